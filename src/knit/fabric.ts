@@ -1,0 +1,50 @@
+import type { Gauge } from './gauge.ts';
+
+/**
+ * A fabric is a periodic face: which loop, knit or purl, each column shows on the right side of each row.
+ * `rows[i]` repeats over the columns from the right edge; the rows repeat upwards, the first one on an RS row.
+ */
+export interface Fabric {
+  /** 'k' and 'p' as seen from the right side, columns from the right edge */
+  readonly rows: readonly string[];
+  /** stitches it needs: a multiple of `of`, plus one of `plus` */
+  readonly multiple: { readonly of: number; readonly plus: readonly number[] };
+  /** stitch and row gauge as shares of stocking stitch on its own needle; common practice, no published source */
+  readonly ratio: { readonly stitches: number; readonly rows: number };
+}
+
+const anyCount = { of: 1, plus: [0] } as const;
+
+const table = {
+  garter: { rows: ['k', 'p'], multiple: anyCount, ratio: { stitches: 0.95, rows: 1.4 } },
+  stocking: { rows: ['k'], multiple: anyCount, ratio: { stitches: 1, rows: 1 } },
+  'reverse stocking': { rows: ['p'], multiple: anyCount, ratio: { stitches: 1, rows: 1 } },
+  'rib 1x1': { rows: ['kp'], multiple: { of: 2, plus: [0] }, ratio: { stitches: 1.15, rows: 1 } },
+  /** begins and ends with a knit stitch on the right side, for seams and mitred bands */
+  'rib 1x1 matched': { rows: ['kp'], multiple: { of: 2, plus: [1] }, ratio: { stitches: 1.15, rows: 1 } },
+  'rib 2x2': { rows: ['kkpp'], multiple: { of: 4, plus: [0, 2] }, ratio: { stitches: 1.15, rows: 1 } },
+  moss: { rows: ['kp', 'pk'], multiple: anyCount, ratio: { stitches: 0.95, rows: 1.25 } },
+} as const satisfies Record<string, Fabric>;
+
+export type FabricName = keyof typeof table;
+
+export const fabrics: Readonly<Record<FabricName, Fabric>> = table;
+
+export const fabricNames = Object.keys(table) as readonly FabricName[];
+
+/** Whether a count suits the fabric, and the nearest counts below and above that do. */
+export function fits(name: FabricName, count: number): { fits: boolean; below: number; above: number } {
+  const { of, plus } = fabrics[name].multiple;
+  const suits = (n: number) => plus.some((extra) => n >= extra && (n - extra) % of === 0);
+  let below = count;
+  while (below > 0 && !suits(below)) below -= 1;
+  let above = count;
+  while (!suits(above)) above += 1;
+  return { fits: suits(count), below, above };
+}
+
+/** Gauge of a fabric where only that of stocking stitch is known. */
+export const assumedGauge = (name: FabricName, stocking: Gauge): Gauge => ({
+  stitches: stocking.stitches * fabrics[name].ratio.stitches,
+  rows: stocking.rows * fabrics[name].ratio.rows,
+});

@@ -1,0 +1,73 @@
+import type { FabricName } from '../fabric.ts';
+import type { Side, Step } from '../row/step.ts';
+import type { Edge, PartEnd, PartStart } from './recipe.ts';
+
+/** One row spelled out. Every row of a plan has been worked by `workRow`: it uses up `before` and leaves `after`. */
+export interface PlannedRow {
+  /** row number within its part, from 1 */
+  readonly n: number;
+  readonly side: Side;
+  /** index of its section in the part */
+  readonly section: number;
+  /** needle, mm */
+  readonly needle: number;
+  readonly steps: readonly Step[];
+  readonly before: number;
+  readonly after: number;
+  readonly shaping: readonly ShapingMark[];
+  /** mm above the cast-on of the piece, at the top of this row */
+  readonly height: number;
+}
+
+/** A change of count and where it lies; `by` is what it adds to the count. */
+export interface ShapingMark {
+  readonly kind: 'edge' | 'across' | 'middle' | 'bind off' | 'cast on';
+  readonly edge: Edge | 'across' | 'middle';
+  readonly by: number;
+}
+
+export interface PlannedSection {
+  readonly name: string;
+  readonly fabric: FabricName;
+  readonly needle: number;
+  /** first and last row number within the part, from 1; last < first when it has no rows */
+  readonly first: number;
+  readonly last: number;
+}
+
+export interface PlannedPart {
+  readonly piece: string;
+  readonly name: string;
+  readonly from: PartStart;
+  readonly end: PartEnd;
+  /** what is done before row 1: cast on, pick up, take from the holder */
+  readonly setUp: readonly Step[];
+  readonly sections: readonly PlannedSection[];
+  readonly rows: readonly PlannedRow[];
+  /** stitches on the needle before row 1 */
+  readonly start: number;
+  /** stitches left at the end */
+  readonly left: number;
+  /** mm above the piece's cast-on at which the part begins */
+  readonly base: number;
+  /** mm from the piece's right-hand cast-on edge to the part's right edge before row 1 (RS facing) */
+  readonly offset: number;
+  /** mm a stitch is wide and a row high, by section */
+  readonly cells: readonly { readonly width: number; readonly height: number }[];
+  /** the part whose stitches it takes, if any */
+  readonly parent?: string;
+}
+
+/** A recipe spelled out row by row and proven; only `plan` makes one. */
+export interface Plan {
+  readonly name: string;
+  readonly makes: number;
+  readonly mirrored: boolean;
+  readonly parts: readonly PlannedPart[];
+  /** the mirror image, for every second make, where the recipe is mirrored */
+  readonly mirrorParts?: readonly PlannedPart[];
+}
+
+/** Parts of the given make (from 1): the mirror image for every second one where the recipe says so. */
+export const partsOfMake = (plan: Plan, make: number): readonly PlannedPart[] =>
+  plan.mirrorParts !== undefined && make % 2 === 0 ? plan.mirrorParts : plan.parts;

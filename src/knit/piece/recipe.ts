@@ -1,0 +1,81 @@
+import type { FabricName } from '../fabric.ts';
+import type { Gauge } from '../gauge.ts';
+import type { Side, Step } from '../row/step.ts';
+
+/** What a piece is, in stitches and rows: small, editable, sharable. */
+export interface Recipe {
+  readonly name: string;
+  /** how many copies are knitted (two sleeves: 2) */
+  readonly makes: number;
+  /** every second make is the mirror image of the first (two fronts) */
+  readonly mirrored?: boolean;
+  /** gauge of the main fabric; gives heights and widths to drawings */
+  readonly gauge?: Gauge;
+  /** gauges of other fabrics, where they were swatched */
+  readonly gauges?: Partial<Readonly<Record<FabricName, Gauge>>>;
+  readonly parts: readonly PartRecipe[];
+}
+
+/** A stretch worked without a break on one set of stitches. */
+export interface PartRecipe {
+  readonly name: string;
+  readonly from: PartStart;
+  /** side of row 1; RS unless said (a part taken from another goes on with that one's next side; picked-up stitches start with WS) */
+  readonly firstSide?: Side;
+  /** slip the first stitch of every row */
+  readonly selvedge?: 'plain' | 'slipped';
+  readonly sections: readonly Section[];
+  readonly end: PartEnd;
+}
+
+export type PartStart =
+  | { readonly castOn: number }
+  /** some of the stitches that another part left resting; 'right' is the right edge with RS facing, 'middle' lies between right and left parts */
+  | { readonly part: string; readonly stitches: number; readonly edge: 'right' | 'left' | 'middle' }
+  | { readonly pickUp: readonly PickUp[] };
+
+export interface PickUp {
+  /** the edge in the knitter's words: 'left front neck' */
+  readonly along: string;
+  readonly stitches: number;
+}
+
+/** 'split': the stitches rest and later parts take them; 'hold': they rest on a holder for good or for a seam. */
+export type PartEnd = 'bind off' | 'hold' | 'split';
+
+export interface Section {
+  readonly name: string;
+  /** rows worked */
+  readonly rows: number;
+  readonly fabric: FabricName;
+  /** needle, mm */
+  readonly needle: number;
+  readonly shaping: readonly Shaping[];
+  /** rows spelled out, repeated in turn from the section's row 1; they replace the fabric's own rows */
+  readonly words?: readonly (readonly Step[])[];
+}
+
+/** `row` and `rows` count from 1 within the section. */
+export type Shaping =
+  /** `by` stitches at the edge on each of the rows: -1 one decreased, +1 one increased, -2 a double decrease; `inset` stitches lie between it and the edge */
+  | {
+      readonly kind: 'edge';
+      readonly edge: Edge | 'both';
+      readonly by: number;
+      readonly rows: readonly number[];
+      readonly inset: number;
+      readonly lean: 'mirrored' | 'plain';
+    }
+  /** spread evenly over one row; `by` > 0 increases, < 0 decreases */
+  | { readonly kind: 'across'; readonly row: number; readonly by: number }
+  /** paired decreases at the middle, as in the mitre of a V neckband: one centre stitch and one on either side become one */
+  | { readonly kind: 'middle'; readonly rows: readonly number[]; readonly from: number }
+  | { readonly kind: 'bind off'; readonly edge: Edge; readonly groups: readonly Group[] }
+  | { readonly kind: 'cast on'; readonly edge: Edge; readonly groups: readonly Group[] };
+
+export type Edge = 'right' | 'left';
+
+export interface Group {
+  readonly row: number;
+  readonly stitches: number;
+}

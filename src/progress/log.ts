@@ -1,0 +1,57 @@
+/**
+ * One change of a make's place, never rewritten. Entries of a make are ordered by `seq`, then by `id`;
+ * `at` is the device's clock and only for reading (pace, 'last knitted'), never for order.
+ */
+export interface LogEntry {
+  /** unique across devices */
+  readonly id: string;
+  /** key of the make (see `makeKey`) */
+  readonly make: string;
+  /** one more than the highest known for this make when it was written */
+  readonly seq: number;
+  /** ms since 1970 by the device's clock */
+  readonly at: number;
+  readonly kind: EntryKind;
+  /** rows worked after this entry */
+  readonly row: number;
+  /** stitches counted on the needle (kind 'check') */
+  readonly count?: number;
+  /** her words (kinds 'note', 'lifeline') */
+  readonly text?: string;
+  /** id of the plan that holds from here on (kind 'rework') */
+  readonly plan?: string;
+}
+
+export const entryKinds = [
+  /** a row finished */
+  'row',
+  /** the last entry taken back */
+  'undo',
+  /** the place set to another row by hand, or by 'find my place' */
+  'place',
+  /** ripped back to a row */
+  'rip back',
+  'check',
+  'note',
+  'lifeline',
+  'rework',
+] as const;
+
+export type EntryKind = (typeof entryKinds)[number];
+
+/** A make: one knitted copy of a part. Numbers count from 1 for makes and from 0 for the part's index. */
+export interface MakeId {
+  readonly garment: string;
+  readonly piece: string;
+  readonly part: number;
+  readonly make: number;
+}
+
+export const makeKey = (id: MakeId): string => `${id.garment}/${id.piece}/${id.part}/${id.make}`;
+
+export function parseMakeKey(key: string): MakeId | undefined {
+  const [garment, piece, part, make, more] = key.split('/');
+  if (!garment || !piece || part === undefined || make === undefined || more !== undefined) return undefined;
+  const id = { garment, piece, part: Number(part), make: Number(make) };
+  return Number.isSafeInteger(id.part) && Number.isSafeInteger(id.make) ? id : undefined;
+}

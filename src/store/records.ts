@@ -1,0 +1,65 @@
+import type { Garment } from '../knit/piece/garment.ts';
+import type { PlannedPart } from '../knit/piece/planned.ts';
+import type { Recipe } from '../knit/piece/recipe.ts';
+import type { EntryKind, MakeId } from '../progress/log.ts';
+
+/** What the database holds, beside the log (src/progress/log.ts). Everything here is plain data. */
+
+export interface GarmentRecord extends Omit<Garment, 'pieces'> {
+  readonly id: string;
+  readonly createdAt: number;
+  readonly changedAt: number;
+  readonly pieces: readonly PieceRecord[];
+  /** everything a draft was made from (measurements, ease, shape), where the garment was drafted */
+  readonly design?: unknown;
+  /** the texts a copied pattern was read from, by piece id */
+  readonly texts?: Readonly<Record<string, string>>;
+  /** ticked steps of the making up */
+  readonly ticked?: readonly string[];
+}
+
+/** `id` stays when the piece is renamed or reworked; makes are keyed by it. */
+export interface PieceRecord {
+  readonly id: string;
+  readonly recipe: Recipe;
+}
+
+/** The rows of one part, spelled out. Never edited: a rework adds a later version. */
+export interface PlanRecord {
+  /** see `planId` */
+  readonly id: string;
+  readonly garment: string;
+  readonly piece: string;
+  readonly part: number;
+  readonly mirror: boolean;
+  readonly version: number;
+  readonly plan: PlannedPart;
+}
+
+export const planId = (garment: string, piece: string, part: number, mirror: boolean, version: number): string =>
+  `${garment}/${piece}/${part}/${mirror ? 'm' : 's'}/${version}`;
+
+/** Derived from the log and written in the same transaction. */
+export interface PlaceRecord extends MakeId {
+  /** `makeKey` of it */
+  readonly id: string;
+  readonly plan: string;
+  /** rows worked */
+  readonly rows: number;
+  /** rows in all */
+  readonly total: number;
+  /** highest seq in the log of this make; 0 when nothing is logged */
+  readonly seq: number;
+  /** when it was last knitted, ms; 0 when never */
+  readonly at: number;
+}
+
+/** What a screen asks the store to log. */
+export interface NewEntry {
+  readonly kind: EntryKind;
+  /** rows worked after it; for 'row' and 'undo' the store works it out inside the transaction */
+  readonly row?: number;
+  readonly count?: number;
+  readonly text?: string;
+  readonly plan?: string;
+}
