@@ -1,0 +1,41 @@
+import { signal } from '@preact/signals';
+import { parseRoute, type Route } from './routes.ts';
+
+/** Where she is; undefined for an address that no screen has. */
+export const route = signal<Route | undefined>(undefined);
+
+/** Hashes of this visit, the newest last: tells a step back from a step on. */
+const trail: string[] = [];
+
+const hashNow = (): string => (location.hash === '' ? '#/' : location.hash);
+
+function arrive(): void {
+  const hash = hashNow();
+  if (trail.at(-2) === hash) trail.pop();
+  else if (trail.at(-1) !== hash) trail.push(hash);
+  route.value = parseRoute(hash);
+}
+
+export function startRouting(): void {
+  addEventListener('hashchange', arrive);
+  arrive();
+}
+
+/** Goes on to an address, so that the phone's back button returns here. */
+export function goTo(href: string): void {
+  if (hashNow() === href) arrive();
+  else location.hash = href;
+}
+
+/** Takes the place of the present address: back does not return here. */
+export function goInstead(href: string): void {
+  trail.pop();
+  history.replaceState(history.state, '', href);
+  arrive();
+}
+
+/** Up to the screen that holds this one: a step back when she came from there, so that back never loops. */
+export function goUp(href: string): void {
+  if (trail.at(-2) === href) history.back();
+  else goInstead(href);
+}

@@ -1,0 +1,52 @@
+import type { PlannedPart, PlannedRow, PlannedSection } from '../knit/piece/planned.ts';
+
+/** What the hand and the ear are told when a row is done. */
+export type Feel = 'plain' | 'shaping' | 'section end' | 'part end';
+
+/** A row of the ladder; `gap` when rows between it and the one before it are left out. */
+export interface Rung {
+  readonly row: PlannedRow;
+  readonly gap: boolean;
+}
+
+const RUNGS = 4;
+
+export const isShaping = (row: PlannedRow): boolean => row.shaping.length > 0;
+
+/** The row that comes when `rows` are worked; undefined at the end of the part. */
+export const rowAt = (part: PlannedPart, rows: number): PlannedRow | undefined => part.rows[rows];
+
+export const sectionOf = (part: PlannedPart, row: PlannedRow): PlannedSection | undefined =>
+  part.sections[row.section];
+
+/** Stitches on the needle when `rows` are worked. */
+export const countAt = (part: PlannedPart, rows: number): number =>
+  rows === 0 ? part.start : (part.rows[rows - 1]?.after ?? part.left);
+
+/** The first shaping row after the one in hand. */
+export function nextShaping(part: PlannedPart, rows: number): PlannedRow | undefined {
+  for (let i = rows + 1; i < part.rows.length; i += 1) {
+    const row = part.rows[i];
+    if (row !== undefined && isShaping(row)) return row;
+  }
+  return undefined;
+}
+
+/** The rows after the one in hand, with the next shaping row always among them. */
+export function ladder(part: PlannedPart, rows: number): readonly Rung[] {
+  const near = part.rows.slice(rows + 1, rows + 1 + RUNGS);
+  const shaping = nextShaping(part, rows);
+  if (shaping === undefined || near.includes(shaping)) return near.map((row) => ({ row, gap: false }));
+  const kept = near.slice(0, RUNGS - 1).map((row) => ({ row, gap: false }));
+  return [...kept, { row: shaping, gap: true }];
+}
+
+/** What to tell of the moment after a row was finished, `rows` now being worked: an end first, then what comes. */
+export function feelsAt(part: PlannedPart, rows: number): readonly Feel[] {
+  const next = rowAt(part, rows);
+  if (next === undefined) return ['part end'];
+  const last = part.rows[rows - 1];
+  const feels: Feel[] = last !== undefined && last.section !== next.section ? ['section end'] : [];
+  if (isShaping(next)) return [...feels, 'shaping'];
+  return feels.length > 0 ? feels : ['plain'];
+}
