@@ -1,0 +1,65 @@
+import type { Where } from '../../fault.ts';
+import type { Side } from '../../row/step.ts';
+import type { Group, Shaping } from '../recipe.ts';
+import type { ShapingForm } from './form.ts';
+import { type Report, readList, readWhole } from './number.ts';
+
+export type GroupsForm = Extract<ShapingForm, { readonly kind: 'bind off' | 'cast on' }>;
+export type GroupShaping = Extract<Shaping, { readonly kind: 'bind off' | 'cast on' }>;
+
+/**
+ * Groups at one edge, or at both. Groups lie at the start of a row and an RS row starts at the right edge, so of
+ * two edges the one that starts row `first` takes its group there and the other one a row later.
+ *
+ * @param row1 side of the section's row 1
+ */
+export function readGroups(form: GroupsForm, row1: Side, at: Where, report: Report): readonly GroupShaping[] {
+  const first = readWhole(form.first, { ...at, field: `${at.field} first` }, report, 1);
+  const stitches = readList(form.groups, { ...at, field: `${at.field} groups` }, report);
+  const every =
+    stitches.length < 2 ? 2 : readWhole(form.every, { ...at, field: `${at.field} every` }, report, 1);
+  const from = (start: number): readonly Group[] =>
+    stitches
+      .map((count, i) => ({ row: start + i * every, stitches: count }))
+      .filter((group) => group.stitches > 0);
+  if (form.edge !== 'both') return [{ kind: form.kind, edge: form.edge, groups: from(first) }];
+  const [lead, follow] = edgesFrom(first, row1);
+  return [
+    { kind: form.kind, edge: lead, groups: from(first) },
+    { kind: form.kind, edge: follow, groups: from(first + 1) },
+  ];
+}
+
+export function writeGroups(shaping: GroupShaping): GroupsForm {
+  const { kind, edge, groups } = shaping;
+  const first = groups[0]?.row;
+  if (first === undefined) return { kind, edge, first: '1', every: '2', groups: '' };
+  const every = groups.map((group) => group.row - first).reduce(commonMeasure, 0) || 2;
+  const turns = ((groups.at(-1)?.row ?? first) - first) / every + 1;
+  const at = new Map(groups.map((group) => [(group.row - first) / every, group.stitches]));
+  const list = Array.from({ length: turns }, (_, i) => at.get(i) ?? 0);
+  return { kind, edge, first: String(first), every: String(every), groups: list.join(', ') };
+}
+
+/** Two shapings that `readGroups` would make of one entry for both edges, said as that entry. */
+export function writePair(one: GroupShaping, other: GroupShaping, row1: Side): GroupsForm | undefined {
+  const first = one.groups[0]?.row;
+  if (first === undefined || one.kind !== other.kind || one.groups.length !== other.groups.length) return undefined;
+  const [lead, follow] = edgesFrom(first, row1);
+  if (one.edge !== lead || other.edge !== follow) return undefined;
+  const follows = one.groups.every((group, i) => {
+    const later = other.groups[i];
+    return later?.row === group.row + 1 && later.stitches === group.stitches;
+  });
+  return follows ? { ...writeGroups(one), edge: 'both' } : undefined;
+}
+
+/** The edge that starts the row, and the one that starts the next. */
+function edgesFrom(row: number, row1: Side): readonly ['right' | 'left', 'right' | 'left'] {
+  const isRightSide = (row % 2 === 1) === (row1 === 'RS');
+  return isRightSide ? ['right', 'left'] : ['left', 'right'];
+}
+
+function commonMeasure(a: number, b: number): number {
+  return b === 0 ? a : commonMeasure(b, a % b);
+}

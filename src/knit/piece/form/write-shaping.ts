@@ -1,0 +1,44 @@
+import type { Side } from '../../row/step.ts';
+import type { Shaping } from '../recipe.ts';
+import type { ShapingForm } from './form.ts';
+import { type GroupShaping, writeGroups, writePair } from './groups.ts';
+import { writeRhythm } from './rhythm.ts';
+
+/** The shaping of a section as a knitter says it; groups that mirror each other become one entry for both edges. */
+export function writeShapings(list: readonly Shaping[], row1: Side): readonly ShapingForm[] {
+  const forms: ShapingForm[] = [];
+  for (let i = 0; i < list.length; i += 1) {
+    const shaping = list[i] as Shaping;
+    const next = list[i + 1];
+    const pair = isGroups(shaping) && next !== undefined && isGroups(next) && writePair(shaping, next, row1);
+    forms.push(pair || writeShaping(shaping));
+    if (pair) i += 1;
+  }
+  return forms;
+}
+
+function writeShaping(shaping: Shaping): ShapingForm {
+  switch (shaping.kind) {
+    case 'edge': {
+      const { kind, edge, lean, inset, by, rows } = shaping;
+      return { kind, edge, ...unsigned(by), inset: String(inset), lean, ...writeRhythm(rows) };
+    }
+    case 'across': {
+      const { change, by } = unsigned(shaping.by);
+      return { kind: shaping.kind, change, stitches: by, row: String(shaping.row) };
+    }
+    case 'middle':
+      return { kind: shaping.kind, from: String(shaping.from), ...writeRhythm(shaping.rows) };
+    case 'bind off':
+    case 'cast on':
+      return writeGroups(shaping);
+  }
+}
+
+const isGroups = (shaping: Shaping): shaping is GroupShaping =>
+  shaping.kind === 'bind off' || shaping.kind === 'cast on';
+
+const unsigned = (by: number): { change: 'decrease' | 'increase'; by: string } => ({
+  change: by < 0 ? 'decrease' : 'increase',
+  by: String(Math.abs(by)),
+});
