@@ -1,0 +1,109 @@
+import { readFileSync } from 'node:fs';
+import { VitePWA } from 'vite-plugin-pwa';
+import { defineConfig, type Plugin } from 'vitest/config';
+
+const { version: packageVersion } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
+
+/** A build can be given another version, and another folder, so that a test can have two of them. */
+const version = process.env.RIDGELINE_VERSION ?? packageVersion;
+const outDir = process.env.RIDGELINE_OUT ?? 'dist';
+
+/** The page is built without eval and inline code; the development server needs both. */
+const openPolicyInDevelopment: Plugin = {
+  name: 'open-policy-in-development',
+  apply: 'serve',
+  transformIndexHtml: (html) => html.replace(/<meta\s+http-equiv="Content-Security-Policy"[^>]*>/, ''),
+};
+
+const jsx = { runtime: 'automatic', importSource: 'preact' } as const;
+
+const linen = '#f1eadb';
+
+const pwa = VitePWA({
+  // The page registers the worker itself (src/app/service-worker.ts) and asks before it updates.
+  registerType: 'prompt',
+  injectRegister: null,
+  // The patterns below find the icons already; twice in the list would be twice in the install.
+  includeManifestIcons: false,
+  strategies: 'generateSW',
+  manifest: {
+    id: './',
+    name: 'Ridgeline',
+    short_name: 'Ridgeline',
+    description: 'Keeps your place in a hand-knitted garment, row by row, with no network.',
+    lang: 'en',
+    dir: 'ltr',
+    start_url: './',
+    scope: './',
+    display: 'standalone',
+    background_color: linen,
+    theme_color: linen,
+    categories: ['lifestyle', 'utilities'],
+    icons: [
+      { src: 'icons/icon.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' },
+      { src: 'icons/icon-192.png', sizes: '192x192', type: 'image/png', purpose: 'any' },
+      { src: 'icons/icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'any' },
+      { src: 'icons/maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+    ],
+    shortcuts: [
+      {
+        name: 'Continue knitting',
+        short_name: 'Continue',
+        description: 'Straight to the row in hand',
+        url: './#/continue',
+        icons: [{ src: 'icons/icon-192.png', sizes: '192x192', type: 'image/png' }],
+      },
+    ],
+  },
+  workbox: {
+    globPatterns: ['**/*.{js,css,html,woff2,json,svg,png}'],
+    navigateFallback: 'index.html',
+    cleanupOutdatedCaches: true,
+    // Where Trusted Types are enforced, importScripts() fails without a word and nothing is cached.
+    inlineWorkboxRuntime: true,
+    sourcemap: false,
+  },
+});
+
+export default defineConfig({
+  // Relative, so that the app works in a sub-folder of any static host.
+  base: './',
+  oxc: { jsx },
+  define: { __VERSION__: JSON.stringify(version) },
+  plugins: [openPolicyInDevelopment, pwa],
+  build: {
+    outDir,
+    emptyOutDir: true,
+    target: 'es2022',
+    manifest: true,
+    modulePreload: { polyfill: false },
+    // A picture inside a style sheet would need data: in more places than the policy allows.
+    assetsInlineLimit: 0,
+    reportCompressedSize: false,
+  },
+  test: {
+    projects: [
+      {
+        oxc: { jsx },
+        define: { __VERSION__: JSON.stringify(version) },
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.{ts,tsx}'],
+          exclude: ['tests/browser/**'],
+          environment: 'node',
+        },
+      },
+      {
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          globalSetup: ['tests/browser/setup.ts'],
+          environment: 'node',
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+        },
+      },
+    ],
+  },
+});
