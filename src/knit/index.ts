@@ -1,0 +1,19 @@
+/**
+ * The public face of the craft: everything here is pure and answers with data. Refusals are `Result`s with
+ * faults (code, place, figures and an English sentence), never exceptions.
+ */
+export { type FabricName, fabricNames, fabrics, fits } from './fabric.ts';
+export type { Fault, Result, Where } from './fault.ts';
+export { type Gauge, heightOf, MM_PER_INCH, widthOf } from './gauge.ts';
+export type { Garment, Swatch, Yarn } from './piece/garment.ts';
+export { plan } from './piece/plan.ts';
+export { type Plan, type PlannedPart, type PlannedRow, type PlannedSection, partsOfMake, type ShapingMark } from './piece/planned.ts';
+export type { Edge, Group, PartRecipe, PartStart, PickUp, Recipe, Section, Shaping } from './piece/recipe.ts';
+export { expandRow } from './row/expand.ts';
+export { printRow } from './row/print.ts';
+export { englishRowWords, type RowWords } from './row/row-words.ts';
+export type { Side, Step } from './row/step.ts';
+export { type Worked, workRow } from './row/work.ts';
+export { type Spread, spread } from './shape/spread.ts';
+export { type Taper, type TaperWish, taper } from './shape/taper.ts';
+export { isStitchName, type StitchKind, type StitchName, stitches, stitchNames } from './stitch.ts';

@@ -1,0 +1,77 @@
+import { type Fault, fault, placed } from '../fault.ts';
+import type { PartRecipe, Recipe, Section } from './recipe.ts';
+
+/** Beyond these a figure is a slip of the finger, not a garment. */
+export const MOST_STITCHES = 2000;
+export const MOST_ROWS = 5000;
+
+/** Everything that can be said of a recipe without knitting it: figures out of range, parts that do not join. */
+export function checkRecipe(recipe: Recipe): Fault[] {
+  const faults: Fault[] = [];
+  if (!isWhole(recipe.makes, 1, 20)) {
+    faults.push(
+      fault('bad makes', 'A piece is made once or a few times, not {makes} times.', { makes: recipe.makes }, { field: 'makes' }),
+    );
+  }
+  if (recipe.parts.length === 0) {
+    faults.push(fault('no parts', 'The piece has no part yet; give it a cast-on.', {}, { field: 'parts' }));
+  }
+  const known = new Map<string, PartRecipe>();
+  for (const part of recipe.parts) {
+    const here = [...checkStart(part, known), ...checkSections(part.sections)];
+    if (known.has(part.name)) {
+      here.push(fault('same name', 'Two parts are called {name}; give one another name.', { name: part.name }, { field: 'name' }));
+    }
+    faults.push(...here.map((f) => placed(f, { part: part.name })));
+    known.set(part.name, part);
+  }
+  return faults.map((f) => placed(f, { piece: recipe.name }));
+}
+
+function checkStart({ from }: PartRecipe, known: ReadonlyMap<string, PartRecipe>): Fault[] {
+  if ('castOn' in from) return checkStitches(from.castOn, 'cast on');
+  if ('pickUp' in from) {
+    if (from.pickUp.length === 0) {
+      return [fault('nothing picked up', 'Say along which edges the stitches are picked up, and how many.', {}, { field: 'pick up' })];
+    }
+    return from.pickUp.flatMap((p) => checkStitches(p.stitches, 'pick up'));
+  }
+  const parent = known.get(from.part);
+  if (!parent) {
+    return [
+      fault('no such part', 'This part takes its stitches from {name}, which comes nowhere before it.', { name: from.part }, { field: 'from' }),
+    ];
+  }
+  if (parent.end === 'bind off') {
+    return [
+      fault('bound off', 'This part takes its stitches from {name}, but those are bound off; let {name} end in a split.', { name: from.part }, { field: 'from' }),
+    ];
+  }
+  return checkStitches(from.stitches, 'stitches');
+}
+
+const checkStitches = (stitches: number, field: string): Fault[] =>
+  isWhole(stitches, 1, MOST_STITCHES)
+    ? []
+    : [
+        fault('bad stitches', 'A needle takes 1 to {most} stitches here, not {stitches}.', { stitches, most: MOST_STITCHES }, { field }),
+      ];
+
+function checkSections(sections: readonly Section[]): Fault[] {
+  return sections.flatMap((section, sectionIndex) => {
+    const faults: Fault[] = [];
+    if (!isWhole(section.rows, 0, MOST_ROWS)) {
+      faults.push(
+        fault('bad rows', 'A section has 0 to {most} rows, not {rows}.', { rows: section.rows, most: MOST_ROWS }, { field: 'rows' }),
+      );
+    }
+    if (!(section.needle > 0 && section.needle <= 50)) {
+      faults.push(
+        fault('bad needle', 'A needle is up to 50 mm thick, not {needle} mm.', { needle: section.needle }, { field: 'needle' }),
+      );
+    }
+    return faults.map((f) => placed(f, { sectionIndex }));
+  });
+}
+
+const isWhole = (n: number, least: number, most: number): boolean => Number.isSafeInteger(n) && n >= least && n <= most;

@@ -1,0 +1,46 @@
+import type { FabricName } from '../../fabric.ts';
+import type { PartForm, PieceForm, SectionForm, ShapingForm } from './form.ts';
+import { freeName } from './list.ts';
+
+/** What a new entry begins with: what was used last, and the commonest way of the trade. */
+
+export function freshSection(part: PartForm | undefined, needle: string, fabric: FabricName = 'stocking'): SectionForm {
+  const last = part?.sections.at(-1);
+  return { name: '', rows: '', fabric: last?.fabric ?? fabric, needle: last?.needle ?? needle, shaping: [] };
+}
+
+export type ShapingKind = ShapingForm['kind'];
+
+/** One stitch at each edge on every 4th row, two groups of three...: numbers to be typed over. */
+const freshTable: Readonly<Record<ShapingKind, ShapingForm>> = {
+  edge: {
+    kind: 'edge',
+    edge: 'both',
+    change: 'decrease',
+    by: '1',
+    inset: '2',
+    lean: 'mirrored',
+    first: '1',
+    rhythm: [{ every: '4', times: '' }],
+  },
+  across: { kind: 'across', change: 'increase', stitches: '', row: '1' },
+  middle: { kind: 'middle', from: '', first: '2', rhythm: [{ every: '2', times: '' }] },
+  'bind off': { kind: 'bind off', edge: 'both', first: '1', every: '2', groups: '' },
+  'cast on': { kind: 'cast on', edge: 'both', first: '1', every: '2', groups: '' },
+};
+
+export const freshShaping = (kind: ShapingKind): ShapingForm => freshTable[kind];
+
+export const freshPart = (piece: PieceForm, wanted: string): PartForm => ({
+  name: freeName(wanted, piece.parts.map((part) => part.name)),
+  start: { kind: 'cast on', stitches: '' },
+  sections: [],
+  end: 'bind off',
+});
+
+/** A piece of one part that bears the piece's name. */
+export const freshPiece = (wanted: string, taken: readonly string[], needle: string): PieceForm => {
+  const name = freeName(wanted, taken);
+  const part: PartForm = { name, start: { kind: 'cast on', stitches: '' }, sections: [], end: 'bind off' };
+  return { name, makes: '1', parts: [{ ...part, sections: [freshSection(undefined, needle)] }] };
+};

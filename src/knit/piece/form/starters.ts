@@ -1,0 +1,212 @@
+import { fits } from '../../fabric.ts';
+import type { Gauge } from '../../gauge.ts';
+import { taper } from '../../shape/taper.ts';
+import type { PartRecipe, Recipe, Section, Shaping } from '../recipe.ts';
+import type { PieceForm } from './form.ts';
+import { recipeToForm } from './write-piece.ts';
+
+/**
+ * Ordinary pieces to begin from and type over: one V-neck pullover in parts that agree with each other.
+ * Sizes are ours, those of a roomy medium adult; common practice, no published source.
+ */
+const mm = {
+  width: 540,
+  rib: 60,
+  body: 340,
+  armhole: 220,
+  armholeIn: 50,
+  shoulder: 110,
+  cuff: 230,
+  sleeveTop: 420,
+  sleeve: 400,
+  band: 25,
+} as const;
+
+export const starterNames = ['back', 'front', 'sleeve', 'neckband'] as const;
+export type StarterName = (typeof starterNames)[number];
+
+/** Names of pieces, parts, sections and edges, in the knitter's language. */
+export interface StarterWords {
+  readonly back: string;
+  readonly front: string;
+  readonly sleeve: string;
+  readonly neckband: string;
+  readonly leftShoulder: string;
+  readonly rightShoulder: string;
+  readonly rib: string;
+  readonly body: string;
+  readonly armholes: string;
+  readonly neck: string;
+  readonly shoulders: string;
+  readonly cuff: string;
+  readonly band: string;
+  readonly leftNeck: string;
+  readonly rightNeck: string;
+  readonly point: string;
+  readonly backNeck: string;
+}
+
+export interface StarterWish {
+  readonly gauge: Gauge;
+  /** needle of the main fabric, mm; ribs take one half a millimetre thinner */
+  readonly needle: number;
+  readonly words: StarterWords;
+}
+
+export function starter(name: StarterName, wish: StarterWish): PieceForm {
+  const sizes = sizesOf(wish.gauge);
+  const make = { back, front, sleeve, neckband }[name];
+  return recipeToForm({ ...make(sizes, wish), gauge: wish.gauge });
+}
+
+type Sizes = ReturnType<typeof sizesOf>;
+
+function sizesOf(gauge: Gauge) {
+  const stitches = (width: number) => (width * gauge.stitches) / 100;
+  /** rows come in pairs, so that each section begins on an RS row */
+  const rows = (height: number) => Math.max(2, 2 * Math.round((height * gauge.rows) / 200));
+  const ribbed = (width: number) => {
+    const { below, above } = fits('rib 2x2', Math.round(stitches(width)));
+    const edged = (count: number) => (count % 4 === 2 ? count : count + 2);
+    return edged(stitches(width) - below < above - stitches(width) ? below : above);
+  };
+  const width = ribbed(mm.width);
+  const armholeEach = Math.max(2, Math.round(stitches(mm.armholeIn)));
+  const armholeGroup = Math.ceil(armholeEach / 2);
+  const shoulder = Math.max(2, Math.round(stitches(mm.shoulder)));
+  const armholeRows = rows(mm.armhole);
+  const shapedRows = 2 + 2 * (armholeEach - armholeGroup);
+  const neckRows = Math.max(2, armholeRows - shapedRows);
+  const top = width - 2 * armholeEach;
+  const cuff = ribbed(mm.cuff);
+  const sleeveTop = cuff + 2 * Math.round((stitches(mm.sleeveTop) - cuff) / 2);
+  const steps = shoulder >= 9 ? 3 : 2;
+  return {
+    ...{ width, armholeGroup, armholeSingles: armholeEach - armholeGroup, armholeRows, shapedRows, neckRows },
+    ...{ top, shoulder, backNeck: top - 2 * shoulder, steps, cuff, sleeveTop },
+    ...{ ribRows: rows(mm.rib), bodyRows: rows(mm.body), sleeveRows: rows(mm.sleeve), bandRows: rows(mm.band) },
+  };
+}
+
+const section = (name: string, rows: number, needle: number, shaping: readonly Shaping[] = []): Section => ({
+  name,
+  rows,
+  fabric: 'stocking',
+  needle,
+  shaping,
+});
+
+const ribbing = (name: string, rows: number, needle: number): Section => ({
+  ...section(name, rows, ribNeedle(needle)),
+  fabric: 'rib 2x2',
+});
+
+const ribNeedle = (needle: number): number => Math.max(2, needle - 0.5);
+
+function armhole(s: Sizes): readonly Shaping[] {
+  const group = (edge: 'right' | 'left', row: number): Shaping => ({
+    kind: 'bind off',
+    edge,
+    groups: [{ row, stitches: s.armholeGroup }],
+  });
+  const rows = Array.from({ length: s.armholeSingles }, (_, i) => 3 + 2 * i);
+  const singles: Shaping = { kind: 'edge', edge: 'both', by: -1, rows, inset: 2, lean: 'mirrored' };
+  return [group('right', 1), group('left', 2), ...(rows.length > 0 ? [singles] : [])];
+}
+
+/** A shoulder's stitches in equal steps, the larger ones first. */
+function slope(s: Sizes, edge: 'right' | 'left', first: number, turns: number): Shaping {
+  const sizes = Array.from({ length: s.steps }, (_, i) => Math.floor((s.shoulder + s.steps - 1 - i) / s.steps));
+  const groups = sizes.slice(0, turns).map((stitches, i) => ({ row: first + 2 * i, stitches }));
+  return { kind: 'bind off', edge, groups };
+}
+
+function lower(s: Sizes, { needle, words }: StarterWish): readonly Section[] {
+  return [ribbing(words.rib, s.ribRows, needle), section(words.body, s.bodyRows, needle)];
+}
+
+function back(s: Sizes, wish: StarterWish): Recipe {
+  const { words, needle } = wish;
+  const shoulders = [slope(s, 'right', 1, s.steps), slope(s, 'left', 2, s.steps)];
+  const sections = [
+    ...lower(s, wish),
+    section(words.armholes, s.armholeRows, needle, armhole(s)),
+    section(words.shoulders, 2 * s.steps, needle, shoulders),
+  ];
+  return piece(words.back, [{ name: words.back, from: { castOn: s.width }, sections, end: 'hold' }]);
+}
+
+function front(s: Sizes, wish: StarterWish): Recipe {
+  const { words, needle } = wish;
+  const body: PartRecipe = {
+    name: words.body,
+    from: { castOn: s.width },
+    sections: [...lower(s, wish), section(words.armholes, s.shapedRows, needle, armhole(s))],
+    end: 'split',
+  };
+  // as worn: with the right side facing, the left shoulder lies at the right edge
+  return piece(words.front, [
+    body,
+    shoulder(s, wish, words.leftShoulder, 'right'),
+    shoulder(s, wish, words.rightShoulder, 'left'),
+  ]);
+}
+
+function shoulder(s: Sizes, { words, needle }: StarterWish, name: string, edge: 'right' | 'left'): PartRecipe {
+  const rows = shapedRows(s.neckRows, s.backNeck / 2, 1);
+  const neckEdge = edge === 'right' ? 'left' : 'right';
+  // the last step is what the closing bind-off takes, so one turn less; the left edge needs a row more for its turn
+  const turns = s.steps - 1;
+  const [first, slopeRows] = edge === 'right' ? [1, 2 * turns] : [2, 2 * turns + 1];
+  return {
+    name,
+    from: { part: words.body, stitches: s.top / 2, edge },
+    firstSide: 'RS',
+    sections: [
+      section(words.neck, s.neckRows, needle, [
+        { kind: 'edge', edge: neckEdge, by: -1, rows, inset: 2, lean: 'mirrored' },
+      ]),
+      section(words.shoulders, slopeRows, needle, [slope(s, edge, first, turns)]),
+    ],
+    end: 'bind off',
+  };
+}
+
+function sleeve(s: Sizes, { words, needle }: StarterWish): Recipe {
+  const times = (s.sleeveTop - s.cuff) / 2;
+  const rows = shapedRows(s.sleeveRows - 6, times, 5);
+  const widening: Shaping = { kind: 'edge', edge: 'both', by: 1, rows, inset: 2, lean: 'mirrored' };
+  const sections = [ribbing(words.cuff, s.ribRows, needle), section(words.sleeve, s.sleeveRows, needle, [widening])];
+  return piece(words.sleeve, [{ name: words.sleeve, from: { castOn: s.cuff }, sections, end: 'bind off' }], 2);
+}
+
+/** Three stitches for four rows along each side of the V, one at its point, the back neck stitch for stitch. */
+function neckband(s: Sizes, { words, needle }: StarterWish): Recipe {
+  const side = Math.round((s.neckRows * 3) / 4);
+  const rows = Array.from({ length: Math.floor(s.bandRows / 2) }, (_, i) => 2 * i + 2);
+  const band: Section = {
+    name: words.band,
+    rows: s.bandRows,
+    fabric: 'rib 1x1 matched',
+    needle: ribNeedle(needle),
+    shaping: [{ kind: 'middle', rows, from: side + 1 }],
+  };
+  const pickUp = [
+    { along: words.leftNeck, stitches: side },
+    { along: words.point, stitches: 1 },
+    { along: words.rightNeck, stitches: side },
+    { along: words.backNeck, stitches: s.backNeck },
+  ];
+  return piece(words.neckband, [
+    { name: words.neckband, from: { pickUp }, firstSide: 'WS', sections: [band], end: 'bind off' },
+  ]);
+}
+
+const piece = (name: string, parts: readonly PartRecipe[], makes = 1): Recipe => ({ name, makes, parts });
+
+/** Spread over the rows where they have room; else on every second row as far as they go. */
+function shapedRows(rows: number, times: number, first: number): readonly number[] {
+  const found = taper({ rows, times, first });
+  if (found.ok) return found.value.rows;
+  return Array.from({ length: Math.max(0, Math.ceil((rows - first + 1) / 2)) }, (_, i) => first + 2 * i);
+}

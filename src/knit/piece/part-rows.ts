@@ -1,0 +1,170 @@
+import { type FabricName, fabrics, fits } from '../fabric.ts';
+import { type Fault, fault, ok, placed, type Result, refuse } from '../fault.ts';
+import { type Run, shorten } from '../row/shorten.ts';
+import { otherSide, type Side, type Step } from '../row/step.ts';
+import { workRow } from '../row/work.ts';
+import { type Columns, freshColumns } from './needle.ts';
+import type { PlannedRow, PlannedSection, ShapingMark } from './planned.ts';
+import type { PartRecipe, Section } from './recipe.ts';
+import { buildRow, type RowSetting } from './row-of.ts';
+import { groupOnWrongSide, type RowShaping, shapingByRow } from './row-shaping.ts';
+
+/** The needle and its history while a part is spelled out; a later part goes on from it. */
+export interface Needle {
+  columns: Columns;
+  side: Side;
+  /** rows of the piece worked so far; even before an RS row */
+  phase: number;
+  /** mm above the piece's cast-on */
+  height: number;
+  fabric: FabricName | undefined;
+}
+
+export interface SpelledOut {
+  readonly rows: readonly PlannedRow[];
+  readonly sections: readonly PlannedSection[];
+}
+
+/** Spells out a part's sections row by row, moving the needle along. `heights` are mm a row, by section. */
+export function spellOut(part: PartRecipe, needle: Needle, heights: readonly number[]): Result<SpelledOut> {
+  const rows: PlannedRow[] = [];
+  const sections: PlannedSection[] = [];
+  for (const [index, section] of part.sections.entries()) {
+    const first = rows.length + 1;
+    const trouble = new SectionInWork(part, section, index, heights[index] ?? 0, needle, rows).spellOut();
+    if (trouble) return refuse(placed(trouble, { sectionIndex: index }));
+    sections.push({ name: section.name, fabric: section.fabric, needle: section.needle, first, last: rows.length });
+  }
+  return ok({ rows, sections });
+}
+
+class SectionInWork {
+  private readonly plainSteps = new Map<number, readonly Step[]>();
+  private centre: number | undefined;
+
+  constructor(
+    private readonly part: PartRecipe,
+    private readonly section: Section,
+    private readonly index: number,
+    private readonly rowHeight: number,
+    private readonly needle: Needle,
+    private readonly rows: PlannedRow[],
+  ) {}
+
+  spellOut(): Fault | undefined {
+    const { rows: shaping, fault: trouble } = shapingByRow(this.section);
+    if (trouble) return trouble;
+    const misfit = this.layFabric(shaping.get(1));
+    if (misfit) return misfit;
+    for (let row = 1; row <= this.section.rows; row += 1) {
+      const wrong = this.row(row, shaping.get(row));
+      if (wrong) return placed(wrong, { row });
+      if (row === 1 && shaping.get(1)?.across !== undefined) {
+        const late = this.misfit();
+        if (late) return late;
+      }
+    }
+    return undefined;
+  }
+
+  /** A new fabric is laid out from the right edge; the same one goes on as established. */
+  private layFabric(firstRow: RowShaping | undefined): Fault | undefined {
+    const { fabric } = this.section;
+    const goesOn = this.needle.fabric === fabric && !this.section.words;
+    if (!goesOn) this.needle.columns = freshColumns(this.needle.columns.length);
+    this.needle.fabric = this.section.words ? undefined : fabric;
+    const from = this.section.shaping.find((s) => s.kind === 'middle')?.from;
+    this.centre = from === undefined ? undefined : this.needle.columns[from];
+    const spreadFirst = firstRow?.across !== undefined;
+    return goesOn || spreadFirst || this.section.words ? undefined : this.misfit();
+  }
+
+  private misfit(): Fault | undefined {
+    const { fabric } = this.section;
+    const count = this.needle.columns.length;
+    const near = fits(fabric, count);
+    if (near.fits || this.section.rows === 0) return undefined;
+    const { of, plus } = fabrics[fabric].multiple;
+    return fault(
+      'fabric multiple',
+      '{fabric} needs a multiple of {of} stitches (plus {plus}); here are {count}. Take {below} or {above}.',
+      { fabric, of, plus: plus.join(' or '), count, below: near.below, above: near.above },
+      { field: 'fabric' },
+    );
+  }
+
+  private row(row: number, shaping: RowShaping | undefined): Fault | undefined {
+    const { needle } = this;
+    const wrongSide = shaping ? groupOnWrongSide(shaping, needle.side, row) : undefined;
+    if (wrongSide) return wrongSide;
+    const before = needle.columns.length;
+    const made = this.section.words ? this.wordedRow(row, before) : this.fabricRow(shaping);
+    if (!made.ok) return made.faults[0];
+    const { steps, columns, marks } = made.value;
+    needle.columns = columns;
+    needle.height += this.rowHeight;
+    this.rows.push({
+      n: this.rows.length + 1,
+      side: needle.side,
+      section: this.index,
+      needle: this.section.needle,
+      steps,
+      before,
+      after: columns.length,
+      shaping: marks,
+      height: needle.height,
+    });
+    needle.side = otherSide(needle.side);
+    needle.phase += 1;
+    return undefined;
+  }
+
+  private wordedRow(row: number, before: number): Result<RowMade> {
+    const words = this.section.words ?? [];
+    const steps = words[(row - 1) % words.length] ?? [];
+    const worked = workRow(steps, before);
+    if (!worked.ok) return worked;
+    const by = worked.value.after - before;
+    const marks: ShapingMark[] = by === 0 ? [] : [{ kind: 'across', edge: 'across', by }];
+    return ok({ steps, columns: by === 0 ? this.needle.columns : freshColumns(worked.value.after), marks });
+  }
+
+  private fabricRow(shaping: RowShaping | undefined): Result<RowMade> {
+    const { needle, part, section } = this;
+    const setting: RowSetting = {
+      fabric: section.fabric,
+      phase: needle.phase,
+      side: needle.side,
+      slipped: part.selvedge === 'slipped',
+      centre: this.centre,
+    };
+    if (!shaping) return this.plainRow(setting);
+    this.plainSteps.clear();
+    const built = buildRow(needle.columns, shaping, setting);
+    if (!built.ok) return built;
+    const { runs, columns, marks } = built.value;
+    return ok({ steps: shorten(runs), columns, marks });
+  }
+
+  /** Rows without shaping recur every few rows; each wording is made once. */
+  private plainRow(setting: RowSetting): Result<RowMade> {
+    const { columns } = this.needle;
+    const phases = 2 * fabrics[setting.fabric].rows.length;
+    const key = setting.phase % phases;
+    const known = this.plainSteps.get(key);
+    if (known) return ok({ steps: known, columns, marks: noMarks });
+    const built = buildRow(columns, undefined, setting);
+    if (!built.ok) return built;
+    const steps = shorten(built.value.runs as readonly Run[]);
+    this.plainSteps.set(key, steps);
+    return ok({ steps, columns, marks: noMarks });
+  }
+}
+
+interface RowMade {
+  readonly steps: readonly Step[];
+  readonly columns: Columns;
+  readonly marks: readonly ShapingMark[];
+}
+
+const noMarks: readonly ShapingMark[] = [];

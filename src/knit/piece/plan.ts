@@ -1,0 +1,198 @@
+import { type Fault, fault, ok, placed, type Result, refuse } from '../fault.ts';
+import { heightOf, widthOf } from '../gauge.ts';
+import { otherSide, type Side, type Step } from '../row/step.ts';
+import { checkRecipe } from './check-recipe.ts';
+import { gaugeOf } from './gauges.ts';
+import { mirrorRecipe } from './mirror.ts';
+import { type Columns, freshColumns } from './needle.ts';
+import { type Needle, type SpelledOut, spellOut } from './part-rows.ts';
+import { partWidths, rightEdgeShift } from './part-shape.ts';
+import type { Plan, PlannedPart, PlannedRow, PlannedSection } from './planned.ts';
+import { provePart } from './prove.ts';
+import type { PartRecipe, Recipe } from './recipe.ts';
+
+/**
+ * Spells a recipe out row by row and works every row over its stitches.
+ * @returns the plan, or every fault found, each with the piece, part, section and row that it speaks of
+ */
+export function plan(recipe: Recipe): Result<Plan> {
+  const parts = planParts(recipe);
+  if (!parts.ok) return parts;
+  const { name, makes } = recipe;
+  if (!recipe.mirrored || makes < 2) return ok({ name, makes, mirrored: false, parts: parts.value });
+  const mirror = planParts(mirrorRecipe(recipe));
+  if (!mirror.ok) return mirror;
+  return ok({ name, makes, mirrored: true, parts: parts.value, mirrorParts: mirror.value });
+}
+
+/** What a part leaves for those that go on from it. */
+interface Rested {
+  readonly part: PlannedPart;
+  readonly needle: Needle;
+  /** mm from the piece's right cast-on edge to its right edge now */
+  readonly right: number;
+  taken: { right: number; middle: number; left: number };
+}
+
+function planParts(recipe: Recipe): Result<PlannedPart[]> {
+  const faults = checkRecipe(recipe);
+  if (faults.length > 0) return refuse(...faults);
+  const rested = new Map<string, Rested>();
+  const out: PlannedPart[] = [];
+  for (const part of recipe.parts) {
+    const start = startOf(part, recipe, rested);
+    if (!start.ok) return refuse(...start.faults.map((f) => placed(f, { piece: recipe.name, part: part.name })));
+    const made = planPart(recipe, part, start.value);
+    if (!made.ok) return refuse(...made.faults.map((f) => placed(f, { piece: recipe.name, part: part.name })));
+    out.push(made.value.part);
+    rested.set(part.name, made.value);
+  }
+  const unshared = [...rested.values()].flatMap((r) => notShared(recipe, r));
+  return unshared.length > 0 ? refuse(...unshared) : ok(out);
+}
+
+interface PartInHand {
+  readonly needle: Needle;
+  readonly setUp: readonly Step[];
+  readonly right: number;
+  readonly parent?: string;
+}
+
+function startOf(part: PartRecipe, recipe: Recipe, rested: ReadonlyMap<string, Rested>): Result<PartInHand> {
+  const { from } = part;
+  if ('part' in from) return takeFrom(part, from, recipe, rested);
+  const picked = 'pickUp' in from;
+  const counts = picked ? from.pickUp.map((p) => p.stitches) : [from.castOn];
+  const count = counts.reduce((sum, n) => sum + n, 0);
+  const side = part.firstSide ?? (picked ? 'WS' : 'RS');
+  const setUp = counts.map((times): Step => ({ work: picked ? 'pu' : 'co', times }));
+  return ok({ needle: freshNeedle(count, side), setUp, right: 0 });
+}
+
+const freshNeedle = (count: number, side: Side): Needle => ({
+  columns: freshColumns(count),
+  side,
+  phase: side === 'RS' ? 0 : 1,
+  height: 0,
+  fabric: undefined,
+});
+
+function takeFrom(
+  part: PartRecipe,
+  from: Extract<PartRecipe['from'], { part: string }>,
+  recipe: Recipe,
+  rested: ReadonlyMap<string, Rested>,
+): Result<PartInHand> {
+  const parent = rested.get(from.part);
+  if (!parent) return refuse(fault('no such part', 'There is no part {name} before this one.', { name: from.part }));
+  const { columns } = parent.needle;
+  const { taken } = parent;
+  const rightInAll = recipe.parts.reduce((sum, { from: f }) => sum + ('part' in f && f.part === from.part && f.edge === 'right' ? f.stitches : 0), 0);
+  const at =
+    from.edge === 'right'
+      ? taken.right
+      : from.edge === 'middle'
+        ? rightInAll + taken.middle
+        : columns.length - taken.left - from.stitches;
+  if (at < 0 || at + from.stitches > columns.length) {
+    return refuse(
+      fault('split too wide', '{name} leaves {have} stitches, fewer than its parts take.', { name: from.part, have: columns.length }, { field: 'stitches' }),
+    );
+  }
+  taken[from.edge] += from.stitches;
+  const cell = parent.part.cells[parent.part.cells.length - 1];
+  const needle = restart({ ...parent.needle, columns: columns.slice(at, at + from.stitches) }, part.firstSide);
+  const setUp: Step[] = [{ work: 'take', times: from.stitches }];
+  return ok({ needle, setUp, right: parent.right + at * (cell?.width ?? 0), parent: from.part });
+}
+
+/** A side asked for that is not the next one: the rows of the fabric shift by one. */
+const restart = (needle: Needle, side: Side | undefined): Needle =>
+  side === undefined || side === needle.side ? needle : { ...needle, side, phase: needle.phase + 1 };
+
+function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand): Result<Rested> {
+  const { needle, setUp, right, parent } = start;
+  const base = needle.height;
+  const before: Columns = needle.columns;
+  const cells = part.sections.map((s) => {
+    const gauge = gaugeOf(recipe, s.fabric);
+    return { width: widthOf(1, gauge), height: heightOf(1, gauge) };
+  });
+  const spelled = spellOut(part, needle, cells.map((c) => c.height));
+  if (!spelled.ok) return spelled;
+  const { rows, sections } = part.end === 'bind off' ? withBindOff(spelled.value, part, needle) : spelled.value;
+  const planned: PlannedPart = {
+    piece: recipe.name,
+    name: part.name,
+    from: part.from,
+    end: part.end,
+    setUp,
+    sections,
+    rows,
+    start: before.length,
+    left: rows[rows.length - 1]?.after ?? before.length,
+    base,
+    offset: right,
+    cells: sections.length > cells.length ? [...cells, lastCell(cells, recipe)] : cells.length > 0 ? cells : [lastCell(cells, recipe)],
+    ...(parent === undefined ? {} : { parent }),
+  };
+  const faults = provePart(planned);
+  if (faults.length > 0) return refuse(...faults);
+  const shift = rightEdgeShift(planned, partWidths(planned));
+  return ok({ part: planned, needle, right: right + shift, taken: { right: 0, middle: 0, left: 0 } });
+}
+
+const lastCell = (cells: PlannedPart['cells'], recipe: Recipe): PlannedPart['cells'][number] => {
+  const known = cells[cells.length - 1];
+  if (known) return known;
+  const gauge = gaugeOf(recipe, 'stocking');
+  return { width: widthOf(1, gauge), height: heightOf(1, gauge) };
+};
+
+/** Name of the one-row section in which a part is bound off. */
+export const BIND_OFF = 'bind off';
+
+/** A part that is bound off ends with one row more, which takes no height of its own. */
+function withBindOff({ rows, sections }: SpelledOut, part: PartRecipe, needle: Needle): SpelledOut {
+  const count = needle.columns.length;
+  if (count === 0) return { rows, sections };
+  const last = part.sections[part.sections.length - 1];
+  const n = rows.length + 1;
+  const row: PlannedRow = {
+    n,
+    side: needle.side,
+    section: sections.length,
+    needle: last?.needle ?? 4,
+    steps: [{ work: 'bo', until: { left: 0 } }],
+    before: count,
+    after: 0,
+    shaping: [{ kind: 'bind off', edge: 'across', by: -count }],
+    height: needle.height,
+  };
+  const section: PlannedSection = {
+    name: BIND_OFF,
+    fabric: last?.fabric ?? needle.fabric ?? 'stocking',
+    needle: row.needle,
+    first: n,
+    last: n,
+  };
+  needle.side = otherSide(needle.side);
+  needle.phase += 1;
+  needle.columns = [];
+  return { rows: [...rows, row], sections: [...sections, section] };
+}
+
+/** A split must hand on every stitch. */
+function notShared(recipe: Recipe, { part, taken }: Rested): Fault[] {
+  const sum = taken.right + taken.middle + taken.left;
+  if (part.end !== 'split' && sum === 0) return [];
+  if (sum === part.left) return [];
+  return [
+    fault(
+      'split does not share',
+      '{name} leaves {left} stitches and the parts after it take {sum}; they must take all of them.',
+      { name: part.name, left: part.left, sum },
+      { piece: recipe.name, part: part.name, field: 'end' },
+    ),
+  ];
+}

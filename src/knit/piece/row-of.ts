@@ -1,0 +1,272 @@
+import { fabrics, type FabricName } from '../fabric.ts';
+import { type Fault, fault, ok, type Result, refuse } from '../fault.ts';
+import { addRun, type Run } from '../row/shorten.ts';
+import type { Side } from '../row/step.ts';
+import { spread } from '../shape/spread.ts';
+import type { StitchName } from '../stitch.ts';
+import { type Columns, freshColumns, grownLeft, grownRight, without } from './needle.ts';
+import type { ShapingMark } from './planned.ts';
+import type { Edge } from './recipe.ts';
+import { decreaseFor, leansLeftAt, makeFor, widthOf } from './edge-stitch.ts';
+import type { EdgeWork, RowShaping } from './row-shaping.ts';
+
+/** One row still to be put into words: its stitches in the order worked, and the needle after it. */
+export interface BuiltRow {
+  readonly runs: readonly Run[];
+  readonly columns: Columns;
+  readonly marks: readonly ShapingMark[];
+}
+
+/** Where a row is worked: which fabric, which of its rows, from which side. */
+export interface RowSetting {
+  readonly fabric: FabricName;
+  /** rows of the piece worked before it; even on RS rows */
+  readonly phase: number;
+  readonly side: Side;
+  readonly slipped: boolean;
+  /** column of the centre stitch, where the section shapes at the middle */
+  readonly centre: number | undefined;
+}
+
+/** Builds a shaped or plain row over the needle. Faults: 'not enough stitches', 'too many for one row', 'mixed shaping'. */
+export function buildRow(columns: Columns, shaping: RowShaping | undefined, setting: RowSetting): Result<BuiltRow> {
+  if (shaping?.across !== undefined) return acrossRow(columns, shaping, setting);
+  const row = new RowInWork(columns, setting);
+  return shaping ? row.shaped(shaping) : row.plain();
+}
+
+/** The face of a column on this row: what is worked there so that the fabric goes on as established. */
+export function faceOf({ fabric, phase, side }: RowSetting): (column: number) => 'k' | 'p' {
+  const { rows } = fabrics[fabric];
+  const face = rows[phase % rows.length] ?? 'k';
+  const flip = side === 'WS';
+  return (column) => {
+    const shown = face[((column % face.length) + face.length) % face.length];
+    return (shown === 'k') === flip ? 'p' : 'k';
+  };
+}
+
+class RowInWork {
+  private readonly runs: Run[] = [];
+  private readonly marks: ShapingMark[] = [];
+  private readonly face: (column: number) => 'k' | 'p';
+  private columns: Columns;
+
+  constructor(
+    columns: Columns,
+    private readonly setting: RowSetting,
+  ) {
+    this.columns = columns;
+    this.face = faceOf(setting);
+  }
+
+  plain(): Result<BuiltRow> {
+    this.workOver(this.inOrder());
+    return ok(this.done());
+  }
+
+  shaped(shaping: RowShaping): Result<BuiltRow> {
+    const first: Edge = this.setting.side === 'RS' ? 'right' : 'left';
+    const last: Edge = first === 'right' ? 'left' : 'right';
+    const trouble =
+      this.group(shaping, first) ?? this.tooNarrow(shaping) ?? this.edgesAndMiddle(shaping, first, last);
+    return trouble ? refuse(trouble) : ok(this.done());
+  }
+
+  private done(): BuiltRow {
+    if (this.setting.slipped) slipFirst(this.runs);
+    return { runs: this.runs, columns: this.columns, marks: this.marks };
+  }
+
+  /** Columns in the order in which this row meets them. */
+  private inOrder(): Columns {
+    return this.setting.side === 'RS' ? this.columns : [...this.columns].reverse();
+  }
+
+  private workOver(columns: Columns): void {
+    if (fabrics[this.setting.fabric].rows.every((row) => row.length === 1)) {
+      addRun(this.runs, this.face(0), columns.length);
+      return;
+    }
+    for (const column of columns) addRun(this.runs, this.face(column), 1);
+  }
+
+  private group({ boundOff, castOn }: RowShaping, edge: Edge): Fault | undefined {
+    if (boundOff && castOn) return mixed();
+    if (boundOff) {
+      const { stitches } = boundOff;
+      if (!isCount(stitches) || stitches > this.columns.length) return tooFew(stitches, this.columns.length);
+      addRun(this.runs, 'bo', stitches);
+      const from = edge === 'right' ? 0 : this.columns.length - stitches;
+      this.columns = without(this.columns, from, stitches);
+      this.marks.push({ kind: 'bind off', edge, by: -stitches });
+    }
+    if (castOn) {
+      const { stitches } = castOn;
+      if (!isCount(stitches)) return tooFew(stitches, this.columns.length);
+      addRun(this.runs, 'co', stitches);
+      this.marks.push({ kind: 'cast on', edge, by: stitches });
+      this.newAt = { edge, stitches };
+    }
+    return undefined;
+  }
+
+  /** Stitches cast on in this row join the needle after it. */
+  private newAt: { edge: Edge; stitches: number } | undefined;
+
+  private tooNarrow({ right, left, middle }: RowShaping): Fault | undefined {
+    const grows = (right?.by ?? 0) > 0 || (left?.by ?? 0) > 0;
+    const between = middle === undefined ? (grows ? 1 : 0) : 3;
+    const need = Math.max(widthOf(right) + widthOf(left) + between, grows ? 2 : 0);
+    return need > this.columns.length ? tooFew(need, this.columns.length) : undefined;
+  }
+
+  private edgesAndMiddle(shaping: RowShaping, first: Edge, last: Edge): Fault | undefined {
+    const order = this.inOrder();
+    const head = shaping[first];
+    const tail = shaping[last];
+    const headWidth = widthOf(head);
+    const tailWidth = widthOf(tail);
+    const body = order.slice(headWidth, order.length - tailWidth);
+    const kept: number[] = [];
+    this.edgeStart(head, order.slice(0, headWidth), first, kept);
+    const trouble = this.middle(shaping.middle, body, kept);
+    if (trouble) return trouble;
+    this.edgeEnd(tail, order.slice(order.length - tailWidth), last, kept);
+    this.columns = first === 'right' ? kept : kept.reverse();
+    this.grow(head, first);
+    this.grow(tail, last);
+    if (this.newAt) this.growBy(this.newAt.edge, this.newAt.stitches);
+    return undefined;
+  }
+
+  private edgeStart(work: EdgeWork | undefined, over: Columns, edge: Edge, kept: number[]): void {
+    if (!work) return;
+    const rest = over.slice(work.inset);
+    this.workOver(over.slice(0, work.inset));
+    kept.push(...over.slice(0, work.inset));
+    this.shapeAt(work, rest, edge, kept);
+  }
+
+  private edgeEnd(work: EdgeWork | undefined, over: Columns, edge: Edge, kept: number[]): void {
+    if (!work) return;
+    const rest = over.slice(0, over.length - work.inset);
+    const inset = over.slice(over.length - work.inset);
+    this.shapeAt(work, rest, edge, kept);
+    this.workOver(inset);
+    kept.push(...inset);
+  }
+
+  /** The decrease or increase itself; `rest` are the stitches that it is worked over or beside. */
+  private shapeAt(work: EdgeWork, rest: Columns, edge: Edge, kept: number[]): void {
+    this.marks.push({ kind: 'edge', edge, by: work.by });
+    const facing = this.face(rest[0] ?? kept[kept.length - 1] ?? 0);
+    if (work.by > 0) {
+      this.increase(work, rest, edge);
+      kept.push(...rest);
+      return;
+    }
+    const leansLeft = work.lean === 'mirrored' && leansLeftAt(edge, this.setting.side, facing);
+    addRun(this.runs, decreaseFor(work.by, facing, leansLeft), 1);
+    const top = leansLeft ? rest[0] : rest[rest.length - 1];
+    if (top !== undefined) kept.push(top);
+  }
+
+  private increase(work: EdgeWork, rest: Columns, edge: Edge): void {
+    const facing = this.face(rest[0] ?? 0);
+    if (work.inset === 0) {
+      addRun(this.runs, work.by === 2 ? 'kfbf' : facing === 'k' ? 'kfb' : 'pfb', 1);
+      return;
+    }
+    const made = makeFor(work.lean, edge, facing);
+    if (work.by === 1) addRun(this.runs, made, 1);
+    else this.pair(made, rest);
+  }
+
+  /** Two made stitches need a worked stitch between them. */
+  private pair(made: StitchName, rest: Columns): void {
+    addRun(this.runs, made, 1);
+    this.workOver(rest);
+    addRun(this.runs, made, 1);
+  }
+
+  private middle(from: number | undefined, body: Columns, kept: number[]): Fault | undefined {
+    const centre = this.setting.centre;
+    const i = from === undefined || centre === undefined ? -1 : body.indexOf(centre);
+    if (from === undefined) {
+      this.workOver(body);
+      kept.push(...body);
+      return undefined;
+    }
+    if (centre === undefined || i < 1 || i > body.length - 2) return noCentre();
+    this.workOver(body.slice(0, i - 1));
+    addRun(this.runs, this.setting.side === 'RS' ? 's2kp' : 'p3tog', 1);
+    this.workOver(body.slice(i + 2));
+    kept.push(...body.slice(0, i - 1), centre, ...body.slice(i + 2));
+    this.marks.push({ kind: 'middle', edge: 'middle', by: -2 });
+    return undefined;
+  }
+
+  private grow(work: EdgeWork | undefined, edge: Edge): void {
+    if (work && work.by > 0) this.growBy(edge, work.by);
+  }
+
+  private growBy(edge: Edge, count: number): void {
+    this.columns = edge === 'right' ? grownRight(this.columns, count) : grownLeft(this.columns, count);
+  }
+}
+
+/** A slipped selvedge: the row's first stitch is slipped, unless shaping needs it. */
+function slipFirst(runs: Run[]): void {
+  const first = runs[0];
+  if (!first || (first.work !== 'k' && first.work !== 'p')) return;
+  runs.splice(0, 1);
+  if (first.times > 1) runs.unshift({ work: first.work, times: first.times - 1 });
+  runs.unshift({ work: 'sl', times: 1 });
+}
+
+/** Increases or decreases spread over the row; the columns are counted anew afterwards. */
+function acrossRow(columns: Columns, shaping: RowShaping, setting: RowSetting): Result<BuiltRow> {
+  const by = shaping.across ?? 0;
+  if (Object.keys(shaping).length > 1) return refuse(mixed());
+  const laid = spread(columns.length, by);
+  if (!laid.ok) return laid;
+  const order = setting.side === 'RS' ? columns : [...columns].reverse();
+  const face = faceOf(setting);
+  const runs: Run[] = [];
+  let next = 0;
+  const work = (count: number): void => {
+    for (let i = 0; i < count; i += 1) addRun(runs, face(order[next + i] ?? 0), 1);
+    next += count;
+  };
+  laid.value.groups.forEach((group, i) => {
+    work(group);
+    if (i === laid.value.groups.length - 1) return;
+    const facing = face(order[Math.min(next, order.length - 1)] ?? 0);
+    if (by > 0) addRun(runs, facing === 'k' ? 'm1' : 'm1p', 1);
+    else {
+      addRun(runs, facing === 'k' ? 'k2tog' : 'p2tog', 1);
+      next += 2;
+    }
+  });
+  if (setting.slipped) slipFirst(runs);
+  return ok({ runs, columns: freshColumns(columns.length + by), marks: [{ kind: 'across', edge: 'across', by }] });
+}
+
+const isCount = (n: number): boolean => Number.isSafeInteger(n) && n > 0;
+
+const tooFew = (need: number, have: number): Fault =>
+  fault(
+    'not enough stitches',
+    'This row needs {need} stitches for its shaping and {have} are on the needle; shape less often or cast on more.',
+    { need, have },
+  );
+
+const mixed = (): Fault =>
+  fault('mixed shaping', 'Stitches spread across a row, and groups at its edges, each need a row of their own.');
+
+const noCentre = (): Fault =>
+  fault(
+    'no centre stitch',
+    'The decrease at the middle needs a centre stitch with at least one stitch on either side of it.',
+  );

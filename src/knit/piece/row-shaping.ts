@@ -1,0 +1,124 @@
+import { type Fault, fault } from '../fault.ts';
+import type { Side } from '../row/step.ts';
+import type { Edge, Section, Shaping } from './recipe.ts';
+
+/** What happens at one edge of one row. */
+export interface EdgeWork {
+  readonly by: number;
+  readonly inset: number;
+  readonly lean: 'mirrored' | 'plain';
+}
+
+/** Everything that shapes one row, gathered from the section's entries. */
+export interface RowShaping {
+  right?: EdgeWork;
+  left?: EdgeWork;
+  across?: number;
+  /** stitches from the right edge before the centre stitch, at the section's first row */
+  middle?: number;
+  boundOff?: { edge: Edge; stitches: number };
+  castOn?: { edge: Edge; stitches: number };
+}
+
+/** Shaping of a section by row number (from 1 in the section), or the first thing that cannot be. */
+export function shapingByRow(section: Section): { rows: ReadonlyMap<number, RowShaping>; fault?: Fault } {
+  const rows = new Map<number, RowShaping>();
+  for (const [i, shaping] of section.shaping.entries()) {
+    const trouble = addShaping(rows, shaping, section.rows);
+    if (trouble) return { rows, fault: { ...trouble, at: { ...trouble.at, field: `shaping ${i + 1}` } } };
+  }
+  return { rows };
+}
+
+function addShaping(rows: Map<number, RowShaping>, shaping: Shaping, total: number): Fault | undefined {
+  switch (shaping.kind) {
+    case 'edge':
+      return each(shaping.rows, total, (row) => addEdge(at(rows, row), shaping, row));
+    case 'across':
+      return each([shaping.row], total, (row) => put(at(rows, row), 'across', shaping.by, row));
+    case 'middle':
+      return each(shaping.rows, total, (row) => put(at(rows, row), 'middle', shaping.from, row));
+    case 'bind off':
+    case 'cast on': {
+      const field = shaping.kind === 'bind off' ? 'boundOff' : 'castOn';
+      const groups = new Map(shaping.groups.map((g) => [g.row, g.stitches]));
+      return each(
+        shaping.groups.map((g) => g.row),
+        total,
+        (row) => put(at(rows, row), field, { edge: shaping.edge, stitches: groups.get(row) ?? 0 }, row),
+      );
+    }
+  }
+}
+
+function at(rows: Map<number, RowShaping>, row: number): RowShaping {
+  const known = rows.get(row) ?? {};
+  rows.set(row, known);
+  return known;
+}
+
+function each(list: readonly number[], total: number, add: (row: number) => Fault | undefined): Fault | undefined {
+  for (const row of list) {
+    if (!Number.isSafeInteger(row) || row < 1 || row > total) {
+      return fault(
+        'shaping outside the section',
+        'Row {row} is to be shaped, but this section has rows 1 to {rows}; give it more rows or fewer shapings.',
+        { row, rows: total },
+        { row },
+      );
+    }
+    const trouble = add(row);
+    if (trouble) return trouble;
+  }
+  return undefined;
+}
+
+function put<K extends keyof RowShaping>(
+  row: RowShaping,
+  key: K,
+  value: NonNullable<RowShaping[K]>,
+  n: number,
+): Fault | undefined {
+  if (row[key] !== undefined) return twice(n);
+  row[key] = value;
+  return undefined;
+}
+
+function addEdge(row: RowShaping, shaping: Extract<Shaping, { kind: 'edge' }>, n: number): Fault | undefined {
+  const { by, inset, lean } = shaping;
+  if (![1, -1, 2, -2].includes(by) || !Number.isSafeInteger(inset) || inset < 0) {
+    return fault(
+      'edge step too large',
+      'One row can take one or two stitches at an edge, not {by}; bind off or cast on a group instead.',
+      { by, inset },
+      { row: n },
+    );
+  }
+  const edges: Edge[] = shaping.edge === 'both' ? ['right', 'left'] : [shaping.edge];
+  for (const edge of edges) {
+    const trouble = put(row, edge, { by, inset, lean }, n);
+    if (trouble) return trouble;
+  }
+  return undefined;
+}
+
+const twice = (row: number): Fault =>
+  fault(
+    'shaped twice',
+    'Row {row} is shaped twice in the same way at the same place; keep one of the two.',
+    { row },
+    { row },
+  );
+
+/** Groups are bound off or cast on only where a row begins: at the right edge on RS rows, at the left on WS rows. */
+export function groupOnWrongSide(row: RowShaping, side: Side, n: number): Fault | undefined {
+  const starts: Edge = side === 'RS' ? 'right' : 'left';
+  const group = [row.boundOff, row.castOn].find((g) => g !== undefined && g.edge !== starts);
+  if (!group) return undefined;
+  return fault(
+    'group on the wrong side',
+    'Row {row} is {side} and begins at the {starts} edge; stitches at the {edge} edge are bound off or cast on one row earlier or later.',
+    { row: n, side, starts, edge: group.edge },
+    { row: n },
+  );
+}
