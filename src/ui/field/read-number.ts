@@ -1,0 +1,37 @@
+/**
+ * The number in what was typed, with comma or point as decimal mark, a half as ½ or 1/2;
+ * undefined where it is none. A sign is taken only where `signed`.
+ */
+export function readNumber(text: string, signed = false): number | undefined {
+  const plain = text
+    .trim()
+    .replace(/[\u2212\u2013]/g, '-')
+    .replace(',', '.')
+    .replace(/^(-?\d*)\s*([¼½¾])$/, (_, whole: string, part: string) => `${whole || '0'}${parts[part]}`)
+    .replace(/^(-?\d+)\s+(\d)\/(\d)$/, (_, whole: string, over: string, under: string) => mixed(whole, over, under));
+  const shape = signed ? /^-?(\d+\.?\d*|\.\d+)$/ : /^(\d+\.?\d*|\.\d+)$/;
+  return shape.test(plain) ? Number(plain) : undefined;
+}
+
+const parts: Readonly<Record<string, string>> = { '¼': '.25', '½': '.5', '¾': '.75' };
+
+const mixed = (whole: string, over: string, under: string): string =>
+  `${whole}${String(Number(over) / Number(under)).slice(1)}`;
+
+export interface Bounds {
+  readonly min?: number | undefined;
+  readonly max?: number | undefined;
+  readonly step?: number | undefined;
+}
+
+/** One step up or down, kept within the bounds; from nothing it begins at the lower bound or 0. */
+export function stepped(value: number | undefined, direction: 1 | -1, { min, max, step = 1 }: Bounds): number {
+  const next = value === undefined ? (min ?? 0) : nearest(value + direction * step, step);
+  return Math.min(max ?? Infinity, Math.max(min ?? -Infinity, next));
+}
+
+/** Free of the dust of binary fractions: 0.1 + 0.2 is 0.3 to a knitter. */
+const nearest = (value: number, step: number): number => {
+  const digits = Math.max(0, (String(step).split('.')[1] ?? '').length);
+  return Number(value.toFixed(Math.max(digits, 2)));
+};

@@ -1,0 +1,63 @@
+import './finish-pad.css';
+import type { ComponentChildren, Ref } from 'preact';
+import { Icon } from '../icon/icon.tsx';
+
+/** How the pad tells a shaping row: by word, by notches cut where the drawing has them, by hatching, then by colour. */
+export interface PadShaping {
+  /** 'decrease at the right edge' */
+  readonly word: string;
+  /** side of the drawing, right side facing */
+  readonly notch: 'left' | 'right' | 'both' | 'across';
+  readonly turn: 'decrease' | 'increase' | 'both';
+}
+
+export interface FinishPadProps {
+  /** shown large, and the accessible name; the same on every row, or a screen reader reads it again at each tap */
+  readonly label: string;
+  readonly shaping?: PadShaping | undefined;
+  /** the hand whose thumb taps: the pad lies under it, what is `beside` lies away from it */
+  readonly hand: 'right' | 'left';
+  /** the undo button, and no more than one other */
+  readonly beside?: ComponentChildren;
+  /** nothing left to finish, or locked */
+  readonly disabled?: boolean | undefined;
+  /** a row is being written down; a press is not taken, and the pad keeps the focus */
+  readonly busy?: boolean | undefined;
+  /** id of the text with row and count */
+  readonly describedBy?: string | undefined;
+  readonly padRef?: Ref<HTMLButtonElement> | undefined;
+  readonly onFinish: () => void;
+}
+
+export function FinishPad(props: FinishPadProps) {
+  const { label, shaping, hand, beside, disabled, busy, describedBy, padRef, onFinish } = props;
+  return (
+    <div class={`pad-row pad-${hand}`}>
+      {beside && <div class="pad-beside">{beside}</div>}
+      <button
+        ref={padRef}
+        class={`pad${shaping ? ` pad-shaping pad-notch-${shaping.notch}` : ''}`}
+        type="button"
+        aria-label={label}
+        aria-describedby={describedBy}
+        disabled={disabled}
+        onClick={() => !busy && onFinish()}
+      >
+        <span class="pad-cloth" />
+        <span class="pad-words">
+          {shaping && (
+            <span class="pad-shaping-word">
+              {shaping.turn !== 'increase' && <Icon name="decrease" />}
+              {shaping.turn !== 'decrease' && <Icon name="increase" />}
+              {shaping.word}
+            </span>
+          )}
+          <span class="pad-label">
+            <Icon name="check" />
+            {label}
+          </span>
+        </span>
+      </button>
+    </div>
+  );
+}
