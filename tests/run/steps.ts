@@ -1,0 +1,41 @@
+import { spawnSync } from 'node:child_process';
+import { join } from 'node:path';
+
+/** One check that a command makes: a name for the list, and the command. */
+export interface Step {
+  readonly name: string;
+  readonly command: readonly string[];
+}
+
+export interface StepResult {
+  readonly name: string;
+  readonly passed: boolean;
+  readonly seconds: number;
+}
+
+const script = (name: string) => [process.execPath, 'tests/run/run.mjs', `tests/run/${name}.ts`];
+const tool = (path: string, ...args: string[]) => [process.execPath, join('node_modules', path), ...args];
+
+/** What `npm run check` looks at, quickest to name a mistake first. */
+export const checks: readonly Step[] = [
+  { name: 'types', command: tool('typescript/bin/tsc', '-b') },
+  { name: 'format and lint', command: tool('@biomejs/biome/bin/biome', 'check', '--error-on-warnings') },
+  {
+    name: 'no promise left unawaited',
+    command: tool('oxlint/bin/oxlint', '--type-aware', '--deny-warnings'),
+  },
+  { name: 'nothing unused', command: tool('knip/bin/knip.js', '--no-progress') },
+  { name: 'licences and lock file', command: script('packages') },
+];
+
+/** Runs one step, its output straight on the screen. */
+export function runStep({ name, command }: Step): StepResult {
+  const [program = '', ...args] = command;
+  const start = performance.now();
+  const { status } = spawnSync(program, args, { stdio: 'inherit' });
+  return { name, passed: status === 0, seconds: (performance.now() - start) / 1000 };
+}
+
+/** 'ok    types (3.1 s)' */
+export const printStep = ({ name, passed, seconds }: StepResult): string =>
+  `${passed ? 'ok    ' : 'FAILED'} ${name} (${seconds.toFixed(1)} s)`;
