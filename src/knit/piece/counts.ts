@@ -33,7 +33,7 @@ export function counts(recipe: Recipe, unread: readonly Fault[] = []): readonly 
 
 function countPart(part: PartRecipe, side: Side, unread: readonly Fault[]): PartCount {
   const here = unread.filter((found) => found.at.part === part.name);
-  const startUnread = here.some((found) => found.at.sectionIndex === undefined && found.at.field !== 'part name');
+  const startUnread = here.some((found) => found.at.sectionIndex === undefined && found.at.field !== 'name');
   const start = startUnread ? undefined : startOf(part.from);
   let count = start;
   let rows = 0;

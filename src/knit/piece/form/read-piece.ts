@@ -49,9 +49,9 @@ function readParts(forms: readonly PartForm[], piece: Where, report: Report): re
 }
 
 function readBarePart(form: PartForm, at: Where, report: Report, earlier: readonly PartForm[]): PartRecipe {
-  named(form.name, { ...at, field: 'part name' }, report);
+  named(form.name, { ...at, field: 'name' }, report);
   if (form.name.trim() !== '' && earlier.some((other) => other.name === form.name)) {
-    report(fault('part name twice', 'Two parts are called “{name}”.', { name: form.name }, { ...at, field: 'part name' }));
+    report(fault('part name twice', 'Two parts are called “{name}”.', { name: form.name }, { ...at, field: 'name' }));
   }
   return {
     name: form.name,
@@ -70,10 +70,10 @@ function readStart(form: StartForm, at: Where, report: Report, earlier: readonly
       return { castOn: stitches(form.stitches, 'cast on') };
     case 'split':
       if (!earlier.some((other) => other.name === form.part)) {
-        const field = { ...at, field: 'split part' };
+        const field = { ...at, field: 'from' };
         report(fault('no such part', 'No earlier part is called “{name}”.', { name: form.part }, field));
       }
-      return { part: form.part, stitches: stitches(form.stitches, 'split stitches'), edge: form.edge };
+      return { part: form.part, stitches: stitches(form.stitches, 'stitches'), edge: form.edge };
     case 'pick up':
       return {
         pickUp: form.edges.map((edge, i) => ({

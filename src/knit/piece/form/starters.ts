@@ -1,27 +1,11 @@
-import { fits } from '../../fabric.ts';
 import type { Gauge } from '../../gauge.ts';
 import { taper } from '../../shape/taper.ts';
 import type { PartRecipe, Recipe, Section, Shaping } from '../recipe.ts';
 import type { PieceForm } from './form.ts';
+import { type StarterSizes, starterSizes } from './starter-sizes.ts';
 import { recipeToForm } from './write-piece.ts';
 
-/**
- * Ordinary pieces to begin from and type over: one V-neck pullover in parts that agree with each other.
- * Sizes are ours, those of a roomy medium adult; common practice, no published source.
- */
-const mm = {
-  width: 540,
-  rib: 60,
-  body: 340,
-  armhole: 220,
-  armholeIn: 50,
-  shoulder: 110,
-  cuff: 230,
-  sleeveTop: 420,
-  sleeve: 400,
-  band: 25,
-} as const;
-
+/** Ordinary pieces to begin from and type over: one V-neck pullover in pieces that agree with each other. */
 export const starterNames = ['back', 'front', 'sleeve', 'neckband'] as const;
 export type StarterName = (typeof starterNames)[number];
 
@@ -54,38 +38,9 @@ export interface StarterWish {
 }
 
 export function starter(name: StarterName, wish: StarterWish): PieceForm {
-  const sizes = sizesOf(wish.gauge);
+  const sizes = starterSizes(wish.gauge);
   const make = { back, front, sleeve, neckband }[name];
   return recipeToForm({ ...make(sizes, wish), gauge: wish.gauge });
-}
-
-type Sizes = ReturnType<typeof sizesOf>;
-
-function sizesOf(gauge: Gauge) {
-  const stitches = (width: number) => (width * gauge.stitches) / 100;
-  /** rows come in pairs, so that each section begins on an RS row */
-  const rows = (height: number) => Math.max(2, 2 * Math.round((height * gauge.rows) / 200));
-  const ribbed = (width: number) => {
-    const { below, above } = fits('rib 2x2', Math.round(stitches(width)));
-    const edged = (count: number) => (count % 4 === 2 ? count : count + 2);
-    return edged(stitches(width) - below < above - stitches(width) ? below : above);
-  };
-  const width = ribbed(mm.width);
-  const armholeEach = Math.max(2, Math.round(stitches(mm.armholeIn)));
-  const armholeGroup = Math.ceil(armholeEach / 2);
-  const shoulder = Math.max(2, Math.round(stitches(mm.shoulder)));
-  const armholeRows = rows(mm.armhole);
-  const shapedRows = 2 + 2 * (armholeEach - armholeGroup);
-  const neckRows = Math.max(2, armholeRows - shapedRows);
-  const top = width - 2 * armholeEach;
-  const cuff = ribbed(mm.cuff);
-  const sleeveTop = cuff + 2 * Math.round((stitches(mm.sleeveTop) - cuff) / 2);
-  const steps = shoulder >= 9 ? 3 : 2;
-  return {
-    ...{ width, armholeGroup, armholeSingles: armholeEach - armholeGroup, armholeRows, shapedRows, neckRows },
-    ...{ top, shoulder, backNeck: top - 2 * shoulder, steps, cuff, sleeveTop },
-    ...{ ribRows: rows(mm.rib), bodyRows: rows(mm.body), sleeveRows: rows(mm.sleeve), bandRows: rows(mm.band) },
-  };
 }
 
 const section = (name: string, rows: number, needle: number, shaping: readonly Shaping[] = []): Section => ({
@@ -103,7 +58,7 @@ const ribbing = (name: string, rows: number, needle: number): Section => ({
 
 const ribNeedle = (needle: number): number => Math.max(2, needle - 0.5);
 
-function armhole(s: Sizes): readonly Shaping[] {
+function armhole(s: StarterSizes): readonly Shaping[] {
   const group = (edge: 'right' | 'left', row: number): Shaping => ({
     kind: 'bind off',
     edge,
@@ -115,17 +70,17 @@ function armhole(s: Sizes): readonly Shaping[] {
 }
 
 /** A shoulder's stitches in equal steps, the larger ones first. */
-function slope(s: Sizes, edge: 'right' | 'left', first: number, turns: number): Shaping {
+function slope(s: StarterSizes, edge: 'right' | 'left', first: number, turns: number): Shaping {
   const sizes = Array.from({ length: s.steps }, (_, i) => Math.floor((s.shoulder + s.steps - 1 - i) / s.steps));
   const groups = sizes.slice(0, turns).map((stitches, i) => ({ row: first + 2 * i, stitches }));
   return { kind: 'bind off', edge, groups };
 }
 
-function lower(s: Sizes, { needle, words }: StarterWish): readonly Section[] {
+function lower(s: StarterSizes, { needle, words }: StarterWish): readonly Section[] {
   return [ribbing(words.rib, s.ribRows, needle), section(words.body, s.bodyRows, needle)];
 }
 
-function back(s: Sizes, wish: StarterWish): Recipe {
+function back(s: StarterSizes, wish: StarterWish): Recipe {
   const { words, needle } = wish;
   const shoulders = [slope(s, 'right', 1, s.steps), slope(s, 'left', 2, s.steps)];
   const sections = [
@@ -136,7 +91,7 @@ function back(s: Sizes, wish: StarterWish): Recipe {
   return piece(words.back, [{ name: words.back, from: { castOn: s.width }, sections, end: 'hold' }]);
 }
 
-function front(s: Sizes, wish: StarterWish): Recipe {
+function front(s: StarterSizes, wish: StarterWish): Recipe {
   const { words, needle } = wish;
   const body: PartRecipe = {
     name: words.body,
@@ -152,7 +107,7 @@ function front(s: Sizes, wish: StarterWish): Recipe {
   ]);
 }
 
-function shoulder(s: Sizes, { words, needle }: StarterWish, name: string, edge: 'right' | 'left'): PartRecipe {
+function shoulder(s: StarterSizes, { words, needle }: StarterWish, name: string, edge: 'right' | 'left'): PartRecipe {
   const rows = shapedRows(s.neckRows, s.backNeck / 2, 1);
   const neckEdge = edge === 'right' ? 'left' : 'right';
   // the last step is what the closing bind-off takes, so one turn less; the left edge needs a row more for its turn
@@ -172,7 +127,7 @@ function shoulder(s: Sizes, { words, needle }: StarterWish, name: string, edge: 
   };
 }
 
-function sleeve(s: Sizes, { words, needle }: StarterWish): Recipe {
+function sleeve(s: StarterSizes, { words, needle }: StarterWish): Recipe {
   const times = (s.sleeveTop - s.cuff) / 2;
   const rows = shapedRows(s.sleeveRows - 6, times, 5);
   const widening: Shaping = { kind: 'edge', edge: 'both', by: 1, rows, inset: 2, lean: 'mirrored' };
@@ -181,7 +136,7 @@ function sleeve(s: Sizes, { words, needle }: StarterWish): Recipe {
 }
 
 /** Three stitches for four rows along each side of the V, one at its point, the back neck stitch for stitch. */
-function neckband(s: Sizes, { words, needle }: StarterWish): Recipe {
+function neckband(s: StarterSizes, { words, needle }: StarterWish): Recipe {
   const side = Math.round((s.neckRows * 3) / 4);
   const rows = Array.from({ length: Math.floor(s.bandRows / 2) }, (_, i) => 2 * i + 2);
   const band: Section = {
@@ -189,7 +144,7 @@ function neckband(s: Sizes, { words, needle }: StarterWish): Recipe {
     rows: s.bandRows,
     fabric: 'rib 1x1 matched',
     needle: ribNeedle(needle),
-    shaping: [{ kind: 'middle', rows, from: side + 1 }],
+    shaping: [{ kind: 'middle', rows, from: side }],
   };
   const pickUp = [
     { along: words.leftNeck, stitches: side },
@@ -204,9 +159,11 @@ function neckband(s: Sizes, { words, needle }: StarterWish): Recipe {
 
 const piece = (name: string, parts: readonly PartRecipe[], makes = 1): Recipe => ({ name, makes, parts });
 
-/** Spread over the rows where they have room; else on every second row as far as they go. */
+/** Spread over the rows, on RS rows where they have room; what does not fit at all is left out. */
 function shapedRows(rows: number, times: number, first: number): readonly number[] {
-  const found = taper({ rows, times, first });
-  if (found.ok) return found.value.rows;
-  return Array.from({ length: Math.max(0, Math.ceil((rows - first + 1) / 2)) }, (_, i) => first + 2 * i);
+  for (const step of [2, 1] as const) {
+    const found = taper({ rows, times, first, step });
+    if (found.ok) return found.value.rows;
+  }
+  return Array.from({ length: Math.max(0, rows - first + 1) }, (_, i) => first + i);
 }

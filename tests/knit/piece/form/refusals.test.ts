@@ -43,9 +43,9 @@ describe('what a form cannot say', () => {
   it('two parts of one name, a nameless one, and stitches from a part that does not come before', () => {
     const shoulder: PartForm = { ...body, start: { kind: 'split', part: 'Yoke', stitches: '30', edge: 'right' } };
     expect(faultsOf(piece(body, shoulder, { ...body, name: ' ' }))).toEqual([
-      ['part name twice', 'Body', undefined, 'part name'],
-      ['no such part', 'Body', undefined, 'split part'],
-      ['no name', ' ', undefined, 'part name'],
+      ['part name twice', 'Body', undefined, 'name'],
+      ['no such part', 'Body', undefined, 'from'],
+      ['no name', ' ', undefined, 'name'],
     ]);
   });
 
