@@ -18,15 +18,19 @@ export interface LogEntry {
   readonly count?: number;
   /** her words (kinds 'note', 'lifeline') */
   readonly text?: string;
-  /** id of the plan that holds from here on (kind 'rework') */
+  /** id of the plan that holds from here on: on the first entry of a make, on a rework, on its undo */
   readonly plan?: string;
+  /** id of the entry that this one takes back (kinds 'undo', 'strike') */
+  readonly undoes?: string;
 }
 
 export const entryKinds = [
   /** a row finished */
   'row',
-  /** the last entry taken back */
+  /** a change of place taken back */
   'undo',
+  /** a note, check or lifeline struck out */
+  'strike',
   /** the place set to another row by hand, or by 'find my place' */
   'place',
   /** ripped back to a row */

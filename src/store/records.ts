@@ -52,6 +52,29 @@ export interface PlaceRecord extends MakeId {
   readonly seq: number;
   /** when it was last knitted, ms; 0 when never */
   readonly at: number;
+  /** grows with every entry on this device, whatever the clock does: orders 'last knitted'; 0 when never */
+  readonly touched: number;
+}
+
+/** What a list of garments shows; written beside each garment so that the list needs no recipe. */
+export interface GarmentSummary {
+  readonly id: string;
+  readonly name: string;
+  readonly createdAt: number;
+  readonly changedAt: number;
+  readonly pieces: number;
+  /** makes of all parts, and the rows of all of them */
+  readonly makes: number;
+  readonly rows: number;
+}
+
+/** Her pictures of a garment or of a row. */
+export interface PhotoRecord {
+  readonly id: string;
+  readonly garment: string;
+  readonly at: number;
+  readonly caption?: string;
+  readonly image: Blob;
 }
 
 /** What a screen asks the store to log. */
@@ -62,4 +85,6 @@ export interface NewEntry {
   readonly count?: number;
   readonly text?: string;
   readonly plan?: string;
+  /** for 'strike': the note, check or lifeline to strike out */
+  readonly undoes?: string;
 }

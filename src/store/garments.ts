@@ -1,0 +1,120 @@
+import { makeKey } from '../progress/log.ts';
+import { Refusal } from './faults.ts';
+import { checkId, type NewestPlans, newestOf, newestPlans, writePlan } from './plan-versions.ts';
+import type { GarmentRecord, GarmentSummary, PlaceRecord, PlanRecord } from './records.ts';
+import type { StoreName, Tx } from './schema.ts';
+import { logOf, placeFrom } from './write-log.ts';
+
+type Write = Tx<'readwrite'>;
+
+export const garmentStores: readonly StoreName[] = ['garments', 'summaries', 'plans', 'places', 'log'];
+
+/**
+ * Writes a garment with the plans of its parts, and a place for every part and make.
+ * A make that was begun keeps its plan; only `rework` moves it to another.
+ */
+export async function writeGarment(
+  tx: Write,
+  garment: GarmentRecord,
+  plans: readonly PlanRecord[],
+): Promise<readonly PlaceRecord[]> {
+  checkId(garment.id);
+  for (const piece of garment.pieces) checkId(piece.id);
+  const known = await tx.objectStore('plans').index('garment').getAll(garment.id);
+  const newest = newestPlans(known);
+  for (const plan of plans) await writePlan(tx, newest, plan);
+  const places = await writePlaces(tx, garment, newest);
+  await dropUnusedPlans(tx, known, newest, places);
+  await Promise.all([
+    tx.objectStore('garments').put(garment),
+    tx.objectStore('summaries').put(summaryOf(garment, places)),
+  ]);
+  return places;
+}
+
+export const summaryOf = (garment: GarmentRecord, places: readonly PlaceRecord[]): GarmentSummary => ({
+  id: garment.id,
+  name: garment.name,
+  createdAt: garment.createdAt,
+  changedAt: garment.changedAt,
+  pieces: garment.pieces.length,
+  makes: places.length,
+  rows: places.reduce((sum, place) => sum + place.total, 0),
+});
+
+/** The makes that a garment asks for, each with its plan. */
+function* makesOf(garment: GarmentRecord, newest: NewestPlans) {
+  for (const { id: piece, recipe } of garment.pieces) {
+    for (let part = 0; part < recipe.parts.length; part += 1) {
+      for (let make = 1; make <= recipe.makes; make += 1) {
+        const plan = newestOf(newest, piece, part, recipe.mirrored === true && make % 2 === 0);
+        if (plan === undefined) throw new Refusal('plan-missing', { part: part + 1 });
+        yield { id: { garment: garment.id, piece, part, make }, plan };
+      }
+    }
+  }
+}
+
+export async function writePlaces(tx: Write, garment: GarmentRecord, newest: NewestPlans): Promise<PlaceRecord[]> {
+  const store = tx.objectStore('places');
+  const old = new Map((await store.index('garment').getAll(garment.id)).map((place) => [place.id, place]));
+  const places: PlaceRecord[] = [];
+  for (const { id, plan } of makesOf(garment, newest)) {
+    const key = makeKey(id);
+    const begun = old.get(key);
+    old.delete(key);
+    if (begun !== undefined && begun.seq > 0) places.push(begun);
+    else places.push(await writePlace(tx, { ...id, id: key }, plan));
+  }
+  // what the garment no longer asks for goes from view; its log stays and brings it back with the piece
+  await Promise.all([...old.keys()].map((key) => store.delete(key)));
+  return places;
+}
+
+async function writePlace(
+  tx: Write,
+  id: Pick<PlaceRecord, 'id' | 'garment' | 'piece' | 'part' | 'make'>,
+  newest: PlanRecord,
+): Promise<PlaceRecord> {
+  const told = placeFrom(await logOf(tx, id.id), newest.id);
+  const plan = told.plan === newest.id ? newest : ((await tx.objectStore('plans').get(told.plan)) ?? newest);
+  const total = plan.plan.rows.length;
+  const place = { ...id, ...told, plan: plan.id, rows: Math.min(told.rows, total), total, touched: told.at };
+  await tx.objectStore('places').put(place);
+  return place;
+}
+
+/** A version that no make was ever begun on is of no use when a newer one stands. */
+async function dropUnusedPlans(
+  tx: Write,
+  known: readonly PlanRecord[],
+  newest: NewestPlans,
+  places: readonly PlaceRecord[],
+): Promise<void> {
+  const logs = await Promise.all(places.filter((place) => place.seq > 0).map((place) => logOf(tx, place.id)));
+  const used = new Set(logs.flat().map((entry) => entry.plan));
+  for (const place of places) used.add(place.plan);
+  for (const plan of newest.values()) used.add(plan.id);
+  await Promise.all(known.filter((plan) => !used.has(plan.id)).map((plan) => tx.objectStore('plans').delete(plan.id)));
+}
+
+/** Everything of the garment in the stores that the transaction is over, log and photos included. */
+export async function removeGarment(tx: Write, id: string): Promise<void> {
+  if ((await tx.objectStore('garments').count(id)) === 0) throw new Refusal('no-such-garment');
+  const plans = await tx.objectStore('plans').index('garment').getAllKeys(id);
+  const places = await tx.objectStore('places').index('garment').getAllKeys(id);
+  const photos = await tx.objectStore('photos').index('garment').getAllKeys(id);
+  const entries = await tx.objectStore('log').index('make').getAllKeys(makesRange(id));
+  await Promise.all([
+    tx.objectStore('garments').delete(id),
+    tx.objectStore('summaries').delete(id),
+    ...plans.map((key) => tx.objectStore('plans').delete(key)),
+    ...places.map((key) => tx.objectStore('places').delete(key)),
+    ...photos.map((key) => tx.objectStore('photos').delete(key)),
+    ...entries.map((key) => tx.objectStore('log').delete(key)),
+  ]);
+}
+
+/** All makes of a garment in the log's index: '0' is the sign after '/'. */
+export const makesRange = (garment: string): IDBKeyRange =>
+  IDBKeyRange.bound([`${garment}/`], [`${garment}0`], false, true);

@@ -1,0 +1,66 @@
+import type { LogEntry } from '../progress/log.ts';
+import { Refusal } from './faults.ts';
+import type { GarmentSummary, PlaceRecord, PlanRecord } from './records.ts';
+import type { StoreName, Tx } from './schema.ts';
+import { logOf } from './write-log.ts';
+
+type Read = Tx<'readonly'>;
+
+export type Settings = Readonly<Record<string, unknown>>;
+
+/** What the knitting screen paints first, from one transaction of few reads. */
+export interface InHand {
+  readonly place: PlaceRecord;
+  readonly plan: PlanRecord;
+  readonly garment: GarmentSummary;
+  readonly settings: Settings;
+}
+
+export const inHandStores: readonly StoreName[] = ['places', 'plans', 'summaries', 'settings'];
+
+export async function readInHand(tx: Read, key: string | undefined): Promise<InHand> {
+  const found = key === undefined ? (await latest(tx, 1))[0] : await tx.objectStore('places').get(key);
+  const place = present(found, 'no-such-make');
+  const [plan, garment, settings] = await Promise.all([
+    tx.objectStore('plans').get(place.plan),
+    tx.objectStore('summaries').get(place.garment),
+    readSettings(tx),
+  ]);
+  return {
+    place,
+    plan: present(plan, 'no-such-plan'),
+    garment: present(garment, 'no-such-garment'),
+    settings,
+  };
+}
+
+/** Makes that were begun, the last one touched first. */
+export async function latest(tx: Read, n: number): Promise<PlaceRecord[]> {
+  const places: PlaceRecord[] = [];
+  let cursor = await tx.objectStore('places').index('touched').openCursor(IDBKeyRange.lowerBound(1), 'prev');
+  while (cursor !== null && places.length < n) {
+    places.push(cursor.value);
+    cursor = places.length < n ? await cursor.continue() : null;
+  }
+  return places;
+}
+
+export async function readSettings(tx: Read): Promise<Settings> {
+  const store = tx.objectStore('settings');
+  const [names, values] = await Promise.all([store.getAllKeys(), store.getAll()]);
+  return Object.fromEntries(names.map((name, i) => [name, values[i]]));
+}
+
+/** The newest `lastN` entries of a make, or all of them, in order. */
+export async function readEntries(tx: Read, key: string, lastN: number | undefined): Promise<LogEntry[]> {
+  if (lastN === undefined) return logOf(tx, key);
+  const place = await tx.objectStore('places').get(key);
+  // after a merge two entries may share a seq: never fewer than lastN lie above this one
+  const entries = await logOf(tx, key, (place?.seq ?? 0) - lastN + 1);
+  return lastN === 0 ? [] : entries.slice(-lastN);
+}
+
+export function present<T>(value: T | undefined, code: 'no-such-garment' | 'no-such-make' | 'no-such-plan'): T {
+  if (value === undefined) throw new Refusal(code);
+  return value;
+}

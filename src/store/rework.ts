@@ -1,0 +1,40 @@
+import type { Recipe } from '../knit/piece/recipe.ts';
+import { summaryOf } from './garments.ts';
+import { newestPlans, writePlan } from './plan-versions.ts';
+import { present } from './reads.ts';
+import type { PlaceRecord, PlanRecord } from './records.ts';
+import type { Tx } from './schema.ts';
+import { type Wish, writeMove } from './write-log.ts';
+
+/**
+ * Moves a make to a new plan in the caller's transaction: the plan as a new version, an entry, the place, and
+ * the piece's recipe where one is given. The rows worked stay worked; the old plan stays for an undo.
+ */
+export async function writeRework(
+  tx: Tx<'readwrite'>,
+  wish: Wish,
+  plan: PlanRecord,
+  recipe: Recipe | undefined,
+  again: boolean,
+): Promise<PlaceRecord> {
+  const place = present(await tx.objectStore('places').get(wish.make), 'no-such-make');
+  if (again && (await tx.objectStore('log').get(wish.id)) !== undefined) return place;
+  const newest = newestPlans(await tx.objectStore('plans').index('garment').getAll(place.garment));
+  const stored = await writePlan(tx, newest, { ...plan, garment: place.garment, piece: place.piece, part: place.part });
+  const moved = await writeMove(tx, { ...wish, plan: stored.id, row: wish.row ?? place.rows }, place);
+  await writeRecipe(tx, place, recipe, wish.at);
+  return moved;
+}
+
+async function writeRecipe(tx: Tx<'readwrite'>, place: PlaceRecord, recipe: Recipe | undefined, at: number) {
+  const garment = present(await tx.objectStore('garments').get(place.garment), 'no-such-garment');
+  const pieces = garment.pieces.map((piece) =>
+    piece.id === place.piece && recipe !== undefined ? { ...piece, recipe } : piece,
+  );
+  const changed = { ...garment, pieces, changedAt: Math.max(at, garment.changedAt + 1) };
+  const places = await tx.objectStore('places').index('garment').getAll(garment.id);
+  await Promise.all([
+    tx.objectStore('garments').put(changed),
+    tx.objectStore('summaries').put(summaryOf(changed, places)),
+  ]);
+}

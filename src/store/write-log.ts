@@ -1,0 +1,129 @@
+import { foldPlace, knits, type Place, takeBack } from '../progress/fold.ts';
+import type { LogEntry } from '../progress/log.ts';
+import { Refusal } from './faults.ts';
+import type { NewEntry, PlaceRecord } from './records.ts';
+import type { StoreName, Tx } from './schema.ts';
+
+/** The stores of one tap. */
+export const tapStores: readonly StoreName[] = ['log', 'places', 'plans'];
+
+/** What a tap asks for, with the id that makes it the same tap however often it is tried. */
+export interface Wish extends NewEntry {
+  readonly id: string;
+  readonly make: string;
+  /** the device's clock when it was tapped, ms */
+  readonly at: number;
+}
+
+type Write = Tx<'readwrite'>;
+
+/** Logs the wish and moves the place, inside the caller's transaction; the same id is never logged twice. */
+export async function writeWish(tx: Write, wish: Wish, again: boolean): Promise<PlaceRecord> {
+  const place = await tx.objectStore('places').get(wish.make);
+  if (place === undefined) throw new Refusal('no-such-make');
+  if (again && (await tx.objectStore('log').get(wish.id)) !== undefined) return place;
+  if (wish.kind === 'undo') return writeUndo(tx, wish, place);
+  if (wish.kind === 'strike') return writeStrike(tx, wish, place);
+  const row = rowAfter(wish, place);
+  if (row < 0 || row > place.total || !Number.isSafeInteger(row)) {
+    throw new Refusal('row-outside', { row, rows: place.total });
+  }
+  return write(tx, place, [entryOf(wish, place, row, wish.plan)]);
+}
+
+/** Logs a move to a row of another plan, whose length may differ from the place's. */
+export const writeMove = (tx: Write, wish: Wish & { row: number }, place: PlaceRecord): Promise<PlaceRecord> =>
+  write(tx, place, [entryOf(wish, place, wish.row, wish.plan)]);
+
+function rowAfter(wish: Wish, place: PlaceRecord): number {
+  if (wish.kind !== 'row') return wish.row ?? place.rows;
+  if (place.rows >= place.total) throw new Refusal('at-the-end', { rows: place.total });
+  return place.rows + 1;
+}
+
+/** The first entry of a make names its plan, so that the log alone tells the place. */
+function entryOf(wish: Wish, place: PlaceRecord, row: number, plan: string | undefined): LogEntry {
+  const named = plan ?? (place.seq === 0 ? place.plan : undefined);
+  return {
+    id: wish.id,
+    make: wish.make,
+    seq: place.seq + 1,
+    at: wish.at,
+    kind: wish.kind,
+    row,
+    ...(wish.count === undefined ? {} : { count: wish.count }),
+    ...(wish.text === undefined ? {} : { text: wish.text }),
+    ...(named === undefined ? {} : { plan: named }),
+  };
+}
+
+async function writeUndo(tx: Write, wish: Wish, place: PlaceRecord): Promise<PlaceRecord> {
+  const now: Place = { rows: place.rows, plan: place.plan, seq: place.seq, at: place.at };
+  const found = (await takeBackNear(tx, place, now)) ?? takeBack(await logOf(tx, place.id), now, true);
+  if (found === undefined) throw new Refusal('nothing-to-undo');
+  const plan = found.plan === place.plan ? undefined : found.plan;
+  const entries = found.undoes.map((undoes, i): LogEntry => {
+    const last = i === found.undoes.length - 1;
+    const entry = entryOf(wish, place, last ? found.rows : place.rows, last ? plan : undefined);
+    // the last one bears the wish's own id: it tells that the wish was written
+    return { ...entry, id: last ? wish.id : `${wish.id}.${i}`, seq: place.seq + 1 + i, undoes };
+  });
+  return write(tx, place, entries);
+}
+
+/** Takes back one entry that moved nothing: a note, a check, a lifeline. */
+async function writeStrike(tx: Write, wish: Wish, place: PlaceRecord): Promise<PlaceRecord> {
+  const undoes = wish.undoes ?? '';
+  const entry = await tx.objectStore('log').get(undoes);
+  if (entry === undefined || entry.make !== wish.make || knits(entry.kind)) throw new Refusal('no-such-entry');
+  return write(tx, place, [{ ...entryOf(wish, place, place.rows, undefined), undoes }]);
+}
+
+const NEAR = 32;
+
+/** Most undos need only the newest entries. */
+async function takeBackNear(tx: Write, place: PlaceRecord, now: Place) {
+  return takeBack(await logOf(tx, place.id, place.seq - NEAR), now, false);
+}
+
+/** The log of a make, in order, from a seq on. */
+export const logOf = (tx: Tx<'readonly'> | Write, make: string, from = 0): Promise<LogEntry[]> =>
+  (tx as Write)
+    .objectStore('log')
+    .index('make')
+    .getAll(IDBKeyRange.bound([make, from], [make, Number.POSITIVE_INFINITY]));
+
+async function write(tx: Write, place: PlaceRecord, entries: readonly LogEntry[]): Promise<PlaceRecord> {
+  const last = entries.at(-1) as LogEntry;
+  const moved: PlaceRecord = {
+    ...place,
+    ...(await planOf(tx, place, last)),
+    rows: last.row,
+    seq: last.seq,
+    at: knits(last.kind) ? Math.max(last.at, place.at) : place.at,
+    touched: await nextTouch(tx, last.at),
+  };
+  await Promise.all([...entries.map((entry) => tx.objectStore('log').add(entry)), tx.objectStore('places').put(moved)]);
+  return moved;
+}
+
+async function planOf(tx: Write, place: PlaceRecord, entry: LogEntry) {
+  if (entry.plan === undefined || entry.plan === place.plan) return {};
+  const record = await tx.objectStore('plans').get(entry.plan);
+  if (record === undefined) throw new Refusal('no-such-plan');
+  const total = record.plan.rows.length;
+  if (entry.row > total) throw new Refusal('row-outside', { row: entry.row, rows: total });
+  return { plan: entry.plan, total };
+}
+
+/** Always more than any before it, also after the clock was set back. */
+async function nextTouch(tx: Write, at: number): Promise<number> {
+  const newest = await tx.objectStore('places').index('touched').openKeyCursor(null, 'prev');
+  return Math.max(at, (newest?.key ?? 0) + 1);
+}
+
+/** The place of a make as its log tells it; `fallback` is the plan where the log names none. */
+export function placeFrom(entries: readonly LogEntry[], fallback: string) {
+  const { rows, plan, seq, at } = foldPlace(entries);
+  return { rows, plan: plan ?? fallback, seq, at };
+}
