@@ -41,7 +41,7 @@ export function Button(props: ButtonProps) {
   }
   return (
     <button
-      ref={props.buttonRef}
+      ref={props.buttonRef ?? null}
       class={look}
       type={type}
       disabled={disabled || busy}

@@ -24,7 +24,7 @@ export function IconButton({ icon, label, href, pressed, disabled, buttonRef, on
   }
   return (
     <button
-      ref={buttonRef}
+      ref={buttonRef ?? null}
       class="icon-button"
       type="button"
       aria-label={label}

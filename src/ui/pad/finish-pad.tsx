@@ -35,7 +35,7 @@ export function FinishPad(props: FinishPadProps) {
     <div class={`pad-row pad-${hand}`}>
       {beside && <div class="pad-beside">{beside}</div>}
       <button
-        ref={padRef}
+        ref={padRef ?? null}
         class={`pad${shaping ? ` pad-shaping pad-notch-${shaping.notch}` : ''}`}
         type="button"
         aria-label={label}

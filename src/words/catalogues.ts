@@ -1,0 +1,12 @@
+/**
+ * Every catalogue by name, one for each screen and a few shared ones, each loaded when it is first needed.
+ * A screen's words: add `en/<screen>.ts` and `de/<screen>.ts`, and a line here.
+ */
+export const catalogues = {
+  ui: { en: () => import('./en/ui.ts'), de: () => import('./de/ui.ts') },
+  craft: { en: () => import('./en/craft.ts'), de: () => import('./de/craft.ts') },
+} as const;
+
+export type CatalogueName = keyof typeof catalogues;
+
+export const catalogueNames = Object.keys(catalogues) as readonly CatalogueName[];

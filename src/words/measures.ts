@@ -1,0 +1,53 @@
+import { needleNumber } from './needle-sizes.ts';
+import { saysNumber } from './numbers.ts';
+import { speech } from './settings.ts';
+
+/** One inch is 25.4 mm exactly (international yard and pound agreement, 1959). */
+const MM_PER_INCH = 25.4;
+
+const mmPerUnit = (): number => (speech.value.units === 'in' ? MM_PER_INCH : 10);
+
+/** 'cm' or 'in' (German: 'cm' or 'Zoll'). */
+export const lengthUnit = (): string =>
+  speech.value.units === 'cm' ? 'cm' : speech.value.language === 'de' ? 'Zoll' : 'in';
+
+/** For a field: millimetres as the number she types, in her unit, to a tenth (cm) or a sixteenth (in). */
+export const lengthToType = (mm: number): number => {
+  const grain = speech.value.units === 'in' ? 16 : 10;
+  return Math.round((mm / mmPerUnit()) * grain) / grain;
+};
+
+/** For a field: the number she typed, in millimetres. */
+export const lengthTyped = (value: number): number => value * mmPerUnit();
+
+/** '42.5 cm', or to the quarter inch '16¾ in', as tape measures and patterns have it. */
+export function saysLength(mm: number): string {
+  if (speech.value.units === 'cm') return `${saysNumber(mm / 10, { digits: 1 })} cm`;
+  return `${quarters(mm / MM_PER_INCH)} ${lengthUnit()}`;
+}
+
+function quarters(inches: number): string {
+  const count = Math.round(Math.abs(inches) * 4);
+  const whole = Math.floor(count / 4);
+  const part = ['', '¼', '½', '¾'][count % 4] ?? '';
+  const digits = whole === 0 && part !== '' ? part : `${saysNumber(whole)}${part}`;
+  return inches < 0 && count > 0 ? `−${digits}` : digits;
+}
+
+/** '4 mm', 'US 6 (4 mm)', 'UK 8 (4 mm)'; metric alone where the table has no number for the size. */
+export function saysNeedle(mm: number): string {
+  const metric = `${saysNumber(mm)} mm`;
+  const { needles } = speech.value;
+  const number = needles === 'mm' ? undefined : needleNumber(mm, needles);
+  return number === undefined ? metric : `${needles} ${number} (${metric})`;
+}
+
+/** '50 g' or '1.76 oz' stay with the ball band: yarn is weighed in grams everywhere, lengths follow her unit. */
+export const saysGrams = (grams: number): string => `${saysNumber(grams, { digits: grams < 20 ? 1 : 0 })} g`;
+
+/** One metre is 1.0936 yards (a yard is 0.9144 m exactly, same agreement). */
+export function saysYarnLength(metres: number): string {
+  if (speech.value.units === 'cm') return `${saysNumber(metres, { digits: 0 })} m`;
+  const yards = saysNumber(metres / 0.9144, { digits: 0 });
+  return `${yards} ${speech.value.language === 'de' ? 'Yards' : 'yd'}`;
+}

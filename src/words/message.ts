@@ -1,0 +1,31 @@
+/**
+ * A message is a text with figures in braces, '{row} of {rows}', and trade words that US and UK say differently in
+ * brackets, '[bind off]'. One that depends on a number has a form for each plural; the figure `count` decides.
+ */
+export type Message = string | Plural;
+
+export interface Plural {
+  readonly one: string;
+  readonly other: string;
+}
+
+export type Words = Readonly<Record<string, Message>>;
+
+/** A translation has a message for every one of the English catalogue's; a missing one does not compile. */
+export type Translation<English extends Words> = {
+  readonly [Key in keyof English]: English[Key] extends Plural ? Plural : string;
+};
+
+type NamesIn<Text extends string> = Text extends `${string}{${infer Name}}${infer Rest}` ? Name | NamesIn<Rest> : never;
+
+type NamesOf<M extends Message> = M extends string
+  ? NamesIn<M>
+  : M extends Plural
+    ? 'count' | NamesIn<M['one']> | NamesIn<M['other']>
+    : never;
+
+/** The figures that a message asks for. */
+export type Figures<M extends Message> = { readonly [Name in NamesOf<M>]: string | number };
+
+/** Nothing to give where the message asks for nothing. */
+export type FigureArgs<M extends Message> = [NamesOf<M>] extends [never] ? [] : [figures: Figures<M>];

@@ -1,0 +1,87 @@
+import { signal } from '@preact/signals';
+import { type CatalogueName, type catalogues, catalogueNames, catalogues as loaders } from './catalogues.ts';
+import { words as englishUi } from './en/ui.ts';
+import type { FigureArgs, Message, Words } from './message.ts';
+import { saysNumber } from './numbers.ts';
+import { type Language, localeOf, type Speech, speech } from './settings.ts';
+import { termsOf } from './terms.ts';
+
+type English = { [Name in CatalogueName]: Awaited<ReturnType<(typeof catalogues)[Name]['en']>>['words'] };
+
+/** 'knitting.finishRow': the catalogue's name, a point, the message's. */
+export type WordKey = { [Name in CatalogueName]: `${Name}.${keyof English[Name] & string}` }[CatalogueName];
+
+type MessageAt<Key extends WordKey> = Key extends `${infer Name extends CatalogueName}.${infer Word}`
+  ? Word extends keyof English[Name]
+    ? English[Name][Word] extends Message
+      ? English[Name][Word]
+      : never
+    : never
+  : never;
+
+type Loaded = Readonly<Record<string, Words>>;
+
+const id = (language: Language, name: string): string => `${language}/${name}`;
+
+/** What is loaded so far. The English words of the parts (close, more, less) are always there. */
+const loaded = signal<Loaded>({ [id('en', 'ui')]: englishUi });
+
+/**
+ * Says a message in the language, terms and units of the moment; a component that calls it is drawn again when
+ * one of these changes. Its catalogue must have been loaded (`loadWords`); until then it is empty.
+ */
+export function say<Key extends WordKey>(key: Key, ...[figures]: FigureArgs<MessageAt<Key>>): string {
+  const [name = '', word = ''] = key.split('.');
+  const message = loaded.value[id(speech.value.language, name)]?.[word] ?? loaded.value[id('en', name)]?.[word];
+  return message === undefined ? '' : wordMessage(message, figures ?? {}, speech.value);
+}
+
+/** The message at a key known only at run time (a fault's code, a fabric's name); undefined where there is none. */
+export function sayIfKnown(
+  name: CatalogueName,
+  word: string,
+  figures: Readonly<Record<string, string | number>> = {},
+): string | undefined {
+  const message = loaded.value[id(speech.value.language, name)]?.[word];
+  return message === undefined ? undefined : wordMessage(message, figures, speech.value);
+}
+
+/** A message with its figures in place: the plural form by `count`, numbers by Intl, trade words by US or UK. */
+export function wordMessage(
+  message: Message,
+  figures: Readonly<Record<string, string | number>>,
+  { language, terms }: Pick<Speech, 'language' | 'terms'>,
+): string {
+  const text = typeof message === 'string' ? message : message[pluralOf(Number(figures.count), language)];
+  const trade = termsOf(language, terms);
+  return text.replace(/\{(\w+)\}|\[([^\]]+)\]/g, (whole, figure: string | undefined, term: string) => {
+    if (figure === undefined) return trade[term] ?? term;
+    const value = figures[figure];
+    return typeof value === 'number' ? saysNumber(value) : (value ?? whole);
+  });
+}
+
+const pluralOf = (count: number, language: Language): 'one' | 'other' =>
+  new Intl.PluralRules(language).select(count) === 'one' ? 'one' : 'other';
+
+/** Loads catalogues in the language of the moment; call it beside the import of the screen that needs them. */
+export const loadWords = (...names: readonly CatalogueName[]): Promise<void> => load(speech.value.language, names);
+
+async function load(language: Language, names: readonly CatalogueName[]): Promise<void> {
+  const missing = names.filter((name) => !(id(language, name) in loaded.value));
+  const fetched = await Promise.all(
+    missing.map(async (name) => [id(language, name), (await loaders[name][language]()).words] as const),
+  );
+  if (fetched.length > 0) loaded.value = { ...loaded.value, ...Object.fromEntries(fetched) };
+}
+
+/** Changes how the app speaks. Every catalogue in use is first loaded in the new language, so no sentence is ever missing. */
+export async function speak(change: Partial<Speech>): Promise<void> {
+  const language = change.language ?? speech.value.language;
+  const inUse = catalogueNames.filter((name) => Object.keys(loaded.value).some((key) => key.endsWith(`/${name}`)));
+  await load(language, inUse);
+  speech.value = { ...speech.value, ...change };
+}
+
+/** For the page's own `lang`. */
+export const languageTag = (): string => localeOf(speech.value);
