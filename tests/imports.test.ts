@@ -1,0 +1,108 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { posix } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+/** What the files of a folder of src may import, beside their own folder. Imports point one way. */
+const allowed: Readonly<Record<string, readonly string[]>> = {
+  knit: [],
+  progress: ['knit'],
+  store: ['knit', 'progress', 'idb', 'valibot'],
+  words: ['knit', 'progress'],
+  ui: ['knit', 'words', 'preact', '@preact/signals'],
+  app: ['knit', 'progress', 'store', 'words', '@preact/signals', 'workbox-window'],
+  screens: ['app', 'ui', 'words', 'knit', 'progress', 'preact', '@preact/signals'],
+  'main.tsx': ['app', 'ui', 'words', 'screens', 'preact', '@preact/signals'],
+};
+
+interface SourceFile {
+  /** below src */
+  readonly path: string;
+  readonly text: string;
+}
+
+const sources: readonly SourceFile[] = readdirSync('src', { recursive: true, encoding: 'utf8' })
+  .filter((path) => /\.tsx?$/.test(path))
+  .map((path) => ({ path, text: readFileSync(`src/${path}`, 'utf8') }));
+
+const importPattern =
+  /(?:^|[;\s])(?:import|export)\s(?:[^'";]*?\sfrom\s)?['"]([^'"]+)['"]|import\(\s*['"]([^'"]+)['"]\s*\)/g;
+
+const withoutComments = (text: string) => text.replace(/\/\*[\s\S]*?\*\/|(^|\s)\/\/.*$/gm, '');
+
+const importsOf = ({ text }: SourceFile): string[] =>
+  [...withoutComments(text).matchAll(importPattern)].map((match) => match[1] ?? match[2] ?? '');
+
+/** The folder of src, or the package, that an import reaches. */
+function reached(from: string, target: string): string {
+  if (target.startsWith('.')) return posix.join(posix.dirname(from), target).split('/')[0] ?? '';
+  return target
+    .split('/')
+    .slice(0, target.startsWith('@') ? 2 : 1)
+    .join('/');
+}
+
+function strays(files: readonly SourceFile[]): string[] {
+  return files.flatMap((file) => {
+    const own = file.path.split('/')[0] ?? '';
+    return importsOf(file)
+      .filter((target) => ![own, ...(allowed[own] ?? [])].includes(reached(file.path, target)))
+      .map((target) => `src/${file.path} imports ${target}`);
+  });
+}
+
+/** The drawing parts know the craft's shapes, and none of its arithmetic. */
+const arithmeticInUi = (files: readonly SourceFile[]) =>
+  files
+    .filter(({ path }) => path.startsWith('ui/'))
+    .filter(({ text }) => /^import (?!type)[^;]*from '[./]*\/knit\//m.test(text))
+    .map(({ path }) => path);
+
+/** Time and chance come into the core as arguments, so that a plan is the same every day. */
+const impure = (files: readonly SourceFile[]) =>
+  files
+    .filter(({ path }) => /^(knit|progress)\//.test(path))
+    .filter(({ text }) =>
+      /\bDate\.now\b|\bnew Date\(\)|\bMath\.random\b|\bperformance\.now\b/.test(withoutComments(text)),
+    )
+    .map(({ path }) => path);
+
+describe('the source tree', () => {
+  it('is seen whole: every folder of the table, with files and imports in it', () => {
+    expect(sources.length).toBeGreaterThan(60);
+    expect(sources.flatMap(importsOf).length).toBeGreaterThan(150);
+    expect([...new Set(sources.map(({ path }) => path.split('/')[0]))].sort()).toEqual(
+      Object.keys(allowed).sort(),
+    );
+  });
+
+  it('imports one way only: knit ← progress ← store ← app ← screens', () => {
+    expect(strays(sources)).toEqual([]);
+  });
+
+  it('would be caught importing the other way, by any spelling', () => {
+    const caught = (path: string, text: string) => strays([{ path, text }]).length;
+    expect(caught('knit/row/work.ts', "import type { Door } from '../../store/door.ts';")).toBe(1);
+    expect(caught('knit/row/work.ts', "export * from '../../progress/log.ts';")).toBe(1);
+    expect(caught('progress/log.ts', "const later = await import('../app/state.ts');")).toBe(1);
+    expect(caught('screens/knitting/row.tsx', "import { door } from '../../store/door.ts';")).toBe(1);
+    expect(caught('store/door.ts', "import {\n  a,\n  b,\n} from 'some-package';")).toBe(1);
+    expect(caught('ui/pad.tsx', "import './pad.css';\nimport { useState } from 'preact/hooks';")).toBe(0);
+    expect(caught('knit/row/work.ts', "import { ok } from '../fault.ts'; // import 'fs'")).toBe(0);
+  });
+
+  it('lets ui import nothing of knit but types', () => {
+    expect(arithmeticInUi(sources)).toEqual([]);
+    const planted = { path: 'ui/map.tsx', text: "import { plan } from '../knit/index.ts';" };
+    expect(arithmeticInUi([planted])).toEqual(['ui/map.tsx']);
+  });
+
+  it('keeps clock and chance out of knit and progress', () => {
+    expect(impure(sources)).toEqual([]);
+    expect(impure([{ path: 'knit/plan.ts', text: 'const id = Math.random();' }])).toEqual(['knit/plan.ts']);
+  });
+
+  it('has no file over 300 lines', () => {
+    const long = sources.filter(({ text }) => text.trimEnd().split('\n').length > 300);
+    expect(long.map(({ path }) => path)).toEqual([]);
+  });
+});
