@@ -19,7 +19,7 @@ export const words: Translation<typeof english> = {
   moss: 'Perlmuster',
   rightEdge: 'am rechten Rand',
   leftEdge: 'am linken Rand',
-  bothEdges: 'an beiden Rändern',
+  bothEdge: 'an beiden Rändern',
   markEdgeDecrease: 'abnehmen {edge}',
   markEdgeIncrease: 'zunehmen {edge}',
   markAcrossDecrease: '{by} über die Reihe verteilt abnehmen',

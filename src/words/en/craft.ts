@@ -17,7 +17,7 @@ export const words = {
   moss: '[seed stitch]',
   rightEdge: 'at the right edge',
   leftEdge: 'at the left edge',
-  bothEdges: 'at both edges',
+  bothEdge: 'at both edges',
   markEdgeDecrease: 'decrease {edge}',
   markEdgeIncrease: 'increase {edge}',
   markAcrossDecrease: 'decrease {by} across the row',
