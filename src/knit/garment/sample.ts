@@ -155,7 +155,7 @@ const neckband: Recipe = {
           rows: 8,
           fabric: 'rib 1x1 matched',
           needle: BAND_NEEDLE_MM,
-          shaping: [{ kind: 'middle', rows: [2, 4, 6], from: 49 }],
+          shaping: [{ kind: 'middle', rows: [2, 4, 6], from: 48 }],
         },
       ],
       end: 'bind off',
