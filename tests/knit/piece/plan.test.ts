@@ -1,0 +1,158 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { expandRow, type Plan, type PlannedPart, plan, printRow, type Recipe, stitches, workRow } from '../../../src/knit/index.ts';
+import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
+
+const planned = (recipe: Recipe): Plan => {
+  const made = plan(recipe);
+  if (!made.ok) throw new Error(made.faults.map((f) => `${f.code}: ${f.sentence} ${JSON.stringify(f.at)}`).join('; '));
+  return made.value;
+};
+
+const law = (name: string, holds: (part: PlannedPart, plan: Plan) => void) =>
+  it(name, () => {
+    fc.assert(
+      fc.property(knittableRecipe(), ({ recipe }) => {
+        const whole = planned(recipe);
+        for (const part of whole.parts) holds(part, whole);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+describe('a plan of a recipe that can be knitted', () => {
+  law('never asks for a stitch that is not on the needle, and leaves what it states', (part) => {
+    let onNeedle = part.start;
+    for (const row of part.rows) {
+      expect(row.before).toBe(onNeedle);
+      const worked = workRow(row.steps, onNeedle);
+      expect(worked).toMatchObject({ ok: true, value: { after: row.after } });
+      onNeedle = row.after;
+    }
+    expect(onNeedle).toBe(part.left);
+  });
+
+  law('comes to the same count stitch by stitch', (part) => {
+    for (const row of part.rows) {
+      const all = expandRow(row.steps, row.before);
+      expect(all.reduce((sum, s) => sum + stitches[s].takes, 0)).toBe(row.before);
+      expect(all.reduce((sum, s) => sum + stitches[s].makes, 0)).toBe(row.after);
+    }
+  });
+
+  law('marks every change of count, with the edge that it happens at', (part) => {
+    for (const row of part.rows) {
+      expect(row.shaping.reduce((sum, mark) => sum + mark.by, 0)).toBe(row.after - row.before);
+    }
+  });
+
+  law('numbers its rows from 1 and changes sides with every row', (part) => {
+    part.rows.forEach((row, i) => {
+      expect(row.n).toBe(i + 1);
+      const last = part.rows[i - 1];
+      if (last) expect(row.side).not.toBe(last.side);
+    });
+  });
+
+  law('puts made stitches between two stitches, never at an edge', (part) => {
+    for (const row of part.rows) {
+      const all = expandRow(row.steps, row.before);
+      const made = (s: string | undefined) => s === 'm1' || s === 'm1l' || s === 'm1r' || s === 'm1p';
+      expect(made(all[0])).toBe(false);
+      expect(made(all[all.length - 1])).toBe(false);
+      expect(all.some((s, i) => made(s) && made(all[i + 1]))).toBe(false);
+    }
+  });
+
+  it('reaches the count that its shaping adds up to', () => {
+    fc.assert(
+      fc.property(knittableRecipe(), ({ recipe, ends }) => {
+        for (const part of planned(recipe).parts) {
+          const last = part.end === 'bind off' ? (part.rows[part.rows.length - 1]?.before ?? part.start) : part.left;
+          expect(last).toBe(ends[part.name]);
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('is printed the same however often it is made', () => {
+    fc.assert(
+      fc.property(knittableRecipe(), ({ recipe }) => {
+        const print = () => planned(recipe).parts.map((p) => p.rows.map((r) => printRow(r.steps)));
+        expect(print()).toEqual(print());
+      }),
+      { numRuns: 50 },
+    );
+  });
+});
+
+const panel = (over: Partial<Recipe['parts'][number]>): Recipe => ({
+  name: 'Front',
+  makes: 1,
+  parts: [{ name: 'body', from: { castOn: 60 }, end: 'bind off', sections: [], ...over }],
+});
+
+const faultsOf = (recipe: Recipe) => {
+  const made = plan(recipe);
+  return made.ok ? [] : made.faults;
+};
+
+describe('what cannot be knitted is said with its place', () => {
+  it('a rib over a count that it does not fit, with the nearest that it does', () => {
+    const section = { name: 'rib', rows: 10, fabric: 'rib 2x2' as const, needle: 4, shaping: [] };
+    const [fault] = faultsOf(panel({ from: { castOn: 61 }, sections: [section] }));
+    expect(fault).toMatchObject({
+      code: 'fabric multiple',
+      at: { piece: 'Front', part: 'body', sectionIndex: 0, field: 'fabric' },
+      figures: { count: 61, below: 60, above: 62 },
+    });
+    expect(fault?.sentence).toContain('60 or 62');
+  });
+
+  it('more decreases than stitches', () => {
+    const rows = Array.from({ length: 40 }, (_, i) => i + 1);
+    const shaping = [{ kind: 'edge' as const, edge: 'both' as const, by: -1, rows, inset: 2, lean: 'plain' as const }];
+    const section = { name: 'cap', rows: 40, fabric: 'stocking' as const, needle: 4, shaping };
+    expect(faultsOf(panel({ sections: [section] }))[0]).toMatchObject({
+      code: 'not enough stitches',
+      at: { piece: 'Front', part: 'body', sectionIndex: 0, row: 28 },
+    });
+  });
+
+  it('shaping on a row that the section does not have', () => {
+    const shaping = [{ kind: 'across' as const, row: 11, by: 4 }];
+    const section = { name: 'cuff', rows: 10, fabric: 'stocking' as const, needle: 4, shaping };
+    expect(faultsOf(panel({ sections: [section] }))[0]).toMatchObject({
+      code: 'shaping outside the section',
+      at: { sectionIndex: 0, field: 'shaping 1', row: 11 },
+    });
+  });
+
+  it('a group at the edge where the row does not begin', () => {
+    const shaping = [{ kind: 'bind off' as const, edge: 'left' as const, groups: [{ row: 1, stitches: 5 }] }];
+    const section = { name: 'armhole', rows: 10, fabric: 'stocking' as const, needle: 4, shaping };
+    expect(faultsOf(panel({ sections: [section] }))[0]?.code).toBe('group on the wrong side');
+  });
+
+  it('a split whose parts do not take every stitch', () => {
+    const body = { name: 'body', from: { castOn: 60 }, end: 'split' as const, sections: [] };
+    const right = { name: 'left shoulder', from: { part: 'body', stitches: 20, edge: 'right' as const }, end: 'hold' as const, sections: [] };
+    expect(faultsOf({ name: 'Front', makes: 1, parts: [body, right] })[0]).toMatchObject({
+      code: 'split does not share',
+      figures: { left: 60, sum: 20 },
+    });
+  });
+
+  it('a spread row that asks for more than the row can take, with the most it can', () => {
+    const shaping = [{ kind: 'across' as const, row: 1, by: 60 }];
+    const section = { name: 'cuff', rows: 10, fabric: 'stocking' as const, needle: 4, shaping };
+    expect(faultsOf(panel({ sections: [section] }))[0]).toMatchObject({ code: 'too many for one row', figures: { most: 59 } });
+  });
+
+  it('figures that are no figures', () => {
+    for (const castOn of [0, -3, 2.5, Number.NaN, 1e9]) {
+      expect(faultsOf(panel({ from: { castOn } }))[0]).toMatchObject({ code: 'bad stitches', at: { field: 'cast on' } });
+    }
+  });
+});

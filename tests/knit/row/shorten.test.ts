@@ -1,0 +1,48 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { expandRow, printRow, stitches, workRow } from '../../../src/knit/index.ts';
+import { addRun, type Run, shorten } from '../../../src/knit/row/shorten.ts';
+
+const runsOf = (text: string): Run[] => {
+  const runs: Run[] = [];
+  for (const one of text.split(' ')) {
+    const found = /^(k|p|sl)(\d+)$/.exec(one);
+    addRun(runs, (found ? found[1] : one) as Run['work'], found ? Number(found[2]) : 1);
+  }
+  return runs;
+};
+
+const said = (text: string) => printRow(shorten(runsOf(text)));
+
+describe('the shortest wording of a row', () => {
+  it('says the same stitches in the same order', () => {
+    const run = fc.record({ work: fc.constantFrom('k', 'p', 'k2tog', 'ssk', 'yo', 'm1', 'sl'), times: fc.integer({ min: 1, max: 5 }) });
+    fc.assert(
+      fc.property(fc.array(run, { minLength: 1, maxLength: 40 }), (list) => {
+        const runs = list as Run[];
+        const flat = runs.flatMap((r) => Array.from({ length: r.times }, () => r.work));
+        const count = flat.reduce((sum, s) => sum + stitches[s].takes, 0);
+        const steps = shorten(runs);
+        expect(workRow(steps, count).ok).toBe(true);
+        expect(expandRow(steps, count)).toEqual(flat);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  it('says what runs to the end or to the last stitches', () => {
+    expect(said('k50')).toBe('knit');
+    expect(said('k2 k2tog k46')).toBe('k2, k2tog, knit to end');
+    expect(said('k2 ssk k42 k2tog k2')).toBe('k2, ssk, knit to last 4 sts, k2tog, k2');
+    expect(said('p44 ssp p2')).toBe('purl to last 4 sts, ssp, p2');
+  });
+
+  it('folds ribs, and says what is left of the last repeat', () => {
+    expect(said('k2 p2 k2 p2 k2 p2 k2')).toBe('*k2, p2; repeat from * to last 2 sts, k2');
+    expect(said('k1 p1 k1 p1 k1')).toBe('*k1, p1; repeat from * to last st, k1');
+  });
+
+  it('counts the repeats that change the count', () => {
+    expect(said('k1 m1 k2 m1 k2 m1 k2 m1 k1')).toBe('k1, m1, [k2, m1] 3 times, k1');
+  });
+});

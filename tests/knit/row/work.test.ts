@@ -1,0 +1,73 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { expandRow, type Step, stitches, stitchNames, workRow } from '../../../src/knit/index.ts';
+
+const step = (): fc.Arbitrary<Step> =>
+  fc.letrec<{ step: Step }>((tie) => ({
+    step: fc.oneof(
+      { maxDepth: 3, withCrossShrink: true },
+      fc.record({ work: fc.constantFrom(...stitchNames), times: fc.integer({ min: 0, max: 6 }) }),
+      fc.record({ work: fc.constantFrom(...stitchNames), until: fc.record({ left: fc.integer({ min: 0, max: 6 }) }) }),
+      fc.record({ repeat: fc.array(tie('step'), { maxLength: 3 }), times: fc.integer({ min: 0, max: 4 }) }),
+      fc.record({ repeat: fc.array(tie('step'), { maxLength: 3 }), until: fc.record({ left: fc.integer({ min: 0, max: 6 }) }) }),
+    ),
+  })).step;
+
+describe('working a row', () => {
+  it('agrees with the same row worked stitch by stitch, whatever the row', () => {
+    let worked = 0;
+    fc.assert(
+      fc.property(fc.array(step(), { maxLength: 6 }), fc.integer({ min: 0, max: 60 }), (start, onNeedle) => {
+        const steps: Step[] = [...start, { work: 'k', until: { left: 0 } }];
+        const result = workRow(steps, onNeedle);
+        if (!result.ok) return;
+        worked += 1;
+        const all = expandRow(steps, onNeedle);
+        expect(all.reduce((sum, s) => sum + stitches[s].takes, 0)).toBe(onNeedle);
+        expect(all.reduce((sum, s) => sum + stitches[s].makes, 0)).toBe(result.value.after);
+      }),
+      { numRuns: 5000, seed: 7 },
+    );
+    expect(worked).toBeGreaterThan(500);
+  });
+
+  it('leaves what is left after decreases and increases', () => {
+    const neck: Step[] = [
+      { work: 'k', times: 2 },
+      { work: 'k2tog', times: 1 },
+      { work: 'k', until: { left: 0 } },
+    ];
+    expect(workRow(neck, 50)).toMatchObject({ ok: true, value: { before: 50, after: 49 } });
+  });
+
+  it('refuses a row that leaves stitches unworked', () => {
+    expect(workRow([{ work: 'k', times: 5 }], 6)).toMatchObject({ ok: false, faults: [{ code: 'stitches left over' }] });
+  });
+
+  it('refuses a row that asks for more than there is', () => {
+    expect(workRow([{ work: 'k2tog', times: 4 }], 7)).toMatchObject({ ok: false, faults: [{ code: 'not enough stitches' }] });
+  });
+
+  it('refuses a repeat that does not come out', () => {
+    const rib: Step[] = [{ repeat: [{ work: 'k', times: 2 }, { work: 'p', times: 2 }], until: { left: 0 } }];
+    expect(workRow(rib, 62)).toMatchObject({ ok: false });
+    expect(workRow(rib, 64)).toMatchObject({ ok: true });
+  });
+
+  it('never hangs on a repeat that uses up no stitch', () => {
+    expect(workRow([{ repeat: [{ work: 'yo', times: 1 }], until: { left: 0 } }], 5)).toMatchObject({
+      ok: false,
+      faults: [{ code: 'endless repeat' }],
+    });
+  });
+
+  it('counts what is bound off, cast on and held', () => {
+    const row: Step[] = [
+      { work: 'bo', times: 5 },
+      { work: 'k', times: 10 },
+      { work: 'co', times: 3 },
+      { work: 'hold', until: { left: 0 } },
+    ];
+    expect(workRow(row, 20)).toMatchObject({ ok: true, value: { after: 13, boundOff: 5, castOn: 3, held: 5 } });
+  });
+});

@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { spread } from '../../../src/knit/index.ts';
+
+const groups = (stitches: number, change: number): readonly number[] => {
+  const made = spread(stitches, change);
+  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  return made.value.groups;
+};
+
+const sum = (list: readonly number[]) => list.reduce((a, b) => a + b, 0);
+const range = (from: number, to: number) => Array.from({ length: to - from + 1 }, (_, i) => from + i);
+
+describe('stitches spread over a row, for every row up to 60 stitches', () => {
+  for (const n of range(1, 60)) {
+    it(`${n} stitches take every number of increases that there is room for`, () => {
+      for (const k of range(1, n - 1)) {
+        const laid = groups(n, k);
+        expect(laid).toHaveLength(k + 1);
+        expect(sum(laid)).toBe(n);
+        const between = laid.slice(1, -1);
+        expect(Math.max(...between, 0) - Math.min(...between, n)).toBeLessThanOrEqual(between.length > 0 ? 1 : 0);
+        expect(laid[0]).toBeGreaterThan(0);
+        expect(laid[k]).toBeGreaterThan(0);
+        expect(Math.abs((laid[0] ?? 0) - (laid[k] ?? 0))).toBeLessThanOrEqual(1);
+      }
+    });
+
+    it(`${n} stitches take every number of decreases that there is room for`, () => {
+      for (const k of range(1, Math.floor(n / 2))) {
+        const laid = groups(n, -k);
+        expect(sum(laid) + 2 * k).toBe(n);
+        const between = laid.slice(1, -1);
+        if (between.length > 0) expect(Math.max(...between) - Math.min(...between)).toBeLessThanOrEqual(1);
+        expect(Math.abs((laid[0] ?? 0) - (laid[k] ?? 0))).toBeLessThanOrEqual(1);
+      }
+    });
+  }
+
+  it('lays the groups in the same order from either end, but for a half stitch that must go to one of them', () => {
+    for (const n of range(2, 60)) {
+      for (const k of range(1, n - 1)) {
+        const ties = range(1, k).some((i) => ((2 * i - 1) * n) % (2 * k) === k);
+        if (!ties) expect([...groups(n, k)].reverse()).toEqual(groups(n, k));
+      }
+    }
+  });
+
+  it('says how many the row can take when it is asked for more', () => {
+    expect(spread(40, 40)).toMatchObject({ ok: false, faults: [{ code: 'too many for one row', figures: { most: 39 } }] });
+    expect(spread(9, -5)).toMatchObject({ ok: false, faults: [{ figures: { most: 4 } }] });
+  });
+
+  it('refuses halves and nothing', () => {
+    expect(spread(40, 2.5).ok).toBe(false);
+    expect(spread(0, 1).ok).toBe(false);
+    expect(groups(7, 0)).toEqual([7]);
+  });
+});
