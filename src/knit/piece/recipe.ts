@@ -9,12 +9,16 @@ export interface Recipe {
   readonly makes: number;
   /** every second make is the mirror image of the first (two fronts) */
   readonly mirrored?: boolean;
+  /** what it is in the garment; making up and yarn read it, a plan does not need it */
+  readonly role?: PieceRole;
   /** gauge of the main fabric; gives heights and widths to drawings */
   readonly gauge?: Gauge;
   /** gauges of other fabrics, where they were swatched */
   readonly gauges?: Partial<Readonly<Record<FabricName, Gauge>>>;
   readonly parts: readonly PartRecipe[];
 }
+
+export type PieceRole = 'back' | 'front' | 'sleeve' | 'neckband' | 'front band' | 'armhole band' | 'other';
 
 /** A stretch worked without a break on one set of stitches. */
 export interface PartRecipe {
