@@ -7,7 +7,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   knit: [],
   progress: ['knit'],
   store: ['knit', 'progress', 'idb', 'valibot'],
-  words: ['knit', 'progress'],
+  words: ['knit', 'progress', '@preact/signals'],
   ui: ['knit', 'words', 'preact', '@preact/signals'],
   app: ['knit', 'progress', 'store', 'words', '@preact/signals', 'workbox-window'],
   screens: ['app', 'ui', 'words', 'knit', 'progress', 'preact', '@preact/signals'],

@@ -1,0 +1,84 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type BrowserContext, chromium, type Page } from 'playwright-core';
+import { requireChromium } from '../run/chromium.ts';
+import { killBrowserOf } from './kill.ts';
+
+/** Phones that the screens are made for, in CSS pixels. */
+export const phones = {
+  common: { width: 390, height: 844 },
+  small: { width: 320, height: 640 },
+} as const;
+
+export interface Phone {
+  readonly context: BrowserContext;
+  /** the window that was opened with it */
+  readonly page: Page;
+  /** folder with everything the browser keeps; give it to `openPhone` again to switch the phone back on */
+  readonly profile: string;
+  /** addresses outside the app's own origin that anything in it asked for */
+  readonly strangers: string[];
+  /** what the console and the page said went wrong */
+  readonly complaints: string[];
+  /** Kills the browser's processes with SIGKILL, as a phone that runs out of memory does. */
+  kill(): Promise<void>;
+  close(): Promise<void>;
+}
+
+export interface PhoneOptions {
+  readonly size?: keyof typeof phones;
+  /** a profile kept from before; without it a new one */
+  readonly profile?: string;
+  readonly colorScheme?: 'light' | 'dark';
+  readonly reducedMotion?: 'reduce' | 'no-preference';
+  readonly args?: readonly string[];
+}
+
+const profiles: string[] = [];
+
+/** A new, empty profile; removed by `removeProfiles`. */
+export function newProfile(): string {
+  const profile = mkdtempSync(join(tmpdir(), 'ridgeline-phone-'));
+  profiles.push(profile);
+  return profile;
+}
+
+/** Switches on a phone: Chromium with a touch screen and a profile that outlives it. */
+export async function openPhone(options: PhoneOptions = {}): Promise<Phone> {
+  const { size = 'common', profile = newProfile(), args = [], colorScheme, reducedMotion } = options;
+  const context = await chromium.launchPersistentContext(profile, {
+    executablePath: requireChromium(),
+    args: ['--no-sandbox', ...args],
+    viewport: phones[size],
+    hasTouch: true,
+    isMobile: true,
+    deviceScaleFactor: 2,
+    ...(colorScheme && { colorScheme }),
+    ...(reducedMotion && { reducedMotion }),
+  });
+  const page = context.pages()[0] ?? (await context.newPage());
+  const strangers: string[] = [];
+  const complaints: string[] = [];
+  context.on('request', (request) => {
+    if (!isOwn(request.url())) strangers.push(request.url());
+  });
+  context.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(message.text());
+  });
+  context.on('weberror', (error) => complaints.push(error.error().message));
+  const closed = new Promise<void>((resolve) => context.once('close', () => resolve()));
+  const kill = async () => {
+    killBrowserOf(profile);
+    await closed;
+  };
+  return { context, page, profile, strangers, complaints, kill, close: () => context.close() };
+}
+
+/** Every test's host is this machine; what a page makes for itself (blob:, data:) goes nowhere. */
+const isOwn = (url: string) => /^(?:http:\/\/localhost:\d+\/|blob:|data:|about:|chrome:)/.test(url);
+
+/** Call after the last test of a file. */
+export function removeProfiles(): void {
+  for (const profile of profiles.splice(0)) rmSync(profile, { recursive: true, force: true, maxRetries: 3 });
+}

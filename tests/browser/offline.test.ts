@@ -1,0 +1,52 @@
+import { readdirSync } from 'node:fs';
+import { afterAll, describe, expect, it } from 'vitest';
+import { serve } from '../run/serve.ts';
+import { openPhone, removeProfiles } from './drive.ts';
+import { cachedPaths, precacheList, runningVersion, workerReady } from './worker.ts';
+
+afterAll(removeProfiles);
+
+/** Everything in dist that a page may ask for: not the worker itself, nor what the build notes for itself. */
+const shippedFiles = () =>
+  readdirSync('dist', { recursive: true, encoding: 'utf8', withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => `${entry.parentPath}/${entry.name}`.replace(/^dist\//, ''))
+    .filter((path) => path !== 'sw.js' && !path.startsWith('.vite/'))
+    .sort();
+
+describe.each(['/', '/knits/ridgeline/'])('served under %s', (base) => {
+  it('keeps every file for offline use after one visit, and asks nobody else for anything', async () => {
+    const host = await serve({ root: 'dist', base });
+    const phone = await openPhone();
+    await phone.page.goto(host.url);
+    await workerReady(phone.page);
+
+    expect(precacheList('dist')).toEqual(shippedFiles());
+    expect(await cachedPaths(phone.page)).toEqual(shippedFiles());
+    expect(phone.strangers).toEqual([]);
+    expect(phone.complaints).toEqual([]);
+    await phone.close();
+    await host.close();
+  });
+});
+
+describe('without a network', () => {
+  it('starts from cold, three times of three, the browser killed in between', async () => {
+    const host = await serve({ root: 'dist' });
+    const first = await openPhone();
+    await first.page.goto(host.url);
+    await workerReady(first.page);
+    const version = await runningVersion(first.page);
+    await first.kill();
+    await host.close();
+
+    for (let start = 1; start <= 3; start += 1) {
+      const phone = await openPhone({ profile: first.profile });
+      await phone.page.goto(`${host.url}#/`);
+      await phone.page.waitForSelector('#app > *');
+      expect(await runningVersion(phone.page)).toBe(version);
+      expect(phone.complaints).toEqual([]);
+      await phone.kill();
+    }
+  });
+});
