@@ -11,7 +11,11 @@ export interface Rung {
 
 const RUNGS = 4;
 
-export const isShaping = (row: PlannedRow): boolean => row.shaping.length > 0;
+/** The row that binds off all that is left: an end, not a shaping. */
+export const isLastBindOff = (row: PlannedRow): boolean =>
+  row.after === 0 && row.shaping.some((mark) => mark.kind === 'bind off' && mark.edge === 'across');
+
+export const isShaping = (row: PlannedRow): boolean => row.shaping.length > 0 && !isLastBindOff(row);
 
 /** The row that comes when `rows` are worked; undefined at the end of the part. */
 export const rowAt = (part: PlannedPart, rows: number): PlannedRow | undefined => part.rows[rows];

@@ -1,0 +1,70 @@
+import type { Fault, Result } from '../../knit/fault.ts';
+import type { PlaceRecord } from '../../store/records.ts';
+import type { Store, Tapped } from '../../store/store.ts';
+import { inHand, saving, tapFault, waiting } from '../state.ts';
+import { store } from '../store.ts';
+
+/**
+ * Every change of a place stands in one line, in the order of the taps: a tap that waits is not lost, and the
+ * screen moves on only when the store has answered that the row is on disk.
+ */
+export interface Tap {
+  readonly make: string;
+  readonly write: (store: Store, make: string) => Promise<Result<Tapped>>;
+  /** called once it is stored and shown */
+  readonly stored?: (place: PlaceRecord) => void;
+}
+
+const SLOW_MS = 1000;
+
+const line: Tap[] = [];
+let running: Promise<void> | undefined;
+
+/** Such a tap asked for what there is not (one tap too many at the end): no second try can mend it. */
+const pointless: ReadonlySet<string> = new Set(['at-the-end', 'nothing-to-undo', 'row-outside', 'no-such-make']);
+
+/** Puts a tap at the end of the line; resolves when the line is empty or stands still at a fault. */
+export function tap(next: Tap): Promise<void> {
+  line.push(next);
+  waiting.value = line.length;
+  return tryAgain();
+}
+
+/** Goes on with the line, after a fault too. */
+export function tryAgain(): Promise<void> {
+  if (line.length === 0) return Promise.resolve();
+  running ??= workLine().finally(() => {
+    running = undefined;
+  });
+  return running;
+}
+
+async function workLine(): Promise<void> {
+  const open = await store();
+  let fault: Fault | undefined;
+  while (line.length > 0 && fault === undefined) fault = await workHead(line[0] as Tap, open);
+  tapFault.value = fault;
+  saving.value = fault === undefined ? 'saved' : 'failed';
+}
+
+async function workHead(head: Tap, open: Store): Promise<Fault | undefined> {
+  saving.value = 'saving';
+  const slow = setTimeout(() => {
+    saving.value = 'slow';
+  }, SLOW_MS);
+  const result = await head.write(open, head.make);
+  clearTimeout(slow);
+  const fault = result.ok ? undefined : result.faults[0];
+  if (fault !== undefined && !pointless.has(fault.code)) return fault;
+  line.shift();
+  waiting.value = line.length;
+  if (result.ok) show(head, result.value.place);
+  return undefined;
+}
+
+function show(done: Tap, place: PlaceRecord): void {
+  const now = inHand.value;
+  if (now?.make !== done.make) return;
+  inHand.value = { ...now, place };
+  done.stored?.(place);
+}
