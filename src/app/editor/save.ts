@@ -1,0 +1,101 @@
+import { checkPiece, type PieceCheck } from '../../knit/piece/form/check.ts';
+import { recipeToForm } from '../../knit/piece/form/write-piece.ts';
+import type { Plan } from '../../knit/piece/planned.ts';
+import { type GarmentRecord, type PieceRecord, type PlanRecord, planId } from '../../store/records.ts';
+import { type GarmentForm, type GarmentRead, type PieceEntry, readGarment } from './garment-form.ts';
+
+export interface SaveWish {
+  readonly form: GarmentForm;
+  readonly id: string;
+  /** ms since 1970 */
+  readonly now: number;
+  /** the garment as it stands in the store; undefined for a new one */
+  readonly old: GarmentRecord | undefined;
+  /** ids of the pieces of which a make has been begun */
+  readonly begun: ReadonlySet<string>;
+}
+
+export interface Saved {
+  readonly garment: GarmentRecord;
+  readonly plans: readonly PlanRecord[];
+  /** pieces left as they were (or out, when new), because they have faults */
+  readonly waiting: readonly string[];
+}
+
+/**
+ * What is written for a form: every piece that can be knitted, with its rows. A piece with faults stays as it was
+ * saved last; a begun piece keeps its recipe and takes only a new name. Undefined when there is nothing to write.
+ */
+export function toSave(wish: SaveWish): Saved | undefined {
+  const { form, id, now, old, begun } = wish;
+  const read = readGarment(form);
+  if (read.faults.length > 0) return undefined;
+  const oldPieces = new Map((old?.pieces ?? []).map((piece) => [piece.id, piece]));
+  const pieces: PieceRecord[] = [];
+  const plans: PlanRecord[] = [];
+  const waiting: string[] = [];
+  for (const entry of form.pieces) {
+    const before = oldPieces.get(entry.id);
+    if (before !== undefined && begun.has(entry.id)) {
+      pieces.push(renamed(before, entry));
+      continue;
+    }
+    const { plan, recipe } = checkPiece(entry.form);
+    if (plan === undefined) {
+      waiting.push(entry.id);
+      if (before !== undefined) pieces.push(before);
+    } else {
+      pieces.push({ id: entry.id, recipe });
+      plans.push(...planRecords(id, entry.id, plan));
+    }
+  }
+  // a begun piece cannot be removed here, whatever the form says: its places would go from view
+  const kept = (old?.pieces ?? []).filter((piece) => begun.has(piece.id) && !pieces.some((p) => p.id === piece.id));
+  const all = [...kept, ...pieces];
+  if (all.length === 0) return undefined;
+  return { garment: record(read, all, { id, now, old }), plans, waiting };
+}
+
+function record(
+  read: GarmentRead,
+  pieces: readonly PieceRecord[],
+  { id, now, old }: Pick<SaveWish, 'id' | 'now' | 'old'>,
+): GarmentRecord {
+  const { notes: _, yarns, ...rest } = old ?? { createdAt: now };
+  const [first, ...others] = yarns ?? [];
+  const list = read.yarn === undefined ? others : [{ ...strandsOf(first), ...read.yarn }, ...others];
+  return {
+    ...rest,
+    id,
+    name: read.name,
+    changedAt: now,
+    pieces,
+    ...(read.notes === undefined ? {} : { notes: read.notes }),
+    ...(list.length === 0 ? {} : { yarns: list }),
+  };
+}
+
+/** The form does not ask how many strands are held together; what is known stays. */
+const strandsOf = (yarn: { readonly strands?: number } | undefined) =>
+  yarn?.strands === undefined ? {} : { strands: yarn.strands };
+
+const renamed = (piece: PieceRecord, entry: PieceEntry): PieceRecord => {
+  const name = entry.form.name.trim() === '' ? piece.recipe.name : entry.form.name;
+  return { id: piece.id, recipe: { ...piece.recipe, name } };
+};
+
+/** One record for each part, and for each part of the mirror image. The store gives the version. */
+export function planRecords(garment: string, piece: string, plan: Plan): readonly PlanRecord[] {
+  const records = (parts: Plan['parts'], mirror: boolean) =>
+    parts.map((planned, part) => ({
+      id: planId(garment, piece, part, mirror, 1),
+      ...{ garment, piece, part, mirror, version: 1, plan: planned },
+    }));
+  return [...records(plan.parts, false), ...records(plan.mirrorParts ?? [], true)];
+}
+
+/** Whether a piece's rows differ from those that were saved (its name may). */
+export const rowsChanged = (entry: PieceEntry, old: PieceRecord | undefined): boolean =>
+  old !== undefined && JSON.stringify({ ...entry.form, name: '' }) !== JSON.stringify({ ...recipeToForm(old.recipe), name: '' });
+
+export type { PieceCheck };
