@@ -17,3 +17,5 @@ export { type Worked, workRow } from './row/work.ts';
 export { type Spread, spread } from './shape/spread.ts';
 export { type Taper, type TaperWish, taper } from './shape/taper.ts';
 export { isStitchName, type StitchKind, type StitchName, stitches, stitchNames } from './stitch.ts';
+export { lastBall, type LastBall } from './yarn/last-ball.ts';
+export { type Taken, type YarnNeed, yarnFor } from './yarn/need.ts';

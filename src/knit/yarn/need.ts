@@ -1,0 +1,144 @@
+import { type Fault, fault, ok, type Result, refuse } from '../fault.ts';
+import type { Garment, Yarn } from '../piece/garment.ts';
+import { gaugeOf } from '../piece/gauges.ts';
+import { plan } from '../piece/plan.ts';
+import { partsOfMake, type PlannedPart } from '../piece/planned.ts';
+import type { Recipe } from '../piece/recipe.ts';
+import { rowLoops, setUpLoops } from './loops.ts';
+import { heldMetresPerGram, type PerStitch, type YarnBasis, yarnPerStitch } from './per-stitch.ts';
+
+/** What a finished make really took, from the scales, g. */
+export interface Taken {
+  readonly piece: string;
+  readonly make: number;
+  readonly grams: number;
+}
+
+export interface SectionYarn {
+  readonly name: string;
+  readonly loops: number;
+  readonly metres: number;
+}
+
+export interface PieceYarn {
+  readonly piece: string;
+  readonly make: number;
+  readonly sections: readonly SectionYarn[];
+  readonly metres: number;
+  readonly grams?: number;
+}
+
+export interface YarnNeed {
+  readonly makes: readonly PieceYarn[];
+  /** whole garment, m of yarn as held (two strands together count once); the sections' sum */
+  readonly metres: number;
+  readonly grams?: number;
+  readonly basis: YarnBasis;
+  /** share added to what is to be bought */
+  readonly margin: number;
+  readonly metresToBuy: number;
+  /** of the first yarn's balls, margin included; counted whole */
+  readonly balls?: number;
+  /** balls she has fewer than needed: buy while the same dye lot is there */
+  readonly short?: number;
+  /** what finished makes took as a share of their estimate; 1 while nothing is weighed */
+  readonly correction: number;
+}
+
+/**
+ * Yarn for the whole garment, by make and section, from a weighed swatch or the loop-length relation.
+ * @param taken weights of finished makes; the rest is corrected by what they took
+ * @returns the planner's faults when a piece cannot be knitted
+ */
+export function yarnFor(garment: Garment, taken: readonly Taken[] = []): Result<YarnNeed> {
+  const yarn = garment.yarns?.[0];
+  const raw: PieceYarn[] = [];
+  const bases: PerStitch[] = [];
+  const faults: Fault[] = [];
+  for (const recipe of garment.pieces) {
+    const made = plan(recipe);
+    if (!made.ok) {
+      faults.push(...made.faults);
+      continue;
+    }
+    for (let make = 1; make <= recipe.makes; make += 1) {
+      raw.push(makeYarn(recipe, partsOfMake(made.value, make), make, garment, bases));
+    }
+  }
+  if (faults.length > 0) return refuse(...faults);
+  const bad = taken.find((t) => !(t.grams >= 0 && t.grams < 100_000));
+  if (bad) return refuse(fault('bad weight', '{piece} cannot weigh {grams} g.', { piece: bad.piece, grams: bad.grams }));
+  return ok(summed(raw, bases, yarn, taken));
+}
+
+function makeYarn(
+  recipe: Recipe,
+  parts: readonly PlannedPart[],
+  make: number,
+  { swatches, yarns }: Garment,
+  bases: PerStitch[],
+): PieceYarn {
+  const sections = parts.flatMap((part) =>
+    part.sections.map((section, index): SectionYarn => {
+      const each = yarnPerStitch(section.fabric, gaugeOf(recipe, section.fabric), swatches, yarns?.[0]);
+      bases.push(each);
+      let loops = index === 0 ? setUpLoops(part) : 0;
+      for (const row of part.rows) if (row.section === index) loops += rowLoops(row);
+      return { name: `${part.name}: ${section.name}`, loops, metres: (loops * each.mm) / 1000 };
+    }),
+  );
+  return { piece: recipe.name, make, sections, metres: sumOf(sections) };
+}
+
+const sumOf = (list: readonly { readonly metres: number }[]): number => list.reduce((sum, s) => sum + s.metres, 0);
+
+function summed(raw: readonly PieceYarn[], bases: readonly PerStitch[], yarn: Yarn | undefined, taken: readonly Taken[]): YarnNeed {
+  const perGram = yarn && heldMetresPerGram(yarn);
+  const correction = perGram === undefined ? 1 : correctionOf(raw, taken, perGram);
+  const makes = raw.map((m) => corrected(m, correction, taken, perGram));
+  const metres = sumOf(makes);
+  const margin = Math.max(0, ...bases.map((b) => b.margin));
+  const metresToBuy = metres * (1 + margin);
+  const balls = yarn?.metres ? Math.ceil((metresToBuy * (yarn.strands ?? 1)) / yarn.metres - 1e-9) : undefined;
+  const short = balls !== undefined && yarn?.balls !== undefined ? Math.max(0, balls - yarn.balls) : undefined;
+  return {
+    makes,
+    metres,
+    ...(perGram === undefined ? {} : { grams: metres / perGram }),
+    basis: worstBasis(bases),
+    margin,
+    metresToBuy,
+    ...(balls === undefined ? {} : { balls }),
+    ...(short === undefined ? {} : { short }),
+    correction,
+  };
+}
+
+const isTaken = (m: PieceYarn, t: Taken): boolean => t.piece === m.piece && t.make === m.make;
+
+/** Finished makes' weight over their estimate. */
+function correctionOf(raw: readonly PieceYarn[], taken: readonly Taken[], perGram: number): number {
+  let really = 0;
+  let estimated = 0;
+  for (const make of raw) {
+    const found = taken.find((t) => isTaken(make, t));
+    if (!found) continue;
+    really += found.grams;
+    estimated += make.metres / perGram;
+  }
+  return really > 0 && estimated > 0 ? really / estimated : 1;
+}
+
+/** A finished make counts as weighed, the others by the estimate as corrected. */
+function corrected(make: PieceYarn, by: number, taken: readonly Taken[], perGram: number | undefined): PieceYarn {
+  const weighed = perGram === undefined ? undefined : taken.find((t) => isTaken(make, t));
+  const share = weighed && perGram !== undefined && make.metres > 0 ? (weighed.grams * perGram) / make.metres : by;
+  const sections = make.sections.map((s) => ({ ...s, metres: s.metres * share }));
+  const metres = sumOf(sections);
+  return { ...make, sections, metres, ...(perGram === undefined ? {} : { grams: metres / perGram }) };
+}
+
+const surest: readonly YarnBasis[] = ['weighed swatch', 'weighed swatch of another fabric', 'loop length'];
+
+const worstBasis = (bases: readonly PerStitch[]): YarnBasis =>
+  surest[Math.max(0, ...bases.map((b) => surest.indexOf(b.basis)))] ?? 'loop length';
