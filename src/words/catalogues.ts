@@ -5,6 +5,7 @@
 export const catalogues = {
   ui: { en: () => import('./en/ui.ts'), de: () => import('./de/ui.ts') },
   craft: { en: () => import('./en/craft.ts'), de: () => import('./de/craft.ts') },
+  row: { en: () => import('./en/row.ts'), de: () => import('./de/row.ts') },
 } as const;
 
 export type CatalogueName = keyof typeof catalogues;

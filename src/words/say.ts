@@ -1,4 +1,5 @@
 import { signal } from '@preact/signals';
+import type { RowWords } from '../knit/row/row-words.ts';
 import { type CatalogueName, type catalogues, catalogueNames, catalogues as loaders } from './catalogues.ts';
 import { words as englishUi } from './en/ui.ts';
 import type { FigureArgs, Message, Words } from './message.ts';
@@ -19,12 +20,18 @@ type MessageAt<Key extends WordKey> = Key extends `${infer Name extends Catalogu
     : never
   : never;
 
-type Loaded = Readonly<Record<string, Words>>;
+/** What a catalogue's file holds: its words, and for rows the printer's. */
+export interface CatalogueModule {
+  readonly words: Words;
+  readonly rowWords?: (speech: Speech) => RowWords;
+}
+
+type Loaded = Readonly<Record<string, CatalogueModule>>;
 
 const id = (language: Language, name: string): string => `${language}/${name}`;
 
 /** What is loaded so far. The English words of the parts (close, more, less) are always there. */
-const loaded = signal<Loaded>({ [id('en', 'ui')]: englishUi });
+const loaded = signal<Loaded>({ [id('en', 'ui')]: { words: englishUi } });
 
 /**
  * Says a message in the language, terms and units of the moment; a component that calls it is drawn again when
@@ -32,7 +39,7 @@ const loaded = signal<Loaded>({ [id('en', 'ui')]: englishUi });
  */
 export function say<Key extends WordKey>(key: Key, ...[figures]: FigureArgs<MessageAt<Key>>): string {
   const [name = '', word = ''] = key.split('.');
-  const message = loaded.value[id(speech.value.language, name)]?.[word] ?? loaded.value[id('en', name)]?.[word];
+  const message = loaded.value[id(speech.value.language, name)]?.words[word] ?? loaded.value[id('en', name)]?.words[word];
   return message === undefined ? '' : wordMessage(message, figures ?? {}, speech.value);
 }
 
@@ -42,9 +49,13 @@ export function sayIfKnown(
   word: string,
   figures: Readonly<Record<string, string | number>> = {},
 ): string | undefined {
-  const message = loaded.value[id(speech.value.language, name)]?.[word];
+  const message = loaded.value[id(speech.value.language, name)]?.words[word];
   return message === undefined ? undefined : wordMessage(message, figures, speech.value);
 }
+
+/** A catalogue's whole module where it is loaded; for words that are made, not looked up. */
+export const loadedModule = (language: Language, name: CatalogueName): CatalogueModule | undefined =>
+  loaded.value[id(language, name)];
 
 /** A message with its figures in place: the plural form by `count`, numbers by Intl, trade words by US or UK. */
 export function wordMessage(
@@ -70,7 +81,7 @@ export const loadWords = (...names: readonly CatalogueName[]): Promise<void> => 
 async function load(language: Language, names: readonly CatalogueName[]): Promise<void> {
   const missing = names.filter((name) => !(id(language, name) in loaded.value));
   const fetched = await Promise.all(
-    missing.map(async (name) => [id(language, name), (await loaders[name][language]()).words] as const),
+    missing.map(async (name): Promise<[string, CatalogueModule]> => [id(language, name), await loaders[name][language]()]),
   );
   if (fetched.length > 0) loaded.value = { ...loaded.value, ...Object.fromEntries(fetched) };
 }

@@ -1,0 +1,64 @@
+import './ladder.css';
+import type { PlannedRow } from '../../knit/piece/planned.ts';
+import { saysShaping, saysSide, saysStitches } from '../../words/craft.ts';
+import { saysNumber } from '../../words/numbers.ts';
+import { saysRow } from '../../words/row.ts';
+import { say } from '../../words/say.ts';
+import { Icon } from '../icon/icon.tsx';
+import type { Rung } from './rows-ahead.ts';
+
+export interface LadderProps {
+  /** from `rowsAhead` */
+  readonly rungs: readonly Rung[];
+  /** a rung was tapped, to be read */
+  readonly onRead?: ((row: number) => void) | undefined;
+}
+
+/** The rows ahead, the next one first. Needs the catalogues 'ui', 'craft' and 'row'. */
+export function Ladder({ rungs, onRead }: LadderProps) {
+  return (
+    <ol class="ladder" role="list" aria-label={say('ui.nextRows')}>
+      {rungs.map((rung) =>
+        'row' in rung ? (
+          <li key={rung.row.n} class={`rung${rung.row.shaping.length > 0 ? ' rung-shaping' : ''}`}>
+            {onRead ? (
+              <button class="rung-inside" type="button" onClick={() => onRead(rung.row.n)}>
+                <RungWords row={rung.row} />
+              </button>
+            ) : (
+              <div class="rung-inside">
+                <RungWords row={rung.row} />
+              </div>
+            )}
+          </li>
+        ) : (
+          <li key="passed" class="rung-passed">
+            {say('ui.rowsBetween', { count: rung.plainRows })}
+          </li>
+        ),
+      )}
+    </ol>
+  );
+}
+
+function RungWords({ row }: { readonly row: PlannedRow }) {
+  const shaping = saysShaping(row);
+  return (
+    <>
+      <span class="rung-number">{saysNumber(row.n)}</span>
+      <span class="rung-side">{saysSide(row.side)}</span>
+      <span class="rung-row">
+        {saysRow(row.steps)}
+        {shaping && (
+          <strong class="rung-word">
+            <Icon name="notch" size="s" />
+            {shaping}
+          </strong>
+        )}
+      </span>
+      <span class="rung-after" aria-label={saysStitches(row.after)}>
+        {saysNumber(row.after)}
+      </span>
+    </>
+  );
+}

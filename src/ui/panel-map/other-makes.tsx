@@ -1,0 +1,35 @@
+import type { PlannedPart } from '../../knit/piece/planned.ts';
+import { shapeOfPiece } from './outline-of.ts';
+import { clothPath } from './paths.ts';
+import { heightAt } from './row-at.ts';
+import type { MapView } from './view.ts';
+
+export interface OtherMake {
+  readonly parts: readonly PlannedPart[];
+  /** rows worked, by part */
+  readonly worked: readonly number[];
+}
+
+/** The other makes of a piece: outlines with a line at their place, to see at once whether both are as long. */
+export function OtherMakes({ others, view }: { readonly others: readonly OtherMake[]; readonly view: MapView }) {
+  return (
+    <>
+      {others.map(({ parts, worked }, make) => (
+        <g key={make} class="map-other" transform={`translate(${view.besideX[make] ?? 0} 0)`}>
+          {shapeOfPiece(parts).parts.map((shape, i) => {
+            const rows = Math.min(worked[i] ?? 0, shape.rows.length);
+            const edge = shape.rows[rows - 1];
+            const y = heightAt(shape, rows);
+            return (
+              <g key={parts[i]?.name}>
+                <path class="map-other-worked" d={clothPath(shape, 1, rows)} />
+                <path class="map-outline" d={clothPath(shape)} />
+                {edge && <path class="map-other-place" d={`M${edge.left1} ${y}H${edge.right1}`} />}
+              </g>
+            );
+          })}
+        </g>
+      ))}
+    </>
+  );
+}

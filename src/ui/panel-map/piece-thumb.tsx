@@ -1,0 +1,38 @@
+import './panel-map.css';
+import { useMemo } from 'preact/hooks';
+import type { PlannedPart } from '../../knit/piece/planned.ts';
+import { shapeOfPiece } from './outline-of.ts';
+import { clothPath } from './paths.ts';
+import { viewOf } from './view.ts';
+
+export interface PieceThumbProps {
+  readonly parts: readonly PlannedPart[];
+  /** rows worked, by part */
+  readonly worked: readonly number[];
+  /** mm that it shares with the thumbs beside it, so that a sleeve is smaller than a back: the tallest piece's height */
+  readonly tallestMm?: number | undefined;
+  /** said to a screen reader; without it the thumb is ornament beside a word */
+  readonly label?: string | undefined;
+}
+
+/** The small drawing of a piece in its real shape with its progress; fills its box's height (class `thumb`). */
+export function PieceThumb({ parts, worked, tallestMm, label }: PieceThumbProps) {
+  const shape = useMemo(() => shapeOfPiece(parts), [parts]);
+  const { box } = shape;
+  const view = viewOf(box, [], 64);
+  const edge = 1.5 * view.pixelMm;
+  const height = Math.max(box.height, tallestMm ?? 0);
+  const bounds = [box.x - edge, box.y + box.height - height - edge, box.width + 2 * edge, height + 2 * edge];
+  const named = label === undefined ? { 'aria-hidden': true } : ({ role: 'img', 'aria-label': label } as const);
+  return (
+    <svg class="thumb" viewBox={bounds.map((n) => n.toFixed(1)).join(' ')} {...named}>
+      {shape.parts.map((part, i) => (
+        <g key={parts[i]?.name}>
+          <path class="map-unworked" d={clothPath(part)} />
+          <path class="thumb-worked" d={clothPath(part, 1, Math.min(worked[i] ?? 0, part.rows.length))} />
+          <path class="map-outline" d={clothPath(part)} />
+        </g>
+      ))}
+    </svg>
+  );
+}

@@ -1,0 +1,37 @@
+import type { OtherMake } from './other-makes.tsx';
+import { type Box, shapeOfPiece } from './outline-of.ts';
+
+export interface MapView {
+  readonly viewBox: string;
+  readonly box: Box;
+  /** mm that one CSS pixel stands for */
+  readonly pixelMm: number;
+  /** y of the scale bar */
+  readonly scaleY: number;
+  /** x by which each of the other makes is moved to stand beside */
+  readonly besideX: readonly number[];
+}
+
+/** px that needle ends, notches and the scale bar need around the cloth */
+const ROOM_PX = 14;
+
+/** What of the plane is shown, all makes side by side, and how thick a pixel is in it. */
+export function viewOf(box: Box, others: readonly OtherMake[], sizePx: number): MapView {
+  const pixelMm = Math.max(box.height, box.width * 0.6, 1) / sizePx;
+  const room = ROOM_PX * pixelMm;
+  let end = box.x + box.width;
+  let top = box.y;
+  const besideX = others.map(({ parts }) => {
+    const other = shapeOfPiece(parts).box;
+    const x = end + 2 * room - other.x;
+    end += 2 * room + other.width;
+    top = Math.min(top, other.y);
+    return x;
+  });
+  const bottom = box.y + box.height;
+  const scaleY = bottom + room;
+  const x = box.x - room;
+  const width = end + room - x;
+  const height = scaleY + 3 * pixelMm - (top - room);
+  return { viewBox: [x, top - room, width, height].map((n) => n.toFixed(2)).join(' '), box, pixelMm, scaleY, besideX };
+}
