@@ -6,6 +6,10 @@ export const catalogues = {
   ui: { en: () => import('./en/ui.ts'), de: () => import('./de/ui.ts') },
   craft: { en: () => import('./en/craft.ts'), de: () => import('./de/craft.ts') },
   row: { en: () => import('./en/row.ts'), de: () => import('./de/row.ts') },
+  knitting: { en: () => import('./en/knitting.ts'), de: () => import('./de/knitting.ts') },
+  workbasket: { en: () => import('./en/workbasket.ts'), de: () => import('./de/workbasket.ts') },
+  garment: { en: () => import('./en/garment.ts'), de: () => import('./de/garment.ts') },
+  settings: { en: () => import('./en/settings.ts'), de: () => import('./de/settings.ts') },
 } as const;
 
 export type CatalogueName = keyof typeof catalogues;

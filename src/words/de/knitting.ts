@@ -68,7 +68,7 @@ export const words: Translation<typeof english> = {
   partDone: '{part} ist fertig',
   endBoundOff: 'Alle Maschen sind abgekettet. Den Faden abschneiden und durch die letzte Masche ziehen.',
   endHold: {
-    one: 'Die übrige {count} Masche auf eine Maschenraffer oder einen Faden legen.',
+    one: 'Die übrige {count} Masche auf einen Maschenraffer oder einen Faden legen.',
     other: 'Die übrigen {count} Maschen auf einen Maschenraffer oder einen Faden legen.',
   },
   endSplit: {

@@ -36,7 +36,7 @@ export const words = {
   setUpCastOn: { one: 'Cast on {count} stitch with the {needle} needle.', other: 'Cast on {count} stitches with the {needle} needle.' },
   setUpPickUp: 'With the right side facing and the {needle} needle, pick up and knit {list}: {total} in all.',
   setUpPickUpEdge: '{count} along the {along}',
-  setUpTake: { one: 'Put the {count} stitch {edge} of {part} back on the {needle} needle and join the yarn. The right side faces you on row 1: {first}.', other: 'Put the {count} stitches {edge} of {part} back on the {needle} needle and join the yarn. Row 1 is a {first} row.' },
+  setUpTake: { one: 'Put the {count} stitch {edge} of {part} back on the {needle} needle and join the yarn. Row 1 is a {first} row.', other: 'Put the {count} stitches {edge} of {part} back on the {needle} needle and join the yarn. Row 1 is a {first} row.' },
   atMiddle: 'in the middle',
   goBack: 'Go back',
   goBackHelp: 'Choose the row that is to be knitted next. The rows after it count as not yet worked.',

@@ -1,0 +1,48 @@
+import { effect } from '@preact/signals';
+import { speak } from '../../words/say.ts';
+import { languages, type Speech, speech, speechFor } from '../../words/settings.ts';
+import { type Settings, settings, readSettings } from '../settings.ts';
+import { readOr, store } from '../store.ts';
+
+/** How the app speaks, each part stored by its name; `language` undefined or 'auto' follows the device. */
+const speechChoices: { readonly [K in keyof Speech]: readonly Speech[K][] } = {
+  language: languages,
+  terms: ['US', 'UK'],
+  units: ['cm', 'in'],
+  needles: ['mm', 'US', 'UK'],
+  rows: ['abbreviated', 'full'],
+};
+
+type Stored = Readonly<Record<string, unknown>>;
+
+/** Takes over what is stored; what is not stored or not known follows the device and the first of each list. */
+export async function takeSettings(stored: Stored, deviceLanguages: readonly string[]): Promise<void> {
+  settings.value = readSettings(stored);
+  await speak({ ...speechFor(deviceLanguages), ...storedSpeech(stored) });
+}
+
+function storedSpeech(stored: Stored): Partial<Speech> {
+  const names = Object.keys(speechChoices) as (keyof Speech)[];
+  const known = names.filter((name) => (speechChoices[name] as readonly unknown[]).includes(stored[name]));
+  return Object.fromEntries(known.map((name) => [name, stored[name]]));
+}
+
+export async function changeSetting<K extends keyof Settings>(name: K, value: Settings[K]): Promise<void> {
+  settings.value = { ...settings.value, [name]: value };
+  readOr(await (await store()).setSetting(name, value));
+}
+
+export async function changeSpeech<K extends keyof Speech>(name: K, value: Speech[K]): Promise<void> {
+  await speak({ [name]: value });
+  readOr(await (await store()).setSetting(name, value));
+}
+
+/** The page itself follows: language, theme, evening. */
+export function wearSettings(root: HTMLElement): () => void {
+  return effect(() => {
+    const { theme, dim } = settings.value;
+    root.lang = speech.value.language;
+    root.dataset['theme'] = theme;
+    root.dataset['dim'] = String(dim);
+  });
+}
