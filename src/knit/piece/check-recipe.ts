@@ -60,6 +60,7 @@ const checkStitches = (stitches: number, field: string): Fault[] =>
 function checkSections(sections: readonly Section[]): Fault[] {
   return sections.flatMap((section, sectionIndex) => {
     const faults: Fault[] = [];
+    if (section.onNeedle !== undefined) faults.push(...checkStitches(section.onNeedle, 'on the needle'));
     if (!isWhole(section.rows, 0, MOST_ROWS)) {
       faults.push(
         fault('bad rows', 'A section has 0 to {most} rows, not {rows}.', { rows: section.rows, most: MOST_ROWS }, { field: 'rows' }),

@@ -3,7 +3,7 @@ import { type Fault, fault, ok, placed, type Result, refuse } from '../fault.ts'
 import { type Run, shorten } from '../row/shorten.ts';
 import { otherSide, type Side, type Step } from '../row/step.ts';
 import { workRow } from '../row/work.ts';
-import { type Columns, freshColumns } from './needle.ts';
+import { type Columns, freshColumns, grownLeft } from './needle.ts';
 import type { PlannedRow, PlannedSection, ShapingMark } from './planned.ts';
 import type { PartRecipe, Section } from './recipe.ts';
 import { buildRow, type RowSetting } from './row-of.ts';
@@ -33,7 +33,9 @@ export function spellOut(part: PartRecipe, needle: Needle, heights: readonly num
     const first = rows.length + 1;
     const trouble = new SectionInWork(part, section, index, heights[index] ?? 0, needle, rows).spellOut();
     if (trouble) return refuse(placed(trouble, { sectionIndex: index }));
-    sections.push({ name: section.name, fabric: section.fabric, needle: section.needle, first, last: rows.length });
+    const { name, fabric, needle: needleMm, onNeedle } = section;
+    const counted = onNeedle === undefined ? {} : { onNeedle };
+    sections.push({ name, fabric, needle: needleMm, first, last: rows.length, ...counted });
   }
   return ok({ rows, sections });
 }
@@ -54,6 +56,7 @@ class SectionInWork {
   spellOut(): Fault | undefined {
     const { rows: shaping, fault: trouble } = shapingByRow(this.section);
     if (trouble) return trouble;
+    this.takeAsFound();
     const misfit = this.layFabric(shaping.get(1));
     if (misfit) return misfit;
     for (let row = 1; row <= this.section.rows; row += 1) {
@@ -65,6 +68,17 @@ class SectionInWork {
       }
     }
     return undefined;
+  }
+
+  /** What was counted and measured on the piece itself goes before what the rows so far ought to have made. */
+  private takeAsFound(): void {
+    const { onNeedle, measured } = this.section;
+    const { columns } = this.needle;
+    if (onNeedle !== undefined) {
+      const more = onNeedle - columns.length;
+      this.needle.columns = more > 0 ? grownLeft(columns, more) : columns.slice(0, onNeedle);
+    }
+    if (measured?.atMm !== undefined) this.needle.height = measured.atMm;
   }
 
   /** A new fabric is laid out from the right edge; the same one goes on as established. */

@@ -116,7 +116,7 @@ function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand): Result<R
   const before: Columns = needle.columns;
   const cells = part.sections.map((s) => {
     const gauge = gaugeOf(recipe, s.fabric);
-    return { width: widthOf(1, gauge), height: heightOf(1, gauge) };
+    return { width: widthOf(1, gauge), height: s.measured?.rowMm ?? heightOf(1, gauge) };
   });
   const spelled = spellOut(part, needle, cells.map((c) => c.height));
   if (!spelled.ok) return spelled;

@@ -1,6 +1,6 @@
 import type { FabricName } from '../fabric.ts';
 import type { Side, Step } from '../row/step.ts';
-import type { Edge, PartEnd, PartStart } from './recipe.ts';
+import type { Edge, PartEnd, PartRecipe, PartStart } from './recipe.ts';
 
 /** One row spelled out. Every row of a plan has been worked by `workRow`: it uses up `before` and leaves `after`. */
 export interface PlannedRow {
@@ -33,6 +33,8 @@ export interface PlannedSection {
   /** first and last row number within the part, from 1; last < first when it has no rows */
   readonly first: number;
   readonly last: number;
+  /** stitches counted on the needle when it begins, where the rows before it ought to leave another number */
+  readonly onNeedle?: number;
 }
 
 export interface PlannedPart {
@@ -56,6 +58,8 @@ export interface PlannedPart {
   readonly cells: readonly { readonly width: number; readonly height: number }[];
   /** the part whose stitches it takes, if any */
   readonly parent?: string;
+  /** what it was planned from, where that differs from the piece's recipe: a rework of one make */
+  readonly recipe?: PartRecipe;
 }
 
 /** A recipe spelled out row by row and proven; only `plan` makes one. */

@@ -4,12 +4,15 @@ import type { PlannedPart } from './planned.ts';
 
 /**
  * Knits a planned part by the row language alone: each row must use up exactly what the last one left and leave
- * exactly what it states. A fault here is a defect of the planner, never of the recipe; such a plan is not shown.
+ * exactly what it states; where a section begins with stitches that were counted on the needle, it goes on from
+ * those. A fault here is a defect of the planner, never of the recipe; such a plan is not shown.
  */
 export function provePart(part: PlannedPart): Fault[] {
   let onNeedle = part.start;
   for (const row of part.rows) {
     const at = { piece: part.piece, part: part.name, sectionIndex: row.section, row: row.n };
+    const counted = part.sections[row.section];
+    if (counted?.onNeedle !== undefined && counted.first === row.n) onNeedle = counted.onNeedle;
     if (row.before !== onNeedle) return [disproved(row.before, onNeedle, at)];
     const worked = workRow(row.steps, onNeedle);
     if (!worked.ok) return worked.faults.map((f) => placed(f, at));

@@ -57,6 +57,10 @@ export interface Section {
   readonly shaping: readonly Shaping[];
   /** rows spelled out, repeated in turn from the section's row 1; they replace the fabric's own rows */
   readonly words?: readonly (readonly Step[])[];
+  /** stitches counted on the needle when the section begins, where the rows before it ought to leave another number */
+  readonly onNeedle?: number;
+  /** as measured on this piece: a row's height, and how high above the piece's cast-on the section begins, mm */
+  readonly measured?: { readonly rowMm: number; readonly atMm?: number };
 }
 
 /** `row` and `rows` count from 1 within the section. */
