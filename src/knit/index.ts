@@ -19,3 +19,4 @@ export { type Taper, type TaperWish, taper } from './shape/taper.ts';
 export { isStitchName, type StitchKind, type StitchName, stitches, stitchNames } from './stitch.ts';
 export { lastBall, type LastBall } from './yarn/last-ball.ts';
 export { type Taken, type YarnNeed, yarnFor } from './yarn/need.ts';
+export { type MakingUpStep, makingUp } from './making-up/making-up.ts';

@@ -1,0 +1,88 @@
+import { describe, expect, it } from 'vitest';
+import { sampleGarment } from '../../../src/knit/garment/sample.ts';
+import { makingUp } from '../../../src/knit/index.ts';
+import { easeOf, type MakingUpStep } from '../../../src/knit/making-up/making-up.ts';
+import { alongRows, pickUpRatio, toMultiple } from '../../../src/knit/making-up/pick-up.ts';
+
+const steps = (() => {
+  const made = makingUp(sampleGarment);
+  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  return made.value;
+})();
+
+const step = <K extends MakingUpStep['kind']>(kind: K): Extract<MakingUpStep, { kind: K }> => {
+  const found = steps.find((s) => s.kind === kind);
+  if (!found) throw new Error(`no step ${kind}`);
+  return found as Extract<MakingUpStep, { kind: K }>;
+};
+
+describe('making up the sample garment', () => {
+  it('goes from blocking to the ends, each step once', () => {
+    expect(steps.map((s) => s.kind)).toEqual([
+      'block',
+      'block',
+      'block',
+      'shoulders',
+      'pick up',
+      'set in sleeves',
+      'side seams',
+      'sleeve seams',
+      'ends',
+    ]);
+    expect(new Set(steps.map((s) => s.id)).size).toBe(steps.length);
+  });
+
+  it('blocks each piece to the width and height of its own counts', () => {
+    expect(step('block').widthMm).toBeCloseTo((118 * 100) / 21, 6);
+    expect(step('block').heightMm).toBeCloseTo((18 * 100) / 30 + ((98 + 70 + 6) * 100) / 28, 6);
+  });
+
+  it('joins shoulders of the same number of stitches', () => {
+    expect(step('shoulders').stitches).toEqual({ first: 30, second: 30, difference: 0, oneMoreEvery: 0 });
+  });
+
+  it('picks up the neck by the edge’s ratio, the held stitches one for one', () => {
+    const pick = step('pick up');
+    const side = pick.edges.find((e) => e.along === 'side of neck');
+    expect(side?.ratio).toEqual({ stitches: 3, rows: 4 });
+    expect(side?.stitches).toBe(Math.round((side?.rows ?? 0) * 0.75));
+    expect(pick.edges.find((e) => e.along === 'back neck')?.stitches).toBe(36);
+    expect(pick.planned).toBe(133);
+    expect(pick.total % 2).toBe(1);
+  });
+
+  it('sets the marker of the armhole 70 rows below the shoulder, with quarter points', () => {
+    expect(step('set in sleeves')).toMatchObject({ markerRows: 70, quarters: [18, 35, 53], underarm: 6 });
+  });
+
+  it('sews side seams of the same number of rows', () => {
+    expect(step('side seams').rows).toMatchObject({ first: 116, second: 116, difference: 0 });
+  });
+});
+
+describe('edges that differ', () => {
+  it('are eased by one more of the longer after every so many', () => {
+    expect(easeOf(100, 104)).toEqual({ first: 100, second: 104, difference: -4, oneMoreEvery: 25 });
+    expect(easeOf(30, 30).oneMoreEvery).toBe(0);
+  });
+});
+
+describe('picking up along an edge', () => {
+  it('common practice, no published source: 3 of 4 or 2 of 3 rows in stocking stitch, one a ridge in garter', () => {
+    expect(pickUpRatio('stocking', { stitches: 21, rows: 28 })).toEqual({ stitches: 3, rows: 4 });
+    expect(pickUpRatio('stocking', { stitches: 20, rows: 30 })).toEqual({ stitches: 2, rows: 3 });
+    expect(pickUpRatio('garter', { stitches: 20, rows: 40 })).toEqual({ stitches: 1, rows: 2 });
+  });
+
+  it('Handbook of Wool Knitting and Crochet, 1918 (PG 26113), Ladies’ sweater: ridges 5 + 29 + 4 + 29 + 5 give 72', () => {
+    const ridges = [5, 29, 4, 29, 5];
+    const ratio = pickUpRatio('garter', { stitches: 20, rows: 40 });
+    expect(ridges.reduce((sum, r) => sum + alongRows(2 * r, ratio), 0)).toBe(72);
+  });
+
+  it('goes to the nearest count that the rib can be worked over', () => {
+    expect(toMultiple(131, 'rib 2x2')).toBe(130);
+    expect(toMultiple(132, 'rib 1x1 matched')).toBe(131);
+    expect(toMultiple(90, 'garter')).toBe(90);
+  });
+});
