@@ -1,0 +1,46 @@
+import type { words as english } from '../en/recipe-faults.ts';
+import type { Translation } from '../message.ts';
+
+export const words: Translation<typeof english> = {
+  'no name': 'Gib ihm einen Namen.',
+  blank: 'Hier fehlt eine Zahl.',
+  'not a whole number': '„{typed}“ ist keine ganze Zahl.',
+  'not a measure': '„{typed}“ ist keine Zahl über 0.',
+  'number too small': '{found} ist zu wenig; es braucht mindestens {least}.',
+  'part name twice': 'Ein anderer Arbeitsgang heißt auch „{name}“. Gib diesem einen anderen Namen.',
+  'same name': 'Ein anderer Arbeitsgang heißt auch „{name}“. Gib diesem einen anderen Namen.',
+  'no such part':
+    'Die Maschen kommen aus einem Arbeitsgang, der nicht davor steht. Wähle einen früheren Arbeitsgang.',
+  'bound off': '„{name}“ ist abgekettet, dort liegen keine Maschen still. Lass „{name}“ geteilt enden.',
+  'bad makes': 'Ein Teil wird 1- bis 20-mal gestrickt, nicht {makes}-mal.',
+  'no parts': 'Das Teil hat noch keinen Arbeitsgang. Füge einen mit einem Anschlag hinzu.',
+  'nothing picked up': 'Sag, entlang welcher Kante die Maschen aufgefasst werden und wie viele.',
+  'bad stitches': 'Hier gehen 1 bis {most} Maschen, nicht {stitches}.',
+  'bad rows': 'Ein Abschnitt hat höchstens {most} Reihen, nicht {rows}.',
+  'bad needle': 'Eine Nadel ist höchstens 50 mm dick, nicht {needle} mm.',
+  'bad count': 'Hier braucht es ganze Zahlen.',
+  'fabric multiple':
+    'Im Muster „{fabric}“ gehen {count} Maschen nicht auf: Nimm {below} oder {above} oder ein anderes Muster.',
+  'split too wide':
+    '„{name}“ lässt nur {have} Maschen übrig; die Arbeitsgänge danach nehmen mehr. Nimm hier weniger.',
+  'split does not share':
+    '„{name}“ lässt {left} Maschen übrig, die Arbeitsgänge danach nehmen {sum}. Zusammen müssen sie alle nehmen.',
+  'not enough stitches':
+    'In Reihe {row} braucht das {need} Maschen, es sind nur {have} da. Forme seltener oder beginne mit mehr Maschen.',
+  'mixed shaping':
+    'In Reihe {row} treffen zwei Formungen zusammen, die je eine eigene Reihe brauchen. Verschiebe eine um zwei Reihen.',
+  'no centre stitch':
+    'In Reihe {row} gibt es keine mittlere Masche mit einer auf jeder Seite. Prüfe die Maschen rechts davon.',
+  'shaping outside the section':
+    'Das würde Reihe {row} formen, der Abschnitt hat aber {rows} Reihen. Gib ihm mehr Reihen oder forme seltener.',
+  'edge step too large':
+    'Am Rand können in einer Reihe eine oder zwei Maschen wegfallen oder dazukommen, nicht {by}. Kette eine Gruppe ab oder schlage sie an.',
+  'shaped twice': 'Reihe {row} wird an derselben Stelle zweimal gleich geformt. Behalte eines davon.',
+  'group on the wrong side':
+    'Reihe {row} ist eine {side}-Reihe und beginnt am {starts} Rand. Maschen am {edge} Rand kommen eine Reihe früher oder später.',
+  'too many for one row':
+    'Eine Reihe mit {stitches} Maschen hat Platz für {most} davon, nicht {times}. Verteile den Rest auf eine spätere Reihe.',
+  'none left': 'Nach Reihe {row} wäre keine Masche mehr da. Forme seltener oder beginne mit mehr Maschen.',
+  rightEdge: 'rechten',
+  leftEdge: 'linken',
+};

@@ -1,0 +1,39 @@
+/** What keeps a recipe from being knitted, by the fault's code: what, and how to mend it. */
+export const words = {
+  'no name': 'Give it a name.',
+  blank: 'Fill in a number here.',
+  'not a whole number': '“{typed}” is not a whole number.',
+  'not a measure': '“{typed}” is not a number above 0.',
+  'number too small': '{found} is too few; it takes at least {least}.',
+  'part name twice': 'Another part is called “{name}” too. Give this one another name.',
+  'same name': 'Another part is called “{name}” too. Give this one another name.',
+  'no such part': 'Its stitches come from a part that does not stand before it. Choose an earlier part.',
+  'bound off': '“{name}” is [bound off], so no stitches rest there. Let “{name}” end in a split.',
+  'bad makes': 'A piece is made 1 to 20 times, not {makes} times.',
+  'no parts': 'The piece has no part yet. Add one with a cast-on.',
+  'nothing picked up': 'Say along which edge the stitches are picked up, and how many.',
+  'bad stitches': 'This takes 1 to {most} stitches, not {stitches}.',
+  'bad rows': 'A section has at most {most} rows, not {rows}.',
+  'bad needle': 'A needle is up to 50 mm thick, not {needle} mm.',
+  'bad count': 'This needs whole numbers.',
+  'fabric multiple':
+    'For {fabric}, {count} stitches do not come out even: take {below} or {above}, or another fabric.',
+  'split too wide': '“{name}” leaves only {have} stitches; its parts take more. Take fewer here.',
+  'split does not share':
+    '“{name}” leaves {left} stitches and the parts after it take {sum}. Together they must take all of them.',
+  'not enough stitches':
+    'On row {row} this needs {need} stitches and only {have} are there. Shape less often, or begin with more stitches.',
+  'mixed shaping': 'On row {row} two shapings meet that each need a row of their own. Move one of them by two rows.',
+  'no centre stitch': 'On row {row} there is no middle stitch with one on either side. Check the stitches to its right.',
+  'shaping outside the section':
+    'This would shape row {row}, but the section has {rows} rows. Give it more rows, or shape fewer times.',
+  'edge step too large': 'At an edge one or two stitches can go in one row, not {by}. [Bind off] or cast on a group instead.',
+  'shaped twice': 'Row {row} is shaped twice in the same way at the same place. Keep one of the two.',
+  'group on the wrong side':
+    'Row {row} is a {side} row and begins at the {starts} edge. Stitches at the {edge} edge come one row earlier or later.',
+  'too many for one row':
+    'A row of {stitches} stitches has room for {most} of these, not {times}. Put the rest into a later row.',
+  'none left': 'After row {row} no stitch would be left. Shape fewer times, or begin with more stitches.',
+  rightEdge: 'right',
+  leftEdge: 'left',
+} as const;
