@@ -1,0 +1,158 @@
+/** One word, number or mark of a pattern's text. Lines and columns count from 1. */
+export interface Token {
+  readonly kind: 'word' | 'number' | 'mark';
+  /** lower case; a mark is one character, dashes of every length are '-' */
+  readonly text: string;
+  /** of a number; NaN otherwise */
+  readonly value: number;
+  readonly line: number;
+  readonly column: number;
+  /** nothing stood between it and the token before */
+  readonly glued: boolean;
+  /** a word that begins with a capital */
+  readonly capital: boolean;
+}
+
+const FRACTIONS: Readonly<Record<string, number>> = {
+  '½': 1 / 2,
+  '¼': 1 / 4,
+  '¾': 3 / 4,
+  '⅓': 1 / 3,
+  '⅔': 2 / 3,
+  '⅛': 1 / 8,
+  '⅜': 3 / 8,
+  '⅝': 5 / 8,
+  '⅞': 7 / 8,
+};
+
+/** Counts that patterns spell out. */
+const NUMBER_WORDS: Readonly<Record<string, number>> = {
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
+};
+
+const isDigit = (c: number): boolean => c >= 48 && c <= 57;
+const isLower = (c: number): boolean => c >= 97 && c <= 122;
+const isUpper = (c: number): boolean => c >= 65 && c <= 90;
+/** Letters beyond English ones take part in words, so that 'Häkelrand' is one word that nobody knows. */
+const isOther = (c: number): boolean => c >= 192 && c !== 215 && c !== 247 && (c < 0x2000 || c > 0x2bff);
+const isLetter = (c: number): boolean => isLower(c) || isUpper(c) || isOther(c);
+
+const DASHES = new Set(['-', '‐', '‑', '‒', '–', '—', '―', '−']);
+const STARS = new Set(['*', '∗', '＊', '★', '✱']);
+const INCHES = new Set(['"', '”', '“', '″']);
+const SILENT = new Set(["'", '’', '‘', '`', '\u00ad', '\u200b', '\ufeff']);
+
+/** Abbreviations after which a full stop ends no sentence (unless a capital follows). */
+const SHORT = new Set(
+  ('st sts rep rpt beg foll fol rem inc incs dec decs alt tog no nos approx patt pat cont k p sl rnd rnds wl fwd ' +
+    'ins cm cms mm tbl psso ea bet opp meas rh lh rs ws yd yds oz gm gms yo yon yrn kw pw cn dpn dpns mc cc m tw pc pcs ' +
+    'work’g wyif wyib bo co nec necess vs incl ctr cent skp ssk col cols lge sm med sz szs gar str stocking stocs stk ' +
+    'ss gst mst').split(' '),
+);
+
+/** The text of one logical line as tokens; `line` and `column` say where it starts. One pass, whatever the text. */
+export function lex(text: string, line = 1, column = 1): Token[] {
+  const out: Token[] = [];
+  let row = line;
+  let lineStart = 1 - column;
+  let glued = false;
+  let i = 0;
+  const push = (kind: Token['kind'], from: number, word: string, value: number, capital: boolean) => {
+    out.push({ kind, text: word, value, line: row, column: from - lineStart + 1, glued, capital });
+    glued = true;
+  };
+  while (i < text.length) {
+    const c = text.charCodeAt(i);
+    if (c === 10) {
+      row += 1;
+      lineStart = i + 1;
+      glued = false;
+      i += 1;
+    } else if (isDigit(c) || FRACTIONS[text.charAt(i)] !== undefined) {
+      const end = numberEnd(text, i);
+      push('number', i, text.slice(i, end), numberValue(text.slice(i, end)), false);
+      i = end;
+    } else if (isLetter(c)) {
+      const end = wordEnd(text, i);
+      const letters = lettersOf(text, i, end);
+      const said = Object.hasOwn(NUMBER_WORDS, letters) ? NUMBER_WORDS[letters] : undefined;
+      push(said === undefined ? 'word' : 'number', i, letters, said ?? Number.NaN, isUpper(c));
+      i = end;
+    } else {
+      const mark = text.charAt(i);
+      if (c <= 32 || c === 160 || (c >= 0x2000 && c <= 0x200a)) glued = false;
+      else if (!SILENT.has(mark) && !(mark === '.' && isSilentStop(text, i, out))) {
+        push('mark', i, markOf(mark), Number.NaN, false);
+      }
+      i += 1;
+    }
+  }
+  return out;
+}
+
+function markOf(mark: string): string {
+  if (DASHES.has(mark)) return '-';
+  if (STARS.has(mark)) return '*';
+  if (INCHES.has(mark)) return '"';
+  return mark === '×' || mark === '✕' ? '×' : mark;
+}
+
+function numberEnd(text: string, from: number): number {
+  let i = from;
+  while (i < text.length && isDigit(text.charCodeAt(i))) i += 1;
+  if (text.charAt(i) === '.' && isDigit(text.charCodeAt(i + 1))) {
+    i += 1;
+    while (i < text.length && isDigit(text.charCodeAt(i))) i += 1;
+  } else if (FRACTIONS[text.charAt(i)] !== undefined) i += 1;
+  return i;
+}
+
+function numberValue(text: string): number {
+  const part = FRACTIONS[text.charAt(text.length - 1)];
+  if (part === undefined) return Number(text);
+  return text.length === 1 ? part : Number(text.slice(0, -1)) + part;
+}
+
+/** A word's end; single letters each with a full stop ('p.s.s.o.') are one word. */
+function wordEnd(text: string, from: number): number {
+  let i = from + 1;
+  if (isDottedAt(text, from)) {
+    while (isDottedAt(text, i + 1)) i += 2;
+    return isLetter(text.charCodeAt(i + 1)) && !isLetter(text.charCodeAt(i + 2)) ? i + 2 : i + 1;
+  }
+  while (i < text.length && isLetter(text.charCodeAt(i))) i += 1;
+  return i;
+}
+
+const isDottedAt = (text: string, i: number): boolean =>
+  isLetter(text.charCodeAt(i)) &&
+  text.charAt(i + 1) === '.' &&
+  isLetter(text.charCodeAt(i + 2)) &&
+  !isLetter(text.charCodeAt(i + 3)) &&
+  !isLetter(text.charCodeAt(i - 1));
+
+const lettersOf = (text: string, from: number, end: number): string =>
+  text.slice(from, end).replaceAll('.', '').toLowerCase();
+
+/** Whether a full stop only shortens the word before it. */
+function isSilentStop(text: string, at: number, out: readonly Token[]): boolean {
+  const last = out[out.length - 1];
+  if (last?.kind !== 'word' || text.charAt(at - 1) === ' ' || !SHORT.has(last.text)) return false;
+  let next = at + 1;
+  while (next < text.length && next < at + 8 && text.charCodeAt(next) <= 32) next += 1;
+  const c = text.charCodeAt(next);
+  if (last.text === 'st' && /^st\b/i.test(text.slice(next, next + 4))) return true;
+  if ((last.text === 'k' || last.text === 'p') && isDigit(c)) return true;
+  return next < text.length && !isUpper(c) && text.charAt(next) !== '\n';
+}

@@ -1,0 +1,184 @@
+import {
+  type Cursor,
+  peekNumber,
+  peekText,
+  sees,
+  seesPhrase,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from './cursor.ts';
+import { END, type Goal } from './notation.ts';
+
+export const STS = 'st|sts|stitch|stitches|stich|stiches';
+const MARKER = 'm|mk|mkr|marker|markers|mrk';
+const REMAIN = ['remain', 'remains', 'rem', 'remaining', 'left', 'unworked'];
+
+export const takeSts = (c: Cursor): boolean => takePhrase(c, STS);
+
+/** 'to end', 'to last 4 sts', 'across', 'to 2 sts before marker' ... */
+export function readGoal(c: Cursor): Goal | undefined {
+  const start = c.at;
+  const goal = readTo(c) ?? readAcross(c);
+  if (goal === undefined) c.at = start;
+  return goal;
+}
+
+function readTo(c: Cursor): Goal | undefined {
+  if (!takes(c, 'to', 'until', 'till', 'up', 'upto')) return undefined;
+  takes(c, 'to');
+  takes(c, 'within');
+  takes(c, 'the');
+  if (takes(c, 'end', 'ends')) return skipEndWords(c);
+  if (takes(c, 'last')) return readLast(c);
+  if (takes(c, 'next', 'first', 'second', 'following') || sees(c, ...MARKER.split('|'))) {
+    return takePhrase(c, MARKER) ? { marker: 0 } : undefined;
+  }
+  takes(c, 'there');
+  takes(c, 'are');
+  takes(c, 'only');
+  const n = takeNumber(c);
+  if (n === undefined || !Number.isSafeInteger(n)) return undefined;
+  takeSts(c);
+  if (takes(c, 'before')) return readBefore(c, n);
+  if (takes(c, 'from', 'of')) return takeAnyPhrase(c, 'the end', 'end') ? (skipEndWords(c), { left: n }) : undefined;
+  takes(c, 'are');
+  if (takes(c, ...REMAIN)) {
+    takeAnyPhrase(c, 'on left needle', 'on left hand needle', 'on lh needle', 'on the left needle', 'on needle');
+    return { left: n };
+  }
+  return undefined;
+}
+
+function readLast(c: Cursor): Goal {
+  const n = takeNumber(c);
+  takeSts(c);
+  return { left: n !== undefined && Number.isSafeInteger(n) ? n : 1 };
+}
+
+function readBefore(c: Cursor, n: number): Goal | undefined {
+  takes(c, 'the');
+  takes(c, 'next', 'first', 'second', 'following');
+  if (takes(c, 'end')) {
+    skipEndWords(c);
+    return { left: n };
+  }
+  return takePhrase(c, MARKER) ? { marker: n } : undefined;
+}
+
+function skipEndWords(c: Cursor): Goal {
+  takeAnyPhrase(
+    c,
+    'of the row|rnd|round|needle',
+    'of row|rnd|round|needle|rows',
+    'of next row',
+    'of this row',
+  );
+  return END;
+}
+
+function readAcross(c: Cursor): Goal | undefined {
+  const start = c.at;
+  if (takeAnyPhrase(c, 'all the way', 'all across', 'straight across', 'in every st', 'every st|stitch', 'each st|stitch')) {
+    takes(c, 'across');
+    return END;
+  }
+  if (takeAnyPhrase(c, 'all sts|stitches', 'the rest', 'all rem|remaining sts', 'all', 'back', 'even')) return acrossTail(c);
+  if (takeAnyPhrase(c, 'the rem|remaining', 'rem|remaining', 'the remainder')) {
+    takeNumber(c);
+    takeSts(c);
+    takeAnyPhrase(c, 'of row', 'of the row');
+    return END;
+  }
+  if (takeAnyPhrase(c, 'around', 'entire row|rnd', 'the entire row', 'the row', 'whole row', 'the whole row')) return END;
+  if (takes(c, 'across', 'over', 'along')) {
+    if (/^(the|next|center|centre|first)$/.test(peekText(c)) && peekNumber(c, 1) !== undefined) {
+      c.at = start;
+      return undefined;
+    }
+    if (peekNumber(c) !== undefined) {
+      c.at = start;
+      return undefined;
+    }
+    return acrossTail(c);
+  }
+  return undefined;
+}
+
+function acrossTail(c: Cursor): Goal {
+  takeAnyPhrase(c, 'across', 'to end');
+  takeAnyPhrase(
+    c,
+    'the row|rnd|round',
+    'this row',
+    'row|rnd|round|needle',
+    'all sts|stitches',
+    'all the sts',
+    'all rem|remaining sts',
+    'rem|remaining sts|stitches',
+    'sts|stitches',
+    'to end',
+  );
+  takeAnyPhrase(c, 'of row', 'of the row');
+  takeAnyPhrase(c, 'to end', 'on needle|holder');
+  return END;
+}
+
+/** 'next 3 sts', '3', 'the first 5 sts'; nothing taken when no number is said. */
+export function readCount(c: Cursor): number | undefined {
+  const start = c.at;
+  takes(c, 'across', 'over', 'on');
+  takes(c, 'the', 'these');
+  takes(c, 'next', 'first', 'last', 'following', 'center', 'centre', 'middle', 'foll', 'rem', 'remaining', 'other');
+  const n = takeNumber(c);
+  if (n !== undefined && Number.isSafeInteger(n)) return n;
+  c.at = start;
+  return undefined;
+}
+
+export interface Times {
+  readonly n: number;
+  /** 'in all': the number is the total even after 'rep from *' */
+  readonly total: boolean;
+  /** 'more': the number comes on top of the first */
+  readonly more: boolean;
+}
+
+/** '5 times', 'twice', '× 5', '4 times more', '3 times in all'. */
+export function readTimes(c: Cursor): Times | undefined {
+  const start = c.at;
+  const n = timesNumber(c);
+  if (n === undefined) {
+    c.at = start;
+    return undefined;
+  }
+  const more = takeAnyPhrase(c, 'more times', 'more time', 'more', 'again', 'further');
+  if (more) takes(c, 'times', 'time');
+  const total = takeAnyPhrase(c, 'in all', 'in total', 'altogether', 'total', 'all together', 'times in all');
+  return { n, total, more };
+}
+
+function timesNumber(c: Cursor): number | undefined {
+  takes(c, 'a', 'another', 'for');
+  if (takes(c, 'once')) return 1;
+  if (takes(c, 'twice')) return 2;
+  if (takes(c, 'thrice')) return 3;
+  if (takes(c, '×', 'x')) {
+    const n = takeNumber(c);
+    takes(c, 'times', 'time');
+    return whole(n);
+  }
+  if (takePhrase(c, 'total of')) return timesOf(c);
+  return timesOf(c);
+}
+
+function timesOf(c: Cursor): number | undefined {
+  const n = takeNumber(c);
+  if (n === undefined) return undefined;
+  if (seesPhrase(c, 'more times|time') || seesPhrase(c, 'further times|time')) return whole(n);
+  if (takes(c, 'times', 'time', 'x', '×', 'tms')) return whole(n);
+  return undefined;
+}
+
+const whole = (n: number | undefined): number | undefined => (n !== undefined && Number.isSafeInteger(n) ? n : undefined);
