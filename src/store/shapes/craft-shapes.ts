@@ -1,0 +1,139 @@
+import * as v from 'valibot';
+import { fabricNames } from '../../knit/fabric.ts';
+import type { Garment } from '../../knit/piece/garment.ts';
+import type { PartRecipe, Recipe, Section, Shaping } from '../../knit/piece/recipe.ts';
+import type { Step } from '../../knit/row/step.ts';
+import { stitchNames } from '../../knit/stitch.ts';
+
+/**
+ * The one door for foreign garments (backup, link, file): only whole values of these shapes come in. Limits keep a
+ * hostile file from asking for endless rows; strict objects refuse keys that are not ours, `__proto__` among them.
+ */
+
+export const LIMITS = { name: 200, text: 20_000, parts: 40, sections: 200, list: 5_000, steps: 500, depth: 6 } as const;
+
+export const name = v.pipe(v.string(), v.minLength(1), v.maxLength(LIMITS.name));
+export const shortText = v.pipe(v.string(), v.maxLength(LIMITS.name));
+export const longText = v.pipe(v.string(), v.maxLength(LIMITS.text));
+export const count = v.pipe(v.number(), v.safeInteger(), v.minValue(0), v.maxValue(100_000));
+export const signedCount = v.pipe(v.number(), v.safeInteger(), v.minValue(-100_000), v.maxValue(100_000));
+export const measure = v.pipe(v.number(), v.finite(), v.gtValue(0), v.maxValue(1_000_000));
+
+/** mm above the cast-on */
+const height = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1_000_000));
+
+const list = <T extends v.GenericSchema>(of: T, most: number = LIMITS.list) => v.pipe(v.array(of), v.maxLength(most));
+
+const work = v.picklist(stitchNames);
+const until = v.strictObject({ left: count });
+
+/** Steps nest a few deep; a deeper one is no row that anyone could follow. */
+const stepShape = (depth: number): v.GenericSchema<unknown, Step> => {
+  const plain = [v.strictObject({ work, times: count }), v.strictObject({ work, until })] as const;
+  if (depth === 0) return v.union([...plain]) as v.GenericSchema<unknown, Step>;
+  const inner = list(v.lazy(() => stepShape(depth - 1)), LIMITS.steps);
+  return v.union([
+    ...plain,
+    v.strictObject({ repeat: inner, times: count }),
+    v.strictObject({ repeat: inner, until }),
+  ]) as v.GenericSchema<unknown, Step>;
+};
+
+export const steps = list(stepShape(LIMITS.depth), LIMITS.steps);
+
+export const gauge = v.strictObject({ stitches: measure, rows: measure });
+export const fabric = v.picklist(fabricNames);
+const edge = v.picklist(['right', 'left'] as const);
+const groups = list(v.strictObject({ row: count, stitches: count }));
+
+const shaping: v.GenericSchema<unknown, Shaping> = v.variant('kind', [
+  v.strictObject({
+    kind: v.literal('edge'),
+    edge: v.picklist(['right', 'left', 'both'] as const),
+    by: signedCount,
+    rows: list(count),
+    inset: count,
+    lean: v.picklist(['mirrored', 'plain'] as const),
+  }),
+  v.strictObject({ kind: v.literal('across'), row: count, by: signedCount }),
+  v.strictObject({ kind: v.literal('middle'), rows: list(count), from: count }),
+  v.strictObject({ kind: v.literal('bind off'), edge, groups }),
+  v.strictObject({ kind: v.literal('cast on'), edge, groups }),
+]);
+
+const section = v.strictObject({
+  name: shortText,
+  rows: count,
+  fabric,
+  needle: measure,
+  shaping: list(shaping),
+  words: v.exactOptional(list(steps)),
+  onNeedle: v.exactOptional(count),
+  measured: v.exactOptional(v.strictObject({ rowMm: measure, atMm: v.exactOptional(height) })),
+});
+
+const start = v.union([
+  v.strictObject({ castOn: count }),
+  v.strictObject({ part: name, stitches: count, edge: v.picklist(['right', 'left', 'middle'] as const) }),
+  v.strictObject({ pickUp: list(v.strictObject({ along: shortText, stitches: count }), LIMITS.sections) }),
+]);
+
+export const part = v.strictObject({
+  name,
+  from: start,
+  firstSide: v.exactOptional(v.picklist(['RS', 'WS'] as const)),
+  selvedge: v.exactOptional(v.picklist(['plain', 'slipped'] as const)),
+  sections: list(section as v.GenericSchema<unknown, Section>, LIMITS.sections),
+  end: v.picklist(['bind off', 'hold', 'split'] as const),
+});
+
+export const recipe = v.strictObject({
+  name,
+  makes: count,
+  mirrored: v.exactOptional(v.boolean()),
+  role: v.exactOptional(
+    v.picklist(['back', 'front', 'sleeve', 'neckband', 'front band', 'armhole band', 'other'] as const),
+  ),
+  gauge: v.exactOptional(gauge),
+  gauges: v.exactOptional(v.record(fabric, gauge)),
+  parts: list(part, LIMITS.parts),
+});
+
+export const swatch = v.strictObject({
+  fabric,
+  stitches: measure,
+  widthMm: measure,
+  rows: measure,
+  heightMm: measure,
+  needle: measure,
+  before: v.exactOptional(v.strictObject({ stitches: measure, widthMm: measure, rows: measure, heightMm: measure })),
+  weighed: v.exactOptional(v.strictObject({ grams: measure, stitches: measure, rows: measure })),
+});
+
+export const yarn = v.strictObject({
+  name: shortText,
+  fibre: v.exactOptional(shortText),
+  colour: v.exactOptional(shortText),
+  dyeLot: v.exactOptional(shortText),
+  grams: v.exactOptional(measure),
+  metres: v.exactOptional(measure),
+  balls: v.exactOptional(count),
+  strands: v.exactOptional(count),
+});
+
+/** Everything of a garment but its pieces. */
+export const garmentEntries = {
+  name,
+  swatches: v.exactOptional(list(swatch, LIMITS.sections)),
+  yarns: v.exactOptional(list(yarn, LIMITS.sections)),
+  notes: v.exactOptional(longText),
+  credits: v.exactOptional(longText),
+  licence: v.exactOptional(shortText),
+} as const;
+
+export const garment = v.strictObject({ ...garmentEntries, pieces: list(recipe, LIMITS.parts) });
+
+/** Compile-time proof that the door lets in what the craft calls a garment and a recipe, and nothing else. */
+export const asPartRecipe = part as v.GenericSchema<unknown, PartRecipe>;
+export const asRecipe = recipe as v.GenericSchema<unknown, Recipe>;
+export const asGarment = garment as v.GenericSchema<unknown, Garment>;

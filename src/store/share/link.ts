@@ -1,0 +1,113 @@
+import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate';
+import * as v from 'valibot';
+import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts';
+import type { Garment } from '../../knit/piece/garment.ts';
+import { plan } from '../../knit/piece/plan.ts';
+import { asGarment } from '../shapes/craft-shapes.ts';
+
+/**
+ * A garment as text for the fragment of a link: '1.' (version) and the garment's JSON, deflated, in base64url.
+ * A fragment is never sent to a server. Notes stay at home unless they are asked for: they may be private.
+ */
+export const LINK_VERSION = '1';
+
+/** Longest fragment taken in, characters: far above any garment, far below what could hurt. */
+export const LONGEST_LINK = 50_000;
+
+/** Most bytes that a fragment may unfold to; an honest garment packs about 4:1. */
+const MOST_BYTES = 2_000_000;
+
+export interface LinkOptions {
+  readonly withNotes?: boolean;
+}
+
+/** The fragment that `linkToGarment` reads back. */
+export function garmentToLink(garment: Garment, { withNotes = false }: LinkOptions = {}): string {
+  const { notes, ...rest } = garment;
+  const kept: Garment = withNotes && notes !== undefined ? { ...rest, notes } : rest;
+  return `${LINK_VERSION}.${toBase64Url(deflateSync(strToU8(JSON.stringify(kept)), { level: 9 }))}`;
+}
+
+/**
+ * Reads a fragment made by `garmentToLink`. Nothing is stored by it.
+ * @returns the garment, or a fault: 'link too long', 'link version', 'link damaged', 'link not a garment', or what
+ *   the planner says of a piece that cannot be knitted
+ */
+export function linkToGarment(text: string): Result<Garment> {
+  if (text.length > LONGEST_LINK) return refuse(tooLong(text.length));
+  const dot = text.indexOf('.');
+  const version = text.slice(0, dot);
+  if (dot < 1 || !/^\d{1,4}$/.test(version)) return refuse(damaged());
+  if (version !== LINK_VERSION) return refuse(laterVersion(version));
+  const json = unfold(text.slice(dot + 1));
+  if (json === undefined) return refuse(damaged());
+  const read = v.safeParse(asGarment, json);
+  if (!read.success) return refuse(notGarment(read.issues[0]));
+  const faults = read.output.pieces.flatMap((piece) => {
+    const made = plan(piece);
+    return made.ok ? [] : made.faults;
+  });
+  return faults.length > 0 ? refuse(...faults) : ok(read.output);
+}
+
+function unfold(packed: string): unknown {
+  try {
+    const bytes = fromBase64Url(packed);
+    return bytes && JSON.parse(strFromU8(inflateWithin(bytes)));
+  } catch {
+    return undefined;
+  }
+}
+
+/** Unfolds piece by piece and gives up beyond the limit, before a hostile text fills the memory. */
+function inflateWithin(bytes: Uint8Array): Uint8Array {
+  const chunks: Uint8Array[] = [];
+  let size = 0;
+  const inflate = new Inflate((chunk) => {
+    size += chunk.length;
+    if (size > MOST_BYTES) throw new RangeError('too large');
+    chunks.push(chunk);
+  });
+  const STEP = 4096;
+  for (let at = 0; at < bytes.length; at += STEP) {
+    inflate.push(bytes.subarray(at, at + STEP), at + STEP >= bytes.length);
+  }
+  const whole = new Uint8Array(size);
+  let at = 0;
+  for (const chunk of chunks) {
+    whole.set(chunk, at);
+    at += chunk.length;
+  }
+  return whole;
+}
+
+function toBase64Url(bytes: Uint8Array): string {
+  let binary = '';
+  for (const byte of bytes) binary += String.fromCharCode(byte);
+  return btoa(binary).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
+}
+
+function fromBase64Url(text: string): Uint8Array | undefined {
+  if (!/^[\w-]+$/.test(text)) return undefined;
+  const binary = atob(text.replaceAll('-', '+').replaceAll('_', '/'));
+  return Uint8Array.from(binary, (c) => c.charCodeAt(0));
+}
+
+const tooLong = (length: number): Fault =>
+  fault('link too long', 'This link has {length} characters; a garment’s link has at most {most}.', {
+    length,
+    most: LONGEST_LINK,
+  });
+
+const laterVersion = (version: string): Fault =>
+  fault('link version', 'This link was made by a later Ridgeline (version {version}); update the app and open it again.', {
+    version,
+  });
+
+const damaged = (): Fault =>
+  fault('link damaged', 'This link is damaged or cut off. Copy the whole link, or ask for it again as a file.');
+
+const notGarment = (issue: v.BaseIssue<unknown>): Fault =>
+  fault('link not a garment', 'This link does not hold a garment: {where} is not as it should be. Nothing was changed.', {
+    where: v.getDotPath(issue) ?? 'its content',
+  });

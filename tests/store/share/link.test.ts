@@ -1,0 +1,89 @@
+import fc from 'fast-check';
+import { deflateSync, strToU8 } from 'fflate';
+import jsQR from 'jsqr';
+import { encode } from 'uqr';
+import { describe, expect, it } from 'vitest';
+import { sampleGarment } from '../../../src/knit/garment/sample.ts';
+import { garmentToLink, linkToGarment, LONGEST_LINK } from '../../../src/store/share/link.ts';
+import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
+
+const packed = (value: unknown): string =>
+  `1.${Buffer.from(deflateSync(strToU8(typeof value === 'string' ? value : JSON.stringify(value)))).toString('base64url')}`;
+
+describe('a garment passed on as a link', () => {
+  it('comes out of its link as it went in, but for the notes, which stay at home', () => {
+    const { notes, ...rest } = sampleGarment;
+    expect(notes).toBeTruthy();
+    expect(linkToGarment(garmentToLink(sampleGarment))).toEqual({ ok: true, value: rest });
+    expect(linkToGarment(garmentToLink(sampleGarment, { withNotes: true }))).toEqual({ ok: true, value: sampleGarment });
+  });
+
+  it('comes out the same for every garment that can be knitted', () => {
+    fc.assert(
+      fc.property(fc.array(knittableRecipe(), { minLength: 1, maxLength: 4 }), (made) => {
+        const garment = { name: 'Any', pieces: made.map((m) => m.recipe) };
+        expect(linkToGarment(garmentToLink(garment))).toEqual({ ok: true, value: garment });
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it('of a garment of usual size fits in 2,000 characters', () => {
+    expect(garmentToLink(sampleGarment).length).toBeLessThanOrEqual(2000);
+  });
+
+  it('can be read back from its QR code by another library', () => {
+    const link = `https://example.org/ridgeline/#/open/${garmentToLink(sampleGarment)}`;
+    const { data, size } = encode(link, { ecc: 'L' });
+    const scale = 4;
+    const side = size * scale;
+    const pixels = new Uint8ClampedArray(side * side * 4).fill(255);
+    for (let y = 0; y < side; y += 1) {
+      for (let x = 0; x < side; x += 1) {
+        if (data[Math.floor(y / scale)]?.[Math.floor(x / scale)]) pixels.fill(0, (y * side + x) * 4, (y * side + x) * 4 + 3);
+      }
+    }
+    expect(jsQR(pixels, side, side)?.data).toBe(link);
+  });
+});
+
+describe('a foreign or damaged link', () => {
+  const codeOf = (text: string) => {
+    const read = linkToGarment(text);
+    return read.ok ? 'ok' : read.faults[0]?.code;
+  };
+
+  it('is refused in words, whatever it holds', () => {
+    expect(codeOf('')).toBe('link damaged');
+    expect(codeOf('nonsense')).toBe('link damaged');
+    expect(codeOf('1.')).toBe('link damaged');
+    expect(codeOf('1.%%%')).toBe('link damaged');
+    expect(codeOf('7.abc')).toBe('link version');
+    expect(codeOf(`1.${'A'.repeat(LONGEST_LINK)}`)).toBe('link too long');
+    expect(codeOf(packed('not json'))).toBe('link damaged');
+    expect(codeOf(packed({ name: 'x' }))).toBe('link not a garment');
+    expect(codeOf(packed('{"name":"x","pieces":[],"__proto__":{"polluted":1}}'))).toBe('link not a garment');
+    expect(codeOf(packed({ name: 'x', pieces: [], extra: 1 }))).toBe('link not a garment');
+  });
+
+  it('that unfolds without end is given up', () => {
+    expect(codeOf(packed(`"${'a'.repeat(5_000_000)}"`))).toBe('link damaged');
+  });
+
+  it('with a piece that cannot be knitted says what is wrong with it', () => {
+    const bad = { name: 'x', pieces: [{ name: 'Back', makes: 1, parts: [{ name: 'b', from: { castOn: 0 }, sections: [], end: 'hold' }] }] };
+    expect(codeOf(packed(bad))).toBe('bad stitches');
+  });
+
+  it('never throws, however it is mutated', () => {
+    const good = garmentToLink(sampleGarment);
+    fc.assert(
+      fc.property(fc.nat(good.length - 1), fc.string({ maxLength: 5 }), fc.nat(20), (at, put, cut) => {
+        const text = good.slice(0, at) + put + good.slice(at + cut);
+        const read = linkToGarment(text);
+        if (!read.ok) expect(read.faults[0]?.sentence).toBeTruthy();
+      }),
+      { numRuns: 2000 },
+    );
+  });
+});
