@@ -1,7 +1,6 @@
-import { checkPiece, type PieceCheck } from '../../knit/piece/form/check.ts';
-import { recipeToForm } from '../../knit/piece/form/write-piece.ts';
-import type { Plan } from '../../knit/piece/planned.ts';
-import { type GarmentRecord, type PieceRecord, type PlanRecord, planId } from '../../store/records.ts';
+import { checkPiece } from '../../knit/piece/form/check.ts';
+import type { GarmentRecord, PieceRecord, PlanRecord } from '../../store/records.ts';
+import { planRecords } from '../plan-records.ts';
 import { type GarmentForm, type GarmentRead, type PieceEntry, readGarment } from './garment-form.ts';
 
 export interface SaveWish {
@@ -32,7 +31,7 @@ export function toSave(wish: SaveWish): Saved | undefined {
   if (read.faults.length > 0) return undefined;
   const oldPieces = new Map((old?.pieces ?? []).map((piece) => [piece.id, piece]));
   const pieces: PieceRecord[] = [];
-  const plans: PlanRecord[] = [];
+  const fresh: PieceRecord[] = [];
   const waiting: string[] = [];
   for (const entry of form.pieces) {
     const before = oldPieces.get(entry.id);
@@ -46,14 +45,16 @@ export function toSave(wish: SaveWish): Saved | undefined {
       if (before !== undefined) pieces.push(before);
     } else {
       pieces.push({ id: entry.id, recipe });
-      plans.push(...planRecords(id, entry.id, plan));
+      fresh.push({ id: entry.id, recipe });
     }
   }
   // a begun piece cannot be removed here, whatever the form says: its places would go from view
   const kept = (old?.pieces ?? []).filter((piece) => begun.has(piece.id) && !pieces.some((p) => p.id === piece.id));
   const all = [...kept, ...pieces];
   if (all.length === 0) return undefined;
-  return { garment: record(read, all, { id, now, old }), plans, waiting };
+  const garment = record(read, all, { id, now, old });
+  const plans = planRecords({ ...garment, pieces: fresh });
+  return plans.ok ? { garment, plans: plans.value, waiting } : undefined;
 }
 
 function record(
@@ -83,19 +84,3 @@ const renamed = (piece: PieceRecord, entry: PieceEntry): PieceRecord => {
   const name = entry.form.name.trim() === '' ? piece.recipe.name : entry.form.name;
   return { id: piece.id, recipe: { ...piece.recipe, name } };
 };
-
-/** One record for each part, and for each part of the mirror image. The store gives the version. */
-export function planRecords(garment: string, piece: string, plan: Plan): readonly PlanRecord[] {
-  const records = (parts: Plan['parts'], mirror: boolean) =>
-    parts.map((planned, part) => ({
-      id: planId(garment, piece, part, mirror, 1),
-      ...{ garment, piece, part, mirror, version: 1, plan: planned },
-    }));
-  return [...records(plan.parts, false), ...records(plan.mirrorParts ?? [], true)];
-}
-
-/** Whether a piece's rows differ from those that were saved (its name may). */
-export const rowsChanged = (entry: PieceEntry, old: PieceRecord | undefined): boolean =>
-  old !== undefined && JSON.stringify({ ...entry.form, name: '' }) !== JSON.stringify({ ...recipeToForm(old.recipe), name: '' });
-
-export type { PieceCheck };

@@ -1,0 +1,170 @@
+import { computed, signal } from '@preact/signals';
+import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts';
+import { checkPiece, type PieceCheck } from '../../knit/piece/form/check.ts';
+import type { PieceForm } from '../../knit/piece/form/form.ts';
+import { recipeToForm } from '../../knit/piece/form/write-piece.ts';
+import { randomId } from '../../store/ids.ts';
+import type { GarmentRecord } from '../../store/records.ts';
+import { readOr, store } from '../store.ts';
+import { type Draft, draftKey, lastWriter, readDraft } from './draft.ts';
+import { blankGarment, type GarmentForm, garmentToForm, readGarment } from './garment-form.ts';
+import { begin, changed, type History, undone } from './history.ts';
+import { toSave } from './save.ts';
+
+/** The garment that is being typed. Screens read it; the intents below change it. */
+export interface Editor {
+  /** id of the garment, or that it will have */
+  readonly garment: string;
+  /** the setting in which the draft is kept */
+  readonly key: string;
+  /** as it stands in the store; undefined for a new one */
+  readonly old: GarmentRecord | undefined;
+  /** ids of the pieces of which a make has been begun */
+  readonly begun: ReadonlySet<string>;
+  readonly history: History<GarmentForm>;
+  /** when the draft that was found was last typed at, ms; undefined when there was none */
+  readonly foundAt: number | undefined;
+}
+
+export type Keeping = 'kept' | 'keeping' | 'failed';
+
+/** undefined until read; null when there is no such garment */
+export const editor = signal<Editor | null | undefined>(undefined);
+
+/** whether what was typed is on disk */
+export const keeping = signal<Keeping>('kept');
+
+export const garmentForm = computed(() => editor.value?.history.now);
+
+/** what cannot be read of the garment's own fields */
+export const garmentFaults = computed<readonly Fault[]>(() =>
+  garmentForm.value ? readGarment(garmentForm.value).faults : [],
+);
+
+const checked = new WeakMap<PieceForm, PieceCheck>();
+
+/** Counts, plan and faults of a piece; worked out once for each state of its form. */
+export function checkOf(form: PieceForm): PieceCheck {
+  const known = checked.get(form) ?? checkPiece(form);
+  checked.set(form, known);
+  return known;
+}
+
+/** Reads a garment into the editor, or begins a new one; a draft that was left goes on. */
+export async function openEditor(garment: string | undefined): Promise<void> {
+  const key = draftKey(garment);
+  const before = editor.peek();
+  const goesOn = before && before.key === key ? before : undefined;
+  if (goesOn === undefined) editor.value = undefined;
+  const open = await store();
+  const settings = readOr(await open.settings());
+  if (settings === undefined) return;
+  const draft = readDraft(settings[key]);
+  if (garment === undefined) {
+    if (goesOn) return;
+    const id = draft?.garment ?? randomId(12);
+    editor.value = opened({ garment: id, key, old: undefined, begun: new Set() }, draft);
+    return;
+  }
+  const found = await open.garment(garment);
+  const places = readOr(await open.placesOf(garment));
+  if (!found.ok && found.faults[0]?.code === 'no-such-garment') editor.value = null;
+  const old = readOr(found);
+  if (old === undefined || places === undefined) return;
+  const begun = new Set(places.filter((place) => place.seq > 0).map((place) => place.piece));
+  const at = { garment, key, old, begun };
+  if (goesOn === undefined) editor.value = opened(at, draft);
+  else editor.value = { ...goesOn, ...at, history: { ...goesOn.history, now: withBegun(goesOn.history.now, old, begun) } };
+}
+
+function opened(at: Pick<Editor, 'garment' | 'key' | 'old' | 'begun'>, draft: Draft | undefined): Editor {
+  const form = draft?.form ?? (at.old ? garmentToForm(at.old) : blankGarment);
+  return { ...at, history: begin(withBegun(form, at.old, at.begun)), foundAt: draft?.at };
+}
+
+/** Pieces on the needles stand as they are knitted, whatever an older draft says. */
+function withBegun(form: GarmentForm, old: GarmentRecord | undefined, begun: ReadonlySet<string>): GarmentForm {
+  const recipes = new Map((old?.pieces ?? []).filter(({ id }) => begun.has(id)).map(({ id, recipe }) => [id, recipe]));
+  const pieces = form.pieces.map((entry) => {
+    const recipe = recipes.get(entry.id);
+    recipes.delete(entry.id);
+    return recipe === undefined ? entry : { ...entry, form: { ...recipeToForm(recipe), name: entry.form.name } };
+  });
+  const missing = [...recipes].map(([id, recipe]) => ({ id, form: recipeToForm(recipe) }));
+  return { ...form, pieces: [...missing, ...pieces] };
+}
+
+/**
+ * Changes the form and keeps the draft.
+ * @param field the field that was typed into; further typing there is the same step when it is taken back
+ */
+export function change(make: (form: GarmentForm) => GarmentForm, what: string, field?: string): void {
+  const now = editor.value;
+  if (!now) return;
+  const history = changed(now.history, make(now.history.now), what, field);
+  if (history !== now.history) enter({ ...now, history });
+}
+
+export function undo(): void {
+  const now = editor.value;
+  if (now) enter({ ...now, history: undone(now.history) });
+}
+
+function enter(next: Editor): void {
+  editor.value = next;
+  void keepDraft(next);
+}
+
+/** One for each draft, so that none waits for, or makes way for, another. */
+const writers = new Map<string, (draft: Draft | null) => Promise<boolean>>();
+
+function write({ key, draft }: { readonly key: string; readonly draft: Draft | null }): Promise<boolean> {
+  const known = writers.get(key) ?? lastWriter(async (value) => (await (await store()).setSetting(key, value)).ok);
+  writers.set(key, known);
+  return known(draft);
+}
+
+async function keepDraft({ key, garment, history }: Editor): Promise<void> {
+  keeping.value = 'keeping';
+  const draft: Draft = { version: 1, garment, at: Date.now(), form: history.now };
+  keeping.value = (await write({ key, draft })) ? 'kept' : 'failed';
+}
+
+/** Forgets the draft; the garment, where there is one, is as it was saved last. */
+export async function throwAway(): Promise<void> {
+  const now = editor.value;
+  if (!now) return;
+  await write({ key: now.key, draft: null });
+  editor.value = undefined;
+}
+
+export interface SaveDone {
+  readonly garment: string;
+  /** names of the pieces that have faults: the draft keeps them */
+  readonly waiting: readonly string[];
+}
+
+/** Saves what can be knitted. While a piece has faults the draft stays, from now on beside its garment. */
+export async function saveGarment(now = Date.now()): Promise<Result<SaveDone>> {
+  const at = editor.value;
+  if (!at) return refuse(fault('nothing to save', 'There is nothing to save.'));
+  const open = await store();
+  // rows may have been knitted in another window since
+  const places = await open.placesOf(at.garment);
+  if (!places.ok) return places;
+  const begun = new Set(places.value.filter((place) => place.seq > 0).map((place) => place.piece));
+  const current = at.old && (await open.garment(at.garment));
+  if (current && !current.ok) return current;
+  const form = withBegun(at.history.now, current?.value, begun);
+  const saved = toSave({ form, id: at.garment, now, old: current?.value, begun });
+  if (saved === undefined) return refuse(fault('nothing to save', 'No piece can be knitted yet.'));
+  const written = await open.saveGarment(saved.garment, saved.plans);
+  if (!written.ok) return written;
+  const kept = saved.waiting.length > 0;
+  const draft: Draft = { version: 1, garment: at.garment, at: now, form };
+  await write({ key: draftKey(at.garment), draft: kept ? draft : null });
+  if (at.key !== draftKey(at.garment)) await write({ key: at.key, draft: null });
+  editor.value = undefined;
+  const names = form.pieces.filter(({ id }) => saved.waiting.includes(id)).map((entry) => entry.form.name);
+  return ok({ garment: at.garment, waiting: names });
+}
