@@ -1,6 +1,8 @@
 import type { Garment } from '../knit/piece/garment.ts';
 import type { PlannedPart } from '../knit/piece/planned.ts';
 import type { Recipe } from '../knit/piece/recipe.ts';
+import type { Taken } from '../knit/yarn/need.ts';
+import type { Stripe } from '../knit/yarn/stripes.ts';
 import type { EntryKind, MakeId } from '../progress/log.ts';
 
 /** What the database holds, beside the log (src/progress/log.ts). Everything here is plain data. */
@@ -16,6 +18,10 @@ export interface GarmentRecord extends Omit<Garment, 'pieces'> {
   readonly texts?: Readonly<Record<string, string>>;
   /** ticked steps of the making up */
   readonly ticked?: readonly string[];
+  /** what finished makes weighed, g */
+  readonly taken?: readonly Taken[];
+  /** stripes by rows, repeated in turn */
+  readonly stripes?: readonly Stripe[];
 }
 
 /** `id` stays when the piece is renamed or reworked; makes are keyed by it. */
