@@ -3,14 +3,6 @@ import type { PlannedPart, PlannedRow, PlannedSection } from '../knit/piece/plan
 /** What the hand and the ear are told when a row is done. */
 export type Feel = 'plain' | 'shaping' | 'section end' | 'part end';
 
-/** A row of the ladder; `gap` when rows between it and the one before it are left out. */
-export interface Rung {
-  readonly row: PlannedRow;
-  readonly gap: boolean;
-}
-
-const RUNGS = 4;
-
 /** The row that binds off all that is left: an end, not a shaping. */
 export const isLastBindOff = (row: PlannedRow): boolean =>
   row.after === 0 && row.shaping.some((mark) => mark.kind === 'bind off' && mark.edge === 'across');
@@ -34,15 +26,6 @@ export function nextShaping(part: PlannedPart, rows: number): PlannedRow | undef
     if (row !== undefined && isShaping(row)) return row;
   }
   return undefined;
-}
-
-/** The rows after the one in hand, with the next shaping row always among them. */
-export function ladder(part: PlannedPart, rows: number): readonly Rung[] {
-  const near = part.rows.slice(rows + 1, rows + 1 + RUNGS);
-  const shaping = nextShaping(part, rows);
-  if (shaping === undefined || near.includes(shaping)) return near.map((row) => ({ row, gap: false }));
-  const kept = near.slice(0, RUNGS - 1).map((row) => ({ row, gap: false }));
-  return [...kept, { row: shaping, gap: true }];
 }
 
 /** What to tell of the moment after a row was finished, `rows` now being worked: an end first, then what comes. */

@@ -1,4 +1,4 @@
-import { openStore } from '../store/store.ts';
+import { openStore, type Store } from '../store/store.ts';
 import { openDrawing, openGarment } from './intents/garments.ts';
 import { openMake } from './intents/knit.ts';
 import { takeSettings } from './intents/settings.ts';
@@ -20,12 +20,17 @@ export async function startStore(): Promise<void> {
   open.onChange((change, fromElsewhere) => {
     if (!fromElsewhere) return;
     if (change.kind === 'place' && change.key === inHand.value?.make) void openMake(change.key);
-    if (change.kind === 'settings') void open.settings().then((r) => r.ok && takeSettings(r.value, navigator.languages));
+    if (change.kind === 'settings') void settingsAgain(open);
     if (change.kind === 'garment' || change.kind === 'all') readAgain();
   });
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') comeBack();
   });
+}
+
+async function settingsAgain(open: Store): Promise<void> {
+  const stored = readOr(await open.settings());
+  if (stored) await takeSettings(stored, navigator.languages);
 }
 
 /** A window that slept may have missed another one's rows. */

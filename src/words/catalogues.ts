@@ -10,6 +10,9 @@ export const catalogues = {
   workbasket: { en: () => import('./en/workbasket.ts'), de: () => import('./de/workbasket.ts') },
   garment: { en: () => import('./en/garment.ts'), de: () => import('./de/garment.ts') },
   settings: { en: () => import('./en/settings.ts'), de: () => import('./de/settings.ts') },
+  editor: { en: () => import('./en/editor.ts'), de: () => import('./de/editor.ts') },
+  recipeFaults: { en: () => import('./en/recipe-faults.ts'), de: () => import('./de/recipe-faults.ts') },
+  storeFaults: { en: () => import('./en/store-faults.ts'), de: () => import('./de/store-faults.ts') },
 } as const;
 
 export type CatalogueName = keyof typeof catalogues;

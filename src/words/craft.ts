@@ -37,6 +37,7 @@ function joinEdges(marks: readonly ShapingMark[]): readonly Mark[] {
 function saysMark({ kind, edge, by }: Mark): string {
   const size = Math.abs(by);
   if (kind === 'middle') return say('craft.markMiddle');
+  if (edge === 'across' && kind === 'bind off') return say('craft.markBindOffAll');
   if (edge === 'across' || kind === 'across') {
     return say(by < 0 ? 'craft.markAcrossDecrease' : 'craft.markAcrossIncrease', { by: size });
   }

@@ -2,14 +2,14 @@ import { printRow } from '../knit/row/print.ts';
 import { englishRowWords, type RowWords } from '../knit/row/row-words.ts';
 import type { Step } from '../knit/row/step.ts';
 import { loadedModule } from './say.ts';
-import { speech } from './settings.ts';
+import { type Speech, speech } from './settings.ts';
 
 /** The words in which rows are printed, by language, terms and wording. Needs the catalogue 'row'. */
-export function rowWordsNow(): RowWords {
-  const { language, terms, rows } = speech.value;
+export function rowWordsNow(rows: Speech['rows'] = speech.value.rows): RowWords {
+  const { language, terms } = speech.value;
   const module = loadedModule(language, 'row');
-  return module?.rowWords?.(speech.value) ?? englishRowWords(terms, rows);
+  return module?.rowWords?.({ ...speech.value, rows }) ?? englishRowWords(terms, rows);
 }
 
 /** A row in words, 'k2, k2tog, knit to end', as the settings have it. */
-export const saysRow = (steps: readonly Step[]): string => printRow(steps, rowWordsNow());
+export const saysRow = (steps: readonly Step[], rows?: Speech['rows']): string => printRow(steps, rowWordsNow(rows));

@@ -18,9 +18,12 @@ export async function openMake(key?: string): Promise<string | undefined> {
   const found = readOr(result);
   if (found === undefined) return undefined;
   const { place, plan, garment } = found;
+  const now = inHand.value;
+  // a row stored while this was being read is newer than what was read
+  if (now?.make === place.id && now.place.seq > place.seq) return place.id;
   batch(() => {
+    if (now?.make !== place.id) looking.value = undefined;
     inHand.value = { make: place.id, part: plan.plan, place, garment };
-    looking.value = undefined;
   });
   return place.id;
 }

@@ -26,11 +26,13 @@ export const words: Translation<typeof english> = {
   markAcrossIncrease: '{by} über die Reihe verteilt zunehmen',
   markMiddle: 'in der Mitte abnehmen',
   markBindOff: '{by} abketten {edge}',
+  markBindOffAll: 'alle Maschen abketten',
   markBindOffMiddle: '{by} in der Mitte abketten',
   markCastOn: '{by} anschlagen {edge}',
   markCastOnMiddle: '{by} in der Mitte anschlagen',
   bindOff: 'abketten',
   hold: 'stilllegen',
   split: 'teilen',
+  part: '{piece}: {part}',
   make: '{piece}, Nr. {make}',
 };

@@ -24,11 +24,13 @@ export const words = {
   markAcrossIncrease: 'increase {by} across the row',
   markMiddle: 'decrease at the middle',
   markBindOff: '[bind off] {by} {edge}',
+  markBindOffAll: '[bind off] all stitches',
   markBindOffMiddle: '[bind off] {by} at the middle',
   markCastOn: 'cast on {by} {edge}',
   markCastOnMiddle: 'cast on {by} at the middle',
   bindOff: '[bind off]',
   hold: 'leave on a holder',
   split: 'split',
+  part: '{piece}: {part}',
   make: '{piece}, no. {make}',
 } as const;

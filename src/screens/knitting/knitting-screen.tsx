@@ -1,0 +1,167 @@
+import './knitting.css';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { readAloud } from '../../app/device/aloud.ts';
+import { openGarmentInHand } from '../../app/intents/garments.ts';
+import { lookAtRow, openMake } from '../../app/intents/knit.ts';
+import { hrefTo, type Route } from '../../app/routes.ts';
+import { garmentInHand, type InHand, inHand, locked, looking, readFault, rowNow, storedRows } from '../../app/state.ts';
+import { makeKey } from '../../progress/log.ts';
+import { IconButton } from '../../ui/button/icon-button.tsx';
+import { Ladder } from '../../ui/ladder/ladder.tsx';
+import { rowsAhead } from '../../ui/ladder/rows-ahead.ts';
+import { LiveRegion } from '../../ui/live/live-region.tsx';
+import { ProgressBar } from '../../ui/progress/progress-bar.tsx';
+import { Screen } from '../../ui/screen/screen.tsx';
+import { languageTag, say } from '../../words/say.ts';
+import { useArrival } from '../arrival.ts';
+import { NothingHere } from './nothing-here.tsx';
+import { PadFoot } from './pad-foot.tsx';
+import { PartEnd } from './part-end.tsx';
+import { PlaceMap } from './place-map.tsx';
+import { RestNotice } from './rest-notice.tsx';
+import { RowCard } from './row-card.tsx';
+import { RowsSheet } from './rows-sheet.tsx';
+import { saysMakeInHand, saysNextShaping, saysSection, saysWholeRow } from './says-place.ts';
+import { SetUp } from './set-up.tsx';
+import { ToolsSheet } from './tools-sheet.tsx';
+import { useDevices, useVoice } from './use-devices.ts';
+
+export default function KnittingScreen({ route }: { readonly route: Route }) {
+  const make = keyOf(route);
+  const asked = route.query.get('row');
+  useEffect(() => {
+    void openMake(make).then(() => lookAtRow(asked === null ? undefined : Number(asked)));
+    return leave;
+  }, [make, asked]);
+  const now = inHand.value;
+  if (now === null || readFault.value !== undefined) return <NothingHere fault={readFault.value} />;
+  return now?.make === make ? <Knitting now={now} /> : <div class="knitting-waits" />;
+}
+
+function leave(): void {
+  lookAtRow(undefined);
+  locked.value = false;
+}
+
+const keyOf = ({ at }: Route): string =>
+  makeKey({ garment: at.garment ?? '', piece: at.piece ?? '', part: Number(at.part), make: Number(at.make) });
+
+function Knitting({ now }: { readonly now: InHand }) {
+  const [sheet, setSheet] = useState<'rows' | 'tools'>();
+  const map = useRef<HTMLDivElement>(null);
+  const rowId = useId();
+  const title = useTitle(now);
+  useAfterPaint(now);
+  const read = looking.value === undefined ? rowNow.value : now.part.rows[looking.value - 1];
+  const spoken = read ? saysWholeRow(now.part, read) : say('knitting.announceEnd', { part: title });
+  useArrival(`${title} · ${now.garment.name}`);
+  useDevices(title);
+  useVoice(spoken, storedRows.value);
+  const close = () => setSheet(undefined);
+  return (
+    <div class={`knitting${locked.value ? ' knitting-locked' : ''}`}>
+      <Screen
+        title={title}
+        over={now.garment.name}
+        back={locked.value ? undefined : backTo(now)}
+        actions={<HeadKeys onTools={() => setSheet('tools')} />}
+        foot={<PadFoot now={now} rowId={rowId} onRows={() => setSheet('rows')} />}
+      >
+        <LiveRegion text={spoken} again={storedRows.value} />
+        <RestNotice />
+        <Progress now={now} />
+        {now.place.rows === 0 && looking.value === undefined && <SetUp part={now.part} />}
+        {read ? (
+          <RowCard
+            part={now.part}
+            row={read}
+            worked={now.place.rows}
+            id={rowId}
+            onMap={() => map.current?.scrollIntoView({ behavior: 'smooth' })}
+          />
+        ) : (
+          <PartEnd now={now} title={title} />
+        )}
+        {read && <Ahead now={now} row={read.n} />}
+        <div ref={map}>
+          <PlaceMap now={now} />
+        </div>
+      </Screen>
+      <RowsSheet now={now} open={sheet === 'rows'} onClose={close} />
+      <ToolsSheet open={sheet === 'tools'} onReadAloud={() => readAloud(spoken, languageTag())} onClose={close} />
+    </div>
+  );
+}
+
+const backTo = ({ place, garment }: InHand) => ({
+  href: hrefTo('garment', { garment: place.garment }),
+  label: say('knitting.backTo', { garment: garment.name }),
+});
+
+/** The copies of a piece are known only once the garment is read. */
+function useTitle(now: InHand): string {
+  const view = garmentInHand.value;
+  const piece = view?.garment.id === now.place.garment ? view.pieces.find(({ id }) => id === now.place.piece) : undefined;
+  return saysMakeInHand(now.part, now.place, piece?.makes.length);
+}
+
+/** The rest of the garment is read when the row is on the screen, and again at the end of a part. */
+function useAfterPaint(now: InHand): void {
+  const { garment, rows, total } = now.place;
+  const done = rows >= total;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the end of the part changes what comes next
+  useEffect(() => {
+    const frame = requestAnimationFrame(() => setTimeout(() => void openGarmentInHand(garment)));
+    return () => cancelAnimationFrame(frame);
+  }, [garment, done]);
+}
+
+function HeadKeys({ onTools }: { readonly onTools: () => void }) {
+  if (locked.value) return null;
+  const lock = () => {
+    locked.value = true;
+  };
+  return (
+    <>
+      <IconButton icon="lock" label={say('knitting.lock')} onPress={lock} />
+      <IconButton icon="more" label={say('knitting.tools')} onPress={onTools} />
+    </>
+  );
+}
+
+function Progress({ now }: { readonly now: InHand }) {
+  const { rows, total } = now.place;
+  const row = rowNow.value;
+  const left = total - rows - 1;
+  return (
+    <div class="knitting-progress">
+      {row && (
+        <p class="knitting-row">
+          <strong>{say('knitting.rowOf', { row: row.n, rows: total })}</strong>
+          <span>
+            {saysSection(now.part, row)} · {left === 0 ? say('knitting.lastRow') : say('knitting.toGo', { count: left })}
+          </span>
+        </p>
+      )}
+      <ProgressBar
+        label={now.part.name}
+        valueText={say('knitting.rowOf', { row: rows, rows: total })}
+        value={rows}
+        max={total}
+        marks={now.part.sections.slice(1).map(({ first }) => first - 1)}
+      />
+    </div>
+  );
+}
+
+function Ahead({ now, row }: { readonly now: InHand; readonly row: number }) {
+  const at = now.part.rows[row - 1];
+  const rungs = rowsAhead(now.part.rows, row - 1);
+  if (at === undefined) return null;
+  return (
+    <section class="ahead">
+      <p class="ahead-next">{saysNextShaping(now.part, at)}</p>
+      {rungs.length > 0 && <Ladder rungs={rungs} onRead={lookAtRow} />}
+    </section>
+  );
+}

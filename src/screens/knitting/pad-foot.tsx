@@ -1,0 +1,115 @@
+import { finishRow, lookAtRow, goToRow, undoRow } from '../../app/intents/knit.ts';
+import { tryAgain } from '../../app/intents/taps.ts';
+import { settings } from '../../app/settings.ts';
+import { type InHand, locked, looking, rowNow, saving, tapFault, waiting } from '../../app/state.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { IconButton } from '../../ui/button/icon-button.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { FinishPad } from '../../ui/pad/finish-pad.tsx';
+import { HoldButton } from '../../ui/pad/hold-button.tsx';
+import { say } from '../../words/say.ts';
+import { saysFault } from '../says-fault.ts';
+import { padShapingOf } from './pad-shaping.ts';
+
+export interface PadFootProps {
+  readonly now: InHand;
+  readonly rowId: string;
+  readonly onRows: () => void;
+}
+
+/** What the thumb needs. */
+export function PadFoot(props: PadFootProps) {
+  return (
+    <>
+      <SavingNotice />
+      <Thumb {...props} />
+    </>
+  );
+}
+
+function Thumb({ now, rowId, onRows }: PadFootProps) {
+  const row = rowNow.value;
+  if (locked.value) return <Locked />;
+  if (looking.value !== undefined) return <LookingBar now={now} row={looking.value} />;
+  const beside = (
+    <>
+      <IconButton icon="history" label={say('knitting.goBack')} disabled={now.place.rows === 0} onPress={onRows} />
+      <IconButton icon="undo" label={say('knitting.undo')} disabled={now.place.seq === 0} onPress={() => void undoRow()} />
+    </>
+  );
+  if (row === undefined) return <div class={`pad-row pad-${settings.value.hand} end-row`}>{beside}</div>;
+  return (
+    <FinishPad
+      label={say('knitting.done')}
+      hand={settings.value.hand}
+      shaping={padShapingOf(row)}
+      describedBy={rowId}
+      beside={beside}
+      onFinish={() => void finishRow()}
+    />
+  );
+}
+
+function Locked() {
+  const unlock = () => {
+    locked.value = false;
+  };
+  return (
+    <div class="locked">
+      <p>{say('knitting.locked')}</p>
+      <HoldButton label={say('knitting.holdToUnlock')} onHeld={unlock} />
+    </div>
+  );
+}
+
+/** A row is read that is not the one in hand: back to it, or make this one the next. */
+function LookingBar({ now, row }: { readonly now: InHand; readonly row: number }) {
+  const place = rowNow.value?.n;
+  return (
+    <div class="looking-bar">
+      <p>
+        {place === undefined
+          ? say('knitting.lookingDone', { row })
+          : say('knitting.looking', { row, place })}
+      </p>
+      <div class="looking-keys">
+        <Button kind="main" onPress={() => lookAtRow(undefined)}>
+          {place === undefined ? say('knitting.backToEnd') : say('knitting.backToPlace', { row: place })}
+        </Button>
+        <Button icon="needle" onPress={() => void goToRow(row)}>
+          {say('knitting.placeHere', { row })}
+        </Button>
+        <IconButton icon="minus" label={say('knitting.rowBefore')} disabled={row <= 1} onPress={() => lookAtRow(row - 1)} />
+        <IconButton
+          icon="plus"
+          label={say('knitting.rowAfter')}
+          disabled={row >= now.part.rows.length}
+          onPress={() => lookAtRow(row + 1)}
+        />
+      </div>
+    </div>
+  );
+}
+
+/** Nothing while the store keeps up; what waits when it does not. */
+function SavingNotice() {
+  if (saving.value === 'slow') {
+    return (
+      <Notice kind="warning" title={say('knitting.saving')} live>
+        {say('knitting.savingHelp', { count: waiting.value })}
+      </Notice>
+    );
+  }
+  const fault = tapFault.value;
+  if (saving.value !== 'failed' || fault === undefined) return null;
+  return (
+    <Notice
+      kind="fault"
+      title={say('knitting.notSaved')}
+      live
+      actions={<Button onPress={() => void tryAgain()}>{say('knitting.tryAgain')}</Button>}
+    >
+      {saysFault(fault)} {say('knitting.savingHelp', { count: waiting.value })}
+    </Notice>
+  );
+}

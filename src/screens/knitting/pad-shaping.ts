@@ -1,0 +1,23 @@
+import { isShaping } from '../../app/row-now.ts';
+import type { PlannedRow } from '../../knit/piece/planned.ts';
+import type { PadShaping } from '../../ui/pad/finish-pad.tsx';
+import { saysShaping } from '../../words/craft.ts';
+
+/** How the pad shows a shaping row; undefined for a plain one. */
+export function padShapingOf(row: PlannedRow): PadShaping | undefined {
+  if (!isShaping(row)) return undefined;
+  return { word: saysShaping(row), notch: notchOf(row), turn: turnOf(row) };
+}
+
+/** The edges of the drawing at which the row shapes, right side facing. */
+export function notchOf(row: PlannedRow): PadShaping['notch'] {
+  const edges = new Set(row.shaping.map((mark) => mark.edge));
+  if (edges.has('right') && edges.has('left')) return 'both';
+  return edges.has('right') ? 'right' : edges.has('left') ? 'left' : 'across';
+}
+
+function turnOf(row: PlannedRow): PadShaping['turn'] {
+  const up = row.shaping.some((mark) => mark.by > 0);
+  const down = row.shaping.some((mark) => mark.by < 0);
+  return up && down ? 'both' : up ? 'increase' : 'decrease';
+}

@@ -1,0 +1,44 @@
+import { lookAtRow } from '../../app/intents/knit.ts';
+import { goTo } from '../../app/navigate.ts';
+import { garmentInHand, type InHand, looking } from '../../app/state.ts';
+import type { MakeView } from '../../app/state.ts';
+import { PanelMap, type RowPlace } from '../../ui/panel-map/panel-map.tsx';
+import { say } from '../../words/say.ts';
+import { hrefToMake } from '../links.ts';
+import { makeInHand } from './small-map.tsx';
+
+/** The piece drawn to scale with the place in it; a row touched is read. The other copies stand beside it. */
+export function PlaceMap({ now }: { readonly now: InHand }) {
+  const make = makeInHand();
+  const current = make ? make.places.findIndex((place) => place.id === now.make) : 0;
+  const parts = make?.parts ?? [now.part];
+  const worked = make ? workedOf(make, now) : [now.place.rows];
+  const read = ({ part, row }: RowPlace) => {
+    const there = make?.places[part];
+    if (there === undefined || there.id === now.make) lookAtRow(row);
+    else goTo(`${hrefToMake(there.id)}?row=${row}`);
+  };
+  return (
+    <section class="place-map">
+      <h2>{say('knitting.map')}</h2>
+      <PanelMap
+        label={now.part.piece}
+        parts={parts}
+        worked={worked}
+        current={current}
+        others={otherMakes(now)}
+        looked={looking.value === undefined ? undefined : { part: current, row: looking.value }}
+        onRead={read}
+      />
+    </section>
+  );
+}
+
+const workedOf = (make: MakeView, now: InHand): readonly number[] =>
+  make.places.map((place) => (place.id === now.make ? now.place.rows : place.rows));
+
+function otherMakes(now: InHand) {
+  const piece = garmentInHand.value?.pieces.find(({ id }) => id === now.place.piece);
+  const others = piece?.makes.filter(({ make }) => make !== now.place.make) ?? [];
+  return others.map((other) => ({ parts: other.parts, worked: other.places.map((place) => place.rows) }));
+}

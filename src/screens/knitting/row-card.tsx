@@ -1,0 +1,64 @@
+import { isLastBindOff, isShaping } from '../../app/row-now.ts';
+import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
+import { Icon } from '../../ui/icon/icon.tsx';
+import { saysShaping, saysSide } from '../../words/craft.ts';
+import { saysNeedle } from '../../words/measures.ts';
+import { saysNumber } from '../../words/numbers.ts';
+import { saysRow } from '../../words/row.ts';
+import { say } from '../../words/say.ts';
+import { notchOf } from './pad-shaping.ts';
+import { SmallMap } from './small-map.tsx';
+
+export interface RowCardProps {
+  readonly part: PlannedPart;
+  readonly row: PlannedRow;
+  /** rows worked */
+  readonly worked: number;
+  /** id for what describes the pad */
+  readonly id: string;
+  readonly onMap: () => void;
+}
+
+/** One row, to be read at arm's length: side and needle, what to work, how many stitches after it. */
+export function RowCard({ part, row, worked, id, onMap }: RowCardProps) {
+  const shapes = isShaping(row);
+  return (
+    <section class={`row-card${shapes ? ' row-card-shaping' : ''}`} id={id} aria-label={saysRowOf(part, row)}>
+      <p class="row-facts">
+        <strong class={`row-side row-side-${row.side}`}>
+          <abbr title={saysSide(row.side, true)}>{saysSide(row.side)}</abbr>
+        </strong>
+        <span>{say('knitting.needle', { size: saysNeedle(row.needle) })}</span>
+      </p>
+      <p class="row-work">{saysRow(row.steps)}</p>
+      {shapes && <ShapingMark row={row} />}
+      <div class="row-after">
+        <p>
+          <strong class="row-count">{saysNumber(row.after)}</strong>
+          <span class="row-count-word">{say(row.after === 1 ? 'knitting.afterRowOne' : 'knitting.afterRow')}</span>
+        </p>
+        <SmallMap part={part} worked={worked} onMap={onMap} />
+      </div>
+    </section>
+  );
+}
+
+const saysRowOf = (part: PlannedPart, row: PlannedRow): string =>
+  say('knitting.rowOf', { row: row.n, rows: part.rows.length });
+
+/** The shaping in words, with the notch on the side where the drawing has it. */
+function ShapingMark({ row }: { readonly row: PlannedRow }) {
+  if (isLastBindOff(row)) return null;
+  const notch = notchOf(row);
+  return (
+    <p class={`row-shaping row-shaping-${notch}`}>
+      {notch !== 'right' && <Icon name="notch" />}
+      <span>{saysShaping(row)}</span>
+      {notch !== 'left' && (
+        <span class="row-notch-right">
+          <Icon name="notch" />
+        </span>
+      )}
+    </p>
+  );
+}

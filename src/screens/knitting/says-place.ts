@@ -1,0 +1,35 @@
+import { isLastBindOff, nextShaping, sectionOf } from '../../app/row-now.ts';
+import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
+import type { PlaceRecord } from '../../store/records.ts';
+import { saysShaping, saysSide, saysStitches } from '../../words/craft.ts';
+import { saysRow } from '../../words/row.ts';
+import { say } from '../../words/say.ts';
+import { saysMake } from '../says-make.ts';
+
+/** While only the make itself is read it is not known whether there are more copies; a second one says so itself. */
+export const saysMakeInHand = (part: PlannedPart, place: PlaceRecord, makes = place.make): string =>
+  saysMake(part.piece, part.name, place.make, makes);
+
+/** What live region and voice say of a row: which, what, how many after it. */
+export function saysWholeRow(part: PlannedPart, row: PlannedRow): string {
+  const shaping = isLastBindOff(row) ? '' : saysShaping(row);
+  const work = saysRow(row.steps, 'full');
+  return say('knitting.announce', {
+    row: row.n,
+    rows: part.rows.length,
+    side: saysSide(row.side, true),
+    what: shaping === '' ? work : `${say('knitting.shapingRow')}: ${shaping}. ${work}`,
+    count: saysStitches(row.after),
+  });
+}
+
+export function saysNextShaping(part: PlannedPart, row: PlannedRow): string {
+  const next = nextShaping(part, row.n - 1);
+  if (next === undefined) return say('knitting.noMoreShaping');
+  return say('knitting.nextShaping', { count: next.n - row.n, row: next.n, shaping: saysShaping(next) });
+}
+
+/** The section's name; the one-row section of the bind-off is ours, not the recipe's. */
+export function saysSection(part: PlannedPart, row: PlannedRow): string {
+  return isLastBindOff(row) ? say('knitting.bindOffRow') : (sectionOf(part, row)?.name ?? '');
+}

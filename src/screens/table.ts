@@ -1,0 +1,29 @@
+import type { ComponentType } from 'preact';
+import type { Route, ScreenName } from '../app/routes.ts';
+import type { CatalogueName } from '../words/catalogues.ts';
+import { loadWords } from '../words/say.ts';
+
+/** What a screen's file gives: the component, drawn anew for each address. */
+export interface ScreenModule {
+  readonly default: ComponentType<{ readonly route: Route }>;
+}
+
+const withWords =
+  (load: () => Promise<ScreenModule>, ...words: readonly CatalogueName[]) =>
+  async (): Promise<ScreenModule> =>
+    (await Promise.all([load(), loadWords(...words)]))[0];
+
+/** A new garment and one that is changed are the same screen. */
+const editor = withWords(() => import('./editor/editor-screen.tsx'), 'editor', 'recipeFaults', 'craft');
+
+/** Every screen, loaded when it is first opened, with the words it needs. */
+export const screens: Readonly<Record<ScreenName, () => Promise<ScreenModule>>> = {
+  workbasket: withWords(() => import('./workbasket/workbasket-screen.tsx'), 'workbasket', 'craft'),
+  continue: withWords(() => import('./open/continue-screen.tsx'), 'knitting'),
+  sample: withWords(() => import('./open/sample-screen.tsx'), 'knitting'),
+  garment: withWords(() => import('./garment/garment-screen.tsx'), 'garment', 'craft'),
+  knitting: withWords(() => import('./knitting/knitting-screen.tsx'), 'knitting', 'craft', 'row'),
+  newGarment: editor,
+  editGarment: editor,
+  settings: withWords(() => import('./settings/settings-screen.tsx'), 'settings'),
+};

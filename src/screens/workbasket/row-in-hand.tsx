@@ -1,0 +1,42 @@
+import { useEffect } from 'preact/hooks';
+import { openDrawing } from '../../app/intents/garments.ts';
+import { drawings, type InHand } from '../../app/state.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { Card } from '../../ui/card/card.tsx';
+import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
+import { saysNumber } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
+import { saysAgo } from '../../words/time.ts';
+import { hrefToMake } from '../links.ts';
+import { saysMake } from '../says-make.ts';
+
+/** The way back to the row in hand: one touch. */
+export function RowInHand({ now }: { readonly now: InHand }) {
+  const { place, part, garment } = now;
+  useEffect(() => void openDrawing(place.garment), [place.garment, place.seq]);
+  const piece = drawings.value[place.garment]?.pieces.find(({ id }) => id === place.piece);
+  const make = piece?.makes.find((copy) => copy.make === place.make);
+  const rows = saysNumber(place.total);
+  return (
+    <Card tone="place" label={say('workbasket.inHand')}>
+      <div class="in-hand">
+        <div class="in-hand-drawing">
+          <PieceThumb parts={make?.parts ?? [part]} worked={make?.places.map((p) => p.rows) ?? [place.rows]} />
+        </div>
+        <div class="in-hand-words">
+          <p class="in-hand-garment">{garment.name}</p>
+          <p class="in-hand-part">{saysMake(part.piece, part.name, place.make, piece?.makes.length ?? place.make)}</p>
+          <p>
+            {place.rows < place.total
+              ? say('workbasket.rowNext', { row: place.rows + 1, rows })
+              : say('workbasket.partDone', { rows })}
+          </p>
+          <p class="quiet">{say('workbasket.lastKnitted', { when: saysAgo(place.at, Date.now()) })}</p>
+        </div>
+      </div>
+      <Button kind="main" icon="needle" wide href={hrefToMake(place.id)}>
+        {say('workbasket.continue')}
+      </Button>
+    </Card>
+  );
+}

@@ -1,0 +1,44 @@
+import { hrefTo, patterns, type ScreenName } from '../../app/routes.ts';
+import { Card } from '../../ui/card/card.tsx';
+import { Icon, type IconName } from '../../ui/icon/icon.tsx';
+import { say } from '../../words/say.ts';
+
+interface Way {
+  readonly screen: string;
+  readonly icon: IconName;
+  readonly title: Parameters<typeof say>[0];
+  readonly help: Parameters<typeof say>[0];
+}
+
+const ways = [
+  { screen: 'sample', icon: 'garment', title: 'workbasket.sample', help: 'workbasket.sampleHelp' },
+  { screen: 'newGarment', icon: 'edit', title: 'workbasket.byNumbers', help: 'workbasket.byNumbersHelp' },
+  { screen: 'draft', icon: 'swatch', title: 'workbasket.draft', help: 'workbasket.draftHelp' },
+  { screen: 'read', icon: 'note', title: 'workbasket.copy', help: 'workbasket.copyHelp' },
+  { screen: 'backup', icon: 'download', title: 'workbasket.backup', help: 'workbasket.backupHelp' },
+] as const satisfies readonly Way[];
+
+const hasScreen = (name: string): name is ScreenName => Object.hasOwn(patterns, name);
+
+/** How a garment comes into the basket; only ways that this build has. */
+export function WaysToBegin({ sample }: { readonly sample: boolean }) {
+  return (
+    <ul role="list" class="ways">
+      {ways.map(({ screen, icon, title, help }) =>
+        hasScreen(screen) && (sample || screen !== 'sample') ? (
+          <li key={screen}>
+            <Card href={hrefTo(screen)}>
+              <div class="way">
+                <Icon name={icon} size="l" />
+                <p>
+                  <strong>{say(title)}</strong>
+                  <span class="quiet">{say(help)}</span>
+                </p>
+              </div>
+            </Card>
+          </li>
+        ) : null,
+      )}
+    </ul>
+  );
+}

@@ -1,0 +1,99 @@
+import './workbasket.css';
+import { useEffect } from 'preact/hooks';
+import { type Shelf, shelfOf, shelves } from '../../app/basket.ts';
+import { openBasket } from '../../app/intents/garments.ts';
+import { hrefTo } from '../../app/routes.ts';
+import { type BasketEntry, basket, lastKnitted, readFault } from '../../app/state.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { IconButton } from '../../ui/button/icon-button.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { Screen } from '../../ui/screen/screen.tsx';
+import { say } from '../../words/say.ts';
+import { useArrival } from '../arrival.ts';
+import { saysFault } from '../says-fault.ts';
+import { GarmentCard } from './garment-card.tsx';
+import { RowInHand } from './row-in-hand.tsx';
+import { UpdateNotice } from './update-notice.tsx';
+import { WaysToBegin } from './ways-to-begin.tsx';
+
+const shelfTitles = {
+  'on the needles': 'workbasket.onNeedles',
+  resting: 'workbasket.resting',
+  'to begin': 'workbasket.toBegin',
+  finished: 'workbasket.finished',
+} as const satisfies Readonly<Record<Shelf, string>>;
+
+export default function WorkbasketScreen() {
+  useEffect(() => void openBasket(), []);
+  useArrival(say('workbasket.title'));
+  const fault = readFault.value;
+  return (
+    <Screen
+      title={say('workbasket.title')}
+      actions={<IconButton icon="settings" label={say('workbasket.settings')} href={hrefTo('settings')} />}
+    >
+      <UpdateNotice />
+      {fault ? <Unread sentence={saysFault(fault)} /> : <Basket />}
+    </Screen>
+  );
+}
+
+function Basket() {
+  const entries = basket.value;
+  const top = lastKnitted.value;
+  const now = Date.now();
+  if (entries?.length === 0) return <Empty />;
+  return (
+    <>
+      {top && <RowInHand now={top} />}
+      {entries && shelves.map((shelf) => (
+        <ShelfOf key={shelf} shelf={shelf} entries={entries.filter((entry) => shelfOf(entry, now) === shelf)} />
+      ))}
+      {entries && (
+        <section class="shelf">
+          <h2>{say('workbasket.anotherOne')}</h2>
+          <WaysToBegin sample={!entries.some(({ garment }) => garment.id === 'sample')} />
+        </section>
+      )}
+    </>
+  );
+}
+
+function ShelfOf({ shelf, entries }: { readonly shelf: Shelf; readonly entries: readonly BasketEntry[] }) {
+  if (entries.length === 0) return null;
+  return (
+    <section class="shelf">
+      <h2>{say(shelfTitles[shelf])}</h2>
+      <ul role="list" class="shelf-list">
+        {entries.map((entry) => (
+          <li key={entry.garment.id}>
+            <GarmentCard entry={entry} />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Empty() {
+  return (
+    <>
+      <div class="empty">
+        <p>{say('workbasket.empty')}</p>
+        <p>{say('workbasket.emptyHow')}</p>
+      </div>
+      <WaysToBegin sample />
+    </>
+  );
+}
+
+/** A basket that could not be read is not an empty one. */
+function Unread({ sentence }: { readonly sentence: string }) {
+  const actions = <Button onPress={() => location.reload()}>{say('workbasket.reload')}</Button>;
+  return (
+    <Notice kind="fault" title={say('workbasket.readFailed')} actions={actions} live>
+      <p>{sentence}</p>
+      <p>{say('workbasket.readFailedHelp')}</p>
+    </Notice>
+  );
+}

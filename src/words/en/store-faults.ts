@@ -1,0 +1,20 @@
+/** What the store can refuse, by code (src/store/faults.ts): what is wrong, that nothing was lost, how to mend it. */
+export const words = {
+  'storage-full': 'The phone has no room left, so this could not be written down. Free some space, then try again.',
+  'storage-refused': 'This browser does not let Ridgeline keep anything, as in a private window. Open it in an ordinary window.',
+  'store-not-answering': 'The browser does not answer when asked to write. Try again; if that does not help, load the page again.',
+  'database-newer': 'These garments were opened by a newer Ridgeline. Here they can be read, not changed. Load the page again to change to the newer one.',
+  'database-blocked': 'Ridgeline is still open in an older window. Close that one, then load this one again.',
+  'database-strange': 'What is stored at this address is not as Ridgeline made it. Nothing was touched.',
+  'migration-failed': 'Your garments could not be brought up to date and are as they were. Load the page again.',
+  'not-storable': 'This cannot be written down ({detail}). Nothing was changed.',
+  'no-such-garment': 'This garment is not on this phone.',
+  'no-such-make': 'This piece is not on this phone.',
+  'no-such-plan': 'The rows of this piece are not on this phone.',
+  'no-such-entry': 'This entry is not in the log.',
+  'bad-id': 'This address is not one of Ridgeline.',
+  'plan-missing': 'Part {part} of a piece has no rows yet.',
+  'at-the-end': 'All {rows} rows of this part are worked.',
+  'row-outside': 'There is no row {row} in this part; it has {rows}.',
+  'nothing-to-undo': 'There is nothing to take back.',
+} as const;
