@@ -1,14 +1,7 @@
-import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { shapeOfPiece } from './outline-of.ts';
 import { clothPath } from './paths.ts';
 import { heightAt } from './row-at.ts';
-import type { MapView } from './view.ts';
-
-export interface OtherMake {
-  readonly parts: readonly PlannedPart[];
-  /** rows worked, by part */
-  readonly worked: readonly number[];
-}
+import type { MapView, OtherMake } from './view.ts';
 
 /** The other makes of a piece: outlines with a line at their place, to see at once whether both are as long. */
 export function OtherMakes({ others, view }: { readonly others: readonly OtherMake[]; readonly view: MapView }) {

@@ -94,11 +94,13 @@ function rowShape(row: PlannedRow, { left, right, bottom, top, cell }: Before): 
   if (top === bottom) return { bottom, top, left0: left, right0: right, left1: left, right1: right };
   const groups = edgeSums(row.shaping, isGroup);
   const singles = edgeSums(row.shaping, (mark) => !isGroup(mark));
-  const left0 = left - groups.left * cell;
-  const right0 = right + groups.right * cell;
+  // Another fabric draws the same stitches in or lets them out, both edges alike, where its section begins.
+  const drawnIn = (row.before * cell - (right - left)) / 2;
+  const left0 = left - drawnIn - groups.left * cell;
+  const right0 = right + drawnIn + groups.right * cell;
   const left1 = left0 - singles.left * cell;
   const right1 = right0 + singles.right * cell;
-  // What is left is shaping across the row, or another fabric: both edges give alike.
+  // What is left is shaping across the row or at its middle: both edges give alike.
   const rest = (row.after * cell - (right1 - left1)) / 2;
   return { bottom, top, left0, right0, left1: left1 - rest, right1: right1 + rest };
 }

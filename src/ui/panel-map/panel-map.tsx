@@ -1,19 +1,20 @@
 import './panel-map.css';
+import type { ComponentChildren } from 'preact';
 import { useId, useMemo, useRef } from 'preact/hooks';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { saysShaping, saysStitches } from '../../words/craft.ts';
 import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
-import { OtherMakes, type OtherMake } from './other-makes.tsx';
+import { OtherMakes } from './other-makes.tsx';
 import { type PieceShape, shapeOfPiece } from './outline-of.ts';
 import { PartDrawing } from './part-drawing.tsx';
 import { rowPath } from './paths.ts';
 import { heightAt, lineOf, placeOnLine, type RowPlace, rowAt } from './row-at.ts';
 import { scaleBarMm } from './scale.ts';
-import { viewOf } from './view.ts';
+import { type OtherMake, viewOf } from './view.ts';
 
-export type { OtherMake } from './other-makes.tsx';
+export type { OtherMake } from './view.ts';
 export type { RowPlace } from './row-at.ts';
 
 export interface PanelMapProps {
@@ -76,7 +77,7 @@ interface MapFrameProps {
   readonly parts: readonly PlannedPart[];
   readonly at: RowPlace;
   readonly onRead: PanelMapProps['onRead'];
-  readonly children: preact.ComponentChildren;
+  readonly children: ComponentChildren;
 }
 
 /** A slider over all rows: arrow keys, page keys, and a screen reader's own gestures walk the rows. */

@@ -1,5 +1,11 @@
-import type { OtherMake } from './other-makes.tsx';
+import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { type Box, shapeOfPiece } from './outline-of.ts';
+
+export interface OtherMake {
+  readonly parts: readonly PlannedPart[];
+  /** rows worked, by part */
+  readonly worked: readonly number[];
+}
 
 export interface MapView {
   readonly viewBox: string;
