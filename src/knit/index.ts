@@ -5,6 +5,12 @@
 export { type FabricName, fabricNames, fabrics, fits } from './fabric.ts';
 export type { Fault, Result, Where } from './fault.ts';
 export { type Gauge, heightOf, MM_PER_INCH, widthOf } from './gauge.ts';
+export type { Said } from './piece/count/advice.ts';
+export { countAt } from './piece/count/count-at.ts';
+export { type Landmark, landmarksOf } from './piece/count/landmarks.ts';
+export { type Look, type LookCode, type LookOption, type Seen, sameSeen, seenAt } from './piece/count/look.ts';
+export type { SlipCause } from './piece/count/slips.ts';
+export { type Check, type CountKnown, type Explanation, explainCount } from './piece/explain-count.ts';
 export type { Garment, Swatch, Yarn } from './piece/garment.ts';
 export { plan } from './piece/plan.ts';
 export { type Plan, type PlannedPart, type PlannedRow, type PlannedSection, partsOfMake, type ShapingMark } from './piece/planned.ts';

@@ -1,0 +1,193 @@
+import fc from 'fast-check';
+import { type PlannedPart, type PlannedRow, type Step, workRow } from '../../src/knit/index.ts';
+
+/** The slips that a simulated knitter makes, one at a time. */
+export const slipKinds = [
+  'missed shaping',
+  'doubled shaping',
+  'one edge only',
+  'missed tap',
+  'doubled tap',
+  'dropped stitch',
+  'stray yarn-over',
+  'spread short',
+] as const;
+
+export type SlipKind = (typeof slipKinds)[number];
+
+export interface KnownSlip {
+  readonly kind: SlipKind;
+  /** row of the plan in which it happens */
+  readonly row: number;
+  readonly edge?: 'right' | 'left';
+  /** increases or decreases left out of a spread row */
+  readonly times?: number;
+  /** a doubled shaping: in another row, or two rows worked again */
+  readonly again?: 'in another row' | 'pair worked again';
+}
+
+/** A slip, the rows tapped when she counts, and the last row at which the count was right. */
+export interface SlipTrial {
+  readonly slip: KnownSlip;
+  readonly tapped: number;
+  readonly firm: number;
+}
+
+const marksAt = (row: PlannedRow | undefined, edge: string): number =>
+  row?.shaping.filter((mark) => mark.kind === 'edge' && mark.edge === edge).length ?? 0;
+
+const isAcross = (row: PlannedRow): boolean =>
+  row.shaping.some((mark) => mark.kind === 'across' && Math.abs(mark.by) > 2);
+
+/** Rows of the part in which the slip can happen. */
+export function rowsFor(part: PlannedPart, kind: SlipKind): number[] {
+  const live = part.rows.filter((row) => row.after > 3);
+  const wanted: Readonly<Record<SlipKind, (row: PlannedRow) => boolean>> = {
+    'missed shaping': (row) => row.shaping.length > 0,
+    'doubled shaping': (row) => row.shaping.length > 0 && row.after + 2 * (row.after - row.before) > 3,
+    'one edge only': (row) => marksAt(row, 'right') > 0 && marksAt(row, 'left') > 0,
+    'missed tap': () => true,
+    'doubled tap': () => true,
+    'dropped stitch': () => true,
+    'stray yarn-over': () => true,
+    'spread short': isAcross,
+  };
+  return live.filter(wanted[kind]).map((row) => row.n);
+}
+
+/** A slip of the kind at a random row of the part; null where the part has no row for it. */
+export function slipIn(part: PlannedPart, kind: SlipKind): fc.Arbitrary<SlipTrial> | null {
+  const rows = rowsFor(part, kind);
+  const last = part.rows.findLast((row) => row.after > 3)?.n ?? 0;
+  if (rows.length === 0) return null;
+  return fc
+    .record({
+      row: fc.constantFrom(...rows),
+      since: fc.integer({ min: 0, max: 24 }),
+      before: fc.integer({ min: 1, max: 40 }),
+      edge: fc.constantFrom('right' as const, 'left' as const),
+      again: fc.constantFrom('in another row' as const, 'pair worked again' as const),
+      share: fc.double({ min: 0, max: 1, noNaN: true }),
+    })
+    .map(({ row, since, before, edge, again, share }) => {
+      const spread = part.rows[row - 1]?.shaping.find((mark) => mark.kind === 'across')?.by ?? 0;
+      const most = Math.max(1, Math.min(4, Math.abs(spread) - 1));
+      const slip: KnownSlip = {
+        kind,
+        row,
+        edge,
+        again,
+        times: 1 + Math.min(most - 1, Math.floor(share * most)),
+      };
+      return { slip, tapped: Math.min(last, row + since), firm: Math.max(0, row - before) };
+    });
+}
+
+/** A row as it was really worked, with what can be seen of it. */
+export interface RealRow {
+  readonly steps: readonly Step[];
+  readonly after: number;
+  readonly right: number;
+  readonly left: number;
+  readonly across: number;
+  readonly group: number;
+}
+
+export interface RealKnitting {
+  readonly rows: readonly RealRow[];
+  readonly onNeedle: number;
+  readonly trace: 'ladder' | 'hole' | 'none';
+}
+
+interface Job {
+  readonly row: PlannedRow;
+  /** how the row is worked: as planned, plain, or with a part of its shaping */
+  readonly how: 'planned' | 'plain' | KnownSlip;
+  /** its shaping worked by heart in a row that was to be plain */
+  readonly like?: PlannedRow;
+}
+
+/** Knits the part stitch by stitch with the slip in it, until `tapped` rows are tapped. */
+export function knitWithSlip(part: PlannedPart, { slip, tapped }: SlipTrial): RealKnitting {
+  let onNeedle = part.start;
+  const rows: RealRow[] = [];
+  for (const job of jobsOf(part, slip, tapped)) {
+    const real = workJob(job, onNeedle);
+    rows.push(real);
+    onNeedle = real.after;
+  }
+  const trace = slip.kind === 'dropped stitch' ? 'ladder' : slip.kind === 'stray yarn-over' ? 'hole' : 'none';
+  return { rows, onNeedle, trace };
+}
+
+function jobsOf(part: PlannedPart, slip: KnownSlip, tapped: number): Job[] {
+  const worked = slip.kind === 'missed tap' ? tapped + 1 : slip.kind === 'doubled tap' ? tapped - 1 : tapped;
+  const jobs = part.rows.slice(0, worked).map((row): Job => ({ row, how: 'planned' }));
+  const i = slip.row - 1;
+  const row = part.rows[i] as PlannedRow;
+  if (slip.kind === 'missed tap' || slip.kind === 'doubled tap') return jobs;
+  if (slip.kind === 'missed shaping') return jobs.with(i, { row, how: 'plain' });
+  if (slip.kind !== 'doubled shaping') return jobs.with(i, { row, how: slip });
+  const other = [i + 2, i + 1].find((at) => jobs[at]?.row.shaping.length === 0);
+  const isGroup = row.shaping.some((mark) => mark.kind === 'bind off' || mark.kind === 'cast on');
+  if (slip.again === 'in another row' && other !== undefined && !isGroup) {
+    return jobs.with(other, { row: jobs[other]?.row as PlannedRow, how: 'planned', like: row });
+  }
+  return [...jobs.slice(0, i + 1), { row, how: 'plain' }, { row, how: 'planned' }, ...jobs.slice(i + 1)];
+}
+
+function workJob({ row, how, like }: Job, onNeedle: number): RealRow {
+  const shaped = like ?? row;
+  if (how === 'plain') return { ...work([{ work: 'k', until: { left: 0 } }], onNeedle, 0), ...seen([]) };
+  if (how === 'planned')
+    return {
+      ...work(like ? [] : row.steps, onNeedle, shaped.after - shaped.before),
+      ...seen(shaped.shaping),
+    };
+  const by = row.after - row.before;
+  switch (how.kind) {
+    case 'one edge only': {
+      const left = row.shaping.filter((mark) => mark.edge !== how.edge);
+      return { ...work([], onNeedle, by - sumOf(row.shaping) + sumOf(left)), ...seen(left) };
+    }
+    case 'spread short': {
+      const short = Math.sign(by) * (how.times ?? 1);
+      return { ...work([], onNeedle, by - short), ...seen(row.shaping), across: by - short };
+    }
+    default: {
+      const stray = how.kind === 'dropped stitch' ? -1 : 1;
+      const real = work(row.steps, onNeedle, by);
+      return { ...real, after: real.after + stray, ...seen(row.shaping) };
+    }
+  }
+}
+
+/** Works the row as it is written; where it does not come out over these stitches, as she would: its shaping, the rest as established. */
+function work(steps: readonly Step[], onNeedle: number, by: number): Pick<RealRow, 'steps' | 'after'> {
+  const worked = steps.length === 0 ? undefined : workRow(steps, onNeedle);
+  if (worked?.ok && worked.value.after - onNeedle === by) return { steps, after: worked.value.after };
+  const adapted: Step[] =
+    by >= 0
+      ? [
+          { work: 'm1', times: by },
+          { work: 'k', until: { left: 0 } },
+        ]
+      : [
+          { work: 'k2tog', times: Math.min(-by, Math.floor(onNeedle / 2)) },
+          { work: 'k', until: { left: 0 } },
+        ];
+  const done = workRow(adapted, onNeedle);
+  return { steps: adapted, after: done.ok ? done.value.after : onNeedle + by };
+}
+
+const sumOf = (marks: PlannedRow['shaping']): number => marks.reduce((sum, mark) => sum + mark.by, 0);
+
+function seen(marks: PlannedRow['shaping']): Omit<RealRow, 'steps' | 'after'> {
+  const of = (test: (mark: PlannedRow['shaping'][number]) => boolean) => sumOf(marks.filter(test));
+  return {
+    right: of((mark) => mark.kind === 'edge' && mark.edge === 'right'),
+    left: of((mark) => mark.kind === 'edge' && mark.edge === 'left'),
+    across: of((mark) => mark.kind === 'across' || mark.kind === 'middle'),
+    group: of((mark) => mark.kind === 'bind off' || mark.kind === 'cast on'),
+  };
+}
