@@ -1,4 +1,4 @@
-import { type Fault, ok, type Result, refuse } from '../knit/fault.ts';
+import { ok, type Result, refuse } from '../knit/fault.ts';
 import { finalFault, nameOf, Refusal, storeFault } from './faults.ts';
 import { abort, type Opened, openDatabase } from './open.ts';
 import { type Migration, migrations, type StoreName, type Tx } from './schema.ts';
@@ -9,6 +9,8 @@ export interface DoorOptions {
   readonly migrations?: readonly Migration[];
   /** how long a transaction or an opening may give no answer, ms */
   readonly patienceMs: number;
+  /** the shortest wait before it is opened anew, ms */
+  readonly pauseMs?: number | undefined;
   /** told when the state of the connection changes */
   readonly onState: (state: DoorState) => void;
   /** another factory to try when the first one answers no more (a fresh frame's, say) */
@@ -33,19 +35,25 @@ export interface Door {
   write<T>(
     stores: readonly StoreName[],
     work: (tx: Tx<'readwrite'>, again: boolean) => Promise<T>,
-    tries?: number,
   ): Promise<Result<T>>;
   readonly state: () => DoorState;
   close(): void;
 }
 
 const REOPENS = 3;
-const PAUSES_MS = [0, 40, 160, 400];
+const PAUSE_MS = 40;
+/** waits before each try, in pauses */
+const WAITS = [0, 1, 4, 10];
+/** while the box is known to be away, each call asks it once and not for long */
+const SHORT_PATIENCE_MS = 1000;
 
 export function openDoor(options: DoorOptions): Door {
   let connection: Promise<Opened> | undefined;
   let state: DoorState = 'closed';
   let factory: IDBFactory | undefined;
+  let away = false;
+  let turns = 0;
+  const patience = () => (away ? Math.min(SHORT_PATIENCE_MS, options.patienceMs) : options.patienceMs);
 
   const enter = (next: DoorState) => {
     if (state === next) return;
@@ -53,18 +61,22 @@ export function openDoor(options: DoorOptions): Door {
     options.onState(next);
   };
 
-  const drop = () => {
-    connection?.then(({ db }) => db.close()).catch(() => {});
+  /** Lets go of a connection that failed; another that was opened since then stays. */
+  const drop = (which: Promise<Opened> | undefined) => {
+    which?.then(({ db }) => db.close()).catch(() => {});
+    if (which !== connection) return;
     connection = undefined;
     if (state === 'open') enter('closed');
   };
 
   function connect(): Promise<Opened> {
-    connection ??= connectAnew();
-    return connection;
+    if (connection !== undefined) return connection;
+    const mine: Promise<Opened> = connectAnew(() => drop(mine));
+    connection = mine;
+    return mine;
   }
 
-  async function connectAnew(): Promise<Opened> {
+  async function connectAnew(letGo: () => void): Promise<Opened> {
     factory ??= options.factory();
     if (factory === undefined) throw new Refusal('storage-refused');
     let blocked = false;
@@ -75,12 +87,12 @@ export function openDoor(options: DoorOptions): Door {
       },
       blocking: () => {
         enter('superseded');
-        drop();
+        letGo();
       },
-      terminated: drop,
+      terminated: letGo,
     });
-    const opened = await inTime(opening, options.patienceMs, (late) => late.db.close()).catch((error) => {
-      connection = undefined;
+    const opened = await inTime(opening, patience(), (late) => late.db.close()).catch((error: unknown) => {
+      letGo();
       throw blocked && nameOf(error) === 'TimeoutError' ? new Refusal('database-blocked') : error;
     });
     enter(opened.newer ? 'read only' : 'open');
@@ -88,51 +100,69 @@ export function openDoor(options: DoorOptions): Door {
   }
 
   async function once<T>(
+    opened: Opened,
     stores: readonly StoreName[],
     mode: 'readonly' | 'readwrite',
     work: (tx: Tx<never>) => Promise<T>,
   ): Promise<T> {
-    const { db, newer } = await connect();
-    if (newer && mode === 'readwrite') throw new Refusal('database-newer');
-    const tx = db.transaction([...stores], mode, { durability: 'strict' });
-    const done = tx.done;
+    if (opened.newer && mode === 'readwrite') throw new Refusal('database-newer');
+    const tx = opened.db.transaction([...stores], mode, { durability: 'strict' });
+    const { done } = tx;
     done.catch(() => {});
-    const worked = work(tx as unknown as Tx<never>).catch((error: unknown) => {
+    const worked = work(tx as unknown as Tx<never>).catch(async (error: unknown) => {
       abort(tx);
-      throw error;
+      // requests cut off by an abort know only that; the transaction knows why
+      throw nameOf(error) === 'AbortError' ? await done.catch((cause: unknown) => cause) : error;
     });
-    return inTime(worked.then(async (value) => (await done, value)), options.patienceMs, () => {});
+    return inTime(
+      worked.then(async (value) => {
+        await done;
+        return value;
+      }),
+      patience(),
+      () => {},
+    );
+  }
+
+  /** The page's own factory, and in the last resort another. */
+  async function chooseFactory(attempt: number): Promise<void> {
+    if (attempt < REOPENS && !away) return;
+    turns += 1;
+    factory = (turns % 2 === 1 ? await options.spareFactory?.() : undefined) ?? options.factory();
   }
 
   async function through<T>(
     stores: readonly StoreName[],
     mode: 'readonly' | 'readwrite',
     work: (tx: Tx<never>, again: boolean) => Promise<T>,
-    tries: number,
   ): Promise<Result<T>> {
+    const tries = away ? 1 : 1 + REOPENS;
     for (let attempt = 0; attempt < tries; attempt += 1) {
+      let used: Promise<Opened> | undefined;
       try {
-        await pause(PAUSES_MS[attempt] ?? 0);
-        return ok(await once(stores, mode, (tx) => work(tx, attempt > 0)));
+        await pause((WAITS[attempt] ?? 0) * (options.pauseMs ?? PAUSE_MS));
+        if (connection === undefined) await chooseFactory(attempt);
+        used = connect();
+        const value = await once(await used, stores, mode, (tx) => work(tx, attempt > 0));
+        away = false;
+        return ok(value);
       } catch (error) {
         const known = finalFault(error);
         if (known !== undefined) return refuse(known);
-        drop();
-        if (attempt === tries - 2 && tries > 2) factory = (await options.spareFactory?.()) ?? factory;
+        drop(used);
       }
     }
-    return refuse(notAnswering());
+    away = true;
+    return refuse(storeFault('store-not-answering'));
   }
 
   return {
-    read: (stores, work) => through(stores, 'readonly', work as never, 1 + REOPENS),
-    write: (stores, work, tries = 1 + REOPENS) => through(stores, 'readwrite', work as never, tries),
+    read: (stores, work) => through(stores, 'readonly', work as never),
+    write: (stores, work) => through(stores, 'readwrite', work as never),
     state: () => state,
-    close: drop,
+    close: () => drop(connection),
   };
 }
-
-const notAnswering = (): Fault => storeFault('store-not-answering');
 
 const pause = (ms: number): Promise<void> =>
   ms === 0 ? Promise.resolve() : new Promise((resolve) => setTimeout(resolve, ms));

@@ -3,6 +3,7 @@ import { Refusal } from './faults.ts';
 import { checkId, type NewestPlans, newestOf, newestPlans, writePlan } from './plan-versions.ts';
 import type { GarmentRecord, GarmentSummary, PlaceRecord, PlanRecord } from './records.ts';
 import type { StoreName, Tx } from './schema.ts';
+import { each, together } from './together.ts';
 import { logOf, placeFrom } from './write-log.ts';
 
 type Write = Tx<'readwrite'>;
@@ -24,11 +25,11 @@ export async function writeGarment(
   const newest = newestPlans(known);
   for (const plan of plans) await writePlan(tx, newest, plan);
   const places = await writePlaces(tx, garment, newest);
-  await dropUnusedPlans(tx, known, newest, places);
-  await Promise.all([
-    tx.objectStore('garments').put(garment),
-    tx.objectStore('summaries').put(summaryOf(garment, places)),
-  ]);
+  await dropUnusedPlans(tx, garment.id, known, newest, places);
+  await together(
+    () => tx.objectStore('garments').put(garment),
+    () => tx.objectStore('summaries').put(summaryOf(garment, places)),
+  );
   return places;
 }
 
@@ -67,7 +68,7 @@ export async function writePlaces(tx: Write, garment: GarmentRecord, newest: New
     else places.push(await writePlace(tx, { ...id, id: key }, plan));
   }
   // what the garment no longer asks for goes from view; its log stays and brings it back with the piece
-  await Promise.all([...old.keys()].map((key) => store.delete(key)));
+  await each(old.keys(), (key) => store.delete(key));
   return places;
 }
 
@@ -87,32 +88,37 @@ async function writePlace(
 /** A version that no make was ever begun on is of no use when a newer one stands. */
 async function dropUnusedPlans(
   tx: Write,
+  garment: string,
   known: readonly PlanRecord[],
   newest: NewestPlans,
   places: readonly PlaceRecord[],
 ): Promise<void> {
-  const logs = await Promise.all(places.filter((place) => place.seq > 0).map((place) => logOf(tx, place.id)));
-  const used = new Set(logs.flat().map((entry) => entry.plan));
-  for (const place of places) used.add(place.plan);
-  for (const plan of newest.values()) used.add(plan.id);
-  await Promise.all(known.filter((plan) => !used.has(plan.id)).map((plan) => tx.objectStore('plans').delete(plan.id)));
+  const used = new Set([...places.map((place) => place.plan), ...[...newest.values()].map((plan) => plan.id)]);
+  const idle = known.filter((plan) => !used.has(plan.id));
+  if (idle.length === 0) return;
+  const entries = await tx.objectStore('log').index('make').getAll(makesRange(garment));
+  const begun = new Set(entries.map((entry) => entry.plan));
+  await each(
+    idle.filter((plan) => !begun.has(plan.id)),
+    (plan) => tx.objectStore('plans').delete(plan.id),
+  );
 }
 
 /** Everything of the garment in the stores that the transaction is over, log and photos included. */
-export async function removeGarment(tx: Write, id: string): Promise<void> {
-  if ((await tx.objectStore('garments').count(id)) === 0) throw new Refusal('no-such-garment');
+export async function removeGarment(tx: Write, id: string, again: boolean): Promise<void> {
+  if (!again && (await tx.objectStore('garments').count(id)) === 0) throw new Refusal('no-such-garment');
   const plans = await tx.objectStore('plans').index('garment').getAllKeys(id);
   const places = await tx.objectStore('places').index('garment').getAllKeys(id);
   const photos = await tx.objectStore('photos').index('garment').getAllKeys(id);
   const entries = await tx.objectStore('log').index('make').getAllKeys(makesRange(id));
-  await Promise.all([
-    tx.objectStore('garments').delete(id),
-    tx.objectStore('summaries').delete(id),
-    ...plans.map((key) => tx.objectStore('plans').delete(key)),
-    ...places.map((key) => tx.objectStore('places').delete(key)),
-    ...photos.map((key) => tx.objectStore('photos').delete(key)),
-    ...entries.map((key) => tx.objectStore('log').delete(key)),
-  ]);
+  await together(
+    () => tx.objectStore('garments').delete(id),
+    () => tx.objectStore('summaries').delete(id),
+    () => each(plans, (key) => tx.objectStore('plans').delete(key)),
+    () => each(places, (key) => tx.objectStore('places').delete(key)),
+    () => each(photos, (key) => tx.objectStore('photos').delete(key)),
+    () => each(entries, (key) => tx.objectStore('log').delete(key)),
+  );
 }
 
 /** All makes of a garment in the log's index: '0' is the sign after '/'. */

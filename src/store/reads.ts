@@ -2,6 +2,7 @@ import type { LogEntry } from '../progress/log.ts';
 import { Refusal } from './faults.ts';
 import type { GarmentSummary, PlaceRecord, PlanRecord } from './records.ts';
 import type { StoreName, Tx } from './schema.ts';
+import { together } from './together.ts';
 import { logOf } from './write-log.ts';
 
 type Read = Tx<'readonly'>;
@@ -21,11 +22,11 @@ export const inHandStores: readonly StoreName[] = ['places', 'plans', 'summaries
 export async function readInHand(tx: Read, key: string | undefined): Promise<InHand> {
   const found = key === undefined ? (await latest(tx, 1))[0] : await tx.objectStore('places').get(key);
   const place = present(found, 'no-such-make');
-  const [plan, garment, settings] = await Promise.all([
-    tx.objectStore('plans').get(place.plan),
-    tx.objectStore('summaries').get(place.garment),
-    readSettings(tx),
-  ]);
+  const [plan, garment, settings] = await together(
+    () => tx.objectStore('plans').get(place.plan),
+    () => tx.objectStore('summaries').get(place.garment),
+    () => readSettings(tx),
+  );
   return {
     place,
     plan: present(plan, 'no-such-plan'),
@@ -47,7 +48,10 @@ export async function latest(tx: Read, n: number): Promise<PlaceRecord[]> {
 
 export async function readSettings(tx: Read): Promise<Settings> {
   const store = tx.objectStore('settings');
-  const [names, values] = await Promise.all([store.getAllKeys(), store.getAll()]);
+  const [names, values] = await together(
+    () => store.getAllKeys(),
+    () => store.getAll(),
+  );
   return Object.fromEntries(names.map((name, i) => [name, values[i]]));
 }
 

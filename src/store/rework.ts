@@ -4,6 +4,7 @@ import { newestPlans, writePlan } from './plan-versions.ts';
 import { present } from './reads.ts';
 import type { PlaceRecord, PlanRecord } from './records.ts';
 import type { Tx } from './schema.ts';
+import { together } from './together.ts';
 import { type Wish, writeMove } from './write-log.ts';
 
 /**
@@ -21,7 +22,10 @@ export async function writeRework(
   if (again && (await tx.objectStore('log').get(wish.id)) !== undefined) return place;
   const newest = newestPlans(await tx.objectStore('plans').index('garment').getAll(place.garment));
   const stored = await writePlan(tx, newest, { ...plan, garment: place.garment, piece: place.piece, part: place.part });
-  const moved = await writeMove(tx, { ...wish, plan: stored.id, row: wish.row ?? place.rows }, place);
+  const row = wish.row ?? place.rows;
+  // already there: the same rework asked for again, because no answer came the first time
+  const there = stored.id === place.plan && row === place.rows;
+  const moved = there ? place : await writeMove(tx, { ...wish, plan: stored.id, row }, place);
   await writeRecipe(tx, place, recipe, wish.at);
   return moved;
 }
@@ -33,8 +37,8 @@ async function writeRecipe(tx: Tx<'readwrite'>, place: PlaceRecord, recipe: Reci
   );
   const changed = { ...garment, pieces, changedAt: Math.max(at, garment.changedAt + 1) };
   const places = await tx.objectStore('places').index('garment').getAll(garment.id);
-  await Promise.all([
-    tx.objectStore('garments').put(changed),
-    tx.objectStore('summaries').put(summaryOf(changed, places)),
-  ]);
+  await together(
+    () => tx.objectStore('garments').put(changed),
+    () => tx.objectStore('summaries').put(summaryOf(changed, places)),
+  );
 }

@@ -1,26 +1,31 @@
 import { ok, type Result } from '../knit/fault.ts';
 import type { Recipe } from '../knit/piece/recipe.ts';
 import type { LogEntry } from '../progress/log.ts';
-import { type Change, type Changes, type Listener, openChanges } from './changes.ts';
+import { makeCalls } from './calls.ts';
+import { type Change, type Listener, openChanges } from './changes.ts';
 import { type Door, type DoorState, openDoor } from './door.ts';
-import { garmentStores, removeGarment, writeGarment } from './garments.ts';
-import { entryId, randomId } from './ids.ts';
-import { type InHand, inHandStores, latest, present, readEntries, readInHand, readSettings, type Settings } from './reads.ts';
+import { frameFactory } from './frame-factory.ts';
+import { randomId } from './ids.ts';
+import { journalIn } from './journal.ts';
+import type { InHand, Settings } from './reads.ts';
 import type { GarmentRecord, GarmentSummary, NewEntry, PlaceRecord, PlanRecord } from './records.ts';
-import { writeRework } from './rework.ts';
-import { storeNames } from './schema.ts';
-import { tapStores, type Wish, writeWish } from './write-log.ts';
+import { type Sentinel, type SentinelKeeper, sentinelIn } from './sentinel.ts';
+import { type SmallKeep, smallKeep } from './small-keep.ts';
+import { openTaps, type Tapped } from './taps.ts';
+
+export type { InHand, Settings } from './reads.ts';
+export type { Tapped } from './taps.ts';
 
 export interface StoreOptions {
   readonly name?: string;
   readonly factory?: () => IDBFactory | undefined;
+  readonly spareFactory?: () => Promise<IDBFactory | undefined>;
+  readonly keep?: SmallKeep | undefined;
   readonly now?: () => number;
+  /** how long the box may give no answer before it is opened anew, ms */
   readonly patienceMs?: number;
-}
-
-/** What a tap gave: the place after it. */
-export interface Tapped {
-  readonly place: PlaceRecord;
+  /** the shortest wait before it is opened anew, ms */
+  readonly pauseMs?: number;
 }
 
 /**
@@ -51,111 +56,80 @@ export interface Store {
   rework(key: string, plan: PlanRecord, options?: { readonly recipe?: Recipe; readonly rows?: number }): Promise<Result<Tapped>>;
   /** in order; only the newest ones where `lastN` is given */
   entriesOf(key: string, options?: { readonly lastN?: number }): Promise<Result<readonly LogEntry[]>>;
+  /** of all makes of a garment; the order within each make is the log's */
+  entriesOfGarment(id: string): Promise<Result<readonly LogEntry[]>>;
   settings(): Promise<Result<Settings>>;
   setSetting(name: string, value: unknown): Promise<Result<void>>;
   /** this window's writes and those of other windows; returns the way to stop listening */
   onChange(listener: Listener): () => void;
   state(): DoorState;
+  /** taps kept outside the box until it answers again */
+  held(): number;
+  /** asks the box whether it answers and writes what is held into it: for when the app comes into view */
+  probe(): Promise<Result<void>>;
+  /** what this device knew of a box that is now empty: her garments are missing, she is not new */
+  missing(): Sentinel | undefined;
+  /** she goes on without what is missing */
+  forgetMissing(): void;
+  /** how much was logged since the last backup */
+  sinceBackup(): Sentinel;
+  /** the door itself, for what is loaded only when it is asked for (backup, photos) */
+  readonly box: Box;
   close(): void;
+}
+
+/** What the parts that are loaded later need. */
+export interface Box {
+  readonly door: Door;
+  readonly sentinel: SentinelKeeper;
+  readonly now: () => number;
+  readonly device: string;
+  readonly tell: (change: Change) => void;
 }
 
 export async function openStore(options: StoreOptions = {}): Promise<Result<Store>> {
   const name = options.name ?? 'ridgeline';
+  const keep = 'keep' in options ? options.keep : smallKeep();
   const changes = openChanges(name);
   const door = openDoor({
     name,
     factory: options.factory ?? (() => globalThis.indexedDB),
+    spareFactory: options.spareFactory ?? frameFactory,
     patienceMs: options.patienceMs ?? 8000,
+    pauseMs: options.pauseMs,
     onState: () => changes.tellHere({ kind: 'state' }),
   });
-  const device = await deviceId(door);
-  if (!device.ok) {
+  const start = await readStart(door);
+  if (!start.ok) {
     changes.close();
     door.close();
-    return device;
+    return start;
   }
-  return ok(makeStore(door, changes, device.value, options.now ?? Date.now));
+  const { device, garments } = start.value;
+  const sentinel = sentinelIn(keep, name);
+  const box: Box = { door, sentinel, device, now: options.now ?? Date.now, tell: changes.tell };
+  const journal = journalIn(keep, name);
+  const taps = openTaps({ ...box, journal });
+  await taps.drain();
+  return ok(makeCalls({ ...box, changes, taps, journal, emptied: garments === 0 }));
 }
 
-/** The device's own letters, made once; a database that may only be read needs none. */
-async function deviceId(door: Door): Promise<Result<string>> {
-  const known = await door.read(['settings'], (tx) => tx.objectStore('settings').get('device'));
+/** The device's own letters, made once (a box that may only be read needs none), and whether the box is empty. */
+async function readStart(door: Door): Promise<Result<{ device: string; garments: number }>> {
+  const known = await door.read(['settings', 'summaries'], async (tx) => ({
+    device: await tx.objectStore('settings').get('device'),
+    garments: await tx.objectStore('summaries').count(),
+  }));
   if (!known.ok) return known;
-  if (typeof known.value === 'string') return ok(known.value);
-  if (door.state() === 'read only') return ok('');
+  const { device, garments } = known.value;
+  if (typeof device === 'string') return ok({ device, garments });
+  if (door.state() === 'read only') return ok({ device: '', garments });
   return door.write(['settings'], async (tx) => {
     const settings = tx.objectStore('settings');
     const other = await settings.get('device');
-    if (typeof other === 'string') return other;
+    if (typeof other === 'string') return { device: other, garments };
     const made = randomId(8);
     await settings.put(made, 'device');
-    return made;
+    return { device: made, garments };
   });
-}
-
-function makeStore(door: Door, changes: Changes, device: string, now: () => number): Store {
-  async function told<T>(result: Promise<Result<T>>, change: Change): Promise<Result<T>> {
-    const got = await result;
-    if (got.ok) changes.tell(change);
-    return got;
-  }
-
-  function tap(key: string, entry: NewEntry): Promise<Result<Tapped>> {
-    const wish: Wish = { ...entry, id: entryId(device), make: key, at: now() };
-    const written = door.write(tapStores, async (tx, again) => ({ place: await writeWish(tx, wish, again) }));
-    return told(written, { kind: 'place', key });
-  }
-
-  return {
-    list: () => door.read(['summaries'], (tx) => tx.objectStore('summaries').getAll()),
-    garment: (id) =>
-      door.read(['garments'], async (tx) => present(await tx.objectStore('garments').get(id), 'no-such-garment')),
-    saveGarment: (garment, plans) =>
-      told(
-        door.write(garmentStores, (tx) => writeGarment(tx, garment, plans)),
-        { kind: 'garment', id: garment.id },
-      ),
-    deleteGarment: (id) =>
-      told(
-        door.write(storeNames, (tx) => removeGarment(tx, id)),
-        { kind: 'garment', id },
-      ),
-    plan: (id) => door.read(['plans'], async (tx) => present(await tx.objectStore('plans').get(id), 'no-such-plan')),
-    place: (key) => door.read(['places'], async (tx) => present(await tx.objectStore('places').get(key), 'no-such-make')),
-    placesOf: (garment) => door.read(['places'], (tx) => tx.objectStore('places').index('garment').getAll(garment)),
-    latestPlaces: (n) => door.read(['places'], (tx) => latest(tx, n)),
-    inHand: (key) => door.read(inHandStores, (tx) => readInHand(tx, key)),
-    finishRow: (key) => tap(key, { kind: 'row' }),
-    undo: (key) => tap(key, { kind: 'undo' }),
-    goTo: (key, rows, kind) => tap(key, { kind, row: rows }),
-    append: tap,
-    rework: (key, plan, { recipe, rows } = {}) => {
-      const wish: Wish = {
-        kind: 'rework',
-        ...(rows === undefined ? {} : { row: rows }),
-        id: entryId(device),
-        make: key,
-        at: now(),
-      };
-      const written = door.write(garmentStores, async (tx, again) => ({
-        place: await writeRework(tx, wish, plan, recipe, again),
-      }));
-      return told(written, { kind: 'garment', id: plan.garment });
-    },
-    entriesOf: (key, { lastN } = {}) => door.read(['log', 'places'], (tx) => readEntries(tx, key, lastN)),
-    settings: () => door.read(['settings'], readSettings),
-    setSetting: (name, value) =>
-      told(
-        door.write(['settings'], async (tx) => {
-          await tx.objectStore('settings').put(value, name);
-        }),
-        { kind: 'settings' },
-      ),
-    onChange: changes.listen,
-    state: door.state,
-    close: () => {
-      changes.close();
-      door.close();
-    },
-  };
 }

@@ -3,6 +3,7 @@ import type { LogEntry } from '../progress/log.ts';
 import { Refusal } from './faults.ts';
 import type { NewEntry, PlaceRecord } from './records.ts';
 import type { StoreName, Tx } from './schema.ts';
+import { each, together } from './together.ts';
 
 /** The stores of one tap. */
 export const tapStores: readonly StoreName[] = ['log', 'places', 'plans'];
@@ -103,7 +104,10 @@ async function write(tx: Write, place: PlaceRecord, entries: readonly LogEntry[]
     at: knits(last.kind) ? Math.max(last.at, place.at) : place.at,
     touched: await nextTouch(tx, last.at),
   };
-  await Promise.all([...entries.map((entry) => tx.objectStore('log').add(entry)), tx.objectStore('places').put(moved)]);
+  await together(
+    () => each(entries, (entry) => tx.objectStore('log').add(entry)),
+    () => tx.objectStore('places').put(moved),
+  );
   return moved;
 }
 
