@@ -3,7 +3,7 @@ import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts'
 import { checkPiece, type PieceCheck } from '../../knit/piece/form/check.ts';
 import type { PieceForm } from '../../knit/piece/form/form.ts';
 import { recipeToForm } from '../../knit/piece/form/write-piece.ts';
-import { randomId } from '../../store/ids.ts';
+import { newGarmentId } from './ids.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 import { readOr, store } from '../store.ts';
 import { type Draft, draftKey, lastWriter, readDraft } from './draft.ts';
@@ -62,7 +62,7 @@ export async function openEditor(garment: string | undefined): Promise<void> {
   const draft = readDraft(settings[key]);
   if (garment === undefined) {
     if (goesOn) return;
-    const id = draft?.garment ?? randomId(12);
+    const id = draft?.garment ?? newGarmentId();
     editor.value = opened({ garment: id, key, old: undefined, begun: new Set() }, draft);
     return;
   }

@@ -63,7 +63,7 @@ export function startOf(from: PartStart): number {
 }
 
 /** What a section adds to the count. */
-export const changeOf = (section: Section): number =>
+export const changeOf = (section: Pick<Section, 'shaping'>): number =>
   section.shaping.flatMap(changes).reduce((sum, [, by]) => sum + by, 0);
 
 /** The row after which no stitch is left, where there is one. */

@@ -1,0 +1,70 @@
+import { signal } from '@preact/signals';
+import { useState } from 'preact/hooks';
+import { type Editor, openEditor, throwAway } from '../../app/editor/editor.ts';
+import { hrefTo } from '../../app/routes.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { Sheet } from '../../ui/sheet/sheet.tsx';
+import { saysList } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
+import { saysAgo } from '../../words/time.ts';
+
+/** What the last saving had to leave out. */
+export const savedWithout = signal<{ readonly garment: string; readonly names: readonly string[] } | undefined>(undefined);
+
+export function SavedNotice() {
+  const saved = savedWithout.value;
+  if (saved === undefined) return null;
+  return (
+    <Notice
+      kind="done"
+      live
+      actions={<Button href={hrefTo('garment', { garment: saved.garment })}>{say('editor.openGarment')}</Button>}
+    >
+      {say('editor.waitingPieces', { pieces: saysList(saved.names) })}
+    </Notice>
+  );
+}
+
+/** A draft was found: it goes on, unless she throws it away, which is asked once more. */
+export function DraftNotice({ editor }: { readonly editor: Editor }) {
+  const [asking, setAsking] = useState(false);
+  if (editor.foundAt === undefined) return null;
+  const away = async () => {
+    setAsking(false);
+    await throwAway();
+    await openEditor(editor.old?.id);
+  };
+  return (
+    <>
+      <Notice
+        kind="note"
+        title={say('editor.draftHere')}
+        actions={
+          <Button kind="quiet" icon="trash" onPress={() => setAsking(true)}>
+            {say('editor.startAfresh')}
+          </Button>
+        }
+      >
+        {say('editor.draftHereText', { when: saysAgo(editor.foundAt, Date.now()) })}
+      </Notice>
+      <Sheet
+        open={asking}
+        title={say('editor.throwAwayTitle')}
+        onClose={() => setAsking(false)}
+        actions={
+          <>
+            <Button wide onPress={() => setAsking(false)}>
+              {say('editor.keepIt')}
+            </Button>
+            <Button wide kind="danger" icon="trash" onPress={() => void away()}>
+              {say('editor.throwAway')}
+            </Button>
+          </>
+        }
+      >
+        <p>{say(editor.old ? 'editor.throwAwayEdit' : 'editor.throwAwayNew')}</p>
+      </Sheet>
+    </>
+  );
+}

@@ -1,0 +1,85 @@
+import './editor.css';
+import { useEffect } from 'preact/hooks';
+import { editor, openEditor, undo } from '../../app/editor/editor.ts';
+import { hrefTo, type Route } from '../../app/routes.ts';
+import { IconButton } from '../../ui/button/icon-button.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { Screen } from '../../ui/screen/screen.tsx';
+import { Toast } from '../../ui/toast/toast.tsx';
+import { say } from '../../words/say.ts';
+import { useArrival } from '../arrival.ts';
+import { done, openSection } from './changes.ts';
+import { GarmentPage } from './garment-page.tsx';
+import { PiecePage } from './piece-page.tsx';
+import { SaveFoot } from './save-foot.tsx';
+
+/** A garment by its numbers: the list of its pieces, and one piece with all its sections. */
+export default function EditorScreen({ route }: { readonly route: Route }) {
+  const garment = route.at.garment;
+  useEffect(() => void openEditor(garment), [garment]);
+  const now = editor.value;
+  const form = now?.history.now;
+  const piece = form?.pieces.find(({ id }) => id === route.query.get('piece'));
+  const home = hrefTo(garment === undefined ? 'newGarment' : 'editGarment', garment === undefined ? {} : { garment });
+  const title = say(garment === undefined ? 'editor.titleNew' : 'editor.titleEdit');
+  const pieceName = piece && (piece.form.name.trim() || say('editor.unnamedPiece'));
+  const garmentName = form?.name.trim() || say('editor.unnamedGarment');
+  useArrival(pieceName ?? title, now !== undefined);
+  useEffect(() => {
+    scrollTo(0, 0);
+    openSection.value = undefined;
+  }, [piece?.id]);
+  if (now === undefined) return <Screen title={title}>{say('editor.opening')}</Screen>;
+  if (now === null || form === undefined) return <NoGarment title={title} />;
+  const back = piece
+    ? { href: home, label: say('editor.backToGarment', { garment: garmentName }) }
+    : now.old
+      ? { href: hrefTo('garment', { garment: now.garment }), label: say('editor.backToGarment', { garment: now.old.name }) }
+      : { href: hrefTo('workbasket'), label: say('editor.backToBasket') };
+  return (
+    <Screen
+      title={pieceName ?? title}
+      over={piece ? garmentName : undefined}
+      back={back}
+      actions={
+        <IconButton
+          icon="undo"
+          label={say('editor.undo')}
+          disabled={now.history.past.length === 0}
+          onPress={takeBack}
+        />
+      }
+      toast={
+        <Toast
+          text={done.value}
+          undo={{ label: say('editor.undoShort'), onPress: takeBack }}
+          onGone={() => {
+            done.value = undefined;
+          }}
+        />
+      }
+      foot={<SaveFoot editor={now} />}
+    >
+      {piece ? (
+        <PiecePage key={piece.id} entry={piece} isBegun={now.begun.has(piece.id)} garment={now.garment} />
+      ) : (
+        <GarmentPage editor={now} form={form} home={home} />
+      )}
+    </Screen>
+  );
+}
+
+function takeBack(): void {
+  done.value = undefined;
+  undo();
+}
+
+function NoGarment({ title }: { readonly title: string }) {
+  return (
+    <Screen title={title} back={{ href: hrefTo('workbasket'), label: say('editor.backToBasket') }}>
+      <Notice kind="note" live>
+        {say('editor.noGarment')}
+      </Notice>
+    </Screen>
+  );
+}

@@ -1,0 +1,65 @@
+import type { FormFault } from '../../knit/piece/form/check.ts';
+import type { PieceForm } from '../../knit/piece/form/form.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { saysRecipeFault } from '../../words/recipe-fault.ts';
+import { say } from '../../words/say.ts';
+import { openSection } from './changes.ts';
+import { showBlanks } from './says-here.ts';
+
+interface FaultListProps {
+  readonly piece: string;
+  readonly form: PieceForm;
+  readonly faults: readonly FormFault[];
+}
+
+/** What keeps the piece from being knitted, each with the way to its field. */
+export function FaultList({ piece, form, faults }: FaultListProps) {
+  if (faults.length === 0) return null;
+  return (
+    <Notice kind="warning" title={say('editor.toMend', { count: faults.length })}>
+      <ul class="edit-faults">
+        {faults.map((found, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: faults have no id and no state
+          <li key={i}>
+            <span>
+              {whereOf(form, found)} {saysRecipeFault(found.fault)}
+            </span>
+            <Button kind="quiet" onPress={() => goToFault(piece, found)}>
+              {say('editor.showFault')}
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </Notice>
+  );
+}
+
+function whereOf(form: PieceForm, { part, section }: FormFault): string {
+  const inPart = part === undefined ? undefined : form.parts[part];
+  if (inPart === undefined) return '';
+  const names = form.parts.length > 1 ? [inPart.name] : [];
+  if (section !== undefined) names.push(sectionTitle(inPart.sections[section]?.name, section));
+  return names.length === 0 ? '' : `${names.join(', ')}:`;
+}
+
+export const sectionTitle = (name: string | undefined, index: number): string =>
+  name?.trim() ? name.trim() : say('editor.section', { number: index + 1 });
+
+/** Opens the section and moves to its first wrong field, or to the section itself. */
+function goToFault(piece: string, { part, section }: FormFault): void {
+  showBlanks.value = true;
+  if (part !== undefined && section !== undefined) openSection.value = { piece, part, section };
+  setTimeout(() => {
+    const place = document.getElementById(placeId(part, section)) ?? document.querySelector('main');
+    const target =
+      place?.querySelector<HTMLElement>('[aria-invalid="true"], [data-wrong] :is(input, select, button)') ??
+      place?.querySelector<HTMLElement>('input, select, button');
+    target?.scrollIntoView({ block: 'center' });
+    target?.focus({ preventScroll: true });
+  }, 50);
+}
+
+/** The id of a part's or a section's element. */
+export const placeId = (part?: number, section?: number): string =>
+  part === undefined ? 'edit-piece' : section === undefined ? `edit-part-${part}` : `edit-section-${part}-${section}`;

@@ -1,0 +1,102 @@
+import { change, checkOf } from '../../app/editor/editor.ts';
+import type { GarmentForm, PieceEntry } from '../../app/editor/garment-form.ts';
+import { newPieceId } from '../../app/editor/ids.ts';
+import { freeName, inserted, moved, removed } from '../../knit/piece/form/list.ts';
+import { Icon } from '../../ui/icon/icon.tsx';
+import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
+import { say } from '../../words/say.ts';
+import { done } from './changes.ts';
+import { MoreMenu } from './more-menu.tsx';
+
+interface PieceListProps {
+  readonly form: GarmentForm;
+  readonly begun: ReadonlySet<string>;
+  readonly home: string;
+}
+
+export function PieceList({ form, begun, home }: PieceListProps) {
+  return (
+    <ul class="edit-pieces">
+      {form.pieces.map((entry, index) => (
+        <li key={entry.id} class="edit-piece">
+          <a class="edit-piece-link" href={`${home}?piece=${encodeURIComponent(entry.id)}`}>
+            <PieceSummary entry={entry} isBegun={begun.has(entry.id)} />
+          </a>
+          <PieceMenu form={form} index={index} isBegun={begun.has(entry.id)} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function PieceSummary({ entry, isBegun }: { readonly entry: PieceEntry; readonly isBegun: boolean }) {
+  const { plan, counts, faults } = checkOf(entry.form);
+  const [first] = counts;
+  const start = entry.form.parts[0]?.start.kind;
+  const makes = Number(entry.form.makes);
+  const facts = [
+    first?.start ? say(start === 'pick up' ? 'editor.pickUpCount' : 'editor.castOnCount', { count: first.start }) : '',
+    counts.length > 1 ? say('editor.partsCount', { count: counts.length }) : '',
+    makes > 1 ? say('editor.madeTimes', { count: makes }) : '',
+  ].filter(Boolean);
+  const isWrong = faults.length > 0;
+  return (
+    <>
+      <span class="edit-piece-thumb">{plan && <PieceThumb parts={plan.parts} worked={[]} />}</span>
+      <span class="edit-piece-words">
+        <strong>{entry.form.name.trim() || say('editor.unnamedPiece')}</strong>
+        <span>{facts.join(' · ')}</span>
+        <span class={isWrong ? 'edit-wrong' : 'edit-right'}>
+          <Icon name={isWrong ? 'warning' : isBegun ? 'needle' : 'check'} size="s" />
+          {isWrong
+            ? say('editor.toMend', { count: faults.length })
+            : say(isBegun ? 'editor.pieceBegun' : 'editor.pieceReady')}
+        </span>
+      </span>
+      <Icon name="onward" size="s" />
+    </>
+  );
+}
+
+function PieceMenu({ form, index, isBegun }: { form: GarmentForm; index: number; isBegun: boolean }) {
+  const entry = form.pieces[index] as PieceEntry;
+  const name = entry.form.name.trim() || say('editor.unnamedPiece');
+  const turn = (pieces: (old: GarmentForm['pieces']) => GarmentForm['pieces'], told: string) => () => {
+    change((old) => ({ ...old, pieces: pieces(old.pieces) }), told);
+    done.value = told;
+  };
+  const copy = (): PieceEntry => ({
+    id: newPieceId(),
+    form: { ...entry.form, name: freeName(entry.form.name, form.pieces.map((piece) => piece.form.name)) },
+  });
+  return (
+    <MoreMenu
+      name={name}
+      note={isBegun ? say('editor.cannotRemoveBegun') : undefined}
+      entries={[
+        {
+          label: say('editor.moveUp'),
+          disabled: index === 0,
+          onPress: turn((pieces) => moved(pieces, index, -1), say('editor.moved', { name })),
+        },
+        {
+          label: say('editor.moveDown'),
+          disabled: index === form.pieces.length - 1,
+          onPress: turn((pieces) => moved(pieces, index, 1), say('editor.moved', { name })),
+        },
+        {
+          label: say('editor.duplicate'),
+          icon: 'plus',
+          onPress: turn((pieces) => inserted(pieces, index + 1, copy()), say('editor.copied', { name })),
+        },
+        {
+          label: say('editor.remove'),
+          icon: 'trash',
+          danger: true,
+          disabled: isBegun,
+          onPress: turn((pieces) => removed(pieces, index), say('editor.removed', { name })),
+        },
+      ]}
+    />
+  );
+}

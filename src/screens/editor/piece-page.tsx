@@ -1,0 +1,131 @@
+import type { PieceEntry } from '../../app/editor/garment-form.ts';
+import { checkOf } from '../../app/editor/editor.ts';
+import { hrefTo } from '../../app/routes.ts';
+import { freshPart } from '../../knit/piece/form/fresh.ts';
+import type { PieceForm } from '../../knit/piece/form/form.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { Toggle } from '../../ui/choice/toggle.tsx';
+import { TextField } from '../../ui/field/text-field.tsx';
+import { LiveRegion } from '../../ui/live/live-region.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { PanelMap } from '../../ui/panel-map/panel-map.tsx';
+import { say } from '../../words/say.ts';
+import { changePiece, openSection } from './changes.ts';
+import { FaultList } from './fault-list.tsx';
+import { PartEditor } from './part-editor.tsx';
+import { type SaysAt, saysAt } from './says-here.ts';
+import { TypedNumber } from './typed-number.tsx';
+
+interface PiecePageProps {
+  readonly entry: PieceEntry;
+  readonly isBegun: boolean;
+  /** id */
+  readonly garment: string;
+}
+
+export function PiecePage({ entry, isBegun, garment }: PiecePageProps) {
+  const { id, form } = entry;
+  const check = checkOf(form);
+  const says = saysAt(check.faults);
+  if (isBegun) return <BegunPiece entry={entry} says={says} garment={garment} />;
+  const addPart = () => {
+    const part = freshPart(form, say('editor.newPart'));
+    changePiece(id, (old) => ({ ...old, parts: [...old.parts, part] }), say('editor.added', { name: part.name }));
+  };
+  return (
+    <>
+      <Drawing entry={entry} />
+      <FaultList piece={id} form={form} faults={check.faults} />
+      <PieceFields id={id} form={form} says={says} />
+      {form.parts.map((part, index) => (
+        // parts have no id of their own; every field shows what the form holds, so a moved part takes it along
+        // biome-ignore lint/suspicious/noArrayIndexKey: see above
+        <PartEditor key={index} piece={id} form={form} index={index} part={part} check={check} />
+      ))}
+      <Button icon="plus" wide onPress={addPart}>
+        {say('editor.addPart')}
+      </Button>
+      <LiveRegion text={liveText(entry)} waitMs={700} />
+    </>
+  );
+}
+
+/** What a reader hears after typing in the open section: the count before and after it. */
+function liveText({ id, form }: PieceEntry): string {
+  const open = openSection.value;
+  if (open?.piece !== id) return '';
+  const count = checkOf(form).counts[open.part]?.sections[open.section];
+  if (count?.before === undefined || count.after === undefined) return '';
+  return say('editor.countChangeSpoken', { before: count.before, after: count.after });
+}
+
+function Drawing({ entry }: { readonly entry: PieceEntry }) {
+  const { plan } = checkOf(entry.form);
+  return (
+    <div class="edit-drawing">
+      {plan ? (
+        <PanelMap label={entry.form.name} parts={plan.parts} worked={plan.parts.map(() => 0)} sizePx={180} />
+      ) : (
+        <p class="edit-soft">{say('editor.noDrawing')}</p>
+      )}
+    </div>
+  );
+}
+
+function PieceFields({ id, form, says }: { readonly id: string; readonly form: PieceForm; readonly says: SaysAt }) {
+  const type = (field: 'name' | 'makes') => (typed: string) =>
+    changePiece(id, (old) => ({ ...old, [field]: typed }), field, field);
+  return (
+    <section class="edit-stack" aria-label={form.name}>
+      <NameField id={id} form={form} says={says} />
+      <TypedNumber label={say('editor.makes')} typed={form.makes} error={says('makes')} onTyped={type('makes')} />
+      {Number(form.makes) > 1 && (
+        <Toggle
+          label={say('editor.mirrored')}
+          hint={say('editor.mirroredHint')}
+          on={form.mirrored ?? false}
+          onChange={(mirrored) => changePiece(id, (old) => ({ ...old, mirrored }), 'mirrored', 'mirrored')}
+        />
+      )}
+    </section>
+  );
+}
+
+function NameField({ id, form, says }: { readonly id: string; readonly form: PieceForm; readonly says: SaysAt }) {
+  return (
+    <TextField
+      label={say('editor.name')}
+      value={form.name}
+      error={says('name')}
+      onInput={(name) => changePiece(id, (old) => renamePiece(old, name), 'name', 'name')}
+    />
+  );
+}
+
+/** A piece of one part that bears the piece's name goes on doing so. */
+function renamePiece(piece: PieceForm, name: string): PieceForm {
+  const [only] = piece.parts;
+  const follows = piece.parts.length === 1 && only?.name === piece.name;
+  return { ...piece, name, ...(follows && only ? { parts: [{ ...only, name }] } : {}) };
+}
+
+function BegunPiece({ entry, says, garment }: { entry: PieceEntry; says: SaysAt; garment: string }) {
+  return (
+    <>
+      <Drawing entry={entry} />
+      <Notice
+        kind="note"
+        title={say('editor.begunTitle')}
+        actions={<Button href={hrefTo('garment', { garment })}>{say('editor.openGarment')}</Button>}
+      >
+        {say('editor.begunText')}
+      </Notice>
+      <TextField
+        label={say('editor.name')}
+        value={entry.form.name}
+        error={says('name')}
+        onInput={(name) => changePiece(entry.id, (old) => ({ ...old, name }), 'name', 'name')}
+      />
+    </>
+  );
+}

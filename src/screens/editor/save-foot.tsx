@@ -1,0 +1,60 @@
+import { useEffect, useState } from 'preact/hooks';
+import { checkOf, type Editor, garmentFaults, keeping, saveGarment } from '../../app/editor/editor.ts';
+import { goInstead } from '../../app/navigate.ts';
+import { hrefTo } from '../../app/routes.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { saysRecipeFault } from '../../words/recipe-fault.ts';
+import { say } from '../../words/say.ts';
+import { savedWithout } from './draft-notice.tsx';
+import { showBlanks } from './says-here.ts';
+
+/** Where what she typed is, and the button that makes it ready to knit. */
+export function SaveFoot({ editor }: { readonly editor: Editor }) {
+  const [busy, setBusy] = useState(false);
+  const [trouble, setTrouble] = useState<string | undefined>(undefined);
+  const { pieces } = editor.history.now;
+  const wrong = pieces.filter(({ form }) => checkOf(form).faults.length > 0).length;
+  const ready = pieces.length - wrong;
+  const missing = garmentFaults.value.length;
+  useEffect(() => setTrouble(undefined), [editor.history.now]);
+  const save = async () => {
+    showBlanks.value = true;
+    if (missing > 0 || ready === 0) {
+      setTrouble(say(missing === 0 && pieces.length === 0 ? 'editor.needPiece' : 'editor.needMending'));
+      return;
+    }
+    setBusy(true);
+    const saved = await saveGarment();
+    setBusy(false);
+    if (!saved.ok) {
+      const reason = saved.faults[0] ? saysRecipeFault(saved.faults[0]) : '';
+      setTrouble(say('editor.saveFailed', { reason }));
+      return;
+    }
+    showBlanks.value = false;
+    const { garment, waiting } = saved.value;
+    savedWithout.value = waiting.length > 0 ? { garment, names: waiting } : undefined;
+    goInstead(hrefTo(waiting.length > 0 ? 'editGarment' : 'garment', { garment }));
+  };
+  return (
+    <>
+      {keeping.value === 'failed' && (
+        <Notice kind="warning" live>
+          {say('editor.draftFailed')}
+        </Notice>
+      )}
+      {trouble && (
+        <Notice kind="warning" live>
+          {trouble}
+        </Notice>
+      )}
+      <div class="edit-foot">
+        <p class="edit-kept">{say(keeping.value === 'kept' ? 'editor.draftKept' : 'editor.draftKeeping')}</p>
+        <Button kind="main" busy={busy} onPress={() => void save()}>
+          {say(wrong > 0 && ready > 0 ? 'editor.saveReady' : 'editor.save')}
+        </Button>
+      </div>
+    </>
+  );
+}

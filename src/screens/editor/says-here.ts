@@ -1,0 +1,26 @@
+import { signal } from '@preact/signals';
+import type { Fault } from '../../knit/fault.ts';
+import type { FormFault } from '../../knit/piece/form/check.ts';
+import { saysRecipeFault } from '../../words/recipe-fault.ts';
+
+/** Blank fields are spoken of only once she asks what is missing: an empty form is no reproach. */
+export const showBlanks = signal(false);
+
+const isQuiet = (fault: Fault): boolean =>
+  !showBlanks.value && (fault.code === 'blank' || fault.code === 'no name' || fault.code === 'nothing picked up');
+
+/** What is said at a field of a part or section; undefined where all is well. */
+export type SaysAt = (field: string) => string | undefined;
+
+export function saysAt(faults: readonly FormFault[], part?: number, section?: number): SaysAt {
+  const here = faults.filter((found) => found.part === part && found.section === section);
+  return (field) => {
+    const found = here.find((one) => one.field === field && !isQuiet(one.fault));
+    return found && saysRecipeFault(found.fault);
+  };
+}
+
+export function saysGarmentFault(faults: readonly Fault[], field: string): string | undefined {
+  const found = faults.find((one) => one.at.field === field && !isQuiet(one));
+  return found && saysRecipeFault(found);
+}
