@@ -2,10 +2,11 @@ import { changeSetting } from '../../app/intents/settings.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { settings, type Settings } from '../../app/settings.ts';
 import { canReadAloud } from '../../app/device/aloud.ts';
+import { useEffect } from 'preact/hooks';
 import { Button } from '../../ui/button/button.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
-import { say } from '../../words/say.ts';
+import { loadWords, say } from '../../words/say.ts';
 
 export interface ToolsSheetProps {
   readonly open: boolean;
@@ -17,6 +18,9 @@ type Switch = { [K in keyof Settings]: Settings[K] extends boolean ? K : never }
 
 /** What is changed in the middle of knitting: light, sounds, voice. */
 export function ToolsSheet({ open, onReadAloud, onClose }: ToolsSheetProps) {
+  useEffect(() => {
+    if (open) void loadWords('settings');
+  }, [open]);
   const toggle = (name: Switch, label: string, hint: string) => (
     <Toggle label={label} hint={hint} on={settings.value[name]} onChange={(on) => void changeSetting(name, on)} />
   );
@@ -28,10 +32,10 @@ export function ToolsSheet({ open, onReadAloud, onClose }: ToolsSheetProps) {
             {say('knitting.readAloud')}
           </Button>
         )}
-        {toggle('dim', say('knitting.dim'), say('knitting.dimHelp'))}
-        {toggle('buzz', say('knitting.buzz'), say('knitting.buzzHelp'))}
-        {toggle('tick', say('knitting.tick'), say('knitting.tickHelp'))}
-        {canReadAloud() && toggle('voice', say('knitting.voice'), say('knitting.voiceHelp'))}
+        {toggle('dim', say('settings.dim'), say('settings.dimHint'))}
+        {toggle('buzz', say('settings.buzz'), say('settings.buzzHint'))}
+        {toggle('tick', say('settings.tick'), say('settings.tickHint'))}
+        {canReadAloud() && toggle('voice', say('settings.voice'), say('settings.voiceHint'))}
         <Button icon="settings" href={hrefTo('settings')}>
           {say('knitting.allSettings')}
         </Button>

@@ -1,0 +1,85 @@
+import './garment.css';
+import { useEffect } from 'preact/hooks';
+import { openGarment } from '../../app/intents/garments.ts';
+import { hrefTo, type Route } from '../../app/routes.ts';
+import { type GarmentView, garmentShown, readFault } from '../../app/state.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { ProgressBar } from '../../ui/progress/progress-bar.tsx';
+import { Screen } from '../../ui/screen/screen.tsx';
+import { saysNumber } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
+import { useArrival } from '../arrival.ts';
+import { saysFault } from '../says-fault.ts';
+import { DeleteGarment } from './delete-garment.tsx';
+import { Notes } from './notes.tsx';
+import { PieceSection } from './piece-section.tsx';
+import { YarnSection } from './yarn-section.tsx';
+
+const up = () => ({ href: hrefTo('workbasket'), label: say('garment.toWorkbasket') });
+
+export default function GarmentScreen({ route }: { readonly route: Route }) {
+  const id = route.at.garment ?? '';
+  useEffect(() => void openGarment(id), [id]);
+  const view = garmentShown.value;
+  const fault = readFault.value;
+  if (view === null || (fault !== undefined && view === undefined)) return <None sentence={fault && saysFault(fault)} />;
+  return view?.garment.id === id ? <Whole view={view} /> : <div class="garment-waits" />;
+}
+
+function Whole({ view }: { readonly view: GarmentView }) {
+  const { garment } = view;
+  useArrival(garment.name);
+  return (
+    <Screen title={garment.name} back={up()}>
+      <Progress view={view} />
+      <section class="pieces" aria-label={say('garment.pieces')}>
+        {view.pieces.map((piece) => (
+          <PieceSection key={piece.id} piece={piece} />
+        ))}
+      </section>
+      <YarnSection garment={garment} />
+      <Notes key={garment.id} notes={garment.notes ?? ''} />
+      {(garment.credits || garment.licence) && (
+        <p class="garment-small">
+          {garment.credits}
+          {garment.licence && ` · ${say('garment.licence', { licence: garment.licence })}`}
+        </p>
+      )}
+      <div class="garment-keys">
+        <Button icon="edit" href={hrefTo('editGarment', { garment: garment.id })}>
+          {say('garment.edit')}
+        </Button>
+        <DeleteGarment view={view} />
+      </div>
+    </Screen>
+  );
+}
+
+function Progress({ view }: { readonly view: GarmentView }) {
+  const places = view.pieces.flatMap((piece) => piece.makes.flatMap((make) => make.places));
+  const rows = places.reduce((sum, place) => sum + place.rows, 0);
+  const total = places.reduce((sum, place) => sum + place.total, 0);
+  const percent = saysNumber(total === 0 ? 0 : rows / total, { percent: true, digits: 0 });
+  const text = say('garment.progress', { percent });
+  return (
+    <div class="garment-progress">
+      <ProgressBar label={view.garment.name} valueText={text} value={rows} max={total} />
+      <p class="garment-small">{text}</p>
+    </div>
+  );
+}
+
+function None({ sentence }: { readonly sentence: string | undefined }) {
+  useArrival(say('garment.none'));
+  return (
+    <Screen title={say('garment.none')} back={up()}>
+      <Notice kind={sentence ? 'fault' : 'note'} live>
+        {sentence ?? say('garment.noneHelp')}
+      </Notice>
+      <Button kind="main" href={hrefTo('workbasket')}>
+        {say('garment.toWorkbasket')}
+      </Button>
+    </Screen>
+  );
+}

@@ -1,0 +1,163 @@
+import './settings.css';
+import type { ComponentChildren } from 'preact';
+import { changeSetting, changeSpeech } from '../../app/intents/settings.ts';
+import { hrefTo } from '../../app/routes.ts';
+import { type Settings, settings } from '../../app/settings.ts';
+import { readFault } from '../../app/state.ts';
+import { Choice } from '../../ui/choice/choice.tsx';
+import { Toggle } from '../../ui/choice/toggle.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { Screen } from '../../ui/screen/screen.tsx';
+import { say } from '../../words/say.ts';
+import { speech } from '../../words/settings.ts';
+import { useArrival } from '../arrival.ts';
+import { saysFault } from '../says-fault.ts';
+import { Keeping } from './keeping.tsx';
+
+export default function SettingsScreen() {
+  useArrival(say('settings.title'));
+  const fault = readFault.value;
+  return (
+    <Screen title={say('settings.title')} back={{ href: hrefTo('workbasket'), label: say('settings.back') }}>
+      {fault && (
+        <Notice kind="warning" title={say('settings.notKept')} live>
+          {saysFault(fault)}
+        </Notice>
+      )}
+      <Group title={say('settings.safe')}>
+        <Keeping />
+      </Group>
+      <Group title={say('settings.words')}>
+        <WordChoices />
+      </Group>
+      <Group title={say('settings.look')}>
+        <LookChoices />
+      </Group>
+      <Group title={say('settings.while')}>
+        <KnittingSwitches />
+      </Group>
+    </Screen>
+  );
+}
+
+function Group({ title, children }: { readonly title: string; readonly children: ComponentChildren }) {
+  return (
+    <section class="settings-group">
+      <h2>{title}</h2>
+      {children}
+    </section>
+  );
+}
+
+/** Names of languages stand in their own language, so that whoever lost her way finds back. */
+const languageNames = [
+  { value: 'en', label: 'English' },
+  { value: 'de', label: 'Deutsch' },
+] as const;
+
+function WordChoices() {
+  const { language, terms, units, needles, rows } = speech.value;
+  return (
+    <>
+      <Choice
+        label={say('settings.language')}
+        value={language}
+        options={languageNames}
+        onChange={(value) => void changeSpeech('language', value)}
+      />
+      {language === 'en' && (
+        <Choice
+          label={say('settings.terms')}
+          value={terms}
+          options={[
+            { value: 'US', label: say('settings.termsUS'), hint: say('settings.termsUShint') },
+            { value: 'UK', label: say('settings.termsUK'), hint: say('settings.termsUKhint') },
+          ]}
+          stacked
+          onChange={(value) => void changeSpeech('terms', value)}
+        />
+      )}
+      <Choice
+        label={say('settings.rows')}
+        value={rows}
+        options={[
+          { value: 'abbreviated', label: say('settings.rowsShort'), hint: say('settings.rowsShortHint') },
+          { value: 'full', label: say('settings.rowsFull'), hint: say('settings.rowsFullHint') },
+        ]}
+        stacked
+        onChange={(value) => void changeSpeech('rows', value)}
+      />
+      <Choice
+        label={say('settings.units')}
+        value={units}
+        options={[
+          { value: 'cm', label: say('settings.unitsCm') },
+          { value: 'in', label: say('settings.unitsIn') },
+        ]}
+        onChange={(value) => void changeSpeech('units', value)}
+      />
+      <Choice
+        label={say('settings.needles')}
+        value={needles}
+        options={[
+          { value: 'mm', label: say('settings.needlesMm') },
+          { value: 'US', label: say('settings.needlesUS') },
+          { value: 'UK', label: say('settings.needlesUK') },
+        ]}
+        onChange={(value) => void changeSpeech('needles', value)}
+      />
+    </>
+  );
+}
+
+function LookChoices() {
+  const { theme, hand } = settings.value;
+  return (
+    <>
+      <Choice
+        label={say('settings.theme')}
+        value={theme}
+        options={[
+          { value: 'auto', label: say('settings.themeAuto') },
+          { value: 'light', label: say('settings.themeLight'), icon: 'sun' },
+          { value: 'dark', label: say('settings.themeDark'), icon: 'moon' },
+        ]}
+        onChange={(value) => void changeSetting('theme', value)}
+      />
+      <Choice
+        label={say('settings.hand')}
+        hint={say('settings.handHint')}
+        value={hand}
+        options={[
+          { value: 'left', label: say('settings.handLeft') },
+          { value: 'right', label: say('settings.handRight') },
+        ]}
+        onChange={(value) => void changeSetting('hand', value)}
+      />
+      <Switch name="dim" label={say('settings.dim')} hint={say('settings.dimHint')} />
+    </>
+  );
+}
+
+function KnittingSwitches() {
+  return (
+    <>
+      <Switch name="buzz" label={say('settings.buzz')} hint={say('settings.buzzHint')} />
+      <Switch name="tick" label={say('settings.tick')} hint={say('settings.tickHint')} />
+      <Switch name="voice" label={say('settings.voice')} hint={say('settings.voiceHint')} />
+      <Switch name="keys" label={say('settings.keys')} hint={say('settings.keysHint')} />
+      <Switch name="headset" label={say('settings.headset')} hint={say('settings.headsetHint')} />
+      <Switch name="rest" label={say('settings.rest')} hint={say('settings.restHint')} />
+    </>
+  );
+}
+
+interface SwitchProps {
+  readonly name: { [K in keyof Settings]: Settings[K] extends boolean ? K : never }[keyof Settings];
+  readonly label: string;
+  readonly hint: string;
+}
+
+const Switch = ({ name, label, hint }: SwitchProps) => (
+  <Toggle label={label} hint={hint} on={settings.value[name]} onChange={(on) => void changeSetting(name, on)} />
+);
