@@ -1,0 +1,85 @@
+import type { PartEnd, PartRecipe } from '../piece/recipe.ts';
+import { type Neck, knitNeck } from './neck.ts';
+import type { Design } from './design.ts';
+import { cutPart, type PanelEdge, stepsAlong } from './panel.ts';
+import type { PanelCounts } from './panel-counts.ts';
+import { countBefore, type Sides } from './sides.ts';
+
+/** A back, or a front without an opening: symmetrical, with a neck that parts it in two. */
+export interface ClosedPanel {
+  readonly parts: readonly PartRecipe[];
+  readonly edges: readonly PanelEdge[];
+  readonly neck: Neck | undefined;
+}
+
+/** Stitches that a raglan front keeps at its top, so that its last decreases have something to stand on. */
+export const RAGLAN_TIP = 2;
+
+export function backPanel(design: Design, counts: PanelCounts, sides: Sides): ClosedPanel {
+  const neck =
+    counts.pairs.backNeck > 0 && design.armhole !== 'raglan'
+      ? closedNeck('back', counts, sides, counts.pairs.backNeck, counts.neck / 2)
+      : undefined;
+  return closedPanel('Back', counts, sides, neck, ['right shoulder', 'left shoulder']);
+}
+
+export function frontPanel(design: Design, counts: PanelCounts, sides: Sides): ClosedPanel {
+  const isRaglan = design.armhole === 'raglan';
+  const top = counts.neck / 2 - (isRaglan ? RAGLAN_TIP : 0);
+  const neck = counts.pairs.neck > 0 ? closedNeck(design.neck.shape, counts, sides, counts.pairs.neck, top) : undefined;
+  return closedPanel('Front', counts, sides, neck, isRaglan ? ['left front', 'right front'] : ['left shoulder', 'right shoulder']);
+}
+
+const closedNeck = (
+  shape: Design['neck']['shape'] | 'back',
+  { gauge, neck }: PanelCounts,
+  sides: Sides,
+  pairs: number,
+  end: number,
+): Neck => knitNeck({ shape, gauge, from: sides.pairs - pairs, pairs, start: (neck % 2) / 2, end });
+
+/** @param names of the parts at the right and left edge (right side facing), as worn */
+function closedPanel(
+  name: string,
+  counts: PanelCounts,
+  sides: Sides,
+  neck: Neck | undefined,
+  names: readonly [string, string],
+): ClosedPanel {
+  const { stretches, steps, pairs } = sides;
+  const castOn = counts.pairs.hem > 0 ? counts.hem : counts.low;
+  const body = (end: PartEnd, to: number): PartRecipe =>
+    cutPart(stretches, {
+      name,
+      from: { castOn },
+      end,
+      pairs: [0, to],
+      right: steps,
+      left: steps,
+      stitches: castOn,
+    });
+  if (!neck) return { parts: [body('bind off', pairs)], edges: sides.edges, neck };
+  const { from } = neck.edge;
+  const stitches = (countBefore(counts, steps, from) - neck.middle) / 2;
+  const neckSteps = stepsAlong([neck.edge]);
+  const side = (edge: 'right' | 'left', partName: string): PartRecipe =>
+    cutPart(stretches, {
+      name: partName,
+      from: { part: name, stitches, edge },
+      end: 'bind off',
+      pairs: [from, pairs],
+      right: edge === 'right' ? steps : neckSteps,
+      left: edge === 'right' ? neckSteps : steps,
+      stitches,
+      extraRow: edge === 'left' && counts.shoulder.length > 1,
+    });
+  const parts = [body('split', from), side('right', names[0]), ...middlePart(name, neck), side('left', names[1])];
+  return { parts, edges: [...sides.edges, neck.edge], neck };
+}
+
+/** The one stitch at the point of a V rests for the band; a wider middle is bound off. */
+function middlePart(name: string, { middle }: Neck): readonly PartRecipe[] {
+  if (middle === 0) return [];
+  const from = { part: name, stitches: middle, edge: 'middle' } as const;
+  return [{ name: 'neck', from, sections: [], end: middle === 1 ? 'hold' : 'bind off' }];
+}

@@ -1,0 +1,66 @@
+import { chain, type Curve, levelThenUpright, line, type Point } from '../shape/curve.ts';
+import type { NeckShape } from './design.ts';
+
+/**
+ * The curves of a garment, in mm: x from the centre line, y above the edge's own beginning. The same functions draw
+ * what was asked for and what whole stitches and rows make of it.
+ */
+
+/** A slanting edge that begins after `startMm` (the row above a rib is worked without shaping at its edges). */
+export const slantCurve = (low: number, high: number, height: number, startMm = 0): Curve =>
+  chain([
+    [low, 0],
+    [low, startMm],
+    [high, height],
+  ]);
+
+/**
+ * A set-in armhole: a fifth of its width bound off level, a quarter of an ellipse over the lower part of its depth,
+ * then straight up (common practice, no published source).
+ */
+export function setInCurve(underarm: number, across: number, depth: number): Curve {
+  const level = underarm - LEVEL_SHARE * (underarm - across);
+  return [
+    line([underarm, 0], [level, 0]),
+    levelThenUpright([level, 0], [across, CURVED_SHARE * depth]),
+    line([across, CURVED_SHARE * depth], [across, depth]),
+  ];
+}
+const LEVEL_SHARE = 0.2;
+const CURVED_SHARE = 0.45;
+
+/** A raglan: the underarm bound off, one pair of rows without shaping, then a straight line to the neck. */
+export const raglanCurve = (underarm: number, step: number, top: number, depth: number, pairMm: number): Curve =>
+  chain([
+    [underarm, 0],
+    [underarm - step, 0],
+    [underarm - step, pairMm],
+    [top, depth],
+  ]);
+
+/**
+ * A sleeve cap: the underarm bound off as wide as the body's, one pair of rows, then an S that is level at both ends.
+ * Its top is level: `top` is half of what is bound off there.
+ */
+export function capCurve(width: number, step: number, top: number, height: number, pairMm: number): Curve {
+  const foot: Point = [width - step, pairMm];
+  const end: Point = [top, height];
+  const across = foot[0] - top;
+  return [
+    ...chain([[width, 0], [width - step, 0], foot]),
+    [foot, [foot[0] - CAP_HANDLE * across, foot[1]], [top + CAP_HANDLE * across, height], end],
+    line(end, [0, height]),
+  ];
+}
+/** how far the S runs level at its ends, as a share of its width (common practice, no published source) */
+const CAP_HANDLE = 0.4;
+
+/** Half a neck from its lowest point; `from` is where it begins at the bottom (the front edge of a cardigan). */
+export function neckCurve(shape: NeckShape | 'back', from: number, half: number, depth: number): Curve {
+  if (shape === 'V') return chain([[from, 0], [half, depth]]);
+  if (shape === 'square') return chain([[from, 0], [half, 0], [half, depth]]);
+  const level = from + NECK_LEVEL[shape] * (half - from);
+  return [line([from, 0], [level, 0]), levelThenUpright([level, 0], [half, depth])];
+}
+/** share of a half neck that is bound off level before the curve (common practice, no published source) */
+const NECK_LEVEL = { round: 0.2, boat: 0.5, back: 0.6 } as const;

@@ -1,0 +1,109 @@
+import type { FabricName } from '../fabric.ts';
+import type { Gauge } from '../gauge.ts';
+
+/** A body, all in mm. Circumferences unless said. */
+export interface Body {
+  readonly chest: number;
+  readonly waist: number;
+  readonly hip: number;
+  /** from shoulder point to shoulder point across the back */
+  readonly crossBack: number;
+  /** from the nape's middle over the shoulder to the wrist */
+  readonly napeToWrist: number;
+  /** from the nape down to the waist */
+  readonly napeToWaist: number;
+  /** from the underarm to the wrist */
+  readonly arm: number;
+  readonly upperArm: number;
+  readonly wrist: number;
+  /** from the shoulder point straight down to the underarm */
+  readonly armholeDepth: number;
+  readonly head: number;
+}
+
+/** What the garment is wider than the body, mm; below zero it stretches. */
+export interface Ease {
+  readonly chest: number;
+  readonly waist: number;
+  readonly hip: number;
+  readonly upperArm: number;
+  readonly wrist: number;
+  /** across the back */
+  readonly crossBack: number;
+  /** added to the armhole's depth */
+  readonly armholeDepth: number;
+}
+
+export const garmentKinds = {
+  pullover: { open: false, sleeves: true },
+  cardigan: { open: true, sleeves: true },
+  vest: { open: false, sleeves: false },
+  'buttoned vest': { open: true, sleeves: false },
+} as const;
+export type GarmentKind = keyof typeof garmentKinds;
+
+export const armholeKinds = ['drop', 'indented', 'set-in', 'raglan'] as const;
+export type ArmholeKind = (typeof armholeKinds)[number];
+
+export const neckShapes = ['V', 'round', 'square', 'boat'] as const;
+export type NeckShape = (typeof neckShapes)[number];
+
+export const silhouettes = ['straight', 'tapered', 'waist'] as const;
+export type Silhouette = (typeof silhouettes)[number];
+
+export const sleeveShapes = ['tapered', 'straight', 'after cuff'] as const;
+export type SleeveShape = (typeof sleeveShapes)[number];
+
+/** A border worked on its own fabric: a hem, a cuff, a band. Height 0: none. */
+export interface Border {
+  readonly fabric: FabricName;
+  readonly heightMm: number;
+}
+
+/** Everything that a garment is drafted from. Plain data, lengths in mm. */
+export interface Design {
+  readonly kind: GarmentKind;
+  readonly armhole: ArmholeKind;
+  readonly body: Body;
+  readonly ease: Ease;
+  /** from the top of the shoulder, at the neck, to the lower edge */
+  readonly lengthMm: number;
+  readonly silhouette: Silhouette;
+  readonly neck: {
+    readonly shape: NeckShape;
+    readonly widthMm: number;
+    /** from the top of the shoulder down, in front and behind */
+    readonly depthMm: number;
+    readonly backDepthMm: number;
+  };
+  /** how much lower the shoulder lies at the arm than at the neck; 0: straight. Of a raglan: added to its depth */
+  readonly shoulderDropMm: number;
+  /** stitches bound off at the underarm before a raglan, set-in or indented armhole, as a width; the usual share where it is left out */
+  readonly underarmMm?: number;
+  readonly sleeve: {
+    readonly shape: SleeveShape;
+    readonly direction: 'cuff up' | 'top down';
+    /** to the underarm; from the body's measures where it is left out */
+    readonly lengthMm?: number;
+    /** how much longer the cap's edge is than the armhole it is sewn to, in hundredths */
+    readonly capEase: number;
+  };
+  readonly hem: Border & {
+    /** 'fitted': the rib's own count, made up in the first row above it; 'as body': the same count as above it */
+    readonly count: 'fitted' | 'as body';
+  };
+  readonly cuff: Border;
+  readonly neckband: Border & { readonly mitre: 'every row' | 'every second row' };
+  readonly frontBand: Border & { readonly buttons: number };
+  readonly armholeBand: Border;
+  /** fabric of the panels */
+  readonly fabric: FabricName;
+  /** as swatched; a fabric without one takes the usual ratio to the panels' own */
+  readonly gauges: Partial<Readonly<Record<FabricName, Gauge>>>;
+  /** mm */
+  readonly needles: { readonly panels: number; readonly borders: number };
+  /** edges that slant: shaping rows as near the line as can be, or longer intervals kept together so that they are easy to keep in mind */
+  readonly tapers: 'blended' | 'together';
+  /** codes of warnings that she has overruled */
+  readonly overruled: readonly string[];
+}

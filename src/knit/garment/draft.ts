@@ -1,0 +1,144 @@
+import type { FabricName } from '../fabric.ts';
+import { ok, type Result, refuse } from '../fault.ts';
+import type { Gauge } from '../gauge.ts';
+import type { Match } from '../piece/match.ts';
+import type { Recipe } from '../piece/recipe.ts';
+import { type BandEdges, bandsOf, buttonsOver } from './bands.ts';
+import { type Design, garmentKinds } from './design.ts';
+import { badFigures } from './figures.ts';
+import { designGauge } from './gauges.ts';
+import { impossiblePanels, impossibleSlants, impossibleSleeve } from './impossible.ts';
+import { outlinesOf, type PieceOutline } from './outlines.ts';
+import type { PanelEdge } from './panel.ts';
+import { type PanelCounts, panelCounts } from './panel-counts.ts';
+import { knitPanels, type Panels } from './panels.ts';
+import { type Rounding, roundingsOf } from './roundings.ts';
+import { seamsOf } from './seams.ts';
+import { knitSleeve, type Sleeve } from './sleeve.ts';
+import { type SleeveCounts, sleeveCounts } from './sleeve-counts.ts';
+import { type Targets, targetsOf } from './targets.ts';
+import { type Warning, warningsOf } from './warnings.ts';
+
+/** An edge of a piece with its curve and how far, at most, the knitting is from it. */
+export interface DraftEdge extends PanelEdge {
+  readonly piece: string;
+}
+
+/** A garment drafted: everything that she sees before yarn is bought, and the recipes. */
+export interface Draft {
+  readonly recipes: readonly Recipe[];
+  readonly outlines: readonly PieceOutline[];
+  readonly roundings: readonly Rounding[];
+  readonly warnings: readonly Warning[];
+  readonly matches: readonly Match[];
+  readonly edges: readonly DraftEdge[];
+  /** fabrics without a swatch of their own, with the gauge assumed for them */
+  readonly assumed: readonly { readonly fabric: FabricName; readonly gauge: Gauge }[];
+  readonly targets: Targets;
+}
+
+interface SleeveDraft {
+  readonly counts: SleeveCounts;
+  readonly knitted: Sleeve;
+}
+
+/**
+ * Drafts every piece of a garment from measurements, swatches and choices (all in mm).
+ * @returns the draft with its warnings, or every reason why it cannot be knitted, each with the design's field in
+ *   `at.field`
+ */
+export function draft(design: Design): Result<Draft> {
+  const bad = badFigures(design);
+  if (bad.length > 0) return refuse(...bad);
+  const targets = targetsOf(design);
+  const counts = panelCounts(design, targets);
+  const impossible = impossiblePanels(design, targets, counts);
+  if (impossible.length > 0) return refuse(...impossible);
+  const panels = knitPanels(design, targets, counts);
+  const slants = impossibleSlants(panels.sides.edges);
+  const sleeve = draftSleeve(design, targets, counts, panels);
+  if (!sleeve.ok || slants.length > 0) return refuse(...slants, ...(sleeve.ok ? [] : sleeve.faults));
+  return ok(gathered(design, targets, counts, panels, sleeve.value));
+}
+
+function draftSleeve(design: Design, targets: Targets, counts: PanelCounts, panels: Panels): Result<SleeveDraft | undefined> {
+  if (!garmentKinds[design.kind].sleeves) return ok(undefined);
+  const sleeve = sleeveCounts(design, targets, counts, panels.sides);
+  const impossible = impossibleSleeve(design, sleeve);
+  if (impossible.length > 0) return refuse(...impossible);
+  const knitted = knitSleeve(design, sleeve);
+  const slants = impossibleSlants(knitted.edges);
+  return slants.length > 0 ? refuse(...slants) : ok({ counts: sleeve, knitted });
+}
+
+function gathered(
+  design: Design,
+  targets: Targets,
+  counts: PanelCounts,
+  panels: Panels,
+  sleeve: SleeveDraft | undefined,
+): Draft {
+  const bandEdges = bandEdgesOf(design, counts, panels, sleeve);
+  const dressed = dresser(design);
+  const panelRecipes = panels.recipes.map(dressed);
+  const sleeveRecipe = sleeve ? [dressed({ name: 'Sleeve', makes: 2, parts: [sleeve.knitted.part] })] : [];
+  const edges: DraftEdge[] = [
+    ...panels.back.edges.map((edge) => ({ ...edge, piece: 'Back' })),
+    ...panels.front.edges.map((edge) => ({ ...edge, piece: 'Front' })),
+    ...(sleeve?.knitted.edges ?? []).map((edge) => ({ ...edge, piece: 'Sleeve' })),
+  ];
+  return {
+    recipes: [...panelRecipes, ...sleeveRecipe, ...bandsOf(design, bandEdges).map(dressed)],
+    outlines: outlinesOf(design, targets, counts, panels, sleeve),
+    roundings: roundingsOf(design, targets, counts, panels.open, sleeve?.counts),
+    warnings: warningsOf({
+      design,
+      targets,
+      counts,
+      bands: bandEdges,
+      edges: [...panels.sides.edges, ...(sleeve?.knitted.edges ?? [])],
+      sleeve: sleeve?.counts,
+      buttonsOver: buttonsOver(design, bandEdges),
+    }),
+    matches: seamsOf(design, { counts, panels, sleeve }),
+    edges,
+    assumed: assumedGauges(design),
+    targets,
+  };
+}
+
+function bandEdgesOf(design: Design, counts: PanelCounts, panels: Panels, sleeve: SleeveDraft | undefined): BandEdges {
+  return {
+    counts,
+    front: panels.front.neck,
+    back: panels.back.neck,
+    frontHalf: panels.open?.neckStitches ?? 0,
+    sleeveTop: design.armhole === 'raglan' && sleeve ? sleeve.counts.top : 0,
+    armhole: panels.sides.edges[panels.sides.edges.length - 1],
+  };
+}
+
+/** Gives a recipe the gauges of the fabrics that it uses. */
+function dresser(design: Design): (recipe: Recipe) => Recipe {
+  const gauge = designGauge(design, design.fabric).gauge;
+  return (recipe) => {
+    const used = new Set(recipe.parts.flatMap((part) => part.sections.map((section) => section.fabric)));
+    const gauges = Object.fromEntries([...used].map((fabric) => [fabric, designGauge(design, fabric).gauge]));
+    return { ...recipe, gauge, gauges };
+  };
+}
+
+function assumedGauges(design: Design): Draft['assumed'] {
+  const { open, sleeves } = garmentKinds[design.kind];
+  const borders = [
+    design.hem,
+    design.neckband,
+    ...(sleeves ? [design.cuff] : [design.armholeBand]),
+    ...(open ? [design.frontBand] : []),
+  ];
+  const used = new Set([design.fabric, ...borders.filter((b) => b.heightMm > 0).map((b) => b.fabric)]);
+  return [...used].flatMap((fabric) => {
+    const { gauge, swatched } = designGauge(design, fabric);
+    return swatched ? [] : [{ fabric, gauge }];
+  });
+}

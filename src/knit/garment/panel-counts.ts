@@ -1,0 +1,94 @@
+import type { Gauge } from '../gauge.ts';
+import type { Design } from './design.ts';
+import { designGauge } from './gauges.ts';
+import type { Targets } from './targets.ts';
+import { fitted, groupsOf, pairsIn, sameParity, stitchesIn } from './whole-numbers.ts';
+
+/** Back and front in whole stitches and pairs of rows; a front opens at the middle by `frontGap`. */
+export interface PanelCounts {
+  readonly gauge: Gauge;
+  readonly hemGauge: Gauge;
+  /** stitches of the back in its rib */
+  readonly hem: number;
+  /** stitches above the hem */
+  readonly low: number;
+  readonly waist: number;
+  readonly underarm: number;
+  readonly across: number;
+  readonly neck: number;
+  /** bound off at each underarm by a raglan or an indented armhole */
+  readonly step: number;
+  /** of one shoulder, in the groups in which it is bound off, the outer one first; none for a raglan */
+  readonly shoulder: readonly number[];
+  readonly pairs: {
+    readonly hem: number;
+    /** from the hem to the underarm */
+    readonly side: number;
+    /** from the hem to the waist */
+    readonly waist: number;
+    /** from the underarm to the first shoulder group, or to the end of a raglan */
+    readonly armhole: number;
+    /** between the first shoulder group and the last */
+    readonly slope: number;
+    readonly neck: number;
+    readonly backNeck: number;
+  };
+}
+
+export const pairsToTop = ({ pairs }: PanelCounts): number => pairs.hem + pairs.side + pairs.armhole + pairs.slope;
+
+/** Whole numbers for the panels. Lengths carry their rounding on, so that the whole is never more than a row off. */
+export function panelCounts(design: Design, targets: Targets): PanelCounts {
+  const { gauge } = designGauge(design, design.fabric);
+  const hemGauge = designGauge(design, design.hem.fabric).gauge;
+  const widths = [targets.underarm, targets.across, targets.neck, targets.hem, targets.waist];
+  const used = design.silhouette === 'waist' ? 5 : design.silhouette === 'tapered' ? 4 : 3;
+  const counts = sameParity(widths.slice(0, used).map((mm) => stitchesIn(mm, gauge)));
+  const [underarm = 0, across = 0, neck = 0, low = underarm, waist = low] = counts;
+  const isRaglan = design.armhole === 'raglan';
+  const step = design.armhole === 'indented' ? (underarm - across) / 2 : Math.max(0, Math.round(stitchesIn(targets.underarmStep, gauge)));
+  const shoulder = (across - neck) / 2;
+  const pairs = pairsOf(design, targets, gauge, hemGauge, Math.max(0, shoulder - 1));
+  return {
+    gauge,
+    hemGauge,
+    hem: pairs.hem === 0 || design.hem.count === 'as body' ? low : fitted(design.hem.fabric, low),
+    low,
+    waist,
+    underarm,
+    across,
+    neck,
+    step,
+    shoulder: isRaglan ? [] : shoulder > 0 ? groupsOf(shoulder, pairs.slope + 1) : [shoulder],
+    pairs,
+  };
+}
+
+/** @param mostSlope a shoulder of n stitches has room for n − 1 steps */
+function pairsOf(
+  design: Design,
+  targets: Targets,
+  gauge: Gauge,
+  hemGauge: Gauge,
+  mostSlope: number,
+): PanelCounts['pairs'] {
+  const pairMm = 200 / gauge.rows;
+  const hem = pairsIn(design.hem.heightMm, hemGauge, 1);
+  const hemMm = (hem * 200) / hemGauge.rows;
+  const isRaglan = design.armhole === 'raglan';
+  const armhole = pairsIn(isRaglan ? targets.raglanDepth : targets.armholeDepth, gauge);
+  const slope =
+    isRaglan || targets.shoulderDrop === 0
+      ? 0
+      : Math.min(mostSlope, Math.max(1, pairsIn(targets.armholeDepth + targets.shoulderDrop, gauge) - armhole));
+  const side = Math.round((targets.length - hemMm) / pairMm) - armhole - slope;
+  return {
+    hem,
+    side,
+    waist: Math.round((targets.waistHeight - hemMm) / pairMm),
+    armhole,
+    slope,
+    neck: pairsIn(targets.neckDepth, gauge),
+    backNeck: pairsIn(targets.backNeckDepth, gauge),
+  };
+}

@@ -1,0 +1,144 @@
+import { type FabricName, fits } from '../fabric.ts';
+import { type Fault, fault } from '../fault.ts';
+import { lengthOf } from '../shape/curve.ts';
+import { buttonholePlaces } from './buttonholes.ts';
+import { type Design, garmentKinds } from './design.ts';
+import { usualEase } from './ease.ts';
+import type { BandEdges } from './bands.ts';
+import type { PanelEdge } from './panel.ts';
+import type { PanelCounts } from './panel-counts.ts';
+import type { SleeveCounts } from './sleeve-counts.ts';
+import type { Targets } from './targets.ts';
+
+/** A caution, with the field it speaks of; she may overrule it. */
+export interface Warning extends Fault {
+  readonly overruled: boolean;
+}
+
+export interface Warned {
+  readonly design: Design;
+  readonly targets: Targets;
+  readonly counts: PanelCounts;
+  readonly bands: BandEdges;
+  readonly edges: readonly PanelEdge[];
+  readonly sleeve: SleeveCounts | undefined;
+  /** stitches of the band on which the button holes lie, and over how many of them they are spread */
+  readonly buttonsOver: number | undefined;
+}
+
+/** How far a band stretches beyond its width, by fabric; common practice, no published source. */
+const STRETCH: Readonly<Record<FabricName, number>> = {
+  garter: 1.2,
+  stocking: 1.2,
+  'reverse stocking': 1.2,
+  'rib 1x1': 1.35,
+  'rib 1x1 matched': 1.35,
+  'rib 2x2': 1.4,
+  moss: 1.15,
+};
+
+export function warningsOf(warned: Warned): readonly Warning[] {
+  const all = [
+    ...headWarning(warned),
+    ...easeWarnings(warned),
+    ...slantWarnings(warned),
+    ...sleeveWarnings(warned),
+    ...multipleWarnings(warned),
+    ...shapeWarnings(warned),
+  ];
+  return all.map((w) => ({ ...w, overruled: warned.design.overruled.includes(w.code) }));
+}
+
+/** Neck edge times the stretch of its band against the head; an opened front lets any head through. */
+function headWarning({ design, bands }: Warned): Fault[] {
+  if (garmentKinds[design.kind].open) return [];
+  const neckMm = neckEdgeMm(bands);
+  const stretch = STRETCH[design.neckband.heightMm > 0 ? design.neckband.fabric : design.fabric];
+  const opens = neckMm * stretch;
+  if (opens >= design.body.head) return [];
+  const figures = { neck: Math.round(neckMm), opens: Math.round(opens), head: Math.round(design.body.head) };
+  return [fault('head does not pass', 'The neck edge is {neck} mm and stretches to about {opens} mm, less than the head ({head} mm); make the neck wider or deeper.', figures, { field: 'neck.widthMm' })];
+}
+
+/** Length of the whole neck edge, mm. */
+export function neckEdgeMm({ counts, front, back, sleeveTop }: BandEdges): number {
+  const straight = (counts.neck * 100) / counts.gauge.stitches;
+  const half = (neck: BandEdges['front']): number => (neck ? 2 * lengthOf(neck.edge.curve) : straight);
+  return half(front) + half(back) + (2 * sleeveTop * 100) / counts.gauge.stitches;
+}
+
+function easeWarnings({ design }: Warned): Fault[] {
+  const { sleeves } = garmentKinds[design.kind];
+  return (['chest', 'hip', 'upperArm', 'wrist'] as const).flatMap((name) => {
+    if (name === 'hip' && design.silhouette === 'straight') return [];
+    if ((name === 'upperArm' || name === 'wrist') && !sleeves) return [];
+    const [least, most] = usualEase[name];
+    const ease = design.ease[name];
+    if (ease >= least && ease <= most) return [];
+    return [fault('unusual ease', 'An ease of {ease} mm is outside what is usual here ({least} to {most} mm).', { ease, least, most, of: name }, { field: `ease.${name}` })];
+  });
+}
+
+/** More shapings than RS rows: every row has to be shaped, some on the WS. */
+function slantWarnings({ edges }: Warned): Fault[] {
+  return edges.flatMap((edge) => {
+    if (edge.name !== 'side' && edge.name !== 'sleeve') return [];
+    if (edge.steps.every((step) => Math.abs(step.by) === 1)) return [];
+    const stitches = edge.steps.reduce((sum, step) => sum + Math.abs(step.by), 0);
+    return [
+      fault('more shapings than right side rows', '{stitches} stitches at each edge of the {edge} over {rows} rows: some have to be shaped on wrong side rows.', { stitches, rows: 2 * edge.at.length, edge: edge.name }, { field: edge.name === 'side' ? 'silhouette' : 'sleeve.shape' }),
+    ];
+  });
+}
+
+/** A cap between these shares of the armhole's depth sits well; common practice, no published source. */
+const CAP_SHARE = { least: 0.4, most: 0.9 } as const;
+
+function sleeveWarnings({ design, targets, counts, sleeve }: Warned): Fault[] {
+  if (!sleeve) return [];
+  const mm = (stitches: number): number => Math.round((stitches * 100) / counts.gauge.stitches);
+  const list: Fault[] = [];
+  const depth = Math.round((counts.pairs.armhole * 200) / counts.gauge.rows);
+  if (sleeve.cap) {
+    const cap = Math.round(sleeve.cap.heightMm);
+    if (cap < CAP_SHARE.least * depth || cap > CAP_SHARE.most * depth) {
+      list.push(fault('cap out of proportion', 'The cap that meets the armhole is {cap} mm high, the armhole {depth} mm deep; a sleeve {width} mm wide suits it badly.', { cap, depth, width: mm(sleeve.wide) }, { field: 'ease.upperArm' }));
+    }
+  }
+  const arm = design.body.upperArm;
+  if ((design.armhole === 'drop' || design.armhole === 'indented') && mm(sleeve.wide) < arm + Math.min(0, design.ease.upperArm)) {
+    list.push(fault('sleeve top narrower than the arm', 'Twice the armhole makes a sleeve {width} mm wide for an upper arm of {arm} mm; make the armhole deeper.', { width: mm(sleeve.wide), arm: Math.round(arm) }, { field: 'body.armholeDepth' }));
+  }
+  if (targets.cuff > targets.sleeveTop && design.sleeve.shape !== 'straight') {
+    list.push(fault('cuff wider than sleeve', 'The cuff ({cuff} mm) is wider than the sleeve at its top ({top} mm).', { cuff: Math.round(targets.cuff), top: Math.round(targets.sleeveTop) }, { field: 'ease.wrist' }));
+  }
+  return list;
+}
+
+/** Counts that a rib's repeat does not take, where they were not made to fit, with the nearest that do. */
+function multipleWarnings({ design, counts }: Warned): Fault[] {
+  if (design.hem.count === 'fitted' || counts.pairs.hem === 0) return [];
+  const near = fits(design.hem.fabric, counts.hem);
+  if (near.fits) return [];
+  return [fault('rib multiple', '{count} stitches do not fit {fabric}; {below} or {above} would.', { count: counts.hem, fabric: design.hem.fabric, below: near.below, above: near.above }, { field: 'hem.count' })];
+}
+
+function shapeWarnings({ design, targets, counts, buttonsOver }: Warned): Fault[] {
+  const list: Fault[] = [];
+  if (targets.neckDepth < targets.backNeckDepth) {
+    list.push(fault('front neck above back neck', 'The neck is {front} mm deep in front and {back} mm behind; usually the front is the deeper one.', { front: Math.round(targets.neckDepth), back: Math.round(targets.backNeckDepth) }, { field: 'neck.depthMm' }));
+  }
+  if (design.silhouette === 'straight' && targets.hem < design.body.hip / 2 && design.lengthMm > design.body.napeToWaist + HIP_BELOW_WAIST_MM) {
+    list.push(fault('narrow at the hip', 'It reaches over the hips, {hip} mm round, with {hem} mm round; take a tapered body or more ease.', { hip: Math.round(design.body.hip), hem: Math.round(2 * targets.hem) }, { field: 'silhouette' }));
+  }
+  const { buttons } = design.frontBand;
+  if (buttonsOver !== undefined && buttons > 0 && !buttonholePlaces(buttonsOver, buttons)) {
+    list.push(fault('too many buttons', '{buttons} button holes do not fit along {stitches} stitches; the band has none now.', { buttons, stitches: buttonsOver }, { field: 'frontBand.buttons' }));
+  }
+  if (counts.shoulder.length > 0 && (counts.shoulder[0] ?? 0) < 2) {
+    list.push(fault('narrow shoulder', 'Only {stitches} stitches are left for each shoulder.', { stitches: counts.shoulder.reduce((sum, n) => sum + n, 0) }, { field: 'neck.widthMm' }));
+  }
+  return list;
+}
+/** where hips are fullest, below the waist; common practice, no published source */
+const HIP_BELOW_WAIST_MM = 180;
