@@ -23,12 +23,13 @@ const ROOM_PX = 14;
 
 /** What of the plane is shown, all makes side by side, and how thick a pixel is in it. */
 export function viewOf(box: Box, others: readonly OtherMake[], sizePx: number): MapView {
-  const pixelMm = Math.max(box.height, box.width * 0.6, 1) / sizePx;
+  const boxes = others.map(({ parts }) => shapeOfPiece(parts).box);
+  const widths = boxes.reduce((sum, other) => sum + other.width, box.width);
+  const pixelMm = Math.max(box.height, widths * 0.9, 1) / sizePx;
   const room = ROOM_PX * pixelMm;
   let end = box.x + box.width;
   let top = box.y;
-  const besideX = others.map(({ parts }) => {
-    const other = shapeOfPiece(parts).box;
+  const besideX = boxes.map((other) => {
     const x = end + 2 * room - other.x;
     end += 2 * room + other.width;
     top = Math.min(top, other.y);

@@ -5,6 +5,8 @@ export const words: Translation<typeof english> = {
   stitches: { one: '{count} Masche', other: '{count} Maschen' },
   sts: { one: '{count} M', other: '{count} M' },
   rows: { one: '{count} Reihe', other: '{count} Reihen' },
+  rowNumber: 'Reihe {row}',
+  lineNumber: 'Zeile {line}',
   ridges: { one: '{count} Rippe', other: '{count} Rippen' },
   RS: 'HR',
   WS: 'RR',

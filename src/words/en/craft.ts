@@ -3,6 +3,8 @@ export const words = {
   stitches: { one: '{count} stitch', other: '{count} stitches' },
   sts: { one: '{count} st', other: '{count} sts' },
   rows: { one: '{count} row', other: '{count} rows' },
+  rowNumber: 'row {row}',
+  lineNumber: 'line {line}',
   ridges: { one: '{count} ridge', other: '{count} ridges' },
   RS: 'RS',
   WS: 'WS',

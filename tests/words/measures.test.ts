@@ -1,0 +1,66 @@
+import { afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { lengthToType, lengthTyped, saysGrams, saysLength, saysNeedle, saysYarnLength } from '../../src/words/measures.ts';
+import { needleNumber, needleSizes } from '../../src/words/needle-sizes.ts';
+import { loadWords, speak } from '../../src/words/say.ts';
+import { plainSpeech } from '../../src/words/settings.ts';
+
+beforeAll(() => loadWords('ui'));
+afterEach(() => speak(plainSpeech));
+
+describe('lengths', () => {
+  it('are centimetres to a millimetre, or inches to a quarter as tapes have them', async () => {
+    expect([560, 425.4, 4].map(saysLength)).toEqual(['56 cm', '42.5 cm', '0.4 cm']);
+    await speak({ units: 'in' });
+    // one inch is 25.4 mm exactly (international yard and pound agreement, 1959)
+    expect([25.4, 425.45, 419.1, 6, 12.7, 0].map(saysLength)).toEqual(['1 in', '16¾ in', '16½ in', '¼ in', '½ in', '0 in']);
+    await speak({ language: 'de' });
+    expect(saysLength(419.1)).toBe('16½ Zoll');
+  });
+
+  it('come back from a field as they went in', async () => {
+    for (const units of ['cm', 'in'] as const) {
+      await speak({ units });
+      for (let mm = 5; mm < 1200; mm += 13) expect(lengthTyped(lengthToType(mm))).toBeCloseTo(mm, -0.5);
+      expect(lengthToType(lengthTyped(16.5))).toBe(16.5);
+    }
+  });
+
+  it('of yarn are metres or yards (a yard is 0.9144 m exactly); weights stay grams, as on the band', async () => {
+    expect(saysYarnLength(120)).toBe('120 m');
+    expect([50, 7.25].map(saysGrams)).toEqual(['50 g', '7.3 g']);
+    await speak({ units: 'in' });
+    expect(saysYarnLength(91.44)).toBe('100 yd');
+  });
+});
+
+describe('needle sizes', () => {
+  it('are metric, US or old UK, with the millimetres always beside', async () => {
+    expect(saysNeedle(4)).toBe('4 mm');
+    await speak({ needles: 'US' });
+    expect([4, 6.5, 3].map(saysNeedle)).toEqual(['US 6 (4 mm)', 'US 10½ (6.5 mm)', '3 mm']);
+    await speak({ needles: 'UK', language: 'de' });
+    expect([4, 3.25, 3.5, 10].map(saysNeedle)).toEqual(['UK 8 (4 mm)', 'UK 10 (3,25 mm)', '3,5 mm', 'UK 000 (10 mm)']);
+  });
+
+  it('follow no formula: US and UK sum to 14 for nine sizes, but not for US 3', () => {
+    // computed from the conversion table of Sarah Bradberry, knitting-and.com (1996–2002)
+    const sums = needleSizes.map((mm) => Number(needleNumber(mm, 'US')) + Number(needleNumber(mm, 'UK')));
+    expect(sums.filter((sum) => sum === 14)).toHaveLength(9);
+    expect(Number(needleNumber(3.25, 'US')) + Number(needleNumber(3.25, 'UK'))).toBe(13);
+    expect(needleNumber(4.5, 'US')).toBe(needleNumber(4.5, 'UK'));
+  });
+
+  it('rise, and each number of a system stands for one size', () => {
+    expect([...needleSizes].sort((a, b) => a - b)).toEqual(needleSizes);
+    for (const system of ['US', 'UK'] as const) {
+      const numbers = needleSizes.map((mm) => needleNumber(mm, system)).filter((n) => n !== undefined);
+      expect(new Set(numbers).size).toBe(numbers.length);
+      expect(numbers.length).toBeGreaterThan(14);
+    }
+  });
+
+  it('leave a size between the numbers in millimetres', async () => {
+    await speak({ needles: 'US' });
+    expect(saysNeedle(4.2)).toBe('4.2 mm');
+  });
+});

@@ -1,0 +1,111 @@
+import { afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { fault } from '../../src/knit/fault.ts';
+import { saysFabric, saysShaping, saysSide, saysStitches } from '../../src/words/craft.ts';
+import { saysFault, saysWhere } from '../../src/words/fault.ts';
+import { saysList, saysNumber } from '../../src/words/numbers.ts';
+import { saysRow } from '../../src/words/row.ts';
+import { loadWords, say, speak, wordMessage } from '../../src/words/say.ts';
+import { plainSpeech, speechFor } from '../../src/words/settings.ts';
+
+beforeAll(() => loadWords('ui', 'craft', 'row', 'recipeFaults'));
+afterEach(() => speak(plainSpeech));
+
+const edge = (side: 'right' | 'left', by: number) => ({ kind: 'edge', edge: side, by }) as const;
+
+describe('what the app says', () => {
+  it('puts figures into a message, numbers as the language writes them', async () => {
+    expect(say('ui.rowOf', { row: 41, rows: 1200 })).toBe('Row 41 of 1,200');
+    await speak({ language: 'de' });
+    expect(say('ui.rowOf', { row: 41, rows: 1200 })).toBe('Reihe 41 von 1.200');
+  });
+
+  it('takes the plural that the language has for the count', async () => {
+    expect([0, 1, 2].map(saysStitches)).toEqual(['0 stitches', '1 stitch', '2 stitches']);
+    await speak({ language: 'de' });
+    expect([0, 1, 2].map(saysStitches)).toEqual(['0 Maschen', '1 Masche', '2 Maschen']);
+  });
+
+  it('says bind off or cast off, stockinette or stocking stitch, by one setting', async () => {
+    expect(say('craft.bindOff')).toBe('bind off');
+    expect(saysFabric('stocking')).toBe('stockinette');
+    await speak({ terms: 'UK' });
+    expect(say('craft.bindOff')).toBe('cast off');
+    expect(saysFabric('stocking')).toBe('stocking stitch');
+    expect(saysFabric('moss')).toBe('moss stitch');
+  });
+
+  it('keeps brackets that come in with a figure', () => {
+    expect(wordMessage('Work {row}', { row: '[k2, m1] 3 times' }, plainSpeech)).toBe('Work [k2, m1] 3 times');
+  });
+
+  it('shows a missing figure by its name rather than a hole', () => {
+    expect(wordMessage('Row {row}', {}, plainSpeech)).toBe('Row {row}');
+  });
+
+  it('has every catalogue in use ready before the language changes', async () => {
+    const changing = speak({ language: 'de' });
+    expect(saysSide('RS', true)).toBe('right side');
+    await changing;
+    expect(saysSide('RS', true)).toBe('Hinreihe');
+    expect(say('ui.close')).toBe('Schließen');
+  });
+
+  it('names shaping at both edges as one thing', () => {
+    expect(saysShaping({ shaping: [edge('right', -1), edge('left', -1)] })).toBe('decrease at both edges');
+    expect(saysShaping({ shaping: [edge('right', -1), edge('left', 1)] })).toBe(
+      'decrease at the right edge and increase at the left edge',
+    );
+    expect(saysShaping({ shaping: [{ kind: 'bind off', edge: 'left', by: -6 }] })).toBe('bind off 6 at the left edge');
+    expect(saysShaping({ shaping: [{ kind: 'across', edge: 'across', by: 8 }] })).toBe('increase 8 across the row');
+    expect(saysShaping({ shaping: [] })).toBe('');
+  });
+
+  it('prints a row in the language, terms and wording of the moment', async () => {
+    const row = [
+      { work: 'bo', times: 6 },
+      { work: 'k', times: 2 },
+      { work: 'k2tog', times: 1 },
+      { work: 'k', until: { left: 4 } },
+      { repeat: [{ work: 'k', times: 1 }, { work: 'p', times: 1 }], until: { left: 0 } },
+    ] as const;
+    expect(saysRow(row)).toMatch(/^bind off 6 sts, k2, k2tog, knit to last 4 sts, /);
+    await speak({ terms: 'UK', rows: 'full' });
+    expect(saysRow(row)).toMatch(/^cast off 6 stitches, knit 2, knit 2 together, knit to last 4 stitches, /);
+    await speak({ language: 'de', rows: 'abbreviated' });
+    expect(saysRow(row)).toBe(
+      '6 M abketten, 2 re, 2 re zus, rechts bis 4 M vor dem Ende, *1 re, 1 li; ab * wiederholen bis zum Ende',
+    );
+    await speak({ rows: 'full' });
+    expect(saysRow(row.slice(1, 3))).toBe('2 rechts, 2 Maschen rechts zusammenstricken');
+    expect(saysRow([{ work: 'bo', until: { left: 0 } }])).toBe('alle Maschen abketten');
+    expect(saysRow([{ work: 'p', until: { left: 0 } }])).toBe('links');
+  });
+
+  it('says a fault in the language, and one that no catalogue knows in its own words', async () => {
+    const known = fault('bad rows', 'English sentence.', { most: 2000, rows: 2001 });
+    await speak({ language: 'de' });
+    expect(saysFault(known)).toMatch(/2\.000.*2\.001/);
+    expect(saysFault(known)).not.toBe('English sentence.');
+    expect(saysFault(fault('never heard of', 'Row {row} is odd.', { row: 3 }))).toBe('Row 3 is odd.');
+    expect(saysWhere({ piece: 'Front', part: 'Body', row: 12 })).toBe('Front, Body, Reihe 12');
+  });
+
+  it('joins words and writes numbers by the language', async () => {
+    expect(saysList(['back', 'front', 'sleeve'])).toBe('back, front, and sleeve');
+    expect(saysNumber(0.125, { percent: true, digits: 0 })).toBe('13%');
+    await speak({ language: 'de' });
+    expect(saysList(['Rücken', 'Vorderteil', 'Ärmel'])).toBe('Rücken, Vorderteil und Ärmel');
+    expect(saysNumber(3.75, { plain: true })).toBe('3,75');
+  });
+});
+
+describe('the first guess at how to speak', () => {
+  it('follows the device: American, British, German, and English in centimetres for all others', () => {
+    expect(speechFor(['en-US'])).toMatchObject({ language: 'en', terms: 'US', units: 'in', needles: 'US' });
+    expect(speechFor(['en-GB', 'en'])).toMatchObject({ language: 'en', terms: 'UK', units: 'cm' });
+    expect(speechFor(['de-AT'])).toMatchObject({ language: 'de', units: 'cm' });
+    expect(speechFor(['fr-FR', 'de'])).toMatchObject({ language: 'de' });
+    expect(speechFor(['ja'])).toMatchObject({ language: 'en', units: 'cm', needles: 'mm' });
+    expect(speechFor([])).toMatchObject({ language: 'en' });
+  });
+});
