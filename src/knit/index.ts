@@ -5,16 +5,39 @@
 export { type FabricName, fabricNames, fabrics, fits } from './fabric.ts';
 export type { Fault, Result, Where } from './fault.ts';
 export { type Gauge, heightOf, MM_PER_INCH, widthOf } from './gauge.ts';
+export { type MakingUpStep, makingUp } from './making-up/making-up.ts';
 export type { Said } from './piece/count/advice.ts';
 export { countAt } from './piece/count/count-at.ts';
 export { type Landmark, landmarksOf } from './piece/count/landmarks.ts';
-export { type Look, type LookCode, type LookOption, type Seen, sameSeen, seenAt } from './piece/count/look.ts';
+export {
+  type Look,
+  type LookCode,
+  type LookOption,
+  type Seen,
+  sameSeen,
+  seenAt,
+} from './piece/count/look.ts';
+export type { Observation, ObservationKind } from './piece/count/observation.ts';
 export type { SlipCause } from './piece/count/slips.ts';
 export { type Check, type CountKnown, type Explanation, explainCount } from './piece/explain-count.ts';
+export { type Distinction, type Found, findPlace } from './piece/find-place.ts';
 export type { Garment, Swatch, Yarn } from './piece/garment.ts';
 export { plan } from './piece/plan.ts';
-export { type Plan, type PlannedPart, type PlannedRow, type PlannedSection, partsOfMake, type ShapingMark } from './piece/planned.ts';
+export {
+  type Plan,
+  type PlannedPart,
+  type PlannedRow,
+  type PlannedSection,
+  partsOfMake,
+  type ShapingMark,
+} from './piece/planned.ts';
 export type { Edge, Group, PartRecipe, PartStart, PickUp, Recipe, Section, Shaping } from './piece/recipe.ts';
+export { regauge } from './piece/regauge/regauge.ts';
+export { asReallyKnitted, recipeOfMake } from './piece/rework/make-recipe.ts';
+export { type Mismatch, mismatches, type PlannedPiece } from './piece/rework/matches.ts';
+export { type Rework, type ReworkedPart, type ReworkWish, rework } from './piece/rework.ts';
+export { type RipBack, type RipTarget, ripBack, type Stop } from './piece/rip-back.ts';
+export { type OnNeedle, type TogetherOrder, type TogetherStep, togetherOrder } from './piece/together.ts';
 export { expandRow } from './row/expand.ts';
 export { printRow } from './row/print.ts';
 export { englishRowWords, type RowWords } from './row/row-words.ts';
@@ -23,6 +46,5 @@ export { type Worked, workRow } from './row/work.ts';
 export { type Spread, spread } from './shape/spread.ts';
 export { type Taper, type TaperWish, taper } from './shape/taper.ts';
 export { isStitchName, type StitchKind, type StitchName, stitches, stitchNames } from './stitch.ts';
-export { lastBall, type LastBall } from './yarn/last-ball.ts';
+export { type LastBall, lastBall } from './yarn/last-ball.ts';
 export { type Taken, type YarnNeed, yarnFor } from './yarn/need.ts';
-export { type MakingUpStep, makingUp } from './making-up/making-up.ts';

@@ -1,0 +1,199 @@
+import { type Fault, fault, ok, placed, type Result, refuse } from '../fault.ts';
+import type { Said } from './count/advice.ts';
+import { countAt } from './count/count-at.ts';
+import { nextSide } from './count/observation.ts';
+import { plan } from './plan.ts';
+import type { PlannedPart } from './planned.ts';
+import { provePart } from './prove.ts';
+import type { Edge, PartRecipe, Recipe, Section } from './recipe.ts';
+import { waysToAbsorb } from './rework/absorb.ts';
+import { withRows } from './rework/lay-anew.ts';
+import { byHeight, byMeasure } from './rework/length.ts';
+import { deeperNeck } from './rework/neck.ts';
+import { put } from './rework/put.ts';
+import { splitAt } from './rework/split-at.ts';
+
+/** What she wants of the rows not yet knitted. Sections count from 0 in the plan in hand. */
+export type ReworkWish =
+  /** the count on the needle stands as it is; the rest leads to the planned end all the same */
+  | { readonly kind: 'accept'; readonly stitches: number; readonly missingAt?: Edge }
+  /** so high measures what is knitted above row `above` (0: the part's start); the rest reaches the planned lengths */
+  | { readonly kind: 'measured'; readonly heightMm: number; readonly above: number }
+  /** the section shall have so many rows in all, those knitted among them */
+  | { readonly kind: 'rows'; readonly section: number; readonly rows: number }
+  /** the section's end shall lie so high above the part's start */
+  | { readonly kind: 'height'; readonly section: number; readonly heightMm: number }
+  /** the neck begins so many rows earlier (> 0: deeper) or later */
+  | { readonly kind: 'neck'; readonly rows: number };
+
+/** A new plan for a make; what is worked of it is the old one's, row for row. */
+export interface Rework {
+  /** the parts that change: the one in hand first, later ones with it where the wish reaches into them */
+  readonly parts: readonly ReworkedPart[];
+  /** how it is brought about; the sentence is made in src/words */
+  readonly how: Said;
+}
+
+export interface ReworkedPart {
+  /** its index in the recipe */
+  readonly index: number;
+  /** the plan, with its own `recipe` in it */
+  readonly part: PlannedPart;
+  readonly rows: { readonly was: number; readonly now: number };
+}
+
+/**
+ * Plans the rows not yet knitted anew.
+ * @param recipe the make's recipe: its parts as they are planned now (`recipeOfMake`)
+ * @param index of the part in hand
+ * @param part its plan now
+ * @param worked rows worked of it
+ * @returns the new plans, proven by working them, or why the wish cannot be met: 'nothing left', 'shaping does not fit',
+ *   'too few rows', 'cannot be taken up', 'measure again', and the planner's own faults
+ */
+export function rework(
+  recipe: Recipe,
+  index: number,
+  part: PlannedPart,
+  worked: number,
+  wish: ReworkWish,
+): Result<Rework> {
+  const base = part.recipe ?? recipe.parts[index];
+  const where = { piece: recipe.name, part: part.name };
+  const knitted = base?.sections.reduce((sum, section) => sum + section.rows, 0) ?? 0;
+  if (!base || !Number.isSafeInteger(worked) || worked < 0 || worked >= knitted) {
+    return refuse(
+      fault(
+        'nothing left',
+        'All rows of {part} are knitted; there is nothing left to plan anew.',
+        { part: part.name },
+        where,
+      ),
+    );
+  }
+  const job: Job = { recipe, index, part, worked, base };
+  const made = wishes(job, wish);
+  return made.ok ? made : refuse(...made.faults.map((f) => placed(f, where)));
+}
+
+/** What a rework starts from. */
+export interface Job {
+  readonly recipe: Recipe;
+  readonly index: number;
+  readonly part: PlannedPart;
+  readonly worked: number;
+  readonly base: PartRecipe;
+}
+
+function wishes(job: Job, wish: ReworkWish): Result<Rework> {
+  switch (wish.kind) {
+    case 'accept':
+      return acceptCount(job, wish.stitches, wish.missingAt);
+    case 'measured':
+      return toRest(job, byMeasure(job, wish.heightMm, wish.above), { code: 'measured', figures: {} });
+    case 'rows':
+      return toRest(job, withSectionRows(job, wish.section, wish.rows), {
+        code: 'rows',
+        figures: { rows: wish.rows },
+      });
+    case 'height': {
+      const rows = byHeight(job, wish.section, wish.heightMm);
+      if (!rows.ok) return rows;
+      return toRest(job, withSectionRows(job, wish.section, rows.value), {
+        code: 'rows',
+        figures: { rows: rows.value },
+      });
+    }
+    case 'neck': {
+      const parts = deeperNeck(job, wish.rows);
+      return parts.ok
+        ? replan(job, parts.value, { code: 'neck', figures: { rows: Math.abs(wish.rows) } })
+        : parts;
+    }
+  }
+}
+
+/** Tries the ways in turn; the first that can be knitted and leads to the planned end is taken. */
+function acceptCount(job: Job, stitches: number, missingAt: Edge | undefined): Result<Rework> {
+  const { part, worked, base } = job;
+  const off = stitches - (countAt(part, worked) ?? 0);
+  const { rest } = splitAt(base, part, worked);
+  if (off === 0) return toRest(job, ok(rest), { code: 'as planned', figures: {} });
+  const faults: Fault[] = [];
+  for (const way of waysToAbsorb(rest, off, missingAt, nextSide(part, worked))) {
+    const [first, ...later] = way.rest;
+    const counted = first ? [{ ...first, onNeedle: stitches }, ...later] : way.rest;
+    const made = toRest(job, ok(counted), { ...way.how, figures: { ...way.how.figures, stitches } });
+    if (made.ok && leftOf(made.value.parts[0]?.part) === leftOf(part)) return made;
+    if (!made.ok) faults.push(...made.faults);
+  }
+  const because = faults[0]?.sentence ?? '';
+  return refuse(
+    fault('cannot be taken up', '{off} stitches cannot be taken up in the rows that are left. {because}', {
+      off: Math.abs(off),
+      because,
+    }),
+  );
+}
+
+/** Stitches before the part is bound off, held or shared. */
+function leftOf(part: PlannedPart | undefined): number | undefined {
+  const last = part?.rows[part.rows.length - 1];
+  return last?.after === 0 ? last.before : last?.after;
+}
+
+/** The rest with one section brought to `rows` rows in all. */
+function withSectionRows(
+  { base, part, worked }: Job,
+  section: number,
+  rows: number,
+): Result<readonly Section[]> {
+  const { done, rest } = splitAt(base, part, worked);
+  const isSplit = done.length + rest.length > base.sections.length;
+  const at = section - done.length + (isSplit ? 1 : 0);
+  const one = rest[at];
+  const before = isSplit && at === 0 ? (done[done.length - 1]?.rows ?? 0) : 0;
+  if (!one || !Number.isSafeInteger(rows) || rows - before < 0) {
+    return refuse(
+      fault('too few rows', '{rows} rows are fewer than the {worked} that are knitted of it already.', {
+        rows,
+        worked: before,
+        row: before,
+      }),
+    );
+  }
+  const made = withRows(one, rows - before);
+  return made.ok ? ok(put(rest, at, made.value)) : made;
+}
+
+function toRest(job: Job, rest: Result<readonly Section[]>, how: Said): Result<Rework> {
+  if (!rest.ok) return rest;
+  const { done } = splitAt(job.base, job.part, job.worked);
+  return replan(job, new Map([[job.index, { ...job.base, sections: [...done, ...rest.value] }]]), how);
+}
+
+/** Plans the make with the changed parts, puts the worked rows as they were under the new ones, and works all of it. */
+function replan(
+  { recipe, index, part, worked }: Job,
+  changed: ReadonlyMap<number, PartRecipe>,
+  how: Said,
+): Result<Rework> {
+  const parts = recipe.parts.map((one, i) => changed.get(i) ?? one);
+  const planned = plan({ ...recipe, makes: 1, mirrored: false, parts });
+  if (!planned.ok) return planned;
+  const out: ReworkedPart[] = [];
+  for (const [i, own] of changed) {
+    const fresh = planned.value.parts[i];
+    if (!fresh) continue;
+    const rows = i === index ? [...part.rows.slice(0, worked), ...fresh.rows.slice(worked)] : fresh.rows;
+    const made: PlannedPart = { ...fresh, rows, recipe: own };
+    const faults = provePart(made);
+    if (faults.length > 0) return refuse(...faults);
+    const was = i === index ? part.rows.length : recipe.parts[i] ? rowsOfRecipe(recipe.parts[i]) : 0;
+    out.push({ index: i, part: made, rows: { was, now: rows.length } });
+  }
+  return ok({ parts: out, how });
+}
+
+const rowsOfRecipe = (part: PartRecipe | undefined): number =>
+  (part?.sections ?? []).reduce((sum, section) => sum + section.rows, part?.end === 'bind off' ? 1 : 0);
