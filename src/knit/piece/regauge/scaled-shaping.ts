@@ -1,0 +1,104 @@
+import { ok, type Result, refuse } from '../../fault.ts';
+import { taper } from '../../shape/taper.ts';
+import type { Group, Shaping } from '../recipe.ts';
+import { roundLike, roundParts } from './round-to.ts';
+
+/** How many stitches and rows there are now for each one before. */
+export interface Scale {
+  readonly stitches: number;
+  readonly rows: number;
+}
+
+/** A section's shaping in the new stitches and rows, without 'across', which is reckoned from the counts. */
+export function scaledShaping(shaping: readonly Shaping[], scale: Scale, rows: number): Result<Shaping[]> {
+  const out: Shaping[] = [];
+  for (const one of shaping) {
+    const made = scaledOne(one, scale, rows);
+    if (!made.ok) return made;
+    if (made.value) out.push(made.value);
+  }
+  return ok(out);
+}
+
+function scaledOne(shaping: Shaping, scale: Scale, rows: number): Result<Shaping | undefined> {
+  switch (shaping.kind) {
+    case 'edge': {
+      const times = Math.round(shaping.rows.length * scale.stitches);
+      const laid = scaledRows(shaping.rows, times, scale, rows);
+      return laid.ok ? ok({ ...shaping, rows: laid.value }) : laid;
+    }
+    case 'middle': {
+      // the mitre goes with the band's own rows: as many decreases as before, as far as its rows allow
+      const times = Math.max(1, Math.min(rows, Math.round(shaping.rows.length * scale.rows)));
+      const laid = scaledRows(shaping.rows, times, scale, rows);
+      return laid.ok ? ok({ ...shaping, rows: laid.value }) : laid;
+    }
+    case 'bind off':
+    case 'cast on':
+      return ok({ ...shaping, groups: scaledGroups(shaping.groups, scale, rows) });
+    case 'across':
+      return ok(undefined);
+  }
+}
+
+/** Shaping rows stretched over the same share of the section, on the same parity where that still has room. */
+function scaledRows(rows: readonly number[], times: number, scale: Scale, total: number): Result<number[]> {
+  const first = rows[0];
+  const last = rows[rows.length - 1];
+  if (first === undefined || last === undefined || times === 0) return ok([]);
+  const from = Math.min(total, Math.max(1, roundLike(first * scale.rows, first)));
+  const to = Math.min(total, Math.max(from, roundLike(last * scale.rows, last)));
+  const sameSide = rows.every((row) => (row - first) % 2 === 0);
+  const steps: readonly (1 | 2)[] = sameSide ? [2, 1] : [1];
+  for (const step of steps) {
+    for (const end of [to, total]) {
+      const laid = taper({ rows: end, times, first: from, step });
+      if (laid.ok) return ok([...laid.value.rows]);
+    }
+  }
+  const laid = taper({ rows: total, times, step: 1 });
+  return laid.ok ? ok([...laid.value.rows]) : refuse(...laid.faults);
+}
+
+/**
+ * A slope of several groups gets as many as the new rows have room for on the same height, with the stitches shared
+ * out along the same line; a single group stays one.
+ */
+function scaledGroups(groups: readonly Group[], scale: Scale, total: number): Group[] {
+  const { first, distance, count } = slopeIn(groups, scale);
+  const last = first + (count - 1) * distance;
+  const from = last <= total ? first : Math.max(2 - (first % 2), first - 2 * Math.ceil((last - total) / 2));
+  return sharedAlong(groups, scale, count)
+    .map((stitches, i) => ({ row: from + i * distance, stitches }))
+    .filter((g) => g.stitches > 0);
+}
+
+/** Rows that the groups need from the section's first row on, at least. */
+export function rowsOfGroups(groups: readonly Group[], scale: Scale): number {
+  const { first, distance, count } = slopeIn(groups, scale);
+  return (2 - (first % 2)) + (count - 1) * distance;
+}
+
+function slopeIn(groups: readonly Group[], scale: Scale) {
+  const old = groups[0]?.row ?? 1;
+  const last = groups[groups.length - 1]?.row ?? old;
+  const distance = groups.length > 1 ? Math.max(2, 2 * Math.round((last - old) / (groups.length - 1) / 2)) : 2;
+  const count = groups.length < 2 ? groups.length : Math.max(1, Math.round(groups.length * scale.rows));
+  return { first: Math.max(2 - (old % 2), roundLike(old * scale.rows, old)), distance, count };
+}
+
+/** The old groups' stitches, laid end to end and cut anew into `count` equal stretches. */
+function sharedAlong(groups: readonly Group[], scale: Scale, count: number): number[] {
+  const upTo = (share: number): number => {
+    let left = share * groups.length;
+    let sum = 0;
+    for (const group of groups) {
+      sum += Math.min(1, Math.max(0, left)) * group.stitches;
+      left -= 1;
+    }
+    return sum;
+  };
+  return roundParts(
+    Array.from({ length: count }, (_, i) => (upTo((i + 1) / count) - upTo(i / count)) * scale.stitches),
+  );
+}

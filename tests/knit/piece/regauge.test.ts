@@ -1,0 +1,66 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { sampleGarment } from '../../../src/knit/garment/sample.ts';
+import { type Gauge, makingUp, plan, type Recipe, regauge } from '../../../src/knit/index.ts';
+import { edgesOf } from '../../../src/knit/making-up/edges.ts';
+
+const gauge = (): fc.Arbitrary<Gauge> =>
+  fc.record({ stitches: fc.double({ min: 14, max: 32, noNaN: true }), share: fc.double({ min: 1.25, max: 1.55, noNaN: true }) }).map(({ stitches, share }) => ({
+    stitches,
+    rows: stitches * share,
+  }));
+
+const edges = (recipe: Recipe) => {
+  const made = plan(recipe);
+  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  return edgesOf(made.value);
+};
+
+const inGauge = (recipe: Recipe, to: Gauge): Recipe => {
+  const made = regauge(recipe, to);
+  if (!made.ok) throw new Error(made.faults.map((f) => f.sentence + JSON.stringify(f.at)).join());
+  return made.value;
+};
+
+describe('a garment in another gauge', () => {
+  it('stays as it is in its own gauge', () => {
+    for (const piece of sampleGarment.pieces) expect(inGauge(piece, piece.gauge as Gauge)).toBe(piece);
+  });
+
+  it('can be knitted in every usual gauge and is as wide and as high as before', () => {
+    fc.assert(
+      fc.property(gauge(), (to) => {
+        for (const piece of sampleGarment.pieces.slice(0, 3)) {
+          const before = edges(piece);
+          const after = edges(inGauge(piece, to));
+          expect(Math.abs(after.widthMm - before.widthMm)).toBeLessThan((4 * 100) / to.stitches);
+          expect(Math.abs(after.heightMm - before.heightMm)).toBeLessThan((10 * 100) / to.rows);
+        }
+        expect(plan(inGauge(sampleGarment.pieces[3] as Recipe, to)).ok).toBe(true);
+      }),
+      { numRuns: 40 },
+    );
+  }, 30_000);
+
+  it('keeps back and front of the same width, and both shoulders within two stitches of the back’s', () => {
+    fc.assert(
+      fc.property(gauge(), (to) => {
+        const pieces = sampleGarment.pieces.map((piece) => inGauge(piece, to));
+        const made = makingUp({ ...sampleGarment, pieces });
+        if (!made.ok) throw new Error(made.faults[0]?.sentence);
+        const shoulders = made.value.find((s) => s.kind === 'shoulders');
+        expect(Math.abs(shoulders?.kind === 'shoulders' ? shoulders.stitches.difference : 99)).toBeLessThanOrEqual(2);
+        const side = made.value.find((s) => s.kind === 'side seams');
+        expect(side?.kind === 'side seams' ? side.rows.difference : 99).toBe(0);
+      }),
+      { numRuns: 40 },
+    );
+  }, 30_000);
+
+  it('is refused where the gauge is none, or the piece states none', () => {
+    const [back] = sampleGarment.pieces as readonly [Recipe];
+    expect(regauge(back, { stitches: 0, rows: 28 })).toMatchObject({ ok: false, faults: [{ code: 'bad gauge' }] });
+    const { gauge: _none, ...without } = back;
+    expect(regauge(without, { stitches: 20, rows: 28 })).toMatchObject({ ok: false, faults: [{ code: 'no gauge' }] });
+  });
+});
