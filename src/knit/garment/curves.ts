@@ -6,11 +6,15 @@ import type { NeckShape } from './design.ts';
  * what was asked for and what whole stitches and rows make of it.
  */
 
-/** A slanting edge that begins after `startMm` (the row above a rib is worked without shaping at its edges). */
-export const slantCurve = (low: number, high: number, height: number, startMm = 0): Curve =>
+/**
+ * A slanting edge that begins after `startMm` (the row above a rib is worked without shaping at its edges) and has
+ * reached its end `topMm` below its top: half a pair of rows, so that the last rows have their full count.
+ */
+export const slantCurve = (low: number, high: number, height: number, startMm = 0, topMm = 0): Curve =>
   chain([
     [low, 0],
     [low, startMm],
+    [high, height - topMm],
     [high, height],
   ]);
 
@@ -35,6 +39,7 @@ export const raglanCurve = (underarm: number, step: number, top: number, depth: 
     [underarm, 0],
     [underarm - step, 0],
     [underarm - step, pairMm],
+    [top, depth - pairMm / 2],
     [top, depth],
   ]);
 
@@ -55,12 +60,17 @@ export function capCurve(width: number, step: number, top: number, height: numbe
 /** how far the S runs level at its ends, as a share of its width (common practice, no published source) */
 const CAP_HANDLE = 0.4;
 
-/** Half a neck from its lowest point; `from` is where it begins at the bottom (the front edge of a cardigan). */
-export function neckCurve(shape: NeckShape | 'back', from: number, half: number, depth: number): Curve {
-  if (shape === 'V') return chain([[from, 0], [half, depth]]);
-  if (shape === 'square') return chain([[from, 0], [half, 0], [half, depth]]);
+/**
+ * Half a neck from its lowest point; `from` is where it begins at the bottom (the front edge of a cardigan), and
+ * `topMm` how far below its top it has its full width.
+ */
+export function neckCurve(shape: NeckShape | 'back', from: number, half: number, depth: number, topMm = 0): Curve {
+  const end: Point = [half, depth];
+  const wide: Point = [half, depth - topMm];
+  if (shape === 'V') return chain([[from, 0], wide, end]);
+  if (shape === 'square') return chain([[from, 0], [half, 0], end]);
   const level = from + NECK_LEVEL[shape] * (half - from);
-  return [line([from, 0], [level, 0]), levelThenUpright([level, 0], [half, depth])];
+  return [line([from, 0], [level, 0]), levelThenUpright([level, 0], wide), line(wide, end)];
 }
 /** share of a half neck that is bound off level before the curve (common practice, no published source) */
 const NECK_LEVEL = { round: 0.2, boat: 0.5, back: 0.6 } as const;

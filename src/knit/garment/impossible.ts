@@ -26,7 +26,7 @@ export function impossiblePanels(design: Design, targets: Targets, counts: Panel
     } else if (across < underarm && pairs.armhole > 0 && (underarm - across) / 2 > 3 * pairs.armhole) {
       no('armhole too shallow', 'body.armholeDepth', 'The armhole has {rows} rows for {stitches} stitches to be taken off at each edge; make it deeper.', { rows: 2 * pairs.armhole, stitches: (underarm - across) / 2 });
     }
-    if (neck > across - 2) {
+    if (neck > across - 4) {
       no('neck too wide', 'neck.widthMm', 'A neck {neck} mm wide leaves nothing of the {across} mm between the armholes for the shoulders.', { neck: mm(neck), across: mm(across) });
     }
   }

@@ -26,7 +26,7 @@ export interface Neck {
 export function knitNeck(wish: NeckWish): Neck {
   const { shape, gauge, from, pairs, start, end } = wish;
   const mm = (stitches: number): number => (stitches * 100) / gauge.stitches;
-  const curve = neckCurve(shape, mm(start), mm(end), (pairs * 200) / gauge.rows);
+  const curve = neckCurve(shape, mm(start), mm(end), (pairs * 200) / gauge.rows, 100 / gauge.rows);
   const edge: Omit<EdgeWish, 'start'> = {
     curve,
     gauge,

@@ -5,6 +5,7 @@ import { type Design, garmentKinds } from './design.ts';
 import type { PanelEdge } from './panel.ts';
 import type { PanelCounts } from './panel-counts.ts';
 import type { Panels } from './panels.ts';
+import { shoulderPair } from './sides.ts';
 import type { Sleeve } from './sleeve.ts';
 import type { SleeveCounts } from './sleeve-counts.ts';
 import type { Targets } from './targets.ts';
@@ -153,11 +154,11 @@ function madePanel(counts: PanelCounts, panels: Panels, which: 'back' | 'front')
 }
 
 /** The steps in which a shoulder is bound off, from the arm to the neck. */
-function shoulderPoints({ across, shoulder }: PanelCounts, top: number, stitchMm: number, pairMm: number): Point[] {
+function shoulderPoints(counts: PanelCounts, top: number, stitchMm: number, pairMm: number): Point[] {
   const points: Point[] = [];
-  let x = (across / 2) * stitchMm;
-  shoulder.forEach((stitches, i) => {
-    const y = top - (shoulder.length - 1 - i) * pairMm;
+  let x = (counts.across / 2) * stitchMm;
+  counts.shoulder.forEach((stitches, i) => {
+    const y = top - (counts.pairs.slope - shoulderPair(counts, i)) * pairMm;
     points.push([x, y], [x - stitches * stitchMm, y]);
     x -= stitches * stitchMm;
   });

@@ -48,7 +48,7 @@ export function panelCounts(design: Design, targets: Targets): PanelCounts {
   const isRaglan = design.armhole === 'raglan';
   const step = design.armhole === 'indented' ? (underarm - across) / 2 : Math.max(0, Math.round(stitchesIn(targets.underarmStep, gauge)));
   const shoulder = (across - neck) / 2;
-  const pairs = pairsOf(design, targets, gauge, hemGauge, Math.max(0, shoulder - 1));
+  const pairs = pairsOf(design, targets, gauge, hemGauge);
   return {
     gauge,
     hemGauge,
@@ -59,18 +59,16 @@ export function panelCounts(design: Design, targets: Targets): PanelCounts {
     across,
     neck,
     step,
-    shoulder: isRaglan ? [] : shoulder > 0 ? groupsOf(shoulder, pairs.slope + 1) : [shoulder],
+    shoulder: isRaglan ? [] : shoulder > 0 ? groupsOf(shoulder, Math.min(shoulder, pairs.slope + 1)) : [shoulder],
     pairs,
   };
 }
 
-/** @param mostSlope a shoulder of n stitches has room for n − 1 steps */
 function pairsOf(
   design: Design,
   targets: Targets,
   gauge: Gauge,
   hemGauge: Gauge,
-  mostSlope: number,
 ): PanelCounts['pairs'] {
   const pairMm = 200 / gauge.rows;
   const hem = pairsIn(design.hem.heightMm, hemGauge, 1);
@@ -80,7 +78,7 @@ function pairsOf(
   const slope =
     isRaglan || targets.shoulderDrop === 0
       ? 0
-      : Math.min(mostSlope, Math.max(1, pairsIn(targets.armholeDepth + targets.shoulderDrop, gauge) - armhole));
+      : Math.max(1, pairsIn(targets.armholeDepth + targets.shoulderDrop, gauge) - armhole);
   const side = Math.round((targets.length - hemMm) / pairMm) - armhole - slope;
   return {
     hem,

@@ -32,8 +32,8 @@ export function seamsOf(design: Design, figures: SeamFigures): readonly Match[] 
       match({
         seam: 'shoulder',
         unit: 'stitches',
-        first: { piece: 'Front', measure: shoulderOf(front, panels.open !== undefined, counts.neck) },
-        second: { piece: 'Back', measure: shoulderOf(back, false, counts.neck) },
+        first: { piece: 'Front', measure: frontShoulder(panels, counts) },
+        second: { piece: 'Back', measure: shoulderOf(back, panels.back.neck ? 0 : counts.neck, panels.back.neck === undefined) },
         tolerance: 0,
       }),
     );
@@ -84,3 +84,8 @@ const underarm = (sleeve: number, body: number): Match =>
     tolerance: 0,
   });
 
+
+function frontShoulder({ recipes, open, front }: Panels, counts: PanelCounts): number {
+  if (front.neck) return shoulderOf(recipes[1], 0, false);
+  return shoulderOf(recipes[1], open ? open.neckStitches : counts.neck, open === undefined);
+}

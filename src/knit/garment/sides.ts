@@ -23,7 +23,7 @@ export function knitSides(design: Design, counts: PanelCounts): Sides {
   const top = underarm + pairs.armhole;
   const shoulder: readonly EdgeStep[] = counts.shoulder
     .slice(0, -1)
-    .map((stitches, i) => ({ pair: top + i, by: -stitches, as: 'group' }));
+    .map((stitches, i) => ({ pair: top + shoulderPair(counts, i), by: -stitches, as: 'group' }));
   return {
     edges,
     steps: [...stepsAlong(edges), ...shoulder],
@@ -64,3 +64,7 @@ function stretchesOf(design: Design, { pairs, hem, low }: PanelCounts): readonly
 /** Stitches of a symmetrical panel before pair `pair`; at its very beginning the rib's count. */
 export const countBefore = (counts: PanelCounts, steps: readonly EdgeStep[], pair: number): number =>
   pair <= counts.pairs.hem && counts.pairs.hem > 0 ? counts.hem : counts.low + 2 * changeBefore(steps, pair);
+
+/** Pairs above the armhole at which a shoulder's group (from 0, the outer one first) is bound off; the last one at the top. */
+export const shoulderPair = ({ shoulder, pairs }: PanelCounts, group: number): number =>
+  shoulder.length < 2 ? pairs.slope : Math.round((group * pairs.slope) / (shoulder.length - 1));

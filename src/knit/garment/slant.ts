@@ -25,7 +25,7 @@ export function knitSlant(wish: SlantWish): PanelEdge {
   const { name, gauge, from, pairs, start, end, rest, tapers } = wish;
   const mm = (stitches: number): number => (stitches * 100) / gauge.stitches;
   const pairMm = 200 / gauge.rows;
-  const curve = slantCurve(mm(start), mm(end), pairs * pairMm, Math.min(rest, pairs - 1) * pairMm);
+  const curve = slantCurve(mm(start), mm(end), pairs * pairMm, Math.min(rest, pairs - 1) * pairMm, pairMm / 2);
   const together = tapers === 'together' ? inRuns(wish) : undefined;
   const knitted = knitEdge({ curve, gauge, pairs, start, end, order: 'free' });
   if (!together) return { ...knitted, name, from, curve, gauge };

@@ -29,6 +29,8 @@ export interface SleeveCounts {
 const CAP_TOP_SHARE = 0.25;
 /** width of a raglan sleeve at the neck; common practice, no published source */
 const RAGLAN_TOP_MM = 30;
+/** stitches at the top of a cap or raglan at least, so that both edges can be shaped */
+const LEAST_TOP = 4;
 
 export function sleeveCounts(design: Design, targets: Targets, panels: PanelCounts, sides: Sides): SleeveCounts {
   const { gauge } = panels;
@@ -36,8 +38,10 @@ export function sleeveCounts(design: Design, targets: Targets, panels: PanelCoun
   const cuffGauge = designGauge(design, design.cuff.fabric).gauge;
   const flat = design.armhole === 'drop' || design.armhole === 'indented';
   const askedWidthMm = flat ? (panels.pairs.armhole * 400) / gauge.rows : targets.sleeveTop;
-  const asked = [askedWidthMm, topOf(design, askedWidthMm), shape === 'tapered' ? targets.cuff : askedWidthMm];
-  const [wide = 0, top = 0, low = 0] = sameParity(asked.map((mm) => stitchesIn(mm, gauge)));
+  const topStitches = Math.max(LEAST_TOP, stitchesIn(topOf(design, askedWidthMm), gauge));
+  const lowMm = shape === 'tapered' ? targets.cuff : askedWidthMm;
+  const asked = [stitchesIn(askedWidthMm, gauge), topStitches, stitchesIn(lowMm, gauge)];
+  const [wide = 0, top = 0, low = 0] = sameParity(asked);
   const cuffPairs = pairsIn(design.cuff.heightMm, cuffGauge, 1);
   const wanted = shape === 'after cuff' ? Math.round(stitchesIn(targets.cuff, gauge)) : low;
   const cuff = cuffPairs > 0 ? fitted(design.cuff.fabric, wanted) : low;

@@ -55,7 +55,7 @@ function capOf({ armhole }: Design, counts: SleeveCounts): readonly PanelEdge[] 
       ? raglanCurve(mm(wide / 2), mm(step), mm(top / 2), height, pairMm)
       : capCurve(mm(wide / 2), mm(step), mm(top / 2), height, pairMm);
   const order = armhole === 'raglan' ? 'free' : 'falling then rising';
-  const knitted = knitEdge({ curve, gauge, pairs: pairs.cap, start: wide / 2, end: top / 2, order });
+  const knitted = knitEdge({ curve, gauge, pairs: pairs.cap, start: wide / 2, end: top / 2, order, endsLevel: armhole === 'set-in' });
   return [{ ...knitted, ...rest, curve }];
 }
 
@@ -86,14 +86,15 @@ const cuffUp = ({ cuff }: SleeveCounts, stretches: readonly Stretch[], steps: re
 function topDown(counts: SleeveCounts, stretches: readonly Stretch[], steps: readonly EdgeStep[]): PartRecipe {
   const pairs = whole(stretches);
   const back = turned(steps, pairs);
+  const top = counts.low + 2 * steps.reduce((sum, step) => sum + step.by, 0);
   const down = [...stretches].reverse().map(({ across: _, ...s }) => (s.name === 'cuff' ? { ...s, across: counts.cuff - counts.low } : s));
   return cutPart(down, {
     name: 'Sleeve',
-    from: { castOn: counts.top },
+    from: { castOn: top },
     end: 'bind off',
     pairs: [0, pairs],
     right: back,
     left: back,
-    stitches: counts.top,
+    stitches: top,
   });
 }

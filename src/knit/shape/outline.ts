@@ -14,6 +14,8 @@ export interface EdgeWish {
   readonly start: number;
   readonly end: number;
   readonly order: StepOrder;
+  /** the curve's top is level (a cap): what is left there is bound off in one go, whatever `end` says */
+  readonly endsLevel?: boolean;
   /** −1 for a neck edge, where a wider curve means fewer stitches */
   readonly outward?: 1 | -1;
 }
@@ -35,12 +37,12 @@ export const heightOfPair = (pair: number, gauge: Gauge): number => ((2 * pair +
  * of rows, rounded to whole stitches (half a stitch off at most), and its steps put in the order that the trade keeps.
  */
 export function knitEdge(wish: EdgeWish): KnittedEdge {
-  const { curve, gauge, pairs, start, end, order, outward = 1 } = wish;
+  const { curve, gauge, pairs, start, end, order, endsLevel = false, outward = 1 } = wish;
   const targets = Array.from(
     { length: pairs },
     (_, pair) => (xAt(curve, heightOfPair(pair, gauge)) * gauge.stitches) / 100,
   );
-  const { at, worst } = stairsOf(targets, start, end, order);
+  const { at, worst } = stairsOf(targets, start, end, order, endsLevel);
   return { at, worst, steps: stepsOf(at, start, order, outward) };
 }
 

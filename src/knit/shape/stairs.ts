@@ -18,12 +18,19 @@ export type StepOrder = 'falling' | 'rising' | 'falling then rising' | 'free';
  * exactly. Where the steps' order asks for it, runs of groups are laid anew in that order, as near to the targets
  * as the order allows.
  * @param start stitches before the first pair; `end` may lie on either side of it
+ * @param endsLevel the curve ends in a level stretch: the last stair is rounded like the others, and what is left is bound off
  */
-export function stairsOf(targets: readonly number[], start: number, end: number, order: StepOrder = 'free'): Stairs {
+export function stairsOf(
+  targets: readonly number[],
+  start: number,
+  end: number,
+  order: StepOrder = 'free',
+  endsLevel = false,
+): Stairs {
   const way = end >= start ? 1 : -1;
   const up = targets.map((target) => way * (target - start));
   const total = way * (end - start);
-  const rounded = up.map((target, i) => (i === up.length - 1 ? total : clamp(Math.round(target), total)));
+  const rounded = up.map((target, i) => (i === up.length - 1 && !endsLevel ? total : clamp(Math.round(target), total)));
   const ordered = inOrder(rounded, up, order);
   let worst = { stitches: 0, pair: 0 };
   ordered.forEach((stair, i) => {
@@ -56,13 +63,31 @@ function rising(rounded: readonly number[], targets: readonly number[]): number[
   return [...turned.slice(0, -1).reverse().map((n) => total - n), total];
 }
 
-/** Lays the steps up to the last group of two or more so that none is bigger than the one before it. */
-function falling(rounded: readonly number[], targets: readonly number[]): number[] {
+/**
+ * Lays the steps up to the last group of two or more so that none is bigger than the one before it. Where that would
+ * lead more than `FAR` away from the curve (a long slant of ones and twos), only the steps that the curve itself makes
+ * two and more are laid so; the twos after them are worked one stitch a row.
+ */
+function falling(rounded: readonly number[], targets: readonly number[]): readonly number[] {
   const steps = rounded.map((n, i) => n - (rounded[i - 1] ?? 0));
   let run = steps.length;
   while (run > 0 && (steps[run - 1] ?? 0) < 2) run -= 1;
-  const isInOrder = steps.slice(1, run).every((step, i) => step <= (steps[i] ?? 0));
-  if (run < 2 || isInOrder || steps.slice(0, run).some((step) => step < 1)) return [...rounded];
+  const whole = laidFalling(rounded, targets, run);
+  if (worstOf(whole, targets) <= FAR) return whole;
+  const steep = targets.findIndex((target, i) => target - (targets[i - 1] ?? 0) < 2);
+  return laidFalling(rounded, targets, steep === -1 ? run : Math.min(steep, run));
+}
+
+/** Stitches off its curve that order is worth. */
+const FAR = 0.75;
+
+const worstOf = (stairs: readonly number[], targets: readonly number[]): number =>
+  stairs.reduce((worst, stair, i) => Math.max(worst, Math.abs(stair - (targets[i] ?? 0))), 0);
+
+function laidFalling(rounded: readonly number[], targets: readonly number[], run: number): readonly number[] {
+  const steps = rounded.slice(0, run).map((n, i) => n - (rounded[i - 1] ?? 0));
+  const isInOrder = steps.slice(1).every((step, i) => step <= (steps[i] ?? 0));
+  if (run < 2 || isInOrder || steps.some((step) => step < 1)) return rounded;
   return [...nearestFalling(targets.slice(0, run), rounded[run - 1] ?? 0), ...rounded.slice(run)];
 }
 

@@ -1,0 +1,61 @@
+import type { FabricName } from '../fabric.ts';
+import type { Gauge } from '../gauge.ts';
+import type { ArmholeKind, Body, Design, GarmentKind, NeckShape } from './design.ts';
+import { easeFor, type Fit } from './ease.ts';
+
+/** What she has chosen before she looks at single figures. */
+export interface Choices {
+  readonly kind: GarmentKind;
+  readonly armhole: ArmholeKind;
+  readonly neck: NeckShape;
+  readonly fit: Fit;
+}
+
+/**
+ * Shares of measures with which a design begins; all common practice, no published source: printed back necks take
+ * 22 to 59 in the hundred of the shoulders' stitches, one third of the cross back is in the middle of them.
+ */
+const NECK_OF_CROSS_BACK = { V: 0.38, round: 0.42, square: 0.46, boat: 0.62 } as const;
+/** a quarter of the head's girth: a round neck this wide lets the head through in most bands */
+const NECK_OF_HEAD = 0.27;
+const NECK_DEPTH_OF_ARMHOLE = { V: 0.95, round: 0.42, square: 0.5, boat: 0.12 } as const;
+const BACK_NECK_OF_ARMHOLE = 0.1;
+const SHOULDER_DROP_OF_CROSS_BACK = 0.07;
+const BELOW_WAIST_OF_NAPE_TO_WAIST = 0.45;
+const HEM_OF_ARMHOLE = 0.3;
+
+/** A whole design to begin with, from a body, a swatch and four choices; every figure may be changed. */
+export function startingDesign(choices: Choices, body: Body, fabric: FabricName, gauge: Gauge): Design {
+  const { kind, armhole, neck, fit } = choices;
+  const borderMm = whole(HEM_OF_ARMHOLE * body.armholeDepth);
+  const rib: FabricName = 'rib 2x2';
+  const bandMm = whole(Math.min(30, 0.15 * body.armholeDepth));
+  return {
+    kind,
+    armhole,
+    body,
+    ease: easeFor(fit),
+    lengthMm: whole(body.napeToWaist * (1 + BELOW_WAIST_OF_NAPE_TO_WAIST)),
+    silhouette: 'straight',
+    neck: {
+      shape: neck,
+      widthMm: whole(Math.max(NECK_OF_CROSS_BACK[neck] * body.crossBack, NECK_OF_HEAD * body.head)),
+      depthMm: whole(NECK_DEPTH_OF_ARMHOLE[neck] * body.armholeDepth),
+      backDepthMm: neck === 'boat' ? whole(NECK_DEPTH_OF_ARMHOLE.boat * body.armholeDepth) : whole(BACK_NECK_OF_ARMHOLE * body.armholeDepth),
+    },
+    shoulderDropMm: armhole === 'drop' ? 0 : whole(SHOULDER_DROP_OF_CROSS_BACK * body.crossBack),
+    sleeve: { shape: 'tapered', direction: 'cuff up', capEase: 0 },
+    hem: { fabric: rib, heightMm: borderMm, count: 'fitted' },
+    cuff: { fabric: rib, heightMm: borderMm },
+    neckband: { fabric: neck === 'V' ? 'rib 1x1 matched' : rib, heightMm: bandMm, mitre: 'every second row' },
+    frontBand: { fabric: 'rib 1x1 matched', heightMm: bandMm, buttons: 6 },
+    armholeBand: { fabric: rib, heightMm: bandMm },
+    fabric,
+    gauges: { [fabric]: gauge },
+    needles: { panels: 4, borders: 3.5 },
+    tapers: 'blended',
+    overruled: [],
+  };
+}
+
+const whole = (mm: number): number => Math.round(mm);

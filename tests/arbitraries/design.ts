@@ -1,0 +1,92 @@
+import fc from 'fast-check';
+import type { FabricName } from '../../src/knit/fabric.ts';
+import { type SizedBody, bodyTables } from '../../src/knit/garment/bodies.ts';
+import {
+  armholeKinds,
+  type Body,
+  type Design,
+  garmentKinds,
+  neckShapes,
+  silhouettes,
+  sleeveShapes,
+} from '../../src/knit/garment/design.ts';
+import { easeFor, fits } from '../../src/knit/garment/ease.ts';
+import { startingDesign } from '../../src/knit/garment/start.ts';
+import type { Gauge } from '../../src/knit/gauge.ts';
+
+const sized: readonly SizedBody[] = Object.values(bodyTables).flat();
+
+/** A body of no table: one of a table with every measure up to an eighth smaller or larger. */
+export const someBody = (): fc.Arbitrary<Body> =>
+  fc
+    .tuple(fc.constantFrom(...sized), fc.array(fc.integer({ min: -125, max: 125 }), { minLength: 11, maxLength: 11 }))
+    .map(([{ body }, shares]) => {
+      const names = Object.keys(body) as (keyof Body)[];
+      const changed = names.map((name, i) => [name, Math.round(body[name] * (10 + (shares[i] ?? 0) / 100))/ 10] as const);
+      return Object.fromEntries(changed) as unknown as Body;
+    });
+
+/** From the finest sock yarn to the thickest roving; rows 1.1 to 2.1 times the stitches. */
+export const someGauge = (): fc.Arbitrary<Gauge> =>
+  fc
+    .tuple(fc.integer({ min: 24, max: 160 }), fc.integer({ min: 110, max: 210 }))
+    .map(([quarters, ratio]) => ({ stitches: quarters / 4, rows: (quarters / 4) * (ratio / 100) }));
+
+const ribs: readonly FabricName[] = ['rib 2x2', 'rib 1x1', 'rib 1x1 matched', 'garter', 'moss'];
+const panels: readonly FabricName[] = ['stocking', 'stocking', 'garter', 'reverse stocking', 'moss'];
+const some = <T>(...of: readonly T[]): fc.Arbitrary<T> => fc.constantFrom(...of);
+const mm = (min: number, max: number): fc.Arbitrary<number> => fc.integer({ min: min * 2, max: max * 2 }).map((n) => n / 2);
+const border = (): fc.Arbitrary<{ fabric: FabricName; heightMm: number }> =>
+  fc.record({ fabric: some(...ribs), heightMm: fc.oneof(fc.constant(0), mm(10, 90)) });
+
+/** Any garment that somebody might wish for: most can be knitted, some cannot. */
+export const someDesign = (): fc.Arbitrary<Design> =>
+  fc
+    .record({
+      body: someBody(),
+      gauge: someGauge(),
+      kind: some(...(Object.keys(garmentKinds) as (keyof typeof garmentKinds)[])),
+      armhole: some(...armholeKinds),
+      neck: some(...neckShapes),
+      fit: some(...fits),
+      fabric: some(...panels),
+      silhouette: some(...silhouettes),
+      sleeve: some(...sleeveShapes),
+      direction: some('cuff up' as const, 'top down' as const),
+      capEase: some(0, 0, 2, 4),
+      hem: border(),
+      cuff: border(),
+      neckband: border(),
+      bands: border(),
+      count: some('fitted' as const, 'as body' as const),
+      mitre: some('every row' as const, 'every second row' as const),
+      buttons: fc.integer({ min: 0, max: 10 }),
+      tapers: some('blended' as const, 'blended' as const, 'together' as const),
+      drop: fc.oneof(fc.constant(0), mm(5, 45)),
+      shares: fc.array(fc.integer({ min: 70, max: 140 }), { minLength: 5, maxLength: 5 }),
+      flatNeck: fc.boolean(),
+    })
+    .map((r): Design => {
+      const begun = startingDesign({ kind: r.kind, armhole: r.armhole, neck: r.neck, fit: r.fit }, r.body, r.fabric, r.gauge);
+      const times = (n: number, i: number): number => Math.round(n * (r.shares[i] ?? 100)) / 100;
+      return {
+        ...begun,
+        ease: easeFor(r.fit),
+        lengthMm: times(begun.lengthMm, 0),
+        silhouette: r.silhouette,
+        neck: {
+          ...begun.neck,
+          widthMm: times(begun.neck.widthMm, 1),
+          depthMm: times(begun.neck.depthMm, 2),
+          backDepthMm: r.flatNeck ? 0 : times(begun.neck.backDepthMm, 3),
+        },
+        shoulderDropMm: r.drop,
+        sleeve: { shape: r.sleeve, direction: r.direction, capEase: r.capEase },
+        hem: { ...r.hem, count: r.hem.fabric === 'garter' || r.hem.fabric === 'moss' ? r.count : 'fitted' },
+        cuff: r.cuff,
+        neckband: { ...r.neckband, mitre: r.mitre },
+        frontBand: { ...r.bands, heightMm: Math.min(r.bands.heightMm, 40), buttons: r.buttons },
+        armholeBand: r.bands,
+        tapers: r.tapers,
+      };
+    });
