@@ -1,0 +1,67 @@
+import type { Step } from '../knit/row/step.ts';
+import type { StitchName } from '../knit/stitch.ts';
+import { wordMessage } from './say.ts';
+import { type Speech, speech } from './settings.ts';
+
+/** What a stitch is called and how it is made; both may hold trade words in brackets. */
+export interface Gloss {
+  readonly name: string;
+  readonly how: string;
+}
+
+/** Crossings are explained by rule from their names, whatever their widths. */
+export type CableName = Extract<
+  StitchName,
+  `${'c' | 't'}${number}${'f' | 'b'}` | `${number}/${number} ${'l' | 'r'}${'c' | 'pc'}` | 'rt' | 'lt'
+>;
+
+/** Every stitch but the crossings; a stitch without a gloss does not compile. */
+export type Glossary = Readonly<Record<Exclude<StitchName, CableName>, Gloss>>;
+
+/** A crossing, taken apart. `over` stitches lie on top and lean to `leans`; `under` pass behind, purled or knitted. */
+export interface Crossing {
+  readonly leans: 'left' | 'right';
+  readonly over: number;
+  readonly under: number;
+  readonly purled: boolean;
+  /** how many go on each side is for the pattern to say (an odd number with no split in its name) */
+  readonly open: boolean;
+}
+
+export function crossingOf(name: CableName): Crossing {
+  if (name === 'rt' || name === 'lt') {
+    return { leans: name === 'lt' ? 'left' : 'right', over: 1, under: 1, purled: false, open: false };
+  }
+  const split = /^(\d+)\/(\d+) ([lr])(p?)c$/.exec(name);
+  if (split) {
+    const [, over, under, lean, purl] = split;
+    return { leans: lean === 'l' ? 'left' : 'right', over: Number(over), under: Number(under), purled: purl === 'p', open: false };
+  }
+  const width = Number(name.slice(1, -1));
+  const over = Math.floor(width / 2);
+  const common = { over, under: width - over, purled: name.startsWith('t'), open: width % 2 === 1 };
+  return { leans: name.endsWith('f') ? 'left' : 'right', ...common };
+}
+
+const isCable = (name: StitchName): name is CableName => /^([ct]\d+[fb]|\d+\/\d+ [lr]p?c|rt|lt)$/.test(name);
+
+const languages = {
+  en: () => import('./en/stitches.ts'),
+  de: () => import('./de/stitches.ts'),
+} as const;
+
+/** Loads the explanations in the language of the moment; the answer words any stitch in its terms. */
+export async function openGlossary({ language, terms }: Speech = speech.value): Promise<(name: StitchName) => Gloss> {
+  const { glossary, crossing } = await languages[language]();
+  return (name) => {
+    const { name: called, how } = isCable(name) ? crossing(name, crossingOf(name)) : glossary[name];
+    const inTerms = (text: string) => wordMessage(text, {}, { language, terms });
+    return { name: inTerms(called), how: inTerms(how) };
+  };
+}
+
+/** The stitches that a row asks for, each once, in the order in which they come. */
+export function stitchesIn(steps: readonly Step[]): readonly StitchName[] {
+  const all = steps.flatMap((step): readonly StitchName[] => ('work' in step ? [step.work] : stitchesIn(step.repeat)));
+  return [...new Set(all)];
+}

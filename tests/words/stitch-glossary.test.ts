@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { stitches, stitchNames } from '../../src/knit/index.ts';
+import { plainSpeech } from '../../src/words/settings.ts';
+import { type CableName, crossingOf, openGlossary, stitchesIn } from '../../src/words/stitch-glossary.ts';
+
+const cables = stitchNames.filter((name): name is CableName => stitches[name].role === 'cable');
+
+describe('the explanations of stitches', () => {
+  it('explain every stitch that a row can ask for, in both languages', async () => {
+    for (const language of ['en', 'de'] as const) {
+      const explain = await openGlossary({ ...plainSpeech, language });
+      for (const name of stitchNames) {
+        const { name: called, how } = explain(name);
+        expect(called.length, name).toBeGreaterThan(1);
+        expect(how.length, name).toBeGreaterThan(20);
+      }
+    }
+  });
+
+  it('say in each language how many stitches come or go, as the table has it', async () => {
+    const counted = { en: ['One', 'Two', 'Three', 'Four'], de: ['Eine', 'Zwei', 'Drei', 'Vier'] } as const;
+    const given = stitchNames.filter((name) => /^(?!dec|inc)/.test(name) && /decrease|increase/.test(stitches[name].role) && name !== 'drop');
+    expect(given.length).toBeGreaterThan(35);
+    for (const language of ['en', 'de'] as const) {
+      const explain = await openGlossary({ ...plainSpeech, language });
+      for (const name of given) {
+        const change = stitches[name].makes - stitches[name].takes;
+        const number = counted[language][Math.abs(change) - 1];
+        const word = language === 'en' ? (change < 0 ? 'fewer' : 'more') : change < 0 ? 'weniger' : 'mehr';
+        expect(explain(name).how, `${name} in ${language}`).toMatch(new RegExp(`${number} (stitche?s?|Maschen?) ${word}`));
+      }
+    }
+  });
+
+  it('use the terms of the setting', async () => {
+    expect((await openGlossary(plainSpeech))('bo').name).toBe('bind off');
+    expect((await openGlossary({ ...plainSpeech, terms: 'UK' }))('bo').name).toBe('cast off');
+  });
+});
+
+describe('a crossing, taken apart from its name', () => {
+  it('is as wide as the stitch table has it', () => {
+    expect(cables.length).toBeGreaterThan(40);
+    for (const name of cables) {
+      const { over, under } = crossingOf(name);
+      expect(over + under, name).toBe(stitches[name].takes);
+    }
+  });
+
+  it('leans left when its stitches are held in front, right when they are held behind (common practice, no published source)', () => {
+    expect(crossingOf('c4f')).toEqual({ leans: 'left', over: 2, under: 2, purled: false, open: false });
+    expect(crossingOf('t4b')).toEqual({ leans: 'right', over: 2, under: 2, purled: true, open: false });
+    expect(crossingOf('2/1 rpc')).toEqual({ leans: 'right', over: 2, under: 1, purled: true, open: false });
+    expect(crossingOf('c5f').open).toBe(true);
+  });
+
+  it('is told in words that use up its stitches', async () => {
+    const explain = await openGlossary(plainSpeech);
+    expect(explain('2/1 lpc').how).toBe(
+      'Put 2 stitches on a cable needle in front of the work; purl 1; knit the 2 from the cable needle.',
+    );
+    expect(explain('2/1 rc').how).toBe(
+      'Put 1 stitch on a cable needle behind the work; knit 2; knit the 1 from the cable needle.',
+    );
+  });
+});
+
+describe('the stitches in a row', () => {
+  it('are each named once, also those within repeats', () => {
+    expect(
+      stitchesIn([
+        { work: 'k', times: 2 },
+        { repeat: [{ work: 'yo', times: 1 }, { repeat: [{ work: 'k2tog', times: 1 }], times: 2 }], until: { left: 2 } },
+        { work: 'k', times: 2 },
+      ]),
+    ).toEqual(['k', 'yo', 'k2tog']);
+  });
+});
