@@ -1,9 +1,11 @@
-import { ok, type Result } from '../knit/fault.ts';
+import { ok, type Result, refuse } from '../knit/fault.ts';
 import type { Change, Changes } from './changes.ts';
+import { storeFault } from './faults.ts';
 import { garmentStores, makesRange, removeGarment, writeGarment } from './garments.ts';
 import { entryId } from './ids.ts';
 import type { Journal } from './journal.ts';
 import { type InHand, inHandStores, latest, present, readEntries, readInHand, readSettings } from './reads.ts';
+import type { GarmentRecord, PlanRecord } from './records.ts';
 import { writeRework } from './rework.ts';
 import { storeNames, type Tx } from './schema.ts';
 import type { Box, Store } from './store.ts';
@@ -52,7 +54,10 @@ function garmentCalls(
     list: () => door.read(['summaries'], (tx) => tx.objectStore('summaries').getAll()),
     garment: (id) =>
       door.read(['garments'], async (tx) => present(await tx.objectStore('garments').get(id), 'no-such-garment')),
-    saveGarment: (garment, plans) => counted(garment.id, (tx) => writeGarment(tx, garment, plans)),
+    saveGarment: async (garment, plans) => {
+      const trouble = await checked(garment, plans);
+      return trouble ?? counted(garment.id, (tx) => writeGarment(tx, garment, plans));
+    },
     deleteGarment: (id) => counted(id, (tx, again) => removeGarment(tx, id, again)),
     plan: (id) => door.read(['plans'], async (tx) => present(await tx.objectStore('plans').get(id), 'no-such-plan')),
     placesOf: (id) => door.read(['places'], (tx) => tx.objectStore('places').index('garment').getAll(id)),
@@ -66,6 +71,14 @@ function garmentCalls(
       return telling(need, written, { kind: 'garment', id: plan.garment });
     },
   };
+}
+
+/** What is saved must come back out of a backup; the shapes are loaded only here, where a garment is saved. */
+async function checked(garment: GarmentRecord, plans: readonly PlanRecord[]): Promise<Result<never> | undefined> {
+  const shapes = await import('./shapes/check-record.ts').catch(() => undefined);
+  if (shapes === undefined) return refuse(storeFault('app-incomplete'));
+  const detail = shapes.troubleIn(garment, plans);
+  return detail === undefined ? undefined : refuse(storeFault('not-storable', { detail }));
 }
 
 function placeCalls({

@@ -17,7 +17,7 @@ export const storeFaults = {
   'no-such-make': 'There is no such make here.',
   'no-such-plan': 'There is no such plan here.',
   'no-such-entry': 'There is no such entry in the log.',
-  'bad-id': 'An id may hold letters, digits, - and _ only.',
+  'app-incomplete': 'A part of the app could not be loaded. Nothing was changed. Reload and try again.',
   'plan-missing': 'Part {part} of a piece has no plan.',
   'at-the-end': 'All {rows} rows of this part are worked.',
   'row-outside': 'Row {row} is not in this part: it has {rows} rows.',

@@ -1,6 +1,6 @@
 import { makeKey } from '../progress/log.ts';
 import { Refusal } from './faults.ts';
-import { checkId, type NewestPlans, newestOf, newestPlans, writePlan } from './plan-versions.ts';
+import { type NewestPlans, newestOf, newestPlans, writePlan } from './plan-versions.ts';
 import type { GarmentRecord, GarmentSummary, PlaceRecord, PlanRecord } from './records.ts';
 import type { StoreName, Tx } from './schema.ts';
 import { each, together } from './together.ts';
@@ -19,8 +19,6 @@ export async function writeGarment(
   garment: GarmentRecord,
   plans: readonly PlanRecord[],
 ): Promise<readonly PlaceRecord[]> {
-  checkId(garment.id);
-  for (const piece of garment.pieces) checkId(piece.id);
   const known = await tx.objectStore('plans').index('garment').getAll(garment.id);
   const newest = newestPlans(known);
   for (const plan of plans) await writePlan(tx, newest, plan);
@@ -56,7 +54,13 @@ function* makesOf(garment: GarmentRecord, newest: NewestPlans) {
   }
 }
 
-export async function writePlaces(tx: Write, garment: GarmentRecord, newest: NewestPlans): Promise<PlaceRecord[]> {
+/** `refold`: also the places of begun makes are told anew from the log, which has got entries from elsewhere. */
+export async function writePlaces(
+  tx: Write,
+  garment: GarmentRecord,
+  newest: NewestPlans,
+  refold = false,
+): Promise<PlaceRecord[]> {
   const store = tx.objectStore('places');
   const old = new Map((await store.index('garment').getAll(garment.id)).map((place) => [place.id, place]));
   const places: PlaceRecord[] = [];
@@ -64,8 +68,8 @@ export async function writePlaces(tx: Write, garment: GarmentRecord, newest: New
     const key = makeKey(id);
     const begun = old.get(key);
     old.delete(key);
-    if (begun !== undefined && begun.seq > 0) places.push(begun);
-    else places.push(await writePlace(tx, { ...id, id: key }, plan));
+    if (!refold && begun !== undefined && begun.seq > 0) places.push(begun);
+    else places.push(await writePlace(tx, { ...id, id: key }, plan, begun?.touched ?? 0));
   }
   // what the garment no longer asks for goes from view; its log stays and brings it back with the piece
   await each(old.keys(), (key) => store.delete(key));
@@ -76,11 +80,13 @@ async function writePlace(
   tx: Write,
   id: Pick<PlaceRecord, 'id' | 'garment' | 'piece' | 'part' | 'make'>,
   newest: PlanRecord,
+  touched: number,
 ): Promise<PlaceRecord> {
   const told = placeFrom(await logOf(tx, id.id), newest.id);
   const plan = told.plan === newest.id ? newest : ((await tx.objectStore('plans').get(told.plan)) ?? newest);
   const total = plan.plan.rows.length;
-  const place = { ...id, ...told, plan: plan.id, rows: Math.min(told.rows, total), total, touched: told.at };
+  const rows = Math.min(told.rows, total);
+  const place = { ...id, ...told, plan: plan.id, rows, total, touched: Math.max(touched, told.at) };
   await tx.objectStore('places').put(place);
   return place;
 }

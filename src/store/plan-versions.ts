@@ -1,4 +1,3 @@
-import { Refusal } from './faults.ts';
 import { type PlanRecord, planId } from './records.ts';
 import type { Tx } from './schema.ts';
 
@@ -35,9 +34,4 @@ export async function writePlan(tx: Write, newest: Map<string, PlanRecord>, reco
   newest.set(slot(piece, part, mirror), stored);
   await tx.objectStore('plans').put(stored);
   return stored;
-}
-
-/** Ids stand in keys between slashes. */
-export function checkId(id: string): void {
-  if (!/^[\w-]{1,64}$/.test(id)) throw new Refusal('bad-id');
 }

@@ -23,6 +23,7 @@ export async function writeWish(tx: Write, wish: Wish, again: boolean): Promise<
   const place = await tx.objectStore('places').get(wish.make);
   if (place === undefined) throw new Refusal('no-such-make');
   if (again && (await tx.objectStore('log').get(wish.id)) !== undefined) return place;
+  checkWords(wish);
   if (wish.kind === 'undo') return writeUndo(tx, wish, place);
   if (wish.kind === 'strike') return writeStrike(tx, wish, place);
   const row = rowAfter(wish, place);
@@ -35,6 +36,17 @@ export async function writeWish(tx: Write, wish: Wish, again: boolean): Promise<
 /** Logs a move to a row of another plan, whose length may differ from the place's. */
 export const writeMove = (tx: Write, wish: Wish & { row: number }, place: PlaceRecord): Promise<PlaceRecord> =>
   write(tx, place, [entryOf(wish, place, wish.row, wish.plan)]);
+
+const LONGEST_TEXT = 20_000;
+const HIGHEST_COUNT = 100_000;
+
+/** What is logged must come back out of a backup. */
+function checkWords({ text = '', count = 0 }: Wish): void {
+  if (text.length > LONGEST_TEXT) throw new Refusal('not-storable', { detail: `${text.length}` });
+  if (!Number.isSafeInteger(count) || count < 0 || count > HIGHEST_COUNT) {
+    throw new Refusal('not-storable', { detail: `${count}` });
+  }
+}
 
 function rowAfter(wish: Wish, place: PlaceRecord): number {
   if (wish.kind !== 'row') return wish.row ?? place.rows;

@@ -70,6 +70,17 @@ async function undisturbed(path: Path): Promise<{ before: unknown; after: unknow
   return { before, after };
 }
 
+/** Asks again, as she would: the sound store may still be slow to answer on a busy machine. */
+async function retry(path: Path, store: Store): Promise<void> {
+  for (let asked = 0; asked < 20; asked += 1) {
+    const [code] = codesOf(await path(store));
+    // deleted the first time, although no answer came
+    if (code === undefined || code === 'no-such-garment') return;
+    expect(code).toBe('store-not-answering');
+  }
+  expect.unreachable('no retry was answered');
+}
+
 /** Runs a path with its k-th step failing; false when the path has no k-th step. */
 async function failAt(path: Path, k: number, mishap: Mishap, lasting: boolean, ends: Awaited<ReturnType<typeof undisturbed>>) {
   const { store, fuse: wire, reopen } = await bench();
@@ -81,7 +92,7 @@ async function failAt(path: Path, k: number, mishap: Mishap, lasting: boolean, e
     const reader = await reopen();
     expect([ends.before, ends.after]).toContainEqual(await contents(reader));
     reader.close();
-    given(await path(store).then((again) => (codesOf(again)[0] === 'no-such-garment' ? { ok: true, value: 0 } : again)));
+    await retry(path, store);
   }
   store.close();
   const after = await reopen();

@@ -28,7 +28,7 @@ describe('saving a garment', () => {
   it('refuses ids that would not stand between slashes', async () => {
     const store = await freshStore();
     const { garment, plans } = scarf('a/b');
-    expect(codesOf(await store.saveGarment(garment, plans))).toEqual(['bad-id']);
+    expect(codesOf(await store.saveGarment(garment, plans))).toEqual(['not-storable']);
   });
 
   it('never changes the plan under a make that was begun, while the others move to the new one', async () => {

@@ -1,0 +1,40 @@
+import * as v from 'valibot';
+import { garmentRecord, logEntry, photoText, plainJson, planRecord } from '../shapes/record-shapes.ts';
+
+export const BACKUP_FORMAT = 'ridgeline-backup';
+export const BACKUP_VERSION = 1;
+
+/** Limits of a backup file; an honest box of hundreds of garments lies far below them. */
+export const BACKUP_LIMITS = {
+  /** characters */
+  size: 200_000_000,
+  depth: 24,
+  values: 12_000_000,
+  /** of one text, characters: a photo is the longest */
+  text: 12_100_000,
+  garments: 5_000,
+  plans: 100_000,
+  entries: 2_000_000,
+  photos: 5_000,
+  /** stitch steps that proving all its plans may take */
+  work: 60_000_000,
+} as const;
+
+const list = <T extends v.GenericSchema>(of: T, most: number) => v.pipe(v.array(of), v.maxLength(most));
+
+/** Everything that is hers, as one JSON document; lists are sorted by id. The same as public/backup.schema.json. */
+export const backupDocument = v.strictObject({
+  format: v.literal(BACKUP_FORMAT),
+  version: v.literal(BACKUP_VERSION),
+  /** when it was made, ms since 1970 */
+  madeAt: v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1e14)),
+  /** the letters of the device that made it, the first ones of its log entries' ids */
+  device: v.pipe(v.string(), v.maxLength(64)),
+  garments: list(garmentRecord, BACKUP_LIMITS.garments),
+  plans: list(planRecord, BACKUP_LIMITS.plans),
+  entries: list(logEntry, BACKUP_LIMITS.entries),
+  settings: v.record(v.pipe(v.string(), v.minLength(1), v.maxLength(64)), plainJson),
+  photos: list(photoText, BACKUP_LIMITS.photos),
+});
+
+export type Backup = v.InferOutput<typeof backupDocument>;

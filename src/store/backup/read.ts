@@ -1,0 +1,58 @@
+import * as v from 'valibot';
+import { type Fault, ok, type Result, refuse } from '../../knit/fault.ts';
+import { jsonTrouble } from '../shapes/json-guard.ts';
+import { BACKUP_FORMAT, BACKUP_LIMITS, BACKUP_VERSION, type Backup, backupDocument } from './document.ts';
+import { backupFault } from './faults.ts';
+import { hangsTogether } from './hangs-together.ts';
+import { provePlans } from './prove-plans.ts';
+
+/** What makes each version the next one, from 1 on; never removed: old files stay readable for ever. */
+const upgrades: readonly ((document: Record<string, unknown>) => Record<string, unknown>)[] = [];
+
+/**
+ * The one door for a backup file. Reads it whole and hands on only what is valid in every part; nothing is stored.
+ * @returns the backup, brought to the newest version, or a fault (see `backupFaults`)
+ */
+export function readBackup(text: string): Result<Backup> {
+  if (text.length > BACKUP_LIMITS.size) {
+    return refuse(backupFault('backup-too-large', { size: inMillions(text.length), most: inMillions(BACKUP_LIMITS.size) }));
+  }
+  const json = parse(text);
+  if (json === undefined) return refuse(backupFault('backup-not-json'));
+  const known = ofOurs(json);
+  if (known !== undefined) return refuse(known);
+  const trouble = jsonTrouble(json, BACKUP_LIMITS);
+  if (trouble !== undefined) return refuse(damaged(trouble.path, trouble.what));
+  const read = v.safeParse(backupDocument, upgraded(json as Record<string, unknown>), { abortEarly: true });
+  if (!read.success) return refuse(damaged(v.getDotPath(read.issues[0]) ?? '', read.issues[0].message));
+  const loose = hangsTogether(read.output) ?? provePlans(read.output.plans);
+  return loose === undefined ? ok(read.output) : refuse(loose);
+}
+
+const inMillions = (characters: number): number => Math.ceil(characters / 1e6);
+
+function parse(text: string): unknown {
+  try {
+    // some systems put a mark before the text of a file
+    return JSON.parse(text.replace(/^\uFEFF/, ''));
+  } catch {
+    return undefined;
+  }
+}
+
+function ofOurs(json: unknown): Fault | undefined {
+  if (typeof json !== 'object' || json === null || Array.isArray(json)) return backupFault('backup-not-ours');
+  const { format, version } = json as Record<string, unknown>;
+  if (format !== BACKUP_FORMAT) return backupFault('backup-not-ours');
+  if (typeof version !== 'number' || !Number.isSafeInteger(version) || version < 1) return damaged('version', 'number');
+  return version > BACKUP_VERSION ? backupFault('backup-newer', { version }) : undefined;
+}
+
+function upgraded(document: Record<string, unknown>): Record<string, unknown> {
+  let now = document;
+  for (let from = Number(document['version']); from < BACKUP_VERSION; from += 1) now = upgrades[from - 1]?.(now) ?? now;
+  return now;
+}
+
+const damaged = (path: string, what: string): Fault =>
+  backupFault('backup-damaged', { path: path.slice(0, 120), what: what.slice(0, 120) });

@@ -1,0 +1,15 @@
+/** JSON with the keys of every object in order: equal values give equal text on every device. */
+export const stableJson = (value: unknown): string => JSON.stringify(value, sortKeys) ?? 'null';
+
+const sortKeys = (_key: string, value: unknown): unknown =>
+  typeof value === 'object' && value !== null && !Array.isArray(value)
+    ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
+    : value;
+
+/** Of two versions of the same thing, one and the same whichever is named first. */
+export function oneOf<T>(a: T, b: T): T {
+  return stableJson(a) >= stableJson(b) ? a : b;
+}
+
+export const byId = <T extends { readonly id: string }>(items: readonly T[]): T[] =>
+  [...items].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));

@@ -1,0 +1,14 @@
+import * as v from 'valibot';
+import type { GarmentRecord, PlanRecord } from '../records.ts';
+import { garmentRecord, planRecord } from './record-shapes.ts';
+
+/** The place of the first thing in a garment or its plans that no backup could bring back; undefined when all can. */
+export function troubleIn(garment: GarmentRecord, plans: readonly PlanRecord[]): string | undefined {
+  return first(garmentRecord, garment) ?? plans.map((plan) => first(planRecord, plan)).find((at) => at !== undefined);
+}
+
+function first(shape: v.GenericSchema, value: unknown): string | undefined {
+  // as JSON would have it: what is undefined is not there
+  const read = v.safeParse(shape, JSON.parse(JSON.stringify(value)), { abortEarly: true });
+  return read.success ? undefined : `${v.getDotPath(read.issues[0]) ?? ''}: ${read.issues[0].message}`.slice(0, 200);
+}
