@@ -11,7 +11,15 @@ export const patterns = {
   garment: '/g/:garment',
   /** `?row=n` shows that row without moving the place */
   knitting: '/k/:garment/:piece/:part/:make',
+  yarn: '/g/:garment/yarn',
+  makingUp: '/g/:garment/making-up',
+  passOn: '/g/:garment/pass-on',
+  /** a garment that came in a link; the text is read on this device, never sent */
+  openLink: '/open/:text',
   settings: '/settings',
+  /** a garment by its numbers; `?piece=id` shows that piece */
+  newGarment: '/new',
+  editGarment: '/edit/:garment',
 } as const satisfies Record<string, string>;
 
 export type ScreenName = keyof typeof patterns;

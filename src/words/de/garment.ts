@@ -5,6 +5,7 @@ export const words: Translation<typeof english> = {
   opening: 'Wird geöffnet …',
   none: 'Dieses Strickstück ist nicht hier',
   noneHelp: 'Vielleicht wurde es auf diesem Telefon gelöscht.',
+  backTo: 'Zurück zu {garment}',
   toWorkbasket: 'Zum Strickkorb',
   progress: '{percent} gestrickt',
   pieces: 'Teile',

@@ -2,6 +2,7 @@ export const words = {
   opening: 'Opening…',
   none: 'This garment is not here',
   noneHelp: 'It may have been deleted on this phone.',
+  backTo: 'Back to {garment}',
   toWorkbasket: 'To the workbasket',
   progress: '{percent} knitted',
   pieces: 'Pieces',

@@ -1,0 +1,37 @@
+/** What goes out of the app to another program on this device; each says whether it could. */
+
+export async function copyText(text: string): Promise<boolean> {
+  try {
+    await navigator.clipboard.writeText(text);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** The platform's share sheet; false where there is none, true also when she thought better of it. */
+export async function shareLink(title: string, url: string): Promise<boolean> {
+  if (typeof navigator.share !== 'function') return false;
+  try {
+    await navigator.share({ title, url });
+    return true;
+  } catch (error) {
+    return error instanceof DOMException && error.name === 'AbortError';
+  }
+}
+
+/** Saves text as a file through the browser's own download. */
+export function saveFile(name: string, text: string, type = 'text/plain'): void {
+  const url = URL.createObjectURL(new Blob([text], { type }));
+  const link = document.createElement('a');
+  link.href = url;
+  link.download = safeName(name);
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(url), 10_000);
+}
+
+/** File names take no slashes, colons or control signs, and are not endless. */
+const safeName = (name: string): string => {
+  const safe = [...name].filter((sign) => sign >= ' ' && !'\\/:*?"<>|'.includes(sign)).join('');
+  return safe.slice(-120).replace(/^\.+/, '') || 'ridgeline';
+};

@@ -1,0 +1,90 @@
+import './making-up.css';
+import { garmentOf } from '../../app/garment-of.ts';
+import { changeGarment } from '../../app/intents/change-garment.ts';
+import { hrefTo, type Route } from '../../app/routes.ts';
+import type { GarmentView } from '../../app/state.ts';
+import { type MakingUpStep, makingUp } from '../../knit/making-up/making-up.ts';
+import { roleOf } from '../../knit/making-up/role.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { Toggle } from '../../ui/choice/toggle.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
+import { ProgressBar } from '../../ui/progress/progress-bar.tsx';
+import { say } from '../../words/say.ts';
+import { GarmentPage } from '../garment-page.tsx';
+import { saysFault } from '../says-fault.ts';
+import { saysStep } from './says-step.ts';
+
+/** From the last bind-off to the last seam: each step with its figures, ticked and kept. */
+export default function MakingUpScreen({ route }: { readonly route: Route }) {
+  return (
+    <GarmentPage route={route} title={say('makingUp.title')}>
+      {(view) => <MakingUp view={view} />}
+    </GarmentPage>
+  );
+}
+
+function MakingUp({ view }: { readonly view: GarmentView }) {
+  const made = makingUp(garmentOf(view.garment));
+  if (!made.ok) {
+    return <Notice kind="fault" title={say('makingUp.cannot')}>{made.faults.map((f) => <p key={f.code}>{saysFault(f)}</p>)}</Notice>;
+  }
+  const steps = made.value;
+  const ticked = new Set(view.garment.ticked ?? []);
+  const count = steps.filter((s) => ticked.has(s.id)).length;
+  const done = say('makingUp.done', { count, all: steps.length });
+  return (
+    <>
+      <ProgressBar value={count} max={steps.length} label={say('makingUp.title')} valueText={done} />
+      <p>{done}</p>
+      {steps.every((s) => s.kind === 'block' || s.kind === 'ends') && <Notice kind="note" title={say('makingUp.none')} />}
+      <ol class="making-steps">
+        {steps.map((step) => (
+          <Step key={step.id} step={step} view={view} ticked={ticked.has(step.id)} />
+        ))}
+      </ol>
+      <Notice kind="note">{say('makingUp.cords')}</Notice>
+    </>
+  );
+}
+
+interface StepProps {
+  readonly step: MakingUpStep;
+  readonly view: GarmentView;
+  readonly ticked: boolean;
+}
+
+function Step({ step, view, ticked }: StepProps) {
+  const { title, lines } = saysStep(step);
+  const tick = (on: boolean) =>
+    void changeGarment(view.garment.id, (garment) => {
+      const others = (garment.ticked ?? []).filter((id) => id !== step.id);
+      return { ...garment, ticked: on ? [...others, step.id] : others };
+    });
+  const piece = step.kind === 'block' ? view.pieces.find((p) => p.name === step.piece) : undefined;
+  const parts = piece?.makes[0]?.parts;
+  return (
+    <li class={`making-step${ticked ? ' making-done' : ''}`}>
+      <Toggle label={title} on={ticked} onChange={tick} />
+      <div class="making-words">
+        {lines.map((line) => (
+          <p key={line}>{line}</p>
+        ))}
+        {parts && parts.length > 0 && <div class="making-drawing"><PieceThumb parts={parts} worked={parts.map((p) => p.rows.length)} /></div>}
+        {step.kind === 'pick up' && <BandLink view={view} />}
+      </div>
+    </li>
+  );
+}
+
+/** The band is a part with a place like any other. */
+function BandLink({ view }: { readonly view: GarmentView }) {
+  const band = view.garment.pieces.find((piece) => roleOf(piece.recipe) === 'neckband');
+  if (!band) return null;
+  const href = hrefTo('knitting', { garment: view.garment.id, piece: band.id, part: 0, make: 1 });
+  return (
+    <Button kind="plain" icon="needle" href={href}>
+      {say('makingUp.pickUpKnit')}
+    </Button>
+  );
+}

@@ -1,0 +1,120 @@
+import './pass-on.css';
+import { useMemo, useState } from 'preact/hooks';
+import { keepGarment } from '../../app/intents/keep-garment.ts';
+import { goInstead } from '../../app/navigate.ts';
+import { hrefTo, type Route } from '../../app/routes.ts';
+import type { Fault, Result } from '../../knit/fault.ts';
+import type { Gauge } from '../../knit/gauge.ts';
+import type { Garment } from '../../knit/piece/garment.ts';
+import { regauge } from '../../knit/piece/regauge/regauge.ts';
+import { linkToGarment } from '../../store/share/link.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { Card } from '../../ui/card/card.tsx';
+import { NumberField } from '../../ui/field/number-field.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { Screen } from '../../ui/screen/screen.tsx';
+import { saysLength } from '../../words/measures.ts';
+import { saysList } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
+import { useArrival } from '../arrival.ts';
+import { saysFault } from '../says-fault.ts';
+
+/** A garment that came in a link: shown first, turned to her swatch, and kept only when she says so. */
+export default function OpenLinkScreen({ route }: { readonly route: Route }) {
+  const text = route.at.text ?? '';
+  const read = useMemo(() => linkToGarment(text), [text]);
+  const title = read.ok ? read.value.name : say('passOn.openTitle');
+  useArrival(title);
+  const back = { href: hrefTo('workbasket'), label: say('passOn.toWorkbasket') };
+  return (
+    <Screen title={title} over={say('passOn.openTitle')} back={back}>
+      {read.ok ? <Opened garment={read.value} /> : <Cannot faults={read.faults} />}
+    </Screen>
+  );
+}
+
+const Cannot = ({ faults }: { readonly faults: readonly Fault[] }) => (
+  <Notice kind="fault" title={say('passOn.cannot')}>
+    {faults.map((fault) => (
+      <p key={fault.code}>{saysFault(fault)}</p>
+    ))}
+  </Notice>
+);
+
+const PER_MM = 100;
+
+function Opened({ garment }: { readonly garment: Garment }) {
+  const asked = garment.pieces.find((piece) => piece.gauge)?.gauge;
+  const [gauge, setGauge] = useState<Partial<Gauge>>(asked ?? {});
+  const [faults, setFaults] = useState<readonly Fault[]>([]);
+  const [busy, setBusy] = useState(false);
+  const mine = useMemo(() => inGauge(garment, asked, gauge), [garment, asked, gauge]);
+  const keep = async () => {
+    if (!mine.ok) return;
+    setBusy(true);
+    const kept = await keepGarment(mine.value);
+    setBusy(false);
+    if (kept.ok) goInstead(hrefTo('garment', { garment: kept.value }));
+    else setFaults(kept.faults);
+  };
+  const length = saysLength(PER_MM);
+  return (
+    <div class="pass-on">
+      <About garment={garment} />
+      {asked && (
+        <Card label={say('passOn.yourSwatch')}>
+          <h2>{say('passOn.yourSwatch')}</h2>
+          <p>{say('passOn.openGauge', { ...asked, length })}</p>
+          <p>{say('passOn.yourSwatchHint')}</p>
+          <NumberField label={say('passOn.swatchStitches', { length })} decimals min={1} value={gauge.stitches} onChange={(v) => setGauge({ ...gauge, stitches: v ?? 0 })} />
+          <NumberField label={say('passOn.swatchRows', { length })} decimals min={1} value={gauge.rows} onChange={(v) => setGauge({ ...gauge, rows: v ?? 0 })} />
+          {mine.ok && <p aria-live="polite">{saysChange(garment, mine.value)}</p>}
+        </Card>
+      )}
+      {!mine.ok && <Cannot faults={mine.faults} />}
+      {faults.length > 0 && <Cannot faults={faults} />}
+      <Button kind="main" disabled={!mine.ok || busy} onPress={() => void keep()}>
+        {say(busy ? 'passOn.keeping' : 'passOn.keep')}
+      </Button>
+    </div>
+  );
+}
+
+function About({ garment }: { readonly garment: Garment }) {
+  const list = saysList(garment.pieces.map((piece) => piece.name));
+  return (
+    <div>
+      <p>{say('passOn.openPieces', { count: garment.pieces.length, list })}</p>
+      {garment.credits && <p>{say('passOn.openCredits', { credits: garment.credits })}</p>}
+      {garment.licence && <p>{say('passOn.openLicence', { licence: garment.licence })}</p>}
+      {garment.notes && <p>{garment.notes}</p>}
+    </div>
+  );
+}
+
+/** Every piece in her gauge; a piece's own gauge differs from the first one's as much as it did. */
+function inGauge(garment: Garment, asked: Gauge | undefined, mine: Partial<Gauge>): Result<Garment> {
+  if (!asked) return { ok: true, value: garment };
+  const stitches = (mine.stitches ?? 0) / asked.stitches;
+  const rows = (mine.rows ?? 0) / asked.rows;
+  const pieces = [];
+  for (const piece of garment.pieces) {
+    const own = piece.gauge ?? asked;
+    const made = regauge({ ...piece, gauge: own }, { stitches: own.stitches * stitches, rows: own.rows * rows });
+    if (!made.ok) return made;
+    pieces.push(made.value);
+  }
+  return { ok: true, value: { ...garment, pieces } };
+}
+
+const firstCastOn = (garment: Garment): number => {
+  const from = garment.pieces[0]?.parts[0]?.from;
+  return from && 'castOn' in from ? from.castOn : 0;
+};
+
+function saysChange(garment: Garment, mine: Garment): string {
+  const was = firstCastOn(garment);
+  const stitches = firstCastOn(mine);
+  const same = mine.pieces.every((piece, i) => piece === garment.pieces[i]);
+  return same || was === stitches ? say('passOn.asItIs') : say('passOn.changed', { stitches, was });
+}

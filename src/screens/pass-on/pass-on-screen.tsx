@@ -1,0 +1,80 @@
+import './pass-on.css';
+import { useState } from 'preact/hooks';
+import { garmentOf } from '../../app/garment-of.ts';
+import { changeGarment } from '../../app/intents/change-garment.ts';
+import { copyText, saveFile, shareLink } from '../../app/device/hand-over.ts';
+import { hrefTo, type Route } from '../../app/routes.ts';
+import type { GarmentView } from '../../app/state.ts';
+import { garmentToLink } from '../../store/share/link.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { Card } from '../../ui/card/card.tsx';
+import { Toggle } from '../../ui/choice/toggle.tsx';
+import { TextField } from '../../ui/field/text-field.tsx';
+import { LiveRegion } from '../../ui/live/live-region.tsx';
+import { say } from '../../words/say.ts';
+import { GarmentPage } from '../garment-page.tsx';
+import { LONGEST_CODE, QrCode } from './qr-code.tsx';
+
+/** The recipe as a link, a code and a file, with the credits that travel with it. */
+export default function PassOnScreen({ route }: { readonly route: Route }) {
+  return (
+    <GarmentPage route={route} title={say('passOn.title')}>
+      {(view) => <PassOn view={view} />}
+    </GarmentPage>
+  );
+}
+
+function PassOn({ view }: { readonly view: GarmentView }) {
+  const [withNotes, setNotes] = useState(false);
+  const [told, tell] = useState('');
+  const { garment } = view;
+  const text = garmentToLink(garmentOf(garment), { withNotes });
+  const link = `${location.origin}${location.pathname}${hrefTo('openLink', { text })}`;
+  const keep = (field: 'credits' | 'licence') => (typed: string) =>
+    void changeGarment(garment.id, (now) => ({ ...now, [field]: typed }));
+  const copy = async () => tell(say((await copyText(link)) ? 'passOn.copied' : 'passOn.copyFailed'));
+  const share = async () => {
+    if (!(await shareLink(garment.name, link))) await copy();
+  };
+  const save = () => {
+    saveFile(`${garment.name}.ridgeline.txt`, link);
+    tell(say('passOn.fileSaved'));
+  };
+  return (
+    <div class="pass-on">
+      <p>{say('passOn.what')}</p>
+      <Card>
+        <TextField label={say('passOn.credits')} hint={say('passOn.creditsHint')} value={garment.credits ?? ''} onChange={keep('credits')} />
+        <TextField label={say('passOn.licence')} hint={say('passOn.licenceHint')} maxLength={200} value={garment.licence ?? ''} onChange={keep('licence')} />
+        {garment.notes && <Toggle label={say('passOn.withNotes')} on={withNotes} onChange={setNotes} />}
+      </Card>
+      <Card label={say('passOn.link')}>
+        <h2>{say('passOn.link')}</h2>
+        <p>{say('passOn.linkHint', { length: link.length })}</p>
+        <textarea class="pass-on-link" readOnly rows={4} value={link} aria-label={say('passOn.link')} />
+        <div class="pass-on-keys">
+          <Button kind="main" icon="share" onPress={() => void share()}>
+            {say('passOn.share')}
+          </Button>
+          <Button onPress={() => void copy()}>{say('passOn.copy')}</Button>
+        </div>
+        <LiveRegion text={told} />
+        {told !== '' && <p>{told}</p>}
+      </Card>
+      <Card label={say('passOn.code')}>
+        <h2>{say('passOn.code')}</h2>
+        {link.length > LONGEST_CODE ? (
+          <p>{say('passOn.codeTooLong')}</p>
+        ) : (
+          <QrCode text={link} label={say('passOn.codeLabel', { garment: garment.name })} />
+        )}
+      </Card>
+      <Card label={say('passOn.file')}>
+        <h2>{say('passOn.file')}</h2>
+        <Button icon="download" onPress={save}>
+          {say('passOn.saveFile')}
+        </Button>
+      </Card>
+    </div>
+  );
+}

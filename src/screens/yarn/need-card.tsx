@@ -1,0 +1,90 @@
+import type { PieceYarn, YarnNeed } from '../../knit/yarn/need.ts';
+import type { GarmentRecord } from '../../store/records.ts';
+import { Card } from '../../ui/card/card.tsx';
+import { NumberField } from '../../ui/field/number-field.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { saysGrams, saysYarnLength } from '../../words/measures.ts';
+import { saysNumber } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
+import type { ChangeYarn } from './yarn-screen.tsx';
+
+export interface NeedCardProps {
+  readonly need: YarnNeed;
+  readonly garment: GarmentRecord;
+  readonly change: ChangeYarn;
+}
+
+export function NeedCard({ need, garment, change }: NeedCardProps) {
+  const length = saysYarnLength(need.metres);
+  return (
+    <Card label={say('yarn.need')}>
+      <h2>{say('yarn.need')}</h2>
+      <p class="yarn-total">
+        {need.grams === undefined
+          ? say('yarn.needLength', { length })
+          : say('yarn.needGrams', { grams: saysGrams(need.grams), length })}
+      </p>
+      {need.balls !== undefined && (
+        <p>{say('yarn.needBalls', { count: need.balls, margin: saysNumber(need.margin, { percent: true, digits: 0 }) })}</p>
+      )}
+      {need.short !== undefined && need.short > 0 && (
+        <Notice kind="warning" title={say('yarn.short', { count: need.short })} />
+      )}
+      <p>{saysBasis(need)}</p>
+      {need.correction !== 1 && (
+        <p>{say('yarn.corrected', { percent: saysNumber(need.correction, { percent: true, digits: 0 }) })}</p>
+      )}
+      <h3>{say('yarn.perMake')}</h3>
+      <ul class="yarn-lines">
+        {need.makes.map((make) => (
+          <li key={`${make.piece} ${make.make}`}>
+            {say('yarn.makeLine', { piece: make.piece, make: make.make, amount: saysAmount(make) })}
+          </li>
+        ))}
+      </ul>
+      <p>{say('yarn.weighedHint')}</p>
+      <div class="yarn-pair">
+        {need.makes.map((make) => (
+          <Weight key={`${make.piece} ${make.make}`} make={make} garment={garment} change={change} />
+        ))}
+      </div>
+    </Card>
+  );
+}
+
+const saysAmount = ({ metres, grams }: PieceYarn): string =>
+  grams === undefined ? saysYarnLength(metres) : `${saysGrams(grams)}, ${saysYarnLength(metres)}`;
+
+const basis = {
+  'weighed swatch': 'yarn.basisSwatch',
+  'weighed swatch of another fabric': 'yarn.basisOther',
+  'loop length': 'yarn.basisLoop',
+} as const;
+
+const saysBasis = (need: YarnNeed): string => say(basis[need.basis]);
+
+interface WeightProps {
+  readonly make: PieceYarn;
+  readonly garment: GarmentRecord;
+  readonly change: ChangeYarn;
+}
+
+function Weight({ make: { piece, make }, garment, change }: WeightProps) {
+  const found = garment.taken?.find((t) => t.piece === piece && t.make === make);
+  const put = (grams: number | undefined) =>
+    change((now) => {
+      const others = (now.taken ?? []).filter((t) => t.piece !== piece || t.make !== make);
+      return { ...now, taken: grams ? [...others, { piece, make, grams }] : others };
+    });
+  return (
+    <NumberField
+      label={say('yarn.weighed', { piece, make })}
+      unit={say('yarn.unitGrams')}
+      bare
+      decimals
+      min={0}
+      value={found?.grams}
+      onChange={put}
+    />
+  );
+}

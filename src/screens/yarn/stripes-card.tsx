@@ -1,0 +1,79 @@
+import type { GarmentView } from '../../app/state.ts';
+import { gaugeOf } from '../../knit/piece/gauges.ts';
+import { heldMetresPerGram, yarnPerStitch } from '../../knit/yarn/per-stitch.ts';
+import { loopsByColour, type Stripe } from '../../knit/yarn/stripes.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { IconButton } from '../../ui/button/icon-button.tsx';
+import { Card } from '../../ui/card/card.tsx';
+import { NumberField } from '../../ui/field/number-field.tsx';
+import { TextField } from '../../ui/field/text-field.tsx';
+import { saysGrams, saysYarnLength } from '../../words/measures.ts';
+import { say } from '../../words/say.ts';
+import type { ChangeYarn } from './yarn-screen.tsx';
+
+/** Stripes by rows, with the yarn that each colour needs. */
+export function StripesCard({ view, change }: { readonly view: GarmentView; readonly change: ChangeYarn }) {
+  const stripes = view.garment.stripes ?? [];
+  const put = (next: readonly Stripe[]) => change((now) => ({ ...now, stripes: next }));
+  const edit = (at: number, stripe: Stripe) => put(stripes.map((old, i) => (i === at ? stripe : old)));
+  return (
+    <Card label={say('yarn.stripes')}>
+      <h2>{say('yarn.stripes')}</h2>
+      <p>{say('yarn.stripesHint')}</p>
+      {stripes.map((stripe, i) => (
+        <div class="yarn-pair" key={i}>
+          <TextField
+            label={say('yarn.stripeColour', { n: i + 1 })}
+            value={stripe.colour}
+            maxLength={60}
+            onChange={(colour) => edit(i, { ...stripe, colour })}
+          />
+          <NumberField
+            label={say('yarn.stripeRows', { n: i + 1 })}
+            value={stripe.rows}
+            min={1}
+            onChange={(rows) => rows !== undefined && rows > 0 && edit(i, { ...stripe, rows })}
+          />
+          <IconButton
+            icon="trash"
+            label={say('yarn.removeStripe', { n: i + 1 })}
+            onPress={() => put(stripes.filter((_, at) => at !== i))}
+          />
+        </div>
+      ))}
+      <Button icon="plus" onPress={() => put([...stripes, { colour: say('yarn.stripeColour', { n: stripes.length + 1 }), rows: 2 }])}>
+        {say('yarn.addStripe')}
+      </Button>
+      {stripes.length > 0 && (
+        <ul class="yarn-lines">
+          {[...metresByColour(view, stripes)].map(([colour, metres]) => (
+            <li key={colour}>{say('yarn.stripeNeed', { colour, amount: saysNeed(view, metres) })}</li>
+          ))}
+        </ul>
+      )}
+    </Card>
+  );
+}
+
+function saysNeed({ garment }: GarmentView, metres: number): string {
+  const yarn = garment.yarns?.[0];
+  const perGram = yarn && heldMetresPerGram(yarn);
+  return perGram === undefined ? saysYarnLength(metres) : `${saysGrams(metres / perGram)}, ${saysYarnLength(metres)}`;
+}
+
+/** Every make of every part, its main fabric standing for the whole of it. */
+function metresByColour(view: GarmentView, stripes: readonly Stripe[]): ReadonlyMap<string, number> {
+  const metres = new Map<string, number>();
+  const { garment } = view;
+  view.pieces.forEach((piece, index) => {
+    const recipe = garment.pieces[index]?.recipe;
+    for (const part of piece.makes.flatMap((make) => make.parts)) {
+      const fabric = part.sections.at(-1)?.fabric ?? 'stocking';
+      const mm = recipe ? yarnPerStitch(fabric, gaugeOf(recipe, fabric), garment.swatches, garment.yarns?.[0]).mm : 0;
+      for (const [colour, loops] of loopsByColour(part, stripes)) {
+        metres.set(colour, (metres.get(colour) ?? 0) + (loops * mm) / 1000);
+      }
+    }
+  });
+  return metres;
+}

@@ -1,0 +1,70 @@
+import { type FabricName, fabricNames } from '../../knit/fabric.ts';
+import type { Swatch } from '../../knit/piece/garment.ts';
+import type { GarmentRecord } from '../../store/records.ts';
+import { Card } from '../../ui/card/card.tsx';
+import { NumberField } from '../../ui/field/number-field.tsx';
+import { SelectField } from '../../ui/field/select-field.tsx';
+import { saysFabric } from '../../words/craft.ts';
+import { say } from '../../words/say.ts';
+import type { ChangeYarn } from './yarn-screen.tsx';
+
+type Weighed = NonNullable<Swatch['weighed']>;
+
+const nothing: Weighed = { grams: 0, stitches: 0, rows: 0 };
+
+/** A swatch on the scales: weight, and all its stitches and rows. */
+export function SwatchFields({ garment, change }: { readonly garment: GarmentRecord; readonly change: ChangeYarn }) {
+  const swatches = garment.swatches ?? [];
+  const at = Math.max(0, swatches.findIndex((s) => s.weighed !== undefined));
+  const swatch = swatches[at] ?? freshSwatch(garment);
+  const weighed = swatch.weighed ?? nothing;
+  const put = (next: Swatch) =>
+    change((now) => {
+      const list = [...(now.swatches ?? [])];
+      list[Math.min(at, list.length)] = next;
+      return { ...now, swatches: list };
+    });
+  const number = (field: keyof Weighed, label: string, unit?: string) => (
+    <NumberField
+      label={label}
+      unit={unit}
+      bare
+      decimals={field === 'grams'}
+      min={0}
+      value={weighed[field] || undefined}
+      onChange={(value) => put(withWeight(swatch, { ...weighed, [field]: value ?? 0 }))}
+    />
+  );
+  return (
+    <Card label={say('yarn.swatch')}>
+      <h2>{say('yarn.swatch')}</h2>
+      <p>{say('yarn.swatchHint')}</p>
+      <div class="yarn-pair">
+        <SelectField
+          label={say('yarn.swatchFabric')}
+          value={swatch.fabric}
+          options={fabricNames.map((value) => ({ value, label: saysFabric(value) }))}
+          onChange={(fabric: FabricName) => put({ ...swatch, fabric })}
+        />
+        {number('grams', say('yarn.swatchGrams'), say('yarn.unitGrams'))}
+        {number('stitches', say('yarn.swatchStitches'))}
+        {number('rows', say('yarn.swatchRows'))}
+      </div>
+    </Card>
+  );
+}
+
+/** Without a swatch of its own, the gauge of the first piece stands for its measured size. */
+function freshSwatch(garment: GarmentRecord): Swatch {
+  const recipe = garment.pieces[0]?.recipe;
+  const gauge = recipe?.gauge ?? { stitches: 21, rows: 28 };
+  const needle = recipe?.parts[0]?.sections.at(-1)?.needle ?? 4;
+  return { fabric: 'stocking', stitches: gauge.stitches, widthMm: 100, rows: gauge.rows, heightMm: 100, needle };
+}
+
+/** A swatch without any weight is not weighed. */
+function withWeight(swatch: Swatch, weighed: Weighed): Swatch {
+  const { weighed: _before, ...rest } = swatch;
+  const empty = !weighed.grams && !weighed.stitches && !weighed.rows;
+  return empty ? rest : { ...rest, weighed };
+}

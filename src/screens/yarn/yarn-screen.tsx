@@ -1,0 +1,50 @@
+import './yarn.css';
+import { garmentOf } from '../../app/garment-of.ts';
+import { changeGarment } from '../../app/intents/change-garment.ts';
+import type { Route } from '../../app/routes.ts';
+import type { GarmentView } from '../../app/state.ts';
+import { yarnFor } from '../../knit/yarn/need.ts';
+import type { GarmentRecord } from '../../store/records.ts';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { say } from '../../words/say.ts';
+import { GarmentPage } from '../garment-page.tsx';
+import { saysFault } from '../says-fault.ts';
+import { BallInHand } from './ball-in-hand.tsx';
+import { BandFields } from './band-fields.tsx';
+import { NeedCard } from './need-card.tsx';
+import { StripesCard } from './stripes-card.tsx';
+import { SwatchFields } from './swatch-fields.tsx';
+
+/** What the garment needs, what the ball in hand is good for, and the figures that both are reckoned from. */
+export default function YarnScreen({ route }: { readonly route: Route }) {
+  return (
+    <GarmentPage route={route} title={say('yarn.title')}>
+      {(view) => <Yarn view={view} />}
+    </GarmentPage>
+  );
+}
+
+export type ChangeYarn = (change: (garment: GarmentRecord) => GarmentRecord) => void;
+
+function Yarn({ view }: { readonly view: GarmentView }) {
+  const { garment } = view;
+  const change: ChangeYarn = (how) => void changeGarment(garment.id, how);
+  const need = yarnFor(garmentOf(garment), garment.taken);
+  return (
+    <div class="yarn-page">
+      {need.ok ? (
+        <NeedCard need={need.value} garment={garment} change={change} />
+      ) : (
+        <Notice kind="fault" title={say('yarn.cannot')}>
+          {need.faults.map((fault) => (
+            <p key={fault.code}>{saysFault(fault)}</p>
+          ))}
+        </Notice>
+      )}
+      <BallInHand view={view} />
+      <BandFields garment={garment} change={change} />
+      <SwatchFields garment={garment} change={change} />
+      <StripesCard view={view} change={change} />
+    </div>
+  );
+}
