@@ -1,0 +1,135 @@
+import './print.css';
+import type { PlannedPart } from '../../knit/piece/planned.ts';
+import { saysFabric, saysShaping, saysSide, saysStitches } from '../../words/craft.ts';
+import { saysLength, saysNeedle } from '../../words/measures.ts';
+import { saysNumber } from '../../words/numbers.ts';
+import { saysRow } from '../../words/row.ts';
+import { say } from '../../words/say.ts';
+import { linesOf, type PaperLine } from './lines-of.ts';
+import { Schematic } from './schematic.tsx';
+
+export interface PrintSheetProps {
+  /** the garment's name */
+  readonly garment: string;
+  /** the piece's name */
+  readonly piece: string;
+  readonly parts: readonly PlannedPart[];
+  /** how many copies are knitted */
+  readonly makes: number;
+  /** what else belongs on the paper: gauge, yarn, size */
+  readonly facts?: readonly { readonly label: string; readonly value: string }[] | undefined;
+}
+
+/**
+ * The plan of a piece as paper: drawing, facts, and every row with a box to tick. Shaping stands out by a black edge,
+ * a mark and bold words. It takes the paper that the printer has, A4 or Letter.
+ * Needs the catalogues 'print', 'craft' and 'row'.
+ */
+export function PrintSheet({ garment, piece, parts, makes, facts = [] }: PrintSheetProps) {
+  const all = [...(makes > 1 ? [{ label: say('print.makes'), value: saysNumber(makes) }] : []), ...facts];
+  return (
+    <article class="paper">
+      <header class="paper-head">
+        <div>
+          <p class="paper-over">{garment}</p>
+          <h2>{piece}</h2>
+          <dl class="paper-facts">
+            {all.map(({ label, value }) => (
+              <div key={label}>
+                <dt>{label}</dt>
+                <dd>{value}</dd>
+              </div>
+            ))}
+          </dl>
+          <p class="paper-key">{say('print.key')}</p>
+        </div>
+        <Schematic label={piece} parts={parts} />
+      </header>
+      {parts.map((part) => (
+        <PaperPart key={part.name} part={part} alone={parts.length === 1} />
+      ))}
+    </article>
+  );
+}
+
+function PaperPart({ part, alone }: { readonly part: PlannedPart; readonly alone: boolean }) {
+  const lines = linesOf(part);
+  return (
+    <section class="paper-part">
+      {!alone && <h3>{part.name}</h3>}
+      <p class="paper-start">{`${saysRow(part.setUp)}.`}</p>
+      <table class="paper-rows">
+        <thead>
+          <tr>
+            <th scope="col">{say('print.row')}</th>
+            <th scope="col">{say('print.work')}</th>
+            <th scope="col">{say('print.after')}</th>
+          </tr>
+        </thead>
+        {part.sections.map((section, i) => (
+          <tbody key={section.first}>
+            {section.last >= section.first && (
+              <tr class="paper-section">
+                <th colSpan={3} scope="rowgroup">
+                  {`${section.name}: ${saysFabric(section.fabric)}, ${saysNeedle(section.needle)}, ${saysLength(heightOf(part, i))}`}
+                </th>
+              </tr>
+            )}
+            {lines
+              .filter((line) => line.first >= section.first && line.first <= section.last)
+              .map((line) => (
+                <PaperRow key={line.first} line={line} />
+              ))}
+          </tbody>
+        ))}
+      </table>
+    </section>
+  );
+}
+
+/** mm that a section adds to the part */
+function heightOf(part: PlannedPart, section: number): number {
+  const { first, last } = part.sections[section] ?? { first: 1, last: 0 };
+  const at = (n: number) => part.rows[n - 1]?.height ?? part.base;
+  return at(last) - at(first - 1);
+}
+
+function PaperRow({ line }: { readonly line: PaperLine }) {
+  const [row, second] = line.rows;
+  if (!row) return null;
+  const shaping = saysShaping(row);
+  const work = second
+    ? line.rows.map(({ side, steps }) => `${saysSide(side)}: ${saysRow(steps)}`).join('; ')
+    : saysRow(row.steps);
+  const span = line.last > line.first;
+  return (
+    <tr class={shaping ? 'paper-shaping' : undefined}>
+      <th scope="row">
+        {span ? say('print.rows', { first: line.first, last: line.last }) : saysNumber(line.first)}
+        {!span && <small> {saysSide(row.side)}</small>}
+      </th>
+      <td>
+        {work}
+        {shaping && <strong class="paper-mark">{shaping}</strong>}
+        <Boxes count={line.last - line.first + 1} />
+      </td>
+      <td aria-label={saysStitches(line.after)}>{saysNumber(line.after)}</td>
+    </tr>
+  );
+}
+
+/** One box for each row, in tens. */
+function Boxes({ count }: { readonly count: number }) {
+  const tens = Array.from({ length: Math.ceil(count / 10) }, (_, i) => Math.min(10, count - i * 10));
+  return (
+    <span class="paper-boxes" aria-hidden="true">
+      {tens.map((size, ten) => (
+        <span class="paper-ten" key={ten}>
+          {Array.from({ length: size }, (_, i) => (
+            <i key={i} />
+          ))}
+        </span>
+      ))}
+    </span>
+  );
+}
