@@ -1,4 +1,5 @@
 import { signal } from '@preact/signals';
+import { pageIsKept } from './kept-files.ts';
 import { workerUrl } from './worker-url.ts';
 
 /**
@@ -39,6 +40,7 @@ export function applyUpdate(): void {
 export function startServiceWorker(): void {
   document.documentElement.dataset.version = appVersion;
   if (!('serviceWorker' in navigator)) return;
+  watchController();
   addEventListener('vite:preloadError', reloadWhenOutdated);
   // Without a worker (a private window, a full disk) the app runs on; `offlineReady` stays false.
   requestAnimationFrame(() => setTimeout(() => void register().catch(() => undefined)));
@@ -53,10 +55,11 @@ async function register(): Promise<void> {
   worker.addEventListener('waiting', () => {
     updateReady.value = true;
   });
-  watchController();
   // Painted already: waiting for the `load` event as well would only delay it.
   const registration = await worker.register({ immediate: true });
   if (!registration) return;
+  // Its copy has a hole: the worker goes once its windows are closed, and the next start installs it whole.
+  if (registration.active && !(await pageIsKept())) return void (await registration.unregister());
   if (registration.active) offlineReady.value = true;
   takeWaiting = () => take(registration, () => worker.messageSkipWaiting());
   keepLooking(registration);

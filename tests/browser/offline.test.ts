@@ -2,6 +2,7 @@ import { readdirSync } from 'node:fs';
 import { afterAll, describe, expect, it } from 'vitest';
 import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
+import { until } from './until.ts';
 import { cachedPaths, precacheList, runningVersion, workerReady } from './worker.ts';
 
 afterAll(removeProfiles);
@@ -48,5 +49,39 @@ describe('without a network', () => {
       expect(phone.complaints).toEqual([]);
       await phone.kill();
     }
+  });
+});
+
+describe('an offline copy that lost its page', () => {
+  it('is made whole by the next start with a network', async () => {
+    const host = await serve({ root: 'dist' });
+    const phone = await openPhone();
+    await phone.page.goto(host.url);
+    await workerReady(phone.page);
+    await phone.page.evaluate(async () => {
+      for (const name of await caches.keys()) {
+        const cache = await caches.open(name);
+        for (const key of await cache.keys()) if (key.url.includes('index.html')) await cache.delete(key);
+      }
+    });
+    expect(await cachedPaths(phone.page)).not.toContain('index.html');
+
+    await phone.page.reload();
+    await until(
+      () => phone.page.evaluate(() => navigator.serviceWorker.getRegistration()),
+      (registration) => registration === undefined,
+    );
+    await phone.page.goto('about:blank');
+    await phone.page.goto(host.url);
+    await until(
+      () => cachedPaths(phone.page),
+      (paths) => paths.includes('index.html'),
+    );
+    await workerReady(phone.page);
+    await host.close();
+    await phone.page.reload();
+    await phone.page.waitForSelector('#app > *');
+    expect(await cachedPaths(phone.page)).toEqual(shippedFiles());
+    await phone.close();
   });
 });

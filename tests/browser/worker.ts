@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
+import { until } from './until.ts';
 
 /** What tests ask of the service worker and of its caches. */
 
@@ -19,14 +20,38 @@ export async function workerReady(page: Page): Promise<void> {
 /** Asks the host for a newer version, as the app does each hour, and waits until one is there to be taken. */
 export async function awaitUpdate(page: Page): Promise<void> {
   await page.evaluate(async () => {
-    const registration = await navigator.serviceWorker.ready;
-    await registration.update();
+    await (await navigator.serviceWorker.ready).update();
   });
-  await page.waitForFunction(async () => {
-    const registration = await navigator.serviceWorker.ready;
-    return registration.waiting?.state === 'installed';
-  });
+  await until(
+    () => workerStates(page),
+    ({ installing, waiting }) => installing === 'none' && waiting === 'installed',
+  );
 }
+
+/** Takes the waiting version as another window does that asked for it. */
+export async function takeElsewhere(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    (await navigator.serviceWorker.ready).waiting?.postMessage({ type: 'SKIP_WAITING' });
+  });
+  await settled(page);
+}
+
+/** Waits until one worker runs and none is on its way. */
+export async function settled(page: Page): Promise<void> {
+  await until(
+    () => workerStates(page),
+    ({ installing, waiting, active }) =>
+      installing === 'none' && waiting === 'none' && active === 'activated',
+  );
+}
+
+/** The states of the three places that a worker can have. */
+export const workerStates = (page: Page): Promise<Record<'installing' | 'waiting' | 'active', string>> =>
+  page.evaluate(async () => {
+    const { installing, waiting, active } = await navigator.serviceWorker.ready;
+    const state = (worker: ServiceWorker | null) => worker?.state ?? 'none';
+    return { installing: state(installing), waiting: state(waiting), active: state(active) };
+  });
 
 /** Addresses kept for offline use, below the app's folder, in order. */
 export async function cachedPaths(page: Page): Promise<string[]> {

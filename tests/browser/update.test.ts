@@ -1,0 +1,163 @@
+import { rmSync } from 'node:fs';
+import type { ServerResponse } from 'node:http';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { build } from '../run/built.ts';
+import { type Served, type ServeOptions, serve } from '../run/serve.ts';
+import { openPhone, type Phone, removeProfiles } from './drive.ts';
+import {
+  awaitUpdate,
+  cachedPaths,
+  precacheList,
+  runningVersion,
+  settled,
+  takeElsewhere,
+  workerReady,
+} from './worker.ts';
+
+const next = '.cache/browser/next';
+const nextVersion = '0.0.0-next';
+
+beforeAll(() => build({ outDir: next, version: nextVersion }));
+
+afterAll(() => {
+  removeProfiles();
+  rmSync(next, { recursive: true, force: true });
+});
+
+/** A phone with the app of dist installed, and the host that it came from. */
+async function installed(): Promise<{ phone: Phone; host: Served; version: string }> {
+  const host = await serve({ root: 'dist' });
+  const phone = await openPhone();
+  await phone.page.goto(host.url);
+  await workerReady(phone.page);
+  await phone.page.reload();
+  return { phone, host, version: (await runningVersion(phone.page)) ?? 'none' };
+}
+
+/** Another build at the same address. */
+async function deploy(host: Served, root: string, instead?: ServeOptions['instead']): Promise<Served> {
+  await host.close();
+  return serve({ root, port: host.port, ...(instead && { instead }) });
+}
+
+const mark = (phone: Phone) => phone.page.evaluate(() => Object.assign(window, { untouched: true }));
+const untouched = (page: Phone['page']) => page.evaluate(() => 'untouched' in window);
+
+describe('a newer version on the host', () => {
+  it('is fetched and waits: no window reloads, and a reload still shows the old one, whole', async () => {
+    const { phone, host, version } = await installed();
+    const second = await phone.context.newPage();
+    await second.goto(host.url);
+    await mark(phone);
+    await second.evaluate(() => Object.assign(window, { untouched: true }));
+    const newer = await deploy(host, next);
+    await awaitUpdate(phone.page);
+    await phone.page.waitForTimeout(500);
+
+    expect(await untouched(phone.page)).toBe(true);
+    expect(await untouched(second)).toBe(true);
+    await phone.page.reload();
+    expect(await runningVersion(phone.page)).toBe(version);
+    expect(phone.complaints).toEqual([]);
+    await phone.close();
+    await newer.close();
+  });
+
+  it('taken in another window, leaves this one running until it is reloaded', async () => {
+    const { phone, host, version } = await installed();
+    await mark(phone);
+    const newer = await deploy(host, next);
+    await awaitUpdate(phone.page);
+    await takeElsewhere(phone.page);
+    await phone.page.waitForTimeout(500);
+
+    expect(await untouched(phone.page)).toBe(true);
+    expect(await runningVersion(phone.page)).toBe(version);
+    await newer.close();
+    await phone.page.reload();
+    expect(await runningVersion(phone.page)).toBe(nextVersion);
+    expect(await cachedPaths(phone.page)).toEqual(precacheList(next));
+    await phone.close();
+  });
+
+  it('can be rolled back', async () => {
+    const { phone, host, version } = await installed();
+    const newer = await deploy(host, next);
+    await awaitUpdate(phone.page);
+    const older = await deploy(newer, 'dist');
+    await awaitUpdate(phone.page);
+    await phone.close();
+    await older.close();
+
+    const again = await openPhone({ profile: phone.profile });
+    await again.page.goto(host.url);
+    expect(await runningVersion(again.page)).toBe(version);
+    await again.close();
+  });
+});
+
+const page = (response: ServerResponse) => {
+  response.writeHead(200, { 'Content-Type': 'text/html' });
+  response.end('<!doctype html><title>Down for maintenance</title>');
+  return true;
+};
+const gone = (response: ServerResponse) => {
+  response.writeHead(404);
+  response.end();
+  return true;
+};
+const isScript = (path: string) => path.startsWith('/assets/') && path.endsWith('.js');
+
+const broken: readonly [string, ServeOptions['instead']][] = [
+  ['a script is missing', (path, response) => isScript(path) && gone(response)],
+  ['the worker is a page', (path, response) => path === '/sw.js' && page(response)],
+  ['everything is a page', (_, response) => page(response)],
+];
+
+describe('a broken newer version on the host', () => {
+  it.each(broken)('leaves the installed one working where %s', async (_, instead) => {
+    const { phone, host, version } = await installed();
+    const newer = await deploy(host, next, instead);
+    await phone.page.evaluate(async () => {
+      await (await navigator.serviceWorker.ready).update().catch(() => undefined);
+    });
+    await settled(phone.page);
+    await phone.page.reload();
+    await phone.page.waitForSelector('#app > *');
+
+    expect(await runningVersion(phone.page)).toBe(version);
+    expect(await cachedPaths(phone.page)).toEqual(precacheList('dist'));
+    await phone.close();
+    await newer.close();
+  });
+});
+
+describe('a first visit that is cut off', () => {
+  it('is made good by the next one', async () => {
+    let iconsAsked = 0;
+    const cutOff: ServeOptions['instead'] = (path, response) => {
+      if (path.startsWith('/icons/')) iconsAsked += 1;
+      if (iconsAsked < 2) return false;
+      response.destroy();
+      return true;
+    };
+    const host = await serve({ root: 'dist', instead: cutOff });
+    const phone = await openPhone();
+    await phone.page.goto(host.url);
+    await phone.page.waitForTimeout(1500);
+    expect(
+      await phone.page.evaluate(
+        async () => (await navigator.serviceWorker.getRegistration())?.active ?? null,
+      ),
+    ).toBeNull();
+    await phone.close();
+
+    const whole = await deploy(host, 'dist');
+    const again = await openPhone({ profile: phone.profile });
+    await again.page.goto(whole.url);
+    await workerReady(again.page);
+    expect(await cachedPaths(again.page)).toEqual(precacheList('dist'));
+    await again.close();
+    await whole.close();
+  });
+});
