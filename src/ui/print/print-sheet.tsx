@@ -57,7 +57,7 @@ function PaperPart({ part, alone }: { readonly part: PlannedPart; readonly alone
   return (
     <section class="paper-part">
       {!alone && <h3>{part.name}</h3>}
-      <p class="paper-start">{`${saysRow(part.setUp)}.`}</p>
+      <p class="paper-start">{saysRow(part.setUp)}</p>
       <table class="paper-rows">
         <thead>
           <tr>
@@ -105,13 +105,14 @@ function PaperRow({ line }: { readonly line: PaperLine }) {
   return (
     <tr class={shaping ? 'paper-shaping' : undefined}>
       <th scope="row">
+        {!span && <Boxes count={1} />}
         {span ? say('print.rows', { first: line.first, last: line.last }) : saysNumber(line.first)}
         {!span && <small> {saysSide(row.side)}</small>}
       </th>
       <td>
         {work}
         {shaping && <strong class="paper-mark">{shaping}</strong>}
-        <Boxes count={line.last - line.first + 1} />
+        {span && <Boxes count={line.last - line.first + 1} />}
       </td>
       <td aria-label={saysStitches(line.after)}>{saysNumber(line.after)}</td>
     </tr>

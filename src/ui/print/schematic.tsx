@@ -12,7 +12,7 @@ export interface SchematicProps {
 }
 
 /** height of the drawing on paper, in letter heights */
-const LETTERS_HIGH = 26;
+const LETTERS_HIGH = 19;
 
 /** The piece as an outline with its measures, for paper. Needs the catalogue 'print'. */
 export function Schematic({ label, parts }: SchematicProps) {
