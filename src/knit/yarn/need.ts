@@ -18,6 +18,8 @@ export interface SectionYarn {
   readonly name: string;
   readonly loops: number;
   readonly metres: number;
+  /** share kept in reserve for what its basis cannot know */
+  readonly margin: number;
 }
 
 export interface PieceYarn {
@@ -34,7 +36,7 @@ export interface YarnNeed {
   readonly metres: number;
   readonly grams?: number;
   readonly basis: YarnBasis;
-  /** share added to what is to be bought */
+  /** share added to what is to be bought: each section's own, by its metres */
   readonly margin: number;
   readonly metresToBuy: number;
   /** of the first yarn's balls, margin included; counted whole */
@@ -84,7 +86,7 @@ function makeYarn(
       bases.push(each);
       let loops = index === 0 ? setUpLoops(part) : 0;
       for (const row of part.rows) if (row.section === index) loops += rowLoops(row);
-      return { name: `${part.name}: ${section.name}`, loops, metres: (loops * each.mm) / 1000 };
+      return { name: `${part.name}: ${section.name}`, loops, metres: (loops * each.mm) / 1000, margin: each.margin };
     }),
   );
   return { piece: recipe.name, make, sections, metres: sumOf(sections) };
@@ -97,7 +99,8 @@ function summed(raw: readonly PieceYarn[], bases: readonly PerStitch[], yarn: Ya
   const correction = perGram === undefined ? 1 : correctionOf(raw, taken, perGram);
   const makes = raw.map((m) => corrected(m, correction, taken, perGram));
   const metres = sumOf(makes);
-  const margin = Math.max(0, ...bases.map((b) => b.margin));
+  const reserve = makes.flatMap((m) => m.sections).reduce((sum, s) => sum + s.metres * s.margin, 0);
+  const margin = metres > 0 ? reserve / metres : 0;
   const metresToBuy = metres * (1 + margin);
   const balls = yarn?.metres ? Math.ceil((metresToBuy * (yarn.strands ?? 1)) / yarn.metres - 1e-9) : undefined;
   const short = balls !== undefined && yarn?.balls !== undefined ? Math.max(0, balls - yarn.balls) : undefined;
