@@ -1,0 +1,280 @@
+import type { Fault } from '../fault.ts';
+import { type Cursor, cursorOver, expected, peekNumber, peekText, seesPhrase, takeAnyPhrase, takePhrase, takes } from '../row/cursor.ts';
+import type { Token } from '../row/lex.ts';
+import type { Item } from '../row/notation.ts';
+import { takeBindOff, takeRest } from '../row/read-edge.ts';
+import { STS } from '../row/read-goal.ts';
+import { readRow } from '../row/read-row.ts';
+import { readEven, readRepeatRows } from './read-even.ts';
+import { readCastOnStatement, readGauge, readNeedle, skipYarn } from './read-header.ts';
+import { readHeading, readMultiple } from './read-heading.ts';
+import { readUntil } from './read-length.ts';
+import { readPickUpStatement } from './read-pick-up.ts';
+import { readLabel, readLabelled, readPlainRows } from './read-row-line.ts';
+import { readElidedShape, readGroups, readShape, skipEnding } from './read-shape.ts';
+import { readAsFor, readHoldStatement, readOtherSide, readRejoin, readWorkOn, seesPickUp, skipFacing } from './read-sides.ts';
+import { statedAtEnd, takeStated } from './read-stated.ts';
+import type { Sentence } from './sentences.ts';
+import type { Said, Statement } from './statement.ts';
+
+export interface ReadSentence {
+  readonly said: readonly Said[];
+  /** what was expected where the rest of the sentence was not understood */
+  readonly fault?: Fault;
+}
+
+/** What one sentence says, in order, as far as it is understood. */
+export function readSentence(tokens: readonly Token[], sentence: Sentence, aloneOnLine: boolean): ReadSentence {
+  const c = cursorOver(tokens, sentence.from, sentence.to);
+  const said: Said[] = [];
+  const add = (statement: Statement, at: number, stated?: number) => {
+    const token = tokens[at];
+    said.push({ statement, line: token?.line ?? 1, column: token?.column ?? 1, ...(stated === undefined ? {} : { stated }) });
+  };
+  readHeadings(c, aloneOnLine, add);
+  const whole = c.at;
+  const one = readMultiple(c) ?? (seesGauge(c) ? readGauge(c) : undefined);
+  if (one) add(one, whole);
+  while (c.at < c.end) {
+    skipBetween(c);
+    if (c.at >= c.end) break;
+    const at = c.at;
+    const trouble = readOneStatement(c, said, add);
+    if (trouble) return { said, fault: trouble };
+    if (c.at === at) return { said, fault: expected(c, 'an instruction') };
+  }
+  return { said };
+}
+
+type Add = (statement: Statement, at: number, stated?: number) => void;
+
+function readHeadings(c: Cursor, aloneOnLine: boolean, add: Add): void {
+  for (let i = 0; i < 3 && c.at < c.end; i += 1) {
+    const at = c.at;
+    const heading = readHeading(c, aloneOnLine);
+    if (heading === undefined) return;
+    add(heading, at);
+  }
+}
+
+const seesGauge = (c: Cursor): boolean => {
+  if (/^(gauge|tension)$/.test(peekText(c))) return true;
+  return peekNumber(c) !== undefined && c.tokens.slice(c.at, c.end).some((token) => token.text === '=' || token.text === 'inch' || token.text === 'cm') && seesPhrase({ ...c, at: c.at + 1 }, STS);
+};
+
+function skipBetween(c: Cursor): void {
+  while (takes(c, ',', ';', ':', '-', 'and', 'then', '&', '.', ')', ']', 'while', 'but', '*', 'now', 'also', '/')) {
+    // what joins two instructions says nothing of its own
+    if (c.tokens[c.at - 1]?.text === '*' && /^(k|p|knit|purl|inc|dec|yo|sl|\(|\[|k2tog)$/.test(peekText(c))) {
+      c.at -= 1;
+      return;
+    }
+  }
+}
+
+function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | undefined {
+  const at = c.at;
+  const label = readLabel(c);
+  if (label) return readLabelledRow(c, label, at, add);
+  const statement = readSimple(c, said);
+  if (statement) {
+    add(statement, at, statement.is === 'stated' ? statement.stitches : takeStated(c));
+    return undefined;
+  }
+  return readBareRow(c, at, add);
+}
+
+function readLabelledRow(c: Cursor, label: NonNullable<ReturnType<typeof readLabel>>, at: number, add: Add): Fault | undefined {
+  const stated = statedAtEnd(c);
+  const row = cursorOver(c.tokens, c.at, stated?.end ?? c.end);
+  const start = row.at;
+  const read = readLabelled(row, label);
+  if (read.ok) {
+    c.at = c.end;
+    add(read.value, at, stated?.stitches);
+    return undefined;
+  }
+  // 'Next row: dec 1 st at each end', 'Next row (WS): work in pattern, inc 6 sts evenly'
+  const inner = cursorOver(c.tokens, start, stated?.end ?? c.end);
+  const items = readShapedRow(inner);
+  if (items) {
+    c.at = c.end;
+    add({ is: 'row', label, items }, at, stated?.stitches);
+    return undefined;
+  }
+  return read.faults[0];
+}
+
+/** A labelled row said as shaping: 'dec 1 st at each end', 'inc in first and last st'. */
+function readShapedRow(c: Cursor): Item[] | undefined {
+  takes(c, 'k', 'knit', 'p', 'purl', 'work');
+  takeAnyPhrase(c, 'in pattern|patt', 'even', 'across');
+  takes(c, ',');
+  const sign = takes(c, 'dec', 'decrease', 'decreasing') ? -1 : takes(c, 'inc', 'increase', 'increasing') ? 1 : 0;
+  if (sign === 0) return undefined;
+  const n = peekNumber(c);
+  if (n !== undefined) c.at += 1;
+  takePhrase(c, STS);
+  const both = takeAnyPhrase(c, 'at each|both end|ends|side|edge', 'each end|side', 'at beg and end', 'in first and last st', 'in first st and last st', 'at beg and end of row');
+  if (!both) return undefined;
+  takeAnyPhrase(c, 'of row', 'of needle');
+  const work = sign < 0 ? (n === 2 ? 'dec 2' : 'dec') : n === 2 ? 'inc 2' : 'inc';
+  const edge: Item = { is: 'stitches', work, times: 1 };
+  return c.at < c.end && !/^[.,]$/.test(peekText(c)) ? undefined : [edge, { is: 'stitches to', work: 'patt', goal: { left: 'what follows' } }, edge];
+}
+
+/** Everything but rows spelled out. */
+function readSimple(c: Cursor, said: readonly Said[]): Statement | undefined {
+  return (
+    readStatedAlone(c) ??
+    readSameTime(c) ??
+    readNote(c) ??
+    readNeedle(c) ??
+    readCastOnStatement(c) ??
+    readPlainRows(c) ??
+    readRepeatRows(c) ??
+    readElided(c, said) ??
+    readGroups(c) ??
+    readBindOffAll(c) ??
+    readShape(c) ??
+    readOtherSide(c) ??
+    readAsFor(c) ??
+    (seesPickUp(c) ? readPickUpStatement(c) : undefined) ??
+    readRejoin(c) ??
+    readWorkOn(c) ??
+    readHoldStatement(c) ??
+    readTurn(c) ??
+    readEven(c) ??
+    readPassing(c)
+  );
+}
+
+function readElided(c: Cursor, said: readonly Said[]): Statement | undefined {
+  const last = said.at(-1)?.statement;
+  return last?.is === 'shape' ? readElidedShape(c, Math.sign(last.change)) : undefined;
+}
+
+function readStatedAlone(c: Cursor): Statement | undefined {
+  const stitches = takeStated(c);
+  return stitches === undefined ? undefined : { is: 'stated', stitches };
+}
+
+/** 'AT THE SAME TIME', 'at the same time, when armhole measures 5 cm, …'. */
+function readSameTime(c: Cursor): Statement | undefined {
+  const start = c.at;
+  takes(c, 'while', 'and', '(', '[');
+  if (!takeAnyPhrase(c, 'at the same time', 'at same time', 'meanwhile', 'simultaneously')) {
+    c.at = start;
+    return undefined;
+  }
+  takes(c, ',', ':', '-', ')');
+  const at = c.at;
+  takes(c, 'when', 'once', 'after', 'beg', 'beginning', 'starting');
+  const bare = c.at === at;
+  if (bare) return { is: 'at the same time' };
+  c.at = at;
+  if (takes(c, 'when', 'once', 'after')) {
+    takes(c, 'the');
+    const after = readUntil({ tokens: [...c.tokens.slice(0, c.at - 1), { ...(c.tokens[c.at - 1] as Token), text: 'until' }, ...c.tokens.slice(c.at)], at: c.at - 1, end: c.end } as Cursor);
+    const far = farOf(c);
+    if (after && far !== undefined) {
+      c.at = far;
+      return { is: 'at the same time', after };
+    }
+  }
+  c.at = at;
+  takes(c, 'beg', 'beginning', 'starting');
+  takes(c, 'on', 'with', 'at');
+  return { is: 'at the same time' };
+}
+
+/** The comma that ends a 'when …' clause. */
+function farOf(c: Cursor): number | undefined {
+  for (let i = c.at; i < Math.min(c.end, c.at + 24); i += 1) if (c.tokens[i]?.text === ',') return i;
+  return undefined;
+}
+
+const NOTES = new Set(
+  ('block press sew weave steam fold seam stitch wash measure finishing note notes turn-up attach overcast darn crochet ' +
+    'abbreviations materials instructions directions changes repeat-for run draw gather allow lay pin cover dampen make-up ' +
+    'back-stitch backstitch insert this these when do join size sizes to needles yarn you').split(' '),
+);
+
+/** What makes no row: seams, pressing, breaking the yarn, markers at the edge. */
+function readNote(c: Cursor): Statement | undefined {
+  const word = peekText(c);
+  const start = c.at;
+  if (takeAnyPhrase(c, 'break|cut|fasten off yarn|wool|thread', 'break|cut off|the yarn|wool|thread', 'break|cut|fasten', 'fasten off')) {
+    takeAnyPhrase(c, 'off', 'yarn', 'wool', 'the yarn');
+    return { is: 'note', about: word };
+  }
+  if (takeAnyPhrase(c, 'place|put|mark a|the|1|each marker|end', 'place|put marker|markers', 'mark each|center|centre|both', 'tie a marker', 'mark')) {
+    if (seesPhrase(c, ', k|p') && word !== 'mark') {
+      c.at = start;
+      return undefined;
+    }
+    while (c.at < c.end && !/^[,;]$/.test(peekText(c))) c.at += 1;
+    return { is: 'note', about: 'marker' };
+  }
+  if (word === 'join' && !seesPhrase(c, 'join seams|seam|shoulder|shoulders|side|right|left|sleeve|back|front')) return undefined;
+  if (word === 'to' && !seesPhrase(c, 'to make|finish|fit')) return undefined;
+  if (word === 'when' && !seesPhrase(c, 'when knitting|working')) return undefined;
+  if (/^(these|this)$/.test(word) && !seesPhrase(c, 'these rows|sts|1|2|4|6|8|10|12|16 form|rows|are|sts') && !seesPhrase(c, 'this forms|completes|is')) return undefined;
+  if (/^(these|this)$/.test(word) && !c.tokens.slice(c.at, c.end).some((token) => /^(form|forms|set|sets|establish|establishes|completes|complete|is|are)$/.test(token.text))) return undefined;
+  if (!NOTES.has(word)) return undefined;
+  if (word === 'measure' || word === 'turn') return undefined;
+  c.at = c.end;
+  return { is: 'note', about: word };
+}
+
+function readTurn(c: Cursor): Statement | undefined {
+  return takePhrase(c, 'turn') ? { is: 'turn' } : undefined;
+}
+
+/** 'Bind off.', 'bind off rem 24 sts in pattern', 'cast off all sts loosely', 'bind off 24 sts'. */
+function readBindOffAll(c: Cursor): Statement | undefined {
+  const start = c.at;
+  takes(c, 'loosely');
+  if (!takeBindOff(c)) return undefined;
+  skipHow(c);
+  const all = takeRest(c) || takes(c, 'rem', 'remaining', 'all', 'the', 'these');
+  if (all) takes(c, 'rem', 'remaining', 'the');
+  const stitches = peekNumber(c);
+  if (stitches !== undefined) c.at += 1;
+  takePhrase(c, STS);
+  takeAnyPhrase(c, 'for back|front of neck', 'for neck|back|shoulder');
+  skipHow(c);
+  takeAnyPhrase(c, 'at same gauge|tension', 'in 1 row', 'on next row');
+  skipHow(c);
+  const done = c.at >= c.end || /^[.,;([:-]$/.test(peekText(c));
+  const more = peekText(c) === ',' && /^(k|p|knit|purl|work|pattern|patt|sl|dec|ssk|inc|rib|pat)$/.test(c.tokens[c.at + 1]?.text ?? '');
+  if (!done || (more && !all)) {
+    c.at = start;
+    return undefined;
+  }
+  return { is: 'bind off', ...(stitches === undefined ? {} : { stitches }) };
+}
+
+function skipHow(c: Cursor): void {
+  takeAnyPhrase(c, 'loosely in pattern|patt|pat|rib|ribbing', 'in pattern|patt|pat|rib|ribbing|knitting', 'loosely', 'in garter|moss|seed st', 'knitwise|purlwise|kwise|pwise|ribwise', 'as if to k|knit|p|purl', 'in k', 'very loosely', 'firmly', 'on rs|ws', 'in p');
+}
+
+/** Words that may stand alone between instructions: 'with RS facing', 'ending with a WS row', 'with white'. */
+function readPassing(c: Cursor): Statement | undefined {
+  const start = c.at;
+  if (skipFacing(c)) return { is: 'note', about: 'facing' };
+  skipEnding(c);
+  if (c.at !== start) return { is: 'even', until: { is: 'open', end: 'WS' } };
+  return skipYarn(c) ? { is: 'note', about: 'yarn' } : undefined;
+}
+
+/** A row without a label takes the rest of the sentence. */
+function readBareRow(c: Cursor, at: number, add: Add): Fault | undefined {
+  const stated = statedAtEnd(c);
+  const row = cursorOver(c.tokens, c.at, stated?.end ?? c.end);
+  const read = readRow(row);
+  if (!read.ok) return read.faults[0];
+  c.at = c.end;
+  add({ is: 'row', items: read.value }, at, stated?.stitches);
+  return undefined;
+}
