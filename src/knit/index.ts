@@ -18,7 +18,7 @@ export {
   seenAt,
 } from './piece/count/look.ts';
 export type { Observation, ObservationKind } from './piece/count/observation.ts';
-export type { SlipCause } from './piece/count/slips.ts';
+export type { SlipCause } from './piece/count/slip.ts';
 export { type Check, type CountKnown, type Explanation, explainCount } from './piece/explain-count.ts';
 export { type Distinction, type Found, findPlace } from './piece/find-place.ts';
 export type { Garment, Swatch, Yarn } from './piece/garment.ts';

@@ -24,6 +24,8 @@ export interface KnownSlip {
   readonly times?: number;
   /** a doubled shaping: in another row, or two rows worked again */
   readonly again?: 'in another row' | 'pair worked again';
+  /** after a tap too many or too few: she reads her knitting and goes on rightly, or works what the screen says */
+  readonly follows?: 'fabric' | 'screen';
 }
 
 /** A slip, the rows tapped when she counts, and the last row at which the count was right. */
@@ -67,9 +69,10 @@ export function slipIn(part: PlannedPart, kind: SlipKind): fc.Arbitrary<SlipTria
       before: fc.integer({ min: 1, max: 40 }),
       edge: fc.constantFrom('right' as const, 'left' as const),
       again: fc.constantFrom('in another row' as const, 'pair worked again' as const),
+      follows: fc.constantFrom('fabric' as const, 'screen' as const),
       share: fc.double({ min: 0, max: 1, noNaN: true }),
     })
-    .map(({ row, since, before, edge, again, share }) => {
+    .map(({ row, since, before, edge, again, follows, share }) => {
       const spread = part.rows[row - 1]?.shaping.find((mark) => mark.kind === 'across')?.by ?? 0;
       const most = Math.max(1, Math.min(4, Math.abs(spread) - 1));
       const slip: KnownSlip = {
@@ -77,6 +80,7 @@ export function slipIn(part: PlannedPart, kind: SlipKind): fc.Arbitrary<SlipTria
         row,
         edge,
         again,
+        follows,
         times: 1 + Math.min(most - 1, Math.floor(share * most)),
       };
       return { slip, tapped: Math.min(last, row + since), firm: Math.max(0, row - before) };
@@ -125,7 +129,14 @@ function jobsOf(part: PlannedPart, slip: KnownSlip, tapped: number): Job[] {
   const jobs = part.rows.slice(0, worked).map((row): Job => ({ row, how: 'planned' }));
   const i = slip.row - 1;
   const row = part.rows[i] as PlannedRow;
-  if (slip.kind === 'missed tap' || slip.kind === 'doubled tap') return jobs;
+  if (slip.kind === 'missed tap' || slip.kind === 'doubled tap') {
+    if (slip.follows === 'fabric') return jobs;
+    // the screen shows the row once more, or never
+    const all = part.rows.slice(0, tapped).map((one): Job => ({ row: one, how: 'planned' }));
+    return slip.kind === 'missed tap'
+      ? [...all.slice(0, i + 1), ...all.slice(i)]
+      : all.filter((_, at) => at !== i);
+  }
   if (slip.kind === 'missed shaping') return jobs.with(i, { row, how: 'plain' });
   if (slip.kind !== 'doubled shaping') return jobs.with(i, { row, how: slip });
   const other = [i + 2, i + 1].find((at) => jobs[at]?.row.shaping.length === 0);

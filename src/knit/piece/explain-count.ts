@@ -3,7 +3,8 @@ import { countAt } from './count/count-at.ts';
 import { landmarksOf } from './count/landmarks.ts';
 import { laidRows } from './count/lie.ts';
 import { bestLook, type Look, looksAt, type Seen, sameSeen, seenAt } from './count/look.ts';
-import { type Slip, type SlipCause, type Stretch, slipsIn } from './count/slips.ts';
+import type { Slip, SlipCause, Stretch } from './count/slip.ts';
+import { slipsIn } from './count/slips.ts';
 import type { PlannedPart } from './planned.ts';
 import type { Edge } from './recipe.ts';
 

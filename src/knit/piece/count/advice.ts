@@ -1,4 +1,4 @@
-import type { Slip, Stretch } from './slips.ts';
+import type { Slip, Stretch } from './slip.ts';
 
 /** Something to say: a code and its figures; `src/words` makes the sentence. */
 export interface Said {

@@ -1,6 +1,6 @@
 import type { PlannedPart } from '../planned.ts';
 import { type LaidRow, type Lie, laidRows } from './lie.ts';
-import type { Slip } from './slips.ts';
+import type { Slip } from './slip.ts';
 
 /** A look at the fabric that Ridgeline can ask for, from the cheapest to the one that takes longest. */
 export const lookCodes = [

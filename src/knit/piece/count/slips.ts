@@ -1,53 +1,7 @@
-import type { PlannedPart } from '../planned.ts';
-import type { Edge } from '../recipe.ts';
-import { changeOfRow, type LaidRow, type Lie, laidRow, laidRows, plainRow } from './lie.ts';
+import { type Lie, laidRows } from './lie.ts';
 import { slipRates } from './rates.ts';
-
-/** What may have gone wrong. */
-export const slipCauses = [
-  /** the place is further than the knitting; the knitting is further than the place */
-  'place ahead',
-  'place behind',
-  'shaping missed',
-  'shaping doubled',
-  'one edge only',
-  /** a spread row with fewer, or with more, increases or decreases than planned */
-  'spread short',
-  'spread over',
-  'stitch dropped',
-  'stray yarn-over',
-  /** a bound-off or cast-on group with a stitch more or fewer */
-  'group miscounted',
-] as const;
-
-export type SlipCause = (typeof slipCauses)[number];
-
-/** One thing that may have happened, with what it would have done to count and fabric. */
-export interface Slip {
-  readonly cause: SlipCause;
-  /** rows of the plan concerned; for 'place ...' the rows really worked; empty: it may lie anywhere */
-  readonly rows: readonly number[];
-  readonly edge?: Edge;
-  /** how many rows (shaping, place) or stitches */
-  readonly times: number;
-  /** what it adds to the count that the plan states at the place */
-  readonly by: number;
-  readonly weight: number;
-  readonly lie: () => Lie;
-}
-
-/** Where a slip may lie. Rows are those of the plan. */
-export interface Stretch {
-  readonly part: PlannedPart;
-  /** it lies above this row */
-  readonly from: number;
-  /** and not above this one */
-  readonly latest: number;
-  /** rows worked, as the place says */
-  readonly to: number;
-  /** the landmark from which the fabric is looked at; not above `from` */
-  readonly landmark: number;
-}
+import { oneEdgeOnly, shapingDoubled, shapingMissed } from './shaping-slips.ts';
+import { changed, FARTHEST, repeated, type Slip, type SlipCause, type Stretch, shapedRows } from './slip.ts';
 
 /** Everything that may have happened in the stretch. */
 export const slipsIn = (stretch: Stretch): Slip[] => [
@@ -59,10 +13,6 @@ export const slipsIn = (stretch: Stretch): Slip[] => [
   ...strayStitches(stretch),
   ...groupsOff(stretch),
 ];
-
-const FARTHEST = 6;
-
-const repeated = (rate: number, times: number): number => rate * slipRates.again ** (times - 1);
 
 function placesOff({ part, from, latest, to, landmark }: Stretch): Slip[] {
   const at = (rows: number) => (rows === 0 ? part.start : (part.rows[rows - 1]?.after ?? 0));
@@ -82,101 +32,6 @@ function placesOff({ part, from, latest, to, landmark }: Stretch): Slip[] {
     if (to + j <= part.rows.length) place('place behind', to + j, j);
   }
   return out;
-}
-
-/** Rows of the stretch with their shaping, those that have any. */
-const shapedRows = ({ part, from, latest }: Stretch): { n: number; laid: LaidRow }[] =>
-  part.rows
-    .slice(from, latest)
-    .map((row) => ({ n: row.n, laid: laidRow(row) }))
-    .filter(({ n, laid }) => changeOfRow(laid) !== 0 && part.rows[n - 1]?.after !== 0);
-
-/** The planned lie with some rows replaced; `change` may give several rows for one. */
-function changed(
-  stretch: Stretch,
-  change: (n: number, laid: LaidRow) => readonly LaidRow[],
-  trace: Lie['trace'] = 'none',
-): Lie {
-  const { part, landmark, to } = stretch;
-  const rows = laidRows(part, landmark, to).flatMap((laid, i) => change(landmark + i + 1, laid));
-  return { rows, trace };
-}
-
-function shapingMissed(stretch: Stretch): Slip[] {
-  const shaped = shapedRows(stretch);
-  return shaped.flatMap((_, first) =>
-    runsFrom(shaped, first)
-      .filter(isOneKind)
-      .map((run): Slip => {
-        const rows = run.map(({ n }) => n);
-        return {
-          cause: 'shaping missed',
-          rows,
-          times: rows.length,
-          by: -run.reduce((sum, { laid }) => sum + changeOfRow(laid), 0),
-          weight: repeated(slipRates.missed, rows.length),
-          lie: () => changed(stretch, (n, laid) => [rows.includes(n) ? plainRow : laid]),
-        };
-      }),
-  );
-}
-
-/** One, two, three ... rows from `first` on. */
-const runsFrom = <T>(list: readonly T[], first: number): T[][] =>
-  Array.from({ length: Math.min(FARTHEST, list.length - first) }, (_, i) => list.slice(first, first + i + 1));
-
-/** What is forgotten for a while is one thing: the decreases of an edge, not those and then the increases. */
-const isOneKind = (run: readonly { laid: LaidRow }[]): boolean =>
-  run.every(({ laid }) =>
-    (['right', 'left', 'across', 'group'] as const).every(
-      (at) => Math.sign(laid[at]) === Math.sign(run[0]?.laid[at] ?? 0),
-    ),
-  );
-
-/** Worked twice: in another row that was to be plain, or a whole pair of rows once more. */
-function shapingDoubled(stretch: Stretch): Slip[] {
-  return shapedRows(stretch).flatMap(({ n: row, laid: twice }): Slip[] => {
-    const slip = { cause: 'shaping doubled' as const, rows: [row], times: 1, by: changeOfRow(twice) };
-    const pairAgain: Slip = {
-      ...slip,
-      weight: slipRates.doubled / 2,
-      lie: () => changed(stretch, (n, laid) => (n === row ? [laid, plainRow, laid] : [laid])),
-    };
-    const other = otherRow(stretch, row);
-    if (other === undefined || twice.group !== 0) return [pairAgain];
-    const inAnother: Slip = {
-      ...slip,
-      weight: slipRates.doubled / 2,
-      lie: () => changed(stretch, (n, laid) => [n === other ? { ...twice, group: laid.group } : laid]),
-    };
-    return [inAnother, pairAgain];
-  });
-}
-
-/** The next plain row of the same side in which the shaping could have been worked again. */
-function otherRow({ part, to }: Stretch, row: number): number | undefined {
-  for (const other of [row + 2, row + 1]) {
-    const planned = part.rows[other - 1];
-    if (planned && other <= to && changeOfRow(laidRow(planned)) === 0) return other;
-  }
-  return undefined;
-}
-
-function oneEdgeOnly(stretch: Stretch): Slip[] {
-  const both = shapedRows(stretch).filter(({ laid }) => laid.right !== 0 && laid.left !== 0);
-  return both.flatMap(({ n: row, laid: planned }) =>
-    (['right', 'left'] as const).map(
-      (edge): Slip => ({
-        cause: 'one edge only',
-        rows: [row],
-        edge,
-        times: 1,
-        by: -planned[edge],
-        weight: slipRates.oneEdge / 2,
-        lie: () => changed(stretch, (n, laid) => [n === row ? { ...laid, [edge]: 0 } : laid]),
-      }),
-    ),
-  );
 }
 
 function spreadOff(stretch: Stretch): Slip[] {

@@ -48,25 +48,30 @@ function rhythmOf(rows: readonly number[]): 'shorter first' | 'longer first' {
 /**
  * The section with another number of rows. Shaping that runs along its whole length is laid anew over them; shaping at
  * its beginning (an armhole's) stays where it is; groups and spread rows stay where they are.
+ * @param keep 'what fits': only shaping for which there is no room any more is laid anew
  */
-export function withRows(section: Section, rows: number): Result<Section> {
+export function withRows(
+  section: Section,
+  rows: number,
+  keep: 'what fits' | 'the manner' = 'the manner',
+): Result<Section> {
   const shaping: Shaping[] = [];
   for (const one of section.shaping) {
-    const laid = stretched(one, section.rows, rows);
+    const laid = stretched(one, section.rows, rows, keep === 'what fits');
     if (!laid.ok) return laid;
     shaping.push(laid.value);
   }
   return ok({ ...section, rows, shaping });
 }
 
-function stretched(shaping: Shaping, oldRows: number, rows: number): Result<Shaping> {
+function stretched(shaping: Shaping, oldRows: number, rows: number, keeps: boolean): Result<Shaping> {
   if (shaping.kind !== 'edge' && shaping.kind !== 'middle') {
     const last =
       shaping.kind === 'across' ? shaping.row : Math.max(0, ...shaping.groups.map((group) => group.row));
     return last <= rows ? ok(shaping) : refuse(tooShort(rows, last));
   }
   const last = shaping.rows[shaping.rows.length - 1] ?? 0;
-  if (last <= rows && !runsAlong(shaping.rows, oldRows)) return ok(shaping);
+  if (last <= rows && (keeps || !runsAlong(shaping.rows, oldRows))) return ok(shaping);
   const laid = layAnew(shaping.rows, oldRows, rows, shaping.rows.length);
   return laid.ok ? ok({ ...shaping, rows: laid.value }) : laid;
 }

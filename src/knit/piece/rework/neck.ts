@@ -33,7 +33,7 @@ export function deeperNeck(
       ),
     );
   }
-  const shorter = withRows(last, last.rows - rows);
+  const shorter = withRows(last, last.rows - rows, 'what fits');
   if (!shorter.ok) return shorter;
   const changed = new Map<number, PartRecipe>([
     [index, { ...base, sections: [...done, ...rest.slice(0, -1), shorter.value] }],
