@@ -16,6 +16,8 @@ export const patterns = {
   passOn: '/g/:garment/pass-on',
   /** a garment that came in a link; the text is read on this device, never sent */
   openLink: '/open/:text',
+  /** the plan on paper; `?piece=id` one piece */
+  print: '/g/:garment/print',
   settings: '/settings',
   /** a garment by its numbers; `?piece=id` shows that piece */
   newGarment: '/new',

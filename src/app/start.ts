@@ -3,7 +3,7 @@ import { openDrawing, openGarment } from './intents/garments.ts';
 import { openMake } from './intents/knit.ts';
 import { takeSettings } from './intents/settings.ts';
 import { tryAgain } from './intents/taps.ts';
-import { drawings, garmentShown, inHand, readFault } from './state.ts';
+import { drawings, garmentShown, inHand, missing, readFault, saving } from './state.ts';
 import { giveStore, readOr } from './store.ts';
 
 /** Opens the store and keeps the screens true to it, whichever window writes. */
@@ -16,15 +16,17 @@ export async function startStore(): Promise<void> {
   const open = opened.value;
   const stored = readOr(await open.settings());
   await takeSettings(stored ?? {}, navigator.languages);
+  missing.value = open.missing();
   giveStore(open);
   open.onChange((change, fromElsewhere) => {
+    if (change.kind === 'all') readAgain(open);
     if (!fromElsewhere) return;
     if (change.kind === 'place' && change.key === inHand.value?.make) void openMake(change.key);
     if (change.kind === 'settings') void settingsAgain(open);
-    if (change.kind === 'garment' || change.kind === 'all') readAgain();
+    if (change.kind === 'garment') readAgain(open);
   });
   document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'visible') comeBack();
+    if (document.visibilityState === 'visible') void comeBack(open);
   });
 }
 
@@ -34,14 +36,22 @@ async function settingsAgain(open: Store): Promise<void> {
 }
 
 /** A window that slept may have missed another one's rows. */
-function comeBack(): void {
+async function comeBack(open: Store): Promise<void> {
+  await open.probe();
   void tryAgain();
+  rereadMake();
+}
+
+function rereadMake(): void {
   const make = inHand.value?.make;
   if (make !== undefined) void openMake(make);
 }
 
-function readAgain(): void {
-  comeBack();
+/** A backup came in, or what was held outside the database went into it. */
+function readAgain(open: Store): void {
+  if (saving.value === 'held' && open.held() === 0) saving.value = 'saved';
+  missing.value = open.missing();
+  rereadMake();
   const shown = garmentShown.value?.garment.id;
   if (shown !== undefined) void openGarment(shown);
   for (const id of Object.keys(drawings.value)) void openDrawing(id);

@@ -2,6 +2,7 @@ import { computed, signal } from '@preact/signals';
 import type { Fault } from '../knit/fault.ts';
 import type { PlannedPart } from '../knit/piece/planned.ts';
 import type { GarmentRecord, GarmentSummary, PlaceRecord } from '../store/records.ts';
+import type { Sentinel } from '../store/sentinel.ts';
 import { rowAt } from './row-now.ts';
 
 /** What the app can show. Screens read it; only the intents write it. */
@@ -16,8 +17,11 @@ export interface InHand {
   readonly garment: GarmentSummary;
 }
 
-/** What the last tap is waiting for: nothing, its transaction, that for more than a second, or a store that failed. */
-export type Saving = 'saved' | 'saving' | 'slow' | 'failed';
+/**
+ * How the last tap stands: stored; in its transaction; in it for more than a second; kept outside the database until
+ * that answers again; or refused.
+ */
+export type Saving = 'saved' | 'saving' | 'slow' | 'held' | 'failed';
 
 /** A garment of the workbasket and how far it is. */
 export interface BasketEntry {
@@ -74,6 +78,9 @@ export const saving = signal<Saving>('saved');
 
 /** why the first tap of the line could not be stored */
 export const tapFault = signal<Fault | undefined>(undefined);
+
+/** what this device remembers of a database that is now empty: her garments are missing, she is not new */
+export const missing = signal<Sentinel | undefined>(undefined);
 
 /** why the store did not open, or why the last read failed */
 export const readFault = signal<Fault | undefined>(undefined);

@@ -29,5 +29,6 @@ export const screens: Readonly<Record<ScreenName, () => Promise<ScreenModule>>> 
   openLink: withWords(() => import('./pass-on/open-link-screen.tsx'), 'passOn', 'craft', 'recipeFaults'),
   newGarment: editor,
   editGarment: editor,
+  print: withWords(() => import('./print/print-screen.tsx'), 'print', 'garment', 'craft', 'row'),
   settings: withWords(() => import('./settings/settings-screen.tsx'), 'settings'),
 };

@@ -11,6 +11,7 @@ import {
   garmentShown,
   lastKnitted,
   type MakeView,
+  missing,
   type PieceView,
 } from '../state.ts';
 import { readOr, store } from '../store.ts';
@@ -109,6 +110,12 @@ export async function deleteGarment(id: string): Promise<boolean> {
   basket.value = basket.value?.filter((entry) => entry.garment.id !== id);
   if (lastKnitted.value?.garment.id === id) lastKnitted.value = undefined;
   return true;
+}
+
+/** She goes on without what is missing. */
+export async function forgetMissing(): Promise<void> {
+  (await store()).forgetMissing();
+  missing.value = undefined;
 }
 
 /** Keeps her notes; the plans stay as they are. */

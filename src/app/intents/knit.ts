@@ -1,5 +1,6 @@
 import { batch } from '@preact/signals';
 import type { PlaceRecord } from '../../store/records.ts';
+import { askToKeep } from '../../store/persist.ts';
 import { tellRow } from '../device/tell.ts';
 import { inHand, locked, looking, storedRows } from '../state.ts';
 import { readOr, store } from '../store.ts';
@@ -59,6 +60,8 @@ export function lookAtRow(row: number | undefined): void {
 
 function rowStored(place: PlaceRecord): void {
   storedRows.value += 1;
+  // there is something worth keeping now; a browser that asks her asks but once
+  if (storedRows.value === 1) void askToKeep();
   const part = inHand.value?.part;
   if (part) tellRow(part, place.rows);
 }

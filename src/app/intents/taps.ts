@@ -44,7 +44,7 @@ async function workLine(): Promise<void> {
   let fault: Fault | undefined;
   while (line.length > 0 && fault === undefined) fault = await workHead(line[0] as Tap, open);
   tapFault.value = fault;
-  saving.value = fault === undefined ? 'saved' : 'failed';
+  saving.value = fault !== undefined ? 'failed' : open.held() > 0 ? 'held' : 'saved';
 }
 
 async function workHead(head: Tap, open: Store): Promise<Fault | undefined> {

@@ -50,6 +50,15 @@ function Whole({ view }: { readonly view: GarmentView }) {
         <Button icon="edit" href={hrefTo('editGarment', { garment: garment.id })}>
           {say('garment.edit')}
         </Button>
+        <Button icon="check" href={hrefTo('makingUp', { garment: garment.id })}>
+          {say('garment.toMakingUp')}
+        </Button>
+        <Button icon="share" href={hrefTo('passOn', { garment: garment.id })}>
+          {say('garment.toPassOn')}
+        </Button>
+        <Button icon="print" href={hrefTo('print', { garment: garment.id })}>
+          {say('garment.print')}
+        </Button>
         <DeleteGarment view={view} />
       </div>
     </Screen>

@@ -1,8 +1,11 @@
+import { hrefTo } from '../../app/routes.ts';
 import type { Swatch, Yarn } from '../../knit/piece/garment.ts';
 import type { GarmentRecord } from '../../store/records.ts';
+import { Button } from '../../ui/button/button.tsx';
 import { saysFabric } from '../../words/craft.ts';
 import { saysGrams, saysLength, saysNeedle, saysYarnLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
+import { Photo } from './photo.tsx';
 
 /** What it is made of, and the swatches its numbers rest on. */
 export function YarnSection({ garment }: { readonly garment: GarmentRecord }) {
@@ -19,6 +22,10 @@ export function YarnSection({ garment }: { readonly garment: GarmentRecord }) {
           </li>
         ))}
       </ul>
+      <Button icon="yarn" href={hrefTo('yarn', { garment: garment.id })}>
+        {say('garment.toYarn')}
+      </Button>
+      <Photo garment={garment} />
       {swatches.length > 0 && (
         <>
           <h3>{say('garment.swatch')}</h3>

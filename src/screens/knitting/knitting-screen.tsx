@@ -4,6 +4,7 @@ import { readAloud } from '../../app/device/aloud.ts';
 import { openGarmentInHand } from '../../app/intents/garments.ts';
 import { lookAtRow, openMake } from '../../app/intents/knit.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
+import { settings } from '../../app/settings.ts';
 import { garmentInHand, type InHand, inHand, locked, looking, readFault, rowNow, storedRows } from '../../app/state.ts';
 import { makeKey } from '../../progress/log.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
@@ -14,6 +15,7 @@ import { ProgressBar } from '../../ui/progress/progress-bar.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
 import { languageTag, say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
+import { LegendSheet } from './legend-sheet.tsx';
 import { NothingHere } from './nothing-here.tsx';
 import { PadFoot } from './pad-foot.tsx';
 import { PartEnd } from './part-end.tsx';
@@ -47,7 +49,7 @@ const keyOf = ({ at }: Route): string =>
   makeKey({ garment: at.garment ?? '', piece: at.piece ?? '', part: Number(at.part), make: Number(at.make) });
 
 function Knitting({ now }: { readonly now: InHand }) {
-  const [sheet, setSheet] = useState<'rows' | 'tools'>();
+  const [sheet, setSheet] = useState<'rows' | 'tools' | 'legend'>();
   const map = useRef<HTMLDivElement>(null);
   const rowId = useId();
   const title = useTitle(now);
@@ -59,7 +61,7 @@ function Knitting({ now }: { readonly now: InHand }) {
   useVoice(spoken, storedRows.value);
   const close = () => setSheet(undefined);
   return (
-    <div class={`knitting${locked.value ? ' knitting-locked' : ''}`}>
+    <div class={`knitting knitting-${settings.value.hand}${locked.value ? ' knitting-locked' : ''}`}>
       <Screen
         title={title}
         over={now.garment.name}
@@ -78,6 +80,7 @@ function Knitting({ now }: { readonly now: InHand }) {
             worked={now.place.rows}
             id={rowId}
             onMap={() => map.current?.scrollIntoView({ behavior: 'smooth' })}
+            onLegend={() => setSheet('legend')}
           />
         ) : (
           <PartEnd now={now} title={title} />
@@ -88,6 +91,7 @@ function Knitting({ now }: { readonly now: InHand }) {
         </div>
       </Screen>
       <RowsSheet now={now} open={sheet === 'rows'} onClose={close} />
+      {read && <LegendSheet row={read} open={sheet === 'legend'} onClose={close} />}
       <ToolsSheet open={sheet === 'tools'} onReadAloud={() => readAloud(spoken, languageTag())} onClose={close} />
     </div>
   );

@@ -91,8 +91,18 @@ function LookingBar({ now, row }: { readonly now: InHand; readonly row: number }
   );
 }
 
+/** The browser's storage is away: rows are kept beside it and she can knit on. */
+function Held() {
+  return (
+    <Notice kind="warning" title={say('knitting.held')} live>
+      {say('knitting.heldHelp')}
+    </Notice>
+  );
+}
+
 /** Nothing while the store keeps up; what waits when it does not. */
 function SavingNotice() {
+  if (saving.value === 'held') return <Held />;
   if (saving.value === 'slow') {
     return (
       <Notice kind="warning" title={say('knitting.saving')} live>

@@ -1,5 +1,6 @@
 import { isLastBindOff, isShaping } from '../../app/row-now.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
+import { IconButton } from '../../ui/button/icon-button.tsx';
 import { Icon } from '../../ui/icon/icon.tsx';
 import { saysShaping, saysSide } from '../../words/craft.ts';
 import { saysNeedle } from '../../words/measures.ts';
@@ -17,10 +18,11 @@ export interface RowCardProps {
   /** id for what describes the pad */
   readonly id: string;
   readonly onMap: () => void;
+  readonly onLegend: () => void;
 }
 
 /** One row, to be read at arm's length: side and needle, what to work, how many stitches after it. */
-export function RowCard({ part, row, worked, id, onMap }: RowCardProps) {
+export function RowCard({ part, row, worked, id, onMap, onLegend }: RowCardProps) {
   const shapes = isShaping(row);
   return (
     <section class={`row-card${shapes ? ' row-card-shaping' : ''}`} id={id} aria-label={saysRowOf(part, row)}>
@@ -28,7 +30,8 @@ export function RowCard({ part, row, worked, id, onMap }: RowCardProps) {
         <strong class={`row-side row-side-${row.side}`}>
           <abbr title={saysSide(row.side, true)}>{saysSide(row.side)}</abbr>
         </strong>
-        <span>{say('knitting.needle', { size: saysNeedle(row.needle) })}</span>
+        <span class="row-needle">{say('knitting.needle', { size: saysNeedle(row.needle) })}</span>
+        <IconButton icon="note" label={say('knitting.legend')} onPress={onLegend} />
       </p>
       <p class="row-work">{saysRow(row.steps)}</p>
       {shapes && <ShapingMark row={row} />}

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import { askToKeep, type Keeping as State, readKeeping } from '../../app/device/keeping.ts';
 import { appVersion, offlineReady } from '../../app/service-worker.ts';
+import { askToKeep, isKept, type Kept, type Room, roomLeft } from '../../store/persist.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Icon } from '../../ui/icon/icon.tsx';
 import { saysNumber } from '../../words/numbers.ts';
@@ -8,22 +8,26 @@ import { say } from '../../words/say.ts';
 
 /** Whether rows and app stay on this phone, and what can be done about it. */
 export function Keeping() {
-  const [state, setState] = useState<State>();
+  const [kept, setKept] = useState<Kept>();
+  const [room, setRoom] = useState<Room>();
   const [refused, setRefused] = useState(false);
-  const read = () => void readKeeping().then(setState);
-  useEffect(read, []);
+  useEffect(() => {
+    void isKept().then(setKept);
+    void roomLeft().then(setRoom);
+  }, []);
   const ask = async () => {
-    setRefused(!(await askToKeep()));
-    read();
+    const now = await askToKeep();
+    setKept(now);
+    setRefused(now !== 'kept');
   };
   return (
     <div class="keeping">
       <Line sure={offlineReady.value}>{say(offlineReady.value ? 'settings.offlineYes' : 'settings.offlineNo')}</Line>
-      {state && <Line sure={state.promised === true}>{saysPromise(state)}</Line>}
-      {state?.promised === false && <Button onPress={() => void ask()}>{say('settings.keptAsk')}</Button>}
+      {kept && <Line sure={kept === 'kept'}>{say(promises[kept])}</Line>}
+      {kept === 'not kept' && <Button onPress={() => void ask()}>{say('settings.keptAsk')}</Button>}
       <p role="status">{refused ? say('settings.keptRefused') : ''}</p>
       <p class="settings-small">
-        {state?.usedBytes !== undefined && `${say('settings.used', { used: saysBytes(state.usedBytes) })} · `}
+        {room && `${say('settings.used', { used: saysBytes(room.used) })} · `}
         {say('settings.version', { version: appVersion })}
       </p>
     </div>
@@ -39,7 +43,10 @@ function Line({ sure, children }: { readonly sure: boolean; readonly children: s
   );
 }
 
-const saysPromise = ({ promised }: State): string =>
-  say(promised === undefined ? 'settings.keptUnknown' : promised ? 'settings.kept' : 'settings.keptNot');
+const promises = {
+  kept: 'settings.kept',
+  'not kept': 'settings.keptNot',
+  unknown: 'settings.keptUnknown',
+} as const satisfies Readonly<Record<Kept, string>>;
 
 const saysBytes = (bytes: number): string => `${saysNumber(bytes / 1e6, { digits: 1 })} MB`;

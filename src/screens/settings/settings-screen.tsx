@@ -119,8 +119,8 @@ function LookChoices() {
         value={theme}
         options={[
           { value: 'auto', label: say('settings.themeAuto') },
-          { value: 'light', label: say('settings.themeLight'), icon: 'sun' },
-          { value: 'dark', label: say('settings.themeDark'), icon: 'moon' },
+          { value: 'light', label: say('settings.themeLight') },
+          { value: 'dark', label: say('settings.themeDark') },
         ]}
         onChange={(value) => void changeSetting('theme', value)}
       />

@@ -20,12 +20,20 @@ const ways = [
 
 const hasScreen = (name: string): name is ScreenName => Object.hasOwn(patterns, name);
 
+export interface WaysToBeginProps {
+  /** the sample is not in the basket yet */
+  readonly sample?: boolean;
+  /** this way alone */
+  readonly only?: 'backup';
+}
+
 /** How a garment comes into the basket; only ways that this build has. */
-export function WaysToBegin({ sample }: { readonly sample: boolean }) {
+export function WaysToBegin({ sample = false, only }: WaysToBeginProps) {
+  const wanted = (screen: string) => (only === undefined ? sample || screen !== 'sample' : screen === only);
   return (
     <ul role="list" class="ways">
       {ways.map(({ screen, icon, title, help }) =>
-        hasScreen(screen) && (sample || screen !== 'sample') ? (
+        hasScreen(screen) && wanted(screen) ? (
           <li key={screen}>
             <Card href={hrefTo(screen)}>
               <div class="way">

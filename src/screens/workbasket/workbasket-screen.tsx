@@ -3,7 +3,7 @@ import { useEffect } from 'preact/hooks';
 import { type Shelf, shelfOf, shelves } from '../../app/basket.ts';
 import { openBasket } from '../../app/intents/garments.ts';
 import { hrefTo } from '../../app/routes.ts';
-import { type BasketEntry, basket, lastKnitted, readFault } from '../../app/state.ts';
+import { type BasketEntry, basket, lastKnitted, missing, readFault } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
@@ -11,6 +11,7 @@ import { Screen } from '../../ui/screen/screen.tsx';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
 import { saysFault } from '../says-fault.ts';
+import { Missing } from './missing.tsx';
 import { GarmentCard } from './garment-card.tsx';
 import { RowInHand } from './row-in-hand.tsx';
 import { UpdateNotice } from './update-notice.tsx';
@@ -42,6 +43,7 @@ function Basket() {
   const entries = basket.value;
   const top = lastKnitted.value;
   const now = Date.now();
+  if (missing.value !== undefined) return <Missing known={missing.value} />;
   if (entries?.length === 0) return <Empty />;
   return (
     <>
