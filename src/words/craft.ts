@@ -31,7 +31,9 @@ function joinEdges(marks: readonly ShapingMark[]): readonly Mark[] {
   const right = marks.find((mark) => mark.kind === 'edge' && mark.edge === 'right');
   const left = marks.find((mark) => mark.kind === 'edge' && mark.edge === 'left');
   if (!right || !left || right.by !== left.by) return marks;
-  return marks.filter((mark) => mark !== left).map((mark) => (mark === right ? { ...mark, edge: 'both' } : mark));
+  return marks
+    .filter((mark) => mark !== left)
+    .map((mark) => (mark === right ? { ...mark, edge: 'both' } : mark));
 }
 
 function saysMark({ kind, edge, by }: Mark): string {

@@ -1,6 +1,6 @@
 import type { Fault, Where } from '../knit/fault.ts';
 import type { CatalogueName } from './catalogues.ts';
-import { sayIfKnown, say } from './say.ts';
+import { say, sayIfKnown } from './say.ts';
 
 /** The catalogues that hold faults by their code. */
 const faultCatalogues = ['recipeFaults', 'storeFaults'] as const satisfies readonly CatalogueName[];

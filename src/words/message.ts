@@ -16,7 +16,9 @@ export type Translation<English extends Words> = {
   readonly [Key in keyof English]: English[Key] extends Plural ? Plural : string;
 };
 
-type NamesIn<Text extends string> = Text extends `${string}{${infer Name}}${infer Rest}` ? Name | NamesIn<Rest> : never;
+type NamesIn<Text extends string> = Text extends `${string}{${infer Name}}${infer Rest}`
+  ? Name | NamesIn<Rest>
+  : never;
 
 type NamesOf<M extends Message> = M extends string
   ? NamesIn<M>

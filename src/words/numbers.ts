@@ -11,7 +11,10 @@ export interface NumberLook {
 
 const formats = new Map<string, Intl.NumberFormat>();
 
-export function saysNumber(value: number, { plain = false, digits = 2, percent = false }: NumberLook = {}): string {
+export function saysNumber(
+  value: number,
+  { plain = false, digits = 2, percent = false }: NumberLook = {},
+): string {
   const locale = localeOf(speech.value);
   const key = `${locale} ${plain} ${digits} ${percent}`;
   let format = formats.get(key);

@@ -12,4 +12,5 @@ export function rowWordsNow(rows: Speech['rows'] = speech.value.rows): RowWords 
 }
 
 /** A row in words, 'k2, k2tog, knit to end', as the settings have it. */
-export const saysRow = (steps: readonly Step[], rows?: Speech['rows']): string => printRow(steps, rowWordsNow(rows));
+export const saysRow = (steps: readonly Step[], rows?: Speech['rows']): string =>
+  printRow(steps, rowWordsNow(rows));

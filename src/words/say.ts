@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import type { RowWords } from '../knit/row/row-words.ts';
-import { type CatalogueName, type catalogues, catalogueNames, catalogues as loaders } from './catalogues.ts';
+import { type CatalogueName, catalogueNames, type catalogues, catalogues as loaders } from './catalogues.ts';
 import { words as englishUi } from './en/ui.ts';
 import type { FigureArgs, Message, Words } from './message.ts';
 import { saysNumber } from './numbers.ts';
@@ -39,7 +39,8 @@ const loaded = signal<Loaded>({ [id('en', 'ui')]: { words: englishUi } });
  */
 export function say<Key extends WordKey>(key: Key, ...[figures]: FigureArgs<MessageAt<Key>>): string {
   const [name = '', word = ''] = key.split('.');
-  const message = loaded.value[id(speech.value.language, name)]?.words[word] ?? loaded.value[id('en', name)]?.words[word];
+  const message =
+    loaded.value[id(speech.value.language, name)]?.words[word] ?? loaded.value[id('en', name)]?.words[word];
   return message === undefined ? '' : wordMessage(message, figures ?? {}, speech.value);
 }
 
@@ -76,12 +77,18 @@ const pluralOf = (count: number, language: Language): 'one' | 'other' =>
   new Intl.PluralRules(language).select(count) === 'one' ? 'one' : 'other';
 
 /** Loads catalogues in the language of the moment; call it beside the import of the screen that needs them. */
-export const loadWords = (...names: readonly CatalogueName[]): Promise<void> => load(speech.value.language, names);
+export const loadWords = (...names: readonly CatalogueName[]): Promise<void> =>
+  load(speech.value.language, names);
 
 async function load(language: Language, names: readonly CatalogueName[]): Promise<void> {
   const missing = names.filter((name) => !(id(language, name) in loaded.value));
   const fetched = await Promise.all(
-    missing.map(async (name): Promise<[string, CatalogueModule]> => [id(language, name), await loaders[name][language]()]),
+    missing.map(
+      async (name): Promise<[string, CatalogueModule]> => [
+        id(language, name),
+        await loaders[name][language](),
+      ],
+    ),
   );
   if (fetched.length > 0) loaded.value = { ...loaded.value, ...Object.fromEntries(fetched) };
 }
@@ -89,7 +96,9 @@ async function load(language: Language, names: readonly CatalogueName[]): Promis
 /** Changes how the app speaks. Every catalogue in use is first loaded in the new language, so no sentence is ever missing. */
 export async function speak(change: Partial<Speech>): Promise<void> {
   const language = change.language ?? speech.value.language;
-  const inUse = catalogueNames.filter((name) => Object.keys(loaded.value).some((key) => key.endsWith(`/${name}`)));
+  const inUse = catalogueNames.filter((name) =>
+    Object.keys(loaded.value).some((key) => key.endsWith(`/${name}`)),
+  );
   await load(language, inUse);
   speech.value = { ...speech.value, ...change };
 }

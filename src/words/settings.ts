@@ -14,7 +14,13 @@ export interface Speech {
   readonly rows: 'abbreviated' | 'full';
 }
 
-export const plainSpeech: Speech = { language: 'en', terms: 'US', units: 'cm', needles: 'mm', rows: 'abbreviated' };
+export const plainSpeech: Speech = {
+  language: 'en',
+  terms: 'US',
+  units: 'cm',
+  needles: 'mm',
+  rows: 'abbreviated',
+};
 
 /** Read it anywhere; set it through `speak`, which first loads what the language needs. */
 export const speech = signal<Speech>(plainSpeech);
@@ -25,9 +31,7 @@ export function speechFor(tags: readonly string[]): Speech {
   if (known === undefined) return { ...plainSpeech, terms: 'UK' };
   if (known.toLowerCase().startsWith('de')) return { ...plainSpeech, language: 'de', terms: 'UK' };
   const american = /^en(-us|$)/i.test(known);
-  return american
-    ? { ...plainSpeech, units: 'in', needles: 'US' }
-    : { ...plainSpeech, terms: 'UK' };
+  return american ? { ...plainSpeech, units: 'in', needles: 'US' } : { ...plainSpeech, terms: 'UK' };
 }
 
 /** For Intl: numbers, dates and plurals. */

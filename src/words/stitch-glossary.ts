@@ -35,7 +35,13 @@ export function crossingOf(name: CableName): Crossing {
   const split = /^(\d+)\/(\d+) ([lr])(p?)c$/.exec(name);
   if (split) {
     const [, over, under, lean, purl] = split;
-    return { leans: lean === 'l' ? 'left' : 'right', over: Number(over), under: Number(under), purled: purl === 'p', open: false };
+    return {
+      leans: lean === 'l' ? 'left' : 'right',
+      over: Number(over),
+      under: Number(under),
+      purled: purl === 'p',
+      open: false,
+    };
   }
   const width = Number(name.slice(1, -1));
   const over = Math.floor(width / 2);
@@ -51,7 +57,9 @@ const languages = {
 } as const;
 
 /** Loads the explanations in the language of the moment; the answer words any stitch in its terms. */
-export async function openGlossary({ language, terms }: Speech = speech.value): Promise<(name: StitchName) => Gloss> {
+export async function openGlossary(
+  { language, terms }: Speech = speech.value,
+): Promise<(name: StitchName) => Gloss> {
   const { glossary, crossing } = await languages[language]();
   return (name) => {
     const { name: called, how } = isCable(name) ? crossing(name, crossingOf(name)) : glossary[name];
@@ -62,6 +70,8 @@ export async function openGlossary({ language, terms }: Speech = speech.value): 
 
 /** The stitches that a row asks for, each once, in the order in which they come. */
 export function stitchesIn(steps: readonly Step[]): readonly StitchName[] {
-  const all = steps.flatMap((step): readonly StitchName[] => ('work' in step ? [step.work] : stitchesIn(step.repeat)));
+  const all = steps.flatMap((step): readonly StitchName[] =>
+    'work' in step ? [step.work] : stitchesIn(step.repeat),
+  );
   return [...new Set(all)];
 }

@@ -43,7 +43,9 @@ export function saysDuration(ms: number): string {
   const hours = Math.floor(minutes / 60);
   const rest = minutes % 60;
   const unit = (count: number, name: 'hour' | 'minute') =>
-    new Intl.NumberFormat(localeOf(speech.value), { style: 'unit', unit: name, unitDisplay: 'short' }).format(count);
+    new Intl.NumberFormat(localeOf(speech.value), { style: 'unit', unit: name, unitDisplay: 'short' }).format(
+      count,
+    );
   if (hours === 0) return unit(minutes, 'minute');
   return rest === 0 ? unit(hours, 'hour') : `${unit(hours, 'hour')} ${unit(rest, 'minute')}`;
 }

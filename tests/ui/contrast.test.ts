@@ -45,7 +45,10 @@ const seen = [
 const tooLow = (pairs: readonly (readonly [string, string])[], least: number) =>
   themes.flatMap((theme) =>
     pairs
-      .map(([on, under]) => ({ pair: `${theme}: ${on} on ${under}`, ratio: contrast(colour(theme, on), colour(theme, under)) }))
+      .map(([on, under]) => ({
+        pair: `${theme}: ${on} on ${under}`,
+        ratio: contrast(colour(theme, on), colour(theme, under)),
+      }))
       .filter(({ ratio }) => ratio < least)
       .map(({ pair, ratio }) => `${pair} is ${ratio.toFixed(2)}`),
   );

@@ -40,8 +40,10 @@ describe('the lines of the paper plan', () => {
             next = line.last + 1;
             const rows = part.rows.slice(line.first - 1, line.last);
             expect(new Set(rows.map(({ section }) => section)).size).toBe(1);
-            if (rows.length > 1) expect(rows.every(({ shaping }) => shaping.length === 0)).toBe(true);
-            rows.forEach((row, i) => expect(row.steps).toEqual(line.rows[i % line.rows.length]?.steps));
+            expect(rows.length === 1 || rows.every(({ shaping }) => shaping.length === 0)).toBe(true);
+            expect(rows.map(({ steps }) => steps)).toEqual(
+              rows.map((_, i) => line.rows[i % line.rows.length]?.steps),
+            );
             expect(line.after).toBe(rows.at(-1)?.after);
           }
           expect(next).toBe(part.rows.length + 1);

@@ -29,12 +29,14 @@ describe('the outline of a piece', () => {
       })),
     };
     const { rows, notches } = shapeOfPart(only({ ...recipe, parts: shaped ? [shaped] : [] }));
-    expect(rows.map(({ right0, right1 }) => [right0, right1])).toEqual([
-      [-0, 0],
-      [0, 0],
-      [-30, -30],
-      [-30, -30],
-    ].map((pair) => pair.map((x) => expect.closeTo(x, 6))));
+    expect(rows.map(({ right0, right1 }) => [right0, right1])).toEqual(
+      [
+        [-0, 0],
+        [0, 0],
+        [-30, -30],
+        [-30, -30],
+      ].map((pair) => pair.map((x) => expect.closeTo(x, 6))),
+    );
     expect(rows.every(({ left0, left1 }) => left0 === -150 && left1 === -150)).toBe(true);
     expect(notches).toEqual([expect.objectContaining({ row: 3, at: 'right', turn: -1, y: -10 })]);
   });
@@ -80,9 +82,12 @@ describe('the outline of a piece', () => {
         const made = plan(recipe);
         if (!made.ok) throw new Error('the recipe should be knittable');
         for (const part of made.value.parts) {
-          const flat = (n: number) => (part.rows[n - 1]?.height ?? 0) === (part.rows[n - 2]?.height ?? part.base);
+          const flat = (n: number) =>
+            (part.rows[n - 1]?.height ?? 0) === (part.rows[n - 2]?.height ?? part.base);
           const marks = part.rows.flatMap((row) =>
-            row.shaping.filter((mark) => mark.by !== 0 && !flat(row.n)).map((mark) => [row.n, Math.sign(mark.by)]),
+            row.shaping
+              .filter((mark) => mark.by !== 0 && !flat(row.n))
+              .map((mark) => [row.n, Math.sign(mark.by)]),
           );
           expect(shapeOfPart(part).notches.map(({ row, turn }) => [row, turn])).toEqual(marks);
         }

@@ -10,7 +10,13 @@ const cloth = (stitches: number, rows: number) => {
   return shapeOfPart(part);
 };
 
-const notch = (y: number, turn: 1 | -1 = -1, at: Notch['at'] = 'right'): Notch => ({ row: 1, x: 0, y, at, turn });
+const notch = (y: number, turn: 1 | -1 = -1, at: Notch['at'] = 'right'): Notch => ({
+  row: 1,
+  x: 0,
+  y,
+  at,
+  turn,
+});
 
 describe('paths of the panel map', () => {
   it('draws a straight strip with four corners, whatever the number of its rows', () => {
@@ -25,8 +31,20 @@ describe('paths of the panel map', () => {
   });
 
   it('keeps every bend of a line, and drops what lies between', () => {
-    const points = [[0, 0], [0, 1], [0, 2], [1, 3], [2, 4], [2, 3]] as const;
-    expect(withoutMiddles(points)).toEqual([[0, 0], [0, 2], [2, 4], [2, 3]]);
+    const points = [
+      [0, 0],
+      [0, 1],
+      [0, 2],
+      [1, 3],
+      [2, 4],
+      [2, 3],
+    ] as const;
+    expect(withoutMiddles(points)).toEqual([
+      [0, 0],
+      [0, 2],
+      [2, 4],
+      [2, 3],
+    ]);
   });
 
   it('cuts a notch into the cloth for fewer stitches, and lets it stand out for more', () => {

@@ -3,7 +3,9 @@ import { readNumber, stepped } from '../../src/ui/field/read-number.ts';
 
 describe('a number as it is typed', () => {
   it('may have a point or a comma, and blanks around it', () => {
-    expect(['4', ' 4.5 ', '4,5', '4.', '.5', '0'].map((text) => readNumber(text))).toEqual([4, 4.5, 4.5, 4, 0.5, 0]);
+    expect(['4', ' 4.5 ', '4,5', '4.', '.5', '0'].map((text) => readNumber(text))).toEqual([
+      4, 4.5, 4.5, 4, 0.5, 0,
+    ]);
   });
 
   it('may have a quarter, a half or three quarters, as tapes and patterns print them', () => {

@@ -38,18 +38,23 @@ describe('the ladder of rows ahead', () => {
   it('leaves out no row: rungs and passed rows follow each other without a gap', () => {
     const shapedRows = fc.uniqueArray(fc.integer({ min: 1, max: 80 }), { maxLength: 5 });
     fc.assert(
-      fc.property(shapedRows, fc.integer({ min: 0, max: 80 }), fc.integer({ min: 2, max: 6 }), (shaped, worked, length) => {
-        let next = worked + 2;
-        const rungs = rowsAhead(rows(80, shaped), worked, length);
-        for (const rung of rungs) {
-          if ('row' in rung) expect(rung.row.n).toBe(next);
-          next += 'row' in rung ? 1 : rung.plainRows;
-        }
-        expect(rungs.length).toBeLessThanOrEqual(length);
-        const coming = shaped.filter((n) => n > worked + 1).sort((a, b) => a - b)[0];
-        const shown = rungs.some((rung) => 'row' in rung && rung.row.n === coming);
-        expect(coming === undefined || shown).toBe(true);
-      }),
+      fc.property(
+        shapedRows,
+        fc.integer({ min: 0, max: 80 }),
+        fc.integer({ min: 2, max: 6 }),
+        (shaped, worked, length) => {
+          let next = worked + 2;
+          const rungs = rowsAhead(rows(80, shaped), worked, length);
+          for (const rung of rungs) {
+            expect('row' in rung ? rung.row.n : next).toBe(next);
+            next += 'row' in rung ? 1 : rung.plainRows;
+          }
+          expect(rungs.length).toBeLessThanOrEqual(length);
+          const coming = shaped.filter((n) => n > worked + 1).sort((a, b) => a - b)[0];
+          const shown = rungs.some((rung) => 'row' in rung && rung.row.n === coming);
+          expect(coming === undefined || shown).toBe(true);
+        },
+      ),
       { seed: 13 },
     );
   });

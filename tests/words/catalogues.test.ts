@@ -37,34 +37,46 @@ describe('the catalogues', () => {
   it('say the same things: German has every message of the English ones and no other', () => {
     expect(everyMessage.length).toBeGreaterThan(150);
     for (const { name, english, german } of loaded) {
-      expect(Object.keys(german).sort(), name).toEqual(Object.keys(english).sort());
+      expect({ name, keys: Object.keys(german).sort() }).toEqual({ name, keys: Object.keys(english).sort() });
     }
   });
 
   it('ask for the same figures in both languages', () => {
     const differing = everyMessage.filter(
       ({ english, german }) =>
-        english === undefined || german === undefined || String(figuresOf(english)) !== String(figuresOf(german)),
+        english === undefined ||
+        german === undefined ||
+        String(figuresOf(english)) !== String(figuresOf(german)),
     );
     expect(differing.map(({ key }) => key)).toEqual([]);
   });
 
   it('leave no message empty, and none in English where German differs by nature', () => {
     const empty = everyMessage.filter(({ english, german }) =>
-      [english, german].some((message) => message === undefined || formsOf(message).some((form) => form.trim() === '')),
+      [english, german].some(
+        (message) => message === undefined || formsOf(message).some((form) => form.trim() === ''),
+      ),
     );
     expect(empty.map(({ key }) => key)).toEqual([]);
-    const sentences = everyMessage.filter(({ english }) => english !== undefined && /\w+ \w+ \w+/.test(String(formsOf(english))));
-    const untranslated = sentences.filter(({ english, german }) => JSON.stringify(english) === JSON.stringify(german));
+    const sentences = everyMessage.filter(
+      ({ english }) => english !== undefined && /\w+ \w+ \w+/.test(String(formsOf(english))),
+    );
+    const untranslated = sentences.filter(
+      ({ english, german }) => JSON.stringify(english) === JSON.stringify(german),
+    );
     expect(untranslated.map(({ key }) => key)).toEqual([]);
   });
 
   it('put in brackets only trade words that US and UK say differently, and only in English', () => {
     const bracketed = (message: Message | undefined) =>
-      message === undefined ? [] : formsOf(message).flatMap((form) => [...form.matchAll(/\[([^\]]+)\]/g)].map((m) => m[1] ?? ''));
+      message === undefined
+        ? []
+        : formsOf(message).flatMap((form) => [...form.matchAll(/\[([^\]]+)\]/g)].map((m) => m[1] ?? ''));
     const british = termsOf('en', 'UK');
     const unknown = everyMessage.flatMap(({ key, english }) =>
-      bracketed(english).filter((term) => british[term] === undefined).map((term) => `${key}: ${term}`),
+      bracketed(english)
+        .filter((term) => british[term] === undefined)
+        .map((term) => `${key}: ${term}`),
     );
     expect(unknown).toEqual([]);
     expect(everyMessage.flatMap(({ german }) => bracketed(german))).toEqual([]);

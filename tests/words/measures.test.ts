@@ -1,5 +1,12 @@
 import { afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { lengthToType, lengthTyped, saysGrams, saysLength, saysNeedle, saysYarnLength } from '../../src/words/measures.ts';
+import {
+  lengthToType,
+  lengthTyped,
+  saysGrams,
+  saysLength,
+  saysNeedle,
+  saysYarnLength,
+} from '../../src/words/measures.ts';
 import { needleNumber, needleSizes } from '../../src/words/needle-sizes.ts';
 import { loadWords, speak } from '../../src/words/say.ts';
 import { plainSpeech } from '../../src/words/settings.ts';
@@ -12,7 +19,14 @@ describe('lengths', () => {
     expect([560, 425.4, 4].map(saysLength)).toEqual(['56 cm', '42.5 cm', '0.4 cm']);
     await speak({ units: 'in' });
     // one inch is 25.4 mm exactly (international yard and pound agreement, 1959)
-    expect([25.4, 425.45, 419.1, 6, 12.7, 0].map(saysLength)).toEqual(['1 in', '16¾ in', '16½ in', '¼ in', '½ in', '0 in']);
+    expect([25.4, 425.45, 419.1, 6, 12.7, 0].map(saysLength)).toEqual([
+      '1 in',
+      '16¾ in',
+      '16½ in',
+      '¼ in',
+      '½ in',
+      '0 in',
+    ]);
     await speak({ language: 'de' });
     expect(saysLength(419.1)).toBe('16½ Zoll');
   });
@@ -39,7 +53,12 @@ describe('needle sizes', () => {
     await speak({ needles: 'US' });
     expect([4, 6.5, 3].map(saysNeedle)).toEqual(['US 6 (4 mm)', 'US 10½ (6.5 mm)', '3 mm']);
     await speak({ needles: 'UK', language: 'de' });
-    expect([4, 3.25, 3.5, 10].map(saysNeedle)).toEqual(['UK 8 (4 mm)', 'UK 10 (3,25 mm)', '3,5 mm', 'UK 000 (10 mm)']);
+    expect([4, 3.25, 3.5, 10].map(saysNeedle)).toEqual([
+      'UK 8 (4 mm)',
+      'UK 10 (3,25 mm)',
+      '3,5 mm',
+      'UK 000 (10 mm)',
+    ]);
   });
 
   it('follow no formula: US and UK sum to 14 for nine sizes, but not for US 3', () => {

@@ -55,8 +55,12 @@ describe('what the app says', () => {
     expect(saysShaping({ shaping: [edge('right', -1), edge('left', 1)] })).toBe(
       'decrease at the right edge and increase at the left edge',
     );
-    expect(saysShaping({ shaping: [{ kind: 'bind off', edge: 'left', by: -6 }] })).toBe('bind off 6 at the left edge');
-    expect(saysShaping({ shaping: [{ kind: 'across', edge: 'across', by: 8 }] })).toBe('increase 8 across the row');
+    expect(saysShaping({ shaping: [{ kind: 'bind off', edge: 'left', by: -6 }] })).toBe(
+      'bind off 6 at the left edge',
+    );
+    expect(saysShaping({ shaping: [{ kind: 'across', edge: 'across', by: 8 }] })).toBe(
+      'increase 8 across the row',
+    );
     expect(saysShaping({ shaping: [] })).toBe('');
   });
 
@@ -66,7 +70,13 @@ describe('what the app says', () => {
       { work: 'k', times: 2 },
       { work: 'k2tog', times: 1 },
       { work: 'k', until: { left: 4 } },
-      { repeat: [{ work: 'k', times: 1 }, { work: 'p', times: 1 }], until: { left: 0 } },
+      {
+        repeat: [
+          { work: 'k', times: 1 },
+          { work: 'p', times: 1 },
+        ],
+        until: { left: 0 },
+      },
     ] as const;
     expect(saysRow(row)).toMatch(/^bind off 6 sts, k2, k2tog, knit to last 4 sts, /);
     await speak({ terms: 'UK', rows: 'full' });

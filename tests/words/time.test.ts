@@ -12,7 +12,16 @@ const DAY = 24 * 60 * MINUTE;
 
 describe('how long ago', () => {
   it('is said as people say it, from just now to years', () => {
-    const ago = [20_000, 5 * MINUTE, 3 * 60 * MINUTE, 23 * 60 * MINUTE, 3 * DAY, 21 * DAY, 80 * DAY, 800 * DAY];
+    const ago = [
+      20_000,
+      5 * MINUTE,
+      3 * 60 * MINUTE,
+      23 * 60 * MINUTE,
+      3 * DAY,
+      21 * DAY,
+      80 * DAY,
+      800 * DAY,
+    ];
     expect(ago.map((ms) => saysAgo(now - ms, now))).toEqual([
       'just now',
       '5 minutes ago',

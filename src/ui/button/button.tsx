@@ -24,7 +24,18 @@ export interface ButtonProps {
 }
 
 export function Button(props: ButtonProps) {
-  const { children, kind = 'plain', icon, href, wide, disabled, busy, type = 'button', describedBy, onPress } = props;
+  const {
+    children,
+    kind = 'plain',
+    icon,
+    href,
+    wide,
+    disabled,
+    busy,
+    type = 'button',
+    describedBy,
+    onPress,
+  } = props;
   const look = `button button-${kind}${wide ? ' button-wide' : ''}`;
   const inside = (
     <>

@@ -19,6 +19,7 @@ export function Toggle({ label, hint, on, disabled, onChange }: ToggleProps) {
           type="checkbox"
           role="switch"
           checked={on}
+          aria-checked={on}
           disabled={disabled}
           aria-describedby={hint ? `${id}-hint` : undefined}
           onChange={(event) => onChange(event.currentTarget.checked)}

@@ -36,7 +36,11 @@ export function Field({ label, hint, error, children }: FieldProps) {
           {hint}
         </p>
       )}
-      {children({ id, 'aria-describedby': describedBy || undefined, 'aria-invalid': error ? true : undefined })}
+      {children({
+        id,
+        'aria-describedby': describedBy || undefined,
+        'aria-invalid': error ? true : undefined,
+      })}
       {error && <FieldError id={`${id}-error`}>{error}</FieldError>}
     </div>
   );

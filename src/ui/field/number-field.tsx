@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { say } from '../../words/say.ts';
 import { saysNumber } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { Icon } from '../icon/icon.tsx';
 import { Field, type FieldWords } from './field.tsx';
 import { type Bounds, readNumber, stepped } from './read-number.ts';

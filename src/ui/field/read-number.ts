@@ -8,7 +8,9 @@ export function readNumber(text: string, signed = false): number | undefined {
     .replace(/[\u2212\u2013]/g, '-')
     .replace(',', '.')
     .replace(/^(-?\d*)\s*([¼½¾])$/, (_, whole: string, part: string) => `${whole || '0'}${parts[part]}`)
-    .replace(/^(-?\d+)\s+(\d)\/(\d)$/, (_, whole: string, over: string, under: string) => mixed(whole, over, under));
+    .replace(/^(-?\d+)\s+(\d)\/(\d)$/, (_, whole: string, over: string, under: string) =>
+      mixed(whole, over, under),
+    );
   const shape = signed ? /^-?(\d+\.?\d*|\.\d+)$/ : /^(\d+\.?\d*|\.\d+)$/;
   return shape.test(plain) ? Number(plain) : undefined;
 }
@@ -25,7 +27,11 @@ export interface Bounds {
 }
 
 /** One step up or down, kept within the bounds; from nothing it begins at the lower bound or 0. */
-export function stepped(value: number | undefined, direction: 1 | -1, { min, max, step = 1 }: Bounds): number {
+export function stepped(
+  value: number | undefined,
+  direction: 1 | -1,
+  { min, max, step = 1 }: Bounds,
+): number {
   const next = value === undefined ? (min ?? 0) : nearest(value + direction * step, step);
   return Math.min(max ?? Infinity, Math.max(min ?? -Infinity, next));
 }

@@ -7,7 +7,14 @@ export interface SelectFieldProps<T extends string> extends FieldWords {
 }
 
 /** For a choice of more than five; fewer stand open in a Choice. */
-export function SelectField<T extends string>({ label, hint, error, value, options, onChange }: SelectFieldProps<T>) {
+export function SelectField<T extends string>({
+  label,
+  hint,
+  error,
+  value,
+  options,
+  onChange,
+}: SelectFieldProps<T>) {
   return (
     <Field label={label} hint={hint} error={error}>
       {(ties) => (

@@ -13,9 +13,15 @@ export interface IconProps {
 
 export function Icon({ name, size = 'm', label }: IconProps) {
   const { d, fill, turns } = drawings[name];
-  const named = label === undefined ? { 'aria-hidden': true } : ({ role: 'img', 'aria-label': label } as const);
+  const named =
+    label === undefined ? { 'aria-hidden': true } : ({ role: 'img', 'aria-label': label } as const);
   return (
-    <svg class={`icon icon-${size}${turns ? ' icon-turns' : ''}`} viewBox="0 0 24 24" focusable="false" {...named}>
+    <svg
+      class={`icon icon-${size}${turns ? ' icon-turns' : ''}`}
+      viewBox="0 0 24 24"
+      focusable="false"
+      {...named}
+    >
       {d && <path d={d} />}
       {fill && <path class="icon-fill" d={fill} />}
     </svg>

@@ -17,7 +17,7 @@ export interface LadderProps {
 /** The rows ahead, the next one first. Needs the catalogues 'ui', 'craft' and 'row'. */
 export function Ladder({ rungs, onRead }: LadderProps) {
   return (
-    <ol class="ladder" role="list" aria-label={say('ui.nextRows')}>
+    <ol class="ladder" aria-label={say('ui.nextRows')}>
       {rungs.map((rung) =>
         'row' in rung ? (
           <li key={rung.row.n} class={`rung${rung.row.shaping.length > 0 ? ' rung-shaping' : ''}`}>
@@ -56,9 +56,10 @@ function RungWords({ row }: { readonly row: PlannedRow }) {
           </strong>
         )}
       </span>
-      <span class="rung-after" aria-label={saysStitches(row.after)}>
+      <span class="rung-after" aria-hidden="true">
         {saysNumber(row.after)}
       </span>
+      <span class="spoken">{saysStitches(row.after)}</span>
     </>
   );
 }

@@ -4,7 +4,13 @@ import { heightAt } from './row-at.ts';
 import type { MapView, OtherMake } from './view.ts';
 
 /** The other makes of a piece: outlines with a line at their place, to see at once whether both are as long. */
-export function OtherMakes({ others, view }: { readonly others: readonly OtherMake[]; readonly view: MapView }) {
+export function OtherMakes({
+  others,
+  view,
+}: {
+  readonly others: readonly OtherMake[];
+  readonly view: MapView;
+}) {
   return (
     <>
       {others.map(({ parts, worked }, make) => (

@@ -109,11 +109,16 @@ const isGroup = (mark: ShapingMark): boolean => mark.kind === 'bind off' || mark
 
 function edgeSums(marks: readonly ShapingMark[], counts: (mark: ShapingMark) => boolean) {
   const sum = { left: 0, right: 0 };
-  for (const mark of marks) if (counts(mark) && (mark.edge === 'left' || mark.edge === 'right')) sum[mark.edge] += mark.by;
+  for (const mark of marks)
+    if (counts(mark) && (mark.edge === 'left' || mark.edge === 'right')) sum[mark.edge] += mark.by;
   return sum;
 }
 
-function notchOf(mark: ShapingMark, row: number, { bottom, top, left1, right1, left0, right0 }: RowShape): Notch[] {
+function notchOf(
+  mark: ShapingMark,
+  row: number,
+  { bottom, top, left1, right1, left0, right0 }: RowShape,
+): Notch[] {
   if (mark.by === 0 || top === bottom) return [];
   const y = (bottom + top) / 2;
   const turn = mark.by < 0 ? -1 : 1;

@@ -14,8 +14,8 @@ import { heightAt, lineOf, placeOnLine, type RowPlace, rowAt } from './row-at.ts
 import { scaleBarMm } from './scale.ts';
 import { type OtherMake, viewOf } from './view.ts';
 
-export type { OtherMake } from './view.ts';
 export type { RowPlace } from './row-at.ts';
+export type { OtherMake } from './view.ts';
 
 export interface PanelMapProps {
   /** the piece's name */
@@ -63,8 +63,13 @@ export function PanelMap(props: PanelMapProps) {
             />
           ))}
           {looked && <LookedRow shape={shape} place={looked} pixelMm={pixelMm} />}
-          {current !== undefined && <Needle shape={shape} part={current} worked={worked[current] ?? 0} pixelMm={pixelMm} />}
-          <path class="map-scale" d={`M${view.box.x} ${view.scaleY - 4 * pixelMm}v${4 * pixelMm}h${bar}v${-4 * pixelMm}`} />
+          {current !== undefined && (
+            <Needle shape={shape} part={current} worked={worked[current] ?? 0} pixelMm={pixelMm} />
+          )}
+          <path
+            class="map-scale"
+            d={`M${view.box.x} ${view.scaleY - 4 * pixelMm}v${4 * pixelMm}h${bar}v${-4 * pixelMm}`}
+          />
         </svg>
       </MapFrame>
       <figcaption class="map-caption">{say('ui.scale', { length: saysLength(bar) })}</figcaption>
@@ -164,7 +169,12 @@ function LookedRow({ shape, place, pixelMm }: MarkProps & { readonly place: RowP
 }
 
 /** The place, as a needle through the work. */
-function Needle({ shape, part, worked, pixelMm }: MarkProps & { readonly part: number; readonly worked: number }) {
+function Needle({
+  shape,
+  part,
+  worked,
+  pixelMm,
+}: MarkProps & { readonly part: number; readonly worked: number }) {
   const drawn = shape.parts[part];
   const row = drawn?.rows[Math.min(Math.max(0, worked - 1), drawn.rows.length - 1)];
   if (!drawn || !row) return null;

@@ -28,7 +28,11 @@ const short = (value: number): string => String(Math.round(value * 100) / 100);
 export function withoutMiddles(points: readonly Point[]): Point[] {
   const kept: Point[] = [];
   for (const point of points) {
-    while (kept.length >= 2 && isBetween(kept[kept.length - 2] as Point, kept[kept.length - 1] as Point, point)) kept.pop();
+    while (
+      kept.length >= 2 &&
+      isBetween(kept[kept.length - 2] as Point, kept[kept.length - 1] as Point, point)
+    )
+      kept.pop();
     kept.push(point);
   }
   return kept;
@@ -36,7 +40,10 @@ export function withoutMiddles(points: readonly Point[]): Point[] {
 
 const isBetween = (a: Point, b: Point, c: Point): boolean => {
   const [abX, abY, bcX, bcY] = [b[0] - a[0], b[1] - a[1], c[0] - b[0], c[1] - b[1]];
-  return Math.abs(abX * bcY - abY * bcX) < 0.001 * (Math.hypot(abX, abY) * Math.hypot(bcX, bcY) + 0.001) && abX * bcX + abY * bcY >= 0;
+  return (
+    Math.abs(abX * bcY - abY * bcX) < 0.001 * (Math.hypot(abX, abY) * Math.hypot(bcX, bcY) + 0.001) &&
+    abX * bcX + abY * bcY >= 0
+  );
 };
 
 /**

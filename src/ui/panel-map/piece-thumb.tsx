@@ -23,7 +23,8 @@ export function PieceThumb({ parts, worked, tallestMm, label }: PieceThumbProps)
   const edge = 1.5 * view.pixelMm;
   const height = Math.max(box.height, tallestMm ?? 0);
   const bounds = [box.x - edge, box.y + box.height - height - edge, box.width + 2 * edge, height + 2 * edge];
-  const named = label === undefined ? { 'aria-hidden': true } : ({ role: 'img', 'aria-label': label } as const);
+  const named =
+    label === undefined ? { 'aria-hidden': true } : ({ role: 'img', 'aria-label': label } as const);
   return (
     <svg class="thumb" viewBox={bounds.map((n) => n.toFixed(1)).join(' ')} {...named}>
       {shape.parts.map((part, i) => (

@@ -15,11 +15,21 @@ interface Cell {
 type Draw = (w: number, h: number) => string;
 
 /** Stitches and rows that a tile holds, and its line; drawn as the right side shows it. */
-const table: Readonly<Record<FabricName, { readonly sts: number; readonly rows: number; readonly draw: Draw }>> = {
+const table: Readonly<
+  Record<FabricName, { readonly sts: number; readonly rows: number; readonly draw: Draw }>
+> = {
   /** ridges: one for two rows */
-  garter: { sts: 2, rows: 2, draw: (w, h) => `M0 ${h * 0.6}Q${w / 4} ${h * 0.35} ${w / 2} ${h * 0.6}T${w} ${h * 0.6}` },
+  garter: {
+    sts: 2,
+    rows: 2,
+    draw: (w, h) => `M0 ${h * 0.6}Q${w / 4} ${h * 0.35} ${w / 2} ${h * 0.6}T${w} ${h * 0.6}`,
+  },
   /** columns of V */
-  stocking: { sts: 1, rows: 1, draw: (w, h) => `M${w * 0.12} ${h * 0.1}L${w / 2} ${h * 0.85}L${w * 0.88} ${h * 0.1}` },
+  stocking: {
+    sts: 1,
+    rows: 1,
+    draw: (w, h) => `M${w * 0.12} ${h * 0.1}L${w / 2} ${h * 0.85}L${w * 0.88} ${h * 0.1}`,
+  },
   /** rows of short purl bumps, each over the gap of those below */
   'reverse stocking': {
     sts: 2,
@@ -29,7 +39,11 @@ const table: Readonly<Record<FabricName, { readonly sts: number; readonly rows: 
   'rib 1x1': { sts: 2, rows: 4, draw: (w, h) => `M${w * 0.25} 0v${h}M${w * 0.75} 0v${h}` },
   'rib 1x1 matched': { sts: 2, rows: 4, draw: (w, h) => `M${w * 0.25} 0v${h}M${w * 0.75} 0v${h}` },
   'rib 2x2': { sts: 4, rows: 4, draw: (w, h) => `M${w * 0.2} 0v${h}M${w * 0.4} 0v${h}M${w * 0.9} 0v${h}` },
-  moss: { sts: 2, rows: 2, draw: (w, h) => `M${w * 0.2} ${h * 0.25}h${w * 0.1}M${w * 0.7} ${h * 0.75}h${w * 0.1}` },
+  moss: {
+    sts: 2,
+    rows: 2,
+    draw: (w, h) => `M${w * 0.2} ${h * 0.25}h${w * 0.1}M${w * 0.7} ${h * 0.75}h${w * 0.1}`,
+  },
 };
 
 /**

@@ -40,5 +40,11 @@ export function viewOf(box: Box, others: readonly OtherMake[], sizePx: number): 
   const x = box.x - room;
   const width = end + room - x;
   const height = scaleY + 3 * pixelMm - (top - room);
-  return { viewBox: [x, top - room, width, height].map((n) => n.toFixed(2)).join(' '), box, pixelMm, scaleY, besideX };
+  return {
+    viewBox: [x, top - room, width, height].map((n) => n.toFixed(2)).join(' '),
+    box,
+    pixelMm,
+    scaleY,
+    besideX,
+  };
 }

@@ -45,4 +45,5 @@ function continues(rows: readonly PlannedRow[], at: number, end: number, section
   return end - at < 2 || (before !== undefined && alike(row, before));
 }
 
-const alike = (one: PlannedRow, other: PlannedRow): boolean => JSON.stringify(one.steps) === JSON.stringify(other.steps);
+const alike = (one: PlannedRow, other: PlannedRow): boolean =>
+  JSON.stringify(one.steps) === JSON.stringify(other.steps);

@@ -111,7 +111,12 @@ function PaperRow({ line }: { readonly line: PaperLine }) {
       </th>
       <td>
         {work}
-        {shaping && <strong class="paper-mark">{shaping}</strong>}
+        {shaping && (
+          <strong class="paper-mark">
+            <span aria-hidden="true">▶ </span>
+            {shaping}
+          </strong>
+        )}
         {span && <Boxes count={line.last - line.first + 1} />}
       </td>
       <td aria-label={saysStitches(line.after)}>{saysNumber(line.after)}</td>

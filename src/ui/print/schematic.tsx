@@ -28,7 +28,12 @@ export function Schematic({ label, parts }: SchematicProps) {
   });
   const view = [left - 6 * letter, box.y - letter, box.width + 7 * letter, box.height + 4 * letter];
   return (
-    <svg class="schematic" viewBox={view.map((n) => n.toFixed(1)).join(' ')} role="img" aria-label={`${label}: ${measures}`}>
+    <svg
+      class="schematic"
+      viewBox={view.map((n) => n.toFixed(1)).join(' ')}
+      role="img"
+      aria-label={`${label}: ${measures}`}
+    >
       {shapes.map((shape, i) => (
         <g key={parts[i]?.name}>
           <path class="schematic-line" d={clothPath(shape)} />
@@ -42,7 +47,12 @@ export function Schematic({ label, parts }: SchematicProps) {
       {first && (
         <>
           <path class="schematic-measure" d={`M${first.left0} ${bottom + letter}H${first.right0}`} />
-          <text x={(first.left0 + first.right0) / 2} y={bottom + 2.4 * letter} font-size={letter} text-anchor="middle">
+          <text
+            x={(first.left0 + first.right0) / 2}
+            y={bottom + 2.4 * letter}
+            font-size={letter}
+            text-anchor="middle"
+          >
             {saysLength(castOn)}
           </text>
         </>

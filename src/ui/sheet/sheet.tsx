@@ -25,6 +25,7 @@ export function Sheet({ open, title, children, actions, onClose }: SheetProps) {
     if (!open && element.open) element.close();
   }, [open]);
   return (
+    // biome-ignore lint/a11y/useKeyWithClickEvents: the browser closes it by Escape; a tap beside it is the thumb's way
     <dialog
       ref={dialog}
       class="sheet"

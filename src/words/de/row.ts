@@ -22,8 +22,14 @@ const names: Names = {
   'p2tog tbl': ['2 li verschr zus', '2 Maschen links verschränkt zusammenstricken'],
   'k3tog tbl': ['3 re verschr zus', '3 Maschen rechts verschränkt zusammenstricken'],
   'p3tog tbl': ['3 li verschr zus', '3 Maschen links verschränkt zusammenstricken'],
-  ssk: ['2 abgeh re zus', '2 Maschen einzeln wie zum Rechtsstricken abheben, dann rechts verschränkt zusammenstricken'],
-  ssp: ['2 abgeh li zus', '2 Maschen einzeln wie zum Rechtsstricken abheben, dann links verschränkt zusammenstricken'],
+  ssk: [
+    '2 abgeh re zus',
+    '2 Maschen einzeln wie zum Rechtsstricken abheben, dann rechts verschränkt zusammenstricken',
+  ],
+  ssp: [
+    '2 abgeh li zus',
+    '2 Maschen einzeln wie zum Rechtsstricken abheben, dann links verschränkt zusammenstricken',
+  ],
   sssk: ['3 abgeh re zus', '3 Maschen einzeln abheben, dann rechts verschränkt zusammenstricken'],
   sssp: ['3 abgeh li zus', '3 Maschen einzeln abheben, dann links verschränkt zusammenstricken'],
   skp: ['2 überz zus', '1 Masche abheben, 1 rechts stricken und die abgehobene überziehen'],
