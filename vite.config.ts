@@ -17,6 +17,21 @@ const openPolicyInDevelopment: Plugin = {
 
 const jsx = { runtime: 'automatic', importSource: 'preact' } as const;
 
+/** Where the row in hand begins: what these two need is fetched in one file, not in twenty. */
+const rowInHand = /\/src\/(main|screens\/knitting\/knitting-screen)\.tsx$/;
+
+interface ModuleGraph {
+  getModuleInfo(id: string): { readonly importers: readonly string[] } | null;
+}
+
+/** Whether the row in hand needs a file before it can be shown (files fetched later, on demand, are not). */
+function needsIt(id: string, graph: ModuleGraph, seen = new Set<string>()): boolean {
+  if (rowInHand.test(id)) return true;
+  seen.add(id);
+  const importers = graph.getModuleInfo(id)?.importers ?? [];
+  return importers.some((importer) => !seen.has(importer) && needsIt(importer, graph, seen));
+}
+
 const linen = '#f1eadb';
 
 const pwa = VitePWA({
@@ -80,6 +95,11 @@ export default defineConfig({
     // A picture inside a style sheet would need data: in more places than the policy allows.
     assetsInlineLimit: 0,
     reportCompressedSize: false,
+    rolldownOptions: {
+      output: {
+        codeSplitting: { groups: [{ name: (id, graph) => (needsIt(id, graph) ? 'row-in-hand' : null) }] },
+      },
+    },
   },
   test: {
     projects: [
