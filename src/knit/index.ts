@@ -35,7 +35,8 @@ export type { Edge, Group, PartRecipe, PartStart, PickUp, Recipe, Section, Shapi
 export { regauge } from './piece/regauge/regauge.ts';
 export { asReallyKnitted, recipeOfMake } from './piece/rework/make-recipe.ts';
 export { type Mismatch, mismatches, type PlannedPiece } from './piece/rework/matches.ts';
-export { type Rework, type ReworkedPart, type ReworkWish, rework } from './piece/rework.ts';
+export type { Rework, ReworkedPart } from './piece/rework/replan.ts';
+export { type ReworkWish, rework } from './piece/rework.ts';
 export { type RipBack, type RipTarget, ripBack, type Stop } from './piece/rip-back.ts';
 export { type OnNeedle, type TogetherOrder, type TogetherStep, togetherOrder } from './piece/together.ts';
 export { expandRow } from './row/expand.ts';

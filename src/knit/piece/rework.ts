@@ -2,15 +2,14 @@ import { type Fault, fault, ok, placed, type Result, refuse } from '../fault.ts'
 import type { Said } from './count/advice.ts';
 import { countAt } from './count/count-at.ts';
 import { nextSide } from './count/observation.ts';
-import { plan } from './plan.ts';
 import type { PlannedPart } from './planned.ts';
-import { provePart } from './prove.ts';
-import type { Edge, PartRecipe, Recipe, Section } from './recipe.ts';
+import type { Edge, Recipe, Section } from './recipe.ts';
 import { waysToAbsorb } from './rework/absorb.ts';
 import { withRows } from './rework/lay-anew.ts';
 import { byHeight, byMeasure } from './rework/length.ts';
 import { deeperNeck } from './rework/neck.ts';
 import { put } from './rework/put.ts';
+import { type Job, type Rework, replan } from './rework/replan.ts';
 import { splitAt } from './rework/split-at.ts';
 
 /** What she wants of the rows not yet knitted. Sections count from 0 in the plan in hand. */
@@ -25,22 +24,6 @@ export type ReworkWish =
   | { readonly kind: 'height'; readonly section: number; readonly heightMm: number }
   /** the neck begins so many rows earlier (> 0: deeper) or later */
   | { readonly kind: 'neck'; readonly rows: number };
-
-/** A new plan for a make; what is worked of it is the old one's, row for row. */
-export interface Rework {
-  /** the parts that change: the one in hand first, later ones with it where the wish reaches into them */
-  readonly parts: readonly ReworkedPart[];
-  /** how it is brought about; the sentence is made in src/words */
-  readonly how: Said;
-}
-
-export interface ReworkedPart {
-  /** its index in the recipe */
-  readonly index: number;
-  /** the plan, with its own `recipe` in it */
-  readonly part: PlannedPart;
-  readonly rows: { readonly was: number; readonly now: number };
-}
 
 /**
  * Plans the rows not yet knitted anew.
@@ -76,21 +59,15 @@ export function rework(
   return made.ok ? made : refuse(...made.faults.map((f) => placed(f, where)));
 }
 
-/** What a rework starts from. */
-export interface Job {
-  readonly recipe: Recipe;
-  readonly index: number;
-  readonly part: PlannedPart;
-  readonly worked: number;
-  readonly base: PartRecipe;
-}
-
 function wishes(job: Job, wish: ReworkWish): Result<Rework> {
   switch (wish.kind) {
     case 'accept':
       return acceptCount(job, wish.stitches, wish.missingAt);
     case 'measured':
-      return toRest(job, byMeasure(job, wish.heightMm, wish.above), { code: 'measured', figures: {} });
+      return withHeights(
+        job,
+        toRest(job, byMeasure(job, wish.heightMm, wish.above), { code: 'measured', figures: {} }),
+      );
     case 'rows':
       return toRest(job, withSectionRows(job, wish.section, wish.rows), {
         code: 'rows',
@@ -111,6 +88,18 @@ function wishes(job: Job, wish: ReworkWish): Result<Rework> {
         : parts;
     }
   }
+}
+
+/** Rows are whole: says how high the part was to end, and how high it will. */
+function withHeights({ part }: Job, made: Result<Rework>): Result<Rework> {
+  if (!made.ok) return made;
+  const top = (one: PlannedPart | undefined) => Math.round(one?.rows[one.rows.length - 1]?.height ?? 0);
+  const figures = {
+    ...made.value.how.figures,
+    plannedMm: top(part),
+    reachedMm: top(made.value.parts[0]?.part),
+  };
+  return ok({ ...made.value, how: { ...made.value.how, figures } });
 }
 
 /** Tries the ways in turn; the first that can be knitted and leads to the planned end is taken. */
@@ -171,29 +160,3 @@ function toRest(job: Job, rest: Result<readonly Section[]>, how: Said): Result<R
   const { done } = splitAt(job.base, job.part, job.worked);
   return replan(job, new Map([[job.index, { ...job.base, sections: [...done, ...rest.value] }]]), how);
 }
-
-/** Plans the make with the changed parts, puts the worked rows as they were under the new ones, and works all of it. */
-function replan(
-  { recipe, index, part, worked }: Job,
-  changed: ReadonlyMap<number, PartRecipe>,
-  how: Said,
-): Result<Rework> {
-  const parts = recipe.parts.map((one, i) => changed.get(i) ?? one);
-  const planned = plan({ ...recipe, makes: 1, mirrored: false, parts });
-  if (!planned.ok) return planned;
-  const out: ReworkedPart[] = [];
-  for (const [i, own] of changed) {
-    const fresh = planned.value.parts[i];
-    if (!fresh) continue;
-    const rows = i === index ? [...part.rows.slice(0, worked), ...fresh.rows.slice(worked)] : fresh.rows;
-    const made: PlannedPart = { ...fresh, rows, recipe: own };
-    const faults = provePart(made);
-    if (faults.length > 0) return refuse(...faults);
-    const was = i === index ? part.rows.length : recipe.parts[i] ? rowsOfRecipe(recipe.parts[i]) : 0;
-    out.push({ index: i, part: made, rows: { was, now: rows.length } });
-  }
-  return ok({ parts: out, how });
-}
-
-const rowsOfRecipe = (part: PartRecipe | undefined): number =>
-  (part?.sections ?? []).reduce((sum, section) => sum + section.rows, part?.end === 'bind off' ? 1 : 0);

@@ -1,8 +1,8 @@
 import { fault, ok, type Result, refuse } from '../../fault.ts';
 import type { PlannedPart } from '../planned.ts';
 import type { Section } from '../recipe.ts';
-import type { Job } from '../rework.ts';
 import { withRows } from './lay-anew.ts';
+import type { Job } from './replan.ts';
 import { splitAt } from './split-at.ts';
 
 /** A piece that measures less than half or more than twice what was planned was measured wrongly. */

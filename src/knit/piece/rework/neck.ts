@@ -1,8 +1,8 @@
 import { fault, ok, type Result, refuse } from '../../fault.ts';
 import type { PartRecipe } from '../recipe.ts';
-import type { Job } from '../rework.ts';
 import { withRows } from './lay-anew.ts';
 import { put } from './put.ts';
+import type { Job } from './replan.ts';
 import { splitAt } from './split-at.ts';
 
 /**

@@ -1,0 +1,120 @@
+import { describe, expect, it } from 'vitest';
+import { sampleGarment } from '../../../src/knit/garment/sample.ts';
+import { countAt, explainCount, type PlannedPart, plan, seenAt } from '../../../src/knit/index.ts';
+import { laidRows } from '../../../src/knit/piece/count/lie.ts';
+import { explainTrials } from '../../trials/explain-trials.ts';
+
+const partOf = (piece: string, index = 0): PlannedPart => {
+  const recipe = sampleGarment.pieces.find((one) => one.name === piece);
+  const planned = recipe && plan(recipe);
+  if (!planned?.ok) throw new Error(`${piece} cannot be planned`);
+  return planned.value.parts[index] as PlannedPart;
+};
+
+const sleeve = partOf('Sleeve');
+const shoulder = partOf('Front', 1);
+const counted = (part: PlannedPart, rows: number, off: number) => (countAt(part, rows) ?? 0) + off;
+const firm = (part: PlannedPart, row: number) => ({ row, count: countAt(part, row) ?? 0 });
+
+describe('a count that does not agree', () => {
+  it('needs no explanation where it is as planned', () => {
+    expect(explainCount(sleeve, 60, counted(sleeve, 60, 0), { checks: [] })).toEqual([]);
+  });
+
+  it('two stitches short on a sleeve: an increase row was missed, in one of the rows since the last right count', () => {
+    const found = explainCount(sleeve, 61, counted(sleeve, 61, -2), { checks: [firm(sleeve, 48)] });
+    expect(found[0]?.cause).toBe('shaping missed');
+    expect([...(found[0]?.rows ?? [])].sort((a, b) => a - b)).toEqual([51, 55, 59]);
+    expect(found[0]?.between).toEqual([48, 61]);
+  });
+
+  it('right after a shaping row, the place that is one row ahead is thought of too', () => {
+    const found = explainCount(sleeve, 59, counted(sleeve, 59, -2), { checks: [firm(sleeve, 48)] });
+    expect(found.map((one) => one.cause)).toContain('place ahead');
+    expect(found.find((one) => one.cause === 'place ahead')?.rows).toContain(58);
+  });
+
+  it('one stitch too few where both edges are increased: one edge, or a dropped stitch; a look tells which', () => {
+    const found = explainCount(sleeve, 61, counted(sleeve, 61, -1), { checks: [firm(sleeve, 48)] });
+    expect(found.map((one) => one.cause)).toEqual(['one edge only', 'stitch dropped']);
+    const look = found[0]?.ask;
+    if (!look) throw new Error('no look was asked for');
+    const ladder = seenAt(look, { rows: laidRows(sleeve, look.landmark, 61), trace: 'ladder' });
+    const after = explainCount(sleeve, 61, counted(sleeve, 61, -1), {
+      checks: [firm(sleeve, 48)],
+      answers: [{ look, seen: ladder }],
+    });
+    expect(after[0]?.cause).toBe('stitch dropped');
+    expect(after[0]?.likelihood).toBeGreaterThan(0.9);
+  });
+
+  it('names the edge once the fabric has shown it', () => {
+    const counts = { checks: [firm(sleeve, 48)] };
+    const look = { code: 'edge tallies' as const, landmark: 18 };
+    const planned = seenAt(look, { rows: laidRows(sleeve, 18, 61), trace: 'none' });
+    const seen = { ...planned, left: (planned.left ?? 0) - 1 };
+    const found = explainCount(sleeve, 61, counted(sleeve, 61, -1), { ...counts, answers: [{ look, seen }] });
+    expect(found[0]).toMatchObject({ cause: 'one edge only', edge: 'left', times: 1 });
+  });
+
+  it('three too few after a spread row of eight: three increases were left out there', () => {
+    const found = explainCount(sleeve, 22, counted(sleeve, 22, -3), { checks: [firm(sleeve, 18)] });
+    expect(found[0]).toMatchObject({ cause: 'spread short', rows: [19], times: 3 });
+  });
+
+  it('at a neck edge that is decreased alone, one too many is a missed decrease, a place too far on or a stray yarn-over', () => {
+    const found = explainCount(shoulder, 9, counted(shoulder, 9, 1), { checks: [firm(shoulder, 2)] });
+    expect(found.map((one) => one.cause)).toEqual(['shaping missed', 'place ahead', 'stray yarn-over']);
+    expect(found[0]?.ask?.options.length).toBeGreaterThan(1);
+  });
+
+  it('a count that was off by as much before puts the slip below that count', () => {
+    const checks = [firm(sleeve, 48), { row: 56, count: counted(sleeve, 56, -2) }];
+    const found = explainCount(sleeve, 70, counted(sleeve, 70, -2), { checks });
+    const missed = found.find((one) => one.cause === 'shaping missed');
+    expect([...(missed?.rows ?? [])].sort((a, b) => a - b)).toEqual([51, 55]);
+  });
+
+  it('a count that was off by another number before leaves only what came on top', () => {
+    const checks = [firm(sleeve, 48), { row: 56, count: counted(sleeve, 56, -2) }];
+    const found = explainCount(sleeve, 65, counted(sleeve, 65, -4), { checks });
+    const missed = found.find((one) => one.cause === 'shaping missed');
+    expect([...(missed?.rows ?? [])].sort((a, b) => a - b)).toEqual([59, 63]);
+    expect(missed?.times).toBe(1);
+  });
+
+  it('what no single slip explains is said to be unknown, with the advice to count again', () => {
+    const found = explainCount(sleeve, 40, counted(sleeve, 40, 37), { checks: [] });
+    expect(found).toHaveLength(1);
+    expect(found[0]).toMatchObject({
+      cause: 'unknown',
+      toDo: [{ code: 'count again' }, { code: 'find the place' }, { code: 'accept' }],
+    });
+  });
+
+  it('likelihoods are shares of one whole, the largest first', () => {
+    const found = explainCount(shoulder, 30, counted(shoulder, 30, 1), { checks: [] });
+    const shares = found.map((one) => one.likelihood);
+    expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1);
+    expect(shares).toEqual([...shares].sort((a, b) => b - a));
+  });
+});
+
+describe('simulated slips', () => {
+  const shown = explainTrials(300, 20_000).filter((trial) => trial.shows);
+
+  it('the true cause stands among the first three in at least 95 of 100 that a count shows', () => {
+    const among = shown.filter((trial) => trial.amongThree).length;
+    expect(among / shown.length).toBeGreaterThanOrEqual(0.95);
+  });
+
+  it('and first in at least 90 of 100 after the one look that was asked for', () => {
+    const first = shown.filter((trial) => trial.firstAfterLook).length;
+    expect(first / shown.length).toBeGreaterThanOrEqual(0.9);
+  });
+
+  it('a look answered truly puts the true cause first more often than none', () => {
+    const before = shown.filter((trial) => trial.firstBefore).length;
+    expect(shown.filter((trial) => trial.firstAfterLook).length).toBeGreaterThan(before * 1.1);
+  });
+});
