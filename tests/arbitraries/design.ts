@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import type { FabricName } from '../../src/knit/fabric.ts';
-import { type SizedBody, bodyTables } from '../../src/knit/garment/bodies.ts';
+import { bodyTables, type SizedBody } from '../../src/knit/garment/bodies.ts';
 import {
   armholeKinds,
   type Body,
@@ -19,10 +19,15 @@ const sized: readonly SizedBody[] = Object.values(bodyTables).flat();
 /** A body of no table: one of a table with every measure up to an eighth smaller or larger. */
 export const someBody = (): fc.Arbitrary<Body> =>
   fc
-    .tuple(fc.constantFrom(...sized), fc.array(fc.integer({ min: -125, max: 125 }), { minLength: 11, maxLength: 11 }))
+    .tuple(
+      fc.constantFrom(...sized),
+      fc.array(fc.integer({ min: -125, max: 125 }), { minLength: 11, maxLength: 11 }),
+    )
     .map(([{ body }, shares]) => {
       const names = Object.keys(body) as (keyof Body)[];
-      const changed = names.map((name, i) => [name, Math.round(body[name] * (10 + (shares[i] ?? 0) / 100))/ 10] as const);
+      const changed = names.map(
+        (name, i) => [name, Math.round(body[name] * (10 + (shares[i] ?? 0) / 100)) / 10] as const,
+      );
       return Object.fromEntries(changed) as unknown as Body;
     });
 
@@ -35,7 +40,8 @@ export const someGauge = (): fc.Arbitrary<Gauge> =>
 const ribs: readonly FabricName[] = ['rib 2x2', 'rib 1x1', 'rib 1x1 matched', 'garter', 'moss'];
 const panels: readonly FabricName[] = ['stocking', 'stocking', 'garter', 'reverse stocking', 'moss'];
 const some = <T>(...of: readonly T[]): fc.Arbitrary<T> => fc.constantFrom(...of);
-const mm = (min: number, max: number): fc.Arbitrary<number> => fc.integer({ min: min * 2, max: max * 2 }).map((n) => n / 2);
+const mm = (min: number, max: number): fc.Arbitrary<number> =>
+  fc.integer({ min: min * 2, max: max * 2 }).map((n) => n / 2);
 const border = (): fc.Arbitrary<{ fabric: FabricName; heightMm: number }> =>
   fc.record({ fabric: some(...ribs), heightMm: fc.oneof(fc.constant(0), mm(10, 90)) });
 
@@ -67,7 +73,12 @@ export const someDesign = (): fc.Arbitrary<Design> =>
       flatNeck: fc.boolean(),
     })
     .map((r): Design => {
-      const begun = startingDesign({ kind: r.kind, armhole: r.armhole, neck: r.neck, fit: r.fit }, r.body, r.fabric, r.gauge);
+      const begun = startingDesign(
+        { kind: r.kind, armhole: r.armhole, neck: r.neck, fit: r.fit },
+        r.body,
+        r.fabric,
+        r.gauge,
+      );
       const times = (n: number, i: number): number => Math.round(n * (r.shares[i] ?? 100)) / 100;
       return {
         ...begun,

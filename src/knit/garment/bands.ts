@@ -27,7 +27,8 @@ export function bandsOf(design: Design, edges: BandEdges): readonly Recipe[] {
   const bands: Recipe[] = [];
   const around = open && design.neck.shape === 'V' && design.frontBand.heightMm > 0;
   if (design.neckband.heightMm > 0 && !around) bands.push(neckband(design, edges));
-  if (open && design.frontBand.heightMm > 0) bands.push(...(around ? [aroundBand(design, edges)] : frontBands(design, edges)));
+  if (open && design.frontBand.heightMm > 0)
+    bands.push(...(around ? [aroundBand(design, edges)] : frontBands(design, edges)));
   if (!sleeves && design.armholeBand.heightMm > 0) bands.push(armholeBand(design, edges));
   return bands;
 }
@@ -50,11 +51,16 @@ function neckband(design: Design, edges: BandEdges): Recipe {
   const { front, counts, sleeveTop } = edges;
   const isV = design.neck.shape === 'V';
   const start = open ? edges.frontHalf : (counts.neck % 2) / 2;
-  const side = front ? (open ? openNeckSide(front, counts) : neckSide(front, counts, start)) : Math.max(1, Math.floor(counts.neck / 2));
+  const side = front
+    ? open
+      ? openNeckSide(front, counts)
+      : neckSide(front, counts, start)
+    : Math.max(1, Math.floor(counts.neck / 2));
   const mitred = isV && !open && front !== undefined;
   const sideOfV = mitred ? knitColumn(design, side) : side;
   const back = backPickUp(edges);
-  const top = (which: string): PickUp[] => (sleeveTop > 0 ? [{ along: `${which} sleeve top`, stitches: sleeveTop }] : []);
+  const top = (which: string): PickUp[] =>
+    sleeveTop > 0 ? [{ along: `${which} sleeve top`, stitches: sleeveTop }] : [];
   const middle: PickUp[] = mitred
     ? [{ along: 'point of the V', stitches: 1 }]
     : !open && front && front.middle > 0
@@ -98,9 +104,13 @@ function mitreRows(design: Design, side: number): number[] {
 }
 
 function frontBands(design: Design, edges: BandEdges): readonly Recipe[] {
-  const collar = design.neckband.heightMm > 0 ? (bandRows(design, design.neckband) * 100) / designGauge(design, design.neckband.fabric).gauge.rows : 0;
+  const collar =
+    design.neckband.heightMm > 0
+      ? (bandRows(design, design.neckband) * 100) / designGauge(design, design.neckband.fabric).gauge.rows
+      : 0;
   const stitches = Math.max(1, Math.round(stitchesIn(frontEdgeMm(edges) + collar, edges.counts.gauge)));
-  const along = (edge: string): readonly PickUp[] => fittedPickUp(design.frontBand, [{ along: `${edge} front edge`, stitches }]);
+  const along = (edge: string): readonly PickUp[] =>
+    fittedPickUp(design.frontBand, [{ along: `${edge} front edge`, stitches }]);
   const count = along('left')[0]?.stitches ?? stitches;
   return [
     bandPiece('Button band', along('left'), design, design.frontBand, []),
@@ -112,8 +122,10 @@ function aroundBand(design: Design, edges: BandEdges): Recipe {
   const { front, counts, sleeveTop } = edges;
   const straight = Math.max(1, Math.round(stitchesIn(frontEdgeMm(edges), counts.gauge)));
   const slant = front ? openNeckSide(front, counts) : 0;
-  const top = (which: string): PickUp[] => (sleeveTop > 0 ? [{ along: `${which} sleeve top`, stitches: sleeveTop }] : []);
-  const neck = (which: string): PickUp[] => (slant > 0 ? [{ along: `${which} front neck`, stitches: slant }] : []);
+  const top = (which: string): PickUp[] =>
+    sleeveTop > 0 ? [{ along: `${which} sleeve top`, stitches: sleeveTop }] : [];
+  const neck = (which: string): PickUp[] =>
+    slant > 0 ? [{ along: `${which} front neck`, stitches: slant }] : [];
   const order: PickUp[] = [
     { along: 'right front edge', stitches: straight },
     ...neck('right'),
@@ -123,7 +135,14 @@ function aroundBand(design: Design, edges: BandEdges): Recipe {
     ...neck('left'),
     { along: 'left front edge', stitches: straight },
   ];
-  return bandPiece('Front band', fittedPickUp(design.frontBand, order), design, design.frontBand, [], straight);
+  return bandPiece(
+    'Front band',
+    fittedPickUp(design.frontBand, order),
+    design,
+    design.frontBand,
+    [],
+    straight,
+  );
 }
 
 /** From the lower edge to where the neck begins, mm. */
@@ -139,17 +158,25 @@ function armholeBand(design: Design, { armhole, counts }: BandEdges): Recipe {
     { along: 'front armhole', stitches: each },
     { along: 'back armhole', stitches: each },
   ];
-  return { ...bandPiece('Armhole band', fittedPickUp(design.armholeBand, order), design, design.armholeBand, []), makes: 2 };
+  return {
+    ...bandPiece('Armhole band', fittedPickUp(design.armholeBand, order), design, design.armholeBand, []),
+    makes: 2,
+  };
 }
 
 /** The whole pick-up made to fit the band's repeat; the difference goes to its longest stretch behind, or its last one. */
 function fittedPickUp({ fabric }: Border, order: readonly PickUp[]): readonly PickUp[] {
   const total = order.reduce((sum, p) => sum + p.stitches, 0);
   const near = fits(fabric, total);
-  const by = near.above - total <= total - near.below || near.below === 0 ? near.above - total : near.below - total;
+  const by =
+    near.above - total <= total - near.below || near.below === 0 ? near.above - total : near.below - total;
   const behind = order.findIndex((p) => p.along === 'back neck');
   const at = behind === -1 ? order.length - 1 : behind;
-  return order.map((p, i) => (i === at ? { ...p, stitches: p.stitches + ((order[at]?.stitches ?? 0) + by > 0 ? by : near.above - total) } : p));
+  return order.map((p, i) =>
+    i === at
+      ? { ...p, stitches: p.stitches + ((order[at]?.stitches ?? 0) + by > 0 ? by : near.above - total) }
+      : p,
+  );
 }
 
 /** @param buttonsOver stitches from the right edge over which the button holes are spread; none where left out */
@@ -163,8 +190,17 @@ function bandPiece(
 ): Recipe {
   const rows = bandRows(design, band);
   const stitches = pickUp.reduce((sum, p) => sum + p.stitches, 0);
-  const plain = (n: number): Section => ({ name: 'band', rows: n, fabric: band.fabric, needle: design.needles.borders, shaping: [] });
-  const words = buttonsOver === undefined ? undefined : buttonholeRows(band.fabric, stitches, buttonsOver, design.frontBand.buttons, rowsBeforeHoles(rows));
+  const plain = (n: number): Section => ({
+    name: 'band',
+    rows: n,
+    fabric: band.fabric,
+    needle: design.needles.borders,
+    shaping: [],
+  });
+  const words =
+    buttonsOver === undefined
+      ? undefined
+      : buttonholeRows(band.fabric, stitches, buttonsOver, design.frontBand.buttons, rowsBeforeHoles(rows));
   const sections: Section[] = words
     ? [
         plain(rowsBeforeHoles(rows)),
@@ -184,5 +220,6 @@ export function buttonsOver(design: Design, edges: BandEdges): number | undefine
   if (!open || design.frontBand.heightMm === 0 || design.frontBand.buttons === 0) return undefined;
   const straight = Math.max(1, Math.round(stitchesIn(frontEdgeMm(edges), edges.counts.gauge)));
   if (design.neck.shape === 'V') return straight;
-  return frontBands(design, edges)[0]?.parts.flatMap((p) => ('pickUp' in p.from ? p.from.pickUp : []))[0]?.stitches;
+  return frontBands(design, edges)[0]?.parts.flatMap((p) => ('pickUp' in p.from ? p.from.pickUp : []))[0]
+    ?.stitches;
 }

@@ -82,7 +82,8 @@ export interface SizedBody {
   readonly body: Body;
 }
 
-const tableOf = (rows: readonly Row[]): readonly SizedBody[] => rows.map((row) => ({ size: row[0], body: bodyOf(row) }));
+const tableOf = (rows: readonly Row[]): readonly SizedBody[] =>
+  rows.map((row) => ({ size: row[0], body: bodyOf(row) }));
 
 export const bodyTables = {
   women: tableOf(women),

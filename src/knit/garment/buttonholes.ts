@@ -30,14 +30,15 @@ export function buttonholeRows(
 ): readonly (readonly Step[])[] | undefined {
   const places = buttonholePlaces(over, buttons);
   if (!places) return undefined;
-  const isHole = (column: number): boolean => places.some((from) => column >= from && column < from + HOLE_STITCHES);
+  const isHole = (column: number): boolean =>
+    places.some((from) => column >= from && column < from + HOLE_STITCHES);
   // a band begins on the WS: its first row has phase 1
   const rs = faceOf({ fabric, phase: rowsBefore + 1, side: 'RS', slipped: false, centre: undefined });
   const ws = faceOf({ fabric, phase: rowsBefore + 2, side: 'WS', slipped: false, centre: undefined });
   const first: Run[] = [];
   for (let column = 0; column < stitches; column += 1) addRun(first, isHole(column) ? 'bo' : rs(column), 1);
   const second: Run[] = [];
-  for (let column = stitches - 1; column >= 0; column -= 1) addRun(second, isHole(column) ? 'co' : ws(column), 1);
+  for (let column = stitches - 1; column >= 0; column -= 1)
+    addRun(second, isHole(column) ? 'co' : ws(column), 1);
   return [shorten(first), shorten(second)];
 }
-

@@ -1,6 +1,6 @@
 import type { PartEnd, PartRecipe } from '../piece/recipe.ts';
-import { type Neck, knitNeck } from './neck.ts';
 import type { Design } from './design.ts';
+import { knitNeck, type Neck } from './neck.ts';
 import { cutPart, type PanelEdge, stepsAlong } from './panel.ts';
 import type { PanelCounts } from './panel-counts.ts';
 import { countBefore, type Sides } from './sides.ts';
@@ -26,8 +26,15 @@ export function backPanel(design: Design, counts: PanelCounts, sides: Sides): Cl
 export function frontPanel(design: Design, counts: PanelCounts, sides: Sides): ClosedPanel {
   const isRaglan = design.armhole === 'raglan';
   const top = counts.neck / 2 - (isRaglan ? RAGLAN_TIP : 0);
-  const neck = counts.pairs.neck > 0 ? closedNeck(design.neck.shape, counts, sides, counts.pairs.neck, top) : undefined;
-  return closedPanel('Front', counts, sides, neck, isRaglan ? ['left front', 'right front'] : ['left shoulder', 'right shoulder']);
+  const neck =
+    counts.pairs.neck > 0 ? closedNeck(design.neck.shape, counts, sides, counts.pairs.neck, top) : undefined;
+  return closedPanel(
+    'Front',
+    counts,
+    sides,
+    neck,
+    isRaglan ? ['left front', 'right front'] : ['left shoulder', 'right shoulder'],
+  );
 }
 
 const closedNeck = (
@@ -73,7 +80,12 @@ function closedPanel(
       stitches,
       extraRow: edge === 'left' && counts.shoulder.length > 1,
     });
-  const parts = [body('split', from), side('right', names[0]), ...middlePart(name, neck), side('left', names[1])];
+  const parts = [
+    body('split', from),
+    side('right', names[0]),
+    ...middlePart(name, neck),
+    side('left', names[1]),
+  ];
   return { parts, edges: [...sides.edges, neck.edge], neck };
 }
 

@@ -1,4 +1,4 @@
-import { chain, type Curve, levelThenUpright, line, type Point } from '../shape/curve.ts';
+import { type Curve, chain, levelThenUpright, line, type Point } from '../shape/curve.ts';
 import type { NeckShape } from './design.ts';
 
 /**
@@ -34,7 +34,13 @@ const LEVEL_SHARE = 0.2;
 const CURVED_SHARE = 0.45;
 
 /** A raglan: the underarm bound off, one pair of rows without shaping, then a straight line to the neck. */
-export const raglanCurve = (underarm: number, step: number, top: number, depth: number, pairMm: number): Curve =>
+export const raglanCurve = (
+  underarm: number,
+  step: number,
+  top: number,
+  depth: number,
+  pairMm: number,
+): Curve =>
   chain([
     [underarm, 0],
     [underarm - step, 0],
@@ -64,7 +70,13 @@ const CAP_HANDLE = 0.4;
  * Half a neck from its lowest point; `from` is where it begins at the bottom (the front edge of a cardigan), and
  * `topMm` how far below its top it has its full width.
  */
-export function neckCurve(shape: NeckShape | 'back', from: number, half: number, depth: number, topMm = 0): Curve {
+export function neckCurve(
+  shape: NeckShape | 'back',
+  from: number,
+  half: number,
+  depth: number,
+  topMm = 0,
+): Curve {
   const end: Point = [half, depth];
   const wide: Point = [half, depth - topMm];
   if (shape === 'V') return chain([[from, 0], wide, end]);

@@ -61,7 +61,12 @@ export function draft(design: Design): Result<Draft> {
   return ok(gathered(design, targets, counts, panels, sleeve.value));
 }
 
-function draftSleeve(design: Design, targets: Targets, counts: PanelCounts, panels: Panels): Result<SleeveDraft | undefined> {
+function draftSleeve(
+  design: Design,
+  targets: Targets,
+  counts: PanelCounts,
+  panels: Panels,
+): Result<SleeveDraft | undefined> {
   if (!garmentKinds[design.kind].sleeves) return ok(undefined);
   const sleeve = sleeveCounts(design, targets, counts, panels.sides);
   const impossible = impossibleSleeve(design, sleeve);
@@ -107,7 +112,12 @@ function gathered(
   };
 }
 
-function bandEdgesOf(design: Design, counts: PanelCounts, panels: Panels, sleeve: SleeveDraft | undefined): BandEdges {
+function bandEdgesOf(
+  design: Design,
+  counts: PanelCounts,
+  panels: Panels,
+  sleeve: SleeveDraft | undefined,
+): BandEdges {
   return {
     counts,
     front: panels.front.neck,

@@ -18,7 +18,14 @@ const bodyFaults = ({ body, ease }: Design): Fault[] => [
   ),
   ...(['chest', 'waist', 'hip', 'upperArm', 'wrist', 'crossBack', 'armholeDepth'] as const).flatMap((name) =>
     body[name] > 0 && body[name] + ease[name] <= 0
-      ? [fault('ease below nothing', 'With this ease nothing is left of {mm} mm.', { mm: body[name], ease: ease[name] }, { field: `ease.${name}` })]
+      ? [
+          fault(
+            'ease below nothing',
+            'With this ease nothing is left of {mm} mm.',
+            { mm: body[name], ease: ease[name] },
+            { field: `ease.${name}` },
+          ),
+        ]
       : [],
   ),
 ];
@@ -34,7 +41,14 @@ function shapeFaults({ lengthMm, neck, shoulderDropMm, underarmMm, sleeve }: Des
     ...(sleeve.lengthMm === undefined ? [] : positive(sleeve.lengthMm, 'sleeve.lengthMm')),
     ...(sleeve.capEase >= -20 && sleeve.capEase <= 50
       ? []
-      : [fault('bad cap ease', 'A cap is eased by −20 to 50 in the hundred, not {percent}.', { percent: sleeve.capEase }, { field: 'sleeve.capEase' })]),
+      : [
+          fault(
+            'bad cap ease',
+            'A cap is eased by −20 to 50 in the hundred, not {percent}.',
+            { percent: sleeve.capEase },
+            { field: 'sleeve.capEase' },
+          ),
+        ]),
   ];
 }
 
@@ -43,8 +57,17 @@ function borderFaults(design: Design): Fault[] {
   const heights = (['hem', 'cuff', 'neckband', 'frontBand', 'armholeBand'] as const).flatMap((name) =>
     notBelow(design[name].heightMm, `${name}.heightMm`),
   );
-  if (!garmentKinds[design.kind].open || (Number.isSafeInteger(buttons) && buttons >= 0 && buttons <= 60)) return heights;
-  return [...heights, fault('bad buttons', 'A band has 0 to 60 buttons, not {buttons}.', { buttons }, { field: 'frontBand.buttons' })];
+  if (!garmentKinds[design.kind].open || (Number.isSafeInteger(buttons) && buttons >= 0 && buttons <= 60))
+    return heights;
+  return [
+    ...heights,
+    fault(
+      'bad buttons',
+      'A band has 0 to 60 buttons, not {buttons}.',
+      { buttons },
+      { field: 'frontBand.buttons' },
+    ),
+  ];
 }
 
 function gaugeFaults(design: Design): Fault[] {
@@ -63,13 +86,28 @@ function gaugeFaults(design: Design): Fault[] {
     }
   }
   for (const [name, mm] of Object.entries(design.needles)) {
-    if (!(mm > 0 && mm <= 50)) faults.push(fault('bad needle', 'A needle is up to 50 mm thick, not {mm} mm.', { mm }, { field: `needles.${name}` }));
+    if (!(mm > 0 && mm <= 50))
+      faults.push(
+        fault(
+          'bad needle',
+          'A needle is up to 50 mm thick, not {mm} mm.',
+          { mm },
+          { field: `needles.${name}` },
+        ),
+      );
   }
   return faults;
 }
 
-const positive = (mm: number, field: string): Fault[] => (mm > 0 && mm <= MOST_MM ? [] : [badLength(mm, field)]);
-const notBelow = (mm: number, field: string): Fault[] => (mm >= 0 && mm <= MOST_MM ? [] : [badLength(mm, field)]);
+const positive = (mm: number, field: string): Fault[] =>
+  mm > 0 && mm <= MOST_MM ? [] : [badLength(mm, field)];
+const notBelow = (mm: number, field: string): Fault[] =>
+  mm >= 0 && mm <= MOST_MM ? [] : [badLength(mm, field)];
 
 const badLength = (mm: number, field: string): Fault =>
-  fault('bad length', '{mm} mm cannot be; give a length up to {most} mm.', { mm: Number.isFinite(mm) ? mm : String(mm), most: MOST_MM }, { field });
+  fault(
+    'bad length',
+    '{mm} mm cannot be; give a length up to {most} mm.',
+    { mm: Number.isFinite(mm) ? mm : String(mm), most: MOST_MM },
+    { field },
+  );

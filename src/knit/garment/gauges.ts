@@ -12,7 +12,10 @@ export const gaugeOfSwatch = (swatch: Pick<Swatch, 'stitches' | 'widthMm' | 'row
 export const ROWS_PER_RIDGE = 2;
 
 /** A design's gauge of a fabric, and whether it was swatched or worked out by the usual ratio. */
-export function designGauge(design: Pick<Design, 'fabric' | 'gauges'>, fabric: FabricName): { gauge: Gauge; swatched: boolean } {
+export function designGauge(
+  design: Pick<Design, 'fabric' | 'gauges'>,
+  fabric: FabricName,
+): { gauge: Gauge; swatched: boolean } {
   const own = design.gauges[fabric];
   if (own) return { gauge: own, swatched: true };
   const { fabric: main, gauges } = design;

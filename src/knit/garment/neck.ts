@@ -35,7 +35,8 @@ export function knitNeck(wish: NeckWish): Neck {
     order: shape === 'V' ? 'free' : 'falling',
     outward: -1,
   };
-  if (shape === 'square') return { edge: { ...uprightEdge(pairs, end), name: 'neck', from, curve, gauge }, middle: 2 * end };
+  if (shape === 'square')
+    return { edge: { ...uprightEdge(pairs, end), name: 'neck', from, curve, gauge }, middle: 2 * end };
   const knitted = knitEdge({ ...edge, start });
   const middle = shape === 'V' ? 2 * start : 2 * (knitted.at[0] ?? start);
   const steps = shape === 'V' ? knitted.steps : knitted.steps.filter((step) => step.pair > 0);

@@ -1,7 +1,7 @@
 import type { PartRecipe } from '../piece/recipe.ts';
 import { RAGLAN_TIP } from './closed-panel.ts';
 import type { Design } from './design.ts';
-import { type Neck, knitNeck } from './neck.ts';
+import { knitNeck, type Neck } from './neck.ts';
 import { cutPart, type PanelEdge, stepsAlong } from './panel.ts';
 import type { PanelCounts } from './panel-counts.ts';
 import type { Sides } from './sides.ts';

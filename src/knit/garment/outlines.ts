@@ -82,7 +82,11 @@ function askedSleeve(design: Design, t: Targets, cap: AskedCap): Point[] {
 }
 
 /** The knitted half outline: the edge of every pair of rows, straight runs drawn through. */
-function madeHalf(edges: readonly PanelEdge[], hem: { stitches: number; pairs: number; gauge: Gauge }, gauge: Gauge): Point[] {
+function madeHalf(
+  edges: readonly PanelEdge[],
+  hem: { stitches: number; pairs: number; gauge: Gauge },
+  gauge: Gauge,
+): Point[] {
   const pairMm = 200 / gauge.rows;
   const hemMm = (hem.pairs * 200) / hem.gauge.rows;
   const points: Point[] = [];
@@ -109,7 +113,6 @@ function straightened(points: readonly Point[]): Point[] {
   });
 }
 
-
 /** The outline of every panel, as asked and as knitted. */
 export function outlinesOf(
   design: Design,
@@ -133,7 +136,11 @@ function madePanel(counts: PanelCounts, panels: Panels, which: 'back' | 'front')
   const pairMm = 200 / gauge.rows;
   const hemMm = (pairs.hem * 200) / hemGauge.rows;
   const gap = open ? (counts.underarm / 2 - open.underarm) * stitchMm : 0;
-  const half = madeHalf(panels.sides.edges, { stitches: counts.hem, pairs: pairs.hem, gauge: hemGauge }, gauge);
+  const half = madeHalf(
+    panels.sides.edges,
+    { stitches: counts.hem, pairs: pairs.hem, gauge: hemGauge },
+    gauge,
+  );
   const top = hemMm + (panels.sides.pairs - pairs.hem) * pairMm;
   const shoulder = shoulderPoints(counts, top, stitchMm, pairMm);
   const neck = (which === 'back' ? panels.back : panels.front).neck?.edge;
@@ -174,7 +181,15 @@ function sleeveOutline(
   const stitchMm = 100 / gauge.stitches;
   const height = counts.cap?.heightMm ?? (pairs.cap * 200) / gauge.rows;
   const flat = design.armhole === 'indented';
-  const cap = { height, step: flat ? 0 : step * stitchMm, top: flat ? 2 * targets.armholeDepth : top * stitchMm };
+  const cap = {
+    height,
+    step: flat ? 0 : step * stitchMm,
+    top: flat ? 2 * targets.armholeDepth : top * stitchMm,
+  };
   const hem = { stitches: counts.cuff, pairs: pairs.cuff, gauge: cuffGauge };
-  return { piece: 'Sleeve', asked: askedSleeve(design, targets, cap), made: both(madeHalf(knitted.edges, hem, gauge)) };
+  return {
+    piece: 'Sleeve',
+    asked: askedSleeve(design, targets, cap),
+    made: both(madeHalf(knitted.edges, hem, gauge)),
+  };
 }

@@ -35,7 +35,8 @@ export interface PanelCounts {
   };
 }
 
-export const pairsToTop = ({ pairs }: PanelCounts): number => pairs.hem + pairs.side + pairs.armhole + pairs.slope;
+export const pairsToTop = ({ pairs }: PanelCounts): number =>
+  pairs.hem + pairs.side + pairs.armhole + pairs.slope;
 
 /** Whole numbers for the panels. Lengths carry their rounding on, so that the whole is never more than a row off. */
 export function panelCounts(design: Design, targets: Targets): PanelCounts {
@@ -46,7 +47,10 @@ export function panelCounts(design: Design, targets: Targets): PanelCounts {
   const counts = sameParity(widths.slice(0, used).map((mm) => stitchesIn(mm, gauge)));
   const [underarm = 0, across = 0, neck = 0, low = underarm, waist = low] = counts;
   const isRaglan = design.armhole === 'raglan';
-  const step = design.armhole === 'indented' ? (underarm - across) / 2 : Math.max(0, Math.round(stitchesIn(targets.underarmStep, gauge)));
+  const step =
+    design.armhole === 'indented'
+      ? (underarm - across) / 2
+      : Math.max(0, Math.round(stitchesIn(targets.underarmStep, gauge)));
   const shoulder = (across - neck) / 2;
   const pairs = pairsOf(design, targets, gauge, hemGauge);
   return {
@@ -59,17 +63,16 @@ export function panelCounts(design: Design, targets: Targets): PanelCounts {
     across,
     neck,
     step,
-    shoulder: isRaglan ? [] : shoulder > 0 ? groupsOf(shoulder, Math.min(shoulder, pairs.slope + 1)) : [shoulder],
+    shoulder: isRaglan
+      ? []
+      : shoulder > 0
+        ? groupsOf(shoulder, Math.min(shoulder, pairs.slope + 1))
+        : [shoulder],
     pairs,
   };
 }
 
-function pairsOf(
-  design: Design,
-  targets: Targets,
-  gauge: Gauge,
-  hemGauge: Gauge,
-): PanelCounts['pairs'] {
+function pairsOf(design: Design, targets: Targets, gauge: Gauge, hemGauge: Gauge): PanelCounts['pairs'] {
   const pairMm = 200 / gauge.rows;
   const hem = pairsIn(design.hem.heightMm, hemGauge, 1);
   const hemMm = (hem * 200) / hemGauge.rows;

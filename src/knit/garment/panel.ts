@@ -67,9 +67,19 @@ export function cutPart(stretches: readonly Stretch[], cut: PartCut): PartRecipe
 
 /** What both edges add between two pairs. */
 const gained = (cut: PartCut, from: number, to: number): number =>
-  changeBefore(cut.right, to) - changeBefore(cut.right, from) + changeBefore(cut.left, to) - changeBefore(cut.left, from);
+  changeBefore(cut.right, to) -
+  changeBefore(cut.right, from) +
+  changeBefore(cut.left, to) -
+  changeBefore(cut.left, from);
 
-function sectionOf(stretch: Stretch, cut: PartCut, from: number, to: number, across: number, count: number): Section {
+function sectionOf(
+  stretch: Stretch,
+  cut: PartCut,
+  from: number,
+  to: number,
+  across: number,
+  count: number,
+): Section {
   const { name, fabric, needle } = stretch;
   const edges = shapingOf({ right: cut.right, left: cut.left }, from, to, count + across);
   const shaping = across === 0 ? edges : [{ kind: 'across', row: 1, by: across } as const, ...edges];

@@ -22,7 +22,13 @@ export function knitPanels(design: Design, targets: Targets, counts: PanelCounts
   const backRecipe: Recipe = { name: 'Back', makes: 1, parts: back.parts };
   if (!garmentKinds[design.kind].open) {
     const front = frontPanel(design, counts, sides);
-    return { sides, back, front, open: undefined, recipes: [backRecipe, { name: 'Front', makes: 1, parts: front.parts }] };
+    return {
+      sides,
+      back,
+      front,
+      open: undefined,
+      recipes: [backRecipe, { name: 'Front', makes: 1, parts: front.parts }],
+    };
   }
   const open = openFront(design, targets, counts, sides);
   const frontRecipe: Recipe = { name: 'Front', makes: 2, mirrored: true, parts: open.parts };

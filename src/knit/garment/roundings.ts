@@ -56,8 +56,10 @@ export function roundingsOf(
 function panelWidths(design: Design, targets: Targets, counts: PanelCounts): Rounding[] {
   const { gauge } = counts;
   const list = [width('Back', 'width at the underarm', targets.underarm, counts.underarm, gauge)];
-  if (design.silhouette !== 'straight') list.push(width('Back', 'width above the hem', targets.hem, counts.low, gauge));
-  if (design.silhouette === 'waist') list.push(width('Back', 'width at the waist', targets.waist, counts.waist, gauge));
+  if (design.silhouette !== 'straight')
+    list.push(width('Back', 'width above the hem', targets.hem, counts.low, gauge));
+  if (design.silhouette === 'waist')
+    list.push(width('Back', 'width at the waist', targets.waist, counts.waist, gauge));
   if (design.armhole === 'set-in' || design.armhole === 'indented') {
     list.push(width('Back', 'width across the shoulders', targets.across, counts.across, gauge));
   }
@@ -80,20 +82,24 @@ function panelHeights(design: Design, targets: Targets, counts: PanelCounts): Ro
     unit: 'rows',
     unitMm: 100 / gauge.rows,
   });
-  if (design.armhole === 'raglan') list.push(height('Back', 'raglan depth', targets.raglanDepth, pairs.armhole, gauge));
+  if (design.armhole === 'raglan')
+    list.push(height('Back', 'raglan depth', targets.raglanDepth, pairs.armhole, gauge));
   else {
     list.push(height('Back', 'armhole depth', targets.armholeDepth, pairs.armhole, gauge));
-    if (targets.shoulderDrop > 0) list.push(height('Back', 'shoulder drop', targets.shoulderDrop, pairs.slope, gauge));
+    if (targets.shoulderDrop > 0)
+      list.push(height('Back', 'shoulder drop', targets.shoulderDrop, pairs.slope, gauge));
   }
   if (targets.neckDepth > 0) list.push(height('Front', 'neck depth', targets.neckDepth, pairs.neck, gauge));
-  if (targets.backNeckDepth > 0) list.push(height('Back', 'back neck depth', targets.backNeckDepth, pairs.backNeck, gauge));
+  if (targets.backNeckDepth > 0)
+    list.push(height('Back', 'back neck depth', targets.backNeckDepth, pairs.backNeck, gauge));
   return list;
 }
 
 function sleeveRoundings(design: Design, targets: Targets, sleeve: SleeveCounts): Rounding[] {
   const { gauge, cuffGauge, pairs } = sleeve;
   const list: Rounding[] = [];
-  if (design.sleeve.shape === 'tapered') list.push(width('Sleeve', 'cuff width', targets.cuff, sleeve.low, gauge));
+  if (design.sleeve.shape === 'tapered')
+    list.push(width('Sleeve', 'cuff width', targets.cuff, sleeve.low, gauge));
   if (pairs.cuff > 0) list.push(height('Sleeve', 'cuff height', design.cuff.heightMm, pairs.cuff, cuffGauge));
   list.push(width('Sleeve', 'sleeve width', sleeve.askedWidthMm, sleeve.wide, gauge));
   list.push({
@@ -108,7 +114,13 @@ function sleeveRoundings(design: Design, targets: Targets, sleeve: SleeveCounts)
   return list;
 }
 
-const width = (piece: string, measure: Measure, askedMm: number, stitches: number, gauge: Gauge): Rounding => ({
+const width = (
+  piece: string,
+  measure: Measure,
+  askedMm: number,
+  stitches: number,
+  gauge: Gauge,
+): Rounding => ({
   piece,
   measure,
   askedMm,

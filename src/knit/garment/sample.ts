@@ -1,5 +1,5 @@
-import type { Garment } from '../piece/garment.ts';
 import type { Gauge } from '../gauge.ts';
+import type { Garment } from '../piece/garment.ts';
 import type { PartRecipe, Recipe, Section, Shaping } from '../piece/recipe.ts';
 
 /**
@@ -76,7 +76,14 @@ const shoulder = (name: string, edge: 'right' | 'left'): PartRecipe => ({
   firstSide: 'RS',
   sections: [
     plain('neck', 58, [
-      { kind: 'edge', edge: edge === 'right' ? 'left' : 'right', by: -1, rows: neckRows, inset: 2, lean: 'mirrored' },
+      {
+        kind: 'edge',
+        edge: edge === 'right' ? 'left' : 'right',
+        by: -1,
+        rows: neckRows,
+        inset: 2,
+        lean: 'mirrored',
+      },
     ]),
     // groups can be bound off only where a row begins: RS rows at the right edge, WS rows at the left one
     edge === 'right' ? plain('shoulder', 4, [slope(edge, 1, 2)]) : plain('shoulder', 5, [slope(edge, 2, 2)]),

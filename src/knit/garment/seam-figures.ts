@@ -21,7 +21,10 @@ const rowsIn = ({ sections }: PartRecipe, names: readonly string[]): number =>
  * @param isWhole the part that ends there has both shoulders
  */
 export function shoulderOf(recipe: Recipe, neck: number, isWhole: boolean): number {
-  const at = Math.max(0, recipe.parts.findIndex((part) => 'part' in part.from && part.from.edge === 'right'));
+  const at = Math.max(
+    0,
+    recipe.parts.findIndex((part) => 'part' in part.from && part.from.edge === 'right'),
+  );
   const left = (counts(recipe)[at]?.left ?? 0) - neck;
   const groups = alongRight(recipe).reduce((sum, part) => sum + groupsAtRight(part), 0);
   return groups + (isWhole ? left / 2 : left);
@@ -32,6 +35,8 @@ const groupsAtRight = ({ sections }: PartRecipe): number =>
     .filter((section) => section.name === 'shoulder')
     .flatMap((section) => section.shaping)
     .reduce(
-      (sum, s) => sum + (s.kind === 'bind off' && s.edge === 'right' ? s.groups.reduce((n, g) => n + g.stitches, 0) : 0),
+      (sum, s) =>
+        sum +
+        (s.kind === 'bind off' && s.edge === 'right' ? s.groups.reduce((n, g) => n + g.stitches, 0) : 0),
       0,
     );

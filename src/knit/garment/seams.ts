@@ -33,7 +33,10 @@ export function seamsOf(design: Design, figures: SeamFigures): readonly Match[] 
         seam: 'shoulder',
         unit: 'stitches',
         first: { piece: 'Front', measure: frontShoulder(panels, counts) },
-        second: { piece: 'Back', measure: shoulderOf(back, panels.back.neck ? 0 : counts.neck, panels.back.neck === undefined) },
+        second: {
+          piece: 'Back',
+          measure: shoulderOf(back, panels.back.neck ? 0 : counts.neck, panels.back.neck === undefined),
+        },
         tolerance: 0,
       }),
     );
@@ -41,7 +44,11 @@ export function seamsOf(design: Design, figures: SeamFigures): readonly Match[] 
   return figures.sleeve ? [...seams, ...sleeveSeams(design, figures, figures.sleeve)] : seams;
 }
 
-function sleeveSeams(design: Design, { counts, panels }: SeamFigures, sleeve: NonNullable<SeamFigures['sleeve']>): Match[] {
+function sleeveSeams(
+  design: Design,
+  { counts, panels }: SeamFigures,
+  sleeve: NonNullable<SeamFigures['sleeve']>,
+): Match[] {
   const armhole = panels.sides.edges[panels.sides.edges.length - 1];
   const cap = sleeve.knitted.edges.find((edge) => edge.name === 'cap');
   const { gauge, pairs } = counts;
@@ -57,12 +64,18 @@ function sleeveSeams(design: Design, { counts, panels }: SeamFigures, sleeve: No
       if (design.armhole === 'drop') return seams;
       const rows = { piece: 'Sleeve', measure: 2 * sleeve.counts.pairs.cap * rowMm };
       const indent = { piece: 'Back', measure: counts.step * stitchMm };
-      return [...seams, match({ seam: 'underarm', unit: 'mm', first: rows, second: indent, tolerance: 2 * rowMm })];
+      return [
+        ...seams,
+        match({ seam: 'underarm', unit: 'mm', first: rows, second: indent, tolerance: 2 * rowMm }),
+      ];
     }
     case 'raglan': {
       const first = { piece: 'Sleeve', measure: 2 * sleeve.counts.pairs.cap };
       const second = { piece: 'Back', measure: 2 * pairs.armhole };
-      return [match({ seam: 'raglan', unit: 'rows', first, second, tolerance: 0 }), underarm(step, counts.step)];
+      return [
+        match({ seam: 'raglan', unit: 'rows', first, second, tolerance: 0 }),
+        underarm(step, counts.step),
+      ];
     }
     case 'set-in': {
       const first = { piece: 'Sleeve', measure: cap ? lengthOf(cap.curve) : 0 };
@@ -70,7 +83,10 @@ function sleeveSeams(design: Design, { counts, panels }: SeamFigures, sleeve: No
       const ease = design.sleeve.capEase;
       const bodyStep = armhole?.steps[0]?.pair === 0 ? -armhole.steps[0].by : 0;
       // the cap's height is rounded to two rows, so its edge is off by one row at most
-      return [match({ seam: 'armhole', unit: 'mm', first, second, ease, tolerance: 1.5 * rowMm }), underarm(step, bodyStep)];
+      return [
+        match({ seam: 'armhole', unit: 'mm', first, second, ease, tolerance: 1.5 * rowMm }),
+        underarm(step, bodyStep),
+      ];
     }
   }
 }
@@ -83,7 +99,6 @@ const underarm = (sleeve: number, body: number): Match =>
     second: { piece: 'Back', measure: body },
     tolerance: 0,
   });
-
 
 function frontShoulder({ recipes, open, front }: Panels, counts: PanelCounts): number {
   if (front.neck) return shoulderOf(recipes[1], 0, false);

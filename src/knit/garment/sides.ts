@@ -40,8 +40,16 @@ function sideSeam(design: Design, counts: PanelCounts): readonly PanelEdge[] {
     return pairs.side > 0 ? [knitSlant({ ...common, ...slant })] : [];
   }
   const lower = { from: pairs.hem, pairs: pairs.waist, start: low / 2, end: waist / 2, rest: 1 };
-  const upper = { from: pairs.hem + pairs.waist, pairs: pairs.side - pairs.waist, start: waist / 2, end: underarm / 2, rest: 0 };
-  return pairs.waist > 0 && upper.pairs > 0 ? [knitSlant({ ...common, ...lower }), knitSlant({ ...common, ...upper })] : [];
+  const upper = {
+    from: pairs.hem + pairs.waist,
+    pairs: pairs.side - pairs.waist,
+    start: waist / 2,
+    end: underarm / 2,
+    rest: 0,
+  };
+  return pairs.waist > 0 && upper.pairs > 0
+    ? [knitSlant({ ...common, ...lower }), knitSlant({ ...common, ...upper })]
+    : [];
 }
 
 function stretchesOf(design: Design, { pairs, hem, low }: PanelCounts): readonly Stretch[] {

@@ -1,8 +1,8 @@
 import type { Gauge } from '../gauge.ts';
+import { xAt } from '../shape/curve.ts';
 import { stepsOf } from '../shape/edge-steps.ts';
 import { heightOfPair, knitEdge } from '../shape/outline.ts';
 import { taper } from '../shape/taper.ts';
-import { xAt } from '../shape/curve.ts';
 import { slantCurve } from './curves.ts';
 import type { Design } from './design.ts';
 import type { PanelEdge } from './panel.ts';
@@ -25,7 +25,13 @@ export function knitSlant(wish: SlantWish): PanelEdge {
   const { name, gauge, from, pairs, start, end, rest, tapers } = wish;
   const mm = (stitches: number): number => (stitches * 100) / gauge.stitches;
   const pairMm = 200 / gauge.rows;
-  const curve = slantCurve(mm(start), mm(end), pairs * pairMm, Math.min(rest, pairs - 1) * pairMm, pairMm / 2);
+  const curve = slantCurve(
+    mm(start),
+    mm(end),
+    pairs * pairMm,
+    Math.min(rest, pairs - 1) * pairMm,
+    pairMm / 2,
+  );
   const together = tapers === 'together' ? inRuns(wish) : undefined;
   const knitted = knitEdge({ curve, gauge, pairs, start, end, order: 'free' });
   if (!together) return { ...knitted, name, from, curve, gauge };

@@ -32,7 +32,12 @@ const RAGLAN_TOP_MM = 30;
 /** stitches at the top of a cap or raglan at least, so that both edges can be shaped */
 const LEAST_TOP = 4;
 
-export function sleeveCounts(design: Design, targets: Targets, panels: PanelCounts, sides: Sides): SleeveCounts {
+export function sleeveCounts(
+  design: Design,
+  targets: Targets,
+  panels: PanelCounts,
+  sides: Sides,
+): SleeveCounts {
   const { gauge } = panels;
   const { shape } = design.sleeve;
   const cuffGauge = designGauge(design, design.cuff.fabric).gauge;
@@ -94,7 +99,8 @@ function solveCap(
   const wanted = lengthOf(armhole.curve) * (1 + design.sleeve.capEase / 100);
   const mm = (stitches: number): number => (stitches * 100) / gauge.stitches;
   const pairMm = 200 / gauge.rows;
-  const edge = (height: number): number => lengthOf(capCurve(mm(wide / 2), mm(step), mm(top / 2), height, pairMm));
+  const edge = (height: number): number =>
+    lengthOf(capCurve(mm(wide / 2), mm(step), mm(top / 2), height, pairMm));
   let low = pairMm;
   let high = wanted;
   if (edge(low) > wanted) return undefined;

@@ -1,12 +1,12 @@
 import type { PartRecipe } from '../piece/recipe.ts';
-import { chain, type Curve } from '../shape/curve.ts';
+import { type Curve, chain } from '../shape/curve.ts';
 import { type EdgeStep, turned } from '../shape/edge-steps.ts';
 import { knitEdge, uprightEdge } from '../shape/outline.ts';
 import { capCurve, raglanCurve } from './curves.ts';
 import type { Design } from './design.ts';
 import { cutPart, type PanelEdge, type Stretch, stepsAlong } from './panel.ts';
-import type { SleeveCounts } from './sleeve-counts.ts';
 import { knitSlant } from './slant.ts';
+import type { SleeveCounts } from './sleeve-counts.ts';
 
 export interface Sleeve {
   readonly part: PartRecipe;
@@ -19,7 +19,10 @@ export function knitSleeve(design: Design, counts: SleeveCounts): Sleeve {
   const edges = [slantOf(design, counts), ...capOf(design, counts)];
   const stretches = stretchesOf(design, counts);
   const steps = stepsAlong(edges);
-  const part = design.sleeve.direction === 'cuff up' ? cuffUp(counts, stretches, steps) : topDown(counts, stretches, steps);
+  const part =
+    design.sleeve.direction === 'cuff up'
+      ? cuffUp(counts, stretches, steps)
+      : topDown(counts, stretches, steps);
   return { part, edges, stretches };
 }
 
@@ -55,13 +58,26 @@ function capOf({ armhole }: Design, counts: SleeveCounts): readonly PanelEdge[] 
       ? raglanCurve(mm(wide / 2), mm(step), mm(top / 2), height, pairMm)
       : capCurve(mm(wide / 2), mm(step), mm(top / 2), height, pairMm);
   const order = armhole === 'raglan' ? 'free' : 'falling then rising';
-  const knitted = knitEdge({ curve, gauge, pairs: pairs.cap, start: wide / 2, end: top / 2, order, endsLevel: armhole === 'set-in' });
+  const knitted = knitEdge({
+    curve,
+    gauge,
+    pairs: pairs.cap,
+    start: wide / 2,
+    end: top / 2,
+    order,
+    endsLevel: armhole === 'set-in',
+  });
   return [{ ...knitted, ...rest, curve }];
 }
 
 function stretchesOf({ armhole, cuff, fabric, needles }: Design, counts: SleeveCounts): readonly Stretch[] {
   const { pairs, low } = counts;
-  const panel = (name: string, length: number): Stretch => ({ name, fabric, needle: needles.panels, pairs: length });
+  const panel = (name: string, length: number): Stretch => ({
+    name,
+    fabric,
+    needle: needles.panels,
+    pairs: length,
+  });
   return [
     { name: 'cuff', fabric: cuff.fabric, needle: needles.borders, pairs: pairs.cuff },
     { ...panel('sleeve', pairs.sleeve), across: low - counts.cuff },
@@ -71,7 +87,11 @@ function stretchesOf({ armhole, cuff, fabric, needles }: Design, counts: SleeveC
 
 const whole = (stretches: readonly Stretch[]): number => stretches.reduce((sum, s) => sum + s.pairs, 0);
 
-const cuffUp = ({ cuff }: SleeveCounts, stretches: readonly Stretch[], steps: readonly EdgeStep[]): PartRecipe =>
+const cuffUp = (
+  { cuff }: SleeveCounts,
+  stretches: readonly Stretch[],
+  steps: readonly EdgeStep[],
+): PartRecipe =>
   cutPart(stretches, {
     name: 'Sleeve',
     from: { castOn: cuff },
@@ -83,11 +103,17 @@ const cuffUp = ({ cuff }: SleeveCounts, stretches: readonly Stretch[], steps: re
   });
 
 /** The same sleeve from its top: the order of the stretches turned round, and the change of count before the cuff. */
-function topDown(counts: SleeveCounts, stretches: readonly Stretch[], steps: readonly EdgeStep[]): PartRecipe {
+function topDown(
+  counts: SleeveCounts,
+  stretches: readonly Stretch[],
+  steps: readonly EdgeStep[],
+): PartRecipe {
   const pairs = whole(stretches);
   const back = turned(steps, pairs);
   const top = counts.low + 2 * steps.reduce((sum, step) => sum + step.by, 0);
-  const down = [...stretches].reverse().map(({ across: _, ...s }) => (s.name === 'cuff' ? { ...s, across: counts.cuff - counts.low } : s));
+  const down = [...stretches]
+    .reverse()
+    .map(({ across: _, ...s }) => (s.name === 'cuff' ? { ...s, across: counts.cuff - counts.low } : s));
   return cutPart(down, {
     name: 'Sleeve',
     from: { castOn: top },

@@ -41,7 +41,10 @@ export function startingDesign(choices: Choices, body: Body, fabric: FabricName,
       shape: neck,
       widthMm: whole(Math.max(NECK_OF_CROSS_BACK[neck] * body.crossBack, NECK_OF_HEAD * body.head)),
       depthMm: whole(NECK_DEPTH_OF_ARMHOLE[neck] * body.armholeDepth),
-      backDepthMm: neck === 'boat' ? whole(NECK_DEPTH_OF_ARMHOLE.boat * body.armholeDepth) : whole(BACK_NECK_OF_ARMHOLE * body.armholeDepth),
+      backDepthMm:
+        neck === 'boat'
+          ? whole(NECK_DEPTH_OF_ARMHOLE.boat * body.armholeDepth)
+          : whole(BACK_NECK_OF_ARMHOLE * body.armholeDepth),
     },
     shoulderDropMm: armhole === 'drop' ? 0 : whole(SHOULDER_DROP_OF_CROSS_BACK * body.crossBack),
     sleeve: { shape: 'tapered', direction: 'cuff up', capEase: 0 },

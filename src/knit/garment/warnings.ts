@@ -1,10 +1,10 @@
 import { type FabricName, fits } from '../fabric.ts';
 import { type Fault, fault } from '../fault.ts';
 import { lengthOf } from '../shape/curve.ts';
+import type { BandEdges } from './bands.ts';
 import { buttonholePlaces } from './buttonholes.ts';
 import { type Design, garmentKinds } from './design.ts';
 import { usualEase } from './ease.ts';
-import type { BandEdges } from './bands.ts';
 import type { PanelEdge } from './panel.ts';
 import type { PanelCounts } from './panel-counts.ts';
 import type { SleeveCounts } from './sleeve-counts.ts';
@@ -57,7 +57,14 @@ function headWarning({ design, bands }: Warned): Fault[] {
   const opens = neckMm * stretch;
   if (opens >= design.body.head) return [];
   const figures = { neck: Math.round(neckMm), opens: Math.round(opens), head: Math.round(design.body.head) };
-  return [fault('head does not pass', 'The neck edge is {neck} mm and stretches to about {opens} mm, less than the head ({head} mm); make the neck wider or deeper.', figures, { field: 'neck.widthMm' })];
+  return [
+    fault(
+      'head does not pass',
+      'The neck edge is {neck} mm and stretches to about {opens} mm, less than the head ({head} mm); make the neck wider or deeper.',
+      figures,
+      { field: 'neck.widthMm' },
+    ),
+  ];
 }
 
 /** Length of the whole neck edge, mm. */
@@ -75,7 +82,14 @@ function easeWarnings({ design }: Warned): Fault[] {
     const [least, most] = usualEase[name];
     const ease = design.ease[name];
     if (ease >= least && ease <= most) return [];
-    return [fault('unusual ease', 'An ease of {ease} mm is outside what is usual here ({least} to {most} mm).', { ease, least, most, of: name }, { field: `ease.${name}` })];
+    return [
+      fault(
+        'unusual ease',
+        'An ease of {ease} mm is outside what is usual here ({least} to {most} mm).',
+        { ease, least, most, of: name },
+        { field: `ease.${name}` },
+      ),
+    ];
   });
 }
 
@@ -86,7 +100,12 @@ function slantWarnings({ edges }: Warned): Fault[] {
     if (edge.steps.every((step) => Math.abs(step.by) === 1)) return [];
     const stitches = edge.steps.reduce((sum, step) => sum + Math.abs(step.by), 0);
     return [
-      fault('more shapings than right side rows', '{stitches} stitches at each edge of the {edge} over {rows} rows: some have to be shaped on wrong side rows.', { stitches, rows: 2 * edge.at.length, edge: edge.name }, { field: edge.name === 'side' ? 'silhouette' : 'sleeve.shape' }),
+      fault(
+        'more shapings than right side rows',
+        '{stitches} stitches at each edge of the {edge} over {rows} rows: some have to be shaped on wrong side rows.',
+        { stitches, rows: 2 * edge.at.length, edge: edge.name },
+        { field: edge.name === 'side' ? 'silhouette' : 'sleeve.shape' },
+      ),
     ];
   });
 }
@@ -102,15 +121,39 @@ function sleeveWarnings({ design, targets, counts, sleeve }: Warned): Fault[] {
   if (sleeve.cap) {
     const cap = Math.round(sleeve.cap.heightMm);
     if (cap < CAP_SHARE.least * depth || cap > CAP_SHARE.most * depth) {
-      list.push(fault('cap out of proportion', 'The cap that meets the armhole is {cap} mm high, the armhole {depth} mm deep; a sleeve {width} mm wide suits it badly.', { cap, depth, width: mm(sleeve.wide) }, { field: 'ease.upperArm' }));
+      list.push(
+        fault(
+          'cap out of proportion',
+          'The cap that meets the armhole is {cap} mm high, the armhole {depth} mm deep; a sleeve {width} mm wide suits it badly.',
+          { cap, depth, width: mm(sleeve.wide) },
+          { field: 'ease.upperArm' },
+        ),
+      );
     }
   }
   const arm = design.body.upperArm;
-  if ((design.armhole === 'drop' || design.armhole === 'indented') && mm(sleeve.wide) < arm + Math.min(0, design.ease.upperArm)) {
-    list.push(fault('sleeve top narrower than the arm', 'Twice the armhole makes a sleeve {width} mm wide for an upper arm of {arm} mm; make the armhole deeper.', { width: mm(sleeve.wide), arm: Math.round(arm) }, { field: 'body.armholeDepth' }));
+  if (
+    (design.armhole === 'drop' || design.armhole === 'indented') &&
+    mm(sleeve.wide) < arm + Math.min(0, design.ease.upperArm)
+  ) {
+    list.push(
+      fault(
+        'sleeve top narrower than the arm',
+        'Twice the armhole makes a sleeve {width} mm wide for an upper arm of {arm} mm; make the armhole deeper.',
+        { width: mm(sleeve.wide), arm: Math.round(arm) },
+        { field: 'body.armholeDepth' },
+      ),
+    );
   }
   if (targets.cuff > targets.sleeveTop && design.sleeve.shape !== 'straight') {
-    list.push(fault('cuff wider than sleeve', 'The cuff ({cuff} mm) is wider than the sleeve at its top ({top} mm).', { cuff: Math.round(targets.cuff), top: Math.round(targets.sleeveTop) }, { field: 'ease.wrist' }));
+    list.push(
+      fault(
+        'cuff wider than sleeve',
+        'The cuff ({cuff} mm) is wider than the sleeve at its top ({top} mm).',
+        { cuff: Math.round(targets.cuff), top: Math.round(targets.sleeveTop) },
+        { field: 'ease.wrist' },
+      ),
+    );
   }
   return list;
 }
@@ -120,23 +163,62 @@ function multipleWarnings({ design, counts }: Warned): Fault[] {
   if (design.hem.count === 'fitted' || counts.pairs.hem === 0) return [];
   const near = fits(design.hem.fabric, counts.hem);
   if (near.fits) return [];
-  return [fault('rib multiple', '{count} stitches do not fit {fabric}; {below} or {above} would.', { count: counts.hem, fabric: design.hem.fabric, below: near.below, above: near.above }, { field: 'hem.count' })];
+  return [
+    fault(
+      'rib multiple',
+      '{count} stitches do not fit {fabric}; {below} or {above} would.',
+      { count: counts.hem, fabric: design.hem.fabric, below: near.below, above: near.above },
+      { field: 'hem.count' },
+    ),
+  ];
 }
 
 function shapeWarnings({ design, targets, counts, buttonsOver }: Warned): Fault[] {
   const list: Fault[] = [];
   if (targets.neckDepth < targets.backNeckDepth) {
-    list.push(fault('front neck above back neck', 'The neck is {front} mm deep in front and {back} mm behind; usually the front is the deeper one.', { front: Math.round(targets.neckDepth), back: Math.round(targets.backNeckDepth) }, { field: 'neck.depthMm' }));
+    list.push(
+      fault(
+        'front neck above back neck',
+        'The neck is {front} mm deep in front and {back} mm behind; usually the front is the deeper one.',
+        { front: Math.round(targets.neckDepth), back: Math.round(targets.backNeckDepth) },
+        { field: 'neck.depthMm' },
+      ),
+    );
   }
-  if (design.silhouette === 'straight' && targets.hem < design.body.hip / 2 && design.lengthMm > design.body.napeToWaist + HIP_BELOW_WAIST_MM) {
-    list.push(fault('narrow at the hip', 'It reaches over the hips, {hip} mm round, with {hem} mm round; take a tapered body or more ease.', { hip: Math.round(design.body.hip), hem: Math.round(2 * targets.hem) }, { field: 'silhouette' }));
+  if (
+    design.silhouette === 'straight' &&
+    targets.hem < design.body.hip / 2 &&
+    design.lengthMm > design.body.napeToWaist + HIP_BELOW_WAIST_MM
+  ) {
+    list.push(
+      fault(
+        'narrow at the hip',
+        'It reaches over the hips, {hip} mm round, with {hem} mm round; take a tapered body or more ease.',
+        { hip: Math.round(design.body.hip), hem: Math.round(2 * targets.hem) },
+        { field: 'silhouette' },
+      ),
+    );
   }
   const { buttons } = design.frontBand;
   if (buttonsOver !== undefined && buttons > 0 && !buttonholePlaces(buttonsOver, buttons)) {
-    list.push(fault('too many buttons', '{buttons} button holes do not fit along {stitches} stitches; the band has none now.', { buttons, stitches: buttonsOver }, { field: 'frontBand.buttons' }));
+    list.push(
+      fault(
+        'too many buttons',
+        '{buttons} button holes do not fit along {stitches} stitches; the band has none now.',
+        { buttons, stitches: buttonsOver },
+        { field: 'frontBand.buttons' },
+      ),
+    );
   }
   if (counts.shoulder.length > 0 && (counts.shoulder[0] ?? 0) < 2) {
-    list.push(fault('narrow shoulder', 'Only {stitches} stitches are left for each shoulder.', { stitches: counts.shoulder.reduce((sum, n) => sum + n, 0) }, { field: 'neck.widthMm' }));
+    list.push(
+      fault(
+        'narrow shoulder',
+        'Only {stitches} stitches are left for each shoulder.',
+        { stitches: counts.shoulder.reduce((sum, n) => sum + n, 0) },
+        { field: 'neck.widthMm' },
+      ),
+    );
   }
   return list;
 }

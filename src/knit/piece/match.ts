@@ -34,5 +34,3 @@ export function match(wish: SeamWish): Match {
   const longer = Math.max(first.measure, second.measure * (1 + ease / 100));
   return { ...wish, difference, agrees: false, easeInEvery: longer / Math.abs(difference) };
 }
-
-export const mismatches = (matches: readonly Match[]): readonly Match[] => matches.filter((m) => !m.agrees);

@@ -83,12 +83,21 @@ export function shapingOf(edges: Edges, from: number, to: number, count: number)
       else for (let i = 0; i < Math.abs(step.by); i += 1) at(first + i)[edge] = Math.sign(step.by);
     }
   }
-  return gathered([...rows.entries()].sort(([a], [b]) => a - b), count);
+  return gathered(
+    [...rows.entries()].sort(([a], [b]) => a - b),
+    count,
+  );
 }
 
 function gathered(rows: readonly (readonly [number, RowWork])[], start: number): Shaping[] {
-  const singles = new Map<string, { edge: 'right' | 'left' | 'both'; by: number; inset: number; rows: number[] }>();
-  const groups = new Map<string, { kind: 'bind off' | 'cast on'; edge: 'right' | 'left'; groups: { row: number; stitches: number }[] }>();
+  const singles = new Map<
+    string,
+    { edge: 'right' | 'left' | 'both'; by: number; inset: number; rows: number[] }
+  >();
+  const groups = new Map<
+    string,
+    { kind: 'bind off' | 'cast on'; edge: 'right' | 'left'; groups: { row: number; stitches: number }[] }
+  >();
   let count = start;
   for (const [row, { group, right, left }] of rows) {
     if (group) {

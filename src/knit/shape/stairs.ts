@@ -30,7 +30,9 @@ export function stairsOf(
   const way = end >= start ? 1 : -1;
   const up = targets.map((target) => way * (target - start));
   const total = way * (end - start);
-  const rounded = up.map((target, i) => (i === up.length - 1 && !endsLevel ? total : clamp(Math.round(target), total)));
+  const rounded = up.map((target, i) =>
+    i === up.length - 1 && !endsLevel ? total : clamp(Math.round(target), total),
+  );
   const ordered = inOrder(rounded, up, order);
   let worst = { stitches: 0, pair: 0 };
   ordered.forEach((stair, i) => {
@@ -42,7 +44,11 @@ export function stairsOf(
 
 const clamp = (n: number, total: number): number => Math.max(0, Math.min(total, n));
 
-function inOrder(rounded: readonly number[], targets: readonly number[], order: StepOrder): readonly number[] {
+function inOrder(
+  rounded: readonly number[],
+  targets: readonly number[],
+  order: StepOrder,
+): readonly number[] {
   if (order === 'free') return rounded;
   if (order === 'falling') return falling(rounded, targets);
   if (order === 'rising') return rising(rounded, targets);
@@ -58,15 +64,22 @@ function inOrder(rounded: readonly number[], targets: readonly number[], order: 
 /** Rising steps are falling ones read from the top. */
 function rising(rounded: readonly number[], targets: readonly number[]): number[] {
   const total = rounded[rounded.length - 1] ?? 0;
-  const turn = (list: readonly number[]): number[] => [0, ...list.slice(0, -1)].reverse().map((n) => total - n);
+  const turn = (list: readonly number[]): number[] =>
+    [0, ...list.slice(0, -1)].reverse().map((n) => total - n);
   const turned = falling(turn(rounded), turn(targets));
-  return [...turned.slice(0, -1).reverse().map((n) => total - n), total];
+  return [
+    ...turned
+      .slice(0, -1)
+      .reverse()
+      .map((n) => total - n),
+    total,
+  ];
 }
 
 /**
  * Lays the steps up to the last group of two or more so that none is bigger than the one before it. Where that would
  * lead more than `FAR` away from the curve (a long slant of ones and twos), only the steps that the curve itself makes
- * two and more are laid so; the twos after them are worked one stitch a row.
+ * two and more are laid so, and never more than one stitch away; the twos after them are worked one stitch a row.
  */
 function falling(rounded: readonly number[], targets: readonly number[]): readonly number[] {
   const steps = rounded.map((n, i) => n - (rounded[i - 1] ?? 0));
@@ -75,7 +88,8 @@ function falling(rounded: readonly number[], targets: readonly number[]): readon
   const whole = laidFalling(rounded, targets, run);
   if (worstOf(whole, targets) <= FAR) return whole;
   const steep = targets.findIndex((target, i) => target - (targets[i - 1] ?? 0) < 2);
-  return laidFalling(rounded, targets, steep === -1 ? run : Math.min(steep, run));
+  const part = laidFalling(rounded, targets, steep === -1 ? run : Math.min(steep, run));
+  return worstOf(part, targets) <= 1 ? part : rounded;
 }
 
 /** Stitches off its curve that order is worth. */
@@ -127,7 +141,9 @@ function nearestFalling(targets: readonly number[], total: number): readonly num
 
 /** Where nothing lies within reach: the plain rounding with its steps sorted. */
 function sortedRun(targets: readonly number[], total: number): readonly number[] {
-  const stairs = targets.map((target, i) => (i === targets.length - 1 ? total : clamp(Math.round(target), total)));
+  const stairs = targets.map((target, i) =>
+    i === targets.length - 1 ? total : clamp(Math.round(target), total),
+  );
   const steps = stairs.map((n, i) => n - (stairs[i - 1] ?? 0)).sort((a, b) => b - a);
   let at = 0;
   return steps.map((step) => (at += step));
