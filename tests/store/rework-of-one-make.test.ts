@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest';
+import type { PlanRecord } from '../../src/store/records.ts';
+import { freshStore, given, planOf, scarf } from './scenario.ts';
+
+/** A plan that is one make's own: it says from which recipe. */
+const own = (rows: number): PlanRecord => {
+  const record = planOf('scarf', 'cuff', rows);
+  const recipe = { name: 'Body', from: { castOn: 20 }, sections: [], end: 'bind off' as const };
+  return { ...record, plan: { ...record.plan, recipe } };
+};
+
+describe('a rework of one make', () => {
+  it('leaves the other makes on the plan that is for all, also when the garment is saved again', async () => {
+    const store = await freshStore();
+    const { garment, plans } = scarf();
+    given(await store.saveGarment(garment, plans));
+    given(await store.finishRow('scarf/cuff/0/1'));
+    given(await store.rework('scarf/cuff/0/1', own(14)));
+    given(await store.saveGarment({ ...garment, notes: 'one is longer' }, []));
+    expect(given(await store.placesOf('scarf')).map((p) => [p.id, p.rows, p.total])).toEqual([
+      ['scarf/cuff/0/1', 1, 14],
+      ['scarf/cuff/0/2', 0, 12],
+      ['scarf/long/0/1', 0, 30],
+    ]);
+  });
+
+  it('is not taken for the newest plan when the same plan is saved once more', async () => {
+    const store = await freshStore();
+    const { garment, plans } = scarf();
+    given(await store.saveGarment(garment, plans));
+    given(await store.rework('scarf/cuff/0/1', own(14)));
+    given(await store.saveGarment(garment, plans));
+    const places = given(await store.placesOf('scarf'));
+    expect(places.map((p) => p.plan)).toEqual(['scarf/cuff/0/s/2', 'scarf/cuff/0/s/1', 'scarf/long/0/s/1']);
+  });
+
+  it('can be followed by another make, and taken back by both', async () => {
+    const store = await freshStore();
+    const { garment, plans } = scarf();
+    given(await store.saveGarment(garment, plans));
+    given(await store.rework('scarf/cuff/0/1', own(14)));
+    expect(given(await store.rework('scarf/cuff/0/2', own(14))).place.plan).toBe('scarf/cuff/0/s/2');
+    expect(given(await store.undo('scarf/cuff/0/2')).place).toMatchObject({
+      plan: 'scarf/cuff/0/s/1',
+      total: 12,
+    });
+  });
+});
