@@ -17,7 +17,10 @@ export function planRecords(garment: GarmentRecord): Result<PlanRecord[]> {
       continue;
     }
     const { parts, mirrorParts = [] } = made.value;
-    records.push(...recordsOf(garment.id, piece, parts, false), ...recordsOf(garment.id, piece, mirrorParts, true));
+    records.push(
+      ...recordsOf(garment.id, piece, parts, false),
+      ...recordsOf(garment.id, piece, mirrorParts, true),
+    );
   }
   return faults.length > 0 ? refuse(...faults) : ok(records);
 }

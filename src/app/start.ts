@@ -1,5 +1,4 @@
 import { openStore, type Store } from '../store/store.ts';
-import { openDrawing, openGarment } from './intents/garments.ts';
 import { openMake } from './intents/knit.ts';
 import { takeSettings } from './intents/settings.ts';
 import { tryAgain } from './intents/taps.ts';
@@ -52,6 +51,11 @@ function readAgain(open: Store): void {
   if (saving.value === 'held' && open.held() === 0) saving.value = 'saved';
   missing.value = open.missing();
   rereadMake();
+  void rereadGarments();
+}
+
+async function rereadGarments(): Promise<void> {
+  const { openDrawing, openGarment } = await import('./intents/garments.ts');
   const shown = garmentShown.value?.garment.id;
   if (shown !== undefined) void openGarment(shown);
   for (const id of Object.keys(drawings.value)) void openDrawing(id);

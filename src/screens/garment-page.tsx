@@ -5,9 +5,9 @@ import { hrefTo, type Route } from '../app/routes.ts';
 import { type GarmentView, garmentShown, readFault } from '../app/state.ts';
 import { Notice } from '../ui/notice/notice.tsx';
 import { Screen } from '../ui/screen/screen.tsx';
+import { saysFault } from '../words/fault.ts';
 import { say } from '../words/say.ts';
 import { useArrival } from './arrival.ts';
-import { saysFault } from './says-fault.ts';
 
 export interface GarmentPageProps {
   readonly route: Route;
@@ -23,7 +23,10 @@ export function GarmentPage({ route, title, children }: GarmentPageProps) {
   const here = view?.garment.id === id ? view : undefined;
   useArrival(here ? `${title} · ${here.garment.name}` : title);
   const back = here
-    ? { href: hrefTo('garment', { garment: id }), label: say('garment.backTo', { garment: here.garment.name }) }
+    ? {
+        href: hrefTo('garment', { garment: id }),
+        label: say('garment.backTo', { garment: here.garment.name }),
+      }
     : { href: hrefTo('workbasket'), label: say('garment.toWorkbasket') };
   return (
     <Screen title={title} over={here?.garment.name} back={back}>

@@ -14,7 +14,9 @@ export interface Sitting {
 
 /** The sitting after a row finished at `now`. */
 export const sat = (sitting: Sitting | undefined, now: number): Sitting =>
-  sitting === undefined || now - sitting.last >= PAUSE_MS ? { since: now, last: now } : { ...sitting, last: now };
+  sitting === undefined || now - sitting.last >= PAUSE_MS
+    ? { since: now, last: now }
+    : { ...sitting, last: now };
 
 export const wantsRest = (sitting: Sitting): boolean => sitting.last - sitting.since >= SITTING_MS;
 

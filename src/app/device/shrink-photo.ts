@@ -12,5 +12,7 @@ export async function shrinkPhoto(file: Blob): Promise<Blob | undefined> {
   canvas.height = Math.max(1, Math.round(picture.height * scale));
   canvas.getContext('2d')?.drawImage(picture, 0, 0, canvas.width, canvas.height);
   picture.close();
-  return new Promise((resolve) => canvas.toBlob((small) => resolve(small ?? undefined), 'image/jpeg', QUALITY));
+  return new Promise((resolve) =>
+    canvas.toBlob((small) => resolve(small ?? undefined), 'image/jpeg', QUALITY),
+  );
 }

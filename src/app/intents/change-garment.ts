@@ -20,7 +20,11 @@ export function changeGarment(
 /** One change after the other: a figure typed fast must not be overtaken by the one before it. */
 let last: Promise<unknown> = Promise.resolve();
 
-async function changeOnce(id: string, change: (garment: GarmentRecord) => GarmentRecord, now: number): Promise<boolean> {
+async function changeOnce(
+  id: string,
+  change: (garment: GarmentRecord) => GarmentRecord,
+  now: number,
+): Promise<boolean> {
   const open = await store();
   const garment = readOr(await open.garment(id));
   if (garment === undefined) return false;

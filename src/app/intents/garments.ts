@@ -76,7 +76,9 @@ async function readPlans(open: Store, places: readonly PlaceRecord[]): Promise<P
 
 const viewOf = (garment: GarmentRecord, places: readonly PlaceRecord[], plans: Plans): GarmentView => ({
   garment,
-  pieces: garment.pieces.map((piece) => pieceOf(garment.id, piece, new Map(places.map((place) => [place.id, place])), plans)),
+  pieces: garment.pieces.map((piece) =>
+    pieceOf(garment.id, piece, new Map(places.map((place) => [place.id, place])), plans),
+  ),
 });
 
 function pieceOf(

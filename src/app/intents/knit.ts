@@ -1,7 +1,6 @@
 import { batch } from '@preact/signals';
-import type { PlaceRecord } from '../../store/records.ts';
 import { askToKeep } from '../../store/persist.ts';
-import { tellRow } from '../device/tell.ts';
+import type { PlaceRecord } from '../../store/records.ts';
 import { inHand, locked, looking, storedRows } from '../state.ts';
 import { readOr, store } from '../store.ts';
 import { tap } from './taps.ts';
@@ -63,7 +62,7 @@ function rowStored(place: PlaceRecord): void {
   // there is something worth keeping now; a browser that asks her asks but once
   if (storedRows.value === 1) void askToKeep();
   const part = inHand.value?.part;
-  if (part) tellRow(part, place.rows);
+  if (part) void import('../device/all.ts').then(({ tellRow }) => tellRow(part, place.rows));
 }
 
 function moved(): void {

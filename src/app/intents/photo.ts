@@ -1,12 +1,15 @@
-import type { PhotoRecord } from '../../store/records.ts';
 import { addPhoto, deletePhoto, photosOf } from '../../store/photos.ts';
+import type { PhotoRecord } from '../../store/records.ts';
 import { shrinkPhoto } from '../device/shrink-photo.ts';
 import { readOr, store } from '../store.ts';
 
 /** The photo of the yarn: the newest of the garment's; undefined where there is none. */
 export async function openPhoto(garment: string): Promise<PhotoRecord | undefined> {
   const photos = readOr(await photosOf((await store()).box, garment)) ?? [];
-  return photos.reduce<PhotoRecord | undefined>((newest, photo) => (newest && newest.at > photo.at ? newest : photo), undefined);
+  return photos.reduce<PhotoRecord | undefined>(
+    (newest, photo) => (newest && newest.at > photo.at ? newest : photo),
+    undefined,
+  );
 }
 
 /** Keeps a photo in the place of the one before; undefined where the picture cannot be read or kept. */

@@ -1,7 +1,7 @@
 import { effect } from '@preact/signals';
 import { speak } from '../../words/say.ts';
 import { languages, type Speech, speech, speechFor } from '../../words/settings.ts';
-import { type Settings, settings, readSettings } from '../settings.ts';
+import { readSettings, type Settings, settings } from '../settings.ts';
 import { readOr, store } from '../store.ts';
 
 /** How the app speaks, each part stored by its name; `language` undefined or 'auto' follows the device. */

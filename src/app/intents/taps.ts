@@ -21,7 +21,12 @@ const line: Tap[] = [];
 let running: Promise<void> | undefined;
 
 /** Such a tap asked for what there is not (one tap too many at the end): no second try can mend it. */
-const pointless: ReadonlySet<string> = new Set(['at-the-end', 'nothing-to-undo', 'row-outside', 'no-such-make']);
+const pointless: ReadonlySet<string> = new Set([
+  'at-the-end',
+  'nothing-to-undo',
+  'row-outside',
+  'no-such-make',
+]);
 
 /** Puts a tap at the end of the line; resolves when the line is empty or stands still at a fault. */
 export function tap(next: Tap): Promise<void> {

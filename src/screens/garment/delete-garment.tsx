@@ -13,7 +13,9 @@ export function DeleteGarment({ view }: { readonly view: GarmentView }) {
   const [open, setOpen] = useState(false);
   const [failed, setFailed] = useState(false);
   const { garment, pieces } = view;
-  const rows = pieces.flatMap((piece) => piece.makes.flatMap((make) => make.places)).reduce((sum, p) => sum + p.rows, 0);
+  const rows = pieces
+    .flatMap((piece) => piece.makes.flatMap((make) => make.places))
+    .reduce((sum, p) => sum + p.rows, 0);
   const close = () => setOpen(false);
   const remove = async () => {
     const done = await deleteGarment(garment.id);
@@ -33,7 +35,12 @@ export function DeleteGarment({ view }: { readonly view: GarmentView }) {
       <Button kind="danger" icon="trash" onPress={() => setOpen(true)}>
         {say('garment.delete')}
       </Button>
-      <Sheet open={open} title={say('garment.deleteTitle', { garment: garment.name })} actions={actions} onClose={close}>
+      <Sheet
+        open={open}
+        title={say('garment.deleteTitle', { garment: garment.name })}
+        actions={actions}
+        onClose={close}
+      >
         <p>{say('garment.deleteBody', { count: rows })}</p>
         {failed && (
           <Notice kind="fault" live>

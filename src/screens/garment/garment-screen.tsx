@@ -7,10 +7,10 @@ import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { ProgressBar } from '../../ui/progress/progress-bar.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
+import { saysFault } from '../../words/fault.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
-import { saysFault } from '../says-fault.ts';
 import { DeleteGarment } from './delete-garment.tsx';
 import { Notes } from './notes.tsx';
 import { PieceSection } from './piece-section.tsx';
@@ -23,7 +23,8 @@ export default function GarmentScreen({ route }: { readonly route: Route }) {
   useEffect(() => void openGarment(id), [id]);
   const view = garmentShown.value;
   const fault = readFault.value;
-  if (view === null || (fault !== undefined && view === undefined)) return <None sentence={fault && saysFault(fault)} />;
+  if (view === null || (fault !== undefined && view === undefined))
+    return <None sentence={fault && saysFault(fault)} />;
   return view?.garment.id === id ? <Whole view={view} /> : <div class="garment-waits" />;
 }
 

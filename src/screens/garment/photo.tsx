@@ -29,7 +29,10 @@ export function Photo({ garment }: { readonly garment: GarmentRecord }) {
         </Notice>
       )}
       <div class="photo-keys">
-        <Picker label={say(photo ? 'garment.changePhoto' : 'garment.addPhoto')} onPick={(file) => void keep(file)} />
+        <Picker
+          label={say(photo ? 'garment.changePhoto' : 'garment.addPhoto')}
+          onPick={(file) => void keep(file)}
+        />
         {photo && (
           <Button icon="trash" onPress={() => void remove(photo.id)}>
             {say('garment.removePhoto')}

@@ -44,7 +44,10 @@ function Make({ piece, make }: { readonly piece: PieceView; readonly make: MakeV
       <ul role="list" class="piece-parts">
         {make.places.map((place, i) => (
           <li key={place.id}>
-            <PartLink place={place} what={saysMake(piece.name, make.parts[i]?.name ?? '', make.make, piece.makes.length)} />
+            <PartLink
+              place={place}
+              what={saysMake(piece.name, make.parts[i]?.name ?? '', make.make, piece.makes.length)}
+            />
           </li>
         ))}
       </ul>
@@ -54,7 +57,10 @@ function Make({ piece, make }: { readonly piece: PieceView; readonly make: MakeV
 
 /** The part knitted last; undefined before the first row. */
 function partInHand(places: readonly PlaceRecord[]): number | undefined {
-  const last = places.reduce((best, place, i) => (place.touched > (places[best]?.touched ?? 0) ? i : best), 0);
+  const last = places.reduce(
+    (best, place, i) => (place.touched > (places[best]?.touched ?? 0) ? i : best),
+    0,
+  );
   return (places[last]?.touched ?? 0) > 0 ? last : undefined;
 }
 

@@ -1,11 +1,19 @@
 import './knitting.css';
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
-import { readAloud } from '../../app/device/aloud.ts';
-import { openGarmentInHand } from '../../app/intents/garments.ts';
 import { lookAtRow, openMake } from '../../app/intents/knit.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import { settings } from '../../app/settings.ts';
-import { garmentInHand, type InHand, inHand, locked, looking, readFault, rowNow, storedRows } from '../../app/state.ts';
+import {
+  garmentInHand,
+  type InHand,
+  inHand,
+  locked,
+  looking,
+  readFault,
+  restDue,
+  rowNow,
+  storedRows,
+} from '../../app/state.ts';
 import { makeKey } from '../../progress/log.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { Ladder } from '../../ui/ladder/ladder.tsx';
@@ -13,19 +21,21 @@ import { rowsAhead } from '../../ui/ladder/rows-ahead.ts';
 import { LiveRegion } from '../../ui/live/live-region.tsx';
 import { ProgressBar } from '../../ui/progress/progress-bar.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
-import { languageTag, say } from '../../words/say.ts';
+import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
-import { LegendSheet } from './legend-sheet.tsx';
-import { NothingHere } from './nothing-here.tsx';
+import {
+  LegendSheet,
+  NothingHere,
+  PartEnd,
+  PlaceMap,
+  RestNotice,
+  RowsSheet,
+  ToolsSheet,
+} from './after-paint.ts';
 import { PadFoot } from './pad-foot.tsx';
-import { PartEnd } from './part-end.tsx';
-import { PlaceMap } from './place-map.tsx';
-import { RestNotice } from './rest-notice.tsx';
 import { RowCard } from './row-card.tsx';
-import { RowsSheet } from './rows-sheet.tsx';
 import { saysMakeInHand, saysNextShaping, saysSection, saysWholeRow } from './says-place.ts';
 import { SetUp } from './set-up.tsx';
-import { ToolsSheet } from './tools-sheet.tsx';
 import { useDevices, useVoice } from './use-devices.ts';
 
 export default function KnittingScreen({ route }: { readonly route: Route }) {
@@ -70,7 +80,7 @@ function Knitting({ now }: { readonly now: InHand }) {
         foot={<PadFoot now={now} rowId={rowId} onRows={() => setSheet('rows')} />}
       >
         <LiveRegion text={spoken} again={storedRows.value} />
-        <RestNotice />
+        {restDue.value && <RestNotice />}
         <Progress now={now} />
         {now.place.rows === 0 && looking.value === undefined && <SetUp part={now.part} />}
         {read ? (
@@ -92,7 +102,7 @@ function Knitting({ now }: { readonly now: InHand }) {
       </Screen>
       <RowsSheet now={now} open={sheet === 'rows'} onClose={close} />
       {read && <LegendSheet row={read} open={sheet === 'legend'} onClose={close} />}
-      <ToolsSheet open={sheet === 'tools'} onReadAloud={() => readAloud(spoken, languageTag())} onClose={close} />
+      <ToolsSheet open={sheet === 'tools'} sentence={spoken} onClose={close} />
     </div>
   );
 }
@@ -105,7 +115,8 @@ const backTo = ({ place, garment }: InHand) => ({
 /** The copies of a piece are known only once the garment is read. */
 function useTitle(now: InHand): string {
   const view = garmentInHand.value;
-  const piece = view?.garment.id === now.place.garment ? view.pieces.find(({ id }) => id === now.place.piece) : undefined;
+  const piece =
+    view?.garment.id === now.place.garment ? view.pieces.find(({ id }) => id === now.place.piece) : undefined;
   return saysMakeInHand(now.part, now.place, piece?.makes.length);
 }
 
@@ -113,12 +124,14 @@ function useTitle(now: InHand): string {
 function useAfterPaint(now: InHand): void {
   const { garment, rows, total } = now.place;
   const done = rows >= total;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the end of the part changes what comes next
   useEffect(() => {
-    const frame = requestAnimationFrame(() => setTimeout(() => void openGarmentInHand(garment)));
+    const frame = requestAnimationFrame(() => setTimeout(() => void openRest(garment)));
     return () => cancelAnimationFrame(frame);
   }, [garment, done]);
 }
+
+const openRest = async (garment: string): Promise<void> =>
+  (await import('../../app/intents/garments.ts')).openGarmentInHand(garment);
 
 function HeadKeys({ onTools }: { readonly onTools: () => void }) {
   if (locked.value) return null;
@@ -143,7 +156,8 @@ function Progress({ now }: { readonly now: InHand }) {
         <p class="knitting-row">
           <strong>{say('knitting.rowOf', { row: row.n, rows: total })}</strong>
           <span>
-            {saysSection(now.part, row)} · {left === 0 ? say('knitting.lastRow') : say('knitting.toGo', { count: left })}
+            {saysSection(now.part, row)} ·{' '}
+            {left === 0 ? say('knitting.lastRow') : say('knitting.toGo', { count: left })}
           </span>
         </p>
       )}

@@ -1,4 +1,4 @@
-import { finishRow, lookAtRow, goToRow, undoRow } from '../../app/intents/knit.ts';
+import { finishRow, goToRow, lookAtRow, undoRow } from '../../app/intents/knit.ts';
 import { tryAgain } from '../../app/intents/taps.ts';
 import { settings } from '../../app/settings.ts';
 import { type InHand, locked, looking, rowNow, saving, tapFault, waiting } from '../../app/state.ts';
@@ -6,9 +6,9 @@ import { Button } from '../../ui/button/button.tsx';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { FinishPad } from '../../ui/pad/finish-pad.tsx';
-import { HoldButton } from '../../ui/pad/hold-button.tsx';
+import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
-import { saysFault } from '../says-fault.ts';
+import { Locked } from './after-paint.ts';
 import { padShapingOf } from './pad-shaping.ts';
 
 export interface PadFootProps {
@@ -33,8 +33,18 @@ function Thumb({ now, rowId, onRows }: PadFootProps) {
   if (looking.value !== undefined) return <LookingBar now={now} row={looking.value} />;
   const beside = (
     <>
-      <IconButton icon="history" label={say('knitting.goBack')} disabled={now.place.rows === 0} onPress={onRows} />
-      <IconButton icon="undo" label={say('knitting.undo')} disabled={now.place.seq === 0} onPress={() => void undoRow()} />
+      <IconButton
+        icon="history"
+        label={say('knitting.goBack')}
+        disabled={now.place.rows === 0}
+        onPress={onRows}
+      />
+      <IconButton
+        icon="undo"
+        label={say('knitting.undo')}
+        disabled={now.place.seq === 0}
+        onPress={() => void undoRow()}
+      />
     </>
   );
   if (row === undefined) return <div class={`pad-row pad-${settings.value.hand} end-row`}>{beside}</div>;
@@ -50,27 +60,13 @@ function Thumb({ now, rowId, onRows }: PadFootProps) {
   );
 }
 
-function Locked() {
-  const unlock = () => {
-    locked.value = false;
-  };
-  return (
-    <div class="locked">
-      <p>{say('knitting.locked')}</p>
-      <HoldButton label={say('knitting.holdToUnlock')} onHeld={unlock} />
-    </div>
-  );
-}
-
 /** A row is read that is not the one in hand: back to it, or make this one the next. */
 function LookingBar({ now, row }: { readonly now: InHand; readonly row: number }) {
   const place = rowNow.value?.n;
   return (
     <div class="looking-bar">
       <p>
-        {place === undefined
-          ? say('knitting.lookingDone', { row })
-          : say('knitting.looking', { row, place })}
+        {place === undefined ? say('knitting.lookingDone', { row }) : say('knitting.looking', { row, place })}
       </p>
       <div class="looking-keys">
         <Button kind="main" onPress={() => lookAtRow(undefined)}>
@@ -79,7 +75,12 @@ function LookingBar({ now, row }: { readonly now: InHand; readonly row: number }
         <Button icon="needle" onPress={() => void goToRow(row)}>
           {say('knitting.placeHere', { row })}
         </Button>
-        <IconButton icon="minus" label={say('knitting.rowBefore')} disabled={row <= 1} onPress={() => lookAtRow(row - 1)} />
+        <IconButton
+          icon="minus"
+          label={say('knitting.rowBefore')}
+          disabled={row <= 1}
+          onPress={() => lookAtRow(row - 1)}
+        />
         <IconButton
           icon="plus"
           label={say('knitting.rowAfter')}

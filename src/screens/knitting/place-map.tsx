@@ -1,11 +1,11 @@
 import { lookAtRow } from '../../app/intents/knit.ts';
+import { makeInHand } from '../../app/make-in-hand.ts';
 import { goTo } from '../../app/navigate.ts';
-import { garmentInHand, type InHand, looking } from '../../app/state.ts';
 import type { MakeView } from '../../app/state.ts';
+import { garmentInHand, type InHand, looking } from '../../app/state.ts';
 import { PanelMap, type RowPlace } from '../../ui/panel-map/panel-map.tsx';
 import { say } from '../../words/say.ts';
 import { hrefToMake } from '../links.ts';
-import { makeInHand } from './small-map.tsx';
 
 /** The piece drawn to scale with the place in it; a row touched is read. The other copies stand beside it. */
 export function PlaceMap({ now }: { readonly now: InHand }) {

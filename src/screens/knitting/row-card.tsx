@@ -7,8 +7,8 @@ import { saysNeedle } from '../../words/measures.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
+import { SmallMap } from './after-paint.ts';
 import { notchOf } from './pad-shaping.ts';
-import { SmallMap } from './small-map.tsx';
 
 export interface RowCardProps {
   readonly part: PlannedPart;
@@ -38,9 +38,13 @@ export function RowCard({ part, row, worked, id, onMap, onLegend }: RowCardProps
       <div class="row-after">
         <p>
           <strong class="row-count">{saysNumber(row.after)}</strong>
-          <span class="row-count-word">{say(row.after === 1 ? 'knitting.afterRowOne' : 'knitting.afterRow')}</span>
+          <span class="row-count-word">
+            {say(row.after === 1 ? 'knitting.afterRowOne' : 'knitting.afterRow')}
+          </span>
         </p>
-        <SmallMap part={part} worked={worked} onMap={onMap} />
+        <div class="small-map-place">
+          <SmallMap part={part} worked={worked} onMap={onMap} />
+        </div>
       </div>
     </section>
   );

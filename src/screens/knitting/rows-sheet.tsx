@@ -34,9 +34,15 @@ export function RowsSheet({ now, open, onClose }: RowsSheetProps) {
       <ol class="rows-back" role="list">
         {worked.map((row) => (
           <li key={row.n}>
-            <button class={`row-back${isShaping(row) ? ' row-back-shaping' : ''}`} type="button" onClick={go(row)}>
+            <button
+              class={`row-back${isShaping(row) ? ' row-back-shaping' : ''}`}
+              type="button"
+              onClick={go(row)}
+            >
               <strong>{say('knitting.goBackTo', { row: row.n })}</strong>
-              <span>{say('knitting.rowLine', { side: saysSide(row.side), count: saysStitches(row.after) })}</span>
+              <span>
+                {say('knitting.rowLine', { side: saysSide(row.side), count: saysStitches(row.after) })}
+              </span>
               {isShaping(row) && (
                 <span class="row-back-word">
                   <Icon name="notch" size="s" />

@@ -20,7 +20,9 @@ function saysSetUp(part: PlannedPart): string {
   const needle = saysNeedle(rows[0]?.needle ?? part.sections[0]?.needle ?? 4);
   if ('castOn' in from) return say('knitting.setUpCastOn', { count: from.castOn, needle });
   if ('pickUp' in from) {
-    const edges = from.pickUp.map(({ along, stitches }) => say('knitting.setUpPickUpEdge', { count: stitches, along }));
+    const edges = from.pickUp.map(({ along, stitches }) =>
+      say('knitting.setUpPickUpEdge', { count: stitches, along }),
+    );
     return say('knitting.setUpPickUp', { list: saysList(edges), total: start, needle });
   }
   return say('knitting.setUpTake', {

@@ -1,4 +1,5 @@
-import { garmentInHand, inHand } from '../../app/state.ts';
+import { makeInHand } from '../../app/make-in-hand.ts';
+import { inHand } from '../../app/state.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
 import { say } from '../../words/say.ts';
@@ -13,19 +14,12 @@ export interface SmallMapProps {
 export function SmallMap({ part, worked, onMap }: SmallMapProps) {
   const make = makeInHand();
   const parts = make?.parts ?? [part];
-  const rows = make ? make.places.map((place) => (place.id === inHand.value?.make ? worked : place.rows)) : [worked];
+  const rows = make
+    ? make.places.map((place) => (place.id === inHand.value?.make ? worked : place.rows))
+    : [worked];
   return (
     <button class="small-map" type="button" aria-label={say('knitting.map')} onClick={onMap}>
       <PieceThumb parts={parts} worked={rows} />
     </button>
   );
-}
-
-/** The copy of the piece that the part in hand belongs to, once the garment is read. */
-export function makeInHand() {
-  const now = inHand.value;
-  const view = garmentInHand.value;
-  if (!now || view?.garment.id !== now.place.garment) return undefined;
-  const piece = view.pieces.find(({ id }) => id === now.place.piece);
-  return piece?.makes.find(({ make }) => make === now.place.make);
 }

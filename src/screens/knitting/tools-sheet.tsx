@@ -1,34 +1,40 @@
+import { useEffect } from 'preact/hooks';
+import { canReadAloud, readAloud } from '../../app/device/aloud.ts';
 import { changeSetting } from '../../app/intents/settings.ts';
 import { hrefTo } from '../../app/routes.ts';
-import { settings, type Settings } from '../../app/settings.ts';
-import { canReadAloud } from '../../app/device/aloud.ts';
-import { useEffect } from 'preact/hooks';
+import { type Settings, settings } from '../../app/settings.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
-import { loadWords, say } from '../../words/say.ts';
+import { languageTag, loadWords, say } from '../../words/say.ts';
 
 export interface ToolsSheetProps {
   readonly open: boolean;
-  readonly onReadAloud: () => void;
+  /** what is read aloud when she asks */
+  readonly sentence: string;
   readonly onClose: () => void;
 }
 
 type Switch = { [K in keyof Settings]: Settings[K] extends boolean ? K : never }[keyof Settings];
 
 /** What is changed in the middle of knitting: light, sounds, voice. */
-export function ToolsSheet({ open, onReadAloud, onClose }: ToolsSheetProps) {
+export function ToolsSheet({ open, sentence, onClose }: ToolsSheetProps) {
   useEffect(() => {
     if (open) void loadWords('settings');
   }, [open]);
   const toggle = (name: Switch, label: string, hint: string) => (
-    <Toggle label={label} hint={hint} on={settings.value[name]} onChange={(on) => void changeSetting(name, on)} />
+    <Toggle
+      label={label}
+      hint={hint}
+      on={settings.value[name]}
+      onChange={(on) => void changeSetting(name, on)}
+    />
   );
   return (
     <Sheet open={open} title={say('knitting.tools')} onClose={onClose}>
       <div class="tools">
         {canReadAloud() && (
-          <Button icon="speaker" wide onPress={onReadAloud}>
+          <Button icon="speaker" wide onPress={() => readAloud(sentence, languageTag())}>
             {say('knitting.readAloud')}
           </Button>
         )}

@@ -1,28 +1,45 @@
 import { useEffect } from 'preact/hooks';
-import { hush, readAloud } from '../../app/device/aloud.ts';
-import { onHeadset } from '../../app/device/headset.ts';
-import { onPageKeys } from '../../app/device/page-keys.ts';
-import { stayAwake } from '../../app/device/wake-lock.ts';
 import { finishRow, undoRow } from '../../app/intents/knit.ts';
 import { settings } from '../../app/settings.ts';
 import { languageTag } from '../../words/say.ts';
+
+type Devices = typeof import('../../app/device/all.ts');
 
 const turns = { forward: () => void finishRow(), back: () => void undoRow() };
 
 /** The phone serves the knitting screen for as long as it is in sight: awake, keys, headset. */
 export function useDevices(title: string): void {
   const { keys, headset } = settings.value;
-  useEffect(() => stayAwake(), []);
-  useEffect(() => (keys ? onPageKeys(turns) : undefined), [keys]);
-  useEffect(() => (headset ? onHeadset(turns, title) : undefined), [headset, title]);
-  useEffect(() => hush, []);
+  useDevice((phone) => phone.stayAwake(), []);
+  useDevice((phone) => (keys ? phone.onPageKeys(turns) : undefined), [keys]);
+  useDevice((phone) => (headset ? phone.onHeadset(turns, title) : undefined), [headset, title]);
 }
 
 /** Reads each new sentence aloud where she has asked for it; not the one she comes to. */
 export function useVoice(sentence: string, stored: number): void {
-  const { voice } = settings.value;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: said when a row was stored, not when words or settings change
+  const wanted = settings.value.voice && stored > 0 && sentence !== '';
+  useDevice(
+    (phone) => {
+      if (wanted) phone.readAloud(sentence, languageTag());
+      return undefined;
+    },
+    // said when a row was stored, not when words or settings change
+    [stored],
+  );
+  useDevice((phone) => phone.hush, []);
+}
+
+/** An effect on the phone; what it begins is ended when its inputs change, or when the screen goes before it was loaded. */
+function useDevice(begin: (phone: Devices) => (() => void) | undefined, inputs: readonly unknown[]): void {
   useEffect(() => {
-    if (voice && stored > 0 && sentence !== '') readAloud(sentence, languageTag());
-  }, [stored]);
+    let gone = false;
+    let end: (() => void) | undefined;
+    void import('../../app/device/all.ts').then((phone) => {
+      if (!gone) end = begin(phone);
+    });
+    return () => {
+      gone = true;
+      end?.();
+    };
+  }, inputs);
 }

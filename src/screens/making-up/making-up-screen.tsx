@@ -12,7 +12,7 @@ import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
 import { ProgressBar } from '../../ui/progress/progress-bar.tsx';
 import { say } from '../../words/say.ts';
 import { GarmentPage } from '../garment-page.tsx';
-import { saysFault } from '../says-fault.ts';
+import { saysFault } from '../../words/fault.ts';
 import { saysStep } from './says-step.ts';
 
 /** From the last bind-off to the last seam: each step with its figures, ticked and kept. */

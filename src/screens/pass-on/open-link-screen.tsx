@@ -17,7 +17,7 @@ import { saysLength } from '../../words/measures.ts';
 import { saysList } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
-import { saysFault } from '../says-fault.ts';
+import { saysFault } from '../../words/fault.ts';
 
 /** A garment that came in a link: shown first, turned to her swatch, and kept only when she says so. */
 export default function OpenLinkScreen({ route }: { readonly route: Route }) {

@@ -1,10 +1,10 @@
-import { saysGauge } from './says-gauge.ts';
 import type { Route } from '../../app/routes.ts';
 import type { GarmentView } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { PrintSheet } from '../../ui/print/print-sheet.tsx';
 import { say } from '../../words/say.ts';
 import { GarmentPage } from '../garment-page.tsx';
+import { saysGauge } from './says-gauge.ts';
 
 /** The plan on paper: one piece (`?piece=id`), or all of them one after the other. */
 export default function PrintScreen({ route }: { readonly route: Route }) {

@@ -22,7 +22,9 @@ export function Keeping() {
   };
   return (
     <div class="keeping">
-      <Line sure={offlineReady.value}>{say(offlineReady.value ? 'settings.offlineYes' : 'settings.offlineNo')}</Line>
+      <Line sure={offlineReady.value}>
+        {say(offlineReady.value ? 'settings.offlineYes' : 'settings.offlineNo')}
+      </Line>
       {kept && <Line sure={kept === 'kept'}>{say(promises[kept])}</Line>}
       {kept === 'not kept' && <Button onPress={() => void ask()}>{say('settings.keptAsk')}</Button>}
       <p role="status">{refused ? say('settings.keptRefused') : ''}</p>

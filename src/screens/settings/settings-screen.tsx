@@ -8,10 +8,10 @@ import { Choice } from '../../ui/choice/choice.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
+import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
 import { useArrival } from '../arrival.ts';
-import { saysFault } from '../says-fault.ts';
 import { Keeping } from './keeping.tsx';
 
 export default function SettingsScreen() {
@@ -159,5 +159,10 @@ interface SwitchProps {
 }
 
 const Switch = ({ name, label, hint }: SwitchProps) => (
-  <Toggle label={label} hint={hint} on={settings.value[name]} onChange={(on) => void changeSetting(name, on)} />
+  <Toggle
+    label={label}
+    hint={hint}
+    on={settings.value[name]}
+    onChange={(on) => void changeSetting(name, on)}
+  />
 );

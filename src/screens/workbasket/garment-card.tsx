@@ -13,7 +13,11 @@ export function GarmentCard({ entry }: { readonly entry: BasketEntry }) {
   return (
     <Card href={hrefTo('garment', { garment: garment.id })}>
       <div class="garment-card">
-        <GarmentDrawing garment={garment.id} seen={worked} label={say('workbasket.drawingOf', { garment: garment.name, percent })} />
+        <GarmentDrawing
+          garment={garment.id}
+          seen={worked}
+          label={say('workbasket.drawingOf', { garment: garment.name, percent })}
+        />
         <p class="garment-card-words">
           <strong>{garment.name}</strong>
           <span class="quiet">

@@ -14,7 +14,6 @@ export interface GarmentDrawingProps {
 export function GarmentDrawing({ garment, seen, label }: GarmentDrawingProps) {
   const box = useRef<HTMLDivElement>(null);
   const inSight = useInSight(box);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: rows knitted since make it stale
   useEffect(() => {
     if (inSight) void openDrawing(garment);
   }, [inSight, garment, seen]);
@@ -27,7 +26,9 @@ export function GarmentDrawing({ garment, seen, label }: GarmentDrawingProps) {
 }
 
 function Pieces({ view }: { readonly view: GarmentView }) {
-  const makes = view.pieces.flatMap((piece) => piece.makes.map((make) => ({ key: `${piece.id}-${make.make}`, make })));
+  const makes = view.pieces.flatMap((piece) =>
+    piece.makes.map((make) => ({ key: `${piece.id}-${make.make}`, make })),
+  );
   const tallestMm = Math.max(1, ...makes.map(({ make }) => heightMm(make.parts)));
   return (
     <>
@@ -44,7 +45,8 @@ function Pieces({ view }: { readonly view: GarmentView }) {
 }
 
 const heightMm = (parts: GarmentView['pieces'][number]['makes'][number]['parts']): number =>
-  Math.max(0, ...parts.map((part) => part.rows.at(-1)?.height ?? 0)) - Math.min(...parts.map((part) => part.base), 0);
+  Math.max(0, ...parts.map((part) => part.rows.at(-1)?.height ?? 0)) -
+  Math.min(...parts.map((part) => part.base), 0);
 
 function useInSight(box: { readonly current: HTMLElement | null }): boolean {
   const [inSight, setInSight] = useState(false);

@@ -21,11 +21,16 @@ export function RowInHand({ now }: { readonly now: InHand }) {
     <Card tone="place" label={say('workbasket.inHand')}>
       <div class="in-hand">
         <div class="in-hand-drawing">
-          <PieceThumb parts={make?.parts ?? [part]} worked={make?.places.map((p) => p.rows) ?? [place.rows]} />
+          <PieceThumb
+            parts={make?.parts ?? [part]}
+            worked={make?.places.map((p) => p.rows) ?? [place.rows]}
+          />
         </div>
         <div class="in-hand-words">
           <p class="in-hand-garment">{garment.name}</p>
-          <p class="in-hand-part">{saysMake(part.piece, part.name, place.make, piece?.makes.length ?? place.make)}</p>
+          <p class="in-hand-part">
+            {saysMake(part.piece, part.name, place.make, piece?.makes.length ?? place.make)}
+          </p>
           <p>
             {place.rows < place.total
               ? say('workbasket.rowNext', { row: place.rows + 1, rows })

@@ -8,11 +8,11 @@ import { Button } from '../../ui/button/button.tsx';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
+import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
-import { saysFault } from '../says-fault.ts';
-import { Missing } from './missing.tsx';
 import { GarmentCard } from './garment-card.tsx';
+import { Missing } from './missing.tsx';
 import { RowInHand } from './row-in-hand.tsx';
 import { UpdateNotice } from './update-notice.tsx';
 import { WaysToBegin } from './ways-to-begin.tsx';
@@ -48,9 +48,14 @@ function Basket() {
   return (
     <>
       {top && <RowInHand now={top} />}
-      {entries && shelves.map((shelf) => (
-        <ShelfOf key={shelf} shelf={shelf} entries={entries.filter((entry) => shelfOf(entry, now) === shelf)} />
-      ))}
+      {entries &&
+        shelves.map((shelf) => (
+          <ShelfOf
+            key={shelf}
+            shelf={shelf}
+            entries={entries.filter((entry) => shelfOf(entry, now) === shelf)}
+          />
+        ))}
       {entries && (
         <section class="shelf">
           <h2>{say('workbasket.anotherOne')}</h2>

@@ -8,7 +8,7 @@ import type { GarmentRecord } from '../../store/records.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { say } from '../../words/say.ts';
 import { GarmentPage } from '../garment-page.tsx';
-import { saysFault } from '../says-fault.ts';
+import { saysFault } from '../../words/fault.ts';
 import { BallInHand } from './ball-in-hand.tsx';
 import { BandFields } from './band-fields.tsx';
 import { NeedCard } from './need-card.tsx';
