@@ -58,7 +58,7 @@ export default function EditorScreen({ route }: { readonly route: Route }) {
           }}
         />
       }
-      foot={<SaveFoot editor={now} />}
+      foot={<SaveFoot editor={now} piece={piece} />}
     >
       {piece ? (
         <PiecePage key={piece.id} entry={piece} isBegun={now.begun.has(piece.id)} garment={now.garment} />

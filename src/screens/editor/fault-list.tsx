@@ -1,37 +1,48 @@
+import { useState } from 'preact/hooks';
 import type { FormFault } from '../../knit/piece/form/check.ts';
 import type { PieceForm } from '../../knit/piece/form/form.ts';
 import { Button } from '../../ui/button/button.tsx';
-import { Notice } from '../../ui/notice/notice.tsx';
+import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { saysRecipeFault } from '../../words/recipe-fault.ts';
 import { say } from '../../words/say.ts';
 import { openSection } from './changes.ts';
-import { showBlanks } from './says-here.ts';
+import { saysHowMany, showBlanks } from './says-here.ts';
 
-interface FaultListProps {
+interface FaultButtonProps {
   readonly piece: string;
   readonly form: PieceForm;
   readonly faults: readonly FormFault[];
 }
 
-/** What keeps the piece from being knitted, each with the way to its field. */
-export function FaultList({ piece, form, faults }: FaultListProps) {
-  if (faults.length === 0) return null;
+/** How much keeps the piece from being knitted; opens the list of it, each with the way to its field. */
+export function FaultButton({ piece, form, faults }: FaultButtonProps) {
+  const [open, setOpen] = useState(false);
+  const { text, isWrong } = saysHowMany(faults);
+  const show = (found: FormFault) => () => {
+    setOpen(false);
+    goToFault(piece, found);
+  };
   return (
-    <Notice kind="warning" title={say('editor.toMend', { count: faults.length })}>
-      <ul class="edit-faults">
-        {faults.map((found, i) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: faults have no id and no state
-          <li key={i}>
-            <span>
-              {whereOf(form, found)} {saysRecipeFault(found.fault)}
-            </span>
-            <Button kind="quiet" onPress={() => goToFault(piece, found)}>
-              {say('editor.showFault')}
-            </Button>
-          </li>
-        ))}
-      </ul>
-    </Notice>
+    <>
+      <Button icon={isWrong ? 'warning' : 'edit'} onPress={() => setOpen(true)}>
+        {text}
+      </Button>
+      <Sheet open={open} title={text} onClose={() => setOpen(false)}>
+        <ul class="edit-faults">
+          {faults.map((found, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: faults have no id and no state
+            <li key={i} class="edit-stack">
+              <p>
+                {whereOf(form, found)} {saysRecipeFault(found.fault)}
+              </p>
+              <Button icon="onward" onPress={show(found)}>
+                {say('editor.showFault')}
+              </Button>
+            </li>
+          ))}
+        </ul>
+      </Sheet>
+    </>
   );
 }
 

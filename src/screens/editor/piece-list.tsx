@@ -7,6 +7,7 @@ import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
 import { say } from '../../words/say.ts';
 import { done } from './changes.ts';
 import { MoreMenu } from './more-menu.tsx';
+import { saysHowMany } from './says-here.ts';
 
 interface PieceListProps {
   readonly form: GarmentForm;
@@ -39,7 +40,8 @@ function PieceSummary({ entry, isBegun }: { readonly entry: PieceEntry; readonly
     counts.length > 1 ? say('editor.partsCount', { count: counts.length }) : '',
     makes > 1 ? say('editor.madeTimes', { count: makes }) : '',
   ].filter(Boolean);
-  const isWrong = faults.length > 0;
+  const { text, isWrong } = saysHowMany(faults);
+  const isReady = faults.length === 0;
   return (
     <>
       <span class="edit-piece-thumb">{plan && <PieceThumb parts={plan.parts} worked={[]} />}</span>
@@ -47,10 +49,8 @@ function PieceSummary({ entry, isBegun }: { readonly entry: PieceEntry; readonly
         <strong>{entry.form.name.trim() || say('editor.unnamedPiece')}</strong>
         <span>{facts.join(' · ')}</span>
         <span class={isWrong ? 'edit-wrong' : 'edit-right'}>
-          <Icon name={isWrong ? 'warning' : isBegun ? 'needle' : 'check'} size="s" />
-          {isWrong
-            ? say('editor.toMend', { count: faults.length })
-            : say(isBegun ? 'editor.pieceBegun' : 'editor.pieceReady')}
+          <Icon name={isWrong ? 'warning' : !isReady ? 'edit' : isBegun ? 'needle' : 'check'} size="s" />
+          {isReady ? say(isBegun ? 'editor.pieceBegun' : 'editor.pieceReady') : text}
         </span>
       </span>
       <Icon name="onward" size="s" />

@@ -11,7 +11,6 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { PanelMap } from '../../ui/panel-map/panel-map.tsx';
 import { say } from '../../words/say.ts';
 import { changePiece, openSection } from './changes.ts';
-import { FaultList } from './fault-list.tsx';
 import { PartEditor } from './part-editor.tsx';
 import { type SaysAt, saysAt } from './says-here.ts';
 import { TypedNumber } from './typed-number.tsx';
@@ -35,7 +34,6 @@ export function PiecePage({ entry, isBegun, garment }: PiecePageProps) {
   return (
     <>
       <Drawing entry={entry} />
-      <FaultList piece={id} form={form} faults={check.faults} />
       <PieceFields id={id} form={form} says={says} />
       {form.parts.map((part, index) => (
         // parts have no id of their own; every field shows what the form holds, so a moved part takes it along
@@ -76,7 +74,7 @@ function PieceFields({ id, form, says }: { readonly id: string; readonly form: P
   const type = (field: 'name' | 'makes') => (typed: string) =>
     changePiece(id, (old) => ({ ...old, [field]: typed }), field, field);
   return (
-    <section class="edit-stack" aria-label={form.name}>
+    <div class="edit-stack">
       <NameField id={id} form={form} says={says} />
       <TypedNumber label={say('editor.makes')} typed={form.makes} error={says('makes')} onTyped={type('makes')} />
       {Number(form.makes) > 1 && (
@@ -87,7 +85,7 @@ function PieceFields({ id, form, says }: { readonly id: string; readonly form: P
           onChange={(mirrored) => changePiece(id, (old) => ({ ...old, mirrored }), 'mirrored', 'mirrored')}
         />
       )}
-    </section>
+    </div>
   );
 }
 

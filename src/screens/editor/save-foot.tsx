@@ -6,11 +6,13 @@ import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { saysRecipeFault } from '../../words/recipe-fault.ts';
 import { say } from '../../words/say.ts';
+import type { PieceEntry } from '../../app/editor/garment-form.ts';
 import { savedWithout } from './draft-notice.tsx';
+import { FaultButton } from './fault-list.tsx';
 import { showBlanks } from './says-here.ts';
 
 /** Where what she typed is, and the button that makes it ready to knit. */
-export function SaveFoot({ editor }: { readonly editor: Editor }) {
+export function SaveFoot({ editor, piece }: { readonly editor: Editor; readonly piece: PieceEntry | undefined }) {
   const [busy, setBusy] = useState(false);
   const [trouble, setTrouble] = useState<string | undefined>(undefined);
   const { pieces } = editor.history.now;
@@ -37,8 +39,9 @@ export function SaveFoot({ editor }: { readonly editor: Editor }) {
     savedWithout.value = waiting.length > 0 ? { garment, names: waiting } : undefined;
     goInstead(hrefTo(waiting.length > 0 ? 'editGarment' : 'garment', { garment }));
   };
+  const faults = piece ? checkOf(piece.form).faults : [];
   return (
-    <>
+    <section class="edit-foot-stack" aria-label={say('editor.save')}>
       {keeping.value === 'failed' && (
         <Notice kind="warning" live>
           {say('editor.draftFailed')}
@@ -49,12 +52,13 @@ export function SaveFoot({ editor }: { readonly editor: Editor }) {
           {trouble}
         </Notice>
       )}
+      <p class="edit-kept">{say(keeping.value === 'kept' ? 'editor.draftKept' : 'editor.draftKeeping')}</p>
       <div class="edit-foot">
-        <p class="edit-kept">{say(keeping.value === 'kept' ? 'editor.draftKept' : 'editor.draftKeeping')}</p>
+        {piece && faults.length > 0 && <FaultButton piece={piece.id} form={piece.form} faults={faults} />}
         <Button kind="main" busy={busy} onPress={() => void save()}>
           {say(wrong > 0 && ready > 0 ? 'editor.saveReady' : 'editor.save')}
         </Button>
       </div>
-    </>
+    </section>
   );
 }

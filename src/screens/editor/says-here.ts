@@ -2,12 +2,25 @@ import { signal } from '@preact/signals';
 import type { Fault } from '../../knit/fault.ts';
 import type { FormFault } from '../../knit/piece/form/check.ts';
 import { saysRecipeFault } from '../../words/recipe-fault.ts';
+import { say } from '../../words/say.ts';
 
 /** Blank fields are spoken of only once she asks what is missing: an empty form is no reproach. */
 export const showBlanks = signal(false);
 
-const isQuiet = (fault: Fault): boolean =>
-  !showBlanks.value && (fault.code === 'blank' || fault.code === 'no name' || fault.code === 'nothing picked up');
+const blanks = ['blank', 'no name', 'nothing picked up'];
+
+/** Something that is only still to be filled in. */
+export const isBlank = (fault: Fault): boolean => blanks.includes(fault.code);
+
+const isQuiet = (fault: Fault): boolean => !showBlanks.value && isBlank(fault);
+
+/** '2 things to mend', or, where nothing is wrong, '3 still to fill in'. */
+export function saysHowMany(faults: readonly FormFault[]): { readonly text: string; readonly isWrong: boolean } {
+  const wrong = faults.filter(({ fault }) => !isBlank(fault)).length;
+  return wrong > 0
+    ? { text: say('editor.toMend', { count: wrong }), isWrong: true }
+    : { text: say('editor.toFill', { count: faults.length }), isWrong: false };
+}
 
 /** What is said at a field of a part or section; undefined where all is well. */
 export type SaysAt = (field: string) => string | undefined;

@@ -49,8 +49,9 @@ export function SectionCard(props: SectionCardProps) {
             {say('editor.sectionNamed', { number: index + 1, name: sectionTitle(section.name, index) })}
           </strong>
           <CountChange before={count?.before} after={count?.after} />
-          <span class="edit-soft">{rowsText(count)}</span>
-          <span class="edit-soft">{saysFabric(section.fabric)}</span>
+          <span class="edit-section-facts">
+            {rowsText(count)} · {saysFabric(section.fabric)}
+          </span>
         </>
       }
     >

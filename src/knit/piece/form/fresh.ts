@@ -1,12 +1,19 @@
-import type { FabricName } from '../../fabric.ts';
 import type { PartForm, PieceForm, SectionForm, ShapingForm } from './form.ts';
 import { freeName } from './list.ts';
 
 /** What a new entry begins with: what was used last, and the commonest way of the trade. */
 
-export function freshSection(part: PartForm | undefined, needle: string, fabric: FabricName = 'stocking'): SectionForm {
+/** After a rib comes the main fabric on its own needle; after anything else, more of the same. */
+export function freshSection(part: PartForm | undefined, needle: string): SectionForm {
   const last = part?.sections.at(-1);
-  return { name: '', rows: '', fabric: last?.fabric ?? fabric, needle: last?.needle ?? needle, shaping: [] };
+  const goesOn = last !== undefined && !last.fabric.startsWith('rib');
+  return {
+    name: '',
+    rows: '',
+    fabric: goesOn ? last.fabric : 'stocking',
+    needle: goesOn ? last.needle : needle,
+    shaping: [],
+  };
 }
 
 export type ShapingKind = ShapingForm['kind'];

@@ -1,0 +1,63 @@
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { type Served, serve } from '../run/serve.ts';
+import { openPhone, type Phone, phones, removeProfiles } from './drive.ts';
+import { addShaping, openSection, partOf, sectionOf, shot, toPieces, type, violationsUnrolled } from './editor-hand.ts';
+
+let host: Served;
+let phone: Phone | undefined;
+
+beforeAll(async () => {
+  host = await serve({ root: process.env.RIDGELINE_OUT ?? 'dist' });
+});
+
+afterEach(async () => {
+  await phone?.close();
+  phone = undefined;
+});
+
+afterAll(async () => {
+  await host.close();
+  removeProfiles();
+});
+
+async function openNew(size: keyof typeof phones): Promise<Page> {
+  phone = await openPhone({ size });
+  await phone.page.goto(`${host.url}#/new`);
+  await phone.page.getByLabel('Stitches in 10 cm').waitFor();
+  return phone.page;
+}
+
+describe('the pages of a garment by its numbers', () => {
+  it.each(['common', 'small'] as const)(
+    'every page is whole and readable on the %s phone',
+    async (size) => {
+      const page = await openNew(size);
+      await type(page, 'Stitches in 10 cm', '22');
+      await type(page, 'Rows in 10 cm', '30');
+      await page.getByText('Yarn and notes').tap();
+      for (const name of ['A back', 'A front with a V', 'A sleeve', 'A neckband']) {
+        await page.getByRole('button', { name, exact: true }).tap();
+      }
+      await page.getByRole('button', { name: 'Save', exact: true }).tap();
+      await page.getByText('What is marked cannot be knitted yet.').waitFor();
+      await shot(page, 'garment');
+      expect(await violationsUnrolled(page)).toEqual([]);
+      for (const piece of ['Back', 'Front', 'Sleeve', 'Neckband']) {
+        await page.locator('.edit-piece-link').filter({ hasText: piece }).tap();
+        await partOf(page, 0).waitFor();
+        const last = (await partOf(page, 0).locator('[id^="edit-section-0-"]').count()) - 1;
+        const card = await openSection(page, 0, last);
+        if (piece === 'Back') await addShaping(page, card, 'At an edge, again and again');
+        if (piece === 'Sleeve') await addShaping(page, card, 'Evenly across one row');
+        await partOf(page, 0).getByText('Edge stitch and first row').tap();
+        await shot(page, `piece-${piece}`);
+        expect(await violationsUnrolled(page), piece).toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phones[size].width);
+        await toPieces(page);
+      }
+      expect(await sectionOf(page, 0, 0).count()).toBe(0);
+    },
+    120_000,
+  );
+});

@@ -1,0 +1,265 @@
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { type Served, serve } from '../run/serve.ts';
+import { openPhone, type Phone, phones, removeProfiles } from './drive.ts';
+import {
+  addEmptyPiece,
+  choose,
+  countOf,
+  openSection,
+  partOf,
+  pick,
+  shot,
+  toPieces,
+  type,
+  typeEdge,
+  typeGroups,
+  typeSection,
+  violationsUnrolled,
+} from './editor-hand.ts';
+import { until } from './until.ts';
+
+let host: Served;
+let phone: Phone | undefined;
+
+beforeAll(async () => {
+  host = await serve({ root: process.env.RIDGELINE_OUT ?? 'dist' });
+});
+
+afterEach(async () => {
+  await phone?.close();
+  phone = undefined;
+});
+
+afterAll(async () => {
+  await host.close();
+  removeProfiles();
+});
+
+const rib = { name: 'Rib', rows: '10', fabric: 'rib, 1 by 1', needle: '3,5' } as const;
+
+async function openNew(size: keyof typeof phones): Promise<Page> {
+  phone = await openPhone({ size });
+  await phone.page.goto(`${host.url}#/new`);
+  await phone.page.getByLabel('Stitches in 10 cm').waitFor();
+  return phone.page;
+}
+
+const kept = (page: Page) => page.getByText('Kept on this phone as you type.').waitFor();
+
+describe('a garment by its numbers', () => {
+  it('is typed whole, its counts in sight all the while, a fault mended, a reload survived, and is knitted', async () => {
+    const page = await openNew('common');
+    await type(page, 'Name', 'Small vest with sleeves');
+    await type(page, 'Stitches in 10 cm', '20');
+    await type(page, 'Rows in 10 cm', '28');
+
+    // back
+    await addEmptyPiece(page, 'Back');
+    await type(partOf(page, 0), 'Stitches', '80');
+    await typeSection(page, 0, 0, rib);
+    await typeSection(page, 0, 1, { name: 'Body', rows: '40', fabric: 'stockinette' });
+    const armholes = await typeSection(page, 0, 2, { name: 'Armholes', rows: '32' });
+    await typeGroups(page, armholes, 'Both edges', '1', '4, 2');
+    expect(await countOf(page, 0, 2)).toBe('80 → 68');
+
+    // more shaping rows than the section has: said at the entry, and the way to mend it
+    const edge = await typeEdge(page, armholes, {
+      change: 'Decrease',
+      edge: 'Both edges',
+      first: '5',
+      every: '4',
+      times: '9',
+    });
+    expect(await countOf(page, 0, 2)).toBe('80 → 50');
+    const sentence =
+      'This would shape row 33, but the section has 32 rows. Give it more rows, or shape fewer times.';
+    expect(await edge.innerText()).toContain(sentence);
+    await shot(page, 'fault');
+    await type(edge, 'So many times', '3');
+    await until(
+      () => edge.innerText(),
+      (text) => !text.includes('This would shape'),
+    );
+    expect(await countOf(page, 0, 2)).toBe('80 → 62');
+    await choose(partOf(page, 0), 'On a holder');
+    await shot(page, 'back');
+
+    // the page goes away in the middle of a word, and comes back
+    await type(partOf(page, 0), 'Stitches', '8');
+    await kept(page);
+    await page.reload();
+    await page.waitForSelector('#edit-part-0');
+    expect(await partOf(page, 0).getByLabel('Stitches', { exact: true }).inputValue()).toBe('8');
+    await type(partOf(page, 0), 'Stitches', '80');
+    expect(await countOf(page, 0, 2)).toBe('80 → 62');
+    expect(await page.getByRole('button', { name: /to mend|to fill in/ }).count()).toBe(0);
+    await toPieces(page);
+
+    // front: 62 stitches split into two shoulders, the second one the mirror image of the first
+    await addEmptyPiece(page, 'Front');
+    await type(partOf(page, 0), 'Stitches', '80');
+    await typeSection(page, 0, 0, rib);
+    await typeSection(page, 0, 1, { name: 'Body', rows: '40', fabric: 'stockinette' });
+    await typeGroups(
+      page,
+      await typeSection(page, 0, 2, { name: 'Armholes', rows: '8' }),
+      'Both edges',
+      '1',
+      '4, 2',
+    );
+    expect(await countOf(page, 0, 2)).toBe('80 → 68');
+    await partOf(page, 0).getByRole('button', { name: 'Split into two sides' }).tap();
+    await shot(page, 'split');
+    expect(await violationsUnrolled(page)).toEqual([]);
+    await page.getByRole('dialog').getByRole('button', { name: 'Split', exact: true }).tap();
+    const neck = await typeSection(page, 1, 0, { name: 'Neck', rows: '24' });
+    await typeEdge(page, neck, {
+      change: 'Decrease',
+      edge: 'Left edge',
+      first: '1',
+      every: '2',
+      times: '12',
+    });
+    expect(await countOf(page, 1, 0)).toBe('34 → 22');
+    await pick(page, 'Right shoulder', 'Remove');
+    await page.getByRole('button', { name: 'Undo', exact: true }).tap();
+    expect(await partOf(page, 2).getByLabel('Name of the part').inputValue()).toBe('Right shoulder');
+    await pick(page, 'Right shoulder', 'Remove');
+    await pick(page, 'Left shoulder', 'Make the mirror image');
+    expect(await partOf(page, 2).getByLabel('Name of the part').inputValue()).toBe('Right shoulder');
+    expect(await countOf(page, 2, 0)).toBe('34 → 22');
+    expect(await page.getByRole('button', { name: /to mend|to fill in/ }).count()).toBe(0);
+    await shot(page, 'front');
+    expect(await violationsUnrolled(page)).toEqual([]);
+    await toPieces(page);
+
+    // sleeve, made twice
+    await addEmptyPiece(page, 'Sleeve');
+    await type(page, 'How many to make', '2');
+    await type(partOf(page, 0), 'Stitches', '40');
+    await typeSection(page, 0, 0, { ...rib, rows: '8' });
+    const sleeve = await typeSection(page, 0, 1, { name: 'Sleeve', rows: '30', fabric: 'stockinette' });
+    await typeEdge(page, sleeve, {
+      change: 'Increase',
+      edge: 'Both edges',
+      first: '3',
+      every: '4',
+      times: '6',
+    });
+    expect(await countOf(page, 0, 1)).toBe('40 → 52');
+    await toPieces(page);
+
+    // neckband: an odd count is picked up where the rib wants an even one
+    await addEmptyPiece(page, 'Neckband');
+    await choose(partOf(page, 0), 'Stitches picked up');
+    await type(partOf(page, 0), 'Along', 'Left front neck');
+    await type(partOf(page, 0), 'Stitches', '25');
+    for (const [i, [along, stitches]] of [
+      ['Back neck', '24'],
+      ['Right front neck', '24'],
+    ].entries()) {
+      await partOf(page, 0).getByRole('button', { name: 'Add an edge' }).tap();
+      await type(partOf(page, 0), 'Along', along ?? '', i + 1);
+      await type(partOf(page, 0), 'Stitches', stitches ?? '', i + 1);
+    }
+    const band = await typeSection(page, 0, 0, { ...rib, name: 'Band', rows: '6' });
+    expect(await band.innerText()).toContain('73 stitches do not come out even: take 72 or 74');
+    await type(partOf(page, 0), 'Stitches', '24');
+    expect(await countOf(page, 0, 0)).toBe('72 → 72');
+    await shot(page, 'neckband');
+    await toPieces(page);
+
+    await shot(page, 'pieces');
+    expect(await violationsUnrolled(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Save', exact: true }).tap();
+    await page.getByRole('heading', { name: 'Small vest with sleeves', level: 1 }).waitFor();
+    await shot(page, 'saved');
+
+    await page.locator('a[href*="#/k/"]').first().tap();
+    const pad = page.getByRole('button', { name: 'Row done' });
+    await pad.waitFor();
+    for (let row = 1; row <= 3; row += 1) {
+      await page
+        .getByText(new RegExp(`^Row ${row} of`))
+        .first()
+        .waitFor();
+      await pad.tap();
+    }
+    await page
+      .getByText(/^Row 4 of/)
+      .first()
+      .waitFor();
+    expect(phone?.complaints).toEqual([]);
+    expect(phone?.strangers).toEqual([]);
+  }, 180_000);
+
+  it('begun pieces keep their rows: only the name can be changed, and the place stays', async () => {
+    const page = await openNew('common');
+    await type(page, 'Name', 'Two squares');
+    for (const name of ['First', 'Second']) {
+      await addEmptyPiece(page, name);
+      await type(partOf(page, 0), 'Stitches', '20');
+      await typeSection(page, 0, 0, { name: 'All', rows: '12' });
+      await toPieces(page);
+    }
+    await page.getByRole('button', { name: 'Save', exact: true }).tap();
+    await page.locator('a[href*="#/k/"]').first().tap();
+    const pad = page.getByRole('button', { name: 'Row done' });
+    await pad.tap();
+    await page
+      .getByText(/^Row 2 of/)
+      .first()
+      .waitFor();
+    const knitting = page.url();
+
+    const garment = /#\/k\/([^/]+)/.exec(knitting)?.[1] ?? '';
+    await page.goto(`${host.url}#/edit/${garment}`);
+    await page.getByRole('link', { name: /First.*Begun/ }).tap();
+    await page.getByText('This piece is on the needles').waitFor();
+    expect(await page.getByLabel('Rows', { exact: true }).count()).toBe(0);
+    await shot(page, 'begun');
+    await type(page, 'Name', 'Square one');
+    await toPieces(page);
+    await page.getByRole('button', { name: 'More for Square one' }).tap();
+    expect(await page.getByRole('dialog').getByRole('button', { name: 'Remove' }).isDisabled()).toBe(true);
+    await page.getByRole('dialog').getByRole('button', { name: 'Close' }).tap();
+    await page.getByRole('link', { name: /Second/ }).tap();
+    const card = await openSection(page, 0, 0);
+    await type(card, 'Rows', '16');
+    await toPieces(page);
+    await page.getByRole('button', { name: 'Save', exact: true }).tap();
+    await page.getByRole('heading', { name: 'Two squares', level: 1 }).waitFor();
+    expect(await page.locator('main').innerText()).toContain('Square one');
+
+    await page.goto(knitting);
+    await page
+      .getByText(/^Row 2 of 13/)
+      .first()
+      .waitFor();
+  }, 90_000);
+
+  it('what is not ready is kept: the rest is saved, and the draft goes on beside it', async () => {
+    const page = await openNew('small');
+    await type(page, 'Name', 'Half a vest');
+    await type(page, 'Stitches in 10 cm', '22');
+    await type(page, 'Rows in 10 cm', '30');
+    await page.getByRole('button', { name: 'A back', exact: true }).tap();
+    await addEmptyPiece(page, 'Pocket');
+    await type(partOf(page, 0), 'Stitches', '30');
+    await toPieces(page);
+    await page.getByRole('button', { name: 'Save what is ready' }).tap();
+    await page.getByText('Saved without Pocket: not ready yet. The draft keeps it.').waitFor();
+    await page.getByRole('link', { name: /Pocket/ }).tap();
+    expect(await partOf(page, 0).getByLabel('Stitches', { exact: true }).inputValue()).toBe('30');
+    // asked what is missing, it leads to the field
+    await page.getByRole('button', { name: '1 still to fill in' }).tap();
+    await page.getByRole('button', { name: 'Show where' }).first().tap();
+    await until(
+      () => page.evaluate(() => document.activeElement?.getAttribute('aria-invalid')),
+      (invalid) => invalid === 'true',
+    );
+    await page.keyboard.type('14');
+    expect(await countOf(page, 0, 0)).toBe('30 → 30');
+  }, 60_000);
+});
