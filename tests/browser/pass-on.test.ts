@@ -1,0 +1,84 @@
+import { afterAll, expect, it } from 'vitest';
+import { sampleGarment } from '../../src/knit/garment/sample.ts';
+import { garmentToLink } from '../../src/store/share/link.ts';
+import { serve } from '../run/serve.ts';
+import { violations } from './axe.ts';
+import { openPhone, phones, removeProfiles } from './drive.ts';
+import { workerReady } from './worker.ts';
+
+afterAll(removeProfiles);
+
+const link = garmentToLink(sampleGarment);
+
+it('a shared link opens with no network, takes her swatch, and is knitted five rows', async () => {
+  const host = await serve({ root: 'dist' });
+  const phone = await openPhone();
+  const { page } = phone;
+  await page.goto(host.url);
+  await workerReady(page);
+  await host.close();
+
+  await page.goto(`${host.url}#/open/${link}`);
+  await page.getByRole('heading', { level: 1, name: 'Harbour pullover' }).waitFor();
+  expect(await violations(page)).toEqual([]);
+  // 118 stitches at 21 to 10 cm are 56.2 cm; at 18 they are 101, and the 2×2 rib takes 102
+  await page.getByLabel(/^Stitches to/).fill('18');
+  await page.getByLabel(/^Rows to/).fill('25');
+  await page.getByText(/102 stitches to cast on where it had 118/).waitFor();
+  await page.getByRole('button', { name: 'Put it in the workbasket' }).tap();
+  await page.getByRole('link', { name: /Begin Back/ }).tap();
+  const pad = page.getByRole('button', { name: 'Row done' });
+  for (let row = 1; row <= 5; row += 1) {
+    await page.getByText(new RegExp(`^Row ${row} of`)).first().waitFor();
+    await pad.tap();
+  }
+  await page.getByText(/^Row 6 of/).first().waitFor();
+  expect(await page.getByText('102', { exact: true }).count()).toBeGreaterThan(0);
+  await page.reload();
+  await page.getByText(/^Row 6 of/).first().waitFor();
+  expect(phone.strangers).toEqual([]);
+  await phone.close();
+});
+
+it('a damaged link says so and stores nothing', async () => {
+  const host = await serve({ root: 'dist' });
+  const phone = await openPhone({ size: 'small' });
+  const { page } = phone;
+  await page.goto(`${host.url}#/open/${link.slice(0, 200)}`);
+  await page.getByText(/damaged or cut off/).waitFor();
+  expect(await violations(page)).toEqual([]);
+  await page.goto(`${host.url}#/`);
+  await page.getByText('Open the sample').waitFor();
+  await phone.close();
+  await host.close();
+});
+
+it.each(Object.keys(phones) as (keyof typeof phones)[])(
+  'yarn, making up and passing on are whole and without faults of access on a %s phone',
+  async (size) => {
+    const host = await serve({ root: 'dist' });
+    const phone = await openPhone({ size });
+    const { page } = phone;
+    await page.goto(`${host.url}#/sample`);
+    await page.getByRole('button', { name: 'Row done' }).waitFor();
+    for (const [name, heading] of [['yarn', 'Yarn'], ['making-up', 'Making up'], ['pass-on', 'Pass it on']] as const) {
+      await page.goto(`${host.url}#/g/sample/${name}`);
+      await page.getByRole('heading', { level: 1, name: heading }).waitFor();
+      await page.waitForTimeout(200);
+      expect(await violations(page), name).toEqual([]);
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(wide, `${name} scrolls sideways`).toBeLessThanOrEqual(0);
+    }
+    await page.goto(`${host.url}#/g/sample/making-up`);
+    await page.getByRole('switch', { name: 'Side seams' }).or(page.getByRole('checkbox', { name: 'Side seams' })).check();
+    await page.getByText('1 of 9 steps done').waitFor();
+    await page.goto(`${host.url}#/g/sample/yarn`);
+    await page.getByLabel('Left of the ball').fill('12');
+    await page.getByText(/It lasts to row \d+/).waitFor();
+    await page.reload();
+    await page.goto(`${host.url}#/g/sample/making-up`);
+    await page.getByText('1 of 9 steps done').waitFor();
+    await phone.close();
+    await host.close();
+  },
+);
