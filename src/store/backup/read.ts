@@ -24,9 +24,15 @@ export function readBackup(text: string): Result<Backup> {
   const trouble = jsonTrouble(json, BACKUP_LIMITS);
   if (trouble !== undefined) return refuse(damaged(trouble.path, trouble.what));
   const read = v.safeParse(backupDocument, upgraded(json as Record<string, unknown>), { abortEarly: true });
-  if (!read.success) return refuse(damaged(v.getDotPath(read.issues[0]) ?? '', read.issues[0].message));
+  if (!read.success) return refuse(damaged(v.getDotPath(read.issues[0]) ?? '', whatOf(read.issues[0])));
   const loose = hangsTogether(read.output) ?? provePlans(read.output.plans);
   return loose === undefined ? ok(read.output) : refuse(loose);
+}
+
+/** In few words, which the screens say in the knitter's language. */
+function whatOf(issue: v.BaseIssue<unknown>): 'missing' | 'unknown field' | 'bad value' {
+  if (issue.received === 'undefined') return 'missing';
+  return issue.type === 'strict_object' && issue.expected === 'never' ? 'unknown field' : 'bad value';
 }
 
 const inMillions = (characters: number): number => Math.ceil(characters / 1e6);

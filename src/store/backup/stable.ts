@@ -8,6 +8,7 @@ const sortKeys = (_key: string, value: unknown): unknown =>
 
 /** Of two versions of the same thing, one and the same whichever is named first. */
 export function oneOf<T>(a: T, b: T): T {
+  if (JSON.stringify(a) === JSON.stringify(b)) return a;
   return stableJson(a) >= stableJson(b) ? a : b;
 }
 

@@ -4,6 +4,7 @@ import type { Garment } from '../../knit/piece/garment.ts';
 import type { PartRecipe, Recipe, Section, Shaping } from '../../knit/piece/recipe.ts';
 import type { Step } from '../../knit/row/step.ts';
 import { stitchNames } from '../../knit/stitch.ts';
+import { stepWeight } from './step-weight.ts';
 
 /**
  * The one door for foreign garments (backup, link, file): only whole values of these shapes come in. Limits keep a
@@ -39,7 +40,15 @@ const stepShape = (depth: number): v.GenericSchema<unknown, Step> => {
   ]) as v.GenericSchema<unknown, Step>;
 };
 
-export const steps = list(stepShape(LIMITS.depth), LIMITS.steps);
+/** No row is worked on so many stitches, nor takes so many steps: nested repeats could ask for them without end. */
+const MOST_ON_NEEDLE = 2_000;
+const HEAVIEST_ROW = 200_000;
+
+export const steps = v.pipe(
+  v.array(stepShape(LIMITS.depth)),
+  v.maxLength(LIMITS.steps),
+  v.check((row) => stepWeight(row, MOST_ON_NEEDLE) <= HEAVIEST_ROW, 'an endless row'),
+);
 
 export const gauge = v.strictObject({ stitches: measure, rows: measure });
 export const fabric = v.picklist(fabricNames);

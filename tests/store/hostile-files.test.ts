@@ -1,0 +1,94 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { backupFaults } from '../../src/store/backup/faults.ts';
+import { exportAll } from '../../src/store/backup/export.ts';
+import { importBackup } from '../../src/store/backup/import.ts';
+import { readBackup } from '../../src/store/backup/read.ts';
+import { anyFile, garbled, mutated } from '../arbitraries/hostile-json.ts';
+import { everything, knittedBox } from './knitted-box.ts';
+import { codesOf, freshStore, given } from './scenario.ts';
+
+/** 2,000 files in an ordinary run; the long one asks for 20,000. */
+const FILES = Number(process.env['RIDGELINE_FUZZ'] ?? 2000);
+
+const honest = given(await exportAll((await knittedBox()).box));
+
+describe('a hostile or broken file', () => {
+  it(`changes nothing and is refused with a sentence, or is whole and comes out as it went in (${FILES} files)`, async () => {
+    const store = await knittedBox();
+    const before = await everything(store);
+    const seen = { refused: 0, taken: 0 };
+    await fc.assert(
+      fc.asyncProperty(fc.oneof({ weight: 6, arbitrary: mutated(honest) }, { weight: 2, arbitrary: garbled(honest) }, anyFile()), async (text) => {
+        const read = readBackup(text);
+        if (!read.ok) {
+          seen.refused += 1;
+          const [fault] = read.faults;
+          expect(Object.keys(backupFaults)).toContain(fault?.code);
+          expect(fault?.sentence).toMatch(/^[A-Z].*\.$/s);
+          expect(fault?.sentence).not.toMatch(/\{\w+\}/);
+          return;
+        }
+        seen.taken += 1;
+        const other = await freshStore();
+        given(await importBackup(other.box, read.value, 'replace'));
+        const again = readBackup(JSON.stringify(given(await exportAll(other.box))));
+        expect(codesOf(again)).toEqual([]);
+        other.close();
+      }),
+      { numRuns: FILES, endOnFailure: true },
+    );
+    expect(await everything(store)).toEqual(before);
+    // the mutations reach both sides of the door
+    expect(seen.refused).toBeGreaterThan(FILES / 2);
+    expect(seen.taken).toBeGreaterThan(FILES / 100);
+    expect(({} as Record<string, unknown>)['more']).toBeUndefined();
+  }, 600_000);
+
+  it('that comes late to its broken picture leaves the box as it was', async () => {
+    const store = await knittedBox();
+    const before = await everything(store);
+    const photos = honest.photos.map((photo) => ({ ...photo, image: 'data:image/png;base64,A' }));
+    const read = given(readBackup(JSON.stringify({ ...honest, photos })));
+    expect(codesOf(await importBackup(store.box, read, 'replace'))).toEqual(['backup-damaged']);
+    expect(await everything(store)).toEqual(before);
+  });
+
+  const refused: readonly (readonly [string, string, string])[] = [
+    ['with a key of the prototype', JSON.stringify(honest).replace('"settings":{', '"settings":{"__proto__":{"a":1},'), 'backup-damaged'],
+    ['from a newer app', JSON.stringify({ ...honest, version: 2 }), 'backup-newer'],
+    ['of another program', '{"format":"something else","version":1}', 'backup-not-ours'],
+    ['that is a list', '[]', 'backup-not-ours'],
+    ['that is no JSON', 'PK\u0003\u0004', 'backup-not-json'],
+    ['that was cut off', JSON.stringify(honest).slice(0, -20), 'backup-not-json'],
+    ['with a number beyond all numbers', JSON.stringify(honest).replace('"madeAt":', '"madeAt":1e999,"was":'), 'backup-damaged'],
+    ['with a picture that could carry a script', JSON.stringify(honest).replace('data:image/png', 'data:image/svg+xml'), 'backup-damaged'],
+  ];
+  for (const [name, text, code] of refused) {
+    it(`${name} is refused: ${code}`, () => {
+      expect(codesOf(readBackup(text))).toEqual([code]);
+    });
+  }
+
+  it('with a plan that cannot be knitted is refused, and the row is named', () => {
+    const plans = honest.plans.map((plan) => ({
+      ...plan,
+      plan: { ...plan.plan, rows: plan.plan.rows.map((row) => (row.n === 3 ? { ...row, after: 21 } : row)) },
+    }));
+    const read = readBackup(JSON.stringify({ ...honest, plans }));
+    expect(codesOf(read)).toEqual(['backup-not-knittable']);
+    expect(read.ok ? {} : read.faults[0]?.figures).toMatchObject({ row: 3 });
+  });
+
+  it('whose rows would never end is refused without working them', () => {
+    let steps: unknown = [{ work: 'yo', times: 100_000 }];
+    for (let depth = 0; depth < 6; depth += 1) steps = [{ repeat: steps, times: 100_000 }];
+    const plans = honest.plans.map((plan) => ({
+      ...plan,
+      plan: { ...plan.plan, rows: plan.plan.rows.map((row) => ({ ...row, steps })) },
+    }));
+    const start = performance.now();
+    expect(codesOf(readBackup(JSON.stringify({ ...honest, plans })))).toEqual(['backup-damaged']);
+    expect(performance.now() - start).toBeLessThan(2000);
+  });
+});
