@@ -1,25 +1,11 @@
-import { fabrics, fits } from '../fabric.ts';
+import { fabrics } from '../fabric.ts';
 import type { PickUp, Recipe, Section } from '../piece/recipe.ts';
 import { lengthOf } from '../shape/curve.ts';
 import { buttonholeRows } from './buttonholes.ts';
 import { type Border, type Design, garmentKinds } from './design.ts';
 import { designGauge } from './gauges.ts';
-import type { Neck } from './neck.ts';
-import type { PanelEdge } from './panel.ts';
-import { type PanelCounts, pairsToTop } from './panel-counts.ts';
+import { type BandEdges, backPickUp, fittedPickUp, frontEdgeMm, neckSide, openNeckSide } from './pick-up.ts';
 import { stitchesIn } from './whole-numbers.ts';
-
-/** What the bands are picked up along. */
-export interface BandEdges {
-  readonly counts: PanelCounts;
-  readonly front: Neck | undefined;
-  readonly back: Neck | undefined;
-  /** half of the front neck's stitches at the top, and of the back's */
-  readonly frontHalf: number;
-  /** stitches at the top of one sleeve, where a raglan leaves it in the neck */
-  readonly sleeveTop: number;
-  readonly armhole: PanelEdge | undefined;
-}
 
 /** Every band of the garment, each a piece of its own. */
 export function bandsOf(design: Design, edges: BandEdges): readonly Recipe[] {
@@ -31,19 +17,6 @@ export function bandsOf(design: Design, edges: BandEdges): readonly Recipe[] {
     bands.push(...(around ? [aroundBand(design, edges)] : frontBands(design, edges)));
   if (!sleeves && design.armholeBand.heightMm > 0) bands.push(armholeBand(design, edges));
   return bands;
-}
-
-/**
- * Stitches picked up along a neck edge: one for each bound-off stitch at the middle, and along the rest as many as lie
- * in its length: stitch gauge over row gauge for each row of an upright edge (common practice, no published source).
- */
-function neckSide(neck: Neck, counts: PanelCounts, start: number): number {
-  const level = ((neck.middle / 2 - start) * 100) / counts.gauge.stitches;
-  return Math.max(1, Math.round(stitchesIn(lengthOf(neck.edge.curve) - Math.max(0, level), counts.gauge)));
-}
-
-function backPickUp({ back, counts }: BandEdges): number {
-  return back ? back.middle + 2 * neckSide(back, counts, (counts.neck % 2) / 2) : counts.neck;
 }
 
 function neckband(design: Design, edges: BandEdges): Recipe {
@@ -79,10 +52,6 @@ function neckband(design: Design, edges: BandEdges): Recipe {
   const shaping = mitred ? [{ kind: 'middle' as const, rows: mitreRows(design, sideOfV), from }] : [];
   return bandPiece('Neckband', fittedPickUp(design.neckband, order), design, design.neckband, shaping);
 }
-
-/** A cardigan's neck from its front edge up: nothing of it rests at a middle. */
-const openNeckSide = (front: Neck, counts: PanelCounts): number =>
-  Math.max(1, Math.round(stitchesIn(lengthOf(front.edge.curve), counts.gauge)));
 
 /** The centre stitch of a mitre is a knit stitch: the side before it is made to end accordingly. */
 function knitColumn({ neckband }: Design, side: number): number {
@@ -145,13 +114,6 @@ function aroundBand(design: Design, edges: BandEdges): Recipe {
   );
 }
 
-/** From the lower edge to where the neck begins, mm. */
-function frontEdgeMm({ counts, front }: BandEdges): number {
-  const { hem } = counts.pairs;
-  const to = front ? front.edge.from : pairsToTop(counts);
-  return (hem * 200) / counts.hemGauge.rows + ((to - hem) * 200) / counts.gauge.rows;
-}
-
 function armholeBand(design: Design, { armhole, counts }: BandEdges): Recipe {
   const each = Math.max(1, Math.round(stitchesIn(armhole ? lengthOf(armhole.curve) : 0, counts.gauge)));
   const order: PickUp[] = [
@@ -162,21 +124,6 @@ function armholeBand(design: Design, { armhole, counts }: BandEdges): Recipe {
     ...bandPiece('Armhole band', fittedPickUp(design.armholeBand, order), design, design.armholeBand, []),
     makes: 2,
   };
-}
-
-/** The whole pick-up made to fit the band's repeat; the difference goes to its longest stretch behind, or its last one. */
-function fittedPickUp({ fabric }: Border, order: readonly PickUp[]): readonly PickUp[] {
-  const total = order.reduce((sum, p) => sum + p.stitches, 0);
-  const near = fits(fabric, total);
-  const by =
-    near.above - total <= total - near.below || near.below === 0 ? near.above - total : near.below - total;
-  const behind = order.findIndex((p) => p.along === 'back neck');
-  const at = behind === -1 ? order.length - 1 : behind;
-  return order.map((p, i) =>
-    i === at
-      ? { ...p, stitches: p.stitches + ((order[at]?.stitches ?? 0) + by > 0 ? by : near.above - total) }
-      : p,
-  );
 }
 
 /** @param buttonsOver stitches from the right edge over which the button holes are spread; none where left out */

@@ -38,7 +38,7 @@ export function easeFor(fit: Fit): Ease {
     waist: chest,
     hip: chest * 0.7,
     upperArm: Math.max(0, chest * 0.6),
-    wrist: Math.max(10, chest * 0.4),
+    wrist: Math.max(15, chest * 0.55),
     crossBack: Math.max(0, chest * 0.15),
     armholeDepth: Math.max(0, chest * 0.15),
   };

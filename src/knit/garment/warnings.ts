@@ -1,12 +1,12 @@
-import { type FabricName, fits } from '../fabric.ts';
+import { fits } from '../fabric.ts';
 import { type Fault, fault } from '../fault.ts';
-import { lengthOf } from '../shape/curve.ts';
-import type { BandEdges } from './bands.ts';
 import { buttonholePlaces } from './buttonholes.ts';
 import { type Design, garmentKinds } from './design.ts';
 import { usualEase } from './ease.ts';
+import { headWarning } from './head-through-neck.ts';
 import type { PanelEdge } from './panel.ts';
 import type { PanelCounts } from './panel-counts.ts';
+import type { BandEdges } from './pick-up.ts';
 import type { SleeveCounts } from './sleeve-counts.ts';
 import type { Targets } from './targets.ts';
 
@@ -26,20 +26,9 @@ export interface Warned {
   readonly buttonsOver: number | undefined;
 }
 
-/** How far a band stretches beyond its width, by fabric; common practice, no published source. */
-const STRETCH: Readonly<Record<FabricName, number>> = {
-  garter: 1.2,
-  stocking: 1.2,
-  'reverse stocking': 1.2,
-  'rib 1x1': 1.35,
-  'rib 1x1 matched': 1.35,
-  'rib 2x2': 1.4,
-  moss: 1.15,
-};
-
 export function warningsOf(warned: Warned): readonly Warning[] {
   const all = [
-    ...headWarning(warned),
+    ...headWarning(warned.design, warned.bands),
     ...easeWarnings(warned),
     ...slantWarnings(warned),
     ...sleeveWarnings(warned),
@@ -47,31 +36,6 @@ export function warningsOf(warned: Warned): readonly Warning[] {
     ...shapeWarnings(warned),
   ];
   return all.map((w) => ({ ...w, overruled: warned.design.overruled.includes(w.code) }));
-}
-
-/** Neck edge times the stretch of its band against the head; an opened front lets any head through. */
-function headWarning({ design, bands }: Warned): Fault[] {
-  if (garmentKinds[design.kind].open) return [];
-  const neckMm = neckEdgeMm(bands);
-  const stretch = STRETCH[design.neckband.heightMm > 0 ? design.neckband.fabric : design.fabric];
-  const opens = neckMm * stretch;
-  if (opens >= design.body.head) return [];
-  const figures = { neck: Math.round(neckMm), opens: Math.round(opens), head: Math.round(design.body.head) };
-  return [
-    fault(
-      'head does not pass',
-      'The neck edge is {neck} mm and stretches to about {opens} mm, less than the head ({head} mm); make the neck wider or deeper.',
-      figures,
-      { field: 'neck.widthMm' },
-    ),
-  ];
-}
-
-/** Length of the whole neck edge, mm. */
-export function neckEdgeMm({ counts, front, back, sleeveTop }: BandEdges): number {
-  const straight = (counts.neck * 100) / counts.gauge.stitches;
-  const half = (neck: BandEdges['front']): number => (neck ? 2 * lengthOf(neck.edge.curve) : straight);
-  return half(front) + half(back) + (2 * sleeveTop * 100) / counts.gauge.stitches;
 }
 
 function easeWarnings({ design }: Warned): Fault[] {

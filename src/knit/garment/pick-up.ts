@@ -1,0 +1,59 @@
+import { fits } from '../fabric.ts';
+import type { PickUp } from '../piece/recipe.ts';
+import { lengthOf } from '../shape/curve.ts';
+import type { Border } from './design.ts';
+import type { Neck } from './neck.ts';
+import type { PanelEdge } from './panel.ts';
+import { type PanelCounts, pairsToTop } from './panel-counts.ts';
+import { stitchesIn } from './whole-numbers.ts';
+
+/** What the bands are picked up along. */
+export interface BandEdges {
+  readonly counts: PanelCounts;
+  readonly front: Neck | undefined;
+  readonly back: Neck | undefined;
+  /** half of the front neck's stitches at the top, and of the back's */
+  readonly frontHalf: number;
+  /** stitches at the top of one sleeve, where a raglan leaves it in the neck */
+  readonly sleeveTop: number;
+  readonly armhole: PanelEdge | undefined;
+}
+
+/**
+ * Stitches picked up along a neck edge: one for each bound-off stitch at the middle, and along the rest as many as lie
+ * in its length: stitch gauge over row gauge for each row of an upright edge (common practice, no published source).
+ */
+export function neckSide(neck: Neck, counts: PanelCounts, start: number): number {
+  const level = ((neck.middle / 2 - start) * 100) / counts.gauge.stitches;
+  return Math.max(1, Math.round(stitchesIn(lengthOf(neck.edge.curve) - Math.max(0, level), counts.gauge)));
+}
+
+export function backPickUp({ back, counts }: BandEdges): number {
+  return back ? back.middle + 2 * neckSide(back, counts, (counts.neck % 2) / 2) : counts.neck;
+}
+
+/** A cardigan's neck from its front edge up: nothing of it rests at a middle. */
+export const openNeckSide = (front: Neck, counts: PanelCounts): number =>
+  Math.max(1, Math.round(stitchesIn(lengthOf(front.edge.curve), counts.gauge)));
+
+/** From the lower edge to where the neck begins, mm. */
+export function frontEdgeMm({ counts, front }: BandEdges): number {
+  const { hem } = counts.pairs;
+  const to = front ? front.edge.from : pairsToTop(counts);
+  return (hem * 200) / counts.hemGauge.rows + ((to - hem) * 200) / counts.gauge.rows;
+}
+
+/** The whole pick-up made to fit the band's repeat; the difference goes to its longest stretch behind, or its last one. */
+export function fittedPickUp({ fabric }: Border, order: readonly PickUp[]): readonly PickUp[] {
+  const total = order.reduce((sum, p) => sum + p.stitches, 0);
+  const near = fits(fabric, total);
+  const by =
+    near.above - total <= total - near.below || near.below === 0 ? near.above - total : near.below - total;
+  const behind = order.findIndex((p) => p.along === 'back neck');
+  const at = behind === -1 ? order.length - 1 : behind;
+  return order.map((p, i) =>
+    i === at
+      ? { ...p, stitches: p.stitches + ((order[at]?.stitches ?? 0) + by > 0 ? by : near.above - total) }
+      : p,
+  );
+}
