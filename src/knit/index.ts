@@ -4,6 +4,15 @@
  */
 export { type FabricName, fabricNames, fabrics, fits } from './fabric.ts';
 export type { Fault, Result, Where } from './fault.ts';
+export { type BodyTable, bodyOfSize, bodyTables, type SizedBody } from './garment/bodies.ts';
+export type { Body, Design, Ease } from './garment/design.ts';
+export { type Draft, draft } from './garment/draft.ts';
+export { easeFor, type Fit, fitOf } from './garment/ease.ts';
+export { gaugeOfSwatch } from './garment/gauges.ts';
+export { type GradedSize, grade, resized } from './garment/grade.ts';
+export type { Rounding } from './garment/roundings.ts';
+export { type Choices, startingDesign } from './garment/start.ts';
+export type { Warning } from './garment/warnings.ts';
 export { type Gauge, heightOf, MM_PER_INCH, widthOf } from './gauge.ts';
 export { type MakingUpStep, makingUp } from './making-up/making-up.ts';
 export type { Said } from './piece/count/advice.ts';
