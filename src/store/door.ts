@@ -1,12 +1,12 @@
 import { ok, type Result, refuse } from '../knit/fault.ts';
 import { finalFault, nameOf, Refusal, storeFault } from './faults.ts';
 import { abort, type Opened, openDatabase } from './open.ts';
-import { type Migration, migrations, type StoreName, type Tx } from './schema.ts';
+import { type Migration, type StoreName, type Tx } from './schema.ts';
 
 export interface DoorOptions {
   readonly factory: () => IDBFactory | undefined;
   readonly name: string;
-  readonly migrations?: readonly Migration[];
+  readonly migrations: readonly Migration[];
   /** how long a transaction or an opening may give no answer, ms */
   readonly patienceMs: number;
   /** the shortest wait before it is opened anew, ms */
@@ -80,7 +80,7 @@ export function openDoor(options: DoorOptions): Door {
     factory ??= options.factory();
     if (factory === undefined) throw new Refusal('storage-refused');
     let blocked = false;
-    const opening = openDatabase(factory, options.name, options.migrations ?? migrations, {
+    const opening = openDatabase(factory, options.name, options.migrations, {
       blocked: () => {
         blocked = true;
         enter('blocked');

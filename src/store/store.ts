@@ -9,6 +9,7 @@ import { randomId } from './ids.ts';
 import { journalIn } from './journal.ts';
 import type { InHand, Settings } from './reads.ts';
 import type { GarmentRecord, GarmentSummary, NewEntry, PlaceRecord, PlanRecord } from './records.ts';
+import { type Migration, migrations } from './schema.ts';
 import { type Sentinel, type SentinelKeeper, sentinelIn } from './sentinel.ts';
 import { type SmallKeep, smallKeep } from './small-keep.ts';
 import { openTaps, type Tapped } from './taps.ts';
@@ -22,6 +23,7 @@ export interface StoreOptions {
   readonly spareFactory?: () => Promise<IDBFactory | undefined>;
   readonly keep?: SmallKeep | undefined;
   readonly now?: () => number;
+  readonly migrations?: readonly Migration[];
   /** how long the box may give no answer before it is opened anew, ms */
   readonly patienceMs?: number;
   /** the shortest wait before it is opened anew, ms */
@@ -95,6 +97,7 @@ export async function openStore(options: StoreOptions = {}): Promise<Result<Stor
     name,
     factory: options.factory ?? (() => globalThis.indexedDB),
     spareFactory: options.spareFactory ?? frameFactory,
+    migrations: options.migrations ?? migrations,
     patienceMs: options.patienceMs ?? 8000,
     pauseMs: options.pauseMs,
     onState: () => changes.tellHere({ kind: 'state' }),

@@ -17,7 +17,7 @@ export const dot = (): Blob =>
   );
 
 /** A box in which every kind of thing has been done once. */
-export async function knittedBox(now = () => 1_700_000_000_000): Promise<Store> {
+export async function knittedBox(now = () => 1_700_000_000_000): Promise<Awaited<ReturnType<typeof freshStore>>> {
   const store = await freshStore({ now });
   const { garment, plans } = scarf();
   const full = {

@@ -7,10 +7,11 @@ import { type GarmentRecord, type PlanRecord, planId } from '../../src/store/rec
 import { openStore, type Store, type StoreOptions } from '../../src/store/store.ts';
 
 /** A garment box of its own for a test, with a clock that the test may set. */
-export async function freshStore(options: StoreOptions = {}): Promise<Store & { factory: IDBFactory }> {
+export async function freshStore(options: StoreOptions = {}): Promise<Store & { factory: IDBFactory; name: string }> {
   const factory = new IDBFactory();
-  const store = given(await openStore({ name: nextName(), factory: () => factory, ...options }));
-  return { ...store, factory };
+  const name = options.name ?? nextName();
+  const store = given(await openStore({ factory: () => factory, ...options, name }));
+  return { ...store, factory, name };
 }
 
 let count = 0;
