@@ -14,6 +14,9 @@ const british: Readonly<Record<string, string>> = {
   'reverse stockinette': 'reverse stocking stitch',
   'seed stitch': 'moss stitch',
   color: 'colour',
+  fiber: 'fibre',
+  meters: 'metres',
+  center: 'centre',
 };
 
 const american: Readonly<Record<string, string>> = {};

@@ -1,5 +1,5 @@
 import './editor.css';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import { editor, openEditor, undo } from '../../app/editor/editor.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
@@ -25,10 +25,7 @@ export default function EditorScreen({ route }: { readonly route: Route }) {
   const pieceName = piece && (piece.form.name.trim() || say('editor.unnamedPiece'));
   const garmentName = form?.name.trim() || say('editor.unnamedGarment');
   useArrival(pieceName ?? title, now !== undefined);
-  useEffect(() => {
-    scrollTo(0, 0);
-    openSection.value = undefined;
-  }, [piece?.id]);
+  usePageTurn(piece?.id);
   if (now === undefined) return <Screen title={title}>{say('editor.opening')}</Screen>;
   if (now === null || form === undefined) return <NoGarment title={title} />;
   const back = piece
@@ -67,6 +64,23 @@ export default function EditorScreen({ route }: { readonly route: Route }) {
       )}
     </Screen>
   );
+}
+
+/** From the list to a piece and back: the focus goes to the heading, and back to the piece that it came from. */
+function usePageTurn(piece: string | undefined): void {
+  const before = useRef(piece);
+  useEffect(() => {
+    if (before.current === piece) return;
+    const from = document.querySelector<HTMLElement>(`[data-piece="${before.current}"]`);
+    before.current = piece;
+    openSection.value = undefined;
+    done.value = undefined;
+    if (piece === undefined && from) from.focus();
+    else {
+      scrollTo(0, 0);
+      document.querySelector<HTMLElement>('h1')?.focus({ preventScroll: true });
+    }
+  }, [piece]);
 }
 
 function takeBack(): void {

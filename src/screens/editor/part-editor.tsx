@@ -31,8 +31,8 @@ export function PartEditor({ piece, form, index, part, check }: PartEditorProps)
   const heading = `${placeId(index)}-name`;
   const addSection = () => {
     const section = freshSection(part, garmentForm.value?.needle ?? '');
-    const told = say('editor.added', { name: say('editor.section', { number: part.sections.length + 1 }) });
-    changePiece(piece, (old) => withPart(old, index, (p) => ({ ...p, sections: [...p.sections, section] })), told);
+    const add = (old: PieceForm) => withPart(old, index, (p) => ({ ...p, sections: [...p.sections, section] }));
+    changePiece(piece, add, 'added', `${index} section ${part.sections.length} added`);
     openSection.value = { piece, part: index, section: part.sections.length };
   };
   return (

@@ -20,7 +20,11 @@ export function PieceList({ form, begun, home }: PieceListProps) {
     <ul class="edit-pieces">
       {form.pieces.map((entry, index) => (
         <li key={entry.id} class="edit-piece">
-          <a class="edit-piece-link" href={`${home}?piece=${encodeURIComponent(entry.id)}`}>
+          <a
+            class="edit-piece-link"
+            data-piece={entry.id}
+            href={`${home}?piece=${encodeURIComponent(entry.id)}`}
+          >
             <PieceSummary entry={entry} isBegun={begun.has(entry.id)} />
           </a>
           <PieceMenu form={form} index={index} isBegun={begun.has(entry.id)} />

@@ -1,3 +1,4 @@
+import { useRef } from 'preact/hooks';
 import type { PieceEntry } from '../../app/editor/garment-form.ts';
 import { checkOf } from '../../app/editor/editor.ts';
 import { hrefTo } from '../../app/routes.ts';
@@ -29,7 +30,7 @@ export function PiecePage({ entry, isBegun, garment }: PiecePageProps) {
   if (isBegun) return <BegunPiece entry={entry} says={says} garment={garment} />;
   const addPart = () => {
     const part = freshPart(form, say('editor.newPart'));
-    changePiece(id, (old) => ({ ...old, parts: [...old.parts, part] }), say('editor.added', { name: part.name }));
+    changePiece(id, (old) => ({ ...old, parts: [...old.parts, part] }), 'added', `part ${form.parts.length} added`);
   };
   return (
     <>
@@ -57,15 +58,16 @@ function liveText({ id, form }: PieceEntry): string {
   return say('editor.countChangeSpoken', { before: count.before, after: count.after });
 }
 
+/** While something does not fit, the last drawing that did stands faded. */
 function Drawing({ entry }: { readonly entry: PieceEntry }) {
   const { plan } = checkOf(entry.form);
+  const last = useRef(plan);
+  if (plan !== undefined) last.current = plan;
+  const parts = last.current?.parts;
   return (
-    <div class="edit-drawing">
-      {plan ? (
-        <PanelMap label={entry.form.name} parts={plan.parts} worked={plan.parts.map(() => 0)} sizePx={180} />
-      ) : (
-        <p class="edit-soft">{say('editor.noDrawing')}</p>
-      )}
+    <div class={plan ? 'edit-drawing' : 'edit-drawing edit-drawing-old'}>
+      {parts && <PanelMap label={entry.form.name} parts={parts} worked={parts.map(() => 0)} sizePx={180} />}
+      {!plan && <p class="edit-soft">{say('editor.noDrawing')}</p>}
     </div>
   );
 }

@@ -11,6 +11,7 @@ import { Screen } from '../../ui/screen/screen.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
+import { DraftCards } from './draft-cards.tsx';
 import { GarmentCard } from './garment-card.tsx';
 import { Missing } from './missing.tsx';
 import { RowInHand } from './row-in-hand.tsx';
@@ -56,6 +57,7 @@ function Basket() {
             entries={entries.filter((entry) => shelfOf(entry, now) === shelf)}
           />
         ))}
+      <DraftCards />
       {entries && (
         <section class="shelf">
           <h2>{say('workbasket.anotherOne')}</h2>
@@ -89,6 +91,7 @@ function Empty() {
         <p>{say('workbasket.empty')}</p>
         <p>{say('workbasket.emptyHow')}</p>
       </div>
+      <DraftCards />
       <WaysToBegin sample />
     </>
   );

@@ -90,7 +90,7 @@ export const words: Translation<typeof english> = {
   mirrored: 'Jedes zweite gespiegelt',
   mirroredHint: 'Für linkes und rechtes Vorderteil.',
   drawing: 'Zeichnung',
-  noDrawing: 'Die Zeichnung kommt, sobald alle Zahlen aufgehen.',
+  noDrawing: 'Die Zeichnung folgt, sobald alle Zahlen aufgehen.',
   ownGauge: 'Maschenprobe dieses Teils',
   begunTitle: 'Dieses Teil ist auf den Nadeln',
   begunText:

@@ -25,11 +25,11 @@ export const words = {
   gaugeRows: 'Rows in 10 cm',
   yarnAndNotes: 'Yarn and notes',
   yarnName: 'Yarn',
-  fibre: 'Fibre',
+  fibre: '[Fiber]',
   colour: '[Color]',
   dyeLot: 'Dye lot',
   grams: 'Grams a ball',
-  metres: 'Metres a ball',
+  metres: '[Meters] a ball',
   balls: 'Balls',
   notes: 'Notes',
 
@@ -91,7 +91,7 @@ export const words = {
   mirrored: 'Every second one mirrored',
   mirroredHint: 'For left and right fronts.',
   drawing: 'Drawing',
-  noDrawing: 'The drawing comes when every number fits.',
+  noDrawing: 'The drawing follows when every number fits.',
   ownGauge: '[Gauge] of this piece',
   begunTitle: 'This piece is on the needles',
   begunText:
@@ -148,7 +148,7 @@ export const words = {
   splitDo: 'Split',
   rightName: 'Left shoulder',
   leftName: 'Right shoulder',
-  middleName: 'Centre neck',
+  middleName: '[Center] neck',
   sidesAsWorn: 'Named as worn: with the right side facing you, the left shoulder lies at the right edge.',
 
   // a section

@@ -19,7 +19,14 @@ describe('drafts in the settings', () => {
   });
 
   it('what is not a draft is not read as one', () => {
-    for (const stored of [undefined, null, 'x', {}, { ...draft('g', 1), version: 2 }, { ...draft('g', 1), form: {} }]) {
+    for (const stored of [
+      undefined,
+      null,
+      'x',
+      {},
+      { ...draft('g', 1), version: 2 },
+      { ...draft('g', 1), form: {} },
+    ]) {
       expect(readDraft(stored)).toBeUndefined();
     }
   });

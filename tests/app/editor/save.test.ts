@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { blankGarment, type GarmentForm, garmentToForm, withGauge } from '../../../src/app/editor/garment-form.ts';
+import {
+  blankGarment,
+  type GarmentForm,
+  garmentToForm,
+  withGauge,
+} from '../../../src/app/editor/garment-form.ts';
 import { toSave } from '../../../src/app/editor/save.ts';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
 import type { PieceForm } from '../../../src/knit/piece/form/form.ts';
@@ -23,15 +28,24 @@ const wish = (form: GarmentForm, begun: readonly string[] = [], old: GarmentReco
   begun: new Set(begun),
 });
 
-const changePiece = (form: GarmentForm, index: number, change: (piece: PieceForm) => PieceForm): GarmentForm => ({
+const changePiece = (
+  form: GarmentForm,
+  index: number,
+  change: (piece: PieceForm) => PieceForm,
+): GarmentForm => ({
   ...form,
   pieces: form.pieces.map((entry, i) => (i === index ? { ...entry, form: change(entry.form) } : entry)),
 });
 
-const longer = (rows: string) => (piece: PieceForm): PieceForm => ({
-  ...piece,
-  parts: piece.parts.map((part) => ({ ...part, sections: part.sections.map((section) => ({ ...section, rows })) })),
-});
+const longer =
+  (rows: string) =>
+  (piece: PieceForm): PieceForm => ({
+    ...piece,
+    parts: piece.parts.map((part) => ({
+      ...part,
+      sections: part.sections.map((section) => ({ ...section, rows })),
+    })),
+  });
 
 describe('saving a garment that was typed', () => {
   it('a garment opened and saved unchanged is the same garment, with a plan for every part', () => {
