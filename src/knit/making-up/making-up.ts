@@ -2,7 +2,7 @@ import { type Fault, ok, type Result, refuse } from '../fault.ts';
 import type { Garment } from '../piece/garment.ts';
 import { gaugeOf } from '../piece/gauges.ts';
 import { plan } from '../piece/plan.ts';
-import type { Recipe } from '../piece/recipe.ts';
+import type { PickUp, PieceRole, Recipe } from '../piece/recipe.ts';
 import { edgesOf, type PieceEdges } from './edges.ts';
 import { alongRows, type PickUpRatio, pickUpRatio, toMultiple } from './pick-up.ts';
 import { roleOf } from './role.ts';
@@ -21,15 +21,19 @@ export interface Ease {
 export type MakingUpStep = { readonly id: string } & (
   | { readonly kind: 'block'; readonly piece: string; readonly makes: number; readonly widthMm: number; readonly heightMm: number }
   | { readonly kind: 'shoulders'; readonly back: string; readonly front: string; readonly stitches: Ease }
-  | { readonly kind: 'pick up'; readonly band: string | undefined; readonly edges: readonly BandEdge[]; readonly total: number; readonly planned: number | undefined }
+  /** a band as it is planned: so many along each edge; `ratio` along rows */
+  | { readonly kind: 'pick up'; readonly band: string; readonly edges: readonly PickUp[]; readonly ratio: PickUpRatio; readonly total: number }
+  /** a neck for which no band is planned yet: what its edges have to give */
+  | { readonly kind: 'neck edge'; readonly edges: readonly BandEdge[]; readonly total: number }
   | {
       readonly kind: 'set in sleeves';
       readonly sleeve: string;
-      /** the sleeve's top edge against twice the armhole, mm */
+      /** the sleeve's top or cap edge, and the armhole of back and front that it is sewn to, mm */
       readonly topMm: number;
       readonly armholeMm: number;
       /** rows from the shoulder seam down to the underarm marker, on back and front */
       readonly markerRows: number;
+      readonly markerMm: number;
       /** quarter points of the armhole from the underarm, rows */
       readonly quarters: readonly number[];
       readonly underarm: number;
@@ -75,22 +79,27 @@ export function makingUp(garment: Garment): Result<readonly MakingUpStep[]> {
     else faults.push(...made.faults);
   }
   if (faults.length > 0) return refuse(...faults);
-  const of = (role: ReturnType<typeof roleOf>) => pieces.filter((p) => roleOf(p.recipe) === role);
-  const [back] = of('back');
-  const fronts = of('front');
-  const [front] = fronts;
-  const [sleeve] = of('sleeve');
-  const [band] = of('neckband');
+  const first = (role: PieceRole) => pieces.find((p) => roleOf(p.recipe) === role);
+  const back = first('back');
+  const front = first('front');
+  const sleeve = first('sleeve');
+  const bands = pieces.filter((p) => pickUpOf(p.recipe) !== undefined);
   return ok([
-    ...pieces.filter((p) => p.recipe.parts[0] && !('pickUp' in p.recipe.parts[0].from)).map(blockStep),
+    ...pieces.filter((p) => !bands.includes(p)).map(blockStep),
     ...(back && front ? shoulderStep(back, front) : []),
-    ...(back && front ? [bandStep(back, front, band)] : []),
-    ...(sleeve && back ? [sleeveStep(sleeve, back)] : []),
+    ...bands.map((band) => bandStep(band, front ?? back ?? band)),
+    ...(back && front && bands.length === 0 ? [neckStep(back, front)] : []),
+    ...(sleeve && back ? [sleeveStep(sleeve, back, front ?? back)] : []),
     ...(back && front ? [sideStep(back, front)] : []),
-    ...(sleeve ? [{ id: 'sleeve seams', kind: 'sleeve seams' as const, sleeve: sleeve.recipe.name, rows: sleeve.edges.rowsToArmhole }] : []),
+    ...(sleeve ? [sleeveSeam(sleeve)] : []),
     { id: 'ends', kind: 'ends' },
   ]);
 }
+
+const pickUpOf = (recipe: Recipe): readonly PickUp[] | undefined => {
+  const from = recipe.parts[0]?.from;
+  return from && 'pickUp' in from ? from.pickUp : undefined;
+};
 
 const blockStep = ({ recipe, edges }: Piece): MakingUpStep => ({
   id: `block ${recipe.name}`,
@@ -102,46 +111,48 @@ const blockStep = ({ recipe, edges }: Piece): MakingUpStep => ({
 });
 
 function shoulderStep(back: Piece, front: Piece): MakingUpStep[] {
-  const ours = front.edges.shoulders?.right;
+  const ours = front.edges.shoulder;
   if (ours === undefined) return [];
-  const theirs = back.edges.shoulders?.right ?? ours;
-  return [
-    { id: 'shoulders', kind: 'shoulders', back: back.recipe.name, front: front.recipe.name, stitches: easeOf(theirs, ours) },
-  ];
+  const stitches = easeOf(back.edges.shoulder ?? ours, ours);
+  return [{ id: 'shoulders', kind: 'shoulders', back: back.recipe.name, front: front.recipe.name, stitches }];
+}
+
+/** The fabric that an edge is picked up along: that of the piece's top. */
+const topFabric = ({ recipe }: Piece) => recipe.parts[0]?.sections.at(-1)?.fabric ?? 'stocking';
+
+const ratioAlong = (piece: Piece): PickUpRatio => pickUpRatio(topFabric(piece), gaugeOf(piece.recipe, topFabric(piece)));
+
+function bandStep({ recipe }: Piece, along: Piece): MakingUpStep {
+  const edges = pickUpOf(recipe) ?? [];
+  const total = edges.reduce((sum, p) => sum + p.stitches, 0);
+  return { id: `pick up ${recipe.name}`, kind: 'pick up', band: recipe.name, edges, ratio: ratioAlong(along), total };
 }
 
 /** Back neck: what the shoulders leave of the back's top edge. */
 function backNeck(back: Piece, front: Piece): number {
-  if (back.edges.shoulders) return back.edges.neckStitches;
-  const shoulders = front.edges.shoulders;
-  return Math.max(0, back.edges.top - (shoulders ? shoulders.right + shoulders.left : 0));
+  if (back.edges.shoulder !== undefined) return back.edges.neckStitches;
+  return Math.max(0, back.edges.topStitches - 2 * (front.edges.shoulder ?? 0));
 }
 
-function bandStep(back: Piece, front: Piece, band: Piece | undefined): MakingUpStep {
-  const fabric = front.recipe.parts[0]?.sections.at(-1)?.fabric ?? 'stocking';
-  const ratio = pickUpRatio(fabric, gaugeOf(front.recipe, fabric));
+function neckStep(back: Piece, front: Piece): MakingUpStep {
+  const ratio = ratioAlong(front);
   const edges: BandEdge[] = [];
   const { neckRows, neckStitches } = front.edges;
   if (neckRows > 0) {
     edges.push({ along: 'side of neck', times: 2, rows: neckRows, ratio, stitches: alongRows(neckRows, ratio) });
   }
   if (neckStitches > 0) edges.push({ along: 'front neck', times: 1, rows: undefined, ratio: undefined, stitches: neckStitches });
-  const behind = backNeck(back, front);
-  edges.push({ along: 'back neck', times: 1, rows: undefined, ratio: undefined, stitches: behind });
+  edges.push({ along: 'back neck', times: 1, rows: undefined, ratio: undefined, stitches: backNeck(back, front) });
   const sum = edges.reduce((total, e) => total + e.stitches * e.times, 0);
-  const start = band?.recipe.parts[0];
-  const planned = start && 'pickUp' in start.from ? start.from.pickUp.reduce((total, p) => total + p.stitches, 0) : undefined;
-  const total = toMultiple(sum, start?.sections[0]?.fabric ?? 'rib 2x2');
-  return { id: 'pick up', kind: 'pick up', band: band?.recipe.name, edges, total, planned };
+  return { id: 'neck edge', kind: 'neck edge', edges, total: toMultiple(sum, 'rib 2x2') };
 }
 
-function sleeveStep(sleeve: Piece, back: Piece): MakingUpStep {
-  const fabric = back.recipe.parts[0]?.sections.at(-1)?.fabric ?? 'stocking';
-  const rowMm = 100 / gaugeOf(back.recipe, fabric).rows;
-  const topMm = sleeve.edges.widthMm;
-  const straight = back.edges.armholeAtMm === undefined;
-  const markerRows = straight ? Math.round(topMm / 2 / rowMm) : back.edges.armholeRows;
-  const armholeMm = 2 * markerRows * rowMm;
+function sleeveStep(sleeve: Piece, back: Piece, front: Piece): MakingUpStep {
+  const rowMm = 100 / gaugeOf(back.recipe, topFabric(back)).rows;
+  const capped = sleeve.edges.hasArmhole && back.edges.hasArmhole;
+  const topMm = capped ? sleeve.edges.capEdgeMm : sleeve.edges.widthMm;
+  const markerRows = back.edges.hasArmhole ? back.edges.armholeRows : Math.round(topMm / 2 / rowMm);
+  const armholeMm = capped ? back.edges.armholeEdgeMm + front.edges.armholeEdgeMm : 2 * markerRows * rowMm;
   return {
     id: 'set in sleeves',
     kind: 'set in sleeves',
@@ -149,10 +160,18 @@ function sleeveStep(sleeve: Piece, back: Piece): MakingUpStep {
     topMm,
     armholeMm,
     markerRows,
+    markerMm: markerRows * rowMm,
     quarters: [1, 2, 3].map((q) => Math.round((markerRows * q) / 4)),
     underarm: back.edges.underarm,
   };
 }
+
+const sleeveSeam = ({ recipe, edges }: Piece): MakingUpStep => ({
+  id: 'sleeve seams',
+  kind: 'sleeve seams',
+  sleeve: recipe.name,
+  rows: edges.rowsToArmhole,
+});
 
 const sideStep = (back: Piece, front: Piece): MakingUpStep => ({
   id: 'side seams',

@@ -4,7 +4,6 @@ import { changeGarment } from '../../app/intents/change-garment.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import type { GarmentView } from '../../app/state.ts';
 import { type MakingUpStep, makingUp } from '../../knit/making-up/making-up.ts';
-import { roleOf } from '../../knit/making-up/role.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
@@ -71,17 +70,17 @@ function Step({ step, view, ticked }: StepProps) {
           <p key={line}>{line}</p>
         ))}
         {parts && parts.length > 0 && <div class="making-drawing"><PieceThumb parts={parts} worked={parts.map((p) => p.rows.length)} /></div>}
-        {step.kind === 'pick up' && <BandLink view={view} />}
+        {step.kind === 'pick up' && <BandLink view={view} band={step.band} />}
       </div>
     </li>
   );
 }
 
 /** The band is a part with a place like any other. */
-function BandLink({ view }: { readonly view: GarmentView }) {
-  const band = view.garment.pieces.find((piece) => roleOf(piece.recipe) === 'neckband');
-  if (!band) return null;
-  const href = hrefTo('knitting', { garment: view.garment.id, piece: band.id, part: 0, make: 1 });
+function BandLink({ view, band }: { readonly view: GarmentView; readonly band: string }) {
+  const piece = view.garment.pieces.find(({ recipe }) => recipe.name === band);
+  if (!piece) return null;
+  const href = hrefTo('knitting', { garment: view.garment.id, piece: piece.id, part: 0, make: 1 });
   return (
     <Button kind="plain" icon="needle" href={href}>
       {say('makingUp.pickUpKnit')}

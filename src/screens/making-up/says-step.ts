@@ -1,4 +1,5 @@
 import type { BandEdge, Ease, MakingUpStep } from '../../knit/making-up/making-up.ts';
+import type { PickUpRatio } from '../../knit/making-up/pick-up.ts';
 import { saysLength } from '../../words/measures.ts';
 import { saysList } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
@@ -19,6 +20,8 @@ export function saysStep(step: MakingUpStep): SaidStep {
       return { title: say('makingUp.shoulders'), lines: [saysShoulders(step.stitches), say('makingUp.shouldersOrder')] };
     case 'pick up':
       return saysPickUp(step);
+    case 'neck edge':
+      return saysNeck(step);
     case 'set in sleeves':
       return saysSleeves(step);
     case 'side seams':
@@ -45,27 +48,33 @@ const saysSeam = ({ first, second, oneMoreEvery }: Ease, a: string, b: string): 
     ? say('makingUp.seamEqual', { count: first })
     : say('makingUp.seamEased', { first, second, a, b, every: oneMoreEvery });
 
-function saysPickUp({ band, edges, total, planned }: Of<'pick up'>): SaidStep {
-  const lines = edges.map(saysEdge);
+const saysRatio = ({ stitches, rows }: PickUpRatio): string => say('makingUp.pickUpRatio', { stitches, rows });
+
+function saysPickUp({ band, edges, ratio, total }: Of<'pick up'>): SaidStep {
+  const lines = edges.map(({ along, stitches }) => say('makingUp.pickUpAlong', { along, stitches }));
   lines.push(say('makingUp.pickUpTotal', { total }));
-  if (planned !== undefined && planned !== total) lines.push(say('makingUp.pickUpPlanned', { planned }));
-  return { title: say('makingUp.pickUp', { band: band ?? say('makingUp.neckband') }), lines };
+  if (ratio.stitches !== ratio.rows) lines.push(say('makingUp.pickUpRows', { ratio: saysRatio(ratio) }));
+  return { title: say('makingUp.pickUp', { band }), lines };
 }
 
-function saysEdge({ along, times, rows, ratio, stitches }: BandEdge): string {
+const saysNeck = ({ edges, total }: Of<'neck edge'>): SaidStep => ({
+  title: say('makingUp.pickUp', { band: say('makingUp.neckband') }),
+  lines: [...edges.map(saysEdge), say('makingUp.neckTotal', { total })],
+});
+
+function saysEdge({ along, rows, ratio, stitches }: BandEdge): string {
   if (along === 'back neck') return say('makingUp.pickUpBack', { stitches });
   if (along === 'front neck' || rows === undefined || ratio === undefined) return say('makingUp.pickUpFront', { stitches });
-  const figures = { stitches, rows, ratio: say('makingUp.pickUpRatio', { stitches: ratio.stitches, rows: ratio.rows }) };
-  return times > 1 ? say('makingUp.pickUpSide', figures) : say('makingUp.pickUpSideOnce', figures);
+  return say('makingUp.pickUpSide', { stitches, rows, ratio: saysRatio(ratio) });
 }
 
 /** Top and armhole closer than this meet as they are, mm. */
 const MEETS_MM = 15;
 
 function saysSleeves(step: Of<'set in sleeves'>): SaidStep {
-  const { sleeve, topMm, armholeMm, markerRows, quarters, underarm } = step;
+  const { sleeve, topMm, armholeMm, markerRows, markerMm, quarters, underarm } = step;
   const fit = { top: saysLength(topMm), armhole: saysLength(armholeMm) };
-  const lines = [say('makingUp.sleevesMarker', { rows: markerRows, length: saysLength(armholeMm / 2) })];
+  const lines = [say('makingUp.sleevesMarker', { rows: markerRows, length: saysLength(markerMm) })];
   lines.push(say('makingUp.sleevesQuarters', { rows: saysList(quarters.map(String)) }));
   if (underarm > 0) lines.push(say('makingUp.sleevesUnderarm', { count: underarm }));
   lines.push(say(Math.abs(topMm - armholeMm) <= MEETS_MM ? 'makingUp.sleevesFit' : 'makingUp.sleevesEase', fit));

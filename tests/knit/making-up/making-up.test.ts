@@ -41,14 +41,22 @@ describe('making up the sample garment', () => {
     expect(step('shoulders').stitches).toEqual({ first: 30, second: 30, difference: 0, oneMoreEvery: 0 });
   });
 
-  it('picks up the neck by the edge’s ratio, the held stitches one for one', () => {
+  it('picks up the band as it is planned, along rows by the ratio of the gauge', () => {
     const pick = step('pick up');
-    const side = pick.edges.find((e) => e.along === 'side of neck');
-    expect(side?.ratio).toEqual({ stitches: 3, rows: 4 });
+    expect(pick.ratio).toEqual({ stitches: 3, rows: 4 });
+    expect(pick.edges.map((e) => e.stitches)).toEqual([48, 1, 48, 36]);
+    expect(pick.total).toBe(133);
+  });
+
+  it('without a band, says what the neck’s edges have to give', () => {
+    const made = makingUp({ ...sampleGarment, pieces: sampleGarment.pieces.slice(0, 3) });
+    const neck = made.ok ? made.value.find((s) => s.kind === 'neck edge') : undefined;
+    if (neck?.kind !== 'neck edge') throw new Error('no neck edge');
+    const [side, behind] = neck.edges;
+    expect(side).toMatchObject({ along: 'side of neck', times: 2, ratio: { stitches: 3, rows: 4 } });
     expect(side?.stitches).toBe(Math.round((side?.rows ?? 0) * 0.75));
-    expect(pick.edges.find((e) => e.along === 'back neck')?.stitches).toBe(36);
-    expect(pick.planned).toBe(133);
-    expect(pick.total % 2).toBe(1);
+    expect(behind).toMatchObject({ along: 'back neck', stitches: 36 });
+    expect(neck.total % 2).toBe(0);
   });
 
   it('sets the marker of the armhole 70 rows below the shoulder, with quarter points', () => {
