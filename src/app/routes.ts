@@ -8,6 +8,8 @@ export const patterns = {
   continue: '/continue',
   /** makes the sample where it is missing and opens its back */
   sample: '/sample',
+  sampleOf: '/sample/:which',
+  samples: '/samples',
   garment: '/g/:garment',
   /** `?row=n` shows that row without moving the place */
   knitting: '/k/:garment/:piece/:part/:make',

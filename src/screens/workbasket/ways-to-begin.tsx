@@ -12,6 +12,7 @@ interface Way {
 
 const ways = [
   { screen: 'sample', icon: 'garment', title: 'workbasket.sample', help: 'workbasket.sampleHelp' },
+  { screen: 'samples', icon: 'yarn', title: 'workbasket.samples', help: 'workbasket.samplesHelp' },
   { screen: 'newGarment', icon: 'edit', title: 'workbasket.byNumbers', help: 'workbasket.byNumbersHelp' },
   { screen: 'draft', icon: 'swatch', title: 'workbasket.draft', help: 'workbasket.draftHelp' },
   { screen: 'read', icon: 'note', title: 'workbasket.copy', help: 'workbasket.copyHelp' },

@@ -50,4 +50,13 @@ export const words: Translation<typeof english> = {
   lostHelp: 'Die Adresse führt ins Leere. Deine Strickstücke sind im Strickkorb.',
   screenFailed: 'Diese Seite konnte nicht geladen werden',
   screenFailedHelp: 'Nichts von dir ist verloren. Lade neu, beim ersten Besuch mit Netz.',
+  samples: 'Weitere Beispiele',
+  samplesHelp: 'Eine Jacke mit eingesetzten Ärmeln, ein Babyjäckchen.',
+  sampleName: 'Harbour pullover',
+  cardiganName: 'Orchard cardigan',
+  cardiganHelp: 'Eingesetzte Ärmel, zwei spiegelgleiche Vorderteile, Knopfblenden.',
+  babyName: 'Pebble jacket',
+  babyHelp: 'Für ein halbes Jahr: gerade Ärmel, runder Ausschnitt, wenige Knöpfe.',
+  cords: 'Für kleine Kinder: keine Kordeln oder Bänder am Hals, Knöpfe fest annähen oder weglassen. Es gelten die örtlichen Vorschriften.',
+  toWorkbasket: 'Zum Strickkorb',
 };

@@ -47,4 +47,13 @@ export const words = {
   lostHelp: 'The address leads nowhere. Your garments are in the workbasket.',
   screenFailed: 'This screen could not be loaded',
   screenFailedHelp: 'Nothing of yours is lost. Load the page again, with a network if this is the first visit.',
+  samples: 'More samples',
+  samplesHelp: 'A cardigan with set-in sleeves, a baby’s jacket.',
+  sampleName: 'Harbour pullover',
+  cardiganName: 'Orchard cardigan',
+  cardiganHelp: 'Set-in sleeves, two fronts in mirror image, button bands.',
+  babyName: 'Pebble jacket',
+  babyHelp: 'For half a year: straight sleeves, round neck, a few buttons.',
+  cords: 'For small children: no cords or ribbons at the neck, buttons that hold or none. Follow your local rules.',
+  toWorkbasket: 'To the workbasket',
 } as const;
