@@ -35,8 +35,8 @@ export function NumberPad({ label, value, digits = 4, unit, doneLabel, onChange,
     event.preventDefault();
   };
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: the group takes digits from a keyboard
-    <div class="keys" role="group" aria-labelledby={id} tabIndex={0} onKeyDown={keyed}>
+    // biome-ignore lint/a11y/useSemanticElements: the legend of a fieldset takes no part in its grid
+    <div class="keys" role="group" aria-labelledby={id} onKeyDown={keyed}>
       <p class="keys-label" id={id}>
         {label}
       </p>

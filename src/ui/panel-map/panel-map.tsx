@@ -49,7 +49,6 @@ export function PanelMap(props: PanelMapProps) {
   return (
     <figure class="map">
       <MapFrame label={label} parts={parts} at={looked ?? placeNow(parts, worked, current)} onRead={onRead}>
-        {/* biome-ignore lint/a11y/noStaticElementInteractions: the frame around it is the control for keys and readers */}
         <svg ref={svg} class="map-svg" viewBox={view.viewBox} aria-hidden="true" onClick={tapped}>
           <OtherMakes others={others} view={view} />
           {parts.map((part, i) => (
