@@ -13,9 +13,12 @@ export const patterns = {
   garment: '/g/:garment',
   /** `?row=n` shows that row without moving the place */
   knitting: '/k/:garment/:piece/:part/:make',
+  /** count and place of a make; `tool` names the page, 'tools' lists them */
+  count: '/k/:garment/:piece/:part/:make/:tool',
   yarn: '/g/:garment/yarn',
   makingUp: '/g/:garment/making-up',
   passOn: '/g/:garment/pass-on',
+  record: '/g/:garment/record',
   /** a garment that came in a link; the text is read on this device, never sent */
   openLink: '/open/:text',
   /** the plan on paper; `?piece=id` one piece */
@@ -24,6 +27,8 @@ export const patterns = {
   /** a garment by its numbers; `?piece=id` shows that piece */
   newGarment: '/new',
   editGarment: '/edit/:garment',
+  /** a garment from measures and a swatch */
+  draft: '/draft',
 } as const satisfies Record<string, string>;
 
 export type ScreenName = keyof typeof patterns;

@@ -25,6 +25,7 @@ export const screens: Readonly<Record<ScreenName, () => Promise<ScreenModule>>> 
   samples: withWords(() => import('./open/samples-screen.tsx'), 'workbasket'),
   garment: withWords(() => import('./garment/garment-screen.tsx'), 'garment', 'craft'),
   knitting: withWords(() => import('./knitting/knitting-screen.tsx'), 'knitting', 'craft', 'row'),
+  count: withWords(() => import('./count/count-screen.tsx'), 'count', 'craft', 'row', 'recipeFaults'),
   yarn: withWords(() => import('./yarn/yarn-screen.tsx'), 'yarn', 'garment', 'craft', 'recipeFaults'),
   makingUp: withWords(
     () => import('./making-up/making-up-screen.tsx'),
@@ -33,6 +34,7 @@ export const screens: Readonly<Record<ScreenName, () => Promise<ScreenModule>>> 
     'craft',
     'recipeFaults',
   ),
+  record: withWords(() => import('./record/record-screen.tsx'), 'record', 'garment', 'craft', 'recipeFaults'),
   passOn: withWords(() => import('./pass-on/pass-on-screen.tsx'), 'passOn', 'garment', 'craft'),
   openLink: withWords(() => import('./pass-on/open-link-screen.tsx'), 'passOn', 'craft', 'recipeFaults'),
   newGarment: editor,

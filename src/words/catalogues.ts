@@ -12,11 +12,14 @@ export const catalogues = {
   settings: { en: () => import('./en/settings.ts'), de: () => import('./de/settings.ts') },
   editor: { en: () => import('./en/editor.ts'), de: () => import('./de/editor.ts') },
   recipeFaults: { en: () => import('./en/recipe-faults.ts'), de: () => import('./de/recipe-faults.ts') },
+  count: { en: () => import('./en/count.ts'), de: () => import('./de/count.ts') },
   yarn: { en: () => import('./en/yarn.ts'), de: () => import('./de/yarn.ts') },
   makingUp: { en: () => import('./en/making-up.ts'), de: () => import('./de/making-up.ts') },
   passOn: { en: () => import('./en/pass-on.ts'), de: () => import('./de/pass-on.ts') },
+  record: { en: () => import('./en/record.ts'), de: () => import('./de/record.ts') },
   storeFaults: { en: () => import('./en/store-faults.ts'), de: () => import('./de/store-faults.ts') },
   print: { en: () => import('./en/print.ts'), de: () => import('./de/print.ts') },
+  draft: { en: () => import('./en/draft.ts'), de: () => import('./de/draft.ts') },
 } as const;
 
 export type CatalogueName = keyof typeof catalogues;

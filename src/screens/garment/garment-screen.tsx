@@ -54,6 +54,9 @@ function Whole({ view }: { readonly view: GarmentView }) {
         <Button icon="check" href={hrefTo('makingUp', { garment: garment.id })}>
           {say('garment.toMakingUp')}
         </Button>
+        <Button icon="history" href={hrefTo('record', { garment: garment.id })}>
+          {say('garment.toRecord')}
+        </Button>
         <Button icon="share" href={hrefTo('passOn', { garment: garment.id })}>
           {say('garment.toPassOn')}
         </Button>

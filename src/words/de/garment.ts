@@ -42,6 +42,7 @@ export const words: Translation<typeof english> = {
   gaugeLine: '{stitches} Maschen und {rows} Reihen auf {length}',
   toYarn: 'Garn: wie viel, wie weit',
   toMakingUp: 'Fertigstellen',
+  toRecord: 'Wie es gestrickt wurde',
   toPassOn: 'Weitergeben',
   print: 'Drucken',
   delete: 'Dieses Strickstück löschen',

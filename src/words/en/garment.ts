@@ -39,6 +39,7 @@ export const words = {
   gaugeLine: '{stitches} stitches and {rows} rows to {length}',
   toYarn: 'Yarn: how much, how far',
   toMakingUp: 'Making up',
+  toRecord: 'As it was knitted',
   toPassOn: 'Pass it on',
   print: 'Print',
   delete: 'Delete this garment',

@@ -1,0 +1,22 @@
+/** The record of a garment as it was really knitted. */
+export const words = {
+  title: 'As it was knitted',
+  reading: 'Reading the log…',
+  make: '{piece}, no. {make}',
+  part: '{piece}, no. {make}: {part}',
+  notBegun: 'Not begun.',
+  rows: '{rows} of {total} rows',
+  days: 'From {from} to {to}',
+  day: 'On {from}',
+  time: '{time} at the needles, pauses left out',
+  needles: 'Needles: {list}',
+  took: 'It weighed {grams}.',
+  ripped: { one: 'Ripped back once.', other: 'Ripped back {count} times.' },
+  reworked: { one: 'Planned anew once.', other: 'Planned anew {count} times.' },
+  checked: 'Counted at rows {list}.',
+  note: 'Row {row}: {text}',
+  again: 'Knit it again as it was made',
+  againHelp: 'A new garment with the changes you made on the way; this one stays as it is.',
+  againName: '{garment}, again',
+  cannot: 'It cannot be made again as it stands',
+} as const;
