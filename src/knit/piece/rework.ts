@@ -116,12 +116,10 @@ function acceptCount(job: Job, stitches: number, missingAt: Edge | undefined): R
     if (made.ok && leftOf(made.value.parts[0]?.part) === leftOf(part)) return made;
     if (!made.ok) faults.push(...made.faults);
   }
-  const because = faults[0]?.sentence ?? '';
+  const figures = { off: Math.abs(off) };
   return refuse(
-    fault('cannot be taken up', '{off} stitches cannot be taken up in the rows that are left. {because}', {
-      off: Math.abs(off),
-      because,
-    }),
+    fault('cannot be taken up', '{off} stitches cannot be taken up in the rows that are left.', figures),
+    ...faults.slice(0, 1),
   );
 }
 

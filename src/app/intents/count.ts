@@ -1,0 +1,107 @@
+import { signal } from '@preact/signals';
+import type { PlannedPart } from '../../knit/piece/planned.ts';
+import type { LogEntry } from '../../progress/log.ts';
+import type { NewEntry, PlanRecord } from '../../store/records.ts';
+import { garmentInHand, inHand, looking, storedRows, tapFault } from '../state.ts';
+import { readOr, store } from '../store.ts';
+import { openGarmentInHand } from './garments.ts';
+import { openMake } from './knit.ts';
+import { tap } from './taps.ts';
+
+/** What she can do about a count, a place and a plan. */
+
+/** the log of the make in hand; undefined until read */
+export const logInHand = signal<{ readonly make: string; readonly entries: readonly LogEntry[] } | undefined>(
+  undefined,
+);
+
+/** Reads the log of the make in hand, and the rest of its garment. */
+export async function openLog(make: string): Promise<void> {
+  if (logInHand.value?.make !== make) logInHand.value = undefined;
+  const entries = readOr(await (await store()).entriesOf(make));
+  if (entries !== undefined) logInHand.value = { make, entries };
+}
+
+/** Opens a make with its log and its garment, for the pages about count and place. */
+export async function openCount(make: string): Promise<void> {
+  await Promise.all([openMake(make), openLog(make)]);
+  const now = inHand.value;
+  if (now && garmentInHand.value?.garment.id !== now.place.garment)
+    await openGarmentInHand(now.place.garment);
+}
+
+/** Logs a check, a note, a lifeline, or strikes one out; true once it is stored. */
+export async function logEntry(entry: NewEntry): Promise<boolean> {
+  const now = inHand.value;
+  if (!now) return false;
+  await tap({ make: now.make, write: (open, make) => open.append(make, entry) });
+  await openLog(now.make);
+  return tapFault.value === undefined;
+}
+
+/** So many rows are worked: found again, or ripped back to. */
+export async function setPlace(rows: number, kind: 'place' | 'rip back'): Promise<boolean> {
+  const now = inHand.value;
+  if (!now) return false;
+  looking.value = undefined;
+  const stored = () => {
+    storedRows.value += 1;
+  };
+  await tap({ make: now.make, write: (open, make) => open.goTo(make, rows, kind), stored });
+  await openLog(now.make);
+  return tapFault.value === undefined && inHand.value?.place.rows === rows;
+}
+
+/** Moves makes of the piece in hand to new plans: the part in hand, and others that the change reaches into. */
+export async function takePlans(
+  plans: readonly { readonly index: number; readonly part: PlannedPart }[],
+): Promise<boolean> {
+  const now = inHand.value;
+  if (!now) return false;
+  const open = await store();
+  const { garment, piece, make } = now.place;
+  const mirror = isMirrored(piece, make);
+  for (const { index, part } of plans) {
+    const record: PlanRecord = { id: '', garment, piece, part: index, mirror, version: 0, plan: part };
+    if (readOr(await open.rework(`${garment}/${piece}/${index}/${make}`, record)) === undefined) return false;
+  }
+  await Promise.all([openMake(now.make), openLog(now.make), openGarmentInHand(garment)]);
+  return true;
+}
+
+/** Whether the make is knitted from the mirror image of its piece. */
+export function isMirrored(piece: string, make: number): boolean {
+  const found = garmentInHand.value?.garment.pieces.find(({ id }) => id === piece);
+  return found?.recipe.mirrored === true && make % 2 === 0;
+}
+
+/** Finishes a row of several makes on one needle, in the order given; stops at the first that is not stored. */
+export async function finishRows(makes: readonly string[]): Promise<boolean> {
+  const open = await store();
+  for (const make of makes) if (readOr(await open.finishRow(make)) === undefined) return false;
+  await reread();
+  return true;
+}
+
+export async function undoOn(make: string): Promise<boolean> {
+  const done = readOr(await (await store()).undo(make)) !== undefined;
+  await reread();
+  return done;
+}
+
+async function reread(): Promise<void> {
+  const now = inHand.value;
+  if (!now) return;
+  await Promise.all([openMake(now.make), openGarmentInHand(now.place.garment)]);
+}
+
+/** The plans that the make was knitted by before, the newest first, by their ids in the log. */
+export async function plansBefore(
+  entries: readonly LogEntry[],
+  current: string,
+): Promise<readonly PlanRecord[]> {
+  const open = await store();
+  const ids = [...new Set(entries.flatMap((entry) => (entry.plan === undefined ? [] : [entry.plan])))];
+  const found = await Promise.all(ids.filter((id) => id !== current).map((id) => open.plan(id)));
+  return found.flatMap((result) => (result.ok ? [result.value] : [])).reverse();
+}

@@ -1,0 +1,82 @@
+import './count.css';
+import type { ComponentType } from 'preact';
+import { useEffect } from 'preact/hooks';
+import { logInHand, openCount } from '../../app/intents/count.ts';
+import type { Route } from '../../app/routes.ts';
+import { garmentInHand, type InHand, inHand, readFault } from '../../app/state.ts';
+import { type LogEntry, makeKey } from '../../progress/log.ts';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { Screen } from '../../ui/screen/screen.tsx';
+import { saysFault } from '../../words/fault.ts';
+import { say } from '../../words/say.ts';
+import { useArrival } from '../arrival.ts';
+import { hrefToMake } from '../links.ts';
+import { saysMake } from '../says-make.ts';
+import { CheckPage } from './check-page.tsx';
+import { FindPage } from './find-page.tsx';
+import { NotesPage } from './notes-page.tsx';
+import { PacePage } from './pace-page.tsx';
+import { ReworkPage } from './rework-page.tsx';
+import { RipPage } from './rip-page.tsx';
+import { TogetherPage } from './together-page.tsx';
+import { isTool, type Tool } from './tools.ts';
+import { ToolsMenu } from './tools-menu.tsx';
+
+/** What each page about count and place is given. */
+export interface CountPageProps {
+  readonly now: InHand;
+  readonly entries: readonly LogEntry[];
+  readonly query: URLSearchParams;
+}
+
+const pages: Readonly<Record<Tool, ComponentType<CountPageProps>>> = {
+  check: CheckPage,
+  find: FindPage,
+  rip: RipPage,
+  rework: ReworkPage,
+  notes: NotesPage,
+  pace: PacePage,
+  together: TogetherPage,
+};
+
+export default function CountScreen({ route }: { readonly route: Route }) {
+  const { garment = '', piece = '', part, make, tool = '' } = route.at;
+  const key = makeKey({ garment, piece, part: Number(part), make: Number(make) });
+  useEffect(() => {
+    void openCount(key);
+  }, [key]);
+  const now = inHand.value;
+  const log = logInHand.value;
+  const title = isTool(tool) ? say(`count.${tool}`) : say('count.tools');
+  const isHere = now?.make === key && log?.make === key && garmentInHand.value !== undefined;
+  useArrival(title, isHere);
+  const Page = isTool(tool) ? pages[tool] : undefined;
+  return (
+    <Screen
+      title={title}
+      over={now ? over(now) : undefined}
+      back={{ href: hrefToMake(key), label: say('count.backToRow') }}
+    >
+      <div class="count-page">
+        {readFault.value && (
+          <Notice kind="fault" live>
+            {saysFault(readFault.value)}
+          </Notice>
+        )}
+        {isHere &&
+          now &&
+          log &&
+          (Page ? (
+            <Page key={tool} now={now} entries={log.entries} query={route.query} />
+          ) : (
+            <ToolsMenu make={key} />
+          ))}
+      </div>
+    </Screen>
+  );
+}
+
+const over = (now: InHand): string => {
+  const view = garmentInHand.value?.pieces.find(({ id }) => id === now.place.piece);
+  return saysMake(now.part.piece, now.part.name, now.place.make, view?.makes.length ?? now.place.make);
+};

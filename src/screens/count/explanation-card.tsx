@@ -1,0 +1,93 @@
+import { setPlace } from '../../app/intents/count.ts';
+import { goTo } from '../../app/navigate.ts';
+import type { InHand } from '../../app/state.ts';
+import type { Said } from '../../knit/piece/count/advice.ts';
+import type { Explanation } from '../../knit/piece/explain-count.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { Card } from '../../ui/card/card.tsx';
+import { saysAdvice, saysCause, saysSign } from '../../words/count.ts';
+import { saysNumber } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
+import { hrefToMake } from '../links.ts';
+import { hrefToTool } from './tools.ts';
+
+interface ExplanationCardProps {
+  readonly explanation: Explanation;
+  readonly now: InHand;
+  readonly counted: number;
+  readonly likeliest: boolean;
+}
+
+/** One thing that can be: what to look for, and what to do. */
+export function ExplanationCard({ explanation, now, counted, likeliest }: ExplanationCardProps) {
+  const share = say('count.share', {
+    share: saysNumber(explanation.likelihood, { percent: true, digits: 0 }),
+  });
+  return (
+    <Card tone={likeliest ? 'shaping' : 'plain'} label={saysCause(explanation)}>
+      <div class="count-card">
+        <h3>{saysCause(explanation)}</h3>
+        <p class="count-soft">{likeliest ? `${say('count.likeliest')}, ${share}` : share}</p>
+        <p>{saysSign(explanation)}</p>
+        {explanation.toDo.map((advice) => (
+          <Advice key={advice.code} advice={advice} now={now} counted={counted} edge={explanation.edge} />
+        ))}
+      </div>
+    </Card>
+  );
+}
+
+interface AdviceProps {
+  readonly advice: Said;
+  readonly now: InHand;
+  readonly counted: number;
+  readonly edge: Explanation['edge'];
+}
+
+/** What the app can do is a button; what only hands can do is said. */
+function Advice({ advice, now, counted, edge }: AdviceProps) {
+  const said = saysAdvice(advice);
+  const { row = 0 } = advice.figures;
+  switch (advice.code) {
+    case 'set place':
+      return (
+        <Button
+          icon="flag"
+          wide
+          onPress={() =>
+            void setPlace(Number(row), 'place').then((done) => done && goTo(hrefToMake(now.make)))
+          }
+        >
+          {said}
+        </Button>
+      );
+    case 'rip back':
+      return (
+        <Button icon="undo" wide href={hrefToTool(now.make, 'rip', `?to=${row}`)}>
+          {said}
+        </Button>
+      );
+    case 'accept':
+      return (
+        <Button
+          icon="edit"
+          wide
+          href={hrefToTool(
+            now.make,
+            'rework',
+            `?stitches=${counted}${edge === undefined ? '' : `&edge=${edge}`}`,
+          )}
+        >
+          {said}
+        </Button>
+      );
+    case 'find the place':
+      return (
+        <Button icon="find" wide href={hrefToTool(now.make, 'find')}>
+          {said}
+        </Button>
+      );
+    default:
+      return <p>{said}</p>;
+  }
+}

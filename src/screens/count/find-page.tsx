@@ -1,0 +1,104 @@
+import { useState } from 'preact/hooks';
+import { landmarksOf } from '../../knit/piece/count/landmarks.ts';
+import { findPlace } from '../../knit/piece/find-place.ts';
+import { Choice } from '../../ui/choice/choice.tsx';
+import { NumberField } from '../../ui/field/number-field.tsx';
+import { SelectField } from '../../ui/field/select-field.tsx';
+import { saysLandmark } from '../../words/count.ts';
+import { lengthToType, lengthTyped, lengthUnit } from '../../words/measures.ts';
+import { say } from '../../words/say.ts';
+import type { CountPageProps } from './count-screen.tsx';
+import { FoundRows } from './found-rows.tsx';
+import { knownFrom } from './known.ts';
+import { nothingSeen, observationsOf, type SeenOnNeedle } from './seen-on-needle.ts';
+
+/** From what she sees on the needle to the rows that it can be. */
+export function FindPage({ now, entries }: CountPageProps) {
+  const [seen, setSeen] = useState<SeenOnNeedle>(nothingSeen);
+  const { part, place } = now;
+  const set = (change: Partial<SeenOnNeedle>) => setSeen({ ...seen, ...change });
+  const { lifelines } = knownFrom(entries, part);
+  const marks = landmarksOf(part, part.rows.length, lifelines);
+  const observations = observationsOf(seen);
+  const found = findPlace(
+    part,
+    observations.map(({ observation }) => observation),
+    place.rows,
+  );
+  return (
+    <>
+      <p>{say('count.findIntro')}</p>
+      <NumberField
+        label={say('count.seeStitches')}
+        min={0}
+        value={seen.stitches}
+        onChange={(stitches) => set({ stitches })}
+      />
+      <Choice
+        label={say('count.seeFacing')}
+        value={seen.facing}
+        options={[
+          { value: 'RS', label: say('craft.RSfull') },
+          { value: 'WS', label: say('craft.WSfull') },
+          { value: '', label: say('count.dontKnow') },
+        ]}
+        onChange={(facing) => set({ facing })}
+      />
+      <Choice
+        label={say('count.seeYarn')}
+        value={seen.yarn}
+        options={[
+          { value: 'right', label: say('count.yarnRight') },
+          { value: 'left', label: say('count.yarnLeft') },
+          { value: '', label: say('count.dontKnow') },
+        ]}
+        onChange={(yarn) => set({ yarn })}
+      />
+      <SelectField
+        label={say('count.seeFrom')}
+        value={String(seen.landmark)}
+        options={marks
+          .map((mark, i) => ({ value: String(i), label: saysLandmark(mark, part) }))
+          .map(atRow(marks))}
+        onChange={(row) => set({ landmark: Number(row) })}
+      />
+      <NumberField
+        label={say('count.seeRows')}
+        min={0}
+        value={seen.rows}
+        onChange={(rows) => set({ rows })}
+      />
+      {seen.facing !== '' && (
+        <NumberField
+          label={say('count.seeRidges')}
+          min={0}
+          value={seen.ridges}
+          onChange={(ridges) => set({ ridges })}
+        />
+      )}
+      <NumberField
+        label={say('count.seeShaping')}
+        min={0}
+        value={seen.shaping}
+        onChange={(shaping) => set({ shaping })}
+      />
+      <NumberField
+        label={say('count.seeHeight')}
+        min={0}
+        decimals
+        unit={lengthUnit()}
+        value={seen.heightMm === undefined ? undefined : lengthToType(seen.heightMm)}
+        onChange={(typed) => set({ heightMm: typed === undefined ? undefined : lengthTyped(typed) })}
+      />
+      <FoundRows now={now} found={found} observations={observations} />
+    </>
+  );
+}
+
+/** Two landmarks may lie in one row; the row is what counts. */
+const atRow =
+  (marks: readonly { readonly row: number }[]) =>
+  ({ value, label }: { value: string; label: string }) => ({
+    value: String(marks[Number(value)]?.row ?? 0),
+    label,
+  });

@@ -1,0 +1,134 @@
+import { garmentInHand, type InHand } from '../../app/state.ts';
+import { type Fault, ok, type Result, refuse } from '../../knit/fault.ts';
+import { countAt } from '../../knit/piece/count/count-at.ts';
+import { mirrorRecipe } from '../../knit/piece/mirror.ts';
+import { plan } from '../../knit/piece/plan.ts';
+import type { PlannedPart } from '../../knit/piece/planned.ts';
+import type { Recipe } from '../../knit/piece/recipe.ts';
+import { asReallyKnitted, recipeOfMake } from '../../knit/piece/rework/make-recipe.ts';
+import type { Rework } from '../../knit/piece/rework/replan.ts';
+import { type ReworkWish, rework } from '../../knit/piece/rework.ts';
+import { say } from '../../words/say.ts';
+
+export type WishKind = 'accept' | 'measured' | 'rows' | 'neck' | 'first' | 'plain';
+
+/** What she has filled in so far. */
+export interface Draft {
+  readonly kind: WishKind;
+  readonly stitches: number | undefined;
+  readonly missing: 'right' | 'left' | '';
+  /** rows up to the landmark from which she measured */
+  readonly above: number;
+  readonly heightMm: number | undefined;
+  readonly section: number;
+  readonly rows: number | undefined;
+  readonly neck: number | undefined;
+}
+
+export function draftFrom(now: InHand, query: URLSearchParams): Draft {
+  const stitches = query.get('stitches');
+  const edge = query.get('edge');
+  return {
+    kind: 'accept',
+    stitches: stitches === null ? countAt(now.part, now.place.rows) : Number(stitches),
+    missing: edge === 'right' || edge === 'left' ? edge : '',
+    above: 0,
+    heightMm: undefined,
+    section: openSections(now)[0]?.index ?? 0,
+    rows: undefined,
+    neck: undefined,
+  };
+}
+
+/** Stretches that are not knitted to their end, with their index in plan and recipe. */
+export const openSections = ({ part, place }: InHand) =>
+  part.sections.flatMap((section, index) => {
+    const isBindOff = part.end === 'bind off' && index === part.sections.length - 1 && index > 0;
+    const rows = section.last - section.first + 1;
+    return section.last > place.rows && !isBindOff && rows > 0 ? [{ index, name: section.name, rows }] : [];
+  });
+
+/** What can be wished at this place. */
+export function wishKinds(now: InHand): readonly { kind: WishKind; label: string }[] {
+  const { rows } = now.place;
+  const kinds: { kind: WishKind; label: string }[] = [{ kind: 'accept', label: say('count.wishAccept') }];
+  if (rows > 0) kinds.push({ kind: 'measured', label: say('count.wishMeasured') });
+  if (openSections(now).length > 0) kinds.push({ kind: 'rows', label: say('count.wishRows') });
+  if (now.part.end === 'split') kinds.push({ kind: 'neck', label: say('count.wishNeck') });
+  if (rows === 0 && reworkedFellow(now)) kinds.push({ kind: 'first', label: say('count.wishFirst') });
+  if (rows === 0 && now.part.recipe) kinds.push({ kind: 'plain', label: say('count.wishPlain') });
+  return kinds;
+}
+
+const pieceOf = ({ place }: InHand) => {
+  const view = garmentInHand.value;
+  const record = view?.garment.pieces.find(({ id }) => id === place.piece);
+  const shown = view?.pieces.find(({ id }) => id === place.piece);
+  return record && shown ? { recipe: record.recipe, makes: shown.makes } : undefined;
+};
+
+/** The same part of another make, where it was reworked. */
+function reworkedFellow(now: InHand): { part: PlannedPart; make: number } | undefined {
+  const found = pieceOf(now)?.makes.find(
+    ({ make, parts }) => make !== now.place.make && parts[now.place.part]?.recipe,
+  );
+  const part = found?.parts[now.place.part];
+  return found && part ? { part, make: found.make } : undefined;
+}
+
+/** The new plan for what is filled in, or why there is none; undefined while too little is filled in. */
+export function proposed(now: InHand, draft: Draft): Result<Rework> | undefined {
+  const piece = pieceOf(now);
+  if (!piece) return undefined;
+  const { part: index, make, rows } = now.place;
+  const plans = piece.makes.find((one) => one.make === make)?.parts ?? [];
+  if (draft.kind === 'plain') return again(recipeOfMake(piece.recipe, make), now, 'plain', false);
+  if (draft.kind === 'first') return asFirst(piece.recipe, now);
+  const wish = wishOf(draft);
+  if (wish === undefined || (wish.kind === 'accept' && wish.stitches === countAt(now.part, rows)))
+    return undefined;
+  return rework(recipeOfMake(piece.recipe, make, plans), index, now.part, rows, wish);
+}
+
+function wishOf(draft: Draft): ReworkWish | undefined {
+  const { kind, stitches, missing, above, heightMm, section, rows, neck } = draft;
+  if (kind === 'accept' && stitches !== undefined)
+    return { kind, stitches, ...(missing === '' ? {} : { missingAt: missing }) };
+  if (kind === 'measured' && heightMm !== undefined) return { kind, heightMm, above };
+  if (kind === 'rows' && rows !== undefined) return { kind, section, rows };
+  if (kind === 'neck' && neck !== undefined && neck !== 0) return { kind, rows: neck };
+  return undefined;
+}
+
+/** The other make as it was really knitted, its mirror image where the piece is mirrored. */
+function asFirst(recipe: Recipe, now: InHand): Result<Rework> {
+  const fellow = reworkedFellow(now);
+  const really = fellow && asReallyKnitted(fellow.part);
+  if (!fellow || !really) return refuse(nothingLeft(now));
+  const own = recipeOfMake(recipe, fellow.make);
+  const parts = own.parts.map((part, i) => (i === now.place.part ? really : part));
+  const isMirror = recipe.mirrored === true && fellow.make % 2 !== now.place.make % 2;
+  return again(isMirror ? mirrorRecipe({ ...own, parts }) : { ...own, parts }, now, 'first', true);
+}
+
+const nothingLeft = (now: InHand): Fault => ({
+  code: 'nothing left',
+  at: {},
+  figures: { part: now.part.name },
+  sentence: 'There is nothing to plan anew.',
+});
+
+/** A make not yet begun takes the plan of a recipe from its first row on. */
+function again(recipe: Recipe, now: InHand, code: string, isOwn: boolean): Result<Rework> {
+  const made = plan({ ...recipe, makes: 1, mirrored: false });
+  if (!made.ok) return made;
+  const index = now.place.part;
+  const part = made.value.parts[index];
+  const own = recipe.parts[index];
+  if (!part || !own) return refuse(nothingLeft(now));
+  const rows = { was: now.part.rows.length, now: part.rows.length };
+  return ok({
+    parts: [{ index, part: isOwn ? { ...part, recipe: own } : part, rows }],
+    how: { code, figures: {} },
+  });
+}

@@ -1,0 +1,83 @@
+import { useEffect, useState } from 'preact/hooks';
+import { plansBefore, takePlans } from '../../app/intents/count.ts';
+import type { InHand } from '../../app/state.ts';
+import type { PlanRecord } from '../../store/records.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { Choice } from '../../ui/choice/choice.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { saysCountFault } from '../../words/count.ts';
+import { say } from '../../words/say.ts';
+import { hrefToMake } from '../links.ts';
+import type { CountPageProps } from './count-screen.tsx';
+import { NewPlan } from './new-plan.tsx';
+import { OldPlan } from './old-plan.tsx';
+import { type Draft, draftFrom, proposed, wishKinds } from './rework-draft.ts';
+import { WishFields } from './wish-fields.tsx';
+
+/** The rows not yet knitted, planned anew: what has changed, what becomes of it, and only then taken. */
+export function ReworkPage({ now, entries, query }: CountPageProps) {
+  const [draft, setDraft] = useState<Draft>(() => draftFrom(now, query));
+  const [taken, setTaken] = useState(false);
+  const made = proposed(now, draft);
+  if (taken) {
+    return (
+      <>
+        <Notice kind="done" live>
+          {say('count.taken')}
+        </Notice>
+        <Button kind="main" wide href={hrefToMake(now.make)}>
+          {say('count.backToRow')}
+        </Button>
+      </>
+    );
+  }
+  return (
+    <>
+      <Choice
+        label={say('count.reworkWhat')}
+        stacked
+        value={draft.kind}
+        options={wishKinds(now).map(({ kind, label }) => ({ value: kind, label }))}
+        onChange={(kind) => setDraft({ ...draft, kind })}
+      />
+      <WishFields now={now} draft={draft} onChange={(change) => setDraft({ ...draft, ...change })} />
+      {made && !made.ok && (
+        <Notice kind="warning" live>
+          {made.faults.map((fault) => (
+            <p key={fault.code}>{saysCountFault(fault)}</p>
+          ))}
+        </Notice>
+      )}
+      {made?.ok && (
+        <>
+          <NewPlan now={now} made={made.value} />
+          <Button
+            kind="main"
+            wide
+            onPress={() => void takePlans(made.value.parts).then((done) => done && setTaken(true))}
+          >
+            {say('count.take')}
+          </Button>
+        </>
+      )}
+      <OldPlans now={now} entries={entries} />
+    </>
+  );
+}
+
+/** Plans that the make was knitted by before stay readable. */
+function OldPlans({ now, entries }: { readonly now: InHand; readonly entries: CountPageProps['entries'] }) {
+  const [plans, setPlans] = useState<readonly PlanRecord[]>([]);
+  useEffect(() => {
+    void plansBefore(entries, now.place.plan).then(setPlans);
+  }, [entries, now.place.plan]);
+  if (plans.length === 0) return null;
+  return (
+    <details>
+      <summary>{say('count.oldPlans')}</summary>
+      {plans.map(({ id, plan, version }) => (
+        <OldPlan key={id} version={version} part={plan} />
+      ))}
+    </details>
+  );
+}

@@ -1,0 +1,117 @@
+import { useState } from 'preact/hooks';
+import { setPlace } from '../../app/intents/count.ts';
+import type { InHand } from '../../app/state.ts';
+import { type RipBack, ripBack } from '../../knit/piece/rip-back.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { NumberField } from '../../ui/field/number-field.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { saysCountFault } from '../../words/count.ts';
+import { saysSide } from '../../words/craft.ts';
+import { saysList, saysNumber } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
+import { hrefToMake } from '../links.ts';
+import type { CountPageProps } from './count-screen.tsx';
+import { knownFrom } from './known.ts';
+
+/** Where to, what comes off, what is on the needle then; and the place follows once it is done. */
+export function RipPage({ now, entries, query }: CountPageProps) {
+  const { rows } = now.place;
+  const { firm, lifelines } = knownFrom(entries, now.part);
+  const asked = query.get('to');
+  const below = lifelines.filter((row) => row < rows).reverse();
+  const ground = firm !== undefined && firm.row < rows ? firm.row : undefined;
+  const [to, setTo] = useState<number | undefined>(
+    asked === null ? (below[0] ?? ground ?? Math.max(0, rows - 2)) : Number(asked),
+  );
+  const [done, setDone] = useState<RipBack>();
+  if (done) return <Ripped now={now} done={done} />;
+  if (rows === 0) return <Notice kind="note">{say('count.ripNothing')}</Notice>;
+  return (
+    <>
+      {below.map((row) => (
+        <Button key={row} icon="lifeline" wide onPress={() => setTo(row)}>
+          {say('count.ripLifeline', { row })}
+        </Button>
+      ))}
+      {ground !== undefined && (
+        <Button icon="flag" wide onPress={() => setTo(ground)}>
+          {say('count.ripFirm', { row: ground })}
+        </Button>
+      )}
+      <NumberField
+        label={say('count.ripTo')}
+        hint={say('count.ripToHint', { rows })}
+        min={0}
+        max={rows}
+        value={to}
+        onChange={setTo}
+      />
+      {to !== undefined && <Preview now={now} to={to} lifelines={lifelines} onDone={setDone} />}
+    </>
+  );
+}
+
+interface PreviewProps {
+  readonly now: InHand;
+  readonly to: number;
+  readonly lifelines: readonly number[];
+  readonly onDone: (done: RipBack) => void;
+}
+
+function Preview({ now, to, lifelines, onDone }: PreviewProps) {
+  const made = ripBack(now.part, now.place.rows, { to }, lifelines);
+  if (!made.ok) {
+    return (
+      <Notice kind="warning" live>
+        {made.faults.map(saysCountFault).join(' ')}
+      </Notice>
+    );
+  }
+  const rip = made.value;
+  const finish = () => void setPlace(to, 'rip back').then((stored) => stored && onDone(rip));
+  return (
+    <section class="card card-place count-card" role="status">
+      <p class="count-big">{say('count.ripPull', { count: rip.rows })}</p>
+      <p class="count-big">
+        <strong>{say('count.ripCount', { count: rip.count })}</strong>
+      </p>
+      {rip.uncertain > 0 && <p>{say('count.ripUncertain', { count: rip.uncertain })}</p>}
+      {rip.next && <p>{say('count.ripNext', { row: rip.next.n, side: saysSide(rip.nextSide, true) })}</p>}
+      {rip.shaping.length > 0 && (
+        <p>
+          {say('count.ripShaping', {
+            count: rip.shaping.length,
+            list: saysList(rip.shaping.map((row) => saysNumber(row))),
+          })}
+        </p>
+      )}
+      {rip.groups.length > 0 && (
+        <p>{say('count.ripGroups', { count: rip.groups.reduce((sum, group) => sum + group.stitches, 0) })}</p>
+      )}
+      <p class="count-soft">{say('count.ripYarn', { stitches: rip.stitches })}</p>
+      {rip.stops
+        .filter((stop) => stop.row !== to)
+        .map((stop) => (
+          <p key={stop.why + stop.row}>
+            {say(stop.why === 'lifeline' ? 'count.ripStopLifeline' : 'count.ripStopPlain', { row: stop.row })}
+          </p>
+        ))}
+      <Button kind="main" icon="undo" wide onPress={finish}>
+        {say('count.ripDone')}
+      </Button>
+    </section>
+  );
+}
+
+function Ripped({ now, done }: { readonly now: InHand; readonly done: RipBack }) {
+  return (
+    <>
+      <Notice kind="done" live>
+        {say('count.ripSaid', { rows: done.to, count: done.count })}
+      </Notice>
+      <Button kind="main" wide href={hrefToMake(now.make)}>
+        {say('count.backToRow')}
+      </Button>
+    </>
+  );
+}

@@ -1,0 +1,124 @@
+import { useState } from 'preact/hooks';
+import { finishRows, undoOn } from '../../app/intents/count.ts';
+import { garmentInHand, type InHand } from '../../app/state.ts';
+import type { PlannedPart } from '../../knit/piece/planned.ts';
+import { togetherOrder } from '../../knit/piece/together.ts';
+import type { PlaceRecord } from '../../store/records.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { Card } from '../../ui/card/card.tsx';
+import { SelectField } from '../../ui/field/select-field.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { saysCountFault } from '../../words/count.ts';
+import { saysShaping, saysSide, saysStitches } from '../../words/craft.ts';
+import { saysRow } from '../../words/row.ts';
+import { say } from '../../words/say.ts';
+import { saysMake } from '../says-make.ts';
+import type { CountPageProps } from './count-screen.tsx';
+
+interface Fellow {
+  readonly key: string;
+  readonly name: string;
+  readonly part: PlannedPart;
+  readonly place: PlaceRecord;
+}
+
+/** Two makes on one needle: each row in the order in which the needle meets them, one tap each or one for both. */
+export function TogetherPage({ now, query }: CountPageProps) {
+  const all = fellows();
+  const others = all.filter(({ key, place }) => key !== now.make && place.rows < place.total);
+  const [chosen, setChosen] = useState(query.get('with') ?? nearest(now, others)?.key ?? '');
+  const own = all.find(({ key }) => key === now.make);
+  const other = others.find(({ key }) => key === chosen);
+  if (!own || others.length === 0) return <Notice kind="note">{say('count.togetherNone')}</Notice>;
+  return (
+    <>
+      <SelectField
+        label={say('count.togetherWith')}
+        value={chosen}
+        options={others.map(({ key, name }) => ({ value: key, label: name }))}
+        onChange={setChosen}
+      />
+      {other && <Needle pair={inNeedleOrder(own, other)} />}
+    </>
+  );
+}
+
+function fellows(): readonly Fellow[] {
+  const pieces = garmentInHand.value?.pieces ?? [];
+  return pieces.flatMap((piece) =>
+    piece.makes.flatMap(({ parts, places, make }) =>
+      parts.flatMap((part, i): Fellow[] => {
+        const place = places[i];
+        return place
+          ? [{ key: place.id, name: saysMake(piece.name, part.name, make, piece.makes.length), part, place }]
+          : [];
+      }),
+    ),
+  );
+}
+
+/** The other copy of the same part, else another part of the same piece that begins as it does. */
+function nearest(now: InHand, others: readonly Fellow[]): Fellow | undefined {
+  const { piece, part, make } = now.place;
+  const isCopy = (one: Fellow) => one.place.piece === piece && one.place.part === part;
+  const isBeside = (one: Fellow) =>
+    one.place.piece === piece && one.place.make === make && one.part.parent === now.part.parent;
+  return others.find(isCopy) ?? others.find(isBeside) ?? others[0];
+}
+
+/** With the right side facing the lower number lies at the right end. */
+const inNeedleOrder = (a: Fellow, b: Fellow): readonly [Fellow, Fellow] =>
+  a.place.part * 100 + a.place.make <= b.place.part * 100 + b.place.make ? [a, b] : [b, a];
+
+function Needle({ pair }: { readonly pair: readonly [Fellow, Fellow] }) {
+  const order = togetherOrder(pair.map(({ part, place }) => ({ part, rows: place.rows })));
+  if (!order.ok) {
+    return (
+      <Notice kind="warning" live>
+        {order.faults.map(saysCountFault).join(' ')}
+      </Notice>
+    );
+  }
+  const { steps, side, level } = order.value;
+  return (
+    <>
+      <p role="status">
+        <strong>{say('count.togetherSide', { side: saysSide(side, true) })}</strong>{' '}
+        {!level && say('count.togetherHalf')}
+      </p>
+      {steps.map(({ make, row }) => {
+        const fellow = pair[make] as Fellow;
+        const shaping = saysShaping(row);
+        return (
+          <Card key={fellow.key} tone={shaping === '' ? 'place' : 'shaping'} label={fellow.name}>
+            <div class="count-card">
+              <h2>{fellow.name}</h2>
+              {shaping !== '' && <p>{shaping}</p>}
+              <p class="count-big">{saysRow(row.steps)}</p>
+              <p>{saysStitches(row.after)}</p>
+              <Button icon="check" wide onPress={() => void finishRows([fellow.key])}>
+                {say('count.togetherDone', { row: row.n, what: fellow.name })}
+              </Button>
+            </div>
+          </Card>
+        );
+      })}
+      {level && steps.length > 1 && (
+        <Button
+          kind="main"
+          wide
+          onPress={() => void finishRows(steps.map(({ make }) => (pair[make] as Fellow).key))}
+        >
+          {say('count.togetherBoth')}
+        </Button>
+      )}
+      {pair
+        .filter(({ place }) => place.rows > 0)
+        .map(({ key, name }) => (
+          <Button key={key} kind="quiet" icon="undo" onPress={() => void undoOn(key)}>
+            {say('count.togetherUndo', { what: name })}
+          </Button>
+        ))}
+    </>
+  );
+}

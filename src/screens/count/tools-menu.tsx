@@ -1,0 +1,22 @@
+import { Icon } from '../../ui/icon/icon.tsx';
+import { say } from '../../words/say.ts';
+import { hrefToTool, toolNames, tools } from './tools.ts';
+
+/** Everything about count and place, one link each. Needs the catalogue 'count'. */
+export function ToolsMenu({ make }: { readonly make: string }) {
+  return (
+    <ul class="count-menu">
+      {toolNames.map((tool) => (
+        <li key={tool}>
+          <a class="card card-press count-link" href={hrefToTool(make, tool)}>
+            <Icon name={tools[tool]} />
+            <span>
+              <strong>{say(`count.${tool}`)}</strong>
+              <small>{say(`count.${tool}Hint`)}</small>
+            </span>
+          </a>
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,92 @@
+import { fabrics } from '../knit/fabric.ts';
+import type { Fault } from '../knit/fault.ts';
+import type { Said } from '../knit/piece/count/advice.ts';
+import type { Landmark } from '../knit/piece/count/landmarks.ts';
+import type { Look, Seen } from '../knit/piece/count/look.ts';
+import type { Explanation } from '../knit/piece/explain-count.ts';
+import type { PlannedPart } from '../knit/piece/planned.ts';
+import { saysEdge } from './craft.ts';
+import { saysFault } from './fault.ts';
+import { saysNumber } from './numbers.ts';
+import { say, sayIfKnown } from './say.ts';
+import { localeOf, speech } from './settings.ts';
+
+/** Sentences about counts and places. All need the catalogues 'count' and 'craft'. */
+
+const known = (key: string, figures: Readonly<Record<string, number | string>> = {}): string =>
+  sayIfKnown('count', key, figures) ??
+  sayIfKnown('count', key.split(' ').slice(0, -1).join(' '), figures) ??
+  '';
+
+export const saysCause = ({ cause }: Pick<Explanation, 'cause'>): string => known(`cause ${cause}`);
+
+/** '21, 25 or 29' */
+export const saysEither = (rows: readonly number[]): string =>
+  new Intl.ListFormat(localeOf(speech.value), { type: 'disjunction' }).format(
+    rows.map((row) => saysNumber(row)),
+  );
+
+const MOST_ROWS = 6;
+
+/** What to look for on the fabric. */
+export function saysSign({ cause, rows, between, times, edge }: Explanation): string {
+  const shown = [...rows.slice(0, MOST_ROWS)].sort((a, b) => a - b);
+  const list = saysEither(shown) + (rows.length > MOST_ROWS ? ' …' : '');
+  const figures = { list, count: times, from: between[0], to: between[1] };
+  return known(edge === undefined ? `sign ${cause}` : `sign ${cause} ${edge}`, figures);
+}
+
+export const saysAdvice = ({ code, figures }: Said): string =>
+  known(`do ${code}`, { ...figures, count: figures.count ?? figures.rows ?? figures.off ?? 0 });
+
+export function saysLook(look: Look, part: PlannedPart, landmark: Landmark | undefined): string {
+  return known(`look ${look.code}`, { landmark: saysLandmark(landmark, part), row: look.row ?? 0 });
+}
+
+export function saysLandmark(mark: Landmark | undefined, part: PlannedPart): string {
+  if (mark === undefined) return say('count.mark start');
+  return known(`mark ${mark.kind}`, {
+    row: mark.row,
+    before: part.sections[mark.section - 1]?.name ?? '',
+    edge: mark.edge === undefined ? '' : saysEdge(mark.edge),
+  });
+}
+
+/** One of the things that she may see, in words: 'right edge: 7 shapings; left edge: 6 shapings'. */
+export function saysSeen(seen: Seen, part: PlannedPart, section: number): string {
+  if (seen.trace !== undefined) return known(`trace ${seen.trace}`);
+  if (seen.rows !== undefined) return saysRowsCounted(seen.rows, part, section);
+  if (seen.spread !== undefined) return saysNumber(seen.spread);
+  const edges = (['right', 'left'] as const)
+    .map((edge) => saysEdgeSeen(seen, edge))
+    .filter((said) => said !== '');
+  return edges.join('; ');
+}
+
+function saysEdgeSeen(seen: Seen, edge: 'right' | 'left'): string {
+  const times = seen[edge];
+  const above = seen[`${edge}Above`];
+  const said = [
+    ...(times === undefined ? [] : [say('count.shapings', { count: times })]),
+    ...(above === undefined
+      ? []
+      : [above < 0 ? say('count.noShaping') : say('count.rowsAbove', { count: above })]),
+  ];
+  if (said.length === 0 || (times === 0 && (above ?? -1) < 0)) return '';
+  return say(edge === 'right' ? 'count.rightHas' : 'count.leftHas', { what: said.join(', ') });
+}
+
+/** Rows, with ridges beside them where the fabric has ridges. */
+function saysRowsCounted(count: number, part: PlannedPart, section: number): string {
+  const rows = say('craft.rows', { count });
+  const fabric = part.sections[section]?.fabric;
+  if (fabric === undefined || fabrics[fabric].rows.length < 2 || fabric === 'moss') return rows;
+  return say('count.rowsAndRidges', { rows, ridges: say('craft.ridges', { count: count / 2 }) });
+}
+
+/** How a rework is brought about, off what it no longer matches, and why it cannot be: by its code. */
+export const saysHow = ({ code, figures }: Said): string =>
+  known(`how ${code}`, { ...figures, count: figures.off ?? 0 });
+
+export const saysCountFault = (fault: Fault): string =>
+  sayIfKnown('count', `fault ${fault.code}`, fault.figures) ?? saysFault(fault);
