@@ -102,7 +102,7 @@ function readFor(c: Cursor): Until | undefined {
 }
 
 function readTill(c: Cursor): Until | undefined {
-  if (!takes(c, 'until', 'till', 'to', 'when', 'til')) return undefined;
+  if (!takes(c, 'until', 'till', 'to', 'when', 'til', 'once', 'after')) return undefined;
   takes(c, 'the', 'there', 'your', 'you');
   const count = readCountEnd(c);
   if (count) return count;

@@ -168,30 +168,10 @@ function readSameTime(c: Cursor): Statement | undefined {
     return undefined;
   }
   takes(c, ',', ':', '-', ')');
-  const at = c.at;
-  takes(c, 'when', 'once', 'after', 'beg', 'beginning', 'starting');
-  const bare = c.at === at;
-  if (bare) return { is: 'at the same time' };
-  c.at = at;
-  if (takes(c, 'when', 'once', 'after')) {
-    takes(c, 'the');
-    const after = readUntil({ tokens: [...c.tokens.slice(0, c.at - 1), { ...(c.tokens[c.at - 1] as Token), text: 'until' }, ...c.tokens.slice(c.at)], at: c.at - 1, end: c.end } as Cursor);
-    const far = farOf(c);
-    if (after && far !== undefined) {
-      c.at = far;
-      return { is: 'at the same time', after };
-    }
-  }
-  c.at = at;
+  const after = seesPhrase(c, 'when|once|after') ? readUntil(c) : undefined;
+  takes(c, ',');
   takes(c, 'beg', 'beginning', 'starting');
-  takes(c, 'on', 'with', 'at');
-  return { is: 'at the same time' };
-}
-
-/** The comma that ends a 'when …' clause. */
-function farOf(c: Cursor): number | undefined {
-  for (let i = c.at; i < Math.min(c.end, c.at + 24); i += 1) if (c.tokens[i]?.text === ',') return i;
-  return undefined;
+  return after === undefined ? { is: 'at the same time' } : { is: 'at the same time', after };
 }
 
 const NOTES = new Set(
@@ -252,7 +232,7 @@ function readBindOffAll(c: Cursor): Statement | undefined {
     c.at = start;
     return undefined;
   }
-  return { is: 'bind off', ...(stitches === undefined ? {} : { stitches }) };
+  return { is: 'bind off', ...(stitches === undefined ? {} : { stitches }), ...(all ? { rest: true } : {}) };
 }
 
 function skipHow(c: Cursor): void {

@@ -2,6 +2,7 @@ import { type Cursor, peek, peekText, sees, seesPhrase, takeAnyPhrase, takeNumbe
 import { takeOnHolder } from '../row/read-edge.ts';
 import { STS } from '../row/read-goal.ts';
 import { readPieceName, readPlace, readSide, readUntil } from './read-length.ts';
+import type { Side } from '../row/step.ts';
 import type { Statement } from './statement.ts';
 
 /** 'place rem 24 sts on holder', 'leave centre 17 sts on a holder', 'slip first 28 sts onto holder'. */
@@ -67,28 +68,32 @@ export function readWorkOn(c: Cursor): Statement | undefined {
 /** 'with RS facing rejoin yarn to rem 28 sts at neck edge', 'return to rem sts', 'slip sts from holder to needle'. */
 export function readRejoin(c: Cursor): Statement | undefined {
   const start = c.at;
-  skipFacing(c);
+  const side = readFacing(c);
   const sts = rejoined(c);
   if (sts === undefined) {
     c.at = start;
     return undefined;
   }
-  return { is: 'rejoin', ...(sts === 'some' ? {} : { stitches: sts }) };
+  return { is: 'rejoin', ...(sts === 'some' ? {} : { stitches: sts }), ...(side === undefined ? {} : { side }) };
 }
 
-export function skipFacing(c: Cursor): boolean {
+export const skipFacing = (c: Cursor): boolean => readFacing(c) !== undefined;
+
+/** 'with RS facing', 'on right side of work'. */
+function readFacing(c: Cursor): Side | undefined {
   const start = c.at;
   if (takes(c, 'with', 'on', 'from')) {
     takes(c, 'the');
-    if (readSide(c) !== undefined) {
+    const side = readSide(c);
+    if (side !== undefined) {
       takeAnyPhrase(c, 'of work facing', 'facing you', 'facing', 'of work|piece', 'side facing');
       takes(c, 'you');
       takes(c, ',');
-      return true;
+      return side;
     }
   }
   c.at = start;
-  return false;
+  return undefined;
 }
 
 function rejoined(c: Cursor): number | 'some' | undefined {

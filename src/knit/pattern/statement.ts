@@ -66,10 +66,10 @@ export type Statement =
   | { readonly is: 'shape'; readonly change: number; readonly edge: EdgeName; readonly beats: readonly Beat[]; readonly fabric?: FabricSaid }
   | { readonly is: 'evenly'; readonly change: number; readonly toCount?: number; readonly on: 'next' | 'last' | 'unsaid'; readonly over?: number }
   | { readonly is: 'groups'; readonly work: 'bo' | 'co'; readonly edge: EdgeName; readonly groups: readonly GroupSaid[] }
-  | { readonly is: 'bind off'; readonly stitches?: number }
+  | { readonly is: 'bind off'; readonly stitches?: number; readonly rest?: boolean }
   | { readonly is: 'hold'; readonly stitches?: number; readonly which: 'rest' | 'first' | 'last' | 'centre' | 'all' }
   | { readonly is: 'work on'; readonly which: 'first' | 'last' | 'these' | 'each side' | 'both at once'; readonly stitches?: number }
-  | { readonly is: 'rejoin'; readonly stitches?: number }
+  | { readonly is: 'rejoin'; readonly stitches?: number; readonly side?: Side }
   | { readonly is: 'other side'; readonly reversing: boolean }
   | { readonly is: 'as for'; readonly piece: string; readonly from?: string; readonly to?: string; readonly reversing: boolean; readonly only?: string }
   | { readonly is: 'at the same time'; readonly after?: Until }

@@ -1,6 +1,6 @@
 import type { FabricName } from '../fabric.ts';
 import type { Side, Step } from '../row/step.ts';
-import type { Edge, PartEnd, PartRecipe, PartStart } from './recipe.ts';
+import type { Edge, PartEnd, PartRecipe, PartStart, SectionLength } from './recipe.ts';
 
 /** One row spelled out. Every row of a plan has been worked by `workRow`: it uses up `before` and leaves `after`. */
 export interface PlannedRow {
@@ -33,6 +33,10 @@ export interface PlannedSection {
   /** first and last row number within the part, from 1; last < first when it has no rows */
   readonly first: number;
   readonly last: number;
+  /** the pattern's own words, by row number within the section (from 1) */
+  readonly own?: Readonly<Record<number, string>>;
+  /** given as a length; see the recipe */
+  readonly length?: SectionLength;
   /** stitches counted on the needle when it begins, where the rows before it ought to leave another number */
   readonly onNeedle?: number;
 }

@@ -57,10 +57,28 @@ export interface Section {
   readonly shaping: readonly Shaping[];
   /** rows spelled out, repeated in turn from the section's row 1; they replace the fabric's own rows */
   readonly words?: readonly (readonly Step[])[];
+  /** in a read pattern: the text's own words for rows (from 1 within the section) that nobody could spell out; their steps only carry the count */
+  readonly own?: Readonly<Record<number, string>>;
+  /** in a read pattern: the text ends the section by a measure; `rows` is what the gauge makes of it, or a first guess */
+  readonly length?: SectionLength;
   /** stitches counted on the needle when the section begins, where the rows before it ought to leave another number */
   readonly onNeedle?: number;
   /** as measured on this piece: a row's height, and how high above the piece's cast-on the section begins, mm */
   readonly measured?: { readonly rowMm: number; readonly atMm?: number };
+}
+
+/** A stretch that a pattern gives as a length instead of rows. */
+export interface SectionLength {
+  /** names the stretch within its pattern; her own row count for it is kept by this name */
+  readonly id: string;
+  /** mm from `from`; absent where the text gives no measure */
+  readonly mm?: number;
+  /** where the measuring begins: 'start' (cast-on edge), 'here', 'armhole', 'rib', 'section' ... */
+  readonly from: string;
+  /** side of its last row, where the text says so: rows are then added two at a time */
+  readonly endSide?: Side;
+  /** no gauge (or no measure) was known: it goes on until she says that it is long enough */
+  readonly open: boolean;
 }
 
 /** `row` and `rows` count from 1 within the section. */

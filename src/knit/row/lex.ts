@@ -7,6 +7,8 @@ export interface Token {
   readonly value: number;
   readonly line: number;
   readonly column: number;
+  /** where it begins in the text that was read, from 0 */
+  readonly offset: number;
   /** nothing stood between it and the token before */
   readonly glued: boolean;
   /** a word that begins with a capital */
@@ -69,7 +71,7 @@ export function lex(text: string, line = 1, column = 1): Token[] {
   let glued = false;
   let i = 0;
   const push = (kind: Token['kind'], from: number, word: string, value: number, capital: boolean) => {
-    out.push({ kind, text: word, value, line: row, column: from - lineStart + 1, glued, capital });
+    out.push({ kind, text: word, value, line: row, column: from - lineStart + 1, offset: from, glued, capital });
     glued = true;
   };
   while (i < text.length) {

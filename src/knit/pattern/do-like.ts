@@ -1,0 +1,119 @@
+import { type Fault, fault } from '../fault.ts';
+import { type Build, type Mark, type PartBuild, type PieceBuild, type Resting } from './build.ts';
+import { type Copying, copyRows } from './copy-rows.ts';
+import { resolveGap } from './do-sides.ts';
+import { isDone, isHalf, markOf, newPart, setMark, takeUp } from './part-build.ts';
+import type { Statement } from './statement.ts';
+import { pieceNamed } from './target.ts';
+
+type AsFor = Extract<Statement, { is: 'as for' }>;
+
+/** 'work as for back to armhole', 'shape armhole as for back', 'work as for left front, reversing shaping'. */
+export function doAsFor(build: Build, piece: PieceBuild, said: AsFor): Fault | undefined {
+  const other = pieceNamed(build, said.piece);
+  const source = other?.parts[0];
+  if (other === undefined || source === undefined) {
+    return fault('piece not known', 'No {piece} is known here that could be followed.', { piece: said.piece });
+  }
+  const how: Copying = { mirrored: said.reversing, half: isHalf(piece) && !isHalf(other) };
+  if (said.only !== undefined) return copyPlace(build, piece, other, said.only, how);
+  const part = partToGoOn(build, piece, other, how);
+  const end = endOf(other, source, said.to);
+  if (end === undefined) return fault('place not known', 'Where {place} is on {piece} is not known here.', { place: said.to ?? '', piece: said.piece });
+  copyMarks(other, piece, part, end);
+  const count = /^count (\d+)$/.exec(said.to ?? '');
+  const wrong = count
+    ? copyToCount(build, piece, source, part, Number(count[1]), how)
+    : copyRows(build, piece, source, part, part.rows.length, end, how);
+  if (wrong || said.to !== undefined) return wrong;
+  return finishLike(build, piece, other, source, part, how);
+}
+
+function partToGoOn(build: Build, piece: PieceBuild, other: PieceBuild, how: Copying): PartBuild {
+  const now = build.part;
+  if (now && !isDone(now) && piece.parts.includes(now)) return now;
+  const source = other.parts[0] as PartBuild;
+  const live = how.half ? Math.ceil(source.start / 2) : source.start;
+  const part = newPart(build, piece, { name: 'body', from: { castOn: live }, live, firstSide: source.firstSide });
+  part.fabric = source.rows[0]?.fabric ?? part.fabric;
+  return part;
+}
+
+/** Rows of the other piece's first part to take over. */
+function endOf(other: PieceBuild, source: PartBuild, to: string | undefined): number | undefined {
+  if (to === undefined || to.startsWith('count')) return source.rows.length;
+  const length = /^length ([\d.]+)/.exec(to);
+  if (length) {
+    const at = source.rows.findIndex((_, i) => (source.rows[i + 1]?.was.height ?? source.height) >= Number(length[1]));
+    return at < 0 ? source.rows.length : at + 1;
+  }
+  const mark = markOf(other, to);
+  return mark && mark.part === source ? mark.rows - source.baseRows : undefined;
+}
+
+function copyToCount(build: Build, piece: PieceBuild, source: PartBuild, part: PartBuild, count: number, how: Copying): Fault | undefined {
+  let to = part.rows.length;
+  while (to < source.rows.length && source.rows[to]?.after !== count) to += 1;
+  return copyRows(build, piece, source, part, part.rows.length, Math.min(to + 1, source.rows.length), how);
+}
+
+function copyMarks(other: PieceBuild, piece: PieceBuild, part: PartBuild, end: number): void {
+  for (const [name, mark] of other.marks) {
+    if (mark.part === other.parts[0] && mark.rows <= end && !piece.marks.has(name)) piece.marks.set(name, { part, rows: mark.rows, height: mark.height });
+  }
+}
+
+/** The whole piece was meant: its sides are worked like the other's. */
+function finishLike(build: Build, piece: PieceBuild, other: PieceBuild, source: PartBuild, part: PartBuild, how: Copying): Fault | undefined {
+  if (source.end === 'split' && part.gap) {
+    const now = resolveGap(build, piece, part);
+    const children = other.parts.filter((one) => one.parent === source);
+    for (const child of children) {
+      const wrong = copyChild(build, piece, child, now.parent === part ? part : now, how);
+      if (wrong) return wrong;
+    }
+    return undefined;
+  }
+  if (part.end === undefined && source.end !== undefined && source.end !== 'split') part.end = source.end;
+  return undefined;
+}
+
+function copyChild(build: Build, piece: PieceBuild, child: PartBuild, parent: PartBuild, how: Copying): Fault | undefined {
+  const edge = 'edge' in child.from ? child.from.edge : 'right';
+  const wanted = how.mirrored && edge !== 'middle' ? (edge === 'right' ? 'left' : 'right') : edge;
+  const started = piece.parts.find((one) => one.parent === parent && one.rows.length === 0 && 'edge' in one.from && one.from.edge === wanted);
+  const resting = piece.resting.find((one: Resting) => one.parent === parent && one.edge === wanted);
+  const part = started ?? (resting ? takeUp(build, piece, resting, child.firstSide) : undefined);
+  if (part === undefined) return undefined;
+  build.part = part;
+  const wrong = copyRows(build, piece, child, part, 0, child.rows.length, how);
+  if (!wrong && part.end === undefined && child.end !== undefined) part.end = child.end;
+  return wrong;
+}
+
+/** 'shape armhole as for back': the rows from that place to where its shaping ends. */
+function copyPlace(build: Build, piece: PieceBuild, other: PieceBuild, place: string, how: Copying): Fault | undefined {
+  const mark = markOf(other, place);
+  const part = build.part;
+  if (mark === undefined || part === undefined || isDone(part)) {
+    return fault('place not known', 'Where {place} is on {piece} is not known here.', { place, piece: other.name });
+  }
+  const first = mark.rows - mark.part.baseRows;
+  setMark(piece, place, part);
+  const wrong = copyRows(build, piece, mark.part, part, first, endOfPlace(mark, first, other), how);
+  if (!wrong && part.live === 0) part.end = 'bind off';
+  return wrong;
+}
+
+function endOfPlace(mark: Mark, first: number, other: PieceBuild): number {
+  const { rows } = mark.part;
+  const later = [...other.marks.values()].filter((one) => one.part === mark.part && one.rows - mark.part.baseRows > first).map((one) => one.rows - mark.part.baseRows);
+  const limit = Math.min(rows.length, ...later);
+  let end = first;
+  for (let i = first; i < limit; i += 1) {
+    const row = rows[i];
+    if (row === undefined || row.kind === 'stretch') break;
+    if (row.before !== row.after) end = i + 1;
+  }
+  return end;
+}

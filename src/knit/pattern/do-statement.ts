@@ -1,0 +1,157 @@
+import { type Fault, fault } from '../fault.ts';
+import type { Build, PartBuild, PieceBuild } from './build.ts';
+import { doEven, workUntil } from './do-even.ts';
+import { doAsFor } from './do-like.ts';
+import { countDiffers, doBindOff, doEvenly, doGroups, doShape, trackOf } from './do-shape.ts';
+import { doHold, doOtherSide, doRejoin, doWorkOn, resolveGap } from './do-sides.ts';
+import { definingHere, doCastOn, doGauge, doHeading, doMultiple, doPickUp, joinGauge, pieceInHand } from './do-start.ts';
+import { defineRow, doPlainRows, doRepeatRows, doRow, flushCycle } from './do-written.ts';
+import { isDone, setMark } from './part-build.ts';
+import type { Said, Statement } from './statement.ts';
+import { targetOf } from './target.ts';
+
+/** Does what a statement says; the statements after it help to tell a short row from a divided neck. */
+export function doStatement(build: Build, said: Said, ahead: readonly Said[]): Fault | undefined {
+  const { statement } = said;
+  build.line = said.line;
+  switch (statement.is) {
+    case 'heading':
+      doHeading(build, statement);
+      return undefined;
+    case 'note':
+      if (statement.about === 'marker' && build.piece && build.part) setMark(build.piece, 'marker', build.part);
+      return undefined;
+    case 'turn':
+    case 'at the same time':
+      return undefined;
+    case 'needle':
+      return doNeedle(build, statement.mm);
+    case 'gauge':
+      doGauge(build, joinGauge(build, statement));
+      return undefined;
+    case 'multiple':
+      doMultiple(build, statement);
+      return undefined;
+    case 'cast on':
+      return doCastOn(build, statement.stitches);
+    case 'pick up':
+      return doPickUp(build, statement, said);
+    case 'stated':
+      return undefined;
+    case 'row':
+      return doRowOrDefine(build, statement, ahead);
+    default:
+      return doOnNeedle(build, said, statement);
+  }
+}
+
+function doNeedle(build: Build, mm: number | undefined): undefined {
+  if (mm !== undefined && mm > 0 && mm < 40) build.needle = mm;
+  if (build.part && build.piece) {
+    build.part.closed = true;
+    if (build.part.fabric.label === 'rib') setMark(build.piece, 'rib', build.part);
+  }
+  return undefined;
+}
+
+function doRowOrDefine(build: Build, statement: Extract<Statement, { is: 'row' }>, ahead: readonly Said[]): Fault | undefined {
+  const { part } = build;
+  if (build.defining !== undefined || isDone(part)) {
+    if (build.defining === undefined && build.piece && build.piece.resting.length > 0) {
+      doRejoin(build, build.piece, { is: 'rejoin' });
+      return doRowOrDefine(build, statement, ahead);
+    }
+    if (build.defining === undefined && build.piece && build.piece.parts.length > 0) return nothingOnNeedle();
+    defineRow(build, build.defining ?? definingHere(build), statement);
+    return undefined;
+  }
+  const piece = pieceInHand(build);
+  const now = readyFor(build, piece, part as PartBuild, castsOn(statement));
+  return doRow(build, piece, now, statement, ahead);
+}
+
+/** A row that casts on over the gap closes a buttonhole; any other row parts the stitches there. */
+const castsOn = (statement: Extract<Statement, { is: 'row' }>): boolean => statement.items.some((item) => item.is === 'stitches' && item.work === 'co');
+
+function readyFor(build: Build, piece: PieceBuild, part: PartBuild, closes: boolean): PartBuild {
+  if (part.gap === undefined) return part;
+  if (closes) {
+    part.gap = undefined;
+    return part;
+  }
+  return resolveGap(build, piece, part);
+}
+
+const nothingOnNeedle = (): Fault => fault('nothing on the needle', 'No stitches are on the needle here: cast on, pick up or rejoin comes first.');
+
+type OnNeedle = Exclude<Statement, { is: 'heading' | 'note' | 'turn' | 'at the same time' | 'needle' | 'gauge' | 'multiple' | 'cast on' | 'pick up' | 'stated' | 'row' }>;
+
+function doOnNeedle(build: Build, said: Said, statement: OnNeedle): Fault | undefined {
+  const wasDefining = build.defining;
+  if (wasDefining && statement.is === 'repeat rows') return undefined;
+  build.defining = undefined;
+  const piece = pieceInHand(build);
+  switch (statement.is) {
+    case 'rejoin':
+      return doRejoin(build, piece, statement);
+    case 'other side':
+      return doOtherSide(build, piece);
+    case 'as for':
+      if (build.part?.gap) resolveGap(build, piece, build.part);
+      return doAsFor(build, piece, statement);
+    default:
+      break;
+  }
+  const { part } = build;
+  if (part === undefined || isDone(part)) {
+    if (statement.is === 'repeat rows' || (statement.is === 'even' && statement.until === undefined)) return undefined;
+    if (statement.is === 'hold' && part?.end !== undefined) return undefined;
+    if (piece.resting.length > 0 && statement.is !== 'hold') {
+      doRejoin(build, piece, { is: 'rejoin' });
+      return doOnNeedle(build, said, statement);
+    }
+    return nothingOnNeedle();
+  }
+  if (statement.is === 'hold') return doHold(build, piece, part, statement);
+  if (statement.is === 'work on') return doWorkOn(build, piece, part, statement);
+  const now = resolveGap(build, piece, part);
+  const pending = flushCycle(build, piece, now);
+  return pending ?? doWork(build, piece, now, said, statement);
+}
+
+type Work = Extract<Statement, { is: 'even' | 'rows' | 'shape' | 'evenly' | 'groups' | 'bind off' | 'repeat rows' }>;
+
+function doWork(build: Build, piece: PieceBuild, part: PartBuild, said: Said, statement: Exclude<OnNeedle, { is: 'rejoin' | 'other side' | 'as for' | 'hold' | 'work on' }>): Fault | undefined {
+  const work: Work = statement;
+  switch (work.is) {
+    case 'even':
+      return doEven(build, piece, part, work);
+    case 'rows':
+      return doPlainRows(build, part, work);
+    case 'shape':
+      return doShape(build, piece, part, said, work);
+    case 'evenly':
+      return doEvenly(build, part, work, build.recent.some((one) => makesRows(one.statement)));
+    case 'groups':
+      return doGroups(build, piece, part, work);
+    case 'bind off':
+      return doBindOff(build, part, work);
+    case 'repeat rows':
+      return doRepeatRows(build, piece, part, work);
+  }
+}
+
+export const makesRows = (statement: Statement): boolean =>
+  ['row', 'rows', 'even', 'shape', 'evenly', 'groups', 'bind off', 'repeat rows', 'as for', 'other side'].includes(statement.is);
+
+/** A shaping that goes on at the same time as what stands before it. */
+export function startMeanwhile(build: Build, said: Said, after: Extract<Statement, { is: 'at the same time' }>['after']): boolean {
+  const { piece, part } = build;
+  if (said.statement.is !== 'shape' || !piece || !part || isDone(part)) return false;
+  const wait = after && after.is !== 'count' ? (targetOf(build, piece, part, after)?.rows ?? 0) : 0;
+  build.line = said.line;
+  build.meanwhile.push(trackOf(build, piece, part, said.statement, said.stated, wait));
+  return true;
+}
+
+export { countDiffers, workUntil };

@@ -1,0 +1,213 @@
+import { type Fault, fault, type Result } from '../fault.ts';
+import type { Gauge } from '../gauge.ts';
+import { plan } from '../piece/plan.ts';
+import type { Plan } from '../piece/planned.ts';
+import type { Recipe } from '../piece/recipe.ts';
+import type { Side, Step } from '../row/step.ts';
+import type { Build, PieceBuild } from './build.ts';
+import { checkPattern, type ReadStitchPattern } from './check-pattern.ts';
+import { closePiece, resolveGap } from './do-sides.ts';
+import { isDone } from './part-build.ts';
+import { flushCycle } from './do-written.ts';
+import { type Flow, flowOf, tokensOfLines } from './flow.ts';
+import { logicalLines } from './logical-lines.ts';
+import { runFlow } from './run-flow.ts';
+import { sizeNames } from './size-names.ts';
+import { countSizes } from './sizes.ts';
+import { recipeOf } from './to-recipe.ts';
+
+export interface ReadOptions {
+  /** which size, counting from 0; the first one unless said */
+  readonly size?: number;
+  /** the knitter's own gauge goes before the text's */
+  readonly gauge?: Gauge;
+  /** rows she counted for stretches given as lengths, by the stretch's id */
+  readonly stretches?: Readonly<Record<string, number>>;
+  /** needle until the text names one, mm */
+  readonly needle?: number;
+}
+
+/** One line of the text (joined where a page broke it) and what was understood. */
+export interface ReadLine {
+  /** first and last line of the source, from 1 */
+  readonly line: number;
+  readonly lastLine: number;
+  readonly text: string;
+  readonly kind: 'instructions' | 'heading' | 'talk' | 'own words';
+  /** the rows it makes, in order */
+  readonly rows: readonly ReadRow[];
+  /** stitches on the needle before and after the line, where any are */
+  readonly before?: number;
+  readonly after?: number;
+  /** counts that the text states in it */
+  readonly stated: readonly number[];
+  /** contradictions, and what was not understood */
+  readonly faults: readonly Fault[];
+  /** it stays in the plan as the knitter's own words and nobody knows the count after it: write '(24 sts)' behind it */
+  readonly asksCount: boolean;
+}
+
+export interface ReadRow {
+  readonly piece: string;
+  readonly part: string;
+  /** number within its part, from 1 */
+  readonly n: number;
+  readonly side: Side;
+  readonly steps: readonly Step[];
+  readonly before: number;
+  readonly after: number;
+  readonly own?: string;
+}
+
+export interface ReadPiece {
+  readonly recipe: Recipe;
+  readonly plan: Result<Plan>;
+  /** lines that say something of it: indices into `lines` */
+  readonly lines: readonly number[];
+}
+
+/** A pattern's text as it was understood. */
+export interface ReadPattern {
+  /** names of the sizes; one nameless size where the text has no lists */
+  readonly sizes: readonly string[];
+  readonly size: number;
+  /** the gauge that was used, if any */
+  readonly gauge?: Gauge;
+  readonly lines: readonly ReadLine[];
+  readonly pieces: readonly ReadPiece[];
+  /** stitch patterns that the text defines */
+  readonly patterns: readonly ReadStitchPattern[];
+}
+
+/** Longest text read, in characters; a whole book of patterns is cut here. */
+export const LONGEST_TEXT = 400_000;
+
+/**
+ * Reads the text of a pattern: every line with the rows it makes and the count after it, every count that the text
+ * states compared, every piece as a recipe and a plan. It never throws; what it does not understand it marks.
+ */
+export function readPattern(text: string, options: ReadOptions = {}): ReadPattern {
+  const lines = logicalLines(text.slice(0, LONGEST_TEXT));
+  const tokens = tokensOfLines(lines);
+  const named = sizeNames(lines.map((line) => line.text));
+  const counted = countSizes(tokens);
+  const sizes = named.length > 1 ? named.length : counted;
+  const size = Math.min(Math.max(0, Math.floor(options.size ?? 0)), sizes - 1);
+  const names = named.length === sizes ? named : Array.from({ length: sizes }, (_, i) => (sizes === 1 ? '' : String(i + 1)));
+  const build = freshBuild(options);
+  const notes = lines.map((): LineNotes => ({ faults: [], stated: [], asksCount: false, kind: undefined, before: undefined, after: undefined }));
+  const flow: Flow[] = [];
+  lines.forEach((line, i) => {
+    const read = flowOf(line, i, tokens[i] ?? [], size, sizes, names);
+    for (const one of read.flow) flow.push(one);
+    for (const odd of read.odd) notes[i]?.faults.push(oddList(odd.line, odd.column, sizes));
+  });
+  const ownGauge = options.gauge;
+  runFlow(build, flow, notes, ownGauge !== undefined);
+  const last = build.piece;
+  if (last) finish(build, last);
+  const patterns = [...build.patterns.values()].filter((pattern) => pattern.rows.size > 0).map((pattern) => checkPattern(pattern, tellAt(lines, notes)));
+  return {
+    sizes: names,
+    size,
+    ...(build.gauge === undefined ? {} : { gauge: build.gauge }),
+    lines: lines.map((line, i) => readLine(line, notes[i] as LineNotes, build)),
+    pieces: piecesOf(build, lines),
+    patterns,
+  };
+}
+
+/** What is found out about a line while its statements are worked. */
+export interface LineNotes {
+  readonly faults: Fault[];
+  readonly stated: number[];
+  asksCount: boolean;
+  kind: ReadLine['kind'] | undefined;
+  before: number | undefined;
+  after: number | undefined;
+}
+
+function freshBuild(options: ReadOptions): Build {
+  return {
+    gauge: options.gauge,
+    gaugeFabric: 'stocking',
+    patterns: new Map(),
+    pieces: [],
+    piece: undefined,
+    part: undefined,
+    defining: undefined,
+    heading: '',
+    needle: options.needle ?? 4,
+    talk: false,
+    line: 1,
+    faults: [],
+    meanwhile: [],
+    stretches: options.stretches ?? {},
+    cells: 0,
+    recent: [],
+  };
+}
+
+const oddList = (line: number, column: number, sizes: number): Fault =>
+  fault('sizes differ', 'Line {line}: this list has not as many sizes as the pattern, which has {sizes}.', { line, sizes }, { line, column });
+
+function finish(build: Build, piece: PieceBuild): void {
+  const { part } = build;
+  if (part && !isDone(part)) {
+    const now = part.gap ? resolveGap(build, piece, part) : part;
+    flushCycle(build, piece, now);
+  }
+  closePiece(build, piece, false);
+}
+
+type Line = ReturnType<typeof logicalLines>[number];
+
+function tellAt(lines: readonly Line[], notes: readonly LineNotes[]): (line: number, found: Fault) => void {
+  return (line, found) => {
+    const i = lines.findIndex((one) => one.line <= line && line <= one.lastLine);
+    notes[i]?.faults.push({ ...found, at: { ...found.at, line } });
+  };
+}
+
+function readLine(line: Line, note: LineNotes, build: Build): ReadLine {
+  const rows = rowsByLine(build).filter(({ at }) => at >= line.line && at <= line.lastLine).map(({ row }) => row);
+  return {
+    line: line.line,
+    lastLine: line.lastLine,
+    text: line.text,
+    kind: note.kind ?? 'talk',
+    rows,
+    ...(note.before === undefined ? {} : { before: note.before }),
+    ...(note.after === undefined ? {} : { after: note.after }),
+    stated: note.stated,
+    faults: note.faults,
+    asksCount: note.asksCount,
+  };
+}
+
+const byLine = new WeakMap<Build, { at: number; row: ReadRow }[]>();
+
+function rowsByLine(build: Build): { at: number; row: ReadRow }[] {
+  const known = byLine.get(build);
+  if (known) return known;
+  const rows = build.pieces.flatMap((piece) =>
+    piece.parts.flatMap((part) =>
+      part.rows.map(({ line, side, steps, before, after, own }, i) => ({
+        at: line,
+        row: { piece: piece.name, part: part.name, n: i + 1, side, steps, before, after, ...(own === undefined ? {} : { own }) },
+      })),
+    ),
+  );
+  byLine.set(build, rows);
+  return rows;
+}
+
+function piecesOf(build: Build, lines: readonly Line[]): ReadPiece[] {
+  return build.pieces.flatMap((piece) => {
+    const recipe = recipeOf(build, piece);
+    if (recipe === undefined) return [];
+    const used = new Set(piece.parts.flatMap((part) => part.rows.map((row) => row.line)));
+    const indices = lines.flatMap((line, i) => ([...used].some((at) => at >= line.line && at <= line.lastLine) ? [i] : []));
+    return [{ recipe, plan: plan(recipe), lines: indices }];
+  });
+}
