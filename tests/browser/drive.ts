@@ -32,6 +32,8 @@ export interface PhoneOptions {
   readonly profile?: string;
   readonly colorScheme?: 'light' | 'dark';
   readonly reducedMotion?: 'reduce' | 'no-preference';
+  /** false: a browser without service workers */
+  readonly worker?: boolean;
   readonly args?: readonly string[];
 }
 
@@ -46,7 +48,14 @@ export function newProfile(): string {
 
 /** Switches on a phone: Chromium with a touch screen and a profile that outlives it. */
 export async function openPhone(options: PhoneOptions = {}): Promise<Phone> {
-  const { size = 'common', profile = newProfile(), args = [], colorScheme, reducedMotion } = options;
+  const {
+    size = 'common',
+    profile = newProfile(),
+    args = [],
+    worker = true,
+    colorScheme,
+    reducedMotion,
+  } = options;
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: requireChromium(),
     args: ['--no-sandbox', ...args],
@@ -54,6 +63,7 @@ export async function openPhone(options: PhoneOptions = {}): Promise<Phone> {
     hasTouch: true,
     isMobile: true,
     deviceScaleFactor: 2,
+    serviceWorkers: worker ? 'allow' : 'block',
     ...(colorScheme && { colorScheme }),
     ...(reducedMotion && { reducedMotion }),
   });
@@ -80,5 +90,6 @@ const isOwn = (url: string) => /^(?:http:\/\/localhost:\d+\/|blob:|data:|about:|
 
 /** Call after the last test of a file. */
 export function removeProfiles(): void {
-  for (const profile of profiles.splice(0)) rmSync(profile, { recursive: true, force: true, maxRetries: 3 });
+  for (const profile of profiles.splice(0))
+    rmSync(profile, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
 }

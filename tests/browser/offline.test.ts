@@ -1,5 +1,7 @@
 import { readdirSync } from 'node:fs';
+import { join, relative } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
 import { until } from './until.ts';
@@ -7,22 +9,22 @@ import { cachedPaths, precacheList, runningVersion, workerReady } from './worker
 
 afterAll(removeProfiles);
 
-/** Everything in dist that a page may ask for: not the worker itself, nor what the build notes for itself. */
+/** Everything that a page may ask for: not the worker itself, the build's own notes, a licence's text. */
 const shippedFiles = () =>
-  readdirSync('dist', { recursive: true, encoding: 'utf8', withFileTypes: true })
+  readdirSync(dist, { recursive: true, encoding: 'utf8', withFileTypes: true })
     .filter((entry) => entry.isFile())
-    .map((entry) => `${entry.parentPath}/${entry.name}`.replace(/^dist\//, ''))
-    .filter((path) => path !== 'sw.js' && !path.startsWith('.vite/'))
+    .map((entry) => relative(dist, join(entry.parentPath, entry.name)))
+    .filter((path) => path !== 'sw.js' && !path.startsWith('.vite/') && !path.endsWith('.txt'))
     .sort();
 
 describe.each(['/', '/knits/ridgeline/'])('served under %s', (base) => {
   it('keeps every file for offline use after one visit, and asks nobody else for anything', async () => {
-    const host = await serve({ root: 'dist', base });
+    const host = await serve({ root: dist, base });
     const phone = await openPhone();
     await phone.page.goto(host.url);
     await workerReady(phone.page);
 
-    expect(precacheList('dist')).toEqual(shippedFiles());
+    expect(precacheList(dist)).toEqual(shippedFiles());
     expect(await cachedPaths(phone.page)).toEqual(shippedFiles());
     expect(phone.strangers).toEqual([]);
     expect(phone.complaints).toEqual([]);
@@ -33,7 +35,7 @@ describe.each(['/', '/knits/ridgeline/'])('served under %s', (base) => {
 
 describe('without a network', () => {
   it('starts from cold, three times of three, the browser killed in between', async () => {
-    const host = await serve({ root: 'dist' });
+    const host = await serve({ root: dist });
     const first = await openPhone();
     await first.page.goto(host.url);
     await workerReady(first.page);
@@ -54,7 +56,7 @@ describe('without a network', () => {
 
 describe('an offline copy that lost its page', () => {
   it('is made whole by the next start with a network', async () => {
-    const host = await serve({ root: 'dist' });
+    const host = await serve({ root: dist });
     const phone = await openPhone();
     await phone.page.goto(host.url);
     await workerReady(phone.page);

@@ -5,8 +5,11 @@ import { join } from 'node:path';
 /** What the built app is made from. */
 const sources = ['src', 'public', 'index.html', 'vite.config.ts', 'package.json', 'package-lock.json'];
 
-/** Builds into dist where a source is newer than what stands there. Throws a sentence where it fails. */
-export function buildIfNeeded(outDir = 'dist'): void {
+/** The built app: dist, or another folder where $RIDGELINE_OUT says so (two builds at once do not disturb). */
+export const dist = process.env.RIDGELINE_OUT ?? 'dist';
+
+/** Builds where a source is newer than what stands there. Throws a sentence where it fails. */
+export function buildIfNeeded(outDir = dist): void {
   const builtAt = changedAt(join(outDir, 'sw.js'));
   if (builtAt < Math.max(...sources.map(newestIn))) build({ outDir });
 }

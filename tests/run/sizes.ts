@@ -1,0 +1,44 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+
+/** What a visitor has to fetch, read from a build. All sizes are bytes after gzip. */
+
+interface Chunk {
+  readonly file: string;
+  /** keys of the chunks that it needs before it can run */
+  readonly imports?: readonly string[];
+}
+
+type Manifest = Readonly<Record<string, Chunk>>;
+
+/**
+ * The scripts that the page names, with all they need before they can run, and those of `sources` (paths of
+ * files that are loaded on their own, such as a screen's words).
+ */
+export function initialScripts(dist: string, sources: readonly string[]): string[] {
+  const manifest = JSON.parse(readFileSync(join(dist, '.vite/manifest.json'), 'utf8')) as Manifest;
+  const needed = new Set<string>();
+  const take = (chunk: Chunk | undefined, name: string) => {
+    if (chunk === undefined) throw new Error(`The build has no chunk for ${name}.`);
+    if (needed.has(chunk.file)) return;
+    needed.add(chunk.file);
+    for (const key of chunk.imports ?? []) take(manifest[key], key);
+  };
+  for (const file of pageScripts(dist))
+    take(
+      Object.values(manifest).find((chunk) => chunk.file === file),
+      file,
+    );
+  for (const source of sources) take(manifest[source], source);
+  return [...needed].sort();
+}
+
+function pageScripts(dist: string): string[] {
+  const page = readFileSync(join(dist, 'index.html'), 'utf8');
+  const named = page.matchAll(/<(?:script|link rel="modulepreload")[^>]*(?:src|href)="\.\/([^"]+\.js)"/g);
+  return [...named].map((match) => match[1] ?? '');
+}
+
+export const totalGzipBytes = (dist: string, files: readonly string[]): number =>
+  files.reduce((sum, file) => sum + gzipSync(readFileSync(join(dist, file)), { level: 9 }).length, 0);
