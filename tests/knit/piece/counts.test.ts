@@ -44,13 +44,29 @@ describe('counts by sums', () => {
 
   it('a V of one decrease every second row over 47 rows takes 24 and leaves 26 of 50', () => {
     // common practice, no published source
-    const neck: Shaping = { kind: 'edge', edge: 'left', by: -1, rows: every(2, 1, 24), inset: 2, lean: 'mirrored' };
+    const neck: Shaping = {
+      kind: 'edge',
+      edge: 'left',
+      by: -1,
+      rows: every(2, 1, 24),
+      inset: 2,
+      lean: 'mirrored',
+    };
     expect(counts(recipe(part(50, section('neck', 47, [neck]))))[0]?.left).toBe(26);
   });
 
   it('more decreases than stitches: the row that would leave none is named, and no count after it', () => {
-    const down: Shaping = { kind: 'edge', edge: 'both', by: -1, rows: every(2, 1, 10), inset: 1, lean: 'mirrored' };
-    const [sums] = counts(recipe(part(12, section('plain', 4), section('neck', 20, [down]), section('top', 2))));
+    const down: Shaping = {
+      kind: 'edge',
+      edge: 'both',
+      by: -1,
+      rows: every(2, 1, 10),
+      inset: 1,
+      lean: 'mirrored',
+    };
+    const [sums] = counts(
+      recipe(part(12, section('plain', 4), section('neck', 20, [down]), section('top', 2))),
+    );
     expect(sums?.sections.map(({ before, after, emptyAt }) => [before, after, emptyAt])).toEqual([
       [12, 12, undefined],
       [12, undefined, 11],
@@ -60,7 +76,11 @@ describe('counts by sums', () => {
   });
 
   it('the last row of a section may use up every stitch', () => {
-    const off: Shaping = { kind: 'bind off', edge: 'right', groups: every(2, 1, 3).map((row) => ({ row, stitches: 4 })) };
+    const off: Shaping = {
+      kind: 'bind off',
+      edge: 'right',
+      groups: every(2, 1, 3).map((row) => ({ row, stitches: 4 })),
+    };
     expect(counts(recipe(part(12, section('shoulder', 5, [off]))))[0]?.left).toBe(0);
   });
 

@@ -43,10 +43,10 @@ const shapingRows = (part: PlannedPart, from: number) =>
 
 describe('rework of any panel', () => {
   it('keeps worked rows as they are, can be knitted from the stitches really there, and ends as planned', () => {
-    const { broken, met, trials } = reworkTrials(250, 80_000);
+    const { broken, met, trials } = reworkTrials(150, 80_000);
     expect(broken).toBe(0);
     expect(met).toBeGreaterThan(0.9 * trials);
-  });
+  }, 60_000);
 });
 
 describe('a count that is accepted', () => {
@@ -89,10 +89,9 @@ describe('a count that is accepted', () => {
 
   it('what cannot be taken up is refused, saying why', () => {
     const made = rework(sleeve, 0, sleevePart, 137, { kind: 'accept', stitches: 3 });
-    expect(made).toMatchObject({
-      ok: false,
-      faults: [{ code: 'cannot be taken up', at: { piece: 'Sleeve' } }],
-    });
+    const faults = made.ok ? [] : made.faults;
+    expect(faults.map(({ code }) => code)).toEqual(['cannot be taken up', 'too many for one row']);
+    expect(faults.every(({ at }) => at.piece === 'Sleeve')).toBe(true);
   });
 
   it('can be reworked once more', () => {

@@ -62,7 +62,9 @@ describe('a fault is said at the field that it comes from', () => {
 
   it('a group where the other edge begins the row: at that group', () => {
     const form = piece(part('60', section('20', groups('left', '1', '3, 2'), edge('1', '4', '2'))));
-    expect(places(form)).toEqual([{ code: 'group on the wrong side', part: 0, section: 0, field: 'shaping 1' }]);
+    expect(places(form)).toEqual([
+      { code: 'group on the wrong side', part: 0, section: 0, field: 'shaping 1' },
+    ]);
   });
 
   it('an odd count where the rib needs an even one: at the fabric of that section', () => {

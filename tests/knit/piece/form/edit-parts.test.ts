@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { duplicatePart, mirrorPart, removePart, renamePart, splitPart } from '../../../../src/knit/piece/form/edit-parts.ts';
+import {
+  duplicatePart,
+  mirrorPart,
+  removePart,
+  renamePart,
+  splitPart,
+} from '../../../../src/knit/piece/form/edit-parts.ts';
 import type { PartForm, PieceForm } from '../../../../src/knit/piece/form/form.ts';
 import { freeName, moved } from '../../../../src/knit/piece/form/list.ts';
 import { formToRecipe } from '../../../../src/knit/piece/form/read-piece.ts';

@@ -19,7 +19,9 @@ const faultsOf = (form: PieceForm) => {
 describe('what a form cannot say', () => {
   it('a blank field and a word for a number are told at their fields, all at once', () => {
     const rows = { ...body.sections[0], rows: '', needle: 'thick' } as PartForm['sections'][number];
-    expect(faultsOf(piece({ ...body, start: { kind: 'cast on', stitches: '8o' }, sections: [rows] }))).toEqual([
+    expect(
+      faultsOf(piece({ ...body, start: { kind: 'cast on', stitches: '8o' }, sections: [rows] })),
+    ).toEqual([
       ['not a whole number', 'Body', undefined, 'cast on'],
       ['blank', 'Body', 0, 'rows'],
       ['not a measure', 'Body', 0, 'needle'],
@@ -32,7 +34,16 @@ describe('what a form cannot say', () => {
       ...body.sections[0],
       shaping: [
         { kind: 'across', change: 'increase', stitches: '8', row: '1' },
-        { kind: 'edge', edge: 'left', change: 'decrease', by: '1', inset: '1', lean: 'mirrored', first: '3', rhythm },
+        {
+          kind: 'edge',
+          edge: 'left',
+          change: 'decrease',
+          by: '1',
+          inset: '1',
+          lean: 'mirrored',
+          first: '3',
+          rhythm,
+        },
       ],
     } as PartForm['sections'][number];
     expect(faultsOf(piece({ ...body, sections: [section] }))).toEqual([
@@ -41,7 +52,10 @@ describe('what a form cannot say', () => {
   });
 
   it('two parts of one name, a nameless one, and stitches from a part that does not come before', () => {
-    const shoulder: PartForm = { ...body, start: { kind: 'split', part: 'Yoke', stitches: '30', edge: 'right' } };
+    const shoulder: PartForm = {
+      ...body,
+      start: { kind: 'split', part: 'Yoke', stitches: '30', edge: 'right' },
+    };
     expect(faultsOf(piece(body, shoulder, { ...body, name: ' ' }))).toEqual([
       ['part name twice', 'Body', undefined, 'name'],
       ['no such part', 'Body', undefined, 'from'],

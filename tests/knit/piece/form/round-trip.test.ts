@@ -26,7 +26,13 @@ function shapingOf(form: PieceForm): readonly Shaping[] {
   return read.value.parts[0]?.sections[0]?.shaping ?? [];
 }
 
-const groupsAtBoth: ShapingForm = { kind: 'bind off', edge: 'both', first: '1', every: '2', groups: '4, 3 2+2' };
+const groupsAtBoth: ShapingForm = {
+  kind: 'bind off',
+  edge: 'both',
+  first: '1',
+  every: '2',
+  groups: '4, 3 2+2',
+};
 
 describe('form ↔ recipe', () => {
   it('a recipe written into a form and read again is the same recipe', () => {
@@ -62,7 +68,16 @@ describe('shaping as a knitter says it', () => {
     ];
     const [edge] = shapingOf(
       oneSection([
-        { kind: 'edge', edge: 'both', change: 'decrease', by: '1', inset: '2', lean: 'mirrored', first: '5', rhythm },
+        {
+          kind: 'edge',
+          edge: 'both',
+          change: 'decrease',
+          by: '1',
+          inset: '2',
+          lean: 'mirrored',
+          first: '5',
+          rhythm,
+        },
       ]),
     );
     expect(edge).toEqual({
@@ -77,13 +92,23 @@ describe('shaping as a knitter says it', () => {
 
   it('groups at both edges: the left one comes a row later, since it starts WS rows', () => {
     expect(shapingOf(oneSection([groupsAtBoth]))).toEqual([
-      { kind: 'bind off', edge: 'right', groups: [4, 3, 2, 2].map((stitches, i) => ({ row: 1 + 2 * i, stitches })) },
-      { kind: 'bind off', edge: 'left', groups: [4, 3, 2, 2].map((stitches, i) => ({ row: 2 + 2 * i, stitches })) },
+      {
+        kind: 'bind off',
+        edge: 'right',
+        groups: [4, 3, 2, 2].map((stitches, i) => ({ row: 1 + 2 * i, stitches })),
+      },
+      {
+        kind: 'bind off',
+        edge: 'left',
+        groups: [4, 3, 2, 2].map((stitches, i) => ({ row: 2 + 2 * i, stitches })),
+      },
     ]);
   });
 
   it('groups at both edges that begin on a WS row: the left edge goes first', () => {
-    const edges = shapingOf(oneSection([groupsAtBoth], 'WS')).map((s) => 'groups' in s && [s.edge, s.groups[0]?.row]);
+    const edges = shapingOf(oneSection([groupsAtBoth], 'WS')).map(
+      (s) => 'groups' in s && [s.edge, s.groups[0]?.row],
+    );
     expect(edges).toEqual([
       ['left', 1],
       ['right', 2],
@@ -92,7 +117,12 @@ describe('shaping as a knitter says it', () => {
 
   it('a 0 in the list of groups leaves that turn out', () => {
     const [groups] = shapingOf(oneSection([{ ...groupsAtBoth, edge: 'right', groups: '3, 0, 2' }]));
-    expect(groups).toMatchObject({ groups: [{ row: 1, stitches: 3 }, { row: 5, stitches: 2 }] });
+    expect(groups).toMatchObject({
+      groups: [
+        { row: 1, stitches: 3 },
+        { row: 5, stitches: 2 },
+      ],
+    });
   });
 
   it('groups that the recipe lists edge by edge are said as one entry for both edges', () => {
@@ -116,6 +146,8 @@ describe('shaping as a knitter says it', () => {
         },
       ],
     };
-    expect(recipeToForm(recipe).parts[0]?.sections[0]?.shaping).toEqual([{ ...groupsAtBoth, groups: '4, 3, 2, 2' }]);
+    expect(recipeToForm(recipe).parts[0]?.sections[0]?.shaping).toEqual([
+      { ...groupsAtBoth, groups: '4, 3, 2, 2' },
+    ]);
   });
 });

@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { counts } from '../../../../src/knit/piece/counts.ts';
 import { formToRecipe } from '../../../../src/knit/piece/form/read-piece.ts';
-import { type StarterName, type StarterWords, starter, starterNames } from '../../../../src/knit/piece/form/starters.ts';
+import {
+  type StarterName,
+  type StarterWords,
+  starter,
+  starterNames,
+} from '../../../../src/knit/piece/form/starters.ts';
 import { plan } from '../../../../src/knit/piece/plan.ts';
 import type { Recipe } from '../../../../src/knit/piece/recipe.ts';
 
@@ -48,7 +53,8 @@ describe('starters', () => {
   it('the sides of the band are alike and the back neck is picked up stitch for stitch', () => {
     for (const gauge of gauges) {
       const { from } = recipeOf('neckband', gauge).parts[0] ?? {};
-      const [left, point, right, back] = from && 'pickUp' in from ? from.pickUp.map((edge) => edge.stitches) : [];
+      const [left, point, right, back] =
+        from && 'pickUp' in from ? from.pickUp.map((edge) => edge.stitches) : [];
       expect(left).toBe(right);
       expect(point).toBe(1);
       expect([back]).toEqual(lefts('back', gauge));
