@@ -140,6 +140,8 @@ function boxCalls(
   let missing = need.emptied && sentinel.read().garments > 0 ? sentinel.read() : undefined;
   changes.listen((change) => {
     if (change.kind === 'garment' || change.kind === 'all') missing = undefined;
+    // garments came back: taps that waited for them can be written
+    if (change.kind === 'all') void taps.drain();
   });
 
   return {

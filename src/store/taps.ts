@@ -59,17 +59,20 @@ export function openTaps({ door, journal, sentinel, device, now, tell }: TapsNee
   async function write(wish: Wish): Promise<Result<Tapped>> {
     const doubted = unsure.has(wish.make);
     const written = await door.write(tapStores, (tx, again) => writeWish(tx, wish, again || doubted));
-    const silent = !written.ok && written.faults[0]?.code === 'store-not-answering';
-    if (silent) {
-      unsure.set(wish.make, wish);
-      return hold(wish) ?? written;
-    }
+    if (!written.ok) return refused(wish, written);
     unsure.delete(wish.make);
-    if (!written.ok) return written;
     known.set(wish.make, written.value);
     sentinel.change((was) => ({ entries: was.entries + 1 }));
     tell({ kind: 'place', key: wish.make });
     return ok({ place: written.value });
+  }
+
+  function refused(wish: Wish, answer: Result<never>): Result<Tapped> {
+    const code = answer.ok ? undefined : answer.faults[0]?.code;
+    const unsaid = code === 'store-not-answering' || code === 'storage-full';
+    if (unsaid) unsure.set(wish.make, wish);
+    else unsure.delete(wish.make);
+    return (code === 'store-not-answering' ? hold(wish) : undefined) ?? answer;
   }
 
   function hold(wish: Wish): Result<Tapped> | undefined {

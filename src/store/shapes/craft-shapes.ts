@@ -70,13 +70,26 @@ const shaping: v.GenericSchema<unknown, Shaping> = v.variant('kind', [
   v.strictObject({ kind: v.literal('cast on'), edge, groups }),
 ]);
 
-const section = v.strictObject({
+/** the pattern's own words, by row number */
+export const own = v.record(v.pipe(v.string(), v.regex(/^[1-9]\d{0,4}$/)), longText);
+
+export const sectionLength = v.strictObject({
+  id: shortText,
+  mm: v.exactOptional(height),
+  from: shortText,
+  endSide: v.exactOptional(v.picklist(['RS', 'WS'] as const)),
+  open: v.boolean(),
+});
+
+export const section = v.strictObject({
   name: shortText,
   rows: count,
   fabric,
   needle: measure,
   shaping: list(shaping),
   words: v.exactOptional(list(steps)),
+  own: v.exactOptional(own),
+  length: v.exactOptional(sectionLength),
   onNeedle: v.exactOptional(count),
   measured: v.exactOptional(v.strictObject({ rowMm: measure, atMm: v.exactOptional(height) })),
 });

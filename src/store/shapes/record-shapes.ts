@@ -1,8 +1,27 @@
 import * as v from 'valibot';
 import type { PlannedPart, PlannedRow, PlannedSection } from '../../knit/piece/planned.ts';
+import type { Swatch, Yarn } from '../../knit/piece/garment.ts';
+import type { PartRecipe, Recipe, Section, SectionLength } from '../../knit/piece/recipe.ts';
 import { entryKinds, type LogEntry } from '../../progress/log.ts';
 import type { GarmentRecord, PhotoRecord, PieceRecord, PlanRecord } from '../records.ts';
-import { count, fabric, garmentEntries, LIMITS, longText, measure, part, recipe, shortText, signedCount, steps } from './craft-shapes.ts';
+import {
+  count,
+  fabric,
+  garmentEntries,
+  LIMITS,
+  longText,
+  measure,
+  own,
+  part,
+  recipe,
+  section,
+  sectionLength,
+  shortText,
+  signedCount,
+  steps,
+  swatch,
+  yarn,
+} from './craft-shapes.ts';
 import { jsonTrouble } from './json-guard.ts';
 
 /** The shapes of what the store keeps, on the way out of a backup and before a garment is saved. */
@@ -59,6 +78,8 @@ const plannedSection = v.strictObject({
   needle: measure,
   first: signedCount,
   last: signedCount,
+  own: v.exactOptional(own),
+  length: v.exactOptional(sectionLength),
   onNeedle: v.exactOptional(count),
 });
 
@@ -124,6 +145,12 @@ export const learned: [
   Learned<PlannedPart, typeof plannedPart>,
   Learned<PlannedRow, typeof plannedRow>,
   Learned<PlannedSection, typeof plannedSection>,
+  Learned<Recipe, typeof recipe>,
+  Learned<PartRecipe, typeof part>,
+  Learned<Section, typeof section>,
+  Learned<SectionLength, typeof sectionLength>,
+  Learned<Swatch, typeof swatch>,
+  Learned<Yarn, typeof yarn>,
   Learned<LogEntry, typeof logEntry>,
   Learned<PhotoRecord, typeof photoText>,
-] = [true, true, true, true, true, true, true, true];
+] = [true, true, true, true, true, true, true, true, true, true, true, true, true, true];
