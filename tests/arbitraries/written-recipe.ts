@@ -22,14 +22,15 @@ export const writtenRecipe = (): fc.Arbitrary<Recipe> =>
     // as it comes out of the database: plain objects
     .map((recipe) => structuredClone(recipe) as Recipe);
 
-const written = () => fc.string({ minLength: 1, maxLength: 12, unit: 'binary' }).filter((s) => s.trim() !== '');
+const written = () =>
+  fc.string({ minLength: 1, maxLength: 12, unit: 'binary' }).filter((s) => s.trim() !== '');
 const measure = () => fc.integer({ min: 100, max: 6000 }).map((hundredths) => hundredths / 46);
 const count = () => fc.integer({ min: 1, max: 200 });
 
 const parts = (): fc.Arbitrary<readonly PartRecipe[]> =>
-  fc.uniqueArray(written(), { minLength: 1, maxLength: 4 }).chain((names) =>
-    fc.tuple(...names.map((name, i) => part(name, names.slice(0, i)))),
-  );
+  fc
+    .uniqueArray(written(), { minLength: 1, maxLength: 4 })
+    .chain((names) => fc.tuple(...names.map((name, i) => part(name, names.slice(0, i)))));
 
 const part = (name: string, earlier: readonly string[]): fc.Arbitrary<PartRecipe> =>
   fc
@@ -69,7 +70,12 @@ const section = (): fc.Arbitrary<Section> =>
         fabric: fc.constantFrom(...fabricNames),
         needle: fc.constantFrom(2.5, 3, 3.25, 3.75, 4, 10),
         shaping: fc.array(shaping(), { maxLength: 4 }).map((lists) => lists.flat()),
-        words: fc.constant([[{ work: 'k', times: 2 }, { work: 'k', until: { left: 0 } }]]),
+        words: fc.constant([
+          [
+            { work: 'k', times: 2 },
+            { work: 'k', until: { left: 0 } },
+          ],
+        ]),
       },
       { requiredKeys: ['name', 'rows', 'fabric', 'needle', 'shaping'] },
     )
@@ -91,15 +97,19 @@ const groups = (): fc.Arbitrary<readonly Group[]> =>
 
 const shaping = (): fc.Arbitrary<readonly Shaping[]> =>
   fc.oneof(
-    fc.record({
-      kind: fc.constant('edge' as const),
-      edge: fc.constantFrom('right' as const, 'left' as const, 'both' as const),
-      by: fc.constantFrom(-2, -1, 1, 2),
-      rows: rows(),
-      inset: fc.integer({ min: 0, max: 9 }),
-      lean: fc.constantFrom('mirrored' as const, 'plain' as const),
-    }).map(alone),
-    fc.record({ kind: fc.constant('across' as const), row: count(), by: fc.constantFrom(-30, -1, 1, 24) }).map(alone),
+    fc
+      .record({
+        kind: fc.constant('edge' as const),
+        edge: fc.constantFrom('right' as const, 'left' as const, 'both' as const),
+        by: fc.constantFrom(-2, -1, 1, 2),
+        rows: rows(),
+        inset: fc.integer({ min: 0, max: 9 }),
+        lean: fc.constantFrom('mirrored' as const, 'plain' as const),
+      })
+      .map(alone),
+    fc
+      .record({ kind: fc.constant('across' as const), row: count(), by: fc.constantFrom(-30, -1, 1, 24) })
+      .map(alone),
     fc.record({ kind: fc.constant('middle' as const), rows: rows(), from: count() }).map(alone),
     oneEdge().map(alone),
     oneEdge().map(atBothEdges),

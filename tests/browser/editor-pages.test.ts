@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { type Served, serve } from '../run/serve.ts';
 import { openPhone, type Phone, phones, removeProfiles } from './drive.ts';
-import { addShaping, openSection, partOf, sectionOf, shot, toPieces, type, violationsUnrolled } from './editor-hand.ts';
+import { addShaping, openSection, partOf, shot, toPieces, type, violationsUnrolled } from './editor-hand.ts';
 
 let host: Served;
 let phone: Phone | undefined;
@@ -52,11 +52,18 @@ describe('the pages of a garment by its numbers', () => {
         if (piece === 'Sleeve') await addShaping(page, card, 'Evenly across one row');
         await partOf(page, 0).getByText('Edge stitch and first row').tap();
         await shot(page, `piece-${piece}`);
-        expect(await violationsUnrolled(page), piece).toEqual([]);
+        expect(await violationsUnrolled(page)).toEqual([]);
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phones[size].width);
         await toPieces(page);
+        expect(await page.evaluate(() => document.activeElement?.textContent)).toContain(piece);
       }
-      expect(await sectionOf(page, 0, 0).count()).toBe(0);
+      // what is not saved is found again in the workbasket
+      await page.goto(`${host.url}#/`);
+      await page.getByRole('heading', { name: 'Not saved yet' }).waitFor();
+      await shot(page, 'workbasket');
+      await page.getByRole('link', { name: /A garment without a name/ }).tap();
+      await page.getByLabel('Stitches in 10 cm').waitFor();
+      expect(await page.locator('.edit-piece-link').count()).toBe(4);
     },
     120_000,
   );

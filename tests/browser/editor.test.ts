@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { type Served, serve } from '../run/serve.ts';
-import { openPhone, type Phone, phones, removeProfiles } from './drive.ts';
+import { openPhone, type Phone, type phones, removeProfiles } from './drive.ts';
 import {
   addEmptyPiece,
   choose,

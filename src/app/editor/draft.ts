@@ -26,7 +26,9 @@ export function readDraft(stored: unknown): Draft | undefined {
 }
 
 /** Drafts among all settings, the latest first: what a list of garments shows as begun. */
-export function draftsIn(settings: Readonly<Record<string, unknown>>): readonly (Draft & { readonly isNew: boolean })[] {
+export function draftsIn(
+  settings: Readonly<Record<string, unknown>>,
+): readonly (Draft & { readonly isNew: boolean })[] {
   return Object.entries(settings)
     .filter(([name]) => name.startsWith('draft '))
     .flatMap(([name, stored]) => {

@@ -3,12 +3,12 @@ import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts'
 import { checkPiece, type PieceCheck } from '../../knit/piece/form/check.ts';
 import type { PieceForm } from '../../knit/piece/form/form.ts';
 import { recipeToForm } from '../../knit/piece/form/write-piece.ts';
-import { newGarmentId } from './ids.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 import { readOr, store } from '../store.ts';
 import { type Draft, draftKey, lastWriter, readDraft } from './draft.ts';
 import { blankGarment, type GarmentForm, garmentToForm, readGarment } from './garment-form.ts';
 import { begin, changed, type History, undone } from './history.ts';
+import { newGarmentId } from './ids.ts';
 import { toSave } from './save.ts';
 
 /** The garment that is being typed. Screens read it; the intents below change it. */
@@ -74,7 +74,12 @@ export async function openEditor(garment: string | undefined): Promise<void> {
   const begun = new Set(places.filter((place) => place.seq > 0).map((place) => place.piece));
   const at = { garment, key, old, begun };
   if (goesOn === undefined) editor.value = opened(at, draft);
-  else editor.value = { ...goesOn, ...at, history: { ...goesOn.history, now: withBegun(goesOn.history.now, old, begun) } };
+  else
+    editor.value = {
+      ...goesOn,
+      ...at,
+      history: { ...goesOn.history, now: withBegun(goesOn.history.now, old, begun) },
+    };
 }
 
 function opened(at: Pick<Editor, 'garment' | 'key' | 'old' | 'begun'>, draft: Draft | undefined): Editor {
@@ -83,12 +88,20 @@ function opened(at: Pick<Editor, 'garment' | 'key' | 'old' | 'begun'>, draft: Dr
 }
 
 /** Pieces on the needles stand as they are knitted, whatever an older draft says. */
-function withBegun(form: GarmentForm, old: GarmentRecord | undefined, begun: ReadonlySet<string>): GarmentForm {
-  const recipes = new Map((old?.pieces ?? []).filter(({ id }) => begun.has(id)).map(({ id, recipe }) => [id, recipe]));
+function withBegun(
+  form: GarmentForm,
+  old: GarmentRecord | undefined,
+  begun: ReadonlySet<string>,
+): GarmentForm {
+  const recipes = new Map(
+    (old?.pieces ?? []).filter(({ id }) => begun.has(id)).map(({ id, recipe }) => [id, recipe]),
+  );
   const pieces = form.pieces.map((entry) => {
     const recipe = recipes.get(entry.id);
     recipes.delete(entry.id);
-    return recipe === undefined ? entry : { ...entry, form: { ...recipeToForm(recipe), name: entry.form.name } };
+    return recipe === undefined
+      ? entry
+      : { ...entry, form: { ...recipeToForm(recipe), name: entry.form.name } };
   });
   const missing = [...recipes].map(([id, recipe]) => ({ id, form: recipeToForm(recipe) }));
   return { ...form, pieces: [...missing, ...pieces] };
@@ -119,7 +132,8 @@ function enter(next: Editor): void {
 const writers = new Map<string, (draft: Draft | null) => Promise<boolean>>();
 
 function write({ key, draft }: { readonly key: string; readonly draft: Draft | null }): Promise<boolean> {
-  const known = writers.get(key) ?? lastWriter(async (value) => (await (await store()).setSetting(key, value)).ok);
+  const known =
+    writers.get(key) ?? lastWriter(async (value) => (await (await store()).setSetting(key, value)).ok);
   writers.set(key, known);
   return known(draft);
 }

@@ -1,9 +1,9 @@
 import { type Fault, fault } from '../../knit/fault.ts';
 import type { Gauge } from '../../knit/gauge.ts';
-import type { Yarn } from '../../knit/piece/garment.ts';
 import type { GaugeForm, PieceForm, Typed } from '../../knit/piece/form/form.ts';
 import { readDecimal, readWhole } from '../../knit/piece/form/number.ts';
 import { recipeToForm } from '../../knit/piece/form/write-piece.ts';
+import type { Yarn } from '../../knit/piece/garment.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 
 /** A garment as it is being typed; numbers are the text that stands in the fields. */
@@ -122,12 +122,19 @@ export function readGarment(form: GarmentForm): GarmentRead {
         stitches: readDecimal(form.gauge.stitches, { field: 'gauge stitches' }, report),
         rows: readDecimal(form.gauge.rows, { field: 'gauge rows' }, report),
       };
-  return { name, notes: form.notes.trim() === '' ? undefined : form.notes, yarn: readYarn(form.yarn, report), gauge, faults };
+  return {
+    name,
+    notes: form.notes.trim() === '' ? undefined : form.notes,
+    yarn: readYarn(form.yarn, report),
+    gauge,
+    faults,
+  };
 }
 
 function readYarn(form: YarnForm, report: (found: Fault) => void): Yarn | undefined {
   if (Object.values(form).every((typed) => typed.trim() === '')) return undefined;
-  const text = <K extends string>(key: K, typed: Typed) => (typed.trim() === '' ? {} : { [key]: typed.trim() });
+  const text = <K extends string>(key: K, typed: Typed) =>
+    typed.trim() === '' ? {} : { [key]: typed.trim() };
   const number = (key: 'grams' | 'metres' | 'balls') => {
     if (form[key].trim() === '') return {};
     const at = { field: `yarn ${key}` };

@@ -49,7 +49,9 @@ export function toSave(wish: SaveWish): Saved | undefined {
     }
   }
   // a begun piece cannot be removed here, whatever the form says: its places would go from view
-  const kept = (old?.pieces ?? []).filter((piece) => begun.has(piece.id) && !pieces.some((p) => p.id === piece.id));
+  const kept = (old?.pieces ?? []).filter(
+    (piece) => begun.has(piece.id) && !pieces.some((p) => p.id === piece.id),
+  );
   const all = [...kept, ...pieces];
   if (all.length === 0) return undefined;
   const garment = record(read, all, { id, now, old });

@@ -41,7 +41,8 @@ function countPart(part: PartRecipe, side: Side, unread: readonly Fault[]): Part
     const before = count;
     const emptyAt = before === undefined ? undefined : firstEmpty(section, before);
     const isUnread = here.some((found) => found.at.sectionIndex === i);
-    count = before === undefined || isUnread || emptyAt !== undefined ? undefined : before + changeOf(section);
+    count =
+      before === undefined || isUnread || emptyAt !== undefined ? undefined : before + changeOf(section);
     const first = rows + 1;
     rows += section.rows;
     return {

@@ -1,7 +1,8 @@
 import { otherSide, type Side } from '../row/step.ts';
 import type { PartRecipe } from './recipe.ts';
 
-export const rowsOf = (part: PartRecipe): number => part.sections.reduce((sum, section) => sum + section.rows, 0);
+export const rowsOf = (part: PartRecipe): number =>
+  part.sections.reduce((sum, section) => sum + section.rows, 0);
 
 /** The side of a row (from 1) when row 1 is on `row1`. */
 export const sideOfRow = (row: number, row1: Side): Side => (row % 2 === 1 ? row1 : otherSide(row1));

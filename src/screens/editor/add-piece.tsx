@@ -2,8 +2,8 @@ import { change, garmentFaults } from '../../app/editor/editor.ts';
 import { type GarmentForm, gaugedAs, readGarment } from '../../app/editor/garment-form.ts';
 import { newPieceId } from '../../app/editor/ids.ts';
 import { goTo } from '../../app/navigate.ts';
-import { freshPiece } from '../../knit/piece/form/fresh.ts';
 import type { PieceForm } from '../../knit/piece/form/form.ts';
+import { freshPiece } from '../../knit/piece/form/fresh.ts';
 import { freeName } from '../../knit/piece/form/list.ts';
 import { type StarterName, type StarterWords, starter } from '../../knit/piece/form/starters.ts';
 import { Button } from '../../ui/button/button.tsx';
@@ -18,7 +18,17 @@ const buttons = [
 ] as const satisfies readonly (readonly [StarterName, string])[];
 
 const wordNames = [
-  ...(['back', 'front', 'sleeve', 'neckband', 'leftShoulder', 'rightShoulder', 'rib', 'body', 'armholes'] as const),
+  ...([
+    'back',
+    'front',
+    'sleeve',
+    'neckband',
+    'leftShoulder',
+    'rightShoulder',
+    'rib',
+    'body',
+    'armholes',
+  ] as const),
   ...(['neck', 'shoulders', 'cuff', 'band', 'leftNeck', 'rightNeck', 'point', 'backNeck'] as const),
 ];
 
@@ -37,7 +47,11 @@ export function AddPiece({ form, home }: { readonly form: GarmentForm; readonly 
   };
   const addStarter = (name: StarterName) => {
     if (gauge === undefined) return;
-    const made = starter(name, { gauge, needle: Number(form.needle.replace(',', '.')), words: starterWords() });
+    const made = starter(name, {
+      gauge,
+      needle: Number(form.needle.replace(',', '.')),
+      words: starterWords(),
+    });
     add({ ...made, name: freeName(made.name, names) });
   };
   const addEmpty = () => {

@@ -7,12 +7,17 @@ import { replaced } from '../../knit/piece/form/list.ts';
 export const done = signal<string | undefined>(undefined);
 
 /** The section that stands open; one at a time, so that the phone shows it whole. */
-export const openSection = signal<{ readonly piece: string; readonly part: number; readonly section: number } | undefined>(
-  undefined,
-);
+export const openSection = signal<
+  { readonly piece: string; readonly part: number; readonly section: number } | undefined
+>(undefined);
 
 /** @param field where it was typed; without it the change is a step of its own and is told */
-export function changePiece(id: string, make: (piece: PieceForm) => PieceForm, what: string, field?: string): void {
+export function changePiece(
+  id: string,
+  make: (piece: PieceForm) => PieceForm,
+  what: string,
+  field?: string,
+): void {
   change(
     (form) => ({
       ...form,
@@ -36,12 +41,18 @@ export interface PartHand {
 
 export function partHand(piece: string, part: number): PartHand {
   const type: PartHand['type'] = (change, field) =>
-    changePiece(piece, (form) => withPart(form, part, (old) => ({ ...old, ...change })), field, `${part} ${field}`);
+    changePiece(
+      piece,
+      (form) => withPart(form, part, (old) => ({ ...old, ...change })),
+      field,
+      `${part} ${field}`,
+    );
   return {
     piece,
     part,
     type,
-    replace: (next, field) => changePiece(piece, (form) => withPart(form, part, () => next), field, `${part} ${field}`),
+    replace: (next, field) =>
+      changePiece(piece, (form) => withPart(form, part, () => next), field, `${part} ${field}`),
     section: (index, change, field) =>
       changePiece(
         piece,

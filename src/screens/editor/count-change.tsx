@@ -1,7 +1,13 @@
 import { say } from '../../words/say.ts';
 
 /** Stitches before and after: '102 → 86'; a question mark where one is not known. */
-export function CountChange({ before, after }: { readonly before: number | undefined; readonly after: number | undefined }) {
+export function CountChange({
+  before,
+  after,
+}: {
+  readonly before: number | undefined;
+  readonly after: number | undefined;
+}) {
   const shown = say('editor.countChange', { before: before ?? '?', after: after ?? '?' });
   const unknown = say('editor.unknownCount');
   return (

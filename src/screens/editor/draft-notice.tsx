@@ -10,7 +10,9 @@ import { say } from '../../words/say.ts';
 import { saysAgo } from '../../words/time.ts';
 
 /** What the last saving had to leave out. */
-export const savedWithout = signal<{ readonly garment: string; readonly names: readonly string[] } | undefined>(undefined);
+export const savedWithout = signal<
+  { readonly garment: string; readonly names: readonly string[] } | undefined
+>(undefined);
 
 export function SavedNotice() {
   const saved = savedWithout.value;
@@ -19,7 +21,9 @@ export function SavedNotice() {
     <Notice
       kind="done"
       live
-      actions={<Button href={hrefTo('garment', { garment: saved.garment })}>{say('editor.openGarment')}</Button>}
+      actions={
+        <Button href={hrefTo('garment', { garment: saved.garment })}>{say('editor.openGarment')}</Button>
+      }
     >
       {say('editor.waitingPieces', { pieces: saysList(saved.names) })}
     </Notice>

@@ -20,7 +20,10 @@ export default function EditorScreen({ route }: { readonly route: Route }) {
   const now = editor.value;
   const form = now?.history.now;
   const piece = form?.pieces.find(({ id }) => id === route.query.get('piece'));
-  const home = hrefTo(garment === undefined ? 'newGarment' : 'editGarment', garment === undefined ? {} : { garment });
+  const home = hrefTo(
+    garment === undefined ? 'newGarment' : 'editGarment',
+    garment === undefined ? {} : { garment },
+  );
   const title = say(garment === undefined ? 'editor.titleNew' : 'editor.titleEdit');
   const pieceName = piece && (piece.form.name.trim() || say('editor.unnamedPiece'));
   const garmentName = form?.name.trim() || say('editor.unnamedGarment');
@@ -31,7 +34,10 @@ export default function EditorScreen({ route }: { readonly route: Route }) {
   const back = piece
     ? { href: home, label: say('editor.backToGarment', { garment: garmentName }) }
     : now.old
-      ? { href: hrefTo('garment', { garment: now.garment }), label: say('editor.backToGarment', { garment: now.old.name }) }
+      ? {
+          href: hrefTo('garment', { garment: now.garment }),
+          label: say('editor.backToGarment', { garment: now.old.name }),
+        }
       : { href: hrefTo('workbasket'), label: say('editor.backToBasket') };
   return (
     <Screen

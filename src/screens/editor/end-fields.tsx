@@ -21,7 +21,9 @@ export function EndFields({ hand, part, says, left }: EndFieldsProps) {
   const wrong = says('end');
   return (
     <div class="edit-stack" {...(wrong ? { 'data-wrong': true } : {})}>
-      <p class="edit-end-count">{say('editor.endsWith', { stitches: left === undefined ? '?' : saysStitches(left) })}</p>
+      <p class="edit-end-count">
+        {say('editor.endsWith', { stitches: left === undefined ? '?' : saysStitches(left) })}
+      </p>
       <Choice
         label={say('editor.ends')}
         value={part.end}

@@ -30,7 +30,7 @@ export function FaultButton({ piece, form, faults }: FaultButtonProps) {
       <Sheet open={open} title={text} onClose={() => setOpen(false)}>
         <ul class="edit-faults">
           {faults.map((found, i) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: faults have no id and no state
+            // faults have no id and no state
             <li key={i} class="edit-stack">
               <p>
                 {whereOf(form, found)} {saysRecipeFault(found.fault)}
@@ -73,4 +73,8 @@ function goToFault(piece: string, { part, section }: FormFault): void {
 
 /** The id of a part's or a section's element. */
 export const placeId = (part?: number, section?: number): string =>
-  part === undefined ? 'edit-piece' : section === undefined ? `edit-part-${part}` : `edit-section-${part}-${section}`;
+  part === undefined
+    ? 'edit-piece'
+    : section === undefined
+      ? `edit-part-${part}`
+      : `edit-section-${part}-${section}`;

@@ -20,7 +20,13 @@ export function Fold({ head, open, onToggle, aside, children, id, marked = false
   return (
     <div class={`edit-fold${marked ? ' edit-fold-marked' : ''}`} id={id}>
       <div class="edit-fold-head">
-        <button type="button" class="edit-fold-button" aria-expanded={open} aria-controls={inside} onClick={onToggle}>
+        <button
+          type="button"
+          class="edit-fold-button"
+          aria-expanded={open}
+          aria-controls={inside}
+          onClick={onToggle}
+        >
           <span class={`edit-fold-sign${open ? ' edit-fold-open' : ''}`}>
             <Icon name="onward" size="s" />
           </span>

@@ -14,7 +14,15 @@ export interface MenuEntry {
 }
 
 /** What else can be done with a thing of a list, behind one button. */
-export function MoreMenu({ name, entries, note }: { name: string; entries: readonly MenuEntry[]; note?: string | undefined }) {
+export function MoreMenu({
+  name,
+  entries,
+  note,
+}: {
+  name: string;
+  entries: readonly MenuEntry[];
+  note?: string | undefined;
+}) {
   const [open, setOpen] = useState(false);
   const label = say('editor.moreFor', { name });
   const pick = (entry: MenuEntry) => () => {

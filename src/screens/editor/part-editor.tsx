@@ -1,5 +1,12 @@
-import { mirrorPart, movePart, removePart, renamePart, duplicatePart } from '../../knit/piece/form/edit-parts.ts';
+import { garmentForm } from '../../app/editor/editor.ts';
 import type { PieceCheck } from '../../knit/piece/form/check.ts';
+import {
+  duplicatePart,
+  mirrorPart,
+  movePart,
+  removePart,
+  renamePart,
+} from '../../knit/piece/form/edit-parts.ts';
 import type { PartForm, PieceForm } from '../../knit/piece/form/form.ts';
 import { freshSection } from '../../knit/piece/form/fresh.ts';
 import { Button } from '../../ui/button/button.tsx';
@@ -14,7 +21,6 @@ import { PartSettings } from './part-settings.tsx';
 import { saysAt } from './says-here.ts';
 import { SectionCard } from './section-card.tsx';
 import { StartFields } from './start-fields.tsx';
-import { garmentForm } from '../../app/editor/editor.ts';
 
 interface PartEditorProps {
   readonly piece: string;
@@ -31,7 +37,8 @@ export function PartEditor({ piece, form, index, part, check }: PartEditorProps)
   const heading = `${placeId(index)}-name`;
   const addSection = () => {
     const section = freshSection(part, garmentForm.value?.needle ?? '');
-    const add = (old: PieceForm) => withPart(old, index, (p) => ({ ...p, sections: [...p.sections, section] }));
+    const add = (old: PieceForm) =>
+      withPart(old, index, (p) => ({ ...p, sections: [...p.sections, section] }));
     changePiece(piece, add, 'added', `${index} section ${part.sections.length} added`);
     openSection.value = { piece, part: index, section: part.sections.length };
   };
@@ -47,7 +54,9 @@ export function PartEditor({ piece, form, index, part, check }: PartEditorProps)
           label={say('editor.partName')}
           value={part.name}
           error={says('name')}
-          onInput={(name) => changePiece(piece, (old) => renamePart(old, index, name), 'name', `${index} part name`)}
+          onInput={(name) =>
+            changePiece(piece, (old) => renamePart(old, index, name), 'name', `${index} part name`)
+          }
         />
       )}
       <StartFields hand={hand} form={form} part={part} says={says} count={count} />
@@ -55,7 +64,7 @@ export function PartEditor({ piece, form, index, part, check }: PartEditorProps)
       <div class="edit-sections">
         {part.sections.map((section, i) => (
           <SectionCard
-            // biome-ignore lint/suspicious/noArrayIndexKey: sections have no id; their fields show what the form holds
+            // sections have no id; their fields show what the form holds
             key={i}
             hand={hand}
             index={i}
@@ -100,7 +109,10 @@ function PartMenu({ piece, form, index, part }: Omit<PartEditorProps, 'check'>) 
         {
           label: say('editor.mirrorPart'),
           icon: 'plus',
-          onPress: turn((old) => mirrorPart(old, index, mirrorName(part.name)), say('editor.copied', { name })),
+          onPress: turn(
+            (old) => mirrorPart(old, index, mirrorName(part.name)),
+            say('editor.copied', { name }),
+          ),
         },
         {
           label: say('editor.remove'),

@@ -19,9 +19,15 @@ interface PartSettingsProps {
 export function PartSettings({ hand, part, side }: PartSettingsProps) {
   const [open, setOpen] = useState(false);
   const { selvedge: _selvedge, firstSide: _firstSide, ...bare } = part;
-  const auto = side === undefined || part.firstSide ? say('editor.firstSideAuto', { side: '…' }) : say('editor.firstSideAuto', { side: saysSide(side) });
+  const auto =
+    side === undefined || part.firstSide
+      ? say('editor.firstSideAuto', { side: '…' })
+      : say('editor.firstSideAuto', { side: saysSide(side) });
   const setSide = (value: Side | 'auto') =>
-    hand.replace({ ...bare, ...keep(part, 'selvedge'), ...(value === 'auto' ? {} : { firstSide: value }) }, 'firstSide');
+    hand.replace(
+      { ...bare, ...keep(part, 'selvedge'), ...(value === 'auto' ? {} : { firstSide: value }) },
+      'firstSide',
+    );
   return (
     <Fold head={say('editor.moreSettings')} open={open} onToggle={() => setOpen(!open)}>
       <div class="edit-stack">

@@ -40,7 +40,9 @@ function PieceSummary({ entry, isBegun }: { readonly entry: PieceEntry; readonly
   const start = entry.form.parts[0]?.start.kind;
   const makes = Number(entry.form.makes);
   const facts = [
-    first?.start ? say(start === 'pick up' ? 'editor.pickUpCount' : 'editor.castOnCount', { count: first.start }) : '',
+    first?.start
+      ? say(start === 'pick up' ? 'editor.pickUpCount' : 'editor.castOnCount', { count: first.start })
+      : '',
     counts.length > 1 ? say('editor.partsCount', { count: counts.length }) : '',
     makes > 1 ? say('editor.madeTimes', { count: makes }) : '',
   ].filter(Boolean);
@@ -71,7 +73,13 @@ function PieceMenu({ form, index, isBegun }: { form: GarmentForm; index: number;
   };
   const copy = (): PieceEntry => ({
     id: newPieceId(),
-    form: { ...entry.form, name: freeName(entry.form.name, form.pieces.map((piece) => piece.form.name)) },
+    form: {
+      ...entry.form,
+      name: freeName(
+        entry.form.name,
+        form.pieces.map((piece) => piece.form.name),
+      ),
+    },
   });
   return (
     <MoreMenu

@@ -1,9 +1,9 @@
 import { useRef } from 'preact/hooks';
-import type { PieceEntry } from '../../app/editor/garment-form.ts';
 import { checkOf } from '../../app/editor/editor.ts';
+import type { PieceEntry } from '../../app/editor/garment-form.ts';
 import { hrefTo } from '../../app/routes.ts';
-import { freshPart } from '../../knit/piece/form/fresh.ts';
 import type { PieceForm } from '../../knit/piece/form/form.ts';
+import { freshPart } from '../../knit/piece/form/fresh.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
@@ -30,7 +30,12 @@ export function PiecePage({ entry, isBegun, garment }: PiecePageProps) {
   if (isBegun) return <BegunPiece entry={entry} says={says} garment={garment} />;
   const addPart = () => {
     const part = freshPart(form, say('editor.newPart'));
-    changePiece(id, (old) => ({ ...old, parts: [...old.parts, part] }), 'added', `part ${form.parts.length} added`);
+    changePiece(
+      id,
+      (old) => ({ ...old, parts: [...old.parts, part] }),
+      'added',
+      `part ${form.parts.length} added`,
+    );
   };
   return (
     <>
@@ -38,7 +43,6 @@ export function PiecePage({ entry, isBegun, garment }: PiecePageProps) {
       <PieceFields id={id} form={form} says={says} />
       {form.parts.map((part, index) => (
         // parts have no id of their own; every field shows what the form holds, so a moved part takes it along
-        // biome-ignore lint/suspicious/noArrayIndexKey: see above
         <PartEditor key={index} piece={id} form={form} index={index} part={part} check={check} />
       ))}
       <Button icon="plus" wide onPress={addPart}>
@@ -72,13 +76,26 @@ function Drawing({ entry }: { readonly entry: PieceEntry }) {
   );
 }
 
-function PieceFields({ id, form, says }: { readonly id: string; readonly form: PieceForm; readonly says: SaysAt }) {
+function PieceFields({
+  id,
+  form,
+  says,
+}: {
+  readonly id: string;
+  readonly form: PieceForm;
+  readonly says: SaysAt;
+}) {
   const type = (field: 'name' | 'makes') => (typed: string) =>
     changePiece(id, (old) => ({ ...old, [field]: typed }), field, field);
   return (
     <div class="edit-stack">
       <NameField id={id} form={form} says={says} />
-      <TypedNumber label={say('editor.makes')} typed={form.makes} error={says('makes')} onTyped={type('makes')} />
+      <TypedNumber
+        label={say('editor.makes')}
+        typed={form.makes}
+        error={says('makes')}
+        onTyped={type('makes')}
+      />
       {Number(form.makes) > 1 && (
         <Toggle
           label={say('editor.mirrored')}
@@ -91,7 +108,15 @@ function PieceFields({ id, form, says }: { readonly id: string; readonly form: P
   );
 }
 
-function NameField({ id, form, says }: { readonly id: string; readonly form: PieceForm; readonly says: SaysAt }) {
+function NameField({
+  id,
+  form,
+  says,
+}: {
+  readonly id: string;
+  readonly form: PieceForm;
+  readonly says: SaysAt;
+}) {
   return (
     <TextField
       label={say('editor.name')}

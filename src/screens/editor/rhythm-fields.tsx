@@ -25,7 +25,7 @@ export function RhythmFields({ timing, says, onChange }: RhythmFieldsProps) {
         onTyped={(typed) => onChange({ first: typed, rhythm }, 'first')}
       />
       {rhythm.map((beat, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: rhythms have no id; their fields show what the form holds
+        // rhythms have no id; their fields show what the form holds
         <div class="edit-pair" key={i}>
           <TypedNumber
             label={say(i === 0 ? 'editor.every' : 'editor.thenEvery')}
@@ -50,7 +50,11 @@ export function RhythmFields({ timing, says, onChange }: RhythmFieldsProps) {
           {say('editor.addRhythm')}
         </Button>
         {rhythm.length > 1 && (
-          <Button kind="quiet" icon="minus" onPress={() => set(removed(rhythm, last), `rhythm ${last} removed`)}>
+          <Button
+            kind="quiet"
+            icon="minus"
+            onPress={() => set(removed(rhythm, last), `rhythm ${last} removed`)}
+          >
             {say('editor.removeRhythm')}
           </Button>
         )}

@@ -1,18 +1,24 @@
 import { useEffect, useState } from 'preact/hooks';
 import { checkOf, type Editor, garmentFaults, keeping, saveGarment } from '../../app/editor/editor.ts';
+import type { PieceEntry } from '../../app/editor/garment-form.ts';
 import { goInstead } from '../../app/navigate.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { saysRecipeFault } from '../../words/recipe-fault.ts';
 import { say } from '../../words/say.ts';
-import type { PieceEntry } from '../../app/editor/garment-form.ts';
 import { savedWithout } from './draft-notice.tsx';
 import { FaultButton } from './fault-list.tsx';
 import { showBlanks } from './says-here.ts';
 
 /** Where what she typed is, and the button that makes it ready to knit. */
-export function SaveFoot({ editor, piece }: { readonly editor: Editor; readonly piece: PieceEntry | undefined }) {
+export function SaveFoot({
+  editor,
+  piece,
+}: {
+  readonly editor: Editor;
+  readonly piece: PieceEntry | undefined;
+}) {
   const [busy, setBusy] = useState(false);
   const [trouble, setTrouble] = useState<string | undefined>(undefined);
   const { pieces } = editor.history.now;

@@ -15,7 +15,10 @@ export const isBlank = (fault: Fault): boolean => blanks.includes(fault.code);
 const isQuiet = (fault: Fault): boolean => !showBlanks.value && isBlank(fault);
 
 /** '2 things to mend', or, where nothing is wrong, '3 still to fill in'. */
-export function saysHowMany(faults: readonly FormFault[]): { readonly text: string; readonly isWrong: boolean } {
+export function saysHowMany(faults: readonly FormFault[]): {
+  readonly text: string;
+  readonly isWrong: boolean;
+} {
   const wrong = faults.filter(({ fault }) => !isBlank(fault)).length;
   return wrong > 0
     ? { text: say('editor.toMend', { count: wrong }), isWrong: true }

@@ -1,5 +1,5 @@
-import type { SectionCount } from '../../knit/piece/counts.ts';
 import { fabricNames } from '../../knit/fabric.ts';
+import type { SectionCount } from '../../knit/piece/counts.ts';
 import type { SectionForm } from '../../knit/piece/form/form.ts';
 import { inserted, moved, removed } from '../../knit/piece/form/list.ts';
 import { SelectField } from '../../ui/field/select-field.tsx';
@@ -67,7 +67,8 @@ function rowsText(count: SectionCount | undefined): string {
 }
 
 function SectionFields({ hand, index, section, count, says }: SectionCardProps) {
-  const type = (field: 'name' | 'rows' | 'needle') => (typed: string) => hand.section(index, { [field]: typed }, field);
+  const type = (field: 'name' | 'rows' | 'needle') => (typed: string) =>
+    hand.section(index, { [field]: typed }, field);
   return (
     <div class="edit-stack">
       <TextField
@@ -77,7 +78,12 @@ function SectionFields({ hand, index, section, count, says }: SectionCardProps) 
         onInput={type('name')}
       />
       <div class="edit-pair">
-        <TypedNumber label={say('editor.rows')} typed={section.rows} error={says('rows')} onTyped={type('rows')} />
+        <TypedNumber
+          label={say('editor.rows')}
+          typed={section.rows}
+          error={says('rows')}
+          onTyped={type('rows')}
+        />
         <TypedNumber
           label={say('editor.needle')}
           typed={section.needle}
@@ -114,7 +120,8 @@ function SectionMenu({ hand, index, section, of }: SectionCardProps) {
       (form) => withPart(form, hand.part, (part) => ({ ...part, sections: make(part.sections) })),
       told,
     );
-    openSection.value = open === undefined ? undefined : { piece: hand.piece, part: hand.part, section: open };
+    openSection.value =
+      open === undefined ? undefined : { piece: hand.piece, part: hand.part, section: open };
   };
   return (
     <MoreMenu
@@ -133,7 +140,11 @@ function SectionMenu({ hand, index, section, of }: SectionCardProps) {
         {
           label: say('editor.duplicate'),
           icon: 'plus',
-          onPress: turn((list) => inserted(list, index + 1, section), say('editor.copied', { name }), index + 1),
+          onPress: turn(
+            (list) => inserted(list, index + 1, section),
+            say('editor.copied', { name }),
+            index + 1,
+          ),
         },
         {
           label: say('editor.remove'),

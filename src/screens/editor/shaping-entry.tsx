@@ -1,40 +1,27 @@
-import { changeOf } from '../../knit/piece/counts.ts';
-import type { ShapingForm } from '../../knit/piece/form/form.ts';
-import { readShaping } from '../../knit/piece/form/read-shaping.ts';
-import type { Shaping } from '../../knit/piece/recipe.ts';
 import type { Side } from '../../knit/row/step.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
-import { Choice } from '../../ui/choice/choice.tsx';
-import { Toggle } from '../../ui/choice/toggle.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { say } from '../../words/say.ts';
-import { RhythmFields } from './rhythm-fields.tsx';
-import type { SaysAt } from './says-here.ts';
-import { shapingKinds } from './shaping-list.tsx';
-import { TypedNumber } from './typed-number.tsx';
+import { ShapingFields, type ShapingFieldsProps } from './shaping-fields.tsx';
+import { shapingKinds } from './shaping-kinds.ts';
+import { ShapingSum } from './shaping-sum.tsx';
 
-export interface ShapingEntryProps {
-  readonly entry: ShapingForm;
-  /** of the section, as typed */
-  readonly rows: string;
+interface ShapingEntryProps extends ShapingFieldsProps {
+  /** of the section's row 1 */
   readonly side: Side;
-  /** by the entry's own field; '' is the entry as a whole */
-  readonly says: SaysAt;
-  readonly onChange: (next: ShapingForm, field: string) => void;
   readonly onRemove: () => void;
 }
 
 /** One entry of a section's shaping, said as a knitter says it, with what it comes to. */
-export function ShapingEntry(props: ShapingEntryProps) {
-  const { entry, says, onRemove } = props;
+export function ShapingEntry({ entry, side, says, onChange, onRemove }: ShapingEntryProps) {
   const kind = shapingKinds.find(([name]) => name === entry.kind);
   const wrong = says('');
   return (
     <fieldset class="edit-shaping" {...(wrong ? { 'data-wrong': true } : {})}>
       <legend>{kind && say(kind[1])}</legend>
       <div class="edit-stack">
-        <Fields {...props} />
-        <Sum {...props} />
+        <ShapingFields entry={entry} says={says} onChange={onChange} />
+        <ShapingSum entry={entry} side={side} />
         {wrong && <Notice kind="warning">{wrong}</Notice>}
         <div class="edit-shaping-foot">
           <IconButton icon="trash" label={say('editor.removeShaping')} onPress={onRemove} />
@@ -43,177 +30,3 @@ export function ShapingEntry(props: ShapingEntryProps) {
     </fieldset>
   );
 }
-
-function Fields(props: ShapingEntryProps) {
-  switch (props.entry.kind) {
-    case 'edge':
-      return <EdgeFields {...props} entry={props.entry} />;
-    case 'across':
-      return <AcrossFields {...props} entry={props.entry} />;
-    case 'middle':
-      return <MiddleFields {...props} entry={props.entry} />;
-    default:
-      return <GroupFields {...props} entry={props.entry} />;
-  }
-}
-
-type Of<Kind extends ShapingForm['kind']> = Omit<ShapingEntryProps, 'entry'> & {
-  readonly entry: Extract<ShapingForm, { kind: Kind }>;
-};
-
-function EdgeFields({ entry, says, onChange }: Of<'edge'>) {
-  return (
-    <>
-      <ChangeChoice value={entry.change} onChange={(change) => onChange({ ...entry, change }, 'change')} />
-      <EdgeChoice value={entry.edge} onChange={(edge) => onChange({ ...entry, edge }, 'edge')} />
-      <RhythmFields timing={entry} says={says} onChange={(timing, field) => onChange({ ...entry, ...timing }, field)} />
-      <div class="edit-pair">
-        <TypedNumber
-          label={say('editor.by')}
-          typed={entry.by}
-          error={says('by')}
-          onTyped={(by) => onChange({ ...entry, by }, 'by')}
-        />
-        <TypedNumber
-          label={say('editor.inset')}
-          typed={entry.inset}
-          error={says('inset')}
-          onTyped={(inset) => onChange({ ...entry, inset }, 'inset')}
-        />
-      </div>
-      <Toggle
-        label={say('editor.lean')}
-        on={entry.lean === 'mirrored'}
-        onChange={(on) => onChange({ ...entry, lean: on ? 'mirrored' : 'plain' }, 'lean')}
-      />
-    </>
-  );
-}
-
-function AcrossFields({ entry, says, onChange }: Of<'across'>) {
-  return (
-    <>
-      <ChangeChoice value={entry.change} onChange={(change) => onChange({ ...entry, change }, 'change')} />
-      <div class="edit-pair">
-        <TypedNumber
-          label={say('editor.howMany')}
-          typed={entry.stitches}
-          error={says('stitches')}
-          onTyped={(stitches) => onChange({ ...entry, stitches }, 'stitches')}
-        />
-        <TypedNumber
-          label={say('editor.onRow')}
-          typed={entry.row}
-          error={says('row')}
-          onTyped={(row) => onChange({ ...entry, row }, 'row')}
-        />
-      </div>
-    </>
-  );
-}
-
-function MiddleFields({ entry, says, onChange }: Of<'middle'>) {
-  return (
-    <>
-      <p class="edit-soft">{say('editor.middleHint')}</p>
-      <TypedNumber
-        label={say('editor.middleFrom')}
-        typed={entry.from}
-        error={says('from')}
-        onTyped={(from) => onChange({ ...entry, from }, 'from')}
-      />
-      <RhythmFields timing={entry} says={says} onChange={(timing, field) => onChange({ ...entry, ...timing }, field)} />
-    </>
-  );
-}
-
-function GroupFields({ entry, says, onChange }: Of<'bind off' | 'cast on'>) {
-  return (
-    <>
-      <EdgeChoice value={entry.edge} onChange={(edge) => onChange({ ...entry, edge }, 'edge')} />
-      {entry.edge === 'both' && <p class="edit-soft">{say('editor.groupsBothHint')}</p>}
-      <TypedNumber
-        label={say('editor.groups')}
-        hint={say('editor.groupsHint')}
-        list
-        typed={entry.groups}
-        error={says('groups')}
-        onTyped={(groups) => onChange({ ...entry, groups }, 'groups')}
-      />
-      <div class="edit-pair">
-        <TypedNumber
-          label={say('editor.first')}
-          typed={entry.first}
-          error={says('first')}
-          onTyped={(first) => onChange({ ...entry, first }, 'first')}
-        />
-        <TypedNumber
-          label={say('editor.every')}
-          typed={entry.every}
-          error={says('every')}
-          onTyped={(every) => onChange({ ...entry, every }, 'every')}
-        />
-      </div>
-    </>
-  );
-}
-
-type Change = 'decrease' | 'increase';
-
-function ChangeChoice({ value, onChange }: { readonly value: Change; readonly onChange: (value: Change) => void }) {
-  return (
-    <Choice
-      label={say('editor.change')}
-      value={value}
-      options={[
-        { value: 'decrease', label: say('editor.decrease'), icon: 'decrease' },
-        { value: 'increase', label: say('editor.increase'), icon: 'increase' },
-      ]}
-      onChange={onChange}
-    />
-  );
-}
-
-type Where = 'right' | 'left' | 'both';
-
-/** Left stands left, as the knitter sees it with the right side facing. */
-function EdgeChoice({ value, onChange }: { readonly value: Where; readonly onChange: (value: Where) => void }) {
-  return (
-    <Choice
-      label={say('editor.edge')}
-      value={value}
-      options={[
-        { value: 'left', label: say('editor.left') },
-        { value: 'both', label: say('editor.both') },
-        { value: 'right', label: say('editor.right') },
-      ]}
-      onChange={onChange}
-    />
-  );
-}
-
-/** 'Here: 12 stitches less. Rows of this section: 5, 9, 13 ...' */
-function Sum({ entry, side }: ShapingEntryProps) {
-  const read = readShaping(entry, side, { field: '' }, () => undefined);
-  const by = changeOf({ shaping: read });
-  const rows = [...new Set(read.flatMap(rowsOf))].sort((a, b) => a - b);
-  if (by === 0 || rows.length === 0) return null;
-  const change = say(by < 0 ? 'editor.sumMinus' : 'editor.sumPlus', { count: Math.abs(by) });
-  return (
-    <p class="edit-sum">
-      {say('editor.shapingSum', { change })}
-      <br />
-      <span class="edit-soft">{say('editor.rowsList', { rows: shortList(rows) })}</span>
-    </p>
-  );
-}
-
-function rowsOf(shaping: Shaping): readonly number[] {
-  if ('groups' in shaping) return shaping.groups.map((group) => group.row);
-  return 'rows' in shaping ? shaping.rows : [shaping.row];
-}
-
-const MOST_SHOWN = 12;
-
-const shortList = (rows: readonly number[]): string =>
-  rows.length <= MOST_SHOWN ? rows.join(', ') : `${rows.slice(0, MOST_SHOWN - 2).join(', ')} … ${rows.at(-1)}`;

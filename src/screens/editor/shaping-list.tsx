@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { freshShaping, type ShapingKind } from '../../knit/piece/form/fresh.ts';
 import type { SectionForm, ShapingForm } from '../../knit/piece/form/form.ts';
+import { freshShaping, type ShapingKind } from '../../knit/piece/form/fresh.ts';
 import { removed, replaced } from '../../knit/piece/form/list.ts';
 import type { Side } from '../../knit/row/step.ts';
 import { Button } from '../../ui/button/button.tsx';
@@ -10,6 +10,7 @@ import { say } from '../../words/say.ts';
 import { done, type PartHand } from './changes.ts';
 import type { SaysAt } from './says-here.ts';
 import { ShapingEntry } from './shaping-entry.tsx';
+import { shapingKinds } from './shaping-kinds.ts';
 
 interface ShapingListProps {
   readonly hand: PartHand;
@@ -21,18 +22,11 @@ interface ShapingListProps {
   readonly says: SaysAt;
 }
 
-export const shapingKinds = [
-  ['edge', 'editor.kindEdge', 'editor.kindEdgeHint'],
-  ['across', 'editor.kindAcross', 'editor.kindAcrossHint'],
-  ['bind off', 'editor.kindBindOff', 'editor.kindBindOffHint'],
-  ['cast on', 'editor.kindCastOn', 'editor.kindCastOnHint'],
-  ['middle', 'editor.kindMiddle', 'editor.kindMiddleHint'],
-] as const satisfies readonly (readonly [ShapingKind, string, string])[];
-
 export function ShapingList({ hand, section, form, side, says }: ShapingListProps) {
   const [choosing, setChoosing] = useState(false);
   const { shaping } = form;
-  const set = (next: readonly ShapingForm[], field: string) => hand.section(section, { shaping: next }, field);
+  const set = (next: readonly ShapingForm[], field: string) =>
+    hand.section(section, { shaping: next }, field);
   const add = (kind: ShapingKind) => {
     setChoosing(false);
     set([...shaping, freshShaping(kind)], `shaping ${shaping.length + 1} added`);
@@ -47,10 +41,9 @@ export function ShapingList({ hand, section, form, side, says }: ShapingListProp
       {shaping.length === 0 && <p class="edit-soft">{say('editor.noShaping')}</p>}
       {shaping.map((entry, i) => (
         <ShapingEntry
-          // biome-ignore lint/suspicious/noArrayIndexKey: entries have no id; their fields show what the form holds
+          // entries have no id; their fields show what the form holds
           key={i}
           entry={entry}
-          rows={form.rows}
           side={side}
           says={(field) => says(field === '' ? `shaping ${i + 1}` : `shaping ${i + 1} ${field}`)}
           onChange={(next, field) => set(replaced(shaping, i, next), `shaping ${i + 1} ${field}`)}

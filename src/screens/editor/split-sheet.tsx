@@ -22,7 +22,11 @@ const freshWish = (left: number | undefined): SplitWish => {
   const half = left === undefined ? '' : String(Math.floor(left / 2));
   return {
     right: { name: say('editor.rightName'), stitches: half },
-    middle: { name: say('editor.middleName'), stitches: left === undefined ? '0' : String(left % 2), end: 'hold' },
+    middle: {
+      name: say('editor.middleName'),
+      stitches: left === undefined ? '0' : String(left % 2),
+      end: 'hold',
+    },
     left: { name: say('editor.leftName'), stitches: half },
   };
 };
@@ -32,17 +36,26 @@ export function SplitSheet({ hand, part, left, onClose }: SplitSheetProps) {
   const [wish, setWish] = useState(() => freshWish(left));
   const counts = [wish.right, wish.middle, wish.left].map(({ stitches }) => Number(stitches));
   const sum = counts.reduce((total, count) => total + count, 0);
-  const fits = counts.every((count) => Number.isInteger(count) && count >= 0) && (left === undefined || sum === left);
+  const fits =
+    counts.every((count) => Number.isInteger(count) && count >= 0) && (left === undefined || sum === left);
   const set = <Side extends keyof SplitWish>(side: Side, change: Partial<SplitWish[Side]>) =>
     setWish({ ...wish, [side]: { ...wish[side], ...change } });
   const split = () => {
     onClose();
-    changePiece(hand.piece, (old) => splitPart(old, hand.part, wish), say('editor.changed', { name: part.name }));
+    changePiece(
+      hand.piece,
+      (old) => splitPart(old, hand.part, wish),
+      say('editor.changed', { name: part.name }),
+    );
   };
   const side = (name: 'left' | 'right', label: string) => (
     <fieldset class="edit-group">
       <legend>{label}</legend>
-      <TextField label={say('editor.name')} value={wish[name].name} onInput={(typed) => set(name, { name: typed })} />
+      <TextField
+        label={say('editor.name')}
+        value={wish[name].name}
+        onInput={(typed) => set(name, { name: typed })}
+      />
       <TypedNumber
         label={say('editor.stitches')}
         typed={wish[name].stitches}

@@ -26,7 +26,9 @@ export function StartFields(props: StartFieldsProps) {
   const { start } = part;
   const kinds = [
     { value: 'cast on', label: say('editor.castOn') },
-    ...(hand.part > 0 || start.kind === 'split' ? [{ value: 'split' as const, label: say('editor.splitFrom') }] : []),
+    ...(hand.part > 0 || start.kind === 'split'
+      ? [{ value: 'split' as const, label: say('editor.splitFrom') }]
+      : []),
     { value: 'pick up', label: say('editor.pickUp') },
   ] as const;
   const setKind = (kind: StartForm['kind']) => {
@@ -53,7 +55,9 @@ function freshStart(kind: StartForm['kind'], old: StartForm, earlier: string): S
   return { kind, edges: [{ along: '', stitches }] };
 }
 
-type Of<Kind extends StartForm['kind']> = StartFieldsProps & { readonly start: Extract<StartForm, { kind: Kind }> };
+type Of<Kind extends StartForm['kind']> = StartFieldsProps & {
+  readonly start: Extract<StartForm, { kind: Kind }>;
+};
 
 function CastOnFields({ hand, start, says }: Of<'cast on'>) {
   return (
@@ -108,11 +112,12 @@ function SplitFields({ hand, form, start, says }: Of<'split'>) {
 
 function PickUpFields({ hand, start, says, count }: Of<'pick up'>) {
   const { edges } = start;
-  const set = (next: readonly PickUpForm[], field: string) => hand.type({ start: { ...start, edges: next } }, field);
+  const set = (next: readonly PickUpForm[], field: string) =>
+    hand.type({ start: { ...start, edges: next } }, field);
   return (
     <>
       {edges.map((edge, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: edges have no id; their fields show what the form holds
+        // edges have no id; their fields show what the form holds
         <div class="edit-edge" key={i}>
           <TextField
             label={say('editor.along')}
@@ -135,11 +140,15 @@ function PickUpFields({ hand, start, says, count }: Of<'pick up'>) {
       {says('pick up') && <p class="edit-wrong">{says('pick up')}</p>}
       <Button
         icon="plus"
-        onPress={() => set(inserted(edges, edges.length, { along: '', stitches: '' }), `edge ${edges.length} added`)}
+        onPress={() =>
+          set(inserted(edges, edges.length, { along: '', stitches: '' }), `edge ${edges.length} added`)
+        }
       >
         {say('editor.addEdge')}
       </Button>
-      {count?.start !== undefined && <p>{say('editor.pickUpTotal', { stitches: saysStitches(count.start) })}</p>}
+      {count?.start !== undefined && (
+        <p>{say('editor.pickUpTotal', { stitches: saysStitches(count.start) })}</p>
+      )}
     </>
   );
 }

@@ -1,3 +1,4 @@
+import './draft-cards.css';
 import { useEffect } from 'preact/hooks';
 import { drafts, openDrafts } from '../../app/editor/drafts.ts';
 import { hrefTo } from '../../app/routes.ts';
@@ -13,7 +14,7 @@ export function DraftCards() {
   return (
     <section class="shelf">
       <h2>{say('workbasket.typing')}</h2>
-      <ul role="list" class="shelf-list">
+      <ul class="shelf-list shelf-plain">
         {drafts.value.map(({ garment, form, at, isNew }) => (
           <li key={garment}>
             <Card tone="resting" href={isNew ? hrefTo('newGarment') : hrefTo('editGarment', { garment })}>

@@ -17,7 +17,9 @@ export function renamePart(piece: PieceForm, index: number, name: string): Piece
     parts: piece.parts.map((part, i) => {
       if (i === index) return { ...part, name };
       const { start } = part;
-      return start.kind === 'split' && start.part === old ? { ...part, start: { ...start, part: name } } : part;
+      return start.kind === 'split' && start.part === old
+        ? { ...part, start: { ...start, part: name } }
+        : part;
     }),
   };
 }
@@ -95,7 +97,12 @@ export function splitPart(piece: PieceForm, index: number, wish: SplitWish): Pie
   const from = (side: { name: string; stitches: string }, edge: Edge | 'middle', end: PartEnd): PartForm => {
     const name = freeName(side.name, taken);
     taken.push(name);
-    return { name, start: { kind: 'split', part: part.name, stitches: side.stitches, edge }, sections: [], end };
+    return {
+      name,
+      start: { kind: 'split', part: part.name, stitches: side.stitches, edge },
+      sections: [],
+      end,
+    };
   };
   const hasMiddle = wish.middle.stitches.trim() !== '' && Number(wish.middle.stitches) !== 0;
   const next = [

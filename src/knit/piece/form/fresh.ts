@@ -39,7 +39,10 @@ const freshTable: Readonly<Record<ShapingKind, ShapingForm>> = {
 export const freshShaping = (kind: ShapingKind): ShapingForm => freshTable[kind];
 
 export const freshPart = (piece: PieceForm, wanted: string): PartForm => ({
-  name: freeName(wanted, piece.parts.map((part) => part.name)),
+  name: freeName(
+    wanted,
+    piece.parts.map((part) => part.name),
+  ),
   start: { kind: 'cast on', stitches: '' },
   sections: [],
   end: 'bind off',

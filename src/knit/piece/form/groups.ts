@@ -44,7 +44,8 @@ export function writeGroups(shaping: GroupShaping): GroupsForm {
 /** Two shapings that `readGroups` would make of one entry for both edges, said as that entry. */
 export function writePair(one: GroupShaping, other: GroupShaping, row1: Side): GroupsForm | undefined {
   const first = one.groups[0]?.row;
-  if (first === undefined || one.kind !== other.kind || one.groups.length !== other.groups.length) return undefined;
+  if (first === undefined || one.kind !== other.kind || one.groups.length !== other.groups.length)
+    return undefined;
   const [lead, follow] = edgesFrom(first, row1);
   if (one.edge !== lead || other.edge !== follow) return undefined;
   const follows = one.groups.every((group, i) => {

@@ -9,7 +9,8 @@ export const inserted = <T>(list: readonly T[], index: number, ...items: readonl
   ...list.slice(index),
 ];
 
-export const removed = <T>(list: readonly T[], index: number): readonly T[] => list.filter((_, i) => i !== index);
+export const removed = <T>(list: readonly T[], index: number): readonly T[] =>
+  list.filter((_, i) => i !== index);
 
 /** The item one place earlier (-1) or later (+1); at the ends nothing moves. */
 export function moved<T>(list: readonly T[], index: number, by: -1 | 1): readonly T[] {

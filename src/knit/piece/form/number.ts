@@ -11,7 +11,8 @@ const decimal = /^\d{1,6}(?:[.,]\d{1,18})?$/;
 export function readWhole(typed: Typed, at: Where, report: Report, least = 0): number {
   const text = typed.trim();
   if (text === '') return tell(report, 'blank', 'Fill in a number here.', {}, at);
-  if (!whole.test(text)) return tell(report, 'not a whole number', '“{typed}” is not a whole number.', { typed: text }, at);
+  if (!whole.test(text))
+    return tell(report, 'not a whole number', '“{typed}” is not a whole number.', { typed: text }, at);
   const value = Number(text);
   if (value < least) {
     tell(report, 'number too small', '{found} is too few; at least {least}.', { found: value, least }, at);
@@ -24,7 +25,8 @@ export function readDecimal(typed: Typed, at: Where, report: Report): number {
   const text = typed.trim();
   if (text === '') return tell(report, 'blank', 'Fill in a number here.', {}, at);
   const value = decimal.test(text) ? Number(text.replace(',', '.')) : Number.NaN;
-  if (!(value > 0)) return tell(report, 'not a measure', '“{typed}” is not a number above 0.', { typed: text }, at);
+  if (!(value > 0))
+    return tell(report, 'not a measure', '“{typed}” is not a number above 0.', { typed: text }, at);
   return value;
 }
 

@@ -43,7 +43,9 @@ export function formToRecipe(form: PieceForm): Result<Recipe> {
 
 function readParts(forms: readonly PartForm[], piece: Where, report: Report): readonly PartRecipe[] {
   // rows and starts first: they settle on which side each section begins, which the shaping needs
-  const bare = forms.map((form, i) => readBarePart(form, { ...piece, part: form.name }, report, forms.slice(0, i)));
+  const bare = forms.map((form, i) =>
+    readBarePart(form, { ...piece, part: form.name }, report, forms.slice(0, i)),
+  );
   const sides = firstSides(bare);
   return bare.map((part, i) => shapePart(part, forms[i] as PartForm, sides[i] ?? 'RS', piece, report));
 }
@@ -51,14 +53,23 @@ function readParts(forms: readonly PartForm[], piece: Where, report: Report): re
 function readBarePart(form: PartForm, at: Where, report: Report, earlier: readonly PartForm[]): PartRecipe {
   named(form.name, { ...at, field: 'name' }, report);
   if (form.name.trim() !== '' && earlier.some((other) => other.name === form.name)) {
-    report(fault('part name twice', 'Two parts are called “{name}”.', { name: form.name }, { ...at, field: 'name' }));
+    report(
+      fault(
+        'part name twice',
+        'Two parts are called “{name}”.',
+        { name: form.name },
+        { ...at, field: 'name' },
+      ),
+    );
   }
   return {
     name: form.name,
     from: readStart(form.start, at, report, earlier),
     ...(form.firstSide === undefined ? {} : { firstSide: form.firstSide }),
     ...(form.selvedge === undefined ? {} : { selvedge: form.selvedge }),
-    sections: form.sections.map((section, sectionIndex) => readBareSection(section, { ...at, sectionIndex }, report)),
+    sections: form.sections.map((section, sectionIndex) =>
+      readBareSection(section, { ...at, sectionIndex }, report),
+    ),
     end: form.end,
   };
 }
@@ -99,7 +110,12 @@ function shapePart(part: PartRecipe, form: PartForm, side: Side, piece: Where, r
     const row1 = sideOfRow(done + 1, side);
     done += section.rows;
     const shaping = (form.sections[sectionIndex]?.shaping ?? []).flatMap((entry, i) =>
-      readShaping(entry, row1, { ...piece, part: part.name, sectionIndex, field: `shaping ${i + 1}` }, report),
+      readShaping(
+        entry,
+        row1,
+        { ...piece, part: part.name, sectionIndex, field: `shaping ${i + 1}` },
+        report,
+      ),
     );
     return { ...section, shaping };
   });

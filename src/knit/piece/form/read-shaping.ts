@@ -14,7 +14,9 @@ export function readShaping(form: ShapingForm, row1: Side, at: Where, report: Re
     case 'edge': {
       const { kind, edge, lean } = form;
       const by = signed(form.change, number(form.by, 'by', 1));
-      return [{ kind, edge, by, rows: readRhythm(form, at, report), inset: number(form.inset, 'inset'), lean }];
+      return [
+        { kind, edge, by, rows: readRhythm(form, at, report), inset: number(form.inset, 'inset'), lean },
+      ];
     }
     case 'across': {
       const by = signed(form.change, number(form.stitches, 'stitches', 1));

@@ -39,8 +39,21 @@ export function starterSizes(gauge: Gauge) {
   const sleeveTop = cuff + 2 * Math.round((stitches(mm.sleeveTop) - cuff) / 2);
   const steps = shoulder >= 9 ? 3 : 2;
   return {
-    ...{ width, armholeGroup, armholeSingles: armholeEach - armholeGroup, armholeRows, shapedRows, neckRows },
-    ...{ top, shoulder, backNeck: top - 2 * shoulder, steps, cuff, sleeveTop },
-    ...{ ribRows: rows(mm.rib), bodyRows: rows(mm.body), sleeveRows: rows(mm.sleeve), bandRows: rows(mm.band) },
+    width,
+    armholeGroup,
+    armholeSingles: armholeEach - armholeGroup,
+    armholeRows,
+    shapedRows,
+    neckRows,
+    top,
+    shoulder,
+    backNeck: top - 2 * shoulder,
+    steps,
+    cuff,
+    sleeveTop,
+    ribRows: rows(mm.rib),
+    bodyRows: rows(mm.body),
+    sleeveRows: rows(mm.sleeve),
+    bandRows: rows(mm.band),
   };
 }

@@ -71,7 +71,9 @@ function armhole(s: StarterSizes): readonly Shaping[] {
 
 /** A shoulder's stitches in equal steps, the larger ones first. */
 function slope(s: StarterSizes, edge: 'right' | 'left', first: number, turns: number): Shaping {
-  const sizes = Array.from({ length: s.steps }, (_, i) => Math.floor((s.shoulder + s.steps - 1 - i) / s.steps));
+  const sizes = Array.from({ length: s.steps }, (_, i) =>
+    Math.floor((s.shoulder + s.steps - 1 - i) / s.steps),
+  );
   const groups = sizes.slice(0, turns).map((stitches, i) => ({ row: first + 2 * i, stitches }));
   return { kind: 'bind off', edge, groups };
 }
@@ -107,7 +109,12 @@ function front(s: StarterSizes, wish: StarterWish): Recipe {
   ]);
 }
 
-function shoulder(s: StarterSizes, { words, needle }: StarterWish, name: string, edge: 'right' | 'left'): PartRecipe {
+function shoulder(
+  s: StarterSizes,
+  { words, needle }: StarterWish,
+  name: string,
+  edge: 'right' | 'left',
+): PartRecipe {
   const rows = shapedRows(s.neckRows, s.backNeck / 2, 1);
   const neckEdge = edge === 'right' ? 'left' : 'right';
   // the last step is what the closing bind-off takes, so one turn less; the left edge needs a row more for its turn
@@ -131,8 +138,15 @@ function sleeve(s: StarterSizes, { words, needle }: StarterWish): Recipe {
   const times = (s.sleeveTop - s.cuff) / 2;
   const rows = shapedRows(s.sleeveRows - 6, times, 5);
   const widening: Shaping = { kind: 'edge', edge: 'both', by: 1, rows, inset: 2, lean: 'mirrored' };
-  const sections = [ribbing(words.cuff, s.ribRows, needle), section(words.sleeve, s.sleeveRows, needle, [widening])];
-  return piece(words.sleeve, [{ name: words.sleeve, from: { castOn: s.cuff }, sections, end: 'bind off' }], 2);
+  const sections = [
+    ribbing(words.cuff, s.ribRows, needle),
+    section(words.sleeve, s.sleeveRows, needle, [widening]),
+  ];
+  return piece(
+    words.sleeve,
+    [{ name: words.sleeve, from: { castOn: s.cuff }, sections, end: 'bind off' }],
+    2,
+  );
 }
 
 /** Three stitches for four rows along each side of the V, one at its point, the back neck stitch for stitch. */
