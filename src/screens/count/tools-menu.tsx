@@ -1,3 +1,4 @@
+import './tools-menu.css';
 import { Icon } from '../../ui/icon/icon.tsx';
 import { say } from '../../words/say.ts';
 import { hrefToTool, toolNames, tools } from './tools.ts';

@@ -3,10 +3,12 @@ import { canReadAloud, readAloud } from '../../app/device/aloud.ts';
 import { changeSetting } from '../../app/intents/settings.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { type Settings, settings } from '../../app/settings.ts';
+import { inHand } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { languageTag, loadWords, say } from '../../words/say.ts';
+import { ToolsMenu } from '../count/tools-menu.tsx';
 
 export interface ToolsSheetProps {
   readonly open: boolean;
@@ -17,10 +19,10 @@ export interface ToolsSheetProps {
 
 type Switch = { [K in keyof Settings]: Settings[K] extends boolean ? K : never }[keyof Settings];
 
-/** What is changed in the middle of knitting: light, sounds, voice. */
+/** What is asked for in the middle of knitting: count and place, light, sounds, voice. */
 export function ToolsSheet({ open, sentence, onClose }: ToolsSheetProps) {
   useEffect(() => {
-    if (open) void loadWords('settings');
+    if (open) void loadWords('settings', 'count');
   }, [open]);
   const toggle = (name: Switch, label: string, hint: string) => (
     <Toggle
@@ -33,6 +35,7 @@ export function ToolsSheet({ open, sentence, onClose }: ToolsSheetProps) {
   return (
     <Sheet open={open} title={say('knitting.tools')} onClose={onClose}>
       <div class="tools">
+        {inHand.value && <ToolsMenu make={inHand.value.make} />}
         {canReadAloud() && (
           <Button icon="speaker" wide onPress={() => readAloud(sentence, languageTag())}>
             {say('knitting.readAloud')}

@@ -1,0 +1,32 @@
+import { useEffect, useState } from 'preact/hooks';
+import { type NoteOnRow, notesOf } from '../../app/intents/row-notes.ts';
+import type { InHand } from '../../app/state.ts';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { loadWords, say } from '../../words/say.ts';
+
+/** Her notes on the row in hand, from this make and the other ones, and the lifeline below it. */
+export function RowNotes({ now, row }: { readonly now: InHand; readonly row: number }) {
+  const [notes, setNotes] = useState<readonly NoteOnRow[]>([]);
+  const { id, seq } = now.place;
+  useEffect(() => {
+    let gone = false;
+    void Promise.all([notesOf(now.place), loadWords('count')]).then(([found]) => {
+      if (!gone) setNotes(found);
+    });
+    return () => {
+      gone = true;
+    };
+  }, [id, seq]);
+  const here = notes.filter((note) => note.row === row);
+  if (here.length === 0) return null;
+  return (
+    <Notice kind="note" live>
+      {here.map(({ entry, kind, text, make }) => (
+        <p key={entry}>
+          {make === now.place.make ? '' : `${say('count.fromMake', { make })}: `}
+          {kind === 'lifeline' ? say('count.lifelineRow', { row: row - 1 }) : text}
+        </p>
+      ))}
+    </Notice>
+  );
+}
