@@ -1,27 +1,18 @@
 import { signal } from '@preact/signals';
 import type { ComponentType } from 'preact';
-import { useEffect } from 'preact/hooks';
 
-/**
- * A component that is loaded once what is needed first has been painted; nothing stands in its place until then.
- * Where its file cannot be had (a first visit cut off) it is tried again when it is next drawn anew.
- */
-export function later<Props extends object>(load: () => Promise<ComponentType<Props>>): ComponentType<Props> {
+/** A component that is fetched after the first paint; nothing stands in its place until `fetch` has got it. */
+export type Later<Props> = ComponentType<Props> & { readonly fetch: () => Promise<void> };
+
+/** Where its file cannot be had (a first visit cut off) it is missed until the screen is opened anew. */
+export function later<Props extends object>(load: () => Promise<ComponentType<Props>>): Later<Props> {
   const loaded = signal<ComponentType<Props> | undefined>(undefined);
-  const fetch = () =>
-    load().then(
-      (component) => {
-        loaded.value = component;
-      },
-      () => undefined,
-    );
-  return function Later(props: Props) {
-    useEffect(() => {
-      if (loaded.value !== undefined) return;
-      const frame = requestAnimationFrame(() => setTimeout(() => void fetch()));
-      return () => cancelAnimationFrame(frame);
-    }, []);
+  const Place = (props: Props) => {
     const Loaded = loaded.value;
     return Loaded === undefined ? null : <Loaded {...props} />;
   };
+  const fetch = async () => {
+    loaded.value ??= await load().catch(() => undefined);
+  };
+  return Object.assign(Place, { fetch });
 }

@@ -1,6 +1,7 @@
+import { useEffect } from 'preact/hooks';
 import { later } from '../later.tsx';
 
-/** What the row in hand can do without for a moment: it is fetched when the row stands on the screen. */
+/** What the row in hand can do without for a moment. */
 export const PlaceMap = later(async () => (await import('./place-map.tsx')).PlaceMap);
 export const SmallMap = later(async () => (await import('./small-map.tsx')).SmallMap);
 export const PartEnd = later(async () => (await import('./part-end.tsx')).PartEnd);
@@ -10,3 +11,16 @@ export const LegendSheet = later(async () => (await import('./legend-sheet.tsx')
 export const NothingHere = later(async () => (await import('./nothing-here.tsx')).NothingHere);
 export const RestNotice = later(async () => (await import('./rest-notice.tsx')).RestNotice);
 export const Locked = later(async () => (await import('./locked.tsx')).Locked);
+
+const all = [SmallMap, PlaceMap, RowsSheet, ToolsSheet, PartEnd, LegendSheet, Locked, RestNotice, NothingHere];
+
+/** Long enough for the row to be painted on a slow phone, short enough that no thumb notices. */
+const AFTER_MS = 200;
+
+/** Fetches all of it at once, so that an update of the app cannot take a part away in the middle of knitting. */
+export function useRestAfterPaint(): void {
+  useEffect(() => {
+    const timer = setTimeout(() => void Promise.all(all.map((part) => part.fetch())), AFTER_MS);
+    return () => clearTimeout(timer);
+  }, []);
+}

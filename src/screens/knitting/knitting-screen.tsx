@@ -31,6 +31,7 @@ import {
   RestNotice,
   RowsSheet,
   ToolsSheet,
+  useRestAfterPaint,
 } from './after-paint.ts';
 import { PadFoot } from './pad-foot.tsx';
 import { RowCard } from './row-card.tsx';
@@ -39,6 +40,7 @@ import { SetUp } from './set-up.tsx';
 import { useDevices, useVoice } from './use-devices.ts';
 
 export default function KnittingScreen({ route }: { readonly route: Route }) {
+  useRestAfterPaint();
   const make = keyOf(route);
   const asked = route.query.get('row');
   useEffect(() => {
@@ -63,7 +65,7 @@ function Knitting({ now }: { readonly now: InHand }) {
   const map = useRef<HTMLDivElement>(null);
   const rowId = useId();
   const title = useTitle(now);
-  useAfterPaint(now);
+  useGarmentAfterPaint(now);
   const read = looking.value === undefined ? rowNow.value : now.part.rows[looking.value - 1];
   const spoken = read ? saysWholeRow(now.part, read) : say('knitting.announceEnd', { part: title });
   useArrival(`${title} · ${now.garment.name}`);
@@ -121,7 +123,7 @@ function useTitle(now: InHand): string {
 }
 
 /** The rest of the garment is read when the row is on the screen, and again at the end of a part. */
-function useAfterPaint(now: InHand): void {
+function useGarmentAfterPaint(now: InHand): void {
   const { garment, rows, total } = now.place;
   const done = rows >= total;
   useEffect(() => {

@@ -1,0 +1,198 @@
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { finishRow, goToRow, lookAtRow, openMake, undoRow } from '../../../src/app/intents/knit.ts';
+import { tryAgain } from '../../../src/app/intents/taps.ts';
+import { inHand, locked, looking, rowNow, saving, tapFault, waiting } from '../../../src/app/state.ts';
+import type { Store } from '../../../src/store/store.ts';
+import { openApp } from '../open-app.ts';
+
+afterEach(() => {
+  locked.value = false;
+  vi.useRealTimers();
+});
+
+/** A store whose row writes wait until they are let through, one by one. */
+function held() {
+  const gates: (() => void)[] = [];
+  const wrap = (store: Store): Store => ({
+    ...store,
+    finishRow: async (key) => {
+      await new Promise<void>((resolve) => gates.push(resolve));
+      return store.finishRow(key);
+    },
+  });
+  const letThrough = async (rows: number) => {
+    for (let i = 0; i < rows; i += 1) {
+      await vi.waitFor(() => expect(gates.length).toBeGreaterThan(0));
+      gates.shift()?.();
+    }
+  };
+  return { wrap, letThrough };
+}
+
+const rowsShown = () => inHand.value?.place.rows;
+
+describe('a tap', () => {
+  it('is shown only after the store has answered', async () => {
+    const { wrap, letThrough } = held();
+    const { back, store } = await openApp(wrap);
+    await openMake(back);
+    const done = finishRow();
+    await vi.waitFor(() => expect(saving.value).toBe('saving'));
+    expect(rowsShown()).toBe(0);
+    await letThrough(1);
+    await done;
+    expect(rowsShown()).toBe(1);
+    const place = await store.place(back);
+    expect(place.ok && place.value.rows).toBe(1);
+  });
+
+  it('waits in line behind those before it, and none is lost', async () => {
+    const { wrap, letThrough } = held();
+    const { back, store } = await openApp(wrap);
+    await openMake(back);
+    const taps = Promise.all([finishRow(), finishRow(), finishRow(), finishRow(), finishRow()]);
+    expect(waiting.value).toBe(5);
+    expect(rowsShown()).toBe(0);
+    await letThrough(2);
+    await vi.waitFor(() => expect(rowsShown()).toBe(2));
+    expect(waiting.value).toBe(3);
+    await letThrough(3);
+    await taps;
+    expect([rowsShown(), waiting.value, saving.value]).toEqual([5, 0, 'saved']);
+    const entries = await store.entriesOf(back);
+    expect(entries.ok && entries.value.map((entry) => entry.row)).toEqual([1, 2, 3, 4, 5]);
+  });
+
+  it('that takes more than a second is said to be not saved yet', async () => {
+    const { wrap, letThrough } = held();
+    const { back } = await openApp(wrap);
+    await openMake(back);
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    const done = finishRow();
+    await vi.advanceTimersByTimeAsync(900);
+    expect(saving.value).toBe('saving');
+    await vi.advanceTimersByTimeAsync(200);
+    expect(saving.value).toBe('slow');
+    vi.useRealTimers();
+    await letThrough(1);
+    await done;
+    expect(saving.value).toBe('saved');
+  });
+
+  it('that the store refuses stays in line with those behind it, until it is tried again', async () => {
+    let full = true;
+    const { back } = await openApp((store) => ({
+      ...store,
+      finishRow: async (key) =>
+        full
+          ? { ok: false, faults: [{ code: 'storage-full', at: {}, figures: {}, sentence: 'No room.' }] }
+          : store.finishRow(key),
+    }));
+    await openMake(back);
+    await finishRow();
+    await finishRow();
+    expect([rowsShown(), waiting.value, saving.value, tapFault.value?.code]).toEqual([
+      0,
+      2,
+      'failed',
+      'storage-full',
+    ]);
+    full = false;
+    await tryAgain();
+    expect([rowsShown(), waiting.value, saving.value, tapFault.value]).toEqual([2, 0, 'saved', undefined]);
+  });
+
+  it('too many at the end of the part does nothing and holds nothing up', async () => {
+    const { back } = await openApp();
+    await openMake(back);
+    await goToRow(192);
+    await Promise.all([finishRow(), finishRow(), finishRow()]);
+    expect([rowsShown(), waiting.value, saving.value, rowNow.value]).toEqual([192, 0, 'saved', undefined]);
+    await undoRow();
+    expect(rowNow.value?.n).toBe(192);
+  });
+
+  it('does nothing while the screen is locked or another row is read', async () => {
+    const { back } = await openApp();
+    await openMake(back);
+    locked.value = true;
+    await finishRow();
+    await undoRow();
+    locked.value = false;
+    lookAtRow(40);
+    await finishRow();
+    expect(rowsShown()).toBe(0);
+  });
+});
+
+describe('going back', () => {
+  it('takes one row back by undo, and the going back itself too', async () => {
+    const { back } = await openApp();
+    await openMake(back);
+    for (let i = 0; i < 6; i += 1) await finishRow();
+    await goToRow(3);
+    expect(rowNow.value?.n).toBe(3);
+    await undoRow();
+    expect(rowNow.value?.n).toBe(7);
+    await undoRow();
+    expect(rowNow.value?.n).toBe(6);
+  });
+});
+
+describe('a row that is only read', () => {
+  it('leaves the place where it is', async () => {
+    const { back, store } = await openApp();
+    await openMake(back);
+    lookAtRow(117);
+    expect([looking.value, rowNow.value?.n]).toEqual([117, 1]);
+    const place = await store.place(back);
+    expect(place.ok && place.value.seq).toBe(0);
+  });
+
+  it('is the row in hand itself, or a row that the part has not: then nothing is read aside', async () => {
+    const { back } = await openApp();
+    await openMake(back);
+    for (const row of [1, 0, -3, 193, Number.NaN]) {
+      lookAtRow(row);
+      expect(looking.value).toBeUndefined();
+    }
+  });
+});
+
+describe('opening', () => {
+  it('tells a make that is not there from a store that cannot be read', async () => {
+    await openApp();
+    expect(await openMake('sample/hood/0/1')).toBeUndefined();
+    expect(inHand.value).toBeNull();
+  });
+
+  it('without a key opens the make last knitted', async () => {
+    const { back } = await openApp();
+    await openMake('sample/sleeve/0/2');
+    await finishRow();
+    await openMake(back);
+    await finishRow();
+    await openMake('sample/sleeve/0/1');
+    expect(await openMake()).toBe(back);
+  });
+
+  it('never shows an older place than one that was stored meanwhile', async () => {
+    let answer: (() => void) | undefined;
+    const { back } = await openApp((store) => ({
+      ...store,
+      inHand: async (key) => {
+        const read = await store.inHand(key);
+        if (answer !== undefined) await new Promise<void>((resolve) => (answer = resolve));
+        return read;
+      },
+    }));
+    await openMake(back);
+    answer = () => undefined;
+    const late = openMake(back);
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    await finishRow();
+    answer();
+    await late;
+    expect(rowsShown()).toBe(1);
+  });
+});

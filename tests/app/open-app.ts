@@ -1,0 +1,39 @@
+import 'fake-indexeddb/auto';
+import { IDBFactory } from 'fake-indexeddb';
+import { vi } from 'vitest';
+import { openSample } from '../../src/app/intents/sample.ts';
+import { inHand, looking, readFault, saving, tapFault, waiting } from '../../src/app/state.ts';
+import { forgetStore, giveStore } from '../../src/app/store.ts';
+import { openStore, type Store } from '../../src/store/store.ts';
+
+/** A phone without vibration, wake lock or storage promises. */
+export const bareNavigator = () => vi.stubGlobal('navigator', { languages: ['en-US'] });
+
+export interface OpenApp {
+  readonly store: Store;
+  /** key of the sample's first make */
+  readonly back: string;
+}
+
+/** The app over a fresh database with the sample garment in it. `wrap` puts something between the app and its store. */
+export async function openApp(wrap: (store: Store) => Store = (store) => store): Promise<OpenApp> {
+  bareNavigator();
+  forgetStore();
+  const factory = new IDBFactory();
+  const opened = await openStore({
+    factory: () => factory,
+    keep: undefined,
+    spareFactory: async () => undefined,
+  });
+  if (!opened.ok) throw new Error(opened.faults[0]?.sentence);
+  giveStore(wrap(opened.value));
+  inHand.value = undefined;
+  looking.value = undefined;
+  readFault.value = undefined;
+  tapFault.value = undefined;
+  saving.value = 'saved';
+  waiting.value = 0;
+  const sample = await openSample('sample', 1_800_000_000_000);
+  if (!sample.ok) throw new Error(sample.faults[0]?.sentence);
+  return { store: opened.value, back: sample.value };
+}

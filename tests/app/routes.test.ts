@@ -1,0 +1,32 @@
+import { describe, expect, it } from 'vitest';
+import { hrefTo, parseRoute, patterns, type ScreenName } from '../../src/app/routes.ts';
+
+describe('an address', () => {
+  it('leads to the screen that it was made for, with what it names', () => {
+    for (const screen of Object.keys(patterns) as ScreenName[]) {
+      const names = [...patterns[screen].matchAll(/:(\w+)/g)].map(([, name]) => name ?? '');
+      const at = Object.fromEntries(names.map((name) => [name, `${name}-1 ü/%?#`]));
+      expect(parseRoute(hrefTo(screen, at))).toMatchObject({ screen, at });
+    }
+  });
+
+  it('may ask for a row of a make', () => {
+    const found = parseRoute('#/k/sample/front/1/1?row=12');
+    expect(found).toMatchObject({
+      screen: 'knitting',
+      at: { garment: 'sample', piece: 'front', part: '1', make: '1' },
+    });
+    expect(found?.query.get('row')).toBe('12');
+  });
+
+  it.each(['', '#', '#/'])('that is as good as none leads to the workbasket: %j', (hash) => {
+    expect(parseRoute(hash)?.screen).toBe('workbasket');
+  });
+
+  it.each(['#/k/sample', '#/nowhere', '#/k/a/b/0/1/more', '#/g/%E0%A4%A'])(
+    'that no screen has leads nowhere: %s',
+    (hash) => {
+      expect(parseRoute(hash)).toBeUndefined();
+    },
+  );
+});

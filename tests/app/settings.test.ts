@@ -1,0 +1,25 @@
+import { expect, it } from 'vitest';
+import { takeSettings } from '../../src/app/intents/settings.ts';
+import { readSettings, settings } from '../../src/app/settings.ts';
+import { speech } from '../../src/words/settings.ts';
+
+it('takes stored choices, and the first of each where one is missing or unknown', () => {
+  const read = readSettings({ hand: 'left', theme: 'purple', tick: true, keys: 'yes', rest: false });
+  expect(read).toMatchObject({
+    hand: 'left',
+    theme: 'auto',
+    tick: true,
+    keys: true,
+    rest: false,
+    buzz: true,
+  });
+});
+
+it('follows the device in words and measures until she chooses', async () => {
+  await takeSettings({}, ['de-AT', 'en-US']);
+  expect(speech.value).toMatchObject({ language: 'de', units: 'cm' });
+  await takeSettings({ language: 'en', units: 'in', rows: 'full', terms: 'Scots' }, ['de-AT']);
+  expect(speech.value).toMatchObject({ language: 'en', units: 'in', rows: 'full', terms: 'UK' });
+  await takeSettings({ hand: 'left' }, ['en-US']);
+  expect([speech.value.terms, settings.value.hand]).toEqual(['US', 'left']);
+});

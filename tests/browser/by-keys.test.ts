@@ -1,0 +1,170 @@
+import type { Page } from 'playwright-core';
+import { afterAll, describe, expect, it } from 'vitest';
+import { serve } from '../run/serve.ts';
+import { openPhone, type Phone, removeProfiles } from './drive.ts';
+import { knitterAt } from './knitter.ts';
+
+afterAll(removeProfiles);
+
+async function withPhone(use: (phone: Phone, url: string) => Promise<void>): Promise<void> {
+  const host = await serve({ root: 'dist' });
+  const phone = await openPhone();
+  await use(phone, host.url);
+  await phone.close();
+  await host.close();
+}
+
+/** Name of what has the focus, as a screen reader would say it. */
+const focused = (page: Page): Promise<string> =>
+  page.evaluate(() => {
+    const at = document.activeElement;
+    return at?.getAttribute('aria-label') ?? at?.textContent ?? '';
+  });
+
+async function tabTo(page: Page, name: RegExp): Promise<void> {
+  for (let i = 0; i < 40; i += 1) {
+    await page.keyboard.press('Tab');
+    if (name.test(await focused(page))) return;
+  }
+  throw new Error(`Tab does not come to ${name}.`);
+}
+
+const liveText = (page: Page) => page.locator('.knitting [role="status"].spoken');
+
+describe('with the keyboard alone', () => {
+  it('goes from the workbasket to ten rows knitted, the focus led to each heading', () =>
+    withPhone(async ({ page }, url) => {
+      await page.goto(url);
+      await page.getByRole('heading', { name: 'Workbasket' }).waitFor();
+      await tabTo(page, /Open the sample/);
+      await page.keyboard.press('Enter');
+      await knitterAt(page, url).pad.waitFor();
+      expect(await focused(page)).toBe('Back');
+      expect(await page.title()).toBe('Back · Harbour pullover – Ridgeline');
+      await tabTo(page, /^Row done$/);
+      for (let row = 1; row <= 5; row += 1) {
+        await page.keyboard.press(row % 2 ? 'Enter' : 'Space');
+        await page.getByText(`Row ${row + 1} of 192`).waitFor();
+        expect(await focused(page)).toBe('Row done');
+      }
+      await page.evaluate(() => (document.activeElement as HTMLElement).blur());
+      for (const [i, key] of ['Space', 'Enter', 'ArrowRight', 'PageDown', 'Space'].entries()) {
+        await page.keyboard.press(key);
+        await page.getByText(`Row ${i + 7} of 192`).waitFor();
+      }
+      for (const [i, key] of ['Backspace', 'ArrowLeft', 'PageUp'].entries()) {
+        await page.keyboard.press(key);
+        await page.getByText(`Row ${10 - i} of 192`).waitFor();
+      }
+    }));
+
+  it('leaves the keys to an open sheet, to a held key, and to her when she switched them off', () =>
+    withPhone(async ({ page }, url) => {
+      const knitter = knitterAt(page, url);
+      await knitter.openSample();
+      await knitter.knit(3);
+      await page.getByRole('button', { name: 'Go back' }).click();
+      await page.getByRole('heading', { name: 'Go back' }).waitFor();
+      await page.keyboard.press('ArrowRight');
+      await page.keyboard.press('Escape');
+      await page.evaluate(() => (document.activeElement as HTMLElement).blur());
+      await page.keyboard.down('ArrowRight');
+      await page.keyboard.down('ArrowRight');
+      await page.keyboard.up('ArrowRight');
+      await page.getByText('Row 5 of 192').waitFor();
+      await knitter.open('#/settings');
+      await page.getByRole('switch', { name: 'Keys and page-turner pedals' }).press('Space');
+      await knitter.open('#/k/sample/back/0/1');
+      await knitter.pad.waitFor();
+      await page.keyboard.press('ArrowRight');
+      await knitter.knit(1);
+      expect((await knitter.row()).row).toBe(6);
+    }));
+});
+
+describe('by the accessibility tree alone', () => {
+  it('has a name for everything that is pressed, and says row, shaping and count', () =>
+    withPhone(async ({ page }, url) => {
+      await page.goto(url);
+      await page.getByRole('link', { name: /Open the sample/ }).click();
+      await page.getByRole('heading', { level: 1, name: 'Back' }).waitFor();
+      const pad = page.getByRole('button', { name: 'Row done', exact: true });
+      await liveText(page).getByText('Row 1 of 192, right side.').waitFor();
+      expect(
+        await pad.evaluate(
+          (it) => document.getElementById(it.getAttribute('aria-describedby') ?? '')?.textContent,
+        ),
+      ).toContain('118');
+      await pad.click();
+      await liveText(page)
+        .getByText(/^Row 2 of 192, wrong side\. .* 118 stitches after it\./)
+        .waitFor();
+      await page.goto(`${url}#/k/sample/back/0/1?row=119`);
+      await page.getByRole('button', { name: 'Row 119 is next' }).click();
+      await liveText(page)
+        .getByText(
+          /^Row 119 of 192, right side\. Shaping: decrease at both edges\. .* 104 stitches after it\./,
+        )
+        .waitFor();
+      expect(await page.getByRole('progressbar').getAttribute('aria-valuetext')).toBe('Row 118 of 192');
+    }));
+
+  it('announces each row once the taps have settled, not each tap of a burst', () =>
+    withPhone(async ({ page }, url) => {
+      await knitterAt(page, url).openSample();
+      await page.evaluate(() => {
+        const said: string[] = [];
+        Object.assign(window, { said });
+        const live = document.querySelector('.knitting [role="status"].spoken');
+        if (live)
+          new MutationObserver(() => said.push(live.textContent ?? '')).observe(live, {
+            childList: true,
+            characterData: true,
+            subtree: true,
+          });
+      });
+      await page.getByRole('button', { name: 'Row done' }).evaluate((pad: HTMLElement) => {
+        for (let i = 0; i < 6; i += 1) pad.click();
+      });
+      await liveText(page).getByText('Row 7 of 192').waitFor();
+      const said = await page.evaluate(() => (window as unknown as { said: string[] }).said);
+      expect(said.filter((text) => text !== '').length).toBeLessThanOrEqual(2);
+    }));
+});
+
+describe('the screen', () => {
+  it('is kept awake on the knitting screen, again after it was hidden, and nowhere else', () =>
+    withPhone(async ({ page }, url) => {
+      await page.addInitScript(() => {
+        const locks = { asked: 0, held: 0 };
+        Object.assign(window, { locks });
+        let last: EventTarget & { release(): Promise<void> };
+        const request = async () => {
+          locks.asked += 1;
+          locks.held += 1;
+          last = Object.assign(new EventTarget(), {
+            release: async () => {
+              locks.held -= 1;
+              last.dispatchEvent(new Event('release'));
+            },
+          });
+          return last;
+        };
+        Object.defineProperty(navigator, 'wakeLock', { value: { request } });
+        Object.assign(window, { hide: () => last.release() });
+      });
+      const locks = () =>
+        page.evaluate(() => ({ ...(window as unknown as { locks: { asked: number; held: number } }).locks }));
+      await knitterAt(page, url).openSample();
+      await page.waitForFunction(() => (window as unknown as { locks: { held: number } }).locks.held === 1);
+      // the browser lets go when the page is hidden, and tells the page when it is seen again
+      await page.evaluate(async () => {
+        await (window as unknown as { hide: () => Promise<void> }).hide();
+        document.dispatchEvent(new Event('visibilitychange'));
+      });
+      await page.waitForFunction(() => (window as unknown as { locks: { held: number } }).locks.held === 1);
+      expect((await locks()).asked).toBe(2);
+      await page.getByRole('link', { name: 'Back to Harbour pullover' }).click();
+      await page.waitForFunction(() => (window as unknown as { locks: { held: number } }).locks.held === 0);
+    }));
+});

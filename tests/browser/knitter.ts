@@ -1,0 +1,60 @@
+import type { Locator, Page } from 'playwright-core';
+
+/** What a knitter does with the app, by the names that she reads or hears. */
+export interface Knitter {
+  readonly pad: Locator;
+  /** opens the sample's back at the row in hand */
+  openSample(): Promise<void>;
+  open(hash: string): Promise<void>;
+  /** finishes rows one by one, each shown before the next tap */
+  knit(rows: number): Promise<void>;
+  /** finishes rows until the part is done */
+  knitToEnd(): Promise<void>;
+  /** number of the row in hand, and how many stitches are said to be after it */
+  row(): Promise<{ readonly row: number; readonly of: number; readonly after: number }>;
+}
+
+export function knitterAt(page: Page, url: string): Knitter {
+  const pad = page.getByRole('button', { name: 'Row done', exact: true });
+  const shown = page.locator('.knitting-row strong');
+  const done = page.locator('.part-end');
+
+  async function row() {
+    const [number = 0, of = 0] = ((await shown.textContent()) ?? '').match(/\d+/g)?.map(Number) ?? [];
+    const after = Number(await page.locator('.row-count').textContent());
+    return { row: number, of, after };
+  }
+
+  /** The lower edge of the pad stays where it is, whatever the row above it asks for. */
+  async function thumb(): Promise<{ readonly x: number; readonly y: number }> {
+    const box = await pad.boundingBox();
+    if (box === null) throw new Error('There is no pad to tap.');
+    return { x: box.x + box.width / 2, y: box.y + box.height - 24 };
+  }
+
+  async function knit(rows: number) {
+    const { row: first, of } = await row();
+    const { x, y } = await thumb();
+    for (let n = first; n < first + rows; n += 1) {
+      await page.touchscreen.tap(x, y);
+      await (n === of ? done : shown.filter({ hasText: `Row ${n + 1} of ${of}` })).waitFor();
+    }
+  }
+
+  return {
+    pad,
+    row,
+    knit,
+    async knitToEnd() {
+      const { row: first, of } = await row();
+      await knit(of - first + 1);
+    },
+    async openSample() {
+      await page.goto(`${url}#/sample`);
+      await pad.waitFor();
+    },
+    async open(hash) {
+      await page.goto(`${url}${hash}`);
+    },
+  };
+}
