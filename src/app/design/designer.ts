@@ -1,0 +1,103 @@
+import { computed, signal } from '@preact/signals';
+import type { Result } from '../../knit/fault.ts';
+import type { Body } from '../../knit/garment/design.ts';
+import { type Draft, draft } from '../../knit/garment/draft.ts';
+import { lastWriter } from '../editor/draft.ts';
+import { readOr, store } from '../store.ts';
+import { type DesignForm, designOf, type Figure, newForm, readForm } from './form.ts';
+
+/** The garment that is being designed; undefined until read. */
+export const form = signal<DesignForm | undefined>(undefined);
+
+/** people whose measures are kept, by name */
+export const people = signal<readonly Person[]>([]);
+
+export interface Person {
+  readonly name: string;
+  readonly body: Body;
+}
+
+export const design = computed(() => form.value && designOf(form.value));
+
+/** The draft, anew with every figure. */
+export const drafted = computed<Result<Draft> | undefined>(() => design.value && draft(design.value));
+
+const FORM = 'design new';
+const PEOPLE = 'people';
+
+/** Reads the design that was left, or begins one. */
+export async function openDesign(): Promise<void> {
+  const settings = readOr(await (await store()).settings());
+  if (settings === undefined) return;
+  people.value = readPeople(settings[PEOPLE]);
+  form.value ??= readForm(settings[FORM]) ?? newForm();
+}
+
+function readPeople(stored: unknown): readonly Person[] {
+  if (!Array.isArray(stored)) return [];
+  return stored.filter(
+    (one): one is Person => typeof one?.name === 'string' && typeof one.body?.chest === 'number',
+  );
+}
+
+const write = lastWriter(
+  async (value: DesignForm | null) => (await (await store()).setSetting(FORM, value)).ok,
+);
+
+/** whether what was typed is on disk */
+export const kept = signal<'kept' | 'keeping' | 'failed'>('kept');
+
+export function change(by: (old: DesignForm) => DesignForm): void {
+  if (!form.value) return;
+  form.value = by(form.value);
+  void keep();
+}
+
+async function keep(): Promise<void> {
+  kept.value = 'keeping';
+  kept.value = (await write(form.value ?? null)) ? 'kept' : 'failed';
+}
+
+/** A figure or choice of the design, by its path. */
+export const setOwn = (path: string, value: string | Figure): void =>
+  change((old) => ({ ...old, own: { ...old.own, [path]: value } }));
+
+export const setMeasure = (name: keyof Body, mm: Figure): void =>
+  change((old) => ({ ...old, person: {}, body: { ...old.body, [name]: mm ?? Number.NaN } }));
+
+export const overrule = (code: string, on: boolean): void =>
+  change((old) => ({
+    ...old,
+    overruled: on ? [...new Set([...old.overruled, code])] : old.overruled.filter((known) => known !== code),
+  }));
+
+/** Begins again; what was typed is gone. */
+export const startAgain = (): void => change(newForm);
+
+/** Forgets the design once its garment is made. */
+export async function forgetDesign(): Promise<void> {
+  await write(null);
+  form.value = undefined;
+}
+
+/** Keeps the measures of the form under a name; the same name is overwritten. */
+export async function keepPerson(name: string): Promise<boolean> {
+  const now = form.value;
+  if (!now) return false;
+  const list = [...people.value.filter((one) => one.name !== name), { name, body: now.body }];
+  return writePeople(list, { name });
+}
+
+export const forgetPerson = (name: string): Promise<boolean> =>
+  writePeople(
+    people.value.filter((one) => one.name !== name),
+    {},
+  );
+
+async function writePeople(list: readonly Person[], person: DesignForm['person']): Promise<boolean> {
+  const written = await (await store()).setSetting(PEOPLE, list);
+  if (readOr(written) === undefined && !written.ok) return false;
+  people.value = list;
+  change((old) => ({ ...old, person }));
+  return true;
+}

@@ -1,0 +1,85 @@
+import { overrule, setOwn } from '../../app/design/designer.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { NumberField } from '../../ui/field/number-field.tsx';
+import { Icon } from '../../ui/icon/icon.tsx';
+import { saysDraftFault } from '../../words/draft-fault.ts';
+import { lengthToType, lengthTyped, lengthUnit } from '../../words/measures.ts';
+import { say } from '../../words/say.ts';
+import { speech } from '../../words/settings.ts';
+import { cautionsAt, faultAt } from './troubles.ts';
+
+interface LengthFieldProps {
+  readonly label: string;
+  readonly hint?: string | undefined;
+  /** mm; NaN where the field is empty */
+  readonly mm: number;
+  /** the field of the design that a fault or caution names */
+  readonly path: string;
+  readonly signed?: boolean | undefined;
+  readonly onChange: (mm: number | null) => void;
+}
+
+/** A length in her unit, with what is wrong at it and what to look at below it. */
+export function LengthField({ label, hint, mm, path, signed = false, onChange }: LengthFieldProps) {
+  const wrong = faultAt(path);
+  const step = speech.value.units === 'in' ? 0.25 : 0.5;
+  return (
+    <div class="draft-field" data-field={path}>
+      <NumberField
+        label={label}
+        hint={hint}
+        error={wrong && saysDraftFault(wrong)}
+        value={Number.isFinite(mm) ? lengthToType(mm) : undefined}
+        unit={lengthUnit()}
+        decimals
+        signed={signed}
+        step={step}
+        {...(signed ? {} : { min: 0 })}
+        onChange={(typed) => onChange(typed === undefined ? null : lengthTyped(typed))}
+      />
+      <Cautions path={path} />
+    </div>
+  );
+}
+
+/** A length of the design itself. */
+export function DesignLength(props: Omit<LengthFieldProps, 'onChange'>) {
+  return <LengthField {...props} onChange={(mm) => setOwn(props.path, mm)} />;
+}
+
+/** A fault at a choice, which has no field of its own to say it. */
+export function FaultAt({ path }: { readonly path: string }) {
+  const wrong = faultAt(path);
+  return (
+    <>
+      {wrong && (
+        <p class="draft-wrong" data-field={path}>
+          <Icon name="fault" size="s" />
+          <span>{saysDraftFault(wrong)}</span>
+        </p>
+      )}
+      <Cautions path={path} />
+    </>
+  );
+}
+
+/** What to look at here. She may overrule it; then it stays in sight, quieter. */
+function Cautions({ path }: { readonly path: string }) {
+  return (
+    <>
+      {cautionsAt(path).map((caution) => (
+        <div class={`draft-caution${caution.overruled ? ' draft-overruled' : ''}`} key={caution.code}>
+          <p>
+            <Icon name={caution.overruled ? 'check' : 'warning'} size="s" />
+            <span>
+              {saysDraftFault(caution)} {caution.overruled && say('draft.keptSo')}
+            </span>
+          </p>
+          <Button kind="quiet" onPress={() => overrule(caution.code, !caution.overruled)}>
+            {say(caution.overruled ? 'draft.askAgain' : 'draft.keepSo')}
+          </Button>
+        </div>
+      ))}
+    </>
+  );
+}

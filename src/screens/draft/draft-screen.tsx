@@ -1,0 +1,87 @@
+import './draft.css';
+import { useEffect, useState } from 'preact/hooks';
+import { change, form, openDesign, startAgain } from '../../app/design/designer.ts';
+import { hrefTo } from '../../app/routes.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { TextField } from '../../ui/field/text-field.tsx';
+import { Screen } from '../../ui/screen/screen.tsx';
+import { Sheet } from '../../ui/sheet/sheet.tsx';
+import { say } from '../../words/say.ts';
+import { useArrival } from '../arrival.ts';
+import { Borders } from './borders.tsx';
+import { DraftFoot } from './draft-foot.tsx';
+import { EaseFigures, Figures } from './figures.tsx';
+import { Measures } from './measures.tsx';
+import { See } from './see.tsx';
+import { Shape } from './shape.tsx';
+import { Sizes } from './sizes.tsx';
+import { Swatches } from './swatches.tsx';
+
+/** From measures and a swatch to a garment: everything on one page, the garment small at its foot. */
+export default function DraftScreen() {
+  useEffect(() => void openDesign(), []);
+  const now = form.value;
+  const title = say('draft.title');
+  useArrival(title, now !== undefined);
+  const back = { href: hrefTo('workbasket'), label: say('draft.backToBasket') };
+  if (now === undefined) {
+    return (
+      <Screen title={title} back={back}>
+        {say('draft.opening')}
+      </Screen>
+    );
+  }
+  return (
+    <Screen title={title} back={back} foot={<DraftFoot />}>
+      <p>{say('draft.intro')}</p>
+      <Measures />
+      <Swatches />
+      <Shape />
+      <Figures />
+      <EaseFigures />
+      <Borders />
+      <See />
+      <Sizes />
+      <TextField
+        label={say('draft.name')}
+        hint={say('draft.nameHint')}
+        value={now.name}
+        onInput={(name) => change((old) => ({ ...old, name }))}
+      />
+      <p class="quiet">{say('draft.kept')}</p>
+      <StartAgain />
+    </Screen>
+  );
+}
+
+function StartAgain() {
+  const [asking, setAsking] = useState(false);
+  const again = () => {
+    setAsking(false);
+    startAgain();
+  };
+  return (
+    <>
+      <Button kind="quiet" icon="trash" onPress={() => setAsking(true)}>
+        {say('draft.startAgain')}
+      </Button>
+      <Sheet
+        open={asking}
+        title={say('draft.startAgainAsk')}
+        onClose={() => setAsking(false)}
+        actions={
+          <>
+            <Button wide onPress={() => setAsking(false)}>
+              {say('draft.keepGoing')}
+            </Button>
+            <Button wide kind="danger" icon="trash" onPress={again}>
+              {say('draft.startAgain')}
+            </Button>
+          </>
+        }
+      >
+        <p>{say('draft.startAgainText')}</p>
+      </Sheet>
+    </>
+  );
+}

@@ -1,0 +1,98 @@
+import { design, drafted, setOwn } from '../../app/design/designer.ts';
+import { type Ease, garmentKinds } from '../../knit/garment/design.ts';
+import { NumberField } from '../../ui/field/number-field.tsx';
+import { saysDraftFault } from '../../words/draft-fault.ts';
+import { saysLength } from '../../words/measures.ts';
+import { say } from '../../words/say.ts';
+import { DesignLength } from './at-field.tsx';
+import { Group } from './group.tsx';
+import { faultAt } from './troubles.ts';
+
+/** Lengths and widths: worked out from the body until she types. */
+export function Figures() {
+  const wished = design.value;
+  if (!wished) return null;
+  const { neck, armhole } = wished;
+  const made = drafted.value;
+  const { sleeves } = garmentKinds[wished.kind];
+  const sleeve = wished.sleeve.lengthMm ?? (made?.ok ? made.value.targets.sleeve : wished.body.arm);
+  const underarm = wished.underarmMm ?? (made?.ok ? made.value.targets.underarmStep : 0);
+  const says = Number.isFinite(wished.lengthMm)
+    ? `${say('draft.lengthMm')} ${saysLength(wished.lengthMm)}`
+    : undefined;
+  return (
+    <Group title={say('draft.figures')} says={says}>
+      <div class="draft-grid">
+        <DesignLength
+          label={say('draft.lengthMm')}
+          hint={say('draft.lengthHint')}
+          mm={wished.lengthMm}
+          path="lengthMm"
+        />
+        <DesignLength label={say('draft.neckWidth')} mm={neck.widthMm} path="neck.widthMm" />
+        <DesignLength label={say('draft.neckDepth')} mm={neck.depthMm} path="neck.depthMm" />
+        {armhole !== 'raglan' && (
+          <DesignLength label={say('draft.backNeckDepth')} mm={neck.backDepthMm} path="neck.backDepthMm" />
+        )}
+        <DesignLength
+          label={say('draft.shoulderDrop')}
+          hint={say('draft.shoulderDropHint')}
+          mm={wished.shoulderDropMm}
+          path="shoulderDropMm"
+        />
+        {(armhole === 'indented' || armhole === 'raglan') && (
+          <DesignLength
+            label={say('draft.underarmStep')}
+            hint={say('draft.underarmHint')}
+            mm={underarm}
+            path="underarmMm"
+          />
+        )}
+        {sleeves && <DesignLength label={say('draft.sleeveLength')} mm={sleeve} path="sleeve.lengthMm" />}
+        {sleeves && armhole === 'set-in' && <CapEase percent={wished.sleeve.capEase} />}
+      </div>
+    </Group>
+  );
+}
+
+function CapEase({ percent }: { readonly percent: number }) {
+  const wrong = faultAt('sleeve.capEase');
+  return (
+    <NumberField
+      label={say('draft.capEase')}
+      error={wrong && saysDraftFault(wrong)}
+      value={Number.isFinite(percent) ? percent : undefined}
+      decimals
+      signed
+      onChange={(typed) => setOwn('sleeve.capEase', typed ?? null)}
+    />
+  );
+}
+
+const eases = [
+  ['chest', 'draft.easeChest'],
+  ['waist', 'draft.easeWaist'],
+  ['hip', 'draft.easeHip'],
+  ['crossBack', 'draft.easeCrossBack'],
+  ['armholeDepth', 'draft.easeArmholeDepth'],
+  ['upperArm', 'draft.easeUpperArm'],
+  ['wrist', 'draft.easeWrist'],
+] as const satisfies readonly (readonly [keyof Ease, Parameters<typeof say>[0]])[];
+
+export function EaseFigures() {
+  const wished = design.value;
+  if (!wished) return null;
+  const says = Number.isFinite(wished.ease.chest)
+    ? `${say('draft.easeChest')} ${saysLength(wished.ease.chest)}`
+    : undefined;
+  return (
+    <Group title={say('draft.ease')} says={says}>
+      <p class="quiet">{say('draft.easeHint')}</p>
+      <div class="draft-grid">
+        {eases.map(([name, label]) => (
+          <DesignLength key={name} label={say(label)} mm={wished.ease[name]} path={`ease.${name}`} signed />
+        ))}
+      </div>
+    </Group>
+  );
+}

@@ -1,0 +1,22 @@
+import type { ComponentChildren } from 'preact';
+
+interface GroupProps {
+  readonly title: string;
+  /** a line beside the title that says what is inside */
+  readonly says?: string | undefined;
+  readonly open?: boolean;
+  readonly children: ComponentChildren;
+}
+
+/** A stretch of the screen that folds; the browser's own, so that finding in the page opens it. */
+export function Group({ title, says, open = false, children }: GroupProps) {
+  return (
+    <details class="draft-group" open={open}>
+      <summary>
+        <h2>{title}</h2>
+        {says && <span class="draft-says">{says}</span>}
+      </summary>
+      <div class="draft-inside">{children}</div>
+    </details>
+  );
+}

@@ -1,0 +1,77 @@
+import { drafted } from '../../app/design/designer.ts';
+import type { Draft } from '../../knit/garment/draft.ts';
+import type { Rounding } from '../../knit/garment/roundings.ts';
+import { saysLength } from '../../words/measures.ts';
+import { saysNumber } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
+import { Group } from './group.tsx';
+import { saysName } from './says-name.ts';
+import { Schematic } from './schematic.tsx';
+
+/** The garment to scale, each rounding stated, each seam held against its neighbour. */
+export function See() {
+  const made = drafted.value;
+  if (!made?.ok) return null;
+  const draft = made.value;
+  return (
+    <Group title={say('draft.see')} open>
+      <Schematic draft={draft} />
+      <Roundings list={draft.roundings} />
+      <Worst draft={draft} />
+      <Seams draft={draft} />
+    </Group>
+  );
+}
+
+function Roundings({ list }: { readonly list: readonly Rounding[] }) {
+  return (
+    <div class="draft-scroll">
+      <table class="draft-table">
+        <caption>{say('draft.roundings')}</caption>
+        <thead>
+          <tr>
+            <td />
+            <th scope="col">{say('draft.asks')}</th>
+            <th scope="col">{say('draft.makes')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {list.map(({ piece, measure, askedMm, madeMm, count, unit }) => (
+            <tr key={`${piece} ${measure}`}>
+              <th scope="row">{saysName(measure)}</th>
+              <td>{saysLength(askedMm)}</td>
+              <td>
+                {saysLength(madeMm)}
+                <small>{say(unit === 'stitches' ? 'draft.byStitches' : 'draft.byRows', { count })}</small>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function Worst({ draft }: { readonly draft: Draft }) {
+  const worst = draft.edges.reduce((most, edge) => Math.max(most, edge.worst.stitches), 0);
+  return (
+    <p class="quiet">
+      {say('draft.deviation', { stitches: saysNumber(Math.ceil(worst * 10) / 10, { digits: 1 }) })}
+    </p>
+  );
+}
+
+function Seams({ draft }: { readonly draft: Draft }) {
+  return (
+    <div class="draft-stack">
+      <h3>{say('draft.seams')}</h3>
+      <ul class="draft-seams">
+        {draft.matches.map(({ seam, agrees }) => (
+          <li key={seam}>
+            {say(agrees ? 'draft.seamAgrees' : 'draft.seamDiffers', { seam: saysName(`seam${seam}`) })}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

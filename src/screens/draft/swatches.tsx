@@ -1,0 +1,270 @@
+import { change, design, drafted, form } from '../../app/design/designer.ts';
+import { readSwatch, type SwatchForm, usualSwatch } from '../../app/design/form.ts';
+import { type FabricName, fabricNames } from '../../knit/fabric.ts';
+import { gaugeOfSwatch } from '../../knit/garment/gauges.ts';
+import { yarnWeights } from '../../knit/garment/yarn-weight.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { Toggle } from '../../ui/choice/toggle.tsx';
+import { NumberField } from '../../ui/field/number-field.tsx';
+import { SelectField } from '../../ui/field/select-field.tsx';
+import { saysFabric } from '../../words/craft.ts';
+import { lengthToType, lengthTyped, lengthUnit } from '../../words/measures.ts';
+import { saysNumber } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
+import { FaultAt } from './at-field.tsx';
+import { Group } from './group.tsx';
+
+/** Fabrics that a panel is worked in without a repeat to mind. */
+const panelFabrics = [
+  'stocking',
+  'reverse stocking',
+  'garter',
+  'moss',
+] as const satisfies readonly FabricName[];
+
+export function Swatches() {
+  const now = form.value;
+  if (!now) return null;
+  const main = now.swatches.find((swatch) => swatch.fabric === now.fabric);
+  const known = main && readSwatch(main);
+  const says = known && saysGauge(known);
+  return (
+    <Group title={say('draft.swatch')} says={says}>
+      <p class="quiet">{say('draft.swatchHint')}</p>
+      <SelectField
+        label={say('draft.panelFabric')}
+        value={now.fabric}
+        options={panelFabrics.map((value) => ({ value, label: saysFabric(value) }))}
+        onChange={chooseFabric}
+      />
+      {now.swatches.map((swatch) => (
+        <SwatchFields key={swatch.fabric} swatch={swatch} isMain={swatch.fabric === now.fabric} />
+      ))}
+      <Assumed />
+    </Group>
+  );
+}
+
+const saysGauge = (swatch: Parameters<typeof gaugeOfSwatch>[0]): string => {
+  const { stitches, rows } = gaugeOfSwatch(swatch);
+  return say('draft.gaugeSays', {
+    stitches: saysNumber(stitches, { digits: 1 }),
+    rows: saysNumber(rows, { digits: 1 }),
+  });
+};
+
+function chooseFabric(fabric: FabricName): void {
+  change((old) => {
+    const has = old.swatches.some((swatch) => swatch.fabric === fabric);
+    return { ...old, fabric, swatches: has ? old.swatches : [usualSwatch(fabric), ...old.swatches] };
+  });
+}
+
+const setSwatch = (fabric: FabricName, by: Partial<SwatchForm>): void =>
+  change((old) => ({
+    ...old,
+    swatches: old.swatches.map((swatch) => (swatch.fabric === fabric ? { ...swatch, ...by } : swatch)),
+  }));
+
+interface SwatchFieldsProps {
+  readonly swatch: SwatchForm;
+  readonly isMain: boolean;
+}
+
+function SwatchFields({ swatch, isMain }: SwatchFieldsProps) {
+  const { fabric, inRidges } = swatch;
+  const set = (by: Partial<SwatchForm>) => setSwatch(fabric, by);
+  const read = readSwatch(swatch);
+  const weight = read && fabric === 'stocking' ? yarnWeights(gaugeOfSwatch(read).stitches)[0] : undefined;
+  return (
+    <section
+      class="draft-stack draft-swatch"
+      aria-label={say('draft.swatchOf', { fabric: saysFabric(fabric) })}
+    >
+      <h3>{say('draft.swatchOf', { fabric: saysFabric(fabric) })}</h3>
+      <div class="draft-grid">
+        <Count
+          label={say('draft.stitches')}
+          value={swatch.stitches}
+          onChange={(stitches) => set({ stitches })}
+        />
+        <Measure
+          label={say('draft.overWidth')}
+          mm={swatch.widthMm}
+          onChange={(widthMm) => set({ widthMm })}
+        />
+        <Count
+          label={say(inRidges ? 'draft.ridges' : 'draft.rows')}
+          value={swatch.rows}
+          onChange={(rows) => set({ rows })}
+        />
+        <Measure
+          label={say('draft.overHeight')}
+          mm={swatch.heightMm}
+          onChange={(heightMm) => set({ heightMm })}
+        />
+        <Count label={say('draft.needle')} value={swatch.needle} onChange={(needle) => set({ needle })} />
+      </div>
+      {fabric === 'garter' && (
+        <Toggle label={say('draft.inRidges')} on={inRidges} onChange={(on) => set({ inRidges: on })} />
+      )}
+      {read && (
+        <p class="quiet">
+          {saysGauge(read)} {weight && say('draft.yarnWeight', { weight: weight.weight })}
+        </p>
+      )}
+      <Washing swatch={swatch} />
+      <Weighing swatch={swatch} />
+      <FaultAt path={`gauges.${fabric}`} />
+      {!isMain && (
+        <Button kind="quiet" icon="trash" onPress={() => removeSwatch(fabric)}>
+          {say('draft.removeSwatch')}
+        </Button>
+      )}
+    </section>
+  );
+}
+
+const removeSwatch = (fabric: FabricName): void =>
+  change((old) => ({ ...old, swatches: old.swatches.filter((swatch) => swatch.fabric !== fabric) }));
+
+function Washing({ swatch }: { readonly swatch: SwatchForm }) {
+  const { before, fabric } = swatch;
+  const set = (by: Partial<SwatchForm>) => setSwatch(fabric, by);
+  const off = () =>
+    change((old) => ({
+      ...old,
+      swatches: old.swatches.map(({ before: gone, ...rest }) =>
+        rest.fabric === fabric ? rest : { ...rest, ...(gone ? { before: gone } : {}) },
+      ),
+    }));
+  return (
+    <>
+      <Toggle
+        label={say('draft.beforeWashing')}
+        on={before !== undefined}
+        onChange={(on) => (on ? set({ before: { stitches: swatch.stitches, rows: swatch.rows } }) : off())}
+      />
+      {before && (
+        <div class="draft-grid">
+          <Count
+            label={say('draft.beforeStitches')}
+            value={before.stitches}
+            onChange={(stitches) => set({ before: { ...before, stitches } })}
+          />
+          <Count
+            label={say('draft.beforeRows')}
+            value={before.rows}
+            onChange={(rows) => set({ before: { ...before, rows } })}
+          />
+        </div>
+      )}
+      {before?.stitches && before.rows && swatch.stitches && swatch.rows && (
+        <p class="quiet">
+          {say('draft.washingSays', {
+            // fewer stitches over the same width: it has grown wider
+            width: saysNumber(before.stitches / swatch.stitches - 1, { percent: true, digits: 1 }),
+            height: saysNumber(before.rows / swatch.rows - 1, { percent: true, digits: 1 }),
+          })}
+        </p>
+      )}
+    </>
+  );
+}
+
+function Weighing({ swatch }: { readonly swatch: SwatchForm }) {
+  const weighed = swatch.weighed ?? { grams: null, stitches: null, rows: null };
+  const set = (by: Partial<typeof weighed>) => setSwatch(swatch.fabric, { weighed: { ...weighed, ...by } });
+  return (
+    <details class="draft-more">
+      <summary>{say('draft.weighed')}</summary>
+      <div class="draft-grid">
+        <Count label={say('draft.swatchGrams')} value={weighed.grams} onChange={(grams) => set({ grams })} />
+        <Count
+          label={say('draft.stitchesInAll')}
+          value={weighed.stitches}
+          onChange={(stitches) => set({ stitches })}
+        />
+        <Count label={say('draft.rowsInAll')} value={weighed.rows} onChange={(rows) => set({ rows })} />
+      </div>
+    </details>
+  );
+}
+
+/** Fabrics of ribs and bands that have no swatch: what is taken instead, and the way to give one. */
+function Assumed() {
+  const made = drafted.value;
+  const wished = design.value;
+  if (!made?.ok || !wished) return null;
+  return (
+    <>
+      {made.value.assumed.map(({ fabric, gauge }) => (
+        <div class="draft-stack" key={fabric}>
+          <p class="quiet">
+            {say('draft.assumed', {
+              fabric: saysFabric(fabric),
+              stitches: saysNumber(gauge.stitches, { digits: 1 }),
+            })}
+          </p>
+          <Button kind="quiet" icon="plus" onPress={() => addSwatch(fabric, gauge)}>
+            {say('draft.addSwatch', { fabric: saysFabric(fabric) })}
+          </Button>
+        </div>
+      ))}
+    </>
+  );
+}
+
+function addSwatch(fabric: FabricName, gauge: { readonly stitches: number; readonly rows: number }): void {
+  if (!fabricNames.includes(fabric)) return;
+  const begun = {
+    ...usualSwatch(fabric),
+    stitches: Math.round(gauge.stitches),
+    rows: Math.round(gauge.rows),
+    inRidges: false,
+  };
+  change((old) => ({
+    ...old,
+    swatches: [...old.swatches, { ...begun, needle: design.value?.needles.borders ?? begun.needle }],
+  }));
+}
+
+interface CountProps {
+  readonly label: string;
+  readonly value: number | null;
+  readonly onChange: (value: number | null) => void;
+}
+
+/** Halves are counted too; no stepping buttons, a count is typed. */
+function Count({ label, value, onChange }: CountProps) {
+  return (
+    <NumberField
+      bare
+      decimals
+      label={label}
+      value={value ?? undefined}
+      onChange={(typed) => onChange(typed ?? null)}
+    />
+  );
+}
+
+function Measure({
+  label,
+  mm,
+  onChange,
+}: {
+  readonly label: string;
+  readonly mm: number | null;
+  readonly onChange: CountProps['onChange'];
+}) {
+  return (
+    <NumberField
+      bare
+      decimals
+      label={label}
+      unit={lengthUnit()}
+      value={mm === null ? undefined : lengthToType(mm)}
+      onChange={(typed) => onChange(typed === undefined ? null : lengthTyped(typed))}
+    />
+  );
+}
