@@ -1,3 +1,4 @@
+import './section-card.css';
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 import { Icon } from '../../ui/icon/icon.tsx';

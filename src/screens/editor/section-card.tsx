@@ -1,3 +1,4 @@
+import './section-card.css';
 import { fabricNames } from '../../knit/fabric.ts';
 import type { SectionCount } from '../../knit/piece/counts.ts';
 import type { SectionForm } from '../../knit/piece/form/form.ts';

@@ -34,10 +34,12 @@ export const words: Translation<typeof english> = {
   notes: 'Notizen',
 
   pieces: 'Teile',
-  noPieces: 'Noch kein Teil. Nimm eines als Anfang und überschreibe seine Zahlen, oder beginne mit einem leeren.',
+  noPieces:
+    'Noch kein Teil. Nimm eines als Anfang und überschreibe seine Zahlen, oder beginne mit einem leeren.',
   addPiece: 'Teil hinzufügen',
   starterHint: 'Aus deiner Maschenprobe ausgefüllt, in mittlerer Größe: Jede Zahl kannst du ändern.',
-  starterNeedsGauge: 'Sobald oben deine Maschenprobe steht, können gewöhnliche Teile für dich ausgefüllt werden.',
+  starterNeedsGauge:
+    'Sobald oben deine Maschenprobe steht, können gewöhnliche Teile für dich ausgefüllt werden.',
   addBack: 'Ein Rückenteil',
   addFront: 'Ein Vorderteil mit V',
   addSleeve: 'Ein Ärmel',

@@ -23,11 +23,14 @@ export const words = {
     '“{name}” leaves {left} stitches and the parts after it take {sum}. Together they must take all of them.',
   'not enough stitches':
     'On row {row} this needs {need} stitches and only {have} are there. Shape less often, or begin with more stitches.',
-  'mixed shaping': 'On row {row} two shapings meet that each need a row of their own. Move one of them by two rows.',
-  'no centre stitch': 'On row {row} there is no middle stitch with one on either side. Check the stitches to its right.',
+  'mixed shaping':
+    'On row {row} two shapings meet that each need a row of their own. Move one of them by two rows.',
+  'no centre stitch':
+    'On row {row} there is no middle stitch with one on either side. Check the stitches to its right.',
   'shaping outside the section':
     'This would shape row {row}, but the section has {rows} rows. Give it more rows, or shape fewer times.',
-  'edge step too large': 'At an edge one or two stitches can go in one row, not {by}. [Bind off] or cast on a group instead.',
+  'edge step too large':
+    'At an edge one or two stitches can go in one row, not {by}. [Bind off] or cast on a group instead.',
   'shaped twice': 'Row {row} is shaped twice in the same way at the same place. Keep one of the two.',
   'group on the wrong side':
     'Row {row} is a {side} row and begins at the {starts} edge. Stitches at the {edge} edge come one row earlier or later.',

@@ -1,3 +1,5 @@
+import { IDBFactory } from 'fake-indexeddb';
+import 'fake-indexeddb/auto';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { drafts, openDrafts } from '../../../src/app/editor/drafts.ts';
 import {
@@ -11,10 +13,10 @@ import {
   undo,
 } from '../../../src/app/editor/editor.ts';
 import type { GarmentForm } from '../../../src/app/editor/garment-form.ts';
+import { forgetStore, giveStore } from '../../../src/app/store.ts';
 import type { PieceForm } from '../../../src/knit/piece/form/form.ts';
 import { makeKey } from '../../../src/progress/log.ts';
-import type { Store } from '../../../src/store/store.ts';
-import { openApp } from '../open-app.ts';
+import { openStore, type Store } from '../../../src/store/store.ts';
 
 /** The page goes away and comes back: what is only in memory is gone. */
 async function reload(garment?: string): Promise<void> {
@@ -49,7 +51,16 @@ const withPiece = (id: string, piece: PieceForm) => (form: GarmentForm) => ({
 let store: Store;
 
 beforeEach(async () => {
-  ({ store } = await openApp());
+  const factory = new IDBFactory();
+  const opened = await openStore({
+    factory: () => factory,
+    keep: undefined,
+    spareFactory: async () => undefined,
+  });
+  if (!opened.ok) throw new Error(opened.faults[0]?.sentence);
+  store = opened.value;
+  forgetStore();
+  giveStore(store);
   editor.value = undefined;
   keeping.value = 'kept';
 });
