@@ -37,6 +37,7 @@ export const screens: Readonly<Record<ScreenName, () => Promise<ScreenModule>>> 
   record: withWords(() => import('./record/record-screen.tsx'), 'record', 'garment', 'craft', 'recipeFaults'),
   passOn: withWords(() => import('./pass-on/pass-on-screen.tsx'), 'passOn', 'garment', 'craft'),
   openLink: withWords(() => import('./pass-on/open-link-screen.tsx'), 'passOn', 'craft', 'recipeFaults'),
+  draft: withWords(() => import('./draft/draft-screen.tsx'), 'draft', 'craft'),
   newGarment: editor,
   editGarment: editor,
   print: withWords(() => import('./print/print-screen.tsx'), 'print', 'garment', 'craft', 'row'),
