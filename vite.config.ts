@@ -72,6 +72,8 @@ const pwa = VitePWA({
   },
   workbox: {
     globPatterns: ['**/*.{js,css,html,woff2,json,svg,png}'],
+    // Asked for by the browser when the app is put on the home screen, and by readers of a backup.
+    globIgnores: ['icons/*-512.png', '*.schema.json'],
     navigateFallback: 'index.html',
     cleanupOutdatedCaches: true,
     // Where Trusted Types are enforced, importScripts() fails without a word and nothing is cached.
@@ -97,7 +99,15 @@ export default defineConfig({
     reportCompressedSize: false,
     rolldownOptions: {
       output: {
-        codeSplitting: { groups: [{ name: (id, graph) => (needsIt(id, graph) ? 'row-in-hand' : null) }] },
+        codeSplitting: {
+          groups: [
+            { name: (id, graph) => (needsIt(id, graph) ? 'row-in-hand' : null) },
+            // What other screens share is fetched once, with the first of them, instead of in crumbs.
+            { name: 'words-en', test: /\/src\/words\/en\/(?!knitting|craft|row|ui)/ },
+            { name: 'words-de', test: /\/src\/words\/de\/(?!knitting|craft|row|ui)/ },
+            { name: 'parts', test: /\/src\/(ui|app|words\/[a-z-]+\.ts)/, minShareCount: 2 },
+          ],
+        },
       },
     },
   },

@@ -9,12 +9,15 @@ import { cachedPaths, precacheList, runningVersion, workerReady } from './worker
 
 afterAll(removeProfiles);
 
-/** Everything that a page may ask for: not the worker itself, the build's own notes, a licence's text. */
+/** What no page asks for: the worker, the build's own notes, what is for installing or for readers elsewhere. */
+const notForOffline = /^sw\.js$|^\.vite\/|\.txt$|-512\.png$|\.schema\.json$/;
+
+/** Everything that a page may ask for. */
 const shippedFiles = () =>
   readdirSync(dist, { recursive: true, encoding: 'utf8', withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) => relative(dist, join(entry.parentPath, entry.name)))
-    .filter((path) => path !== 'sw.js' && !path.startsWith('.vite/') && !path.endsWith('.txt'))
+    .filter((path) => !notForOffline.test(path))
     .sort();
 
 describe.each(['/', '/knits/ridgeline/'])('served under %s', (base) => {

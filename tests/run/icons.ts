@@ -27,7 +27,7 @@ async function draw(page: Page, svg: string, sizePx: number): Promise<Buffer> {
   const png = await page.screenshot({ omitBackground: true });
   return execFileSync(
     'convert',
-    ['png:-', '-strip', '-colors', '24', '-define', 'png:compression-level=9', 'png8:-'],
+    ['png:-', '-strip', '-colors', '8', '-define', 'png:compression-level=9', 'png8:-'],
     {
       input: png,
     },
