@@ -1,16 +1,11 @@
 import { ok, type Result, refuse } from '../knit/fault.ts';
-import type { Change, Changes } from './changes.ts';
+import type { Changes } from './changes.ts';
 import { storeFault } from './faults.ts';
-import { garmentStores, makesRange, removeGarment, writeGarment } from './garments.ts';
-import { entryId } from './ids.ts';
 import type { Journal } from './journal.ts';
 import { type InHand, inHandStores, latest, present, readEntries, readInHand, readSettings } from './reads.ts';
-import type { GarmentRecord, PlanRecord } from './records.ts';
-import { writeRework } from './rework.ts';
-import { storeNames, type Tx } from './schema.ts';
 import type { Box, Store } from './store.ts';
 import type { Taps } from './taps.ts';
-import type { Wish } from './write-log.ts';
+import { makesRange } from './write-log.ts';
 
 interface CallsNeed extends Box {
   readonly changes: Changes;
@@ -27,58 +22,28 @@ export function makeCalls(need: CallsNeed): Store {
 
 type Names<K extends keyof Store> = Pick<Store, K>;
 
-async function telling<T>(need: CallsNeed, result: Promise<Result<T>>, change: Change): Promise<Result<T>> {
-  const got = await result;
-  if (got.ok) need.changes.tell(change);
-  return got;
+/** Not every part of the app may be there: an offline phone that never had it, a broken deploy. */
+async function later<M, T>(load: () => Promise<M>, ask: (part: M) => Promise<Result<T>>): Promise<Result<T>> {
+  const part = await load().catch(() => undefined);
+  return part === undefined ? refuse(storeFault('app-incomplete')) : ask(part);
 }
 
 function garmentCalls(
-  need: CallsNeed,
+  box: CallsNeed,
 ): Names<'list' | 'garment' | 'saveGarment' | 'deleteGarment' | 'plan' | 'placesOf' | 'entriesOfGarment' | 'rework'> {
-  const { door, sentinel } = need;
-
-  /** a write that may change how many garments there are; the sentinel learns the number */
-  async function counted<T>(id: string, work: (tx: Tx<'readwrite'>, again: boolean) => Promise<T>) {
-    const written = await door.write(storeNames, async (tx, again) => {
-      const value = await work(tx, again);
-      return { value, garments: await tx.objectStore('summaries').count() };
-    });
-    if (!written.ok) return written;
-    sentinel.change(() => ({ garments: written.value.garments }));
-    need.changes.tell({ kind: 'garment', id });
-    return ok(written.value.value);
-  }
-
+  const { door } = box;
+  const writes = () => import('./garment-writes.ts');
   return {
     list: () => door.read(['summaries'], (tx) => tx.objectStore('summaries').getAll()),
     garment: (id) =>
       door.read(['garments'], async (tx) => present(await tx.objectStore('garments').get(id), 'no-such-garment')),
-    saveGarment: async (garment, plans) => {
-      const trouble = await checked(garment, plans);
-      return trouble ?? counted(garment.id, (tx) => writeGarment(tx, garment, plans));
-    },
-    deleteGarment: (id) => counted(id, (tx, again) => removeGarment(tx, id, again)),
+    saveGarment: (garment, plans) => later(writes, (part) => part.saveGarment(box, garment, plans)),
+    deleteGarment: (id) => later(writes, (part) => part.deleteGarment(box, id)),
     plan: (id) => door.read(['plans'], async (tx) => present(await tx.objectStore('plans').get(id), 'no-such-plan')),
     placesOf: (id) => door.read(['places'], (tx) => tx.objectStore('places').index('garment').getAll(id)),
     entriesOfGarment: (id) => door.read(['log'], (tx) => tx.objectStore('log').index('make').getAll(makesRange(id))),
-    rework: (key, plan, { recipe, rows } = {}) => {
-      const row = rows === undefined ? {} : { row: rows };
-      const wish: Wish = { kind: 'rework', ...row, id: entryId(need.device), make: key, at: need.now() };
-      const written = door.write(garmentStores, async (tx, again) => ({
-        place: await writeRework(tx, wish, plan, recipe, again),
-      }));
-      return telling(need, written, { kind: 'garment', id: plan.garment });
-    },
+    rework: (key, plan, options = {}) => later(writes, (part) => part.rework(box, key, plan, options)),
   };
-}
-
-/** What is saved must come back out of a backup; the shapes are loaded only here, where a garment is saved. */
-async function checked(garment: GarmentRecord, plans: readonly PlanRecord[]): Promise<Result<never> | undefined> {
-  const shapes = await import('./shapes/check-record.ts').catch(() => undefined);
-  if (shapes === undefined) return refuse(storeFault('app-incomplete'));
-  const detail = shapes.troubleIn(garment, plans);
-  return detail === undefined ? undefined : refuse(storeFault('not-storable', { detail }));
 }
 
 function placeCalls({
@@ -147,13 +112,14 @@ function boxCalls(
   return {
     settings: () => door.read(['settings'], readSettings),
     setSetting: (name, value) =>
-      telling(
-        need,
-        door.write(['settings'], async (tx) => {
+      door
+        .write(['settings'], async (tx) => {
           await tx.objectStore('settings').put(value, name);
+        })
+        .then((written) => {
+          if (written.ok) changes.tell({ kind: 'settings' });
+          return written;
         }),
-        { kind: 'settings' },
-      ),
     onChange: changes.listen,
     state: door.state,
     held: () => journal.taps().length,

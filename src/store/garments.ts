@@ -1,10 +1,11 @@
-import { makeKey } from '../progress/log.ts';
+import { foldPlace } from '../progress/fold.ts';
+import { type LogEntry, makeKey } from '../progress/log.ts';
 import { Refusal } from './faults.ts';
 import { type NewestPlans, newestOf, newestPlans, writePlan } from './plan-versions.ts';
 import type { GarmentRecord, GarmentSummary, PlaceRecord, PlanRecord } from './records.ts';
 import type { StoreName, Tx } from './schema.ts';
 import { each, together } from './together.ts';
-import { logOf, placeFrom } from './write-log.ts';
+import { logOf, makesRange } from './write-log.ts';
 
 type Write = Tx<'readwrite'>;
 
@@ -91,6 +92,12 @@ async function writePlace(
   return place;
 }
 
+/** The place of a make as its log tells it; `fallback` is the plan where the log names none. */
+function placeFrom(entries: readonly LogEntry[], fallback: string) {
+  const { rows, plan, seq, at } = foldPlace(entries);
+  return { rows, plan: plan ?? fallback, seq, at };
+}
+
 /** A version that no make was ever begun on is of no use when a newer one stands. */
 async function dropUnusedPlans(
   tx: Write,
@@ -126,7 +133,3 @@ export async function removeGarment(tx: Write, id: string, again: boolean): Prom
     () => each(entries, (key) => tx.objectStore('log').delete(key)),
   );
 }
-
-/** All makes of a garment in the log's index: '0' is the sign after '/'. */
-export const makesRange = (garment: string): IDBKeyRange =>
-  IDBKeyRange.bound([`${garment}/`], [`${garment}0`], false, true);

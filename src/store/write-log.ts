@@ -1,4 +1,4 @@
-import { foldPlace, knits, type Place, takeBack } from '../progress/fold.ts';
+import { knits, type Place, takeBack } from '../progress/fold.ts';
 import type { LogEntry } from '../progress/log.ts';
 import { Refusal } from './faults.ts';
 import type { NewEntry, PlaceRecord } from './records.ts';
@@ -138,8 +138,6 @@ async function nextTouch(tx: Write, at: number): Promise<number> {
   return Math.max(at, (newest?.key ?? 0) + 1);
 }
 
-/** The place of a make as its log tells it; `fallback` is the plan where the log names none. */
-export function placeFrom(entries: readonly LogEntry[], fallback: string) {
-  const { rows, plan, seq, at } = foldPlace(entries);
-  return { rows, plan: plan ?? fallback, seq, at };
-}
+/** All makes of a garment in the log's index: '0' is the sign after '/'. */
+export const makesRange = (garment: string): IDBKeyRange =>
+  IDBKeyRange.bound([`${garment}/`], [`${garment}0`], false, true);

@@ -15,12 +15,15 @@ const recordedV1 = JSON.parse(
   readFileSync(new URL('golden/database-v1.json', import.meta.url), 'utf8'),
 ) as RecordedDatabase;
 
+/** long enough for a busy machine, short enough for a test */
+const IMPATIENT_MS = 400;
+
 /** A phone: a box, a small keep, and a storage that can be told to fail. */
 function phone(more: StoreOptions = {}) {
   const sound = new IDBFactory();
   const wire = fuse();
   const keep = memoryKeep();
-  const options = { name: nextName(), keep, patienceMs: 60, pauseMs: 0, spareFactory: async () => undefined, ...more };
+  const options = { name: nextName(), keep, pauseMs: 0, spareFactory: async () => undefined, ...more };
   const open = (factory: unknown = new FaultyFactory(sound, wire)) =>
     openStore({ ...options, factory: () => factory as IDBFactory });
   const fail = (mishap: Mishap) => Object.assign(wire, { at: wire.step + 1, mishap, lasting: true });
@@ -59,7 +62,7 @@ describe('a storage that the browser has closed', () => {
 
   for (const mishap of ['throws', 'never answers', 'aborts without an error', 'is closed by the browser'] as const) {
     it(`and ${mishap}: she knits on, the rows are held, and they are written once it answers`, async () => {
-      const { open, fail, heal } = phone();
+      const { open, fail, heal } = phone(mishap === 'never answers' ? { patienceMs: IMPATIENT_MS } : {});
       const store = await withScarf(given(await open()), 2);
       fail(mishap);
       expect(given(await store.finishRow(LONG))).toMatchObject({ held: true, place: { rows: 3 } });
@@ -98,7 +101,7 @@ describe('a storage that the browser has closed', () => {
   });
 
   it('leaves the row not done where the small keep is full too, and a retry does it once', async () => {
-    const { open, fail, heal, keep } = phone();
+    const { open, fail, heal, keep } = phone({ patienceMs: IMPATIENT_MS });
     const store = await withScarf(given(await open()), 2);
     keep.full = true;
     fail('never answers');
@@ -119,7 +122,7 @@ describe('a storage that the browser has closed', () => {
       asked += 1;
       return sound;
     };
-    const options = { name: nextName(), keep: memoryKeep(), patienceMs: 60, pauseMs: 0, spareFactory };
+    const options = { name: nextName(), keep: memoryKeep(), pauseMs: 0, spareFactory };
     const store = await withScarf(given(await openStore({ ...options, factory: () => dead as never })), 1);
     Object.assign(wire, { at: wire.step + 1, mishap: 'throws', lasting: true });
     const tapped = given(await store.finishRow(LONG));
@@ -231,7 +234,7 @@ describe('another window', () => {
   });
 
   it('that is older and does not let go blocks it, which is said; it opens when the other is closed', async () => {
-    const { sound, options } = phone();
+    const { sound, options } = phone({ patienceMs: IMPATIENT_MS });
     await restoreDatabase(sound, options.name, recordedV1);
     const stubborn = await new Promise<IDBDatabase>((resolve) => {
       const request = sound.open(options.name);
@@ -239,7 +242,7 @@ describe('another window', () => {
     });
     expect(codesOf(await openStore({ ...options, factory: () => sound }))).toEqual(['database-blocked']);
     stubborn.close();
-    const store = given(await openStore({ ...options, factory: () => sound, patienceMs: 1000 }));
+    const store = given(await openStore({ ...options, factory: () => sound, patienceMs: 8000 }));
     expect(given(await store.place(LONG)).rows).toBe(5);
   });
 

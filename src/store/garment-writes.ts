@@ -1,0 +1,59 @@
+import { ok, type Result, refuse } from '../knit/fault.ts';
+import type { Recipe } from '../knit/piece/recipe.ts';
+import { storeFault } from './faults.ts';
+import { garmentStores, removeGarment, writeGarment } from './garments.ts';
+import { entryId } from './ids.ts';
+import type { GarmentRecord, PlaceRecord, PlanRecord } from './records.ts';
+import { writeRework } from './rework.ts';
+import { storeNames, type Tx } from './schema.ts';
+import { troubleIn } from './shapes/check-record.ts';
+import type { Box } from './store.ts';
+import type { Tapped } from './taps.ts';
+import type { Wish } from './write-log.ts';
+
+/** What changes whole garments; loaded when it is first asked for, since no tap needs it. */
+
+/** What is saved must come back out of a backup: its shape is checked first. */
+export function saveGarment(
+  box: Box,
+  garment: GarmentRecord,
+  plans: readonly PlanRecord[],
+): Promise<Result<readonly PlaceRecord[]>> {
+  const detail = troubleIn(garment, plans);
+  if (detail !== undefined) return Promise.resolve(refuse(storeFault('not-storable', { detail })));
+  return counted(box, garment.id, (tx) => writeGarment(tx, garment, plans));
+}
+
+export const deleteGarment = (box: Box, id: string): Promise<Result<void>> =>
+  counted(box, id, (tx, again) => removeGarment(tx, id, again));
+
+/** A write that may change how many garments there are; the sentinel learns the number. */
+async function counted<T>(
+  box: Box,
+  id: string,
+  work: (tx: Tx<'readwrite'>, again: boolean) => Promise<T>,
+): Promise<Result<T>> {
+  const written = await box.door.write(storeNames, async (tx, again) => {
+    const value = await work(tx, again);
+    return { value, garments: await tx.objectStore('summaries').count() };
+  });
+  if (!written.ok) return written;
+  box.sentinel.change(() => ({ garments: written.value.garments }));
+  box.tell({ kind: 'garment', id });
+  return ok(written.value.value);
+}
+
+export async function rework(
+  box: Box,
+  key: string,
+  plan: PlanRecord,
+  { recipe, rows }: { readonly recipe?: Recipe; readonly rows?: number },
+): Promise<Result<Tapped>> {
+  const row = rows === undefined ? {} : { row: rows };
+  const wish: Wish = { kind: 'rework', ...row, id: entryId(box.device), make: key, at: box.now() };
+  const written = await box.door.write(garmentStores, async (tx, again) => ({
+    place: await writeRework(tx, wish, plan, recipe, again),
+  }));
+  if (written.ok) box.tell({ kind: 'garment', id: plan.garment });
+  return written;
+}
