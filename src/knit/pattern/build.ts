@@ -31,6 +31,8 @@ export interface Build {
   readonly stretches: Readonly<Record<string, number>>;
   /** cells worked so far; a guard against texts that ask for millions of stitches */
   cells: number;
+  /** counts stated while a shaping went on beside; compared when it has ended */
+  later: (() => void)[];
   /** statements of the logical line in hand */
   recent: Said[];
 }

@@ -5,7 +5,7 @@ import { settle } from '../row/settle.ts';
 import type { Step } from '../row/step.ts';
 import { workRow } from '../row/work.ts';
 import type { StitchPattern } from './build.ts';
-import { orderedRows } from './fabric-state.ts';
+import { numberedRows } from './fabric-state.ts';
 
 /** A stitch pattern that the text defines, each row worked over a few repeats. */
 export interface ReadStitchPattern {
@@ -23,20 +23,24 @@ export interface ReadStitchPattern {
 
 /** Works every row over two and over three repeats; what does not come out is told at its line. */
 export function checkPattern(pattern: StitchPattern, tell: (line: number, found: Fault) => void): ReadStitchPattern {
-  const rows = orderedRows(pattern);
+  const numbered = numberedRows(pattern);
+  const rows = numbered.map(({ items }) => items);
   const { of, plus } = pattern.stated ? pattern : impliedMultiple(rows);
-  const lineOf = (i: number) => pattern.lines.get(i + 1) ?? pattern.lines.get(i) ?? [...pattern.lines.values()][0] ?? 1;
+  const lineOf = (i: number) => pattern.lines.get(numbered[i]?.n ?? 0) ?? [...pattern.lines.values()][0] ?? 1;
   const told = new Set<number>();
   let first: Worked = { rows: [], counts: [] };
   for (const repeats of of > 0 ? [2, 3] : [1]) {
     const worked = workOver(rows, of, plus, plus + of * repeats, (i, found) => {
-      if (!told.has(i)) tell(lineOf(i), found);
+      if (!told.has(i)) tell(lineOf(i), numberFault(found, numbered[i]?.n ?? i + 1));
       told.add(i);
     });
     if (repeats !== 3) first = worked;
   }
   return { name: pattern.name, of, plus, rows: first.rows, counts: first.counts, stitches: plus + of * (of > 0 ? 2 : 1) };
 }
+
+/** The row as the text numbers it. */
+const numberFault = (found: Fault, row: number): Fault => ({ ...found, figures: { ...found.figures, row }, sentence: found.sentence.replace('{row}', String(row)) });
 
 interface Worked {
   readonly rows: (readonly Step[] | undefined)[];
@@ -54,7 +58,7 @@ function workOver(rows: readonly (readonly Item[])[], of: number, plus: number, 
       out.rows.push(settled.value.steps);
     } else {
       out.rows.push(undefined);
-      tell(i, misses(items, i + 1, of, plus, count));
+      tell(i, misses(items, of, plus, count));
     }
     out.counts.push(count);
   });
@@ -65,11 +69,11 @@ function workOver(rows: readonly (readonly Item[])[], of: number, plus: number, 
 }
 
 /** 'Row 13 takes 8 stitches a repeat; the pattern is a multiple of 7'. */
-function misses(items: readonly Item[], row: number, of: number, plus: number, count: number): Fault {
+function misses(items: readonly Item[], of: number, plus: number, count: number): Fault {
   const repeat = items.find((item) => item.is === 'group to');
   const takes = repeat && 'items' in repeat ? takenBy(repeat.items) : takenBy(items);
   return fault('pattern row does not come out', 'Row {row} uses {takes} stitches in a repeat; it does not come out on {count} stitches, a multiple of {of} plus {plus}.', {
-    row,
+    row: '{row}',
     takes: takes ?? 0,
     count,
     of,

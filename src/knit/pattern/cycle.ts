@@ -1,8 +1,8 @@
 import { expandRow } from '../row/expand.ts';
 import type { Item } from '../row/notation.ts';
 import type { Side, Step } from '../row/step.ts';
-import type { PartBuild } from './build.ts';
-import { orderedRows } from './fabric-state.ts';
+import { nextSide, type PartBuild } from './build.ts';
+import { knownFabric, numberedRows, orderedRows } from './fabric-state.ts';
 import { looksOf } from './spell.ts';
 
 /** Rows numbered by the text become the pattern 'as established' once none of them changes the count. */
@@ -17,10 +17,26 @@ export function useCycle(part: PartBuild): void {
   part.fabricRow = made.length % rows.length;
   part.cycle = undefined;
   rememberFaces(part, cycle.first);
+  simplify(part);
 }
 
+/** Rows that are all one face are a fabric that has a name. */
+export function simplify(part: PartBuild): void {
+  const { fabric } = part;
+  if (fabric.is !== 'rows' || fabric.rows.length > 2) return;
+  const faces = fabric.rows.map((_, i) => plainFace(fabric.faces[i]?.looks));
+  if (faces.some((face) => face === undefined)) return;
+  const name = faces.every((face) => face === 'k') ? 'stocking' : faces.every((face) => face === 'p') ? 'reverse stocking' : 'garter';
+  if (name === 'garter' && faces.length === 1) return;
+  part.fabric = knownFabric(name);
+  part.fabricRow = nextSide(part) === 'RS' ? 0 : 1;
+}
+
+const plainFace = (looks: string | undefined): string | undefined =>
+  looks === undefined || looks === '' ? undefined : /^k+$/.test(looks) ? 'k' : /^p+$/.test(looks) ? 'p' : undefined;
+
 /** How the rows of the cycle looked when they were worked. */
-function rememberFaces(part: PartBuild, first: number): void {
+export function rememberFaces(part: PartBuild, first: number): void {
   const { fabric } = part;
   if (fabric.is !== 'rows') return;
   part.rows.slice(first, first + fabric.rows.length).forEach((row, i) => {
@@ -34,6 +50,7 @@ const looksOfRow = (steps: readonly Step[], before: number, side: Side): string 
 /** The rows from one number to another, as far as they are known. */
 export function rowsBetween(part: PartBuild, from: number, to: number): (readonly Item[])[] {
   const { cycle, fabric } = part;
-  const known = cycle ? orderedRows(cycle) : fabric.is === 'rows' ? [...fabric.rows] : [];
-  return known.slice(from - 1, to);
+  // rows are numbered through the part: 'rep rows 19 and 20' means those, not the 19th of what recurs
+  if (cycle) return numberedRows(cycle).flatMap(({ n, items }) => (n >= from && n <= to ? [items] : []));
+  return fabric.is === 'rows' ? fabric.rows.slice(from - 1, to) : [];
 }

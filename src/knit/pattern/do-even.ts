@@ -109,6 +109,10 @@ export function workUntil(build: Build, piece: PieceBuild, part: PartBuild, unti
   if (section && target.rows > 0 && section.first >= part.rows.length - target.rows) section.stretch = target.stretch;
   else if (section && target.rows === 0) part.sections.push({ name: part.fabric.label, fabric: section.fabric, needle: build.needle, first: part.rows.length, stretch: target.stretch });
   part.closed = true;
+  if (wrong === undefined && target.overMm !== undefined && until.is === 'length') {
+    const figures = { wanted: Math.round(until.mm), over: Math.round(target.overMm) };
+    return fault('longer already', 'The rows before this one make the piece {over} mm longer than the {wanted} mm asked for here.', figures);
+  }
   return wrong;
 }
 

@@ -1,6 +1,7 @@
 import { type Fault, fault } from '../fault.ts';
 import { type Build, type Mark, type PartBuild, type PieceBuild, type Resting } from './build.ts';
 import { type Copying, copyRows } from './copy-rows.ts';
+import { workUntil } from './do-even.ts';
 import { resolveGap } from './do-sides.ts';
 import { isDone, isHalf, markOf, newPart, setMark, takeUp } from './part-build.ts';
 import type { Statement } from './statement.ts';
@@ -25,6 +26,7 @@ export function doAsFor(build: Build, piece: PieceBuild, said: AsFor): Fault | u
   const wrong = count
     ? copyToCount(build, piece, source, part, Number(count[1]), how)
     : copyRows(build, piece, source, part, part.rows.length, end, how);
+  if (!wrong && source.height === 0 && said.to !== undefined) return openTail(build, piece, part, said.to);
   if (wrong || said.to !== undefined) return wrong;
   return finishLike(build, piece, other, source, part, how);
 }
@@ -42,13 +44,28 @@ function partToGoOn(build: Build, piece: PieceBuild, other: PieceBuild, how: Cop
 /** Rows of the other piece's first part to take over. */
 function endOf(other: PieceBuild, source: PartBuild, to: string | undefined): number | undefined {
   if (to === undefined || to.startsWith('count')) return source.rows.length;
-  const length = /^length ([\d.]+)/.exec(to);
+  const length = /^length ([\d.]+) (\w+)/.exec(to);
   if (length) {
-    const at = source.rows.findIndex((_, i) => (source.rows[i + 1]?.was.height ?? source.height) >= Number(length[1]));
-    return at < 0 ? source.rows.length : at + 1;
+    return endAtLength(other, source, Number(length[1]), length[2] ?? 'start');
   }
   const mark = markOf(other, to);
   return mark && mark.part === source ? mark.rows - source.baseRows : undefined;
+}
+
+/** Without a gauge the length that was asked for is hers to measure. */
+function openTail(build: Build, piece: PieceBuild, part: PartBuild, to: string): Fault | undefined {
+  const length = /^length ([\d.]+) (\w+)/.exec(to);
+  if (!length) return undefined;
+  return workUntil(build, piece, part, { is: 'length', mm: Number(length[1]), from: length[2] ?? 'start', words: to });
+}
+
+/** 'same as back until armholes measure 4½ in'; without a gauge only the place's shaping is taken over. */
+function endAtLength(other: PieceBuild, source: PartBuild, mm: number, from: string): number {
+  const mark = from === 'start' ? undefined : markOf(other, from);
+  if (source.height === 0) return mark ? endOfPlace(mark, mark.rows - mark.part.baseRows, other) : source.rows.length;
+  const base = mark?.height ?? 0;
+  const at = source.rows.findIndex((_, i) => (source.rows[i + 1]?.was.height ?? source.height) - base >= mm - 0.001);
+  return at < 0 ? source.rows.length : at + 1;
 }
 
 function copyToCount(build: Build, piece: PieceBuild, source: PartBuild, part: PartBuild, count: number, how: Copying): Fault | undefined {
@@ -100,7 +117,9 @@ function copyPlace(build: Build, piece: PieceBuild, other: PieceBuild, place: st
   }
   const first = mark.rows - mark.part.baseRows;
   setMark(piece, place, part);
-  const wrong = copyRows(build, piece, mark.part, part, first, endOfPlace(mark, first, other), how);
+  const oneSide = part.parent !== undefined && mark.part.parent === undefined && !isHalf(other);
+  const turned = mark.part.neck !== undefined && part.neck !== undefined && mark.part.neck !== part.neck;
+  const wrong = copyRows(build, piece, mark.part, part, first, endOfPlace(mark, first, other), { half: how.half || oneSide, mirrored: how.mirrored || turned });
   if (!wrong && part.live === 0) part.end = 'bind off';
   return wrong;
 }

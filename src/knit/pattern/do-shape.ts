@@ -72,10 +72,13 @@ type Groups = Extract<Statement, { is: 'groups' }>;
 
 /** Groups bound off or cast on where rows begin: 'bo 5 sts at beg of next 2 rows, then 7 sts at beg of foll 2 rows'. */
 export function doGroups(build: Build, piece: PieceBuild, part: PartBuild, said: Groups): Fault | undefined {
-  if (said.work === 'bo' && part.parent === undefined && said.edge !== 'neck') setMarkOnce(piece, 'armhole', part);
-  const edge = edgeFinder(said.edge === 'both' ? 'beginning' : said.edge, piece, part);
+  if (said.work === 'bo' && said.edge !== 'neck') markPlace(piece, part);
+  // one side of a divided piece has only one edge left to bind off at: the one away from the neck
+  const oneSide = said.edge === 'both' && part.parent !== undefined;
+  const edge = edgeFinder(oneSide ? 'armhole' : said.edge === 'both' ? 'beginning' : said.edge, piece, part);
   let first = true;
-  for (const group of said.groups) {
+  for (const said1 of said.groups) {
+    const group = oneSide ? { ...said1, rows: said1.rows / 2, every: 2 } : said1;
     const wrong = workGroup(build, part, said, group, edge, first);
     if (wrong) return wrong;
     if (part.live === 0) break;
@@ -84,6 +87,19 @@ export function doGroups(build: Build, piece: PieceBuild, part: PartBuild, said:
   part.lastEdge = said.edge === 'beginning' || said.edge === 'both' ? undefined : (edge(part) as Edge);
   return undefined;
 }
+
+/** Groups bound off away from the neck begin the armhole, and later on (or on one side only) the shoulder. */
+function markPlace(piece: PieceBuild, part: PartBuild): void {
+  const armhole = markOf(piece, 'armhole');
+  const shoulder = markOf(piece, 'shoulder');
+  if (part.parent) {
+    if (!shoulder?.part.parent) setMark(piece, 'shoulder', part);
+  } else if (!armhole) setMark(piece, 'armhole', part);
+  else if (!shoulder && armhole.part === part && evenSince(part, armhole.rows)) setMark(piece, 'shoulder', part);
+}
+
+const evenSince = (part: PartBuild, row: number): boolean =>
+  part.rows.slice(row - part.baseRows).some(({ kind }) => kind === 'stretch' || kind === 'even');
 
 function workGroup(build: Build, part: PartBuild, said: Groups, group: GroupSaid, edge: (part: PartBuild) => 'both' | Edge, first: boolean): Fault | undefined {
   if (group.stitches === 0) return undefined;

@@ -30,8 +30,7 @@ export function doHeading(build: Build, said: Extract<Statement, { is: 'heading'
   const { piece, part } = build;
   if (!piece || !part) return;
   part.closed = true;
-  const place = PLACES.find(([pattern]) => pattern.test(words));
-  if (place) setMark(piece, place[1], part);
+  for (const [pattern, place] of PLACES) if (pattern.test(words)) setMark(piece, place, part);
   setMark(piece, 'heading', part);
   setMark(piece, 'section', part);
 }
@@ -54,6 +53,7 @@ export function doCastOn(build: Build, stitches: number): Fault | undefined {
   // a second cast-on below the same heading starts something else
   const piece = now === undefined || (now.parts.length > 0 && isDone(build.part) && build.heading !== '') ? newPiece(build, firstWord(build.heading), 1) : pieceInHand(build);
   if (build.part && !isDone(build.part) && build.part.rows.length > 0) build.part.end = 'hold';
+  if (piece.parts.length === 0) build.heading = '';
   newPart(build, piece, { name: 'body', from: { castOn: live }, live, firstSide: 'RS' });
   build.meanwhile = [];
   setMark(piece, 'start', build.part);

@@ -1,13 +1,14 @@
 import { type Fault, fault } from '../fault.ts';
 import { expandRow } from '../row/expand.ts';
-import type { Item } from '../row/notation.ts';
+import { type Item, takenBy } from '../row/notation.ts';
 import { settle } from '../row/settle.ts';
 import { stitches } from '../stitch.ts';
 import { type Build, type MadeRow, nextSide, type PartBuild, type PieceBuild, type StitchPattern } from './build.ts';
-import { rowsBetween } from './cycle.ts';
+import { rememberFaces, rowsBetween, simplify } from './cycle.ts';
+import { knownFabric } from './fabric-state.ts';
 import { wantSide } from './do-even.ts';
 import { makeFabricRow, makeSpreadRow, makeWrittenRow, MOST_ROWS } from './make-row.ts';
-import { split } from './part-build.ts';
+import { newPart, split } from './part-build.ts';
 import { settleBackground } from './run-rows.ts';
 import type { Said, Statement } from './statement.ts';
 import { targetOf } from './target.ts';
@@ -15,8 +16,9 @@ import { targetOf } from './target.ts';
 type Row = Extract<Statement, { is: 'row' }>;
 
 /** A row of a stitch pattern that is being defined; nothing is knitted. */
-export function defineRow(build: Build, pattern: StitchPattern, said: Row): void {
+export function defineRow(build: Build, defined: StitchPattern, said: Row): void {
   const label = said.label;
+  const pattern = label?.rows[0] === 1 && defined.rows.has(1) ? nextPattern(build, defined) : defined;
   const last = Math.max(0, ...pattern.rows.keys());
   const numbers = label && label.rows.length > 0 ? label.rows : [last + 1];
   numbers.forEach((n, i) => {
@@ -25,6 +27,16 @@ export function defineRow(build: Build, pattern: StitchPattern, said: Row): void
     pattern.lines.set(n, build.line);
   });
   if (label?.everyOther) pattern.everyOther = said.items;
+}
+
+/** Another 'Row 1' begins another stitch pattern. */
+function nextPattern(build: Build, before: StitchPattern): StitchPattern {
+  let n = 2;
+  while (build.patterns.has(`${before.name} ${n}`)) n += 1;
+  const pattern: StitchPattern = { name: `${before.name} ${n}`, of: 1, plus: 0, rows: new Map(), everyOther: undefined, lines: new Map(), stated: false };
+  build.patterns.set(pattern.name, pattern);
+  build.defining = pattern;
+  return pattern;
 }
 
 /** 'Row 3 (RS): …', 'Next row: …', or a row without a label. */
@@ -58,6 +70,8 @@ function doNumbered(build: Build, piece: PieceBuild, part: PartBuild, said: Row,
   if (said.like !== undefined && !cycle.rows.has(first)) {
     return fault('row not known', 'Row {row} is not known here.', { row: said.like });
   }
+  // a text that numbers every row of the part goes on after 'rep rows 1 and 2 8 times more' with row 19
+  if (first === part.rows.length + 1 && first > cycle.done) cycle.done = first - 1;
   if (first > cycle.done + 1 && !cycle.everyOther && !label.rows.includes(cycle.done + 1) && cycle.rows.size === label.rows.length) cycle.done = first - 1;
   const wrong = flushCycle(build, piece, part, ahead);
   if (label.everyOther) cycle.everyOther = said.items;
@@ -90,6 +104,8 @@ function writtenRow(build: Build, piece: PieceBuild, part: PartBuild, items: rea
     if (sets) return writtenRow(build, piece, split(build, piece, part, sets, 0, true), parted, []);
   }
   const beside = build.meanwhile.length > 0;
+  const joined = joinSides(build, piece, part, items);
+  if (joined) return makeWrittenRow(build, joined, items);
   const wrong = makeWrittenRow(build, part, items);
   if (beside && !wrong) settleBackground(build, part);
   if (wrong) return wrong;
@@ -117,6 +133,25 @@ function setsAtTurn(part: PartBuild, items: readonly Item[]): number[] | undefin
   if (!settled.ok) return undefined;
   const taken = expandRow(settled.value.steps, part.live).reduce((sum, work) => sum + stitches[work].takes, 0);
   return taken > 0 && taken < part.live ? [taken, part.live - taken] : undefined;
+}
+
+/** 'K 28, cast on 24, k 28': a row that needs the stitches of both sides brings them together again. */
+function joinSides(build: Build, piece: PieceBuild, part: PartBuild, items: readonly Item[]): PartBuild | undefined {
+  if (!items.some((item) => item.is === 'stitches' && item.work === 'co')) return undefined;
+  const needs = takenBy(items);
+  if (needs === undefined || needs <= part.live) return undefined;
+  const others = piece.parts.filter((one) => one !== part && one.live > 0 && one.end !== 'split');
+  const all = nextSide(part) === 'RS' ? [part, ...others] : [...others, part];
+  if (all.reduce((sum, one) => sum + one.live, 0) !== needs) return undefined;
+  for (const one of all) one.end = 'hold';
+  const joined = newPart(build, piece, {
+    name: 'joined',
+    from: { pickUp: all.map((one) => ({ along: one.name, stitches: one.live, held: true })) },
+    live: needs,
+    firstSide: nextSide(part),
+  });
+  Object.assign(joined, { fabric: part.fabric, fabricRow: part.fabricRow, height: part.height });
+  return joined;
 }
 
 /** Sets of stitches parted by a gap in the middle of the last row, in the order worked. */
@@ -240,6 +275,8 @@ function keepAsFabric(part: PartBuild, again: readonly Again[], done = 0): void 
   part.fabric = { is: 'rows', rows: rows as (readonly Item[])[], label: 'pattern', faces: [] };
   part.fabricRow = done % rows.length;
   part.cycle = undefined;
+  rememberFaces(part, Math.max(0, part.rows.length - done - rows.length));
+  simplify(part);
 }
 
 export const doPlainRows = (build: Build, part: PartBuild, said: Extract<Statement, { is: 'rows' }>): Fault | undefined => {
@@ -247,5 +284,8 @@ export const doPlainRows = (build: Build, part: PartBuild, said: Extract<Stateme
     const wrong = makeWrittenRow(build, part, said.items);
     if (wrong) return wrong;
   }
+  const only = said.items[0];
+  // 'knit 81 rows' is garter stitch, and so is what is worked even after it
+  if (said.n > 2 && only?.is === 'stitches to' && only.work === 'k') part.fabric = knownFabric('garter');
   return undefined;
 };

@@ -1,4 +1,5 @@
 import { type FabricName, fabrics } from '../fabric.ts';
+import type { Item } from '../row/notation.ts';
 import type { Build, FabricState, PartBuild, StitchPattern } from './build.ts';
 import type { FabricSaid } from './statement.ts';
 
@@ -25,7 +26,7 @@ export function fabricOf(said: FabricSaid, build: Build, part: PartBuild | undef
 function namedFabric(name: string, part: PartBuild | undefined): FabricState {
   if (name === 'knit on') {
     const now = part?.fabric;
-    return now?.is === 'face' && now.name !== 'garter' && part && part.rows.length > 0 ? now : knownFabric('garter');
+    return now?.is === 'face' && now.name === 'stocking' && part && part.rows.length > 0 ? now : knownFabric('garter');
   }
   return knownFabric(name as FabricName);
 }
@@ -60,16 +61,20 @@ export function rowsFabric(pattern: StitchPattern): FabricState {
   return { is: 'rows', rows: orderedRows(pattern), label: pattern.name, faces: [] };
 }
 
-/** Rows by number, 'row 2 and every WS row' filled in. */
-export function orderedRows(pattern: Pick<StitchPattern, 'rows' | 'everyOther'>): NonNullable<ReturnType<StitchPattern['rows']['get']>>[] {
+type Numbered = Pick<StitchPattern, 'rows' | 'everyOther'>;
+
+/** Rows with their numbers, 'row 2 and every WS row' filled in. */
+export function numberedRows(pattern: Numbered): { n: number; items: readonly Item[] }[] {
   const last = Math.max(0, ...pattern.rows.keys());
-  const out: NonNullable<ReturnType<StitchPattern['rows']['get']>>[] = [];
+  const out: { n: number; items: readonly Item[] }[] = [];
   for (let n = 1; n <= last || (pattern.everyOther && n === last + 1 && last % 2 === 1); n += 1) {
-    const row = pattern.rows.get(n) ?? pattern.everyOther;
-    if (row) out.push(row);
+    const items = pattern.rows.get(n) ?? pattern.everyOther;
+    if (items) out.push({ n, items });
   }
   return out;
 }
+
+export const orderedRows = (pattern: Numbered): (readonly Item[])[] => numberedRows(pattern).map(({ items }) => items);
 
 export const sameFabric = (a: FabricState, b: FabricState): boolean =>
   a === b || (a.is === 'face' && b.is === 'face' && a.rows.join('|') === b.rows.join('|'));

@@ -12,7 +12,7 @@ import type { Said } from './statement.ts';
 /** What the lines say, in order: instructions, and what was not understood. */
 export type Flow =
   | { readonly is: 'said'; readonly said: Said; readonly line: number }
-  | { readonly is: 'own words'; readonly words: string; readonly fault: Fault; readonly stated?: number; readonly work: boolean; readonly line: number; readonly from: number };
+  | { readonly is: 'own words'; readonly words: string; readonly fault: Fault; readonly stated?: number; readonly work: boolean; readonly short: boolean; readonly line: number; readonly from: number };
 
 /** Reads one logical line for one size; `index` is its place among the lines. */
 export function flowOf(line: LogicalLine, index: number, tokensOfLine: readonly Token[], size: number, sizes: number, names: readonly string[]): { flow: Flow[]; odd: Token[] } {
@@ -40,6 +40,7 @@ function ownWords(line: LogicalLine, tokens: readonly Token[], fault: Fault, sai
     words: words === '' ? line.text.trim() : words,
     fault,
     work: soundsLikeWork(tokens, sentence.from, sentence.to),
+    short: sentence.to - sentence.from <= 9 && (tokens[sentence.from]?.capital ?? false),
     line: index,
     from: first?.line ?? line.line,
     ...(stated === undefined ? {} : { stated: stated.stitches }),

@@ -147,8 +147,8 @@ function readRows(c: Cursor): Until | undefined {
 
 function readOnlyEnding(c: Cursor): Until | undefined {
   const start = c.at;
-  const { end } = ending(c);
-  if (end !== undefined) return { is: 'open', end };
+  const end = ending(c);
+  if (end.end !== undefined || end.endEdge !== undefined) return { is: 'open', ...end };
   c.at = start;
   return undefined;
 }
@@ -162,10 +162,11 @@ export function readRepeatRows(c: Cursor): Statement | undefined {
   takes(c, 'rep', 'repeat', 'working', 'work');
   takes(c, 'from', 'the', 'through');
   const which = readWhich(c);
-  if (which === undefined || (!rep && which.last !== undefined)) {
+  if (which === undefined || (!rep && (which.last !== undefined || !which.named))) {
     c.at = start;
     return undefined;
   }
+  const { named: _, ...range } = which;
   takeAnyPhrase(c, 'of pattern|patt|chart', 'of the pattern', 'for pattern|patt', 'in pattern', 'inclusive', 'incl', 'of rib|ribbing', 'throughout');
   takes(c, ',');
   const at = c.at;
@@ -177,16 +178,16 @@ export function readRepeatRows(c: Cursor): Statement | undefined {
     const until = readUntil(c);
     if (until?.is !== 'count') c.at = end;
     const n = times.total ? times.n - 1 : times.n;
-    return { is: 'repeat rows', ...which, times: Math.max(0, n) };
+    return { is: 'repeat rows', ...range, times: Math.max(0, n) };
   }
   c.at = at;
   const until = readUntil(c);
-  if (until) return { is: 'repeat rows', ...which, until };
+  if (until) return { is: 'repeat rows', ...range, until };
   c.at = at;
-  return { is: 'repeat rows', ...which };
+  return { is: 'repeat rows', ...range };
 }
 
-function readWhich(c: Cursor): { from?: number; to?: number; last?: number } | undefined {
+function readWhich(c: Cursor): { from?: number; to?: number; last?: number; named?: boolean } | undefined {
   const start = c.at;
   if (takes(c, 'last', 'these', 'above', 'previous', 'those', 'this', 'preceding')) {
     takes(c, 'last');
@@ -218,7 +219,7 @@ function readWhich(c: Cursor): { from?: number; to?: number; last?: number } | u
       to = n;
     }
     const after = takePhrase(c, 'row|rows');
-    if ((rowsFirst || after) && Number.isSafeInteger(from) && Number.isSafeInteger(to)) return { from, to };
+    if ((rowsFirst || after) && Number.isSafeInteger(from) && Number.isSafeInteger(to)) return { from, to, named: rowsFirst };
   }
   c.at = start;
   return undefined;

@@ -108,7 +108,7 @@ function readNamedPattern(c: Cursor): FabricSaid | undefined {
   const said: string[] = [];
   while (said.length < 5) {
     const token = peek(c);
-    if (token === undefined || (token.kind !== 'word' && !(token.kind === 'number' && said.length > 0)) || /^(until|for|to|and|row|rows|even|st|sts|from|at|on)$/.test(token.text)) break;
+    if (token === undefined || (token.kind !== 'word' && !(token.kind === 'number' && said.length > 0)) || /^(until|for|to|and|row|rows|even|st|sts|from|at|on|dec|inc|decrease|increase|decreasing|increasing|k|p|knit|purl|bo|bind|cast|co|sl|slip|yo|next|last|each|every|place|rep|repeat|end|ending|beg|until|left|right|shape|working|then|when|of)$/.test(token.text)) break;
     said.push(token.text);
     c.at += 1;
     if (takes(c, 'pattern', 'patt', 'pat', 'st', 'stitch', 'rib', 'panel', 'chart')) return { is: 'pattern', words: said.join(' ') };

@@ -1,7 +1,7 @@
 import { type Cursor, peek, peekNumber, peekText, sees, takeAnyPhrase, takeNumber, takePhrase, takes } from '../row/cursor.ts';
 import { MM_PER_INCH } from '../gauge.ts';
 import type { Side } from '../row/step.ts';
-import type { Until } from './statement.ts';
+import type { EndEdge, Until } from './statement.ts';
 
 /** A number that may have a fraction beside it: '15', '15½', '15 1/2'. */
 export function readAmount(c: Cursor): number | undefined {
@@ -299,7 +299,7 @@ function skipTail(c: Cursor): void {
 }
 
 /** ', ending with a WS row', 'ending with RS facing for next row', 'end with row 4 of pattern'. */
-export function ending(c: Cursor): { end?: Side } {
+export function ending(c: Cursor): { end?: Side; endEdge?: EndEdge } {
   const start = c.at;
   takes(c, ',', '(', '-', ';');
   takes(c, 'and', 'then');
@@ -311,6 +311,8 @@ export function ending(c: Cursor): { end?: Side } {
   takes(c, 'with', 'on', 'after', 'at', 'having', 'by', 'for', 'to', 'so');
   takes(c, 'that', 'working', 'work', 'a', 'an', 'the', 'last', 'completing');
   takes(c, 'worked', 'just');
+  if (takeAnyPhrase(c, 'side|armhole|arm|seam|underarm edge', 'side|armhole seam')) return { endEdge: 'armhole' };
+  if (takeAnyPhrase(c, 'front|neck|center|centre|inner edge', 'center|centre front edge', 'center|centre front')) return { endEdge: 'neck' };
   const side = readSide(c);
   if (side === undefined) {
     skipRowName(c);

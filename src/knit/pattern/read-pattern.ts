@@ -144,6 +144,7 @@ function freshBuild(options: ReadOptions): Build {
     meanwhile: [],
     stretches: options.stretches ?? {},
     cells: 0,
+    later: [],
     recent: [],
   };
 }

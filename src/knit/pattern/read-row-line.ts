@@ -197,6 +197,7 @@ export function readPlainRows(c: Cursor): Statement | undefined {
       takeAnyPhrase(c, 'even', 'straight', 'plain');
       return { is: 'rows', n, items: [wholeRow(base)] };
     }
+    if (n !== undefined && takePhrase(c, 'ridge|ridges')) return { is: 'rows', n: 2 * n, items: [wholeRow('k')] };
     if (takeAnyPhrase(c, 'next|1|a row')) return { is: 'rows', n: 1, items: [wholeRow(base)] };
   }
   c.at = start;

@@ -3,7 +3,7 @@ import { type Cursor, cursorOver, expected, peekNumber, peekText, seesPhrase, ta
 import type { Token } from '../row/lex.ts';
 import type { Item } from '../row/notation.ts';
 import { takeBindOff, takeRest } from '../row/read-edge.ts';
-import { STS } from '../row/read-goal.ts';
+import { readTimes, STS } from '../row/read-goal.ts';
 import { readRow } from '../row/read-row.ts';
 import { readEven, readRepeatRows } from './read-even.ts';
 import { readCastOnStatement, readGauge, readNeedle, skipYarn } from './read-header.ts';
@@ -15,7 +15,7 @@ import { readElidedShape, readGroups, readShape, skipEnding } from './read-shape
 import { readAsFor, readHoldStatement, readOtherSide, readRejoin, readWorkOn, seesPickUp, skipFacing } from './read-sides.ts';
 import { statedAtEnd, takeStated } from './read-stated.ts';
 import type { Sentence } from './sentences.ts';
-import type { Said, Statement } from './statement.ts';
+import type { Label, Said, Statement } from './statement.ts';
 
 export interface ReadSentence {
   readonly said: readonly Said[];
@@ -35,15 +35,41 @@ export function readSentence(tokens: readonly Token[], sentence: Sentence, alone
   const whole = c.at;
   const one = readMultiple(c) ?? (seesGauge(c) ? readGauge(c) : undefined);
   if (one) add(one, whole);
+  const star = { at: -1 };
   while (c.at < c.end) {
+    if (peekText(c) === '*' && !startsRow(c)) star.at = said.length;
     skipBetween(c);
     if (c.at >= c.end) break;
     const at = c.at;
+    if (star.at >= 0 && repeatSaid(c, said, star)) continue;
     const trouble = readOneStatement(c, said, add);
     if (trouble) return { said, fault: trouble };
     if (c.at === at) return { said, fault: expected(c, 'an instruction') };
   }
   return { said };
+}
+
+const startsRow = (c: Cursor): boolean => /^(k|p|knit|purl|yo|sl|\(|\[|ssk|skp|m|c|t)$/.test(c.tokens[c.at + 1]?.text ?? '') && !/^(row|rows)$/.test(c.tokens[c.at + 3]?.text ?? '');
+
+/** '*dec 1 st at each end of next 2 rows; rep from * 9 times more': the instructions are said again. */
+function repeatSaid(c: Cursor, said: Said[], star: { at: number }): boolean {
+  const start = c.at;
+  if (!takes(c, 'rep', 'repeat', 'rpt')) return false;
+  takes(c, 'from', 'between');
+  takes(c, '*');
+  takes(c, '*');
+  const times = readTimes(c);
+  if (times === undefined || times.n > 200) {
+    c.at = start;
+    return false;
+  }
+  const again = said.slice(star.at);
+  for (let i = 0; i < (times.total ? times.n - 1 : times.n); i += 1) said.push(...again);
+  const stated = takeStated(c);
+  const last = said.at(-1);
+  if (stated !== undefined && last) said[said.length - 1] = { ...last, stated };
+  star.at = -1;
+  return true;
 }
 
 type Add = (statement: Statement, at: number, stated?: number) => void;
@@ -65,11 +91,13 @@ const seesGauge = (c: Cursor): boolean => {
 function skipBetween(c: Cursor): void {
   while (takes(c, ',', ';', ':', '-', 'and', 'then', '&', '.', ')', ']', 'while', 'but', '*', 'now', 'also', '/')) {
     // what joins two instructions says nothing of its own
-    if (c.tokens[c.at - 1]?.text === '*' && /^(k|p|knit|purl|inc|dec|yo|sl|\(|\[|k2tog)$/.test(peekText(c))) {
+    if (c.tokens[c.at - 1]?.text === '*' && startsRow({ ...c, at: c.at - 1 })) {
       c.at -= 1;
       return;
     }
   }
+  // '(k 1 row, p 1 row) twice'
+  if (/^[([]$/.test(peekText(c)) && /^(k|p|knit|purl)$/.test(c.tokens[c.at + 1]?.text ?? '') && /^rows?$/.test(c.tokens[c.at + 3]?.text ?? '')) c.at += 1;
 }
 
 function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | undefined {
@@ -84,7 +112,7 @@ function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | u
   return readBareRow(c, at, add);
 }
 
-function readLabelledRow(c: Cursor, label: NonNullable<ReturnType<typeof readLabel>>, at: number, add: Add): Fault | undefined {
+function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): Fault | undefined {
   const stated = statedAtEnd(c);
   const row = cursorOver(c.tokens, c.at, stated?.end ?? c.end);
   const start = row.at;
@@ -102,8 +130,27 @@ function readLabelledRow(c: Cursor, label: NonNullable<ReturnType<typeof readLab
     add({ is: 'row', label, items }, at, stated?.stitches);
     return undefined;
   }
+  const worked = readWorkedRows(cursorOver(c.tokens, start, stated?.end ?? c.end), label);
+  if (worked) {
+    c.at = c.end;
+    add(worked, at, stated?.stitches);
+    return undefined;
+  }
   return read.faults[0];
 }
+
+/** 'Rows 7–50: work even in st st', 'Row 4: dec 1 st at each end of this and every 3rd row 14 times more'. */
+function readWorkedRows(c: Cursor, label: Label): Statement | undefined {
+  const start = c.at;
+  const rows = label.next ?? Math.max(1, label.rows.length);
+  const even = readEven(c);
+  if (even?.is === 'even' && atEnd(c)) return even.until === undefined ? { ...even, until: { is: 'rows', n: rows } } : even;
+  c.at = start;
+  const other = readGroups(c) ?? readShape(c);
+  return other && atEnd(c) ? other : undefined;
+}
+
+const atEnd = (c: Cursor): boolean => c.at >= c.end || (c.at === c.end - 1 && /^[.,;:]$/.test(peekText(c)));
 
 /** A labelled row said as shaping: 'dec 1 st at each end', 'inc in first and last st'. */
 function readShapedRow(c: Cursor): Item[] | undefined {
@@ -132,6 +179,7 @@ function readSimple(c: Cursor, said: readonly Said[]): Statement | undefined {
     readNeedle(c) ??
     readCastOnStatement(c) ??
     readPlainRows(c) ??
+    readRowsAgain(c, said) ??
     readRepeatRows(c) ??
     readElided(c, said) ??
     readGroups(c) ??
@@ -147,6 +195,25 @@ function readSimple(c: Cursor, said: readonly Said[]): Statement | undefined {
     readEven(c) ??
     readPassing(c)
   );
+}
+
+/** 'K 1 row, p 1 row until piece measures 12 in': the rows just named go on. */
+function readRowsAgain(c: Cursor, said: readonly Said[]): Statement | undefined {
+  let rows = 0;
+  for (let i = said.length - 1; i >= 0; i -= 1) {
+    const { statement } = said[i] as Said;
+    if (statement.is !== 'rows') break;
+    rows += statement.n;
+  }
+  if (rows === 0 || rows > 40) return undefined;
+  const start = c.at;
+  takes(c, 'alternately', 'rep', 'repeat');
+  const until = readUntil(c);
+  if (until) return { is: 'repeat rows', last: rows, until };
+  const times = readTimes(c);
+  if (times) return { is: 'repeat rows', last: rows, times: times.more ? times.n : Math.max(0, times.n - 1) };
+  c.at = start;
+  return undefined;
 }
 
 function readElided(c: Cursor, said: readonly Said[]): Statement | undefined {

@@ -324,8 +324,8 @@ function groupsOf(stitches: number, edge: EdgeName, beats: readonly Beat[], time
 /** ', ending with a WS row' after shaping is passed over. */
 export const skipEnding = (c: Cursor): void => {
   const start = c.at;
-  const { end } = ending(c);
-  if (end === undefined) c.at = start;
+  const { end, endEdge } = ending(c);
+  if (end === undefined && endEdge === undefined) c.at = start;
 };
 
 export const seesNumber = (c: Cursor): boolean => peekNumber(c) !== undefined;

@@ -46,11 +46,12 @@ export function readWorkOn(c: Cursor): Statement | undefined {
       takeAnyPhrase(c, 'with separate balls|yarn', 'using separate balls');
       return { is: 'work on', which: c.tokens[c.at - 1]?.text === 'separately' ? 'each side' : 'both at once' };
     }
-    const which = takes(c, 'last', 'second') ? 'last' : takes(c, 'first', '1st', 'one') ? 'first' : takes(c, 'these', 'this', 'those') ? 'these' : undefined;
+    const which = takes(c, 'last', 'second') ? 'last' : takes(c, 'first', '1st') ? 'first' : takeOneSide(c) ? 'these' : takes(c, 'these', 'this', 'those') ? 'these' : undefined;
     takes(c, 'set', 'side');
     takes(c, 'of');
     const n = takeNumber(c);
-    if ((which !== undefined || n !== undefined) && (takePhrase(c, STS) || c.tokens[c.at - 1]?.text === 'side')) {
+    takes(c, 'shoulder');
+    if ((which !== undefined || n !== undefined) && (takePhrase(c, STS) || /^(side|shoulder)$/.test(c.tokens[c.at - 1]?.text ?? ''))) {
       takeAnyPhrase(c, 'only', 'for first|right|left side|shoulder|front', 'of sts', 'for right|left front|half');
       takes(c, 'only');
       return { is: 'work on', which: which ?? 'these', ...(n === undefined ? {} : { stitches: n }) };
@@ -63,6 +64,13 @@ export function readWorkOn(c: Cursor): Statement | undefined {
   }
   c.at = start;
   return undefined;
+}
+
+/** 'one side', which reads as '1 side'. */
+function takeOneSide(c: Cursor): boolean {
+  if (peek(c)?.value !== 1 || !/^(side|shoulder)$/.test(peekText({ ...c, at: c.at + 1 }))) return false;
+  c.at += 1;
+  return true;
 }
 
 /** 'with RS facing rejoin yarn to rem 28 sts at neck edge', 'return to rem sts', 'slip sts from holder to needle'. */
@@ -253,7 +261,7 @@ function readAsFarAs(c: Cursor): string | undefined {
   takes(c, 'as', 'of');
   takes(c, 'the', 'where', 'beg', 'start');
   const place = readPlace(c);
-  if (place !== undefined) {
+  if (place !== undefined && !sees(c, 'measure', 'measures', 'is', 'are')) {
     takeAnyPhrase(c, 'is|are reached|completed|complete', 'has|have been completed', 'are worked', 'begins');
     return place;
   }

@@ -9,7 +9,7 @@ import type { LineNotes } from './read-pattern.ts';
 import type { Said } from './statement.ts';
 
 /** These are told; the row they speak of is worked all the same. */
-const NOTICES = new Set(['side differs', 'count contradicts', 'not a multiple', 'bound off too many', 'too many stitches']);
+const NOTICES = new Set(['side differs', 'count contradicts', 'not a multiple', 'bound off too many', 'longer already', 'too many stitches']);
 
 /** Works the whole text, line by line, and notes at each line what was found. */
 export function runFlow(build: Build, flow: readonly Flow[], notes: readonly LineNotes[], gaugeGiven: boolean): void {
@@ -47,6 +47,10 @@ function workSaid(build: Build, flow: readonly Flow[], i: number, used: Set<numb
   const found = doStatement(build, said, ahead);
   build.recent.push(said);
   if (found) tell(build, said, note, found, part === build.part && (build.part?.rows.length ?? 0) === rows && statement.is === 'row');
+  if (build.meanwhile.length === 0) {
+    for (const check of build.later) check();
+    build.later = [];
+  }
   if (said.stated !== undefined) compare(build, said.stated, note, said);
 }
 
@@ -94,19 +98,41 @@ function compare(build: Build, stated: number, note: LineNotes, said: Said): voi
   if (!part) return;
   const sets = [part.live, ...(part.gap ?? [])];
   if (part.parent && part.rows.length <= 1) sets.push(...(piece?.resting.filter((one) => one.parent === part.parent).map((one) => one.stitches) ?? []));
-  if (sets.includes(stated) || build.meanwhile.length > 0) return;
+  if (sets.includes(stated)) return;
+  if (build.meanwhile.length > 0) {
+    build.later.push(() => {
+      if (build.part === part) contradict(stated, part.live, note, said);
+    });
+    return;
+  }
+  contradict(stated, part.live, note, said);
+}
+
+function contradict(stated: number, found: number, note: LineNotes, said: Said): void {
+  if (stated === found) return;
   const known = note.faults.some((found) => found.code === 'count contradicts' && found.at.line === said.line && found.figures.stated === stated);
-  if (!known) note.faults.push({ ...countDiffers(stated, part.live), at: { line: said.line, column: said.column } });
+  if (!known) note.faults.push({ ...countDiffers(stated, found), at: { line: said.line, column: said.column } });
+}
+
+/** A short line above rows or a cast-on names what follows. */
+function nameNext(build: Build, words: string): void {
+  const name = words.replace(/\(.*$/s, '').replace(/[.:,]/g, ' ').trim().toLowerCase();
+  if (name === '' || name.length > 40 || /^\d+$/.test(name)) return;
+  build.defining = undefined;
+  build.heading = name;
 }
 
 function workOwnWords(build: Build, one: Extract<Flow, { is: 'own words' }>, note: LineNotes): void {
   const { part } = build;
-  note.faults.push(one.fault);
-  note.kind = 'own words';
-  if (build.talk || !one.work || part === undefined || isDone(part) || build.defining !== undefined) {
-    if (!one.work || build.talk || part === undefined) note.kind = 'talk';
+  const title = one.short && isDone(part);
+  if (build.talk || !one.work || title || (part === undefined && build.defining === undefined)) {
+    note.kind = note.kind ?? 'talk';
+    if (isDone(part) && !build.talk) nameNext(build, one.words);
     return;
   }
+  note.faults.push(one.fault);
+  note.kind = 'own words';
+  if (part === undefined || isDone(part) || build.defining !== undefined) return;
   build.line = one.from;
   if (makeOwnRow(build, part, one.words, one.stated ?? part.live)) return;
   if (one.stated === undefined) note.asksCount = true;

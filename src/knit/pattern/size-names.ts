@@ -11,7 +11,7 @@ export function sizeNames(texts: readonly string[]): string[] {
 }
 
 function namesIn(text: string): string[] {
-  const changes = /\bsize\s+([\w½¼¾./]+)[^A-Za-z0-9]{1,6}changes?\s+for\s+(?:sizes?\s+)?([\w\s,&½¼¾./-]{1,60}?)\s+(?:are\s+|is\s+)?in\s+(?:parenth|bracket)/i.exec(text);
+  const changes = /\bsize\s+([\w½¼¾/]+)[^A-Za-z0-9]{1,6}changes?\s+for\s+(?:sizes?\s+)?([\w\s,&½¼¾./-]{1,60}?)\s+(?:are\s+|is\s+)?in\s+(?:parenth|bracket)/i.exec(text);
   if (changes) return [changes[1] as string, ...(changes[2] as string).split(/\s*(?:,|&|\band\b)\s*/).filter((name) => name !== '')];
   const line = headingLine(text);
   if (line === undefined) return [];

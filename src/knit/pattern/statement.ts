@@ -35,11 +35,14 @@ export type Until =
   | { readonly is: 'rows'; readonly n: number }
   /** rows in all since the piece began, or since a mark */
   | { readonly is: 'rows in all'; readonly n: number; readonly from: string }
-  | { readonly is: 'length'; readonly mm: number; readonly from: string; readonly end?: Side; readonly words: string }
-  | { readonly is: 'same length'; readonly piece: string; readonly to: string; readonly end?: Side; readonly lessMm?: number; readonly lessRows?: number }
+  | { readonly is: 'length'; readonly mm: number; readonly from: string; readonly end?: Side; readonly endEdge?: EndEdge; readonly words: string }
+  | { readonly is: 'same length'; readonly piece: string; readonly to: string; readonly end?: Side; readonly endEdge?: EndEdge; readonly lessMm?: number; readonly lessRows?: number }
   | { readonly is: 'count'; readonly stitches: number }
   /** no measure given ('until desired length', 'ending with a WS row') */
-  | { readonly is: 'open'; readonly end?: Side };
+  | { readonly is: 'open'; readonly end?: Side; readonly endEdge?: EndEdge };
+
+/** 'ending at side edge': the edge at which the last row ends. */
+export type EndEdge = 'neck' | 'armhole';
 
 export interface Label {
   /** row numbers named; empty for 'next row' */

@@ -1,19 +1,22 @@
 import { otherSide, type Side } from '../row/step.ts';
-import { type Build, nextSide, type PartBuild, type PieceBuild, type Stretch } from './build.ts';
+import { type Build, nextSide, otherEdge, type PartBuild, type PieceBuild, type Stretch } from './build.ts';
 import { rowHeight } from './make-row.ts';
-import { markOf } from './part-build.ts';
+import { markOf, neckOf } from './part-build.ts';
 import type { Until } from './statement.ts';
 
 /** How many rows a stretch has, and what she has to know where it ends by a measure. */
 export interface Target {
   readonly rows: number;
   readonly stretch?: Stretch;
+  /** mm by which the piece is longer already than the text asks for */
+  readonly overMm?: number;
 }
 
 type Bounded = Exclude<Until, { is: 'count' }>;
 
 /** Rows to work until the end that the text names; undefined when that end is not known here. */
-export function targetOf(build: Build, piece: PieceBuild, part: PartBuild, until: Bounded): Target | undefined {
+export function targetOf(build: Build, piece: PieceBuild, part: PartBuild, said: Bounded): Target | undefined {
+  const until = withSide(piece, part, said);
   switch (until.is) {
     case 'rows':
       return { rows: Math.max(0, Math.round(until.n)) };
@@ -26,6 +29,14 @@ export function targetOf(build: Build, piece: PieceBuild, part: PartBuild, until
     case 'open':
       return until.end === undefined ? openTarget(build, piece, part, { from: 'start' }) : { rows: lastSide(part) === until.end ? 0 : 1 };
   }
+}
+
+/** A row that ends at the left edge is an RS row. */
+function withSide(piece: PieceBuild, part: PartBuild, until: Bounded): Bounded {
+  if (!('endEdge' in until) || until.endEdge === undefined) return until;
+  const neck = neckOf(piece, part);
+  const edge = until.endEdge === 'neck' ? neck : otherEdge(neck);
+  return { ...until, end: edge === 'left' ? 'RS' : 'WS' };
 }
 
 const lastSide = (part: PartBuild): Side => otherSide(nextSide(part));
@@ -53,9 +64,11 @@ function lengthTarget(build: Build, piece: PieceBuild, part: PartBuild, until: E
   const { mm, from, end, words } = until;
   const height = rowHeight(build, part);
   if (height === 0) return openTarget(build, piece, part, until);
-  const exact = Math.max(0, mm - (part.height - heightAt(piece, part, from))) / height;
+  const left = mm - (part.height - heightAt(piece, part, from));
+  const exact = Math.max(0, left) / height;
+  // where the text leaves it open, a length ends so that the next row is an RS row (common practice, no published source)
   const stretch = nameStretch(piece, { mm, from, open: false, words, ...(end === undefined ? {} : { endSide: end }) });
-  return { rows: counted(build, stretch, roundTo(part, exact, end)), stretch };
+  return { rows: counted(build, stretch, roundTo(part, exact, end ?? (exact > 0 && exact < 2 ? undefined : 'WS'))), stretch, ...(left < -height ? { overMm: -left } : {}) };
 }
 
 /** Without a gauge a stretch is as short as its pattern allows; she counts on until it is long enough. */
@@ -63,7 +76,7 @@ function openTarget(build: Build, piece: PieceBuild, part: PartBuild, until: { f
   const period = part.fabric.is === 'patt' ? 2 : Math.max(1, part.fabric.rows.length);
   const whole = period % 2 === 0 ? period : 2 * period;
   const { end, from, mm, words } = until;
-  const rows = end === undefined ? whole : roundTo(part, whole, end);
+  const rows = roundTo(part, whole, end ?? 'WS');
   const stretch = nameStretch(piece, {
     from,
     open: true,

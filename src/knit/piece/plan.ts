@@ -65,7 +65,7 @@ function startOf(part: PartRecipe, recipe: Recipe, rested: ReadonlyMap<string, R
   const counts = picked ? from.pickUp.map((p) => p.stitches) : [from.castOn];
   const count = counts.reduce((sum, n) => sum + n, 0);
   const side = part.firstSide ?? (picked ? 'WS' : 'RS');
-  const setUp = counts.map((times): Step => ({ work: picked ? 'pu' : 'co', times }));
+  const setUp = counts.map((times, i): Step => ({ work: picked ? (from.pickUp[i]?.held ? 'take' : 'pu') : 'co', times }));
   return ok({ needle: freshNeedle(count, side), setUp, right: 0 });
 }
 

@@ -42,6 +42,8 @@ export interface PickUp {
   /** the edge in the knitter's words: 'left front neck' */
   readonly along: string;
   readonly stitches: number;
+  /** they are not picked up anew but taken from their needle or holder */
+  readonly held?: boolean;
 }
 
 /** 'split': the stitches rest and later parts take them; 'hold': they rest on a holder for good or for a seam. */

@@ -63,6 +63,10 @@ const SHORT = new Set(
     'ss gst mst').split(' '),
 );
 
+const BEFORE_NUMBER = new Set(
+  'no nos k p sl inc dec foll fol rem approx cont rep rpt beg alt ea rnd rnds size next yo'.split(' '),
+);
+
 /** The text of one logical line as tokens; `line` and `column` say where it starts. One pass, whatever the text. */
 export function lex(text: string, line = 1, column = 1): Token[] {
   const out: Token[] = [];
@@ -156,5 +160,7 @@ function isSilentStop(text: string, at: number, out: readonly Token[]): boolean 
   const c = text.charCodeAt(next);
   if (last.text === 'st' && /^st\b/i.test(text.slice(next, next + 4))) return true;
   if ((last.text === 'k' || last.text === 'p') && isDigit(c)) return true;
-  return next < text.length && !isUpper(c) && text.charAt(next) !== '\n';
+  if (next >= text.length || isUpper(c) || text.charAt(next) === '\n') return false;
+  // '… k2tog. 39 sts' ends a sentence, 'inc. 1 st' and 'No. 8' do not
+  return next === at + 1 || !isDigit(c) || BEFORE_NUMBER.has(last.text);
 }

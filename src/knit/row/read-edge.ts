@@ -11,6 +11,8 @@ const MANNERS = [
   'in pattern|patt|pat|rib|ribbing|knitting|knit|purl',
   'in k|p 1',
   'ribwise',
+  'at beg|beginning|start of row|rows|needle',
+  'at beg|beginning|start of each|every|both|the row|rows',
   'knitwise',
   'purlwise',
   'kwise',
@@ -202,7 +204,10 @@ function skipEstablished(c: Cursor): boolean {
   return any;
 }
 
-export const takeOnHolder = (c: Cursor): boolean => takeAnyPhrase(c, ...ON_HOLDER);
+export function takeOnHolder(c: Cursor): boolean {
+  if (seesPhrase(c, 'on to')) c.at += 1;
+  return takeAnyPhrase(c, ...ON_HOLDER);
+}
 export const takeBindOff = (c: Cursor): boolean => takeAnyPhrase(c, ...BIND_OFF);
 export const takeCastOn = (c: Cursor): boolean => takeAnyPhrase(c, ...CAST_ON);
 export const takeRest = (c: Cursor): boolean => takePhrase(c, `rem|remaining|all ${STS}`);
