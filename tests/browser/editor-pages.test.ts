@@ -67,4 +67,38 @@ describe('the pages of a garment by its numbers', () => {
     },
     120_000,
   );
+
+  it('in German, in letters twice as large, nothing runs off the small phone', async () => {
+    phone = await openPhone({ size: 'small' });
+    await phone.context.addInitScript(() => {
+      Object.defineProperty(navigator, 'languages', { get: () => ['de-DE'] });
+    });
+    const { page } = phone;
+    await page.goto(`${host.url}#/new`);
+    await type(page, 'Maschen auf 10 cm', '22');
+    await type(page, 'Reihen auf 10 cm', '30');
+    for (const name of ['Ein Vorderteil mit V', 'Eine Halsblende']) {
+      await page.getByRole('button', { name, exact: true }).tap();
+    }
+    for (const [piece, part, section] of [
+      ['Vorderteil', 1, 1],
+      ['Halsblende', 0, 0],
+    ] as const) {
+      await page.locator('.edit-piece-link').filter({ hasText: piece }).tap();
+      await partOf(page, part).waitFor();
+      await openSection(page, part, section);
+      await page.evaluate(() => {
+        document.documentElement.style.fontSize = '200%';
+      });
+      await shot(page, `german-${piece}`);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phones.small.width);
+      expect(await page.locator('main').innerText()).toContain('Abschnitt hinzufügen');
+      await page.evaluate(() => {
+        document.documentElement.style.fontSize = '';
+      });
+      await page.getByRole('link', { name: /^Zurück/ }).tap();
+      await page.waitForSelector('#edit-add');
+    }
+    expect(phone.complaints).toEqual([]);
+  }, 90_000);
 });
