@@ -64,6 +64,11 @@ describe('contrast, computed from tokens.css', () => {
     expect(tooLow(readWhileKnitting, 7)).toEqual([]);
   });
 
+  it('is at least 7 : 1 on the pad’s dark cloth in the evening', () => {
+    expect(contrast(colour('dimmed', 'place'), colour('dimmed', 'place-tint'))).toBeGreaterThanOrEqual(7);
+    expect(contrast(colour('dimmed', 'shaping'), colour('dimmed', 'shaping-tint'))).toBeGreaterThanOrEqual(7);
+  });
+
   it('is at least 4.5 : 1 for everything else that is read', () => {
     expect(tooLow(readOtherwise, 4.5)).toEqual([]);
   });
