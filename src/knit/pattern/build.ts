@@ -4,7 +4,7 @@ import type { Gauge } from '../gauge.ts';
 import type { Edge, PartEnd, PartStart } from '../piece/recipe.ts';
 import type { Item } from '../row/notation.ts';
 import type { Side, Step } from '../row/step.ts';
-import type { Beat, Said } from './statement.ts';
+import type { Beat, PieceHeading, Said } from './statement.ts';
 
 /** A pattern while it is being knitted on paper. Everything here changes as its lines are read. */
 export interface Build {
@@ -19,6 +19,10 @@ export interface Build {
   /** a heading seen before any piece: names the first piece, or a stitch pattern */
   heading: string;
   needle: number;
+  /** a piece named by a heading that has no stitches yet */
+  pending: PieceHeading | undefined;
+  /** a line that only names something, and may name what is cast on next */
+  title: string;
   /** headings like 'Finishing': what follows makes no rows */
   talk: boolean;
   /** source line of the statement in hand */
@@ -56,8 +60,8 @@ export interface PieceBuild {
   readonly resting: Resting[];
   readonly marks: Map<string, Mark>;
   stretchesSoFar: number;
-  /** knitted as the mirror image of another piece */
-  mirrored: boolean;
+  /** both sides of a divided piece are worked at once: what one has, the other has as its mirror image */
+  bothSides: boolean;
 }
 
 export interface Resting {

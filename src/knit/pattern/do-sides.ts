@@ -66,6 +66,7 @@ function holdSome(build: Build, piece: PieceBuild, part: PartBuild, said: Hold):
 
 /** 'working on last 28 sts only', 'work each side separately'. */
 export function doWorkOn(build: Build, piece: PieceBuild, part: PartBuild, said: Extract<Statement, { is: 'work on' }>): Fault | undefined {
+  if (said.which === 'both at once') piece.bothSides = true;
   if (part.gap) {
     const sets = part.gap;
     const which = said.which === 'first' || (said.stitches !== undefined && said.stitches === sets[0] && said.stitches !== sets.at(-1)) ? 'first' : 'last';
@@ -127,8 +128,7 @@ const sourceFor = (piece: PieceBuild, target: PartBuild): PartBuild | undefined 
 const firstSideOf = (piece: PieceBuild, parent: PartBuild | undefined): PartBuild | undefined =>
   piece.parts.filter((one) => one.parent === parent && parent !== undefined && one.rows.length > 0).at(-1);
 
-/** The last line of a piece that was divided 'both sides at once': what was not worked yet is worked as a mirror image. */
-export function closePiece(build: Build, piece: PieceBuild, both: boolean): Fault | undefined {
-  if (both && piece.resting.length > 0) return doOtherSide(build, piece);
-  return undefined;
+/** A piece divided with both sides worked at once: at its end the other side is the mirror image of the first. */
+export function closePiece(build: Build, piece: PieceBuild): Fault | undefined {
+  return piece.bothSides && piece.resting.length > 0 ? doOtherSide(build, piece) : undefined;
 }

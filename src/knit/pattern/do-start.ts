@@ -22,8 +22,14 @@ export function doHeading(build: Build, said: Extract<Statement, { is: 'heading'
   build.defining = undefined;
   build.talk = TALK.test(words);
   if (said.piece && !(isPlaceOnly(words, build))) {
-    newPiece(build, said.piece.name, said.piece.makes);
+    build.pending = said.piece;
+    build.title = '';
     build.heading = '';
+    if (isDone(build.part) && !(build.piece && build.piece.resting.length > 0)) startPending(build);
+    else if (build.piece && build.part) {
+      build.part.closed = true;
+      setMark(build.piece, 'heading', build.part);
+    }
     return;
   }
   build.heading = words;
@@ -35,6 +41,15 @@ export function doHeading(build: Build, said: Extract<Statement, { is: 'heading'
   setMark(piece, 'section', part);
 }
 
+/** The piece that the last heading named begins with its own stitches. */
+export function startPending(build: Build): PieceBuild | undefined {
+  const { pending, title } = build;
+  build.pending = undefined;
+  build.title = '';
+  if (pending) return newPiece(build, pending.name, pending.makes);
+  return title === '' ? undefined : newPiece(build, title, 1);
+}
+
 /** 'Left side' while a piece is in work is no piece of its own. */
 const isPlaceOnly = (words: string, build: Build): boolean => /\b(side|half|shoulder)$/.test(words) && build.piece !== undefined;
 
@@ -42,13 +57,14 @@ const firstWord = (name: string): string => name || 'piece';
 
 /** The piece in hand; without a heading the text's first piece has no name of its own. */
 export function pieceInHand(build: Build): PieceBuild {
-  return build.piece ?? newPiece(build, firstWord(''), 1);
+  return build.piece ?? startPending(build) ?? newPiece(build, firstWord(''), 1);
 }
 
 export function doCastOn(build: Build, stitches: number): Fault | undefined {
   const live = Math.min(stitches, MOST_STITCHES);
   build.defining = undefined;
   build.talk = false;
+  startPending(build);
   const now = build.piece;
   // a second cast-on below the same heading starts something else
   const piece = now === undefined || (now.parts.length > 0 && isDone(build.part) && build.heading !== '') ? newPiece(build, firstWord(build.heading), 1) : pieceInHand(build);
@@ -63,6 +79,7 @@ export function doCastOn(build: Build, stitches: number): Fault | undefined {
 export function doPickUp(build: Build, said: Extract<Statement, { is: 'pick up' }>, whole: Said): Fault | undefined {
   build.defining = undefined;
   build.talk = false;
+  startPending(build);
   if (build.part && !isDone(build.part) && build.part.rows.length > 0) build.part.end = 'hold';
   const piece = build.piece === undefined || (build.piece.parts.length > 0 && build.heading !== '') ? newPiece(build, build.heading || 'band', 1) : build.piece;
   const edges = said.edges.length > 1 && said.edges.length < 20 ? said.edges : said.edges;

@@ -4,7 +4,7 @@ import { doEven, workUntil } from './do-even.ts';
 import { doAsFor } from './do-like.ts';
 import { countDiffers, doBindOff, doEvenly, doGroups, doShape, trackOf } from './do-shape.ts';
 import { doHold, doOtherSide, doRejoin, doWorkOn, resolveGap } from './do-sides.ts';
-import { definingHere, doCastOn, doGauge, doHeading, doMultiple, doPickUp, joinGauge, pieceInHand } from './do-start.ts';
+import { definingHere, doCastOn, doGauge, doHeading, doMultiple, doPickUp, joinGauge, pieceInHand, startPending } from './do-start.ts';
 import { defineRow, doPlainRows, doRepeatRows, doRow, flushCycle } from './do-written.ts';
 import { isDone, setMark } from './part-build.ts';
 import type { Said, Statement } from './statement.ts';
@@ -90,7 +90,7 @@ function doOnNeedle(build: Build, said: Said, statement: OnNeedle): Fault | unde
   const wasDefining = build.defining;
   if (wasDefining && statement.is === 'repeat rows') return undefined;
   build.defining = undefined;
-  const piece = pieceInHand(build);
+  const piece = statement.is === 'as for' ? (leadPiece(build) ?? pieceInHand(build)) : pieceInHand(build);
   switch (statement.is) {
     case 'rejoin':
       return doRejoin(build, piece, statement);
@@ -118,6 +118,9 @@ function doOnNeedle(build: Build, said: Said, statement: OnNeedle): Fault | unde
   const pending = flushCycle(build, piece, now);
   return pending ?? doWork(build, piece, now, said, statement);
 }
+
+/** 'Work as for back' below a heading begins the piece that the heading names. */
+const leadPiece = (build: Build): PieceBuild | undefined => (build.pending ? startPending(build) : undefined);
 
 type Work = Extract<Statement, { is: 'even' | 'rows' | 'shape' | 'evenly' | 'groups' | 'bind off' | 'repeat rows' }>;
 

@@ -101,7 +101,7 @@ function writtenRow(build: Build, piece: PieceBuild, part: PartBuild, items: rea
   const parted = partsHere(items, ahead, build);
   if (parted) {
     const sets = setsAtTurn(part, parted);
-    if (sets) return writtenRow(build, piece, split(build, piece, part, sets, 0, true), parted, []);
+    if (sets) return writtenRow(build, piece, split(build, piece, part, sets, 0, true), parted, []) ?? heldDiffers(items, sets[1] as number);
   }
   const beside = build.meanwhile.length > 0;
   const joined = joinSides(build, piece, part, items);
@@ -116,15 +116,24 @@ function writtenRow(build: Build, piece: PieceBuild, part: PartBuild, items: rea
 /** The row up to a turn after which only these stitches are worked; undefined for a whole row or a short row. */
 function partsHere(items: readonly Item[], ahead: readonly Said[], build: Build): readonly Item[] | undefined {
   const last = items.at(-1);
-  if (last?.is === 'stitches to' && last.work === 'hold') return items.slice(0, -1);
+  if (isHeld(last) && !items.slice(0, -1).some((item) => item.is === 'turn')) return items.slice(0, -1);
   const turn = items.findIndex((item) => item.is === 'turn');
   if (turn < 0) return undefined;
   const held = items[turn + 1];
-  if (held?.is === 'stitches to' && held.work === 'hold') return items.slice(0, turn);
+  if (isHeld(held)) return items.slice(0, turn);
   const next = ahead.slice(0, 4).some(({ statement }) => {
     return statement.is === 'hold' || statement.is === 'work on' || statement.is === 'rejoin' || statement.is === 'other side' || (statement.is === 'shape' && statement.edge === 'neck');
   });
   return next || /neck|shoulder|divide/.test(build.heading) ? items.slice(0, turn) : undefined;
+}
+
+const isHeld = (item: Item | undefined): boolean => item !== undefined && 'work' in item && item.work === 'hold';
+
+/** 'leave rem 66 sts on a spare needle' where another number is left. */
+function heldDiffers(items: readonly Item[], rest: number): Fault | undefined {
+  const held = items.find((item) => isHeld(item));
+  if (held?.is !== 'stitches' || held.times === rest) return undefined;
+  return fault('count contradicts', 'The text says {stated}, the instructions leave {found}.', { stated: held.times, found: rest });
 }
 
 /** Stitches before the turn (as they are on the needle) and those behind it. */

@@ -11,7 +11,7 @@ import type { Said } from './statement.ts';
 
 /** What the lines say, in order: instructions, and what was not understood. */
 export type Flow =
-  | { readonly is: 'said'; readonly said: Said; readonly line: number }
+  | { readonly is: 'said'; readonly said: Said; readonly words: string; readonly line: number }
   | { readonly is: 'own words'; readonly words: string; readonly fault: Fault; readonly stated?: number; readonly work: boolean; readonly short: boolean; readonly line: number; readonly from: number };
 
 /** Reads one logical line for one size; `index` is its place among the lines. */
@@ -24,11 +24,15 @@ export function flowOf(line: LogicalLine, index: number, tokensOfLine: readonly 
     if (!cut.meant) continue;
     const from = sentence.from + cut.from;
     const read = readSentence(tokens, { from, to: sentence.to }, parts.length === 1);
-    for (const said of read.said) flow.push({ is: 'said', said, line: index });
+    const words = wordsOf(line, tokens, from, sentence.to);
+    for (const said of read.said) flow.push({ is: 'said', said, words, line: index });
     if (read.fault) flow.push(ownWords(line, tokens, read.fault, read.said, { from, to: sentence.to }, index));
   }
   return { flow, odd };
 }
+
+const wordsOf = (line: LogicalLine, tokens: readonly Token[], from: number, to: number): string =>
+  line.text.slice(tokens[from]?.offset ?? 0, tokens[to]?.offset ?? line.text.length).replace(/\s+/g, ' ').trim();
 
 function ownWords(line: LogicalLine, tokens: readonly Token[], fault: Fault, said: readonly Said[], sentence: { from: number; to: number }, index: number): Flow {
   const stated = statedAtEnd({ tokens, at: sentence.from, end: sentence.to });

@@ -12,7 +12,7 @@ export function newPiece(build: Build, name: string, makes: number): PieceBuild 
     resting: [],
     marks: new Map(),
     stretchesSoFar: 0,
-    mirrored: false,
+    bothSides: false,
   };
   build.pieces.push(piece);
   build.piece = piece;

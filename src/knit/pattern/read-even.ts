@@ -16,6 +16,7 @@ export function readEven(c: Cursor): Statement | undefined {
   if (verb) {
     takes(c, 'to', 'on');
     takes(c, 'work', 'knit', 'rib', 'in');
+    takeAnyPhrase(c, 'a|the border|band|edge of|in', 'border|band of');
   }
   const even = skipEven(c);
   const looks2 = looks ?? readBegin(c);

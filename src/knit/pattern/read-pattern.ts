@@ -138,6 +138,8 @@ function freshBuild(options: ReadOptions): Build {
     defining: undefined,
     heading: '',
     needle: options.needle ?? 4,
+    pending: undefined,
+    title: '',
     talk: false,
     line: 1,
     faults: [],
@@ -158,7 +160,7 @@ function finish(build: Build, piece: PieceBuild): void {
     const now = part.gap ? resolveGap(build, piece, part) : part;
     flushCycle(build, piece, now);
   }
-  closePiece(build, piece, false);
+  closePiece(build, piece);
 }
 
 type Line = ReturnType<typeof logicalLines>[number];

@@ -26,27 +26,29 @@ export function runFlow(build: Build, flow: readonly Flow[], notes: readonly Lin
     if (one.is === 'own words') workOwnWords(build, one, note);
     else if (!used.has(i)) {
       if (one.said.statement.is === 'gauge' && gaugeGiven) note.kind = note.kind ?? 'talk';
-      else workSaid(build, flow, i, used, one.said, note);
+      else workSaid(build, flow, i, used, one, note);
     }
     if (build.part) note.after = build.part.live;
   }
 }
 
-function workSaid(build: Build, flow: readonly Flow[], i: number, used: Set<number>, said: Said, note: LineNotes): void {
+function workSaid(build: Build, flow: readonly Flow[], i: number, used: Set<number>, here: Extract<Flow, { is: 'said' }>, note: LineNotes): void {
+  const { said } = here;
   const { statement } = said;
   note.kind = kindOf(said, note.kind);
   if (build.talk && statement.is !== 'heading' && statement.is !== 'cast on' && statement.is !== 'pick up' && statement.is !== 'gauge' && statement.is !== 'multiple') {
     note.kind = 'talk';
     return;
   }
-  if (statement.is === 'heading' && statement.piece && build.piece) closePiece(build, build.piece, true);
+  if (statement.is === 'heading' && statement.piece && build.piece) closePiece(build, build.piece);
   if (makesRows(statement)) joinMeanwhile(build, flow, i, used);
+  if (makesRows(statement) && statement.is !== 'as for') build.title = '';
   const rows = build.part?.rows.length ?? 0;
   const part = build.part;
   const ahead = flow.slice(i + 1, i + 6).flatMap((next) => (next.is === 'said' ? [next.said] : []));
   const found = doStatement(build, said, ahead);
   build.recent.push(said);
-  if (found) tell(build, said, note, found, part === build.part && (build.part?.rows.length ?? 0) === rows && statement.is === 'row');
+  if (found) tell(build, here, note, found, part === build.part && (build.part?.rows.length ?? 0) === rows && statement.is === 'row');
   if (build.meanwhile.length === 0) {
     for (const check of build.later) check();
     build.later = [];
@@ -81,13 +83,14 @@ function joinMeanwhile(build: Build, flow: readonly Flow[], i: number, used: Set
   }
 }
 
-function tell(build: Build, said: Said, note: LineNotes, found: Fault, rowFailed: boolean): void {
+function tell(build: Build, here: Extract<Flow, { is: 'said' }>, note: LineNotes, found: Fault, rowFailed: boolean): void {
+  const { said } = here;
   note.faults.push({ ...found, at: { line: said.line, column: said.column, ...found.at } });
   if (!rowFailed || NOTICES.has(found.code)) return;
   // a row that does not come out stays in the plan with the count that the text states
   const { part } = build;
   if (!part || isDone(part)) return;
-  makeOwnRow(build, part, '', said.stated ?? part.live);
+  makeOwnRow(build, part, here.words, said.stated ?? part.live);
   note.asksCount = note.asksCount || said.stated === undefined;
 }
 
@@ -114,9 +117,11 @@ function contradict(stated: number, found: number, note: LineNotes, said: Said):
   if (!known) note.faults.push({ ...countDiffers(stated, found), at: { line: said.line, column: said.column } });
 }
 
+const titleOf = (words: string): string => words.replace(/\(.*$/s, '').replace(/[.:,]/g, ' ').replace(/\s+/g, ' ').trim().toLowerCase().slice(0, 40);
+
 /** A short line above rows or a cast-on names what follows. */
 function nameNext(build: Build, words: string): void {
-  const name = words.replace(/\(.*$/s, '').replace(/[.:,]/g, ' ').trim().toLowerCase();
+  const name = titleOf(words);
   if (name === '' || name.length > 40 || /^\d+$/.test(name)) return;
   build.defining = undefined;
   build.heading = name;
@@ -127,6 +132,7 @@ function workOwnWords(build: Build, one: Extract<Flow, { is: 'own words' }>, not
   const title = one.short && isDone(part);
   if (build.talk || !one.work || title || (part === undefined && build.defining === undefined)) {
     note.kind = note.kind ?? 'talk';
+    if (!build.talk && one.short) build.title = titleOf(one.words);
     if (isDone(part) && !build.talk) nameNext(build, one.words);
     return;
   }

@@ -107,7 +107,7 @@ export function readHold(c: Cursor): ReadItem | undefined {
   const start = c.at;
   if (!takes(c, 'place', 'put', 'sl', 'slip', 'leave', 'leaving', 'placing', 'slipping', 'transfer', 'keep', 'move')) return undefined;
   const all = takeAnyPhrase(c, `rem|remaining|these|those|all|other|the ${STS}`, `the rem|remaining|other ${STS}`, `all rem|remaining ${STS}`);
-  const n = all ? undefined : readCount(c);
+  const n = readCount(c);
   if (all || n !== undefined) {
     takes(c, 'center', 'centre', 'rem', 'remaining');
     takeSts(c);
