@@ -27,6 +27,9 @@ export type Goal =
 
 export const END: Goal = { left: 'what follows' };
 
+/** 'to end' said in so many words. */
+export const TO_END: Goal = { left: 0 };
+
 /** Stitches that items take from the left needle; undefined where that hangs on the count. */
 export function takenBy(items: readonly Item[]): number | undefined {
   let sum = 0;

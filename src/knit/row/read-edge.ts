@@ -61,9 +61,13 @@ function countedEdge(c: Cursor, work: StitchName): ReadItem {
 
 const allOf = (work: StitchName): Item => ({ is: 'stitches to', work, goal: { left: 'what follows' } });
 
+const toGoal = (work: StitchName, c: Cursor): Item => ({ is: 'stitches to', work, goal: readGoal(c) ?? { left: 'what follows' } });
+
 /** 'cast on 5 sts', within a row or at its edge. */
 export function readCastOn(c: Cursor): ReadItem | undefined {
   if (!takeAnyPhrase(c, ...CAST_ON)) return undefined;
+  const goal = readGoal(c);
+  if (goal) return { item: { is: 'stitches to', work: 'co', goal }, said: true };
   const n = readCount(c);
   if (n === undefined) return undefined;
   takes(c, 'more', 'new');
@@ -79,6 +83,8 @@ export function readPickUp(c: Cursor): ReadItem | undefined {
   if (!takeAnyPhrase(c, 'pick up', 'pu', 'picking up', 'pick - up')) return undefined;
   takes(c, 'and', '&', ',');
   takes(c, 'k', 'knit', 'p', 'purl');
+  const goal = readGoal(c);
+  if (goal) return { item: { is: 'stitches to', work: 'pu', goal }, said: true };
   const n = readCount(c);
   if (n === undefined) return undefined;
   takeSts(c);
@@ -106,7 +112,7 @@ export const ON_HOLDER = [
 export function readHold(c: Cursor): ReadItem | undefined {
   const start = c.at;
   if (!takes(c, 'place', 'put', 'sl', 'slip', 'leave', 'leaving', 'placing', 'slipping', 'transfer', 'keep', 'move')) return undefined;
-  const all = takeAnyPhrase(c, `rem|remaining|these|those|all|other|the ${STS}`, `the rem|remaining|other ${STS}`, `all rem|remaining ${STS}`);
+  const all = takeAnyPhrase(c, STS, `rem|remaining|these|those|all|other|the ${STS}`, `the rem|remaining|other ${STS}`, `all rem|remaining ${STS}`);
   const n = readCount(c);
   if (all || n !== undefined) {
     takes(c, 'center', 'centre', 'rem', 'remaining');
@@ -114,10 +120,10 @@ export function readHold(c: Cursor): ReadItem | undefined {
     skipManner(c);
     if (takeAnyPhrase(c, ...ON_HOLDER)) {
       skipManner(c);
-      return n === undefined ? { item: allOf('hold'), said: true } : counted('hold', n);
+      return n === undefined ? { item: toGoal('hold', c), said: true } : counted('hold', n);
     }
     if (n !== undefined && takeAnyPhrase(c, 'unworked')) return counted('unworked', n);
-    if (all && takeAnyPhrase(c, 'unworked')) return { item: allOf('unworked'), said: true };
+    if (all && takeAnyPhrase(c, 'unworked')) return { item: toGoal('unworked', c), said: true };
   }
   c.at = start;
   return undefined;
@@ -128,6 +134,7 @@ export function readTake(c: Cursor): ReadItem | undefined {
   const start = c.at;
   if (!takes(c, 'take', 'sl', 'slip', 'return', 'replace', 'put', 'place')) return undefined;
   takes(c, 'up');
+  if (takePhrase(c, `${STS} from|off holder|holders`)) return { item: toGoal('take', c), said: true };
   const n = readCount(c);
   if (n !== undefined) {
     takeSts(c);

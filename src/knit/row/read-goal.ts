@@ -9,7 +9,7 @@ import {
   takePhrase,
   takes,
 } from './cursor.ts';
-import { END, type Goal } from './notation.ts';
+import { END, type Goal, TO_END } from './notation.ts';
 
 export const STS = 'st|sts|stitch|stitches|stich|stiches';
 const MARKER = 'm|mk|mkr|marker|markers|mrk';
@@ -75,7 +75,7 @@ function skipEndWords(c: Cursor): Goal {
     'of next row',
     'of this row',
   );
-  return END;
+  return TO_END;
 }
 
 function readAcross(c: Cursor): Goal | undefined {

@@ -60,10 +60,17 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
   if (read) return addStitch(c, level, read.item, read.said);
   if (peek(c)?.kind === 'number') return readTimesFirst(c, level, depth);
   if (BETWEEN.has(text)) {
+    if (/^(end|ending|ends|finish|finishing)$/.test(text)) openLast(level);
     c.at += 1;
     return undefined;
   }
   return expected(c, 'a stitch or a repeat');
+}
+
+/** 'rep from * to end, ending k1': the end was not the end. */
+function openLast(level: Level): void {
+  const last = level.items.at(-1);
+  if (last && 'goal' in last && 'left' in last.goal && last.goal.left === 0) level.items[level.items.length - 1] = { ...last, goal: END };
 }
 
 function addStitch(c: Cursor, level: Level, item: Item, said: boolean): Fault | undefined {

@@ -46,6 +46,23 @@ const fullNames: Partial<Record<StitchName, string>> = {
   dec: 'decrease 1',
 };
 
+/** Names that would read as several stitches, or as a count, are said so that they read as one. */
+const oneStitch: Partial<Record<StitchName, string>> = {
+  'k1 p1': '(k1, p1) in next st',
+  'k1 p1 k1': '(k1, p1, k1) in next st',
+  'p1 k1 p1': '(p1, k1, p1) in next st',
+  'k1 p1 k1 p1': '(k1, p1, k1, p1) in next st',
+  'k1 p1 k1 p1 k1': '(k1, p1, k1, p1, k1) in next st',
+  'k1 yo k1': '(k1, yo, k1) in next st',
+  'k1 yo k1 yo k1': '(k1, yo, k1, yo, k1) in next st',
+  'inc 2': 'inc 2 in next st',
+  'inc 3': 'inc 3 in next st',
+  'inc 4': 'inc 4 in next st',
+  'dec 2': 'dec 2 at once',
+  'dec 3': 'dec 3 at once',
+  'dec 4': 'dec 4 at once',
+};
+
 const sts = (n: number, full: boolean): string => (full ? (n === 1 ? 'stitch' : 'stitches') : n === 1 ? 'st' : 'sts');
 
 /** English row words by terms (US or UK) and wording. */
@@ -55,13 +72,27 @@ export function englishRowWords(terms: Terms = 'US', wording: Wording = 'abbrevi
   const end = (left: number) => (left === 0 ? 'to end' : `to last ${left === 1 ? '' : `${left} `}${sts(left, full)}`);
   const verb = (work: StitchName) =>
     work === 'k' ? 'knit' : work === 'p' ? 'purl' : work === 'sl' ? 'slip' : undefined;
-  const name = (work: StitchName) => (full ? (fullNames[work] ?? work) : work);
+  const name = (work: StitchName) => oneStitch[work] ?? (full ? (fullNames[work] ?? work) : work);
   const edge: Partial<Record<StitchName, (n: number) => string>> = {
     bo: (n) => `${off} ${n} ${sts(n, full)}`,
     co: (n) => `cast on ${n} ${sts(n, full)}`,
     pu: (n) => `pick up and knit ${n} ${sts(n, full)}`,
     hold: (n) => `place ${n} ${sts(n, full)} on holder`,
     take: (n) => `take up ${n} ${sts(n, full)} from holder`,
+    patt: (n) => `work ${n} ${sts(n, full)} in pattern`,
+    unworked: (n) => `leave ${n} ${sts(n, full)} unworked`,
+  };
+  const runs: Partial<Record<StitchName, string>> = {
+    bo: off,
+    patt: 'work in pattern',
+    k: 'knit',
+    p: 'purl',
+    sl: 'slip',
+    co: 'cast on',
+    pu: 'pick up and knit',
+    hold: `place ${sts(2, full)} on holder`,
+    take: `take up ${sts(2, full)} from holder`,
+    unworked: `leave ${sts(2, full)} unworked`,
   };
   const stitches = (work: StitchName, times: number): string => {
     const said = edge[work];
@@ -71,9 +102,8 @@ export function englishRowWords(terms: Terms = 'US', wording: Wording = 'abbrevi
   };
   return {
     stitches,
-    stitchesTo: (work, left) =>
-      work === 'bo' ? `${off} ${end(left)}` : verb(work) ? `${verb(work)} ${end(left)}` : `[${name(work)}] ${end(left)}`,
-    wholeRow: (work) => (work === 'bo' ? `${off} all ${sts(2, full)}` : (verb(work) ?? `[${name(work)}] ${end(0)}`)),
+    stitchesTo: (work, left) => `${runs[work] ?? `[${name(work)}]`} ${end(left)}`,
+    wholeRow: (work) => (work === 'bo' ? `${off} all ${sts(2, full)}` : (runs[work] ?? `[${name(work)}] ${end(0)}`)),
     group: (inner, times) => `[${inner}] ${times} times`,
     groupTo: (inner, left) => `[${inner}] ${end(left)}`,
     repeatTo: (inner, left) => `*${inner}; repeat from * ${end(left)}`,

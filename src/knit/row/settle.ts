@@ -2,6 +2,7 @@ import { type Fault, fault, ok, type Result, refuse } from '../fault.ts';
 import { spread } from '../shape/spread.ts';
 import { type StitchName, stitches } from '../stitch.ts';
 import { type Goal, type Item, takenBy } from './notation.ts';
+import { normalForm } from './normal-form.ts';
 import type { Step } from './step.ts';
 
 /** What is on the needle when a written row is worked; a row read on its own has none. */
@@ -35,7 +36,7 @@ export function settle(items: readonly Item[], needle?: Needle): Result<Settled>
   const steps = settleItems(items, run);
   if (!Array.isArray(steps)) return refuse(steps);
   passMarkers(run, needle?.stitches ?? 0);
-  return ok({ steps, markers: run.markers, turned: run.turned });
+  return ok({ steps: normalForm(steps), markers: run.markers, turned: run.turned });
 }
 
 function settleItems(items: readonly Item[], run: Run): Step[] | Fault {
@@ -100,8 +101,7 @@ function settleTo(work: StitchName, goal: Goal, run: Run, following: number): St
 }
 
 function settleGroup(item: Extract<Item, { is: 'group' }>, run: Run): Step[] | Fault {
-  const hasMarkers = item.items.some((one) => one.is === 'marker' || 'goal' in one);
-  if (hasMarkers && item.times <= 50) {
+  if (item.items.some(meetsMarker) && item.times <= 50) {
     const steps: Step[] = [];
     for (let i = 0; i < item.times; i += 1) {
       const once = settleItems(item.items, run);
@@ -117,6 +117,10 @@ function settleGroup(item: Extract<Item, { is: 'group' }>, run: Run): Step[] | F
   move(run, takes === undefined ? undefined : takes * item.times, makes === undefined ? undefined : makes * item.times);
   return item.times === 0 ? [] : [{ repeat: inner, times: item.times }];
 }
+
+/** Each round of such a group lies elsewhere on the needle, so each is spelled out. */
+const meetsMarker = (item: Item): boolean =>
+  item.is === 'marker' || ('goal' in item && 'marker' in item.goal) || ('items' in item && item.items.some(meetsMarker));
 
 /** The inside of a repeat, without moving along the needle. */
 function settleInner(items: readonly Item[], run: Run): Step[] | Fault {
