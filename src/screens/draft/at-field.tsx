@@ -16,11 +16,21 @@ interface LengthFieldProps {
   /** the field of the design that a fault or caution names */
   readonly path: string;
   readonly signed?: boolean | undefined;
+  /** without stepping buttons */
+  readonly bare?: boolean | undefined;
   readonly onChange: (mm: number | null) => void;
 }
 
 /** A length in her unit, with what is wrong at it and what to look at below it. */
-export function LengthField({ label, hint, mm, path, signed = false, onChange }: LengthFieldProps) {
+export function LengthField({
+  label,
+  hint,
+  mm,
+  path,
+  signed = false,
+  bare = false,
+  onChange,
+}: LengthFieldProps) {
   const wrong = faultAt(path);
   const step = speech.value.units === 'in' ? 0.25 : 0.5;
   return (
@@ -33,6 +43,7 @@ export function LengthField({ label, hint, mm, path, signed = false, onChange }:
         unit={lengthUnit()}
         decimals
         signed={signed}
+        bare={bare}
         step={step}
         {...(signed ? {} : { min: 0 })}
         onChange={(typed) => onChange(typed === undefined ? null : lengthTyped(typed))}

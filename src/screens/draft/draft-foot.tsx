@@ -64,13 +64,13 @@ export function DraftFoot() {
   );
 }
 
-/** Opens the group in which the first trouble stands and goes to it. */
+/** Opens the groups in which the first trouble stands and goes to it. */
 function goToTrouble(): void {
   const path = (faults.value[0] ?? openCautions.value[0])?.at.field;
   const at = document.querySelector<HTMLElement>(`[data-field="${path}"]`);
-  const group = at?.closest('details');
-  if (!at || !group) return;
-  group.open = true;
+  if (!at) return;
+  for (let group = at.closest('details'); group; group = group.parentElement?.closest('details') ?? null)
+    group.open = true;
   const field = at.querySelector<HTMLElement>('input, select');
   if (field) field.focus();
   at.scrollIntoView({ block: 'center' });

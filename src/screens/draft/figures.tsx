@@ -88,9 +88,16 @@ export function EaseFigures() {
   return (
     <Group title={say('draft.ease')} says={says}>
       <p class="quiet">{say('draft.easeHint')}</p>
-      <div class="draft-grid">
+      <div class="draft-grid draft-narrow">
         {eases.map(([name, label]) => (
-          <DesignLength key={name} label={say(label)} mm={wished.ease[name]} path={`ease.${name}`} signed />
+          <DesignLength
+            key={name}
+            label={say(label)}
+            mm={wished.ease[name]}
+            path={`ease.${name}`}
+            signed
+            bare
+          />
         ))}
       </div>
     </Group>

@@ -37,19 +37,26 @@ export function Measures() {
     <Group title={say('draft.measures')} says={whose} open>
       <Whose />
       <p class="quiet">{say('draft.tableNote')}</p>
-      <div class="draft-grid">
-        {measures.map(([name, label, hint]) => (
-          <LengthField
-            key={name}
-            label={say(label)}
-            hint={hint && say(hint)}
-            mm={body[name]}
-            path={`body.${name}`}
-            onChange={(mm) => setMeasure(name, mm)}
-          />
-        ))}
-      </div>
-      <KeepPerson />
+      <details class="draft-more">
+        <summary>{say('draft.eachMeasure')}</summary>
+        <div class="draft-grid draft-narrow">
+          {measures.map(([name, label, hint]) => (
+            <LengthField
+              key={name}
+              label={say(label)}
+              hint={hint && say(hint)}
+              mm={body[name]}
+              path={`body.${name}`}
+              bare
+              onChange={(mm) => setMeasure(name, mm)}
+            />
+          ))}
+        </div>
+      </details>
+      <details class="draft-more">
+        <summary>{say('draft.keepUnderName')}</summary>
+        <KeepPerson />
+      </details>
     </Group>
   );
 }

@@ -34,6 +34,8 @@ export const words: Translation<typeof english> = {
   babies: 'Babys',
   tableNote: 'Aus veröffentlichten Tabellen; miss nach, wo du kannst.',
   size: 'Größe',
+  eachMeasure: 'Jedes einzelne Maß',
+  keepUnderName: 'Unter einem Namen merken',
   keepPerson: 'Diese Maße merken',
   personName: 'Name',
   personKept: 'Maße von {name} gemerkt.',

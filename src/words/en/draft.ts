@@ -34,6 +34,8 @@ export const words = {
   babies: 'Babies',
   tableNote: 'From published tables; measure where you can.',
   size: 'Size',
+  eachMeasure: 'Each measure',
+  keepUnderName: 'Keep them under a name',
   keepPerson: 'Keep these measures',
   personName: 'Name',
   personKept: 'Measures of {name} kept.',

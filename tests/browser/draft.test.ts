@@ -1,0 +1,190 @@
+import { mkdirSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { type Served, serve } from '../run/serve.ts';
+import { violations } from './axe.ts';
+import { openPhone, type Phone, type phones, removeProfiles } from './drive.ts';
+import { until } from './until.ts';
+
+let host: Served;
+let phone: Phone | undefined;
+
+beforeAll(async () => {
+  host = await serve({ root: process.env.RIDGELINE_OUT ?? 'dist' });
+});
+
+afterEach(async () => {
+  await phone?.close();
+  phone = undefined;
+});
+
+afterAll(async () => {
+  await host.close();
+  removeProfiles();
+});
+
+/** A phone set to British English measures in centimetres. */
+async function openDraft(size: keyof typeof phones, units: 'cm' | 'in' = 'cm'): Promise<Page> {
+  phone = await openPhone({ size });
+  if (units === 'cm')
+    await phone.page.addInitScript(() =>
+      Object.defineProperty(navigator, 'languages', { get: () => ['en-GB'] }),
+    );
+  await phone.page.goto(`${host.url}#/draft`);
+  await phone.page.locator('.draft-group').first().waitFor();
+  return phone.page;
+}
+
+/** Pictures to look at, where a folder for them is named. */
+async function shot(page: Page, name: string): Promise<void> {
+  const folder = process.env.RIDGELINE_SHOTS;
+  if (folder === undefined) return;
+  mkdirSync(folder, { recursive: true });
+  await page.screenshot({ path: `${folder}/draft-${name}.png`, fullPage: true });
+}
+
+const openAll = (page: Page) =>
+  page.evaluate(() => {
+    for (const group of document.querySelectorAll('details')) group.open = true;
+  });
+
+const choose = (page: Page, legend: string, option: string) =>
+  page.getByRole('group', { name: legend, exact: true }).getByText(option, { exact: true }).tap();
+
+const group = (page: Page, title: string) =>
+  page.locator('.draft-group').filter({ has: page.getByRole('heading', { name: title, exact: true }) });
+
+/** Whether the page can be moved sideways, and what sticks out. */
+const stickingOut = (page: Page) =>
+  page.evaluate(() => {
+    const wide = document.documentElement.scrollWidth > document.documentElement.clientWidth;
+    return wide ? document.documentElement.scrollWidth : 0;
+  });
+
+const drawing = (page: Page) => page.locator('.draft-drawing .draft-made').first().getAttribute('d');
+
+describe('a garment from measures and a swatch', () => {
+  it('is shown to scale while a figure changes, warns at the field, is overruled, survives a reload and is made', async () => {
+    const page = await openDraft('common');
+    await openAll(page);
+    const before = await drawing(page);
+    const length = page.getByLabel('Length', { exact: true });
+    await length.fill('72');
+    await until(
+      () => drawing(page),
+      (now) => now !== before,
+    );
+
+    // each rounding is stated
+    const row = page.getByRole('row', { name: /^Length 72 cm/ });
+    expect(await row.innerText()).toMatch(/72 cm\s+7[12](\.\d)? cm/);
+
+    // a head that does not pass: said at the neck, then overruled
+    await page.getByLabel('Neck width', { exact: true }).fill('9');
+    await page.getByLabel('Neck depth in front', { exact: true }).fill('2');
+    const caution = page.locator('[data-field="neck.widthMm"] .draft-caution');
+    expect(await caution.innerText()).toContain('less than the head');
+    await shot(page, 'caution');
+    await caution.getByRole('button', { name: 'Keep it so' }).tap();
+    expect(await caution.innerText()).toContain('You keep it so.');
+
+    // what cannot be is said at its field and stops the making
+    await page.getByLabel('Neck width', { exact: true }).fill('60');
+    const make = page.getByRole('button', { name: 'Make it', exact: true });
+    expect(await make.isDisabled()).toBe(true);
+    expect(await page.locator('[data-field="neck.widthMm"]').innerText()).toContain(
+      'nothing for the shoulders',
+    );
+    await page.getByLabel('Neck width', { exact: true }).fill('18');
+    expect(await make.isDisabled()).toBe(false);
+
+    await page.getByLabel('Name of the garment').fill('Grey pullover');
+    await page.waitForTimeout(300);
+    await page.reload();
+    await page.locator('.draft-group').first().waitFor();
+    await openAll(page);
+    expect(await page.getByLabel('Length', { exact: true }).inputValue()).toBe('72');
+    await make.tap();
+    await page.getByRole('heading', { level: 1, name: 'Grey pullover' }).waitFor();
+    for (const piece of ['Back', 'Front', 'Sleeve', 'Neckband']) {
+      expect(await page.getByText(piece, { exact: true }).count()).toBeGreaterThan(0);
+    }
+    expect(phone?.complaints).toEqual([]);
+    expect(phone?.strangers).toEqual([]);
+  });
+
+  it('keeps several people, takes a size of the tables, and measures in inches on a phone that does', async () => {
+    const page = await openDraft('common');
+    await openAll(page);
+    await page.getByLabel('Whose measures').selectOption({ label: 'Children (years), 8' });
+    const chest = page.getByLabel('Chest', { exact: true }).first();
+    await until(
+      () => chest.inputValue(),
+      (value) => value === '67.3',
+    );
+    await page.getByLabel('Chest', { exact: true }).first().fill('70');
+    const people = group(page, 'Measures');
+    for (const name of ['Ida', 'Tom']) {
+      await people.getByLabel('Name', { exact: true }).fill(name);
+      await people.getByRole('button', { name: 'Keep these measures' }).tap();
+      await page.getByText(`Measures of ${name} kept.`).waitFor();
+    }
+    await page.getByLabel('Whose measures').selectOption({ label: 'Women, L' });
+    await page.getByLabel('Whose measures').selectOption({ label: 'Ida' });
+    await until(
+      () => chest.inputValue(),
+      (value) => value === '70',
+    );
+    await page.close();
+    const inInches = await (phone as Phone).context.newPage();
+    await inInches.goto(`${host.url}#/draft`);
+    await inInches.locator('.draft-group').first().waitFor();
+    // 70 cm to the sixteenth of an inch that a tape shows
+    expect(await inInches.getByLabel('Chest', { exact: true }).first().inputValue()).toBe('27.56');
+  });
+
+  it('shows sizes side by side, and a cardigan with bands and button holes', async () => {
+    const page = await openDraft('common');
+    await openAll(page);
+    await choose(page, 'Garment', 'Cardigan');
+    await choose(page, 'Armhole', 'Raglan');
+    await choose(page, 'Neck', 'V');
+    await group(page, 'In several sizes').getByRole('button', { name: 'Work out the sizes' }).tap();
+    const table = page.locator('.draft-grade');
+    await table.waitFor();
+    expect(await table.getByRole('columnheader').allInnerTexts()).toEqual(
+      expect.arrayContaining(['XS', 'S', 'M', 'L', 'XL']),
+    );
+    expect(await table.innerText()).toContain('Front band');
+    await shot(page, 'sizes');
+    await page.getByRole('button', { name: 'Make it', exact: true }).tap();
+    await page.getByRole('heading', { level: 1, name: 'New garment' }).waitFor();
+  });
+
+  it.each(['common', 'small'] as const)(
+    'stands on a %s phone without sideways scrolling and without violations',
+    async (size) => {
+      const page = await openDraft(size);
+      await shot(page, `${size}-folded`);
+      await openAll(page);
+      await shot(page, `${size}-open`);
+      expect(await stickingOut(page)).toBe(0);
+      expect(await violations(page)).toEqual([]);
+    },
+  );
+
+  it('works by keyboard: groups open with Enter, choices move with the arrows', async () => {
+    const page = await openDraft('common');
+    const summary = group(page, 'Ribs and bands').locator('summary').first();
+    await summary.focus();
+    await page.keyboard.press('Enter');
+    await page.getByLabel('Hem: height', { exact: true }).waitFor();
+    await page.getByRole('radio', { name: 'Pullover' }).focus();
+    await page.keyboard.press('ArrowRight');
+    await until(
+      () => page.getByRole('radio', { name: 'Cardigan' }).isChecked(),
+      (checked) => checked,
+    );
+    await page.getByLabel('Buttons', { exact: true }).waitFor();
+  });
+});
