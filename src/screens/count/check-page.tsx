@@ -37,16 +37,18 @@ export function CheckPage({ now, entries }: CountPageProps) {
           <p class="count-soft">
             {firm ? say('count.firmGround', { row: firm.row }) : say('count.firmNone')}
           </p>
-          <Button kind="main" icon="check" wide onPress={() => void check(planned)}>
-            {say('count.agrees')}
-          </Button>
-          <NumberPad
-            label={say('count.onNeedle')}
-            value={typed}
-            doneLabel={say('count.compare')}
-            onChange={setTyped}
-            onDone={(count) => void check(count)}
-          />
+          <div class="count-thumb">
+            <Button kind="main" icon="check" wide onPress={() => void check(planned)}>
+              {say('count.agrees')}
+            </Button>
+            <NumberPad
+              label={say('count.onNeedle')}
+              value={typed}
+              doneLabel={say('count.compare')}
+              onChange={setTyped}
+              onDone={(count) => void check(count)}
+            />
+          </div>
         </>
       ) : (
         <>

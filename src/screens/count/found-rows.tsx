@@ -32,9 +32,9 @@ export function FoundRows({ now, found, observations }: FoundRowsProps) {
   const take = (worked: number) => void setPlace(worked, 'place').then((done) => done && setSet(worked));
   return (
     <section class="count-card" aria-label={say('count.fitsAll', { count: rows.length })}>
-      <h2>
-        <span role="status">{say('count.fitsAll', { count: rows.length })}</span>
-      </h2>
+      <div role="status">
+        <h2>{say('count.fitsAll', { count: rows.length })}</h2>
+      </div>
       {set !== undefined && (
         <Notice kind="done" live>
           {say('count.placeSet', { rows: set })}

@@ -33,7 +33,11 @@ export function NewPlan({ now, made }: { readonly now: InHand; readonly made: Re
           <p>{saysHow(withLengths(made.how))}</p>
           <p>{say('count.rowsWas', first.rows)}</p>
           <p>{ahead.length === 0 ? say('count.noShapings') : say('count.nextShapings', { list })}</p>
-          {last && <p class="count-soft">{saysStitches(last.after > 0 ? last.after : last.before)}</p>}
+          {last && (
+            <p>
+              {say('count.endsWith', { stitches: saysStitches(last.after > 0 ? last.after : last.before) })}
+            </p>
+          )}
         </div>
       </Card>
       {off.length === 0 ? (

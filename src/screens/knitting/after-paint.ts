@@ -10,9 +10,21 @@ export const ToolsSheet = later(async () => (await import('./tools-sheet.tsx')).
 export const LegendSheet = later(async () => (await import('./legend-sheet.tsx')).LegendSheet);
 export const NothingHere = later(async () => (await import('./nothing-here.tsx')).NothingHere);
 export const RestNotice = later(async () => (await import('./rest-notice.tsx')).RestNotice);
+export const RowNotes = later(async () => (await import('../count/row-notes.tsx')).RowNotes);
 export const Locked = later(async () => (await import('./locked.tsx')).Locked);
 
-const all = [SmallMap, PlaceMap, RowsSheet, ToolsSheet, PartEnd, LegendSheet, Locked, RestNotice, NothingHere];
+const all = [
+  SmallMap,
+  PlaceMap,
+  RowsSheet,
+  ToolsSheet,
+  PartEnd,
+  LegendSheet,
+  Locked,
+  RowNotes,
+  RestNotice,
+  NothingHere,
+];
 
 /** Long enough for the row to be painted on a slow phone, short enough that no thumb notices. */
 const AFTER_MS = 200;

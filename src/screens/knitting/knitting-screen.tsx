@@ -29,6 +29,7 @@ import {
   PartEnd,
   PlaceMap,
   RestNotice,
+  RowNotes,
   RowsSheet,
   ToolsSheet,
   useRestAfterPaint,
@@ -97,6 +98,7 @@ function Knitting({ now }: { readonly now: InHand }) {
         ) : (
           <PartEnd now={now} title={title} />
         )}
+        {read && <RowNotes now={now} row={read.n} />}
         {read && <Ahead now={now} row={read.n} />}
         <div ref={map}>
           <PlaceMap now={now} />

@@ -233,6 +233,7 @@ export const words: Translation<typeof english> = {
   'how neck': 'Rumpf und beide Halsseiten ändern sich um {rows} Reihen; die Schultern bleiben, wo sie sind.',
   'how first': 'Reihe für Reihe wie das andere.',
   'how plain': 'Der Plan, mit dem das Teil begann.',
+  endsWith: 'Es endet mit {stitches}, wie der Plan es will.',
   nextShapings: 'Formreihen ab hier: {list}',
   noShapings: 'Ab hier keine Formreihen mehr.',
   noLonger: 'Passt nicht mehr',

@@ -229,6 +229,7 @@ export const words = {
   'how neck': 'The body and both sides of the neck change by {rows} rows; the shoulders stay where they are.',
   'how first': 'Row by row as the other one.',
   'how plain': 'The plan that the piece began with.',
+  endsWith: 'It ends with {stitches}, as the plan wants.',
   nextShapings: 'Shaping from here: {list}',
   noShapings: 'No more shaping from here.',
   noLonger: 'No longer matches',

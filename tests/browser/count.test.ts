@@ -1,0 +1,251 @@
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { type Served, serve } from '../run/serve.ts';
+import { violations } from './axe.ts';
+import { openPhone, type Phone, phones, removeProfiles } from './drive.ts';
+import { shot } from './editor-hand.ts';
+
+let host: Served;
+let phone: Phone | undefined;
+
+beforeAll(async () => {
+  host = await serve({ root: process.env.RIDGELINE_OUT ?? 'dist' });
+});
+
+afterEach(async () => {
+  await phone?.close();
+  phone = undefined;
+});
+
+afterAll(async () => {
+  await host.close();
+  removeProfiles();
+});
+
+const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name, exact: true });
+const link = (page: Page, name: string | RegExp) => page.getByRole('link', { name });
+
+const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true });
+
+/** Opens the sample's first sleeve with so many rows worked. */
+async function openSleeve(rows: number, size: keyof typeof phones = 'common'): Promise<Page> {
+  phone = await openPhone({ size });
+  const { page } = phone;
+  await page.goto(`${host.url}#/sample`);
+  await button(page, 'Row done').waitFor();
+  await page.goto(`${host.url}#/k/sample/sleeve/0/1?row=${rows + 1}`);
+  if (rows > 0) await button(page, `Row ${rows + 1} is next`).tap();
+  await page
+    .getByText(`Row ${rows + 1} of 139`)
+    .first()
+    .waitFor();
+  await button(page, 'Row done').waitFor();
+  return page;
+}
+
+async function openTool(page: Page, name: string): Promise<void> {
+  await button(page, 'Tools').tap();
+  await link(page, new RegExp(`^${name}`)).tap();
+  await page.getByRole('heading', { level: 1, name }).waitFor();
+}
+
+async function typeOnPad(page: Page, count: number): Promise<void> {
+  for (const digit of String(count)) await page.locator('.key', { hasText: new RegExp(`^${digit}$`) }).tap();
+  await button(page, 'Compare').tap();
+}
+
+/** Nothing to scroll sideways, every target big enough for a thumb, nothing that axe minds. */
+async function isSound(page: Page): Promise<void> {
+  expect(await violations(page)).toEqual([]);
+  const width = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+  expect(width).toBeLessThanOrEqual(0);
+  const small = await page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>('.count-page button, .count-page a, .count-page select')]
+      .filter((one) => one.offsetParent !== null && one.getBoundingClientRect().height < 44)
+      .map((one) => one.outerHTML.slice(0, 80)),
+  );
+  expect(small).toEqual([]);
+}
+
+for (const size of ['common', 'small'] as const) {
+  describe(`on a phone ${phones[size].width} px wide`, () => {
+    it('a count that agrees makes firm ground; one that does not is explained, looked at and accepted', async () => {
+      const page = await openSleeve(48, size);
+      await openTool(page, 'Check the count');
+      await page.getByText('The plan has 72 stitches on the needle.').waitFor();
+      await shot(page, 'count-check');
+      await isSound(page);
+      await button(page, 'It agrees').tap();
+      await page.getByText('72 is right. Row 48 is firm ground now.').waitFor();
+      await link(page, 'Back to the row in hand').last().tap();
+      for (let row = 49; row <= 61; row += 1) await button(page, 'Row done').tap();
+      await page.getByText('Row 62 of 139').first().waitFor();
+      await openTool(page, 'Check the count');
+      await page.getByText('Firm ground: after row 48 the count was right.').waitFor();
+      await typeOnPad(page, 77);
+      await page.getByText('1 stitch too few').waitFor();
+      await page.getByRole('heading', { name: 'One look tells more' }).waitFor();
+      await shot(page, 'count-explained');
+      await isSound(page);
+      await page.locator('.count-look button', { hasText: 'a ladder' }).tap();
+      await page.getByText('Your answer has put them in this order.').waitFor();
+      expect(await page.locator('.count-list h3').first().innerText()).toBe('A stitch was dropped');
+      await shot(page, 'count-looked');
+      await link(page, 'Keep the count and plan the rest anew').first().tap();
+      await page.getByRole('heading', { level: 1, name: 'Plan the rest anew' }).waitFor();
+      await page.getByText('is laid anew over the rows that are left').waitFor();
+      await shot(page, 'count-rework');
+      await isSound(page);
+      await button(page, 'Knit by this plan').tap();
+      await page.getByText('From here on by the new plan.').waitFor();
+      await link(page, 'Back to the row in hand').last().tap();
+      await page.getByText('Row 62 of 139').first().waitFor();
+      await page.reload();
+      await page.getByText('Row 62 of 139').first().waitFor();
+      expect(phone?.complaints).toEqual([]);
+    });
+
+    it('a lost place is found from what is on the needle', async () => {
+      const page = await openSleeve(20, size);
+      await openTool(page, 'Find my place');
+      await field(page, 'Stitches on the needle').fill('70');
+      await page.getByRole('heading', { name: '4 rows fit' }).waitFor();
+      await page.getByText('What tells them apart').waitFor();
+      await shot(page, 'count-find');
+      await isSound(page);
+      await field(page, 'Rows above the last shaping at an edge').fill('2');
+      await page.getByRole('heading', { name: '1 row fits' }).waitFor();
+      await button(page, 'That is my place').tap();
+      await page.getByText('The place is set: 45 rows are worked.').waitFor();
+      await link(page, 'Back to the row in hand').first().tap();
+      await page.getByText('Row 46 of 139').first().waitFor();
+    });
+
+    it('a lifeline is put in, rows are ripped back to it, and the place follows', async () => {
+      const page = await openSleeve(50, size);
+      await openTool(page, 'Notes and lifelines');
+      await button(page, 'A lifeline goes through row 50').tap();
+      await page.getByText('Lifeline in row 50').waitFor();
+      await field(page, 'A note for row 51').fill('Tighter here <b>please</b>');
+      await button(page, 'Keep the note').tap();
+      await page.getByText('Tighter here <b>please</b>').waitFor();
+      await shot(page, 'count-notes');
+      await isSound(page);
+      await link(page, 'Back to the row in hand').first().tap();
+      for (let row = 51; row <= 57; row += 1) await button(page, 'Row done').tap();
+      await page.getByText('Row 58 of 139').first().waitFor();
+      await openTool(page, 'Rip back');
+      await page.getByText('Pull 7 rows.').waitFor();
+      await page.getByText('Then 72 stitches are on the needle.').waitFor();
+      await shot(page, 'count-rip');
+      await isSound(page);
+      await button(page, 'It is ripped back').tap();
+      await page.getByText('Ripped back: 50 rows are worked, 72 stitches on the needle.').waitFor();
+      await link(page, 'Back to the row in hand').last().tap();
+      await page.getByText('Row 51 of 139').first().waitFor();
+      await page.getByText('Tighter here <b>please</b>').waitFor();
+    });
+
+    it('a piece that measures longer is planned anew, and what no longer matches is said first', async () => {
+      const page = await openSleeve(60, size);
+      await openTool(page, 'Plan the rest anew');
+      await page.getByText('It measures longer or shorter', { exact: true }).tap();
+      await page.getByLabel('Counted from').selectOption({ index: 1 });
+      await field(page, 'Height measured from there to the needle').fill('6.3');
+      await page.getByRole('heading', { name: 'The new plan' }).waitFor();
+      await page.getByText('Rows in all: 131 (before: 139)').waitFor();
+      await page.getByText('No longer matches').waitFor();
+      await shot(page, 'count-measured');
+      await isSound(page);
+      await button(page, 'Knit by this plan').tap();
+      await page.getByText('From here on by the new plan.').waitFor();
+      await link(page, 'Back to the row in hand').last().tap();
+      await page.getByText('Row 61 of 131').first().waitFor();
+      await openTool(page, 'Plan the rest anew');
+      await page.getByText('Plans so far').tap();
+      await page.getByText('1: 139 rows').tap();
+      await page.locator('details li').nth(138).waitFor();
+    });
+
+    it('two sleeves on one needle: one tap each in turn, or one for both', async () => {
+      const page = await openSleeve(0, size);
+      await openTool(page, 'Two on one needle');
+      await button(page, 'Row done on both').waitFor();
+      await shot(page, 'count-together');
+      await isSound(page);
+      await button(page, 'Row done on both').tap();
+      await page.getByText('This row: wrong side').waitFor();
+      await button(page, /^Row 2 of Sleeve, no\. 2 done$/).tap();
+      await page.getByText('One is a row ahead; the other comes now.').waitFor();
+      await button(page, /^Row 2 of Sleeve, no\. 1 done$/).tap();
+      await page.getByText('This row: right side').waitFor();
+      await button(page, /^Undo on Sleeve, no\. 2$/).tap();
+      await page.getByText('One is a row ahead; the other comes now.').waitFor();
+      await link(page, 'Back to the row in hand').first().tap();
+      await page.getByText('Row 3 of 139').first().waitFor();
+    });
+
+    it('the pace is told from the log', async () => {
+      const page = await openSleeve(0, size);
+      for (let row = 1; row <= 5; row += 1) await button(page, 'Row done').tap();
+      await page.getByText('Row 6 of 139').first().waitFor();
+      await openTool(page, 'Pace and sittings');
+      await page.getByText('Rows an hour').waitFor();
+      await page.getByRole('img', { name: /^The last 1 sitting/ }).waitFor();
+      await shot(page, 'count-pace');
+      await isSound(page);
+    });
+  });
+}
+
+describe('by keyboard alone', () => {
+  it('a count is typed, explained, and the place is set from the explanation', async () => {
+    const page = await openSleeve(59);
+    const tabTo = async (name: RegExp) => {
+      for (let i = 0; i < 60; i += 1) {
+        await page.keyboard.press('Tab');
+        const said = await page.evaluate(() => {
+          const at = document.activeElement;
+          return `${at?.getAttribute('aria-label') ?? ''} ${at?.textContent ?? ''}`.trim();
+        });
+        if (name.test(said)) return;
+      }
+      throw new Error(`${name} cannot be reached by Tab`);
+    };
+    await page.locator('h1').focus();
+    await tabTo(/^Tools/);
+    await page.keyboard.press('Enter');
+    await tabTo(/^Check the count/);
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { level: 1, name: 'Check the count' }).waitFor();
+    await page.getByText('The plan has 78 stitches on the needle.').waitFor();
+    await tabTo(/^1$/);
+    await page.keyboard.type('76');
+    await tabTo(/^Compare/);
+    await page.keyboard.press('Enter');
+    await page.getByText('2 stitches too few').waitFor();
+    await tabTo(/^Set the place: 58 rows are worked/);
+    await page.keyboard.press('Enter');
+    await page.getByText('Row 59 of 139').first().waitFor();
+    expect(phone?.complaints).toEqual([]);
+  });
+});
+
+describe('the second sleeve', () => {
+  it('is offered to be knitted as the first really was, once that was planned anew', async () => {
+    const page = await openSleeve(60);
+    await openTool(page, 'Plan the rest anew');
+    await field(page, 'Stitches really on the needle').fill('76');
+    await button(page, 'Knit by this plan').tap();
+    await page.getByText('From here on by the new plan.').waitFor();
+    const second = page.url().replace(/\/1\/rework.*$/, '/2/rework');
+    await page.goto(second);
+    await page.getByText('As the other one was really knitted', { exact: true }).tap();
+    await page.getByText('Row by row as the other one.').waitFor();
+    await shot(page, 'count-second');
+    await button(page, 'Knit by this plan').tap();
+    await page.getByText('From here on by the new plan.').waitFor();
+    await page.goto(second.replace('/rework', ''));
+    await page.getByText('Row 1 of 139').first().waitFor();
+  });
+});
