@@ -8,6 +8,7 @@ import type { PlannedRow, PlannedSection, ShapingMark } from './planned.ts';
 import type { PartRecipe, Section } from './recipe.ts';
 import { buildRow, type RowSetting } from './row-of.ts';
 import { groupOnWrongSide, type RowShaping, shapingByRow } from './row-shaping.ts';
+import { marksOfSteps } from './worded-marks.ts';
 
 /** The needle and its history while a part is spelled out; a later part goes on from it. */
 export interface Needle {
@@ -18,6 +19,8 @@ export interface Needle {
   /** mm above the piece's cast-on */
   height: number;
   fabric: FabricName | undefined;
+  /** needle last worked with, mm */
+  mm: number | undefined;
 }
 
 export interface SpelledOut {
@@ -35,7 +38,8 @@ export function spellOut(part: PartRecipe, needle: Needle, heights: readonly num
     if (trouble) return refuse(placed(trouble, { sectionIndex: index }));
     const { name, fabric, needle: needleMm, onNeedle } = section;
     const counted = onNeedle === undefined ? {} : { onNeedle };
-    sections.push({ name, fabric, needle: needleMm, first, last: rows.length, ...counted });
+    const read = { ...(section.own ? { own: section.own } : {}), ...(section.length ? { length: section.length } : {}) };
+    sections.push({ name, fabric, needle: needleMm, first, last: rows.length, ...counted, ...read });
   }
   return ok({ rows, sections });
 }
@@ -128,6 +132,7 @@ class SectionInWork {
       shaping: marks,
       height: needle.height,
     });
+    needle.mm = this.section.needle;
     needle.side = otherSide(needle.side);
     needle.phase += 1;
     return undefined;
@@ -139,7 +144,7 @@ class SectionInWork {
     const worked = workRow(steps, before);
     if (!worked.ok) return worked;
     const by = worked.value.after - before;
-    const marks: ShapingMark[] = by === 0 ? [] : [{ kind: 'across', edge: 'across', by }];
+    const marks = by === 0 ? [] : marksOfSteps(steps, before, this.needle.side);
     return ok({ steps, columns: by === 0 ? this.needle.columns : freshColumns(worked.value.after), marks });
   }
 

@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { marksOfSteps } from '../../../src/knit/piece/worded-marks.ts';
+import { parseRow } from '../../../src/knit/row/parse.ts';
+
+const marks = (text: string, before: number, side: 'RS' | 'WS') => {
+  const row = parseRow(text);
+  return row.ok ? marksOfSteps(row.value, before, side) : row.faults;
+};
+
+/** An RS row is worked from the right edge to the left. */
+describe('a spelled-out row', () => {
+  it('that decreases near both ends is shaped at both edges', () => {
+    expect(marks('k1, ssk, k to last 3 sts, k2tog, k1', 40, 'RS')).toEqual([
+      { kind: 'edge', edge: 'right', by: -1 },
+      { kind: 'edge', edge: 'left', by: -1 },
+    ]);
+  });
+
+  it('on the wrong side begins at the left edge', () => {
+    expect(marks('p2tog, p to end', 40, 'WS')).toEqual([{ kind: 'edge', edge: 'left', by: -1 }]);
+  });
+
+  it('that begins with stitches bound off is a group at that edge', () => {
+    expect(marks('bind off 12 sts, k to end', 40, 'RS')).toEqual([{ kind: 'bind off', edge: 'right', by: -12 }]);
+  });
+
+  it('that decreases all along is shaped across', () => {
+    expect(marks('*k4, k2tog; rep from * to end', 168, 'RS')).toEqual([{ kind: 'across', edge: 'across', by: -28 }]);
+  });
+
+  it('of lace that keeps its count has no mark', () => {
+    expect(marks('*k1, k2tog, yo, k1, yo, k2tog; rep from * to end', 12, 'RS')).toEqual([]);
+  });
+});
