@@ -58,3 +58,5 @@ export { type Taper, type TaperWish, taper } from './shape/taper.ts';
 export { isStitchName, type StitchKind, type StitchName, stitches, stitchNames } from './stitch.ts';
 export { type LastBall, lastBall } from './yarn/last-ball.ts';
 export { type Taken, type YarnNeed, yarnFor } from './yarn/need.ts';
+export { writePattern } from './written/write-pattern.ts';
+export { type Sized, writeSizes } from './written/write-sizes.ts';

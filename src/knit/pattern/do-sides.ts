@@ -86,7 +86,7 @@ export function doWorkOn(build: Build, piece: PieceBuild, part: PartBuild, said:
 export function doRejoin(build: Build, piece: PieceBuild, said: Extract<Statement, { is: 'rejoin' }>): Fault | undefined {
   const { part } = build;
   if (part?.gap) resolveGap(build, piece, part);
-  const wanted = piece.resting.find((one) => one.stitches === said.stitches) ?? piece.resting[0];
+  const wanted = piece.resting.find((one) => one.stitches === said.stitches) ?? partOfResting(piece, said.stitches);
   if (wanted === undefined) {
     if (part !== undefined && !isDone(part)) return undefined;
     return fault('nothing rests', 'No stitches are known to rest on a holder.');
@@ -99,6 +99,18 @@ export function doRejoin(build: Build, piece: PieceBuild, said: Extract<Statemen
   }
   takeUp(build, piece, wanted, said.side ?? wanted.firstSide);
   return said.stitches !== undefined && said.stitches !== wanted.stitches ? countDiffers(said.stitches, wanted.stitches) : undefined;
+}
+
+/** 'rejoin yarn to next 12 sts' of 40 that rest: those beside the stitches worked before; the others go on resting. */
+function partOfResting(piece: PieceBuild, stitches: number | undefined): Resting | undefined {
+  const whole = piece.resting[0];
+  if (whole === undefined || stitches === undefined || stitches >= whole.stitches || whole.edge === 'middle') return whole;
+  const left = whole.stitches - stitches;
+  const atLeft = whole.edge === 'left';
+  const next: Resting = { ...whole, stitches, edge: 'middle', column: atLeft ? whole.column : whole.column + left };
+  const rest: Resting = { ...whole, stitches: left, column: atLeft ? whole.column + stitches : whole.column };
+  piece.resting.splice(0, 1, next, rest);
+  return next;
 }
 
 /** 'complete other side to match, reversing shaping': the mirror image of the side that was worked first. */

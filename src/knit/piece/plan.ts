@@ -75,6 +75,7 @@ const freshNeedle = (count: number, side: Side): Needle => ({
   phase: side === 'RS' ? 0 : 1,
   height: 0,
   fabric: undefined,
+  mm: undefined,
 });
 
 function takeFrom(
@@ -149,6 +150,9 @@ const lastCell = (cells: PlannedPart['cells'], recipe: Recipe): PlannedPart['cel
   return { width: widthOf(1, gauge), height: heightOf(1, gauge) };
 };
 
+/** For a part that is bound off at once and goes on from none: a usual needle for a medium yarn. */
+const UNKNOWN_NEEDLE_MM = 4;
+
 /** Name of the one-row section in which a part is bound off. */
 export const BIND_OFF = 'bind off';
 
@@ -162,7 +166,7 @@ function withBindOff({ rows, sections }: SpelledOut, part: PartRecipe, needle: N
     n,
     side: needle.side,
     section: sections.length,
-    needle: last?.needle ?? 4,
+    needle: last?.needle ?? needle.mm ?? UNKNOWN_NEEDLE_MM,
     steps: [{ work: 'bo', until: { left: 0 } }],
     before: count,
     after: 0,

@@ -1,0 +1,97 @@
+import { ok, type Result, refuse } from '../fault.ts';
+import type { Gauge } from '../gauge.ts';
+import type { Garment, Yarn } from '../piece/garment.ts';
+import { plan } from '../piece/plan.ts';
+import type { Plan, PlannedPart } from '../piece/planned.ts';
+import type { Recipe } from '../piece/recipe.ts';
+import { englishRowWords, type Terms } from '../row/row-words.ts';
+import { type RowLineWords, rowLines, stitchCount } from './row-lines.ts';
+
+export interface WriteOptions {
+  readonly terms?: Terms;
+}
+
+/**
+ * A garment as a written pattern in standard wording, which `readPattern` reads back to the same rows.
+ * @returns the text, or the planner's faults
+ */
+export function writePattern(garment: Garment, { terms = 'US' }: WriteOptions = {}): Result<string> {
+  const words: RowLineWords = {
+    rows: englishRowWords(terms),
+    bindOff: terms === 'US' ? 'Bind off' : 'Cast off',
+  };
+  const blocks: string[][] = [head(garment, terms)];
+  for (const recipe of garment.pieces) {
+    const made = plan(recipe);
+    if (!made.ok) return refuse(...made.faults);
+    blocks.push(pieceLines(recipe, made.value, words));
+  }
+  return ok(`${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`);
+}
+
+function head(garment: Garment, terms: Terms): string[] {
+  const gauge = garment.pieces.find((piece) => piece.gauge)?.gauge;
+  const yarn = garment.yarns?.[0];
+  const lines = [garment.name];
+  if (garment.credits) lines.push(`Design: ${garment.credits}`);
+  if (garment.licence) lines.push(`Licence: ${garment.licence}`);
+  if (yarn) lines.push(`Yarn: ${yarnWords(yarn)}`);
+  if (gauge) lines.push(gaugeLine(gauge, terms));
+  return lines;
+}
+
+const yarnWords = ({ name, fibre, balls, grams, metres }: Yarn): string =>
+  [name, fibre, grams && metres ? `${grams} g = ${metres} m` : undefined, balls ? `${balls} balls` : undefined]
+    .filter((word) => word)
+    .join(', ');
+
+const figure = (n: number): string => String(Math.round(n * 10) / 10);
+
+const gaugeLine = ({ stitches, rows }: Gauge, terms: Terms): string =>
+  `${terms === 'US' ? 'Gauge' : 'Tension'}: ${figure(stitches)} sts and ${figure(rows)} rows = 10 cm.`;
+
+function pieceLines(recipe: Recipe, made: Plan, words: RowLineWords): string[] {
+  const makes = recipe.makes > 1 ? ` (make ${recipe.makes}${recipe.mirrored ? ', the second as a mirror image' : ''})` : '';
+  const lines = [`${recipe.name.toUpperCase()}${makes}`];
+  let needle: number | undefined;
+  for (const part of made.parts) {
+    lines.push(...partLines(part, made, words, needle));
+    needle = part.rows[part.rows.length - 1]?.needle ?? needle;
+  }
+  return lines;
+}
+
+function partLines(part: PlannedPart, made: Plan, words: RowLineWords, needleBefore: number | undefined): string[] {
+  const fresh = !('part' in part.from);
+  const needle = fresh ? part.rows[0]?.needle : needleBefore;
+  const lines = [...startLines(part, made), ...rowLines(part, words, needle)];
+  if (part.end === 'hold') lines.push(`Place rem ${part.left} sts on a holder.`);
+  return lines;
+}
+
+function startLines(part: PlannedPart, made: Plan): string[] {
+  const needle = part.rows[0]?.needle;
+  const withNeedle = needle === undefined ? '' : `With ${needle} mm needles, `;
+  if ('castOn' in part.from) return [capital(`${withNeedle}cast on ${part.start} sts.`)];
+  if ('pickUp' in part.from) {
+    const edges = part.from.pickUp.map((p) => `pick up and knit ${stitchCount(p.stitches)} along ${p.along}`);
+    return [capital(`${withNeedle}with RS facing, ${edges.join(', ')}. (${stitchCount(part.start)})`)];
+  }
+  return shareLines(part, part.from, made);
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** How a part takes its stitches from those that rest. */
+function shareLines(part: PlannedPart, from: Extract<PlannedPart['from'], { part: string }>, made: Plan): string[] {
+  const siblings = made.parts.filter((p) => p.parent === from.part);
+  const side = part.rows[0]?.side ?? 'RS';
+  if (siblings[0] === part) {
+    const parent = made.parts.find((p) => p.name === from.part);
+    const rest = (parent?.left ?? part.start) - part.start;
+    if (rest === 0) return [];
+    const first = (from.edge === 'right') === (side === 'RS') ? 'first' : 'last';
+    return [`Divide: work on ${first} ${stitchCount(part.start)} only; place rem ${stitchCount(rest)} on a holder.`];
+  }
+  return [`With ${side} facing, rejoin yarn to next ${stitchCount(part.start)}.`];
+}

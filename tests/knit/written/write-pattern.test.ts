@@ -1,0 +1,64 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { demoGarment, demoNames } from '../../../src/knit/garment/demo.ts';
+import { sampleGarment } from '../../../src/knit/garment/sample.ts';
+import { type Garment, plan, type PlannedPart, writePattern } from '../../../src/knit/index.ts';
+import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
+import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
+
+/** Random garments of the law; more with RIDGELINE_GARMENTS. */
+const GARMENTS = Number(process.env.RIDGELINE_GARMENTS ?? 1000);
+
+const rowsOf = (part: PlannedPart) =>
+  part.rows.map(({ n, side, needle, steps, before, after }) => ({ n, side, needle, steps, before, after }));
+
+/** What a text is read as must be what it was written from, row by row. */
+function comesBack(garment: Garment, terms: 'US' | 'UK'): void {
+  const written = writePattern(garment, { terms });
+  if (!written.ok) throw new Error(written.faults[0]?.sentence);
+  const read = readPattern(written.value);
+  const complaints = read.lines.flatMap((line) => line.faults.map((f) => `${line.text}: ${f.sentence}`));
+  expect(complaints, written.value).toEqual([]);
+  expect(read.pieces).toHaveLength(garment.pieces.length);
+  garment.pieces.forEach((recipe, i) => {
+    const before = plan(recipe);
+    const after = read.pieces[i]?.plan;
+    if (!before.ok || !after?.ok) throw new Error(`${recipe.name} was not read back\n${written.value}`);
+    const parts = before.value.parts.filter((part) => part.rows.length > 0);
+    const again = after.value.parts.filter((part) => part.rows.length > 0);
+    expect(again.map((part) => part.start), written.value).toEqual(parts.map((part) => part.start));
+    parts.forEach((part, at) => expect(rowsOf(again[at] as PlannedPart), written.value).toEqual(rowsOf(part)));
+  });
+}
+
+describe('a garment written as a pattern', () => {
+  it.each(['US', 'UK'] as const)('is read back to the same rows in %s words: the samples', (terms) => {
+    comesBack(sampleGarment, terms);
+    for (const name of demoNames) {
+      const demo = demoGarment(name);
+      if (demo.ok) comesBack(demo.value, terms);
+    }
+  });
+
+  it(`is read back to the same rows: ${GARMENTS} random garments`, { timeout: 120_000 }, () => {
+    fc.assert(
+      fc.property(knittableRecipe(), fc.constantFrom('US' as const, 'UK' as const), ({ recipe }, terms) =>
+        comesBack({ name: 'Any', pieces: [recipe] }, terms),
+      ),
+      { numRuns: GARMENTS },
+    );
+  });
+
+  it('says each new row once and what recurs as a repeat', () => {
+    const written = writePattern(sampleGarment);
+    const text = written.ok ? written.value : '';
+    expect(text).toContain('Rep rows 19 and 20 48 times more.');
+    expect(text).toContain('Row 117 (RS): bind off 6 sts, knit to end. (112 sts)');
+    expect(text.split('\n').length).toBeLessThan(130);
+  });
+
+  it('is refused where a piece cannot be knitted', () => {
+    const broken: Garment = { name: 'x', pieces: [{ name: 'Back', makes: 1, parts: [] }] };
+    expect(writePattern(broken)).toMatchObject({ ok: false, faults: [{ code: 'no parts' }] });
+  });
+});
