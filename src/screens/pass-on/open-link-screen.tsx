@@ -2,12 +2,12 @@ import './pass-on.css';
 import { useMemo, useState } from 'preact/hooks';
 import { keepGarment } from '../../app/intents/keep-garment.ts';
 import { goInstead } from '../../app/navigate.ts';
+import { garmentInLink } from '../../app/passing-on.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import type { Fault, Result } from '../../knit/fault.ts';
 import type { Gauge } from '../../knit/gauge.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
 import { regauge } from '../../knit/piece/regauge/regauge.ts';
-import { linkToGarment } from '../../store/share/link.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
@@ -22,7 +22,7 @@ import { saysFault } from '../../words/fault.ts';
 /** A garment that came in a link: shown first, turned to her swatch, and kept only when she says so. */
 export default function OpenLinkScreen({ route }: { readonly route: Route }) {
   const text = route.at.text ?? '';
-  const read = useMemo(() => linkToGarment(text), [text]);
+  const read = useMemo(() => garmentInLink(text), [text]);
   const title = read.ok ? read.value.name : say('passOn.openTitle');
   useArrival(title);
   const back = { href: hrefTo('workbasket'), label: say('passOn.toWorkbasket') };

@@ -1,17 +1,20 @@
 import './pass-on.css';
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { garmentOf } from '../../app/garment-of.ts';
 import { changeGarment } from '../../app/intents/change-garment.ts';
 import { copyText, saveFile, shareLink } from '../../app/device/hand-over.ts';
-import { hrefTo, type Route } from '../../app/routes.ts';
+import { linkFor } from '../../app/passing-on.ts';
+import type { Route } from '../../app/routes.ts';
 import type { GarmentView } from '../../app/state.ts';
-import { garmentToLink } from '../../store/share/link.ts';
+import { writePattern } from '../../knit/written/write-pattern.ts';
+import type { GarmentRecord } from '../../store/records.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { LiveRegion } from '../../ui/live/live-region.tsx';
 import { say } from '../../words/say.ts';
+import { speech } from '../../words/settings.ts';
 import { GarmentPage } from '../garment-page.tsx';
 import { LONGEST_CODE, QrCode } from './qr-code.tsx';
 
@@ -28,8 +31,7 @@ function PassOn({ view }: { readonly view: GarmentView }) {
   const [withNotes, setNotes] = useState(false);
   const [told, tell] = useState('');
   const { garment } = view;
-  const text = garmentToLink(garmentOf(garment), { withNotes });
-  const link = `${location.origin}${location.pathname}${hrefTo('openLink', { text })}`;
+  const link = linkFor(garment, withNotes);
   const keep = (field: 'credits' | 'licence') => (typed: string) =>
     void changeGarment(garment.id, (now) => ({ ...now, [field]: typed }));
   const copy = async () => tell(say((await copyText(link)) ? 'passOn.copied' : 'passOn.copyFailed'));
@@ -69,6 +71,7 @@ function PassOn({ view }: { readonly view: GarmentView }) {
           <QrCode text={link} label={say('passOn.codeLabel', { garment: garment.name })} />
         )}
       </Card>
+      <Written garment={garment} tell={tell} />
       <Card label={say('passOn.file')}>
         <h2>{say('passOn.file')}</h2>
         <Button icon="download" onPress={save}>
@@ -76,5 +79,31 @@ function PassOn({ view }: { readonly view: GarmentView }) {
         </Button>
       </Card>
     </div>
+  );
+}
+
+/** The whole garment in standard wording, in her terms. */
+function Written({ garment, tell }: { readonly garment: GarmentRecord; readonly tell: (text: string) => void }) {
+  const { terms } = speech.value;
+  const written = useMemo(() => writePattern(garmentOf(garment), { terms }), [garment, terms]);
+  if (!written.ok) return null;
+  const save = () => {
+    saveFile(`${garment.name}.txt`, written.value);
+    tell(say('passOn.fileSaved'));
+  };
+  return (
+    <Card label={say('passOn.written')}>
+      <h2>{say('passOn.written')}</h2>
+      <p>{say('passOn.writtenHint')}</p>
+      <textarea class="pass-on-link" readOnly rows={12} value={written.value} aria-label={say('passOn.written')} />
+      <div class="pass-on-keys">
+        <Button icon="download" onPress={save}>
+          {say('passOn.saveText')}
+        </Button>
+        <Button onPress={() => void copyText(written.value).then((done) => tell(say(done ? 'passOn.copied' : 'passOn.copyFailed')))}>
+          {say('passOn.copyWritten')}
+        </Button>
+      </div>
+    </Card>
   );
 }

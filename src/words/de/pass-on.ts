@@ -36,4 +36,8 @@ export const words: Translation<typeof english> = {
   keeping: 'Es kommt in den Strickkorb …',
   cannot: 'Dieses Stück lässt sich nicht öffnen',
   toWorkbasket: 'Zum Strickkorb',
+  written: 'Als geschriebene Anleitung',
+  writtenHint: 'Jede Reihe in der üblichen englischen Schreibweise, zum Drucken oder Verschicken. Ridgeline liest sie wieder ein.',
+  saveText: 'Text sichern',
+  copyWritten: 'Text kopieren',
 };

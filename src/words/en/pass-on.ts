@@ -34,4 +34,8 @@ export const words = {
   keeping: 'It is put in the workbasket…',
   cannot: 'This garment cannot be opened',
   toWorkbasket: 'To the workbasket',
+  written: 'As a written pattern',
+  writtenHint: 'Every row in the usual wording, to print or to send. Ridgeline reads it back.',
+  saveText: 'Save the text',
+  copyWritten: 'Copy the text',
 } as const;

@@ -1,0 +1,15 @@
+import type { Result } from '../knit/fault.ts';
+import type { Garment } from '../knit/piece/garment.ts';
+import type { GarmentRecord } from '../store/records.ts';
+import { garmentToLink, linkToGarment } from '../store/share/link.ts';
+import { garmentOf } from './garment-of.ts';
+import { hrefTo } from './routes.ts';
+
+/** The whole address at which anyone opens this garment; everything is behind the '#'. */
+export function linkFor(garment: GarmentRecord, withNotes: boolean): string {
+  const text = garmentToLink(garmentOf(garment), { withNotes });
+  return `${location.origin}${location.pathname}${hrefTo('openLink', { text })}`;
+}
+
+/** The garment that a link's text holds, checked whole; nothing is stored by reading it. */
+export const garmentInLink = (text: string): Result<Garment> => linkToGarment(text);
