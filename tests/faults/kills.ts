@@ -1,0 +1,77 @@
+import type { Served } from '../run/serve.ts';
+import type { Engine, Machine } from './engine.ts';
+import type { Figure } from './figure.ts';
+import { corruptionsOf, storedOf } from './stored.ts';
+import { backToRowOne, openBack, rowInHand, sampleBack, thumbOn, watchRows } from './tapping.ts';
+
+export interface Kills {
+  kills: number;
+  taps: number;
+  shown: number;
+  /** rows shown as done that were not stored */
+  lost: number;
+  /** rows stored that nobody tapped */
+  invented: number;
+  /** what did not hang together, a sentence each */
+  corrupted: string[];
+}
+
+/**
+ * Taps as fast as the browser takes it and ends every process of it with SIGKILL at a random moment, again and again
+ * with one profile. What was shown as done must be stored, and nothing may be stored that was not tapped.
+ */
+export async function killWhileTapping(
+  engine: Engine,
+  host: Served,
+  times: number,
+  random: () => number = Math.random,
+): Promise<Kills> {
+  const sum: Kills = { kills: 0, taps: 0, shown: 0, lost: 0, invented: 0, corrupted: [] };
+  let machine = await engine.open();
+  await openBack(machine.page, host.url);
+  for (; sum.kills < times; sum.kills += 1) {
+    const { row, of } = await rowInHand(machine.page);
+    if (of - row < 80) await backToRowOne(machine, host.url);
+    const { before, shown, tapped } = await tapUntilKilled(machine, 60 + random() * 600);
+    machine = await engine.open(machine.profile);
+    await openBack(machine.page, host.url);
+    const stored = await storedOf(machine.page, sampleBack);
+    const rows = stored.place?.rows ?? 0;
+    const screen = (await rowInHand(machine.page)).row - 1;
+    sum.taps += tapped;
+    sum.shown += shown - before;
+    sum.lost += Math.max(0, shown - rows, shown - screen);
+    sum.invented += Math.max(0, rows - before - tapped);
+    sum.corrupted.push(...corruptionsOf(stored));
+    if (sum.kills % 25 === 24) console.log(`  ${engine.name}: ${sum.kills + 1} kills, lost ${sum.lost}`);
+    if (screen !== rows) sum.corrupted.push(`the screen shows ${screen} rows done, stored are ${rows}`);
+  }
+  await machine.close();
+  return sum;
+}
+
+async function tapUntilKilled(machine: Machine, ms: number) {
+  const before = (await rowInHand(machine.page)).row - 1;
+  const { x, y } = await thumbOn(machine.page);
+  const shown = await watchRows(machine.page);
+  let tapped = 0;
+  let alive = true;
+  const tapping = (async () => {
+    while (alive) {
+      tapped += 1;
+      await machine.tap(x, y).catch(() => undefined);
+    }
+  })();
+  await new Promise((resolve) => setTimeout(resolve, ms));
+  alive = false;
+  await machine.kill();
+  await tapping;
+  return { before, shown: shown.rows, tapped };
+}
+
+export const killFigure = (engine: Engine, { kills, shown, lost, invented, corrupted }: Kills): Figure => ({
+  name: `${engine.name}: killed ${kills} times while tapping, ${shown} rows shown as done`,
+  measured: `lost ${lost}, corrupted ${corrupted.length}, invented ${invented}${corrupted[0] ? `: ${corrupted[0]}` : ''}`,
+  bar: 'lost 0, corrupted 0, invented 0',
+  met: lost === 0 && corrupted.length === 0 && invented === 0 && shown >= kills,
+});
