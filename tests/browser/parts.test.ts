@@ -203,7 +203,7 @@ describe('the pad', () => {
     await pad.tap();
     await pad.tap();
     expect(await page.locator('[data-row="3"]').count()).toBe(1);
-    expect(await pad.textContent()).toContain('decrease at the left edge');
+    expect(await pad.locator('[data-word]').getAttribute('data-word')).toBe('decrease at the left edge');
     expect(await shape()).toContain('polygon');
     expect(await pattern()).toContain('repeating-linear-gradient');
   });

@@ -29,6 +29,7 @@ export interface FinishPadProps {
   readonly onFinish: () => void;
 }
 
+/** The shaping word is drawn by the style sheet: the name stays the same, and the text it describes says it. */
 export function FinishPad(props: FinishPadProps) {
   const { label, shaping, hand, beside, disabled, busy, describedBy, padRef, onFinish } = props;
   return (
@@ -46,10 +47,9 @@ export function FinishPad(props: FinishPadProps) {
         <span class="pad-cloth" />
         <span class="pad-words">
           {shaping && (
-            <span class="pad-shaping-word">
+            <span class="pad-shaping-word" data-word={shaping.word}>
               {shaping.turn !== 'increase' && <Icon name="decrease" />}
               {shaping.turn !== 'decrease' && <Icon name="increase" />}
-              {shaping.word}
             </span>
           )}
           <span class="pad-label">

@@ -31,10 +31,10 @@ export function Screen({ title, over, back, actions, children, toast, foot }: Sc
       </header>
       <main class="screen-main">{children}</main>
       {(toast || foot) && (
-        <div class="screen-foot">
+        <footer class="screen-foot">
           {toast}
           {foot}
-        </div>
+        </footer>
       )}
     </div>
   );
