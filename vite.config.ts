@@ -60,6 +60,9 @@ const pwa = VitePWA({
       { src: 'icons/icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'any' },
       { src: 'icons/maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
     ],
+    // A backup opens with a double click; a link of ours can be shared to the app. Neither needs a server.
+    file_handlers: [{ action: './#/backup', accept: { 'application/json': ['.json'] } }],
+    share_target: { action: './', method: 'GET', params: { title: 'title', text: 'text', url: 'url' } },
     shortcuts: [
       {
         name: 'Continue knitting',

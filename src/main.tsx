@@ -15,4 +15,5 @@ if (root) {
   wearSettings(document.documentElement);
   render(<Shell />, root);
   startServiceWorker();
+  addEventListener('load', () => void import('./app/later.ts').then(({ startLater }) => startLater()));
 }

@@ -23,6 +23,7 @@ export const patterns = {
   openLink: '/open/:text',
   /** the plan on paper; `?piece=id` one piece */
   print: '/g/:garment/print',
+  backup: '/backup',
   settings: '/settings',
   /** a garment by its numbers; `?piece=id` shows that piece */
   newGarment: '/new',

@@ -38,6 +38,7 @@ export const screens: Readonly<Record<ScreenName, () => Promise<ScreenModule>>> 
   passOn: withWords(() => import('./pass-on/pass-on-screen.tsx'), 'passOn', 'garment', 'craft'),
   openLink: withWords(() => import('./pass-on/open-link-screen.tsx'), 'passOn', 'craft', 'recipeFaults'),
   draft: withWords(() => import('./draft/draft-screen.tsx'), 'draft', 'craft'),
+  backup: withWords(() => import('./backup/backup-screen.tsx'), 'backup', 'storeFaults', 'craft'),
   newGarment: editor,
   editGarment: editor,
   print: withWords(() => import('./print/print-screen.tsx'), 'print', 'garment', 'craft', 'row'),

@@ -17,6 +17,7 @@ export const catalogues = {
   makingUp: { en: () => import('./en/making-up.ts'), de: () => import('./de/making-up.ts') },
   passOn: { en: () => import('./en/pass-on.ts'), de: () => import('./de/pass-on.ts') },
   record: { en: () => import('./en/record.ts'), de: () => import('./de/record.ts') },
+  backup: { en: () => import('./en/backup.ts'), de: () => import('./de/backup.ts') },
   storeFaults: { en: () => import('./en/store-faults.ts'), de: () => import('./de/store-faults.ts') },
   print: { en: () => import('./en/print.ts'), de: () => import('./de/print.ts') },
   draft: { en: () => import('./en/draft.ts'), de: () => import('./de/draft.ts') },

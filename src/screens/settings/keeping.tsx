@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
+import { hrefTo } from '../../app/routes.ts';
 import { appVersion, offlineReady } from '../../app/service-worker.ts';
-import { askToKeep, isKept, type Kept, type Room, roomLeft } from '../../store/persist.ts';
+import { askToKeep, isKept, type Kept, type Room, roomLeft } from '../../app/device/room.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Icon } from '../../ui/icon/icon.tsx';
 import { saysNumber } from '../../words/numbers.ts';
@@ -27,6 +28,9 @@ export function Keeping() {
       </Line>
       {kept && <Line sure={kept === 'kept'}>{say(promises[kept])}</Line>}
       {kept === 'not kept' && <Button onPress={() => void ask()}>{say('settings.keptAsk')}</Button>}
+      <Button icon="download" href={hrefTo('backup')}>
+        {say('settings.toBackup')}
+      </Button>
       <p role="status">{refused ? say('settings.keptRefused') : ''}</p>
       <p class="settings-small">
         {room && `${say('settings.used', { used: saysBytes(room.used) })} · `}

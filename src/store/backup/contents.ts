@@ -7,8 +7,11 @@ import { byId } from './stable.ts';
 /** The stores that a backup speaks of: all of them. */
 export const backupStores: readonly StoreName[] = storeNames;
 
-/** Kept by the device for itself. */
-const ownSettings: ReadonlySet<string> = new Set(['device']);
+/** A whole box may take long to read or write: how long it may stay silent, ms. */
+export const WHOLE_BOX_MS = 300_000;
+
+/** Kept by the device for itself: its letters, and the file that it keeps up to date. */
+const ownSettings: ReadonlySet<string> = new Set(['device', 'backup file']);
 
 export const isOwnSetting = (name: string): boolean => ownSettings.has(name);
 

@@ -58,4 +58,5 @@ export const words: Translation<typeof english> = {
   offlineNo: 'Ridgeline ist noch nicht ganz auf diesem Telefon. Lass es mit Netz einen Moment offen.',
   version: 'Version {version}',
   notKept: 'Die Einstellung gilt jetzt, konnte aber nicht behalten werden',
+  toBackup: 'Sicherung: alles in eine Datei und zurück',
 };

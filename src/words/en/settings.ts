@@ -55,4 +55,5 @@ export const words = {
   offlineNo: 'Ridgeline is not yet wholly on this phone. Leave it open a moment with a network.',
   version: 'Version {version}',
   notKept: 'The setting holds now but could not be kept',
+  toBackup: 'Backup: out in one file, and back',
 } as const;

@@ -1,0 +1,47 @@
+import { ok, type Result } from '../knit/fault.ts';
+import { type BackupFile, backupFile } from '../store/backup/export.ts';
+import type { Backup } from '../store/backup/document.ts';
+import { backupFault } from '../store/backup/faults.ts';
+import { importBackup } from '../store/backup/import.ts';
+import { type ImportMode, type Preview, previewImport } from '../store/backup/preview.ts';
+import { readBackup } from '../store/backup/read.ts';
+import type { Sentinel } from '../store/sentinel.ts';
+import { store } from './store.ts';
+
+export type { Preview } from '../store/backup/preview.ts';
+
+/** A file that was read and found whole; nothing of it is in the box yet. */
+export interface OpenedFile {
+  readonly backup: Backup;
+  readonly merge: Preview;
+  readonly replace: Preview;
+}
+
+/** How long ago the last backup was made and how much was knitted since. */
+export const backupState = async (): Promise<Sentinel> => (await store()).sinceBackup();
+
+export const makeBackup = async (): Promise<Result<BackupFile>> => backupFile((await store()).box);
+
+/** Larger files are refused before they are read. */
+const LARGEST_FILE = 250_000_000;
+
+/** Reads a chosen file and says what either way of taking it in would change. */
+export async function openFile(file: Blob): Promise<Result<OpenedFile>> {
+  if (file.size > LARGEST_FILE) {
+    const inMillions = Math.round(file.size / 1e6);
+    return { ok: false, faults: [backupFault('backup-too-large', { size: inMillions, most: LARGEST_FILE / 1e6 })] };
+  }
+  const read = readBackup(await file.text());
+  if (!read.ok) return read;
+  const { box } = await store();
+  const merge = await previewImport(box, read.value, 'merge');
+  if (!merge.ok) return merge;
+  const replace = await previewImport(box, read.value, 'replace');
+  return replace.ok ? ok({ backup: read.value, merge: merge.value, replace: replace.value }) : replace;
+}
+
+/** Takes a file in, whole or not at all. Gives the box as it was, which takes it back. */
+export async function takeIn(backup: Backup, mode: ImportMode): Promise<Result<Backup>> {
+  const done = await importBackup((await store()).box, backup, mode);
+  return done.ok ? ok(done.value.before) : done;
+}

@@ -1,0 +1,113 @@
+import { makeBackup } from '../backup.ts';
+import { store } from '../store.ts';
+import { saveFile } from './hand-over.ts';
+
+/** How a backup left the app; undefined when she thought better of it. */
+export type HandedOver = 'shared' | 'saved' | 'downloaded' | undefined;
+
+interface SavePicker {
+  showSaveFilePicker?: (options: object) => Promise<FileSystemFileHandle>;
+}
+
+const JSON_TYPE = 'application/json';
+
+const picker = () => (window as SavePicker).showSaveFilePicker?.bind(window);
+
+const pickerOptions = (name: string) => ({
+  suggestedName: name,
+  types: [{ description: 'Ridgeline', accept: { [JSON_TYPE]: ['.json'] } }],
+});
+
+const changedHerMind = (error: unknown): boolean => error instanceof DOMException && error.name === 'AbortError';
+
+/** Hands a file to the platform: its save dialog, else its share sheet, else a download. */
+export async function handOver(name: string, text: string): Promise<HandedOver> {
+  const choose = picker();
+  if (choose) {
+    try {
+      await write(await choose(pickerOptions(name)), text);
+      return 'saved';
+    } catch (error) {
+      if (changedHerMind(error)) return undefined;
+    }
+  }
+  const file = new File([text], name, { type: JSON_TYPE });
+  if (navigator.canShare?.({ files: [file] })) {
+    try {
+      await navigator.share({ files: [file], title: name });
+      return 'shared';
+    } catch (error) {
+      if (changedHerMind(error)) return undefined;
+    }
+  }
+  saveFile(name, text, JSON_TYPE);
+  return 'downloaded';
+}
+
+async function write(handle: FileSystemFileHandle, text: string): Promise<void> {
+  const stream = await handle.createWritable();
+  await stream.write(text);
+  await stream.close();
+}
+
+/** Name of the setting that holds the file kept up to date; it stays on this device. */
+const KEPT_FILE = 'backup file';
+
+export const canKeepUp = (): boolean => picker() !== undefined;
+
+export async function keptFile(): Promise<FileSystemFileHandle | undefined> {
+  const settings = await (await store()).settings();
+  const handle = settings.ok ? settings.value[KEPT_FILE] : undefined;
+  return typeof FileSystemFileHandle === 'function' && handle instanceof FileSystemFileHandle ? handle : undefined;
+}
+
+/** Lets her choose the file that is kept up to date, and writes it at once. */
+export async function chooseKeptFile(): Promise<boolean> {
+  const choose = picker();
+  if (!choose) return false;
+  try {
+    const handle = await choose(pickerOptions('ridgeline-backup.json'));
+    const kept = await (await store()).setSetting(KEPT_FILE, handle);
+    return kept.ok && (await keepUp());
+  } catch (error) {
+    if (changedHerMind(error)) return false;
+    throw error;
+  }
+}
+
+export const forgetKeptFile = async (): Promise<void> => {
+  await (await store()).setSetting(KEPT_FILE, undefined);
+};
+
+interface Permitted {
+  queryPermission?: (how: { mode: 'readwrite' }) => Promise<PermissionState>;
+}
+
+/** Writes the kept file anew, where there is one and the browser still lets us. */
+export async function keepUp(): Promise<boolean> {
+  const handle = await keptFile();
+  if (!handle) return false;
+  const allowed = await (handle as Permitted).queryPermission?.({ mode: 'readwrite' });
+  if (allowed !== undefined && allowed !== 'granted') return false;
+  const made = await makeBackup();
+  if (!made.ok) return false;
+  try {
+    await write(handle, made.value.text);
+  } catch {
+    return false;
+  }
+  made.value.kept();
+  return true;
+}
+
+/** Writes the kept file when she puts the phone away with something new knitted. */
+export function keepUpWhenHidden(): void {
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'hidden') void keepUpIfNew();
+  });
+}
+
+async function keepUpIfNew(): Promise<void> {
+  const { entries, backupEntries } = (await store()).sinceBackup();
+  if (entries > backupEntries) await keepUp();
+}

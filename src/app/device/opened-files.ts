@@ -1,0 +1,29 @@
+interface LaunchQueue {
+  setConsumer(take: (launched: { readonly files?: readonly FileSystemFileHandle[] }) => void): void;
+}
+
+/** Files that the system opened the app with (a double click on a backup); until someone listens, the last one waits. */
+let waiting: File | undefined;
+let listener: ((file: File) => void) | undefined;
+
+/** Called at the start; `arrived` leads to the screen that listens. */
+export function takeOpenedFiles(arrived: () => void): void {
+  const queue = (window as { launchQueue?: LaunchQueue }).launchQueue;
+  queue?.setConsumer(({ files = [] }) => {
+    void files[0]?.getFile().then((file) => {
+      if (listener) listener(file);
+      else waiting = file;
+      arrived();
+    });
+  });
+}
+
+/** Listens for opened files; gives the one that waits. Returns the way to stop. */
+export function openedFiles(listen: (file: File) => void): () => void {
+  listener = listen;
+  if (waiting) listen(waiting);
+  waiting = undefined;
+  return () => {
+    listener = undefined;
+  };
+}

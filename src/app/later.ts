@@ -1,0 +1,21 @@
+import { keepUpWhenHidden } from './device/backup-file.ts';
+import { takeOpenedFiles } from './device/opened-files.ts';
+import { goTo } from './navigate.ts';
+import { hrefTo } from './routes.ts';
+
+/** What the app listens for once it stands: files it is opened with, links shared to it, and being put away. */
+export function startLater(): void {
+  keepUpWhenHidden();
+  takeOpenedFiles(() => goTo(hrefTo('backup')));
+  openSharedLink();
+}
+
+/** A link of ours that another app shared comes as the query of the start page; it is opened and taken off the address. */
+function openSharedLink(): void {
+  const query = new URLSearchParams(location.search);
+  const shared = [query.get('url'), query.get('text')].find((text) => text?.includes('#/open/'));
+  if (!shared) return;
+  const hash = /#\/open\/[\w.-]+/.exec(shared)?.[0];
+  history.replaceState(history.state, '', location.pathname);
+  if (hash) goTo(hash);
+}

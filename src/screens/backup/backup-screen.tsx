@@ -1,0 +1,90 @@
+import './backup.css';
+import { useEffect, useState } from 'preact/hooks';
+import { backupState, makeBackup } from '../../app/backup.ts';
+import { canKeepUp, chooseKeptFile, forgetKeptFile, handOver, keptFile } from '../../app/device/backup-file.ts';
+import { hrefTo } from '../../app/routes.ts';
+import type { Fault } from '../../knit/fault.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { Card } from '../../ui/card/card.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { Screen } from '../../ui/screen/screen.tsx';
+import { saysFault } from '../../words/fault.ts';
+import { say } from '../../words/say.ts';
+import { saysAgo } from '../../words/time.ts';
+import { useArrival } from '../arrival.ts';
+import { OpenBackup } from './open-backup.tsx';
+
+/** Everything out in one file, and back in. */
+export default function BackupScreen() {
+  useArrival(say('backup.title'));
+  const back = { href: hrefTo('workbasket'), label: say('backup.toWorkbasket') };
+  return (
+    <Screen title={say('backup.title')} back={back}>
+      <div class="backup">
+        <MakeBackup />
+        {canKeepUp() && <KeepUp />}
+        <OpenBackup />
+      </div>
+    </Screen>
+  );
+}
+
+type Made = { readonly said: string } | { readonly faults: readonly Fault[] } | 'making' | undefined;
+
+function MakeBackup() {
+  const [state, setState] = useState<Awaited<ReturnType<typeof backupState>>>();
+  const [made, setMade] = useState<Made>();
+  const refresh = () => void backupState().then(setState);
+  useEffect(refresh, []);
+  const make = async () => {
+    setMade('making');
+    const file = await makeBackup();
+    if (!file.ok) return setMade({ faults: file.faults });
+    const { name, text, garments, entries, kept } = file.value;
+    const handed = await handOver(name, text);
+    if (handed === undefined) return setMade(undefined);
+    kept();
+    refresh();
+    setMade({ said: say('backup.made', { count: garments, entries }) });
+  };
+  return (
+    <Card label={say('backup.make')}>
+      <p>{say('backup.what')}</p>
+      {state && <p>{saysLast(state)}</p>}
+      <Button kind="main" icon="download" disabled={made === 'making'} onPress={() => void make()}>
+        {say(made === 'making' ? 'backup.making' : 'backup.make')}
+      </Button>
+      {made !== undefined && made !== 'making' && 'said' in made && <Notice kind="done" title={made.said} live />}
+      {made !== undefined && made !== 'making' && 'faults' in made && (
+        <Notice kind="fault" title={say('backup.notMade')} live>
+          {made.faults.map((fault) => (
+            <p key={fault.code}>{saysFault(fault)}</p>
+          ))}
+        </Notice>
+      )}
+    </Card>
+  );
+}
+
+function saysLast({ backupAt, backupEntries, entries }: Awaited<ReturnType<typeof backupState>>): string {
+  if (backupAt === 0) return say('backup.never');
+  const since = Math.max(0, entries - backupEntries);
+  return `${say('backup.last', { when: saysAgo(backupAt, Date.now()) })} ${say('backup.since', { count: since })}`;
+}
+
+function KeepUp() {
+  const [name, setName] = useState<string>();
+  const refresh = () => void keptFile().then((handle) => setName(handle?.name));
+  useEffect(refresh, []);
+  return (
+    <Card label={say('backup.keepUp')}>
+      <h2>{say('backup.keepUp')}</h2>
+      <p>{name === undefined ? say('backup.keepUpHelp') : say('backup.keepUpOn', { name })}</p>
+      {name === undefined ? (
+        <Button onPress={() => void chooseKeptFile().then(refresh)}>{say('backup.keepUp')}</Button>
+      ) : (
+        <Button onPress={() => void forgetKeptFile().then(refresh)}>{say('backup.keepUpStop')}</Button>
+      )}
+    </Card>
+  );
+}

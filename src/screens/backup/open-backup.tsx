@@ -1,0 +1,131 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { type OpenedFile, openFile, takeIn } from '../../app/backup.ts';
+import { openedFiles } from '../../app/device/opened-files.ts';
+import { hrefTo } from '../../app/routes.ts';
+import type { Fault, Result } from '../../knit/fault.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { Card } from '../../ui/card/card.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { saysFault } from '../../words/fault.ts';
+import { say } from '../../words/say.ts';
+import { PreviewList } from './preview-list.tsx';
+
+type Before = OpenedFile['backup'];
+
+type Step =
+  | { readonly at: 'choosing' }
+  | { readonly at: 'reading' }
+  | { readonly at: 'refused'; readonly faults: readonly Fault[] }
+  | { readonly at: 'deciding'; readonly file: OpenedFile }
+  | { readonly at: 'done'; readonly before: Before | undefined };
+
+/** Choose, look at what would change, decide, and take it back if it was wrong. */
+export function OpenBackup() {
+  const [step, go] = useState<Step>({ at: 'choosing' });
+  const input = useRef<HTMLInputElement>(null);
+  const open = async (file: Blob) => {
+    go({ at: 'reading' });
+    const read = await openFile(file);
+    go(read.ok ? { at: 'deciding', file: read.value } : { at: 'refused', faults: read.faults });
+  };
+  useEffect(() => openedFiles((file) => void open(file)), []);
+  const drop = (event: DragEvent) => {
+    event.preventDefault();
+    const [file] = event.dataTransfer?.files ?? [];
+    if (file) void open(file);
+  };
+  return (
+    <Card label={say('backup.openTitle')}>
+      <h2>{say('backup.openTitle')}</h2>
+      <p>{say('backup.openHelp')}</p>
+      <div class="backup-drop" onDragOver={(event) => event.preventDefault()} onDrop={drop}>
+        <input
+          ref={input}
+          class="spoken"
+          type="file"
+          accept=".json,application/json"
+          tabIndex={-1}
+          aria-label={say('backup.choose')}
+          onChange={(event) => {
+            const [file] = event.currentTarget.files ?? [];
+            if (file) void open(file);
+            event.currentTarget.value = '';
+          }}
+        />
+        <Button icon="onward" onPress={() => input.current?.click()}>
+          {say('backup.choose')}
+        </Button>
+        <span>{say('backup.drop')}</span>
+      </div>
+      <Outcome step={step} go={go} />
+    </Card>
+  );
+}
+
+function Outcome({ step, go }: { readonly step: Step; readonly go: (step: Step) => void }) {
+  switch (step.at) {
+    case 'choosing':
+      return null;
+    case 'reading':
+      return <p role="status">{say('backup.reading')}</p>;
+    case 'refused':
+      return (
+        <Notice kind="fault" title={say('backup.cannot')} live>
+          {step.faults.map((fault) => (
+            <p key={fault.code}>{saysFault(fault)}</p>
+          ))}
+        </Notice>
+      );
+    case 'deciding':
+      return <Decide file={step.file} go={go} />;
+    case 'done':
+      return <Done before={step.before} go={go} />;
+  }
+}
+
+const toStep = (done: Result<Before>): Step =>
+  done.ok ? { at: 'done', before: done.value } : { at: 'refused', faults: done.faults };
+
+function Decide({ file, go }: { readonly file: OpenedFile; readonly go: (step: Step) => void }) {
+  const take = (mode: 'merge' | 'replace') => async () => {
+    go({ at: 'reading' });
+    go(toStep(await takeIn(file.backup, mode)));
+  };
+  return (
+    <div class="backup-choices" aria-live="polite">
+      <section>
+        <h3>{say('backup.merge')}</h3>
+        <p>{say('backup.mergeHelp')}</p>
+        <PreviewList preview={file.merge} />
+        <Button kind="main" onPress={() => void take('merge')()}>
+          {say('backup.merge')}
+        </Button>
+      </section>
+      <section>
+        <h3>{say('backup.replace')}</h3>
+        <p>{say('backup.replaceHelp')}</p>
+        <PreviewList preview={file.replace} />
+        <Button kind="danger" onPress={() => void take('replace')()}>
+          {say('backup.replace')}
+        </Button>
+      </section>
+    </div>
+  );
+}
+
+function Done({ before, go }: { readonly before: Before | undefined; readonly go: (step: Step) => void }) {
+  const undo = async (was: Before) => {
+    go({ at: 'reading' });
+    const done = await takeIn(was, 'replace');
+    go(done.ok ? { at: 'done', before: undefined } : { at: 'refused', faults: done.faults });
+  };
+  const actions = (
+    <>
+      <Button kind="main" href={hrefTo('workbasket')}>
+        {say('backup.toWorkbasket')}
+      </Button>
+      {before && <Button onPress={() => void undo(before)}>{say('backup.undo')}</Button>}
+    </>
+  );
+  return <Notice kind="done" title={say(before ? 'backup.takenIn' : 'backup.undone')} actions={actions} live />;
+}

@@ -1,0 +1,44 @@
+import type { Preview } from '../../app/backup.ts';
+import { say } from '../../words/say.ts';
+
+/** What taking a file in would change, garment by garment. */
+export function PreviewList({ preview }: { readonly preview: Preview }) {
+  const { garments, same, photos } = preview;
+  if (garments.length === 0 && photos === 0) return <p>{say('backup.nothing')}</p>;
+  return (
+    <>
+      <ul class="backup-changes">
+        {garments.map((garment) => (
+          <li key={garment.id}>
+            {saysGarment(garment)}
+            {garment.makes.length > 0 && garment.kind === 'changed' && (
+              <ul>
+                {garment.makes.map((make) => (
+                  <li key={make.key}>{saysMake(make)}</li>
+                ))}
+              </ul>
+            )}
+          </li>
+        ))}
+      </ul>
+      {photos > 0 && <p>{say('backup.photos', { count: photos })}</p>}
+      {same > 0 && <p>{say('backup.same', { count: same })}</p>}
+    </>
+  );
+}
+
+type GarmentChange = Preview['garments'][number];
+
+function saysGarment({ name, kind, entriesIn }: GarmentChange): string {
+  if (kind === 'new') return say('backup.new', { name });
+  if (kind === 'gone') return say('backup.gone', { name });
+  return entriesIn > 0 ? say('backup.changedRows', { name, count: entriesIn }) : say('backup.changed', { name });
+}
+
+/** 'Sleeve 2: the file is 6 rows further, row 41 afterwards'. */
+function saysMake({ piece, part, make, here = 0, there = 0, after = 0 }: GarmentChange['makes'][number]): string {
+  const what = part === piece ? `${piece} ${make}` : `${piece} ${make}, ${part}`;
+  const by = there - here;
+  const said = by >= 0 ? say('backup.further', { what, count: by }) : say('backup.behind', { what, count: -by });
+  return `${said}, ${say('backup.after', { row: after })}`;
+}
