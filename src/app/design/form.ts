@@ -1,7 +1,7 @@
 import type { FabricName } from '../../knit/fabric.ts';
 import { type BodyTable, bodyOfSize } from '../../knit/garment/bodies.ts';
 import type { Body, Design } from '../../knit/garment/design.ts';
-import { gaugeOfSwatch } from '../../knit/garment/gauges.ts';
+import { gaugeOfSwatch, ROWS_PER_RIDGE } from '../../knit/garment/gauges.ts';
 import { type Choices, startingDesign } from '../../knit/garment/start.ts';
 import type { Gauge } from '../../knit/gauge.ts';
 import type { Swatch } from '../../knit/piece/garment.ts';
@@ -92,7 +92,7 @@ export function readSwatch(form: SwatchForm): Swatch | undefined {
 }
 
 const rowsOf = ({ inRidges }: SwatchForm, counted: Figure): Figure =>
-  counted !== null && inRidges ? 2 * counted : counted;
+  counted !== null && inRidges ? ROWS_PER_RIDGE * counted : counted;
 
 const NO_GAUGE: Gauge = { stitches: 0, rows: 0 };
 

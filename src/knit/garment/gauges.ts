@@ -9,6 +9,7 @@ export const gaugeOfSwatch = (swatch: Pick<Swatch, 'stitches' | 'widthMm' | 'row
   rows: (swatch.rows * 100) / swatch.heightMm,
 });
 
+/** A ridge of garter stitch is two rows. */
 export const ROWS_PER_RIDGE = 2;
 
 /** A design's gauge of a fabric, and whether it was swatched or worked out by the usual ratio. */

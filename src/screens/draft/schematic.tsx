@@ -100,9 +100,13 @@ function Labels({ draft, piece, put, box, size }: LabelsProps) {
   const of = (measure: string): number | undefined =>
     draft.roundings.find((r) => r.measure === measure)?.madeMm;
   const isSleeve = piece === 'Sleeve';
-  const bottom = isSleeve
-    ? of('cuff width')
-    : (of('width above the hem') ?? (piece === 'Back' ? of('width at the underarm') : undefined));
+  const bottom = isSleeve ? of('cuff width') : undefined;
+  const body =
+    piece === 'Back'
+      ? of('width at the underarm')
+      : piece === 'Front'
+        ? of('front width at the underarm')
+        : undefined;
   const across = isSleeve ? of('sleeve width') : piece === 'Back' ? of('neck width') : undefined;
   const middle = (box.left + box.right) / 2;
   const [x0, y0] = put([middle, 0]);
@@ -110,9 +114,16 @@ function Labels({ draft, piece, put, box, size }: LabelsProps) {
   const [left] = put([box.left, 0]);
   return (
     <g class="draft-labels">
-      <text x={x0} y={y0 + 18} text-anchor="middle">
-        {saysLength(bottom ?? size.width)}
-      </text>
+      {bottom !== undefined && (
+        <text x={x0} y={y0 + 18} text-anchor="middle">
+          {saysLength(bottom)}
+        </text>
+      )}
+      {body !== undefined && (
+        <text x={x0} y={(y0 + y1) / 2 + 24} text-anchor="middle">
+          {`↔ ${saysLength(body)}`}
+        </text>
+      )}
       {across !== undefined && (
         <text x={x0} y={y1 - 10} text-anchor="middle">
           {saysLength(across)}

@@ -43,7 +43,7 @@ describe('draft', () => {
         }
       }
     }
-  });
+  }, 60_000);
 
   it('a pullover has a back, a front, two sleeves and a band; a cardigan two mirrored fronts and two bands more', () => {
     expect(drafted(design()).recipes.map((r) => [r.name, r.makes])).toEqual([
@@ -340,6 +340,9 @@ describe('speed', () => {
       return { made: planned - begin, written: performance.now() - planned };
     });
     const median = (of: 'made' | 'written'): number => times.map((t) => t[of]).sort((a, b) => a - b)[20] ?? 0;
+    console.log(
+      `set-in pullover: drafted and planned in ${median('made').toFixed(1)} ms, its JSON in ${median('written').toFixed(1)} ms`,
+    );
     expect(median('made')).toBeLessThan(10 * median('written'));
-  });
+  }, 60_000);
 });

@@ -1,7 +1,7 @@
 import { Bezier } from 'bezier-js';
 import { polygonArea } from 'd3-polygon';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { capCurve, neckCurve, setInCurve } from '../../../src/knit/garment/curves.ts';
 import {
   areaOf,
@@ -12,6 +12,9 @@ import {
   pointsOf,
   xAt,
 } from '../../../src/knit/shape/curve.ts';
+
+// random sweeps take their time on a busy machine
+vi.setConfig({ testTimeout: 60_000 });
 
 /** Reference: bezier-js (its own quadrature and its own way of finding points) and d3-polygon. */
 const reference = (curve: Curve): number =>

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import {
   capCurve,
   neckCurve,
@@ -12,6 +12,9 @@ import { type Edges, shapingOf, stepsOf, turned } from '../../../src/knit/shape/
 import { type EdgeWish, knitEdge } from '../../../src/knit/shape/outline.ts';
 import { stairsOf } from '../../../src/knit/shape/stairs.ts';
 import { someGauge } from '../../arbitraries/design.ts';
+
+// random sweeps take their time on a busy machine
+vi.setConfig({ testTimeout: 60_000 });
 
 const count = (min: number, max: number): fc.Arbitrary<number> => fc.integer({ min, max });
 
