@@ -30,7 +30,7 @@ const MOST_ROWS = 6;
 
 /** What to look for on the fabric. */
 export function saysSign({ cause, rows, between, times, edge }: Explanation): string {
-  const shown = [...rows.slice(0, MOST_ROWS)].sort((a, b) => a - b);
+  const shown = rows.slice(0, MOST_ROWS).sort((a, b) => a - b);
   const list = saysEither(shown) + (rows.length > MOST_ROWS ? ' …' : '');
   const figures = { list, count: times, from: between[0], to: between[1] };
   return known(edge === undefined ? `sign ${cause}` : `sign ${cause} ${edge}`, figures);

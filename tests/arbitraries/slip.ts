@@ -165,7 +165,12 @@ function workJob({ row, how, like }: Job, onNeedle: number): RealRow {
       const short = Math.sign(by) * (how.times ?? 1);
       return { ...work([], onNeedle, by - short), ...seen(row.shaping), across: by - short };
     }
-    default: {
+    case 'missed shaping':
+    case 'doubled shaping':
+    case 'missed tap':
+    case 'doubled tap':
+    case 'dropped stitch':
+    case 'stray yarn-over': {
       const stray = how.kind === 'dropped stitch' ? -1 : 1;
       const real = work(row.steps, onNeedle, by);
       return { ...real, after: real.after + stray, ...seen(row.shaping) };

@@ -119,6 +119,7 @@ for (const size of ['common', 'small'] as const) {
       await page.getByText('The place is set: 45 rows are worked.').waitFor();
       await link(page, 'Back to the row in hand').first().tap();
       await page.getByText('Row 46 of 139').first().waitFor();
+      expect(phone?.complaints).toEqual([]);
     });
 
     it('a lifeline is put in, rows are ripped back to it, and the place follows', async () => {
@@ -144,6 +145,7 @@ for (const size of ['common', 'small'] as const) {
       await link(page, 'Back to the row in hand').last().tap();
       await page.getByText('Row 51 of 139').first().waitFor();
       await page.getByText('Tighter here <b>please</b>').waitFor();
+      expect(phone?.complaints).toEqual([]);
     });
 
     it('a piece that measures longer is planned anew, and what no longer matches is said first', async () => {
@@ -165,6 +167,7 @@ for (const size of ['common', 'small'] as const) {
       await page.getByText('Plans so far').tap();
       await page.getByText('1: 139 rows').tap();
       await page.locator('details li').nth(138).waitFor();
+      expect(phone?.complaints).toEqual([]);
     });
 
     it('two sleeves on one needle: one tap each in turn, or one for both', async () => {
@@ -183,6 +186,7 @@ for (const size of ['common', 'small'] as const) {
       await page.getByText('One is a row ahead; the other comes now.').waitFor();
       await link(page, 'Back to the row in hand').first().tap();
       await page.getByText('Row 3 of 139').first().waitFor();
+      expect(phone?.complaints).toEqual([]);
     });
 
     it('the pace is told from the log', async () => {
@@ -194,6 +198,7 @@ for (const size of ['common', 'small'] as const) {
       await page.getByRole('img', { name: /^The last 1 sitting/ }).waitFor();
       await shot(page, 'count-pace');
       await isSound(page);
+      expect(phone?.complaints).toEqual([]);
     });
   });
 }
@@ -247,5 +252,6 @@ describe('the second sleeve', () => {
     await page.getByText('From here on by the new plan.').waitFor();
     await page.goto(second.replace('/rework', ''));
     await page.getByText('Row 1 of 139').first().waitFor();
+    expect(phone?.complaints).toEqual([]);
   });
 });

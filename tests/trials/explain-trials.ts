@@ -57,7 +57,10 @@ function truthOf(slip: KnownSlip, tapped: number): { cause: Explanation['cause']
     case 'dropped stitch':
     case 'stray yarn-over':
       return { cause: causes[slip.kind], row: undefined };
-    default:
+    case 'missed shaping':
+    case 'doubled shaping':
+    case 'one edge only':
+    case 'spread short':
       return { cause: causes[slip.kind], row: slip.row };
   }
 }

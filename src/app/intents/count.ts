@@ -70,7 +70,7 @@ export async function takePlans(
 }
 
 /** Whether the make is knitted from the mirror image of its piece. */
-export function isMirrored(piece: string, make: number): boolean {
+function isMirrored(piece: string, make: number): boolean {
   const found = garmentInHand.value?.garment.pieces.find(({ id }) => id === piece);
   return found?.recipe.mirrored === true && make % 2 === 0;
 }

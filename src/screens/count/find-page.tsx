@@ -5,10 +5,10 @@ import { Choice } from '../../ui/choice/choice.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { saysLandmark } from '../../words/count.ts';
-import { lengthToType, lengthTyped, lengthUnit } from '../../words/measures.ts';
+import { lengthUnit } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import type { CountPageProps } from './count-screen.tsx';
-import { FoundRows } from './found-rows.tsx';
+import { FoundBar, FoundRows } from './found-rows.tsx';
 import { knownFrom } from './known.ts';
 import { nothingSeen, observationsOf, type SeenOnNeedle } from './seen-on-needle.ts';
 
@@ -87,10 +87,11 @@ export function FindPage({ now, entries }: CountPageProps) {
         min={0}
         decimals
         unit={lengthUnit()}
-        value={seen.heightMm === undefined ? undefined : lengthToType(seen.heightMm)}
-        onChange={(typed) => set({ heightMm: typed === undefined ? undefined : lengthTyped(typed) })}
+        value={seen.height}
+        onChange={(height) => set({ height })}
       />
       <FoundRows now={now} found={found} observations={observations} />
+      {observations.length > 0 && <FoundBar rows={found.rows} />}
     </>
   );
 }

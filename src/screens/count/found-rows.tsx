@@ -9,7 +9,7 @@ import { Card } from '../../ui/card/card.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { saysFabric, saysSide, saysStitches } from '../../words/craft.ts';
 import { saysLength } from '../../words/measures.ts';
-import { saysList } from '../../words/numbers.ts';
+import { saysList, saysNumber } from '../../words/numbers.ts';
 import { say, sayIfKnown } from '../../words/say.ts';
 import type { Told } from './seen-on-needle.ts';
 
@@ -32,9 +32,7 @@ export function FoundRows({ now, found, observations }: FoundRowsProps) {
   const take = (worked: number) => void setPlace(worked, 'place').then((done) => done && setSet(worked));
   return (
     <section class="count-card" aria-label={say('count.fitsAll', { count: rows.length })}>
-      <div role="status">
-        <h2>{say('count.fitsAll', { count: rows.length })}</h2>
-      </div>
+      <h2>{say('count.fitsAll', { count: rows.length })}</h2>
       {set !== undefined && (
         <Notice kind="done" live>
           {say('count.placeSet', { rows: set })}
@@ -56,6 +54,20 @@ export function FoundRows({ now, found, observations }: FoundRowsProps) {
   );
 }
 
+/** Stays in sight at the bottom while she fills in what she sees. */
+export function FoundBar({ rows }: { readonly rows: readonly number[] }) {
+  const near = rows
+    .slice(0, MOST_SHOWN)
+    .sort((a, b) => a - b)
+    .map((row) => saysNumber(row));
+  const list = rows.length > MOST_SHOWN ? '' : `: ${near.join(', ')}`;
+  return (
+    <p class="count-bar" role="status">
+      {rows.length === 0 ? say('count.fitsNone') : `${say('count.fitsAll', { count: rows.length })}${list}`}
+    </p>
+  );
+}
+
 const saysPlace = (part: PlannedPart, worked: number): string =>
   worked < part.rows.length
     ? say('count.placeIs', { rows: worked, next: worked + 1 })
@@ -63,7 +75,7 @@ const saysPlace = (part: PlannedPart, worked: number): string =>
 
 function NoRow({ doubtful }: { readonly doubtful: readonly string[] }) {
   return (
-    <Notice kind="warning" title={say('count.fitsNone')} live>
+    <Notice kind="warning" title={say('count.fitsNone')}>
       {doubtful.map((what) => (
         <p key={what}>{say('count.doubtful', { what })}</p>
       ))}

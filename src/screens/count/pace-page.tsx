@@ -10,6 +10,8 @@ import { SittingsPlot } from './sittings-plot.tsx';
 
 const WEEK_MS = 7 * 24 * 3_600_000;
 const WEEKS_LOOKED_AT = 4;
+/** With less knitting than this in a week no day can be foretold. */
+const LEAST_WEEKLY_MS = 15 * 60_000;
 const MOST_LISTED = 20;
 
 /** How fast, how long still, and when she knitted. */
@@ -37,7 +39,7 @@ export function PacePage({ now, entries }: CountPageProps) {
         )}
         {fast !== undefined && <p class="count-soft">{say('count.paceFrom', { count: fast.rows })}</p>}
         {fast !== undefined && left > 0 && <p>{say('count.paceDone', { time: saysDuration(leftMs) })}</p>}
-        {fast !== undefined && left > 0 && weeklyMs > 0 && (
+        {fast !== undefined && left > 0 && weeklyMs >= LEAST_WEEKLY_MS && (
           <p>
             {say('count.paceByDay', {
               day: saysDuration(weeklyMs),

@@ -8,6 +8,7 @@ import type { Recipe } from '../../knit/piece/recipe.ts';
 import { asReallyKnitted, recipeOfMake } from '../../knit/piece/rework/make-recipe.ts';
 import type { Rework } from '../../knit/piece/rework/replan.ts';
 import { type ReworkWish, rework } from '../../knit/piece/rework.ts';
+import { lengthTyped } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 
 export type WishKind = 'accept' | 'measured' | 'rows' | 'neck' | 'first' | 'plain';
@@ -19,7 +20,8 @@ export interface Draft {
   readonly missing: 'right' | 'left' | '';
   /** rows up to the landmark from which she measured */
   readonly above: number;
-  readonly heightMm: number | undefined;
+  /** measured, in her own unit, as typed */
+  readonly height: number | undefined;
   readonly section: number;
   readonly rows: number | undefined;
   readonly neck: number | undefined;
@@ -33,7 +35,7 @@ export function draftFrom(now: InHand, query: URLSearchParams): Draft {
     stitches: stitches === null ? countAt(now.part, now.place.rows) : Number(stitches),
     missing: edge === 'right' || edge === 'left' ? edge : '',
     above: 0,
-    heightMm: undefined,
+    height: undefined,
     section: openSections(now)[0]?.index ?? 0,
     rows: undefined,
     neck: undefined,
@@ -91,10 +93,10 @@ export function proposed(now: InHand, draft: Draft): Result<Rework> | undefined 
 }
 
 function wishOf(draft: Draft): ReworkWish | undefined {
-  const { kind, stitches, missing, above, heightMm, section, rows, neck } = draft;
+  const { kind, stitches, missing, above, height, section, rows, neck } = draft;
   if (kind === 'accept' && stitches !== undefined)
     return { kind, stitches, ...(missing === '' ? {} : { missingAt: missing }) };
-  if (kind === 'measured' && heightMm !== undefined) return { kind, heightMm, above };
+  if (kind === 'measured' && height !== undefined) return { kind, heightMm: lengthTyped(height), above };
   if (kind === 'rows' && rows !== undefined) return { kind, section, rows };
   if (kind === 'neck' && neck !== undefined && neck !== 0) return { kind, rows: neck };
   return undefined;

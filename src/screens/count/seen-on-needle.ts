@@ -1,4 +1,5 @@
 import type { Observation } from '../../knit/piece/count/observation.ts';
+import { lengthTyped } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 
 /** What she has told so far; what she does not know is undefined or empty. */
@@ -11,7 +12,8 @@ export interface SeenOnNeedle {
   readonly rows: number | undefined;
   readonly ridges: number | undefined;
   readonly shaping: number | undefined;
-  readonly heightMm: number | undefined;
+  /** in her own unit, as typed */
+  readonly height: number | undefined;
 }
 
 export const nothingSeen: SeenOnNeedle = {
@@ -22,7 +24,7 @@ export const nothingSeen: SeenOnNeedle = {
   rows: undefined,
   ridges: undefined,
   shaping: undefined,
-  heightMm: undefined,
+  height: undefined,
 };
 
 export interface Told {
@@ -33,7 +35,7 @@ export interface Told {
 
 /** The observations in it, in the order of the fields. */
 export function observationsOf(seen: SeenOnNeedle): Told[] {
-  const { stitches, facing, yarn, landmark, rows, ridges, shaping, heightMm } = seen;
+  const { stitches, facing, yarn, landmark, rows, ridges, shaping, height } = seen;
   const told: Told[] = [];
   const add = (observation: Observation, name: string) => told.push({ observation, name });
   if (stitches !== undefined) add({ kind: 'stitches', stitches }, say('count.seeStitches'));
@@ -44,6 +46,6 @@ export function observationsOf(seen: SeenOnNeedle): Told[] {
   }
   if (shaping !== undefined)
     add({ kind: 'last shaping', edge: 'either', rows: shaping }, say('count.seeShaping'));
-  if (heightMm !== undefined) add({ kind: 'height', mm: heightMm }, say('count.seeHeight'));
+  if (height !== undefined) add({ kind: 'height', mm: lengthTyped(height) }, say('count.seeHeight'));
   return told;
 }

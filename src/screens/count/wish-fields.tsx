@@ -4,7 +4,7 @@ import { Choice } from '../../ui/choice/choice.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { saysLandmark } from '../../words/count.ts';
-import { lengthToType, lengthTyped, lengthUnit, saysLength } from '../../words/measures.ts';
+import { lengthUnit, saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { type Draft, openSections } from './rework-draft.ts';
 
@@ -35,7 +35,8 @@ export function WishFields(props: WishFieldsProps) {
           onChange={(neck) => props.onChange({ neck })}
         />
       );
-    default:
+    case 'first':
+    case 'plain':
       return null;
   }
 }
@@ -78,8 +79,8 @@ function MeasuredFields({ now, draft, onChange }: WishFieldsProps) {
         min={0}
         decimals
         unit={lengthUnit()}
-        value={draft.heightMm === undefined ? undefined : lengthToType(draft.heightMm)}
-        onChange={(typed) => onChange({ heightMm: typed === undefined ? undefined : lengthTyped(typed) })}
+        value={draft.height}
+        onChange={(height) => onChange({ height })}
       />
     </>
   );

@@ -39,7 +39,12 @@ export function adviceFor(slip: Slip, all: readonly Slip[], { to }: Stretch): Sa
       return [{ code: 'catch stitch', figures: { count: slip.times } }, accept];
     case 'stray yarn-over':
       return [{ code: 'let down', figures: { count: slip.times } }, accept];
-    default: {
+    case 'shaping missed':
+    case 'shaping doubled':
+    case 'one edge only':
+    case 'spread short':
+    case 'spread over':
+    case 'group miscounted': {
       const oldest = Math.min(...all.flatMap((one) => one.rows));
       const rip: Said = { code: 'rip back', figures: { row: oldest - 1, rows: to - oldest + 1 } };
       const mend: Said = { code: slip.by > 0 ? 'take out' : 'add', figures: { off } };

@@ -80,7 +80,7 @@ function sectionRows(part: PlannedPart): Rows {
 }
 
 /** Stitches that the part hands to its end, before they are bound off. */
-export function endCount(part: PlannedPart): number {
+function endCount(part: PlannedPart): number {
   const last = part.rows[part.rows.length - 1];
   return last === undefined ? part.start : last.after === 0 ? last.before : last.after;
 }

@@ -56,7 +56,8 @@ function keep(shaping: Shaping, wanted: (row: number) => boolean, by: number, sh
         shaping.kind === 'middle' ? { ...shaping, rows, from: shaping.from + shift } : { ...shaping, rows },
       ];
     }
-    default: {
+    case 'bind off':
+    case 'cast on': {
       const groups = shaping.groups
         .filter(({ row }) => wanted(row))
         .map((group) => ({ ...group, row: group.row + by }));
