@@ -20,6 +20,10 @@ export async function rowInHand(page: Page): Promise<{ readonly row: number; rea
   return { row, of };
 }
 
+/** Waits until the row is in hand. */
+export const rowShown = (page: Page, row: number, timeout = 30_000): Promise<void> =>
+  page.locator('.knitting-row strong').filter({ hasText: `Row ${row} of` }).waitFor({ timeout });
+
 /** Hears every row that the screen shows as done, from now on; what is shown already counts. */
 export async function watchRows(page: Page): Promise<Shown> {
   const shown = { rows: (await rowInHand(page)).row - 1 };
@@ -50,7 +54,7 @@ export async function backToRowOne(machine: Machine, url: string): Promise<void>
   const { page } = machine;
   await page.goto(`${url}#/k/${sampleBack}?row=1`);
   await page.getByRole('button', { name: 'Row 1 is next' }).click();
-  await page.locator('.knitting-row strong').filter({ hasText: 'Row 1 of' }).waitFor();
+  await rowShown(page, 1);
 }
 
 /** Opens the sample's back at the row in hand, made where it is missing. */

@@ -17,13 +17,16 @@ export function buildIfNeeded(outDir = dist): void {
 export interface BuildOptions {
   readonly outDir: string;
   readonly version?: string;
+  /** another folder with the sources */
+  readonly cwd?: string;
 }
 
 /** Builds the app as `npm run build` does, under another version or into another folder where asked. */
-export function build({ outDir, version }: BuildOptions): void {
+export function build({ outDir, version, cwd = '.' }: BuildOptions): void {
   const env = { ...process.env, RIDGELINE_OUT: outDir, ...(version && { RIDGELINE_VERSION: version }) };
   const vite = join('node_modules', 'vite', 'bin', 'vite.js');
   const { status, stdout, stderr } = spawnSync(process.execPath, [vite, 'build', '--logLevel', 'warn'], {
+    cwd,
     env: { ...env, NODE_ENV: 'production' },
     encoding: 'utf8',
   });

@@ -1,0 +1,148 @@
+import { cpSync, mkdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { build } from '../run/built.ts';
+import { serve } from '../run/serve.ts';
+import { chromiumEngine } from './engine.ts';
+import type { Figure } from './figure.ts';
+import { runTests } from './node-checks.ts';
+import { fullDisk } from './promises.ts';
+import { tapInTwoTabs } from './two-tabs.ts';
+
+/** Faults planted in a copy of the sources: each must turn the check red that is there to find it. */
+
+interface Change {
+  readonly file: string;
+  readonly from: string;
+  readonly to: string;
+}
+
+interface Mutant {
+  readonly name: string;
+  readonly changes: readonly Change[];
+  /** the smallest check that must find it; whether it stayed green */
+  readonly staysGreen: (copy: string) => Promise<boolean>;
+}
+
+const inFaultTest = (named: string) => async (copy: string) =>
+  runTests('tests/store/fault-at-every-step.test.ts', { cwd: copy, named }).failed === 0;
+
+const mutants: readonly Mutant[] = [
+  {
+    name: 'a row shown before it is stored',
+    changes: [
+      {
+        file: 'src/app/intents/taps.ts',
+        from: 'const result = await head.write(open, head.make);',
+        to: `const place = inHand.value?.place;
+  if (place !== undefined) show(head, { ...place, rows: place.rows + 1 });
+  const result = await head.write(open, head.make);`,
+      },
+    ],
+    staysGreen: async (copy) => (await hosted(copy, fullDisk)).met,
+  },
+  {
+    name: 'the place read in one transaction and written in another',
+    changes: [
+      {
+        file: 'src/store/taps.ts',
+        from: 'const written = await door.write(tapStores, (tx, again) => writeWish(tx, wish, again || doubted));',
+        to: `const early = await door.read(['places'], (tx) => tx.objectStore('places').get(wish.make));
+    const written = await door.write(tapStores, (tx, again) =>
+      writeWish(tx, wish, again || doubted, early.ok ? early.value : undefined),
+    );`,
+      },
+      {
+        file: 'src/store/write-log.ts',
+        from: 'again: boolean): Promise<PlaceRecord> {',
+        to: 'again: boolean, early?: PlaceRecord): Promise<PlaceRecord> {',
+      },
+      {
+        file: 'src/store/write-log.ts',
+        from: "const place = await tx.objectStore('places').get(wish.make);",
+        to: "const place = early ?? (await tx.objectStore('places').get(wish.make));",
+      },
+    ],
+    staysGreen: async (copy) => (await hosted(copy, (host) => tapInTwoTabs(chromiumEngine, host, 50))).met,
+  },
+  {
+    name: 'the journal not drained',
+    changes: [
+      {
+        file: 'src/store/taps.ts',
+        from: 'if (journal.taps().length === 0) return Promise.resolve(true);',
+        to: 'if (journal.taps().length >= 0) return Promise.resolve(true);',
+      },
+    ],
+    staysGreen: inFaultTest('a store that fails once to write what was held'),
+  },
+  {
+    name: 'the place written after the log, not with it',
+    changes: [
+      {
+        file: 'src/store/write-log.ts',
+        from: "() => tx.objectStore('places').put(moved),",
+        to: 'async () => undefined,',
+      },
+      {
+        file: 'src/store/taps.ts',
+        from: 'unsure.delete(wish.make);\n    known.set(wish.make, written.value);',
+        to: `await door.write(['places'], async (tx) => void (await tx.objectStore('places').put(written.value)));
+    unsure.delete(wish.make);
+    known.set(wish.make, written.value);`,
+      },
+    ],
+    staysGreen: inFaultTest('to finish a row'),
+  },
+];
+
+/** Plants each mutant in turn. One that no longer fits its source is a miss too. */
+export async function plantedFaults(): Promise<Figure[]> {
+  const figures: Figure[] = [];
+  for (const mutant of mutants) {
+    const green = await checkMutant(mutant).catch((error: unknown) => `cannot be planted: ${String(error)}`);
+    figures.push({
+      name: `planted: ${mutant.name}`,
+      measured: green === false ? 'turns the run red' : green === true ? 'is not found' : green,
+      bar: 'red',
+      met: green === false,
+    });
+  }
+  return figures;
+}
+
+async function checkMutant({ changes, staysGreen }: Mutant): Promise<boolean> {
+  const copy = resolve('.cache/faults/mutant');
+  copyProject(copy);
+  for (const { file, from, to } of changes) {
+    const path = join(copy, file);
+    const source = readFileSync(path, 'utf8');
+    if (source.split(from).length !== 2) throw new Error(`${file} has not exactly one place for the change.`);
+    writeFileSync(path, source.replace(from, () => to));
+  }
+  try {
+    return await staysGreen(copy);
+  } finally {
+    rmSync(copy, { recursive: true, force: true });
+  }
+}
+
+const copied = ['src', 'tests', 'public', 'index.html', 'vite.config.ts', 'package.json', 'tsconfig.json'];
+
+function copyProject(to: string): void {
+  rmSync(to, { recursive: true, force: true });
+  mkdirSync(to, { recursive: true });
+  for (const name of copied) cpSync(name, join(to, name), { recursive: true });
+  symlinkSync(resolve('node_modules'), join(to, 'node_modules'));
+}
+
+/** Builds the copy, serves it, and makes the check against it. */
+async function hosted(copy: string, check: (host: Awaited<ReturnType<typeof serve>>) => Promise<Figure>): Promise<Figure> {
+  const outDir = join(copy, 'dist');
+  build({ outDir, cwd: copy });
+  const host = await serve({ root: outDir });
+  try {
+    return await check(host);
+  } finally {
+    await host.close();
+  }
+}

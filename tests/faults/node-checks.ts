@@ -1,0 +1,95 @@
+import { spawnSync } from 'node:child_process';
+import { readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Figure } from './figure.ts';
+
+/** Checks of the store that need no browser, run with the large numbers. */
+
+interface Told {
+  readonly passed: number;
+  readonly failed: number;
+  readonly said: string;
+  /** the first failed test's name and message */
+  readonly why: string;
+}
+
+interface Report {
+  readonly success: boolean;
+  readonly numPassedTests: number;
+  readonly numFailedTests: number;
+  readonly testResults: readonly {
+    readonly message: string;
+    readonly assertionResults: readonly {
+      readonly status: string;
+      readonly fullName: string;
+      readonly failureMessages: readonly string[];
+    }[];
+  }[];
+}
+
+/** Runs a test file of the project in `cwd`, only tests whose name holds `named` where it is given. */
+export function runTests(
+  file: string,
+  { env = {}, named, cwd = '.' }: { env?: Record<string, string>; named?: string; cwd?: string } = {},
+): Told {
+  const report = join(process.cwd(), '.cache/faults/report.json');
+  rmSync(report, { force: true });
+  const vitest = join(process.cwd(), 'node_modules/vitest/vitest.mjs');
+  const only = named === undefined ? [] : ['-t', named];
+  const reporters = ['--reporter=json', `--outputFile.json=${report}`, '--reporter=default'];
+  const { stdout, stderr } = spawnSync(
+    process.execPath,
+    [vitest, 'run', '--project=unit', file, ...only, ...reporters],
+    { cwd, env: { ...process.env, ...env }, encoding: 'utf8', maxBuffer: 1 << 28 },
+  );
+  try {
+    return { ...tell(JSON.parse(readFileSync(report, 'utf8')) as Report), said: stdout };
+  } catch {
+    return { passed: 0, failed: 1, said: stdout, why: `no report: ${stderr.slice(-300)}` };
+  }
+}
+
+function tell({ success, numPassedTests, numFailedTests, testResults }: Report): Omit<Told, 'said'> {
+  const failed = testResults
+    .flatMap(({ assertionResults }) => assertionResults)
+    .find(({ status }) => status === 'failed');
+  const why = failed
+    ? `${failed.fullName}: ${failed.failureMessages[0]?.slice(0, 200)}`
+    : (testResults.find(({ message }) => message !== '')?.message.slice(0, 200) ?? '');
+  return { passed: numPassedTests, failed: success ? numFailedTests : Math.max(1, numFailedTests), why };
+}
+
+export function everyFaultOnEveryPath(): Figure {
+  const { failed, said, why } = runTests('tests/store/fault-at-every-step.test.ts', {
+    env: { RIDGELINE_FAULTS: 'all' },
+  });
+  const injected = Number(/faults injected into writes: (\d+)/.exec(said)?.[1] ?? 0);
+  return {
+    name: 'each injected fault × each step of each write path',
+    measured: failed === 0 ? `${injected} faults, done but not stored 0` : `${failed} paths failed: ${why}`,
+    bar: 'done but not stored 0',
+    met: failed === 0 && injected > 0,
+  };
+}
+
+export function hostileFiles(files: number): Figure {
+  const { failed, passed, why } = runTests('tests/store/hostile-files.test.ts', {
+    env: { RIDGELINE_FUZZ: String(files) },
+  });
+  return {
+    name: `${files} mutated and random import files`,
+    measured: failed === 0 ? 'crashes 0, changed databases 0, each with a sentence' : why,
+    bar: 'crashes 0, changed databases 0',
+    met: failed === 0 && passed > 0,
+  };
+}
+
+export function mergedHistories(): Figure {
+  const { failed, passed, why } = runTests('tests/store/merge.test.ts');
+  return {
+    name: '1000 random histories merged in random orders',
+    measured: failed === 0 ? 'differing outcomes 0' : why,
+    bar: 'differing outcomes 0',
+    met: failed === 0 && passed > 0,
+  };
+}

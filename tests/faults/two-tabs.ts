@@ -1,0 +1,54 @@
+import type { Page } from 'playwright-core';
+import { until } from '../browser/until.ts';
+import type { Served } from '../run/serve.ts';
+import type { Engine } from './engine.ts';
+import type { Figure } from './figure.ts';
+import { layScarf, scarfMake } from './scarf.ts';
+import { corruptionsOf, storedOf } from './stored.ts';
+import { openBack, padOf } from './tapping.ts';
+
+/** Two windows on one make, each tapped so often, both at once and faster than the rows can be stored. */
+export async function tapInTwoTabs(engine: Engine, host: Served, taps: number): Promise<Figure> {
+  const machine = await engine.open();
+  const { page } = machine;
+  if (machine.newPage === undefined) throw new Error(`${engine.name} has no second window.`);
+  await openBack(page, host.url);
+  await layScarf(page, 2 * taps + 10);
+  const pages = [page, await machine.newPage()];
+  for (const one of pages) {
+    await one.goto(`${host.url}#/k/${scarfMake}`);
+    await one.locator('.knitting-row strong').filter({ hasText: 'Row 1 of' }).waitFor();
+  }
+  await Promise.all(pages.map((one) => tapFast(one, taps)));
+  const rowsOf = async () => (await storedOf(page, scarfMake)).place?.rows ?? 0;
+  const last = `Row ${2 * taps + 1} of`;
+  const bothShow = Promise.all(
+    pages.map((one) =>
+      one.locator('.knitting-row strong').filter({ hasText: last }).waitFor({ timeout: 120_000 }),
+    ),
+  );
+  const shown = await bothShow.then(
+    () => 'both windows show them',
+    () => 'a window does not show them',
+  );
+  const rows = await until(rowsOf, (now) => now >= 2 * taps, 5000).catch(rowsOf);
+  const stored = await storedOf(page, scarfMake);
+  const corrupted = corruptionsOf(stored);
+  await machine.close();
+  const entries = stored.entries.filter(({ kind }) => kind === 'row').length;
+  return {
+    name: `${engine.name}: two windows, ${taps} taps each at once`,
+    measured: `${rows} rows, ${entries} entries, corrupted ${corrupted.length}, ${shown}`,
+    bar: `${2 * taps} rows and entries`,
+    met: rows === 2 * taps && entries === rows && corrupted.length === 0 && shown.startsWith('both'),
+  };
+}
+
+const tapFast = (page: Page, taps: number): Promise<void> =>
+  padOf(page).evaluate(async (pad: HTMLElement, times) => {
+    for (let i = 0; i < times; i += 1) {
+      if (!pad.isConnected) throw new Error('The pad was taken away between two taps.');
+      pad.click();
+      await new Promise((resolve) => setTimeout(resolve, Math.random() * 4));
+    }
+  }, taps);
