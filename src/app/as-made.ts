@@ -6,7 +6,12 @@ import type { GarmentView, PieceView } from './state.ts';
 
 /** The garment's recipe with what was changed on the way: each part as its first make was really knitted. */
 export function asMade({ garment, pieces }: GarmentView, name: string): Garment {
-  const recipes = garment.pieces.map(({ id, recipe }) => recipeAsMade(recipe, pieces.find((p) => p.id === id)));
+  const recipes = garment.pieces.map(({ id, recipe }) =>
+    recipeAsMade(
+      recipe,
+      pieces.find((p) => p.id === id),
+    ),
+  );
   return { ...garmentOf(garment), name, pieces: recipes };
 }
 

@@ -1,6 +1,6 @@
 import { ok, type Result } from '../knit/fault.ts';
-import { type BackupFile, backupFile } from '../store/backup/export.ts';
 import type { Backup } from '../store/backup/document.ts';
+import { type BackupFile, backupFile } from '../store/backup/export.ts';
 import { backupFault } from '../store/backup/faults.ts';
 import { importBackup } from '../store/backup/import.ts';
 import { type ImportMode, type Preview, previewImport } from '../store/backup/preview.ts';
@@ -29,7 +29,10 @@ const LARGEST_FILE = 250_000_000;
 export async function openFile(file: Blob): Promise<Result<OpenedFile>> {
   if (file.size > LARGEST_FILE) {
     const inMillions = Math.round(file.size / 1e6);
-    return { ok: false, faults: [backupFault('backup-too-large', { size: inMillions, most: LARGEST_FILE / 1e6 })] };
+    return {
+      ok: false,
+      faults: [backupFault('backup-too-large', { size: inMillions, most: LARGEST_FILE / 1e6 })],
+    };
   }
   const read = readBackup(await file.text());
   if (!read.ok) return read;

@@ -36,6 +36,8 @@ export function makeRecord(make: string, entries: readonly LogEntry[]): MakeReco
     ripped: own.filter((entry) => entry.kind === 'rip back').length,
     reworked: own.filter((entry) => entry.kind === 'rework').length,
     checked: own.filter((entry) => entry.kind === 'check').map((entry) => entry.row),
-    notes: own.flatMap((entry) => (entry.kind === 'note' && entry.text ? [{ row: entry.row, text: entry.text }] : [])),
+    notes: own.flatMap((entry) =>
+      entry.kind === 'note' && entry.text ? [{ row: entry.row, text: entry.text }] : [],
+    ),
   };
 }

@@ -20,7 +20,10 @@ const FEWEST_ROWS = 3;
  * How fast she knits, from the times between rows that still stand, pauses left out; undefined before three
  * such rows. `stitchesIn(row)` tells the stitches of a row of the make.
  */
-export function pace(entries: readonly LogEntry[], stitchesIn: (entry: LogEntry) => number): Pace | undefined {
+export function pace(
+  entries: readonly LogEntry[],
+  stitchesIn: (entry: LogEntry) => number,
+): Pace | undefined {
   const worked = workedRows(entries);
   const limit = pauseLimit(worked.map((row) => row.ms));
   const steady = worked.filter((row) => row.ms <= limit);

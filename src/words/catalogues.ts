@@ -12,6 +12,7 @@ export const catalogues = {
   settings: { en: () => import('./en/settings.ts'), de: () => import('./de/settings.ts') },
   editor: { en: () => import('./en/editor.ts'), de: () => import('./de/editor.ts') },
   recipeFaults: { en: () => import('./en/recipe-faults.ts'), de: () => import('./de/recipe-faults.ts') },
+  patternFaults: { en: () => import('./en/pattern-faults.ts'), de: () => import('./de/pattern-faults.ts') },
   count: { en: () => import('./en/count.ts'), de: () => import('./de/count.ts') },
   yarn: { en: () => import('./en/yarn.ts'), de: () => import('./de/yarn.ts') },
   makingUp: { en: () => import('./en/making-up.ts'), de: () => import('./de/making-up.ts') },

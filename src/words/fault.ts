@@ -1,9 +1,13 @@
 import type { Fault, Where } from '../knit/fault.ts';
 import type { CatalogueName } from './catalogues.ts';
-import { say, sayIfKnown } from './say.ts';
+import { loadWords, say, sayIfKnown } from './say.ts';
 
 /** The catalogues that hold faults by their code. */
-const faultCatalogues = ['recipeFaults', 'storeFaults'] as const satisfies readonly CatalogueName[];
+const faultCatalogues = [
+  'recipeFaults',
+  'storeFaults',
+  'patternFaults',
+] as const satisfies readonly CatalogueName[];
 
 /**
  * A fault in the knitter's language, from its code and figures: by the first loaded catalogue of faults that knows
@@ -16,6 +20,9 @@ export function saysFault(fault: Fault, from: readonly CatalogueName[] = faultCa
   }
   return fault.sentence;
 }
+
+/** Loads them all: a fault may come up on any screen, and then there may be no network. */
+export const loadFaults = (): Promise<void> => loadWords(...faultCatalogues);
 
 /** Where a fault lies: 'Front, left shoulder, row 12'; empty where it says no place. Needs the catalogue 'craft'. */
 export function saysWhere({ piece, part, row, line }: Where): string {

@@ -3,17 +3,35 @@ import fc from 'fast-check';
 type Json = unknown;
 
 const oddValues: readonly Json[] = [
-  null, true, '', '__proto__', 0, -1, 1.5, 1e308, 99_999_999, [], {}, [[[[[[]]]]]], 'x'.repeat(300), '../..', 'scarf/long/0/1', '\u0000', '💥',
+  null,
+  true,
+  '',
+  '__proto__',
+  0,
+  -1,
+  1.5,
+  1e308,
+  99_999_999,
+  [],
+  {},
+  [[[[[[]]]]]],
+  'x'.repeat(300),
+  '../..',
+  'scarf/long/0/1',
+  '\u0000',
+  '💥',
 ];
 const oddKeys = ['__proto__', 'constructor', 'prototype', 'toString', 'more', 'id', 'kind', 'plan'] as const;
 
 /** A whole document with one to four things in it changed, put in, taken out, doubled or moved. */
 export const mutated = (document: Json): fc.Arbitrary<string> =>
-  fc.array(fc.tuple(fc.nat(), fc.nat(), fc.nat(), fc.nat()), { minLength: 1, maxLength: 4 }).map((changes) => {
-    const copy = JSON.parse(JSON.stringify(document)) as Json;
-    for (const change of changes) mutate(copy, ...change);
-    return JSON.stringify(copy).replaceAll('"protokey":', '"__proto__":');
-  });
+  fc
+    .array(fc.tuple(fc.nat(), fc.nat(), fc.nat(), fc.nat()), { minLength: 1, maxLength: 4 })
+    .map((changes) => {
+      const copy = JSON.parse(JSON.stringify(document)) as Json;
+      for (const change of changes) mutate(copy, ...change);
+      return JSON.stringify(copy).replaceAll('"protokey":', '"__proto__":');
+    });
 
 /** Walks down at random and changes what it comes to. */
 function mutate(root: Json, way: number, what: number, which: number, stop: number): void {
@@ -37,10 +55,14 @@ function change(holder: Record<string, Json>, what: number, which: number): void
   const deeds: (() => void)[] = [
     () => void (holder[key] = odd),
     () => void delete holder[key],
-    () => void (holder[oddKeys[which % oddKeys.length] === '__proto__' ? 'protokey' : String(oddKeys[which % oddKeys.length])] = odd),
+    () =>
+      void (holder[
+        oddKeys[which % oddKeys.length] === '__proto__' ? 'protokey' : String(oddKeys[which % oddKeys.length])
+      ] = odd),
     () => void (Array.isArray(holder) && holder.push(holder[0])),
     () => void (Array.isArray(holder) && holder.reverse()),
-    () => void (typeof holder[key] === 'number' && (holder[key] = (holder[key] as number) + ((which % 5) - 2))),
+    () =>
+      void (typeof holder[key] === 'number' && (holder[key] = (holder[key] as number) + ((which % 5) - 2))),
     () => void (typeof holder[key] === 'string' && (holder[key] = `${String(holder[key])}!`)),
     () => void (holder[key] = holder[keys[(which + 1) % Math.max(1, keys.length)] ?? 'more']),
   ];
@@ -50,9 +72,9 @@ function change(holder: Record<string, Json>, what: number, which: number): void
 /** The text of a document with some of its characters cut, doubled or exchanged. */
 export const garbled = (document: Json): fc.Arbitrary<string> => {
   const text = JSON.stringify(document);
-  return fc.tuple(fc.nat(text.length), fc.nat(40), fc.string({ unit: 'binary', maxLength: 12 })).map(
-    ([at, cut, put]) => text.slice(0, at) + put + text.slice(at + cut),
-  );
+  return fc
+    .tuple(fc.nat(text.length), fc.nat(40), fc.string({ unit: 'binary', maxLength: 12 }))
+    .map(([at, cut, put]) => text.slice(0, at) + put + text.slice(at + cut));
 };
 
 /** Any file at all, from noise to JSON with our name on it. */
@@ -62,5 +84,10 @@ export const anyFile = (): fc.Arbitrary<string> =>
     fc.json({ maxDepth: 6 }),
     fc.json().map((json) => `{"format":"ridgeline-backup","version":1,"madeAt":1,"garments":${json}}`),
     fc.nat(5000).map((depth) => `${'['.repeat(depth)}${']'.repeat(depth)}`),
-    fc.nat(3000).map((depth) => `{"format":"ridgeline-backup","version":1,"garments":${'{"a":'.repeat(depth)}1${'}'.repeat(depth)}}`),
+    fc
+      .nat(3000)
+      .map(
+        (depth) =>
+          `{"format":"ridgeline-backup","version":1,"garments":${'{"a":'.repeat(depth)}1${'}'.repeat(depth)}}`,
+      ),
   );

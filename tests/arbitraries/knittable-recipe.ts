@@ -1,5 +1,13 @@
 import fc from 'fast-check';
-import { type FabricName, fabricNames, fits, type PartRecipe, type Recipe, type Section, type Shaping } from '../../src/knit/index.ts';
+import {
+  type FabricName,
+  fabricNames,
+  fits,
+  type PartRecipe,
+  type Recipe,
+  type Section,
+  type Shaping,
+} from '../../src/knit/index.ts';
 
 /** A recipe that can be knitted, with the counts that its shaping must lead to, summed apart from the planner. */
 export interface KnittableRecipe {
@@ -21,7 +29,14 @@ function makeRecipe(draw: Draw): KnittableRecipe {
   const castOn = draw(fc.integer({ min: 30, max: 140 }));
   const ends: Record<string, number> = {};
   const splits = draw(fc.boolean());
-  const body = makePart(draw, 'body', { castOn }, castOn, 0, splits ? 'split' : draw(fc.constantFrom('bind off', 'hold')));
+  const body = makePart(
+    draw,
+    'body',
+    { castOn },
+    castOn,
+    0,
+    splits ? 'split' : draw(fc.constantFrom('bind off', 'hold')),
+  );
   ends['body'] = body.end;
   const parts: PartRecipe[] = [body.part];
   if (splits) {
@@ -29,13 +44,25 @@ function makeRecipe(draw: Draw): KnittableRecipe {
     const right = Math.floor((body.end - middle) / 2);
     const left = body.end - middle - right;
     const share = (name: string, stitches: number, edge: 'right' | 'left' | 'middle') => {
-      const made = makePart(draw, name, { part: 'body', stitches, edge }, stitches, body.rows, draw(fc.constantFrom('bind off', 'hold')));
+      const made = makePart(
+        draw,
+        name,
+        { part: 'body', stitches, edge },
+        stitches,
+        body.rows,
+        draw(fc.constantFrom('bind off', 'hold')),
+      );
       parts.push(made.part);
       ends[name] = made.end;
     };
     share('left shoulder', right, 'right');
     if (middle > 0) {
-      parts.push({ name: 'centre', from: { part: 'body', stitches: middle, edge: 'middle' }, sections: [], end: 'bind off' });
+      parts.push({
+        name: 'centre',
+        from: { part: 'body', stitches: middle, edge: 'middle' },
+        sections: [],
+        end: 'bind off',
+      });
       ends['centre'] = middle;
     }
     share('right shoulder', left, 'left');
@@ -59,8 +86,16 @@ function makePart(
   for (let i = 0; i < many; i += 1) {
     const fabric = draw(fc.constantFrom(...fabricNames.filter((f) => fits(f, count).fits)));
     const length = draw(fc.integer({ min: 2, max: 30 }));
-    const { shaping, after } = draw(fc.boolean()) ? makeShaping(draw, count, length, rows) : { shaping: [], after: count };
-    sections.push({ name: `section ${i + 1}`, rows: length, fabric: fabric as FabricName, needle: 4, shaping });
+    const { shaping, after } = draw(fc.boolean())
+      ? makeShaping(draw, count, length, rows)
+      : { shaping: [], after: count };
+    sections.push({
+      name: `section ${i + 1}`,
+      rows: length,
+      fabric: fabric as FabricName,
+      needle: 4,
+      shaping,
+    });
     count = after;
     rows += length;
   }
@@ -69,7 +104,12 @@ function makePart(
 }
 
 /** One way of shaping; `rowsBefore` says on which side the section starts. */
-function makeShaping(draw: Draw, count: number, rows: number, rowsBefore: number): { shaping: Shaping[]; after: number } {
+function makeShaping(
+  draw: Draw,
+  count: number,
+  rows: number,
+  rowsBefore: number,
+): { shaping: Shaping[]; after: number } {
   const room = Math.max(0, Math.floor((count - 10) / 2));
   const kind = draw(fc.constantFrom('both', 'one edge', 'across', 'groups'));
   if (kind === 'across') {
@@ -79,16 +119,29 @@ function makeShaping(draw: Draw, count: number, rows: number, rowsBefore: number
   if (kind === 'groups') {
     const stitches = draw(fc.integer({ min: 1, max: Math.max(1, Math.floor(room / 3)) }));
     const startsRs = rowsBefore % 2 === 0;
-    const right = { kind: 'bind off' as const, edge: 'right' as const, groups: [{ row: startsRs ? 1 : 2, stitches }] };
-    const left = { kind: 'cast on' as const, edge: 'left' as const, groups: [{ row: startsRs ? 2 : 1, stitches: stitches + 1 }] };
+    const right = {
+      kind: 'bind off' as const,
+      edge: 'right' as const,
+      groups: [{ row: startsRs ? 1 : 2, stitches }],
+    };
+    const left = {
+      kind: 'cast on' as const,
+      edge: 'left' as const,
+      groups: [{ row: startsRs ? 2 : 1, stitches: stitches + 1 }],
+    };
     return { shaping: [right, left], after: count + 1 };
   }
   const most = Math.min(rows, room);
-  const chosen = draw(fc.uniqueArray(fc.integer({ min: 1, max: rows }), { maxLength: most })).sort((a, b) => a - b);
+  const chosen = draw(fc.uniqueArray(fc.integer({ min: 1, max: rows }), { maxLength: most })).sort(
+    (a, b) => a - b,
+  );
   const by = draw(fc.constantFrom(-1, 1));
   const inset = draw(fc.integer({ min: 0, max: 2 }));
   const lean = draw(fc.constantFrom('mirrored' as const, 'plain' as const));
   const edge = kind === 'both' ? 'both' : draw(fc.constantFrom('right' as const, 'left' as const));
   const edges = edge === 'both' ? 2 : 1;
-  return { shaping: [{ kind: 'edge', edge, by, rows: chosen, inset, lean }], after: count + by * edges * chosen.length };
+  return {
+    shaping: [{ kind: 'edge', edge, by, rows: chosen, inset, lean }],
+    after: count + by * edges * chosen.length,
+  };
 }

@@ -33,7 +33,12 @@ export interface Notebook {
   at: number;
 }
 
-export const emptyNotebook = (device: string): Notebook => ({ device, entries: [], steps: [], at: 1_000_000 });
+export const emptyNotebook = (device: string): Notebook => ({
+  device,
+  entries: [],
+  steps: [],
+  at: 1_000_000,
+});
 
 /** The same notebook in another's hands. */
 export const copied = (book: Notebook, device: string): Notebook => ({
@@ -63,12 +68,15 @@ export function note(book: Notebook, it: Deed, total: number, gapMs = 60_000): v
   if (it.do === 'check') book.entries.push({ ...base, kind: 'check', row, count: it.count, ...first });
   if (it.do === 'undo') {
     const undone = book.steps.pop();
-    if (undone !== undefined) book.entries.push({ ...base, kind: 'undo', row: rowOf(book), undoes: undone.id });
+    if (undone !== undefined)
+      book.entries.push({ ...base, kind: 'undo', row: rowOf(book), undoes: undone.id });
   }
 }
 
 /** A log of one make, with the row that the notebook says. */
-export const knittingLog = (total = 40): fc.Arbitrary<{ entries: LogEntry[]; row: number; steps: number[] }> =>
+export const knittingLog = (
+  total = 40,
+): fc.Arbitrary<{ entries: LogEntry[]; row: number; steps: number[] }> =>
   fc.array(deed(total), { maxLength: 60 }).map((deeds) => {
     const book = emptyNotebook('aa');
     for (const it of deeds) note(book, it, total);

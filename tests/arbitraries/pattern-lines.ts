@@ -12,13 +12,28 @@ const word = fc.constantFrom(...words);
 
 /** Lines made of a pattern's words in any order. */
 export const scrambledLine: fc.Arbitrary<string> = fc
-  .array(fc.oneof({ weight: 9, arbitrary: word }, { weight: 1, arbitrary: fc.string({ unit: 'grapheme', maxLength: 6 }) }), { maxLength: 40 })
+  .array(
+    fc.oneof(
+      { weight: 9, arbitrary: word },
+      { weight: 1, arbitrary: fc.string({ unit: 'grapheme', maxLength: 6 }) },
+    ),
+    { maxLength: 40 },
+  )
   .chain((list) => fc.constantFrom(' ', ' ', '', ', ').map((glue) => list.join(glue)));
 
 /** A good text with a few characters cut, doubled or put in. */
 export const mutated = (text: string): fc.Arbitrary<string> =>
-  fc.array(fc.record({ at: fc.nat(Math.max(0, text.length - 1)), cut: fc.nat(6), put: fc.oneof(word, fc.string({ maxLength: 3 })) }), { minLength: 1, maxLength: 6 }).map((edits) => {
-    let out = text;
-    for (const { at, cut, put } of edits) out = out.slice(0, at) + put + out.slice(at + cut);
-    return out;
-  });
+  fc
+    .array(
+      fc.record({
+        at: fc.nat(Math.max(0, text.length - 1)),
+        cut: fc.nat(6),
+        put: fc.oneof(word, fc.string({ maxLength: 3 })),
+      }),
+      { minLength: 1, maxLength: 6 },
+    )
+    .map((edits) => {
+      let out = text;
+      for (const { at, cut, put } of edits) out = out.slice(0, at) + put + out.slice(at + cut);
+      return out;
+    });

@@ -19,19 +19,38 @@ export function rowSteps(depth = 2): fc.Arbitrary<readonly Step[]> {
     fc.record({ repeat: inner, times }),
     fc.record({ repeat: inner, until: left }),
   );
-  return fc.array(fc.oneof({ weight: 4, arbitrary: worked }, { weight: 1, arbitrary: repeat }), { minLength: 1, maxLength: 6 });
+  return fc.array(fc.oneof({ weight: 4, arbitrary: worked }, { weight: 1, arbitrary: repeat }), {
+    minLength: 1,
+    maxLength: 6,
+  });
 }
 
 /** A row that comes out on the stitches that go with it. */
 export const workableRow: fc.Arbitrary<{ steps: readonly Step[]; onNeedle: number }> = fc
   .tuple(
-    fc.array(fc.record({ work: fc.constantFrom<StitchName>('k', 'p', 'k2tog', 'ssk', 'm1', 'yo', 'kfb', 'bo', 'p2tog', 'sl'), times: fc.integer({ min: 1, max: 9 }) }), { maxLength: 5 }),
+    fc.array(
+      fc.record({
+        work: fc.constantFrom<StitchName>('k', 'p', 'k2tog', 'ssk', 'm1', 'yo', 'kfb', 'bo', 'p2tog', 'sl'),
+        times: fc.integer({ min: 1, max: 9 }),
+      }),
+      { maxLength: 5 },
+    ),
     fc.constantFrom<StitchName>('k', 'p'),
     fc.integer({ min: 1, max: 60 }),
-    fc.array(fc.record({ work: fc.constantFrom<StitchName>('k', 'p', 'k2tog', 'm1', 'ssk'), times: fc.integer({ min: 1, max: 9 }) }), { maxLength: 4 }),
+    fc.array(
+      fc.record({
+        work: fc.constantFrom<StitchName>('k', 'p', 'k2tog', 'm1', 'ssk'),
+        times: fc.integer({ min: 1, max: 9 }),
+      }),
+      { maxLength: 4 },
+    ),
   )
   .map(([before, work, width, after]) => {
-    const taken = (list: readonly { work: StitchName; times: number }[]) => list.reduce((sum, one) => sum + stitches[one.work].takes * one.times, 0);
+    const taken = (list: readonly { work: StitchName; times: number }[]) =>
+      list.reduce((sum, one) => sum + stitches[one.work].takes * one.times, 0);
     const tail = taken(after);
-    return { steps: [...before, { work, until: { left: tail } }, ...after], onNeedle: taken(before) + width + tail };
+    return {
+      steps: [...before, { work, until: { left: tail } }, ...after],
+      onNeedle: taken(before) + width + tail,
+    };
   });

@@ -29,13 +29,22 @@ it('a shared link opens with no network, takes her swatch, and is knitted five r
   await page.getByRole('link', { name: /Begin Back/ }).tap();
   const pad = page.getByRole('button', { name: 'Row done' });
   for (let row = 1; row <= 5; row += 1) {
-    await page.getByText(new RegExp(`^Row ${row} of`)).first().waitFor();
+    await page
+      .getByText(new RegExp(`^Row ${row} of`))
+      .first()
+      .waitFor();
     await pad.tap();
   }
-  await page.getByText(/^Row 6 of/).first().waitFor();
+  await page
+    .getByText(/^Row 6 of/)
+    .first()
+    .waitFor();
   expect(await page.getByText('102', { exact: true }).count()).toBeGreaterThan(0);
   await page.reload();
-  await page.getByText(/^Row 6 of/).first().waitFor();
+  await page
+    .getByText(/^Row 6 of/)
+    .first()
+    .waitFor();
   expect(phone.strangers).toEqual([]);
   await phone.close();
 });
@@ -61,7 +70,11 @@ it.each(Object.keys(phones) as (keyof typeof phones)[])(
     const { page } = phone;
     await page.goto(`${host.url}#/sample`);
     await page.getByRole('button', { name: 'Row done' }).waitFor();
-    for (const [name, heading] of [['yarn', 'Yarn'], ['making-up', 'Making up'], ['pass-on', 'Pass it on']] as const) {
+    for (const [name, heading] of [
+      ['yarn', 'Yarn'],
+      ['making-up', 'Making up'],
+      ['pass-on', 'Pass it on'],
+    ] as const) {
       await page.goto(`${host.url}#/g/sample/${name}`);
       await page.getByRole('heading', { level: 1, name: heading }).waitFor();
       await page.waitForTimeout(200);
@@ -70,7 +83,10 @@ it.each(Object.keys(phones) as (keyof typeof phones)[])(
       expect(wide, `${name} scrolls sideways`).toBeLessThanOrEqual(0);
     }
     await page.goto(`${host.url}#/g/sample/making-up`);
-    await page.getByRole('switch', { name: 'Side seams' }).or(page.getByRole('checkbox', { name: 'Side seams' })).check();
+    await page
+      .getByRole('switch', { name: 'Side seams' })
+      .or(page.getByRole('checkbox', { name: 'Side seams' }))
+      .check();
     await page.getByText('1 of 9 steps done').waitFor();
     await page.goto(`${host.url}#/g/sample/yarn`);
     await page.getByLabel('Left of the ball').fill('12');

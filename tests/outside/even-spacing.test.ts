@@ -22,7 +22,9 @@ function euclideanRhythm(pulses: number, places: number): number[] {
 /** Gaps around the circle, smallest first. */
 function gaps(rhythm: readonly number[]): number[] {
   const on = rhythm.flatMap((hit, i) => (hit ? [i] : []));
-  return on.map((p, i) => ((on[(i + 1) % on.length] ?? 0) - p + rhythm.length - 1) % rhythm.length + 1).sort((a, b) => a - b);
+  return on
+    .map((p, i) => (((on[(i + 1) % on.length] ?? 0) - p + rhythm.length - 1) % rhythm.length) + 1)
+    .sort((a, b) => a - b);
 }
 
 describe('increases are as evenly laid as the Euclidean rhythm lays its pulses', () => {

@@ -9,10 +9,25 @@ const section = (name: string, rows: number, shaping: Shaping[] = []): Section =
   shaping,
 });
 
-const every = (first: number, step: number, times: number) => Array.from({ length: times }, (_, i) => first + i * step);
+const every = (first: number, step: number, times: number) =>
+  Array.from({ length: times }, (_, i) => first + i * step);
 
-const bothEdges = (by: number, rows: number[]): Shaping => ({ kind: 'edge', edge: 'both', by, rows, inset: 1, lean: 'mirrored' });
-const oneEdge = (edge: 'right' | 'left', rows: number[]): Shaping => ({ kind: 'edge', edge, by: -1, rows, inset: 1, lean: 'mirrored' });
+const bothEdges = (by: number, rows: number[]): Shaping => ({
+  kind: 'edge',
+  edge: 'both',
+  by,
+  rows,
+  inset: 1,
+  lean: 'mirrored',
+});
+const oneEdge = (edge: 'right' | 'left', rows: number[]): Shaping => ({
+  kind: 'edge',
+  edge,
+  by: -1,
+  rows,
+  inset: 1,
+  lean: 'mirrored',
+});
 
 /** Both armholes bound off: the right one on the first row, the left one on the row after it. */
 const armholes = (stitches: number): Shaping[] => [
@@ -21,7 +36,11 @@ const armholes = (stitches: number): Shaping[] => [
 ];
 
 function endOf(castOn: number, sections: Section[], more: Partial<PartRecipe> = {}): number {
-  const made = plan({ name: 'piece', makes: 1, parts: [{ name: 'body', from: { castOn }, end: 'hold', sections, ...more }] });
+  const made = plan({
+    name: 'piece',
+    makes: 1,
+    parts: [{ name: 'body', from: { castOn }, end: 'hold', sections, ...more }],
+  });
   if (!made.ok) throw new Error(made.faults[0]?.sentence);
   return made.value.parts[0]?.left ?? 0;
 }
@@ -35,7 +54,10 @@ describe('Boy’s hooded jacket, Bulkies, Book No. 006, American Thread Co. (PG 
     const left = sizes.map((size) => {
       const times = (pick(last, size) - 4) / 3 + 1;
       const even = section('even', pick([44, 46, 46, 48], size));
-      const shaped = section('armholes', pick(last, size), [...armholes(4), bothEdges(-1, every(4, 3, times))]);
+      const shaped = section('armholes', pick(last, size), [
+        ...armholes(4),
+        bothEdges(-1, every(4, 3, times)),
+      ]);
       return endOf(pick([57, 59, 63, 65], size), [even, shaped]);
     });
     expect(left).toEqual([19, 19, 21, 21]);
@@ -44,7 +66,9 @@ describe('Boy’s hooded jacket, Bulkies, Book No. 006, American Thread Co. (PG 
   it('sleeve: one at each end every 5th row from row 25 to 80 (80, 85, 85)', () => {
     const times = [12, 12, 13, 13];
     const left = sizes.map((size) =>
-      endOf(pick([25, 27, 29, 31], size), [section('sleeve', 90, [bothEdges(1, every(25, 5, pick(times, size)))])]),
+      endOf(pick([25, 27, 29, 31], size), [
+        section('sleeve', 90, [bothEdges(1, every(25, 5, pick(times, size)))]),
+      ]),
     );
     expect(left).toEqual([49, 51, 55, 57]);
   });
@@ -52,7 +76,9 @@ describe('Boy’s hooded jacket, Bulkies, Book No. 006, American Thread Co. (PG 
   it('sleeve cap: 4 bound off twice, then one at each end 15 (16, 17, 18) times', () => {
     const left = sizes.map((size) => {
       const times = pick([15, 16, 17, 18], size);
-      return endOf(pick([49, 51, 55, 57], size), [section('cap', 60, [...armholes(4), bothEdges(-1, every(4, 3, times))])]);
+      return endOf(pick([49, 51, 55, 57], size), [
+        section('cap', 60, [...armholes(4), bothEdges(-1, every(4, 3, times))]),
+      ]);
     });
     expect(left).toEqual([11, 11, 13, 13]);
   });
@@ -66,7 +92,9 @@ describe('Woman’s knitted jacket, Bulkies, Book No. 006 (PG 66271), S (M, L)',
       return endOf(n, [section('body', row + 20, [bothEdges(-1, [row, row + 20])])]);
     });
     expect(waist).toEqual([71, 75, 81]);
-    expect(waist.map((n, i) => endOf(n, [section('armholes', 4, armholes([10, 12, 14][i] ?? 0))]))).toEqual([51, 51, 53]);
+    expect(waist.map((n, i) => endOf(n, [section('armholes', 4, armholes([10, 12, 14][i] ?? 0))]))).toEqual([
+      51, 51, 53,
+    ]);
   });
 });
 
@@ -76,10 +104,25 @@ describe('Knitted sleeveless sweater, Handbook of Wool Knitting and Crochet, 191
       name: 'Sweater',
       makes: 1,
       parts: [
-        { name: 'back', from: { castOn: 80 }, end: 'split', sections: [{ ...section('rib', 8), fabric: 'rib 2x2' }, section('body', 40)] },
-        { name: 'right shoulder', from: { part: 'back', stitches: 28, edge: 'right' }, end: 'hold', sections: [section('shoulder', 14)] },
+        {
+          name: 'back',
+          from: { castOn: 80 },
+          end: 'split',
+          sections: [{ ...section('rib', 8), fabric: 'rib 2x2' }, section('body', 40)],
+        },
+        {
+          name: 'right shoulder',
+          from: { part: 'back', stitches: 28, edge: 'right' },
+          end: 'hold',
+          sections: [section('shoulder', 14)],
+        },
         { name: 'neck', from: { part: 'back', stitches: 24, edge: 'middle' }, end: 'bind off', sections: [] },
-        { name: 'left shoulder', from: { part: 'back', stitches: 28, edge: 'left' }, end: 'hold', sections: [section('shoulder', 14)] },
+        {
+          name: 'left shoulder',
+          from: { part: 'back', stitches: 28, edge: 'left' },
+          end: 'hold',
+          sections: [section('shoulder', 14)],
+        },
       ],
     });
     if (!made.ok) throw new Error(made.faults[0]?.sentence);
@@ -89,8 +132,7 @@ describe('Knitted sleeveless sweater, Handbook of Wool Knitting and Crochet, 191
 
 describe('A V neck (common practice, no published source)', () => {
   const neckRows = every(1, 2, 24);
-  const shoulder = (edge: 'right' | 'left') =>
-    endOf(50, [section('neck', 47, [oneEdge(edge, neckRows)])]);
+  const shoulder = (edge: 'right' | 'left') => endOf(50, [section('neck', 47, [oneEdge(edge, neckRows)])]);
 
   it('one decrease every second row over 47 rows, the first on the row after the split, takes 24 and leaves 26 of 50', () => {
     const laid = taper({ rows: 47, times: 24, first: 1 });
@@ -109,7 +151,13 @@ describe('A V neck (common practice, no published source)', () => {
       parts: [
         {
           name: 'band',
-          from: { pickUp: [{ along: 'left front neck', stitches: side }, { along: 'back neck', stitches: backNeck }, { along: 'right front neck', stitches: side }] },
+          from: {
+            pickUp: [
+              { along: 'left front neck', stitches: side },
+              { along: 'back neck', stitches: backNeck },
+              { along: 'right front neck', stitches: side },
+            ],
+          },
           end: 'bind off',
           sections: [{ ...section('rib', 7), fabric: 'rib 1x1' }],
         },
@@ -125,7 +173,10 @@ describe('Shaping evenly over rows (common practice, no published source)', () =
     const laid = taper({ rows: 140, times: 36, step: 1, order: 'shorter first' });
     if (!laid.ok) throw new Error(laid.faults[0]?.sentence);
     expect(laid.value.first).toBe(3);
-    expect(laid.value.runs).toEqual([{ every: 3, times: 3 }, { every: 4, times: 32 }]);
+    expect(laid.value.runs).toEqual([
+      { every: 3, times: 3 },
+      { every: 4, times: 32 },
+    ]);
     expect(laid.value.rows.at(-1)).toBe(140);
   });
 });

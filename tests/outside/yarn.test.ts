@@ -52,11 +52,22 @@ describe('yards for an adult sweater (Knitting & Crocheting All-in-One For Dummi
           name,
           from: { castOn: Math.round((width * gauge.stitches) / 100) },
           end: 'bind off' as const,
-          sections: [{ name, rows: Math.round((height * gauge.rows) / 100), fabric: 'stocking' as const, needle: 4, shaping: [] }],
+          sections: [
+            {
+              name,
+              rows: Math.round((height * gauge.rows) / 100),
+              fabric: 'stocking' as const,
+              needle: 4,
+              shaping: [],
+            },
+          ],
         },
       ],
     });
-    const need = yarnFor({ name: 'plain', pieces: [panel('body', 540, 640, 2), panel('sleeve', 330, 460, 2)] });
+    const need = yarnFor({
+      name: 'plain',
+      pieces: [panel('body', 540, 640, 2), panel('sleeve', 330, 460, 2)],
+    });
     if (!need.ok) throw new Error(need.faults[0]?.sentence);
     return need.value.metres / METRES_PER_YARD;
   }

@@ -85,7 +85,15 @@ describe('taking back', () => {
           if (back === undefined) return;
           expect(back.rows).not.toBe(now.rows);
           back.undoes.forEach((undoes, j) => {
-            log.push({ id: `u${i}.${j}`, make: 'g/p/0/1', seq: now.seq + 1 + j, at: 0, kind: 'undo', row: back.rows, undoes });
+            log.push({
+              id: `u${i}.${j}`,
+              make: 'g/p/0/1',
+              seq: now.seq + 1 + j,
+              at: 0,
+              kind: 'undo',
+              row: back.rows,
+              undoes,
+            });
           });
         }
         expect.unreachable('an undo that never ends');

@@ -11,7 +11,9 @@ import { knittingLog } from '../arbitraries/knitting-log.ts';
 const MINUTE = 60_000;
 
 /** Entries in the order given, one a minute unless told, ids e1, e2, ... */
-function log(...deeds: readonly (Partial<LogEntry> & { kind: EntryKind; row: number; after?: number })[]): LogEntry[] {
+function log(
+  ...deeds: readonly (Partial<LogEntry> & { kind: EntryKind; row: number; after?: number })[]
+): LogEntry[] {
   let at = 0;
   return deeds.map(({ after = 1, ...deed }, i) => {
     at += after * MINUTE;
@@ -24,7 +26,12 @@ describe('pace', () => {
   it('is rows and stitches an hour, with the pauses left out', () => {
     // four rows of two minutes each with 40 stitches, a night between the second and the third
     const entries = log(row(1), row(2, 2), row(3, 600), row(4, 2), row(5, 2), row(6, 2));
-    expect(pace(entries, () => 40)).toEqual({ rowsPerHour: 30, stitchesPerHour: 1200, rows: 4, workedMs: 8 * MINUTE });
+    expect(pace(entries, () => 40)).toEqual({
+      rowsPerHour: 30,
+      stitchesPerHour: 1200,
+      rows: 4,
+      workedMs: 8 * MINUTE,
+    });
   });
 
   it('takes a long row for a row, where her rows are long', () => {
@@ -58,43 +65,69 @@ describe('sittings', () => {
 
   it('count every standing row once, and lie apart', () => {
     fc.assert(
-      fc.property(knittingLog(), fc.array(fc.nat(200 * MINUTE), { minLength: 100, maxLength: 100 }), ({ entries }, gaps) => {
-        let at = 0;
-        const timed = entries.map((entry, i) => ({ ...entry, at: (at += gaps[i] ?? 0) }));
-        const undone = new Set(timed.map((entry) => entry.undoes));
-        const rows = timed.filter((entry) => entry.kind === 'row' && !undone.has(entry.id));
-        const found = sittings(timed);
-        expect(found.reduce((sum, sitting) => sum + sitting.rows, 0)).toBe(rows.length);
-        for (const [i, sitting] of found.entries()) {
-          expect(sitting.to).toBeGreaterThanOrEqual(sitting.from);
-          const before = found[i - 1];
-          if (before) expect(sitting.from - before.to).toBeGreaterThan(LAID_DOWN_MS);
-        }
-      }),
+      fc.property(
+        knittingLog(),
+        fc.array(fc.nat(200 * MINUTE), { minLength: 100, maxLength: 100 }),
+        ({ entries }, gaps) => {
+          let at = 0;
+          const timed = entries.map((entry, i) => ({ ...entry, at: (at += gaps[i] ?? 0) }));
+          const undone = new Set(timed.map((entry) => entry.undoes));
+          const rows = timed.filter((entry) => entry.kind === 'row' && !undone.has(entry.id));
+          const found = sittings(timed);
+          expect(found.reduce((sum, sitting) => sum + sitting.rows, 0)).toBe(rows.length);
+          for (const [i, sitting] of found.entries()) {
+            expect(sitting.to).toBeGreaterThanOrEqual(sitting.from);
+            const before = found[i - 1];
+            if (before) expect(sitting.from - before.to).toBeGreaterThan(LAID_DOWN_MS);
+          }
+        },
+      ),
     );
   });
 });
 
 describe('firm ground', () => {
   it('is the last count that was as planned', () => {
-    const entries = log(row(1), { kind: 'check', row: 1, count: 20 }, row(2), { kind: 'check', row: 2, count: 19 });
+    const entries = log(row(1), { kind: 'check', row: 1, count: 20 }, row(2), {
+      kind: 'check',
+      row: 2,
+      count: 19,
+    });
     expect(firmGround(entries, () => 20)).toEqual({ row: 1, count: 20, at: 2 * MINUTE, entry: 'e2' });
     expect(firmGround(entries, () => 99)).toBeUndefined();
   });
 
   it('goes with the rows that are ripped, and does not come back when they are knitted again', () => {
-    const entries = log(row(1), row(2), { kind: 'check', row: 2, count: 20 }, { kind: 'rip back', row: 1 }, row(2), row(3));
+    const entries = log(
+      row(1),
+      row(2),
+      { kind: 'check', row: 2, count: 20 },
+      { kind: 'rip back', row: 1 },
+      row(2),
+      row(3),
+    );
     expect(firmGround(entries, () => 20)).toBeUndefined();
   });
 
   it('is not what was struck out', () => {
-    const entries = log(row(1), { kind: 'check', row: 1, count: 20 }, { kind: 'strike', row: 1, undoes: 'e2' });
+    const entries = log(
+      row(1),
+      { kind: 'check', row: 1, count: 20 },
+      { kind: 'strike', row: 1, undoes: 'e2' },
+    );
     expect(firmGround(entries, () => 20)).toBeUndefined();
   });
 
   it('of a lifeline is the last one in rows still on the needle', () => {
     const line = { kind: 'lifeline' as const, row: 2, text: 'red thread' };
-    const entries = log(row(1), row(2), line, row(3), { kind: 'lifeline', row: 3 }, { kind: 'rip back', row: 2 });
+    const entries = log(
+      row(1),
+      row(2),
+      line,
+      row(3),
+      { kind: 'lifeline', row: 3 },
+      { kind: 'rip back', row: 2 },
+    );
     expect(lastLifeline(entries)?.text).toBe('red thread');
   });
 });
@@ -104,13 +137,22 @@ describe('made rows', () => {
     fc.assert(
       fc.property(knittingLog(), ({ entries }) => {
         const made = madeRows(entries);
-        expect(made.map((one) => one.row)).toEqual(Array.from({ length: foldPlace(entries).rows }, (_, i) => i + 1));
+        expect(made.map((one) => one.row)).toEqual(
+          Array.from({ length: foldPlace(entries).rows }, (_, i) => i + 1),
+        );
       }),
     );
   });
 
   it('bear the time of their last making, and none where the place was set by hand', () => {
-    const entries = log(row(1), row(2), { kind: 'rip back', row: 1 }, row(2), { kind: 'place', row: 4 }, row(5));
+    const entries = log(
+      row(1),
+      row(2),
+      { kind: 'rip back', row: 1 },
+      row(2),
+      { kind: 'place', row: 4 },
+      row(5),
+    );
     expect(madeRows(entries)).toEqual([
       { row: 1, at: MINUTE },
       { row: 2, at: 4 * MINUTE },

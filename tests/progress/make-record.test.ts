@@ -35,5 +35,10 @@ it('the record of a make is what its log tells, whatever order it comes in', () 
 });
 
 it('a make that was never begun has no days and no time', () => {
-  expect(makeRecord('g/p/0/2', log)).toMatchObject({ rows: 0, from: undefined, to: undefined, workedMs: undefined });
+  expect(makeRecord('g/p/0/2', log)).toMatchObject({
+    rows: 0,
+    from: undefined,
+    to: undefined,
+    workedMs: undefined,
+  });
 });

@@ -18,7 +18,8 @@ const pickerOptions = (name: string) => ({
   types: [{ description: 'Ridgeline', accept: { [JSON_TYPE]: ['.json'] } }],
 });
 
-const changedHerMind = (error: unknown): boolean => error instanceof DOMException && error.name === 'AbortError';
+const changedHerMind = (error: unknown): boolean =>
+  error instanceof DOMException && error.name === 'AbortError';
 
 /** Hands a file to the platform: its save dialog, else its share sheet, else a download. */
 export async function handOver(name: string, text: string): Promise<HandedOver> {
@@ -58,7 +59,9 @@ export const canKeepUp = (): boolean => picker() !== undefined;
 export async function keptFile(): Promise<FileSystemFileHandle | undefined> {
   const settings = await (await store()).settings();
   const handle = settings.ok ? settings.value[KEPT_FILE] : undefined;
-  return typeof FileSystemFileHandle === 'function' && handle instanceof FileSystemFileHandle ? handle : undefined;
+  return typeof FileSystemFileHandle === 'function' && handle instanceof FileSystemFileHandle
+    ? handle
+    : undefined;
 }
 
 /** Lets her choose the file that is kept up to date, and writes it at once. */

@@ -8,7 +8,8 @@ import { store } from '../store.ts';
 /** The samples by the id that each garment is kept under. */
 export type SampleName = 'sample' | DemoName;
 
-export const isSampleName = (name: string): name is SampleName => ['sample', 'cardigan', 'baby'].includes(name);
+export const isSampleName = (name: string): name is SampleName =>
+  ['sample', 'cardigan', 'baby'].includes(name);
 
 /** The first make of a sample's first piece. */
 const firstMake = (id: SampleName): string => makeKey({ garment: id, piece: 'back', part: 0, make: 1 });
@@ -24,7 +25,10 @@ export async function openSample(id: SampleName = 'sample', now = Date.now()): P
     id,
     createdAt: now,
     changedAt: now,
-    pieces: sample.value.pieces.map((recipe) => ({ id: recipe.name.toLowerCase().replaceAll(' ', '-'), recipe })),
+    pieces: sample.value.pieces.map((recipe) => ({
+      id: recipe.name.toLowerCase().replaceAll(' ', '-'),
+      recipe,
+    })),
   };
   const plans = planRecords(record);
   if (!plans.ok) return plans;

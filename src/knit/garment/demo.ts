@@ -64,7 +64,15 @@ const demos: Readonly<Record<DemoName, Demo>> = {
   cardigan: {
     name: 'Orchard cardigan',
     design: { ...cardiganStart, lengthMm: 600, frontBand: { ...cardiganStart.frontBand, buttons: 7 } },
-    yarn: { name: 'Brackenfold Light', fibre: 'lambswool', colour: 'quince', dyeLot: '21', grams: 50, metres: 150, balls: 12 },
+    yarn: {
+      name: 'Brackenfold Light',
+      fibre: 'lambswool',
+      colour: 'quince',
+      dyeLot: '21',
+      grams: 50,
+      metres: 150,
+      balls: 12,
+    },
     notes: 'Two fronts: the second is the mirror image of the first. Buttonholes in the right band only.',
   },
   baby: {
@@ -77,7 +85,15 @@ const demos: Readonly<Record<DemoName, Demo>> = {
       needles: { panels: 3.25, borders: 2.75 },
       frontBand: { ...babyStart.frontBand, buttons: 5 },
     },
-    yarn: { name: 'Millrace Fine', fibre: 'merino wool', colour: 'pebble', dyeLot: '8', grams: 50, metres: 180, balls: 3 },
+    yarn: {
+      name: 'Millrace Fine',
+      fibre: 'merino wool',
+      colour: 'pebble',
+      dyeLot: '8',
+      grams: 50,
+      metres: 180,
+      balls: 3,
+    },
     notes:
       'For a small child: no cords or ribbons at the neck, no loose trimmings; sew buttons on so that they hold, or use none. Follow your local rules.',
   },

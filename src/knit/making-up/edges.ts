@@ -1,6 +1,15 @@
 import type { Plan, PlannedPart } from '../piece/planned.ts';
 import type { Edge } from '../piece/recipe.ts';
-import { edgeLengthMm, firstShapedRow, leafAt, leavesOf, rowsAtEdge, rowsKnitted, slopeAt, stitchesAtEnd } from './top.ts';
+import {
+  edgeLengthMm,
+  firstShapedRow,
+  leafAt,
+  leavesOf,
+  rowsAtEdge,
+  rowsKnitted,
+  slopeAt,
+  stitchesAtEnd,
+} from './top.ts';
 
 /** The edges of a knitted piece that are seamed, in rows and stitches; read off its plan. */
 export interface PieceEdges {
@@ -89,7 +98,9 @@ function shoulderOf(plan: Plan): number | undefined {
     const leaf = leafAt(plan, side);
     return leaf && slopeAt(plan, side).stitches + stitchesAtEnd(leaf);
   }
-  const leaf = leavesOf(plan).find((p) => p.parent !== undefined && 'part' in p.from && p.from.edge === 'right');
+  const leaf = leavesOf(plan).find(
+    (p) => p.parent !== undefined && 'part' in p.from && p.from.edge === 'right',
+  );
   const { stitches } = slopeAt(plan, 'right');
   if (leaf) return stitches + stitchesAtEnd(leaf);
   return stitches > 0 ? stitches : undefined;
@@ -102,7 +113,12 @@ function neckRows(plan: Plan, side: Edge): number {
     const first = firstShapedRow(plan, inner);
     return first === undefined ? 0 : rowsAtEdge(plan, inner) - first + 1;
   }
-  return Math.max(0, ...leavesOf(plan).filter((p) => p.parent !== undefined).map(rowsKnitted));
+  return Math.max(
+    0,
+    ...leavesOf(plan)
+      .filter((p) => p.parent !== undefined)
+      .map(rowsKnitted),
+  );
 }
 
 /** Stitches that lie between the shoulders: those at the middle, and those decreased on the way up. */

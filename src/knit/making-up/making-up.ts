@@ -19,10 +19,22 @@ export interface Ease {
 
 /** One step of the making up, in its order. `id` is what a tick is kept under. */
 export type MakingUpStep = { readonly id: string } & (
-  | { readonly kind: 'block'; readonly piece: string; readonly makes: number; readonly widthMm: number; readonly heightMm: number }
+  | {
+      readonly kind: 'block';
+      readonly piece: string;
+      readonly makes: number;
+      readonly widthMm: number;
+      readonly heightMm: number;
+    }
   | { readonly kind: 'shoulders'; readonly back: string; readonly front: string; readonly stitches: Ease }
   /** a band as it is planned: so many along each edge; `ratio` along rows */
-  | { readonly kind: 'pick up'; readonly band: string; readonly edges: readonly PickUp[]; readonly ratio: PickUpRatio; readonly total: number }
+  | {
+      readonly kind: 'pick up';
+      readonly band: string;
+      readonly edges: readonly PickUp[];
+      readonly ratio: PickUpRatio;
+      readonly total: number;
+    }
   /** a neck for which no band is planned yet: what its edges have to give */
   | { readonly kind: 'neck edge'; readonly edges: readonly BandEdge[]; readonly total: number }
   | {
@@ -57,7 +69,12 @@ export function easeOf(first: number, second: number): Ease {
   const difference = first - second;
   const shorter = Math.min(first, second);
   const more = Math.abs(difference);
-  return { first, second, difference, oneMoreEvery: more === 0 ? 0 : Math.max(1, Math.floor(shorter / more)) };
+  return {
+    first,
+    second,
+    difference,
+    oneMoreEvery: more === 0 ? 0 : Math.max(1, Math.floor(shorter / more)),
+  };
 }
 
 interface Piece {
@@ -120,12 +137,20 @@ function shoulderStep(back: Piece, front: Piece): MakingUpStep[] {
 /** The fabric that an edge is picked up along: that of the piece's top. */
 const topFabric = ({ recipe }: Piece) => recipe.parts[0]?.sections.at(-1)?.fabric ?? 'stocking';
 
-const ratioAlong = (piece: Piece): PickUpRatio => pickUpRatio(topFabric(piece), gaugeOf(piece.recipe, topFabric(piece)));
+const ratioAlong = (piece: Piece): PickUpRatio =>
+  pickUpRatio(topFabric(piece), gaugeOf(piece.recipe, topFabric(piece)));
 
 function bandStep({ recipe }: Piece, along: Piece): MakingUpStep {
   const edges = pickUpOf(recipe) ?? [];
   const total = edges.reduce((sum, p) => sum + p.stitches, 0);
-  return { id: `pick up ${recipe.name}`, kind: 'pick up', band: recipe.name, edges, ratio: ratioAlong(along), total };
+  return {
+    id: `pick up ${recipe.name}`,
+    kind: 'pick up',
+    band: recipe.name,
+    edges,
+    ratio: ratioAlong(along),
+    total,
+  };
 }
 
 /** Back neck: what the shoulders leave of the back's top edge. */
@@ -139,10 +164,23 @@ function neckStep(back: Piece, front: Piece): MakingUpStep {
   const edges: BandEdge[] = [];
   const { neckRows, neckStitches } = front.edges;
   if (neckRows > 0) {
-    edges.push({ along: 'side of neck', times: 2, rows: neckRows, ratio, stitches: alongRows(neckRows, ratio) });
+    edges.push({
+      along: 'side of neck',
+      times: 2,
+      rows: neckRows,
+      ratio,
+      stitches: alongRows(neckRows, ratio),
+    });
   }
-  if (neckStitches > 0) edges.push({ along: 'front neck', times: 1, rows: undefined, ratio: undefined, stitches: neckStitches });
-  edges.push({ along: 'back neck', times: 1, rows: undefined, ratio: undefined, stitches: backNeck(back, front) });
+  if (neckStitches > 0)
+    edges.push({ along: 'front neck', times: 1, rows: undefined, ratio: undefined, stitches: neckStitches });
+  edges.push({
+    along: 'back neck',
+    times: 1,
+    rows: undefined,
+    ratio: undefined,
+    stitches: backNeck(back, front),
+  });
   const sum = edges.reduce((total, e) => total + e.stitches * e.times, 0);
   return { id: 'neck edge', kind: 'neck edge', edges, total: toMultiple(sum, 'rib 2x2') };
 }

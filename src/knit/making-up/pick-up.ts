@@ -20,14 +20,16 @@ export function pickUpRatio(fabric: FabricName, gauge: Gauge): PickUpRatio {
   let best: PickUpRatio = { stitches: 1, rows: 1 };
   for (let rows = 1; rows <= LARGEST; rows += 1) {
     for (let stitches = 1; stitches <= rows; stitches += 1) {
-      if (Math.abs(stitches / rows - wanted) < Math.abs(best.stitches / best.rows - wanted) - 1e-9) best = { stitches, rows };
+      if (Math.abs(stitches / rows - wanted) < Math.abs(best.stitches / best.rows - wanted) - 1e-9)
+        best = { stitches, rows };
     }
   }
   return best;
 }
 
 /** Stitches picked up along so many rows at a ratio. */
-export const alongRows = (rows: number, ratio: PickUpRatio): number => Math.round((rows * ratio.stitches) / ratio.rows);
+export const alongRows = (rows: number, ratio: PickUpRatio): number =>
+  Math.round((rows * ratio.stitches) / ratio.rows);
 
 /** The count nearest to `total` that the band's fabric can be worked over. */
 export function toMultiple(total: number, fabric: FabricName): number {

@@ -7,7 +7,8 @@ const SLOPE_GAP = 4;
 const isLastBindOff = (row: PlannedRow): boolean => row.after === 0 && row.before > 0;
 
 /** Rows of fabric: the row that binds everything off adds no height. */
-export const rowsKnitted = (part: PlannedPart): number => part.rows.filter((row) => !isLastBindOff(row)).length;
+export const rowsKnitted = (part: PlannedPart): number =>
+  part.rows.filter((row) => !isLastBindOff(row)).length;
 
 /** Stitches on the needle when only the bind-off or the holder is left to come. */
 export function stitchesAtEnd(part: PlannedPart): number {
@@ -73,13 +74,17 @@ export const rowsAtEdge = (plan: Plan, edge: Edge): number => rowsFromTop(plan, 
 /** Row (from 1, from the cast-on) of the first shaping of a kind at an edge. */
 export function firstShapedRow(plan: Plan, edge: Edge, kind?: 'bind off'): number | undefined {
   const rows = rowsFromTop(plan, edge).reverse();
-  const at = rows.findIndex((row) => row.shaping.some((m) => m.edge === edge && m.by < 0 && (kind === undefined || m.kind === kind)));
+  const at = rows.findIndex((row) =>
+    row.shaping.some((m) => m.edge === edge && m.by < 0 && (kind === undefined || m.kind === kind)),
+  );
   return at < 0 ? undefined : at + 1;
 }
 
 /** Length of an edge over the rows from `first` to `last` (from 1, from the cast-on), mm, stitch by stitch along its steps. */
 export function edgeLengthMm(plan: Plan, edge: Edge, first: number, last: number): number {
-  const rows = rowsFromTop(plan, edge).reverse().slice(first - 1, last);
+  const rows = rowsFromTop(plan, edge)
+    .reverse()
+    .slice(first - 1, last);
   return rows.reduce((sum, { shaping, cell }) => {
     const by = shaping.reduce((n, m) => n + (m.edge === edge ? m.by : 0), 0);
     return sum + Math.hypot(by * cell.width, cell.height);

@@ -10,7 +10,12 @@ export function checkRecipe(recipe: Recipe): Fault[] {
   const faults: Fault[] = [];
   if (!isWhole(recipe.makes, 1, 20)) {
     faults.push(
-      fault('bad makes', 'A piece is made once or a few times, not {makes} times.', { makes: recipe.makes }, { field: 'makes' }),
+      fault(
+        'bad makes',
+        'A piece is made once or a few times, not {makes} times.',
+        { makes: recipe.makes },
+        { field: 'makes' },
+      ),
     );
   }
   if (recipe.parts.length === 0) {
@@ -20,7 +25,14 @@ export function checkRecipe(recipe: Recipe): Fault[] {
   for (const part of recipe.parts) {
     const here = [...checkStart(part, known), ...checkSections(part.sections)];
     if (known.has(part.name)) {
-      here.push(fault('same name', 'Two parts are called {name}; give one another name.', { name: part.name }, { field: 'name' }));
+      here.push(
+        fault(
+          'same name',
+          'Two parts are called {name}; give one another name.',
+          { name: part.name },
+          { field: 'name' },
+        ),
+      );
     }
     faults.push(...here.map((f) => placed(f, { part: part.name })));
     known.set(part.name, part);
@@ -32,19 +44,36 @@ function checkStart({ from }: PartRecipe, known: ReadonlyMap<string, PartRecipe>
   if ('castOn' in from) return checkStitches(from.castOn, 'cast on');
   if ('pickUp' in from) {
     if (from.pickUp.length === 0) {
-      return [fault('nothing picked up', 'Say along which edges the stitches are picked up, and how many.', {}, { field: 'pick up' })];
+      return [
+        fault(
+          'nothing picked up',
+          'Say along which edges the stitches are picked up, and how many.',
+          {},
+          { field: 'pick up' },
+        ),
+      ];
     }
     return from.pickUp.flatMap((p) => checkStitches(p.stitches, 'pick up'));
   }
   const parent = known.get(from.part);
   if (!parent) {
     return [
-      fault('no such part', 'This part takes its stitches from {name}, which comes nowhere before it.', { name: from.part }, { field: 'from' }),
+      fault(
+        'no such part',
+        'This part takes its stitches from {name}, which comes nowhere before it.',
+        { name: from.part },
+        { field: 'from' },
+      ),
     ];
   }
   if (parent.end === 'bind off') {
     return [
-      fault('bound off', 'This part takes its stitches from {name}, but those are bound off; let {name} end in a split.', { name: from.part }, { field: 'from' }),
+      fault(
+        'bound off',
+        'This part takes its stitches from {name}, but those are bound off; let {name} end in a split.',
+        { name: from.part },
+        { field: 'from' },
+      ),
     ];
   }
   return checkStitches(from.stitches, 'stitches');
@@ -54,7 +83,12 @@ const checkStitches = (stitches: number, field: string): Fault[] =>
   isWhole(stitches, 1, MOST_STITCHES)
     ? []
     : [
-        fault('bad stitches', 'A needle takes 1 to {most} stitches here, not {stitches}.', { stitches, most: MOST_STITCHES }, { field }),
+        fault(
+          'bad stitches',
+          'A needle takes 1 to {most} stitches here, not {stitches}.',
+          { stitches, most: MOST_STITCHES },
+          { field },
+        ),
       ];
 
 function checkSections(sections: readonly Section[]): Fault[] {
@@ -63,16 +97,27 @@ function checkSections(sections: readonly Section[]): Fault[] {
     if (section.onNeedle !== undefined) faults.push(...checkStitches(section.onNeedle, 'on the needle'));
     if (!isWhole(section.rows, 0, MOST_ROWS)) {
       faults.push(
-        fault('bad rows', 'A section has 0 to {most} rows, not {rows}.', { rows: section.rows, most: MOST_ROWS }, { field: 'rows' }),
+        fault(
+          'bad rows',
+          'A section has 0 to {most} rows, not {rows}.',
+          { rows: section.rows, most: MOST_ROWS },
+          { field: 'rows' },
+        ),
       );
     }
     if (!(section.needle > 0 && section.needle <= 50)) {
       faults.push(
-        fault('bad needle', 'A needle is up to 50 mm thick, not {needle} mm.', { needle: section.needle }, { field: 'needle' }),
+        fault(
+          'bad needle',
+          'A needle is up to 50 mm thick, not {needle} mm.',
+          { needle: section.needle },
+          { field: 'needle' },
+        ),
       );
     }
     return faults.map((f) => placed(f, { sectionIndex }));
   });
 }
 
-const isWhole = (n: number, least: number, most: number): boolean => Number.isSafeInteger(n) && n >= least && n <= most;
+const isWhole = (n: number, least: number, most: number): boolean =>
+  Number.isSafeInteger(n) && n >= least && n <= most;

@@ -23,7 +23,12 @@ export interface Swatch {
   /** needle, mm */
   readonly needle: number;
   /** counted over the same fabric before washing, where she did */
-  readonly before?: { readonly stitches: number; readonly widthMm: number; readonly rows: number; readonly heightMm: number };
+  readonly before?: {
+    readonly stitches: number;
+    readonly widthMm: number;
+    readonly rows: number;
+    readonly heightMm: number;
+  };
   /** weight of the whole swatch, g, with the stitches and rows it has in all */
   readonly weighed?: { readonly grams: number; readonly stitches: number; readonly rows: number };
 }

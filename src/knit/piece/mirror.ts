@@ -12,10 +12,12 @@ export function mirrorRecipe(recipe: Recipe): Recipe {
 
 function mirrorPart(part: PartRecipe): PartRecipe {
   const { from } = part;
-  const sections = part.sections.map((section): Section => ({
-    ...section,
-    shaping: section.shaping.map((s) => mirrorShaping(s, section.rows)),
-  }));
+  const sections = part.sections.map(
+    (section): Section => ({
+      ...section,
+      shaping: section.shaping.map((s) => mirrorShaping(s, section.rows)),
+    }),
+  );
   if ('part' in from && from.edge !== 'middle') {
     return { ...part, from: { ...from, edge: otherEdge(from.edge) }, sections };
   }

@@ -38,7 +38,10 @@ export function spellOut(part: PartRecipe, needle: Needle, heights: readonly num
     if (trouble) return refuse(placed(trouble, { sectionIndex: index }));
     const { name, fabric, needle: needleMm, onNeedle } = section;
     const counted = onNeedle === undefined ? {} : { onNeedle };
-    const read = { ...(section.own ? { own: section.own } : {}), ...(section.length ? { length: section.length } : {}) };
+    const read = {
+      ...(section.own ? { own: section.own } : {}),
+      ...(section.length ? { length: section.length } : {}),
+    };
     sections.push({ name, fabric, needle: needleMm, first, last: rows.length, ...counted, ...read });
   }
   return ok({ rows, sections });

@@ -3,14 +3,21 @@ import type { PlannedPart } from './planned.ts';
 /** Width in mm of the part at its start (index 0) and after each row. */
 export function partWidths(part: PlannedPart): number[] {
   const first = part.cells[0]?.width ?? 0;
-  return [part.start * first, ...part.rows.map((row) => row.after * (part.cells[row.section]?.width ?? first))];
+  return [
+    part.start * first,
+    ...part.rows.map((row) => row.after * (part.cells[row.section]?.width ?? first)),
+  ];
 }
 
 /**
  * How far, in mm, the right edge has moved to the left (RS facing) from the part's start to its end. Shaping at the
  * right edge moves it by its stitches; shaping across or at the middle, and a change of fabric, draw both edges in alike.
  */
-export function rightEdgeShift(part: PlannedPart, widths: readonly number[], upTo = part.rows.length): number {
+export function rightEdgeShift(
+  part: PlannedPart,
+  widths: readonly number[],
+  upTo = part.rows.length,
+): number {
   let shift = 0;
   for (let i = 0; i < upTo; i += 1) shift += rowShift(part, widths, i);
   return shift;

@@ -41,9 +41,11 @@ function planParts(recipe: Recipe): Result<PlannedPart[]> {
   const out: PlannedPart[] = [];
   for (const part of recipe.parts) {
     const start = startOf(part, recipe, rested);
-    if (!start.ok) return refuse(...start.faults.map((f) => placed(f, { piece: recipe.name, part: part.name })));
+    if (!start.ok)
+      return refuse(...start.faults.map((f) => placed(f, { piece: recipe.name, part: part.name })));
     const made = planPart(recipe, part, start.value);
-    if (!made.ok) return refuse(...made.faults.map((f) => placed(f, { piece: recipe.name, part: part.name })));
+    if (!made.ok)
+      return refuse(...made.faults.map((f) => placed(f, { piece: recipe.name, part: part.name })));
     out.push(made.value.part);
     rested.set(part.name, made.value);
   }
@@ -65,7 +67,9 @@ function startOf(part: PartRecipe, recipe: Recipe, rested: ReadonlyMap<string, R
   const counts = picked ? from.pickUp.map((p) => p.stitches) : [from.castOn];
   const count = counts.reduce((sum, n) => sum + n, 0);
   const side = part.firstSide ?? (picked ? 'WS' : 'RS');
-  const setUp = counts.map((times, i): Step => ({ work: picked ? (from.pickUp[i]?.held ? 'take' : 'pu') : 'co', times }));
+  const setUp = counts.map(
+    (times, i): Step => ({ work: picked ? (from.pickUp[i]?.held ? 'take' : 'pu') : 'co', times }),
+  );
   return ok({ needle: freshNeedle(count, side), setUp, right: 0 });
 }
 
@@ -85,10 +89,14 @@ function takeFrom(
   rested: ReadonlyMap<string, Rested>,
 ): Result<PartInHand> {
   const parent = rested.get(from.part);
-  if (!parent) return refuse(fault('no such part', 'There is no part {name} before this one.', { name: from.part }));
+  if (!parent)
+    return refuse(fault('no such part', 'There is no part {name} before this one.', { name: from.part }));
   const { columns } = parent.needle;
   const { taken } = parent;
-  const rightInAll = recipe.parts.reduce((sum, { from: f }) => sum + ('part' in f && f.part === from.part && f.edge === 'right' ? f.stitches : 0), 0);
+  const rightInAll = recipe.parts.reduce(
+    (sum, { from: f }) => sum + ('part' in f && f.part === from.part && f.edge === 'right' ? f.stitches : 0),
+    0,
+  );
   const at =
     from.edge === 'right'
       ? taken.right
@@ -97,12 +105,20 @@ function takeFrom(
         : columns.length - taken.left - from.stitches;
   if (at < 0 || at + from.stitches > columns.length) {
     return refuse(
-      fault('split too wide', '{name} leaves {have} stitches, fewer than its parts take.', { name: from.part, have: columns.length }, { field: 'stitches' }),
+      fault(
+        'split too wide',
+        '{name} leaves {have} stitches, fewer than its parts take.',
+        { name: from.part, have: columns.length },
+        { field: 'stitches' },
+      ),
     );
   }
   taken[from.edge] += from.stitches;
   const cell = parent.part.cells[parent.part.cells.length - 1];
-  const needle = restart({ ...parent.needle, columns: columns.slice(at, at + from.stitches) }, part.firstSide);
+  const needle = restart(
+    { ...parent.needle, columns: columns.slice(at, at + from.stitches) },
+    part.firstSide,
+  );
   const setUp: Step[] = [{ work: 'take', times: from.stitches }];
   return ok({ needle, setUp, right: parent.right + at * (cell?.width ?? 0), parent: from.part });
 }
@@ -119,9 +135,14 @@ function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand): Result<R
     const gauge = gaugeOf(recipe, s.fabric);
     return { width: widthOf(1, gauge), height: s.measured?.rowMm ?? heightOf(1, gauge) };
   });
-  const spelled = spellOut(part, needle, cells.map((c) => c.height));
+  const spelled = spellOut(
+    part,
+    needle,
+    cells.map((c) => c.height),
+  );
   if (!spelled.ok) return spelled;
-  const { rows, sections } = part.end === 'bind off' ? withBindOff(spelled.value, part, needle) : spelled.value;
+  const { rows, sections } =
+    part.end === 'bind off' ? withBindOff(spelled.value, part, needle) : spelled.value;
   const planned: PlannedPart = {
     piece: recipe.name,
     name: part.name,
@@ -134,7 +155,12 @@ function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand): Result<R
     left: rows[rows.length - 1]?.after ?? before.length,
     base,
     offset: right,
-    cells: sections.length > cells.length ? [...cells, lastCell(cells, recipe)] : cells.length > 0 ? cells : [lastCell(cells, recipe)],
+    cells:
+      sections.length > cells.length
+        ? [...cells, lastCell(cells, recipe)]
+        : cells.length > 0
+          ? cells
+          : [lastCell(cells, recipe)],
     ...(parent === undefined ? {} : { parent }),
   };
   const faults = provePart(planned);

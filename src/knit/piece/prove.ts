@@ -19,7 +19,9 @@ export function provePart(part: PlannedPart): Fault[] {
     if (worked.value.after !== row.after) return [disproved(row.after, worked.value.after, at)];
     onNeedle = worked.value.after;
   }
-  return onNeedle === part.left ? [] : [disproved(part.left, onNeedle, { piece: part.piece, part: part.name })];
+  return onNeedle === part.left
+    ? []
+    : [disproved(part.left, onNeedle, { piece: part.piece, part: part.name })];
 }
 
 const disproved = (expected: number, found: number, at: Fault['at']): Fault =>

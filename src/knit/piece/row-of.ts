@@ -1,13 +1,13 @@
-import { fabrics, type FabricName } from '../fabric.ts';
+import { type FabricName, fabrics } from '../fabric.ts';
 import { type Fault, fault, ok, type Result, refuse } from '../fault.ts';
 import { addRun, type Run } from '../row/shorten.ts';
 import type { Side } from '../row/step.ts';
 import { spread } from '../shape/spread.ts';
 import type { StitchName } from '../stitch.ts';
+import { decreaseFor, leansLeftAt, makeFor, widthOf } from './edge-stitch.ts';
 import { type Columns, freshColumns, grownLeft, grownRight, without } from './needle.ts';
 import type { ShapingMark } from './planned.ts';
 import type { Edge } from './recipe.ts';
-import { decreaseFor, leansLeftAt, makeFor, widthOf } from './edge-stitch.ts';
 import type { EdgeWork, RowShaping } from './row-shaping.ts';
 
 /** One row still to be put into words: its stitches in the order worked, and the needle after it. */
@@ -29,7 +29,11 @@ export interface RowSetting {
 }
 
 /** Builds a shaped or plain row over the needle. Faults: 'not enough stitches', 'too many for one row', 'mixed shaping'. */
-export function buildRow(columns: Columns, shaping: RowShaping | undefined, setting: RowSetting): Result<BuiltRow> {
+export function buildRow(
+  columns: Columns,
+  shaping: RowShaping | undefined,
+  setting: RowSetting,
+): Result<BuiltRow> {
   if (shaping?.across !== undefined) return acrossRow(columns, shaping, setting);
   const row = new RowInWork(columns, setting);
   return shaping ? row.shaped(shaping) : row.plain();
@@ -250,7 +254,11 @@ function acrossRow(columns: Columns, shaping: RowShaping, setting: RowSetting): 
     }
   });
   if (setting.slipped) slipFirst(runs);
-  return ok({ runs, columns: freshColumns(columns.length + by), marks: [{ kind: 'across', edge: 'across', by }] });
+  return ok({
+    runs,
+    columns: freshColumns(columns.length + by),
+    marks: [{ kind: 'across', edge: 'across', by }],
+  });
 }
 
 const isCount = (n: number): boolean => Number.isSafeInteger(n) && n > 0;
@@ -263,7 +271,10 @@ const tooFew = (need: number, have: number): Fault =>
   );
 
 const mixed = (): Fault =>
-  fault('mixed shaping', 'Stitches spread across a row, and groups at its edges, each need a row of their own.');
+  fault(
+    'mixed shaping',
+    'Stitches spread across a row, and groups at its edges, each need a row of their own.',
+  );
 
 const noCentre = (): Fault =>
   fault(

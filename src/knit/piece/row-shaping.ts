@@ -57,7 +57,11 @@ function at(rows: Map<number, RowShaping>, row: number): RowShaping {
   return known;
 }
 
-function each(list: readonly number[], total: number, add: (row: number) => Fault | undefined): Fault | undefined {
+function each(
+  list: readonly number[],
+  total: number,
+  add: (row: number) => Fault | undefined,
+): Fault | undefined {
   for (const row of list) {
     if (!Number.isSafeInteger(row) || row < 1 || row > total) {
       return fault(

@@ -53,4 +53,8 @@ function changesOf(steps: readonly Step[], before: number): Change[] {
 }
 
 const kindOf = (list: readonly Change[]): ShapingMark['kind'] =>
-  list.some(({ work }) => work === 'bo') ? 'bind off' : list.some(({ work }) => work === 'co') ? 'cast on' : 'edge';
+  list.some(({ work }) => work === 'bo')
+    ? 'bind off'
+    : list.some(({ work }) => work === 'co')
+      ? 'cast on'
+      : 'edge';

@@ -22,7 +22,9 @@ export function spread(stitches: number, change: number): Result<Spread> {
     return refuse(fault('bad count', 'A row needs at least one stitch, not {count}.', { count: stitches }));
   }
   if (!Number.isSafeInteger(change)) {
-    return refuse(fault('bad count', 'Only whole stitches can be added or removed, not {count}.', { count: change }));
+    return refuse(
+      fault('bad count', 'Only whole stitches can be added or removed, not {count}.', { count: change }),
+    );
   }
   const times = Math.abs(change);
   const most = change > 0 ? stitches - 1 : Math.floor(stitches / 2);

@@ -51,7 +51,12 @@ function repeatLine(rows: readonly PlannedRow[], at: number, length: number, tim
   const first = rows[at] as PlannedRow;
   const last = rows[at + length - 1] as PlannedRow;
   const end = rows[at + length * times - 1] as PlannedRow;
-  const which = length === 1 ? `row ${first.n}` : length === 2 ? `rows ${first.n} and ${last.n}` : `rows ${first.n}–${last.n}`;
+  const which =
+    length === 1
+      ? `row ${first.n}`
+      : length === 2
+        ? `rows ${first.n} and ${last.n}`
+        : `rows ${first.n}–${last.n}`;
   const more = times === 2 ? 'once more' : `${times - 1} times more`;
   const count = end.after === last.after ? '' : ` (${stitchCount(end.after)})`;
   return `Rep ${which} ${more}.${count}`;

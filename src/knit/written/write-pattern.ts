@@ -41,7 +41,12 @@ function head(garment: Garment, terms: Terms): string[] {
 }
 
 const yarnWords = ({ name, fibre, balls, grams, metres }: Yarn): string =>
-  [name, fibre, grams && metres ? `${grams} g = ${metres} m` : undefined, balls ? `${balls} balls` : undefined]
+  [
+    name,
+    fibre,
+    grams && metres ? `${grams} g = ${metres} m` : undefined,
+    balls ? `${balls} balls` : undefined,
+  ]
     .filter((word) => word)
     .join(', ');
 
@@ -51,7 +56,10 @@ const gaugeLine = ({ stitches, rows }: Gauge, terms: Terms): string =>
   `${terms === 'US' ? 'Gauge' : 'Tension'}: ${figure(stitches)} sts and ${figure(rows)} rows = 10 cm.`;
 
 function pieceLines(recipe: Recipe, made: Plan, words: RowLineWords): string[] {
-  const makes = recipe.makes > 1 ? ` (make ${recipe.makes}${recipe.mirrored ? ', the second as a mirror image' : ''})` : '';
+  const makes =
+    recipe.makes > 1
+      ? ` (make ${recipe.makes}${recipe.mirrored ? ', the second as a mirror image' : ''})`
+      : '';
   const lines = [`${recipe.name.toUpperCase()}${makes}`];
   let needle: number | undefined;
   for (const part of made.parts) {
@@ -61,7 +69,12 @@ function pieceLines(recipe: Recipe, made: Plan, words: RowLineWords): string[] {
   return lines;
 }
 
-function partLines(part: PlannedPart, made: Plan, words: RowLineWords, needleBefore: number | undefined): string[] {
+function partLines(
+  part: PlannedPart,
+  made: Plan,
+  words: RowLineWords,
+  needleBefore: number | undefined,
+): string[] {
   const fresh = !('part' in part.from);
   const needle = fresh ? part.rows[0]?.needle : needleBefore;
   const lines = [...startLines(part, made), ...rowLines(part, words, needle)];
@@ -83,7 +96,11 @@ function startLines(part: PlannedPart, made: Plan): string[] {
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** How a part takes its stitches from those that rest. */
-function shareLines(part: PlannedPart, from: Extract<PlannedPart['from'], { part: string }>, made: Plan): string[] {
+function shareLines(
+  part: PlannedPart,
+  from: Extract<PlannedPart['from'], { part: string }>,
+  made: Plan,
+): string[] {
   const siblings = made.parts.filter((p) => p.parent === from.part);
   const side = part.rows[0]?.side ?? 'RS';
   if (siblings[0] === part) {
@@ -91,7 +108,9 @@ function shareLines(part: PlannedPart, from: Extract<PlannedPart['from'], { part
     const rest = (parent?.left ?? part.start) - part.start;
     if (rest === 0) return [];
     const first = (from.edge === 'right') === (side === 'RS') ? 'first' : 'last';
-    return [`Divide: work on ${first} ${stitchCount(part.start)} only; place rem ${stitchCount(rest)} on a holder.`];
+    return [
+      `Divide: work on ${first} ${stitchCount(part.start)} only; place rem ${stitchCount(rest)} on a holder.`,
+    ];
   }
   return [`With ${side} facing, rejoin yarn to next ${stitchCount(part.start)}.`];
 }

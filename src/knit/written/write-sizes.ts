@@ -38,10 +38,14 @@ const sizesLine = ([first, ...others]: readonly Sized[]): string =>
   `Sizes ${first?.size ?? ''} (${others.map((s) => s.size).join(', ')})`;
 
 const differs = (line: number, text: string) =>
-  fault('sizes differ', 'The sizes are not worked alike from line {line} on (“{text}”); write them one by one.', {
-    line,
-    text,
-  });
+  fault(
+    'sizes differ',
+    'The sizes are not worked alike from line {line} on (“{text}”); write them one by one.',
+    {
+      line,
+      text,
+    },
+  );
 
 const NUMBER = /\d+(?:\.\d+)?/g;
 

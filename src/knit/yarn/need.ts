@@ -2,7 +2,7 @@ import { type Fault, fault, ok, type Result, refuse } from '../fault.ts';
 import type { Garment, Yarn } from '../piece/garment.ts';
 import { gaugeOf } from '../piece/gauges.ts';
 import { plan } from '../piece/plan.ts';
-import { partsOfMake, type PlannedPart } from '../piece/planned.ts';
+import { type PlannedPart, partsOfMake } from '../piece/planned.ts';
 import type { Recipe } from '../piece/recipe.ts';
 import { rowLoops, setUpLoops } from './loops.ts';
 import { heldMetresPerGram, type PerStitch, type YarnBasis, yarnPerStitch } from './per-stitch.ts';
@@ -69,7 +69,10 @@ export function yarnFor(garment: Garment, taken: readonly Taken[] = []): Result<
   }
   if (faults.length > 0) return refuse(...faults);
   const bad = taken.find((t) => !(t.grams >= 0 && t.grams < 100_000));
-  if (bad) return refuse(fault('bad weight', '{piece} cannot weigh {grams} g.', { piece: bad.piece, grams: bad.grams }));
+  if (bad)
+    return refuse(
+      fault('bad weight', '{piece} cannot weigh {grams} g.', { piece: bad.piece, grams: bad.grams }),
+    );
   return ok(summed(raw, bases, yarn, taken));
 }
 
@@ -86,15 +89,26 @@ function makeYarn(
       bases.push(each);
       let loops = index === 0 ? setUpLoops(part) : 0;
       for (const row of part.rows) if (row.section === index) loops += rowLoops(row);
-      return { name: `${part.name}: ${section.name}`, loops, metres: (loops * each.mm) / 1000, margin: each.margin };
+      return {
+        name: `${part.name}: ${section.name}`,
+        loops,
+        metres: (loops * each.mm) / 1000,
+        margin: each.margin,
+      };
     }),
   );
   return { piece: recipe.name, make, sections, metres: sumOf(sections) };
 }
 
-const sumOf = (list: readonly { readonly metres: number }[]): number => list.reduce((sum, s) => sum + s.metres, 0);
+const sumOf = (list: readonly { readonly metres: number }[]): number =>
+  list.reduce((sum, s) => sum + s.metres, 0);
 
-function summed(raw: readonly PieceYarn[], bases: readonly PerStitch[], yarn: Yarn | undefined, taken: readonly Taken[]): YarnNeed {
+function summed(
+  raw: readonly PieceYarn[],
+  bases: readonly PerStitch[],
+  yarn: Yarn | undefined,
+  taken: readonly Taken[],
+): YarnNeed {
   const perGram = yarn && heldMetresPerGram(yarn);
   const correction = perGram === undefined ? 1 : correctionOf(raw, taken, perGram);
   const makes = raw.map((m) => corrected(m, correction, taken, perGram));
@@ -102,8 +116,11 @@ function summed(raw: readonly PieceYarn[], bases: readonly PerStitch[], yarn: Ya
   const reserve = makes.flatMap((m) => m.sections).reduce((sum, s) => sum + s.metres * s.margin, 0);
   const margin = metres > 0 ? reserve / metres : 0;
   const metresToBuy = metres * (1 + margin);
-  const balls = yarn?.metres ? Math.ceil((metresToBuy * (yarn.strands ?? 1)) / yarn.metres - 1e-9) : undefined;
-  const short = balls !== undefined && yarn?.balls !== undefined ? Math.max(0, balls - yarn.balls) : undefined;
+  const balls = yarn?.metres
+    ? Math.ceil((metresToBuy * (yarn.strands ?? 1)) / yarn.metres - 1e-9)
+    : undefined;
+  const short =
+    balls !== undefined && yarn?.balls !== undefined ? Math.max(0, balls - yarn.balls) : undefined;
   return {
     makes,
     metres,
@@ -133,9 +150,15 @@ function correctionOf(raw: readonly PieceYarn[], taken: readonly Taken[], perGra
 }
 
 /** A finished make counts as weighed, the others by the estimate as corrected. */
-function corrected(make: PieceYarn, by: number, taken: readonly Taken[], perGram: number | undefined): PieceYarn {
+function corrected(
+  make: PieceYarn,
+  by: number,
+  taken: readonly Taken[],
+  perGram: number | undefined,
+): PieceYarn {
   const weighed = perGram === undefined ? undefined : taken.find((t) => isTaken(make, t));
-  const share = weighed && perGram !== undefined && make.metres > 0 ? (weighed.grams * perGram) / make.metres : by;
+  const share =
+    weighed && perGram !== undefined && make.metres > 0 ? (weighed.grams * perGram) / make.metres : by;
   const sections = make.sections.map((s) => ({ ...s, metres: s.metres * share }));
   const metres = sumOf(sections);
   return { ...make, sections, metres, ...(perGram === undefined ? {} : { grams: metres / perGram }) };

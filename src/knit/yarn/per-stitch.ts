@@ -38,7 +38,11 @@ export function yarnPerStitch(
     return { mm, basis, margin: MARGIN[basis] };
   }
   const plain = fabric === 'stocking' || fabric === 'reverse stocking';
-  return { mm: loopLengthMm(gauge), basis: 'loop length', margin: plain ? MARGIN['loop length'] : WIDER_MARGIN };
+  return {
+    mm: loopLengthMm(gauge),
+    basis: 'loop length',
+    margin: plain ? MARGIN['loop length'] : WIDER_MARGIN,
+  };
 }
 
 /** A weighed swatch of r rows of s stitches holds s·(r + 2) loops: its cast-on and bind-off are a row each. */

@@ -1,7 +1,13 @@
 import './backup.css';
 import { useEffect, useState } from 'preact/hooks';
 import { backupState, makeBackup } from '../../app/backup.ts';
-import { canKeepUp, chooseKeptFile, forgetKeptFile, handOver, keptFile } from '../../app/device/backup-file.ts';
+import {
+  canKeepUp,
+  chooseKeptFile,
+  forgetKeptFile,
+  handOver,
+  keptFile,
+} from '../../app/device/backup-file.ts';
 import { hrefTo } from '../../app/routes.ts';
 import type { Fault } from '../../knit/fault.ts';
 import { Button } from '../../ui/button/button.tsx';
@@ -54,7 +60,9 @@ function MakeBackup() {
       <Button kind="main" icon="download" disabled={made === 'making'} onPress={() => void make()}>
         {say(made === 'making' ? 'backup.making' : 'backup.make')}
       </Button>
-      {made !== undefined && made !== 'making' && 'said' in made && <Notice kind="done" title={made.said} live />}
+      {made !== undefined && made !== 'making' && 'said' in made && (
+        <Notice kind="done" title={made.said} live />
+      )}
       {made !== undefined && made !== 'making' && 'faults' in made && (
         <Notice kind="fault" title={say('backup.notMade')} live>
           {made.faults.map((fault) => (

@@ -127,5 +127,7 @@ function Done({ before, go }: { readonly before: Before | undefined; readonly go
       {before && <Button onPress={() => void undo(before)}>{say('backup.undo')}</Button>}
     </>
   );
-  return <Notice kind="done" title={say(before ? 'backup.takenIn' : 'backup.undone')} actions={actions} live />;
+  return (
+    <Notice kind="done" title={say(before ? 'backup.takenIn' : 'backup.undone')} actions={actions} live />
+  );
 }

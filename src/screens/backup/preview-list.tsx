@@ -32,13 +32,23 @@ type GarmentChange = Preview['garments'][number];
 function saysGarment({ name, kind, entriesIn }: GarmentChange): string {
   if (kind === 'new') return say('backup.new', { name });
   if (kind === 'gone') return say('backup.gone', { name });
-  return entriesIn > 0 ? say('backup.changedRows', { name, count: entriesIn }) : say('backup.changed', { name });
+  return entriesIn > 0
+    ? say('backup.changedRows', { name, count: entriesIn })
+    : say('backup.changed', { name });
 }
 
 /** 'Sleeve 2: the file is 6 rows further, row 41 afterwards'. */
-function saysMake({ piece, part, make, here = 0, there = 0, after = 0 }: GarmentChange['makes'][number]): string {
+function saysMake({
+  piece,
+  part,
+  make,
+  here = 0,
+  there = 0,
+  after = 0,
+}: GarmentChange['makes'][number]): string {
   const what = part === piece ? `${piece} ${make}` : `${piece} ${make}, ${part}`;
   const by = there - here;
-  const said = by >= 0 ? say('backup.further', { what, count: by }) : say('backup.behind', { what, count: -by });
+  const said =
+    by >= 0 ? say('backup.further', { what, count: by }) : say('backup.behind', { what, count: -by });
   return `${said}, ${say('backup.after', { row: after })}`;
 }

@@ -9,9 +9,9 @@ import { Toggle } from '../../ui/choice/toggle.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
 import { ProgressBar } from '../../ui/progress/progress-bar.tsx';
+import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { GarmentPage } from '../garment-page.tsx';
-import { saysFault } from '../../words/fault.ts';
 import { saysStep } from './says-step.ts';
 
 /** From the last bind-off to the last seam: each step with its figures, ticked and kept. */
@@ -26,7 +26,13 @@ export default function MakingUpScreen({ route }: { readonly route: Route }) {
 function MakingUp({ view }: { readonly view: GarmentView }) {
   const made = makingUp(garmentOf(view.garment));
   if (!made.ok) {
-    return <Notice kind="fault" title={say('makingUp.cannot')}>{made.faults.map((f) => <p key={f.code}>{saysFault(f)}</p>)}</Notice>;
+    return (
+      <Notice kind="fault" title={say('makingUp.cannot')}>
+        {made.faults.map((f) => (
+          <p key={f.code}>{saysFault(f)}</p>
+        ))}
+      </Notice>
+    );
   }
   const steps = made.value;
   const ticked = new Set(view.garment.ticked ?? []);
@@ -36,7 +42,9 @@ function MakingUp({ view }: { readonly view: GarmentView }) {
     <>
       <ProgressBar value={count} max={steps.length} label={say('makingUp.title')} valueText={done} />
       <p>{done}</p>
-      {steps.every((s) => s.kind === 'block' || s.kind === 'ends') && <Notice kind="note" title={say('makingUp.none')} />}
+      {steps.every((s) => s.kind === 'block' || s.kind === 'ends') && (
+        <Notice kind="note" title={say('makingUp.none')} />
+      )}
       <ol class="making-steps">
         {steps.map((step) => (
           <Step key={step.id} step={step} view={view} ticked={ticked.has(step.id)} />
@@ -69,7 +77,11 @@ function Step({ step, view, ticked }: StepProps) {
         {lines.map((line) => (
           <p key={line}>{line}</p>
         ))}
-        {parts && parts.length > 0 && <div class="making-drawing"><PieceThumb parts={parts} worked={parts.map((p) => p.rows.length)} /></div>}
+        {parts && parts.length > 0 && (
+          <div class="making-drawing">
+            <PieceThumb parts={parts} worked={parts.map((p) => p.rows.length)} />
+          </div>
+        )}
         {step.kind === 'pick up' && <BandLink view={view} band={step.band} />}
       </div>
     </li>

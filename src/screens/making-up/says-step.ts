@@ -17,7 +17,10 @@ export function saysStep(step: MakingUpStep): SaidStep {
     case 'block':
       return saysBlock(step);
     case 'shoulders':
-      return { title: say('makingUp.shoulders'), lines: [saysShoulders(step.stitches), say('makingUp.shouldersOrder')] };
+      return {
+        title: say('makingUp.shoulders'),
+        lines: [saysShoulders(step.stitches), say('makingUp.shouldersOrder')],
+      };
     case 'pick up':
       return saysPickUp(step);
     case 'neck edge':
@@ -34,8 +37,12 @@ export function saysStep(step: MakingUpStep): SaidStep {
 }
 
 function saysBlock({ piece, makes, widthMm, heightMm }: Of<'block'>): SaidStep {
-  const title = makes > 1 ? say('makingUp.blockMakes', { piece, count: makes }) : say('makingUp.block', { piece });
-  return { title, lines: [say('makingUp.blockTo', { width: saysLength(widthMm), height: saysLength(heightMm) })] };
+  const title =
+    makes > 1 ? say('makingUp.blockMakes', { piece, count: makes }) : say('makingUp.block', { piece });
+  return {
+    title,
+    lines: [say('makingUp.blockTo', { width: saysLength(widthMm), height: saysLength(heightMm) })],
+  };
 }
 
 const saysShoulders = ({ first, second, oneMoreEvery }: Ease): string =>
@@ -48,7 +55,8 @@ const saysSeam = ({ first, second, oneMoreEvery }: Ease, a: string, b: string): 
     ? say('makingUp.seamEqual', { count: first })
     : say('makingUp.seamEased', { first, second, a, b, every: oneMoreEvery });
 
-const saysRatio = ({ stitches, rows }: PickUpRatio): string => say('makingUp.pickUpRatio', { stitches, rows });
+const saysRatio = ({ stitches, rows }: PickUpRatio): string =>
+  say('makingUp.pickUpRatio', { stitches, rows });
 
 function saysPickUp({ band, edges, ratio, total }: Of<'pick up'>): SaidStep {
   const lines = edges.map(({ along, stitches }) => say('makingUp.pickUpAlong', { along, stitches }));
@@ -64,7 +72,8 @@ const saysNeck = ({ edges, total }: Of<'neck edge'>): SaidStep => ({
 
 function saysEdge({ along, rows, ratio, stitches }: BandEdge): string {
   if (along === 'back neck') return say('makingUp.pickUpBack', { stitches });
-  if (along === 'front neck' || rows === undefined || ratio === undefined) return say('makingUp.pickUpFront', { stitches });
+  if (along === 'front neck' || rows === undefined || ratio === undefined)
+    return say('makingUp.pickUpFront', { stitches });
   return say('makingUp.pickUpSide', { stitches, rows, ratio: saysRatio(ratio) });
 }
 
@@ -77,6 +86,8 @@ function saysSleeves(step: Of<'set in sleeves'>): SaidStep {
   const lines = [say('makingUp.sleevesMarker', { rows: markerRows, length: saysLength(markerMm) })];
   lines.push(say('makingUp.sleevesQuarters', { rows: saysList(quarters.map(String)) }));
   if (underarm > 0) lines.push(say('makingUp.sleevesUnderarm', { count: underarm }));
-  lines.push(say(Math.abs(topMm - armholeMm) <= MEETS_MM ? 'makingUp.sleevesFit' : 'makingUp.sleevesEase', fit));
+  lines.push(
+    say(Math.abs(topMm - armholeMm) <= MEETS_MM ? 'makingUp.sleevesFit' : 'makingUp.sleevesEase', fit),
+  );
   return { title: say('makingUp.sleeves', { piece: sleeve }), lines };
 }

@@ -13,11 +13,11 @@ import { Card } from '../../ui/card/card.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
+import { saysFault } from '../../words/fault.ts';
 import { saysLength } from '../../words/measures.ts';
 import { saysList } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
-import { saysFault } from '../../words/fault.ts';
 
 /** A garment that came in a link: shown first, turned to her swatch, and kept only when she says so. */
 export default function OpenLinkScreen({ route }: { readonly route: Route }) {
@@ -66,8 +66,20 @@ function Opened({ garment }: { readonly garment: Garment }) {
           <h2>{say('passOn.yourSwatch')}</h2>
           <p>{say('passOn.openGauge', { ...asked, length })}</p>
           <p>{say('passOn.yourSwatchHint')}</p>
-          <NumberField label={say('passOn.swatchStitches', { length })} decimals min={1} value={gauge.stitches} onChange={(v) => setGauge({ ...gauge, stitches: v ?? 0 })} />
-          <NumberField label={say('passOn.swatchRows', { length })} decimals min={1} value={gauge.rows} onChange={(v) => setGauge({ ...gauge, rows: v ?? 0 })} />
+          <NumberField
+            label={say('passOn.swatchStitches', { length })}
+            decimals
+            min={1}
+            value={gauge.stitches}
+            onChange={(v) => setGauge({ ...gauge, stitches: v ?? 0 })}
+          />
+          <NumberField
+            label={say('passOn.swatchRows', { length })}
+            decimals
+            min={1}
+            value={gauge.rows}
+            onChange={(v) => setGauge({ ...gauge, rows: v ?? 0 })}
+          />
           {mine.ok && <p aria-live="polite">{saysChange(garment, mine.value)}</p>}
         </Card>
       )}
@@ -100,7 +112,10 @@ function inGauge(garment: Garment, asked: Gauge | undefined, mine: Partial<Gauge
   const pieces = [];
   for (const piece of garment.pieces) {
     const own = piece.gauge ?? asked;
-    const made = regauge({ ...piece, gauge: own }, { stitches: own.stitches * stitches, rows: own.rows * rows });
+    const made = regauge(
+      { ...piece, gauge: own },
+      { stitches: own.stitches * stitches, rows: own.rows * rows },
+    );
     if (!made.ok) return made;
     pieces.push(made.value);
   }

@@ -1,8 +1,8 @@
 import './pass-on.css';
 import { useMemo, useState } from 'preact/hooks';
+import { copyText, saveFile, shareLink } from '../../app/device/hand-over.ts';
 import { garmentOf } from '../../app/garment-of.ts';
 import { changeGarment } from '../../app/intents/change-garment.ts';
-import { copyText, saveFile, shareLink } from '../../app/device/hand-over.ts';
 import { linkFor } from '../../app/passing-on.ts';
 import type { Route } from '../../app/routes.ts';
 import type { GarmentView } from '../../app/state.ts';
@@ -46,8 +46,19 @@ function PassOn({ view }: { readonly view: GarmentView }) {
     <div class="pass-on">
       <p>{say('passOn.what')}</p>
       <Card>
-        <TextField label={say('passOn.credits')} hint={say('passOn.creditsHint')} value={garment.credits ?? ''} onChange={keep('credits')} />
-        <TextField label={say('passOn.licence')} hint={say('passOn.licenceHint')} maxLength={200} value={garment.licence ?? ''} onChange={keep('licence')} />
+        <TextField
+          label={say('passOn.credits')}
+          hint={say('passOn.creditsHint')}
+          value={garment.credits ?? ''}
+          onChange={keep('credits')}
+        />
+        <TextField
+          label={say('passOn.licence')}
+          hint={say('passOn.licenceHint')}
+          maxLength={200}
+          value={garment.licence ?? ''}
+          onChange={keep('licence')}
+        />
         {garment.notes && <Toggle label={say('passOn.withNotes')} on={withNotes} onChange={setNotes} />}
       </Card>
       <Card label={say('passOn.link')}>
@@ -83,7 +94,13 @@ function PassOn({ view }: { readonly view: GarmentView }) {
 }
 
 /** The whole garment in standard wording, in her terms. */
-function Written({ garment, tell }: { readonly garment: GarmentRecord; readonly tell: (text: string) => void }) {
+function Written({
+  garment,
+  tell,
+}: {
+  readonly garment: GarmentRecord;
+  readonly tell: (text: string) => void;
+}) {
   const { terms } = speech.value;
   const written = useMemo(() => writePattern(garmentOf(garment), { terms }), [garment, terms]);
   if (!written.ok) return null;
@@ -95,12 +112,24 @@ function Written({ garment, tell }: { readonly garment: GarmentRecord; readonly 
     <Card label={say('passOn.written')}>
       <h2>{say('passOn.written')}</h2>
       <p>{say('passOn.writtenHint')}</p>
-      <textarea class="pass-on-link" readOnly rows={12} value={written.value} aria-label={say('passOn.written')} />
+      <textarea
+        class="pass-on-link"
+        readOnly
+        rows={12}
+        value={written.value}
+        aria-label={say('passOn.written')}
+      />
       <div class="pass-on-keys">
         <Button icon="download" onPress={save}>
           {say('passOn.saveText')}
         </Button>
-        <Button onPress={() => void copyText(written.value).then((done) => tell(say(done ? 'passOn.copied' : 'passOn.copyFailed')))}>
+        <Button
+          onPress={() =>
+            void copyText(written.value).then((done) =>
+              tell(say(done ? 'passOn.copied' : 'passOn.copyFailed')),
+            )
+          }
+        >
           {say('passOn.copyWritten')}
         </Button>
       </div>

@@ -6,7 +6,13 @@ export function QrCode({ text, label }: { readonly text: string; readonly label:
   const code = useMemo(() => codeOf(text), [text]);
   if (code === undefined) return null;
   return (
-    <svg class="qr" role="img" aria-label={label} viewBox={`0 0 ${code.size} ${code.size}`} shape-rendering="crispEdges">
+    <svg
+      class="qr"
+      role="img"
+      aria-label={label}
+      viewBox={`0 0 ${code.size} ${code.size}`}
+      shape-rendering="crispEdges"
+    >
       <rect width={code.size} height={code.size} fill="#ffffff" />
       <path d={code.path} fill="#000000" />
     </svg>
@@ -19,6 +25,8 @@ export const LONGEST_CODE = 2953;
 function codeOf(text: string): { size: number; path: string } | undefined {
   if (text.length > LONGEST_CODE) return undefined;
   const { data, size } = encode(text, { ecc: 'L', border: 4 });
-  const path = data.flatMap((row, y) => row.flatMap((dark, x) => (dark ? [`M${x} ${y}h1v1h-1z`] : []))).join('');
+  const path = data
+    .flatMap((row, y) => row.flatMap((dark, x) => (dark ? [`M${x} ${y}h1v1h-1z`] : [])))
+    .join('');
   return { size, path };
 }

@@ -43,7 +43,13 @@ function WholeRecord({ view }: { readonly view: GarmentView }) {
     <div class="record">
       {view.pieces.flatMap((piece) =>
         piece.makes.map((make) => (
-          <MakeCard key={`${piece.id} ${make.make}`} piece={piece} make={make} garment={view.garment} entries={entries} />
+          <MakeCard
+            key={`${piece.id} ${make.make}`}
+            piece={piece}
+            make={make}
+            garment={view.garment}
+            entries={entries}
+          />
         )),
       )}
       <Again view={view} />
@@ -66,7 +72,17 @@ function MakeCard({ piece, make, garment, entries }: MakeCardProps) {
       <h2>{title}</h2>
       {make.places.map((place, i) => {
         const part = make.parts[i];
-        return part && <PartLines key={place.id} part={part} place={place} entries={entries} alone={make.places.length === 1} />;
+        return (
+          part && (
+            <PartLines
+              key={place.id}
+              part={part}
+              place={place}
+              entries={entries}
+              alone={make.places.length === 1}
+            />
+          )
+        );
       })}
       {taken && <p>{say('record.took', { grams: saysGrams(taken.grams) })}</p>}
     </Card>
@@ -94,11 +110,15 @@ function PartLines({ part, place, entries, alone }: PartLinesProps) {
         <ul class="record-lines">
           <li>{say('record.rows', { rows: place.rows, total: place.total })}</li>
           <li>{saysDays(from, to)}</li>
-          {record.workedMs !== undefined && <li>{say('record.time', { time: saysDuration(record.workedMs) })}</li>}
+          {record.workedMs !== undefined && (
+            <li>{say('record.time', { time: saysDuration(record.workedMs) })}</li>
+          )}
           {needles.length > 0 && <li>{say('record.needles', { list: saysList(needles) })}</li>}
           {record.ripped > 0 && <li>{say('record.ripped', { count: record.ripped })}</li>}
           {record.reworked > 0 && <li>{say('record.reworked', { count: record.reworked })}</li>}
-          {record.checked.length > 0 && <li>{say('record.checked', { list: saysList(record.checked.map(String)) })}</li>}
+          {record.checked.length > 0 && (
+            <li>{say('record.checked', { list: saysList(record.checked.map(String)) })}</li>
+          )}
           {record.notes.map((note) => (
             <li key={`${note.row} ${note.text}`}>{say('record.note', note)}</li>
           ))}

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { GarmentView } from '../../app/state.ts';
-import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { gaugeOf } from '../../knit/piece/gauges.ts';
+import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { type LastBall, lastBall } from '../../knit/yarn/last-ball.ts';
 import { heldMetresPerGram, yarnPerStitch } from '../../knit/yarn/per-stitch.ts';
 import { Card } from '../../ui/card/card.tsx';
@@ -40,7 +40,15 @@ export function BallInHand({ view }: { readonly view: GarmentView }) {
               options={inWork.map(({ id, label }) => ({ value: id, label }))}
               onChange={choose}
             />
-            <NumberField label={say('yarn.ballLeft')} unit={say('yarn.unitGrams')} bare decimals min={0} value={grams} onChange={weigh} />
+            <NumberField
+              label={say('yarn.ballLeft')}
+              unit={say('yarn.unitGrams')}
+              bare
+              decimals
+              min={0}
+              value={grams}
+              onChange={weigh}
+            />
           </div>
           {grams !== undefined && <Verdict view={view} make={make} grams={grams} />}
         </>
@@ -63,13 +71,23 @@ function makesInWork({ pieces }: GarmentView): InWork[] {
   );
 }
 
-function Verdict({ view, make, grams }: { readonly view: GarmentView; readonly make: InWork; readonly grams: number }) {
+function Verdict({
+  view,
+  make,
+  grams,
+}: {
+  readonly view: GarmentView;
+  readonly make: InWork;
+  readonly grams: number;
+}) {
   const found = judge(view, make, grams);
   if (found === undefined) return <Notice kind="note" title={say('yarn.ballUnknown')} live />;
   const figures = { part: make.label, grams: saysGrams(found.needed) };
   if (found.enough) return <Notice kind="done" title={say('yarn.ballEnough', figures)} live />;
   const title =
-    found.lastRow === undefined ? say('yarn.ballNone', figures) : say('yarn.ballLasts', { ...figures, row: found.lastRow });
+    found.lastRow === undefined
+      ? say('yarn.ballNone', figures)
+      : say('yarn.ballLasts', { ...figures, row: found.lastRow });
   return (
     <Notice kind="warning" title={title} live>
       {found.joinAt !== undefined && <p>{say('yarn.ballJoin', { row: found.joinAt })}</p>}

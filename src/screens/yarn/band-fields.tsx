@@ -9,7 +9,13 @@ import type { ChangeYarn } from './yarn-screen.tsx';
 type NumberOf = 'grams' | 'metres' | 'balls' | 'strands';
 
 /** What stands on the ball band, and how many balls there are. */
-export function BandFields({ garment, change }: { readonly garment: GarmentRecord; readonly change: ChangeYarn }) {
+export function BandFields({
+  garment,
+  change,
+}: {
+  readonly garment: GarmentRecord;
+  readonly change: ChangeYarn;
+}) {
   const yarn: Yarn = garment.yarns?.[0] ?? { name: '' };
   const set = (edit: (yarn: Yarn) => Yarn) =>
     change((now) => {

@@ -25,7 +25,12 @@ export function NeedCard({ need, garment, change }: NeedCardProps) {
           : say('yarn.needGrams', { grams: saysGrams(need.grams), length })}
       </p>
       {need.balls !== undefined && (
-        <p>{say('yarn.needBalls', { count: need.balls, margin: saysNumber(need.margin, { percent: true, digits: 0 }) })}</p>
+        <p>
+          {say('yarn.needBalls', {
+            count: need.balls,
+            margin: saysNumber(need.margin, { percent: true, digits: 0 }),
+          })}
+        </p>
       )}
       {need.short !== undefined && need.short > 0 && (
         <Notice kind="warning" title={say('yarn.short', { count: need.short })} />

@@ -41,7 +41,12 @@ export function StripesCard({ view, change }: { readonly view: GarmentView; read
           />
         </div>
       ))}
-      <Button icon="plus" onPress={() => put([...stripes, { colour: say('yarn.stripeColour', { n: stripes.length + 1 }), rows: 2 }])}>
+      <Button
+        icon="plus"
+        onPress={() =>
+          put([...stripes, { colour: say('yarn.stripeColour', { n: stripes.length + 1 }), rows: 2 }])
+        }
+      >
         {say('yarn.addStripe')}
       </Button>
       {stripes.length > 0 && (
@@ -58,7 +63,9 @@ export function StripesCard({ view, change }: { readonly view: GarmentView; read
 function saysNeed({ garment }: GarmentView, metres: number): string {
   const yarn = garment.yarns?.[0];
   const perGram = yarn && heldMetresPerGram(yarn);
-  return perGram === undefined ? saysYarnLength(metres) : `${saysGrams(metres / perGram)}, ${saysYarnLength(metres)}`;
+  return perGram === undefined
+    ? saysYarnLength(metres)
+    : `${saysGrams(metres / perGram)}, ${saysYarnLength(metres)}`;
 }
 
 /** Every make of every part, its main fabric standing for the whole of it. */
@@ -69,7 +76,9 @@ function metresByColour(view: GarmentView, stripes: readonly Stripe[]): Readonly
     const recipe = garment.pieces[index]?.recipe;
     for (const part of piece.makes.flatMap((make) => make.parts)) {
       const fabric = part.sections.at(-1)?.fabric ?? 'stocking';
-      const mm = recipe ? yarnPerStitch(fabric, gaugeOf(recipe, fabric), garment.swatches, garment.yarns?.[0]).mm : 0;
+      const mm = recipe
+        ? yarnPerStitch(fabric, gaugeOf(recipe, fabric), garment.swatches, garment.yarns?.[0]).mm
+        : 0;
       for (const [colour, loops] of loopsByColour(part, stripes)) {
         metres.set(colour, (metres.get(colour) ?? 0) + (loops * mm) / 1000);
       }

@@ -13,9 +13,18 @@ type Weighed = NonNullable<Swatch['weighed']>;
 const nothing: Weighed = { grams: 0, stitches: 0, rows: 0 };
 
 /** A swatch on the scales: weight, and all its stitches and rows. */
-export function SwatchFields({ garment, change }: { readonly garment: GarmentRecord; readonly change: ChangeYarn }) {
+export function SwatchFields({
+  garment,
+  change,
+}: {
+  readonly garment: GarmentRecord;
+  readonly change: ChangeYarn;
+}) {
   const swatches = garment.swatches ?? [];
-  const at = Math.max(0, swatches.findIndex((s) => s.weighed !== undefined));
+  const at = Math.max(
+    0,
+    swatches.findIndex((s) => s.weighed !== undefined),
+  );
   const swatch = swatches[at] ?? freshSwatch(garment);
   const weighed = swatch.weighed ?? nothing;
   const put = (next: Swatch) =>
@@ -59,7 +68,14 @@ function freshSwatch(garment: GarmentRecord): Swatch {
   const recipe = garment.pieces[0]?.recipe;
   const gauge = recipe?.gauge ?? { stitches: 21, rows: 28 };
   const needle = recipe?.parts[0]?.sections.at(-1)?.needle ?? 4;
-  return { fabric: 'stocking', stitches: gauge.stitches, widthMm: 100, rows: gauge.rows, heightMm: 100, needle };
+  return {
+    fabric: 'stocking',
+    stitches: gauge.stitches,
+    widthMm: 100,
+    rows: gauge.rows,
+    heightMm: 100,
+    needle,
+  };
 }
 
 /** A swatch without any weight is not weighed. */

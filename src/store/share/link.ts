@@ -100,14 +100,25 @@ const tooLong = (length: number): Fault =>
   });
 
 const laterVersion = (version: string): Fault =>
-  fault('link version', 'This link was made by a later Ridgeline (version {version}); update the app and open it again.', {
-    version,
-  });
+  fault(
+    'link version',
+    'This link was made by a later Ridgeline (version {version}); update the app and open it again.',
+    {
+      version,
+    },
+  );
 
 const damaged = (): Fault =>
-  fault('link damaged', 'This link is damaged or cut off. Copy the whole link, or ask for it again as a file.');
+  fault(
+    'link damaged',
+    'This link is damaged or cut off. Copy the whole link, or ask for it again as a file.',
+  );
 
 const notGarment = (issue: v.BaseIssue<unknown>): Fault =>
-  fault('link not a garment', 'This link does not hold a garment: {where} is not as it should be. Nothing was changed.', {
-    where: v.getDotPath(issue) ?? 'its content',
-  });
+  fault(
+    'link not a garment',
+    'This link does not hold a garment: {where} is not as it should be. Nothing was changed.',
+    {
+      where: v.getDotPath(issue) ?? 'its content',
+    },
+  );

@@ -4,7 +4,8 @@ import type { Translation } from '../message.ts';
 export const words: Translation<typeof english> = {
   opening: 'Wird geöffnet …',
   noSuchMake: 'Unter dieser Adresse gibt es nichts zu stricken.',
-  noSuchMakeHelp: 'Vielleicht wurde es gelöscht, oder die Adresse ist unvollständig. Deine Strickstücke sind im Strickkorb.',
+  noSuchMakeHelp:
+    'Vielleicht wurde es gelöscht, oder die Adresse ist unvollständig. Deine Strickstücke sind im Strickkorb.',
   toWorkbasket: 'Zum Strickkorb',
   backTo: 'Zurück zu {garment}',
   rowOf: 'Reihe {row} von {rows}',
@@ -31,7 +32,8 @@ export const words: Translation<typeof english> = {
     other: '{count} Reihen warten darauf, notiert zu werden. Strick weiter, sie sind nicht vergessen.',
   },
   held: 'Beiseite gelegt',
-  heldHelp: 'Der Browser antwortet nicht auf das Schreiben. Deine Reihen liegen daneben bereit und kommen hinein, sobald er antwortet; strick weiter.',
+  heldHelp:
+    'Der Browser antwortet nicht auf das Schreiben. Deine Reihen liegen daneben bereit und kommen hinein, sobald er antwortet; strick weiter.',
   legend: 'Was die Wörter bedeuten',
   notSaved: 'Nicht gespeichert',
   tryAgain: 'Noch einmal versuchen',
@@ -42,7 +44,8 @@ export const words: Translation<typeof english> = {
     one: 'Mit Nadel {needle} {count} Masche anschlagen.',
     other: 'Mit Nadel {needle} {count} Maschen anschlagen.',
   },
-  setUpPickUp: 'Von der rechten Seite mit Nadel {needle} {list} auffassen und rechts stricken: zusammen {total}.',
+  setUpPickUp:
+    'Von der rechten Seite mit Nadel {needle} {list} auffassen und rechts stricken: zusammen {total}.',
   setUpPickUpEdge: '{count} entlang: {along}',
   setUpTake: {
     one: 'Die {count} Masche {edge} von {part} wieder auf Nadel {needle} nehmen und den Faden neu ansetzen. Reihe 1: {first}.',
@@ -51,7 +54,8 @@ export const words: Translation<typeof english> = {
   },
   atMiddle: 'in der Mitte',
   goBack: 'Zurückgehen',
-  goBackHelp: 'Wähle die Reihe, die als Nächste gestrickt wird. Die Reihen danach gelten als noch nicht gestrickt.',
+  goBackHelp:
+    'Wähle die Reihe, die als Nächste gestrickt wird. Die Reihen danach gelten als noch nicht gestrickt.',
   goBackTo: 'Reihe {row} als Nächste',
   olderRows: 'Ältere Reihen',
   rowLine: '{side}, {count}',

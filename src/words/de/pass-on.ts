@@ -10,7 +10,8 @@ export const words: Translation<typeof english> = {
   licence: 'Lizenz',
   licenceHint: 'Wie andere sie nutzen dürfen, zum Beispiel CC BY 4.0.',
   link: 'Als Link',
-  linkHint: 'Alles steht im Link selbst, hinter dem #. Kein Server bekommt es zu sehen. Er hat {length} Zeichen.',
+  linkHint:
+    'Alles steht im Link selbst, hinter dem #. Kein Server bekommt es zu sehen. Er hat {length} Zeichen.',
   share: 'Link teilen',
   copy: 'Link kopieren',
   copied: 'Kopiert',
@@ -27,7 +28,8 @@ export const words: Translation<typeof english> = {
   openLicence: 'Lizenz: {licence}',
   openGauge: 'Geplant für {stitches} Maschen und {rows} Reihen auf {length}.',
   yourSwatch: 'Deine Maschenprobe',
-  yourSwatchHint: 'Stricke eine mit deinem Garn. Das Stück wird neu berechnet, damit es mit deinen Maschen und Reihen gleich groß wird.',
+  yourSwatchHint:
+    'Stricke eine mit deinem Garn. Das Stück wird neu berechnet, damit es mit deinen Maschen und Reihen gleich groß wird.',
   swatchStitches: 'Maschen auf {length}',
   swatchRows: 'Reihen auf {length}',
   asItIs: 'Mit diesen Zahlen wird es genau wie geplant gestrickt.',
@@ -37,7 +39,8 @@ export const words: Translation<typeof english> = {
   cannot: 'Dieses Stück lässt sich nicht öffnen',
   toWorkbasket: 'Zum Strickkorb',
   written: 'Als geschriebene Anleitung',
-  writtenHint: 'Jede Reihe in der üblichen englischen Schreibweise, zum Drucken oder Verschicken. Ridgeline liest sie wieder ein.',
+  writtenHint:
+    'Jede Reihe in der üblichen englischen Schreibweise, zum Drucken oder Verschicken. Ridgeline liest sie wieder ein.',
   saveText: 'Text sichern',
   copyWritten: 'Text kopieren',
 };

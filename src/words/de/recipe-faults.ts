@@ -41,6 +41,21 @@ export const words: Translation<typeof english> = {
   'too many for one row':
     'Eine Reihe mit {stitches} Maschen hat Platz für {most} davon, nicht {times}. Verteile den Rest auf eine spätere Reihe.',
   'none left': 'Nach Reihe {row} wäre keine Masche mehr da. Forme seltener oder beginne mit mehr Maschen.',
+  'no gauge': '{piece} nennt keine Maschenprobe und lässt sich nicht umrechnen. Gib erst eine an.',
+  'bad gauge':
+    'Eine solche Maschenprobe kann nicht sein. Zähle Maschen und Reihen auf einer flachen, gewaschenen Probe noch einmal.',
+  'rows in words':
+    'Seine Reihen sind Masche für Masche ausgeschrieben und lassen sich nicht umrechnen. Nimm die Maschenprobe, für die es geschrieben ist.',
+  'bad weight': '{piece} kann nicht {grams} g wiegen. Wiege noch einmal.',
+  'plan disproved':
+    'Reihe {row} nennt {expected} Maschen, gestrickt ergibt sie {found}. Das ist ein Fehler in Ridgeline; nichts wurde gespeichert.',
+  'repeat does not come out':
+    'Der Rapport geht nicht auf: {span} Maschen lassen sich nicht durch {by} teilen.',
+  'shaping does not fit':
+    'Für {most} Formreihen ist Platz, nötig sind {times}. Gib mehr Reihen dazu, oder forme seltener.',
+  'stitches left over': 'Die Reihe lässt {left} von {count} Maschen ungestrickt.',
+  'endless repeat': 'Der Rapport verbraucht keine Masche und endete nie. Gib ihm eine Masche dazu.',
+  'nothing to save': 'Es gibt noch nichts zu speichern.',
   rightEdge: 'rechten',
   leftEdge: 'linken',
 };

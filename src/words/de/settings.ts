@@ -42,7 +42,8 @@ export const words: Translation<typeof english> = {
   voiceHint: 'Sobald die Reihe davor fertig ist.',
   while: 'Beim Stricken',
   keys: 'Tasten und Fußpedale',
-  keysHint: 'Leertaste, Eingabe, → und Bild ab beenden eine Reihe; Rücktaste, ← und Bild auf nehmen sie zurück.',
+  keysHint:
+    'Leertaste, Eingabe, → und Bild ab beenden eine Reihe; Rücktaste, ← und Bild auf nehmen sie zurück.',
   headset: 'Tasten am Kopfhörer',
   headsetHint: 'Weiter beendet eine Reihe, zurück nimmt sie zurück, wo das Telefon es erlaubt.',
   rest: 'An Pausen für die Hände erinnern',

@@ -2,13 +2,19 @@ import type { words as english } from '../en/store-faults.ts';
 import type { Translation } from '../message.ts';
 
 export const words: Translation<typeof english> = {
-  'storage-full': 'Das Telefon ist voll, darum konnte dies nicht notiert werden. Schaff etwas Platz und versuch es noch einmal.',
-  'storage-refused': 'Dieser Browser lässt Ridgeline nichts behalten, wie in einem privaten Fenster. Öffne es in einem gewöhnlichen Fenster.',
-  'store-not-answering': 'Der Browser antwortet nicht auf das Schreiben. Versuch es noch einmal; hilft das nicht, lade die Seite neu.',
-  'database-newer': 'Diese Strickstücke wurden mit einem neueren Ridgeline geöffnet. Hier lassen sie sich lesen, nicht ändern. Lade die Seite neu, um zum neueren zu wechseln.',
+  'storage-full':
+    'Das Telefon ist voll, darum konnte dies nicht notiert werden. Schaff etwas Platz und versuch es noch einmal.',
+  'storage-refused':
+    'Dieser Browser lässt Ridgeline nichts behalten, wie in einem privaten Fenster. Öffne es in einem gewöhnlichen Fenster.',
+  'store-not-answering':
+    'Der Browser antwortet nicht auf das Schreiben. Versuch es noch einmal; hilft das nicht, lade die Seite neu.',
+  'database-newer':
+    'Diese Strickstücke wurden mit einem neueren Ridgeline geöffnet. Hier lassen sie sich lesen, nicht ändern. Lade die Seite neu, um zum neueren zu wechseln.',
   'database-blocked': 'Ridgeline ist noch in einem älteren Fenster offen. Schließ jenes und lade dieses neu.',
-  'database-strange': 'Was unter dieser Adresse gespeichert ist, ist nicht so, wie Ridgeline es angelegt hat. Nichts wurde angerührt.',
-  'migration-failed': 'Deine Strickstücke konnten nicht auf den neuen Stand gebracht werden und sind, wie sie waren. Lade die Seite neu.',
+  'database-strange':
+    'Was unter dieser Adresse gespeichert ist, ist nicht so, wie Ridgeline es angelegt hat. Nichts wurde angerührt.',
+  'migration-failed':
+    'Deine Strickstücke konnten nicht auf den neuen Stand gebracht werden und sind, wie sie waren. Lade die Seite neu.',
   'not-storable': 'Dies kann nicht notiert werden ({detail}). Nichts wurde geändert.',
   'no-such-garment': 'Dieses Strickstück ist nicht auf diesem Telefon.',
   'no-such-make': 'Dieses Teil ist nicht auf diesem Telefon.',
@@ -19,4 +25,25 @@ export const words: Translation<typeof english> = {
   'at-the-end': 'Alle {rows} Reihen dieses Teils sind gestrickt.',
   'row-outside': 'Eine Reihe {row} gibt es in diesem Teil nicht; es hat {rows}.',
   'nothing-to-undo': 'Es gibt nichts zurückzunehmen.',
+  'app-incomplete':
+    'Ein Teil von Ridgeline konnte nicht geholt werden. Nichts wurde geändert. Lade die Seite neu, wenn möglich mit Netz.',
+  'backup-too-large':
+    'Diese Datei ist zu groß für eine Sicherung: Sie hat {size} Millionen Zeichen, höchstens {most} können gelesen werden.',
+  'backup-not-json':
+    'Diese Datei ist beschädigt oder keine Sicherung. Wähle die Datei, die Ridgeline gespeichert hat, oder eine ältere.',
+  'backup-not-ours': 'Diese Datei hat nicht Ridgeline gespeichert. Wähle eine andere.',
+  'backup-newer':
+    'Diese Sicherung hat ein neueres Ridgeline gespeichert (Version {version}). Lade die Seite mit Netz neu und öffne die Datei dann noch einmal.',
+  'backup-damaged':
+    'Diese Sicherung ist bei {path} beschädigt: {what}. Nichts wurde geändert. Nimm eine ältere.',
+  'backup-not-knittable':
+    'In dieser Sicherung lassen sich die Reihen von {plan} ab Reihe {row} nicht stricken. Nichts wurde geändert.',
+  'link damaged':
+    'Dieser Link ist beschädigt oder abgeschnitten. Kopiere ihn ganz, oder bitte um das Strickstück als Datei.',
+  'link not a garment':
+    'Dieser Link enthält kein Strickstück: {where} ist nicht, wie es sein soll. Nichts wurde geändert.',
+  'link too long':
+    'Dieser Link hat {length} Zeichen; der eines Strickstücks hat höchstens {most}. Bitte um das Strickstück als Datei.',
+  'link version':
+    'Diesen Link hat ein neueres Ridgeline gemacht (Version {version}). Lade die Seite mit Netz neu und öffne den Link dann noch einmal.',
 };

@@ -21,7 +21,8 @@ export const words: Translation<typeof english> = {
   progressOf: '{worked} von {rows} Reihen gestrickt',
   pieces: { one: '{count} Teil', other: '{count} Teile' },
   drawingOf: '{garment}, Teil für Teil gezeichnet: {percent} gestrickt',
-  empty: 'Ridgeline merkt sich Reihe für Reihe, wo du in einem Strickstück bist, auf diesem Telefon und nirgends sonst.',
+  empty:
+    'Ridgeline merkt sich Reihe für Reihe, wo du in einem Strickstück bist, auf diesem Telefon und nirgends sonst.',
   emptyHow: 'So kannst du beginnen:',
   anotherOne: 'Noch eins beginnen',
   sample: 'Das Beispiel öffnen',
@@ -40,9 +41,11 @@ export const words: Translation<typeof english> = {
   updateNow: 'Jetzt wechseln',
   updatedElsewhere: 'Ridgeline wurde in einem anderen Fenster erneuert. Lade dieses neu, wenn es dir passt.',
   readFailed: 'Dein Strickkorb konnte nicht gelesen werden',
-  readFailedHelp: 'Das heißt nicht, dass er leer ist. Lade die Seite neu; deine Reihen sind noch auf diesem Telefon.',
+  readFailedHelp:
+    'Das heißt nicht, dass er leer ist. Lade die Seite neu; deine Reihen sind noch auf diesem Telefon.',
   missingTitle: 'Deine Strickstücke fehlen',
-  missing: 'Auf diesem Telefon waren {garments} und {entries} Einträge deines Protokolls. Der Browser hat seinen Speicher geleert, oder ein anderes Profil ist offen. Nichts, was du jetzt tust, macht es schlimmer.',
+  missing:
+    'Auf diesem Telefon waren {garments} und {entries} Einträge deines Protokolls. Der Browser hat seinen Speicher geleert, oder ein anderes Profil ist offen. Nichts, was du jetzt tust, macht es schlimmer.',
   missingGarments: { one: '{count} Strickstück', other: '{count} Strickstücke' },
   goOn: 'Ohne sie weitermachen',
   reload: 'Neu laden',
@@ -57,6 +60,7 @@ export const words: Translation<typeof english> = {
   cardiganHelp: 'Eingesetzte Ärmel, zwei spiegelgleiche Vorderteile, Knopfblenden.',
   babyName: 'Pebble jacket',
   babyHelp: 'Für ein halbes Jahr: gerade Ärmel, runder Ausschnitt, wenige Knöpfe.',
-  cords: 'Für kleine Kinder: keine Kordeln oder Bänder am Hals, Knöpfe fest annähen oder weglassen. Es gelten die örtlichen Vorschriften.',
+  cords:
+    'Für kleine Kinder: keine Kordeln oder Bänder am Hals, Knöpfe fest annähen oder weglassen. Es gelten die örtlichen Vorschriften.',
   toWorkbasket: 'Zum Strickkorb',
 };

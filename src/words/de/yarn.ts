@@ -22,11 +22,19 @@ export const words: Translation<typeof english> = {
   need: 'Was das Stück braucht',
   needLength: '{length} insgesamt',
   needGrams: '{grams}, {length} insgesamt',
-  needBalls: { one: '{count} Knäuel, {margin} Vorrat eingerechnet', other: '{count} Knäuel, {margin} Vorrat eingerechnet' },
-  short: { one: 'Es fehlt {count} Knäuel. Kaufen, solange es die Partie noch gibt.', other: 'Es fehlen {count} Knäuel. Kaufen, solange es die Partie noch gibt.' },
+  needBalls: {
+    one: '{count} Knäuel, {margin} Vorrat eingerechnet',
+    other: '{count} Knäuel, {margin} Vorrat eingerechnet',
+  },
+  short: {
+    one: 'Es fehlt {count} Knäuel. Kaufen, solange es die Partie noch gibt.',
+    other: 'Es fehlen {count} Knäuel. Kaufen, solange es die Partie noch gibt.',
+  },
   basisSwatch: 'Aus der gewogenen Maschenprobe.',
-  basisOther: 'Aus der gewogenen Maschenprobe eines anderen Musters; Rippen und kraus rechts können mehr brauchen.',
-  basisLoop: 'Nur aus der Maschenprobe, nach der üblichen Länge einer glatt rechten Masche. Gewogen ist es genauer.',
+  basisOther:
+    'Aus der gewogenen Maschenprobe eines anderen Musters; Rippen und kraus rechts können mehr brauchen.',
+  basisLoop:
+    'Nur aus der Maschenprobe, nach der üblichen Länge einer glatt rechten Masche. Gewogen ist es genauer.',
   corrected: 'Berichtigt: die gewogenen Teile brauchten {percent} der ersten Schätzung.',
   perMake: 'Nach Teilen',
   makeLine: '{piece}, Nr. {make}: {amount}',

@@ -8,7 +8,10 @@ export const words = {
   since: { one: '{count} entry since then.', other: '{count} entries since then.' },
   make: 'Make a backup',
   making: 'Gathering everything…',
-  made: { one: 'Saved: {count} garment, {entries} entries.', other: 'Saved: {count} garments, {entries} entries.' },
+  made: {
+    one: 'Saved: {count} garment, {entries} entries.',
+    other: 'Saved: {count} garments, {entries} entries.',
+  },
   notMade: 'The backup could not be made',
   keepUp: 'Keep a file up to date',
   keepUpHelp: 'Choose a file once. It is written anew whenever you put the app away with new rows.',
@@ -30,7 +33,10 @@ export const words = {
   gone: '{name}: goes',
   changed: '{name}: changes',
   changedRows: '{name}: {count} entries come in',
-  further: { one: '{what}: the file is {count} row further', other: '{what}: the file is {count} rows further' },
+  further: {
+    one: '{what}: the file is {count} row further',
+    other: '{what}: the file is {count} rows further',
+  },
   behind: { one: '{what}: the file is {count} row behind', other: '{what}: the file is {count} rows behind' },
   after: 'row {row} afterwards',
   photos: { one: '{count} photo comes in.', other: '{count} photos come in.' },

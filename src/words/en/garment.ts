@@ -44,7 +44,10 @@ export const words = {
   print: 'Print',
   delete: 'Delete this garment',
   deleteTitle: 'Delete {garment}?',
-  deleteBody: { one: '{count} knitted row, the notes and the photo go with it. There is no way back.', other: '{count} knitted rows, the notes and the photo go with it. There is no way back.' },
+  deleteBody: {
+    one: '{count} knitted row, the notes and the photo go with it. There is no way back.',
+    other: '{count} knitted rows, the notes and the photo go with it. There is no way back.',
+  },
   deleteYes: 'Delete it',
   deleteNo: 'Keep it',
   deleteFailed: 'It could not be deleted',

@@ -2,7 +2,8 @@
 export const words = {
   opening: 'Opening…',
   noSuchMake: 'There is nothing to knit at this address.',
-  noSuchMakeHelp: 'It may have been deleted, or the address was cut short. Your garments are in the workbasket.',
+  noSuchMakeHelp:
+    'It may have been deleted, or the address was cut short. Your garments are in the workbasket.',
   toWorkbasket: 'To the workbasket',
   backTo: 'Back to {garment}',
   rowOf: 'Row {row} of {rows}',
@@ -13,7 +14,10 @@ export const words = {
   afterRowOne: 'stitch after this row',
   shapingRow: 'Shaping',
   bindOffRow: '[Bind off]',
-  nextShaping: { one: 'Next row is a shaping row: {shaping}', other: 'Shaping in {count} rows, row {row}: {shaping}' },
+  nextShaping: {
+    one: 'Next row is a shaping row: {shaping}',
+    other: 'Shaping in {count} rows, row {row}: {shaping}',
+  },
   noMoreShaping: 'No more shaping in this part',
   done: 'Row done',
   undo: 'Undo',
@@ -21,19 +25,30 @@ export const words = {
   locked: 'Locked. Nothing happens when it is touched.',
   holdToUnlock: 'Hold to unlock',
   saving: 'Not saved yet',
-  savingHelp: { one: '{count} row is waiting to be written down. Knit on; it is not forgotten.', other: '{count} rows are waiting to be written down. Knit on; they are not forgotten.' },
+  savingHelp: {
+    one: '{count} row is waiting to be written down. Knit on; it is not forgotten.',
+    other: '{count} rows are waiting to be written down. Knit on; they are not forgotten.',
+  },
   held: 'Kept aside',
-  heldHelp: 'The browser does not answer when asked to write. Your rows are kept beside its storage and go in as soon as it answers; knit on.',
+  heldHelp:
+    'The browser does not answer when asked to write. Your rows are kept beside its storage and go in as soon as it answers; knit on.',
   legend: 'What the words mean',
   notSaved: 'Not saved',
   tryAgain: 'Try again',
   announce: 'Row {row} of {rows}, {side}. {what}. {count} after it.',
   announceEnd: '{part} is done.',
   setUp: 'Before row 1',
-  setUpCastOn: { one: 'Cast on {count} stitch with the {needle} needle.', other: 'Cast on {count} stitches with the {needle} needle.' },
+  setUpCastOn: {
+    one: 'Cast on {count} stitch with the {needle} needle.',
+    other: 'Cast on {count} stitches with the {needle} needle.',
+  },
   setUpPickUp: 'With the right side facing and the {needle} needle, pick up and knit {list}: {total} in all.',
   setUpPickUpEdge: '{count} along the {along}',
-  setUpTake: { one: 'Put the {count} stitch {edge} of {part} back on the {needle} needle and join the yarn. Row 1 is a {first} row.', other: 'Put the {count} stitches {edge} of {part} back on the {needle} needle and join the yarn. Row 1 is a {first} row.' },
+  setUpTake: {
+    one: 'Put the {count} stitch {edge} of {part} back on the {needle} needle and join the yarn. Row 1 is a {first} row.',
+    other:
+      'Put the {count} stitches {edge} of {part} back on the {needle} needle and join the yarn. Row 1 is a {first} row.',
+  },
   atMiddle: 'in the middle',
   goBack: 'Go back',
   goBackHelp: 'Choose the row that is to be knitted next. The rows after it count as not yet worked.',
@@ -50,8 +65,14 @@ export const words = {
   map: 'Where you are',
   partDone: '{part} is done',
   endBoundOff: 'All stitches are [bound off]. Cut the yarn and pull it through the last loop.',
-  endHold: { one: 'Put the {count} stitch that is left on a holder or a thread.', other: 'Put the {count} stitches that are left on a holder or a thread.' },
-  endSplit: { one: 'Leave the {count} stitch resting; the next parts take it up.', other: 'Leave the {count} stitches resting; the next parts take them up.' },
+  endHold: {
+    one: 'Put the {count} stitch that is left on a holder or a thread.',
+    other: 'Put the {count} stitches that are left on a holder or a thread.',
+  },
+  endSplit: {
+    one: 'Leave the {count} stitch resting; the next parts take it up.',
+    other: 'Leave the {count} stitches resting; the next parts take them up.',
+  },
   beginNext: 'Begin {what}',
   continueNext: 'Go on with {what}',
   allDone: 'Every piece of {garment} is knitted.',
@@ -59,7 +80,8 @@ export const words = {
   readAloud: 'Read aloud',
   allSettings: 'All settings',
   restTitle: 'Rest your hands a moment',
-  restBody: 'You have knitted for a good while. Let the needles go, open your hands and look into the distance.',
+  restBody:
+    'You have knitted for a good while. Let the needles go, open your hands and look into the distance.',
   restDone: 'Knit on',
   restNever: 'Do not remind me',
   tools: 'Tools',

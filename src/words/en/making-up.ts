@@ -8,8 +8,12 @@ export const words = {
   blockMakes: 'Block {piece}, {count} times',
   blockTo: '{width} wide, {height} high. Wet it, pin it to these measurements, let it dry.',
   shoulders: 'Shoulder seams',
-  shouldersEqual: { one: '{count} stitch on each side of both seams: stitch to stitch.', other: '{count} stitches on each side of both seams: stitch to stitch.' },
-  shouldersEased: '{back} on the back, {front} on the front: take one more of the longer edge after every {every}.',
+  shouldersEqual: {
+    one: '{count} stitch on each side of both seams: stitch to stitch.',
+    other: '{count} stitches on each side of both seams: stitch to stitch.',
+  },
+  shouldersEased:
+    '{back} on the back, {front} on the front: take one more of the longer edge after every {every}.',
   shouldersOrder: 'For a band worked flat, leave one shoulder open until the band is done.',
   pickUp: 'Pick up the {band}',
   neckband: 'neckband',
@@ -25,15 +29,24 @@ export const words = {
   sleeves: 'Set in the {piece}',
   sleevesMarker: 'Put a marker on each side seam edge {rows} rows ({length}) below the shoulder seam.',
   sleevesQuarters: 'Quarter points, counted up from the underarm: rows {rows}.',
-  sleevesUnderarm: { one: 'Sew the {count} stitch bound off at the underarm to the sleeve’s sides.', other: 'Sew the {count} stitches bound off at the underarm to the sleeve’s sides.' },
+  sleevesUnderarm: {
+    one: 'Sew the {count} stitch bound off at the underarm to the sleeve’s sides.',
+    other: 'Sew the {count} stitches bound off at the underarm to the sleeve’s sides.',
+  },
   sleevesFit: 'The sleeve’s top is {top}, the armhole {armhole}: they meet.',
-  sleevesEase: 'The sleeve’s top is {top}, the armhole {armhole}: ease the longer one in evenly between the quarter points.',
+  sleevesEase:
+    'The sleeve’s top is {top}, the armhole {armhole}: ease the longer one in evenly between the quarter points.',
   side: 'Side seams',
-  seamEqual: { one: '{count} row on each side: row to row, in mattress stitch.', other: '{count} rows on each side: row to row, in mattress stitch.' },
-  seamEased: '{first} rows on the {a}, {second} on the {b}: take one more of the longer edge after every {every}.',
+  seamEqual: {
+    one: '{count} row on each side: row to row, in mattress stitch.',
+    other: '{count} rows on each side: row to row, in mattress stitch.',
+  },
+  seamEased:
+    '{first} rows on the {a}, {second} on the {b}: take one more of the longer edge after every {every}.',
   sleeveSeams: 'Sleeve seams',
   ends: 'Weave in the ends',
   endsHelp: 'Along the seams, not across the fabric.',
-  cords: 'For a child’s garment: no cords or ribbons at the neck, buttons sewn so that they hold. Follow your local rules.',
+  cords:
+    'For a child’s garment: no cords or ribbons at the neck, buttons sewn so that they hold. Follow your local rules.',
   tick: 'Done: {step}',
 } as const;

@@ -25,7 +25,8 @@ export const words = {
   openLicence: 'Licence: {licence}',
   openGauge: 'It was planned for {stitches} stitches and {rows} rows to {length}.',
   yourSwatch: 'Your swatch',
-  yourSwatchHint: 'Knit one with your yarn. The garment is worked out anew, so that it comes out in the same size with your stitches and rows.',
+  yourSwatchHint:
+    'Knit one with your yarn. The garment is worked out anew, so that it comes out in the same size with your stitches and rows.',
   swatchStitches: 'Stitches to {length}',
   swatchRows: 'Rows to {length}',
   asItIs: 'With these figures it is knitted exactly as it was planned.',

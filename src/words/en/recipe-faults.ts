@@ -37,6 +37,19 @@ export const words = {
   'too many for one row':
     'A row of {stitches} stitches has room for {most} of these, not {times}. Put the rest into a later row.',
   'none left': 'After row {row} no stitch would be left. Shape fewer times, or begin with more stitches.',
+  'no gauge': '{piece} states no [gauge], so it cannot be turned into another. Give it one first.',
+  'bad gauge': 'Such a [gauge] cannot be. Count stitches and rows over a flat, washed swatch once more.',
+  'rows in words':
+    'Its rows are spelled out stitch by stitch and cannot be turned into another [gauge]. Use the [gauge] it was written for.',
+  'bad weight': '{piece} cannot weigh {grams} g. Weigh it once more.',
+  'plan disproved':
+    'Row {row} says {expected} stitches, and working it gives {found}. This is a defect of Ridgeline; nothing was stored.',
+  'repeat does not come out': 'The repeat does not come out: {span} stitches cannot be shared by {by}.',
+  'shaping does not fit':
+    'There is room for {most} shaping rows, and it takes {times}. Give it more rows, or shape fewer times.',
+  'stitches left over': 'The row leaves {left} of {count} stitches unworked.',
+  'endless repeat': 'The repeat uses up no stitch and would never end. Add a stitch to it.',
+  'nothing to save': 'There is nothing to save yet.',
   rightEdge: 'right',
   leftEdge: 'left',
 } as const;

@@ -1,12 +1,17 @@
 /** What the store can refuse, by code (src/store/faults.ts): what is wrong, that nothing was lost, how to mend it. */
 export const words = {
-  'storage-full': 'The phone has no room left, so this could not be written down. Free some space, then try again.',
-  'storage-refused': 'This browser does not let Ridgeline keep anything, as in a private window. Open it in an ordinary window.',
-  'store-not-answering': 'The browser does not answer when asked to write. Try again; if that does not help, load the page again.',
-  'database-newer': 'These garments were opened by a newer Ridgeline. Here they can be read, not changed. Load the page again to change to the newer one.',
+  'storage-full':
+    'The phone has no room left, so this could not be written down. Free some space, then try again.',
+  'storage-refused':
+    'This browser does not let Ridgeline keep anything, as in a private window. Open it in an ordinary window.',
+  'store-not-answering':
+    'The browser does not answer when asked to write. Try again; if that does not help, load the page again.',
+  'database-newer':
+    'These garments were opened by a newer Ridgeline. Here they can be read, not changed. Load the page again to change to the newer one.',
   'database-blocked': 'Ridgeline is still open in an older window. Close that one, then load this one again.',
   'database-strange': 'What is stored at this address is not as Ridgeline made it. Nothing was touched.',
-  'migration-failed': 'Your garments could not be brought up to date and are as they were. Load the page again.',
+  'migration-failed':
+    'Your garments could not be brought up to date and are as they were. Load the page again.',
   'not-storable': 'This cannot be written down ({detail}). Nothing was changed.',
   'no-such-garment': 'This garment is not on this phone.',
   'no-such-make': 'This piece is not on this phone.',
@@ -17,4 +22,23 @@ export const words = {
   'at-the-end': 'All {rows} rows of this part are worked.',
   'row-outside': 'There is no row {row} in this part; it has {rows}.',
   'nothing-to-undo': 'There is nothing to take back.',
+  'app-incomplete':
+    'A part of Ridgeline could not be fetched. Nothing was changed. Load the page again, with a network if you have one.',
+  'backup-too-large':
+    'This file is too large for a backup: it has {size} million characters, and at most {most} can be read.',
+  'backup-not-json':
+    'This file is damaged, or it is no backup. Choose the file that Ridgeline saved, or take an older one.',
+  'backup-not-ours': 'This file was not saved by Ridgeline. Choose another one.',
+  'backup-newer':
+    'This backup was saved by a newer Ridgeline (version {version}). Load the page again with a network, then open the file once more.',
+  'backup-damaged': 'This backup is damaged at {path}: {what}. Nothing was changed. Take an older one.',
+  'backup-not-knittable':
+    'In this backup the rows of {plan} cannot be knitted from row {row} on. Nothing was changed.',
+  'link damaged': 'This link is damaged or cut off. Copy the whole of it, or ask for the garment as a file.',
+  'link not a garment':
+    'This link does not hold a garment: {where} is not as it should be. Nothing was changed.',
+  'link too long':
+    'This link has {length} characters; a garment’s link has at most {most}. Ask for the garment as a file.',
+  'link version':
+    'This link was made by a newer Ridgeline (version {version}). Load the page again with a network, then open the link once more.',
 } as const;

@@ -39,14 +39,16 @@ export const words = {
   readFailed: 'Your workbasket could not be read',
   readFailedHelp: 'That does not mean it is empty. Load the page again; your rows are still on this phone.',
   missingTitle: 'Your garments are missing',
-  missing: 'This phone had {garments} and {entries} entries of your log. The browser has cleared its storage, or another profile is open. Nothing you do now makes it worse.',
+  missing:
+    'This phone had {garments} and {entries} entries of your log. The browser has cleared its storage, or another profile is open. Nothing you do now makes it worse.',
   missingGarments: { one: '{count} garment', other: '{count} garments' },
   goOn: 'Go on without them',
   reload: 'Load again',
   lost: 'There is no such page',
   lostHelp: 'The address leads nowhere. Your garments are in the workbasket.',
   screenFailed: 'This screen could not be loaded',
-  screenFailedHelp: 'Nothing of yours is lost. Load the page again, with a network if this is the first visit.',
+  screenFailedHelp:
+    'Nothing of yours is lost. Load the page again, with a network if this is the first visit.',
   samples: 'More samples',
   samplesHelp: 'A cardigan with set-in sleeves, a baby’s jacket.',
   sampleName: 'Harbour pullover',
@@ -54,6 +56,7 @@ export const words = {
   cardiganHelp: 'Set-in sleeves, two fronts in mirror image, button bands.',
   babyName: 'Pebble jacket',
   babyHelp: 'For half a year: straight sleeves, round neck, a few buttons.',
-  cords: 'For small children: no cords or ribbons at the neck, buttons that hold or none. Follow your local rules.',
+  cords:
+    'For small children: no cords or ribbons at the neck, buttons that hold or none. Follow your local rules.',
   toWorkbasket: 'To the workbasket',
 } as const;

@@ -20,11 +20,18 @@ export const words = {
   need: 'What the garment needs',
   needLength: '{length} in all',
   needGrams: '{grams}, {length} in all',
-  needBalls: { one: '{count} ball, {margin} kept in reserve', other: '{count} balls, {margin} kept in reserve' },
-  short: { one: 'You have {count} ball too few. Buy it while the same dye lot can still be had.', other: 'You have {count} balls too few. Buy them while the same dye lot can still be had.' },
+  needBalls: {
+    one: '{count} ball, {margin} kept in reserve',
+    other: '{count} balls, {margin} kept in reserve',
+  },
+  short: {
+    one: 'You have {count} ball too few. Buy it while the same dye lot can still be had.',
+    other: 'You have {count} balls too few. Buy them while the same dye lot can still be had.',
+  },
   basisSwatch: 'From your weighed swatch.',
   basisOther: 'From a weighed swatch of another fabric; ribs and garter can take more.',
-  basisLoop: 'From the [gauge] alone, by the usual length of a loop in plain knitting. A weighed swatch tells better.',
+  basisLoop:
+    'From the [gauge] alone, by the usual length of a loop in plain knitting. A weighed swatch tells better.',
   corrected: 'Corrected: the makes that you weighed took {percent} of the first estimate.',
   perMake: 'By piece',
   makeLine: '{piece}, no. {make}: {amount}',

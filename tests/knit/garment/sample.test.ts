@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { type Gauge, heightOf, widthOf } from '../../../src/knit/gauge.ts';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
+import { type Gauge, heightOf, widthOf } from '../../../src/knit/gauge.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
 import type { PlannedRow } from '../../../src/knit/piece/planned.ts';
 import { expandRow } from '../../../src/knit/row/expand.ts';
@@ -12,7 +12,8 @@ const planned = (name: string) => {
   const recipe = sampleGarment.pieces.find((piece) => piece.name === name);
   if (recipe === undefined) throw new Error(`no ${name}`);
   const result = plan(recipe);
-  if (!result.ok) throw new Error(result.faults.map((fault) => `${JSON.stringify(fault.at)} ${fault.sentence}`).join('\n'));
+  if (!result.ok)
+    throw new Error(result.faults.map((fault) => `${JSON.stringify(fault.at)} ${fault.sentence}`).join('\n'));
   return result.value;
 };
 

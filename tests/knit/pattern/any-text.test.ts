@@ -23,38 +23,52 @@ LEFT FRONT
 CO 46 (50, 54) sts. Work as for back to armhole, AT THE SAME TIME dec 1 st at neck edge every 4th row until 20 sts remain.`;
 
 describe('any text', () => {
-  it('never makes the row reader throw, and what it reads can be worked or refused', () => {
-    fc.assert(
-      fc.property(scrambledLine, (line) => {
-        const row = parseRow(line);
-        if (row.ok) workRow(row.value, 40);
-        else for (const found of row.faults) expect(found.sentence).not.toBe('');
-      }),
-      { numRuns: lines / 2, seed: 41 },
-    );
-  }, LONG);
+  it(
+    'never makes the row reader throw, and what it reads can be worked or refused',
+    () => {
+      fc.assert(
+        fc.property(scrambledLine, (line) => {
+          const row = parseRow(line);
+          if (row.ok) workRow(row.value, 40);
+          else for (const found of row.faults) expect(found.sentence).not.toBe('');
+        }),
+        { numRuns: lines / 2, seed: 41 },
+      );
+    },
+    LONG,
+  );
 
-  it('never makes the pattern reader throw, and every row it plans comes out', () => {
-    fc.assert(
-      fc.property(fc.array(scrambledLine, { maxLength: 12 }), (list) => {
-        const read = readPattern(`Cast on 24 sts.\n${list.join('\n')}`, { size: 1 });
-        for (const { rows } of read.lines) {
-          for (const { steps, before, after } of rows) expect(workRow(steps, before)).toMatchObject({ ok: true, value: { after } });
-        }
-      }),
-      { numRuns: Math.ceil(lines / 24), seed: 42 },
-    );
-  }, LONG);
+  it(
+    'never makes the pattern reader throw, and every row it plans comes out',
+    () => {
+      fc.assert(
+        fc.property(fc.array(scrambledLine, { maxLength: 12 }), (list) => {
+          const read = readPattern(`Cast on 24 sts.\n${list.join('\n')}`, { size: 1 });
+          for (const { rows } of read.lines) {
+            for (const { steps, before, after } of rows)
+              expect(workRow(steps, before)).toMatchObject({ ok: true, value: { after } });
+          }
+        }),
+        { numRuns: Math.ceil(lines / 24), seed: 42 },
+      );
+    },
+    LONG,
+  );
 
-  it('mutated never makes the pattern reader throw, and every piece it finds is a plan', () => {
-    fc.assert(
-      fc.property(mutated(garment), fc.nat(2), (text, size) => {
-        const read = readPattern(text, { size });
-        for (const { plan } of read.pieces) expect(plan.ok ? '' : `${plan.faults[0]?.sentence}\n${text}`).toBe('');
-      }),
-      { numRuns: Math.ceil(lines / 48), seed: 43 },
-    );
-  }, LONG);
+  it(
+    'mutated never makes the pattern reader throw, and every piece it finds is a plan',
+    () => {
+      fc.assert(
+        fc.property(mutated(garment), fc.nat(2), (text, size) => {
+          const read = readPattern(text, { size });
+          for (const { plan } of read.pieces)
+            expect(plan.ok ? '' : `${plan.faults[0]?.sentence}\n${text}`).toBe('');
+        }),
+        { numRuns: Math.ceil(lines / 48), seed: 43 },
+      );
+    },
+    LONG,
+  );
 });
 
 /** The best of several runs: what the machine does beside it only ever adds time. */
@@ -89,7 +103,10 @@ describe('reading time', () => {
 
   it.each(shapes)('of a pattern with %s grows no faster than the text', (_, make) => {
     const size = 300;
-    const [one, two] = [make(size), make(2 * size)].map((row) => `Cast on 20 sts.\n${row}\n`) as [string, string];
+    const [one, two] = [make(size), make(2 * size)].map((row) => `Cast on 20 sts.\n${row}\n`) as [
+      string,
+      string,
+    ];
     bestMs(() => readPattern(one), 4);
     let ratio = Number.POSITIVE_INFINITY;
     for (let tries = 0; tries < 6 && ratio > 2.2; tries += 1) {
@@ -99,7 +116,8 @@ describe('reading time', () => {
   });
 
   it('of twice as many lines is at most 2.2 times as long', () => {
-    const piece = (n: number) => `Cast on 60 sts.\n${'Row 1: *k2, p2; rep from * to end.\nNext row: k to last 2 sts, k2tog, m1.\n'.repeat(n)}`;
+    const piece = (n: number) =>
+      `Cast on 60 sts.\n${'Row 1: *k2, p2; rep from * to end.\nNext row: k to last 2 sts, k2tog, m1.\n'.repeat(n)}`;
     const [one, two] = [piece(60), piece(120)];
     bestMs(() => readPattern(one), 4);
     let ratio = Number.POSITIVE_INFINITY;

@@ -40,7 +40,9 @@ describe('the second of two mirrored makes', () => {
   });
 
   it('binds its groups off one row earlier or later, where a row begins at that edge', () => {
-    const group = second?.rows.find((r) => r.shaping.some((m) => m.kind === 'bind off' && m.edge === 'right'));
+    const group = second?.rows.find((r) =>
+      r.shaping.some((m) => m.kind === 'bind off' && m.edge === 'right'),
+    );
     expect(group).toMatchObject({ n: 1, side: 'RS', after: 36 });
   });
 

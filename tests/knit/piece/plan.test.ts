@@ -1,11 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { expandRow, type Plan, type PlannedPart, plan, printRow, type Recipe, stitches, workRow } from '../../../src/knit/index.ts';
+import {
+  expandRow,
+  type Plan,
+  type PlannedPart,
+  plan,
+  printRow,
+  type Recipe,
+  stitches,
+  workRow,
+} from '../../../src/knit/index.ts';
 import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
 
 const planned = (recipe: Recipe): Plan => {
   const made = plan(recipe);
-  if (!made.ok) throw new Error(made.faults.map((f) => `${f.code}: ${f.sentence} ${JSON.stringify(f.at)}`).join('; '));
+  if (!made.ok)
+    throw new Error(made.faults.map((f) => `${f.code}: ${f.sentence} ${JSON.stringify(f.at)}`).join('; '));
   return made.value;
 };
 
@@ -68,7 +78,8 @@ describe('a plan of a recipe that can be knitted', () => {
     fc.assert(
       fc.property(knittableRecipe(), ({ recipe, ends }) => {
         for (const part of planned(recipe).parts) {
-          const last = part.end === 'bind off' ? (part.rows[part.rows.length - 1]?.before ?? part.start) : part.left;
+          const last =
+            part.end === 'bind off' ? (part.rows[part.rows.length - 1]?.before ?? part.start) : part.left;
           expect(last).toBe(ends[part.name]);
         }
       }),
@@ -112,7 +123,9 @@ describe('what cannot be knitted is said with its place', () => {
 
   it('more decreases than stitches', () => {
     const rows = Array.from({ length: 40 }, (_, i) => i + 1);
-    const shaping = [{ kind: 'edge' as const, edge: 'both' as const, by: -1, rows, inset: 2, lean: 'plain' as const }];
+    const shaping = [
+      { kind: 'edge' as const, edge: 'both' as const, by: -1, rows, inset: 2, lean: 'plain' as const },
+    ];
     const section = { name: 'cap', rows: 40, fabric: 'stocking' as const, needle: 4, shaping };
     expect(faultsOf(panel({ sections: [section] }))[0]).toMatchObject({
       code: 'not enough stitches',
@@ -137,7 +150,12 @@ describe('what cannot be knitted is said with its place', () => {
 
   it('a split whose parts do not take every stitch', () => {
     const body = { name: 'body', from: { castOn: 60 }, end: 'split' as const, sections: [] };
-    const right = { name: 'left shoulder', from: { part: 'body', stitches: 20, edge: 'right' as const }, end: 'hold' as const, sections: [] };
+    const right = {
+      name: 'left shoulder',
+      from: { part: 'body', stitches: 20, edge: 'right' as const },
+      end: 'hold' as const,
+      sections: [],
+    };
     expect(faultsOf({ name: 'Front', makes: 1, parts: [body, right] })[0]).toMatchObject({
       code: 'split does not share',
       figures: { left: 60, sum: 20 },
@@ -147,12 +165,18 @@ describe('what cannot be knitted is said with its place', () => {
   it('a spread row that asks for more than the row can take, with the most it can', () => {
     const shaping = [{ kind: 'across' as const, row: 1, by: 60 }];
     const section = { name: 'cuff', rows: 10, fabric: 'stocking' as const, needle: 4, shaping };
-    expect(faultsOf(panel({ sections: [section] }))[0]).toMatchObject({ code: 'too many for one row', figures: { most: 59 } });
+    expect(faultsOf(panel({ sections: [section] }))[0]).toMatchObject({
+      code: 'too many for one row',
+      figures: { most: 59 },
+    });
   });
 
   it('figures that are no figures', () => {
     for (const castOn of [0, -3, 2.5, Number.NaN, 1e9]) {
-      expect(faultsOf(panel({ from: { castOn } }))[0]).toMatchObject({ code: 'bad stitches', at: { field: 'cast on' } });
+      expect(faultsOf(panel({ from: { castOn } }))[0]).toMatchObject({
+        code: 'bad stitches',
+        at: { field: 'cast on' },
+      });
     }
   });
 });

@@ -5,10 +5,15 @@ import { type Gauge, makingUp, plan, type Recipe, regauge } from '../../../src/k
 import { edgesOf } from '../../../src/knit/making-up/edges.ts';
 
 const gauge = (): fc.Arbitrary<Gauge> =>
-  fc.record({ stitches: fc.double({ min: 14, max: 32, noNaN: true }), share: fc.double({ min: 1.25, max: 1.55, noNaN: true }) }).map(({ stitches, share }) => ({
-    stitches,
-    rows: stitches * share,
-  }));
+  fc
+    .record({
+      stitches: fc.double({ min: 14, max: 32, noNaN: true }),
+      share: fc.double({ min: 1.25, max: 1.55, noNaN: true }),
+    })
+    .map(({ stitches, share }) => ({
+      stitches,
+      rows: stitches * share,
+    }));
 
 const edges = (recipe: Recipe) => {
   const made = plan(recipe);
@@ -49,7 +54,9 @@ describe('a garment in another gauge', () => {
         const made = makingUp({ ...sampleGarment, pieces });
         if (!made.ok) throw new Error(made.faults[0]?.sentence);
         const shoulders = made.value.find((s) => s.kind === 'shoulders');
-        expect(Math.abs(shoulders?.kind === 'shoulders' ? shoulders.stitches.difference : 99)).toBeLessThanOrEqual(2);
+        expect(
+          Math.abs(shoulders?.kind === 'shoulders' ? shoulders.stitches.difference : 99),
+        ).toBeLessThanOrEqual(2);
         const side = made.value.find((s) => s.kind === 'side seams');
         expect(side?.kind === 'side seams' ? side.rows.difference : 99).toBe(0);
       }),
@@ -59,8 +66,14 @@ describe('a garment in another gauge', () => {
 
   it('is refused where the gauge is none, or the piece states none', () => {
     const [back] = sampleGarment.pieces as readonly [Recipe];
-    expect(regauge(back, { stitches: 0, rows: 28 })).toMatchObject({ ok: false, faults: [{ code: 'bad gauge' }] });
+    expect(regauge(back, { stitches: 0, rows: 28 })).toMatchObject({
+      ok: false,
+      faults: [{ code: 'bad gauge' }],
+    });
     const { gauge: _none, ...without } = back;
-    expect(regauge(without, { stitches: 20, rows: 28 })).toMatchObject({ ok: false, faults: [{ code: 'no gauge' }] });
+    expect(regauge(without, { stitches: 20, rows: 28 })).toMatchObject({
+      ok: false,
+      faults: [{ code: 'no gauge' }],
+    });
   });
 });

@@ -21,11 +21,15 @@ describe('a spelled-out row', () => {
   });
 
   it('that begins with stitches bound off is a group at that edge', () => {
-    expect(marks('bind off 12 sts, k to end', 40, 'RS')).toEqual([{ kind: 'bind off', edge: 'right', by: -12 }]);
+    expect(marks('bind off 12 sts, k to end', 40, 'RS')).toEqual([
+      { kind: 'bind off', edge: 'right', by: -12 },
+    ]);
   });
 
   it('that decreases all along is shaped across', () => {
-    expect(marks('*k4, k2tog; rep from * to end', 168, 'RS')).toEqual([{ kind: 'across', edge: 'across', by: -28 }]);
+    expect(marks('*k4, k2tog; rep from * to end', 168, 'RS')).toEqual([
+      { kind: 'across', edge: 'across', by: -28 },
+    ]);
   });
 
   it('of lace that keeps its count has no mark', () => {

@@ -30,10 +30,17 @@ describe.each(wordings)('a row printed in %s words', (_, words) => {
   });
 
   it.each(stitchNames)('reads ‘%s’ back, once, several times and to the last stitches', (work) => {
-    for (const step of [{ work, times: 1 }, { work, times: 3 }, { work, until: { left: 2 } }]) {
+    for (const step of [
+      { work, times: 1 },
+      { work, times: 3 },
+      { work, until: { left: 2 } },
+    ]) {
       const text = printRow([step, { work: 'k', times: 2 }], words);
       const back = parseRow(text);
-      expect(back.ok ? back.value : `${text}: ${back.faults[0]?.sentence}`).toEqual([step, { work: 'k', times: 2 }]);
+      expect(back.ok ? back.value : `${text}: ${back.faults[0]?.sentence}`).toEqual([
+        step,
+        { work: 'k', times: 2 },
+      ]);
     }
   });
 });

@@ -32,7 +32,10 @@ const cases: readonly (readonly [string, string])[] = [
   ['sl 1, * k 1, p 1 * repeat between *’s to last st, k 1', 'sl1, *k1, p1; repeat from * to last st, k1'],
   ['*k3, rep from * ending last rep k2', '*k3; repeat from * to last 2 sts, k2'],
   ['*[k1, p1] twice, k2; rep from * to last st, k1', '*[k1, p1] 2 times, k2; repeat from * to last st, k1'],
-  ['(k1, yo) twice, [k2tog, (p1, k1) 3 times] 4 times', '[k1, yo] 2 times, [k2tog, [p1, k1] 3 times] 4 times'],
+  [
+    '(k1, yo) twice, [k2tog, (p1, k1) 3 times] 4 times',
+    '[k1, yo] 2 times, [k2tog, [p1, k1] 3 times] 4 times',
+  ],
   ['3 x [k2, p2]', '[k2, p2] 3 times'],
   ['k1, p1 across', '*k1, p1; repeat from * to end'],
   ['K1, P1, rep to end', '*k1, p1; repeat from * to end'],
@@ -83,12 +86,16 @@ describe('a row in a pattern’s words', () => {
     expect(row.ok).toBe(false);
     if (row.ok) return;
     expect(row.faults[0]?.at).toMatchObject({ line: 2, column: 5 });
-    expect(row.faults[0]?.sentence).toBe('Line 2, column 5: a stitch or a repeat was expected here, not “wibble”.');
+    expect(row.faults[0]?.sentence).toBe(
+      'Line 2, column 5: a stitch or a repeat was expected here, not “wibble”.',
+    );
   });
 
   it('says where a bracket was not closed', () => {
     const row = parseRow('k1, (k2, p2');
-    expect(row.ok ? '' : row.faults[0]?.sentence).toBe('Line 1, column 12: “)” was expected here, but the text ends.');
+    expect(row.ok ? '' : row.faults[0]?.sentence).toBe(
+      'Line 1, column 12: “)” was expected here, but the text ends.',
+    );
   });
 
   it('asks for the count where a row cannot be known without it', () => {

@@ -16,7 +16,10 @@ const said = (text: string) => printRow(shorten(runsOf(text)));
 
 describe('the shortest wording of a row', () => {
   it('says the same stitches in the same order', () => {
-    const run = fc.record({ work: fc.constantFrom('k', 'p', 'k2tog', 'ssk', 'yo', 'm1', 'sl'), times: fc.integer({ min: 1, max: 5 }) });
+    const run = fc.record({
+      work: fc.constantFrom('k', 'p', 'k2tog', 'ssk', 'yo', 'm1', 'sl'),
+      times: fc.integer({ min: 1, max: 5 }),
+    });
     fc.assert(
       fc.property(fc.array(run, { minLength: 1, maxLength: 40 }), (list) => {
         const runs = list as Run[];

@@ -7,9 +7,15 @@ const step = (): fc.Arbitrary<Step> =>
     step: fc.oneof(
       { maxDepth: 3, withCrossShrink: true },
       fc.record({ work: fc.constantFrom(...stitchNames), times: fc.integer({ min: 0, max: 6 }) }),
-      fc.record({ work: fc.constantFrom(...stitchNames), until: fc.record({ left: fc.integer({ min: 0, max: 6 }) }) }),
+      fc.record({
+        work: fc.constantFrom(...stitchNames),
+        until: fc.record({ left: fc.integer({ min: 0, max: 6 }) }),
+      }),
       fc.record({ repeat: fc.array(tie('step'), { maxLength: 3 }), times: fc.integer({ min: 0, max: 4 }) }),
-      fc.record({ repeat: fc.array(tie('step'), { maxLength: 3 }), until: fc.record({ left: fc.integer({ min: 0, max: 6 }) }) }),
+      fc.record({
+        repeat: fc.array(tie('step'), { maxLength: 3 }),
+        until: fc.record({ left: fc.integer({ min: 0, max: 6 }) }),
+      }),
     ),
   })).step;
 
@@ -41,15 +47,29 @@ describe('working a row', () => {
   });
 
   it('refuses a row that leaves stitches unworked', () => {
-    expect(workRow([{ work: 'k', times: 5 }], 6)).toMatchObject({ ok: false, faults: [{ code: 'stitches left over' }] });
+    expect(workRow([{ work: 'k', times: 5 }], 6)).toMatchObject({
+      ok: false,
+      faults: [{ code: 'stitches left over' }],
+    });
   });
 
   it('refuses a row that asks for more than there is', () => {
-    expect(workRow([{ work: 'k2tog', times: 4 }], 7)).toMatchObject({ ok: false, faults: [{ code: 'not enough stitches' }] });
+    expect(workRow([{ work: 'k2tog', times: 4 }], 7)).toMatchObject({
+      ok: false,
+      faults: [{ code: 'not enough stitches' }],
+    });
   });
 
   it('refuses a repeat that does not come out', () => {
-    const rib: Step[] = [{ repeat: [{ work: 'k', times: 2 }, { work: 'p', times: 2 }], until: { left: 0 } }];
+    const rib: Step[] = [
+      {
+        repeat: [
+          { work: 'k', times: 2 },
+          { work: 'p', times: 2 },
+        ],
+        until: { left: 0 },
+      },
+    ];
     expect(workRow(rib, 62)).toMatchObject({ ok: false });
     expect(workRow(rib, 64)).toMatchObject({ ok: true });
   });
@@ -68,6 +88,9 @@ describe('working a row', () => {
       { work: 'co', times: 3 },
       { work: 'hold', until: { left: 0 } },
     ];
-    expect(workRow(row, 20)).toMatchObject({ ok: true, value: { after: 13, boundOff: 5, castOn: 3, held: 5 } });
+    expect(workRow(row, 20)).toMatchObject({
+      ok: true,
+      value: { after: 13, boundOff: 5, castOn: 3, held: 5 },
+    });
   });
 });

@@ -18,7 +18,9 @@ describe('stitches spread over a row, for every row up to 60 stitches', () => {
         expect(laid).toHaveLength(k + 1);
         expect(sum(laid)).toBe(n);
         const between = laid.slice(1, -1);
-        expect(Math.max(...between, 0) - Math.min(...between, n)).toBeLessThanOrEqual(between.length > 0 ? 1 : 0);
+        expect(Math.max(...between, 0) - Math.min(...between, n)).toBeLessThanOrEqual(
+          between.length > 0 ? 1 : 0,
+        );
         expect(laid[0]).toBeGreaterThan(0);
         expect(laid[k]).toBeGreaterThan(0);
         expect(Math.abs((laid[0] ?? 0) - (laid[k] ?? 0))).toBeLessThanOrEqual(1);
@@ -46,7 +48,10 @@ describe('stitches spread over a row, for every row up to 60 stitches', () => {
   });
 
   it('says how many the row can take when it is asked for more', () => {
-    expect(spread(40, 40)).toMatchObject({ ok: false, faults: [{ code: 'too many for one row', figures: { most: 39 } }] });
+    expect(spread(40, 40)).toMatchObject({
+      ok: false,
+      faults: [{ code: 'too many for one row', figures: { most: 39 } }],
+    });
     expect(spread(9, -5)).toMatchObject({ ok: false, faults: [{ figures: { most: 4 } }] });
   });
 

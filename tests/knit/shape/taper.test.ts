@@ -30,7 +30,10 @@ describe('shaping laid over rows', () => {
         const allowed = slots(w);
         const made = taper(w);
         if (w.times > allowed.length) {
-          expect(made).toMatchObject({ ok: false, faults: [{ code: 'shaping does not fit', figures: { most: allowed.length } }] });
+          expect(made).toMatchObject({
+            ok: false,
+            faults: [{ code: 'shaping does not fit', figures: { most: allowed.length } }],
+          });
           return;
         }
         if (!made.ok) throw new Error(made.faults[0]?.sentence);
@@ -65,7 +68,8 @@ describe('shaping laid over rows', () => {
     fc.assert(
       fc.property(wish(), (w) => {
         const made = taper(w);
-        if (made.ok && w.order !== 'blended') expect(made.value.runs.length).toBeLessThanOrEqual(w.first ? 2 : 3);
+        if (made.ok && w.order !== 'blended')
+          expect(made.value.runs.length).toBeLessThanOrEqual(w.first ? 2 : 3);
       }),
     );
   });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { demoGarment, demoNames } from '../../../src/knit/garment/demo.ts';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
-import { type Garment, plan, type PlannedPart, writePattern } from '../../../src/knit/index.ts';
+import { type Garment, type PlannedPart, plan, writePattern } from '../../../src/knit/index.ts';
 import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
 import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
 
@@ -26,8 +26,13 @@ function comesBack(garment: Garment, terms: 'US' | 'UK'): void {
     if (!before.ok || !after?.ok) throw new Error(`${recipe.name} was not read back\n${written.value}`);
     const parts = before.value.parts.filter((part) => part.rows.length > 0);
     const again = after.value.parts.filter((part) => part.rows.length > 0);
-    expect(again.map((part) => part.start), written.value).toEqual(parts.map((part) => part.start));
-    parts.forEach((part, at) => expect(rowsOf(again[at] as PlannedPart), written.value).toEqual(rowsOf(part)));
+    expect(
+      again.map((part) => part.start),
+      written.value,
+    ).toEqual(parts.map((part) => part.start));
+    for (const [at, part] of parts.entries()) {
+      expect(rowsOf(again[at] as PlannedPart), written.value).toEqual(rowsOf(part));
+    }
   });
 }
 

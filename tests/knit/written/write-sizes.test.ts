@@ -31,7 +31,10 @@ const back = (castOn: number, rows: number, off: number): Recipe => ({
   ],
 });
 
-const sized = (size: string, recipe: Recipe) => ({ size, garment: { name: 'Fen vest', pieces: [recipe] } satisfies Garment });
+const sized = (size: string, recipe: Recipe) => ({
+  size,
+  garment: { name: 'Fen vest', pieces: [recipe] } satisfies Garment,
+});
 const sizes = [sized('S', back(92, 80, 4)), sized('M', back(100, 84, 5)), sized('L', back(108, 90, 6))];
 
 describe('a garment in all sizes', () => {
@@ -50,12 +53,16 @@ describe('a garment in all sizes', () => {
     const before = plan(sizes[size]?.garment.pieces[0] as Recipe);
     const after = read.pieces[0]?.plan;
     if (!before.ok || !after?.ok) throw new Error('not read');
-    const rows = (made: typeof before.value) => made.parts[0]?.rows.map((r) => [r.side, r.steps, r.before, r.after]);
+    const rows = (made: typeof before.value) =>
+      made.parts[0]?.rows.map((r) => [r.side, r.steps, r.before, r.after]);
     expect(rows(after.value)).toEqual(rows(before.value));
   });
 
   it('says where sizes are not worked alike', () => {
-    const other = { ...back(108, 90, 6), parts: back(108, 90, 6).parts.map((p) => ({ ...p, sections: p.sections.slice(1) })) };
+    const other = {
+      ...back(108, 90, 6),
+      parts: back(108, 90, 6).parts.map((p) => ({ ...p, sections: p.sections.slice(1) })),
+    };
     expect(writeSizes([sizes[0] as (typeof sizes)[number], sized('L', other)])).toMatchObject({
       ok: false,
       faults: [{ code: 'sizes differ' }],

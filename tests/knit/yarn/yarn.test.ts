@@ -67,7 +67,10 @@ describe('yarn for a garment', () => {
     const garter = square();
     const pieces = garter.pieces.map((p) => ({
       ...p,
-      parts: p.parts.map((part) => ({ ...part, sections: part.sections.map((s) => ({ ...s, fabric: 'garter' as const })) })),
+      parts: p.parts.map((part) => ({
+        ...part,
+        sections: part.sections.map((s) => ({ ...s, fabric: 'garter' as const })),
+      })),
     }));
     expect(need({ ...garter, pieces }).margin).toBeCloseTo(0.2, 6);
   });
@@ -86,11 +89,15 @@ describe('yarn for a garment', () => {
   });
 
   it('a weight that cannot be is refused', () => {
-    expect(yarnFor(square(), [{ piece: 'square', make: 1, grams: -2 }])).toMatchObject({ ok: false, faults: [{ code: 'bad weight' }] });
+    expect(yarnFor(square(), [{ piece: 'square', make: 1, grams: -2 }])).toMatchObject({
+      ok: false,
+      faults: [{ code: 'bad weight' }],
+    });
   });
 
   it('two strands held together take twice the balls', () => {
-    const held = (strands: number) => need(square({ yarns: [{ name: 'Hollin', grams: 5, metres: 12, strands }] }));
+    const held = (strands: number) =>
+      need(square({ yarns: [{ name: 'Hollin', grams: 5, metres: 12, strands }] }));
     expect(held(2).grams).toBeCloseTo(2 * (held(1).grams ?? 0), 6);
     expect(held(2).balls).toBe(Math.ceil((2 * held(1).metresToBuy) / 12));
   });
@@ -130,7 +137,13 @@ describe('stripes', () => {
     fc.assert(
       fc.property(
         knittableRecipe(),
-        fc.array(fc.record({ colour: fc.constantFrom('woad', 'madder', 'weld'), rows: fc.integer({ min: 1, max: 9 }) }), { minLength: 1, maxLength: 4 }),
+        fc.array(
+          fc.record({
+            colour: fc.constantFrom('woad', 'madder', 'weld'),
+            rows: fc.integer({ min: 1, max: 9 }),
+          }),
+          { minLength: 1, maxLength: 4 },
+        ),
         ({ recipe }, stripes) => {
           const whole = plan(recipe);
           if (!whole.ok) return;

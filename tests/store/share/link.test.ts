@@ -4,7 +4,7 @@ import jsQR from 'jsqr';
 import { encode } from 'uqr';
 import { describe, expect, it } from 'vitest';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
-import { garmentToLink, linkToGarment, LONGEST_LINK } from '../../../src/store/share/link.ts';
+import { garmentToLink, LONGEST_LINK, linkToGarment } from '../../../src/store/share/link.ts';
 import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
 
 const packed = (value: unknown): string =>
@@ -15,7 +15,10 @@ describe('a garment passed on as a link', () => {
     const { notes, ...rest } = sampleGarment;
     expect(notes).toBeTruthy();
     expect(linkToGarment(garmentToLink(sampleGarment))).toEqual({ ok: true, value: rest });
-    expect(linkToGarment(garmentToLink(sampleGarment, { withNotes: true }))).toEqual({ ok: true, value: sampleGarment });
+    expect(linkToGarment(garmentToLink(sampleGarment, { withNotes: true }))).toEqual({
+      ok: true,
+      value: sampleGarment,
+    });
   });
 
   it('comes out the same for every garment that can be knitted', () => {
@@ -40,7 +43,8 @@ describe('a garment passed on as a link', () => {
     const pixels = new Uint8ClampedArray(side * side * 4).fill(255);
     for (let y = 0; y < side; y += 1) {
       for (let x = 0; x < side; x += 1) {
-        if (data[Math.floor(y / scale)]?.[Math.floor(x / scale)]) pixels.fill(0, (y * side + x) * 4, (y * side + x) * 4 + 3);
+        if (data[Math.floor(y / scale)]?.[Math.floor(x / scale)])
+          pixels.fill(0, (y * side + x) * 4, (y * side + x) * 4 + 3);
       }
     }
     expect(jsQR(pixels, side, side)?.data).toBe(link);
@@ -71,7 +75,12 @@ describe('a foreign or damaged link', () => {
   });
 
   it('with a piece that cannot be knitted says what is wrong with it', () => {
-    const bad = { name: 'x', pieces: [{ name: 'Back', makes: 1, parts: [{ name: 'b', from: { castOn: 0 }, sections: [], end: 'hold' }] }] };
+    const bad = {
+      name: 'x',
+      pieces: [
+        { name: 'Back', makes: 1, parts: [{ name: 'b', from: { castOn: 0 }, sections: [], end: 'hold' }] },
+      ],
+    };
     expect(codeOf(packed(bad))).toBe('bad stitches');
   });
 

@@ -19,13 +19,20 @@ export function regauge(
   size: { readonly width: number; readonly height: number } = { width: 1, height: 1 },
 ): Result<Recipe> {
   const { gauge } = recipe;
-  if (!gauge) return refuse(fault('no gauge', '{piece} states no gauge, so it cannot be turned into another.', { piece: recipe.name }));
+  if (!gauge)
+    return refuse(
+      fault('no gauge', '{piece} states no gauge, so it cannot be turned into another.', {
+        piece: recipe.name,
+      }),
+    );
   const scale: Scale = {
     stitches: (to.stitches / gauge.stitches) * size.width,
     rows: (to.rows / gauge.rows) * size.height,
   };
   if (!(scale.stitches > 0.05 && scale.stitches < 20 && scale.rows > 0.05 && scale.rows < 20)) {
-    return refuse(fault('bad gauge', 'A gauge of {stitches} stitches and {rows} rows to 10 cm cannot be.', { ...to }));
+    return refuse(
+      fault('bad gauge', 'A gauge of {stitches} stitches and {rows} rows to 10 cm cannot be.', { ...to }),
+    );
   }
   const before = plan(recipe);
   if (!before.ok) return before;
@@ -36,7 +43,8 @@ export function regauge(
     const old = before.value.parts.find((p) => p.name === part.name);
     if (!old) continue;
     const made = new PartInNewGauge(part, old, scale, recipe, left).make();
-    if (!made.ok) return refuse(...made.faults.map((f) => placed(f, { piece: recipe.name, part: part.name })));
+    if (!made.ok)
+      return refuse(...made.faults.map((f) => placed(f, { piece: recipe.name, part: part.name })));
     parts.push(made.value.part);
     left.set(part.name, made.value.left);
   }
@@ -94,8 +102,12 @@ class PartInNewGauge {
   }
 
   /** A point of one or two stitches stays as it is; the last edge takes up what the rib's multiple asks for. */
-  private pickedUp(old: readonly { along: string; stitches: number }[]): { along: string; stitches: number }[] {
-    const scaled = roundParts(old.map((p) => (p.stitches <= 2 ? p.stitches : p.stitches * this.scale.stitches)));
+  private pickedUp(
+    old: readonly { along: string; stitches: number }[],
+  ): { along: string; stitches: number }[] {
+    const scaled = roundParts(
+      old.map((p) => (p.stitches <= 2 ? p.stitches : p.stitches * this.scale.stitches)),
+    );
     const counts = old.map((p, i) => (p.stitches <= 2 ? p.stitches : Math.max(1, scaled[i] ?? 1)));
     old.forEach((p, i) => {
       const twin = old.findIndex((q, j) => j < i && q.stitches === p.stitches);
@@ -110,32 +122,50 @@ class PartInNewGauge {
   /** The share of a split: right and left alike, what is left over in the middle. */
   private shareOf(from: Extract<PartStart, { part: string }>): number {
     const whole = this.left.get(from.part) ?? 0;
-    const siblings = this.recipe.parts.flatMap((p) => ('part' in p.from && p.from.part === from.part ? [p.from] : []));
+    const siblings = this.recipe.parts.flatMap((p) =>
+      'part' in p.from && p.from.part === from.part ? [p.from] : [],
+    );
     const sum = (edge: string) => siblings.reduce((n, s) => n + (s.edge === edge ? s.stitches : 0), 0);
     const even = sum('right') === sum('left');
     const old = sum('right') + sum('middle') + sum('left');
     if (siblings.length === 1 || old === 0) return whole;
-    const middle = sum('middle') > 0 ? roundLike((sum('middle') * whole) / old, even ? whole : sum('middle')) : 0;
+    const middle =
+      sum('middle') > 0 ? roundLike((sum('middle') * whole) / old, even ? whole : sum('middle')) : 0;
     const right = Math.round(((whole - middle) * sum('right')) / Math.max(1, sum('right') + sum('left')));
     if (from.edge === 'middle') return middle;
     return from.edge === 'right' ? right : whole - middle - right;
   }
 
-  private section(section: Section, index: number, before: number, from: PartStart): Result<{ section: Section; after: number }> {
+  private section(
+    section: Section,
+    index: number,
+    before: number,
+    from: PartStart,
+  ): Result<{ section: Section; after: number }> {
     if (section.words) {
-      return refuse(fault('rows in words', 'Its rows are spelled out stitch by stitch; they cannot be turned into another gauge.'));
+      return refuse(
+        fault(
+          'rows in words',
+          'Its rows are spelled out stitch by stitch; they cannot be turned into another gauge.',
+        ),
+      );
     }
     const rows = rowsFor(section, this.scale);
     const scaled = scaledShaping(section.shaping, this.scale, rows);
     if (!scaled.ok) return scaled;
-    const shaping = scaled.value.map((s) => (s.kind === 'middle' ? { ...s, from: this.centre(s.from, from) } : s));
+    const shaping = scaled.value.map((s) =>
+      s.kind === 'middle' ? { ...s, from: this.centre(s.from, from) } : s,
+    );
     const across = section.shaping.find((s) => s.kind === 'across');
     const changed = before + shaping.reduce((sum, s) => sum + changeOf(s), 0);
     if (across?.kind !== 'across') return ok({ section: { ...section, rows, shaping }, after: changed });
     const row = Math.min(rows, Math.max(1, roundLike(across.row * this.scale.rows, across.row)));
     const share = across.by / (this.countBefore(index, across.row) || 1);
     const by = this.fittedChange(before, Math.round(before * share), section.fabric, row === 1);
-    return ok({ section: { ...section, rows, shaping: [{ kind: 'across', row, by }, ...shaping] }, after: changed + by });
+    return ok({
+      section: { ...section, rows, shaping: [{ kind: 'across', row, by }, ...shaping] },
+      after: changed + by,
+    });
   }
 
   /** Stitches that the old plan had on the needle before a row of a section. */
@@ -169,14 +199,20 @@ class PartInNewGauge {
 /** Rows in the new gauge, on the same side at the end; a slope keeps the rows that its groups are worked on. */
 function rowsFor(section: Section, scale: Scale): number {
   if (section.rows === 0) return 0;
-  const slopes = section.shaping.flatMap((s) => (s.kind === 'bind off' || s.kind === 'cast on' ? [rowsOfGroups(s.groups, scale)] : []));
+  const slopes = section.shaping.flatMap((s) =>
+    s.kind === 'bind off' || s.kind === 'cast on' ? [rowsOfGroups(s.groups, scale)] : [],
+  );
   const least = Math.max(1, ...slopes);
   const wanted = roundLike(section.rows * scale.rows, section.rows);
   return wanted >= least ? wanted : least + ((least + section.rows) % 2);
 }
 
 const stitchesOf = (from: PartStart): number =>
-  'castOn' in from ? from.castOn : 'pickUp' in from ? from.pickUp.reduce((n, p) => n + p.stitches, 0) : from.stitches;
+  'castOn' in from
+    ? from.castOn
+    : 'pickUp' in from
+      ? from.pickUp.reduce((n, p) => n + p.stitches, 0)
+      : from.stitches;
 
 /** Stitches that a shaping adds in all. */
 function changeOf(shaping: Shaping): number {

@@ -76,13 +76,14 @@ function scaledGroups(groups: readonly Group[], scale: Scale, total: number): Gr
 /** Rows that the groups need from the section's first row on, at least. */
 export function rowsOfGroups(groups: readonly Group[], scale: Scale): number {
   const { first, distance, count } = slopeIn(groups, scale);
-  return (2 - (first % 2)) + (count - 1) * distance;
+  return 2 - (first % 2) + (count - 1) * distance;
 }
 
 function slopeIn(groups: readonly Group[], scale: Scale) {
   const old = groups[0]?.row ?? 1;
   const last = groups[groups.length - 1]?.row ?? old;
-  const distance = groups.length > 1 ? Math.max(2, 2 * Math.round((last - old) / (groups.length - 1) / 2)) : 2;
+  const distance =
+    groups.length > 1 ? Math.max(2, 2 * Math.round((last - old) / (groups.length - 1) / 2)) : 2;
   const count = groups.length < 2 ? groups.length : Math.max(1, Math.round(groups.length * scale.rows));
   return { first: Math.max(2 - (old % 2), roundLike(old * scale.rows, old)), distance, count };
 }
