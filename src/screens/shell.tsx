@@ -5,6 +5,7 @@ import { hrefTo, type Route } from '../app/routes.ts';
 import { Button } from '../ui/button/button.tsx';
 import { Notice } from '../ui/notice/notice.tsx';
 import { Screen } from '../ui/screen/screen.tsx';
+import { loadFaults } from '../words/fault.ts';
 import { loadWords, say } from '../words/say.ts';
 import { useArrival } from './arrival.ts';
 import { screens } from './table.ts';
@@ -16,10 +17,17 @@ type Shown =
 /** The screen in sight stays until the next one is loaded: nothing flashes. */
 const shown = signal<Shown | undefined>(undefined);
 
+/** The row is painted first, then the sentences for what may go wrong are fetched. */
+const AFTER_PAINT_MS = 300;
+
 async function show(to: Route | undefined): Promise<void> {
   const next = await load(to);
   if (route.value === to) shown.value = next;
+  setTimeout(() => void loadFaults().catch(missesFaults), AFTER_PAINT_MS);
 }
+
+/** Without them a fault is said in its own plain English. */
+const missesFaults = (): undefined => undefined;
 
 async function load(to: Route | undefined): Promise<Shown> {
   try {

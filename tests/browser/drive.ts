@@ -35,6 +35,8 @@ export interface PhoneOptions {
   /** false: a browser without service workers */
   readonly worker?: boolean;
   readonly args?: readonly string[];
+  /** device pixels for one of CSS */
+  readonly density?: 1 | 2;
 }
 
 const profiles: string[] = [];
@@ -53,6 +55,7 @@ export async function openPhone(options: PhoneOptions = {}): Promise<Phone> {
     profile = newProfile(),
     args = [],
     worker = true,
+    density = 2,
     colorScheme,
     reducedMotion,
   } = options;
@@ -62,7 +65,7 @@ export async function openPhone(options: PhoneOptions = {}): Promise<Phone> {
     viewport: phones[size],
     hasTouch: true,
     isMobile: true,
-    deviceScaleFactor: 2,
+    deviceScaleFactor: density,
     serviceWorkers: worker ? 'allow' : 'block',
     ...(colorScheme && { colorScheme }),
     ...(reducedMotion && { reducedMotion }),

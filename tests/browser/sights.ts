@@ -1,0 +1,180 @@
+import type { Page } from 'playwright-core';
+import type { ScreenName } from '../../src/app/routes.ts';
+import { sampleGarment } from '../../src/knit/garment/sample.ts';
+import { garmentToLink } from '../../src/store/share/link.ts';
+import type { Knitter } from './knitter.ts';
+
+/** A screen in one of its states, and how it is come to from the sight before. */
+export interface Sight {
+  /** short enough for a file's name */
+  readonly name: string;
+  readonly screen: ScreenName;
+  readonly come: (page: Page, knitter: Knitter) => Promise<unknown>;
+}
+
+const back = '#/k/sample/back/0/1';
+const press = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).tap();
+const isTitled = (page: Page, name: string | RegExp) =>
+  page.getByRole('heading', { level: 1, name, exact: true }).waitFor();
+
+/** Opens a sheet by its button, after the one that may be open was closed. */
+async function sheet(page: Page, button: string): Promise<void> {
+  if ((await page.locator('dialog[open]').count()) > 0) await press(page, 'Close');
+  await press(page, button);
+  await page.locator('dialog[open]').waitFor();
+}
+
+const atRow = async (page: Page, knitter: Knitter, row: number, make = back) => {
+  await knitter.open(`${make}?row=${row}`);
+  await press(page, `Row ${row} is next`);
+  await knitter.pad.waitFor();
+};
+
+const screenSight = (
+  name: string,
+  screen: ScreenName,
+  hash: string,
+  isThere: (page: Page) => Promise<unknown>,
+): Sight => ({ name, screen, come: (page, knitter) => knitter.open(hash).then(() => isThere(page)) });
+
+const toolSight = (tool: string, title: string): Sight =>
+  screenSight(`count ${tool}`, 'count', `${back}/${tool}`, (page) => isTitled(page, title));
+
+const knitting: readonly Sight[] = [
+  { name: 'set-up', screen: 'sample', come: (_, knitter) => knitter.openSample() },
+  { name: 'shaping row', screen: 'knitting', come: (page, knitter) => atRow(page, knitter, 119) },
+  { name: 'go back', screen: 'knitting', come: (page) => sheet(page, 'Go back') },
+  { name: 'tools', screen: 'knitting', come: (page) => sheet(page, 'Tools') },
+  {
+    name: 'meaning of the words',
+    screen: 'knitting',
+    come: (page) =>
+      sheet(page, 'What the words mean').then(() => page.locator('dialog[open] dd').first().waitFor()),
+  },
+  {
+    name: 'lock',
+    screen: 'knitting',
+    come: async (page) => {
+      await press(page, 'Close');
+      await press(page, 'Lock');
+      await page.getByText('Hold to unlock').waitFor();
+    },
+  },
+  screenSight('row only read', 'knitting', `${back}?row=40`, (page) =>
+    page.getByText('You are reading row 40').waitFor(),
+  ),
+];
+
+const counting: readonly Sight[] = [
+  toolSight('tools', 'Count and place'),
+  toolSight('check', 'Check the count'),
+  {
+    name: 'count that differs',
+    screen: 'count',
+    come: async (page) => {
+      for (const digit of '105') await page.locator('.key', { hasText: new RegExp(`^${digit}$`) }).tap();
+      await press(page, 'Compare');
+      await page.getByRole('heading', { name: 'What explains it' }).waitFor();
+    },
+  },
+  toolSight('find', 'Find my place'),
+  toolSight('rip', 'Rip back'),
+  toolSight('rework', 'Plan the rest anew'),
+  toolSight('notes', 'Notes and lifelines'),
+  toolSight('pace', 'Pace and sittings'),
+  screenSight('count together', 'count', '#/k/sample/sleeve/0/1/together', (page) =>
+    isTitled(page, 'Two on one needle'),
+  ),
+];
+
+const garment: readonly Sight[] = [
+  {
+    name: 'end of a part',
+    screen: 'knitting',
+    come: async (page, knitter) => {
+      await atRow(page, knitter, 192);
+      await knitter.pad.tap();
+      await page.getByRole('link', { name: 'Begin Front: Body' }).waitFor();
+    },
+  },
+  {
+    name: 'sleeve in work',
+    screen: 'knitting',
+    come: (page, knitter) => atRow(page, knitter, 62, '#/k/sample/sleeve/0/1'),
+  },
+  screenSight('sleeve second make', 'knitting', '#/k/sample/sleeve/0/2', (page) =>
+    page.locator('.place-map svg').first().waitFor(),
+  ),
+  screenSight('garment', 'garment', '#/g/sample', (page) =>
+    page.getByRole('heading', { name: 'Neckband' }).waitFor(),
+  ),
+  { name: 'question before deleting', screen: 'garment', come: (page) => sheet(page, 'Delete this garment') },
+  screenSight('yarn', 'yarn', '#/g/sample/yarn', (page) => isTitled(page, 'Yarn')),
+  screenSight('making up', 'makingUp', '#/g/sample/making-up', (page) => isTitled(page, 'Making up')),
+  screenSight('record', 'record', '#/g/sample/record', (page) =>
+    page.getByRole('heading', { name: /Back/ }).first().waitFor(),
+  ),
+  screenSight('pass on', 'passOn', '#/g/sample/pass-on', (page) =>
+    page.locator('svg[role="img"]').first().waitFor(),
+  ),
+  screenSight('print', 'print', '#/g/sample/print?piece=front', (page) =>
+    page.locator('.paper').first().waitFor(),
+  ),
+];
+
+const beginnings: readonly Sight[] = [
+  screenSight('link opened', 'openLink', `#/open/${garmentToLink(sampleGarment)}`, (page) =>
+    isTitled(page, 'Harbour pullover'),
+  ),
+  screenSight('damaged link', 'openLink', '#/open/nothing', (page) =>
+    page.getByRole('alert').or(page.locator('.notice')).first().waitFor(),
+  ),
+  screenSight('samples', 'samples', '#/samples', (page) => isTitled(page, 'More samples')),
+  {
+    name: 'another sample',
+    screen: 'sampleOf',
+    come: (_, knitter) => knitter.open('#/sample/cardigan').then(() => knitter.pad.waitFor()),
+  },
+  screenSight('draft', 'draft', '#/draft', (page) => page.locator('.draft-group').first().waitFor()),
+  {
+    name: 'draft unfolded',
+    screen: 'draft',
+    come: (page) =>
+      page.evaluate(() => {
+        for (const group of document.querySelectorAll('details')) group.open = true;
+      }),
+  },
+  screenSight('new garment', 'newGarment', '#/new', (page) => page.locator('#edit-add').waitFor()),
+  screenSight('edit garment', 'editGarment', '#/edit/sample', (page) => page.locator('#edit-add').waitFor()),
+  screenSight('edit piece', 'editGarment', '#/edit/sample?piece=front', (page) =>
+    page.locator('#edit-part-0').waitFor(),
+  ),
+  screenSight('workbasket', 'workbasket', '#/', (page) =>
+    page.locator('.garment-drawing .thumb').first().waitFor(),
+  ),
+  {
+    name: 'continue',
+    screen: 'continue',
+    come: (_, knitter) => knitter.open('#/continue').then(() => knitter.pad.waitFor()),
+  },
+];
+
+/** Every screen and state, each coming from the one before; the phone is new at the first. */
+export const sights: readonly Sight[] = [
+  screenSight('empty workbasket', 'workbasket', '', (page) =>
+    page.getByRole('link', { name: /Open the sample/ }).waitFor(),
+  ),
+  ...knitting,
+  ...counting,
+  ...garment,
+  ...beginnings,
+  screenSight('settings', 'settings', '#/settings', (page) =>
+    page.getByRole('heading', { name: 'While knitting' }).waitFor(),
+  ),
+  screenSight('lost address', 'workbasket', '#/nowhere', (page) =>
+    page.getByText('There is no such page').waitFor(),
+  ),
+  screenSight('no such make', 'knitting', '#/k/none/none/0/1', (page) =>
+    page.getByText('There is nothing to knit').waitFor(),
+  ),
+];

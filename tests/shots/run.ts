@@ -1,0 +1,48 @@
+/**
+ * `npm run shots`: writes every screen and state in every look into shots/, which git ignores, to be looked at.
+ * Words after the command narrow it: `npm run shots -- knitting dark` takes what has both in its name.
+ */
+import { mkdirSync, rmSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { openPhone, removeProfiles } from '../browser/drive.ts';
+import { knitterAt } from '../browser/knitter.ts';
+import { type Sight, sights } from '../browser/sights.ts';
+import { buildIfNeeded, dist } from '../run/built.ts';
+import { serve } from '../run/serve.ts';
+import { type Look, looks, wear } from './looks.ts';
+
+const folder = 'shots';
+const wanted = process.argv.slice(2);
+const fileOf = (sight: Sight, look: Look) => `${sight.name.replaceAll(' ', '-')}.${look.name}`;
+const isWanted = (name: string) => wanted.every((word) => name.includes(word));
+
+/** An open sheet and what lies at the foot belong to the window; else the page is taken whole. */
+async function take(page: Page, sight: Sight, look: Look): Promise<void> {
+  const inWindow = sight.screen === 'knitting' || (await page.locator('dialog[open]').count()) > 0;
+  await page.screenshot({ path: `${folder}/${fileOf(sight, look)}.png`, fullPage: !inWindow });
+}
+
+buildIfNeeded();
+rmSync(folder, { recursive: true, force: true });
+mkdirSync(folder, { recursive: true });
+const host = await serve({ root: dist });
+const phone = await openPhone({ reducedMotion: 'reduce', density: 1 });
+const knitter = knitterAt(phone.page, host.url);
+const settings = await phone.context.newPage();
+await settings.goto(`${host.url}#/settings`);
+await settings.getByRole('heading', { name: 'While knitting' }).waitFor();
+await phone.page.bringToFront();
+let taken = 0;
+for (const sight of sights) {
+  await sight.come(phone.page, knitter);
+  for (const look of looks.filter((one) => isWanted(fileOf(sight, one)))) {
+    await wear(phone.page, settings, look);
+    await take(phone.page, sight, look);
+    taken += 1;
+  }
+  await wear(phone.page, settings, looks[0]);
+}
+await phone.close();
+await host.close();
+removeProfiles();
+console.log(`${taken} pictures of ${sights.length} sights in ${folder}/`);
