@@ -1,4 +1,4 @@
-import type { Step } from '../knit/row/step.ts';
+import type { Side, Step } from '../knit/row/step.ts';
 import type { StitchName } from '../knit/stitch.ts';
 import { wordMessage } from './say.ts';
 import { type Speech, speech } from './settings.ts';
@@ -56,13 +56,17 @@ const languages = {
   de: () => import('./de/stitches.ts'),
 } as const;
 
-/** Loads the explanations in the language of the moment; the answer words any stitch in its terms. */
+/** Loads the explanations in the language of the moment; the answer words any stitch, and either side, in its terms. */
 export async function openGlossary(
   { language, terms }: Speech = speech.value,
-): Promise<(name: StitchName) => Gloss> {
-  const { glossary, crossing } = await languages[language]();
+): Promise<(name: StitchName | Side) => Gloss> {
+  const { glossary, crossing, sides } = await languages[language]();
+  const glossOf = (name: StitchName | Side): Gloss => {
+    if (name === 'RS' || name === 'WS') return sides[name];
+    return isCable(name) ? crossing(name, crossingOf(name)) : glossary[name];
+  };
   return (name) => {
-    const { name: called, how } = isCable(name) ? crossing(name, crossingOf(name)) : glossary[name];
+    const { name: called, how } = glossOf(name);
     const inTerms = (text: string) => wordMessage(text, {}, { language, terms });
     return { name: inTerms(called), how: inTerms(how) };
   };

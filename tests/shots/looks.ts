@@ -46,6 +46,7 @@ export async function wear(page: Page, settings: Page, look: Look): Promise<void
       root.style.fontSize = `${text}%`;
       root.dir = dir;
       root.dataset.dim = String(dimmed);
+      for (const scrolled of [root, ...document.querySelectorAll('.screen-main')]) scrolled.scrollTop = 0;
     },
     { text: look.text ?? 100, dir: look.dir ?? 'ltr', dimmed: look.dimmed ?? false },
   );

@@ -1,6 +1,6 @@
 /**
  * `npm run shots`: writes every screen and state in every look into shots/, which git ignores, to be looked at.
- * Words after the command narrow it: `npm run shots -- knitting dark` takes what has both in its name.
+ * A pattern after the command narrows it: `npm run shots -- 'garment.*(dark|320)'`.
  */
 import { mkdirSync, rmSync } from 'node:fs';
 import type { Page } from 'playwright-core';
@@ -12,9 +12,8 @@ import { serve } from '../run/serve.ts';
 import { type Look, looks, wear } from './looks.ts';
 
 const folder = 'shots';
-const wanted = process.argv.slice(2);
+const wanted = new RegExp(process.argv[2] ?? '');
 const fileOf = (sight: Sight, look: Look) => `${sight.name.replaceAll(' ', '-')}.${look.name}`;
-const isWanted = (name: string) => wanted.every((word) => name.includes(word));
 
 /** An open sheet and what lies at the foot belong to the window; else the page is taken whole. */
 async function take(page: Page, sight: Sight, look: Look): Promise<void> {
@@ -35,7 +34,7 @@ await phone.page.bringToFront();
 let taken = 0;
 for (const sight of sights) {
   await sight.come(phone.page, knitter);
-  for (const look of looks.filter((one) => isWanted(fileOf(sight, one)))) {
+  for (const look of looks.filter((one) => wanted.test(fileOf(sight, one)))) {
     await wear(phone.page, settings, look);
     await take(phone.page, sight, look);
     taken += 1;

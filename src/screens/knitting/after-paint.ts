@@ -4,6 +4,7 @@ import { later } from '../later.tsx';
 /** What the row in hand can do without for a moment. */
 export const PlaceMap = later(async () => (await import('./place-map.tsx')).PlaceMap);
 export const SmallMap = later(async () => (await import('./small-map.tsx')).SmallMap);
+export const RowColour = later(async () => (await import('./row-colour.tsx')).RowColour);
 export const PartEnd = later(async () => (await import('./part-end.tsx')).PartEnd);
 export const RowsSheet = later(async () => (await import('./rows-sheet.tsx')).RowsSheet);
 export const ToolsSheet = later(async () => (await import('./tools-sheet.tsx')).ToolsSheet);
@@ -15,6 +16,7 @@ export const Locked = later(async () => (await import('./locked.tsx')).Locked);
 
 const all = [
   SmallMap,
+  RowColour,
   PlaceMap,
   RowsSheet,
   ToolsSheet,

@@ -1,7 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { PlannedRow } from '../../knit/piece/planned.ts';
+import type { Side } from '../../knit/row/step.ts';
 import type { StitchName } from '../../knit/stitch.ts';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
+import { saysSide } from '../../words/craft.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 import { type Gloss, openGlossary, stitchesIn } from '../../words/stitch-glossary.ts';
@@ -14,23 +16,37 @@ export interface LegendSheetProps {
 
 /** What the row's abbreviations mean and how the stitches are made; the glossary is loaded when it is asked for. */
 export function LegendSheet({ row, open, onClose }: LegendSheetProps) {
-  const [gloss, setGloss] = useState<(name: StitchName) => Gloss>();
+  const [gloss, setGloss] = useState<(name: StitchName | Side) => Gloss>();
   useEffect(() => {
     if (open) void openGlossary().then((found) => setGloss(() => found));
   }, [open]);
   return (
     <Sheet open={open} title={say('knitting.legend')} onClose={onClose}>
       <dl class="legend">
-        {gloss &&
-          stitchesIn(row.steps).map((name) => (
-            <div key={name}>
-              <dt>
-                <strong>{saysRow([{ work: name, times: 1 }], 'abbreviated')}</strong> {gloss(name).name}
-              </dt>
-              <dd>{gloss(name).how}</dd>
-            </div>
-          ))}
+        {gloss && (
+          <>
+            {stitchesIn(row.steps).map((name) => (
+              <Entry
+                key={name}
+                short={saysRow([{ work: name, times: 1 }], 'abbreviated')}
+                gloss={gloss(name)}
+              />
+            ))}
+            <Entry short={saysSide(row.side)} gloss={gloss(row.side)} />
+          </>
+        )}
       </dl>
     </Sheet>
+  );
+}
+
+function Entry({ short, gloss }: { readonly short: string; readonly gloss: Gloss }) {
+  return (
+    <div>
+      <dt>
+        <strong>{short}</strong> {gloss.name}
+      </dt>
+      <dd>{gloss.how}</dd>
+    </div>
   );
 }

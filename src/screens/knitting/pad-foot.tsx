@@ -72,15 +72,15 @@ function LookingBar({ now, row }: { readonly now: InHand; readonly row: number }
         <Button kind="main" onPress={() => lookAtRow(undefined)}>
           {place === undefined ? say('knitting.backToEnd') : say('knitting.backToPlace', { row: place })}
         </Button>
-        <Button icon="needle" onPress={() => void goToRow(row)}>
-          {say('knitting.placeHere', { row })}
-        </Button>
         <IconButton
           icon="minus"
           label={say('knitting.rowBefore')}
           disabled={row <= 1}
           onPress={() => lookAtRow(row - 1)}
         />
+        <Button icon="needle" onPress={() => void goToRow(row)}>
+          {say('knitting.placeHere', { row })}
+        </Button>
         <IconButton
           icon="plus"
           label={say('knitting.rowAfter')}

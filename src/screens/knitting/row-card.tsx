@@ -7,7 +7,7 @@ import { saysNeedle } from '../../words/measures.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
-import { SmallMap } from './after-paint.ts';
+import { RowColour, SmallMap } from './after-paint.ts';
 import { notchOf } from './pad-shaping.ts';
 
 export interface RowCardProps {
@@ -30,10 +30,16 @@ export function RowCard({ part, row, worked, id, onMap, onLegend }: RowCardProps
         <strong class={`row-side row-side-${row.side}`}>
           <abbr title={saysSide(row.side, true)}>{saysSide(row.side)}</abbr>
         </strong>
-        <span class="row-needle">{say('knitting.needle', { size: saysNeedle(row.needle) })}</span>
+        <span class="row-needle">
+          {say('knitting.needle', { size: saysNeedle(row.needle) })}
+          <RowColour row={row.n} />
+        </span>
         <IconButton icon="note" label={say('knitting.legend')} onPress={onLegend} />
       </p>
-      <p class="row-work">{saysRow(row.steps)}</p>
+      {/* biome-ignore lint/a11y/useKeyWithClickEvents: the button above does the same for keys and readers */}
+      <p class="row-work" onClick={onLegend}>
+        {saysRow(row.steps)}
+      </p>
       {shapes && <ShapingMark row={row} />}
       <div class="row-after">
         <p>

@@ -12,6 +12,8 @@ export const words: Translation<typeof english> = {
   toGo: { one: 'noch {count} Reihe', other: 'noch {count} Reihen' },
   lastRow: 'letzte Reihe',
   needle: 'Nadel {size}',
+  colour: 'in {colour}',
+  colourNew: 'Wechsel zu {colour}',
   afterRow: 'Maschen nach dieser Reihe',
   afterRowOne: 'Masche nach dieser Reihe',
   shapingRow: 'Formen',

@@ -1,3 +1,4 @@
+import type { Side } from '../../knit/row/step.ts';
 import type { CableName, Crossing, Gloss, Glossary } from '../stitch-glossary.ts';
 
 const incInto = (times: string): string =>
@@ -225,6 +226,12 @@ export const glossary: Glossary = {
     name: 'wieder aufnehmen',
     how: 'Die ruhenden Maschen auf eine Nadel nehmen, keine verdreht, und den Faden ansetzen.',
   },
+};
+
+/** Welche Seite des Gestricks vor ihr liegt. */
+export const sides: Readonly<Record<Side, Gloss>> = {
+  RS: { name: 'Hinreihe', how: 'Die Vorderseite, die beim Tragen außen ist, liegt vor dir.' },
+  WS: { name: 'Rückreihe', how: 'Die Rückseite, die beim Tragen innen ist, liegt vor dir.' },
 };
 
 const sts = (n: number): string => (n === 1 ? '1 Masche' : `${n} Maschen`);

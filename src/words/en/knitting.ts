@@ -10,6 +10,8 @@ export const words = {
   toGo: { one: '{count} row to go', other: '{count} rows to go' },
   lastRow: 'last row',
   needle: '{size} needle',
+  colour: 'in {colour}',
+  colourNew: 'change to {colour}',
   afterRow: 'stitches after this row',
   afterRowOne: 'stitch after this row',
   shapingRow: 'Shaping',

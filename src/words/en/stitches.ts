@@ -1,3 +1,4 @@
+import type { Side } from '../../knit/row/step.ts';
 import type { CableName, Crossing, Gloss, Glossary } from '../stitch-glossary.ts';
 
 const incInto = (times: string): string =>
@@ -227,6 +228,18 @@ export const glossary: Glossary = {
   take: {
     name: 'take up from the holder',
     how: 'Put the resting stitches back onto a needle, none of them turned, and join the yarn.',
+  },
+};
+
+/** Which face of the fabric lies before her. */
+export const sides: Readonly<Record<Side, Gloss>> = {
+  RS: {
+    name: 'right side',
+    how: 'The face of the fabric, seen when the garment is worn, is turned towards you.',
+  },
+  WS: {
+    name: 'wrong side',
+    how: 'The back of the fabric, inside when the garment is worn, is turned towards you.',
   },
 };
 
