@@ -31,6 +31,15 @@ export type { SlipCause } from './piece/count/slip.ts';
 export { type Check, type CountKnown, type Explanation, explainCount } from './piece/explain-count.ts';
 export { type Distinction, type Found, findPlace } from './piece/find-place.ts';
 export type { Garment, Swatch, Yarn } from './piece/garment.ts';
+export { type ReadStitchPattern } from './pattern/check-pattern.ts';
+export {
+  type ReadLine,
+  type ReadOptions,
+  type ReadPattern,
+  type ReadPiece,
+  type ReadRow,
+  readPattern,
+} from './pattern/read-pattern.ts';
 export { plan } from './piece/plan.ts';
 export {
   type Plan,
@@ -49,6 +58,8 @@ export { type ReworkWish, rework } from './piece/rework.ts';
 export { type RipBack, type RipTarget, ripBack, type Stop } from './piece/rip-back.ts';
 export { type OnNeedle, type TogetherOrder, type TogetherStep, togetherOrder } from './piece/together.ts';
 export { expandRow } from './row/expand.ts';
+export { normalForm } from './row/normal-form.ts';
+export { parseRow } from './row/parse.ts';
 export { printRow } from './row/print.ts';
 export { englishRowWords, type RowWords } from './row/row-words.ts';
 export type { Side, Step } from './row/step.ts';
@@ -56,7 +67,7 @@ export { type Worked, workRow } from './row/work.ts';
 export { type Spread, spread } from './shape/spread.ts';
 export { type Taper, type TaperWish, taper } from './shape/taper.ts';
 export { isStitchName, type StitchKind, type StitchName, stitches, stitchNames } from './stitch.ts';
-export { type LastBall, lastBall } from './yarn/last-ball.ts';
-export { type Taken, type YarnNeed, yarnFor } from './yarn/need.ts';
 export { writePattern } from './written/write-pattern.ts';
 export { type Sized, writeSizes } from './written/write-sizes.ts';
+export { type LastBall, lastBall } from './yarn/last-ball.ts';
+export { type Taken, type YarnNeed, yarnFor } from './yarn/need.ts';

@@ -33,6 +33,8 @@ export interface Build {
   meanwhile: Track[];
   /** rows as counted by her, by name of the stretch */
   readonly stretches: Readonly<Record<string, number>>;
+  /** rows of a fabric that were worded already */
+  readonly worded: Map<string, readonly Step[]>;
   /** cells worked so far; a guard against texts that ask for millions of stitches */
   cells: number;
   /** counts stated while a shaping went on beside; compared when it has ended */
@@ -120,6 +122,8 @@ export interface Cycle {
   everyOther: readonly Item[] | undefined;
   /** highest number worked without a gap */
   done: number;
+  /** highest number known */
+  last: number;
   /** number of the first row of the part's rows that belongs to it */
   readonly first: number;
 }

@@ -61,7 +61,13 @@ export function doShape(build: Build, piece: PieceBuild, part: PartBuild, said: 
   const edge = track.edge(part);
   const wrong = runTrack(build, part, track);
   part.lastEdge = edge;
-  return wrong;
+  return wrong ?? missed(shape, part);
+}
+
+/** 'until 20 sts remain' where the shaping cannot end on 20. */
+function missed(shape: Shape, part: PartBuild): Fault | undefined {
+  const wanted = shape.beats.at(-1)?.toCount;
+  return wanted === undefined || wanted === part.live ? undefined : countDiffers(wanted, part.live);
 }
 
 export function setMarkOnce(piece: PieceBuild, name: string, part: PartBuild): void {
@@ -83,6 +89,8 @@ export function doGroups(build: Build, piece: PieceBuild, part: PartBuild, said:
     if (wrong) return wrong;
     if (part.live === 0) break;
     first = false;
+    const { toCount } = group;
+    if (toCount !== undefined && toCount !== part.live) return countDiffers(toCount, part.live);
   }
   part.lastEdge = said.edge === 'beginning' || said.edge === 'both' ? undefined : (edge(part) as Edge);
   return undefined;

@@ -144,8 +144,9 @@ function doWork(build: Build, piece: PieceBuild, part: PartBuild, said: Said, st
   }
 }
 
-export const makesRows = (statement: Statement): boolean =>
-  ['row', 'rows', 'even', 'shape', 'evenly', 'groups', 'bind off', 'repeat rows', 'as for', 'other side'].includes(statement.is);
+const ROW_MAKERS = new Set<Statement['is']>(['row', 'rows', 'even', 'shape', 'evenly', 'groups', 'bind off', 'repeat rows', 'as for', 'other side']);
+
+export const makesRows = (statement: Statement): boolean => ROW_MAKERS.has(statement.is);
 
 /** A shaping that goes on at the same time as what stands before it. */
 export function startMeanwhile(build: Build, said: Said, after: Extract<Statement, { is: 'at the same time' }>['after']): boolean {

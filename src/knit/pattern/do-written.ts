@@ -60,12 +60,13 @@ function doNumbered(build: Build, piece: PieceBuild, part: PartBuild, said: Row,
   const label = said.label as NonNullable<Row['label']>;
   const first = label.rows[0] as number;
   if (first === 1 || part.cycle === undefined) {
-    part.cycle = { rows: new Map(), everyOther: undefined, done: first - 1, first: part.rows.length };
+    part.cycle = { rows: new Map(), everyOther: undefined, done: first - 1, last: 0, first: part.rows.length };
   }
   const { cycle } = part;
   label.rows.forEach((n, i) => {
     const like = said.like === undefined ? said.items : (cycle.rows.get(said.like + i) ?? (said.like % 2 === 0 ? cycle.everyOther : undefined));
     if (like) cycle.rows.set(n, like);
+    cycle.last = Math.max(cycle.last, n);
   });
   if (said.like !== undefined && !cycle.rows.has(first)) {
     return fault('row not known', 'Row {row} is not known here.', { row: said.like });
@@ -82,8 +83,7 @@ function doNumbered(build: Build, piece: PieceBuild, part: PartBuild, said: Row,
 export function flushCycle(build: Build, piece: PieceBuild, part: PartBuild, ahead: readonly Said[] = []): Fault | undefined {
   const { cycle } = part;
   if (!cycle) return undefined;
-  const last = Math.max(0, ...cycle.rows.keys());
-  while (cycle.done < last) {
+  while (cycle.done < cycle.last) {
     const n = cycle.done + 1;
     const items = cycle.rows.get(n) ?? cycle.everyOther;
     if (items === undefined) return undefined;
@@ -109,9 +109,13 @@ function writtenRow(build: Build, piece: PieceBuild, part: PartBuild, items: rea
   const wrong = makeWrittenRow(build, part, items);
   if (beside && !wrong) settleBackground(build, part);
   if (wrong) return wrong;
-  part.gap = gapOf(part);
+  part.gap = items.some(mayPart) ? gapOf(part) : undefined;
   return undefined;
 }
+
+/** Whether a gap can lie in a row: only what is bound off or held makes one. */
+const mayPart = (item: Item): boolean =>
+  'work' in item ? item.work === 'bo' || item.work === 'hold' : 'items' in item && item.items.some(mayPart);
 
 /** The row up to a turn after which only these stitches are worked; undefined for a whole row or a short row. */
 function partsHere(items: readonly Item[], ahead: readonly Said[], build: Build): readonly Item[] | undefined {
@@ -205,7 +209,8 @@ export function doRepeatRows(build: Build, piece: PieceBuild, part: PartBuild, s
   }
   keepAsFabric(part, again, part.rows.length - startFaces);
   limit.close?.();
-  return undefined;
+  if (limit.count === undefined || limit.count === part.live) return undefined;
+  return fault('count contradicts', 'The text says {stated}, the instructions leave {found}.', { stated: limit.count, found: part.live });
 }
 
 type Again = ((build: Build, part: PartBuild) => Fault | undefined) & { items?: readonly Item[] };
@@ -215,6 +220,7 @@ function completeCycle(build: Build, piece: PieceBuild, part: PartBuild): void {
   const { cycle } = part;
   if (cycle?.everyOther && cycle.done % 2 === 1) {
     cycle.rows.set(cycle.done + 1, cycle.everyOther);
+    cycle.last = Math.max(cycle.last, cycle.done + 1);
     flushCycle(build, piece, part);
   }
 }

@@ -14,7 +14,7 @@ import { nominal, sameFabric } from './fabric-state.ts';
 import { looksOf, spellFabric } from './spell.ts';
 
 /** More than any piece has; keeps a mistyped number from filling the memory. */
-export const MOST_STITCHES = 3000;
+export const MOST_STITCHES = 2000;
 export const MOST_ROWS = 4000;
 const MOST_CELLS = 6_000_000;
 
@@ -83,6 +83,24 @@ export function makeFabricRow(build: Build, part: PartBuild, edits: readonly Edi
   const live = part.live - part.unworked;
   const spelled = edits.length === 0 && fabric.is === 'rows' ? spelledRow(build, part, kind) : 'no';
   if (spelled !== 'no') return spelled;
+  const key = wordedKey(part, side, edits);
+  const known = key === undefined ? undefined : build.worded.get(key);
+  const steps = known ?? fabricSteps(part, side, edits);
+  if ('code' in steps) return steps;
+  if (known === undefined && key !== undefined) build.worded.set(key, steps);
+  const column = part.column + edits.reduce((sum, edit) => sum + (edit.at === 'right' ? -changeOf(edit) : 0), 0);
+  const shift = edits.reduce((sum, edit) => sum + (edit.at === 'right' ? changeOf(edit) : 0), 0);
+  const wrong = pushRow(build, part, steps, { kind, edits, advance: true, column });
+  if (wrong) return wrong;
+  part.unworked = 0;
+  part.markers = part.markers.map((m) => Math.max(0, Math.min(part.live, m + shift)));
+  return undefined;
+}
+
+/** The row of the fabric with its edges shaped, in its shortest wording. */
+function fabricSteps(part: PartBuild, side: Side, edits: readonly Edit[]): readonly Step[] | Fault {
+  const { fabric } = part;
+  const live = part.live - part.unworked;
   const base = spellFabric(fabric, part.fabricRow, side, part.column, live) ?? new Array<StitchName>(live).fill('patt');
   if (side === 'WS') base.reverse();
   const begin = side === 'RS' ? 'right' : 'left';
@@ -96,13 +114,17 @@ export function makeFabricRow(build: Build, part: PartBuild, edits: readonly Edi
   }
   for (let i = from; i < live - cut; i += 1) addRun(runs, base[i] ?? 'k', 1);
   for (const run of tail.reverse()) addRun(runs, run.work, run.times);
-  const column = part.column + edits.reduce((sum, edit) => sum + (edit.at === 'right' ? -changeOf(edit) : 0), 0);
-  const shift = edits.reduce((sum, edit) => sum + (edit.at === 'right' ? changeOf(edit) : 0), 0);
-  const wrong = pushRow(build, part, shorten(runs), { kind, edits, advance: true, column });
-  if (wrong) return wrong;
-  part.unworked = 0;
-  part.markers = part.markers.map((m) => Math.max(0, Math.min(part.live, m + shift)));
-  return undefined;
+  return shorten(runs);
+}
+
+/** Rows of a face on the same stitches and columns, shaped alike, are worded alike. */
+function wordedKey(part: PartBuild, side: Side, edits: readonly Edit[]): string | undefined {
+  const { fabric } = part;
+  if (fabric.is !== 'face' || part.unworked > 0) return undefined;
+  const row = fabric.rows[part.fabricRow % fabric.rows.length] ?? 'k';
+  const column = ((part.column % row.length) + row.length) % row.length;
+  const said = edits.map(({ at, change, work, stitches: n }) => `${at}${change ?? ''}${work ?? ''}${n ?? ''}`).join();
+  return `${row}/${side}/${column}/${part.live}/${said}`;
 }
 
 const changeOf = (edit: Edit): number => (edit.work === 'bo' ? -(edit.stitches ?? 0) : edit.work === 'co' ? (edit.stitches ?? 0) : (edit.change ?? 0));

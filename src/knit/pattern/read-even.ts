@@ -11,6 +11,7 @@ const EVEN = ['even', 'straight', 'evenly', 'plain', 'without further|more shapi
 export function readEven(c: Cursor): Statement | undefined {
   const start = c.at;
   const looks = readBegin(c);
+  if (looks) takes(c, 'and', 'then');
   const every = readEveryRow(c);
   const verb = every === undefined && takes(c, ...VERBS);
   if (verb) {
@@ -155,10 +156,10 @@ function readOnlyEnding(c: Cursor): Until | undefined {
 }
 
 /** 'rep rows 1–4 until …', 'rep last 2 rows 5 times more', 'work rows 1 to 8 twice', 'these 2 rows form pattern'. */
-export function readRepeatRows(c: Cursor): Statement | undefined {
+export function readRepeatRows(c: Cursor, goesOn = false): Statement | undefined {
   const start = c.at;
   const rep = takes(c, 'rep', 'repeat', 'rpt', 'repeating');
-  if (!rep && !takes(c, 'work', 'working', 'cont', 'continue', 'then')) return undefined;
+  if (!rep && !(goesOn && seesPhrase(c, 'row|rows')) && !takes(c, 'work', 'working', 'cont', 'continue', 'then')) return undefined;
   takes(c, 'to', 'in');
   takes(c, 'rep', 'repeat', 'working', 'work');
   takes(c, 'from', 'the', 'through');

@@ -107,11 +107,12 @@ export function readPattern(text: string, options: ReadOptions = {}): ReadPatter
   const last = build.piece;
   if (last) finish(build, last);
   const patterns = [...build.patterns.values()].filter((pattern) => pattern.rows.size > 0).map((pattern) => checkPattern(pattern, tellAt(lines, notes)));
+  const rows = rowsByLine(build);
   return {
     sizes: names,
     size,
     ...(build.gauge === undefined ? {} : { gauge: build.gauge }),
-    lines: lines.map((line, i) => readLine(line, notes[i] as LineNotes, build)),
+    lines: lines.map((line, i) => readLine(line, notes[i] as LineNotes, rows)),
     pieces: piecesOf(build, lines),
     patterns,
   };
@@ -145,6 +146,7 @@ function freshBuild(options: ReadOptions): Build {
     faults: [],
     meanwhile: [],
     stretches: options.stretches ?? {},
+    worded: new Map(),
     cells: 0,
     later: [],
     recent: [],
@@ -172,14 +174,15 @@ function tellAt(lines: readonly Line[], notes: readonly LineNotes[]): (line: num
   };
 }
 
-function readLine(line: Line, note: LineNotes, build: Build): ReadLine {
-  const rows = rowsByLine(build).filter(({ at }) => at >= line.line && at <= line.lastLine).map(({ row }) => row);
+function readLine(line: Line, note: LineNotes, rows: ReadonlyMap<number, ReadRow[]>): ReadLine {
+  const made: ReadRow[] = [];
+  for (let at = line.line; at <= line.lastLine; at += 1) made.push(...(rows.get(at) ?? []));
   return {
     line: line.line,
     lastLine: line.lastLine,
     text: line.text,
     kind: note.kind ?? 'talk',
-    rows,
+    rows: made,
     ...(note.before === undefined ? {} : { before: note.before }),
     ...(note.after === undefined ? {} : { after: note.after }),
     stated: note.stated,
@@ -188,21 +191,20 @@ function readLine(line: Line, note: LineNotes, build: Build): ReadLine {
   };
 }
 
-const byLine = new WeakMap<Build, { at: number; row: ReadRow }[]>();
-
-function rowsByLine(build: Build): { at: number; row: ReadRow }[] {
-  const known = byLine.get(build);
-  if (known) return known;
-  const rows = build.pieces.flatMap((piece) =>
-    piece.parts.flatMap((part) =>
-      part.rows.map(({ line, side, steps, before, after, own }, i) => ({
-        at: line,
-        row: { piece: piece.name, part: part.name, n: i + 1, side, steps, before, after, ...(own === undefined ? {} : { own }) },
-      })),
-    ),
-  );
-  byLine.set(build, rows);
-  return rows;
+/** Every row that was made, by the source line that asked for it. */
+function rowsByLine(build: Build): Map<number, ReadRow[]> {
+  const byLine = new Map<number, ReadRow[]>();
+  for (const piece of build.pieces) {
+    for (const part of piece.parts) {
+      part.rows.forEach(({ line, side, steps, before, after, own }, i) => {
+        const row: ReadRow = { piece: piece.name, part: part.name, n: i + 1, side, steps, before, after, ...(own === undefined ? {} : { own }) };
+        const known = byLine.get(line);
+        if (known) known.push(row);
+        else byLine.set(line, [row]);
+      });
+    }
+  }
+  return byLine;
 }
 
 function piecesOf(build: Build, lines: readonly Line[]): ReadPiece[] {
@@ -210,7 +212,25 @@ function piecesOf(build: Build, lines: readonly Line[]): ReadPiece[] {
     const recipe = recipeOf(build, piece);
     if (recipe === undefined) return [];
     const used = new Set(piece.parts.flatMap((part) => part.rows.map((row) => row.line)));
-    const indices = lines.flatMap((line, i) => ([...used].some((at) => at >= line.line && at <= line.lastLine) ? [i] : []));
-    return [{ recipe, plan: plan(recipe), lines: indices }];
+    const indices = lines.flatMap((line, i) => (usedWithin(used, line) ? [i] : []));
+    return [withPlan(recipe, indices)];
   });
+}
+
+function usedWithin(used: ReadonlySet<number>, line: Line): boolean {
+  for (let at = line.line; at <= line.lastLine; at += 1) if (used.has(at)) return true;
+  return false;
+}
+
+/** The plan is made when it is first looked at: a text that is still being typed does not wait for it. */
+function withPlan(recipe: Recipe, lines: readonly number[]): ReadPiece {
+  let made: Result<Plan> | undefined;
+  return {
+    recipe,
+    lines,
+    get plan() {
+      made ??= plan(recipe);
+      return made;
+    },
+  };
 }

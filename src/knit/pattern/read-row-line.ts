@@ -1,4 +1,4 @@
-import { type Fault, type Result } from '../fault.ts';
+import type { Result } from '../fault.ts';
 import { type Cursor, peek, peekNumber, peekText, seesPhrase, takeAnyPhrase, takeNumber, takePhrase, takes } from '../row/cursor.ts';
 import type { Item } from '../row/notation.ts';
 import { readRow } from '../row/read-row.ts';
@@ -208,5 +208,3 @@ const readBase = (c: Cursor): 'k' | 'p' | undefined =>
   takes(c, 'k', 'knit', 'knitting') ? 'k' : takes(c, 'p', 'purl', 'purling') ? 'p' : undefined;
 
 const wholeRow = (work: 'k' | 'p'): Item => ({ is: 'stitches to', work, goal: { left: 'what follows' } });
-
-export type { Fault };

@@ -180,7 +180,7 @@ function readSimple(c: Cursor, said: readonly Said[]): Statement | undefined {
     readCastOnStatement(c) ??
     readPlainRows(c) ??
     readRowsAgain(c, said) ??
-    readRepeatRows(c) ??
+    readRepeatRows(c, said.at(-1)?.statement.is === 'repeat rows') ??
     readElided(c, said) ??
     readGroups(c) ??
     readBindOffAll(c) ??

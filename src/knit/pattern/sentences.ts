@@ -17,8 +17,8 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
   };
   for (let i = 0; i < tokens.length; i += 1) {
     const text = tokens[i]?.text ?? '';
-    if (/^[([{]$/.test(text)) depth += 1;
-    else if (/^[)\]}]$/.test(text)) depth = Math.max(0, depth - 1);
+    if (text === '(' || text === '[' || text === '{') depth += 1;
+    else if (text === ')' || text === ']' || text === '}') depth = Math.max(0, depth - 1);
     if ((text === '.' || text === '!' || text === '?') && depth === 0) {
       cut(i);
       from = i + 1;
@@ -31,6 +31,10 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
 /** 'Row 3:', 'Next row:', '2nd row:' with its colon within a few words. */
 function startsLabel(tokens: readonly Token[], at: number): boolean {
   const token = tokens[at] as Token;
+  // quick way out: a label begins with a capital or a number
+  if (!token.capital && token.kind !== 'number') return false;
+  if (token.kind === 'word' && !/^(row|rows|rnd|rnds|next)$/.test(token.text)) return false;
+  if (token.kind === 'number' && tokens[at + 1]?.kind !== 'word') return false;
   const before = tokens[at - 1]?.text ?? '';
   if (/^(and|to|-|of|from|rep|repeat|every|,|at|on|as|until|end|beg|each|in|with|last|for|next|same|through|work|&)$/.test(before)) return false;
   const named = /^(row|rows|rnd|rnds|next)$/.test(token.text) && token.capital;

@@ -8,7 +8,11 @@ export interface Cursor {
   readonly end: number;
 }
 
-export const cursorOver = (tokens: readonly Token[], at = 0, end = tokens.length): Cursor => ({ tokens, at, end });
+export const cursorOver = (tokens: readonly Token[], at = 0, end = tokens.length): Cursor => ({
+  tokens,
+  at,
+  end,
+});
 
 export const atEnd = (c: Cursor): boolean => c.at >= c.end;
 

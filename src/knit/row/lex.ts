@@ -57,10 +57,12 @@ const SILENT = new Set(["'", '’', '‘', '`', '\u00ad', '\u200b', '\ufeff']);
 
 /** Abbreviations after which a full stop ends no sentence (unless a capital follows). */
 const SHORT = new Set(
-  ('st sts rep rpt beg foll fol rem inc incs dec decs alt tog no nos approx patt pat cont k p sl rnd rnds wl fwd ' +
+  (
+    'st sts rep rpt beg foll fol rem inc incs dec decs alt tog no nos approx patt pat cont k p sl rnd rnds wl fwd ' +
     'ins cm cms mm tbl psso ea bet opp meas rh lh rs ws yd yds oz gm gms yo yon yrn kw pw cn dpn dpns mc cc m tw pc pcs ' +
     'work’g wyif wyib bo co nec necess vs incl ctr cent skp ssk col cols lge sm med sz szs gar str stocking stocs stk ' +
-    'ss gst mst').split(' '),
+    'ss gst mst'
+  ).split(' '),
 );
 
 const BEFORE_NUMBER = new Set(
@@ -75,7 +77,16 @@ export function lex(text: string, line = 1, column = 1): Token[] {
   let glued = false;
   let i = 0;
   const push = (kind: Token['kind'], from: number, word: string, value: number, capital: boolean) => {
-    out.push({ kind, text: word, value, line: row, column: from - lineStart + 1, offset: from, glued, capital });
+    out.push({
+      kind,
+      text: word,
+      value,
+      line: row,
+      column: from - lineStart + 1,
+      offset: from,
+      glued,
+      capital,
+    });
     glued = true;
   };
   while (i < text.length) {

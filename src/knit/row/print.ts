@@ -13,7 +13,9 @@ const printSteps = (steps: readonly Step[], words: RowWords, nested: boolean): s
 
 function printStep(step: Step, words: RowWords, nested: boolean): string {
   if ('work' in step) {
-    return 'times' in step ? words.stitches(step.work, step.times) : words.stitchesTo(step.work, step.until.left);
+    return 'times' in step
+      ? words.stitches(step.work, step.times)
+      : words.stitchesTo(step.work, step.until.left);
   }
   const inner = printSteps(step.repeat, words, true);
   if ('times' in step) return words.group(inner, step.times);

@@ -1,5 +1,14 @@
 import { isStitchName, type StitchName } from '../stitch.ts';
-import { type Cursor, peek, peekNumber, peekText, takeAnyPhrase, takeNumber, takePhrase, takes } from './cursor.ts';
+import {
+  type Cursor,
+  peek,
+  peekNumber,
+  peekText,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from './cursor.ts';
 import { takeSts } from './read-goal.ts';
 import { counted, type ReadItem } from './read-plain.ts';
 
@@ -82,7 +91,9 @@ function crossed(c: Cursor): StitchName | undefined {
   takes(c, 'needle');
   if (first.n === held && !first.purl && !second.purl) return named(`c${2 * held}${front ? 'f' : 'b'}`);
   const purled = first.purl !== second.purl;
-  return named(`${front ? held : first.n}/${front ? first.n : held} ${front ? 'l' : 'r'}${purled ? 'p' : ''}c`);
+  return named(
+    `${front ? held : first.n}/${front ? first.n : held} ${front ? 'l' : 'r'}${purled ? 'p' : ''}c`,
+  );
 }
 
 const named = (name: string): StitchName | undefined => (isStitchName(name) ? name : undefined);

@@ -1,5 +1,15 @@
 import type { StitchName } from '../stitch.ts';
-import { type Cursor, peek, peekNumber, peekText, sees, takeAnyPhrase, takeNumber, takePhrase, takes } from './cursor.ts';
+import {
+  type Cursor,
+  peek,
+  peekNumber,
+  peekText,
+  sees,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from './cursor.ts';
 import { readGoal, STS, takeSts } from './read-goal.ts';
 import { counted, ofNext, type ReadItem } from './read-plain.ts';
 
@@ -64,7 +74,8 @@ export function readIncrease(c: Cursor): ReadItem | undefined {
   if (evenly) return evenly;
   if (takes(c, 'in', 'into')) {
     const over = overNext(c);
-    if (over === 'every') return { item: { is: 'stitches to', work: 'inc', goal: { left: 'what follows' } }, said: true };
+    if (over === 'every')
+      return { item: { is: 'stitches to', work: 'inc', goal: { left: 'what follows' } }, said: true };
     if (over !== undefined) return many('inc', n ?? 1, over, each);
   }
   if (takePhrase(c, 'next st|stitch')) return counted('inc', 1);

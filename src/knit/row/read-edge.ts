@@ -4,7 +4,17 @@ import type { Item } from './notation.ts';
 import { readCount, readGoal, STS, takeSts } from './read-goal.ts';
 import { counted, type ReadItem } from './read-plain.ts';
 
-export const BIND_OFF = ['bo', 'bind off', 'cast off', 'binding off', 'casting off', 'b o', 'bind - off', 'cast - off', 'boff'];
+export const BIND_OFF = [
+  'bo',
+  'bind off',
+  'cast off',
+  'binding off',
+  'casting off',
+  'b o',
+  'bind - off',
+  'cast - off',
+  'boff',
+];
 export const CAST_ON = ['co', 'cast on', 'casting on', 'cast - on', 'c o'];
 
 const MANNERS = [
@@ -61,7 +71,11 @@ function countedEdge(c: Cursor, work: StitchName): ReadItem {
 
 const allOf = (work: StitchName): Item => ({ is: 'stitches to', work, goal: { left: 'what follows' } });
 
-const toGoal = (work: StitchName, c: Cursor): Item => ({ is: 'stitches to', work, goal: readGoal(c) ?? { left: 'what follows' } });
+const toGoal = (work: StitchName, c: Cursor): Item => ({
+  is: 'stitches to',
+  work,
+  goal: readGoal(c) ?? { left: 'what follows' },
+});
 
 /** 'cast on 5 sts', within a row or at its edge. */
 export function readCastOn(c: Cursor): ReadItem | undefined {
@@ -73,7 +87,13 @@ export function readCastOn(c: Cursor): ReadItem | undefined {
   takes(c, 'more', 'new');
   takeSts(c);
   skipManner(c);
-  takeAnyPhrase(c, 'over bo|bound|cast sts', 'over bound off sts', 'over cast off sts', 'over those bound|cast off');
+  takeAnyPhrase(
+    c,
+    'over bo|bound|cast sts',
+    'over bound off sts',
+    'over cast off sts',
+    'over those bound|cast off',
+  );
   takeAnyPhrase(c, 'over the bound|cast - off sts', 'over bound - off sts', 'over the bound off sts');
   return counted('co', n);
 }
@@ -111,8 +131,30 @@ export const ON_HOLDER = [
 /** 'place next 24 sts on holder', 'sl 12 sts to a stitch holder', 'leave rem sts on holder'. */
 export function readHold(c: Cursor): ReadItem | undefined {
   const start = c.at;
-  if (!takes(c, 'place', 'put', 'sl', 'slip', 'leave', 'leaving', 'placing', 'slipping', 'transfer', 'keep', 'move')) return undefined;
-  const all = takeAnyPhrase(c, STS, `rem|remaining|these|those|all|other|the ${STS}`, `the rem|remaining|other ${STS}`, `all rem|remaining ${STS}`);
+  if (
+    !takes(
+      c,
+      'place',
+      'put',
+      'sl',
+      'slip',
+      'leave',
+      'leaving',
+      'placing',
+      'slipping',
+      'transfer',
+      'keep',
+      'move',
+    )
+  )
+    return undefined;
+  const all = takeAnyPhrase(
+    c,
+    STS,
+    `rem|remaining|these|those|all|other|the ${STS}`,
+    `the rem|remaining|other ${STS}`,
+    `all rem|remaining ${STS}`,
+  );
   const n = readCount(c);
   if (all || n !== undefined) {
     takes(c, 'center', 'centre', 'rem', 'remaining');
@@ -138,7 +180,14 @@ export function readTake(c: Cursor): ReadItem | undefined {
   const n = readCount(c);
   if (n !== undefined) {
     takeSts(c);
-    if (takeAnyPhrase(c, 'from|off holder|holders', 'from|off the|a|st|stitch holder', 'from|off a stitch|st holder')) {
+    if (
+      takeAnyPhrase(
+        c,
+        'from|off holder|holders',
+        'from|off the|a|st|stitch holder',
+        'from|off a stitch|st holder',
+      )
+    ) {
       takeAnyPhrase(c, 'onto|to|back needle', 'onto|to the needle', 'back onto needle');
       return counted('take', n);
     }
@@ -161,7 +210,10 @@ export function readDrop(c: Cursor): ReadItem {
 /** 'pm', 'place marker', 'rm', 'remove marker', 'sm'. */
 export function readMarker(c: Cursor): ReadItem | undefined {
   const marker = 'm|mk|mkr|marker|markers|mrk';
-  const does = (what: 'place' | 'slip' | 'remove'): ReadItem => ({ item: { is: 'marker', does: what }, said: true });
+  const does = (what: 'place' | 'slip' | 'remove'): ReadItem => ({
+    item: { is: 'marker', does: what },
+    said: true,
+  });
   if (takeAnyPhrase(c, 'pm', `place|put ${marker}`, `place|put a|1 ${marker}`)) return does('place');
   if (takeAnyPhrase(c, 'sm', 'slm', `sl|slip ${marker}`)) return does('slip');
   if (takeAnyPhrase(c, 'rm', `remove|drop ${marker}`)) return does('remove');
@@ -171,7 +223,10 @@ export function readMarker(c: Cursor): ReadItem | undefined {
 /** 'work 12 sts', 'work in pattern to last 3 sts', 'patt 5', 'rib to end'. */
 export function readWork(c: Cursor): ReadItem | undefined {
   const start = c.at;
-  if (!takes(c, 'work', 'working', 'patt', 'pat', 'pattern', 'rib', 'continue', 'cont', 'in', 'keeping', 'as')) return undefined;
+  if (
+    !takes(c, 'work', 'working', 'patt', 'pat', 'pattern', 'rib', 'continue', 'cont', 'in', 'keeping', 'as')
+  )
+    return undefined;
   skipEstablished(c);
   const goal = readGoal(c);
   if (goal) {
@@ -183,7 +238,8 @@ export function readWork(c: Cursor): ReadItem | undefined {
     const sts = takeSts(c);
     const styled = skipEstablished(c);
     const bare = /^(patt|pat|rib|work|pattern)$/.test(c.tokens[start]?.text ?? '');
-    if ((sts || styled || bare) && !seesPhrase(c, 'row|rows|rnds|rnd|more|cm|ins|in|"|inches|inch')) return counted('patt', n);
+    if ((sts || styled || bare) && !seesPhrase(c, 'row|rows|rnds|rnd|more|cm|ins|in|"|inches|inch'))
+      return counted('patt', n);
   } else if (c.at - start >= 2 || c.tokens[start]?.text === 'patt') {
     return { item: allOf('patt'), said: true };
   }

@@ -17,9 +17,16 @@ const REMAIN = ['remain', 'remains', 'rem', 'remaining', 'left', 'unworked'];
 
 export const takeSts = (c: Cursor): boolean => takePhrase(c, STS);
 
+const GOAL_WORDS = new Set(
+  'to until till up upto all straight in every each the rem remaining back even around entire row whole across over along'.split(
+    ' ',
+  ),
+);
+
 /** 'to end', 'to last 4 sts', 'across', 'to 2 sts before marker' ... */
 export function readGoal(c: Cursor): Goal | undefined {
   const start = c.at;
+  if (!GOAL_WORDS.has(peekText(c))) return undefined;
   const goal = readTo(c) ?? readAcross(c);
   if (goal === undefined) c.at = start;
   return goal;
@@ -42,10 +49,18 @@ function readTo(c: Cursor): Goal | undefined {
   if (n === undefined || !Number.isSafeInteger(n)) return undefined;
   takeSts(c);
   if (takes(c, 'before')) return readBefore(c, n);
-  if (takes(c, 'from', 'of')) return takeAnyPhrase(c, 'the end', 'end') ? (skipEndWords(c), { left: n }) : undefined;
+  if (takes(c, 'from', 'of'))
+    return takeAnyPhrase(c, 'the end', 'end') ? (skipEndWords(c), { left: n }) : undefined;
   takes(c, 'are');
   if (takes(c, ...REMAIN)) {
-    takeAnyPhrase(c, 'on left needle', 'on left hand needle', 'on lh needle', 'on the left needle', 'on needle');
+    takeAnyPhrase(
+      c,
+      'on left needle',
+      'on left hand needle',
+      'on lh needle',
+      'on the left needle',
+      'on needle',
+    );
     return { left: n };
   }
   return undefined;
@@ -80,18 +95,30 @@ function skipEndWords(c: Cursor): Goal {
 
 function readAcross(c: Cursor): Goal | undefined {
   const start = c.at;
-  if (takeAnyPhrase(c, 'all the way', 'all across', 'straight across', 'in every st', 'every st|stitch', 'each st|stitch')) {
+  if (
+    takeAnyPhrase(
+      c,
+      'all the way',
+      'all across',
+      'straight across',
+      'in every st',
+      'every st|stitch',
+      'each st|stitch',
+    )
+  ) {
     takes(c, 'across');
     return END;
   }
-  if (takeAnyPhrase(c, 'all sts|stitches', 'the rest', 'all rem|remaining sts', 'all', 'back', 'even')) return acrossTail(c);
+  if (takeAnyPhrase(c, 'all sts|stitches', 'the rest', 'all rem|remaining sts', 'all', 'back', 'even'))
+    return acrossTail(c);
   if (takeAnyPhrase(c, 'the rem|remaining', 'rem|remaining', 'the remainder')) {
     takeNumber(c);
     takeSts(c);
     takeAnyPhrase(c, 'of row', 'of the row');
     return END;
   }
-  if (takeAnyPhrase(c, 'around', 'entire row|rnd', 'the entire row', 'the row', 'whole row', 'the whole row')) return END;
+  if (takeAnyPhrase(c, 'around', 'entire row|rnd', 'the entire row', 'the row', 'whole row', 'the whole row'))
+    return END;
   if (takes(c, 'across', 'over', 'along')) {
     if (/^(the|next|center|centre|first)$/.test(peekText(c)) && peekNumber(c, 1) !== undefined) {
       c.at = start;
@@ -130,7 +157,20 @@ export function readCount(c: Cursor): number | undefined {
   const start = c.at;
   takes(c, 'across', 'over', 'on');
   takes(c, 'the', 'these');
-  takes(c, 'next', 'first', 'last', 'following', 'center', 'centre', 'middle', 'foll', 'rem', 'remaining', 'other');
+  takes(
+    c,
+    'next',
+    'first',
+    'last',
+    'following',
+    'center',
+    'centre',
+    'middle',
+    'foll',
+    'rem',
+    'remaining',
+    'other',
+  );
   const n = takeNumber(c);
   if (n !== undefined && Number.isSafeInteger(n)) return n;
   c.at = start;
@@ -145,9 +185,12 @@ export interface Times {
   readonly more: boolean;
 }
 
+const TIMES_WORDS = new Set(['a', 'another', 'for', 'once', 'twice', 'thrice', '×', 'x', 'total']);
+
 /** '5 times', 'twice', '× 5', '4 times more', '3 times in all'. */
 export function readTimes(c: Cursor): Times | undefined {
   const start = c.at;
+  if (peekNumber(c) === undefined && !TIMES_WORDS.has(peekText(c))) return undefined;
   const n = timesNumber(c);
   if (n === undefined) {
     c.at = start;
@@ -181,4 +224,5 @@ function timesOf(c: Cursor): number | undefined {
   return undefined;
 }
 
-const whole = (n: number | undefined): number | undefined => (n !== undefined && Number.isSafeInteger(n) ? n : undefined);
+const whole = (n: number | undefined): number | undefined =>
+  n !== undefined && Number.isSafeInteger(n) ? n : undefined;

@@ -1,4 +1,4 @@
-import { type Cursor, takeAnyPhrase, takeNumber, takePhrase, takes } from './cursor.ts';
+import { type Cursor, peekText, takeAnyPhrase, takeNumber, takePhrase, takes } from './cursor.ts';
 import type { Goal } from './notation.ts';
 import { readGoal, readTimes, STS } from './read-goal.ts';
 
@@ -41,6 +41,7 @@ export function readGroupEnd(c: Cursor): GroupEnd {
 /** 'in next st', 'into same st', 'in 1 st'. */
 export function readInOneStitch(c: Cursor): boolean {
   const start = c.at;
+  if (!/^(all|in|into)$/.test(peekText(c))) return false;
   takes(c, 'all');
   if (takes(c, 'in', 'into')) {
     takes(c, 'the');

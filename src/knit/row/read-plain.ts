@@ -1,5 +1,14 @@
 import { isStitchName, type StitchName } from '../stitch.ts';
-import { type Cursor, peekNumber, peekText, sees, takeAnyPhrase, takeNumber, takePhrase, takes } from './cursor.ts';
+import {
+  type Cursor,
+  peekNumber,
+  peekText,
+  sees,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from './cursor.ts';
 import type { Item } from './notation.ts';
 import { readCount, readGoal, takeSts } from './read-goal.ts';
 
@@ -20,6 +29,8 @@ const TBL = ['tbl', 'through back loop|loops', 'through the back loop|loops', 't
 export function readPlain(c: Cursor): ReadItem | undefined {
   const base = sees(c, 'k', 'knit', 'knits', 'knitting', 'plain') ? 'k' : 'p';
   c.at += 1;
+  const quick = readQuick(c, base);
+  if (quick) return quick;
   if (takeAnyPhrase(c, 'the k|knit sts|stitches and p|purl the p|purl sts|stitches')) return asEstablished(c);
   if (takeAnyPhrase(c, 'the p|purl sts|stitches and k|knit the k|knit sts|stitches')) return asEstablished(c);
   const special = readInto(c, base) ?? readBack(c, base);
@@ -35,23 +46,44 @@ export function readPlain(c: Cursor): ReadItem | undefined {
   return readCounted(c, base, n, glued);
 }
 
+/** 'k2,' and 'p3 k' need no further look: the commonest stitches of all are read first. */
+function readQuick(c: Cursor, base: 'k' | 'p'): ReadItem | undefined {
+  const n = c.tokens[c.at];
+  if (n?.kind !== 'number' || c.at >= c.end || !Number.isSafeInteger(n.value)) return undefined;
+  const after = c.at + 1 < c.end ? c.tokens[c.at + 1] : undefined;
+  if (after !== undefined && !(after.kind === 'mark' && ',;*)]}'.includes(after.text))) return undefined;
+  c.at += 1;
+  return counted(base, n.value);
+}
+
 /** 'k2', 'k2tog', 'k1 tbl', 'k1b', 'k1f&b', 'k 3 sts'. */
 function readCounted(c: Cursor, base: 'k' | 'p', n: number, glued: boolean): ReadItem | undefined {
   if (glued && peekGlued(c, 'b')) {
     c.at += 1;
     return counted(base === 'k' ? 'k1 below' : 'p1 below', n);
   }
-  if (n === 1 && takeAnyPhrase(c, 'f & b', 'fb', 'f and b', 'f / b', 'f b', 'f - b')) return counted(`${base}fb`, 1);
+  if (n === 1 && takeAnyPhrase(c, 'f & b', 'fb', 'f and b', 'f / b', 'f b', 'f - b'))
+    return counted(`${base}fb`, 1);
   const stsSaid = takeSts(c);
   if (takes(c, 'tog', 'together', 'togs', 'tg')) return together(c, base, n);
-  if (takeAnyPhrase(c, 'into back and front', 'into front and back') && n === 1) return counted(`${base}fb`, 1);
+  if (takeAnyPhrase(c, 'into back and front', 'into front and back') && n === 1)
+    return counted(`${base}fb`, 1);
   if (takeAnyPhrase(c, ...TBL, 'b', 'into back', 'in back of st|sts|loop')) {
     return takes(c, 'tog', 'together') ? together(c, base, n, true) : counted(`${base} tbl`, n);
   }
-  if (takeAnyPhrase(c, 'below', 'in row below', 'in st|stitch below', 'in the row below', 'in next st below')) {
+  if (
+    takeAnyPhrase(c, 'below', 'in row below', 'in st|stitch below', 'in the row below', 'in next st below')
+  ) {
     return counted(base === 'k' ? 'k1 below' : 'p1 below', n);
   }
-  if (takeAnyPhrase(c, 'from|off holder|holders', 'from|off st|stitch|the|a|back|front holder', 'from|off the stitch|st holder')) {
+  if (
+    takeAnyPhrase(
+      c,
+      'from|off holder|holders',
+      'from|off st|stitch|the|a|back|front holder',
+      'from|off the stitch|st holder',
+    )
+  ) {
     return counted('take', n);
   }
   if (!stsSaid) takeAnyPhrase(c, 'from left needle');
@@ -87,10 +119,37 @@ function readInto(c: Cursor, base: 'k' | 'p'): ReadItem | undefined {
   takeNumber(c);
   if (takeAnyPhrase(c, 'in|into|through|thru', 'into the', 'in the')) {
     takes(c, 'the');
-    if (takeAnyPhrase(c, 'front back and front', 'front , back and front', 'f b and f', 'front , back , front') && base === 'k') {
+    if (
+      takeAnyPhrase(
+        c,
+        'front back and front',
+        'front , back and front',
+        'f b and f',
+        'front , back , front',
+      ) &&
+      base === 'k'
+    ) {
       return counted('kfbf', ofNext(c));
     }
-    if (takeAnyPhrase(c, 'front and back', 'front & back', 'front and then back', 'front and then into back', 'front then back', 'f & b', 'f and b', 'fb', 'front and in back', 'front and into back', 'back and front', 'back and then front', 'front loop and back loop', 'front loop then back loop')) {
+    if (
+      takeAnyPhrase(
+        c,
+        'front and back',
+        'front & back',
+        'front and then back',
+        'front and then into back',
+        'front then back',
+        'f & b',
+        'f and b',
+        'fb',
+        'front and in back',
+        'front and into back',
+        'back and front',
+        'back and then front',
+        'front loop and back loop',
+        'front loop then back loop',
+      )
+    ) {
       return counted(`${base}fb`, ofNext(c));
     }
     if (takeAnyPhrase(c, 'back', 'back loop|loops')) return counted(`${base} tbl`, ofNext(c));

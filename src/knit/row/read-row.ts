@@ -1,9 +1,20 @@
 import { type Fault, fault, ok, type Result, refuse } from '../fault.ts';
 import type { StitchName } from '../stitch.ts';
-import { atEnd, type Cursor, expected, peek, peekText, sees, takeAnyPhrase, takeNumber, takePhrase, takes } from './cursor.ts';
+import {
+  atEnd,
+  type Cursor,
+  expected,
+  peek,
+  peekText,
+  sees,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from './cursor.ts';
 import { END, type Goal, type Item, takenBy } from './notation.ts';
-import { type GroupEnd, readGroupEnd, readInOneStitch } from './read-group-end.ts';
 import { readGoal, readTimes, type Times } from './read-goal.ts';
+import { type GroupEnd, readGroupEnd, readInOneStitch } from './read-group-end.ts';
 import { readStitch } from './read-stitch.ts';
 
 /** Brackets within brackets beyond this are a slip of the keyboard, not knitting. */
@@ -12,7 +23,53 @@ const DEEPEST = 12;
 const CLOSING: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' };
 const STARS = ['*', '†', '‡', '#', '+'];
 /** What may stand between two stitches and says nothing. */
-const BETWEEN = new Set([',', ';', ':', '.', '-', '/', 'and', '&', 'then', 'end', 'ending', 'ends', 'with', 'finish', 'finishing', 'now', 'to', 'loosely', 'firmly', 'across', 'row', 'by', 'the', 'also', 'again', 'last', 'next', 'sts', 'st', 'thus', 'as', 'follows', 'of', 'is', 'are', '=', '!', 'wyif', 'wyib', 'yb', 'yarn', 'back', 'front', 'bring', 'turning']);
+const BETWEEN = new Set([
+  ',',
+  ';',
+  ':',
+  '.',
+  '-',
+  '/',
+  'and',
+  '&',
+  'then',
+  'end',
+  'ending',
+  'ends',
+  'with',
+  'finish',
+  'finishing',
+  'now',
+  'to',
+  'loosely',
+  'firmly',
+  'across',
+  'row',
+  'by',
+  'the',
+  'also',
+  'again',
+  'last',
+  'next',
+  'sts',
+  'st',
+  'thus',
+  'as',
+  'follows',
+  'of',
+  'is',
+  'are',
+  '=',
+  '!',
+  'wyif',
+  'wyib',
+  'yb',
+  'yarn',
+  'back',
+  'front',
+  'bring',
+  'turning',
+]);
 
 interface Level {
   readonly items: Item[];
@@ -33,7 +90,12 @@ export function readRow(c: Cursor): Result<Item[]> {
 
 function readLevel(c: Cursor, close: string | undefined, depth: number): Item[] | Fault {
   if (depth > DEEPEST) {
-    return fault('nested too deep', 'Line {line}: brackets stand {depth} deep here.', { line: peek(c)?.line ?? 1, depth }, { line: peek(c)?.line ?? 1 });
+    return fault(
+      'nested too deep',
+      'Line {line}: brackets stand {depth} deep here.',
+      { line: peek(c)?.line ?? 1, depth },
+      { line: peek(c)?.line ?? 1 },
+    );
   }
   const level: Level = { items: [], star: -1, starred: -1, close };
   while (!atEnd(c)) {
@@ -49,13 +111,13 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
   const text = peekText(c);
   if (STARS.includes(text)) return readStar(c, level);
   if (CLOSING[text] !== undefined) return readBrackets(c, level, depth, CLOSING[text] as string);
-  if (text === 'rep' || text === 'repeat' || text === 'rpt' || text === 'repeating') return readRepeat(c, level);
-  if (takeAnyPhrase(c, 'turn', 'turning', 'w & t', 'wrap and turn', 'wrap & turn', 'wrap next st and turn')) {
-    level.items.push({ is: 'turn' });
-    return undefined;
+  if (text === 'rep' || text === 'repeat' || text === 'rpt' || text === 'repeating')
+    return readRepeat(c, level);
+  if (SPECIAL.has(text)) {
+    const special = readSpecial(c, level);
+    if (special) return undefined;
   }
-  if (takeAnyPhrase(c, 'end last rep|repeat', 'ending last rep|repeat', 'last rep|repeat')) return readLastRepeat(c, level);
-  if (takeAnyPhrase(c, 'instead of')) return readInsteadOf(c);
+  if (text === 'for' && skipPurpose(c)) return undefined;
   const read = readStitch(c);
   if (read) return addStitch(c, level, read.item, read.said);
   if (peek(c)?.kind === 'number') return readTimesFirst(c, level, depth);
@@ -67,10 +129,39 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
   return expected(c, 'a stitch or a repeat');
 }
 
+const SPECIAL = new Set(['turn', 'turning', 'w', 'wrap', 'end', 'ending', 'last', 'instead']);
+
+/** Turns, cut-short last repeats and 'instead of'; whether it was one of them. */
+function readSpecial(c: Cursor, level: Level): boolean {
+  if (takeAnyPhrase(c, 'turn', 'turning', 'w & t', 'wrap and|& turn', 'wrap next st and turn')) {
+    level.items.push({ is: 'turn' });
+    return true;
+  }
+  if (takeAnyPhrase(c, 'end last rep|repeat', 'ending last rep|repeat', 'last rep|repeat')) {
+    readLastRepeat(c, level);
+    return true;
+  }
+  if (!takeAnyPhrase(c, 'instead of')) return false;
+  readStitch(c);
+  return true;
+}
+
+/** 'k across for hem', 'bind off 5 sts for underarm': what a row is for says nothing of its stitches. */
+function skipPurpose(c: Cursor): boolean {
+  let end = c.at + 1;
+  while (end < c.end && end - c.at < 7 && !/^[,.;:]$/.test(c.tokens[end]?.text ?? '')) {
+    if (c.tokens[end]?.kind !== 'word') return false;
+    end += 1;
+  }
+  c.at = end;
+  return true;
+}
+
 /** 'rep from * to end, ending k1': the end was not the end. */
 function openLast(level: Level): void {
   const last = level.items.at(-1);
-  if (last && 'goal' in last && 'left' in last.goal && last.goal.left === 0) level.items[level.items.length - 1] = { ...last, goal: END };
+  if (last && 'goal' in last && 'left' in last.goal && last.goal.left === 0)
+    level.items[level.items.length - 1] = { ...last, goal: END };
 }
 
 function addStitch(c: Cursor, level: Level, item: Item, said: boolean): Fault | undefined {
@@ -118,7 +209,9 @@ function addWithGoal(level: Level, item: Extract<Item, { is: 'stitches' }>, goal
     level.items.push({ is: 'group to', items: inner, goal });
     return undefined;
   }
-  level.items.push(item.times === 1 ? { is: 'stitches to', work: item.work, goal } : { is: 'group to', items: [item], goal });
+  level.items.push(
+    item.times === 1 ? { is: 'stitches to', work: item.work, goal } : { is: 'group to', items: [item], goal },
+  );
   return undefined;
 }
 
@@ -148,14 +241,22 @@ const IN_ONE: Readonly<Record<string, StitchName>> = {
   'k yo k': 'k1 yo k1',
   'k yo k yo k': 'k1 yo k1 yo k1',
 };
-const BY_LOOPS: readonly (StitchName | undefined)[] = [undefined, undefined, 'inc', 'inc 2', 'inc 3', 'inc 4'];
+const BY_LOOPS: readonly (StitchName | undefined)[] = [
+  undefined,
+  undefined,
+  'inc',
+  'inc 2',
+  'inc 3',
+  'inc 4',
+];
 
 /** The stitch that '(k1, p1, k1) in next st' is. */
 function inOneStitch(items: readonly Item[]): StitchName | undefined {
   const works: string[] = [];
   for (const item of items) {
     if (item.is !== 'stitches' || item.times > 9) return undefined;
-    for (let i = 0; i < item.times; i += 1) works.push(item.work === 'k tbl' ? 'k' : item.work === 'p tbl' ? 'p' : item.work);
+    for (let i = 0; i < item.times; i += 1)
+      works.push(item.work === 'k tbl' ? 'k' : item.work === 'p tbl' ? 'p' : item.work);
   }
   return IN_ONE[works.join(' ')] ?? BY_LOOPS[works.length];
 }
@@ -300,14 +401,9 @@ function repeatedItems(level: Level): Item[] {
 }
 
 /** 'ending last rep k1 instead of k3': the last repeat stops before its last stitches. */
-function readLastRepeat(c: Cursor, level: Level): undefined {
+function readLastRepeat(c: Cursor, level: Level): void {
   takes(c, 'with', 'as', ',', ':');
   const last = level.items.at(-1);
-  if (last?.is === 'group to' && takenBy(last.items.slice(0, -1)) !== undefined) level.items.push(...last.items.slice(0, -1));
-  return undefined;
-}
-
-function readInsteadOf(c: Cursor): undefined {
-  readStitch(c);
-  return undefined;
+  if (last?.is === 'group to' && takenBy(last.items.slice(0, -1)) !== undefined)
+    level.items.push(...last.items.slice(0, -1));
 }

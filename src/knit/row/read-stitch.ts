@@ -2,7 +2,16 @@ import type { StitchName } from '../stitch.ts';
 import { type Cursor, peek, peekText, takePhrase } from './cursor.ts';
 import { readCableNeedle, readCross, readFraction } from './read-cable.ts';
 import { readDecrease, readIncrease, readMake, readOver } from './read-change.ts';
-import { readBindOff, readCastOn, readDrop, readHold, readMarker, readPickUp, readTake, readWork } from './read-edge.ts';
+import {
+  readBindOff,
+  readCastOn,
+  readDrop,
+  readHold,
+  readMarker,
+  readPickUp,
+  readTake,
+  readWork,
+} from './read-edge.ts';
 import { counted, type ReadItem, readPlain } from './read-plain.ts';
 import { readSlip } from './read-slip.ts';
 
@@ -65,11 +74,17 @@ const READERS: Readonly<Record<string, readonly Reader[]>> = {
   ...each(['co'], [readCastOn]),
   ...each(['c', 'cable', 't', 'tw', 'twist', 'cr', 'cross'], [readCastOn, readCross]),
   ...each(['pick', 'pu', 'picking'], [readPickUp]),
-  ...each(['place', 'put', 'leave', 'leaving', 'transfer', 'placing', 'move', 'keep'], [readMarker, readHold, readTake]),
+  ...each(
+    ['place', 'put', 'leave', 'leaving', 'transfer', 'placing', 'move', 'keep'],
+    [readMarker, readHold, readTake],
+  ),
   ...each(['take', 'return', 'replace'], [readTake]),
   ...each(['drop'], [readMarker, readDrop]),
   ...each(['pm', 'sm', 'slm', 'rm', 'remove'], [readMarker]),
-  ...each(['work', 'working', 'patt', 'pat', 'pattern', 'rib', 'in', 'cont', 'continue', 'keeping'], [readWork]),
+  ...each(
+    ['work', 'working', 'patt', 'pat', 'pattern', 'rib', 'in', 'cont', 'continue', 'keeping'],
+    [readWork],
+  ),
 };
 
 function each(words: readonly string[], readers: readonly Reader[]): Record<string, readonly Reader[]> {

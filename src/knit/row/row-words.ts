@@ -63,13 +63,15 @@ const oneStitch: Partial<Record<StitchName, string>> = {
   'dec 4': 'dec 4 at once',
 };
 
-const sts = (n: number, full: boolean): string => (full ? (n === 1 ? 'stitch' : 'stitches') : n === 1 ? 'st' : 'sts');
+const sts = (n: number, full: boolean): string =>
+  full ? (n === 1 ? 'stitch' : 'stitches') : n === 1 ? 'st' : 'sts';
 
 /** English row words by terms (US or UK) and wording. */
 export function englishRowWords(terms: Terms = 'US', wording: Wording = 'abbreviated'): RowWords {
   const full = wording === 'full';
   const off = terms === 'US' ? 'bind off' : 'cast off';
-  const end = (left: number) => (left === 0 ? 'to end' : `to last ${left === 1 ? '' : `${left} `}${sts(left, full)}`);
+  const end = (left: number) =>
+    left === 0 ? 'to end' : `to last ${left === 1 ? '' : `${left} `}${sts(left, full)}`;
   const verb = (work: StitchName) =>
     work === 'k' ? 'knit' : work === 'p' ? 'purl' : work === 'sl' ? 'slip' : undefined;
   const name = (work: StitchName) => oneStitch[work] ?? (full ? (fullNames[work] ?? work) : work);
@@ -97,13 +99,15 @@ export function englishRowWords(terms: Terms = 'US', wording: Wording = 'abbrevi
   const stitches = (work: StitchName, times: number): string => {
     const said = edge[work];
     if (said) return said(times);
-    if (work === 'k' || work === 'p' || work === 'sl') return full ? `${verb(work)} ${times}` : `${work}${times}`;
+    if (work === 'k' || work === 'p' || work === 'sl')
+      return full ? `${verb(work)} ${times}` : `${work}${times}`;
     return times === 1 ? name(work) : `[${name(work)}] ${times} times`;
   };
   return {
     stitches,
     stitchesTo: (work, left) => `${runs[work] ?? `[${name(work)}]`} ${end(left)}`,
-    wholeRow: (work) => (work === 'bo' ? `${off} all ${sts(2, full)}` : (runs[work] ?? `[${name(work)}] ${end(0)}`)),
+    wholeRow: (work) =>
+      work === 'bo' ? `${off} all ${sts(2, full)}` : (runs[work] ?? `[${name(work)}] ${end(0)}`),
     group: (inner, times) => `[${inner}] ${times} times`,
     groupTo: (inner, left) => `[${inner}] ${end(left)}`,
     repeatTo: (inner, left) => `*${inner}; repeat from * ${end(left)}`,

@@ -1,8 +1,8 @@
 import { type Fault, fault, ok, type Result, refuse } from '../fault.ts';
 import { spread } from '../shape/spread.ts';
 import { type StitchName, stitches } from '../stitch.ts';
-import { type Goal, type Item, takenBy } from './notation.ts';
 import { normalForm } from './normal-form.ts';
+import { type Goal, type Item, takenBy } from './notation.ts';
 import type { Step } from './step.ts';
 
 /** What is on the needle when a written row is worked; a row read on its own has none. */
@@ -114,18 +114,27 @@ function settleGroup(item: Extract<Item, { is: 'group' }>, run: Run): Step[] | F
   if (!Array.isArray(inner)) return inner;
   const takes = takenBy(item.items);
   const makes = madeBy(inner);
-  move(run, takes === undefined ? undefined : takes * item.times, makes === undefined ? undefined : makes * item.times);
+  move(
+    run,
+    takes === undefined ? undefined : takes * item.times,
+    makes === undefined ? undefined : makes * item.times,
+  );
   return item.times === 0 ? [] : [{ repeat: inner, times: item.times }];
 }
 
 /** Each round of such a group lies elsewhere on the needle, so each is spelled out. */
 const meetsMarker = (item: Item): boolean =>
-  item.is === 'marker' || ('goal' in item && 'marker' in item.goal) || ('items' in item && item.items.some(meetsMarker));
+  item.is === 'marker' ||
+  ('goal' in item && 'marker' in item.goal) ||
+  ('items' in item && item.items.some(meetsMarker));
 
 /** The inside of a repeat, without moving along the needle. */
 function settleInner(items: readonly Item[], run: Run): Step[] | Fault {
   const { taken, made } = run;
-  const inner = settleItems(items.filter((item) => item.is !== 'marker'), run);
+  const inner = settleItems(
+    items.filter((item) => item.is !== 'marker'),
+    run,
+  );
   run.taken = taken;
   run.made = made;
   return inner;
@@ -134,7 +143,10 @@ function settleInner(items: readonly Item[], run: Run): Step[] | Fault {
 function settleOver(item: Extract<Item, { is: 'group over' }>, run: Run): Step[] | Fault {
   const takes = takenBy(item.items);
   if (takes === undefined || takes === 0 || item.stitches % takes !== 0) {
-    return fault('repeat does not come out', 'The repeat of {by} stitches does not come out over {span}.', { by: takes ?? 0, span: item.stitches });
+    return fault('repeat does not come out', 'The repeat of {by} stitches does not come out over {span}.', {
+      by: takes ?? 0,
+      span: item.stitches,
+    });
   }
   const inner = settleInner(item.items, run);
   if (!Array.isArray(inner)) return inner;
@@ -148,7 +160,11 @@ function settleEvenly(item: Extract<Item, { is: 'evenly' }>, run: Run): Step[] |
   const left = run.needle && run.taken !== undefined ? run.needle.stitches - run.taken : undefined;
   const over = item.over ?? left;
   if (over === undefined) {
-    return fault('count not known', 'How many stitches are on the needle must be known to spread {change} evenly.', { change: Math.abs(item.change) });
+    return fault(
+      'count not known',
+      'How many stitches are on the needle must be known to spread {change} evenly.',
+      { change: Math.abs(item.change) },
+    );
   }
   const laid = spread(over, item.change);
   if (!laid.ok) return laid.faults[0] as Fault;

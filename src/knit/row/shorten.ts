@@ -80,7 +80,8 @@ function bestRepeat(runs: readonly Run[]): Found | undefined {
 /** A repeat reads better from the stitches to the increase than the other way round: '[k2, m1] 19 times'. */
 const isMade = (run: Run | undefined): boolean => run !== undefined && stitches[run.work].takes === 0;
 
-const alike = (a: Run | undefined, b: Run | undefined): boolean => a?.work === b?.work && a?.times === b?.times;
+const alike = (a: Run | undefined, b: Run | undefined): boolean =>
+  a?.work === b?.work && a?.times === b?.times;
 
 /** What the steps take from and leave on the needle; all have a fixed number of times. */
 function takenBy(steps: readonly Step[]): { takes: number; makes: number } {

@@ -30,7 +30,9 @@ interface Needle {
  */
 export function workRow(steps: readonly Step[], onNeedle: number): Result<Worked> {
   if (!Number.isSafeInteger(onNeedle) || onNeedle < 0) {
-    return refuse(fault('bad count', 'A needle holds a whole number of stitches, not {count}.', { count: onNeedle }));
+    return refuse(
+      fault('bad count', 'A needle holds a whole number of stitches, not {count}.', { count: onNeedle }),
+    );
   }
   const needle: Needle = { left: onNeedle, right: 0, boundOff: 0, castOn: 0, held: 0 };
   const trouble = workSteps(steps, needle);
@@ -117,9 +119,13 @@ const tooFew = (work: StitchName, need: number, have: number): Fault =>
   });
 
 const doesNotComeOut = (by: number, span: number): Fault =>
-  fault('repeat does not come out', 'The repeat does not come out: {span} stitches cannot be shared by {by}.', {
-    by,
-    span,
-  });
+  fault(
+    'repeat does not come out',
+    'The repeat does not come out: {span} stitches cannot be shared by {by}.',
+    {
+      by,
+      span,
+    },
+  );
 
 const endless = (): Fault => fault('endless repeat', 'The repeat uses up no stitch and would never end.');

@@ -27,7 +27,7 @@ describe.each(wordings)('a row printed in %s words', (_, words) => {
       }),
       { numRuns: 600, seed: 4 },
     );
-  });
+  }, 60_000);
 
   it.each(stitchNames)('reads ‘%s’ back, once, several times and to the last stitches', (work) => {
     for (const step of [

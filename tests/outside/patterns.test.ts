@@ -1,0 +1,78 @@
+import { describe, expect, it, vi } from 'vitest';
+import { readPattern } from '../../src/knit/pattern/read-pattern.ts';
+import { workRow } from '../../src/knit/row/work.ts';
+import * as bulkies from './patterns/bulkies-006.ts';
+import * as fashion from './patterns/fashion-189.ts';
+import * as patons from './patterns/patons-45632.ts';
+import * as redCross from './patterns/red-cross.ts';
+import * as star201 from './patterns/star-201.ts';
+import * as star223 from './patterns/star-223-220.ts';
+import type { WorkedPattern } from './patterns/worked-pattern.ts';
+
+// two hundred rows of several sizes each: slow where many tests share two cores
+vi.setConfig({ testTimeout: 60_000 });
+
+const all: readonly WorkedPattern[] = [bulkies, star201, star223, fashion, patons, redCross].flatMap((book) =>
+  Object.values(book),
+);
+
+const cases = all.flatMap((pattern) =>
+  Array.from({ length: pattern.sizes }, (_, size) => ({ ...pattern, size })),
+);
+
+describe('published garments, read from text', () => {
+  it('are more than ten pieces', () => {
+    const pieces = all.flatMap(({ text }) => readPattern(text).pieces);
+    expect(pieces.length).toBeGreaterThan(20);
+  });
+
+  it.each(cases)(
+    '$source, size $size: every line is understood and every stated count agrees',
+    ({ text, size, sizes }) => {
+      const read = readPattern(text, { size });
+      const told = read.lines.flatMap((line) =>
+        line.faults.map(({ code, sentence }) => `${line.line}: ${code}: ${sentence}`),
+      );
+      expect(read.sizes).toHaveLength(sizes);
+      expect(told.filter((one) => !one.includes('longer already'))).toEqual([]);
+      expect(read.lines.filter(({ kind }) => kind === 'own words').map(({ text: line }) => line)).toEqual([]);
+      expect(read.lines.flatMap(({ stated }) => stated).length).toBe(statedIn(text));
+    },
+  );
+
+  it.each(cases)(
+    '$source, size $size: every piece is a plan whose rows come out',
+    ({ text, size, ends = {} }) => {
+      const read = readPattern(text, { size });
+      for (const { plan, recipe } of read.pieces) {
+        expect(plan.ok ? '' : `${recipe.name}: ${plan.faults[0]?.sentence}`).toBe('');
+        if (!plan.ok) continue;
+        for (const part of plan.value.parts) {
+          for (const { steps, before, after } of part.rows) {
+            expect(workRow(steps, before)).toMatchObject({ ok: true, value: { after } });
+          }
+          const end = ends[`${recipe.name}/${part.name}`];
+          if (end) expect({ part: part.name, left: part.left }).toEqual({ part: part.name, left: end[size] });
+        }
+      }
+    },
+  );
+});
+
+/** Counts that a text states, told from the text alone: a number of stitches behind a row, in brackets or after a stop, dash or colon. */
+function statedIn(text: string): number {
+  const list = String.raw`\d+(?: \([\d, ]+\))?`;
+  const bracket = new RegExp(String.raw`\(${list} sts(?: each side)?\)`, 'g');
+  const behind = new RegExp(String.raw`(?:[.:–] )${list} sts(?: each side)?(?=[.\n]|$)`, 'gm');
+  return (text.match(bracket) ?? []).length + (text.replace(bracket, '').match(behind) ?? []).length;
+}
+
+describe('her raglan (Star Book No. 201)', () => {
+  it('has one row more on the body than on the sleeve, as printed', () => {
+    const read = readPattern(star201.raglan.text, { size: 0 });
+    const rows = read.lines
+      .filter(({ text }) => text.startsWith('RAGLAN'))
+      .map((line) => line.rows.filter(({ before, after }) => before !== after).length);
+    expect(rows).toEqual([52, 50]);
+  });
+});

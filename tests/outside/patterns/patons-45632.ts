@@ -1,0 +1,45 @@
+import type { WorkedPattern } from './worked-pattern.ts';
+
+const source = 'Beehive for Bairns, vol. 2, Patons & Baldwins Ltd, Toronto, n.d. (PG 45632)';
+
+/** British terms; the three sizes differ in needles and tension only. */
+export const boysCoat: WorkedPattern = {
+  source: `${source}, boy's coat, sleeve`,
+  sizes: 1,
+  text: `SLEEVE
+Using No. 10 needles, cast on 29 sts. Work in k.1, p.1 rib for 2 ins., ending with a WS row.
+Next row: K1, p1, *inc. in next st., p3; rep. from * to last 3 sts., inc. in next st., p1, k1. 36 sts.
+Proceed in moss st., inc. 1 st. at each end of 5th and every foll. 6th row until there are 48 sts. on needle.
+Cont. without shaping until sleeve measures 6 ins. from cast-on edge, ending with a WS row.
+Shape top: Dec. 1 st. at each end of next and every alt. row until 6 sts. rem. Cast off.`,
+};
+
+export const rompers: WorkedPattern = {
+  source: `${source}, rompers, sleeve`,
+  sizes: 1,
+  text: `SLEEVE
+Cast on 32 sts. Rib 6 rows.
+Next row: K1, *inc in next st, p2; rep from * to last 4 sts, p1, inc in each of next 2 sts, k1. 43 sts.
+Cast off loosely.`,
+};
+
+export const girlsCoat: WorkedPattern = {
+  source: `${source}, girl's coat`,
+  sizes: 1,
+  text: `YOKE
+Cast on 57 sts. K 4 rows.
+Next row: K7, (k3tog) 5 times, (k3tog, k2tog) 4 times, (k3tog) 5 times. 25 sts.
+Next row: Inc 12 sts evenly across. 37 sts.
+Cast off.
+
+BACK
+Cast on 66 sts. Work in st. st. until work measures 8 ins., ending with a p. row.
+Dec. 1 st. at each end of next and every alt. row until 24 sts. rem. Cast off.
+
+LEFT FRONT
+Cast on 28 sts. Work in st. st. for 4 ins., ending with a WS row.
+Cast off 15 sts. at beg. of next row. 13 sts.
+Dec. 1 st. at each end of next and every alt. row 4 times. 5 sts.
+Next row: K to last 2 sts, k2 tog. 4 sts.
+Cast off.`,
+};
