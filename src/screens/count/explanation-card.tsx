@@ -27,7 +27,9 @@ export function ExplanationCard({ explanation, now, counted, likeliest }: Explan
     <Card tone={likeliest ? 'shaping' : 'plain'} label={saysCause(explanation)}>
       <div class="count-card">
         <h3>{saysCause(explanation)}</h3>
-        <p class="count-soft">{likeliest ? `${say('count.likeliest')}, ${share}` : share}</p>
+        {explanation.cause !== 'unknown' && (
+          <p class="count-soft">{likeliest ? `${say('count.likeliest')}, ${share}` : share}</p>
+        )}
         <p>{saysSign(explanation)}</p>
         {explanation.toDo.map((advice) => (
           <Advice key={advice.code} advice={advice} now={now} counted={counted} edge={explanation.edge} />
