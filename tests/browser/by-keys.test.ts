@@ -38,23 +38,24 @@ describe('with the keyboard alone', () => {
       await page.getByRole('heading', { name: 'Workbasket' }).waitFor();
       await tabTo(page, /Open the sample/);
       await page.keyboard.press('Enter');
-      await knitterAt(page, url).pad.waitFor();
+      const knitter = knitterAt(page, url);
+      await knitter.pad.waitFor();
       expect(await focused(page)).toBe('Back');
       expect(await page.title()).toBe('Back · Harbour pullover – Ridgeline');
       await tabTo(page, /^Row done$/);
       for (let row = 1; row <= 5; row += 1) {
         await page.keyboard.press(row % 2 ? 'Enter' : 'Space');
-        await page.getByText(`Row ${row + 1} of 192`).waitFor();
+        await knitter.shows(row + 1);
         expect(await focused(page)).toBe('Row done');
       }
       await page.evaluate(() => (document.activeElement as HTMLElement).blur());
       for (const [i, key] of ['Space', 'Enter', 'ArrowRight', 'PageDown', 'Space'].entries()) {
         await page.keyboard.press(key);
-        await page.getByText(`Row ${i + 7} of 192`).waitFor();
+        await knitter.shows(i + 7);
       }
       for (const [i, key] of ['Backspace', 'ArrowLeft', 'PageUp'].entries()) {
         await page.keyboard.press(key);
-        await page.getByText(`Row ${10 - i} of 192`).waitFor();
+        await knitter.shows(10 - i);
       }
     }));
 
@@ -71,7 +72,7 @@ describe('with the keyboard alone', () => {
       await page.keyboard.down('ArrowRight');
       await page.keyboard.down('ArrowRight');
       await page.keyboard.up('ArrowRight');
-      await page.getByText('Row 5 of 192').waitFor();
+      await knitter.shows(5);
       await knitter.open('#/settings');
       await page.getByRole('switch', { name: 'Keys and page-turner pedals' }).press('Space');
       await knitter.open('#/k/sample/back/0/1');

@@ -10,6 +10,8 @@ export interface Knitter {
   knit(rows: number): Promise<void>;
   /** finishes rows until the part is done */
   knitToEnd(): Promise<void>;
+  /** waits until the row in hand is this one */
+  shows(row: number): Promise<void>;
   /** number of the row in hand, and how many stitches are said to be after it */
   row(): Promise<{ readonly row: number; readonly of: number; readonly after: number }>;
 }
@@ -45,6 +47,7 @@ export function knitterAt(page: Page, url: string): Knitter {
     pad,
     row,
     knit,
+    shows: (n) => shown.filter({ hasText: `Row ${n} of ` }).waitFor(),
     async knitToEnd() {
       const { row: first, of } = await row();
       await knit(of - first + 1);
