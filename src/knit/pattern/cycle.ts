@@ -50,7 +50,6 @@ const looksOfRow = (steps: readonly Step[], before: number, side: Side): string 
 /** The rows from one number to another, as far as they are known. */
 export function rowsBetween(part: PartBuild, from: number, to: number): (readonly Item[])[] {
   const { cycle, fabric } = part;
-  // rows are numbered through the part: 'rep rows 19 and 20' means those, not the 19th of what recurs
   if (cycle) return numberedRows(cycle).flatMap(({ n, items }) => (n >= from && n <= to ? [items] : []));
   return fabric.is === 'rows' ? fabric.rows.slice(from - 1, to) : [];
 }
