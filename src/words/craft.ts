@@ -49,5 +49,6 @@ function saysMark({ kind, edge, by }: Mark): string {
   const at = saysEdge(edge);
   if (kind === 'bind off') return say('craft.markBindOff', { by: size, edge: at });
   if (kind === 'cast on') return say('craft.markCastOn', { by: size, edge: at });
+  if (kind === 'turn') return say('craft.markTurn', { edge: at });
   return say(by < 0 ? 'craft.markEdgeDecrease' : 'craft.markEdgeIncrease', { edge: at });
 }

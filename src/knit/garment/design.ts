@@ -78,6 +78,8 @@ export interface Design {
   };
   /** how much lower the shoulder lies at the arm than at the neck; 0: straight. Of a raglan: added to its depth */
   readonly shoulderDropMm: number;
+  /** how a sloped shoulder is worked; in bound-off steps unless said */
+  readonly shoulder?: 'steps' | 'short rows';
   /** stitches bound off at the underarm before a raglan, set-in or indented armhole, as a width; the usual share where it is left out */
   readonly underarmMm?: number;
   readonly sleeve: {

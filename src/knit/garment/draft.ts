@@ -15,6 +15,7 @@ import { knitPanels, type Panels } from './panels.ts';
 import type { BandEdges } from './pick-up.ts';
 import { type Rounding, roundingsOf } from './roundings.ts';
 import { seamsOf } from './seams.ts';
+import { withShortRows } from './short-rows.ts';
 import { knitSleeve, type Sleeve } from './sleeve.ts';
 import { type SleeveCounts, sleeveCounts } from './sleeve-counts.ts';
 import { type Targets, targetsOf } from './targets.ts';
@@ -86,7 +87,8 @@ function gathered(
 ): Draft {
   const bandEdges = bandEdgesOf(design, counts, panels, sleeve);
   const dressed = dresser(design);
-  const panelRecipes = panels.recipes.map(dressed);
+  const slope = design.shoulder === 'short rows' ? withShortRows : (recipe: Recipe) => recipe;
+  const panelRecipes = panels.recipes.map((recipe) => dressed(slope(recipe)));
   const sleeveRecipe = sleeve ? [dressed({ name: 'Sleeve', makes: 2, parts: [sleeve.knitted.part] })] : [];
   const edges: DraftEdge[] = [
     ...panels.back.edges.map((edge) => ({ ...edge, piece: 'Back' })),

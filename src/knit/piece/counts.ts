@@ -94,5 +94,7 @@ function changes(shaping: Shaping): readonly (readonly [row: number, by: number]
       return shaping.groups.map((group) => [group.row, -group.stitches] as const);
     case 'cast on':
       return shaping.groups.map((group) => [group.row, group.stitches] as const);
+    case 'turn':
+      return [];
   }
 }

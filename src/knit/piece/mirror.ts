@@ -30,6 +30,7 @@ function mirrorShaping(shaping: Shaping, rows: number): Shaping {
       return shaping.edge === 'both' ? shaping : { ...shaping, edge: otherEdge(shaping.edge) };
     case 'bind off':
     case 'cast on':
+    case 'turn':
       return { ...shaping, edge: otherEdge(shaping.edge), groups: shift(shaping.groups, rows) };
     default:
       return shaping;

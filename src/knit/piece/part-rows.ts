@@ -5,8 +5,8 @@ import { otherSide, type Side, type Step } from '../row/step.ts';
 import { workRow } from '../row/work.ts';
 import { type Columns, freshColumns, grownLeft } from './needle.ts';
 import type { PlannedRow, PlannedSection, ShapingMark } from './planned.ts';
-import type { PartRecipe, Section } from './recipe.ts';
-import { buildRow, type RowSetting } from './row-of.ts';
+import type { Edge, PartRecipe, Section } from './recipe.ts';
+import { allWorked, buildRow, type RowSetting, type Unworked } from './row-of.ts';
 import { groupOnWrongSide, type RowShaping, shapingByRow } from './row-shaping.ts';
 import { marksOfSteps } from './worded-marks.ts';
 
@@ -19,6 +19,8 @@ export interface Needle {
   /** mm above the piece's cast-on */
   height: number;
   fabric: FabricName | undefined;
+  /** stitches left unworked by short rows; a section without a turn is worked over all of them again */
+  unworked: Unworked;
   /** needle last worked with, mm */
   mm: number | undefined;
 }
@@ -96,6 +98,7 @@ class SectionInWork {
     this.needle.fabric = this.section.words ? undefined : fabric;
     const from = this.section.shaping.find((s) => s.kind === 'middle')?.from;
     this.centre = from === undefined ? undefined : this.needle.columns[from];
+    if (!this.section.shaping.some((s) => s.kind === 'turn')) this.needle.unworked = allWorked;
     const spreadFirst = firstRow?.across !== undefined;
     return goesOn || spreadFirst || this.section.words ? undefined : this.misfit();
   }
@@ -159,11 +162,13 @@ class SectionInWork {
       side: needle.side,
       slipped: part.selvedge === 'slipped',
       centre: this.centre,
+      unworked: needle.unworked,
     };
     if (!shaping) return this.plainRow(setting);
     this.plainSteps.clear();
     const built = buildRow(needle.columns, shaping, setting);
     if (!built.ok) return built;
+    if (shaping.turn) needle.unworked = left(needle.unworked, shaping.turn);
     const { runs, columns, marks } = built.value;
     return ok({ steps: shorten(runs), columns, marks });
   }
@@ -188,5 +193,10 @@ interface RowMade {
   readonly columns: Columns;
   readonly marks: readonly ShapingMark[];
 }
+
+const left = (unworked: Unworked, turn: { edge: Edge; stitches: number }): Unworked => ({
+  ...unworked,
+  [turn.edge]: unworked[turn.edge] + turn.stitches,
+});
 
 const noMarks: readonly ShapingMark[] = [];

@@ -6,6 +6,7 @@ import { gaugeOf } from './gauges.ts';
 import { mirrorRecipe } from './mirror.ts';
 import { type Columns, freshColumns } from './needle.ts';
 import { type Needle, type SpelledOut, spellOut } from './part-rows.ts';
+import { allWorked } from './row-of.ts';
 import { partWidths, rightEdgeShift } from './part-shape.ts';
 import type { Plan, PlannedPart, PlannedRow, PlannedSection } from './planned.ts';
 import { provePart } from './prove.ts';
@@ -80,6 +81,7 @@ const freshNeedle = (count: number, side: Side): Needle => ({
   height: 0,
   fabric: undefined,
   mm: undefined,
+  unworked: allWorked,
 });
 
 function takeFrom(
@@ -115,8 +117,16 @@ function takeFrom(
   }
   taken[from.edge] += from.stitches;
   const cell = parent.part.cells[parent.part.cells.length - 1];
+  const { unworked } = parent.needle;
   const needle = restart(
-    { ...parent.needle, columns: columns.slice(at, at + from.stitches) },
+    {
+      ...parent.needle,
+      columns: columns.slice(at, at + from.stitches),
+      unworked: {
+        right: from.edge === 'right' ? unworked.right : 0,
+        left: from.edge === 'left' ? unworked.left : 0,
+      },
+    },
     part.firstSide,
   );
   const setUp: Step[] = [{ work: 'take', times: from.stitches }];

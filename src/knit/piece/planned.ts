@@ -21,7 +21,7 @@ export interface PlannedRow {
 
 /** A change of count and where it lies; `by` is what it adds to the count. */
 export interface ShapingMark {
-  readonly kind: 'edge' | 'across' | 'middle' | 'bind off' | 'cast on';
+  readonly kind: 'edge' | 'across' | 'middle' | 'bind off' | 'cast on' | 'turn';
   readonly edge: Edge | 'across' | 'middle';
   readonly by: number;
 }

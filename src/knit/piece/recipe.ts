@@ -99,7 +99,9 @@ export type Shaping =
   /** paired decreases at the middle, as in the mitre of a V neckband: one centre stitch and one on either side become one */
   | { readonly kind: 'middle'; readonly rows: readonly number[]; readonly from: number }
   | { readonly kind: 'bind off'; readonly edge: Edge; readonly groups: readonly Group[] }
-  | { readonly kind: 'cast on'; readonly edge: Edge; readonly groups: readonly Group[] };
+  | { readonly kind: 'cast on'; readonly edge: Edge; readonly groups: readonly Group[] }
+  /** short rows: on each of the rows, which ends at the edge, so many more stitches are left unworked before the turn */
+  | { readonly kind: 'turn'; readonly edge: Edge; readonly groups: readonly Group[] };
 
 export type Edge = 'right' | 'left';
 

@@ -26,7 +26,16 @@ export interface RowSetting {
   readonly slipped: boolean;
   /** column of the centre stitch, where the section shapes at the middle */
   readonly centre: number | undefined;
+  /** stitches left unworked at either edge by the short rows so far */
+  readonly unworked?: Unworked;
 }
+
+export interface Unworked {
+  readonly right: number;
+  readonly left: number;
+}
+
+export const allWorked: Unworked = { right: 0, left: 0 };
 
 /** Builds a shaped or plain row over the needle. Faults: 'not enough stitches', 'too many for one row', 'mixed shaping'. */
 export function buildRow(
@@ -55,6 +64,7 @@ class RowInWork {
   private readonly marks: ShapingMark[] = [];
   private readonly face: (column: number) => 'k' | 'p';
   private columns: Columns;
+  private readonly unworked: Unworked;
 
   constructor(
     columns: Columns,
@@ -62,17 +72,28 @@ class RowInWork {
   ) {
     this.columns = columns;
     this.face = faceOf(setting);
+    this.unworked = setting.unworked ?? allWorked;
   }
 
   plain(): Result<BuiltRow> {
-    this.workOver(this.inOrder());
+    const { first, last } = this.ends();
+    const order = this.inOrder();
+    const front = this.unworked[first];
+    const back = this.unworked[last];
+    addRun(this.runs, 'unworked', front);
+    this.workOver(order.slice(front, order.length - back));
+    addRun(this.runs, 'unworked', back);
     return ok(this.done());
   }
 
+  /** The edges at which this row begins and ends. */
+  private ends(): { first: Edge; last: Edge } {
+    return this.setting.side === 'RS' ? { first: 'right', last: 'left' } : { first: 'left', last: 'right' };
+  }
+
   shaped(shaping: RowShaping): Result<BuiltRow> {
-    const first: Edge = this.setting.side === 'RS' ? 'right' : 'left';
-    const last: Edge = first === 'right' ? 'left' : 'right';
-    const trouble =
+    const { first, last } = this.ends();
+    const trouble = this.turned(shaping, first, last) ??
       this.group(shaping, first) ?? this.tooNarrow(shaping) ?? this.edgesAndMiddle(shaping, first, last);
     return trouble ? refuse(trouble) : ok(this.done());
   }
@@ -131,17 +152,43 @@ class RowInWork {
     const tail = shaping[last];
     const headWidth = widthOf(head);
     const tailWidth = widthOf(tail);
-    const body = order.slice(headWidth, order.length - tailWidth);
-    const kept: number[] = [];
+    const front = this.unworked[first];
+    const back = this.back(shaping, last);
+    const body = order.slice(Math.max(front, headWidth), order.length - Math.max(back, tailWidth));
+    const kept: number[] = order.slice(0, front);
+    addRun(this.runs, 'unworked', front);
     this.edgeStart(head, order.slice(0, headWidth), first, kept);
     const trouble = this.middle(shaping.middle, body, kept);
     if (trouble) return trouble;
     this.edgeEnd(tail, order.slice(order.length - tailWidth), last, kept);
+    addRun(this.runs, 'unworked', back);
+    kept.push(...order.slice(order.length - back));
     this.columns = first === 'right' ? kept : kept.reverse();
     this.grow(head, first);
     this.grow(tail, last);
     if (this.newAt) this.growBy(this.newAt.edge, this.newAt.stitches);
     return undefined;
+  }
+
+  /** Stitches that this row leaves unworked at its end. */
+  private back({ turn }: RowShaping, last: Edge): number {
+    return this.unworked[last] + (turn?.stitches ?? 0);
+  }
+
+  /** A turn needs stitches to leave, and an edge that is not shaped in the same row. */
+  private turned(shaping: RowShaping, first: Edge, last: Edge): Fault | undefined {
+    const { turn } = shaping;
+    const { unworked } = this;
+    if (turn) {
+      if (!isCount(turn.stitches)) return tooFew(turn.stitches, this.columns.length);
+      this.marks.push({ kind: 'turn', edge: turn.edge, by: 0 });
+    }
+    const left = unworked[first] + this.back(shaping, last);
+    if (left > 0 && left >= this.columns.length) return tooFew(left + 1, this.columns.length);
+    const edgeWork = (edge: Edge) =>
+      shaping[edge] !== undefined || shaping.boundOff?.edge === edge || shaping.castOn?.edge === edge;
+    const clash = (unworked[first] > 0 && edgeWork(first)) || (this.back(shaping, last) > 0 && edgeWork(last));
+    return clash ? mixed() : undefined;
   }
 
   private edgeStart(work: EdgeWork | undefined, over: Columns, edge: Edge, kept: number[]): void {
@@ -220,6 +267,8 @@ class RowInWork {
   }
 }
 
+const unworkedIn = ({ unworked = allWorked }: RowSetting): number => unworked.right + unworked.left;
+
 /** A slipped selvedge: the row's first stitch is slipped, unless shaping needs it. */
 function slipFirst(runs: Run[]): void {
   const first = runs[0];
@@ -232,7 +281,7 @@ function slipFirst(runs: Run[]): void {
 /** Increases or decreases spread over the row; the columns are counted anew afterwards. */
 function acrossRow(columns: Columns, shaping: RowShaping, setting: RowSetting): Result<BuiltRow> {
   const by = shaping.across ?? 0;
-  if (Object.keys(shaping).length > 1) return refuse(mixed());
+  if (Object.keys(shaping).length > 1 || unworkedIn(setting) > 0) return refuse(mixed());
   const laid = spread(columns.length, by);
   if (!laid.ok) return laid;
   const order = setting.side === 'RS' ? columns : [...columns].reverse();

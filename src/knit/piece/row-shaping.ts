@@ -18,6 +18,8 @@ export interface RowShaping {
   middle?: number;
   boundOff?: { edge: Edge; stitches: number };
   castOn?: { edge: Edge; stitches: number };
+  /** more stitches left unworked before the turn */
+  turn?: { edge: Edge; stitches: number };
 }
 
 /** Shaping of a section by row number (from 1 in the section), or the first thing that cannot be. */
@@ -39,8 +41,9 @@ function addShaping(rows: Map<number, RowShaping>, shaping: Shaping, total: numb
     case 'middle':
       return each(shaping.rows, total, (row) => put(at(rows, row), 'middle', shaping.from, row));
     case 'bind off':
-    case 'cast on': {
-      const field = shaping.kind === 'bind off' ? 'boundOff' : 'castOn';
+    case 'cast on':
+    case 'turn': {
+      const field = fieldOf[shaping.kind];
       const groups = new Map(shaping.groups.map((g) => [g.row, g.stitches]));
       return each(
         shaping.groups.map((g) => g.row),
@@ -50,6 +53,8 @@ function addShaping(rows: Map<number, RowShaping>, shaping: Shaping, total: numb
     }
   }
 }
+
+const fieldOf = { 'bind off': 'boundOff', 'cast on': 'castOn', turn: 'turn' } as const;
 
 function at(rows: Map<number, RowShaping>, row: number): RowShaping {
   const known = rows.get(row) ?? {};
@@ -118,6 +123,7 @@ const twice = (row: number): Fault =>
 export function groupOnWrongSide(row: RowShaping, side: Side, n: number): Fault | undefined {
   const starts: Edge = side === 'RS' ? 'right' : 'left';
   const group = [row.boundOff, row.castOn].find((g) => g !== undefined && g.edge !== starts);
+  if (row.turn?.edge === starts) return turnOnWrongSide(side, starts, n);
   if (!group) return undefined;
   return fault(
     'group on the wrong side',
@@ -126,3 +132,12 @@ export function groupOnWrongSide(row: RowShaping, side: Side, n: number): Fault 
     { row: n },
   );
 }
+
+/** A row turns before its end, never where it began. */
+const turnOnWrongSide = (side: Side, starts: Edge, row: number): Fault =>
+  fault(
+    'turn on the wrong side',
+    'Row {row} is {side} and begins at the {starts} edge; it turns before the other edge. Turn one row earlier or later.',
+    { row, side, starts },
+    { row },
+  );

@@ -105,7 +105,7 @@ function MiddleFields({ entry, says, onChange }: Of<'middle'>) {
   );
 }
 
-function GroupFields({ entry, says, onChange }: Of<'bind off' | 'cast on'>) {
+function GroupFields({ entry, says, onChange }: Of<'bind off' | 'cast on' | 'turn'>) {
   return (
     <>
       <EdgeChoice value={entry.edge} onChange={(edge) => onChange({ ...entry, edge }, 'edge')} />

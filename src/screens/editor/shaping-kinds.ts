@@ -6,5 +6,6 @@ export const shapingKinds = [
   ['across', 'editor.kindAcross', 'editor.kindAcrossHint'],
   ['bind off', 'editor.kindBindOff', 'editor.kindBindOffHint'],
   ['cast on', 'editor.kindCastOn', 'editor.kindCastOnHint'],
+  ['turn', 'editor.kindTurn', 'editor.kindTurnHint'],
   ['middle', 'editor.kindMiddle', 'editor.kindMiddleHint'],
 ] as const satisfies readonly (readonly [ShapingKind, string, string])[];

@@ -4,11 +4,16 @@ import { garmentRecord, planRecord } from './record-shapes.ts';
 
 /** The place of the first thing in a garment or its plans that no backup could bring back; undefined when all can. */
 export function troubleIn(garment: GarmentRecord, plans: readonly PlanRecord[]): string | undefined {
-  return first(garmentRecord, garment) ?? plans.map((plan) => first(planRecord, plan)).find((at) => at !== undefined);
+  return (
+    first(garmentRecord, garment) ??
+    plans.map((plan) => first(planRecord, plan)).find((at) => at !== undefined)
+  );
 }
 
 function first(shape: v.GenericSchema, value: unknown): string | undefined {
   // as JSON would have it: what is undefined is not there
   const read = v.safeParse(shape, JSON.parse(JSON.stringify(value)), { abortEarly: true });
-  return read.success ? undefined : `${v.getDotPath(read.issues[0]) ?? ''}: ${read.issues[0].message}`.slice(0, 200);
+  return read.success
+    ? undefined
+    : `${v.getDotPath(read.issues[0]) ?? ''}: ${read.issues[0].message}`.slice(0, 200);
 }

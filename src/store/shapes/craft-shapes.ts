@@ -11,7 +11,15 @@ import { stepWeight } from './step-weight.ts';
  * hostile file from asking for endless rows; strict objects refuse keys that are not ours, `__proto__` among them.
  */
 
-export const LIMITS = { name: 200, text: 20_000, parts: 40, sections: 200, list: 5_000, steps: 500, depth: 6 } as const;
+export const LIMITS = {
+  name: 200,
+  text: 20_000,
+  parts: 40,
+  sections: 200,
+  list: 5_000,
+  steps: 500,
+  depth: 6,
+} as const;
 
 export const name = v.pipe(v.string(), v.minLength(1), v.maxLength(LIMITS.name));
 export const shortText = v.pipe(v.string(), v.maxLength(LIMITS.name));
@@ -23,7 +31,8 @@ export const measure = v.pipe(v.number(), v.finite(), v.gtValue(0), v.maxValue(1
 /** mm above the cast-on */
 const height = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1_000_000));
 
-const list = <T extends v.GenericSchema>(of: T, most: number = LIMITS.list) => v.pipe(v.array(of), v.maxLength(most));
+const list = <T extends v.GenericSchema>(of: T, most: number = LIMITS.list) =>
+  v.pipe(v.array(of), v.maxLength(most));
 
 const work = v.picklist(stitchNames);
 const until = v.strictObject({ left: count });
@@ -32,7 +41,10 @@ const until = v.strictObject({ left: count });
 const stepShape = (depth: number): v.GenericSchema<unknown, Step> => {
   const plain = [v.strictObject({ work, times: count }), v.strictObject({ work, until })] as const;
   if (depth === 0) return v.union([...plain]) as v.GenericSchema<unknown, Step>;
-  const inner = list(v.lazy(() => stepShape(depth - 1)), LIMITS.steps);
+  const inner = list(
+    v.lazy(() => stepShape(depth - 1)),
+    LIMITS.steps,
+  );
   return v.union([
     ...plain,
     v.strictObject({ repeat: inner, times: count }),
@@ -68,6 +80,7 @@ const shaping: v.GenericSchema<unknown, Shaping> = v.variant('kind', [
   v.strictObject({ kind: v.literal('middle'), rows: list(count), from: count }),
   v.strictObject({ kind: v.literal('bind off'), edge, groups }),
   v.strictObject({ kind: v.literal('cast on'), edge, groups }),
+  v.strictObject({ kind: v.literal('turn'), edge, groups }),
 ]);
 
 /** the pattern's own words, by row number */
@@ -128,7 +141,9 @@ export const swatch = v.strictObject({
   rows: measure,
   heightMm: measure,
   needle: measure,
-  before: v.exactOptional(v.strictObject({ stitches: measure, widthMm: measure, rows: measure, heightMm: measure })),
+  before: v.exactOptional(
+    v.strictObject({ stitches: measure, widthMm: measure, rows: measure, heightMm: measure }),
+  ),
   weighed: v.exactOptional(v.strictObject({ grams: measure, stitches: measure, rows: measure })),
 });
 

@@ -12,7 +12,12 @@ const forbidden: ReadonlySet<string> = new Set(['__proto__', 'constructor', 'pro
 export function jsonTrouble(
   value: unknown,
   limits: JsonLimits,
-): { readonly what: 'too deep' | 'too many values' | 'text too long' | 'bad number' | 'bad key'; readonly path: string } | undefined {
+):
+  | {
+      readonly what: 'too deep' | 'too many values' | 'text too long' | 'bad number' | 'bad key';
+      readonly path: string;
+    }
+  | undefined {
   const open: { value: unknown; depth: number; path: string }[] = [{ value, depth: 0, path: '' }];
   let values = 0;
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
@@ -25,7 +30,11 @@ export function jsonTrouble(
     if (typeof it !== 'object' || it === null) continue;
     for (const key of Object.keys(it)) {
       if (forbidden.has(key)) return { what: 'bad key', path };
-      open.push({ value: (it as Record<string, unknown>)[key], depth: depth + 1, path: path === '' ? key : `${path}.${key}` });
+      open.push({
+        value: (it as Record<string, unknown>)[key],
+        depth: depth + 1,
+        path: path === '' ? key : `${path}.${key}`,
+      });
     }
   }
   return undefined;

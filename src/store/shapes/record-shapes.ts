@@ -1,6 +1,6 @@
 import * as v from 'valibot';
-import type { PlannedPart, PlannedRow, PlannedSection } from '../../knit/piece/planned.ts';
 import type { Swatch, Yarn } from '../../knit/piece/garment.ts';
+import type { PlannedPart, PlannedRow, PlannedSection } from '../../knit/piece/planned.ts';
 import type { PartRecipe, Recipe, Section, SectionLength } from '../../knit/piece/recipe.ts';
 import { entryKinds, type LogEntry } from '../../progress/log.ts';
 import type { GarmentRecord, PhotoRecord, PieceRecord, PlanRecord } from '../records.ts';
@@ -14,13 +14,13 @@ import {
   own,
   part,
   recipe,
-  section,
+  type section,
   sectionLength,
   shortText,
   signedCount,
   steps,
-  swatch,
-  yarn,
+  type swatch,
+  type yarn,
 } from './craft-shapes.ts';
 import { jsonTrouble } from './json-guard.ts';
 
@@ -35,7 +35,8 @@ const list = <T extends v.GenericSchema>(of: T, most: number) => v.pipe(v.array(
 
 /** Plain data that only its own part of the app reads: a design, a setting. */
 export const plainJson = v.custom<unknown>(
-  (value) => value !== undefined && jsonTrouble(value, { depth: 12, values: 20_000, text: LIMITS.text }) === undefined,
+  (value) =>
+    value !== undefined && jsonTrouble(value, { depth: 12, values: 20_000, text: LIMITS.text }) === undefined,
   'plain data',
 );
 
@@ -55,7 +56,7 @@ export const garmentRecord = v.strictObject({
 });
 
 const shapingMark = v.strictObject({
-  kind: v.picklist(['edge', 'across', 'middle', 'bind off', 'cast on'] as const),
+  kind: v.picklist(['edge', 'across', 'middle', 'bind off', 'cast on', 'turn'] as const),
   edge: v.picklist(['right', 'left', 'across', 'middle'] as const),
   by: signedCount,
 });
@@ -133,11 +134,13 @@ export const photoText = v.strictObject({
     v.string(),
     v.maxLength(12_000_000),
     v.regex(/^data:image\/(?:png|jpeg|webp|gif|avif);base64,[A-Za-z0-9+/]*={0,2}$/),
+    v.check((text) => (text.length - text.indexOf(',') - 1) % 4 === 0, 'base64'),
   ),
 });
 
 /** Fails to compile when a record learns a field that its shape would refuse: such a backup could not be read back. */
-type Learned<T, Shape extends v.GenericSchema> = Exclude<keyof T, keyof v.InferOutput<Shape>> extends never ? true : never;
+type Learned<T, Shape extends v.GenericSchema> =
+  Exclude<keyof T, keyof v.InferOutput<Shape>> extends never ? true : never;
 export const learned: [
   Learned<GarmentRecord, typeof garmentRecord>,
   Learned<PieceRecord, typeof piece>,

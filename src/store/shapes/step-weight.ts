@@ -8,7 +8,9 @@ export function stepWeight(steps: readonly Step[], onNeedle: number): number {
   let weight = 0;
   for (const step of steps) {
     if ('work' in step) weight += 1;
-    else weight += (1 + stepWeight(step.repeat, onNeedle)) * ('times' in step ? step.times : Math.max(1, onNeedle));
+    else
+      weight +=
+        (1 + stepWeight(step.repeat, onNeedle)) * ('times' in step ? step.times : Math.max(1, onNeedle));
   }
   return weight;
 }

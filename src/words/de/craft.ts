@@ -30,6 +30,7 @@ export const words: Translation<typeof english> = {
   markBindOff: '{by} abketten {edge}',
   markBindOffAll: 'alle Maschen abketten',
   markBindOffMiddle: '{by} in der Mitte abketten',
+  markTurn: 'vor den Maschen {edge} wenden',
   markCastOn: '{by} anschlagen {edge}',
   markCastOnMiddle: '{by} in der Mitte anschlagen',
   bindOff: 'abketten',

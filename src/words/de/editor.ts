@@ -175,6 +175,8 @@ export const words: Translation<typeof english> = {
   kindAcrossHint: 'So viele Maschen mehr oder weniger',
   kindBindOff: 'Am Rand abketten',
   kindBindOffHint: 'Armausschnitt, Schulter, Hals: 4, 3, 2 …',
+  kindTurn: 'Vor dem Ende wenden',
+  kindTurnHint: 'Verkürzte Reihen: jedes Mal bleiben so viele Maschen mehr ungestrickt',
   kindCastOn: 'Am Rand anschlagen',
   kindCastOnHint: 'Ärmel in einem mit dem Körper',
   kindMiddle: 'Zwei in der Mitte',

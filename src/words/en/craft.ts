@@ -28,6 +28,7 @@ export const words = {
   markBindOff: '[bind off] {by} {edge}',
   markBindOffAll: '[bind off] all stitches',
   markBindOffMiddle: '[bind off] {by} at the middle',
+  markTurn: 'turn before the stitches {edge}',
   markCastOn: 'cast on {by} {edge}',
   markCastOnMiddle: 'cast on {by} at the middle',
   bindOff: '[bind off]',

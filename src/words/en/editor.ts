@@ -178,6 +178,8 @@ export const words = {
   kindAcrossHint: 'So many stitches added or removed',
   kindBindOff: '[Bind off] at an edge',
   kindBindOffHint: 'Armhole, shoulder, neck: 4, 3, 2 …',
+  kindTurn: 'Turn before the end',
+  kindTurnHint: 'Short rows: so many more stitches are left unworked each time',
   kindCastOn: 'Cast on at an edge',
   kindCastOnHint: 'Sleeve in one with the body',
   kindMiddle: 'Two at the middle',

@@ -82,7 +82,7 @@ export type ShapingForm =
   | ({ readonly kind: 'middle'; readonly from: Typed } & Timing)
   /** 'bind off 4, 3, 2, 2 stitches, every second row from row 1' */
   | {
-      readonly kind: 'bind off' | 'cast on';
+      readonly kind: 'bind off' | 'cast on' | 'turn';
       readonly edge: Edge | 'both';
       readonly first: Typed;
       readonly every: Typed;

@@ -34,6 +34,7 @@ const freshTable: Readonly<Record<ShapingKind, ShapingForm>> = {
   middle: { kind: 'middle', from: '', first: '2', rhythm: [{ every: '2', times: '' }] },
   'bind off': { kind: 'bind off', edge: 'both', first: '1', every: '2', groups: '' },
   'cast on': { kind: 'cast on', edge: 'both', first: '1', every: '2', groups: '' },
+  turn: { kind: 'turn', edge: 'both', first: '1', every: '2', groups: '' },
 };
 
 export const freshShaping = (kind: ShapingKind): ShapingForm => freshTable[kind];

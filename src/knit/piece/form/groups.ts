@@ -4,8 +4,8 @@ import type { Group, Shaping } from '../recipe.ts';
 import type { ShapingForm } from './form.ts';
 import { type Report, readList, readWhole } from './number.ts';
 
-export type GroupsForm = Extract<ShapingForm, { readonly kind: 'bind off' | 'cast on' }>;
-export type GroupShaping = Extract<Shaping, { readonly kind: 'bind off' | 'cast on' }>;
+export type GroupsForm = Extract<ShapingForm, { readonly kind: 'bind off' | 'cast on' | 'turn' }>;
+export type GroupShaping = Extract<Shaping, { readonly kind: 'bind off' | 'cast on' | 'turn' }>;
 
 /**
  * Groups at one edge, or at both. Groups lie at the start of a row and an RS row starts at the right edge, so of
@@ -23,7 +23,7 @@ export function readGroups(form: GroupsForm, row1: Side, at: Where, report: Repo
       .map((count, i) => ({ row: start + i * every, stitches: count }))
       .filter((group) => group.stitches > 0);
   if (form.edge !== 'both') return [{ kind: form.kind, edge: form.edge, groups: from(first) }];
-  const [lead, follow] = edgesFrom(first, row1);
+  const [lead, follow] = edgesFrom(form.kind, first, row1);
   return [
     { kind: form.kind, edge: lead, groups: from(first) },
     { kind: form.kind, edge: follow, groups: from(first + 1) },
@@ -46,7 +46,7 @@ export function writePair(one: GroupShaping, other: GroupShaping, row1: Side): G
   const first = one.groups[0]?.row;
   if (first === undefined || one.kind !== other.kind || one.groups.length !== other.groups.length)
     return undefined;
-  const [lead, follow] = edgesFrom(first, row1);
+  const [lead, follow] = edgesFrom(one.kind, first, row1);
   if (one.edge !== lead || other.edge !== follow) return undefined;
   const follows = one.groups.every((group, i) => {
     const later = other.groups[i];
@@ -55,10 +55,14 @@ export function writePair(one: GroupShaping, other: GroupShaping, row1: Side): G
   return follows ? { ...writeGroups(one), edge: 'both' } : undefined;
 }
 
-/** The edge that starts the row, and the one that starts the next. */
-function edgesFrom(row: number, row1: Side): readonly ['right' | 'left', 'right' | 'left'] {
+/** The edge that a group lies at on the row (it starts there; a turn comes before its end), and the next row's. */
+function edgesFrom(
+  kind: GroupsForm['kind'],
+  row: number,
+  row1: Side,
+): readonly ['right' | 'left', 'right' | 'left'] {
   const isRightSide = (row % 2 === 1) === (row1 === 'RS');
-  return isRightSide ? ['right', 'left'] : ['left', 'right'];
+  return isRightSide !== (kind === 'turn') ? ['right', 'left'] : ['left', 'right'];
 }
 
 function commonMeasure(a: number, b: number): number {

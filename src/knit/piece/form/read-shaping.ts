@@ -26,6 +26,7 @@ export function readShaping(form: ShapingForm, row1: Side, at: Where, report: Re
       return [{ kind: form.kind, rows: readRhythm(form, at, report), from: number(form.from, 'from') }];
     case 'bind off':
     case 'cast on':
+    case 'turn':
       return readGroups(form, row1, at, report);
   }
 }

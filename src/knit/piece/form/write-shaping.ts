@@ -31,12 +31,13 @@ function writeShaping(shaping: Shaping): ShapingForm {
       return { kind: shaping.kind, from: String(shaping.from), ...writeRhythm(shaping.rows) };
     case 'bind off':
     case 'cast on':
+    case 'turn':
       return writeGroups(shaping);
   }
 }
 
 const isGroups = (shaping: Shaping): shaping is GroupShaping =>
-  shaping.kind === 'bind off' || shaping.kind === 'cast on';
+  shaping.kind === 'bind off' || shaping.kind === 'cast on' || shaping.kind === 'turn';
 
 const unsigned = (by: number): { change: 'decrease' | 'increase'; by: string } => ({
   change: by < 0 ? 'decrease' : 'increase',

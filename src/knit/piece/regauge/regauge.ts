@@ -200,7 +200,7 @@ class PartInNewGauge {
 function rowsFor(section: Section, scale: Scale): number {
   if (section.rows === 0) return 0;
   const slopes = section.shaping.flatMap((s) =>
-    s.kind === 'bind off' || s.kind === 'cast on' ? [rowsOfGroups(s.groups, scale)] : [],
+    s.kind === 'bind off' || s.kind === 'cast on' || s.kind === 'turn' ? [rowsOfGroups(s.groups, scale)] : [],
   );
   const least = Math.max(1, ...slopes);
   const wanted = roundLike(section.rows * scale.rows, section.rows);
@@ -225,6 +225,8 @@ function changeOf(shaping: Shaping): number {
       return -shaping.groups.reduce((n, g) => n + g.stitches, 0);
     case 'cast on':
       return shaping.groups.reduce((n, g) => n + g.stitches, 0);
+    case 'turn':
+      return 0;
     case 'across':
       return shaping.by;
   }

@@ -35,6 +35,7 @@ function scaledOne(shaping: Shaping, scale: Scale, rows: number): Result<Shaping
     }
     case 'bind off':
     case 'cast on':
+    case 'turn':
       return ok({ ...shaping, groups: scaledGroups(shaping.groups, scale, rows) });
     case 'across':
       return ok(undefined);

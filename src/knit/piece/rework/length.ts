@@ -57,14 +57,14 @@ export function byMeasure(
 
 /** Groups are laid by the stitch, not by the length: such a section keeps its rows. */
 const hasOnlyAlong = (section: Section): boolean =>
-  section.shaping.every((shaping) => shaping.kind !== 'bind off' && shaping.kind !== 'cast on') ||
+  section.shaping.every((shaping) => shaping.kind !== 'bind off' && shaping.kind !== 'cast on' && shaping.kind !== 'turn') ||
   section.rows > 3 * lastGroup(section);
 
 const lastGroup = (section: Section): number =>
   Math.max(
     0,
     ...section.shaping.flatMap((s) =>
-      s.kind === 'bind off' || s.kind === 'cast on' ? s.groups.map((g) => g.row) : [],
+      s.kind === 'bind off' || s.kind === 'cast on' || s.kind === 'turn' ? s.groups.map((g) => g.row) : [],
     ),
   );
 

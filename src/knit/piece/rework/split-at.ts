@@ -57,7 +57,8 @@ function keep(shaping: Shaping, wanted: (row: number) => boolean, by: number, sh
       ];
     }
     case 'bind off':
-    case 'cast on': {
+    case 'cast on':
+    case 'turn': {
       const groups = shaping.groups
         .filter(({ row }) => wanted(row))
         .map((group) => ({ ...group, row: group.row + by }));

@@ -1,0 +1,52 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { demoGarment } from '../../../src/knit/garment/demo.ts';
+import { draft, expandRow, makingUp, plan, type Recipe } from '../../../src/knit/index.ts';
+
+const design = (() => {
+  const demo = demoGarment('cardigan');
+  if (!demo.ok) throw new Error(demo.faults[0]?.sentence);
+  return demo.value.design;
+})();
+
+const recipesOf = (shoulder: 'steps' | 'short rows', kind: 'pullover' | 'cardigan' | 'vest', gauge: number): readonly Recipe[] => {
+  const made = draft({ ...design, kind, shoulder, gauges: { stocking: { stitches: gauge, rows: gauge * 1.38 } } });
+  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  return made.value.recipes;
+};
+
+const choice = fc.tuple(fc.constantFrom('pullover' as const, 'cardigan' as const, 'vest' as const), fc.double({ min: 16, max: 30, noNaN: true }));
+
+describe('shoulders in short rows', () => {
+  it('can be knitted, and end with every stitch of the shoulder on the needle', () => {
+    fc.assert(
+      fc.property(choice, ([kind, gauge]) => {
+        const steps = recipesOf('steps', kind, gauge);
+        const turns = recipesOf('short rows', kind, gauge);
+        const made = turns.map((recipe) => plan(recipe));
+        expect(made.flatMap((p) => (p.ok ? [] : p.faults))).toEqual([]);
+        const shoulders = (recipes: readonly Recipe[]) => {
+          const steps = makingUp({ name: 'x', pieces: recipes });
+          const found = steps.ok ? steps.value.find((s) => s.kind === 'shoulders') : undefined;
+          return found?.kind === 'shoulders' ? found.stitches : undefined;
+        };
+        expect(shoulders(turns)).toEqual(shoulders(steps));
+      }),
+      { numRuns: 60 },
+    );
+  }, 30_000);
+
+  it('leave more stitches unworked each time, and work every stitch of the row but those', () => {
+    const back = plan(recipesOf('short rows', 'pullover', 22)[0] as Recipe);
+    if (!back.ok) throw new Error(back.faults[0]?.sentence);
+    const rows = back.value.parts.flatMap((p) => p.rows).filter((r) => r.shaping.some((m) => m.kind === 'turn'));
+    expect(rows.length).toBeGreaterThan(4);
+    for (const row of rows) {
+      const all = expandRow(row.steps, row.before);
+      expect(all.at(-1)).toBe('unworked');
+      expect(row.after + 0).toBeLessThanOrEqual(row.before);
+    }
+    const left = rows.filter((r) => r.side === 'RS').map((r) => expandRow(r.steps, r.before).filter((s, i, all) => s === 'unworked' && i > all.lastIndexOf('k')).length);
+    expect([...left].sort((a, b) => a - b)).toEqual(left);
+  });
+});
