@@ -9,7 +9,10 @@ const SHOULDER = 'shoulder';
  */
 export function withShortRows(recipe: Recipe): Recipe {
   const parts = recipe.parts.map((part) => turned(part, outerEdges(part, recipe)));
-  return { ...recipe, parts: parts.map((part, i) => withHandedOn(part, recipe.parts[i] as PartRecipe, recipe)) };
+  return {
+    ...recipe,
+    parts: parts.map((part, i) => withHandedOn(part, recipe.parts[i] as PartRecipe, recipe)),
+  };
 }
 
 /** The edges that lie at the arm: of a shoulder the one that it was parted at, of an open front the right one. */
@@ -30,7 +33,11 @@ function turned(part: PartRecipe, edges: readonly Edge[]): PartRecipe {
 function asTurns(shaping: Shaping, edges: readonly Edge[]): Shaping {
   if (shaping.kind !== 'bind off' || !edges.includes(shaping.edge)) return shaping;
   const by = shaping.edge === 'right' ? 1 : -1;
-  return { kind: 'turn', edge: shaping.edge, groups: shaping.groups.map((g): Group => ({ ...g, row: g.row + by })) };
+  return {
+    kind: 'turn',
+    edge: shaping.edge,
+    groups: shaping.groups.map((g): Group => ({ ...g, row: g.row + by })),
+  };
 }
 
 /** A shoulder parted from the body takes along the stitches that the body now leaves unworked. */
@@ -39,7 +46,9 @@ function withHandedOn(part: PartRecipe, old: PartRecipe, recipe: Recipe): PartRe
   if (!('part' in from) || from.edge === 'middle') return part;
   const parent = recipe.parts.find((p) => p.name === from.part);
   const more = parent ? boundOffAt(parent, from.edge) : 0;
-  return more === 0 || !('part' in old.from) ? part : { ...part, from: { ...from, stitches: from.stitches + more } };
+  return more === 0 || !('part' in old.from)
+    ? part
+    : { ...part, from: { ...from, stitches: from.stitches + more } };
 }
 
 const boundOffAt = (part: PartRecipe, edge: Edge): number =>

@@ -6,11 +6,11 @@ import { gaugeOf } from './gauges.ts';
 import { mirrorRecipe } from './mirror.ts';
 import { type Columns, freshColumns } from './needle.ts';
 import { type Needle, type SpelledOut, spellOut } from './part-rows.ts';
-import { allWorked } from './row-of.ts';
 import { partWidths, rightEdgeShift } from './part-shape.ts';
 import type { Plan, PlannedPart, PlannedRow, PlannedSection } from './planned.ts';
 import { provePart } from './prove.ts';
 import type { PartRecipe, Recipe } from './recipe.ts';
+import { allWorked } from './row-of.ts';
 
 /**
  * Spells a recipe out row by row and works every row over its stitches.

@@ -93,8 +93,11 @@ class RowInWork {
 
   shaped(shaping: RowShaping): Result<BuiltRow> {
     const { first, last } = this.ends();
-    const trouble = this.turned(shaping, first, last) ??
-      this.group(shaping, first) ?? this.tooNarrow(shaping) ?? this.edgesAndMiddle(shaping, first, last);
+    const trouble =
+      this.turned(shaping, first, last) ??
+      this.group(shaping, first) ??
+      this.tooNarrow(shaping) ??
+      this.edgesAndMiddle(shaping, first, last);
     return trouble ? refuse(trouble) : ok(this.done());
   }
 
@@ -187,7 +190,8 @@ class RowInWork {
     if (left > 0 && left >= this.columns.length) return tooFew(left + 1, this.columns.length);
     const edgeWork = (edge: Edge) =>
       shaping[edge] !== undefined || shaping.boundOff?.edge === edge || shaping.castOn?.edge === edge;
-    const clash = (unworked[first] > 0 && edgeWork(first)) || (this.back(shaping, last) > 0 && edgeWork(last));
+    const clash =
+      (unworked[first] > 0 && edgeWork(first)) || (this.back(shaping, last) > 0 && edgeWork(last));
     return clash ? mixed() : undefined;
   }
 

@@ -81,6 +81,14 @@ export function Shape() {
           />
         </>
       )}
+      {armhole !== 'raglan' && (
+        <Choice
+          label={say('draft.shoulder')}
+          value={wished.shoulder ?? 'steps'}
+          options={worded(['steps', 'short rows'] as const)}
+          onChange={(value) => setOwn('shoulder', value)}
+        />
+      )}
       <Choice
         label={say('draft.tapers')}
         value={wished.tapers}

@@ -9,13 +9,25 @@ const design = (() => {
   return demo.value.design;
 })();
 
-const recipesOf = (shoulder: 'steps' | 'short rows', kind: 'pullover' | 'cardigan' | 'vest', gauge: number): readonly Recipe[] => {
-  const made = draft({ ...design, kind, shoulder, gauges: { stocking: { stitches: gauge, rows: gauge * 1.38 } } });
+const recipesOf = (
+  shoulder: 'steps' | 'short rows',
+  kind: 'pullover' | 'cardigan' | 'vest',
+  gauge: number,
+): readonly Recipe[] => {
+  const made = draft({
+    ...design,
+    kind,
+    shoulder,
+    gauges: { stocking: { stitches: gauge, rows: gauge * 1.38 } },
+  });
   if (!made.ok) throw new Error(made.faults[0]?.sentence);
   return made.value.recipes;
 };
 
-const choice = fc.tuple(fc.constantFrom('pullover' as const, 'cardigan' as const, 'vest' as const), fc.double({ min: 16, max: 30, noNaN: true }));
+const choice = fc.tuple(
+  fc.constantFrom('pullover' as const, 'cardigan' as const, 'vest' as const),
+  fc.double({ min: 16, max: 30, noNaN: true }),
+);
 
 describe('shoulders in short rows', () => {
   it('can be knitted, and end with every stitch of the shoulder on the needle', () => {
@@ -39,14 +51,22 @@ describe('shoulders in short rows', () => {
   it('leave more stitches unworked each time, and work every stitch of the row but those', () => {
     const back = plan(recipesOf('short rows', 'pullover', 22)[0] as Recipe);
     if (!back.ok) throw new Error(back.faults[0]?.sentence);
-    const rows = back.value.parts.flatMap((p) => p.rows).filter((r) => r.shaping.some((m) => m.kind === 'turn'));
+    const rows = back.value.parts
+      .flatMap((p) => p.rows)
+      .filter((r) => r.shaping.some((m) => m.kind === 'turn'));
     expect(rows.length).toBeGreaterThan(4);
     for (const row of rows) {
       const all = expandRow(row.steps, row.before);
       expect(all.at(-1)).toBe('unworked');
       expect(row.after + 0).toBeLessThanOrEqual(row.before);
     }
-    const left = rows.filter((r) => r.side === 'RS').map((r) => expandRow(r.steps, r.before).filter((s, i, all) => s === 'unworked' && i > all.lastIndexOf('k')).length);
+    const left = rows
+      .filter((r) => r.side === 'RS')
+      .map(
+        (r) =>
+          expandRow(r.steps, r.before).filter((s, i, all) => s === 'unworked' && i > all.lastIndexOf('k'))
+            .length,
+      );
     expect([...left].sort((a, b) => a - b)).toEqual(left);
   });
 });

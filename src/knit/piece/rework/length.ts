@@ -57,8 +57,9 @@ export function byMeasure(
 
 /** Groups are laid by the stitch, not by the length: such a section keeps its rows. */
 const hasOnlyAlong = (section: Section): boolean =>
-  section.shaping.every((shaping) => shaping.kind !== 'bind off' && shaping.kind !== 'cast on' && shaping.kind !== 'turn') ||
-  section.rows > 3 * lastGroup(section);
+  section.shaping.every(
+    (shaping) => shaping.kind !== 'bind off' && shaping.kind !== 'cast on' && shaping.kind !== 'turn',
+  ) || section.rows > 3 * lastGroup(section);
 
 const lastGroup = (section: Section): number =>
   Math.max(
