@@ -83,7 +83,7 @@ export function Shape() {
       )}
       {armhole !== 'raglan' && (
         <Choice
-          label={say('draft.shoulder')}
+          label={say('draft.shoulderWay')}
           value={wished.shoulder ?? 'steps'}
           options={worded(['steps', 'short rows'] as const)}
           onChange={(value) => setOwn('shoulder', value)}

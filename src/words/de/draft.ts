@@ -112,7 +112,7 @@ export const words: Translation<typeof english> = {
   direction: 'Ärmel gestrickt',
   'cuff up': 'Vom Bündchen nach oben',
   'top down': 'Von oben nach unten',
-  shoulder: 'Schulterschräge',
+  shoulderWay: 'Schulterschräge',
   steps: 'In Stufen abgekettet',
   'short rows': 'Verkürzte Reihen',
   tapers: 'Schräge Kanten',

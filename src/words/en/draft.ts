@@ -113,7 +113,7 @@ export const words = {
   direction: 'Sleeve knitted',
   'cuff up': 'From the cuff up',
   'top down': 'From the top down',
-  shoulder: 'Slope of the shoulder',
+  shoulderWay: 'Slope of the shoulder',
   steps: 'Bound off in steps',
   'short rows': 'Short rows',
   tapers: 'Slanting edges',
