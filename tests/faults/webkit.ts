@@ -20,7 +20,7 @@ export interface WebKitMachine extends Machine {
 const screen = ':87';
 let xvfb: ChildProcess | undefined;
 
-export const webkitEngine: Engine & { open(profile?: string): Promise<WebKitMachine> } = {
+export const webkitEngine: Omit<Engine, 'open'> & { open(profile?: string): Promise<WebKitMachine> } = {
   name: 'WebKit',
   async open(profile = newProfile()) {
     await startScreen();
