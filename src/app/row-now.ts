@@ -1,3 +1,4 @@
+import { countAt } from '../knit/piece/count/count-at.ts';
 import type { PlannedPart, PlannedRow, PlannedSection } from '../knit/piece/planned.ts';
 
 /** What the hand and the ear are told when a row is done. */
@@ -15,9 +16,8 @@ export const rowAt = (part: PlannedPart, rows: number): PlannedRow | undefined =
 export const sectionOf = (part: PlannedPart, row: PlannedRow): PlannedSection | undefined =>
   part.sections[row.section];
 
-/** Stitches on the needle when `rows` are worked. */
-export const countAt = (part: PlannedPart, rows: number): number =>
-  rows === 0 ? part.start : (part.rows[rows - 1]?.after ?? part.left);
+/** Stitches on the needle when `rows` are worked, as counted anew where a rework took the count as it was. */
+export const onNeedleAt = (part: PlannedPart, rows: number): number => countAt(part, rows) ?? part.left;
 
 /** The first shaping row after the one in hand. */
 export function nextShaping(part: PlannedPart, rows: number): PlannedRow | undefined {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { countAt, feelsAt, isShaping, nextShaping, rowAt } from '../../src/app/row-now.ts';
+import { onNeedleAt, feelsAt, isShaping, nextShaping, rowAt } from '../../src/app/row-now.ts';
 import { sampleGarment } from '../../src/knit/garment/sample.ts';
 import { plan } from '../../src/knit/piece/plan.ts';
 
@@ -46,7 +46,7 @@ describe('the next shaping', () => {
 
 describe('the count', () => {
   it('is that of the start before row 1 and that after the last row worked from then on', () => {
-    expect([countAt(back, 0), countAt(back, 117), countAt(back, 192)]).toEqual([118, 112, 36]);
+    expect([onNeedleAt(back, 0), onNeedleAt(back, 117), onNeedleAt(back, 192)]).toEqual([118, 112, 36]);
     expect(rowAt(back, 192)).toBeUndefined();
   });
 });
