@@ -45,7 +45,9 @@ describe('the check of the documents', () => {
 
 describe('the top level', () => {
   it('holds nothing but the two documents, the settings, three folders and what tools demand', () => {
-    const ignored = readFileSync('.gitignore', 'utf8').split(/\/?\n/);
+    const ignored = readFileSync('.gitignore', 'utf8')
+      .split('\n')
+      .map((line) => line.replaceAll('/', ''));
     const demanded = ['LICENSE', 'index.html', 'package-lock.json', ...ignored];
     const own = [
       'README.md',
