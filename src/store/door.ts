@@ -1,5 +1,6 @@
 import { ok, type Result, refuse } from '../knit/fault.ts';
 import { finalFault, nameOf, Refusal, storeFault } from './faults.ts';
+import { inTime, pause } from './in-time.ts';
 import { abort, type Opened, openDatabase } from './open.ts';
 import { type Migration, type StoreName, type Tx } from './schema.ts';
 
@@ -8,7 +9,9 @@ export interface DoorOptions {
   readonly name: string;
   readonly migrations: readonly Migration[];
   /** how long a transaction or an opening may give no answer, ms */
-  readonly patienceMs: number;
+  readonly patienceMs: () => number;
+  /** the same for work on the whole box, ms */
+  readonly longPatienceMs: () => number;
   /** the shortest wait before it is opened anew, ms */
   readonly pauseMs?: number | undefined;
   /** told when the state of the connection changes */
@@ -28,13 +31,21 @@ export type DoorState =
   /** the browser has closed it; the next transaction opens it again */
   | 'closed';
 
+/** 'whole box': work that may honestly take long, such as a backup read in. */
+export type Pace = 'a tap' | 'whole box';
+
 /** The one way to the database. Resolves only after the transaction is complete on disk. */
 export interface Door {
-  read<T>(stores: readonly StoreName[], work: (tx: Tx<'readonly'>) => Promise<T>): Promise<Result<T>>;
+  read<T>(
+    stores: readonly StoreName[],
+    work: (tx: Tx<'readonly'>) => Promise<T>,
+    pace?: Pace,
+  ): Promise<Result<T>>;
   /** `again` is true when an earlier try may have been stored although no answer came */
   write<T>(
     stores: readonly StoreName[],
     work: (tx: Tx<'readwrite'>, again: boolean) => Promise<T>,
+    pace?: Pace,
   ): Promise<Result<T>>;
   readonly state: () => DoorState;
   close(): void;
@@ -53,7 +64,7 @@ export function openDoor(options: DoorOptions): Door {
   let factory: IDBFactory | undefined;
   let away = false;
   let turns = 0;
-  const patience = () => (away ? Math.min(SHORT_PATIENCE_MS, options.patienceMs) : options.patienceMs);
+  const patience = () => (away ? Math.min(SHORT_PATIENCE_MS, options.patienceMs()) : options.patienceMs());
 
   const enter = (next: DoorState) => {
     if (state === next) return;
@@ -104,6 +115,7 @@ export function openDoor(options: DoorOptions): Door {
     stores: readonly StoreName[],
     mode: 'readonly' | 'readwrite',
     work: (tx: Tx<never>) => Promise<T>,
+    patienceMs: number,
   ): Promise<T> {
     if (opened.newer && mode === 'readwrite') throw new Refusal('database-newer');
     const tx = opened.db.transaction([...stores], mode, { durability: 'strict' });
@@ -119,7 +131,7 @@ export function openDoor(options: DoorOptions): Door {
         await done;
         return value;
       }),
-      patience(),
+      patienceMs,
       () => {},
     );
   }
@@ -135,6 +147,7 @@ export function openDoor(options: DoorOptions): Door {
     stores: readonly StoreName[],
     mode: 'readonly' | 'readwrite',
     work: (tx: Tx<never>, again: boolean) => Promise<T>,
+    pace: Pace = 'a tap',
   ): Promise<Result<T>> {
     const tries = away ? 1 : 1 + REOPENS;
     for (let attempt = 0; attempt < tries; attempt += 1) {
@@ -143,7 +156,9 @@ export function openDoor(options: DoorOptions): Door {
         await pause((WAITS[attempt] ?? 0) * (options.pauseMs ?? PAUSE_MS));
         if (connection === undefined) await chooseFactory(attempt);
         used = connect();
-        const value = await once(await used, stores, mode, (tx) => work(tx, attempt > 0));
+        const opened = await used;
+        const waits = pace === 'whole box' ? options.longPatienceMs() : patience();
+        const value = await once(opened, stores, mode, (tx) => work(tx, attempt > 0), waits);
         away = false;
         return ok(value);
       } catch (error) {
@@ -157,34 +172,9 @@ export function openDoor(options: DoorOptions): Door {
   }
 
   return {
-    read: (stores, work) => through(stores, 'readonly', work as never),
-    write: (stores, work) => through(stores, 'readwrite', work as never),
+    read: (stores, work, pace) => through(stores, 'readonly', work as never, pace),
+    write: (stores, work, pace) => through(stores, 'readwrite', work as never, pace),
     state: () => state,
     close: () => drop(connection),
   };
-}
-
-const pause = (ms: number): Promise<void> =>
-  ms === 0 ? Promise.resolve() : new Promise((resolve) => setTimeout(resolve, ms));
-
-/** The value, or a TimeoutError; what comes too late goes to `late`. */
-function inTime<T>(value: Promise<T>, ms: number, late: (value: T) => void): Promise<T> {
-  return new Promise((resolve, reject) => {
-    let over = false;
-    const timer = setTimeout(() => {
-      over = true;
-      reject(new DOMException('no answer', 'TimeoutError'));
-    }, ms);
-    value.then(
-      (got) => {
-        clearTimeout(timer);
-        if (over) late(got);
-        else resolve(got);
-      },
-      (error: unknown) => {
-        clearTimeout(timer);
-        reject(error);
-      },
-    );
-  });
 }

@@ -26,6 +26,8 @@ export interface StoreOptions {
   readonly migrations?: readonly Migration[];
   /** how long the box may give no answer before it is opened anew, ms */
   readonly patienceMs?: number;
+  /** the same for work on the whole box, such as a backup read in, ms */
+  readonly longPatienceMs?: number;
   /** the shortest wait before it is opened anew, ms */
   readonly pauseMs?: number;
 }
@@ -98,7 +100,8 @@ export async function openStore(options: StoreOptions = {}): Promise<Result<Stor
     factory: options.factory ?? (() => globalThis.indexedDB),
     spareFactory: options.spareFactory ?? frameFactory,
     migrations: options.migrations ?? migrations,
-    patienceMs: options.patienceMs ?? 8000,
+    patienceMs: () => options.patienceMs ?? 8000,
+    longPatienceMs: () => options.longPatienceMs ?? 300_000,
     pauseMs: options.pauseMs,
     onState: () => changes.tellHere({ kind: 'state' }),
   });

@@ -45,15 +45,6 @@ describe('a hostile or broken file', () => {
     expect(({} as Record<string, unknown>)['more']).toBeUndefined();
   }, 600_000);
 
-  it('that comes late to its broken picture leaves the box as it was', async () => {
-    const store = await knittedBox();
-    const before = await everything(store);
-    const photos = honest.photos.map((photo) => ({ ...photo, image: 'data:image/png;base64,A' }));
-    const read = given(readBackup(JSON.stringify({ ...honest, photos })));
-    expect(codesOf(await importBackup(store.box, read, 'replace'))).toEqual(['backup-damaged']);
-    expect(await everything(store)).toEqual(before);
-  });
-
   const refused: readonly (readonly [string, string, string])[] = [
     ['with a key of the prototype', JSON.stringify(honest).replace('"settings":{', '"settings":{"__proto__":{"a":1},'), 'backup-damaged'],
     ['from a newer app', JSON.stringify({ ...honest, version: 2 }), 'backup-newer'],
@@ -62,6 +53,7 @@ describe('a hostile or broken file', () => {
     ['that is no JSON', 'PK\u0003\u0004', 'backup-not-json'],
     ['that was cut off', JSON.stringify(honest).slice(0, -20), 'backup-not-json'],
     ['with a number beyond all numbers', JSON.stringify(honest).replace('"madeAt":', '"madeAt":1e999,"was":'), 'backup-damaged'],
+    ['with a broken picture', JSON.stringify(honest).replace(/(base64,[^"=]*)[^"]=*"/, '$1"'), 'backup-damaged'],
     ['with a picture that could carry a script', JSON.stringify(honest).replace('data:image/png', 'data:image/svg+xml'), 'backup-damaged'],
   ];
   for (const [name, text, code] of refused) {

@@ -7,9 +7,6 @@ import { byId } from './stable.ts';
 /** The stores that a backup speaks of: all of them. */
 export const backupStores: readonly StoreName[] = storeNames;
 
-/** A whole box may take long to read or write: how long it may stay silent, ms. */
-export const WHOLE_BOX_MS = 300_000;
-
 /** Kept by the device for itself: its letters, and the file that it keeps up to date. */
 const ownSettings: ReadonlySet<string> = new Set(['device', 'backup file']);
 

@@ -7,7 +7,7 @@ import { readBackup } from './read.ts';
 
 /** Everything in the box, photos included. */
 export async function exportAll(box: Box): Promise<Result<Backup>> {
-  const read = await box.door.read(backupStores, (tx) => readContents(tx, box.now()));
+  const read = await box.door.read(backupStores, (tx) => readContents(tx, box.now()), 'whole box');
   if (!read.ok) return read;
   const { backup, photos } = read.value;
   return ok({ ...backup, photos: await Promise.all(photos.map(photoToText)) });

@@ -1,4 +1,4 @@
-import { ok, type Result, refuse } from '../../knit/fault.ts';
+import { ok, type Result } from '../../knit/fault.ts';
 import { summaryOf, writePlaces } from '../garments.ts';
 import { newestPlans } from '../plan-versions.ts';
 import type { PhotoRecord } from '../records.ts';
@@ -7,7 +7,6 @@ import type { Box } from '../store.ts';
 import { each } from '../together.ts';
 import { backupStores, isOwnSetting, readContents } from './contents.ts';
 import type { Backup } from './document.ts';
-import { backupFault } from './faults.ts';
 import { mergeBackups } from './merge.ts';
 import { photoToText, textToPhoto } from './photo-text.ts';
 import { type ImportMode, type Preview, preview } from './preview.ts';
@@ -24,9 +23,11 @@ type Write = Tx<'readwrite'>;
 /** Reads a backup into the box in one transaction: all of it, or nothing. */
 export async function importBackup(box: Box, file: Backup, mode: ImportMode): Promise<Result<Imported>> {
   const pictures = file.photos.map(textToPhoto);
-  const broken = pictures.indexOf(undefined);
-  if (broken >= 0) return refuse(backupFault('backup-damaged', { path: `photos.${broken}`, what: 'picture' }));
-  const written = await box.door.write(backupStores, (tx) => writeImport(tx, box, file, mode, pictures as PhotoRecord[]));
+  const written = await box.door.write(
+    backupStores,
+    (tx) => writeImport(tx, box, file, mode, pictures),
+    'whole box',
+  );
   if (!written.ok) return written;
   const { here, photos, garments, changed } = written.value;
   box.sentinel.change((was) => ({ garments, entries: Math.max(was.entries, file.entries.length) }));
@@ -38,13 +39,14 @@ async function writeImport(tx: Write, box: Box, file: Backup, mode: ImportMode, 
   const { backup: here, photos } = await readContents(tx as unknown as Tx<'readonly'>, box.now());
   const known = new Set(photos.map((photo) => photo.id));
   const after = mode === 'replace' ? file : mergeBackups(here, file);
+  const changed = preview(here, file, mode, known);
   await writeDifference(tx, 'garments', here.garments, after.garments);
   await writeDifference(tx, 'plans', here.plans, after.plans);
   await writeDifference(tx, 'log', here.entries, after.entries);
   await writePhotos(tx, mode, known, pictures);
   await writeSettings(tx, mode, here.settings, file.settings);
-  await writeAllPlaces(tx, after);
-  return { here, photos, garments: after.garments.length, changed: preview(here, file, mode, known) };
+  await writeAllPlaces(tx, after, new Set(changed.garments.map((garment) => garment.id)));
+  return { here, photos, garments: after.garments.length, changed };
 }
 
 async function writeDifference<Name extends 'garments' | 'plans' | 'log'>(
@@ -96,18 +98,19 @@ async function writeSettings(tx: Write, mode: ImportMode, here: Backup['settings
   );
 }
 
-/** Places and summaries are told anew from what is there now. */
-async function writeAllPlaces(tx: Write, after: Backup): Promise<void> {
-  const garments = new Set(after.garments.map((garment) => garment.id));
-  for (const garment of after.garments) {
-    const plans = after.plans.filter((plan) => plan.garment === garment.id);
+/** Places and summaries of what has changed are told anew from what is there now. */
+async function writeAllPlaces(tx: Write, after: Backup, changed: ReadonlySet<string>): Promise<void> {
+  const garments = new Map(after.garments.map((garment) => [garment.id, garment]));
+  for (const id of changed) {
+    const garment = garments.get(id);
+    if (garment === undefined) {
+      const places = await tx.objectStore('places').index('garment').getAllKeys(id);
+      await each(places, (key) => tx.objectStore('places').delete(key));
+      await tx.objectStore('summaries').delete(id);
+      continue;
+    }
+    const plans = after.plans.filter((plan) => plan.garment === id);
     const places = await writePlaces(tx, garment, newestPlans(plans), true);
     await tx.objectStore('summaries').put(summaryOf(garment, places));
-  }
-  for (const gone of await tx.objectStore('summaries').getAllKeys()) {
-    if (garments.has(gone)) continue;
-    const places = await tx.objectStore('places').index('garment').getAllKeys(gone);
-    await each(places, (key) => tx.objectStore('places').delete(key));
-    await tx.objectStore('summaries').delete(gone);
   }
 }

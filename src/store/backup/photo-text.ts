@@ -12,13 +12,9 @@ export async function photoToText({ image, ...photo }: PhotoRecord): Promise<Pho
   return { ...photo, image: `data:${image.type};base64,${btoa(binary)}` };
 }
 
-/** The picture of a text that passed the door of backups; undefined where its base64 does not come out. */
-export function textToPhoto({ image, ...photo }: PhotoText): PhotoRecord | undefined {
+/** The picture of a text that passed the door of backups. */
+export function textToPhoto({ image, ...photo }: PhotoText): PhotoRecord {
   const [head = '', body = ''] = image.split(',', 2);
   const type = head.slice('data:'.length, -';base64'.length);
-  try {
-    return { ...photo, image: new Blob([Uint8Array.from(atob(body), (sign) => sign.charCodeAt(0))], { type }) };
-  } catch {
-    return undefined;
-  }
+  return { ...photo, image: new Blob([Uint8Array.from(atob(body), (sign) => sign.charCodeAt(0))], { type }) };
 }

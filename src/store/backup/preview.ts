@@ -44,7 +44,7 @@ export interface MakeChange {
 
 /** Looks at the box and the file, and changes nothing. */
 export async function previewImport(box: Box, file: Backup, mode: ImportMode): Promise<Result<Preview>> {
-  const read = await box.door.read(backupStores, (tx) => readContents(tx, box.now()));
+  const read = await box.door.read(backupStores, (tx) => readContents(tx, box.now()), 'whole box');
   if (!read.ok) return read;
   const { backup: here, photos } = read.value;
   return ok(preview(here, file, mode, new Set(photos.map((photo) => photo.id))));
