@@ -45,9 +45,20 @@ export function saysNeedle(mm: number): string {
 /** '50 g' or '1.76 oz' stay with the ball band: yarn is weighed in grams everywhere, lengths follow her unit. */
 export const saysGrams = (grams: number): string => `${saysNumber(grams, { digits: grams < 20 ? 1 : 0 })} g`;
 
-/** One metre is 1.0936 yards (a yard is 0.9144 m exactly, same agreement). */
-export function saysYarnLength(metres: number): string {
-  if (speech.value.units === 'cm') return `${saysNumber(metres, { digits: 0 })} m`;
-  const yards = saysNumber(metres / 0.9144, { digits: 0 });
-  return `${yards} ${speech.value.language === 'de' ? 'Yards' : 'yd'}`;
-}
+/** One yard is 0.9144 m exactly (the same agreement). */
+const METRES_PER_YARD = 0.9144;
+
+const metresPerUnit = (): number => (speech.value.units === 'in' ? METRES_PER_YARD : 1);
+
+/** 'm' or 'yd' (German: 'm' or 'Yards'): of yarn. */
+export const yarnUnit = (): string =>
+  speech.value.units === 'cm' ? 'm' : speech.value.language === 'de' ? 'Yards' : 'yd';
+
+/** For a field: metres of yarn as the number she types, in her unit, to a tenth. */
+export const yarnToType = (metres: number): number => Math.round((metres / metresPerUnit()) * 10) / 10;
+
+/** For a field: the number she typed, in metres of yarn. */
+export const yarnTyped = (value: number): number => value * metresPerUnit();
+
+export const saysYarnLength = (metres: number): string =>
+  `${saysNumber(metres / metresPerUnit(), { digits: 0 })} ${yarnUnit()}`;

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
+import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { openPhone, type Phone, removeProfiles } from './drive.ts';
 import { knitterAt } from './knitter.ts';
@@ -7,7 +8,7 @@ import { knitterAt } from './knitter.ts';
 afterAll(removeProfiles);
 
 async function withPhone(use: (phone: Phone, url: string) => Promise<void>): Promise<void> {
-  const host = await serve({ root: 'dist' });
+  const host = await serve({ root: dist });
   const phone = await openPhone();
   await use(phone, host.url);
   await phone.close();
@@ -84,10 +85,13 @@ describe('with the keyboard alone', () => {
 });
 
 describe('by the accessibility tree alone', () => {
-  it('has a name for everything that is pressed, and says row, shaping and count', () =>
+  it('goes from the workbasket to ten rows knitted: each row is said with its side, its work and its count, a shaping row as one', () =>
     withPhone(async ({ page }, url) => {
       await page.goto(url);
-      await page.getByRole('link', { name: /Open the sample/ }).click();
+      await page
+        .getByRole('main')
+        .getByRole('link', { name: /^Open the sample/ })
+        .click();
       await page.getByRole('heading', { level: 1, name: 'Back' }).waitFor();
       const pad = page.getByRole('button', { name: 'Row done', exact: true });
       await liveText(page).getByText('Row 1 of 192, right side.').waitFor();
@@ -96,18 +100,38 @@ describe('by the accessibility tree alone', () => {
           (it) => document.getElementById(it.getAttribute('aria-describedby') ?? '')?.textContent,
         ),
       ).toContain('118');
-      await pad.click();
+      for (let row = 2; row <= 11; row += 1) {
+        await pad.click();
+        const side = row % 2 ? 'right side' : 'wrong side';
+        await liveText(page).getByText(`Row ${row} of 192, ${side}.`).waitFor();
+        const sentence = (await liveText(page).textContent()) ?? '';
+        expect(sentence).toMatch(row % 2 ? /knit 2, purl 2/ : /purl 2, knit 2/);
+        expect(sentence).toMatch(/118 stitches after it\.$/);
+        expect(await page.getByRole('region', { name: `Row ${row} of 192` }).count()).toBe(1);
+      }
+      expect(await page.getByRole('progressbar').getAttribute('aria-valuetext')).toBe('Row 10 of 192');
+      await page.goto(`${url}#/k/sample/back/0/1?row=118`);
+      await page.getByRole('button', { name: 'Row 118 is next' }).click();
       await liveText(page)
-        .getByText(/^Row 2 of 192, wrong side\. .* 118 stitches after it\./)
+        .getByText(/Row 118 of 192, wrong side\. Shaping: bind off 6 at the left edge\./)
         .waitFor();
-      await page.goto(`${url}#/k/sample/back/0/1?row=119`);
-      await page.getByRole('button', { name: 'Row 119 is next' }).click();
+      await pad.click();
       await liveText(page)
         .getByText(
           /^Row 119 of 192, right side\. Shaping: decrease at both edges\. .* 104 stitches after it\./,
         )
         .waitFor();
-      expect(await page.getByRole('progressbar').getAttribute('aria-valuetext')).toBe('Row 118 of 192');
+    }));
+
+  it('has a name for everything that is pressed', () =>
+    withPhone(async ({ page }, url) => {
+      const knitter = knitterAt(page, url);
+      await knitter.openSample();
+      await page.locator('.place-map svg').first().waitFor();
+      const tree = await page.locator('body').ariaSnapshot();
+      const pressed = tree.match(/- (?:button|link|slider|switch)\b[^\n]*/g) ?? [];
+      expect(pressed.length).toBeGreaterThan(8);
+      expect(pressed.filter((line) => !line.includes('"'))).toEqual([]);
     }));
 
   it('announces each row once the taps have settled, not each tap of a burst', () =>

@@ -168,6 +168,7 @@ export const sights: readonly Sight[] = [
   ...counting,
   ...garment,
   ...beginnings,
+  screenSight('backup', 'backup', '#/backup', (page) => page.locator('.backup').waitFor()),
   screenSight('settings', 'settings', '#/settings', (page) =>
     page.getByRole('heading', { name: 'While knitting' }).waitFor(),
   ),

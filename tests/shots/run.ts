@@ -6,19 +6,28 @@ import { mkdirSync, rmSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { openPhone, removeProfiles } from '../browser/drive.ts';
 import { knitterAt } from '../browser/knitter.ts';
+import { type Look, looks, openSettings, wear } from '../browser/looks.ts';
 import { type Sight, sights } from '../browser/sights.ts';
 import { buildIfNeeded, dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
-import { type Look, looks, wear } from './looks.ts';
 
 const folder = 'shots';
 const wanted = new RegExp(process.argv[2] ?? '');
 const fileOf = (sight: Sight, look: Look) => `${sight.name.replaceAll(' ', '-')}.${look.name}`;
 
+/** Of a page that goes on and on (a plan as paper) the beginning shows how it looks. */
+const MOST_HEIGHT_PX = 3500;
+
 /** An open sheet and what lies at the foot belong to the window; else the page is taken whole. */
 async function take(page: Page, sight: Sight, look: Look): Promise<void> {
+  const path = `${folder}/${fileOf(sight, look)}.png`;
   const inWindow = sight.screen === 'knitting' || (await page.locator('dialog[open]').count()) > 0;
-  await page.screenshot({ path: `${folder}/${fileOf(sight, look)}.png`, fullPage: !inWindow });
+  if (inWindow) await page.screenshot({ path });
+  else {
+    const whole = await page.evaluate(() => document.documentElement.scrollHeight);
+    const clip = { x: 0, y: 0, width: look.width, height: Math.min(whole, MOST_HEIGHT_PX) };
+    await page.screenshot({ path, fullPage: true, clip });
+  }
 }
 
 buildIfNeeded();
@@ -27,10 +36,7 @@ mkdirSync(folder, { recursive: true });
 const host = await serve({ root: dist });
 const phone = await openPhone({ reducedMotion: 'reduce', density: 1 });
 const knitter = knitterAt(phone.page, host.url);
-const settings = await phone.context.newPage();
-await settings.goto(`${host.url}#/settings`);
-await settings.getByRole('heading', { name: 'While knitting' }).waitFor();
-await phone.page.bringToFront();
+const settings = await openSettings(phone.page, host.url);
 let taken = 0;
 for (const sight of sights) {
   await sight.come(phone.page, knitter);

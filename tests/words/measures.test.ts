@@ -6,6 +6,9 @@ import {
   saysLength,
   saysNeedle,
   saysYarnLength,
+  yarnToType,
+  yarnTyped,
+  yarnUnit,
 } from '../../src/words/measures.ts';
 import { needleNumber, needleSizes } from '../../src/words/needle-sizes.ts';
 import { loadWords, speak } from '../../src/words/say.ts';
@@ -13,6 +16,27 @@ import { plainSpeech } from '../../src/words/settings.ts';
 
 beforeAll(() => loadWords('ui'));
 afterEach(() => speak(plainSpeech));
+
+describe('lengths of yarn', () => {
+  it('are metres or yards, said and typed', async () => {
+    expect([saysYarnLength(120), yarnUnit(), yarnToType(120), yarnTyped(120)]).toEqual([
+      '120 m',
+      'm',
+      120,
+      120,
+    ]);
+    await speak({ units: 'in' });
+    // a yard is 0.9144 m exactly (international yard and pound agreement, 1959)
+    expect([saysYarnLength(91.44), yarnUnit(), yarnToType(91.44), yarnTyped(100)]).toEqual([
+      '100 yd',
+      'yd',
+      100,
+      91.44,
+    ]);
+    for (let metres = 1; metres < 900; metres += 7.5)
+      expect(yarnTyped(yarnToType(metres))).toBeCloseTo(metres, -0.5);
+  });
+});
 
 describe('lengths', () => {
   it('are centimetres to a millimetre, or inches to a quarter as tapes have them', async () => {

@@ -3,6 +3,7 @@ import type { GarmentRecord } from '../../store/records.ts';
 import { Card } from '../../ui/card/card.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
+import { yarnToType, yarnTyped, yarnUnit } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import type { ChangeYarn } from './yarn-screen.tsx';
 
@@ -36,7 +37,7 @@ export function BandFields({
       label={label}
       unit={unit}
       bare
-      decimals={field === 'grams' || field === 'metres'}
+      decimals={field === 'grams'}
       min={least}
       value={yarn[field]}
       onChange={(value) => set((now) => withNumber(now, field, value, least))}
@@ -50,7 +51,17 @@ export function BandFields({
         {text('colour', say('yarn.colour'))}
         {text('dyeLot', say('yarn.dyeLot'), say('yarn.dyeLotHint'))}
         {number('grams', say('yarn.grams'), say('yarn.unitGrams'))}
-        {number('metres', say('yarn.metres'), 'm')}
+        <NumberField
+          label={say('yarn.metres')}
+          unit={yarnUnit()}
+          bare
+          decimals
+          min={0}
+          value={yarn.metres === undefined ? undefined : yarnToType(yarn.metres)}
+          onChange={(value) =>
+            set((now) => withNumber(now, 'metres', value === undefined ? undefined : yarnTyped(value), 0))
+          }
+        />
         {number('balls', say('yarn.balls'))}
         {number('strands', say('yarn.strands'), undefined, 1)}
       </div>

@@ -1,5 +1,5 @@
 import './print.css';
-import type { PlannedPart } from '../../knit/piece/planned.ts';
+import type { PlannedPart, PlannedSection } from '../../knit/piece/planned.ts';
 import { saysFabric, saysShaping, saysSide, saysStitches } from '../../words/craft.ts';
 import { saysLength, saysNeedle } from '../../words/measures.ts';
 import { saysNumber } from '../../words/numbers.ts';
@@ -71,7 +71,7 @@ function PaperPart({ part, alone }: { readonly part: PlannedPart; readonly alone
             {section.last >= section.first && (
               <tr class="paper-section">
                 <th colSpan={3} scope="rowgroup">
-                  {`${section.name}: ${saysFabric(section.fabric)}, ${saysNeedle(section.needle)}, ${saysLength(heightOf(part, i))}`}
+                  {saysSectionHead(section, heightOf(part, i))}
                 </th>
               </tr>
             )}
@@ -88,6 +88,12 @@ function PaperPart({ part, alone }: { readonly part: PlannedPart; readonly alone
 }
 
 /** mm that a section adds to the part */
+/** The one row that binds off has no height to speak of. */
+function saysSectionHead({ name, fabric, needle }: PlannedSection, heightMm: number): string {
+  const facts = [saysFabric(fabric), saysNeedle(needle), ...(heightMm < 1 ? [] : [saysLength(heightMm)])];
+  return `${name}: ${facts.join(', ')}`;
+}
+
 function heightOf(part: PlannedPart, section: number): number {
   const { first, last } = part.sections[section] ?? { first: 1, last: 0 };
   const at = (n: number) => part.rows[n - 1]?.height ?? part.base;

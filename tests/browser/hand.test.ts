@@ -1,0 +1,222 @@
+import type { Page } from 'playwright-core';
+import { afterAll, describe, expect, it } from 'vitest';
+import { dist } from '../run/built.ts';
+import { serve } from '../run/serve.ts';
+import { openPhone, removeProfiles } from './drive.ts';
+import { type Knitter, knitterAt } from './knitter.ts';
+import { until } from './until.ts';
+
+afterAll(removeProfiles);
+
+/** What the phone was asked to do; stands in for its motor, loudspeaker, voice and headset. */
+interface Felt {
+  readonly buzzes: number[][];
+  readonly tones: number[];
+  readonly said: string[];
+  readonly headset: Record<string, (() => void) | null>;
+  /** added to the clock, ms */
+  later: number;
+}
+
+declare global {
+  interface Window {
+    felt: Felt;
+  }
+}
+
+function standIns(): void {
+  const felt: Felt = { buzzes: [], tones: [], said: [], headset: {}, later: 0 };
+  window.felt = felt;
+  const now = Date.now.bind(Date);
+  Date.now = () => now() + felt.later;
+  Object.defineProperty(navigator, 'vibrate', {
+    value: (pattern: number[]) => felt.buzzes.push(pattern) > 0,
+  });
+  const param = (set: (value: number) => void) =>
+    Object.defineProperty({ setValueAtTime() {}, exponentialRampToValueAtTime() {} }, 'value', { set });
+  class Sound {
+    readonly state = 'running';
+    readonly currentTime = 0;
+    readonly destination = {};
+    createOscillator() {
+      const voice = {
+        frequency: param((hertz) => felt.tones.push(hertz)),
+        connect: () => voice,
+        start() {},
+        stop() {},
+      };
+      return voice;
+    }
+    createGain() {
+      return { gain: param(() => undefined), connect: () => ({}) };
+    }
+  }
+  Object.defineProperty(window, 'AudioContext', { value: Sound });
+  Object.defineProperty(window, 'speechSynthesis', {
+    value: { cancel() {}, speak: ({ text }: SpeechSynthesisUtterance) => felt.said.push(text) },
+  });
+  if ('mediaSession' in navigator)
+    navigator.mediaSession.setActionHandler = (action, turn) => {
+      felt.headset[action] = turn as (() => void) | null;
+    };
+}
+
+async function knitting(use: (page: Page, knitter: Knitter) => Promise<void>): Promise<void> {
+  const host = await serve({ root: dist });
+  const phone = await openPhone();
+  await phone.page.addInitScript(standIns);
+  const knitter = knitterAt(phone.page, host.url);
+  await knitter.openSample();
+  await use(phone.page, knitter);
+  expect(phone.complaints).toEqual([]);
+  await phone.close();
+  await host.close();
+}
+
+const felt = (page: Page) =>
+  page.evaluate(() => ({ ...window.felt, headset: Object.keys(window.felt.headset) }));
+const shown = (page: Page, row: number) => page.getByText(`Row ${row} of 192`).first().waitFor();
+const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
+
+async function goTo(page: Page, knitter: Knitter, row: number): Promise<void> {
+  await knitter.open(`#/k/sample/back/0/1?row=${row}`);
+  await button(page, `Row ${row} is next`).tap();
+  await knitter.pad.waitFor();
+}
+
+/** Turns a switch of the tools sheet on. */
+async function switchOn(page: Page, name: string): Promise<void> {
+  await button(page, 'Tools').tap();
+  await page.getByRole('switch', { name }).tap();
+  await button(page, 'Close').tap();
+}
+
+describe('the hand and the ear', () => {
+  it('are told apart: a plain row comes, a shaping row comes, a section ends, the part ends', () =>
+    knitting(async (page, knitter) => {
+      await switchOn(page, 'Tick at each row');
+      // the sample's back: rib to row 18, its first shaping on row 117, 192 rows
+      for (const row of [2, 18, 116, 192]) {
+        await goTo(page, knitter, row);
+        const before = (await felt(page)).buzzes.length;
+        await knitter.pad.tap();
+        await until(
+          () => felt(page),
+          ({ buzzes }) => buzzes.length > before,
+        );
+      }
+      const { buzzes, tones } = await felt(page);
+      expect(buzzes).toHaveLength(4);
+      expect(new Set(buzzes.map(String)).size).toBe(4);
+      const [plain = [], , shaping = [], end = []] = buzzes;
+      const length = (pattern: readonly number[]) => pattern.reduce((sum, ms) => sum + ms, 0);
+      expect(length(plain)).toBeLessThan(length(shaping));
+      expect(length(shaping)).toBeLessThan(length(end));
+      expect(tones.length).toBeGreaterThan(4);
+    }));
+
+  it('hear each row that comes, once she asks for it', () =>
+    knitting(async (page, knitter) => {
+      await knitter.knit(1);
+      expect((await felt(page)).said).toEqual([]);
+      await switchOn(page, 'Read each row aloud');
+      await knitter.knit(1);
+      const { said } = await until(
+        () => felt(page),
+        (now) => now.said.length > 0,
+      );
+      expect(said.at(-1)).toMatch(/^Row 3 of 192, right side\. .* 118 stitches after it\.$/);
+    }));
+
+  it('are cautioned after a long sitting, and never again when she has said so', () =>
+    knitting(async (page, knitter) => {
+      const caution = page.getByText('Rest your hands a moment');
+      const minutes = (count: number) =>
+        page.evaluate((ms) => {
+          window.felt.later += ms;
+        }, count * 60_000);
+      for (let i = 0; i < 12; i += 1) {
+        await knitter.knit(1);
+        await minutes(4);
+      }
+      await caution.waitFor();
+      await button(page, 'Do not remind me').tap();
+      await until(
+        () => caution.count(),
+        (count) => count === 0,
+      );
+      for (let i = 0; i < 13; i += 1) {
+        await knitter.knit(1);
+        await minutes(4);
+      }
+      expect(await caution.count()).toBe(0);
+    }));
+});
+
+describe('a headset', () => {
+  it('finishes a row with next and takes it back with previous', () =>
+    knitting(async (page) => {
+      await until(
+        () => felt(page),
+        ({ headset }) => headset.includes('nexttrack'),
+      );
+      await page.evaluate(() => window.felt.headset.nexttrack?.());
+      await shown(page, 2);
+      await page.evaluate(() => window.felt.headset.previoustrack?.());
+      await shown(page, 1);
+    }));
+});
+
+describe('the lock', () => {
+  it('takes no tap and no key until its button is held', () =>
+    knitting(async (page, knitter) => {
+      await button(page, 'Lock').tap();
+      const hold = page.getByRole('button', { name: 'Hold to unlock' });
+      await hold.waitFor();
+      expect(await knitter.pad.count()).toBe(0);
+      await hold.tap();
+      await page.keyboard.press('ArrowRight');
+      await page.keyboard.press('PageDown');
+      await page.touchscreen.tap(195, 300);
+      await shown(page, 1);
+      await hold.hover();
+      await page.mouse.down();
+      await knitter.pad.waitFor();
+      await page.mouse.up();
+      await shown(page, 1);
+      await knitter.knit(1);
+    }));
+});
+
+describe('the look', () => {
+  it('is dark and warm in the evening, and the pad lies under the thumb that she chose', () =>
+    knitting(async (page, knitter) => {
+      const middle = async () => {
+        const box = await knitter.pad.boundingBox();
+        return (box?.x ?? 0) + (box?.width ?? 0) / 2;
+      };
+      expect(await middle()).toBeGreaterThan(195);
+      await switchOn(page, 'Evening light');
+      const [red = 0, , blue = 255] = await page.evaluate(
+        () => getComputedStyle(document.documentElement).backgroundColor.match(/\d+/g)?.map(Number) ?? [],
+      );
+      expect(red).toBeLessThan(40);
+      expect(blue).toBeLessThanOrEqual(red);
+      await knitter.open('#/settings');
+      await page.getByText('Left', { exact: true }).tap();
+      await knitter.open('#/k/sample/back/0/1');
+      await knitter.pad.waitFor();
+      expect(await middle()).toBeLessThan(195);
+    }));
+});
+
+describe('the words of a row', () => {
+  it('are explained when they are touched', () =>
+    knitting(async (page, knitter) => {
+      await goTo(page, knitter, 119);
+      await page.locator('.row-work').tap();
+      const sheet = page.getByRole('dialog', { name: 'What the words mean' });
+      await sheet.getByText('slip, slip, knit').waitFor();
+      await sheet.getByText('right side', { exact: false }).first().waitFor();
+    }));
+});

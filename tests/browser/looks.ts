@@ -1,0 +1,110 @@
+import type { Page } from 'playwright-core';
+
+/** One way in which every screen has to hold. */
+export interface Look {
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+  readonly colorScheme?: 'light' | 'dark';
+  readonly forcedColors?: 'active';
+  /** root text size in per cent */
+  readonly text?: number;
+  /** lines, words and letters set wide as WCAG 1.4.12 has it */
+  readonly spaced?: boolean;
+  readonly language?: 'Deutsch';
+  readonly dimmed?: boolean;
+  readonly dir?: 'rtl';
+}
+
+const common = { width: 390, height: 844 } as const;
+const small = { width: 320, height: 640 } as const;
+
+/** The first is the plain one, which each sight is come to in. */
+export const looks: readonly [Look, ...Look[]] = [
+  { name: 'light-390', ...common },
+  { name: 'dark-390', ...common, colorScheme: 'dark' },
+  { name: 'dimmed-390', ...common, colorScheme: 'dark', dimmed: true },
+  { name: 'light-320', ...small },
+  { name: 'light-820', width: 820, height: 1180 },
+  { name: 'landscape-844', width: 844, height: 390 },
+  { name: 'text-200', ...common, text: 200 },
+  { name: 'spaced-390', ...common, spaced: true },
+  { name: 'german-320', ...small, language: 'Deutsch' },
+  { name: 'rtl-390', ...common, dir: 'rtl' },
+  { name: 'forced-390', ...common, forcedColors: 'active' },
+];
+
+/** WCAG 2.2, success criterion 1.4.12. */
+const spacing =
+  '* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important; }' +
+  'p { margin-block-end: 2em !important; }';
+
+/** Puts a page into a look; the language goes by the settings, in a window of their own, as two windows do. */
+export async function wear(page: Page, settings: Page, look: Look): Promise<void> {
+  await page.setViewportSize({ width: look.width, height: look.height });
+  await page.emulateMedia({
+    colorScheme: look.colorScheme ?? 'light',
+    forcedColors: look.forcedColors ?? 'none',
+    reducedMotion: 'reduce',
+  });
+  await speak(page, settings, look.language ?? 'English');
+  await page.evaluate(
+    async ({ text, dir, dimmed, sheet }) => {
+      const root = document.documentElement;
+      root.style.fontSize = `${text}%`;
+      root.dir = dir;
+      root.dataset.dim = String(dimmed);
+      // the page's own policy refuses a style element; a sheet made by script is let in
+      const spaced = new CSSStyleSheet();
+      spaced.replaceSync(sheet);
+      document.adoptedStyleSheets = [spaced];
+      for (const scrolled of [root, ...document.querySelectorAll('.screen-main')]) scrolled.scrollTop = 0;
+      await new Promise((done) => requestAnimationFrame(() => setTimeout(done, 30)));
+    },
+    {
+      text: look.text ?? 100,
+      dir: look.dir ?? 'ltr',
+      dimmed: look.dimmed ?? false,
+      sheet: look.spaced ? spacing : '',
+    },
+  );
+}
+
+async function speak(page: Page, settings: Page, language: 'English' | 'Deutsch'): Promise<void> {
+  const tag = language === 'English' ? 'en' : 'de';
+  if ((await page.evaluate(() => document.documentElement.lang)) === tag) return;
+  await settings.getByText(language, { exact: true }).first().click();
+  await page.waitForFunction((wanted) => document.documentElement.lang === wanted, tag);
+}
+
+/** Opens the window in which `wear` changes the language. */
+export async function openSettings(page: Page, url: string): Promise<Page> {
+  const settings = await page.context().newPage();
+  await settings.goto(`${url}#/settings`);
+  await settings.getByRole('heading', { name: 'While knitting' }).waitFor();
+  await page.bringToFront();
+  return settings;
+}
+
+/** What can be moved sideways though it should not: the page, the screen's own scroller, an open sheet. */
+export const movesSideways = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const boxes = [
+      document.documentElement,
+      ...document.querySelectorAll('.screen-main, dialog[open] .sheet-body'),
+    ];
+    const out = (box: Element): string => {
+      const edges = box.getBoundingClientRect();
+      const all = [...box.querySelectorAll('*')].filter((it) => {
+        const { left, right, width } = it.getBoundingClientRect();
+        return width > 0 && (right > edges.right + 1 || left < edges.left - 1);
+      });
+      return all
+        .map((it) => it.getAttribute('class') ?? it.tagName)
+        .slice(-3)
+        .join(' / ');
+    };
+    return boxes
+      .filter((box) => box.scrollWidth - box.clientWidth > 1)
+      .map((box) => `${box.className || 'page'} by ${box.scrollWidth - box.clientWidth} px (${out(box)})`);
+  });

@@ -1,0 +1,72 @@
+import type { Page } from 'playwright-core';
+import { afterAll, describe, expect, it } from 'vitest';
+import { dist } from '../run/built.ts';
+import { serve } from '../run/serve.ts';
+import { openPhone, removeProfiles } from './drive.ts';
+import { knitterAt } from './knitter.ts';
+import { openSettings } from './looks.ts';
+import { sights } from './sights.ts';
+
+afterAll(removeProfiles);
+
+/** How the app is to speak, by the choices of the settings screen, and what it must then not say. */
+const speeches = [
+  {
+    choose: ['UK', 'Centimetres', 'Old UK', 'In full words'],
+    never:
+      /\b(bind|binding|bound)[ -]off|gauge|stockinette|seed stitch|\bcolor\b|\bcenter\b|[\d½¼¾] in\b|\byd\b|\bUS \d|\bk2tog\b|\bssk\b|\bsts\b/i,
+  },
+  {
+    choose: ['US', 'Inches', 'US', 'Abbreviated'],
+    never:
+      /\bcast off|casting off|tension|stocking stitch|moss stitch|colour|centre|\d cm\b|\d m\b|knit 2 together/i,
+  },
+] as const;
+
+/** The settings name both; what she typed herself and a pattern to hand on stand as they were written. */
+const speaksOtherwise = new Set(['settings', 'pass on', 'link opened', 'damaged link']);
+
+/** All that is to be read or heard, without what she typed. */
+const words = (page: Page) =>
+  page.evaluate(() => {
+    const labels = [...document.querySelectorAll('[aria-label], [title], [aria-valuetext]')].map((it) =>
+      ['aria-label', 'title', 'aria-valuetext'].map((name) => it.getAttribute(name) ?? '').join(' '),
+    );
+    return `${document.body.innerText} ${labels.join(' ')}`;
+  });
+
+async function choose(page: Page, settings: Page, choices: readonly string[]): Promise<void> {
+  const groups = ['Knitting terms', 'Lengths', 'Needle sizes', 'Row instructions'];
+  for (const [i, choice] of choices.entries())
+    await settings
+      .getByRole('group', { name: groups[i] ?? '' })
+      .getByText(choice, { exact: true })
+      .first()
+      .click();
+  await page.waitForTimeout(100);
+}
+
+describe('terms, lengths, needles and wording', () => {
+  it.each(speeches)(
+    'are $choose on every screen',
+    async ({ choose: choices, never }) => {
+      const host = await serve({ root: dist });
+      const phone = await openPhone({ reducedMotion: 'reduce', density: 1 });
+      const knitter = knitterAt(phone.page, host.url);
+      const settings = await openSettings(phone.page, host.url);
+      await choose(phone.page, settings, choices);
+      const found: string[] = [];
+      for (const sight of sights) {
+        await sight.come(phone.page, knitter);
+        const said = await words(phone.page);
+        const wrong = speaksOtherwise.has(sight.name) ? null : never.exec(said);
+        if (wrong)
+          found.push(`${sight.name}: …${said.slice(Math.max(0, wrong.index - 40), wrong.index + 40)}…`);
+      }
+      expect(found).toEqual([]);
+      await phone.close();
+      await host.close();
+    },
+    240_000,
+  );
+});
