@@ -42,7 +42,7 @@ export function wearSettings(root: HTMLElement): () => void {
   return effect(() => {
     const { theme, dim } = settings.value;
     root.lang = speech.value.language;
-    root.dataset['theme'] = theme;
-    root.dataset['dim'] = String(dim);
+    root.dataset.theme = theme;
+    root.dataset.dim = String(dim);
   });
 }
