@@ -2,7 +2,15 @@ import { ok, type Result, refuse } from '../knit/fault.ts';
 import type { Changes } from './changes.ts';
 import { storeFault } from './faults.ts';
 import type { Journal } from './journal.ts';
-import { type InHand, inHandStores, latest, present, readEntries, readInHand, readSettings } from './reads.ts';
+import {
+  type InHand,
+  inHandStores,
+  latest,
+  present,
+  readEntries,
+  readInHand,
+  readSettings,
+} from './reads.ts';
 import type { Box, Store } from './store.ts';
 import type { Taps } from './taps.ts';
 import { makesRange } from './write-log.ts';
@@ -30,18 +38,24 @@ async function later<M, T>(load: () => Promise<M>, ask: (part: M) => Promise<Res
 
 function garmentCalls(
   box: CallsNeed,
-): Names<'list' | 'garment' | 'saveGarment' | 'deleteGarment' | 'plan' | 'placesOf' | 'entriesOfGarment' | 'rework'> {
+): Names<
+  'list' | 'garment' | 'saveGarment' | 'deleteGarment' | 'plan' | 'placesOf' | 'entriesOfGarment' | 'rework'
+> {
   const { door } = box;
   const writes = () => import('./garment-writes.ts');
   return {
     list: () => door.read(['summaries'], (tx) => tx.objectStore('summaries').getAll()),
     garment: (id) =>
-      door.read(['garments'], async (tx) => present(await tx.objectStore('garments').get(id), 'no-such-garment')),
+      door.read(['garments'], async (tx) =>
+        present(await tx.objectStore('garments').get(id), 'no-such-garment'),
+      ),
     saveGarment: (garment, plans) => later(writes, (part) => part.saveGarment(box, garment, plans)),
     deleteGarment: (id) => later(writes, (part) => part.deleteGarment(box, id)),
-    plan: (id) => door.read(['plans'], async (tx) => present(await tx.objectStore('plans').get(id), 'no-such-plan')),
+    plan: (id) =>
+      door.read(['plans'], async (tx) => present(await tx.objectStore('plans').get(id), 'no-such-plan')),
     placesOf: (id) => door.read(['places'], (tx) => tx.objectStore('places').index('garment').getAll(id)),
-    entriesOfGarment: (id) => door.read(['log'], (tx) => tx.objectStore('log').index('make').getAll(makesRange(id))),
+    entriesOfGarment: (id) =>
+      door.read(['log'], (tx) => tx.objectStore('log').index('make').getAll(makesRange(id))),
     rework: (key, plan, options = {}) => later(writes, (part) => part.rework(box, key, plan, options)),
   };
 }
@@ -49,7 +63,9 @@ function garmentCalls(
 function placeCalls({
   door,
   taps,
-}: CallsNeed): Names<'place' | 'latestPlaces' | 'inHand' | 'entriesOf' | 'finishRow' | 'undo' | 'goTo' | 'append'> {
+}: CallsNeed): Names<
+  'place' | 'latestPlaces' | 'inHand' | 'entriesOf' | 'finishRow' | 'undo' | 'goTo' | 'append'
+> {
   /** the last one painted: what the screen goes on with while the box is away */
   let painted: InHand | undefined;
 
@@ -84,7 +100,8 @@ function placeCalls({
   };
 }
 
-const isSilent = (result: Result<unknown>): boolean => !result.ok && result.faults[0]?.code === 'store-not-answering';
+const isSilent = (result: Result<unknown>): boolean =>
+  !result.ok && result.faults[0]?.code === 'store-not-answering';
 
 function boxCalls(
   need: CallsNeed,

@@ -2,7 +2,7 @@ import { ok, type Result, refuse } from '../knit/fault.ts';
 import { finalFault, nameOf, Refusal, storeFault } from './faults.ts';
 import { inTime, pause } from './in-time.ts';
 import { abort, type Opened, openDatabase } from './open.ts';
-import { type Migration, type StoreName, type Tx } from './schema.ts';
+import type { Migration, StoreName, Tx } from './schema.ts';
 
 export interface DoorOptions {
   readonly factory: () => IDBFactory | undefined;

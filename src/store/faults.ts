@@ -8,7 +8,8 @@ export const storeFaults = {
   'storage-full': 'The phone has no room left. Nothing was changed. Free some space and try again.',
   'storage-refused': 'The browser does not let Ridgeline keep anything, as in a private window.',
   'store-not-answering': 'The browser has closed its storage. Nothing was changed. Reload and try again.',
-  'database-newer': 'This garment box was opened by a newer Ridgeline. It can be read and saved to a file only.',
+  'database-newer':
+    'This garment box was opened by a newer Ridgeline. It can be read and saved to a file only.',
   'database-blocked': 'Another open Ridgeline window is older. Close it and try again.',
   'database-strange': 'The storage of this address is not as Ridgeline made it. Nothing was touched.',
   'migration-failed': 'The garment box could not be brought up to date. It is as it was.',

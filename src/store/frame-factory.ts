@@ -1,4 +1,11 @@
-const classes = ['IDBDatabase', 'IDBTransaction', 'IDBObjectStore', 'IDBIndex', 'IDBCursor', 'IDBRequest'] as const;
+const classes = [
+  'IDBDatabase',
+  'IDBTransaction',
+  'IDBObjectStore',
+  'IDBIndex',
+  'IDBCursor',
+  'IDBRequest',
+] as const;
 
 let last: HTMLIFrameElement | undefined;
 
@@ -28,6 +35,9 @@ export async function frameFactory(): Promise<IDBFactory | undefined> {
 function adopt(inside: Window & typeof globalThis): void {
   for (const name of classes) Object.setPrototypeOf(inside[name].prototype, globalThis[name].prototype);
   for (const step of ['advance', 'continue', 'continuePrimaryKey'] as const) {
-    Object.defineProperty(inside.IDBCursor.prototype, step, { value: IDBCursor.prototype[step], configurable: true });
+    Object.defineProperty(inside.IDBCursor.prototype, step, {
+      value: IDBCursor.prototype[step],
+      configurable: true,
+    });
   }
 }

@@ -106,7 +106,10 @@ async function dropUnusedPlans(
   newest: NewestPlans,
   places: readonly PlaceRecord[],
 ): Promise<void> {
-  const used = new Set([...places.map((place) => place.plan), ...[...newest.values()].map((plan) => plan.id)]);
+  const used = new Set([
+    ...places.map((place) => place.plan),
+    ...[...newest.values()].map((plan) => plan.id),
+  ]);
   const idle = known.filter((plan) => !used.has(plan.id));
   if (idle.length === 0) return;
   const entries = await tx.objectStore('log').index('make').getAll(makesRange(garment));

@@ -75,7 +75,9 @@ function undone(held: readonly HeldTap[]): number | undefined {
 function readTap(value: unknown): HeldTap | undefined {
   const { n, wish, before, after } = (value ?? {}) as Record<string, unknown>;
   const { id, make, at, kind } = (wish ?? {}) as Record<string, unknown>;
-  const whole = [n, before, after, at].every((number) => typeof number === 'number' && Number.isFinite(number));
+  const whole = [n, before, after, at].every(
+    (number) => typeof number === 'number' && Number.isFinite(number),
+  );
   const named = typeof id === 'string' && typeof make === 'string' && entryKinds.includes(kind as EntryKind);
   return whole && named ? (value as HeldTap) : undefined;
 }

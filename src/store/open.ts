@@ -1,7 +1,14 @@
+import type { IDBPDatabase, IDBPTransaction } from 'idb';
 import { wrap } from 'idb';
 import { nameOf, Refusal } from './faults.ts';
-import { type Db, type Migration, newestVersion, type RidgelineDb, type StoreName, storeNames } from './schema.ts';
-import type { IDBPDatabase, IDBPTransaction } from 'idb';
+import {
+  type Db,
+  type Migration,
+  newestVersion,
+  type RidgelineDb,
+  type StoreName,
+  storeNames,
+} from './schema.ts';
 
 export interface Opened {
   readonly db: Db;

@@ -31,7 +31,9 @@ export interface Room {
 export async function roomLeft(storage = manager()): Promise<Room | undefined> {
   try {
     const { usage, quota } = (await storage?.estimate?.()) ?? {};
-    return usage === undefined || quota === undefined ? undefined : { used: usage, free: Math.max(0, quota - usage) };
+    return usage === undefined || quota === undefined
+      ? undefined
+      : { used: usage, free: Math.max(0, quota - usage) };
   } catch {
     return undefined;
   }

@@ -5,11 +5,22 @@ import type { PhotoRecord } from './records.ts';
 import type { Box } from './store.ts';
 
 /** The kinds of picture that a backup can carry, and the largest, bytes. */
-export const photoTypes: readonly string[] = ['image/png', 'image/jpeg', 'image/webp', 'image/gif', 'image/avif'];
+export const photoTypes: readonly string[] = [
+  'image/png',
+  'image/jpeg',
+  'image/webp',
+  'image/gif',
+  'image/avif',
+];
 export const LARGEST_PHOTO = 8_000_000;
 
 /** Keeps a picture of a garment. Faults: 'not-storable', 'no-such-garment'. */
-export function addPhoto(box: Box, garment: string, image: Blob, caption?: string): Promise<Result<PhotoRecord>> {
+export function addPhoto(
+  box: Box,
+  garment: string,
+  image: Blob,
+  caption?: string,
+): Promise<Result<PhotoRecord>> {
   const photo: PhotoRecord = {
     id: `${box.device}-${randomId(14)}`,
     garment,

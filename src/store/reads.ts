@@ -64,7 +64,10 @@ export async function readEntries(tx: Read, key: string, lastN: number | undefin
   return lastN === 0 ? [] : entries.slice(-lastN);
 }
 
-export function present<T>(value: T | undefined, code: 'no-such-garment' | 'no-such-make' | 'no-such-plan'): T {
+export function present<T>(
+  value: T | undefined,
+  code: 'no-such-garment' | 'no-such-make' | 'no-such-plan',
+): T {
   if (value === undefined) throw new Refusal(code);
   return value;
 }

@@ -42,8 +42,13 @@ export interface PlanRecord {
   readonly plan: PlannedPart;
 }
 
-export const planId = (garment: string, piece: string, part: number, mirror: boolean, version: number): string =>
-  `${garment}/${piece}/${part}/${mirror ? 'm' : 's'}/${version}`;
+export const planId = (
+  garment: string,
+  piece: string,
+  part: number,
+  mirror: boolean,
+  version: number,
+): string => `${garment}/${piece}/${part}/${mirror ? 'm' : 's'}/${version}`;
 
 /** Derived from the log and written in the same transaction. */
 export interface PlaceRecord extends MakeId {

@@ -21,7 +21,12 @@ export async function writeRework(
   const place = present(await tx.objectStore('places').get(wish.make), 'no-such-make');
   if (again && (await tx.objectStore('log').get(wish.id)) !== undefined) return place;
   const newest = newestPlans(await tx.objectStore('plans').index('garment').getAll(place.garment));
-  const stored = await writePlan(tx, newest, { ...plan, garment: place.garment, piece: place.piece, part: place.part });
+  const stored = await writePlan(tx, newest, {
+    ...plan,
+    garment: place.garment,
+    piece: place.piece,
+    part: place.part,
+  });
   const row = wish.row ?? place.rows;
   // already there: the same rework asked for again, because no answer came the first time
   const there = stored.id === place.plan && row === place.rows;

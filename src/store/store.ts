@@ -57,7 +57,11 @@ export interface Store {
   /** a check, note, lifeline, or the striking out of one; the place stays */
   append(key: string, entry: NewEntry): Promise<Result<Tapped>>;
   /** a new plan for a make, with the rows worked on it (as many as now unless said) and the piece's new recipe */
-  rework(key: string, plan: PlanRecord, options?: { readonly recipe?: Recipe; readonly rows?: number }): Promise<Result<Tapped>>;
+  rework(
+    key: string,
+    plan: PlanRecord,
+    options?: { readonly recipe?: Recipe; readonly rows?: number },
+  ): Promise<Result<Tapped>>;
   /** in order; only the newest ones where `lastN` is given */
   entriesOf(key: string, options?: { readonly lastN?: number }): Promise<Result<readonly LogEntry[]>>;
   /** of all makes of a garment; the order within each make is the log's */

@@ -34,8 +34,11 @@ export async function writeWish(tx: Write, wish: Wish, again: boolean): Promise<
 }
 
 /** Logs a move to a row of another plan, whose length may differ from the place's. */
-export const writeMove = (tx: Write, wish: Wish & { row: number }, place: PlaceRecord): Promise<PlaceRecord> =>
-  write(tx, place, [entryOf(wish, place, wish.row, wish.plan)]);
+export const writeMove = (
+  tx: Write,
+  wish: Wish & { row: number },
+  place: PlaceRecord,
+): Promise<PlaceRecord> => write(tx, place, [entryOf(wish, place, wish.row, wish.plan)]);
 
 const LONGEST_TEXT = 20_000;
 const HIGHEST_COUNT = 100_000;
@@ -88,7 +91,8 @@ async function writeUndo(tx: Write, wish: Wish, place: PlaceRecord): Promise<Pla
 async function writeStrike(tx: Write, wish: Wish, place: PlaceRecord): Promise<PlaceRecord> {
   const undoes = wish.undoes ?? '';
   const entry = await tx.objectStore('log').get(undoes);
-  if (entry === undefined || entry.make !== wish.make || knits(entry.kind)) throw new Refusal('no-such-entry');
+  if (entry === undefined || entry.make !== wish.make || knits(entry.kind))
+    throw new Refusal('no-such-entry');
   return write(tx, place, [{ ...entryOf(wish, place, place.rows, undefined), undoes }]);
 }
 

@@ -52,19 +52,21 @@ function change(holder: Record<string, Json>, what: number, which: number): void
   const keys = Object.keys(holder);
   const key = keys[which % Math.max(1, keys.length)] ?? 'more';
   const odd = oddValues[which % oddValues.length];
-  const deeds: (() => void)[] = [
-    () => void (holder[key] = odd),
-    () => void delete holder[key],
-    () =>
-      void (holder[
-        oddKeys[which % oddKeys.length] === '__proto__' ? 'protokey' : String(oddKeys[which % oddKeys.length])
-      ] = odd),
-    () => void (Array.isArray(holder) && holder.push(holder[0])),
-    () => void (Array.isArray(holder) && holder.reverse()),
-    () =>
-      void (typeof holder[key] === 'number' && (holder[key] = (holder[key] as number) + ((which % 5) - 2))),
-    () => void (typeof holder[key] === 'string' && (holder[key] = `${String(holder[key])}!`)),
-    () => void (holder[key] = holder[keys[(which + 1) % Math.max(1, keys.length)] ?? 'more']),
+  const oddKey = String(oddKeys[which % oddKeys.length]);
+  const set = (name: string, value: Json) => {
+    holder[name] = value;
+  };
+  const list = Array.isArray(holder) ? (holder as Json[]) : [];
+  const deeds: (() => unknown)[] = [
+    () => set(key, odd),
+    () => delete holder[key],
+    // written as '__proto__' only in the text: as a key of ours it would not be one
+    () => set(oddKey === '__proto__' ? 'protokey' : oddKey, odd),
+    () => list.push(list[0]),
+    () => list.reverse(),
+    () => typeof holder[key] === 'number' && set(key, holder[key] + ((which % 5) - 2)),
+    () => typeof holder[key] === 'string' && set(key, `${holder[key]}!`),
+    () => set(key, holder[keys[(which + 1) % Math.max(1, keys.length)] ?? 'more']),
   ];
   deeds[what % deeds.length]?.();
 }

@@ -70,7 +70,10 @@ describe('sittings', () => {
         fc.array(fc.nat(200 * MINUTE), { minLength: 100, maxLength: 100 }),
         ({ entries }, gaps) => {
           let at = 0;
-          const timed = entries.map((entry, i) => ({ ...entry, at: (at += gaps[i] ?? 0) }));
+          const timed = entries.map((entry, i) => {
+            at += gaps[i] ?? 0;
+            return { ...entry, at };
+          });
           const undone = new Set(timed.map((entry) => entry.undoes));
           const rows = timed.filter((entry) => entry.kind === 'row' && !undone.has(entry.id));
           const found = sittings(timed);

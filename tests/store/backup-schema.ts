@@ -1,7 +1,7 @@
+import { stitchNames } from '../../src/knit/index.ts';
 import { backupDocument } from '../../src/store/backup/document.ts';
 import { LIMITS, part, recipe, steps } from '../../src/store/shapes/craft-shapes.ts';
 import { garmentRecord, logEntry, photoText, planRecord } from '../../src/store/shapes/record-shapes.ts';
-import { stitchNames } from '../../src/knit/index.ts';
 
 /** What this file reads of the shapes that the store validates with. */
 interface Shape {
@@ -23,7 +23,10 @@ const named = new Map<unknown, string>([
 
 /** The JSON Schema (draft 2020-12) of a backup, told from the door itself: the published file cannot drift from it. */
 export function backupSchema(): Schema {
-  const defs = [...named].map(([shape, name]): [string, Schema] => [name, name === 'steps' ? stepList : bodyOf(shape)]);
+  const defs = [...named].map(([shape, name]): [string, Schema] => [
+    name,
+    name === 'steps' ? stepList : bodyOf(shape),
+  ]);
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     title: 'Ridgeline backup, version 1',
@@ -75,7 +78,11 @@ function plain(it: Shape): Schema {
     case 'array':
       return { type: 'array', items: schemaOf(it['item']) };
     case 'record':
-      return { type: 'object', propertyNames: schemaOf(it['key']), additionalProperties: schemaOf(it['value']) };
+      return {
+        type: 'object',
+        propertyNames: schemaOf(it['key']),
+        additionalProperties: schemaOf(it['value']),
+      };
     case 'strict_object':
       return strictObject(it['entries'] as Record<string, Shape>);
     case 'union':
@@ -95,7 +102,10 @@ function strictObject(entries: Record<string, Shape>): Schema {
     name,
     schemaOf(optional(name) ? shape['wrapped'] : shape),
   ]);
-  return object(Object.fromEntries(properties), Object.keys(entries).filter((name) => !optional(name)));
+  return object(
+    Object.fromEntries(properties),
+    Object.keys(entries).filter((name) => !optional(name)),
+  );
 }
 
 function object(properties: Record<string, Schema>, required = Object.keys(properties)): Schema {

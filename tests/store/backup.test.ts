@@ -83,7 +83,11 @@ describe('reading a backup in', () => {
     given(await importBackup(store.box, file, 'merge'));
     expect(await everything(store)).toEqual(before);
     given(await importBackup(store.box, given(await exportAll(other.box)), 'merge'));
-    expect(given(await store.list()).map((one) => one.id).sort()).toEqual(['scarf', 'shawl']);
+    expect(
+      given(await store.list())
+        .map((one) => one.id)
+        .sort(),
+    ).toEqual(['scarf', 'shawl']);
     expect(given(await store.place(LONG)).rows).toBe(8);
   });
 

@@ -4,11 +4,11 @@ import type { Result } from '../../src/knit/fault.ts';
 import { exportAll } from '../../src/store/backup/export.ts';
 import { importBackup } from '../../src/store/backup/import.ts';
 import { openStore, type Store } from '../../src/store/store.ts';
-import { FaultyFactory, fuse, type Mishap, mishaps } from './faulty-factory.ts';
 import type { Wish } from '../../src/store/write-log.ts';
+import { FaultyFactory, fuse, type Mishap, mishaps } from './faulty-factory.ts';
 import { knittedBox } from './knitted-box.ts';
-import { codesOf, given, LONG, nextName, planOf, scarf } from './scenario.ts';
 import { memoryKeep } from './memory-keep.ts';
+import { codesOf, given, LONG, nextName, planOf, scarf } from './scenario.ts';
 
 type Path = (store: Store) => Promise<Result<unknown>>;
 
@@ -121,7 +121,13 @@ const retry = (path: Path, store: Store): Promise<unknown> =>
   });
 
 /** Runs a path with its k-th step failing; false when the path has no k-th step. */
-async function failAt(path: Path, k: number, mishap: Mishap, lasting: boolean, ends: Awaited<ReturnType<typeof undisturbed>>) {
+async function failAt(
+  path: Path,
+  k: number,
+  mishap: Mishap,
+  lasting: boolean,
+  ends: Awaited<ReturnType<typeof undisturbed>>,
+) {
   const { store, fuse: wire, reopen } = await bench(path, mishap);
   Object.assign(wire, { at: wire.step + k, mishap, lasting });
   const answer = await path(store);
@@ -135,7 +141,9 @@ async function failAt(path: Path, k: number, mishap: Mishap, lasting: boolean, e
   }
   store.close();
   const after = await reopen();
-  expect(await contents(after), `${mishap} at step ${k}, answered ${JSON.stringify(answer)}`).toEqual(ends.after);
+  expect(await contents(after), `${mishap} at step ${k}, answered ${JSON.stringify(answer)}`).toEqual(
+    ends.after,
+  );
   after.close();
   return blown > 0;
 }
@@ -151,7 +159,8 @@ const stride: Readonly<Record<string, number>> = {
   'delete a garment': 3,
   rework: 2,
 };
-const strideOf = (name: string): number => (process.env['RIDGELINE_FAULTS'] === 'all' ? 1 : (stride[name] ?? 1));
+const strideOf = (name: string): number =>
+  process.env['RIDGELINE_FAULTS'] === 'all' ? 1 : (stride[name] ?? 1);
 
 for (const lasting of [false, true]) {
   describe(lasting ? 'a store that fails from some step on' : 'a store that fails once', () => {

@@ -60,7 +60,12 @@ describe('a storage that the browser has closed', () => {
     expect(given(await store.entriesOf(LONG))).toHaveLength(2);
   });
 
-  for (const mishap of ['throws', 'never answers', 'aborts without an error', 'is closed by the browser'] as const) {
+  for (const mishap of [
+    'throws',
+    'never answers',
+    'aborts without an error',
+    'is closed by the browser',
+  ] as const) {
     it(`and ${mishap}: she knits on, the rows are held, and they are written once it answers`, async () => {
       const { open, fail, heal } = phone(mishap === 'never answers' ? { patienceMs: IMPATIENT_MS } : {});
       const store = await withScarf(given(await open()), 2);
@@ -88,7 +93,9 @@ describe('a storage that the browser has closed', () => {
     given(await store.finishRow(LONG));
     given(await store.finishRow(LONG));
     store.close();
-    const kept = [0, 1, 2, 3, 4].flatMap((i) => keep.key(i) ?? []).map((key) => [key, keep.getItem(key) ?? ''] as const);
+    const kept = [0, 1, 2, 3, 4]
+      .flatMap((i) => keep.key(i) ?? [])
+      .map((key) => [key, keep.getItem(key) ?? ''] as const);
     const first = given(await openStore({ ...options, factory: () => sound }));
     expect(given(await first.place(LONG)).rows).toBe(4);
     first.close();
@@ -269,7 +276,9 @@ describe('a browser that refuses its storage', () => {
       },
     };
     expect(codesOf(await openStore({ ...options, factory: () => undefined }))).toEqual(['storage-refused']);
-    expect(codesOf(await openStore({ ...options, factory: () => refusing as never }))).toEqual(['storage-refused']);
+    expect(codesOf(await openStore({ ...options, factory: () => refusing as never }))).toEqual([
+      'storage-refused',
+    ]);
   });
 
   it('holds a database that is not ours, which is left alone', async () => {

@@ -1,5 +1,5 @@
-import { FDBRequestLike, forceClose, type Inner } from './fake-inside.ts';
 import { IDBFactory } from 'fake-indexeddb';
+import { FDBRequestLike, forceClose, type Inner } from './fake-inside.ts';
 
 /** What a browser's storage was seen to do, at any of its calls. */
 export const mishaps = [
@@ -24,7 +24,17 @@ export interface Fuse {
 
 export const fuse = (): Fuse => ({ step: 0, at: undefined, mishap: 'throws', lasting: false, blown: 0 });
 
-const requests = ['get', 'getAll', 'getAllKeys', 'count', 'put', 'add', 'delete', 'openCursor', 'openKeyCursor'];
+const requests = [
+  'get',
+  'getAll',
+  'getAllKeys',
+  'count',
+  'put',
+  'add',
+  'delete',
+  'openCursor',
+  'openKeyCursor',
+];
 
 /** A database factory in memory that fails at the step the fuse says; its data can be opened by a sound one too. */
 export class FaultyFactory extends IDBFactory {
@@ -38,7 +48,10 @@ export class FaultyFactory extends IDBFactory {
   override open(name: string, version?: number): never {
     if (blows(this.fuse)) {
       if (this.fuse.mishap === 'never answers') return FDBRequestLike() as never;
-      throw new DOMException('opening failed', this.fuse.mishap === 'has no room' ? 'QuotaExceededError' : 'UnknownError');
+      throw new DOMException(
+        'opening failed',
+        this.fuse.mishap === 'has no room' ? 'QuotaExceededError' : 'UnknownError',
+      );
     }
     const request = version === undefined ? this.sound.open(name) : this.sound.open(name, version);
     request.addEventListener('success', () => tamperDb(request.result as never, this.fuse));
@@ -57,7 +70,8 @@ function tamperDb(db: Inner, fuse: Fuse): void {
   const real = db.transaction.bind(db);
   db.transaction = (...args: unknown[]) => {
     const bad = blows(fuse);
-    if (bad && fuse.mishap === 'throws') throw new DOMException('The database connection is closing.', 'InvalidStateError');
+    if (bad && fuse.mishap === 'throws')
+      throw new DOMException('The database connection is closing.', 'InvalidStateError');
     const tx = real(...args);
     tamperTx(db, tx, fuse);
     if (bad) happen(db, tx, fuse.mishap);

@@ -12,7 +12,15 @@ describe('saving a garment', () => {
       ['scarf/long/0/1', 0, 30],
     ]);
     expect(given(await store.list())).toEqual([
-      { id: 'scarf', name: 'Moorland scarf', createdAt: 1000, changedAt: 1000, pieces: 2, makes: 3, rows: 54 },
+      {
+        id: 'scarf',
+        name: 'Moorland scarf',
+        createdAt: 1000,
+        changedAt: 1000,
+        pieces: 2,
+        makes: 3,
+        rows: 54,
+      },
     ]);
     expect(given(await store.garment('scarf'))).toEqual(garment);
   });

@@ -1,9 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { IDBFactory } from 'fake-indexeddb';
 import { describe, expect, it } from 'vitest';
+import { BACKUP_VERSION } from '../../src/store/backup/document.ts';
 import { importBackup } from '../../src/store/backup/import.ts';
 import { readBackup } from '../../src/store/backup/read.ts';
-import { BACKUP_VERSION } from '../../src/store/backup/document.ts';
 import { migrations, newestVersion } from '../../src/store/schema.ts';
 import { openStore, type Store } from '../../src/store/store.ts';
 import { everything } from './knitted-box.ts';
@@ -22,7 +22,12 @@ const versionsOf = (kind: string): number[] =>
 async function tellsTheScarf(store: Store): Promise<void> {
   const garment = given(await store.garment('scarf'));
   expect(garment).toMatchObject({ name: 'Moorland scarf', notes: 'for a windy beach', ticked: ['weave in'] });
-  expect(given(await store.place(LONG))).toMatchObject({ rows: 5, total: 26, seq: 13, plan: 'scarf/long/0/s/2' });
+  expect(given(await store.place(LONG))).toMatchObject({
+    rows: 5,
+    total: 26,
+    seq: 13,
+    plan: 'scarf/long/0/s/2',
+  });
   expect(given(await store.place('scarf/cuff/0/2'))).toMatchObject({ rows: 1, total: 12 });
   expect(given(await store.place('scarf/cuff/0/1'))).toMatchObject({ rows: 0, seq: 0 });
   const kinds = given(await store.entriesOf(LONG)).map((entry) => entry.kind);
@@ -48,7 +53,9 @@ describe('backups of every version', () => {
 
 describe('databases of every version before this one', () => {
   it('are kept, one for each', () => {
-    expect(versionsOf('database')).toEqual(Array.from({ length: newestVersion(migrations) - 1 }, (_, i) => i + 1));
+    expect(versionsOf('database')).toEqual(
+      Array.from({ length: newestVersion(migrations) - 1 }, (_, i) => i + 1),
+    );
   });
 
   for (const version of versionsOf('database')) {
@@ -65,7 +72,10 @@ describe('databases of every version before this one', () => {
       const factory = new IDBFactory();
       const name = nextName();
       await restoreDatabase(factory, name, recorded);
-      const failing = [...migrations, { to: migrations.length + 1, run: () => Promise.reject(new Error('planted')) }];
+      const failing = [
+        ...migrations,
+        { to: migrations.length + 1, run: () => Promise.reject(new Error('planted')) },
+      ];
       const opened = await openStore({ name, factory: () => factory, migrations: failing, pauseMs: 0 });
       expect(codesOf(opened)).toEqual(['migration-failed']);
       expect(await recordDatabase(factory, name)).toEqual(recorded);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { backupFaults } from '../../src/store/backup/faults.ts';
 import { exportAll } from '../../src/store/backup/export.ts';
+import { backupFaults } from '../../src/store/backup/faults.ts';
 import { importBackup } from '../../src/store/backup/import.ts';
 import { readBackup } from '../../src/store/backup/read.ts';
 import { anyFile, garbled, mutated } from '../arbitraries/hostile-json.ts';
@@ -19,23 +19,30 @@ describe('a hostile or broken file', () => {
     const before = await everything(store);
     const seen = { refused: 0, taken: 0 };
     await fc.assert(
-      fc.asyncProperty(fc.oneof({ weight: 6, arbitrary: mutated(honest) }, { weight: 2, arbitrary: garbled(honest) }, anyFile()), async (text) => {
-        const read = readBackup(text);
-        if (!read.ok) {
-          seen.refused += 1;
-          const [fault] = read.faults;
-          expect(Object.keys(backupFaults)).toContain(fault?.code);
-          expect(fault?.sentence).toMatch(/^[A-Z].*\.$/s);
-          expect(fault?.sentence).not.toMatch(/\{\w+\}/);
-          return;
-        }
-        seen.taken += 1;
-        const other = await freshStore();
-        given(await importBackup(other.box, read.value, 'replace'));
-        const again = readBackup(JSON.stringify(given(await exportAll(other.box))));
-        expect(codesOf(again)).toEqual([]);
-        other.close();
-      }),
+      fc.asyncProperty(
+        fc.oneof(
+          { weight: 6, arbitrary: mutated(honest) },
+          { weight: 2, arbitrary: garbled(honest) },
+          anyFile(),
+        ),
+        async (text) => {
+          const read = readBackup(text);
+          if (!read.ok) {
+            seen.refused += 1;
+            const [fault] = read.faults;
+            expect(Object.keys(backupFaults)).toContain(fault?.code);
+            expect(fault?.sentence).toMatch(/^[A-Z].*\.$/s);
+            expect(fault?.sentence).not.toMatch(/\{\w+\}/);
+            return;
+          }
+          seen.taken += 1;
+          const other = await freshStore();
+          given(await importBackup(other.box, read.value, 'replace'));
+          const again = readBackup(JSON.stringify(given(await exportAll(other.box))));
+          expect(codesOf(again)).toEqual([]);
+          other.close();
+        },
+      ),
       { numRuns: FILES, endOnFailure: true },
     );
     expect(await everything(store)).toEqual(before);
@@ -46,15 +53,31 @@ describe('a hostile or broken file', () => {
   }, 600_000);
 
   const refused: readonly (readonly [string, string, string])[] = [
-    ['with a key of the prototype', JSON.stringify(honest).replace('"settings":{', '"settings":{"__proto__":{"a":1},'), 'backup-damaged'],
+    [
+      'with a key of the prototype',
+      JSON.stringify(honest).replace('"settings":{', '"settings":{"__proto__":{"a":1},'),
+      'backup-damaged',
+    ],
     ['from a newer app', JSON.stringify({ ...honest, version: 2 }), 'backup-newer'],
     ['of another program', '{"format":"something else","version":1}', 'backup-not-ours'],
     ['that is a list', '[]', 'backup-not-ours'],
     ['that is no JSON', 'PK\u0003\u0004', 'backup-not-json'],
     ['that was cut off', JSON.stringify(honest).slice(0, -20), 'backup-not-json'],
-    ['with a number beyond all numbers', JSON.stringify(honest).replace('"madeAt":', '"madeAt":1e999,"was":'), 'backup-damaged'],
-    ['with a broken picture', JSON.stringify(honest).replace(/(base64,[^"=]*)[^"]=*"/, '$1"'), 'backup-damaged'],
-    ['with a picture that could carry a script', JSON.stringify(honest).replace('data:image/png', 'data:image/svg+xml'), 'backup-damaged'],
+    [
+      'with a number beyond all numbers',
+      JSON.stringify(honest).replace('"madeAt":', '"madeAt":1e999,"was":'),
+      'backup-damaged',
+    ],
+    [
+      'with a broken picture',
+      JSON.stringify(honest).replace(/(base64,[^"=]*)[^"]=*"/, '$1"'),
+      'backup-damaged',
+    ],
+    [
+      'with a picture that could carry a script',
+      JSON.stringify(honest).replace('data:image/png', 'data:image/svg+xml'),
+      'backup-damaged',
+    ],
   ];
   for (const [name, text, code] of refused) {
     it(`${name} is refused: ${code}`, () => {

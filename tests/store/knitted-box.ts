@@ -9,7 +9,9 @@ export const dot = (): Blob =>
   new Blob(
     [
       Uint8Array.from(
-        atob('iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR4nGP4z8DwHwAFAAH/iZk9HQAAAABJRU5ErkJggg=='),
+        atob(
+          'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR4nGP4z8DwHwAFAAH/iZk9HQAAAABJRU5ErkJggg==',
+        ),
         (sign) => sign.charCodeAt(0),
       ),
     ],
@@ -17,7 +19,9 @@ export const dot = (): Blob =>
   );
 
 /** A box in which every kind of thing has been done once. */
-export async function knittedBox(now = () => 1_700_000_000_000): Promise<Awaited<ReturnType<typeof freshStore>>> {
+export async function knittedBox(
+  now = () => 1_700_000_000_000,
+): Promise<Awaited<ReturnType<typeof freshStore>>> {
   const store = await freshStore({ now });
   const { garment, plans } = scarf();
   const full = {

@@ -22,7 +22,15 @@ function plansOf(garment: string, piece: string, recipe: Recipe): PlanRecord[] {
   return [parts, mirrorParts].flatMap((list, mirrored) =>
     list.map((part, index) => {
       const mirror = mirrored === 1;
-      return { id: planId(garment, piece, index, mirror, 1), garment, piece, part: index, mirror, version: 1, plan: part };
+      return {
+        id: planId(garment, piece, index, mirror, 1),
+        garment,
+        piece,
+        part: index,
+        mirror,
+        version: 1,
+        plan: part,
+      };
     }),
   );
 }

@@ -16,19 +16,58 @@ const TOTAL = 12;
 /** One garment on several devices: each with its own log, maybe with a recipe or a setting of its own. */
 const devices = (): fc.Arbitrary<Backup[]> =>
   fc
-    .tuple(partedLogs(TOTAL), fc.infiniteStream(fc.record({ changedAt: fc.nat(3), name: fc.constantFrom('Scarf', 'Long scarf'), hand: fc.constantFrom('left', 'right', undefined) })))
+    .tuple(
+      partedLogs(TOTAL),
+      fc.infiniteStream(
+        fc.record({
+          changedAt: fc.nat(3),
+          name: fc.constantFrom('Scarf', 'Long scarf'),
+          hand: fc.constantFrom('left', 'right', undefined),
+        }),
+      ),
+    )
     .map(([logs, own]) =>
       logs.map((entries, i) => {
         const { garment, plans } = scarf('scarf', TOTAL);
-        const { changedAt, name, hand } = own.next().value as { changedAt: number; name: string; hand?: string };
-        return backup(`d${i}`, [{ ...garment, changedAt: 1000 + changedAt, name }], plans, entries, hand ? { hand } : {});
+        const { changedAt, name, hand } = own.next().value as {
+          changedAt: number;
+          name: string;
+          hand?: string;
+        };
+        return backup(
+          `d${i}`,
+          [{ ...garment, changedAt: 1000 + changedAt, name }],
+          plans,
+          entries,
+          hand ? { hand } : {},
+        );
       }),
     );
 
-function backup(device: string, garments: unknown, plans: unknown, entries: readonly LogEntry[], settings: object): Backup {
+function backup(
+  device: string,
+  garments: unknown,
+  plans: unknown,
+  entries: readonly LogEntry[],
+  settings: object,
+): Backup {
   const of = (id: string) => id.replace('g/p/0/s/1', 'scarf/long/0/s/1');
-  const log = entries.map((entry) => ({ ...entry, make: LONG, ...(entry.plan === undefined ? {} : { plan: of(entry.plan) }) }));
-  const document: unknown = { format: 'ridgeline-backup', version: 1, madeAt: 5000, device, garments, plans, entries: log, settings, photos: [] };
+  const log = entries.map((entry) => ({
+    ...entry,
+    make: LONG,
+    ...(entry.plan === undefined ? {} : { plan: of(entry.plan) }),
+  }));
+  const document: unknown = {
+    format: 'ridgeline-backup',
+    version: 1,
+    madeAt: 5000,
+    device,
+    garments,
+    plans,
+    entries: log,
+    settings,
+    photos: [],
+  };
   return document as Backup;
 }
 
@@ -54,10 +93,14 @@ describe('merging backups', () => {
       fc.property(devices(), ([a, b, c = a]) => {
         const [one, two, three] = [a, b, c] as [Backup, Backup, Backup];
         expect(mergeBackups(one, two)).toEqual(mergeBackups(two, one));
-        expect(mergeBackups(mergeBackups(one, two), three)).toEqual(mergeBackups(one, mergeBackups(two, three)));
+        expect(mergeBackups(mergeBackups(one, two), three)).toEqual(
+          mergeBackups(one, mergeBackups(two, three)),
+        );
         const both = mergeBackups(one, two);
         expect(mergeBackups(both, two)).toEqual(both);
-        expect(mergeBackups(one, one).entries).toEqual([...one.entries].sort((x, y) => (x.id < y.id ? -1 : 1)));
+        expect(mergeBackups(one, one).entries).toEqual(
+          [...one.entries].sort((x, y) => (x.id < y.id ? -1 : 1)),
+        );
       }),
       { numRuns: 200, endOnFailure: true },
     );

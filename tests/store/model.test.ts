@@ -1,9 +1,17 @@
-import fc from 'fast-check';
 import { IDBFactory } from 'fake-indexeddb';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { foldPlace } from '../../src/progress/fold.ts';
 import { openStore, type Store } from '../../src/store/store.ts';
-import { copied, type Deed, deed, emptyNotebook, type Notebook, note, rowOf } from '../arbitraries/knitting-log.ts';
+import {
+  copied,
+  type Deed,
+  deed,
+  emptyNotebook,
+  type Notebook,
+  note,
+  rowOf,
+} from '../arbitraries/knitting-log.ts';
 import { given, LONG, nextName, scarf } from './scenario.ts';
 
 const TOTAL = 30;

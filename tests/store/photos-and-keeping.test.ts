@@ -10,7 +10,9 @@ describe('photos', () => {
     const photo = given(await addPhoto(store.box, 'scarf', dot()));
     expect(given(await photosOf(store.box, 'scarf'))).toHaveLength(2);
     given(await deletePhoto(store.box, photo.id));
-    expect(given(await photosOf(store.box, 'scarf')).map((one) => one.caption)).toEqual(['the first hand of rows']);
+    expect(given(await photosOf(store.box, 'scarf')).map((one) => one.caption)).toEqual([
+      'the first hand of rows',
+    ]);
     given(await store.deleteGarment('scarf'));
     expect(given(await photosOf(store.box, 'scarf'))).toEqual([]);
     expect(codesOf(await addPhoto(store.box, 'scarf', dot()))).toEqual(['no-such-garment']);
@@ -37,6 +39,9 @@ describe('asking the browser to keep the box', () => {
   });
 
   it('tells the room that is left', async () => {
-    expect(await roomLeft({ estimate: async () => ({ usage: 30, quota: 100 }) })).toEqual({ used: 30, free: 70 });
+    expect(await roomLeft({ estimate: async () => ({ usage: 30, quota: 100 }) })).toEqual({
+      used: 30,
+      free: 70,
+    });
   });
 });

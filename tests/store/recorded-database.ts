@@ -1,4 +1,3 @@
-
 /** A database as it was found on a device: its version, its stores with their keys and indexes, and what they hold. */
 export interface RecordedDatabase {
   readonly version: number;
@@ -17,13 +16,17 @@ const settled = <T>(request: IDBRequest<T>): Promise<T> =>
   });
 
 /** Sets a recorded database up anew, by the browser's own calls alone. */
-export async function restoreDatabase(factory: IDBFactory, name: string, recorded: RecordedDatabase): Promise<void> {
+export async function restoreDatabase(
+  factory: IDBFactory,
+  name: string,
+  recorded: RecordedDatabase,
+): Promise<void> {
   const open = factory.open(name, recorded.version);
   open.onupgradeneeded = () => {
     for (const [store, { keyPath, indexes, records }] of Object.entries(recorded.stores)) {
       const made = open.result.createObjectStore(store, keyPath === null ? {} : { keyPath });
       for (const [index, path] of Object.entries(indexes)) made.createIndex(index, path);
-      for (const { key, value } of records) keyPath === null ? made.put(value, key) : made.put(value);
+      for (const { key, value } of records) made.put(value, keyPath === null ? key : undefined);
     }
   };
   (await settled(open)).close();
@@ -38,7 +41,9 @@ export async function recordDatabase(factory: IDBFactory, name: string): Promise
   for (const store of names) {
     const from = tx.objectStore(store);
     const [keys, values] = [await settled(from.getAllKeys()), await settled(from.getAll())];
-    const indexes = Object.fromEntries([...from.indexNames].map((index) => [index, from.index(index).keyPath]));
+    const indexes = Object.fromEntries(
+      [...from.indexNames].map((index) => [index, from.index(index).keyPath]),
+    );
     const records = keys.map((key, i) => ({ key, value: values[i] }));
     stores[store] = { keyPath: from.keyPath as string | null, indexes, records };
   }

@@ -1,13 +1,15 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
-import { type Result } from '../../src/knit/fault.ts';
+import type { Result } from '../../src/knit/fault.ts';
 import type { PlannedPart, PlannedRow } from '../../src/knit/piece/planned.ts';
 import type { PartRecipe } from '../../src/knit/piece/recipe.ts';
 import { type GarmentRecord, type PlanRecord, planId } from '../../src/store/records.ts';
 import { openStore, type Store, type StoreOptions } from '../../src/store/store.ts';
 
 /** A garment box of its own for a test, with a clock that the test may set. */
-export async function freshStore(options: StoreOptions = {}): Promise<Store & { factory: IDBFactory; name: string }> {
+export async function freshStore(
+  options: StoreOptions = {},
+): Promise<Store & { factory: IDBFactory; name: string }> {
   const factory = new IDBFactory();
   const name = options.name ?? nextName();
   const store = given(await openStore({ factory: () => factory, ...options, name }));

@@ -93,7 +93,9 @@ describe('notes, checks and lifelines', () => {
     const note = given(await store.entriesOf(LONG, { lastN: 1 }))[0];
     given(await store.append(LONG, { kind: 'strike', undoes: note?.id ?? '' }));
     expect(given(await store.entriesOf(LONG)).at(-1)).toMatchObject({ kind: 'strike', undoes: note?.id });
-    expect(codesOf(await store.append(LONG, { kind: 'strike', undoes: 'nowhere' }))).toEqual(['no-such-entry']);
+    expect(codesOf(await store.append(LONG, { kind: 'strike', undoes: 'nowhere' }))).toEqual([
+      'no-such-entry',
+    ]);
   });
 });
 
@@ -114,7 +116,11 @@ describe('a rework', () => {
     expect(moved).toMatchObject({ rows: 5, total: 44, plan: 'scarf/long/0/s/2' });
     await store.finishRow(LONG);
     await store.undo(LONG);
-    expect(given(await store.undo(LONG)).place).toMatchObject({ rows: 5, total: 30, plan: 'scarf/long/0/s/1' });
+    expect(given(await store.undo(LONG)).place).toMatchObject({
+      rows: 5,
+      total: 30,
+      plan: 'scarf/long/0/s/1',
+    });
     given(await store.undo(LONG));
     expect(given(await store.place(LONG))).toMatchObject({ rows: 4, total: 30 });
   });

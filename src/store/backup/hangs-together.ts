@@ -24,7 +24,9 @@ export function hangsTogether(backup: Backup): Fault | undefined {
 type Plans = ReadonlyMap<string, Backup['plans'][number]>;
 
 function looseGarment(backup: Backup, plans: Plans): Fault | undefined {
-  const newest = new Set([...plans.values()].map((plan) => `${plan.garment}/${plan.piece}/${plan.part}/${plan.mirror}`));
+  const newest = new Set(
+    [...plans.values()].map((plan) => `${plan.garment}/${plan.piece}/${plan.part}/${plan.mirror}`),
+  );
   return first(backup.garments, 'garments', (garment) => {
     if (firstTwice(garment.pieces) !== undefined) return 'piece id twice';
     const makes = garment.pieces.reduce((sum, { recipe }) => sum + recipe.makes * recipe.parts.length, 0);
@@ -44,7 +46,9 @@ const loosePlan = (backup: Backup, garments: ReadonlySet<string>): Fault | undef
   first(backup.plans, 'plans', (plan) => {
     if (!garments.has(plan.garment)) return 'no such garment';
     if (plan.version < 1) return 'version';
-    return plan.id === planId(plan.garment, plan.piece, plan.part, plan.mirror, plan.version) ? undefined : 'id';
+    return plan.id === planId(plan.garment, plan.piece, plan.part, plan.mirror, plan.version)
+      ? undefined
+      : 'id';
   });
 
 const looseEntry = (backup: Backup, garments: ReadonlySet<string>, plans: Plans): Fault | undefined =>
@@ -57,7 +61,11 @@ const looseEntry = (backup: Backup, garments: ReadonlySet<string>, plans: Plans)
     return ownPlan && plans.has(entry.plan) ? undefined : 'no such plan';
   });
 
-function first<T>(items: readonly T[], name: string, wrong: (item: T) => string | undefined): Fault | undefined {
+function first<T>(
+  items: readonly T[],
+  name: string,
+  wrong: (item: T) => string | undefined,
+): Fault | undefined {
   for (const [i, item] of items.entries()) {
     const what = wrong(item);
     if (what !== undefined) return loose(`${name}.${i}`, what);

@@ -35,7 +35,13 @@ export async function importBackup(box: Box, file: Backup, mode: ImportMode): Pr
   return ok({ changed, before: { ...here, photos: await Promise.all(photos.map(photoToText)) } });
 }
 
-async function writeImport(tx: Write, box: Box, file: Backup, mode: ImportMode, pictures: readonly PhotoRecord[]) {
+async function writeImport(
+  tx: Write,
+  box: Box,
+  file: Backup,
+  mode: ImportMode,
+  pictures: readonly PhotoRecord[],
+) {
   const { backup: here, photos } = await readContents(tx as unknown as Tx<'readonly'>, box.now());
   const known = new Set(photos.map((photo) => photo.id));
   const after = mode === 'replace' ? file : mergeBackups(here, file);
@@ -69,7 +75,12 @@ async function writeDifference<Name extends 'garments' | 'plans' | 'log'>(
 }
 
 /** A photo never changes, so only the ones that are not there come in. */
-async function writePhotos(tx: Write, mode: ImportMode, known: ReadonlySet<string>, pictures: readonly PhotoRecord[]) {
+async function writePhotos(
+  tx: Write,
+  mode: ImportMode,
+  known: ReadonlySet<string>,
+  pictures: readonly PhotoRecord[],
+) {
   const store = tx.objectStore('photos');
   const wanted = new Set(pictures.map((photo) => photo.id));
   await each(
@@ -84,7 +95,12 @@ async function writePhotos(tx: Write, mode: ImportMode, known: ReadonlySet<strin
 }
 
 /** Merged, this device's own choices hold; the file only adds to them. */
-async function writeSettings(tx: Write, mode: ImportMode, here: Backup['settings'], file: Backup['settings']) {
+async function writeSettings(
+  tx: Write,
+  mode: ImportMode,
+  here: Backup['settings'],
+  file: Backup['settings'],
+) {
   const store = tx.objectStore('settings');
   const names = Object.keys(file).filter((name) => !isOwnSetting(name));
   await each(

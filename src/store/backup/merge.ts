@@ -10,7 +10,7 @@ export function mergeBackups(a: Backup, b: Backup): Backup {
     format: a.format,
     version: a.version,
     madeAt: Math.max(a.madeAt, b.madeAt),
-    device: a.device > b.device ? a.device : b.device,
+    device: [a.device, b.device].sort()[1] ?? '',
     garments: united(a.garments, b.garments, laterGarment),
     plans: united(a.plans, b.plans, oneOf),
     entries: united(a.entries, b.entries, oneOf),

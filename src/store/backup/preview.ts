@@ -87,7 +87,8 @@ function changeOf(here: Slice, there: Slice, after: Slice): GarmentChange | unde
   const garment = after.garment ?? here.garment;
   if (garment === undefined) return undefined;
   const recipe =
-    stableJson(here.garment) !== stableJson(after.garment) || stableJson(here.plans) !== stableJson(after.plans);
+    stableJson(here.garment) !== stableJson(after.garment) ||
+    stableJson(here.plans) !== stableJson(after.plans);
   const entriesIn = [...after.ids].filter((id) => !here.ids.has(id)).length;
   const entriesOut = [...here.ids].filter((id) => !after.ids.has(id)).length;
   if (!recipe && entriesIn === 0 && entriesOut === 0) return undefined;

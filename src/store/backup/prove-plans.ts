@@ -9,11 +9,16 @@ export function provePlans(plans: Backup['plans']): Fault | undefined {
   let work = 0;
   for (const [i, { id, plan }] of plans.entries()) {
     for (const row of plan.rows) work += stepWeight(row.steps, row.before);
-    if (work > BACKUP_LIMITS.work) return backupFault('backup-damaged', { path: `plans.${i}`, what: 'endless rows' });
-    const wild = plan.rows.findIndex((row, at) => row.n !== at + 1 || plan.sections[row.section] === undefined);
-    if (wild >= 0) return backupFault('backup-damaged', { path: `plans.${i}.plan.rows.${wild}`, what: 'row number' });
+    if (work > BACKUP_LIMITS.work)
+      return backupFault('backup-damaged', { path: `plans.${i}`, what: 'endless rows' });
+    const wild = plan.rows.findIndex(
+      (row, at) => row.n !== at + 1 || plan.sections[row.section] === undefined,
+    );
+    if (wild >= 0)
+      return backupFault('backup-damaged', { path: `plans.${i}.plan.rows.${wild}`, what: 'row number' });
     const [trouble] = provePart(plan);
-    if (trouble !== undefined) return backupFault('backup-not-knittable', { plan: id, row: trouble.at.row ?? 0 });
+    if (trouble !== undefined)
+      return backupFault('backup-not-knittable', { plan: id, row: trouble.at.row ?? 0 });
   }
   return undefined;
 }

@@ -15,7 +15,12 @@ const upgrades: readonly ((document: Record<string, unknown>) => Record<string, 
  */
 export function readBackup(text: string): Result<Backup> {
   if (text.length > BACKUP_LIMITS.size) {
-    return refuse(backupFault('backup-too-large', { size: inMillions(text.length), most: inMillions(BACKUP_LIMITS.size) }));
+    return refuse(
+      backupFault('backup-too-large', {
+        size: inMillions(text.length),
+        most: inMillions(BACKUP_LIMITS.size),
+      }),
+    );
   }
   const json = parse(text);
   if (json === undefined) return refuse(backupFault('backup-not-json'));
@@ -50,13 +55,15 @@ function ofOurs(json: unknown): Fault | undefined {
   if (typeof json !== 'object' || json === null || Array.isArray(json)) return backupFault('backup-not-ours');
   const { format, version } = json as Record<string, unknown>;
   if (format !== BACKUP_FORMAT) return backupFault('backup-not-ours');
-  if (typeof version !== 'number' || !Number.isSafeInteger(version) || version < 1) return damaged('version', 'number');
+  if (typeof version !== 'number' || !Number.isSafeInteger(version) || version < 1)
+    return damaged('version', 'number');
   return version > BACKUP_VERSION ? backupFault('backup-newer', { version }) : undefined;
 }
 
 function upgraded(document: Record<string, unknown>): Record<string, unknown> {
   let now = document;
-  for (let from = Number(document['version']); from < BACKUP_VERSION; from += 1) now = upgrades[from - 1]?.(now) ?? now;
+  for (let from = Number(document['version']); from < BACKUP_VERSION; from += 1)
+    now = upgrades[from - 1]?.(now) ?? now;
   return now;
 }
 
