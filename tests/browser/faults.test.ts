@@ -20,7 +20,8 @@ afterAll(async () => {
   removeProfiles();
 });
 
-const shouldMeet = ({ met, measured, bar }: Figure) => expect({ met, measured }, bar).toMatchObject({ met: true });
+const shouldMeet = ({ met, measured, bar }: Figure) =>
+  expect({ met, measured }, bar).toMatchObject({ met: true });
 
 describe('a browser killed at random moments while she taps', () => {
   it('keeps every row that it showed as done, and invents none', async () => {
@@ -35,7 +36,8 @@ describe('two windows tapped at once', () => {
 });
 
 describe('a start with no network', () => {
-  it('has the row in hand, and the next tap is stored', async () => shouldMeet(await startOffline(chromiumEngine, 2)));
+  it('has the row in hand, and the next tap is stored', async () =>
+    shouldMeet(await startOffline(chromiumEngine, 2)));
 });
 
 describe('storage', () => {

@@ -34,7 +34,8 @@ function install(): void {
   const packages = absent.flatMap((program) => program.packages);
   console.log(`Installing ${packages.join(', ')}.`);
   const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
-  const apt = (...args: string[]) => spawnSync('apt-get', args, { stdio: ['ignore', 'inherit', 'inherit'], env });
+  const apt = (...args: string[]) =>
+    spawnSync('apt-get', args, { stdio: ['ignore', 'inherit', 'inherit'], env });
   apt('update', '-qq');
   apt('install', '-y', '-qq', '--no-install-recommends', ...packages);
 }

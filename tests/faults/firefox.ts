@@ -1,5 +1,5 @@
-import { firefox } from 'pwff';
 import type { Page } from 'playwright-core';
+import { firefox } from 'pwff';
 import { newProfile } from '../browser/drive.ts';
 import { pathOf } from './debian.ts';
 import type { Engine } from './engine.ts';
@@ -24,7 +24,8 @@ export const firefoxEngine: Engine = {
     };
     hear(page);
     context.on('request', (request) => {
-      if (!/^(?:http:\/\/localhost:\d+\/|blob:|data:|about:|moz-)/.test(request.url())) strangers.push(request.url());
+      if (!/^(?:http:\/\/localhost:\d+\/|blob:|data:|about:|moz-)/.test(request.url()))
+        strangers.push(request.url());
     });
     return {
       page,

@@ -7,18 +7,23 @@ interface Target {
   readonly webSocketDebuggerUrl: string;
 }
 
+/** What the browser opens first: the driver stumbles over a window that has never loaded anything. */
+const firstPage = '<!doctype html><title>Ready</title><p>Ready</p>';
+
 /**
  * WebKit's remote inspector lists its pages as a web page for people; a driver asks for /json. This small server stands
  * between the two: it reads the list and says the same as JSON.
  */
-export async function inspectorBridge(inspectorPort: number): Promise<{ url: string; close(): Promise<void> }> {
+export async function inspectorBridge(
+  inspectorPort: number,
+): Promise<{ url: string; close(): Promise<void> }> {
   const inspector = `127.0.0.1:${inspectorPort}`;
   const server = createServer((request, response) => {
-    const answer = (status: number, body: string) => {
-      response.writeHead(status, { 'Content-Type': 'application/json' });
+    const answer = (status: number, body: string, type = 'application/json') => {
+      response.writeHead(status, { 'Content-Type': type });
       response.end(body);
     };
-    if (!request.url?.startsWith('/json')) return answer(404, '{}');
+    if (!request.url?.startsWith('/json')) return answer(200, firstPage, 'text/html');
     fetch(`http://${inspector}/`)
       .then((page) => page.text())
       .then((page) => answer(200, JSON.stringify(targetsIn(page, inspector))))

@@ -117,7 +117,10 @@ async function checkMutant({ changes, staysGreen }: Mutant): Promise<boolean> {
     const path = join(copy, file);
     const source = readFileSync(path, 'utf8');
     if (source.split(from).length !== 2) throw new Error(`${file} has not exactly one place for the change.`);
-    writeFileSync(path, source.replace(from, () => to));
+    writeFileSync(
+      path,
+      source.replace(from, () => to),
+    );
   }
   try {
     return await staysGreen(copy);
@@ -136,7 +139,10 @@ function copyProject(to: string): void {
 }
 
 /** Builds the copy, serves it, and makes the check against it. */
-async function hosted(copy: string, check: (host: Awaited<ReturnType<typeof serve>>) => Promise<Figure>): Promise<Figure> {
+async function hosted(
+  copy: string,
+  check: (host: Awaited<ReturnType<typeof serve>>) => Promise<Figure>,
+): Promise<Figure> {
   const outDir = join(copy, 'dist');
   build({ outDir, cwd: copy });
   const host = await serve({ root: outDir });

@@ -43,7 +43,9 @@ function processes(): Process[] {
       try {
         const command = readFileSync(`/proc/${name}/cmdline`, 'utf8').replaceAll('\0', ' ');
         // the name in brackets may hold anything, also brackets: what follows the last one counts
-        const [, parent] = readFileSync(`/proc/${name}/stat`, 'utf8').replace(/^.*\) /s, '').split(' ');
+        const [, parent] = readFileSync(`/proc/${name}/stat`, 'utf8')
+          .replace(/^.*\) /s, '')
+          .split(' ');
         return [{ pid: Number(name), parent: Number(parent), command }];
       } catch {
         return [];

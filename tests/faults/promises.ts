@@ -66,7 +66,11 @@ export async function cleared(host: Served): Promise<Figure> {
   const greeted = (await page.getByText('Begin in one of these ways').count()) > 0;
   const restore = (await page.getByRole('link', { name: /Open a backup/ }).count()) > 0;
   await machine.close();
-  const said = [told ? 'told' : 'not told', greeted ? 'greeted as new' : 'not greeted', restore ? 'restore offered' : 'no way to restore'];
+  const said = [
+    told ? 'told' : 'not told',
+    greeted ? 'greeted as new' : 'not greeted',
+    restore ? 'restore offered' : 'no way to restore',
+  ];
   return {
     name: 'Chromium: a database cleared behind her back',
     measured: said.join(', '),

@@ -17,7 +17,10 @@ export async function layScarf(page: Page, rows: number): Promise<void> {
   given(await store.saveGarment(garment, plans));
   store.close();
   const { stores } = await recordDatabase(factory, 'scarf');
-  const records = kept.map((name) => ({ name, values: stores[name]?.records.map(({ value }) => value) ?? [] }));
+  const records = kept.map((name) => ({
+    name,
+    values: stores[name]?.records.map(({ value }) => value) ?? [],
+  }));
   await page.evaluate(async (all) => {
     const db = await new Promise<IDBDatabase>((resolve, reject) => {
       const request = indexedDB.open('ridgeline');

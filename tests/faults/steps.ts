@@ -4,7 +4,7 @@ import { type Served, serve } from '../run/serve.ts';
 import { startOffline } from './cold-starts.ts';
 import { missing, type Program, pathOf } from './debian.ts';
 import { chromiumEngine } from './engine.ts';
-import type { CannotRun, Figure } from './figure.ts';
+import { type CannotRun, type Figure, printFigures } from './figure.ts';
 import { firefoxEngine } from './firefox.ts';
 import { killFigure, killWhileTapping } from './kills.ts';
 import { plantedFaults } from './mutants.ts';
@@ -69,7 +69,9 @@ export const steps = {
     }),
   planted: plantedFaults,
   kills: () =>
-    hosted(async (host) => killFigure(chromiumEngine, await killWhileTapping(chromiumEngine, host, times(300)))),
+    hosted(async (host) =>
+      killFigure(chromiumEngine, await killWhileTapping(chromiumEngine, host, times(300))),
+    ),
 } as const satisfies Record<string, Step>;
 
 export type StepName = keyof typeof steps;
@@ -79,14 +81,14 @@ async function hosted(...checks: readonly ((host: Served) => Promise<Figure>)[])
   const host = await serve({ root: dist });
   const figures: Figure[] = [];
   for (const check of checks) {
-    figures.push(
-      await check(host).catch((error: unknown) => ({
-        name: `a check broke off (${check.name || 'nameless'})`,
-        measured: String(error).slice(0, 400),
-        bar: 'ends',
-        met: false,
-      })),
-    );
+    const figure = await check(host).catch((error: unknown) => ({
+      name: 'a check broke off',
+      measured: String(error).slice(0, 400),
+      bar: 'ends',
+      met: false,
+    }));
+    console.log(`  ${printFigures([figure])}`);
+    figures.push(figure);
   }
   await host.close();
   return figures;

@@ -22,7 +22,10 @@ export async function rowInHand(page: Page): Promise<{ readonly row: number; rea
 
 /** Waits until the row is in hand. */
 export const rowShown = (page: Page, row: number, timeout = 30_000): Promise<void> =>
-  page.locator('.knitting-row strong').filter({ hasText: `Row ${row} of` }).waitFor({ timeout });
+  page
+    .locator('.knitting-row strong')
+    .filter({ hasText: `Row ${row} of` })
+    .waitFor({ timeout });
 
 /** Hears every row that the screen shows as done, from now on; what is shown already counts. */
 export async function watchRows(page: Page): Promise<Shown> {

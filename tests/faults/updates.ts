@@ -1,5 +1,12 @@
 import { until } from '../browser/until.ts';
-import { awaitUpdate, cachedPaths, precacheList, runningVersion, settled, workerReady } from '../browser/worker.ts';
+import {
+  awaitUpdate,
+  cachedPaths,
+  precacheList,
+  runningVersion,
+  settled,
+  workerReady,
+} from '../browser/worker.ts';
 import { type Served, serve } from '../run/serve.ts';
 import { assetsOf, assetsUsed, brokenDeploys, deploy, twoVersions } from './deploys.ts';
 import { chromiumEngine, type Machine } from './engine.ts';
@@ -92,7 +99,10 @@ async function change(
   await page.getByRole('heading', { name: 'Settings', level: 1 }).waitFor();
   check(await page.evaluate(() => 'untouched' in window), 'the window was reloaded by another screen');
   const fromFiles = assetsOf(from);
-  check((await assetsUsed(page)).every((name) => fromFiles.has(name)), 'the window used files of the newer version');
+  check(
+    (await assetsUsed(page)).every((name) => fromFiles.has(name)),
+    'the window used files of the newer version',
+  );
 
   const runs = await runningVersion(page);
   await page.evaluate(() => {
@@ -107,7 +117,10 @@ async function change(
   await openBack(page, newer.url);
   check((await rowInHand(page)).row === after, 'another row is in hand after the change');
   const toFiles = assetsOf(to);
-  check((await assetsUsed(page)).every((name) => toFiles.has(name)), 'the window used files of the older version');
+  check(
+    (await assetsUsed(page)).every((name) => toFiles.has(name)),
+    'the window used files of the older version',
+  );
   const kept = await cachedPaths(page);
   check(precacheList(to).join() === kept.join(), 'the files kept are not those of the version');
   return faults;
@@ -138,7 +151,9 @@ export async function brokenDeploysLeaveItWorking(): Promise<Figure[]> {
   const { old, next } = twoVersions();
   const figures: Figure[] = [];
   for (const [name, instead] of brokenDeploys) {
-    const said = await survives(old, next.root, instead).catch((error: unknown) => String(error).slice(0, 300));
+    const said = await survives(old, next.root, instead).catch((error: unknown) =>
+      String(error).slice(0, 300),
+    );
     figures.push({
       name: `Chromium: a broken deploy, ${name}`,
       measured: said ?? 'the installed version works, the next whole one is taken',

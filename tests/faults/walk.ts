@@ -52,7 +52,8 @@ export async function walk(engine: Engine, host: Served): Promise<Figure> {
     const heading = page.locator('h1').first();
     const said = await heading.textContent({ timeout: 10_000 }).catch(() => undefined);
     await page.waitForTimeout(300);
-    if (said === undefined || (await page.getByText('There is no such page').count()) > 0) faults.push(`no ${screen}`);
+    if (said === undefined || (await page.getByText('There is no such page').count()) > 0)
+      faults.push(`no ${screen}`);
     else seen += 1;
   }
   await page.evaluate(() => {
@@ -66,7 +67,10 @@ export async function walk(engine: Engine, host: Served): Promise<Figure> {
   await machine.close();
   return {
     name: `${engine.name}: the walk through ${screens.length} screens under policy and Trusted Types`,
-    measured: faults.length === 0 ? `${seen} screens, 25 rows, no refusal, no stranger asked` : faults.slice(0, 3).join('; '),
+    measured:
+      faults.length === 0
+        ? `${seen} screens, 25 rows, no refusal, no stranger asked`
+        : faults.slice(0, 3).join('; '),
     bar: `${screens.length} screens, nothing refused, nothing sent elsewhere`,
     met: faults.length === 0 && seen === screens.length,
   };

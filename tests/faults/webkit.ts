@@ -25,14 +25,14 @@ export const webkitEngine: Omit<Engine, 'open'> & { open(profile?: string): Prom
   async open(profile = newProfile()) {
     await startScreen();
     const port = await freePort();
-    const child = spawn(pathOf('webkit'), ['about:blank'], {
+    const bridge = await inspectorBridge(port);
+    const child = spawn(pathOf('webkit'), [bridge.url], {
       env: { ...process.env, ...surroundings(profile), WEBKIT_INSPECTOR_HTTP_SERVER: `127.0.0.1:${port}` },
       stdio: 'ignore',
     });
     const pid = child.pid;
     if (pid === undefined) throw new Error('WebKit does not start.');
     const exited = new Promise<void>((resolve) => child.once('exit', () => resolve()));
-    const bridge = await inspectorBridge(port);
     const browser = await connect(bridge.url).catch((error: unknown) => {
       killTree(pid);
       throw error;
@@ -69,7 +69,8 @@ function listen(page: Page, complaints: string[], strangers: string[]): void {
   page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
   page.on('pageerror', (error) => complaints.push(error.message));
   page.on('request', (request) => {
-    if (!/^(?:http:\/\/localhost:\d+\/|blob:|data:|about:)/.test(request.url())) strangers.push(request.url());
+    if (!/^(?:http:\/\/localhost:\d+\/|blob:|data:|about:)/.test(request.url()))
+      strangers.push(request.url());
   });
 }
 
@@ -78,6 +79,8 @@ async function connect(url: string): Promise<Browser> {
   let browser: Browser | undefined;
   await until(
     async () => {
+      const targets = (await (await fetch(`${url}/json`)).json()) as { title: string }[];
+      if (targets[0]?.title !== 'Ready') return false;
       browser = await webkit.connectOverCDP(url, { timeout: 5000 }).catch(() => undefined);
       if (browser?.contexts()[0]?.pages()[0]) return true;
       await browser?.close().catch(() => undefined);
@@ -107,7 +110,9 @@ function surroundings(profile: string): Record<string, string> {
 
 async function startScreen(): Promise<void> {
   if (xvfb !== undefined) return;
-  xvfb = spawn(pathOf('screen'), [screen, '-screen', '0', '500x950x24', '-nolisten', 'tcp'], { stdio: 'ignore' });
+  xvfb = spawn(pathOf('screen'), [screen, '-screen', '0', '500x950x24', '-nolisten', 'tcp'], {
+    stdio: 'ignore',
+  });
   process.once('exit', stopScreen);
   await new Promise((resolve) => setTimeout(resolve, 1000));
 }
