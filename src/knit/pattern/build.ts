@@ -52,6 +52,8 @@ export interface StitchPattern {
   /** source line of each row */
   readonly lines: Map<number, number>;
   stated: boolean;
+  /** how its rows looked where they were worked first */
+  readonly faces?: readonly (Face | undefined)[];
 }
 
 export interface PieceBuild {
@@ -113,6 +115,8 @@ export interface PartBuild {
   /** the next row begins a section of its own */
   closed: boolean;
   cycle: Cycle | undefined;
+  /** rows that the text gave a name: 'Dec row' */
+  readonly named: Map<string, readonly Item[]>;
   lastEdge: 'both' | Edge | undefined;
 }
 

@@ -3,7 +3,8 @@ import { expandRow } from '../row/expand.ts';
 import { addRun, type Run, shorten } from '../row/shorten.ts';
 import type { Step } from '../row/step.ts';
 import type { StitchName } from '../stitch.ts';
-import { type Build, type Edit, type MadeRow, otherEdge, type PartBuild, type PieceBuild, startEdge } from './build.ts';
+import { type Build, type Edit, type MadeRow, nextSide,
+  otherEdge, type PartBuild, type PieceBuild, startEdge } from './build.ts';
 import { gapOf } from './do-written.ts';
 import { bindOffAll } from './do-shape.ts';
 import { makeFabricRow, makeOwnRow, makeSpreadRow, makeWrittenRow, pushRow } from './make-row.ts';
@@ -31,7 +32,8 @@ export function copyRows(build: Build, piece: PieceBuild, from: PartBuild, part:
     part.fabric = made.fabric;
     part.fabricRow = made.fabricRow + ahead;
     const group = edits.find((edit) => edit.work === 'bo');
-    if (group && group.at !== startEdge(part)) {
+    const wrongEdge = group ? group.at !== startEdge(part) : how.mirrored && leadsWithGroup(made) && nextSide(part) === made.side;
+    if (wrongEdge) {
       const even = makeFabricRow(build, part, [], 'even');
       if (even) return even;
       ahead += 1;
@@ -57,10 +59,43 @@ function copyRow(build: Build, part: PartBuild, made: MadeRow, edits: readonly E
   return row(build, part, edits, made.kind);
 }
 
+/**
+ * A written row as its mirror image. On the other side of the work it keeps its order and shows its other face;
+ * on the same side it is read from its other end.
+ */
 function mirroredRow(build: Build, part: PartBuild, row: MadeRow): Fault | undefined {
-  const steps = mirrorSteps(row.steps, row.before);
+  const steps = nextSide(part) === row.side ? mirrorSteps(row.steps, row.before) : turnedSteps(row.steps, row.before);
   const wrong = pushRow(build, part, steps, { kind: row.kind, advance: true });
   return wrong && row.items ? makeWrittenRow(build, part, row.items, row.kind) : wrong;
+}
+
+/** A group bound off at the start of a written row stays at the start of a row. */
+function leadsWithGroup(row: MadeRow): boolean {
+  const first = row.items === undefined ? undefined : row.steps[0];
+  return first !== undefined && 'work' in first && first.work === 'bo' && row.after > 0;
+}
+
+const OTHER_FACE: Partial<Record<StitchName, StitchName>> = {
+  k: 'p',
+  p: 'k',
+  k2tog: 'p2tog',
+  p2tog: 'k2tog',
+  ssk: 'ssp',
+  ssp: 'ssk',
+  skp: 'ssp',
+  k3tog: 'p3tog',
+  p3tog: 'k3tog',
+  sssk: 'sssp',
+  kfb: 'pfb',
+  pfb: 'kfb',
+  m1: 'm1p',
+  m1p: 'm1',
+};
+
+function turnedSteps(steps: readonly Step[], before: number): Step[] {
+  const runs: Run[] = [];
+  for (const work of expandRow(steps, before)) addRun(runs, OTHER_FACE[work] ?? work, 1);
+  return shorten(runs);
 }
 
 const SWAPPED: Partial<Record<StitchName, StitchName>> = {

@@ -1,7 +1,7 @@
 import { expandRow } from '../row/expand.ts';
 import type { Item } from '../row/notation.ts';
 import type { Side, Step } from '../row/step.ts';
-import { nextSide, type PartBuild } from './build.ts';
+import { type Face, nextSide, type PartBuild } from './build.ts';
 import { knownFabric, numberedRows, orderedRows } from './fabric-state.ts';
 import { looksOf } from './spell.ts';
 
@@ -39,11 +39,17 @@ const plainFace = (looks: string | undefined): string | undefined =>
 export function rememberFaces(part: PartBuild, first: number): void {
   const { fabric } = part;
   if (fabric.is !== 'rows') return;
-  part.rows.slice(first, first + fabric.rows.length).forEach((row, i) => {
-    const looks = row.own === undefined ? looksOfRow(row.steps, row.before, row.side) : undefined;
-    if (looks !== undefined) fabric.faces[i] = { column: part.column, looks };
+  facesOf(part, first, fabric.rows.length).forEach((face, i) => {
+    if (face !== undefined) fabric.faces[i] = face;
   });
 }
+
+/** How so many rows of the part looked, from its row `first` (from 0) on. */
+export const facesOf = (part: PartBuild, first: number, count: number): (Face | undefined)[] =>
+  part.rows.slice(first, first + count).map((row) => {
+    const looks = row.own === undefined ? looksOfRow(row.steps, row.before, row.side) : undefined;
+    return looks === undefined ? undefined : { column: part.column, looks };
+  });
 
 const looksOfRow = (steps: readonly Step[], before: number, side: Side): string | undefined => looksOf(expandRow(steps, before), side);
 

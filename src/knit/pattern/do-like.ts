@@ -44,6 +44,11 @@ function partToGoOn(build: Build, piece: PieceBuild, other: PieceBuild, how: Cop
 /** Rows of the other piece's first part to take over. */
 function endOf(other: PieceBuild, source: PartBuild, to: string | undefined): number | undefined {
   if (to === undefined || to.startsWith('count')) return source.rows.length;
+  const less = /^less (\d+) (\w+)$/.exec(to);
+  if (less) {
+    const mark = markOf(other, less[2] ?? '');
+    return mark ? Math.max(0, mark.rows - Number(less[1]) - source.baseRows) : undefined;
+  }
   const length = /^length ([\d.]+) (\w+)/.exec(to);
   if (length) {
     return endAtLength(other, source, Number(length[1]), length[2] ?? 'start');

@@ -1,6 +1,6 @@
 import { type Fault, fault } from '../fault.ts';
 import type { Edge } from '../piece/recipe.ts';
-import { type Build, nextSide, otherEdge, type PartBuild, type PieceBuild, startEdge, type Track } from './build.ts';
+import { type Build, type Mark, nextSide, otherEdge, type PartBuild, type PieceBuild, startEdge, type Track } from './build.ts';
 import { makeSpreadRow, makeWrittenRow, MOST_ROWS, pushRow, takeBack } from './make-row.ts';
 import { markOf, neckOf, setMark } from './part-build.ts';
 import { finishBackground, row, runTrack } from './run-rows.ts';
@@ -101,10 +101,13 @@ function markPlace(piece: PieceBuild, part: PartBuild): void {
   const armhole = markOf(piece, 'armhole');
   const shoulder = markOf(piece, 'shoulder');
   if (part.parent) {
-    if (!shoulder?.part.parent) setMark(piece, 'shoulder', part);
+    if (shoulder === undefined || (shoulder.part.parent === undefined && !boundOffAt(shoulder))) setMark(piece, 'shoulder', part);
   } else if (!armhole) setMark(piece, 'armhole', part);
   else if (!shoulder && armhole.part === part && evenSince(part, armhole.rows)) setMark(piece, 'shoulder', part);
 }
+
+/** Whether a heading stood where stitches were bound off at once. */
+const boundOffAt = (mark: Mark): boolean => mark.part.rows[mark.rows - mark.part.baseRows]?.kind === 'groups';
 
 const evenSince = (part: PartBuild, row: number): boolean =>
   part.rows.slice(row - part.baseRows).some(({ kind }) => kind === 'stretch' || kind === 'even');

@@ -36,6 +36,18 @@ export function doHold(build: Build, piece: PieceBuild, part: PartBuild, said: H
   return said.which === 'centre' ? holdCentre(build, piece, part, said.stitches) : holdSome(build, piece, part, said);
 }
 
+/** 'slip centre 18 sts onto a holder' when the centre rests beside the side that is still to come. */
+export function holdOfResting(build: Build, piece: PieceBuild, said: Hold): Fault | undefined {
+  const resting = piece.resting[0];
+  const { stitches } = said;
+  if (resting === undefined || stitches === undefined || stitches >= resting.stitches || resting.edge === 'middle') return undefined;
+  const rest = resting.stitches - stitches;
+  const onLeft = resting.edge === 'left';
+  piece.resting.splice(0, 1, { ...resting, stitches: rest, column: onLeft ? resting.column + stitches : resting.column });
+  holdSet(build, piece, { ...resting, stitches, edge: 'middle', column: onLeft ? resting.column : resting.column + rest });
+  return undefined;
+}
+
 const restingBeside = (piece: PieceBuild, part: PartBuild): Resting[] => piece.resting.filter((one) => one.parent === part.parent);
 
 function heldCount(piece: PieceBuild, stitches: number | undefined, part: PartBuild): Fault | undefined {
@@ -128,9 +140,17 @@ export function doOtherSide(build: Build, piece: PieceBuild): Fault | undefined 
   // from the other side of the work the mirror image comes out row for row
   const side = source.start === wanted?.stitches ? otherSide(source.firstSide) : wanted?.firstSide;
   const target = rejoined ? (now as PartBuild) : takeUp(build, piece, wanted as Resting, side);
-  const wrong = copyRows(build, piece, source, target, target.rows.length, source.rows.length, { mirrored: true, half: false });
+  const wrong = copyRows(build, piece, source, target, startIn(source, target), source.rows.length, { mirrored: true, half: false });
   if (!wrong && source.end !== undefined && target.end === undefined) target.end = source.end;
   return wrong;
+}
+
+/** The row of the first side that has as many stitches as this side has now. */
+function startIn(source: PartBuild, target: PartBuild): number {
+  const same = (i: number) => source.rows[i]?.before === target.live;
+  if (same(target.rows.length) || target.rows.length === 0) return target.rows.length;
+  const first = source.rows.findIndex((_, i) => same(i));
+  return first < 0 ? target.rows.length : first;
 }
 
 /** The side worked first from the same stitches. */

@@ -3,9 +3,10 @@ import type { Build, PartBuild, PieceBuild } from './build.ts';
 import { doEven, workUntil } from './do-even.ts';
 import { doAsFor } from './do-like.ts';
 import { countDiffers, doBindOff, doEvenly, doGroups, doShape, trackOf } from './do-shape.ts';
-import { doHold, doOtherSide, doRejoin, doWorkOn, resolveGap } from './do-sides.ts';
+import { doHold, holdOfResting, doOtherSide, doRejoin, doWorkOn, resolveGap } from './do-sides.ts';
 import { definingHere, doCastOn, doGauge, doHeading, doMultiple, doPickUp, joinGauge, pieceInHand, startPending } from './do-start.ts';
-import { defineRow, doPlainRows, doRepeatRows, doRow, flushCycle } from './do-written.ts';
+import { defineRow, doPlainRows, doRepeatNamed, doRepeatRows, doRow, flushCycle } from './do-written.ts';
+import { facesOf } from './cycle.ts';
 import { isDone, setMark } from './part-build.ts';
 import type { Said, Statement } from './statement.ts';
 import { targetOf } from './target.ts';
@@ -20,6 +21,9 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
       return undefined;
     case 'note':
       if (statement.about === 'marker' && build.piece && build.part) setMark(build.piece, 'marker', build.part);
+      return undefined;
+    case 'named rows':
+      nameRows(build, statement.name);
       return undefined;
     case 'turn':
     case 'at the same time':
@@ -43,6 +47,13 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
     default:
       return doOnNeedle(build, said, statement);
   }
+}
+
+/** The rows of the cycle in hand as a stitch pattern of that name, for this piece and those after it. */
+function nameRows(build: Build, name: string): void {
+  const { cycle } = build.part ?? {};
+  if (!cycle || name === '') return;
+  build.patterns.set(name, { name, of: 1, plus: 0, rows: new Map(cycle.rows), everyOther: cycle.everyOther, lines: new Map(), stated: true, faces: facesOf(build.part as PartBuild, cycle.first, cycle.rows.size) });
 }
 
 function doNeedle(build: Build, mm: number | undefined): undefined {
@@ -84,7 +95,7 @@ function readyFor(build: Build, piece: PieceBuild, part: PartBuild, closes: bool
 
 const nothingOnNeedle = (): Fault => fault('nothing on the needle', 'No stitches are on the needle here: cast on, pick up or rejoin comes first.');
 
-type OnNeedle = Exclude<Statement, { is: 'heading' | 'note' | 'turn' | 'at the same time' | 'needle' | 'gauge' | 'multiple' | 'cast on' | 'pick up' | 'stated' | 'row' }>;
+type OnNeedle = Exclude<Statement, { is: 'heading' | 'note' | 'turn' | 'at the same time' | 'needle' | 'gauge' | 'multiple' | 'cast on' | 'pick up' | 'stated' | 'row' | 'named rows' }>;
 
 function doOnNeedle(build: Build, said: Said, statement: OnNeedle): Fault | undefined {
   const wasDefining = build.defining;
@@ -105,7 +116,7 @@ function doOnNeedle(build: Build, said: Said, statement: OnNeedle): Fault | unde
   const { part } = build;
   if (part === undefined || isDone(part)) {
     if (statement.is === 'repeat rows' || (statement.is === 'even' && statement.until === undefined)) return undefined;
-    if (statement.is === 'hold' && part?.end !== undefined) return undefined;
+    if (statement.is === 'hold' && part?.end !== undefined) return holdOfResting(build, piece, statement);
     if (piece.resting.length > 0 && statement.is !== 'hold') {
       doRejoin(build, piece, { is: 'rejoin' });
       return doOnNeedle(build, said, statement);
@@ -122,7 +133,7 @@ function doOnNeedle(build: Build, said: Said, statement: OnNeedle): Fault | unde
 /** 'Work as for back' below a heading begins the piece that the heading names. */
 const leadPiece = (build: Build): PieceBuild | undefined => (build.pending ? startPending(build) : undefined);
 
-type Work = Extract<Statement, { is: 'even' | 'rows' | 'shape' | 'evenly' | 'groups' | 'bind off' | 'repeat rows' }>;
+type Work = Extract<Statement, { is: 'even' | 'rows' | 'shape' | 'evenly' | 'groups' | 'bind off' | 'repeat rows' | 'repeat named' }>;
 
 function doWork(build: Build, piece: PieceBuild, part: PartBuild, said: Said, statement: Exclude<OnNeedle, { is: 'rejoin' | 'other side' | 'as for' | 'hold' | 'work on' }>): Fault | undefined {
   const work: Work = statement;
@@ -141,10 +152,12 @@ function doWork(build: Build, piece: PieceBuild, part: PartBuild, said: Said, st
       return doBindOff(build, part, work);
     case 'repeat rows':
       return doRepeatRows(build, piece, part, work);
+    case 'repeat named':
+      return doRepeatNamed(build, piece, part, work, said.stated);
   }
 }
 
-const ROW_MAKERS = new Set<Statement['is']>(['row', 'rows', 'even', 'shape', 'evenly', 'groups', 'bind off', 'repeat rows', 'as for', 'other side']);
+const ROW_MAKERS = new Set<Statement['is']>(['row', 'rows', 'even', 'shape', 'evenly', 'groups', 'bind off', 'repeat rows', 'repeat named', 'as for', 'other side']);
 
 export const makesRows = (statement: Statement): boolean => ROW_MAKERS.has(statement.is);
 

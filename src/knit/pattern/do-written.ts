@@ -9,9 +9,12 @@ import { knownFabric } from './fabric-state.ts';
 import { wantSide } from './do-even.ts';
 import { makeFabricRow, makeSpreadRow, makeWrittenRow, MOST_ROWS } from './make-row.ts';
 import { newPart, split } from './part-build.ts';
-import { settleBackground } from './run-rows.ts';
+import { row, settleBackground } from './run-rows.ts';
 import type { Said, Statement } from './statement.ts';
+import { trackOf } from './do-shape.ts';
 import { targetOf } from './target.ts';
+import { nextEdits, settleTrack } from './track.ts';
+import { workRow } from '../row/work.ts';
 
 type Row = Extract<Statement, { is: 'row' }>;
 
@@ -44,6 +47,7 @@ export function doRow(build: Build, piece: PieceBuild, part: PartBuild, said: Ro
   const { label } = said;
   const sideWrong = label?.side !== undefined && !wantSide(build, part, label.side) ? wrongSide(part, label.side) : undefined;
   if (label === undefined || label.rows.length === 0) {
+    if (label?.name !== undefined) part.named.set(label.name, said.items);
     for (let i = 0; i < Math.min(label?.next ?? 1, MOST_ROWS); i += 1) {
       const wrong = writtenRow(build, piece, build.part ?? part, said.items, ahead);
       if (wrong) return wrong;
@@ -243,6 +247,26 @@ function rowAgain(row: MadeRow): Again {
     part.fabric = row.fabric;
     return makeFabricRow(build, part, row.edits, row.kind === 'stretch' ? 'even' : row.kind);
   };
+}
+
+/** 'rep dec row every other row 3 times more': the named row where it is due, the fabric between. */
+export function doRepeatNamed(build: Build, piece: PieceBuild, part: PartBuild, said: Extract<Statement, { is: 'repeat named' }>, stated: number | undefined): Fault | undefined {
+  const items = part.named.get(said.name);
+  if (items === undefined) return fault('row not known', 'Row {row} is not known here.', { row: said.name });
+  const settled = settle(items, { stitches: part.live, markers: [] });
+  const worked = settled.ok ? workRow(settled.value.steps, part.live) : settled;
+  const change = worked.ok && 'after' in worked.value ? worked.value.after - part.live : 0;
+  const track = trackOf(build, piece, part, { is: 'shape', change: change || -1, edge: 'right', beats: said.beats }, stated);
+  let rows = 0;
+  while (!track.ended && part.live > 0 && rows < MOST_ROWS) {
+    const due = nextEdits(track, part).length > 0;
+    const wrong = due ? makeWrittenRow(build, part, items) : row(build, part, [], 'even');
+    if (wrong) return wrong;
+    if (due) settleBackground(build, part);
+    settleTrack(track, part);
+    rows += 1;
+  }
+  return undefined;
 }
 
 interface Limit {

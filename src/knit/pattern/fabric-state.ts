@@ -58,7 +58,7 @@ function lastRib(part: PartBuild | undefined): FabricState | undefined {
 }
 
 export function rowsFabric(pattern: StitchPattern): FabricState {
-  return { is: 'rows', rows: orderedRows(pattern), label: pattern.name, faces: [] };
+  return { is: 'rows', rows: orderedRows(pattern), label: pattern.name, faces: [...(pattern.faces ?? [])] };
 }
 
 type Numbered = Pick<StitchPattern, 'rows' | 'everyOther'>;

@@ -36,13 +36,17 @@ export function makeWrittenRow(build: Build, part: PartBuild, items: readonly It
   const markers = side === 'RS' ? part.markers : part.markers.map((m) => part.live - m).reverse();
   const settled = settle(withSide(items, part, side), { stitches: count, markers });
   if (!settled.ok) return settled.faults[0];
-  let steps = spellPattern(settled.value.steps, part, side, count);
+  const appear = items.some((item) => item.is === 'stitches to' && item.appear);
+  const panel = items.some((item) => item.is === 'stitches' && item.panel);
+  // what the panel's stitches are is said elsewhere; the row asks for them by name
+  let steps = panel ? [...settled.value.steps] : spellPattern(settled.value.steps, part, side, count, appear);
   const turned = settled.value.turned ? takenBefore(steps, count) : undefined;
   if (turned !== undefined && turned < count) steps = [...steps, { work: 'unworked', times: count - turned }];
   if (front > 0) steps = [{ work: 'unworked', times: front }, ...steps];
   const usesPattern = items.some((item) => 'work' in item && item.work === 'patt') || part.fabric.is === 'face';
   const wrong = pushRow(build, part, steps, { kind, items, advance: usesPattern });
   if (wrong) return wrong;
+  if (panel) part.fabric = { is: 'patt', label: 'pattern' };
   part.unworked = turned === undefined ? 0 : count - turned;
   part.markers = side === 'RS' ? settled.value.markers : settled.value.markers.map((m) => part.live - m).reverse();
   return undefined;
@@ -59,9 +63,9 @@ function takenBefore(steps: readonly Step[], count: number): number {
 }
 
 /** 'work in pattern' within a row, spelled where the fabric is known. */
-function spellPattern(steps: readonly Step[], part: PartBuild, side: Side, count: number): Step[] {
+function spellPattern(steps: readonly Step[], part: PartBuild, side: Side, count: number, appear: boolean): Step[] {
   if (!hasPattern(steps)) return [...steps];
-  const plain = spellFabric(part.fabric, part.fabricRow, side, part.column, count);
+  const plain = appear ? spellAsItLooks(part, side) : spellFabric(part.fabric, part.fabricRow, side, part.column, count);
   if (plain === undefined) return [...steps];
   if (side === 'WS') plain.reverse();
   const runs: Run[] = [];
@@ -71,6 +75,14 @@ function spellPattern(steps: readonly Step[], part: PartBuild, side: Side, count
     at += stitches[work].takes;
   }
   return at === count ? shorten(runs) : [...steps];
+}
+
+/** The stitches as the last row left them; undefined where that row was more than knit and purl. */
+function spellAsItLooks(part: PartBuild, side: Side): StitchName[] | undefined {
+  const last = part.rows.at(-1);
+  const looks = last && looksOf(expandRow(last.steps, last.before), last.side);
+  if (looks === undefined || looks.length !== part.live) return undefined;
+  return [...looks].map((look): StitchName => ((look === 'k') === (side === 'RS') ? 'k' : 'p'));
 }
 
 const hasPattern = (steps: readonly Step[]): boolean =>
@@ -114,7 +126,18 @@ function fabricSteps(part: PartBuild, side: Side, edits: readonly Edit[]): reado
   }
   for (let i = from; i < live - cut; i += 1) addRun(runs, base[i] ?? 'k', 1);
   for (const run of tail.reverse()) addRun(runs, run.work, run.times);
-  return shorten(runs);
+  return openPattern(shorten(runs));
+}
+
+/** 'work in pattern to last 2 sts' instead of a number that nobody wants to count. */
+function openPattern(steps: readonly Step[]): Step[] {
+  return steps.map((step, i): Step => {
+    if (!('work' in step) || step.work !== 'patt') return step;
+    const after = steps.slice(i + 1);
+    if (!after.every((one) => 'work' in one && 'times' in one)) return step;
+    const left = after.reduce((sum, one) => sum + ('work' in one && 'times' in one ? stitches[one.work].takes * one.times : 0), 0);
+    return { work: 'patt', until: { left } };
+  });
 }
 
 /** Rows of a face on the same stitches and columns, shaped alike, are worded alike. */

@@ -58,6 +58,7 @@ export function newPart(build: Build, piece: PieceBuild, begin: Begin): PartBuil
     gap: undefined,
     unworked: 0,
     cycle: undefined,
+    named: new Map(parent?.named ?? []),
     lastEdge: undefined,
     closed: true,
   };

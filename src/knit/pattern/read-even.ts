@@ -23,6 +23,7 @@ export function readEven(c: Cursor): Statement | undefined {
   const looks2 = looks ?? readBegin(c);
   const rows = readRows(c);
   const fabric = every ?? readFabricHere(c);
+  if (fabric) skipAsFor(c);
   const even2 = skipEven(c) || even;
   skipNotes(c);
   const looks3 = looks2 ?? readBegin(c);
@@ -49,6 +50,11 @@ export function readEven(c: Cursor): Statement | undefined {
     ...(until === undefined ? {} : { until }),
     ...(looks4 === undefined ? {} : { firstLooks: looks4 }),
   };
+}
+
+/** 'in rib as given for back for 16 rows'. */
+function skipAsFor(c: Cursor): void {
+  takeAnyPhrase(c, 'as given|worked|set for|on back|front|sleeve|sleeves', 'as for|on back|front|sleeve', 'as for|on left|right front', 'as before');
 }
 
 function readFabricHere(c: Cursor): FabricSaid | undefined {

@@ -82,7 +82,8 @@ function readFor(c: Cursor): Until | undefined {
   takes(c, 'for', 'over', 'on');
   takes(c, 'the');
   takes(c, 'next', 'following', 'foll', 'first');
-  takes(c, 'a', 'another', 'further');
+  takes(c, 'a', 'another');
+  takes(c, 'further');
   const mm = readLength(c);
   if (mm !== undefined) {
     const said = words(c, start);
@@ -132,12 +133,12 @@ function readCountEnd(c: Cursor): Until | undefined {
   }
   if (n !== undefined) {
     takes(c, 'more');
-    if (takes(c, 'rows', 'row') ) {
+    if (takes(c, 'rows', 'row') && !sees(c, 'less', 'fewer', 'shorter')) {
       takeAnyPhrase(c, 'have been worked|completed|knitted|done', 'are worked|completed|done', 'in all', 'worked', 'from', 'completed', 'are made', 'have been made');
       const from = readFrom(c);
       return { is: 'rows in all', n, from: from ?? 'start' };
     }
-    if (takes(c, 'ridges')) return { is: 'rows in all', n: 2 * n, from: 'start' };
+    if (takes(c, 'ridges') && !sees(c, 'less', 'fewer')) return { is: 'rows in all', n: 2 * n, from: 'start' };
   }
   c.at = start;
   return undefined;
@@ -195,16 +196,17 @@ function readSameLength(c: Cursor): Until | undefined {
     else if (n !== undefined) c.at -= 1;
   }
   if (lessMm !== undefined || lessRows !== undefined) {
-    takes(c, 'are', 'is');
+    takes(c, 'are', 'is', 'have');
     if (!takes(c, 'less', 'fewer', 'shorter', 'below', 'before')) {
       c.at = start;
       return undefined;
     }
+    takeAnyPhrase(c, 'have been worked', 'been worked', 'are worked', 'have been completed');
   }
   takes(c, 'the', 'of');
   const same = takeAnyPhrase(c, 'same length as', 'same as', 'same length to', 'as long as', 'same depth as', 'same number of rows as', 'length as', 'the length of', 'length of', 'equal to', 'to match', 'to', 'as for', 'as', 'number of rows as', 'same', 'there are same number of rows as') || lessMm !== undefined || lessRows !== undefined;
-  takes(c, 'than', 'on');
-  takes(c, 'to', 'for');
+  takes(c, 'than');
+  takes(c, 'on', 'to', 'for');
   takes(c, 'the');
   const piece = readPieceName(c);
   if (!same || piece === undefined) {

@@ -91,9 +91,10 @@ export function readPattern(text: string, options: ReadOptions = {}): ReadPatter
   const tokens = tokensOfLines(lines);
   const named = sizeNames(lines.map((line) => line.text));
   const counted = countSizes(tokens);
-  const sizes = named.length > 1 ? named.length : counted;
+  // the lists of numbers know better than a line of measurements in two units
+  const sizes = counted > 1 ? counted : Math.max(1, named.length);
   const size = Math.min(Math.max(0, Math.floor(options.size ?? 0)), sizes - 1);
-  const names = named.length === sizes ? named : Array.from({ length: sizes }, (_, i) => (sizes === 1 ? '' : String(i + 1)));
+  const names = named.length >= sizes ? named.slice(0, sizes) : Array.from({ length: sizes }, (_, i) => (sizes === 1 ? '' : String(i + 1)));
   const build = freshBuild(options);
   const notes = lines.map((): LineNotes => ({ faults: [], stated: [], asksCount: false, kind: undefined, before: undefined, after: undefined }));
   const flow: Flow[] = [];
@@ -106,7 +107,7 @@ export function readPattern(text: string, options: ReadOptions = {}): ReadPatter
   runFlow(build, flow, notes, ownGauge !== undefined);
   const last = build.piece;
   if (last) finish(build, last);
-  const patterns = [...build.patterns.values()].filter((pattern) => pattern.rows.size > 0).map((pattern) => checkPattern(pattern, tellAt(lines, notes)));
+  const patterns = [...build.patterns.values()].filter((pattern) => pattern.rows.size > 0 && pattern.lines.size > 0).map((pattern) => checkPattern(pattern, tellAt(lines, notes)));
   const rows = rowsByLine(build);
   return {
     sizes: names,

@@ -12,7 +12,7 @@ export function readPickUpStatement(c: Cursor): Statement | undefined {
     const at = c.at;
     takes(c, ',', ';');
     takes(c, 'and', 'then');
-    const one = readOne(c);
+    const one = readOne(c, edges.length > 0);
     if (one === undefined) {
       c.at = at;
       break;
@@ -53,11 +53,11 @@ function seesHolder(c: Cursor): boolean {
   return false;
 }
 
-function readOne(c: Cursor): { along: string; stitches: number } | undefined {
+function readOne(c: Cursor, goesOn: boolean): { along: string; stitches: number } | undefined {
   const picked = takeAnyPhrase(c, 'pick|picking up', 'pu');
   if (picked) takes(c, 'and', '&', ',');
   const knitted = takes(c, 'k', 'knit', 'purl', 'p', 'work', 'sl', 'slip');
-  if (!picked && !knitted) return undefined;
+  if (!picked && !knitted && !(goesOn && peek(c)?.kind === 'number' && seesPhrase({ ...c, at: c.at + 1 }, STS))) return undefined;
   takes(c, 'across', 'over', 'the', 'up', 'evenly');
   takes(c, 'the', 'next');
   const n = takeNumber(c);

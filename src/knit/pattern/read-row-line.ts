@@ -3,6 +3,7 @@ import { type Cursor, peek, peekNumber, peekText, seesPhrase, takeAnyPhrase, tak
 import type { Item } from '../row/notation.ts';
 import { readRow } from '../row/read-row.ts';
 import { readSide } from './read-length.ts';
+import { readBeats } from './read-when.ts';
 import type { Label, Statement } from './statement.ts';
 
 const ROWS = 'row|rows|rnd|rnds|round|rounds';
@@ -142,6 +143,7 @@ const readSideWord = (c: Cursor): 'RS' | 'WS' | undefined => (takes(c, 'rs') ? '
 
 /** 'Inc row:', 'Set-up row (WS):', 'Foundation row', 'Buttonhole row'. */
 function namedRow(c: Cursor): Label | undefined {
+  const start = c.at;
   let words = 0;
   while (words < 4 && peek(c)?.kind === 'word' && !seesPhrase(c, ROWS)) {
     if (/^(k|p|knit|purl|work|rep|repeat|every|each|to|last|dec|inc|in|at|until|for|of|bind|cast|then)$/.test(peekText(c)) && !(words === 0 && /^(dec|inc)$/.test(peekText(c)))) return undefined;
@@ -151,7 +153,30 @@ function namedRow(c: Cursor): Label | undefined {
   }
   if (words === 0 || !takePhrase(c, ROWS)) return undefined;
   const side = sideAfter(c);
-  return seesPhrase(c, ':') ? { rows: [], ...(side === undefined ? {} : { side }) } : undefined;
+  const name = rowName(c.tokens[start]?.text ?? '');
+  return seesPhrase(c, ':') ? { rows: [], name, ...(side === undefined ? {} : { side }) } : undefined;
+}
+
+/** 'Decrease row' and 'Dec row' are one. */
+export const rowName = (word: string): string => (/^dec/.test(word) ? 'dec' : /^inc/.test(word) ? 'inc' : word);
+
+/** 'rep dec row every other row 3 times more', 'work inc row every 6th row until there are 60 sts'. */
+export function readRepeatNamed(c: Cursor): Statement | undefined {
+  const start = c.at;
+  if (takes(c, 'rep', 'repeat', 'work', 'working', 'rpt')) {
+    takes(c, 'the', 'this', 'last');
+    const name = rowName(peekText(c));
+    if (peek(c)?.kind === 'word' && !/^(row|rows|rs|ws|k|p|next|last|these|every|each|even|in|from)$/.test(name)) {
+      c.at += 1;
+      if (takePhrase(c, 'row|rnd')) {
+        takes(c, ',');
+        const beats = readBeats(c);
+        if (beats.length > 0) return { is: 'repeat named', name, beats };
+      }
+    }
+  }
+  c.at = start;
+  return undefined;
 }
 
 /** What stands after a label: a row, or 'as row 2', 'rep rows 1–4' (rows counted from the label's own). */

@@ -1,5 +1,5 @@
 import type { Fault } from '../fault.ts';
-import { type Cursor, cursorOver, expected, peekNumber, peekText, seesPhrase, takeAnyPhrase, takePhrase, takes } from '../row/cursor.ts';
+import { type Cursor, cursorOver, expected, peekNumber, peekText, seesPhrase, takeNumber, takeAnyPhrase, takePhrase, takes } from '../row/cursor.ts';
 import type { Token } from '../row/lex.ts';
 import type { Item } from '../row/notation.ts';
 import { takeBindOff, takeRest } from '../row/read-edge.ts';
@@ -10,10 +10,10 @@ import { readCastOnStatement, readGauge, readNeedle, skipYarn } from './read-hea
 import { readHeading, readMultiple } from './read-heading.ts';
 import { readUntil } from './read-length.ts';
 import { readPickUpStatement } from './read-pick-up.ts';
-import { readLabel, readLabelled, readPlainRows } from './read-row-line.ts';
+import { readLabel, readLabelled, readPlainRows, readRepeatNamed } from './read-row-line.ts';
 import { readElidedShape, readGroups, readShape, skipEnding } from './read-shape.ts';
 import { readAsFor, readHoldStatement, readOtherSide, readRejoin, readWorkOn, seesPickUp, skipFacing } from './read-sides.ts';
-import { statedAtEnd, takeStated } from './read-stated.ts';
+import { statedAtEnd, takeChangeNote, takeStated, withoutChangeNote } from './read-stated.ts';
 import type { Sentence } from './sentences.ts';
 import type { Label, Said, Statement } from './statement.ts';
 
@@ -96,8 +96,21 @@ function skipBetween(c: Cursor): void {
       return;
     }
   }
+  skipShapingBy(c);
   // '(k 1 row, p 1 row) twice'
   if (/^[([]$/.test(peekText(c)) && /^(k|p|knit|purl)$/.test(c.tokens[c.at + 1]?.text ?? '') && /^rows?$/.test(c.tokens[c.at + 3]?.text ?? '')) c.at += 1;
+}
+
+/** 'shaping side seams by dec 1 st …': what is shaped says nothing of how. */
+function skipShapingBy(c: Cursor): void {
+  if (!/^(shaping|shape)$/.test(peekText(c))) return;
+  for (let i = 1; i < 6; i += 1) {
+    const word = c.tokens[c.at + i]?.text;
+    if ((word === 'by' || word === ':') && c.at + i < c.end) {
+      c.at += i + 1;
+      return;
+    }
+  }
 }
 
 function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | undefined {
@@ -113,8 +126,9 @@ function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | u
 }
 
 function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): Fault | undefined {
-  const stated = statedAtEnd(c);
-  const row = cursorOver(c.tokens, c.at, stated?.end ?? c.end);
+  const whole = cursorOver(c.tokens, c.at, withoutChangeNote(c));
+  const stated = statedAtEnd(whole);
+  const row = cursorOver(c.tokens, c.at, stated?.end ?? whole.end);
   const start = row.at;
   const read = readLabelled(row, label);
   if (read.ok) {
@@ -123,14 +137,14 @@ function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): Fault |
     return undefined;
   }
   // 'Next row: dec 1 st at each end', 'Next row (WS): work in pattern, inc 6 sts evenly'
-  const inner = cursorOver(c.tokens, start, stated?.end ?? c.end);
+  const inner = cursorOver(c.tokens, start, stated?.end ?? whole.end);
   const items = readShapedRow(inner);
   if (items) {
     c.at = c.end;
     add({ is: 'row', label, items }, at, stated?.stitches);
     return undefined;
   }
-  const worked = readWorkedRows(cursorOver(c.tokens, start, stated?.end ?? c.end), label);
+  const worked = readWorkedRows(cursorOver(c.tokens, start, stated?.end ?? whole.end), label);
   if (worked) {
     c.at = c.end;
     add(worked, at, stated?.stitches);
@@ -175,9 +189,11 @@ function readSimple(c: Cursor, said: readonly Said[]): Statement | undefined {
   return (
     readStatedAlone(c) ??
     readSameTime(c) ??
+    readNamedRows(c) ??
     readNote(c) ??
     readNeedle(c) ??
     readCastOnStatement(c) ??
+    readRepeatNamed(c) ??
     readPlainRows(c) ??
     readRowsAgain(c, said) ??
     readRepeatRows(c, said.at(-1)?.statement.is === 'repeat rows') ??
@@ -222,6 +238,7 @@ function readElided(c: Cursor, said: readonly Said[]): Statement | undefined {
 }
 
 function readStatedAlone(c: Cursor): Statement | undefined {
+  if (takeChangeNote(c)) return { is: 'note', about: 'change' };
   const stitches = takeStated(c);
   return stitches === undefined ? undefined : { is: 'stated', stitches };
 }
@@ -239,6 +256,27 @@ function readSameTime(c: Cursor): Statement | undefined {
   takes(c, ',');
   takes(c, 'beg', 'beginning', 'starting');
   return after === undefined ? { is: 'at the same time' } : { is: 'at the same time', after };
+}
+
+/** 'these 2 rows form rib', 'last 4 rows set the pattern': the rows get a name. */
+function readNamedRows(c: Cursor): Statement | undefined {
+  const start = c.at;
+  if (takes(c, 'these', 'last', 'above', 'the', 'this')) {
+    takes(c, 'last', 'above');
+    const n = takeNumber(c);
+    if (takePhrase(c, 'row|rows') && takes(c, 'form', 'forms', 'set', 'sets', 'establish', 'complete')) {
+      const name = c.tokens
+        .slice(c.at, c.end)
+        .filter(({ kind, text }) => kind === 'word' && !/^(the|a|patt|pattern|st|stitch|in|as)$/.test(text))
+        .map(({ text }) => text)
+        .slice(0, 4)
+        .join(' ');
+      c.at = c.end;
+      return { is: 'named rows', name, ...(n === undefined ? {} : { rows: n }) };
+    }
+  }
+  c.at = start;
+  return undefined;
 }
 
 const NOTES = new Set(
@@ -289,7 +327,7 @@ function readBindOffAll(c: Cursor): Statement | undefined {
   const stitches = peekNumber(c);
   if (stitches !== undefined) c.at += 1;
   takePhrase(c, STS);
-  takeAnyPhrase(c, 'for back|front of neck', 'for neck|back|shoulder');
+  takeAnyPhrase(c, 'for back|front of neck', 'for neck|back|shoulder', 'for each shoulder', 'on each side', 'each side|shoulder', 'at each side');
   skipHow(c);
   takeAnyPhrase(c, 'at same gauge|tension', 'in 1 row', 'on next row');
   skipHow(c);
@@ -317,8 +355,9 @@ function readPassing(c: Cursor): Statement | undefined {
 
 /** A row without a label takes the rest of the sentence. */
 function readBareRow(c: Cursor, at: number, add: Add): Fault | undefined {
-  const stated = statedAtEnd(c);
-  const row = cursorOver(c.tokens, c.at, stated?.end ?? c.end);
+  const whole = cursorOver(c.tokens, c.at, withoutChangeNote(c));
+  const stated = statedAtEnd(whole);
+  const row = cursorOver(c.tokens, c.at, stated?.end ?? whole.end);
   const read = readRow(row);
   if (!read.ok) return read.faults[0];
   c.at = c.end;

@@ -36,7 +36,7 @@ export function readWorkOn(c: Cursor): Statement | undefined {
   const start = c.at;
   takes(c, 'and', 'then', 'turn');
   takes(c, 'and', ',');
-  if (takeAnyPhrase(c, 'work|working|knit each|both side|sides|shoulder separately|singly', 'each side is worked separately', 'finish each side separately', 'working each side separately', 'work sides separately')) {
+  if (takeAnyPhrase(c, 'work|working|knit each|both side|sides|shoulder separately|singly', 'each side is worked separately', 'work|working each side of neck|front|back separately', 'working|work each side of the neck separately', 'finish each side separately', 'working each side separately', 'work sides separately')) {
     return { is: 'work on', which: 'each side' };
   }
   if (takeAnyPhrase(c, 'work|working|continue|cont on', 'work|working|continue|cont in pattern on', 'on', '')) {
@@ -267,6 +267,7 @@ function readAsFarAs(c: Cursor): string | undefined {
   }
   c.at = start;
   const until = readUntil(c);
+  if (until?.is === 'same length' && until.lessRows !== undefined) return `less ${until.lessRows} ${until.to}`;
   if (until?.is === 'count') return `count ${until.stitches}`;
   if (until?.is === 'length') return `length ${until.mm} ${until.from} ${until.end ?? ''}`;
   c.at = start;

@@ -33,7 +33,7 @@ function skipChain(c: Cursor): void {
 /** 'next and every foll 4th row 8 times' counts the next row among the eight; 'next row, then every 4th row 8 times' does not. */
 function joinNext(beats: readonly Beat[], beat: Beat, c: Cursor, start: number): Beat {
   const before = beats.at(-1);
-  if (before?.times !== 1 || beats.length !== 1 || beat.times === undefined || beat.further) return beat;
+  if (before?.times !== 1 || beats.length !== 1 || beat.times === undefined || beat.further || !beat.counted) return beat;
   const rowSaid = /^(row|rows)$/.test(c.tokens[start - 1]?.text ?? '');
   return rowSaid ? beat : { ...beat, times: Math.max(0, beat.times - 1) };
 }
@@ -186,7 +186,7 @@ function readBeatEnd(c: Cursor, beat: Beat): Beat {
   const times = readTimes(c);
   if (times) {
     const single = beat.times;
-    const read: Beat = { ...beat, times: single !== undefined && single > 1 ? single * times.n : times.n, ...(times.more ? { further: true } : {}) };
+    const read: Beat = { ...beat, counted: true, times: single !== undefined && single > 1 ? single * times.n : times.n, ...(times.more ? { further: true } : {}) };
     return withCount(c, read);
   }
   c.at = start;

@@ -22,11 +22,15 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
     if ((text === '.' || text === '!' || text === '?') && depth === 0) {
       cut(i);
       from = i + 1;
-    } else if (i > from && startsLabel(tokens, i) && depth === 0) cut(i);
+    } else if (i > from && depth === 0 && startsLabel(tokens, i) && !namesRow(tokens, from, i)) cut(i);
   }
   cut(tokens.length);
   return out;
 }
+
+/** 'Decrease Row (RS):': the words before 'Row' are its name. */
+const namesRow = (tokens: readonly Token[], from: number, at: number): boolean =>
+  at - from <= 3 && /^rows?$/.test(tokens[at]?.text ?? '') && tokens[at + 1]?.kind !== 'number' && tokens.slice(from, at).every(({ kind }) => kind === 'word');
 
 /** 'Row 3:', 'Next row:', '2nd row:' with its colon within a few words. */
 function startsLabel(tokens: readonly Token[], at: number): boolean {

@@ -24,6 +24,8 @@ export interface Beat {
   /** alternately with `every` ('every 4th and 2nd row') */
   readonly and?: number;
   readonly times?: number;
+  /** the number was said as '8 times', not as a number of rows */
+  readonly counted?: boolean;
   /** the number came with 'more': the shaping row named before is not among them */
   readonly further?: boolean;
   /** until so many stitches are on the needle */
@@ -52,6 +54,8 @@ export interface Label {
   /** 'next 4 rows' */
   readonly next?: number;
   readonly side?: Side;
+  /** 'Dec row', 'Buttonhole row': later lines call it so */
+  readonly name?: string;
 }
 
 export type Statement =
@@ -77,7 +81,11 @@ export type Statement =
   | { readonly is: 'as for'; readonly piece: string; readonly from?: string; readonly to?: string; readonly reversing: boolean; readonly only?: string }
   | { readonly is: 'at the same time'; readonly after?: Until }
   | { readonly is: 'stated'; readonly stitches: number }
-  | { readonly is: 'turn' };
+  | { readonly is: 'turn' }
+  /** 'rep dec row every other row 3 times more' */
+  | { readonly is: 'repeat named'; readonly name: string; readonly beats: readonly Beat[] }
+  /** rows just worked get a name: 'these 2 rows form rib' */
+  | { readonly is: 'named rows'; readonly name: string; readonly rows?: number };
 
 export interface PieceHeading {
   readonly name: string;

@@ -6,15 +6,17 @@ import { stitches } from '../stitch.ts';
  * from what is written after them. `settle` turns it into steps.
  */
 export type Item =
-  | { readonly is: 'stitches'; readonly work: StitchName; readonly times: number }
-  | { readonly is: 'stitches to'; readonly work: StitchName; readonly goal: Goal }
+  /** `panel`: a stitch pattern named elsewhere, worked over so many stitches */
+  | { readonly is: 'stitches'; readonly work: StitchName; readonly times: number; readonly panel?: boolean }
+  /** `appear`: each stitch is worked as it looks ('knit the knit sts and purl the purl sts') */
+  | { readonly is: 'stitches to'; readonly work: StitchName; readonly goal: Goal; readonly appear?: boolean }
   | { readonly is: 'group'; readonly items: readonly Item[]; readonly times: number }
   | { readonly is: 'group to'; readonly items: readonly Item[]; readonly goal: Goal }
   | { readonly is: 'group over'; readonly items: readonly Item[]; readonly stitches: number }
   | { readonly is: 'marker'; readonly does: 'place' | 'slip' | 'remove' }
   /** increases (> 0) or decreases spread over the whole row, or over the stitches named */
   | { readonly is: 'evenly'; readonly change: number; readonly over?: number; readonly work?: StitchName }
-  /** the number follows from the count: 'bind off centre stitches', 'k rem sts' in the middle of a row */
+  /** the rest of the row is not worked now */
   | { readonly is: 'turn' };
 
 export type Goal =

@@ -105,6 +105,10 @@ const EVENLY = [
   'at even intervals',
   'at equal intervals',
   'evenly placed',
+  'at center|centre|middle of row',
+  'at center|centre|middle',
+  'at center|centre front|back',
+  'in center|centre|middle st|stitch',
 ];
 
 function readEvenly(c: Cursor, change: number): ReadItem | undefined {

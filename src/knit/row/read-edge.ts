@@ -220,9 +220,28 @@ export function readMarker(c: Cursor): ReadItem | undefined {
   return undefined;
 }
 
+/** 'work row 1 of cable panel over next 12 sts', 'work cable pattern across 12 sts'. */
+function readPanel(c: Cursor): ReadItem | undefined {
+  const start = c.at;
+  if (takes(c, 'work', 'working')) {
+    for (let far = 0; far < 9 && peek(c)?.kind !== 'mark' && peek(c) !== undefined; far += 1) {
+      if (far > 0 && takes(c, 'over', 'across')) {
+        const n = readCount(c);
+        if (n !== undefined && takeSts(c)) return { item: { is: 'stitches', work: 'patt', times: n, panel: true }, said: true };
+        break;
+      }
+      c.at += 1;
+    }
+  }
+  c.at = start;
+  return undefined;
+}
+
 /** 'work 12 sts', 'work in pattern to last 3 sts', 'patt 5', 'rib to end'. */
 export function readWork(c: Cursor): ReadItem | undefined {
   const start = c.at;
+  const panel = readPanel(c);
+  if (panel) return panel;
   if (
     !takes(c, 'work', 'working', 'patt', 'pat', 'pattern', 'rib', 'continue', 'cont', 'in', 'keeping', 'as')
   )

@@ -33,6 +33,8 @@ export function readPlain(c: Cursor): ReadItem | undefined {
   if (quick) return quick;
   if (takeAnyPhrase(c, 'the k|knit sts|stitches and p|purl the p|purl sts|stitches')) return asEstablished(c);
   if (takeAnyPhrase(c, 'the p|purl sts|stitches and k|knit the k|knit sts|stitches')) return asEstablished(c);
+  const onRight = readOnRightNeedle(c);
+  if (onRight !== undefined) return counted(base, onRight);
   const special = readInto(c, base) ?? readBack(c, base);
   if (special) return special;
   const goal = readGoal(c);
@@ -183,11 +185,25 @@ export function ofNext(c: Cursor): number {
   return 1;
 }
 
+/** 'k until there are 10 sts on right needle', said after stitches were bound off. */
+function readOnRightNeedle(c: Cursor): number | undefined {
+  const start = c.at;
+  if (takePhrase(c, 'until there are')) {
+    const n = takeNumber(c);
+    if (n !== undefined && Number.isSafeInteger(n) && takeSts(c) && takeAnyPhrase(c, 'on right|rh needle', 'on the right needle', 'on right hand needle', 'on right - hand needle')) {
+      takeAnyPhrase(c, 'after bind|cast off', 'after bo');
+      return n;
+    }
+  }
+  c.at = start;
+  return undefined;
+}
+
 /** 'as they appear': what each stitch shows is worked again. */
 function asEstablished(c: Cursor): ReadItem {
   takeAnyPhrase(c, 'as they appear|face', 'as set|established');
   const goal = readGoal(c);
-  return { item: { is: 'stitches to', work: 'patt', goal: goal ?? { left: 'what follows' } }, said: true };
+  return { item: { is: 'stitches to', work: 'patt', goal: goal ?? { left: 'what follows' }, appear: true }, said: true };
 }
 
 function peekGlued(c: Cursor, text: string): boolean {

@@ -85,7 +85,14 @@ export function readRow(c: Cursor): Result<Item[]> {
   const items = readLevel(c, undefined, 0);
   if (!Array.isArray(items)) return refuse(items);
   if (items.length === 0) return refuse(expected(c, 'a stitch'));
-  return ok(items);
+  return ok(spreadOver(items));
+}
+
+/** 'knit, inc 4 sts evenly': the increases lie in the row that is knitted. */
+function spreadOver(items: Item[]): Item[] {
+  const [first, second] = items;
+  if (items.length !== 2 || first?.is !== 'stitches to' || second?.is !== 'evenly') return items;
+  return first.work === 'k' || first.work === 'p' ? [{ ...second, work: first.work }] : [second];
 }
 
 function readLevel(c: Cursor, close: string | undefined, depth: number): Item[] | Fault {
@@ -129,7 +136,23 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
   return expected(c, 'a stitch or a repeat');
 }
 
-const SPECIAL = new Set(['turn', 'turning', 'w', 'wrap', 'end', 'ending', 'last', 'instead']);
+const SPECIAL = new Set(['join', 'attach', 'add', 'turn', 'turning', 'w', 'wrap', 'end', 'ending', 'last', 'instead']);
+
+const text = (c: Cursor): string => peekText(c);
+
+/** 'join a second ball of yarn' within a row. */
+function skipJoin(c: Cursor): boolean {
+  for (let i = c.at + 1; i < Math.min(c.end, c.at + 9); i += 1) {
+    const word = c.tokens[i]?.text ?? '';
+    if (word === ',' || word === ';') break;
+    if (/^(yarn|ball|wool|skein)$/.test(word)) {
+      c.at = i + 1;
+      takeAnyPhrase(c, 'of yarn|wool', 'and');
+      return true;
+    }
+  }
+  return false;
+}
 
 /** Turns, cut-short last repeats and 'instead of'; whether it was one of them. */
 function readSpecial(c: Cursor, level: Level): boolean {
@@ -137,6 +160,7 @@ function readSpecial(c: Cursor, level: Level): boolean {
     level.items.push({ is: 'turn' });
     return true;
   }
+  if (/^(join|attach|add)$/.test(text(c))) return skipJoin(c);
   if (takeAnyPhrase(c, 'end last rep|repeat', 'ending last rep|repeat', 'last rep|repeat')) {
     readLastRepeat(c, level);
     return true;
