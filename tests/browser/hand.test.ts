@@ -135,7 +135,7 @@ describe('the hand and the ear', () => {
         page.evaluate((ms) => {
           window.felt.later += ms;
         }, count * 60_000);
-      for (let i = 0; i < 12; i += 1) {
+      for (let i = 0; i < 14; i += 1) {
         await knitter.knit(1);
         await minutes(4);
       }
@@ -145,7 +145,7 @@ describe('the hand and the ear', () => {
         () => caution.count(),
         (count) => count === 0,
       );
-      for (let i = 0; i < 13; i += 1) {
+      for (let i = 0; i < 14; i += 1) {
         await knitter.knit(1);
         await minutes(4);
       }

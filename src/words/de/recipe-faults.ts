@@ -56,6 +56,8 @@ export const words: Translation<typeof english> = {
   'stitches left over': 'Die Reihe lässt {left} von {count} Maschen ungestrickt.',
   'endless repeat': 'Der Rapport verbraucht keine Masche und endete nie. Gib ihm eine Masche dazu.',
   'nothing to save': 'Es gibt noch nichts zu speichern.',
+  'turn on the wrong side':
+    'Reihe {row} ist eine {side} und beginnt am Rand {starts}; wenden kann sie nur vor dem anderen. Wende eine Reihe früher oder später.',
   rightEdge: 'rechten',
   leftEdge: 'linken',
 };

@@ -50,6 +50,8 @@ export const words = {
   'stitches left over': 'The row leaves {left} of {count} stitches unworked.',
   'endless repeat': 'The repeat uses up no stitch and would never end. Add a stitch to it.',
   'nothing to save': 'There is nothing to save yet.',
+  'turn on the wrong side':
+    'Row {row} is a {side} row and begins at the {starts} edge; it can turn only before the other one. Turn one row earlier or later.',
   rightEdge: 'right',
   leftEdge: 'left',
 } as const;
