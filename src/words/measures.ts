@@ -11,6 +11,9 @@ const mmPerUnit = (): number => (speech.value.units === 'in' ? MM_PER_INCH : 10)
 export const lengthUnit = (): string =>
   speech.value.units === 'cm' ? 'cm' : speech.value.language === 'de' ? 'Zoll' : 'in';
 
+/** Over what a gauge is given, mm: leaflets have 10 cm, or 4 inches. */
+export const gaugeSpanMm = (): number => (speech.value.units === 'in' ? 4 * MM_PER_INCH : 100);
+
 /** For a field: millimetres as the number she types, in her unit, to a tenth (cm) or a sixteenth (in). */
 export const lengthToType = (mm: number): number => {
   const grain = speech.value.units === 'in' ? 16 : 10;

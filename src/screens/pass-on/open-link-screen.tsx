@@ -14,7 +14,7 @@ import { NumberField } from '../../ui/field/number-field.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
 import { saysFault } from '../../words/fault.ts';
-import { saysLength } from '../../words/measures.ts';
+import { gaugeSpanMm, saysLength } from '../../words/measures.ts';
 import { saysList } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
@@ -41,7 +41,10 @@ const Cannot = ({ faults }: { readonly faults: readonly Fault[] }) => (
   </Notice>
 );
 
-const PER_MM = 100;
+/** A gauge is kept over 100 mm and typed over what she measures. */
+const toType = (per100: number | undefined): number | undefined =>
+  per100 === undefined ? undefined : Math.round(per100 * gaugeSpanMm()) / 100;
+const typed = (count: number | undefined): number => ((count ?? 0) * 100) / gaugeSpanMm();
 
 function Opened({ garment }: { readonly garment: Garment }) {
   const asked = garment.pieces.find((piece) => piece.gauge)?.gauge;
@@ -57,28 +60,34 @@ function Opened({ garment }: { readonly garment: Garment }) {
     if (kept.ok) goInstead(hrefTo('garment', { garment: kept.value }));
     else setFaults(kept.faults);
   };
-  const length = saysLength(PER_MM);
+  const length = saysLength(gaugeSpanMm());
   return (
     <div class="pass-on">
       <About garment={garment} />
       {asked && (
         <Card label={say('passOn.yourSwatch')}>
           <h2>{say('passOn.yourSwatch')}</h2>
-          <p>{say('passOn.openGauge', { ...asked, length })}</p>
+          <p>
+            {say('passOn.openGauge', {
+              stitches: toType(asked.stitches) ?? 0,
+              rows: toType(asked.rows) ?? 0,
+              length,
+            })}
+          </p>
           <p>{say('passOn.yourSwatchHint')}</p>
           <NumberField
             label={say('passOn.swatchStitches', { length })}
             decimals
             min={1}
-            value={gauge.stitches}
-            onChange={(v) => setGauge({ ...gauge, stitches: v ?? 0 })}
+            value={toType(gauge.stitches)}
+            onChange={(v) => setGauge({ ...gauge, stitches: typed(v) })}
           />
           <NumberField
             label={say('passOn.swatchRows', { length })}
             decimals
             min={1}
-            value={gauge.rows}
-            onChange={(v) => setGauge({ ...gauge, rows: v ?? 0 })}
+            value={toType(gauge.rows)}
+            onChange={(v) => setGauge({ ...gauge, rows: typed(v) })}
           />
           {mine.ok && <p aria-live="polite">{saysChange(garment, mine.value)}</p>}
         </Card>
