@@ -67,7 +67,7 @@ function openTail(build: Build, piece: PieceBuild, part: PartBuild, to: string):
 /** 'same as back until armholes measure 4½ in'; without a gauge only the place's shaping is taken over. */
 function endAtLength(other: PieceBuild, source: PartBuild, mm: number, from: string): number {
   const mark = from === 'start' ? undefined : markOf(other, from);
-  if (source.height === 0) return mark ? endOfPlace(mark, mark.rows - mark.part.baseRows, other) : source.rows.length;
+  if (source.height === 0) return mark ? endOfPlace(mark, mark.rows - mark.part.baseRows, other, from) : source.rows.length;
   const base = mark?.height ?? 0;
   const at = source.rows.findIndex((_, i) => (source.rows[i + 1]?.was.height ?? source.height) - base >= mm - 0.001);
   return at < 0 ? source.rows.length : at + 1;
@@ -124,12 +124,12 @@ function copyPlace(build: Build, piece: PieceBuild, other: PieceBuild, place: st
   setMark(piece, place, part);
   const oneSide = part.parent !== undefined && mark.part.parent === undefined && !isHalf(other);
   const turned = mark.part.neck !== undefined && part.neck !== undefined && mark.part.neck !== part.neck;
-  const wrong = copyRows(build, piece, mark.part, part, first, endOfPlace(mark, first, other), { half: how.half || oneSide, mirrored: how.mirrored || turned });
+  const wrong = copyRows(build, piece, mark.part, part, first, endOfPlace(mark, first, other, place), { half: how.half || oneSide, mirrored: how.mirrored || turned });
   if (!wrong && part.live === 0) part.end = 'bind off';
   return wrong;
 }
 
-function endOfPlace(mark: Mark, first: number, other: PieceBuild): number {
+function endOfPlace(mark: Mark, first: number, other: PieceBuild, place: string): number {
   const { rows } = mark.part;
   const later = [...other.marks.values()].filter((one) => one.part === mark.part && one.rows - mark.part.baseRows > first).map((one) => one.rows - mark.part.baseRows);
   const limit = Math.min(rows.length, ...later);
@@ -137,6 +137,7 @@ function endOfPlace(mark: Mark, first: number, other: PieceBuild): number {
   for (let i = first; i < limit; i += 1) {
     const row = rows[i];
     if (row === undefined || row.kind === 'stretch') break;
+    if (row.kind === 'bind off' && place !== 'shoulder') break;
     if (row.before !== row.after) end = i + 1;
   }
   return end;

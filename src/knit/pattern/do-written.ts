@@ -9,9 +9,9 @@ import { knownFabric } from './fabric-state.ts';
 import { wantSide } from './do-even.ts';
 import { makeFabricRow, makeSpreadRow, makeWrittenRow, MOST_ROWS } from './make-row.ts';
 import { newPart, split } from './part-build.ts';
-import { row, settleBackground } from './run-rows.ts';
+import { backgroundEdits, row, settleBackground } from './run-rows.ts';
 import type { Said, Statement } from './statement.ts';
-import { trackOf } from './do-shape.ts';
+import { setMarkOnce, trackOf } from './do-shape.ts';
 import { targetOf } from './target.ts';
 import { nextEdits, settleTrack } from './track.ts';
 import { workRow } from '../row/work.ts';
@@ -112,11 +112,18 @@ function writtenRow(build: Build, piece: PieceBuild, part: PartBuild, items: rea
   const beside = build.meanwhile.length > 0;
   const joined = joinSides(build, piece, part, items);
   if (joined) return makeWrittenRow(build, joined, items);
-  const wrong = makeWrittenRow(build, part, items);
+  if (startsWithGroup(items) && part.parent === undefined) setMarkOnce(piece, 'armhole', part);
+  const wrong = makeWrittenRow(build, part, items, 'row', backgroundEdits(build, part));
   if (beside && !wrong) settleBackground(build, part);
   if (wrong) return wrong;
   part.gap = items.some(mayPart) ? gapOf(part) : undefined;
   return undefined;
+}
+
+/** 'BO 4 sts, k to end' begins an armhole where none has begun. */
+function startsWithGroup(items: readonly Item[]): boolean {
+  const [first, second] = items;
+  return first?.is === 'stitches' && first.work === 'bo' && second !== undefined;
 }
 
 /** Whether a gap can lie in a row: only what is bound off or held makes one. */
@@ -260,7 +267,7 @@ export function doRepeatNamed(build: Build, piece: PieceBuild, part: PartBuild, 
   let rows = 0;
   while (!track.ended && part.live > 0 && rows < MOST_ROWS) {
     const due = nextEdits(track, part).length > 0;
-    const wrong = due ? makeWrittenRow(build, part, items) : row(build, part, [], 'even');
+    const wrong = due ? makeWrittenRow(build, part, items, 'row', backgroundEdits(build, part)) : row(build, part, [], 'even');
     if (wrong) return wrong;
     if (due) settleBackground(build, part);
     settleTrack(track, part);
@@ -322,8 +329,9 @@ function keepAsFabric(part: PartBuild, again: readonly Again[], done = 0): void 
 
 export const doPlainRows = (build: Build, part: PartBuild, said: Extract<Statement, { is: 'rows' }>): Fault | undefined => {
   for (let i = 0; i < Math.min(said.n, MOST_ROWS); i += 1) {
-    const wrong = makeWrittenRow(build, part, said.items);
+    const wrong = makeWrittenRow(build, part, said.items, 'row', backgroundEdits(build, part));
     if (wrong) return wrong;
+    settleBackground(build, part);
   }
   const only = said.items[0];
   // 'knit 81 rows' is garter stitch, and so is what is worked even after it

@@ -11,6 +11,7 @@ import { spread } from '../shape/spread.ts';
 import { type StitchName, stitches } from '../stitch.ts';
 import { type Build, type Edit, type MadeRow, nextSide, type PartBuild } from './build.ts';
 import { nominal, sameFabric } from './fabric-state.ts';
+import { mergeEdits } from './merge-edits.ts';
 import { looksOf, spellFabric } from './spell.ts';
 
 /** More than any piece has; keeps a mistyped number from filling the memory. */
@@ -29,7 +30,13 @@ export function rowHeight(build: Build, part: PartBuild): number {
 }
 
 /** A row written out in the text. */
-export function makeWrittenRow(build: Build, part: PartBuild, items: readonly Item[], kind: Kind = 'row'): Fault | undefined {
+export function makeWrittenRow(
+  build: Build,
+  part: PartBuild,
+  items: readonly Item[],
+  kind: Kind = 'row',
+  beside: readonly Edit[] = [],
+): Fault | undefined {
   const side = nextSide(part);
   const front = part.unworked;
   const count = part.live - front;
@@ -42,6 +49,7 @@ export function makeWrittenRow(build: Build, part: PartBuild, items: readonly It
   let steps = panel ? [...settled.value.steps] : spellPattern(settled.value.steps, part, side, count, appear);
   const turned = settled.value.turned ? takenBefore(steps, count) : undefined;
   if (turned !== undefined && turned < count) steps = [...steps, { work: 'unworked', times: count - turned }];
+  if (beside.length > 0) steps = mergeEdits(steps, count, beside, side);
   if (front > 0) steps = [{ work: 'unworked', times: front }, ...steps];
   const usesPattern = items.some((item) => 'work' in item && item.work === 'patt') || part.fabric.is === 'face';
   const wrong = pushRow(build, part, steps, { kind, items, advance: usesPattern });

@@ -1,10 +1,9 @@
-import type { Side } from '../row/step.ts';
+import { otherSide, type Side } from '../row/step.ts';
 import { type Edit, nextSide, type PartBuild, type Track } from './build.ts';
 import type { Beat } from './statement.ts';
 
 /** Rows until the first shaping row of a beat, counting that row. */
-export function firstDue(beat: Beat, isFirst: boolean, part: PartBuild): number {
-  const side = nextSide(part);
+export function firstDue(beat: Beat, isFirst: boolean, side: Side): number {
   if (beat.side !== undefined) {
     if (!isFirst && beat.first === undefined) return beat.every;
     return side === beat.side ? 1 : 2;
@@ -29,7 +28,8 @@ export function nextEdits(track: Track, part: PartBuild): Edit[] {
   if (track.ended) return [];
   if (track.wait > 0) {
     track.wait -= 1;
-    if (track.wait === 0) track.due = firstDue(track.beats[0] as Beat, true, part);
+    // the row in hand is the last one waited for: the beat begins with the one after it
+    if (track.wait === 0) track.due = firstDue(track.beats[0] as Beat, true, otherSide(nextSide(part)));
     return [];
   }
   track.due -= 1;
@@ -60,7 +60,7 @@ export function settleTrack(track: Track, part: PartBuild): void {
       track.ended = true;
       return;
     }
-    track.due = firstDue(next, false, part);
+    track.due = firstDue(next, false, nextSide(part));
     if (!(next.times === 0 || (next.times === undefined && reached(track, next, part)))) return;
   }
 }
@@ -88,5 +88,5 @@ export function startTrack(track: Track, part: PartBuild): void {
     return;
   }
   if (first.times === 0 || (first.times === undefined && reached(track, first, part))) settleTrack(track, part);
-  else if (track.wait === 0) track.due = firstDue(first, true, part);
+  else if (track.wait === 0) track.due = firstDue(first, true, nextSide(part));
 }
