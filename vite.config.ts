@@ -1,6 +1,9 @@
-import { readFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig, type Plugin } from 'vitest/config';
+import { refuseWrongTypes } from './src/worker/refuse-wrong-types.ts';
 
 const { version: packageVersion } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
 
@@ -31,6 +34,38 @@ function needsIt(id: string, graph: ModuleGraph, seen = new Set<string>()): bool
   const importers = graph.getModuleInfo(id)?.importers ?? [];
   return importers.some((importer) => !seen.has(importer) && needsIt(importer, graph, seen));
 }
+
+/** The browser takes a file for offline use only when it is this one, byte for byte, whatever a host answers. */
+const integrityOf = (path: string): string =>
+  `sha384-${createHash('sha384')
+    .update(readFileSync(join(outDir, path)))
+    .digest('base64')}`;
+
+const guardedWorker: Plugin = {
+  name: 'guarded-worker',
+  apply: 'build',
+  closeBundle: {
+    order: 'post',
+    sequential: true,
+    handler() {
+      const path = join(outDir, 'sw.js');
+      const worker = readFileSync(path, 'utf8');
+      writeFileSync(path, `(${refuseWrongTypes})(self);\n${worker}`);
+    },
+  },
+};
+
+/** Names the files of languages that are fetched after the first screen (src/app/languages.ts). */
+const languages: Plugin = {
+  name: 'languages',
+  apply: 'build',
+  generateBundle(_options, bundle) {
+    const files = Object.keys(bundle).filter((path) => languageFile.test(path));
+    this.emitFile({ type: 'asset', fileName: 'languages.json', source: JSON.stringify(files) });
+  },
+};
+
+const languageFile = /assets\/words-de-[\w-]+\.js$/;
 
 const linen = '#f1eadb';
 
@@ -76,9 +111,15 @@ const pwa = VitePWA({
   workbox: {
     globPatterns: ['**/*.{js,css,html,woff2,json,svg,png}'],
     // Asked for by the browser when the app is put on the home screen, and by readers of a backup.
-    globIgnores: ['icons/*.png', '*.schema.json'],
+    globIgnores: ['icons/*.png', '*.schema.json', 'languages.json', 'assets/words-de-*.js'],
+    runtimeCaching: [
+      { urlPattern: languageFile, handler: 'CacheFirst', options: { cacheName: 'languages' } },
+    ],
     navigateFallback: 'index.html',
     cleanupOutdatedCaches: true,
+    manifestTransforms: [
+      (entries) => ({ manifest: entries.map((entry) => ({ ...entry, integrity: integrityOf(entry.url) })) }),
+    ],
     // Where Trusted Types are enforced, importScripts() fails without a word and nothing is cached.
     inlineWorkboxRuntime: true,
     sourcemap: false,
@@ -90,7 +131,7 @@ export default defineConfig({
   base: './',
   oxc: { jsx },
   define: { __VERSION__: JSON.stringify(version) },
-  plugins: [openPolicyInDevelopment, pwa],
+  plugins: [openPolicyInDevelopment, languages, pwa, guardedWorker],
   build: {
     outDir,
     emptyOutDir: true,

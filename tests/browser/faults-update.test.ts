@@ -1,0 +1,25 @@
+import { afterAll, describe, expect, it } from 'vitest';
+import { brokenDeploys } from '../faults/deploys.ts';
+import { brokenDeploysLeaveItWorking, updateWhileKnitting } from '../faults/updates.ts';
+import { removeProfiles } from './drive.ts';
+
+afterAll(removeProfiles);
+
+describe('a newer version that comes while she knits', () => {
+  it('breaks no row, mixes no files, and can be rolled back', async () => {
+    for (const { measured, met } of await updateWhileKnitting(2))
+      expect({ met, measured }).toMatchObject({ met: true });
+  });
+});
+
+/** What a host answers with 200, so that only the contents can tell. */
+const answered = brokenDeploys.filter(([name]) =>
+  /^one script (?:is a page|has the type of a text)$/.test(name),
+);
+
+describe('a newer version with a wrong answer in it', () => {
+  it.each(answered)('leaves the installed one working where %s', async (...deploy) => {
+    const [figure] = await brokenDeploysLeaveItWorking([deploy]);
+    expect(figure).toMatchObject({ met: true });
+  });
+});
