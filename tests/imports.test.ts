@@ -9,6 +9,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   store: ['knit', 'progress', 'idb', 'valibot', 'fflate'],
   words: ['knit', 'progress', '@preact/signals'],
   ui: ['words', 'preact', '@preact/signals'],
+  worker: [],
   app: ['knit', 'progress', 'store', 'words', '@preact/signals', 'workbox-window'],
   screens: ['app', 'ui', 'words', 'knit', 'progress', 'preact', '@preact/signals', 'uqr'],
   'main.tsx': ['app', 'ui', 'words', 'screens', 'preact', '@preact/signals'],
