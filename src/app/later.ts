@@ -1,5 +1,6 @@
 import { keepUpWhenHidden } from './device/backup-file.ts';
 import { takeOpenedFiles } from './device/opened-files.ts';
+import { keepLanguages } from './languages.ts';
 import { goTo } from './navigate.ts';
 import { hrefTo } from './routes.ts';
 
@@ -8,6 +9,8 @@ export function startLater(): void {
   keepUpWhenHidden();
   takeOpenedFiles(() => goTo(hrefTo('backup')));
   openSharedLink();
+  // no network, or a host that fails: tried again at the next start
+  keepLanguages().catch(() => undefined);
 }
 
 /** A link of ours that another app shared comes as the query of the start page; it is opened and taken off the address. */

@@ -86,7 +86,8 @@ async function load(language: Language, names: readonly CatalogueName[]): Promis
     missing.map(
       async (name): Promise<[string, CatalogueModule]> => [
         id(language, name),
-        await loaders[name][language](),
+        // a language that is not on this device yet, and no network: English is, and is better than no word
+        await loaders[name][language]().catch(() => loaders[name].en()),
       ],
     ),
   );
