@@ -181,9 +181,19 @@ export interface Edit {
 
 export type FabricState =
   /** columns repeat from the right edge, rows repeat upwards; 'k' and 'p' as seen from the right side */
-  | { readonly is: 'face'; readonly name: FabricName; readonly rows: readonly string[]; readonly label: string }
+  | {
+      readonly is: 'face';
+      readonly name: FabricName;
+      readonly rows: readonly string[];
+      readonly label: string;
+    }
   /** rows as the text spells them */
-  | { readonly is: 'rows'; readonly rows: readonly (readonly Item[])[]; readonly label: string; readonly faces: (Face | undefined)[] }
+  | {
+      readonly is: 'rows';
+      readonly rows: readonly (readonly Item[])[];
+      readonly label: string;
+      readonly faces: (Face | undefined)[];
+    }
   /** nobody can say */
   | { readonly is: 'patt'; readonly label: string };
 

@@ -22,7 +22,10 @@ export interface ReadStitchPattern {
 }
 
 /** Works every row over two and over three repeats; what does not come out is told at its line. */
-export function checkPattern(pattern: StitchPattern, tell: (line: number, found: Fault) => void): ReadStitchPattern {
+export function checkPattern(
+  pattern: StitchPattern,
+  tell: (line: number, found: Fault) => void,
+): ReadStitchPattern {
   const numbered = numberedRows(pattern);
   const rows = numbered.map(({ items }) => items);
   const { of, plus } = pattern.stated ? pattern : impliedMultiple(rows);
@@ -36,18 +39,35 @@ export function checkPattern(pattern: StitchPattern, tell: (line: number, found:
     });
     if (repeats !== 3) first = worked;
   }
-  return { name: pattern.name, of, plus, rows: first.rows, counts: first.counts, stitches: plus + of * (of > 0 ? 2 : 1) };
+  return {
+    name: pattern.name,
+    of,
+    plus,
+    rows: first.rows,
+    counts: first.counts,
+    stitches: plus + of * (of > 0 ? 2 : 1),
+  };
 }
 
 /** The row as the text numbers it. */
-const numberFault = (found: Fault, row: number): Fault => ({ ...found, figures: { ...found.figures, row }, sentence: found.sentence.replace('{row}', String(row)) });
+const numberFault = (found: Fault, row: number): Fault => ({
+  ...found,
+  figures: { ...found.figures, row },
+  sentence: found.sentence.replace('{row}', String(row)),
+});
 
 interface Worked {
   readonly rows: (readonly Step[] | undefined)[];
   readonly counts: number[];
 }
 
-function workOver(rows: readonly (readonly Item[])[], of: number, plus: number, start: number, tell: (row: number, found: Fault) => void): Worked {
+function workOver(
+  rows: readonly (readonly Item[])[],
+  of: number,
+  plus: number,
+  start: number,
+  tell: (row: number, found: Fault) => void,
+): Worked {
   const out: Worked = { rows: [], counts: [] };
   let count = start;
   rows.forEach((items, i) => {
@@ -63,7 +83,14 @@ function workOver(rows: readonly (readonly Item[])[], of: number, plus: number, 
     out.counts.push(count);
   });
   if (count !== start && rows.length > 1 && out.rows.every((row) => row !== undefined)) {
-    tell(rows.length - 1, fault('pattern does not return', 'After its {rows} rows the pattern has {after} stitches where it began with {start}.', { rows: rows.length, after: count, start }));
+    tell(
+      rows.length - 1,
+      fault(
+        'pattern does not return',
+        'After its {rows} rows the pattern has {after} stitches where it began with {start}.',
+        { rows: rows.length, after: count, start },
+      ),
+    );
   }
   return out;
 }
@@ -72,13 +99,17 @@ function workOver(rows: readonly (readonly Item[])[], of: number, plus: number, 
 function misses(items: readonly Item[], of: number, plus: number, count: number): Fault {
   const repeat = items.find((item) => item.is === 'group to');
   const takes = repeat && 'items' in repeat ? takenBy(repeat.items) : takenBy(items);
-  return fault('pattern row does not come out', 'Row {row} uses {takes} stitches in a repeat; it does not come out on {count} stitches, a multiple of {of} plus {plus}.', {
-    row: '{row}',
-    takes: takes ?? 0,
-    count,
-    of,
-    plus,
-  });
+  return fault(
+    'pattern row does not come out',
+    'Row {row} uses {takes} stitches in a repeat; it does not come out on {count} stitches, a multiple of {of} plus {plus}.',
+    {
+      row: '{row}',
+      takes: takes ?? 0,
+      count,
+      of,
+      plus,
+    },
+  );
 }
 
 /** Without a stated multiple the first row says it: its repeat, and what stands before and after. */

@@ -3,11 +3,20 @@ import { expandRow } from '../row/expand.ts';
 import { addRun, type Run, shorten } from '../row/shorten.ts';
 import type { Step } from '../row/step.ts';
 import type { StitchName } from '../stitch.ts';
-import { type Build, type Edit, type MadeRow, nextSide,
-  otherEdge, type PartBuild, type PieceBuild, startEdge } from './build.ts';
-import { gapOf } from './do-written.ts';
+import {
+  type Build,
+  type Edit,
+  type MadeRow,
+  nextSide,
+  otherEdge,
+  type PartBuild,
+  type PieceBuild,
+  startEdge,
+} from './build.ts';
 import { bindOffAll } from './do-shape.ts';
-import { makeFabricRow, makeOwnRow, makeSpreadRow, makeWrittenRow, pushRow } from './make-row.ts';
+import { gapOf } from './do-written.ts';
+import { makeFabricRow } from './fabric-row.ts';
+import { makeOwnRow, makeSpreadRow, makeWrittenRow, pushRow } from './make-row.ts';
 import { neckOf } from './part-build.ts';
 import { row } from './run-rows.ts';
 
@@ -20,7 +29,15 @@ export interface Copying {
 }
 
 /** Works the rows of another part from one to another (counted from 0, `to` not included) again in this one. */
-export function copyRows(build: Build, piece: PieceBuild, from: PartBuild, part: PartBuild, first: number, to: number, how: Copying): Fault | undefined {
+export function copyRows(
+  build: Build,
+  piece: PieceBuild,
+  from: PartBuild,
+  part: PartBuild,
+  first: number,
+  to: number,
+  how: Copying,
+): Fault | undefined {
   let ahead = 0;
   for (let i = first; i < Math.min(to, from.rows.length); i += 1) {
     const made = from.rows[i] as MadeRow;
@@ -32,7 +49,9 @@ export function copyRows(build: Build, piece: PieceBuild, from: PartBuild, part:
     part.fabric = made.fabric;
     part.fabricRow = made.fabricRow + ahead;
     const group = edits.find((edit) => edit.work === 'bo');
-    const wrongEdge = group ? group.at !== startEdge(part) : how.mirrored && leadsWithGroup(made) && nextSide(part) === made.side;
+    const wrongEdge = group
+      ? group.at !== startEdge(part)
+      : how.mirrored && leadsWithGroup(made) && nextSide(part) === made.side;
     if (wrongEdge) {
       const even = makeFabricRow(build, part, [], 'even');
       if (even) return even;
@@ -47,12 +66,21 @@ export function copyRows(build: Build, piece: PieceBuild, from: PartBuild, part:
   return undefined;
 }
 
-function copyRow(build: Build, part: PartBuild, made: MadeRow, edits: readonly Edit[], how: Copying): Fault | undefined {
-  if (made.own !== undefined) return makeOwnRow(build, part, made.own, Math.max(0, part.live + made.after - made.before));
+function copyRow(
+  build: Build,
+  part: PartBuild,
+  made: MadeRow,
+  edits: readonly Edit[],
+  how: Copying,
+): Fault | undefined {
+  if (made.own !== undefined)
+    return makeOwnRow(build, part, made.own, Math.max(0, part.live + made.after - made.before));
   if (made.kind === 'bind off') return bindOffAll(build, part);
   if (made.kind === 'across') return makeSpreadRow(build, part, made.after - made.before, undefined);
   if (made.items) {
-    const wrong = how.mirrored ? mirroredRow(build, part, made) : makeWrittenRow(build, part, made.items, made.kind);
+    const wrong = how.mirrored
+      ? mirroredRow(build, part, made)
+      : makeWrittenRow(build, part, made.items, made.kind);
     if (!wrong) part.gap = gapOf(part);
     return wrong;
   }
@@ -64,7 +92,8 @@ function copyRow(build: Build, part: PartBuild, made: MadeRow, edits: readonly E
  * on the same side it is read from its other end.
  */
 function mirroredRow(build: Build, part: PartBuild, row: MadeRow): Fault | undefined {
-  const steps = nextSide(part) === row.side ? mirrorSteps(row.steps, row.before) : turnedSteps(row.steps, row.before);
+  const steps =
+    nextSide(part) === row.side ? mirrorSteps(row.steps, row.before) : turnedSteps(row.steps, row.before);
   const wrong = pushRow(build, part, steps, { kind: row.kind, advance: true });
   return wrong && row.items ? makeWrittenRow(build, part, row.items, row.kind) : wrong;
 }

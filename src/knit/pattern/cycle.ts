@@ -26,14 +26,24 @@ export function simplify(part: PartBuild): void {
   if (fabric.is !== 'rows' || fabric.rows.length > 2) return;
   const faces = fabric.rows.map((_, i) => plainFace(fabric.faces[i]?.looks));
   if (faces.some((face) => face === undefined)) return;
-  const name = faces.every((face) => face === 'k') ? 'stocking' : faces.every((face) => face === 'p') ? 'reverse stocking' : 'garter';
+  const name = faces.every((face) => face === 'k')
+    ? 'stocking'
+    : faces.every((face) => face === 'p')
+      ? 'reverse stocking'
+      : 'garter';
   if (name === 'garter' && faces.length === 1) return;
   part.fabric = knownFabric(name);
   part.fabricRow = nextSide(part) === 'RS' ? 0 : 1;
 }
 
 const plainFace = (looks: string | undefined): string | undefined =>
-  looks === undefined || looks === '' ? undefined : /^k+$/.test(looks) ? 'k' : /^p+$/.test(looks) ? 'p' : undefined;
+  looks === undefined || looks === ''
+    ? undefined
+    : /^k+$/.test(looks)
+      ? 'k'
+      : /^p+$/.test(looks)
+        ? 'p'
+        : undefined;
 
 /** How the rows of the cycle looked when they were worked. */
 export function rememberFaces(part: PartBuild, first: number): void {
@@ -51,7 +61,8 @@ export const facesOf = (part: PartBuild, first: number, count: number): (Face | 
     return looks === undefined ? undefined : { column: part.column, looks };
   });
 
-const looksOfRow = (steps: readonly Step[], before: number, side: Side): string | undefined => looksOf(expandRow(steps, before), side);
+const looksOfRow = (steps: readonly Step[], before: number, side: Side): string | undefined =>
+  looksOf(expandRow(steps, before), side);
 
 /** The rows from one number to another, as far as they are known. */
 export function rowsBetween(part: PartBuild, from: number, to: number): (readonly Item[])[] {

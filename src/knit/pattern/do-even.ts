@@ -1,11 +1,11 @@
 import { type Fault, fault } from '../fault.ts';
 import type { Side } from '../row/step.ts';
 import { type Build, nextSide, type PartBuild, type PieceBuild } from './build.ts';
+import { useCycle } from './cycle.ts';
+import { makeFabricRow } from './fabric-row.ts';
 import { fabricOf, knownFabric, sameFabric } from './fabric-state.ts';
-import { makeFabricRow } from './make-row.ts';
 import { setMark } from './part-build.ts';
 import { evenRows, finishBackground } from './run-rows.ts';
-import { useCycle } from './cycle.ts';
 import type { Statement, Until } from './statement.ts';
 import { targetOf } from './target.ts';
 
@@ -48,12 +48,23 @@ function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even
 function misfits(fabric: PartBuild['fabric'], build: Build, part: PartBuild): Fault | undefined {
   if (fabric.is !== 'rows') return undefined;
   const pattern = build.patterns.get(fabric.label);
-  if (!pattern || pattern.of <= 1 || part.live < pattern.plus || (part.live - pattern.plus) % pattern.of === 0) return undefined;
+  if (
+    !pattern ||
+    pattern.of <= 1 ||
+    part.live < pattern.plus ||
+    (part.live - pattern.plus) % pattern.of === 0
+  )
+    return undefined;
   return notAMultiple(pattern.name, pattern.of, pattern.plus, part.live);
 }
 
 export const notAMultiple = (name: string, of: number, plus: number, count: number): Fault =>
-  fault('not a multiple', '{count} stitches are no multiple of {of} plus {plus}, which {name} needs.', { name, of, plus, count });
+  fault('not a multiple', '{count} stitches are no multiple of {of} plus {plus}, which {name} needs.', {
+    name,
+    of,
+    plus,
+    count,
+  });
 
 /** 'beg with a k row' says which side comes next where the text counts otherwise. */
 function beginWith(build: Build, part: PartBuild, looks: 'k' | 'p'): void {
@@ -79,7 +90,12 @@ export function wantSide(build: Build, part: PartBuild, side: Side): boolean {
   }
   const section = part.sections.at(-1);
   const last = part.rows.at(-1);
-  if (last?.kind === 'stretch' && section?.stretch && section.stretch.endSide === undefined && build.stretches[section.stretch.id] === undefined) {
+  if (
+    last?.kind === 'stretch' &&
+    section?.stretch &&
+    section.stretch.endSide === undefined &&
+    build.stretches[section.stretch.id] === undefined
+  ) {
     const { closed, fabric, fabricRow } = part;
     part.fabric = last.fabric;
     part.fabricRow = last.fabricRow + 1;
@@ -99,19 +115,34 @@ export function wantSide(build: Build, part: PartBuild, side: Side): boolean {
 }
 
 export function workUntil(build: Build, piece: PieceBuild, part: PartBuild, until: Until): Fault | undefined {
-  if (until.is === 'count') return part.live === until.stitches || build.meanwhile.length === 0 ? undefined : finishBackground(build, part);
+  if (until.is === 'count')
+    return part.live === until.stitches || build.meanwhile.length === 0
+      ? undefined
+      : finishBackground(build, part);
   const target = targetOf(build, piece, part, until);
   if (target === undefined) return noSuchPlace(until);
   if (target.stretch === undefined) return evenRows(build, part, target.rows, 'even');
   part.closed = true;
   const wrong = evenRows(build, part, target.rows, 'stretch');
   const section = part.sections.at(-1);
-  if (section && target.rows > 0 && section.first >= part.rows.length - target.rows) section.stretch = target.stretch;
-  else if (section && target.rows === 0) part.sections.push({ name: part.fabric.label, fabric: section.fabric, needle: build.needle, first: part.rows.length, stretch: target.stretch });
+  if (section && target.rows > 0 && section.first >= part.rows.length - target.rows)
+    section.stretch = target.stretch;
+  else if (section && target.rows === 0)
+    part.sections.push({
+      name: part.fabric.label,
+      fabric: section.fabric,
+      needle: build.needle,
+      first: part.rows.length,
+      stretch: target.stretch,
+    });
   part.closed = true;
   if (wrong === undefined && target.overMm !== undefined && until.is === 'length') {
     const figures = { wanted: Math.round(until.mm), over: Math.round(target.overMm) };
-    return fault('longer already', 'The rows before this one make the piece {over} mm longer than the {wanted} mm asked for here.', figures);
+    return fault(
+      'longer already',
+      'The rows before this one make the piece {over} mm longer than the {wanted} mm asked for here.',
+      figures,
+    );
   }
   return wrong;
 }

@@ -1,7 +1,16 @@
 import { type Fault, fault } from '../fault.ts';
 import type { Edge } from '../piece/recipe.ts';
-import { type Build, type Mark, nextSide, otherEdge, type PartBuild, type PieceBuild, startEdge, type Track } from './build.ts';
-import { makeSpreadRow, makeWrittenRow, MOST_ROWS, pushRow, takeBack } from './make-row.ts';
+import {
+  type Build,
+  type Mark,
+  nextSide,
+  otherEdge,
+  type PartBuild,
+  type PieceBuild,
+  startEdge,
+  type Track,
+} from './build.ts';
+import { MOST_ROWS, makeSpreadRow, makeWrittenRow, pushRow, takeBack } from './make-row.ts';
 import { markOf, neckOf, setMark } from './part-build.ts';
 import { finishBackground, row, runTrack } from './run-rows.ts';
 import type { Beat, EdgeName, GroupSaid, Said, Statement } from './statement.ts';
@@ -11,7 +20,11 @@ import { startTrack } from './track.ts';
 type Shape = Extract<Statement, { is: 'shape' }>;
 
 /** Which edge of the part an edge's name means, row by row. */
-export function edgeFinder(name: EdgeName, piece: PieceBuild, part: PartBuild): (part: PartBuild) => 'both' | Edge {
+export function edgeFinder(
+  name: EdgeName,
+  piece: PieceBuild,
+  part: PartBuild,
+): (part: PartBuild) => 'both' | Edge {
   switch (name) {
     case 'both':
       return () => 'both';
@@ -33,12 +46,24 @@ export function edgeFinder(name: EdgeName, piece: PieceBuild, part: PartBuild): 
 }
 
 /** A shaping as something that goes on row by row. A beat without an end takes the count stated after it. */
-export function trackOf(build: Build, piece: PieceBuild, part: PartBuild, said: Shape, stated: number | undefined, wait = 0): Track {
+export function trackOf(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Shape,
+  stated: number | undefined,
+  wait = 0,
+): Track {
   const beats = said.beats.length > 0 ? said.beats : [{ first: 1, every: 1, times: 1 }];
   const last = beats.at(-1) as Beat;
   const open = last.times === undefined && last.toCount === undefined && last.until === undefined;
   const closed = open && stated !== undefined ? [...beats.slice(0, -1), { ...last, toCount: stated }] : beats;
-  const limit = closed.reduce((sum, beat) => sum + (beat.until && beat.until.is !== 'count' ? (targetOf(build, piece, part, beat.until)?.rows ?? 1) : 0), 0);
+  const limit = closed.reduce(
+    (sum, beat) =>
+      sum +
+      (beat.until && beat.until.is !== 'count' ? (targetOf(build, piece, part, beat.until)?.rows ?? 1) : 0),
+    0,
+  );
   const track: Track = {
     edge: edgeFinder(said.edge, piece, part),
     change: said.change,
@@ -55,7 +80,13 @@ export function trackOf(build: Build, piece: PieceBuild, part: PartBuild, said: 
   return track;
 }
 
-export function doShape(build: Build, piece: PieceBuild, part: PartBuild, said: Said, shape: Shape): Fault | undefined {
+export function doShape(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Said,
+  shape: Shape,
+): Fault | undefined {
   const track = trackOf(build, piece, part, shape, said.stated);
   if (shape.edge === 'neck') setMarkOnce(piece, 'neck', part);
   const edge = track.edge(part);
@@ -101,9 +132,11 @@ function markPlace(piece: PieceBuild, part: PartBuild): void {
   const armhole = markOf(piece, 'armhole');
   const shoulder = markOf(piece, 'shoulder');
   if (part.parent) {
-    if (shoulder === undefined || (shoulder.part.parent === undefined && !boundOffAt(shoulder))) setMark(piece, 'shoulder', part);
+    if (shoulder === undefined || (shoulder.part.parent === undefined && !boundOffAt(shoulder)))
+      setMark(piece, 'shoulder', part);
   } else if (!armhole) setMark(piece, 'armhole', part);
-  else if (!shoulder && armhole.part === part && evenSince(part, armhole.rows)) setMark(piece, 'shoulder', part);
+  else if (!shoulder && armhole.part === part && evenSince(part, armhole.rows))
+    setMark(piece, 'shoulder', part);
 }
 
 /** Whether a heading stood where stitches were bound off at once. */
@@ -112,59 +145,103 @@ const boundOffAt = (mark: Mark): boolean => mark.part.rows[mark.rows - mark.part
 const evenSince = (part: PartBuild, row: number): boolean =>
   part.rows.slice(row - part.baseRows).some(({ kind }) => kind === 'stretch' || kind === 'even');
 
-function workGroup(build: Build, part: PartBuild, said: Groups, group: GroupSaid, edge: (part: PartBuild) => 'both' | Edge, first: boolean): Fault | undefined {
+function workGroup(
+  build: Build,
+  part: PartBuild,
+  said: Groups,
+  group: GroupSaid,
+  edge: (part: PartBuild) => 'both' | Edge,
+  first: boolean,
+): Fault | undefined {
   if (group.stitches === 0) return undefined;
   const rows = group.toCount === undefined ? group.rows : MOST_ROWS;
   for (let i = 0; i < rows && part.live > 0; i += 1) {
-    if (group.toCount !== undefined && (said.work === 'bo' ? part.live <= group.toCount : part.live >= group.toCount)) break;
+    if (
+      group.toCount !== undefined &&
+      (said.work === 'bo' ? part.live <= group.toCount : part.live >= group.toCount)
+    )
+      break;
     const gap = i === 0 ? (first || group.every === 1 ? 0 : group.every - 1) : group.every - 1;
     for (let even = 0; even < gap; even += 1) {
       const wrong = row(build, part, [], 'even');
       if (wrong) return wrong;
     }
-    const wrong = toTheEdge(build, part, said, group, edge) ?? oneGroup(build, part, said, group.stitches, edge);
+    const wrong =
+      toTheEdge(build, part, said, group, edge) ?? oneGroup(build, part, said, group.stitches, edge);
     if (wrong) return wrong;
   }
   return undefined;
 }
 
 /** Rows until the one that begins at the edge (or on the side) that the text names. */
-function toTheEdge(build: Build, part: PartBuild, said: Groups, group: GroupSaid, edge: (part: PartBuild) => 'both' | Edge): Fault | undefined {
+function toTheEdge(
+  build: Build,
+  part: PartBuild,
+  said: Groups,
+  group: GroupSaid,
+  edge: (part: PartBuild) => 'both' | Edge,
+): Fault | undefined {
   const wrongSide = group.side !== undefined && nextSide(part) !== group.side;
   const wrongEdge = said.edge !== 'end' && edge(part) !== startEdge(part) && edge(part) !== 'both';
   return wrongSide || wrongEdge ? row(build, part, [], 'even') : undefined;
 }
 
-function oneGroup(build: Build, part: PartBuild, said: Groups, stitches: number, edge: (part: PartBuild) => 'both' | Edge): Fault | undefined {
+function oneGroup(
+  build: Build,
+  part: PartBuild,
+  said: Groups,
+  stitches: number,
+  edge: (part: PartBuild) => 'both' | Edge,
+): Fault | undefined {
   if (said.work === 'bo' && stitches >= part.live) {
     const short = stitches - part.live;
     const wrong = bindOffAll(build, part);
     return wrong ?? (short > 0 ? tooFewToBindOff(stitches, stitches - short) : undefined);
   }
   const at = edge(part);
-  return row(build, part, [{ at: at === 'both' ? startEdge(part) : at, work: said.work, stitches }], 'groups');
+  return row(
+    build,
+    part,
+    [{ at: at === 'both' ? startEdge(part) : at, work: said.work, stitches }],
+    'groups',
+  );
 }
 
 const tooFewToBindOff = (wanted: number, have: number): Fault =>
-  fault('bound off too many', 'The text binds off {wanted} stitches where {have} are on the needle.', { wanted, have });
+  fault('bound off too many', 'The text binds off {wanted} stitches where {have} are on the needle.', {
+    wanted,
+    have,
+  });
 
 export function bindOffAll(build: Build, part: PartBuild): Fault | undefined {
-  const wrong = pushRow(build, part, [{ work: 'bo', until: { left: 0 } }], { kind: 'bind off', advance: true });
+  const wrong = pushRow(build, part, [{ work: 'bo', until: { left: 0 } }], {
+    kind: 'bind off',
+    advance: true,
+  });
   if (!wrong) part.end = 'bind off';
   return wrong;
 }
 
 /** 'bind off all sts', 'bind off rem 24 sts'. */
-export function doBindOff(build: Build, part: PartBuild, said: Extract<Statement, { is: 'bind off' }>): Fault | undefined {
+export function doBindOff(
+  build: Build,
+  part: PartBuild,
+  said: Extract<Statement, { is: 'bind off' }>,
+): Fault | undefined {
   const beside = finishBackground(build, part);
   if (beside) return beside;
   const { live } = part;
   const { stitches } = said;
   if (stitches !== undefined && stitches < live && !said.rest) {
-    return makeWrittenRow(build, part, [
-      { is: 'stitches', work: 'bo', times: stitches },
-      { is: 'stitches to', work: 'patt', goal: { left: 'what follows' } },
-    ], 'groups');
+    return makeWrittenRow(
+      build,
+      part,
+      [
+        { is: 'stitches', work: 'bo', times: stitches },
+        { is: 'stitches to', work: 'patt', goal: { left: 'what follows' } },
+      ],
+      'groups',
+    );
   }
   const wrong = bindOffAll(build, part);
   if (wrong || stitches === undefined || stitches === live) return wrong;
@@ -175,13 +252,26 @@ export const countDiffers = (stated: number, found: number): Fault =>
   fault('count contradicts', 'The text says {stated}, the instructions leave {found}.', { stated, found });
 
 /** 'inc 6 sts evenly across next row', '… in last row of rib'. */
-export function doEvenly(build: Build, part: PartBuild, said: Extract<Statement, { is: 'evenly' }>, madeHere: boolean): Fault | undefined {
+export function doEvenly(
+  build: Build,
+  part: PartBuild,
+  said: Extract<Statement, { is: 'evenly' }>,
+  madeHere: boolean,
+): Fault | undefined {
   const last = said.on === 'last' || (said.on === 'unsaid' && madeHere);
   const back = last && part.rows.length > 0 ? takeBack(build, part) : undefined;
-  const change = said.toCount === undefined || said.over !== undefined ? said.change : Math.sign(said.change) * Math.abs(said.toCount - part.live);
+  const change =
+    said.toCount === undefined || said.over !== undefined
+      ? said.change
+      : Math.sign(said.change) * Math.abs(said.toCount - part.live);
   if (back) part.fabric = back.fabric;
   const line = build.line;
-  const wrong = makeSpreadRow(build, part, said.toCount !== undefined && Math.abs(change) !== Math.abs(said.change) ? said.change : change, said.over);
+  const wrong = makeSpreadRow(
+    build,
+    part,
+    said.toCount !== undefined && Math.abs(change) !== Math.abs(said.change) ? said.change : change,
+    said.over,
+  );
   build.line = line;
   return wrong;
 }

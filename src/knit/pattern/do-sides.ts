@@ -1,13 +1,18 @@
 import { type Fault, fault } from '../fault.ts';
 import { otherSide } from '../row/step.ts';
-import { type Build, type PartBuild, type PieceBuild, type Resting } from './build.ts';
+import type { Build, PartBuild, PieceBuild, Resting } from './build.ts';
 import { copyRows } from './copy-rows.ts';
 import { countDiffers } from './do-shape.ts';
 import { holdSet, isDone, split, takeUp } from './part-build.ts';
 import type { Statement } from './statement.ts';
 
 /** A gap in the middle of the last row parts the stitches; the set last worked goes on. */
-export function resolveGap(build: Build, piece: PieceBuild, part: PartBuild, which: 'first' | 'last' = 'last'): PartBuild {
+export function resolveGap(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  which: 'first' | 'last' = 'last',
+): PartBuild {
   const sets = part.gap;
   if (sets === undefined || isDone(part)) return part;
   return split(build, piece, part, sets, which === 'first' ? 0 : sets.length - 1);
@@ -22,7 +27,11 @@ export function doHold(build: Build, piece: PieceBuild, part: PartBuild, said: H
     return heldCount(piece, said.stitches, now);
   }
   const waiting = restingBeside(piece, part);
-  if (waiting.length > 0 && (said.which === 'rest' || said.which === 'first' || said.stitches === waiting[0]?.stitches) && part.rows.length <= 1) {
+  if (
+    waiting.length > 0 &&
+    (said.which === 'rest' || said.which === 'first' || said.stitches === waiting[0]?.stitches) &&
+    part.rows.length <= 1
+  ) {
     return heldCount(piece, said.stitches, part);
   }
   if (said.stitches === undefined || said.stitches === part.live) {
@@ -33,34 +42,57 @@ export function doHold(build: Build, piece: PieceBuild, part: PartBuild, said: H
     part.end = 'hold';
     return countDiffers(said.stitches, part.live);
   }
-  return said.which === 'centre' ? holdCentre(build, piece, part, said.stitches) : holdSome(build, piece, part, said);
+  return said.which === 'centre'
+    ? holdCentre(build, piece, part, said.stitches)
+    : holdSome(build, piece, part, said);
 }
 
 /** 'slip centre 18 sts onto a holder' when the centre rests beside the side that is still to come. */
 export function holdOfResting(build: Build, piece: PieceBuild, said: Hold): Fault | undefined {
   const resting = piece.resting[0];
   const { stitches } = said;
-  if (resting === undefined || stitches === undefined || stitches >= resting.stitches || resting.edge === 'middle') return undefined;
+  if (
+    resting === undefined ||
+    stitches === undefined ||
+    stitches >= resting.stitches ||
+    resting.edge === 'middle'
+  )
+    return undefined;
   const rest = resting.stitches - stitches;
   const onLeft = resting.edge === 'left';
-  piece.resting.splice(0, 1, { ...resting, stitches: rest, column: onLeft ? resting.column + stitches : resting.column });
-  holdSet(build, piece, { ...resting, stitches, edge: 'middle', column: onLeft ? resting.column : resting.column + rest });
+  piece.resting.splice(0, 1, {
+    ...resting,
+    stitches: rest,
+    column: onLeft ? resting.column + stitches : resting.column,
+  });
+  holdSet(build, piece, {
+    ...resting,
+    stitches,
+    edge: 'middle',
+    column: onLeft ? resting.column : resting.column + rest,
+  });
   return undefined;
 }
 
-const restingBeside = (piece: PieceBuild, part: PartBuild): Resting[] => piece.resting.filter((one) => one.parent === part.parent);
+const restingBeside = (piece: PieceBuild, part: PartBuild): Resting[] =>
+  piece.resting.filter((one) => one.parent === part.parent);
 
 function heldCount(piece: PieceBuild, stitches: number | undefined, part: PartBuild): Fault | undefined {
   if (stitches === undefined) return undefined;
   const sets = restingBeside(piece, part).map((one) => one.stitches);
   const sum = sets.reduce((a, b) => a + b, 0);
-  return sets.includes(stitches) || sum === stitches || part.live === stitches ? undefined : countDiffers(stitches, sum);
+  return sets.includes(stitches) || sum === stitches || part.live === stitches
+    ? undefined
+    : countDiffers(stitches, sum);
 }
 
 function holdCentre(build: Build, piece: PieceBuild, part: PartBuild, stitches: number): Fault | undefined {
   const side = (part.live - stitches) / 2;
   if (!Number.isInteger(side)) {
-    return fault('centre not in the middle', '{count} stitches cannot have {centre} in their middle.', { count: part.live, centre: stitches });
+    return fault('centre not in the middle', '{count} stitches cannot have {centre} in their middle.', {
+      count: part.live,
+      centre: stitches,
+    });
   }
   split(build, piece, part, [side, stitches, side], 0, true);
   const middle = piece.resting.find((one) => one.parent === part && one.edge === 'middle');
@@ -77,13 +109,24 @@ function holdSome(build: Build, piece: PieceBuild, part: PartBuild, said: Hold):
 }
 
 /** 'working on last 28 sts only', 'work each side separately'. */
-export function doWorkOn(build: Build, piece: PieceBuild, part: PartBuild, said: Extract<Statement, { is: 'work on' }>): Fault | undefined {
+export function doWorkOn(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Extract<Statement, { is: 'work on' }>,
+): Fault | undefined {
   if (said.which === 'both at once') piece.bothSides = true;
   if (part.gap) {
     const sets = part.gap;
-    const which = said.which === 'first' || (said.stitches !== undefined && said.stitches === sets[0] && said.stitches !== sets.at(-1)) ? 'first' : 'last';
+    const which =
+      said.which === 'first' ||
+      (said.stitches !== undefined && said.stitches === sets[0] && said.stitches !== sets.at(-1))
+        ? 'first'
+        : 'last';
     const now = resolveGap(build, piece, part, which);
-    return said.stitches !== undefined && said.stitches !== now.live ? countDiffers(said.stitches, now.live) : undefined;
+    return said.stitches !== undefined && said.stitches !== now.live
+      ? countDiffers(said.stitches, now.live)
+      : undefined;
   }
   const { stitches } = said;
   if (stitches === undefined || stitches === part.live) return undefined;
@@ -95,10 +138,15 @@ export function doWorkOn(build: Build, piece: PieceBuild, part: PartBuild, said:
 }
 
 /** 'rejoin yarn to rem 28 sts'. */
-export function doRejoin(build: Build, piece: PieceBuild, said: Extract<Statement, { is: 'rejoin' }>): Fault | undefined {
+export function doRejoin(
+  build: Build,
+  piece: PieceBuild,
+  said: Extract<Statement, { is: 'rejoin' }>,
+): Fault | undefined {
   const { part } = build;
   if (part?.gap) resolveGap(build, piece, part);
-  const wanted = piece.resting.find((one) => one.stitches === said.stitches) ?? partOfResting(piece, said.stitches);
+  const wanted =
+    piece.resting.find((one) => one.stitches === said.stitches) ?? partOfResting(piece, said.stitches);
   if (wanted === undefined) {
     if (part !== undefined && !isDone(part)) return undefined;
     return fault('nothing rests', 'No stitches are known to rest on a holder.');
@@ -110,16 +158,24 @@ export function doRejoin(build: Build, piece: PieceBuild, said: Extract<Statemen
     now.end = 'hold';
   }
   takeUp(build, piece, wanted, said.side ?? wanted.firstSide);
-  return said.stitches !== undefined && said.stitches !== wanted.stitches ? countDiffers(said.stitches, wanted.stitches) : undefined;
+  return said.stitches !== undefined && said.stitches !== wanted.stitches
+    ? countDiffers(said.stitches, wanted.stitches)
+    : undefined;
 }
 
 /** 'rejoin yarn to next 12 sts' of 40 that rest: those beside the stitches worked before; the others go on resting. */
 function partOfResting(piece: PieceBuild, stitches: number | undefined): Resting | undefined {
   const whole = piece.resting[0];
-  if (whole === undefined || stitches === undefined || stitches >= whole.stitches || whole.edge === 'middle') return whole;
+  if (whole === undefined || stitches === undefined || stitches >= whole.stitches || whole.edge === 'middle')
+    return whole;
   const left = whole.stitches - stitches;
   const atLeft = whole.edge === 'left';
-  const next: Resting = { ...whole, stitches, edge: 'middle', column: atLeft ? whole.column : whole.column + left };
+  const next: Resting = {
+    ...whole,
+    stitches,
+    edge: 'middle',
+    column: atLeft ? whole.column : whole.column + left,
+  };
   const rest: Resting = { ...whole, stitches: left, column: atLeft ? whole.column + stitches : whole.column };
   piece.resting.splice(0, 1, next, rest);
   return next;
@@ -130,17 +186,26 @@ export function doOtherSide(build: Build, piece: PieceBuild): Fault | undefined 
   const here = build.part;
   if (here?.gap) resolveGap(build, piece, here);
   const now = build.part;
-  const rejoined = now !== undefined && !isDone(now) && now.parent !== undefined && piece.parts.some((one) => one !== now && one.parent === now.parent && isDone(one) && one.rows.length > 0);
+  const rejoined =
+    now !== undefined &&
+    !isDone(now) &&
+    now.parent !== undefined &&
+    piece.parts.some((one) => one !== now && one.parent === now.parent && isDone(one) && one.rows.length > 0);
   if (now !== undefined && !isDone(now) && !rejoined) now.end = 'hold';
   const first = rejoined ? sourceFor(piece, now as PartBuild) : undefined;
   const wanted = piece.resting[0];
-  if (!rejoined && wanted === undefined) return fault('nothing rests', 'No stitches are known to rest for the other side.');
+  if (!rejoined && wanted === undefined)
+    return fault('nothing rests', 'No stitches are known to rest for the other side.');
   const source = first ?? firstSideOf(piece, wanted?.parent);
-  if (source === undefined) return fault('nothing to match', 'No first side is known here that could be matched.');
+  if (source === undefined)
+    return fault('nothing to match', 'No first side is known here that could be matched.');
   // from the other side of the work the mirror image comes out row for row
   const side = source.start === wanted?.stitches ? otherSide(source.firstSide) : wanted?.firstSide;
   const target = rejoined ? (now as PartBuild) : takeUp(build, piece, wanted as Resting, side);
-  const wrong = copyRows(build, piece, source, target, startIn(source, target), source.rows.length, { mirrored: true, half: false });
+  const wrong = copyRows(build, piece, source, target, startIn(source, target), source.rows.length, {
+    mirrored: true,
+    half: false,
+  });
   if (!wrong && source.end !== undefined && target.end === undefined) target.end = source.end;
   return wrong;
 }

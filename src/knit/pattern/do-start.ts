@@ -1,12 +1,13 @@
-import { type Fault, fault } from '../fault.ts';
 import type { FabricName } from '../fabric.ts';
+import { type Fault, fault } from '../fault.ts';
 import type { Build, PieceBuild } from './build.ts';
 import { doRow } from './do-written.ts';
 import { MOST_STITCHES } from './make-row.ts';
 import { isDone, newPart, newPiece, setMark } from './part-build.ts';
 import type { Said, Statement } from './statement.ts';
 
-const TALK = /^(finishing|materials|abbreviations|measurements|notes?|needles|yarn|making|makeup|assembly|blocking|pressing|general|tips|equipment|supplies|terms|schematic|level|special|to (make|finish)|instructions|directions)\b/;
+const TALK =
+  /^(finishing|materials|abbreviations|measurements|notes?|needles|yarn|making|makeup|assembly|blocking|pressing|general|tips|equipment|supplies|terms|schematic|level|special|to (make|finish)|instructions|directions)\b/;
 const PLACES: readonly (readonly [RegExp, string])[] = [
   [/armhole|underarm/, 'armhole'],
   [/raglan/, 'raglan'],
@@ -21,7 +22,7 @@ export function doHeading(build: Build, said: Extract<Statement, { is: 'heading'
   const { words } = said;
   build.defining = undefined;
   build.talk = TALK.test(words);
-  if (said.piece && !(isPlaceOnly(words, build))) {
+  if (said.piece && !isPlaceOnly(words, build)) {
     build.pending = said.piece;
     build.title = '';
     build.heading = '';
@@ -51,7 +52,8 @@ export function startPending(build: Build): PieceBuild | undefined {
 }
 
 /** 'Left side' while a piece is in work is no piece of its own. */
-const isPlaceOnly = (words: string, build: Build): boolean => /\b(side|half|shoulder)$/.test(words) && build.piece !== undefined;
+const isPlaceOnly = (words: string, build: Build): boolean =>
+  /\b(side|half|shoulder)$/.test(words) && build.piece !== undefined;
 
 const firstWord = (name: string): string => name || 'piece';
 
@@ -67,25 +69,43 @@ export function doCastOn(build: Build, stitches: number): Fault | undefined {
   startPending(build);
   const now = build.piece;
   // a second cast-on below the same heading starts something else
-  const piece = now === undefined || (now.parts.length > 0 && isDone(build.part) && build.heading !== '') ? newPiece(build, firstWord(build.heading), 1) : pieceInHand(build);
+  const piece =
+    now === undefined || (now.parts.length > 0 && isDone(build.part) && build.heading !== '')
+      ? newPiece(build, firstWord(build.heading), 1)
+      : pieceInHand(build);
   if (build.part && !isDone(build.part) && build.part.rows.length > 0) build.part.end = 'hold';
   if (piece.parts.length === 0) build.heading = '';
   newPart(build, piece, { name: 'body', from: { castOn: live }, live, firstSide: 'RS' });
   build.meanwhile = [];
   setMark(piece, 'start', build.part);
-  return stitches > MOST_STITCHES ? fault('too many stitches', '{count} stitches are more than a needle holds.', { count: stitches }) : undefined;
+  return stitches > MOST_STITCHES
+    ? fault('too many stitches', '{count} stitches are more than a needle holds.', { count: stitches })
+    : undefined;
 }
 
-export function doPickUp(build: Build, said: Extract<Statement, { is: 'pick up' }>, whole: Said): Fault | undefined {
+export function doPickUp(
+  build: Build,
+  said: Extract<Statement, { is: 'pick up' }>,
+  whole: Said,
+): Fault | undefined {
   build.defining = undefined;
   build.talk = false;
   startPending(build);
   if (build.part && !isDone(build.part) && build.part.rows.length > 0) build.part.end = 'hold';
-  const piece = build.piece === undefined || (build.piece.parts.length > 0 && build.heading !== '') ? newPiece(build, build.heading || 'band', 1) : build.piece;
+  const piece =
+    build.piece === undefined || (build.piece.parts.length > 0 && build.heading !== '')
+      ? newPiece(build, build.heading || 'band', 1)
+      : build.piece;
   const edges = said.edges.length > 1 && said.edges.length < 20 ? said.edges : said.edges;
   const live = edges.reduce((sum, edge) => sum + edge.stitches, 0);
-  if (live > MOST_STITCHES) return fault('too many stitches', '{count} stitches are more than a needle holds.', { count: live });
-  newPart(build, piece, { name: piece.parts.length === 0 ? 'body' : 'band', from: { pickUp: edges.filter((edge) => edge.stitches > 0) }, live, firstSide: 'WS' });
+  if (live > MOST_STITCHES)
+    return fault('too many stitches', '{count} stitches are more than a needle holds.', { count: live });
+  newPart(build, piece, {
+    name: piece.parts.length === 0 ? 'body' : 'band',
+    from: { pickUp: edges.filter((edge) => edge.stitches > 0) },
+    live,
+    firstSide: 'WS',
+  });
   setMark(piece, 'marker', build.part);
   setMark(piece, 'heading', build.part);
   return whole.stated === undefined ? undefined : undefined;
@@ -99,14 +119,18 @@ export function doGauge(build: Build, said: Extract<Statement, { is: 'gauge' }>)
     return;
   }
   build.gauge = { stitches, rows };
-  if (said.fabric?.is === 'named' && said.fabric.name !== 'knit on') build.gaugeFabric = said.fabric.name as FabricName;
+  if (said.fabric?.is === 'named' && said.fabric.name !== 'knit on')
+    build.gaugeFabric = said.fabric.name as FabricName;
   else if (said.fabric?.is === 'pattern') build.gaugeFabric = 'moss';
 }
 
 /** '5 sts = 1 inch' may stand in one sentence and '7 rows = 1 inch' in the next. */
 const pendingGauge = new WeakMap<Build, Extract<Statement, { is: 'gauge' }>>();
 
-export function joinGauge(build: Build, said: Extract<Statement, { is: 'gauge' }>): Extract<Statement, { is: 'gauge' }> {
+export function joinGauge(
+  build: Build,
+  said: Extract<Statement, { is: 'gauge' }>,
+): Extract<Statement, { is: 'gauge' }> {
   const before = pendingGauge.get(build);
   if (!before) return said;
   return { ...before, ...said };
@@ -114,16 +138,38 @@ export function joinGauge(build: Build, said: Extract<Statement, { is: 'gauge' }
 
 export function doMultiple(build: Build, said: Extract<Statement, { is: 'multiple' }>): void {
   const name = said.name || build.heading || 'pattern';
-  const pattern = { name, of: said.of, plus: said.plus, rows: new Map(), everyOther: undefined, lines: new Map(), stated: true };
+  const pattern = {
+    name,
+    of: said.of,
+    plus: said.plus,
+    rows: new Map(),
+    everyOther: undefined,
+    lines: new Map(),
+    stated: true,
+  };
   build.patterns.set(name, pattern);
   build.defining = pattern;
 }
 
 /** Rows before any cast-on define a stitch pattern called as the heading above them. */
 export function definingHere(build: Build): NonNullable<Build['defining']> {
-  const name = build.heading.replace(/\b(pattern stitch|stitch pattern|pattern|patt|stitch|st)\b/g, ' ').replace(/\s+/g, ' ').trim() || build.piece?.name || 'pattern';
+  const name =
+    build.heading
+      .replace(/\b(pattern stitch|stitch pattern|pattern|patt|stitch|st)\b/g, ' ')
+      .replace(/\s+/g, ' ')
+      .trim() ||
+    build.piece?.name ||
+    'pattern';
   const known = build.patterns.get(name);
-  const pattern = known ?? { name, of: 1, plus: 0, rows: new Map(), everyOther: undefined, lines: new Map(), stated: false };
+  const pattern = known ?? {
+    name,
+    of: 1,
+    plus: 0,
+    rows: new Map(),
+    everyOther: undefined,
+    lines: new Map(),
+    stated: false,
+  };
   build.patterns.set(name, pattern);
   build.defining = pattern;
   return pattern;

@@ -1,12 +1,23 @@
 import { type Fault, fault } from '../fault.ts';
 import type { Build, PartBuild, PieceBuild } from './build.ts';
+import { facesOf } from './cycle.ts';
 import { doEven, workUntil } from './do-even.ts';
 import { doAsFor } from './do-like.ts';
+import { doRepeatNamed, doRepeatRows } from './do-repeat.ts';
 import { countDiffers, doBindOff, doEvenly, doGroups, doShape, trackOf } from './do-shape.ts';
-import { doHold, holdOfResting, doOtherSide, doRejoin, doWorkOn, resolveGap } from './do-sides.ts';
-import { definingHere, doCastOn, doGauge, doHeading, doMultiple, doPickUp, joinGauge, pieceInHand, startPending } from './do-start.ts';
-import { defineRow, doPlainRows, doRepeatNamed, doRepeatRows, doRow, flushCycle } from './do-written.ts';
-import { facesOf } from './cycle.ts';
+import { doHold, doOtherSide, doRejoin, doWorkOn, holdOfResting, resolveGap } from './do-sides.ts';
+import {
+  definingHere,
+  doCastOn,
+  doGauge,
+  doHeading,
+  doMultiple,
+  doPickUp,
+  joinGauge,
+  pieceInHand,
+  startPending,
+} from './do-start.ts';
+import { defineRow, doPlainRows, doRow, flushCycle } from './do-written.ts';
 import { isDone, setMark } from './part-build.ts';
 import type { Said, Statement } from './statement.ts';
 import { targetOf } from './target.ts';
@@ -20,7 +31,8 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
       doHeading(build, statement);
       return undefined;
     case 'note':
-      if (statement.about === 'marker' && build.piece && build.part) setMark(build.piece, 'marker', build.part);
+      if (statement.about === 'marker' && build.piece && build.part)
+        setMark(build.piece, 'marker', build.part);
       return undefined;
     case 'named rows':
       nameRows(build, statement.name);
@@ -53,7 +65,16 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
 function nameRows(build: Build, name: string): void {
   const { cycle } = build.part ?? {};
   if (!cycle || name === '') return;
-  build.patterns.set(name, { name, of: 1, plus: 0, rows: new Map(cycle.rows), everyOther: cycle.everyOther, lines: new Map(), stated: true, faces: facesOf(build.part as PartBuild, cycle.first, cycle.rows.size) });
+  build.patterns.set(name, {
+    name,
+    of: 1,
+    plus: 0,
+    rows: new Map(cycle.rows),
+    everyOther: cycle.everyOther,
+    lines: new Map(),
+    stated: true,
+    faces: facesOf(build.part as PartBuild, cycle.first, cycle.rows.size),
+  });
 }
 
 function doNeedle(build: Build, mm: number | undefined): undefined {
@@ -65,7 +86,11 @@ function doNeedle(build: Build, mm: number | undefined): undefined {
   return undefined;
 }
 
-function doRowOrDefine(build: Build, statement: Extract<Statement, { is: 'row' }>, ahead: readonly Said[]): Fault | undefined {
+function doRowOrDefine(
+  build: Build,
+  statement: Extract<Statement, { is: 'row' }>,
+  ahead: readonly Said[],
+): Fault | undefined {
   const { part } = build;
   if (build.defining !== undefined || isDone(part)) {
     if (build.defining === undefined && build.piece && build.piece.resting.length > 0) {
@@ -82,7 +107,8 @@ function doRowOrDefine(build: Build, statement: Extract<Statement, { is: 'row' }
 }
 
 /** A row that casts on over the gap closes a buttonhole; any other row parts the stitches there. */
-const castsOn = (statement: Extract<Statement, { is: 'row' }>): boolean => statement.items.some((item) => item.is === 'stitches' && item.work === 'co');
+const castsOn = (statement: Extract<Statement, { is: 'row' }>): boolean =>
+  statement.items.some((item) => item.is === 'stitches' && item.work === 'co');
 
 function readyFor(build: Build, piece: PieceBuild, part: PartBuild, closes: boolean): PartBuild {
   if (part.gap === undefined) return part;
@@ -93,9 +119,30 @@ function readyFor(build: Build, piece: PieceBuild, part: PartBuild, closes: bool
   return resolveGap(build, piece, part);
 }
 
-const nothingOnNeedle = (): Fault => fault('nothing on the needle', 'No stitches are on the needle here: cast on, pick up or rejoin comes first.');
+const nothingOnNeedle = (): Fault =>
+  fault(
+    'nothing on the needle',
+    'No stitches are on the needle here: cast on, pick up or rejoin comes first.',
+  );
 
-type OnNeedle = Exclude<Statement, { is: 'heading' | 'note' | 'turn' | 'at the same time' | 'needle' | 'gauge' | 'multiple' | 'cast on' | 'pick up' | 'stated' | 'row' | 'named rows' }>;
+type OnNeedle = Exclude<
+  Statement,
+  {
+    is:
+      | 'heading'
+      | 'note'
+      | 'turn'
+      | 'at the same time'
+      | 'needle'
+      | 'gauge'
+      | 'multiple'
+      | 'cast on'
+      | 'pick up'
+      | 'stated'
+      | 'row'
+      | 'named rows';
+  }
+>;
 
 function doOnNeedle(build: Build, said: Said, statement: OnNeedle): Fault | undefined {
   const wasDefining = build.defining;
@@ -115,7 +162,8 @@ function doOnNeedle(build: Build, said: Said, statement: OnNeedle): Fault | unde
   }
   const { part } = build;
   if (part === undefined || isDone(part)) {
-    if (statement.is === 'repeat rows' || (statement.is === 'even' && statement.until === undefined)) return undefined;
+    if (statement.is === 'repeat rows' || (statement.is === 'even' && statement.until === undefined))
+      return undefined;
     if (statement.is === 'hold' && part?.end !== undefined) return holdOfResting(build, piece, statement);
     if (piece.resting.length > 0 && statement.is !== 'hold') {
       doRejoin(build, piece, { is: 'rejoin' });
@@ -133,9 +181,18 @@ function doOnNeedle(build: Build, said: Said, statement: OnNeedle): Fault | unde
 /** 'Work as for back' below a heading begins the piece that the heading names. */
 const leadPiece = (build: Build): PieceBuild | undefined => (build.pending ? startPending(build) : undefined);
 
-type Work = Extract<Statement, { is: 'even' | 'rows' | 'shape' | 'evenly' | 'groups' | 'bind off' | 'repeat rows' | 'repeat named' }>;
+type Work = Extract<
+  Statement,
+  { is: 'even' | 'rows' | 'shape' | 'evenly' | 'groups' | 'bind off' | 'repeat rows' | 'repeat named' }
+>;
 
-function doWork(build: Build, piece: PieceBuild, part: PartBuild, said: Said, statement: Exclude<OnNeedle, { is: 'rejoin' | 'other side' | 'as for' | 'hold' | 'work on' }>): Fault | undefined {
+function doWork(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Said,
+  statement: Exclude<OnNeedle, { is: 'rejoin' | 'other side' | 'as for' | 'hold' | 'work on' }>,
+): Fault | undefined {
   const work: Work = statement;
   switch (work.is) {
     case 'even':
@@ -145,7 +202,12 @@ function doWork(build: Build, piece: PieceBuild, part: PartBuild, said: Said, st
     case 'shape':
       return doShape(build, piece, part, said, work);
     case 'evenly':
-      return doEvenly(build, part, work, build.recent.some((one) => makesRows(one.statement)));
+      return doEvenly(
+        build,
+        part,
+        work,
+        build.recent.some((one) => makesRows(one.statement)),
+      );
     case 'groups':
       return doGroups(build, piece, part, work);
     case 'bind off':
@@ -157,12 +219,28 @@ function doWork(build: Build, piece: PieceBuild, part: PartBuild, said: Said, st
   }
 }
 
-const ROW_MAKERS = new Set<Statement['is']>(['row', 'rows', 'even', 'shape', 'evenly', 'groups', 'bind off', 'repeat rows', 'repeat named', 'as for', 'other side']);
+const ROW_MAKERS = new Set<Statement['is']>([
+  'row',
+  'rows',
+  'even',
+  'shape',
+  'evenly',
+  'groups',
+  'bind off',
+  'repeat rows',
+  'repeat named',
+  'as for',
+  'other side',
+]);
 
 export const makesRows = (statement: Statement): boolean => ROW_MAKERS.has(statement.is);
 
 /** A shaping that goes on at the same time as what stands before it. */
-export function startMeanwhile(build: Build, said: Said, after: Extract<Statement, { is: 'at the same time' }>['after']): boolean {
+export function startMeanwhile(
+  build: Build,
+  said: Said,
+  after: Extract<Statement, { is: 'at the same time' }>['after'],
+): boolean {
   const { piece, part } = build;
   if (said.statement.is !== 'shape' || !piece || !part || isDone(part)) return false;
   const wait = after && after.is !== 'count' ? (targetOf(build, piece, part, after)?.rows ?? 0) : 0;

@@ -3,20 +3,16 @@ import { expandRow } from '../row/expand.ts';
 import { type Item, takenBy } from '../row/notation.ts';
 import { settle } from '../row/settle.ts';
 import { stitches } from '../stitch.ts';
-import { type Build, type MadeRow, nextSide, type PartBuild, type PieceBuild, type StitchPattern } from './build.ts';
-import { rememberFaces, rowsBetween, simplify } from './cycle.ts';
-import { knownFabric } from './fabric-state.ts';
+import { type Build, nextSide, type PartBuild, type PieceBuild, type StitchPattern } from './build.ts';
 import { wantSide } from './do-even.ts';
-import { makeFabricRow, makeSpreadRow, makeWrittenRow, MOST_ROWS } from './make-row.ts';
+import { setMarkOnce } from './do-shape.ts';
+import { knownFabric } from './fabric-state.ts';
+import { MOST_ROWS, makeSpreadRow, makeWrittenRow } from './make-row.ts';
 import { newPart, split } from './part-build.ts';
-import { backgroundEdits, row, settleBackground } from './run-rows.ts';
+import { backgroundEdits, settleBackground } from './run-rows.ts';
 import type { Said, Statement } from './statement.ts';
-import { setMarkOnce, trackOf } from './do-shape.ts';
-import { targetOf } from './target.ts';
-import { nextEdits, settleTrack } from './track.ts';
-import { workRow } from '../row/work.ts';
 
-type Row = Extract<Statement, { is: 'row' }>;
+export type Row = Extract<Statement, { is: 'row' }>;
 
 /** A row of a stitch pattern that is being defined; nothing is knitted. */
 export function defineRow(build: Build, defined: StitchPattern, said: Row): void {
@@ -25,7 +21,8 @@ export function defineRow(build: Build, defined: StitchPattern, said: Row): void
   const last = Math.max(0, ...pattern.rows.keys());
   const numbers = label && label.rows.length > 0 ? label.rows : [last + 1];
   numbers.forEach((n, i) => {
-    const items = said.like === undefined ? said.items : (pattern.rows.get(said.like + i) ?? pattern.everyOther ?? []);
+    const items =
+      said.like === undefined ? said.items : (pattern.rows.get(said.like + i) ?? pattern.everyOther ?? []);
     pattern.rows.set(n, items);
     pattern.lines.set(n, build.line);
   });
@@ -36,16 +33,31 @@ export function defineRow(build: Build, defined: StitchPattern, said: Row): void
 function nextPattern(build: Build, before: StitchPattern): StitchPattern {
   let n = 2;
   while (build.patterns.has(`${before.name} ${n}`)) n += 1;
-  const pattern: StitchPattern = { name: `${before.name} ${n}`, of: 1, plus: 0, rows: new Map(), everyOther: undefined, lines: new Map(), stated: false };
+  const pattern: StitchPattern = {
+    name: `${before.name} ${n}`,
+    of: 1,
+    plus: 0,
+    rows: new Map(),
+    everyOther: undefined,
+    lines: new Map(),
+    stated: false,
+  };
   build.patterns.set(pattern.name, pattern);
   build.defining = pattern;
   return pattern;
 }
 
 /** 'Row 3 (RS): …', 'Next row: …', or a row without a label. */
-export function doRow(build: Build, piece: PieceBuild, part: PartBuild, said: Row, ahead: readonly Said[]): Fault | undefined {
+export function doRow(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Row,
+  ahead: readonly Said[],
+): Fault | undefined {
   const { label } = said;
-  const sideWrong = label?.side !== undefined && !wantSide(build, part, label.side) ? wrongSide(part, label.side) : undefined;
+  const sideWrong =
+    label?.side !== undefined && !wantSide(build, part, label.side) ? wrongSide(part, label.side) : undefined;
   if (label === undefined || label.rows.length === 0) {
     if (label?.name !== undefined) part.named.set(label.name, said.items);
     for (let i = 0; i < Math.min(label?.next ?? 1, MOST_ROWS); i += 1) {
@@ -58,17 +70,35 @@ export function doRow(build: Build, piece: PieceBuild, part: PartBuild, said: Ro
 }
 
 const wrongSide = (part: PartBuild, side: string): Fault =>
-  fault('side differs', 'The text calls this a {said} row; counted from the start it is a {found} row.', { said: side, found: nextSide(part) });
+  fault('side differs', 'The text calls this a {said} row; counted from the start it is a {found} row.', {
+    said: side,
+    found: nextSide(part),
+  });
 
-function doNumbered(build: Build, piece: PieceBuild, part: PartBuild, said: Row, ahead: readonly Said[]): Fault | undefined {
+function doNumbered(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Row,
+  ahead: readonly Said[],
+): Fault | undefined {
   const label = said.label as NonNullable<Row['label']>;
   const first = label.rows[0] as number;
   if (first === 1 || part.cycle === undefined) {
-    part.cycle = { rows: new Map(), everyOther: undefined, done: first - 1, last: 0, first: part.rows.length };
+    part.cycle = {
+      rows: new Map(),
+      everyOther: undefined,
+      done: first - 1,
+      last: 0,
+      first: part.rows.length,
+    };
   }
   const { cycle } = part;
   label.rows.forEach((n, i) => {
-    const like = said.like === undefined ? said.items : (cycle.rows.get(said.like + i) ?? (said.like % 2 === 0 ? cycle.everyOther : undefined));
+    const like =
+      said.like === undefined
+        ? said.items
+        : (cycle.rows.get(said.like + i) ?? (said.like % 2 === 0 ? cycle.everyOther : undefined));
     if (like) cycle.rows.set(n, like);
     cycle.last = Math.max(cycle.last, n);
   });
@@ -80,13 +110,18 @@ function doNumbered(build: Build, piece: PieceBuild, part: PartBuild, said: Row,
   // rows that the text passed over were worked before ('rep rows 1 and 2 8 times more. Row 19: …')
   const filled = cycle.everyOther !== undefined && first === cycle.done + 2;
   if (first > cycle.done + 1 && !filled && !cycle.rows.has(cycle.done + 1)) cycle.done = first - 1;
-const wrong = flushCycle(build, piece, part, ahead);
+  const wrong = flushCycle(build, piece, part, ahead);
   if (label.everyOther) cycle.everyOther = said.items;
   return wrong;
 }
 
 /** Works the rows that are known and due, in their order. */
-export function flushCycle(build: Build, piece: PieceBuild, part: PartBuild, ahead: readonly Said[] = []): Fault | undefined {
+export function flushCycle(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  ahead: readonly Said[] = [],
+): Fault | undefined {
   const { cycle } = part;
   if (!cycle) return undefined;
   while (cycle.done < cycle.last) {
@@ -101,13 +136,23 @@ export function flushCycle(build: Build, piece: PieceBuild, part: PartBuild, ahe
   return undefined;
 }
 
-function writtenRow(build: Build, piece: PieceBuild, part: PartBuild, items: readonly Item[], ahead: readonly Said[]): Fault | undefined {
+function writtenRow(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  items: readonly Item[],
+  ahead: readonly Said[],
+): Fault | undefined {
   const only = items.length === 1 ? items[0] : undefined;
   if (only?.is === 'evenly') return makeSpreadRow(build, part, only.change, only.over);
   const parted = partsHere(items, ahead, build);
   if (parted) {
     const sets = setsAtTurn(part, parted);
-    if (sets) return writtenRow(build, piece, split(build, piece, part, sets, 0, true), parted, []) ?? heldDiffers(items, sets[1] as number);
+    if (sets)
+      return (
+        writtenRow(build, piece, split(build, piece, part, sets, 0, true), parted, []) ??
+        heldDiffers(items, sets[1] as number)
+      );
   }
   const beside = build.meanwhile.length > 0;
   const joined = joinSides(build, piece, part, items);
@@ -131,7 +176,11 @@ const mayPart = (item: Item): boolean =>
   'work' in item ? item.work === 'bo' || item.work === 'hold' : 'items' in item && item.items.some(mayPart);
 
 /** The row up to a turn after which only these stitches are worked; undefined for a whole row or a short row. */
-function partsHere(items: readonly Item[], ahead: readonly Said[], build: Build): readonly Item[] | undefined {
+function partsHere(
+  items: readonly Item[],
+  ahead: readonly Said[],
+  build: Build,
+): readonly Item[] | undefined {
   const last = items.at(-1);
   if (isHeld(last) && !items.slice(0, -1).some((item) => item.is === 'turn')) return items.slice(0, -1);
   const turn = items.findIndex((item) => item.is === 'turn');
@@ -139,30 +188,48 @@ function partsHere(items: readonly Item[], ahead: readonly Said[], build: Build)
   const held = items[turn + 1];
   if (isHeld(held)) return items.slice(0, turn);
   const next = ahead.slice(0, 4).some(({ statement }) => {
-    return statement.is === 'hold' || statement.is === 'work on' || statement.is === 'rejoin' || statement.is === 'other side' || (statement.is === 'shape' && statement.edge === 'neck');
+    return (
+      statement.is === 'hold' ||
+      statement.is === 'work on' ||
+      statement.is === 'rejoin' ||
+      statement.is === 'other side' ||
+      (statement.is === 'shape' && statement.edge === 'neck')
+    );
   });
   return next || /neck|shoulder|divide/.test(build.heading) ? items.slice(0, turn) : undefined;
 }
 
-const isHeld = (item: Item | undefined): boolean => item !== undefined && 'work' in item && item.work === 'hold';
+const isHeld = (item: Item | undefined): boolean =>
+  item !== undefined && 'work' in item && item.work === 'hold';
 
 /** 'leave rem 66 sts on a spare needle' where another number is left. */
 function heldDiffers(items: readonly Item[], rest: number): Fault | undefined {
   const held = items.find((item) => isHeld(item));
   if (held?.is !== 'stitches' || held.times === rest) return undefined;
-  return fault('count contradicts', 'The text says {stated}, the instructions leave {found}.', { stated: held.times, found: rest });
+  return fault('count contradicts', 'The text says {stated}, the instructions leave {found}.', {
+    stated: held.times,
+    found: rest,
+  });
 }
 
 /** Stitches before the turn (as they are on the needle) and those behind it. */
 function setsAtTurn(part: PartBuild, items: readonly Item[]): number[] | undefined {
   const settled = settle(items, { stitches: part.live, markers: [] });
   if (!settled.ok) return undefined;
-  const taken = expandRow(settled.value.steps, part.live).reduce((sum, work) => sum + stitches[work].takes, 0);
+  const taken = expandRow(settled.value.steps, part.live).reduce(
+    (sum, work) => sum + stitches[work].takes,
+    0,
+  );
   return taken > 0 && taken < part.live ? [taken, part.live - taken] : undefined;
 }
 
 /** 'K 28, cast on 24, k 28': a row that needs the stitches of both sides brings them together again. */
-function joinSides(build: Build, piece: PieceBuild, part: PartBuild, items: readonly Item[]): PartBuild | undefined {
+function joinSides(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  items: readonly Item[],
+): PartBuild | undefined {
   if (!items.some((item) => item.is === 'stitches' && item.work === 'co')) return undefined;
   const needs = takenBy(items);
   if (needs === undefined || needs <= part.live) return undefined;
@@ -199,135 +266,11 @@ export function gapOf(part: PartBuild): readonly number[] | undefined {
   return sets.length > 1 && taken <= row.before ? sets : undefined;
 }
 
-/** 'rep rows 1–4 until …', 'rep last 2 rows 5 times'. */
-export function doRepeatRows(build: Build, piece: PieceBuild, part: PartBuild, said: Extract<Statement, { is: 'repeat rows' }>): Fault | undefined {
-  const wrong = flushCycle(build, piece, part);
-  if (wrong) return wrong;
-  completeCycle(build, piece, part);
-  const again = rowsAgain(part, said);
-  if (again.length === 0) return fault('no rows to repeat', 'No rows are known here that could be repeated.');
-  if (said.times === undefined && said.until === undefined) {
-    keepAsFabric(part, again);
-    return undefined;
-  }
-  const limit = limitOf(build, piece, part, said, again.length);
-  if (limit === undefined) return fault('place not known', 'Where the rows are to end is not known here.');
-  const startFaces = part.rows.length;
-  for (let i = 0; i < Math.min(limit.rows, MOST_ROWS); i += 1) {
-    if (limit.count !== undefined && reachedCount(part, limit.count, again, i)) break;
-    const one = again[i % again.length] as Again;
-    const trouble = one(build, part);
-    if (trouble) return trouble;
-    if (part.live === 0) break;
-  }
-  keepAsFabric(part, again, part.rows.length - startFaces);
-  limit.close?.();
-  if (limit.count === undefined || limit.count === part.live) return undefined;
-  return fault('count contradicts', 'The text says {stated}, the instructions leave {found}.', { stated: limit.count, found: part.live });
-}
-
-type Again = ((build: Build, part: PartBuild) => Fault | undefined) & { items?: readonly Item[] };
-
-/** 'row 2 and every alternate row' closes a cycle that ends on an odd row before it is repeated. */
-function completeCycle(build: Build, piece: PieceBuild, part: PartBuild): void {
-  const { cycle } = part;
-  if (cycle?.everyOther && cycle.done % 2 === 1) {
-    cycle.rows.set(cycle.done + 1, cycle.everyOther);
-    cycle.last = Math.max(cycle.last, cycle.done + 1);
-    flushCycle(build, piece, part);
-  }
-}
-
-function rowsAgain(part: PartBuild, said: Extract<Statement, { is: 'repeat rows' }>): Again[] {
-  if (said.from !== undefined) {
-    return rowsBetween(part, said.from, said.to ?? said.from).map((items) => withItems(items));
-  }
-  const n = said.last === 0 ? part.rows.length - (part.cycle?.first ?? Math.max(0, part.rows.length - 2)) : (said.last ?? 1);
-  return part.rows.slice(Math.max(0, part.rows.length - n)).map((row) => rowAgain(row));
-}
-
-const withItems = (items: readonly Item[]): Again => Object.assign((build: Build, part: PartBuild) => makeWrittenRow(build, part, items), { items });
-
-function rowAgain(row: MadeRow): Again {
-  if (row.items) return withItems(row.items);
-  return (build, part) => {
-    part.fabric = row.fabric;
-    return makeFabricRow(build, part, row.edits, row.kind === 'stretch' ? 'even' : row.kind);
-  };
-}
-
-/** 'rep dec row every other row 3 times more': the named row where it is due, the fabric between. */
-export function doRepeatNamed(build: Build, piece: PieceBuild, part: PartBuild, said: Extract<Statement, { is: 'repeat named' }>, stated: number | undefined): Fault | undefined {
-  const items = part.named.get(said.name);
-  if (items === undefined) return fault('row not known', 'Row {row} is not known here.', { row: said.name });
-  const settled = settle(items, { stitches: part.live, markers: [] });
-  const worked = settled.ok ? workRow(settled.value.steps, part.live) : settled;
-  const change = worked.ok && 'after' in worked.value ? worked.value.after - part.live : 0;
-  const track = trackOf(build, piece, part, { is: 'shape', change: change || -1, edge: 'right', beats: said.beats }, stated);
-  let rows = 0;
-  while (!track.ended && part.live > 0 && rows < MOST_ROWS) {
-    const due = nextEdits(track, part).length > 0;
-    const wrong = due ? makeWrittenRow(build, part, items, 'row', backgroundEdits(build, part)) : row(build, part, [], 'even');
-    if (wrong) return wrong;
-    if (due) settleBackground(build, part);
-    settleTrack(track, part);
-    rows += 1;
-  }
-  return undefined;
-}
-
-interface Limit {
-  readonly rows: number;
-  readonly count?: number;
-  readonly close?: () => void;
-}
-
-function limitOf(build: Build, piece: PieceBuild, part: PartBuild, said: Extract<Statement, { is: 'repeat rows' }>, length: number): Limit | undefined {
-  if (said.times !== undefined) return { rows: said.times * length };
-  const { until } = said;
-  if (until === undefined) return { rows: 0 };
-  if (until.is === 'count') return { rows: MOST_ROWS, count: until.stitches };
-  const target = targetOf(build, piece, part, until);
-  if (target === undefined) return undefined;
-  const { stretch } = target;
-  if (stretch === undefined) return { rows: target.rows };
-  const first = part.rows.length;
-  part.closed = true;
-  return {
-    rows: target.rows,
-    close: () => {
-      const section = part.sections.at(-1);
-      if (section && section.first === first) section.stretch = stretch;
-      for (let i = first; i < part.rows.length; i += 1) part.rows[i] = { ...(part.rows[i] as MadeRow), kind: 'stretch' };
-      part.closed = true;
-    },
-  };
-}
-
-/** The count is there, or another round of the rows would go past it. */
-function reachedCount(part: PartBuild, count: number, again: readonly Again[], i: number): boolean {
-  if (part.live === count) return true;
-  if (i === 0 || i % again.length !== 0) return false;
-  const before = part.rows[part.rows.length - again.length]?.before ?? part.live;
-  const change = part.live - before;
-  if (change === 0) return true;
-  return change < 0 ? part.live + change < count : part.live + change > count;
-}
-
-/** Rows that leave the count alone are the pattern from here on. */
-function keepAsFabric(part: PartBuild, again: readonly Again[], done = 0): void {
-  const rows = again.map((one) => one.items);
-  if (rows.some((items) => items === undefined)) return;
-  const made = part.rows.slice(Math.max(0, part.rows.length - Math.max(done, again.length)));
-  if (made.some((row) => row.before !== row.after)) return;
-  part.fabric = { is: 'rows', rows: rows as (readonly Item[])[], label: 'pattern', faces: [] };
-  part.fabricRow = done % rows.length;
-  part.cycle = undefined;
-  rememberFaces(part, Math.max(0, part.rows.length - done - rows.length));
-  simplify(part);
-}
-
-export const doPlainRows = (build: Build, part: PartBuild, said: Extract<Statement, { is: 'rows' }>): Fault | undefined => {
+export const doPlainRows = (
+  build: Build,
+  part: PartBuild,
+  said: Extract<Statement, { is: 'rows' }>,
+): Fault | undefined => {
   for (let i = 0; i < Math.min(said.n, MOST_ROWS); i += 1) {
     const wrong = makeWrittenRow(build, part, said.items, 'row', backgroundEdits(build, part));
     if (wrong) return wrong;

@@ -3,14 +3,23 @@ import type { Item } from '../row/notation.ts';
 import type { Build, FabricState, PartBuild, StitchPattern } from './build.ts';
 import type { FabricSaid } from './statement.ts';
 
-const face = (name: FabricName, rows: readonly string[], label: string): FabricState => ({ is: 'face', name, rows, label });
+const face = (name: FabricName, rows: readonly string[], label: string): FabricState => ({
+  is: 'face',
+  name,
+  rows,
+  label,
+});
 
 export const knownFabric = (name: FabricName): FabricState => face(name, fabrics[name].rows, name);
 
 const RIBS: Readonly<Record<string, FabricName>> = { kp: 'rib 1x1', kkpp: 'rib 2x2' };
 
 /** The fabric that the text names; undefined where it names one that nobody knows. */
-export function fabricOf(said: FabricSaid, build: Build, part: PartBuild | undefined): FabricState | undefined {
+export function fabricOf(
+  said: FabricSaid,
+  build: Build,
+  part: PartBuild | undefined,
+): FabricState | undefined {
   switch (said.is) {
     case 'named':
       return namedFabric(said.name, part);
@@ -26,7 +35,9 @@ export function fabricOf(said: FabricSaid, build: Build, part: PartBuild | undef
 function namedFabric(name: string, part: PartBuild | undefined): FabricState {
   if (name === 'knit on') {
     const now = part?.fabric;
-    return now?.is === 'face' && now.name === 'stocking' && part && part.rows.length > 0 ? now : knownFabric('garter');
+    return now?.is === 'face' && now.name === 'stocking' && part && part.rows.length > 0
+      ? now
+      : knownFabric('garter');
   }
   return knownFabric(name as FabricName);
 }
@@ -34,7 +45,8 @@ function namedFabric(name: string, part: PartBuild | undefined): FabricState {
 function patternFabric(words: string, build: Build, part: PartBuild | undefined): FabricState | undefined {
   const wanted = plainName(words);
   for (const [name, pattern] of build.patterns) {
-    if (wanted !== '' && (name === wanted || name.includes(wanted) || wanted.includes(name))) return rowsFabric(pattern);
+    if (wanted !== '' && (name === wanted || name.includes(wanted) || wanted.includes(name)))
+      return rowsFabric(pattern);
   }
   if (wanted === 'rib') return lastRib(part) ?? face('rib 1x1', ['kp'], 'rib');
   if (wanted === 'double moss') return face('moss', ['kkpp', 'kkpp', 'ppkk', 'ppkk'], 'double moss');
@@ -46,7 +58,10 @@ function patternFabric(words: string, build: Build, part: PartBuild | undefined)
 }
 
 const plainName = (words: string): string =>
-  words.replace(/\b(pattern|patt|pat|stitch|st|the|main|in|work|as|a)\b/g, ' ').replace(/\s+/g, ' ').trim();
+  words
+    .replace(/\b(pattern|patt|pat|stitch|st|the|main|in|work|as|a)\b/g, ' ')
+    .replace(/\s+/g, ' ')
+    .trim();
 
 function lastRib(part: PartBuild | undefined): FabricState | undefined {
   if (part?.fabric.label === 'rib') return part.fabric;
@@ -74,7 +89,8 @@ export function numberedRows(pattern: Numbered): { n: number; items: readonly It
   return out;
 }
 
-export const orderedRows = (pattern: Numbered): (readonly Item[])[] => numberedRows(pattern).map(({ items }) => items);
+export const orderedRows = (pattern: Numbered): (readonly Item[])[] =>
+  numberedRows(pattern).map(({ items }) => items);
 
 export const sameFabric = (a: FabricState, b: FabricState): boolean =>
   a === b || (a.is === 'face' && b.is === 'face' && a.rows.join('|') === b.rows.join('|'));

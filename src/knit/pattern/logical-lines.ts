@@ -46,7 +46,8 @@ export function logicalLines(text: string): LogicalLine[] {
 function goesOn(before: string, open: number, next: string): boolean {
   const end = before.trimEnd();
   if (/[.:!?]$/.test(end)) return false;
-  if (STARTING.test(next) && !/^(?:\*|\(?[kp]\d)/i.test(next)) return HANGING.test(end) && !/^(?:rows?|next|rnds?)\b/i.test(next) && /^[a-z0-9]/.test(next);
+  if (STARTING.test(next) && !/^(?:\*|\(?[kp]\d)/i.test(next))
+    return HANGING.test(end) && !/^(?:rows?|next|rnds?)\b/i.test(next) && /^[a-z0-9]/.test(next);
   if (/[,;(]$/.test(end) || open > 0) return true;
   if (HANGING.test(end)) return true;
   const startsSmall = /^[a-z(*\d]/.test(next) && !/^(?:\*|\(?[kp]\d)/i.test(next);

@@ -1,5 +1,5 @@
-import { type Fault, fault } from '../fault.ts';
 import { assumedGauge } from '../fabric.ts';
+import { type Fault, fault } from '../fault.ts';
 import { heightOf } from '../gauge.ts';
 import { expandRow } from '../row/expand.ts';
 import type { Item } from '../row/notation.ts';
@@ -16,10 +16,12 @@ import { looksOf, spellFabric } from './spell.ts';
 
 /** More than any piece has; keeps a mistyped number from filling the memory. */
 export const MOST_STITCHES = 2000;
+
 export const MOST_ROWS = 4000;
+
 const MOST_CELLS = 6_000_000;
 
-type Kind = MadeRow['kind'];
+export type Kind = MadeRow['kind'];
 
 /** Height of one row of the fabric on the needle, mm; 0 without a gauge. */
 export function rowHeight(build: Build, part: PartBuild): number {
@@ -51,12 +53,14 @@ export function makeWrittenRow(
   if (turned !== undefined && turned < count) steps = [...steps, { work: 'unworked', times: count - turned }];
   if (beside.length > 0) steps = mergeEdits(steps, count, beside, side);
   if (front > 0) steps = [{ work: 'unworked', times: front }, ...steps];
-  const usesPattern = items.some((item) => 'work' in item && item.work === 'patt') || part.fabric.is === 'face';
+  const usesPattern =
+    items.some((item) => 'work' in item && item.work === 'patt') || part.fabric.is === 'face';
   const wrong = pushRow(build, part, steps, { kind, items, advance: usesPattern });
   if (wrong) return wrong;
   if (panel) part.fabric = { is: 'patt', label: 'pattern' };
   part.unworked = turned === undefined ? 0 : count - turned;
-  part.markers = side === 'RS' ? settled.value.markers : settled.value.markers.map((m) => part.live - m).reverse();
+  part.markers =
+    side === 'RS' ? settled.value.markers : settled.value.markers.map((m) => part.live - m).reverse();
   return undefined;
 }
 
@@ -71,9 +75,17 @@ function takenBefore(steps: readonly Step[], count: number): number {
 }
 
 /** 'work in pattern' within a row, spelled where the fabric is known. */
-function spellPattern(steps: readonly Step[], part: PartBuild, side: Side, count: number, appear: boolean): Step[] {
+function spellPattern(
+  steps: readonly Step[],
+  part: PartBuild,
+  side: Side,
+  count: number,
+  appear: boolean,
+): Step[] {
   if (!hasPattern(steps)) return [...steps];
-  const plain = appear ? spellAsItLooks(part, side) : spellFabric(part.fabric, part.fabricRow, side, part.column, count);
+  const plain = appear
+    ? spellAsItLooks(part, side)
+    : spellFabric(part.fabric, part.fabricRow, side, part.column, count);
   if (plain === undefined) return [...steps];
   if (side === 'WS') plain.reverse();
   const runs: Run[] = [];
@@ -96,116 +108,26 @@ function spellAsItLooks(part: PartBuild, side: Side): StitchName[] | undefined {
 const hasPattern = (steps: readonly Step[]): boolean =>
   steps.some((step) => ('work' in step ? step.work === 'patt' : hasPattern(step.repeat)));
 
-/** A row of the fabric on the needle, with what happens at its edges. */
-export function makeFabricRow(build: Build, part: PartBuild, edits: readonly Edit[], kind: Kind): Fault | undefined {
-  const side = nextSide(part);
-  const { fabric } = part;
-  const live = part.live - part.unworked;
-  const spelled = edits.length === 0 && fabric.is === 'rows' ? spelledRow(build, part, kind) : 'no';
-  if (spelled !== 'no') return spelled;
-  const key = wordedKey(part, side, edits);
-  const known = key === undefined ? undefined : build.worded.get(key);
-  const steps = known ?? fabricSteps(part, side, edits);
-  if ('code' in steps) return steps;
-  if (known === undefined && key !== undefined) build.worded.set(key, steps);
-  const column = part.column + edits.reduce((sum, edit) => sum + (edit.at === 'right' ? -changeOf(edit) : 0), 0);
-  const shift = edits.reduce((sum, edit) => sum + (edit.at === 'right' ? changeOf(edit) : 0), 0);
-  const wrong = pushRow(build, part, steps, { kind, edits, advance: true, column });
-  if (wrong) return wrong;
-  part.unworked = 0;
-  part.markers = part.markers.map((m) => Math.max(0, Math.min(part.live, m + shift)));
-  return undefined;
-}
-
-/** The row of the fabric with its edges shaped, in its shortest wording. */
-function fabricSteps(part: PartBuild, side: Side, edits: readonly Edit[]): readonly Step[] | Fault {
-  const { fabric } = part;
-  const live = part.live - part.unworked;
-  const base = spellFabric(fabric, part.fabricRow, side, part.column, live) ?? new Array<StitchName>(live).fill('patt');
-  if (side === 'WS') base.reverse();
-  const begin = side === 'RS' ? 'right' : 'left';
-  const runs: Run[] = [];
-  if (part.unworked > 0) addRun(runs, 'unworked', part.unworked);
-  const from = editRuns(edits.filter((edit) => edit.at === begin), runs);
-  const tail: Run[] = [];
-  const cut = editRuns(edits.filter((edit) => edit.at !== begin), tail);
-  if (from + cut > live) {
-    return fault('not enough stitches', 'The shaping needs {need} stitches where {have} are on the needle.', { need: from + cut, have: live });
-  }
-  for (let i = from; i < live - cut; i += 1) addRun(runs, base[i] ?? 'k', 1);
-  for (const run of tail.reverse()) addRun(runs, run.work, run.times);
-  return openPattern(shorten(runs));
-}
-
-/** 'work in pattern to last 2 sts' instead of a number that nobody wants to count. */
-function openPattern(steps: readonly Step[]): Step[] {
-  return steps.map((step, i): Step => {
-    if (!('work' in step) || step.work !== 'patt') return step;
-    const after = steps.slice(i + 1);
-    if (!after.every((one) => 'work' in one && 'times' in one)) return step;
-    const left = after.reduce((sum, one) => sum + ('work' in one && 'times' in one ? stitches[one.work].takes * one.times : 0), 0);
-    return { work: 'patt', until: { left } };
-  });
-}
-
-/** Rows of a face on the same stitches and columns, shaped alike, are worded alike. */
-function wordedKey(part: PartBuild, side: Side, edits: readonly Edit[]): string | undefined {
-  const { fabric } = part;
-  if (fabric.is !== 'face' || part.unworked > 0) return undefined;
-  const row = fabric.rows[part.fabricRow % fabric.rows.length] ?? 'k';
-  const column = ((part.column % row.length) + row.length) % row.length;
-  const said = edits.map(({ at, change, work, stitches: n }) => `${at}${change ?? ''}${work ?? ''}${n ?? ''}`).join();
-  return `${row}/${side}/${column}/${part.live}/${said}`;
-}
-
-const changeOf = (edit: Edit): number => (edit.work === 'bo' ? -(edit.stitches ?? 0) : edit.work === 'co' ? (edit.stitches ?? 0) : (edit.change ?? 0));
-
-/** The stitches of the edits at one edge; returns how many of the needle they take. */
-function editRuns(edits: readonly Edit[], runs: Run[]): number {
-  let taken = 0;
-  for (const edit of edits) {
-    if (edit.work) {
-      addRun(runs, edit.work, edit.stitches ?? 0);
-      if (edit.work === 'bo') taken += edit.stitches ?? 0;
-      continue;
-    }
-    const change = edit.change ?? 0;
-    const work = workOfChange(change);
-    addRun(runs, work.name, work.times);
-    taken += stitches[work.name].takes * work.times;
-  }
-  return taken;
-}
-
-function workOfChange(change: number): { name: StitchName; times: number } {
-  if (change < 0) return change === -2 ? { name: 'dec 2', times: 1 } : { name: 'dec', times: -change };
-  return change === 2 ? { name: 'inc 2', times: 1 } : { name: 'inc', times: change };
-}
-
-/** A row that the text spelled, when it comes out on the stitches that are there now. */
-function spelledRow(build: Build, part: PartBuild, kind: Kind): Fault | undefined | 'no' {
-  const { fabric } = part;
-  if (fabric.is !== 'rows' || fabric.rows.length === 0) return 'no';
-  const items = fabric.rows[part.fabricRow % fabric.rows.length] ?? [];
-  const before = { cells: build.cells, rows: part.rows.length };
-  const wrong = makeWrittenRow(build, part, items, kind);
-  if (wrong === undefined) {
-    if (!items.some((item) => 'work' in item && item.work === 'patt')) part.fabricRow += 1;
-    return undefined;
-  }
-  if (part.rows.length !== before.rows) return wrong;
-  return part.fabricRow < fabric.rows.length && fabric.faces.length === 0 ? wrong : 'no';
-}
-
 /** Increases or decreases spread over the whole row, or over its middle. */
-export function makeSpreadRow(build: Build, part: PartBuild, change: number, over: number | undefined): Fault | undefined {
+export function makeSpreadRow(
+  build: Build,
+  part: PartBuild,
+  change: number,
+  over: number | undefined,
+): Fault | undefined {
   const side = nextSide(part);
   const count = part.live;
   const width = over !== undefined && over <= count ? over : count;
   const laid = spread(width, change);
-  const plain = spellFabric(part.fabric, part.fabricRow, side, part.column, count) ?? new Array<StitchName>(count).fill('k');
+  const plain =
+    spellFabric(part.fabric, part.fabricRow, side, part.column, count) ??
+    new Array<StitchName>(count).fill('k');
   if (side === 'WS') plain.reverse();
-  const groups = laid.ok ? laid.value.groups : change > 0 && change <= width ? new Array<number>(change + 1).fill(1) : undefined;
+  const groups = laid.ok
+    ? laid.value.groups
+    : change > 0 && change <= width
+      ? new Array<number>(change + 1).fill(1)
+      : undefined;
   if (groups === undefined) return laid.ok ? undefined : laid.faults[0];
   const before = Math.floor((count - width) / 2);
   const runs: Run[] = [];
@@ -237,10 +159,12 @@ export function makeOwnRow(build: Build, part: PartBuild, own: string, after: nu
   const before = part.live;
   const change = after - before;
   const steps: Step[] = [];
-  if (change > 0) steps.push({ work: 'patt', until: { left: 0 } }, { work: before === 0 ? 'co' : 'm1', times: change });
+  if (change > 0)
+    steps.push({ work: 'patt', until: { left: 0 } }, { work: before === 0 ? 'co' : 'm1', times: change });
   else if (change === 0) steps.push({ work: 'patt', until: { left: 0 } });
   else if (after === 0) steps.push({ work: 'bo', until: { left: 0 } });
-  else if (-change * 2 <= before) steps.push({ work: 'dec', times: -change }, { work: 'patt', until: { left: 0 } });
+  else if (-change * 2 <= before)
+    steps.push({ work: 'dec', times: -change }, { work: 'patt', until: { left: 0 } });
   else steps.push({ work: 'bo', times: -change }, { work: 'patt', until: { left: 0 } });
   return pushRow(build, part, steps, { kind: 'row', own, advance: true });
 }
@@ -258,14 +182,24 @@ interface How {
 /** Works the row over the stitches on the needle; only a row that comes out is taken into the part. */
 export function pushRow(build: Build, part: PartBuild, steps: readonly Step[], how: How): Fault | undefined {
   if (part.rows.length >= MOST_ROWS || build.cells > MOST_CELLS) {
-    return fault('too long', 'A part of more than {most} rows is more than anybody knits.', { most: MOST_ROWS });
+    return fault('too long', 'A part of more than {most} rows is more than anybody knits.', {
+      most: MOST_ROWS,
+    });
   }
   const worked = workRow(steps, part.live);
   if (!worked.ok) return worked.faults[0];
   const { after } = worked.value;
-  if (after > MOST_STITCHES) return fault('too many stitches', '{count} stitches are more than a needle holds.', { count: after });
+  if (after > MOST_STITCHES)
+    return fault('too many stitches', '{count} stitches are more than a needle holds.', { count: after });
   const side = nextSide(part);
-  const was = { column: part.column, fabricRow: part.fabricRow, height: part.height, markers: part.markers, gap: part.gap, unworked: part.unworked };
+  const was = {
+    column: part.column,
+    fabricRow: part.fabricRow,
+    height: part.height,
+    markers: part.markers,
+    gap: part.gap,
+    unworked: part.unworked,
+  };
   build.cells += part.live + 20;
   const plain = how.items && after === part.live ? keepLooks(part, steps, side) : undefined;
   part.rows.push({
@@ -324,10 +258,20 @@ function openSection(build: Build, part: PartBuild): void {
     return;
   }
   const before = part.rows[first - 1]?.fabric;
-  const goesOn = last !== undefined && !part.closed && last.needle === build.needle && before !== undefined && sameFabric(before, part.fabric);
+  const goesOn =
+    last !== undefined &&
+    !part.closed &&
+    last.needle === build.needle &&
+    before !== undefined &&
+    sameFabric(before, part.fabric);
   if (goesOn) return;
   part.closed = false;
-  part.sections.push({ name: build.heading || part.fabric.label, fabric: nominal(part.fabric), needle: build.needle, first });
+  part.sections.push({
+    name: build.heading || part.fabric.label,
+    fabric: nominal(part.fabric),
+    needle: build.needle,
+    first,
+  });
 }
 
 /** Takes the last row back, to work it anew with what the text adds to it. */

@@ -8,7 +8,12 @@ import type { Edit } from './build.ts';
  * A row that the text spells, with what another shaping does to its edges at the same time: the two plain stitches
  * nearest to the edge become a decrease, the nearest one an increase.
  */
-export function mergeEdits(steps: readonly Step[], count: number, edits: readonly Edit[], side: Side): Step[] {
+export function mergeEdits(
+  steps: readonly Step[],
+  count: number,
+  edits: readonly Edit[],
+  side: Side,
+): Step[] {
   let works = expandRow(steps, count);
   for (const edit of edits) {
     const atStart = (edit.at === 'right') === (side === 'RS');

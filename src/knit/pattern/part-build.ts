@@ -4,7 +4,9 @@ import { type Build, type Mark, nextSide, type PartBuild, type PieceBuild, type 
 import { knownFabric } from './fabric-state.ts';
 
 export function newPiece(build: Build, name: string, makes: number): PieceBuild {
-  const taken = build.pieces.filter((piece) => piece.name === name || piece.name.startsWith(`${name} `)).length;
+  const taken = build.pieces.filter(
+    (piece) => piece.name === name || piece.name.startsWith(`${name} `),
+  ).length;
   const piece: PieceBuild = {
     name: taken === 0 ? name : `${name} ${taken + 1}`,
     makes,
@@ -68,7 +70,8 @@ export function newPart(build: Build, piece: PieceBuild, begin: Begin): PartBuil
 }
 
 /** The part's end of the piece that stands there when nothing was said of it. */
-export const isDone = (part: PartBuild | undefined): boolean => part === undefined || part.end !== undefined || part.live === 0;
+export const isDone = (part: PartBuild | undefined): boolean =>
+  part === undefined || part.end !== undefined || part.live === 0;
 
 export function setMark(piece: PieceBuild, name: string, part: PartBuild | undefined): void {
   if (part) piece.marks.set(name, { part, rows: part.baseRows + part.rows.length, height: part.height });
@@ -82,13 +85,21 @@ export function neckOf(piece: PieceBuild, part: PartBuild): Edge {
   return /\bright\b/.test(piece.name) ? 'right' : 'left';
 }
 
-export const isHalf = (piece: PieceBuild): boolean => /\b(left|right)\b/.test(piece.name) || /\bfronts\b/.test(piece.name);
+export const isHalf = (piece: PieceBuild): boolean =>
+  /\b(left|right)\b/.test(piece.name) || /\bfronts\b/.test(piece.name);
 
 /**
  * Parts a set of stitches, given in the order worked, and goes on with one of them.
  * @param keep index of the set that is worked on; the last one where the yarn hangs after a whole row
  */
-export function split(build: Build, piece: PieceBuild, part: PartBuild, sets: readonly number[], keep: number, beforeRow = false): PartBuild {
+export function split(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  sets: readonly number[],
+  keep: number,
+  beforeRow = false,
+): PartBuild {
   const side = nextSide(part);
   // the row in which the sets were parted ran from the right edge when the next one starts at the left
   const fromRight = beforeRow ? side === 'RS' : side === 'WS';
@@ -101,7 +112,14 @@ export function split(build: Build, piece: PieceBuild, part: PartBuild, sets: re
     const edge = i === 0 ? 'right' : i === order.length - 1 ? 'left' : 'middle';
     const at = edge === 'left' ? part.column + width - stitches : column;
     column += stitches;
-    return { parent: part, stitches, edge, neck: edge === 'right' ? 'left' : 'right', firstSide: side, column: at };
+    return {
+      parent: part,
+      stitches,
+      edge,
+      neck: edge === 'right' ? 'left' : 'right',
+      firstSide: side,
+      column: at,
+    };
   });
   const chosen = resting[kept] as Resting;
   piece.resting.unshift(...resting.filter((one) => one !== chosen));
@@ -111,7 +129,12 @@ export function split(build: Build, piece: PieceBuild, part: PartBuild, sets: re
 
 const NAMES = { right: 'right side', left: 'left side', middle: 'middle' } as const;
 
-export function takeUp(build: Build, piece: PieceBuild, resting: Resting, firstSide: Side = resting.firstSide): PartBuild {
+export function takeUp(
+  build: Build,
+  piece: PieceBuild,
+  resting: Resting,
+  firstSide: Side = resting.firstSide,
+): PartBuild {
   const at = piece.resting.indexOf(resting);
   if (at >= 0) piece.resting.splice(at, 1);
   const part = newPart(build, piece, {

@@ -1,11 +1,45 @@
-import { type Cursor, peekNumber, peekText, seesPhrase, takeAnyPhrase, takeNumber, takePhrase, takes } from '../row/cursor.ts';
+import {
+  type Cursor,
+  peekNumber,
+  peekText,
+  seesPhrase,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from '../row/cursor.ts';
 import { readTimes } from '../row/read-goal.ts';
 import { readFabric } from './read-fabric.ts';
-import { ending, readUntil } from './read-length.ts';
+import { readUntil } from './read-length.ts';
+import { ending } from './read-measure.ts';
 import type { FabricSaid, Statement, Until } from './statement.ts';
 
-const VERBS = ['work', 'continue', 'cont', 'proceed', 'working', 'continuing', 'keep', 'keeping', 'go', 'rib', 'knitting', 'carry'];
-const EVEN = ['even', 'straight', 'evenly', 'plain', 'without further|more shaping', 'without shaping', 'without dec|inc|decreasing|increasing', 'on these|all|rem sts', 'on these 2 sets', 'on'];
+const VERBS = [
+  'work',
+  'continue',
+  'cont',
+  'proceed',
+  'working',
+  'continuing',
+  'keep',
+  'keeping',
+  'go',
+  'rib',
+  'knitting',
+  'carry',
+];
+const EVEN = [
+  'even',
+  'straight',
+  'evenly',
+  'plain',
+  'without further|more shaping',
+  'without shaping',
+  'without dec|inc|decreasing|increasing',
+  'on these|all|rem sts',
+  'on these 2 sets',
+  'on',
+];
 
 /** 'work even until armhole measures 20 cm', 'beg with a k row, st st 6 rows', 'k every row for 5 cm', 'K1, P1 in ribbing for 2 in'. */
 export function readEven(c: Cursor): Statement | undefined {
@@ -54,7 +88,13 @@ export function readEven(c: Cursor): Statement | undefined {
 
 /** 'in rib as given for back for 16 rows'. */
 function skipAsFor(c: Cursor): void {
-  takeAnyPhrase(c, 'as given|worked|set for|on back|front|sleeve|sleeves', 'as for|on back|front|sleeve', 'as for|on left|right front', 'as before');
+  takeAnyPhrase(
+    c,
+    'as given|worked|set for|on back|front|sleeve|sleeves',
+    'as for|on back|front|sleeve',
+    'as for|on left|right front',
+    'as before',
+  );
 }
 
 function readFabricHere(c: Cursor): FabricSaid | undefined {
@@ -64,7 +104,8 @@ function readFabricHere(c: Cursor): FabricSaid | undefined {
   const face = readBareRib(c);
   if (face) return face;
   c.at = start;
-  if (c.tokens[start - 1]?.text === 'rib' && seesPhrase(c, 'for|until|to|in')) return { is: 'pattern', words: 'rib' };
+  if (c.tokens[start - 1]?.text === 'rib' && seesPhrase(c, 'for|until|to|in'))
+    return { is: 'pattern', words: 'rib' };
   return readFabric(c);
 }
 
@@ -91,12 +132,18 @@ function readEveryRow(c: Cursor): FabricSaid | undefined {
   const start = c.at;
   takes(c, 'work', 'and');
   if (takes(c, 'k', 'knit', 'p', 'purl', 'knitting')) {
-    if (takeAnyPhrase(c, 'every|each row|rows', 'across every row', 'all rows', 'plain')) return { is: 'named', name: 'garter' };
-    if (takes(c, 'even', 'straight') || seesPhrase(c, 'until|till') || (seesPhrase(c, 'for') && peekNumber(c, 1) !== undefined)) {
+    if (takeAnyPhrase(c, 'every|each row|rows', 'across every row', 'all rows', 'plain'))
+      return { is: 'named', name: 'garter' };
+    if (
+      takes(c, 'even', 'straight') ||
+      seesPhrase(c, 'until|till') ||
+      (seesPhrase(c, 'for') && peekNumber(c, 1) !== undefined)
+    ) {
       return { is: 'named', name: 'knit on' };
     }
     const n = peekNumber(c);
-    if (n !== undefined && /^(in|ins|inches|inch|cm|mm|")$/.test(peekText(c, 1))) return { is: 'named', name: 'knit on' };
+    if (n !== undefined && /^(in|ins|inches|inch|cm|mm|")$/.test(peekText(c, 1)))
+      return { is: 'named', name: 'knit on' };
   }
   c.at = start;
   return undefined;
@@ -106,7 +153,10 @@ function readEveryRow(c: Cursor): FabricSaid | undefined {
 function readBegin(c: Cursor): 'k' | 'p' | undefined {
   const start = c.at;
   takes(c, ',', '(');
-  if (takes(c, 'beg', 'beginning', 'starting', 'commencing', 'start', 'begin') && takes(c, 'with', 'on', 'by')) {
+  if (
+    takes(c, 'beg', 'beginning', 'starting', 'commencing', 'start', 'begin') &&
+    takes(c, 'with', 'on', 'by')
+  ) {
     takes(c, 'a', 'an');
     const looks = takes(c, 'k', 'knit', 'rs') ? 'k' : takes(c, 'p', 'purl', 'ws') ? 'p' : undefined;
     if (looks && takes(c, 'row', 'rows')) {
@@ -165,7 +215,12 @@ function readOnlyEnding(c: Cursor): Until | undefined {
 export function readRepeatRows(c: Cursor, goesOn = false): Statement | undefined {
   const start = c.at;
   const rep = takes(c, 'rep', 'repeat', 'rpt', 'repeating');
-  if (!rep && !(goesOn && seesPhrase(c, 'row|rows')) && !takes(c, 'work', 'working', 'cont', 'continue', 'then')) return undefined;
+  if (
+    !rep &&
+    !(goesOn && seesPhrase(c, 'row|rows')) &&
+    !takes(c, 'work', 'working', 'cont', 'continue', 'then')
+  )
+    return undefined;
   takes(c, 'to', 'in');
   takes(c, 'rep', 'repeat', 'working', 'work');
   takes(c, 'from', 'the', 'through');
@@ -175,7 +230,17 @@ export function readRepeatRows(c: Cursor, goesOn = false): Statement | undefined
     return undefined;
   }
   const { named: _, ...range } = which;
-  takeAnyPhrase(c, 'of pattern|patt|chart', 'of the pattern', 'for pattern|patt', 'in pattern', 'inclusive', 'incl', 'of rib|ribbing', 'throughout');
+  takeAnyPhrase(
+    c,
+    'of pattern|patt|chart',
+    'of the pattern',
+    'for pattern|patt',
+    'in pattern',
+    'inclusive',
+    'incl',
+    'of rib|ribbing',
+    'throughout',
+  );
   takes(c, ',');
   const at = c.at;
   const times = readTimes(c);
@@ -227,7 +292,8 @@ function readWhich(c: Cursor): { from?: number; to?: number; last?: number; name
       to = n;
     }
     const after = takePhrase(c, 'row|rows');
-    if ((rowsFirst || after) && Number.isSafeInteger(from) && Number.isSafeInteger(to)) return { from, to, named: rowsFirst };
+    if ((rowsFirst || after) && Number.isSafeInteger(from) && Number.isSafeInteger(to))
+      return { from, to, named: rowsFirst };
   }
   c.at = start;
   return undefined;

@@ -16,13 +16,31 @@ export function readFabric(c: Cursor): FabricSaid | undefined {
 const named = (name: string): FabricSaid => ({ is: 'named', name });
 
 function readKnown(c: Cursor): FabricSaid | undefined {
-  if (takeAnyPhrase(c, `reverse|rev|reversed stocking|stockinette|st ${ST}`, 'rev stst|ss', 'reverse stockinette|stocking', 'reverse st st', 'purl side stockinette')) return named('reverse stocking');
-  if (takeAnyPhrase(c, `stocking|stockinette|stockingette|stocks|stock|st ${ST}`, 'stockinette|stocking|stst|ss|stockinet')) return named('stocking');
+  if (
+    takeAnyPhrase(
+      c,
+      `reverse|rev|reversed stocking|stockinette|st ${ST}`,
+      'rev stst|ss',
+      'reverse stockinette|stocking',
+      'reverse st st',
+      'purl side stockinette',
+    )
+  )
+    return named('reverse stocking');
+  if (
+    takeAnyPhrase(
+      c,
+      `stocking|stockinette|stockingette|stocks|stock|st ${ST}`,
+      'stockinette|stocking|stst|ss|stockinet',
+    )
+  )
+    return named('stocking');
   if (takeAnyPhrase(c, `garter|gar|gst|g ${ST}`, 'garter|gst')) {
     takeAnyPhrase(c, 'ridges|ridge', 'pattern|border');
     return named('garter');
   }
-  if (takeAnyPhrase(c, `double moss|seed ${ST}`, 'double moss|seed')) return { is: 'pattern', words: 'double moss' };
+  if (takeAnyPhrase(c, `double moss|seed ${ST}`, 'double moss|seed'))
+    return { is: 'pattern', words: 'double moss' };
   if (takeAnyPhrase(c, `moss|seed|rice ${ST}`, 'moss|seed')) {
     takes(c, 'pattern', 'border');
     return named('moss');
@@ -33,7 +51,13 @@ function readKnown(c: Cursor): FabricSaid | undefined {
 /** 'k1, p1 rib', 'rib of k2, p2', '2 x 2 rib', 'single rib'. */
 function readRib(c: Cursor): FabricSaid | undefined {
   const start = c.at;
-  const ahead = takeAnyPhrase(c, 'rib|ribbing of', 'ribbing|rib , as follows :', 'rib|ribbing (', 'rib|ribbing');
+  const ahead = takeAnyPhrase(
+    c,
+    'rib|ribbing of',
+    'ribbing|rib , as follows :',
+    'rib|ribbing (',
+    'rib|ribbing',
+  );
   const bracket = takes(c, '(', '[') || c.tokens[c.at - 1]?.text === '(';
   const face = readFace(c);
   if (face !== '') {
@@ -78,7 +102,8 @@ function readByNumbers(c: Cursor): string | undefined {
   const k = takeNumber(c);
   if (k !== undefined && takes(c, 'x', '×', '/', 'by', '-') && Number.isSafeInteger(k) && k < 20) {
     const p = takeNumber(c);
-    if (p !== undefined && Number.isSafeInteger(p) && p < 20 && takeAnyPhrase(c, 'rib|ribbing')) return 'k'.repeat(k) + 'p'.repeat(p);
+    if (p !== undefined && Number.isSafeInteger(p) && p < 20 && takeAnyPhrase(c, 'rib|ribbing'))
+      return 'k'.repeat(k) + 'p'.repeat(p);
   }
   c.at = start;
   return undefined;
@@ -90,7 +115,13 @@ function readEstablished(c: Cursor): FabricSaid | undefined {
   takeAnyPhrase(c, 'continuity of', 'to', 'in');
   takes(c, 'established', 'est', 'same', 'this', 'main');
   if (
-    takeAnyPhrase(c, 'pattern|patt|pat|pats|patterns|manner as set|established|est|before', 'pattern|patt|pat|pats correct', 'pattern|patt|pat|pats|patterns|manner', 'as set|established|est|before')
+    takeAnyPhrase(
+      c,
+      'pattern|patt|pat|pats|patterns|manner as set|established|est|before',
+      'pattern|patt|pat|pats correct',
+      'pattern|patt|pat|pats|patterns|manner',
+      'as set|established|est|before',
+    )
   ) {
     takes(c, 'correct', 'throughout');
     const tail = c.at;
@@ -108,10 +139,18 @@ function readNamedPattern(c: Cursor): FabricSaid | undefined {
   const said: string[] = [];
   while (said.length < 5) {
     const token = peek(c);
-    if (token === undefined || (token.kind !== 'word' && !(token.kind === 'number' && said.length > 0)) || /^(until|for|to|and|row|rows|even|st|sts|from|at|on|dec|inc|decrease|increase|decreasing|increasing|k|p|knit|purl|bo|bind|cast|co|sl|slip|yo|next|last|each|every|place|rep|repeat|end|ending|beg|until|left|right|shape|working|then|when|of)$/.test(token.text)) break;
+    if (
+      token === undefined ||
+      (token.kind !== 'word' && !(token.kind === 'number' && said.length > 0)) ||
+      /^(until|for|to|and|row|rows|even|st|sts|from|at|on|dec|inc|decrease|increase|decreasing|increasing|k|p|knit|purl|bo|bind|cast|co|sl|slip|yo|next|last|each|every|place|rep|repeat|end|ending|beg|until|left|right|shape|working|then|when|of)$/.test(
+        token.text,
+      )
+    )
+      break;
     said.push(token.text);
     c.at += 1;
-    if (takes(c, 'pattern', 'patt', 'pat', 'st', 'stitch', 'rib', 'panel', 'chart')) return { is: 'pattern', words: said.join(' ') };
+    if (takes(c, 'pattern', 'patt', 'pat', 'st', 'stitch', 'rib', 'panel', 'chart'))
+      return { is: 'pattern', words: said.join(' ') };
   }
   c.at = start;
   return undefined;

@@ -1,6 +1,16 @@
-import { type Cursor, peek, peekNumber, peekText, seesPhrase, takeAnyPhrase, takeNumber, takePhrase, takes } from '../row/cursor.ts';
+import {
+  type Cursor,
+  peek,
+  peekNumber,
+  peekText,
+  seesPhrase,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from '../row/cursor.ts';
 import { readFabric } from './read-fabric.ts';
-import { readAmount, readLength } from './read-length.ts';
+import { readAmount, readLength } from './read-measure.ts';
 import type { Statement } from './statement.ts';
 
 /** 'Gauge: 20 sts and 28 rows = 10 cm in st st', '5 sts = 1 inch', '9 sts = 2 inches; 6 rows = 1 inch'. Per 100 mm. */
@@ -39,7 +49,12 @@ export function readGauge(c: Cursor): Statement | undefined {
     return undefined;
   }
   c.at = c.end;
-  return { is: 'gauge', ...(stitches === undefined ? {} : { stitches }), ...(rows === undefined ? {} : { rows }), ...(fabric === undefined ? {} : { fabric }) };
+  return {
+    is: 'gauge',
+    ...(stitches === undefined ? {} : { stitches }),
+    ...(rows === undefined ? {} : { rows }),
+    ...(fabric === undefined ? {} : { fabric }),
+  };
 }
 
 function readInFabric(c: Cursor): ReturnType<typeof readFabric> {
@@ -54,7 +69,22 @@ function readInFabric(c: Cursor): ReturnType<typeof readFabric> {
 
 function readMeasure(c: Cursor): number | undefined {
   const start = c.at;
-  takes(c, '=', 'to', 'per', 'make', 'equal', 'equals', 'in', 'over', 'measure', 'measures', 'are', 'on', 'a');
+  takes(
+    c,
+    '=',
+    'to',
+    'per',
+    'make',
+    'equal',
+    'equals',
+    'in',
+    'over',
+    'measure',
+    'measures',
+    'are',
+    'on',
+    'a',
+  );
   takes(c, '=');
   const square = readLength(c);
   if (square !== undefined) {
@@ -74,7 +104,8 @@ function readMeasure(c: Cursor): number | undefined {
 /** 'change to 4 mm needles', 'with No. 8 needles', 'using larger needles'. */
 export function readNeedle(c: Cursor): Statement | undefined {
   const start = c.at;
-  if (!takeAnyPhrase(c, 'change|changing|switch|go to', 'change back to', 'with', 'using', 'use', 'on')) return undefined;
+  if (!takeAnyPhrase(c, 'change|changing|switch|go to', 'change back to', 'with', 'using', 'use', 'on'))
+    return undefined;
   let mm: number | undefined;
   for (let i = 0; i < 14 && c.at < c.end; i += 1) {
     const n = peekNumber(c);
@@ -90,7 +121,11 @@ export function readNeedle(c: Cursor): Statement | undefined {
       return { is: 'needle', ...(mm === undefined ? {} : { mm }) };
     }
     const token = peek(c);
-    if (token === undefined || /^(cast|co|work|k|p|knit|purl|pick|rejoin|until|facing|bind)$/.test(token.text)) break;
+    if (
+      token === undefined ||
+      /^(cast|co|work|k|p|knit|purl|pick|rejoin|until|facing|bind)$/.test(token.text)
+    )
+      break;
     c.at += 1;
   }
   c.at = start;
@@ -117,7 +152,8 @@ export function skipYarn(c: Cursor): boolean {
       if (takes(c, ',')) return true;
       if (/^(cast|co|k|p|knit|purl|work|pick|bind)$/.test(peekText(c)) && far > 0) return true;
       if (/^(rs|ws|right|wrong)$/.test(peekText(c))) break;
-      if (peek(c)?.kind === 'number' && !seesPhrase({ ...c, at: c.at + 1 }, 'strands|strand|ply|balls')) break;
+      if (peek(c)?.kind === 'number' && !seesPhrase({ ...c, at: c.at + 1 }, 'strands|strand|ply|balls'))
+        break;
       c.at += 1;
       far += 1;
     }

@@ -3,16 +3,104 @@ import type { Token } from '../row/lex.ts';
 import type { PieceHeading, Statement } from './statement.ts';
 
 const PIECES = new Set(
-  ('back front fronts sleeve sleeves hood collar neckband cap hat body pocket pockets yoke bodice skirt border band bands belt ' +
+  (
+    'back front fronts sleeve sleeves hood collar neckband cap hat body pocket pockets yoke bodice skirt border band bands belt ' +
     'bootie booties bonnet mitten mittens mitts scarf muffler cover square gusset facing vest waistband cuff cuffs leg legs ' +
     'panel strip wristlet wristlets helmet blanket afghan cowl shawl tie ties strap straps flap crown brim edging peplum bib ' +
-    'half sock socks bolero jacket coat sweater pullover cardigan slipover shell bag purse frontband buttonband piece').split(' '),
+    'half sock socks bolero jacket coat sweater pullover cardigan slipover shell bag purse frontband buttonband piece'
+  ).split(' '),
 );
-const SIDES = new Set(['left', 'right', 'upper', 'lower', 'first', 'second', 'front', 'back', 'neck', 'button', 'buttonhole', 'armhole', 'sleeve', 'inner', 'outer', 'center', 'centre', 'both', 'the', 'and', 'or', 'top', 'half', 'under', '1st', '2nd', 'main', 'shoulder', 'side']);
-const SHAPED = new Set(['armhole', 'armholes', 'neck', 'neckline', 'shoulder', 'shoulders', 'raglan', 'raglans', 'cap', 'waist', 'v', 'crown', 'top', 'underarm', 'underarms', 'toe', 'heel', 'thumb', 'yoke', 'dart', 'darts', 'hip', 'hips', 'sleeve', 'slope', 'side', 'sides', 'hem', 'ribbing', 'rib', 'welt', 'cuff', 'body', 'border', 'band', 'gusset', 'buttonholes', 'pocket', 'opening', 'fingers', 'hand', 'point', 'back', 'front', 'bust', 'hood', 'collar', 'left', 'right', 'first', 'second', '1st', '2nd']);
+const SIDES = new Set([
+  'left',
+  'right',
+  'upper',
+  'lower',
+  'first',
+  'second',
+  'front',
+  'back',
+  'neck',
+  'button',
+  'buttonhole',
+  'armhole',
+  'sleeve',
+  'inner',
+  'outer',
+  'center',
+  'centre',
+  'both',
+  'the',
+  'and',
+  'or',
+  'top',
+  'half',
+  'under',
+  '1st',
+  '2nd',
+  'main',
+  'shoulder',
+  'side',
+]);
+const SHAPED = new Set([
+  'armhole',
+  'armholes',
+  'neck',
+  'neckline',
+  'shoulder',
+  'shoulders',
+  'raglan',
+  'raglans',
+  'cap',
+  'waist',
+  'v',
+  'crown',
+  'top',
+  'underarm',
+  'underarms',
+  'toe',
+  'heel',
+  'thumb',
+  'yoke',
+  'dart',
+  'darts',
+  'hip',
+  'hips',
+  'sleeve',
+  'slope',
+  'side',
+  'sides',
+  'hem',
+  'ribbing',
+  'rib',
+  'welt',
+  'cuff',
+  'body',
+  'border',
+  'band',
+  'gusset',
+  'buttonholes',
+  'pocket',
+  'opening',
+  'fingers',
+  'hand',
+  'point',
+  'back',
+  'front',
+  'bust',
+  'hood',
+  'collar',
+  'left',
+  'right',
+  'first',
+  'second',
+  '1st',
+  '2nd',
+]);
 const TALK = new Set(
-  ('finishing materials abbreviations measurements notes note needles yarn making makeup assembly blocking pressing instructions directions ' +
-    'terms equipment supplies schematic general tips special pattern level stitches to').split(' '),
+  (
+    'finishing materials abbreviations measurements notes note needles yarn making makeup assembly blocking pressing instructions directions ' +
+    'terms equipment supplies schematic general tips special pattern level stitches to'
+  ).split(' '),
 );
 
 /** A heading at the start of a sentence, up to its colon, or the whole sentence when it is nothing else. */
@@ -41,19 +129,31 @@ function headingEnd(c: Cursor, aloneOnLine: boolean): number | undefined {
   return at === c.end && aloneOnLine ? at : undefined;
 }
 
-export function headingOf(tokens: readonly Token[], colon: boolean, aloneOnLine: boolean): Statement | undefined {
+export function headingOf(
+  tokens: readonly Token[],
+  colon: boolean,
+  aloneOnLine: boolean,
+): Statement | undefined {
   const inside = withoutMakes(tokens);
   const names = inside.words.filter((token) => token.kind === 'word').map((token) => token.text);
   const text = inside.words.map((token) => token.text).join(' ');
-  if (names.length === 0 || names.length > 6 || inside.words.some((token) => token.kind === 'number' && !isOrdinal(inside.words, token))) return undefined;
+  if (
+    names.length === 0 ||
+    names.length > 6 ||
+    inside.words.some((token) => token.kind === 'number' && !isOrdinal(inside.words, token))
+  )
+    return undefined;
   const piece = pieceOf(names);
-  if (piece) return { is: 'heading', words: text, piece: { name: piece, makes: inside.makes ?? makesOf(names) } };
+  if (piece)
+    return { is: 'heading', words: text, piece: { name: piece, makes: inside.makes ?? makesOf(names) } };
   if (isShaping(names, colon || aloneOnLine)) return { is: 'heading', words: text };
-  if (TALK.has(names[0] as string) && (colon || aloneOnLine) && names.length <= 4) return { is: 'heading', words: text };
+  if (TALK.has(names[0] as string) && (colon || aloneOnLine) && names.length <= 4)
+    return { is: 'heading', words: text };
   return undefined;
 }
 
-const isOrdinal = (tokens: readonly Token[], token: Token): boolean => /^(st|nd|rd|th)$/.test(tokens[tokens.indexOf(token) + 1]?.text ?? '');
+const isOrdinal = (tokens: readonly Token[], token: Token): boolean =>
+  /^(st|nd|rd|th)$/.test(tokens[tokens.indexOf(token) + 1]?.text ?? '');
 
 /** Takes '(make 2)', '(both alike)', '– make two' off a heading. */
 function withoutMakes(tokens: readonly Token[]): { words: readonly Token[]; makes?: number } {
@@ -62,15 +162,27 @@ function withoutMakes(tokens: readonly Token[]): { words: readonly Token[]; make
   const from = open > 0 ? open : make > 0 ? make : -1;
   if (from <= 0) {
     const last = tokens.at(-1);
-    return last?.kind === 'number' && tokens.length === 2 ? { words: tokens.slice(0, 1), makes: last.value } : { words: tokens };
+    return last?.kind === 'number' && tokens.length === 2
+      ? { words: tokens.slice(0, 1), makes: last.value }
+      : { words: tokens };
   }
   const tail = tokens.slice(from);
   const n = tail.find((token) => token.kind === 'number' && Number.isSafeInteger(token.value));
   const both = tail.some((token) => /^(both|alike|pair)$/.test(token.text));
-  const single = tail.some((token) => token.text === 'make' || token.text === 'both' || token.text === 'knit' || token.text === 'alike' || token.text === 'work');
+  const single = tail.some(
+    (token) =>
+      token.text === 'make' ||
+      token.text === 'both' ||
+      token.text === 'knit' ||
+      token.text === 'alike' ||
+      token.text === 'work',
+  );
   if (!single && !(n && tail.length <= 3)) return { words: tokens };
   const makes = n?.value ?? (both ? 2 : undefined);
-  return { words: tokens.slice(0, from), ...(makes === undefined ? {} : { makes: Math.min(Math.max(makes, 1), 20) }) };
+  return {
+    words: tokens.slice(0, from),
+    ...(makes === undefined ? {} : { makes: Math.min(Math.max(makes, 1), 20) }),
+  };
 }
 
 function pieceOf(names: readonly string[]): string | undefined {
@@ -78,13 +190,21 @@ function pieceOf(names: readonly string[]): string | undefined {
   const known = names.every((name) => PIECES.has(name) || SIDES.has(name));
   const last = names.at(-1) as string;
   if (!known || !(PIECES.has(last) || names.some((name) => PIECES.has(name)))) return undefined;
-  if (names.includes('neck') || names.includes('shoulder')) return names.some((name) => /^(neckband|band|border|edging|collar)$/.test(name)) ? names.join(' ') : undefined;
+  if (names.includes('neck') || names.includes('shoulder'))
+    return names.some((name) => /^(neckband|band|border|edging|collar)$/.test(name))
+      ? names.join(' ')
+      : undefined;
   return names.filter((name) => name !== 'the').join(' ');
 }
 
 const makesOf = (names: readonly string[]): number => {
   const last = names.at(-1) as string;
-  return last.endsWith('s') && !names.includes('or') && !/^(left|right|first|second)$/.test(names[0] as string) && /^(sleeves|pockets|fronts|booties|mittens|mitts|cuffs|ties|straps|wristlets|bands|legs|socks)$/.test(last) ? 2 : 1;
+  return last.endsWith('s') &&
+    !names.includes('or') &&
+    !/^(left|right|first|second)$/.test(names[0] as string) &&
+    /^(sleeves|pockets|fronts|booties|mittens|mitts|cuffs|ties|straps|wristlets|bands|legs|socks)$/.test(last)
+    ? 2
+    : 1;
 };
 
 function isShaping(names: readonly string[], alone: boolean): boolean {
@@ -120,7 +240,12 @@ export function readMultiple(c: Cursor): Statement | undefined {
     }
   }
   takes(tail, 'st', 'sts', 'stitches');
-  while (tail.at < tail.end && !/^[:.]$/.test(peekText(tail)) && /^(for|edge|extra|over|end|sts|,|selvedge|\)|\]|st|balance)$/.test(peekText(tail))) tail.at += 1;
+  while (
+    tail.at < tail.end &&
+    !/^[:.]$/.test(peekText(tail)) &&
+    /^(for|edge|extra|over|end|sts|,|selvedge|\)|\]|st|balance)$/.test(peekText(tail))
+  )
+    tail.at += 1;
   takes(tail, ':');
   takes(tail, ')', ']');
   takes(tail, ':');
@@ -135,6 +260,10 @@ function findMultiple(c: Cursor): number | undefined {
   return undefined;
 }
 
-const cleanName = (name: string): string => name.replace(/\b(pattern stitch|pattern|patt|stitch|st|pat|is|a|worked|over|the|on)\b/g, ' ').replace(/\s+/g, ' ').trim();
+const cleanName = (name: string): string =>
+  name
+    .replace(/\b(pattern stitch|pattern|patt|stitch|st|pat|is|a|worked|over|the|on)\b/g, ' ')
+    .replace(/\s+/g, ' ')
+    .trim();
 
 export type { PieceHeading };

@@ -7,10 +7,10 @@ import type { Side, Step } from '../row/step.ts';
 import type { Build, PieceBuild } from './build.ts';
 import { checkPattern, type ReadStitchPattern } from './check-pattern.ts';
 import { closePiece, resolveGap } from './do-sides.ts';
-import { isDone } from './part-build.ts';
 import { flushCycle } from './do-written.ts';
 import { type Flow, flowOf, tokensOfLines } from './flow.ts';
 import { logicalLines } from './logical-lines.ts';
+import { isDone } from './part-build.ts';
 import { runFlow } from './run-flow.ts';
 import { sizeNames } from './size-names.ts';
 import { countSizes } from './sizes.ts';
@@ -94,9 +94,21 @@ export function readPattern(text: string, options: ReadOptions = {}): ReadPatter
   // the lists of numbers know better than a line of measurements in two units
   const sizes = counted > 1 ? counted : Math.max(1, named.length);
   const size = Math.min(Math.max(0, Math.floor(options.size ?? 0)), sizes - 1);
-  const names = named.length >= sizes ? named.slice(0, sizes) : Array.from({ length: sizes }, (_, i) => (sizes === 1 ? '' : String(i + 1)));
+  const names =
+    named.length >= sizes
+      ? named.slice(0, sizes)
+      : Array.from({ length: sizes }, (_, i) => (sizes === 1 ? '' : String(i + 1)));
   const build = freshBuild(options);
-  const notes = lines.map((): LineNotes => ({ faults: [], stated: [], asksCount: false, kind: undefined, before: undefined, after: undefined }));
+  const notes = lines.map(
+    (): LineNotes => ({
+      faults: [],
+      stated: [],
+      asksCount: false,
+      kind: undefined,
+      before: undefined,
+      after: undefined,
+    }),
+  );
   const flow: Flow[] = [];
   lines.forEach((line, i) => {
     const read = flowOf(line, i, tokens[i] ?? [], size, sizes, names);
@@ -107,7 +119,9 @@ export function readPattern(text: string, options: ReadOptions = {}): ReadPatter
   runFlow(build, flow, notes, ownGauge !== undefined);
   const last = build.piece;
   if (last) finish(build, last);
-  const patterns = [...build.patterns.values()].filter((pattern) => pattern.rows.size > 0 && pattern.lines.size > 0).map((pattern) => checkPattern(pattern, tellAt(lines, notes)));
+  const patterns = [...build.patterns.values()]
+    .filter((pattern) => pattern.rows.size > 0 && pattern.lines.size > 0)
+    .map((pattern) => checkPattern(pattern, tellAt(lines, notes)));
   const rows = rowsByLine(build);
   return {
     sizes: names,
@@ -155,7 +169,12 @@ function freshBuild(options: ReadOptions): Build {
 }
 
 const oddList = (line: number, column: number, sizes: number): Fault =>
-  fault('sizes differ', 'Line {line}: this list has not as many sizes as the pattern, which has {sizes}.', { line, sizes }, { line, column });
+  fault(
+    'sizes differ',
+    'Line {line}: this list has not as many sizes as the pattern, which has {sizes}.',
+    { line, sizes },
+    { line, column },
+  );
 
 function finish(build: Build, piece: PieceBuild): void {
   const { part } = build;
@@ -198,7 +217,16 @@ function rowsByLine(build: Build): Map<number, ReadRow[]> {
   for (const piece of build.pieces) {
     for (const part of piece.parts) {
       part.rows.forEach(({ line, side, steps, before, after, own }, i) => {
-        const row: ReadRow = { piece: piece.name, part: part.name, n: i + 1, side, steps, before, after, ...(own === undefined ? {} : { own }) };
+        const row: ReadRow = {
+          piece: piece.name,
+          part: part.name,
+          n: i + 1,
+          side,
+          steps,
+          before,
+          after,
+          ...(own === undefined ? {} : { own }),
+        };
         const known = byLine.get(line);
         if (known) known.push(row);
         else byLine.set(line, [row]);

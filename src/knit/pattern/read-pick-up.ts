@@ -1,5 +1,14 @@
+import {
+  type Cursor,
+  peek,
+  peekText,
+  seesPhrase,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from '../row/cursor.ts';
 import type { Item } from '../row/notation.ts';
-import { type Cursor, peek, peekText, seesPhrase, takeAnyPhrase, takeNumber, takePhrase, takes } from '../row/cursor.ts';
 import { STS } from '../row/read-goal.ts';
 import type { Statement } from './statement.ts';
 
@@ -29,7 +38,10 @@ export function readPickUpStatement(c: Cursor): Statement | undefined {
 
 function skipToPickUp(c: Cursor): boolean {
   const start = c.at;
-  const opens = /^(with|from|using|on|pick|pu|beg|beginning|starting|join|holding|right|rs|working|along|at|k|sl|slip)$/.test(peekText(c));
+  const opens =
+    /^(with|from|using|on|pick|pu|beg|beginning|starting|join|holding|right|rs|working|along|at|k|sl|slip)$/.test(
+      peekText(c),
+    );
   for (let far = 0; opens && far < 40 && c.at < c.end; far += 1) {
     if (seesPhrase(c, 'pick|picking up') || seesPhrase(c, 'pu')) return true;
     if (far === 0 && (seesPhrase(c, 'k|knit') || seesPhrase(c, 'sl|slip'))) {
@@ -57,7 +69,12 @@ function readOne(c: Cursor, goesOn: boolean): { along: string; stitches: number 
   const picked = takeAnyPhrase(c, 'pick|picking up', 'pu');
   if (picked) takes(c, 'and', '&', ',');
   const knitted = takes(c, 'k', 'knit', 'purl', 'p', 'work', 'sl', 'slip');
-  if (!picked && !knitted && !(goesOn && peek(c)?.kind === 'number' && seesPhrase({ ...c, at: c.at + 1 }, STS))) return undefined;
+  if (
+    !picked &&
+    !knitted &&
+    !(goesOn && peek(c)?.kind === 'number' && seesPhrase({ ...c, at: c.at + 1 }, STS))
+  )
+    return undefined;
   takes(c, 'across', 'over', 'the', 'up', 'evenly');
   takes(c, 'the', 'next');
   const n = takeNumber(c);
@@ -70,10 +87,29 @@ function readOne(c: Cursor, goesOn: boolean): { along: string; stitches: number 
 function readAlong(c: Cursor): string {
   const said: string[] = [];
   while (c.at < c.end && said.length < 14) {
-    if (/^[,;.([]$/.test(peekText(c)) || seesPhrase(c, 'and pick|k|knit|then') || seesPhrase(c, 'then')) break;
+    if (/^[,;.([]$/.test(peekText(c)) || seesPhrase(c, 'and pick|k|knit|then') || seesPhrase(c, 'then'))
+      break;
     const word = peek(c)?.text ?? '';
-    if (!(said.length === 0 && /^(evenly|along|around|from|across|down|up|at|on|off|the|in|loosely)$/.test(word))) said.push(word);
+    if (
+      !(
+        said.length === 0 && /^(evenly|along|around|from|across|down|up|at|on|off|the|in|loosely)$/.test(word)
+      )
+    )
+      said.push(word);
     c.at += 1;
   }
   return said.join(' ');
+}
+
+/** 'with RS facing pick up and knit 72 sts evenly along armhole edge'. */
+export function seesPickUp(c: Cursor): boolean {
+  const start = c.at;
+  let far = 0;
+  while (far < 25 && c.at < c.end && !seesPhrase(c, 'pick|picking up') && !/^[.]$/.test(peekText(c))) {
+    c.at += 1;
+    far += 1;
+  }
+  const found = seesPhrase(c, 'pick|picking up');
+  c.at = start;
+  return found;
 }

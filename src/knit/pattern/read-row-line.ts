@@ -1,8 +1,18 @@
 import type { Result } from '../fault.ts';
-import { type Cursor, peek, peekNumber, peekText, seesPhrase, takeAnyPhrase, takeNumber, takePhrase, takes } from '../row/cursor.ts';
+import {
+  type Cursor,
+  peek,
+  peekNumber,
+  peekText,
+  seesPhrase,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from '../row/cursor.ts';
 import type { Item } from '../row/notation.ts';
 import { readRow } from '../row/read-row.ts';
-import { readSide } from './read-length.ts';
+import { readSide } from './read-measure.ts';
 import { readBeats } from './read-when.ts';
 import type { Label, Statement } from './statement.ts';
 
@@ -80,7 +90,8 @@ function readNumbers(c: Cursor): number[] {
       takes(c, 'inclusive', 'incl');
     }
     const at = c.at;
-    const parted = takes(c, ',') ? (takes(c, 'and', '&'), true) : takes(c, 'and', '&');
+    const comma = takes(c, ',');
+    const parted = takes(c, 'and', '&') || comma;
     takePhrase(c, ROWS);
     if (!parted || peekNumber(c) === undefined) {
       c.at = at;
@@ -107,7 +118,17 @@ function readEveryOther(c: Cursor): boolean {
     takes(c, 'every', 'all', 'each');
     takes(c, 'foll', 'following', 'other', 'subsequent', 'remaining');
     takes(c, 'foll', 'following');
-    if (takeAnyPhrase(c, `alt|alternate|other|ws|rs|even|odd|2nd|purl|p ${ROWS}`, `wrong|right side ${ROWS}`, `even|odd numbered ${ROWS}`, `2 nd ${ROWS}`, `even - numbered ${ROWS}`)) return true;
+    if (
+      takeAnyPhrase(
+        c,
+        `alt|alternate|other|ws|rs|even|odd|2nd|purl|p ${ROWS}`,
+        `wrong|right side ${ROWS}`,
+        `even|odd numbered ${ROWS}`,
+        `2 nd ${ROWS}`,
+        `even - numbered ${ROWS}`,
+      )
+    )
+      return true;
     if (/^(alternate|other|alt)$/.test(c.tokens[c.at - 1]?.text ?? '') && takePhrase(c, ROWS)) return true;
   }
   c.at = start;
@@ -139,14 +160,21 @@ function next(c: Cursor): Label | undefined {
   return { rows: [], ...(n === undefined ? {} : { next: n }), ...(side === undefined ? {} : { side }) };
 }
 
-const readSideWord = (c: Cursor): 'RS' | 'WS' | undefined => (takes(c, 'rs') ? 'RS' : takes(c, 'ws') ? 'WS' : undefined);
+const readSideWord = (c: Cursor): 'RS' | 'WS' | undefined =>
+  takes(c, 'rs') ? 'RS' : takes(c, 'ws') ? 'WS' : undefined;
 
 /** 'Inc row:', 'Set-up row (WS):', 'Foundation row', 'Buttonhole row'. */
 function namedRow(c: Cursor): Label | undefined {
   const start = c.at;
   let words = 0;
   while (words < 4 && peek(c)?.kind === 'word' && !seesPhrase(c, ROWS)) {
-    if (/^(k|p|knit|purl|work|rep|repeat|every|each|to|last|dec|inc|in|at|until|for|of|bind|cast|then)$/.test(peekText(c)) && !(words === 0 && /^(dec|inc)$/.test(peekText(c)))) return undefined;
+    if (
+      /^(k|p|knit|purl|work|rep|repeat|every|each|to|last|dec|inc|in|at|until|for|of|bind|cast|then)$/.test(
+        peekText(c),
+      ) &&
+      !(words === 0 && /^(dec|inc)$/.test(peekText(c)))
+    )
+      return undefined;
     c.at += 1;
     takes(c, '-');
     words += 1;
@@ -158,7 +186,8 @@ function namedRow(c: Cursor): Label | undefined {
 }
 
 /** 'Decrease row' and 'Dec row' are one. */
-export const rowName = (word: string): string => (/^dec/.test(word) ? 'dec' : /^inc/.test(word) ? 'inc' : word);
+export const rowName = (word: string): string =>
+  /^dec/.test(word) ? 'dec' : /^inc/.test(word) ? 'inc' : word;
 
 /** 'rep dec row every other row 3 times more', 'work inc row every 6th row until there are 60 sts'. */
 export function readRepeatNamed(c: Cursor): Statement | undefined {
@@ -166,7 +195,10 @@ export function readRepeatNamed(c: Cursor): Statement | undefined {
   if (takes(c, 'rep', 'repeat', 'work', 'working', 'rpt')) {
     takes(c, 'the', 'this', 'last');
     const name = rowName(peekText(c));
-    if (peek(c)?.kind === 'word' && !/^(row|rows|rs|ws|k|p|next|last|these|every|each|even|in|from)$/.test(name)) {
+    if (
+      peek(c)?.kind === 'word' &&
+      !/^(row|rows|rs|ws|k|p|next|last|these|every|each|even|in|from)$/.test(name)
+    ) {
       c.at += 1;
       if (takePhrase(c, 'row|rnd')) {
         takes(c, ',');
@@ -180,7 +212,10 @@ export function readRepeatNamed(c: Cursor): Statement | undefined {
 }
 
 /** What stands after a label: a row, or 'as row 2', 'rep rows 1–4' (rows counted from the label's own). */
-export function readLabelled(c: Cursor, label: Label): Result<Statement> | { readonly ok: true; readonly value: Statement } {
+export function readLabelled(
+  c: Cursor,
+  label: Label,
+): Result<Statement> | { readonly ok: true; readonly value: Statement } {
   const like = readLike(c);
   if (like !== undefined) return { ok: true, value: { is: 'row', label, items: [], like } };
   const row = readRow(c);
@@ -222,7 +257,8 @@ export function readPlainRows(c: Cursor): Statement | undefined {
       takeAnyPhrase(c, 'even', 'straight', 'plain');
       return { is: 'rows', n, items: [wholeRow(base)] };
     }
-    if (n !== undefined && takePhrase(c, 'ridge|ridges')) return { is: 'rows', n: 2 * n, items: [wholeRow('k')] };
+    if (n !== undefined && takePhrase(c, 'ridge|ridges'))
+      return { is: 'rows', n: 2 * n, items: [wholeRow('k')] };
     if (takeAnyPhrase(c, 'next|1|a row')) return { is: 'rows', n: 1, items: [wholeRow(base)] };
   }
   c.at = start;

@@ -1,12 +1,25 @@
-import { type Cursor, peek, peekNumber, peekText, sees, seesPhrase, takeAnyPhrase, takeNumber, takePhrase, takes } from '../row/cursor.ts';
-import { takeBindOff, takeCastOn } from '../row/read-edge.ts';
-import { readTimes, STS } from '../row/read-goal.ts';
-import { ending, readUntil } from './read-length.ts';
+import {
+  type Cursor,
+  peek,
+  peekNumber,
+  peekText,
+  sees,
+  seesPhrase,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from '../row/cursor.ts';
+import { STS } from '../row/read-goal.ts';
+import { readUntil } from './read-length.ts';
+import { ending } from './read-measure.ts';
 import { readBeats } from './read-when.ts';
-import type { Beat, EdgeName, GroupSaid, Statement } from './statement.ts';
+import type { Beat, EdgeName, Statement } from './statement.ts';
 
 const NECK = 'neck|front|inside|inner|center|centre|v|opening|neckline';
+
 const ARM = 'armhole|armholes|arm|side|seam|underarm|outer|outside|raglan|shoulder|sleeve';
+
 const EDGE = 'edge|edges|side|sides|end|ends';
 
 /** 'at each end', 'at neck edge', 'each side', 'at beg', 'at same edge'. */
@@ -21,7 +34,16 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
   takes(c, 'in');
   takes(c, 'from', 'at', 'on', 'along', 'inside', 'of', 'within');
   takes(c, 'the', 'a');
-  if (takeAnyPhrase(c, 'beg|beginning|start and|& at end', 'beg|beginning|start and|& end', 'beg|beginning|start and|& at the end', 'beg|beginning|start and|& the end')) return 'both';
+  if (
+    takeAnyPhrase(
+      c,
+      'beg|beginning|start and|& at end',
+      'beg|beginning|start and|& end',
+      'beg|beginning|start and|& at the end',
+      'beg|beginning|start and|& the end',
+    )
+  )
+    return 'both';
   if (takeAnyPhrase(c, 'beg|beginning|start', 'right hand end')) return 'beginning';
   if (takeAnyPhrase(c, 'both|each|either|every', 'each of both', '2')) {
     if (takes(c, 'neck', 'front', 'v')) {
@@ -30,15 +52,43 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
     }
     takes(c, ...ARM.split('|').filter((word) => word !== 'side'));
     takes(c, 'side');
-    if (takeAnyPhrase(c, EDGE) || c.tokens[c.at - 1]?.text === 'side' || ARM.split('|').includes(c.tokens[c.at - 1]?.text ?? '')) {
+    if (
+      takeAnyPhrase(c, EDGE) ||
+      c.tokens[c.at - 1]?.text === 'side' ||
+      ARM.split('|').includes(c.tokens[c.at - 1]?.text ?? '')
+    ) {
       takeAnyPhrase(c, EDGE);
       return 'both';
     }
     return undefined;
   }
   if (takeAnyPhrase(c, 'same|this edge|end|side', 'that edge')) return 'same';
-  if (takeAnyPhrase(c, `${NECK} ${EDGE}`, `${NECK} opening edge`, 'center|centre front|neck|back edge|edges', 'front neck|edge edge', 'v neck edge', 'front and neck edge', 'neck')) return 'neck';
-  if (takeAnyPhrase(c, 'side|sides seam|seams', `${ARM} ${EDGE}`, `${ARM} seam edge`, 'armhole', 'armholes', 'side edges', 'arm side')) return 'armhole';
+  if (
+    takeAnyPhrase(
+      c,
+      `${NECK} ${EDGE}`,
+      `${NECK} opening edge`,
+      'center|centre front|neck|back edge|edges',
+      'front neck|edge edge',
+      'v neck edge',
+      'front and neck edge',
+      'neck',
+    )
+  )
+    return 'neck';
+  if (
+    takeAnyPhrase(
+      c,
+      'side|sides seam|seams',
+      `${ARM} ${EDGE}`,
+      `${ARM} seam edge`,
+      'armhole',
+      'armholes',
+      'side edges',
+      'arm side',
+    )
+  )
+    return 'armhole';
   if (takeAnyPhrase(c, 'side edge|edges', 'sides')) return 'both';
   if (takeAnyPhrase(c, 'right edge|side|hand')) return 'right';
   if (takeAnyPhrase(c, 'left edge|side|hand')) return 'left';
@@ -139,7 +189,7 @@ function skipInset(c: Cursor): void {
   takeAnyPhrase(c, 'as before', 'inside edge st|sts', 'fully fashioned', 'as set', 'in pattern');
 }
 
-function readEdgeOf(c: Cursor): EdgeName | undefined {
+export function readEdgeOf(c: Cursor): EdgeName | undefined {
   const edge = readEdge(c);
   if (edge === undefined) return undefined;
   if (edge === 'beginning' && seesPhrase(c, 'and|& end|at')) {
@@ -154,10 +204,15 @@ function readEdgeOf(c: Cursor): EdgeName | undefined {
 }
 
 /** 'on next row', 'every other row', 'on every RS row' before the word that says what is done. */
-function readBeatsBefore(c: Cursor): Beat[] {
+export function readBeatsBefore(c: Cursor): Beat[] {
   const start = c.at;
   if (!sees(c, 'on', 'every', 'next', 'each', 'in', 'at', 'over')) return [];
-  if (sees(c, 'at', 'each', 'in', 'on') && !/^(next|every|each|the|rs|foll|following|this|row)$/.test(peekText(c, 1)) && peek(c, 1)?.kind !== 'number') return [];
+  if (
+    sees(c, 'at', 'each', 'in', 'on') &&
+    !/^(next|every|each|the|rs|foll|following|this|row)$/.test(peekText(c, 1)) &&
+    peek(c, 1)?.kind !== 'number'
+  )
+    return [];
   if (peekText(c) === 'each' && /^(end|side|edge)$/.test(peekText(c, 1))) return [];
   const beats = readBeats(c);
   if (beats.length === 0) c.at = start;
@@ -215,110 +270,17 @@ function readRowRef(c: Cursor): 'next' | 'last' | 'unsaid' | undefined {
   const next = !last && takes(c, 'next', 'first', 'following', 'foll', '1st');
   if (!last && !next) takes(c, 'this');
   if (takePhrase(c, 'ws|rs|p|k|purl|knit row') || takeAnyPhrase(c, 'row', 'rnd', 'round')) {
-    takeAnyPhrase(c, 'of rib|ribbing|border|garter|band|welt|cuff', 'of the rib|ribbing|border', 'of rib pattern', 'of garter st');
+    takeAnyPhrase(
+      c,
+      'of rib|ribbing|border|garter|band|welt|cuff',
+      'of the rib|ribbing|border',
+      'of rib pattern',
+      'of garter st',
+    );
     return last ? 'last' : next ? 'next' : 'unsaid';
   }
   c.at = start;
   return undefined;
-}
-
-/** 'bind off 5 sts at beg of next 2 rows, then 7 sts at beg of foll 2 rows', '… at neck edge every other row 3 times'. */
-export function readGroups(c: Cursor): Statement | undefined {
-  const start = c.at;
-  const before = readGroupsPlace(c);
-  takes(c, ',', ':');
-  const work = takeBindOff(c) ? 'bo' : takeCastOn(c) ? 'co' : undefined;
-  if (work === undefined) {
-    c.at = start;
-    return undefined;
-  }
-  const groups: GroupSaid[] = [];
-  let edge: EdgeName | undefined = before?.edge;
-  while (groups.length < 30) {
-    const at = c.at;
-    if (groups.length > 0) skipChain(c, work);
-    const first = readGroup(c, before);
-    if (first === undefined || (first.place === undefined && before === undefined && groups.length === 0)) {
-      c.at = groups.length === 0 ? start : at;
-      break;
-    }
-    edge = edge ?? first.place?.edge;
-    if (first.place?.edge !== undefined && edge !== undefined && first.place.edge !== edge && first.place.edge !== 'same') {
-      c.at = at;
-      break;
-    }
-    groups.push(...first.groups);
-  }
-  if (groups.length === 0) {
-    c.at = start;
-    return undefined;
-  }
-  return { is: 'groups', work, edge: edge ?? 'beginning', groups };
-}
-
-function skipChain(c: Cursor, work: 'bo' | 'co'): void {
-  takes(c, ',', ';');
-  takes(c, 'and', 'then', '&');
-  takes(c, 'then');
-  if (work === 'bo') takeBindOff(c);
-  else takeCastOn(c);
-}
-
-interface Place {
-  readonly edge: EdgeName;
-  readonly beats: readonly Beat[];
-}
-
-/** 'at beg of next 2 rows', 'at neck edge', 'at each side', said before or after the count. */
-function readGroupsPlace(c: Cursor): Place | undefined {
-  const start = c.at;
-  const when = readBeatsBefore(c);
-  const edge = readEdgeOf(c);
-  if (edge === undefined) {
-    c.at = start;
-    return undefined;
-  }
-  return { edge, beats: when.length > 0 ? when : readBeats(c) };
-}
-
-function readGroup(c: Cursor, before: Place | undefined): { groups: GroupSaid[]; place: Place | undefined } | undefined {
-  takes(c, 'the');
-  takes(c, 'next', 'first', 'rem', 'remaining');
-  const n = takeNumber(c);
-  if (n === undefined || !Number.isSafeInteger(n)) return undefined;
-  takes(c, 'more', 'new');
-  takePhrase(c, STS);
-  takes(c, 'in');
-  takeAnyPhrase(c, 'pattern|rib|patt', 'loosely', 'each');
-  const place = readGroupsPlace(c);
-  const inline = place ? undefined : readInline(c);
-  takes(c, ',');
-  const times = place && place.beats.length === 0 ? readTimes(c) : undefined;
-  if (!times && c.tokens[c.at - 1]?.text === ',') c.at -= 1;
-  const used = place ?? (before && before.beats.length > 0 && inline === undefined ? before : undefined);
-  const beats = inline ?? used?.beats ?? [];
-  if (place === undefined && inline === undefined && before === undefined) return undefined;
-  return { groups: groupsOf(n, used?.edge ?? before?.edge ?? 'beginning', beats, times?.n), place };
-}
-
-/** 'bo 4 sts once, 3 sts twice': times without a place. */
-function readInline(c: Cursor): Beat[] | undefined {
-  takes(c, 'every');
-  const other = takeAnyPhrase(c, 'other row', 'alt row');
-  if (!other && c.tokens[c.at - 1]?.text === 'every') c.at -= 1;
-  const times = readTimes(c);
-  return times ? [{ every: 2, times: times.n }] : other ? [{ every: 2, times: 1 }] : undefined;
-}
-
-function groupsOf(stitches: number, edge: EdgeName, beats: readonly Beat[], times: number | undefined): GroupSaid[] {
-  if (beats.length === 0) return [{ stitches, rows: (times ?? 1) * (edge === 'both' ? 2 : 1), every: edge === 'both' ? 1 : 2 }];
-  return beats.map((beat) => ({
-    stitches,
-    rows: (beat.times ?? 1) * (edge === 'both' ? 2 : 1),
-    every: edge === 'both' ? 1 : beat.every,
-    ...(beat.toCount === undefined ? {} : { toCount: beat.toCount }),
-    ...(beat.side === undefined ? {} : { side: beat.side }),
-  }));
 }
 
 /** ', ending with a WS row' after shaping is passed over. */

@@ -1,8 +1,19 @@
-import { type Cursor, peek, peekNumber, peekText, takeAnyPhrase, takeNumber, takePhrase, takes } from '../row/cursor.ts';
+import {
+  type Cursor,
+  peek,
+  peekNumber,
+  peekText,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from '../row/cursor.ts';
 import { STS } from '../row/read-goal.ts';
 
-const TAIL = /^(rem|remain|remains|remaining|left|on|needle|needles|now|total|in|all|altogether|the|each|side|for|at|end|of|row|inc|incs|increased|dec|decs|decreased|have|are|is|should|be|,|made)$/;
-const LEAD = /^(now|leaving|making|total|of|have|has|are|is|should|be|will|you|there|giving|to|in|all|a|=|and|thus|then|leaves|makes|gives|still|must)$/;
+const TAIL =
+  /^(rem|remain|remains|remaining|left|on|needle|needles|now|total|in|all|altogether|the|each|side|for|at|end|of|row|inc|incs|increased|dec|decs|decreased|have|are|is|should|be|,|made)$/;
+const LEAD =
+  /^(now|leaving|making|total|of|have|has|are|is|should|be|will|you|there|giving|to|in|all|a|=|and|thus|then|leaves|makes|gives|still|must)$/;
 const CLOSING: Readonly<Record<string, string>> = { ')': '(', ']': '[', '}': '{' };
 
 /**
@@ -33,7 +44,10 @@ function insideBrackets(c: Cursor): number | undefined {
   if (n === undefined || !Number.isSafeInteger(n)) return undefined;
   if (c.at >= c.end) return n;
   if (!takePhrase(c, STS)) return undefined;
-  return takes(c, 'dec', 'decreased', 'inc', 'increased', 'decs', 'incs', 'bound', 'cast') || peekText(c) === 'in' ? undefined : n;
+  return takes(c, 'dec', 'decreased', 'inc', 'increased', 'decs', 'incs', 'bound', 'cast') ||
+    peekText(c) === 'in'
+    ? undefined
+    : n;
 }
 
 function unbracketed(c: Cursor, end: number): { stitches: number; end: number } | undefined {
@@ -50,7 +64,8 @@ function unbracketed(c: Cursor, end: number): { stitches: number; end: number } 
   }
   if (said === 0 && c.tokens[lead]?.text === 'to') return undefined;
   const parting = /^[-=:;.,]$/.test(c.tokens[lead]?.text ?? '');
-  const strong = said > 0 && /^(now|leaving|making|have|total|giving|=)$/.test(c.tokens[lead + 1]?.text ?? '');
+  const strong =
+    said > 0 && /^(now|leaving|making|have|total|giving|=)$/.test(c.tokens[lead + 1]?.text ?? '');
   if (lead <= c.at || !(parting || strong)) return undefined;
   return { stitches: n.value, end: parting ? lead : lead + 1 };
 }
@@ -85,7 +100,18 @@ function statedHere(c: Cursor): number | undefined {
   if (n === undefined || !Number.isSafeInteger(n)) return undefined;
   c.at += 1;
   if (!takePhrase(c, STS)) return undefined;
-  const tail = takeAnyPhrase(c, 'remain|rem|remains|left|remaining', 'now', 'on needle|needles', 'on the needle|needles', 'in all', 'total', 'altogether', 'are left', 'made');
+  const tail = takeAnyPhrase(
+    c,
+    'remain|rem|remains|left|remaining',
+    'now',
+    'on needle|needles',
+    'on the needle|needles',
+    'in all',
+    'total',
+    'altogether',
+    'are left',
+    'made',
+  );
   takeAnyPhrase(c, 'on needle|needles', 'on each side', 'each side', 'in all', 'on each needle', 'now');
   const atEnd = c.at >= c.end || /^[.,;)]$/.test(peekText(c));
   return (dash || lead > 0 || tail || c.at >= c.end) && atEnd ? n : undefined;
@@ -113,7 +139,8 @@ export function withoutChangeNote(c: Cursor): number {
   while (end > c.at && /^[.)\]]$/.test(c.tokens[end - 1]?.text ?? '')) end -= 1;
   if (c.tokens[end - 1]?.text === 'd') end -= 1;
   if (!CHANGED.test(c.tokens[end - 1]?.text ?? '')) return c.end;
-  if (!/^(st|sts|stitches)$/.test(c.tokens[end - 2]?.text ?? '') || c.tokens[end - 3]?.kind !== 'number') return c.end;
+  if (!/^(st|sts|stitches)$/.test(c.tokens[end - 2]?.text ?? '') || c.tokens[end - 3]?.kind !== 'number')
+    return c.end;
   const at = end - 3;
   const parting = /^[([\-,;:=]$/.test(c.tokens[at - 1]?.text ?? '');
   return parting && at - 1 > c.at ? at - 1 : c.end;

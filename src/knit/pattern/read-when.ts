@@ -1,4 +1,13 @@
-import { type Cursor, peek, peekNumber, peekText, seesPhrase, takeAnyPhrase, takeNumber, takes } from '../row/cursor.ts';
+import {
+  type Cursor,
+  peek,
+  peekNumber,
+  peekText,
+  seesPhrase,
+  takeAnyPhrase,
+  takeNumber,
+  takes,
+} from '../row/cursor.ts';
 import { readTimes } from '../row/read-goal.ts';
 import type { Side } from '../row/step.ts';
 import { readUntil } from './read-length.ts';
@@ -33,7 +42,8 @@ function skipChain(c: Cursor): void {
 /** 'next and every foll 4th row 8 times' counts the next row among the eight; 'next row, then every 4th row 8 times' does not. */
 function joinNext(beats: readonly Beat[], beat: Beat, c: Cursor, start: number): Beat {
   const before = beats.at(-1);
-  if (before?.times !== 1 || beats.length !== 1 || beat.times === undefined || beat.further || !beat.counted) return beat;
+  if (before?.times !== 1 || beats.length !== 1 || beat.times === undefined || beat.further || !beat.counted)
+    return beat;
   const rowSaid = /^(row|rows)$/.test(c.tokens[start - 1]?.text ?? '');
   return rowSaid ? beat : { ...beat, times: Math.max(0, beat.times - 1) };
 }
@@ -66,9 +76,15 @@ function readNext(c: Cursor): Beat | undefined {
   const kind = readRowKind(c);
   if (takeAnyPhrase(c, ROWS)) {
     const every = kind?.every ?? 1;
-    return { ...(kind?.side ? { side: kind.side } : {}), first: kind?.side ? 1 : every === 1 ? 1 : every, every, times: n ?? 1 };
+    return {
+      ...(kind?.side ? { side: kind.side } : {}),
+      first: kind?.side ? 1 : every === 1 ? 1 : every,
+      every,
+      times: n ?? 1,
+    };
   }
-  if (seesPhrase(c, 'and|&|,') && n === undefined) return { first: 1, every: 1, times: 1, ...(kind?.side ? { side: kind.side } : {}) };
+  if (seesPhrase(c, 'and|&|,') && n === undefined)
+    return { first: 1, every: 1, times: 1, ...(kind?.side ? { side: kind.side } : {}) };
   c.at = start;
   return undefined;
 }
@@ -81,7 +97,8 @@ interface RowKind {
 
 /** 'other', 'alternate', '4th', 'RS', '3 rd', 'second'. */
 function readRowKind(c: Cursor): RowKind | undefined {
-  if (takes(c, 'other', 'alt', 'alternate', 'altn', 'second', 'alternating')) return { every: 2, ...(readAnd(c) ?? {}) };
+  if (takes(c, 'other', 'alt', 'alternate', 'altn', 'second', 'alternating'))
+    return { every: 2, ...(readAnd(c) ?? {}) };
   if (takes(c, 'third')) return { every: 3 };
   if (takes(c, 'fourth')) return { every: 4 };
   if (takes(c, 'fifth')) return { every: 5 };
@@ -148,7 +165,11 @@ function readOrdinal(c: Cursor, later: boolean): Beat | undefined {
   const kind = readRowKind(c);
   if (kind && !kind.side) {
     if (takeAnyPhrase(c, ROWS) || seesPhrase(c, 'and|foll|following')) {
-      return later && foll ? { every: kind.every, times: 1 } : foll ? { every: kind.every, times: 1 } : { first: kind.every, every: kind.every, times: 1, ...(kind.every === 2 && !later ? {} : {}) };
+      return later && foll
+        ? { every: kind.every, times: 1 }
+        : foll
+          ? { every: kind.every, times: 1 }
+          : { first: kind.every, every: kind.every, times: 1, ...(kind.every === 2 && !later ? {} : {}) };
     }
   }
   c.at = start;
@@ -162,17 +183,23 @@ function readFollowing(c: Cursor): Beat | undefined {
     const n = takeNumber(c);
     if (n !== undefined) {
       const kind = readRowKind(c);
-      if (takeAnyPhrase(c, ROWS)) return { every: kind?.every ?? 1, ...(kind?.side ? { side: kind.side } : {}), times: n };
+      if (takeAnyPhrase(c, ROWS))
+        return { every: kind?.every ?? 1, ...(kind?.side ? { side: kind.side } : {}), times: n };
     } else {
       const kind = readRowKind(c);
-      if (kind && takeAnyPhrase(c, ROWS)) return { every: kind.every, times: 1, ...(kind.side ? { side: kind.side } : {}) };
+      if (kind && takeAnyPhrase(c, ROWS))
+        return { every: kind.every, times: 1, ...(kind.side ? { side: kind.side } : {}) };
       if (takeAnyPhrase(c, 'row')) return { first: 1, every: 1, times: 1 };
     }
   }
   c.at = start;
   if (takes(c, 'alt', 'alternate', 'rs', 'ws')) {
     const word = c.tokens[c.at - 1]?.text;
-    if (takeAnyPhrase(c, 'rows', 'row')) return { every: 2, ...(word === 'rs' ? { side: 'RS' as const } : word === 'ws' ? { side: 'WS' as const } : {}) };
+    if (takeAnyPhrase(c, 'rows', 'row'))
+      return {
+        every: 2,
+        ...(word === 'rs' ? { side: 'RS' as const } : word === 'ws' ? { side: 'WS' as const } : {}),
+      };
   }
   c.at = start;
   return undefined;
@@ -186,7 +213,12 @@ function readBeatEnd(c: Cursor, beat: Beat): Beat {
   const times = readTimes(c);
   if (times) {
     const single = beat.times;
-    const read: Beat = { ...beat, counted: true, times: single !== undefined && single > 1 ? single * times.n : times.n, ...(times.more ? { further: true } : {}) };
+    const read: Beat = {
+      ...beat,
+      counted: true,
+      times: single !== undefined && single > 1 ? single * times.n : times.n,
+      ...(times.more ? { further: true } : {}),
+    };
     return withCount(c, read);
   }
   c.at = start;

@@ -1,7 +1,7 @@
 import type { Fault } from '../fault.ts';
 import type { Build } from './build.ts';
-import { countDiffers, doStatement, makesRows, startMeanwhile } from './do-statement.ts';
 import { closePiece } from './do-sides.ts';
+import { countDiffers, doStatement, makesRows, startMeanwhile } from './do-statement.ts';
 import type { Flow } from './flow.ts';
 import { makeOwnRow } from './make-row.ts';
 import { isDone } from './part-build.ts';
@@ -9,10 +9,22 @@ import type { LineNotes } from './read-pattern.ts';
 import type { Said } from './statement.ts';
 
 /** These are told; the row they speak of is worked all the same. */
-const NOTICES = new Set(['side differs', 'count contradicts', 'not a multiple', 'bound off too many', 'longer already', 'too many stitches']);
+const NOTICES = new Set([
+  'side differs',
+  'count contradicts',
+  'not a multiple',
+  'bound off too many',
+  'longer already',
+  'too many stitches',
+]);
 
 /** Works the whole text, line by line, and notes at each line what was found. */
-export function runFlow(build: Build, flow: readonly Flow[], notes: readonly LineNotes[], gaugeGiven: boolean): void {
+export function runFlow(
+  build: Build,
+  flow: readonly Flow[],
+  notes: readonly LineNotes[],
+  gaugeGiven: boolean,
+): void {
   const used = new Set<number>();
   let line = -1;
   for (let i = 0; i < flow.length; i += 1) {
@@ -32,11 +44,25 @@ export function runFlow(build: Build, flow: readonly Flow[], notes: readonly Lin
   }
 }
 
-function workSaid(build: Build, flow: readonly Flow[], i: number, used: Set<number>, here: Extract<Flow, { is: 'said' }>, note: LineNotes): void {
+function workSaid(
+  build: Build,
+  flow: readonly Flow[],
+  i: number,
+  used: Set<number>,
+  here: Extract<Flow, { is: 'said' }>,
+  note: LineNotes,
+): void {
   const { said } = here;
   const { statement } = said;
   note.kind = kindOf(said, note.kind);
-  if (build.talk && statement.is !== 'heading' && statement.is !== 'cast on' && statement.is !== 'pick up' && statement.is !== 'gauge' && statement.is !== 'multiple') {
+  if (
+    build.talk &&
+    statement.is !== 'heading' &&
+    statement.is !== 'cast on' &&
+    statement.is !== 'pick up' &&
+    statement.is !== 'gauge' &&
+    statement.is !== 'multiple'
+  ) {
     note.kind = 'talk';
     return;
   }
@@ -48,7 +74,14 @@ function workSaid(build: Build, flow: readonly Flow[], i: number, used: Set<numb
   const ahead = flow.slice(i + 1, i + 6).flatMap((next) => (next.is === 'said' ? [next.said] : []));
   const found = doStatement(build, said, ahead);
   build.recent.push(said);
-  if (found) tell(build, here, note, found, part === build.part && (build.part?.rows.length ?? 0) === rows && statement.is === 'row');
+  if (found)
+    tell(
+      build,
+      here,
+      note,
+      found,
+      part === build.part && (build.part?.rows.length ?? 0) === rows && statement.is === 'row',
+    );
   if (build.meanwhile.length === 0) {
     for (const check of build.later) check();
     build.later = [];
@@ -83,7 +116,13 @@ function joinMeanwhile(build: Build, flow: readonly Flow[], i: number, used: Set
   }
 }
 
-function tell(build: Build, here: Extract<Flow, { is: 'said' }>, note: LineNotes, found: Fault, rowFailed: boolean): void {
+function tell(
+  build: Build,
+  here: Extract<Flow, { is: 'said' }>,
+  note: LineNotes,
+  found: Fault,
+  rowFailed: boolean,
+): void {
   const { said } = here;
   note.faults.push({ ...found, at: { line: said.line, column: said.column, ...found.at } });
   if (!rowFailed || NOTICES.has(found.code)) return;
@@ -100,7 +139,10 @@ function compare(build: Build, stated: number, note: LineNotes, said: Said): voi
   note.stated.push(stated);
   if (!part) return;
   const sets = [part.live, ...(part.gap ?? [])];
-  if (part.parent && part.rows.length <= 1) sets.push(...(piece?.resting.filter((one) => one.parent === part.parent).map((one) => one.stitches) ?? []));
+  if (part.parent && part.rows.length <= 1)
+    sets.push(
+      ...(piece?.resting.filter((one) => one.parent === part.parent).map((one) => one.stitches) ?? []),
+    );
   if (sets.includes(stated)) return;
   if (build.meanwhile.length > 0) {
     build.later.push(() => {
@@ -113,11 +155,16 @@ function compare(build: Build, stated: number, note: LineNotes, said: Said): voi
 
 function contradict(stated: number, found: number, note: LineNotes, said: Said): void {
   if (stated === found) return;
-  const known = note.faults.some((found) => found.code === 'count contradicts' && found.at.line === said.line && found.figures.stated === stated);
-  if (!known) note.faults.push({ ...countDiffers(stated, found), at: { line: said.line, column: said.column } });
+  const known = note.faults.some(
+    (found) =>
+      found.code === 'count contradicts' && found.at.line === said.line && found.figures.stated === stated,
+  );
+  if (!known)
+    note.faults.push({ ...countDiffers(stated, found), at: { line: said.line, column: said.column } });
 }
 
-const titleOf = (words: string): string => words.replace(/\(.*$/s, '').replace(/[.:,]/g, ' ').replace(/\s+/g, ' ').trim().toLowerCase().slice(0, 40);
+const titleOf = (words: string): string =>
+  words.replace(/\(.*$/s, '').replace(/[.:,]/g, ' ').replace(/\s+/g, ' ').trim().toLowerCase().slice(0, 40);
 
 /** A short line above rows or a cast-on names what follows. */
 function nameNext(build: Build, words: string): void {

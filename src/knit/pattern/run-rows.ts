@@ -1,6 +1,7 @@
 import type { Fault } from '../fault.ts';
 import type { Build, Edit, MadeRow, PartBuild, Track } from './build.ts';
-import { makeFabricRow, MOST_ROWS } from './make-row.ts';
+import { makeFabricRow } from './fabric-row.ts';
+import { MOST_ROWS } from './make-row.ts';
 import { nextEdits, settleTrack } from './track.ts';
 
 /** The shaping that goes on beside: its edits on the next row. */
@@ -14,9 +15,19 @@ export function settleBackground(build: Build, part: PartBuild): void {
 }
 
 /** One row of the fabric with these edits and whatever goes on beside. */
-export function row(build: Build, part: PartBuild, edits: readonly Edit[], kind: MadeRow['kind']): Fault | undefined {
+export function row(
+  build: Build,
+  part: PartBuild,
+  edits: readonly Edit[],
+  kind: MadeRow['kind'],
+): Fault | undefined {
   const beside = backgroundEdits(build, part);
-  const wrong = makeFabricRow(build, part, [...edits, ...beside], beside.length > 0 && edits.length === 0 ? 'shape' : kind);
+  const wrong = makeFabricRow(
+    build,
+    part,
+    [...edits, ...beside],
+    beside.length > 0 && edits.length === 0 ? 'shape' : kind,
+  );
   settleBackground(build, part);
   return wrong;
 }

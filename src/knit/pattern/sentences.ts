@@ -30,7 +30,10 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
 
 /** 'Decrease Row (RS):': the words before 'Row' are its name. */
 const namesRow = (tokens: readonly Token[], from: number, at: number): boolean =>
-  at - from <= 3 && /^rows?$/.test(tokens[at]?.text ?? '') && tokens[at + 1]?.kind !== 'number' && tokens.slice(from, at).every(({ kind }) => kind === 'word');
+  at - from <= 3 &&
+  /^rows?$/.test(tokens[at]?.text ?? '') &&
+  tokens[at + 1]?.kind !== 'number' &&
+  tokens.slice(from, at).every(({ kind }) => kind === 'word');
 
 /** 'Row 3:', 'Next row:', '2nd row:' with its colon within a few words. */
 function startsLabel(tokens: readonly Token[], at: number): boolean {
@@ -40,9 +43,17 @@ function startsLabel(tokens: readonly Token[], at: number): boolean {
   if (token.kind === 'word' && !/^(row|rows|rnd|rnds|next)$/.test(token.text)) return false;
   if (token.kind === 'number' && tokens[at + 1]?.kind !== 'word') return false;
   const before = tokens[at - 1]?.text ?? '';
-  if (/^(and|to|-|of|from|rep|repeat|every|,|at|on|as|until|end|beg|each|in|with|last|for|next|same|through|work|&)$/.test(before)) return false;
+  if (
+    /^(and|to|-|of|from|rep|repeat|every|,|at|on|as|until|end|beg|each|in|with|last|for|next|same|through|work|&)$/.test(
+      before,
+    )
+  )
+    return false;
   const named = /^(row|rows|rnd|rnds|next)$/.test(token.text) && token.capital;
-  const ordinal = token.kind === 'number' && /^(st|nd|rd|th)$/.test(tokens[at + 1]?.text ?? '') && /^(row|rows|and|rnd)$/.test(tokens[at + 2]?.text ?? '');
+  const ordinal =
+    token.kind === 'number' &&
+    /^(st|nd|rd|th)$/.test(tokens[at + 1]?.text ?? '') &&
+    /^(row|rows|and|rnd)$/.test(tokens[at + 2]?.text ?? '');
   if (!named && !ordinal) return false;
   for (let i = at + 1; i < Math.min(at + 9, tokens.length); i += 1) {
     const text = tokens[i]?.text ?? '';

@@ -2,7 +2,9 @@
 export function headingLine(text: string): string | undefined {
   const found =
     /\bsizes\b\s*:?\s*([^.:]{1,24}\(.+)$/is.exec(text) ??
-    /^\s*(?:sizes?|to fit(?:\s+(?:bust|chest|age|sizes?))?|size range|finished (?:bust|chest))\b\s*[:\-–]?\s*(.+)$/is.exec(text);
+    /^\s*(?:sizes?|to fit(?:\s+(?:bust|chest|age|sizes?))?|size range|finished (?:bust|chest))\b\s*[:\-–]?\s*(.+)$/is.exec(
+      text,
+    );
   const rest = found?.[1];
   return rest === undefined || /\bonly\b/i.test(rest) ? undefined : rest.split('\n')[0];
 }

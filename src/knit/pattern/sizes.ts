@@ -45,7 +45,11 @@ function looksLikeSizes(tokens: readonly Token[], list: List): boolean {
 }
 
 /** The tokens as one size has them; `size` counts from 0. A list of another length is told as `odd`. */
-export function pickSize(tokens: readonly Token[], size: number, sizes: number): { tokens: Token[]; odd: Token[] } {
+export function pickSize(
+  tokens: readonly Token[],
+  size: number,
+  sizes: number,
+): { tokens: Token[]; odd: Token[] } {
   if (sizes < 2) return { tokens: [...tokens], odd: [] };
   const out: Token[] = [];
   const odd: Token[] = [];
@@ -65,7 +69,8 @@ export function pickSize(tokens: readonly Token[], size: number, sizes: number):
 }
 
 /** The ordinal ending or unit that the list's numbers carry. */
-const endingOf = (list: List): readonly Token[] => (list.values.find((value) => value.length > 1) ?? []).slice(1);
+const endingOf = (list: List): readonly Token[] =>
+  (list.values.find((value) => value.length > 1) ?? []).slice(1);
 
 const zeroAt = (token: Token): Token => ({ ...token, kind: 'number', text: '0', value: 0 });
 
@@ -84,11 +89,19 @@ function listAt(tokens: readonly Token[], at: number, wanted: number | undefined
     to = inner.to;
   }
   if (values.length < 2 || !sameEndings(values)) return undefined;
-  return wanted !== undefined && values.length < wanted ? (continued(tokens, at, to, values, wanted) ?? { from: at, to, values }) : { from: at, to, values };
+  return wanted !== undefined && values.length < wanted
+    ? (continued(tokens, at, to, values, wanted) ?? { from: at, to, values })
+    : { from: at, to, values };
 }
 
 /** Further sizes after the bracket: '(71, 75), 79, 83' or '(9, 10)–10, 11, 12'. */
-function continued(tokens: readonly Token[], from: number, start: number, found: readonly (readonly Token[])[], wanted: number): List | undefined {
+function continued(
+  tokens: readonly Token[],
+  from: number,
+  start: number,
+  found: readonly (readonly Token[])[],
+  wanted: number,
+): List | undefined {
   const values = [...found];
   let to = start;
   while (values.length < wanted) {
@@ -125,7 +138,10 @@ function plainList(tokens: readonly Token[], at: number, wanted: number): List |
   return values.length === wanted ? { from: at, to, values } : undefined;
 }
 
-function bracketed(tokens: readonly Token[], at: number): { values: (readonly Token[])[]; to: number } | undefined {
+function bracketed(
+  tokens: readonly Token[],
+  at: number,
+): { values: (readonly Token[])[]; to: number } | undefined {
   const close = OPEN[tokens[at]?.text ?? ''];
   const values: (readonly Token[])[] = [];
   let i = at + 1;
@@ -145,7 +161,9 @@ const ENDINGS = /^(st|nd|rd|th|cm|cms|mm|in|ins|inches|inch|")$/;
 
 /** '4th (5th, 6th)' or '38 cm (40 cm)', but not '38 cm (15 in)', which is one length said twice. */
 function sameEndings(values: readonly (readonly Token[])[]): boolean {
-  const endings = new Set(values.filter((value) => value.length > 0).map((value) => ordinalOr(value[1]?.text)));
+  const endings = new Set(
+    values.filter((value) => value.length > 0).map((value) => ordinalOr(value[1]?.text)),
+  );
   return endings.size <= 1;
 }
 
@@ -161,11 +179,16 @@ function valueAt(tokens: readonly Token[], at: number): { value: readonly Token[
     const alone = !token.glued || PARTING.has(next) || /^[)\]}]$/.test(next) || OPEN[next] !== undefined;
     return alone ? { value: [], to: at + 1 } : undefined;
   }
-  if (token?.text === 'k' && tokens[at + 1]?.text === '-' && tokens[at + 2]?.text === 'o') return { value: [], to: at + 3 };
+  if (token?.text === 'k' && tokens[at + 1]?.text === '-' && tokens[at + 2]?.text === 'o')
+    return { value: [], to: at + 3 };
   return undefined;
 }
 
-function numberAt(tokens: readonly Token[], at: number, token: Token): { value: readonly Token[]; to: number } {
+function numberAt(
+  tokens: readonly Token[],
+  at: number,
+  token: Token,
+): { value: readonly Token[]; to: number } {
   let value = token;
   let to = at + 1;
   const half = tokens[at + 1];
@@ -173,14 +196,25 @@ function numberAt(tokens: readonly Token[], at: number, token: Token): { value: 
   if (half?.kind === 'number' && half.value < 1 && half.value > 0) {
     value = { ...token, value: token.value + half.value, text: `${token.text}${half.text}` };
     to = at + 2;
-  } else if (half?.kind === 'number' && tokens[at + 2]?.text === '/' && over?.kind === 'number' && over.value > half.value && over.value <= 16) {
+  } else if (
+    half?.kind === 'number' &&
+    tokens[at + 2]?.text === '/' &&
+    over?.kind === 'number' &&
+    over.value > half.value &&
+    over.value <= 16
+  ) {
     value = { ...token, value: token.value + half.value / over.value };
     to = at + 4;
   }
   const ending = tokens[to];
-  if (ending !== undefined && ENDINGS.test(ending.text) && (ending.glued || !/^(st|nd|rd|th)$/.test(ending.text))) {
+  if (
+    ending !== undefined &&
+    ENDINGS.test(ending.text) &&
+    (ending.glued || !/^(st|nd|rd|th)$/.test(ending.text))
+  ) {
     const after = tokens[to + 1]?.text ?? '';
-    if (after === ',' || after === '(' || after === '[' || after === ')' || after === ']' || after === ';') return { value: [value, ending], to: to + 1 };
+    if (after === ',' || after === '(' || after === '[' || after === ')' || after === ']' || after === ';')
+      return { value: [value, ending], to: to + 1 };
   }
   return { value: [value], to };
 }

@@ -1,5 +1,5 @@
-import type { StitchName } from '../stitch.ts';
 import type { Side } from '../row/step.ts';
+import type { StitchName } from '../stitch.ts';
 import type { FabricState, Face } from './build.ts';
 
 /**
@@ -7,9 +7,18 @@ import type { FabricState, Face } from './build.ts';
  * in the words of the side on which the row is worked.
  * @returns undefined where the fabric's next row is not made of knit and purl stitches alone
  */
-export function spellFabric(fabric: FabricState, fabricRow: number, side: Side, column: number, count: number): StitchName[] | undefined {
+export function spellFabric(
+  fabric: FabricState,
+  fabricRow: number,
+  side: Side,
+  column: number,
+  count: number,
+): StitchName[] | undefined {
   if (fabric.is === 'patt') return undefined;
-  const look = fabric.is === 'face' ? lookOfFace(fabric.rows, fabricRow) : lookOfRow(fabric.faces[fabricRow % Math.max(1, fabric.rows.length)]);
+  const look =
+    fabric.is === 'face'
+      ? lookOfFace(fabric.rows, fabricRow)
+      : lookOfRow(fabric.faces[fabricRow % Math.max(1, fabric.rows.length)]);
   if (look === undefined) return undefined;
   const out: StitchName[] = [];
   for (let i = 0; i < count; i += 1) out.push(stitchFor(look(column + i), side));
@@ -42,7 +51,8 @@ function periodOf(looks: string): number {
   const edge = Math.min(3, Math.floor(looks.length / 6));
   for (let period = 1; period <= looks.length / 2 && period <= 40; period += 1) {
     let fits = true;
-    for (let i = edge; i + period < looks.length - edge && fits; i += 1) fits = looks.charAt(i) === looks.charAt(i + period);
+    for (let i = edge; i + period < looks.length - edge && fits; i += 1)
+      fits = looks.charAt(i) === looks.charAt(i + period);
     if (fits) return period;
   }
   return Math.max(1, looks.length);

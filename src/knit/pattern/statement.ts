@@ -37,8 +37,23 @@ export type Until =
   | { readonly is: 'rows'; readonly n: number }
   /** rows in all since the piece began, or since a mark */
   | { readonly is: 'rows in all'; readonly n: number; readonly from: string }
-  | { readonly is: 'length'; readonly mm: number; readonly from: string; readonly end?: Side; readonly endEdge?: EndEdge; readonly words: string }
-  | { readonly is: 'same length'; readonly piece: string; readonly to: string; readonly end?: Side; readonly endEdge?: EndEdge; readonly lessMm?: number; readonly lessRows?: number }
+  | {
+      readonly is: 'length';
+      readonly mm: number;
+      readonly from: string;
+      readonly end?: Side;
+      readonly endEdge?: EndEdge;
+      readonly words: string;
+    }
+  | {
+      readonly is: 'same length';
+      readonly piece: string;
+      readonly to: string;
+      readonly end?: Side;
+      readonly endEdge?: EndEdge;
+      readonly lessMm?: number;
+      readonly lessRows?: number;
+    }
   | { readonly is: 'count'; readonly stitches: number }
   /** no measure given ('until desired length', 'ending with a WS row') */
   | { readonly is: 'open'; readonly end?: Side; readonly endEdge?: EndEdge };
@@ -65,20 +80,69 @@ export type Statement =
   | { readonly is: 'gauge'; readonly stitches?: number; readonly rows?: number; readonly fabric?: FabricSaid }
   | { readonly is: 'multiple'; readonly of: number; readonly plus: number; readonly name: string }
   | { readonly is: 'cast on'; readonly stitches: number }
-  | { readonly is: 'pick up'; readonly items: readonly Item[]; readonly edges: readonly { readonly along: string; readonly stitches: number }[] }
+  | {
+      readonly is: 'pick up';
+      readonly items: readonly Item[];
+      readonly edges: readonly { readonly along: string; readonly stitches: number }[];
+    }
   | { readonly is: 'row'; readonly label?: Label; readonly items: readonly Item[]; readonly like?: number }
-  | { readonly is: 'repeat rows'; readonly from?: number; readonly to?: number; readonly last?: number; readonly times?: number; readonly total?: boolean; readonly until?: Until }
-  | { readonly is: 'even'; readonly fabric?: FabricSaid; readonly until?: Until; readonly firstLooks?: 'k' | 'p' }
+  | {
+      readonly is: 'repeat rows';
+      readonly from?: number;
+      readonly to?: number;
+      readonly last?: number;
+      readonly times?: number;
+      readonly total?: boolean;
+      readonly until?: Until;
+    }
+  | {
+      readonly is: 'even';
+      readonly fabric?: FabricSaid;
+      readonly until?: Until;
+      readonly firstLooks?: 'k' | 'p';
+    }
   | { readonly is: 'rows'; readonly n: number; readonly items: readonly Item[] }
-  | { readonly is: 'shape'; readonly change: number; readonly edge: EdgeName; readonly beats: readonly Beat[]; readonly fabric?: FabricSaid }
-  | { readonly is: 'evenly'; readonly change: number; readonly toCount?: number; readonly on: 'next' | 'last' | 'unsaid'; readonly over?: number }
-  | { readonly is: 'groups'; readonly work: 'bo' | 'co'; readonly edge: EdgeName; readonly groups: readonly GroupSaid[] }
+  | {
+      readonly is: 'shape';
+      readonly change: number;
+      readonly edge: EdgeName;
+      readonly beats: readonly Beat[];
+      readonly fabric?: FabricSaid;
+    }
+  | {
+      readonly is: 'evenly';
+      readonly change: number;
+      readonly toCount?: number;
+      readonly on: 'next' | 'last' | 'unsaid';
+      readonly over?: number;
+    }
+  | {
+      readonly is: 'groups';
+      readonly work: 'bo' | 'co';
+      readonly edge: EdgeName;
+      readonly groups: readonly GroupSaid[];
+    }
   | { readonly is: 'bind off'; readonly stitches?: number; readonly rest?: boolean }
-  | { readonly is: 'hold'; readonly stitches?: number; readonly which: 'rest' | 'first' | 'last' | 'centre' | 'all' }
-  | { readonly is: 'work on'; readonly which: 'first' | 'last' | 'these' | 'each side' | 'both at once'; readonly stitches?: number }
+  | {
+      readonly is: 'hold';
+      readonly stitches?: number;
+      readonly which: 'rest' | 'first' | 'last' | 'centre' | 'all';
+    }
+  | {
+      readonly is: 'work on';
+      readonly which: 'first' | 'last' | 'these' | 'each side' | 'both at once';
+      readonly stitches?: number;
+    }
   | { readonly is: 'rejoin'; readonly stitches?: number; readonly side?: Side }
   | { readonly is: 'other side'; readonly reversing: boolean }
-  | { readonly is: 'as for'; readonly piece: string; readonly from?: string; readonly to?: string; readonly reversing: boolean; readonly only?: string }
+  | {
+      readonly is: 'as for';
+      readonly piece: string;
+      readonly from?: string;
+      readonly to?: string;
+      readonly reversing: boolean;
+      readonly only?: string;
+    }
   | { readonly is: 'at the same time'; readonly after?: Until }
   | { readonly is: 'stated'; readonly stitches: number }
   | { readonly is: 'turn' }

@@ -15,7 +15,12 @@ export interface Target {
 type Bounded = Exclude<Until, { is: 'count' }>;
 
 /** Rows to work until the end that the text names; undefined when that end is not known here. */
-export function targetOf(build: Build, piece: PieceBuild, part: PartBuild, said: Bounded): Target | undefined {
+export function targetOf(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Bounded,
+): Target | undefined {
   const until = withSide(piece, part, said);
   switch (until.is) {
     case 'rows':
@@ -27,7 +32,9 @@ export function targetOf(build: Build, piece: PieceBuild, part: PartBuild, said:
     case 'same length':
       return sameLength(build, part, until);
     case 'open':
-      return until.end === undefined ? openTarget(build, piece, part, { from: 'start' }) : { rows: lastSide(part) === until.end ? 0 : 1 };
+      return until.end === undefined
+        ? openTarget(build, piece, part, { from: 'start' })
+        : { rows: lastSide(part) === until.end ? 0 : 1 };
   }
 }
 
@@ -52,7 +59,8 @@ function rowsSince(piece: PieceBuild, part: PartBuild, from: string): number {
 function heightAt(piece: PieceBuild, part: PartBuild, from: string): number {
   if (from === 'here') return part.height;
   if (from === 'start') return 0;
-  const marks = from === 'armhole' ? ['armhole', 'heading'] : from === 'section' ? ['section'] : [from, 'heading'];
+  const marks =
+    from === 'armhole' ? ['armhole', 'heading'] : from === 'section' ? ['section'] : [from, 'heading'];
   for (const name of marks) {
     const mark = markOf(piece, name);
     if (mark) return mark.height;
@@ -60,19 +68,39 @@ function heightAt(piece: PieceBuild, part: PartBuild, from: string): number {
   return 0;
 }
 
-function lengthTarget(build: Build, piece: PieceBuild, part: PartBuild, until: Extract<Until, { is: 'length' }>): Target {
+function lengthTarget(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  until: Extract<Until, { is: 'length' }>,
+): Target {
   const { mm, from, end, words } = until;
   const height = rowHeight(build, part);
   if (height === 0) return openTarget(build, piece, part, until);
   const left = mm - (part.height - heightAt(piece, part, from));
   const exact = Math.max(0, left) / height;
   // where the text leaves it open, a length ends so that the next row is an RS row (common practice, no published source)
-  const stretch = nameStretch(piece, { mm, from, open: false, words, ...(end === undefined ? {} : { endSide: end }) });
-  return { rows: counted(build, stretch, roundTo(part, exact, end ?? (exact > 0 && exact < 2 ? undefined : 'WS'))), stretch, ...(left < -height ? { overMm: -left } : {}) };
+  const stretch = nameStretch(piece, {
+    mm,
+    from,
+    open: false,
+    words,
+    ...(end === undefined ? {} : { endSide: end }),
+  });
+  return {
+    rows: counted(build, stretch, roundTo(part, exact, end ?? (exact > 0 && exact < 2 ? undefined : 'WS'))),
+    stretch,
+    ...(left < -height ? { overMm: -left } : {}),
+  };
 }
 
 /** Without a gauge a stretch is as short as its pattern allows; she counts on until it is long enough. */
-function openTarget(build: Build, piece: PieceBuild, part: PartBuild, until: { from: string; end?: Side; mm?: number; words?: string }): Target {
+function openTarget(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  until: { from: string; end?: Side; mm?: number; words?: string },
+): Target {
   const period = part.fabric.is === 'patt' ? 2 : Math.max(1, part.fabric.rows.length);
   const whole = period % 2 === 0 ? period : 2 * period;
   const { end, from, mm, words } = until;
@@ -108,14 +136,19 @@ export function roundTo(part: PartBuild, exact: number, end: Side | undefined): 
   return exact >= near ? near + 1 : near - 1;
 }
 
-function sameLength(build: Build, part: PartBuild, until: Extract<Until, { is: 'same length' }>): Target | undefined {
+function sameLength(
+  build: Build,
+  part: PartBuild,
+  until: Extract<Until, { is: 'same length' }>,
+): Target | undefined {
   const other = pieceNamed(build, until.piece);
   if (!other) return undefined;
   const mark = until.to === 'end' ? undefined : markOf(other, until.to);
   if (until.to !== 'end' && mark === undefined) return undefined;
   const target = mark?.rows ?? Math.max(0, ...other.parts.map((one) => one.baseRows + one.rows.length));
   const height = rowHeight(build, part);
-  const less = until.lessRows ?? (until.lessMm !== undefined && height > 0 ? Math.round(until.lessMm / height) : 0);
+  const less =
+    until.lessRows ?? (until.lessMm !== undefined && height > 0 ? Math.round(until.lessMm / height) : 0);
   const rows = Math.max(0, target - less - part.baseRows - part.rows.length);
   return { rows: until.end === undefined ? rows : roundTo(part, rows, until.end) };
 }
@@ -128,5 +161,9 @@ export function pieceNamed(build: Build, name: string): PieceBuild | undefined {
   const stem = (text: string) => text.toLowerCase().replace(/s\b/g, '');
   const latest = [...others].reverse();
   const exact = others.find((piece) => stem(piece.name) === stem(wanted));
-  return exact ?? latest.find((piece) => stem(piece.name).includes(stem(wanted))) ?? latest.find((piece) => stem(wanted).includes(stem(piece.name)));
+  return (
+    exact ??
+    latest.find((piece) => stem(piece.name).includes(stem(wanted))) ??
+    latest.find((piece) => stem(wanted).includes(stem(piece.name)))
+  );
 }

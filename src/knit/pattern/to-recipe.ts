@@ -4,7 +4,9 @@ import type { Build, MadeRow, PartBuild, PieceBuild, SectionBuild } from './buil
 
 /** A read piece as a recipe whose rows are spelled out. */
 export function recipeOf(build: Build, piece: PieceBuild): Recipe | undefined {
-  const parts = piece.parts.filter((part) => part.rows.length > 0 || part.end !== undefined || part.parent !== undefined);
+  const parts = piece.parts.filter(
+    (part) => part.rows.length > 0 || part.end !== undefined || part.parent !== undefined,
+  );
   if (parts.length === 0 || parts[0]?.start === 0) return undefined;
   return {
     name: piece.name,
@@ -20,7 +22,8 @@ function partRecipe(piece: PieceBuild, part: PartBuild): PartRecipe {
   const last = part.rows.at(-1);
   // the row in which all stitches are bound off is the part's end, not a row of a section
   const rows = part.end === 'bind off' && last?.kind === 'bind off' ? part.rows.slice(0, -1) : part.rows;
-  const splits = piece.parts.some((one) => one.parent === part) || piece.resting.some((one) => one.parent === part);
+  const splits =
+    piece.parts.some((one) => one.parent === part) || piece.resting.some((one) => one.parent === part);
   return {
     name: part.name,
     from: part.from,

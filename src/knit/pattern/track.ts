@@ -87,6 +87,7 @@ export function startTrack(track: Track, part: PartBuild): void {
     track.ended = true;
     return;
   }
-  if (first.times === 0 || (first.times === undefined && reached(track, first, part))) settleTrack(track, part);
+  if (first.times === 0 || (first.times === undefined && reached(track, first, part)))
+    settleTrack(track, part);
   else if (track.wait === 0) track.due = firstDue(first, true, nextSide(part));
 }

@@ -4,7 +4,6 @@ import {
   peek,
   peekNumber,
   peekText,
-  sees,
   takeAnyPhrase,
   takeNumber,
   takePhrase,

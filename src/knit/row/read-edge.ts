@@ -227,7 +227,8 @@ function readPanel(c: Cursor): ReadItem | undefined {
     for (let far = 0; far < 9 && peek(c)?.kind !== 'mark' && peek(c) !== undefined; far += 1) {
       if (far > 0 && takes(c, 'over', 'across')) {
         const n = readCount(c);
-        if (n !== undefined && takeSts(c)) return { item: { is: 'stitches', work: 'patt', times: n, panel: true }, said: true };
+        if (n !== undefined && takeSts(c))
+          return { item: { is: 'stitches', work: 'patt', times: n, panel: true }, said: true };
         break;
       }
       c.at += 1;

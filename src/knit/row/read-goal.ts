@@ -49,8 +49,11 @@ function readTo(c: Cursor): Goal | undefined {
   if (n === undefined || !Number.isSafeInteger(n)) return undefined;
   takeSts(c);
   if (takes(c, 'before')) return readBefore(c, n);
-  if (takes(c, 'from', 'of'))
-    return takeAnyPhrase(c, 'the end', 'end') ? (skipEndWords(c), { left: n }) : undefined;
+  if (takes(c, 'from', 'of')) {
+    if (!takeAnyPhrase(c, 'the end', 'end')) return undefined;
+    skipEndWords(c);
+    return { left: n };
+  }
   takes(c, 'are');
   if (takes(c, ...REMAIN)) {
     takeAnyPhrase(

@@ -190,7 +190,18 @@ function readOnRightNeedle(c: Cursor): number | undefined {
   const start = c.at;
   if (takePhrase(c, 'until there are')) {
     const n = takeNumber(c);
-    if (n !== undefined && Number.isSafeInteger(n) && takeSts(c) && takeAnyPhrase(c, 'on right|rh needle', 'on the right needle', 'on right hand needle', 'on right - hand needle')) {
+    if (
+      n !== undefined &&
+      Number.isSafeInteger(n) &&
+      takeSts(c) &&
+      takeAnyPhrase(
+        c,
+        'on right|rh needle',
+        'on the right needle',
+        'on right hand needle',
+        'on right - hand needle',
+      )
+    ) {
       takeAnyPhrase(c, 'after bind|cast off', 'after bo');
       return n;
     }
@@ -203,7 +214,10 @@ function readOnRightNeedle(c: Cursor): number | undefined {
 function asEstablished(c: Cursor): ReadItem {
   takeAnyPhrase(c, 'as they appear|face', 'as set|established');
   const goal = readGoal(c);
-  return { item: { is: 'stitches to', work: 'patt', goal: goal ?? { left: 'what follows' }, appear: true }, said: true };
+  return {
+    item: { is: 'stitches to', work: 'patt', goal: goal ?? { left: 'what follows' }, appear: true },
+    said: true,
+  };
 }
 
 function peekGlued(c: Cursor, text: string): boolean {

@@ -1,84 +1,18 @@
 import { type Fault, fault, ok, type Result, refuse } from '../fault.ts';
 import type { StitchName } from '../stitch.ts';
-import {
-  atEnd,
-  type Cursor,
-  expected,
-  peek,
-  peekText,
-  sees,
-  takeAnyPhrase,
-  takeNumber,
-  takePhrase,
-  takes,
-} from './cursor.ts';
-import { END, type Goal, type Item, takenBy } from './notation.ts';
-import { readGoal, readTimes, type Times } from './read-goal.ts';
+import { atEnd, type Cursor, expected, peek, peekText, takeNumber, takes } from './cursor.ts';
+import { inOneStitch } from './in-one-stitch.ts';
+import { END, type Goal, type Item } from './notation.ts';
+import { BETWEEN, openLast, readSpecial, SPECIAL, skipPurpose } from './read-between.ts';
+import { readGoal, readTimes } from './read-goal.ts';
 import { type GroupEnd, readGroupEnd, readInOneStitch } from './read-group-end.ts';
+import { type Level, readRepeat, readStar, STARS } from './read-repeat.ts';
 import { readStitch } from './read-stitch.ts';
 
 /** Brackets within brackets beyond this are a slip of the keyboard, not knitting. */
 const DEEPEST = 12;
 
 const CLOSING: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' };
-const STARS = ['*', '†', '‡', '#', '+'];
-/** What may stand between two stitches and says nothing. */
-const BETWEEN = new Set([
-  ',',
-  ';',
-  ':',
-  '.',
-  '-',
-  '/',
-  'and',
-  '&',
-  'then',
-  'end',
-  'ending',
-  'ends',
-  'with',
-  'finish',
-  'finishing',
-  'now',
-  'to',
-  'loosely',
-  'firmly',
-  'across',
-  'row',
-  'by',
-  'the',
-  'also',
-  'again',
-  'last',
-  'next',
-  'sts',
-  'st',
-  'thus',
-  'as',
-  'follows',
-  'of',
-  'is',
-  'are',
-  '=',
-  '!',
-  'wyif',
-  'wyib',
-  'yb',
-  'yarn',
-  'back',
-  'front',
-  'bring',
-  'turning',
-]);
-
-interface Level {
-  readonly items: Item[];
-  /** index in `items` of the last open star; -1 when none is open */
-  star: number;
-  /** index of the group that the last pair of stars made */
-  starred: number;
-  readonly close: string | undefined;
-}
 
 /** Reads a row up to the end of the cursor. */
 export function readRow(c: Cursor): Result<Item[]> {
@@ -134,58 +68,6 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
     return undefined;
   }
   return expected(c, 'a stitch or a repeat');
-}
-
-const SPECIAL = new Set(['join', 'attach', 'add', 'turn', 'turning', 'w', 'wrap', 'end', 'ending', 'last', 'instead']);
-
-const text = (c: Cursor): string => peekText(c);
-
-/** 'join a second ball of yarn' within a row. */
-function skipJoin(c: Cursor): boolean {
-  for (let i = c.at + 1; i < Math.min(c.end, c.at + 9); i += 1) {
-    const word = c.tokens[i]?.text ?? '';
-    if (word === ',' || word === ';') break;
-    if (/^(yarn|ball|wool|skein)$/.test(word)) {
-      c.at = i + 1;
-      takeAnyPhrase(c, 'of yarn|wool', 'and');
-      return true;
-    }
-  }
-  return false;
-}
-
-/** Turns, cut-short last repeats and 'instead of'; whether it was one of them. */
-function readSpecial(c: Cursor, level: Level): boolean {
-  if (takeAnyPhrase(c, 'turn', 'turning', 'w & t', 'wrap and|& turn', 'wrap next st and turn')) {
-    level.items.push({ is: 'turn' });
-    return true;
-  }
-  if (/^(join|attach|add)$/.test(text(c))) return skipJoin(c);
-  if (takeAnyPhrase(c, 'end last rep|repeat', 'ending last rep|repeat', 'last rep|repeat')) {
-    readLastRepeat(c, level);
-    return true;
-  }
-  if (!takeAnyPhrase(c, 'instead of')) return false;
-  readStitch(c);
-  return true;
-}
-
-/** 'k across for hem', 'bind off 5 sts for underarm': what a row is for says nothing of its stitches. */
-function skipPurpose(c: Cursor): boolean {
-  let end = c.at + 1;
-  while (end < c.end && end - c.at < 7 && !/^[,.;:]$/.test(c.tokens[end]?.text ?? '')) {
-    if (c.tokens[end]?.kind !== 'word') return false;
-    end += 1;
-  }
-  c.at = end;
-  return true;
-}
-
-/** 'rep from * to end, ending k1': the end was not the end. */
-function openLast(level: Level): void {
-  const last = level.items.at(-1);
-  if (last && 'goal' in last && 'left' in last.goal && last.goal.left === 0)
-    level.items[level.items.length - 1] = { ...last, goal: END };
 }
 
 function addStitch(c: Cursor, level: Level, item: Item, said: boolean): Fault | undefined {
@@ -255,36 +137,6 @@ function mergeIntoOne(level: Level, last: Item): Fault | undefined {
   return undefined;
 }
 
-const IN_ONE: Readonly<Record<string, StitchName>> = {
-  'k p': 'k1 p1',
-  'p k': 'k1 p1',
-  'k p k': 'k1 p1 k1',
-  'p k p': 'p1 k1 p1',
-  'k p k p': 'k1 p1 k1 p1',
-  'k p k p k': 'k1 p1 k1 p1 k1',
-  'k yo k': 'k1 yo k1',
-  'k yo k yo k': 'k1 yo k1 yo k1',
-};
-const BY_LOOPS: readonly (StitchName | undefined)[] = [
-  undefined,
-  undefined,
-  'inc',
-  'inc 2',
-  'inc 3',
-  'inc 4',
-];
-
-/** The stitch that '(k1, p1, k1) in next st' is. */
-function inOneStitch(items: readonly Item[]): StitchName | undefined {
-  const works: string[] = [];
-  for (const item of items) {
-    if (item.is !== 'stitches' || item.times > 9) return undefined;
-    for (let i = 0; i < item.times; i += 1)
-      works.push(item.work === 'k tbl' ? 'k' : item.work === 'p tbl' ? 'p' : item.work);
-  }
-  return IN_ONE[works.join(' ')] ?? BY_LOOPS[works.length];
-}
-
 function readBrackets(c: Cursor, level: Level, depth: number, close: string): Fault | undefined {
   c.at += 1;
   const inner = readLevel(c, close, depth + 1);
@@ -333,101 +185,4 @@ function readTimesFirst(c: Cursor, level: Level, depth: number): Fault | undefin
   }
   c.at = start;
   return expected(c, 'a stitch or a repeat');
-}
-
-function takeStars(c: Cursor): boolean {
-  if (!STARS.includes(peekText(c))) return false;
-  while (STARS.includes(peekText(c))) c.at += 1;
-  takes(c, 's');
-  return true;
-}
-
-function readStar(c: Cursor, level: Level): Fault | undefined {
-  takeStars(c);
-  if (level.star < 0 || level.star >= level.items.length) {
-    level.star = level.items.length;
-    return undefined;
-  }
-  const inner = level.items.splice(level.star);
-  level.star = -1;
-  level.starred = level.items.length;
-  const comma = c.at;
-  takes(c, ',', ';');
-  const spec = readSpec(c, false);
-  if (spec === undefined) c.at = comma;
-  level.items.push(repeated(inner, spec));
-  return undefined;
-}
-
-type Spec = { readonly times: number } | { readonly goal: Goal } | { readonly over: number };
-
-/** How often 'rep from *' goes: further times unless 'in all' is said. */
-function readSpec(c: Cursor, further: boolean): Spec | undefined {
-  const start = c.at;
-  takes(c, ',');
-  const times = readTimes(c);
-  if (times) return { times: totalOf(times, further) };
-  const goal = readGoal(c);
-  if (goal) return { goal };
-  if (takes(c, 'over', 'across', 'on', 'for')) {
-    takes(c, 'the');
-    takes(c, 'next', 'first');
-    const n = takeNumber(c);
-    if (n !== undefined && Number.isSafeInteger(n) && takePhrase(c, 'st|sts|stitches')) return { over: n };
-  }
-  c.at = start;
-  return undefined;
-}
-
-const totalOf = (times: Times, further: boolean): number => (further && !times.total ? times.n + 1 : times.n);
-
-function repeated(inner: Item[], spec: Spec | undefined): Item {
-  if (spec === undefined) return { is: 'group to', items: inner, goal: END };
-  if ('times' in spec) return { is: 'group', items: inner, times: spec.times };
-  if ('over' in spec) return { is: 'group over', items: inner, stitches: spec.over };
-  return { is: 'group to', items: inner, goal: spec.goal };
-}
-
-/** 'rep from * to end', 'repeat from * 3 times', 'rep between *s twice', 'rep to last st'. */
-function readRepeat(c: Cursor, level: Level): Fault | undefined {
-  c.at += 1;
-  takeAnyPhrase(c, 'instructions|directions', 'these|those|the sts|stitches|instructions|directions', 'this');
-  takes(c, 'from', 'between', 'bet', 'btw');
-  takes(c, 'first', '1st', 'the');
-  const starred = takeStars(c);
-  if (starred) {
-    const start = c.at;
-    takes(c, 'to', 'and', 'through', '-');
-    if (!takeStars(c)) c.at = start;
-  }
-  const inner = repeatedItems(level);
-  if (inner.length === 0) return expected(c, 'stitches before the repeat');
-  const spec = readSpec(c, true);
-  level.starred = level.items.length;
-  level.items.push(repeated(inner, spec));
-  return undefined;
-}
-
-/** What a 'rep' refers to: since the open star, the last starred group once more, or all so far. */
-function repeatedItems(level: Level): Item[] {
-  if (level.star >= 0 && level.star < level.items.length) {
-    const inner = level.items.splice(level.star);
-    level.star = -1;
-    return inner;
-  }
-  level.star = -1;
-  const last = level.items[level.starred];
-  if (last && (last.is === 'group' || last.is === 'group to')) {
-    if (level.starred === level.items.length - 1) level.items.pop();
-    return [...last.items];
-  }
-  return level.items.splice(0);
-}
-
-/** 'ending last rep k1 instead of k3': the last repeat stops before its last stitches. */
-function readLastRepeat(c: Cursor, level: Level): void {
-  takes(c, 'with', 'as', ',', ':');
-  const last = level.items.at(-1);
-  if (last?.is === 'group to' && takenBy(last.items.slice(0, -1)) !== undefined)
-    level.items.push(...last.items.slice(0, -1));
 }

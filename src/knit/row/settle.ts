@@ -194,7 +194,10 @@ function goalOf(goal: Goal, run: Run, following: number): { left: number } | Fau
 }
 
 function moveTo(run: Run, left: number, rate: number | undefined): void {
-  if (run.needle === undefined || run.taken === undefined) return move(run, undefined, undefined);
+  if (run.needle === undefined || run.taken === undefined) {
+    move(run, undefined, undefined);
+    return;
+  }
   const span = run.needle.stitches - left - run.taken;
   move(run, span, rate === undefined ? undefined : Math.round(span * rate));
 }
