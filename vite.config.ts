@@ -50,7 +50,7 @@ const guardedWorker: Plugin = {
     handler() {
       const path = join(outDir, 'sw.js');
       const worker = readFileSync(path, 'utf8');
-      writeFileSync(path, `(${refuseWrongTypes})(self);\n${worker}`);
+      writeFileSync(path, `(${refuseWrongTypes.toString()})(self);\n${worker}`);
     },
   },
 };

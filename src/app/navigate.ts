@@ -33,9 +33,3 @@ export function goInstead(href: string): void {
   history.replaceState(history.state, '', href);
   arrive();
 }
-
-/** Up to the screen that holds this one: a step back when she came from there, so that back never loops. */
-export function goUp(href: string): void {
-  if (trail.at(-2) === href) history.back();
-  else goInstead(href);
-}

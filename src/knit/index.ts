@@ -15,6 +15,15 @@ export { type Choices, startingDesign } from './garment/start.ts';
 export type { Warning } from './garment/warnings.ts';
 export { type Gauge, heightOf, MM_PER_INCH, widthOf } from './gauge.ts';
 export { type MakingUpStep, makingUp } from './making-up/making-up.ts';
+export type { ReadStitchPattern } from './pattern/check-pattern.ts';
+export {
+  type ReadLine,
+  type ReadOptions,
+  type ReadPattern,
+  type ReadPiece,
+  type ReadRow,
+  readPattern,
+} from './pattern/read-pattern.ts';
 export type { Said } from './piece/count/advice.ts';
 export { countAt } from './piece/count/count-at.ts';
 export { type Landmark, landmarksOf } from './piece/count/landmarks.ts';
@@ -31,15 +40,6 @@ export type { SlipCause } from './piece/count/slip.ts';
 export { type Check, type CountKnown, type Explanation, explainCount } from './piece/explain-count.ts';
 export { type Distinction, type Found, findPlace } from './piece/find-place.ts';
 export type { Garment, Swatch, Yarn } from './piece/garment.ts';
-export { type ReadStitchPattern } from './pattern/check-pattern.ts';
-export {
-  type ReadLine,
-  type ReadOptions,
-  type ReadPattern,
-  type ReadPiece,
-  type ReadRow,
-  readPattern,
-} from './pattern/read-pattern.ts';
 export { plan } from './piece/plan.ts';
 export {
   type Plan,

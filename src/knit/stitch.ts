@@ -105,8 +105,8 @@ const table = {
   hold: edge(1, 0),
   /** taken up again from a holder */
   take: edge(0, 1),
-  'rt': cable(2),
-  'lt': cable(2),
+  rt: cable(2),
+  lt: cable(2),
   c2f: cable(2),
   c2b: cable(2),
   c3f: cable(3),

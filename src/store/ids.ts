@@ -9,5 +9,3 @@ export function randomId(length: number): string {
 
 /** Ids that start with the device's own letters, so that a log tells which device wrote what. */
 export const entryId = (device: string): string => `${device}-${randomId(14)}`;
-
-export const deviceOf = (id: string): string => id.split('-', 1)[0] ?? '';

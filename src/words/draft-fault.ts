@@ -5,23 +5,12 @@ import { saysLength } from './measures.ts';
 import { sayIfKnown } from './say.ts';
 
 /** Figures of a draft's faults and cautions that are lengths in mm; the others are counts. */
-const lengths: ReadonlySet<string> = new Set([
-  ...[
-    'mm',
-    'most',
-    'least',
-    'ease',
-    'across',
-    'underarm',
-    'neck',
-    'band',
-    'length',
-    'armhole',
-    'waist',
-    'width',
-  ],
-  ...['opens', 'head', 'cap', 'depth', 'arm', 'cuff', 'top', 'front', 'back', 'hip', 'hem'],
-]);
+const lengths: ReadonlySet<string> = new Set(
+  (
+    'mm most least ease across underarm neck band length armhole waist width ' +
+    'opens head cap depth arm cuff top front back hip hem'
+  ).split(' '),
+);
 
 /** Why a garment cannot be drafted, or what to look at: needs the catalogues 'draft' and 'craft'. */
 export function saysDraftFault({

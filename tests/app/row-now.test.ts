@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { onNeedleAt, feelsAt, isShaping, nextShaping, rowAt } from '../../src/app/row-now.ts';
+import { feelsAt, isShaping, nextShaping, onNeedleAt, rowAt } from '../../src/app/row-now.ts';
 import { sampleGarment } from '../../src/knit/garment/sample.ts';
 import { plan } from '../../src/knit/piece/plan.ts';
 

@@ -85,7 +85,11 @@ const section = (): fc.Arbitrary<Section> =>
 const rows = (): fc.Arbitrary<readonly number[]> =>
   fc
     .tuple(fc.integer({ min: 1, max: 9 }), fc.array(fc.constantFrom(1, 2, 2, 2, 4, 6), { maxLength: 14 }))
-    .map(([first, gaps]) => gaps.reduce<number[]>((all, gap) => [...all, (all.at(-1) ?? 0) + gap], [first]))
+    .map(([first, gaps]) => {
+      const rising = [first];
+      for (const gap of gaps) rising.push((rising.at(-1) ?? 0) + gap);
+      return rising;
+    })
     .chain((list) => fc.constantFrom(list, []));
 
 const groups = (): fc.Arbitrary<readonly Group[]> =>

@@ -4,8 +4,8 @@ import { afterAll, expect, it } from 'vitest';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
-import { precacheList, workerReady } from './worker.ts';
 import { until } from './until.ts';
+import { precacheList, workerReady } from './worker.ts';
 
 afterAll(removeProfiles);
 

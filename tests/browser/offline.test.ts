@@ -10,7 +10,8 @@ import { cachedPaths, precacheList, runningVersion, workerReady } from './worker
 afterAll(removeProfiles);
 
 /** What no page asks for: the worker, the build's own notes, what is for installing or for readers elsewhere. */
-const notForOffline = /^sw\.js$|^\.vite\/|\.txt$|^icons\/.*\.png$|\.schema\.json$|^languages\.json$|^assets\/words-de-/;
+const notForOffline =
+  /^sw\.js$|^\.vite\/|\.txt$|^icons\/.*\.png$|\.schema\.json$|^languages\.json$|^assets\/words-de-/;
 
 /** Everything that a page may ask for. */
 const shippedFiles = () =>

@@ -57,7 +57,9 @@ export const workerStates = (page: Page): Promise<Record<'installing' | 'waiting
 export async function cachedPaths(page: Page): Promise<string[]> {
   const urls = await page.evaluate(async () => {
     const keys = await Promise.all(
-      (await caches.keys()).filter((name) => name.includes('precache')).map(async (name) => (await caches.open(name)).keys()),
+      (await caches.keys())
+        .filter((name) => name.includes('precache'))
+        .map(async (name) => (await caches.open(name)).keys()),
     );
     return keys.flat().map(({ url }) => url.slice(new URL('./', document.baseURI).href.length));
   });

@@ -34,8 +34,12 @@ export const chromiumEngine: Engine = {
       strangers: phone.strangers,
       newPage: () => phone.context.newPage(),
       tap: (x, y) => phone.page.touchscreen.tap(x, y),
-      kill: phone.kill,
+      kill: () => atMost(phone.kill(), 15_000),
       close: phone.close,
     };
   },
 };
+
+/** Goes on after so long: a driver may not notice that its browser is gone. */
+export const atMost = (work: Promise<unknown>, ms: number): Promise<void> =>
+  Promise.race([work, new Promise((resolve) => setTimeout(resolve, ms))]).then(() => undefined);

@@ -14,21 +14,6 @@ export interface CannotRun {
 
 export const cannotRun = (step: Figure | CannotRun): step is CannotRun => 'why' in step;
 
-/** A figure whose bar is a number that must be reached exactly. */
-export const exactly = (name: string, measured: number, bar: number): Figure => ({
-  name,
-  measured: String(measured),
-  bar: String(bar),
-  met: measured === bar,
-});
-
-export const atLeast = (name: string, measured: number, bar: number): Figure => ({
-  name,
-  measured: String(measured),
-  bar: `at least ${bar}`,
-  met: measured >= bar,
-});
-
 /** A line for each step, columns under one another. */
 export function printFigures(steps: readonly (Figure | CannotRun)[]): string {
   const width = Math.max(...steps.map(({ name }) => name.length));

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { firefox } from 'pwff';
 import { newProfile } from '../browser/drive.ts';
 import { pathOf } from './debian.ts';
-import type { Engine } from './engine.ts';
+import { atMost, type Engine } from './engine.ts';
 import { killTree, processWith } from './process-tree.ts';
 
 /** The long-term Firefox of the system, by way of WebDriver BiDi; later drivers ask it for what it has not. */
@@ -39,7 +39,7 @@ export const firefoxEngine: Engine = {
         const root = processWith(profile);
         if (root === undefined) throw new Error(`No Firefox runs with ${profile}.`);
         killTree(root);
-        await closed;
+        await atMost(closed, 3000);
       },
       close: () => context.close(),
     };

@@ -24,7 +24,8 @@ export async function killWhileTapping(
   engine: Engine,
   host: Served,
   times: number,
-  random: () => number = Math.random,
+  /** a kill comes at a random moment within this time, ms */
+  withinMs = 660,
 ): Promise<Kills> {
   const sum: Kills = { kills: 0, taps: 0, shown: 0, lost: 0, invented: 0, corrupted: [] };
   let machine = await engine.open();
@@ -32,7 +33,7 @@ export async function killWhileTapping(
   for (; sum.kills < times; sum.kills += 1) {
     const { row, of } = await rowInHand(machine.page);
     if (of - row < 80) await backToRowOne(machine, host.url);
-    const { before, shown, tapped } = await tapUntilKilled(machine, 60 + random() * 600);
+    const { before, shown, tapped } = await tapUntilKilled(machine, 60 + Math.random() * (withinMs - 60));
     machine = await engine.open(machine.profile);
     await openBack(machine.page, host.url);
     const stored = await storedOf(machine.page, sampleBack);

@@ -43,7 +43,8 @@ export const steps = {
       ...(await hosted(
         (host) => walk(firefoxEngine, host),
         (host) => tapInTwoTabs(firefoxEngine, host, times(100)),
-        async (host) => killFigure(firefoxEngine, await killWhileTapping(firefoxEngine, host, times(30))),
+        async (host) =>
+          killFigure(firefoxEngine, await killWhileTapping(firefoxEngine, host, times(30), 2500)),
       )),
       await startOffline(firefoxEngine, times(5)),
     ]),
@@ -58,7 +59,8 @@ export const steps = {
           ...(await hosted(
             (host) => walk(webkitEngine, host),
             (host) => loseStorage(host, times(5)),
-            async (host) => killFigure(webkitEngine, await killWhileTapping(webkitEngine, host, times(30))),
+            async (host) =>
+              killFigure(webkitEngine, await killWhileTapping(webkitEngine, host, times(30), 2500)),
           )),
           await startOffline(webkitEngine, times(5)),
           { name: 'WebKit: two windows', why: 'its remote inspector opens no second window' },

@@ -37,7 +37,7 @@ export async function watchRows(page: Page): Promise<Shown> {
   await page.evaluate((mark) => {
     const tell = () => {
       const row = /\d+/.exec(document.querySelector('.knitting-row strong')?.textContent ?? '')?.[0];
-      if (row !== undefined) console.debug(mark + (Number(row) - 1));
+      if (row !== undefined) console.info(mark + (Number(row) - 1));
     };
     const app = document.getElementById('app');
     if (app) new MutationObserver(tell).observe(app, { subtree: true, childList: true, characterData: true });

@@ -6,7 +6,7 @@ import { type Browser, type Page, webkit } from 'playwright-core';
 import { newProfile } from '../browser/drive.ts';
 import { until } from '../browser/until.ts';
 import { pathOf } from './debian.ts';
-import type { Engine, Machine } from './engine.ts';
+import { atMost, type Engine, type Machine } from './engine.ts';
 import { inspectorBridge } from './inspector-bridge.ts';
 import { killNow, killTree, treeOf } from './process-tree.ts';
 
@@ -45,7 +45,10 @@ export const webkitEngine: Omit<Engine, 'open'> & { open(profile?: string): Prom
     const end = async () => {
       killTree(pid);
       await exited;
-      await browser.close().catch(() => undefined);
+      await atMost(
+        browser.close().catch(() => undefined),
+        3000,
+      );
       await bridge.close();
     };
     return {

@@ -15,7 +15,9 @@ describe('published stitch patterns, read from text', () => {
   it('come out on the counts that garments use them on: 68, 77, 86, 95, 104 (Star Book No. 223)', () => {
     const crossRib = stitchPatterns.find(({ source }) => source.includes('cross-rib'))?.text ?? '';
     for (const count of [68, 77, 86, 95, 104]) {
-      const read = readPattern(`${crossRib}\n\nBACK\nCO ${count} sts. Work in cross rib for 8 rows. (${count} sts)`);
+      const read = readPattern(
+        `${crossRib}\n\nBACK\nCO ${count} sts. Work in cross rib for 8 rows. (${count} sts)`,
+      );
       expect(read.lines.flatMap(({ faults }) => faults)).toEqual([]);
     }
   });
@@ -34,10 +36,22 @@ CO 79 sts. Work in broken rib for 10 rows.`);
 describe('arithmetical slips of printed patterns', () => {
   const stockings = 'Mrs G. Cupples, The Stocking-Knitter’s Manual (PG 57273)';
   const slips: readonly (readonly [string, string])[] = [
-    [`${stockings}, 2–3 years, merino: 22 + 1 + 22 + 45 on 86`, 'CO 86 sts.\nNext row: K22, p1, k22, k45. (86 sts)'],
-    [`${stockings}, lambs’ wool: 12 + 1 + 12 + 25 on 52`, 'CO 52 sts.\nNext row: K12, p1, k12, k25. (52 sts)'],
-    [`${stockings}, 4–5 years, fingering: 17 + 1 + 17 + 33 on 66`, 'CO 66 sts.\nNext row: K17, p1, k17, k33. (66 sts)'],
-    ['Needlework Economies (PG 48050), toe: 4 fewer at a time from 65 never meets 20', 'CO 65 sts.\nDec 2 sts at each end of every other row until 20 sts remain.'],
+    [
+      `${stockings}, 2–3 years, merino: 22 + 1 + 22 + 45 on 86`,
+      'CO 86 sts.\nNext row: K22, p1, k22, k45. (86 sts)',
+    ],
+    [
+      `${stockings}, lambs’ wool: 12 + 1 + 12 + 25 on 52`,
+      'CO 52 sts.\nNext row: K12, p1, k12, k25. (52 sts)',
+    ],
+    [
+      `${stockings}, 4–5 years, fingering: 17 + 1 + 17 + 33 on 66`,
+      'CO 66 sts.\nNext row: K17, p1, k17, k33. (66 sts)',
+    ],
+    [
+      'Needlework Economies (PG 48050), toe: 4 fewer at a time from 65 never meets 20',
+      'CO 65 sts.\nDec 2 sts at each end of every other row until 20 sts remain.',
+    ],
   ];
   it.each(slips)('%s: is found at its line', (_, text) => {
     const read = readPattern(text);
@@ -46,6 +60,8 @@ describe('arithmetical slips of printed patterns', () => {
 
   it('says both figures: the text says 36, the instructions leave 35', () => {
     const read = readPattern('CO 37 sts.\nNext row: K2tog, k to last 2 sts, k2tog. (36 sts)');
-    expect(read.lines[1]?.faults.map(({ sentence }) => sentence)).toEqual(['The text says 36, the instructions leave 35.']);
+    expect(read.lines[1]?.faults.map(({ sentence }) => sentence)).toEqual([
+      'The text says 36, the instructions leave 35.',
+    ]);
   });
 });

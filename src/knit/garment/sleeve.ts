@@ -113,7 +113,7 @@ function topDown(
   const top = counts.low + 2 * steps.reduce((sum, step) => sum + step.by, 0);
   const down = [...stretches]
     .reverse()
-    .map(({ across: _, ...s }) => (s.name === 'cuff' ? { ...s, across: counts.cuff - counts.low } : s));
+    .map(({ across: _across, ...s }) => (s.name === 'cuff' ? { ...s, across: counts.cuff - counts.low } : s));
   return cutPart(down, {
     name: 'Sleeve',
     from: { castOn: top },

@@ -1,7 +1,6 @@
 import type { FabricName } from '../fabric.ts';
 import { type Fault, fault } from '../fault.ts';
 import type { Build, PieceBuild } from './build.ts';
-import { doRow } from './do-written.ts';
 import { MOST_STITCHES } from './make-row.ts';
 import { isDone, newPart, newPiece, setMark } from './part-build.ts';
 import type { Said, Statement } from './statement.ts';
@@ -174,5 +173,3 @@ export function definingHere(build: Build): NonNullable<Build['defining']> {
   build.defining = pattern;
   return pattern;
 }
-
-export { doRow };

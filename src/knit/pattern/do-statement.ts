@@ -1,7 +1,7 @@
 import { type Fault, fault } from '../fault.ts';
 import type { Build, PartBuild, PieceBuild } from './build.ts';
 import { facesOf } from './cycle.ts';
-import { doEven, workUntil } from './do-even.ts';
+import { doEven } from './do-even.ts';
 import { doAsFor } from './do-like.ts';
 import { doRepeatNamed, doRepeatRows } from './do-repeat.ts';
 import { countDiffers, doBindOff, doEvenly, doGroups, doShape, trackOf } from './do-shape.ts';
@@ -249,4 +249,4 @@ export function startMeanwhile(
   return true;
 }
 
-export { countDiffers, workUntil };
+export { countDiffers };

@@ -1,6 +1,6 @@
 import { type Cursor, cursorOver, peek, peekText, takes } from '../row/cursor.ts';
 import type { Token } from '../row/lex.ts';
-import type { PieceHeading, Statement } from './statement.ts';
+import type { Statement } from './statement.ts';
 
 const PIECES = new Set(
   (
@@ -265,5 +265,3 @@ const cleanName = (name: string): string =>
     .replace(/\b(pattern stitch|pattern|patt|stitch|st|pat|is|a|worked|over|the|on)\b/g, ' ')
     .replace(/\s+/g, ' ')
     .trim();
-
-export type { PieceHeading };

@@ -187,7 +187,7 @@ function namedRow(c: Cursor): Label | undefined {
 
 /** 'Decrease row' and 'Dec row' are one. */
 export const rowName = (word: string): string =>
-  /^dec/.test(word) ? 'dec' : /^inc/.test(word) ? 'inc' : word;
+  word.startsWith('dec') ? 'dec' : word.startsWith('inc') ? 'inc' : word;
 
 /** 'rep dec row every other row 3 times more', 'work inc row every 6th row until there are 60 sts'. */
 export function readRepeatNamed(c: Cursor): Statement | undefined {

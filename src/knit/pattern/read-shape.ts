@@ -1,7 +1,6 @@
 import {
   type Cursor,
   peek,
-  peekNumber,
   peekText,
   sees,
   seesPhrase,
@@ -289,5 +288,3 @@ export const skipEnding = (c: Cursor): void => {
   const { end, endEdge } = ending(c);
   if (end === undefined && endEdge === undefined) c.at = start;
 };
-
-export const seesNumber = (c: Cursor): boolean => peekNumber(c) !== undefined;

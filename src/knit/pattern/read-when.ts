@@ -98,7 +98,7 @@ interface RowKind {
 /** 'other', 'alternate', '4th', 'RS', '3 rd', 'second'. */
 function readRowKind(c: Cursor): RowKind | undefined {
   if (takes(c, 'other', 'alt', 'alternate', 'altn', 'second', 'alternating'))
-    return { every: 2, ...(readAnd(c) ?? {}) };
+    return { every: 2, ...readAnd(c) };
   if (takes(c, 'third')) return { every: 3 };
   if (takes(c, 'fourth')) return { every: 4 };
   if (takes(c, 'fifth')) return { every: 5 };
@@ -112,7 +112,7 @@ function readRowKind(c: Cursor): RowKind | undefined {
   const suffix = peekText(c, 1);
   if (/^(st|nd|rd|th)$/.test(suffix)) {
     c.at += 2;
-    return { every: n, ...(readAnd(c) ?? {}) };
+    return { every: n, ...readAnd(c) };
   }
   return undefined;
 }

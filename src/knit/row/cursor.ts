@@ -79,10 +79,6 @@ function wordsOf(phrase: string): readonly (readonly string[])[] {
   return words;
 }
 
-export function skipMarks(c: Cursor, ...marks: readonly string[]): void {
-  while (!atEnd(c) && marks.includes(peekText(c))) c.at += 1;
-}
-
 /** What was expected where the text says something else. */
 export function expected(c: Cursor, what: string): Fault {
   const token = peek(c);

@@ -101,7 +101,7 @@ const named = (name: string): StitchName | undefined => (isStitchName(name) ? na
 function knitOrPurl(c: Cursor): { n: number; purl: boolean } | undefined {
   const purl = /^(p|purl)$/.test(peekText(c));
   if (!takes(c, 'k', 'knit', 'p', 'purl')) return undefined;
-  takePhrase(c, 'the') || takePhrase(c, 'next');
+  if (!takePhrase(c, 'the')) takePhrase(c, 'next');
   if (peek(c)?.kind !== 'number') return { n: 1, purl };
   const n = takeNumber(c) ?? 1;
   takeSts(c);

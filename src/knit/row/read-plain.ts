@@ -95,14 +95,10 @@ function readCounted(c: Cursor, base: 'k' | 'p', n: number, glued: boolean): Rea
 function together(c: Cursor, base: 'k' | 'p', n: number, back = false): ReadItem | undefined {
   const tbl = takeAnyPhrase(c, '- tbl', ...TBL, 'b', 'in back of st|sts|loops') || back;
   const name = `${base}${n}tog${tbl ? ' tbl' : ''}`;
-  const times = readEach(c);
-  if (isStitchName(name)) return counted(name, times);
+  if (isStitchName(name)) return counted(name, 1);
   const plain = `${base}${n}tog`;
-  return isStitchName(plain) ? counted(plain, times) : undefined;
+  return isStitchName(plain) ? counted(plain, 1) : undefined;
 }
-
-/** 'k2tog twice' is read by the row; here only 'k2tog over next 8 sts' is left alone. */
-const readEach = (_: Cursor): number => 1;
 
 function readUncounted(c: Cursor, base: 'k' | 'p'): ReadItem | undefined {
   if (takes(c, 'tog', 'together')) return counted(`${base}2tog`, 1);
@@ -170,7 +166,7 @@ const readBack = (c: Cursor, base: 'k' | 'p'): ReadItem | undefined =>
 export function ofNext(c: Cursor): number {
   const start = c.at;
   if (!takes(c, 'of', 'in', 'into')) {
-    takes(c, 'next') && takeSts(c);
+    if (takes(c, 'next')) takeSts(c);
     return 1;
   }
   takes(c, 'each', 'every');

@@ -38,7 +38,7 @@ export function OpenBackup() {
     <Card label={say('backup.openTitle')}>
       <h2>{say('backup.openTitle')}</h2>
       <p>{say('backup.openHelp')}</p>
-      <div class="backup-drop" onDragOver={(event) => event.preventDefault()} onDrop={drop}>
+      <fieldset class="backup-drop" onDragOver={(event) => event.preventDefault()} onDrop={drop}>
         <input
           ref={input}
           class="spoken"
@@ -56,7 +56,7 @@ export function OpenBackup() {
           {say('backup.choose')}
         </Button>
         <span>{say('backup.drop')}</span>
-      </div>
+      </fieldset>
       <Outcome step={step} go={go} />
     </Card>
   );

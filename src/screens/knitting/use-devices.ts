@@ -1,9 +1,10 @@
 import { useEffect } from 'preact/hooks';
+import type * as DevicesModule from '../../app/device/all.ts';
 import { finishRow, undoRow } from '../../app/intents/knit.ts';
 import { settings } from '../../app/settings.ts';
 import { languageTag } from '../../words/say.ts';
 
-type Devices = typeof import('../../app/device/all.ts');
+type Devices = typeof DevicesModule;
 
 const turns = { forward: () => void finishRow(), back: () => void undoRow() };
 

@@ -141,6 +141,7 @@ export const photoText = v.strictObject({
 /** Fails to compile when a record learns a field that its shape would refuse: such a backup could not be read back. */
 type Learned<T, Shape extends v.GenericSchema> =
   Exclude<keyof T, keyof v.InferOutput<Shape>> extends never ? true : never;
+/** @proof */
 export const learned: [
   Learned<GarmentRecord, typeof garmentRecord>,
   Learned<PieceRecord, typeof piece>,

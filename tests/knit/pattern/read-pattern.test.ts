@@ -5,16 +5,21 @@ import { printRow } from '../../../src/knit/row/print.ts';
 /** How patterns are usually worded: common practice, no published source. Gauge 20 × 28 in 10 cm: a row is 3.571 mm. */
 const gauge = { stitches: 20, rows: 28 };
 
-const rows = (text: string, line: number, options: ReadOptions = {}) => readPattern(text, options).lines[line]?.rows ?? [];
-const counts = (text: string, options: ReadOptions = {}) => readPattern(text, options).lines.map(({ after }) => after);
-const shaped = (text: string, line: number) => rows(text, line).flatMap(({ before, after }, i) => (before === after ? [] : [i + 1]));
+const rows = (text: string, line: number, options: ReadOptions = {}) =>
+  readPattern(text, options).lines[line]?.rows ?? [];
+const counts = (text: string, options: ReadOptions = {}) =>
+  readPattern(text, options).lines.map(({ after }) => after);
+const shaped = (text: string, line: number) =>
+  rows(text, line).flatMap(({ before, after }, i) => (before === after ? [] : [i + 1]));
 const said = (text: string, line: number, options: ReadOptions = {}) =>
   rows(text, line, options).map(({ side, steps }) => `${side}: ${printRow(steps)}`);
-const told = (text: string, options: ReadOptions = {}) => readPattern(text, options).lines.flatMap(({ faults }) => faults.map(({ code }) => code));
+const told = (text: string, options: ReadOptions = {}) =>
+  readPattern(text, options).lines.flatMap(({ faults }) => faults.map(({ code }) => code));
 
 describe('lengths', () => {
   it('become the rows that the gauge makes of them, rounded to the side asked for', () => {
-    const text = 'Cast on 60 sts.\nWork in st st until piece measures 10 cm from cast-on edge, ending with a WS row.';
+    const text =
+      'Cast on 60 sts.\nWork in st st until piece measures 10 cm from cast-on edge, ending with a WS row.';
     // 100 mm are 28 rows; the 28th is a WS row
     expect(rows(text, 1, { gauge })).toHaveLength(28);
     expect(rows(text.replace('WS', 'RS'), 1, { gauge }).at(-1)?.side).toBe('RS');
@@ -44,7 +49,8 @@ Work even until piece measures 20 cm from beg.`;
 Row 1: *K1, p1; rep from * to end. Row 2: *P1, k1; rep from * to end.
 Rep rows 1 and 2 until piece measures 10 cm.
 Dec 1 st at each end of every RS row 3 times.`;
-    const at = (n: number) => readPattern(text, { stretches: { 'piece/1': n } }).lines.flatMap((line) => line.rows);
+    const at = (n: number) =>
+      readPattern(text, { stretches: { 'piece/1': n } }).lines.flatMap((line) => line.rows);
     const [short, long] = [at(10), at(14)];
     expect(long.slice(0, 12)).toEqual(short.slice(0, 12));
     expect(long.length - short.length).toBe(4);
@@ -59,21 +65,29 @@ Dec 1 st at each end of every RS row 3 times.`;
   });
 
   it('already passed are told', () => {
-    expect(told('Cast on 20 sts.\nKnit 60 rows.\nWork even until piece measures 10 cm.', { gauge })).toEqual(['longer already']);
+    expect(told('Cast on 20 sts.\nKnit 60 rows.\nWork even until piece measures 10 cm.', { gauge })).toEqual([
+      'longer already',
+    ]);
   });
 });
 
 describe('rows of shaping', () => {
   it('‘next and every foll 4th row to 12 sts’ lie on rows 1, 5, 9, 13', () => {
-    expect(shaped('CO 20 sts.\nDec 1 st at each end of next and every foll 4th row to 12 sts.', 1)).toEqual([1, 5, 9, 13]);
+    expect(shaped('CO 20 sts.\nDec 1 st at each end of next and every foll 4th row to 12 sts.', 1)).toEqual([
+      1, 5, 9, 13,
+    ]);
   });
 
   it('‘5th and every foll 6th row until 26 sts’ lie on rows 5, 11, 17', () => {
-    expect(shaped('CO 20 sts.\nInc 1 st at each end of 5th and every foll 6th row until there are 26 sts.', 1)).toEqual([5, 11, 17]);
+    expect(
+      shaped('CO 20 sts.\nInc 1 st at each end of 5th and every foll 6th row until there are 26 sts.', 1),
+    ).toEqual([5, 11, 17]);
   });
 
   it('‘every other row 3 times, then every row twice’ go on from one another', () => {
-    expect(shaped('CO 30 sts.\nDec 1 st each side every other row 3 times, then every row twice.', 1)).toEqual([1, 3, 5, 6, 7]);
+    expect(
+      shaped('CO 30 sts.\nDec 1 st each side every other row 3 times, then every row twice.', 1),
+    ).toEqual([1, 3, 5, 6, 7]);
   });
 
   it('‘this and every 3rd row 14 times more’ are fifteen (Bulkies, Book No. 006: rows 4 to 46)', () => {
@@ -83,8 +97,12 @@ describe('rows of shaping', () => {
   });
 
   it('‘next and every foll 4th row 4 times’ are four in all; ‘next row, then every 4th row 4 times’ five', () => {
-    expect(shaped('CO 30 sts.\nDec 1 st at each end of next and every foll 4th row 4 times.', 1)).toHaveLength(4);
-    expect(shaped('CO 30 sts.\nDec 1 st at each end of next row, then every 4th row 4 times.', 1)).toHaveLength(5);
+    expect(
+      shaped('CO 30 sts.\nDec 1 st at each end of next and every foll 4th row 4 times.', 1),
+    ).toHaveLength(4);
+    expect(
+      shaped('CO 30 sts.\nDec 1 st at each end of next row, then every 4th row 4 times.', 1),
+    ).toHaveLength(5);
   });
 
   it('at the same time run beside each other, each to its own end', () => {
@@ -122,7 +140,9 @@ Complete to match first side, reversing shaping.`;
   it('divided at a turn are two sides, the second the mirror image of the first', () => {
     const [piece] = readPattern(divided).pieces;
     expect(told(divided)).toEqual([]);
-    expect(piece?.plan.ok && piece.plan.value.parts.map(({ name, start, left }) => [name, start, left])).toEqual([
+    expect(
+      piece?.plan.ok && piece.plan.value.parts.map(({ name, start, left }) => [name, start, left]),
+    ).toEqual([
       ['body', 60, 60],
       ['right side', 20, 0],
       ['left side', 40, 0],
@@ -131,9 +151,12 @@ Complete to match first side, reversing shaping.`;
   });
 
   it('bound off in the middle part there; a buttonhole closed by the next row does not', () => {
-    const parted = readPattern('CO 30 sts.\nRow 1: K10, BO 10, k to end.\nDec 1 st at neck edge of next row.').pieces[0];
+    const parted = readPattern('CO 30 sts.\nRow 1: K10, BO 10, k to end.\nDec 1 st at neck edge of next row.')
+      .pieces[0];
     expect(parted?.recipe.parts).toHaveLength(3);
-    const buttonhole = readPattern('CO 30 sts.\nRow 1: K4, BO 2, k to end.\nRow 2: K to last 4 sts, CO 2, k4. (30 sts)').pieces[0];
+    const buttonhole = readPattern(
+      'CO 30 sts.\nRow 1: K4, BO 2, k to end.\nRow 2: K to last 4 sts, CO 2, k4. (30 sts)',
+    ).pieces[0];
     expect(buttonhole?.recipe.parts).toHaveLength(1);
   });
 
@@ -178,7 +201,9 @@ Next row: K10 [12: 14], k2tog, k to end.`;
   });
 
   it('in a list of another length are told', () => {
-    expect(told('Sizes: S (M, L)\nCast on 80 (88, 96) sts.\nK10 (12, 14, 16), k to end.')).toContain('sizes differ');
+    expect(told('Sizes: S (M, L)\nCast on 80 (88, 96) sts.\nK10 (12, 14, 16), k to end.')).toContain(
+      'sizes differ',
+    );
   });
 });
 

@@ -1,0 +1,65 @@
+import type { Page } from 'playwright-core';
+import { afterAll, describe, expect, it } from 'vitest';
+import { parseRoute, patterns, type ScreenName } from '../../src/app/routes.ts';
+import { dist } from '../run/built.ts';
+import { serve } from '../run/serve.ts';
+import { openPhone, removeProfiles } from './drive.ts';
+import { knitterAt } from './knitter.ts';
+
+afterAll(removeProfiles);
+
+/** Addresses that are opened from outside, or that lead on by themselves. */
+const notTapped: readonly ScreenName[] = ['openLink', 'continue', 'sample'];
+
+/** Addresses of the links that can be tapped on the page as it stands. */
+const linksOn = (page: Page) =>
+  page
+    .locator('a[href*="#/"]:visible')
+    .evaluateAll((all) => [...new Set(all.map((link) => new URL((link as HTMLAnchorElement).href).hash))]);
+
+async function opened(page: Page, url: string, hash: string): Promise<void> {
+  await page.goto(`${url}${hash}`);
+  await page.getByRole('heading', { level: 1 }).first().waitFor();
+  await page.waitForTimeout(500);
+}
+
+describe('from the workbasket', () => {
+  it('every screen is at most three taps away', async () => {
+    const host = await serve({ root: dist });
+    const phone = await openPhone();
+    const { page } = phone;
+    const knitter = knitterAt(page, host.url);
+    await knitter.openSample();
+    await knitter.knit(1);
+    const taps = new Map<ScreenName, number>([['workbasket', 0]]);
+    let here = ['#/'];
+    for (let tap = 1; tap <= 3; tap += 1) {
+      const next: string[] = [];
+      const reach = (hashes: readonly string[], after: number) => {
+        for (const hash of hashes) {
+          const screen = parseRoute(hash)?.screen;
+          if (screen === undefined || taps.has(screen)) continue;
+          taps.set(screen, after);
+          if (after === tap) next.push(hash);
+        }
+      };
+      for (const hash of here) {
+        await opened(page, host.url, hash);
+        reach(await linksOn(page), tap);
+        const tools = page.getByRole('button', { name: 'Tools', exact: true });
+        if ((await tools.count()) === 0 || tap === 3) continue;
+        await tools.tap();
+        await page.getByRole('link', { name: /^Check the count/ }).waitFor();
+        reach(await linksOn(page), tap + 1);
+      }
+      here = next;
+    }
+    const far = (Object.keys(patterns) as ScreenName[]).filter(
+      (screen) => !taps.has(screen) && !notTapped.includes(screen),
+    );
+    expect(far).toEqual([]);
+    expect(Math.max(...taps.values())).toBeLessThanOrEqual(3);
+    await phone.close();
+    await host.close();
+  }, 180_000);
+});
