@@ -1,5 +1,5 @@
 import type { FabricName } from '../fabric.ts';
-import { faceOf } from '../piece/row-of.ts';
+import { faceOf } from '../piece/row-setting.ts';
 import { addRun, type Run, shorten } from '../row/shorten.ts';
 import type { Step } from '../row/step.ts';
 

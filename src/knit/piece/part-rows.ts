@@ -6,7 +6,8 @@ import { workRow } from '../row/work.ts';
 import { type Columns, freshColumns, grownLeft } from './needle.ts';
 import type { PlannedRow, PlannedSection, ShapingMark } from './planned.ts';
 import type { Edge, PartRecipe, Section } from './recipe.ts';
-import { allWorked, buildRow, type RowSetting, type Unworked } from './row-of.ts';
+import { buildRow } from './row-of.ts';
+import { allWorked, type RowSetting, type Unworked } from './row-setting.ts';
 import { groupOnWrongSide, type RowShaping, shapingByRow } from './row-shaping.ts';
 import { marksOfSteps } from './worded-marks.ts';
 

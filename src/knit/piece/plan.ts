@@ -10,7 +10,7 @@ import { partWidths, rightEdgeShift } from './part-shape.ts';
 import type { Plan, PlannedPart, PlannedRow, PlannedSection } from './planned.ts';
 import { provePart } from './prove.ts';
 import type { PartRecipe, Recipe } from './recipe.ts';
-import { allWorked } from './row-of.ts';
+import { allWorked } from './row-setting.ts';
 
 /**
  * Spells a recipe out row by row and works every row over its stitches.

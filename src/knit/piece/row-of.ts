@@ -1,41 +1,16 @@
-import { type FabricName, fabrics } from '../fabric.ts';
-import { type Fault, fault, ok, type Result, refuse } from '../fault.ts';
+import { fabrics } from '../fabric.ts';
+import { type Fault, ok, type Result, refuse } from '../fault.ts';
 import { addRun, type Run } from '../row/shorten.ts';
-import type { Side } from '../row/step.ts';
-import { spread } from '../shape/spread.ts';
 import type { StitchName } from '../stitch.ts';
+import { acrossRow } from './across-row.ts';
 import { decreaseFor, leansLeftAt, makeFor, widthOf } from './edge-stitch.ts';
-import { type Columns, freshColumns, grownLeft, grownRight, without } from './needle.ts';
+import { type Columns, grownLeft, grownRight, without } from './needle.ts';
 import type { ShapingMark } from './planned.ts';
 import type { Edge } from './recipe.ts';
+import { isCount, mixed, noCentre, tooFew } from './row-faults.ts';
+import { allWorked, type BuiltRow, faceOf, type RowSetting, type Unworked } from './row-setting.ts';
 import type { EdgeWork, RowShaping } from './row-shaping.ts';
-
-/** One row still to be put into words: its stitches in the order worked, and the needle after it. */
-export interface BuiltRow {
-  readonly runs: readonly Run[];
-  readonly columns: Columns;
-  readonly marks: readonly ShapingMark[];
-}
-
-/** Where a row is worked: which fabric, which of its rows, from which side. */
-export interface RowSetting {
-  readonly fabric: FabricName;
-  /** rows of the piece worked before it; even on RS rows */
-  readonly phase: number;
-  readonly side: Side;
-  readonly slipped: boolean;
-  /** column of the centre stitch, where the section shapes at the middle */
-  readonly centre: number | undefined;
-  /** stitches left unworked at either edge by the short rows so far */
-  readonly unworked?: Unworked;
-}
-
-export interface Unworked {
-  readonly right: number;
-  readonly left: number;
-}
-
-export const allWorked: Unworked = { right: 0, left: 0 };
+import { slipFirst } from './slip-first.ts';
 
 /** Builds a shaped or plain row over the needle. Faults: 'not enough stitches', 'too many for one row', 'mixed shaping'. */
 export function buildRow(
@@ -46,17 +21,6 @@ export function buildRow(
   if (shaping?.across !== undefined) return acrossRow(columns, shaping, setting);
   const row = new RowInWork(columns, setting);
   return shaping ? row.shaped(shaping) : row.plain();
-}
-
-/** The face of a column on this row: what is worked there so that the fabric goes on as established. */
-export function faceOf({ fabric, phase, side }: RowSetting): (column: number) => 'k' | 'p' {
-  const { rows } = fabrics[fabric];
-  const face = rows[phase % rows.length] ?? 'k';
-  const flip = side === 'WS';
-  return (column) => {
-    const shown = face[((column % face.length) + face.length) % face.length];
-    return (shown === 'k') === flip ? 'p' : 'k';
-  };
 }
 
 class RowInWork {
@@ -270,67 +234,3 @@ class RowInWork {
     this.columns = edge === 'right' ? grownRight(this.columns, count) : grownLeft(this.columns, count);
   }
 }
-
-const unworkedIn = ({ unworked = allWorked }: RowSetting): number => unworked.right + unworked.left;
-
-/** A slipped selvedge: the row's first stitch is slipped, unless shaping needs it. */
-function slipFirst(runs: Run[]): void {
-  const first = runs[0];
-  if (!first || (first.work !== 'k' && first.work !== 'p')) return;
-  runs.splice(0, 1);
-  if (first.times > 1) runs.unshift({ work: first.work, times: first.times - 1 });
-  runs.unshift({ work: 'sl', times: 1 });
-}
-
-/** Increases or decreases spread over the row; the columns are counted anew afterwards. */
-function acrossRow(columns: Columns, shaping: RowShaping, setting: RowSetting): Result<BuiltRow> {
-  const by = shaping.across ?? 0;
-  if (Object.keys(shaping).length > 1 || unworkedIn(setting) > 0) return refuse(mixed());
-  const laid = spread(columns.length, by);
-  if (!laid.ok) return laid;
-  const order = setting.side === 'RS' ? columns : [...columns].reverse();
-  const face = faceOf(setting);
-  const runs: Run[] = [];
-  let next = 0;
-  const work = (count: number): void => {
-    for (let i = 0; i < count; i += 1) addRun(runs, face(order[next + i] ?? 0), 1);
-    next += count;
-  };
-  laid.value.groups.forEach((group, i) => {
-    work(group);
-    if (i === laid.value.groups.length - 1) return;
-    const facing = face(order[Math.min(next, order.length - 1)] ?? 0);
-    if (by > 0) addRun(runs, facing === 'k' ? 'm1' : 'm1p', 1);
-    else {
-      addRun(runs, facing === 'k' ? 'k2tog' : 'p2tog', 1);
-      next += 2;
-    }
-  });
-  if (setting.slipped) slipFirst(runs);
-  return ok({
-    runs,
-    columns: freshColumns(columns.length + by),
-    marks: [{ kind: 'across', edge: 'across', by }],
-  });
-}
-
-const isCount = (n: number): boolean => Number.isSafeInteger(n) && n > 0;
-
-const tooFew = (need: number, have: number): Fault =>
-  fault(
-    'not enough stitches',
-    'This row needs {need} stitches for its shaping and {have} are on the needle; shape less often or cast on more.',
-    { need, have },
-  );
-
-const mixed = (): Fault =>
-  fault(
-    'mixed shaping',
-    'Stitches spread across a row, and groups at its edges, each need a row of their own.',
-  );
-
-const noCentre = (): Fault =>
-  fault(
-    'no centre stitch',
-    'The decrease at the middle needs a centre stitch with at least one stitch on either side of it.',
-  );

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { fabricNames } from '../../knit/fabric.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
-import type { PartRecipe, Recipe, Section, Shaping } from '../../knit/piece/recipe.ts';
+import type { Section, Shaping } from '../../knit/piece/recipe.ts';
 import type { Step } from '../../knit/row/step.ts';
 import { stitchNames } from '../../knit/stitch.ts';
 import { stepWeight } from './step-weight.ts';

@@ -18,7 +18,6 @@ export const words: Translation<typeof english> = {
   paceHint: 'Wie schnell, und wann es fertig ist.',
   together: 'Zwei auf einer Nadel',
   togetherHint: 'Beide zugleich stricken, jedes mit eigener Stelle.',
-
   rowsDone: { one: '{count} Reihe ist gestrickt.', other: '{count} Reihen sind gestrickt.' },
   planned: {
     one: 'Der Plan hat {count} Masche auf der Nadel.',
@@ -41,7 +40,6 @@ export const words: Translation<typeof english> = {
   lookNone: 'Etwas anderes, oder ich erkenne es nicht',
   lookedDone: 'Deine Antwort hat sie so geordnet.',
   lookAgain: 'Neu antworten',
-
   'cause place ahead': 'Die Stelle ist zu weit',
   'cause place behind': 'Die Stelle hinkt nach',
   'cause shaping missed': 'Eine Formreihe wurde vergessen',
@@ -53,7 +51,6 @@ export const words: Translation<typeof english> = {
   'cause stray yarn-over': 'Eine Masche kam aus Versehen dazu',
   'cause group miscounted': 'Eine Gruppe wurde falsch gezählt',
   'cause unknown': 'Ein einzelnes Versehen erklärt es nicht',
-
   'sign place ahead':
     'Die Zahl stimmt, wenn {list} Reihen gestrickt sind. Zähle die Reihen, auch die über der letzten Formreihe.',
   'sign place behind':
@@ -87,7 +84,6 @@ export const words: Translation<typeof english> = {
   'sign group miscounted': 'Reihe {list}: Zähle die Maschen der Stufe.',
   'sign unknown':
     'Zwischen Reihe {from} und Reihe {to} muss mehr als eines geschehen sein, oder die Zahl ist falsch.',
-
   'do set place': 'Stelle setzen: {row} Reihen sind gestrickt',
   'do rip back': {
     one: 'Bis Reihe {row} aufribbeln ({count} Reihe)',
@@ -113,7 +109,6 @@ export const words: Translation<typeof english> = {
   'do accept': 'Die Zahl lassen und den Rest neu planen',
   'do count again': 'Zähle noch einmal, in Zehnern.',
   'do find the place': 'Meine Stelle finden',
-
   'look rows above': 'Wie viele Reihen liegen zwischen {landmark} und der Nadel?',
   'look trace':
     'Zieh das Gestrick in die Breite und halte es gegen das Licht. Was siehst du ab hier: {landmark}?',
@@ -132,13 +127,11 @@ export const words: Translation<typeof english> = {
   noShaping: 'keine zu sehen',
   rowsAbove: { one: '{count} Reihe über der letzten', other: '{count} Reihen über der letzten' },
   asPlanned: '{what} (wie geplant)',
-
   'mark start': 'Anfang des Teils',
   'mark fabric': 'Oberkante von „{before}“ (Reihe {row})',
   'mark group': 'Stufe {edge} (Reihe {row})',
   'mark spread': 'Verteilreihe (Reihe {row})',
   'mark lifeline': 'Sicherungsfaden (Reihe {row})',
-
   findIntro: 'Sag, was du siehst; jede Antwort lässt weniger Reihen übrig. Lass weg, was du nicht weißt.',
   seeStitches: 'Maschen auf der Nadel',
   seeFrom: 'Gezählt ab',
@@ -170,7 +163,6 @@ export const words: Translation<typeof english> = {
   'tell height': 'Höhe',
   showsAt: 'bei Reihe {row}: {what}',
   placeSet: 'Die Stelle ist gesetzt: {rows} Reihen sind gestrickt.',
-
   ripTo: 'Reihen, die bleiben',
   ripToHint: 'Jetzt ist Reihe {rows} gestrickt.',
   ripLifeline: 'Sicherungsfaden in Reihe {row}',
