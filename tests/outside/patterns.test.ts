@@ -51,7 +51,7 @@ describe('published garments, read from text', () => {
           for (const { steps, before, after } of part.rows) {
             expect(workRow(steps, before)).toMatchObject({ ok: true, value: { after } });
           }
-          const end = ends[`${recipe.name}/${part.name}`];
+          const end = ends[`${recipe.name.toLowerCase()}/${part.name}`];
           if (end) expect({ part: part.name, left: part.left }).toEqual({ part: part.name, left: end[size] });
         }
       }

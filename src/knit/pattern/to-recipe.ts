@@ -9,12 +9,15 @@ export function recipeOf(build: Build, piece: PieceBuild): Recipe | undefined {
   );
   if (parts.length === 0 || parts[0]?.start === 0) return undefined;
   return {
-    name: piece.name,
+    name: titled(piece.name),
     makes: piece.makes,
     ...(build.gauge === undefined ? {} : { gauge: mainGauge(build.gauge) }),
     parts: [...parts.map((part) => partRecipe(piece, part)), ...stillResting(piece)],
   };
 }
+
+/** Headings are read in small letters; a piece is called 'Left front'. */
+const titled = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1);
 
 const mainGauge = (gauge: Gauge): Gauge => ({ stitches: gauge.stitches, rows: gauge.rows });
 

@@ -40,5 +40,8 @@ export const words: Translation<typeof english> = {
     'Nach seinen {rows} Reihen hat das Muster {after} Maschen, begonnen hat es mit {start}.',
   'sizes differ':
     'Die Größen stimmen hier nicht überein. Nenne für jede Größe eine Zahl, oder nimm eine Größe allein.',
+  'rows already worked': 'Diese Strecke hat schon {worked} Reihen; {rows} kann sie nicht haben.',
+  'side of the last row': 'Mit {rows} Reihen begänne die nächste auf der anderen Seite. Eine Reihe mehr oder weniger.',
+  'text reads otherwise': 'Der Text wird nicht mehr so gelesen wie beim Stricken dieser Reihen. Die Reihen bleiben, wie sie sind.',
   'no sizes': 'Wähle eine Größe.',
 };

@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
+import { restretch, stretchAt } from '../../../src/knit/pattern/stretch.ts';
+
+const text = `BACK
+Cast on 40 sts.
+Work in k2, p2 rib for 4 rows.
+Work in st st until piece measures 30 cm, ending with a WS row.
+BO 3 sts at beg of next 2 rows.
+Dec 1 st at each end of every RS row 4 times.
+BO.`;
+
+function open() {
+  const [piece] = readPattern(text).pieces;
+  if (!piece?.plan.ok) throw new Error('not a plan');
+  const planned = piece.plan.value.parts[0];
+  if (!planned) throw new Error('no part');
+  return planned;
+}
+
+/** At the end of the open stretch, all six rows worked. */
+function wishAtEnd() {
+  const planned = open();
+  const stretch = stretchAt(planned, 6);
+  if (!stretch) throw new Error('no stretch');
+  return { text, options: {}, piece: 0, part: 0, stretch, planned, worked: 6 };
+}
+
+describe('a stretch given as a length', () => {
+  it('is known while she is in it, and at its end, and nowhere else', () => {
+    const part = open();
+    expect(stretchAt(part, 2)).toBeUndefined();
+    expect(stretchAt(part, 4)).toMatchObject({
+      id: 'back/1',
+      mm: 300,
+      open: true,
+      endSide: 'WS',
+      worked: 0,
+    });
+    expect(stretchAt(part, 6)).toMatchObject({ worked: 2, left: 0 });
+    expect(stretchAt(part, 7)).toBeUndefined();
+  });
+
+  it('grows two rows at a time until it is long enough; what follows stays as it was', () => {
+    const wish = wishAtEnd();
+    const longer = restretch({ ...wish, rows: 84 });
+    if (!longer.ok) throw new Error(longer.faults[0]?.sentence);
+    const part = longer.value.parts[0];
+    const before = wish.planned.rows;
+    expect(part?.rows.slice(0, 6)).toEqual(before.slice(0, 6));
+    expect(part?.rows.length).toBe(before.length + 82);
+    const tail = (rows: typeof before) =>
+      rows.slice(-11).map(({ side, steps, after }) => ({ side, steps, after }));
+    expect(tail(part?.rows ?? [])).toEqual(tail(before));
+    expect(longer.value.options.stretches).toEqual({ 'back/1': 84 });
+  });
+
+  it('ends where she says so, but not before the rows that she has worked, nor on the other side', () => {
+    const wish = wishAtEnd();
+    const code = (rows: number) => {
+      const done = restretch({ ...wish, rows });
+      return done.ok ? 'done' : done.faults[0]?.code;
+    };
+    expect(code(2)).toBe('done');
+    expect(code(0)).toBe('rows already worked');
+    expect(code(5)).toBe('side of the last row');
+  });
+});
