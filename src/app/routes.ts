@@ -30,6 +30,8 @@ export const patterns = {
   editGarment: '/edit/:garment',
   /** a garment from measures and a swatch */
   draft: '/draft',
+  /** a garment from a pattern's text */
+  read: '/read',
 } as const satisfies Record<string, string>;
 
 export type ScreenName = keyof typeof patterns;

@@ -14,7 +14,7 @@ import { isDone } from './part-build.ts';
 import { runFlow } from './run-flow.ts';
 import { sizeNames } from './size-names.ts';
 import { countSizes } from './sizes.ts';
-import { recipeOf } from './to-recipe.ts';
+import { recipeOf, titled } from './to-recipe.ts';
 
 export interface ReadOptions {
   /** which size, counting from 0; the first one unless said */
@@ -36,6 +36,8 @@ export interface ReadLine {
   readonly kind: 'instructions' | 'heading' | 'talk' | 'own words';
   /** the rows it makes, in order */
   readonly rows: readonly ReadRow[];
+  /** stretches of it that the text gives as lengths, with the rows that they have now */
+  readonly lengths: readonly { readonly open: boolean; readonly rows: number }[];
   /** stitches on the needle before and after the line, where any are */
   readonly before?: number;
   readonly after?: number;
@@ -122,7 +124,7 @@ export function readPattern(text: string, options: ReadOptions = {}): ReadPatter
   const patterns = [...build.patterns.values()]
     .filter((pattern) => pattern.rows.size > 0 && pattern.lines.size > 0)
     .map((pattern) => checkPattern(pattern, tellAt(lines, notes)));
-  const rows = rowsByLine(build);
+  const rows = madeByLine(build);
   return {
     sizes: names,
     size,
@@ -194,15 +196,20 @@ function tellAt(lines: readonly Line[], notes: readonly LineNotes[]): (line: num
   };
 }
 
-function readLine(line: Line, note: LineNotes, rows: ReadonlyMap<number, ReadRow[]>): ReadLine {
-  const made: ReadRow[] = [];
-  for (let at = line.line; at <= line.lastLine; at += 1) made.push(...(rows.get(at) ?? []));
+function readLine(line: Line, note: LineNotes, made: ReadonlyMap<number, MadeByLine>): ReadLine {
+  const rows: ReadRow[] = [];
+  const lengths: ReadLine['lengths'][number][] = [];
+  for (let at = line.line; at <= line.lastLine; at += 1) {
+    rows.push(...(made.get(at)?.rows ?? []));
+    lengths.push(...(made.get(at)?.lengths ?? []));
+  }
   return {
     line: line.line,
     lastLine: line.lastLine,
     text: line.text,
     kind: note.kind ?? 'talk',
-    rows: made,
+    rows,
+    lengths,
     ...(note.before === undefined ? {} : { before: note.before }),
     ...(note.after === undefined ? {} : { after: note.after }),
     stated: note.stated,
@@ -211,25 +218,31 @@ function readLine(line: Line, note: LineNotes, rows: ReadonlyMap<number, ReadRow
   };
 }
 
-/** Every row that was made, by the source line that asked for it. */
-function rowsByLine(build: Build): Map<number, ReadRow[]> {
-  const byLine = new Map<number, ReadRow[]>();
+interface MadeByLine {
+  readonly rows: ReadRow[];
+  readonly lengths: ReadLine['lengths'][number][];
+}
+
+/** Every row and every stretch that was made, by the source line that asked for it. */
+function madeByLine(build: Build): Map<number, MadeByLine> {
+  const byLine = new Map<number, MadeByLine>();
+  const at = (line: number): MadeByLine => {
+    const known = byLine.get(line) ?? { rows: [], lengths: [] };
+    byLine.set(line, known);
+    return known;
+  };
   for (const piece of build.pieces) {
+    const name = titled(piece.name);
     for (const part of piece.parts) {
       part.rows.forEach(({ line, side, steps, before, after, own }, i) => {
-        const row: ReadRow = {
-          piece: piece.name,
-          part: part.name,
-          n: i + 1,
-          side,
-          steps,
-          before,
-          after,
-          ...(own === undefined ? {} : { own }),
-        };
-        const known = byLine.get(line);
-        if (known) known.push(row);
-        else byLine.set(line, [row]);
+        const said = own === undefined ? {} : { own };
+        at(line).rows.push({ piece: name, part: part.name, n: i + 1, side, steps, before, after, ...said });
+      });
+      part.sections.forEach(({ first, stretch }, i) => {
+        const row = part.rows[first];
+        if (stretch === undefined || row === undefined) return;
+        const end = part.sections[i + 1]?.first ?? part.rows.length;
+        at(row.line).lengths.push({ open: stretch.open, rows: end - first });
       });
     }
   }

@@ -17,7 +17,7 @@ export function recipeOf(build: Build, piece: PieceBuild): Recipe | undefined {
 }
 
 /** Headings are read in small letters; a piece is called 'Left front'. */
-const titled = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1);
+export const titled = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1);
 
 const mainGauge = (gauge: Gauge): Gauge => ({ stitches: gauge.stitches, rows: gauge.rows });
 

@@ -1,0 +1,49 @@
+import type { Gauge } from '../../knit/gauge.ts';
+
+/** A pattern that is being copied in, as it is kept while it is typed. */
+export interface PatternDraft {
+  readonly version: 1;
+  readonly name: string;
+  readonly text: string;
+  /** which size, from 0 */
+  readonly size: number;
+  /** her own gauge as far as it is typed, per 100 mm */
+  readonly gauge: Partial<Gauge>;
+}
+
+export const emptyDraft: PatternDraft = { version: 1, name: '', text: '', size: 0, gauge: {} };
+
+/** What stands in the settings; undefined when it is none, or none that this app can read. */
+export function readDraft(stored: unknown): PatternDraft | undefined {
+  if (typeof stored !== 'object' || stored === null) return undefined;
+  const { version, name, text, size, gauge } = stored as Partial<PatternDraft>;
+  const isWhole =
+    version === 1 &&
+    typeof name === 'string' &&
+    typeof text === 'string' &&
+    Number.isSafeInteger(size) &&
+    typeof gauge === 'object' &&
+    gauge !== null;
+  return isWhole ? (stored as PatternDraft) : undefined;
+}
+
+/** The gauge once both numbers are there. */
+export function wholeGauge({ stitches, rows }: Partial<Gauge>): Gauge | undefined {
+  const known = (n: number | undefined): n is number => n !== undefined && n > 0 && Number.isFinite(n);
+  return known(stitches) && known(rows) ? { stitches, rows } : undefined;
+}
+
+/** The text with source lines (from 1, both included) replaced by what she wrote instead. */
+export function withLines(text: string, first: number, last: number, instead: string): string {
+  const lines = text.split('\n');
+  lines.splice(first - 1, last - first + 1, ...instead.split('\n'));
+  return lines.join('\n');
+}
+
+/** The text with the count that a line asked for written behind it, as patterns do: '(24 sts)'. */
+export function withCount(text: string, line: number, stitches: number): string {
+  const old = text.split('\n')[line - 1];
+  if (old === undefined) return text;
+  const count = `(${stitches} ${stitches === 1 ? 'st' : 'sts'})`;
+  return withLines(text, line, line, `${old.replace(/[\s.]+$/, '')} ${count}`);
+}

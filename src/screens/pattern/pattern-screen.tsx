@@ -1,0 +1,111 @@
+import './pattern.css';
+import { useEffect, useState } from 'preact/hooks';
+import { change, kept, openPattern, pattern, read, startAgain } from '../../app/pattern/reader.ts';
+import { hrefTo } from '../../app/routes.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { TextField } from '../../ui/field/text-field.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { Screen } from '../../ui/screen/screen.tsx';
+import { Sheet } from '../../ui/sheet/sheet.tsx';
+import { say } from '../../words/say.ts';
+import { useArrival } from '../arrival.ts';
+import { LineCard } from './line-card.tsx';
+import { PatternFoot } from './pattern-foot.tsx';
+import { SizeAndGauge } from './size-and-gauge.tsx';
+
+/** A pattern's text on top, what was understood of it below, and the garment at the foot. */
+export default function PatternScreen() {
+  useEffect(() => void openPattern(), []);
+  const now = pattern.value;
+  const title = say('pattern.title');
+  useArrival(title, now !== undefined);
+  const back = { href: hrefTo('workbasket'), label: say('pattern.toWorkbasket') };
+  if (now === undefined) {
+    return (
+      <Screen title={title} back={back}>
+        {say('pattern.opening')}
+      </Screen>
+    );
+  }
+  return (
+    <Screen title={title} back={back} foot={<PatternFoot />}>
+      <p>{say('pattern.intro')}</p>
+      <TextField
+        label={say('pattern.name')}
+        value={now.name}
+        maxLength={200}
+        onInput={(name) => change({ name })}
+      />
+      <TextField
+        label={say('pattern.text')}
+        hint={say('pattern.textHint')}
+        value={now.text}
+        lines={10}
+        onInput={(text) => change({ text })}
+      />
+      <Kept />
+      <SizeAndGauge />
+      <Understood />
+      {now.text !== '' && <StartAgain />}
+    </Screen>
+  );
+}
+
+const Kept = () =>
+  kept.value === 'failed' ? (
+    <Notice kind="fault" live>
+      {say('pattern.notKept')}
+    </Notice>
+  ) : (
+    <p class="quiet">{say('pattern.kept')}</p>
+  );
+
+function Understood() {
+  const lines = read.value?.lines ?? [];
+  return (
+    <section class="pattern-read" aria-label={say('pattern.understood')}>
+      <h2>{say('pattern.understood')}</h2>
+      {lines.length === 0 ? (
+        <p class="quiet">{say('pattern.nothing')}</p>
+      ) : (
+        <ol class="pattern-lines" role="list">
+          {lines.map((line) => (
+            <LineCard key={line.line} line={line} />
+          ))}
+        </ol>
+      )}
+    </section>
+  );
+}
+
+function StartAgain() {
+  const [asking, setAsking] = useState(false);
+  const again = () => {
+    setAsking(false);
+    startAgain();
+  };
+  return (
+    <>
+      <Button kind="quiet" icon="trash" onPress={() => setAsking(true)}>
+        {say('pattern.startAgain')}
+      </Button>
+      <Sheet
+        open={asking}
+        title={say('pattern.startAgainAsk')}
+        onClose={() => setAsking(false)}
+        actions={
+          <>
+            <Button wide onPress={() => setAsking(false)}>
+              {say('pattern.keepGoing')}
+            </Button>
+            <Button wide kind="danger" icon="trash" onPress={again}>
+              {say('pattern.startAgain')}
+            </Button>
+          </>
+        }
+      >
+        <p>{say('pattern.startAgainText')}</p>
+      </Sheet>
+    </>
+  );
+}
