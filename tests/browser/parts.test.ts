@@ -161,7 +161,7 @@ describe('a sheet', () => {
     const page = await open('page=parts');
     await page.getByRole('button', { name: 'Open sheet' }).focus();
     await page.keyboard.press('Enter');
-    expect(await page.getByRole('dialog', { name: 'Stitches' }).isVisible()).toBe(true);
+    await page.getByRole('dialog', { name: 'Stitches' }).waitFor();
     const inside: boolean[] = [];
     for (let i = 0; i < 30; i += 1) {
       await page.keyboard.press('Tab');
@@ -174,10 +174,10 @@ describe('a sheet', () => {
     }
     expect(inside.every(Boolean)).toBe(true);
     await page.keyboard.press('Escape');
-    expect(await page.getByRole('dialog').count()).toBe(0);
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
     expect(await focused(page)).toBe('Open sheet');
     await page.keyboard.press('Enter');
-    expect(await page.getByRole('dialog').isVisible()).toBe(true);
+    await page.getByRole('dialog').waitFor();
   });
 
   it('takes digits from its keys and from a keyboard', async () => {
