@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { answerCount, changeLines, settle } from '../../app/pattern/reader.ts';
+import type { Fault } from '../../knit/fault.ts';
 import type { ReadLine, ReadRow } from '../../knit/pattern/read-pattern.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
@@ -7,6 +8,7 @@ import { TextField } from '../../ui/field/text-field.tsx';
 import { Icon } from '../../ui/icon/icon.tsx';
 import { saysSide } from '../../words/craft.ts';
 import { saysFault } from '../../words/fault.ts';
+import { saysLength } from '../../words/measures.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
@@ -16,7 +18,9 @@ export function LineCard({ line }: { readonly line: ReadLine }) {
   const [changing, setChanging] = useState(false);
   const wrong = line.faults.length > 0 || line.asksCount;
   return (
-    <li class={`pattern-line pattern-line-${line.kind.replace(' ', '-')}${wrong ? ' pattern-line-wrong' : ''}`}>
+    <li
+      class={`pattern-line pattern-line-${line.kind.replace(' ', '-')}${wrong ? ' pattern-line-wrong' : ''}`}
+    >
       {changing ? (
         <ChangeLine line={line} onDone={() => setChanging(false)} />
       ) : (
@@ -43,7 +47,7 @@ export function LineCard({ line }: { readonly line: ReadLine }) {
       {line.faults.map((fault) => (
         <p class="pattern-fault" key={`${fault.code} ${fault.at.line} ${fault.at.column}`}>
           <Icon name="warning" size="s" />
-          <span>{saysFault(fault)}</span>
+          <span>{saysFault(inHerUnit(fault))}</span>
         </p>
       ))}
       {line.kind === 'own words' && line.rows.length > 0 && <p>{say('pattern.ownWords')}</p>}
@@ -66,6 +70,13 @@ function Counts({ line: { kind, rows, before, after } }: { readonly line: ReadLi
   );
 }
 
+/** Lengths in a fault's figures are millimetres; she reads them as she measures. */
+function inHerUnit(fault: Fault): Fault {
+  const { over, wanted } = fault.figures;
+  if (fault.code !== 'longer already') return fault;
+  return { ...fault, figures: { over: saysLength(Number(over)), wanted: saysLength(Number(wanted)) } };
+}
+
 /** Rows that stand open; a line that makes more opens on demand. */
 const OPEN_ROWS = 2;
 
@@ -81,7 +92,9 @@ function Rows({ rows }: { readonly rows: readonly ReadRow[] }) {
             <span class="pattern-row-n">
               {saysNumber(row.n)} {saysSide(row.side)}
             </span>
-            <span class="pattern-row-work">{row.own === undefined ? saysRow(row.steps) : `“${row.own}”`}</span>
+            <span class="pattern-row-work">
+              {row.own === undefined ? saysRow(row.steps) : `“${row.own}”`}
+            </span>
             <strong class="pattern-row-count">{saysNumber(row.after)}</strong>
           </li>
         ))}
@@ -104,12 +117,7 @@ function ChangeLine({ line, onDone }: { readonly line: ReadLine; readonly onDone
   };
   return (
     <div class="pattern-changing">
-      <TextField
-        label={say('pattern.line', { line: line.line })}
-        lines={3}
-        value={text}
-        onInput={setText}
-      />
+      <TextField label={say('pattern.line', { line: line.line })} lines={3} value={text} onInput={setText} />
       <Button kind="main" onPress={done}>
         {say('pattern.done')}
       </Button>

@@ -21,9 +21,6 @@ export const words: Translation<typeof english> = {
   understood: 'Was verstanden wurde',
   nothing: 'Noch nichts zu lesen.',
   talk: 'Ergibt keine Reihen.',
-  oneRow: 'Reihe {first}',
-  manyRows: 'Reihen {first} bis {last}',
-  inPart: '{piece}, {part}: {rows}',
   counts: '{before} → {after}',
   countsLong: '{before} Maschen davor, {after} danach',
   onNeedle: { one: '{count} M auf der Nadel', other: '{count} M auf der Nadel' },
@@ -31,13 +28,13 @@ export const words: Translation<typeof english> = {
   showAll: { one: 'Die Reihe zeigen', other: 'Alle {count} Reihen zeigen' },
   length: {
     one: 'Eine Länge: nach der Maschenprobe {count} Reihe. Beim Stricken sagst du, wann sie lang genug ist.',
-    other: 'Eine Länge: nach der Maschenprobe {count} Reihen. Beim Stricken sagst du, wann sie lang genug ist.',
+    other:
+      'Eine Länge: nach der Maschenprobe {count} Reihen. Beim Stricken sagst du, wann sie lang genug ist.',
   },
   openLength: 'Eine Länge ohne Maschenprobe: beim Stricken zählst du weiter, bis sie lang genug ist.',
   ownWords: 'Nicht verstanden: bleibt mit diesen Worten im Plan.',
   askCount: 'Maschen nach dieser Zeile',
   writeCount: 'Dazuschreiben',
-  change: 'Zeile ändern',
   changeThis: 'Zeile {line} ändern',
   line: 'Zeile {line}',
   done: 'Fertig',
@@ -51,6 +48,7 @@ export const words: Translation<typeof english> = {
   notKept: 'Das Getippte konnte nicht aufgehoben werden. Lass diese Seite offen und versuche es noch einmal.',
   startAgain: 'Von vorn beginnen',
   startAgainAsk: 'Mit leerer Seite von vorn beginnen?',
-  startAgainText: 'Der Text und was dafür gewählt wurde gehen verloren. Schon angelegte Strickstücke bleiben.',
+  startAgainText:
+    'Der Text und was dafür gewählt wurde gehen verloren. Schon angelegte Strickstücke bleiben.',
   keepGoing: 'Text behalten',
 };

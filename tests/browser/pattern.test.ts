@@ -1,0 +1,114 @@
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { type Served, serve } from '../run/serve.ts';
+import { violations } from './axe.ts';
+import { openPhone, type Phone, type phones, removeProfiles } from './drive.ts';
+
+let host: Served;
+let phone: Phone | undefined;
+
+beforeAll(async () => {
+  host = await serve({ root: process.env.RIDGELINE_OUT ?? 'dist' });
+});
+
+afterEach(async () => {
+  await phone?.close();
+  phone = undefined;
+});
+
+afterAll(async () => {
+  await host.close();
+  removeProfiles();
+});
+
+const text = `Sizes: S (M, L)
+BACK
+Cast on 40 (44, 48) sts.
+Rows 1-4: *K2, p2; rep from * to end.
+Work in st st until piece measures 20 cm, ending with a WS row.
+BO 3 sts at beg of next 2 rows. (33 (38, 42) sts)
+Next row: wibble three sts of it.
+BO.`;
+
+async function openEmpty(size: keyof typeof phones): Promise<Page> {
+  phone = await openPhone({ size });
+  await phone.page.goto(`${host.url}#/read`);
+  await phone.page.getByLabel('The text').waitFor();
+  return phone.page;
+}
+
+const lineOf = (page: Page, words: string) => page.locator('.pattern-line', { hasText: words });
+
+describe('a pattern’s text', () => {
+  it('is read line by line, mended, sized, kept through a reload, and becomes a garment', async () => {
+    const page = await openEmpty('common');
+    await page.getByLabel('Name of the garment').fill('Plain vest');
+    await page.getByLabel('The text').fill(text);
+
+    // the first size: 40 − 6 are 34, and the text says 33
+    const bound = lineOf(page, 'BO 3 sts');
+    await bound.getByText('The text says 33 stitches; its instructions leave 34.').waitFor();
+    expect(await bound.locator('.pattern-row-count').allInnerTexts()).toEqual(['37', '34']);
+
+    // it is mended in its own line, and the rest follows
+    await page.getByRole('button', { name: 'Change line 6' }).tap();
+    await page
+      .getByLabel('Line 6', { exact: true })
+      .fill('BO 3 sts at beg of next 2 rows. (34 (38, 42) sts)');
+    await page.getByRole('button', { name: 'Done' }).tap();
+    await bound.getByText('its instructions leave').waitFor({ state: 'detached' });
+
+    // what was not understood asks for its count and takes it into the text
+    const own = lineOf(page, 'wibble');
+    await own.getByText('Not understood').waitFor();
+    await own.getByLabel('Stitches after this line', { exact: true }).fill('31');
+    await own.getByRole('button', { name: 'Write it in' }).tap();
+    await own.locator('blockquote', { hasText: '(31 sts)' }).waitFor();
+    expect(await page.getByLabel('The text').inputValue()).toContain('wibble three sts of it (31 sts)');
+
+    // every number follows the size
+    await page.getByRole('radio', { name: 'L', exact: true }).check();
+    await lineOf(page, 'Cast on').getByText('48 sts on the needle').waitFor();
+    await page.getByRole('radio', { name: 'S', exact: true }).check();
+
+    // a gauge makes rows of the length (a browser in US English measures in inches)
+    await lineOf(page, '20 cm').getByText('A length without a gauge').waitFor();
+    await page.getByLabel('Stitches in 4 in', { exact: true }).fill('20');
+    await page.getByLabel('Rows in 4 in', { exact: true }).fill('30');
+    await lineOf(page, '20 cm').getByText('A length: 56 rows by the gauge.').waitFor();
+
+    await page.reload();
+    await lineOf(page, '20 cm').getByText('A length: 56 rows by the gauge.').waitFor();
+    await page.getByRole('button', { name: 'Make the garment' }).tap();
+    await page.getByRole('heading', { name: 'Plain vest' }).waitFor();
+    await page.getByText('Back').first().waitFor();
+
+    // the next pattern begins with an empty page
+    await page.goto(`${host.url}#/read`);
+    expect(await page.getByLabel('The text').inputValue()).toBe('');
+    expect(phone?.complaints).toEqual([]);
+  });
+
+  it('fits 320 px without a sideways scroll, and passes what a machine can see', async () => {
+    const page = await openEmpty('small');
+    await page.getByLabel('The text').fill(text);
+    await lineOf(page, 'BO 3 sts').waitFor();
+    const wide = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(wide).toBeLessThanOrEqual(0);
+    expect(await violations(page)).toEqual([]);
+  });
+
+  it('is copied in by keyboard alone', async () => {
+    const page = await openEmpty('common');
+    await page.getByLabel('Name of the garment').focus();
+    await page.keyboard.type('Scarf');
+    await page.keyboard.press('Tab');
+    await page.keyboard.type('Cast on 20 sts. Knit 10 rows. Bind off.');
+    await lineOf(page, 'Cast on 20').waitFor();
+    await page.getByRole('button', { name: 'Make the garment' }).focus();
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { name: 'Scarf' }).waitFor();
+  });
+});
