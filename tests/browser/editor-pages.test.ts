@@ -24,7 +24,7 @@ afterAll(async () => {
 async function openNew(size: keyof typeof phones): Promise<Page> {
   phone = await openPhone({ size });
   await phone.page.goto(`${host.url}#/new`);
-  await phone.page.getByLabel('Stitches in 10 cm').waitFor();
+  await phone.page.getByLabel('Stitches in 10 cm (4 in)').waitFor();
   return phone.page;
 }
 
@@ -33,8 +33,8 @@ describe('the pages of a garment by its numbers', () => {
     'every page is whole and readable on the %s phone',
     async (size) => {
       const page = await openNew(size);
-      await type(page, 'Stitches in 10 cm', '22');
-      await type(page, 'Rows in 10 cm', '30');
+      await type(page, 'Stitches in 10 cm (4 in)', '22');
+      await type(page, 'Rows in 10 cm (4 in)', '30');
       await page.getByText('Yarn and notes').tap();
       for (const name of ['A back', 'A front with a V', 'A sleeve', 'A neckband']) {
         await page.getByRole('button', { name, exact: true }).tap();
@@ -62,7 +62,7 @@ describe('the pages of a garment by its numbers', () => {
       await page.getByRole('heading', { name: 'Not saved yet' }).waitFor();
       await shot(page, 'workbasket');
       await page.getByRole('link', { name: /A garment without a name/ }).tap();
-      await page.getByLabel('Stitches in 10 cm').waitFor();
+      await page.getByLabel('Stitches in 10 cm (4 in)').waitFor();
       expect(await page.locator('.edit-piece-link').count()).toBe(4);
     },
     120_000,

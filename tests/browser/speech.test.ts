@@ -24,7 +24,13 @@ const speeches = [
 ] as const;
 
 /** The settings name both; what she typed herself and a pattern to hand on stand as they were written. */
-const speaksOtherwise = new Set(['settings', 'pass on', 'link opened', 'damaged link']);
+const speaksOtherwise = new Set([
+  'settings',
+  'meaning of the words',
+  'pass on',
+  'link opened',
+  'damaged link',
+]);
 
 /** All that is to be read or heard, without what she typed. */
 const words = (page: Page) =>
@@ -32,7 +38,12 @@ const words = (page: Page) =>
     const labels = [...document.querySelectorAll('[aria-label], [title], [aria-valuetext]')].map((it) =>
       ['aria-label', 'title', 'aria-valuetext'].map((name) => it.getAttribute(name) ?? '').join(' '),
     );
-    return `${document.body.innerText} ${labels.join(' ')}`;
+    const read = `${document.body.innerText} ${labels.join(' ')}`;
+    // what is said aloud is always in full words
+    const aloud = [...document.querySelectorAll('[role="status"]')].map((it) => it.textContent ?? '');
+    return aloud
+      .reduce((text, said) => text.replaceAll(said.trim(), ''), read)
+      .replaceAll('10 cm (4 in)', '');
   });
 
 async function choose(page: Page, settings: Page, choices: readonly string[]): Promise<void> {
@@ -40,9 +51,8 @@ async function choose(page: Page, settings: Page, choices: readonly string[]): P
   for (const [i, choice] of choices.entries())
     await settings
       .getByRole('group', { name: groups[i] ?? '' })
-      .getByText(choice, { exact: true })
-      .first()
-      .click();
+      .getByRole('radio', { name: new RegExp(`^${choice}`) })
+      .check({ force: true });
   await page.waitForTimeout(100);
 }
 

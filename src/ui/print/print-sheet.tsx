@@ -71,7 +71,7 @@ function PaperPart({ part, alone }: { readonly part: PlannedPart; readonly alone
             {section.last >= section.first && (
               <tr class="paper-section">
                 <th colSpan={3} scope="rowgroup">
-                  {saysSectionHead(section, heightOf(part, i))}
+                  {saysSectionHead(part, i, section)}
                 </th>
               </tr>
             )}
@@ -87,13 +87,20 @@ function PaperPart({ part, alone }: { readonly part: PlannedPart; readonly alone
   );
 }
 
-/** mm that a section adds to the part */
-/** The one row that binds off has no height to speak of. */
-function saysSectionHead({ name, fabric, needle }: PlannedSection, heightMm: number): string {
-  const facts = [saysFabric(fabric), saysNeedle(needle), ...(heightMm < 1 ? [] : [saysLength(heightMm)])];
-  return `${name}: ${facts.join(', ')}`;
+/** The one row that binds off is named by the plan in plain English and has no height to speak of. */
+function saysSectionHead(
+  part: PlannedPart,
+  index: number,
+  { name, fabric, needle, first }: PlannedSection,
+): string {
+  const bindsOff = first === part.rows.length && part.rows[first - 1]?.after === 0;
+  const facts = [saysFabric(fabric), saysNeedle(needle)];
+  return bindsOff
+    ? `${say('print.bindOff')}: ${facts.join(', ')}`
+    : `${name}: ${[...facts, saysLength(heightOf(part, index))].join(', ')}`;
 }
 
+/** mm that a section adds to the part */
 function heightOf(part: PlannedPart, section: number): number {
   const { first, last } = part.sections[section] ?? { first: 1, last: 0 };
   const at = (n: number) => part.rows[n - 1]?.height ?? part.base;

@@ -20,7 +20,7 @@ export const words: Translation<typeof english> = {
   needle: 'Nadel, mm',
   needleHint: 'Für das Hauptmuster; jeder Abschnitt kann seine eigene haben.',
   gauge: 'Maschenprobe',
-  gaugeHint: 'An einer gewaschenen Probe gezählt, auf 10 cm im Hauptmuster.',
+  gaugeHint: 'An einer gewaschenen Probe im Hauptmuster gezählt.',
   gaugeStitches: 'Maschen auf 10 cm',
   gaugeRows: 'Reihen auf 10 cm',
   yarnAndNotes: 'Garn und Notizen',

@@ -79,7 +79,7 @@ export const words = {
   rowsInAll: 'Rows in all',
   addSwatch: 'Add a swatch of {fabric}',
   removeSwatch: 'Remove this swatch',
-  assumed: 'No swatch of {fabric}: {stitches} stitches in 10 cm taken, by the usual ratio.',
+  assumed: 'No swatch of {fabric}: {stitches} stitches in 10 cm (4 in) taken, by the usual ratio.',
 
   // 3 shape
   shape: 'Shape',
@@ -114,7 +114,7 @@ export const words = {
   'cuff up': 'From the cuff up',
   'top down': 'From the top down',
   shoulderWay: 'Slope of the shoulder',
-  steps: 'Bound off in steps',
+  steps: '[Bound off] in steps',
   'short rows': 'Short rows',
   tapers: 'Slanting edges',
   blended: 'Nearest to the line',
@@ -130,7 +130,7 @@ export const words = {
   shoulderDrop: 'Slope of the shoulder',
   shoulderDropHint: 'How much lower it lies at the arm; 0 is straight.',
   underarmStep: 'Underarm',
-  underarmHint: 'Width bound off at each underarm.',
+  underarmHint: 'Width [bound off] at each underarm.',
   sleeveLength: 'Sleeve to the underarm',
   capEase: 'Cap longer than armhole, %',
   ease: 'Ease',

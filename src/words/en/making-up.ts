@@ -30,8 +30,8 @@ export const words = {
   sleevesMarker: 'Put a marker on each side seam edge {rows} rows ({length}) below the shoulder seam.',
   sleevesQuarters: 'Quarter points, counted up from the underarm: rows {rows}.',
   sleevesUnderarm: {
-    one: 'Sew the {count} stitch bound off at the underarm to the sleeve’s sides.',
-    other: 'Sew the {count} stitches bound off at the underarm to the sleeve’s sides.',
+    one: 'Sew the {count} stitch [bound off] at the underarm to the sleeve’s sides.',
+    other: 'Sew the {count} stitches [bound off] at the underarm to the sleeve’s sides.',
   },
   sleevesFit: 'The sleeve’s top is {top}, the armhole {armhole}: they meet.',
   sleevesEase:
