@@ -11,6 +11,9 @@ export async function startOffline(engine: Engine, times: number, root = dist): 
   const first = await engine.open();
   await openBack(first.page, host.url);
   await workerReady(first.page);
+  const thumb = await thumbOn(first.page);
+  await first.tap(thumb.x, thumb.y);
+  await rowShown(first.page, 2);
   const version = await runningVersion(first.page);
   await first.kill();
   await host.close();
@@ -26,7 +29,7 @@ export async function startOffline(engine: Engine, times: number, root = dist): 
       const { x, y } = await thumbOn(page);
       await machine.tap(x, y);
       await rowShown(page, row + 1);
-      if (row === start + 1 && (await runningVersion(page)) === version) good += 1;
+      if (row === start + 2 && (await runningVersion(page)) === version) good += 1;
       else why ||= `; at start ${start + 1} row ${row} was in hand`;
     } catch (error) {
       why ||= `; at start ${start + 1}: ${String(error).slice(0, 200)}`;

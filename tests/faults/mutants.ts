@@ -73,7 +73,7 @@ const mutants: readonly Mutant[] = [
         to: 'if (journal.taps().length >= 0) return Promise.resolve(true);',
       },
     ],
-    staysGreen: inFaultTest('a store that fails once to write what was held'),
+    staysGreen: inFaultTest('to write what was held'),
   },
   {
     name: 'the place written after the log, not with it',

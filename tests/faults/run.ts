@@ -29,9 +29,15 @@ for (const name of names) {
   done.push(...made);
   console.log(`${printFigures(made)}\n  ${name}: ${((performance.now() - start) / 1000).toFixed(0)} s\n`);
 }
-removeProfiles();
 
 console.log(`\n${printFigures(done)}\n`);
 const missed = done.filter((step) => !cannotRun(step) && !step.met).length;
 console.log(`${done.length} figures, ${missed} missed, ${done.filter(cannotRun).length} could not run here.`);
 process.exitCode = missed > 0 ? 1 : 0;
+
+try {
+  removeProfiles();
+} catch (error) {
+  // A killed browser may still be writing; the system clears its folder for passing files by itself.
+  console.log(`A profile was left behind: ${String(error)}`);
+}
