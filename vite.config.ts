@@ -55,17 +55,17 @@ const guardedWorker: Plugin = {
   },
 };
 
-/** Names the files of languages that are fetched after the first screen (src/app/languages.ts). */
-const languages: Plugin = {
-  name: 'languages',
+/** Names the files that are fetched after the first screen (src/app/later-files.ts). */
+const laterFiles: Plugin = {
+  name: 'later-files',
   apply: 'build',
   generateBundle(_options, bundle) {
-    const files = Object.keys(bundle).filter((path) => languageFile.test(path));
-    this.emitFile({ type: 'asset', fileName: 'languages.json', source: JSON.stringify(files) });
+    const files = Object.keys(bundle).filter((path) => laterFile.test(path));
+    this.emitFile({ type: 'asset', fileName: 'later.json', source: JSON.stringify(files) });
   },
 };
 
-const languageFile = /assets\/words-de-[\w-]+\.js$/;
+const laterFile = /assets\/(?:words-de|reader)-[\w-]+\.js$/;
 
 const linen = '#f1eadb';
 
@@ -111,10 +111,8 @@ const pwa = VitePWA({
   workbox: {
     globPatterns: ['**/*.{js,css,html,woff2,json,svg,png}'],
     // Asked for by the browser when the app is put on the home screen, and by readers of a backup.
-    globIgnores: ['icons/*.png', '*.schema.json', 'languages.json', 'assets/words-de-*.js'],
-    runtimeCaching: [
-      { urlPattern: languageFile, handler: 'CacheFirst', options: { cacheName: 'languages' } },
-    ],
+    globIgnores: ['icons/*.png', '*.schema.json', 'assets/words-de-*.js', 'assets/reader-*.js'],
+    runtimeCaching: [{ urlPattern: laterFile, handler: 'CacheFirst', options: { cacheName: 'later' } }],
     navigateFallback: 'index.html',
     cleanupOutdatedCaches: true,
     manifestTransforms: [
@@ -131,7 +129,7 @@ export default defineConfig({
   base: './',
   oxc: { jsx },
   define: { __VERSION__: JSON.stringify(version) },
-  plugins: [openPolicyInDevelopment, languages, pwa, guardedWorker],
+  plugins: [openPolicyInDevelopment, laterFiles, pwa, guardedWorker],
   build: {
     outDir,
     emptyOutDir: true,
@@ -147,6 +145,11 @@ export default defineConfig({
           groups: [
             { name: (id, graph) => (needsIt(id, graph) ? 'row-in-hand' : null) },
             // What other screens share is fetched once, with the first of them, instead of in crumbs.
+            // The reader of written patterns: large, and wanted only where one is copied.
+            {
+              name: 'reader',
+              test: /\/src\/knit\/(pattern|row\/(read|lex|cursor|notation|settle|parse))(?!\/stretch-at)/,
+            },
             { name: 'words-en', test: /\/src\/words\/en\/(?!knitting|craft|row|ui)/ },
             { name: 'words-de', test: /\/src\/words\/de\/(?!knitting|craft|row|ui)/ },
             { name: 'parts', test: /\/src\/(ui|app|words\/[a-z-]+\.ts)/, minShareCount: 2 },

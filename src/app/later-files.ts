@@ -1,13 +1,14 @@
-/** Where the worker looks for a language's words; the same name stands in vite.config.ts. */
-const CACHE = 'languages';
+/** Where the worker looks for the files that come later; the same name stands in vite.config.ts. */
+const CACHE = 'later';
 
 /**
- * Brings the words of the other language onto this device, after the first screen stands: what is needed to knit
- * comes first and is small, and a language chosen later is still there without a network. Without one it does nothing.
+ * Brings onto this device, after the first screen stands, what nobody needs to begin knitting: the words of the other
+ * language and the reader of written patterns. What comes first is small, and all of it is there later without a
+ * network. Without one now it does nothing.
  */
-export async function keepLanguages(): Promise<void> {
+export async function keepLaterFiles(): Promise<void> {
   if (!('caches' in globalThis) || !navigator.onLine) return;
-  const answer = await fetch('languages.json', { cache: 'no-cache' });
+  const answer = await fetch('later.json');
   if (!answer.ok) return;
   const files = (await answer.json()) as unknown;
   if (!Array.isArray(files)) return;

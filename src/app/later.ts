@@ -1,6 +1,6 @@
 import { keepUpWhenHidden } from './device/backup-file.ts';
 import { takeOpenedFiles } from './device/opened-files.ts';
-import { keepLanguages } from './languages.ts';
+import { keepLaterFiles } from './later-files.ts';
 import { goTo } from './navigate.ts';
 import { hrefTo } from './routes.ts';
 
@@ -10,7 +10,7 @@ export function startLater(): void {
   takeOpenedFiles(() => goTo(hrefTo('backup')));
   openSharedLink();
   // no network, or a host that fails: tried again at the next start
-  keepLanguages().catch(() => undefined);
+  keepLaterFiles().catch(() => undefined);
 }
 
 /** A link of ours that another app shared comes as the query of the start page; it is opened and taken off the address. */

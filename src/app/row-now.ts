@@ -16,6 +16,12 @@ export const rowAt = (part: PlannedPart, rows: number): PlannedRow | undefined =
 export const sectionOf = (part: PlannedPart, row: PlannedRow): PlannedSection | undefined =>
   part.sections[row.section];
 
+/** The pattern's own words for a row that nobody could spell out. */
+export const ownWordsOf = (part: PlannedPart, row: PlannedRow): string | undefined => {
+  const section = sectionOf(part, row);
+  return section?.own?.[row.n - section.first + 1];
+};
+
 /** Stitches on the needle when `rows` are worked, as counted anew where a rework took the count as it was. */
 export const onNeedleAt = (part: PlannedPart, rows: number): number => countAt(part, rows) ?? part.left;
 

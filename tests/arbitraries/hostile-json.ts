@@ -54,7 +54,8 @@ function change(holder: Record<string, Json>, what: number, which: number): void
   const odd = oddValues[which % oddValues.length];
   const oddKey = String(oddKeys[which % oddKeys.length]);
   const set = (name: string, value: Json) => {
-    holder[name] = value;
+    // a copy: what stands in two places must not be one thing, nor lie within itself
+    holder[name] = structuredClone(value);
   };
   const list = Array.isArray(holder) ? (holder as Json[]) : [];
   const deeds: (() => unknown)[] = [
@@ -62,7 +63,7 @@ function change(holder: Record<string, Json>, what: number, which: number): void
     () => delete holder[key],
     // written as '__proto__' only in the text: as a key of ours it would not be one
     () => set(oddKey === '__proto__' ? 'protokey' : oddKey, odd),
-    () => list.push(list[0]),
+    () => list.push(structuredClone(list[0])),
     () => list.reverse(),
     () => typeof holder[key] === 'number' && set(key, holder[key] + ((which % 5) - 2)),
     () => typeof holder[key] === 'string' && set(key, `${holder[key]}!`),

@@ -12,7 +12,10 @@ export async function violations(page: Page): Promise<string[]> {
   const small = found.filter(({ id }) => id === 'target-size');
   const still = [];
   for (const one of small) {
-    await page.locator(one.at).first().evaluate((it) => it.scrollIntoView({ block: 'center' }));
+    await page
+      .locator(one.at)
+      .first()
+      .evaluate((it) => it.scrollIntoView({ block: 'center' }));
     still.push(...(await run(page)).filter(({ id, at }) => id === one.id && at === one.at));
   }
   return [...found.filter((one) => !small.includes(one)), ...still].map(
@@ -39,7 +42,12 @@ async function run(page: Page): Promise<Violation[]> {
     const { run: check } = (window as unknown as { axe: typeof axe }).axe;
     const { violations: all } = await check(document, { runOnly: wanted });
     return all.flatMap(({ id, help, nodes }) =>
-      nodes.map(({ target, failureSummary }) => ({ id, help, at: target.join(' '), summary: failureSummary ?? '' })),
+      nodes.map(({ target, failureSummary }) => ({
+        id,
+        help,
+        at: target.join(' '),
+        summary: failureSummary ?? '',
+      })),
     );
   }, tags);
 }

@@ -4,31 +4,30 @@ import { afterAll, expect, it } from 'vitest';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
-import { until } from './until.ts';
-import { precacheList, workerReady } from './worker.ts';
+import { laterFilesKept, precacheList, workerReady } from './worker.ts';
 
 afterAll(removeProfiles);
 
-it('a language chosen with no network is on the phone: its words come after the first screen', async () => {
-  const words = readdirSync(join(dist, 'assets')).filter((name) => name.startsWith('words-de-'));
-  expect(words).toHaveLength(1);
-  expect(precacheList(dist)).not.toContain(`assets/${words[0]}`);
+it('a language chosen and a pattern copied with no network are on the phone: they come after the first screen', async () => {
+  const later = readdirSync(join(dist, 'assets')).filter((name) => /^(words-de|reader)-.*\.js$/.test(name));
+  expect(later).toHaveLength(2);
+  for (const name of later) expect(precacheList(dist)).not.toContain(`assets/${name}`);
   const host = await serve({ root: dist });
   const phone = await openPhone();
   const { page } = phone;
   await page.goto(`${host.url}#/sample`);
   await workerReady(page);
-  await until(
-    () => page.evaluate(async () => (await (await caches.open('languages')).keys()).length),
-    (count) => count === 1,
-  );
+  await laterFilesKept(page);
   await page.goto(`${host.url}#/settings`);
   await page.reload();
   await host.close();
 
+  await page.goto(`${host.url}#/read`);
+  await page.getByRole('textbox').first().waitFor();
+  await page.goto(`${host.url}#/settings`);
   await page.getByRole('radio', { name: 'Deutsch' }).check({ force: true });
   await page.goto(`${host.url}#/g/sample`);
-  await page.getByRole('heading', { name: 'Garn' }).waitFor();
+  await page.getByRole('heading', { name: 'Garn', exact: true }).waitFor();
   expect(phone.strangers).toEqual([]);
   await phone.close();
 });

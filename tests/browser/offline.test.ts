@@ -5,13 +5,13 @@ import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
 import { until } from './until.ts';
-import { cachedPaths, precacheList, runningVersion, workerReady } from './worker.ts';
+import { cachedPaths, laterFilesKept, precacheList, runningVersion, workerReady } from './worker.ts';
 
 afterAll(removeProfiles);
 
 /** What no page asks for: the worker, the build's own notes, what is for installing or for readers elsewhere. */
 const notForOffline =
-  /^sw\.js$|^\.vite\/|\.txt$|^icons\/.*\.png$|\.schema\.json$|^languages\.json$|^assets\/words-de-/;
+  /^sw\.js$|^\.vite\/|\.txt$|^icons\/.*\.png$|\.schema\.json$|^assets\/(?:words-de|reader)-.*\.js$/;
 
 /** Everything that a page may ask for. */
 const shippedFiles = () =>
@@ -43,6 +43,7 @@ describe('without a network', () => {
     const first = await openPhone();
     await first.page.goto(host.url);
     await workerReady(first.page);
+    await laterFilesKept(first.page);
     const version = await runningVersion(first.page);
     await first.kill();
     await host.close();
@@ -73,12 +74,6 @@ describe('an offline copy that lost its page', () => {
     expect(await cachedPaths(phone.page)).not.toContain('index.html');
 
     await phone.page.reload();
-    await until(
-      () => phone.page.evaluate(() => navigator.serviceWorker.getRegistration()),
-      (registration) => registration === undefined,
-    );
-    await phone.page.goto('about:blank');
-    await phone.page.goto(host.url);
     await until(
       () => cachedPaths(phone.page),
       (paths) => paths.includes('index.html'),

@@ -144,6 +144,7 @@ const beginnings: readonly Sight[] = [
         for (const group of document.querySelectorAll('details')) group.open = true;
       }),
   },
+  screenSight('pattern copied', 'read', '#/read', (page) => page.getByRole('textbox').first().waitFor()),
   screenSight('new garment', 'newGarment', '#/new', (page) => page.locator('#edit-add').waitFor()),
   screenSight('edit garment', 'editGarment', '#/edit/sample', (page) => page.locator('#edit-add').waitFor()),
   screenSight('edit piece', 'editGarment', '#/edit/sample?piece=front', (page) =>

@@ -75,3 +75,14 @@ export function precacheList(dist: string): string[] {
 /** The version of the app that a window runs. */
 export const runningVersion = (page: Page): Promise<string | undefined> =>
   page.evaluate(() => document.documentElement.dataset.version);
+
+/** Waits until what comes after the first screen is on the phone too. */
+export async function laterFilesKept(page: Page): Promise<void> {
+  const wanted = await page.evaluate(
+    async () => ((await (await fetch('later.json')).json()) as string[]).length,
+  );
+  await until(
+    () => page.evaluate(async () => (await (await caches.open('later')).keys()).length),
+    (count) => count === wanted,
+  );
+}

@@ -1,4 +1,5 @@
 import { useEffect } from 'preact/hooks';
+import { loadWords } from '../../words/say.ts';
 import { later } from '../later.tsx';
 
 /** What the row in hand can do without for a moment. */
@@ -10,6 +11,10 @@ export const RowsSheet = later(async () => (await import('./rows-sheet.tsx')).Ro
 export const ToolsSheet = later(async () => (await import('./tools-sheet.tsx')).ToolsSheet);
 export const LegendSheet = later(async () => (await import('./legend-sheet.tsx')).LegendSheet);
 export const NothingHere = later(async () => (await import('./nothing-here.tsx')).NothingHere);
+/** With its words, which only garments read from a text need. */
+export const LengthNotice = later(
+  async () => (await Promise.all([import('./length-notice.tsx'), loadWords('length')]))[0].LengthNotice,
+);
 export const RestNotice = later(async () => (await import('./rest-notice.tsx')).RestNotice);
 export const RowNotes = later(async () => (await import('../count/row-notes.tsx')).RowNotes);
 export const Locked = later(async () => (await import('./locked.tsx')).Locked);
@@ -24,6 +29,7 @@ const all = [
   LegendSheet,
   Locked,
   RowNotes,
+  LengthNotice,
   RestNotice,
   NothingHere,
 ];

@@ -25,6 +25,7 @@ import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
 import {
   LegendSheet,
+  LengthNotice,
   NothingHere,
   PartEnd,
   PlaceMap,
@@ -98,6 +99,7 @@ function Knitting({ now }: { readonly now: InHand }) {
         ) : (
           <PartEnd now={now} title={title} />
         )}
+        {looking.value === undefined && <LengthNotice />}
         {read && <RowNotes now={now} row={read.n} />}
         {read && <Ahead now={now} row={read.n} />}
         <div ref={map}>

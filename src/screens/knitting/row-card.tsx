@@ -1,4 +1,4 @@
-import { isLastBindOff, isShaping } from '../../app/row-now.ts';
+import { isLastBindOff, isShaping, ownWordsOf } from '../../app/row-now.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { Icon } from '../../ui/icon/icon.tsx';
@@ -38,7 +38,7 @@ export function RowCard({ part, row, worked, id, onMap, onLegend }: RowCardProps
       </p>
       {/* biome-ignore lint/a11y/useKeyWithClickEvents: the button above does the same for keys and readers */}
       <p class="row-work" onClick={onLegend}>
-        {saysRow(row.steps)}
+        {ownWordsOf(part, row) ?? saysRow(row.steps)}
       </p>
       {shapes && <ShapingMark row={row} />}
       <div class="row-after">

@@ -1,4 +1,4 @@
-import { isLastBindOff, nextShaping, sectionOf } from '../../app/row-now.ts';
+import { isLastBindOff, nextShaping, ownWordsOf, sectionOf } from '../../app/row-now.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import { saysShaping, saysSide, saysStitches } from '../../words/craft.ts';
@@ -13,7 +13,7 @@ export const saysMakeInHand = (part: PlannedPart, place: PlaceRecord, makes = pl
 /** What live region and voice say of a row: which, what, how many after it. */
 export function saysWholeRow(part: PlannedPart, row: PlannedRow): string {
   const shaping = isLastBindOff(row) ? '' : saysShaping(row);
-  const work = saysRow(row.steps, 'full');
+  const work = ownWordsOf(part, row) ?? saysRow(row.steps, 'full');
   return say('knitting.announce', {
     row: row.n,
     rows: part.rows.length,

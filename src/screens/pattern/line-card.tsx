@@ -39,7 +39,6 @@ export function LineCard({ line }: { readonly line: ReadLine }) {
       <Counts line={line} />
       <Rows rows={line.rows} />
       {line.lengths.map(({ open, rows }, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: stretches of a line are told in their order
         <p class="quiet" key={i}>
           {open ? say('pattern.openLength') : say('pattern.length', { count: rows })}
         </p>

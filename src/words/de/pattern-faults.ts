@@ -41,7 +41,11 @@ export const words: Translation<typeof english> = {
   'sizes differ':
     'Die Größen stimmen hier nicht überein. Nenne für jede Größe eine Zahl, oder nimm eine Größe allein.',
   'rows already worked': 'Diese Strecke hat schon {worked} Reihen; {rows} kann sie nicht haben.',
-  'side of the last row': 'Mit {rows} Reihen begänne die nächste auf der anderen Seite. Eine Reihe mehr oder weniger.',
-  'text reads otherwise': 'Der Text wird nicht mehr so gelesen wie beim Stricken dieser Reihen. Die Reihen bleiben, wie sie sind.',
+  'side of the last row':
+    'Mit {rows} Reihen begänne die nächste auf der anderen Seite. Eine Reihe mehr oder weniger.',
+  'text reads otherwise':
+    'Der Text wird nicht mehr so gelesen wie beim Stricken dieser Reihen. Die Reihen bleiben, wie sie sind.',
+  'text missing': 'Der Text, aus dem dieses Strickstück gelesen wurde, ist nicht hier.',
+  'not stored': 'Der neue Plan konnte nicht aufgehoben werden. Versuche es noch einmal.',
   'no sizes': 'Wähle eine Größe.',
 };

@@ -35,7 +35,11 @@ export const words = {
     'After its {rows} rows the stitch pattern has {after} stitches where it began with {start}.',
   'sizes differ': 'The sizes do not agree here. Give one number for each size, or take one size alone.',
   'rows already worked': 'This stretch has {worked} rows already; it cannot have {rows}.',
-  'side of the last row': 'With {rows} rows the next row would begin on the other side. Take one row more or less.',
-  'text reads otherwise': 'The text is no longer read as it was when these rows were knitted. The rows stay as they are.',
+  'side of the last row':
+    'With {rows} rows the next row would begin on the other side. Take one row more or less.',
+  'text reads otherwise':
+    'The text is no longer read as it was when these rows were knitted. The rows stay as they are.',
+  'text missing': 'The text that this garment was read from is not here.',
+  'not stored': 'The new plan could not be stored. Try again.',
   'no sizes': 'Choose a size to write.',
 } as const;

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
-import { restretch, stretchAt } from '../../../src/knit/pattern/stretch.ts';
+import { restretch } from '../../../src/knit/pattern/stretch.ts';
+import { canEndHere, stretchAt } from '../../../src/knit/pattern/stretch-at.ts';
 
 const text = `BACK
 Cast on 40 sts.
@@ -23,7 +24,7 @@ function wishAtEnd() {
   const planned = open();
   const stretch = stretchAt(planned, 6);
   if (!stretch) throw new Error('no stretch');
-  return { text, options: {}, piece: 0, part: 0, stretch, planned, worked: 6 };
+  return { text, options: {}, piece: 0, part: 0, stretch, parts: [planned], worked: 6 };
 }
 
 describe('a stretch given as a length', () => {
@@ -41,18 +42,30 @@ describe('a stretch given as a length', () => {
     expect(stretchAt(part, 7)).toBeUndefined();
   });
 
+  it('can end only where the next row begins on the side that was planned for it', () => {
+    const wish = wishAtEnd();
+    const longer = restretch({ ...wish, rows: 8 });
+    const part = longer.ok ? longer.value[0] : undefined;
+    const ends = [4, 5, 6, 7, 8].map((worked) => {
+      const stretch = part && stretchAt(part, worked);
+      return stretch !== undefined && canEndHere(stretch);
+    });
+    // none is worked yet, or an odd number is left
+    expect(ends).toEqual([false, false, true, false, true]);
+  });
+
   it('grows two rows at a time until it is long enough; what follows stays as it was', () => {
     const wish = wishAtEnd();
     const longer = restretch({ ...wish, rows: 84 });
     if (!longer.ok) throw new Error(longer.faults[0]?.sentence);
-    const part = longer.value.parts[0];
-    const before = wish.planned.rows;
+    const part = longer.value[0];
+    const before = wish.parts[0]?.rows ?? [];
     expect(part?.rows.slice(0, 6)).toEqual(before.slice(0, 6));
     expect(part?.rows.length).toBe(before.length + 82);
     const tail = (rows: typeof before) =>
       rows.slice(-11).map(({ side, steps, after }) => ({ side, steps, after }));
     expect(tail(part?.rows ?? [])).toEqual(tail(before));
-    expect(longer.value.options.stretches).toEqual({ 'back/1': 84 });
+    expect(part && stretchAt(part, 6)).toMatchObject({ worked: 2, left: 82 });
   });
 
   it('ends where she says so, but not before the rows that she has worked, nor on the other side', () => {

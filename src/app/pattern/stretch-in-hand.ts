@@ -1,0 +1,44 @@
+import { computed } from '@preact/signals';
+import { fault, ok, type Result, refuse } from '../../knit/fault.ts';
+import { STRETCH_STEP, stretchAt } from '../../knit/pattern/stretch-at.ts';
+import { takePlans } from '../intents/count.ts';
+import { garmentInHand, inHand } from '../state.ts';
+import { readOptionsOf, wholeText } from './read-garment.ts';
+
+/** The stretch given as a length that she is in, or has just ended; undefined elsewhere. */
+export const stretchNow = computed(() => {
+  const now = inHand.value;
+  return now ? stretchAt(now.part, now.place.rows) : undefined;
+});
+
+/** Two rows more than are planned. */
+export const lengthen = (): Promise<Result<true>> => setStretch((rows) => rows + STRETCH_STEP);
+
+/** It ends with the row just worked. */
+export const endHere = (): Promise<Result<true>> => setStretch((_, worked) => worked);
+
+/** Gives the stretch in hand another number of rows: a new plan for this make, its rows worked as they were. */
+async function setStretch(choose: (rows: number, worked: number) => number): Promise<Result<true>> {
+  const now = inHand.peek();
+  const view = garmentInHand.peek();
+  const stretch = stretchNow.peek();
+  const piece = view?.pieces.findIndex(({ id }) => id === now?.place.piece) ?? -1;
+  const make = view?.pieces[piece]?.makes.find((one) => one.make === now?.place.make);
+  const text = view && wholeText(view.garment);
+  const options = view && readOptionsOf(view.garment);
+  if (!now || !stretch || !make || text === undefined || options === undefined) {
+    return refuse(fault('text missing', 'The text that this garment was read from is not here.'));
+  }
+  // the reader is fetched only now: most garments are not read from a text
+  const { restretch } = await import('../../knit/pattern/stretch.ts');
+  const { part: index, rows: worked } = now.place;
+  const rows = choose(stretch.last - stretch.first + 1, stretch.worked);
+  const made = restretch({ text, options, piece, parts: make.parts, part: index, worked, stretch, rows });
+  if (!made.ok) return made;
+  const begun = make.places.map((place) => place.rows > 0);
+  const plans = made.value.flatMap((part, i) =>
+    i === index || (i > index && !begun[i]) ? [{ index: i, part }] : [],
+  );
+  const taken = await takePlans(plans);
+  return taken ? ok(true) : refuse(fault('not stored', 'The new plan could not be stored.'));
+}
