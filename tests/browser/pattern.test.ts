@@ -89,6 +89,38 @@ describe('a pattern’s text', () => {
     expect(phone?.complaints).toEqual([]);
   });
 
+  it('asks near the end of a length whether it is long enough, and grows it by two rows', async () => {
+    const page = await openEmpty('common');
+    await page.getByLabel('Name of the garment').fill('Scarf');
+    await page
+      .getByLabel('The text')
+      .fill(
+        'Gauge: 20 sts and 30 rows = 10 cm.\nBACK\nCast on 20 sts. Work in st st until piece measures 3 cm, ending with a WS row.\nBO.',
+      );
+    await lineOf(page, 'Cast on 20').waitFor();
+    await page.getByRole('button', { name: 'Make the garment' }).tap();
+    await page.getByRole('link', { name: /Begin/ }).first().tap();
+    const row = (n: number, of: number) =>
+      page.getByRole('region', { name: new RegExp(`^Row ${n} of ${of}`) });
+    const done = page.getByRole('button', { name: 'Row done' });
+    // 3 cm at 30 rows to 10 cm are 9 rows, 10 to end after a WS row, and the row that binds off
+    for (let n = 1; n <= 6; n += 1) {
+      await row(n, 11).waitFor();
+      await done.tap();
+    }
+    await row(7, 11).waitFor();
+    await page.getByRole('button', { name: 'Two rows more' }).tap();
+    await row(7, 13).waitFor();
+    await page.getByRole('button', { name: 'Long enough' }).tap();
+    await row(7, 7).waitFor();
+    await page
+      .getByText(/Bind off all sts/i)
+      .first()
+      .waitFor();
+    await page.reload();
+    await row(7, 7).waitFor();
+  });
+
   it('fits 320 px without a sideways scroll, and passes what a machine can see', async () => {
     const page = await openEmpty('small');
     await page.getByLabel('The text').fill(text);
