@@ -21,15 +21,15 @@ export async function tapInTwoTabs(engine: Engine, host: Served, taps: number): 
   }
   await Promise.all(pages.map((one) => tapFast(one, taps)));
   const rowsOf = async () => (await storedOf(page, scarfMake)).place?.rows ?? 0;
-  const last = `Row ${2 * taps + 1} of`;
+  const last = `Row ${(2 * taps + 1).toLocaleString('en')} of`;
   const bothShow = Promise.all(
     pages.map((one) =>
-      one.locator('.knitting-row strong').filter({ hasText: last }).waitFor({ timeout: 120_000 }),
+      one.locator('.knitting-row strong').filter({ hasText: last }).waitFor({ timeout: 180_000 }),
     ),
   );
   const shown = await bothShow.then(
     () => 'both windows show them',
-    () => 'a window does not show them',
+    async () => `the windows show ${(await Promise.all(pages.map(screenOf))).join(' and ')}`,
   );
   const rows = await until(rowsOf, (now) => now >= 2 * taps, 5000).catch(rowsOf);
   const stored = await storedOf(page, scarfMake);
@@ -43,6 +43,9 @@ export async function tapInTwoTabs(engine: Engine, host: Served, taps: number): 
     met: rows === 2 * taps && entries === rows && corrupted.length === 0 && shown.startsWith('both'),
   };
 }
+
+const screenOf = async (page: Page): Promise<string> =>
+  (await page.locator('main').innerText({ timeout: 5000 })).replace(/\s+/g, ' ').slice(0, 160);
 
 const tapFast = (page: Page, taps: number): Promise<void> =>
   padOf(page).evaluate(async (pad: HTMLElement, times) => {
