@@ -1,9 +1,12 @@
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it, vi } from 'vitest';
 import { brokenDeploys } from '../faults/deploys.ts';
 import { brokenDeploysLeaveItWorking, updateWhileKnitting } from '../faults/updates.ts';
 import { removeProfiles } from './drive.ts';
 
 afterAll(removeProfiles);
+
+/** Each takes some seconds; a machine that does much else beside needs many times as long. */
+vi.setConfig({ testTimeout: 180_000 });
 
 describe('a newer version that comes while she knits', () => {
   it('breaks no row, mixes no files, and can be rolled back', async () => {

@@ -11,13 +11,16 @@ export interface Version {
   readonly name: string;
 }
 
+let nextStands = false;
+
 const nextRoot = `${dist}-next`;
 
-/** The version that stands, and a newer one; built where needed. */
+/** The version that stands, and a newer one; built once. */
 export function twoVersions(): { readonly old: string; readonly next: Version } {
   buildIfNeeded(dist);
   const next = { root: nextRoot, name: '0.0.0-next' };
-  build({ outDir: next.root, version: next.name });
+  if (!nextStands) build({ outDir: next.root, version: next.name });
+  nextStands = true;
   return { old: dist, next };
 }
 
