@@ -59,7 +59,7 @@ describe('every screen and state', () => {
     expect(phone.complaints).toEqual([]);
     await phone.close();
     await host.close();
-  }, 300_000);
+  }, process.env.RIDGELINE_LOOKS === 'all' ? 900_000 : 300_000);
 });
 
 describe('what is read while knitting', () => {
