@@ -6,6 +6,7 @@ import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { saysSide } from '../../words/craft.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
+import { speech } from '../../words/settings.ts';
 import { type Gloss, openGlossary, stitchesIn } from '../../words/stitch-glossary.ts';
 
 export interface LegendSheetProps {
@@ -17,9 +18,10 @@ export interface LegendSheetProps {
 /** What the row's abbreviations mean and how the stitches are made; the glossary is loaded when it is asked for. */
 export function LegendSheet({ row, open, onClose }: LegendSheetProps) {
   const [gloss, setGloss] = useState<(name: StitchName | Side) => Gloss>();
+  const { language, terms } = speech.value;
   useEffect(() => {
     if (open) void openGlossary().then((found) => setGloss(() => found));
-  }, [open]);
+  }, [open, language, terms]);
   return (
     <Sheet open={open} title={say('knitting.legend')} onClose={onClose}>
       <dl class="legend">
