@@ -25,7 +25,7 @@ export const words: Translation<typeof english> = {
   },
   onNeedle: 'Maschen auf der Nadel',
   agrees: 'Es stimmt',
-  compare: 'Vergleichen',
+  compare: 'Prüfen',
   countAgain: 'Neu zählen',
   firmGround: 'Fester Grund: Nach Reihe {row} stimmte die Zahl.',
   firmNone: 'An diesem Teil wurde noch nicht gezählt. Jede Zählung, die stimmt, gibt festen Grund.',
