@@ -220,3 +220,21 @@ describe('the words of a row', () => {
       await sheet.getByText('right side', { exact: false }).first().waitFor();
     }));
 });
+
+describe('stripes', () => {
+  it('are said with the row: the colour that it has, and the change where a new one begins', () =>
+    knitting(async (page, knitter) => {
+      await knitter.open('#/g/sample/yarn');
+      const add = page.getByRole('button', { name: /^Add a colou?r$/ });
+      for (const n of [1, 2]) {
+        await add.tap();
+        await page.getByLabel(new RegExp(`^Colou?r ${n}$`)).fill(n === 1 ? 'woad' : 'weld');
+        await page.getByLabel(new RegExp(`^Rows of colou?r ${n}$`)).fill('2');
+      }
+      await page.getByText('Kept').first().waitFor();
+      await knitter.open('#/k/sample/back/0/1');
+      await page.getByText('in woad').waitFor();
+      await knitter.knit(2);
+      await page.getByText('change to weld').waitFor();
+    }));
+});

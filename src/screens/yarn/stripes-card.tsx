@@ -14,8 +14,11 @@ import type { ChangeYarn } from './yarn-screen.tsx';
 /** Stripes by rows, with the yarn that each colour needs. */
 export function StripesCard({ view, change }: { readonly view: GarmentView; readonly change: ChangeYarn }) {
   const stripes = view.garment.stripes ?? [];
-  const put = (next: readonly Stripe[]) => change((now) => ({ ...now, stripes: next }));
-  const edit = (at: number, stripe: Stripe) => put(stripes.map((old, i) => (i === at ? stripe : old)));
+  // from what is stored, not from what was drawn: two changes may follow each other faster than a drawing
+  const put = (how: (now: readonly Stripe[]) => readonly Stripe[]) =>
+    change((now) => ({ ...now, stripes: how(now.stripes ?? []) }));
+  const edit = (at: number, typed: Partial<Stripe>) =>
+    put((now) => now.map((old, i) => (i === at ? { ...old, ...typed } : old)));
   return (
     <Card label={say('yarn.stripes')}>
       <h2>{say('yarn.stripes')}</h2>
@@ -26,25 +29,25 @@ export function StripesCard({ view, change }: { readonly view: GarmentView; read
             label={say('yarn.stripeColour', { n: i + 1 })}
             value={stripe.colour}
             maxLength={60}
-            onChange={(colour) => edit(i, { ...stripe, colour })}
+            onChange={(colour) => edit(i, { colour })}
           />
           <NumberField
             label={say('yarn.stripeRows', { n: i + 1 })}
             value={stripe.rows}
             min={1}
-            onChange={(rows) => rows !== undefined && rows > 0 && edit(i, { ...stripe, rows })}
+            onChange={(rows) => rows !== undefined && rows > 0 && edit(i, { rows })}
           />
           <IconButton
             icon="trash"
             label={say('yarn.removeStripe', { n: i + 1 })}
-            onPress={() => put(stripes.filter((_, at) => at !== i))}
+            onPress={() => put((now) => now.filter((_, at) => at !== i))}
           />
         </div>
       ))}
       <Button
         icon="plus"
         onPress={() =>
-          put([...stripes, { colour: say('yarn.stripeColour', { n: stripes.length + 1 }), rows: 2 }])
+          put((now) => [...now, { colour: say('yarn.stripeColour', { n: now.length + 1 }), rows: 2 }])
         }
       >
         {say('yarn.addStripe')}
