@@ -1,0 +1,83 @@
+import type { BrowserContext } from 'playwright-core';
+import { openPhone } from '../browser/drive.ts';
+import { workerReady } from '../browser/worker.ts';
+import { built } from './build.ts';
+import { compressingHost } from './host.ts';
+import { type Fullness, few, fill, longMake, makeInHand, many, setRows } from './seed.ts';
+import { appAt, bareAt, type Subject, shown } from './subject.ts';
+
+/** One phone with the bare page and the app twice, each at an address of its own, so that each has its own database. */
+export interface BenchPhone {
+  readonly context: BrowserContext;
+  readonly bare: Subject;
+  /** the app with little in it */
+  readonly few: Subject;
+  /** the app with years in it */
+  readonly many: Subject;
+  /** the app's panel of 2,000 rows */
+  readonly long: Subject;
+  /** the app's first page, with the row in hand on a card */
+  readonly basket: { readonly few: Subject; readonly many: Subject };
+  /** the row in hand by the address that finds it */
+  readonly going: { readonly few: Subject; readonly many: Subject };
+  /** puts the make in hand back to its beginning, so that there are rows to knit */
+  rewind(subject: Subject): Promise<void>;
+  /** from now on there is no network */
+  unplug(): Promise<void>;
+  close(): Promise<void>;
+}
+
+export async function openBenchPhone(): Promise<BenchPhone> {
+  const hosts = await Promise.all([built.bare, built.app, built.app].map(compressingHost));
+  const [bare, less, more] = hosts.map(({ url }) => url) as [string, string, string];
+  const { context, close } = await openPhone();
+  const bareSubject = bareAt(bare);
+  await install(context, bareSubject);
+  await installApp(context, less, few);
+  await installApp(context, more, many);
+  const unplug = async () => void (await Promise.all(hosts.map((host) => host.close())));
+  return {
+    context,
+    bare: bareSubject,
+    few: appAt(less, makeInHand),
+    many: appAt(more, makeInHand),
+    long: appAt(less, longMake),
+    basket: { few: basketAt(less), many: basketAt(more) },
+    going: { few: goingAt(less), many: goingAt(more) },
+    rewind: (subject) => rewind(context, subject),
+    unplug,
+    async close() {
+      await close();
+      await unplug();
+    },
+  };
+}
+
+const basketAt = (url: string): Subject => ({ address: url, shows: '.in-hand-words', pad: '.button-main' });
+const goingAt = (url: string): Subject => ({ ...appAt(url, makeInHand), address: `${url}#/continue` });
+
+/** Opens it with the network there, until everything it needs is kept on the device. */
+async function install(context: BrowserContext, subject: Subject): Promise<void> {
+  const page = await context.newPage();
+  await page.goto(subject.address);
+  await shown(page, subject);
+  await workerReady(page);
+  await page.waitForTimeout(1500);
+  await page.close();
+}
+
+async function installApp(context: BrowserContext, url: string, fullness: Fullness): Promise<void> {
+  const page = await context.newPage();
+  await page.goto(url);
+  await page.locator('.empty').waitFor();
+  await fill(page, fullness);
+  await page.close();
+  await install(context, appAt(url, makeInHand));
+}
+
+async function rewind(context: BrowserContext, { address }: Subject): Promise<void> {
+  const page = await context.newPage();
+  await page.goto(new URL('icons/icon.svg', address).href);
+  await setRows(page, makeInHand, 10);
+  await page.close();
+}
