@@ -13,3 +13,12 @@ export function linkFor(garment: GarmentRecord, withNotes: boolean): string {
 
 /** The garment that a link's text holds, checked whole; nothing is stored by reading it. */
 export const garmentInLink = (text: string): Result<Garment> => linkToGarment(text);
+
+/** A file that passes one garment on holds its link, and is far smaller than any backup. */
+const LONGEST_LINK_FILE = 100_000;
+
+/** The address that a file of one garment leads to; undefined for any other file. */
+export async function linkInFile(file: Blob): Promise<string | undefined> {
+  if (file.size > LONGEST_LINK_FILE) return undefined;
+  return /#\/open\/[\w.-]+/.exec(await file.text())?.[0];
+}

@@ -50,6 +50,21 @@ it('a shared link opens with no network, takes her swatch, and is knitted five r
   await phone.close();
 });
 
+it('a garment passed on as a file is opened where backups are', async () => {
+  const host = await serve({ root: dist });
+  const phone = await openPhone();
+  await phone.page.goto(`${host.url}#/backup`);
+  const file = {
+    name: 'Harbour.ridgeline.txt',
+    mimeType: 'text/plain',
+    buffer: Buffer.from(`${host.url}#/open/${link}`),
+  };
+  await phone.page.getByLabel('Choose the file').first().setInputFiles(file);
+  await phone.page.getByRole('heading', { level: 1, name: 'Harbour pullover' }).waitFor();
+  await phone.close();
+  await host.close();
+});
+
 it('a damaged link says so and stores nothing', async () => {
   const host = await serve({ root: dist });
   const phone = await openPhone({ size: 'small' });

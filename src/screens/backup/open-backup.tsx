@@ -1,6 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { type OpenedFile, openFile, takeIn } from '../../app/backup.ts';
 import { openedFiles } from '../../app/device/opened-files.ts';
+import { goTo } from '../../app/navigate.ts';
+import { linkInFile } from '../../app/passing-on.ts';
 import { hrefTo } from '../../app/routes.ts';
 import type { Fault, Result } from '../../knit/fault.ts';
 import { Button } from '../../ui/button/button.tsx';
@@ -25,6 +27,8 @@ export function OpenBackup() {
   const input = useRef<HTMLInputElement>(null);
   const open = async (file: Blob) => {
     go({ at: 'reading' });
+    const link = await linkInFile(file);
+    if (link !== undefined) return goTo(link);
     const read = await openFile(file);
     go(read.ok ? { at: 'deciding', file: read.value } : { at: 'refused', faults: read.faults });
   };
@@ -43,7 +47,7 @@ export function OpenBackup() {
           ref={input}
           class="spoken"
           type="file"
-          accept=".json,application/json"
+          accept=".json,application/json,.txt,text/plain"
           tabIndex={-1}
           aria-label={say('backup.choose')}
           onChange={(event) => {

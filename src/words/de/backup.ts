@@ -22,7 +22,7 @@ export const words: Translation<typeof english> = {
   keepUpStop: 'Nicht mehr aktuell halten',
   openTitle: 'Sicherung öffnen',
   openHelp:
-    'Die Datei wird ganz geprüft, bevor sich etwas ändert. Du siehst, was sich ändern würde, und entscheidest dann.',
+    'Eine Sicherung, oder ein Strickstück, das dir jemand weitergibt. Die Datei wird ganz geprüft, bevor sich etwas ändert. Du siehst, was sich ändern würde, und entscheidest dann.',
   choose: 'Datei wählen',
   drop: 'oder hier ablegen',
   reading: 'Wird gelesen und geprüft …',

@@ -18,7 +18,8 @@ export const words = {
   keepUpOn: 'Kept up to date: {name}',
   keepUpStop: 'Stop keeping it up',
   openTitle: 'Open a backup',
-  openHelp: 'The file is checked whole before anything changes. You see what would change, then decide.',
+  openHelp:
+    'A backup, or one garment that someone passed on. The file is checked whole before anything changes. You see what would change, then decide.',
   choose: 'Choose the file',
   drop: 'or drop it here',
   reading: 'Reading and checking…',
