@@ -30,6 +30,7 @@ export const screens: Readonly<Record<ScreenName, () => Promise<ScreenModule>>> 
   makingUp: withWords(
     () => import('./making-up/making-up-screen.tsx'),
     'makingUp',
+    'print',
     'garment',
     'craft',
     'recipeFaults',

@@ -19,6 +19,8 @@ export interface PieceEdges {
   /** rows from the cast-on to the armhole (or to the end where there is none) */
   readonly rowsToArmhole: number;
   readonly hasArmhole: boolean;
+  /** mm above the cast-on at which the armhole begins; 0 where there is none */
+  readonly armholeAtMm: number;
   /** rows from the armhole's first bind-off to the shoulder; 0 where there is none */
   readonly armholeRows: number;
   /** stitches bound off first at the underarm of one side */
@@ -51,6 +53,7 @@ export function edgesOf(plan: Plan): PieceEdges {
     heightMm: Math.max(0, ...plan.parts.map((p) => p.rows[p.rows.length - 1]?.height ?? p.base)),
     rowsToArmhole: armhole === undefined ? rows : armhole - 1,
     hasArmhole: armhole !== undefined,
+    armholeAtMm: armhole === undefined ? 0 : (body?.rows[armhole - 2]?.height ?? 0),
     armholeRows: armhole === undefined ? 0 : rows - slope.rows - (armhole - 1),
     underarm: armhole === undefined ? 0 : groupIn(plan, side, armhole),
     shoulder,

@@ -46,6 +46,9 @@ export type MakingUpStep = { readonly id: string } & (
       /** rows from the shoulder seam down to the underarm marker, on back and front */
       readonly markerRows: number;
       readonly markerMm: number;
+      /** the piece that the markers are put on, and where: underarm and quarter points, mm above its cast-on */
+      readonly on: string;
+      readonly marksMm: readonly number[];
       /** quarter points of the armhole from the underarm, rows */
       readonly quarters: readonly number[];
       readonly underarm: number;
@@ -191,6 +194,9 @@ function sleeveStep(sleeve: Piece, back: Piece, front: Piece): MakingUpStep {
   const topMm = capped ? sleeve.edges.capEdgeMm : sleeve.edges.widthMm;
   const markerRows = back.edges.hasArmhole ? back.edges.armholeRows : Math.round(topMm / 2 / rowMm);
   const armholeMm = capped ? back.edges.armholeEdgeMm + front.edges.armholeEdgeMm : 2 * markerRows * rowMm;
+  const underarmMm = back.edges.hasArmhole
+    ? back.edges.armholeAtMm
+    : back.edges.heightMm - markerRows * rowMm;
   return {
     id: 'set in sleeves',
     kind: 'set in sleeves',
@@ -199,6 +205,8 @@ function sleeveStep(sleeve: Piece, back: Piece, front: Piece): MakingUpStep {
     armholeMm,
     markerRows,
     markerMm: markerRows * rowMm,
+    on: back.recipe.name,
+    marksMm: [0, 0.25, 0.5, 0.75].map((share) => underarmMm + share * markerRows * rowMm),
     quarters: [1, 2, 3].map((q) => Math.round((markerRows * q) / 4)),
     underarm: back.edges.underarm,
   };

@@ -1,3 +1,4 @@
+import '../../ui/print/print.css';
 import './making-up.css';
 import { garmentOf } from '../../app/garment-of.ts';
 import { changeGarment } from '../../app/intents/change-garment.ts';
@@ -7,7 +8,7 @@ import { type MakingUpStep, makingUp } from '../../knit/making-up/making-up.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
-import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
+import { Schematic } from '../../ui/print/schematic.tsx';
 import { ProgressBar } from '../../ui/progress/progress-bar.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
@@ -68,7 +69,8 @@ function Step({ step, view, ticked }: StepProps) {
       const others = (garment.ticked ?? []).filter((id) => id !== step.id);
       return { ...garment, ticked: on ? [...others, step.id] : others };
     });
-  const piece = step.kind === 'block' ? view.pieces.find((p) => p.name === step.piece) : undefined;
+  const drawn = step.kind === 'block' ? step.piece : step.kind === 'set in sleeves' ? step.on : undefined;
+  const piece = view.pieces.find((p) => p.name === drawn);
   const parts = piece?.makes[0]?.parts;
   return (
     <li class={`making-step${ticked ? ' making-done' : ''}`}>
@@ -79,7 +81,11 @@ function Step({ step, view, ticked }: StepProps) {
         ))}
         {parts && parts.length > 0 && (
           <div class="making-drawing">
-            <PieceThumb parts={parts} worked={parts.map((p) => p.rows.length)} />
+            <Schematic
+              label={title}
+              parts={parts}
+              marksMm={step.kind === 'set in sleeves' ? step.marksMm : undefined}
+            />
           </div>
         )}
         {step.kind === 'pick up' && <BandLink view={view} band={step.band} />}

@@ -9,13 +9,15 @@ export interface SchematicProps {
   /** the piece's name */
   readonly label: string;
   readonly parts: readonly PlannedPart[];
+  /** heights above the cast-on to be marked at both edges, mm */
+  readonly marksMm?: readonly number[] | undefined;
 }
 
 /** height of the drawing on paper, in letter heights */
 const LETTERS_HIGH = 19;
 
 /** The piece as an outline with its measures, for paper. Needs the catalogue 'print'. */
-export function Schematic({ label, parts }: SchematicProps) {
+export function Schematic({ label, parts, marksMm = [] }: SchematicProps) {
   const { parts: shapes, box } = useMemo(() => shapeOfPiece(parts), [parts]);
   const letter = Math.max(box.height, box.width * 0.7) / LETTERS_HIGH;
   const first = shapes[0]?.rows[0];
@@ -39,6 +41,9 @@ export function Schematic({ label, parts }: SchematicProps) {
           <path class="schematic-line" d={clothPath(shape)} />
           <path class="schematic-notch" d={notchPath(shape.notches, letter * 0.8)} />
         </g>
+      ))}
+      {marksMm.map((mm) => (
+        <path key={mm} class="schematic-measure" d={`M${left} ${bottom - mm}h${box.width}`} />
       ))}
       <path class="schematic-measure" d={`M${left - letter} ${box.y}V${bottom}`} />
       <text x={left - 1.4 * letter} y={box.y + box.height / 2} font-size={letter} text-anchor="end">
