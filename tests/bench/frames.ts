@@ -9,7 +9,6 @@ export async function framesDuring(page: Page, work: () => Promise<void>): Promi
 }
 
 declare global {
-  // biome-ignore lint/style/noVar: only var declares on the global object
   var frameProbe: { end(): number[] };
 }
 

@@ -43,7 +43,7 @@ function read(text: string, rows: number): void {
     .flatMap((piece) => must(piece.plan).parts)
     .reduce((sum, part) => sum + part.rows.length, 0);
   const fault = lines.flatMap((line) => line.faults)[0];
-  if (made !== rows || fault) throw new Error(`${made} of ${rows} rows were read. ${fault?.text ?? ''}`);
+  if (made !== rows || fault) throw new Error(`${made} of ${rows} rows were read. ${fault?.sentence ?? ''}`);
 }
 
 /** Calls it so often that the clock's step and a single pause do not count; ms for one call. */

@@ -66,7 +66,6 @@ async function stopWorkers(cdp: Awaited<ReturnType<typeof openSlowed>>['cdp']): 
 }
 
 declare global {
-  // biome-ignore lint/style/noVar: only var declares on the global object
   var startProbe: { shown: number };
 }
 

@@ -16,7 +16,6 @@ interface Probe {
 }
 
 declare global {
-  // biome-ignore lint/style/noVar: only var declares on the global object
   var tapProbe: Probe;
 }
 

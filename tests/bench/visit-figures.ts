@@ -43,7 +43,6 @@ async function firstVisit(context: BrowserContext, root: string, rate: number): 
 }
 
 declare global {
-  // biome-ignore lint/style/noVar: only var declares on the global object
   var visitProbe: { largest: number };
 }
 

@@ -40,26 +40,30 @@ describe.each(twoPhones)('every screen and state, $size in $colorScheme', ({ siz
 });
 
 describe('every screen and state', () => {
-  it('holds on its side, at twice the text size, widely spaced, from right to left (RIDGELINE_LOOKS=all for the rest)', async () => {
-    const host = await serve({ root: dist });
-    const phone = await openPhone({ reducedMotion: 'reduce', density: 1 });
-    const { page } = phone;
-    const knitter = knitterAt(page, host.url);
-    const settings = await openSettings(page, host.url);
-    const found: string[] = [];
-    for (const sight of sights) {
-      await sight.come(page, knitter);
-      for (const look of looksToTry()) {
-        await wear(page, settings, look);
-        found.push(...(await movesSideways(page)).map((what) => `${sight.name}, ${look.name}: ${what}`));
+  it(
+    'holds on its side, at twice the text size, widely spaced, from right to left (RIDGELINE_LOOKS=all for the rest)',
+    async () => {
+      const host = await serve({ root: dist });
+      const phone = await openPhone({ reducedMotion: 'reduce', density: 1 });
+      const { page } = phone;
+      const knitter = knitterAt(page, host.url);
+      const settings = await openSettings(page, host.url);
+      const found: string[] = [];
+      for (const sight of sights) {
+        await sight.come(page, knitter);
+        for (const look of looksToTry()) {
+          await wear(page, settings, look);
+          found.push(...(await movesSideways(page)).map((what) => `${sight.name}, ${look.name}: ${what}`));
+        }
+        await wear(page, settings, looks[0]);
       }
-      await wear(page, settings, looks[0]);
-    }
-    expect(found).toEqual([]);
-    expect(phone.complaints).toEqual([]);
-    await phone.close();
-    await host.close();
-  }, process.env.RIDGELINE_LOOKS === 'all' ? 900_000 : 300_000);
+      expect(found).toEqual([]);
+      expect(phone.complaints).toEqual([]);
+      await phone.close();
+      await host.close();
+    },
+    process.env.RIDGELINE_LOOKS === 'all' ? 900_000 : 300_000,
+  );
 });
 
 describe('what is read while knitting', () => {
