@@ -170,6 +170,10 @@ export default defineConfig({
           environment: 'node',
           // no test measures time; a busy machine is not a fault
           testTimeout: 60_000,
+          // Most of a run would be starting afresh for each file; what a test makes, it makes under a name of its own.
+          isolate: false,
+          pool: 'threads',
+          maxWorkers: 2,
         },
       },
       {
@@ -178,7 +182,9 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: ['tests/browser/setup.ts'],
           environment: 'node',
-          fileParallelism: false,
+          // two at once, since a browser waits half of its time; each has a host and a profile of its own
+          isolate: false,
+          maxWorkers: 2,
           testTimeout: 60_000,
           hookTimeout: 120_000,
         },

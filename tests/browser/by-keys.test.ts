@@ -9,7 +9,7 @@ afterAll(removeProfiles);
 
 async function withPhone(use: (phone: Phone, url: string) => Promise<void>): Promise<void> {
   const host = await serve({ root: dist });
-  const phone = await openPhone();
+  const phone = await openPhone({ worker: false });
   await use(phone, host.url);
   await phone.close();
   await host.close();

@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { type Served, serve } from '../run/serve.ts';
 import { violations } from './axe.ts';
-import { openPhone, type Phone, type phones, removeProfiles } from './drive.ts';
+import { openPhone, type Phone, type phones, removeProfiles, walkedOn } from './drive.ts';
 import { until } from './until.ts';
 
 let host: Served;
@@ -25,7 +25,7 @@ afterAll(async () => {
 
 /** A phone set to British English measures in centimetres. */
 async function openDraft(size: keyof typeof phones, units: 'cm' | 'in' = 'cm'): Promise<Page> {
-  phone = await openPhone({ size });
+  phone = await openPhone({ size, worker: false });
   if (units === 'cm')
     await phone.page.addInitScript(() =>
       Object.defineProperty(navigator, 'languages', { get: () => ['en-GB'] }),
@@ -161,7 +161,7 @@ describe('a garment from measures and a swatch', () => {
     await page.getByRole('heading', { level: 1, name: 'New garment' }).waitFor();
   });
 
-  it.each(['common', 'small'] as const)(
+  it.each(walkedOn('small'))(
     'stands on a %s phone without sideways scrolling and without violations',
     async (size) => {
       const page = await openDraft(size);

@@ -11,6 +11,10 @@ export const phones = {
   small: { width: 320, height: 640 },
 } as const;
 
+/** Which of them a walk is made on: one in every run, both with RIDGELINE_LOOKS=all. */
+export const walkedOn = (size: keyof typeof phones): readonly (keyof typeof phones)[] =>
+  process.env.RIDGELINE_LOOKS === 'all' ? ['common', 'small'] : [size];
+
 export interface Phone {
   readonly context: BrowserContext;
   /** the window that was opened with it */
@@ -39,6 +43,26 @@ export interface PhoneOptions {
   readonly density?: 1 | 2;
 }
 
+/**
+ * What this browser would do for itself beside the app: pages for its own address bar, hints and updates fetched from
+ * outside. On a small machine that is a third of the work. (A list given here replaces the driver's own.)
+ */
+const notNeeded = [
+  'WebUIOmniboxPopup',
+  'WebUIOmniboxAimPopup',
+  'WebUIOmniboxFullPopup',
+  'OmniboxPopupWebUI',
+  'AimEnabled',
+  'HttpsUpgrades',
+  'MediaRouter',
+  'NetworkTimeServiceQuerying',
+  'OptimizationHints',
+  'PaintHolding',
+  'PreconnectToSearch',
+  'ThirdPartyStoragePartitioning',
+  'Translate',
+];
+
 const profiles: string[] = [];
 
 /** A new, empty profile; removed by `removeProfiles`. */
@@ -61,7 +85,7 @@ export async function openPhone(options: PhoneOptions = {}): Promise<Phone> {
   } = options;
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: requireChromium(),
-    args: ['--no-sandbox', ...args],
+    args: ['--no-sandbox', `--disable-features=${notNeeded.join(',')}`, ...args],
     viewport: phones[size],
     hasTouch: true,
     isMobile: true,

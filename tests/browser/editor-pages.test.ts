@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { type Served, serve } from '../run/serve.ts';
-import { openPhone, type Phone, phones, removeProfiles } from './drive.ts';
+import { openPhone, type Phone, phones, removeProfiles, walkedOn } from './drive.ts';
 import { addShaping, openSection, partOf, shot, toPieces, type, violationsUnrolled } from './editor-hand.ts';
 
 let host: Served;
@@ -22,14 +22,14 @@ afterAll(async () => {
 });
 
 async function openNew(size: keyof typeof phones): Promise<Page> {
-  phone = await openPhone({ size });
+  phone = await openPhone({ size, worker: false });
   await phone.page.goto(`${host.url}#/new`);
   await phone.page.getByLabel('Stitches in 10 cm (4 in)').waitFor();
   return phone.page;
 }
 
 describe('the pages of a garment by its numbers', () => {
-  it.each(['common', 'small'] as const)(
+  it.each(walkedOn('small'))(
     'every page is whole and readable on the %s phone',
     async (size) => {
       const page = await openNew(size);
@@ -69,7 +69,7 @@ describe('the pages of a garment by its numbers', () => {
   );
 
   it('in German, in letters twice as large, nothing runs off the small phone', async () => {
-    phone = await openPhone({ size: 'small' });
+    phone = await openPhone({ size: 'small', worker: false });
     await phone.context.addInitScript(() => {
       Object.defineProperty(navigator, 'languages', { get: () => ['de-DE'] });
     });

@@ -39,7 +39,7 @@ afterAll(async () => {
 const rib = { name: 'Rib', rows: '10', fabric: 'rib, 1 by 1', needle: '3,5' } as const;
 
 async function openNew(size: keyof typeof phones): Promise<Page> {
-  phone = await openPhone({ size });
+  phone = await openPhone({ size, worker: false });
   await phone.page.goto(`${host.url}#/new`);
   await phone.page.getByLabel('Stitches in 10 cm (4 in)').waitFor();
   return phone.page;

@@ -63,7 +63,7 @@ function standIns(): void {
 
 async function knitting(use: (page: Page, knitter: Knitter) => Promise<void>): Promise<void> {
   const host = await serve({ root: dist });
-  const phone = await openPhone();
+  const phone = await openPhone({ worker: false });
   await phone.page.addInitScript(standIns);
   const knitter = knitterAt(phone.page, host.url);
   await knitter.openSample();

@@ -12,7 +12,7 @@ let phone: Phone;
 beforeAll(async () => {
   await buildParts();
   host = await serve({ root: partsRoot });
-  phone = await openPhone();
+  phone = await openPhone({ worker: false });
   phone.page.setDefaultTimeout(10_000);
 });
 

@@ -4,7 +4,7 @@ import { garmentToLink } from '../../src/store/share/link.ts';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { violations } from './axe.ts';
-import { openPhone, phones, removeProfiles } from './drive.ts';
+import { openPhone, removeProfiles, walkedOn } from './drive.ts';
 import { workerReady } from './worker.ts';
 
 afterAll(removeProfiles);
@@ -78,7 +78,7 @@ it('a damaged link says so and stores nothing', async () => {
   await host.close();
 });
 
-it.each(Object.keys(phones) as (keyof typeof phones)[])(
+it.each(walkedOn('small'))(
   'yarn, making up and passing on are whole and without faults of access on a %s phone',
   async (size) => {
     const host = await serve({ root: dist });

@@ -31,7 +31,7 @@ Next row: wibble three sts of it.
 BO.`;
 
 async function openEmpty(size: keyof typeof phones): Promise<Page> {
-  phone = await openPhone({ size });
+  phone = await openPhone({ size, worker: false });
   await phone.page.goto(`${host.url}#/read`);
   await phone.page.getByLabel('The text').waitFor();
   return phone.page;

@@ -26,7 +26,7 @@ async function opened(page: Page, url: string, hash: string): Promise<void> {
 describe('from the workbasket', () => {
   it('every screen is at most three taps away', async () => {
     const host = await serve({ root: dist });
-    const phone = await openPhone();
+    const phone = await openPhone({ worker: false });
     const { page } = phone;
     const knitter = knitterAt(page, host.url);
     await knitter.openSample();

@@ -1,9 +1,8 @@
-import { rmSync } from 'node:fs';
-import type { ServerResponse } from 'node:http';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { words as settings } from '../../src/words/en/settings.ts';
 import { words } from '../../src/words/en/workbasket.ts';
-import { build, dist } from '../run/built.ts';
+import { brokenDeploys, deploy, twoVersions } from '../faults/deploys.ts';
+import { dist } from '../run/built.ts';
 import { type Served, type ServeOptions, serve } from '../run/serve.ts';
 import { openPhone, type Phone, removeProfiles } from './drive.ts';
 import { until } from './until.ts';
@@ -17,15 +16,14 @@ import {
   workerReady,
 } from './worker.ts';
 
-const next = '.cache/browser/next';
-const nextVersion = '0.0.0-next';
+let next = '';
+let nextVersion = '';
 
-beforeAll(() => build({ outDir: next, version: nextVersion }));
-
-afterAll(() => {
-  removeProfiles();
-  rmSync(next, { recursive: true, force: true });
+beforeAll(() => {
+  ({ root: next, name: nextVersion } = twoVersions().next);
 });
+
+afterAll(removeProfiles);
 
 /** A phone with the app of dist installed, and the host that it came from. */
 async function installed(): Promise<{ phone: Phone; host: Served; version: string }> {
@@ -35,12 +33,6 @@ async function installed(): Promise<{ phone: Phone; host: Served; version: strin
   await workerReady(phone.page);
   await phone.page.reload();
   return { phone, host, version: (await runningVersion(phone.page)) ?? 'none' };
-}
-
-/** Another build at the same address. */
-async function deploy(host: Served, root: string, instead?: ServeOptions['instead']): Promise<Served> {
-  await host.close();
-  return serve({ root, port: host.port, ...(instead && { instead }) });
 }
 
 const mark = (phone: Phone) => phone.page.evaluate(() => Object.assign(window, { untouched: true }));
@@ -128,48 +120,33 @@ describe('a newer version on the host', () => {
   });
 });
 
-const page = (response: ServerResponse) => {
-  response.writeHead(200, { 'Content-Type': 'text/html' });
-  response.end('<!doctype html><title>Down for maintenance</title>');
-  return true;
-};
-const gone = (response: ServerResponse) => {
-  response.writeHead(404);
-  response.end();
-  return true;
-};
-const isScript = (path: string) => path.startsWith('/assets/') && path.endsWith('.js');
-
-const broken: readonly [string, ServeOptions['instead']][] = [
-  ['a script is missing', (path, response) => isScript(path) && gone(response)],
-  ['the worker is a page', (path, response) => path === '/sw.js' && page(response)],
-  ['everything is a page', (_, response) => page(response)],
-];
-
 describe('a broken newer version on the host', () => {
-  it.each(broken)('leaves the installed one working where %s', async (_, instead) => {
+  it('leaves the installed one working, in whichever way it is broken', async () => {
     const { phone, host, version } = await installed();
-    const newer = await deploy(host, next, instead);
-    await phone.page.evaluate(async () => {
-      await (await navigator.serviceWorker.ready).update().catch(() => undefined);
-    });
-    await settled(phone.page);
-    await phone.page.reload();
-    await phone.page.waitForSelector('#app > *');
+    let at = host;
+    for (const [name, instead] of brokenDeploys) {
+      at = await deploy(at, next, instead);
+      await phone.page.evaluate(async () => {
+        await (await navigator.serviceWorker.ready).update().catch(() => undefined);
+      });
+      await settled(phone.page);
+      await phone.page.reload();
+      await phone.page.waitForSelector('#app > *');
 
-    expect(await runningVersion(phone.page)).toBe(version);
-    expect(await cachedPaths(phone.page)).toEqual(expect.arrayContaining(precacheList(dist)));
+      expect(await runningVersion(phone.page), name).toBe(version);
+      expect(await cachedPaths(phone.page), name).toEqual(expect.arrayContaining(precacheList(dist)));
+    }
     await phone.close();
-    await newer.close();
+    await at.close();
   });
 });
 
 describe('a first visit that is cut off', () => {
   it('is made good by the next one', async () => {
-    // Only the worker asks for the words of a language that is not shown; from there on nothing comes through.
+    // Only the worker asks for a screen that is not shown; from there on nothing comes through.
     let cut = false;
     const cutOff: ServeOptions['instead'] = (path, response) => {
-      cut ||= path.startsWith('/assets/words-de');
+      cut ||= path.startsWith('/assets/yarn-screen');
       if (!cut) return false;
       response.destroy();
       return true;
@@ -179,7 +156,7 @@ describe('a first visit that is cut off', () => {
     await phone.page.goto(host.url);
     await until(
       async () => host.asked,
-      (paths) => paths.some((path) => path.startsWith('/assets/words-de')),
+      (paths) => paths.some((path) => path.startsWith('/assets/yarn-screen')),
       30_000,
     );
     await phone.page.waitForTimeout(500);

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import type { ServerResponse } from 'node:http';
 import type { Page } from 'playwright-core';
-import { build, buildIfNeeded, dist } from '../run/built.ts';
+import { buildIfNeeded, dist } from '../run/built.ts';
 import { type Served, type ServeOptions, serve } from '../run/serve.ts';
 
 /** Two versions of the app, and what a host can do wrong with them. */
@@ -11,16 +11,13 @@ export interface Version {
   readonly name: string;
 }
 
-let nextStands = false;
+const nextRoot = dist === 'dist' ? '.cache/next' : `${dist}-next`;
 
-const nextRoot = `${dist}-next`;
-
-/** The version that stands, and a newer one; built once. */
+/** The version that stands, and a newer one of the same sources. */
 export function twoVersions(): { readonly old: string; readonly next: Version } {
   buildIfNeeded(dist);
   const next = { root: nextRoot, name: '0.0.0-next' };
-  if (!nextStands) build({ outDir: next.root, version: next.name });
-  nextStands = true;
+  buildIfNeeded(next.root, next.name);
   return { old: dist, next };
 }
 

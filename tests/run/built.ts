@@ -9,9 +9,9 @@ const sources = ['src', 'public', 'index.html', 'vite.config.ts', 'package.json'
 export const dist = process.env.RIDGELINE_OUT ?? 'dist';
 
 /** Builds where a source is newer than what stands there. Throws a sentence where it fails. */
-export function buildIfNeeded(outDir = dist): void {
+export function buildIfNeeded(outDir = dist, version?: string): void {
   const builtAt = changedAt(join(outDir, 'sw.js'));
-  if (builtAt < Math.max(...sources.map(newestIn))) build({ outDir });
+  if (builtAt < Math.max(...sources.map(newestIn))) build({ outDir, ...(version && { version }) });
 }
 
 export interface BuildOptions {
