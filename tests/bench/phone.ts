@@ -30,7 +30,7 @@ export interface BenchPhone {
 export async function openBenchPhone(): Promise<BenchPhone> {
   const hosts = await Promise.all([built.bare, built.app, built.app].map(compressingHost));
   const [bare, less, more] = hosts.map(({ url }) => url) as [string, string, string];
-  const { context, close } = await openPhone();
+  const { context, close } = await openPhone({ density: 2 });
   const bareSubject = bareAt(bare);
   await install(context, bareSubject);
   await installApp(context, less, few);

@@ -28,7 +28,7 @@ for (const name of names) {
   figures.push(...made);
   console.log(`${printTable(made)}\n${name}: ${((performance.now() - start) / 1000).toFixed(0)} s\n`);
 }
-removeProfiles();
+await removeProfiles();
 
 const results = figures.map((figure) => ({ ...figure, ratio: ratioOf(figure), met: isMet(figure) }));
 writeFileSync('.cache/bench.json', `${JSON.stringify(results, undefined, 2)}\n`);

@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type BrowserContext, chromium, type Page } from 'playwright-core';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { requireChromium } from '../run/chromium.ts';
 import { killBrowserOf } from './kill.ts';
 
@@ -36,7 +36,7 @@ export interface PhoneOptions {
   readonly profile?: string;
   readonly colorScheme?: 'light' | 'dark';
   readonly reducedMotion?: 'reduce' | 'no-preference';
-  /** false: a browser without service workers */
+  /** false: without service workers, as a window of a browser that other tests use too, and that keeps nothing */
   readonly worker?: boolean;
   readonly args?: readonly string[];
   /** device pixels for one of CSS */
@@ -72,6 +72,18 @@ export function newProfile(): string {
   return profile;
 }
 
+const launch = (args: readonly string[] = []) => ({
+  executablePath: requireChromium(),
+  args: ['--no-sandbox', `--disable-features=${notNeeded.join(',')}`, ...args],
+});
+
+let shared: Promise<Browser> | undefined;
+
+function sharedBrowser(): Promise<Browser> {
+  shared ??= chromium.launch(launch());
+  return shared;
+}
+
 /** Switches on a phone: Chromium with a touch screen and a profile that outlives it. */
 export async function openPhone(options: PhoneOptions = {}): Promise<Phone> {
   const {
@@ -79,21 +91,21 @@ export async function openPhone(options: PhoneOptions = {}): Promise<Phone> {
     profile = newProfile(),
     args = [],
     worker = true,
-    density = 2,
+    density = 1,
     colorScheme,
     reducedMotion,
   } = options;
-  const context = await chromium.launchPersistentContext(profile, {
-    executablePath: requireChromium(),
-    args: ['--no-sandbox', `--disable-features=${notNeeded.join(',')}`, ...args],
+  const look = {
     viewport: phones[size],
     hasTouch: true,
     isMobile: true,
     deviceScaleFactor: density,
-    serviceWorkers: worker ? 'allow' : 'block',
     ...(colorScheme && { colorScheme }),
     ...(reducedMotion && { reducedMotion }),
-  });
+  };
+  const context = worker
+    ? await chromium.launchPersistentContext(profile, { ...launch(args), ...look })
+    : await (await sharedBrowser()).newContext({ serviceWorkers: 'block', ...look });
   const page = context.pages()[0] ?? (await context.newPage());
   const strangers: string[] = [];
   const complaints: string[] = [];
@@ -116,7 +128,10 @@ export async function openPhone(options: PhoneOptions = {}): Promise<Phone> {
 const isOwn = (url: string) => /^(?:http:\/\/localhost:\d+\/|blob:|data:|about:|chrome:)/.test(url);
 
 /** Call after the last test of a file. */
-export function removeProfiles(): void {
+export async function removeProfiles(): Promise<void> {
+  const browser = shared;
+  shared = undefined;
+  await (await browser)?.close();
   for (const profile of profiles.splice(0))
     rmSync(profile, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
 }

@@ -21,7 +21,7 @@ describe('every screen and state', () => {
     'has no violation by day nor, small, by night; holds on its side, in large and in spaced letters, from right to left',
     async () => {
       const host = await serve({ root: dist });
-      const phone = await openPhone({ reducedMotion: 'reduce', density: 1, worker: false });
+      const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
       const { page } = phone;
       const knitter = knitterAt(page, host.url);
       const settings = await openSettings(page, host.url);

@@ -1,5 +1,4 @@
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import { startOffline } from '../faults/cold-starts.ts';
 import { chromiumEngine } from '../faults/engine.ts';
 import type { Figure } from '../faults/figure.ts';
 import { killWhileTapping } from '../faults/kills.ts';
@@ -20,7 +19,7 @@ beforeAll(async () => {
 });
 afterAll(async () => {
   await host.close();
-  removeProfiles();
+  await removeProfiles();
 });
 
 const shouldMeet = ({ met, measured, bar }: Figure) =>
@@ -36,11 +35,6 @@ describe('a browser killed at random moments while she taps', () => {
 
 describe('two windows tapped at once', () => {
   it('lose none of each other’s rows', async () => shouldMeet(await tapInTwoTabs(chromiumEngine, host, 50)));
-});
-
-describe('a start with no network', () => {
-  it('has the row in hand, and the next tap is stored', async () =>
-    shouldMeet(await startOffline(chromiumEngine, 1)));
 });
 
 describe('storage', () => {

@@ -67,7 +67,7 @@ it('a garment passed on as a file is opened where backups are', async () => {
 
 it('a damaged link says so and stores nothing', async () => {
   const host = await serve({ root: dist });
-  const phone = await openPhone({ size: 'small' });
+  const phone = await openPhone({ size: 'small', worker: false });
   const { page } = phone;
   await page.goto(`${host.url}#/open/${link.slice(0, 200)}`);
   await page.getByText(/damaged or cut off/).waitFor();
@@ -82,7 +82,7 @@ it.each(walkedOn('small'))(
   'yarn, making up and passing on are whole and without faults of access on a %s phone',
   async (size) => {
     const host = await serve({ root: dist });
-    const phone = await openPhone({ size });
+    const phone = await openPhone({ size, worker: false });
     const { page } = phone;
     await page.goto(`${host.url}#/sample`);
     await page.getByRole('button', { name: 'Row done' }).waitFor();

@@ -18,7 +18,7 @@ afterEach(async () => {
 
 afterAll(async () => {
   await host.close();
-  removeProfiles();
+  await removeProfiles();
 });
 
 const text = `Sizes: S (M, L)

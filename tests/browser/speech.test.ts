@@ -61,7 +61,7 @@ describe('terms, lengths, needles and wording', () => {
     'are $choose on every screen',
     async ({ choose: choices, never }) => {
       const host = await serve({ root: dist });
-      const phone = await openPhone({ reducedMotion: 'reduce', density: 1, worker: false });
+      const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
       const knitter = knitterAt(phone.page, host.url);
       const settings = await openSettings(phone.page, host.url);
       await choose(phone.page, settings, choices);

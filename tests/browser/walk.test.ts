@@ -86,7 +86,7 @@ describe('a browser that is killed', () => {
 describe('taps that come faster than they can be stored', () => {
   it('are all stored, and one undo takes back one row', async () => {
     const host = await serve({ root: 'dist' });
-    const phone = await openPhone();
+    const phone = await openPhone({ worker: false });
     const { page } = phone;
     const knitter = knitterAt(page, host.url);
     await knitter.openSample();
@@ -104,7 +104,7 @@ describe('taps that come faster than they can be stored', () => {
 describe('going back', () => {
   it('several rows is two taps', async () => {
     const host = await serve({ root: 'dist' });
-    const phone = await openPhone();
+    const phone = await openPhone({ worker: false });
     const knitter = knitterAt(phone.page, host.url);
     await knitter.openSample();
     await knitter.knit(9);
@@ -117,7 +117,7 @@ describe('going back', () => {
 
   it('leads from the row to the garment to the workbasket, and the phone’s own back never loops', async () => {
     const host = await serve({ root: 'dist' });
-    const phone = await openPhone();
+    const phone = await openPhone({ worker: false });
     const { page } = phone;
     const knitter = knitterAt(page, host.url);
     await knitter.open('');
@@ -138,7 +138,7 @@ describe('going back', () => {
 describe('an address of a row', () => {
   it('opens that row to be read and leaves the place where it is', async () => {
     const host = await serve({ root: 'dist' });
-    const phone = await openPhone();
+    const phone = await openPhone({ worker: false });
     const { page } = phone;
     const knitter = knitterAt(page, host.url);
     await knitter.openSample();

@@ -36,7 +36,7 @@ console.log(`${done.length} figures, ${missed} missed, ${done.filter(cannotRun).
 process.exitCode = missed > 0 ? 1 : 0;
 
 try {
-  removeProfiles();
+  await removeProfiles();
 } catch (error) {
   // A killed browser may still be writing; the system clears its folder for passing files by itself.
   console.log(`A profile was left behind: ${String(error)}`);

@@ -34,7 +34,7 @@ buildIfNeeded();
 rmSync(folder, { recursive: true, force: true });
 mkdirSync(folder, { recursive: true });
 const host = await serve({ root: dist });
-const phone = await openPhone({ reducedMotion: 'reduce', density: 1 });
+const phone = await openPhone({ reducedMotion: 'reduce' });
 const knitter = knitterAt(phone.page, host.url);
 const settings = await openSettings(phone.page, host.url);
 let taken = 0;
@@ -49,5 +49,5 @@ for (const sight of sights) {
 }
 await phone.close();
 await host.close();
-removeProfiles();
+await removeProfiles();
 console.log(`${taken} pictures of ${sights.length} sights in ${folder}/`);
