@@ -111,6 +111,13 @@ describe('a garment from measures and a swatch', () => {
     }
     expect(phone?.complaints).toEqual([]);
     expect(phone?.strangers).toEqual([]);
+
+    // from what was knitted back to the figures that it was drafted from
+    await page.getByRole('link', { name: 'As it was knitted' }).tap();
+    await page.getByRole('button', { name: 'Design another from its figures' }).tap();
+    await page.locator('.draft-group').first().waitFor();
+    await openAll(page);
+    expect(await page.getByLabel('Length', { exact: true }).inputValue()).toBe('72');
   });
 
   it('keeps several people, takes a size of the tables, and measures in inches on a phone that does', async () => {

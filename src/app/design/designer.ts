@@ -33,6 +33,24 @@ export async function openDesign(): Promise<void> {
   form.value ??= readForm(settings[FORM]) ?? newForm();
 }
 
+/**
+ * Takes up the figures that a garment was designed from, to change them and draft anew. One design is kept in the
+ * making: another that is begun stays, unless it shall be replaced.
+ */
+export async function designFrom(
+  figures: DesignForm,
+  replace: boolean,
+): Promise<'taken' | 'another is begun' | 'not kept'> {
+  await openDesign();
+  if (form.value === undefined) return 'not kept';
+  const begun = JSON.stringify(form.value);
+  if (!replace && ![newForm(), figures].some((one) => JSON.stringify(one) === begun))
+    return 'another is begun';
+  form.value = figures;
+  await keep();
+  return kept.value === 'kept' ? 'taken' : 'not kept';
+}
+
 function readPeople(stored: unknown): readonly Person[] {
   if (!Array.isArray(stored)) return [];
   return stored.filter(

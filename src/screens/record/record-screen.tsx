@@ -20,6 +20,7 @@ import { saysList } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { saysDate, saysDuration } from '../../words/time.ts';
 import { GarmentPage } from '../garment-page.tsx';
+import { DesignAgain } from './design-again.tsx';
 
 /** What was really knitted: read off the log, ready to be knitted again. */
 export default function RecordScreen({ route }: { readonly route: Route }) {
@@ -53,6 +54,7 @@ function WholeRecord({ view }: { readonly view: GarmentView }) {
         )),
       )}
       <Again view={view} />
+      <DesignAgain design={view.garment.design} />
     </div>
   );
 }

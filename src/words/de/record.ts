@@ -20,5 +20,15 @@ export const words: Translation<typeof english> = {
   again: 'Noch einmal so stricken',
   againHelp: 'Ein neues Stück mit den Änderungen, die unterwegs dazukamen; dieses bleibt, wie es ist.',
   againName: '{garment}, noch einmal',
+  design: 'Aus seinen Angaben ein neues entwerfen',
+  designHelp:
+    'Maße, Maschenprobe und Entscheidungen, aus denen es entworfen wurde, zum Ändern: eine andere Größe, ein anderer Ausschnitt. Dieses bleibt, wie es ist.',
+  designNotKept:
+    'Die Angaben konnten auf diesem Gerät nicht behalten werden. Geändert ist nichts; versuch es noch einmal.',
+  designAsk: 'Ein anderer Entwurf ist begonnen',
+  designAskText:
+    'Ein Entwurf wird im Werden behalten. Diese Angaben träten an seine Stelle, und was du dort eingetippt hast, ist weg.',
+  designOther: 'Mit dem anderen weitermachen',
+  designReplace: 'Diese an seine Stelle setzen',
   cannot: 'So lässt es sich nicht noch einmal stricken',
 };

@@ -18,5 +18,14 @@ export const words = {
   again: 'Knit it again as it was made',
   againHelp: 'A new garment with the changes you made on the way; this one stays as it is.',
   againName: '{garment}, again',
+  design: 'Design another from its figures',
+  designHelp:
+    'The measures, swatch and choices it was drafted from, to change and draft anew: another size, another neck. This one stays as it is.',
+  designNotKept: 'The figures could not be kept on this device. Nothing was changed; try once more.',
+  designAsk: 'Another design is begun',
+  designAskText:
+    'One design is kept in the making. These figures would take its place, and what you typed there is gone.',
+  designOther: 'Go on with the other',
+  designReplace: 'Put these in its place',
   cannot: 'It cannot be made again as it stands',
 } as const;

@@ -1,0 +1,52 @@
+import { useState } from 'preact/hooks';
+import { designFrom } from '../../app/design/designer.ts';
+import { readForm } from '../../app/design/form.ts';
+import { goTo } from '../../app/navigate.ts';
+import { hrefTo } from '../../app/routes.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { Sheet } from '../../ui/sheet/sheet.tsx';
+import { say } from '../../words/say.ts';
+
+/** The way back from a garment to what it was drafted from; nothing for one that came another way. */
+export function DesignAgain({ design }: { readonly design: unknown }) {
+  const [outcome, setOutcome] = useState<'another is begun' | 'not kept'>();
+  const figures = readForm(design);
+  if (figures === undefined) return null;
+  const take = async (replace: boolean) => {
+    const done = await designFrom(figures, replace);
+    if (done === 'taken') goTo(hrefTo('draft'));
+    else setOutcome(done);
+  };
+  const close = () => setOutcome(undefined);
+  return (
+    <div>
+      <p>{say('record.designHelp')}</p>
+      <Button icon="edit" onPress={() => void take(false)}>
+        {say('record.design')}
+      </Button>
+      {outcome === 'not kept' && (
+        <Notice kind="fault" live>
+          {say('record.designNotKept')}
+        </Notice>
+      )}
+      <Sheet
+        open={outcome === 'another is begun'}
+        title={say('record.designAsk')}
+        onClose={close}
+        actions={
+          <>
+            <Button wide href={hrefTo('draft')}>
+              {say('record.designOther')}
+            </Button>
+            <Button wide kind="danger" onPress={() => void take(true)}>
+              {say('record.designReplace')}
+            </Button>
+          </>
+        }
+      >
+        <p>{say('record.designAskText')}</p>
+      </Sheet>
+    </div>
+  );
+}
