@@ -135,7 +135,14 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2022',
     manifest: true,
-    modulePreload: { polyfill: false },
+    modulePreload: {
+      polyfill: false,
+      // The names of what a later screen needs would lengthen the first script; the first screen's are worth it.
+      resolveDependencies: (file, needed, { hostType }) =>
+        hostType === 'html' || file.includes('workbasket-screen')
+          ? needed
+          : needed.filter((name) => name.endsWith('.css')),
+    },
     // A picture inside a style sheet would need data: in more places than the policy allows.
     assetsInlineLimit: 0,
     reportCompressedSize: false,

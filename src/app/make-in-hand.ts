@@ -1,10 +1,17 @@
+import { computed } from '@preact/signals';
+import { parseMakeKey } from '../progress/log.ts';
 import { garmentInHand, inHand, type MakeView } from './state.ts';
 
-/** The copy of the piece that the part in hand belongs to, once the garment is read. */
-export function makeInHand(): MakeView | undefined {
-  const now = inHand.value;
+/** Its key; the same from row to row. */
+export const keyInHand = computed(() => inHand.value?.make);
+
+const found = computed(() => {
+  const key = keyInHand.value;
+  const id = key === undefined ? undefined : parseMakeKey(key);
   const view = garmentInHand.value;
-  if (!now || view?.garment.id !== now.place.garment) return undefined;
-  const piece = view.pieces.find(({ id }) => id === now.place.piece);
-  return piece?.makes.find(({ make }) => make === now.place.make);
-}
+  if (id === undefined || view?.garment.id !== id.garment) return undefined;
+  return view.pieces.find((piece) => piece.id === id.piece)?.makes.find(({ make }) => make === id.make);
+});
+
+/** The copy of the piece that the part in hand belongs to, once the garment is read. */
+export const makeInHand = (): MakeView | undefined => found.value;

@@ -1,6 +1,6 @@
 /**
  * Every address of the app, by screen. Addresses live in the hash so that the app runs in any sub-folder.
- * To add a screen: a line here, and its folder's line in `src/screens/table.ts`.
+ * To add a screen: a line here, and its folder's line in `src/screens/other-screens.ts`.
  */
 export const patterns = {
   workbasket: '/',

@@ -1,6 +1,4 @@
 import { signal } from '@preact/signals';
-import { pageIsKept } from './kept-files.ts';
-import { workerUrl } from './worker-url.ts';
 
 /**
  * The page's side of the service worker. A new version waits until the knitter takes it
@@ -24,8 +22,6 @@ export const offlineReady = signal(false);
  */
 export const updatedElsewhere = signal(false);
 
-const hourMs = 3_600_000;
-
 let takeWaiting: (() => void) | undefined;
 let takenHere = false;
 
@@ -43,36 +39,22 @@ export function startServiceWorker(): void {
   watchController();
   addEventListener('vite:preloadError', reloadWhenOutdated);
   // Without a worker (a private window, a full disk) the app runs on; `offlineReady` stays false.
-  requestAnimationFrame(() => setTimeout(() => void register().catch(() => undefined)));
+  requestAnimationFrame(() => setTimeout(() => void start().catch(() => undefined)));
 }
 
-async function register(): Promise<void> {
-  const { Workbox } = await import('workbox-window');
-  const worker = new Workbox(workerUrl());
-  worker.addEventListener('installed', (event) => {
-    if (!event.isUpdate && !event.isExternal) offlineReady.value = true;
+async function start(): Promise<void> {
+  const { registerWorker } = await import('./register-worker.ts');
+  await registerWorker({
+    onReady: () => {
+      offlineReady.value = true;
+    },
+    onWaiting: () => {
+      updateReady.value = true;
+    },
+    onRegistered: (take) => {
+      takeWaiting = take;
+    },
   });
-  worker.addEventListener('waiting', () => {
-    updateReady.value = true;
-  });
-  // Painted already: waiting for the `load` event as well would only delay it.
-  const registration = await worker.register({ immediate: true });
-  if (!registration) return;
-  // Its copy has a hole: the worker goes once its windows are closed, and the next start installs it whole.
-  if (registration.active && !(await pageIsKept())) return void (await registration.unregister());
-  if (registration.active) offlineReady.value = true;
-  takeWaiting = () => take(registration, () => worker.messageSkipWaiting());
-  keepLooking(registration);
-}
-
-/** A window that no worker controls (the very first visit) hears nothing of the change: it watches the worker. */
-function take(registration: ServiceWorkerRegistration, skipWaiting: () => void): void {
-  const next = registration.waiting;
-  next?.addEventListener('statechange', () => {
-    if (next.state === 'activated') location.reload();
-  });
-  if (next) skipWaiting();
-  else location.reload();
 }
 
 function watchController(): void {
@@ -83,17 +65,6 @@ function watchController(): void {
       updateReady.value = false;
     }
     controlled = true;
-  });
-}
-
-/** A home-screen app is frozen and thawed for weeks without a navigation, so it has to ask by itself. */
-function keepLooking(registration: ServiceWorkerRegistration): void {
-  const look = () => {
-    if (navigator.onLine && !registration.installing) registration.update().catch(() => undefined);
-  };
-  setInterval(look, hourMs);
-  document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'visible') look();
   });
 }
 

@@ -8,7 +8,7 @@ import { Screen } from '../ui/screen/screen.tsx';
 import { loadFaults } from '../words/fault.ts';
 import { loadWords, say } from '../words/say.ts';
 import { useArrival } from './arrival.ts';
-import { screens } from './table.ts';
+import { loadScreen } from './table.ts';
 
 type Shown =
   | { readonly route: Route; readonly Screen: ComponentType<{ readonly route: Route }> }
@@ -31,7 +31,7 @@ const missesFaults = (): undefined => undefined;
 
 async function load(to: Route | undefined): Promise<Shown> {
   try {
-    if (to !== undefined) return { route: to, Screen: (await screens[to.screen]()).default };
+    if (to !== undefined) return { route: to, Screen: (await loadScreen(to.screen)).default };
     await loadWords('workbasket');
     return { trouble: 'lost' };
   } catch {

@@ -1,4 +1,3 @@
-import { needleNumber } from './needle-sizes.ts';
 import { saysNumber } from './numbers.ts';
 import { speech } from './settings.ts';
 
@@ -35,14 +34,6 @@ function quarters(inches: number): string {
   const part = ['', '¼', '½', '¾'][count % 4] ?? '';
   const digits = whole === 0 && part !== '' ? part : `${saysNumber(whole)}${part}`;
   return inches < 0 && count > 0 ? `−${digits}` : digits;
-}
-
-/** '4 mm', 'US 6 (4 mm)', 'UK 8 (4 mm)'; metric alone where the table has no number for the size. */
-export function saysNeedle(mm: number): string {
-  const metric = `${saysNumber(mm)} mm`;
-  const { needles } = speech.value;
-  const number = needles === 'mm' ? undefined : needleNumber(mm, needles);
-  return number === undefined ? metric : `${needles} ${number} (${metric})`;
 }
 
 /** '50 g' or '1.76 oz' stay with the ball band: yarn is weighed in grams everywhere, lengths follow her unit. */

@@ -1,13 +1,13 @@
 import { signal } from '@preact/signals';
 import type { RowWords } from '../knit/row/row-words.ts';
-import { type CatalogueName, catalogueNames, type catalogues, catalogues as loaders } from './catalogues.ts';
+import { type CatalogueName, type Catalogues, fetchCatalogue } from './catalogues.ts';
 import { words as englishUi } from './en/ui.ts';
 import type { FigureArgs, Message, Words } from './message.ts';
 import { saysNumber } from './numbers.ts';
 import { type Language, localeOf, type Speech, speech } from './settings.ts';
 import { termsOf } from './terms.ts';
 
-type English = { [Name in CatalogueName]: Awaited<ReturnType<(typeof catalogues)[Name]['en']>>['words'] };
+type English = { [Name in CatalogueName]: Awaited<ReturnType<Catalogues[Name]['en']>>['words'] };
 
 /** 'knitting.finishRow': the catalogue's name, a point, the message's. */
 export type WordKey = { [Name in CatalogueName]: `${Name}.${keyof English[Name] & string}` }[CatalogueName];
@@ -73,34 +73,49 @@ export function wordMessage(
   });
 }
 
-const pluralOf = (count: number, language: Language): 'one' | 'other' =>
-  new Intl.PluralRules(language).select(count) === 'one' ? 'one' : 'other';
+const plurals = new Map<Language, Intl.PluralRules>();
 
-/** Loads catalogues in the language of the moment; call it beside the import of the screen that needs them. */
-export const loadWords = (...names: readonly CatalogueName[]): Promise<void> =>
-  load(speech.value.language, names);
+function pluralOf(count: number, language: Language): 'one' | 'other' {
+  const rules = plurals.get(language) ?? new Intl.PluralRules(language);
+  plurals.set(language, rules);
+  return rules.select(count) === 'one' ? 'one' : 'other';
+}
+
+/**
+ * Loads catalogues in the language of the moment; call it beside the import of the screen that needs them. Where she
+ * changes the language meanwhile, they come in the new one too.
+ */
+export async function loadWords(...names: readonly CatalogueName[]): Promise<void> {
+  const { language } = speech.value;
+  await load(language, names);
+  if (speech.value.language !== language) await loadWords(...names);
+}
+
+const missingIn = (language: Language, names: readonly CatalogueName[]): readonly CatalogueName[] =>
+  names.filter((name) => !(id(language, name) in loaded.value));
 
 async function load(language: Language, names: readonly CatalogueName[]): Promise<void> {
-  const missing = names.filter((name) => !(id(language, name) in loaded.value));
   const fetched = await Promise.all(
-    missing.map(
+    missingIn(language, names).map(
       async (name): Promise<[string, CatalogueModule]> => [
         id(language, name),
         // a language that is not on this device yet, and no network: English is, and is better than no word
-        await loaders[name][language]().catch(() => loaders[name].en()),
+        await fetchCatalogue(name, language).catch(() => fetchCatalogue(name, 'en')),
       ],
     ),
   );
   if (fetched.length > 0) loaded.value = { ...loaded.value, ...Object.fromEntries(fetched) };
 }
 
+const inUse = (): readonly CatalogueName[] =>
+  Object.keys(loaded.value).map((key) => key.slice(key.indexOf('/') + 1) as CatalogueName);
+
 /** Changes how the app speaks. Every catalogue in use is first loaded in the new language, so no sentence is ever missing. */
 export async function speak(change: Partial<Speech>): Promise<void> {
   const language = change.language ?? speech.value.language;
-  const inUse = catalogueNames.filter((name) =>
-    Object.keys(loaded.value).some((key) => key.endsWith(`/${name}`)),
-  );
-  await load(language, inUse);
+  // a screen that is on its way may bring more of them while these are fetched
+  do await load(language, [...new Set(inUse())]);
+  while (missingIn(language, inUse()).length > 0);
   speech.value = { ...speech.value, ...change };
 }
 

@@ -1,7 +1,8 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { catalogueNames, catalogues } from '../../src/words/catalogues.ts';
+import { type CatalogueName, fetchCatalogue, firstCatalogues } from '../../src/words/catalogues.ts';
 import type { Message, Words } from '../../src/words/message.ts';
+import { otherCatalogues } from '../../src/words/other-catalogues.ts';
 import { termsOf } from '../../src/words/terms.ts';
 
 const formsOf = (message: Message): string[] =>
@@ -12,11 +13,13 @@ const figuresOf = (message: Message): string[] =>
     .filter((name) => name !== 'count')
     .sort();
 
+const catalogueNames = Object.keys({ ...firstCatalogues, ...otherCatalogues }) as CatalogueName[];
+
 const loaded = await Promise.all(
   catalogueNames.map(async (name) => ({
     name,
-    english: (await catalogues[name].en()).words as Words,
-    german: (await catalogues[name].de()).words as Words,
+    english: (await fetchCatalogue(name, 'en')).words as Words,
+    german: (await fetchCatalogue(name, 'de')).words as Words,
   })),
 );
 

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { backupFaults } from '../../src/store/backup/faults.ts';
 import { storeFaults } from '../../src/store/faults.ts';
-import { type CatalogueName, catalogues } from '../../src/words/catalogues.ts';
+import { type CatalogueName, fetchCatalogue } from '../../src/words/catalogues.ts';
 import { languages } from '../../src/words/settings.ts';
 
 /** The catalogues that say faults, and what stands before the code in their keys. */
@@ -43,7 +43,7 @@ beforeAll(async () => {
   for (const language of languages) {
     const keys = await Promise.all(
       sayers.map(async ({ name, before }) =>
-        Object.keys((await catalogues[name][language]()).words)
+        Object.keys((await fetchCatalogue(name, language)).words)
           .filter((key) => key.startsWith(before))
           .map((key) => key.slice(before.length)),
       ),

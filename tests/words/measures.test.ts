@@ -4,12 +4,12 @@ import {
   lengthTyped,
   saysGrams,
   saysLength,
-  saysNeedle,
   saysYarnLength,
   yarnToType,
   yarnTyped,
   yarnUnit,
 } from '../../src/words/measures.ts';
+import { saysNeedle } from '../../src/words/needle.ts';
 import { needleNumber, needleSizes } from '../../src/words/needle-sizes.ts';
 import { loadWords, speak } from '../../src/words/say.ts';
 import { plainSpeech } from '../../src/words/settings.ts';

@@ -1,5 +1,4 @@
 import { batch } from '@preact/signals';
-import { askToKeep } from '../../store/persist.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import { inHand, locked, looking, storedRows } from '../state.ts';
 import { readOr, store } from '../store.ts';
@@ -60,9 +59,12 @@ export function lookAtRow(row: number | undefined): void {
 function rowStored(place: PlaceRecord): void {
   storedRows.value += 1;
   // there is something worth keeping now; a browser that asks her asks but once
-  if (storedRows.value === 1) void askToKeep();
+  const isFirst = storedRows.value === 1;
   const part = inHand.value?.part;
-  if (part) void import('../device/all.ts').then(({ tellRow }) => tellRow(part, place.rows));
+  void import('../device/all.ts').then(({ askToKeep, tellRow }) => {
+    if (isFirst) void askToKeep();
+    if (part) tellRow(part, place.rows);
+  });
 }
 
 function moved(): void {

@@ -22,8 +22,10 @@ export async function notesOf(place: PlaceRecord): Promise<readonly NoteOnRow[]>
   const byMake = new Map<string, LogEntry[]>();
   for (const entry of found.value) {
     const id = parseMakeKey(entry.make);
-    if (id?.piece === place.piece && id.part === place.part)
-      byMake.set(entry.make, [...(byMake.get(entry.make) ?? []), entry]);
+    if (id?.piece !== place.piece || id.part !== place.part) continue;
+    const entries = byMake.get(entry.make);
+    if (entries) entries.push(entry);
+    else byMake.set(entry.make, [entry]);
   }
   return [...byMake].flatMap(([key, entries]) =>
     notesIn(entries, parseMakeKey(key)?.make ?? 1, key === place.id),

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { type NoteOnRow, notesOf } from '../../app/intents/row-notes.ts';
 import type { InHand } from '../../app/state.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
@@ -7,8 +7,13 @@ import { loadWords, say } from '../../words/say.ts';
 /** Her notes on the row in hand, from this make and the other ones, and the lifeline below it. */
 export function RowNotes({ now, row }: { readonly now: InHand; readonly row: number }) {
   const [notes, setNotes] = useState<readonly NoteOnRow[]>([]);
-  const { id, seq } = now.place;
+  const { id, seq, rows } = now.place;
+  const read = useRef('');
   useEffect(() => {
+    // Notes are written on a page of their own. A row finished changes none of them, and the log may be long.
+    const isNextRow = read.current === `${id} ${rows - 1}`;
+    read.current = `${id} ${rows}`;
+    if (isNextRow) return undefined;
     let gone = false;
     void Promise.all([notesOf(now.place), loadWords('count')]).then(([found]) => {
       if (!gone) setNotes(found);

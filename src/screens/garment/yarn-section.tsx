@@ -3,7 +3,8 @@ import type { Swatch, Yarn } from '../../knit/piece/garment.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { saysFabric } from '../../words/craft.ts';
-import { saysGrams, saysLength, saysNeedle, saysYarnLength } from '../../words/measures.ts';
+import { saysGrams, saysLength, saysYarnLength } from '../../words/measures.ts';
+import { saysNeedle } from '../../words/needle.ts';
 import { say } from '../../words/say.ts';
 import { Photo } from './photo.tsx';
 

@@ -2,22 +2,22 @@ import { useEffect } from 'preact/hooks';
 import { loadWords } from '../../words/say.ts';
 import { later } from '../later.tsx';
 
-/** What the row in hand can do without for a moment. */
-export const PlaceMap = later(async () => (await import('./place-map.tsx')).PlaceMap);
-export const SmallMap = later(async () => (await import('./small-map.tsx')).SmallMap);
-export const RowColour = later(async () => (await import('./row-colour.tsx')).RowColour);
-export const PartEnd = later(async () => (await import('./part-end.tsx')).PartEnd);
-export const RowsSheet = later(async () => (await import('./rows-sheet.tsx')).RowsSheet);
-export const ToolsSheet = later(async () => (await import('./tools-sheet.tsx')).ToolsSheet);
-export const LegendSheet = later(async () => (await import('./legend-sheet.tsx')).LegendSheet);
-export const NothingHere = later(async () => (await import('./nothing-here.tsx')).NothingHere);
-/** With its words, which only garments read from a text need. */
-export const LengthNotice = later(
-  async () => (await Promise.all([import('./length-notice.tsx'), loadWords('length')]))[0].LengthNotice,
-);
-export const RestNotice = later(async () => (await import('./rest-notice.tsx')).RestNotice);
-export const RowNotes = later(async () => (await import('../count/row-notes.tsx')).RowNotes);
-export const Locked = later(async () => (await import('./locked.tsx')).Locked);
+/** What the row in hand can do without for a moment, as one file, with the words that only garments read from a text need. */
+const rest = async () => (await Promise.all([import('./rest.ts'), loadWords('length')]))[0];
+
+export const PlaceMap = later(async () => (await rest()).PlaceMap);
+export const SmallMap = later(async () => (await rest()).SmallMap);
+export const RowColour = later(async () => (await rest()).RowColour);
+export const PartEnd = later(async () => (await rest()).PartEnd);
+export const RowsSheet = later(async () => (await rest()).RowsSheet);
+export const ToolsSheet = later(async () => (await rest()).ToolsSheet);
+export const LegendSheet = later(async () => (await rest()).LegendSheet);
+export const NothingHere = later(async () => (await rest()).NothingHere);
+export const LengthNotice = later(async () => (await rest()).LengthNotice);
+export const RestNotice = later(async () => (await rest()).RestNotice);
+export const RowNotes = later(async () => (await rest()).RowNotes);
+export const Locked = later(async () => (await rest()).Locked);
+export const LookingBar = later(async () => (await rest()).LookingBar);
 
 const all = [
   SmallMap,
@@ -28,6 +28,7 @@ const all = [
   PartEnd,
   LegendSheet,
   Locked,
+  LookingBar,
   RowNotes,
   LengthNotice,
   RestNotice,

@@ -14,6 +14,7 @@ import {
   rowNow,
   storedRows,
 } from '../../app/state.ts';
+import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { makeKey } from '../../progress/log.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { Ladder } from '../../ui/ladder/ladder.tsx';
@@ -35,6 +36,7 @@ import {
   ToolsSheet,
   useRestAfterPaint,
 } from './after-paint.ts';
+import { Late } from './late.tsx';
 import { PadFoot } from './pad-foot.tsx';
 import { RowCard } from './row-card.tsx';
 import { saysMakeInHand, saysNextShaping, saysSection, saysWholeRow } from './says-place.ts';
@@ -101,9 +103,9 @@ function Knitting({ now }: { readonly now: InHand }) {
         )}
         {looking.value === undefined && <LengthNotice />}
         {read && <RowNotes now={now} row={read.n} />}
-        {read && <Ahead now={now} row={read.n} />}
+        {read && <Late value={{ part: now.part, row: read.n }}>{(at) => <Ahead {...at} />}</Late>}
         <div ref={map}>
-          <PlaceMap now={now} />
+          <Late value={now}>{(at) => <PlaceMap now={at} />}</Late>
         </div>
       </Screen>
       <RowsSheet now={now} open={sheet === 'rows'} onClose={close} />
@@ -178,13 +180,13 @@ function Progress({ now }: { readonly now: InHand }) {
   );
 }
 
-function Ahead({ now, row }: { readonly now: InHand; readonly row: number }) {
-  const at = now.part.rows[row - 1];
-  const rungs = rowsAhead(now.part.rows, row - 1);
+function Ahead({ part, row }: { readonly part: PlannedPart; readonly row: number }) {
+  const at = part.rows[row - 1];
+  const rungs = rowsAhead(part.rows, row - 1);
   if (at === undefined) return null;
   return (
     <section class="ahead">
-      <p class="ahead-next">{saysNextShaping(now.part, at)}</p>
+      <p class="ahead-next">{saysNextShaping(part, at)}</p>
       {rungs.length > 0 && <Ladder rungs={rungs} onRead={lookAtRow} />}
     </section>
   );

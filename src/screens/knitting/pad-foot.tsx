@@ -1,4 +1,4 @@
-import { finishRow, goToRow, lookAtRow, undoRow } from '../../app/intents/knit.ts';
+import { finishRow, undoRow } from '../../app/intents/knit.ts';
 import { tryAgain } from '../../app/intents/taps.ts';
 import { settings } from '../../app/settings.ts';
 import { type InHand, locked, looking, rowNow, saving, tapFault, waiting } from '../../app/state.ts';
@@ -8,7 +8,7 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { FinishPad } from '../../ui/pad/finish-pad.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
-import { Locked } from './after-paint.ts';
+import { Locked, LookingBar } from './after-paint.ts';
 import { padShapingOf } from './pad-shaping.ts';
 
 export interface PadFootProps {
@@ -57,38 +57,6 @@ function Thumb({ now, rowId, onRows }: PadFootProps) {
       beside={beside}
       onFinish={() => void finishRow()}
     />
-  );
-}
-
-/** A row is read that is not the one in hand: back to it, or make this one the next. */
-function LookingBar({ now, row }: { readonly now: InHand; readonly row: number }) {
-  const place = rowNow.value?.n;
-  return (
-    <div class="looking-bar">
-      <p>
-        {place === undefined ? say('knitting.lookingDone', { row }) : say('knitting.looking', { row, place })}
-      </p>
-      <div class="looking-keys">
-        <Button kind="main" onPress={() => lookAtRow(undefined)}>
-          {place === undefined ? say('knitting.backToEnd') : say('knitting.backToPlace', { row: place })}
-        </Button>
-        <IconButton
-          icon="minus"
-          label={say('knitting.rowBefore')}
-          disabled={row <= 1}
-          onPress={() => lookAtRow(row - 1)}
-        />
-        <Button icon="needle" onPress={() => void goToRow(row)}>
-          {say('knitting.placeHere', { row })}
-        </Button>
-        <IconButton
-          icon="plus"
-          label={say('knitting.rowAfter')}
-          disabled={row >= now.part.rows.length}
-          onPress={() => lookAtRow(row + 1)}
-        />
-      </div>
-    </div>
   );
 }
 

@@ -3,11 +3,12 @@ import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { Icon } from '../../ui/icon/icon.tsx';
 import { saysShaping, saysSide } from '../../words/craft.ts';
-import { saysNeedle } from '../../words/measures.ts';
+import { saysNeedle } from '../../words/needle.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 import { RowColour, SmallMap } from './after-paint.ts';
+import { Late } from './late.tsx';
 import { notchOf } from './pad-shaping.ts';
 
 export interface RowCardProps {
@@ -49,7 +50,7 @@ export function RowCard({ part, row, worked, id, onMap, onLegend }: RowCardProps
           </span>
         </p>
         <div class="small-map-place">
-          <SmallMap part={part} worked={worked} onMap={onMap} />
+          <Late value={worked}>{(rows) => <SmallMap part={part} worked={rows} onMap={onMap} />}</Late>
         </div>
       </div>
     </section>

@@ -22,7 +22,8 @@ export interface RowsSheetProps {
 export function RowsSheet({ now, open, onClose }: RowsSheetProps) {
   const [length, setLength] = useState(AT_FIRST);
   const { rows } = now.place;
-  const first = Math.max(0, rows - length);
+  // closed, it has nothing to draw with every row
+  const first = open ? Math.max(0, rows - length) : rows;
   const worked = now.part.rows.slice(first, rows).reverse();
   const go = (row: PlannedRow) => () => {
     onClose();

@@ -1,7 +1,7 @@
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { Card } from '../../ui/card/card.tsx';
 import { saysEdge, saysSide } from '../../words/craft.ts';
-import { saysNeedle } from '../../words/measures.ts';
+import { saysNeedle } from '../../words/needle.ts';
 import { saysList } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 

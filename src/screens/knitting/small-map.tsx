@@ -1,5 +1,4 @@
-import { makeInHand } from '../../app/make-in-hand.ts';
-import { inHand } from '../../app/state.ts';
+import { keyInHand, makeInHand } from '../../app/make-in-hand.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
 import { say } from '../../words/say.ts';
@@ -15,7 +14,7 @@ export function SmallMap({ part, worked, onMap }: SmallMapProps) {
   const make = makeInHand();
   const parts = make?.parts ?? [part];
   const rows = make
-    ? make.places.map((place) => (place.id === inHand.value?.make ? worked : place.rows))
+    ? make.places.map((place) => (place.id === keyInHand.value ? worked : place.rows))
     : [worked];
   return (
     <button class="small-map" type="button" aria-label={say('knitting.map')} onClick={onMap}>

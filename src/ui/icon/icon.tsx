@@ -1,7 +1,19 @@
 import './icon.css';
-import { drawings, type IconName } from './drawings.ts';
+import { signal } from '@preact/signals';
+import { type Drawing, firstDrawings } from './drawings.ts';
+import type { moreDrawings } from './more-drawings.ts';
 
-export type { IconName } from './drawings.ts';
+export type IconName = keyof typeof firstDrawings | keyof typeof moreDrawings;
+
+type Drawings = Readonly<Partial<Record<IconName, Drawing>>>;
+
+const drawings = signal<Drawings>(firstDrawings);
+
+/** A box of the same size stands in its place for the moment; without its file (a first visit cut off) it stays. */
+async function fetchMore(): Promise<void> {
+  const more = await import('./more-drawings.ts').catch(() => undefined);
+  if (more && drawings.value === firstDrawings) drawings.value = { ...firstDrawings, ...more.moreDrawings };
+}
 
 export interface IconProps {
   readonly name: IconName;
@@ -12,7 +24,9 @@ export interface IconProps {
 }
 
 export function Icon({ name, size = 'm', label }: IconProps) {
-  const { d, fill, turns } = drawings[name];
+  const drawing = drawings.value[name];
+  if (!drawing) void fetchMore();
+  const { d, fill, turns } = drawing ?? {};
   const named =
     label === undefined ? { 'aria-hidden': true } : ({ role: 'img', 'aria-label': label } as const);
   return (

@@ -18,6 +18,7 @@ export interface PieceThumbProps {
 /** The small drawing of a piece in its real shape with its progress; fills its box's height (class `thumb`). */
 export function PieceThumb({ parts, worked, tallestMm, label }: PieceThumbProps) {
   const shape = useMemo(() => shapeOfPiece(parts), [parts]);
+  const whole = useMemo(() => shape.parts.map((part) => clothPath(part)), [shape]);
   const { box } = shape;
   const view = viewOf(box, [], 64);
   const edge = 1.5 * view.pixelMm;
@@ -29,9 +30,9 @@ export function PieceThumb({ parts, worked, tallestMm, label }: PieceThumbProps)
     <svg class="thumb" viewBox={bounds.map((n) => n.toFixed(1)).join(' ')} {...named}>
       {shape.parts.map((part, i) => (
         <g key={parts[i]?.name}>
-          <path class="map-unworked" d={clothPath(part)} />
+          <path class="map-unworked" d={whole[i]} />
           <path class="thumb-worked" d={clothPath(part, 1, Math.min(worked[i] ?? 0, part.rows.length))} />
-          <path class="map-outline" d={clothPath(part)} />
+          <path class="map-outline" d={whole[i]} />
         </g>
       ))}
     </svg>

@@ -1,7 +1,8 @@
 import './print.css';
 import type { PlannedPart, PlannedSection } from '../../knit/piece/planned.ts';
 import { saysFabric, saysShaping, saysSide, saysStitches } from '../../words/craft.ts';
-import { saysLength, saysNeedle } from '../../words/measures.ts';
+import { saysLength } from '../../words/measures.ts';
+import { saysNeedle } from '../../words/needle.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';

@@ -7,8 +7,10 @@ import { Toggle } from '../../../src/ui/choice/toggle.tsx';
 import { NumberField } from '../../../src/ui/field/number-field.tsx';
 import { SelectField } from '../../../src/ui/field/select-field.tsx';
 import { TextField } from '../../../src/ui/field/text-field.tsx';
-import { iconNames } from '../../../src/ui/icon/drawings.ts';
+import { firstDrawings } from '../../../src/ui/icon/drawings.ts';
+import type { IconName } from '../../../src/ui/icon/icon.tsx';
 import { Icon } from '../../../src/ui/icon/icon.tsx';
+import { moreDrawings } from '../../../src/ui/icon/more-drawings.ts';
 import { Notice } from '../../../src/ui/notice/notice.tsx';
 import { NumberPad } from '../../../src/ui/pad/number-pad.tsx';
 import { Screen } from '../../../src/ui/screen/screen.tsx';
@@ -31,7 +33,7 @@ export function PartsPage() {
       }
     >
       <div>
-        {iconNames.map((name) => (
+        {(Object.keys({ ...firstDrawings, ...moreDrawings }) as IconName[]).map((name) => (
           <Icon key={name} name={name} />
         ))}
       </div>

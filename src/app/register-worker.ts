@@ -1,0 +1,53 @@
+import { Workbox } from 'workbox-window';
+import { pageIsKept } from './kept-files.ts';
+import { workerUrl } from './worker-url.ts';
+
+const hourMs = 3_600_000;
+
+/** What the page is told. */
+export interface WorkerNews {
+  /** everything the app needs is on this device */
+  readonly onReady: () => void;
+  /** a newer version waits */
+  readonly onWaiting: () => void;
+  /** `take` gives the waiting version the page, and reloads this window */
+  readonly onRegistered: (take: () => void) => void;
+}
+
+/** Registers the worker and hears what becomes of it; fetched after the first paint, with the library for it. */
+export async function registerWorker({ onReady, onWaiting, onRegistered }: WorkerNews): Promise<void> {
+  const worker = new Workbox(workerUrl());
+  worker.addEventListener('installed', (event) => {
+    if (!event.isUpdate && !event.isExternal) onReady();
+  });
+  worker.addEventListener('waiting', onWaiting);
+  // Painted already: waiting for the `load` event as well would only delay it.
+  const registration = await worker.register({ immediate: true });
+  if (!registration) return;
+  // Its copy has a hole: the worker goes once its windows are closed, and the next start installs it whole.
+  if (registration.active && !(await pageIsKept())) return void (await registration.unregister());
+  if (registration.active) onReady();
+  onRegistered(() => take(registration, () => worker.messageSkipWaiting()));
+  keepLooking(registration);
+}
+
+/** A window that no worker controls (the very first visit) hears nothing of the change: it watches the worker. */
+function take(registration: ServiceWorkerRegistration, skipWaiting: () => void): void {
+  const next = registration.waiting;
+  next?.addEventListener('statechange', () => {
+    if (next.state === 'activated') location.reload();
+  });
+  if (next) skipWaiting();
+  else location.reload();
+}
+
+/** A home-screen app is frozen and thawed for weeks without a navigation, so it has to ask by itself. */
+function keepLooking(registration: ServiceWorkerRegistration): void {
+  const look = () => {
+    if (navigator.onLine && !registration.installing) registration.update().catch(() => undefined);
+  };
+  setInterval(look, hourMs);
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') look();
+  });
+}

@@ -1,0 +1,27 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+
+export interface LateProps<Value> {
+  readonly value: Value;
+  readonly children: (value: Value) => ComponentChildren;
+}
+
+/**
+ * Draws a value one frame late: what is looked at second does not hold up what is looked at first. The first value
+ * is drawn at once.
+ */
+export function Late<Value>({ value, children }: LateProps<Value>) {
+  const [late, setLate] = useState(value);
+  useEffect(() => {
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    // after the frame, not in it
+    const frame = requestAnimationFrame(() => {
+      timer = setTimeout(() => setLate(() => value));
+    });
+    return () => {
+      cancelAnimationFrame(frame);
+      clearTimeout(timer);
+    };
+  }, [value]);
+  return useMemo(() => children(late), [late]);
+}
