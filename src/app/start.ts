@@ -13,8 +13,7 @@ export async function startStore(): Promise<void> {
     return;
   }
   const open = opened.value;
-  const stored = readOr(await open.settings());
-  await takeSettings(stored ?? {}, navigator.languages);
+  await takeSettings(open.atOpening, navigator.languages);
   missing.value = open.missing();
   giveStore(open);
   open.onChange((change, fromElsewhere) => {

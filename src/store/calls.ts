@@ -10,6 +10,7 @@ import {
   readEntries,
   readInHand,
   readSettings,
+  type Settings,
 } from './reads.ts';
 import type { Box, Store } from './store.ts';
 import type { Taps } from './taps.ts';
@@ -21,6 +22,8 @@ interface CallsNeed extends Box {
   readonly journal: Journal;
   /** the box held no garment when it was opened */
   readonly emptied: boolean;
+  /** as read when it was opened */
+  readonly settings: Settings;
 }
 
 /** Everything that can be asked of the open box. */
@@ -107,6 +110,7 @@ function boxCalls(
   need: CallsNeed,
 ): Names<
   | 'settings'
+  | 'atOpening'
   | 'setSetting'
   | 'onChange'
   | 'state'
@@ -128,6 +132,7 @@ function boxCalls(
 
   return {
     settings: () => door.read(['settings'], readSettings),
+    atOpening: need.settings,
     setSetting: (name, value) =>
       door
         .write(['settings'], async (tx) => {

@@ -14,24 +14,21 @@ export interface InHand {
   readonly place: PlaceRecord;
   readonly plan: PlanRecord;
   readonly garment: GarmentSummary;
-  readonly settings: Settings;
 }
 
-export const inHandStores: readonly StoreName[] = ['places', 'plans', 'summaries', 'settings'];
+export const inHandStores: readonly StoreName[] = ['places', 'plans', 'summaries'];
 
 export async function readInHand(tx: Read, key: string | undefined): Promise<InHand> {
   const found = key === undefined ? (await latest(tx, 1))[0] : await tx.objectStore('places').get(key);
   const place = present(found, 'no-such-make');
-  const [plan, garment, settings] = await together(
+  const [plan, garment] = await together(
     () => tx.objectStore('plans').get(place.plan),
     () => tx.objectStore('summaries').get(place.garment),
-    () => readSettings(tx),
   );
   return {
     place,
     plan: present(plan, 'no-such-plan'),
     garment: present(garment, 'no-such-garment'),
-    settings,
   };
 }
 

@@ -7,12 +7,13 @@ import { type Door, type DoorState, openDoor } from './door.ts';
 import { frameFactory } from './frame-factory.ts';
 import { randomId } from './ids.ts';
 import { journalIn } from './journal.ts';
-import type { InHand, Settings } from './reads.ts';
+import { type InHand, readSettings, type Settings } from './reads.ts';
 import type { GarmentRecord, GarmentSummary, NewEntry, PlaceRecord, PlanRecord } from './records.ts';
 import { type Migration, migrations } from './schema.ts';
 import { type Sentinel, type SentinelKeeper, sentinelIn } from './sentinel.ts';
 import { type SmallKeep, smallKeep } from './small-keep.ts';
 import { openTaps, type Tapped } from './taps.ts';
+import { together } from './together.ts';
 
 export type { InHand, Settings } from './reads.ts';
 export type { Tapped } from './taps.ts';
@@ -67,6 +68,8 @@ export interface Store {
   /** of all makes of a garment; the order within each make is the log's */
   entriesOfGarment(id: string): Promise<Result<readonly LogEntry[]>>;
   settings(): Promise<Result<Settings>>;
+  /** as they were when it was opened: known without another transaction */
+  readonly atOpening: Settings;
   setSetting(name: string, value: unknown): Promise<Result<void>>;
   /** this window's writes and those of other windows; returns the way to stop listening */
   onChange(listener: Listener): () => void;
@@ -115,31 +118,41 @@ export async function openStore(options: StoreOptions = {}): Promise<Result<Stor
     door.close();
     return start;
   }
-  const { device, garments } = start.value;
+  const { device, garments, settings } = start.value;
   const sentinel = sentinelIn(keep, name);
   const box: Box = { door, sentinel, device, now: options.now ?? Date.now, tell: changes.tell };
   const journal = journalIn(keep, name);
   const taps = openTaps({ ...box, journal });
   await taps.drain();
-  return ok(makeCalls({ ...box, changes, taps, journal, emptied: garments === 0 }));
+  return ok(makeCalls({ ...box, changes, taps, journal, emptied: garments === 0, settings }));
 }
 
-/** The device's own letters, made once (a box that may only be read needs none), and whether the box is empty. */
-async function readStart(door: Door): Promise<Result<{ device: string; garments: number }>> {
-  const known = await door.read(['settings', 'summaries'], async (tx) => ({
-    device: await tx.objectStore('settings').get('device'),
-    garments: await tx.objectStore('summaries').count(),
-  }));
+interface Start {
+  /** the device's own letters, made once; a box that may only be read needs none */
+  readonly device: string;
+  readonly garments: number;
+  readonly settings: Settings;
+}
+
+/** What has to be known before anything can be asked, in one transaction: a start waits for it. */
+async function readStart(door: Door): Promise<Result<Start>> {
+  const known = await door.read(['settings', 'summaries'], (tx) =>
+    together(
+      () => readSettings(tx),
+      () => tx.objectStore('summaries').count(),
+    ),
+  );
   if (!known.ok) return known;
-  const { device, garments } = known.value;
-  if (typeof device === 'string') return ok({ device, garments });
-  if (door.state() === 'read only') return ok({ device: '', garments });
+  const [settings, garments] = known.value;
+  const { device } = settings;
+  if (typeof device === 'string') return ok({ device, garments, settings });
+  if (door.state() === 'read only') return ok({ device: '', garments, settings });
   return door.write(['settings'], async (tx) => {
-    const settings = tx.objectStore('settings');
-    const other = await settings.get('device');
-    if (typeof other === 'string') return { device: other, garments };
+    const stored = tx.objectStore('settings');
+    const other = await stored.get('device');
+    if (typeof other === 'string') return { device: other, garments, settings };
     const made = randomId(8);
-    await settings.put(made, 'device');
-    return { device: made, garments };
+    await stored.put(made, 'device');
+    return { device: made, garments, settings };
   });
 }

@@ -41,3 +41,6 @@ try {
   // A killed browser may still be writing; the system clears its folder for passing files by itself.
   console.log(`A profile was left behind: ${String(error)}`);
 }
+
+// a check that broke off may have left a browser open
+process.exit();

@@ -6,12 +6,9 @@ export interface LateProps<Value> {
   readonly children: (value: Value) => ComponentChildren;
 }
 
-/**
- * Draws a value one frame late: what is looked at second does not hold up what is looked at first. The first value
- * is drawn at once.
- */
+/** Draws a value one frame late: what is looked at second does not hold up what is looked at first. */
 export function Late<Value>({ value, children }: LateProps<Value>) {
-  const [late, setLate] = useState(value);
+  const [late, setLate] = useState<Value>();
   useEffect(() => {
     let timer: ReturnType<typeof setTimeout> | undefined;
     // after the frame, not in it
@@ -23,5 +20,5 @@ export function Late<Value>({ value, children }: LateProps<Value>) {
       clearTimeout(timer);
     };
   }, [value]);
-  return useMemo(() => children(late), [late]);
+  return useMemo(() => (late === undefined ? null : children(late)), [late]);
 }
