@@ -5,6 +5,8 @@ const editor = withWords(() => import('./editor/editor-screen.tsx'), 'editor', '
 
 /** Every screen that the app does not open at, loaded when it is first opened, with the words it needs. */
 export const otherScreens = {
+  sample: withWords(() => import('./open/sample-screen.tsx'), 'knitting'),
+  sampleOf: withWords(() => import('./open/sample-screen.tsx'), 'knitting'),
   samples: withWords(() => import('./open/samples-screen.tsx'), 'workbasket'),
   garment: withWords(() => import('./garment/garment-screen.tsx'), 'garment', 'craft'),
   count: withWords(() => import('./count/count-screen.tsx'), 'count', 'craft', 'row', 'recipeFaults'),

@@ -6,8 +6,6 @@ import { type ScreenModule, withWords } from './with-words.ts';
 const firstScreens = {
   workbasket: withWords(() => import('./workbasket/workbasket-screen.tsx'), 'workbasket', 'craft'),
   continue: withWords(() => import('./open/continue-screen.tsx'), 'knitting'),
-  sample: withWords(() => import('./open/sample-screen.tsx'), 'knitting'),
-  sampleOf: withWords(() => import('./open/sample-screen.tsx'), 'knitting'),
   knitting: withWords(() => import('./knitting/knitting-screen.tsx'), 'knitting', 'craft', 'row'),
 } as const;
 
