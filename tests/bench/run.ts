@@ -5,17 +5,13 @@
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { removeProfiles } from '../browser/drive.ts';
+import { askedSteps } from '../run/asked-steps.ts';
 import { requireChromium } from '../run/chromium.ts';
 import { buildAll } from './build.ts';
 import { type Figure, isMet, printTable, ratioOf } from './figure.ts';
 import { type StepName, steps } from './steps.ts';
 
-const asked = process.argv.slice(2);
-const unknown = asked.filter((name) => !Object.hasOwn(steps, name));
-if (unknown.length > 0) {
-  throw new Error(`There is no step ${unknown.join(', ')}. There are: ${Object.keys(steps).join(', ')}.`);
-}
-const names = (asked.length > 0 ? asked : Object.keys(steps)) as StepName[];
+const names: readonly StepName[] = askedSteps(steps);
 
 process.env.CHROMIUM = requireChromium();
 mkdirSync('.cache', { recursive: true });

@@ -1,13 +1,12 @@
 import './draft.css';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import { change, form, openDesign, startAgain } from '../../app/design/designer.ts';
 import { hrefTo } from '../../app/routes.ts';
-import { Button } from '../../ui/button/button.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
-import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
+import { StartAgain } from '../start-again.tsx';
 import { Borders } from './borders.tsx';
 import { DraftFoot } from './draft-foot.tsx';
 import { EaseFigures, Figures } from './figures.tsx';
@@ -49,39 +48,7 @@ export default function DraftScreen() {
         onInput={(name) => change((old) => ({ ...old, name }))}
       />
       <p class="quiet">{say('draft.kept')}</p>
-      <StartAgain />
+      <StartAgain words="draft" onAgain={startAgain} />
     </Screen>
-  );
-}
-
-function StartAgain() {
-  const [asking, setAsking] = useState(false);
-  const again = () => {
-    setAsking(false);
-    startAgain();
-  };
-  return (
-    <>
-      <Button kind="quiet" icon="trash" onPress={() => setAsking(true)}>
-        {say('draft.startAgain')}
-      </Button>
-      <Sheet
-        open={asking}
-        title={say('draft.startAgainAsk')}
-        onClose={() => setAsking(false)}
-        actions={
-          <>
-            <Button wide onPress={() => setAsking(false)}>
-              {say('draft.keepGoing')}
-            </Button>
-            <Button wide kind="danger" icon="trash" onPress={again}>
-              {say('draft.startAgain')}
-            </Button>
-          </>
-        }
-      >
-        <p>{say('draft.startAgainText')}</p>
-      </Sheet>
-    </>
   );
 }

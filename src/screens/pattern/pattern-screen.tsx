@@ -1,14 +1,13 @@
 import './pattern.css';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import { change, kept, openPattern, pattern, read, startAgain } from '../../app/pattern/reader.ts';
 import { hrefTo } from '../../app/routes.ts';
-import { Button } from '../../ui/button/button.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
-import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
+import { StartAgain } from '../start-again.tsx';
 import { LineCard } from './line-card.tsx';
 import { PatternFoot } from './pattern-foot.tsx';
 import { SizeAndGauge } from './size-and-gauge.tsx';
@@ -46,7 +45,7 @@ export default function PatternScreen() {
       <Kept />
       <SizeAndGauge />
       <Understood />
-      {now.text !== '' && <StartAgain />}
+      {now.text !== '' && <StartAgain words="pattern" onAgain={startAgain} />}
     </Screen>
   );
 }
@@ -75,37 +74,5 @@ function Understood() {
         </ol>
       )}
     </section>
-  );
-}
-
-function StartAgain() {
-  const [asking, setAsking] = useState(false);
-  const again = () => {
-    setAsking(false);
-    startAgain();
-  };
-  return (
-    <>
-      <Button kind="quiet" icon="trash" onPress={() => setAsking(true)}>
-        {say('pattern.startAgain')}
-      </Button>
-      <Sheet
-        open={asking}
-        title={say('pattern.startAgainAsk')}
-        onClose={() => setAsking(false)}
-        actions={
-          <>
-            <Button wide onPress={() => setAsking(false)}>
-              {say('pattern.keepGoing')}
-            </Button>
-            <Button wide kind="danger" icon="trash" onPress={again}>
-              {say('pattern.startAgain')}
-            </Button>
-          </>
-        }
-      >
-        <p>{say('pattern.startAgainText')}</p>
-      </Sheet>
-    </>
   );
 }
