@@ -65,6 +65,8 @@ const laterFiles: Plugin = {
   },
 };
 
+const partOfReader = /\/src\/knit\/(pattern|row\/(read|lex|cursor|notation|settle|parse))(?!\/stretch-at)/;
+
 const laterFile = /assets\/(?:words-de|reader)-[\w-]+\.js$/;
 
 const linen = '#f1eadb';
@@ -152,11 +154,15 @@ export default defineConfig({
           groups: [
             { name: (id, graph) => (needsIt(id, graph) ? 'row-in-hand' : null) },
             // What other screens share is fetched once, with the first of them, instead of in crumbs.
-            // The reader of written patterns: large, and wanted only where one is copied.
+            // The reader of written patterns: large, and wanted only where one is copied. A group takes with it all
+            // that it needs, so what others need of that is taken out before.
             {
-              name: 'reader',
-              test: /\/src\/knit\/(pattern|row\/(read|lex|cursor|notation|settle|parse))(?!\/stretch-at)/,
+              name: 'plan',
+              test: (id) => id.includes('/src/knit/') && !partOfReader.test(id),
+              minShareCount: 2,
             },
+            { name: 'stretch', test: /\/src\/knit\/pattern\/stretch-at/ },
+            { name: 'reader', test: partOfReader },
             { name: 'words-en', test: /\/src\/words\/en\/(?!knitting|craft|row|ui)/ },
             { name: 'words-de', test: /\/src\/words\/de\/(?!knitting|craft|row|ui)/ },
             { name: 'parts', test: /\/src\/(ui|app|words\/[a-z-]+\.ts)/, minShareCount: 2 },

@@ -1,4 +1,5 @@
 import type { ScreenName } from '../app/routes.ts';
+import KnittingScreen from './knitting/knitting-screen.tsx';
 import type { otherScreens } from './other-screens.ts';
 import { type ScreenModule, withWords } from './with-words.ts';
 
@@ -6,7 +7,8 @@ import { type ScreenModule, withWords } from './with-words.ts';
 const firstScreens = {
   workbasket: withWords(() => import('./workbasket/workbasket-screen.tsx'), 'workbasket', 'craft'),
   continue: withWords(() => import('./open/continue-screen.tsx'), 'knitting'),
-  knitting: withWords(() => import('./knitting/knitting-screen.tsx'), 'knitting', 'craft', 'row'),
+  // in the first script itself
+  knitting: withWords(async () => ({ default: KnittingScreen }), 'knitting', 'craft', 'row'),
 } as const;
 
 type OtherName = Exclude<ScreenName, keyof typeof firstScreens>;

@@ -1,9 +1,11 @@
+import { words as englishUi } from './en/ui.ts';
 import type { otherCatalogues } from './other-catalogues.ts';
 import type { Language } from './settings.ts';
 
 /** The words of the screens that an app on the home screen opens at. */
 export const firstCatalogues = {
-  ui: { en: () => import('./en/ui.ts'), de: () => import('./de/ui.ts') },
+  // in the first script itself: what is said everywhere
+  ui: { en: async () => ({ words: englishUi }), de: () => import('./de/ui.ts') },
   craft: { en: () => import('./en/craft.ts'), de: () => import('./de/craft.ts') },
   row: { en: () => import('./en/row.ts'), de: () => import('./de/row.ts') },
   knitting: { en: () => import('./en/knitting.ts'), de: () => import('./de/knitting.ts') },

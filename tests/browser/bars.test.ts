@@ -3,7 +3,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { words } from '../../src/words/en/knitting.ts';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
-import { initialScripts, totalGzipBytes } from '../run/sizes.ts';
+import { cannotRunAlone, initialScripts, totalGzipBytes } from '../run/sizes.ts';
 import { openPhone, removeProfiles } from './drive.ts';
 import { precacheList } from './worker.ts';
 
@@ -55,6 +55,10 @@ describe('what has to be fetched', () => {
     report(`all ${files.length} files`, bytes);
     expect(files.length).toBeGreaterThan(10);
     expect(bytes).toBeLessThanOrEqual(250 * kb);
+  });
+
+  it('is whole: no screen but the one that reads patterns needs a file that comes later', () => {
+    expect(cannotRunAlone(dist, precacheList(dist))).toEqual(['pattern-screen needs reader']);
   });
 
   it('is at most 45 KB of fonts', () => {

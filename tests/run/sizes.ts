@@ -34,6 +34,21 @@ export function initialScripts(dist: string, sources: readonly string[]): string
   return [...needed].sort();
 }
 
+/** Scripts that are among `kept` but cannot run without one that is not: 'a.js needs b.js'. */
+export function cannotRunAlone(dist: string, kept: readonly string[]): string[] {
+  const manifest = JSON.parse(readFileSync(join(dist, '.vite/manifest.json'), 'utf8')) as Manifest;
+  return Object.values(manifest)
+    .filter(({ file }) => kept.includes(file))
+    .flatMap(({ file, imports = [] }) =>
+      imports
+        .map((key) => manifest[key]?.file ?? key)
+        .filter((needed) => !kept.includes(needed))
+        .map((needed) => `${nameOf(file)} needs ${nameOf(needed)}`),
+    );
+}
+
+const nameOf = (file: string): string => file.replace(/^assets\/|-[\w-]{8}\.js$/g, '');
+
 function pageScripts(dist: string): string[] {
   const page = readFileSync(join(dist, 'index.html'), 'utf8');
   const named = page.matchAll(/<(?:script|link rel="modulepreload")[^>]*(?:src|href)="\.\/([^"]+\.js)"/g);
