@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig, type Plugin } from 'vitest/config';
 import { refuseWrongTypes } from './src/worker/refuse-wrong-types.ts';
+import { takeShared } from './src/worker/take-shared.ts';
 
 const { version: packageVersion } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
 
@@ -50,7 +51,8 @@ const guardedWorker: Plugin = {
     handler() {
       const path = join(outDir, 'sw.js');
       const worker = readFileSync(path, 'utf8');
-      writeFileSync(path, `(${refuseWrongTypes.toString()})(self);\n${worker}`);
+      const ours = [refuseWrongTypes, takeShared].map((part) => `(${part.toString()})(self);\n`);
+      writeFileSync(path, ours.join('') + worker);
     },
   },
 };
@@ -97,9 +99,19 @@ const pwa = VitePWA({
       { src: 'icons/icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'any' },
       { src: 'icons/maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
     ],
-    // A backup opens with a double click; a link of ours can be shared to the app. Neither needs a server.
+    // A backup opens with a double click; a backup or a link of ours can be shared to the app. The worker takes them.
     file_handlers: [{ action: './#/backup', accept: { 'application/json': ['.json'] } }],
-    share_target: { action: './', method: 'GET', params: { title: 'title', text: 'text', url: 'url' } },
+    share_target: {
+      action: './',
+      method: 'POST',
+      enctype: 'multipart/form-data',
+      params: {
+        title: 'title',
+        text: 'text',
+        url: 'url',
+        files: [{ name: 'file', accept: ['application/json', '.json', 'text/plain', '.txt'] }],
+      },
+    },
     shortcuts: [
       {
         name: 'Continue knitting',

@@ -1,8 +1,13 @@
+import { takeSharedFile } from './shared-file.ts';
+
 interface LaunchQueue {
   setConsumer(take: (launched: { readonly files?: readonly FileSystemFileHandle[] }) => void): void;
 }
 
-/** Files that the system opened the app with (a double click on a backup); until someone listens, the last one waits. */
+/**
+ * Files that the system opened the app with (a double click on a backup, or one shared to it); until someone listens,
+ * the last one waits.
+ */
 let waiting: File | undefined;
 let listener: ((file: File) => void) | undefined;
 
@@ -10,12 +15,19 @@ let listener: ((file: File) => void) | undefined;
 export function takeOpenedFiles(arrived: () => void): void {
   const queue = (window as { launchQueue?: LaunchQueue }).launchQueue;
   queue?.setConsumer(({ files = [] }) => {
-    void files[0]?.getFile().then((file) => {
-      if (listener) listener(file);
-      else waiting = file;
-      arrived();
-    });
+    void files[0]?.getFile().then((file) => handOn(file, arrived));
   });
+  // none, or a device without such a keep: there is nothing to hand on
+  takeSharedFile().then(
+    (file) => file && handOn(file, arrived),
+    () => undefined,
+  );
+}
+
+function handOn(file: File, arrived: () => void): void {
+  if (listener) listener(file);
+  else waiting = file;
+  arrived();
 }
 
 /** Listens for opened files; gives the one that waits. Returns the way to stop. */

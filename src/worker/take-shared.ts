@@ -1,0 +1,38 @@
+/** What the worker's own scope gives; its types are not among the page's. */
+interface WorkerScope {
+  readonly caches: CacheStorage;
+  readonly registration: { readonly scope: string };
+  addEventListener(type: 'fetch', heard: (event: SharedEvent) => void): void;
+}
+
+interface SharedEvent {
+  readonly request: Request;
+  respondWith(answer: Promise<Response>): void;
+}
+
+/**
+ * Runs in the service worker: what another app shares comes as a form (vite.config.ts, share_target), which no static
+ * host could take. A file is kept for the page (src/app/device/shared-file.ts), a link goes on in the address. Nothing
+ * leaves the device. Put into the worker as text, so it can use nothing from outside itself.
+ */
+export function takeShared(worker: WorkerScope): void {
+  worker.addEventListener('fetch', (event) => {
+    const { request } = event;
+    if (request.method === 'POST' && request.mode === 'navigate') event.respondWith(goOn(request));
+  });
+
+  async function goOn(request: Request): Promise<Response> {
+    const form = await request.formData();
+    const start = new URL(worker.registration.scope);
+    const file = form.get('file');
+    if (file instanceof File) {
+      const cache = await worker.caches.open('shared');
+      await cache.put('file', new Response(file));
+      start.hash = '/backup';
+    } else {
+      const said = [form.get('url'), form.get('text')].find((one) => typeof one === 'string' && one !== '');
+      if (typeof said === 'string') start.searchParams.set('text', said);
+    }
+    return Response.redirect(start.href, 303);
+  }
+}

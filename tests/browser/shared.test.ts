@@ -1,0 +1,54 @@
+import { readFileSync } from 'node:fs';
+import { afterAll, expect, it } from 'vitest';
+import { sampleGarment } from '../../src/knit/garment/sample.ts';
+import { garmentToLink } from '../../src/store/share/link.ts';
+import { dist } from '../run/built.ts';
+import { serve } from '../run/serve.ts';
+import { openPhone, removeProfiles } from './drive.ts';
+import { workerReady } from './worker.ts';
+
+afterAll(removeProfiles);
+
+/** What the system does with a share target: it posts a form to the app. */
+const formTo = (address: string) =>
+  `<!doctype html><form method="post" enctype="multipart/form-data" action="${address}">
+    <input type="file" name="file"><input name="text"><button>Share</button></form>`;
+
+it('a backup and a link that another app shares are taken in, with no network', async () => {
+  const host = await serve({ root: dist });
+  const other = await serve({
+    root: dist,
+    instead: (_, response) => {
+      response.writeHead(200, { 'Content-Type': 'text/html' });
+      response.end(formTo(host.url));
+      return true;
+    },
+  });
+  const phone = await openPhone();
+  const { page } = phone;
+  await page.goto(host.url);
+  await workerReady(page);
+  await host.close();
+
+  await page.goto(other.url);
+  await page.locator('[type=file]').setInputFiles({
+    name: 'backup.json',
+    mimeType: 'application/json',
+    buffer: readFileSync('tests/store/golden/backup-v1.json'),
+  });
+  await page.getByRole('button', { name: 'Share' }).tap();
+  await page.getByRole('button', { name: 'Unite' }).tap();
+  await page.getByText('The file is taken in.').waitFor();
+  await page.reload();
+  expect(await page.getByRole('button', { name: 'Unite' }).count()).toBe(0);
+
+  // a link of any host: only what stands in its fragment is read
+  await page.goto(other.url);
+  await page.locator('[name=text]').fill(`https://example.org/app/#/open/${garmentToLink(sampleGarment)}`);
+  await page.locator('[type=file]').evaluate((input) => input.remove());
+  await page.getByRole('button', { name: 'Share' }).tap();
+  await page.getByRole('heading', { level: 1, name: sampleGarment.name }).waitFor();
+  expect(phone.strangers).toEqual([]);
+  await phone.close();
+  await other.close();
+});
