@@ -17,7 +17,7 @@ const times = (full: number): number => Math.max(2, Math.round(full * share));
 export const steps = {
   craft: async () => nodeFigures(times(15)),
   size: async () => sizeFigures(),
-  taps: () => onPhone((phone) => tapFigures(phone, times(5), times(40))),
+  taps: () => onPhone((phone) => tapFigures(phone, times(4), times(30))),
   starts: () => onPhone((phone) => startFigures(phone, times(15))),
   visit: () => onPhone(({ context }) => visitFigures(context, times(9))),
   map: () => onPhone((phone) => mapFigures(phone.context, phone.long, times(10))),
