@@ -15,10 +15,11 @@ async function withPhone(use: (phone: Phone, url: string) => Promise<void>): Pro
   await host.close();
 }
 
-/** Name of what has the focus, as a screen reader would say it. */
+/** Name of what has the focus, as a screen reader would say it; empty where nothing has it. */
 const focused = (page: Page): Promise<string> =>
   page.evaluate(() => {
     const at = document.activeElement;
+    if (at === document.body) return '';
     return at?.getAttribute('aria-label') ?? at?.textContent ?? '';
   });
 
