@@ -61,9 +61,11 @@ function rowStored(place: PlaceRecord): void {
   // there is something worth keeping now; a browser that asks her asks but once
   const isFirst = storedRows.value === 1;
   const part = inHand.value?.part;
+  // the sitting counts from the row, not from when this file has come
+  const now = Date.now();
   void import('../device/all.ts').then(({ askToKeep, tellRow }) => {
     if (isFirst) void askToKeep();
-    if (part) tellRow(part, place.rows);
+    if (part) tellRow(part, place.rows, now);
   });
 }
 

@@ -9,18 +9,18 @@ export function RowNotes({ now, row }: { readonly now: InHand; readonly row: num
   const [notes, setNotes] = useState<readonly NoteOnRow[]>([]);
   const { id, seq, rows } = now.place;
   const read = useRef('');
+  const asked = useRef(0);
   useEffect(() => {
     // Notes are written on a page of their own. A row finished changes none of them, and the log may be long.
     const isNextRow = read.current === `${id} ${rows - 1}`;
     read.current = `${id} ${rows}`;
-    if (isNextRow) return undefined;
-    let gone = false;
+    if (isNextRow) return;
+    // the next tap may come before the answer: only a later question makes it void
+    asked.current += 1;
+    const mine = asked.current;
     void Promise.all([notesOf(now.place), loadWords('count')]).then(([found]) => {
-      if (!gone) setNotes(found);
+      if (mine === asked.current) setNotes(found);
     });
-    return () => {
-      gone = true;
-    };
   }, [id, seq]);
   const here = notes.filter((note) => note.row === row);
   if (here.length === 0) return null;

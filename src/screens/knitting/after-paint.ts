@@ -2,8 +2,8 @@ import { useEffect } from 'preact/hooks';
 import { loadWords } from '../../words/say.ts';
 import { later } from '../later.tsx';
 
-/** What the row in hand can do without for a moment, as one file, with the words that only garments read from a text need. */
-const rest = async () => (await Promise.all([import('./rest.ts'), loadWords('length')]))[0];
+/** What the row in hand can do without for a moment, as one file. */
+const rest = () => import('./rest.ts');
 
 export const PlaceMap = later(async () => (await rest()).PlaceMap);
 export const SmallMap = later(async () => (await rest()).SmallMap);
@@ -13,7 +13,10 @@ export const RowsSheet = later(async () => (await rest()).RowsSheet);
 export const ToolsSheet = later(async () => (await rest()).ToolsSheet);
 export const LegendSheet = later(async () => (await rest()).LegendSheet);
 export const NothingHere = later(async () => (await rest()).NothingHere);
-export const LengthNotice = later(async () => (await rest()).LengthNotice);
+/** With its words, which only garments read from a text need. */
+export const LengthNotice = later(
+  async () => (await Promise.all([rest(), loadWords('length')]))[0].LengthNotice,
+);
 export const RestNotice = later(async () => (await rest()).RestNotice);
 export const RowNotes = later(async () => (await rest()).RowNotes);
 export const Locked = later(async () => (await rest()).Locked);
