@@ -16,13 +16,16 @@ export interface Knitter {
   row(): Promise<{ readonly row: number; readonly of: number; readonly after: number }>;
 }
 
+const said = (n: number): string => n.toLocaleString('en');
+
 export function knitterAt(page: Page, url: string): Knitter {
   const pad = page.getByRole('button', { name: 'Row done', exact: true });
   const shown = page.locator('.knitting-row strong');
   const done = page.locator('.part-end');
 
   async function row() {
-    const [number = 0, of = 0] = ((await shown.textContent()) ?? '').match(/\d+/g)?.map(Number) ?? [];
+    const figures = ((await shown.textContent()) ?? '').replaceAll(',', '').match(/\d+/g);
+    const [number = 0, of = 0] = figures?.map(Number) ?? [];
     const after = Number(await page.locator('.row-count').textContent());
     return { row: number, of, after };
   }
@@ -39,7 +42,7 @@ export function knitterAt(page: Page, url: string): Knitter {
     const { x, y } = await thumb();
     for (let n = first; n < first + rows; n += 1) {
       await page.touchscreen.tap(x, y);
-      await (n === of ? done : shown.filter({ hasText: `Row ${n + 1} of ${of}` })).waitFor();
+      await (n === of ? done : shown.filter({ hasText: `Row ${said(n + 1)} of ${said(of)}` })).waitFor();
     }
   }
 
@@ -47,7 +50,7 @@ export function knitterAt(page: Page, url: string): Knitter {
     pad,
     row,
     knit,
-    shows: (n) => shown.filter({ hasText: `Row ${n} of ` }).waitFor(),
+    shows: (n) => shown.filter({ hasText: `Row ${said(n)} of ` }).waitFor(),
     async knitToEnd() {
       const { row: first, of } = await row();
       await knit(of - first + 1);
