@@ -1,3 +1,5 @@
+import { makeKey } from '../progress/log.ts';
+
 /**
  * Every address of the app, by screen. Addresses live in the hash so that the app runs in any sub-folder.
  * To add a screen: a line here, and its folder's line in `src/screens/other-screens.ts`.
@@ -52,6 +54,10 @@ export function parseRoute(hash: string): Route | undefined {
   }
   return undefined;
 }
+
+/** The make that an address of the knitting screen or its tools is of, as the store's key. */
+export const makeAt = ({ at }: Route): string =>
+  makeKey({ garment: at.garment ?? '', piece: at.piece ?? '', part: Number(at.part), make: Number(at.make) });
 
 /** The address of a screen, ready for `href`. */
 export function hrefTo(screen: ScreenName, at: Readonly<Record<string, string | number>> = {}): string {

@@ -1,4 +1,5 @@
 import { signal } from '@preact/signals';
+import { afterFirstScreen } from './first-screen.ts';
 
 /**
  * The page's side of the service worker. A new version waits until the knitter takes it
@@ -32,14 +33,14 @@ export function applyUpdate(): void {
   else takeWaiting?.();
 }
 
-/** Registers the worker once the page has been painted; harmless where there are no workers. */
+/** Registers the worker once the first screen stands; harmless where there are no workers. */
 export function startServiceWorker(): void {
   document.documentElement.dataset.version = appVersion;
   if (!('serviceWorker' in navigator)) return;
   watchController();
   addEventListener('vite:preloadError', reloadWhenOutdated);
   // Without a worker (a private window, a full disk) the app runs on; `offlineReady` stays false.
-  requestAnimationFrame(() => setTimeout(() => void start().catch(() => undefined)));
+  afterFirstScreen(() => void start().catch(() => undefined));
 }
 
 async function start(): Promise<void> {

@@ -2,12 +2,14 @@ import { openStore, type Store } from '../store/store.ts';
 import { openMake } from './intents/knit.ts';
 import { takeSettings } from './intents/settings.ts';
 import { tryAgain } from './intents/taps.ts';
+import { makeAt, parseRoute } from './routes.ts';
 import { drawings, garmentShown, inHand, missing, readFault, saving } from './state.ts';
 import { giveStore, readOr } from './store.ts';
 
 /** Opens the store and keeps the screens true to it, whichever window writes. */
 export async function startStore(): Promise<void> {
-  const opened = await openStore();
+  const first = askedFirst(location.hash);
+  const opened = await openStore(first && { first });
   if (!opened.ok) {
     readFault.value = opened.faults[0];
     return;
@@ -26,6 +28,13 @@ export async function startStore(): Promise<void> {
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') void comeBack(open);
   });
+}
+
+/** The make that the first screen will ask for: at this address, or the last one knitted. */
+function askedFirst(hash: string): { readonly make?: string } | undefined {
+  const at = parseRoute(hash);
+  if (at?.screen === 'workbasket' || at?.screen === 'continue') return {};
+  return at?.screen === 'knitting' ? { make: makeAt(at) } : undefined;
 }
 
 async function settingsAgain(open: Store): Promise<void> {

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { firstScreenStands } from '../app/first-screen.ts';
 
 /** The first screen of a visit leaves the focus where the browser has it: at the top of the page. */
 let first = true;
@@ -15,5 +16,7 @@ export function useArrival(title: string, ready = true): void {
     scrollTo(0, 0);
     if (!first) document.querySelector<HTMLElement>('h1')?.focus({ preventScroll: true });
     first = false;
+    // an effect runs when the frame is painted
+    firstScreenStands();
   }, [ready]);
 }

@@ -1,5 +1,6 @@
 import { signal, useSignalEffect } from '@preact/signals';
 import type { ComponentType } from 'preact';
+import { firstScreen } from '../app/first-screen.ts';
 import { route } from '../app/navigate.ts';
 import { hrefTo, type Route } from '../app/routes.ts';
 import { Button } from '../ui/button/button.tsx';
@@ -23,6 +24,7 @@ const AFTER_PAINT_MS = 300;
 async function show(to: Route | undefined): Promise<void> {
   const next = await load(to);
   if (route.value === to) shown.value = next;
+  await firstScreen;
   setTimeout(() => void loadFaults().catch(missesFaults), AFTER_PAINT_MS);
 }
 

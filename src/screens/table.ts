@@ -1,13 +1,14 @@
 import type { ScreenName } from '../app/routes.ts';
 import KnittingScreen from './knitting/knitting-screen.tsx';
+import ContinueScreen from './open/continue-screen.tsx';
 import type { otherScreens } from './other-screens.ts';
 import { type ScreenModule, withWords } from './with-words.ts';
 
 /** The screens that an app on the home screen opens at: they are not kept waiting for the list of the others. */
 const firstScreens = {
   workbasket: withWords(() => import('./workbasket/workbasket-screen.tsx'), 'workbasket', 'craft'),
-  continue: withWords(() => import('./open/continue-screen.tsx'), 'knitting'),
   // in the first script itself
+  continue: withWords(async () => ({ default: ContinueScreen }), 'knitting', 'craft', 'row'),
   knitting: withWords(async () => ({ default: KnittingScreen }), 'knitting', 'craft', 'row'),
 } as const;
 

@@ -2,6 +2,8 @@ import { ok, type Result, refuse } from '../knit/fault.ts';
 import type { Changes } from './changes.ts';
 import { storeFault } from './faults.ts';
 import type { Journal } from './journal.ts';
+import type { LastSeen } from './last-seen.ts';
+import type { ReadAtOpening } from './read-at-opening.ts';
 import {
   type InHand,
   inHandStores,
@@ -24,6 +26,8 @@ interface CallsNeed extends Box {
   readonly emptied: boolean;
   /** as read when it was opened */
   readonly settings: Settings;
+  readonly first: ReadAtOpening;
+  readonly lastSeen: LastSeen;
 }
 
 /** Everything that can be asked of the open box. */
@@ -66,6 +70,8 @@ function garmentCalls(
 function placeCalls({
   door,
   taps,
+  first,
+  lastSeen,
 }: CallsNeed): Names<
   'place' | 'latestPlaces' | 'inHand' | 'entriesOf' | 'finishRow' | 'undo' | 'goTo' | 'append'
 > {
@@ -73,10 +79,11 @@ function placeCalls({
   let painted: InHand | undefined;
 
   async function inHand(key?: string): Promise<Result<InHand>> {
-    const read = await door.read(inHandStores, (tx) => readInHand(tx, key));
+    const read = first.answers(key) ?? (await door.read(inHandStores, (tx) => readInHand(tx, key)));
     if (read.ok) {
       painted = read.value;
       taps.saw(read.value.place);
+      lastSeen.keep(read.value);
       return read;
     }
     const place = painted === undefined ? undefined : taps.seen(painted.place.id);
@@ -146,6 +153,8 @@ function boxCalls(
     state: door.state,
     held: () => journal.taps().length,
     probe: async () => {
+      // a window that slept may not have been told of a change
+      need.first.forget();
       const answers = await door.read(['settings'], async (tx) => {
         await tx.objectStore('settings').count();
       });

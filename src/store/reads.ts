@@ -1,5 +1,6 @@
 import type { LogEntry } from '../progress/log.ts';
 import { Refusal } from './faults.ts';
+import type { Seen } from './last-seen.ts';
 import type { GarmentSummary, PlaceRecord, PlanRecord } from './records.ts';
 import type { StoreName, Tx } from './schema.ts';
 import { together } from './together.ts';
@@ -18,12 +19,18 @@ export interface InHand {
 
 export const inHandStores: readonly StoreName[] = ['places', 'plans', 'summaries'];
 
-export async function readInHand(tx: Read, key: string | undefined): Promise<InHand> {
-  const found = key === undefined ? (await latest(tx, 1))[0] : await tx.objectStore('places').get(key);
+/** `guess`: what was last seen is read beside the place, and taken where the place is really of it. */
+export async function readInHand(tx: Read, key: string | undefined, guess?: Seen): Promise<InHand> {
+  const fits = key === undefined || key === guess?.make ? guess : undefined;
+  const [found, guessed, near] = await together(
+    async () => (key === undefined ? (await latest(tx, 1))[0] : tx.objectStore('places').get(key)),
+    async () => fits && tx.objectStore('plans').get(fits.plan),
+    async () => fits && tx.objectStore('summaries').get(fits.garment),
+  );
   const place = present(found, 'no-such-make');
   const [plan, garment] = await together(
-    () => tx.objectStore('plans').get(place.plan),
-    () => tx.objectStore('summaries').get(place.garment),
+    async () => (guessed?.id === place.plan ? guessed : tx.objectStore('plans').get(place.plan)),
+    async () => (near?.id === place.garment ? near : tx.objectStore('summaries').get(place.garment)),
   );
   return {
     place,

@@ -4,10 +4,13 @@ import type { LogEntry } from '../progress/log.ts';
 import { makeCalls } from './calls.ts';
 import { type Change, type Listener, openChanges } from './changes.ts';
 import { type Door, type DoorState, openDoor } from './door.ts';
+import { Refusal } from './faults.ts';
 import { frameFactory } from './frame-factory.ts';
 import { randomId } from './ids.ts';
 import { journalIn } from './journal.ts';
-import { type InHand, readSettings, type Settings } from './reads.ts';
+import { lastSeenIn, type Seen } from './last-seen.ts';
+import { readAtOpening } from './read-at-opening.ts';
+import { type InHand, inHandStores, readInHand, readSettings, type Settings } from './reads.ts';
 import type { GarmentRecord, GarmentSummary, NewEntry, PlaceRecord, PlanRecord } from './records.ts';
 import { type Migration, migrations } from './schema.ts';
 import { type Sentinel, type SentinelKeeper, sentinelIn } from './sentinel.ts';
@@ -24,6 +27,8 @@ export interface StoreOptions {
   readonly spareFactory?: () => Promise<IDBFactory | undefined>;
   readonly keep?: SmallKeep | undefined;
   readonly now?: () => number;
+  /** what will be asked first is read in the transaction that opens it: this make; without a key the last knitted */
+  readonly first?: { readonly make?: string | undefined };
   readonly migrations?: readonly Migration[];
   /** how long the box may give no answer before it is opened anew, ms */
   readonly patienceMs?: number;
@@ -112,47 +117,68 @@ export async function openStore(options: StoreOptions = {}): Promise<Result<Stor
     pauseMs: options.pauseMs,
     onState: () => changes.tellHere({ kind: 'state' }),
   });
-  const start = await readStart(door);
+  const lastSeen = lastSeenIn(keep, name);
+  const start = await readStart(door, options.first, lastSeen.read());
   if (!start.ok) {
     changes.close();
     door.close();
     return start;
   }
-  const { device, garments, settings } = start.value;
+  const { device, isEmpty, settings, inHand } = start.value;
   const sentinel = sentinelIn(keep, name);
   const box: Box = { door, sentinel, device, now: options.now ?? Date.now, tell: changes.tell };
   const journal = journalIn(keep, name);
   const taps = openTaps({ ...box, journal });
+  const first = readAtOpening(options.first?.make, inHand, changes);
+  // taps that are still held are worked into what is read
+  if (journal.taps().length > 0) first.forget();
   await taps.drain();
-  return ok(makeCalls({ ...box, changes, taps, journal, emptied: garments === 0, settings }));
+  return ok(makeCalls({ ...box, changes, taps, journal, emptied: isEmpty, settings, first, lastSeen }));
+}
+
+/** Nothing was ever begun, or the make is gone: said when it is asked for. */
+function noneFound(error: unknown): undefined {
+  if (error instanceof Refusal) return undefined;
+  throw error;
 }
 
 interface Start {
   /** the device's own letters, made once; a box that may only be read needs none */
   readonly device: string;
-  readonly garments: number;
+  /** it holds no garment */
+  readonly isEmpty: boolean;
   readonly settings: Settings;
+  /** the make that was asked for; undefined where there is none */
+  readonly inHand: InHand | undefined;
 }
 
 /** What has to be known before anything can be asked, in one transaction: a start waits for it. */
-async function readStart(door: Door): Promise<Result<Start>> {
-  const known = await door.read(['settings', 'summaries'], (tx) =>
+async function readStart(
+  door: Door,
+  first: StoreOptions['first'],
+  guess: Seen | undefined,
+): Promise<Result<Start>> {
+  const known = await door.read(['settings', 'summaries', ...(first ? inHandStores : [])], (tx) =>
     together(
       () => readSettings(tx),
-      () => tx.objectStore('summaries').count(),
+      async () => {
+        const inHand = first && (await readInHand(tx, first.make, guess).catch(noneFound));
+        return { inHand, isEmpty: !inHand && (await tx.objectStore('summaries').count()) === 0 };
+      },
     ),
   );
   if (!known.ok) return known;
-  const [settings, garments] = known.value;
+  const [settings, found] = known.value;
+  const start = { ...found, settings };
   const { device } = settings;
-  if (typeof device === 'string') return ok({ device, garments, settings });
-  if (door.state() === 'read only') return ok({ device: '', garments, settings });
+  if (typeof device === 'string') return ok({ ...start, device });
+  if (door.state() === 'read only') return ok({ ...start, device: '' });
   return door.write(['settings'], async (tx) => {
     const stored = tx.objectStore('settings');
     const other = await stored.get('device');
-    if (typeof other === 'string') return { device: other, garments, settings };
+    if (typeof other === 'string') return { ...start, device: other };
     const made = randomId(8);
     await stored.put(made, 'device');
-    return { device: made, garments, settings };
+    return { ...start, device: made };
   });
 }

@@ -2,9 +2,9 @@ import './count.css';
 import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { logInHand, openCount } from '../../app/intents/count.ts';
-import type { Route } from '../../app/routes.ts';
+import { makeAt, type Route } from '../../app/routes.ts';
 import { garmentInHand, type InHand, inHand, readFault } from '../../app/state.ts';
-import { type LogEntry, makeKey } from '../../progress/log.ts';
+import type { LogEntry } from '../../progress/log.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
 import { saysFault } from '../../words/fault.ts';
@@ -40,8 +40,8 @@ const pages: Readonly<Record<Tool, ComponentType<CountPageProps>>> = {
 };
 
 export default function CountScreen({ route }: { readonly route: Route }) {
-  const { garment = '', piece = '', part, make, tool = '' } = route.at;
-  const key = makeKey({ garment, piece, part: Number(part), make: Number(make) });
+  const { tool = '' } = route.at;
+  const key = makeAt(route);
   useEffect(() => {
     void openCount(key);
   }, [key]);

@@ -1,4 +1,5 @@
 import { useEffect } from 'preact/hooks';
+import { firstScreen } from '../../app/first-screen.ts';
 import { loadWords } from '../../words/say.ts';
 import { later } from '../later.tsx';
 
@@ -44,7 +45,17 @@ const AFTER_MS = 200;
 /** Fetches all of it at once, so that an update of the app cannot take a part away in the middle of knitting. */
 export function useRestAfterPaint(): void {
   useEffect(() => {
-    const timer = setTimeout(() => void Promise.all(all.map((part) => part.fetch())), AFTER_MS);
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    void firstScreen.then(() => {
+      timer = setTimeout(() => void Promise.all(all.map((part) => part.fetch())), AFTER_MS);
+    });
     return () => clearTimeout(timer);
   }, []);
+}
+
+/** A make that cannot be shown is said at once: nothing else comes first. */
+export function useNothingHere(isSo: boolean): void {
+  useEffect(() => {
+    if (isSo) void NothingHere.fetch();
+  }, [isSo]);
 }

@@ -1,7 +1,7 @@
 import './knitting.css';
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useEffect, useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { lookAtRow, openMake } from '../../app/intents/knit.ts';
-import { hrefTo, type Route } from '../../app/routes.ts';
+import { hrefTo, makeAt, type Route } from '../../app/routes.ts';
 import { settings } from '../../app/settings.ts';
 import {
   garmentInHand,
@@ -15,7 +15,6 @@ import {
   storedRows,
 } from '../../app/state.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
-import { makeKey } from '../../progress/log.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { Ladder } from '../../ui/ladder/ladder.tsx';
 import { rowsAhead } from '../../ui/ladder/rows-ahead.ts';
@@ -34,6 +33,7 @@ import {
   RowNotes,
   RowsSheet,
   ToolsSheet,
+  useNothingHere,
   useRestAfterPaint,
 } from './after-paint.ts';
 import { Late } from './late.tsx';
@@ -45,14 +45,17 @@ import { useDevices, useVoice } from './use-devices.ts';
 
 export default function KnittingScreen({ route }: { readonly route: Route }) {
   useRestAfterPaint();
-  const make = keyOf(route);
+  const make = makeAt(route);
   const asked = route.query.get('row');
-  useEffect(() => {
+  // asked for before the frame is painted, not after it
+  useLayoutEffect(() => {
     void openMake(make).then(() => lookAtRow(asked === null ? undefined : Number(asked)));
     return leave;
   }, [make, asked]);
   const now = inHand.value;
-  if (now === null || readFault.value !== undefined) return <NothingHere fault={readFault.value} />;
+  const isNothing = now === null || readFault.value !== undefined;
+  useNothingHere(isNothing);
+  if (isNothing) return <NothingHere fault={readFault.value} />;
   return now?.make === make ? <Knitting now={now} /> : <div class="knitting-waits" />;
 }
 
@@ -60,9 +63,6 @@ function leave(): void {
   lookAtRow(undefined);
   locked.value = false;
 }
-
-const keyOf = ({ at }: Route): string =>
-  makeKey({ garment: at.garment ?? '', piece: at.piece ?? '', part: Number(at.part), make: Number(at.make) });
 
 function Knitting({ now }: { readonly now: InHand }) {
   const [sheet, setSheet] = useState<'rows' | 'tools' | 'legend'>();

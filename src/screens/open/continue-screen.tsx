@@ -1,18 +1,20 @@
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 import { openMake } from '../../app/intents/knit.ts';
 import { goInstead } from '../../app/navigate.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { readFault } from '../../app/state.ts';
+import { NothingHere, useNothingHere } from '../knitting/after-paint.ts';
 import { hrefToMake } from '../links.ts';
-import { Opening } from './opening.tsx';
 
 /** Goes on to the row in hand; where nothing was ever begun, to the workbasket. */
 export default function ContinueScreen() {
-  useEffect(() => {
+  useLayoutEffect(() => {
     void openMake().then((make) => {
       if (make !== undefined) goInstead(hrefToMake(make));
       else if (readFault.value === undefined) goInstead(hrefTo('workbasket'));
     });
   }, []);
-  return <Opening />;
+  const fault = readFault.value;
+  useNothingHere(fault !== undefined);
+  return fault ? <NothingHere fault={fault} /> : <div class="knitting-waits" />;
 }

@@ -10,7 +10,8 @@ import { useArrival } from '../arrival.ts';
 /** The moment before something opens, and what is said when it does not. */
 export function Opening({ fault }: { readonly fault?: Fault | undefined }) {
   const wrong = fault ?? readFault.value;
-  useArrival('');
+  // nobody arrives here but where it fails
+  useArrival('', wrong !== undefined);
   return (
     <Screen
       title={say('knitting.opening')}

@@ -27,8 +27,11 @@ const shelfTitles = {
 
 export default function WorkbasketScreen() {
   useEffect(() => void openBasket(), []);
-  useArrival(say('workbasket.title'));
   const fault = readFault.value;
+  useArrival(
+    say('workbasket.title'),
+    fault !== undefined || basket.value !== undefined || missing.value !== undefined,
+  );
   return (
     <Screen
       title={say('workbasket.title')}
