@@ -1,8 +1,10 @@
 import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Rolldown } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig, type Plugin } from 'vitest/config';
+import { headScript, type WorkbasketFiles } from './src/app/head-script.ts';
 import { refuseWrongTypes } from './src/worker/refuse-wrong-types.ts';
 import { takeShared } from './src/worker/take-shared.ts';
 
@@ -21,19 +23,20 @@ const openPolicyInDevelopment: Plugin = {
 
 const jsx = { runtime: 'automatic', importSource: 'preact' } as const;
 
-/** Where the row in hand begins: what these two need is fetched in one file, not in twenty. */
+/** Where the row in hand begins, and where a first visit does: what each needs is fetched in one file, not in twenty. */
 const rowInHand = /\/src\/(main|screens\/knitting\/knitting-screen)\.tsx$/;
+const workbasket = /\/src\/screens\/workbasket\/workbasket-screen\.tsx$/;
 
 interface ModuleGraph {
   getModuleInfo(id: string): { readonly importers: readonly string[] } | null;
 }
 
-/** Whether the row in hand needs a file before it can be shown (files fetched later, on demand, are not). */
-function needsIt(id: string, graph: ModuleGraph, seen = new Set<string>()): boolean {
-  if (rowInHand.test(id)) return true;
+/** Whether a screen needs a file before it can be shown (files fetched later, on demand, are not). */
+function needs(screen: RegExp, id: string, graph: ModuleGraph, seen = new Set<string>()): boolean {
+  if (screen.test(id)) return true;
   seen.add(id);
   const importers = graph.getModuleInfo(id)?.importers ?? [];
-  return importers.some((importer) => !seen.has(importer) && needsIt(importer, graph, seen));
+  return importers.some((importer) => !seen.has(importer) && needs(screen, importer, graph, seen));
 }
 
 /** The browser takes a file for offline use only when it is this one, byte for byte, whatever a host answers. */
@@ -66,6 +69,42 @@ const laterFiles: Plugin = {
     this.emitFile({ type: 'asset', fileName: 'later.json', source: JSON.stringify(files) });
   },
 };
+
+/** A small script in the page itself, allowed by its hash alone: it asks for what the first screen will need. */
+const startInHead: Plugin = {
+  name: 'start-in-head',
+  apply: 'build',
+  transformIndexHtml: {
+    order: 'post',
+    handler(html, { bundle = {} }) {
+      const script = `(${headScript.toString()})(${JSON.stringify(workbasketFiles(Object.values(bundle)))})`;
+      const hash = createHash('sha256').update(script).digest('base64');
+      return html
+        .replace("script-src 'self'", `script-src 'self' 'sha256-${hash}'`)
+        .replace('</title>', () => `</title>\n    <script>${script}</script>`);
+    },
+  },
+};
+
+function workbasketFiles(bundle: readonly Rolldown.OutputBundle[string][]): WorkbasketFiles {
+  const chunks = bundle.filter((file) => file.type === 'chunk');
+  const chunkOf = (is: (chunk: (typeof chunks)[number]) => boolean, what: string) => {
+    const found = chunks.find(is);
+    if (found === undefined) throw new Error(`The build has no chunk for ${what}.`);
+    return found;
+  };
+  const screen = chunkOf((chunk) => chunk.moduleIds.some((id) => workbasket.test(id)), 'the workbasket');
+  const words = (language: string) =>
+    chunkOf(
+      (chunk) => chunk.moduleIds.some((id) => id.endsWith(`/words/${language}/workbasket.ts`)),
+      `its words, ${language}`,
+    ).fileName;
+  return {
+    scripts: [screen.fileName, ...screen.imports].filter((file) => !file.includes('row-in-hand')),
+    styles: [...(screen.viteMetadata?.importedCss ?? [])],
+    words: { en: words('en'), de: words('de') },
+  };
+}
 
 const partOfReader = /\/src\/knit\/(pattern|row\/(read|lex|cursor|notation|settle|parse))(?!\/stretch-at)/;
 
@@ -124,8 +163,15 @@ const pwa = VitePWA({
   },
   workbox: {
     globPatterns: ['**/*.{js,css,html,woff2,json,svg,png}'],
-    // Asked for by the browser when the app is put on the home screen, and by readers of a backup.
-    globIgnores: ['icons/*.png', '*.schema.json', 'assets/words-de-*.js', 'assets/reader-*.js'],
+    // Asked for by the browser when the app is put on the home screen, and by readers of a backup. The one icon that
+    // it draws at every start is no SVG: that would be laid out on the page's own thread.
+    globIgnores: [
+      'icons/!(icon-192).png',
+      'icons/icon.svg',
+      '*.schema.json',
+      'assets/words-de-*.js',
+      'assets/reader-*.js',
+    ],
     runtimeCaching: [{ urlPattern: laterFile, handler: 'CacheFirst', options: { cacheName: 'later' } }],
     navigateFallback: 'index.html',
     cleanupOutdatedCaches: true,
@@ -143,7 +189,7 @@ export default defineConfig({
   base: './',
   oxc: { jsx },
   define: { __VERSION__: JSON.stringify(version) },
-  plugins: [openPolicyInDevelopment, laterFiles, pwa, guardedWorker],
+  plugins: [openPolicyInDevelopment, laterFiles, startInHead, pwa, guardedWorker],
   build: {
     outDir,
     emptyOutDir: true,
@@ -164,7 +210,8 @@ export default defineConfig({
       output: {
         codeSplitting: {
           groups: [
-            { name: (id, graph) => (needsIt(id, graph) ? 'row-in-hand' : null) },
+            { name: (id, graph) => (needs(rowInHand, id, graph) ? 'row-in-hand' : null) },
+            { name: (id, graph) => (needs(workbasket, id, graph) ? 'workbasket' : null) },
             // What other screens share is fetched once, with the first of them, instead of in crumbs.
             // The reader of written patterns: large, and wanted only where one is copied. A group takes with it all
             // that it needs, so what others need of that is taken out before.
@@ -175,8 +222,9 @@ export default defineConfig({
             },
             { name: 'stretch', test: /\/src\/knit\/pattern\/stretch-at/ },
             { name: 'reader', test: partOfReader },
-            { name: 'words-en', test: /\/src\/words\/en\/(?!knitting|craft|row|ui)/ },
-            { name: 'words-de', test: /\/src\/words\/de\/(?!knitting|craft|row|ui)/ },
+            { name: 'words-en', test: /\/src\/words\/en\/(?!knitting|craft|row|ui|workbasket)/ },
+            { name: 'first-words-de', test: /\/src\/words\/de\/(knitting|craft|row|ui|workbasket)\./ },
+            { name: 'words-de', test: /\/src\/words\/de\// },
             { name: 'parts', test: /\/src\/(ui|app|words\/[a-z-]+\.ts)/, minShareCount: 2 },
           ],
         },

@@ -1,14 +1,19 @@
-import { words as englishUi } from './en/ui.ts';
+import { words as craft } from './en/craft.ts';
+import { words as knitting } from './en/knitting.ts';
+import { words as row } from './en/row.ts';
+import { words as ui } from './en/ui.ts';
 import type { otherCatalogues } from './other-catalogues.ts';
 import type { Language } from './settings.ts';
 
+/** English words of the row in hand, in the first script itself: they are what is said where all else is missing. */
+export const alwaysThere = { ui, craft, row, knitting } as const;
+
 /** The words of the screens that an app on the home screen opens at. */
 export const firstCatalogues = {
-  // in the first script itself: what is said everywhere
-  ui: { en: async () => ({ words: englishUi }), de: () => import('./de/ui.ts') },
-  craft: { en: () => import('./en/craft.ts'), de: () => import('./de/craft.ts') },
-  row: { en: () => import('./en/row.ts'), de: () => import('./de/row.ts') },
-  knitting: { en: () => import('./en/knitting.ts'), de: () => import('./de/knitting.ts') },
+  ui: { en: async () => ({ words: ui }), de: () => import('./de/ui.ts') },
+  craft: { en: async () => ({ words: craft }), de: () => import('./de/craft.ts') },
+  row: { en: async () => ({ words: row }), de: () => import('./de/row.ts') },
+  knitting: { en: async () => ({ words: knitting }), de: () => import('./de/knitting.ts') },
   workbasket: { en: () => import('./en/workbasket.ts'), de: () => import('./de/workbasket.ts') },
 } as const;
 

@@ -11,10 +11,14 @@ export interface NumberLook {
 
 const formats = new Map<string, Intl.NumberFormat>();
 
+/** Written alike in every language of ours; making a format takes longer than the rest of a row's sentence. */
+const NO_MARKS = 999;
+
 export function saysNumber(
   value: number,
   { plain = false, digits = 2, percent = false }: NumberLook = {},
 ): string {
+  if (!percent && Number.isInteger(value) && value >= 0 && value <= NO_MARKS) return String(value);
   const locale = localeOf(speech.value);
   const key = `${locale} ${plain} ${digits} ${percent}`;
   let format = formats.get(key);
@@ -29,6 +33,14 @@ export function saysNumber(
   return format.format(value);
 }
 
+const lists = new Map<string, Intl.ListFormat>();
+
 /** 'back, front and sleeve' */
-export const saysList = (parts: readonly string[]): string =>
-  new Intl.ListFormat(localeOf(speech.value), { type: 'conjunction' }).format(parts);
+export function saysList(parts: readonly string[]): string {
+  const [only = ''] = parts;
+  if (parts.length < 2) return only;
+  const locale = localeOf(speech.value);
+  const format = lists.get(locale) ?? new Intl.ListFormat(locale, { type: 'conjunction' });
+  lists.set(locale, format);
+  return format.format(parts);
+}

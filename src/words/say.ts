@@ -1,7 +1,6 @@
 import { signal } from '@preact/signals';
 import type { RowWords } from '../knit/row/row-words.ts';
-import { type CatalogueName, type Catalogues, fetchCatalogue } from './catalogues.ts';
-import { words as englishUi } from './en/ui.ts';
+import { alwaysThere, type CatalogueName, type Catalogues, fetchCatalogue } from './catalogues.ts';
 import type { FigureArgs, Message, Words } from './message.ts';
 import { saysNumber } from './numbers.ts';
 import { type Language, localeOf, type Speech, speech } from './settings.ts';
@@ -30,8 +29,10 @@ type Loaded = Readonly<Record<string, CatalogueModule>>;
 
 const id = (language: Language, name: string): string => `${language}/${name}`;
 
-/** What is loaded so far. The English words of the parts (close, more, less) are always there. */
-const loaded = signal<Loaded>({ [id('en', 'ui')]: { words: englishUi } });
+const atFirst = Object.entries(alwaysThere).map(([name, words]) => [id('en', name), { words }]);
+
+/** What is loaded so far. */
+const loaded = signal<Loaded>(Object.fromEntries(atFirst));
 
 /**
  * Says a message in the language, terms and units of the moment; a component that calls it is drawn again when
@@ -64,7 +65,7 @@ export function wordMessage(
   figures: Readonly<Record<string, string | number>>,
   { language, terms }: Pick<Speech, 'language' | 'terms'>,
 ): string {
-  const text = typeof message === 'string' ? message : message[pluralOf(Number(figures.count), language)];
+  const text = typeof message === 'string' ? message : message[pluralOf(Number(figures.count))];
   const trade = termsOf(language, terms);
   return text.replace(/\{(\w+)\}|\[([^\]]+)\]/g, (whole, figure: string | undefined, term: string) => {
     if (figure === undefined) return trade[term] ?? term;
@@ -73,13 +74,8 @@ export function wordMessage(
   });
 }
 
-const plurals = new Map<Language, Intl.PluralRules>();
-
-function pluralOf(count: number, language: Language): 'one' | 'other' {
-  const rules = plurals.get(language) ?? new Intl.PluralRules(language);
-  plurals.set(language, rules);
-  return rules.select(count) === 'one' ? 'one' : 'other';
-}
+/** The same in every language of ours (CLDR plural rules, checked against Intl); another may need Intl.PluralRules. */
+const pluralOf = (count: number): 'one' | 'other' => (Math.abs(count) === 1 ? 'one' : 'other');
 
 /**
  * Loads catalogues in the language of the moment; call it beside the import of the screen that needs them. Where she

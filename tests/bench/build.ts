@@ -24,7 +24,7 @@ export async function buildAll(): Promise<void> {
 }
 
 /** A process of its own, as for the app: what is built depends on the environment. */
-function buildBare(): void {
+export function buildBare(): void {
   const vite = join('node_modules', 'vite', 'bin', 'vite.js');
   const args = ['build', 'tests/bench/bare', '--config', 'tests/bench/bare/vite.config.ts'];
   const { status, stdout, stderr } = spawnSync(

@@ -6,9 +6,8 @@ const KB = 1024;
 
 /** What has to be fetched before the row in hand can be shown, words included. */
 export function sizeFigures(): Figure[] {
-  const words = ['knitting', 'craft', 'row'].map((name) => `src/words/en/${name}.ts`);
-  const ours = totalGzipBytes(built.app, initialScripts(built.app, words)) / KB;
-  const theirs = totalGzipBytes(built.bare, initialScripts(built.bare, [])) / KB;
+  const ours = totalGzipBytes(built.app, initialScripts(built.app)) / KB;
+  const theirs = totalGzipBytes(built.bare, initialScripts(built.bare)) / KB;
   return [
     {
       what: 'first script of the knitting screen, gzip',

@@ -1,6 +1,8 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { words } from '../../src/words/en/knitting.ts';
+import { buildBare, built } from '../bench/build.ts';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { cannotRunAlone, initialScripts, totalGzipBytes } from '../run/sizes.ts';
@@ -13,11 +15,7 @@ const kb = 1024;
 const report = (what: string, bytes: number) => console.log(`${what}: ${(bytes / kb).toFixed(1)} KB gzip`);
 
 /** The knitting screen and its words; its drawing and its sheets come when the row is shown already. */
-const rowInHand = () =>
-  initialScripts(
-    dist,
-    ['knitting', 'craft', 'row'].map((name) => `src/words/en/${name}.ts`),
-  );
+const rowInHand = () => initialScripts(dist);
 
 describe('what has to be fetched', () => {
   it('is at most 35 KB of script for the knitting screen, words included', () => {
@@ -26,6 +24,32 @@ describe('what has to be fetched', () => {
     report(`knitting screen, ${scripts.length} scripts`, bytes);
     expect(bytes).toBeGreaterThan(10 * kb);
     expect(bytes).toBeLessThanOrEqual(35 * kb);
+  });
+
+  it('is at most three times what a bare page with the same libraries is', () => {
+    buildBare();
+    const bare = totalGzipBytes(built.bare, initialScripts(built.bare));
+    report('bare page', bare);
+    expect(totalGzipBytes(dist, rowInHand())).toBeLessThanOrEqual(3 * bare);
+  });
+
+  it('is named in the page for a first visit: nothing waits for a file that names another', async () => {
+    const host = await serve({ root: dist });
+    const { page, close } = await openPhone({ worker: false });
+    const named = readFileSync(join(dist, 'index.html'), 'utf8');
+    let refused = 0;
+    await page.route(/\.(js|css)$/, (route) => {
+      if (named.includes(new URL(route.request().url()).pathname.slice(1))) return route.continue();
+      refused += 1;
+      return route.abort();
+    });
+    await page.goto(host.url);
+    await page.locator('.empty').waitFor();
+    await page.locator('.ways a').first().waitFor();
+    // what comes later was asked for, so that the refusing is not for nothing
+    await expect.poll(() => refused).toBeGreaterThan(0);
+    await close();
+    await host.close();
   });
 
   it('is no more than that: with every other script refused, the row is shown and finished', async () => {

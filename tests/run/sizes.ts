@@ -12,11 +12,8 @@ interface Chunk {
 
 type Manifest = Readonly<Record<string, Chunk>>;
 
-/**
- * The scripts that the page names, with all they need before they can run, and those of `sources` (paths of
- * files that are loaded on their own, such as a screen's words).
- */
-export function initialScripts(dist: string, sources: readonly string[]): string[] {
+/** The scripts that the page names, with all they need before they can run: the row in hand with its words. */
+export function initialScripts(dist: string): string[] {
   const manifest = JSON.parse(readFileSync(join(dist, '.vite/manifest.json'), 'utf8')) as Manifest;
   const needed = new Set<string>();
   const take = (chunk: Chunk | undefined, name: string) => {
@@ -30,7 +27,6 @@ export function initialScripts(dist: string, sources: readonly string[]): string
       Object.values(manifest).find((chunk) => chunk.file === file),
       file,
     );
-  for (const source of sources) take(manifest[source], source);
   return [...needed].sort();
 }
 

@@ -118,4 +118,20 @@ describe('the first guess at how to speak', () => {
     expect(speechFor(['ja'])).toMatchObject({ language: 'en', units: 'cm', needles: 'mm' });
     expect(speechFor([])).toMatchObject({ language: 'en' });
   });
+
+  it('writes small whole numbers and picks plurals as Intl does, without asking it', async () => {
+    const locales = { 'en-US': {}, 'en-GB': { terms: 'UK' }, 'de-DE': { language: 'de' } } as const;
+    for (const [locale, change] of Object.entries(locales)) {
+      await speak({ ...plainSpeech, ...change });
+      const format = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 });
+      const rules = new Intl.PluralRules(locale);
+      for (const n of [...Array.from({ length: 1002 }, (_, i) => i), -1, 0.5, 1.5, 12345]) {
+        expect(saysNumber(n)).toBe(format.format(n));
+        const forms = { one: 'one', other: 'other' };
+        expect(wordMessage(forms, { count: n }, plainSpeech)).toBe(rules.select(n));
+      }
+      expect(saysList(['back'])).toBe(new Intl.ListFormat(locale).format(['back']));
+      expect(saysList([])).toBe('');
+    }
+  });
 });
