@@ -165,13 +165,7 @@ const pwa = VitePWA({
     globPatterns: ['**/*.{js,css,html,woff2,json,svg,png}'],
     // Asked for by the browser when the app is put on the home screen, and by readers of a backup. The one icon that
     // it draws at every start is no SVG: that would be laid out on the page's own thread.
-    globIgnores: [
-      'icons/!(icon-192).png',
-      'icons/icon.svg',
-      '*.schema.json',
-      'assets/words-de-*.js',
-      'assets/reader-*.js',
-    ],
+    globIgnores: ['icons/!(icon-192).png', '*.schema.json', 'assets/words-de-*.js', 'assets/reader-*.js'],
     runtimeCaching: [{ urlPattern: laterFile, handler: 'CacheFirst', options: { cacheName: 'later' } }],
     navigateFallback: 'index.html',
     cleanupOutdatedCaches: true,

@@ -19,8 +19,9 @@ export function headScript({ scripts, styles, words }: WorkbasketFiles): void {
   }
   if (!/^(#\/?)?$/.test(location.hash)) return;
   const asked = navigator.languages.find((tag) => /^(en|de)/i.test(tag)) ?? 'en';
+  // asked for as the app will ask, or it would be fetched twice
   const need = (href: string, rel: string, as: string) =>
-    document.head.append(Object.assign(document.createElement('link'), { rel, as, href }));
+    document.head.append(Object.assign(document.createElement('link'), { rel, as, href, crossOrigin: '' }));
   for (const href of [...scripts, words[/^de/i.test(asked) ? 'de' : 'en']])
     need(href, 'modulepreload', 'script');
   for (const href of styles) need(href, 'preload', 'style');

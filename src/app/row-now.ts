@@ -1,9 +1,6 @@
 import { countAt } from '../knit/piece/count/count-at.ts';
 import type { PlannedPart, PlannedRow, PlannedSection } from '../knit/piece/planned.ts';
 
-/** What the hand and the ear are told when a row is done. */
-export type Feel = 'plain' | 'shaping' | 'section end' | 'part end';
-
 /** The row that binds off all that is left: an end, not a shaping. */
 export const isLastBindOff = (row: PlannedRow): boolean =>
   row.after === 0 && row.shaping.some((mark) => mark.kind === 'bind off' && mark.edge === 'across');
@@ -32,14 +29,4 @@ export function nextShaping(part: PlannedPart, rows: number): PlannedRow | undef
     if (row !== undefined && isShaping(row)) return row;
   }
   return undefined;
-}
-
-/** What to tell of the moment after a row was finished, `rows` now being worked: an end first, then what comes. */
-export function feelsAt(part: PlannedPart, rows: number): readonly Feel[] {
-  const next = rowAt(part, rows);
-  if (next === undefined) return ['part end'];
-  const last = part.rows[rows - 1];
-  const feels: Feel[] = last !== undefined && last.section !== next.section ? ['section end'] : [];
-  if (isShaping(next)) return [...feels, 'shaping'];
-  return feels.length > 0 ? feels : ['plain'];
 }

@@ -3,7 +3,7 @@ import { openMake } from './intents/knit.ts';
 import { takeSettings } from './intents/settings.ts';
 import { tryAgain } from './intents/taps.ts';
 import { makeAt, parseRoute } from './routes.ts';
-import { drawings, garmentShown, inHand, missing, readFault, saving } from './state.ts';
+import { inHand, missing, readFault, saving } from './state.ts';
 import { giveStore, readOr } from './store.ts';
 
 /** Opens the store and keeps the screens true to it, whichever window writes. */
@@ -62,9 +62,4 @@ function readAgain(open: Store): void {
   void rereadGarments();
 }
 
-async function rereadGarments(): Promise<void> {
-  const { openDrawing, openGarment } = await import('./intents/garments.ts');
-  const shown = garmentShown.value?.garment.id;
-  if (shown !== undefined) void openGarment(shown);
-  for (const id of Object.keys(drawings.value)) void openDrawing(id);
-}
+const rereadGarments = async (): Promise<void> => (await import('./intents/garments.ts')).openShownAgain();

@@ -20,25 +20,30 @@ type Write = Tx<'readwrite'>;
 
 /** Logs the wish and moves the place, inside the caller's transaction; the same id is never logged twice. */
 export async function writeWish(tx: Write, wish: Wish, again: boolean): Promise<PlaceRecord> {
-  const place = await tx.objectStore('places').get(wish.make);
+  // asked for together: each answer waited for is a turn of the page's own thread
+  const [place, touched] = await together(
+    () => tx.objectStore('places').get(wish.make),
+    () => newestTouch(tx),
+  );
   if (place === undefined) throw new Refusal('no-such-make');
   if (again && (await tx.objectStore('log').get(wish.id)) !== undefined) return place;
   checkWords(wish);
-  if (wish.kind === 'undo') return writeUndo(tx, wish, place);
-  if (wish.kind === 'strike') return writeStrike(tx, wish, place);
+  if (wish.kind === 'undo') return writeUndo(tx, wish, place, touched);
+  if (wish.kind === 'strike') return writeStrike(tx, wish, place, touched);
   const row = rowAfter(wish, place);
   if (row < 0 || row > place.total || !Number.isSafeInteger(row)) {
     throw new Refusal('row-outside', { row, rows: place.total });
   }
-  return write(tx, place, [entryOf(wish, place, row, wish.plan)]);
+  return write(tx, place, [entryOf(wish, place, row, wish.plan)], touched);
 }
 
 /** Logs a move to a row of another plan, whose length may differ from the place's. */
-export const writeMove = (
+export const writeMove = async (
   tx: Write,
   wish: Wish & { row: number },
   place: PlaceRecord,
-): Promise<PlaceRecord> => write(tx, place, [entryOf(wish, place, wish.row, wish.plan)]);
+): Promise<PlaceRecord> =>
+  write(tx, place, [entryOf(wish, place, wish.row, wish.plan)], await newestTouch(tx));
 
 const LONGEST_TEXT = 20_000;
 const HIGHEST_COUNT = 100_000;
@@ -73,7 +78,7 @@ function entryOf(wish: Wish, place: PlaceRecord, row: number, plan: string | und
   };
 }
 
-async function writeUndo(tx: Write, wish: Wish, place: PlaceRecord): Promise<PlaceRecord> {
+async function writeUndo(tx: Write, wish: Wish, place: PlaceRecord, touched: number): Promise<PlaceRecord> {
   const now: Place = { rows: place.rows, plan: place.plan, seq: place.seq, at: place.at };
   const found = (await takeBackNear(tx, place, now)) ?? takeBack(await logOf(tx, place.id), now, true);
   if (found === undefined) throw new Refusal('nothing-to-undo');
@@ -84,16 +89,16 @@ async function writeUndo(tx: Write, wish: Wish, place: PlaceRecord): Promise<Pla
     // the last one bears the wish's own id: it tells that the wish was written
     return { ...entry, id: last ? wish.id : `${wish.id}.${i}`, seq: place.seq + 1 + i, undoes };
   });
-  return write(tx, place, entries);
+  return write(tx, place, entries, touched);
 }
 
 /** Takes back one entry that moved nothing: a note, a check, a lifeline. */
-async function writeStrike(tx: Write, wish: Wish, place: PlaceRecord): Promise<PlaceRecord> {
+async function writeStrike(tx: Write, wish: Wish, place: PlaceRecord, touched: number): Promise<PlaceRecord> {
   const undoes = wish.undoes ?? '';
   const entry = await tx.objectStore('log').get(undoes);
   if (entry === undefined || entry.make !== wish.make || knits(entry.kind))
     throw new Refusal('no-such-entry');
-  return write(tx, place, [{ ...entryOf(wish, place, place.rows, undefined), undoes }]);
+  return write(tx, place, [{ ...entryOf(wish, place, place.rows, undefined), undoes }], touched);
 }
 
 const NEAR = 32;
@@ -110,7 +115,12 @@ export const logOf = (tx: Tx<'readonly'> | Write, make: string, from = 0): Promi
     .index('make')
     .getAll(IDBKeyRange.bound([make, from], [make, Number.POSITIVE_INFINITY]));
 
-async function write(tx: Write, place: PlaceRecord, entries: readonly LogEntry[]): Promise<PlaceRecord> {
+async function write(
+  tx: Write,
+  place: PlaceRecord,
+  entries: readonly LogEntry[],
+  touched: number,
+): Promise<PlaceRecord> {
   const last = entries.at(-1) as LogEntry;
   const moved: PlaceRecord = {
     ...place,
@@ -118,7 +128,8 @@ async function write(tx: Write, place: PlaceRecord, entries: readonly LogEntry[]
     rows: last.row,
     seq: last.seq,
     at: knits(last.kind) ? Math.max(last.at, place.at) : place.at,
-    touched: await nextTouch(tx, last.at),
+    // always more than any before it, also after the clock was set back
+    touched: Math.max(last.at, touched + 1),
   };
   await together(
     () => each(entries, (entry) => tx.objectStore('log').add(entry)),
@@ -136,10 +147,10 @@ async function planOf(tx: Write, place: PlaceRecord, entry: LogEntry) {
   return { plan: entry.plan, total };
 }
 
-/** Always more than any before it, also after the clock was set back. */
-async function nextTouch(tx: Write, at: number): Promise<number> {
+/** The `touched` of the make that was moved last; 0 where none ever was. */
+async function newestTouch(tx: Write): Promise<number> {
   const newest = await tx.objectStore('places').index('touched').openKeyCursor(null, 'prev');
-  return Math.max(at, (newest?.key ?? 0) + 1);
+  return newest?.key ?? 0;
 }
 
 /** All makes of a garment in the log's index: '0' is the sign after '/'. */

@@ -8,12 +8,16 @@ import type { Language } from './settings.ts';
 /** English words of the row in hand, in the first script itself: they are what is said where all else is missing. */
 export const alwaysThere = { ui, craft, row, knitting } as const;
 
+const here =
+  <W>(words: W) =>
+  async () => ({ words });
+
 /** The words of the screens that an app on the home screen opens at. */
 export const firstCatalogues = {
-  ui: { en: async () => ({ words: ui }), de: () => import('./de/ui.ts') },
-  craft: { en: async () => ({ words: craft }), de: () => import('./de/craft.ts') },
-  row: { en: async () => ({ words: row }), de: () => import('./de/row.ts') },
-  knitting: { en: async () => ({ words: knitting }), de: () => import('./de/knitting.ts') },
+  ui: { en: here(ui), de: () => import('./de/ui.ts') },
+  craft: { en: here(craft), de: () => import('./de/craft.ts') },
+  row: { en: here(row), de: () => import('./de/row.ts') },
+  knitting: { en: here(knitting), de: () => import('./de/knitting.ts') },
   workbasket: { en: () => import('./en/workbasket.ts'), de: () => import('./de/workbasket.ts') },
 } as const;
 

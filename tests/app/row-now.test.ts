@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { feelsAt, isShaping, nextShaping, onNeedleAt, rowAt } from '../../src/app/row-now.ts';
+import { feelsAt } from '../../src/app/device/feels.ts';
+import { isShaping, nextShaping, onNeedleAt, rowAt } from '../../src/app/row-now.ts';
 import { sampleGarment } from '../../src/knit/garment/sample.ts';
 import { plan } from '../../src/knit/piece/plan.ts';
 

@@ -27,10 +27,10 @@ export interface BenchPhone {
   close(): Promise<void>;
 }
 
-export async function openBenchPhone(): Promise<BenchPhone> {
+export async function openBenchPhone(args: readonly string[] = []): Promise<BenchPhone> {
   const hosts = await Promise.all([built.bare, built.app, built.app].map(compressingHost));
   const [bare, less, more] = hosts.map(({ url }) => url) as [string, string, string];
-  const { context, close } = await openPhone({ density: 2 });
+  const { context, close } = await openPhone({ density: 2, args });
   const bareSubject = bareAt(bare);
   await install(context, bareSubject);
   await installApp(context, less, few);

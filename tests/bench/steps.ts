@@ -13,6 +13,9 @@ const share = Number(process.env.RIDGELINE_SHARE ?? 1);
 
 const times = (full: number): number => Math.max(2, Math.round(full * share));
 
+/** The engine compiles what runs often and drops it when it likes: that is not what the page holds on to. */
+const withoutMachineCode = ['--js-flags=--jitless'];
+
 /** The steps of `npm run bench`. */
 export const steps = {
   craft: async () => nodeFigures(times(15)),
@@ -21,14 +24,17 @@ export const steps = {
   starts: () => onPhone((phone) => startFigures(phone, times(15))),
   visit: () => onPhone(({ context }) => visitFigures(context, times(9))),
   map: () => onPhone((phone) => mapFigures(phone.context, phone.long, times(10))),
-  memory: () => onPhone((phone) => memoryFigures(phone.context, phone.long, 1000)),
+  memory: () => onPhone((phone) => memoryFigures(phone.context, phone.long, 1000), withoutMachineCode),
 } as const satisfies Record<string, () => Promise<readonly Figure[]>>;
 
 export type StepName = keyof typeof steps;
 
 /** Every step has a phone of its own: none inherits what another has filled. */
-async function onPhone(work: (phone: BenchPhone) => Promise<readonly Figure[]>): Promise<readonly Figure[]> {
-  const phone = await openBenchPhone();
+async function onPhone(
+  work: (phone: BenchPhone) => Promise<readonly Figure[]>,
+  args: readonly string[] = [],
+): Promise<readonly Figure[]> {
+  const phone = await openBenchPhone(args);
   try {
     return await work(phone);
   } finally {

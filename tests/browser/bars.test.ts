@@ -38,6 +38,10 @@ describe('what has to be fetched', () => {
     const { page, close } = await openPhone({ worker: false });
     const named = readFileSync(join(dist, 'index.html'), 'utf8');
     let refused = 0;
+    const unused: string[] = [];
+    page.on('console', (message) => {
+      if (message.text().includes('preload')) unused.push(message.text());
+    });
     await page.route(/\.(js|css)$/, (route) => {
       if (named.includes(new URL(route.request().url()).pathname.slice(1))) return route.continue();
       refused += 1;
@@ -48,6 +52,8 @@ describe('what has to be fetched', () => {
     await page.locator('.ways a').first().waitFor();
     // what comes later was asked for, so that the refusing is not for nothing
     await expect.poll(() => refused).toBeGreaterThan(0);
+    // said by the browser where a file that was named is fetched a second time
+    expect(unused.filter((text) => text.includes('is not used'))).toEqual([]);
     await close();
     await host.close();
   });

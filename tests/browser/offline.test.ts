@@ -11,7 +11,7 @@ afterAll(removeProfiles);
 
 /** What no page asks for: the worker, the build's own notes, what is for installing or for readers elsewhere. */
 const notForOffline =
-  /^sw\.js$|^\.vite\/|\.txt$|^icons\/.*\.png$|\.schema\.json$|^assets\/(?:words-de|reader)-.*\.js$/;
+  /^sw\.js$|^\.vite\/|\.txt$|^icons\/(?!icon-192).*\.png$|\.schema\.json$|^assets\/(?:words-de|reader)-.*\.js$/;
 
 /** Everything that a page may ask for. */
 const shippedFiles = () =>

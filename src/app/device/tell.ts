@@ -1,7 +1,7 @@
 import type { PlannedPart } from '../../knit/piece/planned.ts';
-import { feelsAt } from '../row-now.ts';
 import { settings } from '../settings.ts';
 import { restDue } from '../state.ts';
+import { feelsAt } from './feels.ts';
 import { rested, type Sitting, sat, wantsRest } from './rest.ts';
 import { buzz, tick } from './touch.ts';
 

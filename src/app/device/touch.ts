@@ -1,4 +1,4 @@
-import type { Feel } from '../row-now.ts';
+import type { Feel } from './feels.ts';
 
 /** Vibration in ms, on and off in turn: what the hand is told about the row that comes now. */
 const buzzes: Readonly<Record<Feel, readonly number[]>> = {

@@ -44,6 +44,13 @@ export async function openGarment(id: string): Promise<void> {
   if (view !== undefined) garmentShown.value = view;
 }
 
+/** What is in sight, as it is now: another window may have changed it. */
+export function openShownAgain(): void {
+  const shown = garmentShown.value?.garment.id;
+  if (shown !== undefined) void openGarment(shown);
+  for (const id of Object.keys(drawings.value)) void openDrawing(id);
+}
+
 /** Everything of the garment in hand beside the make itself: other makes for the drawing, what comes next. */
 export async function openGarmentInHand(id: string): Promise<void> {
   const view = await readView(await store(), id);

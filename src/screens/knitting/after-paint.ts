@@ -1,43 +1,42 @@
+import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { firstScreen } from '../../app/first-screen.ts';
+import type { CatalogueName } from '../../words/catalogues.ts';
 import { loadWords } from '../../words/say.ts';
-import { later } from '../later.tsx';
+import { type Later, later } from '../later.tsx';
 
 /** What the row in hand can do without for a moment, as one file. */
 const rest = () => import('./rest.ts');
 
-export const PlaceMap = later(async () => (await rest()).PlaceMap);
-export const SmallMap = later(async () => (await rest()).SmallMap);
-export const RowColour = later(async () => (await rest()).RowColour);
-export const PartEnd = later(async () => (await rest()).PartEnd);
-export const RowsSheet = later(async () => (await rest()).RowsSheet);
-export const ToolsSheet = later(async () => (await rest()).ToolsSheet);
-export const LegendSheet = later(async () => (await rest()).LegendSheet);
-export const NothingHere = later(async () => (await rest()).NothingHere);
-/** With its words, which only garments read from a text need. */
-export const LengthNotice = later(
-  async () => (await Promise.all([rest(), loadWords('length')]))[0].LengthNotice,
-);
-export const RestNotice = later(async () => (await rest()).RestNotice);
-export const RowNotes = later(async () => (await rest()).RowNotes);
-export const Locked = later(async () => (await rest()).Locked);
-export const LookingBar = later(async () => (await rest()).LookingBar);
+type Rest = Awaited<ReturnType<typeof rest>>;
+type PropsOf<Part> = Part extends (props: infer Props extends object) => unknown ? Props : object;
 
-const all = [
-  SmallMap,
-  RowColour,
-  PlaceMap,
-  RowsSheet,
-  ToolsSheet,
-  PartEnd,
-  LegendSheet,
-  Locked,
-  LookingBar,
-  RowNotes,
-  LengthNotice,
-  RestNotice,
-  NothingHere,
-];
+const all: { readonly fetch: () => Promise<void> }[] = [];
+
+/** One of them, with words that only it needs. */
+function part<Name extends keyof Rest>(
+  name: Name,
+  ...words: readonly CatalogueName[]
+): Later<PropsOf<Rest[Name]>> {
+  const load = async () => (await Promise.all([rest(), loadWords(...words)]))[0][name];
+  const made = later(load as () => Promise<ComponentType<PropsOf<Rest[Name]>>>);
+  all.push(made);
+  return made;
+}
+
+export const PlaceMap = part('PlaceMap');
+export const SmallMap = part('SmallMap');
+export const RowColour = part('RowColour');
+export const PartEnd = part('PartEnd');
+export const RowsSheet = part('RowsSheet');
+export const ToolsSheet = part('ToolsSheet');
+export const LegendSheet = part('LegendSheet');
+export const NothingHere = part('NothingHere');
+export const LengthNotice = part('LengthNotice', 'length');
+export const RestNotice = part('RestNotice');
+export const RowNotes = part('RowNotes');
+export const Locked = part('Locked');
+export const LookingBar = part('LookingBar');
 
 /** Long enough for the row to be painted on a slow phone, short enough that no thumb notices. */
 const AFTER_MS = 200;

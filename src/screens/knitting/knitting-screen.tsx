@@ -1,5 +1,5 @@
 import './knitting.css';
-import { useEffect, useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useId, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { lookAtRow, openMake } from '../../app/intents/knit.ts';
 import { hrefTo, makeAt, type Route } from '../../app/routes.ts';
 import { settings } from '../../app/settings.ts';
@@ -14,7 +14,7 @@ import {
   rowNow,
   storedRows,
 } from '../../app/state.ts';
-import type { PlannedPart } from '../../knit/piece/planned.ts';
+import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { Ladder } from '../../ui/ladder/ladder.tsx';
 import { rowsAhead } from '../../ui/ladder/rows-ahead.ts';
@@ -65,7 +65,7 @@ function leave(): void {
 }
 
 function Knitting({ now }: { readonly now: InHand }) {
-  const [sheet, setSheet] = useState<'rows' | 'tools' | 'legend'>();
+  const [sheet, setSheet] = useState<SheetName>();
   const map = useRef<HTMLDivElement>(null);
   const rowId = useId();
   const title = useTitle(now);
@@ -75,14 +75,21 @@ function Knitting({ now }: { readonly now: InHand }) {
   useArrival(`${title} · ${now.garment.name}`);
   useDevices(title);
   useVoice(spoken, storedRows.value);
-  const close = () => setSheet(undefined);
+  const sheets = useSheets({
+    now,
+    row: read,
+    sentence: spoken,
+    open: sheet,
+    onClose: () => setSheet(undefined),
+  });
+  const keys = useMemo(() => <HeadKeys onTools={() => setSheet('tools')} />, []);
   return (
     <div class={`knitting knitting-${settings.value.hand}${locked.value ? ' knitting-locked' : ''}`}>
       <Screen
         title={title}
         over={now.garment.name}
         back={locked.value ? undefined : backTo(now)}
-        actions={<HeadKeys onTools={() => setSheet('tools')} />}
+        actions={keys}
         foot={<PadFoot now={now} rowId={rowId} onRows={() => setSheet('rows')} />}
       >
         <LiveRegion text={spoken} again={storedRows.value} />
@@ -108,10 +115,33 @@ function Knitting({ now }: { readonly now: InHand }) {
           <Late value={now}>{(at) => <PlaceMap now={at} />}</Late>
         </div>
       </Screen>
-      <RowsSheet now={now} open={sheet === 'rows'} onClose={close} />
-      {read && <LegendSheet row={read} open={sheet === 'legend'} onClose={close} />}
-      <ToolsSheet open={sheet === 'tools'} sentence={spoken} onClose={close} />
+      {sheets}
     </div>
+  );
+}
+
+type SheetName = 'rows' | 'tools' | 'legend';
+
+interface SheetsProps {
+  readonly now: InHand;
+  readonly row: PlannedRow | undefined;
+  readonly sentence: string;
+  readonly open: SheetName | undefined;
+  readonly onClose: () => void;
+}
+
+/** While none is open a new row does not draw them anew. */
+function useSheets(props: SheetsProps) {
+  const { now, row, sentence, open, onClose } = props;
+  return useMemo(
+    () => (
+      <>
+        <RowsSheet now={now} open={open === 'rows'} onClose={onClose} />
+        {row && <LegendSheet row={row} open={open === 'legend'} onClose={onClose} />}
+        <ToolsSheet open={open === 'tools'} sentence={sentence} onClose={onClose} />
+      </>
+    ),
+    open === undefined ? [] : [now, row, sentence, open],
   );
 }
 
