@@ -58,8 +58,8 @@ const mutants: readonly Mutant[] = [
       },
       {
         file: 'src/store/write-log.ts',
-        from: "const place = await tx.objectStore('places').get(wish.make);",
-        to: "const place = early ?? (await tx.objectStore('places').get(wish.make));",
+        from: "() => tx.objectStore('places').get(wish.make),",
+        to: "async () => early ?? (await tx.objectStore('places').get(wish.make)),",
       },
     ],
     staysGreen: async (copy) => (await hosted(copy, (host) => tapInTwoTabs(chromiumEngine, host, 50))).met,
