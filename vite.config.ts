@@ -206,7 +206,6 @@ export default defineConfig({
           groups: [
             { name: (id, graph) => (needs(rowInHand, id, graph) ? 'row-in-hand' : null) },
             { name: (id, graph) => (needs(workbasket, id, graph) ? 'workbasket' : null) },
-            // What other screens share is fetched once, with the first of them, instead of in crumbs.
             // The reader of written patterns: large, and wanted only where one is copied. A group takes with it all
             // that it needs, so what others need of that is taken out before.
             {
@@ -216,9 +215,10 @@ export default defineConfig({
             },
             { name: 'stretch', test: /\/src\/knit\/pattern\/stretch-at/ },
             { name: 'reader', test: partOfReader },
-            { name: 'words-en', test: /\/src\/words\/en\/(?!knitting|craft|row|ui|workbasket)/ },
+            { name: 'words-en', test: /\/src\/words\/en\/(?!workbasket)/ },
             { name: 'first-words-de', test: /\/src\/words\/de\/(knitting|craft|row|ui|workbasket)\./ },
             { name: 'words-de', test: /\/src\/words\/de\// },
+            // What other screens share is fetched once, with the first of them, instead of in crumbs.
             { name: 'parts', test: /\/src\/(ui|app|words\/[a-z-]+\.ts)/, minShareCount: 2 },
           ],
         },

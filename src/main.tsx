@@ -1,12 +1,15 @@
 import './ui/tokens.css';
 import './ui/base.css';
 import { render } from 'preact';
-import { afterFirstScreen } from './app/first-screen.ts';
+import { firstScreen, firstScreenStands } from './app/first-screen.ts';
 import { wearSettings } from './app/intents/settings.ts';
 import { startRouting } from './app/navigate.ts';
 import { startServiceWorker } from './app/service-worker.ts';
 import { startStore } from './app/start.ts';
 import { Shell } from './screens/shell.tsx';
+
+/** Longer than any start takes: what waits for the first screen comes in the end, whatever became of that. */
+const AT_LATEST_MS = 5000;
 
 /** Paint first: the store opens and the screen loads at the same time; the rest comes when the screen stands. */
 const root = document.getElementById('app');
@@ -16,5 +19,6 @@ if (root) {
   wearSettings(document.documentElement);
   render(<Shell />, root);
   startServiceWorker();
-  afterFirstScreen(() => void import('./app/later.ts').then(({ startLater }) => startLater()));
+  void firstScreen.then(() => import('./app/later.ts')).then(({ startLater }) => startLater());
+  setTimeout(firstScreenStands, AT_LATEST_MS);
 }

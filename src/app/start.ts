@@ -59,7 +59,5 @@ function readAgain(open: Store): void {
   if (saving.value === 'held' && open.held() === 0) saving.value = 'saved';
   missing.value = open.missing();
   rereadMake();
-  void rereadGarments();
+  void import('./intents/garments.ts').then(({ openShownAgain }) => openShownAgain());
 }
-
-const rereadGarments = async (): Promise<void> => (await import('./intents/garments.ts')).openShownAgain();

@@ -41,6 +41,12 @@ export class Refusal extends Error {
   }
 }
 
+/** For a promise's `catch`: a refusal is no value, whatever else was thrown stays an error. */
+export function noneWhenRefused(error: unknown): undefined {
+  if (error instanceof Refusal) return undefined;
+  throw error;
+}
+
 /** The name of whatever was thrown; an abort may carry no error at all, which is a failure like any other. */
 export const nameOf = (error: unknown): string =>
   typeof error === 'object' && error !== null && 'name' in error ? String(error.name) : 'AbortError';

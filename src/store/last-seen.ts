@@ -10,26 +10,25 @@ export interface Seen {
 
 /** Kept beside the box: a guess at what a start will ask for, so that it is read in one go. Never trusted unread. */
 export interface LastSeen {
-  read(): Seen | undefined;
+  seen(): Seen | undefined;
   keep(inHand: InHand): void;
 }
 
 export function lastSeenIn(keep: SmallKeep | undefined, box: string): LastSeen {
   const key = `${box}.seen`;
-  const read = (): Seen | undefined => {
-    const { make, plan, garment } = (readJson(keep, key) ?? {}) as Partial<Record<keyof Seen, unknown>>;
-    if (typeof make !== 'string' || typeof plan !== 'string' || typeof garment !== 'string') return undefined;
-    return { make, plan, garment };
-  };
-  let kept: InHand | undefined;
+  let seen = seenFrom(readJson(keep, key));
   return {
-    read,
-    keep(inHand) {
-      const same = kept?.place.id === inHand.place.id && kept.plan.id === inHand.plan.id;
-      kept = inHand;
-      if (same) return;
-      const seen: Seen = { make: inHand.place.id, plan: inHand.plan.id, garment: inHand.garment.id };
+    seen: () => seen,
+    keep({ place, plan, garment }) {
+      if (seen?.make === place.id && seen.plan === plan.id) return;
+      seen = { make: place.id, plan: plan.id, garment: garment.id };
       writeJson(keep, key, seen);
     },
   };
+}
+
+function seenFrom(stored: unknown): Seen | undefined {
+  const { make, plan, garment } = (stored ?? {}) as Partial<Record<keyof Seen, unknown>>;
+  if (typeof make !== 'string' || typeof plan !== 'string' || typeof garment !== 'string') return undefined;
+  return { make, plan, garment };
 }

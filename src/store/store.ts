@@ -4,7 +4,7 @@ import type { LogEntry } from '../progress/log.ts';
 import { makeCalls } from './calls.ts';
 import { type Change, type Listener, openChanges } from './changes.ts';
 import { type Door, type DoorState, openDoor } from './door.ts';
-import { Refusal } from './faults.ts';
+import { noneWhenRefused } from './faults.ts';
 import { frameFactory } from './frame-factory.ts';
 import { randomId } from './ids.ts';
 import { journalIn } from './journal.ts';
@@ -118,7 +118,7 @@ export async function openStore(options: StoreOptions = {}): Promise<Result<Stor
     onState: () => changes.tellHere({ kind: 'state' }),
   });
   const lastSeen = lastSeenIn(keep, name);
-  const start = await readStart(door, options.first, lastSeen.read());
+  const start = await readStart(door, options.first, lastSeen.seen());
   if (!start.ok) {
     changes.close();
     door.close();
@@ -129,17 +129,10 @@ export async function openStore(options: StoreOptions = {}): Promise<Result<Stor
   const box: Box = { door, sentinel, device, now: options.now ?? Date.now, tell: changes.tell };
   const journal = journalIn(keep, name);
   const taps = openTaps({ ...box, journal });
+  // before what is held goes into the box: that is a change
   const first = readAtOpening(options.first?.make, inHand, changes);
-  // taps that are still held are worked into what is read
-  if (journal.taps().length > 0) first.forget();
   await taps.drain();
   return ok(makeCalls({ ...box, changes, taps, journal, emptied: isEmpty, settings, first, lastSeen }));
-}
-
-/** Nothing was ever begun, or the make is gone: said when it is asked for. */
-function noneFound(error: unknown): undefined {
-  if (error instanceof Refusal) return undefined;
-  throw error;
 }
 
 interface Start {
@@ -162,7 +155,8 @@ async function readStart(
     together(
       () => readSettings(tx),
       async () => {
-        const inHand = first && (await readInHand(tx, first.make, guess).catch(noneFound));
+        // nothing was ever begun, or the make is gone: said when it is asked for
+        const inHand = first && (await readInHand(tx, first.make, guess).catch(noneWhenRefused));
         return { inHand, isEmpty: !inHand && (await tx.objectStore('summaries').count()) === 0 };
       },
     ),

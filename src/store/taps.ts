@@ -1,7 +1,7 @@
 import { ok, type Result } from '../knit/fault.ts';
 import type { Change } from './changes.ts';
 import type { Door } from './door.ts';
-import { Refusal } from './faults.ts';
+import { noneWhenRefused } from './faults.ts';
 import { entryId } from './ids.ts';
 import type { Journal } from './journal.ts';
 import type { NewEntry, PlaceRecord } from './records.ts';
@@ -105,7 +105,8 @@ export function openTaps({ door, journal, sentinel, device, now, tell }: TapsNee
       // a box that has lost its garments may get them back from a backup: the taps wait for that
       if ((await tx.objectStore('summaries').count()) === 0) return undefined;
       for (const { wish } of held) {
-        const place = await writeWish(tx, wish, true).catch(passRefusal);
+        // one that makes no sense any more (the garment is gone, the part was ended elsewhere) holds up no other
+        const place = await writeWish(tx, wish, true).catch(noneWhenRefused);
         if (place !== undefined) places.set(place.id, place);
       }
       return places;
@@ -132,10 +133,4 @@ export function openTaps({ door, journal, sentinel, device, now, tell }: TapsNee
     },
     stop: () => clearTimeout(timer),
   };
-}
-
-/** A held tap that makes no sense any more (the garment is gone, the part was ended elsewhere) holds up no other. */
-function passRefusal(error: unknown): undefined {
-  if (error instanceof Refusal) return undefined;
-  throw error;
 }

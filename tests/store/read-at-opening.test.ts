@@ -1,5 +1,6 @@
 import { IDBFactory } from 'fake-indexeddb';
 import { describe, expect, it } from 'vitest';
+import { journalIn } from '../../src/store/journal.ts';
 import { openStore, type Store, type StoreOptions } from '../../src/store/store.ts';
 import { memoryKeep } from './memory-keep.ts';
 import { codesOf, given, LONG, nextName, planOf, scarf } from './scenario.ts';
@@ -37,7 +38,7 @@ async function phone() {
   const { garment, plans } = scarf();
   given(await store.saveGarment(garment, plans));
   given(await store.finishRow(LONG));
-  return { store, open, made };
+  return { store, open, made, keep, name };
 }
 
 const second = 'scarf/cuff/0/2';
@@ -91,6 +92,15 @@ describe('what a start asks for first', () => {
     given(await other.finishRow(LONG));
     given(await store.probe());
     expect(given(await store.inHand(LONG)).place.rows).toBe(2);
+  });
+
+  it('has what was held outside the box worked in', async () => {
+    const { open, store, keep, name } = await phone();
+    const { place } = given(await store.inHand(LONG));
+    const wish = { id: 'held-1', make: LONG, at: place.at + 1, kind: 'row' } as const;
+    expect(journalIn(keep, name).hold(wish, place)).toMatchObject({ rows: 2 });
+    const again = await open({ first: { make: LONG } });
+    expect(given(await again.inHand(LONG)).place).toMatchObject({ rows: 2, seq: 2 });
   });
 
   it('says of a make that is not there what it always says, and opens all the same', async () => {
