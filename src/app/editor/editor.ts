@@ -4,6 +4,8 @@ import { checkPiece, type PieceCheck } from '../../knit/piece/form/check.ts';
 import type { PieceForm } from '../../knit/piece/form/form.ts';
 import { recipeToForm } from '../../knit/piece/form/write-piece.ts';
 import type { GarmentRecord } from '../../store/records.ts';
+import { openGarment } from '../intents/garments.ts';
+import { garmentShown } from '../state.ts';
 import { readOr, store } from '../store.ts';
 import { type Draft, draftKey, lastWriter, readDraft } from './draft.ts';
 import { blankGarment, type GarmentForm, garmentToForm, readGarment } from './garment-form.ts';
@@ -178,6 +180,8 @@ export async function saveGarment(now = Date.now()): Promise<Result<SaveDone>> {
   const draft: Draft = { version: 1, garment: at.garment, at: now, form };
   await write({ key: draftKey(at.garment), draft: kept ? draft : null });
   if (at.key !== draftKey(at.garment)) await write({ key: at.key, draft: null });
+  // the screen that comes next is not to show for a moment what stood before
+  if (garmentShown.value?.garment.id === at.garment) await openGarment(at.garment);
   editor.value = undefined;
   const names = form.pieces.filter(({ id }) => saved.waiting.includes(id)).map((entry) => entry.form.name);
   return ok({ garment: at.garment, waiting: names });

@@ -38,10 +38,15 @@ export async function openDrawing(id: string): Promise<void> {
   if (view) drawings.value = { ...drawings.value, [id]: view };
 }
 
+let garmentReads = 0;
+
+/** Of reads that overlap, only the one begun last is shown: an earlier one may be of another garment, or older. */
 export async function openGarment(id: string): Promise<void> {
+  garmentReads += 1;
+  const read = garmentReads;
   if (garmentShown.value?.garment.id !== id) garmentShown.value = undefined;
   const view = await readView(await store(), id);
-  if (view !== undefined) garmentShown.value = view;
+  if (view !== undefined && read === garmentReads) garmentShown.value = view;
 }
 
 /** What is in sight, as it is now: another window may have changed it. */

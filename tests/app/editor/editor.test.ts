@@ -13,6 +13,8 @@ import {
   undo,
 } from '../../../src/app/editor/editor.ts';
 import type { GarmentForm } from '../../../src/app/editor/garment-form.ts';
+import { openGarment } from '../../../src/app/intents/garments.ts';
+import { garmentShown } from '../../../src/app/state.ts';
 import { forgetStore, giveStore } from '../../../src/app/store.ts';
 import type { PieceForm } from '../../../src/knit/piece/form/form.ts';
 import { makeKey } from '../../../src/progress/log.ts';
@@ -150,6 +152,15 @@ describe('a garment that is being knitted', () => {
       name: 'Uno',
       parts: [{ sections: [{ rows: 12 }] }],
     });
+  });
+
+  it('its page has the new name as soon as it is saved', async () => {
+    const { id } = await savedAndKnitted();
+    await openGarment(id);
+    await openEditor(id);
+    change(withPiece('p1', square('Uno', '12')), 'typed');
+    await saveGarment();
+    expect(garmentShown.value?.pieces.map((piece) => piece.name)).toEqual(['Uno']);
   });
 
   it('an older draft does not bring back other rows for a piece on the needles, nor leave it out', async () => {

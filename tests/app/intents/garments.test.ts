@@ -31,6 +31,30 @@ describe('the sample', () => {
   });
 });
 
+describe('a garment opened while another is still being read', () => {
+  it('is the one that is shown, whichever read ends last', async () => {
+    let release = () => {};
+    const held = new Promise<void>((resolve) => {
+      release = resolve;
+    });
+    await openApp((store) => ({
+      ...store,
+      placesOf: async (id) => {
+        if (id === 'gone') await held;
+        return store.placesOf('sample');
+      },
+      garment: () => store.garment('sample'),
+    }));
+    const slow = openGarment('gone');
+    await openGarment('sample');
+    const shown = garmentShown.value;
+    release();
+    await slow;
+    expect(garmentShown.value).toBe(shown);
+    expect(shown?.garment.id).toBe('sample');
+  });
+});
+
 describe('the workbasket', () => {
   it('has the make in hand at its top and every garment with the rows worked', async () => {
     await openApp();
