@@ -18,10 +18,10 @@ export interface InHand {
 }
 
 /**
- * How the last tap stands: stored; in its transaction; in it for more than a second; kept outside the database until
- * that answers again; or refused.
+ * How the last tap stands: stored; in its transaction; in it for so long that she feels it; for more than a second; kept
+ * outside the database until that answers again; or refused.
  */
-export type Saving = 'saved' | 'saving' | 'slow' | 'held' | 'failed';
+export type Saving = 'saved' | 'saving' | 'felt' | 'slow' | 'held' | 'failed';
 
 /** A garment of the workbasket and how far it is. */
 export interface BasketEntry {

@@ -58,11 +58,13 @@ export function openTaps({ door, journal, sentinel, device, now, tell }: TapsNee
 
   async function write(wish: Wish): Promise<Result<Tapped>> {
     const doubted = unsure.has(wish.make);
-    const written = await door.write(tapStores, (tx, again) => writeWish(tx, wish, again || doubted));
+    const written = await door.write(tapStores, (tx, again) =>
+      writeWish(tx, wish, again || doubted, known.get(wish.make)),
+    );
     if (!written.ok) return refused(wish, written);
     unsure.delete(wish.make);
     known.set(wish.make, written.value);
-    sentinel.change((was) => ({ entries: was.entries + 1 }));
+    sentinel.change((was) => ({ entries: was.entries + 1 }), true);
     tell({ kind: 'place', key: wish.make });
     return ok({ place: written.value });
   }

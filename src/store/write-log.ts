@@ -18,8 +18,18 @@ export interface Wish extends NewEntry {
 
 type Write = Tx<'readwrite'>;
 
-/** Logs the wish and moves the place, inside the caller's transaction; the same id is never logged twice. */
-export async function writeWish(tx: Write, wish: Wish, again: boolean): Promise<PlaceRecord> {
+/**
+ * Logs the wish and moves the place, inside the caller's transaction; the same id is never logged twice. `seen` is the
+ * place as it was last known here: where it still is as it was, a row is written without waiting for what is read.
+ */
+export async function writeWish(
+  tx: Write,
+  wish: Wish,
+  again: boolean,
+  seen?: PlaceRecord,
+): Promise<PlaceRecord> {
+  const moved = seen && !again ? await writeNextRow(tx, wish, seen) : undefined;
+  if (moved !== undefined) return moved;
   // asked for together: each answer waited for is a turn of the page's own thread
   const [place, touched] = await together(
     () => tx.objectStore('places').get(wish.make),
@@ -35,6 +45,30 @@ export async function writeWish(tx: Write, wish: Wish, again: boolean): Promise<
     throw new Refusal('row-outside', { row, rows: place.total });
   }
   return write(tx, place, [entryOf(wish, place, row, wish.plan)], touched);
+}
+
+/**
+ * Writes the row after a place as it was last seen, and reads meanwhile whether it still is so, and the last one touched.
+ * Where that is not so it puts everything back as it was, and gives undefined.
+ */
+async function writeNextRow(tx: Write, wish: Wish, seen: PlaceRecord): Promise<PlaceRecord | undefined> {
+  if (wish.kind !== 'row' || seen.rows >= seen.total) return undefined;
+  const entry = entryOf(wish, seen, seen.rows + 1, wish.plan);
+  const moved = movedBy(seen, entry, seen.touched);
+  const places = tx.objectStore('places');
+  const [newest] = await together(
+    () => places.index('touched').getAll(IDBKeyRange.lowerBound(seen.touched)),
+    () => put(tx, [entry], moved),
+  );
+  if (JSON.stringify(newest) === JSON.stringify([seen])) return moved;
+  const was = newest.find(({ id }) => id === wish.make);
+  // gone, or brought back older by a backup: a transaction of its own will see
+  if (was === undefined) throw new Error('stale');
+  await together(
+    () => tx.objectStore('log').delete(wish.id),
+    () => places.put(was),
+  );
+  return undefined;
 }
 
 /** Logs a move to a row of another plan, whose length may differ from the place's. */
@@ -122,21 +156,25 @@ async function write(
   touched: number,
 ): Promise<PlaceRecord> {
   const last = entries.at(-1) as LogEntry;
-  const moved: PlaceRecord = {
-    ...place,
-    ...(await planOf(tx, place, last)),
-    rows: last.row,
-    seq: last.seq,
-    at: knits(last.kind) ? Math.max(last.at, place.at) : place.at,
-    // always more than any before it, also after the clock was set back
-    touched: Math.max(last.at, touched + 1),
-  };
-  await together(
-    () => each(entries, (entry) => tx.objectStore('log').add(entry)),
-    () => tx.objectStore('places').put(moved),
-  );
+  const moved = movedBy({ ...place, ...(await planOf(tx, place, last)) }, last, touched);
+  await put(tx, entries, moved);
   return moved;
 }
+
+const movedBy = (place: PlaceRecord, entry: LogEntry, touched: number): PlaceRecord => ({
+  ...place,
+  rows: entry.row,
+  seq: entry.seq,
+  at: knits(entry.kind) ? Math.max(entry.at, place.at) : place.at,
+  // always more than any before it, also after the clock was set back
+  touched: Math.max(entry.at, touched + 1),
+});
+
+const put = (tx: Write, entries: readonly LogEntry[], place: PlaceRecord) =>
+  together(
+    () => each(entries, (entry) => tx.objectStore('log').add(entry)),
+    () => tx.objectStore('places').put(place),
+  );
 
 async function planOf(tx: Write, place: PlaceRecord, entry: LogEntry) {
   if (entry.plan === undefined || entry.plan === place.plan) return {};

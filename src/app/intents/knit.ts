@@ -1,5 +1,6 @@
 import { batch } from '@preact/signals';
 import type { PlaceRecord } from '../../store/records.ts';
+import { phone } from '../device/phone.ts';
 import { inHand, locked, looking, storedRows } from '../state.ts';
 import { readOr, store } from '../store.ts';
 import { tap } from './taps.ts';
@@ -63,7 +64,7 @@ function rowStored(place: PlaceRecord): void {
   const part = inHand.value?.part;
   // the sitting counts from the row, not from when this file has come
   const now = Date.now();
-  void import('../device/all.ts').then(({ askToKeep, tellRow }) => {
+  void phone().then(({ askToKeep, tellRow }) => {
     if (isFirst) void askToKeep();
     if (part) tellRow(part, place.rows, now);
   });

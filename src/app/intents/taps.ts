@@ -15,6 +15,8 @@ export interface Tap {
   readonly stored?: (place: PlaceRecord) => void;
 }
 
+/** A row that comes sooner needs no sign that the tap was taken. */
+const FELT_MS = 60;
 const SLOW_MS = 1000;
 
 const line: Tap[] = [];
@@ -54,11 +56,14 @@ async function workLine(): Promise<void> {
 
 async function workHead(head: Tap, open: Store): Promise<Fault | undefined> {
   saving.value = 'saving';
-  const slow = setTimeout(() => {
-    saving.value = 'slow';
-  }, SLOW_MS);
+  let timer = setTimeout(() => {
+    saving.value = 'felt';
+    timer = setTimeout(() => {
+      saving.value = 'slow';
+    }, SLOW_MS - FELT_MS);
+  }, FELT_MS);
   const result = await head.write(open, head.make);
-  clearTimeout(slow);
+  clearTimeout(timer);
   const fault = result.ok ? undefined : result.faults[0];
   if (fault !== undefined && !pointless.has(fault.code)) return fault;
   line.shift();

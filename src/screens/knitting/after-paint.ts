@@ -24,6 +24,7 @@ function part<Name extends keyof Rest>(
   return made;
 }
 
+export const Ahead = part('Ahead');
 export const PlaceMap = part('PlaceMap');
 export const SmallMap = part('SmallMap');
 export const RowColour = part('RowColour');

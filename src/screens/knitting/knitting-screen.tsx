@@ -14,16 +14,15 @@ import {
   rowNow,
   storedRows,
 } from '../../app/state.ts';
-import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
+import type { PlannedRow } from '../../knit/piece/planned.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
-import { Ladder } from '../../ui/ladder/ladder.tsx';
-import { rowsAhead } from '../../ui/ladder/rows-ahead.ts';
 import { LiveRegion } from '../../ui/live/live-region.tsx';
 import { ProgressBar } from '../../ui/progress/progress-bar.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
 import {
+  Ahead,
   LegendSheet,
   LengthNotice,
   NothingHere,
@@ -39,7 +38,7 @@ import {
 import { Late } from './late.tsx';
 import { PadFoot } from './pad-foot.tsx';
 import { RowCard } from './row-card.tsx';
-import { saysMakeInHand, saysNextShaping, saysSection, saysWholeRow } from './says-place.ts';
+import { saysMakeInHand, saysSection, saysWholeRow } from './says-place.ts';
 import { SetUp } from './set-up.tsx';
 import { useDevices, useVoice } from './use-devices.ts';
 
@@ -82,7 +81,9 @@ function Knitting({ now }: { readonly now: InHand }) {
     open: sheet,
     onClose: () => setSheet(undefined),
   });
+  // what stays as it is from row to row is not gone through again with each
   const keys = useMemo(() => <HeadKeys onTools={() => setSheet('tools')} />, []);
+  const foot = useMemo(() => <PadFoot rowId={rowId} onRows={() => setSheet('rows')} />, []);
   return (
     <div class={`knitting knitting-${settings.value.hand}${locked.value ? ' knitting-locked' : ''}`}>
       <Screen
@@ -90,7 +91,7 @@ function Knitting({ now }: { readonly now: InHand }) {
         over={now.garment.name}
         back={locked.value ? undefined : backTo(now)}
         actions={keys}
-        foot={<PadFoot now={now} rowId={rowId} onRows={() => setSheet('rows')} />}
+        foot={foot}
       >
         <LiveRegion text={spoken} again={storedRows.value} />
         {restDue.value && <RestNotice />}
@@ -110,9 +111,11 @@ function Knitting({ now }: { readonly now: InHand }) {
         )}
         {looking.value === undefined && <LengthNotice />}
         {read && <RowNotes now={now} row={read.n} />}
-        {read && <Late value={{ part: now.part, row: read.n }}>{(at) => <Ahead {...at} />}</Late>}
+        {read && <Late value={read}>{(row) => <Ahead part={now.part} row={row} />}</Late>}
         <div ref={map}>
-          <Late value={now}>{(at) => <PlaceMap now={at} />}</Late>
+          <Late value={now} frames={5}>
+            {(at) => <PlaceMap now={at} />}
+          </Late>
         </div>
       </Screen>
       {sheets}
@@ -207,17 +210,5 @@ function Progress({ now }: { readonly now: InHand }) {
         marks={now.part.sections.slice(1).map(({ first }) => first - 1)}
       />
     </div>
-  );
-}
-
-function Ahead({ part, row }: { readonly part: PlannedPart; readonly row: number }) {
-  const at = part.rows[row - 1];
-  const rungs = rowsAhead(part.rows, row - 1);
-  if (at === undefined) return null;
-  return (
-    <section class="ahead">
-      <p class="ahead-next">{saysNextShaping(part, at)}</p>
-      {rungs.length > 0 && <Ladder rungs={rungs} onRead={lookAtRow} />}
-    </section>
   );
 }

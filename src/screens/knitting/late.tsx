@@ -3,18 +3,28 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 
 export interface LateProps<Value> {
   readonly value: Value;
+  /** how many frames late */
+  readonly frames?: number;
   readonly children: (value: Value) => ComponentChildren;
 }
 
-/** Draws a value one frame late: what is looked at second does not hold up what is looked at first. */
-export function Late<Value>({ value, children }: LateProps<Value>) {
+/**
+ * Draws a value some frames late: what is looked at second does not hold up what is looked at first, and no frame has
+ * more to draw than it can.
+ */
+export function Late<Value>({ value, frames = 1, children }: LateProps<Value>) {
   const [late, setLate] = useState<Value>();
   useEffect(() => {
+    let frame = 0;
     let timer: ReturnType<typeof setTimeout> | undefined;
-    // after the frame, not in it
-    const frame = requestAnimationFrame(() => {
-      timer = setTimeout(() => setLate(() => value));
-    });
+    const wait = (left: number) => {
+      frame = requestAnimationFrame(() => {
+        if (left > 1) wait(left - 1);
+        // after the frame, not in it
+        else timer = setTimeout(() => setLate(() => value));
+      });
+    };
+    wait(frames);
     return () => {
       cancelAnimationFrame(frame);
       clearTimeout(timer);

@@ -1,7 +1,9 @@
+import { computed } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
 import { finishRow, undoRow } from '../../app/intents/knit.ts';
 import { tryAgain } from '../../app/intents/taps.ts';
 import { settings } from '../../app/settings.ts';
-import { type InHand, locked, looking, rowNow, saving, tapFault, waiting } from '../../app/state.ts';
+import { inHand, locked, looking, rowNow, saving, tapFault, waiting } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
@@ -12,7 +14,6 @@ import { Locked, LookingBar } from './after-paint.ts';
 import { padShapingOf } from './pad-shaping.ts';
 
 export interface PadFootProps {
-  readonly now: InHand;
   readonly rowId: string;
   readonly onRows: () => void;
 }
@@ -27,36 +28,48 @@ export function PadFoot(props: PadFootProps) {
   );
 }
 
-function Thumb({ now, rowId, onRows }: PadFootProps) {
-  const row = rowNow.value;
+function Thumb({ rowId, onRows }: PadFootProps) {
+  const beside = useMemo(() => <Beside onRows={onRows} />, []);
   if (locked.value) return <Locked />;
-  if (looking.value !== undefined) return <LookingBar now={now} row={looking.value} />;
-  const beside = (
-    <>
-      <IconButton
-        icon="history"
-        label={say('knitting.goBack')}
-        disabled={now.place.rows === 0}
-        onPress={onRows}
-      />
-      <IconButton
-        icon="undo"
-        label={say('knitting.undo')}
-        disabled={now.place.seq === 0}
-        onPress={() => void undoRow()}
-      />
-    </>
-  );
-  if (row === undefined) return <div class={`pad-row pad-${settings.value.hand} end-row`}>{beside}</div>;
+  if (isLooking.value) return <Looking />;
+  if (atEnd.value) return <div class={`pad-row pad-${settings.value.hand} end-row`}>{beside}</div>;
   return (
     <FinishPad
       label={say('knitting.done')}
       hand={settings.value.hand}
-      shaping={padShapingOf(row)}
+      shaping={padShaping.value}
+      pressed={isFelt.value}
       describedBy={rowId}
       beside={beside}
       onFinish={() => void finishRow()}
     />
+  );
+}
+
+/** Each of these is the same from row to row for most rows: what is drawn from it stays. */
+const isFelt = computed(() => saving.value === 'felt' || saving.value === 'slow');
+const isLooking = computed(() => looking.value !== undefined);
+const atEnd = computed(() => rowNow.value === undefined);
+const atStart = computed(() => inHand.value?.place.rows === 0);
+const untouched = computed(() => inHand.value?.place.seq === 0);
+const padShaping = computed(() => rowNow.value && padShapingOf(rowNow.value));
+
+function Looking() {
+  const now = inHand.value;
+  return now && looking.value !== undefined ? <LookingBar now={now} row={looking.value} /> : null;
+}
+
+function Beside({ onRows }: Pick<PadFootProps, 'onRows'>) {
+  return (
+    <>
+      <IconButton icon="history" label={say('knitting.goBack')} disabled={atStart.value} onPress={onRows} />
+      <IconButton
+        icon="undo"
+        label={say('knitting.undo')}
+        disabled={untouched.value}
+        onPress={() => void undoRow()}
+      />
+    </>
   );
 }
 
@@ -69,10 +82,13 @@ function Held() {
   );
 }
 
+/** Between 'saved' and 'saving', with every tap, there is nothing to draw. */
+const trouble = computed(() => (saving.value === 'saving' ? 'saved' : saving.value));
+
 /** Nothing while the store keeps up; what waits when it does not. */
 function SavingNotice() {
-  if (saving.value === 'held') return <Held />;
-  if (saving.value === 'slow') {
+  if (trouble.value === 'held') return <Held />;
+  if (trouble.value === 'slow') {
     return (
       <Notice kind="warning" title={say('knitting.saving')} live>
         {say('knitting.savingHelp', { count: waiting.value })}
@@ -80,7 +96,7 @@ function SavingNotice() {
     );
   }
   const fault = tapFault.value;
-  if (saving.value !== 'failed' || fault === undefined) return null;
+  if (trouble.value !== 'failed' || fault === undefined) return null;
   return (
     <Notice
       kind="fault"

@@ -1,7 +1,8 @@
+import { useMemo } from 'preact/hooks';
 import { lookAtRow } from '../../app/intents/knit.ts';
 import { makeInHand } from '../../app/make-in-hand.ts';
 import { goTo } from '../../app/navigate.ts';
-import type { MakeView } from '../../app/state.ts';
+import type { MakeView, PieceView } from '../../app/state.ts';
 import { garmentInHand, type InHand, looking } from '../../app/state.ts';
 import { PanelMap, type RowPlace } from '../../ui/panel-map/panel-map.tsx';
 import { say } from '../../words/say.ts';
@@ -12,6 +13,8 @@ export function PlaceMap({ now }: { readonly now: InHand }) {
   const make = makeInHand();
   const current = make ? make.places.findIndex((place) => place.id === now.make) : 0;
   const parts = make?.parts ?? [now.part];
+  const piece = garmentInHand.value?.pieces.find(({ id }) => id === now.place.piece);
+  const others = useMemo(() => otherMakes(piece, now.place.make), [piece, now.place.make]);
   const worked = make ? workedOf(make, now) : [now.place.rows];
   const read = ({ part, row }: RowPlace) => {
     const there = make?.places[part];
@@ -26,7 +29,7 @@ export function PlaceMap({ now }: { readonly now: InHand }) {
         parts={parts}
         worked={worked}
         current={current}
-        others={otherMakes(now)}
+        others={others}
         looked={looking.value === undefined ? undefined : { part: current, row: looking.value }}
         onRead={read}
       />
@@ -37,8 +40,7 @@ export function PlaceMap({ now }: { readonly now: InHand }) {
 const workedOf = (make: MakeView, now: InHand): readonly number[] =>
   make.places.map((place) => (place.id === now.make ? now.place.rows : place.rows));
 
-function otherMakes(now: InHand) {
-  const piece = garmentInHand.value?.pieces.find(({ id }) => id === now.place.piece);
-  const others = piece?.makes.filter(({ make }) => make !== now.place.make) ?? [];
+function otherMakes(piece: PieceView | undefined, inHand: number) {
+  const others = piece?.makes.filter(({ make }) => make !== inHand) ?? [];
   return others.map((other) => ({ parts: other.parts, worked: other.places.map((place) => place.rows) }));
 }

@@ -1,5 +1,6 @@
 /** All that the knitting screen shows beside the row itself; fetched once the row is painted (after-paint.ts). */
 export { RowNotes } from '../count/row-notes.tsx';
+export { Ahead } from './ahead.tsx';
 export { LegendSheet } from './legend-sheet.tsx';
 export { LengthNotice } from './length-notice.tsx';
 export { Locked } from './locked.tsx';

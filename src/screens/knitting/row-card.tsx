@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import { isLastBindOff, isShaping, ownWordsOf } from '../../app/row-now.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
@@ -25,6 +26,8 @@ export interface RowCardProps {
 /** One row, to be read at arm's length: side and needle, what to work, how many stitches after it. */
 export function RowCard({ part, row, worked, id, onMap, onLegend }: RowCardProps) {
   const shapes = isShaping(row);
+  const label = say('knitting.legend');
+  const legend = useMemo(() => <IconButton icon="note" label={label} onPress={onLegend} />, [label]);
   return (
     <section class={`row-card${shapes ? ' row-card-shaping' : ''}`} id={id} aria-label={saysRowOf(part, row)}>
       <p class="row-facts">
@@ -35,7 +38,7 @@ export function RowCard({ part, row, worked, id, onMap, onLegend }: RowCardProps
           {say('knitting.needle', { size: saysNeedle(row.needle) })}
           <RowColour row={row.n} />
         </span>
-        <IconButton icon="note" label={say('knitting.legend')} onPress={onLegend} />
+        {legend}
       </p>
       {/* biome-ignore lint/a11y/useKeyWithClickEvents: the button above does the same for keys and readers */}
       <p class="row-work" onClick={onLegend}>
@@ -50,7 +53,9 @@ export function RowCard({ part, row, worked, id, onMap, onLegend }: RowCardProps
           </span>
         </p>
         <div class="small-map-place">
-          <Late value={worked}>{(rows) => <SmallMap part={part} worked={rows} onMap={onMap} />}</Late>
+          <Late value={worked} frames={3}>
+            {(rows) => <SmallMap part={part} worked={rows} onMap={onMap} />}
+          </Late>
         </div>
       </div>
     </section>

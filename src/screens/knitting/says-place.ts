@@ -1,4 +1,4 @@
-import { isLastBindOff, nextShaping, ownWordsOf, sectionOf } from '../../app/row-now.ts';
+import { isLastBindOff, ownWordsOf, sectionOf } from '../../app/row-now.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import { saysShaping, saysSide, saysStitches } from '../../words/craft.ts';
@@ -21,12 +21,6 @@ export function saysWholeRow(part: PlannedPart, row: PlannedRow): string {
     what: shaping === '' ? work : `${say('knitting.shapingRow')}: ${shaping}. ${work}`,
     count: saysStitches(row.after),
   });
-}
-
-export function saysNextShaping(part: PlannedPart, row: PlannedRow): string {
-  const next = nextShaping(part, row.n - 1);
-  if (next === undefined) return say('knitting.noMoreShaping');
-  return say('knitting.nextShaping', { count: next.n - row.n, row: next.n, shaping: saysShaping(next) });
 }
 
 /** The section's name; the one-row section of the bind-off is ours, not the recipe's. */

@@ -1,5 +1,5 @@
 import './finish-pad.css';
-import type { ComponentChildren, Ref } from 'preact';
+import type { ComponentChildren } from 'preact';
 import { Icon } from '../icon/icon.tsx';
 
 /** How the pad tells a shaping row: by word, by notches cut where the drawing has them, by hatching, then by colour. */
@@ -21,28 +21,26 @@ export interface FinishPadProps {
   readonly beside?: ComponentChildren;
   /** nothing left to finish, or locked */
   readonly disabled?: boolean | undefined;
-  /** a row is being written down; a press is not taken, and the pad keeps the focus */
-  readonly busy?: boolean | undefined;
+  /** a row is still being written down: the tap was taken */
+  readonly pressed?: boolean | undefined;
   /** id of the text with row and count */
   readonly describedBy?: string | undefined;
-  readonly padRef?: Ref<HTMLButtonElement> | undefined;
   readonly onFinish: () => void;
 }
 
 /** The shaping word is drawn by the style sheet: the name stays the same, and the text it describes says it. */
 export function FinishPad(props: FinishPadProps) {
-  const { label, shaping, hand, beside, disabled, busy, describedBy, padRef, onFinish } = props;
+  const { label, shaping, hand, beside, disabled, pressed, describedBy, onFinish } = props;
   return (
     <div class={`pad-row pad-${hand}`}>
       {beside && <div class="pad-beside">{beside}</div>}
       <button
-        ref={padRef ?? null}
-        class={`pad${shaping ? ` pad-shaping pad-notch-${shaping.notch}` : ''}`}
+        class={`pad${shaping ? ` pad-shaping pad-notch-${shaping.notch}` : ''}${pressed ? ' pad-pressed' : ''}`}
         type="button"
         aria-label={label}
         aria-describedby={describedBy}
         disabled={disabled}
-        onClick={() => !busy && onFinish()}
+        onClick={onFinish}
       >
         <span class="pad-cloth" />
         <span class="pad-words">

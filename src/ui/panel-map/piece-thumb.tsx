@@ -1,8 +1,9 @@
 import './panel-map.css';
-import { useMemo } from 'preact/hooks';
+import { useId, useMemo } from 'preact/hooks';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { shapeOfPiece } from './outline-of.ts';
 import { clothPath } from './paths.ts';
+import { heightAt } from './row-at.ts';
 import { viewOf } from './view.ts';
 
 export interface PieceThumbProps {
@@ -15,8 +16,12 @@ export interface PieceThumbProps {
   readonly label?: string | undefined;
 }
 
-/** The small drawing of a piece in its real shape with its progress; fills its box's height (class `thumb`). */
+/**
+ * The small drawing of a piece in its real shape with its progress; fills its box's height (class `thumb`). As in the large
+ * one a finished row moves the edge of a clip, whatever the number of rows.
+ */
 export function PieceThumb({ parts, worked, tallestMm, label }: PieceThumbProps) {
+  const id = useId();
   const shape = useMemo(() => shapeOfPiece(parts), [parts]);
   const whole = useMemo(() => shape.parts.map((part) => clothPath(part)), [shape]);
   const { box } = shape;
@@ -30,8 +35,11 @@ export function PieceThumb({ parts, worked, tallestMm, label }: PieceThumbProps)
     <svg class="thumb" viewBox={bounds.map((n) => n.toFixed(1)).join(' ')} {...named}>
       {shape.parts.map((part, i) => (
         <g key={parts[i]?.name}>
+          <clipPath id={`${id}-${i}`}>
+            <rect x={-1e5} width={2e5} y={heightAt(part, worked[i] ?? 0)} height={1e5} />
+          </clipPath>
           <path class="map-unworked" d={whole[i]} />
-          <path class="thumb-worked" d={clothPath(part, 1, Math.min(worked[i] ?? 0, part.rows.length))} />
+          <path class="thumb-worked" d={whole[i]} clip-path={`url(#${id}-${i})`} />
           <path class="map-outline" d={whole[i]} />
         </g>
       ))}

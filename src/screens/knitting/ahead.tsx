@@ -1,0 +1,24 @@
+import { lookAtRow } from '../../app/intents/knit.ts';
+import { nextShaping } from '../../app/row-now.ts';
+import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
+import { Ladder } from '../../ui/ladder/ladder.tsx';
+import { rowsAhead } from '../../ui/ladder/rows-ahead.ts';
+import { saysShaping } from '../../words/craft.ts';
+import { say } from '../../words/say.ts';
+
+/** What comes after the row in hand: the next shaping in words, and the rows up to it. */
+export function Ahead({ part, row }: { readonly part: PlannedPart; readonly row: PlannedRow }) {
+  const rungs = rowsAhead(part.rows, row.n - 1);
+  return (
+    <section class="ahead">
+      <p class="ahead-next">{saysNextShaping(part, row)}</p>
+      {rungs.length > 0 && <Ladder rungs={rungs} onRead={lookAtRow} />}
+    </section>
+  );
+}
+
+function saysNextShaping(part: PlannedPart, row: PlannedRow): string {
+  const next = nextShaping(part, row.n - 1);
+  if (next === undefined) return say('knitting.noMoreShaping');
+  return say('knitting.nextShaping', { count: next.n - row.n, row: next.n, shaping: saysShaping(next) });
+}
