@@ -77,7 +77,13 @@ async function writeCopies({ garment, plans, garments, entries }: Template): Pro
     request.onerror = () => reject(request.error);
   });
   const now = Date.now();
-  const tx = db.transaction(['garments', 'summaries', 'plans', 'log', 'places'], 'readwrite');
+  const begin = () => db.transaction(['garments', 'summaries', 'plans', 'log', 'places'], 'readwrite');
+  const ended = (tx: IDBTransaction) =>
+    new Promise<void>((resolve, reject) => {
+      tx.oncomplete = () => resolve();
+      tx.onabort = () => reject(tx.error);
+    });
+  let tx = begin();
   const ids = garments === 0 ? [garment.id] : Array.from({ length: garments }, (_, i) => `g${i}`);
   const logged = new Map<string, number>();
   let made = 0;
@@ -95,8 +101,15 @@ async function writeCopies({ garment, plans, garments, entries }: Template): Pro
     const at = n % (2 * span);
     return at < span ? at + 1 : 2 * span - at;
   };
-  const log = (make: string, plan: string, total: number, count: number) => {
+  const log = async (make: string, plan: string, total: number, count: number) => {
     for (let n = 0; n < count; n += 1) {
+      // a device fills by small transactions, and its database is not as one great one leaves it
+      if (made % 100 === 99) {
+        const full = ended(tx);
+        tx.commit();
+        await full;
+        tx = begin();
+      }
       const up = n === 0 || rowAt(n, total) > rowAt(n - 1, total);
       tx.objectStore('log').put({
         id: `bench-${String(made).padStart(9, '0')}`,
@@ -126,7 +139,7 @@ async function writeCopies({ garment, plans, garments, entries }: Template): Pro
       const plan = `${id}/${make.piece}/${make.part}/s/1`;
       const first = make === makes[0] && i === 0;
       const count = entries === 0 ? 0 : first ? entries - share * (all.length - 1) : share;
-      log(key, plan, total, count);
+      await log(key, plan, total, count);
       rows += total;
       const at = count === 0 ? 0 : first ? now : now - 1000 - i;
       tx.objectStore('places').put({
@@ -150,9 +163,6 @@ async function writeCopies({ garment, plans, garments, entries }: Template): Pro
       rows,
     });
   }
-  await new Promise<void>((resolve, reject) => {
-    tx.oncomplete = () => resolve();
-    tx.onabort = () => reject(tx.error);
-  });
+  await ended(tx);
   db.close();
 }
