@@ -79,9 +79,13 @@ const startInHead: Plugin = {
     handler(html, { bundle = {} }) {
       const script = `(${headScript.toString()})(${JSON.stringify(workbasketFiles(Object.values(bundle)))})`;
       const hash = createHash('sha256').update(script).digest('base64');
-      return html
-        .replace("script-src 'self'", `script-src 'self' 'sha256-${hash}'`)
-        .replace('</title>', () => `</title>\n    <script>${script}</script>`);
+      return (
+        html
+          .replace("script-src 'self'", `script-src 'self' 'sha256-${hash}'`)
+          // no frame without anything in it is painted before the app is there: that frame holds up the app
+          .replace('<script type="module"', '<script type="module" blocking="render"')
+          .replace('</title>', () => `</title>\n    <script>${script}</script>`)
+      );
     },
   },
 };

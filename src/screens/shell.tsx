@@ -1,5 +1,6 @@
-import { signal, useSignalEffect } from '@preact/signals';
+import { effect, signal } from '@preact/signals';
 import type { ComponentType } from 'preact';
+import { useLayoutEffect } from 'preact/hooks';
 import { firstScreen } from '../app/first-screen.ts';
 import { route } from '../app/navigate.ts';
 import { hrefTo, type Route } from '../app/routes.ts';
@@ -44,7 +45,8 @@ async function load(to: Route | undefined): Promise<Shown> {
 }
 
 export function Shell() {
-  useSignalEffect(() => void show(route.value));
+  // at once, not when a frame without a screen has been painted
+  useLayoutEffect(() => effect(() => void show(route.value)), []);
   const now = shown.value;
   if (now === undefined) return null;
   if ('trouble' in now) return <Trouble what={now.trouble} />;
