@@ -34,7 +34,11 @@ export function sentinelIn(keep: SmallKeep | undefined, box: string): SentinelKe
       backupEntries: number('backupEntries'),
     };
   };
-  const read = () => waiting.reduce((now, part) => ({ ...now, ...part(now) }), stored());
+  const read = () => {
+    let now = stored();
+    for (const part of waiting) now = { ...now, ...part(now) };
+    return now;
+  };
   const write = () => {
     writeJson(keep, key, read());
     waiting.length = 0;
