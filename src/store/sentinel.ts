@@ -40,6 +40,8 @@ export function sentinelIn(keep: SmallKeep | undefined, box: string): SentinelKe
     return now;
   };
   const write = () => {
+    // a change that could not wait has taken along what did
+    if (waiting.length === 0) return;
     writeJson(keep, key, read());
     waiting.length = 0;
   };

@@ -82,8 +82,8 @@ function Held() {
   );
 }
 
-/** Between 'saved' and 'saving', with every tap, there is nothing to draw. */
-const trouble = computed(() => (saving.value === 'saving' ? 'saved' : saving.value));
+/** A tap that keeps her waiting for less than a second brings no notice. */
+const trouble = computed(() => (['saving', 'felt'].includes(saving.value) ? 'saved' : saving.value));
 
 /** Nothing while the store keeps up; what waits when it does not. */
 function SavingNotice() {
