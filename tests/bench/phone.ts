@@ -3,6 +3,7 @@ import { openPhone } from '../browser/drive.ts';
 import { workerReady } from '../browser/worker.ts';
 import { built } from './build.ts';
 import { compressingHost } from './host.ts';
+import { beginJournal } from './journal.ts';
 import { type Fullness, few, fill, longMake, makeInHand, many, setRows } from './seed.ts';
 import { appAt, bareAt, type Subject, shown } from './subject.ts';
 
@@ -30,11 +31,11 @@ export interface BenchPhone {
 export async function openBenchPhone(args: readonly string[] = []): Promise<BenchPhone> {
   const hosts = await Promise.all([built.bare, built.app, built.app].map(compressingHost));
   const [bare, less, more] = hosts.map(({ url }) => url) as [string, string, string];
-  const { context, close } = await openPhone({ density: 2, args });
+  const { context, profile, close } = await openPhone({ density: 2, args });
   const bareSubject = bareAt(bare);
   await install(context, bareSubject);
-  await installApp(context, less, few);
-  await installApp(context, more, many);
+  await installApp(context, profile, less, few);
+  await installApp(context, profile, more, many);
   const unplug = async () => void (await Promise.all(hosts.map((host) => host.close())));
   return {
     context,
@@ -66,11 +67,17 @@ async function install(context: BrowserContext, subject: Subject): Promise<void>
   await page.close();
 }
 
-async function installApp(context: BrowserContext, url: string, fullness: Fullness): Promise<void> {
+async function installApp(
+  context: BrowserContext,
+  profile: string,
+  url: string,
+  fullness: Fullness,
+): Promise<void> {
   const page = await context.newPage();
   await page.goto(url);
   await page.locator('.empty').waitFor();
   await fill(page, fullness);
+  await beginJournal(page, profile);
   await page.close();
   await install(context, appAt(url, makeInHand));
 }

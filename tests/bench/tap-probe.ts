@@ -27,13 +27,12 @@ function probe(shows: string): void {
   let tap = { at: 0, begun: 0, durable: 0, shown: 0, event: 0, said: '' };
   let taps = 0;
   const said = () => document.querySelector(shows)?.textContent ?? '';
-  addEventListener(
-    'click',
-    (event) => {
-      tap = { at: event.timeStamp, begun: performance.now(), durable: 0, shown: 0, event: 0, said: said() };
-    },
-    true,
-  );
+  const begun = (event: Event) => {
+    tap = { at: event.timeStamp, begun: performance.now(), durable: 0, shown: 0, event: 0, said: said() };
+  };
+  // a page takes the tap by the one or the other
+  addEventListener('touchend', begun, true);
+  addEventListener('click', begun, true);
 
   const begin = IDBDatabase.prototype.transaction;
   IDBDatabase.prototype.transaction = function (this: IDBDatabase, ...args: Parameters<typeof begin>) {

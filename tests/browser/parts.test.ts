@@ -192,6 +192,37 @@ describe('a sheet', () => {
   });
 });
 
+/** Real fingers on the middle of the pad, and how many clicks the page has heard of. */
+async function fingersOn(page: Page) {
+  const cdp = await page.context().newCDPSession(page);
+  const box = await page.locator('.pad').boundingBox();
+  const x = (box?.x ?? 0) + (box?.width ?? 0) / 2;
+  const y = (box?.y ?? 0) + (box?.height ?? 0) / 2;
+  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', fingers: number, up = 0) =>
+    cdp.send('Input.dispatchTouchEvent', {
+      type,
+      touchPoints: Array.from({ length: fingers }, (_, id) => ({ x: x + 30 * id, y: y - up, id })),
+    });
+  await page.evaluate(() => {
+    document.body.dataset.clicks = '0';
+    addEventListener('click', () => {
+      document.body.dataset.clicks = `${Number(document.body.dataset.clicks) + 1}`;
+    });
+  });
+  const press = (fingers = 1) => touch('touchStart', fingers);
+  const lift = () => touch('touchEnd', 0);
+  return {
+    press,
+    lift,
+    move: (up: number) => touch('touchMove', 1, up),
+    async tap() {
+      await press();
+      await lift();
+    },
+    clicks: () => page.evaluate(() => Number(document.body.dataset.clicks)),
+  };
+}
+
 describe('the pad', () => {
   it('keeps its name on every row, and on a shaping row changes word, shape and pattern', async () => {
     const page = await open('page=pad');
@@ -206,6 +237,44 @@ describe('the pad', () => {
     expect(await pad.locator('[data-word]').getAttribute('data-word')).toBe('decrease at the left edge');
     expect(await shape()).toContain('polygon');
     expect(await pattern()).toContain('repeating-linear-gradient');
+  });
+
+  it('counts a finger as it is lifted, and once; what may mean something else is left to the browser', async () => {
+    const page = await open('page=pad');
+    const hand = await fingersOn(page);
+    const row = async () => Number(await page.locator('[data-row]').getAttribute('data-row'));
+    await hand.press();
+    expect(await row()).toBe(1);
+    await hand.lift();
+    expect(await row()).toBe(2);
+    for (let n = 0; n < 5; n += 1) await hand.tap();
+    expect({ row: await row(), clicks: await hand.clicks() }).toEqual({ row: 7, clicks: 0 });
+    // one that moves away
+    await hand.press();
+    await hand.move(40);
+    await hand.lift();
+    // two at once
+    await hand.press(2);
+    await hand.lift();
+    // one that rests
+    await hand.press();
+    await page.waitForTimeout(900);
+    await hand.lift();
+    // one that only stops a page that scrolls by itself: it cannot be taken over
+    await page.locator('.pad').evaluate((pad) => {
+      const touches = [new Touch({ identifier: 1, target: pad, clientX: 9, clientY: 9 })];
+      pad.dispatchEvent(new TouchEvent('touchstart', { touches, changedTouches: touches }));
+      pad.dispatchEvent(new TouchEvent('touchend', { changedTouches: touches, cancelable: true }));
+    });
+    // whether there is a click after a long rest is for the browser to say: it alone counts then
+    const left = await hand.clicks();
+    expect({ row: await row(), atMost: left <= 1 }).toEqual({ row: 7 + left, atMost: true });
+    // a mouse, a key, and a screen reader, which clicks
+    const pad = page.getByRole('button', { name: 'Row done', exact: true });
+    await pad.click();
+    await pad.press('Enter');
+    await pad.dispatchEvent('click');
+    expect({ row: await row(), clicks: await hand.clicks() }).toEqual({ row: 10 + left, clicks: 3 + left });
   });
 
   it('lies under the thumb of the hand that is chosen', async () => {

@@ -45,8 +45,8 @@ const mutants: readonly Mutant[] = [
     changes: [
       {
         file: 'src/store/write-log.ts',
-        from: 'if (JSON.stringify(newest) === JSON.stringify([seen])) return moved;',
-        to: 'if (newest.length < Number.POSITIVE_INFINITY) return moved;',
+        from: 'if (JSON.stringify(newest) !== JSON.stringify([seen])) return newest;',
+        to: 'if (newest.length > Number.POSITIVE_INFINITY) return newest;',
       },
     ],
     staysGreen: async (copy) => (await hosted(copy, (host) => tapInTwoTabs(chromiumEngine, host, 50))).met,

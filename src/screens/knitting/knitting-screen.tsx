@@ -202,13 +202,20 @@ function Progress({ now }: { readonly now: InHand }) {
           </span>
         </p>
       )}
-      <ProgressBar
-        label={now.part.name}
-        valueText={say('knitting.rowOf', { row: rows, rows: total })}
-        value={rows}
-        max={total}
-        marks={now.part.sections.slice(1).map(({ first }) => first - 1)}
-      />
+      <Late value={now} firstNow frames={2}>
+        {strip}
+      </Late>
     </div>
   );
 }
+
+/** It grows by a hair with each row, and is looked at seldom. */
+const strip = ({ part, place: { rows, total } }: InHand) => (
+  <ProgressBar
+    label={part.name}
+    valueText={say('knitting.rowOf', { row: rows, rows: total })}
+    value={rows}
+    max={total}
+    marks={part.sections.slice(1).map(({ first }) => first - 1)}
+  />
+);

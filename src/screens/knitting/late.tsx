@@ -5,6 +5,8 @@ export interface LateProps<Value> {
   readonly value: Value;
   /** how many frames late */
   readonly frames?: number;
+  /** the first value is drawn at once, and only those after it late */
+  readonly firstNow?: boolean;
   readonly children: (value: Value) => ComponentChildren;
 }
 
@@ -12,8 +14,8 @@ export interface LateProps<Value> {
  * Draws a value some frames late: what is looked at second does not hold up what is looked at first, and no frame has
  * more to draw than it can.
  */
-export function Late<Value>({ value, frames = 1, children }: LateProps<Value>) {
-  const [late, setLate] = useState<Value>();
+export function Late<Value>({ value, frames = 1, firstNow, children }: LateProps<Value>) {
+  const [late, setLate] = useState<Value | undefined>(firstNow ? value : undefined);
   useEffect(() => {
     let frame = 0;
     let timer: ReturnType<typeof setTimeout> | undefined;

@@ -1,6 +1,7 @@
 import './finish-pad.css';
 import type { ComponentChildren } from 'preact';
 import { Icon } from '../icon/icon.tsx';
+import { useFinger } from './finger.ts';
 
 /** How the pad tells a shaping row: by word, by notches cut where the drawing has them, by hatching, then by colour. */
 export interface PadShaping {
@@ -31,6 +32,7 @@ export interface FinishPadProps {
 /** The shaping word is drawn by the style sheet: the name stays the same, and the text it describes says it. */
 export function FinishPad(props: FinishPadProps) {
   const { label, shaping, hand, beside, disabled, pressed, describedBy, onFinish } = props;
+  const finger = useFinger(onFinish);
   return (
     <div class={`pad-row pad-${hand}`}>
       {beside && <div class="pad-beside">{beside}</div>}
@@ -41,6 +43,7 @@ export function FinishPad(props: FinishPadProps) {
         aria-describedby={describedBy}
         disabled={disabled}
         onClick={onFinish}
+        {...(disabled ? {} : finger)}
       >
         <span class="pad-cloth" />
         <span class="pad-words">
