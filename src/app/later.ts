@@ -11,6 +11,8 @@ export function startLater(): void {
   openSharedLink();
   // no network, or a host that fails: tried again at the next start
   keepLaterFiles().catch(() => undefined);
+  // for the day when the browser has lost its storage: that is no time to look for a file
+  import('../store/frame-factory.ts').catch(() => undefined);
 }
 
 /** A link of ours that another app shared comes as the query of the start page; it is opened and taken off the address. */

@@ -5,7 +5,6 @@ import { makeCalls } from './calls.ts';
 import { type Change, type Listener, openChanges } from './changes.ts';
 import { type Door, type DoorState, openDoor } from './door.ts';
 import { noneWhenRefused } from './faults.ts';
-import { frameFactory } from './frame-factory.ts';
 import { randomId } from './ids.ts';
 import { journalIn } from './journal.ts';
 import { lastSeenIn, type Seen } from './last-seen.ts';
@@ -103,6 +102,10 @@ export interface Box {
   readonly tell: (change: Change) => void;
 }
 
+/** Needed when storage fails, and there by then: the file comes once the first screen stands (src/app/later.ts). */
+const frameOfOurs = () =>
+  import('./frame-factory.ts').then(({ frameFactory }) => frameFactory()).catch(() => undefined);
+
 export async function openStore(options: StoreOptions = {}): Promise<Result<Store>> {
   const name = options.name ?? 'ridgeline';
   const keep = 'keep' in options ? options.keep : smallKeep();
@@ -110,7 +113,7 @@ export async function openStore(options: StoreOptions = {}): Promise<Result<Stor
   const door = openDoor({
     name,
     factory: options.factory ?? (() => globalThis.indexedDB),
-    spareFactory: options.spareFactory ?? frameFactory,
+    spareFactory: options.spareFactory ?? frameOfOurs,
     migrations: options.migrations ?? migrations,
     patienceMs: () => options.patienceMs ?? 8000,
     longPatienceMs: () => options.longPatienceMs ?? 300_000,

@@ -1,5 +1,5 @@
 import type { ComponentType } from 'preact';
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 import { firstScreen } from '../../app/first-screen.ts';
 import type { CatalogueName } from '../../words/catalogues.ts';
 import { loadWords } from '../../words/say.ts';
@@ -42,9 +42,12 @@ export const LookingBar = part('LookingBar');
 /** Long enough for the row to be painted on a slow phone, short enough that no thumb notices. */
 const AFTER_MS = 200;
 
-/** Fetches all of it at once, so that an update of the app cannot take a part away in the middle of knitting. */
+/**
+ * Fetches all of it at once, so that an update of the app cannot take a part away in the middle of knitting. Asked for
+ * at once: an effect that waits for a frame would take those of the row along before the row is painted.
+ */
 export function useRestAfterPaint(): void {
-  useEffect(() => {
+  useLayoutEffect(() => {
     let timer: ReturnType<typeof setTimeout> | undefined;
     void firstScreen.then(() => {
       timer = setTimeout(() => void Promise.all(all.map((part) => part.fetch())), AFTER_MS);
@@ -55,7 +58,7 @@ export function useRestAfterPaint(): void {
 
 /** A make that cannot be shown is said at once: nothing else comes first. */
 export function useNothingHere(isSo: boolean): void {
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (isSo) void NothingHere.fetch();
   }, [isSo]);
 }
