@@ -1,3 +1,4 @@
+import { effect } from '@preact/signals';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { finishRow, goToRow, lookAtRow, openMake, undoRow } from '../../../src/app/intents/knit.ts';
 import { tryAgain } from '../../../src/app/intents/taps.ts';
@@ -176,6 +177,21 @@ describe('opening', () => {
     await finishRow();
     await openMake('sample/sleeve/0/1');
     expect(await openMake()).toBe(back);
+  });
+
+  it('a second time, as it was known at the first, draws nothing anew', async () => {
+    let known: ReturnType<Store['inHand']> | undefined;
+    const { back } = await openApp((store) => ({
+      ...store,
+      inHand: (key) => (known ??= store.inHand(key)),
+    }));
+    const shown: unknown[] = [];
+    const stop = effect(() => void shown.push(inHand.value));
+    await openMake(back);
+    expect(await openMake(back)).toBe(back);
+    stop();
+    expect(shown).toHaveLength(2);
+    expect(shown[1]).toMatchObject({ make: back });
   });
 
   it('never shows an older place than one that was stored meanwhile', async () => {
