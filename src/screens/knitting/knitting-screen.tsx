@@ -1,6 +1,18 @@
 import './knitting.css';
-import { useEffect, useId, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { computed } from '@preact/signals';
+import { useCallback, useEffect, useId, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { lookAtRow, openMake } from '../../app/intents/knit.ts';
+import { keyInHand } from '../../app/make-in-hand.ts';
+import {
+  atEnd,
+  atStart,
+  isLooking,
+  isMissing,
+  partInHand,
+  type Reading,
+  reading,
+  summaryInHand,
+} from '../../app/reading.ts';
 import { hrefTo, makeAt, type Route } from '../../app/routes.ts';
 import { settings } from '../../app/settings.ts';
 import {
@@ -8,13 +20,14 @@ import {
   type InHand,
   inHand,
   locked,
-  looking,
   readFault,
   restDue,
   rowNow,
   storedRows,
 } from '../../app/state.ts';
-import type { PlannedRow } from '../../knit/piece/planned.ts';
+import type { PlannedPart } from '../../knit/piece/planned.ts';
+import { type MakeId, parseMakeKey } from '../../progress/log.ts';
+import type { GarmentSummary } from '../../store/records.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { LiveRegion } from '../../ui/live/live-region.tsx';
 import { ProgressBar } from '../../ui/progress/progress-bar.tsx';
@@ -23,15 +36,13 @@ import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
 import {
   Ahead,
-  LegendSheet,
   LengthNotice,
   NothingHere,
   PartEnd,
   PlaceMap,
   RestNotice,
   RowNotes,
-  RowsSheet,
-  ToolsSheet,
+  Sheets,
   useNothingHere,
   useRestAfterPaint,
 } from './after-paint.ts';
@@ -40,6 +51,7 @@ import { PadFoot } from './pad-foot.tsx';
 import { RowCard } from './row-card.tsx';
 import { saysMakeInHand, saysSection, saysWholeRow } from './says-place.ts';
 import { SetUp } from './set-up.tsx';
+import type { SheetName } from './sheets.tsx';
 import { useDevices, useVoice } from './use-devices.ts';
 
 export default function KnittingScreen({ route }: { readonly route: Route }) {
@@ -51,11 +63,14 @@ export default function KnittingScreen({ route }: { readonly route: Route }) {
     void openMake(make).then(() => lookAtRow(asked === null ? undefined : Number(asked)));
     return leave;
   }, [make, asked]);
-  const now = inHand.value;
-  const isNothing = now === null || readFault.value !== undefined;
+  const isNothing = isMissing.value || readFault.value !== undefined;
   useNothingHere(isNothing);
   if (isNothing) return <NothingHere fault={readFault.value} />;
-  return now?.make === make ? <Knitting now={now} /> : <div class="knitting-waits" />;
+  const id = keyInHand.value === make ? parseMakeKey(make) : undefined;
+  const part = partInHand.value;
+  const garment = summaryInHand.value;
+  if (!id || !part || !garment) return <div class="knitting-waits" />;
+  return <Knitting id={id} part={part} garment={garment} />;
 }
 
 function leave(): void {
@@ -63,108 +78,105 @@ function leave(): void {
   locked.value = false;
 }
 
-function Knitting({ now }: { readonly now: InHand }) {
+interface KnittingProps {
+  readonly id: MakeId;
+  readonly part: PlannedPart;
+  readonly garment: GarmentSummary;
+}
+
+/** The frame of it all. It is not drawn anew with a row: what a row changes hears of it by itself. */
+function Knitting({ id, part, garment }: KnittingProps) {
   const [sheet, setSheet] = useState<SheetName>();
   const map = useRef<HTMLDivElement>(null);
   const rowId = useId();
-  const title = useTitle(now);
-  useGarmentAfterPaint(now);
-  const read = looking.value === undefined ? rowNow.value : now.part.rows[looking.value - 1];
-  const spoken = read ? saysWholeRow(now.part, read) : say('knitting.announceEnd', { part: title });
-  useArrival(`${title} · ${now.garment.name}`);
+  const title = useTitle(id, part);
+  useGarmentAfterPaint(id.garment);
+  useArrival(`${title} · ${garment.name}`);
   useDevices(title);
-  useVoice(spoken, storedRows.value);
-  const sheets = useSheets({
-    now,
-    row: read,
-    sentence: spoken,
-    open: sheet,
-    onClose: () => setSheet(undefined),
-  });
-  // what stays as it is from row to row is not gone through again with each
+  const close = useCallback(() => setSheet(undefined), []);
+  const toMap = useCallback(() => map.current?.scrollIntoView({ behavior: 'smooth' }), []);
+  const toLegend = useCallback(() => setSheet('legend'), []);
   const keys = useMemo(() => <HeadKeys onTools={() => setSheet('tools')} />, []);
   const foot = useMemo(() => <PadFoot rowId={rowId} onRows={() => setSheet('rows')} />, []);
+  const back = {
+    href: hrefTo('garment', { garment: id.garment }),
+    label: say('knitting.backTo', { garment: garment.name }),
+  };
   return (
     <div class={`knitting knitting-${settings.value.hand}${locked.value ? ' knitting-locked' : ''}`}>
       <Screen
         title={title}
-        over={now.garment.name}
-        back={locked.value ? undefined : backTo(now)}
+        over={garment.name}
+        back={locked.value ? undefined : back}
         actions={keys}
         foot={foot}
       >
-        <LiveRegion text={spoken} again={storedRows.value} />
+        <Late of={spoken} firstNow>
+          {({ read, stored }) => <Spoken read={read} stored={stored} title={title} />}
+        </Late>
         {restDue.value && <RestNotice />}
-        <Progress now={now} />
-        {now.place.rows === 0 && looking.value === undefined && <SetUp part={now.part} />}
-        {read ? (
-          <RowCard
-            part={now.part}
-            row={read}
-            worked={now.place.rows}
-            id={rowId}
-            onMap={() => map.current?.scrollIntoView({ behavior: 'smooth' })}
-            onLegend={() => setSheet('legend')}
-          />
-        ) : (
-          <PartEnd now={now} title={title} />
-        )}
-        {looking.value === undefined && <LengthNotice />}
-        {read && <RowNotes now={now} row={read.n} />}
-        {read && <Late value={read}>{(row) => <Ahead part={now.part} row={row} />}</Late>}
+        <Progress />
+        {isBefore.value && <SetUp part={part} />}
+        <RowInHand title={title} id={rowId} onMap={toMap} onLegend={toLegend} />
+        {!isLooking.value && <LengthNotice />}
+        <Late of={noted}>{({ now, row }) => <RowNotes now={now} row={row} />}</Late>
+        <Late of={reading}>{({ part: of, row }) => <Ahead part={of} row={row} />}</Late>
         <div ref={map}>
-          <Late value={now} frames={5}>
+          <Late of={inHand} frames={5}>
             {(at) => <PlaceMap now={at} />}
           </Late>
         </div>
       </Screen>
-      {sheets}
+      <Sheets open={sheet} onClose={close} />
     </div>
   );
 }
 
-type SheetName = 'rows' | 'tools' | 'legend';
+const isBefore = computed(() => atStart.value && !isLooking.value);
 
-interface SheetsProps {
-  readonly now: InHand;
-  readonly row: PlannedRow | undefined;
-  readonly sentence: string;
-  readonly open: SheetName | undefined;
-  readonly onClose: () => void;
+/** What is said aloud, and that it is said anew with each row stored. */
+const spoken = computed(() => ({ read: reading.value, stored: storedRows.value }));
+
+const noted = computed(
+  () => inHand.value && reading.value && { now: inHand.value, row: reading.value.row.n },
+);
+
+interface SpokenProps {
+  readonly read: Reading | undefined;
+  readonly stored: number;
+  readonly title: string;
 }
 
-/** While none is open a new row does not draw them anew. */
-function useSheets(props: SheetsProps) {
-  const { now, row, sentence, open, onClose } = props;
-  return useMemo(
-    () => (
-      <>
-        <RowsSheet now={now} open={open === 'rows'} onClose={onClose} />
-        {row && <LegendSheet row={row} open={open === 'legend'} onClose={onClose} />}
-        <ToolsSheet open={open === 'tools'} sentence={sentence} onClose={onClose} />
-      </>
-    ),
-    open === undefined ? [] : [now, row, sentence, open],
-  );
+/** By the live region, and by a voice where she wants one. */
+function Spoken({ read, stored, title }: SpokenProps) {
+  const text = read ? saysWholeRow(read.part, read.row) : say('knitting.announceEnd', { part: title });
+  useVoice(text, stored);
+  return <LiveRegion text={text} again={stored} />;
 }
 
-const backTo = ({ place, garment }: InHand) => ({
-  href: hrefTo('garment', { garment: place.garment }),
-  label: say('knitting.backTo', { garment: garment.name }),
-});
+interface RowInHandProps {
+  readonly title: string;
+  readonly id: string;
+  readonly onMap: () => void;
+  readonly onLegend: () => void;
+}
+
+function RowInHand({ title, id, onMap, onLegend }: RowInHandProps) {
+  const read = reading.value;
+  if (read) return <RowCard part={read.part} row={read.row} id={id} onMap={onMap} onLegend={onLegend} />;
+  return inHand.value ? <PartEnd now={inHand.value} title={title} /> : null;
+}
 
 /** The copies of a piece are known only once the garment is read. */
-function useTitle(now: InHand): string {
+function useTitle({ garment, piece, make }: MakeId, part: PlannedPart): string {
   const view = garmentInHand.value;
-  const piece =
-    view?.garment.id === now.place.garment ? view.pieces.find(({ id }) => id === now.place.piece) : undefined;
-  return saysMakeInHand(now.part, now.place, piece?.makes.length);
+  const known = view?.garment.id === garment ? view.pieces.find(({ id }) => id === piece) : undefined;
+  return saysMakeInHand(part, make, known?.makes.length);
 }
 
 /** The rest of the garment is read when the row is on the screen, and again at the end of a part. */
-function useGarmentAfterPaint(now: InHand): void {
-  const { garment, rows, total } = now.place;
-  const done = rows >= total;
+function useGarmentAfterPaint(garment: string): void {
+  const done = atEnd.value;
   useEffect(() => {
     const frame = requestAnimationFrame(() => setTimeout(() => void openRest(garment)));
     return () => cancelAnimationFrame(frame);
@@ -187,27 +199,28 @@ function HeadKeys({ onTools }: { readonly onTools: () => void }) {
   );
 }
 
-function Progress({ now }: { readonly now: InHand }) {
-  const { rows, total } = now.place;
+function Progress() {
   const row = rowNow.value;
-  const left = total - rows - 1;
+  const part = partInHand.value;
   return (
     <div class="knitting-progress">
-      {row && (
+      {row && part && (
         <p class="knitting-row">
-          <strong>{say('knitting.rowOf', { row: row.n, rows: total })}</strong>
+          <strong>{say('knitting.rowOf', { row: row.n, rows: part.rows.length })}</strong>
           <span>
-            {saysSection(now.part, row)} ·{' '}
-            {left === 0 ? say('knitting.lastRow') : say('knitting.toGo', { count: left })}
+            {saysSection(part, row)} · {saysToGo(part.rows.length - row.n)}
           </span>
         </p>
       )}
-      <Late value={now} firstNow frames={2}>
+      <Late of={inHand} firstNow frames={2}>
         {strip}
       </Late>
     </div>
   );
 }
+
+const saysToGo = (left: number): string =>
+  left === 0 ? say('knitting.lastRow') : say('knitting.toGo', { count: left });
 
 /** It grows by a hair with each row, and is looked at seldom. */
 const strip = ({ part, place: { rows, total } }: InHand) => (

@@ -1,36 +1,69 @@
+import { effect, type ReadonlySignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 
 export interface LateProps<Value> {
-  readonly value: Value;
-  /** how many frames late */
+  readonly of: ReadonlySignal<Value>;
+  /** how many frames after the one in which the value itself is shown */
   readonly frames?: number;
   /** the first value is drawn at once, and only those after it late */
   readonly firstNow?: boolean;
-  readonly children: (value: Value) => ComponentChildren;
+  /** not called while there is no value */
+  readonly children: (value: NonNullable<Value>) => ComponentChildren;
 }
 
 /**
  * Draws a value some frames late: what is looked at second does not hold up what is looked at first, and no frame has
- * more to draw than it can.
+ * more to draw than it can. Until then nothing of it is gone through.
  */
-export function Late<Value>({ value, frames = 1, firstNow, children }: LateProps<Value>) {
-  const [late, setLate] = useState<Value | undefined>(firstNow ? value : undefined);
+export function Late<Value>({ of, frames = 1, firstNow, children }: LateProps<Value>) {
+  const [late, setLate] = useState<Value | undefined>(() => (firstNow ? of.peek() : undefined));
   useEffect(() => {
-    let frame = 0;
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    const wait = (left: number) => {
-      frame = requestAnimationFrame(() => {
-        if (left > 1) wait(left - 1);
-        // after the frame, not in it
-        else timer = setTimeout(() => setLate(() => value));
-      });
-    };
-    wait(frames);
+    const job: Job = { left: 0, run: () => setLate(() => of.peek()) };
+    const stop = effect(() => {
+      void of.value;
+      wait(job, frames);
+    });
     return () => {
-      cancelAnimationFrame(frame);
-      clearTimeout(timer);
+      stop();
+      waiting.delete(job);
+      clearTimeout(job.timer);
     };
-  }, [value]);
-  return useMemo(() => (late === undefined ? null : children(late)), [late]);
+  }, [of, frames]);
+  return useMemo(() => (late === undefined || late === null ? null : children(late)), [late]);
+}
+
+interface Job {
+  /** frames that it still waits */
+  left: number;
+  readonly run: () => void;
+  timer?: ReturnType<typeof setTimeout>;
+}
+
+/** One call a frame for all of them: each call of its own would be felt in the frame that shows the row. */
+const waiting = new Set<Job>();
+let asked = false;
+
+function wait(job: Job, frames: number): void {
+  askFrame();
+  clearTimeout(job.timer);
+  job.left = frames;
+  waiting.add(job);
+}
+
+function askFrame(): void {
+  if (!asked) requestAnimationFrame(count);
+  asked = true;
+}
+
+function count(): void {
+  asked = false;
+  for (const job of waiting) {
+    job.left -= 1;
+    if (job.left >= 0) continue;
+    waiting.delete(job);
+    // after the frame, not in it
+    job.timer = setTimeout(job.run);
+  }
+  if (waiting.size > 0) askFrame();
 }

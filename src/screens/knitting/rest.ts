@@ -1,7 +1,6 @@
 /** All that the knitting screen shows beside the row itself; fetched once the row is painted (after-paint.ts). */
 export { RowNotes } from '../count/row-notes.tsx';
 export { Ahead } from './ahead.tsx';
-export { LegendSheet } from './legend-sheet.tsx';
 export { LengthNotice } from './length-notice.tsx';
 export { Locked } from './locked.tsx';
 export { LookingBar } from './looking-bar.tsx';
@@ -10,6 +9,6 @@ export { PartEnd } from './part-end.tsx';
 export { PlaceMap } from './place-map.tsx';
 export { RestNotice } from './rest-notice.tsx';
 export { RowColour } from './row-colour.tsx';
-export { RowsSheet } from './rows-sheet.tsx';
+export { SavingNotice } from './saving-notice.tsx';
+export { Sheets } from './sheets.tsx';
 export { SmallMap } from './small-map.tsx';
-export { ToolsSheet } from './tools-sheet.tsx';

@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks';
+import { workedInHand } from '../../app/reading.ts';
 import { isLastBindOff, isShaping, ownWordsOf } from '../../app/row-now.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
@@ -15,8 +16,6 @@ import { notchOf } from './pad-shaping.ts';
 export interface RowCardProps {
   readonly part: PlannedPart;
   readonly row: PlannedRow;
-  /** rows worked */
-  readonly worked: number;
   /** id for what describes the pad */
   readonly id: string;
   readonly onMap: () => void;
@@ -24,7 +23,7 @@ export interface RowCardProps {
 }
 
 /** One row, to be read at arm's length: side and needle, what to work, how many stitches after it. */
-export function RowCard({ part, row, worked, id, onMap, onLegend }: RowCardProps) {
+export function RowCard({ part, row, id, onMap, onLegend }: RowCardProps) {
   const shapes = isShaping(row);
   const label = say('knitting.legend');
   const legend = useMemo(() => <IconButton icon="note" label={label} onPress={onLegend} />, [label]);
@@ -53,7 +52,7 @@ export function RowCard({ part, row, worked, id, onMap, onLegend }: RowCardProps
           </span>
         </p>
         <div class="small-map-place">
-          <Late value={worked} frames={3}>
+          <Late of={workedInHand} frames={3}>
             {(rows) => <SmallMap part={part} worked={rows} onMap={onMap} />}
           </Late>
         </div>

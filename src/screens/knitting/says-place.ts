@@ -1,14 +1,13 @@
 import { isLastBindOff, ownWordsOf, sectionOf } from '../../app/row-now.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
-import type { PlaceRecord } from '../../store/records.ts';
 import { saysShaping, saysSide, saysStitches } from '../../words/craft.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 import { saysMake } from '../says-make.ts';
 
 /** While only the make itself is read it is not known whether there are more copies; a second one says so itself. */
-export const saysMakeInHand = (part: PlannedPart, place: PlaceRecord, makes = place.make): string =>
-  saysMake(part.piece, part.name, place.make, makes);
+export const saysMakeInHand = (part: PlannedPart, make: number, makes = make): string =>
+  saysMake(part.piece, part.name, make, makes);
 
 /** What live region and voice say of a row: which, what, how many after it. */
 export function saysWholeRow(part: PlannedPart, row: PlannedRow): string {

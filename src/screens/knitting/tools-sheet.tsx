@@ -1,9 +1,9 @@
 import { useEffect } from 'preact/hooks';
 import { canReadAloud, readAloud } from '../../app/device/aloud.ts';
 import { changeSetting } from '../../app/intents/settings.ts';
+import { keyInHand } from '../../app/make-in-hand.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { type Settings, settings } from '../../app/settings.ts';
-import { inHand } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
@@ -35,7 +35,7 @@ export function ToolsSheet({ open, sentence, onClose }: ToolsSheetProps) {
   return (
     <Sheet open={open} title={say('knitting.tools')} onClose={onClose}>
       <div class="tools">
-        {inHand.value && <ToolsMenu make={inHand.value.make} />}
+        {keyInHand.value && <ToolsMenu make={keyInHand.value} />}
         {canReadAloud() && (
           <Button icon="speaker" wide onPress={() => readAloud(sentence, languageTag())}>
             {say('knitting.readAloud')}

@@ -1,0 +1,36 @@
+import { computed } from '@preact/signals';
+import type { PlannedPart, PlannedRow } from '../knit/piece/planned.ts';
+import { inHand, looking, rowNow } from './state.ts';
+
+/** What is shown of the make in hand, each by itself: what a row does not change is not drawn anew with it. */
+
+export const isMissing = computed(() => inHand.value === null);
+
+export const partInHand = computed(() => inHand.value?.part);
+
+/** of the make in hand */
+export const summaryInHand = computed(() => inHand.value?.garment);
+
+/** rows worked */
+export const workedInHand = computed(() => inHand.value?.place.rows);
+
+export const atStart = computed(() => inHand.value?.place.rows === 0);
+
+/** no row is left in the part */
+export const atEnd = computed(() => rowNow.value === undefined);
+
+/** a row is read that is not the one in hand */
+export const isLooking = computed(() => looking.value !== undefined);
+
+/** A row and the part that it is of. */
+export interface Reading {
+  readonly part: PlannedPart;
+  readonly row: PlannedRow;
+}
+
+/** The row that is read: the one looked at, or the one in hand; undefined at the part's end. */
+export const reading = computed((): Reading | undefined => {
+  const part = partInHand.value;
+  const row = looking.value === undefined ? rowNow.value : part?.rows[looking.value - 1];
+  return part && row && { part, row };
+});

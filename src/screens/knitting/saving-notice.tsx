@@ -1,0 +1,43 @@
+import { computed } from '@preact/signals';
+import { tryAgain } from '../../app/intents/taps.ts';
+import { saving, tapFault, waiting } from '../../app/state.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { saysFault } from '../../words/fault.ts';
+import { say } from '../../words/say.ts';
+
+/** The browser's storage is away: rows are kept beside it and she can knit on. */
+function Held() {
+  return (
+    <Notice kind="warning" title={say('knitting.held')} live>
+      {say('knitting.heldHelp')}
+    </Notice>
+  );
+}
+
+/** A tap that keeps her waiting for less than a second brings no notice. */
+const trouble = computed(() => (['saving', 'felt'].includes(saving.value) ? 'saved' : saving.value));
+
+/** Nothing while the store keeps up; what waits when it does not. */
+export function SavingNotice() {
+  if (trouble.value === 'held') return <Held />;
+  if (trouble.value === 'slow') {
+    return (
+      <Notice kind="warning" title={say('knitting.saving')} live>
+        {say('knitting.savingHelp', { count: waiting.value })}
+      </Notice>
+    );
+  }
+  const fault = tapFault.value;
+  if (trouble.value !== 'failed' || fault === undefined) return null;
+  return (
+    <Notice
+      kind="fault"
+      title={say('knitting.notSaved')}
+      live
+      actions={<Button onPress={() => void tryAgain()}>{say('knitting.tryAgain')}</Button>}
+    >
+      {saysFault(fault)} {say('knitting.savingHelp', { count: waiting.value })}
+    </Notice>
+  );
+}
