@@ -1,20 +1,28 @@
 import { lookAtRow } from '../../app/intents/knit.ts';
+import { type Reading, reading } from '../../app/reading.ts';
 import { nextShaping } from '../../app/row-now.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import { Ladder } from '../../ui/ladder/ladder.tsx';
 import { rowsAhead } from '../../ui/ladder/rows-ahead.ts';
 import { saysShaping } from '../../words/craft.ts';
 import { say } from '../../words/say.ts';
+import { Late } from './late.tsx';
 
 /** What comes after the row in hand: the next shaping in words, and the rows up to it. */
-export function Ahead({ part, row }: { readonly part: PlannedPart; readonly row: PlannedRow }) {
-  const rungs = rowsAhead(part.rows, row.n - 1);
+export function Ahead({ part, row }: Reading) {
   return (
     <section class="ahead">
       <p class="ahead-next">{saysNextShaping(part, row)}</p>
-      {rungs.length > 0 && <Ladder rungs={rungs} onRead={lookAtRow} />}
+      <Late of={reading} frames={2}>
+        {ladder}
+      </Late>
     </section>
   );
+}
+
+function ladder({ part, row }: Reading) {
+  const rungs = rowsAhead(part.rows, row.n - 1);
+  return rungs.length > 0 && <Ladder rungs={rungs} onRead={lookAtRow} />;
 }
 
 function saysNextShaping(part: PlannedPart, row: PlannedRow): string {

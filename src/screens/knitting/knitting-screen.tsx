@@ -111,7 +111,7 @@ function Knitting({ id, part, garment }: KnittingProps) {
         actions={keys}
         foot={foot}
       >
-        <Late of={spoken} firstNow>
+        <Late of={spoken} firstNow frames={7}>
           {({ read, stored }) => <Spoken read={read} stored={stored} title={title} />}
         </Late>
         {restDue.value && <RestNotice />}
@@ -119,10 +119,12 @@ function Knitting({ id, part, garment }: KnittingProps) {
         {isBefore.value && <SetUp part={part} />}
         <RowInHand title={title} id={rowId} onMap={toMap} onLegend={toLegend} />
         {!isLooking.value && <LengthNotice />}
-        <Late of={noted}>{({ now, row }) => <RowNotes now={now} row={row} />}</Late>
+        <Late of={noted} frames={5}>
+          {({ now, row }) => <RowNotes now={now} row={row} />}
+        </Late>
         <Late of={reading}>{({ part: of, row }) => <Ahead part={of} row={row} />}</Late>
         <div ref={map}>
-          <Late of={inHand} frames={5}>
+          <Late of={inHand} frames={6}>
             {(at) => <PlaceMap now={at} />}
           </Late>
         </div>
@@ -212,7 +214,7 @@ function Progress() {
           </span>
         </p>
       )}
-      <Late of={inHand} firstNow frames={2}>
+      <Late of={inHand} firstNow frames={3}>
         {strip}
       </Late>
     </div>

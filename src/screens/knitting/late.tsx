@@ -17,6 +17,12 @@ export interface LateProps<Value> {
  * more to draw than it can. Until then nothing of it is gone through.
  */
 export function Late<Value>({ of, frames = 1, firstNow, children }: LateProps<Value>) {
+  const late = useLate(of, frames, firstNow);
+  return useMemo(() => (late === undefined || late === null ? null : children(late)), [late]);
+}
+
+/** The value as it was some frames ago, for a part that shows more than that. */
+export function useLate<Value>(of: ReadonlySignal<Value>, frames: number, firstNow = false) {
   const [late, setLate] = useState<Value | undefined>(() => (firstNow ? of.peek() : undefined));
   useEffect(() => {
     const job: Job = { left: 0, run: () => setLate(() => of.peek()) };
@@ -30,7 +36,7 @@ export function Late<Value>({ of, frames = 1, firstNow, children }: LateProps<Va
       clearTimeout(job.timer);
     };
   }, [of, frames]);
-  return useMemo(() => (late === undefined || late === null ? null : children(late)), [late]);
+  return late;
 }
 
 interface Job {

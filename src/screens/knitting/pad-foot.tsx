@@ -8,6 +8,7 @@ import { IconButton } from '../../ui/button/icon-button.tsx';
 import { FinishPad } from '../../ui/pad/finish-pad.tsx';
 import { say } from '../../words/say.ts';
 import { Locked, LookingBar, SavingNotice } from './after-paint.ts';
+import { useLate } from './late.tsx';
 import { padShapingOf } from './pad-shaping.ts';
 
 export interface PadFootProps {
@@ -27,6 +28,8 @@ export function PadFoot(props: PadFootProps) {
 
 function Thumb({ rowId, onRows }: PadFootProps) {
   const beside = useMemo(() => <Beside onRows={onRows} />, []);
+  // the row first, then the pad: a frame that changes both takes too long on a slow phone
+  const shaping = useLate(padShaping, 0, true);
   if (locked.value) return <Locked />;
   if (isLooking.value) return <Looking />;
   if (atEnd.value) return <div class={`pad-row pad-${settings.value.hand} end-row`}>{beside}</div>;
@@ -34,7 +37,7 @@ function Thumb({ rowId, onRows }: PadFootProps) {
     <FinishPad
       label={say('knitting.done')}
       hand={settings.value.hand}
-      shaping={padShaping.value}
+      shaping={shaping}
       pressed={isFelt.value}
       describedBy={rowId}
       beside={beside}

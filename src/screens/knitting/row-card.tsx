@@ -52,7 +52,7 @@ export function RowCard({ part, row, id, onMap, onLegend }: RowCardProps) {
           </span>
         </p>
         <div class="small-map-place">
-          <Late of={workedInHand} frames={3}>
+          <Late of={workedInHand} frames={4}>
             {(rows) => <SmallMap part={part} worked={rows} onMap={onMap} />}
           </Late>
         </div>

@@ -1,9 +1,11 @@
 import './ladder.css';
+import { useMemo } from 'preact/hooks';
 import type { PlannedRow } from '../../knit/piece/planned.ts';
 import { saysShaping, saysSide, saysStitches } from '../../words/craft.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
+import { speech } from '../../words/settings.ts';
 import { Icon } from '../icon/icon.tsx';
 import type { Rung } from './rows-ahead.ts';
 
@@ -41,7 +43,12 @@ export function Ladder({ rungs, onRead }: LadderProps) {
   );
 }
 
+/** Of four rungs three stay with each row: they are not gone through again. */
 function RungWords({ row }: { readonly row: PlannedRow }) {
+  return useMemo(() => wordsOf(row), [row, speech.value]);
+}
+
+function wordsOf(row: PlannedRow) {
   const shaping = saysShaping(row);
   return (
     <>
