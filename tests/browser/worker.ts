@@ -17,11 +17,19 @@ export async function workerReady(page: Page): Promise<void> {
   });
 }
 
-/** Asks the host for a newer version, as the app does each hour, and waits until one is there to be taken. */
+/**
+ * Asks the host for a newer version, as the app does each hour, and waits until one is there to be taken. A host that
+ * was put in the place of another a moment ago may break off the first answer: it is asked again, as the app asks again.
+ */
 export async function awaitUpdate(page: Page): Promise<void> {
-  await page.evaluate(async () => {
-    await (await navigator.serviceWorker.ready).update();
-  });
+  const ask = () =>
+    page.evaluate(async () =>
+      (await navigator.serviceWorker.ready).update().then(
+        () => 'asked',
+        (error: unknown) => String(error),
+      ),
+    );
+  await until(ask, (answer) => answer === 'asked');
   await until(
     () => workerStates(page),
     ({ installing, waiting }) => installing === 'none' && waiting === 'installed',
