@@ -249,7 +249,10 @@ export default defineConfig({
             { name: 'stretch', test: /\/src\/knit\/pattern\/stretch-at/ },
             { name: 'reader', test: partOfReader },
             { name: 'words-en', test: /\/src\/words\/en\/(?!workbasket)/ },
-            { name: 'first-words-de', test: /\/src\/words\/de\/(knitting|craft|row|ui|workbasket)\./ },
+            {
+              name: 'first-words-de',
+              test: /\/src\/words\/de\/(knitting|craft|notices|row|ui|workbasket)\./,
+            },
             { name: 'words-de', test: /\/src\/words\/de\// },
             // What other screens share is fetched once, with the first of them, instead of in crumbs.
             { name: 'parts', test: /\/src\/(ui|app|words\/[a-z-]+\.ts)/, minShareCount: 2 },

@@ -14,6 +14,7 @@ export const otherCatalogues = {
   storeFaults: { en: () => import('./en/store-faults.ts'), de: () => import('./de/store-faults.ts') },
   print: { en: () => import('./en/print.ts'), de: () => import('./de/print.ts') },
   length: { en: () => import('./en/length.ts'), de: () => import('./de/length.ts') },
+  notices: { en: () => import('./en/notices.ts'), de: () => import('./de/notices.ts') },
   pattern: { en: () => import('./en/pattern.ts'), de: () => import('./de/pattern.ts') },
   draft: { en: () => import('./en/draft.ts'), de: () => import('./de/draft.ts') },
 } as const;

@@ -12,15 +12,15 @@ export function RestNotice() {
   };
   const actions = (
     <>
-      <Button onPress={takeRest}>{say('knitting.restDone')}</Button>
+      <Button onPress={takeRest}>{say('notices.restDone')}</Button>
       <Button kind="quiet" onPress={never}>
-        {say('knitting.restNever')}
+        {say('notices.restNever')}
       </Button>
     </>
   );
   return (
-    <Notice kind="note" title={say('knitting.restTitle')} actions={actions} live>
-      {say('knitting.restBody')}
+    <Notice kind="note" title={say('notices.restTitle')} actions={actions} live>
+      {say('notices.restBody')}
     </Notice>
   );
 }

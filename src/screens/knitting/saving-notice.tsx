@@ -9,8 +9,8 @@ import { say } from '../../words/say.ts';
 /** The browser's storage is away: rows are kept beside it and she can knit on. */
 function Held() {
   return (
-    <Notice kind="warning" title={say('knitting.held')} live>
-      {say('knitting.heldHelp')}
+    <Notice kind="warning" title={say('notices.held')} live>
+      {say('notices.heldHelp')}
     </Notice>
   );
 }
@@ -23,8 +23,8 @@ export function SavingNotice() {
   if (trouble.value === 'held') return <Held />;
   if (trouble.value === 'slow') {
     return (
-      <Notice kind="warning" title={say('knitting.saving')} live>
-        {say('knitting.savingHelp', { count: waiting.value })}
+      <Notice kind="warning" title={say('notices.saving')} live>
+        {say('notices.savingHelp', { count: waiting.value })}
       </Notice>
     );
   }
@@ -33,11 +33,11 @@ export function SavingNotice() {
   return (
     <Notice
       kind="fault"
-      title={say('knitting.notSaved')}
+      title={say('notices.notSaved')}
       live
-      actions={<Button onPress={() => void tryAgain()}>{say('knitting.tryAgain')}</Button>}
+      actions={<Button onPress={() => void tryAgain()}>{say('notices.tryAgain')}</Button>}
     >
-      {saysFault(fault)} {say('knitting.savingHelp', { count: waiting.value })}
+      {saysFault(fault)} {say('notices.savingHelp', { count: waiting.value })}
     </Notice>
   );
 }

@@ -28,17 +28,7 @@ export const words: Translation<typeof english> = {
   lock: 'Sperren',
   locked: 'Gesperrt. Berühren bewirkt nichts.',
   holdToUnlock: 'Zum Entsperren halten',
-  saving: 'Noch nicht gespeichert',
-  savingHelp: {
-    one: '{count} Reihe wartet darauf, notiert zu werden. Strick weiter, sie ist nicht vergessen.',
-    other: '{count} Reihen warten darauf, notiert zu werden. Strick weiter, sie sind nicht vergessen.',
-  },
-  held: 'Beiseite gelegt',
-  heldHelp:
-    'Der Browser antwortet nicht auf das Schreiben. Deine Reihen liegen daneben bereit und kommen hinein, sobald er antwortet; strick weiter.',
   legend: 'Was die Wörter bedeuten',
-  notSaved: 'Nicht gespeichert',
-  tryAgain: 'Noch einmal versuchen',
   announce: 'Reihe {row} von {rows}, {side}. {what}. Danach {count}.',
   announceEnd: '{part} ist fertig.',
   setUp: 'Vor Reihe 1',
@@ -85,9 +75,5 @@ export const words: Translation<typeof english> = {
   toGarment: 'Zum Strickstück',
   readAloud: 'Vorlesen',
   allSettings: 'Alle Einstellungen',
-  restTitle: 'Gönn deinen Händen eine Pause',
-  restBody: 'Du strickst schon eine ganze Weile. Leg die Nadeln hin, öffne die Hände und schau in die Ferne.',
-  restDone: 'Weiterstricken',
-  restNever: 'Nicht mehr erinnern',
   tools: 'Werkzeuge',
 };

@@ -26,17 +26,7 @@ export const words = {
   lock: 'Lock',
   locked: 'Locked. Nothing happens when it is touched.',
   holdToUnlock: 'Hold to unlock',
-  saving: 'Not saved yet',
-  savingHelp: {
-    one: '{count} row is waiting to be written down. Knit on; it is not forgotten.',
-    other: '{count} rows are waiting to be written down. Knit on; they are not forgotten.',
-  },
-  held: 'Kept aside',
-  heldHelp:
-    'The browser does not answer when asked to write. Your rows are kept beside its storage and go in as soon as it answers; knit on.',
   legend: 'What the words mean',
-  notSaved: 'Not saved',
-  tryAgain: 'Try again',
   announce: 'Row {row} of {rows}, {side}. {what}. {count} after it.',
   announceEnd: '{part} is done.',
   setUp: 'Before row 1',
@@ -81,10 +71,5 @@ export const words = {
   toGarment: 'To the garment',
   readAloud: 'Read aloud',
   allSettings: 'All settings',
-  restTitle: 'Rest your hands a moment',
-  restBody:
-    'You have knitted for a good while. Let the needles go, open your hands and look into the distance.',
-  restDone: 'Knit on',
-  restNever: 'Do not remind me',
   tools: 'Tools',
 } as const;
