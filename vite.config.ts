@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Rolldown } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig, type Plugin } from 'vitest/config';
-import { headScript, type WorkbasketFiles } from './src/app/head-script.ts';
+import { type FirstFiles, headScript } from './src/app/head-script.ts';
 import { refuseWrongTypes } from './src/worker/refuse-wrong-types.ts';
 import { takeShared } from './src/worker/take-shared.ts';
 
@@ -105,7 +105,7 @@ const startInHead: Plugin = {
   transformIndexHtml: {
     order: 'post',
     handler(html, { bundle = {} }) {
-      const script = `(${headScript.toString()})(${JSON.stringify(workbasketFiles(Object.values(bundle)))})`;
+      const script = `(${headScript.toString()})(${JSON.stringify(firstFiles(Object.values(bundle)))})`;
       const hash = createHash('sha256').update(script).digest('base64');
       return (
         html
@@ -118,7 +118,7 @@ const startInHead: Plugin = {
   },
 };
 
-function workbasketFiles(bundle: readonly Rolldown.OutputBundle[string][]): WorkbasketFiles {
+function firstFiles(bundle: readonly Rolldown.OutputBundle[string][]): FirstFiles {
   const chunks = bundle.filter((file) => file.type === 'chunk');
   const chunkOf = (is: (chunk: (typeof chunks)[number]) => boolean, what: string) => {
     const found = chunks.find(is);

@@ -1,10 +1,9 @@
-/** Files of the first screen of a visit that begins with the workbasket, by what they are. */
-export interface WorkbasketFiles {
+/** Files of the first screen of a visit that begins with the workbasket, by what they are; and the font of every one. */
+export interface FirstFiles {
   readonly scripts: readonly string[];
   readonly styles: readonly string[];
   /** its words, in the language that the device asks for */
   readonly words: Readonly<Record<'en' | 'de', string>>;
-  /** the one font, of whichever screen */
   readonly font: string;
 }
 
@@ -12,7 +11,7 @@ export interface WorkbasketFiles {
  * Stands in the page's head as text (vite.config.ts), so it can use nothing from outside itself, and runs before any
  * file of the app is there. It only begins what the app is about to ask for: nothing depends on it.
  */
-export function headScript({ scripts, styles, words, font }: WorkbasketFiles): void {
+export function headScript({ scripts, styles, words, font }: FirstFiles): void {
   // A box of many years takes the browser a while to open; asking for the names of all boxes opens it, and no more.
   try {
     indexedDB.databases().catch(() => undefined);

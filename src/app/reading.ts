@@ -4,7 +4,8 @@ import { inHand, looking, rowNow } from './state.ts';
 
 /** What is shown of the make in hand, each by itself: what a row does not change is not drawn anew with it. */
 
-export const isMissing = computed(() => inHand.value === null);
+/** what was asked for is not there */
+export const noSuchMake = computed(() => inHand.value === null);
 
 export const partInHand = computed(() => inHand.value?.part);
 

@@ -6,7 +6,7 @@ import {
   atEnd,
   atStart,
   isLooking,
-  isMissing,
+  noSuchMake,
   partInHand,
   reading,
   summaryInHand,
@@ -33,10 +33,10 @@ describe('a row finished', () => {
     const { back } = await openApp();
     await openMake(back);
     await finishRow();
-    const all = { keyInHand, isMissing, partInHand, summaryInHand, workedInHand, atStart, atEnd, isLooking };
+    const all = { keyInHand, noSuchMake, partInHand, summaryInHand, workedInHand, atStart, atEnd, isLooking };
     expect(await heard({ ...all, reading }, finishRow)).toEqual({
       keyInHand: 0,
-      isMissing: 0,
+      noSuchMake: 0,
       partInHand: 0,
       summaryInHand: 0,
       workedInHand: 1,

@@ -128,6 +128,18 @@ describe('the hand and the ear', () => {
       expect(said.at(-1)).toMatch(/^Row 3 of 192, right side\. .* 118 stitches after it\.$/);
     }));
 
+  it('hear at the end of a part that it is done, when they ask', () =>
+    knitting(async (page, knitter) => {
+      await page.goto(`${page.url()}?row=192`);
+      await button(page, 'Row 192 is next').tap();
+      await shown(page, 192);
+      await knitter.pad.tap();
+      await page.getByText('Back is done').first().waitFor();
+      await button(page, 'Tools').tap();
+      await button(page, 'Read aloud').tap();
+      expect((await felt(page)).said).toEqual(['Back is done.']);
+    }));
+
   it('are cautioned after a long sitting, and never again when she has said so', () =>
     knitting(async (page, knitter) => {
       const caution = page.getByText('Rest your hands a moment');
@@ -164,6 +176,25 @@ describe('a headset', () => {
       await shown(page, 2);
       await page.evaluate(() => window.felt.headset.previoustrack?.());
       await shown(page, 1);
+    }));
+});
+
+describe('a headset, the phone in a pocket', () => {
+  it('is answered by the voice though no frame is painted', () =>
+    knitting(async (page, knitter) => {
+      await switchOn(page, 'Read each row aloud');
+      await knitter.knit(1);
+      const heard = (row: number) =>
+        until(
+          () => felt(page),
+          ({ said }) => said.at(-1)?.startsWith(`Row ${row} of 192,`) === true,
+        );
+      await heard(2);
+      await page.evaluate(() => {
+        window.requestAnimationFrame = () => 0;
+        window.felt.headset.nexttrack?.();
+      });
+      await heard(3);
     }));
 });
 

@@ -22,7 +22,7 @@ export async function openMake(key?: string): Promise<string | undefined> {
   // a row stored while this was being read is newer than what was read
   if (now?.make === place.id && now.place.seq > place.seq) return place.id;
   // read a second time before anything has changed: what shows it is not gone through again
-  if (now && now.place === place && now.part === plan.plan && now.garment === garment) return place.id;
+  if (now?.place === place && now.part === plan.plan && now.garment === garment) return place.id;
   batch(() => {
     if (now?.make !== place.id) looking.value = undefined;
     inHand.value = { make: place.id, part: plan.plan, place, garment };

@@ -1,15 +1,14 @@
 import './knitting.css';
 import { computed } from '@preact/signals';
-import { useCallback, useEffect, useId, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { lookAtRow, openMake } from '../../app/intents/knit.ts';
 import { keyInHand } from '../../app/make-in-hand.ts';
 import {
   atEnd,
   atStart,
   isLooking,
-  isMissing,
+  noSuchMake,
   partInHand,
-  type Reading,
   reading,
   summaryInHand,
 } from '../../app/reading.ts';
@@ -49,7 +48,7 @@ import {
 import { Late } from './late.tsx';
 import { PadFoot } from './pad-foot.tsx';
 import { RowCard } from './row-card.tsx';
-import { saysMakeInHand, saysSection, saysWholeRow } from './says-place.ts';
+import { saysMakeInHand, saysReading, saysSection } from './says-place.ts';
 import { SetUp } from './set-up.tsx';
 import type { SheetName } from './sheets.tsx';
 import { useDevices, useVoice } from './use-devices.ts';
@@ -63,7 +62,7 @@ export default function KnittingScreen({ route }: { readonly route: Route }) {
     void openMake(make).then(() => lookAtRow(asked === null ? undefined : Number(asked)));
     return leave;
   }, [make, asked]);
-  const isNothing = isMissing.value || readFault.value !== undefined;
+  const isNothing = noSuchMake.value || readFault.value !== undefined;
   useNothingHere(isNothing);
   if (isNothing) return <NothingHere fault={readFault.value} />;
   const id = keyInHand.value === make ? parseMakeKey(make) : undefined;
@@ -93,11 +92,6 @@ function Knitting({ id, part, garment }: KnittingProps) {
   useGarmentAfterPaint(id.garment);
   useArrival(`${title} · ${garment.name}`);
   useDevices(title);
-  const close = useCallback(() => setSheet(undefined), []);
-  const toMap = useCallback(() => map.current?.scrollIntoView({ behavior: 'smooth' }), []);
-  const toLegend = useCallback(() => setSheet('legend'), []);
-  const keys = useMemo(() => <HeadKeys onTools={() => setSheet('tools')} />, []);
-  const foot = useMemo(() => <PadFoot rowId={rowId} onRows={() => setSheet('rows')} />, []);
   const back = {
     href: hrefTo('garment', { garment: id.garment }),
     label: say('knitting.backTo', { garment: garment.name }),
@@ -108,16 +102,19 @@ function Knitting({ id, part, garment }: KnittingProps) {
         title={title}
         over={garment.name}
         back={locked.value ? undefined : back}
-        actions={keys}
-        foot={foot}
+        actions={<HeadKeys onTools={() => setSheet('tools')} />}
+        foot={<PadFoot rowId={rowId} onRows={() => setSheet('rows')} />}
       >
-        <Late of={spoken} firstNow frames={7}>
-          {({ read, stored }) => <Spoken read={read} stored={stored} title={title} />}
-        </Late>
+        <Spoken title={title} />
         {restDue.value && <RestNotice />}
         <Progress />
         {isBefore.value && <SetUp part={part} />}
-        <RowInHand title={title} id={rowId} onMap={toMap} onLegend={toLegend} />
+        <RowInHand
+          title={title}
+          id={rowId}
+          onMap={() => map.current?.scrollIntoView({ behavior: 'smooth' })}
+          onLegend={() => setSheet('legend')}
+        />
         {!isLooking.value && <LengthNotice />}
         <Late of={noted} frames={5}>
           {({ now, row }) => <RowNotes now={now} row={row} />}
@@ -129,29 +126,21 @@ function Knitting({ id, part, garment }: KnittingProps) {
           </Late>
         </div>
       </Screen>
-      <Sheets open={sheet} onClose={close} />
+      <Sheets open={sheet} title={title} onClose={() => setSheet(undefined)} />
     </div>
   );
 }
 
 const isBefore = computed(() => atStart.value && !isLooking.value);
 
-/** What is said aloud, and that it is said anew with each row stored. */
-const spoken = computed(() => ({ read: reading.value, stored: storedRows.value }));
-
 const noted = computed(
   () => inHand.value && reading.value && { now: inHand.value, row: reading.value.row.n },
 );
 
-interface SpokenProps {
-  readonly read: Reading | undefined;
-  readonly stored: number;
-  readonly title: string;
-}
-
-/** By the live region, and by a voice where she wants one. */
-function Spoken({ read, stored, title }: SpokenProps) {
-  const text = read ? saysWholeRow(read.part, read.row) : say('knitting.announceEnd', { part: title });
+/** By the live region, and by a voice where she wants one. Not late: a phone in a pocket paints no frame. */
+function Spoken({ title }: { readonly title: string }) {
+  const text = saysReading(reading.value, title);
+  const stored = storedRows.value;
   useVoice(text, stored);
   return <LiveRegion text={text} again={stored} />;
 }

@@ -1,3 +1,4 @@
+import type { Reading } from '../../app/reading.ts';
 import { isLastBindOff, ownWordsOf, sectionOf } from '../../app/row-now.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import { saysShaping, saysSide, saysStitches } from '../../words/craft.ts';
@@ -10,7 +11,7 @@ export const saysMakeInHand = (part: PlannedPart, make: number, makes = make): s
   saysMake(part.piece, part.name, make, makes);
 
 /** What live region and voice say of a row: which, what, how many after it. */
-export function saysWholeRow(part: PlannedPart, row: PlannedRow): string {
+function saysWholeRow(part: PlannedPart, row: PlannedRow): string {
   const shaping = isLastBindOff(row) ? '' : saysShaping(row);
   const work = ownWordsOf(part, row) ?? saysRow(row.steps, 'full');
   return say('knitting.announce', {
@@ -21,6 +22,10 @@ export function saysWholeRow(part: PlannedPart, row: PlannedRow): string {
     count: saysStitches(row.after),
   });
 }
+
+/** The row that is read; where none is left, that the part with this title is done. */
+export const saysReading = (read: Reading | undefined, title: string): string =>
+  read ? saysWholeRow(read.part, read.row) : say('knitting.announceEnd', { part: title });
 
 /** The section's name; the one-row section of the bind-off is ours, not the recipe's. */
 export function saysSection(part: PlannedPart, row: PlannedRow): string {

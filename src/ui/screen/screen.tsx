@@ -1,6 +1,5 @@
 import './screen.css';
 import type { ComponentChildren } from 'preact';
-import { useMemo } from 'preact/hooks';
 import { IconButton } from '../button/icon-button.tsx';
 
 export interface ScreenProps {
@@ -20,8 +19,8 @@ export interface ScreenProps {
 
 /** The frame of a screen: a head that says where she is, what is to be read, and what her thumb needs at the foot. */
 export function Screen({ title, over, back, actions, children, toast, foot }: ScreenProps) {
-  const head = useMemo(
-    () => (
+  return (
+    <div class="screen">
       <header class="screen-head">
         {back && <IconButton icon="back" href={back.href} label={back.label} />}
         <div class="screen-title">
@@ -30,12 +29,6 @@ export function Screen({ title, over, back, actions, children, toast, foot }: Sc
         </div>
         {actions}
       </header>
-    ),
-    [title, over, back?.href, back?.label, actions],
-  );
-  return (
-    <div class="screen">
-      {head}
       <main class="screen-main">{children}</main>
       {(toast || foot) && (
         <footer class="screen-foot">
