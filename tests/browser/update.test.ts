@@ -7,6 +7,7 @@ import { type Served, type ServeOptions, serve } from '../run/serve.ts';
 import { openPhone, type Phone, removeProfiles } from './drive.ts';
 import { until } from './until.ts';
 import {
+  askForUpdate,
   awaitUpdate,
   cachedPaths,
   precacheList,
@@ -126,9 +127,7 @@ describe('a broken newer version on the host', () => {
     let at = host;
     for (const [name, instead] of brokenDeploys) {
       at = await deploy(at, next, instead);
-      await phone.page.evaluate(async () => {
-        await (await navigator.serviceWorker.ready).update().catch(() => undefined);
-      });
+      await askForUpdate(phone.page);
       await settled(phone.page);
       await phone.page.reload();
       await phone.page.waitForSelector('#app > *');

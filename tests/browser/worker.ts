@@ -18,18 +18,25 @@ export async function workerReady(page: Page): Promise<void> {
 }
 
 /**
- * Asks the host for a newer version, as the app does each hour, and waits until one is there to be taken. A host that
- * was put in the place of another a moment ago may break off the first answer: it is asked again, as the app asks again.
+ * Asks the host for a newer version, as the app does each hour; gives what became of it. Asked twice: the browser lets a
+ * look that is under way already answer for the first, and that one may have begun at the host before this one.
  */
-export async function awaitUpdate(page: Page): Promise<void> {
-  const ask = () =>
-    page.evaluate(async () =>
-      (await navigator.serviceWorker.ready).update().then(
+export const askForUpdate = (page: Page): Promise<string> =>
+  page.evaluate(async () => {
+    const { ready } = navigator.serviceWorker;
+    const ask = async () =>
+      (await ready).update().then(
         () => 'asked',
         (error: unknown) => String(error),
-      ),
-    );
-  await until(ask, (answer) => answer === 'asked');
+      );
+    await ask();
+    return ask();
+  });
+
+/** Asks for a newer version and waits until one is there to be taken. */
+export async function awaitUpdate(page: Page): Promise<void> {
+  const said = await askForUpdate(page);
+  if (said !== 'asked') throw new Error(said);
   await until(
     () => workerStates(page),
     ({ installing, waiting }) => installing === 'none' && waiting === 'installed',

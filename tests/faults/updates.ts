@@ -1,5 +1,6 @@
 import { until } from '../browser/until.ts';
 import {
+  askForUpdate,
   awaitUpdate,
   cachedPaths,
   precacheList,
@@ -173,9 +174,7 @@ async function survives(
   const { machine, host } = await install(old);
   const version = await runningVersion(machine.page);
   const broken = await deploy(host, next, instead);
-  await machine.page.evaluate(async () => {
-    await (await navigator.serviceWorker.ready).update().catch(() => undefined);
-  });
+  await askForUpdate(machine.page);
   await machine.page.waitForTimeout(1500);
   await machine.kill();
 
