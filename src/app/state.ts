@@ -23,6 +23,15 @@ export interface InHand {
  */
 export type Saving = 'saved' | 'saving' | 'felt' | 'slow' | 'held' | 'failed';
 
+/** Rows of one make. */
+export interface RowsTapped {
+  /** `makeKey` of it */
+  readonly make: string;
+  readonly rows: number;
+}
+
+export const noRows: RowsTapped = { make: '', rows: 0 };
+
 /** A garment of the workbasket and how far it is. */
 export interface BasketEntry {
   readonly garment: GarmentSummary;
@@ -74,7 +83,13 @@ export const garmentInHand = signal<GarmentView | undefined>(undefined);
 /** taps that are not stored yet */
 export const waiting = signal(0);
 
+/** rows tapped that are not stored yet: the row after them may be read already */
+export const tapped = signal<RowsTapped>(noRows);
+
 export const saving = signal<Saving>('saved');
+
+/** a tap takes so long that she feels it */
+export const isFelt = computed(() => saving.value === 'felt' || saving.value === 'slow');
 
 /** why the first tap of the line could not be stored */
 export const tapFault = signal<Fault | undefined>(undefined);

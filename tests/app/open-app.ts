@@ -2,7 +2,16 @@ import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { vi } from 'vitest';
 import { openSample } from '../../src/app/intents/sample.ts';
-import { inHand, looking, readFault, saving, tapFault, waiting } from '../../src/app/state.ts';
+import {
+  inHand,
+  looking,
+  noRows,
+  readFault,
+  saving,
+  tapFault,
+  tapped,
+  waiting,
+} from '../../src/app/state.ts';
 import { forgetStore, giveStore } from '../../src/app/store.ts';
 import { openStore, type Store } from '../../src/store/store.ts';
 
@@ -33,6 +42,7 @@ export async function openApp(wrap: (store: Store) => Store = (store) => store):
   tapFault.value = undefined;
   saving.value = 'saved';
   waiting.value = 0;
+  tapped.value = noRows;
   const sample = await openSample('sample', 1_800_000_000_000);
   if (!sample.ok) throw new Error(sample.faults[0]?.sentence);
   return { store: opened.value, back: sample.value };

@@ -10,6 +10,7 @@ import {
   partInHand,
   reading,
   summaryInHand,
+  toWork,
   workedInHand,
 } from '../../src/app/reading.ts';
 import { openApp } from './open-app.ts';
@@ -34,7 +35,7 @@ describe('a row finished', () => {
     await openMake(back);
     await finishRow();
     const all = { keyInHand, noSuchMake, partInHand, summaryInHand, workedInHand, atStart, atEnd, isLooking };
-    expect(await heard({ ...all, reading }, finishRow)).toEqual({
+    expect(await heard({ ...all, reading, toWork }, finishRow)).toEqual({
       keyInHand: 0,
       noSuchMake: 0,
       partInHand: 0,
@@ -44,6 +45,7 @@ describe('a row finished', () => {
       atEnd: 0,
       isLooking: 0,
       reading: 1,
+      toWork: 1,
     });
   });
 });

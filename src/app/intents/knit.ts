@@ -34,7 +34,7 @@ export async function openMake(key?: string): Promise<string | undefined> {
 export async function finishRow(): Promise<void> {
   const now = inHand.value;
   if (!now || locked.value || looking.value !== undefined) return;
-  await tap({ make: now.make, write: (open, make) => open.finishRow(make), stored: rowStored });
+  await tap({ make: now.make, write: (open, make) => open.finishRow(make), isRow: true, stored: rowStored });
 }
 
 /** Takes the last change of place back. */

@@ -1,16 +1,19 @@
+import { batch } from '@preact/signals';
 import type { Fault, Result } from '../../knit/fault.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import type { Store, Tapped } from '../../store/store.ts';
-import { inHand, saving, tapFault, waiting } from '../state.ts';
+import { inHand, noRows, type RowsTapped, saving, tapFault, tapped, waiting } from '../state.ts';
 import { store } from '../store.ts';
 
 /**
- * Every change of a place stands in one line, in the order of the taps: a tap that waits is not lost, and the
- * screen moves on only when the store has answered that the row is on disk.
+ * Every change of a place stands in one line, in the order of the taps: a tap that waits is not lost, and a row is shown
+ * as done only when the store has answered that it is on disk. What comes after it may be read meanwhile.
  */
 export interface Tap {
   readonly make: string;
   readonly write: (store: Store, make: string) => Promise<Result<Tapped>>;
+  /** the next row, and nothing else */
+  readonly isRow?: true;
   /** called once it is stored and shown */
   readonly stored?: (place: PlaceRecord) => void;
 }
@@ -34,6 +37,7 @@ const pointless: ReadonlySet<string> = new Set([
 export function tap(next: Tap): Promise<void> {
   line.push(next);
   waiting.value = line.length;
+  tapped.value = rowsAtHead();
   return tryAgain();
 }
 
@@ -51,6 +55,8 @@ async function workLine(): Promise<void> {
   let fault: Fault | undefined;
   while (line.length > 0 && fault === undefined) fault = await workHead(line[0] as Tap, open);
   tapFault.value = fault;
+  // what could not be stored is not read over: the row in hand is the one that is on disk
+  if (fault !== undefined) tapped.value = noRows;
   saving.value = fault !== undefined ? 'failed' : open.held() > 0 ? 'held' : 'saved';
 }
 
@@ -66,10 +72,20 @@ async function workHead(head: Tap, open: Store): Promise<Fault | undefined> {
   clearTimeout(timer);
   const fault = result.ok ? undefined : result.faults[0];
   if (fault !== undefined && !pointless.has(fault.code)) return fault;
-  line.shift();
-  waiting.value = line.length;
-  if (result.ok) show(head, result.value.place);
+  batch(() => {
+    line.shift();
+    waiting.value = line.length;
+    tapped.value = rowsAtHead();
+    if (result.ok) show(head, result.value.place);
+  });
   return undefined;
+}
+
+/** Rows with nothing else before or between them: only after those is it known which row comes. */
+function rowsAtHead(): RowsTapped {
+  const make = line[0]?.make ?? '';
+  const other = line.findIndex((tap) => !tap.isRow || tap.make !== make);
+  return { make, rows: other < 0 ? line.length : other };
 }
 
 function show(done: Tap, place: PlaceRecord): void {

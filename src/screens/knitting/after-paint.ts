@@ -29,6 +29,7 @@ export const PlaceMap = part('PlaceMap');
 export const SmallMap = part('SmallMap');
 export const RowColour = part('RowColour');
 export const PartEnd = part('PartEnd');
+export const ReadAhead = part('ReadAhead', 'notices');
 export const SavingNotice = part('SavingNotice', 'notices');
 export const Sheets = part('Sheets');
 export const NothingHere = part('NothingHere');

@@ -1,5 +1,5 @@
 import { lookAtRow } from '../../app/intents/knit.ts';
-import { type Reading, reading } from '../../app/reading.ts';
+import { type Reading, toWork } from '../../app/reading.ts';
 import { nextShaping } from '../../app/row-now.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import { Ladder } from '../../ui/ladder/ladder.tsx';
@@ -13,7 +13,7 @@ export function Ahead({ part, row }: Reading) {
   return (
     <section class="ahead">
       <p class="ahead-next">{saysNextShaping(part, row)}</p>
-      <Late of={reading} frames={2}>
+      <Late of={toWork} turn={3}>
         {ladder}
       </Late>
     </section>

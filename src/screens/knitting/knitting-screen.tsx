@@ -11,6 +11,7 @@ import {
   partInHand,
   reading,
   summaryInHand,
+  toWork,
 } from '../../app/reading.ts';
 import { hrefTo, makeAt, type Route } from '../../app/routes.ts';
 import { settings } from '../../app/settings.ts';
@@ -39,6 +40,7 @@ import {
   NothingHere,
   PartEnd,
   PlaceMap,
+  ReadAhead,
   RestNotice,
   RowNotes,
   Sheets,
@@ -116,12 +118,14 @@ function Knitting({ id, part, garment }: KnittingProps) {
           onLegend={() => setSheet('legend')}
         />
         {!isLooking.value && <LengthNotice />}
-        <Late of={noted} frames={5}>
+        <Late of={noted} turn={5}>
           {({ now, row }) => <RowNotes now={now} row={row} />}
         </Late>
-        <Late of={reading}>{({ part: of, row }) => <Ahead part={of} row={row} />}</Late>
+        <Late of={toWork} turn={2}>
+          {({ part: of, row }) => <Ahead part={of} row={row} />}
+        </Late>
         <div ref={map}>
-          <Late of={inHand} frames={6}>
+          <Late of={inHand} turn={6}>
             {(at) => <PlaceMap now={at} />}
           </Late>
         </div>
@@ -133,9 +137,7 @@ function Knitting({ id, part, garment }: KnittingProps) {
 
 const isBefore = computed(() => atStart.value && !isLooking.value);
 
-const noted = computed(
-  () => inHand.value && reading.value && { now: inHand.value, row: reading.value.row.n },
-);
+const noted = computed(() => inHand.value && toWork.value && { now: inHand.value, row: toWork.value.row.n });
 
 /** By the live region, and by a voice where she wants one. Not late: a phone in a pocket paints no frame. */
 function Spoken({ title }: { readonly title: string }) {
@@ -153,9 +155,14 @@ interface RowInHandProps {
 }
 
 function RowInHand({ title, id, onMap, onLegend }: RowInHandProps) {
-  const read = reading.value;
-  if (read) return <RowCard part={read.part} row={read.row} id={id} onMap={onMap} onLegend={onLegend} />;
-  return inHand.value ? <PartEnd now={inHand.value} title={title} /> : null;
+  const read = toWork.value;
+  if (!read) return inHand.value ? <PartEnd now={inHand.value} title={title} /> : null;
+  return (
+    <div class="row-place">
+      <ReadAhead />
+      <RowCard part={read.part} row={read.row} id={id} onMap={onMap} onLegend={onLegend} />
+    </div>
+  );
 }
 
 /** The copies of a piece are known only once the garment is read. */
@@ -203,7 +210,7 @@ function Progress() {
           </span>
         </p>
       )}
-      <Late of={inHand} firstNow frames={3}>
+      <Late of={inHand} firstNow turn={3}>
         {strip}
       </Late>
     </div>

@@ -4,8 +4,8 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 
 export interface LateProps<Value> {
   readonly of: ReadonlySignal<Value>;
-  /** how many frames after the one in which the value itself is shown */
-  readonly frames?: number;
+  /** in which turn after the frame that shows the value itself */
+  readonly turn: number;
   /** the first value is drawn at once, and only those after it late */
   readonly firstNow?: boolean;
   /** not called while there is no value */
@@ -13,31 +13,34 @@ export interface LateProps<Value> {
 }
 
 /**
- * Draws a value some frames late: what is looked at second does not hold up what is looked at first, and no frame has
- * more to draw than it can. Until then nothing of it is gone through.
+ * Draws a value late: what is looked at second does not hold up what is looked at first, and no frame has more to draw
+ * than it can. Until then nothing of it is gone through.
  */
-export function Late<Value>({ of, frames = 1, firstNow, children }: LateProps<Value>) {
-  const late = useLate(of, frames, firstNow);
+export function Late<Value>({ of, turn, firstNow, children }: LateProps<Value>) {
+  const late = useLate(of, turn, firstNow);
   return useMemo(() => (late === undefined || late === null ? null : children(late)), [late]);
 }
 
-/** The value as it was some frames ago, for a part that shows more than that. */
-export function useLate<Value>(of: ReadonlySignal<Value>, frames: number, firstNow = false) {
+/** The value as it was some turns ago, for a part that shows more than that. */
+export function useLate<Value>(of: ReadonlySignal<Value>, turn: number, firstNow = false) {
   const [late, setLate] = useState<Value | undefined>(() => (firstNow ? of.peek() : undefined));
   useEffect(() => {
     const job: Job = { left: 0, run: () => setLate(() => of.peek()) };
     const stop = effect(() => {
       void of.value;
-      wait(job, frames);
+      wait(job, turn * TURN_FRAMES);
     });
     return () => {
       stop();
       waiting.delete(job);
       clearTimeout(job.timer);
     };
-  }, [of, frames]);
+  }, [of, turn]);
   return late;
 }
+
+/** The frame after each turn has nothing of ours to draw: one that took too long is made up for in it. */
+const TURN_FRAMES = 2;
 
 interface Job {
   /** frames that it still waits */

@@ -1,9 +1,9 @@
 import { computed } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { finishRow, undoRow } from '../../app/intents/knit.ts';
-import { atEnd, atStart, isLooking } from '../../app/reading.ts';
+import { atEnd, atStart, isLooking, toWork } from '../../app/reading.ts';
 import { settings } from '../../app/settings.ts';
-import { inHand, locked, looking, rowNow, saving } from '../../app/state.ts';
+import { inHand, isFelt, locked, looking } from '../../app/state.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { FinishPad } from '../../ui/pad/finish-pad.tsx';
 import { say } from '../../words/say.ts';
@@ -47,9 +47,8 @@ function Thumb({ rowId, onRows }: PadFootProps) {
 }
 
 /** Each of these is the same from row to row for most rows: what is drawn from it stays. */
-const isFelt = computed(() => saving.value === 'felt' || saving.value === 'slow');
 const untouched = computed(() => inHand.value?.place.seq === 0);
-const padShaping = computed(() => rowNow.value && padShapingOf(rowNow.value));
+const padShaping = computed(() => toWork.value && padShapingOf(toWork.value.row));
 
 function Looking() {
   const now = inHand.value;

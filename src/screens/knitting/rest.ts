@@ -7,6 +7,7 @@ export { LookingBar } from './looking-bar.tsx';
 export { NothingHere } from './nothing-here.tsx';
 export { PartEnd } from './part-end.tsx';
 export { PlaceMap } from './place-map.tsx';
+export { ReadAhead } from './read-ahead.tsx';
 export { RestNotice } from './rest-notice.tsx';
 export { RowColour } from './row-colour.tsx';
 export { SavingNotice } from './saving-notice.tsx';

@@ -27,6 +27,7 @@ export function RowCard({ part, row, id, onMap, onLegend }: RowCardProps) {
   const shapes = isShaping(row);
   const label = say('knitting.legend');
   const legend = useMemo(() => <IconButton icon="note" label={label} onPress={onLegend} />, [label]);
+  const map = useMemo(() => <PlaceInPart part={part} onMap={onMap} />, [part]);
   return (
     <section class={`row-card${shapes ? ' row-card-shaping' : ''}`} id={id} aria-label={saysRowOf(part, row)}>
       <p class="row-facts">
@@ -51,15 +52,20 @@ export function RowCard({ part, row, id, onMap, onLegend }: RowCardProps) {
             {say(row.after === 1 ? 'knitting.afterRowOne' : 'knitting.afterRow')}
           </span>
         </p>
-        <div class="small-map-place">
-          <Late of={workedInHand} frames={4}>
-            {(rows) => <SmallMap part={part} worked={rows} onMap={onMap} />}
-          </Late>
-        </div>
+        {map}
       </div>
     </section>
   );
 }
+
+/** It has its own time, and is not gone through with the row's words. */
+const PlaceInPart = ({ part, onMap }: Pick<RowCardProps, 'part' | 'onMap'>) => (
+  <div class="small-map-place">
+    <Late of={workedInHand} turn={4}>
+      {(rows) => <SmallMap part={part} worked={rows} onMap={onMap} />}
+    </Late>
+  </div>
+);
 
 const saysRowOf = (part: PlannedPart, row: PlannedRow): string =>
   say('knitting.rowOf', { row: row.n, rows: part.rows.length });

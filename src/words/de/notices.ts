@@ -7,6 +7,8 @@ export const words: Translation<typeof english> = {
     one: '{count} Reihe wartet darauf, notiert zu werden. Strick weiter, sie ist nicht vergessen.',
     other: '{count} Reihen warten darauf, notiert zu werden. Strick weiter, sie sind nicht vergessen.',
   },
+  readAhead: 'Reihe {row} · noch nicht gespeichert: Reihe {from}',
+  readFarAhead: 'Reihe {row} · noch nicht gespeichert: Reihen {from} bis {to}',
   held: 'Beiseite gelegt',
   heldHelp:
     'Der Browser antwortet nicht auf das Schreiben. Deine Reihen liegen daneben bereit und kommen hinein, sobald er antwortet; strick weiter.',

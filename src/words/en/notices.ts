@@ -5,6 +5,8 @@ export const words = {
     one: '{count} row is waiting to be written down. Knit on; it is not forgotten.',
     other: '{count} rows are waiting to be written down. Knit on; they are not forgotten.',
   },
+  readAhead: 'Row {row} · not saved yet: row {from}',
+  readFarAhead: 'Row {row} · not saved yet: rows {from} to {to}',
   held: 'Kept aside',
   heldHelp:
     'The browser does not answer when asked to write. Your rows are kept beside its storage and go in as soon as it answers; knit on.',

@@ -2,6 +2,7 @@ import { effect } from '@preact/signals';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { finishRow, goToRow, lookAtRow, openMake, undoRow } from '../../../src/app/intents/knit.ts';
 import { tryAgain } from '../../../src/app/intents/taps.ts';
+import { toWork } from '../../../src/app/reading.ts';
 import { inHand, locked, looking, rowNow, saving, tapFault, waiting } from '../../../src/app/state.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { openApp } from '../open-app.ts';
@@ -31,6 +32,8 @@ function held() {
 }
 
 const rowsShown = () => inHand.value?.place.rows;
+/** the row whose words are read */
+const rowToWork = () => toWork.value?.row.n;
 
 describe('a tap', () => {
   it('is shown only after the store has answered', async () => {
@@ -125,6 +128,100 @@ describe('a tap', () => {
     lookAtRow(40);
     await finishRow();
     expect(rowsShown()).toBe(0);
+  });
+});
+
+describe('the words of the next row', () => {
+  it('come with the tap, while the row before is not yet shown as done', async () => {
+    const { wrap, letThrough } = held();
+    const { back } = await openApp(wrap);
+    await openMake(back);
+    const taps = Promise.all([finishRow(), finishRow()]);
+    expect([rowToWork(), rowNow.value?.n]).toEqual([3, 1]);
+    await letThrough(1);
+    await vi.waitFor(() => expect(rowNow.value?.n).toBe(2));
+    expect(rowToWork()).toBe(3);
+    await letThrough(1);
+    await taps;
+    expect([rowToWork(), rowNow.value?.n]).toEqual([3, 3]);
+  });
+
+  it('are heard of once for each row, not again when it is stored', async () => {
+    const { back } = await openApp();
+    await openMake(back);
+    const heard: (number | undefined)[] = [];
+    const stop = effect(() => void heard.push(toWork.value?.row.n));
+    await finishRow();
+    await finishRow();
+    stop();
+    expect(heard).toEqual([1, 2, 3]);
+  });
+
+  it('go back to the row on disk when the store refuses, and come again with what is tried again', async () => {
+    let full = true;
+    const { back } = await openApp((store) => ({
+      ...store,
+      finishRow: async (key) =>
+        full
+          ? { ok: false, faults: [{ code: 'storage-full', at: {}, figures: {}, sentence: 'No room.' }] }
+          : store.finishRow(key),
+    }));
+    await openMake(back);
+    const refused = finishRow();
+    expect(rowToWork()).toBe(2);
+    await refused;
+    expect([rowToWork(), saving.value]).toEqual([1, 'failed']);
+    full = false;
+    await tryAgain();
+    expect([rowToWork(), rowNow.value?.n]).toEqual([2, 2]);
+  });
+
+  it('never say that the part is at its end before its last row is stored', async () => {
+    const { wrap, letThrough } = held();
+    const { back } = await openApp(wrap);
+    await openMake(back);
+    await goToRow(191);
+    const taps = Promise.all([finishRow(), finishRow(), finishRow()]);
+    expect(rowToWork()).toBe(192);
+    await letThrough(2);
+    await vi.waitFor(() => expect(rowNow.value).toBeUndefined());
+    expect(rowToWork()).toBeUndefined();
+    await letThrough(1);
+    await taps;
+    expect(rowToWork()).toBeUndefined();
+  });
+
+  it('wait for an undo that was tapped first, and for another make they do not come', async () => {
+    const { wrap, letThrough } = held();
+    const { back } = await openApp(wrap);
+    await openMake(back);
+    const first = finishRow();
+    await letThrough(1);
+    await first;
+    const taps = Promise.all([undoRow(), finishRow()]);
+    expect(rowToWork()).toBe(2);
+    await letThrough(1);
+    await taps;
+    expect([rowToWork(), rowNow.value?.n]).toEqual([2, 2]);
+    const slow = finishRow();
+    await openMake('sample/front/0/1');
+    expect(rowToWork()).toBe(1);
+    await letThrough(1);
+    await slow;
+    expect(rowToWork()).toBe(1);
+  });
+
+  it('are those of the row looked at, whatever is tapped', async () => {
+    const { wrap, letThrough } = held();
+    const { back } = await openApp(wrap);
+    await openMake(back);
+    const slow = finishRow();
+    lookAtRow(117);
+    expect(rowToWork()).toBe(117);
+    lookAtRow(undefined);
+    expect(rowToWork()).toBe(2);
+    await letThrough(1);
+    await slow;
   });
 });
 

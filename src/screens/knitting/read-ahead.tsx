@@ -1,0 +1,16 @@
+import { reading, toWork } from '../../app/reading.ts';
+import { isFelt } from '../../app/state.ts';
+import { say } from '../../words/say.ts';
+
+/** Which row the words are of while the row before it is not on disk yet; nothing where the disk keeps up. */
+export function ReadAhead() {
+  const row = toWork.value?.row.n;
+  const from = reading.value?.row.n;
+  if (!isFelt.value || row === undefined || from === undefined || row === from) return null;
+  const to = row - 1;
+  return (
+    <p class="read-ahead">
+      {from === to ? say('notices.readAhead', { row, from }) : say('notices.readFarAhead', { row, from, to })}
+    </p>
+  );
+}
