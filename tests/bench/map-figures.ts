@@ -1,8 +1,8 @@
-import type { BrowserContext, CDPSession, Page } from 'playwright-core';
+import type { BrowserContext, CDPSession } from 'playwright-core';
 import type { Figure } from './figure.ts';
 import { framesDuring } from './frames.ts';
 import { quantile } from './statistics.ts';
-import { openSlowed, type Subject, shown, thumbOn } from './subject.ts';
+import { openSlowed, type Slowed, type Subject, shown, tapAt, thumbOn } from './subject.ts';
 
 /** 60 frames a second are 16.7 ms each: one frame dropped is 33 ms. */
 const MOST_MS = 32;
@@ -13,7 +13,8 @@ export async function mapFigures(
   subject: Subject,
   times: number,
 ): Promise<readonly Figure[]> {
-  const { page, cdp } = await openSlowed(context, 4);
+  const slowed = await openSlowed(context, 4);
+  const { page, cdp } = slowed;
   await page.goto(subject.address);
   await shown(page, subject);
   await page.locator('.place-map svg').waitFor();
@@ -22,7 +23,7 @@ export async function mapFigures(
   const still = await framesDuring(page, () => page.waitForTimeout(2000));
   const scrolled = await framesDuring(page, () => scroll(cdp, times));
   await page.locator('.place-map').scrollIntoViewIfNeeded();
-  const filled = await framesDuring(page, () => fill(page, subject, 2 * times));
+  const filled = await framesDuring(page, () => fill(slowed, subject, 2 * times));
   await page.close();
   return [figureOf('scroll', scrolled, still), figureOf('fill row by row', filled, still)];
 }
@@ -55,10 +56,10 @@ async function scroll(cdp: CDPSession, times: number): Promise<void> {
   }
 }
 
-async function fill(page: Page, subject: Subject, rows: number): Promise<void> {
-  const { x, y } = await thumbOn(page, subject);
+async function fill(slowed: Slowed, subject: Subject, rows: number): Promise<void> {
+  const thumb = await thumbOn(slowed.page, subject);
   for (let n = 0; n < rows; n += 1) {
-    await page.touchscreen.tap(x, y);
-    await page.waitForTimeout(300);
+    await tapAt(slowed, thumb);
+    await slowed.page.waitForTimeout(300);
   }
 }

@@ -54,7 +54,12 @@ export async function openBenchPhone(args: readonly string[] = []): Promise<Benc
   };
 }
 
-const basketAt = (url: string): Subject => ({ address: url, shows: '.in-hand-words', pad: '.button-main' });
+const basketAt = (url: string): Subject => ({
+  address: url,
+  shows: '.in-hand-words',
+  reads: '.in-hand-words',
+  pad: '.button-main',
+});
 const goingAt = (url: string): Subject => ({ ...appAt(url, makeInHand), address: `${url}#/continue` });
 
 /** Opens it with the network there, until everything it needs is kept on the device. */

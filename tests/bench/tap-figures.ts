@@ -1,8 +1,8 @@
-import type { BrowserContext, Page } from 'playwright-core';
+import type { BrowserContext } from 'playwright-core';
 import { byMedian, type Figure } from './figure.ts';
 import type { BenchPhone } from './phone.ts';
 import { inTurns, median, quantile } from './statistics.ts';
-import { openSlowed, type Subject, shown, thumbOn } from './subject.ts';
+import { openSlowed, type Point, type Slowed, type Subject, shown, tapAt, thumbOn } from './subject.ts';
 import { type TapTimes, watchTaps } from './tap-probe.ts';
 
 /** From the finger to the disk, and to the screen. */
@@ -39,27 +39,28 @@ async function paintFigures(phone: BenchPhone, turns: number, taps: number): Pro
     theirs: tapping(phone, bare, slowed, taps),
   });
   const names = { against: 'bare page', unit: 'ms', times: 1.5 } as const;
-  const p98 = (of: (tap: TapTimes) => number) => {
-    const ours = quantile(ms.ours.map(of), 0.98);
-    return { ours, theirs: quantile(ms.theirs.map(of), 0.98), bound: { value: ours, most: 56 } };
-  };
-  const middle = (of: (tap: TapTimes) => number) =>
-    `median ${median(ms.ours.map(of)).toFixed(0)} against ${median(ms.theirs.map(of)).toFixed(0)} ms`;
+  const next = { ours: ms.ours.map(nextPaint), theirs: ms.theirs.map(({ event }) => event) };
+  const done = { ours: ms.ours.map(isDone), theirs: ms.theirs.map(isDone) };
+  const p98 = ({ ours, theirs }: typeof next) => ({
+    ours: quantile(ours, 0.98),
+    theirs: quantile(theirs, 0.98),
+    beside: `median ${median(ours).toFixed(0)} against ${median(theirs).toFixed(0)} ms`,
+  });
   return [
     {
-      what: 'tap → next paint, 4× slower, p98',
+      what: 'tap → next paint, with the next row in it, 4× slower, p98',
       ...names,
-      ...p98(({ event }) => event),
-      beside: middle(({ event }) => event),
+      ...p98(next),
+      bound: { value: p98(next).ours, most: 56 },
     },
-    {
-      what: 'tap → the next row on the screen, 4× slower, p98',
-      ...names,
-      ...p98(({ shown: at }) => inSteps(at)),
-      beside: middle(({ shown: at }) => inSteps(at)),
-    },
+    { what: 'tap → shown as done, 4× slower, p98', ...names, ...p98(done) },
   ];
 }
+
+/** Event Timing's duration; where the frame that it ends with has not the next row, the time of the frame that has. */
+const nextPaint = ({ event, read }: TapTimes): number => Math.max(event, inSteps(read));
+
+const isDone = ({ shown: at }: TapTimes): number => inSteps(at);
 
 /** In steps of 8 ms, as Event Timing has it. */
 const inSteps = (ms: number): number => Math.round(ms / 8) * 8;
@@ -84,8 +85,9 @@ interface Tapper {
 
 /** Opens the page at its row in hand, and lets what comes after the first paint come. */
 async function openTapper(context: BrowserContext, subject: Subject, rate = 1): Promise<Tapper> {
-  const { page } = await openSlowed(context, rate);
-  await watchTaps(page, subject.shows);
+  const slowed = await openSlowed(context, rate);
+  const { page } = slowed;
+  await watchTaps(page, subject);
   await page.goto(subject.address);
   await shown(page, subject);
   await page.waitForTimeout(1500);
@@ -94,7 +96,7 @@ async function openTapper(context: BrowserContext, subject: Subject, rate = 1): 
     async tap(times) {
       await page.bringToFront();
       const taps: TapTimes[] = [];
-      for (let n = 0; n < times; n += 1) taps.push(await tapOnce(page, thumb));
+      for (let n = 0; n < times; n += 1) taps.push(await tapOnce(slowed, thumb));
       return taps;
     },
     close: () => page.close(),
@@ -103,9 +105,10 @@ async function openTapper(context: BrowserContext, subject: Subject, rate = 1): 
   return tapper;
 }
 
-async function tapOnce(page: Page, { x, y }: { readonly x: number; readonly y: number }): Promise<TapTimes> {
+async function tapOnce(slowed: Slowed, thumb: Point): Promise<TapTimes> {
+  const { page } = slowed;
   const before = await page.evaluate(() => tapProbe.tapped());
-  await page.touchscreen.tap(x, y);
+  await tapAt(slowed, thumb);
   // the page is left alone meanwhile: whatever is asked of it is worked on by its own thread
   await page.waitForTimeout(REST_MS);
   await page.waitForFunction((known) => tapProbe.tapped() > known, before, { polling: 50, timeout: 10_000 });

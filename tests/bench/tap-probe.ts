@@ -1,16 +1,23 @@
 import type { Page } from 'playwright-core';
+import type { Subject } from './subject.ts';
 
-/** Times of one tap, ms after the finger was lifted (the event's own time stamp). */
+/** Times of one tap, ms; those to the screen after the finger was lifted (the event's own time stamp). */
 export interface TapTimes {
-  /** from the click's handler being called to its transaction being complete */
+  /** from the handler being called to its transaction being complete */
   readonly durable: number;
-  /** the frame that shows what the tap changed was on the screen */
-  readonly shown: number;
-  /** Event Timing's duration of the tap, 8 ms steps; 0 when shorter than it reports */
+  /** Event Timing's duration of the tap, to the next paint, 8 ms steps; 0 when shorter than it reports */
   readonly event: number;
+  /**
+   * the frame that has the words of what comes next was on the screen; 0 where they were changed before the browser was
+   * done with the event, and so are in its next paint
+   */
+  readonly read: number;
+  /** the frame that says that the tap is done was on the screen */
+  readonly shown: number;
 }
 
 interface Probe {
+  /** taps that are shown as done */
   readonly tapped: () => number;
   readonly take: () => TapTimes;
 }
@@ -19,63 +26,86 @@ declare global {
   var tapProbe: Probe;
 }
 
-/** Watches the page's taps from its next load on; `shows` is the text that changes with every tap. */
-export const watchTaps = (page: Page, shows: string): Promise<unknown> => page.addInitScript(probe, shows);
+/** Watches the page's taps from its next load on. */
+export const watchTaps = (page: Page, { shows, reads }: Subject): Promise<unknown> =>
+  page.addInitScript(probe, { shows, reads });
 
 /** Runs in the page, before its own scripts, and uses nothing from outside. */
-function probe(shows: string): void {
-  let tap = { at: 0, begun: 0, durable: 0, shown: 0, event: 0, said: '' };
+function probe(texts: Pick<Subject, 'shows' | 'reads'>): void {
+  const sights = ['read', 'shown'] as const;
+  const selectors = { read: texts.reads, shown: texts.shows };
+  const textOf = (sight: (typeof sights)[number]) =>
+    document.querySelector(selectors[sight])?.textContent ?? '';
+  const fresh = (at: number) => ({
+    at,
+    begun: performance.now(),
+    before: { read: textOf('read'), shown: textOf('shown') },
+    times: { durable: 0, event: 0, read: 0, shown: 0 },
+    changed: { read: false, shown: false },
+  });
+  let tap = fresh(0);
   let taps = 0;
-  const said = () => document.querySelector(shows)?.textContent ?? '';
-  const begun = (event: Event) => {
-    tap = { at: event.timeStamp, begun: performance.now(), durable: 0, shown: 0, event: 0, said: said() };
+  let isHandled = true;
+  const begin = (event: Event) => {
+    tap = fresh(event.timeStamp);
+    isHandled = false;
+    setTimeout(() => {
+      isHandled = true;
+    });
   };
   // a page takes the tap by the one or the other
-  addEventListener('touchend', begun, true);
-  addEventListener('click', begun, true);
+  addEventListener('touchend', begin, true);
+  addEventListener('click', begin, true);
 
-  const begin = IDBDatabase.prototype.transaction;
-  IDBDatabase.prototype.transaction = function (this: IDBDatabase, ...args: Parameters<typeof begin>) {
-    const tx = begin.apply(this, args);
-    const mine = tap;
+  const transaction = IDBDatabase.prototype.transaction;
+  IDBDatabase.prototype.transaction = function (this: IDBDatabase, ...args: Parameters<typeof transaction>) {
+    const tx = transaction.apply(this, args);
+    const { times, begun } = tap;
     if (args[1] === 'readwrite') {
       tx.addEventListener('complete', () => {
-        if (mine.durable === 0) mine.durable = performance.now() - mine.begun;
+        if (times.durable === 0) times.durable = performance.now() - begun;
       });
     }
     return tx;
   };
 
-  /** Holds a tiny new text, painted in the same frame as the change: the browser says when that was presented. */
-  const mark = document.createElement('div');
-  mark.style.cssText = 'position:fixed;inset:0 auto auto 0;font-size:4px;pointer-events:none';
+  /** Tiny new texts, each painted in the same frame as a change: the browser says when that was presented. */
+  const marks = { read: document.createElement('div'), shown: document.createElement('div') };
+  const presented = new Map<string, (at: number) => void>();
   const onChange = () => {
-    if (mark.parentNode === null) document.body.append(mark);
-    if (tap.at === 0 || tap.shown !== 0 || said() === tap.said) return;
-    tap.shown = -1;
-    const mine = tap;
-    const text = document.createElement('div');
-    text.textContent = '.';
-    text.setAttribute('elementtiming', `tap ${taps}`);
-    mark.replaceChildren(text);
-    presented.set(`tap ${taps}`, mine);
+    if (tap.at === 0) return;
+    for (const sight of sights) {
+      const { at, before, times, changed } = tap;
+      if (changed[sight] || textOf(sight) === before[sight]) continue;
+      changed[sight] = true;
+      // no mark where none is needed: it would cost what is measured
+      if (sight === 'read' && !isHandled) continue;
+      const id = `tap ${taps} ${sight}`;
+      const text = document.createElement('div');
+      text.textContent = '.';
+      text.setAttribute('elementtiming', id);
+      const mark = marks[sight];
+      mark.style.cssText = 'position:fixed;inset:0 auto auto 0;font-size:4px;pointer-events:none';
+      if (mark.parentNode === null) document.body.append(mark);
+      mark.replaceChildren(text);
+      presented.set(id, (renderTime) => {
+        times[sight] = renderTime - at;
+        if (sight === 'shown') taps += 1;
+      });
+    }
   };
-  const presented = new Map<string, typeof tap>();
   new PerformanceObserver((list) => {
     for (const entry of list.getEntries() as (PerformanceEntry & {
       identifier: string;
       renderTime: number;
     })[]) {
-      const mine = presented.get(entry.identifier);
-      if (!mine) continue;
+      presented.get(entry.identifier)?.(entry.renderTime);
       presented.delete(entry.identifier);
-      mine.shown = entry.renderTime - mine.at;
-      taps += 1;
     }
   }).observe({ type: 'element', buffered: true });
   new PerformanceObserver((list) => {
     for (const entry of list.getEntries() as (PerformanceEntry & { interactionId: number })[])
-      if (entry.interactionId > 0) tap.event = Math.max(tap.event, entry.duration);
+      if (entry.interactionId > 0) tap.times.event = Math.max(tap.times.event, entry.duration);
   }).observe({ type: 'event', durationThreshold: 16 } as PerformanceObserverInit);
 
   addEventListener('DOMContentLoaded', () => {
@@ -85,8 +115,5 @@ function probe(shows: string): void {
       characterData: true,
     });
   });
-  globalThis.tapProbe = {
-    tapped: () => taps,
-    take: () => ({ durable: tap.durable, shown: tap.shown, event: tap.event }),
-  };
+  globalThis.tapProbe = { tapped: () => taps, take: () => ({ ...tap.times }) };
 }
