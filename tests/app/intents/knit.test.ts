@@ -31,6 +31,22 @@ function held() {
   return { wrap, letThrough };
 }
 
+/** A store with no room for a row, until some is made. */
+function full() {
+  let isFull = true;
+  const wrap = (store: Store): Store => ({
+    ...store,
+    finishRow: async (key) =>
+      isFull
+        ? { ok: false, faults: [{ code: 'storage-full', at: {}, figures: {}, sentence: 'No room.' }] }
+        : store.finishRow(key),
+  });
+  const makeRoom = () => {
+    isFull = false;
+  };
+  return { wrap, makeRoom };
+}
+
 const rowsShown = () => inHand.value?.place.rows;
 /** the row whose words are read */
 const rowToWork = () => toWork.value?.row.n;
@@ -86,14 +102,8 @@ describe('a tap', () => {
   });
 
   it('that the store refuses stays in line with those behind it, until it is tried again', async () => {
-    let full = true;
-    const { back } = await openApp((store) => ({
-      ...store,
-      finishRow: async (key) =>
-        full
-          ? { ok: false, faults: [{ code: 'storage-full', at: {}, figures: {}, sentence: 'No room.' }] }
-          : store.finishRow(key),
-    }));
+    const { wrap, makeRoom } = full();
+    const { back } = await openApp(wrap);
     await openMake(back);
     await finishRow();
     await finishRow();
@@ -103,7 +113,7 @@ describe('a tap', () => {
       'failed',
       'storage-full',
     ]);
-    full = false;
+    makeRoom();
     await tryAgain();
     expect([rowsShown(), waiting.value, saving.value, tapFault.value]).toEqual([2, 0, 'saved', undefined]);
   });
@@ -158,20 +168,14 @@ describe('the words of the next row', () => {
   });
 
   it('go back to the row on disk when the store refuses, and come again with what is tried again', async () => {
-    let full = true;
-    const { back } = await openApp((store) => ({
-      ...store,
-      finishRow: async (key) =>
-        full
-          ? { ok: false, faults: [{ code: 'storage-full', at: {}, figures: {}, sentence: 'No room.' }] }
-          : store.finishRow(key),
-    }));
+    const { wrap, makeRoom } = full();
+    const { back } = await openApp(wrap);
     await openMake(back);
     const refused = finishRow();
     expect(rowToWork()).toBe(2);
     await refused;
     expect([rowToWork(), saving.value]).toEqual([1, 'failed']);
-    full = false;
+    makeRoom();
     await tryAgain();
     expect([rowToWork(), rowNow.value?.n]).toEqual([2, 2]);
   });
