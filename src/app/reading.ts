@@ -1,5 +1,6 @@
-import { computed } from '@preact/signals';
+import { computed, type ReadonlySignal } from '@preact/signals';
 import type { PlannedPart, PlannedRow } from '../knit/piece/planned.ts';
+import { rowAt } from './row-now.ts';
 import { inHand, looking, rowNow, tapped } from './state.ts';
 
 /** What is shown of the make in hand, each by itself: what a row does not change is not drawn anew with it. */
@@ -29,28 +30,31 @@ export interface Reading {
   readonly row: PlannedRow;
 }
 
-/** The row that is read: the one looked at, or the one in hand; undefined at the part's end. */
-export const reading = computed((): Reading | undefined => {
-  const part = partInHand.value;
-  const row = looking.value === undefined ? rowNow.value : part?.rows[looking.value - 1];
-  return part && row && { part, row };
-});
+/** The same object while the row stays the same: what shows it is not drawn anew. */
+const readingOf = (of: ReadonlySignal<PlannedRow | undefined>) =>
+  computed((): Reading | undefined => {
+    const part = partInHand.value;
+    const row = of.value;
+    return part && row && { part, row };
+  });
 
-/** the same object while the row stays the same: its words are not drawn again when it is stored */
-const rowToWork = computed((): PlannedRow | undefined => {
+const rowRead = computed(() =>
+  looking.value === undefined ? rowNow.value : partInHand.value?.rows[looking.value - 1],
+);
+
+/** The row that is read: the one looked at, or the one in hand; undefined at the part's end. */
+export const reading = readingOf(rowRead);
+
+const rowToWork = computed(() => {
   const now = inHand.value;
-  if (!now || looking.value !== undefined) return reading.value?.row;
+  if (!now || looking.value !== undefined) return rowRead.value;
   const { rows, total } = now.place;
   const ahead = tapped.value.make === now.make ? tapped.value.rows : 0;
-  return now.part.rows[Math.max(rows, Math.min(rows + ahead, total - 1))];
+  return rowAt(now.part, Math.max(rows, Math.min(rows + ahead, total - 1)));
 });
 
 /**
  * The row whose words are read: as `reading`, but with the tap, before that is on disk. That the row before it is done is
  * said elsewhere, and only when it is; and so is the part's end.
  */
-export const toWork = computed((): Reading | undefined => {
-  const part = partInHand.value;
-  const row = rowToWork.value;
-  return part && row && { part, row };
-});
+export const toWork = readingOf(rowToWork);

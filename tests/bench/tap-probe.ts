@@ -70,7 +70,12 @@ function probe(texts: Pick<Subject, 'shows' | 'reads'>): void {
   };
 
   /** Tiny new texts, each painted in the same frame as a change: the browser says when that was presented. */
-  const marks = { read: document.createElement('div'), shown: document.createElement('div') };
+  const newMark = () => {
+    const mark = document.createElement('div');
+    mark.style.cssText = 'position:fixed;inset:0 auto auto 0;font-size:4px;pointer-events:none';
+    return mark;
+  };
+  const marks = { read: newMark(), shown: newMark() };
   const presented = new Map<string, (at: number) => void>();
   const onChange = () => {
     if (tap.at === 0) return;
@@ -85,7 +90,6 @@ function probe(texts: Pick<Subject, 'shows' | 'reads'>): void {
       text.textContent = '.';
       text.setAttribute('elementtiming', id);
       const mark = marks[sight];
-      mark.style.cssText = 'position:fixed;inset:0 auto auto 0;font-size:4px;pointer-events:none';
       if (mark.parentNode === null) document.body.append(mark);
       mark.replaceChildren(text);
       presented.set(id, (renderTime) => {

@@ -130,8 +130,7 @@ describe('the hand and the ear', () => {
 
   it('hear at the end of a part that it is done, when they ask', () =>
     knitting(async (page, knitter) => {
-      await page.goto(`${page.url()}?row=192`);
-      await button(page, 'Row 192 is next').tap();
+      await goTo(page, knitter, 192);
       await shown(page, 192);
       await knitter.pad.tap();
       await page.getByText('Back is done').first().waitFor();

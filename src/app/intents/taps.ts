@@ -36,8 +36,7 @@ const pointless: ReadonlySet<string> = new Set([
 /** Puts a tap at the end of the line; resolves when the line is empty or stands still at a fault. */
 export function tap(next: Tap): Promise<void> {
   line.push(next);
-  waiting.value = line.length;
-  tapped.value = rowsAtHead();
+  tellLine();
   return tryAgain();
 }
 
@@ -74,11 +73,15 @@ async function workHead(head: Tap, open: Store): Promise<Fault | undefined> {
   if (fault !== undefined && !pointless.has(fault.code)) return fault;
   batch(() => {
     line.shift();
-    waiting.value = line.length;
-    tapped.value = rowsAtHead();
+    tellLine();
     if (result.ok) show(head, result.value.place);
   });
   return undefined;
+}
+
+function tellLine(): void {
+  waiting.value = line.length;
+  tapped.value = rowsAtHead();
 }
 
 /** Rows with nothing else before or between them: only after those is it known which row comes. */

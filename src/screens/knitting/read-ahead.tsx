@@ -4,9 +4,11 @@ import { say } from '../../words/say.ts';
 
 /** Which row the words are of while the row before it is not on disk yet; nothing where the disk keeps up. */
 export function ReadAhead() {
+  // asked first: while the disk keeps up it hears of no row
+  if (!isFelt.value) return null;
   const row = toWork.value?.row.n;
   const from = reading.value?.row.n;
-  if (!isFelt.value || row === undefined || from === undefined || row === from) return null;
+  if (row === undefined || from === undefined || row === from) return null;
   const to = row - 1;
   return (
     <p class="read-ahead">

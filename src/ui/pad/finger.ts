@@ -19,10 +19,10 @@ export const isTap = (down: Finger, up: Finger): boolean =>
   up.at - down.at <= LONGEST_MS && Math.hypot(up.x - down.x, up.y - down.y) <= FARTHEST_PX;
 
 /**
- * Listeners for an element that acts as soon as the finger is lifted. With a click the browser also draws the press, and
- * holds back what the database answers until that frame is painted. A tap taken here has no click after it; whatever is
- * not surely a tap (a second finger, a touch that stops a scroll, one that moves or rests) is left to the browser, and so
- * is every mouse, key and screen reader: they click.
+ * Listeners for an element that acts as soon as the finger is lifted. A click comes later, when the browser has looked
+ * for a gesture and drawn the press. A tap taken here has no click after it; whatever is not surely a tap (a second
+ * finger, a touch that stops a scroll, one that moves or rests) is left to the browser, and so is every mouse, key and
+ * screen reader: they click.
  */
 export function useFinger(onTap: () => void) {
   const down = useRef<Finger | undefined>(undefined);
