@@ -3,7 +3,6 @@ import { workedInHand } from '../../app/reading.ts';
 import { isLastBindOff, isShaping, ownWordsOf } from '../../app/row-now.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
-import { Icon } from '../../ui/icon/icon.tsx';
 import { saysShaping, saysSide } from '../../words/craft.ts';
 import { saysNeedle } from '../../words/needle.ts';
 import { saysNumber } from '../../words/numbers.ts';
@@ -61,7 +60,7 @@ export function RowCard({ part, row, id, onMap, onLegend }: RowCardProps) {
 /** It has its own time, and is not gone through with the row's words. */
 const PlaceInPart = ({ part, onMap }: Pick<RowCardProps, 'part' | 'onMap'>) => (
   <div class="small-map-place">
-    <Late of={workedInHand} turn={4}>
+    <Late of={workedInHand} turn={6}>
       {(rows) => <SmallMap part={part} worked={rows} onMap={onMap} />}
     </Late>
   </div>
@@ -70,19 +69,8 @@ const PlaceInPart = ({ part, onMap }: Pick<RowCardProps, 'part' | 'onMap'>) => (
 const saysRowOf = (part: PlannedPart, row: PlannedRow): string =>
   say('knitting.rowOf', { row: row.n, rows: part.rows.length });
 
-/** The shaping in words, with the notch on the side where the drawing has it. */
+/** The shaping in words, on a band that is notched where the drawing is: one element, made with the tap's own frame. */
 function ShapingMark({ row }: { readonly row: PlannedRow }) {
   if (isLastBindOff(row)) return null;
-  const notch = notchOf(row);
-  return (
-    <p class={`row-shaping row-shaping-${notch}`}>
-      {notch !== 'right' && <Icon name="notch" />}
-      <span>{saysShaping(row)}</span>
-      {notch !== 'left' && (
-        <span class="row-notch-right">
-          <Icon name="notch" />
-        </span>
-      )}
-    </p>
-  );
+  return <p class={`row-shaping row-shaping-${notchOf(row)}`}>{saysShaping(row)}</p>;
 }
