@@ -118,14 +118,14 @@ function Knitting({ id, part, garment }: KnittingProps) {
           onLegend={() => setSheet('legend')}
         />
         {!isLooking.value && <LengthNotice />}
-        <Late of={noted} turn={7}>
+        <Late of={noted} turn={6}>
           {({ now, row }) => <RowNotes now={now} row={row} />}
         </Late>
         <Late of={toWork} turn={2}>
           {({ part: of, row }) => <Ahead part={of} row={row} />}
         </Late>
         <div ref={map}>
-          <Late of={inHand} turn={8}>
+          <Late of={inHand} turn={7}>
             {(at) => <PlaceMap now={at} />}
           </Late>
         </div>
@@ -210,7 +210,7 @@ function Progress() {
           </span>
         </p>
       )}
-      <Late of={inHand} firstNow turn={5}>
+      <Late of={inHand} firstNow turn={4}>
         {strip}
       </Late>
     </div>

@@ -60,7 +60,7 @@ export function RowCard({ part, row, id, onMap, onLegend }: RowCardProps) {
 /** It has its own time, and is not gone through with the row's words. */
 const PlaceInPart = ({ part, onMap }: Pick<RowCardProps, 'part' | 'onMap'>) => (
   <div class="small-map-place">
-    <Late of={workedInHand} turn={6}>
+    <Late of={workedInHand} turn={5}>
       {(rows) => <SmallMap part={part} worked={rows} onMap={onMap} />}
     </Late>
   </div>
