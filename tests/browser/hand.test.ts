@@ -255,6 +255,16 @@ describe('the count', () => {
       expect(onPlain).toHaveLength(2);
       expect(await places()).toEqual(onPlain);
     }));
+
+  it('is on paper too where she prints the screen itself', () =>
+    knitting(async (page) => {
+      await page.emulateMedia({ media: 'print' });
+      const scrolled = await page
+        .locator('.screen-main')
+        .evaluate((it) => it.clientHeight > 0 && it.scrollHeight - it.clientHeight);
+      expect(scrolled).toBe(0);
+      expect(await page.locator('.row-count').isVisible()).toBe(true);
+    }));
 });
 
 describe('the words of a row', () => {

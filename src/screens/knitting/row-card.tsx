@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import { workedInHand } from '../../app/reading.ts';
-import { isLastBindOff, isShaping, ownWordsOf } from '../../app/row-now.ts';
+import { isShaping, ownWordsOf } from '../../app/row-now.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { saysShaping, saysSide } from '../../words/craft.ts';
@@ -43,7 +43,7 @@ export function RowCard({ part, row, id, onMap, onLegend }: RowCardProps) {
       <p class="row-work" onClick={onLegend}>
         {ownWordsOf(part, row) ?? saysRow(row.steps)}
       </p>
-      {shapes && <ShapingMark row={row} />}
+      {shapes && <p class={`row-shaping row-shaping-${notchOf(row)}`}>{saysShaping(row)}</p>}
       <div class="row-after">
         <p>
           <strong class="row-count">{saysNumber(row.after)}</strong>
@@ -68,9 +68,3 @@ const PlaceInPart = ({ part, onMap }: Pick<RowCardProps, 'part' | 'onMap'>) => (
 
 const saysRowOf = (part: PlannedPart, row: PlannedRow): string =>
   say('knitting.rowOf', { row: row.n, rows: part.rows.length });
-
-/** The shaping in words, on a band that is notched where the drawing is: one element, made with the tap's own frame. */
-function ShapingMark({ row }: { readonly row: PlannedRow }) {
-  if (isLastBindOff(row)) return null;
-  return <p class={`row-shaping row-shaping-${notchOf(row)}`}>{saysShaping(row)}</p>;
-}
