@@ -1,10 +1,10 @@
-import { readFileSync } from 'node:fs';
+import { sheets } from './sheets.ts';
 
 export type Theme = 'light' | 'dark' | 'dimmed';
 
 export const themes: readonly Theme[] = ['light', 'dark', 'dimmed'];
 
-const css = readFileSync('src/ui/tokens.css', 'utf8').replace(/\/\*[\s\S]*?\*\//g, '');
+const css = sheets.find(({ path }) => path.endsWith('tokens.css'))?.text ?? '';
 
 const block = (selector: string): string => {
   const start = css.indexOf(`${selector} {`);
