@@ -7,6 +7,7 @@ import { openPhone, removeProfiles } from './drive.ts';
 import { knitterAt } from './knitter.ts';
 import { looks, looksToTry, movesSideways, openSettings, wear } from './looks.ts';
 import { sights } from './sights.ts';
+import { within } from './until.ts';
 
 afterAll(removeProfiles);
 
@@ -26,20 +27,23 @@ describe('every screen and state', () => {
       const knitter = knitterAt(page, host.url);
       const settings = await openSettings(page, host.url);
       const found: string[] = [];
+      const answers = <T>(what: string, answer: Promise<T>) => within(40_000, what, answer);
       for (const sight of sights) {
-        await sight.come(page, knitter);
+        await answers(`coming to ${sight.name}`, sight.come(page, knitter));
         for (const look of looksToTry()) {
-          await wear(page, settings, look);
-          const faults = [...(await movesSideways(page)), ...(look.audited ? await violations(page) : [])];
-          found.push(...faults.map((what) => `${sight.name}, ${look.name}: ${what}`));
+          const at = `${sight.name}, ${look.name}`;
+          await answers(`${at}, put on`, wear(page, settings, look));
+          const faults = await answers(`${at}, moved sideways`, movesSideways(page));
+          if (look.audited) faults.push(...(await answers(`${at}, audited`, violations(page))));
+          found.push(...faults.map((what) => `${at}: ${what}`));
         }
-        await wear(page, settings, looks[0]);
+        await answers(`${sight.name}, plain again`, wear(page, settings, looks[0]));
       }
       expect(found).toEqual([]);
       expect(phone.complaints).toEqual([]);
       expect(phone.strangers).toEqual([]);
-      await phone.close();
-      await host.close();
+      await answers('closing the phone', phone.close());
+      await answers('closing the host', host.close());
     },
     process.env.RIDGELINE_LOOKS === 'all' ? 900_000 : 300_000,
   );

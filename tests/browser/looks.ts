@@ -68,7 +68,11 @@ export async function wear(page: Page, settings: Page, look: Look): Promise<void
       spaced.replaceSync(sheet);
       document.adoptedStyleSheets = [spaced];
       for (const scrolled of [root, ...document.querySelectorAll('.screen-main')]) scrolled.scrollTop = 0;
-      await new Promise((done) => requestAnimationFrame(() => setTimeout(done, 30)));
+      // a browser may leave out frames of a page that nothing changes on
+      await new Promise((done) => {
+        requestAnimationFrame(() => setTimeout(done, 30));
+        setTimeout(done, 1000);
+      });
     },
     {
       text: look.text ?? 100,

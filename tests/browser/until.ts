@@ -16,3 +16,19 @@ export async function until<T>(
     await new Promise((resolve) => setTimeout(resolve, 25));
   }
 }
+
+/**
+ * The promise's own answer, or a rejection that says what was waited for, after `limitMs`. What is asked of a page has no
+ * limit of its own: a page that never answers would be a test that ends without a word of where it stood.
+ */
+export async function within<T>(limitMs: number, what: string, answer: Promise<T>): Promise<T> {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const late = new Promise<never>((_, reject) => {
+    timer = setTimeout(() => reject(new Error(`${what}: no answer after ${limitMs} ms.`)), limitMs);
+  });
+  try {
+    return await Promise.race([answer, late]);
+  } finally {
+    clearTimeout(timer);
+  }
+}
