@@ -2,6 +2,5 @@
 export { hush, readAloud } from './aloud.ts';
 export { onHeadset } from './headset.ts';
 export { onPageKeys } from './page-keys.ts';
-export { askToKeep } from './room.ts';
-export { tellRow } from './tell.ts';
+export { tellStored } from './tell.ts';
 export { stayAwake } from './wake-lock.ts';

@@ -1,14 +1,33 @@
 import type { PlannedPart } from '../../knit/piece/planned.ts';
+import { nextTask } from '../next-task.ts';
 import { settings } from '../settings.ts';
 import { restDue } from '../state.ts';
 import { feelsAt } from './feels.ts';
 import { rested, type Sitting, sat, wantsRest } from './rest.ts';
+import { askToKeep } from './room.ts';
 import { buzz, tick } from './touch.ts';
 
 let sitting: Sitting | undefined;
 
-/** Tells hand and ear, as far as she wants it, of the row that comes after one was stored; minds the sitting. */
-export function tellRow(part: PlannedPart, rows: number, now = Date.now()): void {
+/** A row that was stored. */
+export interface Stored {
+  readonly part: PlannedPart;
+  /** worked with it */
+  readonly rows: number;
+  /** ms */
+  readonly now: number;
+  /** of this visit */
+  readonly isFirst: boolean;
+}
+
+/**
+ * Tells hand and ear, as far as she wants it, of the row that comes after one was stored; minds the sitting. Not in the
+ * task that shows the row as done: that has enough to do.
+ */
+export async function tellStored({ part, rows, now, isFirst }: Stored): Promise<void> {
+  await nextTask();
+  // there is something worth keeping now; a browser that asks her asks but once
+  if (isFirst) void askToKeep();
   const feels = feelsAt(part, rows);
   if (settings.value.buzz) buzz(feels);
   if (settings.value.tick) tick(feels);

@@ -61,15 +61,11 @@ export function lookAtRow(row: number | undefined): void {
 
 function rowStored(place: PlaceRecord): void {
   storedRows.value += 1;
-  // there is something worth keeping now; a browser that asks her asks but once
   const isFirst = storedRows.value === 1;
   const part = inHand.value?.part;
   // the sitting counts from the row, not from when this file has come
   const now = Date.now();
-  void phone().then(({ askToKeep, tellRow }) => {
-    if (isFirst) void askToKeep();
-    if (part) tellRow(part, place.rows, now);
-  });
+  if (part) void phone().then(({ tellStored }) => tellStored({ part, rows: place.rows, now, isFirst }));
 }
 
 function moved(): void {

@@ -2,6 +2,7 @@ import { batch } from '@preact/signals';
 import type { Fault, Result } from '../../knit/fault.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import type { Store, Tapped } from '../../store/store.ts';
+import { nextTask } from '../next-task.ts';
 import { inHand, noRows, type RowsTapped, saving, tapFault, tapped, waiting } from '../state.ts';
 import { store } from '../store.ts';
 
@@ -67,6 +68,8 @@ async function workHead(head: Tap, open: Store): Promise<Fault | undefined> {
       saving.value = 'slow';
     }, SLOW_MS - FELT_MS);
   }, FELT_MS);
+  // the words first: one task with both would hold up the frame that shows them
+  await nextTask();
   const result = await head.write(open, head.make);
   clearTimeout(timer);
   const fault = result.ok ? undefined : result.faults[0];

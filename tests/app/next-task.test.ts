@@ -1,0 +1,18 @@
+import { describe, expect, it } from 'vitest';
+import { nextTask } from '../../src/app/next-task.ts';
+
+describe('the next task', () => {
+  it('comes after all that the one before has still to do', async () => {
+    const done: string[] = [];
+    const next = nextTask().then(() => done.push('next'));
+    for (let n = 0; n < 50; n += 1) await Promise.resolve();
+    done.push('this');
+    await next;
+    expect(done).toEqual(['this', 'next']);
+  });
+
+  it('comes for everyone who waits for it, and again', async () => {
+    await Promise.all([nextTask(), nextTask(), nextTask()]);
+    await nextTask();
+  });
+});
