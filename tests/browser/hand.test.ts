@@ -267,6 +267,20 @@ describe('the count', () => {
     }));
 });
 
+describe('what is done before row 1', () => {
+  it('stands over that row, goes once it is done, and is back when it is undone', () =>
+    knitting(async (page, knitter) => {
+      const before = page.locator('.set-up-work');
+      await before.filter({ hasText: 'Cast on 118' }).waitFor();
+      await knitter.knit(1);
+      await before.waitFor({ state: 'detached' });
+      await button(page, 'Undo').tap();
+      await before.waitFor();
+      await knitter.open('#/k/sample/back/0/1?row=40');
+      await before.waitFor({ state: 'detached' });
+    }));
+});
+
 describe('the words of a row', () => {
   it('are explained when they are touched', () =>
     knitting(async (page, knitter) => {

@@ -110,7 +110,9 @@ function Knitting({ id, part, garment }: KnittingProps) {
         <Spoken title={title} />
         {restDue.value && <RestNotice />}
         <Progress />
-        {isBefore.value && <SetUp part={part} />}
+        <Late of={before} firstNow turn={1}>
+          {(of) => <SetUp part={of} />}
+        </Late>
         <RowInHand
           title={title}
           id={rowId}
@@ -135,7 +137,8 @@ function Knitting({ id, part, garment }: KnittingProps) {
   );
 }
 
-const isBefore = computed(() => atStart.value && !isLooking.value);
+/** The part before its first row. What goes with that row moves all that lies below it: not in the row's own frame. */
+const before = computed(() => (atStart.value && !isLooking.value ? partInHand.value : undefined));
 
 const noted = computed(() => inHand.value && toWork.value && { now: inHand.value, row: toWork.value.row.n });
 
