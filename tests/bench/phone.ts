@@ -45,7 +45,7 @@ export async function openBenchPhone(args: readonly string[] = []): Promise<Benc
     long: appAt(less, longMake),
     basket: { few: basketAt(less), many: basketAt(more) },
     going: { few: goingAt(less), many: goingAt(more) },
-    rewind: (subject) => rewind(context, subject),
+    rewind: (subject) => setBack(context, subject, makeInHand, 10),
     unplug,
     async close() {
       await close();
@@ -87,9 +87,15 @@ async function installApp(
   await install(context, appAt(url, makeInHand));
 }
 
-async function rewind(context: BrowserContext, { address }: Subject): Promise<void> {
+/** Sets how many rows of a make are worked, while nothing shows it. */
+export async function setBack(
+  context: BrowserContext,
+  { address }: Subject,
+  make: string,
+  rows: number,
+): Promise<void> {
   const page = await context.newPage();
   await page.goto(new URL('icons/icon.svg', address).href);
-  await setRows(page, makeInHand, 10);
+  await setRows(page, make, rows);
   await page.close();
 }
