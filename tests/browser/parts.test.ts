@@ -154,6 +154,23 @@ describe('a field', () => {
     await input.press('ArrowUp');
     expect(await input.inputValue()).toBe('118');
   });
+
+  it('keeps what is typed faster than the screen is painted', async () => {
+    const page = await open('page=parts');
+    const values = await page.getByLabel('Cast on', { exact: true }).evaluate(async (element) => {
+      const input = element as HTMLInputElement;
+      const seen: string[] = [];
+      for (const text of ['1', '12', '124']) {
+        input.value = text;
+        input.dispatchEvent(new InputEvent('input', { bubbles: true }));
+        // drawn, and not painted yet
+        for (let n = 0; n < 20; n += 1) await Promise.resolve();
+        seen.push(input.value);
+      }
+      return seen;
+    });
+    expect(values).toEqual(['1', '12', '124']);
+  });
 });
 
 describe('a sheet', () => {

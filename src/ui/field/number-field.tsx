@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { Icon } from '../icon/icon.tsx';
@@ -24,8 +24,9 @@ export function NumberField(props: NumberFieldProps) {
   const shown = value === undefined ? '' : saysNumber(value, { plain: true });
   const [typed, setTyped] = useState(shown);
   const own = useRef<number | undefined>(value);
-  // What she types stays as typed; only a value set from elsewhere replaces it.
-  useEffect(() => {
+  // What she types stays as typed; only a value set from elsewhere replaces it. With the drawing, not after the next
+  // frame: by then another key may have come, and would be taken back.
+  useLayoutEffect(() => {
     if (value !== own.current) setTyped(shown);
     own.current = value;
   }, [value, shown]);
