@@ -1,8 +1,7 @@
-import type { BrowserContext, CDPSession } from 'playwright-core';
+import type { CDPSession } from 'playwright-core';
 import type { Figure } from './figure.ts';
 import { framesDuring } from './frames.ts';
-import { setBack } from './phone.ts';
-import { longMake } from './seed.ts';
+import type { BenchPhone } from './phone.ts';
 import { median, quantile } from './statistics.ts';
 import { openSlowed, type Slowed, type Subject, shown, tapAt, thumbOn } from './subject.ts';
 
@@ -22,23 +21,22 @@ interface Run {
 
 /**
  * The panel map on a slow phone: the page scrolled past it and back, and rows finished with it in sight, from the first
- * row on. So many windows one after the other, and what counts is the one in the middle: what else the machine does holds
+ * row on. Some windows one after the other, and what counts is the one in the middle: what else the machine does holds
  * up a frame now and then, what the app does holds up the same frame in each.
  */
 export async function mapFigures(
-  context: BrowserContext,
-  subject: Subject,
+  { context, long, rewind }: BenchPhone,
   windows: number,
 ): Promise<readonly Figure[]> {
   const runs: Run[] = [];
   for (let n = 0; n < windows; n += 1) {
-    await setBack(context, subject, longMake, 0);
-    runs.push(await runIn(await openSlowed(context, 4), subject));
+    await rewind(long);
+    runs.push(await runIn(await openSlowed(context, 4), long));
   }
-  const still = runs.map((run) => run.still);
+  const of = (kind: keyof Run): Frames => runs.map((run) => run[kind]);
   return [
-    figureOf('scroll', { ours: runs.map(({ scrolled }) => scrolled), theirs: still }),
-    figureOf('fill row by row', { ours: runs.map(({ filled }) => filled), theirs: still }),
+    figureOf('scroll', of('scrolled'), of('still')),
+    figureOf('fill row by row', of('filled'), of('still')),
   ];
 }
 
@@ -57,24 +55,25 @@ async function runIn(slowed: Slowed, subject: Subject): Promise<Run> {
   return { still, scrolled, filled };
 }
 
-interface Frames {
-  readonly ours: readonly (readonly number[])[];
-  readonly theirs: readonly (readonly number[])[];
-}
+type Frames = readonly (readonly number[])[];
 
-function figureOf(doing: string, { ours, theirs }: Frames): Figure {
-  const longest = ours.map((frames) => quantile(frames, 1));
-  const worst = median(longest);
-  const all = ours.flat();
+/** Of each window, ms. */
+const longest = (windows: Frames): readonly number[] => windows.map((frames) => quantile(frames, 1));
+
+function figureOf(doing: string, windows: Frames, still: Frames): Figure {
+  const each = longest(windows);
+  const worst = median(each);
+  const all = windows.flat();
   const long = all.filter((ms) => ms > MOST_MS).length;
+  const printed = each.map((ms) => ms.toFixed(0)).join(', ');
   return {
     what: `map of 2,000 rows, ${doing}, 4× slower: longest frame`,
     against: `page at rest`,
     unit: 'ms',
     ours: worst,
-    theirs: median(theirs.map((frames) => quantile(frames, 1))),
+    theirs: median(longest(still)),
     bound: { value: worst, most: MOST_MS },
-    beside: `of ${ours.length} windows ${longest.map((ms) => ms.toFixed(0)).join(', ')} ms; ${long} of ${all.length} frames over ${MOST_MS} ms`,
+    beside: `of ${windows.length} windows ${printed} ms; ${long} of ${all.length} frames over ${MOST_MS} ms`,
   };
 }
 

@@ -21,7 +21,7 @@ export interface BenchPhone {
   readonly basket: { readonly few: Subject; readonly many: Subject };
   /** the row in hand by the address that finds it */
   readonly going: { readonly few: Subject; readonly many: Subject };
-  /** puts the make in hand back to its beginning, so that there are rows to knit */
+  /** puts the make that it shows back: the long panel to before its first row, the make in hand to some rows after it */
   rewind(subject: Subject): Promise<void>;
   /** from now on there is no network */
   unplug(): Promise<void>;
@@ -33,6 +33,7 @@ export async function openBenchPhone(args: readonly string[] = []): Promise<Benc
   const [bare, less, more] = hosts.map(({ url }) => url) as [string, string, string];
   const { context, profile, close } = await openPhone({ density: 2, args });
   const bareSubject = bareAt(bare);
+  const long = appAt(less, longMake);
   await install(context, bareSubject);
   await installApp(context, profile, less, few);
   await installApp(context, profile, more, many);
@@ -42,10 +43,11 @@ export async function openBenchPhone(args: readonly string[] = []): Promise<Benc
     bare: bareSubject,
     few: appAt(less, makeInHand),
     many: appAt(more, makeInHand),
-    long: appAt(less, longMake),
+    long,
     basket: { few: basketAt(less), many: basketAt(more) },
     going: { few: goingAt(less), many: goingAt(more) },
-    rewind: (subject) => setBack(context, subject, makeInHand, 10),
+    rewind: (subject) =>
+      subject === long ? setBack(context, long, longMake, 0) : setBack(context, subject, makeInHand, 10),
     unplug,
     async close() {
       await close();
@@ -88,7 +90,7 @@ async function installApp(
 }
 
 /** Sets how many rows of a make are worked, while nothing shows it. */
-export async function setBack(
+async function setBack(
   context: BrowserContext,
   { address }: Subject,
   make: string,

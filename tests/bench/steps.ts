@@ -23,7 +23,7 @@ export const steps = {
   taps: () => onPhone((phone) => tapFigures(phone, times(4), times(30))),
   starts: () => onPhone((phone) => startFigures(phone, times(15))),
   visit: () => onPhone(({ context }) => visitFigures(context, times(9))),
-  map: () => onPhone((phone) => mapFigures(phone.context, phone.long, times(5))),
+  map: () => onPhone((phone) => mapFigures(phone, times(5))),
   memory: () => onPhone((phone) => memoryFigures(phone.context, phone.long, 1000), withoutMachineCode),
 } as const satisfies Record<string, () => Promise<readonly Figure[]>>;
 

@@ -1,3 +1,5 @@
+import { inTime } from '../../src/store/in-time.ts';
+
 /**
  * Asks again and again until the answer will do, and gives it. Rejects with the last answer after `timeoutMs`.
  * (A page's own waiting does not wait for promises.)
@@ -18,17 +20,10 @@ export async function until<T>(
 }
 
 /**
- * The promise's own answer, or a rejection that says what was waited for, after `limitMs`. What is asked of a page has no
+ * The promise's own answer; a failure, or none after `limitMs`, says what was waited for. What is asked of a page has no
  * limit of its own: a page that never answers would be a test that ends without a word of where it stood.
  */
-export async function within<T>(limitMs: number, what: string, answer: Promise<T>): Promise<T> {
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  const late = new Promise<never>((_, reject) => {
-    timer = setTimeout(() => reject(new Error(`${what}: no answer after ${limitMs} ms.`)), limitMs);
+export const within = <T>(limitMs: number, what: string, answer: Promise<T>): Promise<T> =>
+  inTime(answer, limitMs, () => undefined).catch((cause: unknown) => {
+    throw new Error(`${what}: ${String(cause)}`, { cause });
   });
-  try {
-    return await Promise.race([answer, late]);
-  } finally {
-    clearTimeout(timer);
-  }
-}

@@ -21,8 +21,8 @@ export interface Stored {
 }
 
 /**
- * Tells hand and ear, as far as she wants it, of the row that comes after one was stored; minds the sitting. Not in the
- * task that shows the row as done: that has enough to do.
+ * Tells hand and ear, as far as she wants it, of the row that comes after one was stored; minds the sitting, and
+ * with the first row asks the browser to keep it. Not in the task that shows the row as done: that has enough to do.
  */
 export async function tellStored({ part, rows, now, isFirst }: Stored): Promise<void> {
   await nextTask();

@@ -21,7 +21,6 @@ import {
   inHand,
   locked,
   readFault,
-  restDue,
   rowNow,
   storedRows,
 } from '../../app/state.ts';
@@ -108,7 +107,7 @@ function Knitting({ id, part, garment }: KnittingProps) {
         foot={<PadFoot rowId={rowId} onRows={() => setSheet('rows')} />}
       >
         <Spoken title={title} />
-        {restDue.value && <RestNotice />}
+        <RestNotice />
         <Progress />
         <Late of={before} firstNow turn={1}>
           {(of) => <SetUp part={of} />}
