@@ -153,7 +153,6 @@ const pwa = VitePWA({
   includeManifestIcons: false,
   strategies: 'generateSW',
   manifest: {
-    id: './',
     name: 'Ridgeline',
     short_name: 'Ridgeline',
     description: 'Keeps your place in a hand-knitted garment, row by row, with no network.',

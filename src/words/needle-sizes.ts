@@ -1,10 +1,15 @@
 /**
- * Needle sizes: mm, US, old UK (imperial). Conversion table of Sarah Bradberry, knitting-and.com (1996–2002).
- * A table and no formula: US 4 has no UK number, US 3 breaks the sum of 14, 3 mm has no US number.
+ * Needle sizes: mm, US, old UK (imperial), from 2 to 10 mm by the conversion table of Sarah Bradberry,
+ * knitting-and.com (1996–2002), where 3 mm has no US number. 2.5 mm is US 1½ and 12, 15, 19 and 25 mm are US 17, 19,
+ * 35 and 50 in the chart at fineleaffibres.com ('Knitting needle size conversion US to mm'). Below 2 mm charts differ
+ * (1.5 mm is US 00 or 000), so that only the thinnest stands here: 1 mm as US 5/0 from memory, that chart has 0000.
+ * A table and no formula: US 4 has no UK number, US 3 breaks the sum of 14.
  */
 const table = [
+  [1, '5/0', undefined],
   [2, '0', '14'],
   [2.25, '1', '13'],
+  [2.5, '1½', undefined],
   [2.75, '2', '12'],
   [3, undefined, '11'],
   [3.25, '3', '10'],
@@ -21,6 +26,10 @@ const table = [
   [8, '11', '0'],
   [9, '13', '00'],
   [10, '15', '000'],
+  [12, '17', undefined],
+  [15, '19', undefined],
+  [19, '35', undefined],
+  [25, '50', undefined],
 ] as const satisfies readonly (readonly [mm: number, us: string | undefined, uk: string | undefined])[];
 
 /** mm, from thin to thick */

@@ -93,6 +93,14 @@ describe('needle sizes', () => {
     expect(needleNumber(4.5, 'US')).toBe(needleNumber(4.5, 'UK'));
   });
 
+  it('go on above 10 mm by the US numbers that are sold, which have no old UK number', () => {
+    // chart at fineleaffibres.com, 'Knitting needle size conversion US to mm'
+    const thick = [12, 15, 19, 25];
+    expect(thick.map((mm) => needleNumber(mm, 'US'))).toEqual(['17', '19', '35', '50']);
+    expect(needleNumber(2.5, 'US')).toBe('1½');
+    expect(thick.map((mm) => needleNumber(mm, 'UK'))).toEqual([undefined, undefined, undefined, undefined]);
+  });
+
   it('rise, and each number of a system stands for one size', () => {
     expect([...needleSizes].sort((a, b) => a - b)).toEqual(needleSizes);
     for (const system of ['US', 'UK'] as const) {

@@ -6,6 +6,7 @@ import { feelsAt } from './feels.ts';
 import { rested, type Sitting, sat, wantsRest } from './rest.ts';
 import { askToKeep } from './room.ts';
 import { buzz, tick } from './touch.ts';
+import { stirred } from './wake-lock.ts';
 
 let sitting: Sitting | undefined;
 
@@ -28,6 +29,7 @@ export async function tellStored({ part, rows, now, isFirst }: Stored): Promise<
   await nextTask();
   // there is something worth keeping now; a browser that asks her asks but once
   if (isFirst) void askToKeep();
+  stirred();
   const feels = feelsAt(part, rows);
   if (settings.value.buzz) buzz(feels);
   if (settings.value.tick) tick(feels);

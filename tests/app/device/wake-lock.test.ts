@@ -1,0 +1,69 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { stayAwake, stirred } from '../../../src/app/device/wake-lock.ts';
+
+const MINUTE = 60_000;
+
+/** A phone that counts the locks it holds. */
+function fakePhone() {
+  const page = Object.assign(new EventTarget(), { visibilityState: 'visible' });
+  let held = 0;
+  const request = async () => {
+    held += 1;
+    const release = async () => {
+      held -= 1;
+    };
+    return { addEventListener: () => undefined, release };
+  };
+  vi.stubGlobal('document', page);
+  vi.stubGlobal('navigator', { wakeLock: { request } });
+  return { page, held: () => held };
+}
+
+describe('the screen that is kept awake', () => {
+  let letGo: () => void;
+
+  beforeEach(() => vi.useFakeTimers());
+  afterEach(() => {
+    letGo();
+    vi.useRealTimers();
+    vi.unstubAllGlobals();
+  });
+
+  it('may sleep when nothing was touched and no row came for a quarter of an hour', async () => {
+    const phone = fakePhone();
+    letGo = stayAwake();
+    await vi.advanceTimersByTimeAsync(14 * MINUTE);
+    expect(phone.held()).toBe(1);
+    await vi.advanceTimersByTimeAsync(2 * MINUTE);
+    expect(phone.held()).toBe(0);
+  });
+
+  it.each(['pointerdown', 'keydown'])('is awake again with the next %s', async (sign) => {
+    const phone = fakePhone();
+    letGo = stayAwake();
+    await vi.advanceTimersByTimeAsync(60 * MINUTE);
+    phone.page.dispatchEvent(new Event(sign));
+    await vi.advanceTimersByTimeAsync(14 * MINUTE);
+    expect(phone.held()).toBe(1);
+  });
+
+  it('stays awake through rows that come without a touch, one every ten minutes', async () => {
+    const phone = fakePhone();
+    letGo = stayAwake();
+    for (let row = 0; row < 6; row += 1) {
+      await vi.advanceTimersByTimeAsync(10 * MINUTE);
+      stirred();
+    }
+    expect(phone.held()).toBe(1);
+  });
+
+  it('sleeps as it likes once the knitting is left, whatever is touched', async () => {
+    const phone = fakePhone();
+    letGo = stayAwake();
+    await vi.advanceTimersByTimeAsync(0);
+    letGo();
+    phone.page.dispatchEvent(new Event('pointerdown'));
+    await vi.advanceTimersByTimeAsync(MINUTE);
+    expect(phone.held()).toBe(0);
+  });
+});
