@@ -1,24 +1,14 @@
+import line from 'bresenham';
+import { getPattern } from 'euclidean-rhythms';
 import { describe, expect, it } from 'vitest';
-import { spread } from '../../src/knit/index.ts';
+import { spread, taper } from '../../src/knit/index.ts';
 
 /*
  * The general reference for 'k things as evenly as possible over n places' is the Euclidean rhythm
  * (G. T. Toussaint, "The Euclidean Algorithm Generates Traditional Musical Rhythms", Proc. BRIDGES 2005, pp. 47–56;
- * E. Bjorklund's algorithm, 2003) and, equally, Bresenham's line (IBM Systems Journal 4(1), 1965, pp. 25–30).
- * Both give gaps of floor(n/k) and ceil(n/k). The algorithm below is written from the papers' description, from memory.
+ * E. Bjorklund's algorithm, 2003), here as the package euclidean-rhythms works it, and, equally, Bresenham's line (IBM
+ * Systems Journal 4(1), 1965, pp. 25–30), here as the package bresenham draws it.
  */
-function euclideanRhythm(pulses: number, places: number): number[] {
-  let heads: number[][] = Array.from({ length: pulses }, () => [1]);
-  let tails: number[][] = Array.from({ length: places - pulses }, () => [0]);
-  while (tails.length > 1) {
-    const pairs = Math.min(heads.length, tails.length);
-    const joined = Array.from({ length: pairs }, (_, i) => [...(heads[i] ?? []), ...(tails[i] ?? [])]);
-    tails = heads.length > pairs ? heads.slice(pairs) : tails.slice(pairs);
-    heads = joined;
-  }
-  return [...heads, ...tails].flat();
-}
-
 /** Gaps around the circle, smallest first. */
 function gaps(rhythm: readonly number[]): number[] {
   const on = rhythm.flatMap((hit, i) => (hit ? [i] : []));
@@ -29,9 +19,9 @@ function gaps(rhythm: readonly number[]): number[] {
 
 describe('increases are as evenly laid as the Euclidean rhythm lays its pulses', () => {
   it('the known rhythms: 3 in 8, 5 in 8, 7 in 12 (Toussaint 2005, table of rhythms)', () => {
-    expect(gaps(euclideanRhythm(3, 8))).toEqual([2, 3, 3]);
-    expect(gaps(euclideanRhythm(5, 8))).toEqual([1, 1, 2, 2, 2]);
-    expect(gaps(euclideanRhythm(7, 12))).toEqual([1, 1, 2, 2, 2, 2, 2]);
+    expect(gaps(getPattern(3, 8))).toEqual([2, 3, 3]);
+    expect(gaps(getPattern(5, 8))).toEqual([1, 1, 2, 2, 2]);
+    expect(gaps(getPattern(7, 12))).toEqual([1, 1, 2, 2, 2, 2, 2]);
   });
 
   it('closed into a circle, the groups are those of the rhythm for every row to 60 stitches', () => {
@@ -41,8 +31,47 @@ describe('increases are as evenly laid as the Euclidean rhythm lays its pulses',
         if (!laid.ok) throw new Error(laid.faults[0]?.sentence);
         const { groups } = laid.value;
         const circle = [...groups.slice(1, -1), (groups[0] ?? 0) + (groups[k] ?? 0)].sort((a, b) => a - b);
-        expect(circle, `${k} in ${n}`).toEqual(gaps(euclideanRhythm(k, n)));
+        expect(circle, `${k} in ${n}`).toEqual(gaps(getPattern(k, n)));
       }
+    }
+  });
+});
+
+/** Whether one list is the other, begun elsewhere in the circle. */
+const isRotationOf = (list: readonly number[], other: readonly number[]): boolean =>
+  list.length === other.length && `,${[...other, ...other].join()},`.includes(`,${list.join()},`);
+
+/** From one step up of a line to the next, around the circle: `times` steps in `rows`. */
+function stepsOfLine(rows: number, times: number): number[] {
+  const cells = line(0, 0, rows, times);
+  const up = cells.slice(1).flatMap(({ x, y }, i) => (y > (cells[i]?.y ?? 0) ? [x] : []));
+  return up.map((x, i) => (up[i + 1] ?? (up[0] ?? 0) + rows) - x);
+}
+
+describe('shapings blended over rows lie as the steps of Bresenham’s line do', () => {
+  it('gap by gap, for every number of shapings in up to 80 rows', () => {
+    for (let rows = 2; rows <= 80; rows += 1) {
+      for (let times = 1; times < rows; times += 1) {
+        const laid = taper({ rows, times, step: 1, order: 'blended' });
+        if (!laid.ok) throw new Error(laid.faults[0]?.sentence);
+        const gapsLaid = laid.value.rows.map((row, i) => row - (laid.value.rows[i - 1] ?? 0));
+        expect(isRotationOf(gapsLaid, stepsOfLine(rows, times)), `${times} in ${rows}: ${gapsLaid}`).toBe(
+          true,
+        );
+      }
+    }
+  });
+
+  it('and so do those on every second row', () => {
+    for (const [rows, times] of [
+      [121, 17],
+      [96, 13],
+      [140, 36],
+    ] as const) {
+      const laid = taper({ rows, times, step: 2, on: 'even', order: 'blended' });
+      if (!laid.ok) throw new Error(laid.faults[0]?.sentence);
+      const gapsLaid = laid.value.rows.map((row, i) => (row - (laid.value.rows[i - 1] ?? 0)) / 2);
+      expect(isRotationOf(gapsLaid, stepsOfLine(Math.floor(rows / 2), times))).toBe(true);
     }
   });
 });

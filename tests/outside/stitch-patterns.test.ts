@@ -3,14 +3,17 @@ import { readPattern } from '../../src/knit/pattern/read-pattern.ts';
 import { stitchPatterns } from './patterns/stitch-patterns.ts';
 
 describe('published stitch patterns, read from text', () => {
-  it.each(stitchPatterns)('$source', ({ text, of, plus, slipAt }) => {
-    const read = readPattern(text);
-    const [pattern] = read.patterns;
-    expect(pattern).toMatchObject({ of, plus });
-    expect(read.patterns).toHaveLength(1);
-    const told = read.lines.filter(({ faults }) => faults.length > 0).map(({ line }) => line);
-    expect(told).toEqual(slipAt === undefined ? [] : [slipAt]);
-  });
+  it.each(stitchPatterns.map((one) => [`${one.source} (not the book’s: ${one.ours})`, one] as const))(
+    '%s',
+    (_, { text, of, plus, slipAt }) => {
+      const read = readPattern(text);
+      const [pattern] = read.patterns;
+      expect(pattern).toMatchObject({ of, plus });
+      expect(read.patterns).toHaveLength(1);
+      const told = read.lines.filter(({ faults }) => faults.length > 0).map(({ line }) => line);
+      expect(told).toEqual(slipAt === undefined ? [] : [slipAt]);
+    },
+  );
 
   it('come out on the counts that garments use them on: 68, 77, 86, 95, 104 (Star Book No. 223)', () => {
     const crossRib = stitchPatterns.find(({ source }) => source.includes('cross-rib'))?.text ?? '';

@@ -5,6 +5,7 @@ const source = 'Bulkies: Sweaters to Knit and Crochet, Book No. 006, American Th
 /** 4 sts and 6 rows an inch; widths and lengths of the original agree with its counts. */
 export const hoodedJacket: WorkedPattern = {
   source: `${source}, boy's hooded jacket`,
+  ours: 'the sleeve’s rib, its rows in all and the rhythm of its cap, and where the hood’s decreases lie: the book’s words for them were not at hand',
   sizes: 4,
   text: `Sizes 7 (8, 10, 12)
 Gauge: 4 sts = 1 inch, 6 rows = 1 inch
@@ -17,7 +18,7 @@ Rows 7-50 (52, 52, 54): Work even in st st.
 Shape armholes: BO 4 sts at beg of next 2 rows. (49 (51, 55, 57) sts)
 Work 1 row even.
 Dec 1 st at each end of next row and every 3rd row 14 (15, 16, 17) times more. 19 (19, 21, 21) sts.
-BO.
+Work 2 (1, 2, 1) rows even. BO.
 
 LEFT FRONT
 CO 29 (31, 31, 33) sts. Work as for back to armhole.
@@ -49,6 +50,7 @@ BO.`,
 /** 4 sts and 8 rows an inch in garter stitch. */
 export const womansJacket: WorkedPattern = {
   source: `${source}, woman's knitted jacket`,
+  ours: 'inches, the rows before the first button hole and its three stitches from the edge (one hole of the six is in the text): the book’s words for them were not at hand',
   sizes: 3,
   text: `Sizes: S (M, L)
 Gauge: 4 sts = 1 inch; 8 rows = 1 inch in garter st
@@ -61,11 +63,15 @@ Shape armholes: BO 10 (12, 14) sts at beg of next 2 rows. (51 (51, 53) sts)
 Work even until armhole measures 7 inches, ending with a WS row.
 Shape neck: K 17, BO centre 17 (17, 19) sts, k to end. (17 sts each side)
 Working on last 17 sts only, dec 1 st at neck edge of next 2 rows. (15 sts)
-At armhole edge BO 7 sts once, then 8 sts once.
+Next row: BO 6 sts, k to last 2 sts, k2tog. (8 sts)
+BO 8 sts.
 Rejoin yarn to rem 17 sts and complete to match first side, reversing shaping.
 
 RIGHT FRONT
-CO 41 (43, 47) sts. Knit 81 (85, 89) rows.
+CO 41 (43, 47) sts. Knit 28 (30, 32) rows.
+Buttonhole row: K3, BO 2 sts, k to end.
+Next row: K to last 3 sts, CO 2 sts, k3. (41 (43, 47) sts)
+Knit 51 (53, 55) rows.
 Next row: K to last 2 sts, k2tog. Knit 19 rows.
 Next row: K to last 2 sts, k2tog. 39 (41, 45) sts.
 Work even until piece measures 16 inches, ending at side edge.
@@ -91,7 +97,5 @@ Row 5: Knit.
 Row 6: K4 (5, 5), inc in next st, *k8 (10, 9), inc in next st; rep from *, end k4 (5, 4). 60 (60, 66) sts.
 Row 7: Knit.
 Row 8: K2 (2, 3), inc in next st, *k3 (3, 5), inc in next st; rep from *, end k1 (1, 2). 75 (75, 77) sts.
-Buttonhole row: K3, BO 2 sts, k to end.
-Next row: K to last 3 sts, CO 2 sts, k3. (75 (75, 77) sts)
 BO.`,
 };

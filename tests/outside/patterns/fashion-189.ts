@@ -4,6 +4,7 @@ import type { WorkedPattern } from './worked-pattern.ts';
 export const deepVCardigan: WorkedPattern = {
   source:
     'Fashion Parade, Star Book No. 189, American Thread Co., n.d. (PG 69974), man’s deep-V cardigan, back',
+  ours: 'stocking stitch for a pattern of 9 stitches and 1 whose rows were not at hand, the garter rows and the 16 inches, the names of the sizes',
   sizes: 3,
   text: `Sizes: S (M, L)
 6 sts = 1 inch; 6 rows = 1 inch

@@ -6,6 +6,7 @@ const needlecraft =
 /** 11 sts to 2 inches; the same directions in the Berkeley Daily Gazette, 22 September 1917. */
 export const sleeveless: WorkedPattern = {
   source: `${needlecraft}, Red Cross sleeveless sweater`,
+  ours: 'nothing: counts, inches and ridges are those of both prints',
   sizes: 1,
   text: `SWEATER
 CO 80 sts. K2, p2 for 4 inches. Knit until piece measures 25 inches.
@@ -18,6 +19,7 @@ Knit 21 inches. P2, k2 for 4 inches. Bind off.`,
 
 export const gardenIsland: WorkedPattern = {
   source: 'Red Cross directions, The Garden Island 13(49), 4 December 1917, p. 4',
+  ours: 'nothing; its rib (over and back) is said as ridge',
   sizes: 1,
   text: `SWEATER
 Cast on 96 sts. K2, p2 for 3 inches. Knit plain until work measures 25 inches.
@@ -29,27 +31,34 @@ Knit 22 inches. K2, p2 for 3 inches. Bind off.`,
 
 export const basketSweater: WorkedPattern = {
   source: `${needlecraft}, sleeveless sweater with a basket border`,
+  ours: 'the basket is five knit and five purl as its border has five checks of six rows; which comes first was not at hand',
   sizes: 1,
   text: `BACK
 CO 85 sts.
-Row 1 (RS): K5, *p5, k5; rep from * to end.
-Row 2: P5, *k5, p5; rep from *.
-Rep rows 1 and 2 once more, then row 1 once.
+Row 1 (RS): *K5, p5; rep from * to last 5 sts, k5.
+Row 2: *P5, k5; rep from * to last 5 sts, p5.
+Rows 3 and 5: As row 1.
+Rows 4 and 6: As row 2.
+Rows 7, 9 and 11: As row 2.
+Rows 8, 10 and 12: As row 1.
+Rep rows 1-12 once more, then rows 1-6 once.
 Knit 84 rows.
 Dec 1 st at each end of alternate rows 3 times: 79 sts.
-Knit 20 rows. K31, BO 17, k31. (31 sts each side)`,
+Next row: K31, BO 17, k31. (31 sts each side)`,
 };
 
 export const bottleCover: WorkedPattern = {
   source: `${needlecraft}, hot-water-bottle cover`,
+  ours: 'the cast-off at the end',
   sizes: 1,
   text: `COVER
 CO 56 sts. K2, p2 rib for 4 in. K even until piece measures 13½ in.
-Dec 1 st at each end of every row until 16 sts remain. BO 16 sts.`,
+Dec 2 sts at each end of every row until 16 sts remain. BO 16 sts.`,
 };
 
 export const leggings: WorkedPattern = {
   source: `${needlecraft}, leggings`,
+  ours: 'the two rows at the cast-on and the rhythm from 68 to 50, of which only nine shaping rows are known',
   sizes: 1,
   text: `LEGGINGS
 CO 68 sts. Knit 2 rows.
@@ -61,6 +70,7 @@ Next row: K6, p1, k2, p9, k2, p1, k8, p1, k2, p9, k2, p1, k6. (50 sts)`,
 
 export const ladiesSweater: WorkedPattern = {
   source: `${needlecraft}, ladies' sweater`,
+  ours: 'the ridges below the waist, the three inches of belt and the two rows above it, the rhythm of the sleeve: the book’s words for them were not at hand',
   sizes: 1,
   text: `BACK
 CO 119 sts. Knit 40 ridges.

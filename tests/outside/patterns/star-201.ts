@@ -5,6 +5,7 @@ const source = 'Begin to Knit, Star Book No. 201, American Thread Co., New York,
 /** 9 sts to 2 inches. */
 export const shell: WorkedPattern = {
   source: `${source}, clam-digger shell`,
+  ours: 'the 12 inches to the armhole, and 7 inches for the two larger sizes’ armholes: only 4½ of 7 is known',
   sizes: 3,
   text: `Sizes: 12 (14, 16)
 BACK: Cast on 73 (77, 81) sts. K 1 row, p 1 row until piece measures 12 inches, ending with a p row.
@@ -22,9 +23,10 @@ Work even until armhole measures same as back to shoulder. Shape shoulder as for
   },
 };
 
-/** Counts of the back are recomputed; the sleeve's are stated. */
+/** 9 sts to 2 inches. */
 export const slipover: WorkedPattern = {
   source: `${source}, his slipover`,
+  ours: 'the ribs’ 3 inches, the 15 inches to the armhole, and the back’s counts from 77 on, which follow from what is bound off; its increases were printed',
   sizes: 3,
   text: `Directions are for size 40. Changes for sizes 42 and 44 are in parentheses.
 BACK: With smaller needles CO 92 (96, 100) sts. K 1, P 1 in ribbing for 3 inches, inc 1 st in last row. Change to larger needles and work in stockinette st until piece measures 15 inches from beg, ending with a P row.
@@ -40,6 +42,7 @@ CAP: Bind off 5 sts at beg of next 2 rows. Dec 1 st each side every other row un
 /** Body 52 (56, 60) rows of raglan, sleeve 51 (55, 59): the original's seams differ by a row. */
 export const raglan: WorkedPattern = {
   source: `${source}, her raglan`,
+  ours: 'ribs, inches and the sleeve’s every 6th row: the book’s words for them were not at hand',
   sizes: 3,
   text: `Sizes 12 (14, 16)
 Gauge: 9 sts = 2 inches; 6 rows = 1 inch
@@ -53,6 +56,7 @@ RAGLAN: Dec 1 st at beg of each row until 8 sts remain. Work 1 row. Place sts on
 /** 7 sts an inch; back 74, fronts 39, sleeve 41. */
 export const babySweater: WorkedPattern = {
   source: `${source}, baby sweater`,
+  ours: 'the book casts on 155 for the body in one piece (39, 3 bound off, 74 and 39): the pieces stand apart here; inches and the sleeve’s rhythm were not at hand',
   sizes: 1,
   text: `BACK
 CO 74 sts and work in st st for 5 inches, ending with a p row.

@@ -6,6 +6,7 @@ const babies = 'Babies Are Such Fun to Dress, Star Book No. 220, American Thread
 /** 5 sts an inch. */
 export const bolero: WorkedPattern = {
   source: `${he}, Tyrolean bolero`,
+  ours: 'inches and the rhythms of sides and sleeves: the book’s words for them were not at hand',
   sizes: 3,
   text: `TYROLEAN BOLERO
 Sizes: Small (Medium, Large)
@@ -34,6 +35,7 @@ BO 2 sts at beg of next 4 rows. BO rem 14 sts.`,
 /** 6 sts an inch. */
 export const pinkAndWhite: WorkedPattern = {
   source: `${babies}, pink and white sweater`,
+  ours: 'the ribs’ 2 inches, the 8 (9) to the armhole, 8 rows to the inch and where the front’s neck begins; the sleeve’s 9 (10) inches are taken to begin above its rib, since nine increases on every 8th row need them',
   sizes: 2,
   text: `Sizes: 2 (4) years
 Tension: 6 sts and 8 rows = 1 inch
@@ -47,13 +49,14 @@ Dec 1 st at neck edge on every row until 16 (18) sts rem. Work until same length
 
 Right Front: Work as for left front, reversing all shapings.
 
-Sleeves: Cast on 33 (36) sts. Rib 2 ins. Work in st st, inc 1 st at each end of every 8th row 9 times: 51 (54) sts. Cont straight until sleeve measures 11 (11½) ins. Cast off.`,
+Sleeves: Cast on 33 (36) sts. Rib 2 ins. Work in st st, inc 1 st at each end of every 8th row 9 times: 51 (54) sts. Cont straight until sleeve measures 11 (12) ins. Cast off.`,
   ends: { 'back/body': [22, 24], 'left front/body': [0, 0], 'right front/body': [0, 0] },
 };
 
 /** 168 (180) sts gathered to 140 (150), then halved. */
 export const childsDress: WorkedPattern = {
   source: `${babies}, child's dress`,
+  ours: 'inches of skirt and cuff, the plain rows of the yoke, and every 6th row of the sleeve: the book’s words for them were not at hand',
   sizes: 2,
   text: `Sizes: 2 (4)
 SKIRT: CO 168 (180) sts. Work in garter st for 1 in, then in st st until piece measures 10 in, ending with a WS row.
@@ -75,11 +78,31 @@ CO 34 (38) sts. K1, p1 rib for 1 in. Inc 1 st at both ends of next and every fol
 /** Pattern of 4 sts plus 1 that has 6 for 4 on its odd rows; yarn overs are counted when they are bound off. */
 export const sacque: WorkedPattern = {
   source: `${babies}, knitted baby sacque`,
+  ours: 'the words of pattern rows 1 and 3 (their counts, 4 to 6 and 6 to 4, are printed), the purl rows between, the boots’ inches and rows; front and sleeve end here before the yoke joins them',
   sizes: 1,
   text: `BACK
 CO 65 sts.
 Row 1: *K1, yo, k3, yo; rep from * to last st, k1. (97 sts)
-BO 20 sts at beg of next 2 rows. (57 sts)
+Row 2: Purl.
+BO 6 sts at beg of next 2 rows. (85 sts)
+Row 5: *K1, ssk, k1, k2tog; rep from * to last st, k1. (57 sts)
+Place these sts on a holder.
+
+FRONT
+CO 37 sts.
+Row 1: *K1, yo, k3, yo; rep from * to last st, k1. (55 sts)
+Row 2: Purl.
+BO 6 sts at beg of next row. (49 sts)
+Next row: Purl.
+Next row: *K1, ssk, k1, k2tog; rep from * to last st, k1. (33 sts)
+Place these sts on a holder.
+
+SLEEVE
+CO 37 sts.
+Row 1: *K1, yo, k3, yo; rep from * to last st, k1. (55 sts)
+Row 2: Purl.
+BO 6 sts at beg of next 2 rows. (43 sts)
+Next row: *K1, ssk, k1, k2tog; rep from * to last st, k1. (29 sts)
 Place these sts on a holder.
 
 YOKE

@@ -1,6 +1,8 @@
 /** Stitch patterns as texts of our own in modern abbreviations. */
 export interface StitchPatternText {
   readonly source: string;
+  /** what in the text is not the book's, and why */
+  readonly ours: string;
   readonly text: string;
   readonly of: number;
   readonly plus: number;
@@ -15,6 +17,7 @@ const star = 'Begin to Knit, Star Book No. 201, American Thread Co., n.d. (PG 61
 export const stitchPatterns: readonly StitchPatternText[] = [
   {
     source: `${dillmont}, fig. 376`,
+    ours: 'nothing',
     of: 14,
     plus: 0,
     text: `Piqué (multiple of 14)
@@ -23,6 +26,7 @@ Rows 3 and 4: *K7, [p1, k1] 3 times, p1; rep from * to end.`,
   },
   {
     source: `${dillmont}, fig. 393; the printed row 8 has 13 stitches (k2 is meant at its end)`,
+    ours: 'nothing',
     of: 14,
     plus: 0,
     slipAt: 9,
@@ -38,6 +42,7 @@ Row 8: *K11, p1, k1; rep from *.`,
   },
   {
     source: `${dillmont}, fig. 390`,
+    ours: 'nothing',
     of: 4,
     plus: 0,
     text: `Zigzag, multiple of 4
@@ -52,16 +57,18 @@ Row 8: *K11, p1, k1; rep from *.`,
   },
   {
     source: `${dillmont}, fig. 391`,
+    ours: 'where row 3 begins: printed as row 1 moved on, by one stitch here',
     of: 3,
     plus: 0,
     text: `Openwork (multiple of 3)
 Row 1: *Yo, sl 1, k2, psso; rep from * to end.
 Row 2: Knit.
-Row 3: As row 1.
+Row 3: K1, *yo, sl 1, k2, psso; rep from * to last 2 sts, k2.
 Row 4: As row 2.`,
   },
   {
     source: `${dillmont}, fig. 386`,
+    ours: 'nothing',
     of: 4,
     plus: 0,
     text: `Two-thread pattern (multiple of 4)
@@ -76,6 +83,7 @@ Row 12: *Yo, k2tog; rep from *.`,
   },
   {
     source: `${lambert}, no. VII, Vandyke`,
+    ours: 'nothing',
     of: 10,
     plus: 0,
     text: `Vandyke (multiple of 10)
@@ -86,6 +94,7 @@ Row 4: *Yo, k2, k2tog, p1, k2tog, k2, yo, k1; rep from * to end.`,
   },
   {
     source: `${lambert}, no. VI, Chevron`,
+    ours: 'nothing',
     of: 8,
     plus: 0,
     text: `Chevron (multiple of 8 sts)
@@ -94,6 +103,7 @@ Row 2: *K2tog, k3, yo, k3* across.`,
   },
   {
     source: `${lambert}, no. V, Scotch pattern; the printed row 13 has 8 stitches for a multiple of 7`,
+    ours: 'rows 3, 7 and 9 and the even rows are left out: row 3 leads with a stitch of its own, 7 and 9 are as row 5',
     of: 7,
     plus: 0,
     slipAt: 5,
@@ -105,16 +115,17 @@ Row 13: *K3, k2tog, yo, k3; rep from *.`,
   },
   {
     source: `${lambert}, no. VIII, Lace`,
+    ours: 'rows 5 to 11 and from 15 on are left out: they make three in one stitch or are worked as those given',
     of: 6,
     plus: 0,
     text: `Lace (multiple of 6)
 Row 1: *K1, k2tog, yo, k1, yo, k2tog; rep from * to end.
 Row 2 and every alternate row: Purl.
-Row 3: As row 1.
 Row 13: *K1, yo, k2tog, k1, k2tog, yo; rep from *.`,
   },
   {
     source: `${star}, pre-teen lace`,
+    ours: 'nothing',
     of: 6,
     plus: 5,
     text: `Lace pattern (multiple of 6 plus 5)
@@ -125,6 +136,7 @@ Row 13: *K1, yo, k2tog, k1, k2tog, yo; rep from *.`,
   },
   {
     source: `${star}, no. 4, cable panel on 35 sts`,
+    ours: 'wrong-side rows as the stitches show; rows from 10 on are left out',
     of: 0,
     plus: 35,
     text: `Cable panel (35 sts)
@@ -136,6 +148,7 @@ Row 9: K3, p3, sl next 3 sts to cn and hold in front, k3, k3 from cn, p3, k5, p3
   },
   {
     source: `${star}, no. 5, basket`,
+    ours: 'nothing',
     of: 8,
     plus: 4,
     text: `Basket stitch: multiple of 8 + 4
@@ -146,6 +159,7 @@ Rows 6 & 8: As row 1.`,
   },
   {
     source: `${star}, no. 1, slip rib`,
+    ours: 'nothing',
     of: 2,
     plus: 1,
     text: `Slip rib (multiple of 2 plus 1)
@@ -156,6 +170,7 @@ Row 4: Knit.`,
   },
   {
     source: `${star}, no. 3, rib and ridge`,
+    ours: 'nothing',
     of: 4,
     plus: 0,
     text: `Rib and ridge (multiple of 4)
@@ -164,6 +179,7 @@ Rows 9-12: Knit.`,
   },
   {
     source: 'Sweaters He and She, Star Book No. 223, American Thread Co., n.d. (PG 65789), cross-rib vest',
+    ours: 'which way the twists lean',
     of: 9,
     plus: 5,
     text: `Cross rib (multiple of 9 plus 5)
@@ -174,6 +190,7 @@ Row 4: As row 2.`,
   },
   {
     source: 'In Fashions for Him for Her, American Thread Co., n.d. (PG 62842), twist rib',
+    ours: 'which way the twists lean, and that they come in row 3',
     of: 3,
     plus: 2,
     text: `Twist rib (multiple of 3 + 2)
