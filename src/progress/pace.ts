@@ -10,7 +10,10 @@ export interface Pace {
 }
 
 const HOUR_MS = 3_600_000;
-/** A gap is a pause when it is this many times the usual gap between rows, but never below or above these, ms. */
+/**
+ * A gap is a pause when it is this many times the usual gap between rows, but never below or above these, ms. Our own
+ * choice, no published source.
+ */
 const PAUSE_TIMES = 4;
 const PAUSE_LEAST_MS = 5 * 60_000;
 const PAUSE_MOST_MS = 60 * 60_000;

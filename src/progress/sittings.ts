@@ -14,7 +14,7 @@ export interface Sitting {
   readonly makes: readonly string[];
 }
 
-/** After this long without a row she has laid it down, ms. */
+/** After this long without a row she has laid it down, ms; our own choice, no published source. */
 export const LAID_DOWN_MS = 45 * 60_000;
 
 /**

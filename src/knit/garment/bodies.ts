@@ -2,10 +2,12 @@ import { MM_PER_INCH } from '../gauge.ts';
 import type { Body } from './design.ts';
 
 /**
- * Body tables. Chest, cross back, nape to wrist, nape to waist, arm, upper arm and armhole depth follow the Craft Yarn
- * Council's standard (from memory), in inches, the middle where a range is given. That standard has no waist, hip and
- * wrist for all of them; those and the men's nape to waist are common practice, no published source. Heads: babies by the
- * WHO growth standards of 2007 (from memory), others common practice.
+ * Body tables, in inches. Chest, cross back, nape to wrist, nape to waist, arm, upper arm and armhole depth follow the
+ * Craft Yarn Council's standard, the middle where a range is given: from memory, but for the women's chests and the
+ * children's to 10 years, which yarn makers print. That standard has waist and hip too: the women's and babies' hips are
+ * its own to half an inch, the women's waists to XL, larger ones 2 to 3½ inches more than its own (all from memory).
+ * Men's nape to waist, which it gives to the hip, and all wrists are common practice, no published source. Heads: babies
+ * between the medians of girls and boys in the WHO's growth standards of 2007, others common practice.
  */
 type Row = readonly [
   size: string,

@@ -3,7 +3,10 @@ import { faceOf } from '../piece/row-setting.ts';
 import { addRun, type Run, shorten } from '../row/shorten.ts';
 import type { Step } from '../row/step.ts';
 
-/** Stitches bound off for one button hole, cast on again in the next row: American Thread, Begin to Knit, p. 12. */
+/**
+ * Stitches bound off for one button hole, cast on again in the next row, at every gauge: American Thread, Bulkies (Book
+ * No. 006), woman's knitted jacket, at 4 stitches to the inch. Begin to Knit, p. 12, says how, not how many.
+ */
 export const HOLE_STITCHES = 2;
 /** Stitches kept between the band's end and the nearest hole, and at least between two holes; common practice, no published source. */
 const MARGIN = 3;

@@ -2,8 +2,9 @@ import { MM_PER_INCH } from '../gauge.ts';
 import type { Ease } from './design.ts';
 
 /**
- * How a garment fits by its chest ease, in inches: Craft Yarn Council (from memory): very close 0 and less, close 1 to 2,
- * standard 2 to 4, loose 4 to 6, oversized more than 6.
+ * How a garment fits by its chest ease, in inches: Craft Yarn Council, before its chart of August 2021 (which calls no
+ * ease 'close'): very close 0 and less, close 1 to 2, standard 2 to 4, loose 4 to 6, oversized more than 6. The outer
+ * ends, −2 and 12, are our own.
  */
 export const fitsByEase = {
   'very close': [-2, 0],
@@ -21,7 +22,7 @@ export function fitOf(chestEaseMm: number): Fit {
   return fits.find((fit) => inches <= fitsByEase[fit][1]) ?? 'oversized';
 }
 
-/** Ease in mm outside of which a garment is asked about; the chest's range spans all classes of fit. */
+/** Ease in mm outside of which a garment is asked about, our own choice; the chest's range spans all classes of fit. */
 export const usualEase = {
   chest: [-2 * MM_PER_INCH, 12 * MM_PER_INCH],
   hip: [-2 * MM_PER_INCH, 12 * MM_PER_INCH],

@@ -25,7 +25,10 @@ export interface SleeveCounts {
   readonly cap: { readonly heightMm: number; readonly offMm: number } | undefined;
 }
 
-/** share of a sleeve's width that a set-in cap is level at its top; common practice, no published source */
+/**
+ * share of a sleeve's width at which a set-in cap's curve ends; common practice, no published source. What is bound off
+ * there is more, 29 to 51 in the hundred, since the curve's last steps are level too.
+ */
 const CAP_TOP_SHARE = 0.25;
 /** width of a raglan sleeve at the neck; common practice, no published source */
 const RAGLAN_TOP_MM = 30;

@@ -16,7 +16,7 @@ export interface Choices {
  * 22 to 59 in the hundred of the shoulders' stitches, one third of the cross back is in the middle of them.
  */
 const NECK_OF_CROSS_BACK = { V: 0.38, round: 0.42, square: 0.46, boat: 0.62 } as const;
-/** a quarter of the head's girth: a round neck this wide lets the head through in most bands */
+/** share of the head's girth; with it a round neck of a baby or a small child is still too narrow, and the draft says so */
 const NECK_OF_HEAD = 0.27;
 const NECK_DEPTH_OF_ARMHOLE = { V: 0.95, round: 0.42, square: 0.5, boat: 0.12 } as const;
 const BACK_NECK_OF_ARMHOLE = 0.1;

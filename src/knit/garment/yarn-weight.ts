@@ -1,6 +1,7 @@
 /**
  * Yarn weights by the gauge of stocking stitch: Craft Yarn Council, Standard Yarn Weight System; stitches in 4 inches
- * (10 cm), needles in mm. Weights 2 and 3 overlap at 23 and 24 stitches; the other neighbours do not.
+ * (10 cm), needles in mm; the thickest is worked on 12.75 mm and larger. Weights 2 and 3 overlap at 23 and 24
+ * stitches; the other neighbours do not. The least needle of weight 6 is from memory.
  */
 const table = [
   { weight: 0, name: 'lace', stitches: [33, 40], needles: [1.5, 2.25] },
@@ -10,7 +11,7 @@ const table = [
   { weight: 4, name: 'medium', stitches: [16, 20], needles: [4.5, 5.5] },
   { weight: 5, name: 'bulky', stitches: [12, 15], needles: [5.5, 8] },
   { weight: 6, name: 'super bulky', stitches: [7, 11], needles: [8, 12.75] },
-  { weight: 7, name: 'jumbo', stitches: [1, 6], needles: [12.75, 50] },
+  { weight: 7, name: 'jumbo', stitches: [1, 6], needles: [12.75, Number.POSITIVE_INFINITY] },
 ] as const;
 
 export type YarnWeight = (typeof table)[number];

@@ -20,7 +20,7 @@ const MARGIN: Readonly<Record<YarnBasis, number>> = {
   'loop length': 0.1,
 };
 
-/** Fabrics that the loop-length relation was not made for. */
+/** Fabrics that the loop-length relation was not made for; common practice, no published source. */
 const WIDER_MARGIN = 0.2;
 
 /** Yarn in one stitch of a fabric: from a weighed swatch and the ball's metres, else from the gauge. */

@@ -33,7 +33,8 @@ export type Observation =
 
 export type ObservationKind = Observation['kind'];
 
-/** A height measured by hand on fabric that gives: this share of it, and never less than so many mm. */
+/** A height measured by hand on fabric that gives: this share of it, and never less than so many mm;
+ * our own choice, no published source. */
 const HEIGHT_SHARE = 0.08;
 const HEIGHT_LEAST_MM = 10;
 

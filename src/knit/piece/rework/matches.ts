@@ -85,7 +85,8 @@ function endCount(part: PlannedPart): number {
   return last === undefined ? part.start : last.after === 0 ? last.before : last.after;
 }
 
-/** The depth of an armhole and half the sleeve's top that goes into it may differ by so much and still be sewn in. */
+/** The depth of an armhole and half the sleeve's top that goes into it may differ by so much and still be sewn in; common
+ * practice, no published source. */
 const SEWN_IN = 0.08;
 
 /** The sleeve's top is as wide as the armhole is deep on both sides together. */
