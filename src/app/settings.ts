@@ -9,8 +9,8 @@ const choices = {
   theme: ['auto', 'light', 'dark'],
   /** the thumb that taps */
   hand: ['right', 'left'],
-  /** keys, page-turner pedals and shutter buttons finish and undo rows */
-  keys: [true, false],
+  /** keys, page-turner pedals and shutter buttons finish and undo rows at once, not only once the pad has had the focus */
+  keys: [false, true],
   /** next and previous of a headset */
   headset: [true, false],
   buzz: [true, false],

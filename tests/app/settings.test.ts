@@ -9,7 +9,7 @@ it('takes stored choices, and the first of each where one is missing or unknown'
     hand: 'left',
     theme: 'auto',
     tick: true,
-    keys: true,
+    keys: false,
     rest: false,
     buzz: true,
   });

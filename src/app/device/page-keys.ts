@@ -7,9 +7,18 @@ export interface PageTurns {
   readonly back: () => void;
 }
 
-/** Listens until the returned function is called. A held key counts once; a focused field, button or sheet keeps its keys. */
-export function onPageKeys(turns: PageTurns): () => void {
+/**
+ * Listens until the returned function is called. A held key counts once; a focused field, button or sheet keeps its
+ * keys. Space and Page Down scroll a page everywhere else: they turn rows only once the pad has had the focus, unless
+ * `atOnce` (a pedal is all that she uses).
+ */
+export function onPageKeys(turns: PageTurns, atOnce: boolean): () => void {
+  let turning = atOnce || isPad(document.activeElement);
+  const focused = (event: FocusEvent): void => {
+    turning ||= isPad(event.target);
+  };
   const listen = (event: KeyboardEvent): void => {
+    if (!turning) return;
     if (event.defaultPrevented || event.repeat || event.ctrlKey || event.metaKey || event.altKey) return;
     if (keepsKey(event)) return;
     const turn = forward.has(event.key) ? turns.forward : backward.has(event.key) ? turns.back : undefined;
@@ -17,9 +26,15 @@ export function onPageKeys(turns: PageTurns): () => void {
     event.preventDefault();
     turn();
   };
+  document.addEventListener('focusin', focused);
   document.addEventListener('keydown', listen);
-  return () => document.removeEventListener('keydown', listen);
+  return () => {
+    document.removeEventListener('focusin', focused);
+    document.removeEventListener('keydown', listen);
+  };
 }
+
+const isPad = (at: EventTarget | null): boolean => at instanceof Element && at.closest('.pad') !== null;
 
 const FIELD = 'input, select, textarea, [contenteditable]';
 const PRESSED_BY_KEY = 'button, a[href], summary, [role="button"], [tabindex="0"]';

@@ -10,7 +10,7 @@ const turns = { forward: () => void finishRow(), back: () => void undoRow() };
 export function useDevices(title: string): void {
   const { keys, headset } = settings.value;
   useDevice((devices) => devices.stayAwake(), []);
-  useDevice((devices) => (keys ? devices.onPageKeys(turns) : undefined), [keys]);
+  useDevice((devices) => devices.onPageKeys(turns, keys), [keys]);
   useDevice((devices) => (headset ? devices.onHeadset(turns, title) : undefined), [headset, title]);
 }
 

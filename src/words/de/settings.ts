@@ -43,7 +43,7 @@ export const words: Translation<typeof english> = {
   while: 'Beim Stricken',
   keys: 'Tasten und Fußpedale',
   keysHint:
-    'Leertaste, Eingabe, → und Bild ab beenden eine Reihe; Rücktaste, ← und Bild auf nehmen sie zurück.',
+    'Leertaste, Eingabe, → und Bild ab beenden eine Reihe; Rücktaste, ← und Bild auf nehmen sie zurück. Aus: erst wenn „Reihe fertig“ den Fokus einer Tastatur hatte; bis dahin blättern sie.',
   headset: 'Tasten am Kopfhörer',
   headsetHint: 'Weiter beendet eine Reihe, zurück nimmt sie zurück, wo das Telefon es erlaubt.',
   rest: 'An Pausen für die Hände erinnern',

@@ -39,7 +39,8 @@ export const words = {
   voiceHint: 'As soon as the row before it is done.',
   while: 'While knitting',
   keys: 'Keys and page-turner pedals',
-  keysHint: 'Space, Enter, → and Page Down finish a row; Backspace, ← and Page Up take it back.',
+  keysHint:
+    'Space, Enter, → and Page Down finish a row; Backspace, ← and Page Up take it back. Off: only once ‘Row done’ has had a keyboard’s focus; until then they scroll.',
   headset: 'Headset buttons',
   headsetHint: 'Next finishes a row, previous takes it back, where the phone allows it.',
   rest: 'Remind me to rest my hands',
