@@ -12,6 +12,12 @@ export interface Build {
   gaugeFabric: FabricName;
   readonly patterns: Map<string, StitchPattern>;
   readonly pieces: PieceBuild[];
+  /** those of them that have stitches, in the same order */
+  readonly begun: PieceBuild[];
+  /** how many pieces are called so, or begin with these words */
+  readonly namesTaken: Map<string, number>;
+  /** more than a garment can have: what follows is not read */
+  full: boolean;
   piece: PieceBuild | undefined;
   part: PartBuild | undefined;
   /** the stitch pattern that is being defined, when one is */
@@ -60,6 +66,8 @@ export interface PieceBuild {
   readonly name: string;
   readonly makes: number;
   readonly parts: PartBuild[];
+  /** how many of its parts are called so */
+  readonly namesTaken: Map<string, number>;
   /** sets of stitches that wait for their turn */
   readonly resting: Resting[];
   readonly marks: Map<string, Mark>;

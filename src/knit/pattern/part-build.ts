@@ -4,24 +4,34 @@ import { type Build, type Mark, nextSide, type PartBuild, type PieceBuild, type 
 import { knownFabric } from './fabric-state.ts';
 
 export function newPiece(build: Build, name: string, makes: number): PieceBuild {
-  const taken = build.pieces.filter(
-    (piece) => piece.name === name || piece.name.startsWith(`${name} `),
-  ).length;
+  const taken = build.namesTaken.get(name) ?? 0;
   const piece: PieceBuild = {
     name: taken === 0 ? name : `${name} ${taken + 1}`,
     makes,
     parts: [],
+    namesTaken: new Map(),
     resting: [],
     marks: new Map(),
     stretchesSoFar: 0,
     bothSides: false,
   };
   build.pieces.push(piece);
+  for (const beginning of beginnings(piece.name)) takeName(build.namesTaken, beginning);
   build.piece = piece;
   build.part = undefined;
   build.meanwhile = [];
   build.defining = undefined;
   return piece;
+}
+
+/** 'left', 'left front', 'left front 2' of 'left front 2'. */
+const beginnings = (name: string): string[] =>
+  name.split(' ').map((_, i, words) => words.slice(0, i + 1).join(' '));
+
+function takeName(taken: Map<string, number>, name: string): number {
+  const n = (taken.get(name) ?? 0) + 1;
+  taken.set(name, n);
+  return n;
 }
 
 interface Begin {
@@ -36,11 +46,9 @@ interface Begin {
 
 export function newPart(build: Build, piece: PieceBuild, begin: Begin): PartBuild {
   const { parent } = begin;
-  const names = new Set(piece.parts.map((part) => part.name));
-  let name = begin.name;
-  for (let n = 2; names.has(name); n += 1) name = `${begin.name} ${n}`;
+  const n = takeName(piece.namesTaken, begin.name);
   const part: PartBuild = {
-    name,
+    name: n === 1 ? begin.name : `${begin.name} ${n}`,
     from: begin.from,
     firstSide: begin.firstSide,
     start: begin.live,
@@ -64,6 +72,7 @@ export function newPart(build: Build, piece: PieceBuild, begin: Begin): PartBuil
     lastEdge: undefined,
     closed: true,
   };
+  if (piece.parts.length === 0) build.begun.push(piece);
   piece.parts.push(part);
   build.part = part;
   return part;

@@ -151,6 +151,9 @@ function freshBuild(options: ReadOptions): Build {
     gaugeFabric: 'stocking',
     patterns: new Map(),
     pieces: [],
+    begun: [],
+    namesTaken: new Map(),
+    full: false,
     piece: undefined,
     part: undefined,
     defining: undefined,
@@ -250,18 +253,22 @@ function madeByLine(build: Build): Map<number, MadeByLine> {
 }
 
 function piecesOf(build: Build, lines: readonly Line[]): ReadPiece[] {
-  return build.pieces.flatMap((piece) => {
+  const indexOf = new Map<number, number>();
+  lines.forEach(({ line, lastLine }, i) => {
+    for (let at = line; at <= lastLine; at += 1) indexOf.set(at, i);
+  });
+  return build.begun.flatMap((piece) => {
     const recipe = recipeOf(build, piece);
     if (recipe === undefined) return [];
-    const used = new Set(piece.parts.flatMap((part) => part.rows.map((row) => row.line)));
-    const indices = lines.flatMap((line, i) => (usedWithin(used, line) ? [i] : []));
-    return [withPlan(recipe, indices)];
+    const used = new Set(piece.parts.flatMap((part) => part.rows.map((row) => indexOf.get(row.line) ?? -1)));
+    used.delete(-1);
+    return [
+      withPlan(
+        recipe,
+        [...used].sort((a, b) => a - b),
+      ),
+    ];
   });
-}
-
-function usedWithin(used: ReadonlySet<number>, line: Line): boolean {
-  for (let at = line.line; at <= line.lastLine; at += 1) if (used.has(at)) return true;
-  return false;
 }
 
 /** The plan is made when it is first looked at: a text that is still being typed does not wait for it. */

@@ -3,6 +3,7 @@ import type { Build } from './build.ts';
 import { closePiece } from './do-sides.ts';
 import { countDiffers, doStatement, makesRows, startMeanwhile } from './do-statement.ts';
 import type { Flow } from './flow.ts';
+import { fullNow } from './full.ts';
 import { makeOwnRow } from './make-row.ts';
 import { isDone } from './part-build.ts';
 import type { LineNotes } from './read-pattern.ts';
@@ -35,11 +36,14 @@ export function runFlow(
       line = one.line;
     }
     if (note.before === undefined && build.part && !isDone(build.part)) note.before = build.part.live;
-    if (one.is === 'own words') workOwnWords(build, one, note);
+    if (build.full) note.kind = note.kind ?? 'talk';
+    else if (one.is === 'own words') workOwnWords(build, one, note);
     else if (!used.has(i)) {
       if (one.said.statement.is === 'gauge' && gaugeGiven) note.kind = note.kind ?? 'talk';
       else workSaid(build, flow, i, used, one, note);
     }
+    const full = fullNow(build);
+    if (full) note.faults.push({ ...full, at: { line: build.line } });
     if (build.part) note.after = build.part.live;
   }
 }

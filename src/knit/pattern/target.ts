@@ -156,7 +156,7 @@ function sameLength(
 /** 'back', 'left front', 'first sleeve': the latest piece that is called so. */
 export function pieceNamed(build: Build, name: string): PieceBuild | undefined {
   const wanted = name.replace(/\b(first|1st|other|second)\b/g, '').trim();
-  const others = build.pieces.filter((piece) => piece !== build.piece && piece.parts.length > 0);
+  const others = build.begun.filter((piece) => piece !== build.piece);
   if (wanted === '' || wanted === 'piece' || wanted === 'side') return others.at(-1);
   const stem = (text: string) => text.toLowerCase().replace(/s\b/g, '');
   const latest = [...others].reverse();

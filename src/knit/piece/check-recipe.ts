@@ -4,6 +4,7 @@ import type { PartRecipe, Recipe, Section } from './recipe.ts';
 /** Beyond these a figure is a slip of the finger, not a garment. */
 export const MOST_STITCHES = 2000;
 export const MOST_ROWS = 5000;
+export const MOST_PIECES = 40;
 
 /** Everything that can be said of a recipe without knitting it: figures out of range, parts that do not join. */
 export function checkRecipe(recipe: Recipe): Fault[] {

@@ -11,6 +11,10 @@ export const words: Translation<typeof english> = {
     'Hier werden {wanted} Maschen abgekettet, {have} sind auf der Nadel. Prüfe die Zahl vor dieser Reihe.',
   'too many stitches': '{count} Maschen sind mehr, als eine Nadel fasst. Prüfe die Zahlen in dieser Zeile.',
   'too long': 'Ein Abschnitt hat höchstens {most} Reihen. Prüfe die Zahlen in dieser Zeile.',
+  'too many pieces read':
+    'Ein Strickstück hat höchstens {most} Teile. Ab hier wird nichts mehr gelesen: Kopiere den Rest als eigenes Strickstück.',
+  'too many parts begun':
+    '{piece} wird hier mehr als {most} Mal begonnen. Ab hier wird nichts mehr gelesen: Gib dem nächsten Teil eine eigene Überschrift.',
   'count contradicts':
     'Der Text nennt {stated} Maschen; nach seinen Anweisungen bleiben {found}. Eines von beiden stimmt nicht.',
   'side differs':

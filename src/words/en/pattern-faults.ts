@@ -9,6 +9,10 @@ export const words = {
     '{wanted} stitches are to be [bound off] where {have} are on the needle. Check the count before this row.',
   'too many stitches': '{count} stitches are more than a needle holds. Check the numbers in this line.',
   'too long': 'A part has at most {most} rows. Check the numbers in this line.',
+  'too many pieces read':
+    'A garment has at most {most} pieces. Nothing from here on is read: copy it as a garment of its own.',
+  'too many parts begun':
+    '{piece} is begun more than {most} times here. Nothing from here on is read: give the next piece a heading of its own.',
   'count contradicts':
     'The text says {stated} stitches; its instructions leave {found}. One of the two is wrong.',
   'side differs':
