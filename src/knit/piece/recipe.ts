@@ -18,7 +18,20 @@ export interface Recipe {
   readonly parts: readonly PartRecipe[];
 }
 
-export type PieceRole = 'back' | 'front' | 'sleeve' | 'neckband' | 'front band' | 'armhole band' | 'other';
+/** What was stored once stays readable for ever: none of these is ever taken away. */
+export const pieceRoles = [
+  'back',
+  'front',
+  'left front',
+  'right front',
+  'sleeve',
+  'neckband',
+  'front band',
+  'armhole band',
+  'other',
+] as const;
+
+export type PieceRole = (typeof pieceRoles)[number];
 
 /** A stretch worked without a break on one set of stitches. */
 export interface PartRecipe {

@@ -1,9 +1,19 @@
 import * as v from 'valibot';
 import { fabricNames } from '../../knit/fabric.ts';
-import type { Garment } from '../../knit/piece/garment.ts';
-import type { Section, Shaping } from '../../knit/piece/recipe.ts';
+import type { Gauge } from '../../knit/gauge.ts';
+import type { Garment, Swatch, Yarn } from '../../knit/piece/garment.ts';
+import {
+  type PartRecipe,
+  type PartStart,
+  pieceRoles,
+  type Recipe,
+  type Section,
+  type SectionLength,
+  type Shaping,
+} from '../../knit/piece/recipe.ts';
 import type { Step } from '../../knit/row/step.ts';
 import { stitchNames } from '../../knit/stitch.ts';
+import { shapeOf } from './shape-of.ts';
 import { stepWeight } from './step-weight.ts';
 
 /**
@@ -40,21 +50,25 @@ const until = v.strictObject({ left: count });
 /** Steps nest a few deep; a deeper one is no row that anyone could follow. */
 const stepShape = (depth: number): v.GenericSchema<unknown, Step> => {
   const plain = [v.strictObject({ work, times: count }), v.strictObject({ work, until })] as const;
-  if (depth === 0) return v.union([...plain]) as v.GenericSchema<unknown, Step>;
+  if (depth === 0) return v.union([...plain]);
   const inner = list(
     v.lazy(() => stepShape(depth - 1)),
     LIMITS.steps,
   );
-  return v.union([
-    ...plain,
-    v.strictObject({ repeat: inner, times: count }),
-    v.strictObject({ repeat: inner, until }),
-  ]) as v.GenericSchema<unknown, Step>;
+  return shapeOf<Step>()(
+    v.union([
+      ...plain,
+      v.strictObject({ repeat: inner, times: count }),
+      v.strictObject({ repeat: inner, until }),
+    ]),
+  );
 };
 
 /** No row is worked on so many stitches, nor takes so many steps: nested repeats could ask for them without end. */
 const MOST_ON_NEEDLE = 2_000;
 const HEAVIEST_ROW = 200_000;
+
+export const end = v.picklist(['bind off', 'hold', 'split'] as const);
 
 export const steps = v.pipe(
   v.array(stepShape(LIMITS.depth)),
@@ -62,101 +76,120 @@ export const steps = v.pipe(
   v.check((row) => stepWeight(row, MOST_ON_NEEDLE) <= HEAVIEST_ROW, 'an endless row'),
 );
 
-export const gauge = v.strictObject({ stitches: measure, rows: measure });
+export const gauge = shapeOf<Gauge>()(v.strictObject({ stitches: measure, rows: measure }));
 export const fabric = v.picklist(fabricNames);
 const edge = v.picklist(['right', 'left'] as const);
 const groups = list(v.strictObject({ row: count, stitches: count }));
 
-const shaping: v.GenericSchema<unknown, Shaping> = v.variant('kind', [
-  v.strictObject({
-    kind: v.literal('edge'),
-    edge: v.picklist(['right', 'left', 'both'] as const),
-    by: signedCount,
-    rows: list(count),
-    inset: count,
-    lean: v.picklist(['mirrored', 'plain'] as const),
-  }),
-  v.strictObject({ kind: v.literal('across'), row: count, by: signedCount }),
-  v.strictObject({ kind: v.literal('middle'), rows: list(count), from: count }),
-  v.strictObject({ kind: v.literal('bind off'), edge, groups }),
-  v.strictObject({ kind: v.literal('cast on'), edge, groups }),
-  v.strictObject({ kind: v.literal('turn'), edge, groups }),
-]);
+const shaping = shapeOf<Shaping>()(
+  v.variant('kind', [
+    v.strictObject({
+      kind: v.literal('edge'),
+      edge: v.picklist(['right', 'left', 'both'] as const),
+      by: signedCount,
+      rows: list(count),
+      inset: count,
+      lean: v.picklist(['mirrored', 'plain'] as const),
+    }),
+    v.strictObject({ kind: v.literal('across'), row: count, by: signedCount }),
+    v.strictObject({ kind: v.literal('middle'), rows: list(count), from: count }),
+    v.strictObject({ kind: v.literal('bind off'), edge, groups }),
+    v.strictObject({ kind: v.literal('cast on'), edge, groups }),
+    v.strictObject({ kind: v.literal('turn'), edge, groups }),
+  ]),
+);
 
 /** the pattern's own words, by row number */
 export const own = v.record(v.pipe(v.string(), v.regex(/^[1-9]\d{0,4}$/)), longText);
 
-export const sectionLength = v.strictObject({
-  id: shortText,
-  mm: v.exactOptional(height),
-  from: shortText,
-  endSide: v.exactOptional(v.picklist(['RS', 'WS'] as const)),
-  open: v.boolean(),
-});
+export const sectionLength = shapeOf<SectionLength>()(
+  v.strictObject({
+    id: shortText,
+    mm: v.exactOptional(height),
+    from: shortText,
+    endSide: v.exactOptional(v.picklist(['RS', 'WS'] as const)),
+    open: v.boolean(),
+  }),
+);
 
-export const section = v.strictObject({
-  name: shortText,
-  rows: count,
-  fabric,
-  needle: measure,
-  shaping: list(shaping),
-  words: v.exactOptional(list(steps)),
-  own: v.exactOptional(own),
-  length: v.exactOptional(sectionLength),
-  onNeedle: v.exactOptional(count),
-  measured: v.exactOptional(v.strictObject({ rowMm: measure, atMm: v.exactOptional(height) })),
-});
+export const section = shapeOf<Section>()(
+  v.strictObject({
+    name: shortText,
+    rows: count,
+    fabric,
+    needle: measure,
+    shaping: list(shaping),
+    words: v.exactOptional(list(steps)),
+    own: v.exactOptional(own),
+    length: v.exactOptional(sectionLength),
+    onNeedle: v.exactOptional(count),
+    measured: v.exactOptional(v.strictObject({ rowMm: measure, atMm: v.exactOptional(height) })),
+  }),
+);
 
-const start = v.union([
-  v.strictObject({ castOn: count }),
-  v.strictObject({ part: name, stitches: count, edge: v.picklist(['right', 'left', 'middle'] as const) }),
-  v.strictObject({ pickUp: list(v.strictObject({ along: shortText, stitches: count }), LIMITS.sections) }),
-]);
+export const start = shapeOf<PartStart>()(
+  v.union([
+    v.strictObject({ castOn: count }),
+    v.strictObject({ part: name, stitches: count, edge: v.picklist(['right', 'left', 'middle'] as const) }),
+    v.strictObject({
+      pickUp: list(
+        v.strictObject({ along: shortText, stitches: count, held: v.exactOptional(v.boolean()) }),
+        LIMITS.sections,
+      ),
+    }),
+  ]),
+);
 
-export const part = v.strictObject({
-  name,
-  from: start,
-  firstSide: v.exactOptional(v.picklist(['RS', 'WS'] as const)),
-  selvedge: v.exactOptional(v.picklist(['plain', 'slipped'] as const)),
-  sections: list(section as v.GenericSchema<unknown, Section>, LIMITS.sections),
-  end: v.picklist(['bind off', 'hold', 'split'] as const),
-});
+export const part = shapeOf<PartRecipe>()(
+  v.strictObject({
+    name,
+    from: start,
+    firstSide: v.exactOptional(v.picklist(['RS', 'WS'] as const)),
+    selvedge: v.exactOptional(v.picklist(['plain', 'slipped'] as const)),
+    sections: list(section, LIMITS.sections),
+    end,
+  }),
+);
 
-export const recipe = v.strictObject({
-  name,
-  makes: count,
-  mirrored: v.exactOptional(v.boolean()),
-  role: v.exactOptional(
-    v.picklist(['back', 'front', 'sleeve', 'neckband', 'front band', 'armhole band', 'other'] as const),
-  ),
-  gauge: v.exactOptional(gauge),
-  gauges: v.exactOptional(v.record(fabric, gauge)),
-  parts: list(part, LIMITS.parts),
-});
+export const recipe = shapeOf<Recipe>()(
+  v.strictObject({
+    name,
+    makes: count,
+    mirrored: v.exactOptional(v.boolean()),
+    role: v.exactOptional(v.picklist(pieceRoles)),
+    gauge: v.exactOptional(gauge),
+    gauges: v.exactOptional(v.record(fabric, gauge)),
+    parts: list(part, LIMITS.parts),
+  }),
+);
 
-export const swatch = v.strictObject({
-  fabric,
-  stitches: measure,
-  widthMm: measure,
-  rows: measure,
-  heightMm: measure,
-  needle: measure,
-  before: v.exactOptional(
-    v.strictObject({ stitches: measure, widthMm: measure, rows: measure, heightMm: measure }),
-  ),
-  weighed: v.exactOptional(v.strictObject({ grams: measure, stitches: measure, rows: measure })),
-});
+export const swatch = shapeOf<Swatch>()(
+  v.strictObject({
+    fabric,
+    stitches: measure,
+    widthMm: measure,
+    rows: measure,
+    heightMm: measure,
+    needle: measure,
+    before: v.exactOptional(
+      v.strictObject({ stitches: measure, widthMm: measure, rows: measure, heightMm: measure }),
+    ),
+    weighed: v.exactOptional(v.strictObject({ grams: measure, stitches: measure, rows: measure })),
+  }),
+);
 
-export const yarn = v.strictObject({
-  name: shortText,
-  fibre: v.exactOptional(shortText),
-  colour: v.exactOptional(shortText),
-  dyeLot: v.exactOptional(shortText),
-  grams: v.exactOptional(measure),
-  metres: v.exactOptional(measure),
-  balls: v.exactOptional(count),
-  strands: v.exactOptional(count),
-});
+export const yarn = shapeOf<Yarn>()(
+  v.strictObject({
+    name: shortText,
+    fibre: v.exactOptional(shortText),
+    colour: v.exactOptional(shortText),
+    dyeLot: v.exactOptional(shortText),
+    grams: v.exactOptional(measure),
+    metres: v.exactOptional(measure),
+    balls: v.exactOptional(count),
+    strands: v.exactOptional(count),
+  }),
+);
 
 /** Everything of a garment but its pieces. */
 export const garmentEntries = {
@@ -168,7 +201,6 @@ export const garmentEntries = {
   licence: v.exactOptional(shortText),
 } as const;
 
-export const garment = v.strictObject({ ...garmentEntries, pieces: list(recipe, LIMITS.parts) });
-
-/** What comes through this door is what the craft calls a garment. */
-export const asGarment = garment as v.GenericSchema<unknown, Garment>;
+export const garment = shapeOf<Garment>()(
+  v.strictObject({ ...garmentEntries, pieces: list(recipe, LIMITS.parts) }),
+);

@@ -1,11 +1,10 @@
 import * as v from 'valibot';
-import type { Swatch, Yarn } from '../../knit/piece/garment.ts';
-import type { PlannedPart, PlannedRow, PlannedSection } from '../../knit/piece/planned.ts';
-import type { PartRecipe, Recipe, Section, SectionLength } from '../../knit/piece/recipe.ts';
+import type { PlannedPart, PlannedRow, PlannedSection, ShapingMark } from '../../knit/piece/planned.ts';
 import { entryKinds, type LogEntry } from '../../progress/log.ts';
 import type { GarmentRecord, PhotoRecord, PieceRecord, PlanRecord } from '../records.ts';
 import {
   count,
+  end,
   fabric,
   garmentEntries,
   LIMITS,
@@ -14,15 +13,14 @@ import {
   own,
   part,
   recipe,
-  type section,
   sectionLength,
   shortText,
   signedCount,
+  start,
   steps,
-  type swatch,
-  type yarn,
 } from './craft-shapes.ts';
 import { jsonTrouble } from './json-guard.ts';
+import { shapeOf } from './shape-of.ts';
 
 /** The shapes of what the store keeps, on the way out of a backup and before a garment is saved. */
 
@@ -40,121 +38,121 @@ export const plainJson = v.custom<unknown>(
   'plain data',
 );
 
-const piece = v.strictObject({ id, recipe });
+const piece = shapeOf<PieceRecord>()(v.strictObject({ id, recipe }));
 
-export const garmentRecord = v.strictObject({
-  ...garmentEntries,
-  id,
-  createdAt: time,
-  changedAt: time,
-  pieces: list(piece, LIMITS.parts),
-  design: v.exactOptional(plainJson),
-  texts: v.exactOptional(v.record(id, longText)),
-  ticked: v.exactOptional(list(shortText, LIMITS.list)),
-  taken: v.exactOptional(list(v.strictObject({ piece: shortText, make: count, grams: length }), LIMITS.list)),
-  stripes: v.exactOptional(list(v.strictObject({ colour: shortText, rows: count }), LIMITS.list)),
-});
+export const garmentRecord = shapeOf<GarmentRecord>()(
+  v.strictObject({
+    ...garmentEntries,
+    id,
+    createdAt: time,
+    changedAt: time,
+    pieces: list(piece, LIMITS.parts),
+    design: v.exactOptional(plainJson),
+    texts: v.exactOptional(v.record(id, longText)),
+    ticked: v.exactOptional(list(shortText, LIMITS.list)),
+    taken: v.exactOptional(
+      list(v.strictObject({ piece: shortText, make: count, grams: length }), LIMITS.list),
+    ),
+    stripes: v.exactOptional(list(v.strictObject({ colour: shortText, rows: count }), LIMITS.list)),
+  }),
+);
 
-const shapingMark = v.strictObject({
-  kind: v.picklist(['edge', 'across', 'middle', 'bind off', 'cast on', 'turn'] as const),
-  edge: v.picklist(['right', 'left', 'across', 'middle'] as const),
-  by: signedCount,
-});
+const shapingMark = shapeOf<ShapingMark>()(
+  v.strictObject({
+    kind: v.picklist(['edge', 'across', 'middle', 'bind off', 'cast on', 'turn'] as const),
+    edge: v.picklist(['right', 'left', 'across', 'middle'] as const),
+    by: signedCount,
+  }),
+);
 
-const plannedRow = v.strictObject({
-  n: count,
-  side: v.picklist(['RS', 'WS'] as const),
-  section: count,
-  needle: measure,
-  steps,
-  before: count,
-  after: count,
-  shaping: list(shapingMark, LIMITS.sections),
-  height: length,
-});
+const plannedRow = shapeOf<PlannedRow>()(
+  v.strictObject({
+    n: count,
+    side: v.picklist(['RS', 'WS'] as const),
+    section: count,
+    needle: measure,
+    steps,
+    before: count,
+    after: count,
+    shaping: list(shapingMark, LIMITS.sections),
+    height: length,
+  }),
+);
 
-const plannedSection = v.strictObject({
-  name: shortText,
-  fabric,
-  needle: measure,
-  first: signedCount,
-  last: signedCount,
-  own: v.exactOptional(own),
-  length: v.exactOptional(sectionLength),
-  onNeedle: v.exactOptional(count),
-});
+const plannedSection = shapeOf<PlannedSection>()(
+  v.strictObject({
+    name: shortText,
+    fabric,
+    needle: measure,
+    first: signedCount,
+    last: signedCount,
+    own: v.exactOptional(own),
+    length: v.exactOptional(sectionLength),
+    onNeedle: v.exactOptional(count),
+  }),
+);
 
-const plannedPart = v.strictObject({
-  piece: shortText,
-  name: shortText,
-  from: part.entries.from,
-  end: part.entries.end,
-  setUp: steps,
-  sections: list(plannedSection, LIMITS.sections),
-  rows: list(plannedRow, LIMITS.list),
-  start: count,
-  left: count,
-  base: length,
-  offset: length,
-  cells: list(v.strictObject({ width: measure, height: measure }), LIMITS.sections),
-  parent: v.exactOptional(shortText),
-  recipe: v.exactOptional(part),
-});
+const plannedPart = shapeOf<PlannedPart>()(
+  v.strictObject({
+    piece: shortText,
+    name: shortText,
+    from: start,
+    end,
+    setUp: steps,
+    sections: list(plannedSection, LIMITS.sections),
+    rows: list(plannedRow, LIMITS.list),
+    start: count,
+    left: count,
+    base: length,
+    offset: length,
+    cells: list(v.strictObject({ width: measure, height: measure }), LIMITS.sections),
+    parent: v.exactOptional(shortText),
+    recipe: v.exactOptional(part),
+  }),
+);
 
-export const planRecord = v.strictObject({
-  id: longId,
-  garment: id,
-  piece: id,
-  part: count,
-  mirror: v.boolean(),
-  version: count,
-  plan: plannedPart,
-});
+export const planRecord = shapeOf<PlanRecord>()(
+  v.strictObject({
+    id: longId,
+    garment: id,
+    piece: id,
+    part: count,
+    mirror: v.boolean(),
+    version: count,
+    plan: plannedPart,
+  }),
+);
 
-export const logEntry = v.strictObject({
-  id: longId,
-  make: longId,
-  seq: v.pipe(count, v.minValue(1)),
-  at: time,
-  kind: v.picklist(entryKinds),
-  row: count,
-  count: v.exactOptional(count),
-  text: v.exactOptional(longText),
-  plan: v.exactOptional(longId),
-  undoes: v.exactOptional(longId),
-});
+export const logEntry = shapeOf<LogEntry>()(
+  v.strictObject({
+    id: longId,
+    make: longId,
+    seq: v.pipe(count, v.minValue(1)),
+    at: time,
+    kind: v.picklist(entryKinds),
+    row: count,
+    count: v.exactOptional(count),
+    text: v.exactOptional(longText),
+    plan: v.exactOptional(longId),
+    undoes: v.exactOptional(longId),
+  }),
+);
+
+/** As it stands in a backup. */
+type PhotoText = Omit<PhotoRecord, 'image'> & { readonly image: string };
 
 /** A photo as text: pictures of pixels only, none that could carry a script. */
-export const photoText = v.strictObject({
-  id,
-  garment: id,
-  at: time,
-  caption: v.exactOptional(longText),
-  image: v.pipe(
-    v.string(),
-    v.maxLength(12_000_000),
-    v.regex(/^data:image\/(?:png|jpeg|webp|gif|avif);base64,[A-Za-z0-9+/]*={0,2}$/),
-    v.check((text) => (text.length - text.indexOf(',') - 1) % 4 === 0, 'base64'),
-  ),
-});
-
-/** Fails to compile when a record learns a field that its shape would refuse: such a backup could not be read back. */
-type Learned<T, Shape extends v.GenericSchema> =
-  Exclude<keyof T, keyof v.InferOutput<Shape>> extends never ? true : never;
-/** @proof */
-export const learned: [
-  Learned<GarmentRecord, typeof garmentRecord>,
-  Learned<PieceRecord, typeof piece>,
-  Learned<PlanRecord, typeof planRecord>,
-  Learned<PlannedPart, typeof plannedPart>,
-  Learned<PlannedRow, typeof plannedRow>,
-  Learned<PlannedSection, typeof plannedSection>,
-  Learned<Recipe, typeof recipe>,
-  Learned<PartRecipe, typeof part>,
-  Learned<Section, typeof section>,
-  Learned<SectionLength, typeof sectionLength>,
-  Learned<Swatch, typeof swatch>,
-  Learned<Yarn, typeof yarn>,
-  Learned<LogEntry, typeof logEntry>,
-  Learned<PhotoRecord, typeof photoText>,
-] = [true, true, true, true, true, true, true, true, true, true, true, true, true, true];
+export const photoText = shapeOf<PhotoText>()(
+  v.strictObject({
+    id,
+    garment: id,
+    at: time,
+    caption: v.exactOptional(longText),
+    image: v.pipe(
+      v.string(),
+      v.maxLength(12_000_000),
+      v.regex(/^data:image\/(?:png|jpeg|webp|gif|avif);base64,[A-Za-z0-9+/]*={0,2}$/),
+      v.check((text) => (text.length - text.indexOf(',') - 1) % 4 === 0, 'base64'),
+    ),
+  }),
+);

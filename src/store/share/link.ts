@@ -3,7 +3,7 @@ import * as v from 'valibot';
 import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
 import { plan } from '../../knit/piece/plan.ts';
-import { asGarment } from '../shapes/craft-shapes.ts';
+import { garment as garmentShape } from '../shapes/craft-shapes.ts';
 
 /**
  * A garment as text for the fragment of a link: '1.' (version) and the garment's JSON, deflated, in base64url.
@@ -41,7 +41,7 @@ export function linkToGarment(text: string): Result<Garment> {
   if (version !== LINK_VERSION) return refuse(laterVersion(version));
   const json = unfold(text.slice(dot + 1));
   if (json === undefined) return refuse(damaged());
-  const read = v.safeParse(asGarment, json);
+  const read = v.safeParse(garmentShape, json);
   if (!read.success) return refuse(notGarment(read.issues[0]));
   const faults = read.output.pieces.flatMap((piece) => {
     const made = plan(piece);
