@@ -43,8 +43,21 @@ export function fits(name: FabricName, count: number): { fits: boolean; below: n
   return { fits: suits(count), below, above };
 }
 
-/** Gauge of a fabric where only that of stocking stitch is known. */
-export const assumedGauge = (name: FabricName, stocking: Gauge): Gauge => ({
-  stitches: stocking.stitches * fabrics[name].ratio.stitches,
-  rows: stocking.rows * fabrics[name].ratio.rows,
-});
+/**
+ * Gauge of a fabric where only another's is known, by the usual ratio of both to stocking stitch.
+ * @param measuredIn the fabric that `known` was counted in
+ */
+export function assumedGauge(name: FabricName, known: Gauge, measuredIn: FabricName = 'stocking'): Gauge {
+  const { stitches, rows } = known;
+  if (name === measuredIn) return { stitches, rows };
+  const [to, from] = [fabrics[name].ratio, fabrics[measuredIn].ratio];
+  return { stitches: (stitches / from.stitches) * to.stitches, rows: (rows / from.rows) * to.rows };
+}
+
+/** The same cloth: turned over, or with one stitch more at its edge. The gauge of the one is that of the other. */
+export const sameCloth = (a: FabricName, b: FabricName): boolean => (cloth[a] ?? a) === (cloth[b] ?? b);
+
+const cloth: Partial<Readonly<Record<FabricName, FabricName>>> = {
+  'reverse stocking': 'stocking',
+  'rib 1x1 matched': 'rib 1x1',
+};

@@ -1,5 +1,6 @@
 /** A screen's words: add `en/<screen>.ts` and `de/<screen>.ts`, and a line here. */
 export const otherCatalogues = {
+  gauge: { en: () => import('./en/gauge.ts'), de: () => import('./de/gauge.ts') },
   garment: { en: () => import('./en/garment.ts'), de: () => import('./de/garment.ts') },
   settings: { en: () => import('./en/settings.ts'), de: () => import('./de/settings.ts') },
   editor: { en: () => import('./en/editor.ts'), de: () => import('./de/editor.ts') },

@@ -1,6 +1,8 @@
 import { type Fault, fault } from '../../knit/fault.ts';
-import type { Gauge } from '../../knit/gauge.ts';
+import type { MeasuredGauge } from '../../knit/measured-gauge.ts';
 import type { GaugeForm, PieceForm, Typed } from '../../knit/piece/form/form.ts';
+import type { MainFabric } from '../../knit/piece/form/fresh.ts';
+import { readGauge } from '../../knit/piece/form/gauge-form.ts';
 import { readDecimal, readWhole } from '../../knit/piece/form/number.ts';
 import { recipeToForm } from '../../knit/piece/form/write-piece.ts';
 import type { Yarn } from '../../knit/piece/garment.ts';
@@ -35,25 +37,28 @@ export interface YarnForm {
 }
 
 const blankYarn: YarnForm = { name: '', fibre: '', colour: '', dyeLot: '', grams: '', metres: '', balls: '' };
-const blankGauge: GaugeForm = { stitches: '', rows: '' };
+const blankGauge = (needle: Typed): GaugeForm => ({ stitches: '', rows: '', fabric: 'stocking', needle });
+const USUAL_NEEDLE: Typed = '4';
 
 export const blankGarment: GarmentForm = {
   name: '',
   notes: '',
   yarn: blankYarn,
-  gauge: blankGauge,
-  needle: '4',
+  gauge: blankGauge(USUAL_NEEDLE),
+  needle: USUAL_NEEDLE,
   pieces: [],
 };
 
 export function garmentToForm(garment: GarmentRecord): GarmentForm {
   const pieces = garment.pieces.map(({ id, recipe }) => ({ id, form: recipeToForm(recipe) }));
+  const gauge = pieces.find(({ form }) => form.gauge)?.form.gauge;
+  const needle = gauge?.needle ?? commonNeedle(pieces) ?? USUAL_NEEDLE;
   return {
     name: garment.name,
     notes: garment.notes ?? '',
     yarn: yarnToForm(garment.yarns?.[0]),
-    gauge: pieces.find(({ form }) => form.gauge)?.form.gauge ?? blankGauge,
-    needle: commonNeedle(pieces) ?? blankGarment.needle,
+    gauge: gauge ?? blankGauge(needle),
+    needle,
     pieces,
   };
 }
@@ -91,20 +96,33 @@ export function withGauge(form: GarmentForm, gauge: GaugeForm): GarmentForm {
   return { ...form, gauge, pieces };
 }
 
+/** The needle that the tension was measured with is the one that new sections begin with. */
+export const withNeedle = (form: GarmentForm, needle: Typed): GarmentForm => ({
+  ...withGauge(form, { ...form.gauge, needle }),
+  needle,
+});
+
+/** What new pieces and sections begin in: the fabric and needle of the tension. */
+export const mainOf = ({ gauge, needle }: Pick<GarmentForm, 'gauge' | 'needle'>): MainFabric => ({
+  fabric: gauge.fabric ?? 'stocking',
+  needle,
+});
+
 /** The piece with the gauge, or with none where the fields are blank. */
 export function gaugedAs(piece: PieceForm, gauge: GaugeForm): PieceForm {
   const { gauge: _, ...rest } = piece;
   return isBlankGauge(gauge) ? rest : { ...rest, gauge };
 }
 
-const sameGauge = (a: GaugeForm, b: GaugeForm): boolean => a.stitches === b.stitches && a.rows === b.rows;
+const sameGauge = (a: GaugeForm, b: GaugeForm): boolean =>
+  a.stitches === b.stitches && a.rows === b.rows && a.fabric === b.fabric && a.needle === b.needle;
 const isBlankGauge = (gauge: GaugeForm): boolean => gauge.stitches.trim() === '' && gauge.rows.trim() === '';
 
 export interface GarmentRead {
   readonly name: string;
   readonly notes: string | undefined;
   readonly yarn: Yarn | undefined;
-  readonly gauge: Gauge | undefined;
+  readonly gauge: MeasuredGauge | undefined;
   /** with `at.field`: 'name', 'gauge rows', 'needle', 'yarn grams' ... */
   readonly faults: readonly Fault[];
 }
@@ -116,12 +134,7 @@ export function readGarment(form: GarmentForm): GarmentRead {
   const name = form.name.trim();
   if (name === '') report(fault('no name', 'Give it a name.', {}, { field: 'name' }));
   readDecimal(form.needle, { field: 'needle' }, report);
-  const gauge = isBlankGauge(form.gauge)
-    ? undefined
-    : {
-        stitches: readDecimal(form.gauge.stitches, { field: 'gauge stitches' }, report),
-        rows: readDecimal(form.gauge.rows, { field: 'gauge rows' }, report),
-      };
+  const gauge = isBlankGauge(form.gauge) ? undefined : readGauge(form.gauge, {}, report);
   return {
     name,
     notes: form.notes.trim() === '' ? undefined : form.notes,

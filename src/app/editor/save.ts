@@ -1,4 +1,7 @@
 import { checkPiece } from '../../knit/piece/form/check.ts';
+import type { PieceForm } from '../../knit/piece/form/form.ts';
+import { readGauge } from '../../knit/piece/form/gauge-form.ts';
+import type { Recipe } from '../../knit/piece/recipe.ts';
 import type { GarmentRecord, PieceRecord, PlanRecord } from '../../store/records.ts';
 import { planRecords } from '../plan-records.ts';
 import { type GarmentForm, type GarmentRead, type PieceEntry, readGarment } from './garment-form.ts';
@@ -82,7 +85,15 @@ function record(
 const strandsOf = (yarn: { readonly strands?: number } | undefined) =>
   yarn?.strands === undefined ? {} : { strands: yarn.strands };
 
-const renamed = (piece: PieceRecord, entry: PieceEntry): PieceRecord => {
-  const name = entry.form.name.trim() === '' ? piece.recipe.name : entry.form.name;
-  return { id: piece.id, recipe: { ...piece.recipe, name } };
-};
+/** Beside its name a begun piece takes what its tension was measured in: that changes no row. */
+function renamed(piece: PieceRecord, entry: PieceEntry): PieceRecord {
+  const { recipe } = piece;
+  const name = entry.form.name.trim() === '' ? recipe.name : entry.form.name;
+  return { id: piece.id, recipe: { ...recipe, name, ...namedGauge(recipe, entry.form) } };
+}
+
+function namedGauge({ gauge }: Recipe, form: PieceForm): Pick<Recipe, 'gauge'> {
+  const typed = form.gauge && readGauge(form.gauge, {}, () => undefined);
+  const same = gauge && typed && gauge.stitches === typed.stitches && gauge.rows === typed.rows;
+  return same && gauge.fabric === undefined && typed.fabric !== undefined ? { gauge: typed } : {};
+}

@@ -1,10 +1,43 @@
-import { assumedGauge, type FabricName } from '../fabric.ts';
+import { assumedGauge, type FabricName, sameCloth } from '../fabric.ts';
 import type { Gauge } from '../gauge.ts';
+import { fabricOfGauge } from '../measured-gauge.ts';
 import type { Recipe } from './recipe.ts';
 
-/** Used only for the proportions of drawings while no gauge is given: a usual light-to-medium yarn. */
+/** Used only for the proportions of drawings while no gauge is given: a usual light-to-medium yarn in stocking stitch. */
 const UNKNOWN_GAUGE: Gauge = { stitches: 21, rows: 28 };
 
-/** Gauge of a fabric in a piece: swatched, or assumed from the main one. */
-export const gaugeOf = (recipe: Pick<Recipe, 'gauge' | 'gauges'>, fabric: FabricName): Gauge =>
-  recipe.gauges?.[fabric] ?? assumedGauge(fabric, recipe.gauge ?? UNKNOWN_GAUGE);
+type Gauged = Pick<Recipe, 'gauge' | 'gauges'>;
+
+/** Gauge of a fabric in a piece: measured in that fabric, else guessed from the one that was measured. */
+export function gaugeOf(recipe: Gauged, fabric: FabricName): Gauge {
+  const own = measuredIn(recipe, fabric);
+  if (own) return own;
+  const { gauge = UNKNOWN_GAUGE } = recipe;
+  return assumedGauge(fabric, gauge, fabricOfGauge(gauge));
+}
+
+function measuredIn({ gauge, gauges }: Gauged, fabric: FabricName): Gauge | undefined {
+  if (gauge?.fabric === fabric) return gauge;
+  return gauges?.[fabric];
+}
+
+/** A fabric whose gauge nobody measured, and the fabric that its figure was guessed from. */
+export interface Guess {
+  readonly fabric: FabricName;
+  readonly from: FabricName;
+}
+
+/** Every fabric of the pieces whose figure is guessed; none where no tension is known at all. */
+export function guessesIn(pieces: readonly Recipe[]): Guess[] {
+  const found = new Map<string, Guess>();
+  for (const piece of pieces) {
+    const { gauge } = piece;
+    if (!gauge) continue;
+    const from = fabricOfGauge(gauge);
+    for (const { fabric } of piece.parts.flatMap((part) => part.sections)) {
+      if (sameCloth(fabric, from) || measuredIn(piece, fabric)) continue;
+      found.set(`${fabric} ${from}`, { fabric, from });
+    }
+  }
+  return [...found.values()];
+}

@@ -1,5 +1,6 @@
 import type { FabricName } from '../fabric.ts';
 import type { Gauge } from '../gauge.ts';
+import type { MeasuredGauge } from '../measured-gauge.ts';
 import type { Side, Step } from '../row/step.ts';
 
 /** What a piece is, in stitches and rows: small, editable, sharable. */
@@ -11,8 +12,8 @@ export interface Recipe {
   readonly mirrored?: boolean;
   /** what it is in the garment; making up and yarn read it, a plan does not need it */
   readonly role?: PieceRole;
-  /** gauge of the main fabric; gives heights and widths to drawings */
-  readonly gauge?: Gauge;
+  /** the tension as it was measured, most often of the main fabric; gives heights and widths to drawings */
+  readonly gauge?: MeasuredGauge;
   /** gauges of other fabrics, where they were swatched */
   readonly gauges?: Partial<Readonly<Record<FabricName, Gauge>>>;
   readonly parts: readonly PartRecipe[];

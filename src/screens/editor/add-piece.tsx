@@ -1,5 +1,5 @@
 import { change, garmentFaults } from '../../app/editor/editor.ts';
-import { type GarmentForm, gaugedAs, readGarment } from '../../app/editor/garment-form.ts';
+import { type GarmentForm, gaugedAs, mainOf, readGarment } from '../../app/editor/garment-form.ts';
 import { newPieceId } from '../../app/editor/ids.ts';
 import { goTo } from '../../app/navigate.ts';
 import type { PieceForm } from '../../knit/piece/form/form.ts';
@@ -56,7 +56,7 @@ export function AddPiece({ form, home }: { readonly form: GarmentForm; readonly 
   };
   const addEmpty = () => {
     const id = newPieceId();
-    const piece = gaugedAs(freshPiece(say('editor.newPiece'), names, form.needle), form.gauge);
+    const piece = gaugedAs(freshPiece(say('editor.newPiece'), names, mainOf(form)), form.gauge);
     change((old) => ({ ...old, pieces: [...old.pieces, { id, form: piece }] }), 'added');
     goTo(`${home}?piece=${id}`);
   };

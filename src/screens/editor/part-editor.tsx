@@ -1,4 +1,5 @@
 import { garmentForm } from '../../app/editor/editor.ts';
+import { blankGarment, mainOf } from '../../app/editor/garment-form.ts';
 import type { PieceCheck } from '../../knit/piece/form/check.ts';
 import {
   duplicatePart,
@@ -36,7 +37,7 @@ export function PartEditor({ piece, form, index, part, check }: PartEditorProps)
   const count = check.counts[index];
   const heading = `${placeId(index)}-name`;
   const addSection = () => {
-    const section = freshSection(part, garmentForm.value?.needle ?? '');
+    const section = freshSection(part, mainOf(garmentForm.value ?? blankGarment));
     const add = (old: PieceForm) =>
       withPart(old, index, (p) => ({ ...p, sections: [...p.sections, section] }));
     changePiece(piece, add, 'added', `${index} section ${part.sections.length} added`);

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { fabricNames } from '../../knit/fabric.ts';
 import type { Gauge } from '../../knit/gauge.ts';
+import type { MeasuredGauge } from '../../knit/measured-gauge.ts';
 import type { Garment, Swatch, Yarn } from '../../knit/piece/garment.ts';
 import {
   type PartRecipe,
@@ -78,6 +79,14 @@ export const steps = v.pipe(
 
 export const gauge = shapeOf<Gauge>()(v.strictObject({ stitches: measure, rows: measure }));
 export const fabric = v.picklist(fabricNames);
+const measuredGauge = shapeOf<MeasuredGauge>()(
+  v.strictObject({
+    stitches: measure,
+    rows: measure,
+    fabric: v.exactOptional(fabric),
+    needle: v.exactOptional(measure),
+  }),
+);
 const edge = v.picklist(['right', 'left'] as const);
 const groups = list(v.strictObject({ row: count, stitches: count }));
 
@@ -157,7 +166,7 @@ export const recipe = shapeOf<Recipe>()(
     makes: count,
     mirrored: v.exactOptional(v.boolean()),
     role: v.exactOptional(v.picklist(pieceRoles)),
-    gauge: v.exactOptional(gauge),
+    gauge: v.exactOptional(measuredGauge),
     gauges: v.exactOptional(v.record(fabric, gauge)),
     parts: list(part, LIMITS.parts),
   }),

@@ -22,6 +22,10 @@ export interface PieceForm {
 export interface GaugeForm {
   readonly stitches: Typed;
   readonly rows: Typed;
+  /** what it was measured in; absent only where nobody was asked */
+  readonly fabric?: FabricName;
+  /** mm */
+  readonly needle?: Typed;
 }
 
 export interface PartForm {

@@ -1,17 +1,25 @@
-import type { PartForm, PieceForm, SectionForm, ShapingForm } from './form.ts';
+import type { FabricName } from '../../fabric.ts';
+import type { PartForm, PieceForm, SectionForm, ShapingForm, Typed } from './form.ts';
 import { freeName } from './list.ts';
 
 /** What a new entry begins with: what was used last, and the commonest way of the trade. */
 
+/** What sections begin in unless one goes on from another: what the tension was measured in. */
+export interface MainFabric {
+  readonly fabric: FabricName;
+  /** mm */
+  readonly needle: Typed;
+}
+
 /** After a rib comes the main fabric on its own needle; after anything else, more of the same. */
-export function freshSection(part: PartForm | undefined, needle: string): SectionForm {
+export function freshSection(part: PartForm | undefined, main: MainFabric): SectionForm {
   const last = part?.sections.at(-1);
   const goesOn = last !== undefined && !last.fabric.startsWith('rib');
   return {
     name: '',
     rows: '',
-    fabric: goesOn ? last.fabric : 'stocking',
-    needle: goesOn ? last.needle : needle,
+    fabric: goesOn ? last.fabric : main.fabric,
+    needle: goesOn ? last.needle : main.needle,
     shaping: [],
   };
 }
@@ -50,8 +58,8 @@ export const freshPart = (piece: PieceForm, wanted: string): PartForm => ({
 });
 
 /** A piece of one part that bears the piece's name. */
-export const freshPiece = (wanted: string, taken: readonly string[], needle: string): PieceForm => {
+export const freshPiece = (wanted: string, taken: readonly string[], main: MainFabric): PieceForm => {
   const name = freeName(wanted, taken);
   const part: PartForm = { name, start: { kind: 'cast on', stitches: '' }, sections: [], end: 'bind off' };
-  return { name, makes: '1', parts: [{ ...part, sections: [freshSection(undefined, needle)] }] };
+  return { name, makes: '1', parts: [{ ...part, sections: [freshSection(undefined, main)] }] };
 };

@@ -3,6 +3,7 @@ import type { Side } from '../../row/step.ts';
 import type { PartRecipe, PartStart, Recipe, Section } from '../recipe.ts';
 import { firstSides, sideOfRow } from '../sides.ts';
 import type { PartForm, PieceForm, SectionForm, StartForm } from './form.ts';
+import { readGauge } from './gauge-form.ts';
 import { type Report, readDecimal, readWhole } from './number.ts';
 import { readShaping } from './read-shaping.ts';
 
@@ -20,10 +21,7 @@ export function readPiece(form: PieceForm): ReadPiece {
   const piece: Where = { piece: form.name };
   named(form.name, { ...piece, field: 'name' }, report);
   const makes = readWhole(form.makes, { ...piece, field: 'makes' }, report, 1);
-  const gauge = form.gauge && {
-    stitches: readDecimal(form.gauge.stitches, { ...piece, field: 'gauge stitches' }, report),
-    rows: readDecimal(form.gauge.rows, { ...piece, field: 'gauge rows' }, report),
-  };
+  const gauge = form.gauge && readGauge(form.gauge, piece, report);
   const recipe: Recipe = {
     name: form.name,
     makes,

@@ -1,5 +1,6 @@
-import { fits } from '../../fabric.ts';
+import { assumedGauge, fits } from '../../fabric.ts';
 import type { Gauge } from '../../gauge.ts';
+import { fabricOfGauge, type MeasuredGauge } from '../../measured-gauge.ts';
 
 /** Sizes of our own, those of a roomy medium adult; common practice, no published source. */
 const mm = {
@@ -18,10 +19,11 @@ const mm = {
 /** Stitches and rows of the starters, in agreement with each other. */
 export type StarterSizes = ReturnType<typeof starterSizes>;
 
-export function starterSizes(gauge: Gauge) {
+export function starterSizes(gauge: MeasuredGauge) {
   const stitches = (width: number) => (width * gauge.stitches) / 100;
   /** rows come in pairs, so that each section begins on an RS row */
-  const rows = (height: number) => Math.max(2, 2 * Math.round((height * gauge.rows) / 200));
+  const rows = (height: number, of: Gauge = gauge) => Math.max(2, 2 * Math.round((height * of.rows) / 200));
+  const rib = assumedGauge('rib 2x2', gauge, fabricOfGauge(gauge));
   const ribbed = (width: number) => {
     const { below, above } = fits('rib 2x2', Math.round(stitches(width)));
     const edged = (count: number) => (count % 4 === 2 ? count : count + 2);
@@ -51,9 +53,9 @@ export function starterSizes(gauge: Gauge) {
     steps,
     cuff,
     sleeveTop,
-    ribRows: rows(mm.rib),
+    ribRows: rows(mm.rib, rib),
     bodyRows: rows(mm.body),
     sleeveRows: rows(mm.sleeve),
-    bandRows: rows(mm.band),
+    bandRows: rows(mm.band, rib),
   };
 }

@@ -1,4 +1,5 @@
-import type { Gauge } from '../../gauge.ts';
+import type { FabricName } from '../../fabric.ts';
+import { fabricOfGauge, type MeasuredGauge } from '../../measured-gauge.ts';
 import { taper } from '../../shape/taper.ts';
 import type { PartRecipe, Recipe, Section, Shaping } from '../recipe.ts';
 import type { PieceForm } from './form.ts';
@@ -31,7 +32,7 @@ export interface StarterWords {
 }
 
 export interface StarterWish {
-  readonly gauge: Gauge;
+  readonly gauge: MeasuredGauge;
   /** needle of the main fabric, mm; ribs take one half a millimetre thinner */
   readonly needle: number;
   readonly words: StarterWords;
@@ -43,17 +44,25 @@ export function starter(name: StarterName, wish: StarterWish): PieceForm {
   return recipeToForm({ ...make(sizes, wish), gauge: wish.gauge });
 }
 
-const section = (name: string, rows: number, needle: number, shaping: readonly Shaping[] = []): Section => ({
-  name,
-  rows,
-  fabric: 'stocking',
-  needle,
-  shaping,
-});
+const section = (
+  name: string,
+  rows: number,
+  { gauge, needle }: StarterWish,
+  shaping: readonly Shaping[] = [],
+): Section => ({ name, rows, fabric: mainFabric(gauge), needle, shaping });
+
+/** A rib that is the same at both ends asks for an odd count, which a body with a neck in its middle has not. */
+const mainFabric = (gauge: MeasuredGauge): FabricName => {
+  const fabric = fabricOfGauge(gauge);
+  return fabric === 'rib 1x1 matched' ? 'rib 1x1' : fabric;
+};
 
 const ribbing = (name: string, rows: number, needle: number): Section => ({
-  ...section(name, rows, ribNeedle(needle)),
+  name,
+  rows,
   fabric: 'rib 2x2',
+  needle: ribNeedle(needle),
+  shaping: [],
 });
 
 const ribNeedle = (needle: number): number => Math.max(2, needle - 0.5);
@@ -78,27 +87,28 @@ function slope(s: StarterSizes, edge: 'right' | 'left', first: number, turns: nu
   return { kind: 'bind off', edge, groups };
 }
 
-function lower(s: StarterSizes, { needle, words }: StarterWish): readonly Section[] {
-  return [ribbing(words.rib, s.ribRows, needle), section(words.body, s.bodyRows, needle)];
+function lower(s: StarterSizes, wish: StarterWish): readonly Section[] {
+  const { needle, words } = wish;
+  return [ribbing(words.rib, s.ribRows, needle), section(words.body, s.bodyRows, wish)];
 }
 
 function back(s: StarterSizes, wish: StarterWish): Recipe {
-  const { words, needle } = wish;
+  const { words } = wish;
   const shoulders = [slope(s, 'right', 1, s.steps), slope(s, 'left', 2, s.steps)];
   const sections = [
     ...lower(s, wish),
-    section(words.armholes, s.armholeRows, needle, armhole(s)),
-    section(words.shoulders, 2 * s.steps, needle, shoulders),
+    section(words.armholes, s.armholeRows, wish, armhole(s)),
+    section(words.shoulders, 2 * s.steps, wish, shoulders),
   ];
   return piece(words.back, [{ name: words.back, from: { castOn: s.width }, sections, end: 'hold' }]);
 }
 
 function front(s: StarterSizes, wish: StarterWish): Recipe {
-  const { words, needle } = wish;
+  const { words } = wish;
   const body: PartRecipe = {
     name: words.body,
     from: { castOn: s.width },
-    sections: [...lower(s, wish), section(words.armholes, s.shapedRows, needle, armhole(s))],
+    sections: [...lower(s, wish), section(words.armholes, s.shapedRows, wish, armhole(s))],
     end: 'split',
   };
   // as worn: with the right side facing, the left shoulder lies at the right edge
@@ -109,12 +119,8 @@ function front(s: StarterSizes, wish: StarterWish): Recipe {
   ]);
 }
 
-function shoulder(
-  s: StarterSizes,
-  { words, needle }: StarterWish,
-  name: string,
-  edge: 'right' | 'left',
-): PartRecipe {
+function shoulder(s: StarterSizes, wish: StarterWish, name: string, edge: 'right' | 'left'): PartRecipe {
+  const { words } = wish;
   const rows = shapedRows(s.neckRows, s.backNeck / 2, 1);
   const neckEdge = edge === 'right' ? 'left' : 'right';
   // the last step is what the closing bind-off takes, so one turn less; the left edge needs a row more for its turn
@@ -125,22 +131,23 @@ function shoulder(
     from: { part: words.body, stitches: s.top / 2, edge },
     firstSide: 'RS',
     sections: [
-      section(words.neck, s.neckRows, needle, [
+      section(words.neck, s.neckRows, wish, [
         { kind: 'edge', edge: neckEdge, by: -1, rows, inset: 2, lean: 'mirrored' },
       ]),
-      section(words.shoulders, slopeRows, needle, [slope(s, edge, first, turns)]),
+      section(words.shoulders, slopeRows, wish, [slope(s, edge, first, turns)]),
     ],
     end: 'bind off',
   };
 }
 
-function sleeve(s: StarterSizes, { words, needle }: StarterWish): Recipe {
+function sleeve(s: StarterSizes, wish: StarterWish): Recipe {
+  const { words, needle } = wish;
   const times = (s.sleeveTop - s.cuff) / 2;
   const rows = shapedRows(s.sleeveRows - 6, times, 5);
   const widening: Shaping = { kind: 'edge', edge: 'both', by: 1, rows, inset: 2, lean: 'mirrored' };
   const sections = [
     ribbing(words.cuff, s.ribRows, needle),
-    section(words.sleeve, s.sleeveRows, needle, [widening]),
+    section(words.sleeve, s.sleeveRows, wish, [widening]),
   ];
   return piece(
     words.sleeve,

@@ -1,7 +1,8 @@
 import type { Side } from '../../row/step.ts';
 import type { PartRecipe, PartStart, Recipe, Section } from '../recipe.ts';
 import { firstSides, sideOfRow } from '../sides.ts';
-import type { GaugeForm, PartForm, PieceForm, SectionForm, StartForm } from './form.ts';
+import type { PartForm, PieceForm, SectionForm, StartForm } from './form.ts';
+import { writeGauge } from './gauge-form.ts';
 import { writeShapings } from './write-shaping.ts';
 
 /** The form that stands for a recipe; `formToRecipe` gives the same recipe back. */
@@ -17,11 +18,6 @@ export function recipeToForm(recipe: Recipe): PieceForm {
     parts: recipe.parts.map((part, i) => writePart(part, sides[i] ?? 'RS')),
   };
 }
-
-export const writeGauge = (gauge: { stitches: number; rows: number }): GaugeForm => ({
-  stitches: String(gauge.stitches),
-  rows: String(gauge.rows),
-});
 
 function writePart(part: PartRecipe, side: Side): PartForm {
   const { name, firstSide, selvedge, end } = part;

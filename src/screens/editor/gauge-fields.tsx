@@ -1,0 +1,61 @@
+import { change, garmentFaults } from '../../app/editor/editor.ts';
+import { type GarmentForm, withGauge, withNeedle } from '../../app/editor/garment-form.ts';
+import { type FabricName, fabricNames } from '../../knit/fabric.ts';
+import { readPiece } from '../../knit/piece/form/read-piece.ts';
+import { SelectField } from '../../ui/field/select-field.tsx';
+import { saysFabric } from '../../words/craft.ts';
+import { say } from '../../words/say.ts';
+import { Guesses } from '../guesses.tsx';
+import { saysGarmentFault } from './says-here.ts';
+import { TypedNumber } from './typed-number.tsx';
+
+/** The tension with what it was measured in: the same counts make another size in another fabric. */
+export function GaugeFields({ form }: { readonly form: GarmentForm }) {
+  const faults = garmentFaults.value;
+  const { gauge } = form;
+  const count = (field: 'stitches' | 'rows') => (typed: string) =>
+    change((old) => withGauge(old, { ...old.gauge, [field]: typed }), field, `gauge ${field}`);
+  const measuredIn = (fabric: FabricName | '') =>
+    fabric !== '' && change((old) => withGauge(old, { ...old.gauge, fabric }), 'fabric', 'gauge fabric');
+  const fabrics = fabricNames.map((value) => ({ value, label: saysFabric(value) }));
+  const unsaid = gauge.fabric === undefined ? [{ value: '' as const, label: say('gauge.unsaid') }] : [];
+  return (
+    <fieldset class="edit-group" aria-describedby="edit-gauge-hint">
+      <legend>{say('editor.gauge')}</legend>
+      <p class="field-hint" id="edit-gauge-hint">
+        {say('editor.gaugeHint')}
+      </p>
+      <SelectField<FabricName | ''>
+        label={say('gauge.measuredIn')}
+        value={gauge.fabric ?? ''}
+        options={[...unsaid, ...fabrics]}
+        onChange={measuredIn}
+      />
+      <TypedNumber
+        label={say('editor.needle')}
+        hint={say('editor.needleHint')}
+        typed={form.needle}
+        decimals
+        error={saysGarmentFault(faults, 'needle')}
+        onTyped={(typed) => change((old) => withNeedle(old, typed), 'needle', 'garment needle')}
+      />
+      <div class="edit-pair">
+        <TypedNumber
+          label={say('editor.gaugeStitches')}
+          typed={gauge.stitches}
+          decimals
+          error={saysGarmentFault(faults, 'gauge stitches')}
+          onTyped={count('stitches')}
+        />
+        <TypedNumber
+          label={say('editor.gaugeRows')}
+          typed={gauge.rows}
+          decimals
+          error={saysGarmentFault(faults, 'gauge rows')}
+          onTyped={count('rows')}
+        />
+      </div>
+      <Guesses pieces={form.pieces.map((entry) => readPiece(entry.form).recipe)} />
+    </fieldset>
+  );
+}
