@@ -1,23 +1,29 @@
 import { describe, expect, it } from 'vitest';
 import { sampleGarment } from '../../src/knit/garment/sample.ts';
+import { startingDesign } from '../../src/knit/garment/start.ts';
 import { yarnFor } from '../../src/knit/index.ts';
 import { loopLengthMm, MUNDEN_KS } from '../../src/knit/yarn/loop-length.ts';
+import { bodyOf, drafted, inch, perInch } from './drafted.ts';
 
 const METRES_PER_YARD = 0.9144; // international yard and pound agreement, 1959
 
 describe('loop length of plain knitted fabric (D. L. Munden, J. Textile Inst. 50, 1959, T448–T471; constants from memory)', () => {
-  it('20 stitches and 28 rows in 10 cm take about 1.9 cm a stitch', () => {
-    expect(loopLengthMm({ stitches: 20, rows: 28 }) / 10).toBeCloseTo(1.9, 0);
-    expect(loopLengthMm({ stitches: 20, rows: 28 }, 'dry relaxed') / 10).toBeGreaterThan(1.8);
-    expect(loopLengthMm({ stitches: 20, rows: 28 }) / 10).toBeLessThan(2.0);
+  it('20 stitches and 28 rows in 10 cm take 1.84 cm a stitch dry relaxed and 1.96 wet relaxed: √(19.0 / 5.6) and √(21.6 / 5.6)', () => {
+    expect(loopLengthMm({ stitches: 20, rows: 28 }, 'dry relaxed') / 10).toBeCloseTo(1.842, 3);
+    expect(loopLengthMm({ stitches: 20, rows: 28 }) / 10).toBeCloseTo(1.964, 3);
   });
 
-  it('agrees with courses = Kc / l and wales = Kw / l: Kc 5.3 and Kw 4.1 multiply to Ks 21.6, 5.0 and 3.8 to 19.0', () => {
-    expect(5.3 * 4.1).toBeCloseTo(MUNDEN_KS['wet relaxed'], 0);
-    expect(5.0 * 3.8).toBeCloseTo(MUNDEN_KS['dry relaxed'], 0);
+  it('agrees to 1 in 100 with courses = Kc / l and wales = Kw / l: Kc 5.3 and Kw 4.1 wet relaxed, 5.0 and 3.8 dry', () => {
+    expect(Math.abs((5.3 * 4.1) / MUNDEN_KS['wet relaxed'] - 1)).toBeLessThan(0.01);
+    expect(Math.abs((5.0 * 3.8) / MUNDEN_KS['dry relaxed'] - 1)).toBeLessThan(0.01);
     const lengthCm = 1.5;
     const gauge = { stitches: (4.1 / lengthCm) * 10, rows: (5.3 / lengthCm) * 10 };
-    expect(loopLengthMm(gauge) / 10).toBeCloseTo(lengthCm, 1);
+    expect(loopLengthMm(gauge) / 10 / lengthCm).toBeCloseTo(1, 2);
+  });
+
+  it('a washed fabric is denser than a dry one and not as dense as one relaxed fully: 5.5 and 4.2 (GATE 2015, textile engineering)', () => {
+    expect(MUNDEN_KS['wet relaxed']).toBeGreaterThan(MUNDEN_KS['dry relaxed']);
+    expect(MUNDEN_KS['wet relaxed']).toBeLessThan(5.5 * 4.2);
   });
 
   it('half as dense a fabric has stitches √2 times as long', () => {
@@ -71,6 +77,52 @@ describe('yards for an adult sweater (Knitting & Crocheting All-in-One For Dummi
     if (!need.ok) throw new Error(need.faults[0]?.sentence);
     return need.value.metres / METRES_PER_YARD;
   }
+});
+
+/*
+ * Patterns in stocking stitch that print gauge, chest, length and yards, as their pages give them: Josh Bennett, Men's
+ * Striped Cardigan, 2009 (7, 9 and 10 skeins of 185 yards; its M asks for as much as its XL and is left out); Cathy
+ * Payson, My Go To Knit Cardigan, 2018; Megan Goodacre, Comfy Drop Shoulder Sweater, 2015. What they do not print is
+ * the standard body's.
+ */
+describe('yarn to buy for garments in print', () => {
+  const bennett = { kind: 'cardigan', armhole: 'set-in', table: 'men', gauge: [18, 24] } as const;
+  const payson = { kind: 'cardigan', armhole: 'drop', table: 'women', gauge: [18, 26] } as const;
+  const goodacre = { kind: 'pullover', armhole: 'drop', table: 'women', gauge: [22, 32] } as const;
+  const garments = [
+    { name: 'Bennett, S', ...bennett, size: 'S', chest: 40, length: 25, sleeve: 21, yards: 1295 },
+    { name: 'Bennett, L', ...bennett, size: 'L', chest: 44, length: 27, sleeve: 23, yards: 1665 },
+    { name: 'Bennett, XL', ...bennett, size: 'XL', chest: 46, length: 28, sleeve: 24, yards: 1850 },
+    { name: 'Payson, smallest', ...payson, size: 'L', chest: 50.5, length: 28, yards: 1386 },
+    { name: 'Payson, largest', ...payson, size: '3X', chest: 59.5, length: 30.5, yards: 1584 },
+    { name: 'Goodacre, smallest', ...goodacre, size: 'S', chest: 36.75, length: 23.5, yards: 1450 },
+    { name: 'Goodacre, largest', ...goodacre, size: '5X', chest: 68.75, length: 25.5, yards: 2610 },
+  ];
+
+  it.each(garments)('$name: within 25 in the hundred of the $yards yards that it asks for', (printed) => {
+    const { kind, armhole, table, size, chest, length, yards } = printed;
+    const [stitches, rows] = printed.gauge;
+    const standard = bodyOf(table, size);
+    const arm = 'sleeve' in printed && printed.sleeve ? inch(printed.sleeve) : standard.arm;
+    const body = { ...standard, arm };
+    const begun = startingDesign(
+      { kind, armhole, neck: 'round', fit: 'standard' },
+      body,
+      'stocking',
+      perInch(stitches / 4, rows / 4),
+    );
+    const around = inch(chest) - body.chest;
+    const made = drafted({
+      ...begun,
+      ease: { ...begun.ease, chest: around, hip: inch(chest) - body.hip, waist: around },
+      lengthMm: inch(length),
+    });
+    const need = yarnFor({ name: printed.name, pieces: made.recipes });
+    if (!need.ok) throw new Error(need.faults[0]?.sentence);
+    const ours = need.value.metresToBuy / METRES_PER_YARD;
+    expect(ours / yards, `${Math.round(ours)} yards`).toBeGreaterThan(0.75);
+    expect(ours / yards, `${Math.round(ours)} yards`).toBeLessThan(1.25);
+  });
 });
 
 describe('yarn of the sample garment', () => {
