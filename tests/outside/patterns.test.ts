@@ -1,5 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
 import { readPattern } from '../../src/knit/pattern/read-pattern.ts';
+import { printRow } from '../../src/knit/row/print.ts';
 import { workRow } from '../../src/knit/row/work.ts';
 import * as bulkies from './patterns/bulkies-006.ts';
 import * as fashion from './patterns/fashion-189.ts';
@@ -72,5 +73,20 @@ describe('her raglan (Star Book No. 201, PG 61105)', () => {
       return all.length - all.findIndex(({ before, after }) => after < before);
     });
     expect(rows).toEqual([52, 51]);
+  });
+});
+
+describe('the woman’s knitted jacket (Bulkies, Book No. 006, PG 66271)', () => {
+  it('is garter stitch to its last row: nothing in it is purled, on neither side of the neck', () => {
+    const { pieces } = readPattern(bulkies.womansJacket.text, { size: 0 });
+    const purled = pieces.flatMap(({ plan, recipe }) => {
+      if (!plan.ok) throw new Error(plan.faults[0]?.sentence);
+      return plan.value.parts.flatMap((part) =>
+        part.rows
+          .map((row) => `${recipe.name}, ${part.name}, row ${row.n}: ${printRow(row.steps)}`)
+          .filter((row) => /purl|\bp\d|p2tog/.test(row)),
+      );
+    });
+    expect(purled).toEqual([]);
   });
 });

@@ -89,11 +89,12 @@ function copyRow(
 
 /**
  * A written row as its mirror image. On the other side of the work it keeps its order and shows its other face;
- * on the same side it is read from its other end.
+ * on the same side it is read from its other end. Garter stitch is knit on both sides.
  */
 function mirroredRow(build: Build, part: PartBuild, row: MadeRow): Fault | undefined {
-  const steps =
-    nextSide(part) === row.side ? mirrorSteps(row.steps, row.before) : turnedSteps(row.steps, row.before);
+  const isGarter = row.fabric.is === 'face' && row.fabric.name === 'garter';
+  const turned = isGarter ? row.steps : turnedSteps(row.steps, row.before);
+  const steps = nextSide(part) === row.side ? mirrorSteps(row.steps, row.before) : turned;
   const wrong = pushRow(build, part, steps, { kind: row.kind, advance: true });
   return wrong && row.items ? makeWrittenRow(build, part, row.items, row.kind) : wrong;
 }
