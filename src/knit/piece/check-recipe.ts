@@ -5,6 +5,8 @@ import type { PartRecipe, Recipe, Section } from './recipe.ts';
 export const MOST_STITCHES = 2000;
 export const MOST_ROWS = 5000;
 export const MOST_PIECES = 40;
+export const MOST_PARTS = 40;
+export const MOST_SECTIONS = 200;
 
 /** Everything that can be said of a recipe without knitting it: figures out of range, parts that do not join. */
 export function checkRecipe(recipe: Recipe): Fault[] {
@@ -22,9 +24,18 @@ export function checkRecipe(recipe: Recipe): Fault[] {
   if (recipe.parts.length === 0) {
     faults.push(fault('no parts', 'The piece has no part yet; give it a cast-on.', {}, { field: 'parts' }));
   }
+  if (recipe.parts.length > MOST_PARTS) {
+    const figures = { parts: recipe.parts.length, most: MOST_PARTS };
+    return [
+      placed(fault('too many parts', 'A piece has at most {most} parts, not {parts}.', figures), {
+        piece: recipe.name,
+        field: 'parts',
+      }),
+    ];
+  }
   const known = new Map<string, PartRecipe>();
   for (const part of recipe.parts) {
-    const here = [...checkStart(part, known), ...checkSections(part.sections)];
+    const here = [...checkStart(part, known), ...checkSections(part.sections), ...checkLength(part)];
     if (known.has(part.name)) {
       here.push(
         fault(
@@ -118,6 +129,18 @@ function checkSections(sections: readonly Section[]): Fault[] {
     }
     return faults.map((f) => placed(f, { sectionIndex }));
   });
+}
+
+/** A part is kept as one list of rows, its bound-off row among them. */
+function checkLength({ sections, end }: PartRecipe): Fault[] {
+  if (sections.length > MOST_SECTIONS) {
+    const figures = { sections: sections.length, most: MOST_SECTIONS };
+    return [fault('too many sections', 'A part has at most {most} sections, not {sections}.', figures)];
+  }
+  const rows = sections.reduce((sum, section) => sum + section.rows, end === 'bind off' ? 1 : 0);
+  return rows > MOST_ROWS
+    ? [fault('part too long', 'A part has at most {most} rows, not {rows}.', { rows, most: MOST_ROWS })]
+    : [];
 }
 
 const isWhole = (n: number, least: number, most: number): boolean =>

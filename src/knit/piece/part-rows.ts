@@ -2,6 +2,7 @@ import { type FabricName, fabrics, fits } from '../fabric.ts';
 import { type Fault, fault, ok, placed, type Result, refuse } from '../fault.ts';
 import { type Run, shorten } from '../row/shorten.ts';
 import { otherSide, type Side, type Step } from '../row/step.ts';
+import { stepWeight } from '../row/step-weight.ts';
 import { workRow } from '../row/work.ts';
 import { type Columns, freshColumns, grownLeft } from './needle.ts';
 import type { PlannedRow, PlannedSection, ShapingMark } from './planned.ts';
@@ -10,6 +11,7 @@ import { buildRow } from './row-of.ts';
 import { allWorked, type RowSetting, type Unworked } from './row-setting.ts';
 import { groupOnWrongSide, type RowShaping, shapingByRow } from './row-shaping.ts';
 import { marksOfSteps } from './worded-marks.ts';
+import { takeRow, type WorkBudget } from './work-budget.ts';
 
 /** The needle and its history while a part is spelled out; a later part goes on from it. */
 export interface Needle {
@@ -32,12 +34,25 @@ export interface SpelledOut {
 }
 
 /** Spells out a part's sections row by row, moving the needle along. `heights` are mm a row, by section. */
-export function spellOut(part: PartRecipe, needle: Needle, heights: readonly number[]): Result<SpelledOut> {
+export function spellOut(
+  part: PartRecipe,
+  needle: Needle,
+  heights: readonly number[],
+  budget: WorkBudget,
+): Result<SpelledOut> {
   const rows: PlannedRow[] = [];
   const sections: PlannedSection[] = [];
   for (const [index, section] of part.sections.entries()) {
     const first = rows.length + 1;
-    const trouble = new SectionInWork(part, section, index, heights[index] ?? 0, needle, rows).spellOut();
+    const trouble = new SectionInWork(
+      part,
+      section,
+      index,
+      heights[index] ?? 0,
+      needle,
+      rows,
+      budget,
+    ).spellOut();
     if (trouble) return refuse(placed(trouble, { sectionIndex: index }));
     const { name, fabric, needle: needleMm, onNeedle } = section;
     const counted = onNeedle === undefined ? {} : { onNeedle };
@@ -61,6 +76,7 @@ class SectionInWork {
     private readonly rowHeight: number,
     private readonly needle: Needle,
     private readonly rows: PlannedRow[],
+    private readonly budget: WorkBudget,
   ) {}
 
   spellOut(): Fault | undefined {
@@ -123,6 +139,8 @@ class SectionInWork {
     const wrongSide = shaping ? groupOnWrongSide(shaping, needle.side, row) : undefined;
     if (wrongSide) return wrongSide;
     const before = needle.columns.length;
+    const tooMuch = takeRow(this.budget, this.weightOf(row, before));
+    if (tooMuch) return tooMuch;
     const made = this.section.words ? this.wordedRow(row, before) : this.fabricRow(shaping);
     if (!made.ok) return made.faults[0];
     const { steps, columns, marks } = made.value;
@@ -143,6 +161,12 @@ class SectionInWork {
     needle.side = otherSide(needle.side);
     needle.phase += 1;
     return undefined;
+  }
+
+  /** A row in words may take more steps than it has stitches: repeats can stand in repeats. */
+  private weightOf(row: number, before: number): number {
+    const { words } = this.section;
+    return words ? Math.max(before, stepWeight(words[(row - 1) % words.length] ?? [], before)) : before;
   }
 
   private wordedRow(row: number, before: number): Result<RowMade> {

@@ -11,17 +11,19 @@ import type { Plan, PlannedPart, PlannedRow, PlannedSection } from './planned.ts
 import { provePart } from './prove.ts';
 import type { PartRecipe, Recipe } from './recipe.ts';
 import { allWorked } from './row-setting.ts';
+import { type WorkBudget, workBudget } from './work-budget.ts';
 
 /**
  * Spells a recipe out row by row and works every row over its stitches.
+ * @param budget how much may be worked, where several pieces share it
  * @returns the plan, or every fault found, each with the piece, part, section and row that it speaks of
  */
-export function plan(recipe: Recipe): Result<Plan> {
-  const parts = planParts(recipe);
+export function plan(recipe: Recipe, budget: WorkBudget = workBudget()): Result<Plan> {
+  const parts = planParts(recipe, budget);
   if (!parts.ok) return parts;
   const { name, makes } = recipe;
   if (!recipe.mirrored || makes < 2) return ok({ name, makes, mirrored: false, parts: parts.value });
-  const mirror = planParts(mirrorRecipe(recipe));
+  const mirror = planParts(mirrorRecipe(recipe), budget);
   if (!mirror.ok) return mirror;
   return ok({ name, makes, mirrored: true, parts: parts.value, mirrorParts: mirror.value });
 }
@@ -35,7 +37,7 @@ interface Rested {
   taken: { right: number; middle: number; left: number };
 }
 
-function planParts(recipe: Recipe): Result<PlannedPart[]> {
+function planParts(recipe: Recipe, budget: WorkBudget): Result<PlannedPart[]> {
   const faults = checkRecipe(recipe);
   if (faults.length > 0) return refuse(...faults);
   const rested = new Map<string, Rested>();
@@ -44,7 +46,7 @@ function planParts(recipe: Recipe): Result<PlannedPart[]> {
     const start = startOf(part, recipe, rested);
     if (!start.ok)
       return refuse(...start.faults.map((f) => placed(f, { piece: recipe.name, part: part.name })));
-    const made = planPart(recipe, part, start.value);
+    const made = planPart(recipe, part, start.value, budget);
     if (!made.ok)
       return refuse(...made.faults.map((f) => placed(f, { piece: recipe.name, part: part.name })));
     out.push(made.value.part);
@@ -137,7 +139,7 @@ function takeFrom(
 const restart = (needle: Needle, side: Side | undefined): Needle =>
   side === undefined || side === needle.side ? needle : { ...needle, side, phase: needle.phase + 1 };
 
-function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand): Result<Rested> {
+function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand, budget: WorkBudget): Result<Rested> {
   const { needle, setUp, right, parent } = start;
   const base = needle.height;
   const before: Columns = needle.columns;
@@ -149,6 +151,7 @@ function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand): Result<R
     part,
     needle,
     cells.map((c) => c.height),
+    budget,
   );
   if (!spelled.ok) return spelled;
   const { rows, sections } =

@@ -1,6 +1,6 @@
 import type { Fault } from '../../knit/fault.ts';
 import { provePart } from '../../knit/piece/prove.ts';
-import { stepWeight } from '../shapes/step-weight.ts';
+import { stepWeight } from '../../knit/row/step-weight.ts';
 import { BACKUP_LIMITS, type Backup } from './document.ts';
 import { backupFault } from './faults.ts';
 

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { fabricNames } from '../../knit/fabric.ts';
 import type { Gauge } from '../../knit/gauge.ts';
 import type { MeasuredGauge } from '../../knit/measured-gauge.ts';
+import { MOST_PARTS, MOST_ROWS, MOST_SECTIONS } from '../../knit/piece/check-recipe.ts';
 import type { Garment, Swatch, Yarn } from '../../knit/piece/garment.ts';
 import {
   type PartRecipe,
@@ -13,9 +14,9 @@ import {
   type Shaping,
 } from '../../knit/piece/recipe.ts';
 import type { Step } from '../../knit/row/step.ts';
+import { stepWeight } from '../../knit/row/step-weight.ts';
 import { stitchNames } from '../../knit/stitch.ts';
 import { shapeOf } from './shape-of.ts';
-import { stepWeight } from './step-weight.ts';
 
 /**
  * The one door for foreign garments (backup, link, file): only whole values of these shapes come in. Limits keep a
@@ -25,9 +26,9 @@ import { stepWeight } from './step-weight.ts';
 export const LIMITS = {
   name: 200,
   text: 20_000,
-  parts: 40,
-  sections: 200,
-  list: 5_000,
+  parts: MOST_PARTS,
+  sections: MOST_SECTIONS,
+  list: MOST_ROWS,
   steps: 500,
   depth: 6,
 } as const;

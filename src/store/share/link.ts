@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
 import { plan } from '../../knit/piece/plan.ts';
+import { workBudget } from '../../knit/piece/work-budget.ts';
 import { garment as garmentShape } from '../shapes/craft-shapes.ts';
 
 /**
@@ -16,6 +17,9 @@ export const LONGEST_LINK = 50_000;
 
 /** Most bytes that a fragment may unfold to; an honest garment packs about 4:1. */
 const MOST_BYTES = 2_000_000;
+
+/** Stitches to work in all its rows, of fifty pullovers: a few characters can ask for rows without end. */
+const MOST_STITCHES_WORKED = 5_000_000;
 
 export interface LinkOptions {
   readonly withNotes?: boolean;
@@ -43,11 +47,12 @@ export function linkToGarment(text: string): Result<Garment> {
   if (json === undefined) return refuse(damaged());
   const read = v.safeParse(garmentShape, json);
   if (!read.success) return refuse(notGarment(read.issues[0]));
-  const faults = read.output.pieces.flatMap((piece) => {
-    const made = plan(piece);
-    return made.ok ? [] : made.faults;
-  });
-  return faults.length > 0 ? refuse(...faults) : ok(read.output);
+  const budget = workBudget(MOST_STITCHES_WORKED);
+  for (const piece of read.output.pieces) {
+    const made = plan(piece, budget);
+    if (!made.ok) return made;
+  }
+  return ok(read.output);
 }
 
 function unfold(packed: string): unknown {

@@ -13,6 +13,13 @@ export const words: Translation<typeof english> = {
     'Die Maschen kommen aus einem Arbeitsgang, der nicht davor steht. Wähle einen früheren Arbeitsgang.',
   'bound off': '„{name}“ ist abgekettet, dort liegen keine Maschen still. Lass „{name}“ geteilt enden.',
   'bad makes': 'Ein Teil wird 1- bis 20-mal gestrickt, nicht {makes}-mal.',
+  'too much to plan':
+    'Alle Reihen zusammen haben mehr als {most} Maschen, mehr, als auf einmal geplant werden kann. Nimm weniger Reihen, weniger Maschen oder weniger Teile.',
+  'too many parts': 'Ein Teil hat höchstens {most} Arbeitsgänge, nicht {parts}. Mach zwei Teile daraus.',
+  'too many sections':
+    'Ein Arbeitsgang hat höchstens {most} Abschnitte, nicht {sections}. Fasse einige zusammen.',
+  'part too long':
+    'Ein Arbeitsgang hat höchstens {most} Reihen, die Abkettreihe mitgezählt, nicht {rows}. Mach zwei Arbeitsgänge daraus.',
   'no parts': 'Das Teil hat noch keinen Arbeitsgang. Füge einen mit einem Anschlag hinzu.',
   'nothing picked up': 'Sag, entlang welcher Kante die Maschen aufgefasst werden und wie viele.',
   'bad stitches': 'Hier gehen 1 bis {most} Maschen, nicht {stitches}.',

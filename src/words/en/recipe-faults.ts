@@ -10,6 +10,12 @@ export const words = {
   'no such part': 'Its stitches come from a part that does not stand before it. Choose an earlier part.',
   'bound off': '“{name}” is [bound off], so no stitches rest there. Let “{name}” end in a split.',
   'bad makes': 'A piece is made 1 to 20 times, not {makes} times.',
+  'too much to plan':
+    'All the rows together have more than {most} stitches, more than can be planned at once. Take fewer rows, fewer stitches, or fewer pieces.',
+  'too many parts': 'A piece has at most {most} parts, not {parts}. Make two pieces of it.',
+  'too many sections': 'A part has at most {most} sections, not {sections}. Join some of them.',
+  'part too long':
+    'A part has at most {most} rows, the row in which it is [bound off] among them, not {rows}. Make two parts of it.',
   'no parts': 'The piece has no part yet. Add one with a cast-on.',
   'nothing picked up': 'Say along which edge the stitches are picked up, and how many.',
   'bad stitches': 'This takes 1 to {most} stitches, not {stitches}.',

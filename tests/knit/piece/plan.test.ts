@@ -10,6 +10,7 @@ import {
   stitches,
   workRow,
 } from '../../../src/knit/index.ts';
+import { workBudget } from '../../../src/knit/piece/work-budget.ts';
 import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
 
 const planned = (recipe: Recipe): Plan => {
@@ -29,6 +30,41 @@ const law = (name: string, holds: (part: PlannedPart, plan: Plan) => void) =>
       { numRuns: 300 },
     );
   });
+
+describe('a recipe beyond all garments', () => {
+  const section = { name: '', rows: 10, fabric: 'garter', needle: 4, shaping: [] } as const;
+  const part = { name: 'body', from: { castOn: 20 }, sections: [section], end: 'bind off' } as const;
+  const codes = (recipe: Recipe) => {
+    const made = plan(recipe);
+    return made.ok ? [] : made.faults.map((fault) => fault.code);
+  };
+  const sections = (n: number, rows: number) => Array.from({ length: n }, () => ({ ...section, rows }));
+
+  it('is told what it may have at most: parts, sections, and the rows of a part with the one that binds it off', () => {
+    const parts = Array.from({ length: 41 }, (_, i) => ({ ...part, name: `p${i}` }));
+    expect(codes({ name: 'x', makes: 1, parts })).toEqual(['too many parts']);
+    expect(codes({ name: 'x', makes: 1, parts: parts.slice(1) })).toEqual([]);
+    expect(codes({ name: 'x', makes: 1, parts: [{ ...part, sections: sections(201, 1) }] })).toEqual([
+      'too many sections',
+    ]);
+    expect(codes({ name: 'x', makes: 1, parts: [{ ...part, sections: sections(2, 2500) }] })).toEqual([
+      'part too long',
+    ]);
+    expect(
+      codes({ name: 'x', makes: 1, parts: [{ ...part, sections: sections(2, 2500), end: 'hold' }] }),
+    ).toEqual([]);
+  });
+
+  it('is planned as far as a budget of stitches goes, which several pieces can share', () => {
+    const budget = workBudget(2500);
+    const recipe: Recipe = { name: 'x', makes: 1, parts: [part] };
+    expect(plan(recipe, budget).ok).toBe(true);
+    expect(plan(recipe, budget).ok).toBe(true);
+    const third = plan(recipe, budget);
+    expect(third.ok ? [] : third.faults.map((fault) => fault.code)).toEqual(['too much to plan']);
+    expect(plan(recipe).ok).toBe(true);
+  });
+});
 
 describe('a plan of a recipe that can be knitted', () => {
   law('never asks for a stitch that is not on the needle, and leaves what it states', (part) => {

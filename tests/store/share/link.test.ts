@@ -70,6 +70,34 @@ describe('a foreign or damaged link', () => {
     expect(codeOf(packed({ name: 'x', pieces: [], extra: 1 }))).toBe('link not a garment');
   });
 
+  it('of 2,100 characters that asks for 8 million rows is refused once its budget of stitches is used up', () => {
+    const parts = Array.from({ length: 40 }, (_, i) => ({
+      name: `p${i}`,
+      from: { castOn: 40 },
+      sections: [{ name: '', rows: 5000, fabric: 'moss', needle: 4, shaping: [] }],
+      end: 'hold',
+    }));
+    const pieces = Array.from({ length: 40 }, () => ({ name: 'p', makes: 1, parts }));
+    const link = packed({ name: 'x', pieces });
+    expect(link.length).toBeLessThan(2100);
+    expect(codeOf(link)).toBe('too much to plan');
+  });
+
+  it('that nests repeats in every row is refused by the same budget', () => {
+    const pair = [
+      { work: 'k', times: 1 },
+      { work: 'p', times: 1 },
+    ];
+    const row = [{ repeat: [{ repeat: pair, times: 20 }], times: 20 }];
+    const linkOf = (rows: number) => {
+      const sections = [{ name: '', rows, fabric: 'moss', needle: 4, shaping: [], words: [row] }];
+      const parts = [{ name: 'p', from: { castOn: 800 }, sections, end: 'hold' }];
+      return packed({ name: 'x', pieces: [{ name: 'p', makes: 1, parts }] });
+    };
+    expect(codeOf(linkOf(1000))).toBe('ok');
+    expect(codeOf(linkOf(5000))).toBe('too much to plan');
+  });
+
   it('that unfolds without end is given up', () => {
     expect(codeOf(packed(`"${'a'.repeat(5_000_000)}"`))).toBe('link damaged');
   });

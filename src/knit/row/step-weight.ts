@@ -1,4 +1,4 @@
-import type { Step } from '../../knit/row/step.ts';
+import type { Step } from './step.ts';
 
 /**
  * How many stitch steps working a row may take at most, with so many stitches on the needle: a few nested repeats
