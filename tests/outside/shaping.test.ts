@@ -73,6 +73,7 @@ describe('Boy’s hooded jacket, Bulkies, Book No. 006, American Thread Co. (PG 
     expect(left).toEqual([49, 51, 55, 57]);
   });
 
+  // the rhythm of the cap, every 3rd row, is the back's: the book's own was not at hand; only the counts are printed
   it('sleeve cap: 4 bound off twice, then one at each end 15 (16, 17, 18) times', () => {
     const left = sizes.map((size) => {
       const times = pick([15, 16, 17, 18], size);
@@ -98,6 +99,7 @@ describe('Woman’s knitted jacket, Bulkies, Book No. 006 (PG 66271), S (M, L)',
   });
 });
 
+// the rows are ours: the book gives inches
 describe('Knitted sleeveless sweater, Handbook of Wool Knitting and Crochet, 1918 (PG 26113)', () => {
   it('80 stitches part into 28 for each shoulder and 24 bound off between them', () => {
     const made = plan({
@@ -168,7 +170,8 @@ describe('A V neck (common practice, no published source)', () => {
   });
 });
 
-describe('Shaping evenly over rows (common practice, no published source)', () => {
+// 'Knitting and the Magic Formula', a page on increasing evenly over rows, as kept in a public collection of web pages
+describe('Shaping evenly over rows ("Knitting and the Magic Formula")', () => {
   it('36 shapings in 140 rows: every 3rd row 4 times and every 4th row 32 times', () => {
     const laid = taper({ rows: 140, times: 36, step: 1, order: 'shorter first' });
     if (!laid.ok) throw new Error(laid.faults[0]?.sentence);

@@ -68,8 +68,14 @@ export function edgesOf(plan: Plan): PieceEdges {
 const topWidth = (body: PlannedPart | undefined): number =>
   body ? stitchesAtEnd(body) * (body.cells[body.cells.length - 1]?.width ?? 0) : 0;
 
-/** The open front of a cardigan is one panel with the neck at its inner edge. */
-const isOpen = (plan: Plan): boolean => plan.mirrored && leavesOf(plan).length === 1;
+/**
+ * The open front of a cardigan is one panel with the neck at its inner edge: one of a mirrored pair, or, in a copied
+ * pattern that has left and right apart, one whose shoulder slopes at one edge only.
+ */
+function isOpen(plan: Plan): boolean {
+  if (leavesOf(plan).length !== 1) return false;
+  return plan.mirrored || slopeAt(plan, 'right').stitches !== slopeAt(plan, 'left').stitches;
+}
 
 /** The edge that is seamed: of an open front the outer one, of a whole panel the right one stands for both. */
 function sideEdge(plan: Plan): Edge {
