@@ -1,10 +1,10 @@
-import { ok, type Result } from '../knit/fault.ts';
+import { ok, type Result, refuse } from '../knit/fault.ts';
 import type { Backup } from '../store/backup/document.ts';
 import { type BackupFile, backupFile } from '../store/backup/export.ts';
 import { backupFault } from '../store/backup/faults.ts';
 import { importBackup } from '../store/backup/import.ts';
 import { type ImportMode, type Preview, previewImport } from '../store/backup/preview.ts';
-import { readBackup } from '../store/backup/read.ts';
+import { BEGINNING, oddBeginning, readBackup } from '../store/backup/read.ts';
 import type { Sentinel } from '../store/sentinel.ts';
 import { store } from './store.ts';
 
@@ -34,6 +34,8 @@ export async function openFile(file: Blob): Promise<Result<OpenedFile>> {
       faults: [backupFault('backup-too-large', { size: inMillions, most: LARGEST_FILE / 1e6 })],
     };
   }
+  const odd = oddBeginning(await file.slice(0, BEGINNING).text());
+  if (odd !== undefined) return refuse(odd);
   const read = readBackup(await file.text());
   if (!read.ok) return read;
   const { box } = await store();

@@ -22,6 +22,8 @@ export function readBackup(text: string): Result<Backup> {
       }),
     );
   }
+  const odd = oddBeginning(text.slice(0, BEGINNING));
+  if (odd !== undefined) return refuse(odd);
   const json = parse(text);
   if (json === undefined) return refuse(backupFault('backup-not-json'));
   const known = ofOurs(json);
@@ -34,6 +36,19 @@ export function readBackup(text: string): Result<Backup> {
   return loose === undefined ? ok(read.output) : refuse(loose);
 }
 
+/** So much of a file, in characters, tells whether it can be a backup at all. */
+export const BEGINNING = 1000;
+
+/** What is wrong with a file that begins so; undefined where it may be a backup and has to be read. */
+export function oddBeginning(beginning: string): Fault | undefined {
+  const [first] = unmarked(beginning).trimStart();
+  if (first === undefined || first === '{') return undefined;
+  return backupFault(first === '[' ? 'backup-not-ours' : 'backup-not-json');
+}
+
+/** some systems put a mark before the text of a file */
+const unmarked = (text: string): string => text.replace(/^\uFEFF/, '');
+
 /** In few words, which the screens say in the knitter's language. */
 function whatOf(issue: v.BaseIssue<unknown>): 'missing' | 'unknown field' | 'bad value' {
   if (issue.received === 'undefined') return 'missing';
@@ -44,8 +59,7 @@ const inMillions = (characters: number): number => Math.ceil(characters / 1e6);
 
 function parse(text: string): unknown {
   try {
-    // some systems put a mark before the text of a file
-    return JSON.parse(text.replace(/^\uFEFF/, ''));
+    return JSON.parse(unmarked(text));
   } catch {
     return undefined;
   }

@@ -8,34 +8,48 @@ export interface JsonLimits {
 
 const forbidden: ReadonlySet<string> = new Set(['__proto__', 'constructor', 'prototype']);
 
+type Wrong = 'too deep' | 'too many values' | 'text too long' | 'bad number' | 'bad key';
+
+interface Open {
+  readonly value: object;
+  readonly depth: number;
+  readonly path: string;
+}
+
 /** What is wrong with a value read from JSON, with the path to it; undefined when nothing is. Never recurses. */
 export function jsonTrouble(
   value: unknown,
   limits: JsonLimits,
-):
-  | {
-      readonly what: 'too deep' | 'too many values' | 'text too long' | 'bad number' | 'bad key';
-      readonly path: string;
-    }
-  | undefined {
-  const open: { value: unknown; depth: number; path: string }[] = [{ value, depth: 0, path: '' }];
-  let values = 0;
+): { readonly what: Wrong; readonly path: string } | undefined {
+  const wrong = plainTrouble(value, limits);
+  if (wrong !== undefined) return { what: wrong, path: '' };
+  const open: Open[] = isObject(value) ? [{ value, depth: 0, path: '' }] : [];
+  let values = 1;
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
     const { value: it, depth, path } = next;
-    values += 1;
+    // counted before it is listed: a long list would fill the memory with what is refused anyway
+    values += Array.isArray(it) ? it.length : 0;
     if (values > limits.values) return { what: 'too many values', path };
-    if (depth > limits.depth) return { what: 'too deep', path };
-    if (typeof it === 'string' && it.length > limits.text) return { what: 'text too long', path };
-    if (typeof it === 'number' && !Number.isFinite(it)) return { what: 'bad number', path };
-    if (typeof it !== 'object' || it === null) continue;
-    for (const key of Object.keys(it)) {
+    const keys = Object.keys(it);
+    values += Array.isArray(it) ? 0 : keys.length;
+    if (values > limits.values) return { what: 'too many values', path };
+    if (keys.length > 0 && depth >= limits.depth) return { what: 'too deep', path };
+    for (const key of keys) {
       if (forbidden.has(key)) return { what: 'bad key', path };
-      open.push({
-        value: (it as Record<string, unknown>)[key],
-        depth: depth + 1,
-        path: path === '' ? key : `${path}.${key}`,
-      });
+      const inner = (it as Record<string, unknown>)[key];
+      const trouble = plainTrouble(inner, limits);
+      if (trouble !== undefined) return { what: trouble, path: under(path, key) };
+      if (isObject(inner)) open.push({ value: inner, depth: depth + 1, path: under(path, key) });
     }
   }
   return undefined;
+}
+
+const isObject = (value: unknown): value is object => typeof value === 'object' && value !== null;
+
+const under = (path: string, key: string): string => (path === '' ? key : `${path}.${key}`);
+
+function plainTrouble(value: unknown, limits: JsonLimits): Wrong | undefined {
+  if (typeof value === 'string' && value.length > limits.text) return 'text too long';
+  return typeof value === 'number' && !Number.isFinite(value) ? 'bad number' : undefined;
 }
