@@ -1,4 +1,4 @@
-import type { Gauge } from '../../knit/gauge.ts';
+import type { MeasuredGauge } from '../../knit/measured-gauge.ts';
 
 /** A pattern that is being copied in, as it is kept while it is typed. */
 export interface PatternDraft {
@@ -7,8 +7,8 @@ export interface PatternDraft {
   readonly text: string;
   /** which size, from 0 */
   readonly size: number;
-  /** her own gauge as far as it is typed, per 100 mm */
-  readonly gauge: Partial<Gauge>;
+  /** her own gauge as far as it is typed, per 100 mm, with what it was measured in */
+  readonly gauge: Partial<MeasuredGauge>;
 }
 
 export const emptyDraft: PatternDraft = { version: 1, name: '', text: '', size: 0, gauge: {} };
@@ -28,9 +28,11 @@ export function readDraft(stored: unknown): PatternDraft | undefined {
 }
 
 /** The gauge once both numbers are there. */
-export function wholeGauge({ stitches, rows }: Partial<Gauge>): Gauge | undefined {
+export function wholeGauge(typed: Partial<MeasuredGauge>): MeasuredGauge | undefined {
+  const { stitches, rows, needle, ...rest } = typed;
   const known = (n: number | undefined): n is number => n !== undefined && n > 0 && Number.isFinite(n);
-  return known(stitches) && known(rows) ? { stitches, rows } : undefined;
+  if (!known(stitches) || !known(rows)) return undefined;
+  return { stitches, rows, ...rest, ...(known(needle) ? { needle } : {}) };
 }
 
 /** The text with source lines (from 1, both included) replaced by what she wrote instead. */

@@ -6,7 +6,7 @@ import type { Recipe } from '../piece/recipe.ts';
 import { bandsOf, buttonsOver } from './bands.ts';
 import { type Design, garmentKinds } from './design.ts';
 import { badFigures } from './figures.ts';
-import { designGauge } from './gauges.ts';
+import { designGauge, mainGauge } from './gauges.ts';
 import { impossiblePanels, impossibleSlants, impossibleSleeve } from './impossible.ts';
 import { outlinesOf, type PieceOutline } from './outlines.ts';
 import type { PanelEdge } from './panel.ts';
@@ -131,13 +131,16 @@ function bandEdgesOf(
   };
 }
 
-/** Gives a recipe the gauges of the fabrics that it uses. */
+/** Gives a recipe the gauges that were swatched of the fabrics it uses; what is guessed is guessed from them anew. */
 function dresser(design: Design): (recipe: Recipe) => Recipe {
-  const gauge = designGauge(design, design.fabric).gauge;
+  const gauge = mainGauge(design);
   return (recipe) => {
     const used = new Set(recipe.parts.flatMap((part) => part.sections.map((section) => section.fabric)));
-    const gauges = Object.fromEntries([...used].map((fabric) => [fabric, designGauge(design, fabric).gauge]));
-    return { ...recipe, gauge, gauges };
+    const others = [...used].flatMap((fabric) => {
+      const own = design.gauges[fabric];
+      return own && fabric !== gauge.fabric ? [[fabric, own] as const] : [];
+    });
+    return { ...recipe, gauge, ...(others.length === 0 ? {} : { gauges: Object.fromEntries(others) }) };
   };
 }
 

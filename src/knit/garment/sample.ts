@@ -1,4 +1,5 @@
 import type { Gauge } from '../gauge.ts';
+import type { MeasuredGauge } from '../measured-gauge.ts';
 import type { Garment } from '../piece/garment.ts';
 import type { PartRecipe, Recipe, Section, Shaping } from '../piece/recipe.ts';
 
@@ -6,12 +7,12 @@ import type { PartRecipe, Recipe, Section, Shaping } from '../piece/recipe.ts';
  * The sample: a partner's V-neck pullover in an invented yarn, our own numbers.
  * 118 stitches at 21 to 100 mm make 562 mm for each of front and back: a chest of 1,000 mm and 120 mm of ease.
  */
-const gauge: Gauge = { stitches: 21, rows: 28 };
 const ribGauge: Gauge = { stitches: 24, rows: 30 };
 const gauges = { 'rib 2x2': ribGauge, 'rib 1x1 matched': ribGauge } as const;
 
 const RIB_NEEDLE_MM = 3.5;
 const BODY_NEEDLE_MM = 4;
+const gauge: MeasuredGauge = { stitches: 21, rows: 28, fabric: 'stocking', needle: BODY_NEEDLE_MM };
 const BAND_NEEDLE_MM = 3.25;
 
 const every = (step: number, first: number, times: number): number[] =>

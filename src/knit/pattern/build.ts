@@ -1,6 +1,6 @@
 import type { FabricName } from '../fabric.ts';
 import type { Fault } from '../fault.ts';
-import type { Gauge } from '../gauge.ts';
+import type { MeasuredGauge } from '../measured-gauge.ts';
 import type { Edge, PartEnd, PartStart } from '../piece/recipe.ts';
 import type { Item } from '../row/notation.ts';
 import type { Side, Step } from '../row/step.ts';
@@ -8,8 +8,9 @@ import type { Beat, PieceHeading, Said } from './statement.ts';
 
 /** A pattern while it is being knitted on paper. Everything here changes as its lines are read. */
 export interface Build {
-  gauge: Gauge | undefined;
-  gaugeFabric: FabricName;
+  gauge: MeasuredGauge | undefined;
+  /** counted in the pattern itself, so it holds for whatever is worked */
+  gaugeInPattern: boolean;
   readonly patterns: Map<string, StitchPattern>;
   readonly pieces: PieceBuild[];
   /** those of them that have stitches, in the same order */

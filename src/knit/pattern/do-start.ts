@@ -1,9 +1,10 @@
 import type { FabricName } from '../fabric.ts';
 import { type Fault, fault } from '../fault.ts';
 import type { Build, PieceBuild } from './build.ts';
+import { fabricOf, nominal } from './fabric-state.ts';
 import { MOST_STITCHES } from './make-row.ts';
 import { isDone, newPart, newPiece, setMark } from './part-build.ts';
-import type { Said, Statement } from './statement.ts';
+import type { FabricSaid, Said, Statement } from './statement.ts';
 
 const TALK =
   /^(finishing|materials|abbreviations|measurements|notes?|needles|yarn|making|makeup|assembly|blocking|pressing|general|tips|equipment|supplies|terms|schematic|level|special|to (make|finish)|instructions|directions)\b/;
@@ -117,10 +118,22 @@ export function doGauge(build: Build, said: Extract<Statement, { is: 'gauge' }>)
     pendingGauge.set(build, said);
     return;
   }
-  build.gauge = { stitches, rows };
-  if (said.fabric?.is === 'named' && said.fabric.name !== 'knit on')
-    build.gaugeFabric = said.fabric.name as FabricName;
-  else if (said.fabric?.is === 'pattern') build.gaugeFabric = 'moss';
+  const fabric = said.fabric ? fabricOfGaugeLine(said.fabric, build) : build.gauge?.fabric;
+  const needle = said.needle ?? build.gauge?.needle;
+  build.gauge = {
+    stitches,
+    rows,
+    ...(fabric === undefined ? {} : { fabric }),
+    ...(needle === undefined ? {} : { needle }),
+  };
+  build.gaugeInPattern = said.fabric?.is === 'pattern' || (!said.fabric && build.gaugeInPattern);
+}
+
+/** The fabric that the line names; none where it was counted in a pattern of the text's own. */
+function fabricOfGaugeLine(said: FabricSaid, build: Build): FabricName | undefined {
+  if (said.is !== 'rib' && !(said.is === 'named' && said.name !== 'knit on')) return undefined;
+  const known = fabricOf(said, build, undefined);
+  return known && nominal(known);
 }
 
 /** '5 sts = 1 inch' may stand in one sentence and '7 rows = 1 inch' in the next. */

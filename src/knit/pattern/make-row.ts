@@ -1,6 +1,7 @@
 import { assumedGauge } from '../fabric.ts';
 import { type Fault, fault } from '../fault.ts';
 import { heightOf } from '../gauge.ts';
+import { fabricOfGauge } from '../measured-gauge.ts';
 import { expandRow } from '../row/expand.ts';
 import type { Item } from '../row/notation.ts';
 import { settle } from '../row/settle.ts';
@@ -25,10 +26,10 @@ export type Kind = MadeRow['kind'];
 
 /** Height of one row of the fabric on the needle, mm; 0 without a gauge. */
 export function rowHeight(build: Build, part: PartBuild): number {
-  if (!build.gauge) return 0;
-  const name = nominal(part.fabric);
-  if (name === build.gaugeFabric || build.gaugeFabric !== 'stocking') return heightOf(1, build.gauge);
-  return heightOf(1, assumedGauge(name, build.gauge));
+  const { gauge } = build;
+  if (!gauge) return 0;
+  if (build.gaugeInPattern) return heightOf(1, gauge);
+  return heightOf(1, assumedGauge(nominal(part.fabric), gauge, fabricOfGauge(gauge)));
 }
 
 /** A row written out in the text. */

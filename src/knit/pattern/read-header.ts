@@ -54,7 +54,19 @@ export function readGauge(c: Cursor): Statement | undefined {
     ...(stitches === undefined ? {} : { stitches }),
     ...(rows === undefined ? {} : { rows }),
     ...(fabric === undefined ? {} : { fabric }),
+    ...needleWithin(c, start),
   };
+}
+
+/** 'on 4 mm needles', 'using a 3.5 mm needle': what the swatch was knitted with. */
+function needleWithin(c: Cursor, from: number): { needle?: number } {
+  const texts = c.tokens.slice(from, c.end).map((token) => token.text);
+  if (!texts.some((text) => /^(needles?|ndls?|pins?)$/.test(text))) return {};
+  const at = texts.findIndex(
+    (text, i) => text === 'mm' && peekNumber({ ...c, at: from + i - 1 }) !== undefined,
+  );
+  const needle = at > 0 ? peekNumber({ ...c, at: from + at - 1 }) : undefined;
+  return needle === undefined || needle <= 0 ? {} : { needle };
 }
 
 function readInFabric(c: Cursor): ReturnType<typeof readFabric> {

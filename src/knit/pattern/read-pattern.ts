@@ -1,5 +1,5 @@
 import { type Fault, fault, type Result } from '../fault.ts';
-import type { Gauge } from '../gauge.ts';
+import type { MeasuredGauge } from '../measured-gauge.ts';
 import { plan } from '../piece/plan.ts';
 import type { Plan } from '../piece/planned.ts';
 import type { Recipe } from '../piece/recipe.ts';
@@ -20,7 +20,7 @@ export interface ReadOptions {
   /** which size, counting from 0; the first one unless said */
   readonly size?: number;
   /** the knitter's own gauge goes before the text's */
-  readonly gauge?: Gauge;
+  readonly gauge?: MeasuredGauge;
   /** rows she counted for stretches given as lengths, by the stretch's id */
   readonly stretches?: Readonly<Record<string, number>>;
   /** needle until the text names one, mm */
@@ -74,7 +74,7 @@ export interface ReadPattern {
   readonly sizes: readonly string[];
   readonly size: number;
   /** the gauge that was used, if any */
-  readonly gauge?: Gauge;
+  readonly gauge?: MeasuredGauge;
   readonly lines: readonly ReadLine[];
   readonly pieces: readonly ReadPiece[];
   /** stitch patterns that the text defines */
@@ -148,7 +148,7 @@ export interface LineNotes {
 function freshBuild(options: ReadOptions): Build {
   return {
     gauge: options.gauge,
-    gaugeFabric: 'stocking',
+    gaugeInPattern: false,
     patterns: new Map(),
     pieces: [],
     begun: [],

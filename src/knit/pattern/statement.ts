@@ -77,7 +77,13 @@ export type Statement =
   | { readonly is: 'heading'; readonly words: string; readonly piece?: PieceHeading }
   | { readonly is: 'note'; readonly about: string }
   | { readonly is: 'needle'; readonly mm?: number }
-  | { readonly is: 'gauge'; readonly stitches?: number; readonly rows?: number; readonly fabric?: FabricSaid }
+  | {
+      readonly is: 'gauge';
+      readonly stitches?: number;
+      readonly rows?: number;
+      readonly fabric?: FabricSaid;
+      readonly needle?: number;
+    }
   | { readonly is: 'multiple'; readonly of: number; readonly plus: number; readonly name: string }
   | { readonly is: 'cast on'; readonly stitches: number }
   | {

@@ -1,4 +1,3 @@
-import type { Gauge } from '../gauge.ts';
 import type { PartRecipe, Recipe, Section } from '../piece/recipe.ts';
 import type { Build, MadeRow, PartBuild, PieceBuild, SectionBuild } from './build.ts';
 
@@ -11,15 +10,13 @@ export function recipeOf(build: Build, piece: PieceBuild): Recipe | undefined {
   return {
     name: titled(piece.name),
     makes: piece.makes,
-    ...(build.gauge === undefined ? {} : { gauge: mainGauge(build.gauge) }),
+    ...(build.gauge === undefined ? {} : { gauge: build.gauge }),
     parts: [...parts.map((part) => partRecipe(piece, part)), ...stillResting(piece)],
   };
 }
 
 /** Headings are read in small letters; a piece is called 'Left front'. */
 export const titled = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1);
-
-const mainGauge = (gauge: Gauge): Gauge => ({ stitches: gauge.stitches, rows: gauge.rows });
 
 function partRecipe(piece: PieceBuild, part: PartBuild): PartRecipe {
   const last = part.rows.at(-1);

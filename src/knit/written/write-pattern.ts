@@ -1,5 +1,6 @@
+import type { FabricName } from '../fabric.ts';
 import { ok, type Result, refuse } from '../fault.ts';
-import type { Gauge } from '../gauge.ts';
+import type { MeasuredGauge } from '../measured-gauge.ts';
 import type { Garment, Yarn } from '../piece/garment.ts';
 import { plan } from '../piece/plan.ts';
 import type { Plan, PlannedPart } from '../piece/planned.ts';
@@ -52,8 +53,23 @@ const yarnWords = ({ name, fibre, balls, grams, metres }: Yarn): string =>
 
 const figure = (n: number): string => String(Math.round(n * 10) / 10);
 
-const gaugeLine = ({ stitches, rows }: Gauge, terms: Terms): string =>
-  `${terms === 'US' ? 'Gauge' : 'Tension'}: ${figure(stitches)} sts and ${figure(rows)} rows = 10 cm.`;
+function gaugeLine({ stitches, rows, fabric, needle }: MeasuredGauge, terms: Terms): string {
+  const word = terms === 'US' ? 'Gauge' : 'Tension';
+  const measuredIn = fabric === undefined ? '' : ` in ${fabricWords[fabric][terms]}`;
+  const on = needle === undefined ? '' : ` on ${needle} mm needles`;
+  return `${word}: ${figure(stitches)} sts and ${figure(rows)} rows = 10 cm${measuredIn}${on}.`;
+}
+
+/** A fabric as leaflets of either side of the Atlantic name it (American Thread; Patons & Baldwins). */
+const fabricWords: Readonly<Record<FabricName, Readonly<Record<Terms, string>>>> = {
+  garter: { US: 'garter stitch', UK: 'garter stitch' },
+  stocking: { US: 'stockinette stitch', UK: 'stocking stitch' },
+  'reverse stocking': { US: 'reverse stockinette stitch', UK: 'reverse stocking stitch' },
+  'rib 1x1': { US: 'k1, p1 rib', UK: 'k1, p1 rib' },
+  'rib 1x1 matched': { US: 'k1, p1 rib', UK: 'k1, p1 rib' },
+  'rib 2x2': { US: 'k2, p2 rib', UK: 'k2, p2 rib' },
+  moss: { US: 'seed stitch', UK: 'moss stitch' },
+};
 
 function pieceLines(recipe: Recipe, made: Plan, words: RowLineWords): string[] {
   const makes =

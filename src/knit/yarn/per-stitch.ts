@@ -1,4 +1,4 @@
-import type { FabricName } from '../fabric.ts';
+import { type FabricName, sameCloth } from '../fabric.ts';
 import type { Gauge } from '../gauge.ts';
 import type { Swatch, Yarn } from '../piece/garment.ts';
 import { loopLengthMm } from './loop-length.ts';
@@ -31,10 +31,13 @@ export function yarnPerStitch(
   yarn?: Yarn,
 ): PerStitch {
   const weighed = swatches.filter((s) => mmPerLoop(s, yarn) !== undefined);
-  const own = weighed.find((s) => s.fabric === fabric) ?? weighed[0];
+  const own =
+    weighed.find((s) => s.fabric === fabric) ??
+    weighed.find((s) => sameCloth(s.fabric, fabric)) ??
+    weighed[0];
   const mm = own && mmPerLoop(own, yarn);
   if (own && mm !== undefined) {
-    const basis = own.fabric === fabric ? 'weighed swatch' : 'weighed swatch of another fabric';
+    const basis = sameCloth(own.fabric, fabric) ? 'weighed swatch' : 'weighed swatch of another fabric';
     return { mm, basis, margin: MARGIN[basis] };
   }
   const plain = fabric === 'stocking' || fabric === 'reverse stocking';

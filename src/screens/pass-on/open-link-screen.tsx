@@ -13,6 +13,7 @@ import { Card } from '../../ui/card/card.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
+import { saysFabric } from '../../words/craft.ts';
 import { saysFault } from '../../words/fault.ts';
 import { gaugeSpanMm, saysLength } from '../../words/measures.ts';
 import { saysList } from '../../words/numbers.ts';
@@ -74,6 +75,7 @@ function Opened({ garment }: { readonly garment: Garment }) {
               length,
             })}
           </p>
+          {asked.fabric && <p>{say('gauge.in', { fabric: saysFabric(asked.fabric) })}</p>}
           <p>{say('passOn.yourSwatchHint')}</p>
           <NumberField
             label={say('passOn.swatchStitches', { length })}

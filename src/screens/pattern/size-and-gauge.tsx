@@ -1,8 +1,10 @@
 import { change, pattern, read } from '../../app/pattern/reader.ts';
+import { type FabricName, fabricNames } from '../../knit/fabric.ts';
 import type { Gauge } from '../../knit/gauge.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
+import { saysFabric } from '../../words/craft.ts';
 import { gaugeSpanMm, saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 
@@ -39,11 +41,14 @@ const toType = (per100: number | undefined): number | undefined =>
 function OwnGauge() {
   const gauge = pattern.value?.gauge ?? {};
   const length = saysLength(gaugeSpanMm());
-  const set = (part: keyof Gauge, typed: number | undefined) => {
+  // as the pattern's own swatch, unless she says otherwise
+  const fabric = gauge.fabric ?? read.value?.gauge?.fabric ?? 'stocking';
+  const put = (part: keyof Gauge | 'needle', value: number | undefined) => {
     const { [part]: _, ...other } = gauge;
-    const per100 = typed === undefined ? {} : { [part]: (typed * 100) / gaugeSpanMm() };
-    change({ gauge: { ...other, ...per100 } });
+    change({ gauge: { ...other, fabric, ...(value === undefined ? {} : { [part]: value }) } });
   };
+  const set = (part: keyof Gauge, typed: number | undefined) =>
+    put(part, typed === undefined ? undefined : (typed * 100) / gaugeSpanMm());
   return (
     <fieldset class="pattern-gauge">
       <legend>{say('pattern.gauge')}</legend>
@@ -61,6 +66,19 @@ function OwnGauge() {
         min={0}
         value={toType(gauge.rows)}
         onChange={(typed) => set('rows', typed)}
+      />
+      <SelectField
+        label={say('gauge.measuredIn')}
+        value={fabric}
+        options={fabricNames.map((value) => ({ value, label: saysFabric(value) }))}
+        onChange={(chosen: FabricName) => change({ gauge: { ...gauge, fabric: chosen } })}
+      />
+      <NumberField
+        label={say('gauge.needle')}
+        decimals
+        min={0}
+        value={gauge.needle}
+        onChange={(mm) => put('needle', mm)}
       />
     </fieldset>
   );

@@ -3,6 +3,7 @@ import type { Translation } from '../message.ts';
 
 export const words: Translation<typeof english> = {
   measuredIn: 'Gestrickt in',
+  in: 'Gestrickt in: {fabric}.',
   unsaid: 'noch nicht gesagt',
   needle: 'Mit Nadel, mm',
   guessed: '{fabric}: geschätzt nach deiner Maschenprobe ({from})',

@@ -1,6 +1,7 @@
 /** What a tension was measured in, and what is guessed from it. */
 export const words = {
   measuredIn: 'Measured in',
+  in: 'Measured in {fabric}.',
   unsaid: 'not said yet',
   needle: 'With needle, mm',
   guessed: '{fabric}: guessed from your [gauge] in {from}',

@@ -55,6 +55,19 @@ describe('yarn for a garment', () => {
     );
   });
 
+  it('of several weighed swatches that of the fabric itself is taken, wherever it stands', () => {
+    const garter = { ...swatch, fabric: 'garter' as const, weighed: { grams: 9, stitches: 20, rows: 28 } };
+    const alone = need(square({ swatches: [swatch] }));
+    for (const swatches of [
+      [garter, swatch],
+      [swatch, garter],
+    ])
+      expect(need(square({ swatches }))).toEqual(alone);
+    const other = need(square({ swatches: [garter] }));
+    expect(other.basis).toBe('weighed swatch of another fabric');
+    expect(other.metres / alone.metres).toBeCloseTo(9 / 6, 6);
+  });
+
   it('a piece like the weighed swatch takes what the swatch weighed', () => {
     const whole = need(square({ swatches: [swatch] }));
     expect(whole.basis).toBe('weighed swatch');

@@ -1,6 +1,7 @@
-import { type FabricName, fits } from '../../fabric.ts';
+import { assumedGauge, type FabricName, fits } from '../../fabric.ts';
 import { fault, ok, placed, type Result, refuse } from '../../fault.ts';
 import type { Gauge } from '../../gauge.ts';
+import { fabricOfGauge, type MeasuredGauge } from '../../measured-gauge.ts';
 import { plan } from '../plan.ts';
 import type { PlannedPart } from '../planned.ts';
 import type { PartRecipe, PartStart, Recipe, Section, Shaping } from '../recipe.ts';
@@ -10,12 +11,12 @@ import { rowsOfGroups, type Scale, scaledShaping } from './scaled-shaping.ts';
 /**
  * The same piece in another gauge: as wide and as high as before (or by `size` wider and higher), with her stitches
  * and rows. Ribs keep to their multiples, rows to their sides, splits and shoulders to their symmetry.
- * @param to stitches and rows per 100 mm, of the main fabric
+ * @param to stitches and rows per 100 mm; counted in another fabric than the recipe's, they are compared by the usual ratio
  * @returns faults where the recipe has no gauge, cannot be knitted, or its shaping has no room in the new rows
  */
 export function regauge(
   recipe: Recipe,
-  to: Gauge,
+  to: MeasuredGauge,
   size: { readonly width: number; readonly height: number } = { width: 1, height: 1 },
 ): Result<Recipe> {
   const { gauge } = recipe;
@@ -25,13 +26,18 @@ export function regauge(
         piece: recipe.name,
       }),
     );
+  const fabric = to.fabric ?? gauge.fabric;
+  const like = assumedGauge(fabricOfGauge(gauge), to, fabric);
   const scale: Scale = {
-    stitches: (to.stitches / gauge.stitches) * size.width,
-    rows: (to.rows / gauge.rows) * size.height,
+    stitches: (like.stitches / gauge.stitches) * size.width,
+    rows: (like.rows / gauge.rows) * size.height,
   };
   if (!(scale.stitches > 0.05 && scale.stitches < 20 && scale.rows > 0.05 && scale.rows < 20)) {
     return refuse(
-      fault('bad gauge', 'A gauge of {stitches} stitches and {rows} rows to 10 cm cannot be.', { ...to }),
+      fault('bad gauge', 'A gauge of {stitches} stitches and {rows} rows to 10 cm cannot be.', {
+        stitches: to.stitches,
+        rows: to.rows,
+      }),
     );
   }
   const before = plan(recipe);
@@ -48,7 +54,8 @@ export function regauge(
     parts.push(made.value.part);
     left.set(part.name, made.value.left);
   }
-  const made: Recipe = { ...recipe, gauge: to, ...otherGauges(recipe, gauge, to), parts };
+  const hers: MeasuredGauge = fabric === undefined ? to : { ...to, fabric };
+  const made: Recipe = { ...recipe, gauge: hers, ...otherGauges(recipe, gauge, like), parts };
   const proven = plan(made);
   return proven.ok ? ok(made) : proven;
 }
