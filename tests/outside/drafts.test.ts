@@ -58,30 +58,30 @@ function inchesOf({ sections }: PlannedPart, section: string, gauge: Gauge): num
 const inchesWide = (stitches: number, gauge: Gauge): number => (stitches * 100) / gauge.stitches / 25.4;
 
 describe('published patterns drafted again from the inches that they print', () => {
-  it('boy’s hooded jacket, Bulkies (American Thread, Book 006, PG 66271): back and sleeve widths, and the length of the smallest, of sizes 7, 8, 10, 12 at 4 stitches and 6 rows to the inch', () => {
+  it('boy’s hooded jacket, Bulkies (American Thread, Book 006, PG 66271): back and sleeve widths and lengths of sizes 7, 8, 10, 12 at 4 stitches and 6 rows to the inch', () => {
     const gauge = perInch(4, 6);
     const sizes = [
-      { back: 14.25, sleeve: 12, castOn: 57, top: 19, atUnderarm: 49 },
-      { back: 14.75, sleeve: 12.75, castOn: 59, top: 19, atUnderarm: 51 },
-      { back: 15.75, sleeve: 13.5, castOn: 63, top: 21, atUnderarm: 55 },
-      { back: 16.25, sleeve: 14, castOn: 65, top: 21, atUnderarm: 57 },
+      { back: 14.25, length: 15.5, sleeve: 12, castOn: 57, top: 19, atUnderarm: 49 },
+      { back: 14.75, length: 16, sleeve: 12.75, castOn: 59, top: 19, atUnderarm: 51 },
+      { back: 15.75, length: 17, sleeve: 13.5, castOn: 63, top: 21, atUnderarm: 55 },
+      { back: 16.25, length: 17.5, sleeve: 14, castOn: 65, top: 21, atUnderarm: 57 },
     ];
-    for (const { back, sleeve, castOn, top, atUnderarm } of sizes) {
-      // the depth, which is not printed in inches, is that of the 49 rows to which the 15½ inches of size 7 agree
+    for (const { back, length, sleeve, castOn, top, atUnderarm } of sizes) {
+      // the depth, which is not printed in inches, is that of size 7's 49 rows
       const made = redraft({
         kind: 'pullover',
         armhole: 'raglan',
         gauge,
         back,
         armholeDepth: 8,
-        length: 15.5,
+        length,
         sleeve: { top: sleeve, length: 13.5 },
       });
       const panel = mainPart(made, 'Back');
       const arm = mainPart(made, 'Sleeve');
       near(inchesWide(countAtEnd(panel, 'body'), gauge), back, 0.25, 'back');
       near(inchesWide(countAtEnd(arm, 'sleeve'), gauge), sleeve, 0.25, 'sleeve');
-      near((panel.rows.length * 100) / gauge.rows / 25.4, 15.5, 1 / 3, 'length');
+      near((panel.rows.length * 100) / gauge.rows / 25.4, length, 1 / 3, 'length');
       // the counts printed beside those inches; 12¾ inches of 51 and 13½ of 55 stitches are rounded in the leaflet
       near(panel.start, castOn, 2, 'cast on');
       near(countAtEnd(arm, 'sleeve'), atUnderarm, 2, 'sleeve');

@@ -90,3 +90,16 @@ describe('the woman’s knitted jacket (Bulkies, Book No. 006, PG 66271)', () =>
     expect(purled).toEqual([]);
   });
 });
+
+describe('the boy’s hooded jacket (Bulkies, Book No. 006, PG 66271)', () => {
+  it('is as long from its hem line as the leaflet says: 15½ (16, 17, 17½) inches at 6 rows to the inch', () => {
+    const printed = [15.5, 16, 17, 17.5];
+    printed.forEach((inches, size) => {
+      const back = readPattern(bulkies.hoodedJacket.text, { size }).pieces[0]?.plan;
+      if (!back?.ok) throw new Error('no back');
+      const hemRows = 6;
+      const rows = (back.value.parts[0]?.rows.length ?? 0) - hemRows;
+      expect(Math.abs(rows / 6 - inches), `size ${size}: ${rows} rows`).toBeLessThanOrEqual(0.25);
+    });
+  });
+});
