@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { exportAll } from '../../src/store/backup/export.ts';
+import { backupFile, exportAll } from '../../src/store/backup/export.ts';
 import { backupFaults } from '../../src/store/backup/faults.ts';
 import { importBackup } from '../../src/store/backup/import.ts';
 import { readBackup } from '../../src/store/backup/read.ts';
 import { anyFile, garbled, mutated } from '../arbitraries/hostile-json.ts';
 import { everything, knittedBox } from './knitted-box.ts';
-import { codesOf, freshStore, given } from './scenario.ts';
+import { codesOf, freshStore, given, LONG } from './scenario.ts';
 
 /** 2,000 files in an ordinary run; the long one asks for 20,000. */
 const FILES = Number(process.env['RIDGELINE_FUZZ'] ?? 2000);
@@ -84,6 +84,54 @@ describe('a hostile or broken file', () => {
       expect(codesOf(readBackup(text))).toEqual([code]);
     });
   }
+
+  const withRecipe = (
+    change: (recipe: (typeof honest.garments)[0]['pieces'][0]['recipe']) => object,
+  ): string => {
+    const garments = honest.garments.map((garment) => ({
+      ...garment,
+      pieces: garment.pieces.map((piece) => ({
+        ...piece,
+        recipe: { ...piece.recipe, ...change(piece.recipe) },
+      })),
+    }));
+    return JSON.stringify({ ...honest, garments });
+  };
+  const recipes: readonly (readonly [string, string, string])[] = [
+    ['is made 5,000 times', withRecipe(() => ({ makes: 5000 })), 'bad makes'],
+    [
+      'has a part that takes its stitches from itself',
+      withRecipe(({ parts }) => ({
+        parts: parts.map((part) => ({ ...part, from: { part: part.name, stitches: 5, edge: 'right' } })),
+      })),
+      'no such part',
+    ],
+  ];
+  it.each(recipes)('with a recipe that %s is refused as the planner would refuse it', (_, text, what) => {
+    const read = readBackup(text);
+    expect(codesOf(read)).toEqual(['backup-damaged']);
+    expect(read.ok ? {} : read.faults[0]?.figures).toMatchObject({ path: 'garments.0', what });
+  });
+
+  it('whose entries are numbered beyond all knitting is refused', () => {
+    const entries = honest.entries.map((entry) => ({ ...entry, seq: 2_000_000_000 }));
+    expect(codesOf(readBackup(JSON.stringify({ ...honest, entries })))).toEqual(['backup-damaged']);
+    const plans = honest.plans.map((plan) => ({ ...plan, version: 2_000_000_000 }));
+    expect(codesOf(readBackup(JSON.stringify({ ...honest, plans })))).toEqual(['backup-damaged']);
+  });
+
+  it('that is let in with high numbers leaves room to knit, to undo, to plan anew and to make a backup', async () => {
+    const high = honest.entries.map((entry) => ({ ...entry, seq: 999_999_999 }));
+    const store = await freshStore();
+    const file = given(readBackup(JSON.stringify({ ...honest, entries: high })));
+    given(await importBackup(store.box, file, 'replace'));
+    given(await store.finishRow(LONG));
+    given(await store.undo(LONG));
+    given(await store.finishRow(LONG));
+    const again = given(await backupFile(store.box));
+    expect(again.entries).toBe(honest.entries.length + 3);
+    store.close();
+  });
 
   it('with a plan that cannot be knitted is refused, and the row is named', () => {
     const plans = honest.plans.map((plan) => ({

@@ -35,7 +35,7 @@ export async function openBasket(): Promise<void> {
 /** Reads a garment's drawing into `drawings`; read again where a row was knitted since. */
 export async function openDrawing(id: string): Promise<void> {
   const view = await readView(await store(), id);
-  if (view) drawings.value = { ...drawings.value, [id]: view };
+  if (view) drawings.value = new Map(drawings.value).set(id, view);
 }
 
 let garmentReads = 0;
@@ -53,7 +53,7 @@ export async function openGarment(id: string): Promise<void> {
 export function openShownAgain(): void {
   const shown = garmentShown.value?.garment.id;
   if (shown !== undefined) void openGarment(shown);
-  for (const id of Object.keys(drawings.value)) void openDrawing(id);
+  for (const id of drawings.value.keys()) void openDrawing(id);
 }
 
 /** Everything of the garment in hand beside the make itself: other makes for the drawing, what comes next. */
@@ -117,8 +117,7 @@ export async function deleteGarment(id: string): Promise<boolean> {
   const done = await (await store()).deleteGarment(id);
   readOr(done);
   if (!done.ok) return false;
-  const { [id]: _gone, ...others } = drawings.value;
-  drawings.value = others;
+  drawings.value = new Map([...drawings.value].filter(([other]) => other !== id));
   garmentShown.value = undefined;
   garmentInHand.value = undefined;
   basket.value = basket.value?.filter((entry) => entry.garment.id !== id);

@@ -17,7 +17,7 @@ export function GarmentDrawing({ garment, seen, label }: GarmentDrawingProps) {
   useEffect(() => {
     if (inSight) void openDrawing(garment);
   }, [inSight, garment, seen]);
-  const view = drawings.value[garment];
+  const view = drawings.value.get(garment);
   return (
     <div ref={box} class="garment-drawing" role="img" aria-label={label}>
       {view && <Pieces view={view} />}

@@ -14,7 +14,7 @@ import { saysMake } from '../says-make.ts';
 export function RowInHand({ now }: { readonly now: InHand }) {
   const { place, part, garment } = now;
   useEffect(() => void openDrawing(place.garment), [place.garment, place.seq]);
-  const piece = drawings.value[place.garment]?.pieces.find(({ id }) => id === place.piece);
+  const piece = drawings.value.get(place.garment)?.pieces.find(({ id }) => id === place.piece);
   const make = piece?.makes.find((copy) => copy.make === place.make);
   const rows = saysNumber(place.total);
   return (

@@ -27,7 +27,7 @@ export async function backupFile(box: Box): Promise<Result<BackupFile>> {
   const made = await exportAll(box);
   if (!made.ok) return made;
   const text = JSON.stringify(made.value);
-  const back = readBackup(text);
+  const back = readBackup(text, 'this box');
   if (!back.ok) return refuse(...back.faults);
   const { garments, entries } = back.value;
   const day = new Date(made.value.madeAt).toISOString().slice(0, 10);

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { type Fault, ok, type Result, refuse } from '../../knit/fault.ts';
 import { jsonTrouble } from '../shapes/json-guard.ts';
+import { beyondUse } from './at-the-door.ts';
 import { BACKUP_FORMAT, BACKUP_LIMITS, BACKUP_VERSION, type Backup, backupDocument } from './document.ts';
 import { backupFault } from './faults.ts';
 import { hangsTogether } from './hangs-together.ts';
@@ -11,9 +12,10 @@ const upgrades: readonly ((document: Record<string, unknown>) => Record<string, 
 
 /**
  * The one door for a backup file. Reads it whole and hands on only what is valid in every part; nothing is stored.
+ * @param from a file that this box has just made holds what is in it, whatever that is
  * @returns the backup, brought to the newest version, or a fault (see `backupFaults`)
  */
-export function readBackup(text: string): Result<Backup> {
+export function readBackup(text: string, from: 'elsewhere' | 'this box' = 'elsewhere'): Result<Backup> {
   if (text.length > BACKUP_LIMITS.size) {
     return refuse(
       backupFault('backup-too-large', {
@@ -22,8 +24,8 @@ export function readBackup(text: string): Result<Backup> {
       }),
     );
   }
-  const odd = oddBeginning(text.slice(0, BEGINNING));
-  if (odd !== undefined) return refuse(odd);
+  const noBackup = oddBeginning(text.slice(0, BEGINNING));
+  if (noBackup !== undefined) return refuse(noBackup);
   const json = parse(text);
   if (json === undefined) return refuse(backupFault('backup-not-json'));
   const known = ofOurs(json);
@@ -32,7 +34,8 @@ export function readBackup(text: string): Result<Backup> {
   if (trouble !== undefined) return refuse(damaged(trouble.path, trouble.what));
   const read = v.safeParse(backupDocument, upgraded(json as Record<string, unknown>), { abortEarly: true });
   if (!read.success) return refuse(damaged(v.getDotPath(read.issues[0]) ?? '', whatOf(read.issues[0])));
-  const loose = hangsTogether(read.output) ?? provePlans(read.output.plans);
+  const odd = from === 'elsewhere' ? beyondUse(read.output) : undefined;
+  const loose = hangsTogether(read.output) ?? odd ?? provePlans(read.output.plans);
   return loose === undefined ? ok(read.output) : refuse(loose);
 }
 

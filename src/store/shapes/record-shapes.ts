@@ -28,6 +28,8 @@ const id = v.pipe(v.string(), v.regex(/^[\w-]{1,64}$/));
 /** ids of plans, makes and entries, which are put together from others */
 const longId = v.pipe(v.string(), v.regex(/^[\w./-]{1,200}$/));
 const time = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1e14));
+/** Numbered on and on: the box itself never comes to an end of them (what comes in is held lower, at the door). */
+const running = v.pipe(v.number(), v.safeInteger(), v.minValue(0), v.maxValue(1e15));
 const length = v.pipe(v.number(), v.finite(), v.minValue(-1_000_000), v.maxValue(1_000_000));
 const list = <T extends v.GenericSchema>(of: T, most: number) => v.pipe(v.array(of), v.maxLength(most));
 
@@ -118,7 +120,7 @@ export const planRecord = shapeOf<PlanRecord>()(
     piece: id,
     part: count,
     mirror: v.boolean(),
-    version: count,
+    version: running,
     plan: plannedPart,
   }),
 );
@@ -127,7 +129,7 @@ export const logEntry = shapeOf<LogEntry>()(
   v.strictObject({
     id: longId,
     make: longId,
-    seq: v.pipe(count, v.minValue(1)),
+    seq: v.pipe(running, v.minValue(1)),
     at: time,
     kind: v.picklist(entryKinds),
     row: count,

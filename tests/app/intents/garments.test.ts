@@ -1,9 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { deleteGarment, openBasket, openGarment, saveNotes } from '../../../src/app/intents/garments.ts';
+import {
+  deleteGarment,
+  openBasket,
+  openDrawing,
+  openGarment,
+  saveNotes,
+} from '../../../src/app/intents/garments.ts';
 import { finishRow, goToRow, openMake } from '../../../src/app/intents/knit.ts';
 import { openSample } from '../../../src/app/intents/sample.ts';
 import { nextMake } from '../../../src/app/next-make.ts';
-import { basket, garmentShown, lastKnitted, readFault } from '../../../src/app/state.ts';
+import { planRecords } from '../../../src/app/plan-records.ts';
+import { basket, drawings, garmentShown, lastKnitted, readFault } from '../../../src/app/state.ts';
+import { given } from '../../store/scenario.ts';
 import { openApp } from '../open-app.ts';
 
 describe('the sample', () => {
@@ -53,6 +61,24 @@ describe('a garment opened while another is still being read', () => {
     expect(garmentShown.value).toBe(shown);
     expect(shown?.garment.id).toBe('sample');
   });
+});
+
+describe('a garment whose id is a word of the language', () => {
+  it.each(['constructor', '__proto__', 'toString'])(
+    '%s has a drawing once it was read, and none before',
+    async (id) => {
+      const { store } = await openApp();
+      const sample = given(await store.garment('sample'));
+      const record = { ...sample, id };
+      given(await store.saveGarment(record, given(planRecords(record))));
+      expect(drawings.value.get(id)).toBeUndefined();
+      await openDrawing(id);
+      expect(drawings.value.get(id)?.garment.id).toBe(id);
+      expect(drawings.value.get(id)?.pieces).toHaveLength(sample.pieces.length);
+      expect(await deleteGarment(id)).toBe(true);
+      expect(drawings.value.get(id)).toBeUndefined();
+    },
+  );
 });
 
 describe('the workbasket', () => {
