@@ -4,6 +4,7 @@ import { printRow } from '../../src/knit/row/print.ts';
 import { workRow } from '../../src/knit/row/work.ts';
 import * as bulkies from './patterns/bulkies-006.ts';
 import * as fashion from './patterns/fashion-189.ts';
+import * as vintage from './patterns/freevintageknitting.ts';
 import * as patons from './patterns/patons-45632.ts';
 import * as redCross from './patterns/red-cross.ts';
 import * as star201 from './patterns/star-201.ts';
@@ -13,8 +14,8 @@ import type { WorkedPattern } from './patterns/worked-pattern.ts';
 // two hundred rows of several sizes each: slow where many tests share two cores
 vi.setConfig({ testTimeout: 60_000 });
 
-const all: readonly WorkedPattern[] = [bulkies, star201, star223, fashion, patons, redCross].flatMap((book) =>
-  Object.values(book),
+const all: readonly WorkedPattern[] = [bulkies, star201, star223, fashion, patons, redCross, vintage].flatMap(
+  (book) => Object.values(book),
 );
 
 describe('published garments, read from text', () => {

@@ -55,6 +55,10 @@ describe('arithmetical slips of printed patterns', () => {
       'Needlework Economies (PG 48050), toe: 4 fewer at a time from 65 never meets 20',
       'CO 65 sts.\nDec 2 sts at each end of every other row until 20 sts remain.',
     ],
+    [
+      'Slip stitch vest, Hilde vol. 120 (freevintageknitting.com), large: four groups of 11 leave 25 of 69, not 26',
+      'CO 69 sts.\nBO 11 sts at beg of next 4 rows. (26 sts)',
+    ],
   ];
   it.each(slips)('%s: is found at its line', (_, text) => {
     const read = readPattern(text);

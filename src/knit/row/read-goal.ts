@@ -123,7 +123,10 @@ function readAcross(c: Cursor): Goal | undefined {
   if (takeAnyPhrase(c, 'around', 'entire row|rnd', 'the entire row', 'the row', 'whole row', 'the whole row'))
     return END;
   if (takes(c, 'across', 'over', 'along')) {
-    if (/^(the|next|center|centre|first)$/.test(peekText(c)) && peekNumber(c, 1) !== undefined) {
+    if (
+      /^(the|next|center|centre|first|rem|remaining)$/.test(peekText(c)) &&
+      peekNumber(c, 1) !== undefined
+    ) {
       c.at = start;
       return undefined;
     }

@@ -51,3 +51,20 @@ Next row: K4, (k3tog) 33 times, k4. 41 sts.
 Next row: Inc 25 sts evenly across. 66 sts.
 Dec. 1 st. at each end of next and every alt. row until 24 sts. rem. Cast off.`,
 };
+
+/** 36 sts, from the cast-on's 33. */
+export const cabledCoat: WorkedPattern = {
+  source: `${source}, coat with crossed stripes, right front, 3 months`,
+  ours: 'stocking stitch in place of its crossed stripes, the row of increases spread evenly, and no button hole',
+  sizes: 1,
+  text: `RIGHT FRONT
+Cast on 33 sts. Knit 6 rows garter st.
+Next row: Inc 3 sts evenly across. 36 sts.
+Work in st. st. until work measures 6½ ins. from beg., ending at armhole edge.
+Cast off 3 sts. at beg. of next row. Dec. 1 st. at armhole edge of every alt. row 4 times. 29 sts.
+Cont. even until armhole measures 2 ins., ending at front edge.
+Cast off 7 sts. at beg. of next row. Dec. 1 st. at neck edge of every row until 16 sts. rem.
+Cont. even until armhole measures 3 ins., ending at armhole edge.
+At armhole edge cast off 8 sts. every alt. row twice.`,
+  ends: { 'right front/body': [0] },
+};
