@@ -20,8 +20,27 @@ export function decreaseFor(by: number, facing: 'k' | 'p', leansLeft: boolean): 
   return facing === 'k' ? (leansLeft ? 'sk2p' : 'k3tog') : leansLeft ? 'sssp' : 'p3tog';
 }
 
-export function makeFor(lean: EdgeWork['lean'], edge: Edge, facing: 'k' | 'p'): StitchName {
+/** A made stitch leans toward its edge, also in garter stitch, where it is knitted from the wrong side too. */
+export function makeFor(lean: EdgeWork['lean'], edge: Edge, side: Side, facing: 'k' | 'p'): StitchName {
   if (facing === 'p') return 'm1p';
   if (lean === 'plain') return 'm1';
-  return edge === 'right' ? 'm1r' : 'm1l';
+  return (edge === 'right') === (side === 'RS') ? 'm1r' : 'm1l';
 }
+
+/**
+ * Which of the stitches that a decrease closes, in the order worked, comes to lie on top and goes on: the outer one of
+ * a decrease that follows its edge, else the left one of one that leans right (seen from the right side).
+ */
+export function topOf(
+  over: readonly number[],
+  lean: EdgeWork['lean'],
+  edge: Edge,
+  side: Side,
+): number | undefined {
+  const begins = (edge === 'right') === (side === 'RS');
+  const firstOnTop = lean === 'mirrored' ? begins : side === 'WS';
+  return firstOnTop ? over[0] : over[over.length - 1];
+}
+
+/** Stitches between the edge and the innermost one that is made. */
+export const madeInside = ({ by, inset }: EdgeWork): number => inset + (by === 2 && inset > 0 ? 1 : 0);

@@ -1,10 +1,9 @@
 import { fabrics } from '../fabric.ts';
 import { type Fault, ok, type Result, refuse } from '../fault.ts';
 import { addRun, type Run } from '../row/shorten.ts';
-import type { StitchName } from '../stitch.ts';
 import { acrossRow } from './across-row.ts';
-import { decreaseFor, leansLeftAt, makeFor, widthOf } from './edge-stitch.ts';
-import { type Columns, grownLeft, grownRight, without } from './needle.ts';
+import { decreaseFor, leansLeftAt, madeInside, makeFor, topOf, widthOf } from './edge-stitch.ts';
+import { type Columns, pushedOut, without } from './needle.ts';
 import type { ShapingMark } from './planned.ts';
 import type { Edge } from './recipe.ts';
 import { isCount, mixed, noCentre, tooFew } from './row-faults.ts';
@@ -133,7 +132,7 @@ class RowInWork {
     this.columns = first === 'right' ? kept : kept.reverse();
     this.grow(head, first);
     this.grow(tail, last);
-    if (this.newAt) this.growBy(this.newAt.edge, this.newAt.stitches);
+    if (this.newAt) this.columns = pushedOut(this.columns, this.newAt.edge, 0, this.newAt.stitches);
     return undefined;
   }
 
@@ -179,34 +178,51 @@ class RowInWork {
   /** The decrease or increase itself; `rest` are the stitches that it is worked over or beside. */
   private shapeAt(work: EdgeWork, rest: Columns, edge: Edge, kept: number[]): void {
     this.marks.push({ kind: 'edge', edge, by: work.by });
-    const facing = this.face(rest[0] ?? kept[kept.length - 1] ?? 0);
     if (work.by > 0) {
       this.increase(work, rest, edge);
       kept.push(...rest);
       return;
     }
-    const leansLeft = work.lean === 'mirrored' && leansLeftAt(edge, this.setting.side, facing);
+    const { side } = this.setting;
+    const top = topOf(rest, work.lean, edge, side);
+    if (top === undefined) return;
+    const facing = this.face(top);
+    const leansLeft = work.lean === 'mirrored' && leansLeftAt(edge, side, facing);
     addRun(this.runs, decreaseFor(work.by, facing, leansLeft), 1);
-    const top = leansLeft ? rest[0] : rest[rest.length - 1];
-    if (top !== undefined) kept.push(top);
+    kept.push(top);
   }
 
   private increase(work: EdgeWork, rest: Columns, edge: Edge): void {
-    const facing = this.face(rest[0] ?? 0);
     if (work.inset === 0) {
+      const facing = this.face(rest[0] ?? 0);
       addRun(this.runs, work.by === 2 ? 'kfbf' : facing === 'k' ? 'kfb' : 'pfb', 1);
       return;
     }
-    const made = makeFor(work.lean, edge, facing);
-    if (work.by === 1) addRun(this.runs, made, 1);
-    else this.pair(made, rest);
+    // a made stitch shows what the fabric shows in the column in which it will stand
+    const made = (nth: number): void =>
+      addRun(
+        this.runs,
+        makeFor(work.lean, edge, this.setting.side, this.face(this.outward(work, edge, nth))),
+        1,
+      );
+    if (work.by === 1) made(1);
+    else this.pair(made, rest, edge);
+  }
+
+  /** The nth column outward from the body of the piece. */
+  private outward(work: EdgeWork, edge: Edge, nth: number): number {
+    const inside = madeInside(work);
+    return edge === 'right'
+      ? (this.columns[inside] ?? 0) - nth
+      : (this.columns[this.columns.length - 1 - inside] ?? 0) + nth;
   }
 
   /** Two made stitches need a worked stitch between them. */
-  private pair(made: StitchName, rest: Columns): void {
-    addRun(this.runs, made, 1);
+  private pair(made: (nth: number) => void, rest: Columns, edge: Edge): void {
+    const outerFirst = edge === this.ends().first;
+    made(outerFirst ? 3 : 1);
     this.workOver(rest);
-    addRun(this.runs, made, 1);
+    made(outerFirst ? 1 : 3);
   }
 
   private middle(from: number | undefined, body: Columns, kept: number[]): Fault | undefined {
@@ -227,10 +243,6 @@ class RowInWork {
   }
 
   private grow(work: EdgeWork | undefined, edge: Edge): void {
-    if (work && work.by > 0) this.growBy(edge, work.by);
-  }
-
-  private growBy(edge: Edge, count: number): void {
-    this.columns = edge === 'right' ? grownRight(this.columns, count) : grownLeft(this.columns, count);
+    if (work && work.by > 0) this.columns = pushedOut(this.columns, edge, madeInside(work), work.by);
   }
 }
