@@ -1,6 +1,7 @@
 import { computed, signal } from '@preact/signals';
 import type { Fault } from '../knit/fault.ts';
 import type { PlannedPart } from '../knit/piece/planned.ts';
+import type { StandingMake, StandingPiece } from '../knit/piece/standing.ts';
 import type { GarmentRecord, GarmentSummary, PlaceRecord } from '../store/records.ts';
 import type { Sentinel } from '../store/sentinel.ts';
 import { rowAt } from './row-now.ts';
@@ -42,21 +43,18 @@ export interface BasketEntry {
 }
 
 /** One knitted copy of a piece. */
-export interface MakeView {
-  /** from 1 */
-  readonly make: number;
-  /** in the order of the recipe's parts; places likewise */
-  readonly parts: readonly PlannedPart[];
+export interface MakeView extends StandingMake {
+  /** in the order of the parts */
   readonly places: readonly PlaceRecord[];
 }
 
-export interface PieceView {
+export interface PieceView extends StandingPiece {
   readonly id: string;
   readonly name: string;
   readonly makes: readonly MakeView[];
 }
 
-/** A garment with all its plans and places: what drawings need. */
+/** A garment as it stands, with all its places: what drawings and figures are read from. */
 export interface GarmentView {
   readonly garment: GarmentRecord;
   readonly pieces: readonly PieceView[];

@@ -1,4 +1,5 @@
 import type { PlannedPart } from '../../knit/piece/planned.ts';
+import { standingMake } from '../../knit/piece/standing.ts';
 import { makeKey } from '../../progress/log.ts';
 import type { GarmentRecord, PieceRecord, PlaceRecord } from '../../store/records.ts';
 import type { Store } from '../../store/store.ts';
@@ -107,9 +108,14 @@ function pieceOf(
       const plan = place && plans.get(place.plan);
       return place && plan ? [{ place, plan }] : [];
     });
-    return { make, parts: found.map(({ plan }) => plan), places: found.map(({ place }) => place) };
+    const standing = standingMake(
+      recipe,
+      make,
+      found.map(({ plan }) => plan),
+    );
+    return { ...standing, places: found.map(({ place }) => place) };
   });
-  return { id: piece.id, name: recipe.name, makes };
+  return { id: piece.id, name: recipe.name, recipe, makes };
 }
 
 /** Deletes a garment with its rows, its photos and its log. */

@@ -1,11 +1,10 @@
-import { type Fault, ok, type Result, refuse } from '../fault.ts';
+import { ok, type Result } from '../fault.ts';
+import { asPlanned } from '../piece/as-planned.ts';
 import type { Garment } from '../piece/garment.ts';
-import { gaugeOf } from '../piece/gauges.ts';
-import { plan } from '../piece/plan.ts';
 import type { PickUp, PieceRole, Recipe } from '../piece/recipe.ts';
-import { edgesOf, type PieceEdges } from './edges.ts';
+import type { StandingGarment } from '../piece/standing.ts';
+import { knittedPieces, type KnittedPiece as Piece } from './knitted-piece.ts';
 import { alongRows, type PickUpRatio, pickUpRatio, toMultiple } from './pick-up.ts';
-import { roleOf } from './role.ts';
 
 /** How two edges of different length are sewn together: so many rows or stitches of the longer to the other's. */
 export interface Ease {
@@ -18,7 +17,11 @@ export interface Ease {
 }
 
 /** One step of the making up, in its order. `id` is what a tick is kept under. */
-export type MakingUpStep = { readonly id: string } & (
+export type MakingUpStep = {
+  readonly id: string;
+  /** the makes it is for, where others of the piece came out differently */
+  readonly nos?: readonly number[];
+} & (
   | {
       readonly kind: 'block';
       readonly piece: string;
@@ -80,68 +83,76 @@ export function easeOf(first: number, second: number): Ease {
   };
 }
 
-interface Piece {
-  readonly recipe: Recipe;
-  readonly edges: PieceEdges;
-}
-
 /**
- * The making up of a garment, from its plans: blocking, seams with how to ease them, the neckband's pick-up, where
- * the markers for the sleeves go. Steps whose pieces the garment does not have are left out.
+ * The making up of a garment as its recipes have it; see `makingUpOf`.
  * @returns the planner's faults when a piece cannot be knitted
  */
 export function makingUp(garment: Garment): Result<readonly MakingUpStep[]> {
-  const pieces: Piece[] = [];
-  const faults: Fault[] = [];
-  for (const recipe of garment.pieces) {
-    const made = plan(recipe);
-    if (made.ok) pieces.push({ recipe, edges: edgesOf(made.value) });
-    else faults.push(...made.faults);
-  }
-  if (faults.length > 0) return refuse(...faults);
-  const first = (role: PieceRole) => pieces.find((p) => roleOf(p.recipe) === role);
-  const back = first('back');
-  const front = first('front');
-  const sleeve = first('sleeve');
+  const planned = asPlanned(garment);
+  return planned.ok ? ok(makingUpOf(planned.value)) : planned;
+}
+
+/**
+ * The making up of a garment as it stands: blocking, seams with how to ease them, the neckband's pick-up, where the
+ * markers for the sleeves go. Makes that came out in different ways have steps of their own. Steps whose pieces the
+ * garment does not have are left out.
+ */
+export function makingUpOf(garment: StandingGarment): readonly MakingUpStep[] {
+  const groups = garment.pieces.map(knittedPieces);
+  const pieces = groups.flat();
+  const every = (role: PieceRole) => groups.find(([first]) => first?.role === role) ?? [];
+  const [back] = every('back');
+  const fronts = every('front');
+  const sleeves = every('sleeve');
+  const [front] = fronts;
   const bands = pieces.filter((p) => pickUpOf(p.recipe) !== undefined);
-  return ok([
+  return [
     ...pieces.filter((p) => !bands.includes(p)).map(blockStep),
-    ...(back && front ? shoulderStep(back, front) : []),
+    ...(back ? fronts.flatMap((one) => shoulderStep(back, one)) : []),
     ...bands.map((band) => bandStep(band, front ?? back ?? band)),
     ...(back && front && bands.length === 0 ? [neckStep(back, front)] : []),
-    ...(sleeve && back ? [sleeveStep(sleeve, back, front ?? back)] : []),
-    ...(back && front ? [sideStep(back, front)] : []),
-    ...(sleeve ? [sleeveSeam(sleeve)] : []),
+    ...(back ? sleeves.map((sleeve) => sleeveStep(sleeve, back, front ?? back)) : []),
+    ...(back ? fronts.map((one) => sideStep(back, one)) : []),
+    ...sleeves.map(sleeveSeam),
     { id: 'ends', kind: 'ends' },
-  ]);
+  ];
 }
+
+/** Which makes a step is for, where others of the piece came out differently. */
+const nosOf = ({ nos }: Piece) => (nos === undefined ? {} : { nos });
 
 const pickUpOf = (recipe: Recipe): readonly PickUp[] | undefined => {
   const from = recipe.parts[0]?.from;
   return from && 'pickUp' in from ? from.pickUp : undefined;
 };
 
-const blockStep = ({ recipe, edges }: Piece): MakingUpStep => ({
-  id: `block ${recipe.name}`,
+const blockStep = (piece: Piece): MakingUpStep => ({
+  id: `block ${piece.recipe.name}${piece.mark}`,
   kind: 'block',
-  piece: recipe.name,
-  makes: recipe.makes,
-  widthMm: edges.widthMm,
-  heightMm: edges.heightMm,
+  piece: piece.recipe.name,
+  makes: piece.makes,
+  ...nosOf(piece),
+  widthMm: piece.edges.widthMm,
+  heightMm: piece.edges.heightMm,
 });
 
 function shoulderStep(back: Piece, front: Piece): MakingUpStep[] {
   const ours = front.edges.shoulder;
   if (ours === undefined) return [];
   const stitches = easeOf(back.edges.shoulder ?? ours, ours);
-  return [{ id: 'shoulders', kind: 'shoulders', back: back.recipe.name, front: front.recipe.name, stitches }];
+  return [
+    {
+      id: `shoulders${front.mark}`,
+      kind: 'shoulders',
+      back: back.recipe.name,
+      front: front.recipe.name,
+      ...nosOf(front),
+      stitches,
+    },
+  ];
 }
 
-/** The fabric that an edge is picked up along: that of the piece's top. */
-const topFabric = ({ recipe }: Piece) => recipe.parts[0]?.sections.at(-1)?.fabric ?? 'stocking';
-
-const ratioAlong = (piece: Piece): PickUpRatio =>
-  pickUpRatio(topFabric(piece), gaugeOf(piece.recipe, topFabric(piece)));
+const ratioAlong = ({ top }: Piece): PickUpRatio => pickUpRatio(top.fabric, top.gauge);
 
 function bandStep({ recipe }: Piece, along: Piece): MakingUpStep {
   const edges = pickUpOf(recipe) ?? [];
@@ -189,7 +200,7 @@ function neckStep(back: Piece, front: Piece): MakingUpStep {
 }
 
 function sleeveStep(sleeve: Piece, back: Piece, front: Piece): MakingUpStep {
-  const rowMm = 100 / gaugeOf(back.recipe, topFabric(back)).rows;
+  const rowMm = 100 / back.top.gauge.rows;
   const capped = sleeve.edges.hasArmhole && back.edges.hasArmhole;
   const topMm = capped ? sleeve.edges.capEdgeMm : sleeve.edges.widthMm;
   const markerRows = back.edges.hasArmhole ? back.edges.armholeRows : Math.round(topMm / 2 / rowMm);
@@ -198,9 +209,10 @@ function sleeveStep(sleeve: Piece, back: Piece, front: Piece): MakingUpStep {
     ? back.edges.armholeAtMm
     : back.edges.heightMm - markerRows * rowMm;
   return {
-    id: 'set in sleeves',
+    id: `set in sleeves${sleeve.mark}`,
     kind: 'set in sleeves',
     sleeve: sleeve.recipe.name,
+    ...nosOf(sleeve),
     topMm,
     armholeMm,
     markerRows,
@@ -212,17 +224,19 @@ function sleeveStep(sleeve: Piece, back: Piece, front: Piece): MakingUpStep {
   };
 }
 
-const sleeveSeam = ({ recipe, edges }: Piece): MakingUpStep => ({
-  id: 'sleeve seams',
+const sleeveSeam = (sleeve: Piece): MakingUpStep => ({
+  id: `sleeve seams${sleeve.mark}`,
   kind: 'sleeve seams',
-  sleeve: recipe.name,
-  rows: edges.rowsToArmhole,
+  sleeve: sleeve.recipe.name,
+  ...nosOf(sleeve),
+  rows: sleeve.edges.rowsToArmhole,
 });
 
 const sideStep = (back: Piece, front: Piece): MakingUpStep => ({
-  id: 'side seams',
+  id: `side seams${front.mark}`,
   kind: 'side seams',
   back: back.recipe.name,
   front: front.recipe.name,
+  ...nosOf(front),
   rows: easeOf(back.edges.rowsToArmhole, front.edges.rowsToArmhole),
 });

@@ -1,6 +1,6 @@
 import { assumedGauge, type FabricName, sameCloth } from '../fabric.ts';
 import type { Gauge } from '../gauge.ts';
-import { fabricOfGauge } from '../measured-gauge.ts';
+import { fabricOfGauge, type MeasuredGauge } from '../measured-gauge.ts';
 import type { Recipe } from './recipe.ts';
 
 /** Used only for the proportions of drawings while no gauge is given: a usual light-to-medium yarn in stocking stitch. */
@@ -41,3 +41,23 @@ export function guessesIn(pieces: readonly Recipe[]): Guess[] {
   }
   return [...found.values()];
 }
+
+/**
+ * The tension to be asked about: one that names no fabric, where most rows of the pieces that have such a one are garter
+ * stitch. It was taken as stocking stitch, and nothing but her answer may change that.
+ */
+export function unnamedGarterGauge(pieces: readonly Recipe[]): MeasuredGauge | undefined {
+  const unnamed = pieces.filter(({ gauge }) => gauge && gauge.fabric === undefined);
+  const rows = new Map<FabricName, number>();
+  for (const { makes, parts } of unnamed) {
+    for (const section of parts.flatMap((part) => part.sections)) {
+      rows.set(section.fabric, (rows.get(section.fabric) ?? 0) + makes * section.rows);
+    }
+  }
+  const [main] = [...rows].sort((a, b) => b[1] - a[1]);
+  return main?.[0] === 'garter' ? unnamed[0]?.gauge : undefined;
+}
+
+/** The piece with its tension said to be of the fabric; one that names a fabric already stays as it is. */
+export const withGaugeIn = (piece: Recipe, fabric: FabricName): Recipe =>
+  piece.gauge && piece.gauge.fabric === undefined ? { ...piece, gauge: { ...piece.gauge, fabric } } : piece;

@@ -1,4 +1,5 @@
 import type { FabricName } from '../fabric.ts';
+import type { Gauge } from '../gauge.ts';
 import type { Side, Step } from '../row/step.ts';
 import type { Edge, PartEnd, PartRecipe, PartStart, SectionLength } from './recipe.ts';
 
@@ -74,6 +75,12 @@ export interface Plan {
   readonly parts: readonly PlannedPart[];
   /** the mirror image, for every second make, where the recipe is mirrored */
   readonly mirrorParts?: readonly PlannedPart[];
+}
+
+/** Gauge of a part's section (from 0), as its stitches and rows are drawn. */
+export function gaugeIn({ cells }: Pick<PlannedPart, 'cells'>, section: number): Gauge {
+  const { width, height } = cells[section] ?? cells[cells.length - 1] ?? { width: 0, height: 0 };
+  return { stitches: 100 / width, rows: 100 / height };
 }
 
 /** Parts of the given make (from 1): the mirror image for every second one where the recipe says so. */

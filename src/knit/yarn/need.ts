@@ -1,9 +1,8 @@
-import { type Fault, fault, ok, type Result, refuse } from '../fault.ts';
+import { fault, ok, type Result, refuse } from '../fault.ts';
+import { asPlanned } from '../piece/as-planned.ts';
 import type { Garment, Yarn } from '../piece/garment.ts';
-import { gaugeOf } from '../piece/gauges.ts';
-import { plan } from '../piece/plan.ts';
-import { type PlannedPart, partsOfMake } from '../piece/planned.ts';
-import type { Recipe } from '../piece/recipe.ts';
+import { gaugeIn } from '../piece/planned.ts';
+import type { StandingGarment, StandingMake } from '../piece/standing.ts';
 import { rowLoops, setUpLoops } from './loops.ts';
 import { heldMetresPerGram, type PerStitch, type YarnBasis, yarnPerStitch } from './per-stitch.ts';
 
@@ -48,26 +47,24 @@ export interface YarnNeed {
 }
 
 /**
- * Yarn for the whole garment, by make and section, from a weighed swatch or the loop-length relation.
- * @param taken weights of finished makes; the rest is corrected by what they took
+ * Yarn for a garment as its recipes have it; see `yarnOf`.
  * @returns the planner's faults when a piece cannot be knitted
  */
 export function yarnFor(garment: Garment, taken: readonly Taken[] = []): Result<YarnNeed> {
+  const planned = asPlanned(garment);
+  return planned.ok ? yarnOf(planned.value, taken) : planned;
+}
+
+/**
+ * Yarn for the whole garment as it stands, by make and section, from a weighed swatch or the loop-length relation.
+ * @param taken weights of finished makes; the rest is corrected by what they took
+ */
+export function yarnOf(garment: StandingGarment, taken: readonly Taken[] = []): Result<YarnNeed> {
   const yarn = garment.yarns?.[0];
-  const raw: PieceYarn[] = [];
   const bases: PerStitch[] = [];
-  const faults: Fault[] = [];
-  for (const recipe of garment.pieces) {
-    const made = plan(recipe);
-    if (!made.ok) {
-      faults.push(...made.faults);
-      continue;
-    }
-    for (let make = 1; make <= recipe.makes; make += 1) {
-      raw.push(makeYarn(recipe, partsOfMake(made.value, make), make, garment, bases));
-    }
-  }
-  if (faults.length > 0) return refuse(...faults);
+  const raw = garment.pieces.flatMap(({ recipe, makes }) =>
+    makes.map((make) => makeYarn(recipe.name, make, garment, bases)),
+  );
   const bad = taken.find((t) => !(t.grams >= 0 && t.grams < 100_000));
   if (bad)
     return refuse(
@@ -77,15 +74,14 @@ export function yarnFor(garment: Garment, taken: readonly Taken[] = []): Result<
 }
 
 function makeYarn(
-  recipe: Recipe,
-  parts: readonly PlannedPart[],
-  make: number,
-  { swatches, yarns }: Garment,
+  piece: string,
+  { make, parts }: StandingMake,
+  { swatches, yarns }: StandingGarment,
   bases: PerStitch[],
 ): PieceYarn {
   const sections = parts.flatMap((part) =>
     part.sections.map((section, index): SectionYarn => {
-      const each = yarnPerStitch(section.fabric, gaugeOf(recipe, section.fabric), swatches, yarns?.[0]);
+      const each = yarnPerStitch(section.fabric, gaugeIn(part, index), swatches, yarns?.[0]);
       bases.push(each);
       let loops = index === 0 ? setUpLoops(part) : 0;
       for (const row of part.rows) if (row.section === index) loops += rowLoops(row);
@@ -97,7 +93,7 @@ function makeYarn(
       };
     }),
   );
-  return { piece: recipe.name, make, sections, metres: sumOf(sections) };
+  return { piece, make, sections, metres: sumOf(sections) };
 }
 
 const sumOf = (list: readonly { readonly metres: number }[]): number =>

@@ -11,6 +11,8 @@ import { saysFault } from '../../words/fault.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
+import { Guesses } from '../guesses.tsx';
+import { AskGauge } from './ask-gauge.tsx';
 import { DeleteGarment } from './delete-garment.tsx';
 import { Notes } from './notes.tsx';
 import { PieceSection } from './piece-section.tsx';
@@ -34,11 +36,13 @@ function Whole({ view }: { readonly view: GarmentView }) {
   return (
     <Screen title={garment.name} back={up()}>
       <Progress view={view} />
+      <AskGauge garment={garment} />
       <section class="pieces" aria-label={say('garment.pieces')}>
         {view.pieces.map((piece) => (
           <PieceSection key={piece.id} piece={piece} />
         ))}
       </section>
+      <Guesses pieces={view.pieces.map(({ recipe }) => recipe)} />
       <YarnSection garment={garment} />
       <Notes key={garment.id} notes={garment.notes ?? ''} />
       {(garment.credits || garment.licence) && (

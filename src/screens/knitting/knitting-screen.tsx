@@ -183,8 +183,8 @@ function useGarmentAfterPaint(garment: string): void {
   }, [garment, done]);
 }
 
-const openRest = async (garment: string): Promise<void> =>
-  (await import('../../app/intents/garments.ts')).openGarmentInHand(garment);
+const openRest = (garment: string): Promise<void> =>
+  import('../../app/intents/garments.ts').then((intents) => intents.openGarmentInHand(garment));
 
 function HeadKeys({ onTools }: { readonly onTools: () => void }) {
   if (locked.value) return null;

@@ -1,18 +1,18 @@
 import '../../ui/print/print.css';
 import './making-up.css';
-import { garmentOf } from '../../app/garment-of.ts';
+import { asItStands } from '../../app/as-it-stands.ts';
 import { changeGarment } from '../../app/intents/change-garment.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import type { GarmentView } from '../../app/state.ts';
-import { type MakingUpStep, makingUp } from '../../knit/making-up/making-up.ts';
+import { type MakingUpStep, makingUpOf } from '../../knit/making-up/making-up.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Schematic } from '../../ui/print/schematic.tsx';
 import { ProgressBar } from '../../ui/progress/progress-bar.tsx';
-import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { GarmentPage } from '../garment-page.tsx';
+import { Guesses } from '../guesses.tsx';
 import { saysStep } from './says-step.ts';
 
 /** From the last bind-off to the last seam: each step with its figures, ticked and kept. */
@@ -25,17 +25,7 @@ export default function MakingUpScreen({ route }: { readonly route: Route }) {
 }
 
 function MakingUp({ view }: { readonly view: GarmentView }) {
-  const made = makingUp(garmentOf(view.garment));
-  if (!made.ok) {
-    return (
-      <Notice kind="fault" title={say('makingUp.cannot')}>
-        {made.faults.map((f) => (
-          <p key={f.code}>{saysFault(f)}</p>
-        ))}
-      </Notice>
-    );
-  }
-  const steps = made.value;
+  const steps = makingUpOf(asItStands(view));
   const ticked = new Set(view.garment.ticked ?? []);
   const count = steps.filter((s) => ticked.has(s.id)).length;
   const done = say('makingUp.done', { count, all: steps.length });
@@ -51,6 +41,7 @@ function MakingUp({ view }: { readonly view: GarmentView }) {
           <Step key={step.id} step={step} view={view} ticked={ticked.has(step.id)} />
         ))}
       </ol>
+      <Guesses pieces={view.pieces.map(({ recipe }) => recipe)} />
       <Notice kind="note">{say('makingUp.cords')}</Notice>
     </>
   );
@@ -71,7 +62,7 @@ function Step({ step, view, ticked }: StepProps) {
     });
   const drawn = step.kind === 'block' ? step.piece : step.kind === 'set in sleeves' ? step.on : undefined;
   const piece = view.pieces.find((p) => p.name === drawn);
-  const parts = piece?.makes[0]?.parts;
+  const parts = piece?.makes.find(({ make }) => make === (step.nos?.[0] ?? 1))?.parts;
   return (
     <li class={`making-step${ticked ? ' making-done' : ''}`}>
       <Toggle label={title} on={ticked} onChange={tick} />

@@ -13,6 +13,14 @@ export interface SaidStep {
 }
 
 export function saysStep(step: MakingUpStep): SaidStep {
+  const { title, lines } = saysFor(step);
+  const { nos } = step;
+  return nos
+    ? { title: say('makingUp.nos', { step: title, list: saysList(nos.map(String)) }), lines }
+    : { title, lines };
+}
+
+function saysFor(step: MakingUpStep): SaidStep {
   switch (step.kind) {
     case 'block':
       return saysBlock(step);

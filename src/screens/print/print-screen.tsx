@@ -1,7 +1,9 @@
 import type { Route } from '../../app/routes.ts';
 import type { GarmentView } from '../../app/state.ts';
+import { alike, type StandingMake } from '../../knit/piece/standing.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { PrintSheet } from '../../ui/print/print-sheet.tsx';
+import { saysList } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { GarmentPage } from '../garment-page.tsx';
 import { saysGauge } from './says-gauge.ts';
@@ -22,19 +24,23 @@ function Sheets({ view, only }: { readonly view: GarmentView; readonly only: str
       <Button kind="main" icon="print" onPress={() => print()}>
         {say('garment.print')}
       </Button>
-      {pieces.map((piece) => {
-        const recipe = view.garment.pieces.find(({ id }) => id === piece.id)?.recipe;
-        return (
+      {pieces.flatMap((piece) => {
+        const { gauge } = piece.recipe;
+        const groups = alike(piece.makes);
+        return groups.map((makes) => (
           <PrintSheet
-            key={piece.id}
+            key={`${piece.id} ${makes[0]?.make}`}
             garment={view.garment.name}
-            piece={piece.name}
-            parts={piece.makes[0]?.parts ?? []}
-            makes={piece.makes.length}
-            facts={recipe?.gauge && [{ label: say('garment.gauge'), value: saysGauge(recipe.gauge) }]}
+            piece={groups.length > 1 ? saysNos(piece.name, makes) : piece.name}
+            parts={makes[0]?.parts ?? []}
+            makes={makes.length}
+            facts={gauge && [{ label: say('garment.gauge'), value: saysGauge(gauge) }]}
           />
-        );
+        ));
       })}
     </>
   );
 }
+
+const saysNos = (piece: string, makes: readonly StandingMake[]): string =>
+  say('garment.pieceNos', { piece, list: saysList(makes.map(({ make }) => String(make))) });

@@ -1,7 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { GarmentView } from '../../app/state.ts';
-import { gaugeOf } from '../../knit/piece/gauges.ts';
-import type { PlannedPart } from '../../knit/piece/planned.ts';
+import { gaugeIn, type PlannedPart } from '../../knit/piece/planned.ts';
 import { type LastBall, lastBall } from '../../knit/yarn/last-ball.ts';
 import { heldMetresPerGram, yarnPerStitch } from '../../knit/yarn/per-stitch.ts';
 import { Card } from '../../ui/card/card.tsx';
@@ -16,7 +15,6 @@ interface InWork {
   readonly label: string;
   readonly part: PlannedPart;
   readonly rows: number;
-  readonly piece: number;
 }
 
 /** Grams on the scales against the rows left. */
@@ -58,14 +56,14 @@ export function BallInHand({ view }: { readonly view: GarmentView }) {
 }
 
 function makesInWork({ pieces }: GarmentView): InWork[] {
-  return pieces.flatMap((piece, index) =>
+  return pieces.flatMap((piece) =>
     piece.makes.flatMap(({ make, parts, places }) =>
       places.flatMap((place, i): InWork[] => {
         const part = parts[i];
         if (part === undefined || place.rows >= place.total) return [];
         const no = piece.makes.length > 1 ? ` ${make}` : '';
         const label = part.name === piece.name ? `${piece.name}${no}` : `${piece.name}${no}: ${part.name}`;
-        return [{ id: place.id, label, part, rows: place.rows, piece: index }];
+        return [{ id: place.id, label, part, rows: place.rows }];
       }),
     ),
   );
@@ -96,13 +94,13 @@ function Verdict({
 }
 
 /** Undefined while the ball's weight or length is not known. */
-function judge({ garment }: GarmentView, { part, rows, piece }: InWork, grams: number): LastBall | undefined {
+function judge({ garment }: GarmentView, { part, rows }: InWork, grams: number): LastBall | undefined {
   const yarn = garment.yarns?.[0];
   const perGram = yarn && heldMetresPerGram(yarn);
-  const recipe = garment.pieces[piece]?.recipe;
-  if (perGram === undefined || recipe === undefined) return undefined;
-  const fabric = part.sections.at(part.rows[rows]?.section ?? 0)?.fabric ?? 'stocking';
-  const { mm } = yarnPerStitch(fabric, gaugeOf(recipe, fabric), garment.swatches, yarn);
+  if (perGram === undefined) return undefined;
+  const section = part.rows[rows]?.section ?? 0;
+  const fabric = part.sections[section]?.fabric ?? 'stocking';
+  const { mm } = yarnPerStitch(fabric, gaugeIn(part, section), garment.swatches, yarn);
   const mmPerGram = perGram * 1000;
   return lastBall(part, rows, grams, mm / mmPerGram, mmPerGram);
 }

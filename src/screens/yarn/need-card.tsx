@@ -6,6 +6,7 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { saysGrams, saysYarnLength } from '../../words/measures.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
+import { Guesses } from '../guesses.tsx';
 import type { ChangeYarn } from './yarn-screen.tsx';
 
 export interface NeedCardProps {
@@ -36,6 +37,7 @@ export function NeedCard({ need, garment, change }: NeedCardProps) {
         <Notice kind="warning" title={say('yarn.short', { count: need.short })} />
       )}
       <p>{saysBasis(need)}</p>
+      {need.basis === 'loop length' && <Guesses pieces={garment.pieces.map(({ recipe }) => recipe)} />}
       {need.correction !== 1 && (
         <p>{say('yarn.corrected', { percent: saysNumber(need.correction, { percent: true, digits: 0 }) })}</p>
       )}

@@ -1,5 +1,5 @@
 import type { GarmentView } from '../../app/state.ts';
-import { gaugeOf } from '../../knit/piece/gauges.ts';
+import { gaugeIn } from '../../knit/piece/planned.ts';
 import { heldMetresPerGram, yarnPerStitch } from '../../knit/yarn/per-stitch.ts';
 import { loopsByColour, type Stripe } from '../../knit/yarn/stripes.ts';
 import { Button } from '../../ui/button/button.tsx';
@@ -75,17 +75,15 @@ function saysNeed({ garment }: GarmentView, metres: number): string {
 function metresByColour(view: GarmentView, stripes: readonly Stripe[]): ReadonlyMap<string, number> {
   const metres = new Map<string, number>();
   const { garment } = view;
-  view.pieces.forEach((piece, index) => {
-    const recipe = garment.pieces[index]?.recipe;
+  for (const piece of view.pieces) {
     for (const part of piece.makes.flatMap((make) => make.parts)) {
-      const fabric = part.sections.at(-1)?.fabric ?? 'stocking';
-      const mm = recipe
-        ? yarnPerStitch(fabric, gaugeOf(recipe, fabric), garment.swatches, garment.yarns?.[0]).mm
-        : 0;
+      const last = Math.max(0, part.sections.length - 1);
+      const fabric = part.sections[last]?.fabric ?? 'stocking';
+      const { mm } = yarnPerStitch(fabric, gaugeIn(part, last), garment.swatches, garment.yarns?.[0]);
       for (const [colour, loops] of loopsByColour(part, stripes)) {
         metres.set(colour, (metres.get(colour) ?? 0) + (loops * mm) / 1000);
       }
     }
-  });
+  }
   return metres;
 }

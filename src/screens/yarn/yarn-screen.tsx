@@ -1,9 +1,9 @@
 import './yarn.css';
-import { garmentOf } from '../../app/garment-of.ts';
+import { asItStands } from '../../app/as-it-stands.ts';
 import { changeGarment } from '../../app/intents/change-garment.ts';
 import type { Route } from '../../app/routes.ts';
 import type { GarmentView } from '../../app/state.ts';
-import { yarnFor } from '../../knit/yarn/need.ts';
+import { yarnOf } from '../../knit/yarn/need.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { saysFault } from '../../words/fault.ts';
@@ -29,7 +29,8 @@ export type ChangeYarn = (change: (garment: GarmentRecord) => GarmentRecord) => 
 function Yarn({ view }: { readonly view: GarmentView }) {
   const { garment } = view;
   const change: ChangeYarn = (how) => void changeGarment(garment.id, how);
-  const need = yarnFor(garmentOf(garment), garment.taken);
+  const standing = asItStands(view);
+  const need = yarnOf(standing, garment.taken);
   return (
     <div class="yarn-page">
       {need.ok ? (

@@ -11,6 +11,7 @@ export const words: Translation<typeof english> = {
   pieces: 'Teile',
   makes: '{count}-mal gestrickt',
   makeNo: 'Nr. {make}',
+  pieceNos: '{piece}, Nr. {list}',
   begin: '{what} beginnen',
   continue: 'Weiter mit {what}',
   look: '{what} ansehen',

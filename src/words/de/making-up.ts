@@ -4,10 +4,10 @@ import type { Translation } from '../message.ts';
 export const words: Translation<typeof english> = {
   title: 'Fertigstellen',
   none: 'Die Teile verraten noch nicht, was woran genäht wird. Nenne sie Rücken, Vorderteil, Ärmel und Halsblende.',
-  cannot: 'Das Fertigstellen lässt sich nicht ausrechnen',
   done: '{count} von {all} Schritten erledigt',
   block: '{piece} spannen',
   blockMakes: '{piece} spannen, {count}-mal',
+  nos: '{step}, Nr. {list}',
   blockTo: '{width} breit, {height} hoch. Anfeuchten, auf diese Maße stecken, trocknen lassen.',
   shoulders: 'Schulternähte',
   shouldersEqual: {

@@ -8,6 +8,7 @@ export const words = {
   pieces: 'Pieces',
   makes: 'Knitted {count} times',
   makeNo: 'No. {make}',
+  pieceNos: '{piece}, no. {list}',
   begin: 'Begin {what}',
   continue: 'Continue {what}',
   look: 'Look at {what}',

@@ -2,10 +2,10 @@
 export const words = {
   title: 'Making up',
   none: 'Its pieces do not yet tell what is sewn to what. Name them back, front, sleeve and neckband.',
-  cannot: 'The making up cannot be worked out',
   done: '{count} of {all} steps done',
   block: 'Block {piece}',
   blockMakes: 'Block {piece}, {count} times',
+  nos: '{step}, no. {list}',
   blockTo: '{width} wide, {height} high. Wet it, pin it to these measurements, let it dry.',
   shoulders: 'Shoulder seams',
   shouldersEqual: {

@@ -1,0 +1,54 @@
+import type { FabricName } from '../fabric.ts';
+import type { Gauge } from '../gauge.ts';
+import { gaugeIn, type PlannedPart } from '../piece/planned.ts';
+import type { PieceRole, Recipe } from '../piece/recipe.ts';
+import { alike, type StandingPiece } from '../piece/standing.ts';
+import { edgesOf, type PieceEdges } from './edges.ts';
+import { roleOf } from './role.ts';
+
+/** Makes of a piece that came out alike, to be sewn in one way. */
+export interface KnittedPiece {
+  /** of the first of them, as it was really knitted */
+  readonly recipe: Recipe;
+  readonly role: PieceRole;
+  readonly edges: PieceEdges;
+  /** how many they are */
+  readonly makes: number;
+  /** which ones, where others of the piece came out differently */
+  readonly nos?: readonly number[];
+  /** what the ids of their steps end with: nothing where the first make is among them */
+  readonly mark: string;
+  /** the fabric that edges are picked up along, and its gauge: those of the piece's top */
+  readonly top: { readonly fabric: FabricName; readonly gauge: Gauge };
+}
+
+export function knittedPieces({ recipe, makes }: StandingPiece): KnittedPiece[] {
+  const groups = alike(makes);
+  const mirrored = recipe.mirrored === true && recipe.makes > 1;
+  return groups.flatMap((group): KnittedPiece[] => {
+    const [first] = group;
+    if (!first) return [];
+    const nos = group.map(({ make }) => make);
+    return [
+      {
+        recipe: first.recipe,
+        role: roleOf(recipe),
+        edges: edgesOf({ name: recipe.name, makes: recipe.makes, mirrored, parts: first.parts }),
+        makes: group.length,
+        ...(groups.length > 1 ? { nos } : {}),
+        mark: nos.includes(1) ? '' : ` ${nos.join(' ')}`,
+        top: topOf(first.parts[0]),
+      },
+    ];
+  });
+}
+
+const UNKNOWN_TOP = { fabric: 'stocking', gauge: { stitches: 1, rows: 1 } } as const;
+
+/** The row in which all is bound off is no fabric. */
+function topOf(body: PlannedPart | undefined): KnittedPiece['top'] {
+  if (!body) return UNKNOWN_TOP;
+  const knitted = body.sections.filter((_, i) => body.rows.some((row) => row.section === i && row.after > 0));
+  const at = Math.max(0, body.sections.indexOf(knitted[knitted.length - 1] ?? (body.sections[0] as never)));
+  return { fabric: body.sections[at]?.fabric ?? 'stocking', gauge: gaugeIn(body, at) };
+}

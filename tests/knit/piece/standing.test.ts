@@ -1,0 +1,83 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Result } from '../../../src/knit/fault.ts';
+import { demoGarment } from '../../../src/knit/garment/demo.ts';
+import { sampleGarment } from '../../../src/knit/garment/sample.ts';
+import { asPlanned } from '../../../src/knit/piece/as-planned.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
+import { type PlannedPart, partsOfMake } from '../../../src/knit/piece/planned.ts';
+import type { Recipe } from '../../../src/knit/piece/recipe.ts';
+import { alike, standingMake } from '../../../src/knit/piece/standing.ts';
+import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
+
+function value<T>(made: Result<T>): T {
+  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  return made.value;
+}
+
+const sizes = (parts: readonly PlannedPart[]) =>
+  parts.flatMap(({ base, offset, cells, rows }) => [
+    base,
+    offset,
+    ...cells.flatMap(({ width, height }) => [width, height]),
+    ...rows.map(({ height }) => height),
+  ]);
+
+/** Every figure in mm to a millionth, and all else as it is. */
+function sameAsPlanned(recipe: Recipe): void {
+  const made = value(plan(recipe));
+  for (let make = 1; make <= recipe.makes; make += 1) {
+    const parts = partsOfMake(made, make);
+    const standing = standingMake(recipe, make, parts);
+    const [now, then] = [sizes(standing.parts), sizes(parts)];
+    expect(now).toHaveLength(then.length);
+    expect(Math.max(...now.map((mm, i) => Math.abs(mm - (then[i] ?? 0))))).toBeLessThan(1e-6);
+    expect(standing.parts.map(({ rows }) => rows.map(({ steps }) => steps))).toEqual(
+      parts.map(({ rows }) => rows.map(({ steps }) => steps)),
+    );
+  }
+}
+
+const demo = value(demoGarment('cardigan'));
+
+describe('a make that was not planned anew', () => {
+  it('stands as it was planned, whatever the tension was measured in', () => {
+    fc.assert(
+      fc.property(
+        knittableRecipe(),
+        fc.constantFrom(undefined, 'garter', 'stocking', 'moss'),
+        ({ recipe }, fabric) => {
+          const { gauge } = recipe;
+          sameAsPlanned(
+            gauge && fabric ? { ...recipe, gauge: { ...gauge, fabric } as Recipe['gauge'] & object } : recipe,
+          );
+        },
+      ),
+      { numRuns: 60 },
+    );
+    for (const recipe of [...sampleGarment.pieces, ...demo.pieces]) sameAsPlanned(recipe);
+  });
+
+  it('is like the other makes of its piece, mirror images among them', () => {
+    for (const { makes } of value(asPlanned(demo)).pieces) expect(alike(makes)).toHaveLength(1);
+  });
+});
+
+describe('two sleeves', () => {
+  it('are alike when both were planned anew in the same way, and not when one was', () => {
+    const piece = value(asPlanned(sampleGarment)).pieces.find(({ recipe }) => recipe.name === 'Sleeve');
+    const [first, second] = piece?.makes ?? [];
+    if (!first || !second) throw new Error('the sample has two sleeves');
+    const shorter = (make: typeof first) => ({
+      ...make,
+      parts: make.parts.map((part, i) => {
+        const recipe = make.recipe.parts[i];
+        return { ...part, ...(recipe ? { recipe } : {}), rows: part.rows.slice(0, -2) };
+      }),
+    });
+    const groups = (...makes: (typeof first)[]) => alike(makes).map((group) => group.map(({ make }) => make));
+    expect(groups(first, second)).toEqual([[1, 2]]);
+    expect(groups(first, shorter(second))).toEqual([[1], [2]]);
+    expect(groups(shorter(first), shorter(second))).toEqual([[1, 2]]);
+  });
+});
