@@ -19,6 +19,7 @@ import { makeFabricRow } from './fabric-row.ts';
 import { makeOwnRow, makeSpreadRow, makeWrittenRow, pushRow } from './make-row.ts';
 import { neckOf } from './part-build.ts';
 import { row } from './run-rows.ts';
+import { plainWork } from './spell.ts';
 
 /** How another part's rows are taken over. */
 export interface Copying {
@@ -76,7 +77,8 @@ function copyRow(
   if (made.own !== undefined)
     return makeOwnRow(build, part, made.own, Math.max(0, part.live + made.after - made.before));
   if (made.kind === 'bind off') return bindOffAll(build, part);
-  if (made.kind === 'across') return makeSpreadRow(build, part, made.after - made.before, undefined);
+  if (made.kind === 'across')
+    return makeSpreadRow(build, part, made.after - made.before, undefined, plainWork(made, nextSide(part)));
   if (made.items) {
     const wrong = how.mirrored
       ? mirroredRow(build, part, made)

@@ -13,6 +13,7 @@ import {
 import { MOST_ROWS, makeSpreadRow, makeWrittenRow, pushRow, takeBack } from './make-row.ts';
 import { markOf, neckOf, setMark } from './part-build.ts';
 import { finishBackground, row, runTrack } from './run-rows.ts';
+import { plainWork } from './spell.ts';
 import type { Beat, EdgeName, GroupSaid, Said, Statement } from './statement.ts';
 import { targetOf } from './target.ts';
 import { startTrack } from './track.ts';
@@ -271,6 +272,7 @@ export function doEvenly(
     part,
     said.toCount !== undefined && Math.abs(change) !== Math.abs(said.change) ? said.change : change,
     said.over,
+    back && plainWork(back, back.side),
   );
   build.line = line;
   return wrong;

@@ -144,7 +144,7 @@ function writtenRow(
   ahead: readonly Said[],
 ): Fault | undefined {
   const only = items.length === 1 ? items[0] : undefined;
-  if (only?.is === 'evenly') return makeSpreadRow(build, part, only.change, only.over);
+  if (only?.is === 'evenly') return makeSpreadRow(build, part, only.change, only.over, only.work);
   const parted = partsHere(items, ahead, build);
   if (parted) {
     const sets = setsAtTurn(part, parted);

@@ -65,10 +65,10 @@ export function makeWrittenRow(
   return undefined;
 }
 
-/** 'evenly' says k or p as the side has it. */
+/** 'evenly' says k or p as the side has it, where the text does not say it. */
 function withSide(items: readonly Item[], part: PartBuild, side: Side): readonly Item[] {
   if (side === 'RS' || part.fabric.is !== 'face' || part.fabric.name !== 'stocking') return items;
-  return items.map((item) => (item.is === 'evenly' ? { ...item, work: 'p' } : item));
+  return items.map((item) => (item.is === 'evenly' && !item.work ? { ...item, work: 'p' } : item));
 }
 
 function takenBefore(steps: readonly Step[], count: number): number {
@@ -109,20 +109,21 @@ function spellAsItLooks(part: PartBuild, side: Side): StitchName[] | undefined {
 const hasPattern = (steps: readonly Step[]): boolean =>
   steps.some((step) => ('work' in step ? step.work === 'patt' : hasPattern(step.repeat)));
 
-/** Increases or decreases spread over the whole row, or over its middle. */
+/** Increases or decreases spread over the whole row, or over its middle; `work` where all of it is knitted or purled. */
 export function makeSpreadRow(
   build: Build,
   part: PartBuild,
   change: number,
   over: number | undefined,
+  work?: StitchName,
 ): Fault | undefined {
   const side = nextSide(part);
   const count = part.live;
   const width = over !== undefined && over <= count ? over : count;
   const laid = spread(width, change);
   const plain =
-    spellFabric(part.fabric, part.fabricRow, side, part.column, count) ??
-    new Array<StitchName>(count).fill('k');
+    (work ? undefined : spellFabric(part.fabric, part.fabricRow, side, part.column, count)) ??
+    new Array<StitchName>(count).fill(work ?? 'k');
   if (side === 'WS') plain.reverse();
   const groups = laid.ok
     ? laid.value.groups

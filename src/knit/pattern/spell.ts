@@ -1,4 +1,5 @@
-import type { Side } from '../row/step.ts';
+import { expandRow } from '../row/expand.ts';
+import type { Side, Step } from '../row/step.ts';
 import type { StitchName } from '../stitch.ts';
 import type { FabricState, Face } from './build.ts';
 
@@ -66,4 +67,18 @@ export function looksOf(works: readonly StitchName[], side: Side): string | unde
     looks += (work === 'k') === (side === 'RS') ? 'k' : 'p';
   }
   return side === 'RS' ? looks : [...looks].reverse().join('');
+}
+
+/**
+ * The stitch that all plain stitches of a row are; undefined where it has both knit and purl ones, or was worked on
+ * another side than the one asked for.
+ */
+export function plainWork(
+  row: { readonly steps: readonly Step[]; readonly before: number; readonly side: Side },
+  side: Side,
+): 'k' | 'p' | undefined {
+  if (row.side !== side) return undefined;
+  const plain = new Set(expandRow(row.steps, row.before).filter((work) => work === 'k' || work === 'p'));
+  const [only] = plain;
+  return plain.size === 1 && (only === 'k' || only === 'p') ? only : undefined;
 }

@@ -16,16 +16,21 @@ const CLOSING: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}'
 
 /** Reads a row up to the end of the cursor. */
 export function readRow(c: Cursor): Result<Item[]> {
+  const whole = /^(k|p|knit|purl)$/.test(peekText(c)) && peekText(c, 1) === ',';
   const items = readLevel(c, undefined, 0);
   if (!Array.isArray(items)) return refuse(items);
   if (items.length === 0) return refuse(expected(c, 'a stitch'));
-  return ok(spreadOver(items));
+  return ok(spreadOver(items, whole));
 }
 
-/** 'knit, inc 4 sts evenly': the increases lie in the row that is knitted. */
-function spreadOver(items: Item[]): Item[] {
+/**
+ * 'knit across, inc 4 sts evenly', 'purl, dec 4 evenly': the changes lie in the row that is knitted or purled.
+ * `whole`: it begins with a stitch that has no number; 'k1, inc 4 evenly' is one stitch and then the rest.
+ */
+function spreadOver(items: Item[], whole: boolean): Item[] {
   const [first, second] = items;
-  if (items.length !== 2 || first?.is !== 'stitches to' || second?.is !== 'evenly') return items;
+  if (items.length !== 2 || second?.is !== 'evenly') return items;
+  if (first?.is !== 'stitches to' && !(whole && first?.is === 'stitches')) return items;
   return first.work === 'k' || first.work === 'p' ? [{ ...second, work: first.work }] : [second];
 }
 
