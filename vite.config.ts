@@ -1,10 +1,11 @@
 import { createHash } from 'node:crypto';
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Rolldown } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig, type Plugin } from 'vitest/config';
 import { type FirstFiles, headScript } from './src/app/head-script.ts';
+import { type KeptFile, keepWhole } from './src/worker/keep-whole.ts';
 import { refuseWrongTypes } from './src/worker/refuse-wrong-types.ts';
 import { takeShared } from './src/worker/take-shared.ts';
 
@@ -45,6 +46,9 @@ const integrityOf = (path: string): string =>
     .update(readFileSync(join(outDir, path)))
     .digest('base64')}`;
 
+/** What the worker keeps, as its own list says it. */
+const kept: KeptFile[] = [];
+
 const guardedWorker: Plugin = {
   name: 'guarded-worker',
   apply: 'build',
@@ -54,19 +58,17 @@ const guardedWorker: Plugin = {
     handler() {
       const path = join(outDir, 'sw.js');
       const worker = readFileSync(path, 'utf8');
-      const ours = [refuseWrongTypes, takeShared].map((part) => `(${part.toString()})(self);\n`);
+      const later = readdirSync(join(outDir, 'assets'))
+        .map((name) => `assets/${name}`)
+        .filter((url) => laterFile.test(url))
+        .map((url) => ({ url, integrity: integrityOf(url), revision: null, later: true }));
+      const ours = [
+        `(${refuseWrongTypes.toString()})(self);\n`,
+        `(${takeShared.toString()})(self);\n`,
+        `(${keepWhole.toString()})(self, ${JSON.stringify([...kept, ...later])});\n`,
+      ];
       writeFileSync(path, ours.join('') + worker);
     },
-  },
-};
-
-/** Names the files that are fetched after the first screen (src/app/later-files.ts). */
-const laterFiles: Plugin = {
-  name: 'later-files',
-  apply: 'build',
-  generateBundle(_options, bundle) {
-    const files = Object.keys(bundle).filter((path) => laterFile.test(path));
-    this.emitFile({ type: 'asset', fileName: 'later.json', source: JSON.stringify(files) });
   },
 };
 
@@ -198,11 +200,19 @@ const pwa = VitePWA({
     // Asked for by the browser when the app is put on the home screen, and by readers of a backup. The one icon that
     // it draws at every start is no SVG: that would be laid out on the page's own thread.
     globIgnores: ['icons/!(icon-192).png', '*.schema.json', 'assets/words-de-*.js', 'assets/reader-*.js'],
-    runtimeCaching: [{ urlPattern: laterFile, handler: 'CacheFirst', options: { cacheName: 'later' } }],
-    navigateFallback: 'index.html',
-    cleanupOutdatedCaches: true,
+    // The start page is asked for with a query too (share_target, head-script.ts). A page below another folder may be
+    // another copy of the app, and its caches are its own.
+    navigateFallback: null,
+    ignoreURLParametersMatching: [/./],
+    cleanupOutdatedCaches: false,
     manifestTransforms: [
-      (entries) => ({ manifest: entries.map((entry) => ({ ...entry, integrity: integrityOf(entry.url) })) }),
+      (entries) => {
+        const manifest = entries.map((entry) => ({ ...entry, integrity: integrityOf(entry.url) }));
+        kept.push(
+          ...manifest.map(({ url, integrity, revision }) => ({ url, integrity, revision, later: false })),
+        );
+        return { manifest };
+      },
     ],
     // Where Trusted Types are enforced, importScripts() fails without a word and nothing is cached.
     inlineWorkboxRuntime: true,
@@ -215,7 +225,7 @@ export default defineConfig({
   base: './',
   oxc: { jsx },
   define: { __VERSION__: JSON.stringify(version) },
-  plugins: [openPolicyInDevelopment, laterFiles, keptCompiled, startInHead, pwa, guardedWorker],
+  plugins: [openPolicyInDevelopment, keptCompiled, startInHead, pwa, guardedWorker],
   build: {
     outDir,
     emptyOutDir: true,

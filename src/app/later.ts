@@ -1,6 +1,5 @@
 import { keepUpWhenHidden } from './device/backup-file.ts';
 import { takeOpenedFiles } from './device/opened-files.ts';
-import { keepLaterFiles } from './later-files.ts';
 import { goTo } from './navigate.ts';
 import { hrefTo } from './routes.ts';
 
@@ -9,8 +8,6 @@ export function startLater(): void {
   keepUpWhenHidden();
   takeOpenedFiles(() => goTo(hrefTo('backup')));
   openSharedLink();
-  // no network, or a host that fails: tried again at the next start
-  keepLaterFiles().catch(() => undefined);
   // for the day when the browser has lost its storage: that is no time to look for a file
   import('../store/frame-factory.ts').catch(() => undefined);
 }

@@ -66,9 +66,6 @@ export const basket = signal<readonly BasketEntry[] | undefined>(undefined);
 /** the make last knitted of all, for the workbasket's top; null when nothing was ever begun */
 export const lastKnitted = signal<InHand | null | undefined>(undefined);
 
-/** drawings of the workbasket, by garment id, read when they come into sight */
-export const drawings = signal<ReadonlyMap<string, GarmentView>>(new Map());
-
 /** the garment screen's; undefined until read, null when there is none of that id */
 export const garmentShown = signal<GarmentView | null | undefined>(undefined);
 

@@ -1,17 +1,15 @@
-import { readdirSync } from 'node:fs';
-import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
-import { laterFilesKept, precacheList, workerReady } from './worker.ts';
+import { laterFilesKept, laterList, precacheList, workerReady } from './worker.ts';
 
 afterAll(removeProfiles);
 
 it('a language chosen and a pattern copied with no network are on the phone: they come after the first screen', async () => {
-  const later = readdirSync(join(dist, 'assets')).filter((name) => /^(words-de|reader)-.*\.js$/.test(name));
+  const later = laterList(dist);
   expect(later).toHaveLength(2);
-  for (const name of later) expect(precacheList(dist)).not.toContain(`assets/${name}`);
+  for (const name of later) expect(precacheList(dist)).not.toContain(name);
   const host = await serve({ root: dist });
   const phone = await openPhone();
   const { page } = phone;

@@ -1,6 +1,7 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
+import { dist } from '../run/built.ts';
 import { until } from './until.ts';
 
 /** What tests ask of the service worker and of its caches. */
@@ -87,17 +88,26 @@ export function precacheList(dist: string): string[] {
   return [...worker.matchAll(/url:"([^"]+)",revision:/g)].map((match) => match[1] ?? '').sort();
 }
 
+/** The list of files that come after the first screen. */
+export const laterList = (dist: string): string[] =>
+  readdirSync(join(dist, 'assets'))
+    .filter((name) => /^(words-de|reader)-.*\.js$/.test(name))
+    .map((name) => `assets/${name}`);
+
 /** The version of the app that a window runs. */
 export const runningVersion = (page: Page): Promise<string | undefined> =>
   page.evaluate(() => document.documentElement.dataset.version);
 
 /** Waits until what comes after the first screen is on the phone too. */
 export async function laterFilesKept(page: Page): Promise<void> {
-  const wanted = await page.evaluate(
-    async () => ((await (await fetch('later.json')).json()) as string[]).length,
-  );
+  const wanted = laterList(dist);
   await until(
-    () => page.evaluate(async () => (await (await caches.open('later')).keys()).length),
-    (count) => count === wanted,
+    () =>
+      page.evaluate(async () => {
+        const { scope } = await navigator.serviceWorker.ready;
+        const cache = await caches.open(`later-${scope}`);
+        return (await cache.keys()).map(({ url }) => url.slice(scope.length));
+      }),
+    (kept) => wanted.every((path) => kept.includes(path)),
   );
 }

@@ -4,9 +4,9 @@ import { makeKey } from '../../progress/log.ts';
 import type { GarmentRecord, PieceRecord, PlaceRecord } from '../../store/records.ts';
 import type { Store } from '../../store/store.ts';
 import { basketOf } from '../basket.ts';
+import { drawings } from '../drawings.ts';
 import {
   basket,
-  drawings,
   type GarmentView,
   garmentInHand,
   garmentShown,

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { drawings } from '../../app/drawings.ts';
 import { openDrawing } from '../../app/intents/garments.ts';
-import { drawings, type GarmentView } from '../../app/state.ts';
+import type { GarmentView } from '../../app/state.ts';
 import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
 
 export interface GarmentDrawingProps {

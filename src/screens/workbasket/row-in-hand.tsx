@@ -1,6 +1,7 @@
 import { useEffect } from 'preact/hooks';
+import { drawings } from '../../app/drawings.ts';
 import { openDrawing } from '../../app/intents/garments.ts';
-import { drawings, type InHand } from '../../app/state.ts';
+import type { InHand } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
 import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { drawings } from '../../../src/app/drawings.ts';
 import {
   deleteGarment,
   openBasket,
@@ -10,7 +11,7 @@ import { finishRow, goToRow, openMake } from '../../../src/app/intents/knit.ts';
 import { openSample } from '../../../src/app/intents/sample.ts';
 import { nextMake } from '../../../src/app/next-make.ts';
 import { planRecords } from '../../../src/app/plan-records.ts';
-import { basket, drawings, garmentShown, lastKnitted, readFault } from '../../../src/app/state.ts';
+import { basket, garmentShown, lastKnitted, readFault } from '../../../src/app/state.ts';
 import { given } from '../../store/scenario.ts';
 import { openApp } from '../open-app.ts';
 
