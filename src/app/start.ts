@@ -1,5 +1,5 @@
 import { openStore, type Store } from '../store/store.ts';
-import { openMake } from './intents/knit.ts';
+import { openMake, rereadMake } from './intents/open-make.ts';
 import { takeSettings } from './intents/settings.ts';
 import { tryAgain } from './intents/taps.ts';
 import { makeAt, parseRoute } from './routes.ts';
@@ -49,15 +49,9 @@ async function comeBack(open: Store): Promise<void> {
   rereadMake();
 }
 
-function rereadMake(): void {
-  const make = inHand.value?.make;
-  if (make !== undefined) void openMake(make);
-}
-
 /** A backup came in, or what was held outside the database went into it. */
 function readAgain(open: Store): void {
   if (saving.value === 'held' && open.held() === 0) saving.value = 'saved';
   missing.value = open.missing();
   rereadMake();
-  void import('./intents/garments.ts').then(({ openShownAgain }) => openShownAgain());
 }

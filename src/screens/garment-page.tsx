@@ -1,5 +1,4 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect } from 'preact/hooks';
 import { openGarment } from '../app/intents/garments.ts';
 import { hrefTo, type Route } from '../app/routes.ts';
 import { type GarmentView, garmentShown, readFault } from '../app/state.ts';
@@ -8,6 +7,7 @@ import { Screen } from '../ui/screen/screen.tsx';
 import { saysFault } from '../words/fault.ts';
 import { say } from '../words/say.ts';
 import { useArrival } from './arrival.ts';
+import { useFresh } from './use-fresh.ts';
 
 export interface GarmentPageProps {
   readonly route: Route;
@@ -18,7 +18,7 @@ export interface GarmentPageProps {
 /** The frame of a page that belongs to one garment: reads it, leads back to it, says so where it is gone. */
 export function GarmentPage({ route, title, children }: GarmentPageProps) {
   const id = route.at.garment ?? '';
-  useEffect(() => void openGarment(id), [id]);
+  useFresh(() => openGarment(id), { garment: id });
   const view = garmentShown.value;
   const here = view?.garment.id === id ? view : undefined;
   useArrival(here ? `${title} · ${here.garment.name}` : title);

@@ -67,14 +67,12 @@ function garmentCalls(
   };
 }
 
-function placeCalls({
-  door,
-  taps,
-  first,
-  lastSeen,
-}: CallsNeed): Names<
-  'place' | 'latestPlaces' | 'inHand' | 'entriesOf' | 'finishRow' | 'undo' | 'goTo' | 'append'
+function placeCalls(
+  box: CallsNeed,
+): Names<
+  'place' | 'latestPlaces' | 'inHand' | 'entriesOf' | 'finishRow' | 'finishRows' | 'undo' | 'goTo' | 'append'
 > {
+  const { door, taps, first, lastSeen } = box;
   /** the last one painted: what the screen goes on with while the box is away */
   let painted: InHand | undefined;
 
@@ -103,8 +101,13 @@ function placeCalls({
     },
     latestPlaces: (n) => door.read(['places'], (tx) => latest(tx, n)),
     entriesOf: (key, { lastN } = {}) => door.read(['log', 'places'], (tx) => readEntries(tx, key, lastN)),
-    finishRow: (key) => taps.tap(key, { kind: 'row' }),
-    undo: (key) => taps.tap(key, { kind: 'undo' }),
+    finishRow: (key, row) => taps.tap(key, { kind: 'row', from: row - 1 }),
+    finishRows: (rows) =>
+      later(
+        () => import('./rows-together.ts'),
+        (part) => part.finishRows(box, taps, rows),
+      ),
+    undo: (key, from) => taps.tap(key, { kind: 'undo', from }),
     goTo: (key, rows, kind) => taps.tap(key, { kind, row: rows }),
     append: taps.tap,
   };

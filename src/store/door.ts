@@ -1,5 +1,5 @@
 import { ok, type Result, refuse } from '../knit/fault.ts';
-import { finalFault, nameOf, Refusal, storeFault } from './faults.ts';
+import { finalFault, nameOf, Refusal, storeFault, TryAgain } from './faults.ts';
 import { inTime, pause } from './in-time.ts';
 import { abort, type Opened, openDatabase } from './open.ts';
 import type { Migration, StoreName, Tx } from './schema.ts';
@@ -153,7 +153,11 @@ export function openDoor(options: DoorOptions): Door {
         used = connect();
         const opened = await used;
         const waits = pace === 'whole box' ? options.longPatienceMs() : patience();
-        const value = await once(opened, stores, mode, (tx) => work(tx, attempt > 0), waits);
+        const tryOnce = (again: boolean) => once(opened, stores, mode, (tx) => work(tx, again), waits);
+        const value = await tryOnce(attempt > 0).catch((error: unknown) => {
+          if (error instanceof TryAgain) return tryOnce(true);
+          throw error;
+        });
         away = false;
         return ok(value);
       } catch (error) {

@@ -1,7 +1,8 @@
 import { type Fault, fault } from '../knit/fault.ts';
 
 /**
- * Everything the store can refuse, by code; `src/words` has the knitter's sentence for each.
+ * Everything the store can refuse, by code; `src/words` has the knitter's sentence for each, and
+ * the one here is for whoever reads this: it is in no script.
  * A refused change is not stored, in whole or in part: it can simply be tried again.
  */
 export const storeFaults = {
@@ -21,6 +22,7 @@ export const storeFaults = {
   'app-incomplete': 'A part of the app could not be loaded. Nothing was changed. Reload and try again.',
   'plan-missing': 'Part {part} of a piece has no plan.',
   'at-the-end': 'All {rows} rows of this part are worked.',
+  'place-moved': 'Row {next} comes now, not row {row}: the place was moved elsewhere. Nothing was changed.',
   'row-outside': 'Row {row} is not in this part: it has {rows} rows.',
   'nothing-to-undo': 'There is nothing to take back.',
 } as const satisfies Record<string, string>;
@@ -30,7 +32,7 @@ export type StoreFaultCode = keyof typeof storeFaults;
 export const storeFault = (
   code: StoreFaultCode,
   figures: Readonly<Record<string, number | string>> = {},
-): Fault => fault(code, storeFaults[code], figures);
+): Fault => fault(code, code, figures);
 
 /** Thrown inside a transaction to take the whole of it back; the door turns it into a refusal. */
 export class Refusal extends Error {
@@ -40,6 +42,9 @@ export class Refusal extends Error {
     this.fault = storeFault(code, figures);
   }
 }
+
+/** Thrown inside a transaction that was begun on a guess: nothing is wrong but the guess, another transaction will see. */
+export class TryAgain extends Error {}
 
 /** For a promise's `catch`: a refusal is no value, whatever else was thrown stays an error. */
 export function noneWhenRefused(error: unknown): undefined {

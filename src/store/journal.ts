@@ -45,6 +45,7 @@ export function journalIn(keep: SmallKeep | undefined, box: string): Journal {
     placeWith,
     hold(wish, known) {
       const now = placeWith(known);
+      if (wish.from !== undefined && wish.from !== now.rows) return undefined;
       const after = rowsAfter(wish, now, taps(known.id));
       if (after === undefined || after < 0 || after > now.total) return undefined;
       const n = Math.max(0, ...taps().map((tap) => tap.n)) + 1;

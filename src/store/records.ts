@@ -91,6 +91,8 @@ export interface PhotoRecord {
 /** What a screen asks the store to log. */
 export interface NewEntry {
   readonly kind: EntryKind;
+  /** rows worked as the screen showed them when it was tapped: where they are others by now, nothing is written */
+  readonly from?: number;
   /** rows worked after it; for 'row' and 'undo' the store works it out inside the transaction */
   readonly row?: number;
   readonly count?: number;

@@ -11,6 +11,7 @@ import { lastSeenIn, type Seen } from './last-seen.ts';
 import { readAtOpening } from './read-at-opening.ts';
 import { type InHand, inHandStores, readInHand, readSettings, type Settings } from './reads.ts';
 import type { GarmentRecord, GarmentSummary, NewEntry, PlaceRecord, PlanRecord } from './records.ts';
+import type { RowMeant } from './rows-together.ts';
 import { type Migration, migrations } from './schema.ts';
 import { type Sentinel, type SentinelKeeper, sentinelIn } from './sentinel.ts';
 import { type SmallKeep, smallKeep } from './small-keep.ts';
@@ -18,6 +19,7 @@ import { openTaps, type Tapped } from './taps.ts';
 import { together } from './together.ts';
 
 export type { InHand, Settings } from './reads.ts';
+export type { RowMeant } from './rows-together.ts';
 export type { Tapped } from './taps.ts';
 
 export interface StoreOptions {
@@ -55,9 +57,12 @@ export interface Store {
   latestPlaces(n: number): Promise<Result<readonly PlaceRecord[]>>;
   /** a make with its plan and the settings; without a key the make last knitted */
   inHand(key?: string): Promise<Result<InHand>>;
-  finishRow(key: string): Promise<Result<Tapped>>;
-  /** takes back the last change of place that still stands; again and again walks further back */
-  undo(key: string): Promise<Result<Tapped>>;
+  /** this row (from 1) and no other: 'place-moved' where another one comes */
+  finishRow(key: string, row: number): Promise<Result<Tapped>>;
+  /** a row of each of several makes, all of them or none */
+  finishRows(rows: readonly RowMeant[]): Promise<Result<readonly PlaceRecord[]>>;
+  /** takes back the last change of place that still stands; again and again walks further back. `from`: rows as shown */
+  undo(key: string, from: number): Promise<Result<Tapped>>;
   goTo(key: string, rows: number, kind: 'place' | 'rip back'): Promise<Result<Tapped>>;
   /** a check, note, lifeline, or the striking out of one; the place stays */
   append(key: string, entry: NewEntry): Promise<Result<Tapped>>;

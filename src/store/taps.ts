@@ -52,7 +52,11 @@ export function openTaps({ door, journal, sentinel, device, now, tell }: TapsNee
 
   function wishFor(key: string, entry: NewEntry): Wish {
     const before = unsure.get(key);
-    const same = before !== undefined && before.kind === entry.kind && before.row === entry.row;
+    const same =
+      before !== undefined &&
+      before.kind === entry.kind &&
+      before.row === entry.row &&
+      before.from === entry.from;
     return same ? before : { ...entry, id: entryId(device), make: key, at: now() };
   }
 

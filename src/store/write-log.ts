@@ -1,6 +1,6 @@
 import { knits, type Place, takeBack } from '../progress/fold.ts';
 import type { LogEntry } from '../progress/log.ts';
-import { Refusal } from './faults.ts';
+import { Refusal, TryAgain } from './faults.ts';
 import type { NewEntry, PlaceRecord } from './records.ts';
 import type { StoreName, Tx } from './schema.ts';
 import { each, together } from './together.ts';
@@ -38,6 +38,7 @@ export async function writeWish(
   if (place === undefined) throw new Refusal('no-such-make');
   if (again && (await tx.objectStore('log').get(wish.id)) !== undefined) return place;
   checkWords(wish);
+  checkPlace(wish, place);
   if (wish.kind === 'undo') return writeUndo(tx, wish, place, touched);
   if (wish.kind === 'strike') return writeStrike(tx, wish, place, touched);
   const row = rowAfter(wish, place);
@@ -52,7 +53,7 @@ export async function writeWish(
  * Where that is not so it puts everything back as it was, and gives undefined.
  */
 async function writeNextRow(tx: Write, wish: Wish, seen: PlaceRecord): Promise<PlaceRecord | undefined> {
-  if (wish.kind !== 'row' || seen.rows >= seen.total) return undefined;
+  if (wish.kind !== 'row' || wish.from !== seen.rows || seen.rows >= seen.total) return undefined;
   const entry = entryOf(wish, seen, seen.rows + 1, wish.plan);
   const moved = movedBy(seen, entry, seen.touched);
   const places = tx.objectStore('places');
@@ -69,7 +70,7 @@ async function writeNextRow(tx: Write, wish: Wish, seen: PlaceRecord): Promise<P
   if (others === undefined) return moved;
   const was = others.find(({ id }) => id === wish.make);
   // gone, or brought back older by a backup: a transaction of its own will see
-  if (was === undefined) throw new Error('stale');
+  if (was === undefined) throw new TryAgain();
   await together(
     () => tx.objectStore('log').delete(wish.id),
     () => places.put(was),
@@ -94,6 +95,13 @@ function checkWords({ text = '', count = 0 }: Wish): void {
   if (!Number.isSafeInteger(count) || count < 0 || count > HIGHEST_COUNT) {
     throw new Refusal('not-storable', { detail: `${count}` });
   }
+}
+
+/** What was tapped was meant for the row that the screen showed. */
+function checkPlace({ from }: Wish, { rows }: PlaceRecord): void {
+  // a tap that an older app kept outside the box names none
+  if (from !== undefined && from !== rows)
+    throw new Refusal('place-moved', { row: from + 1, next: rows + 1 });
 }
 
 function rowAfter(wish: Wish, place: PlaceRecord): number {

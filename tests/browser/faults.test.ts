@@ -34,7 +34,8 @@ describe('a browser killed at random moments while she taps', () => {
 });
 
 describe('two windows tapped at once', () => {
-  it('lose none of each other’s rows', async () => shouldMeet(await tapInTwoTabs(chromiumEngine, host, 50)));
+  it('take each row once, and both show what is stored', async () =>
+    shouldMeet(await tapInTwoTabs(chromiumEngine, host, 50)));
 });
 
 describe('storage', () => {

@@ -32,10 +32,10 @@ const mutants: readonly Mutant[] = [
     changes: [
       {
         file: 'src/app/intents/taps.ts',
-        from: 'const result = await head.write(open, head.make);',
+        from: 'const result = await head.write(open, head.make, head.rows);',
         to: `const place = inHand.value?.place;
   if (place !== undefined) show(head, { ...place, rows: place.rows + 1 });
-  const result = await head.write(open, head.make);`,
+  const result = await head.write(open, head.make, head.rows);`,
       },
     ],
     staysGreen: async (copy) => (await hosted(copy, fullDisk)).met,

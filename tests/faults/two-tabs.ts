@@ -7,7 +7,10 @@ import { layScarf, scarfMake } from './scarf.ts';
 import { corruptionsOf, storedOf } from './stored.ts';
 import { openBack, padOf } from './tapping.ts';
 
-/** Two windows on one make, each tapped so often, both at once and faster than the rows can be stored. */
+/**
+ * Two windows on one make, each tapped so often, both at once and faster than the rows can be stored. A tap means the row
+ * that its window showed: where the other one has written that already it is refused, so that no row is ever counted twice.
+ */
 export async function tapInTwoTabs(engine: Engine, host: Served, taps: number): Promise<Figure> {
   const machine = await engine.open();
   const { page } = machine;
@@ -21,17 +24,16 @@ export async function tapInTwoTabs(engine: Engine, host: Served, taps: number): 
   }
   await Promise.all(pages.map((one) => tapFast(one, taps)));
   const rowsOf = async () => (await storedOf(page, scarfMake)).place?.rows ?? 0;
-  const last = `Row ${(2 * taps + 1).toLocaleString('en')} of`;
-  const bothShow = Promise.all(
-    pages.map((one) =>
-      one.locator('.knitting-row strong').filter({ hasText: last }).waitFor({ timeout: 180_000 }),
-    ),
-  );
-  const shown = await bothShow.then(
+  const bothShow = async () => {
+    const last = `Row ${((await rowsOf()) + 1).toLocaleString('en')} of`;
+    const heads = await Promise.all(pages.map((one) => one.locator('.knitting-row strong').innerText()));
+    return heads.every((head) => head.includes(last));
+  };
+  const shown = await until(bothShow, (so) => so, 180_000).then(
     () => 'both windows show them',
     async () => `the windows show ${(await Promise.all(pages.map(screenOf))).join(' and ')}`,
   );
-  const rows = await until(rowsOf, (now) => now >= 2 * taps, 5000).catch(rowsOf);
+  const rows = await rowsOf();
   const stored = await storedOf(page, scarfMake);
   const corrupted = corruptionsOf(stored);
   await machine.close();
@@ -39,8 +41,13 @@ export async function tapInTwoTabs(engine: Engine, host: Served, taps: number): 
   return {
     name: `${engine.name}: two windows, ${taps} taps each at once`,
     measured: `${rows} rows, ${entries} entries, corrupted ${corrupted.length}, ${shown}`,
-    bar: `${2 * taps} rows and entries`,
-    met: rows === 2 * taps && entries === rows && corrupted.length === 0 && shown.startsWith('both'),
+    bar: `each row once, ${taps} at the least`,
+    met:
+      rows >= taps &&
+      rows <= 2 * taps &&
+      entries === rows &&
+      corrupted.length === 0 &&
+      shown.startsWith('both'),
   };
 }
 

@@ -10,7 +10,7 @@ import { importBackup } from '../../src/store/backup/import.ts';
 import { readBackup } from '../../src/store/backup/read.ts';
 import type { GarmentRecord } from '../../src/store/records.ts';
 import { garmentToLink, linkToGarment } from '../../src/store/share/link.ts';
-import { freshStore, given } from '../store/scenario.ts';
+import { freshStore, given, nextRow } from '../store/scenario.ts';
 import * as bulkies from './patterns/bulkies-006.ts';
 import * as fashion from './patterns/fashion-189.ts';
 import * as patons from './patterns/patons-45632.ts';
@@ -64,7 +64,7 @@ describe('a published garment', () => {
       expect(given(await other.inHand(make)).plan.plan.rows[0]).toEqual(
         read && given(read.plan).parts[0]?.rows[0],
       );
-      expect(given(await other.finishRow(make)).place.rows).toBe(1);
+      expect(given(await nextRow(other, make)).place.rows).toBe(1);
       store.close();
       other.close();
     },

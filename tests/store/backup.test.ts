@@ -9,7 +9,7 @@ import { readBackup } from '../../src/store/backup/read.ts';
 import { photosOf } from '../../src/store/photos.ts';
 import { everything, knittedBox, places } from './knitted-box.ts';
 import { knittableGarment, spelledOut } from './knitted-garment.ts';
-import { codesOf, freshStore, given, LONG, scarf } from './scenario.ts';
+import { codesOf, freshStore, given, LONG, nextRow, scarf, undoLast } from './scenario.ts';
 
 const schema = JSON.parse(readFileSync(new URL('../../public/backup.schema.json', import.meta.url), 'utf8'));
 const asSchemaSays = new Ajv2020({ strict: true, strictTypes: false }).compile(schema);
@@ -75,7 +75,7 @@ describe('reading a backup in', () => {
   it('by merging adds what is missing and takes nothing away', async () => {
     const store = await knittedBox();
     const file = given(await exportAll(store.box));
-    for (let i = 0; i < 3; i += 1) given(await store.finishRow(LONG));
+    for (let i = 0; i < 3; i += 1) given(await nextRow(store, LONG));
     const before = await everything(store);
     const { garment, plans } = scarf('shawl');
     const other = await freshStore();
@@ -110,16 +110,16 @@ describe('reading a backup in', () => {
     const other = await freshStore();
     given(await importBackup(other.box, given(await exportAll(store.box)), 'merge'));
     const seq = given(await other.place(LONG)).seq;
-    expect(given(await other.finishRow(LONG)).place).toMatchObject({ rows: 6, seq: seq + 1 });
-    expect(given(await other.undo(LONG)).place.rows).toBe(5);
-    expect(given(await other.undo(LONG)).place.rows).toBe(4);
+    expect(given(await nextRow(other, LONG)).place).toMatchObject({ rows: 6, seq: seq + 1 });
+    expect(given(await undoLast(other, LONG)).place.rows).toBe(5);
+    expect(given(await undoLast(other, LONG)).place.rows).toBe(4);
   });
 
   it('tells beforehand what would change, and changes nothing by telling', async () => {
     const tablet = await knittedBox();
     const phone = await freshStore();
     given(await importBackup(phone.box, given(await exportAll(tablet.box)), 'merge'));
-    for (let i = 0; i < 6; i += 1) given(await tablet.finishRow(LONG));
+    for (let i = 0; i < 6; i += 1) given(await nextRow(tablet, LONG));
     const before = await everything(phone);
     const told = given(await previewImport(phone.box, given(await exportAll(tablet.box)), 'merge'));
     expect(told).toEqual({

@@ -8,7 +8,7 @@ import type { Wish } from '../../src/store/write-log.ts';
 import { FaultyFactory, fuse, type Mishap, mishaps } from './faulty-factory.ts';
 import { knittedBox } from './knitted-box.ts';
 import { memoryKeep } from './memory-keep.ts';
-import { codesOf, given, LONG, nextName, planOf, scarf } from './scenario.ts';
+import { codesOf, given, LONG, nextName, nextRow, planOf, scarf } from './scenario.ts';
 
 type Path = (store: Store) => Promise<Result<unknown>>;
 
@@ -17,8 +17,14 @@ const backup = given(await exportAll((await knittedBox()).box));
 const WRITE_HELD = 'write what was held';
 
 const paths: Record<string, Path> = {
-  'finish a row': (store) => store.finishRow(LONG),
-  undo: (store) => store.undo(LONG),
+  // tried again it is the row that was shown
+  'finish a row': (store) => store.finishRow(LONG, 4),
+  'finish rows of two': (store) =>
+    store.finishRows([
+      { key: LONG, row: 4 },
+      { key: 'scarf/cuff/0/1', row: 1 },
+    ]),
+  undo: (store) => store.undo(LONG, 3),
   'go to a row': (store) => store.goTo(LONG, 7, 'place'),
   'note something': (store) => store.append(LONG, { kind: 'note', text: 'green thread' }),
   rework: (store) => store.rework(LONG, planOf('scarf', 'long', 50)),
@@ -66,7 +72,7 @@ async function bench(path: Path, mishap: Mishap): Promise<Bench> {
   const before = await reopen();
   const { garment, plans } = scarf();
   given(await before.saveGarment(garment, plans));
-  for (let i = 0; i < 3; i += 1) given(await before.finishRow(LONG));
+  for (let i = 0; i < 3; i += 1) given(await nextRow(before, LONG));
   before.close();
   // impatient only while the storage is failing: the sound one may be slow on a busy machine
   const patience = () => (mishap === 'never answers' && wire.at !== undefined ? 40 : 60_000);

@@ -9,7 +9,7 @@ import { openStore, type Store, type StoreOptions } from '../../src/store/store.
 import { FaultyFactory, fuse, type Mishap } from './faulty-factory.ts';
 import { memoryKeep } from './memory-keep.ts';
 import { type RecordedDatabase, restoreDatabase } from './recorded-database.ts';
-import { codesOf, given, LONG, nextName, scarf } from './scenario.ts';
+import { codesOf, given, LONG, nextName, nextRow, scarf, undoLast } from './scenario.ts';
 
 const recordedV1 = JSON.parse(
   readFileSync(new URL('golden/database-v1.json', import.meta.url), 'utf8'),
@@ -34,7 +34,7 @@ function phone(more: StoreOptions = {}) {
 async function withScarf(store: Store, rows = 0): Promise<Store> {
   const { garment, plans } = scarf();
   given(await store.saveGarment(garment, plans));
-  for (let i = 0; i < rows; i += 1) given(await store.finishRow(LONG));
+  for (let i = 0; i < rows; i += 1) given(await nextRow(store, LONG));
   return store;
 }
 
@@ -43,10 +43,10 @@ describe('a full phone', () => {
     const { open, fail, heal } = phone();
     const store = await withScarf(given(await open()), 2);
     fail('has no room');
-    expect(codesOf(await store.finishRow(LONG))).toEqual(['storage-full']);
+    expect(codesOf(await nextRow(store, LONG))).toEqual(['storage-full']);
     heal();
     expect(given(await store.place(LONG)).rows).toBe(2);
-    expect(given(await store.finishRow(LONG)).place.rows).toBe(3);
+    expect(given(await nextRow(store, LONG)).place.rows).toBe(3);
   });
 });
 
@@ -55,7 +55,7 @@ describe('a storage that the browser has closed', () => {
     const { open, fail, heal } = phone();
     const store = await withScarf(given(await open()), 1);
     Object.assign(fail('is closed by the browser'), { lasting: false });
-    expect(given(await store.finishRow(LONG))).toMatchObject({ place: { rows: 2 } });
+    expect(given(await nextRow(store, LONG))).toMatchObject({ place: { rows: 2 } });
     heal();
     expect(given(await store.entriesOf(LONG))).toHaveLength(2);
   });
@@ -70,9 +70,9 @@ describe('a storage that the browser has closed', () => {
       const { open, fail, heal } = phone(mishap === 'never answers' ? { patienceMs: IMPATIENT_MS } : {});
       const store = await withScarf(given(await open()), 2);
       fail(mishap);
-      expect(given(await store.finishRow(LONG))).toMatchObject({ held: true, place: { rows: 3 } });
-      expect(given(await store.finishRow(LONG))).toMatchObject({ held: true, place: { rows: 4 } });
-      expect(given(await store.undo(LONG))).toMatchObject({ held: true, place: { rows: 3 } });
+      expect(given(await nextRow(store, LONG))).toMatchObject({ held: true, place: { rows: 3 } });
+      expect(given(await nextRow(store, LONG))).toMatchObject({ held: true, place: { rows: 4 } });
+      expect(given(await undoLast(store, LONG))).toMatchObject({ held: true, place: { rows: 3 } });
       expect(given(await store.append(LONG, { kind: 'note', text: 'hm' })).held).toBe(true);
       expect(given(await store.place(LONG)).rows).toBe(3);
       expect(store.held()).toBe(4);
@@ -90,8 +90,8 @@ describe('a storage that the browser has closed', () => {
     const { open, fail, keep, sound, options } = phone();
     const store = await withScarf(given(await open()), 2);
     fail('throws');
-    given(await store.finishRow(LONG));
-    given(await store.finishRow(LONG));
+    given(await nextRow(store, LONG));
+    given(await nextRow(store, LONG));
     store.close();
     const kept = [0, 1, 2, 3, 4]
       .flatMap((i) => keep.key(i) ?? [])
@@ -112,10 +112,10 @@ describe('a storage that the browser has closed', () => {
     const store = await withScarf(given(await open()), 2);
     keep.full = true;
     fail('never answers');
-    expect(codesOf(await store.finishRow(LONG))).toEqual(['store-not-answering']);
+    expect(codesOf(await nextRow(store, LONG))).toEqual(['store-not-answering']);
     expect(store.held()).toBe(0);
     heal();
-    while (!(await store.finishRow(LONG)).ok);
+    while (!(await nextRow(store, LONG)).ok);
     expect(given(await store.place(LONG)).rows).toBe(3);
     expect(given(await store.entriesOf(LONG))).toHaveLength(3);
   });
@@ -132,11 +132,11 @@ describe('a storage that the browser has closed', () => {
     const options = { name: nextName(), keep: memoryKeep(), pauseMs: 0, spareFactory };
     const store = await withScarf(given(await openStore({ ...options, factory: () => dead as never })), 1);
     Object.assign(wire, { at: wire.step + 1, mishap: 'throws', lasting: true });
-    const tapped = given(await store.finishRow(LONG));
+    const tapped = given(await nextRow(store, LONG));
     expect(tapped.held).toBeUndefined();
     expect(tapped.place.rows).toBe(2);
     expect(asked).toBe(1);
-    expect(given(await store.finishRow(LONG)).place.rows).toBe(3);
+    expect(given(await nextRow(store, LONG)).place.rows).toBe(3);
     expect(asked).toBe(1);
   });
 
@@ -145,7 +145,7 @@ describe('a storage that the browser has closed', () => {
     const store = await withScarf(given(await open()), 2);
     given(await store.inHand(LONG));
     fail('throws');
-    given(await store.finishRow(LONG));
+    given(await nextRow(store, LONG));
     const hand = given(await store.inHand(LONG));
     expect(hand.place.rows).toBe(3);
     expect(hand.plan.plan.rows).toHaveLength(30);
@@ -188,7 +188,7 @@ describe('a box that vanished', () => {
     const store = await withScarf(given(await open()), 2);
     const { text } = given(await backupFile(store.box));
     fail('throws');
-    given(await store.finishRow(LONG));
+    given(await nextRow(store, LONG));
     store.close();
     const empty = new IDBFactory();
     const emptied = given(await openStore({ ...options, factory: () => empty }));
@@ -203,7 +203,7 @@ describe('a box that vanished', () => {
     const store = await withScarf(given(await open()), 3);
     given(await backupFile(store.box)).kept();
     expect(store.sinceBackup()).toEqual({ garments: 1, entries: 3, backupAt: 77_000, backupEntries: 3 });
-    given(await store.finishRow(LONG));
+    given(await nextRow(store, LONG));
     expect(store.sinceBackup()).toMatchObject({ entries: 4, backupEntries: 3 });
   });
 });
@@ -218,7 +218,7 @@ describe('an older app on a newer database', () => {
     const store = given(await open(sound));
     expect(store.state()).toBe('read only');
     expect(given(await store.inHand()).place.rows).toBe(2);
-    expect(codesOf(await store.finishRow(LONG))).toEqual(['database-newer']);
+    expect(codesOf(await nextRow(store, LONG))).toEqual(['database-newer']);
     expect(codesOf(await store.deleteGarment('scarf'))).toEqual(['database-newer']);
     expect(given(await backupFile(store.box)).garments).toBe(1);
     expect(store.held()).toBe(0);
@@ -235,8 +235,8 @@ describe('another window', () => {
     store.onChange((change) => change.kind === 'state' && states.push(store.state()));
     const other = given(await openStore({ ...options, factory: () => sound, migrations: newer }));
     expect(states).toContain('superseded');
-    given(await other.finishRow(LONG));
-    expect(codesOf(await store.finishRow(LONG))).toEqual(['database-newer']);
+    given(await nextRow(other, LONG));
+    expect(codesOf(await nextRow(store, LONG))).toEqual(['database-newer']);
     expect(given(await store.place(LONG)).rows).toBe(2);
   });
 
@@ -260,7 +260,7 @@ describe('another window', () => {
     const heard = new Promise((resolve) => {
       other.onChange((change, fromElsewhere) => fromElsewhere && resolve(change));
     });
-    given(await one.finishRow(LONG));
+    given(await nextRow(one, LONG));
     expect(await heard).toEqual({ kind: 'place', key: LONG });
     one.close();
     other.close();
@@ -305,8 +305,8 @@ describe('a clock that jumps', () => {
     const store = await withScarf(given(await open()), 6);
     expect(given(await store.entriesOf(LONG)).map((entry) => entry.row)).toEqual([1, 2, 3, 4, 5, 6]);
     expect(given(await store.place(LONG)).rows).toBe(6);
-    expect(given(await store.undo(LONG)).place.rows).toBe(5);
-    expect(given(await store.finishRow('scarf/cuff/0/1')).place.rows).toBe(1);
+    expect(given(await undoLast(store, LONG)).place.rows).toBe(5);
+    expect(given(await nextRow(store, 'scarf/cuff/0/1')).place.rows).toBe(1);
     expect(given(await store.inHand()).place.id).toBe('scarf/cuff/0/1');
   });
 });

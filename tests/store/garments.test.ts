@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { codesOf, freshStore, given, LONG, planOf, scarf } from './scenario.ts';
+import { codesOf, freshStore, given, LONG, nextRow, planOf, scarf } from './scenario.ts';
 
 describe('saving a garment', () => {
   it('makes a place for every part of every make', async () => {
@@ -43,7 +43,7 @@ describe('saving a garment', () => {
     const store = await freshStore();
     const { garment, plans } = scarf();
     given(await store.saveGarment(garment, plans));
-    given(await store.finishRow('scarf/cuff/0/1'));
+    given(await nextRow(store, 'scarf/cuff/0/1'));
     given(await store.saveGarment(garment, [planOf('scarf', 'long', 30), planOf('scarf', 'cuff', 16)]));
     expect(given(await store.placesOf('scarf')).map((p) => [p.id, p.plan, p.rows, p.total])).toEqual([
       ['scarf/cuff/0/1', 'scarf/cuff/0/s/1', 1, 12],
@@ -67,13 +67,13 @@ describe('saving a garment', () => {
     const store = await freshStore();
     const { garment, plans } = scarf();
     given(await store.saveGarment(garment, plans));
-    for (let i = 0; i < 4; i += 1) given(await store.finishRow(LONG));
+    for (let i = 0; i < 4; i += 1) given(await nextRow(store, LONG));
     const [long, cuff] = garment.pieces;
     given(await store.saveGarment({ ...garment, pieces: cuff ? [cuff] : [] }, plans));
     expect(codesOf(await store.place(LONG))).toEqual(['no-such-make']);
     given(await store.saveGarment({ ...garment, pieces: long && cuff ? [long, cuff] : [] }, plans));
     expect(given(await store.place(LONG))).toMatchObject({ rows: 4, seq: 4, total: 30 });
-    expect(given(await store.finishRow(LONG)).place.rows).toBe(5);
+    expect(given(await nextRow(store, LONG)).place.rows).toBe(5);
   });
 });
 
@@ -83,7 +83,7 @@ describe('deleting a garment', () => {
     for (const id of ['scarf', 'scarf2']) {
       const { garment, plans } = scarf(id);
       given(await store.saveGarment(garment, plans));
-      given(await store.finishRow(`${id}/long/0/1`));
+      given(await nextRow(store, `${id}/long/0/1`));
     }
     given(await store.deleteGarment('scarf'));
     expect(given(await store.list()).map((g) => g.id)).toEqual(['scarf2']);
@@ -100,12 +100,12 @@ describe('the row in hand', () => {
     const store = await freshStore({ now: () => now });
     const { garment, plans } = scarf();
     given(await store.saveGarment(garment, plans));
-    given(await store.finishRow(LONG));
+    given(await nextRow(store, LONG));
     now = 1_000_000;
-    given(await store.finishRow('scarf/cuff/0/2'));
+    given(await nextRow(store, 'scarf/cuff/0/2'));
     expect(given(await store.latestPlaces(5)).map((p) => p.id)).toEqual(['scarf/cuff/0/2', LONG]);
     now = 9_000_000;
-    given(await store.finishRow(LONG));
+    given(await nextRow(store, LONG));
     const hand = given(await store.inHand());
     expect(hand.place.id).toBe(LONG);
     expect(hand.plan.plan.rows).toHaveLength(30);

@@ -8,7 +8,7 @@ import { migrations, newestVersion } from '../../src/store/schema.ts';
 import { openStore, type Store } from '../../src/store/store.ts';
 import { everything } from './knitted-box.ts';
 import { type RecordedDatabase, recordDatabase, restoreDatabase } from './recorded-database.ts';
-import { codesOf, freshStore, given, LONG, nextName } from './scenario.ts';
+import { codesOf, freshStore, given, LONG, nextName, nextRow, undoLast } from './scenario.ts';
 
 const golden = new URL('golden/', import.meta.url);
 const read = (name: string): string => readFileSync(new URL(name, golden), 'utf8');
@@ -33,8 +33,8 @@ async function tellsTheScarf(store: Store): Promise<void> {
   const kinds = given(await store.entriesOf(LONG)).map((entry) => entry.kind);
   expect(kinds.slice(5)).toEqual(['row', 'undo', 'check', 'note', 'lifeline', 'rip back', 'rework', 'row']);
   expect(given(await store.settings())).toMatchObject({ hand: 'left' });
-  expect(given(await store.finishRow(LONG)).place.rows).toBe(6);
-  expect(given(await store.undo(LONG)).place.rows).toBe(5);
+  expect(given(await nextRow(store, LONG)).place.rows).toBe(6);
+  expect(given(await undoLast(store, LONG)).place.rows).toBe(5);
 }
 
 describe('backups of every version', () => {

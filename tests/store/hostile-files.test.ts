@@ -6,7 +6,7 @@ import { importBackup } from '../../src/store/backup/import.ts';
 import { readBackup } from '../../src/store/backup/read.ts';
 import { anyFile, garbled, mutated } from '../arbitraries/hostile-json.ts';
 import { everything, knittedBox } from './knitted-box.ts';
-import { codesOf, freshStore, given, LONG } from './scenario.ts';
+import { codesOf, freshStore, given, LONG, nextRow, undoLast } from './scenario.ts';
 
 /** 2,000 files in an ordinary run; the long one asks for 20,000. */
 const FILES = Number(process.env['RIDGELINE_FUZZ'] ?? 2000);
@@ -125,9 +125,9 @@ describe('a hostile or broken file', () => {
     const store = await freshStore();
     const file = given(readBackup(JSON.stringify({ ...honest, entries: high })));
     given(await importBackup(store.box, file, 'replace'));
-    given(await store.finishRow(LONG));
-    given(await store.undo(LONG));
-    given(await store.finishRow(LONG));
+    given(await nextRow(store, LONG));
+    given(await undoLast(store, LONG));
+    given(await nextRow(store, LONG));
     const again = given(await backupFile(store.box));
     expect(again.entries).toBe(honest.entries.length + 3);
     store.close();

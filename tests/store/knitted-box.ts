@@ -2,7 +2,7 @@ import type { Backup } from '../../src/store/backup/document.ts';
 import { exportAll } from '../../src/store/backup/export.ts';
 import { addPhoto } from '../../src/store/photos.ts';
 import type { Store } from '../../src/store/store.ts';
-import { freshStore, given, LONG, planOf, scarf } from './scenario.ts';
+import { freshStore, given, LONG, nextRow, planOf, scarf, undoLast } from './scenario.ts';
 
 /** A picture of one red dot, PNG. */
 export const dot = (): Blob =>
@@ -33,15 +33,15 @@ export async function knittedBox(
     ticked: ['weave in'],
   };
   given(await store.saveGarment(full, plans));
-  for (let i = 0; i < 6; i += 1) given(await store.finishRow(LONG));
-  given(await store.undo(LONG));
+  for (let i = 0; i < 6; i += 1) given(await nextRow(store, LONG));
+  given(await undoLast(store, LONG));
   given(await store.append(LONG, { kind: 'check', count: 20 }));
   given(await store.append(LONG, { kind: 'note', text: 'left the blue marker in' }));
   given(await store.append(LONG, { kind: 'lifeline', text: 'red thread' }));
   given(await store.goTo(LONG, 4, 'rip back'));
   given(await store.rework(LONG, planOf('scarf', 'long', 26)));
-  given(await store.finishRow(LONG));
-  given(await store.finishRow('scarf/cuff/0/2'));
+  given(await nextRow(store, LONG));
+  given(await nextRow(store, 'scarf/cuff/0/2'));
   given(await store.setSetting('hand', 'left'));
   given(await addPhoto(store.box, 'scarf', dot(), 'the first hand of rows'));
   return store;

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { journalIn } from '../../src/store/journal.ts';
 import { openStore, type Store, type StoreOptions } from '../../src/store/store.ts';
 import { memoryKeep } from './memory-keep.ts';
-import { codesOf, given, LONG, nextName, planOf, scarf } from './scenario.ts';
+import { codesOf, given, LONG, nextName, nextRow, planOf, scarf } from './scenario.ts';
 
 /** A factory that counts the read transactions made over it. */
 function countedFactory(sound: IDBFactory) {
@@ -37,7 +37,7 @@ async function phone() {
   const store = await open();
   const { garment, plans } = scarf();
   given(await store.saveGarment(garment, plans));
-  given(await store.finishRow(LONG));
+  given(await nextRow(store, LONG));
   return { store, open, made, keep, name };
 }
 
@@ -82,14 +82,14 @@ describe('what a start asks for first', () => {
   it('is read anew once anything has changed', async () => {
     const { open } = await phone();
     const store = await open({ first: { make: LONG } });
-    given(await store.finishRow(LONG));
+    given(await nextRow(store, LONG));
     expect(given(await store.inHand(LONG)).place.rows).toBe(2);
   });
 
   it('is read anew when the window has slept: another may have knitted', async () => {
     const { open, store: other } = await phone();
     const store = await open({ first: { make: LONG } });
-    given(await other.finishRow(LONG));
+    given(await nextRow(other, LONG));
     given(await store.probe());
     expect(given(await store.inHand(LONG)).place.rows).toBe(2);
   });

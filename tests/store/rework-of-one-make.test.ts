@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { PlanRecord } from '../../src/store/records.ts';
-import { freshStore, given, planOf, scarf } from './scenario.ts';
+import { freshStore, given, nextRow, planOf, scarf } from './scenario.ts';
 
 /** A plan that is one make's own: it says from which recipe. */
 const own = (rows: number): PlanRecord => {
@@ -14,7 +14,7 @@ describe('a rework of one make', () => {
     const store = await freshStore();
     const { garment, plans } = scarf();
     given(await store.saveGarment(garment, plans));
-    given(await store.finishRow('scarf/cuff/0/1'));
+    given(await nextRow(store, 'scarf/cuff/0/1'));
     given(await store.rework('scarf/cuff/0/1', own(14)));
     given(await store.saveGarment({ ...garment, notes: 'one is longer' }, []));
     expect(given(await store.placesOf('scarf')).map((p) => [p.id, p.rows, p.total])).toEqual([

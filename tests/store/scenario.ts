@@ -93,3 +93,15 @@ export const planOf = (garment: string, piece: string, rows: number): PlanRecord
 });
 
 export const LONG = 'scarf/long/0/1';
+
+/** Finishes the row that comes next, as a screen does that has just read the place. */
+export const nextRow = async (store: Store, key: string) => {
+  const place = await store.place(key);
+  return place.ok ? store.finishRow(key, place.value.rows + 1) : place;
+};
+
+/** Takes back the last change, as a screen does that has just read the place. */
+export const undoLast = async (store: Store, key: string) => {
+  const place = await store.place(key);
+  return place.ok ? store.undo(key, place.value.rows) : place;
+};

@@ -1,11 +1,13 @@
 import { signal } from '@preact/signals';
+import type { Result } from '../../knit/fault.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import type { LogEntry } from '../../progress/log.ts';
-import type { NewEntry, PlanRecord } from '../../store/records.ts';
+import type { NewEntry, PlaceRecord, PlanRecord } from '../../store/records.ts';
+import type { RowMeant } from '../../store/store.ts';
 import { garmentInHand, inHand, looking, storedRows, tapFault } from '../state.ts';
 import { readOr, store } from '../store.ts';
 import { openGarmentInHand } from './garments.ts';
-import { openMake } from './knit.ts';
+import { openMake } from './open-make.ts';
 import { tap } from './taps.ts';
 
 /** What she can do about a count, a place and a plan. */
@@ -26,15 +28,14 @@ export async function openLog(make: string): Promise<void> {
 export async function openCount(make: string): Promise<void> {
   await Promise.all([openMake(make), openLog(make)]);
   const now = inHand.value;
-  if (now && garmentInHand.value?.garment.id !== now.place.garment)
-    await openGarmentInHand(now.place.garment);
+  if (now) await openGarmentInHand(now.place.garment);
 }
 
 /** Logs a check, a note, a lifeline, or strikes one out; true once it is stored. */
 export async function logEntry(entry: NewEntry): Promise<boolean> {
   const now = inHand.value;
   if (!now) return false;
-  await tap({ make: now.make, write: (open, make) => open.append(make, entry) });
+  await tap({ make: now.make, write: (open, make, from) => open.append(make, { ...entry, from }) });
   await openLog(now.make);
   return tapFault.value === undefined;
 }
@@ -75,24 +76,24 @@ function isMirrored(piece: string, make: number): boolean {
   return found?.recipe.mirrored === true && make % 2 === 0;
 }
 
-/** Finishes a row of several makes on one needle, in the order given; stops at the first that is not stored. */
-export async function finishRows(makes: readonly string[]): Promise<boolean> {
+/** Finishes the rows shown of makes on one needle: all of them or none, and then the page shows what is stored. */
+export async function finishRows(rows: readonly RowMeant[]): Promise<boolean> {
   const open = await store();
-  for (const make of makes) if (readOr(await open.finishRow(make)) === undefined) return false;
-  await reread();
-  return true;
+  const [only, ...others] = rows;
+  const done =
+    only && others.length === 0 ? await open.finishRow(only.key, only.row) : await open.finishRows(rows);
+  return shownAgain(done);
 }
 
-export async function undoOn(make: string): Promise<boolean> {
-  const done = readOr(await (await store()).undo(make)) !== undefined;
-  await reread();
-  return done;
-}
+/** Takes the last change back of a make of which the page shows so many rows as worked. */
+export const undoOn = async ({ id, rows }: PlaceRecord): Promise<boolean> =>
+  shownAgain(await (await store()).undo(id, rows));
 
-async function reread(): Promise<void> {
+async function shownAgain(done: Result<unknown>): Promise<boolean> {
   const now = inHand.value;
-  if (!now) return;
-  await Promise.all([openMake(now.make), openGarmentInHand(now.place.garment)]);
+  if (now) await Promise.all([openMake(now.make), openGarmentInHand(now.place.garment)]);
+  // said after what was read since: that has gone well
+  return readOr(done) !== undefined;
 }
 
 /** The plans that the make was knitted by before, the newest first, by their ids in the log. */

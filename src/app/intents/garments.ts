@@ -50,13 +50,6 @@ export async function openGarment(id: string): Promise<void> {
   if (view !== undefined && read === garmentReads) garmentShown.value = view;
 }
 
-/** What is in sight, as it is now: another window may have changed it. */
-export function openShownAgain(): void {
-  const shown = garmentShown.value?.garment.id;
-  if (shown !== undefined) void openGarment(shown);
-  for (const id of drawings.value.keys()) void openDrawing(id);
-}
-
 /** Everything of the garment in hand beside the make itself: other makes for the drawing, what comes next. */
 export async function openGarmentInHand(id: string): Promise<void> {
   const view = await readView(await store(), id);

@@ -5,6 +5,7 @@ import type { Store, Tapped } from '../../store/store.ts';
 import { nextTask } from '../next-task.ts';
 import { inHand, noRows, type RowsTapped, saving, tapFault, tapped, waiting } from '../state.ts';
 import { store } from '../store.ts';
+import { rereadMake } from './open-make.ts';
 
 /**
  * Every change of a place stands in one line, in the order of the taps: a tap that waits is not lost, and a row is shown
@@ -12,7 +13,8 @@ import { store } from '../store.ts';
  */
 export interface Tap {
   readonly make: string;
-  readonly write: (store: Store, make: string) => Promise<Result<Tapped>>;
+  /** `rows`: rows worked as the screen shows them, or will when the taps before it are stored; of others it is refused */
+  readonly write: (store: Store, make: string, rows: number) => Promise<Result<Tapped>>;
   /** the next row, and nothing else */
   readonly isRow?: true;
   /** called once it is stored and shown */
@@ -23,12 +25,17 @@ export interface Tap {
 const FELT_MS = 60;
 const SLOW_MS = 1000;
 
-const line: Tap[] = [];
+interface Waiting extends Tap {
+  rows: number;
+}
+
+const line: Waiting[] = [];
 let running: Promise<void> | undefined;
 
 /** Such a tap asked for what there is not (one tap too many at the end): no second try can mend it. */
 const pointless: ReadonlySet<string> = new Set([
   'at-the-end',
+  'place-moved',
   'nothing-to-undo',
   'row-outside',
   'no-such-make',
@@ -36,7 +43,7 @@ const pointless: ReadonlySet<string> = new Set([
 
 /** Puts a tap at the end of the line; resolves when the line is empty or stands still at a fault. */
 export function tap(next: Tap): Promise<void> {
-  line.push(next);
+  line.push({ ...next, rows: inHand.value?.place.rows ?? 0 });
   tellLine();
   return tryAgain();
 }
@@ -53,14 +60,14 @@ export function tryAgain(): Promise<void> {
 async function workLine(): Promise<void> {
   const open = await store();
   let fault: Fault | undefined;
-  while (line.length > 0 && fault === undefined) fault = await workHead(line[0] as Tap, open);
+  while (line.length > 0 && fault === undefined) fault = await workHead(line[0] as Waiting, open);
   tapFault.value = fault;
   // what could not be stored is not read over: the row in hand is the one that is on disk
   if (fault !== undefined) tapped.value = noRows;
   saving.value = fault !== undefined ? 'failed' : open.held() > 0 ? 'held' : 'saved';
 }
 
-async function workHead(head: Tap, open: Store): Promise<Fault | undefined> {
+async function workHead(head: Waiting, open: Store): Promise<Fault | undefined> {
   saving.value = 'saving';
   let timer = setTimeout(() => {
     saving.value = 'felt';
@@ -70,15 +77,19 @@ async function workHead(head: Tap, open: Store): Promise<Fault | undefined> {
   }, FELT_MS);
   // the words first: one task with both would hold up the frame that shows them
   await nextTask();
-  const result = await head.write(open, head.make);
+  const result = await head.write(open, head.make, head.rows);
   clearTimeout(timer);
   const fault = result.ok ? undefined : result.faults[0];
   if (fault !== undefined && !pointless.has(fault.code)) return fault;
   batch(() => {
     line.shift();
+    // a tap means the place that the tap before it makes: after one that was refused it is refused too
+    const next = line.find(({ make }) => make === head.make);
+    if (next) next.rows = result.ok ? result.value.place.rows : head.rows;
     tellLine();
     if (result.ok) show(head, result.value.place);
   });
+  if (fault) rereadMake();
   return undefined;
 }
 

@@ -1,6 +1,5 @@
 import './count.css';
 import type { ComponentType } from 'preact';
-import { useEffect } from 'preact/hooks';
 import { logInHand, openCount } from '../../app/intents/count.ts';
 import { makeAt, type Route } from '../../app/routes.ts';
 import { garmentInHand, type InHand, inHand, readFault } from '../../app/state.ts';
@@ -12,6 +11,7 @@ import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
 import { hrefToMake } from '../links.ts';
 import { saysMake } from '../says-make.ts';
+import { useFresh } from '../use-fresh.ts';
 import { CheckPage } from './check-page.tsx';
 import { FindPage } from './find-page.tsx';
 import { NotesPage } from './notes-page.tsx';
@@ -42,9 +42,7 @@ const pages: Readonly<Record<Tool, ComponentType<CountPageProps>>> = {
 export default function CountScreen({ route }: { readonly route: Route }) {
   const { tool = '' } = route.at;
   const key = makeAt(route);
-  useEffect(() => {
-    void openCount(key);
-  }, [key]);
+  useFresh(() => openCount(key), { garment: route.at.garment, make: key });
   const now = inHand.value;
   const log = logInHand.value;
   const title = isTool(tool) ? say(`count.${tool}`) : say('count.tools');

@@ -96,7 +96,7 @@ function Needle({ pair }: { readonly pair: readonly [Fellow, Fellow] }) {
               {shaping !== '' && <p>{shaping}</p>}
               <p class="count-big">{saysRow(row.steps)}</p>
               <p>{saysStitches(row.after)}</p>
-              <Button icon="check" wide onPress={() => void finishRows([fellow.key])}>
+              <Button icon="check" wide onPress={() => void finishRows([{ key: fellow.key, row: row.n }])}>
                 {say('count.togetherDone', { row: row.n, what: fellow.name })}
               </Button>
             </div>
@@ -107,15 +107,17 @@ function Needle({ pair }: { readonly pair: readonly [Fellow, Fellow] }) {
         <Button
           kind="main"
           wide
-          onPress={() => void finishRows(steps.map(({ make }) => (pair[make] as Fellow).key))}
+          onPress={() =>
+            void finishRows(steps.map(({ make, row }) => ({ key: (pair[make] as Fellow).key, row: row.n })))
+          }
         >
           {say('count.togetherBoth')}
         </Button>
       )}
       {pair
         .filter(({ place }) => place.rows > 0)
-        .map(({ key, name }) => (
-          <Button key={key} kind="quiet" icon="undo" onPress={() => void undoOn(key)}>
+        .map(({ key, name, place }) => (
+          <Button key={key} kind="quiet" icon="undo" onPress={() => void undoOn(place)}>
             {say('count.togetherUndo', { what: name })}
           </Button>
         ))}

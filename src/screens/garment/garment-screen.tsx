@@ -1,5 +1,4 @@
 import './garment.css';
-import { useEffect } from 'preact/hooks';
 import { openGarment } from '../../app/intents/garments.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import { type GarmentView, garmentShown, readFault } from '../../app/state.ts';
@@ -12,6 +11,7 @@ import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
 import { Guesses } from '../guesses.tsx';
+import { useFresh } from '../use-fresh.ts';
 import { AskGauge } from './ask-gauge.tsx';
 import { DeleteGarment } from './delete-garment.tsx';
 import { Notes } from './notes.tsx';
@@ -22,7 +22,7 @@ const up = () => ({ href: hrefTo('workbasket'), label: say('garment.toWorkbasket
 
 export default function GarmentScreen({ route }: { readonly route: Route }) {
   const id = route.at.garment ?? '';
-  useEffect(() => void openGarment(id), [id]);
+  useFresh(() => openGarment(id), { garment: id });
   const view = garmentShown.value;
   const fault = readFault.value;
   if (view === null || (fault !== undefined && view === undefined))

@@ -1,10 +1,9 @@
 import './knitting.css';
 import { computed } from '@preact/signals';
-import { useEffect, useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { lookAtRow, openMake } from '../../app/intents/knit.ts';
 import { keyInHand } from '../../app/make-in-hand.ts';
 import {
-  atEnd,
   atStart,
   isLooking,
   noSuchMake,
@@ -90,7 +89,6 @@ function Knitting({ id, part, garment }: KnittingProps) {
   const map = useRef<HTMLDivElement>(null);
   const rowId = useId();
   const title = useTitle(id, part);
-  useGarmentAfterPaint(id.garment);
   useArrival(`${title} · ${garment.name}`);
   useDevices(title);
   const back = {
@@ -173,18 +171,6 @@ function useTitle({ garment, piece, make }: MakeId, part: PlannedPart): string {
   const known = view?.garment.id === garment ? view.pieces.find(({ id }) => id === piece) : undefined;
   return saysMakeInHand(part, make, known?.makes.length);
 }
-
-/** The rest of the garment is read when the row is on the screen, and again at the end of a part. */
-function useGarmentAfterPaint(garment: string): void {
-  const done = atEnd.value;
-  useEffect(() => {
-    const frame = requestAnimationFrame(() => setTimeout(() => void openRest(garment)));
-    return () => cancelAnimationFrame(frame);
-  }, [garment, done]);
-}
-
-const openRest = (garment: string): Promise<void> =>
-  import('../../app/intents/garments.ts').then((intents) => intents.openGarmentInHand(garment));
 
 function HeadKeys({ onTools }: { readonly onTools: () => void }) {
   if (locked.value) return null;

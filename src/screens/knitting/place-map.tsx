@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks';
+import { openGarmentInHand } from '../../app/intents/garments.ts';
 import { lookAtRow } from '../../app/intents/knit.ts';
 import { makeInHand } from '../../app/make-in-hand.ts';
 import { goTo } from '../../app/navigate.ts';
@@ -7,9 +8,15 @@ import { garmentInHand, type InHand, looking } from '../../app/state.ts';
 import { PanelMap, type RowPlace } from '../../ui/panel-map/panel-map.tsx';
 import { say } from '../../words/say.ts';
 import { hrefToMake } from '../links.ts';
+import { useFresh } from '../use-fresh.ts';
 
-/** The piece drawn to scale with the place in it; a row touched is read. The other copies stand beside it. */
+/**
+ * The piece drawn to scale with the place in it; a row touched is read. The other copies stand beside it. With it comes
+ * the rest of the garment: not before the row is on the screen.
+ */
 export function PlaceMap({ now }: { readonly now: InHand }) {
+  const { garment } = now.place;
+  useFresh(() => openGarmentInHand(garment), { garment, own: now.make });
   const make = makeInHand();
   const current = make ? make.places.findIndex((place) => place.id === now.make) : 0;
   const parts = make?.parts ?? [now.part];

@@ -1,5 +1,5 @@
 import './record.css';
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { asMade } from '../../app/as-made.ts';
 import { keepGarment } from '../../app/intents/keep-garment.ts';
 import { goTo } from '../../app/navigate.ts';
@@ -21,6 +21,7 @@ import { saysList } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { saysDate, saysDuration } from '../../words/time.ts';
 import { GarmentPage } from '../garment-page.tsx';
+import { useFresh } from '../use-fresh.ts';
 import { DesignAgain } from './design-again.tsx';
 
 /** What was really knitted: read off the log, ready to be knitted again. */
@@ -35,11 +36,7 @@ export default function RecordScreen({ route }: { readonly route: Route }) {
 function WholeRecord({ view }: { readonly view: GarmentView }) {
   const [entries, setEntries] = useState<readonly LogEntry[]>();
   const { id } = view.garment;
-  useEffect(() => {
-    void store()
-      .then((open) => open.entriesOfGarment(id))
-      .then((read) => setEntries(readOr(read)));
-  }, [id]);
+  useFresh(async () => setEntries(readOr(await (await store()).entriesOfGarment(id))), { garment: id });
   if (entries === undefined) return <p>{say('record.reading')}</p>;
   return (
     <div class="record">

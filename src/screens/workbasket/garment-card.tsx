@@ -15,7 +15,7 @@ export function GarmentCard({ entry }: { readonly entry: BasketEntry }) {
       <div class="garment-card">
         <GarmentDrawing
           garment={garment.id}
-          seen={worked}
+          seen={`${worked} ${at} ${garment.changedAt}`}
           label={say('workbasket.drawingOf', { garment: garment.name, percent })}
         />
         <p class="garment-card-words">

@@ -6,8 +6,8 @@ import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
 
 export interface GarmentDrawingProps {
   readonly garment: string;
-  /** rows worked: the drawing is read again when they change */
-  readonly seen: number;
+  /** rows worked and when: the drawing is read again when they change */
+  readonly seen: string;
   readonly label: string;
 }
 

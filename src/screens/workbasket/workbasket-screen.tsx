@@ -1,5 +1,4 @@
 import './workbasket.css';
-import { useEffect } from 'preact/hooks';
 import { type Shelf, shelfOf, shelves } from '../../app/basket.ts';
 import { openBasket } from '../../app/intents/garments.ts';
 import { hrefTo } from '../../app/routes.ts';
@@ -11,6 +10,7 @@ import { Screen } from '../../ui/screen/screen.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
+import { useFresh } from '../use-fresh.ts';
 import { DraftCards } from './draft-cards.tsx';
 import { GarmentCard } from './garment-card.tsx';
 import { Missing } from './missing.tsx';
@@ -26,7 +26,7 @@ const shelfTitles = {
 } as const satisfies Readonly<Record<Shelf, string>>;
 
 export default function WorkbasketScreen() {
-  useEffect(() => void openBasket(), []);
+  useFresh(openBasket, {});
   const fault = readFault.value;
   useArrival(
     say('workbasket.title'),

@@ -23,6 +23,8 @@ export const words: Translation<typeof english> = {
   'bad-id': 'Diese Adresse ist keine von Ridgeline.',
   'plan-missing': 'Abschnitt {part} eines Teils hat noch keine Reihen.',
   'at-the-end': 'Alle {rows} Reihen dieses Teils sind gestrickt.',
+  'place-moved':
+    'Jetzt kommt Reihe {next}, nicht Reihe {row}: Die Stelle wurde inzwischen bewegt. Es wurde nichts geschrieben; tippe noch einmal für die Reihe, die du siehst.',
   'row-outside': 'Eine Reihe {row} gibt es in diesem Teil nicht; es hat {rows}.',
   'nothing-to-undo': 'Es gibt nichts zurückzunehmen.',
   'app-incomplete':

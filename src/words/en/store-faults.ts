@@ -20,6 +20,8 @@ export const words = {
   'bad-id': 'This address is not one of Ridgeline.',
   'plan-missing': 'Part {part} of a piece has no rows yet.',
   'at-the-end': 'All {rows} rows of this part are worked.',
+  'place-moved':
+    'Row {next} comes now, not row {row}: the place was moved meanwhile. Nothing was written; tap again for the row that you see.',
   'row-outside': 'There is no row {row} in this part; it has {rows}.',
   'nothing-to-undo': 'There is nothing to take back.',
   'app-incomplete':

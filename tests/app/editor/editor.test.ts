@@ -142,8 +142,8 @@ describe('a garment that is being knitted', () => {
     const { id, key } = await savedAndKnitted();
     await openEditor(id);
     change(withPiece('p1', square('Uno', '40')), 'typed');
-    await store.finishRow(key);
-    await store.finishRow(key);
+    await store.finishRow(key, 1);
+    await store.finishRow(key, 2);
     await saveGarment();
     const place = await store.place(key);
     expect(place.ok && [place.value.rows, place.value.total]).toEqual([2, 13]);
@@ -168,7 +168,7 @@ describe('a garment that is being knitted', () => {
     await openEditor(id);
     change((form) => ({ ...form, pieces: [] }), 'removed');
     await stored();
-    await store.finishRow(key);
+    await store.finishRow(key, 1);
     await reload(id);
     expect(garmentForm.value?.pieces.map((entry) => entry.id)).toEqual(['p1']);
   });

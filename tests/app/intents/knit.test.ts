@@ -17,9 +17,9 @@ function held() {
   const gates: (() => void)[] = [];
   const wrap = (store: Store): Store => ({
     ...store,
-    finishRow: async (key) => {
+    finishRow: async (key, row) => {
       await new Promise<void>((resolve) => gates.push(resolve));
-      return store.finishRow(key);
+      return store.finishRow(key, row);
     },
   });
   const letThrough = async (rows: number) => {
@@ -36,10 +36,10 @@ function full() {
   let isFull = true;
   const wrap = (store: Store): Store => ({
     ...store,
-    finishRow: async (key) =>
+    finishRow: async (key, row) =>
       isFull
         ? { ok: false, faults: [{ code: 'storage-full', at: {}, figures: {}, sentence: 'No room.' }] }
-        : store.finishRow(key),
+        : store.finishRow(key, row),
   });
   const makeRoom = () => {
     isFull = false;
@@ -56,9 +56,9 @@ describe('a tap', () => {
     let writes = 0;
     const { back } = await openApp((store) => ({
       ...store,
-      finishRow: (key) => {
+      finishRow: (key, row) => {
         writes += 1;
-        return store.finishRow(key);
+        return store.finishRow(key, row);
       },
     }));
     await openMake(back);

@@ -1,0 +1,33 @@
+import { batch } from '@preact/signals';
+import { inHand, looking } from '../state.ts';
+import { readOr, store } from '../store.ts';
+
+/** Opens a make; without a key the one last knitted. Resolves with its key, or undefined where there is none. */
+export async function openMake(key?: string): Promise<string | undefined> {
+  if (inHand.value?.make !== key) inHand.value = undefined;
+  const before = inHand.value;
+  const result = await (await store()).inHand(key);
+  if (!result.ok && result.faults[0]?.code.startsWith('no-such')) {
+    inHand.value = null;
+    return undefined;
+  }
+  const found = readOr(result);
+  if (found === undefined) return undefined;
+  const { place, plan, garment } = found;
+  const now = inHand.value;
+  // a row stored while this was being read is newer than what was read
+  if (now !== before && now?.make === place.id && now.place.seq > place.seq) return place.id;
+  // read a second time before anything has changed: what shows it is not gone through again
+  if (now?.place === place && now.part === plan.plan && now.garment === garment) return place.id;
+  batch(() => {
+    if (now?.make !== place.id) looking.value = undefined;
+    inHand.value = { make: place.id, part: plan.plan, place, garment };
+  });
+  return place.id;
+}
+
+/** Reads the make in hand as it is stored by now. */
+export function rereadMake(): void {
+  const make = inHand.value?.make;
+  if (make !== undefined) void openMake(make);
+}
