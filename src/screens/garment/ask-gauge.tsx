@@ -22,7 +22,7 @@ export function AskGauge({ garment }: { readonly garment: GarmentRecord }) {
           length: saysLength(mm),
         })}
       </p>
-      <div class="garment-keys">
+      <div class="ask-keys">
         <Button onPress={() => void nameGauge(garment.id, 'garter')}>{say('gauge.askYes')}</Button>
         <Button onPress={() => void nameGauge(garment.id, 'stocking')}>{say('gauge.askNo')}</Button>
       </div>

@@ -1,5 +1,7 @@
+import { useState } from 'preact/hooks';
 import { type FabricName, fabricNames } from '../../knit/fabric.ts';
 import type { Swatch } from '../../knit/piece/garment.ts';
+import { gaugeOf } from '../../knit/piece/gauges.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 import { Card } from '../../ui/card/card.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
@@ -21,20 +23,22 @@ export function SwatchFields({
   readonly change: ChangeYarn;
 }) {
   const swatches = garment.swatches ?? [];
-  const at = Math.max(
-    0,
-    swatches.findIndex((s) => s.weighed !== undefined),
-  );
-  const swatch = swatches[at] ?? freshSwatch(garment);
+  const first = swatches.find((s) => s.weighed !== undefined) ?? swatches[0];
+  const [fabric, choose] = useState(first?.fabric ?? gaugeFabric(garment));
+  // one swatch for each fabric: to choose another never calls this one's counts those of the other
+  const of = (list: readonly Swatch[]) => list.findIndex((s) => s.fabric === fabric);
+  const swatch = swatches[of(swatches)] ?? freshSwatch(garment, fabric);
   const weighed = swatch.weighed ?? nothing;
   const put = (next: Swatch) =>
     change((now) => {
       const list = [...(now.swatches ?? [])];
-      list[Math.min(at, list.length)] = next;
+      const at = of(list);
+      list[at < 0 ? list.length : at] = next;
       return { ...now, swatches: list };
     });
   const number = (field: keyof Weighed, label: string, unit?: string) => (
     <NumberField
+      key={`${fabric} ${field}`}
       label={label}
       unit={unit}
       bare
@@ -51,9 +55,9 @@ export function SwatchFields({
       <div class="yarn-pair">
         <SelectField
           label={say('yarn.swatchFabric')}
-          value={swatch.fabric}
+          value={fabric}
           options={fabricNames.map((value) => ({ value, label: saysFabric(value) }))}
-          onChange={(fabric: FabricName) => put({ ...swatch, fabric })}
+          onChange={(chosen: FabricName) => choose(chosen)}
         />
         {number('grams', say('yarn.swatchGrams'), say('yarn.unitGrams'))}
         {number('stitches', say('yarn.swatchStitches'))}
@@ -63,19 +67,15 @@ export function SwatchFields({
   );
 }
 
-/** Without a swatch of its own, the gauge of the first piece stands for its measured size. */
-function freshSwatch(garment: GarmentRecord): Swatch {
+const gaugeFabric = ({ pieces }: GarmentRecord): FabricName =>
+  pieces.find(({ recipe }) => recipe.gauge)?.recipe.gauge?.fabric ?? 'stocking';
+
+/** Without a swatch of its own, the first piece's gauge in that fabric stands for its measured size. */
+function freshSwatch(garment: GarmentRecord, fabric: FabricName): Swatch {
   const recipe = garment.pieces[0]?.recipe;
-  const gauge = recipe?.gauge ?? { stitches: 21, rows: 28 };
-  const needle = recipe?.parts[0]?.sections.at(-1)?.needle ?? 4;
-  return {
-    fabric: 'stocking',
-    stitches: gauge.stitches,
-    widthMm: 100,
-    rows: gauge.rows,
-    heightMm: 100,
-    needle,
-  };
+  const { stitches, rows } = gaugeOf(recipe ?? {}, fabric);
+  const needle = recipe?.gauge?.needle ?? recipe?.parts[0]?.sections.at(-1)?.needle ?? 4;
+  return { fabric, stitches, widthMm: 100, rows, heightMm: 100, needle };
 }
 
 /** A swatch without any weight is not weighed. */

@@ -1,0 +1,116 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { garmentToLink } from '../../src/store/share/link.ts';
+import { dist } from '../run/built.ts';
+import { serve } from '../run/serve.ts';
+import { openPhone, type phones, removeProfiles } from './drive.ts';
+import {
+  addEmptyPiece,
+  partOf,
+  shot,
+  toPieces,
+  type,
+  typeSection,
+  violationsUnrolled,
+} from './editor-hand.ts';
+
+let host: Awaited<ReturnType<typeof serve>>;
+beforeAll(async () => {
+  host = await serve({ root: dist });
+});
+afterAll(async () => {
+  await host.close();
+  await removeProfiles();
+});
+
+async function looked(page: Page, name: string): Promise<void> {
+  await shot(page, name);
+  expect(await violationsUnrolled(page)).toEqual([]);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+}
+
+const strip = (name: string) =>
+  ({
+    name,
+    makes: 1,
+    gauge: { stitches: 22, rows: 40 },
+    parts: [
+      {
+        name,
+        from: { castOn: 114 },
+        sections: [
+          { name: 'rib', rows: 20, fabric: 'rib 2x2', needle: 3, shaping: [] },
+          { name: 'body', rows: 212, fabric: 'garter', needle: 3.5, shaping: [] },
+        ],
+        end: 'bind off',
+      },
+    ],
+  }) as const;
+
+/** 114 / 22 × 10 cm are 51.8 cm and 232 / 40 × 10 cm are 58.0 cm: 20.4 and 22.8 inches, to the quarter. */
+const BLOCKED = /^20½ in wide, 22¾ in high/;
+
+describe('a tension counted in garter stitch', () => {
+  for (const size of ['common', 'small'] as const satisfies readonly (keyof typeof phones)[]) {
+    it(`is asked for with its fabric, and the making up blocks by it: ${size} phone`, async () => {
+      const phone = await openPhone({ size, worker: false });
+      const { page } = phone;
+      await page.goto(`${host.url}#/new`);
+      await page.getByLabel('Measured in').selectOption({ label: 'garter stitch' });
+      await type(page, 'Name', 'Garter pullover');
+      await type(page, 'Needle, mm', '3,5');
+      await type(page, 'Stitches in 10 cm (4 in)', '22');
+      await type(page, 'Rows in 10 cm (4 in)', '40');
+      for (const name of ['Back', 'Front']) {
+        await addEmptyPiece(page, name);
+        await type(partOf(page, 0), 'Stitches', '114');
+        await typeSection(page, 0, 0, { name: 'Edge', rows: '20' });
+        await typeSection(page, 0, 1, { name: 'Body', rows: '212' });
+        await toPieces(page);
+      }
+      expect(await page.getByText(/guessed from/).count()).toBe(0);
+      await addEmptyPiece(page, 'Collar');
+      await type(partOf(page, 0), 'Stitches', '80');
+      await typeSection(page, 0, 0, { name: 'Collar', rows: '20', fabric: 'rib, 2 by 2' });
+      await toPieces(page);
+      const guess = page.getByText('rib, 2 by 2: guessed from your gauge in garter stitch');
+      await guess.waitFor();
+      await looked(page, 'editor');
+      await page.getByRole('button', { name: 'Save', exact: true }).tap();
+      await page.getByRole('link', { name: 'Making up' }).tap();
+      await page.getByRole('heading', { level: 1, name: 'Making up' }).waitFor();
+      await page.getByText(BLOCKED).first().waitFor();
+      await looked(page, 'blocked');
+      await phone.close();
+    });
+
+    it(`that nobody named is asked about once, and the answer puts the measures right: ${size} phone`, async () => {
+      const phone = await openPhone({ size, worker: false });
+      const { page } = phone;
+      const link = garmentToLink({ name: 'Old pullover', pieces: [strip('Back'), strip('Front')] });
+      await page.goto(`${host.url}#/open/${link}`);
+      await page.getByRole('button', { name: 'Put it in the workbasket' }).tap();
+      await page.getByText('Was this gauge measured in garter stitch?').waitFor();
+      await page.getByText('rib, 2 by 2: guessed from your gauge in stockinette').waitFor();
+      await looked(page, 'ask');
+      await page.getByRole('button', { name: 'Yes, in garter stitch' }).tap();
+      await page.getByText('rib, 2 by 2: guessed from your gauge in garter stitch').waitFor();
+      expect(await page.getByText('Was this gauge measured').count()).toBe(0);
+      await looked(page, 'answered');
+      for (const [name, title] of [
+        ['Making up', 'Making up'],
+        ['Yarn: how much, how far', 'Yarn'],
+      ] as const) {
+        await page.getByRole('link', { name }).tap();
+        await page.getByRole('heading', { level: 1, name: title }).waitFor();
+        await page.getByText('rib, 2 by 2: guessed from your gauge in garter stitch').waitFor();
+        await looked(page, title);
+        await page.goBack();
+      }
+      await page.reload();
+      await page.getByRole('heading', { name: 'Front' }).waitFor();
+      expect(await page.getByText('Was this gauge measured').count()).toBe(0);
+      await phone.close();
+    });
+  }
+});
