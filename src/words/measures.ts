@@ -4,6 +4,9 @@ import { speech } from './settings.ts';
 /** One inch is 25.4 mm exactly (international yard and pound agreement, 1959). */
 const MM_PER_INCH = 25.4;
 
+/** Digits of a length in a field: a sixteenth of an inch has four. */
+export const LENGTH_DIGITS = 4;
+
 const mmPerUnit = (): number => (speech.value.units === 'in' ? MM_PER_INCH : 10);
 
 /** 'cm' or 'in' (German: 'cm' or 'Zoll'). */
@@ -13,11 +16,19 @@ export const lengthUnit = (): string =>
 /** Over what a gauge is given, mm: leaflets have 10 cm, or 4 inches. */
 export const gaugeSpanMm = (): number => (speech.value.units === 'in' ? 4 * MM_PER_INCH : 100);
 
-/** For a field: millimetres as the number she types, in her unit, to a tenth (cm) or a sixteenth (in). */
+/**
+ * For a field: millimetres as the number she types, in her unit. What was typed in that unit comes back as it was
+ * typed, since it is a short number there; any other length to a tenth (cm) or a sixteenth (in).
+ */
 export const lengthToType = (mm: number): number => {
-  const grain = speech.value.units === 'in' ? 16 : 10;
-  return Math.round((mm / mmPerUnit()) * grain) / grain;
+  const [shortest, grain] = speech.value.units === 'in' ? [10_000, 16] : [100, 10];
+  const unit = mmPerUnit();
+  const typed = Math.round((mm / unit) * shortest) / shortest;
+  return Math.abs(typed * unit - mm) < DUST_MM ? typed : Math.round((mm / unit) * grain) / grain;
 };
+
+/** What binary fractions leave over, mm. */
+const DUST_MM = 1e-6;
 
 /** For a field: the number she typed, in millimetres. */
 export const lengthTyped = (value: number): number => value * mmPerUnit();

@@ -3,7 +3,7 @@ import { Button } from '../../ui/button/button.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { Icon } from '../../ui/icon/icon.tsx';
 import { saysDraftFault } from '../../words/draft-fault.ts';
-import { lengthToType, lengthTyped, lengthUnit } from '../../words/measures.ts';
+import { LENGTH_DIGITS, lengthToType, lengthTyped, lengthUnit } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
 import { cautionsAt, faultAt } from './troubles.ts';
@@ -41,6 +41,7 @@ export function LengthField({
         error={wrong && saysDraftFault(wrong)}
         value={Number.isFinite(mm) ? lengthToType(mm) : undefined}
         unit={lengthUnit()}
+        digits={LENGTH_DIGITS}
         decimals
         signed={signed}
         bare={bare}

@@ -8,7 +8,7 @@ import { Toggle } from '../../ui/choice/toggle.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { saysFabric } from '../../words/craft.ts';
-import { lengthToType, lengthTyped, lengthUnit } from '../../words/measures.ts';
+import { LENGTH_DIGITS, lengthToType, lengthTyped, lengthUnit } from '../../words/measures.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { FaultAt } from './at-field.tsx';
@@ -263,6 +263,7 @@ function Measure({
       decimals
       label={label}
       unit={lengthUnit()}
+      digits={LENGTH_DIGITS}
       value={mm === null ? undefined : lengthToType(mm)}
       onChange={(typed) => onChange(typed === undefined ? null : lengthTyped(typed))}
     />

@@ -9,6 +9,8 @@ export interface NumberFieldProps extends FieldWords, Bounds {
   readonly value: number | undefined;
   /** said after the number: 'sts', 'cm' */
   readonly unit?: string | undefined;
+  /** digits shown behind the mark, at most; 2 unless said */
+  readonly digits?: number | undefined;
   /** fractions may be typed; whole numbers otherwise */
   readonly decimals?: boolean | undefined;
   /** a minus may be typed */
@@ -21,7 +23,8 @@ export interface NumberFieldProps extends FieldWords, Bounds {
 
 export function NumberField(props: NumberFieldProps) {
   const { label, hint, error, value, unit, decimals = false, signed = false, bare = false, onChange } = props;
-  const shown = value === undefined ? '' : saysNumber(value, { plain: true });
+  const look = { plain: true, digits: props.digits ?? 2 };
+  const shown = value === undefined ? '' : saysNumber(value, look);
   const [typed, setTyped] = useState(shown);
   const own = useRef<number | undefined>(value);
   // What she types stays as typed; only a value set from elsewhere replaces it. With the drawing, not after the next
@@ -40,7 +43,7 @@ export function NumberField(props: NumberFieldProps) {
   const step = (direction: 1 | -1) => {
     const next = stepped(value, direction, props);
     own.current = next;
-    setTyped(saysNumber(next, { plain: true }));
+    setTyped(saysNumber(next, look));
     onChange(next);
   };
   return (
