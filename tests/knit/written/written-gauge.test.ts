@@ -1,0 +1,47 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Garment, writePattern } from '../../../src/knit/index.ts';
+
+/** A swatch of so many stitches and rows to 10 cm, and a piece planned in it. */
+const garment = (stitches: number, rows: number): Garment => ({
+  name: 'Swatch',
+  pieces: [
+    {
+      name: 'Square',
+      makes: 1,
+      gauge: { stitches, rows },
+      parts: [
+        {
+          name: 'body',
+          from: { castOn: 20 },
+          end: 'bind off',
+          sections: [{ name: 'all', rows: 10, fabric: 'stocking', needle: 4, shaping: [] }],
+        },
+      ],
+    },
+  ],
+});
+
+function text(of: Garment, terms: 'US' | 'UK' = 'US'): string {
+  const written = writePattern(of, { terms });
+  if (!written.ok) throw new Error(written.faults[0]?.sentence);
+  return written.value;
+}
+
+describe('the tension in a written pattern', () => {
+  it('is the one that the piece was planned in, over 10 cm, in the words of either side of the Atlantic', () => {
+    expect(text(garment(22, 30))).toContain('Gauge: 22 sts and 30 rows = 10 cm');
+    expect(text(garment(22, 30), 'UK')).toContain('Tension: 22 sts and 30 rows = 10 cm');
+    expect(text(garment(17.5, 24))).toContain('Gauge: 17.5 sts and 24 rows = 10 cm');
+  });
+
+  it('is told to a tenth of a stitch, whatever it is', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 30, max: 400 }), fc.integer({ min: 40, max: 600 }), (stitches, rows) => {
+        const said = /: ([\d.]+) sts and ([\d.]+) rows = 10 cm/.exec(text(garment(stitches / 10, rows / 10)));
+        expect([Number(said?.[1]), Number(said?.[2])]).toEqual([stitches / 10, rows / 10]);
+      }),
+      { numRuns: 100 },
+    );
+  });
+});
