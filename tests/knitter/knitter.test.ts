@@ -105,7 +105,7 @@ describe('a knitter who has only the printed words works what the program works'
           else throw new Error(made.faults[0]?.sentence);
         },
       ),
-      { numRuns: 60 },
+      { numRuns: 60, endOnFailure: true },
     );
   });
 
@@ -119,7 +119,7 @@ describe('a knitter who has only the printed words works what the program works'
             [...planned.value.parts, ...(planned.value.mirrorParts ?? [])].forEach(partSideBySide);
         }
       }),
-      { numRuns: 10 },
+      { numRuns: 10, endOnFailure: true },
     );
   });
 

@@ -138,14 +138,17 @@ const printed: readonly Printed[] = [
 ];
 
 describe('rows as published patterns print them', () => {
-  it.each(printed)('$source: $printed', ({ over, printed: text, swatch, row }) => {
+  const named = printed.map((one) => [one.source, one.printed, one] as const);
+  it.each(named)('%s: %s', (_source, text, { over, swatch, row }) => {
     const ours = rowOf({ ...swatch, castOn: over }, row);
     const needle = Array.from({ length: over }, () => ({ face: undefined }));
     const side = row === RS ? 'RS' : 'WS';
     expect(knitRow(ours, side, needle).worked).toEqual(knitRow(text, side, needle).worked);
   });
 
-  it('a raglan edge shaped on both sides of the work leans the same way on each: k2tog tbl on RS rows, p2tog tbl at the end of WS rows (left front over 45, sizes 1 to 4 of a cardigan with pockets, issuhub.com/view/index/25655, p. 87; ssk and ssp lean as they do)', () => {
+  // a cardigan with pockets, left front over 45, issuhub.com/view/index/25655, p. 87: k2tog tbl on RS rows, p2tog tbl
+  // at the end of WS rows, which lean as ssk and ssp do
+  it('a raglan edge that is shaped on both sides of the work leans the same way on each', () => {
     const over: Swatch = { fabric: 'stocking', castOn: 45 };
     expect(rowOf({ ...over, shaping: [at('right', -1, 2, RS)] }, RS)).toBe('k2, ssk, knit to end');
     expect(rowOf({ ...over, shaping: [at('right', -1, 2, WS)] }, WS)).toBe('purl to last 4 sts, ssp, p2');

@@ -16,6 +16,9 @@ function knitted(recipe: Recipe): KnittedRow[] {
   return knitPiece(recipe, made.value.parts);
 }
 
+/** A garment takes longer to make smaller than to read: what fails is shown as it was found. */
+const asFound = { endOnFailure: true };
+
 const amissIn = (recipe: Recipe): string[] => knitted(recipe).flatMap(({ amiss }) => amiss);
 
 const recipes: fc.Arbitrary<Recipe> = fc.oneof(
@@ -73,7 +76,7 @@ describe('seen from the right side', () => {
       fc.property(recipes, (recipe) => {
         expect(amissIn(recipe)).toEqual([]);
       }),
-      { numRuns: 100 },
+      { numRuns: 100, ...asFound },
     );
   });
 
@@ -86,7 +89,7 @@ describe('seen from the right side', () => {
         drafted += 1;
         for (const recipe of made.value.recipes) expect(amissIn(recipe)).toEqual([]);
       }),
-      { numRuns: 8 },
+      { numRuns: 8, ...asFound },
     );
     expect(drafted).toBeGreaterThan(2);
   });
@@ -127,7 +130,7 @@ describe('at the edges', () => {
           expect(loopAt(row.knitted.loops, edge, work.inset)?.from).toHaveLength(1 - work.by);
         });
       }),
-      { numRuns: 80 },
+      { numRuns: 80, ...asFound },
     );
   });
 
@@ -141,7 +144,7 @@ describe('at the edges', () => {
           expect(makes - takes).toBe(work.inset === 0 ? work.by : 1);
         });
       }),
-      { numRuns: 80 },
+      { numRuns: 80, ...asFound },
     );
   });
 
@@ -157,7 +160,7 @@ describe('at the edges', () => {
           expect(made).toBe(asked);
         }
       }),
-      { numRuns: 100 },
+      { numRuns: 100, ...asFound },
     );
   });
 
@@ -177,7 +180,7 @@ describe('at the edges', () => {
           });
         });
       }),
-      { numRuns: 100 },
+      { numRuns: 100, ...asFound },
     );
   });
 
@@ -198,7 +201,7 @@ describe('at the edges', () => {
           });
         });
       }),
-      { numRuns: 100 },
+      { numRuns: 100, ...asFound },
     );
   });
 
@@ -216,7 +219,7 @@ describe('at the edges', () => {
           expect(worked.map((word) => word === 'sl')).toEqual(worked.map((_, i) => i === 0 && slips));
         }
       }),
-      { numRuns: 40 },
+      { numRuns: 40, ...asFound },
     );
   });
 });
@@ -253,7 +256,7 @@ describe('a mirrored piece', () => {
           first.map(({ knitted: { worked } }) => [...worked].reverse().map((word) => mirrored[word] ?? word)),
         );
       }),
-      { numRuns: 80 },
+      { numRuns: 80, ...asFound },
     );
   });
 

@@ -17,12 +17,11 @@ type Spelled = readonly [
 ];
 
 const check = (spelled: readonly Spelled[]) =>
-  it.each(spelled.map(([fabric, castOn, row, shaping, text]) => ({ fabric, castOn, row, shaping, text })))(
-    '$fabric over $castOn, row $row: $text',
-    ({ fabric, castOn, row, shaping, text }) => {
-      expect(rowOf({ fabric, castOn, shaping }, row)).toBe(text);
-    },
-  );
+  it.each(
+    spelled.map(([fabric, castOn, row, shaping, text]) => [fabric, castOn, row, text, shaping] as const),
+  )('%s over %i, row %i: %s', (fabric, castOn, row, text, shaping) => {
+    expect(rowOf({ fabric, castOn, shaping }, row)).toBe(text);
+  });
 
 describe('a row of a fabric alone', () => {
   check([
