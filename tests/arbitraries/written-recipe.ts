@@ -13,7 +13,15 @@ export const writtenRecipe = (): fc.Arbitrary<Recipe> =>
         name: written(),
         makes: fc.integer({ min: 1, max: 4 }),
         mirrored: fc.boolean(),
-        gauge: fc.record({ stitches: measure(), rows: measure() }),
+        gauge: fc.record(
+          {
+            stitches: measure(),
+            rows: measure(),
+            fabric: fc.constantFrom(...fabricNames),
+            needle: measure(),
+          },
+          { requiredKeys: ['stitches', 'rows'] },
+        ),
         gauges: fc.constant({ garter: { stitches: 21.5, rows: 40 } }),
         parts: parts(),
       },

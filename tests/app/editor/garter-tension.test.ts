@@ -68,10 +68,11 @@ describe('a tension measured in garter stitch', () => {
     const block = steps.find((step) => step.kind === 'block');
     expect(block?.widthMm).toBeCloseTo(518.2, 1);
     expect(block?.heightMm).toBeCloseTo(580, 6);
-    expect(steps.find((step) => step.kind === 'set in sleeves')).toMatchObject({
-      markerRows: 60,
-      quarters: [15, 30, 45],
-    });
+    const sleeve = steps.find((step) => step.kind === 'set in sleeves');
+    expect(sleeve).toMatchObject({ markerRows: 60, quarters: [15, 30, 45] });
+    // half of 30 cm below the shoulder at 58 cm, and the quarters of those 15 cm above it
+    const marks = sleeve?.marksMm.map((mm) => Math.round(mm * 1000) / 1000);
+    expect(marks).toEqual([430, 467.5, 505, 542.5]);
   });
 
   it('the yarn is that of loops at 22 and 40, not of a row gauge 1.4 times as fine', () => {
