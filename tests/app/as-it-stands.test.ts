@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { asItStands } from '../../src/app/as-it-stands.ts';
+import { asItStands, inHandAsItStands } from '../../src/app/as-it-stands.ts';
 import { takePlans } from '../../src/app/intents/count.ts';
 import { openGarment, openGarmentInHand } from '../../src/app/intents/garments.ts';
 import { keepGarment } from '../../src/app/intents/keep-garment.ts';
@@ -172,6 +172,12 @@ describe('a tension kept from before fabrics were named', () => {
     expect(rows(after)).toEqual(rows(before));
     expect(after.pieces[0]?.makes[0]?.places[0]?.rows).toBe(30);
     expect(yarn(after, 'Back')).toBeGreaterThan(1.1 * yarn(before, 'Back'));
+    // the tools that find a place by its height see the same: 30 rows at 40 to 10 cm
+    await openMake(before.pieces[0]?.makes[0]?.places[0]?.id ?? '');
+    await openGarmentInHand(id);
+    const now = inHand.value && inHandAsItStands(inHand.value, garmentInHand.value);
+    expect(now?.part.rows[29]?.height).toBeCloseTo(75, 6);
+    expect(inHand.value?.part.rows[29]?.height).toBeLessThan(60);
   });
 
   it('once she says that it was not, everything is as before', async () => {

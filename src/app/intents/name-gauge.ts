@@ -1,7 +1,8 @@
 import type { FabricName } from '../../knit/fabric.ts';
 import { withGaugeIn } from '../../knit/piece/gauges.ts';
+import { garmentInHand } from '../state.ts';
 import { changeGarment } from './change-garment.ts';
-import { openGarment } from './garments.ts';
+import { openGarment, openGarmentInHand } from './garments.ts';
 
 /** Keeps her answer of which fabric the garment's tension was measured in. Measures and drawings follow, no row does. */
 export async function nameGauge(id: string, fabric: FabricName): Promise<boolean> {
@@ -9,6 +10,8 @@ export async function nameGauge(id: string, fabric: FabricName): Promise<boolean
     ...garment,
     pieces: garment.pieces.map((piece) => ({ ...piece, recipe: withGaugeIn(piece.recipe, fabric) })),
   }));
-  if (stored) await openGarment(id);
-  return stored;
+  if (!stored) return false;
+  await openGarment(id);
+  if (garmentInHand.value?.garment.id === id) await openGarmentInHand(id);
+  return true;
 }

@@ -1,5 +1,6 @@
 import './count.css';
 import type { ComponentType } from 'preact';
+import { inHandAsItStands } from '../../app/as-it-stands.ts';
 import { logInHand, openCount } from '../../app/intents/count.ts';
 import { makeAt, type Route } from '../../app/routes.ts';
 import { garmentInHand, type InHand, inHand, readFault } from '../../app/state.ts';
@@ -65,7 +66,12 @@ export default function CountScreen({ route }: { readonly route: Route }) {
           now &&
           log &&
           (Page ? (
-            <Page key={tool} now={now} entries={log.entries} query={route.query} />
+            <Page
+              key={tool}
+              now={inHandAsItStands(now, garmentInHand.value)}
+              entries={log.entries}
+              query={route.query}
+            />
           ) : (
             <ToolsMenu make={key} />
           ))}

@@ -89,9 +89,7 @@ export function proposed(now: InHand, draft: Draft): Result<Rework> | undefined 
   const wish = wishOf(draft);
   if (wish === undefined || (wish.kind === 'accept' && wish.stitches === countAt(now.part, rows)))
     return undefined;
-  // as it stands: heights by the tension as it is known now
-  const part = plans.find(({ name }) => name === now.part.name) ?? now.part;
-  return rework(recipeOfMake(piece.recipe, make, plans), index, part, rows, wish);
+  return rework(recipeOfMake(piece.recipe, make, plans), index, now.part, rows, wish);
 }
 
 function wishOf(draft: Draft): ReworkWish | undefined {
