@@ -1,7 +1,6 @@
-import { ok, type Result, refuse } from '../knit/fault.ts';
+import { fault, ok, type Result, refuse } from '../knit/fault.ts';
 import type { Backup } from '../store/backup/document.ts';
 import { type BackupFile, backupFile } from '../store/backup/export.ts';
-import { backupFault } from '../store/backup/faults.ts';
 import { importBackup } from '../store/backup/import.ts';
 import { type ImportMode, type Preview, previewImport } from '../store/backup/preview.ts';
 import { BEGINNING, oddBeginning, readBackup } from '../store/backup/read.ts';
@@ -29,10 +28,7 @@ const LARGEST_FILE = 250_000_000;
 export async function openFile(file: Blob): Promise<Result<OpenedFile>> {
   if (file.size > LARGEST_FILE) {
     const inMillions = Math.round(file.size / 1e6);
-    return {
-      ok: false,
-      faults: [backupFault('backup-too-large', { size: inMillions, most: LARGEST_FILE / 1e6 })],
-    };
+    return refuse(fault('backup-too-large', { sizeMillions: inMillions, mostMillions: LARGEST_FILE / 1e6 }));
   }
   const odd = oddBeginning(await file.slice(0, BEGINNING).text());
   if (odd !== undefined) return refuse(odd);

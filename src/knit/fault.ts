@@ -1,14 +1,28 @@
+import type { CourseFaults } from './faults/course-faults.ts';
+import type { DraftFaults } from './faults/draft-faults.ts';
+import type { PatternFaults } from './faults/pattern-faults.ts';
+import type { RecipeFaults } from './faults/recipe-faults.ts';
+import type { RowFaults } from './faults/row-faults.ts';
+import type { ValueOf } from './faults/units.ts';
+
 /**
- * A refusal is data: what is wrong (`code`), where (`at`), with which figures.
- * `sentence` says it in plain English; `src/words` says it in the knitter's language
- * from the same code and figures.
+ * Every fault by its code, with the names of its figures; the end of a name is its unit (`src/knit/faults/units.ts`).
+ * The store adds its own (`src/store/faults.ts`). Sentences are made in `src/words`.
  */
-export interface Fault {
-  readonly code: string;
-  readonly at: Where;
-  readonly figures: Readonly<Record<string, number | string>>;
-  readonly sentence: string;
-}
+export interface FaultFigures extends RowFaults, RecipeFaults, CourseFaults, PatternFaults, DraftFaults {}
+
+export type FaultCode = keyof FaultFigures;
+
+export type FiguresOf<Code extends FaultCode> = {
+  readonly [Name in FaultFigures[Code]]: ValueOf<Name>;
+};
+
+/** A refusal is data: what is wrong (`code`), where (`at`), with which figures. */
+export type FaultOf<Code extends FaultCode> = {
+  [C in Code]: { readonly code: C; readonly at: Where; readonly figures: FiguresOf<C> };
+}[Code];
+
+export type Fault = FaultOf<FaultCode>;
 
 /** The place in a recipe (or a text) that a fault speaks of; numbers count from 1 unless named index. */
 export interface Where {
@@ -30,18 +44,17 @@ export const ok = <T>(value: T): Result<T> => ({ ok: true, value });
 
 export const refuse = <T = never>(...faults: readonly Fault[]): Result<T> => ({ ok: false, faults });
 
-/** Makes a fault; `sentence` may hold `{name}` for any of the figures. */
-export function fault(
-  code: string,
-  sentence: string,
-  figures: Readonly<Record<string, number | string>> = {},
-  at: Where = {},
-): Fault {
-  return { code, at, figures, sentence: fill(sentence, figures) };
+/** What a fault is made with: nothing but its code (and place) where it has no figures. */
+export type FaultArgs<Code extends FaultCode> = [FaultFigures[Code]] extends [never]
+  ? [figures?: Readonly<Record<string, never>>, at?: Where]
+  : [figures: FiguresOf<Code>, at?: Where];
+
+export function fault<Code extends FaultCode>(
+  code: Code,
+  ...[figures = {}, at = {}]: FaultArgs<Code>
+): FaultOf<Code> {
+  return { code, at, figures } as unknown as FaultOf<Code>;
 }
 
 /** The same fault, placed more exactly (the outer caller knows the piece, the inner one the row). */
-export const placed = (f: Fault, at: Where): Fault => ({ ...f, at: { ...at, ...f.at } });
-
-export const fill = (text: string, figures: Readonly<Record<string, number | string>>): string =>
-  text.replace(/\{(\w+)\}/g, (whole, name: string) => String(figures[name] ?? whole));
+export const placed = <F extends Fault>(f: F, at: Where): F => ({ ...f, at: { ...at, ...f.at } });

@@ -1,3 +1,4 @@
+import { faultCatalogues } from '../words/fault.ts';
 import { withWords } from './with-words.ts';
 
 /** A new garment and one that is changed are the same screen. */
@@ -5,7 +6,7 @@ const editor = withWords(
   () => import('./editor/editor-screen.tsx'),
   'editor',
   'gauge',
-  'recipeFaults',
+  ...faultCatalogues,
   'craft',
 );
 
@@ -15,14 +16,14 @@ export const otherScreens = {
   sampleOf: withWords(() => import('./open/sample-screen.tsx'), 'knitting'),
   samples: withWords(() => import('./open/samples-screen.tsx'), 'workbasket'),
   garment: withWords(() => import('./garment/garment-screen.tsx'), 'garment', 'gauge', 'craft'),
-  count: withWords(() => import('./count/count-screen.tsx'), 'count', 'craft', 'row', 'recipeFaults'),
+  count: withWords(() => import('./count/count-screen.tsx'), 'count', 'craft', 'row', ...faultCatalogues),
   yarn: withWords(
     () => import('./yarn/yarn-screen.tsx'),
     'yarn',
     'garment',
     'gauge',
     'craft',
-    'recipeFaults',
+    ...faultCatalogues,
   ),
   makingUp: withWords(
     () => import('./making-up/making-up-screen.tsx'),
@@ -31,28 +32,33 @@ export const otherScreens = {
     'print',
     'garment',
     'craft',
-    'recipeFaults',
+    ...faultCatalogues,
   ),
-  record: withWords(() => import('./record/record-screen.tsx'), 'record', 'garment', 'craft', 'recipeFaults'),
+  record: withWords(
+    () => import('./record/record-screen.tsx'),
+    'record',
+    'garment',
+    'craft',
+    ...faultCatalogues,
+  ),
   passOn: withWords(() => import('./pass-on/pass-on-screen.tsx'), 'passOn', 'garment', 'craft'),
   openLink: withWords(
     () => import('./pass-on/open-link-screen.tsx'),
     'passOn',
     'gauge',
     'craft',
-    'recipeFaults',
+    ...faultCatalogues,
   ),
-  draft: withWords(() => import('./draft/draft-screen.tsx'), 'draft', 'craft'),
+  draft: withWords(() => import('./draft/draft-screen.tsx'), 'draft', 'craft', ...faultCatalogues),
   read: withWords(
     () => import('./pattern/pattern-screen.tsx'),
     'pattern',
     'gauge',
     'craft',
     'row',
-    'patternFaults',
-    'recipeFaults',
+    ...faultCatalogues,
   ),
-  backup: withWords(() => import('./backup/backup-screen.tsx'), 'backup', 'storeFaults', 'craft'),
+  backup: withWords(() => import('./backup/backup-screen.tsx'), 'backup', 'craft', ...faultCatalogues),
   newGarment: editor,
   editGarment: editor,
   print: withWords(() => import('./print/print-screen.tsx'), 'print', 'garment', 'gauge', 'craft', 'row'),

@@ -1,6 +1,5 @@
-import { ok, type Result, refuse } from '../knit/fault.ts';
+import { fault, ok, type Result, refuse } from '../knit/fault.ts';
 import type { Changes } from './changes.ts';
-import { storeFault } from './faults.ts';
 import type { Journal } from './journal.ts';
 import type { LastSeen } from './last-seen.ts';
 import type { ReadAtOpening } from './read-at-opening.ts';
@@ -40,7 +39,7 @@ type Names<K extends keyof Store> = Pick<Store, K>;
 /** Not every part of the app may be there: an offline phone that never had it, a broken deploy. */
 async function later<M, T>(load: () => Promise<M>, ask: (part: M) => Promise<Result<T>>): Promise<Result<T>> {
   const part = await load().catch(() => undefined);
-  return part === undefined ? refuse(storeFault('app-incomplete')) : ask(part);
+  return part === undefined ? refuse(fault('app-incomplete')) : ask(part);
 }
 
 function garmentCalls(

@@ -1,5 +1,5 @@
-import { ok, type Result, refuse } from '../knit/fault.ts';
-import { finalFault, nameOf, Refusal, storeFault, TryAgain } from './faults.ts';
+import { fault, ok, type Result, refuse } from '../knit/fault.ts';
+import { finalFault, nameOf, Refusal, TryAgain } from './faults.ts';
 import { inTime, pause } from './in-time.ts';
 import { abort, type Opened, openDatabase } from './open.ts';
 import type { Migration, StoreName, Tx } from './schema.ts';
@@ -89,7 +89,7 @@ export function openDoor(options: DoorOptions): Door {
 
   async function connectAnew(letGo: () => void): Promise<Opened> {
     factory ??= options.factory();
-    if (factory === undefined) throw new Refusal('storage-refused');
+    if (factory === undefined) throw new Refusal(fault('storage-refused'));
     let blocked = false;
     const opening = openDatabase(factory, options.name, options.migrations, {
       blocked: () => {
@@ -104,7 +104,7 @@ export function openDoor(options: DoorOptions): Door {
     });
     const opened = await inTime(opening, patience(), (late) => late.db.close()).catch((error: unknown) => {
       letGo();
-      throw blocked && nameOf(error) === 'TimeoutError' ? new Refusal('database-blocked') : error;
+      throw blocked && nameOf(error) === 'TimeoutError' ? new Refusal(fault('database-blocked')) : error;
     });
     enter(opened.newer ? 'read only' : 'open');
     return opened;
@@ -117,7 +117,7 @@ export function openDoor(options: DoorOptions): Door {
     work: (tx: Tx<never>) => Promise<T>,
     patienceMs: number,
   ): Promise<T> {
-    if (opened.newer && mode === 'readwrite') throw new Refusal('database-newer');
+    if (opened.newer && mode === 'readwrite') throw new Refusal(fault('database-newer'));
     const tx = opened.db.transaction([...stores], mode, { durability: 'strict' });
     const { done } = tx;
     done.catch(() => {});
@@ -167,7 +167,7 @@ export function openDoor(options: DoorOptions): Door {
       }
     }
     away = true;
-    return refuse(storeFault('store-not-answering'));
+    return refuse(fault('store-not-answering'));
   }
 
   return {

@@ -1,45 +1,54 @@
 import { type Fault, fault } from '../knit/fault.ts';
 
+declare module '../knit/fault.ts' {
+  // what the store adds to the one table of faults
+  interface FaultFigures extends StoreFaults {}
+}
+
 /**
- * Everything the store can refuse, by code; `src/words` has the knitter's sentence for each, and
- * the one here is for whoever reads this: it is in no script.
+ * Everything the store can refuse: what is asked of it, a file that is read in, a link that is opened.
  * A refused change is not stored, in whole or in part: it can simply be tried again.
  */
-export const storeFaults = {
-  'storage-full': 'The phone has no room left. Nothing was changed. Free some space and try again.',
-  'storage-refused': 'The browser does not let Ridgeline keep anything, as in a private window.',
-  'store-not-answering': 'The browser has closed its storage. Nothing was changed. Reload and try again.',
-  'database-newer':
-    'This garment box was opened by a newer Ridgeline. It can be read and saved to a file only.',
-  'database-blocked': 'Another open Ridgeline window is older. Close it and try again.',
-  'database-strange': 'The storage of this address is not as Ridgeline made it. Nothing was touched.',
-  'migration-failed': 'The garment box could not be brought up to date. It is as it was.',
-  'not-storable': 'This cannot be stored ({detail}). Nothing was changed.',
-  'no-such-garment': 'There is no such garment here.',
-  'no-such-make': 'There is no such make here.',
-  'no-such-plan': 'There is no such plan here.',
-  'no-such-entry': 'There is no such entry in the log.',
-  'app-incomplete': 'A part of the app could not be loaded. Nothing was changed. Reload and try again.',
-  'plan-missing': 'Part {part} of a piece has no plan.',
-  'at-the-end': 'All {rows} rows of this part are worked.',
-  'place-moved': 'Row {next} comes now, not row {row}: the place was moved elsewhere. Nothing was changed.',
-  'row-outside': 'Row {row} is not in this part: it has {rows} rows.',
-  'nothing-to-undo': 'There is nothing to take back.',
-} as const satisfies Record<string, string>;
-
-export type StoreFaultCode = keyof typeof storeFaults;
-
-export const storeFault = (
-  code: StoreFaultCode,
-  figures: Readonly<Record<string, number | string>> = {},
-): Fault => fault(code, code, figures);
+export interface StoreFaults {
+  'storage-full': never;
+  'storage-refused': never;
+  'store-not-answering': never;
+  'database-newer': never;
+  'database-blocked': never;
+  'database-strange': never;
+  'migration-failed': never;
+  'not-storable': 'detailText';
+  'no-such-garment': never;
+  'no-such-make': never;
+  'no-such-plan': never;
+  'no-such-entry': never;
+  'app-incomplete': never;
+  'plan-missing': 'part';
+  'at-the-end': 'rows';
+  'place-moved': 'row' | 'nextRow';
+  'row-outside': 'row' | 'rows';
+  'nothing-to-undo': never;
+  'backup-too-large': 'sizeMillions' | 'mostMillions';
+  'backup-not-json': never;
+  'backup-not-ours': never;
+  'backup-newer': 'version';
+  'backup-damaged': 'pathText' | 'whatText';
+  'backup-not-knittable': 'planText' | 'row';
+  'link damaged': never;
+  'link not a garment': 'whereText';
+  'link too long': 'characters' | 'mostCharacters';
+  'link version': 'version';
+  'nothing to save': never;
+  'text missing': never;
+  'not stored': never;
+}
 
 /** Thrown inside a transaction to take the whole of it back; the door turns it into a refusal. */
 export class Refusal extends Error {
   readonly fault: Fault;
-  constructor(code: StoreFaultCode, figures: Readonly<Record<string, number | string>> = {}) {
-    super(code);
-    this.fault = storeFault(code, figures);
+  constructor(found: Fault) {
+    super(found.code);
+    this.fault = found;
   }
 }
 
@@ -57,7 +66,9 @@ export const nameOf = (error: unknown): string =>
   typeof error === 'object' && error !== null && 'name' in error ? String(error.name) : 'AbortError';
 
 /** Reopening cannot mend these; everything else may be a lost connection. */
-const final: Readonly<Record<string, StoreFaultCode>> = {
+const final: Readonly<
+  Record<string, 'storage-full' | 'storage-refused' | 'database-newer' | 'not-storable'>
+> = {
   QuotaExceededError: 'storage-full',
   SecurityError: 'storage-refused',
   NotAllowedError: 'storage-refused',
@@ -70,6 +81,7 @@ const final: Readonly<Record<string, StoreFaultCode>> = {
 /** The refusal for an error that a new connection will not mend; undefined where one may. */
 export function finalFault(error: unknown): Fault | undefined {
   if (error instanceof Refusal) return error.fault;
-  const code = final[nameOf(error)];
-  return code === undefined ? undefined : storeFault(code, { detail: nameOf(error) });
+  const name = nameOf(error);
+  const known = final[name];
+  return known === 'not-storable' ? fault(known, { detailText: name }) : known && fault(known);
 }

@@ -1,6 +1,5 @@
-import { ok, type Result, refuse } from '../knit/fault.ts';
+import { fault, ok, type Result, refuse } from '../knit/fault.ts';
 import type { Recipe } from '../knit/piece/recipe.ts';
-import { storeFault } from './faults.ts';
 import { garmentStores, removeGarment, writeGarment } from './garments.ts';
 import { entryId } from './ids.ts';
 import type { GarmentRecord, PlaceRecord, PlanRecord } from './records.ts';
@@ -20,7 +19,7 @@ export function saveGarment(
   plans: readonly PlanRecord[],
 ): Promise<Result<readonly PlaceRecord[]>> {
   const detail = troubleIn(garment, plans);
-  if (detail !== undefined) return Promise.resolve(refuse(storeFault('not-storable', { detail })));
+  if (detail !== undefined) return Promise.resolve(refuse(fault('not-storable', { detailText: detail })));
   return counted(box, garment.id, (tx) => writeGarment(tx, garment, plans));
 }
 

@@ -1,3 +1,4 @@
+import { fault } from '../knit/fault.ts';
 import { foldPlace } from '../progress/fold.ts';
 import { type LogEntry, makeKey } from '../progress/log.ts';
 import { Refusal } from './faults.ts';
@@ -48,7 +49,7 @@ function* makesOf(garment: GarmentRecord, newest: NewestPlans) {
     for (let part = 0; part < recipe.parts.length; part += 1) {
       for (let make = 1; make <= recipe.makes; make += 1) {
         const plan = newestOf(newest, piece, part, recipe.mirrored === true && make % 2 === 0);
-        if (plan === undefined) throw new Refusal('plan-missing', { part: part + 1 });
+        if (plan === undefined) throw new Refusal(fault('plan-missing', { part: part + 1 }));
         yield { id: { garment: garment.id, piece, part, make }, plan };
       }
     }
@@ -122,7 +123,8 @@ async function dropUnusedPlans(
 
 /** Everything of the garment in the stores that the transaction is over, log and photos included. */
 export async function removeGarment(tx: Write, id: string, again: boolean): Promise<void> {
-  if (!again && (await tx.objectStore('garments').count(id)) === 0) throw new Refusal('no-such-garment');
+  if (!again && (await tx.objectStore('garments').count(id)) === 0)
+    throw new Refusal(fault('no-such-garment'));
   const plans = await tx.objectStore('plans').index('garment').getAllKeys(id);
   const places = await tx.objectStore('places').index('garment').getAllKeys(id);
   const photos = await tx.objectStore('photos').index('garment').getAllKeys(id);

@@ -1,5 +1,6 @@
 import type { IDBPDatabase, IDBPTransaction } from 'idb';
 import { wrap } from 'idb';
+import { fault } from '../knit/fault.ts';
 import { nameOf, Refusal } from './faults.ts';
 import {
   type Db,
@@ -43,7 +44,7 @@ export async function openDatabase(
   const present = new Set<StoreName>(opened.db.objectStoreNames);
   if (storeNames.some((store) => !present.has(store))) {
     opened.db.close();
-    throw new Refusal('database-strange');
+    throw new Refusal(fault('database-strange'));
   }
   return opened;
 }
@@ -72,7 +73,7 @@ function openAt(
         abort(tx);
       });
     };
-    request.onerror = () => reject(failed ? new Refusal('migration-failed') : request.error);
+    request.onerror = () => reject(failed ? new Refusal(fault('migration-failed')) : request.error);
     request.onsuccess = () => {
       request.result.onversionchange = watch.blocking;
       request.result.onclose = watch.terminated;

@@ -1,4 +1,4 @@
-import type { Result } from '../knit/fault.ts';
+import { fault, type Result } from '../knit/fault.ts';
 import { Refusal } from './faults.ts';
 import { randomId } from './ids.ts';
 import type { PhotoRecord } from './records.ts';
@@ -29,9 +29,10 @@ export function addPhoto(
     image,
   };
   return box.door.write(['photos', 'garments'], async (tx) => {
-    if (!photoTypes.includes(image.type)) throw new Refusal('not-storable', { detail: image.type });
-    if (image.size > LARGEST_PHOTO) throw new Refusal('not-storable', { detail: `${image.size}` });
-    if ((await tx.objectStore('garments').count(garment)) === 0) throw new Refusal('no-such-garment');
+    if (!photoTypes.includes(image.type))
+      throw new Refusal(fault('not-storable', { detailText: image.type }));
+    if (image.size > LARGEST_PHOTO) throw new Refusal(fault('not-storable', { detailText: `${image.size}` }));
+    if ((await tx.objectStore('garments').count(garment)) === 0) throw new Refusal(fault('no-such-garment'));
     await tx.objectStore('photos').put(photo);
     return photo;
   });

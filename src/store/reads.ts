@@ -1,3 +1,4 @@
+import { fault } from '../knit/fault.ts';
 import type { LogEntry } from '../progress/log.ts';
 import { Refusal } from './faults.ts';
 import type { Seen } from './last-seen.ts';
@@ -72,6 +73,6 @@ export function present<T>(
   value: T | undefined,
   code: 'no-such-garment' | 'no-such-make' | 'no-such-plan',
 ): T {
-  if (value === undefined) throw new Refusal(code);
+  if (value === undefined) throw new Refusal(fault(code));
   return value;
 }

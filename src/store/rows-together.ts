@@ -1,5 +1,4 @@
-import { ok, type Result, refuse } from '../knit/fault.ts';
-import { storeFault } from './faults.ts';
+import { fault, ok, type Result, refuse } from '../knit/fault.ts';
 import { entryId } from './ids.ts';
 import type { PlaceRecord } from './records.ts';
 import type { Box } from './store.ts';
@@ -24,7 +23,7 @@ export async function finishRows(
   taps: Pick<Taps, 'drain' | 'saw'>,
   rows: readonly RowMeant[],
 ): Promise<Result<readonly PlaceRecord[]>> {
-  if (!(await taps.drain())) return refuse(storeFault('store-not-answering'));
+  if (!(await taps.drain())) return refuse(fault('store-not-answering'));
   const before = unsure.get(box);
   const doubted = before !== undefined && rowsOf(before) === JSON.stringify(rows);
   const wishes = doubted ? before : rows.map((row) => wishFor(box, row));

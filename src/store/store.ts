@@ -41,7 +41,7 @@ export interface StoreOptions {
 
 /**
  * Everything that is kept. Every call answers with a Result and never throws; a write that answers ok is on disk.
- * Faults: see `storeFaults`. Rows and makes count as in the log; times are ms since 1970.
+ * Faults: see `StoreFaults`. Rows and makes count as in the log; times are ms since 1970.
  */
 export interface Store {
   /** cheap with hundreds of garments; in no order */

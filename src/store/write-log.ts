@@ -1,3 +1,4 @@
+import { fault } from '../knit/fault.ts';
 import { knits, type Place, takeBack } from '../progress/fold.ts';
 import type { LogEntry } from '../progress/log.ts';
 import { Refusal, TryAgain } from './faults.ts';
@@ -35,7 +36,7 @@ export async function writeWish(
     () => tx.objectStore('places').get(wish.make),
     () => newestTouch(tx),
   );
-  if (place === undefined) throw new Refusal('no-such-make');
+  if (place === undefined) throw new Refusal(fault('no-such-make'));
   if (again && (await tx.objectStore('log').get(wish.id)) !== undefined) return place;
   checkWords(wish);
   checkPlace(wish, place);
@@ -43,7 +44,7 @@ export async function writeWish(
   if (wish.kind === 'strike') return writeStrike(tx, wish, place, touched);
   const row = rowAfter(wish, place);
   if (row < 0 || row > place.total || !Number.isSafeInteger(row)) {
-    throw new Refusal('row-outside', { row, rows: place.total });
+    throw new Refusal(fault('row-outside', { row, rows: place.total }));
   }
   return write(tx, place, [entryOf(wish, place, row, wish.plan)], touched);
 }
@@ -91,9 +92,9 @@ const HIGHEST_COUNT = 100_000;
 
 /** What is logged must come back out of a backup. */
 function checkWords({ text = '', count = 0 }: Wish): void {
-  if (text.length > LONGEST_TEXT) throw new Refusal('not-storable', { detail: `${text.length}` });
+  if (text.length > LONGEST_TEXT) throw new Refusal(fault('not-storable', { detailText: `${text.length}` }));
   if (!Number.isSafeInteger(count) || count < 0 || count > HIGHEST_COUNT) {
-    throw new Refusal('not-storable', { detail: `${count}` });
+    throw new Refusal(fault('not-storable', { detailText: `${count}` }));
   }
 }
 
@@ -101,12 +102,12 @@ function checkWords({ text = '', count = 0 }: Wish): void {
 function checkPlace({ from }: Wish, { rows }: PlaceRecord): void {
   // a tap that an older app kept outside the box names none
   if (from !== undefined && from !== rows)
-    throw new Refusal('place-moved', { row: from + 1, next: rows + 1 });
+    throw new Refusal(fault('place-moved', { row: from + 1, nextRow: rows + 1 }));
 }
 
 function rowAfter(wish: Wish, place: PlaceRecord): number {
   if (wish.kind !== 'row') return wish.row ?? place.rows;
-  if (place.rows >= place.total) throw new Refusal('at-the-end', { rows: place.total });
+  if (place.rows >= place.total) throw new Refusal(fault('at-the-end', { rows: place.total }));
   return place.rows + 1;
 }
 
@@ -129,7 +130,7 @@ function entryOf(wish: Wish, place: PlaceRecord, row: number, plan: string | und
 async function writeUndo(tx: Write, wish: Wish, place: PlaceRecord, touched: number): Promise<PlaceRecord> {
   const now: Place = { rows: place.rows, plan: place.plan, seq: place.seq, at: place.at };
   const found = (await takeBackNear(tx, place, now)) ?? takeBack(await logOf(tx, place.id), now, true);
-  if (found === undefined) throw new Refusal('nothing-to-undo');
+  if (found === undefined) throw new Refusal(fault('nothing-to-undo'));
   const plan = found.plan === place.plan ? undefined : found.plan;
   const entries = found.undoes.map((undoes, i): LogEntry => {
     const last = i === found.undoes.length - 1;
@@ -145,7 +146,7 @@ async function writeStrike(tx: Write, wish: Wish, place: PlaceRecord, touched: n
   const undoes = wish.undoes ?? '';
   const entry = await tx.objectStore('log').get(undoes);
   if (entry === undefined || entry.make !== wish.make || knits(entry.kind))
-    throw new Refusal('no-such-entry');
+    throw new Refusal(fault('no-such-entry'));
   return write(tx, place, [{ ...entryOf(wish, place, place.rows, undefined), undoes }], touched);
 }
 
@@ -193,9 +194,9 @@ const put = (tx: Write, entries: readonly LogEntry[], place: PlaceRecord) =>
 async function planOf(tx: Write, place: PlaceRecord, entry: LogEntry) {
   if (entry.plan === undefined || entry.plan === place.plan) return {};
   const record = await tx.objectStore('plans').get(entry.plan);
-  if (record === undefined) throw new Refusal('no-such-plan');
+  if (record === undefined) throw new Refusal(fault('no-such-plan'));
   const total = record.plan.rows.length;
-  if (entry.row > total) throw new Refusal('row-outside', { row: entry.row, rows: total });
+  if (entry.row > total) throw new Refusal(fault('row-outside', { row: entry.row, rows: total }));
   return { plan: entry.plan, total };
 }
 

@@ -1,12 +1,10 @@
 import { fabrics } from '../knit/fabric.ts';
-import type { Fault } from '../knit/fault.ts';
 import type { Said } from '../knit/piece/count/advice.ts';
 import type { Landmark } from '../knit/piece/count/landmarks.ts';
 import type { Look, Seen } from '../knit/piece/count/look.ts';
 import type { Explanation } from '../knit/piece/explain-count.ts';
 import type { PlannedPart } from '../knit/piece/planned.ts';
 import { saysEdge } from './craft.ts';
-import { saysFault } from './fault.ts';
 import { saysNumber } from './numbers.ts';
 import { say, sayIfKnown } from './say.ts';
 import { localeOf, speech } from './settings.ts';
@@ -84,9 +82,6 @@ function saysRowsCounted(count: number, part: PlannedPart, section: number): str
   return say('count.rowsAndRidges', { rows, ridges: say('craft.ridges', { count: count / 2 }) });
 }
 
-/** How a rework is brought about, off what it no longer matches, and why it cannot be: by its code. */
+/** How a rework is brought about, by its code. */
 export const saysHow = ({ code, figures }: Said): string =>
   known(`how ${code}`, { ...figures, count: figures.off ?? 0 });
-
-export const saysCountFault = (fault: Fault): string =>
-  sayIfKnown('count', `fault ${fault.code}`, fault.figures) ?? saysFault(fault);

@@ -20,7 +20,7 @@ type NamesIn<Text extends string> = Text extends `${string}{${infer Name}}${infe
   ? Name | NamesIn<Rest>
   : never;
 
-type NamesOf<M extends Message> = M extends string
+export type NamesOf<M extends Message> = M extends string
   ? NamesIn<M>
   : M extends Plural
     ? 'count' | NamesIn<M['one']> | NamesIn<M['other']>

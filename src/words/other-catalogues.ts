@@ -17,5 +17,7 @@ export const otherCatalogues = {
   length: { en: () => import('./en/length.ts'), de: () => import('./de/length.ts') },
   notices: { en: () => import('./en/notices.ts'), de: () => import('./de/notices.ts') },
   pattern: { en: () => import('./en/pattern.ts'), de: () => import('./de/pattern.ts') },
+  courseFaults: { en: () => import('./en/course-faults.ts'), de: () => import('./de/course-faults.ts') },
+  draftFaults: { en: () => import('./en/draft-faults.ts'), de: () => import('./de/draft-faults.ts') },
   draft: { en: () => import('./en/draft.ts'), de: () => import('./de/draft.ts') },
 } as const;

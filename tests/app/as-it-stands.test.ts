@@ -12,6 +12,7 @@ import { rework } from '../../src/knit/piece/rework.ts';
 import { alike } from '../../src/knit/piece/standing.ts';
 import { yarnOf } from '../../src/knit/yarn/need.ts';
 import { shapeOfPiece } from '../../src/ui/panel-map/outline-of.ts';
+import { told } from '../told.ts';
 import { type OpenApp, openApp } from './open-app.ts';
 
 const shown = async (id = 'sample'): Promise<GarmentView> => {
@@ -33,7 +34,7 @@ const drawn = (view: GarmentView, piece: string, make = 1) =>
 
 const need = (view: GarmentView) => {
   const found = yarnOf(asItStands(view));
-  if (!found.ok) throw new Error(found.faults[0]?.sentence);
+  if (!found.ok) throw new Error(told(found.faults));
   return found.value;
 };
 
@@ -61,7 +62,7 @@ async function longer({ store }: OpenApp, make: string, section: string, by: num
   const { first = 1, last = 0 } = now.part.sections[at] ?? {};
   const rows = last - first + 1 + by;
   const made = rework(recipe, now.place.part, now.part, now.place.rows, { kind: 'rows', section: at, rows });
-  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  if (!made.ok) throw new Error(told(made.faults));
   expect(await takePlans(made.value.parts)).toBe(true);
 }
 
@@ -150,7 +151,7 @@ describe('a tension kept from before fabrics were named', () => {
   it('once she says that it was garter stitch, every figure follows and no row of a plan, begun or not', async () => {
     const { store } = await openApp();
     const kept = await keepGarment({ name: 'Old', pieces: [garter, { ...garter, name: 'Front' }] });
-    if (!kept.ok) throw new Error(kept.faults[0]?.sentence);
+    if (!kept.ok) throw new Error(told(kept.faults));
     const id = kept.value;
     const before = await shown(id);
     await store.goTo(before.pieces[0]?.makes[0]?.places[0]?.id ?? '', 30, 'place');
@@ -183,7 +184,7 @@ describe('a tension kept from before fabrics were named', () => {
   it('once she says that it was not, everything is as before', async () => {
     await openApp();
     const kept = await keepGarment({ name: 'Old', pieces: [garter] });
-    if (!kept.ok) throw new Error(kept.faults[0]?.sentence);
+    if (!kept.ok) throw new Error(told(kept.faults));
     const before = await shown(kept.value);
     expect(await nameGauge(kept.value, 'stocking')).toBe(true);
     const after = await shown(kept.value);

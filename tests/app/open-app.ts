@@ -14,6 +14,7 @@ import {
 } from '../../src/app/state.ts';
 import { forgetStore, giveStore } from '../../src/app/store.ts';
 import { openStore, type Store } from '../../src/store/store.ts';
+import { told } from '../told.ts';
 
 /** A phone without vibration, wake lock or storage promises. */
 export const bareNavigator = () => vi.stubGlobal('navigator', { languages: ['en-US'] });
@@ -34,7 +35,7 @@ export async function openApp(wrap: (store: Store) => Store = (store) => store):
     keep: undefined,
     spareFactory: async () => undefined,
   });
-  if (!opened.ok) throw new Error(opened.faults[0]?.sentence);
+  if (!opened.ok) throw new Error(told(opened.faults));
   giveStore(wrap(opened.value));
   inHand.value = undefined;
   looking.value = undefined;
@@ -44,6 +45,6 @@ export async function openApp(wrap: (store: Store) => Store = (store) => store):
   waiting.value = 0;
   tapped.value = noRows;
   const sample = await openSample('sample', 1_800_000_000_000);
-  if (!sample.ok) throw new Error(sample.faults[0]?.sentence);
+  if (!sample.ok) throw new Error(told(sample.faults));
   return { store: opened.value, back: sample.value };
 }

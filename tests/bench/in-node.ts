@@ -6,6 +6,7 @@ import { startingDesign } from '../../src/knit/garment/start.ts';
 import { readPattern } from '../../src/knit/pattern/read-pattern.ts';
 import { plan } from '../../src/knit/piece/plan.ts';
 import type { Plan } from '../../src/knit/piece/planned.ts';
+import { told } from '../told.ts';
 import { median } from './statistics.ts';
 import { bodyOf, longPanel, longPattern } from './workload.ts';
 
@@ -42,8 +43,9 @@ function read(text: string, rows: number): void {
   const made = pieces
     .flatMap((piece) => must(piece.plan).parts)
     .reduce((sum, part) => sum + part.rows.length, 0);
-  const fault = lines.flatMap((line) => line.faults)[0];
-  if (made !== rows || fault) throw new Error(`${made} of ${rows} rows were read. ${fault?.sentence ?? ''}`);
+  const faults = lines.flatMap((line) => line.faults);
+  if (made !== rows || faults.length > 0)
+    throw new Error(`${made} of ${rows} rows were read. ${told(faults)}`);
 }
 
 /** Calls it so often that the clock's step and a single pause do not count; ms for one call. */

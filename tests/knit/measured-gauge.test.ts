@@ -10,6 +10,7 @@ import { gaugeOf, guessesIn } from '../../src/knit/piece/gauges.ts';
 import type { Recipe } from '../../src/knit/piece/recipe.ts';
 import { regauge } from '../../src/knit/piece/regauge/regauge.ts';
 import { writePattern } from '../../src/knit/written/write-pattern.ts';
+import { told } from '../told.ts';
 
 const strip = (fabric: FabricName): Recipe => ({
   name: 'Strip',
@@ -65,7 +66,7 @@ describe('what a tension was measured in', () => {
     for (const terms of ['US', 'UK'] as const) {
       for (const fabric of fabricNames.filter((name) => name !== 'rib 1x1 matched')) {
         const made = writePattern({ name: 'Strip', pieces: [strip(fabric)] }, { terms });
-        if (!made.ok) throw new Error(made.faults[0]?.sentence);
+        if (!made.ok) throw new Error(told(made.faults));
         expect(readPattern(made.value).pieces[0]?.recipe.gauge).toEqual(strip(fabric).gauge);
       }
     }
@@ -79,7 +80,7 @@ describe('what a tension was measured in', () => {
       fabric: 'stocking' as const,
     };
     const other = regauge(strip('garter'), same);
-    if (!other.ok) throw new Error(other.faults[0]?.sentence);
+    if (!other.ok) throw new Error(told(other.faults));
     // half as fine again: 44 stitches and 40 rows become 66 and 60
     expect(other.value.parts[0]?.from).toEqual({ castOn: 66 });
     expect(other.value.parts[0]?.sections[0]?.rows).toBe(60);
@@ -92,7 +93,7 @@ describe('what a tension was measured in', () => {
     const choices = { kind: 'pullover', armhole: 'set-in', neck: 'round', fit: 'standard' } as const;
     const design = startingDesign(choices, body, 'garter', { stitches: 22, rows: 40 });
     const made = draft(design);
-    if (!made.ok) throw new Error(made.faults[0]?.sentence);
+    if (!made.ok) throw new Error(told(made.faults));
     const gauge = { stitches: 22, rows: 40, fabric: 'garter', needle: design.needles.panels };
     for (const recipe of made.value.recipes) expect(recipe.gauge).toEqual(gauge);
     expect(guessesIn(made.value.recipes).map(({ from }) => from)).toContain('garter');

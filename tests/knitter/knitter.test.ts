@@ -20,6 +20,7 @@ import * as redCross from '../outside/patterns/red-cross.ts';
 import * as star201 from '../outside/patterns/star-201.ts';
 import * as star223 from '../outside/patterns/star-223-220.ts';
 import type { WorkedPattern } from '../outside/patterns/worked-pattern.ts';
+import { told } from '../told.ts';
 import { knitRow } from './knit-row.ts';
 import { meaningOf } from './meaning.ts';
 
@@ -102,7 +103,7 @@ describe('a knitter who has only the printed words works what the program works'
         (recipe) => {
           const made = plan(recipe);
           if (made.ok) made.value.parts.forEach(partSideBySide);
-          else throw new Error(made.faults[0]?.sentence);
+          else throw new Error(told(made.faults));
         },
       ),
       { numRuns: 60, endOnFailure: true },

@@ -5,6 +5,7 @@ import { type Draft, draft } from '../../src/knit/garment/draft.ts';
 import type { Gauge } from '../../src/knit/gauge.ts';
 import { plan } from '../../src/knit/piece/plan.ts';
 import type { PlannedPart } from '../../src/knit/piece/planned.ts';
+import { told } from '../told.ts';
 
 export const inch = (n: number): number => n * 25.4;
 /** Stitches and rows to the inch. */
@@ -21,7 +22,7 @@ export function bodyOf(table: BodyTable, size: string): Body {
 
 export function drafted(design: Design): Draft {
   const made = draft(design);
-  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  if (!made.ok) throw new Error(told(made.faults));
   return made.value;
 }
 

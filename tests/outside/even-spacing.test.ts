@@ -2,6 +2,7 @@ import line from 'bresenham';
 import { getPattern } from 'euclidean-rhythms';
 import { describe, expect, it } from 'vitest';
 import { spread, taper } from '../../src/knit/index.ts';
+import { told } from '../told.ts';
 
 /*
  * The general reference for 'k things as evenly as possible over n places' is the Euclidean rhythm
@@ -28,7 +29,7 @@ describe('increases are as evenly laid as the Euclidean rhythm lays its pulses',
     for (let n = 2; n <= 60; n += 1) {
       for (let k = 1; k < n; k += 1) {
         const laid = spread(n, k);
-        if (!laid.ok) throw new Error(laid.faults[0]?.sentence);
+        if (!laid.ok) throw new Error(told(laid.faults));
         const { groups } = laid.value;
         const circle = [...groups.slice(1, -1), (groups[0] ?? 0) + (groups[k] ?? 0)].sort((a, b) => a - b);
         expect(circle, `${k} in ${n}`).toEqual(gaps(getPattern(k, n)));
@@ -53,7 +54,7 @@ describe('shapings blended over rows lie as the steps of Bresenham’s line do',
     for (let rows = 2; rows <= 80; rows += 1) {
       for (let times = 1; times < rows; times += 1) {
         const laid = taper({ rows, times, step: 1, order: 'blended' });
-        if (!laid.ok) throw new Error(laid.faults[0]?.sentence);
+        if (!laid.ok) throw new Error(told(laid.faults));
         const gapsLaid = laid.value.rows.map((row, i) => row - (laid.value.rows[i - 1] ?? 0));
         expect(isRotationOf(gapsLaid, stepsOfLine(rows, times)), `${times} in ${rows}`).toBe(true);
       }
@@ -67,7 +68,7 @@ describe('shapings blended over rows lie as the steps of Bresenham’s line do',
       [140, 36],
     ] as const) {
       const laid = taper({ rows, times, step: 2, on: 'even', order: 'blended' });
-      if (!laid.ok) throw new Error(laid.faults[0]?.sentence);
+      if (!laid.ok) throw new Error(told(laid.faults));
       const gapsLaid = laid.value.rows.map((row, i) => (row - (laid.value.rows[i - 1] ?? 0)) / 2);
       expect(isRotationOf(gapsLaid, stepsOfLine(Math.floor(rows / 2), times))).toBe(true);
     }
@@ -101,7 +102,7 @@ describe('printed rows of even increases and decreases end on the printed counts
 
   it('40 stitches to 60 with no increase at an edge (common practice, no published source)', () => {
     const laid = spread(40, 20);
-    if (!laid.ok) throw new Error(laid.faults[0]?.sentence);
+    if (!laid.ok) throw new Error(told(laid.faults));
     expect(laid.value.after).toBe(60);
     expect(laid.value.groups[0]).toBeGreaterThan(0);
     expect(laid.value.groups[20]).toBeGreaterThan(0);

@@ -16,12 +16,13 @@ import {
   taper,
   writePattern,
 } from '../../src/knit/index.ts';
+import { told } from '../told.ts';
 import { hoodedJacket, womansJacket } from './patterns/bulkies-006.ts';
 import { bolero, pinkAndWhite } from './patterns/star-223-220.ts';
 
 function partOf(recipe: Recipe): PlannedPart {
   const made = plan(recipe);
-  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  if (!made.ok) throw new Error(told(made.faults));
   return made.value.parts[0] as PlannedPart;
 }
 
@@ -92,7 +93,7 @@ describe('planned anew, with what is printed as the end', () => {
     const part = partOf(printedSleeve);
     const short = (countAt(part, 50) ?? 0) - 2;
     const made = rework(printedSleeve, 0, part, 50, { kind: 'accept', stitches: short });
-    if (!made.ok) throw new Error(made.faults[0]?.sentence);
+    if (!made.ok) throw new Error(told(made.faults));
     const rest = made.value.parts[0]?.part.rows ?? [];
     expect(rest[79]?.after).toBe(49);
     expect(rest).toHaveLength(90);
@@ -133,7 +134,7 @@ describe('planned anew, with what is printed as the end', () => {
   // row only; its 160 rows divide into intervals of 6 and 8
   it('25 increases over 160 rows on every second row: intervals of 8 five times and of 6 twenty times', () => {
     const laid = taper({ rows: 160, times: 25, step: 2, on: 'even' });
-    if (!laid.ok) throw new Error(laid.faults[0]?.sentence);
+    if (!laid.ok) throw new Error(told(laid.faults));
     const gaps = laid.value.rows.map((row, i) => row - (laid.value.rows[i - 1] ?? 0));
     expect(gaps.filter((gap) => gap === 8)).toHaveLength(5);
     expect(gaps.filter((gap) => gap === 6)).toHaveLength(20);
@@ -143,7 +144,7 @@ describe('planned anew, with what is printed as the end', () => {
 describe('making up, by the books on finishing', () => {
   const stepsOf = (garment: Garment) => {
     const made = makingUp(garment);
-    if (!made.ok) throw new Error(made.faults[0]?.sentence);
+    if (!made.ok) throw new Error(told(made.faults));
     return made.value;
   };
   const read = (text: string): Garment => ({
@@ -192,7 +193,7 @@ describe('a written pattern states what the leaflet states', () => {
   const written = (text: string, size: number): string => {
     const pieces = readPattern(text, { size }).pieces.map(({ recipe }) => recipe);
     const made = writePattern({ name: 'Written', pieces });
-    if (!made.ok) throw new Error(made.faults[0]?.sentence);
+    if (!made.ok) throw new Error(told(made.faults));
     return made.value.replaceAll('\n', ' ');
   };
   /** counts as printed, in their order in the back: cast on, then left on the needle */

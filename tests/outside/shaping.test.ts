@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type PartRecipe, plan, type Section, type Shaping, taper } from '../../src/knit/index.ts';
+import { told } from '../told.ts';
 
 const section = (name: string, rows: number, shaping: Shaping[] = []): Section => ({
   name,
@@ -41,7 +42,7 @@ function endOf(castOn: number, sections: Section[], more: Partial<PartRecipe> = 
     makes: 1,
     parts: [{ name: 'body', from: { castOn }, end: 'hold', sections, ...more }],
   });
-  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  if (!made.ok) throw new Error(told(made.faults));
   return made.value.parts[0]?.left ?? 0;
 }
 
@@ -127,7 +128,7 @@ describe('Knitted sleeveless sweater, Handbook of Wool Knitting and Crochet, 191
         },
       ],
     });
-    if (!made.ok) throw new Error(made.faults[0]?.sentence);
+    if (!made.ok) throw new Error(told(made.faults));
     expect(made.value.parts.map((p) => p.start)).toEqual([80, 28, 24, 28]);
   });
 });
@@ -174,7 +175,7 @@ describe('A V neck (common practice, no published source)', () => {
 describe('Shaping evenly over rows ("Knitting and the Magic Formula")', () => {
   it('36 shapings in 140 rows: every 3rd row 4 times and every 4th row 32 times', () => {
     const laid = taper({ rows: 140, times: 36, step: 1, order: 'shorter first' });
-    if (!laid.ok) throw new Error(laid.faults[0]?.sentence);
+    if (!laid.ok) throw new Error(told(laid.faults));
     expect(laid.value.first).toBe(3);
     expect(laid.value.runs).toEqual([
       { every: 3, times: 3 },

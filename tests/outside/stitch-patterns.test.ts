@@ -67,8 +67,8 @@ describe('arithmetical slips of printed patterns', () => {
 
   it('says both figures: the text says 36, the instructions leave 35', () => {
     const read = readPattern('CO 37 sts.\nNext row: K2tog, k to last 2 sts, k2tog. (36 sts)');
-    expect(read.lines[1]?.faults.map(({ sentence }) => sentence)).toEqual([
-      'The text says 36, the instructions leave 35.',
+    expect(read.lines[1]?.faults).toMatchObject([
+      { code: 'count contradicts', figures: { statedStitches: 36, foundStitches: 35 } },
     ]);
   });
 });

@@ -3,6 +3,7 @@ import { sampleGarment } from '../../src/knit/garment/sample.ts';
 import { startingDesign } from '../../src/knit/garment/start.ts';
 import { yarnFor } from '../../src/knit/index.ts';
 import { loopLengthMm, MUNDEN_KS } from '../../src/knit/yarn/loop-length.ts';
+import { told } from '../told.ts';
 import { bodyOf, drafted, inch, perInch } from './drafted.ts';
 
 const METRES_PER_YARD = 0.9144; // international yard and pound agreement, 1959
@@ -74,7 +75,7 @@ describe('yards for an adult sweater (Knitting & Crocheting All-in-One For Dummi
       name: 'plain',
       pieces: [panel('body', 540, 640, 2), panel('sleeve', 330, 460, 2)],
     });
-    if (!need.ok) throw new Error(need.faults[0]?.sentence);
+    if (!need.ok) throw new Error(told(need.faults));
     return need.value.metres / METRES_PER_YARD;
   }
 });
@@ -118,7 +119,7 @@ describe('yarn to buy for garments in print', () => {
       lengthMm: inch(length),
     });
     const need = yarnFor({ name: printed.name, pieces: made.recipes });
-    if (!need.ok) throw new Error(need.faults[0]?.sentence);
+    if (!need.ok) throw new Error(told(need.faults));
     const ours = need.value.metresToBuy / METRES_PER_YARD;
     expect(ours / yards, `${Math.round(ours)} yards`).toBeGreaterThan(0.75);
     expect(ours / yards, `${Math.round(ours)} yards`).toBeLessThan(1.25);
@@ -128,7 +129,7 @@ describe('yarn to buy for garments in print', () => {
 describe('yarn of the sample garment', () => {
   it('is what its makes and sections add up to', () => {
     const need = yarnFor(sampleGarment);
-    if (!need.ok) throw new Error(need.faults[0]?.sentence);
+    if (!need.ok) throw new Error(told(need.faults));
     const sections = need.value.makes.flatMap((m) => m.sections);
     expect(sections.reduce((sum, s) => sum + s.metres, 0)).toBeCloseTo(need.value.metres, 6);
   });

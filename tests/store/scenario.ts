@@ -5,6 +5,7 @@ import type { PlannedPart, PlannedRow } from '../../src/knit/piece/planned.ts';
 import type { PartRecipe } from '../../src/knit/piece/recipe.ts';
 import { type GarmentRecord, type PlanRecord, planId } from '../../src/store/records.ts';
 import { openStore, type Store, type StoreOptions } from '../../src/store/store.ts';
+import { told } from '../told.ts';
 
 /** A garment box of its own for a test, with a clock that the test may set. */
 export async function freshStore(
@@ -24,7 +25,7 @@ export const nextName = (): string => {
 
 /** The value of a result that must be ok. */
 export function given<T>(result: Result<T>): T {
-  if (!result.ok) throw new Error(result.faults.map((f) => `${f.code}: ${f.sentence}`).join('; '));
+  if (!result.ok) throw new Error(told(result.faults));
   return result.value;
 }
 

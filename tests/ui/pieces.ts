@@ -1,9 +1,10 @@
 import { type PlannedPart, plan, type Recipe } from '../../src/knit/index.ts';
+import { told } from '../told.ts';
 
 /** The parts of a recipe that can be knitted. */
 export function partsOf(recipe: Recipe): readonly PlannedPart[] {
   const made = plan(recipe);
-  if (!made.ok) throw new Error(made.faults.map((fault) => fault.sentence).join(' '));
+  if (!made.ok) throw new Error(told(made.faults));
   return made.value.parts;
 }
 

@@ -18,7 +18,7 @@ export async function makeGarment(
 ): Promise<Result<string>> {
   const made = drafted.peek();
   const from = form.peek();
-  if (!made || !from) return refuse(fault('nothing to save', 'There is nothing to save.'));
+  if (!made || !from) return refuse(fault('nothing to save'));
   if (!made.ok) return made;
   const id = newGarmentId();
   const record: GarmentRecord = {

@@ -163,7 +163,7 @@ export interface SaveDone {
 /** Saves what can be knitted. While a piece has faults the draft stays, from now on beside its garment. */
 export async function saveGarment(now = Date.now()): Promise<Result<SaveDone>> {
   const at = editor.value;
-  if (!at) return refuse(fault('nothing to save', 'There is nothing to save.'));
+  if (!at) return refuse(fault('nothing to save'));
   const open = await store();
   // rows may have been knitted in another window since
   const places = await open.placesOf(at.garment);
@@ -173,7 +173,7 @@ export async function saveGarment(now = Date.now()): Promise<Result<SaveDone>> {
   if (current && !current.ok) return current;
   const form = withBegun(at.history.now, current?.value, begun);
   const saved = toSave({ form, id: at.garment, now, old: current?.value, begun });
-  if (saved === undefined) return refuse(fault('nothing to save', 'No piece can be knitted yet.'));
+  if (saved === undefined) return refuse(fault('nothing to save'));
   const written = await open.saveGarment(saved.garment, saved.plans);
   if (!written.ok) return written;
   const kept = saved.waiting.length > 0;

@@ -132,7 +132,7 @@ export function readGarment(form: GarmentForm): GarmentRead {
   const faults: Fault[] = [];
   const report = (found: Fault) => faults.push(found);
   const name = form.name.trim();
-  if (name === '') report(fault('no name', 'Give it a name.', {}, { field: 'name' }));
+  if (name === '') report(fault('no name', {}, { field: 'name' }));
   readDecimal(form.needle, { field: 'needle' }, report);
   const gauge = isBlankGauge(form.gauge) ? undefined : readGauge(form.gauge, {}, report);
   return {

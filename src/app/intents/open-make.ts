@@ -1,13 +1,18 @@
 import { batch } from '@preact/signals';
+import type { Fault } from '../../knit/fault.ts';
 import { inHand, looking } from '../state.ts';
 import { readOr, store } from '../store.ts';
+
+/** There is no such thing, or not all of it: nothing to be tried again. */
+const isNone = (fault: Fault | undefined): boolean =>
+  fault?.code === 'no-such-make' || fault?.code === 'no-such-garment' || fault?.code === 'no-such-plan';
 
 /** Opens a make; without a key the one last knitted. Resolves with its key, or undefined where there is none. */
 export async function openMake(key?: string): Promise<string | undefined> {
   if (inHand.value?.make !== key) inHand.value = undefined;
   const before = inHand.value;
   const result = await (await store()).inHand(key);
-  if (!result.ok && result.faults[0]?.code.startsWith('no-such')) {
+  if (!result.ok && isNone(result.faults[0])) {
     inHand.value = null;
     return undefined;
   }

@@ -1,5 +1,5 @@
 import { batch } from '@preact/signals';
-import type { Fault, Result } from '../../knit/fault.ts';
+import type { Fault, FaultCode, Result } from '../../knit/fault.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import type { Store, Tapped } from '../../store/store.ts';
 import { nextTask } from '../next-task.ts';
@@ -33,7 +33,7 @@ const line: Waiting[] = [];
 let running: Promise<void> | undefined;
 
 /** Such a tap asked for what there is not (one tap too many at the end): no second try can mend it. */
-const pointless: ReadonlySet<string> = new Set([
+const pointless: ReadonlySet<FaultCode> = new Set<FaultCode>([
   'at-the-end',
   'place-moved',
   'nothing-to-undo',

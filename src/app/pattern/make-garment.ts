@@ -12,7 +12,7 @@ export async function makeGarment(fallbackName: string, now = Date.now()): Promi
   const from = pattern.peek();
   const found = read.peek();
   if (!from || !found || found.pieces.length === 0) {
-    return refuse(fault('nothing to save', 'There is nothing to save.'));
+    return refuse(fault('nothing to save'));
   }
   const id = newGarmentId();
   const design: ReadDesign = { kind: 'read', version: 1, options: options.peek() };

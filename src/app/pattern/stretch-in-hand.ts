@@ -27,7 +27,7 @@ async function setStretch(choose: (rows: number, worked: number) => number): Pro
   const text = view && wholeText(view.garment);
   const options = view && readOptionsOf(view.garment);
   if (!now || !stretch || !make || text === undefined || options === undefined) {
-    return refuse(fault('text missing', 'The text that this garment was read from is not here.'));
+    return refuse(fault('text missing'));
   }
   // the reader is fetched only now: most garments are not read from a text
   const { restretch } = await import('../../knit/pattern/stretch.ts');
@@ -40,5 +40,5 @@ async function setStretch(choose: (rows: number, worked: number) => number): Pro
     i === index || (i > index && !begun[i]) ? [{ index: i, part }] : [],
   );
   const taken = await takePlans(plans);
-  return taken ? ok(true) : refuse(fault('not stored', 'The new plan could not be stored.'));
+  return taken ? ok(true) : refuse(fault('not stored'));
 }

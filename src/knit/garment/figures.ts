@@ -18,14 +18,7 @@ const bodyFaults = ({ body, ease }: Design): Fault[] => [
   ),
   ...(['chest', 'waist', 'hip', 'upperArm', 'wrist', 'crossBack', 'armholeDepth'] as const).flatMap((name) =>
     body[name] > 0 && body[name] + ease[name] <= 0
-      ? [
-          fault(
-            'ease below nothing',
-            'With this ease nothing is left of {mm} mm.',
-            { mm: body[name], ease: ease[name] },
-            { field: `ease.${name}` },
-          ),
-        ]
+      ? [fault('ease below nothing', { bodyMm: body[name] }, { field: `ease.${name}` })]
       : [],
   ),
 ];
@@ -41,14 +34,7 @@ function shapeFaults({ lengthMm, neck, shoulderDropMm, underarmMm, sleeve }: Des
     ...(sleeve.lengthMm === undefined ? [] : positive(sleeve.lengthMm, 'sleeve.lengthMm')),
     ...(sleeve.capEase >= -20 && sleeve.capEase <= 50
       ? []
-      : [
-          fault(
-            'bad cap ease',
-            'A cap is eased by −20 to 50 in the hundred, not {percent}.',
-            { percent: sleeve.capEase },
-            { field: 'sleeve.capEase' },
-          ),
-        ]),
+      : [fault('bad cap ease', { percent: sleeve.capEase }, { field: 'sleeve.capEase' })]),
   ];
 }
 
@@ -59,15 +45,7 @@ function borderFaults(design: Design): Fault[] {
   );
   if (!garmentKinds[design.kind].open || (Number.isSafeInteger(buttons) && buttons >= 0 && buttons <= 60))
     return heights;
-  return [
-    ...heights,
-    fault(
-      'bad buttons',
-      'A band has 0 to 60 buttons, not {buttons}.',
-      { buttons },
-      { field: 'frontBand.buttons' },
-    ),
-  ];
+  return [...heights, fault('bad buttons', { buttons }, { field: 'frontBand.buttons' })];
 }
 
 function gaugeFaults(design: Design): Fault[] {
@@ -75,26 +53,11 @@ function gaugeFaults(design: Design): Fault[] {
   for (const fabric of new Set([design.fabric, design.hem.fabric, design.cuff.fabric])) {
     const { stitches, rows } = designGauge(design, fabric).gauge;
     if (!(stitches > 0 && stitches <= MOST_PER_100_MM && rows > 0 && rows <= MOST_PER_100_MM)) {
-      faults.push(
-        fault(
-          'bad gauge',
-          'The gauge of {fabric} is {stitches} stitches and {rows} rows to 100 mm; count a swatch again.',
-          { fabric, stitches, rows },
-          { field: `gauges.${fabric}` },
-        ),
-      );
+      faults.push(fault('swatch incomplete', { fabric }, { field: `gauges.${fabric}` }));
     }
   }
   for (const [name, mm] of Object.entries(design.needles)) {
-    if (!(mm > 0 && mm <= 50))
-      faults.push(
-        fault(
-          'bad needle',
-          'A needle is up to 50 mm thick, not {mm} mm.',
-          { mm },
-          { field: `needles.${name}` },
-        ),
-      );
+    if (!(mm > 0 && mm <= 50)) faults.push(fault('bad needle', {}, { field: `needles.${name}` }));
   }
   return faults;
 }
@@ -104,10 +67,4 @@ const positive = (mm: number, field: string): Fault[] =>
 const notBelow = (mm: number, field: string): Fault[] =>
   mm >= 0 && mm <= MOST_MM ? [] : [badLength(mm, field)];
 
-const badLength = (mm: number, field: string): Fault =>
-  fault(
-    'bad length',
-    '{mm} mm cannot be; give a length up to {most} mm.',
-    { mm: Number.isFinite(mm) ? mm : String(mm), most: MOST_MM },
-    { field },
-  );
+const badLength = (mm: number, field: string): Fault => fault('bad length', { mostMm: MOST_MM }, { field });

@@ -22,15 +22,12 @@ export function headWarning(design: Design, bands: BandEdges): Fault[] {
   const stretch = STRETCH[design.neckband.heightMm > 0 ? design.neckband.fabric : design.fabric];
   const opens = neckMm * stretch;
   if (opens >= design.body.head) return [];
-  const figures = { neck: Math.round(neckMm), opens: Math.round(opens), head: Math.round(design.body.head) };
-  return [
-    fault(
-      'head does not pass',
-      'The neck edge is {neck} mm and stretches to about {opens} mm, less than the head ({head} mm); make the neck wider or deeper.',
-      figures,
-      { field: 'neck.widthMm' },
-    ),
-  ];
+  const figures = {
+    neckMm: Math.round(neckMm),
+    opensMm: Math.round(opens),
+    headMm: Math.round(design.body.head),
+  };
+  return [fault('head does not pass', figures, { field: 'neck.widthMm' })];
 }
 
 /** Length of the whole neck edge, mm. */

@@ -11,9 +11,7 @@ import type { SleeveCounts } from './sleeve-counts.ts';
 import type { Targets } from './targets.ts';
 
 /** A caution, with the field it speaks of; she may overrule it. */
-export interface Warning extends Fault {
-  readonly overruled: boolean;
-}
+export type Warning = Fault & { readonly overruled: boolean };
 
 export interface Warned {
   readonly design: Design;
@@ -46,14 +44,7 @@ function easeWarnings({ design }: Warned): Fault[] {
     const [least, most] = usualEase[name];
     const ease = design.ease[name];
     if (ease >= least && ease <= most) return [];
-    return [
-      fault(
-        'unusual ease',
-        'An ease of {ease} mm is outside what is usual here ({least} to {most} mm).',
-        { ease, least, most, of: name },
-        { field: `ease.${name}` },
-      ),
-    ];
+    return [fault('unusual ease', { easeMm: ease, leastMm: least, mostMm: most }, { field: `ease.${name}` })];
   });
 }
 
@@ -66,8 +57,7 @@ function slantWarnings({ edges }: Warned): Fault[] {
     return [
       fault(
         'more shapings than right side rows',
-        '{stitches} stitches at each edge of the {edge} over {rows} rows: some have to be shaped on wrong side rows.',
-        { stitches, rows: 2 * edge.at.length, edge: edge.name },
+        { stitches, rows: 2 * edge.at.length },
         { field: edge.name === 'side' ? 'silhouette' : 'sleeve.shape' },
       ),
     ];
@@ -88,8 +78,7 @@ function sleeveWarnings({ design, targets, counts, sleeve }: Warned): Fault[] {
       list.push(
         fault(
           'cap out of proportion',
-          'The cap that meets the armhole is {cap} mm high, the armhole {depth} mm deep; a sleeve {width} mm wide suits it badly.',
-          { cap, depth, width: mm(sleeve.wide) },
+          { capMm: cap, depthMm: depth, widthMm: mm(sleeve.wide) },
           { field: 'ease.upperArm' },
         ),
       );
@@ -103,8 +92,7 @@ function sleeveWarnings({ design, targets, counts, sleeve }: Warned): Fault[] {
     list.push(
       fault(
         'sleeve top narrower than the arm',
-        'Twice the armhole makes a sleeve {width} mm wide for an upper arm of {arm} mm; make the armhole deeper.',
-        { width: mm(sleeve.wide), arm: Math.round(arm) },
+        { widthMm: mm(sleeve.wide), armMm: Math.round(arm) },
         { field: 'body.armholeDepth' },
       ),
     );
@@ -113,8 +101,7 @@ function sleeveWarnings({ design, targets, counts, sleeve }: Warned): Fault[] {
     list.push(
       fault(
         'cuff wider than sleeve',
-        'The cuff ({cuff} mm) is wider than the sleeve at its top ({top} mm).',
-        { cuff: Math.round(targets.cuff), top: Math.round(targets.sleeveTop) },
+        { cuffMm: Math.round(targets.cuff), topMm: Math.round(targets.sleeveTop) },
         { field: 'ease.wrist' },
       ),
     );
@@ -130,8 +117,12 @@ function multipleWarnings({ design, counts }: Warned): Fault[] {
   return [
     fault(
       'rib multiple',
-      '{count} stitches do not fit {fabric}; {below} or {above} would.',
-      { count: counts.hem, fabric: design.hem.fabric, below: near.below, above: near.above },
+      {
+        stitches: counts.hem,
+        fabric: design.hem.fabric,
+        belowStitches: near.below,
+        aboveStitches: near.above,
+      },
       { field: 'hem.count' },
     ),
   ];
@@ -143,8 +134,7 @@ function shapeWarnings({ design, targets, counts, buttonsOver }: Warned): Fault[
     list.push(
       fault(
         'front neck above back neck',
-        'The neck is {front} mm deep in front and {back} mm behind; usually the front is the deeper one.',
-        { front: Math.round(targets.neckDepth), back: Math.round(targets.backNeckDepth) },
+        { frontMm: Math.round(targets.neckDepth), backMm: Math.round(targets.backNeckDepth) },
         { field: 'neck.depthMm' },
       ),
     );
@@ -157,28 +147,19 @@ function shapeWarnings({ design, targets, counts, buttonsOver }: Warned): Fault[
     list.push(
       fault(
         'narrow at the hip',
-        'It reaches over the hips, {hip} mm round, with {hem} mm round; take a tapered body or more ease.',
-        { hip: Math.round(design.body.hip), hem: Math.round(2 * targets.hem) },
+        { hipMm: Math.round(design.body.hip), hemMm: Math.round(2 * targets.hem) },
         { field: 'silhouette' },
       ),
     );
   }
   const { buttons } = design.frontBand;
   if (buttonsOver !== undefined && buttons > 0 && !buttonholePlaces(buttonsOver, buttons)) {
-    list.push(
-      fault(
-        'too many buttons',
-        '{buttons} button holes do not fit along {stitches} stitches; the band has none now.',
-        { buttons, stitches: buttonsOver },
-        { field: 'frontBand.buttons' },
-      ),
-    );
+    list.push(fault('too many buttons', { buttons, stitches: buttonsOver }, { field: 'frontBand.buttons' }));
   }
   if (counts.shoulder.length > 0 && (counts.shoulder[0] ?? 0) < 2) {
     list.push(
       fault(
         'narrow shoulder',
-        'Only {stitches} stitches are left for each shoulder.',
         { stitches: counts.shoulder.reduce((sum, n) => sum + n, 0) },
         { field: 'neck.widthMm' },
       ),

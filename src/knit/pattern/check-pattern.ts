@@ -33,8 +33,8 @@ export function checkPattern(
   const told = new Set<number>();
   let first: Worked = { rows: [], counts: [] };
   for (const repeats of of > 0 ? [2, 3] : [1]) {
-    const worked = workOver(rows, of, plus, plus + of * repeats, (i, found) => {
-      if (!told.has(i)) tell(lineOf(i), numberFault(found, numbered[i]?.n ?? i + 1));
+    const worked = workOver(numbered, of, plus, plus + of * repeats, (i, found) => {
+      if (!told.has(i)) tell(lineOf(i), found);
       told.add(i);
     });
     if (repeats !== 3) first = worked;
@@ -49,12 +49,8 @@ export function checkPattern(
   };
 }
 
-/** The row as the text numbers it. */
-const numberFault = (found: Fault, row: number): Fault => ({
-  ...found,
-  figures: { ...found.figures, row },
-  sentence: found.sentence.replace('{row}', String(row)),
-});
+/** A row by the number that the text gives it. */
+type NumberedRow = ReturnType<typeof numberedRows>[number];
 
 interface Worked {
   readonly rows: (readonly Step[] | undefined)[];
@@ -62,7 +58,7 @@ interface Worked {
 }
 
 function workOver(
-  rows: readonly (readonly Item[])[],
+  rows: readonly NumberedRow[],
   of: number,
   plus: number,
   start: number,
@@ -70,7 +66,7 @@ function workOver(
 ): Worked {
   const out: Worked = { rows: [], counts: [] };
   let count = start;
-  rows.forEach((items, i) => {
+  rows.forEach(({ n, items }, i) => {
     const settled = settle(items, { stitches: count, markers: [] });
     const worked = settled.ok ? workRow(settled.value.steps, count) : settled;
     if (settled.ok && worked.ok) {
@@ -78,38 +74,30 @@ function workOver(
       out.rows.push(settled.value.steps);
     } else {
       out.rows.push(undefined);
-      tell(i, misses(items, of, plus, count));
+      tell(i, misses({ n, items }, of, plus, count));
     }
     out.counts.push(count);
   });
   if (count !== start && rows.length > 1 && out.rows.every((row) => row !== undefined)) {
     tell(
       rows.length - 1,
-      fault(
-        'pattern does not return',
-        'After its {rows} rows the pattern has {after} stitches where it began with {start}.',
-        { rows: rows.length, after: count, start },
-      ),
+      fault('pattern does not return', { rows: rows.length, afterStitches: count, startStitches: start }),
     );
   }
   return out;
 }
 
-/** 'Row 13 takes 8 stitches a repeat; the pattern is a multiple of 7'. */
-function misses(items: readonly Item[], of: number, plus: number, count: number): Fault {
+/** 'Row 13 takes 8 stitches a repeat; the pattern is a multiple of 7'; the row as the text numbers it. */
+function misses({ n, items }: NumberedRow, of: number, plus: number, count: number): Fault {
   const repeat = items.find((item) => item.is === 'group to');
   const takes = repeat && 'items' in repeat ? takenBy(repeat.items) : takenBy(items);
-  return fault(
-    'pattern row does not come out',
-    'Row {row} uses {takes} stitches in a repeat; it does not come out on {count} stitches, a multiple of {of} plus {plus}.',
-    {
-      row: '{row}',
-      takes: takes ?? 0,
-      count,
-      of,
-      plus,
-    },
-  );
+  return fault('pattern row does not come out', {
+    row: n,
+    takesStitches: takes ?? 0,
+    stitches: count,
+    ofStitches: of,
+    plusStitches: plus,
+  });
 }
 
 /** Without a stated multiple the first row says it: its repeat, and what stands before and after. */

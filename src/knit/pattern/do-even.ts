@@ -59,12 +59,7 @@ function misfits(fabric: PartBuild['fabric'], build: Build, part: PartBuild): Fa
 }
 
 export const notAMultiple = (name: string, of: number, plus: number, count: number): Fault =>
-  fault('not a multiple', '{count} stitches are no multiple of {of} plus {plus}, which {name} needs.', {
-    name,
-    of,
-    plus,
-    count,
-  });
+  fault('not a multiple', { name, ofStitches: of, plusStitches: plus, stitches: count });
 
 /** 'beg with a k row' says which side comes next where the text counts otherwise. */
 function beginWith(build: Build, part: PartBuild, looks: 'k' | 'p'): void {
@@ -120,7 +115,7 @@ export function workUntil(build: Build, piece: PieceBuild, part: PartBuild, unti
       ? undefined
       : finishBackground(build, part);
   const target = targetOf(build, piece, part, until);
-  if (target === undefined) return noSuchPlace(until);
+  if (target === undefined) return noSuchPlace();
   if (target.stretch === undefined) return evenRows(build, part, target.rows, 'even');
   part.closed = true;
   const wrong = evenRows(build, part, target.rows, 'stretch');
@@ -137,18 +132,10 @@ export function workUntil(build: Build, piece: PieceBuild, part: PartBuild, unti
     });
   part.closed = true;
   if (wrong === undefined && target.overMm !== undefined && until.is === 'length') {
-    const figures = { wanted: Math.round(until.mm), over: Math.round(target.overMm) };
-    return fault(
-      'longer already',
-      'The rows before this one make the piece {over} mm longer than the {wanted} mm asked for here.',
-      figures,
-    );
+    const figures = { wantedMm: Math.round(until.mm), overMm: Math.round(target.overMm) };
+    return fault('longer already', figures);
   }
   return wrong;
 }
 
-export const noSuchPlace = (until: Until): Fault =>
-  fault('place not known', 'Where {place} is on {piece} is not known here.', {
-    place: until.is === 'same length' ? until.to : '',
-    piece: until.is === 'same length' ? until.piece : '',
-  });
+const noSuchPlace = (): Fault => fault('place not known');

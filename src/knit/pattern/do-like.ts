@@ -14,19 +14,13 @@ export function doAsFor(build: Build, piece: PieceBuild, said: AsFor): Fault | u
   const other = pieceNamed(build, said.piece);
   const source = other?.parts[0];
   if (other === undefined || source === undefined) {
-    return fault('piece not known', 'No {piece} is known here that could be followed.', {
-      piece: said.piece,
-    });
+    return fault('piece not known', { pieceName: said.piece });
   }
   const how: Copying = { mirrored: said.reversing, half: isHalf(piece) && !isHalf(other) };
   if (said.only !== undefined) return copyPlace(build, piece, other, said.only, how);
   const part = partToGoOn(build, piece, other, how);
   const end = endOf(other, source, said.to);
-  if (end === undefined)
-    return fault('place not known', 'Where {place} is on {piece} is not known here.', {
-      place: said.to ?? '',
-      piece: said.piece,
-    });
+  if (end === undefined) return fault('place not known');
   copyMarks(other, piece, part, end);
   const count = /^count (\d+)$/.exec(said.to ?? '');
   const wrong = count
@@ -166,10 +160,7 @@ function copyPlace(
   const mark = markOf(other, place);
   const part = build.part;
   if (mark === undefined || part === undefined || isDone(part)) {
-    return fault('place not known', 'Where {place} is on {piece} is not known here.', {
-      place,
-      piece: other.name,
-    });
+    return fault('place not known');
   }
   const first = mark.rows - mark.part.baseRows;
   setMark(piece, place, part);

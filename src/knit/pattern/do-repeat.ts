@@ -24,13 +24,13 @@ export function doRepeatRows(
   if (wrong) return wrong;
   completeCycle(build, piece, part);
   const again = rowsAgain(part, said);
-  if (again.length === 0) return fault('no rows to repeat', 'No rows are known here that could be repeated.');
+  if (again.length === 0) return fault('no rows to repeat');
   if (said.times === undefined && said.until === undefined) {
     keepAsFabric(part, again);
     return undefined;
   }
   const limit = limitOf(build, piece, part, said, again.length);
-  if (limit === undefined) return fault('place not known', 'Where the rows are to end is not known here.');
+  if (limit === undefined) return fault('place not known');
   const startFaces = part.rows.length;
   for (let i = 0; i < Math.min(limit.rows, MOST_ROWS); i += 1) {
     if (limit.count !== undefined && reachedCount(part, limit.count, again, i)) break;
@@ -42,10 +42,7 @@ export function doRepeatRows(
   keepAsFabric(part, again, part.rows.length - startFaces);
   limit.close?.();
   if (limit.count === undefined || limit.count === part.live) return undefined;
-  return fault('count contradicts', 'The text says {stated}, the instructions leave {found}.', {
-    stated: limit.count,
-    found: part.live,
-  });
+  return fault('count contradicts', { statedStitches: limit.count, foundStitches: part.live });
 }
 
 type Again = ((build: Build, part: PartBuild) => Fault | undefined) & { items?: readonly Item[] };
@@ -91,7 +88,7 @@ export function doRepeatNamed(
   stated: number | undefined,
 ): Fault | undefined {
   const items = part.named.get(said.name);
-  if (items === undefined) return fault('row not known', 'Row {row} is not known here.', { row: said.name });
+  if (items === undefined) return fault('row not known', { rowName: said.name });
   const settled = settle(items, { stitches: part.live, markers: [] });
   const worked = settled.ok ? workRow(settled.value.steps, part.live) : settled;
   const change = worked.ok && 'after' in worked.value ? worked.value.after - part.live : 0;

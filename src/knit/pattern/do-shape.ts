@@ -209,10 +209,7 @@ function oneGroup(
 }
 
 const tooFewToBindOff = (wanted: number, have: number): Fault =>
-  fault('bound off too many', 'The text binds off {wanted} stitches where {have} are on the needle.', {
-    wanted,
-    have,
-  });
+  fault('bound off too many', { wantedStitches: wanted, haveStitches: have });
 
 export function bindOffAll(build: Build, part: PartBuild): Fault | undefined {
   const wrong = pushRow(build, part, [{ work: 'bo', until: { left: 0 } }], {
@@ -250,7 +247,7 @@ export function doBindOff(
 }
 
 export const countDiffers = (stated: number, found: number): Fault =>
-  fault('count contradicts', 'The text says {stated}, the instructions leave {found}.', { stated, found });
+  fault('count contradicts', { statedStitches: stated, foundStitches: found });
 
 /** 'inc 6 sts evenly across next row', '… in last row of rib'. */
 export function doEvenly(

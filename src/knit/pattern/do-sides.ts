@@ -89,10 +89,7 @@ function heldCount(piece: PieceBuild, stitches: number | undefined, part: PartBu
 function holdCentre(build: Build, piece: PieceBuild, part: PartBuild, stitches: number): Fault | undefined {
   const side = (part.live - stitches) / 2;
   if (!Number.isInteger(side)) {
-    return fault('centre not in the middle', '{count} stitches cannot have {centre} in their middle.', {
-      count: part.live,
-      centre: stitches,
-    });
+    return fault('centre not in the middle', { stitches: part.live, centreStitches: stitches });
   }
   split(build, piece, part, [side, stitches, side], 0, true);
   const middle = piece.resting.find((one) => one.parent === part && one.edge === 'middle');
@@ -149,7 +146,7 @@ export function doRejoin(
     piece.resting.find((one) => one.stitches === said.stitches) ?? partOfResting(piece, said.stitches);
   if (wanted === undefined) {
     if (part !== undefined && !isDone(part)) return undefined;
-    return fault('nothing rests', 'No stitches are known to rest on a holder.');
+    return fault('nothing rests');
   }
   const now = build.part;
   if (now && !isDone(now)) {
@@ -194,11 +191,9 @@ export function doOtherSide(build: Build, piece: PieceBuild): Fault | undefined 
   if (now !== undefined && !isDone(now) && !rejoined) now.end = 'hold';
   const first = rejoined ? sourceFor(piece, now as PartBuild) : undefined;
   const wanted = piece.resting[0];
-  if (!rejoined && wanted === undefined)
-    return fault('nothing rests', 'No stitches are known to rest for the other side.');
+  if (!rejoined && wanted === undefined) return fault('nothing rests');
   const source = first ?? firstSideOf(piece, wanted?.parent);
-  if (source === undefined)
-    return fault('nothing to match', 'No first side is known here that could be matched.');
+  if (source === undefined) return fault('nothing to match');
   // from the other side of the work the mirror image comes out row for row
   const side = source.start === wanted?.stitches ? otherSide(source.firstSide) : wanted?.firstSide;
   const target = rejoined ? (now as PartBuild) : takeUp(build, piece, wanted as Resting, side);

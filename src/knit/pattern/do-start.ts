@@ -78,9 +78,7 @@ export function doCastOn(build: Build, stitches: number): Fault | undefined {
   newPart(build, piece, { name: 'body', from: { castOn: live }, live, firstSide: 'RS' });
   build.meanwhile = [];
   setMark(piece, 'start', build.part);
-  return stitches > MOST_STITCHES
-    ? fault('too many stitches', '{count} stitches are more than a needle holds.', { count: stitches })
-    : undefined;
+  return stitches > MOST_STITCHES ? fault('too many stitches', { stitches }) : undefined;
 }
 
 export function doPickUp(
@@ -98,8 +96,7 @@ export function doPickUp(
       : build.piece;
   const edges = said.edges.length > 1 && said.edges.length < 20 ? said.edges : said.edges;
   const live = edges.reduce((sum, edge) => sum + edge.stitches, 0);
-  if (live > MOST_STITCHES)
-    return fault('too many stitches', '{count} stitches are more than a needle holds.', { count: live });
+  if (live > MOST_STITCHES) return fault('too many stitches', { stitches: live });
   newPart(build, piece, {
     name: piece.parts.length === 0 ? 'body' : 'band',
     from: { pickUp: edges.filter((edge) => edge.stitches > 0) },

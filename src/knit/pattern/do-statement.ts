@@ -119,11 +119,7 @@ function readyFor(build: Build, piece: PieceBuild, part: PartBuild, closes: bool
   return resolveGap(build, piece, part);
 }
 
-const nothingOnNeedle = (): Fault =>
-  fault(
-    'nothing on the needle',
-    'No stitches are on the needle here: cast on, pick up or rejoin comes first.',
-  );
+const nothingOnNeedle = (): Fault => fault('nothing on the needle');
 
 type OnNeedle = Exclude<
   Statement,

@@ -2,6 +2,7 @@ import { type Fault, fault } from '../fault.ts';
 import { expandRow } from '../row/expand.ts';
 import { type Item, takenBy } from '../row/notation.ts';
 import { settle } from '../row/settle.ts';
+import type { Side } from '../row/step.ts';
 import { stitches } from '../stitch.ts';
 import { type Build, nextSide, type PartBuild, type PieceBuild, type StitchPattern } from './build.ts';
 import { wantSide } from './do-even.ts';
@@ -69,11 +70,8 @@ export function doRow(
   return doNumbered(build, piece, part, said, ahead) ?? sideWrong;
 }
 
-const wrongSide = (part: PartBuild, side: string): Fault =>
-  fault('side differs', 'The text calls this a {said} row; counted from the start it is a {found} row.', {
-    said: side,
-    found: nextSide(part),
-  });
+const wrongSide = (part: PartBuild, side: Side): Fault =>
+  fault('side differs', { saidSide: side, foundSide: nextSide(part) });
 
 function doNumbered(
   build: Build,
@@ -103,7 +101,7 @@ function doNumbered(
     cycle.last = Math.max(cycle.last, n);
   });
   if (said.like !== undefined && !cycle.rows.has(first)) {
-    return fault('row not known', 'Row {row} is not known here.', { row: said.like });
+    return fault('row not known', { rowName: String(said.like) });
   }
   // a text that numbers every row of the part goes on after 'rep rows 1 and 2 8 times more' with row 19
   if (first === part.rows.length + 1 && first > cycle.done) cycle.done = first - 1;
@@ -206,10 +204,7 @@ const isHeld = (item: Item | undefined): boolean =>
 function heldDiffers(items: readonly Item[], rest: number): Fault | undefined {
   const held = items.find((item) => isHeld(item));
   if (held?.is !== 'stitches' || held.times === rest) return undefined;
-  return fault('count contradicts', 'The text says {stated}, the instructions leave {found}.', {
-    stated: held.times,
-    found: rest,
-  });
+  return fault('count contradicts', { statedStitches: held.times, foundStitches: rest });
 }
 
 /** Stitches before the turn (as they are on the needle) and those behind it. */

@@ -53,10 +53,7 @@ function fabricSteps(part: PartBuild, side: Side, edits: readonly Edit[]): reado
     tail,
   );
   if (from + cut > live) {
-    return fault('not enough stitches', 'The shaping needs {need} stitches where {have} are on the needle.', {
-      need: from + cut,
-      have: live,
-    });
+    return fault('not enough stitches', { needStitches: from + cut, haveStitches: live });
   }
   for (let i = from; i < live - cut; i += 1) addRun(runs, base[i] ?? 'k', 1);
   for (const run of tail.reverse()) addRun(runs, run.work, run.times);

@@ -16,17 +16,11 @@ export function fullNow(build: Build): Fault | undefined {
     return undefined;
   build.full = true;
   if (!pieces) {
-    return fault(
-      'too many parts begun',
-      '{piece} is begun more than {most} times here; nothing below is read.',
-      { piece: piece?.name ?? '', most: MOST_PARTS_BEGUN },
-    );
+    return fault('too many parts begun', { pieceName: piece?.name ?? '', mostTimes: MOST_PARTS_BEGUN });
   }
   const last = build.begun.pop();
   if (last) build.pieces.splice(build.pieces.indexOf(last), 1);
   build.piece = undefined;
   build.part = undefined;
-  return fault('too many pieces read', 'A garment has at most {most} pieces; nothing below is read.', {
-    most: MOST_PIECES,
-  });
+  return fault('too many pieces read', { mostPieces: MOST_PIECES });
 }

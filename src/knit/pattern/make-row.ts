@@ -184,15 +184,12 @@ interface How {
 /** Works the row over the stitches on the needle; only a row that comes out is taken into the part. */
 export function pushRow(build: Build, part: PartBuild, steps: readonly Step[], how: How): Fault | undefined {
   if (part.rows.length >= MOST_ROWS || build.cells > MOST_CELLS) {
-    return fault('too long', 'A part of more than {most} rows is more than anybody knits.', {
-      most: MOST_ROWS,
-    });
+    return fault('too long', { mostRows: MOST_ROWS });
   }
   const worked = workRow(steps, part.live);
   if (!worked.ok) return worked.faults[0];
   const { after } = worked.value;
-  if (after > MOST_STITCHES)
-    return fault('too many stitches', '{count} stitches are more than a needle holds.', { count: after });
+  if (after > MOST_STITCHES) return fault('too many stitches', { stitches: after });
   const side = nextSide(part);
   const was = {
     column: part.column,

@@ -174,12 +174,7 @@ function freshBuild(options: ReadOptions): Build {
 }
 
 const oddList = (line: number, column: number, sizes: number): Fault =>
-  fault(
-    'sizes differ',
-    'Line {line}: this list has not as many sizes as the pattern, which has {sizes}.',
-    { line, sizes },
-    { line, column },
-  );
+  fault('sizes differ', { sizes }, { line, column });
 
 function finish(build: Build, piece: PieceBuild): void {
   const { part } = build;

@@ -1,4 +1,4 @@
-import type { Fault } from '../fault.ts';
+import type { Fault, FaultCode } from '../fault.ts';
 import type { Build } from './build.ts';
 import { closePiece } from './do-sides.ts';
 import { countDiffers, doStatement, makesRows, startMeanwhile } from './do-statement.ts';
@@ -10,7 +10,7 @@ import type { LineNotes } from './read-pattern.ts';
 import type { Said } from './statement.ts';
 
 /** These are told; the row they speak of is worked all the same. */
-const NOTICES = new Set([
+const NOTICES: ReadonlySet<FaultCode> = new Set<FaultCode>([
   'side differs',
   'count contradicts',
   'not a multiple',
@@ -161,7 +161,9 @@ function contradict(stated: number, found: number, note: LineNotes, said: Said):
   if (stated === found) return;
   const known = note.faults.some(
     (found) =>
-      found.code === 'count contradicts' && found.at.line === said.line && found.figures.stated === stated,
+      found.code === 'count contradicts' &&
+      found.at.line === said.line &&
+      found.figures.statedStitches === stated,
   );
   if (!known)
     note.faults.push({ ...countDiffers(stated, found), at: { line: said.line, column: said.column } });

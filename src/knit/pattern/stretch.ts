@@ -26,18 +26,11 @@ export interface Restretch {
 export function restretch(wish: Restretch): Result<readonly PlannedPart[]> {
   const { stretch, rows, parts: before } = wish;
   if (!Number.isSafeInteger(rows) || rows < stretch.worked) {
-    return refuse(
-      fault('rows already worked', 'This stretch has {worked} rows already; it cannot have {rows}.', {
-        worked: stretch.worked,
-        rows,
-      }),
-    );
+    return refuse(fault('rows already worked', { workedRows: stretch.worked, rows }));
   }
   const now = stretch.last - stretch.first + 1;
   if ((rows - now) % STRETCH_STEP !== 0) {
-    return refuse(
-      fault('side of the last row', 'With {rows} rows the next row would begin on the other side.', { rows }),
-    );
+    return refuse(fault('side of the last row', { rows }));
   }
   const stretches = { ...wish.options.stretches, ...stretchesOf(before), [stretch.id]: rows };
   const plan = readPattern(wish.text, { ...wish.options, stretches }).pieces[wish.piece]?.plan;
@@ -49,8 +42,7 @@ export function restretch(wish: Restretch): Result<readonly PlannedPart[]> {
   return same && parts.length === before.length ? ok(parts) : refuse(differs());
 }
 
-const differs = (): Fault =>
-  fault('text reads otherwise', 'The text is no longer read as it was when these rows were knitted.');
+const differs = (): Fault => fault('text reads otherwise');
 
 const alike = (a: PlannedRow, b: PlannedRow | undefined): boolean =>
   b !== undefined &&

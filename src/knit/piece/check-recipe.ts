@@ -12,22 +12,15 @@ export const MOST_SECTIONS = 200;
 export function checkRecipe(recipe: Recipe): Fault[] {
   const faults: Fault[] = [];
   if (!isWhole(recipe.makes, 1, 20)) {
-    faults.push(
-      fault(
-        'bad makes',
-        'A piece is made once or a few times, not {makes} times.',
-        { makes: recipe.makes },
-        { field: 'makes' },
-      ),
-    );
+    faults.push(fault('bad makes', { makes: recipe.makes }, { field: 'makes' }));
   }
   if (recipe.parts.length === 0) {
-    faults.push(fault('no parts', 'The piece has no part yet; give it a cast-on.', {}, { field: 'parts' }));
+    faults.push(fault('no parts', {}, { field: 'parts' }));
   }
   if (recipe.parts.length > MOST_PARTS) {
-    const figures = { parts: recipe.parts.length, most: MOST_PARTS };
+    const figures = { parts: recipe.parts.length, mostParts: MOST_PARTS };
     return [
-      placed(fault('too many parts', 'A piece has at most {most} parts, not {parts}.', figures), {
+      placed(fault('too many parts', figures), {
         piece: recipe.name,
         field: 'parts',
       }),
@@ -37,14 +30,7 @@ export function checkRecipe(recipe: Recipe): Fault[] {
   for (const part of recipe.parts) {
     const here = [...checkStart(part, known), ...checkSections(part.sections), ...checkLength(part)];
     if (known.has(part.name)) {
-      here.push(
-        fault(
-          'same name',
-          'Two parts are called {name}; give one another name.',
-          { name: part.name },
-          { field: 'name' },
-        ),
-      );
+      here.push(fault('same name', { name: part.name }, { field: 'name' }));
     }
     faults.push(...here.map((f) => placed(f, { part: part.name })));
     known.set(part.name, part);
@@ -56,37 +42,16 @@ function checkStart({ from }: PartRecipe, known: ReadonlyMap<string, PartRecipe>
   if ('castOn' in from) return checkStitches(from.castOn, 'cast on');
   if ('pickUp' in from) {
     if (from.pickUp.length === 0) {
-      return [
-        fault(
-          'nothing picked up',
-          'Say along which edges the stitches are picked up, and how many.',
-          {},
-          { field: 'pick up' },
-        ),
-      ];
+      return [fault('nothing picked up', {}, { field: 'pick up' })];
     }
     return from.pickUp.flatMap((p) => checkStitches(p.stitches, 'pick up'));
   }
   const parent = known.get(from.part);
   if (!parent) {
-    return [
-      fault(
-        'no such part',
-        'This part takes its stitches from {name}, which comes nowhere before it.',
-        { name: from.part },
-        { field: 'from' },
-      ),
-    ];
+    return [fault('no such part', {}, { field: 'from' })];
   }
   if (parent.end === 'bind off') {
-    return [
-      fault(
-        'bound off',
-        'This part takes its stitches from {name}, but those are bound off; let {name} end in a split.',
-        { name: from.part },
-        { field: 'from' },
-      ),
-    ];
+    return [fault('bound off', { name: from.part }, { field: 'from' })];
   }
   return checkStitches(from.stitches, 'stitches');
 }
@@ -94,38 +59,17 @@ function checkStart({ from }: PartRecipe, known: ReadonlyMap<string, PartRecipe>
 const checkStitches = (stitches: number, field: string): Fault[] =>
   isWhole(stitches, 1, MOST_STITCHES)
     ? []
-    : [
-        fault(
-          'bad stitches',
-          'A needle takes 1 to {most} stitches here, not {stitches}.',
-          { stitches, most: MOST_STITCHES },
-          { field },
-        ),
-      ];
+    : [fault('bad stitches', { stitches, mostStitches: MOST_STITCHES }, { field })];
 
 function checkSections(sections: readonly Section[]): Fault[] {
   return sections.flatMap((section, sectionIndex) => {
     const faults: Fault[] = [];
     if (section.onNeedle !== undefined) faults.push(...checkStitches(section.onNeedle, 'on the needle'));
     if (!isWhole(section.rows, 0, MOST_ROWS)) {
-      faults.push(
-        fault(
-          'bad rows',
-          'A section has 0 to {most} rows, not {rows}.',
-          { rows: section.rows, most: MOST_ROWS },
-          { field: 'rows' },
-        ),
-      );
+      faults.push(fault('bad rows', { rows: section.rows, mostRows: MOST_ROWS }, { field: 'rows' }));
     }
     if (!(section.needle > 0 && section.needle <= 50)) {
-      faults.push(
-        fault(
-          'bad needle',
-          'A needle is up to 50 mm thick, not {needle} mm.',
-          { needle: section.needle },
-          { field: 'needle' },
-        ),
-      );
+      faults.push(fault('bad needle', {}, { field: 'needle' }));
     }
     return faults.map((f) => placed(f, { sectionIndex }));
   });
@@ -134,13 +78,11 @@ function checkSections(sections: readonly Section[]): Fault[] {
 /** A part is kept as one list of rows, its bound-off row among them. */
 function checkLength({ sections, end }: PartRecipe): Fault[] {
   if (sections.length > MOST_SECTIONS) {
-    const figures = { sections: sections.length, most: MOST_SECTIONS };
-    return [fault('too many sections', 'A part has at most {most} sections, not {sections}.', figures)];
+    const figures = { sections: sections.length, mostSections: MOST_SECTIONS };
+    return [fault('too many sections', figures)];
   }
   const rows = sections.reduce((sum, section) => sum + section.rows, end === 'bind off' ? 1 : 0);
-  return rows > MOST_ROWS
-    ? [fault('part too long', 'A part has at most {most} rows, not {rows}.', { rows, most: MOST_ROWS })]
-    : [];
+  return rows > MOST_ROWS ? [fault('part too long', { rows, mostRows: MOST_ROWS })] : [];
 }
 
 const isWhole = (n: number, least: number, most: number): boolean =>

@@ -125,11 +125,9 @@ class SectionInWork {
     const count = this.needle.columns.length;
     const near = fits(fabric, count);
     if (near.fits || this.section.rows === 0) return undefined;
-    const { of, plus } = fabrics[fabric].multiple;
     return fault(
       'fabric multiple',
-      '{fabric} needs a multiple of {of} stitches (plus {plus}); here are {count}. Take {below} or {above}.',
-      { fabric, of, plus: plus.join(' or '), count, below: near.below, above: near.above },
+      { fabric, stitches: count, belowStitches: near.below, aboveStitches: near.above },
       { field: 'fabric' },
     );
   }

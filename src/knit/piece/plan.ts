@@ -93,8 +93,7 @@ function takeFrom(
   rested: ReadonlyMap<string, Rested>,
 ): Result<PartInHand> {
   const parent = rested.get(from.part);
-  if (!parent)
-    return refuse(fault('no such part', 'There is no part {name} before this one.', { name: from.part }));
+  if (!parent) return refuse(fault('no such part'));
   const { columns } = parent.needle;
   const { taken } = parent;
   const rightInAll = recipe.parts.reduce(
@@ -109,12 +108,7 @@ function takeFrom(
         : columns.length - taken.left - from.stitches;
   if (at < 0 || at + from.stitches > columns.length) {
     return refuse(
-      fault(
-        'split too wide',
-        '{name} leaves {have} stitches, fewer than its parts take.',
-        { name: from.part, have: columns.length },
-        { field: 'stitches' },
-      ),
+      fault('split too wide', { name: from.part, haveStitches: columns.length }, { field: 'stitches' }),
     );
   }
   taken[from.edge] += from.stitches;
@@ -233,8 +227,7 @@ function notShared(recipe: Recipe, { part, taken }: Rested): Fault[] {
   return [
     fault(
       'split does not share',
-      '{name} leaves {left} stitches and the parts after it take {sum}; they must take all of them.',
-      { name: part.name, left: part.left, sum },
+      { name: part.name, leftStitches: part.left, sumStitches: sum },
       { piece: recipe.name, part: part.name, field: 'end' },
     ),
   ];

@@ -25,9 +25,4 @@ export function provePart(part: PlannedPart): Fault[] {
 }
 
 const disproved = (expected: number, found: number, at: Fault['at']): Fault =>
-  fault(
-    'plan disproved',
-    'The plan states {expected} stitches where working the row gives {found}. Nothing is stored; please report this recipe.',
-    { expected, found },
-    at,
-  );
+  fault('plan disproved', { expectedStitches: expected, foundStitches: found }, at);

@@ -32,7 +32,7 @@ export type ReworkWish =
  * @param part its plan now
  * @param worked rows worked of it
  * @returns the new plans, proven by working them, or why the wish cannot be met: 'nothing left', 'shaping does not fit',
- *   'too few rows', 'cannot be taken up', 'measure again', and the planner's own faults
+ *   'fewer rows than knitted', 'cannot be taken up', 'measure again', and the planner's own faults
  */
 export function rework(
   recipe: Recipe,
@@ -45,14 +45,7 @@ export function rework(
   const where = { piece: recipe.name, part: part.name };
   const knitted = base?.sections.reduce((sum, section) => sum + section.rows, 0) ?? 0;
   if (!base || !Number.isSafeInteger(worked) || worked < 0 || worked >= knitted) {
-    return refuse(
-      fault(
-        'nothing left',
-        'All rows of {part} are knitted; there is nothing left to plan anew.',
-        { part: part.name },
-        where,
-      ),
-    );
+    return refuse(fault('nothing left', {}, where));
   }
   const job: Job = { recipe, index, part, worked, base };
   const made = wishes(job, wish);
@@ -116,11 +109,8 @@ function acceptCount(job: Job, stitches: number, missingAt: Edge | undefined): R
     if (made.ok && leftOf(made.value.parts[0]?.part) === leftOf(part)) return made;
     if (!made.ok) faults.push(...made.faults);
   }
-  const figures = { off: Math.abs(off) };
-  return refuse(
-    fault('cannot be taken up', '{off} stitches cannot be taken up in the rows that are left.', figures),
-    ...faults.slice(0, 1),
-  );
+  const offStitches = Math.abs(off);
+  return refuse(fault('cannot be taken up', { offStitches }), ...faults.slice(0, 1));
 }
 
 /** Stitches before the part is bound off, held or shared. */
@@ -141,13 +131,7 @@ function withSectionRows(
   const one = rest[at];
   const before = isSplit && at === 0 ? (done[done.length - 1]?.rows ?? 0) : 0;
   if (!one || !Number.isSafeInteger(rows) || rows - before < 0) {
-    return refuse(
-      fault('too few rows', '{rows} rows are fewer than the {worked} that are knitted of it already.', {
-        rows,
-        worked: before,
-        row: before,
-      }),
-    );
+    return refuse(fault('fewer rows than knitted', { rows, workedRows: before }));
   }
   const made = withRows(one, rows - before);
   return made.ok ? ok(put(rest, at, made.value)) : made;

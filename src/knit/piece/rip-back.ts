@@ -57,20 +57,10 @@ export function ripBack(
   if (typeof to !== 'number') return refuse(to);
   const count = countAt(part, to);
   if (count === undefined || countAt(part, from) === undefined) {
-    return refuse(
-      fault('row outside', 'This part has rows 1 to {rows}; it cannot be ripped back to row {row}.', {
-        rows: part.rows.length,
-        row: to,
-      }),
-    );
+    return refuse(fault('row outside', { rows: part.rows.length, row: to }));
   }
   if (to >= from) {
-    return refuse(
-      fault('nothing to rip', 'Row {row} is not below row {from}; there is nothing to pull.', {
-        row: to,
-        from,
-      }),
-    );
+    return refuse(fault('nothing to rip', { row: to, fromRow: from }));
   }
   const pulled = part.rows.slice(to, from);
   return ok({
@@ -104,16 +94,12 @@ function rowOf(target: RipTarget, from: number): number | Fault {
   if ('to' in target) return target.to;
   if ('lifelines' in target) {
     const below = target.lifelines.filter((row) => row < from);
-    return below.length > 0
-      ? Math.max(...below)
-      : fault('no lifeline', 'There is no lifeline below row {from}.', { from });
+    return below.length > 0 ? Math.max(...below) : fault('no lifeline', { fromRow: from });
   }
   const { firmGround } = target;
   return firmGround !== undefined && firmGround < from
     ? firmGround
-    : fault('no firm ground', 'There is no row below row {from} at which the count was checked and right.', {
-        from,
-      });
+    : fault('no firm ground', { fromRow: from });
 }
 
 function groupsIn(row: PlannedRow): { row: number; stitches: number }[] {

@@ -4,20 +4,8 @@ import { type Fault, fault } from '../fault.ts';
 export const isCount = (n: number): boolean => Number.isSafeInteger(n) && n > 0;
 
 export const tooFew = (need: number, have: number): Fault =>
-  fault(
-    'not enough stitches',
-    'This row needs {need} stitches for its shaping and {have} are on the needle; shape less often or cast on more.',
-    { need, have },
-  );
+  fault('shaping needs more stitches', { needStitches: need, haveStitches: have });
 
-export const mixed = (): Fault =>
-  fault(
-    'mixed shaping',
-    'Stitches spread across a row, and groups at its edges, each need a row of their own.',
-  );
+export const mixed = (): Fault => fault('mixed shaping');
 
-export const noCentre = (): Fault =>
-  fault(
-    'no centre stitch',
-    'The decrease at the middle needs a centre stitch with at least one stitch on either side of it.',
-  );
+export const noCentre = (): Fault => fault('no centre stitch');

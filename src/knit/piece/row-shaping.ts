@@ -69,12 +69,7 @@ function each(
 ): Fault | undefined {
   for (const row of list) {
     if (!Number.isSafeInteger(row) || row < 1 || row > total) {
-      return fault(
-        'shaping outside the section',
-        'Row {row} is to be shaped, but this section has rows 1 to {rows}; give it more rows or fewer shapings.',
-        { row, rows: total },
-        { row },
-      );
+      return fault('shaping outside the section', { row, rows: total }, { row });
     }
     const trouble = add(row);
     if (trouble) return trouble;
@@ -96,12 +91,7 @@ function put<K extends keyof RowShaping>(
 function addEdge(row: RowShaping, shaping: Extract<Shaping, { kind: 'edge' }>, n: number): Fault | undefined {
   const { by, inset, lean } = shaping;
   if (![1, -1, 2, -2].includes(by) || !Number.isSafeInteger(inset) || inset < 0) {
-    return fault(
-      'edge step too large',
-      'One row can take one or two stitches at an edge, not {by}; bind off or cast on a group instead.',
-      { by, inset },
-      { row: n },
-    );
+    return fault('edge step too large', { byStitches: by }, { row: n });
   }
   const edges: Edge[] = shaping.edge === 'both' ? ['right', 'left'] : [shaping.edge];
   for (const edge of edges) {
@@ -111,13 +101,7 @@ function addEdge(row: RowShaping, shaping: Extract<Shaping, { kind: 'edge' }>, n
   return undefined;
 }
 
-const twice = (row: number): Fault =>
-  fault(
-    'shaped twice',
-    'Row {row} is shaped twice in the same way at the same place; keep one of the two.',
-    { row },
-    { row },
-  );
+const twice = (row: number): Fault => fault('shaped twice', { row }, { row });
 
 /** Groups are bound off or cast on only where a row begins: at the right edge on RS rows, at the left on WS rows. */
 export function groupOnWrongSide(row: RowShaping, side: Side, n: number): Fault | undefined {
@@ -125,19 +109,9 @@ export function groupOnWrongSide(row: RowShaping, side: Side, n: number): Fault 
   const group = [row.boundOff, row.castOn].find((g) => g !== undefined && g.edge !== starts);
   if (row.turn?.edge === starts) return turnOnWrongSide(side, starts, n);
   if (!group) return undefined;
-  return fault(
-    'group on the wrong side',
-    'Row {row} is {side} and begins at the {starts} edge; stitches at the {edge} edge are bound off or cast on one row earlier or later.',
-    { row: n, side, starts, edge: group.edge },
-    { row: n },
-  );
+  return fault('group on the wrong side', { row: n, side, startsEdge: starts, edge: group.edge }, { row: n });
 }
 
 /** A row turns before its end, never where it began. */
 const turnOnWrongSide = (side: Side, starts: Edge, row: number): Fault =>
-  fault(
-    'turn on the wrong side',
-    'Row {row} is {side} and begins at the {starts} edge; it turns before the other edge. Turn one row earlier or later.',
-    { row, side, starts },
-    { row },
-  );
+  fault('turn on the wrong side', { row, side, startsEdge: starts }, { row });

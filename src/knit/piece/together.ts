@@ -37,29 +37,16 @@ export function togetherOrder(pieces: readonly OnNeedle[]): Result<TogetherOrder
   const going = pieces
     .map((piece, make) => ({ ...piece, make }))
     .filter(({ part, rows }) => rows < part.rows.length);
-  if (going.length === 0) return refuse(fault('all done', 'All the pieces on this needle are knitted.'));
+  if (going.length === 0) return refuse(fault('all done'));
   const least = Math.min(...going.map(({ rows }) => rows));
   const most = Math.max(...going.map(({ rows }) => rows));
   if (most - least > 1) {
-    return refuse(
-      fault(
-        'not level',
-        'The pieces are {rows} rows apart; knit the one behind on its own until they are level.',
-        {
-          rows: most - least,
-        },
-      ),
-    );
+    return refuse(fault('not level', { rows: most - least }));
   }
   const behind = going.filter(({ rows }) => rows === least);
   const sides = new Set(behind.map(({ part, rows }) => nextSide(part, rows)));
   if (sides.size > 1) {
-    return refuse(
-      fault(
-        'sides differ',
-        'One piece comes to a right-side row and another to a wrong-side row; they cannot share a needle here.',
-      ),
-    );
+    return refuse(fault('sides differ'));
   }
   const side = [...sides][0] ?? 'RS';
   const steps = behind.map(({ make, part, rows }) => ({ make, row: part.rows[rows] as PlannedRow }));

@@ -18,7 +18,5 @@ export const workBudget = (most: number = MOST_STITCHES_WORKED): WorkBudget => (
 export function takeRow(budget: WorkBudget, stitches: number): Fault | undefined {
   budget.left -= stitches + ROW;
   if (budget.left >= 0) return undefined;
-  return fault('too much to plan', 'All its rows together have more than {most} stitches.', {
-    most: budget.most,
-  });
+  return fault('too much to plan', { mostStitches: budget.most });
 }

@@ -85,12 +85,5 @@ export function expected(c: Cursor, what: string): Fault {
   const before = c.tokens[Math.min(c.at, c.tokens.length) - 1];
   const at = token ?? before;
   const column = token ? token.column : (before?.column ?? 0) + (before?.text.length ?? 1);
-  return fault(
-    'not understood',
-    token
-      ? 'Line {line}, column {column}: {expected} was expected here, not “{found}”.'
-      : 'Line {line}, column {column}: {expected} was expected here, but the text ends.',
-    { line: at?.line ?? 1, column, expected: what, found: token?.text ?? '' },
-    { line: at?.line ?? 1, column },
-  );
+  return fault('not understood', { column, expectedText: what }, { line: at?.line ?? 1, column });
 }

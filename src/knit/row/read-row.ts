@@ -36,12 +36,7 @@ function spreadOver(items: Item[], whole: boolean): Item[] {
 
 function readLevel(c: Cursor, close: string | undefined, depth: number): Item[] | Fault {
   if (depth > DEEPEST) {
-    return fault(
-      'nested too deep',
-      'Line {line}: brackets stand {depth} deep here.',
-      { line: peek(c)?.line ?? 1, depth },
-      { line: peek(c)?.line ?? 1 },
-    );
+    return fault('nested too deep', { depth }, { line: peek(c)?.line ?? 1 });
   }
   const level: Level = { items: [], star: -1, starred: -1, close };
   while (!atEnd(c)) {

@@ -143,10 +143,7 @@ function settleInner(items: readonly Item[], run: Run): Step[] | Fault {
 function settleOver(item: Extract<Item, { is: 'group over' }>, run: Run): Step[] | Fault {
   const takes = takenBy(item.items);
   if (takes === undefined || takes === 0 || item.stitches % takes !== 0) {
-    return fault('repeat does not come out', 'The repeat of {by} stitches does not come out over {span}.', {
-      by: takes ?? 0,
-      span: item.stitches,
-    });
+    return fault('repeat does not come out', { byStitches: takes ?? 0, spanStitches: item.stitches });
   }
   const inner = settleInner(item.items, run);
   if (!Array.isArray(inner)) return inner;
@@ -160,11 +157,7 @@ function settleEvenly(item: Extract<Item, { is: 'evenly' }>, run: Run): Step[] |
   const left = run.needle && run.taken !== undefined ? run.needle.stitches - run.taken : undefined;
   const over = item.over ?? left;
   if (over === undefined) {
-    return fault(
-      'count not known',
-      'How many stitches are on the needle must be known to spread {change} evenly.',
-      { change: Math.abs(item.change) },
-    );
+    return fault('count not known', { changeStitches: Math.abs(item.change) });
   }
   const laid = spread(over, item.change);
   if (!laid.ok) return laid.faults[0] as Fault;
@@ -187,7 +180,7 @@ function goalOf(goal: Goal, run: Run, following: number): { left: number } | Fau
   if ('left' in goal) return { left: goal.left === 'what follows' ? following : goal.left };
   const at = run.needle?.markers[run.nextMarker];
   if (run.needle === undefined || at === undefined) {
-    return fault('no marker', 'No marker is known to lie ahead on this row.');
+    return fault('no marker');
   }
   const left = run.needle.stitches - at + goal.marker;
   return { left };

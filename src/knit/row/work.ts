@@ -30,20 +30,13 @@ interface Needle {
  */
 export function workRow(steps: readonly Step[], onNeedle: number): Result<Worked> {
   if (!Number.isSafeInteger(onNeedle) || onNeedle < 0) {
-    return refuse(
-      fault('bad count', 'A needle holds a whole number of stitches, not {count}.', { count: onNeedle }),
-    );
+    return refuse(fault('bad count'));
   }
   const needle: Needle = { left: onNeedle, right: 0, boundOff: 0, castOn: 0, held: 0 };
   const trouble = workSteps(steps, needle);
   if (trouble) return refuse(trouble);
   if (needle.left > 0) {
-    return refuse(
-      fault('stitches left over', 'The row leaves {left} of {count} stitches unworked.', {
-        left: needle.left,
-        count: onNeedle,
-      }),
-    );
+    return refuse(fault('stitches left over', { leftStitches: needle.left, onNeedleStitches: onNeedle }));
   }
   const { right: after, boundOff, castOn, held } = needle;
   return ok({ before: onNeedle, after, boundOff, castOn, held });
@@ -107,25 +100,12 @@ function workRepeat(step: Extract<Step, { repeat: readonly Step[] }>, needle: Ne
 const LONGEST = 100_000;
 
 const notWhole = (times: number): Fault | undefined =>
-  Number.isSafeInteger(times) && times >= 0 && times <= LONGEST
-    ? undefined
-    : fault('bad count', 'Nothing can be worked {count} times.', { count: times });
+  Number.isSafeInteger(times) && times >= 0 && times <= LONGEST ? undefined : fault('bad count');
 
 const tooFew = (work: StitchName, need: number, have: number): Fault =>
-  fault('not enough stitches', '‘{work}’ needs {need} stitches where {have} are left on the needle.', {
-    work,
-    need,
-    have,
-  });
+  fault('not enough stitches', { needStitches: need, haveStitches: have });
 
 const doesNotComeOut = (by: number, span: number): Fault =>
-  fault(
-    'repeat does not come out',
-    'The repeat does not come out: {span} stitches cannot be shared by {by}.',
-    {
-      by,
-      span,
-    },
-  );
+  fault('repeat does not come out', { byStitches: by, spanStitches: span });
 
-const endless = (): Fault => fault('endless repeat', 'The repeat uses up no stitch and would never end.');
+const endless = (): Fault => fault('endless repeat');

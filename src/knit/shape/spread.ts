@@ -19,12 +19,10 @@ export interface Spread {
  */
 export function spread(stitches: number, change: number): Result<Spread> {
   if (!Number.isSafeInteger(stitches) || stitches < 1) {
-    return refuse(fault('bad count', 'A row needs at least one stitch, not {count}.', { count: stitches }));
+    return refuse(fault('bad count'));
   }
   if (!Number.isSafeInteger(change)) {
-    return refuse(
-      fault('bad count', 'Only whole stitches can be added or removed, not {count}.', { count: change }),
-    );
+    return refuse(fault('bad count'));
   }
   const times = Math.abs(change);
   const most = change > 0 ? stitches - 1 : Math.floor(stitches / 2);
@@ -34,13 +32,7 @@ export function spread(stitches: number, change: number): Result<Spread> {
 }
 
 const tooMany = (stitches: number, change: number, most: number) =>
-  fault(
-    'too many for one row',
-    change > 0
-      ? 'A row of {stitches} stitches has room for {most} increases between stitches, not {times}; put the rest into the next row.'
-      : 'A row of {stitches} stitches has room for {most} decreases, not {times}; put the rest into the next row.',
-    { stitches, times: Math.abs(change), most },
-  );
+  fault('too many for one row', { stitches, times: Math.abs(change), mostTimes: most });
 
 function groupsOf(over: number, times: number): number[] {
   if (times === 0) return [over];

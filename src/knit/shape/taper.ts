@@ -32,9 +32,7 @@ export interface TaperWish {
 export function taper(wish: TaperWish): Result<Taper> {
   const { rows, times, step = 2, order = 'longer first' } = wish;
   if (![rows, times, wish.first ?? 1].every((n) => Number.isSafeInteger(n) && n >= 0)) {
-    return refuse(
-      fault('bad count', 'Rows and shapings are whole numbers, not {rows} and {times}.', { rows, times }),
-    );
+    return refuse(fault('bad count'));
   }
   const start = startOf(wish, step);
   const slots = Math.max(0, Math.floor((rows - start) / step) + 1);
@@ -57,11 +55,7 @@ function startOf({ first, on }: TaperWish, step: 1 | 2): number {
 }
 
 const noRoom = (rows: number, times: number, most: number) =>
-  fault('shaping does not fit', '{rows} rows have room for {most} shaping rows, not {times}.', {
-    rows,
-    times,
-    most,
-  });
+  fault('shaping does not fit', { rows, times, mostTimes: most });
 
 /** `count` intervals that add up to `total`, each q or q + 1. */
 function intervals(total: number, count: number, order: NonNullable<TaperWish['order']>): number[] {

@@ -10,7 +10,7 @@ export interface Sized {
 
 /**
  * One text for all sizes, the smallest first and the others in parentheses behind it: 'cast on 92 (100, 108) sts'.
- * @returns the text, the planner's faults, or 'sizes differ' with the first line in which the sizes are not worked
+ * @returns the text, the planner's faults, or 'sizes worked differently' with the first line in which the sizes are not worked
  *   alike (another rhythm of shaping, say): those are better written one by one
  */
 export function writeSizes(sizes: readonly Sized[], options: WriteOptions = {}): Result<string> {
@@ -21,7 +21,7 @@ export function writeSizes(sizes: readonly Sized[], options: WriteOptions = {}):
     texts.push(written.value.split('\n'));
   }
   const [first] = texts;
-  if (first === undefined) return refuse(fault('no sizes', 'There is no size to write.'));
+  if (first === undefined) return refuse(fault('no sizes'));
   if (sizes.length === 1) return ok(first.join('\n'));
   const longest = Math.max(...texts.map((lines) => lines.length));
   const merged: string[] = [];
@@ -37,15 +37,7 @@ export function writeSizes(sizes: readonly Sized[], options: WriteOptions = {}):
 const sizesLine = ([first, ...others]: readonly Sized[]): string =>
   `Sizes ${first?.size ?? ''} (${others.map((s) => s.size).join(', ')})`;
 
-const differs = (line: number, text: string) =>
-  fault(
-    'sizes differ',
-    'The sizes are not worked alike from line {line} on (“{text}”); write them one by one.',
-    {
-      line,
-      text,
-    },
-  );
+const differs = (line: number, text: string) => fault('sizes worked differently', { line, text });
 
 const NUMBER = /\d+(?:\.\d+)?/g;
 

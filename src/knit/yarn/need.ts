@@ -66,10 +66,7 @@ export function yarnOf(garment: StandingGarment, taken: readonly Taken[] = []): 
     makes.map((make) => makeYarn(recipe.name, make, garment, bases)),
   );
   const bad = taken.find((t) => !(t.grams >= 0 && t.grams < 100_000));
-  if (bad)
-    return refuse(
-      fault('bad weight', '{piece} cannot weigh {grams} g.', { piece: bad.piece, grams: bad.grams }),
-    );
+  if (bad) return refuse(fault('bad weight', { pieceName: bad.piece, grams: bad.grams }));
   return ok(summed(raw, bases, yarn, taken));
 }
 

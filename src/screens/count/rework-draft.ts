@@ -1,5 +1,5 @@
 import { garmentInHand, type InHand } from '../../app/state.ts';
-import { type Fault, ok, type Result, refuse } from '../../knit/fault.ts';
+import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts';
 import { countAt } from '../../knit/piece/count/count-at.ts';
 import { mirrorRecipe } from '../../knit/piece/mirror.ts';
 import { plan } from '../../knit/piece/plan.ts';
@@ -106,19 +106,14 @@ function wishOf(draft: Draft): ReworkWish | undefined {
 function asFirst(recipe: Recipe, now: InHand): Result<Rework> {
   const fellow = reworkedFellow(now);
   const really = fellow && asReallyKnitted(fellow.part);
-  if (!fellow || !really) return refuse(nothingLeft(now));
+  if (!fellow || !really) return refuse(nothingLeft());
   const own = recipeOfMake(recipe, fellow.make);
   const parts = own.parts.map((part, i) => (i === now.place.part ? really : part));
   const isMirror = recipe.mirrored === true && fellow.make % 2 !== now.place.make % 2;
   return again(isMirror ? mirrorRecipe({ ...own, parts }) : { ...own, parts }, now, 'first', true);
 }
 
-const nothingLeft = (now: InHand): Fault => ({
-  code: 'nothing left',
-  at: {},
-  figures: { part: now.part.name },
-  sentence: 'There is nothing to plan anew.',
-});
+const nothingLeft = (): Fault => fault('nothing left');
 
 /** A make not yet begun takes the plan of a recipe from its first row on. */
 function again(recipe: Recipe, now: InHand, code: string, isOwn: boolean): Result<Rework> {
@@ -127,7 +122,7 @@ function again(recipe: Recipe, now: InHand, code: string, isOwn: boolean): Resul
   const index = now.place.part;
   const part = made.value.parts[index];
   const own = recipe.parts[index];
-  if (!part || !own) return refuse(nothingLeft(now));
+  if (!part || !own) return refuse(nothingLeft());
   const rows = { was: now.part.rows.length, now: part.rows.length };
   return ok({
     parts: [{ index, part: isOwn ? { ...part, recipe: own } : part, rows }],

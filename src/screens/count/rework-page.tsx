@@ -5,7 +5,7 @@ import type { PlanRecord } from '../../store/records.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
-import { saysCountFault } from '../../words/count.ts';
+import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { hrefToMake } from '../links.ts';
 import type { CountPageProps } from './count-screen.tsx';
@@ -44,7 +44,7 @@ export function ReworkPage({ now, entries, query }: CountPageProps) {
       {made && !made.ok && (
         <Notice kind="warning" live>
           {made.faults.map((fault) => (
-            <p key={fault.code}>{saysCountFault(fault)}</p>
+            <p key={fault.code}>{saysFault(fault)}</p>
           ))}
         </Notice>
       )}

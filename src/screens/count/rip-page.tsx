@@ -5,8 +5,8 @@ import { type RipBack, ripBack } from '../../knit/piece/rip-back.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
-import { saysCountFault } from '../../words/count.ts';
 import { saysSide } from '../../words/craft.ts';
+import { saysFault } from '../../words/fault.ts';
 import { saysList, saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { hrefToMake } from '../links.ts';
@@ -63,7 +63,7 @@ function Preview({ now, to, lifelines, onDone }: PreviewProps) {
   if (!made.ok) {
     return (
       <Notice kind="warning" live>
-        {made.faults.map(saysCountFault).join(' ')}
+        {made.faults.map(saysFault).join(' ')}
       </Notice>
     );
   }

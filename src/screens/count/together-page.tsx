@@ -8,8 +8,8 @@ import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
-import { saysCountFault } from '../../words/count.ts';
 import { saysShaping, saysSide, saysStitches } from '../../words/craft.ts';
+import { saysFault } from '../../words/fault.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 import { saysMake } from '../says-make.ts';
@@ -75,7 +75,7 @@ function Needle({ pair }: { readonly pair: readonly [Fellow, Fellow] }) {
   if (!order.ok) {
     return (
       <Notice kind="warning" live>
-        {order.faults.map(saysCountFault).join(' ')}
+        {order.faults.map(saysFault).join(' ')}
       </Notice>
     );
   }

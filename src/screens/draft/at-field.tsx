@@ -2,7 +2,7 @@ import { overrule, setOwn } from '../../app/design/designer.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { Icon } from '../../ui/icon/icon.tsx';
-import { saysDraftFault } from '../../words/draft-fault.ts';
+import { saysFault } from '../../words/fault.ts';
 import { LENGTH_DIGITS, lengthToType, lengthTyped, lengthUnit } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
@@ -38,7 +38,7 @@ export function LengthField({
       <NumberField
         label={label}
         hint={hint}
-        error={wrong && saysDraftFault(wrong)}
+        error={wrong && saysFault(wrong)}
         value={Number.isFinite(mm) ? lengthToType(mm) : undefined}
         unit={lengthUnit()}
         digits={LENGTH_DIGITS}
@@ -67,7 +67,7 @@ export function FaultAt({ path }: { readonly path: string }) {
       {wrong && (
         <p class="draft-wrong" data-field={path}>
           <Icon name="fault" size="s" />
-          <span>{saysDraftFault(wrong)}</span>
+          <span>{saysFault(wrong)}</span>
         </p>
       )}
       <Cautions path={path} />
@@ -84,7 +84,7 @@ function Cautions({ path }: { readonly path: string }) {
           <p>
             <Icon name={caution.overruled ? 'check' : 'warning'} size="s" />
             <span>
-              {saysDraftFault(caution)} {caution.overruled && say('draft.keptSo')}
+              {saysFault(caution)} {caution.overruled && say('draft.keptSo')}
             </span>
           </p>
           <Button kind="quiet" onPress={() => overrule(caution.code, !caution.overruled)}>

@@ -5,7 +5,7 @@ import { Choice } from '../../ui/choice/choice.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { saysFabric } from '../../words/craft.ts';
-import { saysDraftFault } from '../../words/draft-fault.ts';
+import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { DesignLength, FaultAt } from './at-field.tsx';
 import { Group } from './group.tsx';
@@ -83,7 +83,7 @@ function Buttons({ wished }: { readonly wished: Design }) {
     <div class="draft-field">
       <NumberField
         label={say('draft.buttons')}
-        error={wrong && saysDraftFault(wrong)}
+        error={wrong && saysFault(wrong)}
         value={Number.isFinite(buttons) ? buttons : undefined}
         min={0}
         max={60}

@@ -5,8 +5,8 @@ import { goTo } from '../../app/navigate.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
-import { saysFault } from '../../words/fault.ts';
-import { loadWords, say } from '../../words/say.ts';
+import { loadFaults, saysFault } from '../../words/fault.ts';
+import { say } from '../../words/say.ts';
 import { saysName } from './says-name.ts';
 import { SmallSchematic } from './schematic.tsx';
 import { faults, openCautions } from './troubles.ts';
@@ -26,7 +26,7 @@ export function DraftFoot() {
       goTo(hrefTo('garment', { garment: done.value }));
       return;
     }
-    await loadWords('storeFaults');
+    await loadFaults();
     setWrong(done.faults[0] && saysFault(done.faults[0]));
   };
   const says =

@@ -1,7 +1,7 @@
 import { design, drafted, setOwn } from '../../app/design/designer.ts';
 import { type Ease, garmentKinds } from '../../knit/garment/design.ts';
 import { NumberField } from '../../ui/field/number-field.tsx';
-import { saysDraftFault } from '../../words/draft-fault.ts';
+import { saysFault } from '../../words/fault.ts';
 import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { DesignLength } from './at-field.tsx';
@@ -60,7 +60,7 @@ function CapEase({ percent }: { readonly percent: number }) {
   return (
     <NumberField
       label={say('draft.capEase')}
-      error={wrong && saysDraftFault(wrong)}
+      error={wrong && saysFault(wrong)}
       value={Number.isFinite(percent) ? percent : undefined}
       decimals
       signed

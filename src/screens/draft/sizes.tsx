@@ -6,7 +6,7 @@ import type { Design } from '../../knit/garment/design.ts';
 import { type GradedSize, grade } from '../../knit/garment/grade.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
-import { saysDraftFault } from '../../words/draft-fault.ts';
+import { saysFault } from '../../words/fault.ts';
 import { saysYarnLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { Group } from './group.tsx';
@@ -85,7 +85,7 @@ function GradeTable({ sizes }: { readonly sizes: readonly GradedSize[] }) {
       {sizes.flatMap(({ size, faults }) =>
         faults.slice(0, 1).map((found) => (
           <p key={size}>
-            <strong>{size}</strong>: {say('draft.notInSize')} {saysDraftFault(found)}
+            <strong>{size}</strong>: {say('draft.notInSize')} {saysFault(found)}
           </p>
         )),
       )}

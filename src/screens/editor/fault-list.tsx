@@ -3,7 +3,7 @@ import type { FormFault } from '../../knit/piece/form/check.ts';
 import type { PieceForm } from '../../knit/piece/form/form.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
-import { saysRecipeFault } from '../../words/recipe-fault.ts';
+import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { openSection } from './changes.ts';
 import { saysHowMany, showBlanks } from './says-here.ts';
@@ -33,7 +33,7 @@ export function FaultButton({ piece, form, faults }: FaultButtonProps) {
             // faults have no id and no state
             <li key={i} class="edit-stack">
               <p>
-                {whereOf(form, found)} {saysRecipeFault(found.fault)}
+                {whereOf(form, found)} {saysFault(found.fault)}
               </p>
               <Button icon="onward" onPress={show(found)}>
                 {say('editor.showFault')}

@@ -5,7 +5,7 @@ import { goInstead } from '../../app/navigate.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
-import { saysRecipeFault } from '../../words/recipe-fault.ts';
+import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { savedWithout } from './draft-notice.tsx';
 import { FaultButton } from './fault-list.tsx';
@@ -36,7 +36,7 @@ export function SaveFoot({
     const saved = await saveGarment();
     setBusy(false);
     if (!saved.ok) {
-      const reason = saved.faults[0] ? saysRecipeFault(saved.faults[0]) : '';
+      const reason = saved.faults[0] ? saysFault(saved.faults[0]) : '';
       setTrouble(say('editor.saveFailed', { reason }));
       return;
     }

@@ -1,13 +1,13 @@
 import { signal } from '@preact/signals';
-import type { Fault } from '../../knit/fault.ts';
+import type { Fault, FaultCode } from '../../knit/fault.ts';
 import type { FormFault } from '../../knit/piece/form/check.ts';
-import { saysRecipeFault } from '../../words/recipe-fault.ts';
+import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 
 /** Blank fields are spoken of only once she asks what is missing: an empty form is no reproach. */
 export const showBlanks = signal(false);
 
-const blanks = ['blank', 'no name', 'nothing picked up'];
+const blanks: readonly FaultCode[] = ['blank', 'no name', 'nothing picked up'];
 
 /** Something that is only still to be filled in. */
 export const isBlank = (fault: Fault): boolean => blanks.includes(fault.code);
@@ -32,11 +32,11 @@ export function saysAt(faults: readonly FormFault[], part?: number, section?: nu
   const here = faults.filter((found) => found.part === part && found.section === section);
   return (field) => {
     const found = here.find((one) => one.field === field && !isQuiet(one.fault));
-    return found && saysRecipeFault(found.fault);
+    return found && saysFault(found.fault);
   };
 }
 
 export function saysGarmentFault(faults: readonly Fault[], field: string): string | undefined {
   const found = faults.find((one) => one.at.field === field && !isQuiet(one));
-  return found && saysRecipeFault(found);
+  return found && saysFault(found);
 }

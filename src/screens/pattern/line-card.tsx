@@ -1,6 +1,5 @@
 import { useState } from 'preact/hooks';
 import { answerCount, changeLines, settle } from '../../app/pattern/reader.ts';
-import type { Fault } from '../../knit/fault.ts';
 import type { ReadLine, ReadRow } from '../../knit/pattern/read-pattern.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
@@ -8,7 +7,6 @@ import { TextField } from '../../ui/field/text-field.tsx';
 import { Icon } from '../../ui/icon/icon.tsx';
 import { saysSide } from '../../words/craft.ts';
 import { saysFault } from '../../words/fault.ts';
-import { saysLength } from '../../words/measures.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
@@ -46,7 +44,7 @@ export function LineCard({ line }: { readonly line: ReadLine }) {
       {line.faults.map((fault) => (
         <p class="pattern-fault" key={`${fault.code} ${fault.at.line} ${fault.at.column}`}>
           <Icon name="warning" size="s" />
-          <span>{saysFault(inHerUnit(fault))}</span>
+          <span>{saysFault(fault)}</span>
         </p>
       ))}
       {line.kind === 'own words' && line.rows.length > 0 && <p>{say('pattern.ownWords')}</p>}
@@ -67,13 +65,6 @@ function Counts({ line: { kind, rows, before, after } }: { readonly line: ReadLi
       <span class="spoken">{say('pattern.countsLong', { before, after })}</span>
     </p>
   );
-}
-
-/** Lengths in a fault's figures are millimetres; she reads them as she measures. */
-function inHerUnit(fault: Fault): Fault {
-  const { over, wanted } = fault.figures;
-  if (fault.code !== 'longer already') return fault;
-  return { ...fault, figures: { over: saysLength(Number(over)), wanted: saysLength(Number(wanted)) } };
 }
 
 /** Rows that stand open; a line that makes more opens on demand. */

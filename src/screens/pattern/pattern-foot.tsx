@@ -6,8 +6,8 @@ import { hrefTo } from '../../app/routes.ts';
 import type { ReadPattern } from '../../knit/pattern/read-pattern.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
-import { saysFault } from '../../words/fault.ts';
-import { loadWords, say } from '../../words/say.ts';
+import { loadFaults, saysFault } from '../../words/fault.ts';
+import { say } from '../../words/say.ts';
 
 /** How many pieces there are, what is left to look at, and the way to make the garment. */
 export function PatternFoot() {
@@ -24,7 +24,7 @@ export function PatternFoot() {
       goTo(hrefTo('garment', { garment: done.value }));
       return;
     }
-    await loadWords('storeFaults');
+    await loadFaults();
     setWrong(done.faults[0] && saysFault(done.faults[0]));
   };
   return (

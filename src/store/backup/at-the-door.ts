@@ -1,7 +1,6 @@
-import type { Fault } from '../../knit/fault.ts';
+import { type Fault, fault } from '../../knit/fault.ts';
 import { checkRecipe } from '../../knit/piece/check-recipe.ts';
 import type { Backup } from './document.ts';
-import { backupFault } from './faults.ts';
 
 /** Entries and plans are numbered on from what came in: far more of them fit behind this than anyone can make. */
 const HIGHEST_NUMBER = 1_000_000_000;
@@ -24,4 +23,5 @@ export function beyondUse({ garments, plans, entries }: Backup): Fault | undefin
   return entry >= 0 ? odd(`entries.${entry}.seq`, 'number') : undefined;
 }
 
-const odd = (path: string, what: string): Fault => backupFault('backup-damaged', { path, what });
+const odd = (path: string, what: string): Fault =>
+  fault('backup-damaged', { pathText: path, whatText: what });

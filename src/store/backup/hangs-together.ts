@@ -1,8 +1,7 @@
-import type { Fault } from '../../knit/fault.ts';
+import { type Fault, fault } from '../../knit/fault.ts';
 import { parseMakeKey } from '../../progress/log.ts';
 import { planId } from '../records.ts';
 import type { Backup } from './document.ts';
-import { backupFault } from './faults.ts';
 
 /** Whether everything that a part of the backup speaks of is in it; the first thing that is not. */
 export function hangsTogether(backup: Backup): Fault | undefined {
@@ -80,4 +79,5 @@ function firstTwice(items: readonly { readonly id: string }[]): number | undefin
   return undefined;
 }
 
-const loose = (path: string, what: string): Fault => backupFault('backup-damaged', { path, what });
+const loose = (path: string, what: string): Fault =>
+  fault('backup-damaged', { pathText: path, whatText: what });

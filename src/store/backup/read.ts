@@ -1,9 +1,8 @@
 import * as v from 'valibot';
-import { type Fault, ok, type Result, refuse } from '../../knit/fault.ts';
+import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts';
 import { jsonTrouble } from '../shapes/json-guard.ts';
 import { beyondUse } from './at-the-door.ts';
 import { BACKUP_FORMAT, BACKUP_LIMITS, BACKUP_VERSION, type Backup, backupDocument } from './document.ts';
-import { backupFault } from './faults.ts';
 import { hangsTogether } from './hangs-together.ts';
 import { provePlans } from './prove-plans.ts';
 
@@ -13,21 +12,21 @@ const upgrades: readonly ((document: Record<string, unknown>) => Record<string, 
 /**
  * The one door for a backup file. Reads it whole and hands on only what is valid in every part; nothing is stored.
  * @param from a file that this box has just made holds what is in it, whatever that is
- * @returns the backup, brought to the newest version, or a fault (see `backupFaults`)
+ * @returns the backup, brought to the newest version, or a fault (see `StoreFaults`)
  */
 export function readBackup(text: string, from: 'elsewhere' | 'this box' = 'elsewhere'): Result<Backup> {
   if (text.length > BACKUP_LIMITS.size) {
     return refuse(
-      backupFault('backup-too-large', {
-        size: inMillions(text.length),
-        most: inMillions(BACKUP_LIMITS.size),
+      fault('backup-too-large', {
+        sizeMillions: inMillions(text.length),
+        mostMillions: inMillions(BACKUP_LIMITS.size),
       }),
     );
   }
   const noBackup = oddBeginning(text.slice(0, BEGINNING));
   if (noBackup !== undefined) return refuse(noBackup);
   const json = parse(text);
-  if (json === undefined) return refuse(backupFault('backup-not-json'));
+  if (json === undefined) return refuse(fault('backup-not-json'));
   const known = ofOurs(json);
   if (known !== undefined) return refuse(known);
   const trouble = jsonTrouble(json, BACKUP_LIMITS);
@@ -46,7 +45,7 @@ export const BEGINNING = 1000;
 export function oddBeginning(beginning: string): Fault | undefined {
   const [first] = unmarked(beginning).trimStart();
   if (first === undefined || first === '{') return undefined;
-  return backupFault(first === '[' ? 'backup-not-ours' : 'backup-not-json');
+  return fault(first === '[' ? 'backup-not-ours' : 'backup-not-json');
 }
 
 /** some systems put a mark before the text of a file */
@@ -69,12 +68,12 @@ function parse(text: string): unknown {
 }
 
 function ofOurs(json: unknown): Fault | undefined {
-  if (typeof json !== 'object' || json === null || Array.isArray(json)) return backupFault('backup-not-ours');
+  if (typeof json !== 'object' || json === null || Array.isArray(json)) return fault('backup-not-ours');
   const { format, version } = json as Record<string, unknown>;
-  if (format !== BACKUP_FORMAT) return backupFault('backup-not-ours');
+  if (format !== BACKUP_FORMAT) return fault('backup-not-ours');
   if (typeof version !== 'number' || !Number.isSafeInteger(version) || version < 1)
     return damaged('version', 'number');
-  return version > BACKUP_VERSION ? backupFault('backup-newer', { version }) : undefined;
+  return version > BACKUP_VERSION ? fault('backup-newer', { version }) : undefined;
 }
 
 function upgraded(document: Record<string, unknown>): Record<string, unknown> {
@@ -85,4 +84,4 @@ function upgraded(document: Record<string, unknown>): Record<string, unknown> {
 }
 
 const damaged = (path: string, what: string): Fault =>
-  backupFault('backup-damaged', { path: path.slice(0, 120), what: what.slice(0, 120) });
+  fault('backup-damaged', { pathText: path.slice(0, 120), whatText: what.slice(0, 120) });

@@ -99,31 +99,11 @@ function fromBase64Url(text: string): Uint8Array | undefined {
 }
 
 const tooLong = (length: number): Fault =>
-  fault('link too long', 'This link has {length} characters; a garment’s link has at most {most}.', {
-    length,
-    most: LONGEST_LINK,
-  });
+  fault('link too long', { characters: length, mostCharacters: LONGEST_LINK });
 
-const laterVersion = (version: string): Fault =>
-  fault(
-    'link version',
-    'This link was made by a later Ridgeline (version {version}); update the app and open it again.',
-    {
-      version,
-    },
-  );
+const laterVersion = (version: string): Fault => fault('link version', { version });
 
-const damaged = (): Fault =>
-  fault(
-    'link damaged',
-    'This link is damaged or cut off. Copy the whole link, or ask for it again as a file.',
-  );
+const damaged = (): Fault => fault('link damaged');
 
 const notGarment = (issue: v.BaseIssue<unknown>): Fault =>
-  fault(
-    'link not a garment',
-    'This link does not hold a garment: {where} is not as it should be. Nothing was changed.',
-    {
-      where: v.getDotPath(issue) ?? 'its content',
-    },
-  );
+  fault('link not a garment', { whereText: v.getDotPath(issue) ?? 'its content' });

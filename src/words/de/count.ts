@@ -272,23 +272,4 @@ export const words: Translation<typeof english> = {
   togetherBoth: 'Reihe bei beiden fertig',
   togetherHalf: 'Eines ist eine Reihe voraus; jetzt kommt das andere.',
   togetherUndo: 'Zurücknehmen bei {what}',
-
-  'fault nothing left': 'Alle Reihen dieses Teils sind gestrickt; es bleibt nichts neu zu planen.',
-  'fault shaping does not fit':
-    '{times} Formreihen kommen noch, und {rows} Reihen haben Platz für {most}. Gib mehr Reihen, oder ribble auf.',
-  'fault too few rows': 'Das wären zu wenige Reihen: {row} sind schon vergeben, {rows} blieben. Gib mehr.',
-  'fault cannot be taken up':
-    '{off} Maschen lassen sich in den restlichen Reihen nicht ausgleichen. Ribble einige Reihen auf, oder gib dem Teil mehr.',
-  'fault measure again':
-    '{measured} mm kann kaum sein: {planned} mm waren für diese Reihen geplant. Bitte miss noch einmal.',
-  'fault no neck ahead':
-    'Der Halsausschnitt lässt sich nur verschieben, solange der Teil darunter gestrickt wird, und um eine gerade Zahl von Reihen.',
-  'fault no lifeline': 'Unter Reihe {from} liegt kein Sicherungsfaden.',
-  'fault no firm ground': 'Unter Reihe {from} wurde nirgends gezählt, dass es stimmt.',
-  'fault nothing to rip': 'Reihe {row} liegt nicht unter Reihe {from}; da ist nichts aufzuziehen.',
-  'fault row outside': 'Dieser Teil hat die Reihen 1 bis {rows}; Reihe {row} ist keine davon.',
-  'fault all done': 'Beide sind zu Ende gestrickt.',
-  'fault not level': 'Sie liegen {rows} Reihen auseinander. Stricke das hintere allein, bis sie gleich sind.',
-  'fault sides differ':
-    'Eines kommt zu einer Hinreihe, das andere zu einer Rückreihe; hier können sie keine Nadel teilen.',
 };

@@ -6,6 +6,7 @@ export const words: Translation<typeof english> = {
   sts: { one: '{count} M', other: '{count} M' },
   rows: { one: '{count} Reihe', other: '{count} Reihen' },
   rowNumber: 'Reihe {row}',
+  onRow: 'Reihe {row}: {what}',
   lineNumber: 'Zeile {line}',
   ridges: { one: '{count} Rippe', other: '{count} Rippen' },
   RS: 'HR',

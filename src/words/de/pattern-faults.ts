@@ -1,55 +1,56 @@
 import type { words as english } from '../en/pattern-faults.ts';
 import type { Translation } from '../message.ts';
 
-export const words: Translation<typeof english> = {
+export const words = {
   'not understood':
-    'In Spalte {column} dieser Zeile wird {expected} erwartet. Ändere den Text dort, oder lass die Zeile weg.',
+    'In Spalte {column} dieser Zeile wird {expectedText} erwartet. Ändere den Text dort, oder lass die Zeile weg.',
   'nested too deep': 'Hier stehen {depth} Klammern ineinander. Schreib die inneren aus.',
   'not enough stitches':
-    'Hier werden {need} Maschen gebraucht, {have} sind auf der Nadel. Prüfe die Zahl vor dieser Reihe.',
+    'Hier werden {needStitches} Maschen gebraucht, {haveStitches} sind auf der Nadel. Prüfe die Zahl vor dieser Reihe.',
   'bound off too many':
-    'Hier werden {wanted} Maschen abgekettet, {have} sind auf der Nadel. Prüfe die Zahl vor dieser Reihe.',
-  'too many stitches': '{count} Maschen sind mehr, als eine Nadel fasst. Prüfe die Zahlen in dieser Zeile.',
-  'too long': 'Ein Abschnitt hat höchstens {most} Reihen. Prüfe die Zahlen in dieser Zeile.',
+    'Hier werden {wantedStitches} Maschen abgekettet, {haveStitches} sind auf der Nadel. Prüfe die Zahl vor dieser Reihe.',
+  'too many stitches':
+    '{stitches} Maschen sind mehr, als eine Nadel fasst. Prüfe die Zahlen in dieser Zeile.',
+  'too long': 'Ein Abschnitt hat höchstens {mostRows} Reihen. Prüfe die Zahlen in dieser Zeile.',
   'too many pieces read':
-    'Ein Strickstück hat höchstens {most} Teile. Ab hier wird nichts mehr gelesen: Kopiere den Rest als eigenes Strickstück.',
+    'Ein Strickstück hat höchstens {mostPieces} Teile. Ab hier wird nichts mehr gelesen: Kopiere den Rest als eigenes Strickstück.',
   'too many parts begun':
-    '{piece} wird hier mehr als {most} Mal begonnen. Ab hier wird nichts mehr gelesen: Gib dem nächsten Teil eine eigene Überschrift.',
+    '{pieceName} wird hier mehr als {mostTimes} Mal begonnen. Ab hier wird nichts mehr gelesen: Gib dem nächsten Teil eine eigene Überschrift.',
   'count contradicts':
-    'Der Text nennt {stated} Maschen; nach seinen Anweisungen bleiben {found}. Eines von beiden stimmt nicht.',
+    'Der Text nennt {statedStitches} Maschen; nach seinen Anweisungen bleiben {foundStitches}. Eines von beiden stimmt nicht.',
   'side differs':
-    'Der Text nennt dies eine {said}; vom Anfang gezählt ist es eine {found}. Prüfe, wie viele Reihen davor liegen.',
+    'Der Text nennt dies eine {saidSide}; vom Anfang gezählt ist es eine {foundSide}. Prüfe, wie viele Reihen davor liegen.',
   'count not known':
-    'Um {change} gleichmäßig zu verteilen, muss die Maschenzahl bekannt sein. Nenne sie vor dieser Reihe.',
+    'Um {changeStitches} gleichmäßig zu verteilen, muss die Maschenzahl bekannt sein. Nenne sie vor dieser Reihe.',
   'no marker': 'In dieser Reihe liegt kein bekannter Markierer mehr voraus. Sag erst, wo er sitzt.',
   'centre not in the middle':
-    '{count} Maschen können nicht {centre} in der Mitte haben. Beide müssen gerade oder beide ungerade sein.',
+    '{stitches} Maschen können nicht {centreStitches} in der Mitte haben. Beide müssen gerade oder beide ungerade sein.',
   'nothing on the needle':
     'Hier sind keine Maschen auf der Nadel. Erst anschlagen, auffassen oder wieder aufnehmen.',
   'nothing rests': 'Hier ruhen keine bekannten Maschen. Sag erst, welche stillgelegt werden.',
   'nothing to match': 'Es gibt keine erste Seite, der diese gleichen könnte. Schreib die erste aus.',
   'no rows to repeat':
     'Hier sind keine Reihen bekannt, die wiederholt werden könnten. Schreib sie vor diese Zeile.',
-  'row not known': 'Reihe {row} ist hier nicht bekannt. Schreib sie vor diese Zeile.',
-  'piece not known': '{piece} ist hier nicht bekannt. Stell dieses Teil voran.',
+  'row not known': 'Reihe {rowName} ist hier nicht bekannt. Schreib sie vor diese Zeile.',
+  'piece not known': '{pieceName} ist hier nicht bekannt. Stell dieses Teil voran.',
   'place not known':
     'Wo das ist, ist hier nicht bekannt. Nenne stattdessen die Länge oder die Zahl der Reihen.',
   'longer already':
-    'Mit den Reihen davor ist das Teil schon {over} länger als die {wanted}, die hier verlangt sind. Prüfe Maschenprobe und Reihen.',
+    'Mit den Reihen davor ist das Teil schon {overMm} länger als die {wantedMm}, die hier verlangt sind. Prüfe Maschenprobe und Reihen.',
   'not a multiple':
-    '{count} Maschen sind nicht durch {of} teilbar plus {plus}; {name} braucht das. Prüfe die Zahl davor.',
+    '{stitches} Maschen sind nicht durch {ofStitches} teilbar plus {plusStitches}; {name} braucht das. Prüfe die Zahl davor.',
   'pattern row does not come out':
-    'Reihe {row} braucht {takes} Maschen für einen Rapport und geht mit {count} Maschen nicht auf (teilbar durch {of} plus {plus}).',
+    'Reihe {row} braucht {takesStitches} Maschen für einen Rapport und geht mit {stitches} Maschen nicht auf (teilbar durch {ofStitches} plus {plusStitches}).',
   'pattern does not return':
-    'Nach seinen {rows} Reihen hat das Muster {after} Maschen, begonnen hat es mit {start}.',
+    'Nach seinen {rows} Reihen hat das Muster {afterStitches} Maschen, begonnen hat es mit {startStitches}.',
   'sizes differ':
-    'Die Größen stimmen hier nicht überein. Nenne für jede Größe eine Zahl, oder nimm eine Größe allein.',
-  'rows already worked': 'Diese Strecke hat schon {worked} Reihen; {rows} kann sie nicht haben.',
+    'Hier stehen nicht so viele Zahlen, wie die Anleitung Größen hat ({sizes}). Nenne für jede Größe eine Zahl, oder nimm eine Größe allein.',
+  'sizes worked differently':
+    'Ab Zeile {line} („{text}“) werden die Größen nicht gleich gestrickt. Schreib sie einzeln auf.',
+  'rows already worked': 'Diese Strecke hat schon {workedRows} Reihen; {rows} kann sie nicht haben.',
   'side of the last row':
     'Mit {rows} Reihen begänne die nächste auf der anderen Seite. Eine Reihe mehr oder weniger.',
   'text reads otherwise':
     'Der Text wird nicht mehr so gelesen wie beim Stricken dieser Reihen. Die Reihen bleiben, wie sie sind.',
-  'text missing': 'Der Text, aus dem dieses Strickstück gelesen wurde, ist nicht hier.',
-  'not stored': 'Der neue Plan konnte nicht aufgehoben werden. Versuche es noch einmal.',
   'no sizes': 'Wähle eine Größe.',
-};
+} as const satisfies Translation<typeof english>;

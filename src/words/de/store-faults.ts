@@ -1,7 +1,7 @@
 import type { words as english } from '../en/store-faults.ts';
 import type { Translation } from '../message.ts';
 
-export const words: Translation<typeof english> = {
+export const words = {
   'storage-full':
     'Das Telefon ist voll, darum konnte dies nicht notiert werden. Schaff etwas Platz und versuch es noch einmal.',
   'storage-refused':
@@ -15,37 +15,39 @@ export const words: Translation<typeof english> = {
     'Was unter dieser Adresse gespeichert ist, ist nicht so, wie Ridgeline es angelegt hat. Nichts wurde angerührt.',
   'migration-failed':
     'Deine Strickstücke konnten nicht auf den neuen Stand gebracht werden und sind, wie sie waren. Lade die Seite neu.',
-  'not-storable': 'Dies kann nicht notiert werden ({detail}). Nichts wurde geändert.',
+  'not-storable': 'Dies kann nicht notiert werden ({detailText}). Nichts wurde geändert.',
   'no-such-garment': 'Dieses Strickstück ist nicht auf diesem Telefon.',
   'no-such-make': 'Dieses Teil ist nicht auf diesem Telefon.',
   'no-such-plan': 'Die Reihen dieses Teils sind nicht auf diesem Telefon.',
   'no-such-entry': 'Dieser Eintrag ist nicht im Protokoll.',
-  'bad-id': 'Diese Adresse ist keine von Ridgeline.',
   'plan-missing': 'Abschnitt {part} eines Teils hat noch keine Reihen.',
   'at-the-end': 'Alle {rows} Reihen dieses Teils sind gestrickt.',
   'place-moved':
-    'Jetzt kommt Reihe {next}, nicht Reihe {row}: Die Stelle wurde inzwischen bewegt. Es wurde nichts geschrieben; tippe noch einmal für die Reihe, die du siehst.',
+    'Jetzt kommt Reihe {nextRow}, nicht Reihe {row}: Die Stelle wurde inzwischen bewegt. Es wurde nichts geschrieben; tippe noch einmal für die Reihe, die du siehst.',
   'row-outside': 'Eine Reihe {row} gibt es in diesem Teil nicht; es hat {rows}.',
   'nothing-to-undo': 'Es gibt nichts zurückzunehmen.',
+  'nothing to save': 'Es gibt noch nichts zu speichern.',
   'app-incomplete':
     'Ein Teil von Ridgeline konnte nicht geholt werden. Nichts wurde geändert. Lade die Seite neu, wenn möglich mit Netz.',
   'backup-too-large':
-    'Diese Datei ist zu groß für eine Sicherung: Sie hat {size} Millionen Zeichen, höchstens {most} können gelesen werden.',
+    'Diese Datei ist zu groß für eine Sicherung: Sie hat {sizeMillions} Millionen Zeichen, höchstens {mostMillions} können gelesen werden.',
   'backup-not-json':
     'Diese Datei ist beschädigt oder keine Sicherung. Wähle die Datei, die Ridgeline gespeichert hat, oder eine ältere.',
   'backup-not-ours': 'Diese Datei hat nicht Ridgeline gespeichert. Wähle eine andere.',
   'backup-newer':
     'Diese Sicherung hat ein neueres Ridgeline gespeichert (Version {version}). Lade die Seite mit Netz neu und öffne die Datei dann noch einmal.',
   'backup-damaged':
-    'Diese Sicherung ist bei {path} beschädigt: {what}. Nichts wurde geändert. Nimm eine ältere.',
+    'Diese Sicherung ist bei {pathText} beschädigt: {whatText}. Nichts wurde geändert. Nimm eine ältere.',
   'backup-not-knittable':
-    'In dieser Sicherung lassen sich die Reihen von {plan} ab Reihe {row} nicht stricken. Nichts wurde geändert.',
+    'In dieser Sicherung lassen sich die Reihen von {planText} ab Reihe {row} nicht stricken. Nichts wurde geändert.',
   'link damaged':
     'Dieser Link ist beschädigt oder abgeschnitten. Kopiere ihn ganz, oder bitte um das Strickstück als Datei.',
   'link not a garment':
-    'Dieser Link enthält kein Strickstück: {where} ist nicht, wie es sein soll. Nichts wurde geändert.',
+    'Dieser Link enthält kein Strickstück: {whereText} ist nicht, wie es sein soll. Nichts wurde geändert.',
   'link too long':
-    'Dieser Link hat {length} Zeichen; der eines Strickstücks hat höchstens {most}. Bitte um das Strickstück als Datei.',
+    'Dieser Link hat {characters} Zeichen; der eines Strickstücks hat höchstens {mostCharacters}. Bitte um das Strickstück als Datei.',
   'link version':
     'Diesen Link hat ein neueres Ridgeline gemacht (Version {version}). Lade die Seite mit Netz neu und öffne den Link dann noch einmal.',
-};
+  'text missing': 'Der Text, aus dem dieses Strickstück gelesen wurde, ist nicht hier.',
+  'not stored': 'Der neue Plan konnte nicht aufgehoben werden. Versuche es noch einmal.',
+} as const satisfies Translation<typeof english>;

@@ -276,24 +276,4 @@ export const words = {
   togetherBoth: 'Row done on both',
   togetherHalf: 'One is a row ahead; the other comes now.',
   togetherUndo: 'Undo on {what}',
-
-  'fault nothing left': 'All rows of this part are knitted; there is nothing left to plan anew.',
-  'fault shaping does not fit':
-    '{times} shaping rows are still to come and {rows} rows have room for {most}. Give it more rows, or rip back.',
-  'fault too few rows':
-    'That would be too few rows: {row} are taken already and {rows} would be left. Give it more.',
-  'fault cannot be taken up':
-    '{off} stitches cannot be taken up in the rows that are left. Rip back some rows, or give the part more.',
-  'fault measure again':
-    '{measured} mm can hardly be: {planned} mm were planned for these rows. Please measure again.',
-  'fault no neck ahead':
-    'The neck can be moved only while the part below it is being knitted, and by an even number of rows.',
-  'fault no lifeline': 'There is no lifeline below row {from}.',
-  'fault no firm ground': 'There is no row below row {from} at which the count was checked and right.',
-  'fault nothing to rip': 'Row {row} is not below row {from}; there is nothing to pull.',
-  'fault row outside': 'This part has rows 1 to {rows}; row {row} is not one of them.',
-  'fault all done': 'Both are knitted to the end.',
-  'fault not level': 'They are {rows} rows apart. Knit the one behind on its own until they are level.',
-  'fault sides differ':
-    'One comes to a right-side row and the other to a wrong-side row; they cannot share a needle here.',
 } as const;

@@ -4,6 +4,7 @@ export const words = {
   sts: { one: '{count} st', other: '{count} sts' },
   rows: { one: '{count} row', other: '{count} rows' },
   rowNumber: 'row {row}',
+  onRow: 'Row {row}: {what}',
   lineNumber: 'line {line}',
   ridges: { one: '{count} ridge', other: '{count} ridges' },
   RS: 'RS',

@@ -2,62 +2,57 @@
 export const words = {
   'no name': 'Give it a name.',
   blank: 'Fill in a number here.',
-  'not a whole number': '“{typed}” is not a whole number.',
-  'not a measure': '“{typed}” is not a number above 0.',
-  'number too small': '{found} is too few; it takes at least {least}.',
+  'not a whole number': '“{typedText}” is not a whole number.',
+  'not a measure': '“{typedText}” is not a number above 0.',
+  'number too small': '{foundNumber} is too few; it takes at least {leastNumber}.',
   'part name twice': 'Another part is called “{name}” too. Give this one another name.',
   'same name': 'Another part is called “{name}” too. Give this one another name.',
   'no such part': 'Its stitches come from a part that does not stand before it. Choose an earlier part.',
   'bound off': '“{name}” is [bound off], so no stitches rest there. Let “{name}” end in a split.',
   'bad makes': 'A piece is made 1 to 20 times, not {makes} times.',
   'too much to plan':
-    'All the rows together have more than {most} stitches, more than can be planned at once. Take fewer rows, fewer stitches, or fewer pieces.',
-  'too many parts': 'A piece has at most {most} parts, not {parts}. Make two pieces of it.',
-  'too many sections': 'A part has at most {most} sections, not {sections}. Join some of them.',
+    'All the rows together have more than {mostStitches} stitches, more than can be planned at once. Take fewer rows, fewer stitches, or fewer pieces.',
+  'too many parts': 'A piece has at most {mostParts} parts, not {parts}. Make two pieces of it.',
+  'too many sections': 'A part has at most {mostSections} sections, not {sections}. Join some of them.',
   'part too long':
-    'A part has at most {most} rows, the row in which it is [bound off] among them, not {rows}. Make two parts of it.',
+    'A part has at most {mostRows} rows, the row in which it is [bound off] among them, not {rows}. Make two parts of it.',
   'no parts': 'The piece has no part yet. Add one with a cast-on.',
   'nothing picked up': 'Say along which edge the stitches are picked up, and how many.',
-  'bad stitches': 'This takes 1 to {most} stitches, not {stitches}.',
-  'bad rows': 'A section has at most {most} rows, not {rows}.',
-  'bad needle': 'A needle is up to 50 mm thick, not {needle} mm.',
+  'bad stitches': 'This takes 1 to {mostStitches} stitches, not {stitches}.',
+  'bad rows': 'A section has at most {mostRows} rows, not {rows}.',
+  'bad needle': 'A needle is up to 50 mm thick.',
   'bad count': 'This needs whole numbers.',
   'fabric multiple':
-    'For {fabric}, {count} stitches do not come out even: take {below} or {above}, or another fabric.',
-  'split too wide': '“{name}” leaves only {have} stitches; its parts take more. Take fewer here.',
+    'For {fabric}, {stitches} stitches do not come out even: take {belowStitches} or {aboveStitches}, or another fabric.',
+  'split too wide': '“{name}” leaves only {haveStitches} stitches; its parts take more. Take fewer here.',
   'split does not share':
-    '“{name}” leaves {left} stitches and the parts after it take {sum}. Together they must take all of them.',
-  'not enough stitches':
-    'On row {row} this needs {need} stitches and only {have} are there. Shape less often, or begin with more stitches.',
-  'mixed shaping':
-    'On row {row} two shapings meet that each need a row of their own. Move one of them by two rows.',
-  'no centre stitch':
-    'On row {row} there is no middle stitch with one on either side. Check the stitches to its right.',
+    '“{name}” leaves {leftStitches} stitches and the parts after it take {sumStitches}. Together they must take all of them.',
+  'shaping needs more stitches':
+    'The shaping needs {needStitches} stitches and only {haveStitches} are there. Shape less often, or begin with more stitches.',
+  'mixed shaping': 'Two shapings meet here that each need a row of their own. Move one of them by two rows.',
+  'no centre stitch': 'There is no middle stitch with one on either side. Check the stitches to its right.',
   'shaping outside the section':
     'This would shape row {row}, but the section has {rows} rows. Give it more rows, or shape fewer times.',
   'edge step too large':
-    'At an edge one or two stitches can go in one row, not {by}. [Bind off] or cast on a group instead.',
+    'At an edge one or two stitches can go in one row, not {byStitches}. [Bind off] or cast on a group instead.',
   'shaped twice': 'Row {row} is shaped twice in the same way at the same place. Keep one of the two.',
   'group on the wrong side':
-    'Row {row} is a {side} row and begins at the {starts} edge. Stitches at the {edge} edge come one row earlier or later.',
+    'Row {row} is a {side} row and begins {startsEdge}. Stitches {edge} come one row earlier or later.',
   'too many for one row':
-    'A row of {stitches} stitches has room for {most} of these, not {times}. Put the rest into a later row.',
-  'none left': 'After row {row} no stitch would be left. Shape fewer times, or begin with more stitches.',
-  'no gauge': '{piece} states no [gauge], so it cannot be turned into another. Give it one first.',
+    'A row of {stitches} stitches has room for {mostTimes} of these, not {times}. Put the rest into a later row.',
+  'no gauge': '{pieceName} states no [gauge], so it cannot be turned into another. Give it one first.',
   'bad gauge': 'Such a [gauge] cannot be. Count stitches and rows over a flat, washed swatch once more.',
   'rows in words':
     'Its rows are spelled out stitch by stitch and cannot be turned into another [gauge]. Use the [gauge] it was written for.',
-  'bad weight': '{piece} cannot weigh {grams} g. Weigh it once more.',
+  'bad weight': '{pieceName} cannot weigh {grams}. Weigh it once more.',
   'plan disproved':
-    'Row {row} says {expected} stitches, and working it gives {found}. This is a defect of Ridgeline; nothing was stored.',
-  'repeat does not come out': 'The repeat does not come out: {span} stitches cannot be shared by {by}.',
+    'The plan says {expectedStitches} stitches, and working it gives {foundStitches}. This is a defect of Ridgeline; nothing was stored.',
+  'repeat does not come out':
+    'The repeat does not come out: {spanStitches} stitches cannot be shared by {byStitches}.',
   'shaping does not fit':
-    'There is room for {most} shaping rows, and it takes {times}. Give it more rows, or shape fewer times.',
-  'stitches left over': 'The row leaves {left} of {count} stitches unworked.',
+    '{rows} rows have room for {mostTimes} shaping rows, and it takes {times}. Give it more rows, or shape fewer times.',
+  'stitches left over': 'The row leaves {leftStitches} of {onNeedleStitches} stitches unworked.',
   'endless repeat': 'The repeat uses up no stitch and would never end. Add a stitch to it.',
-  'nothing to save': 'There is nothing to save yet.',
   'turn on the wrong side':
-    'Row {row} is a {side} row and begins at the {starts} edge; it can turn only before the other one. Turn one row earlier or later.',
-  rightEdge: 'right',
-  leftEdge: 'left',
+    'Row {row} is a {side} row and begins {startsEdge}; it can turn only before the other one. Turn one row earlier or later.',
 } as const;

@@ -12,35 +12,38 @@ export const words = {
   'database-strange': 'What is stored at this address is not as Ridgeline made it. Nothing was touched.',
   'migration-failed':
     'Your garments could not be brought up to date and are as they were. Load the page again.',
-  'not-storable': 'This cannot be written down ({detail}). Nothing was changed.',
+  'not-storable': 'This cannot be written down ({detailText}). Nothing was changed.',
   'no-such-garment': 'This garment is not on this phone.',
   'no-such-make': 'This piece is not on this phone.',
   'no-such-plan': 'The rows of this piece are not on this phone.',
   'no-such-entry': 'This entry is not in the log.',
-  'bad-id': 'This address is not one of Ridgeline.',
   'plan-missing': 'Part {part} of a piece has no rows yet.',
   'at-the-end': 'All {rows} rows of this part are worked.',
   'place-moved':
-    'Row {next} comes now, not row {row}: the place was moved meanwhile. Nothing was written; tap again for the row that you see.',
+    'Row {nextRow} comes now, not row {row}: the place was moved meanwhile. Nothing was written; tap again for the row that you see.',
   'row-outside': 'There is no row {row} in this part; it has {rows}.',
   'nothing-to-undo': 'There is nothing to take back.',
+  'nothing to save': 'There is nothing to save yet.',
   'app-incomplete':
     'A part of Ridgeline could not be fetched. Nothing was changed. Load the page again, with a network if you have one.',
   'backup-too-large':
-    'This file is too large for a backup: it has {size} million characters, and at most {most} can be read.',
+    'This file is too large for a backup: it has {sizeMillions} million characters, and at most {mostMillions} can be read.',
   'backup-not-json':
     'This file is damaged, or it is no backup. Choose the file that Ridgeline saved, or take an older one.',
   'backup-not-ours': 'This file was not saved by Ridgeline. Choose another one.',
   'backup-newer':
     'This backup was saved by a newer Ridgeline (version {version}). Load the page again with a network, then open the file once more.',
-  'backup-damaged': 'This backup is damaged at {path}: {what}. Nothing was changed. Take an older one.',
+  'backup-damaged':
+    'This backup is damaged at {pathText}: {whatText}. Nothing was changed. Take an older one.',
   'backup-not-knittable':
-    'In this backup the rows of {plan} cannot be knitted from row {row} on. Nothing was changed.',
+    'In this backup the rows of {planText} cannot be knitted from row {row} on. Nothing was changed.',
   'link damaged': 'This link is damaged or cut off. Copy the whole of it, or ask for the garment as a file.',
   'link not a garment':
-    'This link does not hold a garment: {where} is not as it should be. Nothing was changed.',
+    'This link does not hold a garment: {whereText} is not as it should be. Nothing was changed.',
   'link too long':
-    'This link has {length} characters; a garment’s link has at most {most}. Ask for the garment as a file.',
+    'This link has {characters} characters; a garment’s link has at most {mostCharacters}. Ask for the garment as a file.',
   'link version':
     'This link was made by a newer Ridgeline (version {version}). Load the page again with a network, then open the link once more.',
+  'text missing': 'The text that this garment was read from is not here.',
+  'not stored': 'The new plan could not be stored. Try again.',
 } as const;

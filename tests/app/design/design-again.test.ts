@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { designFrom, form, openDesign, setOwn } from '../../../src/app/design/designer.ts';
 import { type DesignForm, newForm } from '../../../src/app/design/form.ts';
 import { makeGarment } from '../../../src/app/design/make-garment.ts';
+import { told } from '../../told.ts';
 import { type OpenApp, openApp } from '../open-app.ts';
 
 let app: OpenApp;
@@ -21,7 +22,7 @@ describe('to design another garment from the figures of one', () => {
   it('a made garment gives back what it was drafted from, and a different length can be drafted', async () => {
     expect(await designFrom(chosen, false)).toBe('taken');
     const first = await makeGarment('Unnamed', (name) => name);
-    if (!first.ok) throw new Error(first.faults[0]?.sentence);
+    if (!first.ok) throw new Error(told(first.faults));
     expect(await kept()).toBeNull();
     const read = await app.store.garment(first.value);
     expect(read.ok && read.value.design).toEqual(chosen);
@@ -29,7 +30,7 @@ describe('to design another garment from the figures of one', () => {
     expect(await designFrom(chosen, false)).toBe('taken');
     setOwn('lengthMm', 660);
     const second = await makeGarment('Unnamed', (name) => name);
-    if (!second.ok) throw new Error(second.faults[0]?.sentence);
+    if (!second.ok) throw new Error(told(second.faults));
     const rows = async (id: string) => {
       const one = await app.store.garment(id);
       const part = one.ok ? one.value.pieces[0]?.recipe.parts[0] : undefined;

@@ -12,6 +12,7 @@ import { bodyOfSize } from '../../../src/knit/garment/bodies.ts';
 import { draft } from '../../../src/knit/garment/draft.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
 import { words as german } from '../../../src/words/de/draft.ts';
+import { told } from '../../told.ts';
 
 const child = bodyOfSize('children', '8');
 if (!child) throw new Error('children have a size 8');
@@ -65,7 +66,7 @@ describe('a design in the making', () => {
       for (const armhole of ['drop', 'indented', 'set-in', 'raglan'] as const) {
         for (const neck of ['V', 'round', 'square', 'boat'] as const) {
           const made = draft(designOf({ ...newForm(), choices: { kind, armhole, neck, fit: 'standard' } }));
-          if (!made.ok) throw new Error(made.faults[0]?.sentence);
+          if (!made.ok) throw new Error(told(made.faults));
           for (const recipe of made.value.recipes) expect(plan(inWords(recipe, word)).ok).toBe(true);
         }
       }

@@ -19,6 +19,7 @@ import { forgetStore, giveStore } from '../../../src/app/store.ts';
 import type { PieceForm } from '../../../src/knit/piece/form/form.ts';
 import { makeKey } from '../../../src/progress/log.ts';
 import { openStore, type Store } from '../../../src/store/store.ts';
+import { told } from '../../told.ts';
 
 /** The page goes away and comes back: what is only in memory is gone. */
 async function reload(garment?: string): Promise<void> {
@@ -59,7 +60,7 @@ beforeEach(async () => {
     keep: undefined,
     spareFactory: async () => undefined,
   });
-  if (!opened.ok) throw new Error(opened.faults[0]?.sentence);
+  if (!opened.ok) throw new Error(told(opened.faults));
   store = opened.value;
   forgetStore();
   giveStore(store);

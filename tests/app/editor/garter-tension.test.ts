@@ -16,9 +16,10 @@ import type { PieceForm } from '../../../src/knit/piece/form/form.ts';
 import { freshPiece, freshSection } from '../../../src/knit/piece/form/fresh.ts';
 import { loopLengthMm } from '../../../src/knit/yarn/loop-length.ts';
 import { yarnFor } from '../../../src/knit/yarn/need.ts';
+import { told } from '../../told.ts';
 
 function value<T>(made: Result<T>): T {
-  if (!made.ok) throw new Error(made.faults.map(({ sentence }) => sentence).join('; '));
+  if (!made.ok) throw new Error(told(made.faults));
   return made.value;
 }
 

@@ -12,6 +12,7 @@ import { openSample } from '../../../src/app/intents/sample.ts';
 import { nextMake } from '../../../src/app/next-make.ts';
 import { planRecords } from '../../../src/app/plan-records.ts';
 import { basket, garmentShown, lastKnitted, readFault } from '../../../src/app/state.ts';
+import { fault, refuse } from '../../../src/knit/fault.ts';
 import { given } from '../../store/scenario.ts';
 import { openApp } from '../open-app.ts';
 
@@ -95,12 +96,10 @@ describe('the workbasket', () => {
   });
 
   it('is never shown as empty because it could not be read', async () => {
+    const noAnswer = fault('store-not-answering');
     await openApp((store) => ({
       ...store,
-      list: async () => ({
-        ok: false,
-        faults: [{ code: 'store-not-answering', at: {}, figures: {}, sentence: 'No answer.' }],
-      }),
+      list: async () => refuse(noAnswer),
     }));
     basket.value = undefined;
     await openBasket();

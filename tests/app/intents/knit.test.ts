@@ -4,6 +4,7 @@ import { finishRow, goToRow, lookAtRow, openMake, undoRow } from '../../../src/a
 import { tryAgain } from '../../../src/app/intents/taps.ts';
 import { toWork } from '../../../src/app/reading.ts';
 import { inHand, locked, looking, rowNow, saving, tapFault, waiting } from '../../../src/app/state.ts';
+import { fault, refuse } from '../../../src/knit/fault.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { openApp } from '../open-app.ts';
 
@@ -34,12 +35,10 @@ function held() {
 /** A store with no room for a row, until some is made. */
 function full() {
   let isFull = true;
+  const noRoom = fault('storage-full');
   const wrap = (store: Store): Store => ({
     ...store,
-    finishRow: async (key, row) =>
-      isFull
-        ? { ok: false, faults: [{ code: 'storage-full', at: {}, figures: {}, sentence: 'No room.' }] }
-        : store.finishRow(key, row),
+    finishRow: async (key, row) => (isFull ? refuse(noRoom) : store.finishRow(key, row)),
   });
   const makeRoom = () => {
     isFull = false;

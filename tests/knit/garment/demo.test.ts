@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { demoGarment, demoNames } from '../../../src/knit/garment/demo.ts';
 import { makingUp, plan, yarnFor } from '../../../src/knit/index.ts';
+import { told } from '../../told.ts';
 
 describe.each(demoNames)('the demo %s', (name) => {
   const made = demoGarment(name);
-  if (!made.ok) throw new Error(made.faults.map((f) => f.sentence).join(' '));
+  if (!made.ok) throw new Error(told(made.faults));
   const garment = made.value;
 
   it('can be knitted, piece by piece', () => {
@@ -16,7 +17,7 @@ describe.each(demoNames)('the demo %s', (name) => {
 
   it('has enough yarn on its list', () => {
     const need = yarnFor(garment);
-    if (!need.ok) throw new Error(need.faults[0]?.sentence);
+    if (!need.ok) throw new Error(told(need.faults));
     expect(need.value.short).toBe(0);
     expect(garment.yarns?.[0]?.balls).toBeLessThanOrEqual((need.value.balls ?? 0) + 3);
   });
@@ -30,7 +31,7 @@ describe.each(demoNames)('the demo %s', (name) => {
 
   it('can be made up: its shoulders and side seams match', () => {
     const steps = makingUp(garment);
-    if (!steps.ok) throw new Error(steps.faults[0]?.sentence);
+    if (!steps.ok) throw new Error(told(steps.faults));
     const shoulders = steps.value.find((s) => s.kind === 'shoulders');
     expect(shoulders?.kind === 'shoulders' ? shoulders.stitches.difference : 'none').toBe(0);
     const side = steps.value.find((s) => s.kind === 'side seams');

@@ -10,6 +10,10 @@ import { groupsOf, sameParity } from '../../../src/knit/garment/whole-numbers.ts
 import { match } from '../../../src/knit/piece/match.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
 import { workRow } from '../../../src/knit/row/work.ts';
+import { loadFaults, saysFault } from '../../../src/words/fault.ts';
+import { told } from '../../told.ts';
+
+await loadFaults();
 
 const woman = bodyOfSize('women', 'M');
 if (!woman) throw new Error('women have a medium');
@@ -24,7 +28,7 @@ function design(choices: Partial<Choices> = {}, changes: Partial<Design> = {}): 
 
 function drafted(wish: Design): Draft {
   const made = draft(wish);
-  if (!made.ok) throw new Error(made.faults.map((f) => f.sentence).join(' '));
+  if (!made.ok) throw new Error(told(made.faults));
   return made.value;
 }
 
@@ -144,7 +148,7 @@ describe('what cannot be is refused at its field', () => {
     ['no chest', { body: { ...base.body, chest: 0 } }, 'bad length', 'body.chest'],
     ['a measure that is no number', { body: { ...base.body, head: Number.NaN } }, 'bad length', 'body.head'],
     ['ease that leaves nothing', { ease: { ...base.ease, wrist: -500 } }, 'ease below nothing', 'ease.wrist'],
-    ['no gauge', { gauges: {} }, 'bad gauge', 'gauges.stocking'],
+    ['no gauge', { gauges: {} }, 'swatch incomplete', 'gauges.stocking'],
     ['a neck wider than the back', { neck: { ...base.neck, widthMm: 420 } }, 'neck too wide', 'neck.widthMm'],
     ['a neck into the hem', { neck: { ...base.neck, depthMm: 630 } }, 'neck too deep', 'neck.depthMm'],
     ['a garment shorter than its armhole', { lengthMm: 200 }, 'too short', 'lengthMm'],
@@ -212,7 +216,7 @@ describe('what is unusual is a warning that she can overrule', () => {
     const found = drafted(wish).warnings.find((w) => w.code === code);
     expect(found).toMatchObject({ overruled: false });
     expect(found?.at.field).toBeDefined();
-    expect(found?.sentence).not.toMatch(/[{}]|NaN/);
+    expect(found && saysFault(found)).not.toMatch(/[{}]|NaN/);
     const overruled = drafted({ ...wish, overruled: [code] }).warnings.find((w) => w.code === code);
     expect(overruled).toMatchObject({ overruled: true });
   });
@@ -226,7 +230,7 @@ describe('what is unusual is a warning that she can overrule', () => {
       hem: { ...base.hem, count: 'as body' },
     };
     expect(drafted(wish).warnings.find((w) => w.code === 'rib multiple')).toMatchObject({
-      figures: { count: 113, below: 112, above: 114 },
+      figures: { stitches: 113, belowStitches: 112, aboveStitches: 114 },
       at: { field: 'hem.count' },
     });
   });

@@ -7,7 +7,11 @@ import { plan } from '../../../src/knit/piece/plan.ts';
 import type { Plan, PlannedPart, PlannedRow } from '../../../src/knit/piece/planned.ts';
 import { workRow } from '../../../src/knit/row/work.ts';
 import { xAt } from '../../../src/knit/shape/curve.ts';
+import { loadFaults, saysFault } from '../../../src/words/fault.ts';
 import { someDesign } from '../../arbitraries/design.ts';
+import { told } from '../../told.ts';
+
+await loadFaults();
 
 /** RIDGELINE_DRAFTS=5000 for the whole sweep (some minutes on a phone-sized machine); a part of it in every run. */
 const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 400);
@@ -59,8 +63,7 @@ function sweep(): void {
     note(PLANS, design, () => {
       for (const recipe of made.value.recipes) {
         const planned = plan(recipe);
-        if (!planned.ok)
-          throw new Error(`${planned.faults[0]?.sentence} ${JSON.stringify(planned.faults[0]?.at)}`);
+        if (!planned.ok) throw new Error(told(planned.faults));
         plans.push(planned.value);
       }
     });
@@ -72,7 +75,7 @@ function sweep(): void {
 function refusedWell(faults: readonly Fault[]): void {
   expect(faults.length).toBeGreaterThan(0);
   for (const fault of faults) {
-    expect(fault.sentence).not.toMatch(/[{}]|NaN|undefined/);
+    expect(saysFault(fault)).not.toMatch(/[{}]|NaN|undefined/);
     expect(fault.at.field).toBeDefined();
   }
 }
@@ -136,7 +139,7 @@ describe(`laws of drafts (${DRAFTS} random bodies, gauges and shapes; RIDGELINE_
           for (const row of part.rows) {
             expect(row.before).toBe(count);
             const worked = workRow(row.steps, count);
-            if (!worked.ok) throw new Error(worked.faults[0]?.sentence);
+            if (!worked.ok) throw new Error(told(worked.faults));
             expect(worked.value.after).toBe(row.after);
             count = row.after;
           }

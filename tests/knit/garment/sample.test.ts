@@ -5,6 +5,7 @@ import { plan } from '../../../src/knit/piece/plan.ts';
 import type { PlannedRow } from '../../../src/knit/piece/planned.ts';
 import { expandRow } from '../../../src/knit/row/expand.ts';
 import { stitches } from '../../../src/knit/stitch.ts';
+import { told } from '../../told.ts';
 
 const gauge: Gauge = { stitches: 21, rows: 28 };
 
@@ -12,8 +13,7 @@ const planned = (name: string) => {
   const recipe = sampleGarment.pieces.find((piece) => piece.name === name);
   if (recipe === undefined) throw new Error(`no ${name}`);
   const result = plan(recipe);
-  if (!result.ok)
-    throw new Error(result.faults.map((fault) => `${JSON.stringify(fault.at)} ${fault.sentence}`).join('\n'));
+  if (!result.ok) throw new Error(told(result.faults));
   return result.value;
 };
 

@@ -2,10 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { demoGarment } from '../../../src/knit/garment/demo.ts';
 import { draft, expandRow, makingUp, plan, type Recipe } from '../../../src/knit/index.ts';
+import { told } from '../../told.ts';
 
 const design = (() => {
   const demo = demoGarment('cardigan');
-  if (!demo.ok) throw new Error(demo.faults[0]?.sentence);
+  if (!demo.ok) throw new Error(told(demo.faults));
   return demo.value.design;
 })();
 
@@ -20,7 +21,7 @@ const recipesOf = (
     shoulder,
     gauges: { stocking: { stitches: gauge, rows: gauge * 1.38 } },
   });
-  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  if (!made.ok) throw new Error(told(made.faults));
   return made.value.recipes;
 };
 
@@ -50,7 +51,7 @@ describe('shoulders in short rows', () => {
 
   it('leave more stitches unworked each time, and work every stitch of the row but those', () => {
     const back = plan(recipesOf('short rows', 'pullover', 22)[0] as Recipe);
-    if (!back.ok) throw new Error(back.faults[0]?.sentence);
+    if (!back.ok) throw new Error(told(back.faults));
     const rows = back.value.parts
       .flatMap((p) => p.rows)
       .filter((r) => r.shaping.some((m) => m.kind === 'turn'));

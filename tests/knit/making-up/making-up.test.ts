@@ -3,10 +3,11 @@ import { sampleGarment } from '../../../src/knit/garment/sample.ts';
 import { makingUp } from '../../../src/knit/index.ts';
 import { easeOf, type MakingUpStep } from '../../../src/knit/making-up/making-up.ts';
 import { alongRows, pickUpRatio, toMultiple } from '../../../src/knit/making-up/pick-up.ts';
+import { told } from '../../told.ts';
 
 const steps = (() => {
   const made = makingUp(sampleGarment);
-  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  if (!made.ok) throw new Error(told(made.faults));
   return made.value;
 })();
 

@@ -3,7 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
 import { parseRow } from '../../../src/knit/row/parse.ts';
 import { workRow } from '../../../src/knit/row/work.ts';
+import { loadFaults, saysFault } from '../../../src/words/fault.ts';
 import { mutated, scrambledLine } from '../../arbitraries/pattern-lines.ts';
+import { told } from '../../told.ts';
+
+await loadFaults();
 
 /** Lines tried in all; RIDGELINE_FUZZ=100000 for the long run. */
 const lines = Number(process.env.RIDGELINE_FUZZ ?? 6000);
@@ -30,7 +34,7 @@ describe('any text', () => {
         fc.property(scrambledLine, (line) => {
           const row = parseRow(line);
           if (row.ok) workRow(row.value, 40);
-          else for (const found of row.faults) expect(found.sentence).not.toBe('');
+          else for (const found of row.faults) expect(saysFault(found)).not.toMatch(/^$|[{}]|NaN|undefined/);
         }),
         { numRuns: lines / 2, seed: 41 },
       );
@@ -61,8 +65,7 @@ describe('any text', () => {
       fc.assert(
         fc.property(mutated(garment), fc.nat(2), (text, size) => {
           const read = readPattern(text, { size });
-          for (const { plan } of read.pieces)
-            expect(plan.ok ? '' : `${plan.faults[0]?.sentence}\n${text}`).toBe('');
+          for (const { plan } of read.pieces) expect(plan.ok ? '' : `${told(plan.faults)}\n${text}`).toBe('');
         }),
         { numRuns: Math.ceil(lines / 48), seed: 43 },
       );

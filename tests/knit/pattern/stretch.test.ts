@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
 import { restretch } from '../../../src/knit/pattern/stretch.ts';
 import { canEndHere, stretchAt } from '../../../src/knit/pattern/stretch-at.ts';
+import { told } from '../../told.ts';
 
 const text = `BACK
 Cast on 40 sts.
@@ -57,7 +58,7 @@ describe('a stretch given as a length', () => {
   it('grows two rows at a time until it is long enough; what follows stays as it was', () => {
     const wish = wishAtEnd();
     const longer = restretch({ ...wish, rows: 84 });
-    if (!longer.ok) throw new Error(longer.faults[0]?.sentence);
+    if (!longer.ok) throw new Error(told(longer.faults));
     const part = longer.value[0];
     const before = wish.parts[0]?.rows ?? [];
     expect(part?.rows.slice(0, 6)).toEqual(before.slice(0, 6));

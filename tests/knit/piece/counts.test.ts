@@ -85,7 +85,7 @@ describe('counts by sums', () => {
   });
 
   it('the count before a field that cannot be read is still given', () => {
-    const unread = [fault('blank', '', {}, { part: 'Body', sectionIndex: 1, field: 'rows' })];
+    const unread = [fault('blank', {}, { part: 'Body', sectionIndex: 1, field: 'rows' })];
     const [sums] = counts(recipe(part(12, section('rib', 4), section('body', 0), section('top', 2))), unread);
     expect(sums?.sections.map(({ before, after }) => [before, after])).toEqual([
       [12, 12],
@@ -97,7 +97,7 @@ describe('counts by sums', () => {
   it('a start that cannot be read gives no count at all, a name that is missing gives all', () => {
     const at = { part: 'Body' };
     const one = recipe(part(12, section('rib', 4)));
-    expect(counts(one, [fault('blank', '', {}, { ...at, field: 'cast on' })])[0]?.start).toBeUndefined();
-    expect(counts(one, [fault('no name', '', {}, { ...at, field: 'name' })])[0]?.left).toBe(12);
+    expect(counts(one, [fault('blank', {}, { ...at, field: 'cast on' })])[0]?.start).toBeUndefined();
+    expect(counts(one, [fault('no name', {}, { ...at, field: 'name' })])[0]?.left).toBe(12);
   });
 });

@@ -9,10 +9,11 @@ import { shapedPanel } from '../../arbitraries/shaped-panel.ts';
 import { type KnittedRow, knitPiece } from '../../knitter/cloth.ts';
 import type { Loop } from '../../knitter/knit-row.ts';
 import { meaningOf } from '../../knitter/meaning.ts';
+import { told } from '../../told.ts';
 
 function knitted(recipe: Recipe): KnittedRow[] {
   const made = plan(recipe);
-  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  if (!made.ok) throw new Error(told(made.faults));
   return knitPiece(recipe, made.value.parts);
 }
 

@@ -6,6 +6,7 @@ import { type StarterWords, starter, starterNames } from '../../../src/knit/piec
 import { gaugeOf, guessesIn } from '../../../src/knit/piece/gauges.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
 import type { Recipe } from '../../../src/knit/piece/recipe.ts';
+import { told } from '../../told.ts';
 
 const someFabric = () => fc.constantFrom(...fabricNames);
 const someGauge = () =>
@@ -101,7 +102,7 @@ describe('a piece to begin from', () => {
         if (!recipe.ok) continue;
         expect(recipe.value.gauge).toEqual(gauge);
         const made = plan(recipe.value);
-        expect(made.ok, `${name} in ${fabric}: ${made.ok ? '' : made.faults[0]?.sentence}`).toBe(true);
+        expect(made.ok, `${name} in ${fabric}: ${made.ok ? '' : told(made.faults)}`).toBe(true);
         if (!made.ok || name !== 'back') continue;
         const main = fabric === 'rib 1x1 matched' ? 'rib 1x1' : fabric;
         const sections = recipe.value.parts[0]?.sections.slice(1) ?? [];

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { partsOfMake, plan, type Recipe } from '../../../src/knit/index.ts';
+import { told } from '../../told.ts';
 
 const fronts: Recipe = {
   name: 'Front',
@@ -28,7 +29,7 @@ const fronts: Recipe = {
 
 describe('the second of two mirrored makes', () => {
   const made = plan(fronts);
-  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  if (!made.ok) throw new Error(told(made.faults));
   const [first] = partsOfMake(made.value, 1);
   const [second] = partsOfMake(made.value, 2);
 

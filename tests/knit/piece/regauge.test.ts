@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
 import { type Gauge, makingUp, plan, type Recipe, regauge } from '../../../src/knit/index.ts';
 import { edgesOf } from '../../../src/knit/making-up/edges.ts';
+import { told } from '../../told.ts';
 
 const gauge = (): fc.Arbitrary<Gauge> =>
   fc
@@ -17,13 +18,13 @@ const gauge = (): fc.Arbitrary<Gauge> =>
 
 const edges = (recipe: Recipe) => {
   const made = plan(recipe);
-  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  if (!made.ok) throw new Error(told(made.faults));
   return edgesOf(made.value);
 };
 
 const inGauge = (recipe: Recipe, to: Gauge): Recipe => {
   const made = regauge(recipe, to);
-  if (!made.ok) throw new Error(made.faults.map((f) => f.sentence + JSON.stringify(f.at)).join());
+  if (!made.ok) throw new Error(told(made.faults));
   return made.value;
 };
 
@@ -52,7 +53,7 @@ describe('a garment in another gauge', () => {
       fc.property(gauge(), (to) => {
         const pieces = sampleGarment.pieces.map((piece) => inGauge(piece, to));
         const made = makingUp({ ...sampleGarment, pieces });
-        if (!made.ok) throw new Error(made.faults[0]?.sentence);
+        if (!made.ok) throw new Error(told(made.faults));
         const shoulders = made.value.find((s) => s.kind === 'shoulders');
         expect(
           Math.abs(shoulders?.kind === 'shoulders' ? shoulders.stitches.difference : 99),

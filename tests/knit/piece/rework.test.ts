@@ -11,6 +11,7 @@ import {
   rework,
 } from '../../../src/knit/index.ts';
 import { provePart } from '../../../src/knit/piece/prove.ts';
+import { told } from '../../told.ts';
 import { reworkTrials } from '../../trials/other-trials.ts';
 
 const recipeOf = (name: string): Recipe => {
@@ -20,7 +21,7 @@ const recipeOf = (name: string): Recipe => {
 };
 const partsOf = (recipe: Recipe): readonly PlannedPart[] => {
   const planned = plan(recipe);
-  if (!planned.ok) throw new Error(planned.faults[0]?.sentence);
+  if (!planned.ok) throw new Error(told(planned.faults));
   return planned.value.parts;
 };
 
@@ -31,7 +32,7 @@ const body = partsOf(front)[0] as PlannedPart;
 
 const mustRework = (...args: Parameters<typeof rework>) => {
   const made = rework(...args);
-  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  if (!made.ok) throw new Error(told(made.faults));
   return made.value;
 };
 const first = (...args: Parameters<typeof rework>) => mustRework(...args).parts[0]?.part as PlannedPart;
@@ -132,7 +133,7 @@ describe('a piece that measures other than planned', () => {
     const made = rework(sleeve, 0, sleevePart, 60, { kind: 'measured', heightMm: 16, above: 18 });
     expect(made).toMatchObject({
       ok: false,
-      faults: [{ code: 'measure again', figures: { measured: 16, planned: 150 } }],
+      faults: [{ code: 'measure again', figures: { measuredMm: 16, plannedMm: 150 } }],
     });
   });
 
@@ -172,7 +173,7 @@ describe('a changed wish', () => {
   it('a section cannot have fewer rows than are knitted of it, nor too few for its shaping', () => {
     expect(rework(sleeve, 0, sleevePart, 60, { kind: 'rows', section: 1, rows: 40 })).toMatchObject({
       ok: false,
-      faults: [{ code: 'too few rows' }],
+      faults: [{ code: 'fewer rows than knitted' }],
     });
     expect(rework(sleeve, 0, sleevePart, 60, { kind: 'rows', section: 1, rows: 60 })).toMatchObject({
       ok: false,

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
 import { countAt, type PlannedPart, plan, rework, ripBack } from '../../../src/knit/index.ts';
+import { told } from '../../told.ts';
 import { ripTrials } from '../../trials/other-trials.ts';
 
 const recipe = (name: string) => {
@@ -73,7 +74,7 @@ describe('rip back', () => {
       kind: 'accept',
       stitches: (countAt(sleeve, 60) ?? 0) - 2,
     });
-    if (!made.ok) throw new Error(made.faults[0]?.sentence);
+    if (!made.ok) throw new Error(told(made.faults));
     const part = made.value.parts[0]?.part as PlannedPart;
     expect(ripBack(part, 66, { to: 55 })).toMatchObject({ ok: true, value: { uncertain: 2 } });
     expect(ripBack(part, 66, { to: 60 })).toMatchObject({

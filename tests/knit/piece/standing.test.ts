@@ -9,9 +9,10 @@ import { type PlannedPart, partsOfMake } from '../../../src/knit/piece/planned.t
 import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { alike, standingMake } from '../../../src/knit/piece/standing.ts';
 import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
+import { told } from '../../told.ts';
 
 function value<T>(made: Result<T>): T {
-  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  if (!made.ok) throw new Error(told(made.faults));
   return made.value;
 }
 

@@ -1,4 +1,5 @@
 import { type FabricName, plan, printRow, type RowWords, type Shaping } from '../../../src/knit/index.ts';
+import { told } from '../../told.ts';
 
 export interface Swatch {
   readonly fabric: FabricName;
@@ -27,7 +28,7 @@ export function rowOf(swatch: Swatch, row: number, words?: RowWords): string {
       },
     ],
   });
-  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  if (!made.ok) throw new Error(told(made.faults));
   const [part] = (mirrored ? made.value.mirrorParts : made.value.parts) ?? [];
   return printRow(part?.rows[row - 1]?.steps ?? [], words);
 }

@@ -7,6 +7,7 @@ import { englishRowWords } from '../../../src/knit/row/row-words.ts';
 import { workRow } from '../../../src/knit/row/work.ts';
 import { stitchNames } from '../../../src/knit/stitch.ts';
 import { rowSteps, workableRow } from '../../arbitraries/row-steps.ts';
+import { told } from '../../told.ts';
 
 const wordings = [
   ['US, abbreviated', englishRowWords('US', 'abbreviated')],
@@ -23,7 +24,7 @@ describe.each(wordings)('a row printed in %s words', (_, words) => {
         fc.pre(normal.length > 0);
         const text = printRow(normal, words);
         const back = parseRow(text);
-        expect(back.ok ? back.value : `${text}: ${back.faults[0]?.sentence}`).toEqual(normal);
+        expect(back.ok ? back.value : `${text}: ${told(back.faults)}`).toEqual(normal);
       }),
       { numRuns: 600, seed: 4 },
     );
@@ -37,10 +38,7 @@ describe.each(wordings)('a row printed in %s words', (_, words) => {
     ]) {
       const text = printRow([step, { work: 'k', times: 2 }], words);
       const back = parseRow(text);
-      expect(back.ok ? back.value : `${text}: ${back.faults[0]?.sentence}`).toEqual([
-        step,
-        { work: 'k', times: 2 },
-      ]);
+      expect(back.ok ? back.value : `${text}: ${told(back.faults)}`).toEqual([step, { work: 'k', times: 2 }]);
     }
   });
 });

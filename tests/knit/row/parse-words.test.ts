@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { parseRow } from '../../../src/knit/row/parse.ts';
 import { printRow } from '../../../src/knit/row/print.ts';
+import { told } from '../../told.ts';
 
 /** What a row is read as, in our own printed words; a refusal as its sentence. */
 const read = (text: string): string => {
   const row = parseRow(text);
-  return row.ok ? printRow(row.value) : `refused: ${row.faults[0]?.sentence}`;
+  return row.ok ? printRow(row.value) : `refused: ${told(row.faults)}`;
 };
 
 /** Wordings as patterns use them (common practice, no published source, unless a line says otherwise). */
@@ -86,16 +87,14 @@ describe('a row in a pattern’s words', () => {
     expect(row.ok).toBe(false);
     if (row.ok) return;
     expect(row.faults[0]?.at).toMatchObject({ line: 2, column: 5 });
-    expect(row.faults[0]?.sentence).toBe(
-      'Line 2, column 5: a stitch or a repeat was expected here, not “wibble”.',
-    );
+    expect(row.faults[0]?.figures).toEqual({ column: 5, expectedText: 'a stitch or a repeat' });
   });
 
   it('says where a bracket was not closed', () => {
     const row = parseRow('k1, (k2, p2');
-    expect(row.ok ? '' : row.faults[0]?.sentence).toBe(
-      'Line 1, column 12: “)” was expected here, but the text ends.',
-    );
+    expect(row.ok ? [] : row.faults).toMatchObject([
+      { code: 'not understood', at: { line: 1, column: 12 }, figures: { expectedText: '“)”' } },
+    ]);
   });
 
   it('asks for the count where a row cannot be known without it', () => {

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { spread } from '../../../src/knit/index.ts';
+import { told } from '../../told.ts';
 
 const groups = (stitches: number, change: number): readonly number[] => {
   const made = spread(stitches, change);
-  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  if (!made.ok) throw new Error(told(made.faults));
   return made.value.groups;
 };
 
@@ -50,9 +51,9 @@ describe('stitches spread over a row, for every row up to 60 stitches', () => {
   it('says how many the row can take when it is asked for more', () => {
     expect(spread(40, 40)).toMatchObject({
       ok: false,
-      faults: [{ code: 'too many for one row', figures: { most: 39 } }],
+      faults: [{ code: 'too many for one row', figures: { mostTimes: 39 } }],
     });
-    expect(spread(9, -5)).toMatchObject({ ok: false, faults: [{ figures: { most: 4 } }] });
+    expect(spread(9, -5)).toMatchObject({ ok: false, faults: [{ figures: { mostTimes: 4 } }] });
   });
 
   it('refuses halves and nothing', () => {

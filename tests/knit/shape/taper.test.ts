@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type TaperWish, taper } from '../../../src/knit/index.ts';
+import { told } from '../../told.ts';
 
 const wish = (): fc.Arbitrary<TaperWish> =>
   fc.record(
@@ -32,11 +33,11 @@ describe('shaping laid over rows', () => {
         if (w.times > allowed.length) {
           expect(made).toMatchObject({
             ok: false,
-            faults: [{ code: 'shaping does not fit', figures: { most: allowed.length } }],
+            faults: [{ code: 'shaping does not fit', figures: { mostTimes: allowed.length } }],
           });
           return;
         }
-        if (!made.ok) throw new Error(made.faults[0]?.sentence);
+        if (!made.ok) throw new Error(told(made.faults));
         const { rows } = made.value;
         expect(rows).toHaveLength(w.times);
         for (const row of rows) expect(allowed).toContain(row);

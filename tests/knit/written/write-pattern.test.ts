@@ -5,6 +5,7 @@ import { sampleGarment } from '../../../src/knit/garment/sample.ts';
 import { type Garment, type PlannedPart, plan, writePattern } from '../../../src/knit/index.ts';
 import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
 import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
+import { told } from '../../told.ts';
 
 /** Random garments of the law; more with RIDGELINE_GARMENTS. */
 const GARMENTS = Number(process.env.RIDGELINE_GARMENTS ?? 1000);
@@ -15,9 +16,9 @@ const rowsOf = (part: PlannedPart) =>
 /** What a text is read as must be what it was written from, row by row. */
 function comesBack(garment: Garment, terms: 'US' | 'UK'): void {
   const written = writePattern(garment, { terms });
-  if (!written.ok) throw new Error(written.faults[0]?.sentence);
+  if (!written.ok) throw new Error(told(written.faults));
   const read = readPattern(written.value);
-  const complaints = read.lines.flatMap((line) => line.faults.map((f) => `${line.text}: ${f.sentence}`));
+  const complaints = read.lines.flatMap((line) => line.faults.map((f) => `${line.text}: ${told([f])}`));
   expect(complaints, written.value).toEqual([]);
   expect(read.pieces).toHaveLength(garment.pieces.length);
   garment.pieces.forEach((recipe, i) => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Garment, writePattern } from '../../../src/knit/index.ts';
+import { told } from '../../told.ts';
 
 /** A swatch of so many stitches and rows to 10 cm, and a piece planned in it. */
 const garment = (stitches: number, rows: number): Garment => ({
@@ -24,7 +25,7 @@ const garment = (stitches: number, rows: number): Garment => ({
 
 function text(of: Garment, terms: 'US' | 'UK' = 'US'): string {
   const written = writePattern(of, { terms });
-  if (!written.ok) throw new Error(written.faults[0]?.sentence);
+  if (!written.ok) throw new Error(told(written.faults));
   return written.value;
 }
 

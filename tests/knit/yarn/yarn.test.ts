@@ -4,6 +4,7 @@ import { type Garment, lastBall, plan, yarnFor } from '../../../src/knit/index.t
 import { loopsUpTo } from '../../../src/knit/yarn/loops.ts';
 import { loopsByColour } from '../../../src/knit/yarn/stripes.ts';
 import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
+import { told } from '../../told.ts';
 
 const square = (over: Partial<Garment> = {}): Garment => ({
   name: 'square',
@@ -28,7 +29,7 @@ const square = (over: Partial<Garment> = {}): Garment => ({
 
 const need = (garment: Garment, taken: Parameters<typeof yarnFor>[1] = []) => {
   const made = yarnFor(garment, taken);
-  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  if (!made.ok) throw new Error(told(made.faults));
   return made.value;
 };
 
@@ -123,7 +124,7 @@ describe('yarn for a garment', () => {
 
 describe('the ball in hand', () => {
   const made = plan(square().pieces[0] as Garment['pieces'][number]);
-  if (!made.ok) throw new Error(made.faults[0]?.sentence);
+  if (!made.ok) throw new Error(told(made.faults));
   const part = made.value.parts[0];
   if (!part) throw new Error('no part');
 

@@ -10,12 +10,11 @@ const decimal = /^\d{1,6}(?:[.,]\d{1,18})?$/;
 /** A count as typed; 0 (and a fault) when it is not one. */
 export function readWhole(typed: Typed, at: Where, report: Report, least = 0): number {
   const text = typed.trim();
-  if (text === '') return tell(report, 'blank', 'Fill in a number here.', {}, at);
-  if (!whole.test(text))
-    return tell(report, 'not a whole number', '“{typed}” is not a whole number.', { typed: text }, at);
+  if (text === '') return tell(report, fault('blank', {}, at));
+  if (!whole.test(text)) return tell(report, fault('not a whole number', { typedText: text }, at));
   const value = Number(text);
   if (value < least) {
-    tell(report, 'number too small', '{found} is too few; at least {least}.', { found: value, least }, at);
+    tell(report, fault('number too small', { foundNumber: value, leastNumber: least }, at));
   }
   return value;
 }
@@ -23,10 +22,9 @@ export function readWhole(typed: Typed, at: Where, report: Report, least = 0): n
 /** A measure as typed, with a point or a comma; 0 (and a fault) when it is not one above 0. */
 export function readDecimal(typed: Typed, at: Where, report: Report): number {
   const text = typed.trim();
-  if (text === '') return tell(report, 'blank', 'Fill in a number here.', {}, at);
+  if (text === '') return tell(report, fault('blank', {}, at));
   const value = decimal.test(text) ? Number(text.replace(',', '.')) : Number.NaN;
-  if (!(value > 0))
-    return tell(report, 'not a measure', '“{typed}” is not a number above 0.', { typed: text }, at);
+  if (!(value > 0)) return tell(report, fault('not a measure', { typedText: text }, at));
   return value;
 }
 
@@ -35,19 +33,13 @@ export function readList(typed: Typed, at: Where, report: Report): readonly numb
   const words = typed.split(/[\s,;+]+/).filter((word) => word !== '');
   const wrong = words.find((word) => !whole.test(word));
   if (wrong !== undefined) {
-    tell(report, 'not a whole number', '“{typed}” is not a whole number.', { typed: wrong }, at);
+    tell(report, fault('not a whole number', { typedText: wrong }, at));
     return [];
   }
   return words.map(Number);
 }
 
-function tell(
-  report: Report,
-  code: string,
-  sentence: string,
-  figures: Readonly<Record<string, number | string>>,
-  at: Where,
-): 0 {
-  report(fault(code, sentence, figures, at));
+function tell(report: Report, found: Fault): 0 {
+  report(found);
   return 0;
 }

@@ -51,14 +51,7 @@ function readParts(forms: readonly PartForm[], piece: Where, report: Report): re
 function readBarePart(form: PartForm, at: Where, report: Report, earlier: readonly PartForm[]): PartRecipe {
   named(form.name, { ...at, field: 'name' }, report);
   if (form.name.trim() !== '' && earlier.some((other) => other.name === form.name)) {
-    report(
-      fault(
-        'part name twice',
-        'Two parts are called “{name}”.',
-        { name: form.name },
-        { ...at, field: 'name' },
-      ),
-    );
+    report(fault('part name twice', { name: form.name }, { ...at, field: 'name' }));
   }
   return {
     name: form.name,
@@ -80,7 +73,7 @@ function readStart(form: StartForm, at: Where, report: Report, earlier: readonly
     case 'split':
       if (!earlier.some((other) => other.name === form.part)) {
         const field = { ...at, field: 'from' };
-        report(fault('no such part', 'No earlier part is called “{name}”.', { name: form.part }, field));
+        report(fault('no such part', {}, field));
       }
       return { part: form.part, stitches: stitches(form.stitches, 'stitches'), edge: form.edge };
     case 'pick up':
@@ -121,5 +114,5 @@ function shapePart(part: PartRecipe, form: PartForm, side: Side, piece: Where, r
 }
 
 function named(name: string, at: Where, report: Report): void {
-  if (name.trim() === '') report(fault('no name', 'Give it a name.', {}, at));
+  if (name.trim() === '') report(fault('no name', {}, at));
 }

@@ -20,12 +20,7 @@ export function regauge(
   size: { readonly width: number; readonly height: number } = { width: 1, height: 1 },
 ): Result<Recipe> {
   const { gauge } = recipe;
-  if (!gauge)
-    return refuse(
-      fault('no gauge', '{piece} states no gauge, so it cannot be turned into another.', {
-        piece: recipe.name,
-      }),
-    );
+  if (!gauge) return refuse(fault('no gauge', { pieceName: recipe.name }));
   const fabric = to.fabric ?? gauge.fabric;
   const like = assumedGauge(fabricOfGauge(gauge), to, fabric);
   const scale: Scale = {
@@ -33,12 +28,7 @@ export function regauge(
     rows: (like.rows / gauge.rows) * size.height,
   };
   if (!(scale.stitches > 0.05 && scale.stitches < 20 && scale.rows > 0.05 && scale.rows < 20)) {
-    return refuse(
-      fault('bad gauge', 'A gauge of {stitches} stitches and {rows} rows to 10 cm cannot be.', {
-        stitches: to.stitches,
-        rows: to.rows,
-      }),
-    );
+    return refuse(fault('bad gauge'));
   }
   const before = plan(recipe);
   if (!before.ok) return before;
@@ -150,12 +140,7 @@ class PartInNewGauge {
     from: PartStart,
   ): Result<{ section: Section; after: number }> {
     if (section.words) {
-      return refuse(
-        fault(
-          'rows in words',
-          'Its rows are spelled out stitch by stitch; they cannot be turned into another gauge.',
-        ),
-      );
+      return refuse(fault('rows in words'));
     }
     const rows = rowsFor(section, this.scale);
     const scaled = scaledShaping(section.shaping, this.scale, rows);

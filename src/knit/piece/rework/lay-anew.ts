@@ -6,7 +6,7 @@ import type { Section, Shaping } from '../recipe.ts';
  * Lays `times` shaping rows over `rows` rows in the manner of the old ones: on the same side, the first where it was
  * planned, long and short intervals in the same order, and as many plain rows after the last as there were, as far as
  * there is room. Rows count from 1.
- * @returns a fault 'shaping does not fit' with the most that the rows can hold
+ * @returns a fault 'shaping to come does not fit' with the most that the rows can hold
  */
 export function layAnew(
   old: readonly number[],
@@ -31,13 +31,7 @@ export function layAnew(
     if (laid?.ok) return ok(laid.value.rows);
   }
   const most = Math.max(0, Math.floor((rows - lowest) / step) + 1);
-  return refuse(
-    fault(
-      'shaping does not fit',
-      '{times} shaping rows are still to come and {rows} rows have room for {most}; give it more rows, or rip back.',
-      { times, rows, most },
-    ),
-  );
+  return refuse(fault('shaping to come does not fit', { times, rows, mostTimes: most }));
 }
 
 function rhythmOf(rows: readonly number[]): 'shorter first' | 'longer first' {
@@ -83,9 +77,4 @@ function runsAlong(rows: readonly number[], total: number): boolean {
   return total - (rows[rows.length - 1] ?? 0) < 2 * longest;
 }
 
-const tooShort = (rows: number, row: number) =>
-  fault(
-    'too few rows',
-    'Row {row} of this stretch is to be shaped, and it would have {rows} rows only; give it more rows.',
-    { row, rows },
-  );
+const tooShort = (rows: number, row: number) => fault('too few rows for its shaping', { row, rows });

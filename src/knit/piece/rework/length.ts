@@ -21,14 +21,7 @@ export function byMeasure(
   const planned = heightOf(part, worked) - heightOf(part, above);
   if (above >= worked || !(heightMm > planned / MOST_OFF && heightMm < planned * MOST_OFF)) {
     return refuse(
-      fault(
-        'measure again',
-        '{measured} mm can hardly be: {planned} mm were planned for these rows. Please measure again.',
-        {
-          measured: Math.round(heightMm),
-          planned: Math.round(planned),
-        },
-      ),
+      fault('measure again', { measuredMm: Math.round(heightMm), plannedMm: Math.round(planned) }),
     );
   }
   const { rest } = splitAt(base, part, worked);
@@ -86,13 +79,7 @@ const cellHeight = (part: PlannedPart, section: number): number =>
 export function byHeight({ part }: Job, section: number, heightMm: number): Result<number> {
   const planned = part.sections[section];
   if (!planned || !(heightMm > 0)) {
-    return refuse(
-      fault('too few rows', 'There is no stretch that could end at {height} mm.', {
-        height: Math.round(heightMm),
-        rows: 0,
-        row: 0,
-      }),
-    );
+    return refuse(fault('no stretch ends there', { heightMm: Math.round(heightMm) }));
   }
   const startMm = heightOf(part, planned.first - 1) - part.base;
   const rows = planned.last - planned.first + 1;

@@ -14,24 +14,12 @@ export function deeperNeck(
   rows: number,
 ): Result<ReadonlyMap<number, PartRecipe>> {
   if (base.end !== 'split' || rows === 0 || rows % 2 !== 0) {
-    return refuse(
-      fault(
-        'no neck ahead',
-        'The neck can be moved only while the part below it is being knitted, and by an even number of rows, so that every row keeps its side.',
-        { rows },
-      ),
-    );
+    return refuse(fault('no neck ahead'));
   }
   const { done, rest } = splitAt(base, part, worked);
   const last = rest[rest.length - 1];
   if (!last || last.rows - rows < 0) {
-    return refuse(
-      fault(
-        'too few rows',
-        'Only {rows} rows of it are left to knit; the neck cannot begin earlier than now.',
-        { rows: last?.rows ?? 0, row: rows },
-      ),
-    );
+    return refuse(fault('too few rows before the neck', { leftRows: last?.rows ?? 0 }));
   }
   const shorter = withRows(last, last.rows - rows, 'what fits');
   if (!shorter.ok) return shorter;

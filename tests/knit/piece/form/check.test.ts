@@ -50,7 +50,9 @@ describe('a fault is said at the field that it comes from', () => {
 
   it('more decreases than stitches: at the shaping that asks for them', () => {
     const form = piece(part('8', section('4'), section('20', edge('1', '2', '9'))));
-    expect(places(form)).toEqual([{ code: 'not enough stitches', part: 0, section: 1, field: 'shaping 1' }]);
+    expect(places(form)).toEqual([
+      { code: 'shaping needs more stitches', part: 0, section: 1, field: 'shaping 1' },
+    ]);
   });
 
   it('shaping rows that do not fit: at the second entry, though the first is two shapings of the recipe', () => {

@@ -76,8 +76,8 @@ describe('what a form cannot say', () => {
     } as PartForm['sections'][number];
     const read = formToRecipe(piece({ ...body, sections: [section] }));
     expect(!read.ok && read.faults[0]).toMatchObject({
-      figures: { typed: 'x' },
-      sentence: '“x” is not a whole number.',
+      code: 'not a whole number',
+      figures: { typedText: 'x' },
       at: { field: 'shaping 1 groups' },
     });
   });
