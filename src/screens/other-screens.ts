@@ -1,14 +1,13 @@
-import { faultCatalogues } from '../words/fault.ts';
-import { withWords } from './with-words.ts';
+import type { CatalogueName } from '../words/catalogues.ts';
+import { loadFaults } from '../words/fault.ts';
+import { type ScreenModule, withWords } from './with-words.ts';
+
+/** The same with the sentences for whatever cannot be. */
+const withFaults = (load: () => Promise<ScreenModule>, ...words: readonly CatalogueName[]) =>
+  withWords(async () => (await Promise.all([load(), loadFaults()]))[0], ...words);
 
 /** A new garment and one that is changed are the same screen. */
-const editor = withWords(
-  () => import('./editor/editor-screen.tsx'),
-  'editor',
-  'gauge',
-  ...faultCatalogues,
-  'craft',
-);
+const editor = withFaults(() => import('./editor/editor-screen.tsx'), 'editor', 'gauge', 'craft');
 
 /** Every screen that the app does not open at, loaded when it is first opened, with the words it needs. */
 export const otherScreens = {
@@ -16,49 +15,22 @@ export const otherScreens = {
   sampleOf: withWords(() => import('./open/sample-screen.tsx'), 'knitting'),
   samples: withWords(() => import('./open/samples-screen.tsx'), 'workbasket'),
   garment: withWords(() => import('./garment/garment-screen.tsx'), 'garment', 'gauge', 'craft'),
-  count: withWords(() => import('./count/count-screen.tsx'), 'count', 'craft', 'row', ...faultCatalogues),
-  yarn: withWords(
-    () => import('./yarn/yarn-screen.tsx'),
-    'yarn',
-    'garment',
-    'gauge',
-    'craft',
-    ...faultCatalogues,
-  ),
-  makingUp: withWords(
+  count: withFaults(() => import('./count/count-screen.tsx'), 'count', 'craft', 'row'),
+  yarn: withFaults(() => import('./yarn/yarn-screen.tsx'), 'yarn', 'garment', 'gauge', 'craft'),
+  makingUp: withFaults(
     () => import('./making-up/making-up-screen.tsx'),
     'makingUp',
     'gauge',
     'print',
     'garment',
     'craft',
-    ...faultCatalogues,
   ),
-  record: withWords(
-    () => import('./record/record-screen.tsx'),
-    'record',
-    'garment',
-    'craft',
-    ...faultCatalogues,
-  ),
+  record: withFaults(() => import('./record/record-screen.tsx'), 'record', 'garment', 'craft'),
   passOn: withWords(() => import('./pass-on/pass-on-screen.tsx'), 'passOn', 'garment', 'craft'),
-  openLink: withWords(
-    () => import('./pass-on/open-link-screen.tsx'),
-    'passOn',
-    'gauge',
-    'craft',
-    ...faultCatalogues,
-  ),
-  draft: withWords(() => import('./draft/draft-screen.tsx'), 'draft', 'craft', ...faultCatalogues),
-  read: withWords(
-    () => import('./pattern/pattern-screen.tsx'),
-    'pattern',
-    'gauge',
-    'craft',
-    'row',
-    ...faultCatalogues,
-  ),
-  backup: withWords(() => import('./backup/backup-screen.tsx'), 'backup', 'craft', ...faultCatalogues),
+  openLink: withFaults(() => import('./pass-on/open-link-screen.tsx'), 'passOn', 'gauge', 'craft'),
+  draft: withFaults(() => import('./draft/draft-screen.tsx'), 'draft', 'craft'),
+  read: withFaults(() => import('./pattern/pattern-screen.tsx'), 'pattern', 'gauge', 'craft', 'row'),
+  backup: withFaults(() => import('./backup/backup-screen.tsx'), 'backup', 'craft'),
   newGarment: editor,
   editGarment: editor,
   print: withWords(() => import('./print/print-screen.tsx'), 'print', 'garment', 'gauge', 'craft', 'row'),

@@ -177,7 +177,7 @@ describe('a changed wish', () => {
     });
     expect(rework(sleeve, 0, sleevePart, 60, { kind: 'rows', section: 1, rows: 60 })).toMatchObject({
       ok: false,
-      faults: [{ code: 'shaping does not fit' }],
+      faults: [{ code: 'shaping to come does not fit' }],
     });
   });
 

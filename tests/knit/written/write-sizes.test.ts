@@ -66,7 +66,7 @@ describe('a garment in all sizes', () => {
     };
     expect(writeSizes([sizes[0] as (typeof sizes)[number], sized('L', other)])).toMatchObject({
       ok: false,
-      faults: [{ code: 'sizes differ' }],
+      faults: [{ code: 'sizes worked differently' }],
     });
   });
 });
