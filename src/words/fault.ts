@@ -1,16 +1,7 @@
 import { signal } from '@preact/signals';
 import type { Fault } from '../knit/fault.ts';
-import type { CatalogueName } from './catalogues.ts';
+import { faultCatalogues } from './fault-catalogues.ts';
 import { loadWords } from './say.ts';
-
-/** The catalogues that hold faults by their code; each code stands in one of them. */
-export const faultCatalogues = [
-  'recipeFaults',
-  'storeFaults',
-  'patternFaults',
-  'courseFaults',
-  'draftFaults',
-] as const satisfies readonly CatalogueName[];
 
 /** How a fault is said; it comes with the catalogues, so that the row in hand does not wait for it. */
 const sentence = signal<((fault: Fault) => string | undefined) | undefined>();

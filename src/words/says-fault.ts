@@ -11,7 +11,7 @@ import type { words as draft } from './en/draft-faults.ts';
 import type { words as pattern } from './en/pattern-faults.ts';
 import type { words as recipe } from './en/recipe-faults.ts';
 import type { words as store } from './en/store-faults.ts';
-import { faultCatalogues } from './fault.ts';
+import { faultCatalogues } from './fault-catalogues.ts';
 import { saysGrams, saysLength } from './measures.ts';
 import type { Message, NamesOf } from './message.ts';
 import { say, sayIfKnown } from './say.ts';

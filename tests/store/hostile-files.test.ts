@@ -112,7 +112,7 @@ describe('a hostile or broken file', () => {
   it.each(recipes)('with a recipe that %s is refused as the planner would refuse it', (_, text, what) => {
     const read = readBackup(text);
     expect(codesOf(read)).toEqual(['backup-damaged']);
-    expect(read.ok ? {} : read.faults[0]?.figures).toMatchObject({ pathText: 'garments.0', what });
+    expect(read.ok ? {} : read.faults[0]?.figures).toMatchObject({ pathText: 'garments.0', whatText: what });
   });
 
   it('whose entries are numbered beyond all knitting is refused', () => {

@@ -7,7 +7,8 @@ import { draft } from '../../src/knit/garment/draft.ts';
 import { startingDesign } from '../../src/knit/garment/start.ts';
 import { plan } from '../../src/knit/piece/plan.ts';
 import { fetchCatalogue } from '../../src/words/catalogues.ts';
-import { faultCatalogues, loadFaults, saysFault } from '../../src/words/fault.ts';
+import { loadFaults, saysFault } from '../../src/words/fault.ts';
+import { faultCatalogues } from '../../src/words/fault-catalogues.ts';
 import { loadWords, speak } from '../../src/words/say.ts';
 import { plainSpeech } from '../../src/words/settings.ts';
 
