@@ -1,5 +1,6 @@
 import fc from 'fast-check';
-import { type FabricName, fabricNames, fits, type Recipe, type Shaping } from '../../src/knit/index.ts';
+import { type FabricName, fabricNames, fits } from '../../src/knit/fabric.ts';
+import type { Recipe, Shaping } from '../../src/knit/piece/recipe.ts';
 
 /** Panels shaped at their edges in every way that a row can be: either edge or both, on either side, one stitch or two. */
 export const edgeShaped = (

@@ -1,13 +1,6 @@
 import fc from 'fast-check';
-import {
-  type FabricName,
-  fabricNames,
-  fits,
-  type PartRecipe,
-  type Recipe,
-  type Section,
-  type Shaping,
-} from '../../src/knit/index.ts';
+import { type FabricName, fabricNames, fits } from '../../src/knit/fabric.ts';
+import type { PartRecipe, Recipe, Section, Shaping } from '../../src/knit/piece/recipe.ts';
 
 /** A recipe that can be knitted, with the counts that its shaping must lead to, summed apart from the planner. */
 export interface KnittableRecipe {

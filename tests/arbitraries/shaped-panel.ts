@@ -1,13 +1,7 @@
 import fc from 'fast-check';
-import {
-  type FabricName,
-  fits,
-  type PartRecipe,
-  type Recipe,
-  type Section,
-  type Shaping,
-  taper,
-} from '../../src/knit/index.ts';
+import { type FabricName, fits } from '../../src/knit/fabric.ts';
+import type { PartRecipe, Recipe, Section, Shaping } from '../../src/knit/piece/recipe.ts';
+import { taper } from '../../src/knit/shape/taper.ts';
 
 /**
  * A panel such as garments are made of: a rib, perhaps a spread row, a stretch shaped at one edge or both in an

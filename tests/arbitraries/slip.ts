@@ -1,5 +1,7 @@
 import fc from 'fast-check';
-import { type PlannedPart, type PlannedRow, type Step, workRow } from '../../src/knit/index.ts';
+import type { PlannedPart, PlannedRow } from '../../src/knit/piece/planned.ts';
+import type { Step } from '../../src/knit/row/step.ts';
+import { workRow } from '../../src/knit/row/work.ts';
 
 /** The slips that a simulated knitter makes, one at a time. */
 export const slipKinds = [

@@ -1,5 +1,9 @@
 import fc from 'fast-check';
-import { countAt, fabrics, landmarksOf, type Observation, type PlannedPart } from '../../src/knit/index.ts';
+import { fabrics } from '../../src/knit/fabric.ts';
+import { countAt } from '../../src/knit/piece/count/count-at.ts';
+import { landmarksOf } from '../../src/knit/piece/count/landmarks.ts';
+import type { Observation } from '../../src/knit/piece/count/observation.ts';
+import type { PlannedPart } from '../../src/knit/piece/planned.ts';
 
 /**
  * What a knitter sees who has worked `rows` rows of the part, as she would count it: each of these is true. Counted from

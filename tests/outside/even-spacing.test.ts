@@ -1,7 +1,8 @@
 import line from 'bresenham';
 import { getPattern } from 'euclidean-rhythms';
 import { describe, expect, it } from 'vitest';
-import { spread, taper } from '../../src/knit/index.ts';
+import { spread } from '../../src/knit/shape/spread.ts';
+import { taper } from '../../src/knit/shape/taper.ts';
 import { told } from '../told.ts';
 
 /*

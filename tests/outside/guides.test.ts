@@ -1,21 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { fabricNames } from '../../src/knit/fabric.ts';
 import { sampleGarment } from '../../src/knit/garment/sample.ts';
-import {
-  countAt,
-  explainCount,
-  findPlace,
-  type Garment,
-  makingUp,
-  type PlannedPart,
-  plan,
-  type Recipe,
-  readPattern,
-  rework,
-  type Shaping,
-  taper,
-  writePattern,
-} from '../../src/knit/index.ts';
+import { makingUp } from '../../src/knit/making-up/making-up.ts';
+import { readPattern } from '../../src/knit/pattern/read-pattern.ts';
+import { countAt } from '../../src/knit/piece/count/count-at.ts';
+import { explainCount } from '../../src/knit/piece/explain-count.ts';
+import { findPlace } from '../../src/knit/piece/find-place.ts';
+import type { Garment } from '../../src/knit/piece/garment.ts';
+import { plan } from '../../src/knit/piece/plan.ts';
+import type { PlannedPart } from '../../src/knit/piece/planned.ts';
+import type { Recipe, Shaping } from '../../src/knit/piece/recipe.ts';
+import { rework } from '../../src/knit/piece/rework.ts';
+import { taper } from '../../src/knit/shape/taper.ts';
+import { writePattern } from '../../src/knit/written/write-pattern.ts';
 import { told } from '../told.ts';
 import { hoodedJacket, womansJacket } from './patterns/bulkies-006.ts';
 import { bolero, pinkAndWhite } from './patterns/star-223-220.ts';

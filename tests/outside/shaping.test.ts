@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { type PartRecipe, plan, type Section, type Shaping, taper } from '../../src/knit/index.ts';
+import { plan } from '../../src/knit/piece/plan.ts';
+import type { PartRecipe, Section, Shaping } from '../../src/knit/piece/recipe.ts';
+import { taper } from '../../src/knit/shape/taper.ts';
 import { told } from '../told.ts';
 
 const section = (name: string, rows: number, shaping: Shaping[] = []): Section => ({

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type StitchName, stitches } from '../../src/knit/index.ts';
+import { type StitchName, stitches } from '../../src/knit/stitch.ts';
 
 /** Stitches taken and left, from the definitions in the books named; tbl and k3tog forms follow from k2tog. */
 const published: readonly (readonly [source: string, stitch: StitchName, takes: number, makes: number])[] = [

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { sampleGarment } from '../../src/knit/garment/sample.ts';
 import { startingDesign } from '../../src/knit/garment/start.ts';
-import { yarnFor } from '../../src/knit/index.ts';
 import { loopLengthMm, MUNDEN_KS } from '../../src/knit/yarn/loop-length.ts';
+import { yarnFor } from '../../src/knit/yarn/need.ts';
 import { told } from '../told.ts';
 import { bodyOf, drafted, inch, perInch } from './drafted.ts';
 

@@ -1,4 +1,4 @@
-import { stitchNames } from '../../src/knit/index.ts';
+import { stitchNames } from '../../src/knit/stitch.ts';
 import { backupDocument } from '../../src/store/backup/document.ts';
 import { LIMITS, part, recipe, steps } from '../../src/store/shapes/craft-shapes.ts';
 import { garmentRecord, logEntry, photoText, planRecord } from '../../src/store/shapes/record-shapes.ts';

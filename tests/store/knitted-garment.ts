@@ -1,5 +1,7 @@
 import fc from 'fast-check';
-import { type Garment, plan, type Recipe } from '../../src/knit/index.ts';
+import type { Garment } from '../../src/knit/piece/garment.ts';
+import { plan } from '../../src/knit/piece/plan.ts';
+import type { Recipe } from '../../src/knit/piece/recipe.ts';
 import { type GarmentRecord, type PlanRecord, planId } from '../../src/store/records.ts';
 import { knittableRecipe } from '../arbitraries/knittable-recipe.ts';
 import { given } from './scenario.ts';

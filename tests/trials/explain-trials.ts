@@ -1,13 +1,10 @@
 import fc from 'fast-check';
-import {
-  countAt,
-  type Explanation,
-  explainCount,
-  type PlannedPart,
-  plan,
-  type Recipe,
-  seenAt,
-} from '../../src/knit/index.ts';
+import { countAt } from '../../src/knit/piece/count/count-at.ts';
+import { seenAt } from '../../src/knit/piece/count/look.ts';
+import { type Explanation, explainCount } from '../../src/knit/piece/explain-count.ts';
+import { plan } from '../../src/knit/piece/plan.ts';
+import type { PlannedPart } from '../../src/knit/piece/planned.ts';
+import type { Recipe } from '../../src/knit/piece/recipe.ts';
 import { knittableRecipe } from '../arbitraries/knittable-recipe.ts';
 import { shapedPanel } from '../arbitraries/shaped-panel.ts';
 import {

@@ -1,14 +1,12 @@
 import fc from 'fast-check';
-import {
-  countAt,
-  findPlace,
-  type PlannedPart,
-  plan,
-  type Recipe,
-  rework,
-  ripBack,
-  workRow,
-} from '../../src/knit/index.ts';
+import { countAt } from '../../src/knit/piece/count/count-at.ts';
+import { findPlace } from '../../src/knit/piece/find-place.ts';
+import { plan } from '../../src/knit/piece/plan.ts';
+import type { PlannedPart } from '../../src/knit/piece/planned.ts';
+import type { Recipe } from '../../src/knit/piece/recipe.ts';
+import { rework } from '../../src/knit/piece/rework.ts';
+import { ripBack } from '../../src/knit/piece/rip-back.ts';
+import { workRow } from '../../src/knit/row/work.ts';
 import { knittableRecipe } from '../arbitraries/knittable-recipe.ts';
 import { shapedPanel } from '../arbitraries/shaped-panel.ts';
 import { trueObservations } from '../arbitraries/true-observations.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { plan } from '../../src/knit/index.ts';
+import { plan } from '../../src/knit/piece/plan.ts';
 import { linesOf } from '../../src/ui/print/lines-of.ts';
 import { knittableRecipe } from '../arbitraries/knittable-recipe.ts';
 import { neck, partsOf, strip } from './pieces.ts';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { plan, type Recipe } from '../../src/knit/index.ts';
+import { plan } from '../../src/knit/piece/plan.ts';
+import type { Recipe } from '../../src/knit/piece/recipe.ts';
 import { type RowShape, shapeOfPart, shapeOfPiece } from '../../src/ui/panel-map/outline-of.ts';
 import { knittableRecipe } from '../arbitraries/knittable-recipe.ts';
 import { neck, partsOf, strip } from './pieces.ts';

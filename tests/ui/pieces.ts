@@ -1,4 +1,6 @@
-import { type PlannedPart, plan, type Recipe } from '../../src/knit/index.ts';
+import { plan } from '../../src/knit/piece/plan.ts';
+import type { PlannedPart } from '../../src/knit/piece/planned.ts';
+import type { Recipe } from '../../src/knit/piece/recipe.ts';
 import { told } from '../told.ts';
 
 /** The parts of a recipe that can be knitted. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { PlannedRow } from '../../src/knit/index.ts';
+import type { PlannedRow } from '../../src/knit/piece/planned.ts';
 import { rowsAhead } from '../../src/ui/ladder/rows-ahead.ts';
 
 const rows = (count: number, shaped: readonly number[]): PlannedRow[] =>

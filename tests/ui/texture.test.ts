@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fabricNames } from '../../src/knit/index.ts';
+import { fabricNames } from '../../src/knit/fabric.ts';
 import { scaleBarMm } from '../../src/ui/panel-map/scale.ts';
 import { tileOf } from '../../src/ui/panel-map/texture.ts';
 

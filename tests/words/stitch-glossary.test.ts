@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { stitches, stitchNames } from '../../src/knit/index.ts';
+import { stitches, stitchNames } from '../../src/knit/stitch.ts';
 import { plainSpeech } from '../../src/words/settings.ts';
 import { type CableName, crossingOf, openGlossary, stitchesIn } from '../../src/words/stitch-glossary.ts';
 

@@ -1,5 +1,7 @@
 import { useState } from 'preact/hooks';
-import { type PlannedPart, plan, type Recipe } from '../../../src/knit/index.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
+import type { PlannedPart } from '../../../src/knit/piece/planned.ts';
+import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { Ladder } from '../../../src/ui/ladder/ladder.tsx';
 import { rowsAhead } from '../../../src/ui/ladder/rows-ahead.ts';
 import { PanelMap, type RowPlace } from '../../../src/ui/panel-map/panel-map.tsx';

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { demoGarment, demoNames } from '../../../src/knit/garment/demo.ts';
-import { makingUp, plan, yarnFor } from '../../../src/knit/index.ts';
+import { makingUp } from '../../../src/knit/making-up/making-up.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
+import { yarnFor } from '../../../src/knit/yarn/need.ts';
 import { told } from '../../told.ts';
 
 describe.each(demoNames)('the demo %s', (name) => {

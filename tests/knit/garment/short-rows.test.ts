@@ -1,7 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { demoGarment } from '../../../src/knit/garment/demo.ts';
-import { draft, expandRow, makingUp, plan, type Recipe } from '../../../src/knit/index.ts';
+import { draft } from '../../../src/knit/garment/draft.ts';
+import { makingUp } from '../../../src/knit/making-up/making-up.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
+import type { Recipe } from '../../../src/knit/piece/recipe.ts';
+import { expandRow } from '../../../src/knit/row/expand.ts';
 import { told } from '../../told.ts';
 
 const design = (() => {

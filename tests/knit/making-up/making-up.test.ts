@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
-import { makingUp } from '../../../src/knit/index.ts';
-import { easeOf, type MakingUpStep } from '../../../src/knit/making-up/making-up.ts';
+import { easeOf, type MakingUpStep, makingUp } from '../../../src/knit/making-up/making-up.ts';
 import { alongRows, pickUpRatio, toMultiple } from '../../../src/knit/making-up/pick-up.ts';
 import { told } from '../../told.ts';
 

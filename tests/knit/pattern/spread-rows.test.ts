@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { printRow } from '../../../src/knit/index.ts';
 import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
+import { printRow } from '../../../src/knit/row/print.ts';
 import { type Knitted, knitRow } from '../../knitter/knit-row.ts';
 
 /** The last row of a piece over 40 stitches that ends with the line, as a knitter works it who has only its words. */

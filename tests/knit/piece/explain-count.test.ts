@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
-import { countAt, explainCount, type PlannedPart, plan, seenAt } from '../../../src/knit/index.ts';
+import { countAt } from '../../../src/knit/piece/count/count-at.ts';
 import { laidRows } from '../../../src/knit/piece/count/lie.ts';
+import { seenAt } from '../../../src/knit/piece/count/look.ts';
+import { explainCount } from '../../../src/knit/piece/explain-count.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
+import type { PlannedPart } from '../../../src/knit/piece/planned.ts';
 import { explainTrials } from '../../trials/explain-trials.ts';
 
 const partOf = (piece: string, index = 0): PlannedPart => {

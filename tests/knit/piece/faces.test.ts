@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { fits } from '../../../src/knit/fabric.ts';
 import { draft } from '../../../src/knit/garment/draft.ts';
-import { type Edge, fits, plan, type Recipe, type Shaping } from '../../../src/knit/index.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
+import type { Edge, Recipe, Shaping } from '../../../src/knit/piece/recipe.ts';
 import { someDesign } from '../../arbitraries/design.ts';
 import { edgeShaped, waisted } from '../../arbitraries/edge-shaped.ts';
 import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';

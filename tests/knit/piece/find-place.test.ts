@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
-import { findPlace, landmarksOf, type PlannedPart, plan } from '../../../src/knit/index.ts';
+import { landmarksOf } from '../../../src/knit/piece/count/landmarks.ts';
+import { findPlace } from '../../../src/knit/piece/find-place.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
+import type { PlannedPart } from '../../../src/knit/piece/planned.ts';
 import { placeTrials } from '../../trials/other-trials.ts';
 
 const partOf = (piece: string, index = 0): PlannedPart => {

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { partsOfMake, plan, type Recipe } from '../../../src/knit/index.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
+import { partsOfMake } from '../../../src/knit/piece/planned.ts';
+import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { told } from '../../told.ts';
 
 const fronts: Recipe = {

@@ -1,16 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  expandRow,
-  type Plan,
-  type PlannedPart,
-  plan,
-  printRow,
-  type Recipe,
-  stitches,
-  workRow,
-} from '../../../src/knit/index.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
+import type { Plan, PlannedPart } from '../../../src/knit/piece/planned.ts';
+import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { workBudget } from '../../../src/knit/piece/work-budget.ts';
+import { expandRow } from '../../../src/knit/row/expand.ts';
+import { printRow } from '../../../src/knit/row/print.ts';
+import { workRow } from '../../../src/knit/row/work.ts';
+import { stitches } from '../../../src/knit/stitch.ts';
 import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
 import { told } from '../../told.ts';
 

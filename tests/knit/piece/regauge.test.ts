@@ -1,8 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
-import { type Gauge, makingUp, plan, type Recipe, regauge } from '../../../src/knit/index.ts';
+import type { Gauge } from '../../../src/knit/gauge.ts';
 import { edgesOf } from '../../../src/knit/making-up/edges.ts';
+import { makingUp } from '../../../src/knit/making-up/making-up.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
+import type { Recipe } from '../../../src/knit/piece/recipe.ts';
+import { regauge } from '../../../src/knit/piece/regauge/regauge.ts';
 import { told } from '../../told.ts';
 
 const gauge = (): fc.Arbitrary<Gauge> =>

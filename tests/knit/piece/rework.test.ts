@@ -1,16 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
-import {
-  asReallyKnitted,
-  countAt,
-  mismatches,
-  type PlannedPart,
-  plan,
-  type Recipe,
-  recipeOfMake,
-  rework,
-} from '../../../src/knit/index.ts';
+import { countAt } from '../../../src/knit/piece/count/count-at.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
+import type { PlannedPart } from '../../../src/knit/piece/planned.ts';
 import { provePart } from '../../../src/knit/piece/prove.ts';
+import type { Recipe } from '../../../src/knit/piece/recipe.ts';
+import { asReallyKnitted, recipeOfMake } from '../../../src/knit/piece/rework/make-recipe.ts';
+import { mismatches } from '../../../src/knit/piece/rework/matches.ts';
+import { rework } from '../../../src/knit/piece/rework.ts';
 import { told } from '../../told.ts';
 import { reworkTrials } from '../../trials/other-trials.ts';
 

@@ -1,6 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
-import { countAt, type PlannedPart, plan, rework, ripBack } from '../../../src/knit/index.ts';
+import { countAt } from '../../../src/knit/piece/count/count-at.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
+import type { PlannedPart } from '../../../src/knit/piece/planned.ts';
+import { rework } from '../../../src/knit/piece/rework.ts';
+import { ripBack } from '../../../src/knit/piece/rip-back.ts';
 import { told } from '../../told.ts';
 import { ripTrials } from '../../trials/other-trials.ts';
 

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { englishRowWords, type FabricName, type Shaping } from '../../../src/knit/index.ts';
+import type { FabricName } from '../../../src/knit/fabric.ts';
+import type { Shaping } from '../../../src/knit/piece/recipe.ts';
+import { englishRowWords } from '../../../src/knit/row/row-words.ts';
 import { rowWords as germanRowWords } from '../../../src/words/de/row.ts';
 import { across, at, group, rowOf, type Swatch } from './swatch-row.ts';
 

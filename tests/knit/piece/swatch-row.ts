@@ -1,4 +1,8 @@
-import { type FabricName, plan, printRow, type RowWords, type Shaping } from '../../../src/knit/index.ts';
+import type { FabricName } from '../../../src/knit/fabric.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
+import type { Shaping } from '../../../src/knit/piece/recipe.ts';
+import { printRow } from '../../../src/knit/row/print.ts';
+import type { RowWords } from '../../../src/knit/row/row-words.ts';
 import { told } from '../../told.ts';
 
 export interface Swatch {

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
-import { type PlannedPart, plan, togetherOrder } from '../../../src/knit/index.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
+import type { PlannedPart } from '../../../src/knit/piece/planned.ts';
+import { togetherOrder } from '../../../src/knit/piece/together.ts';
 
 const partsOf = (piece: string): readonly PlannedPart[] => {
   const recipe = sampleGarment.pieces.find((one) => one.name === piece);

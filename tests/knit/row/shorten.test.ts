@@ -1,7 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { expandRow, printRow, stitches, workRow } from '../../../src/knit/index.ts';
+import { expandRow } from '../../../src/knit/row/expand.ts';
+import { printRow } from '../../../src/knit/row/print.ts';
 import { addRun, type Run, shorten } from '../../../src/knit/row/shorten.ts';
+import { workRow } from '../../../src/knit/row/work.ts';
+import { stitches } from '../../../src/knit/stitch.ts';
 
 const runsOf = (text: string): Run[] => {
   const runs: Run[] = [];

@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { expandRow, type Step, stitches, stitchNames, workRow } from '../../../src/knit/index.ts';
+import { expandRow } from '../../../src/knit/row/expand.ts';
+import type { Step } from '../../../src/knit/row/step.ts';
+import { workRow } from '../../../src/knit/row/work.ts';
+import { stitches, stitchNames } from '../../../src/knit/stitch.ts';
 
 const step = (): fc.Arbitrary<Step> =>
   fc.letrec<{ step: Step }>((tie) => ({

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { spread } from '../../../src/knit/index.ts';
+import { spread } from '../../../src/knit/shape/spread.ts';
 import { told } from '../../told.ts';
 
 const groups = (stitches: number, change: number): readonly number[] => {

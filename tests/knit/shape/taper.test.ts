@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type TaperWish, taper } from '../../../src/knit/index.ts';
+import { type TaperWish, taper } from '../../../src/knit/shape/taper.ts';
 import { told } from '../../told.ts';
 
 const wish = (): fc.Arbitrary<TaperWish> =>

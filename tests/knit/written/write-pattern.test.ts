@@ -2,8 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { demoGarment, demoNames } from '../../../src/knit/garment/demo.ts';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
-import { type Garment, type PlannedPart, plan, writePattern } from '../../../src/knit/index.ts';
 import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
+import type { Garment } from '../../../src/knit/piece/garment.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
+import type { PlannedPart } from '../../../src/knit/piece/planned.ts';
+import { writePattern } from '../../../src/knit/written/write-pattern.ts';
 import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
 import { told } from '../../told.ts';
 

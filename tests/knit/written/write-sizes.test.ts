@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { type Garment, plan, type Recipe } from '../../../src/knit/index.ts';
 import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
+import type { Garment } from '../../../src/knit/piece/garment.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
+import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { writeSizes } from '../../../src/knit/written/write-sizes.ts';
 import { told } from '../../told.ts';
 

@@ -1,7 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Garment, lastBall, plan, yarnFor } from '../../../src/knit/index.ts';
+import type { Garment } from '../../../src/knit/piece/garment.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
+import { lastBall } from '../../../src/knit/yarn/last-ball.ts';
 import { loopsUpTo } from '../../../src/knit/yarn/loops.ts';
+import { yarnFor } from '../../../src/knit/yarn/need.ts';
 import { loopsByColour } from '../../../src/knit/yarn/stripes.ts';
 import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
 import { told } from '../../told.ts';
