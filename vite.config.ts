@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Rolldown } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig, type Plugin } from 'vitest/config';
+import { boxName } from './src/app/box-name.ts';
 import { type FirstFiles, headScript } from './src/app/head-script.ts';
 import { type KeptFile, keepWhole } from './src/worker/keep-whole.ts';
 import { refuseWrongTypes } from './src/worker/refuse-wrong-types.ts';
@@ -107,7 +108,9 @@ const startInHead: Plugin = {
   transformIndexHtml: {
     order: 'post',
     handler(html, { bundle = {} }) {
-      const script = `(${headScript.toString()})(${JSON.stringify(firstFiles(Object.values(bundle)))})`;
+      const files = JSON.stringify(firstFiles(Object.values(bundle)));
+      const box = `(${boxName.toString()})(()=>localStorage,new URL('./',location.href).pathname)`;
+      const script = `document.documentElement.dataset.box=${box};(${headScript.toString()})(${files})`;
       const hash = createHash('sha256').update(script).digest('base64');
       return (
         html

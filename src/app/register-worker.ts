@@ -27,7 +27,7 @@ export async function registerWorker({ onReady, onWaiting, onRegistered }: Worke
   // Its copy has a hole: the worker goes once its windows are closed, and the next start installs it whole.
   if (registration.active && !(await pageIsKept())) return void (await registration.unregister());
   if (registration.active) onReady();
-  keepWhole();
+  keepWhole(worker.active);
   onRegistered(() => take(registration, () => worker.messageSkipWaiting()));
   keepLooking(registration);
 }
@@ -36,9 +36,8 @@ export async function registerWorker({ onReady, onWaiting, onRegistered }: Worke
  * What is kept for offline use is looked through by the worker (src/worker/keep-whole.ts), and what comes after the
  * first screen is fetched; all of it at once where a file did not load.
  */
-function keepWhole(): void {
-  const tell = (what: 'keep whole' | 'mend') =>
-    void navigator.serviceWorker.ready.then(({ active }) => active?.postMessage(what));
+function keepWhole(worker: Promise<ServiceWorker>): void {
+  const tell = (what: 'keep whole' | 'mend') => void worker.then((active) => active.postMessage(what));
   addEventListener('vite:preloadError', () => tell('mend'));
   // seen by the script in the page's head, before this one was there
   tell('missed' in document.documentElement.dataset ? 'mend' : 'keep whole');

@@ -9,7 +9,8 @@ import { giveStore, readOr } from './store.ts';
 /** Opens the store and keeps the screens true to it, whichever window writes. */
 export async function startStore(): Promise<void> {
   const first = askedFirst(location.hash);
-  const opened = await openStore(first && { first });
+  // given by the script in the page's head (src/app/box-name.ts); the development server has none
+  const opened = await openStore({ first, name: document.documentElement.dataset.box ?? 'ridgeline' });
   if (!opened.ok) {
     readFault.value = opened.faults[0];
     return;

@@ -29,7 +29,7 @@ export interface StoreOptions {
   readonly keep?: SmallKeep | undefined;
   readonly now?: () => number;
   /** what will be asked first is read in the transaction that opens it: this make; without a key the last knitted */
-  readonly first?: { readonly make?: string | undefined };
+  readonly first?: { readonly make?: string | undefined } | undefined;
   readonly migrations?: readonly Migration[];
   /** how long the box may give no answer before it is opened anew, ms */
   readonly patienceMs?: number;

@@ -26,7 +26,7 @@ export function takeShared(worker: WorkerScope): void {
     const start = new URL(worker.registration.scope);
     const file = form.get('file');
     if (file instanceof File) {
-      const cache = await worker.caches.open('shared');
+      const cache = await worker.caches.open(`shared-${worker.registration.scope}`);
       await cache.put('file', new Response(file));
       start.hash = '/backup';
     } else {

@@ -37,6 +37,10 @@ it('a backup and a link that another app shares are taken in, with no network', 
     buffer: readFileSync('tests/store/golden/backup-v1.json'),
   });
   await page.getByRole('button', { name: 'Share' }).tap();
+  // any web page can post one: it is told as what it is, and nothing of it is shown before she asks
+  await page.getByText('Another app or a web page has handed over a file').waitFor();
+  expect(await page.getByRole('button', { name: 'Unite' }).count()).toBe(0);
+  await page.getByRole('button', { name: 'Look at it' }).tap();
   await page.getByRole('button', { name: 'Unite' }).tap();
   await page.getByText('The file is taken in.').waitFor();
   await page.reload();

@@ -16,6 +16,7 @@ type Before = OpenedFile['backup'];
 
 type Step =
   | { readonly at: 'choosing' }
+  | { readonly at: 'handed'; readonly file: Blob }
   | { readonly at: 'reading' }
   | { readonly at: 'refused'; readonly faults: readonly Fault[] }
   | { readonly at: 'deciding'; readonly file: OpenedFile }
@@ -32,7 +33,9 @@ export function OpenBackup() {
     const read = await openFile(file);
     go(read.ok ? { at: 'deciding', file: read.value } : { at: 'refused', faults: read.faults });
   };
-  useEffect(() => openedFiles((file) => void open(file)), []);
+  const arrived = ({ file, handed }: { readonly file: Blob; readonly handed: boolean }) =>
+    handed ? go({ at: 'handed', file }) : void open(file);
+  useEffect(() => openedFiles(arrived), []);
   const drop = (event: DragEvent) => {
     event.preventDefault();
     const [file] = event.dataTransfer?.files ?? [];
@@ -61,15 +64,23 @@ export function OpenBackup() {
         </Button>
         <span>{say('backup.drop')}</span>
       </fieldset>
-      <Outcome step={step} go={go} />
+      <Outcome step={step} go={go} open={(file) => void open(file)} />
     </Card>
   );
 }
 
-function Outcome({ step, go }: { readonly step: Step; readonly go: (step: Step) => void }) {
+interface OutcomeProps {
+  readonly step: Step;
+  readonly go: (step: Step) => void;
+  readonly open: (file: Blob) => void;
+}
+
+function Outcome({ step, go, open }: OutcomeProps) {
   switch (step.at) {
     case 'choosing':
       return null;
+    case 'handed':
+      return <Handed onOpen={() => open(step.file)} onLeave={() => go({ at: 'choosing' })} />;
     case 'reading':
       return <p role="status">{say('backup.reading')}</p>;
     case 'refused':
@@ -85,6 +96,23 @@ function Outcome({ step, go }: { readonly step: Step; readonly go: (step: Step) 
     case 'done':
       return <Done before={step.before} go={go} />;
   }
+}
+
+/** Any web page can post a file here: nothing of it is shown before she has said that it is hers. */
+function Handed({ onOpen, onLeave }: { readonly onOpen: () => void; readonly onLeave: () => void }) {
+  const actions = (
+    <>
+      <Button kind="main" onPress={onOpen}>
+        {say('backup.handedOpen')}
+      </Button>
+      <Button onPress={onLeave}>{say('backup.handedLeave')}</Button>
+    </>
+  );
+  return (
+    <Notice kind="note" title={say('backup.handed')} actions={actions} live>
+      {say('backup.handedHelp')}
+    </Notice>
+  );
 }
 
 const toStep = (done: Result<Before>): Step =>
