@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Garment, writePattern } from '../../../src/knit/index.ts';
+import type { Garment } from '../../../src/knit/piece/garment.ts';
+import { writePattern } from '../../../src/knit/written/write-pattern.ts';
 import { told } from '../../told.ts';
 
 /** A swatch of so many stitches and rows to 10 cm, and a piece planned in it. */
