@@ -56,18 +56,17 @@ export interface TakeBack {
 /**
  * Finds the last change of place that still stands and the place before it. More than one entry is taken
  * back only where the newest ones changed nothing (two devices that came to the same row).
- * `whole` says that the entries are the whole log of the make; else undefined may also mean 'look further back'.
+ * The entries are the whole log of the make.
  */
-export function takeBack(entries: readonly LogEntry[], now: Place, whole: boolean): TakeBack | undefined {
+export function takeBack(entries: readonly LogEntry[], now: Place): TakeBack | undefined {
   const steps = standing(entries).filter((entry) => moves(entry.kind));
   const undoes: string[] = [];
   for (let i = steps.length - 1; i >= 0; i -= 1) {
     const step = steps[i] as LogEntry;
     const before = steps[i - 1];
-    if (!whole && (before === undefined || step.plan !== undefined)) return undefined;
     undoes.push(step.id);
     const rows = before?.row ?? 0;
-    const plan = whole ? planOf(steps.slice(0, i), entries) : now.plan;
+    const plan = planOf(steps.slice(0, i), entries);
     if (rows !== now.rows || plan !== now.plan) return { undoes, rows, plan };
   }
   return undefined;

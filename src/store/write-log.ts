@@ -4,6 +4,7 @@ import type { LogEntry } from '../progress/log.ts';
 import { Refusal, TryAgain } from './faults.ts';
 import type { NewEntry, PlaceRecord } from './records.ts';
 import type { StoreName, Tx } from './schema.ts';
+import { takeBackNear } from './take-back-near.ts';
 import { each, together } from './together.ts';
 
 /** The stores of one tap. */
@@ -129,7 +130,7 @@ function entryOf(wish: Wish, place: PlaceRecord, row: number, plan: string | und
 
 async function writeUndo(tx: Write, wish: Wish, place: PlaceRecord, touched: number): Promise<PlaceRecord> {
   const now: Place = { rows: place.rows, plan: place.plan, seq: place.seq, at: place.at };
-  const found = (await takeBackNear(tx, place, now)) ?? takeBack(await logOf(tx, place.id), now, true);
+  const found = (await takeBackNear(tx, place.id, now)) ?? takeBack(await logOf(tx, place.id), now);
   if (found === undefined) throw new Refusal(fault('nothing-to-undo'));
   const plan = found.plan === place.plan ? undefined : found.plan;
   const entries = found.undoes.map((undoes, i): LogEntry => {
@@ -148,13 +149,6 @@ async function writeStrike(tx: Write, wish: Wish, place: PlaceRecord, touched: n
   if (entry === undefined || entry.make !== wish.make || knits(entry.kind))
     throw new Refusal(fault('no-such-entry'));
   return write(tx, place, [{ ...entryOf(wish, place, place.rows, undefined), undoes }], touched);
-}
-
-const NEAR = 32;
-
-/** Most undos need only the newest entries. */
-async function takeBackNear(tx: Write, place: PlaceRecord, now: Place) {
-  return takeBack(await logOf(tx, place.id, place.seq - NEAR), now, false);
 }
 
 /** The log of a make, in order, from a seq on. */
