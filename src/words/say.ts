@@ -70,9 +70,14 @@ export function wordMessage(
   return text.replace(/\{(\w+)\}|\[([^\]]+)\]/g, (whole, figure: string | undefined, term: string) => {
     if (figure === undefined) return trade[term] ?? term;
     const value = figures[figure];
-    return typeof value === 'number' ? saysNumber(value) : (value ?? whole);
+    return typeof value === 'number' ? saysNumber(value) : apart(value ?? whole);
   });
 }
+
+const rightToLeft = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]/;
+
+/** A name that is written from right to left is kept apart, or it would turn the sentence around it (as `bdi` does). */
+const apart = (name: string): string => (rightToLeft.test(name) ? `\u2068${name}\u2069` : name);
 
 /** The same in every language of ours (CLDR plural rules, checked against Intl); another may need Intl.PluralRules. */
 const pluralOf = (count: number): 'one' | 'other' => (Math.abs(count) === 1 ? 'one' : 'other');

@@ -34,6 +34,15 @@ describe('what the app says', () => {
     expect(saysFabric('moss')).toBe('moss stitch');
   });
 
+  it('keeps a name that is written from right to left apart from the sentence around it, as a bdi element would', () => {
+    // Unicode Bidirectional Algorithm (UAX #9), 2.4: first strong isolate and its end
+    expect(wordMessage('{name}: row {row} of {rows}', { name: 'צעיף', row: 3, rows: 40 }, plainSpeech)).toBe(
+      '\u2068צעיף\u2069: row 3 of 40',
+    );
+    expect(wordMessage('{name} goes', { name: 'وشاح 2' }, plainSpeech)).toBe('\u2068وشاح 2\u2069 goes');
+    expect(wordMessage('{name} goes', { name: 'Écharpe 2' }, plainSpeech)).toBe('Écharpe 2 goes');
+  });
+
   it('keeps brackets that come in with a figure', () => {
     expect(wordMessage('Work {row}', { row: '[k2, m1] 3 times' }, plainSpeech)).toBe('Work [k2, m1] 3 times');
   });
