@@ -45,7 +45,15 @@ async function later<M, T>(load: () => Promise<M>, ask: (part: M) => Promise<Res
 function garmentCalls(
   box: CallsNeed,
 ): Names<
-  'list' | 'garment' | 'saveGarment' | 'deleteGarment' | 'plan' | 'placesOf' | 'entriesOfGarment' | 'rework'
+  | 'list'
+  | 'garment'
+  | 'saveGarment'
+  | 'changeGarment'
+  | 'deleteGarment'
+  | 'plan'
+  | 'placesOf'
+  | 'entriesOfGarment'
+  | 'rework'
 > {
   const { door } = box;
   const writes = () => import('./garment-writes.ts');
@@ -56,6 +64,8 @@ function garmentCalls(
         present(await tx.objectStore('garments').get(id), 'no-such-garment'),
       ),
     saveGarment: (garment, plans) => later(writes, (part) => part.saveGarment(box, garment, plans)),
+    changeGarment: (id, change, plans = []) =>
+      later(writes, (part) => part.changeGarment(box, id, change, plans)),
     deleteGarment: (id) => later(writes, (part) => part.deleteGarment(box, id)),
     plan: (id) =>
       door.read(['plans'], async (tx) => present(await tx.objectStore('plans').get(id), 'no-such-plan')),

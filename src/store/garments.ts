@@ -3,6 +3,7 @@ import { foldPlace } from '../progress/fold.ts';
 import { type LogEntry, makeKey } from '../progress/log.ts';
 import { Refusal } from './faults.ts';
 import { type NewestPlans, newestOf, newestPlans, writePlan } from './plan-versions.ts';
+import { present } from './reads.ts';
 import type { GarmentRecord, GarmentSummary, PlaceRecord, PlanRecord } from './records.ts';
 import type { StoreName, Tx } from './schema.ts';
 import { each, together } from './together.ts';
@@ -26,12 +27,30 @@ export async function writeGarment(
   for (const plan of plans) await writePlan(tx, newest, plan);
   const places = await writePlaces(tx, garment, newest);
   await dropUnusedPlans(tx, garment.id, known, newest, places);
-  await together(
+  await putGarment(tx, garment, places);
+  return places;
+}
+
+/** What a change makes of a garment: pure, since it may be asked for twice. */
+export type GarmentChange = (garment: GarmentRecord) => GarmentRecord;
+
+/** The garment as a change makes it, read in the transaction that will write it: its id and beginning are not to change. */
+export async function changedGarment(
+  tx: Write,
+  id: string,
+  change: GarmentChange,
+  at: number,
+): Promise<{ readonly was: GarmentRecord; readonly garment: GarmentRecord }> {
+  const was = present(await tx.objectStore('garments').get(id), 'no-such-garment');
+  const { createdAt, changedAt } = was;
+  return { was, garment: { ...change(was), id, createdAt, changedAt: Math.max(at, changedAt + 1) } };
+}
+
+export const putGarment = (tx: Write, garment: GarmentRecord, places: readonly PlaceRecord[]) =>
+  together(
     () => tx.objectStore('garments').put(garment),
     () => tx.objectStore('summaries').put(summaryOf(garment, places)),
   );
-  return places;
-}
 
 export const summaryOf = (garment: GarmentRecord, places: readonly PlaceRecord[]): GarmentSummary => ({
   id: garment.id,

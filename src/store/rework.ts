@@ -1,10 +1,9 @@
 import type { Recipe } from '../knit/piece/recipe.ts';
-import { summaryOf } from './garments.ts';
+import { changedGarment, type GarmentChange, putGarment } from './garments.ts';
 import { newestPlans, writePlan } from './plan-versions.ts';
 import { present } from './reads.ts';
 import type { PlaceRecord, PlanRecord } from './records.ts';
 import type { Tx } from './schema.ts';
-import { together } from './together.ts';
 import { type Wish, writeMove } from './write-log.ts';
 
 /**
@@ -36,14 +35,12 @@ export async function writeRework(
 }
 
 async function writeRecipe(tx: Tx<'readwrite'>, place: PlaceRecord, recipe: Recipe | undefined, at: number) {
-  const garment = present(await tx.objectStore('garments').get(place.garment), 'no-such-garment');
-  const pieces = garment.pieces.map((piece) =>
-    piece.id === place.piece && recipe !== undefined ? { ...piece, recipe } : piece,
-  );
-  const changed = { ...garment, pieces, changedAt: Math.max(at, garment.changedAt + 1) };
-  const places = await tx.objectStore('places').index('garment').getAll(garment.id);
-  await together(
-    () => tx.objectStore('garments').put(changed),
-    () => tx.objectStore('summaries').put(summaryOf(changed, places)),
-  );
+  const withRecipe: GarmentChange = (was) => ({
+    ...was,
+    pieces: was.pieces.map((piece) =>
+      piece.id === place.piece && recipe !== undefined ? { ...piece, recipe } : piece,
+    ),
+  });
+  const { garment } = await changedGarment(tx, place.garment, withRecipe, at);
+  await putGarment(tx, garment, await tx.objectStore('places').index('garment').getAll(garment.id));
 }

@@ -5,6 +5,7 @@ import { makeCalls } from './calls.ts';
 import { type Change, type Listener, openChanges } from './changes.ts';
 import { type Door, type DoorState, openDoor } from './door.ts';
 import { noneWhenRefused } from './faults.ts';
+import type { GarmentChange } from './garments.ts';
 import { randomId } from './ids.ts';
 import { journalIn } from './journal.ts';
 import { lastSeenIn, type Seen } from './last-seen.ts';
@@ -47,7 +48,16 @@ export interface Store {
   /** cheap with hundreds of garments; in no order */
   list(): Promise<Result<readonly GarmentSummary[]>>;
   garment(id: string): Promise<Result<GarmentRecord>>;
-  /** One transaction: the garment, the plans (the store gives the versions), a place for every part and make. */
+  /**
+   * The only way to change a garment: what the change makes of it as it now is, with the plans of pieces that get other
+   * rows, in one transaction. The change is pure; it cannot alter id or beginning. Gives the garment as stored.
+   */
+  changeGarment(
+    id: string,
+    change: GarmentChange,
+    plans?: readonly PlanRecord[],
+  ): Promise<Result<GarmentRecord>>;
+  /** For a new garment. One transaction: the garment, the plans (the store gives the versions), a place for every part and make. */
   saveGarment(garment: GarmentRecord, plans: readonly PlanRecord[]): Promise<Result<readonly PlaceRecord[]>>;
   deleteGarment(id: string): Promise<Result<void>>;
   plan(planId: string): Promise<Result<PlanRecord>>;

@@ -11,6 +11,7 @@ import { type Draft, draftKey, lastWriter, readDraft } from './draft.ts';
 import { blankGarment, type GarmentForm, garmentToForm, readGarment } from './garment-form.ts';
 import { begin, changed, type History, undone } from './history.ts';
 import { newGarmentId } from './ids.ts';
+import { ontoStored } from './onto-stored.ts';
 import { toSave } from './save.ts';
 
 /** The garment that is being typed. Screens read it; the intents below change it. */
@@ -171,10 +172,14 @@ export async function saveGarment(now = Date.now()): Promise<Result<SaveDone>> {
   const begun = new Set(places.value.filter((place) => place.seq > 0).map((place) => place.piece));
   const current = at.old && (await open.garment(at.garment));
   if (current && !current.ok) return current;
-  const form = withBegun(at.history.now, current?.value, begun);
+  const typed = current && at.old ? ontoStored(at.history.now, at.old, current.value) : at.history.now;
+  const form = withBegun(typed, current?.value, begun);
   const saved = toSave({ form, id: at.garment, now, old: current?.value, begun });
   if (saved === undefined) return refuse(fault('nothing to save'));
-  const written = await open.saveGarment(saved.garment, saved.plans);
+  // what another window changes meanwhile beside the form's fields stays
+  const written = current
+    ? await open.changeGarment(at.garment, (was) => saved.onto(was), saved.plans)
+    : await open.saveGarment(saved.garment, saved.plans);
   if (!written.ok) return written;
   const kept = saved.waiting.length > 0;
   const draft: Draft = { version: 1, garment: at.garment, at: now, form };

@@ -19,6 +19,8 @@ export interface SaveWish {
 
 export interface Saved {
   readonly garment: GarmentRecord;
+  /** the same saved onto the garment as it is by then */
+  readonly onto: (was: GarmentRecord) => GarmentRecord;
   readonly plans: readonly PlanRecord[];
   /** pieces left as they were (or out, when new), because they have faults */
   readonly waiting: readonly string[];
@@ -57,9 +59,20 @@ export function toSave(wish: SaveWish): Saved | undefined {
   );
   const all = [...kept, ...pieces];
   if (all.length === 0) return undefined;
-  const garment = record(read, all, { id, now, old });
+  const entries = new Map(form.pieces.map((entry) => [entry.id, entry]));
+  // a piece on the needles has the recipe that it was planned anew by
+  const asKnitted = (piece: PieceRecord, was: GarmentRecord | undefined) => {
+    const stored = begun.has(piece.id) ? was?.pieces.find((one) => one.id === piece.id) : undefined;
+    const entry = entries.get(piece.id);
+    return stored && entry ? renamed(stored, entry) : (stored ?? piece);
+  };
+  const onto = (was: GarmentRecord | undefined) => {
+    const pieces = all.map((piece) => asKnitted(piece, was));
+    return record(read, pieces, { id, now, old: was });
+  };
+  const garment = onto(old);
   const plans = planRecords({ ...garment, pieces: fresh });
-  return plans.ok ? { garment, plans: plans.value, waiting } : undefined;
+  return plans.ok ? { garment, onto, plans: plans.value, waiting } : undefined;
 }
 
 function record(

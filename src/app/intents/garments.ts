@@ -129,16 +129,3 @@ export async function forgetMissing(): Promise<void> {
   (await store()).forgetMissing();
   missing.value = undefined;
 }
-
-/** Keeps her notes; the plans stay as they are. */
-export async function saveNotes(notes: string, now = Date.now()): Promise<boolean> {
-  const shown = garmentShown.value;
-  if (!shown) return false;
-  const open = await store();
-  const garment = readOr(await open.garment(shown.garment.id));
-  if (garment === undefined) return false;
-  const changed = { ...garment, notes, changedAt: now };
-  if (readOr(await open.saveGarment(changed, [])) === undefined) return false;
-  garmentShown.value = { ...shown, garment: changed };
-  return true;
-}

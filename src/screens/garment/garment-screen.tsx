@@ -44,7 +44,7 @@ function Whole({ view }: { readonly view: GarmentView }) {
       </section>
       <Guesses pieces={view.pieces.map(({ recipe }) => recipe)} />
       <YarnSection garment={garment} />
-      <Notes key={garment.id} notes={garment.notes ?? ''} />
+      <Notes key={garment.id} garment={garment.id} notes={garment.notes ?? ''} />
       {(garment.credits || garment.licence) && (
         <p class="garment-small">
           {garment.credits}

@@ -1,14 +1,14 @@
 import { useState } from 'preact/hooks';
-import { saveNotes } from '../../app/intents/garments.ts';
+import { changeGarment } from '../../app/intents/change-garment.ts';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { say } from '../../words/say.ts';
 
 /** Her own words; kept when she leaves the field. */
-export function Notes({ notes }: { readonly notes: string }) {
+export function Notes({ garment, notes }: { readonly garment: string; readonly notes: string }) {
   const [text, setText] = useState(notes);
   const [kept, setKept] = useState<boolean>();
   const keep = async (value: string) => {
-    if (value !== notes) setKept(await saveNotes(value));
+    if (value !== notes) setKept(await changeGarment(garment, (now) => ({ ...now, notes: value })));
   };
   const input = (value: string) => {
     setText(value);

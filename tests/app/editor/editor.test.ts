@@ -155,6 +155,27 @@ describe('a garment that is being knitted', () => {
     });
   });
 
+  it('takes only what was typed onto the garment as it now is', async () => {
+    const { id } = await savedAndKnitted();
+    await openEditor(id);
+    change(withPiece('p1', square('Uno', '12')), 'typed');
+    // another window meanwhile
+    await store.changeGarment(id, (garment) => ({
+      ...garment,
+      name: 'Renamed',
+      notes: 'So soft.',
+      ticked: ['ends'],
+    }));
+    await saveGarment();
+    const garment = await store.garment(id);
+    expect(garment.ok && garment.value).toMatchObject({
+      name: 'Renamed',
+      notes: 'So soft.',
+      ticked: ['ends'],
+      pieces: [{ recipe: { name: 'Uno' } }],
+    });
+  });
+
   it('its page has the new name as soon as it is saved', async () => {
     const { id } = await savedAndKnitted();
     await openGarment(id);

@@ -1,12 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { drawings } from '../../../src/app/drawings.ts';
-import {
-  deleteGarment,
-  openBasket,
-  openDrawing,
-  openGarment,
-  saveNotes,
-} from '../../../src/app/intents/garments.ts';
+import { changeGarment } from '../../../src/app/intents/change-garment.ts';
+import { deleteGarment, openBasket, openDrawing, openGarment } from '../../../src/app/intents/garments.ts';
 import { finishRow, goToRow, openMake } from '../../../src/app/intents/knit.ts';
 import { openSample } from '../../../src/app/intents/sample.ts';
 import { nextMake } from '../../../src/app/next-make.ts';
@@ -139,6 +134,8 @@ describe('what comes next', () => {
   });
 });
 
+const saveNotes = (notes: string) => changeGarment('sample', (garment) => ({ ...garment, notes }));
+
 describe('a garment', () => {
   it('keeps her notes without touching places or plans', async () => {
     const { back, store } = await openApp();
@@ -150,6 +147,21 @@ describe('a garment', () => {
     expect(garment.ok && garment.value.notes).toBe('Sleeves two ridges longer.');
     const place = await store.place(back);
     expect(place.ok && place.value.rows).toBe(1);
+  });
+
+  it('keeps notes and a tick that are made at once, and shows both', async () => {
+    const { store } = await openApp();
+    await openGarment('sample');
+    const done = await Promise.all([
+      saveNotes('Sleeves two ridges longer.'),
+      changeGarment('sample', (garment) => ({ ...garment, ticked: ['ends'] })),
+      saveNotes('Sleeves three ridges longer.'),
+    ]);
+    expect(done).toEqual([true, true, true]);
+    const both = { notes: 'Sleeves three ridges longer.', ticked: ['ends'] };
+    const garment = await store.garment('sample');
+    expect(garment.ok && garment.value).toMatchObject(both);
+    expect(garmentShown.value?.garment).toMatchObject(both);
   });
 
   it('is gone when it is deleted, and another one of that name is not', async () => {
