@@ -10,7 +10,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   words: ['knit', 'progress', '@preact/signals'],
   ui: ['words', 'preact', '@preact/signals'],
   worker: [],
-  app: ['knit', 'progress', 'store', 'words', '@preact/signals', 'workbox-window'],
+  app: ['knit', 'progress', 'store', 'words', '@preact/signals', 'valibot', 'workbox-window'],
   screens: ['app', 'ui', 'words', 'knit', 'progress', 'preact', '@preact/signals', 'uqr'],
   'main.tsx': ['app', 'ui', 'words', 'screens', 'preact', '@preact/signals'],
 };

@@ -28,6 +28,7 @@ export interface StoreFaults {
   'place-moved': 'row' | 'nextRow';
   'row-outside': 'row' | 'rows';
   'nothing-to-undo': never;
+  'kept-unreadable': never;
   'backup-too-large': 'sizeMillions' | 'mostMillions';
   'backup-not-json': never;
   'backup-not-ours': never;

@@ -3,11 +3,15 @@ import type { Result } from '../../knit/fault.ts';
 import type { Body } from '../../knit/garment/design.ts';
 import { type Draft, draft } from '../../knit/garment/draft.ts';
 import { lastWriter } from '../editor/draft.ts';
+import { readKept, textIn, type Unread } from '../kept/read-kept.ts';
 import { readOr, store } from '../store.ts';
-import { type DesignForm, designOf, type Figure, newForm, readForm } from './form.ts';
+import { type DesignForm, designOf, type Figure, newForm } from './form.ts';
 
 /** The garment that is being designed; undefined until read. */
 export const form = signal<DesignForm | undefined>(undefined);
+
+/** what was left and cannot be read, and why */
+export const unread = signal<Unread | undefined>(undefined);
 
 /** people whose measures are kept, by name */
 export const people = signal<readonly Person[]>([]);
@@ -29,8 +33,19 @@ const PEOPLE = 'people';
 export async function openDesign(): Promise<void> {
   const settings = readOr(await (await store()).settings());
   if (settings === undefined) return;
-  people.value = readPeople(settings[PEOPLE]);
-  form.value ??= readForm(settings[FORM]) ?? newForm();
+  people.value = await readPeople(settings[PEOPLE]);
+  const stored = settings[FORM];
+  const left = await readKept('designForm', stored);
+  unread.value = left.ok ? undefined : { fault: left.faults[0], stored };
+  if (left.ok) form.value ??= left.value ?? newForm();
+}
+
+/** Begins anew where what was left cannot be read, with its name. */
+export function beginAnew(): void {
+  const name = textIn(unread.value?.stored, 'name');
+  unread.value = undefined;
+  form.value = { ...newForm(), name };
+  void keep();
 }
 
 /**
@@ -51,11 +66,10 @@ export async function designFrom(
   return kept.value === 'kept' ? 'taken' : 'not kept';
 }
 
-function readPeople(stored: unknown): readonly Person[] {
+async function readPeople(stored: unknown): Promise<readonly Person[]> {
   if (!Array.isArray(stored)) return [];
-  return stored.filter(
-    (one): one is Person => typeof one?.name === 'string' && typeof one.body?.chest === 'number',
-  );
+  const read = await Promise.all(stored.map((one: unknown) => readKept('person', one)));
+  return read.flatMap((one) => (one.ok && one.value ? [one.value] : []));
 }
 
 const write = lastWriter(

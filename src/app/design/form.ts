@@ -116,11 +116,3 @@ function withFigure(design: Design, path: string, value: string | Figure): Desig
   const whole = design[outer as keyof Design];
   return { ...design, [outer]: { ...(whole as object), [inner]: taken } };
 }
-
-/** What stands in the settings; undefined when there is none that this app can read. */
-export function readForm(stored: unknown): DesignForm | undefined {
-  if (typeof stored !== 'object' || stored === null) return undefined;
-  const { version, choices, body, swatches, own } = stored as Partial<DesignForm>;
-  const isWhole = version === 1 && choices && body && Array.isArray(swatches) && typeof own === 'object';
-  return isWhole ? (stored as DesignForm) : undefined;
-}

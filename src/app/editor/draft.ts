@@ -1,3 +1,4 @@
+import { textIn } from '../kept/read-kept.ts';
 import type { GarmentForm } from './garment-form.ts';
 
 /**
@@ -17,26 +18,30 @@ export interface Draft {
 export const draftKey = (garment: string | undefined): string =>
   garment === undefined ? 'draft new' : `draft ${garment}`;
 
-/** What stands in the settings; undefined when there is none, or none that this app can read. */
-export function readDraft(stored: unknown): Draft | undefined {
-  if (typeof stored !== 'object' || stored === null) return undefined;
-  const { version, garment, form } = stored as Partial<Draft>;
-  const isWhole = version === 1 && typeof garment === 'string' && Array.isArray(form?.pieces);
-  return isWhole ? (stored as Draft) : undefined;
+/** A draft as a list shows it: also of one that cannot be read, which is told where it is opened. */
+export interface DraftCard {
+  readonly garment: string;
+  readonly name: string;
+  /** ms since 1970, when it was last typed at; 0 where that is not known */
+  readonly at: number;
+  readonly isNew: boolean;
 }
 
 /** Drafts among all settings, the latest first: what a list of garments shows as begun. */
-export function draftsIn(
-  settings: Readonly<Record<string, unknown>>,
-): readonly (Draft & { readonly isNew: boolean })[] {
-  return Object.entries(settings)
-    .filter(([name]) => name.startsWith('draft '))
-    .flatMap(([name, stored]) => {
-      const draft = readDraft(stored);
-      return draft === undefined ? [] : [{ ...draft, isNew: name === draftKey(undefined) }];
+export const draftsIn = (settings: Readonly<Record<string, unknown>>): readonly DraftCard[] =>
+  Object.entries(settings)
+    .filter(([name, stored]) => name.startsWith('draft ') && stored !== null && stored !== undefined)
+    .map(([key, stored]): DraftCard => {
+      const { at } = stored as { readonly at?: unknown };
+      const isNew = key === draftKey(undefined);
+      return {
+        garment: isNew ? textIn(stored, 'garment') : key.slice('draft '.length),
+        name: textIn(stored, 'form', 'name'),
+        at: typeof at === 'number' && Number.isFinite(at) ? at : 0,
+        isNew,
+      };
     })
     .sort((a, b) => b.at - a.at);
-}
 
 /**
  * Writes the newest of what it is given, one write at a time: the first at once, then whatever has come meanwhile.

@@ -5,9 +5,10 @@ import type { PieceForm } from '../../knit/piece/form/form.ts';
 import { recipeToForm } from '../../knit/piece/form/write-piece.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 import { openGarment } from '../intents/garments.ts';
+import { readKept, textIn, type Unread } from '../kept/read-kept.ts';
 import { garmentShown } from '../state.ts';
 import { readOr, store } from '../store.ts';
-import { type Draft, draftKey, lastWriter, readDraft } from './draft.ts';
+import { type Draft, draftKey, lastWriter } from './draft.ts';
 import { blankGarment, type GarmentForm, garmentToForm, readGarment } from './garment-form.ts';
 import { begin, changed, type History, undone } from './history.ts';
 import { newGarmentId } from './ids.ts';
@@ -33,6 +34,9 @@ export type Keeping = 'kept' | 'keeping' | 'failed';
 
 /** undefined until read; null when there is no such garment */
 export const editor = signal<Editor | null | undefined>(undefined);
+
+/** what was left and cannot be read, and why */
+export const unread = signal<Unread | undefined>(undefined);
 
 /** whether what was typed is on disk */
 export const keeping = signal<Keeping>('kept');
@@ -62,7 +66,12 @@ export async function openEditor(garment: string | undefined): Promise<void> {
   const open = await store();
   const settings = readOr(await open.settings());
   if (settings === undefined) return;
-  const draft = readDraft(settings[key]);
+  const stored = settings[key];
+  const left = await readKept('editorDraft', stored);
+  // what is being typed here is newer than what is kept of it
+  unread.value = left.ok || goesOn ? undefined : { fault: left.faults[0], stored };
+  if (unread.value !== undefined) return;
+  const draft = left.ok ? left.value : undefined;
   if (garment === undefined) {
     if (goesOn) return;
     const id = draft?.garment ?? newGarmentId();
@@ -83,6 +92,15 @@ export async function openEditor(garment: string | undefined): Promise<void> {
       ...at,
       history: { ...goesOn.history, now: withBegun(goesOn.history.now, old, begun) },
     };
+}
+
+/** Begins anew where the draft that was left cannot be read: with its name and its notes, else as it was saved last. */
+export async function beginAnew(garment: string | undefined): Promise<void> {
+  const name = textIn(unread.value?.stored, 'form', 'name');
+  const notes = textIn(unread.value?.stored, 'form', 'notes');
+  if (!(await write({ key: draftKey(garment), draft: null }))) return;
+  await openEditor(garment);
+  change((form) => ({ ...form, name: name || form.name, notes: notes || form.notes }), 'begun anew');
 }
 
 function opened(at: Pick<Editor, 'garment' | 'key' | 'old' | 'begun'>, draft: Draft | undefined): Editor {

@@ -13,20 +13,6 @@ export interface PatternDraft {
 
 export const emptyDraft: PatternDraft = { version: 1, name: '', text: '', size: 0, gauge: {} };
 
-/** What stands in the settings; undefined when it is none, or none that this app can read. */
-export function readDraft(stored: unknown): PatternDraft | undefined {
-  if (typeof stored !== 'object' || stored === null) return undefined;
-  const { version, name, text, size, gauge } = stored as Partial<PatternDraft>;
-  const isWhole =
-    version === 1 &&
-    typeof name === 'string' &&
-    typeof text === 'string' &&
-    Number.isSafeInteger(size) &&
-    typeof gauge === 'object' &&
-    gauge !== null;
-  return isWhole ? (stored as PatternDraft) : undefined;
-}
-
 /** The gauge once both numbers are there. */
 export function wholeGauge(typed: Partial<MeasuredGauge>): MeasuredGauge | undefined {
   const { stitches, rows, needle, ...rest } = typed;

@@ -1,5 +1,6 @@
 import type { ReadOptions } from '../../knit/pattern/read-pattern.ts';
 import type { GarmentRecord } from '../../store/records.ts';
+import { readKept } from '../kept/read-kept.ts';
 
 /** How a garment's text is read: kept in its record as `design`, with the text itself in `texts`. */
 export interface ReadDesign {
@@ -31,7 +32,9 @@ export function wholeText({ texts }: Pick<GarmentRecord, 'texts'>): string | und
 }
 
 /** How a garment's text was read; undefined when it was not read from one. */
-export function readOptionsOf({ design }: Pick<GarmentRecord, 'design'>): ReadOptions | undefined {
-  const known = design as Partial<ReadDesign> | undefined;
-  return known?.kind === 'read' && known.version === 1 ? known.options : undefined;
+export async function readOptionsOf({
+  design,
+}: Pick<GarmentRecord, 'design'>): Promise<ReadOptions | undefined> {
+  const known = await readKept('readDesign', design);
+  return known.ok ? known.value?.options : undefined;
 }

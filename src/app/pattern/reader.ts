@@ -1,11 +1,15 @@
 import { computed, signal } from '@preact/signals';
 import { type ReadOptions, type ReadPattern, readPattern } from '../../knit/pattern/read-pattern.ts';
 import { lastWriter } from '../editor/draft.ts';
+import { readKept, textIn, type Unread } from '../kept/read-kept.ts';
 import { readOr, store } from '../store.ts';
-import { emptyDraft, type PatternDraft, readDraft, wholeGauge, withCount, withLines } from './draft.ts';
+import { emptyDraft, type PatternDraft, wholeGauge, withCount, withLines } from './draft.ts';
 
 /** The pattern that is being copied in; undefined until read from the store. */
 export const pattern = signal<PatternDraft | undefined>(undefined);
+
+/** what was left and cannot be read, and why */
+export const unread = signal<Unread | undefined>(undefined);
 
 /** what is read: a little behind the typing, so that every letter appears at once */
 const settled = signal<PatternDraft | undefined>(undefined);
@@ -32,7 +36,20 @@ export async function openPattern(): Promise<void> {
   if (pattern.value !== undefined) return;
   const settings = readOr(await (await store()).settings());
   if (settings === undefined) return;
-  pattern.value ??= readDraft(settings[SETTING]) ?? emptyDraft;
+  const stored = settings[SETTING];
+  const draft = await readKept('patternDraft', stored);
+  unread.value = draft.ok ? undefined : { fault: draft.faults[0], stored };
+  if (!draft.ok) return;
+  pattern.value ??= draft.value ?? emptyDraft;
+  settle();
+}
+
+/** Begins anew where what was left cannot be read, with the name and the text of it. */
+export function beginAnew(): void {
+  const stored = unread.value?.stored;
+  unread.value = undefined;
+  pattern.value = { ...emptyDraft, name: textIn(stored, 'name'), text: textIn(stored, 'text') };
+  change({});
   settle();
 }
 

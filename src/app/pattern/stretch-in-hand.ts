@@ -25,7 +25,7 @@ async function setStretch(choose: (rows: number, worked: number) => number): Pro
   const piece = view?.pieces.findIndex(({ id }) => id === now?.place.piece) ?? -1;
   const make = view?.pieces[piece]?.makes.find((one) => one.make === now?.place.make);
   const text = view && wholeText(view.garment);
-  const options = view && readOptionsOf(view.garment);
+  const options = view && (await readOptionsOf(view.garment));
   if (!now || !stretch || !make || text === undefined || options === undefined) {
     return refuse(fault('text missing'));
   }

@@ -1,12 +1,13 @@
 import './draft.css';
 import { useEffect } from 'preact/hooks';
-import { change, form, openDesign, startAgain } from '../../app/design/designer.ts';
+import { beginAnew, change, form, openDesign, startAgain, unread } from '../../app/design/designer.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
 import { StartAgain } from '../start-again.tsx';
+import { Opening } from '../unread.tsx';
 import { Borders } from './borders.tsx';
 import { DraftFoot } from './draft-foot.tsx';
 import { EaseFigures, Figures } from './figures.tsx';
@@ -26,7 +27,12 @@ export default function DraftScreen() {
   if (now === undefined) {
     return (
       <Screen title={title} back={back}>
-        {say('draft.opening')}
+        <Opening
+          unread={unread.value}
+          opening={say('draft.opening')}
+          beginAnew={say('draft.beginAnew')}
+          onAnew={beginAnew}
+        />
       </Screen>
     );
   }

@@ -1,6 +1,6 @@
 import './editor.css';
 import { useEffect, useRef } from 'preact/hooks';
-import { editor, openEditor, undo } from '../../app/editor/editor.ts';
+import { beginAnew, editor, openEditor, undo, unread } from '../../app/editor/editor.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
@@ -8,6 +8,7 @@ import { Screen } from '../../ui/screen/screen.tsx';
 import { Toast } from '../../ui/toast/toast.tsx';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
+import { Opening } from '../unread.tsx';
 import { done, openSection } from './changes.ts';
 import { GarmentPage } from './garment-page.tsx';
 import { PiecePage } from './piece-page.tsx';
@@ -29,7 +30,18 @@ export default function EditorScreen({ route }: { readonly route: Route }) {
   const garmentName = form?.name.trim() || say('editor.unnamedGarment');
   useArrival(pieceName ?? title, now !== undefined);
   usePageTurn(piece?.id);
-  if (now === undefined) return <Screen title={title}>{say('editor.opening')}</Screen>;
+  if (now === undefined) {
+    return (
+      <Screen title={title} back={{ href: hrefTo('workbasket'), label: say('editor.backToBasket') }}>
+        <Opening
+          unread={unread.value}
+          opening={say('editor.opening')}
+          beginAnew={say('editor.beginAnew')}
+          onAnew={() => void beginAnew(garment)}
+        />
+      </Screen>
+    );
+  }
   if (now === null || form === undefined) return <NoGarment title={title} />;
   const back = piece
     ? { href: home, label: say('editor.backToGarment', { garment: garmentName }) }

@@ -1,6 +1,15 @@
 import './pattern.css';
 import { useEffect } from 'preact/hooks';
-import { change, kept, openPattern, pattern, read, startAgain } from '../../app/pattern/reader.ts';
+import {
+  beginAnew,
+  change,
+  kept,
+  openPattern,
+  pattern,
+  read,
+  startAgain,
+  unread,
+} from '../../app/pattern/reader.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
@@ -8,6 +17,7 @@ import { Screen } from '../../ui/screen/screen.tsx';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
 import { StartAgain } from '../start-again.tsx';
+import { Opening } from '../unread.tsx';
 import { LineCard } from './line-card.tsx';
 import { PatternFoot } from './pattern-foot.tsx';
 import { SizeAndGauge } from './size-and-gauge.tsx';
@@ -22,7 +32,12 @@ export default function PatternScreen() {
   if (now === undefined) {
     return (
       <Screen title={title} back={back}>
-        {say('pattern.opening')}
+        <Opening
+          unread={unread.value}
+          opening={say('pattern.opening')}
+          beginAnew={say('pattern.beginAnew')}
+          onAnew={beginAnew}
+        />
       </Screen>
     );
   }

@@ -1,6 +1,7 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { designFrom } from '../../app/design/designer.ts';
-import { readForm } from '../../app/design/form.ts';
+import type { DesignForm } from '../../app/design/form.ts';
+import { readKept } from '../../app/kept/read-kept.ts';
 import { goTo } from '../../app/navigate.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { Button } from '../../ui/button/button.tsx';
@@ -11,7 +12,10 @@ import { say } from '../../words/say.ts';
 /** The way back from a garment to what it was drafted from; nothing for one that came another way. */
 export function DesignAgain({ design }: { readonly design: unknown }) {
   const [outcome, setOutcome] = useState<'another is begun' | 'not kept'>();
-  const figures = readForm(design);
+  const [figures, setFigures] = useState<DesignForm>();
+  useEffect(() => {
+    void readKept('designForm', design).then((read) => setFigures(read.ok ? read.value : undefined));
+  }, [design]);
   if (figures === undefined) return null;
   const take = async (replace: boolean) => {
     const done = await designFrom(figures, replace);

@@ -15,10 +15,10 @@ export function DraftCards() {
     <section class="shelf">
       <h2>{say('workbasket.typing')}</h2>
       <ul class="shelf-list shelf-plain">
-        {drafts.value.map(({ garment, form, at, isNew }) => (
-          <li key={garment}>
+        {drafts.value.map(({ garment, name, at, isNew }) => (
+          <li key={isNew ? '' : garment}>
             <Card tone="resting" href={isNew ? hrefTo('newGarment') : hrefTo('editGarment', { garment })}>
-              <strong>{form.name.trim() || say('workbasket.typingUnnamed')}</strong>
+              <strong>{name.trim() || say('workbasket.typingUnnamed')}</strong>
               <p class="quiet">{say('workbasket.typedLast', { when: saysAgo(at, now) })}</p>
             </Card>
           </li>

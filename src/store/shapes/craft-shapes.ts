@@ -80,7 +80,7 @@ export const steps = v.pipe(
 
 export const gauge = shapeOf<Gauge>()(v.strictObject({ stitches: measure, rows: measure }));
 export const fabric = v.picklist(fabricNames);
-const measuredGauge = shapeOf<MeasuredGauge>()(
+export const measuredGauge = shapeOf<MeasuredGauge>()(
   v.strictObject({
     stitches: measure,
     rows: measure,

@@ -4,6 +4,7 @@ import type { Translation } from '../message.ts';
 export const words: Translation<typeof english> = {
   title: 'Nach Maßen und Maschenprobe',
   opening: 'Wird geöffnet …',
+  beginAnew: 'Neu anfangen',
   backToBasket: 'Zurück zum Arbeitskorb',
   intro: 'Jede Zahl folgt aus dem Körper und deiner Wahl, bis du sie überschreibst.',
   name: 'Name des Strickstücks',

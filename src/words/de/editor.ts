@@ -10,6 +10,7 @@ export const words: Translation<typeof english> = {
   unnamedPiece: 'Teil ohne Namen',
   noGarment: 'Dieses Strickstück ist nicht auf diesem Telefon.',
   opening: 'Wird geöffnet …',
+  beginAnew: 'Neu anfangen',
   undo: 'Letzten Schritt zurücknehmen',
   undoShort: 'Zurücknehmen',
   undoneStep: 'Zurückgenommen.',

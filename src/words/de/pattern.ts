@@ -5,6 +5,7 @@ export const words: Translation<typeof english> = {
   title: 'Anleitung abschreiben',
   toWorkbasket: 'Zurück zum Strickkorb',
   opening: 'Öffnet, was du getippt hast …',
+  beginAnew: 'Neu anfangen',
   intro:
     'Füge den englischen Text einer Anleitung ein oder tippe ihn, Teil für Teil. Darunter steht Zeile für Zeile, was verstanden wurde, mit den Maschen nach jeder Reihe.',
   name: 'Name des Strickstücks',

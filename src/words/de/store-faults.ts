@@ -25,6 +25,8 @@ export const words = {
   'place-moved':
     'Jetzt kommt Reihe {nextRow}, nicht Reihe {row}: Die Stelle wurde inzwischen bewegt. Es wurde nichts geschrieben; tippe noch einmal für die Reihe, die du siehst.',
   'row-outside': 'Eine Reihe {row} gibt es in diesem Teil nicht; es hat {rows}.',
+  'kept-unreadable':
+    'Was du hier getippt hast, wurde in einer Form aufbewahrt, die dieses Ridgeline nicht lesen kann. Fang neu an; lesbare Texte bleiben.',
   'nothing-to-undo': 'Es gibt nichts zurückzunehmen.',
   'nothing to save': 'Es gibt noch nichts zu speichern.',
   'app-incomplete':

@@ -3,6 +3,7 @@ export const words = {
   // the screen
   title: 'From measures and a swatch',
   opening: 'Opening …',
+  beginAnew: 'Begin anew',
   backToBasket: 'Back to the workbasket',
   intro: 'Every figure follows from the body and your choices until you type over it.',
   name: 'Name of the garment',

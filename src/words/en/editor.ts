@@ -9,6 +9,7 @@ export const words = {
   unnamedPiece: 'Unnamed piece',
   noGarment: 'This garment is not on this phone.',
   opening: 'Opening …',
+  beginAnew: 'Begin anew',
   undo: 'Take back the last step',
   undoShort: 'Undo',
   undoneStep: 'Taken back.',

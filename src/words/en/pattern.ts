@@ -2,6 +2,7 @@ export const words = {
   title: 'Copy a pattern',
   toWorkbasket: 'Back to the workbasket',
   opening: 'Opening what you typed …',
+  beginAnew: 'Begin anew',
   intro:
     'Paste or type the text of a pattern, piece by piece. Below stands what was understood, line by line, with the stitches after each row.',
   name: 'Name of the garment',

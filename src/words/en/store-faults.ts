@@ -22,6 +22,8 @@ export const words = {
   'place-moved':
     'Row {nextRow} comes now, not row {row}: the place was moved meanwhile. Nothing was written; tap again for the row that you see.',
   'row-outside': 'There is no row {row} in this part; it has {rows}.',
+  'kept-unreadable':
+    'What you typed here was kept in a form that this Ridgeline cannot read. Begin anew; the texts that can be read are kept.',
   'nothing-to-undo': 'There is nothing to take back.',
   'nothing to save': 'There is nothing to save yet.',
   'app-incomplete':

@@ -1,13 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import {
-  type DesignForm,
-  designOf,
-  newForm,
-  readForm,
-  readSwatch,
-  usualSwatch,
-} from '../../../src/app/design/form.ts';
+import { type DesignForm, designOf, newForm, readSwatch, usualSwatch } from '../../../src/app/design/form.ts';
 import { inWords } from '../../../src/app/design/make-garment.ts';
+import { whole } from '../../../src/app/kept/kept-shapes.ts';
 import { bodyOfSize } from '../../../src/knit/garment/bodies.ts';
 import { draft } from '../../../src/knit/garment/draft.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
@@ -35,7 +29,7 @@ describe('a design in the making', () => {
     const emptied: DesignForm = { ...newForm(), own: { 'neck.widthMm': null } };
     const made = draft(designOf(emptied));
     expect(made.ok ? [] : made.faults.map((f) => f.at.field)).toContain('neck.widthMm');
-    expect(readForm(structuredClone(emptied))).toEqual(emptied);
+    expect(whole('designForm', structuredClone(emptied))).toEqual(emptied);
   });
 
   it('ridges of garter are two rows each', () => {
@@ -48,12 +42,6 @@ describe('a design in the making', () => {
     expect(readSwatch(swatch)).toBeUndefined();
     const made = draft(designOf({ ...newForm(), swatches: [swatch] }));
     expect(made.ok ? [] : made.faults.map((f) => f.at.field)).toContain('gauges.stocking');
-  });
-
-  it('what another app left in its place is not taken for a design', () => {
-    for (const stored of [undefined, null, 3, 'x', {}, { version: 2 }, { version: 1, own: {} }]) {
-      expect(readForm(stored)).toBeUndefined();
-    }
   });
 
   it('recipes plan as well with their names in German, for every kind of garment', () => {
