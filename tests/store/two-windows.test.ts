@@ -44,7 +44,7 @@ describe('a row finished in one window and the next in another', () => {
     const [first, second] = await Promise.all([one.finishRow(LONG, 1), other.finishRow(LONG, 1)]);
     expect([...codesOf(first), ...codesOf(second)]).toEqual(['place-moved']);
     const refused = [first, second].find(({ ok }) => !ok);
-    expect(refused?.ok === false && refused.faults[0]?.figures).toEqual({ row: 1, next: 2 });
+    expect(refused?.ok === false && refused.faults[0]?.figures).toEqual({ row: 1, nextRow: 2 });
     expect(await rowsOf(one, LONG)).toEqual([[1, 1]]);
   });
 
