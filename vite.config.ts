@@ -283,6 +283,7 @@ export default defineConfig({
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**'],
           environment: 'node',
+          setupFiles: ['tests/setup.ts'],
           // no test measures time; a busy machine is not a fault
           testTimeout: 60_000,
           // Most of a run would be starting afresh for each file; what a test makes, it makes under a name of its own.

@@ -11,8 +11,12 @@ describe('the next task', () => {
     expect(done).toEqual(['this', 'next']);
   });
 
-  it('comes for everyone who waits for it, and again', async () => {
-    await Promise.all([nextTask(), nextTask(), nextTask()]);
-    await nextTask();
+  it('comes for everyone who waits for it, in their order, and again', async () => {
+    const come: string[] = [];
+    const waits = ['first', 'second', 'third'].map((who) => nextTask().then(() => come.push(who)));
+    await Promise.all(waits);
+    expect(come).toEqual(['first', 'second', 'third']);
+    await nextTask().then(() => come.push('again'));
+    expect(come).toHaveLength(4);
   });
 });

@@ -1,6 +1,5 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
-import { vi } from 'vitest';
 import { openSample } from '../../src/app/intents/sample.ts';
 import {
   inHand,
@@ -16,9 +15,6 @@ import { forgetStore, giveStore } from '../../src/app/store.ts';
 import { openStore, type Store } from '../../src/store/store.ts';
 import { told } from '../told.ts';
 
-/** A phone without vibration, wake lock or storage promises. */
-export const bareNavigator = () => vi.stubGlobal('navigator', { languages: ['en-US'] });
-
 export interface OpenApp {
   readonly store: Store;
   /** key of the sample's first make */
@@ -27,7 +23,6 @@ export interface OpenApp {
 
 /** The app over a fresh database with the sample garment in it. `wrap` puts something between the app and its store. */
 export async function openApp(wrap: (store: Store) => Store = (store) => store): Promise<OpenApp> {
-  bareNavigator();
   forgetStore();
   const factory = new IDBFactory();
   const opened = await openStore({

@@ -4,7 +4,6 @@ import fc from 'fast-check';
 import { afterAll, describe, expect, it, vi } from 'vitest';
 import { openStore, type Store } from '../../src/store/store.ts';
 import { given, nextName, scarf } from '../store/scenario.ts';
-import { bareNavigator } from './open-app.ts';
 
 /** Two windows on one box, in each of them a knitting screen and the page of two makes on one needle. */
 
@@ -39,7 +38,6 @@ interface Written {
   readonly row: number;
 }
 
-bareNavigator();
 const loaded: Loaded[] = [await load(), await load()];
 const open: Window[] = [];
 afterAll(() => {

@@ -1,5 +1,7 @@
-import { cpSync, mkdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import { type Change, makeChanges } from '../mutants/change.ts';
+import { copyProject } from '../mutants/copy.ts';
 import { build } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { chromiumEngine } from './engine.ts';
@@ -9,12 +11,6 @@ import { fullDisk } from './promises.ts';
 import { tapInTwoTabs } from './two-tabs.ts';
 
 /** Faults planted in a copy of the sources: each must turn the check red that is there to find it. */
-
-interface Change {
-  readonly file: string;
-  readonly from: string;
-  readonly to: string;
-}
 
 interface Mutant {
   readonly name: string;
@@ -100,29 +96,12 @@ export async function plantedFaults(): Promise<Figure[]> {
 async function checkMutant({ changes, staysGreen }: Mutant): Promise<boolean> {
   const copy = resolve('.cache/faults/mutant');
   copyProject(copy);
-  for (const { file, from, to } of changes) {
-    const path = join(copy, file);
-    const source = readFileSync(path, 'utf8');
-    if (source.split(from).length !== 2) throw new Error(`${file} has not exactly one place for the change.`);
-    writeFileSync(
-      path,
-      source.replace(from, () => to),
-    );
-  }
+  makeChanges(copy, changes);
   try {
     return await staysGreen(copy);
   } finally {
     rmSync(copy, { recursive: true, force: true });
   }
-}
-
-const copied = ['src', 'tests', 'public', 'index.html', 'vite.config.ts', 'package.json', 'tsconfig.json'];
-
-function copyProject(to: string): void {
-  rmSync(to, { recursive: true, force: true });
-  mkdirSync(to, { recursive: true });
-  for (const name of copied) cpSync(name, join(to, name), { recursive: true });
-  symlinkSync(resolve('node_modules'), join(to, 'node_modules'));
 }
 
 /** Builds the copy, serves it, and makes the check against it. */

@@ -3,10 +3,18 @@
  * first; the last line counts the checks and the tests that were really made.
  */
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { seed } from '../seed.ts';
 import { add, printTally, type Tally, tallyReport } from './results.ts';
 import { checks, printStep, runStep, type Step } from './steps.ts';
 
 const projects = ['unit', 'browser'] as const;
+
+/** No unit test leans on one before it: they run in an order of their own, that of the seed (which is printed). */
+const order = {
+  unit: ['--sequence.shuffle.files', '--sequence.shuffle.tests', `--sequence.seed=${seed}`],
+  browser: [],
+} as const;
+
 const reportPath = (project: string) => `.cache/results/${project}.json`;
 
 const testStep = (project: (typeof projects)[number]): Step => ({
@@ -16,6 +24,7 @@ const testStep = (project: (typeof projects)[number]): Step => ({
     'node_modules/vitest/vitest.mjs',
     'run',
     `--project=${project}`,
+    ...order[project],
     '--reporter=default',
     '--reporter=json',
     `--outputFile.json=${reportPath(project)}`,

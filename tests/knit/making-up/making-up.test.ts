@@ -54,13 +54,22 @@ describe('making up the sample garment', () => {
     if (neck?.kind !== 'neck edge') throw new Error('no neck edge');
     const [side, behind] = neck.edges;
     expect(side).toMatchObject({ along: 'side of neck', times: 2, ratio: { stitches: 3, rows: 4 } });
-    expect(side?.stitches).toBe(Math.round((side?.rows ?? 0) * 0.75));
+    // the front's second side has 64 rows, the last of which binds off: three stitches of every four of the 63
+    expect([side?.rows, side?.stitches]).toEqual([63, 47]);
     expect(behind).toMatchObject({ along: 'back neck', stitches: 36 });
-    expect(neck.total % 2).toBe(0);
+    // 47 + 47 + 36, which is a multiple of four and two more
+    expect(neck.total).toBe(130);
   });
 
   it('sets the marker of the armhole 70 rows below the shoulder, with quarter points', () => {
     expect(step('set in sleeves')).toMatchObject({ markerRows: 70, quarters: [18, 35, 53], underarm: 6 });
+  });
+
+  it('marks on the back where the sleeve goes: underarm and quarters of the armhole, to the millimetre', () => {
+    // 18 rows of rib at 30 to 10 cm and 98 of body at 28 are 410 mm; the armhole's 70 rows are 250 mm
+    const { on, markerMm, marksMm } = step('set in sleeves');
+    expect([on, markerMm]).toEqual(['Back', 250]);
+    expect(marksMm.map((mm) => Math.round(mm * 100) / 100)).toEqual([410, 472.5, 535, 597.5]);
   });
 
   it('sews side seams of the same number of rows', () => {

@@ -5,6 +5,7 @@ import { parseRow } from '../../../src/knit/row/parse.ts';
 import { workRow } from '../../../src/knit/row/work.ts';
 import { loadFaults, saysFault } from '../../../src/words/fault.ts';
 import { mutated, scrambledLine } from '../../arbitraries/pattern-lines.ts';
+import { countedWork } from '../../counted-work.ts';
 import { told } from '../../told.ts';
 
 await loadFaults();
@@ -74,18 +75,11 @@ describe('any text', () => {
   );
 });
 
-/** The best of several runs: what the machine does beside it only ever adds time. */
-function bestMs(work: () => void, runs = 9): number {
-  let best = Number.POSITIVE_INFINITY;
-  for (let i = 0; i < runs; i += 1) {
-    const start = performance.now();
-    work();
-    best = Math.min(best, performance.now() - start);
-  }
-  return best;
-}
+/** How much more is done for a text of twice the length. */
+const forTwice = async (read: (n: number) => void, n: number): Promise<number> =>
+  (await countedWork(() => read(2 * n))) / (await countedWork(() => read(n)));
 
-describe('reading time', () => {
+describe('what is done to read', () => {
   const shapes: readonly (readonly [string, (n: number) => string])[] = [
     ['one long row', (n) => `k1, ${'p2, k2tog, yo, '.repeat(n)}k1`],
     ['stars without end', (n) => '*k1, p1; rep from * 2 times, '.repeat(n)],
@@ -93,40 +87,18 @@ describe('reading time', () => {
     ['words that nobody knows', (n) => 'wibble wobble, '.repeat(n)],
     ['numbers', (n) => '12 (13, 14) '.repeat(n)],
   ];
-  it.each(shapes)('of %s grows no faster than the text', (_, make) => {
-    const size = 600;
-    const [one, two] = [make(size), make(2 * size)];
-    bestMs(() => parseRow(one), 4);
-    let ratio = Number.POSITIVE_INFINITY;
-    for (let tries = 0; tries < 6 && ratio > 2.2; tries += 1) {
-      ratio = bestMs(() => parseRow(two), 25) / bestMs(() => parseRow(one), 25);
-    }
-    expect(ratio).toBeLessThanOrEqual(2.2);
+  it.each(shapes)('%s grows no faster than the text', async (_, make) => {
+    expect(await forTwice((n) => parseRow(make(n)), 600)).toBeLessThanOrEqual(2.2);
   });
 
-  it.each(shapes)('of a pattern with %s grows no faster than the text', (_, make) => {
-    const size = 300;
-    const [one, two] = [make(size), make(2 * size)].map((row) => `Cast on 20 sts.\n${row}\n`) as [
-      string,
-      string,
-    ];
-    bestMs(() => readPattern(one), 4);
-    let ratio = Number.POSITIVE_INFINITY;
-    for (let tries = 0; tries < 6 && ratio > 2.2; tries += 1) {
-      ratio = bestMs(() => readPattern(two), 25) / bestMs(() => readPattern(one), 25);
-    }
-    expect(ratio).toBeLessThanOrEqual(2.2);
+  it.each(shapes)('a pattern with %s grows no faster than the text', async (_, make) => {
+    expect(await forTwice((n) => readPattern(`Cast on 20 sts.\n${make(n)}\n`), 300)).toBeLessThanOrEqual(2.2);
   });
 
-  it('of twice as many lines is at most 2.2 times as long', () => {
-    const piece = (n: number) =>
-      `Cast on 60 sts.\n${'Row 1: *k2, p2; rep from * to end.\nNext row: k to last 2 sts, k2tog, m1.\n'.repeat(n)}`;
-    const [one, two] = [piece(60), piece(120)];
-    bestMs(() => readPattern(one), 4);
-    let ratio = Number.POSITIVE_INFINITY;
-    for (let tries = 0; tries < 6 && ratio > 2.2; tries += 1) {
-      ratio = bestMs(() => readPattern(two), 15) / bestMs(() => readPattern(one), 15);
-    }
-    expect(ratio).toBeLessThanOrEqual(2.2);
+  it('twice as many lines is at most 2.2 times as much', async () => {
+    const lines = 'Row 1: *k2, p2; rep from * to end.\nNext row: k to last 2 sts, k2tog, m1.\n';
+    expect(await forTwice((n) => readPattern(`Cast on 60 sts.\n${lines.repeat(n)}`), 60)).toBeLessThanOrEqual(
+      2.2,
+    );
   });
 });

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
 import { MOST_PIECES } from '../../../src/knit/piece/check-recipe.ts';
-import { countedWork } from '../counted-work.ts';
+import { countedWork } from '../../counted-work.ts';
 
 const repeated = (n: number, of: (i: number) => string): string =>
   Array.from({ length: n }, (_, i) => of(i + 1)).join('');

@@ -58,10 +58,21 @@ Dec 1 st at each end of every RS row 3 times.`;
   });
 
   it('in inches and centimetres, with fractions, are the same', () => {
-    for (const length of ['4 in', '4"', '4 inches (10 cm)', '10.16 cm', '3½ ins plus']) {
-      const read = rows(`CO 20 sts.\nGarter st for ${length}.`, 1, { gauge });
-      if (length !== '3½ ins plus') expect(read.length, length).toBe(28 + 12);
-    }
+    // garter takes 1.4 times the rows: 39.2 to 10 cm; 10.16 cm are 39.8 rows, 8.255 cm are 32.4
+    const garter = (length: string) => rows(`CO 20 sts.\nGarter st for ${length}.`, 1, { gauge }).length;
+    for (const length of ['4 in', '4"', '4 inches (10 cm)', '10.16 cm'])
+      expect(garter(length), length).toBe(40);
+    for (const length of [
+      '3¼ in',
+      '3 ¼"',
+      '3 1/4 in',
+      '3-1/4 ins',
+      '3 and 1/4 inches',
+      '3.25 in',
+      '8.255 cm',
+    ])
+      expect(garter(length), length).toBe(32);
+    for (const length of ['¾ in', '3/4 in', '0.75 inch']) expect(garter(length), length).toBe(8);
   });
 
   it('already passed are told', () => {

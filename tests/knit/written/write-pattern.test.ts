@@ -66,6 +66,18 @@ describe('a garment written as a pattern', () => {
     expect(text.split('\n').length).toBeLessThan(130);
   });
 
+  it('states the tension in the figures of the garment, and at which end of the needle a side goes on', () => {
+    const written = writePattern(sampleGarment);
+    const text = written.ok ? written.value : '';
+    // the sample is knitted at 21 stitches and 28 rows to 10 cm
+    expect(text).toContain('Gauge: 21 sts and 28 rows = 10 cm in stockinette stitch on 4 mm needles.');
+    // the front's first side is the right one: its stitches are the first that a right side row comes to
+    expect(text).toContain(
+      'Divide: work on first 48 sts only; place rem 48 sts on a holder.\nRow 1 (RS): knit to',
+    );
+    expect(text).toContain('With RS facing, rejoin yarn to next 48 sts.\nRow 1 (RS): k2, ssk, knit to end.');
+  });
+
   it('is refused where a piece cannot be knitted', () => {
     const broken: Garment = { name: 'x', pieces: [{ name: 'Back', makes: 1, parts: [] }] };
     expect(writePattern(broken)).toMatchObject({ ok: false, faults: [{ code: 'no parts' }] });

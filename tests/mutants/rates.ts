@@ -1,0 +1,29 @@
+import type { Mutant } from './plant.ts';
+import { type Folder, folderOf } from './sources.ts';
+import type { Fate } from './try-mutant.ts';
+
+export interface Tried {
+  readonly mutant: Mutant;
+  readonly fate: Fate;
+}
+
+/** The share of mutants that must be found. What the app does on a phone is tried in browsers, which no mutant is. */
+const barOf = (folder: Folder): number => (folder === 'app' ? 0.8 : 0.9);
+
+/** A table of what was killed in each folder, the survivors below it, and whether a bar was missed. */
+export function printRates(tried: readonly Tried[]): { text: string; missed: boolean } {
+  const folders = [...new Set(tried.map(({ mutant }) => folderOf(mutant.file)))];
+  const rows = folders.map((folder) => {
+    const here = tried.filter(({ mutant }) => folderOf(mutant.file) === folder);
+    const killed = here.filter(({ fate }) => fate.killed).length;
+    return { folder, killed, of: here.length, met: killed / here.length >= barOf(folder) };
+  });
+  const lines = rows.map(
+    ({ folder, killed, of, met }) =>
+      `${met ? 'ok    ' : 'MISSED'} ${folder.padEnd(10)} ${killed} of ${of}, ${((100 * killed) / of).toFixed(0)} % (bar ${100 * barOf(folder)} %)`,
+  );
+  const survivors = tried
+    .filter(({ fate }) => !fate.killed)
+    .map(({ mutant: { file, line, before, after } }) => `  ${file}:${line}  ${before}  ->  ${after}`);
+  return { text: [...lines, 'Survivors:', ...survivors].join('\n'), missed: rows.some(({ met }) => !met) };
+}

@@ -1,0 +1,15 @@
+import fc from 'fast-check';
+import { seed } from './seed.ts';
+
+/** What every file of unit tests begins with. */
+
+// a planted fault needs no smallest example: that it is found is all that is asked
+fc.configureGlobal({ seed, endOnFailure: process.env.RIDGELINE_MUTANT !== undefined });
+
+// A phone without vibration, wake lock or storage promises. It stays when a test takes a phone of its own away: what
+// another test began may still ask it.
+Object.defineProperty(globalThis, 'navigator', {
+  value: { languages: ['en-US'] },
+  configurable: true,
+  writable: true,
+});
