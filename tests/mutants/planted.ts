@@ -20,7 +20,7 @@ export const planted: readonly Planted[] = [
     ],
     red: {
       file: 'tests/knit/piece/rows-spelled-out.test.ts',
-      test: "decreases at the edges 'stocking' over 40, row 3: 'ssk, knit to last 2 sts, k2tog'",
+      test: 'decreases at the edges stocking over 40, row 3: ssk, knit to last 2 sts, k2tog',
     },
   },
   {
@@ -34,7 +34,7 @@ export const planted: readonly Planted[] = [
     ],
     red: {
       file: 'tests/knit/piece/rows-spelled-out.test.ts',
-      test: "increases at the edges 'stocking' over 40, row 3: 'k1, m1r, knit to last st, m1l, k1'",
+      test: 'increases at the edges stocking over 40, row 3: k1, m1r, knit to last st, m1l, k1',
     },
   },
   {
@@ -48,7 +48,7 @@ export const planted: readonly Planted[] = [
     ],
     red: {
       file: 'tests/knit/piece/rows-spelled-out.test.ts',
-      test: "a row of a fabric alone 'stocking' over 40, row 3: 'knit'",
+      test: 'a row of a fabric alone stocking over 40, row 3: knit',
     },
   },
   {
@@ -56,7 +56,7 @@ export const planted: readonly Planted[] = [
     changes: [{ file: 'src/knit/fabric.ts', from: "rows: ['kp', 'pk']", to: "rows: ['kp']" }],
     red: {
       file: 'tests/knit/piece/rows-spelled-out.test.ts',
-      test: "a row of a fabric alone 'moss' over 40, row 4: '*p1, k1; repeat from * to end'",
+      test: 'a row of a fabric alone moss over 40, row 4: *p1, k1; repeat from * to end',
     },
   },
   {
@@ -64,7 +64,7 @@ export const planted: readonly Planted[] = [
     changes: [{ file: 'src/knit/fabric.ts', from: "rows: ['kkpp']", to: "rows: ['kppp']" }],
     red: {
       file: 'tests/knit/piece/rows-spelled-out.test.ts',
-      test: "a row of a fabric alone 'rib 2x2' over 40, row 3: '*k2, p2; repeat from * to end'",
+      test: 'a row of a fabric alone rib 2x2 over 40, row 3: *k2, p2; repeat from * to end',
     },
   },
   {
@@ -78,7 +78,7 @@ export const planted: readonly Planted[] = [
     ],
     red: {
       file: 'tests/knit/piece/rows-spelled-out.test.ts',
-      test: "decreases in ribs and moss, and the row after them: every rib stays in line 'rib 2x2' over 40, row 4: 'k2, p1, *k2, p2; repeat from * to las…'",
+      test: 'decreases in ribs and moss, and the row after them: every rib stays in line rib 2x2 over 40, row 4: k2, p1, *k2, p2; repeat from * to last 3 sts, k1, p2',
     },
   },
   {
