@@ -1,4 +1,3 @@
-import { countAt } from '../knit/piece/count/count-at.ts';
 import type { PlannedPart, PlannedRow, PlannedSection } from '../knit/piece/planned.ts';
 
 /** The row that binds off all that is left: an end, not a shaping. */
@@ -18,9 +17,6 @@ export const ownWordsOf = (part: PlannedPart, row: PlannedRow): string | undefin
   const section = sectionOf(part, row);
   return section?.own?.[row.n - section.first + 1];
 };
-
-/** Stitches on the needle when `rows` are worked, as counted anew where a rework took the count as it was. */
-export const onNeedleAt = (part: PlannedPart, rows: number): number => countAt(part, rows) ?? part.left;
 
 /** The first shaping row after the one in hand. */
 export function nextShaping(part: PlannedPart, rows: number): PlannedRow | undefined {

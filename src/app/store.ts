@@ -12,7 +12,7 @@ export const store = (): Promise<Store> => given;
 
 export const giveStore = (opened: Store): void => give(opened);
 
-/** Waits anew: for tests that open one store after the other. */
+/** Waits anew. @instrument of tests that open one store after the other */
 export function forgetStore(): void {
   given = new Promise<Store>((resolve) => {
     give = resolve;

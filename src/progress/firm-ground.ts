@@ -21,11 +21,6 @@ export function firmGround(
   return agreed(entries, (entry) => entry.kind === 'check' && entry.count === planned(entry.row));
 }
 
-/** The last lifeline still in the fabric. */
-export function lastLifeline(entries: readonly LogEntry[]): LogEntry | undefined {
-  return kept(entries, (entry) => entry.kind === 'lifeline').at(-1);
-}
-
 function agreed(entries: readonly LogEntry[], firm: (entry: LogEntry) => boolean): FirmGround | undefined {
   const best = kept(entries, firm).at(-1);
   if (best === undefined) return undefined;

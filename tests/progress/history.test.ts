@@ -1,9 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { firmGround, lastLifeline } from '../../src/progress/firm-ground.ts';
-import { foldPlace } from '../../src/progress/fold.ts';
+import { firmGround } from '../../src/progress/firm-ground.ts';
 import type { EntryKind, LogEntry } from '../../src/progress/log.ts';
-import { madeRows } from '../../src/progress/made-rows.ts';
 import { pace, timeFor } from '../../src/progress/pace.ts';
 import { LAID_DOWN_MS, sittings } from '../../src/progress/sittings.ts';
 import { knittingLog } from '../arbitraries/knitting-log.ts';
@@ -119,49 +117,5 @@ describe('firm ground', () => {
       { kind: 'strike', row: 1, undoes: 'e2' },
     );
     expect(firmGround(entries, () => 20)).toBeUndefined();
-  });
-
-  it('of a lifeline is the last one in rows still on the needle', () => {
-    const line = { kind: 'lifeline' as const, row: 2, text: 'red thread' };
-    const entries = log(
-      row(1),
-      row(2),
-      line,
-      row(3),
-      { kind: 'lifeline', row: 3 },
-      { kind: 'rip back', row: 2 },
-    );
-    expect(lastLifeline(entries)?.text).toBe('red thread');
-  });
-});
-
-describe('made rows', () => {
-  it('are as many as the place says, each once, in order', () => {
-    fc.assert(
-      fc.property(knittingLog(), ({ entries }) => {
-        const made = madeRows(entries);
-        expect(made.map((one) => one.row)).toEqual(
-          Array.from({ length: foldPlace(entries).rows }, (_, i) => i + 1),
-        );
-      }),
-    );
-  });
-
-  it('bear the time of their last making, and none where the place was set by hand', () => {
-    const entries = log(
-      row(1),
-      row(2),
-      { kind: 'rip back', row: 1 },
-      row(2),
-      { kind: 'place', row: 4 },
-      row(5),
-    );
-    expect(madeRows(entries)).toEqual([
-      { row: 1, at: MINUTE },
-      { row: 2, at: 4 * MINUTE },
-      { row: 3, at: undefined },
-      { row: 4, at: undefined },
-      { row: 5, at: 6 * MINUTE },
-    ]);
   });
 });

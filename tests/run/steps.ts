@@ -25,6 +25,17 @@ export const checks: readonly Step[] = [
     command: tool('oxlint/bin/oxlint', '--type-aware', '--deny-warnings'),
   },
   { name: 'nothing unused', command: tool('knip/bin/knip.js', '--no-progress') },
+  // without the tests: what only they use is used by nobody, but for the instruments that say what they are for
+  {
+    name: 'nothing that only tests use',
+    command: tool(
+      'knip/bin/knip.js',
+      '--no-progress',
+      '--production',
+      '--exclude=dependencies',
+      '--tags=-proof,-instrument',
+    ),
+  },
   { name: 'licences and lock file', command: script('packages') },
 ];
 

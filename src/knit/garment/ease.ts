@@ -16,12 +16,6 @@ export const fitsByEase = {
 export type Fit = keyof typeof fitsByEase;
 export const fits = Object.keys(fitsByEase) as readonly Fit[];
 
-/** The fit that a chest ease in mm makes; between two classes the looser one. */
-export function fitOf(chestEaseMm: number): Fit {
-  const inches = chestEaseMm / MM_PER_INCH;
-  return fits.find((fit) => inches <= fitsByEase[fit][1]) ?? 'oversized';
-}
-
 /** Ease in mm outside of which a garment is asked about, our own choice; the chest's range spans all classes of fit. */
 export const usualEase = {
   chest: [-2 * MM_PER_INCH, 12 * MM_PER_INCH],

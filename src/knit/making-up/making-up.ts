@@ -86,6 +86,7 @@ export function easeOf(first: number, second: number): Ease {
 /**
  * The making up of a garment as its recipes have it; see `makingUpOf`.
  * @returns the planner's faults when a piece cannot be knitted
+ * @instrument of tests: screens have the plans in force
  */
 export function makingUp(garment: Garment): Result<readonly MakingUpStep[]> {
   const planned = asPlanned(garment);

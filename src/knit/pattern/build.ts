@@ -4,13 +4,15 @@ import type { MeasuredGauge } from '../measured-gauge.ts';
 import type { Edge, PartEnd, PartStart } from '../piece/recipe.ts';
 import type { Item } from '../row/notation.ts';
 import type { Side, Step } from '../row/step.ts';
-import type { Beat, PieceHeading, Said } from './statement.ts';
+import type { Beat, PieceHeading, Said, Statement } from './statement.ts';
 
 /** A pattern while it is being knitted on paper. Everything here changes as its lines are read. */
 export interface Build {
   gauge: MeasuredGauge | undefined;
   /** counted in the pattern itself, so it holds for whatever is worked */
   gaugeInPattern: boolean;
+  /** stitches or rows of a tension, where the other figure is still to come */
+  gaugeBegun: Extract<Statement, { is: 'gauge' }> | undefined;
   readonly patterns: Map<string, StitchPattern>;
   readonly pieces: PieceBuild[];
   /** those of them that have stitches, in the same order */

@@ -4,7 +4,7 @@ import type { Build, PieceBuild } from './build.ts';
 import { fabricOf, nominal } from './fabric-state.ts';
 import { MOST_STITCHES } from './make-row.ts';
 import { isDone, newPart, newPiece, setMark } from './part-build.ts';
-import type { FabricSaid, Said, Statement } from './statement.ts';
+import type { FabricSaid, Statement } from './statement.ts';
 
 const TALK =
   /^(finishing|materials|abbreviations|measurements|notes?|needles|yarn|making|makeup|assembly|blocking|pressing|general|tips|equipment|supplies|terms|schematic|level|special|to (make|finish)|instructions|directions)\b/;
@@ -81,11 +81,7 @@ export function doCastOn(build: Build, stitches: number): Fault | undefined {
   return stitches > MOST_STITCHES ? fault('too many stitches', { stitches }) : undefined;
 }
 
-export function doPickUp(
-  build: Build,
-  said: Extract<Statement, { is: 'pick up' }>,
-  whole: Said,
-): Fault | undefined {
+export function doPickUp(build: Build, said: Extract<Statement, { is: 'pick up' }>): Fault | undefined {
   build.defining = undefined;
   build.talk = false;
   startPending(build);
@@ -94,7 +90,7 @@ export function doPickUp(
     build.piece === undefined || (build.piece.parts.length > 0 && build.heading !== '')
       ? newPiece(build, build.heading || 'band', 1)
       : build.piece;
-  const edges = said.edges.length > 1 && said.edges.length < 20 ? said.edges : said.edges;
+  const { edges } = said;
   const live = edges.reduce((sum, edge) => sum + edge.stitches, 0);
   if (live > MOST_STITCHES) return fault('too many stitches', { stitches: live });
   newPart(build, piece, {
@@ -105,14 +101,14 @@ export function doPickUp(
   });
   setMark(piece, 'marker', build.part);
   setMark(piece, 'heading', build.part);
-  return whole.stated === undefined ? undefined : undefined;
+  return undefined;
 }
 
 export function doGauge(build: Build, said: Extract<Statement, { is: 'gauge' }>): void {
   if (said.stitches === undefined && said.rows === undefined) return;
   const { stitches = build.gauge?.stitches, rows = build.gauge?.rows } = said;
   if (stitches === undefined || rows === undefined || stitches <= 0 || rows <= 0) {
-    pendingGauge.set(build, said);
+    build.gaugeBegun = said;
     return;
   }
   const fabric = said.fabric ? fabricOfGaugeLine(said.fabric, build) : build.gauge?.fabric;
@@ -134,15 +130,11 @@ function fabricOfGaugeLine(said: FabricSaid, build: Build): FabricName | undefin
 }
 
 /** '5 sts = 1 inch' may stand in one sentence and '7 rows = 1 inch' in the next. */
-const pendingGauge = new WeakMap<Build, Extract<Statement, { is: 'gauge' }>>();
-
 export function joinGauge(
   build: Build,
   said: Extract<Statement, { is: 'gauge' }>,
 ): Extract<Statement, { is: 'gauge' }> {
-  const before = pendingGauge.get(build);
-  if (!before) return said;
-  return { ...before, ...said };
+  return { ...build.gaugeBegun, ...said };
 }
 
 export function doMultiple(build: Build, said: Extract<Statement, { is: 'multiple' }>): void {

@@ -51,7 +51,7 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
     case 'cast on':
       return doCastOn(build, statement.stitches);
     case 'pick up':
-      return doPickUp(build, statement, said);
+      return doPickUp(build, statement);
     case 'stated':
       return undefined;
     case 'row':

@@ -149,6 +149,7 @@ function freshBuild(options: ReadOptions): Build {
   return {
     gauge: options.gauge,
     gaugeInPattern: false,
+    gaugeBegun: undefined,
     patterns: new Map(),
     pieces: [],
     begun: [],

@@ -48,7 +48,7 @@ export function readMake(c: Cursor): ReadItem | undefined {
   c.at += 1;
   if (takeAnyPhrase(c, 'bobble', 'a bobble')) return counted('mb', 1);
   takes(c, 'a');
-  const n = takeNumber(c) ?? (c.tokens[c.at - 1]?.text === 'make' ? undefined : undefined);
+  const n = takeNumber(c);
   if (n === undefined || !Number.isSafeInteger(n)) return undefined;
   takeSts(c);
   return counted(leanOf(c), n);

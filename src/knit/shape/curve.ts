@@ -119,14 +119,3 @@ export function pointsOf(curve: Curve, each = 16): Point[] {
   }
   return points;
 }
-
-/** Area of a closed outline, mm² (the shoelace sum); the sense of rotation does not matter. */
-export function areaOf(outline: readonly Point[]): number {
-  let twice = 0;
-  for (let i = 0; i < outline.length; i += 1) {
-    const [x1, y1] = outline[i] ?? [0, 0];
-    const [x2, y2] = outline[(i + 1) % outline.length] ?? [0, 0];
-    twice += x1 * y2 - x2 * y1;
-  }
-  return Math.abs(twice) / 2;
-}

@@ -3,15 +3,7 @@ import { polygonArea } from 'd3-polygon';
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { capCurve, neckCurve, setInCurve } from '../../../src/knit/garment/curves.ts';
-import {
-  areaOf,
-  type Curve,
-  lengthOf,
-  type Point,
-  pointAt,
-  pointsOf,
-  xAt,
-} from '../../../src/knit/shape/curve.ts';
+import { type Curve, lengthOf, type Point, pointAt, pointsOf, xAt } from '../../../src/knit/shape/curve.ts';
 
 // random sweeps take their time on a busy machine
 vi.setConfig({ testTimeout: 60_000 });
@@ -41,19 +33,6 @@ describe('curves', () => {
     );
   });
 
-  it('the area inside an outline is what d3-polygon makes of the same points', () => {
-    fc.assert(
-      fc.property(
-        fc.array(fc.tuple(mm(-500, 500), mm(-500, 500)), { minLength: 3, maxLength: 40 }),
-        (points) => {
-          const outline = points as [number, number][];
-          expect(areaOf(outline)).toBeCloseTo(Math.abs(polygonArea(outline)), 4);
-        },
-      ),
-      { numRuns: 300 },
-    );
-  });
-
   it('the area under an armhole agrees with bezier-js points in d3-polygon, to 0.1 %', () => {
     const curve = setInCurve(250, 200, 190);
     const outline: Point[] = [...pointsOf(curve, 64), [0, 190], [0, 0]];
@@ -63,7 +42,9 @@ describe('curves', () => {
       .getLUT(400)
       .map(({ x, y }): [number, number] => [x, y]);
     const wanted = Math.abs(polygonArea([[250, 0], ...look, [200, 190], [0, 190], [0, 0]]));
-    expect(Math.abs(areaOf(outline) - wanted) / wanted).toBeLessThan(0.001);
+    expect(Math.abs(Math.abs(polygonArea(outline as [number, number][])) - wanted) / wanted).toBeLessThan(
+      0.001,
+    );
   });
 
   it('xAt finds the point of the curve at a height', () => {
