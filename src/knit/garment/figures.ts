@@ -14,7 +14,7 @@ export function badFigures(design: Design): Fault[] {
 const bodyFaults = ({ body, ease }: Design): Fault[] => [
   ...Object.entries(body).flatMap(([name, mm]) => positive(mm, `body.${name}`)),
   ...Object.entries(ease).flatMap(([name, mm]) =>
-    Number.isFinite(mm) && Math.abs(mm) <= MOST_MM ? [] : [badLength(mm, `ease.${name}`)],
+    Number.isFinite(mm) && Math.abs(mm) <= MOST_MM ? [] : [badLength(`ease.${name}`)],
   ),
   ...(['chest', 'waist', 'hip', 'upperArm', 'wrist', 'crossBack', 'armholeDepth'] as const).flatMap((name) =>
     body[name] > 0 && body[name] + ease[name] <= 0
@@ -62,9 +62,7 @@ function gaugeFaults(design: Design): Fault[] {
   return faults;
 }
 
-const positive = (mm: number, field: string): Fault[] =>
-  mm > 0 && mm <= MOST_MM ? [] : [badLength(mm, field)];
-const notBelow = (mm: number, field: string): Fault[] =>
-  mm >= 0 && mm <= MOST_MM ? [] : [badLength(mm, field)];
+const positive = (mm: number, field: string): Fault[] => (mm > 0 && mm <= MOST_MM ? [] : [badLength(field)]);
+const notBelow = (mm: number, field: string): Fault[] => (mm >= 0 && mm <= MOST_MM ? [] : [badLength(field)]);
 
-const badLength = (mm: number, field: string): Fault => fault('bad length', { mostMm: MOST_MM }, { field });
+const badLength = (field: string): Fault => fault('bad length', { mostMm: MOST_MM }, { field });

@@ -57,7 +57,7 @@ function workStitches(step: Extract<Step, { work: StitchName }>, needle: Needle)
     return bad ?? apply(step.work, step.times, needle);
   }
   const span = needle.left - step.until.left;
-  if (span < 0) return tooFew(step.work, step.until.left, needle.left);
+  if (span < 0) return tooFew(step.until.left, needle.left);
   if (takes === 0) return endless();
   if (span % takes !== 0) return doesNotComeOut(takes, span);
   return apply(step.work, span / takes, needle);
@@ -66,7 +66,7 @@ function workStitches(step: Extract<Step, { work: StitchName }>, needle: Needle)
 function apply(work: StitchName, times: number, needle: Needle): Fault | undefined {
   const { takes, makes } = stitches[work];
   const need = takes * times;
-  if (need > needle.left) return tooFew(work, need, needle.left);
+  if (need > needle.left) return tooFew(need, needle.left);
   needle.left -= need;
   needle.right += makes * times;
   if (work === 'bo') needle.boundOff += times;
@@ -86,7 +86,7 @@ function workRepeat(step: Extract<Step, { repeat: readonly Step[] }>, needle: Ne
     return undefined;
   }
   const { left } = step.until;
-  if (needle.left < left) return tooFew('k', left, needle.left);
+  if (needle.left < left) return tooFew(left, needle.left);
   while (needle.left > left) {
     const start = needle.left;
     const trouble = workSteps(step.repeat, needle);
@@ -102,7 +102,7 @@ const LONGEST = 100_000;
 const notWhole = (times: number): Fault | undefined =>
   Number.isSafeInteger(times) && times >= 0 && times <= LONGEST ? undefined : fault('bad count');
 
-const tooFew = (work: StitchName, need: number, have: number): Fault =>
+const tooFew = (need: number, have: number): Fault =>
   fault('not enough stitches', { needStitches: need, haveStitches: have });
 
 const doesNotComeOut = (by: number, span: number): Fault =>
