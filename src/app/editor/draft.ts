@@ -6,7 +6,8 @@ import type { GarmentForm } from './garment-form.ts';
  * nothing typed is lost.
  */
 export interface Draft {
-  readonly version: 1;
+  /** one of version 1 does not carry what no field shows, see `completed` */
+  readonly version: 1 | 2;
   /** id that the garment has, or will have once it is saved */
   readonly garment: string;
   /** ms since 1970, when it was last typed at */

@@ -12,6 +12,7 @@ import { type Draft, draftKey, lastWriter } from './draft.ts';
 import { blankGarment, type GarmentForm, garmentToForm, readGarment } from './garment-form.ts';
 import { begin, changed, type History, undone } from './history.ts';
 import { newGarmentId } from './ids.ts';
+import { formOf } from './older-draft.ts';
 import { ontoStored } from './onto-stored.ts';
 import { toSave } from './save.ts';
 
@@ -104,7 +105,7 @@ export async function beginAnew(garment: string | undefined): Promise<void> {
 }
 
 function opened(at: Pick<Editor, 'garment' | 'key' | 'old' | 'begun'>, draft: Draft | undefined): Editor {
-  const form = draft?.form ?? (at.old ? garmentToForm(at.old) : blankGarment);
+  const form = draft ? formOf(draft, at.old) : at.old ? garmentToForm(at.old) : blankGarment;
   return { ...at, history: begin(withBegun(form, at.old, at.begun)), foundAt: draft?.at };
 }
 
@@ -161,7 +162,7 @@ function write({ key, draft }: { readonly key: string; readonly draft: Draft | n
 
 async function keepDraft({ key, garment, history }: Editor): Promise<void> {
   keeping.value = 'keeping';
-  const draft: Draft = { version: 1, garment, at: Date.now(), form: history.now };
+  const draft: Draft = { version: 2, garment, at: Date.now(), form: history.now };
   keeping.value = (await write({ key, draft })) ? 'kept' : 'failed';
 }
 
@@ -200,7 +201,7 @@ export async function saveGarment(now = Date.now()): Promise<Result<SaveDone>> {
     : await open.saveGarment(saved.garment, saved.plans);
   if (!written.ok) return written;
   const kept = saved.waiting.length > 0;
-  const draft: Draft = { version: 1, garment: at.garment, at: now, form };
+  const draft: Draft = { version: 2, garment: at.garment, at: now, form };
   await write({ key: draftKey(at.garment), draft: kept ? draft : null });
   if (at.key !== draftKey(at.garment)) await write({ key: at.key, draft: null });
   // the screen that comes next is not to show for a moment what stood before

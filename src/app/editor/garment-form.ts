@@ -40,6 +40,10 @@ const blankYarn: YarnForm = { name: '', fibre: '', colour: '', dyeLot: '', grams
 const blankGauge = (needle: Typed): GaugeForm => ({ stitches: '', rows: '', fabric: 'stocking', needle });
 const USUAL_NEEDLE: Typed = '4';
 
+/** What of a yarn no field shows: it stays with the yarn, and so does whatever a yarn may learn. */
+export const besideForm = (yarn: Yarn): Partial<Omit<Yarn, keyof YarnForm>> =>
+  Object.fromEntries(Object.entries(yarn).filter(([field]) => !Object.hasOwn(blankYarn, field)));
+
 export const blankGarment: GarmentForm = {
   name: '',
   notes: '',
@@ -63,7 +67,7 @@ export function garmentToForm(garment: GarmentRecord): GarmentForm {
   };
 }
 
-function yarnToForm(yarn: Yarn | undefined): YarnForm {
+export function yarnToForm(yarn: Yarn | undefined): YarnForm {
   if (yarn === undefined) return blankYarn;
   const number = (value: number | undefined) => (value === undefined ? '' : String(value));
   return {

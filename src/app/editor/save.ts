@@ -4,7 +4,14 @@ import { readGauge } from '../../knit/piece/form/gauge-form.ts';
 import type { Recipe } from '../../knit/piece/recipe.ts';
 import type { GarmentRecord, PieceRecord, PlanRecord } from '../../store/records.ts';
 import { planRecords } from '../plan-records.ts';
-import { type GarmentForm, type GarmentRead, type PieceEntry, readGarment } from './garment-form.ts';
+import {
+  besideForm,
+  type GarmentForm,
+  type GarmentRead,
+  type PieceEntry,
+  readGarment,
+  yarnToForm,
+} from './garment-form.ts';
 
 export interface SaveWish {
   readonly form: GarmentForm;
@@ -31,7 +38,7 @@ export interface Saved {
  * saved last; a begun piece keeps its recipe and takes only a new name. Undefined when there is nothing to write.
  */
 export function toSave(wish: SaveWish): Saved | undefined {
-  const { form, id, now, old, begun } = wish;
+  const { form, old, begun } = wish;
   const read = readGarment(form);
   if (read.faults.length > 0) return undefined;
   const oldPieces = new Map((old?.pieces ?? []).map((piece) => [piece.id, piece]));
@@ -68,35 +75,44 @@ export function toSave(wish: SaveWish): Saved | undefined {
   };
   const onto = (was: GarmentRecord | undefined) => {
     const pieces = all.map((piece) => asKnitted(piece, was));
-    return record(read, pieces, { id, now, old: was });
+    return record(read, pieces, { ...wish, old: was });
   };
   const garment = onto(old);
   const plans = planRecords({ ...garment, pieces: fresh });
   return plans.ok ? { garment, onto, plans: plans.value, waiting } : undefined;
 }
 
+/** What she did not touch stays as it was stored, to the last blank; what the form does not show stays in any case. */
 function record(
   read: GarmentRead,
   pieces: readonly PieceRecord[],
-  { id, now, old }: Pick<SaveWish, 'id' | 'now' | 'old'>,
+  { form, id, now, old }: SaveWish,
 ): GarmentRecord {
-  const { notes: _, yarns, ...rest } = old ?? { createdAt: now };
-  const [first, ...others] = yarns ?? [];
-  const list = read.yarn === undefined ? others : [{ ...strandsOf(first), ...read.yarn }, ...others];
+  const { notes, yarns, ...rest } = old ?? { createdAt: now };
+  const said = form.notes === (notes ?? '') ? notes : read.notes;
+  const list = yarnsOf(yarns, form, read);
   return {
     ...rest,
     id,
-    name: read.name,
+    name: form.name === old?.name ? old.name : read.name,
     changedAt: now,
     pieces,
-    ...(read.notes === undefined ? {} : { notes: read.notes }),
-    ...(list.length === 0 ? {} : { yarns: list }),
+    ...(said === undefined ? {} : { notes: said }),
+    ...(list === undefined ? {} : { yarns: list }),
   };
 }
 
-/** The form does not ask how many strands are held together; what is known stays. */
-const strandsOf = (yarn: { readonly strands?: number } | undefined) =>
-  yarn?.strands === undefined ? {} : { strands: yarn.strands };
+/** The form has fields for the first yarn; the others are beside it. */
+function yarnsOf(
+  yarns: GarmentRecord['yarns'],
+  form: GarmentForm,
+  { yarn }: GarmentRead,
+): GarmentRecord['yarns'] {
+  const [first, ...others] = yarns ?? [];
+  if (JSON.stringify(form.yarn) === JSON.stringify(yarnToForm(first))) return yarns;
+  const list = yarn === undefined ? others : [{ ...(first && besideForm(first)), ...yarn }, ...others];
+  return list.length === 0 ? undefined : list;
+}
 
 /** Beside its name a begun piece takes what its tension was measured in: that changes no row. */
 function renamed(piece: PieceRecord, entry: PieceEntry): PieceRecord {

@@ -15,7 +15,7 @@ import type {
   ShapingForm,
   StartForm,
 } from '../../knit/piece/form/form.ts';
-import { end, fabric, gauge, measuredGauge, steps } from '../../store/shapes/craft-shapes.ts';
+import { end, fabric, gauge, measuredGauge, role, sectionBeside } from '../../store/shapes/craft-shapes.ts';
 import { shapeOf } from '../../store/shapes/shape-of.ts';
 import type { Person } from '../design/designer.ts';
 import type { DesignForm, SwatchForm } from '../design/form.ts';
@@ -65,7 +65,7 @@ const section = shapeOf<SectionForm>()(
     fabric,
     needle: text,
     shaping: list(shaping),
-    words: v.exactOptional(list(steps)),
+    ...sectionBeside,
   }),
 );
 
@@ -80,7 +80,7 @@ const start = shapeOf<StartForm>()(
     }),
     v.strictObject({
       kind: v.literal('pick up'),
-      edges: list(v.strictObject({ along: text, stitches: text })),
+      edges: list(v.strictObject({ along: text, stitches: text, held: v.exactOptional(v.boolean()) })),
     }),
   ]),
 );
@@ -99,6 +99,7 @@ const pieceForm = shapeOf<PieceForm>()(
     name: text,
     makes: text,
     mirrored: v.exactOptional(v.boolean()),
+    role: v.exactOptional(role),
     gauge: v.exactOptional(gaugeForm),
     gauges: v.exactOptional(v.record(fabric, gauge)),
     parts: list(
@@ -135,7 +136,7 @@ const garmentForm = shapeOf<GarmentForm>()(
 
 /** A garment in the editor. */
 const editorDraft = shapeOf<Draft>()(
-  v.strictObject({ version: v.literal(1), garment: text, at: number, form: garmentForm }),
+  v.strictObject({ version: v.picklist([1, 2] as const), garment: text, at: number, form: garmentForm }),
 );
 
 /** A pattern being copied in. */

@@ -122,6 +122,15 @@ export const sectionLength = shapeOf<SectionLength>()(
   }),
 );
 
+/** What of a section no field of the editor shows. */
+export const sectionBeside = {
+  words: v.exactOptional(list(steps)),
+  own: v.exactOptional(own),
+  length: v.exactOptional(sectionLength),
+  onNeedle: v.exactOptional(count),
+  measured: v.exactOptional(v.strictObject({ rowMm: measure, atMm: v.exactOptional(height) })),
+} as const;
+
 export const section = shapeOf<Section>()(
   v.strictObject({
     name: shortText,
@@ -129,11 +138,7 @@ export const section = shapeOf<Section>()(
     fabric,
     needle: measure,
     shaping: list(shaping),
-    words: v.exactOptional(list(steps)),
-    own: v.exactOptional(own),
-    length: v.exactOptional(sectionLength),
-    onNeedle: v.exactOptional(count),
-    measured: v.exactOptional(v.strictObject({ rowMm: measure, atMm: v.exactOptional(height) })),
+    ...sectionBeside,
   }),
 );
 
@@ -161,12 +166,14 @@ export const part = shapeOf<PartRecipe>()(
   }),
 );
 
+export const role = v.picklist(pieceRoles);
+
 export const recipe = shapeOf<Recipe>()(
   v.strictObject({
     name,
     makes: count,
     mirrored: v.exactOptional(v.boolean()),
-    role: v.exactOptional(v.picklist(pieceRoles)),
+    role: v.exactOptional(role),
     gauge: v.exactOptional(measuredGauge),
     gauges: v.exactOptional(v.record(fabric, gauge)),
     parts: list(part, LIMITS.parts),

@@ -20,15 +20,12 @@ export function readPiece(form: PieceForm): ReadPiece {
   const report: Report = (found) => faults.push(found);
   const piece: Where = { piece: form.name };
   named(form.name, { ...piece, field: 'name' }, report);
-  const makes = readWhole(form.makes, { ...piece, field: 'makes' }, report, 1);
-  const gauge = form.gauge && readGauge(form.gauge, piece, report);
+  const { makes, gauge, parts, ...carried } = form;
   const recipe: Recipe = {
-    name: form.name,
-    makes,
-    ...(form.mirrored === undefined ? {} : { mirrored: form.mirrored }),
-    ...(gauge === undefined ? {} : { gauge }),
-    ...(form.gauges === undefined ? {} : { gauges: form.gauges }),
-    parts: readParts(form.parts, piece, report),
+    ...carried,
+    makes: readWhole(makes, { ...piece, field: 'makes' }, report, 1),
+    ...(gauge === undefined ? {} : { gauge: readGauge(gauge, piece, report) }),
+    parts: readParts(parts, piece, report),
   };
   return { recipe, faults };
 }
@@ -53,47 +50,63 @@ function readBarePart(form: PartForm, at: Where, report: Report, earlier: readon
   if (form.name.trim() !== '' && earlier.some((other) => other.name === form.name)) {
     report(fault('part name twice', { name: form.name }, { ...at, field: 'name' }));
   }
+  const { start, sections, ...carried } = form;
   return {
-    name: form.name,
-    from: readStart(form.start, at, report, earlier),
-    ...(form.firstSide === undefined ? {} : { firstSide: form.firstSide }),
-    ...(form.selvedge === undefined ? {} : { selvedge: form.selvedge }),
-    sections: form.sections.map((section, sectionIndex) =>
+    ...carried,
+    from: readStart(start, at, report, earlier),
+    sections: sections.map((section, sectionIndex) =>
       readBareSection(section, { ...at, sectionIndex }, report),
     ),
-    end: form.end,
   };
 }
 
 function readStart(form: StartForm, at: Where, report: Report, earlier: readonly PartForm[]): PartStart {
-  const stitches = (typed: string, field: string) => readWhole(typed, { ...at, field }, report, 1);
+  const count = (typed: string, field: string) => readWhole(typed, { ...at, field }, report, 1);
   switch (form.kind) {
-    case 'cast on':
-      return { castOn: stitches(form.stitches, 'cast on') };
-    case 'split':
+    case 'cast on': {
+      const { kind: _, stitches, ...carried } = form;
+      return { ...carried, castOn: count(stitches, 'cast on') };
+    }
+    case 'split': {
       if (!earlier.some((other) => other.name === form.part)) {
         const field = { ...at, field: 'from' };
         report(fault('no such part', {}, field));
       }
-      return { part: form.part, stitches: stitches(form.stitches, 'stitches'), edge: form.edge };
-    case 'pick up':
-      return {
-        pickUp: form.edges.map((edge, i) => ({
-          along: edge.along,
-          stitches: stitches(edge.stitches, `pick up ${i + 1}`),
-        })),
-      };
+      const { kind: _, ...carried } = form;
+      return { ...carried, stitches: count(form.stitches, 'stitches') };
+    }
+    case 'pick up': {
+      const { kind: _, edges, ...carried } = form;
+      const pickUp = edges.map((edge, i) => ({
+        ...edge,
+        stitches: count(edge.stitches, `pick up ${i + 1}`),
+      }));
+      return { ...carried, pickUp };
+    }
   }
 }
 
-const readBareSection = (form: SectionForm, at: Where, report: Report): Section => ({
-  name: form.name,
-  rows: readWhole(form.rows, { ...at, field: 'rows' }, report),
-  fabric: form.fabric,
-  needle: readDecimal(form.needle, { ...at, field: 'needle' }, report),
-  shaping: [],
-  ...(form.words === undefined ? {} : { words: form.words }),
-});
+function readBareSection(form: SectionForm, at: Where, report: Report): Section {
+  const { own, ...carried } = form;
+  const rows = readWhole(form.rows, { ...at, field: 'rows' }, report);
+  const kept = own && ownWithin(own, rows);
+  return {
+    ...carried,
+    rows,
+    needle: readDecimal(form.needle, { ...at, field: 'needle' }, report),
+    shaping: [],
+    ...(kept === undefined ? {} : { own: kept }),
+  };
+}
+
+/**
+ * The pattern's own words stay with their rows. Where she makes the section shorter, the words of rows that are no
+ * more say nothing; the form keeps them, so that they are there again when she takes the rows back.
+ */
+function ownWithin(own: NonNullable<Section['own']>, rows: number): Section['own'] {
+  const said = Object.entries(own).filter(([row]) => Number(row) <= rows);
+  return said.length === 0 ? undefined : Object.fromEntries(said);
+}
 
 function shapePart(part: PartRecipe, form: PartForm, side: Side, piece: Where, report: Report): PartRecipe {
   let done = 0;

@@ -12,18 +12,21 @@ export function readShaping(form: ShapingForm, row1: Side, at: Where, report: Re
     readWhole(typed, { ...at, field: `${at.field} ${name}` }, report, least);
   switch (form.kind) {
     case 'edge': {
-      const { kind, edge, lean } = form;
-      const by = signed(form.change, number(form.by, 'by', 1));
-      return [
-        { kind, edge, by, rows: readRhythm(form, at, report), inset: number(form.inset, 'inset'), lean },
-      ];
+      const { change, by, inset, first, rhythm, ...carried } = form;
+      const each = signed(change, number(by, 'by', 1));
+      const rows = readRhythm({ first, rhythm }, at, report);
+      return [{ ...carried, by: each, rows, inset: number(inset, 'inset') }];
     }
     case 'across': {
-      const by = signed(form.change, number(form.stitches, 'stitches', 1));
-      return [{ kind: form.kind, row: number(form.row, 'row', 1), by }];
+      const { change, stitches, row, ...carried } = form;
+      const by = signed(change, number(stitches, 'stitches', 1));
+      return [{ ...carried, row: number(row, 'row', 1), by }];
     }
-    case 'middle':
-      return [{ kind: form.kind, rows: readRhythm(form, at, report), from: number(form.from, 'from') }];
+    case 'middle': {
+      const { first, rhythm, from, ...carried } = form;
+      const rows = readRhythm({ first, rhythm }, at, report);
+      return [{ ...carried, rows, from: number(from, 'from') }];
+    }
     case 'bind off':
     case 'cast on':
     case 'turn':

@@ -8,49 +8,40 @@ import { writeShapings } from './write-shaping.ts';
 /** The form that stands for a recipe; `formToRecipe` gives the same recipe back. */
 export function recipeToForm(recipe: Recipe): PieceForm {
   const sides = firstSides(recipe.parts);
-  const { name, mirrored, gauge, gauges } = recipe;
+  const { makes, gauge, parts, ...carried } = recipe;
   return {
-    name,
-    makes: String(recipe.makes),
-    ...(mirrored === undefined ? {} : { mirrored }),
+    ...carried,
+    makes: String(makes),
     ...(gauge === undefined ? {} : { gauge: writeGauge(gauge) }),
-    ...(gauges === undefined ? {} : { gauges }),
-    parts: recipe.parts.map((part, i) => writePart(part, sides[i] ?? 'RS')),
+    parts: parts.map((part, i) => writePart(part, sides[i] ?? 'RS')),
   };
 }
 
 function writePart(part: PartRecipe, side: Side): PartForm {
-  const { name, firstSide, selvedge, end } = part;
+  const { from, sections, ...carried } = part;
   let done = 0;
-  const sections = part.sections.map((section) => {
+  const forms = sections.map((section) => {
     const form = writeSection(section, sideOfRow(done + 1, side));
     done += section.rows;
     return form;
   });
-  return {
-    name,
-    start: writeStart(part.from),
-    ...(firstSide === undefined ? {} : { firstSide }),
-    ...(selvedge === undefined ? {} : { selvedge }),
-    sections,
-    end,
-  };
+  return { ...carried, start: writeStart(from), sections: forms };
 }
 
 function writeStart(from: PartStart): StartForm {
-  if ('castOn' in from) return { kind: 'cast on', stitches: String(from.castOn) };
-  if ('part' in from) {
-    return { kind: 'split', part: from.part, stitches: String(from.stitches), edge: from.edge };
+  if ('castOn' in from) {
+    const { castOn, ...carried } = from;
+    return { ...carried, kind: 'cast on', stitches: String(castOn) };
   }
-  const edges = from.pickUp.map(({ along, stitches }) => ({ along, stitches: String(stitches) }));
-  return { kind: 'pick up', edges };
+  if ('part' in from) return { ...from, kind: 'split', stitches: String(from.stitches) };
+  const { pickUp, ...carried } = from;
+  const edges = pickUp.map((edge) => ({ ...edge, stitches: String(edge.stitches) }));
+  return { ...carried, kind: 'pick up', edges };
 }
 
 const writeSection = (section: Section, row1: Side): SectionForm => ({
-  name: section.name,
+  ...section,
   rows: String(section.rows),
-  fabric: section.fabric,
   needle: String(section.needle),
   shaping: writeShapings(section.shaping, row1),
-  ...(section.words === undefined ? {} : { words: section.words }),
 });

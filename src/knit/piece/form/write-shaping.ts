@@ -1,7 +1,7 @@
 import type { Side } from '../../row/step.ts';
 import type { Shaping } from '../recipe.ts';
-import type { ShapingForm } from './form.ts';
-import { type GroupShaping, writeGroups, writePair } from './groups.ts';
+import type { GroupShaping, ShapingForm } from './form.ts';
+import { writeGroups, writePair } from './groups.ts';
 import { writeRhythm } from './rhythm.ts';
 
 /** The shaping of a section as a knitter says it; groups that mirror each other become one entry for both edges. */
@@ -20,15 +20,18 @@ export function writeShapings(list: readonly Shaping[], row1: Side): readonly Sh
 function writeShaping(shaping: Shaping): ShapingForm {
   switch (shaping.kind) {
     case 'edge': {
-      const { kind, edge, lean, inset, by, rows } = shaping;
-      return { kind, edge, ...unsigned(by), inset: String(inset), lean, ...writeRhythm(rows) };
+      const { by, rows, inset, ...carried } = shaping;
+      return { ...carried, ...unsigned(by), inset: String(inset), ...writeRhythm(rows) };
     }
     case 'across': {
-      const { change, by } = unsigned(shaping.by);
-      return { kind: shaping.kind, change, stitches: by, row: String(shaping.row) };
+      const { by, row, ...carried } = shaping;
+      const { change, by: stitches } = unsigned(by);
+      return { ...carried, change, stitches, row: String(row) };
     }
-    case 'middle':
-      return { kind: shaping.kind, from: String(shaping.from), ...writeRhythm(shaping.rows) };
+    case 'middle': {
+      const { rows, from, ...carried } = shaping;
+      return { ...carried, from: String(from), ...writeRhythm(rows) };
+    }
     case 'bind off':
     case 'cast on':
     case 'turn':

@@ -1,0 +1,100 @@
+import fc from 'fast-check';
+import { newForm } from '../../src/app/design/form.ts';
+import type { ReadDesign } from '../../src/app/pattern/read-garment.ts';
+import { fabricNames } from '../../src/knit/fabric.ts';
+import type { Swatch, Yarn } from '../../src/knit/piece/garment.ts';
+import type { Taken } from '../../src/knit/yarn/need.ts';
+import type { Stripe } from '../../src/knit/yarn/stripes.ts';
+import type { GarmentRecord, PieceRecord } from '../../src/store/records.ts';
+import { anyRecipe } from './any-recipe.ts';
+import { knownGarment } from './known-garments.ts';
+import { madeOf, maybe } from './made-of.ts';
+import { someCount, someMeasure, someName, someText } from './typed-fields.ts';
+
+const id = fc.string({ unit: fc.constantFrom(...'abcXYZ019_-'), minLength: 1, maxLength: 12 });
+const time = someCount(0, 2_000_000_000);
+
+const swatch = madeOf<Swatch>({
+  fabric: fc.constantFrom(...fabricNames),
+  stitches: someMeasure(),
+  widthMm: someMeasure(),
+  rows: someMeasure(),
+  heightMm: someMeasure(),
+  needle: someMeasure(80),
+  before: maybe(
+    madeOf<NonNullable<Swatch['before']>>({
+      stitches: someMeasure(),
+      widthMm: someMeasure(),
+      rows: someMeasure(),
+      heightMm: someMeasure(),
+    }),
+  ),
+  weighed: maybe(
+    madeOf<NonNullable<Swatch['weighed']>>({
+      grams: someMeasure(),
+      stitches: someMeasure(),
+      rows: someMeasure(),
+    }),
+  ),
+});
+
+const yarn = madeOf<Yarn>({
+  name: someText(12),
+  fibre: maybe(someText(12)),
+  colour: maybe(someText(12)),
+  dyeLot: maybe(someText(12)),
+  grams: maybe(someMeasure()),
+  metres: maybe(someMeasure()),
+  balls: maybe(someCount(0, 40)),
+  strands: maybe(someCount(0, 4)),
+});
+
+const pieces = (): fc.Arbitrary<readonly PieceRecord[]> =>
+  fc
+    .oneof(
+      { weight: 9, arbitrary: fc.array(anyRecipe(), { minLength: 1, maxLength: 2 }) },
+      { weight: 1, arbitrary: knownGarment() },
+    )
+    .chain((recipes) =>
+      fc
+        .uniqueArray(id, { minLength: recipes.length, maxLength: recipes.length })
+        .map((ids) => recipes.map((recipe, i) => ({ id: ids[i] as string, recipe }))),
+    );
+
+const readDesign = madeOf<ReadDesign>({
+  kind: fc.constant('read'),
+  version: fc.constant(1),
+  options: fc.record({ size: someCount(0, 4) }),
+});
+
+/**
+ * A garment as it may lie in the box, with any field of the model: what the reader, the editor, the drafter, a
+ * rework and a link can make. All of it can be knitted. A field that the model learns and that nothing makes here
+ * does not compile.
+ */
+export const anyGarment = (): fc.Arbitrary<GarmentRecord> =>
+  madeOf<GarmentRecord>({
+    id,
+    createdAt: time,
+    changedAt: time,
+    name: someName(),
+    pieces: pieces(),
+    swatches: maybe(fc.array(swatch, { maxLength: 3 })),
+    yarns: maybe(fc.array(yarn, { maxLength: 3 })),
+    notes: maybe(someText()),
+    credits: maybe(someText()),
+    licence: maybe(someText()),
+    design: maybe(fc.oneof(readDesign, fc.constant(newForm()))),
+    texts: maybe(
+      fc.dictionary(fc.constantFrom('pattern1', 'pattern2'), someText(), { noNullPrototype: true }),
+    ),
+    ticked: maybe(fc.array(someText(12), { maxLength: 3 })),
+    taken: maybe(
+      fc.array(madeOf<Taken>({ piece: someText(12), make: someCount(1, 4), grams: someMeasure() }), {
+        maxLength: 3,
+      }),
+    ),
+    stripes: maybe(
+      fc.array(madeOf<Stripe>({ colour: someText(12), rows: someCount(0, 40) }), { maxLength: 3 }),
+    ),
+  });
