@@ -2,6 +2,7 @@ import { computed } from '@preact/signals';
 import { fault, ok, type Result, refuse } from '../../knit/fault.ts';
 import { STRETCH_STEP, stretchAt } from '../../knit/pattern/stretch-at.ts';
 import { takePlans } from '../intents/count.ts';
+import { openGarmentInHand } from '../intents/garments.ts';
 import { garmentInHand, inHand } from '../state.ts';
 import { readOptionsOf, wholeText } from './read-garment.ts';
 
@@ -20,6 +21,9 @@ export const endHere = (): Promise<Result<true>> => setStretch((_, worked) => wo
 /** Gives the stretch in hand another number of rows: a new plan for this make, its rows worked as they were. */
 async function setStretch(choose: (rows: number, worked: number) => number): Promise<Result<true>> {
   const now = inHand.peek();
+  // rows come faster than the drawing below them, with which the garment is read
+  if (now && garmentInHand.peek()?.garment.id !== now.place.garment)
+    await openGarmentInHand(now.place.garment);
   const view = garmentInHand.peek();
   const stretch = stretchNow.peek();
   const piece = view?.pieces.findIndex(({ id }) => id === now?.place.piece) ?? -1;
