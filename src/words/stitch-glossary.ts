@@ -1,4 +1,4 @@
-import type { Side, Step } from '../knit/row/step.ts';
+import type { Side } from '../knit/row/step.ts';
 import type { StitchName } from '../knit/stitch.ts';
 import { wordMessage } from './say.ts';
 import { type Speech, speech } from './settings.ts';
@@ -70,12 +70,4 @@ export async function openGlossary(
     const inTerms = (text: string) => wordMessage(text, {}, { language, terms });
     return { name: inTerms(called), how: inTerms(how) };
   };
-}
-
-/** The stitches that a row asks for, each once, in the order in which they come. */
-export function stitchesIn(steps: readonly Step[]): readonly StitchName[] {
-  const all = steps.flatMap((step): readonly StitchName[] =>
-    'work' in step ? [step.work] : stitchesIn(step.repeat),
-  );
-  return [...new Set(all)];
 }

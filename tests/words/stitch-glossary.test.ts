@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { stitches, stitchNames } from '../../src/knit/stitch.ts';
 import { plainSpeech } from '../../src/words/settings.ts';
-import { type CableName, crossingOf, openGlossary, stitchesIn } from '../../src/words/stitch-glossary.ts';
+import { type CableName, crossingOf, openGlossary } from '../../src/words/stitch-glossary.ts';
 
 const cables = stitchNames.filter((name): name is CableName => stitches[name].role === 'cable');
 
@@ -64,23 +64,5 @@ describe('a crossing, taken apart from its name', () => {
     expect(explain('2/1 rc').how).toBe(
       'Put 1 stitch on a cable needle behind the work; knit 2; knit the 1 from the cable needle.',
     );
-  });
-});
-
-describe('the stitches in a row', () => {
-  it('are each named once, also those within repeats', () => {
-    expect(
-      stitchesIn([
-        { work: 'k', times: 2 },
-        {
-          repeat: [
-            { work: 'yo', times: 1 },
-            { repeat: [{ work: 'k2tog', times: 1 }], times: 2 },
-          ],
-          until: { left: 2 },
-        },
-        { work: 'k', times: 2 },
-      ]),
-    ).toEqual(['k', 'yo', 'k2tog']);
   });
 });

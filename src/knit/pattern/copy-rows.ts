@@ -2,6 +2,7 @@ import type { Fault } from '../fault.ts';
 import { expandRow } from '../row/expand.ts';
 import { addRun, type Run, shorten } from '../row/shorten.ts';
 import type { Step } from '../row/step.ts';
+import { stitchOf } from '../row/stitches-of-steps.ts';
 import type { StitchName } from '../stitch.ts';
 import {
   type Build,
@@ -104,7 +105,7 @@ function mirroredRow(build: Build, part: PartBuild, row: MadeRow): Fault | undef
 /** A group bound off at the start of a written row stays at the start of a row. */
 function leadsWithGroup(row: MadeRow): boolean {
   const first = row.items === undefined ? undefined : row.steps[0];
-  return first !== undefined && 'work' in first && first.work === 'bo' && row.after > 0;
+  return first !== undefined && stitchOf(first) === 'bo' && row.after > 0;
 }
 
 const OTHER_FACE: Partial<Record<StitchName, StitchName>> = {

@@ -1,6 +1,7 @@
-import { type Fault, fault } from '../fault.ts';
+import { type Fault, fault, ok, type Result, refuse } from '../fault.ts';
 import { addRun, type Run, shorten } from '../row/shorten.ts';
 import type { Side, Step } from '../row/step.ts';
+import { runOf, stitchOf, takenAndMade } from '../row/stitches-of-steps.ts';
 import { type StitchName, stitches } from '../stitch.ts';
 import { type Build, type Edit, nextSide, type PartBuild } from './build.ts';
 import { type Kind, makeWrittenRow, pushRow } from './make-row.ts';
@@ -14,14 +15,14 @@ export function makeFabricRow(
   kind: Kind,
 ): Fault | undefined {
   const side = nextSide(part);
-  const { fabric } = part;
-  const _live = part.live - part.unworked;
-  const spelled = edits.length === 0 && fabric.is === 'rows' ? spelledRow(build, part, kind) : 'no';
-  if (spelled !== 'no') return spelled;
+  const spelled = edits.length === 0 ? spelledRow(build, part, kind) : ok(false);
+  if (!spelled.ok) return spelled.faults[0];
+  if (spelled.value) return undefined;
   const key = wordedKey(part, side, edits);
   const known = key === undefined ? undefined : build.worded.get(key);
-  const steps = known ?? fabricSteps(part, side, edits);
-  if ('code' in steps) return steps;
+  const made = known ? ok(known) : fabricSteps(part, side, edits);
+  if (!made.ok) return made.faults[0];
+  const steps = made.value;
   if (known === undefined && key !== undefined) build.worded.set(key, steps);
   const column =
     part.column + edits.reduce((sum, edit) => sum + (edit.at === 'right' ? -changeOf(edit) : 0), 0);
@@ -34,7 +35,7 @@ export function makeFabricRow(
 }
 
 /** The row of the fabric with its edges shaped, in its shortest wording. */
-function fabricSteps(part: PartBuild, side: Side, edits: readonly Edit[]): readonly Step[] | Fault {
+function fabricSteps(part: PartBuild, side: Side, edits: readonly Edit[]): Result<readonly Step[]> {
   const { fabric } = part;
   const live = part.live - part.unworked;
   const base =
@@ -53,24 +54,19 @@ function fabricSteps(part: PartBuild, side: Side, edits: readonly Edit[]): reado
     tail,
   );
   if (from + cut > live) {
-    return fault('not enough stitches', { needStitches: from + cut, haveStitches: live });
+    return refuse(fault('not enough stitches', { needStitches: from + cut, haveStitches: live }));
   }
   for (let i = from; i < live - cut; i += 1) addRun(runs, base[i] ?? 'k', 1);
   for (const run of tail.reverse()) addRun(runs, run.work, run.times);
-  return openPattern(shorten(runs));
+  return ok(openPattern(shorten(runs)));
 }
 
 /** 'work in pattern to last 2 sts' instead of a number that nobody wants to count. */
 function openPattern(steps: readonly Step[]): Step[] {
   return steps.map((step, i): Step => {
-    if (!('work' in step) || step.work !== 'patt') return step;
     const after = steps.slice(i + 1);
-    if (!after.every((one) => 'work' in one && 'times' in one)) return step;
-    const left = after.reduce(
-      (sum, one) => sum + ('work' in one && 'times' in one ? stitches[one.work].takes * one.times : 0),
-      0,
-    );
-    return { work: 'patt', until: { left } };
+    if (stitchOf(step) !== 'patt' || !after.every((one) => runOf(one))) return step;
+    return { work: 'patt', until: { left: takenAndMade(after)?.takes ?? 0 } };
   });
 }
 
@@ -111,17 +107,17 @@ function workOfChange(change: number): { name: StitchName; times: number } {
   return change === 2 ? { name: 'inc 2', times: 1 } : { name: 'inc', times: change };
 }
 
-/** A row that the text spelled, when it comes out on the stitches that are there now. */
-function spelledRow(build: Build, part: PartBuild, kind: Kind): Fault | undefined | 'no' {
+/** Works the row that the text spelled, when it comes out on the stitches that are there now; says whether it did. */
+function spelledRow(build: Build, part: PartBuild, kind: Kind): Result<boolean> {
   const { fabric } = part;
-  if (fabric.is !== 'rows' || fabric.rows.length === 0) return 'no';
+  if (fabric.is !== 'rows' || fabric.rows.length === 0) return ok(false);
   const items = fabric.rows[part.fabricRow % fabric.rows.length] ?? [];
-  const before = { cells: build.cells, rows: part.rows.length };
+  const before = part.rows.length;
   const wrong = makeWrittenRow(build, part, items, kind);
   if (wrong === undefined) {
     if (!items.some((item) => 'work' in item && item.work === 'patt')) part.fabricRow += 1;
-    return undefined;
+    return ok(true);
   }
-  if (part.rows.length !== before.rows) return wrong;
-  return part.fabricRow < fabric.rows.length && fabric.faces.length === 0 ? wrong : 'no';
+  const isBound = part.fabricRow < fabric.rows.length && fabric.faces.length === 0;
+  return isBound || part.rows.length !== before ? refuse(wrong) : ok(false);
 }

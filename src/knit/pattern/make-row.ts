@@ -7,6 +7,7 @@ import type { Item } from '../row/notation.ts';
 import { settle } from '../row/settle.ts';
 import { addRun, type Run, shorten } from '../row/shorten.ts';
 import type { Side, Step } from '../row/step.ts';
+import { stitchesNamed } from '../row/stitches-of-steps.ts';
 import { workRow } from '../row/work.ts';
 import { spread } from '../shape/spread.ts';
 import { type StitchName, stitches } from '../stitch.ts';
@@ -83,7 +84,7 @@ function spellPattern(
   count: number,
   appear: boolean,
 ): Step[] {
-  if (!hasPattern(steps)) return [...steps];
+  if (!stitchesNamed(steps).includes('patt')) return [...steps];
   const plain = appear
     ? spellAsItLooks(part, side)
     : spellFabric(part.fabric, part.fabricRow, side, part.column, count);
@@ -105,9 +106,6 @@ function spellAsItLooks(part: PartBuild, side: Side): StitchName[] | undefined {
   if (looks === undefined || looks.length !== part.live) return undefined;
   return [...looks].map((look): StitchName => ((look === 'k') === (side === 'RS') ? 'k' : 'p'));
 }
-
-const hasPattern = (steps: readonly Step[]): boolean =>
-  steps.some((step) => ('work' in step ? step.work === 'patt' : hasPattern(step.repeat)));
 
 /** Increases or decreases spread over the whole row, or over its middle; `work` where all of it is knitted or purled. */
 export function makeSpreadRow(

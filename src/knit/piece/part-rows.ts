@@ -80,8 +80,9 @@ class SectionInWork {
   ) {}
 
   spellOut(): Fault | undefined {
-    const { rows: shaping, fault: trouble } = shapingByRow(this.section);
-    if (trouble) return trouble;
+    const shaped = shapingByRow(this.section);
+    if (!shaped.ok) return shaped.faults[0];
+    const shaping = shaped.value;
     this.takeAsFound();
     const misfit = this.layFabric(shaping.get(1));
     if (misfit) return misfit;

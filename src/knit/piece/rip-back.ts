@@ -1,4 +1,4 @@
-import { type Fault, fault, ok, type Result, refuse } from '../fault.ts';
+import { fault, ok, type Result, refuse } from '../fault.ts';
 import type { Side } from '../row/step.ts';
 import { workRow } from '../row/work.ts';
 import { countAt } from './count/count-at.ts';
@@ -53,8 +53,9 @@ export function ripBack(
   target: RipTarget,
   lifelines: readonly number[] = 'lifelines' in target ? target.lifelines : [],
 ): Result<RipBack> {
-  const to = rowOf(target, from);
-  if (typeof to !== 'number') return refuse(to);
+  const found = rowOf(target, from);
+  if (!found.ok) return found;
+  const to = found.value;
   const count = countAt(part, to);
   if (count === undefined || countAt(part, from) === undefined) {
     return refuse(fault('row outside', { rows: part.rows.length, row: to }));
@@ -90,16 +91,16 @@ function recounted(part: PlannedPart, to: number, from: number): number {
   );
 }
 
-function rowOf(target: RipTarget, from: number): number | Fault {
-  if ('to' in target) return target.to;
+function rowOf(target: RipTarget, from: number): Result<number> {
+  if ('to' in target) return ok(target.to);
   if ('lifelines' in target) {
     const below = target.lifelines.filter((row) => row < from);
-    return below.length > 0 ? Math.max(...below) : fault('no lifeline', { fromRow: from });
+    return below.length > 0 ? ok(Math.max(...below)) : refuse(fault('no lifeline', { fromRow: from }));
   }
   const { firmGround } = target;
   return firmGround !== undefined && firmGround < from
-    ? firmGround
-    : fault('no firm ground', { fromRow: from });
+    ? ok(firmGround)
+    : refuse(fault('no firm ground', { fromRow: from }));
 }
 
 function groupsIn(row: PlannedRow): { row: number; stitches: number }[] {

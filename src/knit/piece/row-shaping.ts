@@ -1,4 +1,4 @@
-import { type Fault, fault } from '../fault.ts';
+import { type Fault, fault, ok, type Result, refuse } from '../fault.ts';
 import type { Side } from '../row/step.ts';
 import type { Edge, Section, Shaping } from './recipe.ts';
 
@@ -23,13 +23,13 @@ export interface RowShaping {
 }
 
 /** Shaping of a section by row number (from 1 in the section), or the first thing that cannot be. */
-export function shapingByRow(section: Section): { rows: ReadonlyMap<number, RowShaping>; fault?: Fault } {
+export function shapingByRow(section: Section): Result<ReadonlyMap<number, RowShaping>> {
   const rows = new Map<number, RowShaping>();
   for (const [i, shaping] of section.shaping.entries()) {
     const trouble = addShaping(rows, shaping, section.rows);
-    if (trouble) return { rows, fault: { ...trouble, at: { ...trouble.at, field: `shaping ${i + 1}` } } };
+    if (trouble) return refuse({ ...trouble, at: { ...trouble.at, field: `shaping ${i + 1}` } });
   }
-  return { rows };
+  return ok(rows);
 }
 
 function addShaping(rows: Map<number, RowShaping>, shaping: Shaping, total: number): Fault | undefined {

@@ -18,9 +18,9 @@ const CLOSING: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}'
 export function readRow(c: Cursor): Result<Item[]> {
   const whole = /^(k|p|knit|purl)$/.test(peekText(c)) && peekText(c, 1) === ',';
   const items = readLevel(c, undefined, 0);
-  if (!Array.isArray(items)) return refuse(items);
-  if (items.length === 0) return refuse(expected(c, 'a stitch'));
-  return ok(spreadOver(items, whole));
+  if (!items.ok) return items;
+  if (items.value.length === 0) return refuse(expected(c, 'a stitch'));
+  return ok(spreadOver(items.value, whole));
 }
 
 /**
@@ -34,18 +34,18 @@ function spreadOver(items: Item[], whole: boolean): Item[] {
   return first.work === 'k' || first.work === 'p' ? [{ ...second, work: first.work }] : [second];
 }
 
-function readLevel(c: Cursor, close: string | undefined, depth: number): Item[] | Fault {
+function readLevel(c: Cursor, close: string | undefined, depth: number): Result<Item[]> {
   if (depth > DEEPEST) {
-    return fault('nested too deep', { depth }, { line: peek(c)?.line ?? 1 });
+    return refuse(fault('nested too deep', { depth }, { line: peek(c)?.line ?? 1 }));
   }
   const level: Level = { items: [], star: -1, starred: -1, close };
   while (!atEnd(c)) {
-    if (close !== undefined && takes(c, close)) return level.items;
+    if (close !== undefined && takes(c, close)) return ok(level.items);
     const trouble = readOne(c, level, depth);
-    if (trouble) return trouble;
+    if (trouble) return refuse(trouble);
   }
-  if (close !== undefined) return expected(c, `“${close}”`);
-  return level.items;
+  if (close !== undefined) return refuse(expected(c, `“${close}”`));
+  return ok(level.items);
 }
 
 function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
@@ -140,8 +140,8 @@ function mergeIntoOne(level: Level, last: Item): Fault | undefined {
 function readBrackets(c: Cursor, level: Level, depth: number, close: string): Fault | undefined {
   c.at += 1;
   const inner = readLevel(c, close, depth + 1);
-  if (!Array.isArray(inner)) return inner;
-  addGroup(level, inner, readGroupEnd(c));
+  if (!inner.ok) return inner.faults[0];
+  addGroup(level, inner.value, readGroupEnd(c));
   return undefined;
 }
 
@@ -178,8 +178,8 @@ function readTimesFirst(c: Cursor, level: Level, depth: number): Fault | undefin
     if (close !== undefined) {
       c.at += 1;
       const inner = readLevel(c, close, depth + 1);
-      if (!Array.isArray(inner)) return inner;
-      level.items.push({ is: 'group', items: inner, times: n });
+      if (!inner.ok) return inner.faults[0];
+      level.items.push({ is: 'group', items: inner.value, times: n });
       return undefined;
     }
   }

@@ -1,9 +1,10 @@
-import { type Fault, fault, ok, type Result, refuse } from '../fault.ts';
+import { fault, ok, type Result, refuse } from '../fault.ts';
 import { spread } from '../shape/spread.ts';
 import { type StitchName, stitches } from '../stitch.ts';
 import { normalForm } from './normal-form.ts';
 import { type Goal, type Item, takenBy } from './notation.ts';
-import type { Step } from './step.ts';
+import type { Step, Until } from './step.ts';
+import { runOf, takenAndMade } from './stitches-of-steps.ts';
 
 /** What is on the needle when a written row is worked; a row read on its own has none. */
 export interface Needle {
@@ -34,21 +35,21 @@ interface Run {
 export function settle(items: readonly Item[], needle?: Needle): Result<Settled> {
   const run: Run = { needle, taken: 0, made: 0, turned: false, nextMarker: 0, markers: [] };
   const steps = settleItems(items, run);
-  if (!Array.isArray(steps)) return refuse(steps);
+  if (!steps.ok) return steps;
   passMarkers(run, needle?.stitches ?? 0);
-  return ok({ steps: normalForm(steps), markers: run.markers, turned: run.turned });
+  return ok({ steps: normalForm(steps.value), markers: run.markers, turned: run.turned });
 }
 
-function settleItems(items: readonly Item[], run: Run): Step[] | Fault {
+function settleItems(items: readonly Item[], run: Run): Result<readonly Step[]> {
   const steps: Step[] = [];
   const after = takenAfter(items);
   for (let i = 0; i < items.length; i += 1) {
     const made = settleOne(items[i] as Item, run, after[i] ?? 0);
-    if (!Array.isArray(made)) return made;
-    for (const step of made) steps.push(step);
+    if (!made.ok) return made;
+    for (const step of made.value) steps.push(step);
     if (run.turned) break;
   }
-  return steps;
+  return ok(steps);
 }
 
 /** For each item the stitches that those after it take; 0 where that hangs on the count. */
@@ -63,63 +64,63 @@ function takenAfter(items: readonly Item[]): number[] {
   return after;
 }
 
-function settleOne(item: Item, run: Run, following: number): Step[] | Fault {
+function settleOne(item: Item, run: Run, following: number): Result<readonly Step[]> {
   switch (item.is) {
     case 'stitches':
       move(run, stitches[item.work].takes * item.times, stitches[item.work].makes * item.times);
-      return item.times === 0 ? [] : [{ work: item.work, times: item.times }];
+      return ok(item.times === 0 ? [] : [{ work: item.work, times: item.times }]);
     case 'stitches to':
       return settleTo(item.work, item.goal, run, following);
     case 'group':
       return settleGroup(item, run);
     case 'group to': {
       const goal = goalOf(item.goal, run, following);
-      if ('code' in goal) return goal;
+      if (!goal.ok) return goal;
       const inner = settleInner(item.items, run);
-      if (!Array.isArray(inner)) return inner;
-      moveTo(run, goal.left, rateOf(inner));
-      return [{ repeat: inner, until: goal }];
+      if (!inner.ok) return inner;
+      moveTo(run, goal.value.left, rateOf(inner.value));
+      return ok([{ repeat: inner.value, until: goal.value }]);
     }
     case 'group over':
       return settleOver(item, run);
     case 'marker':
       marker(item.does, run);
-      return [];
+      return ok([]);
     case 'evenly':
       return settleEvenly(item, run);
     case 'turn':
       run.turned = true;
-      return [];
+      return ok([]);
   }
 }
 
-function settleTo(work: StitchName, goal: Goal, run: Run, following: number): Step[] | Fault {
+function settleTo(work: StitchName, goal: Goal, run: Run, following: number): Result<readonly Step[]> {
   const until = goalOf(goal, run, following);
-  if ('code' in until) return until;
-  moveTo(run, until.left, stitches[work].makes / Math.max(1, stitches[work].takes));
-  return [{ work, until }];
+  if (!until.ok) return until;
+  moveTo(run, until.value.left, stitches[work].makes / Math.max(1, stitches[work].takes));
+  return ok([{ work, until: until.value }]);
 }
 
-function settleGroup(item: Extract<Item, { is: 'group' }>, run: Run): Step[] | Fault {
+function settleGroup(item: Extract<Item, { is: 'group' }>, run: Run): Result<readonly Step[]> {
   if (item.items.some(meetsMarker) && item.times <= 50) {
     const steps: Step[] = [];
     for (let i = 0; i < item.times; i += 1) {
       const once = settleItems(item.items, run);
-      if (!Array.isArray(once)) return once;
-      steps.push(...once);
+      if (!once.ok) return once;
+      steps.push(...once.value);
     }
-    return steps;
+    return ok(steps);
   }
   const inner = settleInner(item.items, run);
-  if (!Array.isArray(inner)) return inner;
+  if (!inner.ok) return inner;
   const takes = takenBy(item.items);
-  const makes = madeBy(inner);
+  const makes = takenAndMade(inner.value)?.makes;
   move(
     run,
     takes === undefined ? undefined : takes * item.times,
     makes === undefined ? undefined : makes * item.times,
   );
-  return item.times === 0 ? [] : [{ repeat: inner, times: item.times }];
+  return ok(item.times === 0 ? [] : [{ repeat: inner.value, times: item.times }]);
 }
 
 /** Each round of such a group lies elsewhere on the needle, so each is spelled out. */
@@ -129,7 +130,7 @@ const meetsMarker = (item: Item): boolean =>
   ('items' in item && item.items.some(meetsMarker));
 
 /** The inside of a repeat, without moving along the needle. */
-function settleInner(items: readonly Item[], run: Run): Step[] | Fault {
+function settleInner(items: readonly Item[], run: Run): Result<readonly Step[]> {
   const { taken, made } = run;
   const inner = settleItems(
     items.filter((item) => item.is !== 'marker'),
@@ -140,29 +141,29 @@ function settleInner(items: readonly Item[], run: Run): Step[] | Fault {
   return inner;
 }
 
-function settleOver(item: Extract<Item, { is: 'group over' }>, run: Run): Step[] | Fault {
+function settleOver(item: Extract<Item, { is: 'group over' }>, run: Run): Result<readonly Step[]> {
   const takes = takenBy(item.items);
   if (takes === undefined || takes === 0 || item.stitches % takes !== 0) {
-    return fault('repeat does not come out', { byStitches: takes ?? 0, spanStitches: item.stitches });
+    return refuse(fault('repeat does not come out', { byStitches: takes ?? 0, spanStitches: item.stitches }));
   }
   const inner = settleInner(item.items, run);
-  if (!Array.isArray(inner)) return inner;
+  if (!inner.ok) return inner;
   const times = item.stitches / takes;
-  const makes = madeBy(inner);
+  const makes = takenAndMade(inner.value)?.makes;
   move(run, item.stitches, makes === undefined ? undefined : makes * times);
-  return [{ repeat: inner, times }];
+  return ok([{ repeat: inner.value, times }]);
 }
 
-function settleEvenly(item: Extract<Item, { is: 'evenly' }>, run: Run): Step[] | Fault {
+function settleEvenly(item: Extract<Item, { is: 'evenly' }>, run: Run): Result<readonly Step[]> {
   const left = run.needle && run.taken !== undefined ? run.needle.stitches - run.taken : undefined;
   const over = item.over ?? left;
   if (over === undefined) {
-    return fault('count not known', { changeStitches: Math.abs(item.change) });
+    return refuse(fault('count not known', { changeStitches: Math.abs(item.change) }));
   }
   const laid = spread(over, item.change);
-  if (!laid.ok) return laid.faults[0] as Fault;
+  if (!laid.ok) return laid;
   move(run, over, over + item.change);
-  return spreadSteps(laid.value.groups, item.change, item.work ?? 'k');
+  return ok(spreadSteps(laid.value.groups, item.change, item.work ?? 'k'));
 }
 
 /** Plain groups with a make-1 or a decrease between each two of them; most of them folded into a repeat. */
@@ -176,14 +177,14 @@ export function spreadSteps(groups: readonly number[], change: number, work: Sti
   return steps;
 }
 
-function goalOf(goal: Goal, run: Run, following: number): { left: number } | Fault {
-  if ('left' in goal) return { left: goal.left === 'what follows' ? following : goal.left };
+function goalOf(goal: Goal, run: Run, following: number): Result<Until> {
+  if ('left' in goal) return ok({ left: goal.left === 'what follows' ? following : goal.left });
   const at = run.needle?.markers[run.nextMarker];
   if (run.needle === undefined || at === undefined) {
-    return fault('no marker');
+    return refuse(fault('no marker'));
   }
   const left = run.needle.stitches - at + goal.marker;
-  return { left };
+  return ok({ left });
 }
 
 function moveTo(run: Run, left: number, rate: number | undefined): void {
@@ -220,24 +221,9 @@ function passMarkers(run: Run, upTo: number): void {
   }
 }
 
-function madeBy(steps: readonly Step[]): number | undefined {
-  let sum = 0;
-  for (const step of steps) {
-    if (!('times' in step)) return undefined;
-    const one = 'work' in step ? stitches[step.work].makes : madeBy(step.repeat);
-    if (one === undefined) return undefined;
-    sum += one * step.times;
-  }
-  return sum;
-}
-
+/** Stitches made for each one taken; undefined where a repeat lies within, or it hangs on the count. */
 function rateOf(steps: readonly Step[]): number | undefined {
-  const makes = madeBy(steps);
-  let takes = 0;
-  for (const step of steps) {
-    if (!('times' in step)) return undefined;
-    takes += 'work' in step ? stitches[step.work].takes * step.times : 0;
-    if ('repeat' in step) return undefined;
-  }
-  return makes === undefined || takes === 0 ? undefined : makes / takes;
+  if (!steps.every((step) => runOf(step))) return undefined;
+  const { takes = 0, makes = 0 } = takenAndMade(steps) ?? {};
+  return takes === 0 ? undefined : makes / takes;
 }

@@ -1,5 +1,7 @@
 import { type StitchName, stitches } from '../stitch.ts';
 import type { Step } from './step.ts';
+import { type TakenAndMade, takenAndMade } from './stitches-of-steps.ts';
+import { caseOf } from './walk-step.ts';
 
 /** So many of one stitch in a row. */
 export interface Run {
@@ -83,25 +85,12 @@ const isMade = (run: Run | undefined): boolean => run !== undefined && stitches[
 const alike = (a: Run | undefined, b: Run | undefined): boolean =>
   a?.work === b?.work && a?.times === b?.times;
 
-/** What the steps take from and leave on the needle; all have a fixed number of times. */
-function takenBy(steps: readonly Step[]): { takes: number; makes: number } {
-  let takes = 0;
-  let makes = 0;
-  for (const step of steps) {
-    const times = 'times' in step ? step.times : 0;
-    const one = 'work' in step ? stitches[step.work] : takenBy(step.repeat);
-    takes += one.takes * times;
-    makes += one.makes * times;
-  }
-  return { takes, makes };
-}
-
 /** Turns the widest plain stretch or repeat of the row into 'to end' or 'to last n stitches'. */
 function openEnded(steps: readonly Step[]): Step[] {
   let widest = -1;
   let width = 0;
   steps.forEach((step, i) => {
-    const { takes, makes } = takenBy([step]);
+    const { takes, makes } = fixedCount([step]);
     if (canRunToEnd(step, takes === makes, steps.length) && takes > width) {
       widest = i;
       width = takes;
@@ -109,16 +98,28 @@ function openEnded(steps: readonly Step[]): Step[] {
   });
   const step = steps[widest];
   if (!step) return [...steps];
-  const left = takenBy(steps.slice(widest + 1)).takes;
-  const open: Step =
-    'work' in step ? { work: step.work, until: { left } } : { repeat: step.repeat, until: { left } };
-  return [...steps.slice(0, widest), open, ...steps.slice(widest + 1)];
+  const left = fixedCount(steps.slice(widest + 1)).takes;
+  return [...steps.slice(0, widest), goingOn(step, left), ...steps.slice(widest + 1)];
+}
+
+/** Folded runs have a fixed number of times, all of them. */
+const fixedCount = (steps: readonly Step[]): TakenAndMade => takenAndMade(steps) ?? { takes: 0, makes: 0 };
+
+/** The step, worked until `left` stitches are left. */
+function goingOn(step: Step, left: number): Step {
+  const stitch = (work: StitchName): Step => ({ work, until: { left } });
+  const repeat = (inner: readonly Step[]): Step => ({ repeat: inner, until: { left } });
+  return caseOf(step, { works: stitch, worksUntil: stitch, repeats: repeat, repeatsUntil: repeat });
 }
 
 /** Repeats that change the count keep their number of times: it is what she checks herself by. */
-function canRunToEnd(step: Step, evenCount: boolean, length: number): boolean {
-  if (!('times' in step)) return false;
-  if (!('work' in step)) return evenCount;
-  if (step.work === 'bo') return length === 1;
-  return step.work === 'k' || step.work === 'p' ? step.times > 1 || length === 1 : false;
-}
+const canRunToEnd = (step: Step, evenCount: boolean, length: number): boolean =>
+  caseOf(step, {
+    works: (work, times) =>
+      length === 1
+        ? work === 'bo' || work === 'k' || work === 'p'
+        : times > 1 && (work === 'k' || work === 'p'),
+    worksUntil: () => false,
+    repeats: () => evenCount,
+    repeatsUntil: () => false,
+  });

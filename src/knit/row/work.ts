@@ -1,6 +1,7 @@
 import { type Fault, fault, ok, type Result, refuse } from '../fault.ts';
 import { type StitchName, stitches } from '../stitch.ts';
 import type { Step } from './step.ts';
+import { caseOf, type StepCases } from './walk-step.ts';
 
 /** What working a row does to the needle, in stitches. */
 export interface Worked {
@@ -33,7 +34,7 @@ export function workRow(steps: readonly Step[], onNeedle: number): Result<Worked
     return refuse(fault('bad count'));
   }
   const needle: Needle = { left: onNeedle, right: 0, boundOff: 0, castOn: 0, held: 0 };
-  const trouble = workSteps(steps, needle);
+  const trouble = workSteps(steps, workingOn(needle));
   if (trouble) return refuse(trouble);
   if (needle.left > 0) {
     return refuse(fault('stitches left over', { leftStitches: needle.left, onNeedleStitches: onNeedle }));
@@ -42,25 +43,34 @@ export function workRow(steps: readonly Step[], onNeedle: number): Result<Worked
   return ok({ before: onNeedle, after, boundOff, castOn, held });
 }
 
-function workSteps(steps: readonly Step[], needle: Needle): Fault | undefined {
+function workSteps(steps: readonly Step[], working: Working): Fault | undefined {
   for (const step of steps) {
-    const trouble = 'work' in step ? workStitches(step, needle) : workRepeat(step, needle);
+    const trouble = caseOf(step, working);
     if (trouble) return trouble;
   }
   return undefined;
 }
 
-function workStitches(step: Extract<Step, { work: StitchName }>, needle: Needle): Fault | undefined {
-  const { takes } = stitches[step.work];
-  if ('times' in step) {
-    const bad = notWhole(step.times);
-    return bad ?? apply(step.work, step.times, needle);
-  }
-  const span = needle.left - step.until.left;
-  if (span < 0) return tooFew(step.until.left, needle.left);
+type Working = StepCases<Fault | undefined>;
+
+/** What each kind of step does to this needle. */
+function workingOn(needle: Needle): Working {
+  const working: Working = {
+    works: (work, times) => notWhole(times) ?? apply(work, times, needle),
+    worksUntil: (work, left) => workUntil(work, left, needle),
+    repeats: (inner, times) => notWhole(times) ?? repeatTimes(inner, times, working),
+    repeatsUntil: (inner, left) => repeatUntil(inner, left, needle, working),
+  };
+  return working;
+}
+
+function workUntil(work: StitchName, left: number, needle: Needle): Fault | undefined {
+  const { takes } = stitches[work];
+  const span = needle.left - left;
+  if (span < 0) return tooFew(left, needle.left);
   if (takes === 0) return endless();
   if (span % takes !== 0) return doesNotComeOut(takes, span);
-  return apply(step.work, span / takes, needle);
+  return apply(work, span / takes, needle);
 }
 
 function apply(work: StitchName, times: number, needle: Needle): Fault | undefined {
@@ -75,21 +85,24 @@ function apply(work: StitchName, times: number, needle: Needle): Fault | undefin
   return undefined;
 }
 
-function workRepeat(step: Extract<Step, { repeat: readonly Step[] }>, needle: Needle): Fault | undefined {
-  if ('times' in step) {
-    const bad = notWhole(step.times);
-    if (bad) return bad;
-    for (let i = 0; i < step.times; i += 1) {
-      const trouble = workSteps(step.repeat, needle);
-      if (trouble) return trouble;
-    }
-    return undefined;
+function repeatTimes(inner: readonly Step[], times: number, working: Working): Fault | undefined {
+  for (let i = 0; i < times; i += 1) {
+    const trouble = workSteps(inner, working);
+    if (trouble) return trouble;
   }
-  const { left } = step.until;
+  return undefined;
+}
+
+function repeatUntil(
+  inner: readonly Step[],
+  left: number,
+  needle: Needle,
+  working: Working,
+): Fault | undefined {
   if (needle.left < left) return tooFew(left, needle.left);
   while (needle.left > left) {
     const start = needle.left;
-    const trouble = workSteps(step.repeat, needle);
+    const trouble = workSteps(inner, working);
     if (trouble) return trouble;
     if (needle.left === start) return endless();
   }

@@ -1,13 +1,14 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { PlannedRow } from '../../knit/piece/planned.ts';
 import type { Side } from '../../knit/row/step.ts';
+import { stitchesNamed } from '../../knit/row/stitches-of-steps.ts';
 import type { StitchName } from '../../knit/stitch.ts';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { saysSide } from '../../words/craft.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
-import { type Gloss, openGlossary, stitchesIn } from '../../words/stitch-glossary.ts';
+import { type Gloss, openGlossary } from '../../words/stitch-glossary.ts';
 
 export interface LegendSheetProps {
   readonly row: PlannedRow;
@@ -27,7 +28,7 @@ export function LegendSheet({ row, open, onClose }: LegendSheetProps) {
       <dl class="legend">
         {gloss && (
           <>
-            {stitchesIn(row.steps).map((name) => (
+            {stitchesNamed(row.steps).map((name) => (
               <Entry
                 key={name}
                 short={saysRow([{ work: name, times: 1 }], 'abbreviated')}
