@@ -12,6 +12,7 @@ import {
   readGarment,
   yarnToForm,
 } from './garment-form.ts';
+import { keptByName, withRole } from './renaming.ts';
 
 export interface SaveWish {
   readonly form: GarmentForm;
@@ -56,8 +57,9 @@ export function toSave(wish: SaveWish): Saved | undefined {
       waiting.push(entry.id);
       if (before !== undefined) pieces.push(before);
     } else {
-      pieces.push({ id: entry.id, recipe });
-      fresh.push({ id: entry.id, recipe });
+      const piece = { id: entry.id, recipe: withRole(recipe, before?.recipe) };
+      pieces.push(piece);
+      fresh.push(piece);
     }
   }
   // a begun piece cannot be removed here, whatever the form says: its places would go from view
@@ -97,6 +99,7 @@ function record(
     name: form.name === old?.name ? old.name : read.name,
     changedAt: now,
     pieces,
+    ...(old && keptByName(old, pieces)),
     ...(said === undefined ? {} : { notes: said }),
     ...(list === undefined ? {} : { yarns: list }),
   };
@@ -114,11 +117,18 @@ function yarnsOf(
   return list.length === 0 ? undefined : list;
 }
 
-/** Beside its name a begun piece takes what its tension was measured in: that changes no row. */
+/** Beside its name a begun piece takes what it is and what its tension was measured in: that changes no row. */
 function renamed(piece: PieceRecord, entry: PieceEntry): PieceRecord {
   const { recipe } = piece;
   const name = entry.form.name.trim() === '' ? recipe.name : entry.form.name;
-  return { id: piece.id, recipe: { ...recipe, name, ...namedGauge(recipe, entry.form) } };
+  const { role = recipe.role } = entry.form;
+  const told = {
+    ...recipe,
+    name,
+    ...(role === undefined ? {} : { role }),
+    ...namedGauge(recipe, entry.form),
+  };
+  return { id: piece.id, recipe: withRole(told, recipe) };
 }
 
 function namedGauge({ gauge }: Recipe, form: PieceForm): Pick<Recipe, 'gauge'> {

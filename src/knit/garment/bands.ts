@@ -1,5 +1,5 @@
 import { fabrics } from '../fabric.ts';
-import type { PickUp, Recipe, Section } from '../piece/recipe.ts';
+import type { PickUp, PieceRole, Recipe, Section } from '../piece/recipe.ts';
 import { lengthOf } from '../shape/curve.ts';
 import { buttonholeRows } from './buttonholes.ts';
 import { type Border, type Design, garmentKinds } from './design.ts';
@@ -50,7 +50,13 @@ function neckband(design: Design, edges: BandEdges): Recipe {
   const centre = order.indexOf(middle[0] ?? behind);
   const from = order.slice(0, centre).reduce((sum, p) => sum + p.stitches, 0);
   const shaping = mitred ? [{ kind: 'middle' as const, rows: mitreRows(design, sideOfV), from }] : [];
-  return bandPiece('Neckband', fittedPickUp(design.neckband, order), design, design.neckband, shaping);
+  return bandPiece(
+    ['Neckband', 'neckband'],
+    fittedPickUp(design.neckband, order),
+    design,
+    design.neckband,
+    shaping,
+  );
 }
 
 /** The centre stitch of a mitre is a knit stitch: the side before it is made to end accordingly. */
@@ -82,8 +88,8 @@ function frontBands(design: Design, edges: BandEdges): readonly Recipe[] {
     fittedPickUp(design.frontBand, [{ along: `${edge} front edge`, stitches }]);
   const count = along('left')[0]?.stitches ?? stitches;
   return [
-    bandPiece('Button band', along('left'), design, design.frontBand, []),
-    bandPiece('Buttonhole band', along('right'), design, design.frontBand, [], count),
+    bandPiece(['Button band', 'front band'], along('left'), design, design.frontBand, []),
+    bandPiece(['Buttonhole band', 'front band'], along('right'), design, design.frontBand, [], count),
   ];
 }
 
@@ -105,7 +111,7 @@ function aroundBand(design: Design, edges: BandEdges): Recipe {
     { along: 'left front edge', stitches: straight },
   ];
   return bandPiece(
-    'Front band',
+    ['Front band', 'front band'],
     fittedPickUp(design.frontBand, order),
     design,
     design.frontBand,
@@ -121,14 +127,20 @@ function armholeBand(design: Design, { armhole, counts }: BandEdges): Recipe {
     { along: 'back armhole', stitches: each },
   ];
   return {
-    ...bandPiece('Armhole band', fittedPickUp(design.armholeBand, order), design, design.armholeBand, []),
+    ...bandPiece(
+      ['Armhole band', 'armhole band'],
+      fittedPickUp(design.armholeBand, order),
+      design,
+      design.armholeBand,
+      [],
+    ),
     makes: 2,
   };
 }
 
 /** @param buttonsOver stitches from the right edge over which the button holes are spread; none where left out */
 function bandPiece(
-  name: string,
+  [name, role]: readonly [string, PieceRole],
   pickUp: readonly PickUp[],
   design: Design,
   band: Border,
@@ -155,7 +167,12 @@ function bandPiece(
         plain(Math.max(1, rows - rowsBeforeHoles(rows) - 2)),
       ]
     : [{ ...plain(rows), shaping }];
-  return { name, makes: 1, parts: [{ name, from: { pickUp }, firstSide: 'WS', sections, end: 'bind off' }] };
+  return {
+    name,
+    role,
+    makes: 1,
+    parts: [{ name, from: { pickUp }, firstSide: 'WS', sections, end: 'bind off' }],
+  };
 }
 
 /** An odd number, so that the holes are bound off on an RS row, in the middle of the band. */

@@ -89,7 +89,9 @@ function gathered(
   const dressed = dresser(design);
   const slope = design.shoulder === 'short rows' ? withShortRows : (recipe: Recipe) => recipe;
   const panelRecipes = panels.recipes.map((recipe) => dressed(slope(recipe)));
-  const sleeveRecipe = sleeve ? [dressed({ name: 'Sleeve', makes: 2, parts: [sleeve.knitted.part] })] : [];
+  const sleeveRecipe = sleeve
+    ? [dressed({ name: 'Sleeve', role: 'sleeve', makes: 2, parts: [sleeve.knitted.part] })]
+    : [];
   const edges: DraftEdge[] = [
     ...panels.back.edges.map((edge) => ({ ...edge, piece: 'Back' })),
     ...panels.front.edges.map((edge) => ({ ...edge, piece: 'Front' })),

@@ -19,7 +19,7 @@ export interface Panels {
 export function knitPanels(design: Design, targets: Targets, counts: PanelCounts): Panels {
   const sides = knitSides(design, counts);
   const back = backPanel(design, counts, sides);
-  const backRecipe: Recipe = { name: 'Back', makes: 1, parts: back.parts };
+  const backRecipe: Recipe = { name: 'Back', role: 'back', makes: 1, parts: back.parts };
   if (!garmentKinds[design.kind].open) {
     const front = frontPanel(design, counts, sides);
     return {
@@ -27,10 +27,10 @@ export function knitPanels(design: Design, targets: Targets, counts: PanelCounts
       back,
       front,
       open: undefined,
-      recipes: [backRecipe, { name: 'Front', makes: 1, parts: front.parts }],
+      recipes: [backRecipe, { name: 'Front', role: 'front', makes: 1, parts: front.parts }],
     };
   }
   const open = openFront(design, targets, counts, sides);
-  const frontRecipe: Recipe = { name: 'Front', makes: 2, mirrored: true, parts: open.parts };
+  const frontRecipe: Recipe = { name: 'Front', role: 'front', makes: 2, mirrored: true, parts: open.parts };
   return { sides, back, front: open, open, recipes: [backRecipe, frontRecipe] };
 }

@@ -50,6 +50,7 @@ const slope = (edge: 'right' | 'left', firstRow: number, times: number): Shaping
 
 const back: Recipe = {
   name: 'Back',
+  role: 'back',
   makes: 1,
   gauge,
   gauges,
@@ -94,6 +95,7 @@ const shoulder = (name: string, edge: 'right' | 'left'): PartRecipe => ({
 
 const front: Recipe = {
   name: 'Front',
+  role: 'front',
   makes: 1,
   gauge,
   gauges,
@@ -112,6 +114,7 @@ const front: Recipe = {
 
 const sleeve: Recipe = {
   name: 'Sleeve',
+  role: 'sleeve',
   makes: 2,
   gauge,
   gauges,
@@ -142,6 +145,7 @@ const sleeve: Recipe = {
 /** 48 along each neck edge (62 rows, about three stitches for four rows), one at the point, 36 from the back's holder. */
 const neckband: Recipe = {
   name: 'Neckband',
+  role: 'neckband',
   makes: 1,
   gauge,
   gauges,

@@ -101,9 +101,10 @@ export function makingUp(garment: Garment): Result<readonly MakingUpStep[]> {
 export function makingUpOf(garment: StandingGarment): readonly MakingUpStep[] {
   const groups = garment.pieces.map(knittedPieces);
   const pieces = groups.flat();
-  const every = (role: PieceRole) => groups.find(([first]) => first?.role === role) ?? [];
+  const every = (...roles: PieceRole[]) =>
+    groups.find(([first]) => first !== undefined && roles.includes(first.role)) ?? [];
   const [back] = every('back');
-  const fronts = every('front');
+  const fronts = every('front', 'left front', 'right front');
   const sleeves = every('sleeve');
   const [front] = fronts;
   const bands = pieces.filter((p) => pickUpOf(p.recipe) !== undefined);

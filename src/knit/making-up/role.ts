@@ -1,15 +1,24 @@
 import type { PieceRole, Recipe } from '../piece/recipe.ts';
 
-/** Words by which knitters call their pieces, English and German; read only where a recipe states no role. */
+/** Words by which knitters call their pieces, English and German, to propose what a piece is from its name. */
 const called: readonly (readonly [RegExp, PieceRole])[] = [
   [/neck ?band|collar|halsblende|kragen/i, 'neckband'],
   [/(front|button) ?bands?|knopf/i, 'front band'],
   [/armhole ?bands?|armblende/i, 'armhole band'],
   [/sleeve|ärmel/i, 'sleeve'],
+  [/left front|linkes vorder/i, 'left front'],
+  [/right front|rechtes vorder/i, 'right front'],
   [/front|vorder/i, 'front'],
   [/back|rücken/i, 'back'],
 ];
 
-/** What a piece is in the garment: as the recipe states, else as its name says. */
+/** What a piece of this name is, most likely. */
+export const proposedRole = (name: string): PieceRole =>
+  called.find(([word]) => word.test(name))?.[1] ?? 'other';
+
+/**
+ * What a piece is in the garment: as the recipe states. One that was stored before pieces stated it is what its name
+ * proposes; whoever renames it writes down what it was.
+ */
 export const roleOf = (recipe: Pick<Recipe, 'name' | 'role'>): PieceRole =>
-  recipe.role ?? called.find(([word]) => word.test(recipe.name))?.[1] ?? 'other';
+  recipe.role ?? proposedRole(recipe.name);

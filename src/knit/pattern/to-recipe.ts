@@ -1,3 +1,4 @@
+import { proposedRole } from '../making-up/role.ts';
 import type { PartRecipe, Recipe, Section } from '../piece/recipe.ts';
 import type { Build, MadeRow, PartBuild, PieceBuild, SectionBuild } from './build.ts';
 
@@ -9,6 +10,7 @@ export function recipeOf(build: Build, piece: PieceBuild): Recipe | undefined {
   if (parts.length === 0 || parts[0]?.start === 0) return undefined;
   return {
     name: titled(piece.name),
+    role: proposedRole(piece.name),
     makes: piece.makes,
     ...(build.gauge === undefined ? {} : { gauge: build.gauge }),
     parts: [...parts.map((part) => partRecipe(piece, part)), ...stillResting(piece)],

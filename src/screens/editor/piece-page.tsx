@@ -13,6 +13,7 @@ import { PanelMap } from '../../ui/panel-map/panel-map.tsx';
 import { say } from '../../words/say.ts';
 import { changePiece, openSection } from './changes.ts';
 import { PartEditor } from './part-editor.tsx';
+import { RoleField } from './role-field.tsx';
 import { type SaysAt, saysAt } from './says-here.ts';
 import { TypedNumber } from './typed-number.tsx';
 
@@ -90,6 +91,7 @@ function PieceFields({
   return (
     <div class="edit-stack">
       <NameField id={id} form={form} says={says} />
+      <RoleField entry={{ id, form }} />
       <TypedNumber
         label={say('editor.makes')}
         typed={form.makes}
@@ -151,6 +153,7 @@ function BegunPiece({ entry, says, garment }: { entry: PieceEntry; says: SaysAt;
         error={says('name')}
         onInput={(name) => changePiece(entry.id, (old) => ({ ...old, name }), 'name', 'name')}
       />
+      <RoleField entry={entry} />
     </>
   );
 }

@@ -88,6 +88,17 @@ export const words = {
   showFault: 'Show where',
 
   // a piece
+  role: 'In the garment it is the',
+  roleHint: 'The making up sews it by this, whatever it is called.',
+  'role back': 'Back',
+  'role front': 'Front',
+  'role left front': 'Left front',
+  'role right front': 'Right front',
+  'role sleeve': 'Sleeve',
+  'role neckband': 'Band along the neck',
+  'role front band': 'Band along the front edges',
+  'role armhole band': 'Band along an armhole',
+  'role other': 'Other',
   makes: 'How many to make',
   mirrored: 'Every second one mirrored',
   mirroredHint: 'For left and right fronts.',

@@ -41,7 +41,7 @@ export interface StarterWish {
 export function starter(name: StarterName, wish: StarterWish): PieceForm {
   const sizes = starterSizes(wish.gauge);
   const make = { back, front, sleeve, neckband }[name];
-  return recipeToForm({ ...make(sizes, wish), gauge: wish.gauge });
+  return recipeToForm({ ...make(sizes, wish), role: name, gauge: wish.gauge });
 }
 
 const section = (
