@@ -33,8 +33,8 @@ export interface StoreFaults {
   'backup-not-json': never;
   'backup-not-ours': never;
   'backup-newer': 'version';
-  'backup-damaged': 'pathText' | 'whatText';
-  'backup-not-knittable': 'planText' | 'row';
+  'backup-damaged': 'pathText';
+  'backup-not-knittable': 'pieceName' | 'row';
   'link damaged': never;
   'link not a garment': 'whereText';
   'link too long': 'characters' | 'mostCharacters';

@@ -1,6 +1,6 @@
 import { fault, ok, type Result, refuse } from '../knit/fault.ts';
 import type { Recipe } from '../knit/piece/recipe.ts';
-import { Refusal } from './faults.ts';
+import { nameOf, Refusal } from './faults.ts';
 import {
   changedGarment,
   type GarmentChange,
@@ -65,7 +65,7 @@ const sure =
     try {
       return change(garment);
     } catch (error) {
-      throw new Refusal(fault('not-storable', { detailText: String(error) }));
+      throw new Refusal(fault('not-storable', { detailText: nameOf(error) }));
     }
   };
 

@@ -101,19 +101,19 @@ describe('a hostile or broken file', () => {
     return JSON.stringify({ ...honest, garments });
   };
   const recipes: readonly (readonly [string, string, string])[] = [
-    ['is made 5,000 times', withRecipe(() => ({ makes: 5000 })), 'bad makes'],
+    ['is made 5,000 times', withRecipe(() => ({ makes: 5000 })), 'makes'],
     [
       'has a part that takes its stitches from itself',
       withRecipe(({ parts }) => ({
         parts: parts.map((part) => ({ ...part, from: { part: part.name, stitches: 5, edge: 'right' } })),
       })),
-      'no such part',
+      'parts.0.from',
     ],
   ];
-  it.each(recipes)('with a recipe that %s is refused as the planner would refuse it', (_, text, what) => {
+  it.each(recipes)('with a recipe that %s is refused where the planner would refuse it', (_, text, at) => {
     const read = readBackup(text);
     expect(codesOf(read)).toEqual(['backup-damaged']);
-    expect(read.ok ? {} : read.faults[0]?.figures).toMatchObject({ pathText: 'garments.0', whatText: what });
+    expect(read.ok ? {} : read.faults[0]?.figures).toEqual({ pathText: `garments.0.pieces.0.recipe.${at}` });
   });
 
   it('whose entries are numbered beyond all knitting is refused', () => {

@@ -2,7 +2,6 @@
 export interface RecipeFaults {
   'bad makes': 'makes';
   'too many parts': 'mostParts' | 'parts';
-  'same name': 'name';
   'part name twice': 'name';
   'nothing picked up': never;
   'no parts': never;

@@ -9,6 +9,9 @@ export interface RowFaults {
   'no marker': never;
   'too many for one row': 'stitches' | 'times' | 'mostTimes';
   'shaping does not fit': 'rows' | 'times' | 'mostTimes';
-  'not understood': 'column' | 'expectedText';
+  'stitch expected': 'column';
+  'stitch or repeat expected': 'column';
+  'bracket expected': 'bracketText' | 'column';
+  'nothing before the repeat': 'column';
   'nested too deep': 'depth';
 }

@@ -64,7 +64,8 @@ export function readSentence(
     if (star.at >= 0 && repeatSaid(c, said, star)) continue;
     const trouble = readOneStatement(c, said, add);
     if (trouble) return { said, fault: trouble };
-    if (c.at === at) return { said, fault: expected(c, 'an instruction') };
+    // no reader of ours takes nothing; one that did would read the same place for ever
+    if (c.at === at) return { said, fault: expected(c, 'stitch or repeat expected') };
   }
   return { said };
 }

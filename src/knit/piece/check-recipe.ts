@@ -30,7 +30,7 @@ export function checkRecipe(recipe: Recipe): Fault[] {
   for (const part of recipe.parts) {
     const here = [...checkStart(part, known), ...checkSections(part.sections), ...checkLength(part)];
     if (known.has(part.name)) {
-      here.push(fault('same name', { name: part.name }, { field: 'name' }));
+      here.push(fault('part name twice', { name: part.name }, { field: 'name' }));
     }
     faults.push(...here.map((f) => placed(f, { part: part.name })));
     known.set(part.name, part);

@@ -90,8 +90,9 @@ function put<K extends keyof RowShaping>(
 
 function addEdge(row: RowShaping, shaping: Extract<Shaping, { kind: 'edge' }>, n: number): Fault | undefined {
   const { by, inset, lean } = shaping;
-  if (![1, -1, 2, -2].includes(by) || !Number.isSafeInteger(inset) || inset < 0) {
-    return fault('edge step too large', { byStitches: by }, { row: n });
+  if (!Number.isSafeInteger(inset) || inset < 0) return fault('bad count', {}, { row: n });
+  if (![1, -1, 2, -2].includes(by)) {
+    return fault('edge step too large', { byStitches: Math.abs(by) }, { row: n });
   }
   const edges: Edge[] = shaping.edge === 'both' ? ['right', 'left'] : [shaping.edge];
   for (const edge of edges) {

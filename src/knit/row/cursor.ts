@@ -79,11 +79,24 @@ function wordsOf(phrase: string): readonly (readonly string[])[] {
   return words;
 }
 
+type Expected = 'stitch expected' | 'stitch or repeat expected' | 'nothing before the repeat';
+
 /** What was expected where the text says something else. */
-export function expected(c: Cursor, what: string): Fault {
+export function expected(c: Cursor, what: Expected): Fault {
+  const { line, column } = placeOf(c);
+  return fault(what, { column }, { line, column });
+}
+
+/** A bracket that is still open where the text ends. */
+export function bracketExpected(c: Cursor, bracket: string): Fault {
+  const { line, column } = placeOf(c);
+  return fault('bracket expected', { bracketText: bracket, column }, { line, column });
+}
+
+function placeOf(c: Cursor): { line: number; column: number } {
   const token = peek(c);
   const before = c.tokens[Math.min(c.at, c.tokens.length) - 1];
   const at = token ?? before;
   const column = token ? token.column : (before?.column ?? 0) + (before?.text.length ?? 1);
-  return fault('not understood', { column, expectedText: what }, { line: at?.line ?? 1, column });
+  return { line: at?.line ?? 1, column };
 }

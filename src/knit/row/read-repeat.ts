@@ -80,7 +80,7 @@ export function readRepeat(c: Cursor, level: Level): Fault | undefined {
     if (!takeStars(c)) c.at = start;
   }
   const inner = repeatedItems(level);
-  if (inner.length === 0) return expected(c, 'stitches before the repeat');
+  if (inner.length === 0) return expected(c, 'nothing before the repeat');
   const spec = readSpec(c, true);
   level.starred = level.items.length;
   level.items.push(repeated(inner, spec));

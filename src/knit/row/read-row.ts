@@ -1,6 +1,15 @@
 import { type Fault, fault, ok, type Result, refuse } from '../fault.ts';
 import type { StitchName } from '../stitch.ts';
-import { atEnd, type Cursor, expected, peek, peekText, takeNumber, takes } from './cursor.ts';
+import {
+  atEnd,
+  bracketExpected,
+  type Cursor,
+  expected,
+  peek,
+  peekText,
+  takeNumber,
+  takes,
+} from './cursor.ts';
 import { inOneStitch } from './in-one-stitch.ts';
 import { END, type Goal, type Item } from './notation.ts';
 import { BETWEEN, openLast, readSpecial, SPECIAL, skipPurpose } from './read-between.ts';
@@ -19,7 +28,7 @@ export function readRow(c: Cursor): Result<Item[]> {
   const whole = /^(k|p|knit|purl)$/.test(peekText(c)) && peekText(c, 1) === ',';
   const items = readLevel(c, undefined, 0);
   if (!items.ok) return items;
-  if (items.value.length === 0) return refuse(expected(c, 'a stitch'));
+  if (items.value.length === 0) return refuse(expected(c, 'stitch expected'));
   return ok(spreadOver(items.value, whole));
 }
 
@@ -44,7 +53,7 @@ function readLevel(c: Cursor, close: string | undefined, depth: number): Result<
     const trouble = readOne(c, level, depth);
     if (trouble) return refuse(trouble);
   }
-  if (close !== undefined) return refuse(expected(c, `“${close}”`));
+  if (close !== undefined) return refuse(bracketExpected(c, close));
   return ok(level.items);
 }
 
@@ -67,7 +76,7 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
     c.at += 1;
     return undefined;
   }
-  return expected(c, 'a stitch or a repeat');
+  return expected(c, 'stitch or repeat expected');
 }
 
 function addStitch(c: Cursor, level: Level, item: Item, said: boolean): Fault | undefined {
@@ -184,5 +193,5 @@ function readTimesFirst(c: Cursor, level: Level, depth: number): Fault | undefin
     }
   }
   c.at = start;
-  return expected(c, 'a stitch or a repeat');
+  return expected(c, 'stitch or repeat expected');
 }

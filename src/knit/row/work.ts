@@ -100,13 +100,16 @@ function repeatUntil(
   working: Working,
 ): Fault | undefined {
   if (needle.left < left) return tooFew(left, needle.left);
+  const span = needle.left - left;
+  let once = 0;
   while (needle.left > left) {
     const start = needle.left;
     const trouble = workSteps(inner, working);
     if (trouble) return trouble;
-    if (needle.left === start) return endless();
+    once = start - needle.left;
+    if (once === 0) return endless();
   }
-  return needle.left === left ? undefined : doesNotComeOut(left - needle.left, left);
+  return needle.left === left ? undefined : doesNotComeOut(once, span);
 }
 
 /** Longest run that a row may ask for; keeps a mistyped repeat from running for ever. */

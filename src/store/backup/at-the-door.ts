@@ -1,5 +1,6 @@
-import { type Fault, fault } from '../../knit/fault.ts';
+import { type Fault, fault, type Where } from '../../knit/fault.ts';
 import { checkRecipe } from '../../knit/piece/check-recipe.ts';
+import type { Recipe } from '../../knit/piece/recipe.ts';
 import type { Backup } from './document.ts';
 
 /** Entries and plans are numbered on from what came in: far more of them fit behind this than anyone can make. */
@@ -12,16 +13,20 @@ const HIGHEST_NUMBER = 1_000_000_000;
  */
 export function beyondUse({ garments, plans, entries }: Backup): Fault | undefined {
   for (const [i, { pieces }] of garments.entries()) {
-    for (const { recipe } of pieces) {
+    for (const [at, { recipe }] of pieces.entries()) {
       const [wrong] = checkRecipe(recipe);
-      if (wrong !== undefined) return odd(`garments.${i}`, wrong.code);
+      if (wrong !== undefined)
+        return damagedAt(`garments.${i}.pieces.${at}.recipe.${placeIn(recipe, wrong.at)}`);
     }
   }
   const plan = plans.findIndex(({ version }) => version > HIGHEST_NUMBER);
-  if (plan >= 0) return odd(`plans.${plan}.version`, 'number');
+  if (plan >= 0) return damagedAt(`plans.${plan}.version`);
   const entry = entries.findIndex(({ seq }) => seq > HIGHEST_NUMBER);
-  return entry >= 0 ? odd(`entries.${entry}.seq`, 'number') : undefined;
+  return entry >= 0 ? damagedAt(`entries.${entry}.seq`) : undefined;
 }
 
-const odd = (path: string, what: string): Fault =>
-  fault('backup-damaged', { pathText: path, whatText: what });
+/** As the file has it: the part by its number, then the field. */
+const placeIn = ({ parts }: Recipe, { part, field = 'parts' }: Where): string =>
+  part === undefined ? field : `parts.${parts.findIndex(({ name }) => name === part)}.${field}`;
+
+const damagedAt = (path: string): Fault => fault('backup-damaged', { pathText: path });

@@ -8,7 +8,7 @@ export function hangsTogether(backup: Backup): Fault | undefined {
   const lists = ['garments', 'plans', 'entries', 'photos'] as const;
   for (const name of lists) {
     const twice = firstTwice(backup[name]);
-    if (twice !== undefined) return loose(`${name}.${twice}`, 'id twice');
+    if (twice !== undefined) return loose(`${name}.${twice}`);
   }
   const garments = new Set(backup.garments.map((garment) => garment.id));
   const plans = new Map(backup.plans.map((plan) => [plan.id, plan]));
@@ -16,7 +16,7 @@ export function hangsTogether(backup: Backup): Fault | undefined {
     looseGarment(backup, plans) ??
     loosePlan(backup, garments) ??
     looseEntry(backup, garments, plans) ??
-    first(backup.photos, 'photos', (photo) => (garments.has(photo.garment) ? undefined : 'no such garment'))
+    first(backup.photos, 'photos', (photo) => !garments.has(photo.garment))
   );
 }
 
@@ -27,47 +27,37 @@ function looseGarment(backup: Backup, plans: Plans): Fault | undefined {
     [...plans.values()].map((plan) => `${plan.garment}/${plan.piece}/${plan.part}/${plan.mirror}`),
   );
   return first(backup.garments, 'garments', (garment) => {
-    if (firstTwice(garment.pieces) !== undefined) return 'piece id twice';
+    if (firstTwice(garment.pieces) !== undefined) return true;
     for (const { id, recipe } of garment.pieces) {
       const mirrors = recipe.mirrored === true && recipe.makes > 1 ? [false, true] : [false];
       const missing = recipe.parts.some((_, part) =>
         mirrors.some((mirror) => !newest.has(`${garment.id}/${id}/${part}/${mirror}`)),
       );
-      if (missing) return 'a part without a plan';
+      if (missing) return true;
     }
-    return undefined;
+    return false;
   });
 }
 
 const loosePlan = (backup: Backup, garments: ReadonlySet<string>): Fault | undefined =>
   first(backup.plans, 'plans', (plan) => {
-    if (!garments.has(plan.garment)) return 'no such garment';
-    if (plan.version < 1) return 'version';
-    return plan.id === planId(plan.garment, plan.piece, plan.part, plan.mirror, plan.version)
-      ? undefined
-      : 'id';
+    const id = planId(plan.garment, plan.piece, plan.part, plan.mirror, plan.version);
+    return !garments.has(plan.garment) || plan.version < 1 || plan.id !== id;
   });
 
 const looseEntry = (backup: Backup, garments: ReadonlySet<string>, plans: Plans): Fault | undefined =>
   first(backup.entries, 'entries', (entry) => {
     const make = parseMakeKey(entry.make);
-    if (make === undefined) return 'make';
-    if (!garments.has(make.garment)) return 'no such garment';
-    if (entry.plan === undefined) return undefined;
+    if (make === undefined || !garments.has(make.garment)) return true;
+    if (entry.plan === undefined) return false;
     const ownPlan = entry.plan.startsWith(`${make.garment}/${make.piece}/${make.part}/`);
-    return ownPlan && plans.has(entry.plan) ? undefined : 'no such plan';
+    return !ownPlan || !plans.has(entry.plan);
   });
 
-function first<T>(
-  items: readonly T[],
-  name: string,
-  wrong: (item: T) => string | undefined,
-): Fault | undefined {
-  for (const [i, item] of items.entries()) {
-    const what = wrong(item);
-    if (what !== undefined) return loose(`${name}.${i}`, what);
-  }
-  return undefined;
+/** The first of them that is wrong, by its place in the file. */
+function first<T>(items: readonly T[], name: string, wrong: (item: T) => boolean): Fault | undefined {
+  const at = items.findIndex(wrong);
+  return at < 0 ? undefined : loose(`${name}.${at}`);
 }
 
 function firstTwice(items: readonly { readonly id: string }[]): number | undefined {
@@ -79,5 +69,4 @@ function firstTwice(items: readonly { readonly id: string }[]): number | undefin
   return undefined;
 }
 
-const loose = (path: string, what: string): Fault =>
-  fault('backup-damaged', { pathText: path, whatText: what });
+const loose = (path: string): Fault => fault('backup-damaged', { pathText: path });

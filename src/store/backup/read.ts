@@ -30,9 +30,9 @@ export function readBackup(text: string, from: 'elsewhere' | 'this box' = 'elsew
   const known = ofOurs(json);
   if (known !== undefined) return refuse(known);
   const trouble = jsonTrouble(json, BACKUP_LIMITS);
-  if (trouble !== undefined) return refuse(damaged(trouble.path, trouble.what));
+  if (trouble !== undefined) return refuse(damaged(trouble.path));
   const read = v.safeParse(backupDocument, upgraded(json as Record<string, unknown>), { abortEarly: true });
-  if (!read.success) return refuse(damaged(v.getDotPath(read.issues[0]) ?? '', whatOf(read.issues[0])));
+  if (!read.success) return refuse(damaged(v.getDotPath(read.issues[0]) ?? ''));
   const odd = from === 'elsewhere' ? beyondUse(read.output) : undefined;
   const loose = hangsTogether(read.output) ?? odd ?? provePlans(read.output.plans);
   return loose === undefined ? ok(read.output) : refuse(loose);
@@ -51,12 +51,6 @@ export function oddBeginning(beginning: string): Fault | undefined {
 /** some systems put a mark before the text of a file */
 const unmarked = (text: string): string => text.replace(/^\uFEFF/, '');
 
-/** In few words, which the screens say in the knitter's language. */
-function whatOf(issue: v.BaseIssue<unknown>): 'missing' | 'unknown field' | 'bad value' {
-  if (issue.received === 'undefined') return 'missing';
-  return issue.type === 'strict_object' && issue.expected === 'never' ? 'unknown field' : 'bad value';
-}
-
 const inMillions = (characters: number): number => Math.ceil(characters / 1e6);
 
 function parse(text: string): unknown {
@@ -71,8 +65,7 @@ function ofOurs(json: unknown): Fault | undefined {
   if (typeof json !== 'object' || json === null || Array.isArray(json)) return fault('backup-not-ours');
   const { format, version } = json as Record<string, unknown>;
   if (format !== BACKUP_FORMAT) return fault('backup-not-ours');
-  if (typeof version !== 'number' || !Number.isSafeInteger(version) || version < 1)
-    return damaged('version', 'number');
+  if (typeof version !== 'number' || !Number.isSafeInteger(version) || version < 1) return damaged('version');
   return version > BACKUP_VERSION ? fault('backup-newer', { version }) : undefined;
 }
 
@@ -83,5 +76,6 @@ function upgraded(document: Record<string, unknown>): Record<string, unknown> {
   return now;
 }
 
-const damaged = (path: string, what: string): Fault =>
-  fault('backup-damaged', { pathText: path.slice(0, 120), whatText: what.slice(0, 120) });
+/** A path of the file, or its own name where all of it is meant. */
+const damaged = (path: string): Fault =>
+  fault('backup-damaged', { pathText: path.slice(0, 120) || 'backup' });

@@ -13,7 +13,5 @@ export function troubleIn(garment: GarmentRecord, plans: readonly PlanRecord[]):
 function first(shape: v.GenericSchema, value: unknown): string | undefined {
   // as JSON would have it: what is undefined is not there
   const read = v.safeParse(shape, JSON.parse(JSON.stringify(value)), { abortEarly: true });
-  return read.success
-    ? undefined
-    : `${v.getDotPath(read.issues[0]) ?? ''}: ${read.issues[0].message}`.slice(0, 200);
+  return read.success ? undefined : (v.getDotPath(read.issues[0]) ?? '').slice(0, 200);
 }

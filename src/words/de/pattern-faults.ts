@@ -2,8 +2,14 @@ import type { words as english } from '../en/pattern-faults.ts';
 import type { Translation } from '../message.ts';
 
 export const words = {
-  'not understood':
-    'In Spalte {column} dieser Zeile wird {expectedText} erwartet. Ändere den Text dort, oder lass die Zeile weg.',
+  'stitch expected':
+    'In Spalte {column} dieser Zeile wird eine Masche erwartet. Ändere den Text dort, oder lass die Zeile weg.',
+  'stitch or repeat expected':
+    'In Spalte {column} dieser Zeile wird eine Masche oder eine Wiederholung erwartet. Ändere den Text dort, oder lass die Zeile weg.',
+  'bracket expected':
+    'Eine Klammer ist noch offen: In Spalte {column} dieser Zeile wird „{bracketText}“ erwartet. Schließ sie dort.',
+  'nothing before the repeat':
+    'In Spalte {column} dieser Zeile soll etwas wiederholt werden, und davor steht keine Masche. Schreib aus, was wiederholt wird.',
   'nested too deep': 'Hier stehen {depth} Klammern ineinander. Schreib die inneren aus.',
   'not enough stitches':
     'Hier werden {needStitches} Maschen gebraucht, {haveStitches} sind auf der Nadel. Prüfe die Zahl vor dieser Reihe.',
@@ -11,11 +17,11 @@ export const words = {
     'Hier werden {wantedStitches} Maschen abgekettet, {haveStitches} sind auf der Nadel. Prüfe die Zahl vor dieser Reihe.',
   'too many stitches':
     '{stitches} Maschen sind mehr, als eine Nadel fasst. Prüfe die Zahlen in dieser Zeile.',
-  'too long': 'Ein Abschnitt hat höchstens {mostRows} Reihen. Prüfe die Zahlen in dieser Zeile.',
+  'too long': 'Ein Arbeitsgang hat höchstens {mostRows} Reihen. Prüfe die Zahlen in dieser Zeile.',
   'too many pieces read':
     'Ein Strickstück hat höchstens {mostPieces} Teile. Ab hier wird nichts mehr gelesen: Kopiere den Rest als eigenes Strickstück.',
   'too many parts begun':
-    '{pieceName} wird hier mehr als {mostTimes} Mal begonnen. Ab hier wird nichts mehr gelesen: Gib dem nächsten Teil eine eigene Überschrift.',
+    '„{pieceName}“ wird hier mehr als {mostTimes} Mal begonnen. Ab hier wird nichts mehr gelesen: Gib dem nächsten Teil eine eigene Überschrift.',
   'count contradicts':
     'Der Text nennt {statedStitches} Maschen; nach seinen Anweisungen bleiben {foundStitches}. Eines von beiden stimmt nicht.',
   'side differs':
@@ -32,7 +38,7 @@ export const words = {
   'no rows to repeat':
     'Hier sind keine Reihen bekannt, die wiederholt werden könnten. Schreib sie vor diese Zeile.',
   'row not known': 'Reihe {rowName} ist hier nicht bekannt. Schreib sie vor diese Zeile.',
-  'piece not known': '{pieceName} ist hier nicht bekannt. Stell dieses Teil voran.',
+  'piece not known': '„{pieceName}“ ist hier nicht bekannt. Stell dieses Teil voran.',
   'place not known':
     'Wo das ist, ist hier nicht bekannt. Nenne stattdessen die Länge oder die Zahl der Reihen.',
   'longer already':

@@ -8,7 +8,6 @@ export const words = {
   'not a measure': '„{typedText}“ ist keine Zahl über 0.',
   'number too small': '{foundNumber} ist zu wenig; es braucht mindestens {leastNumber}.',
   'part name twice': 'Ein anderer Arbeitsgang heißt auch „{name}“. Gib diesem einen anderen Namen.',
-  'same name': 'Ein anderer Arbeitsgang heißt auch „{name}“. Gib diesem einen anderen Namen.',
   'no such part':
     'Die Maschen kommen aus einem Arbeitsgang, der nicht davor steht. Wähle einen früheren Arbeitsgang.',
   'bound off': '„{name}“ ist abgekettet, dort liegen keine Maschen still. Lass „{name}“ geteilt enden.',

@@ -20,7 +20,7 @@ export const words = {
   'no-such-make': 'Dieses Teil ist nicht auf diesem Telefon.',
   'no-such-plan': 'Die Reihen dieses Teils sind nicht auf diesem Telefon.',
   'no-such-entry': 'Dieser Eintrag ist nicht im Protokoll.',
-  'plan-missing': 'Abschnitt {part} eines Teils hat noch keine Reihen.',
+  'plan-missing': 'Arbeitsgang {part} eines Teils hat noch keine Reihen.',
   'at-the-end': 'Alle {rows} Reihen dieses Teils sind gestrickt.',
   'place-moved':
     'Jetzt kommt Reihe {nextRow}, nicht Reihe {row}: Die Stelle wurde inzwischen bewegt. Es wurde nichts geschrieben; tippe noch einmal für die Reihe, die du siehst.',
@@ -38,10 +38,9 @@ export const words = {
   'backup-not-ours': 'Diese Datei hat nicht Ridgeline gespeichert. Wähle eine andere.',
   'backup-newer':
     'Diese Sicherung hat ein neueres Ridgeline gespeichert (Version {version}). Lade die Seite mit Netz neu und öffne die Datei dann noch einmal.',
-  'backup-damaged':
-    'Diese Sicherung ist bei {pathText} beschädigt: {whatText}. Nichts wurde geändert. Nimm eine ältere.',
+  'backup-damaged': 'Diese Sicherung ist bei {pathText} beschädigt. Nichts wurde geändert. Nimm eine ältere.',
   'backup-not-knittable':
-    'In dieser Sicherung lassen sich die Reihen von {planText} ab Reihe {row} nicht stricken. Nichts wurde geändert.',
+    'In dieser Sicherung lassen sich die Reihen von {pieceName} ab Reihe {row} nicht stricken. Nichts wurde geändert.',
   'link damaged':
     'Dieser Link ist beschädigt oder abgeschnitten. Kopiere ihn ganz, oder bitte um das Strickstück als Datei.',
   'link not a garment':

@@ -1,7 +1,13 @@
 /** What keeps a pattern's text from being read, by the fault's code: what the text says, and what is missing. */
 export const words = {
-  'not understood':
-    '{expectedText} was expected at column {column} of this line. Change the text there, or leave the line out.',
+  'stitch expected':
+    'A stitch was expected at column {column} of this line. Change the text there, or leave the line out.',
+  'stitch or repeat expected':
+    'A stitch or a repeat was expected at column {column} of this line. Change the text there, or leave the line out.',
+  'bracket expected':
+    'A bracket is still open: “{bracketText}” was expected at column {column} of this line. Close it there.',
+  'nothing before the repeat':
+    'At column {column} of this line something is to be repeated, and no stitch stands before it. Write out what is repeated.',
   'nested too deep': 'Brackets stand {depth} deep here. Write the inner ones out.',
   'not enough stitches':
     'This takes {needStitches} stitches where {haveStitches} are on the needle. Check the count before this row.',
@@ -12,7 +18,7 @@ export const words = {
   'too many pieces read':
     'A garment has at most {mostPieces} pieces. Nothing from here on is read: copy it as a garment of its own.',
   'too many parts begun':
-    '{pieceName} is begun more than {mostTimes} times here. Nothing from here on is read: give the next piece a heading of its own.',
+    '“{pieceName}” is begun more than {mostTimes} times here. Nothing from here on is read: give the next piece a heading of its own.',
   'count contradicts':
     'The text says {statedStitches} stitches; its instructions leave {foundStitches}. One of the two is wrong.',
   'side differs':
@@ -27,7 +33,7 @@ export const words = {
   'nothing to match': 'There is no first side that this one could match. Write the first side out.',
   'no rows to repeat': 'No rows are known here that could be repeated. Write them before this line.',
   'row not known': 'Row {rowName} is not known here. Write it before this line.',
-  'piece not known': 'No {pieceName} is known here that could be followed. Put that piece first.',
+  'piece not known': 'No “{pieceName}” is known here that could be followed. Put that piece first.',
   'place not known': 'It is not known here where that is. Say the length or the number of rows instead.',
   'longer already':
     'The rows before this one make the piece {overMm} longer than the {wantedMm} asked for here. Check the [gauge] and the rows.',

@@ -6,7 +6,6 @@ export const words = {
   'not a measure': '“{typedText}” is not a number above 0.',
   'number too small': '{foundNumber} is too few; it takes at least {leastNumber}.',
   'part name twice': 'Another part is called “{name}” too. Give this one another name.',
-  'same name': 'Another part is called “{name}” too. Give this one another name.',
   'no such part': 'Its stitches come from a part that does not stand before it. Choose an earlier part.',
   'bound off': '“{name}” is [bound off], so no stitches rest there. Let “{name}” end in a split.',
   'bad makes': 'A piece is made 1 to 20 times, not {makes} times.',

@@ -35,10 +35,9 @@ export const words = {
   'backup-not-ours': 'This file was not saved by Ridgeline. Choose another one.',
   'backup-newer':
     'This backup was saved by a newer Ridgeline (version {version}). Load the page again with a network, then open the file once more.',
-  'backup-damaged':
-    'This backup is damaged at {pathText}: {whatText}. Nothing was changed. Take an older one.',
+  'backup-damaged': 'This backup is damaged at {pathText}. Nothing was changed. Take an older one.',
   'backup-not-knittable':
-    'In this backup the rows of {planText} cannot be knitted from row {row} on. Nothing was changed.',
+    'In this backup the rows of {pieceName} cannot be knitted from row {row} on. Nothing was changed.',
   'link damaged': 'This link is damaged or cut off. Copy the whole of it, or ask for the garment as a file.',
   'link not a garment':
     'This link does not hold a garment: {whereText} is not as it should be. Nothing was changed.',

@@ -87,13 +87,13 @@ describe('a row in a pattern’s words', () => {
     expect(row.ok).toBe(false);
     if (row.ok) return;
     expect(row.faults[0]?.at).toMatchObject({ line: 2, column: 5 });
-    expect(row.faults[0]?.figures).toEqual({ column: 5, expectedText: 'a stitch or a repeat' });
+    expect(row.faults[0]).toMatchObject({ code: 'stitch or repeat expected', figures: { column: 5 } });
   });
 
   it('says where a bracket was not closed', () => {
     const row = parseRow('k1, (k2, p2');
     expect(row.ok ? [] : row.faults).toMatchObject([
-      { code: 'not understood', at: { line: 1, column: 12 }, figures: { expectedText: '“)”' } },
+      { code: 'bracket expected', at: { line: 1, column: 12 }, figures: { bracketText: ')' } },
     ]);
   });
 
