@@ -38,21 +38,30 @@ interface Figures {
   readonly top: number;
 }
 
+/** Stitches that are always left: a decrease at both edges with two beside each needs eight. */
+const LEAST = 8;
+
 function panelOf(f: Figures): Recipe {
   const sections: Section[] = [];
   const add = (name: string, rows: number, fabric: FabricName, shaping: readonly Shaping[] = []) =>
     rows > 0 && sections.push({ name, rows, fabric, needle: 4, shaping });
   add('rib', fits('rib 2x2', f.castOn).fits ? f.rib : 0, 'rib 2x2');
-  const laid = taper({ rows: f.rows - 2, times: Math.min(f.times, Math.floor(f.rows / 4)) });
+  const spread = f.castOn + f.spread;
+  const edges = f.edge === 'both' ? 2 : 1;
+  const room = f.way === 1 ? f.times : Math.floor((spread - LEAST) / edges);
+  const laid = taper({ rows: f.rows - 2, times: Math.min(f.times, room, Math.floor(f.rows / 4)) });
   const rows = laid.ok ? laid.value.rows.map((row) => row + 2) : [];
   const slope: Shaping = { kind: 'edge', edge: f.edge, by: f.way, rows, inset: 2, lean: 'mirrored' };
   add('body', f.rows, f.fabric, f.spread === 0 ? [slope] : [{ kind: 'across', row: 1, by: f.spread }, slope]);
   const startsRs = sections.reduce((sum, section) => sum + section.rows, 0) % 2 === 0;
-  const dec = Array.from({ length: f.decreases }, (_, i) => 3 + 2 * i + (startsRs ? 0 : 1));
-  if (f.steps > 1) {
+  const wide = spread + f.way * edges * rows.length;
+  const steps = Math.min(f.steps, Math.floor((wide - LEAST) / 2));
+  const decreases = Math.min(f.decreases, Math.floor((wide - 2 * steps - LEAST) / 2));
+  const dec = Array.from({ length: decreases }, (_, i) => 3 + 2 * i + (startsRs ? 0 : 1));
+  if (steps > 1) {
     add('armholes', 30, f.fabric, [
-      { kind: 'bind off', edge: 'right', groups: [{ row: startsRs ? 1 : 2, stitches: f.steps }] },
-      { kind: 'bind off', edge: 'left', groups: [{ row: startsRs ? 2 : 3, stitches: f.steps }] },
+      { kind: 'bind off', edge: 'right', groups: [{ row: startsRs ? 1 : 2, stitches: steps }] },
+      { kind: 'bind off', edge: 'left', groups: [{ row: startsRs ? 2 : 3, stitches: steps }] },
       { kind: 'edge', edge: 'both', by: -1, rows: dec.map((row) => row + 2), inset: 1, lean: 'mirrored' },
     ]);
   }

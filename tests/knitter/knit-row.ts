@@ -33,6 +33,10 @@ export function knitRow(words: string, side: 'RS' | 'WS', before: readonly Pick<
   return hand.atEnd();
 }
 
+/** She sees from the words that she would never come nearer to the place. */
+const usesNone = (order: Order): boolean =>
+  'do' in order ? meaningOf(order.do).takes === 0 : order.again.every(usesNone);
+
 class Hand {
   private readonly made: Loop[] = [];
   private readonly worked: string[] = [];
@@ -53,6 +57,7 @@ class Hand {
       for (let i = 0; i < order.times; i += 1) once();
       return;
     }
+    if (usesNone(order)) throw new Error('this would never end');
     if (this.left() < order.left) throw new Error(`only ${this.left()} are left, not ${order.left}`);
     while (this.left() > order.left) {
       const left = this.left();

@@ -100,6 +100,7 @@ function repeatUntil(
   working: Working,
 ): Fault | undefined {
   if (needle.left < left) return tooFew(left, needle.left);
+  if (inner.every(takesNone)) return endless();
   const span = needle.left - left;
   let once = 0;
   while (needle.left > left) {
@@ -111,6 +112,18 @@ function repeatUntil(
   }
   return needle.left === left ? undefined : doesNotComeOut(once, span);
 }
+
+/** What uses up no stitch can never be worked up to a place: not even where it happens to be reached already. */
+const takesNone = (step: Step): boolean => caseOf(step, takingNone);
+
+const stitchTakesNone = (work: StitchName): boolean => stitches[work].takes === 0;
+const allTakeNone = (inner: readonly Step[]): boolean => inner.every(takesNone);
+const takingNone: StepCases<boolean> = {
+  works: stitchTakesNone,
+  worksUntil: stitchTakesNone,
+  repeats: allTakeNone,
+  repeatsUntil: allTakeNone,
+};
 
 /** Longest run that a row may ask for; keeps a mistyped repeat from running for ever. */
 const LONGEST = 100_000;

@@ -84,6 +84,37 @@ describe('working a row', () => {
     });
   });
 
+  it('refuses to work up to a place with what uses up no stitch, also where the place is reached already', () => {
+    const none: Step[] = [
+      { work: 'yo', until: { left: 1 } },
+      { repeat: [{ work: 'yo', times: 1 }], until: { left: 1 } },
+      { repeat: [{ repeat: [{ work: 'm1', times: 2 }], times: 3 }], until: { left: 1 } },
+    ];
+    for (const first of none) {
+      for (const onNeedle of [1, 2]) {
+        expect(workRow([first, { work: 'k', until: { left: 0 } }], onNeedle)).toMatchObject({
+          ok: false,
+          faults: [{ code: 'endless repeat' }],
+        });
+      }
+    }
+  });
+
+  it('works a repeat no times where its place is reached already', () => {
+    const row: Step[] = [
+      {
+        repeat: [
+          { work: 'k', times: 1 },
+          { work: 'yo', times: 1 },
+        ],
+        until: { left: 1 },
+      },
+      { work: 'k', times: 1 },
+    ];
+    expect(workRow(row, 1)).toMatchObject({ ok: true, value: { after: 1 } });
+    expect(workRow(row, 3)).toMatchObject({ ok: true, value: { after: 5 } });
+  });
+
   it('counts what is bound off, cast on and held', () => {
     const row: Step[] = [
       { work: 'bo', times: 5 },
