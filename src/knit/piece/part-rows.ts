@@ -88,7 +88,8 @@ class SectionInWork {
     if (misfit) return misfit;
     for (let row = 1; row <= this.section.rows; row += 1) {
       const wrong = this.row(row, shaping.get(row));
-      if (wrong) return placed(wrong, { row });
+      // of all the rows together: the one at which it was found has nothing to do with it
+      if (wrong) return wrong.code === 'too much to plan' ? wrong : placed(wrong, { row });
       if (row === 1 && shaping.get(1)?.across !== undefined) {
         const late = this.misfit();
         if (late) return late;

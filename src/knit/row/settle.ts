@@ -143,7 +143,8 @@ function settleInner(items: readonly Item[], run: Run): Result<readonly Step[]> 
 
 function settleOver(item: Extract<Item, { is: 'group over' }>, run: Run): Result<readonly Step[]> {
   const takes = takenBy(item.items);
-  if (takes === undefined || takes === 0 || item.stitches % takes !== 0) {
+  if (takes === 0) return refuse(fault('endless repeat'));
+  if (takes === undefined || item.stitches % takes !== 0) {
     return refuse(fault('repeat does not come out', { byStitches: takes ?? 0, spanStitches: item.stitches }));
   }
   const inner = settleInner(item.items, run);

@@ -1,5 +1,6 @@
 import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import type { Fault, FaultCode } from '../../../src/knit/fault.ts';
+import { parseRow } from '../../../src/knit/row/parse.ts';
 import { loadFaults, saysFault } from '../../../src/words/fault.ts';
 import { loadWords, speak } from '../../../src/words/say.ts';
 import { plainSpeech } from '../../../src/words/settings.ts';
@@ -62,6 +63,16 @@ describe('every fault, as a real input makes it, is said with all its figures an
     await speak({ language: 'de' });
     expect(saysFault(fault)).not.toMatch(english);
   });
+});
+
+it('what is wrong with all rows together is not said of one of them', async () => {
+  expect((await made('too much to plan')).at.row).toBeUndefined();
+});
+
+it('a repeat of nothing over so many stitches is told to be endless, not shared by 0', () => {
+  expect(faultsIn(parseRow('(yo) over next 12 sts, k to end')).map(({ code }) => code)).toEqual([
+    'endless repeat',
+  ]);
 });
 
 /** Words that no German sentence has; what she typed herself is quoted and has none of them. */
