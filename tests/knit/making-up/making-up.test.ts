@@ -77,10 +77,38 @@ describe('making up the sample garment', () => {
   });
 });
 
+describe('making up a garment of which pieces are missing', () => {
+  const [back, front, sleeve, band] = sampleGarment.pieces;
+  const kinds = (...pieces: readonly (typeof back)[]): string[] => {
+    const made = makingUp({ ...sampleGarment, pieces: pieces.filter((piece) => piece !== undefined) });
+    return made.ok ? made.value.map(({ kind }) => kind) : [told(made.faults)];
+  };
+
+  it('leaves out the steps that join what is not there', () => {
+    expect(kinds(back)).toEqual(['block', 'ends']);
+    expect(kinds(front)).toEqual(['block', 'ends']);
+    expect(kinds(sleeve)).toEqual(['block', 'sleeve seams', 'ends']);
+    expect(kinds(back, sleeve)).toEqual(['block', 'block', 'set in sleeves', 'sleeve seams', 'ends']);
+    expect(kinds(back, front)).toEqual(['block', 'block', 'shoulders', 'neck edge', 'side seams', 'ends']);
+  });
+
+  it('a band is picked up along what there is, and not blocked', () => {
+    expect(kinds(back, band)).toEqual(['block', 'pick up', 'ends']);
+    expect(kinds(front, band)).toEqual(['block', 'pick up', 'ends']);
+    expect(kinds(band)).toEqual(['pick up', 'ends']);
+  });
+});
+
 describe('edges that differ', () => {
   it('are eased by one more of the longer after every so many', () => {
     expect(easeOf(100, 104)).toEqual({ first: 100, second: 104, difference: -4, oneMoreEvery: 25 });
     expect(easeOf(30, 30).oneMoreEvery).toBe(0);
+  });
+
+  it('are eased the other way round where the first is longer, and at every one where more than twice as long', () => {
+    expect(easeOf(104, 100)).toEqual({ first: 104, second: 100, difference: 4, oneMoreEvery: 25 });
+    expect(easeOf(10, 3)).toEqual({ first: 10, second: 3, difference: 7, oneMoreEvery: 1 });
+    expect(easeOf(61, 50).oneMoreEvery).toBe(4);
   });
 });
 
@@ -95,6 +123,21 @@ describe('picking up along an edge', () => {
     const ridges = [5, 29, 4, 29, 5];
     const ratio = pickUpRatio('garter', { stitches: 20, rows: 40 });
     expect(ridges.reduce((sum, r) => sum + alongRows(2 * r, ratio), 0)).toBe(72);
+  });
+
+  it('keeps to numbers up to five, that can be counted along an edge, and never takes more than one a row', () => {
+    // 25 of 30 would be 5 of 6, exactly; 24 of 30 are 4 of 5
+    expect(pickUpRatio('stocking', { stitches: 25, rows: 30 })).toEqual({ stitches: 4, rows: 5 });
+    expect(pickUpRatio('stocking', { stitches: 24, rows: 30 })).toEqual({ stitches: 4, rows: 5 });
+    expect(pickUpRatio('stocking', { stitches: 10, rows: 50 })).toEqual({ stitches: 1, rows: 5 });
+    expect(pickUpRatio('stocking', { stitches: 30, rows: 28 })).toEqual({ stitches: 1, rows: 1 });
+    expect(alongRows(10, { stitches: 3, rows: 4 })).toBe(8);
+  });
+
+  it('of two counts equally near takes the smaller, and never none at all', () => {
+    expect(toMultiple(129, 'rib 2x2')).toBe(128);
+    expect(toMultiple(128, 'rib 2x2')).toBe(128);
+    expect(toMultiple(1, 'rib 2x2')).toBe(2);
   });
 
   it('goes to the nearest count that the rib can be worked over', () => {

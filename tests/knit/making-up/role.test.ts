@@ -1,0 +1,20 @@
+import { expect, it } from 'vitest';
+import { roleOf } from '../../../src/knit/making-up/role.ts';
+
+it.each([
+  ['neckband', ['Neckband', 'NECK BAND', 'Back neck band', 'Collar', 'Front collar', 'Halsblende', 'Kragen']],
+  ['front band', ['Front band', 'front bands', 'Button band', 'Button bands', 'Knopfleiste']],
+  ['armhole band', ['Armhole band', 'ARMHOLE BANDS', 'armholeband', 'Armblende']],
+  ['sleeve', ['Sleeve', 'left sleeve', 'Sleeves, front half', 'Ärmel', 'LINKER ÄRMEL']],
+  ['left front', ['Left front', 'LEFT FRONT', 'linkes Vorderteil']],
+  ['right front', ['Right front', 'Upper right front', 'Rechtes vorderteil']],
+  ['front', ['Front', 'FRONT', 'Vorderteil', 'unteres vorderteil']],
+  ['back', ['Back', 'lower back', 'Rückenteil', 'RÜCKEN']],
+  ['other', ['Pocket', 'Hood', 'Neck warmer', 'Band', 'Schal']],
+] as const)('is %s by what knitters call it in English and German', (role, names) => {
+  expect(names.map((name) => roleOf({ name }))).toEqual(names.map(() => role));
+});
+
+it('is what the recipe states, whatever its name', () => {
+  expect(roleOf({ name: 'Sleeve', role: 'back' })).toBe('back');
+});
