@@ -23,7 +23,7 @@ afterAll(async () => {
 });
 
 const shouldMeet = ({ met, measured, bar }: Figure) =>
-  expect({ met, measured }, bar).toMatchObject({ met: true });
+  expect({ met, measured }, `${bar}; ${measured}`).toMatchObject({ met: true });
 
 describe('a browser killed at random moments while she taps', () => {
   it('keeps every row that it showed as done, and invents none', async () => {

@@ -24,8 +24,17 @@ export async function tapInTwoTabs(engine: Engine, host: Served, taps: number): 
   }
   await Promise.all(pages.map((one) => tapFast(one, taps)));
   const rowsOf = async () => (await storedOf(page, scarfMake)).place?.rows ?? 0;
+  let before = -1;
+  /** also when nothing came for a while: taps of which many still wait would be counted half-way */
   const bothShow = async () => {
-    const last = `Row ${((await rowsOf()) + 1).toLocaleString('en')} of`;
+    const rows = await rowsOf();
+    const still = rows === before;
+    before = rows;
+    if (!still) {
+      await page.waitForTimeout(STILL_MS);
+      return false;
+    }
+    const last = `Row ${(rows + 1).toLocaleString('en')} of`;
     const heads = await Promise.all(pages.map((one) => one.locator('.knitting-row strong').innerText()));
     return heads.every((head) => head.includes(last));
   };
@@ -50,6 +59,8 @@ export async function tapInTwoTabs(engine: Engine, host: Served, taps: number): 
       shown.startsWith('both'),
   };
 }
+
+const STILL_MS = 2000;
 
 const screenOf = async (page: Page): Promise<string> =>
   (await page.locator('main').innerText({ timeout: 5000 })).replace(/\s+/g, ' ').slice(0, 160);

@@ -3,7 +3,7 @@ import type { Translation } from '../message.ts';
 
 export const words: Translation<typeof english> = {
   title: 'Fertigstellen',
-  none: 'Die Teile verraten noch nicht, was woran genäht wird. Nenne sie Rücken, Vorderteil, Ärmel und Halsblende.',
+  none: 'Die Teile verraten noch nicht, was woran genäht wird. Gib beim Bearbeiten an, was jedes Teil im Strickstück ist.',
   done: '{count} von {all} Schritten erledigt',
   block: '{piece} spannen',
   blockMakes: '{piece} spannen, {count}-mal',

@@ -1,7 +1,7 @@
 /** Making up: seams, the neckband's pick-up, where the markers go. */
 export const words = {
   title: 'Making up',
-  none: 'Its pieces do not yet tell what is sewn to what. Name them back, front, sleeve and neckband.',
+  none: 'Its pieces do not yet tell what is sewn to what. Say in the editor what each piece is in the garment.',
   done: '{count} of {all} steps done',
   block: 'Block {piece}',
   blockMakes: 'Block {piece}, {count} times',
