@@ -36,6 +36,14 @@ const garble = (page: Page, file: string, instead: string) =>
     [file, instead] as const,
   );
 
+/** In the page: what is kept as the file that reads patterns. */
+const keptReader = async (): Promise<string> => {
+  const { scope } = await navigator.serviceWorker.ready;
+  const cache = await caches.open(`later-${scope}`);
+  const reader = (await cache.keys()).find(({ url }) => url.includes('reader-'));
+  return (reader && (await (await cache.match(reader))?.text())) ?? '';
+};
+
 const started = (page: Page) => page.locator('.empty').waitFor();
 const words = (page: Page) => page.getByText('Ridgeline could not start');
 
@@ -90,6 +98,11 @@ describe('a wrong answer of the host on the first visit', () => {
     await until(
       () => page.evaluate(() => caches.has('later')),
       (has) => !has,
+    );
+    // moved first, then held to its bytes and asked for again
+    await until(
+      () => page.evaluate(keptReader),
+      (text) => text !== '' && !text.startsWith('<!doctype'),
     );
     await host.close();
     await page.goto(`${host.url}#/read`);
