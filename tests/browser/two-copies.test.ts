@@ -39,11 +39,17 @@ it('two copies of the app under one host keep their own garments and their own f
 
   await page.goto(`${host.url}copy/`);
   await page.locator('.empty').waitFor();
-  // its own worker, not the one of the folder above
+  // its own worker, not the one of the folder above: what is ready is settled once in the life of a page
   await until(
-    () => page.evaluate(async () => (await navigator.serviceWorker.ready).scope),
+    () => page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.scope),
     (scope) => scope === `${host.url}copy/`,
   );
+  await until(
+    () => page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.active?.state),
+    (state) => state === 'activated',
+  );
+  await page.reload();
+  await page.locator('.empty').waitFor();
   await workerReady(page);
   await laterFilesKept(page);
   const names = await page.evaluate(async () => (await caches.keys()).sort());
