@@ -55,7 +55,8 @@ describe('the pages of a garment by its numbers', () => {
         expect(await violationsUnrolled(page)).toEqual([]);
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phones[size].width);
         await toPieces(page);
-        expect(await page.evaluate(() => document.activeElement?.textContent)).toContain(piece);
+        // the focus comes back after the frame that drew the list
+        await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toContain(piece);
       }
       // what is not saved is found again in the workbasket
       await page.goto(`${host.url}#/`);

@@ -192,7 +192,7 @@ describe('a sheet', () => {
     expect(inside.every(Boolean)).toBe(true);
     await page.keyboard.press('Escape');
     await page.getByRole('dialog').waitFor({ state: 'detached' });
-    expect(await focused(page)).toBe('Open sheet');
+    await expect.poll(() => focused(page)).toBe('Open sheet');
     await page.keyboard.press('Enter');
     await page.getByRole('dialog').waitFor();
   });
