@@ -144,7 +144,7 @@ function firstFiles(bundle: readonly Rolldown.OutputBundle[string][]): FirstFile
   };
 }
 
-const partOfReader = /\/src\/knit\/(pattern|row\/(read|lex|cursor|notation|settle|parse))(?!\/stretch-at)/;
+const partOfReader = /\/src\/knit\/(pattern\/(?!stretch-at)|row\/read\/)/;
 
 const laterFile = /assets\/(?:words-de|reader)-[\w-]+\.js$/;
 

@@ -83,7 +83,7 @@ export const planted: readonly Planted[] = [
   },
   {
     name: '¼ read as 4',
-    changes: [{ file: 'src/knit/row/lex.ts', from: "'¼': 1 / 4", to: "'¼': 4" }],
+    changes: [{ file: 'src/knit/row/read/lex.ts', from: "'¼': 1 / 4", to: "'¼': 4" }],
     red: {
       file: 'tests/knit/pattern/read-pattern.test.ts',
       test: 'lengths in inches and centimetres, with fractions, are the same',
@@ -149,7 +149,7 @@ export const planted: readonly Planted[] = [
     name: 'a length that ends on the other side than the text says',
     changes: [
       {
-        file: 'src/knit/pattern/read-measure.ts',
+        file: 'src/knit/pattern/say/phrase/measure.ts',
         from: "next ? (side === 'RS' ? 'WS' : 'RS') : side",
         to: "next ? side : side === 'RS' ? 'WS' : 'RS'",
       },

@@ -4,17 +4,17 @@ import { plan } from '../piece/plan.ts';
 import type { Plan } from '../piece/planned.ts';
 import type { Recipe } from '../piece/recipe.ts';
 import type { Side, Step } from '../row/step.ts';
-import type { Build, PieceBuild } from './build.ts';
-import { checkPattern, type ReadStitchPattern } from './check-pattern.ts';
-import { closePiece, resolveGap } from './do-sides.ts';
-import { flushCycle } from './do-written.ts';
-import { type Flow, flowOf, tokensOfLines } from './flow.ts';
-import { logicalLines } from './logical-lines.ts';
-import { isDone } from './part-build.ts';
-import { runFlow } from './run-flow.ts';
-import { sizeNames } from './size-names.ts';
-import { countSizes } from './sizes.ts';
-import { recipeOf, titled } from './to-recipe.ts';
+import type { Build, PieceBuild } from './follow/build/build.ts';
+import { checkPattern, type ReadStitchPattern } from './follow/build/check-pattern.ts';
+import { isDone } from './follow/build/part.ts';
+import { recipeOf, titled } from './follow/build/to-recipe.ts';
+import { runFlow } from './follow/flow.ts';
+import { closePiece, resolveGap } from './follow/other-side.ts';
+import { flushCycle } from './follow/row.ts';
+import { type Flow, flowOf, tokensOfLines } from './say/flow.ts';
+import { logicalLines } from './text/lines.ts';
+import { sizeNames } from './text/size-names.ts';
+import { countSizes } from './text/sizes.ts';
 
 export interface ReadOptions {
   /** which size, counting from 0; the first one unless said */

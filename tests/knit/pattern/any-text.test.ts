@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
-import { parseRow } from '../../../src/knit/row/parse.ts';
+import { parseRow } from '../../../src/knit/row/read/parse.ts';
 import { workRow } from '../../../src/knit/row/work.ts';
 import { loadFaults, saysFault } from '../../../src/words/fault.ts';
 import { mutated, scrambledLine } from '../../arbitraries/pattern-lines.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { marksOfSteps } from '../../../src/knit/piece/worded-marks.ts';
-import { parseRow } from '../../../src/knit/row/parse.ts';
+import { parseRow } from '../../../src/knit/row/read/parse.ts';
 
 const marks = (text: string, before: number, side: 'RS' | 'WS') => {
   const row = parseRow(text);

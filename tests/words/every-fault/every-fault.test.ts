@@ -1,6 +1,6 @@
 import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import type { Fault, FaultCode } from '../../../src/knit/fault.ts';
-import { parseRow } from '../../../src/knit/row/parse.ts';
+import { parseRow } from '../../../src/knit/row/read/parse.ts';
 import { loadFaults, saysFault } from '../../../src/words/fault.ts';
 import { loadWords, speak } from '../../../src/words/say.ts';
 import { plainSpeech } from '../../../src/words/settings.ts';

@@ -1,8 +1,8 @@
 import type { RowFaults } from '../../../src/knit/faults/row-faults.ts';
-import { cursorOver } from '../../../src/knit/row/cursor.ts';
-import { lex } from '../../../src/knit/row/lex.ts';
-import { parseRow } from '../../../src/knit/row/parse.ts';
-import { readRow } from '../../../src/knit/row/read-row.ts';
+import { cursorOver } from '../../../src/knit/row/read/cursor.ts';
+import { lex } from '../../../src/knit/row/read/lex.ts';
+import { parseRow } from '../../../src/knit/row/read/parse.ts';
+import { readRow } from '../../../src/knit/row/read/row.ts';
 import { workRow } from '../../../src/knit/row/work.ts';
 import { spread } from '../../../src/knit/shape/spread.ts';
 import { taper } from '../../../src/knit/shape/taper.ts';

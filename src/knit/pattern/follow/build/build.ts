@@ -1,0 +1,240 @@
+import type { FabricName } from '../../../fabric.ts';
+import type { Fault } from '../../../fault.ts';
+import type { MeasuredGauge } from '../../../measured-gauge.ts';
+import type { Edge, PartEnd, PartStart } from '../../../piece/recipe.ts';
+import type { Item } from '../../../row/read/notation.ts';
+import type { Side, Step } from '../../../row/step.ts';
+import type { Beat, PieceHeading, Said, Statement } from '../../say/statement.ts';
+
+/** A pattern while it is being knitted on paper. Everything here changes as its lines are read. */
+export interface Build {
+  gauge: MeasuredGauge | undefined;
+  /** counted in the pattern itself, so it holds for whatever is worked */
+  gaugeInPattern: boolean;
+  /** stitches or rows of a tension, where the other figure is still to come */
+  gaugeBegun: Extract<Statement, { is: 'gauge' }> | undefined;
+  readonly patterns: Map<string, StitchPattern>;
+  readonly pieces: PieceBuild[];
+  /** those of them that have stitches, in the same order */
+  readonly begun: PieceBuild[];
+  /** how many pieces are called so, or begin with these words */
+  readonly namesTaken: Map<string, number>;
+  /** more than a garment can have: what follows is not read */
+  full: boolean;
+  piece: PieceBuild | undefined;
+  part: PartBuild | undefined;
+  /** the stitch pattern that is being defined, when one is */
+  defining: StitchPattern | undefined;
+  /** a heading seen before any piece: names the first piece, or a stitch pattern */
+  heading: string;
+  needle: number;
+  /** a piece named by a heading that has no stitches yet */
+  pending: PieceHeading | undefined;
+  /** a line that only names something, and may name what is cast on next */
+  title: string;
+  /** headings like 'Finishing': what follows makes no rows */
+  talk: boolean;
+  /** source line of the statement in hand */
+  line: number;
+  /** what the line in hand has to be told */
+  faults: Fault[];
+  /** shaping that goes on beside what follows, until it ends */
+  meanwhile: Track[];
+  /** rows as counted by her, by name of the stretch */
+  readonly stretches: Readonly<Record<string, number>>;
+  /** rows of a fabric that were worded already */
+  readonly worded: Map<string, readonly Step[]>;
+  /** cells worked so far; a guard against texts that ask for millions of stitches */
+  cells: number;
+  /** counts stated while a shaping went on beside; compared when it has ended */
+  later: (() => void)[];
+  /** statements of the logical line in hand */
+  recent: Said[];
+}
+
+export interface StitchPattern {
+  readonly name: string;
+  readonly of: number;
+  readonly plus: number;
+  readonly rows: Map<number, readonly Item[]>;
+  everyOther: readonly Item[] | undefined;
+  /** source line of each row */
+  readonly lines: Map<number, number>;
+  stated: boolean;
+  /** how its rows looked where they were worked first */
+  readonly faces?: readonly (Face | undefined)[];
+}
+
+export interface PieceBuild {
+  readonly name: string;
+  readonly makes: number;
+  readonly parts: PartBuild[];
+  /** how many of its parts are called so */
+  readonly namesTaken: Map<string, number>;
+  /** sets of stitches that wait for their turn */
+  readonly resting: Resting[];
+  readonly marks: Map<string, Mark>;
+  stretchesSoFar: number;
+  /** both sides of a divided piece are worked at once: what one has, the other has as its mirror image */
+  bothSides: boolean;
+}
+
+export interface Resting {
+  readonly parent: PartBuild;
+  readonly stitches: number;
+  readonly edge: 'right' | 'left' | 'middle';
+  readonly neck: Edge;
+  readonly firstSide: Side;
+  /** fabric column at its right edge */
+  readonly column: number;
+}
+
+/** Where in a piece something happened: rows of the part before it, and its height in mm. */
+export interface Mark {
+  readonly part: PartBuild;
+  readonly rows: number;
+  readonly height: number;
+}
+
+export interface PartBuild {
+  readonly name: string;
+  readonly from: PartStart;
+  firstSide: Side;
+  readonly start: number;
+  readonly rows: MadeRow[];
+  readonly sections: SectionBuild[];
+  /** stitches on the needle */
+  live: number;
+  /** fabric column of the stitch at the right edge */
+  column: number;
+  /** stitches from the right edge to each marker */
+  markers: readonly number[];
+  fabric: FabricState;
+  /** rows of the fabric worked so far */
+  fabricRow: number;
+  neck: Edge | undefined;
+  end: PartEnd | undefined;
+  /** rows of its piece before its first */
+  readonly baseRows: number;
+  readonly baseHeight: number;
+  height: number;
+  readonly parent: PartBuild | undefined;
+  /** stitches in the order worked, parted by a gap that was bound off or held in the last row */
+  gap: readonly number[] | undefined;
+  /** stitches left unworked by a turn, in front of the next row */
+  unworked: number;
+  /** the next row begins a section of its own */
+  closed: boolean;
+  cycle: Cycle | undefined;
+  /** rows that the text gave a name: 'Dec row' */
+  readonly named: Map<string, readonly Item[]>;
+  lastEdge: 'both' | Edge | undefined;
+}
+
+/** Rows that the text numbers: 'Row 1 … Row 4'. */
+export interface Cycle {
+  readonly rows: Map<number, readonly Item[]>;
+  everyOther: readonly Item[] | undefined;
+  /** highest number worked without a gap */
+  done: number;
+  /** highest number known */
+  last: number;
+  /** number of the first row of the part's rows that belongs to it */
+  readonly first: number;
+}
+
+export interface SectionBuild {
+  name: string;
+  readonly fabric: FabricName;
+  readonly needle: number;
+  /** rows of the part before it */
+  readonly first: number;
+  stretch?: Stretch;
+}
+
+/** A stretch that ends by a measure. */
+export interface Stretch {
+  readonly id: string;
+  readonly mm?: number;
+  readonly from: string;
+  readonly endSide?: Side;
+  /** no gauge or no measure: she counts until it is long enough */
+  readonly open: boolean;
+  readonly words?: string;
+}
+
+export interface MadeRow {
+  readonly side: Side;
+  readonly steps: readonly Step[];
+  readonly before: number;
+  readonly after: number;
+  readonly line: number;
+  /** as written, where the text spells it out */
+  readonly items?: readonly Item[];
+  readonly edits: readonly Edit[];
+  readonly fabric: FabricState;
+  readonly fabricRow: number;
+  /** the knitter's own words, where the text was not understood */
+  readonly own?: string;
+  /** the part before the row, to take it back */
+  readonly was: Pick<PartBuild, 'column' | 'fabricRow' | 'height' | 'markers' | 'gap' | 'unworked'>;
+  readonly kind: 'row' | 'even' | 'stretch' | 'shape' | 'groups' | 'across' | 'bind off';
+}
+
+/** What a row of the fabric changes at its edges. */
+export interface Edit {
+  readonly at: Edge;
+  /** stitches more (or less) at the edge */
+  readonly change?: number;
+  readonly work?: 'bo' | 'co';
+  readonly stitches?: number;
+}
+
+export type FabricState =
+  /** columns repeat from the right edge, rows repeat upwards; 'k' and 'p' as seen from the right side */
+  | {
+      readonly is: 'face';
+      readonly name: FabricName;
+      readonly rows: readonly string[];
+      readonly label: string;
+    }
+  /** rows as the text spells them */
+  | {
+      readonly is: 'rows';
+      readonly rows: readonly (readonly Item[])[];
+      readonly label: string;
+      readonly faces: (Face | undefined)[];
+    }
+  /** nobody can say */
+  | { readonly is: 'patt'; readonly label: string };
+
+/** How a spelled row looked from the right side when it was worked over `column` to `column + looks.length`. */
+export interface Face {
+  readonly column: number;
+  readonly looks: string;
+}
+
+/** A shaping over several rows, taken up row by row. */
+export interface Track {
+  readonly edge: (part: PartBuild) => 'both' | Edge;
+  readonly change: number;
+  readonly beats: readonly Beat[];
+  beat: number;
+  doneInBeat: number;
+  /** rows until the next shaping row, counting it */
+  due: number;
+  ended: boolean;
+  /** rows after which the running beat ends whatever is left of it */
+  limit: number;
+  readonly line: number;
+  /** waits so many rows before it begins */
+  wait: number;
+}
+
+export const nextSide = (part: PartBuild): Side =>
+  part.rows.length % 2 === 0 ? part.firstSide : part.firstSide === 'RS' ? 'WS' : 'RS';
+
+/** The edge at which the next row begins: RS rows run from the right edge to the left. */
+export const startEdge = (part: PartBuild): Edge => (nextSide(part) === 'RS' ? 'right' : 'left');
+
+export const otherEdge = (edge: Edge): Edge => (edge === 'right' ? 'left' : 'right');

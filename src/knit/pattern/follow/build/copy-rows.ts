@@ -1,0 +1,164 @@
+import type { Fault } from '../../../fault.ts';
+import { expandRow } from '../../../row/expand.ts';
+import { addRun, type Run, shorten } from '../../../row/shorten.ts';
+import type { Step } from '../../../row/step.ts';
+import { stitchOf } from '../../../row/stitches-of-steps.ts';
+import type { StitchName } from '../../../stitch.ts';
+import { gapOf } from '../row.ts';
+import { bindOffAll } from '../shape.ts';
+import {
+  type Build,
+  type Edit,
+  type MadeRow,
+  nextSide,
+  otherEdge,
+  type PartBuild,
+  type PieceBuild,
+  startEdge,
+} from './build.ts';
+import { makeFabricRow } from './fabric-row.ts';
+import { makeOwnRow, makeSpreadRow, makeWrittenRow, pushRow } from './make-row.ts';
+import { neckOf } from './part.ts';
+import { row } from './run-rows.ts';
+import { plainWork } from './spell.ts';
+
+/** How another part's rows are taken over. */
+export interface Copying {
+  /** as its mirror image */
+  readonly mirrored: boolean;
+  /** a half of it: only what lies at the armhole edge */
+  readonly half: boolean;
+}
+
+/** Works the rows of another part from one to another (counted from 0, `to` not included) again in this one. */
+export function copyRows(
+  build: Build,
+  piece: PieceBuild,
+  from: PartBuild,
+  part: PartBuild,
+  first: number,
+  to: number,
+  how: Copying,
+): Fault | undefined {
+  let ahead = 0;
+  for (let i = first; i < Math.min(to, from.rows.length); i += 1) {
+    const made = from.rows[i] as MadeRow;
+    const edits = editsFor(made.edits, piece, part, how);
+    if (ahead > 0 && made.edits.length === 0 && made.items === undefined && made.before === made.after) {
+      ahead -= 1;
+      continue;
+    }
+    part.fabric = made.fabric;
+    part.fabricRow = made.fabricRow + ahead;
+    const group = edits.find((edit) => edit.work === 'bo');
+    const wrongEdge = group
+      ? group.at !== startEdge(part)
+      : how.mirrored && leadsWithGroup(made) && nextSide(part) === made.side;
+    if (wrongEdge) {
+      const even = makeFabricRow(build, part, [], 'even');
+      if (even) return even;
+      ahead += 1;
+      part.fabricRow = made.fabricRow + ahead;
+    }
+    if (made.kind === 'stretch') part.closed = part.closed || from.rows[i - 1]?.kind !== 'stretch';
+    const wrong = copyRow(build, part, made, edits, how);
+    if (wrong) return wrong;
+    if (part.live === 0) return undefined;
+  }
+  return undefined;
+}
+
+function copyRow(
+  build: Build,
+  part: PartBuild,
+  made: MadeRow,
+  edits: readonly Edit[],
+  how: Copying,
+): Fault | undefined {
+  if (made.own !== undefined)
+    return makeOwnRow(build, part, made.own, Math.max(0, part.live + made.after - made.before));
+  if (made.kind === 'bind off') return bindOffAll(build, part);
+  if (made.kind === 'across')
+    return makeSpreadRow(build, part, made.after - made.before, undefined, plainWork(made, nextSide(part)));
+  if (made.items) {
+    const wrong = how.mirrored
+      ? mirroredRow(build, part, made)
+      : makeWrittenRow(build, part, made.items, made.kind);
+    if (!wrong) part.gap = gapOf(part);
+    return wrong;
+  }
+  return row(build, part, edits, made.kind);
+}
+
+/**
+ * A written row as its mirror image. On the other side of the work it keeps its order and shows its other face;
+ * on the same side it is read from its other end. Garter stitch is knit on both sides.
+ */
+function mirroredRow(build: Build, part: PartBuild, row: MadeRow): Fault | undefined {
+  const isGarter = row.fabric.is === 'face' && row.fabric.name === 'garter';
+  const turned = isGarter ? row.steps : turnedSteps(row.steps, row.before);
+  const steps = nextSide(part) === row.side ? mirrorSteps(row.steps, row.before) : turned;
+  const wrong = pushRow(build, part, steps, { kind: row.kind, advance: true });
+  return wrong && row.items ? makeWrittenRow(build, part, row.items, row.kind) : wrong;
+}
+
+/** A group bound off at the start of a written row stays at the start of a row. */
+function leadsWithGroup(row: MadeRow): boolean {
+  const first = row.items === undefined ? undefined : row.steps[0];
+  return first !== undefined && stitchOf(first) === 'bo' && row.after > 0;
+}
+
+const OTHER_FACE: Partial<Record<StitchName, StitchName>> = {
+  k: 'p',
+  p: 'k',
+  k2tog: 'p2tog',
+  p2tog: 'k2tog',
+  ssk: 'ssp',
+  ssp: 'ssk',
+  skp: 'ssp',
+  k3tog: 'p3tog',
+  p3tog: 'k3tog',
+  sssk: 'sssp',
+  kfb: 'pfb',
+  pfb: 'kfb',
+  m1: 'm1p',
+  m1p: 'm1',
+};
+
+function turnedSteps(steps: readonly Step[], before: number): Step[] {
+  const runs: Run[] = [];
+  for (const work of expandRow(steps, before)) addRun(runs, OTHER_FACE[work] ?? work, 1);
+  return shorten(runs);
+}
+
+const SWAPPED: Partial<Record<StitchName, StitchName>> = {
+  k2tog: 'ssk',
+  ssk: 'k2tog',
+  skp: 'k2tog',
+  'k2tog tbl': 'k2tog',
+  p2tog: 'ssp',
+  ssp: 'p2tog',
+  'p2tog tbl': 'p2tog',
+  m1l: 'm1r',
+  m1r: 'm1l',
+  k3tog: 'sssk',
+  sssk: 'k3tog',
+  sk2p: 'k3tog',
+  rt: 'lt',
+  lt: 'rt',
+};
+
+/** The row read from its other end, decreases leaning the other way. */
+export function mirrorSteps(steps: readonly Step[], before: number): Step[] {
+  const runs: Run[] = [];
+  for (const work of expandRow(steps, before).reverse()) addRun(runs, SWAPPED[work] ?? work, 1);
+  return shorten(runs);
+}
+
+/** The edits at the edges where this part has them; a half keeps only those at its armhole. */
+function editsFor(edits: readonly Edit[], piece: PieceBuild, part: PartBuild, how: Copying): Edit[] {
+  const turned = how.mirrored ? edits.map((edit) => ({ ...edit, at: otherEdge(edit.at) })) : [...edits];
+  if (!how.half) return turned;
+  const neck = neckOf(piece, part);
+  return turned.filter((edit) => edit.at !== neck);
+}

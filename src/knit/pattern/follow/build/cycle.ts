@@ -1,0 +1,72 @@
+import { expandRow } from '../../../row/expand.ts';
+import type { Item } from '../../../row/read/notation.ts';
+import type { Side, Step } from '../../../row/step.ts';
+import { type Face, nextSide, type PartBuild } from './build.ts';
+import { knownFabric, numberedRows, orderedRows } from './fabric.ts';
+import { looksOf } from './spell.ts';
+
+/** Rows numbered by the text become the pattern 'as established' once none of them changes the count. */
+export function useCycle(part: PartBuild): void {
+  const { cycle } = part;
+  if (!cycle) return;
+  const rows = orderedRows(cycle);
+  const made = part.rows.slice(cycle.first);
+  if (rows.length < 2 || made.some((row) => row.before !== row.after)) return;
+  const faces = part.fabric.is === 'rows' ? part.fabric.faces : [];
+  part.fabric = { is: 'rows', rows, label: 'pattern', faces };
+  part.fabricRow = made.length % rows.length;
+  part.cycle = undefined;
+  rememberFaces(part, cycle.first);
+  simplify(part);
+}
+
+/** Rows that are all one face are a fabric that has a name. */
+export function simplify(part: PartBuild): void {
+  const { fabric } = part;
+  if (fabric.is !== 'rows' || fabric.rows.length > 2) return;
+  const faces = fabric.rows.map((_, i) => plainFace(fabric.faces[i]?.looks));
+  if (faces.some((face) => face === undefined)) return;
+  const name = faces.every((face) => face === 'k')
+    ? 'stocking'
+    : faces.every((face) => face === 'p')
+      ? 'reverse stocking'
+      : 'garter';
+  if (name === 'garter' && faces.length === 1) return;
+  part.fabric = knownFabric(name);
+  part.fabricRow = nextSide(part) === 'RS' ? 0 : 1;
+}
+
+const plainFace = (looks: string | undefined): string | undefined =>
+  looks === undefined || looks === ''
+    ? undefined
+    : /^k+$/.test(looks)
+      ? 'k'
+      : /^p+$/.test(looks)
+        ? 'p'
+        : undefined;
+
+/** How the rows of the cycle looked when they were worked. */
+export function rememberFaces(part: PartBuild, first: number): void {
+  const { fabric } = part;
+  if (fabric.is !== 'rows') return;
+  facesOf(part, first, fabric.rows.length).forEach((face, i) => {
+    if (face !== undefined) fabric.faces[i] = face;
+  });
+}
+
+/** How so many rows of the part looked, from its row `first` (from 0) on. */
+export const facesOf = (part: PartBuild, first: number, count: number): (Face | undefined)[] =>
+  part.rows.slice(first, first + count).map((row) => {
+    const looks = row.own === undefined ? looksOfRow(row.steps, row.before, row.side) : undefined;
+    return looks === undefined ? undefined : { column: part.column, looks };
+  });
+
+const looksOfRow = (steps: readonly Step[], before: number, side: Side): string | undefined =>
+  looksOf(expandRow(steps, before), side);
+
+/** The rows from one number to another, as far as they are known. */
+export function rowsBetween(part: PartBuild, from: number, to: number): (readonly Item[])[] {
+  const { cycle, fabric } = part;
+  if (cycle) return numberedRows(cycle).flatMap(({ n, items }) => (n >= from && n <= to ? [items] : []));
+  return fabric.is === 'rows' ? fabric.rows.slice(from - 1, to) : [];
+}

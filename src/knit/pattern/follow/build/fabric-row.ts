@@ -1,0 +1,123 @@
+import { type Fault, fault, ok, type Result, refuse } from '../../../fault.ts';
+import { addRun, type Run, shorten } from '../../../row/shorten.ts';
+import type { Side, Step } from '../../../row/step.ts';
+import { runOf, stitchOf, takenAndMade } from '../../../row/stitches-of-steps.ts';
+import { type StitchName, stitches } from '../../../stitch.ts';
+import { type Build, type Edit, nextSide, type PartBuild } from './build.ts';
+import { type Kind, makeWrittenRow, pushRow } from './make-row.ts';
+import { spellFabric } from './spell.ts';
+
+/** A row of the fabric on the needle, with what happens at its edges. */
+export function makeFabricRow(
+  build: Build,
+  part: PartBuild,
+  edits: readonly Edit[],
+  kind: Kind,
+): Fault | undefined {
+  const side = nextSide(part);
+  const spelled = edits.length === 0 ? spelledRow(build, part, kind) : ok(false);
+  if (!spelled.ok) return spelled.faults[0];
+  if (spelled.value) return undefined;
+  const key = wordedKey(part, side, edits);
+  const known = key === undefined ? undefined : build.worded.get(key);
+  const made = known ? ok(known) : fabricSteps(part, side, edits);
+  if (!made.ok) return made.faults[0];
+  const steps = made.value;
+  if (known === undefined && key !== undefined) build.worded.set(key, steps);
+  const column =
+    part.column + edits.reduce((sum, edit) => sum + (edit.at === 'right' ? -changeOf(edit) : 0), 0);
+  const shift = edits.reduce((sum, edit) => sum + (edit.at === 'right' ? changeOf(edit) : 0), 0);
+  const wrong = pushRow(build, part, steps, { kind, edits, advance: true, column });
+  if (wrong) return wrong;
+  part.unworked = 0;
+  part.markers = part.markers.map((m) => Math.max(0, Math.min(part.live, m + shift)));
+  return undefined;
+}
+
+/** The row of the fabric with its edges shaped, in its shortest wording. */
+function fabricSteps(part: PartBuild, side: Side, edits: readonly Edit[]): Result<readonly Step[]> {
+  const { fabric } = part;
+  const live = part.live - part.unworked;
+  const base =
+    spellFabric(fabric, part.fabricRow, side, part.column, live) ?? new Array<StitchName>(live).fill('patt');
+  if (side === 'WS') base.reverse();
+  const begin = side === 'RS' ? 'right' : 'left';
+  const runs: Run[] = [];
+  if (part.unworked > 0) addRun(runs, 'unworked', part.unworked);
+  const from = editRuns(
+    edits.filter((edit) => edit.at === begin),
+    runs,
+  );
+  const tail: Run[] = [];
+  const cut = editRuns(
+    edits.filter((edit) => edit.at !== begin),
+    tail,
+  );
+  if (from + cut > live) {
+    return refuse(fault('not enough stitches', { needStitches: from + cut, haveStitches: live }));
+  }
+  for (let i = from; i < live - cut; i += 1) addRun(runs, base[i] ?? 'k', 1);
+  for (const run of tail.reverse()) addRun(runs, run.work, run.times);
+  return ok(openPattern(shorten(runs)));
+}
+
+/** 'work in pattern to last 2 sts' instead of a number that nobody wants to count. */
+function openPattern(steps: readonly Step[]): Step[] {
+  return steps.map((step, i): Step => {
+    const after = steps.slice(i + 1);
+    if (stitchOf(step) !== 'patt' || !after.every((one) => runOf(one))) return step;
+    return { work: 'patt', until: { left: takenAndMade(after)?.takes ?? 0 } };
+  });
+}
+
+/** Rows of a face on the same stitches and columns, shaped alike, are worded alike. */
+function wordedKey(part: PartBuild, side: Side, edits: readonly Edit[]): string | undefined {
+  const { fabric } = part;
+  if (fabric.is !== 'face' || part.unworked > 0) return undefined;
+  const row = fabric.rows[part.fabricRow % fabric.rows.length] ?? 'k';
+  const column = ((part.column % row.length) + row.length) % row.length;
+  const said = edits
+    .map(({ at, change, work, stitches: n }) => `${at}${change ?? ''}${work ?? ''}${n ?? ''}`)
+    .join();
+  return `${row}/${side}/${column}/${part.live}/${said}`;
+}
+
+const changeOf = (edit: Edit): number =>
+  edit.work === 'bo' ? -(edit.stitches ?? 0) : edit.work === 'co' ? (edit.stitches ?? 0) : (edit.change ?? 0);
+
+/** The stitches of the edits at one edge; returns how many of the needle they take. */
+function editRuns(edits: readonly Edit[], runs: Run[]): number {
+  let taken = 0;
+  for (const edit of edits) {
+    if (edit.work) {
+      addRun(runs, edit.work, edit.stitches ?? 0);
+      if (edit.work === 'bo') taken += edit.stitches ?? 0;
+      continue;
+    }
+    const change = edit.change ?? 0;
+    const work = workOfChange(change);
+    addRun(runs, work.name, work.times);
+    taken += stitches[work.name].takes * work.times;
+  }
+  return taken;
+}
+
+function workOfChange(change: number): { name: StitchName; times: number } {
+  if (change < 0) return change === -2 ? { name: 'dec 2', times: 1 } : { name: 'dec', times: -change };
+  return change === 2 ? { name: 'inc 2', times: 1 } : { name: 'inc', times: change };
+}
+
+/** Works the row that the text spelled, when it comes out on the stitches that are there now; says whether it did. */
+function spelledRow(build: Build, part: PartBuild, kind: Kind): Result<boolean> {
+  const { fabric } = part;
+  if (fabric.is !== 'rows' || fabric.rows.length === 0) return ok(false);
+  const items = fabric.rows[part.fabricRow % fabric.rows.length] ?? [];
+  const before = part.rows.length;
+  const wrong = makeWrittenRow(build, part, items, kind);
+  if (wrong === undefined) {
+    if (!items.some((item) => 'work' in item && item.work === 'patt')) part.fabricRow += 1;
+    return ok(true);
+  }
+  const isBound = part.fabricRow < fabric.rows.length && fabric.faces.length === 0;
+  return isBound || part.rows.length !== before ? refuse(wrong) : ok(false);
+}

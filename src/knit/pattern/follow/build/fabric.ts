@@ -1,0 +1,99 @@
+import { type FabricName, fabrics } from '../../../fabric.ts';
+import type { Item } from '../../../row/read/notation.ts';
+import type { FabricSaid } from '../../say/statement.ts';
+import type { Build, FabricState, PartBuild, StitchPattern } from './build.ts';
+
+const face = (name: FabricName, rows: readonly string[], label: string): FabricState => ({
+  is: 'face',
+  name,
+  rows,
+  label,
+});
+
+export const knownFabric = (name: FabricName): FabricState => face(name, fabrics[name].rows, name);
+
+const RIBS: Readonly<Record<string, FabricName>> = { kp: 'rib 1x1', kkpp: 'rib 2x2' };
+
+/** The fabric that the text names; undefined where it names one that nobody knows. */
+export function fabricOf(
+  said: FabricSaid,
+  build: Build,
+  part: PartBuild | undefined,
+): FabricState | undefined {
+  switch (said.is) {
+    case 'named':
+      return namedFabric(said.name, part);
+    case 'rib':
+      return face(RIBS[said.face] ?? 'rib 2x2', [said.face], 'rib');
+    case 'established':
+      return part?.fabric ?? { is: 'patt', label: 'pattern' };
+    case 'pattern':
+      return patternFabric(said.words, build, part);
+  }
+}
+
+function namedFabric(name: string, part: PartBuild | undefined): FabricState {
+  if (name === 'knit on') {
+    const now = part?.fabric;
+    return now?.is === 'face' && now.name === 'stocking' && part && part.rows.length > 0
+      ? now
+      : knownFabric('garter');
+  }
+  return knownFabric(name as FabricName);
+}
+
+function patternFabric(words: string, build: Build, part: PartBuild | undefined): FabricState | undefined {
+  const wanted = plainName(words);
+  for (const [name, pattern] of build.patterns) {
+    if (wanted !== '' && (name === wanted || name.includes(wanted) || wanted.includes(name)))
+      return rowsFabric(pattern);
+  }
+  if (wanted === 'rib') return lastRib(part) ?? face('rib 1x1', ['kp'], 'rib');
+  if (wanted === 'double moss') return face('moss', ['kkpp', 'kkpp', 'ppkk', 'ppkk'], 'double moss');
+  if (/^(|pattern|main|same|this|it|body|border|band)$/.test(wanted)) {
+    const only = build.patterns.size === 1 ? [...build.patterns.values()][0] : undefined;
+    return only && part?.fabric.is !== 'rows' ? rowsFabric(only) : part?.fabric;
+  }
+  return undefined;
+}
+
+const plainName = (words: string): string =>
+  words
+    .replace(/\b(pattern|patt|pat|stitch|st|the|main|in|work|as|a)\b/g, ' ')
+    .replace(/\s+/g, ' ')
+    .trim();
+
+function lastRib(part: PartBuild | undefined): FabricState | undefined {
+  if (part?.fabric.label === 'rib') return part.fabric;
+  for (let i = (part?.rows.length ?? 0) - 1; i >= 0; i -= 1) {
+    const fabric = part?.rows[i]?.fabric;
+    if (fabric?.label === 'rib') return fabric;
+  }
+  return undefined;
+}
+
+export function rowsFabric(pattern: StitchPattern): FabricState {
+  return { is: 'rows', rows: orderedRows(pattern), label: pattern.name, faces: [...(pattern.faces ?? [])] };
+}
+
+type Numbered = Pick<StitchPattern, 'rows' | 'everyOther'>;
+
+/** Rows with their numbers, 'row 2 and every WS row' filled in. */
+export function numberedRows(pattern: Numbered): { n: number; items: readonly Item[] }[] {
+  const last = Math.max(0, ...pattern.rows.keys());
+  const out: { n: number; items: readonly Item[] }[] = [];
+  for (let n = 1; n <= last || (pattern.everyOther && n === last + 1 && last % 2 === 1); n += 1) {
+    const items = pattern.rows.get(n) ?? pattern.everyOther;
+    if (items) out.push({ n, items });
+  }
+  return out;
+}
+
+export const orderedRows = (pattern: Numbered): (readonly Item[])[] =>
+  numberedRows(pattern).map(({ items }) => items);
+
+export const sameFabric = (a: FabricState, b: FabricState): boolean =>
+  a === b || (a.is === 'face' && b.is === 'face' && a.rows.join('|') === b.rows.join('|'));
+
+/** The nearest fabric that the model has a gauge for. */
+export const nominal = (fabric: FabricState): FabricName => (fabric.is === 'face' ? fabric.name : 'stocking');

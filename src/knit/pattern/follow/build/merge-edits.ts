@@ -1,0 +1,40 @@
+import { expandRow } from '../../../row/expand.ts';
+import { addRun, type Run, shorten } from '../../../row/shorten.ts';
+import type { Side, Step } from '../../../row/step.ts';
+import { type StitchName, stitches } from '../../../stitch.ts';
+import type { Edit } from './build.ts';
+
+/**
+ * A row that the text spells, with what another shaping does to its edges at the same time: the two plain stitches
+ * nearest to the edge become a decrease, the nearest one an increase.
+ */
+export function mergeEdits(
+  steps: readonly Step[],
+  count: number,
+  edits: readonly Edit[],
+  side: Side,
+): Step[] {
+  let works = expandRow(steps, count);
+  for (const edit of edits) {
+    const atStart = (edit.at === 'right') === (side === 'RS');
+    const ordered = atStart ? works : [...works].reverse();
+    const merged = mergeOne(ordered, edit.change ?? 0);
+    works = atStart ? merged : merged.reverse();
+  }
+  const runs: Run[] = [];
+  for (const work of works) addRun(runs, work, 1);
+  return shorten(runs);
+}
+
+const isPlain = (work: StitchName | undefined): boolean =>
+  work !== undefined && stitches[work].role === 'plain' && work !== 'unworked';
+
+function mergeOne(works: readonly StitchName[], change: number): StitchName[] {
+  const out = [...works];
+  for (let done = 0; done < Math.abs(change); done += 1) {
+    const at = out.findIndex((work, i) => isPlain(work) && (change > 0 || isPlain(out[i + 1])));
+    if (at < 0) return out;
+    out.splice(at, change > 0 ? 1 : 2, change > 0 ? 'inc' : 'dec');
+  }
+  return out;
+}

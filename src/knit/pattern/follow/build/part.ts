@@ -1,0 +1,168 @@
+import type { Edge, PartStart } from '../../../piece/recipe.ts';
+import type { Side } from '../../../row/step.ts';
+import { type Build, type Mark, nextSide, type PartBuild, type PieceBuild, type Resting } from './build.ts';
+import { knownFabric } from './fabric.ts';
+
+export function newPiece(build: Build, name: string, makes: number): PieceBuild {
+  const taken = build.namesTaken.get(name) ?? 0;
+  const piece: PieceBuild = {
+    name: taken === 0 ? name : `${name} ${taken + 1}`,
+    makes,
+    parts: [],
+    namesTaken: new Map(),
+    resting: [],
+    marks: new Map(),
+    stretchesSoFar: 0,
+    bothSides: false,
+  };
+  build.pieces.push(piece);
+  for (const beginning of beginnings(piece.name)) takeName(build.namesTaken, beginning);
+  build.piece = piece;
+  build.part = undefined;
+  build.meanwhile = [];
+  build.defining = undefined;
+  return piece;
+}
+
+/** 'left', 'left front', 'left front 2' of 'left front 2'. */
+const beginnings = (name: string): string[] =>
+  name.split(' ').map((_, i, words) => words.slice(0, i + 1).join(' '));
+
+function takeName(taken: Map<string, number>, name: string): number {
+  const n = (taken.get(name) ?? 0) + 1;
+  taken.set(name, n);
+  return n;
+}
+
+interface Begin {
+  readonly name: string;
+  readonly from: PartStart;
+  readonly live: number;
+  readonly firstSide: Side;
+  readonly parent?: PartBuild;
+  readonly column?: number;
+  readonly neck?: Edge;
+}
+
+export function newPart(build: Build, piece: PieceBuild, begin: Begin): PartBuild {
+  const { parent } = begin;
+  const n = takeName(piece.namesTaken, begin.name);
+  const part: PartBuild = {
+    name: n === 1 ? begin.name : `${begin.name} ${n}`,
+    from: begin.from,
+    firstSide: begin.firstSide,
+    start: begin.live,
+    rows: [],
+    sections: [],
+    live: begin.live,
+    column: begin.column ?? 0,
+    markers: [],
+    fabric: parent?.fabric ?? knownFabric('stocking'),
+    fabricRow: parent?.fabricRow ?? (begin.firstSide === 'RS' ? 0 : 1),
+    neck: begin.neck,
+    end: undefined,
+    baseRows: parent ? parent.baseRows + parent.rows.length : 0,
+    baseHeight: parent?.height ?? 0,
+    height: parent?.height ?? 0,
+    parent,
+    gap: undefined,
+    unworked: 0,
+    cycle: undefined,
+    named: new Map(parent?.named ?? []),
+    lastEdge: undefined,
+    closed: true,
+  };
+  if (piece.parts.length === 0) build.begun.push(piece);
+  piece.parts.push(part);
+  build.part = part;
+  return part;
+}
+
+/** The part's end of the piece that stands there when nothing was said of it. */
+export const isDone = (part: PartBuild | undefined): boolean =>
+  part === undefined || part.end !== undefined || part.live === 0;
+
+export function setMark(piece: PieceBuild, name: string, part: PartBuild | undefined): void {
+  if (part) piece.marks.set(name, { part, rows: part.baseRows + part.rows.length, height: part.height });
+}
+
+export const markOf = (piece: PieceBuild, name: string): Mark | undefined => piece.marks.get(name);
+
+/** Right front, left front: the edge at the neck, seen with the right side facing. */
+export function neckOf(piece: PieceBuild, part: PartBuild): Edge {
+  if (part.neck) return part.neck;
+  return /\bright\b/.test(piece.name) ? 'right' : 'left';
+}
+
+export const isHalf = (piece: PieceBuild): boolean =>
+  /\b(left|right)\b/.test(piece.name) || /\bfronts\b/.test(piece.name);
+
+/**
+ * Parts a set of stitches, given in the order worked, and goes on with one of them.
+ * @param keep index of the set that is worked on; the last one where the yarn hangs after a whole row
+ */
+export function split(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  sets: readonly number[],
+  keep: number,
+  beforeRow = false,
+): PartBuild {
+  const side = nextSide(part);
+  // the row in which the sets were parted ran from the right edge when the next one starts at the left
+  const fromRight = beforeRow ? side === 'RS' : side === 'WS';
+  const order = fromRight ? sets : [...sets].reverse();
+  const kept = fromRight ? keep : sets.length - 1 - keep;
+  part.end = 'split';
+  let column = part.column;
+  const width = part.rows.at(-1)?.before ?? part.live;
+  const resting = order.map((stitches, i): Resting => {
+    const edge = i === 0 ? 'right' : i === order.length - 1 ? 'left' : 'middle';
+    const at = edge === 'left' ? part.column + width - stitches : column;
+    column += stitches;
+    return {
+      parent: part,
+      stitches,
+      edge,
+      neck: edge === 'right' ? 'left' : 'right',
+      firstSide: side,
+      column: at,
+    };
+  });
+  const chosen = resting[kept] as Resting;
+  piece.resting.unshift(...resting.filter((one) => one !== chosen));
+  setMark(piece, 'neck', part);
+  return takeUp(build, piece, chosen);
+}
+
+const NAMES = { right: 'right side', left: 'left side', middle: 'middle' } as const;
+
+export function takeUp(
+  build: Build,
+  piece: PieceBuild,
+  resting: Resting,
+  firstSide: Side = resting.firstSide,
+): PartBuild {
+  const at = piece.resting.indexOf(resting);
+  if (at >= 0) piece.resting.splice(at, 1);
+  const part = newPart(build, piece, {
+    name: NAMES[resting.edge],
+    from: { part: resting.parent.name, stitches: resting.stitches, edge: resting.edge },
+    live: resting.stitches,
+    firstSide,
+    parent: resting.parent,
+    column: resting.column,
+    neck: resting.neck,
+  });
+  if (firstSide !== resting.firstSide) part.fabricRow += 1;
+  return part;
+}
+
+/** Puts a set of resting stitches on a holder for good. */
+export function holdSet(build: Build, piece: PieceBuild, resting: Resting): void {
+  const now = build.part;
+  const part = takeUp(build, piece, resting);
+  part.end = 'hold';
+  build.part = now;
+}

@@ -1,0 +1,68 @@
+import type { Fault } from '../../../fault.ts';
+import type { Build, Edit, MadeRow, PartBuild, Track } from './build.ts';
+import { makeFabricRow } from './fabric-row.ts';
+import { MOST_ROWS } from './make-row.ts';
+import { nextEdits, settleTrack } from './track.ts';
+
+/** The shaping that goes on beside: its edits on the next row. */
+export function backgroundEdits(build: Build, part: PartBuild): Edit[] {
+  return build.meanwhile.flatMap((track) => nextEdits(track, part));
+}
+
+export function settleBackground(build: Build, part: PartBuild): void {
+  for (const track of build.meanwhile) settleTrack(track, part);
+  build.meanwhile = build.meanwhile.filter((track) => !track.ended);
+}
+
+/** One row of the fabric with these edits and whatever goes on beside. */
+export function row(
+  build: Build,
+  part: PartBuild,
+  edits: readonly Edit[],
+  kind: MadeRow['kind'],
+): Fault | undefined {
+  const beside = backgroundEdits(build, part);
+  const wrong = makeFabricRow(
+    build,
+    part,
+    [...edits, ...beside],
+    beside.length > 0 && edits.length === 0 ? 'shape' : kind,
+  );
+  settleBackground(build, part);
+  return wrong;
+}
+
+export function evenRows(build: Build, part: PartBuild, n: number, kind: MadeRow['kind']): Fault | undefined {
+  for (let i = 0; i < Math.min(n, MOST_ROWS); i += 1) {
+    const wrong = row(build, part, [], kind);
+    if (wrong) return wrong;
+  }
+  return undefined;
+}
+
+/** Works a shaping to its end. */
+export function runTrack(build: Build, part: PartBuild, track: Track): Fault | undefined {
+  let rows = 0;
+  while (!track.ended && part.live > 0 && rows < MOST_ROWS) {
+    const wrong = row(build, part, nextEdits(track, part), 'shape');
+    if (wrong) return wrong;
+    settleTrack(track, part);
+    rows += 1;
+  }
+  return undefined;
+}
+
+/** Works on until the shaping beside has ended: what follows needs its stitches. */
+export function finishBackground(build: Build, part: PartBuild): Fault | undefined {
+  let rows = 0;
+  while (build.meanwhile.length > 0 && part.live > 0 && rows < 600) {
+    const wrong = row(build, part, [], 'shape');
+    if (wrong) {
+      build.meanwhile = [];
+      return wrong;
+    }
+    rows += 1;
+  }
+  build.meanwhile = [];
+  return undefined;
+}

@@ -1,0 +1,169 @@
+import { otherSide, type Side } from '../../../row/step.ts';
+import type { Until } from '../../say/statement.ts';
+import { type Build, nextSide, otherEdge, type PartBuild, type PieceBuild, type Stretch } from './build.ts';
+import { rowHeight } from './make-row.ts';
+import { markOf, neckOf } from './part.ts';
+
+/** How many rows a stretch has, and what she has to know where it ends by a measure. */
+export interface Target {
+  readonly rows: number;
+  readonly stretch?: Stretch;
+  /** mm by which the piece is longer already than the text asks for */
+  readonly overMm?: number;
+}
+
+type Bounded = Exclude<Until, { is: 'count' }>;
+
+/** Rows to work until the end that the text names; undefined when that end is not known here. */
+export function targetOf(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Bounded,
+): Target | undefined {
+  const until = withSide(piece, part, said);
+  switch (until.is) {
+    case 'rows':
+      return { rows: Math.max(0, Math.round(until.n)) };
+    case 'rows in all':
+      return { rows: Math.max(0, Math.round(until.n) - rowsSince(piece, part, until.from)) };
+    case 'length':
+      return lengthTarget(build, piece, part, until);
+    case 'same length':
+      return sameLength(build, part, until);
+    case 'open':
+      return until.end === undefined
+        ? openTarget(build, piece, part, { from: 'start' })
+        : { rows: lastSide(part) === until.end ? 0 : 1 };
+  }
+}
+
+/** A row that ends at the left edge is an RS row. */
+function withSide(piece: PieceBuild, part: PartBuild, until: Bounded): Bounded {
+  if (!('endEdge' in until) || until.endEdge === undefined) return until;
+  const neck = neckOf(piece, part);
+  const edge = until.endEdge === 'neck' ? neck : otherEdge(neck);
+  return { ...until, end: edge === 'left' ? 'RS' : 'WS' };
+}
+
+const lastSide = (part: PartBuild): Side => otherSide(nextSide(part));
+
+function rowsSince(piece: PieceBuild, part: PartBuild, from: string): number {
+  const now = part.baseRows + part.rows.length;
+  if (from === 'start') return now;
+  const mark = markOf(piece, from) ?? markOf(piece, 'heading');
+  return now - (mark?.rows ?? 0);
+}
+
+/** Height at which the measuring begins, mm. */
+function heightAt(piece: PieceBuild, part: PartBuild, from: string): number {
+  if (from === 'here') return part.height;
+  if (from === 'start') return 0;
+  const marks =
+    from === 'armhole' ? ['armhole', 'heading'] : from === 'section' ? ['section'] : [from, 'heading'];
+  for (const name of marks) {
+    const mark = markOf(piece, name);
+    if (mark) return mark.height;
+  }
+  return 0;
+}
+
+function lengthTarget(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  until: Extract<Until, { is: 'length' }>,
+): Target {
+  const { mm, from, end, words } = until;
+  const height = rowHeight(build, part);
+  if (height === 0) return openTarget(build, piece, part, until);
+  const left = mm - (part.height - heightAt(piece, part, from));
+  const exact = Math.max(0, left) / height;
+  // where the text leaves it open, a length ends so that the next row is an RS row (common practice, no published source)
+  const stretch = nameStretch(piece, {
+    mm,
+    from,
+    open: false,
+    words,
+    ...(end === undefined ? {} : { endSide: end }),
+  });
+  return {
+    rows: counted(build, stretch, roundTo(part, exact, end ?? (exact > 0 && exact < 2 ? undefined : 'WS'))),
+    stretch,
+    ...(left < -height ? { overMm: -left } : {}),
+  };
+}
+
+/** Without a gauge a stretch is as short as its pattern allows; she counts on until it is long enough. */
+function openTarget(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  until: { from: string; end?: Side; mm?: number; words?: string },
+): Target {
+  const period = part.fabric.is === 'patt' ? 2 : Math.max(1, part.fabric.rows.length);
+  const whole = period % 2 === 0 ? period : 2 * period;
+  const { end, from, mm, words } = until;
+  const rows = roundTo(part, whole, end ?? 'WS');
+  const stretch = nameStretch(piece, {
+    from,
+    open: true,
+    ...(mm === undefined ? {} : { mm }),
+    ...(end === undefined ? {} : { endSide: end }),
+    ...(words === undefined ? {} : { words }),
+  });
+  return { rows: counted(build, stretch, rows), stretch };
+}
+
+function nameStretch(piece: PieceBuild, stretch: Omit<Stretch, 'id'>): Stretch {
+  piece.stretchesSoFar += 1;
+  return { id: `${piece.name}/${piece.stretchesSoFar}`, ...stretch };
+}
+
+/** What she counted on her own needles goes before what the gauge says. */
+function counted(build: Build, stretch: Stretch, rows: number): number {
+  const said = build.stretches[stretch.id];
+  return said !== undefined && Number.isSafeInteger(said) && said >= 0 ? said : rows;
+}
+
+/** The number of rows nearest to `exact` whose last one lies on the side asked for. */
+export function roundTo(part: PartBuild, exact: number, end: Side | undefined): number {
+  const near = Math.round(exact);
+  if (end === undefined) return near;
+  const fits = (n: number) => (n % 2 === 0) === (lastSide(part) === end);
+  if (fits(near)) return near;
+  if (near === 0) return 1;
+  return exact >= near ? near + 1 : near - 1;
+}
+
+function sameLength(
+  build: Build,
+  part: PartBuild,
+  until: Extract<Until, { is: 'same length' }>,
+): Target | undefined {
+  const other = pieceNamed(build, until.piece);
+  if (!other) return undefined;
+  const mark = until.to === 'end' ? undefined : markOf(other, until.to);
+  if (until.to !== 'end' && mark === undefined) return undefined;
+  const target = mark?.rows ?? Math.max(0, ...other.parts.map((one) => one.baseRows + one.rows.length));
+  const height = rowHeight(build, part);
+  const less =
+    until.lessRows ?? (until.lessMm !== undefined && height > 0 ? Math.round(until.lessMm / height) : 0);
+  const rows = Math.max(0, target - less - part.baseRows - part.rows.length);
+  return { rows: until.end === undefined ? rows : roundTo(part, rows, until.end) };
+}
+
+/** 'back', 'left front', 'first sleeve': the latest piece that is called so. */
+export function pieceNamed(build: Build, name: string): PieceBuild | undefined {
+  const wanted = name.replace(/\b(first|1st|other|second)\b/g, '').trim();
+  const others = build.begun.filter((piece) => piece !== build.piece);
+  if (wanted === '' || wanted === 'piece' || wanted === 'side') return others.at(-1);
+  const stem = (text: string) => text.toLowerCase().replace(/s\b/g, '');
+  const latest = [...others].reverse();
+  const exact = others.find((piece) => stem(piece.name) === stem(wanted));
+  return (
+    exact ??
+    latest.find((piece) => stem(piece.name).includes(stem(wanted))) ??
+    latest.find((piece) => stem(wanted).includes(stem(piece.name)))
+  );
+}

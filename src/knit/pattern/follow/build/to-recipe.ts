@@ -1,0 +1,82 @@
+import { proposedRole } from '../../../making-up/role.ts';
+import type { PartRecipe, Recipe, Section } from '../../../piece/recipe.ts';
+import type { Build, MadeRow, PartBuild, PieceBuild, SectionBuild } from './build.ts';
+
+/** A read piece as a recipe whose rows are spelled out. */
+export function recipeOf(build: Build, piece: PieceBuild): Recipe | undefined {
+  const parts = piece.parts.filter(
+    (part) => part.rows.length > 0 || part.end !== undefined || part.parent !== undefined,
+  );
+  if (parts.length === 0 || parts[0]?.start === 0) return undefined;
+  return {
+    name: titled(piece.name),
+    role: proposedRole(piece.name),
+    makes: piece.makes,
+    ...(build.gauge === undefined ? {} : { gauge: build.gauge }),
+    parts: [...parts.map((part) => partRecipe(piece, part)), ...stillResting(piece)],
+  };
+}
+
+/** Headings are read in small letters; a piece is called 'Left front'. */
+export const titled = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1);
+
+function partRecipe(piece: PieceBuild, part: PartBuild): PartRecipe {
+  const last = part.rows.at(-1);
+  // the row in which all stitches are bound off is the part's end, not a row of a section
+  const rows = part.end === 'bind off' && last?.kind === 'bind off' ? part.rows.slice(0, -1) : part.rows;
+  const splits =
+    piece.parts.some((one) => one.parent === part) || piece.resting.some((one) => one.parent === part);
+  return {
+    name: part.name,
+    from: part.from,
+    firstSide: part.firstSide,
+    sections: sectionsOf(part, rows),
+    end: splits ? 'split' : part.live === 0 ? 'bind off' : 'hold',
+  };
+}
+
+function sectionsOf(part: PartBuild, rows: readonly MadeRow[]): Section[] {
+  const out: Section[] = [];
+  part.sections.forEach((section, i) => {
+    const to = Math.min(part.sections[i + 1]?.first ?? rows.length, rows.length);
+    const own = rows.slice(section.first, to);
+    if (own.length > 0) out.push(sectionOf(section, own));
+  });
+  return out;
+}
+
+function sectionOf(section: SectionBuild, rows: readonly MadeRow[]): Section {
+  const own = Object.fromEntries(rows.flatMap((row, i) => (row.own === undefined ? [] : [[i + 1, row.own]])));
+  const { stretch } = section;
+  return {
+    name: section.name,
+    rows: rows.length,
+    fabric: section.fabric,
+    needle: section.needle,
+    shaping: [],
+    words: rows.map((row) => row.steps),
+    ...(Object.keys(own).length === 0 ? {} : { own }),
+    ...(stretch === undefined
+      ? {}
+      : {
+          length: {
+            id: stretch.id,
+            open: stretch.open,
+            ...(stretch.mm === undefined ? {} : { mm: stretch.mm }),
+            ...(stretch.endSide === undefined ? {} : { endSide: stretch.endSide }),
+            from: stretch.from,
+          },
+        }),
+  };
+}
+
+/** Stitches that the text never takes up again rest on their holder. */
+function stillResting(piece: PieceBuild): PartRecipe[] {
+  return piece.resting.map((one, i) => ({
+    name: `resting ${i + 1}`,
+    from: { part: one.parent.name, stitches: one.stitches, edge: one.edge },
+    firstSide: one.firstSide,
+    sections: [],
+    end: 'hold',
+  }));
+}

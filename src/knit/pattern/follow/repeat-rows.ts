@@ -1,0 +1,172 @@
+import { type Fault, fault } from '../../fault.ts';
+import type { Item } from '../../row/read/notation.ts';
+import { settle } from '../../row/read/settle.ts';
+import { workRow } from '../../row/work.ts';
+import type { Statement } from '../say/statement.ts';
+import type { Build, MadeRow, PartBuild, PieceBuild } from './build/build.ts';
+import { rememberFaces, rowsBetween, simplify } from './build/cycle.ts';
+import { makeFabricRow } from './build/fabric-row.ts';
+import { MOST_ROWS, makeWrittenRow } from './build/make-row.ts';
+import { backgroundEdits, row, settleBackground } from './build/run-rows.ts';
+import { targetOf } from './build/target.ts';
+import { nextEdits, settleTrack } from './build/track.ts';
+import { flushCycle } from './row.ts';
+import { trackOf } from './shape.ts';
+
+/** 'rep rows 1–4 until …', 'rep last 2 rows 5 times'. */
+export function doRepeatRows(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Extract<Statement, { is: 'repeat rows' }>,
+): Fault | undefined {
+  const wrong = flushCycle(build, piece, part);
+  if (wrong) return wrong;
+  completeCycle(build, piece, part);
+  const again = rowsAgain(part, said);
+  if (again.length === 0) return fault('no rows to repeat');
+  if (said.times === undefined && said.until === undefined) {
+    keepAsFabric(part, again);
+    return undefined;
+  }
+  const limit = limitOf(build, piece, part, said, again.length);
+  if (limit === undefined) return fault('place not known');
+  const startFaces = part.rows.length;
+  for (let i = 0; i < Math.min(limit.rows, MOST_ROWS); i += 1) {
+    if (limit.count !== undefined && reachedCount(part, limit.count, again, i)) break;
+    const one = again[i % again.length] as Again;
+    const trouble = one(build, part);
+    if (trouble) return trouble;
+    if (part.live === 0) break;
+  }
+  keepAsFabric(part, again, part.rows.length - startFaces);
+  limit.close?.();
+  if (limit.count === undefined || limit.count === part.live) return undefined;
+  return fault('count contradicts', { statedStitches: limit.count, foundStitches: part.live });
+}
+
+type Again = ((build: Build, part: PartBuild) => Fault | undefined) & { items?: readonly Item[] };
+
+/** 'row 2 and every alternate row' closes a cycle that ends on an odd row before it is repeated. */
+function completeCycle(build: Build, piece: PieceBuild, part: PartBuild): void {
+  const { cycle } = part;
+  if (cycle?.everyOther && cycle.done % 2 === 1) {
+    cycle.rows.set(cycle.done + 1, cycle.everyOther);
+    cycle.last = Math.max(cycle.last, cycle.done + 1);
+    flushCycle(build, piece, part);
+  }
+}
+
+function rowsAgain(part: PartBuild, said: Extract<Statement, { is: 'repeat rows' }>): Again[] {
+  if (said.from !== undefined) {
+    return rowsBetween(part, said.from, said.to ?? said.from).map((items) => withItems(items));
+  }
+  const n =
+    said.last === 0
+      ? part.rows.length - (part.cycle?.first ?? Math.max(0, part.rows.length - 2))
+      : (said.last ?? 1);
+  return part.rows.slice(Math.max(0, part.rows.length - n)).map((row) => rowAgain(row));
+}
+
+const withItems = (items: readonly Item[]): Again =>
+  Object.assign((build: Build, part: PartBuild) => makeWrittenRow(build, part, items), { items });
+
+function rowAgain(row: MadeRow): Again {
+  if (row.items) return withItems(row.items);
+  return (build, part) => {
+    part.fabric = row.fabric;
+    return makeFabricRow(build, part, row.edits, row.kind === 'stretch' ? 'even' : row.kind);
+  };
+}
+
+/** 'rep dec row every other row 3 times more': the named row where it is due, the fabric between. */
+export function doRepeatNamed(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Extract<Statement, { is: 'repeat named' }>,
+  stated: number | undefined,
+): Fault | undefined {
+  const items = part.named.get(said.name);
+  if (items === undefined) return fault('row not known', { rowName: said.name });
+  const settled = settle(items, { stitches: part.live, markers: [] });
+  const worked = settled.ok ? workRow(settled.value.steps, part.live) : settled;
+  const change = worked.ok && 'after' in worked.value ? worked.value.after - part.live : 0;
+  const track = trackOf(
+    build,
+    piece,
+    part,
+    { is: 'shape', change: change || -1, edge: 'right', beats: said.beats },
+    stated,
+  );
+  let rows = 0;
+  while (!track.ended && part.live > 0 && rows < MOST_ROWS) {
+    const due = nextEdits(track, part).length > 0;
+    const wrong = due
+      ? makeWrittenRow(build, part, items, 'row', backgroundEdits(build, part))
+      : row(build, part, [], 'even');
+    if (wrong) return wrong;
+    if (due) settleBackground(build, part);
+    settleTrack(track, part);
+    rows += 1;
+  }
+  return undefined;
+}
+
+interface Limit {
+  readonly rows: number;
+  readonly count?: number;
+  readonly close?: () => void;
+}
+
+function limitOf(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Extract<Statement, { is: 'repeat rows' }>,
+  length: number,
+): Limit | undefined {
+  if (said.times !== undefined) return { rows: said.times * length };
+  const { until } = said;
+  if (until === undefined) return { rows: 0 };
+  if (until.is === 'count') return { rows: MOST_ROWS, count: until.stitches };
+  const target = targetOf(build, piece, part, until);
+  if (target === undefined) return undefined;
+  const { stretch } = target;
+  if (stretch === undefined) return { rows: target.rows };
+  const first = part.rows.length;
+  part.closed = true;
+  return {
+    rows: target.rows,
+    close: () => {
+      const section = part.sections.at(-1);
+      if (section && section.first === first) section.stretch = stretch;
+      for (let i = first; i < part.rows.length; i += 1)
+        part.rows[i] = { ...(part.rows[i] as MadeRow), kind: 'stretch' };
+      part.closed = true;
+    },
+  };
+}
+
+/** The count is there, or another round of the rows would go past it. */
+function reachedCount(part: PartBuild, count: number, again: readonly Again[], i: number): boolean {
+  if (part.live === count) return true;
+  if (i === 0 || i % again.length !== 0) return false;
+  const before = part.rows[part.rows.length - again.length]?.before ?? part.live;
+  const change = part.live - before;
+  if (change === 0) return true;
+  return change < 0 ? part.live + change < count : part.live + change > count;
+}
+
+/** Rows that leave the count alone are the pattern from here on. */
+function keepAsFabric(part: PartBuild, again: readonly Again[], done = 0): void {
+  const rows = again.map((one) => one.items);
+  if (rows.some((items) => items === undefined)) return;
+  const made = part.rows.slice(Math.max(0, part.rows.length - Math.max(done, again.length)));
+  if (made.some((row) => row.before !== row.after)) return;
+  part.fabric = { is: 'rows', rows: rows as (readonly Item[])[], label: 'pattern', faces: [] };
+  part.fabricRow = done % rows.length;
+  part.cycle = undefined;
+  rememberFaces(part, Math.max(0, part.rows.length - done - rows.length));
+  simplify(part);
+}

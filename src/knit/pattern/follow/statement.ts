@@ -1,0 +1,248 @@
+import { type Fault, fault } from '../../fault.ts';
+import type { Said, Statement } from '../say/statement.ts';
+import { doAsFor } from './as-for.ts';
+import type { Build, PartBuild, PieceBuild } from './build/build.ts';
+import { facesOf } from './build/cycle.ts';
+import { isDone, setMark } from './build/part.ts';
+import { targetOf } from './build/target.ts';
+import { doEven } from './even.ts';
+import {
+  definingHere,
+  doCastOn,
+  doGauge,
+  doHeading,
+  doMultiple,
+  doPickUp,
+  joinGauge,
+  pieceInHand,
+  startPending,
+} from './heading.ts';
+import { doHold, doOtherSide, doRejoin, doWorkOn, holdOfResting, resolveGap } from './other-side.ts';
+import { doRepeatNamed, doRepeatRows } from './repeat-rows.ts';
+import { defineRow, doPlainRows, doRow, flushCycle } from './row.ts';
+import { countDiffers, doBindOff, doEvenly, doGroups, doShape, trackOf } from './shape.ts';
+
+/** Does what a statement says; the statements after it help to tell a short row from a divided neck. */
+export function doStatement(build: Build, said: Said, ahead: readonly Said[]): Fault | undefined {
+  const { statement } = said;
+  build.line = said.line;
+  switch (statement.is) {
+    case 'heading':
+      doHeading(build, statement);
+      return undefined;
+    case 'note':
+      if (statement.about === 'marker' && build.piece && build.part)
+        setMark(build.piece, 'marker', build.part);
+      return undefined;
+    case 'named rows':
+      nameRows(build, statement.name);
+      return undefined;
+    case 'turn':
+    case 'at the same time':
+      return undefined;
+    case 'needle':
+      return doNeedle(build, statement.mm);
+    case 'gauge':
+      doGauge(build, joinGauge(build, statement));
+      return undefined;
+    case 'multiple':
+      doMultiple(build, statement);
+      return undefined;
+    case 'cast on':
+      return doCastOn(build, statement.stitches);
+    case 'pick up':
+      return doPickUp(build, statement);
+    case 'stated':
+      return undefined;
+    case 'row':
+      return doRowOrDefine(build, statement, ahead);
+    default:
+      return doOnNeedle(build, said, statement);
+  }
+}
+
+/** The rows of the cycle in hand as a stitch pattern of that name, for this piece and those after it. */
+function nameRows(build: Build, name: string): void {
+  const { cycle } = build.part ?? {};
+  if (!cycle || name === '') return;
+  build.patterns.set(name, {
+    name,
+    of: 1,
+    plus: 0,
+    rows: new Map(cycle.rows),
+    everyOther: cycle.everyOther,
+    lines: new Map(),
+    stated: true,
+    faces: facesOf(build.part as PartBuild, cycle.first, cycle.rows.size),
+  });
+}
+
+function doNeedle(build: Build, mm: number | undefined): undefined {
+  if (mm !== undefined && mm > 0 && mm < 40) build.needle = mm;
+  if (build.part && build.piece) {
+    build.part.closed = true;
+    if (build.part.fabric.label === 'rib') setMark(build.piece, 'rib', build.part);
+  }
+  return undefined;
+}
+
+function doRowOrDefine(
+  build: Build,
+  statement: Extract<Statement, { is: 'row' }>,
+  ahead: readonly Said[],
+): Fault | undefined {
+  const { part } = build;
+  if (build.defining !== undefined || isDone(part)) {
+    if (build.defining === undefined && build.piece && build.piece.resting.length > 0) {
+      doRejoin(build, build.piece, { is: 'rejoin' });
+      return doRowOrDefine(build, statement, ahead);
+    }
+    if (build.defining === undefined && build.piece && build.piece.parts.length > 0) return nothingOnNeedle();
+    defineRow(build, build.defining ?? definingHere(build), statement);
+    return undefined;
+  }
+  const piece = pieceInHand(build);
+  const now = readyFor(build, piece, part as PartBuild, castsOn(statement));
+  return doRow(build, piece, now, statement, ahead);
+}
+
+/** A row that casts on over the gap closes a buttonhole; any other row parts the stitches there. */
+const castsOn = (statement: Extract<Statement, { is: 'row' }>): boolean =>
+  statement.items.some((item) => item.is === 'stitches' && item.work === 'co');
+
+function readyFor(build: Build, piece: PieceBuild, part: PartBuild, closes: boolean): PartBuild {
+  if (part.gap === undefined) return part;
+  if (closes) {
+    part.gap = undefined;
+    return part;
+  }
+  return resolveGap(build, piece, part);
+}
+
+const nothingOnNeedle = (): Fault => fault('nothing on the needle');
+
+type OnNeedle = Exclude<
+  Statement,
+  {
+    is:
+      | 'heading'
+      | 'note'
+      | 'turn'
+      | 'at the same time'
+      | 'needle'
+      | 'gauge'
+      | 'multiple'
+      | 'cast on'
+      | 'pick up'
+      | 'stated'
+      | 'row'
+      | 'named rows';
+  }
+>;
+
+function doOnNeedle(build: Build, said: Said, statement: OnNeedle): Fault | undefined {
+  const wasDefining = build.defining;
+  if (wasDefining && statement.is === 'repeat rows') return undefined;
+  build.defining = undefined;
+  const piece = statement.is === 'as for' ? (leadPiece(build) ?? pieceInHand(build)) : pieceInHand(build);
+  switch (statement.is) {
+    case 'rejoin':
+      return doRejoin(build, piece, statement);
+    case 'other side':
+      return doOtherSide(build, piece);
+    case 'as for':
+      if (build.part?.gap) resolveGap(build, piece, build.part);
+      return doAsFor(build, piece, statement);
+    default:
+      break;
+  }
+  const { part } = build;
+  if (part === undefined || isDone(part)) {
+    if (statement.is === 'repeat rows' || (statement.is === 'even' && statement.until === undefined))
+      return undefined;
+    if (statement.is === 'hold' && part?.end !== undefined) return holdOfResting(build, piece, statement);
+    if (piece.resting.length > 0 && statement.is !== 'hold') {
+      doRejoin(build, piece, { is: 'rejoin' });
+      return doOnNeedle(build, said, statement);
+    }
+    return nothingOnNeedle();
+  }
+  if (statement.is === 'hold') return doHold(build, piece, part, statement);
+  if (statement.is === 'work on') return doWorkOn(build, piece, part, statement);
+  const now = resolveGap(build, piece, part);
+  const pending = flushCycle(build, piece, now);
+  return pending ?? doWork(build, piece, now, said, statement);
+}
+
+/** 'Work as for back' below a heading begins the piece that the heading names. */
+const leadPiece = (build: Build): PieceBuild | undefined => (build.pending ? startPending(build) : undefined);
+
+type Work = Extract<
+  Statement,
+  { is: 'even' | 'rows' | 'shape' | 'evenly' | 'groups' | 'bind off' | 'repeat rows' | 'repeat named' }
+>;
+
+function doWork(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Said,
+  statement: Exclude<OnNeedle, { is: 'rejoin' | 'other side' | 'as for' | 'hold' | 'work on' }>,
+): Fault | undefined {
+  const work: Work = statement;
+  switch (work.is) {
+    case 'even':
+      return doEven(build, piece, part, work);
+    case 'rows':
+      return doPlainRows(build, part, work);
+    case 'shape':
+      return doShape(build, piece, part, said, work);
+    case 'evenly':
+      return doEvenly(
+        build,
+        part,
+        work,
+        build.recent.some((one) => makesRows(one.statement)),
+      );
+    case 'groups':
+      return doGroups(build, piece, part, work);
+    case 'bind off':
+      return doBindOff(build, part, work);
+    case 'repeat rows':
+      return doRepeatRows(build, piece, part, work);
+    case 'repeat named':
+      return doRepeatNamed(build, piece, part, work, said.stated);
+  }
+}
+
+const ROW_MAKERS = new Set<Statement['is']>([
+  'row',
+  'rows',
+  'even',
+  'shape',
+  'evenly',
+  'groups',
+  'bind off',
+  'repeat rows',
+  'repeat named',
+  'as for',
+  'other side',
+]);
+
+export const makesRows = (statement: Statement): boolean => ROW_MAKERS.has(statement.is);
+
+/** A shaping that goes on at the same time as what stands before it. */
+export function startMeanwhile(
+  build: Build,
+  said: Said,
+  after: Extract<Statement, { is: 'at the same time' }>['after'],
+): boolean {
+  const { piece, part } = build;
+  if (said.statement.is !== 'shape' || !piece || !part || isDone(part)) return false;
+  const wait = after && after.is !== 'count' ? (targetOf(build, piece, part, after)?.rows ?? 0) : 0;
+  build.line = said.line;
+  build.meanwhile.push(trackOf(build, piece, part, said.statement, said.stated, wait));
+  return true;
+}
+
+export { countDiffers };

@@ -1,0 +1,300 @@
+import {
+  type Cursor,
+  peekNumber,
+  peekText,
+  seesPhrase,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from '../../row/read/cursor.ts';
+import { readTimes } from '../../row/read/goal.ts';
+import { readFabric } from './phrase/fabric.ts';
+import { ending } from './phrase/measure.ts';
+import { readUntil } from './phrase/until.ts';
+import type { FabricSaid, Statement, Until } from './statement.ts';
+
+const VERBS = [
+  'work',
+  'continue',
+  'cont',
+  'proceed',
+  'working',
+  'continuing',
+  'keep',
+  'keeping',
+  'go',
+  'rib',
+  'knitting',
+  'carry',
+];
+const EVEN = [
+  'even',
+  'straight',
+  'evenly',
+  'plain',
+  'without further|more shaping',
+  'without shaping',
+  'without dec|inc|decreasing|increasing',
+  'on these|all|rem sts',
+  'on these 2 sets',
+  'on',
+];
+
+/** 'work even until armhole measures 20 cm', 'beg with a k row, st st 6 rows', 'k every row for 5 cm', 'K1, P1 in ribbing for 2 in'. */
+export function readEven(c: Cursor): Statement | undefined {
+  const start = c.at;
+  const looks = readBegin(c);
+  if (looks) takes(c, 'and', 'then');
+  const every = readEveryRow(c);
+  const verb = every === undefined && takes(c, ...VERBS);
+  if (verb) {
+    takes(c, 'to', 'on');
+    takes(c, 'work', 'knit', 'rib', 'in');
+    takeAnyPhrase(c, 'a|the border|band|edge of|in', 'border|band of');
+  }
+  const even = skipEven(c);
+  const looks2 = looks ?? readBegin(c);
+  const rows = readRows(c);
+  const fabric = every ?? readFabricHere(c);
+  if (fabric) skipAsFor(c);
+  const even2 = skipEven(c) || even;
+  skipNotes(c);
+  const looks3 = looks2 ?? readBegin(c);
+  takes(c, ',');
+  const until = rows ?? readUntil(c) ?? readOnlyEnding(c);
+  const more = skipEven(c) || even2;
+  const looks4 = looks3 ?? readBegin(c);
+  const late = fabric ?? (until ? readFabricHere(c) : undefined);
+  if (until === undefined && late === undefined && !(verb && more)) {
+    c.at = start;
+    return undefined;
+  }
+  if (until === undefined && late?.is === 'pattern' && !verb) {
+    c.at = start;
+    return undefined;
+  }
+  if (!verb && late === undefined && until !== undefined && every === undefined && !more && !looks4) {
+    c.at = start;
+    return undefined;
+  }
+  return {
+    is: 'even',
+    ...(late === undefined ? {} : { fabric: late }),
+    ...(until === undefined ? {} : { until }),
+    ...(looks4 === undefined ? {} : { firstLooks: looks4 }),
+  };
+}
+
+/** 'in rib as given for back for 16 rows'. */
+function skipAsFor(c: Cursor): void {
+  takeAnyPhrase(
+    c,
+    'as given|worked|set for|on back|front|sleeve|sleeves',
+    'as for|on back|front|sleeve',
+    'as for|on left|right front',
+    'as before',
+  );
+}
+
+function readFabricHere(c: Cursor): FabricSaid | undefined {
+  const start = c.at;
+  // 'K 1, P 1 in ribbing for 2 inches', 'K 2, P 2 for 4 inches'
+  takes(c, 'in');
+  const face = readBareRib(c);
+  if (face) return face;
+  c.at = start;
+  if (c.tokens[start - 1]?.text === 'rib' && seesPhrase(c, 'for|until|to|in'))
+    return { is: 'pattern', words: 'rib' };
+  return readFabric(c);
+}
+
+function readBareRib(c: Cursor): FabricSaid | undefined {
+  const start = c.at;
+  let face = '';
+  while (/^(k|p|,|and|knit|purl)$/.test(peekText(c)) && face.length < 40) {
+    if (takes(c, ',', 'and')) continue;
+    const n = peekNumber(c, 1);
+    if (n === undefined || n < 1 || n > 20 || !Number.isSafeInteger(n)) break;
+    face += peekText(c).charAt(0).repeat(n);
+    c.at += 2;
+  }
+  const rib = face.includes('k') && face.includes('p');
+  if (rib && (takeAnyPhrase(c, 'in rib|ribbing', 'rib|ribbing') || seesPhrase(c, 'for|until|till'))) {
+    if (!seesPhrase(c, 'to end|last')) return { is: 'rib', face };
+  }
+  c.at = start;
+  return undefined;
+}
+
+/** 'knit every row', 'k each row', 'purl every row', 'knit plain'. */
+function readEveryRow(c: Cursor): FabricSaid | undefined {
+  const start = c.at;
+  takes(c, 'work', 'and');
+  if (takes(c, 'k', 'knit', 'p', 'purl', 'knitting')) {
+    if (takeAnyPhrase(c, 'every|each row|rows', 'across every row', 'all rows', 'plain'))
+      return { is: 'named', name: 'garter' };
+    if (
+      takes(c, 'even', 'straight') ||
+      seesPhrase(c, 'until|till') ||
+      (seesPhrase(c, 'for') && peekNumber(c, 1) !== undefined)
+    ) {
+      return { is: 'named', name: 'knit on' };
+    }
+    const n = peekNumber(c);
+    if (n !== undefined && /^(in|ins|inches|inch|cm|mm|")$/.test(peekText(c, 1)))
+      return { is: 'named', name: 'knit on' };
+  }
+  c.at = start;
+  return undefined;
+}
+
+/** 'beg with a k row', 'starting with a purl row'. */
+function readBegin(c: Cursor): 'k' | 'p' | undefined {
+  const start = c.at;
+  takes(c, ',', '(');
+  if (
+    takes(c, 'beg', 'beginning', 'starting', 'commencing', 'start', 'begin') &&
+    takes(c, 'with', 'on', 'by')
+  ) {
+    takes(c, 'a', 'an');
+    const looks = takes(c, 'k', 'knit', 'rs') ? 'k' : takes(c, 'p', 'purl', 'ws') ? 'p' : undefined;
+    if (looks && takes(c, 'row', 'rows')) {
+      takes(c, ',', ')');
+      return looks;
+    }
+  }
+  c.at = start;
+  return undefined;
+}
+
+function skipEven(c: Cursor): boolean {
+  let any = false;
+  while (takeAnyPhrase(c, ...EVEN.slice(0, -1))) any = true;
+  return any;
+}
+
+/** '(k every row)', '(k 1 row, p 1 row)', '(k on RS, p on WS)' beside a fabric's name. */
+function skipNotes(c: Cursor): void {
+  takeAnyPhrase(
+    c,
+    '( k|knit every|each row )',
+    '( k|knit 1 row , p|purl 1 row )',
+    '( k on rs , p on ws )',
+    '( k|knit on right side|rs , p|purl on wrong side|ws )',
+    '( k 1 row p 1 row )',
+    '( k|knit all rows )',
+    '( k 1 , p 1 )',
+  );
+}
+
+/** '6 rows', 'another 4 rows' directly after the verb. */
+function readRows(c: Cursor): Until | undefined {
+  const start = c.at;
+  takes(c, 'for', 'another', 'a', 'further', 'the', 'next', 'first');
+  const n = takeNumber(c);
+  takes(c, 'more', 'further', 'complete');
+  if (n !== undefined && takePhrase(c, 'row|rows|rnds|rounds')) {
+    takes(c, 'of', 'in', 'more');
+    return { is: 'rows', n };
+  }
+  if (n !== undefined && takePhrase(c, 'ridges|ridge')) return { is: 'rows', n: 2 * n };
+  c.at = start;
+  return undefined;
+}
+
+function readOnlyEnding(c: Cursor): Until | undefined {
+  const start = c.at;
+  const end = ending(c);
+  if (end.end !== undefined || end.endEdge !== undefined) return { is: 'open', ...end };
+  c.at = start;
+  return undefined;
+}
+
+/** 'rep rows 1–4 until …', 'rep last 2 rows 5 times more', 'work rows 1 to 8 twice', 'these 2 rows form pattern'. */
+export function readRepeatRows(c: Cursor, goesOn = false): Statement | undefined {
+  const start = c.at;
+  const rep = takes(c, 'rep', 'repeat', 'rpt', 'repeating');
+  if (
+    !rep &&
+    !(goesOn && seesPhrase(c, 'row|rows')) &&
+    !takes(c, 'work', 'working', 'cont', 'continue', 'then')
+  )
+    return undefined;
+  takes(c, 'to', 'in');
+  takes(c, 'rep', 'repeat', 'working', 'work');
+  takes(c, 'from', 'the', 'through');
+  const which = readWhich(c);
+  if (which === undefined || (!rep && (which.last !== undefined || !which.named))) {
+    c.at = start;
+    return undefined;
+  }
+  const { named: _, ...range } = which;
+  takeAnyPhrase(
+    c,
+    'of pattern|patt|chart',
+    'of the pattern',
+    'for pattern|patt',
+    'in pattern',
+    'inclusive',
+    'incl',
+    'of rib|ribbing',
+    'throughout',
+  );
+  takes(c, ',');
+  const at = c.at;
+  const times = readTimes(c);
+  if (times) {
+    takes(c, 'more');
+    const end = c.at;
+    takes(c, ',', '-');
+    const until = readUntil(c);
+    if (until?.is !== 'count') c.at = end;
+    const n = times.total ? times.n - 1 : times.n;
+    return { is: 'repeat rows', ...range, times: Math.max(0, n) };
+  }
+  c.at = at;
+  const until = readUntil(c);
+  if (until) return { is: 'repeat rows', ...range, until };
+  c.at = at;
+  return { is: 'repeat rows', ...range };
+}
+
+function readWhich(c: Cursor): { from?: number; to?: number; last?: number; named?: boolean } | undefined {
+  const start = c.at;
+  if (takes(c, 'last', 'these', 'above', 'previous', 'those', 'this', 'preceding')) {
+    takes(c, 'last');
+    const n = takeNumber(c);
+    if (takePhrase(c, 'row|rows|rnds|rounds')) {
+      const one = /^(row|rnd|round)$/.test(c.tokens[c.at - 1]?.text ?? '') && n === undefined;
+      return { last: one ? 1 : (n ?? 0) };
+    }
+  }
+  c.at = start;
+  const rowsFirst = takePhrase(c, 'row|rows|rnds|rounds|rnd');
+  const from = takeNumber(c);
+  if (from !== undefined) {
+    takes(c, 'st', 'nd', 'rd', 'th');
+    takePhrase(c, 'row');
+    let to = from;
+    if (takes(c, '-', 'to', 'through', 'and', '&', 'thru', ',')) {
+      takes(c, 'rows', 'row');
+      const n = takeNumber(c);
+      if (n !== undefined) to = n;
+      takes(c, 'st', 'nd', 'rd', 'th');
+    }
+    while (takes(c, ',', 'and', '&')) {
+      const n = takeNumber(c);
+      if (n === undefined) {
+        c.at -= 1;
+        break;
+      }
+      to = n;
+    }
+    const after = takePhrase(c, 'row|rows');
+    if ((rowsFirst || after) && Number.isSafeInteger(from) && Number.isSafeInteger(to))
+      return { from, to, named: rowsFirst };
+  }
+  c.at = start;
+  return undefined;
+}

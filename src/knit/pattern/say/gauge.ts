@@ -1,0 +1,196 @@
+import {
+  type Cursor,
+  peek,
+  peekNumber,
+  peekText,
+  seesPhrase,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from '../../row/read/cursor.ts';
+import { readFabric } from './phrase/fabric.ts';
+import { readAmount, readLength } from './phrase/measure.ts';
+import type { Statement } from './statement.ts';
+
+/** 'Gauge: 20 sts and 28 rows = 10 cm in st st', '5 sts = 1 inch', '9 sts = 2 inches; 6 rows = 1 inch'. Per 100 mm. */
+export function readGauge(c: Cursor): Statement | undefined {
+  const start = c.at;
+  takes(c, 'gauge', 'tension');
+  takes(c, ':', '-', 'is', ',');
+  takes(c, 'of', 'over');
+  let stitches: number | undefined;
+  let rows: number | undefined;
+  let pending: { sts?: number; rows?: number } = {};
+  let fabric = undefined as ReturnType<typeof readFabric>;
+  for (let i = 0; i < 12 && c.at < c.end; i += 1) {
+    takes(c, 'and', ',', ';', '.', 'x', 'to', '-', '×', '&');
+    const n = readAmount(c);
+    if (n === undefined) {
+      fabric = fabric ?? readFabric(c);
+      if (fabric === undefined || c.at >= c.end) break;
+      continue;
+    }
+    if (takePhrase(c, 'st|sts|stitches')) pending = { ...pending, sts: n };
+    else if (takePhrase(c, 'row|rows|rnds')) pending = { ...pending, rows: n };
+    else if (takePhrase(c, 'ridge|ridges')) pending = { ...pending, rows: 2 * n };
+    else break;
+    fabric = readInFabric(c) ?? fabric;
+    const mm = readMeasure(c);
+    if (mm !== undefined) {
+      if (pending.sts !== undefined) stitches = (pending.sts * 100) / mm;
+      if (pending.rows !== undefined) rows = (pending.rows * 100) / mm;
+      pending = {};
+    }
+    fabric = readInFabric(c) ?? fabric;
+  }
+  if (stitches === undefined && rows === undefined) {
+    c.at = start;
+    return undefined;
+  }
+  c.at = c.end;
+  return {
+    is: 'gauge',
+    ...(stitches === undefined ? {} : { stitches }),
+    ...(rows === undefined ? {} : { rows }),
+    ...(fabric === undefined ? {} : { fabric }),
+    ...needleWithin(c, start),
+  };
+}
+
+/** 'on 4 mm needles', 'using a 3.5 mm needle': what the swatch was knitted with. */
+function needleWithin(c: Cursor, from: number): { needle?: number } {
+  const texts = c.tokens.slice(from, c.end).map((token) => token.text);
+  if (!texts.some((text) => /^(needles?|ndls?|pins?)$/.test(text))) return {};
+  const at = texts.findIndex(
+    (text, i) => text === 'mm' && peekNumber({ ...c, at: from + i - 1 }) !== undefined,
+  );
+  const needle = at > 0 ? peekNumber({ ...c, at: from + at - 1 }) : undefined;
+  return needle === undefined || needle <= 0 ? {} : { needle };
+}
+
+function readInFabric(c: Cursor): ReturnType<typeof readFabric> {
+  const start = c.at;
+  if (takes(c, 'in', 'over', 'of')) {
+    const fabric = readFabric(c);
+    if (fabric) return fabric;
+  }
+  c.at = start;
+  return undefined;
+}
+
+function readMeasure(c: Cursor): number | undefined {
+  const start = c.at;
+  takes(
+    c,
+    '=',
+    'to',
+    'per',
+    'make',
+    'equal',
+    'equals',
+    'in',
+    'over',
+    'measure',
+    'measures',
+    'are',
+    'on',
+    'a',
+  );
+  takes(c, '=');
+  const square = readLength(c);
+  if (square !== undefined) {
+    takeAnyPhrase(c, 'square', 'sq', 'in width', 'wide');
+    const far = c.at;
+    if (!(takes(c, 'x', '×', '/', 'by') && readLength(c) !== undefined)) c.at = far;
+    return square;
+  }
+  // 'to the inch', 'per inch'
+  takes(c, 'the', 'each');
+  if (takePhrase(c, 'inch|in|"')) return 25.4;
+  if (takePhrase(c, 'cm')) return 10;
+  c.at = start;
+  return undefined;
+}
+
+/** 'change to 4 mm needles', 'with No. 8 needles', 'using larger needles'. */
+export function readNeedle(c: Cursor): Statement | undefined {
+  const start = c.at;
+  if (!takeAnyPhrase(c, 'change|changing|switch|go to', 'change back to', 'with', 'using', 'use', 'on'))
+    return undefined;
+  let mm: number | undefined;
+  for (let i = 0; i < 14 && c.at < c.end; i += 1) {
+    const n = peekNumber(c);
+    if (n !== undefined && /^(mm)$/.test(peekText(c, 1))) mm = n;
+    if (takePhrase(c, 'needle|needles|ndls|pins|ns')) {
+      takeAnyPhrase(c, '( us', '(');
+      while (c.tokens[c.at - 1] !== undefined && c.at < c.end && bracketOpen(c, start)) {
+        if (peekNumber(c) !== undefined && peekText(c, 1) === 'mm') mm = peekNumber(c);
+        c.at += 1;
+      }
+      takes(c, ',');
+      takes(c, 'and', ':');
+      return { is: 'needle', ...(mm === undefined ? {} : { mm }) };
+    }
+    const token = peek(c);
+    if (
+      token === undefined ||
+      /^(cast|co|work|k|p|knit|purl|pick|rejoin|until|facing|bind)$/.test(token.text)
+    )
+      break;
+    c.at += 1;
+  }
+  c.at = start;
+  return undefined;
+}
+
+/** Whether brackets opened since `from` are not closed yet. */
+function bracketOpen(c: Cursor, from: number): boolean {
+  let depth = 0;
+  for (let i = from; i < c.at; i += 1) {
+    const text = c.tokens[i]?.text ?? '';
+    if (text === '(' || text === '[') depth += 1;
+    if (text === ')' || text === ']') depth -= 1;
+  }
+  return depth > 0 && c.at - from < 30;
+}
+
+/** 'with 2 strands of yarn', 'using MC', 'with white': passed over. */
+export function skipYarn(c: Cursor): boolean {
+  const start = c.at;
+  if (takes(c, 'with', 'using', 'in', 'holding')) {
+    let far = 0;
+    while (far < 7 && c.at < c.end) {
+      if (takes(c, ',')) return true;
+      if (/^(cast|co|k|p|knit|purl|work|pick|bind)$/.test(peekText(c)) && far > 0) return true;
+      if (/^(rs|ws|right|wrong)$/.test(peekText(c))) break;
+      if (peek(c)?.kind === 'number' && !seesPhrase({ ...c, at: c.at + 1 }, 'strands|strand|ply|balls'))
+        break;
+      c.at += 1;
+      far += 1;
+    }
+  }
+  c.at = start;
+  return false;
+}
+
+/** 'cast on 92 sts'. */
+export function readCastOnStatement(c: Cursor): Statement | undefined {
+  const start = c.at;
+  takes(c, 'loosely');
+  if (takeAnyPhrase(c, 'cast on', 'co', 'casting on', 'cast - on')) {
+    takes(c, 'loosely', 'on', 'a');
+    takePhrase(c, 'total of');
+    const n = takeNumber(c);
+    if (n !== undefined && Number.isSafeInteger(n)) {
+      const more = takes(c, 'more', 'additional');
+      takePhrase(c, 'st|sts|stitches|stitch');
+      takes(c, 'loosely', 'for');
+      if (/^(back|front|sleeve|border|body|lower|hem)$/.test(peekText(c))) c.at += 1;
+      takes(c, 'edge', 'loosely');
+      if (!more && !seesPhrase(c, 'at|over')) return { is: 'cast on', stitches: n };
+    }
+  }
+  c.at = start;
+  return undefined;
+}

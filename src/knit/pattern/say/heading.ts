@@ -1,0 +1,267 @@
+import { type Cursor, cursorOver, peek, peekText, takes } from '../../row/read/cursor.ts';
+import type { Token } from '../../row/read/lex.ts';
+import type { Statement } from './statement.ts';
+
+const PIECES = new Set(
+  (
+    'back front fronts sleeve sleeves hood collar neckband cap hat body pocket pockets yoke bodice skirt border band bands belt ' +
+    'bootie booties bonnet mitten mittens mitts scarf muffler cover square gusset facing vest waistband cuff cuffs leg legs ' +
+    'panel strip wristlet wristlets helmet blanket afghan cowl shawl tie ties strap straps flap crown brim edging peplum bib ' +
+    'half sock socks bolero jacket coat sweater pullover cardigan slipover shell bag purse frontband buttonband piece'
+  ).split(' '),
+);
+const SIDES = new Set([
+  'left',
+  'right',
+  'upper',
+  'lower',
+  'first',
+  'second',
+  'front',
+  'back',
+  'neck',
+  'button',
+  'buttonhole',
+  'armhole',
+  'sleeve',
+  'inner',
+  'outer',
+  'center',
+  'centre',
+  'both',
+  'the',
+  'and',
+  'or',
+  'top',
+  'half',
+  'under',
+  '1st',
+  '2nd',
+  'main',
+  'shoulder',
+  'side',
+]);
+const SHAPED = new Set([
+  'armhole',
+  'armholes',
+  'neck',
+  'neckline',
+  'shoulder',
+  'shoulders',
+  'raglan',
+  'raglans',
+  'cap',
+  'waist',
+  'v',
+  'crown',
+  'top',
+  'underarm',
+  'underarms',
+  'toe',
+  'heel',
+  'thumb',
+  'yoke',
+  'dart',
+  'darts',
+  'hip',
+  'hips',
+  'sleeve',
+  'slope',
+  'side',
+  'sides',
+  'hem',
+  'ribbing',
+  'rib',
+  'welt',
+  'cuff',
+  'body',
+  'border',
+  'band',
+  'gusset',
+  'buttonholes',
+  'pocket',
+  'opening',
+  'fingers',
+  'hand',
+  'point',
+  'back',
+  'front',
+  'bust',
+  'hood',
+  'collar',
+  'left',
+  'right',
+  'first',
+  'second',
+  '1st',
+  '2nd',
+]);
+const TALK = new Set(
+  (
+    'finishing materials abbreviations measurements notes note needles yarn making makeup assembly blocking pressing instructions directions ' +
+    'terms equipment supplies schematic general tips special pattern level stitches to'
+  ).split(' '),
+);
+
+/** A heading at the start of a sentence, up to its colon, or the whole sentence when it is nothing else. */
+export function readHeading(c: Cursor, aloneOnLine: boolean): Statement | undefined {
+  const start = c.at;
+  const end = headingEnd(c, aloneOnLine);
+  if (end === undefined) return undefined;
+  const words = c.tokens.slice(start, end);
+  const statement = headingOf(words, c.tokens[end]?.text === ':', aloneOnLine);
+  if (statement === undefined) return undefined;
+  c.at = end;
+  takes(c, ':');
+  takes(c, '-');
+  return statement;
+}
+
+/** Where the heading's words end: before a colon, or at the end of a short line of its own. */
+function headingEnd(c: Cursor, aloneOnLine: boolean): number | undefined {
+  let at = c.at;
+  while (at < c.end && at - c.at < 12) {
+    const text = c.tokens[at]?.text ?? '';
+    if (text === ':') return at > c.at ? at : undefined;
+    if (text === ';') return undefined;
+    at += 1;
+  }
+  return at === c.end && aloneOnLine ? at : undefined;
+}
+
+export function headingOf(
+  tokens: readonly Token[],
+  colon: boolean,
+  aloneOnLine: boolean,
+): Statement | undefined {
+  const inside = withoutMakes(tokens);
+  const names = inside.words.filter((token) => token.kind === 'word').map((token) => token.text);
+  const text = inside.words.map((token) => token.text).join(' ');
+  if (
+    names.length === 0 ||
+    names.length > 6 ||
+    inside.words.some((token) => token.kind === 'number' && !isOrdinal(inside.words, token))
+  )
+    return undefined;
+  const piece = pieceOf(names);
+  if (piece)
+    return { is: 'heading', words: text, piece: { name: piece, makes: inside.makes ?? makesOf(names) } };
+  if (isShaping(names, colon || aloneOnLine)) return { is: 'heading', words: text };
+  if (TALK.has(names[0] as string) && (colon || aloneOnLine) && names.length <= 4)
+    return { is: 'heading', words: text };
+  return undefined;
+}
+
+const isOrdinal = (tokens: readonly Token[], token: Token): boolean =>
+  /^(st|nd|rd|th)$/.test(tokens[tokens.indexOf(token) + 1]?.text ?? '');
+
+/** Takes '(make 2)', '(both alike)', '– make two' off a heading. */
+function withoutMakes(tokens: readonly Token[]): { words: readonly Token[]; makes?: number } {
+  const open = tokens.findIndex((token) => /^[([\-,]$/.test(token.text));
+  const make = tokens.findIndex((token) => /^(make|knit|work|cut)$/.test(token.text));
+  const from = open > 0 ? open : make > 0 ? make : -1;
+  if (from <= 0) {
+    const last = tokens.at(-1);
+    return last?.kind === 'number' && tokens.length === 2
+      ? { words: tokens.slice(0, 1), makes: last.value }
+      : { words: tokens };
+  }
+  const tail = tokens.slice(from);
+  const n = tail.find((token) => token.kind === 'number' && Number.isSafeInteger(token.value));
+  const both = tail.some((token) => /^(both|alike|pair)$/.test(token.text));
+  const single = tail.some(
+    (token) =>
+      token.text === 'make' ||
+      token.text === 'both' ||
+      token.text === 'knit' ||
+      token.text === 'alike' ||
+      token.text === 'work',
+  );
+  if (!single && !(n && tail.length <= 3)) return { words: tokens };
+  const makes = n?.value ?? (both ? 2 : undefined);
+  return {
+    words: tokens.slice(0, from),
+    ...(makes === undefined ? {} : { makes: Math.min(Math.max(makes, 1), 20) }),
+  };
+}
+
+function pieceOf(names: readonly string[]): string | undefined {
+  if (names.length > 4) return undefined;
+  const known = names.every((name) => PIECES.has(name) || SIDES.has(name));
+  const last = names.at(-1) as string;
+  if (!known || !(PIECES.has(last) || names.some((name) => PIECES.has(name)))) return undefined;
+  if (names.includes('neck') || names.includes('shoulder'))
+    return names.some((name) => /^(neckband|band|border|edging|collar)$/.test(name))
+      ? names.join(' ')
+      : undefined;
+  return names.filter((name) => name !== 'the').join(' ');
+}
+
+const makesOf = (names: readonly string[]): number => {
+  const last = names.at(-1) as string;
+  return last.endsWith('s') &&
+    !names.includes('or') &&
+    !/^(left|right|first|second)$/.test(names[0] as string) &&
+    /^(sleeves|pockets|fronts|booties|mittens|mitts|cuffs|ties|straps|wristlets|bands|legs|socks)$/.test(last)
+    ? 2
+    : 1;
+};
+
+function isShaping(names: readonly string[], alone: boolean): boolean {
+  const rest = names.filter((name) => !/^(shape|shaping|for|the|and|of|begin|divide|st|nd|edge)$/.test(name));
+  const said = rest.length < names.length;
+  return (alone || said) && rest.length <= 4 && rest.every((name) => SHAPED.has(name)) && (said || alone);
+}
+
+/** A line like 'Basket pattern (multiple of 8 plus 4)' names a stitch pattern. */
+export function readMultiple(c: Cursor): Statement | undefined {
+  const at = findMultiple(c);
+  if (at === undefined) return undefined;
+  const name = c.tokens
+    .slice(c.at, at)
+    .filter((token) => token.kind !== 'mark')
+    .map((token) => token.text)
+    .join(' ');
+  const tail = cursorOver(c.tokens, at, c.end);
+  takes(tail, 'multiple', 'multiples', 'mult', 'worked', 'over');
+  takes(tail, 'of');
+  takes(tail, 'a');
+  const of = peek(tail);
+  if (of?.kind !== 'number') return undefined;
+  tail.at += 1;
+  takes(tail, 'st', 'sts', 'stitches');
+  let plus = 0;
+  if (takes(tail, '+', 'plus', 'and', ',')) {
+    takes(tail, 'plus', '+');
+    const more = peek(tail);
+    if (more?.kind === 'number') {
+      plus = more.value;
+      tail.at += 1;
+    }
+  }
+  takes(tail, 'st', 'sts', 'stitches');
+  while (
+    tail.at < tail.end &&
+    !/^[:.]$/.test(peekText(tail)) &&
+    /^(for|edge|extra|over|end|sts|,|selvedge|\)|\]|st|balance)$/.test(peekText(tail))
+  )
+    tail.at += 1;
+  takes(tail, ':');
+  takes(tail, ')', ']');
+  takes(tail, ':');
+  c.at = tail.at;
+  return { is: 'multiple', of: of.value, plus, name: cleanName(name) };
+}
+
+function findMultiple(c: Cursor): number | undefined {
+  for (let i = c.at; i < Math.min(c.end, c.at + 14); i += 1) {
+    if (/^(multiple|multiples|mult)$/.test(c.tokens[i]?.text ?? '')) return i;
+  }
+  return undefined;
+}
+
+const cleanName = (name: string): string =>
+  name
+    .replace(/\b(pattern stitch|pattern|patt|stitch|st|pat|is|a|worked|over|the|on)\b/g, ' ')
+    .replace(/\s+/g, ' ')
+    .trim();

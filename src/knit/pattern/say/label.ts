@@ -1,0 +1,271 @@
+import type { Result } from '../../fault.ts';
+import {
+  type Cursor,
+  peek,
+  peekNumber,
+  peekText,
+  seesPhrase,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from '../../row/read/cursor.ts';
+import type { Item } from '../../row/read/notation.ts';
+import { readRow } from '../../row/read/row.ts';
+import { readBeats } from './phrase/beats.ts';
+import { readSide } from './phrase/measure.ts';
+import type { Label, Statement } from './statement.ts';
+
+const ROWS = 'row|rows|rnd|rnds|round|rounds';
+
+/** 'Row 1 (RS):', '2nd and every alt row:', 'Rows 3–20:', 'Next row (WS):', 'Next 4 rows:', 'Inc row:'. */
+export function readLabel(c: Cursor): Label | undefined {
+  const start = c.at;
+  const label = numbered(c) ?? ordinal(c) ?? next(c) ?? namedRow(c);
+  if (label === undefined) {
+    c.at = start;
+    return undefined;
+  }
+  const side = label.side ?? sideAfter(c);
+  takes(c, ',');
+  if (!takes(c, ':', '.', '-', '=') && !looksLikeRow(c)) {
+    c.at = start;
+    return undefined;
+  }
+  const later = side ?? sideAfter(c);
+  takes(c, ':', '-');
+  return later === undefined ? label : { ...label, side: later };
+}
+
+function sideAfter(c: Cursor): 'RS' | 'WS' | undefined {
+  const start = c.at;
+  const open = takes(c, '(', '[', ',', '-');
+  takes(c, 'on');
+  if (open || /^(rs|ws|right|wrong)$/.test(peekText(c))) {
+    const word = peekText(c);
+    const side = /^(k|p|knit|purl)$/.test(word) ? undefined : readSide(c);
+    if (side !== undefined) {
+      takes(c, 'facing', 'row', 'side');
+      takePhrase(c, 'row');
+      takes(c, ')', ']');
+      return side;
+    }
+  }
+  c.at = start;
+  return undefined;
+}
+
+/** A label without a colon is one only where a row follows at once: 'Row 1 K2, p2'. */
+const looksLikeRow = (c: Cursor): boolean =>
+  /^(k|p|knit|purl|sl|\*|\(|\[|yo|inc|dec|bo|bind|cast|work|rep|as|same|ssk|skp|slip|all)$/.test(peekText(c));
+
+function numbered(c: Cursor): Label | undefined {
+  if (!takePhrase(c, ROWS)) return undefined;
+  takes(c, 'no', 'nos', '#');
+  const rows = readNumbers(c);
+  if (rows.length === 0) return undefined;
+  const everyOther = readEveryOther(c);
+  return { rows, ...(everyOther ? { everyOther: true } : {}) };
+}
+
+/** '1, 3 and 5', '3–20', '1 to 4'. */
+function readNumbers(c: Cursor): number[] {
+  const rows: number[] = [];
+  while (rows.length < 400) {
+    const n = peekNumber(c);
+    if (n === undefined || !Number.isSafeInteger(n) || n < 1 || n > 5000) break;
+    c.at += 1;
+    if (/^(st|nd|rd|th)$/.test(peekText(c)) && peek(c)?.glued) c.at += 1;
+    rows.push(n);
+    const start = c.at;
+    takeSideNote(c);
+    if (takes(c, '-', 'to', 'through', 'thru')) {
+      takePhrase(c, ROWS);
+      const last = takeNumber(c);
+      if (last === undefined || last < n || last - n > 400) {
+        c.at = start;
+        break;
+      }
+      for (let i = n + 1; i <= last; i += 1) rows.push(i);
+      takes(c, 'inclusive', 'incl');
+    }
+    const at = c.at;
+    const comma = takes(c, ',');
+    const parted = takes(c, 'and', '&') || comma;
+    takePhrase(c, ROWS);
+    if (!parted || peekNumber(c) === undefined) {
+      c.at = at;
+      break;
+    }
+  }
+  return rows;
+}
+
+function takeSideNote(c: Cursor): void {
+  const start = c.at;
+  if (takes(c, '(') && readSide(c) !== undefined) {
+    takes(c, 'row');
+    if (takes(c, ')') && seesPhrase(c, 'and|&|,|-')) return;
+  }
+  c.at = start;
+}
+
+/** 'and every (foll) alt row', 'and all WS rows', 'and all even rows'. */
+function readEveryOther(c: Cursor): boolean {
+  const start = c.at;
+  takes(c, ',');
+  if (takes(c, 'and', '&')) {
+    takes(c, 'every', 'all', 'each');
+    takes(c, 'foll', 'following', 'other', 'subsequent', 'remaining');
+    takes(c, 'foll', 'following');
+    if (
+      takeAnyPhrase(
+        c,
+        `alt|alternate|other|ws|rs|even|odd|2nd|purl|p ${ROWS}`,
+        `wrong|right side ${ROWS}`,
+        `even|odd numbered ${ROWS}`,
+        `2 nd ${ROWS}`,
+        `even - numbered ${ROWS}`,
+      )
+    )
+      return true;
+    if (/^(alternate|other|alt)$/.test(c.tokens[c.at - 1]?.text ?? '') && takePhrase(c, ROWS)) return true;
+  }
+  c.at = start;
+  return false;
+}
+
+/** '1st row:', '2nd and 4th rows:', '1st to 4th rows'. */
+function ordinal(c: Cursor): Label | undefined {
+  const n = peekNumber(c);
+  if (n === undefined || !/^(st|nd|rd|th)$/.test(peekText(c, 1))) return ordinalWord(c);
+  const rows = readNumbers(c);
+  if (rows.length === 0) return undefined;
+  if (readEveryOther(c)) return { rows, everyOther: true };
+  return takePhrase(c, ROWS) ? (readEveryOther(c) ? { rows, everyOther: true } : { rows }) : undefined;
+}
+
+function ordinalWord(c: Cursor): Label | undefined {
+  const at = ['first', 'second', 'third', 'fourth'].indexOf(peekText(c));
+  if (at < 0 || !seesPhrase({ ...c, at: c.at + 1 }, ROWS)) return undefined;
+  c.at += 2;
+  return { rows: [at + 1] };
+}
+
+function next(c: Cursor): Label | undefined {
+  if (!takes(c, 'next', 'following', 'foll')) return undefined;
+  const n = takeNumber(c);
+  const side = readSideWord(c);
+  if (!takePhrase(c, ROWS)) return undefined;
+  return { rows: [], ...(n === undefined ? {} : { next: n }), ...(side === undefined ? {} : { side }) };
+}
+
+const readSideWord = (c: Cursor): 'RS' | 'WS' | undefined =>
+  takes(c, 'rs') ? 'RS' : takes(c, 'ws') ? 'WS' : undefined;
+
+/** 'Inc row:', 'Set-up row (WS):', 'Foundation row', 'Buttonhole row'. */
+function namedRow(c: Cursor): Label | undefined {
+  const start = c.at;
+  let words = 0;
+  while (words < 4 && peek(c)?.kind === 'word' && !seesPhrase(c, ROWS)) {
+    if (
+      /^(k|p|knit|purl|work|rep|repeat|every|each|to|last|dec|inc|in|at|until|for|of|bind|cast|then)$/.test(
+        peekText(c),
+      ) &&
+      !(words === 0 && /^(dec|inc)$/.test(peekText(c)))
+    )
+      return undefined;
+    c.at += 1;
+    takes(c, '-');
+    words += 1;
+  }
+  if (words === 0 || !takePhrase(c, ROWS)) return undefined;
+  const side = sideAfter(c);
+  const name = rowName(c.tokens[start]?.text ?? '');
+  return seesPhrase(c, ':') ? { rows: [], name, ...(side === undefined ? {} : { side }) } : undefined;
+}
+
+/** 'Decrease row' and 'Dec row' are one. */
+export const rowName = (word: string): string =>
+  word.startsWith('dec') ? 'dec' : word.startsWith('inc') ? 'inc' : word;
+
+/** 'rep dec row every other row 3 times more', 'work inc row every 6th row until there are 60 sts'. */
+export function readRepeatNamed(c: Cursor): Statement | undefined {
+  const start = c.at;
+  if (takes(c, 'rep', 'repeat', 'work', 'working', 'rpt')) {
+    takes(c, 'the', 'this', 'last');
+    const name = rowName(peekText(c));
+    if (
+      peek(c)?.kind === 'word' &&
+      !/^(row|rows|rs|ws|k|p|next|last|these|every|each|even|in|from)$/.test(name)
+    ) {
+      c.at += 1;
+      if (takePhrase(c, 'row|rnd')) {
+        takes(c, ',');
+        const beats = readBeats(c);
+        if (beats.length > 0) return { is: 'repeat named', name, beats };
+      }
+    }
+  }
+  c.at = start;
+  return undefined;
+}
+
+/** What stands after a label: a row, or 'as row 2', 'rep rows 1–4' (rows counted from the label's own). */
+export function readLabelled(
+  c: Cursor,
+  label: Label,
+): Result<Statement> | { readonly ok: true; readonly value: Statement } {
+  const like = readLike(c);
+  if (like !== undefined) return { ok: true, value: { is: 'row', label, items: [], like } };
+  const row = readRow(c);
+  if (!row.ok) return row;
+  return { ok: true, value: { is: 'row', label, items: row.value } };
+}
+
+function readLike(c: Cursor): number | undefined {
+  const start = c.at;
+  takes(c, 'work', 'the');
+  if (takes(c, 'as', 'same', 'like', 'rep', 'repeat', 'work', 'rpt')) {
+    takes(c, 'as', 'for');
+    takes(c, 'the');
+    takePhrase(c, ROWS);
+    const n = takeNumber(c);
+    if (/^(st|nd|rd|th)$/.test(peekText(c))) c.at += 1;
+    takePhrase(c, ROWS);
+    if (n !== undefined && !seesPhrase(c, 'st|sts|from|*')) {
+      if (takes(c, '-', 'to', 'through', 'and', 'thru')) {
+        takePhrase(c, ROWS);
+        takeNumber(c);
+        if (/^(st|nd|rd|th)$/.test(peekText(c))) c.at += 1;
+        takePhrase(c, ROWS);
+      }
+      return n;
+    }
+  }
+  c.at = start;
+  return undefined;
+}
+
+/** 'k 1 row', 'purl 3 rows', 'work 4 rows', 'k 1 row, p 1 row'. */
+export function readPlainRows(c: Cursor): Statement | undefined {
+  const start = c.at;
+  const base = readBase(c);
+  if (base !== undefined) {
+    const n = takeNumber(c);
+    if (n !== undefined && takePhrase(c, ROWS)) {
+      takeAnyPhrase(c, 'even', 'straight', 'plain');
+      return { is: 'rows', n, items: [wholeRow(base)] };
+    }
+    if (n !== undefined && takePhrase(c, 'ridge|ridges'))
+      return { is: 'rows', n: 2 * n, items: [wholeRow('k')] };
+    if (takeAnyPhrase(c, 'next|1|a row')) return { is: 'rows', n: 1, items: [wholeRow(base)] };
+  }
+  c.at = start;
+  return undefined;
+}
+
+const readBase = (c: Cursor): 'k' | 'p' | undefined =>
+  takes(c, 'k', 'knit', 'knitting') ? 'k' : takes(c, 'p', 'purl', 'purling') ? 'p' : undefined;
+
+const wholeRow = (work: 'k' | 'p'): Item => ({ is: 'stitches to', work, goal: { left: 'what follows' } });

@@ -1,0 +1,244 @@
+import {
+  type Cursor,
+  peek,
+  peekNumber,
+  peekText,
+  seesPhrase,
+  takeAnyPhrase,
+  takeNumber,
+  takes,
+} from '../../../row/read/cursor.ts';
+import { readTimes } from '../../../row/read/goal.ts';
+import type { Side } from '../../../row/step.ts';
+import type { Beat } from '../statement.ts';
+import { readUntil } from './until.ts';
+
+const ROWS = 'row|rows|rnd|rnds|round|rounds';
+
+/** 'of next and every foll 4th row to 60 sts', 'every other row 5 times, then every row 3 times'. */
+export function readBeats(c: Cursor): Beat[] {
+  const beats: Beat[] = [];
+  while (beats.length < 20) {
+    const start = c.at;
+    if (beats.length > 0) skipChain(c);
+    const beat = readBeat(c, beats.length > 0);
+    if (beat === undefined) {
+      c.at = start;
+      break;
+    }
+    const joined = joinNext(beats, beat, c, start);
+    beats.push(joined);
+  }
+  return beats;
+}
+
+function skipChain(c: Cursor): void {
+  takes(c, ',', ';');
+  takes(c, 'and', 'then', '&', 'followed');
+  takes(c, 'then', 'by');
+  takeAnyPhrase(c, 'again');
+}
+
+/** 'next and every foll 4th row 8 times' counts the next row among the eight; 'next row, then every 4th row 8 times' does not. */
+function joinNext(beats: readonly Beat[], beat: Beat, c: Cursor, start: number): Beat {
+  const before = beats.at(-1);
+  if (before?.times !== 1 || beats.length !== 1 || beat.times === undefined || beat.further || !beat.counted)
+    return beat;
+  const rowSaid = /^(row|rows)$/.test(c.tokens[start - 1]?.text ?? '');
+  return rowSaid ? beat : { ...beat, times: Math.max(0, beat.times - 1) };
+}
+
+function readBeat(c: Cursor, later: boolean): Beat | undefined {
+  const start = c.at;
+  takes(c, 'of', 'on', 'in', 'at', 'over', 'for', 'working');
+  takes(c, 'the', 'each');
+  takes(c, 'of');
+  const rhythm = readNext(c) ?? readEvery(c) ?? readOrdinal(c, later) ?? readFollowing(c);
+  if (rhythm) return readBeatEnd(c, rhythm);
+  c.at = start;
+  const times = readTimes(c);
+  if (times && !later) return readBeatEnd(c, { every: 2, times: times.n });
+  if (times && later && times.more) return { every: 2, times: times.n, further: true };
+  c.at = start;
+  return undefined;
+}
+
+/** 'next row', 'next 4 rows', 'next 3 RS rows', 'next alt row'; 'next and' leaves the rest to the next beat. */
+function readNext(c: Cursor): Beat | undefined {
+  const start = c.at;
+  if (takes(c, 'this', 'same')) {
+    if (takeAnyPhrase(c, ROWS) || seesPhrase(c, 'and')) return { first: 1, every: 1, times: 1 };
+    c.at = start;
+    return undefined;
+  }
+  if (!takes(c, 'next')) return undefined;
+  const n = takeNumber(c);
+  const kind = readRowKind(c);
+  if (takeAnyPhrase(c, ROWS)) {
+    const every = kind?.every ?? 1;
+    return {
+      ...(kind?.side ? { side: kind.side } : {}),
+      first: kind?.side ? 1 : every === 1 ? 1 : every,
+      every,
+      times: n ?? 1,
+    };
+  }
+  if (seesPhrase(c, 'and|&|,') && n === undefined)
+    return { first: 1, every: 1, times: 1, ...(kind?.side ? { side: kind.side } : {}) };
+  c.at = start;
+  return undefined;
+}
+
+interface RowKind {
+  readonly every: number;
+  readonly side?: Side;
+  readonly and?: number;
+}
+
+/** 'other', 'alternate', '4th', 'RS', '3 rd', 'second'. */
+function readRowKind(c: Cursor): RowKind | undefined {
+  if (takes(c, 'other', 'alt', 'alternate', 'altn', 'second', 'alternating'))
+    return { every: 2, ...readAnd(c) };
+  if (takes(c, 'third')) return { every: 3 };
+  if (takes(c, 'fourth')) return { every: 4 };
+  if (takes(c, 'fifth')) return { every: 5 };
+  if (takes(c, 'sixth')) return { every: 6 };
+  if (takes(c, 'eighth')) return { every: 8 };
+  if (takes(c, 'tenth')) return { every: 10 };
+  if (takeAnyPhrase(c, 'rs', 'right side', 'k|knit', 'front')) return { every: 2, side: 'RS' };
+  if (takeAnyPhrase(c, 'ws', 'wrong side', 'p|purl')) return { every: 2, side: 'WS' };
+  const n = peekNumber(c);
+  if (n === undefined) return undefined;
+  const suffix = peekText(c, 1);
+  if (/^(st|nd|rd|th)$/.test(suffix)) {
+    c.at += 2;
+    return { every: n, ...readAnd(c) };
+  }
+  return undefined;
+}
+
+/** 'every 4th and 2nd row', 'every 2nd and 4th row alternately'. */
+function readAnd(c: Cursor): { and: number } | undefined {
+  const n = peekNumber(c, 1);
+  if (takes(c, 'and', '&') && n !== undefined && /^(st|nd|rd|th)$/.test(peekText(c, 1))) {
+    c.at += 2;
+    return { and: n };
+  }
+  if (c.tokens[c.at - 1]?.text === 'and' || c.tokens[c.at - 1]?.text === '&') c.at -= 1;
+  return undefined;
+}
+
+/** 'every row', 'every 4th row', 'every following alt row', 'each RS row', 'every 6 rows'. */
+function readEvery(c: Cursor): Beat | undefined {
+  const start = c.at;
+  const each = c.tokens[c.at - 1]?.text === 'each';
+  takes(c, 'alternately');
+  if (!takes(c, 'every', 'each', 'ev') && !each) return undefined;
+  takes(c, 'foll', 'following', 'succeeding', 'fol');
+  const kind = readRowKind(c);
+  if (kind) {
+    takes(c, 'foll', 'following');
+    if (takeAnyPhrase(c, ROWS)) {
+      takes(c, 'alternately');
+      return kind;
+    }
+    if (c.at >= c.end || peek(c)?.kind !== 'word') return kind;
+  } else {
+    if (takeAnyPhrase(c, ROWS)) return { first: 1, every: 1 };
+    const n = takeNumber(c);
+    if (n !== undefined && takeAnyPhrase(c, ROWS)) return { every: n };
+  }
+  c.at = start;
+  return undefined;
+}
+
+/** '3rd row', '3rd and every foll 4th row' (the rest is the next beat), 'row 5', '5th and foll 6th rows'. */
+function readOrdinal(c: Cursor, later: boolean): Beat | undefined {
+  const start = c.at;
+  if (takes(c, 'row')) {
+    const n = takeNumber(c);
+    if (n !== undefined) return { first: n, every: n, times: 1 };
+  }
+  c.at = start;
+  takes(c, 'foll', 'following');
+  const foll = c.at !== start;
+  const kind = readRowKind(c);
+  if (kind && !kind.side) {
+    if (takeAnyPhrase(c, ROWS) || seesPhrase(c, 'and|foll|following')) {
+      return later && foll
+        ? { every: kind.every, times: 1 }
+        : foll
+          ? { every: kind.every, times: 1 }
+          : { first: kind.every, every: kind.every, times: 1, ...(kind.every === 2 && !later ? {} : {}) };
+    }
+  }
+  c.at = start;
+  return undefined;
+}
+
+/** 'foll 3 alt rows', 'foll 4th row', 'following 5 rows', 'alternate rows'. */
+function readFollowing(c: Cursor): Beat | undefined {
+  const start = c.at;
+  if (takes(c, 'foll', 'following', 'the', 'fol')) {
+    const n = takeNumber(c);
+    if (n !== undefined) {
+      const kind = readRowKind(c);
+      if (takeAnyPhrase(c, ROWS))
+        return { every: kind?.every ?? 1, ...(kind?.side ? { side: kind.side } : {}), times: n };
+    } else {
+      const kind = readRowKind(c);
+      if (kind && takeAnyPhrase(c, ROWS))
+        return { every: kind.every, times: 1, ...(kind.side ? { side: kind.side } : {}) };
+      if (takeAnyPhrase(c, 'row')) return { first: 1, every: 1, times: 1 };
+    }
+  }
+  c.at = start;
+  if (takes(c, 'alt', 'alternate', 'rs', 'ws')) {
+    const word = c.tokens[c.at - 1]?.text;
+    if (takeAnyPhrase(c, 'rows', 'row'))
+      return {
+        every: 2,
+        ...(word === 'rs' ? { side: 'RS' as const } : word === 'ws' ? { side: 'WS' as const } : {}),
+      };
+  }
+  c.at = start;
+  return undefined;
+}
+
+/** '… 8 times', '… to 60 sts', '… until armhole measures 10 cm', '… once'. */
+function readBeatEnd(c: Cursor, beat: Beat): Beat {
+  const start = c.at;
+  takes(c, ',', '-');
+  takes(c, 'for', 'a');
+  const times = readTimes(c);
+  if (times) {
+    const single = beat.times;
+    const read: Beat = {
+      ...beat,
+      counted: true,
+      times: single !== undefined && single > 1 ? single * times.n : times.n,
+      ...(times.more ? { further: true } : {}),
+    };
+    return withCount(c, read);
+  }
+  c.at = start;
+  if (beat.times === 1 && seesPhrase(c, 'and|&')) return beat;
+  takes(c, ',');
+  const until = readUntil(c);
+  if (until?.is === 'count') return { ...beat, toCount: until.stitches, ...dropTimes(beat) };
+  if (until && until.is !== 'rows') return { ...beat, until };
+  c.at = start;
+  return beat;
+}
+
+const dropTimes = (beat: Beat): object => (beat.times === 1 ? { times: undefined } : {});
+
+/** '8 times, until 60 sts remain': the count is stated, not another end. */
+function withCount(c: Cursor, beat: Beat): Beat {
+  const start = c.at;
+  takes(c, ',', '-');
+  const until = readUntil(c);
+  if (until?.is === 'count') return { ...beat, toCount: until.stitches };
+  c.at = start;
+  return beat;
+}

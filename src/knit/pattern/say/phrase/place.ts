@@ -1,0 +1,134 @@
+import { type Cursor, peekText, sees, takeAnyPhrase, takes } from '../../../row/read/cursor.ts';
+
+const PLACES: Readonly<Record<string, string>> = {
+  armhole: 'armhole',
+  armholes: 'armhole',
+  underarm: 'armhole',
+  underarms: 'armhole',
+  neck: 'neck',
+  neckline: 'neck',
+  shoulder: 'shoulder',
+  shoulders: 'shoulder',
+  raglan: 'raglan',
+  cap: 'cap',
+  rib: 'rib',
+  ribbing: 'rib',
+  border: 'rib',
+  band: 'rib',
+  welt: 'rib',
+  waist: 'waist',
+};
+
+/** 'armhole (shaping)', 'the beg of armhole', 'neck shaping', '1st shoulder bind-off'. */
+export function readPlace(c: Cursor): string | undefined {
+  takeAnyPhrase(
+    c,
+    'beg|beginning|start|end|bottom|top|base of',
+    'the beg|beginning|start|end|bottom|top of',
+    'first row of',
+  );
+  takes(c, 'the', 'end', 'beg', 'first', '1st', 'front', 'back');
+  takes(c, 'of');
+  takes(c, 'shape', 'shaping');
+  takes(c, 'the', 'of');
+  takes(c, 'back', 'front', 'first');
+  const place = PLACES[peekText(c)];
+  if (place === undefined) return undefined;
+  c.at += 1;
+  takes(c, 'shaping', 'shapings', 'edge', 'opening', 'bind', 'bo', 'decrease', 'decreases', 'dec');
+  takes(c, '-');
+  takes(c, 'off', 'offs');
+  takes(c, 'shaping');
+  return place;
+}
+
+const PIECES = 'back|front|fronts|sleeve|sleeves|left|right|first|other|second|piece|1st|body';
+
+export function readPieceName(c: Cursor): string | undefined {
+  if (!sees(c, ...PIECES.split('|'))) return undefined;
+  const first = peekText(c);
+  c.at += 1;
+  if (
+    /^(left|right|first|other|second|1st)$/.test(first) &&
+    sees(c, 'front', 'back', 'sleeve', 'side', 'shoulder', 'half', 'fronts')
+  ) {
+    const second = peekText(c);
+    c.at += 1;
+    return `${first} ${second}`;
+  }
+  return first;
+}
+
+const FROM: readonly (readonly [string, string])[] = [
+  ['beg|beginning|start|lower|bottom|cast|co|first|1st', 'start'],
+  ['bo|bind|bound|armhole|armholes|underarm|underarms', 'armhole'],
+  ['rib|ribbing|border|band|top|welt|hem|hemline|cuff|turning|change', 'rib'],
+  ['marker|markers|mark|m|pick|picked|pu', 'marker'],
+  ['last|neck|division|divide|here|this|last|shaping|end|dec|inc', 'heading'],
+];
+
+/** 'from cast-on edge', 'from beg', 'above ribbing', 'after last bind-off'. */
+export function readFrom(c: Cursor): string | undefined {
+  const start = c.at;
+  if (takes(c, 'altogether')) return 'start';
+  if (takeAnyPhrase(c, 'in all', 'in total', 'total')) return 'start';
+  if (!takes(c, 'from', 'above', 'after', 'past', 'beyond', 'of', 'below')) return undefined;
+  takes(c, 'the', 'all', 'beginning', 'beg', 'start', 'first', 'top', 'end');
+  const bare = c.tokens[c.at - 1]?.text ?? '';
+  const ofSaid = takes(c, 'of');
+  takes(c, 'the', 'first', 'last', 'final', '1st', 'initial');
+  const found = FROM.find(([list]) => list.split('|').includes(peekText(c)));
+  if (found) {
+    c.at += 1;
+    skipTail(c);
+    return found[1];
+  }
+  if (!ofSaid && /^(beginning|beg|start)$/.test(bare)) return 'start';
+  c.at = start;
+  return undefined;
+}
+
+function skipTail(c: Cursor): void {
+  while (
+    takes(
+      c,
+      'on',
+      'off',
+      'edge',
+      '-',
+      'sts',
+      'st',
+      'row',
+      'shaping',
+      'of',
+      'ribbing',
+      'armhole',
+      'armholes',
+      'underarm',
+      'dec',
+      'inc',
+      'decrease',
+      'increase',
+      'band',
+      'round',
+      'ridge',
+      'up',
+      'border',
+      'rib',
+      'bind',
+      'cast',
+      'edges',
+      'line',
+      'shapings',
+      'offs',
+      'neck',
+      'hem',
+      'work',
+      'rows',
+      'bound',
+      'for',
+    )
+  ) {
+    // the rest of the place's name
+  }
+}

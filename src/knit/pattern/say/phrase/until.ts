@@ -1,0 +1,182 @@
+import {
+  type Cursor,
+  peekText,
+  sees,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from '../../../row/read/cursor.ts';
+import type { Until } from '../statement.ts';
+import { ending, MEASURED, readLength } from './measure.ts';
+import { readFrom } from './place.ts';
+import { readSameLength } from './same-length.ts';
+
+/** What a stretch of rows runs to: 'until armhole measures 20 cm, ending with a WS row', 'for 6 rows'. */
+export function readUntil(c: Cursor): Until | undefined {
+  const start = c.at;
+  const until = readFor(c) ?? readTill(c);
+  if (until === undefined) {
+    c.at = start;
+    return undefined;
+  }
+  return until;
+}
+
+function readFor(c: Cursor): Until | undefined {
+  const start = c.at;
+  takes(c, 'for', 'over', 'on');
+  takes(c, 'the');
+  takes(c, 'next', 'following', 'foll', 'first');
+  takes(c, 'a', 'another');
+  takes(c, 'further');
+  const mm = readLength(c);
+  if (mm !== undefined) {
+    const said = words(c, start);
+    takes(c, 'more', 'deep', 'in', 'all');
+    const from = readFrom(c);
+    return { is: 'length', mm, from: from ?? 'here', ...ending(c), words: said };
+  }
+  const n = takeNumber(c);
+  takes(c, 'more', 'further');
+  if (n !== undefined && takes(c, 'row', 'rows', 'rnds', 'rounds', 'rnd', 'round')) {
+    takes(c, 'more', 'even', 'straight');
+    return { is: 'rows', n };
+  }
+  if (n !== undefined && takes(c, 'ridges', 'ridge')) return { is: 'rows', n: 2 * n };
+  c.at = start;
+  return undefined;
+}
+
+function readTill(c: Cursor): Until | undefined {
+  if (!takes(c, 'until', 'till', 'to', 'when', 'til', 'once', 'after')) return undefined;
+  takes(c, 'the', 'there', 'your', 'you');
+  const count = readCountEnd(c);
+  if (count) return count;
+  const same = readSameLength(c);
+  if (same) return same;
+  const measured = readMeasured(c);
+  if (measured) return measured;
+  if (
+    takeAnyPhrase(
+      c,
+      'desired|required|wanted|correct length',
+      'length desired|required',
+      'long enough',
+      'length is as desired',
+    )
+  ) {
+    return { is: 'open', ...ending(c) };
+  }
+  return undefined;
+}
+
+/** 'until 60 sts remain', 'to 60 sts', 'until there are 60 sts on needle'. */
+function readCountEnd(c: Cursor): Until | undefined {
+  const start = c.at;
+  takes(c, 'are', 'have', 'is');
+  takes(c, 'only');
+  takes(c, 'a');
+  takePhrase(c, 'total of');
+  const n = takeNumber(c);
+  if (n !== undefined && takePhrase(c, 'st|sts|stitches|stitch')) {
+    takes(c, 'are', 'is');
+    takes(c, 'remain', 'rem', 'remains', 'left', 'remaining', 'in', 'on');
+    takeAnyPhrase(
+      c,
+      'on needle|needles',
+      'on the needle|needles',
+      'needle|needles',
+      'the needle',
+      'all',
+      'on the right needle',
+      'for each shoulder',
+    );
+    return { is: 'count', stitches: n };
+  }
+  if (n !== undefined) {
+    takes(c, 'more');
+    if (takes(c, 'rows', 'row') && !sees(c, 'less', 'fewer', 'shorter')) {
+      takeAnyPhrase(
+        c,
+        'have been worked|completed|knitted|done',
+        'are worked|completed|done',
+        'in all',
+        'worked',
+        'from',
+        'completed',
+        'are made',
+        'have been made',
+      );
+      const from = readFrom(c);
+      return { is: 'rows in all', n, from: from ?? 'start' };
+    }
+    if (takes(c, 'ridges') && !sees(c, 'less', 'fewer'))
+      return { is: 'rows in all', n: 2 * n, from: 'start' };
+  }
+  c.at = start;
+  return undefined;
+}
+
+function readMeasured(c: Cursor): Until | undefined {
+  const start = c.at;
+  const what: string[] = [];
+  while (
+    sees(
+      c,
+      ...MEASURED.split('|'),
+      'left',
+      'right',
+      'entire',
+      'whole',
+      'of',
+      'edge',
+      'depth',
+      'the',
+      'from',
+      'st',
+      'pattern',
+      'patt',
+      'straight',
+    )
+  ) {
+    what.push(peekText(c));
+    c.at += 1;
+  }
+  takes(c, 'measures', 'measure', 'is', 'measuring', 'are', 'reaches', 'measured');
+  const at = c.at;
+  const mm = readLength(c);
+  if (mm === undefined) {
+    c.at = start;
+    return undefined;
+  }
+  const said = words(c, at);
+  takes(c, 'in');
+  takes(c, 'long', 'deep', 'length', 'all', 'total', 'high', 'wide');
+  const from = readFrom(c) ?? fromMeasured(what);
+  takeAnyPhrase(
+    c,
+    'or length desired|required',
+    'or desired|required length',
+    'or as long as desired',
+    'or to length desired',
+    'or length required',
+  );
+  return { is: 'length', mm, from, ...ending(c), words: said };
+}
+
+function fromMeasured(what: readonly string[]): string {
+  for (const word of what) {
+    if (/^armholes?$/.test(word)) return 'armhole';
+    if (/^(rib|ribbing|border|band|hem|cuff|neckband|collar)$/.test(word)) return 'section';
+    if (word === 'raglan') return 'armhole';
+    if (/^(neck|yoke)$/.test(word)) return 'heading';
+  }
+  return 'start';
+}
+
+const words = (c: Cursor, from: number): string =>
+  c.tokens
+    .slice(from, c.at)
+    .map((token) => token.text)
+    .join(' ');

@@ -1,0 +1,93 @@
+import type { Fault } from '../../fault.ts';
+import {
+  type Cursor,
+  cursorOver,
+  peekNumber,
+  peekText,
+  takeAnyPhrase,
+  takePhrase,
+  takes,
+} from '../../row/read/cursor.ts';
+import { STS } from '../../row/read/goal.ts';
+import type { Item } from '../../row/read/notation.ts';
+import { readEven } from './even.ts';
+import { readGroups } from './groups.ts';
+import { readLabelled } from './label.ts';
+import type { Add } from './sentence.ts';
+import { readShape } from './shape.ts';
+import { statedAtEnd, withoutChangeNote } from './stated.ts';
+import type { Label, Statement } from './statement.ts';
+
+export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): Fault | undefined {
+  const whole = cursorOver(c.tokens, c.at, withoutChangeNote(c));
+  const stated = statedAtEnd(whole);
+  const row = cursorOver(c.tokens, c.at, stated?.end ?? whole.end);
+  const start = row.at;
+  const read = readLabelled(row, label);
+  if (read.ok) {
+    c.at = c.end;
+    add(read.value, at, stated?.stitches);
+    return undefined;
+  }
+  // 'Next row: dec 1 st at each end', 'Next row (WS): work in pattern, inc 6 sts evenly'
+  const inner = cursorOver(c.tokens, start, stated?.end ?? whole.end);
+  const items = readShapedRow(inner);
+  if (items) {
+    c.at = c.end;
+    add({ is: 'row', label, items }, at, stated?.stitches);
+    return undefined;
+  }
+  const worked = readWorkedRows(cursorOver(c.tokens, start, stated?.end ?? whole.end), label);
+  if (worked) {
+    c.at = c.end;
+    add(worked, at, stated?.stitches);
+    return undefined;
+  }
+  return read.faults[0];
+}
+
+/** 'Rows 7–50: work even in st st', 'Row 4: dec 1 st at each end of this and every 3rd row 14 times more'. */
+function readWorkedRows(c: Cursor, label: Label): Statement | undefined {
+  const start = c.at;
+  const rows = label.next ?? Math.max(1, label.rows.length);
+  const even = readEven(c);
+  if (even?.is === 'even' && atEnd(c))
+    return even.until === undefined ? { ...even, until: { is: 'rows', n: rows } } : even;
+  c.at = start;
+  const other = readGroups(c) ?? readShape(c);
+  return other && atEnd(c) ? other : undefined;
+}
+
+const atEnd = (c: Cursor): boolean => c.at >= c.end || (c.at === c.end - 1 && /^[.,;:]$/.test(peekText(c)));
+
+/** A labelled row said as shaping: 'dec 1 st at each end', 'inc in first and last st'. */
+function readShapedRow(c: Cursor): Item[] | undefined {
+  takes(c, 'k', 'knit', 'p', 'purl', 'work');
+  takeAnyPhrase(c, 'in pattern|patt', 'even', 'across');
+  takes(c, ',');
+  const sign = takes(c, 'dec', 'decrease', 'decreasing')
+    ? -1
+    : takes(c, 'inc', 'increase', 'increasing')
+      ? 1
+      : 0;
+  if (sign === 0) return undefined;
+  const n = peekNumber(c);
+  if (n !== undefined) c.at += 1;
+  takePhrase(c, STS);
+  const both = takeAnyPhrase(
+    c,
+    'at each|both end|ends|side|edge',
+    'each end|side',
+    'at beg and end',
+    'in first and last st',
+    'in first st and last st',
+    'at beg and end of row',
+  );
+  if (!both) return undefined;
+  takeAnyPhrase(c, 'of row', 'of needle');
+  const work = sign < 0 ? (n === 2 ? 'dec 2' : 'dec') : n === 2 ? 'inc 2' : 'inc';
+  const edge: Item = { is: 'stitches', work, times: 1 };
+  return c.at < c.end && !/^[.,]$/.test(peekText(c))
+    ? undefined
+    : [edge, { is: 'stitches to', work: 'patt', goal: { left: 'what follows' } }, edge];
+}

@@ -1,0 +1,235 @@
+import type { Fault } from '../../fault.ts';
+import {
+  type Cursor,
+  cursorOver,
+  expected,
+  peekNumber,
+  peekText,
+  seesPhrase,
+  takes,
+} from '../../row/read/cursor.ts';
+import { readTimes, STS } from '../../row/read/goal.ts';
+import type { Token } from '../../row/read/lex.ts';
+import { readRow } from '../../row/read/row.ts';
+import type { Sentence } from '../text/sentences.ts';
+import { readAsFor } from './as-for.ts';
+import { readEven, readRepeatRows } from './even.ts';
+import { readCastOnStatement, readGauge, readNeedle } from './gauge.ts';
+import { readGroups } from './groups.ts';
+import { readHeading, readMultiple } from './heading.ts';
+import { readHoldStatement, readRejoin, readWorkOn } from './hold.ts';
+import { readLabel, readPlainRows, readRepeatNamed } from './label.ts';
+import {
+  readBindOffAll,
+  readNamedRows,
+  readNote,
+  readPassing,
+  readSameTime,
+  readStatedAlone,
+  readTurn,
+} from './note.ts';
+import { readOtherSide } from './other-side.ts';
+import { readUntil } from './phrase/until.ts';
+import { readPickUpStatement, seesPickUp } from './pick-up.ts';
+import { readLabelledRow } from './row.ts';
+import { readElidedShape, readShape } from './shape.ts';
+import { statedAtEnd, takeStated, withoutChangeNote } from './stated.ts';
+import type { Said, Statement } from './statement.ts';
+
+export interface ReadSentence {
+  readonly said: readonly Said[];
+  /** what was expected where the rest of the sentence was not understood */
+  readonly fault?: Fault;
+}
+
+/** What one sentence says, in order, as far as it is understood. */
+export function readSentence(
+  tokens: readonly Token[],
+  sentence: Sentence,
+  aloneOnLine: boolean,
+): ReadSentence {
+  const c = cursorOver(tokens, sentence.from, sentence.to);
+  const said: Said[] = [];
+  const add = (statement: Statement, at: number, stated?: number) => {
+    const token = tokens[at];
+    said.push({
+      statement,
+      line: token?.line ?? 1,
+      column: token?.column ?? 1,
+      ...(stated === undefined ? {} : { stated }),
+    });
+  };
+  readHeadings(c, aloneOnLine, add);
+  const whole = c.at;
+  const one = readMultiple(c) ?? (seesGauge(c) ? readGauge(c) : undefined);
+  if (one) add(one, whole);
+  const star = { at: -1 };
+  while (c.at < c.end) {
+    if (peekText(c) === '*' && !startsRow(c)) star.at = said.length;
+    skipBetween(c);
+    if (c.at >= c.end) break;
+    const at = c.at;
+    if (star.at >= 0 && repeatSaid(c, said, star)) continue;
+    const trouble = readOneStatement(c, said, add);
+    if (trouble) return { said, fault: trouble };
+    // no reader of ours takes nothing; one that did would read the same place for ever
+    if (c.at === at) return { said, fault: expected(c, 'stitch or repeat expected') };
+  }
+  return { said };
+}
+
+const startsRow = (c: Cursor): boolean =>
+  /^(k|p|knit|purl|yo|sl|\(|\[|ssk|skp|m|c|t)$/.test(c.tokens[c.at + 1]?.text ?? '') &&
+  !/^(row|rows)$/.test(c.tokens[c.at + 3]?.text ?? '');
+
+/** '*dec 1 st at each end of next 2 rows; rep from * 9 times more': the instructions are said again. */
+function repeatSaid(c: Cursor, said: Said[], star: { at: number }): boolean {
+  const start = c.at;
+  if (!takes(c, 'rep', 'repeat', 'rpt')) return false;
+  takes(c, 'from', 'between');
+  takes(c, '*');
+  takes(c, '*');
+  const times = readTimes(c);
+  if (times === undefined || times.n > 200) {
+    c.at = start;
+    return false;
+  }
+  const again = said.slice(star.at);
+  for (let i = 0; i < (times.total ? times.n - 1 : times.n); i += 1) said.push(...again);
+  const stated = takeStated(c);
+  const last = said.at(-1);
+  if (stated !== undefined && last) said[said.length - 1] = { ...last, stated };
+  star.at = -1;
+  return true;
+}
+
+export type Add = (statement: Statement, at: number, stated?: number) => void;
+
+function readHeadings(c: Cursor, aloneOnLine: boolean, add: Add): void {
+  for (let i = 0; i < 3 && c.at < c.end; i += 1) {
+    const at = c.at;
+    const heading = readHeading(c, aloneOnLine);
+    if (heading === undefined) return;
+    add(heading, at);
+  }
+}
+
+const seesGauge = (c: Cursor): boolean => {
+  if (/^(gauge|tension)$/.test(peekText(c))) return true;
+  return (
+    peekNumber(c) !== undefined &&
+    c.tokens
+      .slice(c.at, c.end)
+      .some((token) => token.text === '=' || token.text === 'inch' || token.text === 'cm') &&
+    seesPhrase({ ...c, at: c.at + 1 }, STS)
+  );
+};
+
+function skipBetween(c: Cursor): void {
+  while (
+    takes(c, ',', ';', ':', '-', 'and', 'then', '&', '.', ')', ']', 'while', 'but', '*', 'now', 'also', '/')
+  ) {
+    // what joins two instructions says nothing of its own
+    if (c.tokens[c.at - 1]?.text === '*' && startsRow({ ...c, at: c.at - 1 })) {
+      c.at -= 1;
+      return;
+    }
+  }
+  skipShapingBy(c);
+  // '(k 1 row, p 1 row) twice'
+  if (
+    /^[([]$/.test(peekText(c)) &&
+    /^(k|p|knit|purl)$/.test(c.tokens[c.at + 1]?.text ?? '') &&
+    /^rows?$/.test(c.tokens[c.at + 3]?.text ?? '')
+  )
+    c.at += 1;
+}
+
+/** 'shaping side seams by dec 1 st …': what is shaped says nothing of how. */
+function skipShapingBy(c: Cursor): void {
+  if (!/^(shaping|shape)$/.test(peekText(c))) return;
+  for (let i = 1; i < 6; i += 1) {
+    const word = c.tokens[c.at + i]?.text;
+    if ((word === 'by' || word === ':') && c.at + i < c.end) {
+      c.at += i + 1;
+      return;
+    }
+  }
+}
+
+function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | undefined {
+  const at = c.at;
+  const label = readLabel(c);
+  if (label) return readLabelledRow(c, label, at, add);
+  const statement = readSimple(c, said);
+  if (statement) {
+    add(statement, at, statement.is === 'stated' ? statement.stitches : takeStated(c));
+    return undefined;
+  }
+  return readBareRow(c, at, add);
+}
+
+/** Everything but rows spelled out. */
+function readSimple(c: Cursor, said: readonly Said[]): Statement | undefined {
+  return (
+    readStatedAlone(c) ??
+    readSameTime(c) ??
+    readNamedRows(c) ??
+    readNote(c) ??
+    readNeedle(c) ??
+    readCastOnStatement(c) ??
+    readRepeatNamed(c) ??
+    readPlainRows(c) ??
+    readRowsAgain(c, said) ??
+    readRepeatRows(c, said.at(-1)?.statement.is === 'repeat rows') ??
+    readElided(c, said) ??
+    readGroups(c) ??
+    readBindOffAll(c) ??
+    readShape(c) ??
+    readOtherSide(c) ??
+    readAsFor(c) ??
+    (seesPickUp(c) ? readPickUpStatement(c) : undefined) ??
+    readRejoin(c) ??
+    readWorkOn(c) ??
+    readHoldStatement(c) ??
+    readTurn(c) ??
+    readEven(c) ??
+    readPassing(c)
+  );
+}
+
+/** 'K 1 row, p 1 row until piece measures 12 in': the rows just named go on. */
+function readRowsAgain(c: Cursor, said: readonly Said[]): Statement | undefined {
+  let rows = 0;
+  for (let i = said.length - 1; i >= 0; i -= 1) {
+    const { statement } = said[i] as Said;
+    if (statement.is !== 'rows') break;
+    rows += statement.n;
+  }
+  if (rows === 0 || rows > 40) return undefined;
+  const start = c.at;
+  takes(c, 'alternately', 'rep', 'repeat');
+  const until = readUntil(c);
+  if (until) return { is: 'repeat rows', last: rows, until };
+  const times = readTimes(c);
+  if (times) return { is: 'repeat rows', last: rows, times: times.more ? times.n : Math.max(0, times.n - 1) };
+  c.at = start;
+  return undefined;
+}
+
+function readElided(c: Cursor, said: readonly Said[]): Statement | undefined {
+  const last = said.at(-1)?.statement;
+  return last?.is === 'shape' ? readElidedShape(c, Math.sign(last.change)) : undefined;
+}
+
+/** A row without a label takes the rest of the sentence. */
+function readBareRow(c: Cursor, at: number, add: Add): Fault | undefined {
+  const whole = cursorOver(c.tokens, c.at, withoutChangeNote(c));
+  const stated = statedAtEnd(whole);
+  const row = cursorOver(c.tokens, c.at, stated?.end ?? whole.end);
+  const read = readRow(row);
+  if (!read.ok) return read.faults[0];
+  c.at = c.end;
+  add({ is: 'row', items: read.value }, at, stated?.stitches);
+  return undefined;
+}

@@ -1,0 +1,64 @@
+import type { Token } from '../../row/read/lex.ts';
+
+/** A stretch of a line's tokens that says one thing: from, up to but not with. */
+export interface Sentence {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Cuts at full stops, and before a row's label in the middle of a line. */
+export function sentences(tokens: readonly Token[]): Sentence[] {
+  const out: Sentence[] = [];
+  let from = 0;
+  let depth = 0;
+  const cut = (at: number) => {
+    if (at > from) out.push({ from, to: at });
+    from = at;
+  };
+  for (let i = 0; i < tokens.length; i += 1) {
+    const text = tokens[i]?.text ?? '';
+    if (text === '(' || text === '[' || text === '{') depth += 1;
+    else if (text === ')' || text === ']' || text === '}') depth = Math.max(0, depth - 1);
+    if ((text === '.' || text === '!' || text === '?') && depth === 0) {
+      cut(i);
+      from = i + 1;
+    } else if (i > from && depth === 0 && startsLabel(tokens, i) && !namesRow(tokens, from, i)) cut(i);
+  }
+  cut(tokens.length);
+  return out;
+}
+
+/** 'Decrease Row (RS):': the words before 'Row' are its name. */
+const namesRow = (tokens: readonly Token[], from: number, at: number): boolean =>
+  at - from <= 3 &&
+  /^rows?$/.test(tokens[at]?.text ?? '') &&
+  tokens[at + 1]?.kind !== 'number' &&
+  tokens.slice(from, at).every(({ kind }) => kind === 'word');
+
+/** 'Row 3:', 'Next row:', '2nd row:' with its colon within a few words. */
+function startsLabel(tokens: readonly Token[], at: number): boolean {
+  const token = tokens[at] as Token;
+  // quick way out: a label begins with a capital or a number
+  if (!token.capital && token.kind !== 'number') return false;
+  if (token.kind === 'word' && !/^(row|rows|rnd|rnds|next)$/.test(token.text)) return false;
+  if (token.kind === 'number' && tokens[at + 1]?.kind !== 'word') return false;
+  const before = tokens[at - 1]?.text ?? '';
+  if (
+    /^(and|to|-|of|from|rep|repeat|every|,|at|on|as|until|end|beg|each|in|with|last|for|next|same|through|work|&)$/.test(
+      before,
+    )
+  )
+    return false;
+  const named = /^(row|rows|rnd|rnds|next)$/.test(token.text) && token.capital;
+  const ordinal =
+    token.kind === 'number' &&
+    /^(st|nd|rd|th)$/.test(tokens[at + 1]?.text ?? '') &&
+    /^(row|rows|and|rnd)$/.test(tokens[at + 2]?.text ?? '');
+  if (!named && !ordinal) return false;
+  for (let i = at + 1; i < Math.min(at + 9, tokens.length); i += 1) {
+    const text = tokens[i]?.text ?? '';
+    if (text === ':') return true;
+    if (text === '.' || text === ';' || text === '*') return false;
+  }
+  return false;
+}

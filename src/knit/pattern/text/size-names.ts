@@ -1,0 +1,79 @@
+import type { Token } from '../../row/read/lex.ts';
+import { headingLine } from './size-line.ts';
+
+/** What the sizes are called, where a line says so ('Sizes: S (M, L)', 'Directions are for size 12. Changes for sizes 14 and 16 …'). */
+export function sizeNames(texts: readonly string[]): string[] {
+  for (const text of texts) {
+    const names = namesIn(text);
+    if (names.length > 1) return names;
+  }
+  return [];
+}
+
+function namesIn(text: string): string[] {
+  const changes =
+    /\bsize\s+([\w½¼¾/]+)[^A-Za-z0-9]{1,6}changes?\s+for\s+(?:sizes?\s+)?([\w\s,&½¼¾./-]{1,60}?)\s+(?:are\s+|is\s+)?in\s+(?:parenth|bracket)/i.exec(
+      text,
+    );
+  if (changes)
+    return [
+      changes[1] as string,
+      ...(changes[2] as string).split(/\s*(?:,|&|\band\b)\s*/).filter((name) => name !== ''),
+    ];
+  const line = headingLine(text);
+  if (line === undefined) return [];
+  const names = line
+    .split(/[()[\],;:|/]+|\s[-–—]\s|\band\b/)
+    .map((name) => name.trim().replace(/[.]$/, ''))
+    .filter(
+      (name) =>
+        name !== '' &&
+        !/^(sizes?|cm|in|inches|ins|years?|yrs?|months?|to fit|ladies|men|women|chest|bust|s')$/i.test(name),
+    );
+  return names.every((name) => name.length <= 16) ? names : [];
+}
+
+/** 'For size L only:', 'Sizes S and M only:', 'All sizes:'; tells whether the size in hand is meant, and what is left to read. */
+export function meantFor(
+  tokens: readonly Token[],
+  names: readonly string[],
+  size: number,
+): { meant: boolean; from: number } {
+  let at = 0;
+  if (tokens[at]?.text === 'for') at += 1;
+  if (tokens[at]?.text === 'all' && /^sizes?$/.test(tokens[at + 1]?.text ?? ''))
+    return { meant: true, from: skipColon(tokens, at + 2) };
+  const ordinals: number[] = [];
+  const start = at;
+  if (/^sizes?$/.test(tokens[at]?.text ?? '')) at += 1;
+  const said: string[] = [];
+  while (at < tokens.length && at - start < 16 && !/^(only|:)$/.test(tokens[at]?.text ?? '')) {
+    const token = tokens[at] as Token;
+    if (/^(st|nd|rd|th)$/.test(tokens[at + 1]?.text ?? '') && token.kind === 'number')
+      ordinals.push(token.value - 1);
+    if (token.kind !== 'mark' && !/^(and|size|sizes|or)$/.test(token.text)) said.push(token.text);
+    at += 1;
+  }
+  if (
+    tokens[at]?.text !== 'only' &&
+    !(tokens[at]?.text === ':' && /^sizes?$/.test(tokens[start]?.text ?? ''))
+  )
+    return { meant: true, from: 0 };
+  if (
+    said.length === 0 ||
+    !(
+      /^sizes?$/.test(tokens[start]?.text ?? '') ||
+      tokens.slice(start, at).some((token) => /^sizes?$/.test(token.text))
+    )
+  )
+    return { meant: true, from: 0 };
+  const name = (names[size] ?? '').toLowerCase();
+  const meant = ordinals.length > 0 ? ordinals.includes(size) : said.includes(name);
+  return { meant, from: skipColon(tokens, tokens[at]?.text === 'only' ? at + 1 : at) };
+}
+
+function skipColon(tokens: readonly Token[], at: number): number {
+  let i = at;
+  while (/^[:,.-]$/.test(tokens[i]?.text ?? '')) i += 1;
+  return i;
+}

@@ -1,0 +1,220 @@
+import type { Token } from '../../row/read/lex.ts';
+
+/**
+ * A list of sizes in one line of numbers: `92 (100, 108)`, `92 [100: 108]`, `92 (100, 108) 116, 124`, `9 (9, 10)–10, 11, 12`.
+ * A `0`, a `–` or 'K-O' skips the step for that size (Star Book No. 201, American Thread Co., p. 4).
+ */
+interface List {
+  /** tokens that it covers: from, up to but not with */
+  readonly from: number;
+  readonly to: number;
+  /** a size's number with its unit or ordinal ending; none where the size skips the step */
+  readonly values: readonly (readonly Token[])[];
+}
+
+const OPEN: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' };
+const PARTING = new Set([',', ';', ':', '-', '/', '|']);
+
+/** How many sizes the lists of a text have: what the most of them agree on, at least 1. */
+export function countSizes(lines: readonly (readonly Token[])[]): number {
+  const votes = new Map<number, number>();
+  for (const tokens of lines) {
+    for (let i = 0; i < tokens.length; i += 1) {
+      const list = listAt(tokens, i, undefined);
+      if (!list) continue;
+      const n = list.values.length;
+      if (n > 2 || (n === 2 && looksLikeSizes(tokens, list))) votes.set(n, (votes.get(n) ?? 0) + 1);
+      i = list.to - 1;
+    }
+  }
+  let best = 1;
+  let most = 0;
+  for (const [n, count] of votes) {
+    if (count > most || (count === most && n > best)) {
+      best = n;
+      most = count;
+    }
+  }
+  return best;
+}
+
+/** 'k2 (24)' may be a count after a row; '24 (26) sts' is two sizes. */
+function looksLikeSizes(tokens: readonly Token[], list: List): boolean {
+  const next = tokens[list.to]?.text ?? '';
+  return /^(st|sts|stitches|stitch|cm|in|ins|inches|mm|times|rows|row|"|more|\))$/.test(next);
+}
+
+/** The tokens as one size has them; `size` counts from 0. A list of another length is told as `odd`. */
+export function pickSize(
+  tokens: readonly Token[],
+  size: number,
+  sizes: number,
+): { tokens: Token[]; odd: Token[] } {
+  if (sizes < 2) return { tokens: [...tokens], odd: [] };
+  const out: Token[] = [];
+  const odd: Token[] = [];
+  for (let i = 0; i < tokens.length; i += 1) {
+    const list = listAt(tokens, i, sizes);
+    const token = tokens[i] as Token;
+    if (list && list.values.length === sizes) {
+      const chosen = list.values[Math.min(size, sizes - 1)] ?? [];
+      out.push(...(chosen.length > 0 ? chosen : [zeroAt(token), ...endingOf(list)]));
+      i = list.to - 1;
+      continue;
+    }
+    if (list && list.values.length > 2) odd.push(token);
+    out.push(token);
+  }
+  return { tokens: out, odd };
+}
+
+/** The ordinal ending or unit that the list's numbers carry. */
+const endingOf = (list: List): readonly Token[] =>
+  (list.values.find((value) => value.length > 1) ?? []).slice(1);
+
+const zeroAt = (token: Token): Token => ({ ...token, kind: 'number', text: '0', value: 0 });
+
+/** The list of sizes that starts at a token; `wanted` is how many sizes there are, where that is known. */
+function listAt(tokens: readonly Token[], at: number, wanted: number | undefined): List | undefined {
+  const first = valueAt(tokens, at);
+  if (!first) return undefined;
+  const close = OPEN[tokens[first.to]?.text ?? ''];
+  if (close === undefined) return wanted === undefined ? undefined : plainList(tokens, at, wanted);
+  const values: (readonly Token[])[] = [first.value];
+  let to = first.to;
+  while (OPEN[tokens[to]?.text ?? ''] !== undefined && (wanted === undefined || values.length < wanted)) {
+    const inner = bracketed(tokens, to);
+    if (!inner) break;
+    values.push(...inner.values);
+    to = inner.to;
+  }
+  if (values.length < 2 || !sameEndings(values)) return undefined;
+  return wanted !== undefined && values.length < wanted
+    ? (continued(tokens, at, to, values, wanted) ?? { from: at, to, values })
+    : { from: at, to, values };
+}
+
+/** Further sizes after the bracket: '(71, 75), 79, 83' or '(9, 10)–10, 11, 12'. */
+function continued(
+  tokens: readonly Token[],
+  from: number,
+  start: number,
+  found: readonly (readonly Token[])[],
+  wanted: number,
+): List | undefined {
+  const values = [...found];
+  let to = start;
+  while (values.length < wanted) {
+    if (OPEN[tokens[to]?.text ?? ''] !== undefined) {
+      const inner = bracketed(tokens, to);
+      if (!inner) return undefined;
+      values.push(...inner.values);
+      to = inner.to;
+      continue;
+    }
+    const parted = PARTING.has(tokens[to]?.text ?? '') || tokens[to]?.text === 'and';
+    const next = valueAt(tokens, parted ? to + 1 : to);
+    if (!next) return undefined;
+    values.push(next.value);
+    to = next.to;
+  }
+  return values.length === wanted ? { from, to, values } : undefined;
+}
+
+/** '92/100/108 sts' or '92, 100, 108 sts', with exactly as many numbers as there are sizes. */
+function plainList(tokens: readonly Token[], at: number, wanted: number): List | undefined {
+  if (wanted < 3) return undefined;
+  const values: (readonly Token[])[] = [];
+  let to = at;
+  const parting = tokens[at + 1]?.text;
+  if (parting !== '/' && parting !== ',') return undefined;
+  if (/^(row|rows|rnd|rnds|round|rounds|and|to|-|,|\/)$/.test(tokens[at - 1]?.text ?? '')) return undefined;
+  while (tokens[to]?.kind === 'number') {
+    values.push([tokens[to] as Token]);
+    to += 1;
+    if (!PARTING.has(tokens[to]?.text ?? '') || tokens[to + 1]?.kind !== 'number') break;
+    to += 1;
+  }
+  return values.length === wanted ? { from: at, to, values } : undefined;
+}
+
+function bracketed(
+  tokens: readonly Token[],
+  at: number,
+): { values: (readonly Token[])[]; to: number } | undefined {
+  const close = OPEN[tokens[at]?.text ?? ''];
+  const values: (readonly Token[])[] = [];
+  let i = at + 1;
+  while (i < tokens.length && i < at + 80) {
+    const one = valueAt(tokens, i);
+    if (!one) return undefined;
+    values.push(one.value);
+    i = one.to;
+    if (tokens[i]?.text === close) return { values, to: i + 1 };
+    if (!PARTING.has(tokens[i]?.text ?? '')) return undefined;
+    i += 1;
+  }
+  return undefined;
+}
+
+const ENDINGS = /^(st|nd|rd|th|cm|cms|mm|in|ins|inches|inch|")$/;
+
+/** '4th (5th, 6th)' or '38 cm (40 cm)', but not '38 cm (15 in)', which is one length said twice. */
+function sameEndings(values: readonly (readonly Token[])[]): boolean {
+  const endings = new Set(
+    values.filter((value) => value.length > 0).map((value) => ordinalOr(value[1]?.text)),
+  );
+  return endings.size <= 1;
+}
+
+const ordinalOr = (ending: string | undefined): string =>
+  ending !== undefined && /^(st|nd|rd|th)$/.test(ending) ? 'th' : (ending ?? '');
+
+/** A number, or what stands for 'not in this size' (no tokens). */
+function valueAt(tokens: readonly Token[], at: number): { value: readonly Token[]; to: number } | undefined {
+  const token = tokens[at];
+  if (token?.kind === 'number') return numberAt(tokens, at, token);
+  if (token?.text === '-') {
+    const next = tokens[at + 1]?.text ?? '';
+    const alone = !token.glued || PARTING.has(next) || /^[)\]}]$/.test(next) || OPEN[next] !== undefined;
+    return alone ? { value: [], to: at + 1 } : undefined;
+  }
+  if (token?.text === 'k' && tokens[at + 1]?.text === '-' && tokens[at + 2]?.text === 'o')
+    return { value: [], to: at + 3 };
+  return undefined;
+}
+
+function numberAt(
+  tokens: readonly Token[],
+  at: number,
+  token: Token,
+): { value: readonly Token[]; to: number } {
+  let value = token;
+  let to = at + 1;
+  const half = tokens[at + 1];
+  const over = tokens[at + 3];
+  if (half?.kind === 'number' && half.value < 1 && half.value > 0) {
+    value = { ...token, value: token.value + half.value, text: `${token.text}${half.text}` };
+    to = at + 2;
+  } else if (
+    half?.kind === 'number' &&
+    tokens[at + 2]?.text === '/' &&
+    over?.kind === 'number' &&
+    over.value > half.value &&
+    over.value <= 16
+  ) {
+    value = { ...token, value: token.value + half.value / over.value };
+    to = at + 4;
+  }
+  const ending = tokens[to];
+  if (
+    ending !== undefined &&
+    ENDINGS.test(ending.text) &&
+    (ending.glued || !/^(st|nd|rd|th)$/.test(ending.text))
+  ) {
+    const after = tokens[to + 1]?.text ?? '';
+    if (after === ',' || after === '(' || after === '[' || after === ')' || after === ']' || after === ';')
+      return { value: [value, ending], to: to + 1 };
+  }
+  return { value: [value], to };
+}

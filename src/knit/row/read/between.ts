@@ -1,0 +1,125 @@
+import { type Cursor, peekText, takeAnyPhrase, takes } from './cursor.ts';
+import { END, takenBy } from './notation.ts';
+import type { Level } from './repeat.ts';
+import { readStitch } from './stitch.ts';
+
+/** What may stand between two stitches and says nothing. */
+export const BETWEEN = new Set([
+  ',',
+  ';',
+  ':',
+  '.',
+  '-',
+  '/',
+  'and',
+  '&',
+  'then',
+  'end',
+  'ending',
+  'ends',
+  'with',
+  'finish',
+  'finishing',
+  'now',
+  'to',
+  'loosely',
+  'firmly',
+  'across',
+  'row',
+  'by',
+  'the',
+  'also',
+  'again',
+  'last',
+  'next',
+  'sts',
+  'st',
+  'thus',
+  'as',
+  'follows',
+  'of',
+  'is',
+  'are',
+  '=',
+  '!',
+  'wyif',
+  'wyib',
+  'yb',
+  'yarn',
+  'back',
+  'front',
+  'bring',
+  'turning',
+]);
+
+export const SPECIAL = new Set([
+  'join',
+  'attach',
+  'add',
+  'turn',
+  'turning',
+  'w',
+  'wrap',
+  'end',
+  'ending',
+  'last',
+  'instead',
+]);
+
+export const text = (c: Cursor): string => peekText(c);
+
+/** 'join a second ball of yarn' within a row. */
+function skipJoin(c: Cursor): boolean {
+  for (let i = c.at + 1; i < Math.min(c.end, c.at + 9); i += 1) {
+    const word = c.tokens[i]?.text ?? '';
+    if (word === ',' || word === ';') break;
+    if (/^(yarn|ball|wool|skein)$/.test(word)) {
+      c.at = i + 1;
+      takeAnyPhrase(c, 'of yarn|wool', 'and');
+      return true;
+    }
+  }
+  return false;
+}
+
+/** Turns, cut-short last repeats and 'instead of'; whether it was one of them. */
+export function readSpecial(c: Cursor, level: Level): boolean {
+  if (takeAnyPhrase(c, 'turn', 'turning', 'w & t', 'wrap and|& turn', 'wrap next st and turn')) {
+    level.items.push({ is: 'turn' });
+    return true;
+  }
+  if (/^(join|attach|add)$/.test(text(c))) return skipJoin(c);
+  if (takeAnyPhrase(c, 'end last rep|repeat', 'ending last rep|repeat', 'last rep|repeat')) {
+    readLastRepeat(c, level);
+    return true;
+  }
+  if (!takeAnyPhrase(c, 'instead of')) return false;
+  readStitch(c);
+  return true;
+}
+
+/** 'k across for hem', 'bind off 5 sts for underarm': what a row is for says nothing of its stitches. */
+export function skipPurpose(c: Cursor): boolean {
+  let end = c.at + 1;
+  while (end < c.end && end - c.at < 7 && !/^[,.;:]$/.test(c.tokens[end]?.text ?? '')) {
+    if (c.tokens[end]?.kind !== 'word') return false;
+    end += 1;
+  }
+  c.at = end;
+  return true;
+}
+
+/** 'rep from * to end, ending k1': the end was not the end. */
+export function openLast(level: Level): void {
+  const last = level.items.at(-1);
+  if (last && 'goal' in last && 'left' in last.goal && last.goal.left === 0)
+    level.items[level.items.length - 1] = { ...last, goal: END };
+}
+
+/** 'ending last rep k1 instead of k3': the last repeat stops before its last stitches. */
+function readLastRepeat(c: Cursor, level: Level): void {
+  takes(c, 'with', 'as', ',', ':');
+  const last = level.items.at(-1);
+  if (last?.is === 'group to' && takenBy(last.items.slice(0, -1)) !== undefined)
+    level.items.push(...last.items.slice(0, -1));
+}

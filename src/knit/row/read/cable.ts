@@ -1,0 +1,115 @@
+import { isStitchName, type StitchName } from '../../stitch.ts';
+import {
+  type Cursor,
+  peek,
+  peekNumber,
+  peekText,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from './cursor.ts';
+import { takeSts } from './goal.ts';
+import { counted, type ReadItem } from './plain.ts';
+
+/** 'c4f', 'cable 6 back', 't3b', 'c6l'; the word c, t, cable, cr, tw comes next. */
+export function readCross(c: Cursor): ReadItem | undefined {
+  const twist = /^(t|tw|twist|cr|cross)$/.test(peekText(c));
+  c.at += 1;
+  const n = takeNumber(c);
+  if (n === undefined) return readTwistWord(c);
+  takeSts(c);
+  const way = takeAnyPhrase(c, 'f', 'front', 'l', 'left', 'fw', 'fwd', 'forward')
+    ? 'f'
+    : takeAnyPhrase(c, 'b', 'back', 'r', 'right', 'bw', 'bk')
+      ? 'b'
+      : undefined;
+  if (way === undefined) return undefined;
+  takeAnyPhrase(c, 'p', 'k');
+  const name = `${twist ? 't' : 'c'}${n}${way}`;
+  const plain = `c${n}${way}`;
+  return isStitchName(name) ? counted(name, 1) : isStitchName(plain) ? counted(plain, 1) : undefined;
+}
+
+/** 'twist left', 'cross right', 'tw l'. */
+function readTwistWord(c: Cursor): ReadItem | undefined {
+  if (takeAnyPhrase(c, 'left', 'l', '2 left')) return counted('lt', 1);
+  if (takeAnyPhrase(c, 'right', 'r')) return counted('rt', 1);
+  return undefined;
+}
+
+/** '2/2 LC', '3/3 rpc'; a number comes next. */
+export function readFraction(c: Cursor): ReadItem | undefined {
+  const front = peekNumber(c);
+  const back = peekNumber(c, 2);
+  if (front === undefined || back === undefined || peekText(c, 1) !== '/') return undefined;
+  const way = peekText(c, 3);
+  const alias = ({ l: 'lc', r: 'rc', lp: 'lpc', rp: 'rpc', lcp: 'lpc', rcp: 'rpc' } as const)[way] ?? way;
+  const name = `${front}/${back} ${alias}`;
+  if (!isStitchName(name)) return undefined;
+  c.at += 4;
+  return counted(name, 1);
+}
+
+/** 'sl next 3 sts to cn and hold in front, k3, k3 from cn'; sl or slip comes next. */
+export function readCableNeedle(c: Cursor): ReadItem | undefined {
+  const start = c.at;
+  const read = crossed(c);
+  if (!read) c.at = start;
+  return read && counted(read, 1);
+}
+
+const NEEDLE = [
+  'onto|on|to cn|cable|dpn',
+  'onto|on|to a|the|spare|extra cn|cable|dpn|needle',
+  'onto|on|to a spare|double cn|cable|pointed',
+];
+
+function crossed(c: Cursor): StitchName | undefined {
+  c.at += 1;
+  takes(c, 'the');
+  takes(c, 'next');
+  const held = takeNumber(c);
+  if (held === undefined) return undefined;
+  takeSts(c);
+  if (!takeAnyPhrase(c, ...NEEDLE)) return undefined;
+  takes(c, 'needle');
+  gap(c);
+  takes(c, 'hold', 'leave', 'held', 'place', 'put', 'keep');
+  takeAnyPhrase(c, 'it', 'them', 'this');
+  takes(c, 'in', 'at', 'to');
+  takes(c, 'the');
+  const front = takes(c, 'front');
+  if (!front && !takes(c, 'back')) return undefined;
+  takeAnyPhrase(c, 'of work');
+  gap(c);
+  const first = knitOrPurl(c);
+  gap(c);
+  const second = knitOrPurl(c);
+  if (!first || !second || second.n !== held) return undefined;
+  if (!takeAnyPhrase(c, 'from|off cn|cable', 'from|off the cn|cable', 'from|off dpn')) return undefined;
+  takes(c, 'needle');
+  if (first.n === held && !first.purl && !second.purl) return named(`c${2 * held}${front ? 'f' : 'b'}`);
+  const purled = first.purl !== second.purl;
+  return named(
+    `${front ? held : first.n}/${front ? first.n : held} ${front ? 'l' : 'r'}${purled ? 'p' : ''}c`,
+  );
+}
+
+const named = (name: string): StitchName | undefined => (isStitchName(name) ? name : undefined);
+
+function knitOrPurl(c: Cursor): { n: number; purl: boolean } | undefined {
+  const purl = /^(p|purl)$/.test(peekText(c));
+  if (!takes(c, 'k', 'knit', 'p', 'purl')) return undefined;
+  if (!takePhrase(c, 'the')) takePhrase(c, 'next');
+  if (peek(c)?.kind !== 'number') return { n: 1, purl };
+  const n = takeNumber(c) ?? 1;
+  takeSts(c);
+  return { n, purl };
+}
+
+function gap(c: Cursor): void {
+  while (takes(c, ',', ';', 'and', '&', '.', 'then', '-')) {
+    // one crossing, whatever stands between its moves
+  }
+}

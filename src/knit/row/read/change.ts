@@ -1,0 +1,151 @@
+import type { StitchName } from '../../stitch.ts';
+import {
+  type Cursor,
+  peek,
+  peekNumber,
+  peekText,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from './cursor.ts';
+import { readGoal, STS, takeSts } from './goal.ts';
+import { counted, ofNext, type ReadItem } from './plain.ts';
+
+/** After a word for yarn over: once unless said. */
+export function readOver(c: Cursor): ReadItem | undefined {
+  const doubled = takes(c, 'double', 'dbl');
+  if (
+    !takeAnyPhrase(
+      c,
+      'yarn over|forward|fwd|round',
+      'wool forward|fwd|round|over',
+      'wl fwd|forward',
+      'wl rd',
+      'w fwd',
+      'yo|yos|yon|yrn|yfrn|yfwd|yf|yfd|wf|wfd|wrn|won|ytf|o|over|yfon|yo’s',
+    )
+  ) {
+    return undefined;
+  }
+  takeAnyPhrase(c, 'needle', 'n', 'the needle', 'on needle');
+  if (doubled || takes(c, 'twice')) return counted('yo twice', 1);
+  if (takes(c, 'once')) return counted('yo', 1);
+  const n = peekNumber(c);
+  const glued = peek(c)?.glued === true;
+  if (n !== undefined && Number.isSafeInteger(n) && (glued || sees1(c, 'times', 'time', 'x', '×'))) {
+    c.at += 1;
+    takes(c, 'times', 'time', 'x', '×');
+    return n === 2 ? counted('yo twice', 1) : counted('yo', n);
+  }
+  return counted('yo', 1, false);
+}
+
+const sees1 = (c: Cursor, ...words: readonly string[]): boolean => words.includes(peekText(c, 1));
+
+/** After 'm' or 'make': 'm1', 'm1l', 'make 1 purlwise', or a bobble. */
+export function readMake(c: Cursor): ReadItem | undefined {
+  c.at += 1;
+  if (takeAnyPhrase(c, 'bobble', 'a bobble')) return counted('mb', 1);
+  takes(c, 'a');
+  const n = takeNumber(c);
+  if (n === undefined || !Number.isSafeInteger(n)) return undefined;
+  takeSts(c);
+  return counted(leanOf(c), n);
+}
+
+function leanOf(c: Cursor): StitchName {
+  if (takeAnyPhrase(c, 'l', 'left', '- l', 'left leaning')) return 'm1l';
+  if (takeAnyPhrase(c, 'r', 'right', '- r', 'right leaning')) return 'm1r';
+  if (takeAnyPhrase(c, 'p', 'pw', 'pwise', 'purlwise', 'purl', '- p')) return 'm1p';
+  takeAnyPhrase(c, 'k', 'kw', 'kwise', 'knitwise', 'a', 'z', 't', 'tbl', '- k');
+  return 'm1';
+}
+
+/** 'inc 1', 'inc in next st', 'inc in each of next 3 sts', 'inc 4 sts evenly across'. */
+export function readIncrease(c: Cursor): ReadItem | undefined {
+  c.at += 1;
+  const n = takeNumber(c);
+  if (n !== undefined && !Number.isSafeInteger(n)) return undefined;
+  const each = takes(c, 'each');
+  takeSts(c);
+  const evenly = readEvenly(c, n ?? 1);
+  if (evenly) return evenly;
+  if (takes(c, 'in', 'into')) {
+    const over = overNext(c);
+    if (over === 'every')
+      return { item: { is: 'stitches to', work: 'inc', goal: { left: 'what follows' } }, said: true };
+    if (over !== undefined) return many('inc', n ?? 1, over, each);
+  }
+  if (takePhrase(c, 'next st|stitch')) return counted('inc', 1);
+  if (takePhrase(c, 'purlwise|knitwise|pwise|kwise|pw|kw')) return counted('inc', n ?? 1);
+  return counted('inc', n ?? 1, n !== undefined);
+}
+
+/** 'dec 1', 'dec 2 sts', 'dec 6 sts evenly across'. */
+export function readDecrease(c: Cursor): ReadItem | undefined {
+  c.at += 1;
+  const n = takeNumber(c);
+  if (n !== undefined && !Number.isSafeInteger(n)) return undefined;
+  takeSts(c);
+  const evenly = readEvenly(c, -(n ?? 1));
+  if (evenly) return evenly;
+  if (n !== undefined && n >= 2 && n <= 4 && takeAnyPhrase(c, 'at once', 'together', 'tog')) {
+    return counted(n === 2 ? 'dec 2' : n === 3 ? 'dec 3' : 'dec 4', 1);
+  }
+  return counted('dec', n ?? 1, n !== undefined);
+}
+
+const EVENLY = [
+  'evenly',
+  'even',
+  'spaced evenly',
+  'evenly spaced',
+  'at even intervals',
+  'at equal intervals',
+  'evenly placed',
+  'at center|centre|middle of row',
+  'at center|centre|middle',
+  'at center|centre front|back',
+  'in center|centre|middle st|stitch',
+];
+
+function readEvenly(c: Cursor, change: number): ReadItem | undefined {
+  const start = c.at;
+  takes(c, 'spaced', 'as');
+  if (!takeAnyPhrase(c, ...EVENLY) && !takePhrase(c, 'evenly')) {
+    c.at = start;
+    return undefined;
+  }
+  takeAnyPhrase(c, 'spaced', 'as possible');
+  const far = c.at;
+  takes(c, 'across', 'over', 'along', 'in');
+  takes(c, 'the');
+  takes(c, 'next', 'center', 'centre');
+  const over = takeNumber(c);
+  if (over !== undefined && takeSts(c)) return { item: { is: 'evenly', change, over }, said: true };
+  c.at = far;
+  readGoal(c);
+  takeAnyPhrase(c, 'row', 'across row', 'in row', 'on row', 'in this row', 'on this row', 'along row');
+  return { item: { is: 'evenly', change }, said: true };
+}
+
+/** 'next st' → 1, 'each of next 4 sts' → 4, 'each st' → every one. */
+function overNext(c: Cursor): number | 'every' | undefined {
+  if (takeAnyPhrase(c, `each ${STS} across`, `every ${STS} across`, `each ${STS}`, `every ${STS}`)) {
+    takeAnyPhrase(c, 'across', 'to end');
+    return 'every';
+  }
+  c.at -= 1;
+  const start = c.at;
+  const n = ofNext(c);
+  if (c.at !== start) return n;
+  c.at += 1;
+  return undefined;
+}
+
+function many(work: 'inc', n: number, over: number, each: boolean): ReadItem {
+  if (each || n === 1 || over > 1) return counted(work, over);
+  const named = ({ 2: 'inc 2', 3: 'inc 3', 4: 'inc 4' } as const)[n];
+  return counted(named ?? work, named ? 1 : n);
+}

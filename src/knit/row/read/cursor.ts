@@ -1,0 +1,102 @@
+import { type Fault, fault } from '../../fault.ts';
+import type { Token } from './lex.ts';
+
+/** A place among tokens; `end` is the first one that no longer belongs to what is read. */
+export interface Cursor {
+  readonly tokens: readonly Token[];
+  at: number;
+  readonly end: number;
+}
+
+export const cursorOver = (tokens: readonly Token[], at = 0, end = tokens.length): Cursor => ({
+  tokens,
+  at,
+  end,
+});
+
+export const atEnd = (c: Cursor): boolean => c.at >= c.end;
+
+export const peek = (c: Cursor, ahead = 0): Token | undefined =>
+  c.at + ahead < c.end ? c.tokens[c.at + ahead] : undefined;
+
+/** Text of a word or mark ahead; '' at the end and for numbers. */
+export function peekText(c: Cursor, ahead = 0): string {
+  const token = peek(c, ahead);
+  return token === undefined || token.kind === 'number' ? '' : token.text;
+}
+
+export function peekNumber(c: Cursor, ahead = 0): number | undefined {
+  const token = peek(c, ahead);
+  return token?.kind === 'number' ? token.value : undefined;
+}
+
+/** Whether one of the words or marks comes next. */
+export const sees = (c: Cursor, ...words: readonly string[]): boolean => words.includes(peekText(c));
+
+/** Takes one of the words or marks, if it comes next. */
+export function takes(c: Cursor, ...words: readonly string[]): boolean {
+  if (!sees(c, ...words)) return false;
+  c.at += 1;
+  return true;
+}
+
+export function takeNumber(c: Cursor): number | undefined {
+  const value = peekNumber(c);
+  if (value !== undefined) c.at += 1;
+  return value;
+}
+
+/** Takes a phrase ('through back loop'; 'loop|loops' for either) as a whole or not at all. Blank parted. */
+export function takePhrase(c: Cursor, phrase: string): boolean {
+  const words = wordsOf(phrase);
+  for (let i = 0; i < words.length; i += 1) {
+    const wanted = words[i] as readonly string[];
+    const token = peek(c, i);
+    if (token === undefined || !wanted.includes(token.text)) return false;
+  }
+  c.at += words.length;
+  return true;
+}
+
+export const takeAnyPhrase = (c: Cursor, ...phrases: readonly string[]): boolean =>
+  phrases.some((phrase) => takePhrase(c, phrase));
+
+export function seesPhrase(c: Cursor, phrase: string): boolean {
+  const start = c.at;
+  const found = takePhrase(c, phrase);
+  c.at = start;
+  return found;
+}
+
+const phraseWords = new Map<string, readonly (readonly string[])[]>();
+
+function wordsOf(phrase: string): readonly (readonly string[])[] {
+  let words = phraseWords.get(phrase);
+  if (words === undefined) {
+    words = phrase.split(' ').map((word) => word.split('|'));
+    phraseWords.set(phrase, words);
+  }
+  return words;
+}
+
+type Expected = 'stitch expected' | 'stitch or repeat expected' | 'nothing before the repeat';
+
+/** What was expected where the text says something else. */
+export function expected(c: Cursor, what: Expected): Fault {
+  const { line, column } = placeOf(c);
+  return fault(what, { column }, { line, column });
+}
+
+/** A bracket that is still open where the text ends. */
+export function bracketExpected(c: Cursor, bracket: string): Fault {
+  const { line, column } = placeOf(c);
+  return fault('bracket expected', { bracketText: bracket, column }, { line, column });
+}
+
+function placeOf(c: Cursor): { line: number; column: number } {
+  const token = peek(c);
+  const before = c.tokens[Math.min(c.at, c.tokens.length) - 1];
+  const at = token ?? before;
+  const column = token ? token.column : (before?.column ?? 0) + (before?.text.length ?? 1);
+  return { line: at?.line ?? 1, column };
+}

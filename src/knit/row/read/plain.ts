@@ -1,0 +1,221 @@
+import { isStitchName, type StitchName } from '../../stitch.ts';
+import {
+  type Cursor,
+  peekNumber,
+  peekText,
+  sees,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from './cursor.ts';
+import { readCount, readGoal, takeSts } from './goal.ts';
+import type { Item } from './notation.ts';
+
+/** A stitch and whether its number was said: a bare 'k' can mean the whole row. */
+export interface ReadItem {
+  readonly item: Item;
+  readonly said: boolean;
+}
+
+export const counted = (work: StitchName, times: number, said = true): ReadItem => ({
+  item: { is: 'stitches', work, times },
+  said,
+});
+
+const TBL = ['tbl', 'through back loop|loops', 'through the back loop|loops', 'through back of loop|loops'];
+
+/** After 'k', 'knit', 'p', 'purl': count, 'tog', 'tbl', 'front and back', or how far. */
+export function readPlain(c: Cursor): ReadItem | undefined {
+  const base = sees(c, 'k', 'knit', 'knits', 'knitting', 'plain') ? 'k' : 'p';
+  c.at += 1;
+  const quick = readQuick(c, base);
+  if (quick) return quick;
+  if (takeAnyPhrase(c, 'the k|knit sts|stitches and p|purl the p|purl sts|stitches')) return asEstablished(c);
+  if (takeAnyPhrase(c, 'the p|purl sts|stitches and k|knit the k|knit sts|stitches')) return asEstablished(c);
+  const onRight = readOnRightNeedle(c);
+  if (onRight !== undefined) return counted(base, onRight);
+  const special = readInto(c, base) ?? readBack(c, base);
+  if (special) return special;
+  const goal = readGoal(c);
+  if (goal) {
+    const work = takeAnyPhrase(c, ...TBL) ? (`${base} tbl` as const) : base;
+    return { item: { is: 'stitches to', work, goal }, said: true };
+  }
+  const glued = c.tokens[c.at]?.glued === true;
+  const n = readCount(c);
+  if (n === undefined) return readUncounted(c, base);
+  return readCounted(c, base, n, glued);
+}
+
+/** 'k2,' and 'p3 k' need no further look: the commonest stitches of all are read first. */
+function readQuick(c: Cursor, base: 'k' | 'p'): ReadItem | undefined {
+  const n = c.tokens[c.at];
+  if (n?.kind !== 'number' || c.at >= c.end || !Number.isSafeInteger(n.value)) return undefined;
+  const after = c.at + 1 < c.end ? c.tokens[c.at + 1] : undefined;
+  if (after !== undefined && !(after.kind === 'mark' && ',;*)]}'.includes(after.text))) return undefined;
+  c.at += 1;
+  return counted(base, n.value);
+}
+
+/** 'k2', 'k2tog', 'k1 tbl', 'k1b', 'k1f&b', 'k 3 sts'. */
+function readCounted(c: Cursor, base: 'k' | 'p', n: number, glued: boolean): ReadItem | undefined {
+  if (glued && peekGlued(c, 'b')) {
+    c.at += 1;
+    return counted(base === 'k' ? 'k1 below' : 'p1 below', n);
+  }
+  if (n === 1 && takeAnyPhrase(c, 'f & b', 'fb', 'f and b', 'f / b', 'f b', 'f - b'))
+    return counted(`${base}fb`, 1);
+  const stsSaid = takeSts(c);
+  if (takes(c, 'tog', 'together', 'togs', 'tg')) return together(c, base, n);
+  if (takeAnyPhrase(c, 'into back and front', 'into front and back') && n === 1)
+    return counted(`${base}fb`, 1);
+  if (takeAnyPhrase(c, ...TBL, 'b', 'into back', 'in back of st|sts|loop')) {
+    return takes(c, 'tog', 'together') ? together(c, base, n, true) : counted(`${base} tbl`, n);
+  }
+  if (
+    takeAnyPhrase(c, 'below', 'in row below', 'in st|stitch below', 'in the row below', 'in next st below')
+  ) {
+    return counted(base === 'k' ? 'k1 below' : 'p1 below', n);
+  }
+  if (
+    takeAnyPhrase(
+      c,
+      'from|off holder|holders',
+      'from|off st|stitch|the|a|back|front holder',
+      'from|off the stitch|st holder',
+    )
+  ) {
+    return counted('take', n);
+  }
+  if (!stsSaid) takeAnyPhrase(c, 'from left needle');
+  return counted(base, n);
+}
+
+function together(c: Cursor, base: 'k' | 'p', n: number, back = false): ReadItem | undefined {
+  const tbl = takeAnyPhrase(c, '- tbl', ...TBL, 'b', 'in back of st|sts|loops') || back;
+  const name = `${base}${n}tog${tbl ? ' tbl' : ''}`;
+  if (isStitchName(name)) return counted(name, 1);
+  const plain = `${base}${n}tog`;
+  return isStitchName(plain) ? counted(plain, 1) : undefined;
+}
+
+function readUncounted(c: Cursor, base: 'k' | 'p'): ReadItem | undefined {
+  if (takes(c, 'tog', 'together')) return counted(`${base}2tog`, 1);
+  if (takePhrase(c, 'next st|stitch')) {
+    return takeAnyPhrase(c, ...TBL) ? counted(`${base} tbl`, 1) : counted(base, 1);
+  }
+  if (takeAnyPhrase(c, ...TBL)) return counted(`${base} tbl`, 1);
+  if (takeAnyPhrase(c, 'st|stitch', 'a st|stitch')) return counted(base, 1);
+  return counted(base, 1, false);
+}
+
+/** 'k into front and back of next st', 'k in back of next 2 sts', 'knit into the st below'. */
+function readInto(c: Cursor, base: 'k' | 'p'): ReadItem | undefined {
+  const start = c.at;
+  if (takeAnyPhrase(c, 'fb', 'f & b', 'f and b')) return counted(`${base}fb`, 1);
+  takeNumber(c);
+  if (takeAnyPhrase(c, 'in|into|through|thru', 'into the', 'in the')) {
+    takes(c, 'the');
+    if (
+      takeAnyPhrase(
+        c,
+        'front back and front',
+        'front , back and front',
+        'f b and f',
+        'front , back , front',
+      ) &&
+      base === 'k'
+    ) {
+      return counted('kfbf', ofNext(c));
+    }
+    if (
+      takeAnyPhrase(
+        c,
+        'front and back',
+        'front & back',
+        'front and then back',
+        'front and then into back',
+        'front then back',
+        'f & b',
+        'f and b',
+        'fb',
+        'front and in back',
+        'front and into back',
+        'back and front',
+        'back and then front',
+        'front loop and back loop',
+        'front loop then back loop',
+      )
+    ) {
+      return counted(`${base}fb`, ofNext(c));
+    }
+    if (takeAnyPhrase(c, 'back', 'back loop|loops')) return counted(`${base} tbl`, ofNext(c));
+    if (takeAnyPhrase(c, 'row below', 'st|stitch below', 'next st|stitch below', 'next st in row below')) {
+      return counted(base === 'k' ? 'k1 below' : 'p1 below', 1);
+    }
+  }
+  c.at = start;
+  return undefined;
+}
+
+const readBack = (c: Cursor, base: 'k' | 'p'): ReadItem | undefined =>
+  takes(c, 'tbl') ? counted(`${base} tbl`, takeNumber(c) ?? 1) : undefined;
+
+/** 'of next st', 'of each of next 3 sts'. */
+export function ofNext(c: Cursor): number {
+  const start = c.at;
+  if (!takes(c, 'of', 'in', 'into')) {
+    if (takes(c, 'next')) takeSts(c);
+    return 1;
+  }
+  takes(c, 'each', 'every');
+  takes(c, 'of', 'in');
+  takes(c, 'the');
+  takes(c, 'same', 'next', 'first', 'last', 'following', 'foll');
+  const n = peekNumber(c);
+  if (n !== undefined && Number.isSafeInteger(n)) c.at += 1;
+  takes(c, 'same');
+  if (takeSts(c) || takes(c, 'loop', 'loops')) return n ?? 1;
+  c.at = start;
+  return 1;
+}
+
+/** 'k until there are 10 sts on right needle', said after stitches were bound off. */
+function readOnRightNeedle(c: Cursor): number | undefined {
+  const start = c.at;
+  if (takePhrase(c, 'until there are')) {
+    const n = takeNumber(c);
+    if (
+      n !== undefined &&
+      Number.isSafeInteger(n) &&
+      takeSts(c) &&
+      takeAnyPhrase(
+        c,
+        'on right|rh needle',
+        'on the right needle',
+        'on right hand needle',
+        'on right - hand needle',
+      )
+    ) {
+      takeAnyPhrase(c, 'after bind|cast off', 'after bo');
+      return n;
+    }
+  }
+  c.at = start;
+  return undefined;
+}
+
+/** 'as they appear': what each stitch shows is worked again. */
+function asEstablished(c: Cursor): ReadItem {
+  takeAnyPhrase(c, 'as they appear|face', 'as set|established');
+  const goal = readGoal(c);
+  return {
+    item: { is: 'stitches to', work: 'patt', goal: goal ?? { left: 'what follows' }, appear: true },
+    said: true,
+  };
+}
+
+function peekGlued(c: Cursor, text: string): boolean {
+  return peekText(c) === text && c.tokens[c.at]?.glued === true;
+}

@@ -1,0 +1,197 @@
+import { type Fault, fault, ok, type Result, refuse } from '../../fault.ts';
+import type { StitchName } from '../../stitch.ts';
+import { BETWEEN, openLast, readSpecial, SPECIAL, skipPurpose } from './between.ts';
+import {
+  atEnd,
+  bracketExpected,
+  type Cursor,
+  expected,
+  peek,
+  peekText,
+  takeNumber,
+  takes,
+} from './cursor.ts';
+import { readGoal, readTimes } from './goal.ts';
+import { type GroupEnd, readGroupEnd, readInOneStitch } from './group-end.ts';
+import { inOneStitch } from './in-one-stitch.ts';
+import { END, type Goal, type Item } from './notation.ts';
+import { type Level, readRepeat, readStar, STARS } from './repeat.ts';
+import { readStitch } from './stitch.ts';
+
+/** Brackets within brackets beyond this are a slip of the keyboard, not knitting. */
+const DEEPEST = 12;
+
+const CLOSING: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' };
+
+/** Reads a row up to the end of the cursor. */
+export function readRow(c: Cursor): Result<Item[]> {
+  const whole = /^(k|p|knit|purl)$/.test(peekText(c)) && peekText(c, 1) === ',';
+  const items = readLevel(c, undefined, 0);
+  if (!items.ok) return items;
+  if (items.value.length === 0) return refuse(expected(c, 'stitch expected'));
+  return ok(spreadOver(items.value, whole));
+}
+
+/**
+ * 'knit across, inc 4 sts evenly', 'purl, dec 4 evenly': the changes lie in the row that is knitted or purled.
+ * `whole`: it begins with a stitch that has no number; 'k1, inc 4 evenly' is one stitch and then the rest.
+ */
+function spreadOver(items: Item[], whole: boolean): Item[] {
+  const [first, second] = items;
+  if (items.length !== 2 || second?.is !== 'evenly') return items;
+  if (first?.is !== 'stitches to' && !(whole && first?.is === 'stitches')) return items;
+  return first.work === 'k' || first.work === 'p' ? [{ ...second, work: first.work }] : [second];
+}
+
+function readLevel(c: Cursor, close: string | undefined, depth: number): Result<Item[]> {
+  if (depth > DEEPEST) {
+    return refuse(fault('nested too deep', { depth }, { line: peek(c)?.line ?? 1 }));
+  }
+  const level: Level = { items: [], star: -1, starred: -1, close };
+  while (!atEnd(c)) {
+    if (close !== undefined && takes(c, close)) return ok(level.items);
+    const trouble = readOne(c, level, depth);
+    if (trouble) return refuse(trouble);
+  }
+  if (close !== undefined) return refuse(bracketExpected(c, close));
+  return ok(level.items);
+}
+
+function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
+  const text = peekText(c);
+  if (STARS.includes(text)) return readStar(c, level);
+  if (CLOSING[text] !== undefined) return readBrackets(c, level, depth, CLOSING[text] as string);
+  if (text === 'rep' || text === 'repeat' || text === 'rpt' || text === 'repeating')
+    return readRepeat(c, level);
+  if (SPECIAL.has(text)) {
+    const special = readSpecial(c, level);
+    if (special) return undefined;
+  }
+  if (text === 'for' && skipPurpose(c)) return undefined;
+  const read = readStitch(c);
+  if (read) return addStitch(c, level, read.item, read.said);
+  if (peek(c)?.kind === 'number') return readTimesFirst(c, level, depth);
+  if (BETWEEN.has(text)) {
+    if (/^(end|ending|ends|finish|finishing)$/.test(text)) openLast(level);
+    c.at += 1;
+    return undefined;
+  }
+  return expected(c, 'stitch or repeat expected');
+}
+
+function addStitch(c: Cursor, level: Level, item: Item, said: boolean): Fault | undefined {
+  if (readInOneStitch(c)) return mergeIntoOne(level, item);
+  if (item.is === 'stitches') {
+    const times = readTimes(c);
+    if (times) {
+      level.items.push({ ...item, times: item.times * times.n });
+      return undefined;
+    }
+    if (!said && isBare(item.work) && endsRow(c, level)) {
+      level.items.push({ is: 'stitches to', work: item.work, goal: END });
+      return undefined;
+    }
+    const goal = readGoal(c);
+    if (goal) return addWithGoal(level, item, goal);
+  }
+  level.items.push(item);
+  return undefined;
+}
+
+const isBare = (work: StitchName): boolean => work === 'k' || work === 'p' || work === 'sl';
+
+/** A bare 'k' is the whole rest of the row where nothing follows it. */
+function endsRow(c: Cursor, level: Level): boolean {
+  if (level.close !== undefined || level.star >= 0) return false;
+  let i = c.at;
+  while (i < c.end && /^[.,;:]$/.test(c.tokens[i]?.text ?? '')) i += 1;
+  return i >= c.end;
+}
+
+/** 'k1, p1 to end': what came before is repeated with it; 'k2, k2tog to end' repeats the last only. */
+function addWithGoal(level: Level, item: Extract<Item, { is: 'stitches' }>, goal: Goal): undefined {
+  const plainOnly = level.items.every((one) => one.is === 'stitches' && isBare(one.work));
+  if (level.items.length > 0 && level.star < 0 && plainOnly && isBare(item.work)) {
+    const inner = [...level.items, item];
+    level.items.length = 0;
+    level.items.push({ is: 'group to', items: inner, goal });
+    return undefined;
+  }
+  if (level.star >= 0) {
+    // '*k2, k2tog to end': the star was never closed
+    const inner = [...level.items.splice(level.star), item];
+    level.star = -1;
+    level.items.push({ is: 'group to', items: inner, goal });
+    return undefined;
+  }
+  level.items.push(
+    item.times === 1 ? { is: 'stitches to', work: item.work, goal } : { is: 'group to', items: [item], goal },
+  );
+  return undefined;
+}
+
+/** 'k1, p1 in same st': one stitch holds them all. */
+function mergeIntoOne(level: Level, last: Item): Fault | undefined {
+  const inner: Item[] = [last];
+  while (inner.length < 7) {
+    const before = level.items.at(-1);
+    if (before?.is !== 'stitches' || before.times !== 1 || !/^(k|p|yo)$/.test(before.work)) break;
+    if (level.star >= 0 && level.items.length <= level.star) break;
+    inner.unshift(before);
+    level.items.pop();
+  }
+  const one = inOneStitch(inner);
+  if (one) level.items.push({ is: 'stitches', work: one, times: 1 });
+  else level.items.push(...inner);
+  return undefined;
+}
+
+function readBrackets(c: Cursor, level: Level, depth: number, close: string): Fault | undefined {
+  c.at += 1;
+  const inner = readLevel(c, close, depth + 1);
+  if (!inner.ok) return inner.faults[0];
+  addGroup(level, inner.value, readGroupEnd(c));
+  return undefined;
+}
+
+function addGroup(level: Level, inner: Item[], end: GroupEnd): void {
+  if (inner.length === 0) return;
+  switch (end.is) {
+    case 'times':
+      level.items.push({ is: 'group', items: inner, times: end.n });
+      return;
+    case 'goal':
+      level.items.push({ is: 'group to', items: inner, goal: end.goal });
+      return;
+    case 'over':
+      level.items.push({ is: 'group over', items: inner, stitches: end.stitches });
+      return;
+    case 'in one': {
+      const one = inOneStitch(inner);
+      if (one) level.items.push({ is: 'stitches', work: one, times: end.times });
+      else level.items.push(...inner);
+      return;
+    }
+    default:
+      level.items.push(...inner);
+  }
+}
+
+/** '3 × [k2, p2]', '5 times (k1, p1)'. */
+function readTimesFirst(c: Cursor, level: Level, depth: number): Fault | undefined {
+  const start = c.at;
+  const n = takeNumber(c);
+  if (n !== undefined && Number.isSafeInteger(n) && takes(c, 'x', '×', 'times')) {
+    takes(c, ',', ':');
+    const close = CLOSING[peekText(c)];
+    if (close !== undefined) {
+      c.at += 1;
+      const inner = readLevel(c, close, depth + 1);
+      if (!inner.ok) return inner.faults[0];
+      level.items.push({ is: 'group', items: inner.value, times: n });
+      return undefined;
+    }
+  }
+  c.at = start;
+  return expected(c, 'stitch or repeat expected');
+}

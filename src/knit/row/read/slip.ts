@@ -1,0 +1,129 @@
+import type { StitchName } from '../../stitch.ts';
+import { type Cursor, peek, sees, takeAnyPhrase, takeNumber, takePhrase, takes } from './cursor.ts';
+import { readGoal, takeSts } from './goal.ts';
+import { counted, type ReadItem } from './plain.ts';
+
+const MANNER: readonly (readonly [string, StitchName | undefined])[] = [
+  ['wyif', 'sl wyif'],
+  ['with yarn in front', 'sl wyif'],
+  ['with yarn at front', 'sl wyif'],
+  ['yif', 'sl wyif'],
+  ['wyib', 'sl wyib'],
+  ['with yarn in back', 'sl wyib'],
+  ['with yarn at back', 'sl wyib'],
+  ['yib', 'sl wyib'],
+  ['knitwise', undefined],
+  ['purlwise', undefined],
+  ['kwise', undefined],
+  ['pwise', undefined],
+  ['k wise', undefined],
+  ['p wise', undefined],
+  ['k - wise', undefined],
+  ['p - wise', undefined],
+  ['kw', undefined],
+  ['pw', undefined],
+  ['as if to k|knit|p|purl', undefined],
+  ['as to k|knit|p|purl', undefined],
+  ['as for k|knit|p|purl', undefined],
+  ['as if knitting|purling', undefined],
+];
+
+/** After 'sl', 'slip' or 's': a slipped stitch, or a decrease made with one. */
+export function readSlip(c: Cursor): ReadItem | undefined {
+  if (seesShort(c)) return undefined;
+  c.at += 1;
+  if (takePhrase(c, 'm|marker|mk|mkr|markers')) return { item: { is: 'marker', does: 'slip' }, said: true };
+  const start = c.at;
+  const passed = readPassedOver(c);
+  if (passed) return counted(passed, 1);
+  c.at = start;
+  const slips = readSlipsKnitted(c);
+  if (slips) return counted(slips, 1);
+  c.at = start;
+  const goal = readGoal(c);
+  if (goal) return { item: { is: 'stitches to', work: manner(c), goal }, said: true };
+  takes(c, 'the');
+  takes(c, 'next', 'first', 'last');
+  const n = takeNumber(c);
+  if (n !== undefined && !Number.isSafeInteger(n)) return undefined;
+  takeSts(c);
+  const work = manner(c);
+  takeSts(c);
+  return counted(work, n ?? 1, n !== undefined);
+}
+
+/** 's' stands for slip only before a number ('s1, k1, psso'). */
+const seesShort = (c: Cursor): boolean => sees(c, 's') && peek(c, 1)?.kind !== 'number';
+
+function manner(c: Cursor): StitchName {
+  let work: StitchName = 'sl';
+  for (let i = 0; i < 3; i += 1) {
+    const found = MANNER.find(([phrase]) => takePhrase(c, phrase));
+    if (!found) break;
+    if (found[1]) work = found[1];
+  }
+  return work;
+}
+
+/** Words that may stand between the moves of one decrease. */
+function gap(c: Cursor): void {
+  while (takes(c, ',', '-', '.', 'and', '&', ';', 'then')) {
+    // the moves are one stitch whatever is put between them
+  }
+}
+
+const PSSO = [
+  'psso',
+  'p2sso',
+  'pssso',
+  'pass slip|slipped|sl st|sts|stitch|stitches over',
+  'pass the slip|slipped|sl st|sts|stitch|stitches over',
+  'pass 2 slip|slipped|sl st|sts|stitch|stitches over',
+  'pass both slip|slipped|sl st|sts|stitch|stitches over',
+  'p 2 sso',
+  'slip st over',
+];
+
+/** 'sl 1, k1, psso' and its kin: the moves after 'sl'. */
+function readPassedOver(c: Cursor): StitchName | undefined {
+  const slipped = takeNumber(c) ?? 1;
+  takeSts(c);
+  takes(c, 'tog', 'together');
+  manner(c);
+  takes(c, 'tog', 'together');
+  gap(c);
+  const purl = sees(c, 'p', 'purl');
+  if (!takes(c, 'k', 'knit', 'p', 'purl')) return undefined;
+  takes(c, 'the', 'next');
+  const n = takeNumber(c) ?? 1;
+  takeSts(c);
+  const tog = takes(c, 'tog', 'together');
+  takeSts(c);
+  gap(c);
+  if (!takeAnyPhrase(c, ...PSSO)) return undefined;
+  takeAnyPhrase(c, 'k|knit st', 'the k|knit st', 'k 2 tog', 'them', 'both sts');
+  return passedOver(slipped, purl, n, tog);
+}
+
+function passedOver(slipped: number, purl: boolean, n: number, tog: boolean): StitchName | undefined {
+  if (slipped === 2) return !tog && n === 1 ? 's2kp' : undefined;
+  if (slipped !== 1) return undefined;
+  if (purl) return tog ? (n === 2 ? 'sp2p' : undefined) : n === 1 ? 'spp' : undefined;
+  if (tog) return n === 2 ? 'sk2p' : n === 3 ? 'dec 3' : undefined;
+  return n === 1 ? 'skp' : n === 2 ? 'sl1 k2 psso' : undefined;
+}
+
+/** 'slip, slip, knit', 'sl, sl, sl, k'. */
+function readSlipsKnitted(c: Cursor): StitchName | undefined {
+  let slips = 1;
+  gap(c);
+  while (slips < 3 && takes(c, 'sl', 'slip')) {
+    slips += 1;
+    gap(c);
+  }
+  if (slips < 2) return undefined;
+  const purl = sees(c, 'p', 'purl');
+  if (!takes(c, 'k', 'knit', 'p', 'purl') || peek(c)?.kind === 'number') return undefined;
+  if (slips === 2) return purl ? 'ssp' : 'ssk';
+  return purl ? 'sssp' : 'sssk';
+}

@@ -1,0 +1,119 @@
+import type { StitchName } from '../../stitch.ts';
+import { readCableNeedle, readCross, readFraction } from './cable.ts';
+import { readDecrease, readIncrease, readMake, readOver } from './change.ts';
+import { type Cursor, peek, peekText, takePhrase } from './cursor.ts';
+import {
+  readBindOff,
+  readCastOn,
+  readDrop,
+  readHold,
+  readMarker,
+  readPickUp,
+  readTake,
+  readWork,
+} from './edge.ts';
+import { counted, type ReadItem, readPlain } from './plain.ts';
+import { readSlip } from './slip.ts';
+
+/** Abbreviations that stand for one stitch and nothing else; letters and numbers parted by blanks. */
+const NAMES: readonly (readonly [string, StitchName])[] = [
+  ['s 2 kp|kpo|kp2', 's2kp'],
+  ['s 2 k 1 p|po', 's2kp'],
+  ['sl 2 kp|kpo', 's2kp'],
+  ['sk 2 p|po|togp|psso', 'sk2p'],
+  ['sl k 2 tog psso', 'sk2p'],
+  ['cdd|cddec', 's2kp'],
+  ['dd|ddec', 'dec 2'],
+  ['skp|skpo|sko|skpsso', 'skp'],
+  ['ssk', 'ssk'],
+  ['ssp', 'ssp'],
+  ['sssk', 'sssk'],
+  ['s 3 k', 'sssk'],
+  ['sssp', 'sssp'],
+  ['spp', 'spp'],
+  ['sp 2 p', 'sp2p'],
+  ['kfbf|kfbfb', 'kfbf'],
+  ['kfb|kbf|kf', 'kfb'],
+  ['pfb|pbf', 'pfb'],
+  ['ktbl|kb', 'k tbl'],
+  ['ptbl|pb', 'p tbl'],
+  ['ktog|n|narrow', 'k2tog'],
+  ['ptog', 'p2tog'],
+  ['mb', 'mb'],
+  ['bobble', 'mb'],
+  ['lt', 'lt'],
+  ['rt', 'rt'],
+  ['left|l twist|cross', 'lt'],
+  ['right|r twist|cross', 'rt'],
+  ['lli|rli|kll|krl|lir|ril|lil', 'm1'],
+  ['lifted inc|increase', 'm1'],
+  ['dbl dec|decrease', 'dec 2'],
+  ['double dec|decrease', 'dec 2'],
+  ['dbl inc|increase', 'inc 2'],
+  ['double inc|increase', 'inc 2'],
+];
+
+const namesBy = new Map<string, (readonly [string, StitchName])[]>();
+for (const name of NAMES) {
+  for (const first of (name[0].split(' ')[0] ?? '').split('|')) {
+    namesBy.set(first, [...(namesBy.get(first) ?? []), name]);
+  }
+}
+
+type Reader = (c: Cursor) => ReadItem | undefined;
+
+/** What may begin with a word; tried in order. */
+const READERS: Readonly<Record<string, readonly Reader[]>> = {
+  ...each(['k', 'knit', 'p', 'purl', 'plain', 'knitting', 'purling', 'knits', 'purls', 'pearl'], [readPlain]),
+  ...each(['sl', 'slip', 's', 'slipping'], [readMarker, readHold, readTake, readCableNeedle, readSlip]),
+  ...each(['m', 'make'], [readMake]),
+  ...each(['inc', 'increase', 'incs', 'increasing'], [readIncrease]),
+  ...each(['dec', 'decrease', 'decs', 'decreasing'], [readDecrease]),
+  ...each(['bo', 'bind', 'binding', 'casting', 'b', 'boff'], [readBindOff, readCastOn]),
+  ...each(['cast'], [readBindOff, readCastOn]),
+  ...each(['co'], [readCastOn]),
+  ...each(['c', 'cable', 't', 'tw', 'twist', 'cr', 'cross'], [readCastOn, readCross]),
+  ...each(['pick', 'pu', 'picking'], [readPickUp]),
+  ...each(
+    ['place', 'put', 'leave', 'leaving', 'transfer', 'placing', 'move', 'keep'],
+    [readMarker, readHold, readTake],
+  ),
+  ...each(['take', 'return', 'replace'], [readTake]),
+  ...each(['drop'], [readMarker, readDrop]),
+  ...each(['pm', 'sm', 'slm', 'rm', 'remove'], [readMarker]),
+  ...each(
+    ['work', 'working', 'patt', 'pat', 'pattern', 'rib', 'in', 'cont', 'continue', 'keeping'],
+    [readWork],
+  ),
+};
+
+function each(words: readonly string[], readers: readonly Reader[]): Record<string, readonly Reader[]> {
+  return Object.fromEntries(words.map((word) => [word, readers]));
+}
+
+/** One stitch of a row with its count or how far it goes; nothing is taken when there is none. */
+export function readStitch(c: Cursor): ReadItem | undefined {
+  const start = c.at;
+  const first = peek(c);
+  if (first === undefined) return undefined;
+  const item = first.kind === 'number' ? readFraction(c) : readWord(c, start);
+  if (item === undefined) c.at = start;
+  return item;
+}
+
+function readWord(c: Cursor, start: number): ReadItem | undefined {
+  const word = peekText(c);
+  for (const [phrase, work] of namesBy.get(word) ?? []) {
+    if (takePhrase(c, phrase)) return counted(work, 1, false);
+  }
+  const readers = Object.hasOwn(READERS, word) ? (READERS[word] ?? []) : [];
+  for (const read of readers) {
+    const item = read(c);
+    if (item) return item;
+    c.at = start;
+  }
+  const over = readOver(c);
+  if (over) return over;
+  c.at = start;
+  return undefined;
+}
