@@ -62,6 +62,30 @@ function strays(files: readonly SourceFile[]): string[] {
   });
 }
 
+/** Files that import each other in a circle, each circle once; what is imported as a type counts too. */
+function circles(files: readonly SourceFile[]): string[] {
+  const targets = new Map(
+    files.map((file) => [
+      file.path,
+      importsOf(file).map(({ target }) => posix.join(posix.dirname(file.path), target)),
+    ]),
+  );
+  const found: string[] = [];
+  const open: string[] = [];
+  const done = new Set<string>();
+  const follow = (path: string): void => {
+    const at = open.indexOf(path);
+    if (at >= 0) found.push([...open.slice(at), path].join(' > '));
+    if (at >= 0 || done.has(path)) return;
+    open.push(path);
+    for (const target of targets.get(path) ?? []) follow(target);
+    open.pop();
+    done.add(path);
+  };
+  for (const path of targets.keys()) follow(path);
+  return found;
+}
+
 /** Time and chance come into the core as arguments, so that a plan is the same every day. */
 const impure = (files: readonly SourceFile[]) =>
   files
@@ -95,6 +119,19 @@ describe('the source tree', () => {
     expect(caught('store/door.ts', "import {\n  a,\n  b,\n} from 'some-package';")).toBe(1);
     expect(caught('ui/pad.tsx', "import './pad.css';\nimport { useState } from 'preact/hooks';")).toBe(0);
     expect(caught('knit/row/work.ts', "import { ok } from '../fault.ts'; // import 'fs'")).toBe(0);
+  });
+
+  it('has no circle in knit, not even of types', () => {
+    expect(circles(sources.filter(({ path }) => path.startsWith('knit/')))).toEqual([]);
+    const types = (path: string, target: string) => ({ path, text: `import type { A } from '${target}';` });
+    expect(circles([types('knit/a.ts', './b.ts'), types('knit/b.ts', './row/c.ts')])).toEqual([]);
+    expect(
+      circles([
+        types('knit/a.ts', './b.ts'),
+        types('knit/b.ts', './row/c.ts'),
+        types('knit/row/c.ts', '../a.ts'),
+      ]),
+    ).toEqual(['knit/a.ts > knit/b.ts > knit/row/c.ts > knit/a.ts']);
   });
 
   it('keeps clock and chance out of knit and progress', () => {

@@ -6,6 +6,7 @@ import type { Recipe } from '../piece/recipe.ts';
 import type { Side, Step } from '../row/step.ts';
 import type { Build, PieceBuild } from './follow/build/build.ts';
 import { checkPattern, type ReadStitchPattern } from './follow/build/check-pattern.ts';
+import { freshNotes, type LineKind, type LineNotes } from './follow/build/notes.ts';
 import { isDone } from './follow/build/part.ts';
 import { recipeOf, titled } from './follow/build/to-recipe.ts';
 import { runFlow } from './follow/flow.ts';
@@ -33,7 +34,7 @@ export interface ReadLine {
   readonly line: number;
   readonly lastLine: number;
   readonly text: string;
-  readonly kind: 'instructions' | 'heading' | 'talk' | 'own words';
+  readonly kind: LineKind;
   /** the rows it makes, in order */
   readonly rows: readonly ReadRow[];
   /** stretches of it that the text gives as lengths, with the rows that they have now */
@@ -101,16 +102,7 @@ export function readPattern(text: string, options: ReadOptions = {}): ReadPatter
       ? named.slice(0, sizes)
       : Array.from({ length: sizes }, (_, i) => (sizes === 1 ? '' : String(i + 1)));
   const build = freshBuild(options);
-  const notes = lines.map(
-    (): LineNotes => ({
-      faults: [],
-      stated: [],
-      asksCount: false,
-      kind: undefined,
-      before: undefined,
-      after: undefined,
-    }),
-  );
+  const notes = lines.map(freshNotes);
   const flow: Flow[] = [];
   lines.forEach((line, i) => {
     const read = flowOf(line, i, tokens[i] ?? [], size, sizes, names);
@@ -133,16 +125,6 @@ export function readPattern(text: string, options: ReadOptions = {}): ReadPatter
     pieces: piecesOf(build, lines),
     patterns,
   };
-}
-
-/** What is found out about a line while its statements are worked. */
-export interface LineNotes {
-  readonly faults: Fault[];
-  readonly stated: number[];
-  asksCount: boolean;
-  kind: ReadLine['kind'] | undefined;
-  before: number | undefined;
-  after: number | undefined;
 }
 
 function freshBuild(options: ReadOptions): Build {

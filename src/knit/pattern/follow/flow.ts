@@ -1,10 +1,10 @@
 import type { Fault, FaultCode } from '../../fault.ts';
-import type { LineNotes } from '../read-pattern.ts';
 import type { Flow } from '../say/flow.ts';
 import type { Said } from '../say/statement.ts';
 import type { Build } from './build/build.ts';
 import { fullNow } from './build/full.ts';
 import { makeOwnRow } from './build/make-row.ts';
+import type { LineNotes } from './build/notes.ts';
 import { isDone } from './build/part.ts';
 import { closePiece } from './other-side.ts';
 import { countDiffers, doStatement, makesRows, startMeanwhile } from './statement.ts';

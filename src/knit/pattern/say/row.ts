@@ -13,10 +13,9 @@ import type { Item } from '../../row/read/notation.ts';
 import { readEven } from './even.ts';
 import { readGroups } from './groups.ts';
 import { readLabelled } from './label.ts';
-import type { Add } from './sentence.ts';
 import { readShape } from './shape.ts';
 import { statedAtEnd, withoutChangeNote } from './stated.ts';
-import type { Label, Statement } from './statement.ts';
+import type { Add, Label, Statement } from './statement.ts';
 
 export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): Fault | undefined {
   const whole = cursorOver(c.tokens, c.at, withoutChangeNote(c));

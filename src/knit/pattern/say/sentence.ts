@@ -34,7 +34,7 @@ import { readPickUpStatement, seesPickUp } from './pick-up.ts';
 import { readLabelledRow } from './row.ts';
 import { readElidedShape, readShape } from './shape.ts';
 import { statedAtEnd, takeStated, withoutChangeNote } from './stated.ts';
-import type { Said, Statement } from './statement.ts';
+import type { Add, Said, Statement } from './statement.ts';
 
 export interface ReadSentence {
   readonly said: readonly Said[];
@@ -102,8 +102,6 @@ function repeatSaid(c: Cursor, said: Said[], star: { at: number }): boolean {
   star.at = -1;
   return true;
 }
-
-export type Add = (statement: Statement, at: number, stated?: number) => void;
 
 function readHeadings(c: Cursor, aloneOnLine: boolean, add: Add): void {
   for (let i = 0; i < 3 && c.at < c.end; i += 1) {

@@ -181,3 +181,6 @@ export interface Said {
   /** stitches that the text says are on the needle after it */
   readonly stated?: number;
 }
+
+/** Takes a statement that was read, the token where it begins, and the count that the text states after it. */
+export type Add = (statement: Statement, at: number, stated?: number) => void;
