@@ -2,10 +2,10 @@ import { type Fault, fault } from '../../fault.ts';
 import type { Statement } from '../say/statement.ts';
 import type { Build, Mark, PartBuild, PieceBuild, Resting } from './build/build.ts';
 import { type Copying, copyRows } from './build/copy-rows.ts';
+import { resolveGap } from './build/gap.ts';
 import { isDone, isHalf, markOf, newPart, setMark, takeUp } from './build/part.ts';
 import { pieceNamed } from './build/target.ts';
-import { workUntil } from './even.ts';
-import { resolveGap } from './other-side.ts';
+import { workUntil } from './build/work-until.ts';
 
 type AsFor = Extract<Statement, { is: 'as for' }>;
 

@@ -1,13 +1,12 @@
 import { type Fault, fault } from '../../fault.ts';
 import type { Side } from '../../row/step.ts';
-import type { Statement, Until } from '../say/statement.ts';
+import type { Statement } from '../say/statement.ts';
 import { type Build, nextSide, type PartBuild, type PieceBuild } from './build/build.ts';
 import { useCycle } from './build/cycle.ts';
 import { fabricOf, knownFabric, sameFabric } from './build/fabric.ts';
-import { makeFabricRow } from './build/fabric-row.ts';
 import { setMark } from './build/part.ts';
-import { evenRows, finishBackground } from './build/run-rows.ts';
-import { targetOf } from './build/target.ts';
+import { wantSide } from './build/want-side.ts';
+import { workUntil } from './build/work-until.ts';
 
 type Even = Extract<Statement, { is: 'even' }>;
 
@@ -71,71 +70,3 @@ function beginWith(build: Build, part: PartBuild, looks: 'k' | 'p'): void {
   if (wantSide(build, part, wanted)) return;
   part.fabric = knownFabric('reverse stocking');
 }
-
-/**
- * Brings the next row to the side that the text names: the first row of a part may lie on either side, and a
- * stretch whose end the text leaves open takes one row more.
- */
-export function wantSide(build: Build, part: PartBuild, side: Side): boolean {
-  if (nextSide(part) === side) return true;
-  if (part.rows.length === 0) {
-    part.firstSide = side;
-    part.fabricRow += 1;
-    return true;
-  }
-  const section = part.sections.at(-1);
-  const last = part.rows.at(-1);
-  if (
-    last?.kind === 'stretch' &&
-    section?.stretch &&
-    section.stretch.endSide === undefined &&
-    build.stretches[section.stretch.id] === undefined
-  ) {
-    const { closed, fabric, fabricRow } = part;
-    part.fabric = last.fabric;
-    part.fabricRow = last.fabricRow + 1;
-    part.closed = false;
-    const line = build.line;
-    build.line = last.line;
-    const wrong = makeFabricRow(build, part, [], 'stretch');
-    build.line = line;
-    part.closed = closed;
-    if (fabric !== last.fabric) {
-      part.fabric = fabric;
-      part.fabricRow = fabricRow;
-    }
-    return wrong === undefined;
-  }
-  return false;
-}
-
-export function workUntil(build: Build, piece: PieceBuild, part: PartBuild, until: Until): Fault | undefined {
-  if (until.is === 'count')
-    return part.live === until.stitches || build.meanwhile.length === 0
-      ? undefined
-      : finishBackground(build, part);
-  const target = targetOf(build, piece, part, until);
-  if (target === undefined) return noSuchPlace();
-  if (target.stretch === undefined) return evenRows(build, part, target.rows, 'even');
-  part.closed = true;
-  const wrong = evenRows(build, part, target.rows, 'stretch');
-  const section = part.sections.at(-1);
-  if (section && target.rows > 0 && section.first >= part.rows.length - target.rows)
-    section.stretch = target.stretch;
-  else if (section && target.rows === 0)
-    part.sections.push({
-      name: part.fabric.label,
-      fabric: section.fabric,
-      needle: build.needle,
-      first: part.rows.length,
-      stretch: target.stretch,
-    });
-  part.closed = true;
-  if (wrong === undefined && target.overMm !== undefined && until.is === 'length') {
-    const figures = { wantedMm: Math.round(until.mm), overMm: Math.round(target.overMm) };
-    return fault('longer already', figures);
-  }
-  return wrong;
-}
-
-const noSuchPlace = (): Fault => fault('place not known');

@@ -1,17 +1,12 @@
 import { type Fault, fault } from '../../fault.ts';
 import type { Item } from '../../row/read/notation.ts';
-import { settle } from '../../row/read/settle.ts';
-import { workRow } from '../../row/work.ts';
 import type { Statement } from '../say/statement.ts';
 import type { Build, MadeRow, PartBuild, PieceBuild } from './build/build.ts';
 import { rememberFaces, rowsBetween, simplify } from './build/cycle.ts';
 import { makeFabricRow } from './build/fabric-row.ts';
 import { MOST_ROWS, makeWrittenRow } from './build/make-row.ts';
-import { backgroundEdits, row, settleBackground } from './build/run-rows.ts';
 import { targetOf } from './build/target.ts';
-import { nextEdits, settleTrack } from './build/track.ts';
 import { flushCycle } from './row.ts';
-import { trackOf } from './shape.ts';
 
 /** 'rep rows 1–4 until …', 'rep last 2 rows 5 times'. */
 export function doRepeatRows(
@@ -77,40 +72,6 @@ function rowAgain(row: MadeRow): Again {
     part.fabric = row.fabric;
     return makeFabricRow(build, part, row.edits, row.kind === 'stretch' ? 'even' : row.kind);
   };
-}
-
-/** 'rep dec row every other row 3 times more': the named row where it is due, the fabric between. */
-export function doRepeatNamed(
-  build: Build,
-  piece: PieceBuild,
-  part: PartBuild,
-  said: Extract<Statement, { is: 'repeat named' }>,
-  stated: number | undefined,
-): Fault | undefined {
-  const items = part.named.get(said.name);
-  if (items === undefined) return fault('row not known', { rowName: said.name });
-  const settled = settle(items, { stitches: part.live, markers: [] });
-  const worked = settled.ok ? workRow(settled.value.steps, part.live) : settled;
-  const change = worked.ok && 'after' in worked.value ? worked.value.after - part.live : 0;
-  const track = trackOf(
-    build,
-    piece,
-    part,
-    { is: 'shape', change: change || -1, edge: 'right', beats: said.beats },
-    stated,
-  );
-  let rows = 0;
-  while (!track.ended && part.live > 0 && rows < MOST_ROWS) {
-    const due = nextEdits(track, part).length > 0;
-    const wrong = due
-      ? makeWrittenRow(build, part, items, 'row', backgroundEdits(build, part))
-      : row(build, part, [], 'even');
-    if (wrong) return wrong;
-    if (due) settleBackground(build, part);
-    settleTrack(track, part);
-    rows += 1;
-  }
-  return undefined;
 }
 
 interface Limit {

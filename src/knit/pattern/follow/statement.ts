@@ -1,26 +1,31 @@
 import { type Fault, fault } from '../../fault.ts';
 import type { Said, Statement } from '../say/statement.ts';
 import { doAsFor } from './as-for.ts';
+import { doBindOff } from './bind-off.ts';
 import type { Build, PartBuild, PieceBuild } from './build/build.ts';
-import { facesOf } from './build/cycle.ts';
+import { resolveGap } from './build/gap.ts';
 import { isDone, setMark } from './build/part.ts';
-import { targetOf } from './build/target.ts';
+import { pieceInHand, startPending } from './build/piece-in-hand.ts';
+import { doCastOn } from './cast-on.ts';
+import { defineRow, definingHere } from './define-row.ts';
 import { doEven } from './even.ts';
-import {
-  definingHere,
-  doCastOn,
-  doGauge,
-  doHeading,
-  doMultiple,
-  doPickUp,
-  joinGauge,
-  pieceInHand,
-  startPending,
-} from './heading.ts';
-import { doHold, doOtherSide, doRejoin, doWorkOn, holdOfResting, resolveGap } from './other-side.ts';
-import { doRepeatNamed, doRepeatRows } from './repeat-rows.ts';
-import { defineRow, doPlainRows, doRow, flushCycle } from './row.ts';
-import { countDiffers, doBindOff, doEvenly, doGroups, doShape, trackOf } from './shape.ts';
+import { doEvenly } from './evenly.ts';
+import { doGauge, joinGauge } from './gauge.ts';
+import { doGroups } from './groups.ts';
+import { doHeading } from './heading.ts';
+import { doHold, holdOfResting } from './hold.ts';
+import { doMultiple } from './multiple.ts';
+import { nameRows } from './named-rows.ts';
+import { doNeedle } from './needle.ts';
+import { doOtherSide } from './other-side.ts';
+import { doPickUp } from './pick-up.ts';
+import { doRejoin } from './rejoin.ts';
+import { doRepeatNamed } from './repeat-named.ts';
+import { doRepeatRows } from './repeat-rows.ts';
+import { doRow, flushCycle } from './row.ts';
+import { doRows } from './rows.ts';
+import { doShape } from './shape.ts';
+import { doWorkOn } from './work-on.ts';
 
 /** Does what a statement says; the statements after it help to tell a short row from a divided neck. */
 export function doStatement(build: Build, said: Said, ahead: readonly Said[]): Fault | undefined {
@@ -59,31 +64,6 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
     default:
       return doOnNeedle(build, said, statement);
   }
-}
-
-/** The rows of the cycle in hand as a stitch pattern of that name, for this piece and those after it. */
-function nameRows(build: Build, name: string): void {
-  const { cycle } = build.part ?? {};
-  if (!cycle || name === '') return;
-  build.patterns.set(name, {
-    name,
-    of: 1,
-    plus: 0,
-    rows: new Map(cycle.rows),
-    everyOther: cycle.everyOther,
-    lines: new Map(),
-    stated: true,
-    faces: facesOf(build.part as PartBuild, cycle.first, cycle.rows.size),
-  });
-}
-
-function doNeedle(build: Build, mm: number | undefined): undefined {
-  if (mm !== undefined && mm > 0 && mm < 40) build.needle = mm;
-  if (build.part && build.piece) {
-    build.part.closed = true;
-    if (build.part.fabric.label === 'rib') setMark(build.piece, 'rib', build.part);
-  }
-  return undefined;
 }
 
 function doRowOrDefine(
@@ -194,7 +174,7 @@ function doWork(
     case 'even':
       return doEven(build, piece, part, work);
     case 'rows':
-      return doPlainRows(build, part, work);
+      return doRows(build, part, work);
     case 'shape':
       return doShape(build, piece, part, said, work);
     case 'evenly':
@@ -230,19 +210,3 @@ const ROW_MAKERS = new Set<Statement['is']>([
 ]);
 
 export const makesRows = (statement: Statement): boolean => ROW_MAKERS.has(statement.is);
-
-/** A shaping that goes on at the same time as what stands before it. */
-export function startMeanwhile(
-  build: Build,
-  said: Said,
-  after: Extract<Statement, { is: 'at the same time' }>['after'],
-): boolean {
-  const { piece, part } = build;
-  if (said.statement.is !== 'shape' || !piece || !part || isDone(part)) return false;
-  const wait = after && after.is !== 'count' ? (targetOf(build, piece, part, after)?.rows ?? 0) : 0;
-  build.line = said.line;
-  build.meanwhile.push(trackOf(build, piece, part, said.statement, said.stated, wait));
-  return true;
-}
-
-export { countDiffers };

@@ -5,8 +5,8 @@ import { tokensOf } from '../text/lines.ts';
 import { sentences } from '../text/sentences.ts';
 import { meantFor } from '../text/size-names.ts';
 import { pickSize } from '../text/sizes.ts';
+import { statedAtEnd } from './phrase/stated-count.ts';
 import { readSentence } from './sentence.ts';
-import { statedAtEnd } from './stated.ts';
 import type { Said } from './statement.ts';
 
 /** What the lines say, in order: instructions, and what was not understood. */

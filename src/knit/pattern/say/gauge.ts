@@ -1,14 +1,4 @@
-import {
-  type Cursor,
-  peek,
-  peekNumber,
-  peekText,
-  seesPhrase,
-  takeAnyPhrase,
-  takeNumber,
-  takePhrase,
-  takes,
-} from '../../row/read/cursor.ts';
+import { type Cursor, peekNumber, takeAnyPhrase, takePhrase, takes } from '../../row/read/cursor.ts';
 import { readFabric } from './phrase/fabric.ts';
 import { readAmount, readLength } from './phrase/measure.ts';
 import type { Statement } from './statement.ts';
@@ -109,88 +99,6 @@ function readMeasure(c: Cursor): number | undefined {
   takes(c, 'the', 'each');
   if (takePhrase(c, 'inch|in|"')) return 25.4;
   if (takePhrase(c, 'cm')) return 10;
-  c.at = start;
-  return undefined;
-}
-
-/** 'change to 4 mm needles', 'with No. 8 needles', 'using larger needles'. */
-export function readNeedle(c: Cursor): Statement | undefined {
-  const start = c.at;
-  if (!takeAnyPhrase(c, 'change|changing|switch|go to', 'change back to', 'with', 'using', 'use', 'on'))
-    return undefined;
-  let mm: number | undefined;
-  for (let i = 0; i < 14 && c.at < c.end; i += 1) {
-    const n = peekNumber(c);
-    if (n !== undefined && /^(mm)$/.test(peekText(c, 1))) mm = n;
-    if (takePhrase(c, 'needle|needles|ndls|pins|ns')) {
-      takeAnyPhrase(c, '( us', '(');
-      while (c.tokens[c.at - 1] !== undefined && c.at < c.end && bracketOpen(c, start)) {
-        if (peekNumber(c) !== undefined && peekText(c, 1) === 'mm') mm = peekNumber(c);
-        c.at += 1;
-      }
-      takes(c, ',');
-      takes(c, 'and', ':');
-      return { is: 'needle', ...(mm === undefined ? {} : { mm }) };
-    }
-    const token = peek(c);
-    if (
-      token === undefined ||
-      /^(cast|co|work|k|p|knit|purl|pick|rejoin|until|facing|bind)$/.test(token.text)
-    )
-      break;
-    c.at += 1;
-  }
-  c.at = start;
-  return undefined;
-}
-
-/** Whether brackets opened since `from` are not closed yet. */
-function bracketOpen(c: Cursor, from: number): boolean {
-  let depth = 0;
-  for (let i = from; i < c.at; i += 1) {
-    const text = c.tokens[i]?.text ?? '';
-    if (text === '(' || text === '[') depth += 1;
-    if (text === ')' || text === ']') depth -= 1;
-  }
-  return depth > 0 && c.at - from < 30;
-}
-
-/** 'with 2 strands of yarn', 'using MC', 'with white': passed over. */
-export function skipYarn(c: Cursor): boolean {
-  const start = c.at;
-  if (takes(c, 'with', 'using', 'in', 'holding')) {
-    let far = 0;
-    while (far < 7 && c.at < c.end) {
-      if (takes(c, ',')) return true;
-      if (/^(cast|co|k|p|knit|purl|work|pick|bind)$/.test(peekText(c)) && far > 0) return true;
-      if (/^(rs|ws|right|wrong)$/.test(peekText(c))) break;
-      if (peek(c)?.kind === 'number' && !seesPhrase({ ...c, at: c.at + 1 }, 'strands|strand|ply|balls'))
-        break;
-      c.at += 1;
-      far += 1;
-    }
-  }
-  c.at = start;
-  return false;
-}
-
-/** 'cast on 92 sts'. */
-export function readCastOnStatement(c: Cursor): Statement | undefined {
-  const start = c.at;
-  takes(c, 'loosely');
-  if (takeAnyPhrase(c, 'cast on', 'co', 'casting on', 'cast - on')) {
-    takes(c, 'loosely', 'on', 'a');
-    takePhrase(c, 'total of');
-    const n = takeNumber(c);
-    if (n !== undefined && Number.isSafeInteger(n)) {
-      const more = takes(c, 'more', 'additional');
-      takePhrase(c, 'st|sts|stitches|stitch');
-      takes(c, 'loosely', 'for');
-      if (/^(back|front|sleeve|border|body|lower|hem)$/.test(peekText(c))) c.at += 1;
-      takes(c, 'edge', 'loosely');
-      if (!more && !seesPhrase(c, 'at|over')) return { is: 'cast on', stitches: n };
-    }
-  }
   c.at = start;
   return undefined;
 }

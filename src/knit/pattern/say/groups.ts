@@ -1,8 +1,9 @@
+import { takeBindOff } from '../../row/read/bind-off.ts';
+import { takeCastOn } from '../../row/read/cast-on.ts';
 import { type Cursor, takeAnyPhrase, takeNumber, takePhrase, takes } from '../../row/read/cursor.ts';
-import { takeBindOff, takeCastOn } from '../../row/read/edge.ts';
 import { readTimes, STS } from '../../row/read/goal.ts';
-import { readBeats } from './phrase/beats.ts';
-import { readBeatsBefore, readEdgeOf } from './shape.ts';
+import { readBeats, readBeatsBefore } from './phrase/beats.ts';
+import { readEdgeOf } from './phrase/edge.ts';
 import type { Beat, EdgeName, GroupSaid, Statement } from './statement.ts';
 
 /** 'bind off 5 sts at beg of next 2 rows, then 7 sts at beg of foll 2 rows', '… at neck edge every other row 3 times'. */

@@ -1,4 +1,4 @@
-import { type Cursor, cursorOver, peek, peekText, takes } from '../../row/read/cursor.ts';
+import { type Cursor, takes } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import type { Statement } from './statement.ts';
 
@@ -10,6 +10,7 @@ const PIECES = new Set(
     'half sock socks bolero jacket coat sweater pullover cardigan slipover shell bag purse frontband buttonband piece'
   ).split(' '),
 );
+
 const SIDES = new Set([
   'left',
   'right',
@@ -41,6 +42,7 @@ const SIDES = new Set([
   'shoulder',
   'side',
 ]);
+
 const SHAPED = new Set([
   'armhole',
   'armholes',
@@ -96,6 +98,7 @@ const SHAPED = new Set([
   '1st',
   '2nd',
 ]);
+
 const TALK = new Set(
   (
     'finishing materials abbreviations measurements notes note needles yarn making makeup assembly blocking pressing instructions directions ' +
@@ -212,56 +215,3 @@ function isShaping(names: readonly string[], alone: boolean): boolean {
   const said = rest.length < names.length;
   return (alone || said) && rest.length <= 4 && rest.every((name) => SHAPED.has(name)) && (said || alone);
 }
-
-/** A line like 'Basket pattern (multiple of 8 plus 4)' names a stitch pattern. */
-export function readMultiple(c: Cursor): Statement | undefined {
-  const at = findMultiple(c);
-  if (at === undefined) return undefined;
-  const name = c.tokens
-    .slice(c.at, at)
-    .filter((token) => token.kind !== 'mark')
-    .map((token) => token.text)
-    .join(' ');
-  const tail = cursorOver(c.tokens, at, c.end);
-  takes(tail, 'multiple', 'multiples', 'mult', 'worked', 'over');
-  takes(tail, 'of');
-  takes(tail, 'a');
-  const of = peek(tail);
-  if (of?.kind !== 'number') return undefined;
-  tail.at += 1;
-  takes(tail, 'st', 'sts', 'stitches');
-  let plus = 0;
-  if (takes(tail, '+', 'plus', 'and', ',')) {
-    takes(tail, 'plus', '+');
-    const more = peek(tail);
-    if (more?.kind === 'number') {
-      plus = more.value;
-      tail.at += 1;
-    }
-  }
-  takes(tail, 'st', 'sts', 'stitches');
-  while (
-    tail.at < tail.end &&
-    !/^[:.]$/.test(peekText(tail)) &&
-    /^(for|edge|extra|over|end|sts|,|selvedge|\)|\]|st|balance)$/.test(peekText(tail))
-  )
-    tail.at += 1;
-  takes(tail, ':');
-  takes(tail, ')', ']');
-  takes(tail, ':');
-  c.at = tail.at;
-  return { is: 'multiple', of: of.value, plus, name: cleanName(name) };
-}
-
-function findMultiple(c: Cursor): number | undefined {
-  for (let i = c.at; i < Math.min(c.end, c.at + 14); i += 1) {
-    if (/^(multiple|multiples|mult)$/.test(c.tokens[i]?.text ?? '')) return i;
-  }
-  return undefined;
-}
-
-const cleanName = (name: string): string =>
-  name
-    .replace(/\b(pattern stitch|pattern|patt|stitch|st|pat|is|a|worked|over|the|on)\b/g, ' ')
-    .replace(/\s+/g, ' ')
-    .trim();

@@ -1,4 +1,3 @@
-import type { Result } from '../../fault.ts';
 import {
   type Cursor,
   peek,
@@ -10,13 +9,10 @@ import {
   takePhrase,
   takes,
 } from '../../row/read/cursor.ts';
-import type { Item } from '../../row/read/notation.ts';
-import { readRow } from '../../row/read/row.ts';
-import { readBeats } from './phrase/beats.ts';
-import { readSide } from './phrase/measure.ts';
-import type { Label, Statement } from './statement.ts';
+import { readSide } from './phrase/side.ts';
+import type { Label } from './statement.ts';
 
-const ROWS = 'row|rows|rnd|rnds|round|rounds';
+export const ROWS = 'row|rows|rnd|rnds|round|rounds';
 
 /** 'Row 1 (RS):', '2nd and every alt row:', 'Rows 3–20:', 'Next row (WS):', 'Next 4 rows:', 'Inc row:'. */
 export function readLabel(c: Cursor): Label | undefined {
@@ -188,84 +184,3 @@ function namedRow(c: Cursor): Label | undefined {
 /** 'Decrease row' and 'Dec row' are one. */
 export const rowName = (word: string): string =>
   word.startsWith('dec') ? 'dec' : word.startsWith('inc') ? 'inc' : word;
-
-/** 'rep dec row every other row 3 times more', 'work inc row every 6th row until there are 60 sts'. */
-export function readRepeatNamed(c: Cursor): Statement | undefined {
-  const start = c.at;
-  if (takes(c, 'rep', 'repeat', 'work', 'working', 'rpt')) {
-    takes(c, 'the', 'this', 'last');
-    const name = rowName(peekText(c));
-    if (
-      peek(c)?.kind === 'word' &&
-      !/^(row|rows|rs|ws|k|p|next|last|these|every|each|even|in|from)$/.test(name)
-    ) {
-      c.at += 1;
-      if (takePhrase(c, 'row|rnd')) {
-        takes(c, ',');
-        const beats = readBeats(c);
-        if (beats.length > 0) return { is: 'repeat named', name, beats };
-      }
-    }
-  }
-  c.at = start;
-  return undefined;
-}
-
-/** What stands after a label: a row, or 'as row 2', 'rep rows 1–4' (rows counted from the label's own). */
-export function readLabelled(
-  c: Cursor,
-  label: Label,
-): Result<Statement> | { readonly ok: true; readonly value: Statement } {
-  const like = readLike(c);
-  if (like !== undefined) return { ok: true, value: { is: 'row', label, items: [], like } };
-  const row = readRow(c);
-  if (!row.ok) return row;
-  return { ok: true, value: { is: 'row', label, items: row.value } };
-}
-
-function readLike(c: Cursor): number | undefined {
-  const start = c.at;
-  takes(c, 'work', 'the');
-  if (takes(c, 'as', 'same', 'like', 'rep', 'repeat', 'work', 'rpt')) {
-    takes(c, 'as', 'for');
-    takes(c, 'the');
-    takePhrase(c, ROWS);
-    const n = takeNumber(c);
-    if (/^(st|nd|rd|th)$/.test(peekText(c))) c.at += 1;
-    takePhrase(c, ROWS);
-    if (n !== undefined && !seesPhrase(c, 'st|sts|from|*')) {
-      if (takes(c, '-', 'to', 'through', 'and', 'thru')) {
-        takePhrase(c, ROWS);
-        takeNumber(c);
-        if (/^(st|nd|rd|th)$/.test(peekText(c))) c.at += 1;
-        takePhrase(c, ROWS);
-      }
-      return n;
-    }
-  }
-  c.at = start;
-  return undefined;
-}
-
-/** 'k 1 row', 'purl 3 rows', 'work 4 rows', 'k 1 row, p 1 row'. */
-export function readPlainRows(c: Cursor): Statement | undefined {
-  const start = c.at;
-  const base = readBase(c);
-  if (base !== undefined) {
-    const n = takeNumber(c);
-    if (n !== undefined && takePhrase(c, ROWS)) {
-      takeAnyPhrase(c, 'even', 'straight', 'plain');
-      return { is: 'rows', n, items: [wholeRow(base)] };
-    }
-    if (n !== undefined && takePhrase(c, 'ridge|ridges'))
-      return { is: 'rows', n: 2 * n, items: [wholeRow('k')] };
-    if (takeAnyPhrase(c, 'next|1|a row')) return { is: 'rows', n: 1, items: [wholeRow(base)] };
-  }
-  c.at = start;
-  return undefined;
-}
-
-const readBase = (c: Cursor): 'k' | 'p' | undefined =>
-  takes(c, 'k', 'knit', 'knitting') ? 'k' : takes(c, 'p', 'purl', 'purling') ? 'p' : undefined;
-
-const wholeRow = (work: 'k' | 'p'): Item => ({ is: 'stitches to', work, goal: { left: 'what follows' } });

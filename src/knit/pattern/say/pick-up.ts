@@ -13,7 +13,7 @@ import type { Item } from '../../row/read/notation.ts';
 import type { Statement } from './statement.ts';
 
 /** 'With RS facing pick up and k 30 sts along left neck, k 17 from holder, pick up and k 30 sts along right neck'. */
-export function readPickUpStatement(c: Cursor): Statement | undefined {
+export function readPickUp(c: Cursor): Statement | undefined {
   const start = c.at;
   if (!skipToPickUp(c)) return undefined;
   const edges: { along: string; stitches: number }[] = [];

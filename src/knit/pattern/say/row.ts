@@ -1,21 +1,73 @@
-import type { Fault } from '../../fault.ts';
+import type { Fault, Result } from '../../fault.ts';
 import {
   type Cursor,
   cursorOver,
   peekNumber,
   peekText,
+  seesPhrase,
   takeAnyPhrase,
+  takeNumber,
   takePhrase,
   takes,
 } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
 import type { Item } from '../../row/read/notation.ts';
+import { readRow } from '../../row/read/row.ts';
 import { readEven } from './even.ts';
 import { readGroups } from './groups.ts';
-import { readLabelled } from './label.ts';
+import { ROWS } from './label.ts';
+import { withoutChangeNote } from './phrase/change-note.ts';
+import { statedAtEnd } from './phrase/stated-count.ts';
 import { readShape } from './shape.ts';
-import { statedAtEnd, withoutChangeNote } from './stated.ts';
 import type { Add, Label, Statement } from './statement.ts';
+
+/** A row without a label takes the rest of the sentence. */
+export function readBareRow(c: Cursor, at: number, add: Add): Fault | undefined {
+  const whole = cursorOver(c.tokens, c.at, withoutChangeNote(c));
+  const stated = statedAtEnd(whole);
+  const row = cursorOver(c.tokens, c.at, stated?.end ?? whole.end);
+  const read = readRow(row);
+  if (!read.ok) return read.faults[0];
+  c.at = c.end;
+  add({ is: 'row', items: read.value }, at, stated?.stitches);
+  return undefined;
+}
+
+/** What stands after a label: a row, or 'as row 2', 'rep rows 1–4' (rows counted from the label's own). */
+export function readLabelled(
+  c: Cursor,
+  label: Label,
+): Result<Statement> | { readonly ok: true; readonly value: Statement } {
+  const like = readLike(c);
+  if (like !== undefined) return { ok: true, value: { is: 'row', label, items: [], like } };
+  const row = readRow(c);
+  if (!row.ok) return row;
+  return { ok: true, value: { is: 'row', label, items: row.value } };
+}
+
+function readLike(c: Cursor): number | undefined {
+  const start = c.at;
+  takes(c, 'work', 'the');
+  if (takes(c, 'as', 'same', 'like', 'rep', 'repeat', 'work', 'rpt')) {
+    takes(c, 'as', 'for');
+    takes(c, 'the');
+    takePhrase(c, ROWS);
+    const n = takeNumber(c);
+    if (/^(st|nd|rd|th)$/.test(peekText(c))) c.at += 1;
+    takePhrase(c, ROWS);
+    if (n !== undefined && !seesPhrase(c, 'st|sts|from|*')) {
+      if (takes(c, '-', 'to', 'through', 'and', 'thru')) {
+        takePhrase(c, ROWS);
+        takeNumber(c);
+        if (/^(st|nd|rd|th)$/.test(peekText(c))) c.at += 1;
+        takePhrase(c, ROWS);
+      }
+      return n;
+    }
+  }
+  c.at = start;
+  return undefined;
+}
 
 export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): Fault | undefined {
   const whole = cursorOver(c.tokens, c.at, withoutChangeNote(c));

@@ -10,31 +10,34 @@ import {
 } from '../../row/read/cursor.ts';
 import { readTimes, STS } from '../../row/read/goal.ts';
 import type { Token } from '../../row/read/lex.ts';
-import { readRow } from '../../row/read/row.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { readAsFor } from './as-for.ts';
-import { readEven, readRepeatRows } from './even.ts';
-import { readCastOnStatement, readGauge, readNeedle } from './gauge.ts';
+import { readAtTheSameTime } from './at-the-same-time.ts';
+import { readBindOff } from './bind-off.ts';
+import { readCastOn } from './cast-on.ts';
+import { readEven } from './even.ts';
+import { readGauge } from './gauge.ts';
 import { readGroups } from './groups.ts';
-import { readHeading, readMultiple } from './heading.ts';
-import { readHoldStatement, readRejoin, readWorkOn } from './hold.ts';
-import { readLabel, readPlainRows, readRepeatNamed } from './label.ts';
-import {
-  readBindOffAll,
-  readNamedRows,
-  readNote,
-  readPassing,
-  readSameTime,
-  readStatedAlone,
-  readTurn,
-} from './note.ts';
+import { readHeading } from './heading.ts';
+import { readHold } from './hold.ts';
+import { readLabel } from './label.ts';
+import { readMultiple } from './multiple.ts';
+import { readNamedRows } from './named-rows.ts';
+import { readNeedle } from './needle.ts';
+import { readNote, readPassing } from './note.ts';
 import { readOtherSide } from './other-side.ts';
-import { readUntil } from './phrase/until.ts';
-import { readPickUpStatement, seesPickUp } from './pick-up.ts';
-import { readLabelledRow } from './row.ts';
+import { takeStated } from './phrase/stated-count.ts';
+import { readPickUp, seesPickUp } from './pick-up.ts';
+import { readRejoin } from './rejoin.ts';
+import { readRepeatNamed } from './repeat-named.ts';
+import { readRepeatRows, readRowsAgain } from './repeat-rows.ts';
+import { readBareRow, readLabelledRow } from './row.ts';
+import { readRows } from './rows.ts';
 import { readElidedShape, readShape } from './shape.ts';
-import { statedAtEnd, takeStated, withoutChangeNote } from './stated.ts';
+import { readStated } from './stated.ts';
 import type { Add, Said, Statement } from './statement.ts';
+import { readTurn } from './turn.ts';
+import { readWorkOn } from './work-on.ts';
 
 export interface ReadSentence {
   readonly said: readonly Said[];
@@ -170,64 +173,33 @@ function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | u
 /** Everything but rows spelled out. */
 function readSimple(c: Cursor, said: readonly Said[]): Statement | undefined {
   return (
-    readStatedAlone(c) ??
-    readSameTime(c) ??
+    readStated(c) ??
+    readAtTheSameTime(c) ??
     readNamedRows(c) ??
     readNote(c) ??
     readNeedle(c) ??
-    readCastOnStatement(c) ??
+    readCastOn(c) ??
     readRepeatNamed(c) ??
-    readPlainRows(c) ??
+    readRows(c) ??
     readRowsAgain(c, said) ??
     readRepeatRows(c, said.at(-1)?.statement.is === 'repeat rows') ??
     readElided(c, said) ??
     readGroups(c) ??
-    readBindOffAll(c) ??
+    readBindOff(c) ??
     readShape(c) ??
     readOtherSide(c) ??
     readAsFor(c) ??
-    (seesPickUp(c) ? readPickUpStatement(c) : undefined) ??
+    (seesPickUp(c) ? readPickUp(c) : undefined) ??
     readRejoin(c) ??
     readWorkOn(c) ??
-    readHoldStatement(c) ??
+    readHold(c) ??
     readTurn(c) ??
     readEven(c) ??
     readPassing(c)
   );
 }
 
-/** 'K 1 row, p 1 row until piece measures 12 in': the rows just named go on. */
-function readRowsAgain(c: Cursor, said: readonly Said[]): Statement | undefined {
-  let rows = 0;
-  for (let i = said.length - 1; i >= 0; i -= 1) {
-    const { statement } = said[i] as Said;
-    if (statement.is !== 'rows') break;
-    rows += statement.n;
-  }
-  if (rows === 0 || rows > 40) return undefined;
-  const start = c.at;
-  takes(c, 'alternately', 'rep', 'repeat');
-  const until = readUntil(c);
-  if (until) return { is: 'repeat rows', last: rows, until };
-  const times = readTimes(c);
-  if (times) return { is: 'repeat rows', last: rows, times: times.more ? times.n : Math.max(0, times.n - 1) };
-  c.at = start;
-  return undefined;
-}
-
 function readElided(c: Cursor, said: readonly Said[]): Statement | undefined {
   const last = said.at(-1)?.statement;
   return last?.is === 'shape' ? readElidedShape(c, Math.sign(last.change)) : undefined;
-}
-
-/** A row without a label takes the rest of the sentence. */
-function readBareRow(c: Cursor, at: number, add: Add): Fault | undefined {
-  const whole = cursorOver(c.tokens, c.at, withoutChangeNote(c));
-  const stated = statedAtEnd(whole);
-  const row = cursorOver(c.tokens, c.at, stated?.end ?? whole.end);
-  const read = readRow(row);
-  if (!read.ok) return read.faults[0];
-  c.at = c.end;
-  add({ is: 'row', items: read.value }, at, stated?.stitches);
-  return undefined;
 }

@@ -1,99 +1,17 @@
 import {
   type Cursor,
-  peek,
   peekText,
-  sees,
-  seesPhrase,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
   takes,
 } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
-import { readBeats } from './phrase/beats.ts';
-import { ending } from './phrase/measure.ts';
+import { readEvenly } from './evenly.ts';
+import { readBeats, readBeatsBefore } from './phrase/beats.ts';
+import { readEdgeOf } from './phrase/edge.ts';
 import { readUntil } from './phrase/until.ts';
-import type { Beat, EdgeName, Statement } from './statement.ts';
-
-const NECK = 'neck|front|inside|inner|center|centre|v|opening|neckline';
-
-const ARM = 'armhole|armholes|arm|side|seam|underarm|outer|outside|raglan|shoulder|sleeve';
-
-const EDGE = 'edge|edges|side|sides|end|ends';
-
-/** 'at each end', 'at neck edge', 'each side', 'at beg', 'at same edge'. */
-export function readEdge(c: Cursor): EdgeName | undefined {
-  const start = c.at;
-  const edge = edgeAfterAt(c);
-  if (edge === undefined) c.at = start;
-  return edge;
-}
-
-function edgeAfterAt(c: Cursor): EdgeName | undefined {
-  takes(c, 'in');
-  takes(c, 'from', 'at', 'on', 'along', 'inside', 'of', 'within');
-  takes(c, 'the', 'a');
-  if (
-    takeAnyPhrase(
-      c,
-      'beg|beginning|start and|& at end',
-      'beg|beginning|start and|& end',
-      'beg|beginning|start and|& at the end',
-      'beg|beginning|start and|& the end',
-    )
-  )
-    return 'both';
-  if (takeAnyPhrase(c, 'beg|beginning|start', 'right hand end')) return 'beginning';
-  if (takeAnyPhrase(c, 'both|each|either|every', 'each of both', '2')) {
-    if (takes(c, 'neck', 'front', 'v')) {
-      takeAnyPhrase(c, EDGE);
-      return 'neck';
-    }
-    takes(c, ...ARM.split('|').filter((word) => word !== 'side'));
-    takes(c, 'side');
-    if (
-      takeAnyPhrase(c, EDGE) ||
-      c.tokens[c.at - 1]?.text === 'side' ||
-      ARM.split('|').includes(c.tokens[c.at - 1]?.text ?? '')
-    ) {
-      takeAnyPhrase(c, EDGE);
-      return 'both';
-    }
-    return undefined;
-  }
-  if (takeAnyPhrase(c, 'same|this edge|end|side', 'that edge')) return 'same';
-  if (
-    takeAnyPhrase(
-      c,
-      `${NECK} ${EDGE}`,
-      `${NECK} opening edge`,
-      'center|centre front|neck|back edge|edges',
-      'front neck|edge edge',
-      'v neck edge',
-      'front and neck edge',
-      'neck',
-    )
-  )
-    return 'neck';
-  if (
-    takeAnyPhrase(
-      c,
-      'side|sides seam|seams',
-      `${ARM} ${EDGE}`,
-      `${ARM} seam edge`,
-      'armhole',
-      'armholes',
-      'side edges',
-      'arm side',
-    )
-  )
-    return 'armhole';
-  if (takeAnyPhrase(c, 'side edge|edges', 'sides')) return 'both';
-  if (takeAnyPhrase(c, 'right edge|side|hand')) return 'right';
-  if (takeAnyPhrase(c, 'left edge|side|hand')) return 'left';
-  if (takes(c, 'end', 'ends')) return 'end';
-  return undefined;
-}
+import type { Beat, Statement } from './statement.ts';
 
 const CHANGES: Readonly<Record<string, number>> = {
   dec: -1,
@@ -188,103 +106,4 @@ function skipInset(c: Cursor): void {
   takeAnyPhrase(c, 'as before', 'inside edge st|sts', 'fully fashioned', 'as set', 'in pattern');
 }
 
-export function readEdgeOf(c: Cursor): EdgeName | undefined {
-  const edge = readEdge(c);
-  if (edge === undefined) return undefined;
-  if (edge === 'beginning' && seesPhrase(c, 'and|& end|at')) {
-    const start = c.at;
-    c.at += 1;
-    const second = readEdge(c);
-    if (second === 'end') return 'both';
-    c.at = start;
-  }
-  takes(c, 'only');
-  return edge;
-}
-
-/** 'on next row', 'every other row', 'on every RS row' before the word that says what is done. */
-export function readBeatsBefore(c: Cursor): Beat[] {
-  const start = c.at;
-  if (!sees(c, 'on', 'every', 'next', 'each', 'in', 'at', 'over')) return [];
-  if (
-    sees(c, 'at', 'each', 'in', 'on') &&
-    !/^(next|every|each|the|rs|foll|following|this|row)$/.test(peekText(c, 1)) &&
-    peek(c, 1)?.kind !== 'number'
-  )
-    return [];
-  if (peekText(c) === 'each' && /^(end|side|edge)$/.test(peekText(c, 1))) return [];
-  const beats = readBeats(c);
-  if (beats.length === 0) c.at = start;
-  return beats;
-}
-
 const readBeatsAfter = (c: Cursor): Beat[] => readBeats(c);
-
-function readEvenly(c: Cursor, change: number, when: readonly Beat[]): Statement | undefined {
-  const start = c.at;
-  takes(c, 'spaced', 'as');
-  const evenly = takeAnyPhrase(c, 'evenly', 'even', 'at even intervals', 'at equal intervals');
-  if (evenly) takeAnyPhrase(c, 'spaced', 'as possible');
-  const over = readOver(c);
-  const row = readRowRef(c);
-  if (!evenly && row === undefined && over === undefined) {
-    c.at = start;
-    return undefined;
-  }
-  if (!evenly && !over && (row === undefined || when.length > 0)) {
-    c.at = start;
-    return undefined;
-  }
-  const at = c.at;
-  takes(c, ',', '-', '(');
-  const until = readUntil(c);
-  if (until?.is !== 'count') c.at = at;
-  return {
-    is: 'evenly',
-    change,
-    on: row ?? 'unsaid',
-    ...(until?.is === 'count' ? { toCount: until.stitches } : {}),
-    ...(over === undefined ? {} : { over }),
-  };
-}
-
-function readOver(c: Cursor): number | undefined {
-  const start = c.at;
-  if (takes(c, 'across', 'over', 'along', 'on')) {
-    takes(c, 'the');
-    takes(c, 'next', 'center', 'centre', 'front', 'back');
-    const n = takeNumber(c);
-    if (n !== undefined && takePhrase(c, STS)) return n;
-  }
-  c.at = start;
-  return undefined;
-}
-
-/** 'across next row', 'in last row of rib', 'on this row'. */
-function readRowRef(c: Cursor): 'next' | 'last' | 'unsaid' | undefined {
-  const start = c.at;
-  takes(c, 'across', 'in', 'on', 'over', 'along', 'during', 'to');
-  takes(c, 'the');
-  const last = takes(c, 'last', 'final', 'previous');
-  const next = !last && takes(c, 'next', 'first', 'following', 'foll', '1st');
-  if (!last && !next) takes(c, 'this');
-  if (takePhrase(c, 'ws|rs|p|k|purl|knit row') || takeAnyPhrase(c, 'row', 'rnd', 'round')) {
-    takeAnyPhrase(
-      c,
-      'of rib|ribbing|border|garter|band|welt|cuff',
-      'of the rib|ribbing|border',
-      'of rib pattern',
-      'of garter st',
-    );
-    return last ? 'last' : next ? 'next' : 'unsaid';
-  }
-  c.at = start;
-  return undefined;
-}
-
-/** ', ending with a WS row' after shaping is passed over. */
-export const skipEnding = (c: Cursor): void => {
-  const start = c.at;
-  const { end, endEdge } = ending(c);
-  if (end === undefined && endEdge === undefined) c.at = start;
-};

@@ -1,19 +1,16 @@
 import type { StitchName } from '../../stitch.ts';
+import { readBindOff } from './bind-off.ts';
 import { readCableNeedle, readCross, readFraction } from './cable.ts';
+import { readCastOn } from './cast-on.ts';
 import { readDecrease, readIncrease, readMake, readOver } from './change.ts';
 import { type Cursor, peek, peekText, takePhrase } from './cursor.ts';
-import {
-  readBindOff,
-  readCastOn,
-  readDrop,
-  readHold,
-  readMarker,
-  readPickUp,
-  readTake,
-  readWork,
-} from './edge.ts';
+import { readDrop } from './drop.ts';
+import { readHold, readTake } from './holder.ts';
+import { readMarker } from './marker.ts';
+import { readPickUp } from './pick-up.ts';
 import { counted, type ReadItem, readPlain } from './plain.ts';
 import { readSlip } from './slip.ts';
+import { readWork } from './work.ts';
 
 /** Abbreviations that stand for one stitch and nothing else; letters and numbers parted by blanks. */
 const NAMES: readonly (readonly [string, StitchName])[] = [

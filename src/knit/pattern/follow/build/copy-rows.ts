@@ -4,8 +4,7 @@ import { addRun, type Run, shorten } from '../../../row/shorten.ts';
 import type { Step } from '../../../row/step.ts';
 import { stitchOf } from '../../../row/stitches-of-steps.ts';
 import type { StitchName } from '../../../stitch.ts';
-import { gapOf } from '../row.ts';
-import { bindOffAll } from '../shape.ts';
+import { bindOffAll } from './bind-off.ts';
 import {
   type Build,
   type Edit,
@@ -17,6 +16,7 @@ import {
   startEdge,
 } from './build.ts';
 import { makeFabricRow } from './fabric-row.ts';
+import { gapOf } from './gap.ts';
 import { makeOwnRow, makeSpreadRow, makeWrittenRow, pushRow } from './make-row.ts';
 import { neckOf } from './part.ts';
 import { row } from './run-rows.ts';

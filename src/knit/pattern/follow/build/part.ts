@@ -3,6 +3,10 @@ import type { Side } from '../../../row/step.ts';
 import { type Build, type Mark, nextSide, type PartBuild, type PieceBuild, type Resting } from './build.ts';
 import { knownFabric } from './fabric.ts';
 
+export function setMarkOnce(piece: PieceBuild, name: string, part: PartBuild): void {
+  if (!markOf(piece, name)) setMark(piece, name, part);
+}
+
 export function newPiece(build: Build, name: string, makes: number): PieceBuild {
   const taken = build.namesTaken.get(name) ?? 0;
   const piece: PieceBuild = {

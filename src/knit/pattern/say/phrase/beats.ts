@@ -3,6 +3,7 @@ import {
   peek,
   peekNumber,
   peekText,
+  sees,
   seesPhrase,
   takeAnyPhrase,
   takeNumber,
@@ -12,6 +13,22 @@ import { readTimes } from '../../../row/read/goal.ts';
 import type { Side } from '../../../row/step.ts';
 import type { Beat } from '../statement.ts';
 import { readUntil } from './until.ts';
+
+/** 'on next row', 'every other row', 'on every RS row' before the word that says what is done. */
+export function readBeatsBefore(c: Cursor): Beat[] {
+  const start = c.at;
+  if (!sees(c, 'on', 'every', 'next', 'each', 'in', 'at', 'over')) return [];
+  if (
+    sees(c, 'at', 'each', 'in', 'on') &&
+    !/^(next|every|each|the|rs|foll|following|this|row)$/.test(peekText(c, 1)) &&
+    peek(c, 1)?.kind !== 'number'
+  )
+    return [];
+  if (peekText(c) === 'each' && /^(end|side|edge)$/.test(peekText(c, 1))) return [];
+  const beats = readBeats(c);
+  if (beats.length === 0) c.at = start;
+  return beats;
+}
 
 const ROWS = 'row|rows|rnd|rnds|round|rounds';
 

@@ -1,16 +1,12 @@
 import { MM_PER_INCH } from '../../../gauge.ts';
 import {
   type Cursor,
-  peek,
   peekNumber,
   peekText,
-  takeAnyPhrase,
   takeNumber,
   takePhrase,
   takes,
 } from '../../../row/read/cursor.ts';
-import type { Side } from '../../../row/step.ts';
-import type { EndEdge } from '../statement.ts';
 
 /** A number that may have a fraction beside it: '15', '15½', '15 1/2'. */
 export function readAmount(c: Cursor): number | undefined {
@@ -74,47 +70,3 @@ function skipOtherUnit(c: Cursor): void {
 
 export const MEASURED =
   'piece|work|it|back|front|fronts|sleeve|sleeves|armhole|armholes|rib|ribbing|border|band|strip|neck|total|side|edge|section|panel|garter|knitting|length|armhole|raglan|yoke|hood|cuff|neckband|collar|body|hem|skirt|bodice|scarf|square|pocket|shoulder|this|cap|tie|belt|strap|all|same';
-
-/** ', ending with a WS row', 'ending with RS facing for next row', 'end with row 4 of pattern'. */
-export function ending(c: Cursor): { end?: Side; endEdge?: EndEdge } {
-  const start = c.at;
-  takes(c, ',', '(', '-', ';');
-  takes(c, 'and', 'then');
-  if (!takes(c, 'ending', 'end', 'finishing', 'finish', 'ends', 'ended', 'ready')) {
-    c.at = start;
-    return {};
-  }
-  const ready = c.tokens[c.at - 1]?.text === 'ready';
-  takes(c, 'with', 'on', 'after', 'at', 'having', 'by', 'for', 'to', 'so');
-  takes(c, 'that', 'working', 'work', 'a', 'an', 'the', 'last', 'completing');
-  takes(c, 'worked', 'just');
-  if (takeAnyPhrase(c, 'side|armhole|arm|seam|underarm edge', 'side|armhole seam'))
-    return { endEdge: 'armhole' };
-  if (
-    takeAnyPhrase(c, 'front|neck|center|centre|inner edge', 'center|centre front edge', 'center|centre front')
-  )
-    return { endEdge: 'neck' };
-  const side = readSide(c);
-  if (side === undefined) {
-    skipRowName(c);
-    return {};
-  }
-  const facing = takes(c, 'facing');
-  takes(c, 'row', 'rows', 'side', 'rnd');
-  takeAnyPhrase(c, 'for next row', 'for the next row', 'next');
-  takeAnyPhrase(c, 'row', 'completed', 'just worked', 'worked');
-  takes(c, ')');
-  const next = facing || ready;
-  return { end: next ? (side === 'RS' ? 'WS' : 'RS') : side };
-}
-
-function skipRowName(c: Cursor): void {
-  while (peek(c) && !/^[,.;)]$/.test(peekText(c))) c.at += 1;
-}
-
-/** 'RS', 'wrong side', 'k row', 'purl row'. */
-export function readSide(c: Cursor): Side | undefined {
-  if (takeAnyPhrase(c, 'rs', 'right side|s', 'r s', 'k|knit', 'right - side')) return 'RS';
-  if (takeAnyPhrase(c, 'ws', 'wrong side|s', 'w s', 'p|purl', 'wrong - side')) return 'WS';
-  return undefined;
-}

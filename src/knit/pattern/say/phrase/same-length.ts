@@ -1,6 +1,7 @@
 import { type Cursor, takeAnyPhrase, takeNumber, takePhrase, takes } from '../../../row/read/cursor.ts';
 import type { Until } from '../statement.ts';
-import { ending, MEASURED, readLength } from './measure.ts';
+import { ending } from './ending.ts';
+import { MEASURED, readLength } from './measure.ts';
 import { readPieceName, readPlace } from './place.ts';
 
 /** 'until same length as back to armhole', 'until piece measures same as back to underarm', 'until it matches back to ...'. */

@@ -8,7 +8,8 @@ import {
   takes,
 } from '../../../row/read/cursor.ts';
 import type { Until } from '../statement.ts';
-import { ending, MEASURED, readLength } from './measure.ts';
+import { ending } from './ending.ts';
+import { MEASURED, readLength } from './measure.ts';
 import { readFrom } from './place.ts';
 import { readSameLength } from './same-length.ts';
 

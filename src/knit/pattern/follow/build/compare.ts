@@ -1,0 +1,39 @@
+import { type Fault, fault } from '../../../fault.ts';
+import type { Said } from '../../say/statement.ts';
+import type { Build } from './build.ts';
+import type { LineNotes } from './notes.ts';
+
+export const countDiffers = (stated: number, found: number): Fault =>
+  fault('count contradicts', { statedStitches: stated, foundStitches: found });
+
+/** A count that the text states against the one that the instructions leave. */
+export function compare(build: Build, stated: number, note: LineNotes, said: Said): void {
+  const { part, piece } = build;
+  note.stated.push(stated);
+  if (!part) return;
+  const sets = [part.live, ...(part.gap ?? [])];
+  if (part.parent && part.rows.length <= 1)
+    sets.push(
+      ...(piece?.resting.filter((one) => one.parent === part.parent).map((one) => one.stitches) ?? []),
+    );
+  if (sets.includes(stated)) return;
+  if (build.meanwhile.length > 0) {
+    build.later.push(() => {
+      if (build.part === part) contradict(stated, part.live, note, said);
+    });
+    return;
+  }
+  contradict(stated, part.live, note, said);
+}
+
+function contradict(stated: number, found: number, note: LineNotes, said: Said): void {
+  if (stated === found) return;
+  const known = note.faults.some(
+    (found) =>
+      found.code === 'count contradicts' &&
+      found.at.line === said.line &&
+      found.figures.statedStitches === stated,
+  );
+  if (!known)
+    note.faults.push({ ...countDiffers(stated, found), at: { line: said.line, column: said.column } });
+}

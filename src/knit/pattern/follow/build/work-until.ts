@@ -1,0 +1,36 @@
+import { type Fault, fault } from '../../../fault.ts';
+import type { Until } from '../../say/statement.ts';
+import type { Build, PartBuild, PieceBuild } from './build.ts';
+import { evenRows, finishBackground } from './run-rows.ts';
+import { targetOf } from './target.ts';
+
+export function workUntil(build: Build, piece: PieceBuild, part: PartBuild, until: Until): Fault | undefined {
+  if (until.is === 'count')
+    return part.live === until.stitches || build.meanwhile.length === 0
+      ? undefined
+      : finishBackground(build, part);
+  const target = targetOf(build, piece, part, until);
+  if (target === undefined) return noSuchPlace();
+  if (target.stretch === undefined) return evenRows(build, part, target.rows, 'even');
+  part.closed = true;
+  const wrong = evenRows(build, part, target.rows, 'stretch');
+  const section = part.sections.at(-1);
+  if (section && target.rows > 0 && section.first >= part.rows.length - target.rows)
+    section.stretch = target.stretch;
+  else if (section && target.rows === 0)
+    part.sections.push({
+      name: part.fabric.label,
+      fabric: section.fabric,
+      needle: build.needle,
+      first: part.rows.length,
+      stretch: target.stretch,
+    });
+  part.closed = true;
+  if (wrong === undefined && target.overMm !== undefined && until.is === 'length') {
+    const figures = { wantedMm: Math.round(until.mm), overMm: Math.round(target.overMm) };
+    return fault('longer already', figures);
+  }
+  return wrong;
+}
+
+const noSuchPlace = (): Fault => fault('place not known');

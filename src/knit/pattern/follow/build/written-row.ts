@@ -1,0 +1,119 @@
+import { type Fault, fault } from '../../../fault.ts';
+import { expandRow } from '../../../row/expand.ts';
+import { type Item, takenBy } from '../../../row/read/notation.ts';
+import { settle } from '../../../row/read/settle.ts';
+import { stitches } from '../../../stitch.ts';
+import type { Said } from '../../say/statement.ts';
+import { type Build, nextSide, type PartBuild, type PieceBuild } from './build.ts';
+import { gapOf } from './gap.ts';
+import { makeSpreadRow, makeWrittenRow } from './make-row.ts';
+import { newPart, setMarkOnce, split } from './part.ts';
+import { backgroundEdits, settleBackground } from './run-rows.ts';
+
+export function writtenRow(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  items: readonly Item[],
+  ahead: readonly Said[],
+): Fault | undefined {
+  const only = items.length === 1 ? items[0] : undefined;
+  if (only?.is === 'evenly') return makeSpreadRow(build, part, only.change, only.over, only.work);
+  const parted = partsHere(items, ahead, build);
+  if (parted) {
+    const sets = setsAtTurn(part, parted);
+    if (sets)
+      return (
+        writtenRow(build, piece, split(build, piece, part, sets, 0, true), parted, []) ??
+        heldDiffers(items, sets[1] as number)
+      );
+  }
+  const beside = build.meanwhile.length > 0;
+  const joined = joinSides(build, piece, part, items);
+  if (joined) return makeWrittenRow(build, joined, items);
+  if (startsWithGroup(items) && part.parent === undefined) setMarkOnce(piece, 'armhole', part);
+  const wrong = makeWrittenRow(build, part, items, 'row', backgroundEdits(build, part));
+  if (beside && !wrong) settleBackground(build, part);
+  if (wrong) return wrong;
+  part.gap = items.some(mayPart) ? gapOf(part) : undefined;
+  return undefined;
+}
+
+/** 'BO 4 sts, k to end' begins an armhole where none has begun. */
+function startsWithGroup(items: readonly Item[]): boolean {
+  const [first, second] = items;
+  return first?.is === 'stitches' && first.work === 'bo' && second !== undefined;
+}
+
+/** Whether a gap can lie in a row: only what is bound off or held makes one. */
+const mayPart = (item: Item): boolean =>
+  'work' in item ? item.work === 'bo' || item.work === 'hold' : 'items' in item && item.items.some(mayPart);
+
+/** The row up to a turn after which only these stitches are worked; undefined for a whole row or a short row. */
+function partsHere(
+  items: readonly Item[],
+  ahead: readonly Said[],
+  build: Build,
+): readonly Item[] | undefined {
+  const last = items.at(-1);
+  if (isHeld(last) && !items.slice(0, -1).some((item) => item.is === 'turn')) return items.slice(0, -1);
+  const turn = items.findIndex((item) => item.is === 'turn');
+  if (turn < 0) return undefined;
+  const held = items[turn + 1];
+  if (isHeld(held)) return items.slice(0, turn);
+  const next = ahead.slice(0, 4).some(({ statement }) => {
+    return (
+      statement.is === 'hold' ||
+      statement.is === 'work on' ||
+      statement.is === 'rejoin' ||
+      statement.is === 'other side' ||
+      (statement.is === 'shape' && statement.edge === 'neck')
+    );
+  });
+  return next || /neck|shoulder|divide/.test(build.heading) ? items.slice(0, turn) : undefined;
+}
+
+const isHeld = (item: Item | undefined): boolean =>
+  item !== undefined && 'work' in item && item.work === 'hold';
+
+/** 'leave rem 66 sts on a spare needle' where another number is left. */
+function heldDiffers(items: readonly Item[], rest: number): Fault | undefined {
+  const held = items.find((item) => isHeld(item));
+  if (held?.is !== 'stitches' || held.times === rest) return undefined;
+  return fault('count contradicts', { statedStitches: held.times, foundStitches: rest });
+}
+
+/** Stitches before the turn (as they are on the needle) and those behind it. */
+function setsAtTurn(part: PartBuild, items: readonly Item[]): number[] | undefined {
+  const settled = settle(items, { stitches: part.live, markers: [] });
+  if (!settled.ok) return undefined;
+  const taken = expandRow(settled.value.steps, part.live).reduce(
+    (sum, work) => sum + stitches[work].takes,
+    0,
+  );
+  return taken > 0 && taken < part.live ? [taken, part.live - taken] : undefined;
+}
+
+/** 'K 28, cast on 24, k 28': a row that needs the stitches of both sides brings them together again. */
+function joinSides(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  items: readonly Item[],
+): PartBuild | undefined {
+  if (!items.some((item) => item.is === 'stitches' && item.work === 'co')) return undefined;
+  const needs = takenBy(items);
+  if (needs === undefined || needs <= part.live) return undefined;
+  const others = piece.parts.filter((one) => one !== part && one.live > 0 && one.end !== 'split');
+  const all = nextSide(part) === 'RS' ? [part, ...others] : [...others, part];
+  if (all.reduce((sum, one) => sum + one.live, 0) !== needs) return undefined;
+  for (const one of all) one.end = 'hold';
+  const joined = newPart(build, piece, {
+    name: 'joined',
+    from: { pickUp: all.map((one) => ({ along: one.name, stitches: one.live, held: true })) },
+    live: needs,
+    firstSide: nextSide(part),
+  });
+  Object.assign(joined, { fabric: part.fabric, fabricRow: part.fabricRow, height: part.height });
+  return joined;
+}

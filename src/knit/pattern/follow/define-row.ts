@@ -1,0 +1,59 @@
+import type { Build, StitchPattern } from './build/build.ts';
+import type { Row } from './row.ts';
+
+/** Rows before any cast-on define a stitch pattern called as the heading above them. */
+export function definingHere(build: Build): NonNullable<Build['defining']> {
+  const name =
+    build.heading
+      .replace(/\b(pattern stitch|stitch pattern|pattern|patt|stitch|st)\b/g, ' ')
+      .replace(/\s+/g, ' ')
+      .trim() ||
+    build.piece?.name ||
+    'pattern';
+  const known = build.patterns.get(name);
+  const pattern = known ?? {
+    name,
+    of: 1,
+    plus: 0,
+    rows: new Map(),
+    everyOther: undefined,
+    lines: new Map(),
+    stated: false,
+  };
+  build.patterns.set(name, pattern);
+  build.defining = pattern;
+  return pattern;
+}
+
+/** A row of a stitch pattern that is being defined; nothing is knitted. */
+export function defineRow(build: Build, defined: StitchPattern, said: Row): void {
+  const label = said.label;
+  const pattern = label?.rows[0] === 1 && defined.rows.has(1) ? nextPattern(build, defined) : defined;
+  const last = Math.max(0, ...pattern.rows.keys());
+  const numbers = label && label.rows.length > 0 ? label.rows : [last + 1];
+  numbers.forEach((n, i) => {
+    const items =
+      said.like === undefined ? said.items : (pattern.rows.get(said.like + i) ?? pattern.everyOther ?? []);
+    pattern.rows.set(n, items);
+    pattern.lines.set(n, build.line);
+  });
+  if (label?.everyOther) pattern.everyOther = said.items;
+}
+
+/** Another 'Row 1' begins another stitch pattern. */
+function nextPattern(build: Build, before: StitchPattern): StitchPattern {
+  let n = 2;
+  while (build.patterns.has(`${before.name} ${n}`)) n += 1;
+  const pattern: StitchPattern = {
+    name: `${before.name} ${n}`,
+    of: 1,
+    plus: 0,
+    rows: new Map(),
+    everyOther: undefined,
+    lines: new Map(),
+    stated: false,
+  };
+  build.patterns.set(pattern.name, pattern);
+  build.defining = pattern;
+  return pattern;
+}

@@ -1,0 +1,122 @@
+import { type Fault, fault } from '../../fault.ts';
+import type { Edge } from '../../piece/recipe.ts';
+import type { GroupSaid, Statement } from '../say/statement.ts';
+import { bindOffAll } from './build/bind-off.ts';
+import {
+  type Build,
+  type Mark,
+  nextSide,
+  type PartBuild,
+  type PieceBuild,
+  startEdge,
+} from './build/build.ts';
+import { countDiffers } from './build/compare.ts';
+import { edgeFinder } from './build/edge.ts';
+import { MOST_ROWS } from './build/make-row.ts';
+import { markOf, setMark } from './build/part.ts';
+import { row } from './build/run-rows.ts';
+
+type Groups = Extract<Statement, { is: 'groups' }>;
+
+/** Groups bound off or cast on where rows begin: 'bo 5 sts at beg of next 2 rows, then 7 sts at beg of foll 2 rows'. */
+export function doGroups(build: Build, piece: PieceBuild, part: PartBuild, said: Groups): Fault | undefined {
+  if (said.work === 'bo' && said.edge !== 'neck') markPlace(piece, part);
+  // one side of a divided piece has only one edge left to bind off at: the one away from the neck
+  const oneSide = said.edge === 'both' && part.parent !== undefined;
+  const edge = edgeFinder(oneSide ? 'armhole' : said.edge === 'both' ? 'beginning' : said.edge, piece, part);
+  let first = true;
+  for (const said1 of said.groups) {
+    const group = oneSide ? { ...said1, rows: said1.rows / 2, every: 2 } : said1;
+    const wrong = workGroup(build, part, said, group, edge, first);
+    if (wrong) return wrong;
+    if (part.live === 0) break;
+    first = false;
+    const { toCount } = group;
+    if (toCount !== undefined && toCount !== part.live) return countDiffers(toCount, part.live);
+  }
+  part.lastEdge = said.edge === 'beginning' || said.edge === 'both' ? undefined : (edge(part) as Edge);
+  return undefined;
+}
+
+/** Groups bound off away from the neck begin the armhole, and later on (or on one side only) the shoulder. */
+function markPlace(piece: PieceBuild, part: PartBuild): void {
+  const armhole = markOf(piece, 'armhole');
+  const shoulder = markOf(piece, 'shoulder');
+  if (part.parent) {
+    if (shoulder === undefined || (shoulder.part.parent === undefined && !boundOffAt(shoulder)))
+      setMark(piece, 'shoulder', part);
+  } else if (!armhole) setMark(piece, 'armhole', part);
+  else if (!shoulder && armhole.part === part && evenSince(part, armhole.rows))
+    setMark(piece, 'shoulder', part);
+}
+
+/** Whether a heading stood where stitches were bound off at once. */
+const boundOffAt = (mark: Mark): boolean => mark.part.rows[mark.rows - mark.part.baseRows]?.kind === 'groups';
+
+const evenSince = (part: PartBuild, row: number): boolean =>
+  part.rows.slice(row - part.baseRows).some(({ kind }) => kind === 'stretch' || kind === 'even');
+
+function workGroup(
+  build: Build,
+  part: PartBuild,
+  said: Groups,
+  group: GroupSaid,
+  edge: (part: PartBuild) => 'both' | Edge,
+  first: boolean,
+): Fault | undefined {
+  if (group.stitches === 0) return undefined;
+  const rows = group.toCount === undefined ? group.rows : MOST_ROWS;
+  for (let i = 0; i < rows && part.live > 0; i += 1) {
+    if (
+      group.toCount !== undefined &&
+      (said.work === 'bo' ? part.live <= group.toCount : part.live >= group.toCount)
+    )
+      break;
+    const gap = i === 0 ? (first || group.every === 1 ? 0 : group.every - 1) : group.every - 1;
+    for (let even = 0; even < gap; even += 1) {
+      const wrong = row(build, part, [], 'even');
+      if (wrong) return wrong;
+    }
+    const wrong =
+      toTheEdge(build, part, said, group, edge) ?? oneGroup(build, part, said, group.stitches, edge);
+    if (wrong) return wrong;
+  }
+  return undefined;
+}
+
+/** Rows until the one that begins at the edge (or on the side) that the text names. */
+function toTheEdge(
+  build: Build,
+  part: PartBuild,
+  said: Groups,
+  group: GroupSaid,
+  edge: (part: PartBuild) => 'both' | Edge,
+): Fault | undefined {
+  const wrongSide = group.side !== undefined && nextSide(part) !== group.side;
+  const wrongEdge = said.edge !== 'end' && edge(part) !== startEdge(part) && edge(part) !== 'both';
+  return wrongSide || wrongEdge ? row(build, part, [], 'even') : undefined;
+}
+
+function oneGroup(
+  build: Build,
+  part: PartBuild,
+  said: Groups,
+  stitches: number,
+  edge: (part: PartBuild) => 'both' | Edge,
+): Fault | undefined {
+  if (said.work === 'bo' && stitches >= part.live) {
+    const short = stitches - part.live;
+    const wrong = bindOffAll(build, part);
+    return wrong ?? (short > 0 ? tooFewToBindOff(stitches, stitches - short) : undefined);
+  }
+  const at = edge(part);
+  return row(
+    build,
+    part,
+    [{ at: at === 'both' ? startEdge(part) : at, work: said.work, stitches }],
+    'groups',
+  );
+}
+
+const tooFewToBindOff = (wanted: number, have: number): Fault =>
+  fault('bound off too many', { wantedStitches: wanted, haveStitches: have });

@@ -1,0 +1,93 @@
+import { type Fault, fault } from '../../fault.ts';
+import type { Statement } from '../say/statement.ts';
+import type { Build, PartBuild, PieceBuild, Resting } from './build/build.ts';
+import { countDiffers } from './build/compare.ts';
+import { resolveGap } from './build/gap.ts';
+import { holdSet, split } from './build/part.ts';
+
+type Hold = Extract<Statement, { is: 'hold' }>;
+
+/** 'place rem 24 sts on holder', 'leave centre 17 sts on a holder'. */
+export function doHold(build: Build, piece: PieceBuild, part: PartBuild, said: Hold): Fault | undefined {
+  if (part.gap) {
+    const now = resolveGap(build, piece, part);
+    return heldCount(piece, said.stitches, now);
+  }
+  const waiting = restingBeside(piece, part);
+  if (
+    waiting.length > 0 &&
+    (said.which === 'rest' || said.which === 'first' || said.stitches === waiting[0]?.stitches) &&
+    part.rows.length <= 1
+  ) {
+    return heldCount(piece, said.stitches, part);
+  }
+  if (said.stitches === undefined || said.stitches === part.live) {
+    part.end = 'hold';
+    return undefined;
+  }
+  if (said.stitches > part.live) {
+    part.end = 'hold';
+    return countDiffers(said.stitches, part.live);
+  }
+  return said.which === 'centre'
+    ? holdCentre(build, piece, part, said.stitches)
+    : holdSome(build, piece, part, said);
+}
+
+/** 'slip centre 18 sts onto a holder' when the centre rests beside the side that is still to come. */
+export function holdOfResting(build: Build, piece: PieceBuild, said: Hold): Fault | undefined {
+  const resting = piece.resting[0];
+  const { stitches } = said;
+  if (
+    resting === undefined ||
+    stitches === undefined ||
+    stitches >= resting.stitches ||
+    resting.edge === 'middle'
+  )
+    return undefined;
+  const rest = resting.stitches - stitches;
+  const onLeft = resting.edge === 'left';
+  piece.resting.splice(0, 1, {
+    ...resting,
+    stitches: rest,
+    column: onLeft ? resting.column + stitches : resting.column,
+  });
+  holdSet(build, piece, {
+    ...resting,
+    stitches,
+    edge: 'middle',
+    column: onLeft ? resting.column : resting.column + rest,
+  });
+  return undefined;
+}
+
+const restingBeside = (piece: PieceBuild, part: PartBuild): Resting[] =>
+  piece.resting.filter((one) => one.parent === part.parent);
+
+function heldCount(piece: PieceBuild, stitches: number | undefined, part: PartBuild): Fault | undefined {
+  if (stitches === undefined) return undefined;
+  const sets = restingBeside(piece, part).map((one) => one.stitches);
+  const sum = sets.reduce((a, b) => a + b, 0);
+  return sets.includes(stitches) || sum === stitches || part.live === stitches
+    ? undefined
+    : countDiffers(stitches, sum);
+}
+
+function holdCentre(build: Build, piece: PieceBuild, part: PartBuild, stitches: number): Fault | undefined {
+  const side = (part.live - stitches) / 2;
+  if (!Number.isInteger(side)) {
+    return fault('centre not in the middle', { stitches: part.live, centreStitches: stitches });
+  }
+  split(build, piece, part, [side, stitches, side], 0, true);
+  const middle = piece.resting.find((one) => one.parent === part && one.edge === 'middle');
+  if (middle) holdSet(build, piece, middle);
+  return undefined;
+}
+
+function holdSome(build: Build, piece: PieceBuild, part: PartBuild, said: Hold): Fault | undefined {
+  const stitches = said.stitches as number;
+  const first = said.which === 'first';
+  const sets = first ? [stitches, part.live - stitches] : [part.live - stitches, stitches];
+  split(build, piece, part, sets, first ? 1 : 0, true);
+  return undefined;
+}

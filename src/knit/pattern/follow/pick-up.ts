@@ -1,0 +1,29 @@
+import { type Fault, fault } from '../../fault.ts';
+import type { Statement } from '../say/statement.ts';
+import type { Build } from './build/build.ts';
+import { MOST_STITCHES } from './build/make-row.ts';
+import { isDone, newPart, newPiece, setMark } from './build/part.ts';
+import { startPending } from './build/piece-in-hand.ts';
+
+export function doPickUp(build: Build, said: Extract<Statement, { is: 'pick up' }>): Fault | undefined {
+  build.defining = undefined;
+  build.talk = false;
+  startPending(build);
+  if (build.part && !isDone(build.part) && build.part.rows.length > 0) build.part.end = 'hold';
+  const piece =
+    build.piece === undefined || (build.piece.parts.length > 0 && build.heading !== '')
+      ? newPiece(build, build.heading || 'band', 1)
+      : build.piece;
+  const { edges } = said;
+  const live = edges.reduce((sum, edge) => sum + edge.stitches, 0);
+  if (live > MOST_STITCHES) return fault('too many stitches', { stitches: live });
+  newPart(build, piece, {
+    name: piece.parts.length === 0 ? 'body' : 'band',
+    from: { pickUp: edges.filter((edge) => edge.stitches > 0) },
+    live,
+    firstSide: 'WS',
+  });
+  setMark(piece, 'marker', build.part);
+  setMark(piece, 'heading', build.part);
+  return undefined;
+}

@@ -1,0 +1,43 @@
+import { type Fault, fault } from '../../fault.ts';
+import { settle } from '../../row/read/settle.ts';
+import { workRow } from '../../row/work.ts';
+import type { Statement } from '../say/statement.ts';
+import type { Build, PartBuild, PieceBuild } from './build/build.ts';
+import { MOST_ROWS, makeWrittenRow } from './build/make-row.ts';
+import { backgroundEdits, row, settleBackground } from './build/run-rows.ts';
+import { nextEdits, settleTrack } from './build/track.ts';
+import { trackOf } from './shape.ts';
+
+/** 'rep dec row every other row 3 times more': the named row where it is due, the fabric between. */
+export function doRepeatNamed(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Extract<Statement, { is: 'repeat named' }>,
+  stated: number | undefined,
+): Fault | undefined {
+  const items = part.named.get(said.name);
+  if (items === undefined) return fault('row not known', { rowName: said.name });
+  const settled = settle(items, { stitches: part.live, markers: [] });
+  const worked = settled.ok ? workRow(settled.value.steps, part.live) : settled;
+  const change = worked.ok && 'after' in worked.value ? worked.value.after - part.live : 0;
+  const track = trackOf(
+    build,
+    piece,
+    part,
+    { is: 'shape', change: change || -1, edge: 'right', beats: said.beats },
+    stated,
+  );
+  let rows = 0;
+  while (!track.ended && part.live > 0 && rows < MOST_ROWS) {
+    const due = nextEdits(track, part).length > 0;
+    const wrong = due
+      ? makeWrittenRow(build, part, items, 'row', backgroundEdits(build, part))
+      : row(build, part, [], 'even');
+    if (wrong) return wrong;
+    if (due) settleBackground(build, part);
+    settleTrack(track, part);
+    rows += 1;
+  }
+  return undefined;
+}

@@ -1,0 +1,35 @@
+import type { Fault } from '../../fault.ts';
+import type { Statement } from '../say/statement.ts';
+import type { Build, PartBuild, PieceBuild } from './build/build.ts';
+import { countDiffers } from './build/compare.ts';
+import { resolveGap } from './build/gap.ts';
+import { split } from './build/part.ts';
+
+/** 'working on last 28 sts only', 'work each side separately'. */
+export function doWorkOn(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Extract<Statement, { is: 'work on' }>,
+): Fault | undefined {
+  if (said.which === 'both at once') piece.bothSides = true;
+  if (part.gap) {
+    const sets = part.gap;
+    const which =
+      said.which === 'first' ||
+      (said.stitches !== undefined && said.stitches === sets[0] && said.stitches !== sets.at(-1))
+        ? 'first'
+        : 'last';
+    const now = resolveGap(build, piece, part, which);
+    return said.stitches !== undefined && said.stitches !== now.live
+      ? countDiffers(said.stitches, now.live)
+      : undefined;
+  }
+  const { stitches } = said;
+  if (stitches === undefined || stitches === part.live) return undefined;
+  if (stitches > part.live) return countDiffers(stitches, part.live);
+  const last = said.which === 'last';
+  const sets = last ? [part.live - stitches, stitches] : [stitches, part.live - stitches];
+  split(build, piece, part, sets, last ? 1 : 0, true);
+  return undefined;
+}

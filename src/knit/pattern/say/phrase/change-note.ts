@@ -1,0 +1,31 @@
+import { type Cursor, peekText, takeNumber, takePhrase, takes } from '../../../row/read/cursor.ts';
+import { STS } from '../../../row/read/goal.ts';
+
+const CHANGED = /^(dec|decs|decreased|inc|incs|increased)$/;
+
+/** '2 sts dec’d', '(4 sts increased)': what a row changes, not what it leaves. */
+export function takeChangeNote(c: Cursor): boolean {
+  const start = c.at;
+  const open = takes(c, '(', '[');
+  if (takeNumber(c) !== undefined && takePhrase(c, STS) && CHANGED.test(peekText(c))) {
+    c.at += 1;
+    takes(c, 'd');
+    if (open) takes(c, ')', ']');
+    if (c.at >= c.end || /^[.,;]$/.test(peekText(c))) return true;
+  }
+  c.at = start;
+  return false;
+}
+
+/** Where a sentence ends before such a note. */
+export function withoutChangeNote(c: Cursor): number {
+  let end = c.end;
+  while (end > c.at && /^[.)\]]$/.test(c.tokens[end - 1]?.text ?? '')) end -= 1;
+  if (c.tokens[end - 1]?.text === 'd') end -= 1;
+  if (!CHANGED.test(c.tokens[end - 1]?.text ?? '')) return c.end;
+  if (!/^(st|sts|stitches)$/.test(c.tokens[end - 2]?.text ?? '') || c.tokens[end - 3]?.kind !== 'number')
+    return c.end;
+  const at = end - 3;
+  const parting = /^[([\-,;:=]$/.test(c.tokens[at - 1]?.text ?? '');
+  return parting && at - 1 > c.at ? at - 1 : c.end;
+}

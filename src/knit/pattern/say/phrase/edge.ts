@@ -1,0 +1,96 @@
+import { type Cursor, seesPhrase, takeAnyPhrase, takes } from '../../../row/read/cursor.ts';
+import type { EdgeName } from '../statement.ts';
+
+const NECK = 'neck|front|inside|inner|center|centre|v|opening|neckline';
+
+const ARM = 'armhole|armholes|arm|side|seam|underarm|outer|outside|raglan|shoulder|sleeve';
+
+const EDGE = 'edge|edges|side|sides|end|ends';
+
+/** 'at each end', 'at neck edge', 'each side', 'at beg', 'at same edge'. */
+export function readEdge(c: Cursor): EdgeName | undefined {
+  const start = c.at;
+  const edge = edgeAfterAt(c);
+  if (edge === undefined) c.at = start;
+  return edge;
+}
+
+function edgeAfterAt(c: Cursor): EdgeName | undefined {
+  takes(c, 'in');
+  takes(c, 'from', 'at', 'on', 'along', 'inside', 'of', 'within');
+  takes(c, 'the', 'a');
+  if (
+    takeAnyPhrase(
+      c,
+      'beg|beginning|start and|& at end',
+      'beg|beginning|start and|& end',
+      'beg|beginning|start and|& at the end',
+      'beg|beginning|start and|& the end',
+    )
+  )
+    return 'both';
+  if (takeAnyPhrase(c, 'beg|beginning|start', 'right hand end')) return 'beginning';
+  if (takeAnyPhrase(c, 'both|each|either|every', 'each of both', '2')) {
+    if (takes(c, 'neck', 'front', 'v')) {
+      takeAnyPhrase(c, EDGE);
+      return 'neck';
+    }
+    takes(c, ...ARM.split('|').filter((word) => word !== 'side'));
+    takes(c, 'side');
+    if (
+      takeAnyPhrase(c, EDGE) ||
+      c.tokens[c.at - 1]?.text === 'side' ||
+      ARM.split('|').includes(c.tokens[c.at - 1]?.text ?? '')
+    ) {
+      takeAnyPhrase(c, EDGE);
+      return 'both';
+    }
+    return undefined;
+  }
+  if (takeAnyPhrase(c, 'same|this edge|end|side', 'that edge')) return 'same';
+  if (
+    takeAnyPhrase(
+      c,
+      `${NECK} ${EDGE}`,
+      `${NECK} opening edge`,
+      'center|centre front|neck|back edge|edges',
+      'front neck|edge edge',
+      'v neck edge',
+      'front and neck edge',
+      'neck',
+    )
+  )
+    return 'neck';
+  if (
+    takeAnyPhrase(
+      c,
+      'side|sides seam|seams',
+      `${ARM} ${EDGE}`,
+      `${ARM} seam edge`,
+      'armhole',
+      'armholes',
+      'side edges',
+      'arm side',
+    )
+  )
+    return 'armhole';
+  if (takeAnyPhrase(c, 'side edge|edges', 'sides')) return 'both';
+  if (takeAnyPhrase(c, 'right edge|side|hand')) return 'right';
+  if (takeAnyPhrase(c, 'left edge|side|hand')) return 'left';
+  if (takes(c, 'end', 'ends')) return 'end';
+  return undefined;
+}
+
+export function readEdgeOf(c: Cursor): EdgeName | undefined {
+  const edge = readEdge(c);
+  if (edge === undefined) return undefined;
+  if (edge === 'beginning' && seesPhrase(c, 'and|& end|at')) {
+    const start = c.at;
+    c.at += 1;
+    const second = readEdge(c);
+    if (second === 'end') return 'both';
+    c.at = start;
+  }
+  takes(c, 'only');
+  return edge;
+}

@@ -1,0 +1,48 @@
+import { type Cursor, peek, peekText, takeAnyPhrase, takes } from '../../../row/read/cursor.ts';
+import type { Side } from '../../../row/step.ts';
+import type { EndEdge } from '../statement.ts';
+import { readSide } from './side.ts';
+
+/** ', ending with a WS row' after shaping is passed over. */
+export const skipEnding = (c: Cursor): void => {
+  const start = c.at;
+  const { end, endEdge } = ending(c);
+  if (end === undefined && endEdge === undefined) c.at = start;
+};
+
+/** ', ending with a WS row', 'ending with RS facing for next row', 'end with row 4 of pattern'. */
+export function ending(c: Cursor): { end?: Side; endEdge?: EndEdge } {
+  const start = c.at;
+  takes(c, ',', '(', '-', ';');
+  takes(c, 'and', 'then');
+  if (!takes(c, 'ending', 'end', 'finishing', 'finish', 'ends', 'ended', 'ready')) {
+    c.at = start;
+    return {};
+  }
+  const ready = c.tokens[c.at - 1]?.text === 'ready';
+  takes(c, 'with', 'on', 'after', 'at', 'having', 'by', 'for', 'to', 'so');
+  takes(c, 'that', 'working', 'work', 'a', 'an', 'the', 'last', 'completing');
+  takes(c, 'worked', 'just');
+  if (takeAnyPhrase(c, 'side|armhole|arm|seam|underarm edge', 'side|armhole seam'))
+    return { endEdge: 'armhole' };
+  if (
+    takeAnyPhrase(c, 'front|neck|center|centre|inner edge', 'center|centre front edge', 'center|centre front')
+  )
+    return { endEdge: 'neck' };
+  const side = readSide(c);
+  if (side === undefined) {
+    skipRowName(c);
+    return {};
+  }
+  const facing = takes(c, 'facing');
+  takes(c, 'row', 'rows', 'side', 'rnd');
+  takeAnyPhrase(c, 'for next row', 'for the next row', 'next');
+  takeAnyPhrase(c, 'row', 'completed', 'just worked', 'worked');
+  takes(c, ')');
+  const next = facing || ready;
+  return { end: next ? (side === 'RS' ? 'WS' : 'RS') : side };
+}
+
+function skipRowName(c: Cursor): void {
+  while (peek(c) && !/^[,.;)]$/.test(peekText(c))) c.at += 1;
+}

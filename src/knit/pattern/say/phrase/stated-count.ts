@@ -1,0 +1,120 @@
+import {
+  type Cursor,
+  peek,
+  peekNumber,
+  peekText,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from '../../../row/read/cursor.ts';
+import { STS } from '../../../row/read/goal.ts';
+
+const TAIL =
+  /^(rem|remain|remains|remaining|left|on|needle|needles|now|total|in|all|altogether|the|each|side|for|at|end|of|row|inc|incs|increased|dec|decs|decreased|have|are|is|should|be|,|made)$/;
+
+const LEAD =
+  /^(now|leaving|making|total|of|have|has|are|is|should|be|will|you|there|giving|to|in|all|a|=|and|thus|then|leaves|makes|gives|still|must)$/;
+
+const CLOSING: Readonly<Record<string, string>> = { ')': '(', ']': '[', '}': '{' };
+
+/**
+ * A count stated at the end of a sentence: '… k to end (24 sts)', '… – 24 sts', '…, 24 sts remain'.
+ * @returns the count and where the row ends before it
+ */
+export function statedAtEnd(c: Cursor): { stitches: number; end: number } | undefined {
+  let end = c.end;
+  while (end > c.at && /^[.,;]$/.test(c.tokens[end - 1]?.text ?? '')) end -= 1;
+  const open = CLOSING[c.tokens[end - 1]?.text ?? ''];
+  return open === undefined ? unbracketed(c, end) : bracketed(c, end, open);
+}
+
+function bracketed(c: Cursor, end: number, open: string): { stitches: number; end: number } | undefined {
+  let at = end - 2;
+  while (at > c.at && c.tokens[at]?.text !== open && end - at < 16) at -= 1;
+  if (c.tokens[at]?.text !== open || at <= c.at) return undefined;
+  const inner: Cursor = { tokens: c.tokens, at: at + 1, end: end - 1 };
+  const stitches = insideBrackets(inner);
+  return stitches === undefined ? undefined : { stitches, end: at };
+}
+
+/** '24 sts', 'there are now 24 sts', '24', '24 sts, 12 each side'. */
+function insideBrackets(c: Cursor): number | undefined {
+  while (LEAD.test(peekText(c)) && peek(c)?.kind === 'word') c.at += 1;
+  takes(c, '=', '-');
+  const n = takeNumber(c);
+  if (n === undefined || !Number.isSafeInteger(n)) return undefined;
+  if (c.at >= c.end) return n;
+  if (!takePhrase(c, STS)) return undefined;
+  return takes(c, 'dec', 'decreased', 'inc', 'increased', 'decs', 'incs', 'bound', 'cast') ||
+    peekText(c) === 'in'
+    ? undefined
+    : n;
+}
+
+function unbracketed(c: Cursor, end: number): { stitches: number; end: number } | undefined {
+  let at = end - 1;
+  while (at > c.at && TAIL.test(c.tokens[at]?.text ?? '') && end - at < 9) at -= 1;
+  if (!/^(st|sts|stitches|stitch)$/.test(c.tokens[at]?.text ?? '')) return undefined;
+  const n = c.tokens[at - 1];
+  if (n?.kind !== 'number' || !Number.isSafeInteger(n.value)) return undefined;
+  let lead = at - 2;
+  let said = 0;
+  while (lead > c.at && LEAD.test(c.tokens[lead]?.text ?? '') && said < 7) {
+    lead -= 1;
+    said += 1;
+  }
+  if (said === 0 && c.tokens[lead]?.text === 'to') return undefined;
+  const parting = /^[-=:;.,]$/.test(c.tokens[lead]?.text ?? '');
+  const strong =
+    said > 0 && /^(now|leaving|making|have|total|giving|=)$/.test(c.tokens[lead + 1]?.text ?? '');
+  if (lead <= c.at || !(parting || strong)) return undefined;
+  return { stitches: n.value, end: parting ? lead : lead + 1 };
+}
+
+/** A stated count at the cursor: '(82 sts)', '– 82 sts', 'there are 82 sts', '82 sts remain'. */
+export function takeStated(c: Cursor): number | undefined {
+  const start = c.at;
+  const stated = statedHere(c);
+  if (stated === undefined) c.at = start;
+  return stated;
+}
+
+function statedHere(c: Cursor): number | undefined {
+  takes(c, ',', '.', ';');
+  if (/^[([{]$/.test(peekText(c))) {
+    const close = peekText(c) === '(' ? ')' : peekText(c) === '[' ? ']' : '}';
+    let end = c.at + 1;
+    while (end < c.end && c.tokens[end]?.text !== close && end - c.at < 18) end += 1;
+    if (c.tokens[end]?.text !== close) return undefined;
+    const n = insideBrackets({ tokens: c.tokens, at: c.at + 1, end });
+    if (n === undefined) return undefined;
+    c.at = end + 1;
+    return n;
+  }
+  const dash = takes(c, '-', '=', ':');
+  let lead = 0;
+  while (LEAD.test(peekText(c)) && peek(c)?.kind === 'word' && lead < 8) {
+    c.at += 1;
+    lead += 1;
+  }
+  const n = peekNumber(c);
+  if (n === undefined || !Number.isSafeInteger(n)) return undefined;
+  c.at += 1;
+  if (!takePhrase(c, STS)) return undefined;
+  const tail = takeAnyPhrase(
+    c,
+    'remain|rem|remains|left|remaining',
+    'now',
+    'on needle|needles',
+    'on the needle|needles',
+    'in all',
+    'total',
+    'altogether',
+    'are left',
+    'made',
+  );
+  takeAnyPhrase(c, 'on needle|needles', 'on each side', 'each side', 'in all', 'on each needle', 'now');
+  const atEnd = c.at >= c.end || /^[.,;)]$/.test(peekText(c));
+  return (dash || lead > 0 || tail || c.at >= c.end) && atEnd ? n : undefined;
+}

@@ -1,0 +1,122 @@
+import {
+  type Cursor,
+  seesPhrase,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from '../../row/read/cursor.ts';
+import { STS } from '../../row/read/goal.ts';
+import { readFacing, skipFacing } from './phrase/facing.ts';
+import type { Statement } from './statement.ts';
+
+/** 'with RS facing rejoin yarn to rem 28 sts at neck edge', 'return to rem sts', 'slip sts from holder to needle'. */
+export function readRejoin(c: Cursor): Statement | undefined {
+  const start = c.at;
+  const side = readFacing(c);
+  const sts = rejoined(c);
+  if (sts === undefined) {
+    c.at = start;
+    return undefined;
+  }
+  return {
+    is: 'rejoin',
+    ...(sts === 'some' ? {} : { stitches: sts }),
+    ...(side === undefined ? {} : { side }),
+  };
+}
+
+function rejoined(c: Cursor): number | 'some' | undefined {
+  if (takes(c, 'rejoin', 'join', 'attach', 'rejoining', 'fasten', 'tie')) {
+    takes(c, 'in', 'on');
+    takeAnyPhrase(
+      c,
+      'yarn|wool|thread|ball',
+      'a|another|new|the ball|yarn',
+      'second|2nd ball',
+      'yarns',
+      'another ball of yarn',
+      'a new|second ball',
+    );
+    takeAnyPhrase(c, 'of yarn|wool', 'and');
+    takes(c, 'to', 'at', 'on');
+    skipFacing(c);
+    return remaining(c);
+  }
+  if (takes(c, 'return', 'returning', 'go') || seesPhrase(c, 'to rem|remaining|other|the')) {
+    takes(c, 'back');
+    if (!takes(c, 'to')) return undefined;
+    return remaining(c) ?? undefined;
+  }
+  if (
+    takeAnyPhrase(
+      c,
+      'sl|slip|place|put|return sts|stitches',
+      'sl|slip|place|put|return rem|remaining|the sts|stitches',
+      'sl|slip|place|put these|other|held sts',
+    )
+  ) {
+    if (
+      !takeAnyPhrase(
+        c,
+        'from|on holder',
+        'from|off the|st|stitch holder',
+        'back',
+        'onto|on|to needle',
+        'back on|onto|to needle',
+        'held',
+      )
+    )
+      return undefined;
+    takeAnyPhrase(
+      c,
+      'back on|onto|to needle|needles',
+      'onto|on|to needle|needles',
+      'on needle',
+      'to needle',
+      'onto|on the needle',
+      'to a needle',
+    );
+    takes(c, ',');
+    takeAnyPhrase(c, 'and rejoin|join|attach yarn', 'rejoin|join|attach yarn');
+    return 'some';
+  }
+  return undefined;
+}
+
+export function remaining(c: Cursor): number | 'some' {
+  takes(c, 'the', 'inner', 'inside', 'neck', 'end');
+  takes(c, 'end', 'edge');
+  takes(c, 'of');
+  const rest = takes(
+    c,
+    'rem',
+    'remaining',
+    'other',
+    'first',
+    'next',
+    'last',
+    'these',
+    'second',
+    'held',
+    'center',
+    'centre',
+  );
+  takes(c, 'set', 'side');
+  takes(c, 'of');
+  const n = takeNumber(c);
+  const sts = takePhrase(c, STS);
+  takeAnyPhrase(
+    c,
+    'at neck|inner|front|inside|armhole edge',
+    'at center|centre',
+    'at beg|beginning',
+    'on holder',
+    'at neck',
+    'left on holder',
+    'for second|other side|shoulder',
+    'for left|right front|shoulder|side',
+  );
+  takes(c, 'and');
+  return n !== undefined && (sts || rest) && Number.isSafeInteger(n) ? n : 'some';
+}

@@ -1,0 +1,31 @@
+import { countedEdge } from './counted-edge.ts';
+import { type Cursor, takeAnyPhrase } from './cursor.ts';
+import { readGoal } from './goal.ts';
+import { skipManner } from './manner.ts';
+import type { ReadItem } from './plain.ts';
+
+export const BIND_OFF = [
+  'bo',
+  'bind off',
+  'cast off',
+  'binding off',
+  'casting off',
+  'b o',
+  'bind - off',
+  'cast - off',
+  'boff',
+];
+
+/** 'bind off 5 sts', 'bo center 17 sts', 'cast off all sts', 'bo to end'. */
+export function readBindOff(c: Cursor): ReadItem | undefined {
+  if (!takeAnyPhrase(c, ...BIND_OFF)) return undefined;
+  skipManner(c);
+  const all = readGoal(c);
+  if (all) {
+    skipManner(c);
+    return { item: { is: 'stitches to', work: 'bo', goal: all }, said: true };
+  }
+  return countedEdge(c, 'bo');
+}
+
+export const takeBindOff = (c: Cursor): boolean => takeAnyPhrase(c, ...BIND_OFF);

@@ -1,0 +1,29 @@
+import type { StitchName } from '../../stitch.ts';
+import { type Cursor, takePhrase, takes } from './cursor.ts';
+import { readCount, readGoal, STS, takeSts } from './goal.ts';
+import { skipManner } from './manner.ts';
+import type { Item } from './notation.ts';
+import { counted, type ReadItem } from './plain.ts';
+
+export function countedEdge(c: Cursor, work: StitchName): ReadItem {
+  const n = readCount(c);
+  takes(c, 'more');
+  takes(c, 'center', 'centre', 'rem', 'remaining', 'new');
+  takeSts(c);
+  skipManner(c);
+  return n === undefined ? { item: allOf(work), said: false } : counted(work, n);
+}
+
+export const allOf = (work: StitchName): Item => ({
+  is: 'stitches to',
+  work,
+  goal: { left: 'what follows' },
+});
+
+export const toGoal = (work: StitchName, c: Cursor): Item => ({
+  is: 'stitches to',
+  work,
+  goal: readGoal(c) ?? { left: 'what follows' },
+});
+
+export const takeRest = (c: Cursor): boolean => takePhrase(c, `rem|remaining|all ${STS}`);

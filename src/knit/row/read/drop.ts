@@ -1,0 +1,14 @@
+import { type Cursor, takeAnyPhrase, takes } from './cursor.ts';
+import { readCount, STS } from './goal.ts';
+import { counted, type ReadItem } from './plain.ts';
+
+/** 'drop 1 st', 'drop next yo', 'drop st off needle'. */
+export function readDrop(c: Cursor): ReadItem {
+  c.at += 1;
+  takes(c, 'the', 'next', 'first', 'extra', 'second');
+  const n = readCount(c);
+  takes(c, 'extra', 'next', 'second');
+  takeAnyPhrase(c, STS, 'yo|yos', 'loop|loops', 'wrap|wraps', 'yarn over');
+  takeAnyPhrase(c, 'off needle', 'off the needle', 'from needle', 'from left needle');
+  return counted('drop', n ?? 1, n !== undefined);
+}
