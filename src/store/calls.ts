@@ -72,7 +72,7 @@ function garmentCalls(
     placesOf: (id) => door.read(['places'], (tx) => tx.objectStore('places').index('garment').getAll(id)),
     entriesOfGarment: (id) =>
       door.read(['log'], (tx) => tx.objectStore('log').index('make').getAll(makesRange(id))),
-    rework: (key, plan, options = {}) => later(writes, (part) => part.rework(box, key, plan, options)),
+    rework: (reworks) => later(writes, (part) => part.rework(box, reworks)),
   };
 }
 
@@ -110,14 +110,14 @@ function placeCalls(
     },
     latestPlaces: (n) => door.read(['places'], (tx) => latest(tx, n)),
     entriesOf: (key, { lastN } = {}) => door.read(['log', 'places'], (tx) => readEntries(tx, key, lastN)),
-    finishRow: (key, row) => taps.tap(key, { kind: 'row', from: row - 1 }),
+    finishRow: (key, row, by) => taps.tap(key, { kind: 'row', from: row - 1, by }),
     finishRows: (rows) =>
       later(
         () => import('./rows-together.ts'),
         (part) => part.finishRows(box, taps, rows),
       ),
-    undo: (key, from) => taps.tap(key, { kind: 'undo', from }),
-    goTo: (key, rows, kind) => taps.tap(key, { kind, row: rows }),
+    undo: (key, from, by) => taps.tap(key, { kind: 'undo', from, by }),
+    goTo: (key, rows, kind, by) => taps.tap(key, { kind, row: rows, by }),
     append: taps.tap,
   };
 }

@@ -26,6 +26,7 @@ export interface StoreFaults {
   'plan-missing': 'part';
   'at-the-end': 'rows';
   'place-moved': 'row' | 'nextRow';
+  'plan-moved': never;
   'row-outside': 'row' | 'rows';
   'nothing-to-undo': never;
   'kept-unreadable': never;

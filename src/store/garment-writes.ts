@@ -1,5 +1,4 @@
 import { fault, ok, type Result, refuse } from '../knit/fault.ts';
-import type { Recipe } from '../knit/piece/recipe.ts';
 import { nameOf, Refusal } from './faults.ts';
 import {
   changedGarment,
@@ -9,14 +8,13 @@ import {
   removeGarment,
   writeGarment,
 } from './garments.ts';
-import { entryId } from './ids.ts';
 import type { GarmentRecord, PlaceRecord, PlanRecord } from './records.ts';
-import { writeRework } from './rework.ts';
+import { type Rework, writeRework } from './rework.ts';
 import { storeNames, type Tx } from './schema.ts';
 import { troubleIn } from './shapes/check-record.ts';
 import type { Box } from './store.ts';
-import type { Tapped } from './taps.ts';
 import type { Wish } from './write-log.ts';
+import { type AskedOf, writeOnce } from './write-once.ts';
 
 /** What changes whole garments; loaded when it is first asked for, since no tap needs it. */
 
@@ -88,17 +86,26 @@ async function counted<T>(
   return ok(written.value.value);
 }
 
-export async function rework(
-  box: Box,
-  key: string,
-  plan: PlanRecord,
-  { recipe, rows }: { readonly recipe?: Recipe; readonly rows?: number },
-): Promise<Result<Tapped>> {
-  const row = rows === undefined ? {} : { row: rows };
-  const wish: Wish = { kind: 'rework', ...row, id: entryId(box.device), make: key, at: box.now() };
-  const written = await box.door.write(garmentStores, async (tx, again) => ({
-    place: await writeRework(tx, wish, plan, recipe, again),
-  }));
-  if (written.ok) box.tell({ kind: 'garment', id: plan.garment });
+export async function rework(box: Box, reworks: readonly Rework[]): Promise<Result<readonly PlaceRecord[]>> {
+  const written = await writeOnce(box, reworks, reworks.map(entryFor), (wishes, doubted) =>
+    box.door.write(garmentStores, async (tx, again) => {
+      const places: PlaceRecord[] = [];
+      for (const [i, { plan, recipe }] of reworks.entries()) {
+        places.push(await writeRework(tx, wishes[i] as Wish, plan, recipe, again || doubted));
+      }
+      return places;
+    }),
+  );
+  if (!written.ok) return written;
+  const garments = new Set(written.value.map(({ garment }) => garment));
+  for (const id of garments) box.tell({ kind: 'garment', id });
   return written;
 }
+
+const entryFor = ({ key, from, by, rows }: Rework): AskedOf => ({
+  kind: 'rework',
+  make: key,
+  ...(from === undefined ? {} : { from }),
+  ...(rows === undefined ? {} : { row: rows }),
+  by,
+});

@@ -2,7 +2,7 @@ import { moves } from '../progress/fold.ts';
 import { type EntryKind, entryKinds } from '../progress/log.ts';
 import type { PlaceRecord } from './records.ts';
 import { dropKey, keysFrom, readJson, type SmallKeep, writeJson } from './small-keep.ts';
-import type { Wish } from './write-log.ts';
+import { fits, type Wish } from './write-log.ts';
 
 /** A tap that waits for the box to answer again, with the rows before and after it as they were shown. */
 export interface HeldTap {
@@ -45,7 +45,7 @@ export function journalIn(keep: SmallKeep | undefined, box: string): Journal {
     placeWith,
     hold(wish, known) {
       const now = placeWith(known);
-      if (wish.from !== undefined && wish.from !== now.rows) return undefined;
+      if (!fits(wish, now)) return undefined;
       const after = rowsAfter(wish, now, taps(known.id));
       if (after === undefined || after < 0 || after > now.total) return undefined;
       const n = Math.max(0, ...taps().map((tap) => tap.n)) + 1;

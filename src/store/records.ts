@@ -93,6 +93,8 @@ export interface NewEntry {
   readonly kind: EntryKind;
   /** rows worked as the screen showed them when it was tapped: where they are others by now, nothing is written */
   readonly from?: number;
+  /** id of the plan whose rows the screen showed: where the make has another by now, nothing is written */
+  readonly by?: string | undefined;
   /** rows worked after it; for 'row' and 'undo' the store works it out inside the transaction */
   readonly row?: number;
   readonly count?: number;

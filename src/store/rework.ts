@@ -4,7 +4,21 @@ import { newestPlans, writePlan } from './plan-versions.ts';
 import { present } from './reads.ts';
 import type { PlaceRecord, PlanRecord } from './records.ts';
 import type { Tx } from './schema.ts';
-import { type Wish, writeMove } from './write-log.ts';
+import { checkPlace, type Wish, writeMove } from './write-log.ts';
+
+/** A new plan for a make. */
+export interface Rework {
+  /** of the make */
+  readonly key: string;
+  readonly plan: PlanRecord;
+  /** rows worked and the plan, as they were shown when it was made */
+  readonly from?: number;
+  readonly by?: string;
+  /** rows worked on the new plan; as many as now unless said */
+  readonly rows?: number;
+  /** what the piece is from now on */
+  readonly recipe?: Recipe;
+}
 
 /**
  * Moves a make to a new plan in the caller's transaction: the plan as a new version, an entry, the place, and
@@ -19,6 +33,7 @@ export async function writeRework(
 ): Promise<PlaceRecord> {
   const place = present(await tx.objectStore('places').get(wish.make), 'no-such-make');
   if (again && (await tx.objectStore('log').get(wish.id)) !== undefined) return place;
+  checkPlace(wish, place);
   const newest = newestPlans(await tx.objectStore('plans').index('garment').getAll(place.garment));
   const stored = await writePlan(tx, newest, {
     ...plan,

@@ -1,18 +1,17 @@
 import { fault, ok, type Result, refuse } from '../knit/fault.ts';
-import { entryId } from './ids.ts';
 import type { PlaceRecord } from './records.ts';
 import type { Box } from './store.ts';
 import type { Taps } from './taps.ts';
-import { tapStores, type Wish, writeWish } from './write-log.ts';
+import { tapStores, writeWish } from './write-log.ts';
+import { type AskedOf, writeOnce } from './write-once.ts';
 
 /** A row of a make (from 1), as a screen shows it. */
 export interface RowMeant {
   readonly key: string;
   readonly row: number;
+  /** id of the plan that it is of, as it was shown */
+  readonly plan?: string;
 }
-
-/** Wishes of which nobody can say whether they were written: the same rows again are the same wishes. */
-const unsure = new WeakMap<Box, readonly Wish[]>();
 
 /**
  * Finishes rows of several makes on one needle in one transaction: all of them or none. It is not kept outside the box
@@ -24,17 +23,13 @@ export async function finishRows(
   rows: readonly RowMeant[],
 ): Promise<Result<readonly PlaceRecord[]>> {
   if (!(await taps.drain())) return refuse(fault('store-not-answering'));
-  const before = unsure.get(box);
-  const doubted = before !== undefined && rowsOf(before) === JSON.stringify(rows);
-  const wishes = doubted ? before : rows.map((row) => wishFor(box, row));
-  const written = await box.door.write(tapStores, async (tx, again) => {
-    const places: PlaceRecord[] = [];
-    for (const wish of wishes) places.push(await writeWish(tx, wish, again || doubted));
-    return places;
-  });
-  const code = written.ok ? undefined : written.faults[0]?.code;
-  if (code === 'store-not-answering' || code === 'storage-full') unsure.set(box, wishes);
-  else unsure.delete(box);
+  const written = await writeOnce(box, 'rows', rows.map(entryFor), (wishes, doubted) =>
+    box.door.write(tapStores, async (tx, again) => {
+      const places: PlaceRecord[] = [];
+      for (const wish of wishes) places.push(await writeWish(tx, wish, again || doubted));
+      return places;
+    }),
+  );
   if (!written.ok) return written;
   box.sentinel.change((was) => ({ entries: was.entries + rows.length }));
   for (const place of written.value) {
@@ -44,13 +39,9 @@ export async function finishRows(
   return ok(written.value);
 }
 
-const wishFor = (box: Box, { key, row }: RowMeant): Wish => ({
+const entryFor = ({ key, row, plan }: RowMeant): AskedOf => ({
   kind: 'row',
   from: row - 1,
-  id: entryId(box.device),
+  ...(plan === undefined ? {} : { by: plan }),
   make: key,
-  at: box.now(),
 });
-
-const rowsOf = (wishes: readonly Wish[]): string =>
-  JSON.stringify(wishes.map(({ make, from = 0 }): RowMeant => ({ key: make, row: from + 1 })));

@@ -1,5 +1,4 @@
 import { ok, type Result } from '../knit/fault.ts';
-import type { Recipe } from '../knit/piece/recipe.ts';
 import type { LogEntry } from '../progress/log.ts';
 import { makeCalls } from './calls.ts';
 import { type Change, type Listener, openChanges } from './changes.ts';
@@ -12,6 +11,7 @@ import { lastSeenIn, type Seen } from './last-seen.ts';
 import { readAtOpening } from './read-at-opening.ts';
 import { type InHand, inHandStores, readInHand, readSettings, type Settings } from './reads.ts';
 import type { GarmentRecord, GarmentSummary, NewEntry, PlaceRecord, PlanRecord } from './records.ts';
+import type { Rework } from './rework.ts';
 import type { RowMeant } from './rows-together.ts';
 import { type Migration, migrations } from './schema.ts';
 import { type Sentinel, type SentinelKeeper, sentinelIn } from './sentinel.ts';
@@ -67,21 +67,20 @@ export interface Store {
   latestPlaces(n: number): Promise<Result<readonly PlaceRecord[]>>;
   /** a make with its plan and the settings; without a key the make last knitted */
   inHand(key?: string): Promise<Result<InHand>>;
-  /** this row (from 1) and no other: 'place-moved' where another one comes */
-  finishRow(key: string, row: number): Promise<Result<Tapped>>;
+  /**
+   * this row (from 1) and no other: 'place-moved' where another one comes, 'plan-moved' where it is of another plan
+   * @param by id of the plan that was shown, here and below
+   */
+  finishRow(key: string, row: number, by?: string): Promise<Result<Tapped>>;
   /** a row of each of several makes, all of them or none */
   finishRows(rows: readonly RowMeant[]): Promise<Result<readonly PlaceRecord[]>>;
   /** takes back the last change of place that still stands; again and again walks further back. `from`: rows as shown */
-  undo(key: string, from: number): Promise<Result<Tapped>>;
-  goTo(key: string, rows: number, kind: 'place' | 'rip back'): Promise<Result<Tapped>>;
+  undo(key: string, from: number, by?: string): Promise<Result<Tapped>>;
+  goTo(key: string, rows: number, kind: 'place' | 'rip back', by?: string): Promise<Result<Tapped>>;
   /** a check, note, lifeline, or the striking out of one; the place stays */
   append(key: string, entry: NewEntry): Promise<Result<Tapped>>;
-  /** a new plan for a make, with the rows worked on it (as many as now unless said) and the piece's new recipe */
-  rework(
-    key: string,
-    plan: PlanRecord,
-    options?: { readonly recipe?: Recipe; readonly rows?: number },
-  ): Promise<Result<Tapped>>;
+  /** new plans for makes, all of them or none: what one gives up another takes. Gives their places. */
+  rework(reworks: readonly Rework[]): Promise<Result<readonly PlaceRecord[]>>;
   /** in order; only the newest ones where `lastN` is given */
   entriesOf(key: string, options?: { readonly lastN?: number }): Promise<Result<readonly LogEntry[]>>;
   /** of all makes of a garment; the order within each make is the log's */

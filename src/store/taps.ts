@@ -56,7 +56,8 @@ export function openTaps({ door, journal, sentinel, device, now, tell }: TapsNee
       before !== undefined &&
       before.kind === entry.kind &&
       before.row === entry.row &&
-      before.from === entry.from;
+      before.from === entry.from &&
+      before.by === entry.by;
     return same ? before : { ...entry, id: entryId(device), make: key, at: now() };
   }
 

@@ -55,7 +55,7 @@ export async function writeWish(
  * Where that is not so it puts everything back as it was, and gives undefined.
  */
 async function writeNextRow(tx: Write, wish: Wish, seen: PlaceRecord): Promise<PlaceRecord | undefined> {
-  if (wish.kind !== 'row' || wish.from !== seen.rows || seen.rows >= seen.total) return undefined;
+  if (wish.kind !== 'row' || !fits(wish, seen) || seen.rows >= seen.total) return undefined;
   const entry = entryOf(wish, seen, seen.rows + 1, wish.plan);
   const moved = movedBy(seen, entry, seen.touched);
   const places = tx.objectStore('places');
@@ -99,11 +99,19 @@ function checkWords({ text = '', count = 0 }: Wish): void {
   }
 }
 
-/** What was tapped was meant for the row that the screen showed. */
-function checkPlace({ from }: Wish, { rows }: PlaceRecord): void {
-  // a tap that an older app kept outside the box names none
-  if (from !== undefined && from !== rows)
-    throw new Refusal(fault('place-moved', { row: from + 1, nextRow: rows + 1 }));
+/** A tap that an older app kept outside the box names neither. */
+export const fits = ({ from, by }: Wish, { rows, plan }: PlaceRecord): boolean =>
+  (by ?? plan) === plan && (from ?? rows) === rows;
+
+/** What was tapped was meant for the row that the screen showed, and for the plan that it is of. */
+export function checkPlace(wish: Wish, place: PlaceRecord): void {
+  if (fits(wish, place)) return;
+  const { from = 0, by = place.plan } = wish;
+  throw new Refusal(
+    by === place.plan
+      ? fault('place-moved', { row: from + 1, nextRow: place.rows + 1 })
+      : fault('plan-moved'),
+  );
 }
 
 function rowAfter(wish: Wish, place: PlaceRecord): number {

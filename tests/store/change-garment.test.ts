@@ -71,11 +71,13 @@ const changes: readonly Change[] = [
       if (!cuff) return;
       const part = { ...planOf('scarf', 'cuff', 14).plan, name: mark };
       given(
-        await store.rework(
-          'scarf/cuff/0/1',
-          { ...planOf('scarf', 'cuff', 14), plan: part },
-          { recipe: { ...cuff.recipe, name: mark } },
-        ),
+        await store.rework([
+          {
+            key: 'scarf/cuff/0/1',
+            plan: { ...planOf('scarf', 'cuff', 14), plan: part },
+            recipe: { ...cuff.recipe, name: mark },
+          },
+        ]),
       );
     },
     // the next rework gives the piece another recipe: that is no loss

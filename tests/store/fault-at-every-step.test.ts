@@ -27,7 +27,7 @@ const paths: Record<string, Path> = {
   undo: (store) => store.undo(LONG, 3),
   'go to a row': (store) => store.goTo(LONG, 7, 'place'),
   'note something': (store) => store.append(LONG, { kind: 'note', text: 'green thread' }),
-  rework: (store) => store.rework(LONG, planOf('scarf', 'long', 50)),
+  rework: (store) => store.rework([{ key: LONG, plan: planOf('scarf', 'long', 50) }]),
   'save a garment': (store) => {
     const { garment, plans } = scarf('hat');
     return store.saveGarment(garment, plans);

@@ -39,7 +39,7 @@ export async function knittedBox(
   given(await store.append(LONG, { kind: 'note', text: 'left the blue marker in' }));
   given(await store.append(LONG, { kind: 'lifeline', text: 'red thread' }));
   given(await store.goTo(LONG, 4, 'rip back'));
-  given(await store.rework(LONG, planOf('scarf', 'long', 26)));
+  given(await store.rework([{ key: LONG, plan: planOf('scarf', 'long', 26) }]));
   given(await nextRow(store, LONG));
   given(await nextRow(store, 'scarf/cuff/0/2'));
   given(await store.setSetting('hand', 'left'));

@@ -74,7 +74,7 @@ describe('what a start asks for first', () => {
     const { open, store } = await phone();
     given(await store.inHand(LONG));
     const other = await open();
-    given(await other.rework(LONG, planOf('scarf', 'long', 26)));
+    given(await other.rework([{ key: LONG, plan: planOf('scarf', 'long', 26) }]));
     const again = await open({ first: { make: LONG } });
     expect(given(await again.inHand(LONG)).plan.plan.rows).toHaveLength(26);
   });

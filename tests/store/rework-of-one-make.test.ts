@@ -15,7 +15,7 @@ describe('a rework of one make', () => {
     const { garment, plans } = scarf();
     given(await store.saveGarment(garment, plans));
     given(await nextRow(store, 'scarf/cuff/0/1'));
-    given(await store.rework('scarf/cuff/0/1', own(14)));
+    given(await store.rework([{ key: 'scarf/cuff/0/1', plan: own(14) }]));
     given(await store.saveGarment({ ...garment, notes: 'one is longer' }, []));
     expect(given(await store.placesOf('scarf')).map((p) => [p.id, p.rows, p.total])).toEqual([
       ['scarf/cuff/0/1', 1, 14],
@@ -28,7 +28,7 @@ describe('a rework of one make', () => {
     const store = await freshStore();
     const { garment, plans } = scarf();
     given(await store.saveGarment(garment, plans));
-    given(await store.rework('scarf/cuff/0/1', own(14)));
+    given(await store.rework([{ key: 'scarf/cuff/0/1', plan: own(14) }]));
     given(await store.saveGarment(garment, plans));
     const places = given(await store.placesOf('scarf'));
     expect(places.map((p) => p.plan)).toEqual(['scarf/cuff/0/s/2', 'scarf/cuff/0/s/1', 'scarf/long/0/s/1']);
@@ -38,9 +38,11 @@ describe('a rework of one make', () => {
     const store = await freshStore();
     const { garment, plans } = scarf();
     given(await store.saveGarment(garment, plans));
-    given(await store.rework('scarf/cuff/0/1', own(14)));
-    expect(given(await store.rework('scarf/cuff/0/2', own(14))).place.plan).toBe('scarf/cuff/0/s/2');
-    const back = given(await store.rework('scarf/cuff/0/2', planOf('scarf', 'cuff', 12))).place;
+    given(await store.rework([{ key: 'scarf/cuff/0/1', plan: own(14) }]));
+    expect(given(await store.rework([{ key: 'scarf/cuff/0/2', plan: own(14) }]))[0]?.plan).toBe(
+      'scarf/cuff/0/s/2',
+    );
+    const back = given(await store.rework([{ key: 'scarf/cuff/0/2', plan: planOf('scarf', 'cuff', 12) }]))[0];
     expect(back).toMatchObject({ plan: 'scarf/cuff/0/s/1', total: 12, rows: 0 });
   });
 });

@@ -112,7 +112,7 @@ describe('a rework', () => {
   it('changes plan, log and place together, and undo brings the old plan back', async () => {
     const { store } = await withScarf();
     for (let i = 0; i < 5; i += 1) await nextRow(store, LONG);
-    const moved = given(await store.rework(LONG, planOf('scarf', 'long', 44))).place;
+    const moved = given(await store.rework([{ key: LONG, plan: planOf('scarf', 'long', 44) }]))[0];
     expect(moved).toMatchObject({ rows: 5, total: 44, plan: 'scarf/long/0/s/2' });
     await nextRow(store, LONG);
     await undoLast(store, LONG);

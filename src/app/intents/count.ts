@@ -1,10 +1,11 @@
 import { signal } from '@preact/signals';
 import type { Result } from '../../knit/fault.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
-import type { LogEntry } from '../../progress/log.ts';
+import { type LogEntry, makeKey } from '../../progress/log.ts';
 import type { NewEntry, PlaceRecord, PlanRecord } from '../../store/records.ts';
+import type { Rework } from '../../store/rework.ts';
 import type { RowMeant } from '../../store/store.ts';
-import { garmentInHand, inHand, looking, storedRows, tapFault } from '../state.ts';
+import { garmentInHand, inHand, looking, readFault, storedRows } from '../state.ts';
 import { readOr, store } from '../store.ts';
 import { openGarmentInHand } from './garments.ts';
 import { openMake } from './open-make.ts';
@@ -35,9 +36,15 @@ export async function openCount(make: string): Promise<void> {
 export async function logEntry(entry: NewEntry): Promise<boolean> {
   const now = inHand.value;
   if (!now) return false;
-  await tap({ make: now.make, write: (open, make, from) => open.append(make, { ...entry, from }) });
+  let isStored = false;
+  await tap(now, {
+    write: (open, make, from, by) => open.append(make, { ...entry, from, by }),
+    stored: () => {
+      isStored = true;
+    },
+  });
   await openLog(now.make);
-  return tapFault.value === undefined;
+  return isStored;
 }
 
 /** So many rows are worked: found again, or ripped back to. */
@@ -45,12 +52,16 @@ export async function setPlace(rows: number, kind: 'place' | 'rip back'): Promis
   const now = inHand.value;
   if (!now) return false;
   looking.value = undefined;
-  const stored = () => {
-    storedRows.value += 1;
-  };
-  await tap({ make: now.make, write: (open, make) => open.goTo(make, rows, kind), stored });
+  let isStored = false;
+  await tap(now, {
+    write: (open, make, _rows, plan) => open.goTo(make, rows, kind, plan),
+    stored: () => {
+      isStored = true;
+      storedRows.value += 1;
+    },
+  });
   await openLog(now.make);
-  return tapFault.value === undefined && inHand.value?.place.rows === rows;
+  return isStored && inHand.value?.place.rows === rows;
 }
 
 /** Moves makes of the piece in hand to new plans: the part in hand, and others that the change reaches into. */
@@ -62,12 +73,19 @@ export async function takePlans(
   const open = await store();
   const { garment, piece, make } = now.place;
   const mirror = isMirrored(piece, make);
-  for (const { index, part } of plans) {
+  const places = garmentInHand.value?.pieces.find(({ id }) => id === piece)?.makes[make - 1]?.places;
+  const reworks = plans.map(({ index, part }): Rework => {
+    const key = makeKey({ garment, piece, part: index, make });
+    const shown = key === now.make ? now.place : places?.find(({ id }) => id === key);
     const record: PlanRecord = { id: '', garment, piece, part: index, mirror, version: 0, plan: part };
-    if (readOr(await open.rework(`${garment}/${piece}/${index}/${make}`, record)) === undefined) return false;
-  }
+    return { key, plan: record, ...(shown && { from: shown.rows, by: shown.plan }) };
+  });
+  const taken = readOr(await open.rework(reworks)) !== undefined;
+  const fault = readFault.value;
   await Promise.all([openMake(now.make), openLog(now.make), openGarmentInHand(garment)]);
-  return true;
+  // said after what was read since: that has gone well
+  if (!taken) readFault.value = fault;
+  return taken;
 }
 
 /** Whether the make is knitted from the mirror image of its piece. */
@@ -81,13 +99,15 @@ export async function finishRows(rows: readonly RowMeant[]): Promise<boolean> {
   const open = await store();
   const [only, ...others] = rows;
   const done =
-    only && others.length === 0 ? await open.finishRow(only.key, only.row) : await open.finishRows(rows);
+    only && others.length === 0
+      ? await open.finishRow(only.key, only.row, only.plan)
+      : await open.finishRows(rows);
   return shownAgain(done);
 }
 
 /** Takes the last change back of a make of which the page shows so many rows as worked. */
-export const undoOn = async ({ id, rows }: PlaceRecord): Promise<boolean> =>
-  shownAgain(await (await store()).undo(id, rows));
+export const undoOn = async ({ id, rows, plan }: PlaceRecord): Promise<boolean> =>
+  shownAgain(await (await store()).undo(id, rows, plan));
 
 async function shownAgain(done: Result<unknown>): Promise<boolean> {
   const now = inHand.value;

@@ -11,9 +11,8 @@ export { openMake } from './open-make.ts';
 export async function finishRow(): Promise<void> {
   const now = inHand.value;
   if (!now || locked.value || looking.value !== undefined) return;
-  await tap({
-    make: now.make,
-    write: (open, make, rows) => open.finishRow(make, rows + 1),
+  await tap(now, {
+    write: (open, make, rows, plan) => open.finishRow(make, rows + 1, plan),
     isRow: true,
     stored: rowStored,
   });
@@ -23,7 +22,7 @@ export async function finishRow(): Promise<void> {
 export async function undoRow(): Promise<void> {
   const now = inHand.value;
   if (!now || locked.value) return;
-  await tap({ make: now.make, write: (open, make, rows) => open.undo(make, rows), stored: moved });
+  await tap(now, { write: (open, make, rows, plan) => open.undo(make, rows, plan), stored: moved });
 }
 
 /** Sets the place so that the given row (from 1) comes next. */
@@ -31,7 +30,10 @@ export async function goToRow(row: number): Promise<void> {
   const now = inHand.value;
   if (!now || locked.value) return;
   looking.value = undefined;
-  await tap({ make: now.make, write: (open, make) => open.goTo(make, row - 1, 'place'), stored: moved });
+  await tap(now, {
+    write: (open, make, _rows, plan) => open.goTo(make, row - 1, 'place', plan),
+    stored: moved,
+  });
 }
 
 /** Reads a row of the part (from 1) without moving the place; the row in hand is not a look aside. */

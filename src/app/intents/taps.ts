@@ -3,7 +3,7 @@ import type { Fault, FaultCode, Result } from '../../knit/fault.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import type { Store, Tapped } from '../../store/store.ts';
 import { nextTask } from '../next-task.ts';
-import { inHand, noRows, type RowsTapped, saving, tapFault, tapped, waiting } from '../state.ts';
+import { type InHand, inHand, noRows, type RowsTapped, saving, tapFault, tapped, waiting } from '../state.ts';
 import { store } from '../store.ts';
 import { rereadMake } from './open-make.ts';
 
@@ -12,9 +12,8 @@ import { rereadMake } from './open-make.ts';
  * as done only when the store has answered that it is on disk. What comes after it may be read meanwhile.
  */
 export interface Tap {
-  readonly make: string;
-  /** `rows`: rows worked as the screen shows them, or will when the taps before it are stored; of others it is refused */
-  readonly write: (store: Store, make: string, rows: number) => Promise<Result<Tapped>>;
+  /** `rows` of a `plan` worked, as the screen shows them, or will when the taps before it are stored; else it is refused */
+  readonly write: (store: Store, make: string, rows: number, plan: string) => Promise<Result<Tapped>>;
   /** the next row, and nothing else */
   readonly isRow?: true;
   /** called once it is stored and shown */
@@ -26,24 +25,29 @@ const FELT_MS = 60;
 const SLOW_MS = 1000;
 
 interface Waiting extends Tap {
-  rows: number;
+  /** the make and its place as shown */
+  place: PlaceRecord;
 }
+
+/** Another window was there first: she is told, since what she tapped is not written. */
+const moved: readonly FaultCode[] = ['place-moved', 'plan-moved', 'no-such-make'];
 
 const line: Waiting[] = [];
 let running: Promise<void> | undefined;
+/** why a tap of the line was refused for good */
+let refused: Fault | undefined;
 
 /** Such a tap asked for what there is not (one tap too many at the end): no second try can mend it. */
 const pointless: ReadonlySet<FaultCode> = new Set<FaultCode>([
   'at-the-end',
-  'place-moved',
   'nothing-to-undo',
   'row-outside',
-  'no-such-make',
+  ...moved,
 ]);
 
-/** Puts a tap at the end of the line; resolves when the line is empty or stands still at a fault. */
-export function tap(next: Tap): Promise<void> {
-  line.push({ ...next, rows: inHand.value?.place.rows ?? 0 });
+/** Puts a tap on the make in hand at the end of the line; resolves when that is empty or stands still at a fault. */
+export function tap({ place }: InHand, next: Tap): Promise<void> {
+  line.push({ ...next, place });
   tellLine();
   return tryAgain();
 }
@@ -60,8 +64,9 @@ export function tryAgain(): Promise<void> {
 async function workLine(): Promise<void> {
   const open = await store();
   let fault: Fault | undefined;
+  refused = undefined;
   while (line.length > 0 && fault === undefined) fault = await workHead(line[0] as Waiting, open);
-  tapFault.value = fault;
+  tapFault.value = fault ?? refused;
   // what could not be stored is not read over: the row in hand is the one that is on disk
   if (fault !== undefined) tapped.value = noRows;
   saving.value = fault !== undefined ? 'failed' : open.held() > 0 ? 'held' : 'saved';
@@ -77,19 +82,22 @@ async function workHead(head: Waiting, open: Store): Promise<Fault | undefined> 
   }, FELT_MS);
   // the words first: one task with both would hold up the frame that shows them
   await nextTask();
-  const result = await head.write(open, head.make, head.rows);
+  const { id, rows, plan } = head.place;
+  const result = await head.write(open, id, rows, plan);
   clearTimeout(timer);
   const fault = result.ok ? undefined : result.faults[0];
   if (fault !== undefined && !pointless.has(fault.code)) return fault;
   batch(() => {
     line.shift();
     // a tap means the place that the tap before it makes: after one that was refused it is refused too
-    const next = line.find(({ make }) => make === head.make);
-    if (next) next.rows = result.ok ? result.value.place.rows : head.rows;
+    const next = line.find(({ place }) => place.id === id);
+    if (next) next.place = result.ok ? result.value.place : head.place;
     tellLine();
     if (result.ok) show(head, result.value.place);
   });
-  if (fault) rereadMake();
+  if (fault && moved.includes(fault.code)) refused = fault;
+  // taken back to another plan, or moved elsewhere: other rows are to be shown
+  if (inHand.value?.place.plan !== plan || fault) rereadMake();
   return undefined;
 }
 
@@ -100,14 +108,14 @@ function tellLine(): void {
 
 /** Rows with nothing else before or between them: only after those is it known which row comes. */
 function rowsAtHead(): RowsTapped {
-  const make = line[0]?.make ?? '';
-  const other = line.findIndex((tap) => !tap.isRow || tap.make !== make);
+  const make = line[0]?.place.id ?? '';
+  const other = line.findIndex((tap) => !tap.isRow || tap.place.id !== make);
   return { make, rows: other < 0 ? line.length : other };
 }
 
 function show(done: Tap, place: PlaceRecord): void {
   const now = inHand.value;
-  if (now?.make !== done.make) return;
+  if (now?.make !== place.id) return;
   inHand.value = { ...now, place };
   done.stored?.(place);
 }

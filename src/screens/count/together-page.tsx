@@ -4,6 +4,7 @@ import { garmentInHand, type InHand } from '../../app/state.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { togetherOrder } from '../../knit/piece/together.ts';
 import type { PlaceRecord } from '../../store/records.ts';
+import type { RowMeant } from '../../store/store.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
@@ -66,6 +67,9 @@ function nearest(now: InHand, others: readonly Fellow[]): Fellow | undefined {
   return others.find(isCopy) ?? others.find(isBeside) ?? others[0];
 }
 
+/** A row of it as it is shown. */
+const meant = ({ key, place }: Fellow, row: number): RowMeant => ({ key, row, plan: place.plan });
+
 /** With the right side facing the lower number lies at the right end. */
 const inNeedleOrder = (a: Fellow, b: Fellow): readonly [Fellow, Fellow] =>
   a.place.part * 100 + a.place.make <= b.place.part * 100 + b.place.make ? [a, b] : [b, a];
@@ -96,7 +100,7 @@ function Needle({ pair }: { readonly pair: readonly [Fellow, Fellow] }) {
               {shaping !== '' && <p>{shaping}</p>}
               <p class="count-big">{saysRow(row.steps)}</p>
               <p>{saysStitches(row.after)}</p>
-              <Button icon="check" wide onPress={() => void finishRows([{ key: fellow.key, row: row.n }])}>
+              <Button icon="check" wide onPress={() => void finishRows([meant(fellow, row.n)])}>
                 {say('count.togetherDone', { row: row.n, what: fellow.name })}
               </Button>
             </div>
@@ -107,9 +111,7 @@ function Needle({ pair }: { readonly pair: readonly [Fellow, Fellow] }) {
         <Button
           kind="main"
           wide
-          onPress={() =>
-            void finishRows(steps.map(({ make, row }) => ({ key: (pair[make] as Fellow).key, row: row.n })))
-          }
+          onPress={() => void finishRows(steps.map(({ make, row }) => meant(pair[make] as Fellow, row.n)))}
         >
           {say('count.togetherBoth')}
         </Button>

@@ -1,6 +1,9 @@
 import { computed } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import { forgetRefused } from '../../app/intents/refused.ts';
 import { tryAgain } from '../../app/intents/taps.ts';
 import { saving, tapFault, waiting } from '../../app/state.ts';
+import type { Fault } from '../../knit/fault.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { saysFault } from '../../words/fault.ts';
@@ -11,6 +14,16 @@ function Held() {
   return (
     <Notice kind="warning" title={say('notices.held')} live>
       {say('notices.heldHelp')}
+    </Notice>
+  );
+}
+
+/** Another window was there first: what she tapped is not written, and the screen shows what is. */
+function Refused({ fault }: { readonly fault: Fault }) {
+  useEffect(() => forgetRefused, []);
+  return (
+    <Notice kind="warning" title={say('notices.notSaved')} live>
+      {saysFault(fault)}
     </Notice>
   );
 }
@@ -29,7 +42,8 @@ export function SavingNotice() {
     );
   }
   const fault = tapFault.value;
-  if (trouble.value !== 'failed' || fault === undefined) return null;
+  if (fault === undefined) return null;
+  if (trouble.value !== 'failed') return <Refused fault={fault} />;
   return (
     <Notice
       kind="fault"

@@ -24,6 +24,8 @@ export const words = {
   'at-the-end': 'Alle {rows} Reihen dieses Teils sind gestrickt.',
   'place-moved':
     'Jetzt kommt Reihe {nextRow}, nicht Reihe {row}: Die Stelle wurde inzwischen bewegt. Es wurde nichts geschrieben; tippe noch einmal für die Reihe, die du siehst.',
+  'plan-moved':
+    'Die Reihen, die du gesehen hast, gelten nicht mehr: Das Teil wurde inzwischen neu geplant. Es wurde nichts geschrieben; sieh dir die Reihe an, die jetzt kommt.',
   'row-outside': 'Eine Reihe {row} gibt es in diesem Teil nicht; es hat {rows}.',
   'kept-unreadable':
     'Was du hier getippt hast, wurde in einer Form aufbewahrt, die dieses Ridgeline nicht lesen kann. Fang neu an; lesbare Texte bleiben.',

@@ -21,6 +21,8 @@ export const words = {
   'at-the-end': 'All {rows} rows of this part are worked.',
   'place-moved':
     'Row {nextRow} comes now, not row {row}: the place was moved meanwhile. Nothing was written; tap again for the row that you see.',
+  'plan-moved':
+    'The rows that you saw are not those that hold now: the piece was planned anew meanwhile. Nothing was written; look at the row that comes now.',
   'row-outside': 'There is no row {row} in this part; it has {rows}.',
   'kept-unreadable':
     'What you typed here was kept in a form that this Ridgeline cannot read. Begin anew; the texts that can be read are kept.',

@@ -158,6 +158,7 @@ export const storeDrivers: Drivers<Code> = {
     return nextRow(store, LONG);
   },
   'place-moved': async () => (await box()).finishRow(LONG, 7),
+  'plan-moved': async () => (await box()).finishRow(LONG, 1, 'scarf/long/0/s/9'),
   'row-outside': async () => (await box()).goTo(LONG, 31, 'place'),
   'nothing-to-undo': async () => undoLast(await box(), LONG),
   'kept-unreadable': () => readKept('person', { name: 7 }),
