@@ -1,7 +1,9 @@
+import { ASIDE } from '../store/backup/own-settings.ts';
 import { keepUpWhenHidden } from './device/backup-file.ts';
 import { takeOpenedFiles } from './device/opened-files.ts';
 import { goTo } from './navigate.ts';
 import { hrefTo } from './routes.ts';
+import { store } from './store.ts';
 
 /** What the app listens for once it stands: files it is opened with, links shared to it, and being put away. */
 export function startLater(): void {
@@ -10,6 +12,15 @@ export function startLater(): void {
   openSharedLink();
   // for the day when the browser has lost its storage: that is no time to look for a file
   import('../store/frame-factory.ts').catch(() => undefined);
+  void clearAside();
+}
+
+/** What a backup that was cut off while it was read in has left behind; nobody sees it. */
+async function clearAside(): Promise<void> {
+  const { atOpening, box } = await store();
+  if (atOpening[ASIDE] === undefined) return;
+  const aside = await import('../store/backup/aside.ts').catch(() => undefined);
+  await aside?.clearAside(box);
 }
 
 /** A link of ours that another app shared comes as the query of the start page; it is opened and taken off the address. */

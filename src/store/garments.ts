@@ -2,6 +2,7 @@ import { fault } from '../knit/fault.ts';
 import { foldPlace } from '../progress/fold.ts';
 import { type LogEntry, makeKey } from '../progress/log.ts';
 import { Refusal } from './faults.ts';
+import { grouped } from './grouped.ts';
 import { type NewestPlans, newestOf, newestPlans, writePlan } from './plan-versions.ts';
 import { present } from './reads.ts';
 import type { GarmentRecord, GarmentSummary, PlaceRecord, PlanRecord } from './records.ts';
@@ -75,13 +76,7 @@ function* makesOf(garment: GarmentRecord, newest: NewestPlans) {
   }
 }
 
-/** `refold`: also the places of begun makes are told anew from the log, which has got entries from elsewhere. */
-export async function writePlaces(
-  tx: Write,
-  garment: GarmentRecord,
-  newest: NewestPlans,
-  refold = false,
-): Promise<PlaceRecord[]> {
+async function writePlaces(tx: Write, garment: GarmentRecord, newest: NewestPlans): Promise<PlaceRecord[]> {
   const store = tx.objectStore('places');
   const old = new Map((await store.index('garment').getAll(garment.id)).map((place) => [place.id, place]));
   const places: PlaceRecord[] = [];
@@ -89,7 +84,7 @@ export async function writePlaces(
     const key = makeKey(id);
     const begun = old.get(key);
     old.delete(key);
-    if (!refold && begun !== undefined && begun.seq > 0) places.push(begun);
+    if (begun !== undefined && begun.seq > 0) places.push(begun);
     else places.push(await writePlace(tx, { ...id, id: key }, plan, begun?.touched ?? 0));
   }
   // what the garment no longer asks for goes from view; its log stays and brings it back with the piece
@@ -97,19 +92,42 @@ export async function writePlaces(
   return places;
 }
 
-async function writePlace(
-  tx: Write,
-  id: Pick<PlaceRecord, 'id' | 'garment' | 'piece' | 'part' | 'make'>,
-  newest: PlanRecord,
-  touched: number,
-): Promise<PlaceRecord> {
+type PlaceOf = Pick<PlaceRecord, 'id' | 'garment' | 'piece' | 'part' | 'make'>;
+
+async function writePlace(tx: Write, id: PlaceOf, newest: PlanRecord, touched: number): Promise<PlaceRecord> {
   const told = placeFrom(await logOf(tx, id.id), newest.id);
   const plan = told.plan === newest.id ? newest : ((await tx.objectStore('plans').get(told.plan)) ?? newest);
-  const total = plan.plan.rows.length;
-  const rows = Math.min(told.rows, total);
-  const place = { ...id, ...told, plan: plan.id, rows, total, touched: Math.max(touched, told.at) };
+  const place = placeOn(id, told, plan, touched);
   await tx.objectStore('places').put(place);
   return place;
+}
+
+/** The places of a garment as all of its log tells them; `old` are those that it had. */
+export function toldPlaces(
+  garment: GarmentRecord,
+  plans: readonly PlanRecord[],
+  entries: readonly LogEntry[],
+  old: readonly PlaceRecord[],
+): PlaceRecord[] {
+  const byId = new Map(plans.map((plan) => [plan.id, plan]));
+  const logs = grouped(entries, (entry) => entry.make);
+  const touched = new Map(old.map((place) => [place.id, place.touched]));
+  return [...makesOf(garment, newestPlans(plans))].map(({ id, plan: newest }) => {
+    const key = makeKey(id);
+    const told = placeFrom(logs.get(key) ?? [], newest.id);
+    return placeOn({ ...id, id: key }, told, byId.get(told.plan) ?? newest, touched.get(key) ?? 0);
+  });
+}
+
+function placeOn(
+  id: PlaceOf,
+  told: ReturnType<typeof placeFrom>,
+  plan: PlanRecord,
+  touched: number,
+): PlaceRecord {
+  const total = plan.plan.rows.length;
+  const rows = Math.min(told.rows, total);
+  return { ...id, ...told, plan: plan.id, rows, total, touched: Math.max(touched, told.at) };
 }
 
 /** The place of a make as its log tells it; `fallback` is the plan where the log names none. */

@@ -1,8 +1,8 @@
 import { batch } from '@preact/signals';
 import type { Fault, FaultCode, Result } from '../../knit/fault.ts';
+import { nextTask } from '../../store/next-task.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import type { Store, Tapped } from '../../store/store.ts';
-import { nextTask } from '../next-task.ts';
 import { type InHand, inHand, noRows, type RowsTapped, saving, tapFault, tapped, waiting } from '../state.ts';
 import { store } from '../store.ts';
 import { rereadMake } from './open-make.ts';

@@ -1,44 +1,109 @@
-import type { PhotoRecord } from '../records.ts';
+import { ok, type Result } from '../../knit/fault.ts';
+import { grouped } from '../grouped.ts';
+import type { GarmentRecord, PhotoRecord, PlaceRecord } from '../records.ts';
 import { type StoreName, storeNames, type Tx } from '../schema.ts';
+import type { Box } from '../store.ts';
 import { together } from '../together.ts';
+import { makesRange } from '../write-log.ts';
 import { BACKUP_FORMAT, BACKUP_VERSION, type Backup } from './document.ts';
+import { isOwnSetting } from './own-settings.ts';
 import { byId } from './stable.ts';
 
 /** The stores that a backup speaks of: all of them. */
 export const backupStores: readonly StoreName[] = storeNames;
 
-/** Kept by the device for itself: its letters, and the file that it keeps up to date. */
-const ownSettings: ReadonlySet<string> = new Set(['device', 'backup file']);
+/** All that a box holds of one garment; nothing of one garment speaks of another. */
+export interface OfGarment {
+  /** a backup of this garment alone, without settings and photos */
+  readonly backup: Backup;
+  /** as pictures: they become text outside the transaction */
+  readonly photos: readonly PhotoRecord[];
+  /** another one when anything but its photos has changed */
+  readonly mark: string;
+}
 
-export const isOwnSetting = (name: string): boolean => ownSettings.has(name);
+export interface WholeBox {
+  readonly garments: ReadonlyMap<string, OfGarment>;
+  readonly settings: Backup['settings'];
+  readonly device: string;
+  /** ms since 1970 */
+  readonly readAt: number;
+}
 
-/** Everything in the box, with the photos still as pictures: they become text outside the transaction. */
-export async function readContents(
-  tx: Tx<'readonly'>,
-  now: number,
-): Promise<{ readonly backup: Backup; readonly photos: readonly PhotoRecord[] }> {
-  const settings = tx.objectStore('settings');
-  const [garments, plans, entries, names, values, photos] = await together(
-    () => tx.objectStore('garments').getAll(),
-    () => tx.objectStore('plans').getAll(),
-    () => tx.objectStore('log').getAll(),
-    () => settings.getAllKeys(),
-    () => settings.getAll(),
-    () => tx.objectStore('photos').getAll(),
+type Read = Tx<'readonly'>;
+
+const garmentStores: readonly StoreName[] = ['garments', 'plans', 'log', 'places', 'photos'];
+
+/** Everything in the box, garment by garment, each in a transaction of its own: a tap waits for one at most. */
+export async function readBox(box: Box): Promise<Result<WholeBox>> {
+  const first = await box.door.read(['garments', 'settings'], (tx) =>
+    together(
+      () => tx.objectStore('garments').getAllKeys(),
+      () => readOthersSettings(tx),
+    ),
+  );
+  if (!first.ok) return first;
+  const [ids, { settings, device }] = first.value;
+  const garments = new Map<string, OfGarment>();
+  for (const id of ids) {
+    const read = await box.door.read(garmentStores, (tx) => readGarment(tx, id, box), 'whole box');
+    if (!read.ok) return read;
+    if (read.value !== undefined) garments.set(id, read.value);
+  }
+  return ok({ garments, settings, device, readAt: box.now() });
+}
+
+async function readOthersSettings(tx: Read) {
+  const store = tx.objectStore('settings');
+  const [names, values] = await together(
+    () => store.getAllKeys(),
+    () => store.getAll(),
   );
   const pairs = names.map((name, i): [string, unknown] => [name, values[i]]);
   const device = pairs.find(([name]) => name === 'device')?.[1];
-  const document = {
-    format: BACKUP_FORMAT,
-    version: BACKUP_VERSION,
-    madeAt: now,
-    device: typeof device === 'string' ? device : '',
-    garments: byId(garments),
-    plans: byId(plans),
-    entries: byId(entries),
-    settings: Object.fromEntries(pairs.filter(([name, value]) => !isOwnSetting(name) && value !== undefined)),
-    photos: [],
-  };
-  // as JSON would have it: what is undefined is not there
-  return { backup: JSON.parse(JSON.stringify(document)) as Backup, photos: byId(photos) };
+  const others = pairs.filter(([name, value]) => !isOwnSetting(name) && value !== undefined);
+  return { settings: asJson(Object.fromEntries(others)), device: typeof device === 'string' ? device : '' };
+}
+
+/** What the box holds of a garment; undefined where the garment is not there. */
+export async function readGarment(
+  tx: Read,
+  id: string,
+  { device, now }: Pick<Box, 'device' | 'now'>,
+): Promise<OfGarment | undefined> {
+  const [garment, plans, entries, places, photos] = await together(
+    () => tx.objectStore('garments').get(id),
+    () => tx.objectStore('plans').index('garment').getAll(id),
+    () => tx.objectStore('log').index('make').getAll(makesRange(id)),
+    () => tx.objectStore('places').index('garment').getAll(id),
+    () => tx.objectStore('photos').index('garment').getAll(id),
+  );
+  if (garment === undefined) return undefined;
+  const held = asJson({ garments: [garment], plans: byId(plans), entries: byId(entries) });
+  const backup = { ...headOf(device, now()), ...held, settings: {}, photos: [] } as Backup;
+  return { backup, photos: byId(photos), mark: markOf(garment, places) };
+}
+
+/** Whatever is changed of a garment changes its record or one of its places too. */
+export const markOf = (garment: GarmentRecord, places: readonly PlaceRecord[]): string =>
+  JSON.stringify([garment, byId(places)]);
+
+export const headOf = (device: string, madeAt: number) =>
+  ({ format: BACKUP_FORMAT, version: BACKUP_VERSION, madeAt, device }) as const;
+
+/** As JSON would have it: what is undefined is not there. */
+const asJson = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T;
+
+/** Each garment of a backup as a backup of its own, without settings and photos, by its id. */
+export function byGarment({ format, version, madeAt, device, ...all }: Backup): Map<string, Backup> {
+  const head = { format, version, madeAt, device };
+  const plans = grouped(all.plans, (plan) => plan.garment);
+  const entries = grouped(all.entries, (entry) => entry.make.slice(0, entry.make.indexOf('/')));
+  const of = (id: string) => ({ plans: plans.get(id) ?? [], entries: entries.get(id) ?? [] });
+  return new Map(
+    all.garments.map((garment) => [
+      garment.id,
+      { ...head, garments: [garment], ...of(garment.id), settings: {}, photos: [] },
+    ]),
+  );
 }

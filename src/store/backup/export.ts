@@ -1,18 +1,30 @@
 import { ok, type Result, refuse } from '../../knit/fault.ts';
 import type { Box } from '../store.ts';
-import { backupStores, readContents } from './contents.ts';
+import { headOf, readBox, type WholeBox } from './contents.ts';
 import type { Backup } from './document.ts';
 import { photoToText } from './photo-text.ts';
 import { readBackup } from './read.ts';
+import { byId } from './stable.ts';
 
 /** Everything in the box, photos included. */
 export async function exportAll(box: Box): Promise<Result<Backup>> {
-  const read = await box.door.read(backupStores, (tx) => readContents(tx, box.now()), 'whole box');
-  if (!read.ok) return read;
-  const { backup, photos } = read.value;
-  return ok({ ...backup, photos: await Promise.all(photos.map(photoToText)) });
+  const read = await readBox(box);
+  return read.ok ? ok(await toBackup(read.value)) : read;
 }
 
+/** A box as it was read, as one document. */
+export async function toBackup({ garments, settings, device, readAt }: WholeBox): Promise<Backup> {
+  const all = [...garments.values()];
+  const photos = byId(all.flatMap((one) => one.photos));
+  return {
+    ...headOf(device, readAt),
+    garments: byId(all.flatMap(({ backup }) => backup.garments)),
+    plans: byId(all.flatMap(({ backup }) => backup.plans)),
+    entries: byId(all.flatMap(({ backup }) => backup.entries)),
+    settings,
+    photos: await Promise.all(photos.map(photoToText)),
+  };
+}
 export interface BackupFile {
   readonly name: string;
   readonly text: string;

@@ -1,15 +1,26 @@
-import { ok, type Result } from '../../knit/fault.ts';
-import { summaryOf, writePlaces } from '../garments.ts';
-import { newestPlans } from '../plan-versions.ts';
-import type { PhotoRecord } from '../records.ts';
+import { fault, ok, type Result, refuse } from '../../knit/fault.ts';
+import { summaryOf, toldPlaces } from '../garments.ts';
+import { grouped } from '../grouped.ts';
+import { randomId } from '../ids.ts';
+import type { PhotoRecord, PlaceRecord } from '../records.ts';
 import type { Tx } from '../schema.ts';
 import type { Box } from '../store.ts';
-import { each } from '../together.ts';
-import { backupStores, isOwnSetting, readContents } from './contents.ts';
+import { each, together } from '../together.ts';
+import { clearAside, isAside, layAside, writeAside } from './aside.ts';
+import {
+  backupStores,
+  byGarment,
+  markOf,
+  type OfGarment,
+  readBox,
+  readGarment,
+  type WholeBox,
+} from './contents.ts';
 import type { Backup } from './document.ts';
-import { mergeBackups } from './merge.ts';
-import { photoToText, textToPhoto } from './photo-text.ts';
-import { type ImportMode, type Preview, preview } from './preview.ts';
+import { toBackup } from './export.ts';
+import { isOwnSetting } from './own-settings.ts';
+import { textToPhoto } from './photo-text.ts';
+import { type Deed, deedOf, deedsOf, type ImportMode, type Preview, previewOf } from './preview.ts';
 import { stableJson } from './stable.ts';
 
 export interface Imported {
@@ -20,44 +31,141 @@ export interface Imported {
 
 type Write = Tx<'readwrite'>;
 
-/** Reads a backup into the box in one transaction: all of it, or nothing. */
-export async function importBackup(box: Box, file: Backup, mode: ImportMode): Promise<Result<Imported>> {
-  const pictures = file.photos.map(textToPhoto);
-  const written = await box.door.write(
-    backupStores,
-    (tx) => writeImport(tx, box, file, mode, pictures),
-    'whole box',
-  );
-  if (!written.ok) return written;
-  const { here, photos, garments, changed } = written.value;
-  box.sentinel.change((was) => ({ garments, entries: Math.max(was.entries, file.entries.length) }));
-  box.tell({ kind: 'all' });
-  return ok({ changed, before: { ...here, photos: await Promise.all(photos.map(photoToText)) } });
+/** What an import is about to do. */
+interface Coming {
+  /** its own, see `Aside` */
+  readonly id: string;
+  readonly file: Backup;
+  readonly mode: ImportMode;
+  readonly garments: ReadonlyMap<string, Backup>;
+  readonly photos: readonly PhotoRecord[];
+  readonly read: WholeBox;
+  readonly deeds: readonly Deed[];
 }
 
-async function writeImport(
+/** Another window that starts clears away what is laid aside: it is laid there again, but not for ever. */
+const TRIES = 4;
+
+/**
+ * Reads a backup into the box: all of it, or nothing. It gives way to taps: garments that come in are laid aside slice
+ * by slice, one short transaction then shows them all, and what has gone is cleared away slice by slice.
+ */
+export async function importBackup(box: Box, file: Backup, mode: ImportMode): Promise<Result<Imported>> {
+  for (let tried = 0; tried < TRIES; tried += 1) {
+    const cleared = await clearAside(box);
+    if (!cleared.ok) return cleared;
+    const done = await tryImport(box, file, mode);
+    // where it was refused too: what stays is cleared away by the next start
+    await clearAside(box);
+    if (!done.ok) return done;
+    if (done.value !== undefined) return ok(done.value);
+  }
+  return refuse(fault('store-not-answering'));
+}
+
+/** undefined where what was laid aside has been cleared away by another window */
+async function tryImport(box: Box, file: Backup, mode: ImportMode): Promise<Result<Imported | undefined>> {
+  const read = await readBox(box);
+  if (!read.ok) return read;
+  const garments = byGarment(file);
+  const photos = file.photos.map(textToPhoto);
+  const deeds = await deedsOf(read.value.garments, garments, mode);
+  const coming: Coming = { id: randomId(14), file, mode, garments, photos, read: read.value, deeds };
+  const news = deeds.flatMap(({ here, after }) => (here === undefined && after ? [after] : []));
+  const ids = new Set(news.flatMap((backup) => backup.garments.map(({ id }) => id)));
+  const aside = await layAside(
+    box,
+    coming.id,
+    news,
+    photos.filter((photo) => ids.has(photo.garment)),
+  );
+  if (!aside.ok) return aside;
+  if (!aside.value) return ok(undefined);
+  const shown = await box.door.write(backupStores, (tx) => show(tx, box, coming), 'whole box');
+  if (!shown.ok) return shown;
+  if (shown.value === undefined) return ok(undefined);
+  const { before, done, count } = shown.value;
+  box.sentinel.change((was) => ({
+    garments: count,
+    entries: Math.max(was.entries, file.entries.length),
+  }));
+  box.tell({ kind: 'all' });
+  return ok({
+    changed: previewOf(done, before, file),
+    before: await toBackup({ ...read.value, garments: before }),
+  });
+}
+
+/** The one transaction in which everything becomes another; undefined where it cannot be, and nothing is written. */
+async function show(tx: Write, box: Box, coming: Coming) {
+  const [isOurs, garments, places] = await together(
+    () => isAside(tx, coming.id),
+    () => tx.objectStore('garments').getAll(),
+    () => tx.objectStore('places').getAll(),
+  );
+  if (!isOurs) return undefined;
+  const placesOf = grouped(places, (place) => place.garment);
+  const marks = new Map(garments.map((one) => [one.id, markOf(one, placesOf.get(one.id) ?? [])]));
+  const { before, done } = await asItIsNow(tx, box, coming, marks);
+  const gone = done.filter(({ after }) => after === undefined).map(({ id }) => id);
+  await each(done, (deed) => writeDeed(tx, deed, placesOf.get(deed.id) ?? []));
+  await writePhotos(tx, coming);
+  await writeSettings(tx, coming);
+  await writeAside(tx, { id: coming.id, garments: gone });
+  return { before, done, count: await tx.objectStore('garments').count() };
+}
+
+/** What was knitted or changed since the box was read is read again, and decided anew. */
+async function asItIsNow(
   tx: Write,
   box: Box,
-  file: Backup,
-  mode: ImportMode,
-  pictures: readonly PhotoRecord[],
+  { read, deeds, garments, mode }: Coming,
+  marks: ReadonlyMap<string, string>,
 ) {
-  const { backup: here, photos } = await readContents(tx as unknown as Tx<'readonly'>, box.now());
-  const known = new Set(photos.map((photo) => photo.id));
-  const after = mode === 'replace' ? file : mergeBackups(here, file);
-  const changed = preview(here, file, mode, known);
-  await writeDifference(tx, 'garments', here.garments, after.garments);
-  await writeDifference(tx, 'plans', here.plans, after.plans);
-  await writeDifference(tx, 'log', here.entries, after.entries);
-  await writePhotos(tx, mode, known, pictures);
-  await writeSettings(tx, mode, here.settings, file.settings);
-  await writeAllPlaces(tx, after, new Set(changed.garments.map((garment) => garment.id)));
-  return { here, photos, garments: after.garments.length, changed };
+  const before = new Map(read.garments);
+  const done = new Map(deeds.map((deed) => [deed.id, deed]));
+  for (const id of new Set([...read.garments.keys(), ...garments.keys()])) {
+    if (marks.get(id) === read.garments.get(id)?.mark) continue;
+    const here: OfGarment | undefined = await readGarment(tx as unknown as Tx<'readonly'>, id, box);
+    if (here === undefined) before.delete(id);
+    else before.set(id, here);
+    const deed = deedOf(id, here, garments.get(id), mode);
+    if (deed === undefined) done.delete(id);
+    else done.set(id, deed);
+  }
+  return { before, done: [...done.values()] };
 }
 
-async function writeDifference<Name extends 'garments' | 'plans' | 'log'>(
+/** The garment with all that is not laid aside; what it no longer has is cleared away later where all of it goes. */
+async function writeDeed(tx: Write, { id, here, after }: Deed, old: readonly PlaceRecord[]): Promise<void> {
+  const [garment] = after?.garments ?? [];
+  if (after === undefined || garment === undefined) {
+    await together(
+      () => each(old, (place) => tx.objectStore('places').delete(place.id)),
+      () => tx.objectStore('garments').delete(id),
+      () => tx.objectStore('summaries').delete(id),
+    );
+    return;
+  }
+  const places = toldPlaces(garment, after.plans, after.entries, old);
+  const kept = new Set(places.map((place) => place.id));
+  await together(
+    () => tx.objectStore('garments').put(garment),
+    () => tx.objectStore('summaries').put(summaryOf(garment, places)),
+    () => each(places, (place) => tx.objectStore('places').put(place)),
+    () =>
+      each(
+        old.filter((place) => !kept.has(place.id)),
+        (place) => tx.objectStore('places').delete(place.id),
+      ),
+    async () => here && writeDifference(tx, 'plans', here.backup.plans, after.plans),
+    async () => here && writeDifference(tx, 'log', here.backup.entries, after.entries),
+  );
+}
+
+async function writeDifference(
   tx: Write,
-  name: Name,
+  name: 'plans' | 'log',
   before: readonly { readonly id: string }[],
   after: readonly { readonly id: string }[],
 ): Promise<void> {
@@ -75,58 +183,34 @@ async function writeDifference<Name extends 'garments' | 'plans' | 'log'>(
 }
 
 /** A photo never changes, so only the ones that are not there come in. */
-async function writePhotos(
-  tx: Write,
-  mode: ImportMode,
-  known: ReadonlySet<string>,
-  pictures: readonly PhotoRecord[],
-) {
+async function writePhotos(tx: Write, { photos, mode, read }: Coming): Promise<void> {
   const store = tx.objectStore('photos');
-  const wanted = new Set(pictures.map((photo) => photo.id));
+  const known = new Set(await store.getAllKeys());
   await each(
-    pictures.filter((photo) => !known.has(photo.id)),
+    photos.filter((photo) => !known.has(photo.id)),
     (photo) => store.put(photo),
   );
   if (mode === 'merge') return;
+  const wanted = new Set(photos.map((photo) => photo.id));
+  const had = [...read.garments.values()].flatMap((one) => one.photos.map(({ id }) => id));
   await each(
-    [...known].filter((id) => !wanted.has(id)),
+    had.filter((id) => known.has(id) && !wanted.has(id)),
     (id) => store.delete(id),
   );
 }
 
 /** Merged, this device's own choices hold; the file only adds to them. */
-async function writeSettings(
-  tx: Write,
-  mode: ImportMode,
-  here: Backup['settings'],
-  file: Backup['settings'],
-) {
+async function writeSettings(tx: Write, { file, mode }: Coming): Promise<void> {
   const store = tx.objectStore('settings');
-  const names = Object.keys(file).filter((name) => !isOwnSetting(name));
+  const here = (await store.getAllKeys()).filter((name) => !isOwnSetting(name));
+  const [had, comes] = [new Set(here), new Map(Object.entries(file.settings))];
   await each(
-    names.filter((name) => mode === 'replace' || !Object.hasOwn(here, name)),
-    (name) => store.put(file[name], name),
+    [...comes].filter(([name]) => !isOwnSetting(name) && (mode === 'replace' || !had.has(name))),
+    ([name, value]) => store.put(value, name),
   );
   if (mode === 'merge') return;
   await each(
-    Object.keys(here).filter((name) => !Object.hasOwn(file, name)),
+    here.filter((name) => !comes.has(name)),
     (name) => store.delete(name),
   );
-}
-
-/** Places and summaries of what has changed are told anew from what is there now. */
-async function writeAllPlaces(tx: Write, after: Backup, changed: ReadonlySet<string>): Promise<void> {
-  const garments = new Map(after.garments.map((garment) => [garment.id, garment]));
-  for (const id of changed) {
-    const garment = garments.get(id);
-    if (garment === undefined) {
-      const places = await tx.objectStore('places').index('garment').getAllKeys(id);
-      await each(places, (key) => tx.objectStore('places').delete(key));
-      await tx.objectStore('summaries').delete(id);
-      continue;
-    }
-    const plans = after.plans.filter((plan) => plan.garment === id);
-    const places = await writePlaces(tx, garment, newestPlans(plans), true);
-    await tx.objectStore('summaries').put(summaryOf(garment, places));
-  }
 }

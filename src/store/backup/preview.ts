@@ -1,8 +1,10 @@
 import { ok, type Result } from '../../knit/fault.ts';
 import { foldPlace } from '../../progress/fold.ts';
 import { type LogEntry, makeKey } from '../../progress/log.ts';
+import { grouped } from '../grouped.ts';
+import { nextTask } from '../next-task.ts';
 import type { Box } from '../store.ts';
-import { backupStores, readContents } from './contents.ts';
+import { byGarment, type OfGarment, readBox, type WholeBox } from './contents.ts';
 import type { Backup } from './document.ts';
 import { mergeBackups } from './merge.ts';
 import { stableJson } from './stable.ts';
@@ -42,22 +44,58 @@ export interface MakeChange {
   readonly after: number | undefined;
 }
 
-/** Looks at the box and the file, and changes nothing. */
-export async function previewImport(box: Box, file: Backup, mode: ImportMode): Promise<Result<Preview>> {
-  const read = await box.door.read(backupStores, (tx) => readContents(tx, box.now()), 'whole box');
-  if (!read.ok) return read;
-  const { backup: here, photos } = read.value;
-  return ok(preview(here, file, mode, new Set(photos.map((photo) => photo.id))));
+/** What reading in makes of one garment. */
+export interface Deed {
+  readonly id: string;
+  readonly here: OfGarment | undefined;
+  readonly after: Backup | undefined;
+  readonly change: GarmentChange;
 }
 
-export function preview(here: Backup, file: Backup, mode: ImportMode, photos: ReadonlySet<string>): Preview {
-  const after = mode === 'replace' ? file : mergeBackups(here, file);
-  const ids = [...new Set([...here.garments, ...file.garments].map((garment) => garment.id))];
-  const all = ids.map((id) => changeOf(sliceOf(here, id), sliceOf(file, id), sliceOf(after, id)));
-  const garments = all.filter((change): change is GarmentChange => change !== undefined);
+/** Looks at the box and the file, and changes nothing. */
+export async function previewImport(box: Box, file: Backup, mode: ImportMode): Promise<Result<Preview>> {
+  const read = await readBox(box);
+  if (!read.ok) return read;
+  const { garments } = read.value;
+  return ok(previewOf(await deedsOf(garments, byGarment(file), mode), garments, file));
+}
+
+type Here = WholeBox['garments'];
+
+/** What has to be done, garment by garment, each in a task of its own. */
+export async function deedsOf(
+  here: Here,
+  coming: ReadonlyMap<string, Backup>,
+  mode: ImportMode,
+): Promise<readonly Deed[]> {
+  const deeds: Deed[] = [];
+  for (const id of new Set([...here.keys(), ...coming.keys()])) {
+    await nextTask();
+    const deed = deedOf(id, here.get(id), coming.get(id), mode);
+    if (deed !== undefined) deeds.push(deed);
+  }
+  return deeds;
+}
+
+/** undefined where the garment stays as it is */
+export function deedOf(
+  id: string,
+  here: OfGarment | undefined,
+  there: Backup | undefined,
+  mode: ImportMode,
+): Deed | undefined {
+  const was = here?.backup;
+  const after = mode === 'replace' ? there : was && there ? mergeBackups(was, there) : (was ?? there);
+  const change = changeOf(id, sliceOf(was), sliceOf(there), sliceOf(after));
+  return change && { id, here, after, change };
+}
+
+export function previewOf(deeds: readonly Deed[], here: Here, file: Backup): Preview {
+  const ids = new Set([...here.keys(), ...file.garments.map(({ id }) => id)]);
+  const photos = new Set([...here.values()].flatMap((one) => one.photos.map(({ id }) => id)));
   return {
-    garments,
-    same: ids.length - garments.length,
+    garments: deeds.map(({ change }) => change),
+    same: ids.size - deeds.length,
     photos: file.photos.filter((photo) => !photos.has(photo.id)).length,
   };
 }
@@ -69,21 +107,14 @@ interface Slice {
   readonly ids: ReadonlySet<string>;
 }
 
-function sliceOf(backup: Backup, id: string): Slice {
-  const entries = new Map<string, LogEntry[]>();
-  const ids = new Set<string>();
-  for (const entry of backup.entries) {
-    if (!entry.make.startsWith(`${id}/`)) continue;
-    ids.add(entry.id);
-    const ofMake = entries.get(entry.make);
-    if (ofMake === undefined) entries.set(entry.make, [entry]);
-    else ofMake.push(entry);
-  }
-  const plans = backup.plans.filter((plan) => plan.garment === id);
-  return { garment: backup.garments.find((garment) => garment.id === id), plans, entries, ids };
-}
+const sliceOf = (backup: Backup | undefined): Slice => ({
+  garment: backup?.garments[0],
+  plans: backup?.plans ?? [],
+  entries: grouped(backup?.entries ?? [], (entry) => entry.make),
+  ids: new Set(backup?.entries.map((entry) => entry.id)),
+});
 
-function changeOf(here: Slice, there: Slice, after: Slice): GarmentChange | undefined {
+function changeOf(id: string, here: Slice, there: Slice, after: Slice): GarmentChange | undefined {
   const garment = after.garment ?? here.garment;
   if (garment === undefined) return undefined;
   const recipe =
@@ -96,7 +127,7 @@ function changeOf(here: Slice, there: Slice, after: Slice): GarmentChange | unde
   const makes = makesOf(here, there, after).filter(
     (make) => make.here !== make.there || make.here !== make.after,
   );
-  return { id: garment.id, name: garment.name, kind, entriesIn, entriesOut, recipe, makes };
+  return { id, name: garment.name, kind, entriesIn, entriesOut, recipe, makes };
 }
 
 function makesOf(here: Slice, there: Slice, after: Slice): MakeChange[] {
