@@ -134,6 +134,39 @@ describe('the source tree', () => {
     ).toEqual(['knit/a.ts > knit/b.ts > knit/row/c.ts > knit/a.ts']);
   });
 
+  it('reads a pattern in three rooms: a room knows the one before it, and follow takes from say nothing but types', () => {
+    const room = (path: string) => /^knit\/(pattern\/(?:text|say|follow)|row\/read)\//.exec(path)?.[1];
+    const known: Readonly<Record<string, readonly string[]>> = {
+      'row/read': ['row/read'],
+      'pattern/text': ['pattern/text', 'row/read'],
+      'pattern/say': ['pattern/say', 'pattern/text', 'row/read'],
+      'pattern/follow': ['pattern/follow', 'row/read'],
+    };
+    const stray = (file: SourceFile) => {
+      const own = room(file.path);
+      return importsOf(file)
+        .map(({ target, typeOnly }) => ({
+          typeOnly,
+          to: posix.join(posix.dirname(file.path), target),
+        }))
+        .filter(({ to }) => own !== undefined && /^knit\/(pattern\/|row\/read\/)/.test(to))
+        .filter(({ to, typeOnly }) => {
+          const there = room(to) ?? '';
+          const asType = own === 'pattern/follow' && there === 'pattern/say' && typeOnly;
+          return !asType && !known[own ?? '']?.includes(there);
+        })
+        .map(({ to }) => `${file.path} imports ${to}`);
+    };
+    expect(sources.flatMap(stray)).toEqual([]);
+    const follow = (text: string) => stray({ path: 'knit/pattern/follow/even.ts', text });
+    expect(follow("import type { Until } from '../say/statement.ts';")).toEqual([]);
+    expect(follow("import { readUntil } from '../say/phrase/until.ts';")).toHaveLength(1);
+    expect(follow("import { lines } from '../text/lines.ts';")).toHaveLength(1);
+    expect(
+      stray({ path: 'knit/row/read/row.ts', text: "import { a } from '../../pattern/say/a.ts';" }),
+    ).toHaveLength(1);
+  });
+
   it('keeps clock and chance out of knit and progress', () => {
     expect(impure(sources)).toEqual([]);
     expect(impure([{ path: 'knit/plan.ts', text: 'const id = Math.random();' }])).toEqual(['knit/plan.ts']);

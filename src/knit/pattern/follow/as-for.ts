@@ -1,5 +1,5 @@
 import { type Fault, fault } from '../../fault.ts';
-import type { Statement } from '../say/statement.ts';
+import type { AsFarAs, From, Place, Statement } from '../say/statement.ts';
 import type { Build, Mark, PartBuild, PieceBuild, Resting } from './build/build.ts';
 import { type Copying, copyRows } from './build/copy-rows.ts';
 import { resolveGap } from './build/gap.ts';
@@ -14,7 +14,7 @@ export function doAsFor(build: Build, piece: PieceBuild, said: AsFor): Fault | u
   const other = pieceNamed(build, said.piece);
   const source = other?.parts[0];
   if (other === undefined || source === undefined) {
-    return fault('piece not known', { pieceName: said.piece });
+    return fault('piece not known', { pieceName: said.piece.words });
   }
   const how: Copying = { mirrored: said.reversing, half: isHalf(piece) && !isHalf(other) };
   if (said.only !== undefined) return copyPlace(build, piece, other, said.only, how);
@@ -22,11 +22,13 @@ export function doAsFor(build: Build, piece: PieceBuild, said: AsFor): Fault | u
   const end = endOf(other, source, said.to);
   if (end === undefined) return fault('place not known');
   copyMarks(other, piece, part, end);
-  const count = /^count (\d+)$/.exec(said.to ?? '');
-  const wrong = count
-    ? copyToCount(build, piece, source, part, Number(count[1]), how)
-    : copyRows(build, piece, source, part, part.rows.length, end, how);
-  if (!wrong && source.height === 0 && said.to !== undefined) return openTail(build, piece, part, said.to);
+  const wrong =
+    said.to?.is === 'count'
+      ? copyToCount(build, piece, source, part, said.to.stitches, how)
+      : copyRows(build, piece, source, part, part.rows.length, end, how);
+  // without a gauge the length that was asked for is hers to measure
+  if (!wrong && source.height === 0 && said.to?.is === 'length')
+    return workUntil(build, piece, part, said.to);
   if (wrong || said.to !== undefined) return wrong;
   return finishLike(build, piece, other, source, part, how);
 }
@@ -47,36 +49,26 @@ function partToGoOn(build: Build, piece: PieceBuild, other: PieceBuild, how: Cop
 }
 
 /** Rows of the other piece's first part to take over. */
-function endOf(other: PieceBuild, source: PartBuild, to: string | undefined): number | undefined {
-  if (to === undefined || to.startsWith('count')) return source.rows.length;
-  const less = /^less (\d+) (\w+)$/.exec(to);
-  if (less) {
-    const mark = markOf(other, less[2] ?? '');
-    return mark ? Math.max(0, mark.rows - Number(less[1]) - source.baseRows) : undefined;
+function endOf(other: PieceBuild, source: PartBuild, to: AsFarAs | undefined): number | undefined {
+  switch (to?.is) {
+    case 'place': {
+      const mark = markOf(other, to.place);
+      return mark && mark.part === source ? mark.rows - source.baseRows : undefined;
+    }
+    case 'rows before': {
+      const mark = to.place && Number.isInteger(to.rows) ? markOf(other, to.place) : undefined;
+      return mark ? Math.max(0, mark.rows - to.rows - source.baseRows) : undefined;
+    }
+    case 'length':
+      return endAtLength(other, source, to.mm, to.from);
+    default:
+      return source.rows.length;
   }
-  const length = /^length ([\d.]+) (\w+)/.exec(to);
-  if (length) {
-    return endAtLength(other, source, Number(length[1]), length[2] ?? 'start');
-  }
-  const mark = markOf(other, to);
-  return mark && mark.part === source ? mark.rows - source.baseRows : undefined;
-}
-
-/** Without a gauge the length that was asked for is hers to measure. */
-function openTail(build: Build, piece: PieceBuild, part: PartBuild, to: string): Fault | undefined {
-  const length = /^length ([\d.]+) (\w+)/.exec(to);
-  if (!length) return undefined;
-  return workUntil(build, piece, part, {
-    is: 'length',
-    mm: Number(length[1]),
-    from: length[2] ?? 'start',
-    words: to,
-  });
 }
 
 /** 'same as back until armholes measure 4½ in'; without a gauge only the place's shaping is taken over. */
-function endAtLength(other: PieceBuild, source: PartBuild, mm: number, from: string): number {
-  const mark = from === 'start' ? undefined : markOf(other, from);
+function endAtLength(other: PieceBuild, source: PartBuild, mm: number, from: From): number {
+  const mark = from === 'start' || from === 'here' ? undefined : markOf(other, from);
   if (source.height === 0)
     return mark ? endOfPlace(mark, mark.rows - mark.part.baseRows, other, from) : source.rows.length;
   const base = mark?.height ?? 0;
@@ -154,7 +146,7 @@ function copyPlace(
   build: Build,
   piece: PieceBuild,
   other: PieceBuild,
-  place: string,
+  place: Place,
   how: Copying,
 ): Fault | undefined {
   const mark = markOf(other, place);
@@ -174,7 +166,7 @@ function copyPlace(
   return wrong;
 }
 
-function endOfPlace(mark: Mark, first: number, other: PieceBuild, place: string): number {
+function endOfPlace(mark: Mark, first: number, other: PieceBuild, place: From): number {
   const { rows } = mark.part;
   const later = [...other.marks.values()]
     .filter((one) => one.part === mark.part && one.rows - mark.part.baseRows > first)

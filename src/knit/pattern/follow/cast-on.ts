@@ -2,7 +2,7 @@ import { type Fault, fault } from '../../fault.ts';
 import type { Build } from './build/build.ts';
 import { MOST_STITCHES } from './build/make-row.ts';
 import { isDone, newPart, newPiece, setMark } from './build/part.ts';
-import { firstWord, pieceInHand, startPending } from './build/piece-in-hand.ts';
+import { nameless, pieceCalled, pieceInHand, startPending } from './build/piece-in-hand.ts';
 
 export function doCastOn(build: Build, stitches: number): Fault | undefined {
   const live = Math.min(stitches, MOST_STITCHES);
@@ -12,11 +12,11 @@ export function doCastOn(build: Build, stitches: number): Fault | undefined {
   const now = build.piece;
   // a second cast-on below the same heading starts something else
   const piece =
-    now === undefined || (now.parts.length > 0 && isDone(build.part) && build.heading !== '')
-      ? newPiece(build, firstWord(build.heading), 1)
+    now === undefined || (now.parts.length > 0 && isDone(build.part) && build.heading !== undefined)
+      ? newPiece(build, build.heading ? pieceCalled(build.heading) : nameless)
       : pieceInHand(build);
   if (build.part && !isDone(build.part) && build.part.rows.length > 0) build.part.end = 'hold';
-  if (piece.parts.length === 0) build.heading = '';
+  if (piece.parts.length === 0) build.heading = undefined;
   newPart(build, piece, { name: 'body', from: { castOn: live }, live, firstSide: 'RS' });
   build.meanwhile = [];
   setMark(piece, 'start', build.part);

@@ -3,13 +3,7 @@ import type { Row } from './row.ts';
 
 /** Rows before any cast-on define a stitch pattern called as the heading above them. */
 export function definingHere(build: Build): NonNullable<Build['defining']> {
-  const name =
-    build.heading
-      .replace(/\b(pattern stitch|stitch pattern|pattern|patt|stitch|st)\b/g, ' ')
-      .replace(/\s+/g, ' ')
-      .trim() ||
-    build.piece?.name ||
-    'pattern';
+  const name = build.heading?.pattern || build.piece?.name || 'pattern';
   const known = build.patterns.get(name);
   const pattern = known ?? {
     name,

@@ -25,7 +25,7 @@ function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even
     useCycle(part);
     return undefined;
   }
-  if (named.is === 'pattern' && /^(|pattern|rib)$/.test(named.words)) useCycle(part);
+  if (named.is === 'pattern' && named.else === 'rib') useCycle(part);
   const fabric = fabricOf(named, build, part);
   if (fabric === undefined) {
     part.fabric = { is: 'patt', label: named.is === 'pattern' ? named.words : 'pattern' };

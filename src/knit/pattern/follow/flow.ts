@@ -75,7 +75,7 @@ function workSaid(
   }
   if (statement.is === 'heading' && statement.piece && build.piece) closePiece(build, build.piece);
   if (makesRows(statement)) joinMeanwhile(build, flow, i, used);
-  if (makesRows(statement) && statement.is !== 'as for') build.title = '';
+  if (makesRows(statement) && statement.is !== 'as for') build.title = undefined;
   const rows = build.part?.rows.length ?? 0;
   const part = build.part;
   const ahead = flow.slice(i + 1, i + 6).flatMap((next) => (next.is === 'said' ? [next.said] : []));

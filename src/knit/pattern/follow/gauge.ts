@@ -23,7 +23,7 @@ export function doGauge(build: Build, said: Extract<Statement, { is: 'gauge' }>)
 
 /** The fabric that the line names; none where it was counted in a pattern of the text's own. */
 function fabricOfGaugeLine(said: FabricSaid, build: Build): FabricName | undefined {
-  if (said.is !== 'rib' && !(said.is === 'named' && said.name !== 'knit on')) return undefined;
+  if (said.is !== 'rib' && said.is !== 'named') return undefined;
   const known = fabricOf(said, build, undefined);
   return known && nominal(known);
 }

@@ -2,7 +2,7 @@ import type { Statement } from '../say/statement.ts';
 import type { Build } from './build/build.ts';
 
 export function doMultiple(build: Build, said: Extract<Statement, { is: 'multiple' }>): void {
-  const name = said.name || build.heading || 'pattern';
+  const name = said.name || build.heading?.words || 'pattern';
   const pattern = {
     name,
     of: said.of,

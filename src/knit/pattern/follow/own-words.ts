@@ -1,18 +1,15 @@
 import type { Flow } from '../say/flow.ts';
+import type { Title } from '../say/statement.ts';
 import type { Build } from './build/build.ts';
 import { makeOwnRow } from './build/make-row.ts';
 import type { LineNotes } from './build/notes.ts';
 import { isDone } from './build/part.ts';
 
-const titleOf = (words: string): string =>
-  words.replace(/\(.*$/s, '').replace(/[.:,]/g, ' ').replace(/\s+/g, ' ').trim().toLowerCase().slice(0, 40);
-
 /** A short line above rows or a cast-on names what follows. */
-function nameNext(build: Build, words: string): void {
-  const name = titleOf(words);
-  if (name === '' || name.length > 40 || /^\d+$/.test(name)) return;
+function nameNext(build: Build, title: Title | undefined): void {
+  if (title === undefined || title.number) return;
   build.defining = undefined;
-  build.heading = name;
+  build.heading = title;
 }
 
 export function workOwnWords(build: Build, one: Extract<Flow, { is: 'own words' }>, note: LineNotes): void {
@@ -20,8 +17,8 @@ export function workOwnWords(build: Build, one: Extract<Flow, { is: 'own words' 
   const title = one.short && isDone(part);
   if (build.talk || !one.work || title || (part === undefined && build.defining === undefined)) {
     note.kind = note.kind ?? 'talk';
-    if (!build.talk && one.short) build.title = titleOf(one.words);
-    if (isDone(part) && !build.talk) nameNext(build, one.words);
+    if (!build.talk && one.short) build.title = one.title;
+    if (isDone(part) && !build.talk) nameNext(build, one.title);
     return;
   }
   note.faults.push(one.fault);

@@ -3,7 +3,7 @@ import type { Statement } from '../say/statement.ts';
 import type { Build } from './build/build.ts';
 import { MOST_STITCHES } from './build/make-row.ts';
 import { isDone, newPart, newPiece, setMark } from './build/part.ts';
-import { startPending } from './build/piece-in-hand.ts';
+import { pieceCalled, startPending } from './build/piece-in-hand.ts';
 
 export function doPickUp(build: Build, said: Extract<Statement, { is: 'pick up' }>): Fault | undefined {
   build.defining = undefined;
@@ -11,8 +11,8 @@ export function doPickUp(build: Build, said: Extract<Statement, { is: 'pick up' 
   startPending(build);
   if (build.part && !isDone(build.part) && build.part.rows.length > 0) build.part.end = 'hold';
   const piece =
-    build.piece === undefined || (build.piece.parts.length > 0 && build.heading !== '')
-      ? newPiece(build, build.heading || 'band', 1)
+    build.piece === undefined || (build.piece.parts.length > 0 && build.heading !== undefined)
+      ? newPiece(build, build.heading ? pieceCalled(build.heading) : { name: 'band', makes: 1 })
       : build.piece;
   const { edges } = said;
   const live = edges.reduce((sum, edge) => sum + edge.stitches, 0);

@@ -2,7 +2,7 @@ import { type Cursor, sees, takeAnyPhrase, takes } from '../../row/read/cursor.t
 import { readReversing } from './other-side.ts';
 import { readPieceName, readPlace } from './phrase/place.ts';
 import { readUntil } from './phrase/until.ts';
-import type { Statement } from './statement.ts';
+import type { AsFarAs, Place, Statement } from './statement.ts';
 
 /** 'work as for back to armhole', 'shape armhole as for back', 'same as left front, reversing all shaping'. */
 export function readAsFor(c: Cursor): Statement | undefined {
@@ -71,7 +71,7 @@ export function readAsFor(c: Cursor): Statement | undefined {
 }
 
 /** 'shape armhole(s)', 'armhole shaping', 'shoulder': only that stretch of the other piece is worked. */
-function readOnly(c: Cursor): string | undefined {
+function readOnly(c: Cursor): Place | undefined {
   const start = c.at;
   const shape = takes(c, 'shape', 'shaping');
   const place = readPlace(c);
@@ -86,7 +86,7 @@ function readOnly(c: Cursor): string | undefined {
   return undefined;
 }
 
-function readAsFarAs(c: Cursor): string | undefined {
+function readAsFarAs(c: Cursor): AsFarAs | undefined {
   const start = c.at;
   takes(c, ',');
   if (!takes(c, 'to', 'until', 'till', 'up', 'as')) {
@@ -99,14 +99,16 @@ function readAsFarAs(c: Cursor): string | undefined {
   const place = readPlace(c);
   if (place !== undefined && !sees(c, 'measure', 'measures', 'is', 'are')) {
     takeAnyPhrase(c, 'is|are reached|completed|complete', 'has|have been completed', 'are worked', 'begins');
-    return place;
+    return { is: 'place', place };
   }
   c.at = start;
   const until = readUntil(c);
-  if (until?.is === 'same length' && until.lessRows !== undefined)
-    return `less ${until.lessRows} ${until.to}`;
-  if (until?.is === 'count') return `count ${until.stitches}`;
-  if (until?.is === 'length') return `length ${until.mm} ${until.from} ${until.end ?? ''}`;
+  if (until?.is === 'same length' && until.lessRows !== undefined) {
+    const before = until.to === undefined ? {} : { place: until.to };
+    return { is: 'rows before', rows: until.lessRows, ...before };
+  }
+  if (until?.is === 'count') return until;
+  if (until?.is === 'length') return { is: 'length', mm: until.mm, from: until.from };
   c.at = start;
   return undefined;
 }

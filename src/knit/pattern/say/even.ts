@@ -9,7 +9,7 @@ import {
   takes,
 } from '../../row/read/cursor.ts';
 import { ending } from './phrase/ending.ts';
-import { readFabric } from './phrase/fabric.ts';
+import { patternNamed, readFabric } from './phrase/fabric.ts';
 import { readUntil } from './phrase/until.ts';
 import type { FabricSaid, Statement, Until } from './statement.ts';
 
@@ -104,8 +104,7 @@ function readFabricHere(c: Cursor): FabricSaid | undefined {
   const face = readBareRib(c);
   if (face) return face;
   c.at = start;
-  if (c.tokens[start - 1]?.text === 'rib' && seesPhrase(c, 'for|until|to|in'))
-    return { is: 'pattern', words: 'rib' };
+  if (c.tokens[start - 1]?.text === 'rib' && seesPhrase(c, 'for|until|to|in')) return patternNamed('rib');
   return readFabric(c);
 }
 
@@ -139,11 +138,10 @@ function readEveryRow(c: Cursor): FabricSaid | undefined {
       seesPhrase(c, 'until|till') ||
       (seesPhrase(c, 'for') && peekNumber(c, 1) !== undefined)
     ) {
-      return { is: 'named', name: 'knit on' };
+      return { is: 'knit on' };
     }
     const n = peekNumber(c);
-    if (n !== undefined && /^(in|ins|inches|inch|cm|mm|")$/.test(peekText(c, 1)))
-      return { is: 'named', name: 'knit on' };
+    if (n !== undefined && /^(in|ins|inches|inch|cm|mm|")$/.test(peekText(c, 1))) return { is: 'knit on' };
   }
   c.at = start;
   return undefined;

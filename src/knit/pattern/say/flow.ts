@@ -7,7 +7,8 @@ import { meantFor } from '../text/size-names.ts';
 import { pickSize } from '../text/sizes.ts';
 import { statedAtEnd } from './phrase/stated-count.ts';
 import { readSentence } from './sentence.ts';
-import type { Said } from './statement.ts';
+import type { Said, Title } from './statement.ts';
+import { titleInWords } from './title.ts';
 
 /** What the lines say, in order: instructions, and what was not understood. */
 export type Flow =
@@ -19,6 +20,8 @@ export type Flow =
       readonly stated?: number;
       readonly work: boolean;
       readonly short: boolean;
+      /** what it may call what follows */
+      readonly title?: Title;
       readonly line: number;
       readonly from: number;
     };
@@ -69,14 +72,17 @@ function ownWords(
   const first = said.length === 0 ? tokens[sentence.from] : firstNotSaid(tokens, sentence, fault);
   const last = tokens[sentence.to];
   const words = line.text.slice(first?.offset ?? 0, last?.offset ?? line.text.length).trim();
+  const said1 = words === '' ? line.text.trim() : words;
+  const title = titleInWords(said1);
   return {
     is: 'own words',
-    words: words === '' ? line.text.trim() : words,
+    words: said1,
     fault,
     work: soundsLikeWork(tokens, sentence.from, sentence.to),
     short: sentence.to - sentence.from <= 9 && (tokens[sentence.from]?.capital ?? false),
     line: index,
     from: first?.line ?? line.line,
+    ...(title === undefined ? {} : { title }),
     ...(stated === undefined ? {} : { stated: stated.stitches }),
   };
 }

@@ -1,6 +1,7 @@
 import { type Cursor, takes } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
-import type { Statement } from './statement.ts';
+import type { Place, Statement } from './statement.ts';
+import { halfOf, titleOf } from './title.ts';
 
 const PIECES = new Set(
   (
@@ -147,13 +148,36 @@ export function headingOf(
   )
     return undefined;
   const piece = pieceOf(names);
-  if (piece)
-    return { is: 'heading', words: text, piece: { name: piece, makes: inside.makes ?? makesOf(names) } };
-  if (isShaping(names, colon || aloneOnLine)) return { is: 'heading', words: text };
-  if (TALK.has(names[0] as string) && (colon || aloneOnLine) && names.length <= 4)
-    return { is: 'heading', words: text };
+  if (piece) {
+    const half = halfOf(piece);
+    const makes = inside.makes ?? makesOf(names);
+    return { ...headingIn(text), piece: { name: piece, makes, ...(half === undefined ? {} : { half }) } };
+  }
+  if (isShaping(names, colon || aloneOnLine)) return headingIn(text);
+  if (TALK.has(names[0] as string) && (colon || aloneOnLine) && names.length <= 4) return headingIn(text);
   return undefined;
 }
+
+/** Headings whose lines make no rows. */
+const NO_ROWS =
+  /^(finishing|materials|abbreviations|measurements|notes?|needles|yarn|making|makeup|assembly|blocking|pressing|general|tips|equipment|supplies|terms|schematic|level|special|to (make|finish)|instructions|directions)\b/;
+
+const PLACES: readonly (readonly [RegExp, Place])[] = [
+  [/armhole|underarm/, 'armhole'],
+  [/raglan/, 'raglan'],
+  [/shoulder/, 'shoulder'],
+  [/neck|\bv\b/, 'neck'],
+  [/cap|sleeve top|top/, 'cap'],
+  [/waist/, 'waist'],
+];
+
+const headingIn = (words: string): Extract<Statement, { is: 'heading' }> => ({
+  is: 'heading',
+  title: titleOf(words),
+  sideOnly: /\b(side|half|shoulder)$/.test(words),
+  talk: NO_ROWS.test(words),
+  places: PLACES.flatMap(([pattern, place]) => (pattern.test(words) ? [place] : [])),
+});
 
 const isOrdinal = (tokens: readonly Token[], token: Token): boolean =>
   /^(st|nd|rd|th)$/.test(tokens[tokens.indexOf(token) + 1]?.text ?? '');

@@ -26,7 +26,7 @@ export function readNote(c: Cursor): Statement | undefined {
     )
   ) {
     takeAnyPhrase(c, 'off', 'yarn', 'wool', 'the yarn');
-    return { is: 'note', about: word };
+    return { is: 'note', about: 'yarn' };
   }
   if (
     takeAnyPhrase(
@@ -70,7 +70,7 @@ export function readNote(c: Cursor): Statement | undefined {
   if (!NOTES.has(word)) return undefined;
   if (word === 'measure' || word === 'turn') return undefined;
   c.at = c.end;
-  return { is: 'note', about: word };
+  return { is: 'note', about: 'making up' };
 }
 
 /** Words that may stand alone between instructions: 'with RS facing', 'ending with a WS row', 'with white'. */

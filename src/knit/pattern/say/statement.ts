@@ -1,18 +1,37 @@
+import type { FabricName } from '../../fabric.ts';
 import type { Item } from '../../row/read/notation.ts';
 import type { Side } from '../../row/step.ts';
 
 /** Where on the piece a shaping lies, in the words of patterns. */
 export type EdgeName = 'both' | 'neck' | 'armhole' | 'beginning' | 'end' | 'same' | 'right' | 'left';
 
+/** A place of a piece that patterns call by name. */
+export type Place = 'armhole' | 'neck' | 'shoulder' | 'raglan' | 'cap' | 'rib' | 'waist';
+
+/** What a piece remembers of its rows: its places, its start, the last heading, the last section, a marker. */
+export type MarkName = Place | 'start' | 'heading' | 'section' | 'marker';
+
+/** Where a measuring begins; 'here' is the row in hand. */
+export type From = MarkName | 'here';
+
 /** A fabric as patterns name it. */
 export type FabricSaid =
-  | { readonly is: 'named'; readonly name: string }
+  | { readonly is: 'named'; readonly name: FabricName }
+  /** 'knit even': stocking stitch goes on, where there is none it is garter */
+  | { readonly is: 'knit on' }
   /** a rib of so many knit and purl stitches */
   | { readonly is: 'rib'; readonly face: string }
   /** whatever is on the needle */
   | { readonly is: 'established' }
   /** a stitch pattern that the text defines or that nobody knows */
-  | { readonly is: 'pattern'; readonly words: string };
+  | {
+      readonly is: 'pattern';
+      readonly words: string;
+      /** the words without those that only say that it is a pattern */
+      readonly name: string;
+      /** what is meant where the text defines no pattern of that name: the last rib, double moss, the only pattern */
+      readonly else?: 'rib' | 'double moss' | 'the pattern';
+    };
 
 /** One round of a shaping: on which rows, and how often. */
 export interface Beat {
@@ -36,19 +55,19 @@ export interface Beat {
 export type Until =
   | { readonly is: 'rows'; readonly n: number }
   /** rows in all since the piece began, or since a mark */
-  | { readonly is: 'rows in all'; readonly n: number; readonly from: string }
+  | { readonly is: 'rows in all'; readonly n: number; readonly from: MarkName }
   | {
       readonly is: 'length';
       readonly mm: number;
-      readonly from: string;
+      readonly from: From;
       readonly end?: Side;
       readonly endEdge?: EndEdge;
-      readonly words: string;
     }
   | {
       readonly is: 'same length';
-      readonly piece: string;
-      readonly to: string;
+      readonly piece: PieceSaid;
+      /** to its end unless said */
+      readonly to?: Place;
       readonly end?: Side;
       readonly endEdge?: EndEdge;
       readonly lessMm?: number;
@@ -73,9 +92,40 @@ export interface Label {
   readonly name?: string;
 }
 
+/** How much of another piece is worked again: 'to armhole', 'to 2 rows before armhole', 'to 60 sts', 'until 38 cm'. */
+export type AsFarAs =
+  | { readonly is: 'place'; readonly place: Place }
+  | { readonly is: 'rows before'; readonly rows: number; readonly place?: Place }
+  | { readonly is: 'count'; readonly stitches: number }
+  | { readonly is: 'length'; readonly mm: number; readonly from: From };
+
+/** What a line that only names something calls what follows. */
+export interface Title {
+  readonly words: string;
+  /** as the name of a stitch pattern; '' where nothing is left of it */
+  readonly pattern: string;
+  /** 'Shape neck', 'Divide for shoulders': the stitches left at a turn are worked apart */
+  readonly divides: boolean;
+  /** nothing but a number, which may name a piece and never what its rows are */
+  readonly number?: boolean;
+  readonly half?: Half;
+}
+
+/** The half of a garment that a piece is, by its name; 'fronts' are worked as the left one. */
+export type Half = 'right' | 'left';
+
 export type Statement =
-  | { readonly is: 'heading'; readonly words: string; readonly piece?: PieceHeading }
-  | { readonly is: 'note'; readonly about: string }
+  | {
+      readonly is: 'heading';
+      readonly title: Title;
+      readonly piece?: PieceHeading;
+      /** 'Left side', 'Second half': where a piece is in work no piece of its own */
+      readonly sideOnly: boolean;
+      /** 'Finishing', 'Materials': what follows makes no rows */
+      readonly talk: boolean;
+      readonly places: readonly Place[];
+    }
+  | { readonly is: 'note'; readonly about: 'marker' | 'yarn' | 'facing' | 'change' | 'making up' }
   | { readonly is: 'needle'; readonly mm?: number }
   | {
       readonly is: 'gauge';
@@ -98,7 +148,6 @@ export type Statement =
       readonly to?: number;
       readonly last?: number;
       readonly times?: number;
-      readonly total?: boolean;
       readonly until?: Until;
     }
   | {
@@ -143,11 +192,11 @@ export type Statement =
   | { readonly is: 'other side'; readonly reversing: boolean }
   | {
       readonly is: 'as for';
-      readonly piece: string;
-      readonly from?: string;
-      readonly to?: string;
+      readonly piece: PieceSaid;
+      readonly to?: AsFarAs;
       readonly reversing: boolean;
-      readonly only?: string;
+      /** only the shaping of that place */
+      readonly only?: Place;
     }
   | { readonly is: 'at the same time'; readonly after?: Until }
   | { readonly is: 'stated'; readonly stitches: number }
@@ -160,6 +209,14 @@ export type Statement =
 export interface PieceHeading {
   readonly name: string;
   readonly makes: number;
+  readonly half?: Half;
+}
+
+/** Another piece as the text calls it: 'back', 'first sleeve'. */
+export interface PieceSaid {
+  readonly words: string;
+  /** without 'first' and 'other'; undefined where whatever was worked before is meant */
+  readonly name?: string;
 }
 
 export interface GroupSaid {

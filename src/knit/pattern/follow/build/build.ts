@@ -4,7 +4,16 @@ import type { MeasuredGauge } from '../../../measured-gauge.ts';
 import type { Edge, PartEnd, PartStart } from '../../../piece/recipe.ts';
 import type { Item } from '../../../row/read/notation.ts';
 import type { Side, Step } from '../../../row/step.ts';
-import type { Beat, PieceHeading, Said, Statement } from '../../say/statement.ts';
+import type {
+  Beat,
+  From,
+  Half,
+  MarkName,
+  PieceHeading,
+  Said,
+  Statement,
+  Title,
+} from '../../say/statement.ts';
 
 /** A pattern while it is being knitted on paper. Everything here changes as its lines are read. */
 export interface Build {
@@ -26,12 +35,12 @@ export interface Build {
   /** the stitch pattern that is being defined, when one is */
   defining: StitchPattern | undefined;
   /** a heading seen before any piece: names the first piece, or a stitch pattern */
-  heading: string;
+  heading: Title | undefined;
   needle: number;
   /** a piece named by a heading that has no stitches yet */
   pending: PieceHeading | undefined;
   /** a line that only names something, and may name what is cast on next */
-  title: string;
+  title: Title | undefined;
   /** headings like 'Finishing': what follows makes no rows */
   talk: boolean;
   /** source line of the statement in hand */
@@ -68,12 +77,13 @@ export interface StitchPattern {
 export interface PieceBuild {
   readonly name: string;
   readonly makes: number;
+  readonly half: Half | undefined;
   readonly parts: PartBuild[];
   /** how many of its parts are called so */
   readonly namesTaken: Map<string, number>;
   /** sets of stitches that wait for their turn */
   readonly resting: Resting[];
-  readonly marks: Map<string, Mark>;
+  readonly marks: Map<MarkName, Mark>;
   stretchesSoFar: number;
   /** both sides of a divided piece are worked at once: what one has, the other has as its mirror image */
   bothSides: boolean;
@@ -156,11 +166,10 @@ export interface SectionBuild {
 export interface Stretch {
   readonly id: string;
   readonly mm?: number;
-  readonly from: string;
+  readonly from: From;
   readonly endSide?: Side;
   /** no gauge or no measure: she counts until it is long enough */
   readonly open: boolean;
-  readonly words?: string;
 }
 
 export interface MadeRow {

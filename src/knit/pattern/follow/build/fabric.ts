@@ -22,46 +22,50 @@ export function fabricOf(
 ): FabricState | undefined {
   switch (said.is) {
     case 'named':
-      return namedFabric(said.name, part);
+      return knownFabric(said.name);
+    case 'knit on':
+      return goesOnKnitting(part);
     case 'rib':
       return face(RIBS[said.face] ?? 'rib 2x2', [said.face], 'rib');
     case 'established':
       return part?.fabric ?? { is: 'patt', label: 'pattern' };
     case 'pattern':
-      return patternFabric(said.words, build, part);
+      return definedPattern(said.name, build) ?? patternElse(said.else, build, part);
   }
 }
 
-function namedFabric(name: string, part: PartBuild | undefined): FabricState {
-  if (name === 'knit on') {
-    const now = part?.fabric;
-    return now?.is === 'face' && now.name === 'stocking' && part && part.rows.length > 0
-      ? now
-      : knownFabric('garter');
-  }
-  return knownFabric(name as FabricName);
+function goesOnKnitting(part: PartBuild | undefined): FabricState {
+  const now = part?.fabric;
+  return now?.is === 'face' && now.name === 'stocking' && part && part.rows.length > 0
+    ? now
+    : knownFabric('garter');
 }
 
-function patternFabric(words: string, build: Build, part: PartBuild | undefined): FabricState | undefined {
-  const wanted = plainName(words);
+/** A stitch pattern that the text defines by that name, or by one that has it within. */
+function definedPattern(wanted: string, build: Build): FabricState | undefined {
   for (const [name, pattern] of build.patterns) {
     if (wanted !== '' && (name === wanted || name.includes(wanted) || wanted.includes(name)))
       return rowsFabric(pattern);
   }
-  if (wanted === 'rib') return lastRib(part) ?? face('rib 1x1', ['kp'], 'rib');
-  if (wanted === 'double moss') return face('moss', ['kkpp', 'kkpp', 'ppkk', 'ppkk'], 'double moss');
-  if (/^(|pattern|main|same|this|it|body|border|band)$/.test(wanted)) {
-    const only = build.patterns.size === 1 ? [...build.patterns.values()][0] : undefined;
-    return only && part?.fabric.is !== 'rows' ? rowsFabric(only) : part?.fabric;
-  }
   return undefined;
 }
 
-const plainName = (words: string): string =>
-  words
-    .replace(/\b(pattern|patt|pat|stitch|st|the|main|in|work|as|a)\b/g, ' ')
-    .replace(/\s+/g, ' ')
-    .trim();
+type Else = Extract<FabricSaid, { is: 'pattern' }>['else'];
+
+function patternElse(meant: Else, build: Build, part: PartBuild | undefined): FabricState | undefined {
+  switch (meant) {
+    case 'rib':
+      return lastRib(part) ?? face('rib 1x1', ['kp'], 'rib');
+    case 'double moss':
+      return face('moss', ['kkpp', 'kkpp', 'ppkk', 'ppkk'], 'double moss');
+    case 'the pattern': {
+      const only = build.patterns.size === 1 ? [...build.patterns.values()][0] : undefined;
+      return only && part?.fabric.is !== 'rows' ? rowsFabric(only) : part?.fabric;
+    }
+    default:
+      return undefined;
+  }
+}
 
 function lastRib(part: PartBuild | undefined): FabricState | undefined {
   if (part?.fabric.label === 'rib') return part.fabric;

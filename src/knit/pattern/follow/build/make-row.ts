@@ -264,7 +264,7 @@ function openSection(build: Build, part: PartBuild): void {
   if (goesOn) return;
   part.closed = false;
   part.sections.push({
-    name: build.heading || part.fabric.label,
+    name: build.heading?.words || part.fabric.label,
     fabric: nominal(part.fabric),
     needle: build.needle,
     first,

@@ -1,17 +1,19 @@
 import type { Edge, PartStart } from '../../../piece/recipe.ts';
 import type { Side } from '../../../row/step.ts';
+import type { MarkName, PieceHeading } from '../../say/statement.ts';
 import { type Build, type Mark, nextSide, type PartBuild, type PieceBuild, type Resting } from './build.ts';
 import { knownFabric } from './fabric.ts';
 
-export function setMarkOnce(piece: PieceBuild, name: string, part: PartBuild): void {
+export function setMarkOnce(piece: PieceBuild, name: MarkName, part: PartBuild): void {
   if (!markOf(piece, name)) setMark(piece, name, part);
 }
 
-export function newPiece(build: Build, name: string, makes: number): PieceBuild {
+export function newPiece(build: Build, { name, makes, half }: PieceHeading): PieceBuild {
   const taken = build.namesTaken.get(name) ?? 0;
   const piece: PieceBuild = {
     name: taken === 0 ? name : `${name} ${taken + 1}`,
     makes,
+    half,
     parts: [],
     namesTaken: new Map(),
     resting: [],
@@ -86,20 +88,19 @@ export function newPart(build: Build, piece: PieceBuild, begin: Begin): PartBuil
 export const isDone = (part: PartBuild | undefined): boolean =>
   part === undefined || part.end !== undefined || part.live === 0;
 
-export function setMark(piece: PieceBuild, name: string, part: PartBuild | undefined): void {
+export function setMark(piece: PieceBuild, name: MarkName, part: PartBuild | undefined): void {
   if (part) piece.marks.set(name, { part, rows: part.baseRows + part.rows.length, height: part.height });
 }
 
-export const markOf = (piece: PieceBuild, name: string): Mark | undefined => piece.marks.get(name);
+export const markOf = (piece: PieceBuild, name: MarkName): Mark | undefined => piece.marks.get(name);
 
 /** Right front, left front: the edge at the neck, seen with the right side facing. */
 export function neckOf(piece: PieceBuild, part: PartBuild): Edge {
   if (part.neck) return part.neck;
-  return /\bright\b/.test(piece.name) ? 'right' : 'left';
+  return piece.half ?? 'left';
 }
 
-export const isHalf = (piece: PieceBuild): boolean =>
-  /\b(left|right)\b/.test(piece.name) || /\bfronts\b/.test(piece.name);
+export const isHalf = (piece: PieceBuild): boolean => piece.half !== undefined;
 
 /**
  * Parts a set of stitches, given in the order worked, and goes on with one of them.

@@ -1,3 +1,4 @@
+import type { PieceHeading, Title } from '../../say/statement.ts';
 import type { Build, PieceBuild } from './build.ts';
 import { newPiece } from './part.ts';
 
@@ -5,14 +6,22 @@ import { newPiece } from './part.ts';
 export function startPending(build: Build): PieceBuild | undefined {
   const { pending, title } = build;
   build.pending = undefined;
-  build.title = '';
-  if (pending) return newPiece(build, pending.name, pending.makes);
-  return title === '' ? undefined : newPiece(build, title, 1);
+  build.title = undefined;
+  if (pending) return newPiece(build, pending);
+  return title === undefined ? undefined : newPiece(build, pieceCalled(title));
 }
 
-export const firstWord = (name: string): string => name || 'piece';
+/** One piece named by a line that only names something. */
+export const pieceCalled = ({ words, half }: Title): PieceHeading => ({
+  name: words,
+  makes: 1,
+  ...(half === undefined ? {} : { half }),
+});
+
+/** What is cast on before any heading. */
+export const nameless: PieceHeading = { name: 'piece', makes: 1 };
 
 /** The piece in hand; without a heading the text's first piece has no name of its own. */
 export function pieceInHand(build: Build): PieceBuild {
-  return build.piece ?? startPending(build) ?? newPiece(build, firstWord(''), 1);
+  return build.piece ?? startPending(build) ?? newPiece(build, nameless);
 }

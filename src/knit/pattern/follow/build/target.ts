@@ -1,5 +1,5 @@
 import { otherSide, type Side } from '../../../row/step.ts';
-import type { Until } from '../../say/statement.ts';
+import type { From, MarkName, PieceSaid, Until } from '../../say/statement.ts';
 import { type Build, nextSide, otherEdge, type PartBuild, type PieceBuild, type Stretch } from './build.ts';
 import { rowHeight } from './make-row.ts';
 import { markOf, neckOf } from './part.ts';
@@ -48,7 +48,7 @@ function withSide(piece: PieceBuild, part: PartBuild, until: Bounded): Bounded {
 
 const lastSide = (part: PartBuild): Side => otherSide(nextSide(part));
 
-function rowsSince(piece: PieceBuild, part: PartBuild, from: string): number {
+function rowsSince(piece: PieceBuild, part: PartBuild, from: MarkName): number {
   const now = part.baseRows + part.rows.length;
   if (from === 'start') return now;
   const mark = markOf(piece, from) ?? markOf(piece, 'heading');
@@ -56,10 +56,10 @@ function rowsSince(piece: PieceBuild, part: PartBuild, from: string): number {
 }
 
 /** Height at which the measuring begins, mm. */
-function heightAt(piece: PieceBuild, part: PartBuild, from: string): number {
+function heightAt(piece: PieceBuild, part: PartBuild, from: From): number {
   if (from === 'here') return part.height;
   if (from === 'start') return 0;
-  const marks =
+  const marks: readonly MarkName[] =
     from === 'armhole' ? ['armhole', 'heading'] : from === 'section' ? ['section'] : [from, 'heading'];
   for (const name of marks) {
     const mark = markOf(piece, name);
@@ -74,7 +74,7 @@ function lengthTarget(
   part: PartBuild,
   until: Extract<Until, { is: 'length' }>,
 ): Target {
-  const { mm, from, end, words } = until;
+  const { mm, from, end } = until;
   const height = rowHeight(build, part);
   if (height === 0) return openTarget(build, piece, part, until);
   const left = mm - (part.height - heightAt(piece, part, from));
@@ -84,7 +84,6 @@ function lengthTarget(
     mm,
     from,
     open: false,
-    words,
     ...(end === undefined ? {} : { endSide: end }),
   });
   return {
@@ -99,18 +98,17 @@ function openTarget(
   build: Build,
   piece: PieceBuild,
   part: PartBuild,
-  until: { from: string; end?: Side; mm?: number; words?: string },
+  until: { from: From; end?: Side; mm?: number },
 ): Target {
   const period = part.fabric.is === 'patt' ? 2 : Math.max(1, part.fabric.rows.length);
   const whole = period % 2 === 0 ? period : 2 * period;
-  const { end, from, mm, words } = until;
+  const { end, from, mm } = until;
   const rows = roundTo(part, whole, end ?? 'WS');
   const stretch = nameStretch(piece, {
     from,
     open: true,
     ...(mm === undefined ? {} : { mm }),
     ...(end === undefined ? {} : { endSide: end }),
-    ...(words === undefined ? {} : { words }),
   });
   return { rows: counted(build, stretch, rows), stretch };
 }
@@ -143,8 +141,8 @@ function sameLength(
 ): Target | undefined {
   const other = pieceNamed(build, until.piece);
   if (!other) return undefined;
-  const mark = until.to === 'end' ? undefined : markOf(other, until.to);
-  if (until.to !== 'end' && mark === undefined) return undefined;
+  const mark = until.to === undefined ? undefined : markOf(other, until.to);
+  if (until.to !== undefined && mark === undefined) return undefined;
   const target = mark?.rows ?? Math.max(0, ...other.parts.map((one) => one.baseRows + one.rows.length));
   const height = rowHeight(build, part);
   const less =
@@ -154,10 +152,9 @@ function sameLength(
 }
 
 /** 'back', 'left front', 'first sleeve': the latest piece that is called so. */
-export function pieceNamed(build: Build, name: string): PieceBuild | undefined {
-  const wanted = name.replace(/\b(first|1st|other|second)\b/g, '').trim();
+export function pieceNamed(build: Build, { name: wanted }: PieceSaid): PieceBuild | undefined {
   const others = build.begun.filter((piece) => piece !== build.piece);
-  if (wanted === '' || wanted === 'piece' || wanted === 'side') return others.at(-1);
+  if (wanted === undefined) return others.at(-1);
   const stem = (text: string) => text.toLowerCase().replace(/s\b/g, '');
   const latest = [...others].reverse();
   const exact = others.find((piece) => stem(piece.name) === stem(wanted));

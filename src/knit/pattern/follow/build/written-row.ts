@@ -70,7 +70,7 @@ function partsHere(
       (statement.is === 'shape' && statement.edge === 'neck')
     );
   });
-  return next || /neck|shoulder|divide/.test(build.heading) ? items.slice(0, turn) : undefined;
+  return next || build.heading?.divides ? items.slice(0, turn) : undefined;
 }
 
 const isHeld = (item: Item | undefined): boolean =>

@@ -1,3 +1,4 @@
+import type { FabricName } from '../../../fabric.ts';
 import {
   type Cursor,
   peek,
@@ -21,7 +22,20 @@ export function readFabric(c: Cursor): FabricSaid | undefined {
   return fabric;
 }
 
-const named = (name: string): FabricSaid => ({ is: 'named', name });
+const named = (name: FabricName): FabricSaid => ({ is: 'named', name });
+
+/** A stitch pattern by the words that name it. */
+export function patternNamed(words: string): FabricSaid {
+  const name = words
+    .replace(/\b(pattern|patt|pat|stitch|st|the|main|in|work|as|a)\b/g, ' ')
+    .replace(/\s+/g, ' ')
+    .trim();
+  const known =
+    name === 'rib' || name === 'double moss' ? name : NO_NAME.test(name) ? 'the pattern' : undefined;
+  return { is: 'pattern', words, name, ...(known === undefined ? {} : { else: known }) };
+}
+
+const NO_NAME = /^(|pattern|main|same|this|it|body|border|band)$/;
 
 function readKnown(c: Cursor): FabricSaid | undefined {
   if (
@@ -47,8 +61,7 @@ function readKnown(c: Cursor): FabricSaid | undefined {
     takeAnyPhrase(c, 'ridges|ridge', 'pattern|border');
     return named('garter');
   }
-  if (takeAnyPhrase(c, `double moss|seed ${ST}`, 'double moss|seed'))
-    return { is: 'pattern', words: 'double moss' };
+  if (takeAnyPhrase(c, `double moss|seed ${ST}`, 'double moss|seed')) return patternNamed('double moss');
   if (takeAnyPhrase(c, `moss|seed|rice ${ST}`, 'moss|seed')) {
     takes(c, 'pattern', 'border');
     return named('moss');
@@ -78,7 +91,7 @@ function readRib(c: Cursor): FabricSaid | undefined {
   }
   if (ahead) {
     takes(c, 'pattern');
-    return { is: 'pattern', words: 'rib' };
+    return patternNamed('rib');
   }
   const across = readByNumbers(c);
   if (across) return { is: 'rib', face: across };
@@ -158,7 +171,7 @@ function readNamedPattern(c: Cursor): FabricSaid | undefined {
     said.push(token.text);
     c.at += 1;
     if (takes(c, 'pattern', 'patt', 'pat', 'st', 'stitch', 'rib', 'panel', 'chart'))
-      return { is: 'pattern', words: said.join(' ') };
+      return patternNamed(said.join(' '));
   }
   c.at = start;
   return undefined;

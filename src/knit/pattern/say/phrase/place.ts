@@ -1,6 +1,7 @@
 import { type Cursor, peekText, sees, takeAnyPhrase, takes } from '../../../row/read/cursor.ts';
+import type { MarkName, PieceSaid, Place } from '../statement.ts';
 
-const PLACES: Readonly<Record<string, string>> = {
+const PLACES: Readonly<Record<string, Place>> = {
   armhole: 'armhole',
   armholes: 'armhole',
   underarm: 'armhole',
@@ -20,7 +21,7 @@ const PLACES: Readonly<Record<string, string>> = {
 };
 
 /** 'armhole (shaping)', 'the beg of armhole', 'neck shaping', '1st shoulder bind-off'. */
-export function readPlace(c: Cursor): string | undefined {
+export function readPlace(c: Cursor): Place | undefined {
   takeAnyPhrase(
     c,
     'beg|beginning|start|end|bottom|top|base of',
@@ -44,7 +45,14 @@ export function readPlace(c: Cursor): string | undefined {
 
 const PIECES = 'back|front|fronts|sleeve|sleeves|left|right|first|other|second|piece|1st|body';
 
-export function readPieceName(c: Cursor): string | undefined {
+export function readPieceName(c: Cursor): PieceSaid | undefined {
+  const words = pieceWords(c);
+  if (words === undefined) return undefined;
+  const name = words.replace(/\b(first|1st|other|second)\b/g, '').trim();
+  return name === '' || name === 'piece' || name === 'side' ? { words } : { words, name };
+}
+
+function pieceWords(c: Cursor): string | undefined {
   if (!sees(c, ...PIECES.split('|'))) return undefined;
   const first = peekText(c);
   c.at += 1;
@@ -59,7 +67,7 @@ export function readPieceName(c: Cursor): string | undefined {
   return first;
 }
 
-const FROM: readonly (readonly [string, string])[] = [
+const FROM: readonly (readonly [string, MarkName])[] = [
   ['beg|beginning|start|lower|bottom|cast|co|first|1st', 'start'],
   ['bo|bind|bound|armhole|armholes|underarm|underarms', 'armhole'],
   ['rib|ribbing|border|band|top|welt|hem|hemline|cuff|turning|change', 'rib'],
@@ -68,7 +76,7 @@ const FROM: readonly (readonly [string, string])[] = [
 ];
 
 /** 'from cast-on edge', 'from beg', 'above ribbing', 'after last bind-off'. */
-export function readFrom(c: Cursor): string | undefined {
+export function readFrom(c: Cursor): MarkName | undefined {
   const start = c.at;
   if (takes(c, 'altogether')) return 'start';
   if (takeAnyPhrase(c, 'in all', 'in total', 'total')) return 'start';

@@ -1,5 +1,5 @@
 import { type Cursor, takeAnyPhrase, takeNumber, takePhrase, takes } from '../../../row/read/cursor.ts';
-import type { Until } from '../statement.ts';
+import type { Place, Until } from '../statement.ts';
 import { ending } from './ending.ts';
 import { MEASURED, readLength } from './measure.ts';
 import { readPieceName, readPlace } from './place.ts';
@@ -56,15 +56,15 @@ export function readSameLength(c: Cursor): Until | undefined {
     c.at = start;
     return undefined;
   }
-  let to = 'end';
+  let to: Place | undefined;
   if (takes(c, 'to', 'up', 'at', 'before', 'until', 'till')) {
     takes(c, 'to');
-    to = readPlace(c) ?? 'end';
+    to = readPlace(c);
   }
   return {
     is: 'same length',
     piece,
-    to,
+    ...(to === undefined ? {} : { to }),
     ...ending(c),
     ...(lessMm === undefined ? {} : { lessMm }),
     ...(lessRows === undefined ? {} : { lessRows }),

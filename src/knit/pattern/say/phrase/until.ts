@@ -7,7 +7,7 @@ import {
   takePhrase,
   takes,
 } from '../../../row/read/cursor.ts';
-import type { Until } from '../statement.ts';
+import type { MarkName, Until } from '../statement.ts';
 import { ending } from './ending.ts';
 import { MEASURED, readLength } from './measure.ts';
 import { readFrom } from './place.ts';
@@ -33,10 +33,9 @@ function readFor(c: Cursor): Until | undefined {
   takes(c, 'further');
   const mm = readLength(c);
   if (mm !== undefined) {
-    const said = words(c, start);
     takes(c, 'more', 'deep', 'in', 'all');
     const from = readFrom(c);
-    return { is: 'length', mm, from: from ?? 'here', ...ending(c), words: said };
+    return { is: 'length', mm, from: from ?? 'here', ...ending(c) };
   }
   const n = takeNumber(c);
   takes(c, 'more', 'further');
@@ -145,13 +144,11 @@ function readMeasured(c: Cursor): Until | undefined {
     c.at += 1;
   }
   takes(c, 'measures', 'measure', 'is', 'measuring', 'are', 'reaches', 'measured');
-  const at = c.at;
   const mm = readLength(c);
   if (mm === undefined) {
     c.at = start;
     return undefined;
   }
-  const said = words(c, at);
   takes(c, 'in');
   takes(c, 'long', 'deep', 'length', 'all', 'total', 'high', 'wide');
   const from = readFrom(c) ?? fromMeasured(what);
@@ -163,10 +160,10 @@ function readMeasured(c: Cursor): Until | undefined {
     'or to length desired',
     'or length required',
   );
-  return { is: 'length', mm, from, ...ending(c), words: said };
+  return { is: 'length', mm, from, ...ending(c) };
 }
 
-function fromMeasured(what: readonly string[]): string {
+function fromMeasured(what: readonly string[]): MarkName {
   for (const word of what) {
     if (/^armholes?$/.test(word)) return 'armhole';
     if (/^(rib|ribbing|border|band|hem|cuff|neckband|collar)$/.test(word)) return 'section';
@@ -175,9 +172,3 @@ function fromMeasured(what: readonly string[]): string {
   }
   return 'start';
 }
-
-const words = (c: Cursor, from: number): string =>
-  c.tokens
-    .slice(from, c.at)
-    .map((token) => token.text)
-    .join(' ');

@@ -1,0 +1,28 @@
+import type { Half, Title } from './statement.ts';
+
+/** What a heading, or a short line of its own, calls what follows. */
+export function titleOf(words: string): Title {
+  const half = halfOf(words);
+  return {
+    words,
+    pattern: words
+      .replace(/\b(pattern stitch|stitch pattern|pattern|patt|stitch|st)\b/g, ' ')
+      .replace(/\s+/g, ' ')
+      .trim(),
+    divides: /neck|shoulder|divide/.test(words),
+    ...(/^\d+$/.test(words) ? { number: true } : {}),
+    ...(half === undefined ? {} : { half }),
+  };
+}
+
+/** 'Right front', 'Fronts': a piece that is one half of what a back is. */
+export function halfOf(name: string): Half | undefined {
+  if (/\bright\b/.test(name)) return 'right';
+  return /\b(left|fronts)\b/.test(name) ? 'left' : undefined;
+}
+
+/** The title in a line that says nothing else, in her own words: without brackets and marks, not too long. */
+export function titleInWords(words: string): Title | undefined {
+  const plain = words.replace(/\(.*$/s, '').replace(/[.:,]/g, ' ').replace(/\s+/g, ' ').trim();
+  return plain === '' ? undefined : titleOf(plain.toLowerCase().slice(0, 40));
+}
