@@ -60,6 +60,8 @@ const table = {
   sssp: dec(3, 1, 'purl'),
   sk2p: dec(3, 1),
   s2kp: dec(3, 1),
+  /** the same from the purl side: the middle stitch lies on top as seen from the other one */
+  s2pp: dec(3, 1, 'purl'),
   'sl1 k2 psso': dec(3, 2),
   k4tog: dec(4, 1),
   p4tog: dec(4, 1, 'purl'),
@@ -101,6 +103,8 @@ const table = {
   co: edge(0, 1),
   /** picked up and knitted along an edge */
   pu: edge(0, 1),
+  /** the yarn is joined here: the row does not begin where the last one ended */
+  'join yarn': edge(0, 0),
   /** put on a stitch holder */
   hold: edge(1, 0),
   /** taken up again from a holder */

@@ -1,4 +1,4 @@
-import { printRow } from '../knit/row/print.ts';
+import { sayRow } from '../knit/row/print.ts';
 import { englishRowWords, type RowWords } from '../knit/row/row-words.ts';
 import type { Step } from '../knit/row/step.ts';
 import { loadedModule } from './say.ts';
@@ -13,4 +13,4 @@ export function rowWordsNow(rows: Speech['rows'] = speech.value.rows): RowWords 
 
 /** A row in words, 'k2, k2tog, knit to end', as the settings have it. */
 export const saysRow = (steps: readonly Step[], rows?: Speech['rows']): string =>
-  printRow(steps, rowWordsNow(rows));
+  sayRow(steps, rowWordsNow(rows));

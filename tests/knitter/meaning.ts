@@ -4,7 +4,7 @@
  * Wool Knitting and Crochet, 1918 (PG 26113), lesson; Miss Lambert, My Knitting Book, 1843 (PG 33502), terms.
  * Leans: R. Gibbs, Right and left leaning decreases, rachelgibbs.co.uk (k2tog and p2tog right; skp, ssk and ssp left;
  * a decrease leans the same way seen from its back); sl1-k2tog-psso left: Tin Can Knits, 6 June 2014; m1l and m1r:
- * Barry Klein's rule at ktslowcloset.com, 23 July 2014. What none of them has is common practice.
+ * Barry Klein's rule at ktslowcloset.com, 23 July 2014; s2pp upright on the other side: Purl Soho, 'Slip Slip Purl Pass'. What none of them has is common practice.
  */
 export interface Meaning {
   /** loops taken from the left needle, and new ones left on the right */
@@ -56,6 +56,7 @@ const known: Readonly<Record<string, Meaning>> = {
   'p3tog tbl': decrease(3, 'purl', 'left'),
   sssp: decrease(3, 'purl', 'left'),
   s2kp: decrease(3, 'knit'),
+  s2pp: decrease(3, 'purl'),
   'sl1 k2 psso': { takes: 3, makes: 2, looks: 'knit' },
   dec: decrease(2, 'knit'),
   'dec 2': decrease(3, 'knit'),
@@ -80,6 +81,7 @@ const known: Readonly<Record<string, Meaning>> = {
   co: { takes: 0, makes: 1, is: 'cast on' },
   pu: { takes: 0, makes: 1, is: 'cast on' },
   take: { takes: 0, makes: 1, is: 'cast on' },
+  'join yarn': { takes: 0, makes: 0 },
 };
 
 /** A cable's name has the stitches that cross: 'c6f' six in all, '2/1 rpc' two over one. */

@@ -92,9 +92,10 @@ function counted(part: string): Order | undefined {
   return said ? { do: said, times: Number(times) } : undefined;
 }
 
-/** 'knit', 'purl to end', 'bind off all sts', 'leave sts unworked to last 3 sts' */
+/** 'knit', 'purl to end', 'turn' (what is left stays unworked), 'bind off all sts', 'leave sts unworked to last 3 sts' */
 function openEnded(part: string): Order | undefined {
   if (part.endsWith(' off all sts')) return { do: 'bo', left: 0 };
+  if (part === 'turn') return { do: 'unworked', left: 0 };
   const [, words = '', goal = 'to end'] = /^(.*?)(?: (to (?:end|last .*)))?$/.exec(part) ?? [];
   const verb =
     verbs.find(([known]) => known.test(words))?.[1] ??

@@ -17,6 +17,7 @@ const published: readonly (readonly [source: string, stitch: StitchName, takes: 
   ['standard abbreviation list of the Craft Yarn Council, from memory', 'ssk', 2, 1],
   ['from memory, as above', 'ssp', 2, 1],
   ['from memory, as above', 's2kp', 3, 1],
+  ['Purl Soho, Slip Slip Purl Pass (purlsoho.com)', 's2pp', 3, 1],
   ['from memory, as above', 'm1', 0, 1],
   ['from memory, as above', 'm1l', 0, 1],
   ['from memory, as above', 'm1r', 0, 1],

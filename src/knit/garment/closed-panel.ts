@@ -20,7 +20,7 @@ export function backPanel(design: Design, counts: PanelCounts, sides: Sides): Cl
     counts.pairs.backNeck > 0 && design.armhole !== 'raglan'
       ? closedNeck('back', counts, sides, counts.pairs.backNeck, counts.neck / 2)
       : undefined;
-  return closedPanel('Back', counts, sides, neck, ['right shoulder', 'left shoulder']);
+  return closedPanel(design, 'Back', counts, sides, neck, ['right shoulder', 'left shoulder']);
 }
 
 export function frontPanel(design: Design, counts: PanelCounts, sides: Sides): ClosedPanel {
@@ -29,6 +29,7 @@ export function frontPanel(design: Design, counts: PanelCounts, sides: Sides): C
   const neck =
     counts.pairs.neck > 0 ? closedNeck(design.neck.shape, counts, sides, counts.pairs.neck, top) : undefined;
   return closedPanel(
+    design,
     'Front',
     counts,
     sides,
@@ -47,6 +48,7 @@ const closedNeck = (
 
 /** @param names of the parts at the right and left edge (right side facing), as worn */
 function closedPanel(
+  design: Design,
   name: string,
   counts: PanelCounts,
   sides: Sides,
@@ -78,7 +80,7 @@ function closedPanel(
       right: edge === 'right' ? steps : neckSteps,
       left: edge === 'right' ? neckSteps : steps,
       stitches,
-      extraRow: edge === 'left' && counts.shoulder.length > 1,
+      extraRow: edge === 'left' && counts.shoulder.length > 1 && design.shoulder !== 'short rows',
     });
   const parts = [
     body('split', from),

@@ -54,6 +54,10 @@ export type Silhouette = (typeof silhouettes)[number];
 export const sleeveShapes = ['tapered', 'straight', 'after cuff'] as const;
 export type SleeveShape = (typeof sleeveShapes)[number];
 
+export const shoulderEnds = ['bind off', 'three-needle', 'grafted'] as const;
+/** Bound off and sewn; or resting, to be bound off together with the other piece's shoulder, or grafted to it. */
+export type ShoulderEnd = (typeof shoulderEnds)[number];
+
 /** A border worked on its own fabric: a hem, a cuff, a band. Height 0: none. */
 export interface Border {
   readonly fabric: FabricName;
@@ -80,6 +84,8 @@ export interface Design {
   readonly shoulderDropMm: number;
   /** how a sloped shoulder is worked; in bound-off steps unless said */
   readonly shoulder?: 'steps' | 'short rows';
+  /** what becomes of a shoulder worked in short rows; bound off unless said */
+  readonly shoulderEnd?: ShoulderEnd;
   /** stitches bound off at the underarm before a raglan, set-in or indented armhole, as a width; the usual share where it is left out */
   readonly underarmMm?: number;
   readonly sleeve: {

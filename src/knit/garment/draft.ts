@@ -15,7 +15,7 @@ import { knitPanels, type Panels } from './panels.ts';
 import type { BandEdges } from './pick-up.ts';
 import { type Rounding, roundingsOf } from './roundings.ts';
 import { seamsOf } from './seams.ts';
-import { withShortRows } from './short-rows.ts';
+import { holdsShoulders, withHeldShoulders, withShortRows } from './short-rows.ts';
 import { knitSleeve, type Sleeve } from './sleeve.ts';
 import { type SleeveCounts, sleeveCounts } from './sleeve-counts.ts';
 import { type Targets, targetsOf } from './targets.ts';
@@ -87,8 +87,7 @@ function gathered(
 ): Draft {
   const bandEdges = bandEdgesOf(design, counts, panels, sleeve);
   const dressed = dresser(design);
-  const slope = design.shoulder === 'short rows' ? withShortRows : (recipe: Recipe) => recipe;
-  const panelRecipes = panels.recipes.map((recipe) => dressed(slope(recipe)));
+  const panelRecipes = panels.recipes.map((recipe) => dressed(shouldered(design, recipe)));
   const sleeveRecipe = sleeve
     ? [dressed({ name: 'Sleeve', role: 'sleeve', makes: 2, parts: [sleeve.knitted.part] })]
     : [];
@@ -115,6 +114,11 @@ function gathered(
     assumed: assumedGauges(design),
     targets,
   };
+}
+
+function shouldered(design: Design, recipe: Recipe): Recipe {
+  const sloped = design.shoulder === 'short rows' ? withShortRows(recipe) : recipe;
+  return holdsShoulders(design) ? withHeldShoulders(sloped) : sloped;
 }
 
 function bandEdgesOf(

@@ -5,7 +5,7 @@ import { type Design, garmentKinds } from './design.ts';
 import type { PanelEdge } from './panel.ts';
 import type { PanelCounts } from './panel-counts.ts';
 import type { Panels } from './panels.ts';
-import { shoulderPair } from './sides.ts';
+import { shoulderHeight } from './sides.ts';
 import type { Sleeve } from './sleeve.ts';
 import type { SleeveCounts } from './sleeve-counts.ts';
 import type { Targets } from './targets.ts';
@@ -122,14 +122,22 @@ export function outlinesOf(
   sleeve: { readonly counts: SleeveCounts; readonly knitted: Sleeve } | undefined,
 ): readonly PieceOutline[] {
   const list: PieceOutline[] = [
-    { piece: 'Back', asked: askedPanel(design, targets, 'back'), made: madePanel(counts, panels, 'back') },
-    { piece: 'Front', asked: askedPanel(design, targets, 'front'), made: madePanel(counts, panels, 'front') },
+    {
+      piece: 'Back',
+      asked: askedPanel(design, targets, 'back'),
+      made: madePanel(design, counts, panels, 'back'),
+    },
+    {
+      piece: 'Front',
+      asked: askedPanel(design, targets, 'front'),
+      made: madePanel(design, counts, panels, 'front'),
+    },
   ];
   if (sleeve) list.push(sleeveOutline(design, targets, sleeve));
   return list;
 }
 
-function madePanel(counts: PanelCounts, panels: Panels, which: 'back' | 'front'): Point[] {
+function madePanel(design: Design, counts: PanelCounts, panels: Panels, which: 'back' | 'front'): Point[] {
   const { gauge, hemGauge, pairs } = counts;
   const open = which === 'front' ? panels.open : undefined;
   const stitchMm = 100 / gauge.stitches;
@@ -142,7 +150,7 @@ function madePanel(counts: PanelCounts, panels: Panels, which: 'back' | 'front')
     gauge,
   );
   const top = hemMm + (panels.sides.pairs - pairs.hem) * pairMm;
-  const shoulder = shoulderPoints(counts, top, stitchMm, pairMm);
+  const shoulder = shoulderPoints(design, counts, top, [stitchMm, pairMm]);
   const neck = (which === 'back' ? panels.back : panels.front).neck?.edge;
   const neckline = neck
     ? straightened(
@@ -161,11 +169,16 @@ function madePanel(counts: PanelCounts, panels: Panels, which: 'back' | 'front')
 }
 
 /** The steps in which a shoulder is bound off, from the arm to the neck. */
-function shoulderPoints(counts: PanelCounts, top: number, stitchMm: number, pairMm: number): Point[] {
+function shoulderPoints(
+  design: Design,
+  counts: PanelCounts,
+  top: number,
+  [stitchMm, pairMm]: readonly [number, number],
+): Point[] {
   const points: Point[] = [];
   let x = (counts.across / 2) * stitchMm;
   counts.shoulder.forEach((stitches, i) => {
-    const y = top - (counts.pairs.slope - shoulderPair(counts, i)) * pairMm;
+    const y = top - (counts.pairs.slope - shoulderHeight(design, counts, i)) * pairMm;
     points.push([x, y], [x - stitches * stitchMm, y]);
     x -= stitches * stitchMm;
   });

@@ -1,6 +1,7 @@
 import type { Gauge } from '../gauge.ts';
 import type { Design } from './design.ts';
 import { designGauge } from './gauges.ts';
+import { CLOSING_PAIRS } from './short-rows.ts';
 import type { Targets } from './targets.ts';
 import { fitted, groupsOf, pairsIn, sameParity, stitchesIn } from './whole-numbers.ts';
 
@@ -66,11 +67,21 @@ export function panelCounts(design: Design, targets: Targets): PanelCounts {
     shoulder: isRaglan
       ? []
       : shoulder > 0
-        ? groupsOf(shoulder, Math.min(shoulder, pairs.slope + 1))
+        ? groupsOf(shoulder, Math.min(shoulder, MOST_STEPS, stepsOver(design, pairs.slope)))
         : [shoulder],
     pairs,
   };
 }
+
+/**
+ * Steps of a shoulder at the most: printed leaflets have two (Patons & Baldwins 45632; American Thread, Star Book
+ * No. 201), three or four are common practice.
+ */
+const MOST_STEPS = 4;
+
+/** The last step has no rows of its own; short rows need the last pair to close their gaps. */
+const stepsOver = ({ shoulder }: Design, slope: number): number =>
+  shoulder === 'short rows' ? Math.max(1, slope - CLOSING_PAIRS + 1) : slope + 1;
 
 function pairsOf(design: Design, targets: Targets, gauge: Gauge, hemGauge: Gauge): PanelCounts['pairs'] {
   const pairMm = 200 / gauge.rows;

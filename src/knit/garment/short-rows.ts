@@ -1,11 +1,21 @@
 import type { Edge, Group, PartRecipe, Recipe, Section, Shaping } from '../piece/recipe.ts';
+import type { Design } from './design.ts';
 
 /** Name of the sections in which drafts slope their shoulders. */
 const SHOULDER = 'shoulder';
 
 /**
+ * Pairs of rows at the end of a shoulder in short rows that are worked without a turn: back from the last turn, then one
+ * row over all stitches that closes every gap (Berroco Design Studio, 'Shaping Shoulders with Short Rows', 2016: the
+ * last two rows are worked to the end, picking up the wraps, then all is bound off; forum.knittinghelp.com, 'Short-Row
+ * Shoulders Question', gives the same for a front: turns, the way back, then a row over all stitches).
+ */
+export const CLOSING_PAIRS = 1;
+
+/**
  * The same shoulders in short rows: where steps were bound off at the beginning of a row, the row that ends there
- * turns before those stitches instead; all of them are bound off together at the end, or joined stitch to stitch.
+ * turns before those stitches instead; all of them are bound off together at the end, or rest to be joined stitch to
+ * stitch.
  */
 export function withShortRows(recipe: Recipe): Recipe {
   const parts = recipe.parts.map((part) => turned(part, outerEdges(part, recipe)));
@@ -14,6 +24,22 @@ export function withShortRows(recipe: Recipe): Recipe {
     parts: parts.map((part, i) => withHandedOn(part, recipe.parts[i] as PartRecipe, recipe)),
   };
 }
+
+/** The same piece with its shoulders resting, to be bound off together with another's, or grafted. */
+export function withHeldShoulders(recipe: Recipe): Recipe {
+  const isShoulder = ({ from }: PartRecipe): boolean =>
+    'part' in from ? from.edge !== 'middle' : !recipe.parts.some((p) => 'part' in p.from);
+  return {
+    ...recipe,
+    parts: recipe.parts.map((part) =>
+      part.end === 'bind off' && isShoulder(part) ? { ...part, end: 'hold' } : part,
+    ),
+  };
+}
+
+/** Whether the shoulders' stitches rest at their end: only short rows leave all of them on the needle. */
+export const holdsShoulders = ({ armhole, shoulder, shoulderEnd = 'bind off' }: Design): boolean =>
+  armhole !== 'raglan' && shoulder === 'short rows' && shoulderEnd !== 'bind off';
 
 /** The edges that lie at the arm: of a shoulder the one that it was parted at, of an open front the right one. */
 function outerEdges({ from }: PartRecipe, recipe: Recipe): readonly Edge[] {

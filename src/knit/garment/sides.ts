@@ -3,6 +3,7 @@ import { knitArmhole } from './armhole.ts';
 import type { Design } from './design.ts';
 import { type PanelEdge, type Stretch, stepsAlong } from './panel.ts';
 import { type PanelCounts, pairsToTop } from './panel-counts.ts';
+import { CLOSING_PAIRS } from './short-rows.ts';
 import { knitSlant } from './slant.ts';
 
 /** What back and fronts have in common: their side seams, armholes and shoulders, from the right edge to the centre. */
@@ -23,7 +24,7 @@ export function knitSides(design: Design, counts: PanelCounts): Sides {
   const top = underarm + pairs.armhole;
   const shoulder: readonly EdgeStep[] = counts.shoulder
     .slice(0, -1)
-    .map((stitches, i) => ({ pair: top + shoulderPair(counts, i), by: -stitches, as: 'group' }));
+    .map((stitches, i) => ({ pair: top + shoulderPair(design, counts, i), by: -stitches, as: 'group' }));
   return {
     edges,
     steps: [...stepsAlong(edges), ...shoulder],
@@ -54,6 +55,7 @@ function sideSeam(design: Design, counts: PanelCounts): readonly PanelEdge[] {
 
 function stretchesOf(design: Design, { pairs, hem, low }: PanelCounts): readonly Stretch[] {
   const { needles, fabric } = design;
+  const closing = design.shoulder === 'short rows' ? Math.min(CLOSING_PAIRS, pairs.slope) : 0;
   const panel = (name: string, length: number, across = 0): Stretch => ({
     name,
     fabric,
@@ -65,7 +67,8 @@ function stretchesOf(design: Design, { pairs, hem, low }: PanelCounts): readonly
     { name: 'hem', fabric: design.hem.fabric, needle: needles.borders, pairs: pairs.hem },
     panel('body', pairs.side, low - hem),
     panel(design.armhole === 'raglan' ? 'raglan' : 'armhole', pairs.armhole),
-    panel('shoulder', pairs.slope),
+    panel('shoulder', pairs.slope - closing),
+    ...(closing > 0 ? [panel('shoulder', closing)] : []),
   ];
 }
 
@@ -73,6 +76,24 @@ function stretchesOf(design: Design, { pairs, hem, low }: PanelCounts): readonly
 export const countBefore = (counts: PanelCounts, steps: readonly EdgeStep[], pair: number): number =>
   pair <= counts.pairs.hem && counts.pairs.hem > 0 ? counts.hem : counts.low + 2 * changeBefore(steps, pair);
 
-/** Pairs above the armhole at which a shoulder's group (from 0, the outer one first) is bound off; the last one at the top. */
-export const shoulderPair = ({ shoulder, pairs }: PanelCounts, group: number): number =>
-  shoulder.length < 2 ? pairs.slope : Math.round((group * pairs.slope) / (shoulder.length - 1));
+/**
+ * Pairs above the armhole at which a shoulder's group (from 0, the outer one first) is bound off, the last one at the
+ * top; in short rows the pair in which the work turns before it.
+ */
+function shoulderPair(
+  { shoulder: way }: Pick<Design, 'shoulder'>,
+  { shoulder, pairs: { slope } }: PanelCounts,
+  group: number,
+): number {
+  const last = shoulder.length - 1;
+  if (last < 1 || group === last) return slope;
+  if (way !== 'short rows') return Math.round((group * slope) / last);
+  const lastTurn = slope - CLOSING_PAIRS - 1;
+  return Math.round((group * lastTurn) / Math.max(1, last - 1));
+}
+
+/** Pairs above the armhole to which a group's stitches are knitted; short rows are all closed by the last pair. */
+export function shoulderHeight(design: Design, counts: PanelCounts, group: number): number {
+  const closed = design.shoulder === 'short rows' ? CLOSING_PAIRS : 0;
+  return Math.min(counts.pairs.slope, shoulderPair(design, counts, group) + closed);
+}

@@ -3,6 +3,7 @@ import { type Fault, fault, ok, placed, type Result, refuse } from '../fault.ts'
 import { type Run, shorten } from '../row/shorten.ts';
 import { otherSide, type Side, type Step } from '../row/step.ts';
 import { stepWeight } from '../row/step-weight.ts';
+import { stitchOf } from '../row/stitches-of-steps.ts';
 import { workRow } from '../row/work.ts';
 import { type Columns, freshColumns, grownLeft } from './needle.ts';
 import type { PlannedRow, PlannedSection, ShapingMark } from './planned.ts';
@@ -12,6 +13,7 @@ import { allWorked, type RowSetting, type Unworked } from './row-setting.ts';
 import { groupOnWrongSide, type RowShaping, shapingByRow } from './row-shaping.ts';
 import { marksOfSteps } from './worded-marks.ts';
 import { takeRow, type WorkBudget } from './work-budget.ts';
+import { behindTurn } from './yarn-end.ts';
 
 /** The needle and its history while a part is spelled out; a later part goes on from it. */
 export interface Needle {
@@ -24,6 +26,8 @@ export interface Needle {
   fabric: FabricName | undefined;
   /** stitches left unworked by short rows; a section without a turn is worked over all of them again */
   unworked: Unworked;
+  /** stitches behind the turn of the last row: the yarn hangs before them, and the next row begins there */
+  turned: number;
   /** needle last worked with, mm */
   mm: number | undefined;
 }
@@ -117,9 +121,26 @@ class SectionInWork {
     this.needle.fabric = this.section.words ? undefined : fabric;
     const from = this.section.shaping.find((s) => s.kind === 'middle')?.from;
     this.centre = from === undefined ? undefined : this.needle.columns[from];
-    if (!this.section.shaping.some((s) => s.kind === 'turn')) this.needle.unworked = allWorked;
+    if (!this.turns) this.needle.unworked = this.wayBack(firstRow);
     const spreadFirst = firstRow?.across !== undefined;
     return goesOn || spreadFirst || this.section.words ? undefined : this.misfit();
+  }
+
+  private get turns(): boolean {
+    return this.section.shaping.some((s) => s.kind === 'turn');
+  }
+
+  /**
+   * After a turn the first row works back from the yarn; those after it are worked over all stitches. A first row that
+   * shapes the edge beyond the yarn is worked from there: it says that the yarn is joined.
+   */
+  private wayBack(firstRow: RowShaping | undefined): Unworked {
+    const { side, turned } = this.needle;
+    const edge: Edge = side === 'RS' ? 'right' : 'left';
+    const atEdge =
+      firstRow &&
+      [firstRow[edge], firstRow.across, firstRow.boundOff, firstRow.castOn].some((one) => one !== undefined);
+    return atEdge ? allWorked : { ...allWorked, [edge]: turned };
   }
 
   private misfit(): Fault | undefined {
@@ -158,9 +179,17 @@ class SectionInWork {
       height: needle.height,
     });
     needle.mm = this.section.needle;
+    needle.turned = behindTurn(steps, before);
+    if (row === 1 && !this.turns) this.allWorkedAgain();
     needle.side = otherSide(needle.side);
     needle.phase += 1;
     return undefined;
+  }
+
+  private allWorkedAgain(): void {
+    if (this.needle.unworked.right + this.needle.unworked.left === 0) return;
+    this.needle.unworked = allWorked;
+    this.plainSteps.clear();
   }
 
   /** A row in words may take more steps than it has stitches: repeats can stand in repeats. */
@@ -171,12 +200,21 @@ class SectionInWork {
 
   private wordedRow(row: number, before: number): Result<RowMade> {
     const words = this.section.words ?? [];
-    const steps = words[(row - 1) % words.length] ?? [];
+    const steps = this.afterTurn(words[(row - 1) % words.length] ?? [], before);
     const worked = workRow(steps, before);
     if (!worked.ok) return worked;
     const by = worked.value.after - before;
     const marks = by === 0 ? [] : marksOfSteps(steps, before, this.needle.side);
     return ok({ steps, columns: by === 0 ? this.needle.columns : freshColumns(worked.value.after), marks });
+  }
+
+  /** The row after a turn works back over what was turned, whether or not its words name what lies before it. */
+  private afterTurn(steps: readonly Step[], before: number): readonly Step[] {
+    const { turned } = this.needle;
+    const [first] = steps;
+    if (turned === 0 || first === undefined || stitchOf(first) === 'unworked') return steps;
+    const back: readonly Step[] = [{ work: 'unworked', times: turned }, ...steps];
+    return workRow(back, before).ok ? back : steps;
   }
 
   private fabricRow(shaping: RowShaping | undefined): Result<RowMade> {

@@ -8,10 +8,11 @@ import { type Columns, freshColumns } from './needle.ts';
 import { type Needle, type SpelledOut, spellOut } from './part-rows.ts';
 import { partWidths, rightEdgeShift } from './part-shape.ts';
 import type { Plan, PlannedPart, PlannedRow, PlannedSection } from './planned.ts';
-import { provePart } from './prove.ts';
+import { provePart, proveYarn } from './prove.ts';
 import type { PartRecipe, Recipe } from './recipe.ts';
 import { allWorked } from './row-setting.ts';
 import { type WorkBudget, workBudget } from './work-budget.ts';
+import { withJoins } from './yarn-end.ts';
 
 /**
  * Spells a recipe out row by row and works every row over its stitches.
@@ -84,6 +85,7 @@ const freshNeedle = (count: number, side: Side): Needle => ({
   fabric: undefined,
   mm: undefined,
   unworked: allWorked,
+  turned: 0,
 });
 
 function takeFrom(
@@ -113,10 +115,13 @@ function takeFrom(
   }
   taken[from.edge] += from.stitches;
   const cell = parent.part.cells[parent.part.cells.length - 1];
-  const { unworked } = parent.needle;
+  const { unworked, turned, side } = parent.needle;
+  // the yarn comes along where the part has the edge at which it hangs
+  const hangsHere = from.edge === (side === 'RS' ? 'right' : 'left');
   const needle = restart(
     {
       ...parent.needle,
+      turned: hangsHere ? turned : 0,
       columns: columns.slice(at, at + from.stitches),
       unworked: {
         right: from.edge === 'right' ? unworked.right : 0,
@@ -131,7 +136,9 @@ function takeFrom(
 
 /** A side asked for that is not the next one: the rows of the fabric shift by one. */
 const restart = (needle: Needle, side: Side | undefined): Needle =>
-  side === undefined || side === needle.side ? needle : { ...needle, side, phase: needle.phase + 1 };
+  side === undefined || side === needle.side
+    ? needle
+    : { ...needle, side, phase: needle.phase + 1, turned: 0 };
 
 function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand, budget: WorkBudget): Result<Rested> {
   const { needle, setUp, right, parent } = start;
@@ -148,8 +155,9 @@ function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand, budget: W
     budget,
   );
   if (!spelled.ok) return spelled;
-  const { rows, sections } =
+  const { rows: worked, sections } =
     part.end === 'bind off' ? withBindOff(spelled.value, part, needle) : spelled.value;
+  const rows = withJoins(worked);
   const planned: PlannedPart = {
     piece: recipe.name,
     name: part.name,
@@ -170,7 +178,7 @@ function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand, budget: W
           : [lastCell(cells, recipe)],
     ...(parent === undefined ? {} : { parent }),
   };
-  const faults = provePart(planned);
+  const faults = [...provePart(planned), ...proveYarn(planned)];
   if (faults.length > 0) return refuse(...faults);
   const shift = rightEdgeShift(planned, partWidths(planned));
   return ok({ part: planned, needle, right: right + shift, taken: { right: 0, middle: 0, left: 0 } });

@@ -1,6 +1,7 @@
 import { type Fault, fault, placed } from '../fault.ts';
 import { workRow } from '../row/work.ts';
 import type { PlannedPart } from './planned.ts';
+import { YarnEnd } from './yarn-end.ts';
 
 /**
  * Knits a planned part by the row language alone: each row must use up exactly what the last one left and leave
@@ -22,6 +23,19 @@ export function provePart(part: PlannedPart): Fault[] {
   return onNeedle === part.left
     ? []
     : [disproved(part.left, onNeedle, { piece: part.piece, part: part.name })];
+}
+
+/**
+ * Follows the yarn of a part: each row begins where the last one ended, a row after a turn works back over what was
+ * turned, a bind-off begins at the yarn, or the row says that the yarn is joined. Plans that were kept before this was
+ * asked for are not held to it.
+ */
+export function proveYarn(part: PlannedPart): Fault[] {
+  const yarn = new YarnEnd();
+  const lost = part.rows.find((row) => !yarn.goesOn(row));
+  if (lost === undefined) return [];
+  const at = { piece: part.piece, part: part.name, sectionIndex: lost.section, row: lost.n };
+  return [disproved(yarn.expected, yarn.found, at)];
 }
 
 const disproved = (expected: number, found: number, at: Fault['at']): Fault =>

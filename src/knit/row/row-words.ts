@@ -34,6 +34,7 @@ const fullNames: Partial<Record<StitchName, string>> = {
   sssp: 'slip slip slip purl',
   sk2p: 'slip 1 knit 2 together pass slipped stitch over',
   s2kp: 'slip 2 together knit 1 pass slipped stitches over',
+  s2pp: 'slip 2 together purl 1 pass slipped stitches over',
   m1: 'make 1',
   m1l: 'make 1 left',
   m1r: 'make 1 right',
@@ -72,8 +73,6 @@ export function englishRowWords(terms: Terms = 'US', wording: Wording = 'abbrevi
   const off = terms === 'US' ? 'bind off' : 'cast off';
   const end = (left: number) =>
     left === 0 ? 'to end' : `to last ${left === 1 ? '' : `${left} `}${sts(left, full)}`;
-  const verb = (work: StitchName) =>
-    work === 'k' ? 'knit' : work === 'p' ? 'purl' : work === 'sl' ? 'slip' : undefined;
   const name = (work: StitchName) => oneStitch[work] ?? (full ? (fullNames[work] ?? work) : work);
   const edge: Partial<Record<StitchName, (n: number) => string>> = {
     bo: (n) => `${off} ${n} ${sts(n, full)}`,
@@ -100,12 +99,13 @@ export function englishRowWords(terms: Terms = 'US', wording: Wording = 'abbrevi
     const said = edge[work];
     if (said) return said(times);
     if (work === 'k' || work === 'p' || work === 'sl')
-      return full ? `${verb(work)} ${times}` : `${work}${times}`;
+      return full ? `${runs[work]} ${times}` : `${work}${times}`;
     return times === 1 ? name(work) : `[${name(work)}] ${times} times`;
   };
   return {
     stitches,
-    stitchesTo: (work, left) => `${runs[work] ?? `[${name(work)}]`} ${end(left)}`,
+    stitchesTo: (work, left) =>
+      work === 'unworked' && left === 0 ? 'turn' : `${runs[work] ?? `[${name(work)}]`} ${end(left)}`,
     wholeRow: (work) =>
       work === 'bo' ? `${off} all ${sts(2, full)}` : (runs[work] ?? `[${name(work)}] ${end(0)}`),
     group: (inner, times) => `[${inner}] ${times} times`,

@@ -17,8 +17,11 @@ const LONGEST_PERIOD = 12;
  * 'to last n stitches', so that she need not count it.
  */
 export function shorten(runs: readonly Run[]): Step[] {
-  const steps = fold(joinRuns(runs));
-  return openEnded(steps);
+  const joined = joinRuns(runs);
+  const last = joined.at(-1);
+  if (last?.work !== 'unworked' || joined.length === 1) return openEnded(fold(joined), 0);
+  const worked = openEnded(fold(joined.slice(0, -1)), last.times);
+  return [...worked, { work: 'unworked', until: { left: 0 } }];
 }
 
 /** Adds a run, joining it with the one before where both are the same stitch. */
@@ -85,20 +88,20 @@ const isMade = (run: Run | undefined): boolean => run !== undefined && stitches[
 const alike = (a: Run | undefined, b: Run | undefined): boolean =>
   a?.work === b?.work && a?.times === b?.times;
 
-/** Turns the widest plain stretch or repeat of the row into 'to end' or 'to last n stitches'. */
-function openEnded(steps: readonly Step[]): Step[] {
+/** Turns the widest plain stretch or repeat of the row into 'to end' or 'to last n stitches'; `behind` lie beyond a turn. */
+function openEnded(steps: readonly Step[], behind: number): Step[] {
   let widest = -1;
   let width = 0;
   steps.forEach((step, i) => {
     const { takes, makes } = fixedCount([step]);
-    if (canRunToEnd(step, takes === makes, steps.length) && takes > width) {
+    if (canRunToEnd(step, takes === makes, behind > 0 ? 2 : steps.length) && takes > width) {
       widest = i;
       width = takes;
     }
   });
   const step = steps[widest];
   if (!step) return [...steps];
-  const left = fixedCount(steps.slice(widest + 1)).takes;
+  const left = behind + fixedCount(steps.slice(widest + 1)).takes;
   return [...steps.slice(0, widest), goingOn(step, left), ...steps.slice(widest + 1)];
 }
 

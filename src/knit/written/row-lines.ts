@@ -1,5 +1,5 @@
 import type { PlannedPart, PlannedRow } from '../piece/planned.ts';
-import { printRow } from '../row/print.ts';
+import { printRow, sayRow } from '../row/print.ts';
 import type { RowWords } from '../row/row-words.ts';
 
 /** Longest block of rows that is said once and then repeated: a stitch pattern or a shaping rhythm. */
@@ -43,7 +43,7 @@ export const stitchCount = (count: number): string => `${count} ${count === 1 ? 
 function rowLine(row: PlannedRow, { rows: words, bindOff }: RowLineWords): string {
   if (row.after === 0) return `Row ${row.n} (${row.side}): ${bindOff} all sts.`;
   const count = row.after === row.before ? '' : ` (${stitchCount(row.after)})`;
-  const text = printRow(row.steps, words);
+  const text = sayRow(row.steps, words);
   return `Row ${row.n} (${row.side}): ${text}.${count}`;
 }
 

@@ -4,6 +4,7 @@ import {
   type GarmentKind,
   garmentKinds,
   neckShapes,
+  shoulderEnds,
   silhouettes,
   sleeveShapes,
 } from '../../knit/garment/design.ts';
@@ -87,6 +88,14 @@ export function Shape() {
           value={wished.shoulder ?? 'steps'}
           options={worded(['steps', 'short rows'] as const)}
           onChange={(value) => setOwn('shoulder', value)}
+        />
+      )}
+      {armhole !== 'raglan' && wished.shoulder === 'short rows' && (
+        <Choice
+          label={say('draft.shoulderEnd')}
+          value={wished.shoulderEnd ?? 'bind off'}
+          options={worded(shoulderEnds)}
+          onChange={(value) => setOwn('shoulderEnd', value)}
         />
       )}
       <Choice

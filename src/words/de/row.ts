@@ -35,6 +35,11 @@ const names: Names = {
   skp: ['2 überz zus', '1 Masche abheben, 1 rechts stricken und die abgehobene überziehen'],
   sk2p: ['3 überz zus', '1 Masche abheben, 2 rechts zusammenstricken und die abgehobene überziehen'],
   s2kp: ['3 mittig zus', '2 Maschen zusammen abheben, 1 rechts stricken und die abgehobenen überziehen'],
+  s2pp: [
+    '3 mittig li zus',
+    '2 Maschen verschränkt zusammen abheben, 1 links stricken und die abgehobenen überziehen',
+  ],
+  'join yarn': ['Faden ansetzen', 'Faden ansetzen'],
   m1: ['1 zun', '1 Masche aus dem Querfaden zunehmen'],
   m1l: ['1 zun li gen', '1 Masche links geneigt aus dem Querfaden zunehmen'],
   m1r: ['1 zun re gen', '1 Masche rechts geneigt aus dem Querfaden zunehmen'],
@@ -65,6 +70,7 @@ export function rowWords({ rows }: Pick<Speech, 'rows'>): RowWords {
     pu: (n) => `${n} ${sts(n)} auffassen und rechts stricken`,
     hold: (n) => `${n} ${sts(n)} stilllegen`,
     take: (n) => `${n} ${sts(n)} wieder aufnehmen`,
+    unworked: (n) => `${n} ${sts(n)} stehen lassen`,
   };
   const stitches = (work: StitchName, times: number): string => {
     const said = edge[work];
@@ -74,6 +80,7 @@ export function rowWords({ rows }: Pick<Speech, 'rows'>): RowWords {
     return times === 1 ? name(work) : `[${name(work)}] ${times}-mal`;
   };
   const stitchesTo = (work: StitchName, left: number): string => {
+    if (work === 'unworked') return left === 0 ? 'wenden' : `${end(left)} stehen lassen`;
     if (work === 'bo') return `${end(left)} abketten`;
     return verb[work] ? `${verb[work]} ${end(left)}` : `[${name(work)}] ${end(left)}`;
   };

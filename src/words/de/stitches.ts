@@ -47,8 +47,12 @@ export const glossary: Glossary = {
     how: 'Weiterstricken, wie das Muster es in dieser Reihe an dieser Stelle zeigt.',
   },
   unworked: {
-    name: 'ungestrickt lassen',
-    how: 'Die Masche bleibt, wie sie ist: vor ihr wird gewendet, oder sie wurde vor dem Wenden gestrickt.',
+    name: 'wenden',
+    how: 'Hier wenden; die Maschen dahinter bleiben, wie sie sind. Die erste Masche des Rückwegs abheben oder doppelt stricken, bei jedem Wenden gleich; die Reihe, die später darüber geht, schließt jede Lücke, sodass kein Loch bleibt.',
+  },
+  'join yarn': {
+    name: 'Faden ansetzen',
+    how: 'Der Faden hängt anderswo: abschneiden oder ein anderes Knäuel nehmen und hier beginnen. Etwa 15 cm hängen lassen.',
   },
   mb: {
     name: 'Noppe',
@@ -118,6 +122,10 @@ export const glossary: Glossary = {
   s2kp: {
     name: '3 mittig zusammen',
     how: 'Zwei Maschen zusammen wie zum Rechtsstricken abheben, die nächste rechts stricken, beide darüberziehen. Zwei Maschen weniger; die mittlere liegt gerade obenauf.',
+  },
+  s2pp: {
+    name: '2 abheben, links, überziehen',
+    how: 'Von hinten erst in die zweite, dann in die erste Masche stechen, in die hinteren Glieder, und beide zusammen abheben; die nächste links stricken und beide überziehen. Zwei Maschen weniger; auf der anderen Seite liegt die mittlere obenauf.',
   },
   'sl1 k2 psso': {
     name: 'Überzug über zwei',

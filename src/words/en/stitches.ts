@@ -47,8 +47,12 @@ export const glossary: Glossary = {
     how: 'Go on as the stitches below show: whatever the pattern has there in this row.',
   },
   unworked: {
-    name: 'leave unworked',
-    how: 'Leave the stitch as it is on the needle: the row turns before it, or it was worked before the turn.',
+    name: 'turn',
+    how: 'Turn the work here and leave the stitches behind you as they are. Slip the first stitch of the way back, or work it double, in the same way at every turn; the row that goes over the turns later works each gap together, so that no hole is left.',
+  },
+  'join yarn': {
+    name: 'join the yarn',
+    how: 'The yarn hangs somewhere else: cut it, or take another ball, and begin here. Leave an end of about 15 cm.',
   },
   mb: {
     name: 'make a bobble',
@@ -118,6 +122,10 @@ export const glossary: Glossary = {
   s2kp: {
     name: 'slip 2, knit, pass both over',
     how: 'Slip two at once as if to knit them together, knit the next, lift both over. Two stitches fewer; the middle one stands upright on top.',
+  },
+  s2pp: {
+    name: 'slip 2, purl, pass both over',
+    how: 'Put the needle from behind into the second stitch and then into the first, through their back legs, and slip both at once; purl the next, lift both over. Two stitches fewer; on the other side the middle one stands upright on top.',
   },
   'sl1 k2 psso': {
     name: 'slip 1, knit 2, pass over both',

@@ -1,12 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { demoGarment } from '../../../src/knit/garment/demo.ts';
+import type { ShoulderEnd } from '../../../src/knit/garment/design.ts';
 import { draft } from '../../../src/knit/garment/draft.ts';
 import { makingUp } from '../../../src/knit/making-up/making-up.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
-import type { PlannedRow } from '../../../src/knit/piece/planned.ts';
+import type { PlannedPart, PlannedRow } from '../../../src/knit/piece/planned.ts';
 import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { expandRow } from '../../../src/knit/row/expand.ts';
+import { sayRow } from '../../../src/knit/row/print.ts';
 import { told } from '../../told.ts';
 
 const design = (() => {
@@ -34,6 +36,20 @@ const choice = fc.tuple(
   fc.constantFrom('pullover' as const, 'cardigan' as const, 'vest' as const),
   fc.double({ min: 16, max: 30, noNaN: true }),
 );
+
+/** Both shoulders of a back, and the fronts, of a cardigan with long slopes. */
+function shouldersOf(shoulderEnd: ShoulderEnd): readonly PlannedPart[] {
+  const made = draft({ ...design, shoulder: 'short rows', shoulderEnd, shoulderDropMm: 40 });
+  if (!made.ok) throw new Error(told(made.faults));
+  return made.value.recipes.slice(0, 2).flatMap((recipe) => {
+    const planned = plan(recipe);
+    if (!planned.ok) throw new Error(told(planned.faults));
+    const parts = [...planned.value.parts, ...(planned.value.mirrorParts ?? [])];
+    return parts.filter(
+      (p) => p.rows.some((r) => r.shaping.some((m) => m.kind === 'turn')) && p.end !== 'split',
+    );
+  });
+}
 
 /** Stitches that a row leaves on the needle at its end. */
 function unworkedAtEnd({ steps, before }: PlannedRow): number {
@@ -79,5 +95,28 @@ describe('shoulders in short rows', () => {
       const middle = worked.slice(begins, worked.length - unworkedAtEnd(row));
       expect(middle).not.toContain('unworked');
     }
+  });
+
+  /** Berroco Design Studio, 'Shaping Shoulders with Short Rows', 2016; forum.knittinghelp.com, 'Short-Row Shoulders Question' */
+  it('are closed by a row over all stitches after the last turn and the way back, and only then bound off or held', () => {
+    for (const end of ['bind off', 'three-needle', 'grafted'] as const) {
+      for (const part of shouldersOf(end)) {
+        const rows = part.rows.filter((r) => r.after > 0);
+        const last = rows.findLastIndex((r) => unworkedAtEnd(r) > 0);
+        expect(last, part.name).toBeGreaterThan(0);
+        const after = rows.slice(last + 1).map((r) => expandRow(r.steps, r.before));
+        expect(after.length).toBeGreaterThanOrEqual(2);
+        // the way back begins at the yarn; after it no stitch is left out
+        for (const row of after.slice(1)) expect(row).not.toContain('unworked');
+        expect(part.end).toBe(end === 'bind off' ? 'bind off' : 'hold');
+        expect(part.left === 0).toBe(end === 'bind off');
+      }
+    }
+  });
+
+  it('say where to turn in the row’s own words, and never begin with what was left before', () => {
+    const said = shouldersOf('bind off').flatMap((part) => part.rows.map((row) => sayRow(row.steps)));
+    expect(said.filter((words) => words.endsWith(', turn')).length).toBeGreaterThan(3);
+    for (const words of said) expect(words).not.toMatch(/^leave|unworked/);
   });
 });

@@ -150,9 +150,9 @@ describe('groups, spread rows, short rows and the middle', () => {
     ['garter', 40, WS, [across(20, WS)], 'k1, m1, [k2, m1] 19 times, k1'],
     ['stocking', 40, RS, [across(-10, RS)], 'k1, [k2tog, k2] 9 times, k2tog, k1'],
     ['stocking', 40, WS, [across(-10, WS)], 'p1, [p2tog, p2] 9 times, p2tog, p1'],
-    ['stocking', 40, RS, [group('turn', 'left', 8, RS)], 'knit to last 8 sts, leave 8 sts unworked'],
+    ['stocking', 40, RS, [group('turn', 'left', 8, RS)], 'knit to last 8 sts, turn'],
     ['stocking', 40, RS + 1, [group('turn', 'left', 8, RS)], 'leave 8 sts unworked, purl to end'],
-    ['stocking', 40, WS, [group('turn', 'right', 8, WS)], 'purl to last 8 sts, leave 8 sts unworked'],
+    ['stocking', 40, WS, [group('turn', 'right', 8, WS)], 'purl to last 8 sts, turn'],
     ['stocking', 41, RS, [middle(RS)], 'k9, s2kp, knit to end'],
     ['stocking', 41, WS, [middle(WS)], 'purl to last 12 sts, p3tog, p9'],
   ]);

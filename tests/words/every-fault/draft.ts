@@ -55,5 +55,5 @@ export const draftDrivers: Drivers<keyof DraftFaults> = {
   'front neck above back neck': () => drafted({ neck: { depthMm: 20, backDepthMm: 60 } }),
   'narrow at the hip': () => drafted({ body: { hip: 1300 }, lengthMm: 700 }),
   'too many buttons': () => cardigan({ frontBand: { buttons: 40 } }),
-  'narrow shoulder': () => drafted({ neck: { widthMm: 380 } }),
+  'narrow shoulder': () => drafted({ neck: { widthMm: 392 } }),
 };

@@ -54,6 +54,7 @@ export const BETWEEN = new Set([
 
 export const SPECIAL = new Set([
   'join',
+  'rejoin',
   'attach',
   'add',
   'turn',
@@ -82,10 +83,21 @@ function skipJoin(c: Cursor): boolean {
   return false;
 }
 
+/** 'join yarn' and nothing else: the row begins, or goes on, where no yarn hangs. */
+function saysJoin(c: Cursor): boolean {
+  const next = peekText(c, 2);
+  const alone = c.at + 2 >= c.end || next === ',' || next === ']';
+  return alone && takeAnyPhrase(c, 'join|rejoin yarn');
+}
+
 /** Turns, cut-short last repeats and 'instead of'; whether it was one of them. */
 export function readSpecial(c: Cursor, level: Level): boolean {
   if (takeAnyPhrase(c, 'turn', 'turning', 'w & t', 'wrap and|& turn', 'wrap next st and turn')) {
     level.items.push({ is: 'turn' });
+    return true;
+  }
+  if (saysJoin(c)) {
+    level.items.push({ is: 'stitches', work: 'join yarn', times: 1 });
     return true;
   }
   if (/^(join|attach|add)$/.test(text(c))) return skipJoin(c);

@@ -89,6 +89,8 @@ function settleOne(item: Item, run: Run, following: number): Result<readonly Ste
     case 'evenly':
       return settleEvenly(item, run);
     case 'turn':
+      // on a needle the row ends here; by itself it says that the rest, however much, stays unworked
+      if (run.needle === undefined) return ok([{ work: 'unworked', until: { left: 0 } }]);
       run.turned = true;
       return ok([]);
   }

@@ -91,6 +91,7 @@ function readPassedOver(c: Cursor): StitchName | undefined {
   takes(c, 'tog', 'together');
   manner(c);
   takes(c, 'tog', 'together');
+  takes(c, 'tbl');
   gap(c);
   const purl = sees(c, 'p', 'purl');
   if (!takes(c, 'k', 'knit', 'p', 'purl')) return undefined;
@@ -106,7 +107,7 @@ function readPassedOver(c: Cursor): StitchName | undefined {
 }
 
 function passedOver(slipped: number, purl: boolean, n: number, tog: boolean): StitchName | undefined {
-  if (slipped === 2) return !tog && n === 1 ? 's2kp' : undefined;
+  if (slipped === 2) return !tog && n === 1 ? (purl ? 's2pp' : 's2kp') : undefined;
   if (slipped !== 1) return undefined;
   if (purl) return tog ? (n === 2 ? 'sp2p' : undefined) : n === 1 ? 'spp' : undefined;
   if (tog) return n === 2 ? 'sk2p' : n === 3 ? 'dec 3' : undefined;

@@ -20,6 +20,7 @@ const NAMES: readonly (readonly [string, StitchName])[] = [
   ['sk 2 p|po|togp|psso', 'sk2p'],
   ['sl k 2 tog psso', 'sk2p'],
   ['cdd|cddec', 's2kp'],
+  ['s 2 pp|ppo|pp2', 's2pp'],
   ['dd|ddec', 'dec 2'],
   ['skp|skpo|sko|skpsso', 'skp'],
   ['ssk', 'ssk'],

@@ -2,6 +2,7 @@ import { assumedGauge } from '../../../fabric.ts';
 import { type Fault, fault } from '../../../fault.ts';
 import { heightOf } from '../../../gauge.ts';
 import { fabricOfGauge } from '../../../measured-gauge.ts';
+import { behindTurn } from '../../../piece/yarn-end.ts';
 import { expandRow } from '../../../row/expand.ts';
 import type { Item } from '../../../row/read/notation.ts';
 import { settle } from '../../../row/read/settle.ts';
@@ -45,26 +46,31 @@ export function makeWrittenRow(
   const front = part.unworked;
   const count = part.live - front;
   const markers = side === 'RS' ? part.markers : part.markers.map((m) => part.live - m).reverse();
-  const settled = settle(withSide(items, part, side), { stitches: count, markers });
+  const settled = settle(withSide(afterTurn(items, front), part, side), { stitches: count, markers });
   if (!settled.ok) return settled.faults[0];
   const appear = items.some((item) => item.is === 'stitches to' && item.appear);
   const panel = items.some((item) => item.is === 'stitches' && item.panel);
   // what the panel's stitches are is said elsewhere; the row asks for them by name
   let steps = panel ? [...settled.value.steps] : spellPattern(settled.value.steps, part, side, count, appear);
   const turned = settled.value.turned ? takenBefore(steps, count) : undefined;
-  if (turned !== undefined && turned < count) steps = [...steps, { work: 'unworked', times: count - turned }];
+  if (turned !== undefined && turned < count) steps = [...steps, { work: 'unworked', until: { left: 0 } }];
   if (beside.length > 0) steps = mergeEdits(steps, count, beside, side);
   if (front > 0) steps = [{ work: 'unworked', times: front }, ...steps];
+  const before = part.live;
   const usesPattern =
     items.some((item) => 'work' in item && item.work === 'patt') || part.fabric.is === 'face';
   const wrong = pushRow(build, part, steps, { kind, items, advance: usesPattern });
   if (wrong) return wrong;
   if (panel) part.fabric = { is: 'patt', label: 'pattern' };
-  part.unworked = turned === undefined ? 0 : count - turned;
+  part.unworked = behindTurn(steps, before);
   part.markers =
     side === 'RS' ? settled.value.markers : settled.value.markers.map((m) => part.live - m).reverse();
   return undefined;
 }
+
+/** What lies before the yarn after a turn need not be said again; where it is ('leave 5 sts unworked'), it is once. */
+const afterTurn = (items: readonly Item[], front: number): readonly Item[] =>
+  front > 0 && items[0]?.is === 'stitches' && items[0].work === 'unworked' ? items.slice(1) : items;
 
 /** 'evenly' says k or p as the side has it, where the text does not say it. */
 function withSide(items: readonly Item[], part: PartBuild, side: Side): readonly Item[] {
