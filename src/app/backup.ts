@@ -1,5 +1,5 @@
 import { fault, ok, type Result, refuse } from '../knit/fault.ts';
-import type { Backup } from '../store/backup/document.ts';
+import { BACKUP_LIMITS, type Backup } from '../store/backup/document.ts';
 import { type BackupFile, backupFile } from '../store/backup/export.ts';
 import { importBackup } from '../store/backup/import.ts';
 import { type ImportMode, type Preview, previewImport } from '../store/backup/preview.ts';
@@ -21,8 +21,8 @@ export const backupState = async (): Promise<Sentinel> => (await store()).sinceB
 
 export const makeBackup = async (): Promise<Result<BackupFile>> => backupFile((await store()).box);
 
-/** Larger files are refused before they are read. */
-const LARGEST_FILE = 250_000_000;
+/** Bytes; larger files are refused before they are read: a sign has one byte, few have more. */
+const LARGEST_FILE = 1.25 * BACKUP_LIMITS.size;
 
 /** Reads a chosen file and says what either way of taking it in would change. */
 export async function openFile(file: Blob): Promise<Result<OpenedFile>> {

@@ -153,14 +153,10 @@ function boxCalls(
     settings: () => door.read(['settings'], readSettings),
     atOpening: need.settings,
     setSetting: (name, value) =>
-      door
-        .write(['settings'], async (tx) => {
-          await tx.objectStore('settings').put(value, name);
-        })
-        .then((written) => {
-          if (written.ok) changes.tell({ kind: 'settings' });
-          return written;
-        }),
+      later(
+        () => import('./set-setting.ts'),
+        (part) => part.setSetting(need, name, value),
+      ),
     onChange: changes.listen,
     state: door.state,
     held: () => journal.taps().length,

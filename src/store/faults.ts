@@ -18,6 +18,7 @@ export interface StoreFaults {
   'database-strange': never;
   'migration-failed': never;
   'not-storable': 'detailText';
+  'photos-full': 'mostMillions';
   'no-such-garment': never;
   'no-such-make': never;
   'no-such-plan': never;
@@ -36,6 +37,10 @@ export interface StoreFaults {
   'backup-newer': 'version';
   'backup-damaged': 'pathText';
   'backup-not-knittable': 'pieceName' | 'row';
+  'backup-without': 'whatText' | 'pathText';
+  'backup-too-full': 'sizeMillions' | 'mostMillions';
+  'backup-file-refused': never;
+  'backup-file-gone': never;
   'link damaged': never;
   'link not a garment': 'whereText';
   'link too long': 'characters' | 'mostCharacters';

@@ -11,7 +11,7 @@ import {
 import type { GarmentRecord, PlaceRecord, PlanRecord } from './records.ts';
 import { type Rework, writeRework } from './rework.ts';
 import { storeNames, type Tx } from './schema.ts';
-import { troubleIn } from './shapes/check-record.ts';
+import { troubleIn, troubleInPlan } from './shapes/check-record.ts';
 import type { Box } from './store.ts';
 import type { Wish } from './write-log.ts';
 import { type AskedOf, writeOnce } from './write-once.ts';
@@ -87,6 +87,10 @@ async function counted<T>(
 }
 
 export async function rework(box: Box, reworks: readonly Rework[]): Promise<Result<readonly PlaceRecord[]>> {
+  const detail = reworks
+    .map(({ plan, recipe }) => troubleInPlan(plan, recipe))
+    .find((at) => at !== undefined);
+  if (detail !== undefined) return refuse(fault('not-storable', { detailText: detail }));
   const written = await writeOnce(box, reworks, reworks.map(entryFor), (wishes, doubted) =>
     box.door.write(garmentStores, async (tx, again) => {
       const places: PlaceRecord[] = [];

@@ -14,12 +14,16 @@ export const photoTypes: readonly string[] = [
 ];
 export const LARGEST_PHOTO = 8_000_000;
 
-/** Keeps a picture of a garment. Faults: 'not-storable', 'no-such-garment'. */
+/** All pictures together, bytes: as text in a backup they are a third more, and it must hold the rest too. */
+const MOST_OF_PHOTOS = 250_000_000;
+
+/** Keeps a picture of a garment. Faults: 'not-storable', 'photos-full', 'no-such-garment'. */
 export function addPhoto(
   box: Box,
   garment: string,
   image: Blob,
   caption?: string,
+  most = MOST_OF_PHOTOS,
 ): Promise<Result<PhotoRecord>> {
   const photo: PhotoRecord = {
     id: `${box.device}-${randomId(14)}`,
@@ -33,6 +37,9 @@ export function addPhoto(
       throw new Refusal(fault('not-storable', { detailText: image.type }));
     if (image.size > LARGEST_PHOTO) throw new Refusal(fault('not-storable', { detailText: `${image.size}` }));
     if ((await tx.objectStore('garments').count(garment)) === 0) throw new Refusal(fault('no-such-garment'));
+    const others = (await tx.objectStore('photos').getAll()).reduce((sum, one) => sum + one.image.size, 0);
+    if (others + image.size > most)
+      throw new Refusal(fault('photos-full', { mostMillions: Math.floor(most / 1e6) }));
     await tx.objectStore('photos').put(photo);
     return photo;
   });

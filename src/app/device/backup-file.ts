@@ -1,4 +1,6 @@
+import { type Fault, fault } from '../../knit/fault.ts';
 import { makeBackup } from '../backup.ts';
+import { keptFileLate } from '../kept-file-late.ts';
 import { store } from '../store.ts';
 import { saveFile } from './hand-over.ts';
 
@@ -79,28 +81,44 @@ export async function chooseKeptFile(): Promise<boolean> {
 }
 
 export const forgetKeptFile = async (): Promise<void> => {
+  keptFileLate.value = undefined;
   await (await store()).setSetting(KEPT_FILE, undefined);
 };
 
 interface Permitted {
   queryPermission?: (how: { mode: 'readwrite' }) => Promise<PermissionState>;
+  requestPermission?: (how: { mode: 'readwrite' }) => Promise<PermissionState>;
 }
 
-/** Writes the kept file anew, where there is one and the browser still lets us. */
+/** Writes the kept file anew, where there is one. Where it cannot be, it stays as it was, and that is said. */
 export async function keepUp(): Promise<boolean> {
   const handle = await keptFile();
   if (!handle) return false;
+  keptFileLate.value = await writeKept(handle);
+  return keptFileLate.value === undefined;
+}
+
+/** The same after the browser was asked to allow it, which it only does where she has pressed something. */
+export async function keepUpAgain(): Promise<void> {
+  await ((await keptFile()) as Permitted | undefined)?.requestPermission?.({ mode: 'readwrite' });
+  await keepUp();
+}
+
+async function writeKept(handle: FileSystemFileHandle): Promise<Fault | undefined> {
   const allowed = await (handle as Permitted).queryPermission?.({ mode: 'readwrite' });
-  if (allowed !== undefined && allowed !== 'granted') return false;
+  if (allowed !== undefined && allowed !== 'granted') return fault('backup-file-refused');
   const made = await makeBackup();
-  if (!made.ok) return false;
+  if (!made.ok) return made.faults[0];
+  // the older file may have what this one would not
+  const [missing] = made.value.without;
+  if (missing !== undefined) return missing;
   try {
     await write(handle, made.value.text);
   } catch {
-    return false;
+    return fault('backup-file-gone');
   }
   made.value.kept();
-  return true;
+  return undefined;
 }
 
 /** Writes the kept file when she puts the phone away with something new knitted. */

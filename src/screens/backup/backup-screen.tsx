@@ -6,8 +6,10 @@ import {
   chooseKeptFile,
   forgetKeptFile,
   handOver,
+  keepUpAgain,
   keptFile,
 } from '../../app/device/backup-file.ts';
+import { keptFileLate } from '../../app/kept-file-late.ts';
 import { hrefTo } from '../../app/routes.ts';
 import type { Fault } from '../../knit/fault.ts';
 import { Button } from '../../ui/button/button.tsx';
@@ -35,7 +37,11 @@ export default function BackupScreen() {
   );
 }
 
-type Made = { readonly said: string } | { readonly faults: readonly Fault[] } | 'making' | undefined;
+type Made =
+  | { readonly said: string; readonly without: readonly Fault[] }
+  | { readonly faults: readonly Fault[] }
+  | 'making'
+  | undefined;
 
 function MakeBackup() {
   const [state, setState] = useState<Awaited<ReturnType<typeof backupState>>>();
@@ -46,12 +52,12 @@ function MakeBackup() {
     setMade('making');
     const file = await makeBackup();
     if (!file.ok) return setMade({ faults: file.faults });
-    const { name, text, garments, entries, kept } = file.value;
+    const { name, text, garments, entries, without, kept } = file.value;
     const handed = await handOver(name, text);
     if (handed === undefined) return setMade(undefined);
     kept();
     refresh();
-    setMade({ said: say('backup.made', { count: garments, entries }) });
+    setMade({ said: say('backup.made', { count: garments, entries }), without });
   };
   return (
     <Card label={say('backup.make')}>
@@ -60,6 +66,13 @@ function MakeBackup() {
       <Button kind="main" icon="download" disabled={made === 'making'} onPress={() => void make()}>
         {say(made === 'making' ? 'backup.making' : 'backup.make')}
       </Button>
+      {made !== undefined && made !== 'making' && 'without' in made && made.without.length > 0 && (
+        <Notice kind="fault" title={say('backup.without')} live>
+          {made.without.map((fault) => (
+            <p key={saysFault(fault)}>{saysFault(fault)}</p>
+          ))}
+        </Notice>
+      )}
       {made !== undefined && made !== 'making' && 'said' in made && (
         <Notice kind="done" title={made.said} live />
       )}
@@ -80,6 +93,18 @@ function saysLast({ backupAt, backupEntries, entries }: Awaited<ReturnType<typeo
   return `${say('backup.last', { when: saysAgo(backupAt, Date.now()) })} ${say('backup.since', { count: since })}`;
 }
 
+/** The file is not what it says it is: why, and the way to mend it. */
+function KeptFileLate() {
+  const late = keptFileLate.value;
+  if (late === undefined) return null;
+  const actions = <Button onPress={() => void keepUpAgain()}>{say('backup.keepUpAgain')}</Button>;
+  return (
+    <Notice kind="fault" title={say('backup.keepUpLate')} actions={actions} live>
+      <p>{saysFault(late)}</p>
+    </Notice>
+  );
+}
+
 function KeepUp() {
   const [name, setName] = useState<string>();
   const refresh = () => void keptFile().then((handle) => setName(handle?.name));
@@ -88,6 +113,7 @@ function KeepUp() {
     <Card label={say('backup.keepUp')}>
       <h2>{say('backup.keepUp')}</h2>
       <p>{name === undefined ? say('backup.keepUpHelp') : say('backup.keepUpOn', { name })}</p>
+      {name !== undefined && <KeptFileLate />}
       {name === undefined ? (
         <Button onPress={() => void chooseKeptFile().then(refresh)}>{say('backup.keepUp')}</Button>
       ) : (

@@ -13,6 +13,7 @@ import { useArrival } from '../arrival.ts';
 import { useFresh } from '../use-fresh.ts';
 import { DraftCards } from './draft-cards.tsx';
 import { GarmentCard } from './garment-card.tsx';
+import { KeptFileLate } from './kept-file-late.tsx';
 import { Missing } from './missing.tsx';
 import { RowInHand } from './row-in-hand.tsx';
 import { UpdateNotice } from './update-notice.tsx';
@@ -38,6 +39,7 @@ export default function WorkbasketScreen() {
       actions={<IconButton icon="settings" label={say('workbasket.settings')} href={hrefTo('settings')} />}
     >
       <UpdateNotice />
+      <KeptFileLate />
       {fault ? <Unread sentence={saysFault(fault)} /> : <Basket />}
     </Screen>
   );

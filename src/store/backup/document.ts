@@ -1,15 +1,25 @@
 import * as v from 'valibot';
-import { garmentRecord, logEntry, photoText, plainJson, planRecord } from '../shapes/record-shapes.ts';
+import {
+  garmentRecord,
+  logEntry,
+  photoText,
+  plainJson,
+  planRecord,
+  settingName,
+} from '../shapes/record-shapes.ts';
 
 export const BACKUP_FORMAT = 'ridgeline-backup';
 export const BACKUP_VERSION = 1;
 
-/** Limits of a backup file; an honest box of hundreds of garments lies far below them. */
+/**
+ * Limits of a backup file; an honest box of a thousand large garments lies below them. What is kept in a box is held
+ * to the shapes as it comes in, so that of these only the size can be met by a box.
+ */
 export const BACKUP_LIMITS = {
-  /** characters */
-  size: 200_000_000,
-  depth: 24,
-  values: 12_000_000,
+  /** characters; browsers end at 500 million */
+  size: 400_000_000,
+  depth: 48,
+  values: 50_000_000,
   /** of one text, characters: a photo is the longest */
   text: 12_100_000,
   garments: 5_000,
@@ -17,7 +27,7 @@ export const BACKUP_LIMITS = {
   entries: 2_000_000,
   photos: 5_000,
   /** stitch steps that proving all its plans may take */
-  work: 60_000_000,
+  work: 2_000_000_000,
 } as const;
 
 const list = <T extends v.GenericSchema>(of: T, most: number) => v.pipe(v.array(of), v.maxLength(most));
@@ -33,7 +43,7 @@ export const backupDocument = v.strictObject({
   garments: list(garmentRecord, BACKUP_LIMITS.garments),
   plans: list(planRecord, BACKUP_LIMITS.plans),
   entries: list(logEntry, BACKUP_LIMITS.entries),
-  settings: v.record(v.pipe(v.string(), v.minLength(1), v.maxLength(64)), plainJson),
+  settings: v.record(settingName, plainJson),
   photos: list(photoText, BACKUP_LIMITS.photos),
 });
 

@@ -1,7 +1,8 @@
-import { ok, type Result, refuse } from '../../knit/fault.ts';
+import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts';
+import { nextTask } from '../next-task.ts';
 import type { Box } from '../store.ts';
-import { headOf, readBox, type WholeBox } from './contents.ts';
-import type { Backup } from './document.ts';
+import { headOf, type OfGarment, readBox, type WholeBox } from './contents.ts';
+import { BACKUP_LIMITS, type Backup } from './document.ts';
 import { photoToText } from './photo-text.ts';
 import { readBackup } from './read.ts';
 import { byId } from './stable.ts';
@@ -15,39 +16,112 @@ export async function exportAll(box: Box): Promise<Result<Backup>> {
 /** A box as it was read, as one document. */
 export async function toBackup({ garments, settings, device, readAt }: WholeBox): Promise<Backup> {
   const all = [...garments.values()];
-  const photos = byId(all.flatMap((one) => one.photos));
+  const photos: Backup['photos'] = [];
+  for (const photo of byId(all.flatMap((one) => one.photos))) photos.push(await photoToText(photo));
   return {
     ...headOf(device, readAt),
     garments: byId(all.flatMap(({ backup }) => backup.garments)),
     plans: byId(all.flatMap(({ backup }) => backup.plans)),
     entries: byId(all.flatMap(({ backup }) => backup.entries)),
     settings,
-    photos: await Promise.all(photos.map(photoToText)),
+    photos,
   };
 }
+
 export interface BackupFile {
   readonly name: string;
   readonly text: string;
   readonly garments: number;
   readonly entries: number;
+  /** what could not be put into it, one fault for each */
+  readonly without: readonly Fault[];
   /** tell the box that the file was put away: dates the backup */
   readonly kept: () => void;
 }
 
-/** The backup as a file; it is read back whole before it is called one. */
-export async function backupFile(box: Box): Promise<Result<BackupFile>> {
-  const made = await exportAll(box);
-  if (!made.ok) return made;
-  const text = JSON.stringify(made.value);
-  const back = readBackup(text, 'this box');
-  if (!back.ok) return refuse(...back.faults);
-  const { garments, entries } = back.value;
-  const day = new Date(made.value.madeAt).toISOString().slice(0, 10);
+/**
+ * The backup as a file. It is made garment by garment, each read back whole before it is taken in and each in a task of
+ * its own; what cannot be read back is left out and told, so that nothing keeps all the rest from being saved.
+ * Faults: those of the store, and 'backup-too-full' above `most` characters.
+ */
+export async function backupFile(box: Box, most: number = BACKUP_LIMITS.size): Promise<Result<BackupFile>> {
+  const read = await readBox(box);
+  if (!read.ok) return read;
+  const without: Fault[] = [];
+  const whole = await onlyWhole(read.value, (what, path) =>
+    without.push(fault('backup-without', { whatText: what, pathText: path })),
+  );
+  const backup = await toBackup(whole);
+  const pieces: string[] = [];
+  for await (const piece of piecesOf(backup)) pieces.push(piece);
+  const size = pieces.reduce((sum, piece) => sum + piece.length, 0);
+  if (size > most) return refuse(tooFull(size, most));
+  const { madeAt } = backup;
   return ok({
-    name: `ridgeline-${day}.json`,
-    text,
-    garments: garments.length,
-    entries: entries.length,
-    kept: () => box.sentinel.change((was) => ({ backupAt: made.value.madeAt, backupEntries: was.entries })),
+    name: `ridgeline-${new Date(madeAt).toISOString().slice(0, 10)}.json`,
+    text: pieces.join(''),
+    garments: backup.garments.length,
+    entries: backup.entries.length,
+    without,
+    kept: () => box.sentinel.change((was) => ({ backupAt: madeAt, backupEntries: was.entries })),
   });
+}
+
+const tooFull = (size: number, most: number): Fault =>
+  fault('backup-too-full', {
+    sizeMillions: Math.ceil(size / 1e6),
+    mostMillions: Math.floor(most / 1e6),
+  });
+
+/** The box without what a file would be refused for; each such thing is told with its place. */
+async function onlyWhole(box: WholeBox, leaveOut: (what: string, path: string) => void): Promise<WholeBox> {
+  const garments = new Map<string, OfGarment>();
+  for (const [id, one] of box.garments) {
+    await nextTask();
+    const wrong = await troubleOf({ ...one.backup, photos: await texts(one) });
+    if (wrong === undefined) garments.set(id, one);
+    else leaveOut(one.backup.garments[0]?.name || id, wrong);
+  }
+  const settings: [string, unknown][] = [];
+  for (const setting of Object.entries(box.settings)) {
+    const alone = { ...headOf(box.device, box.readAt), ...nothing, settings: Object.fromEntries([setting]) };
+    const wrong = troubleOf(alone);
+    if (wrong === undefined) settings.push(setting);
+    else leaveOut(setting[0], 'settings');
+  }
+  return { ...box, garments, settings: Object.fromEntries(settings) };
+}
+
+const nothing = { garments: [], plans: [], entries: [], photos: [] } as const;
+
+const texts = ({ photos }: OfGarment) => Promise.all(photos.map(photoToText));
+
+/** The place of what would be refused if this were a file. */
+function troubleOf(backup: Backup | object): string | undefined {
+  const back = readBackup(JSON.stringify(backup), 'this box');
+  if (back.ok) return undefined;
+  const [at = ''] = Object.values(back.faults[0]?.figures ?? {});
+  return String(at);
+}
+
+/** About so many characters are made in one task. */
+const AT_ONCE = 300_000;
+
+/** The document as text, in pieces between which the page may do something else. */
+async function* piecesOf(backup: Backup): AsyncGenerator<string> {
+  const { garments, plans, entries, photos, ...rest } = backup;
+  yield JSON.stringify(rest).slice(0, -1);
+  for (const [name, list] of Object.entries({ garments, plans, entries, photos })) {
+    yield `,"${name}":[`;
+    let piece = '';
+    for (const [i, item] of list.entries()) {
+      piece += `${i === 0 ? '' : ','}${JSON.stringify(item)}`;
+      if (piece.length < AT_ONCE) continue;
+      yield piece;
+      piece = '';
+      await nextTask();
+    }
+    yield `${piece}]`;
+  }
+  yield '}';
 }

@@ -1,5 +1,7 @@
 import * as v from 'valibot';
+import type { Recipe } from '../../knit/piece/recipe.ts';
 import type { GarmentRecord, PlanRecord } from '../records.ts';
+import { recipe } from './craft-shapes.ts';
 import { garmentRecord, planRecord } from './record-shapes.ts';
 
 /** The place of the first thing in a garment or its plans that no backup could bring back; undefined when all can. */
@@ -9,6 +11,10 @@ export function troubleIn(garment: GarmentRecord, plans: readonly PlanRecord[]):
     plans.map((plan) => first(planRecord, plan)).find((at) => at !== undefined)
   );
 }
+
+/** The same for a new plan of a make, with the recipe that its piece shall have. */
+export const troubleInPlan = (plan: PlanRecord, made: Recipe | undefined): string | undefined =>
+  first(planRecord, plan) ?? (made && first(recipe, made));
 
 function first(shape: v.GenericSchema, value: unknown): string | undefined {
   // as JSON would have it: what is undefined is not there

@@ -33,12 +33,17 @@ const running = v.pipe(v.number(), v.safeInteger(), v.minValue(0), v.maxValue(1e
 const length = v.pipe(v.number(), v.finite(), v.minValue(-1_000_000), v.maxValue(1_000_000));
 const list = <T extends v.GenericSchema>(of: T, most: number) => v.pipe(v.array(of), v.maxLength(most));
 
-/** Plain data that only its own part of the app reads: a design, a setting. */
+/** The largest garment that can be typed, and the longest text that a page can hold, lie far below. */
+const PLAIN = { depth: 40, values: 2_000_000, text: 12_000_000 } as const;
+
+/** Plain data that only its own part of the app reads: a design, a setting, a garment that is being typed. */
 export const plainJson = v.custom<unknown>(
-  (value) =>
-    value !== undefined && jsonTrouble(value, { depth: 12, values: 20_000, text: LIMITS.text }) === undefined,
+  (value) => value !== undefined && jsonTrouble(value, PLAIN) === undefined,
   'plain data',
 );
+
+/** 'draft ' and the garment's id is the longest that the app itself gives. */
+export const settingName = v.pipe(v.string(), v.minLength(1), v.maxLength(200));
 
 const piece = shapeOf<PieceRecord>()(v.strictObject({ id, recipe }));
 

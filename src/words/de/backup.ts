@@ -15,10 +15,13 @@ export const words: Translation<typeof english> = {
     other: 'Gesichert: {count} Strickstücke, {entries} Einträge.',
   },
   notMade: 'Die Sicherung ging nicht',
+  without: 'Nicht alles ist darin',
   keepUp: 'Eine Datei aktuell halten',
   keepUpHelp:
     'Einmal eine Datei wählen. Sie wird neu geschrieben, sobald du die App mit neuen Reihen weglegst.',
   keepUpOn: 'Wird aktuell gehalten: {name}',
+  keepUpLate: 'Die Datei ist nicht aktuell',
+  keepUpAgain: 'Jetzt schreiben',
   keepUpStop: 'Nicht mehr aktuell halten',
   openTitle: 'Sicherung öffnen',
   openHelp:

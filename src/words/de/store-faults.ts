@@ -16,6 +16,8 @@ export const words = {
   'migration-failed':
     'Deine Strickstücke konnten nicht auf den neuen Stand gebracht werden und sind, wie sie waren. Lade die Seite neu.',
   'not-storable': 'Dies kann nicht notiert werden ({detailText}). Nichts wurde geändert.',
+  'photos-full':
+    'Deine Fotos füllen eine Sicherung: Zusammen dürfen sie {mostMillions} Millionen Bytes haben. Sichere einige anderswo, lösche sie hier und versuch es noch einmal.',
   'no-such-garment': 'Dieses Strickstück ist nicht auf diesem Telefon.',
   'no-such-make': 'Dieses Teil ist nicht auf diesem Telefon.',
   'no-such-plan': 'Die Reihen dieses Teils sind nicht auf diesem Telefon.',
@@ -43,6 +45,14 @@ export const words = {
   'backup-damaged': 'Diese Sicherung ist bei {pathText} beschädigt. Nichts wurde geändert. Nimm eine ältere.',
   'backup-not-knittable':
     'In dieser Sicherung lassen sich die Reihen von {pieceName} ab Reihe {row} nicht stricken. Nichts wurde geändert.',
+  'backup-without':
+    'In der Sicherung fehlt {whatText}: {pathText} darin ist nicht, wie es sein soll. Auf diesem Gerät bleibt es, wie es ist; behalte eine ältere Sicherung, die es enthält.',
+  'backup-too-full':
+    'Was auf diesem Gerät ist, ergibt {sizeMillions} Millionen Zeichen, und in eine Sicherung passen höchstens {mostMillions}. Sichere einige Fotos anderswo, lösche sie hier und versuch es noch einmal.',
+  'backup-file-refused':
+    'Der Browser lässt Ridgeline diese Datei nicht mehr schreiben. Erlaub es noch einmal, oder wähle eine andere Datei.',
+  'backup-file-gone':
+    'Diese Datei konnte nicht geschrieben werden: Vielleicht wurde sie verschoben, oder ihr Speicher ist voll oder nicht da. Versuch es noch einmal, oder wähle eine andere Datei.',
   'link damaged':
     'Dieser Link ist beschädigt oder abgeschnitten. Kopiere ihn ganz, oder bitte um das Strickstück als Datei.',
   'link not a garment':

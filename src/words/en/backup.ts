@@ -13,9 +13,12 @@ export const words = {
     other: 'Saved: {count} garments, {entries} entries.',
   },
   notMade: 'The backup could not be made',
+  without: 'Not everything is in it',
   keepUp: 'Keep a file up to date',
   keepUpHelp: 'Choose a file once. It is written anew whenever you put the app away with new rows.',
   keepUpOn: 'Kept up to date: {name}',
+  keepUpLate: 'The file is not up to date',
+  keepUpAgain: 'Write it now',
   keepUpStop: 'Stop keeping it up',
   openTitle: 'Open a backup',
   openHelp:

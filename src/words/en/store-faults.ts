@@ -13,6 +13,8 @@ export const words = {
   'migration-failed':
     'Your garments could not be brought up to date and are as they were. Load the page again.',
   'not-storable': 'This cannot be written down ({detailText}). Nothing was changed.',
+  'photos-full':
+    'Your photos fill a backup: together they may have {mostMillions} million bytes. Save some elsewhere and delete them here, then try again.',
   'no-such-garment': 'This garment is not on this phone.',
   'no-such-make': 'This piece is not on this phone.',
   'no-such-plan': 'The rows of this piece are not on this phone.',
@@ -40,6 +42,14 @@ export const words = {
   'backup-damaged': 'This backup is damaged at {pathText}. Nothing was changed. Take an older one.',
   'backup-not-knittable':
     'In this backup the rows of {pieceName} cannot be knitted from row {row} on. Nothing was changed.',
+  'backup-without':
+    'The backup does not have {whatText}: {pathText} of it is not as it should be. It stays on this device as it is; keep an older backup that has it.',
+  'backup-too-full':
+    'What is on this device makes {sizeMillions} million characters, and a backup holds at most {mostMillions}. Save some photos elsewhere and delete them here, then try again.',
+  'backup-file-refused':
+    'The browser does not let Ridgeline write this file any more. Allow it again, or choose another file.',
+  'backup-file-gone':
+    'This file could not be written: it may have been moved, or its disk is full or away. Try again, or choose another file.',
   'link damaged': 'This link is damaged or cut off. Copy the whole of it, or ask for the garment as a file.',
   'link not a garment':
     'This link does not hold a garment: {whereText} is not as it should be. Nothing was changed.',

@@ -1,10 +1,13 @@
 import { deflateSync, strToU8 } from 'fflate';
 import { openFile } from '../../../src/app/backup.ts';
+import { keepUp } from '../../../src/app/device/backup-file.ts';
+import { keptFileLate } from '../../../src/app/kept-file-late.ts';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
-import { exportAll } from '../../../src/store/backup/export.ts';
+import { backupFile, exportAll } from '../../../src/store/backup/export.ts';
 import { readBackup } from '../../../src/store/backup/read.ts';
 import type { StoreFaults } from '../../../src/store/faults.ts';
 import { garmentToLink, LONGEST_LINK, linkToGarment } from '../../../src/store/share/link.ts';
+import { withKeptFile } from '../../app/device/kept-file.ts';
 import { knittedBox } from '../../store/knitted-box.ts';
 import { given } from '../../store/scenario.ts';
 import type { Drivers } from './drivers.ts';
@@ -21,7 +24,20 @@ const packed = (value: unknown): string =>
   `1.${Buffer.from(deflateSync(strToU8(JSON.stringify(value)))).toString('base64url')}`;
 
 /** A file larger than any that is read; none of it is. */
-const hugeFile = { size: 260_000_000, slice: () => new Blob(), text: async () => '' } as unknown as Blob;
+const hugeFile = { size: 600_000_000, slice: () => new Blob(), text: async () => '' } as unknown as Blob;
+
+/** A box in which something lies that no file could bring back. */
+async function withoutOne() {
+  const { box } = await knittedBox();
+  await box.door.write(['settings'], (tx) => tx.objectStore('settings').put({ constructor: 1 }, 'odd'));
+  return given(await backupFile(box)).without;
+}
+
+/** Why a file is not up to date. */
+async function keptFileOf(handle: object) {
+  await withKeptFile(await knittedBox(), handle, keepUp);
+  return keptFileLate.value;
+}
 
 export const backupAndLinkDrivers: Drivers<Code> = {
   'backup-too-large': () => openFile(hugeFile),
@@ -40,6 +56,11 @@ export const backupAndLinkDrivers: Drivers<Code> = {
         },
       })),
     })),
+  'backup-without': withoutOne,
+  'backup-too-full': async () => backupFile((await knittedBox()).box, 1000),
+  'backup-file-refused': () => keptFileOf({ queryPermission: async () => 'denied' }),
+  'backup-file-gone': () =>
+    keptFileOf({ createWritable: () => Promise.reject(new DOMException('', 'NotFoundError')) }),
   'link damaged': () => linkToGarment(garmentToLink(sampleGarment).slice(0, -40)),
   'link not a garment': () => linkToGarment(packed({ name: 'x', pieces: [], extra: 1 })),
   'link too long': () => linkToGarment(`1.${'A'.repeat(LONGEST_LINK)}`),

@@ -10,10 +10,12 @@ import * as reader from '../../../src/app/pattern/reader.ts';
 import { lengthen } from '../../../src/app/pattern/stretch-in-hand.ts';
 import { forgetStore, giveStore } from '../../../src/app/store.ts';
 import type { StoreFaults } from '../../../src/store/faults.ts';
+import { addPhoto } from '../../../src/store/photos.ts';
 import { migrations } from '../../../src/store/schema.ts';
 import { openStore, type Store, type StoreOptions } from '../../../src/store/store.ts';
 import { openApp } from '../../app/open-app.ts';
 import { FaultyFactory, fuse, type Mishap } from '../../store/faulty-factory.ts';
+import { dot } from '../../store/knitted-box.ts';
 import { memoryKeep } from '../../store/memory-keep.ts';
 import { freshStore, given, LONG, nextName, nextRow, scarf, undoLast } from '../../store/scenario.ts';
 import type { Drivers, Made } from './drivers.ts';
@@ -143,6 +145,7 @@ export const storeDrivers: Drivers<Code> = {
     const { garment, plans } = scarf('a/b');
     return (await freshStore()).saveGarment(garment, plans);
   },
+  'photos-full': async () => addPhoto((await box()).box, 'scarf', dot(), undefined, 10),
   'no-such-garment': async () => (await freshStore()).deleteGarment('nobody'),
   'no-such-make': async () => (await box()).goTo('scarf/none/0/1', 1, 'place'),
   'no-such-plan': async () => (await box()).plan('scarf/none/0/s/1'),

@@ -1,0 +1,38 @@
+import { vi } from 'vitest';
+import { forgetStore, giveStore } from '../../../src/app/store.ts';
+import type { Store } from '../../../src/store/store.ts';
+import { given } from '../../store/scenario.ts';
+
+/** A file as a browser hands it out; what it has been given to write stands in `written`. */
+class Handle {
+  readonly name = 'kept.json';
+  readonly written: string[] = [];
+  queryPermission = async (): Promise<string> => 'granted';
+  createWritable = async () => ({
+    write: async (text: string) => void this.written.push(text),
+    close: async () => undefined,
+  });
+}
+
+/** Does something in the app while a file is kept up to date; gives what the file was given. */
+export async function withKeptFile(
+  store: Store,
+  like: object,
+  doing: () => Promise<unknown>,
+): Promise<readonly string[]> {
+  const handle = Object.assign(new Handle(), like);
+  vi.stubGlobal('FileSystemFileHandle', Handle);
+  forgetStore();
+  const settings = async () => ({
+    ok: true as const,
+    value: { ...given(await store.settings()), 'backup file': handle },
+  });
+  giveStore({ ...store, settings });
+  try {
+    await doing();
+  } finally {
+    vi.unstubAllGlobals();
+    forgetStore();
+  }
+  return handle.written;
+}
