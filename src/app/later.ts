@@ -10,8 +10,9 @@ export function startLater(): void {
   keepUpWhenHidden();
   takeOpenedFiles(() => goTo(hrefTo('backup')));
   openSharedLink();
-  // for the day when the browser has lost its storage: that is no time to look for a file
-  import('../store/frame-factory.ts').catch(() => undefined);
+  // for the day when the browser has lost its storage, or has no room: that is no time to look for a file
+  for (const part of [import('../store/frame-factory.ts'), import('../store/beside.ts')])
+    part.catch(() => undefined);
   void clearAside();
 }
 

@@ -3,7 +3,7 @@ import { openMake, rereadMake } from './intents/open-make.ts';
 import { takeSettings } from './intents/settings.ts';
 import { tryAgain } from './intents/taps.ts';
 import { makeAt, parseRoute } from './routes.ts';
-import { inHand, missing, readFault, saving } from './state.ts';
+import { inHand, missing, readFault, saving, tapFault } from './state.ts';
 import { giveStore, readOr } from './store.ts';
 
 /** Opens the store and keeps the screens true to it, whichever window writes. */
@@ -19,6 +19,7 @@ export async function startStore(): Promise<void> {
   await takeSettings(open.atOpening, navigator.languages);
   missing.value = open.missing();
   giveStore(open);
+  tellHeld(open);
   open.onChange((change, fromElsewhere) => {
     if (change.kind === 'all') readAgain(open);
     if (!fromElsewhere) return;
@@ -52,7 +53,17 @@ async function comeBack(open: Store): Promise<void> {
 
 /** A backup came in, or what was held outside the database went into it. */
 function readAgain(open: Store): void {
-  if (saving.value === 'held' && open.held() === 0) saving.value = 'saved';
+  tellHeld(open);
   missing.value = open.missing();
   rereadMake();
+}
+
+/** Whether taps lie outside the database, and what became of those that did. */
+function tellHeld(open: Store): void {
+  if (open.held() > 0) saving.value = 'held';
+  else if (saving.value === 'held') {
+    saving.value = 'saved';
+    tapFault.value = undefined;
+  }
+  tapFault.value = open.dropped() ?? tapFault.value;
 }

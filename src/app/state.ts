@@ -20,7 +20,7 @@ export interface InHand {
 
 /**
  * How the last tap stands: stored; in its transaction; in it for so long that she feels it; for more than a second; kept
- * outside the database until that answers again; or refused.
+ * outside the database until that takes it; or nowhere but in this page.
  */
 export type Saving = 'saved' | 'saving' | 'felt' | 'slow' | 'held' | 'failed';
 
@@ -86,7 +86,7 @@ export const saving = signal<Saving>('saved');
 /** a tap takes so long that she feels it */
 export const isFelt = computed(() => saving.value === 'felt' || saving.value === 'slow');
 
-/** why the first tap of the line could not be stored */
+/** why the first tap of the line could not be stored, lies outside the database, or was refused for good */
 export const tapFault = signal<Fault | undefined>(undefined);
 
 /** what this device remembers of a database that is now empty: her garments are missing, she is not new */

@@ -1,6 +1,5 @@
 import { fault, ok, type Result, refuse } from '../knit/fault.ts';
 import type { Changes } from './changes.ts';
-import type { Journal } from './journal.ts';
 import type { LastSeen } from './last-seen.ts';
 import type { ReadAtOpening } from './read-at-opening.ts';
 import {
@@ -20,7 +19,6 @@ import { makesRange } from './write-log.ts';
 interface CallsNeed extends Box {
   readonly changes: Changes;
   readonly taps: Taps;
-  readonly journal: Journal;
   /** the box held no garment when it was opened */
   readonly emptied: boolean;
   /** as read when it was opened */
@@ -55,7 +53,7 @@ function garmentCalls(
   | 'entriesOfGarment'
   | 'rework'
 > {
-  const { door } = box;
+  const { door, taps } = box;
   const writes = () => import('./garment-writes.ts');
   return {
     list: () => door.read(['summaries'], (tx) => tx.objectStore('summaries').getAll()),
@@ -69,7 +67,10 @@ function garmentCalls(
     deleteGarment: (id) => later(writes, (part) => part.deleteGarment(box, id)),
     plan: (id) =>
       door.read(['plans'], async (tx) => present(await tx.objectStore('plans').get(id), 'no-such-plan')),
-    placesOf: (id) => door.read(['places'], (tx) => tx.objectStore('places').index('garment').getAll(id)),
+    placesOf: (id) =>
+      door.read(['places'], async (tx) =>
+        (await tx.objectStore('places').index('garment').getAll(id)).map(taps.saw),
+      ),
     entriesOfGarment: (id) =>
       door.read(['log'], (tx) => tx.objectStore('log').index('make').getAll(makesRange(id))),
     rework: (reworks) => later(writes, (part) => part.rework(box, reworks)),
@@ -88,10 +89,10 @@ function placeCalls(
   async function inHand(key?: string): Promise<Result<InHand>> {
     const read = first.answers(key) ?? (await door.read(inHandStores, (tx) => readInHand(tx, key)));
     if (read.ok) {
-      painted = read.value;
-      taps.saw(read.value.place);
-      lastSeen.keep(read.value);
-      return read;
+      const place = taps.saw(read.value.place);
+      painted = place === read.value.place ? read.value : { ...read.value, place };
+      lastSeen.keep(painted);
+      return ok(painted);
     }
     const place = painted === undefined ? undefined : taps.seen(painted.place.id);
     const same = painted !== undefined && (key === undefined || key === painted.place.id);
@@ -134,6 +135,7 @@ function boxCalls(
   | 'onChange'
   | 'state'
   | 'held'
+  | 'dropped'
   | 'probe'
   | 'missing'
   | 'forgetMissing'
@@ -141,7 +143,7 @@ function boxCalls(
   | 'box'
   | 'close'
 > {
-  const { door, changes, taps, journal, sentinel } = need;
+  const { door, changes, taps, sentinel } = need;
   let missing = need.emptied && sentinel.read().garments > 0 ? sentinel.read() : undefined;
   changes.listen((change) => {
     if (change.kind === 'garment' || change.kind === 'all') missing = undefined;
@@ -159,7 +161,8 @@ function boxCalls(
       ),
     onChange: changes.listen,
     state: door.state,
-    held: () => journal.taps().length,
+    held: taps.held,
+    dropped: taps.dropped,
     probe: async () => {
       // a window that slept may not have been told of a change
       need.first.forget();

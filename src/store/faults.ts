@@ -1,4 +1,4 @@
-import { type Fault, fault } from '../knit/fault.ts';
+import { type Fault, type FaultCode, fault, type Result } from '../knit/fault.ts';
 
 declare module '../knit/fault.ts' {
   // what the store adds to the one table of faults
@@ -48,6 +48,28 @@ export interface StoreFaults {
   'nothing to save': never;
   'text missing': never;
   'not stored': never;
+}
+
+/**
+ * Of a tap, what no second try can mend: it asked for what there is not, or another window was there first. True where
+ * she has to be told, since the screen does not show why nothing came of it.
+ */
+export const inVain: Readonly<Partial<Record<FaultCode, boolean>>> = {
+  'at-the-end': false,
+  'nothing-to-undo': false,
+  'row-outside': false,
+  'place-moved': true,
+  'plan-moved': true,
+  'no-such-make': true,
+  'no-such-plan': true,
+  'no-such-entry': true,
+  'not-storable': true,
+};
+
+/** Why something was not written that another try, or a better day, may still write; undefined for all else. */
+export function mayStill(answer: Result<unknown>): Fault | undefined {
+  const why = answer.ok ? undefined : answer.faults[0];
+  return why && inVain[why.code] === undefined ? why : undefined;
 }
 
 /** Thrown inside a transaction to take the whole of it back; the door turns it into a refusal. */

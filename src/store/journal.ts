@@ -1,7 +1,7 @@
 import { moves } from '../progress/fold.ts';
 import { type EntryKind, entryKinds } from '../progress/log.ts';
 import type { PlaceRecord } from './records.ts';
-import { dropKey, keysFrom, readJson, type SmallKeep, writeJson } from './small-keep.ts';
+import { dropKey, heldIn, keysFrom, readJson, type SmallKeep, writeJson } from './small-keep.ts';
 import { fits, type Wish } from './write-log.ts';
 
 /** A tap that waits for the box to answer again, with the rows before and after it as they were shown. */
@@ -24,7 +24,7 @@ export interface Journal {
 
 /** Each tap has a key of its own: two windows that write and drop at once never overwrite one another. */
 export function journalIn(keep: SmallKeep | undefined, box: string): Journal {
-  const start = `${box}.held.`;
+  const start = heldIn(box);
   const keyOf = (id: string) => start + id;
 
   const taps = (key?: string): HeldTap[] =>

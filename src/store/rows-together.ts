@@ -1,8 +1,9 @@
-import { fault, ok, type Result, refuse } from '../knit/fault.ts';
+import { ok, type Result, refuse } from '../knit/fault.ts';
+import { mayStill } from './faults.ts';
 import type { PlaceRecord } from './records.ts';
 import type { Box } from './store.ts';
 import type { Taps } from './taps.ts';
-import { tapStores, writeWish } from './write-log.ts';
+import { tapStores, type Wish, writeWish } from './write-log.ts';
 import { type AskedOf, writeOnce } from './write-once.ts';
 
 /** A row of a make (from 1), as a screen shows it. */
@@ -13,30 +14,39 @@ export interface RowMeant {
   readonly plan?: string;
 }
 
-/**
- * Finishes rows of several makes on one needle in one transaction: all of them or none. It is not kept outside the box
- * while that does not answer, since what is kept there goes in tap by tap.
- */
+/** Finishes rows of several makes on one needle in one transaction: all of them or none. */
 export async function finishRows(
   box: Box,
-  taps: Pick<Taps, 'drain' | 'saw'>,
+  taps: Pick<Taps, 'drain' | 'hold' | 'saw'>,
   rows: readonly RowMeant[],
 ): Promise<Result<readonly PlaceRecord[]>> {
-  if (!(await taps.drain())) return refuse(fault('store-not-answering'));
-  const written = await writeOnce(box, 'rows', rows.map(entryFor), (wishes, doubted) =>
-    box.door.write(tapStores, async (tx, again) => {
-      const places: PlaceRecord[] = [];
-      for (const wish of wishes) places.push(await writeWish(tx, wish, again || doubted));
-      return places;
-    }),
-  );
+  const away = await taps.drain();
+  return writeOnce(box, 'rows', rows.map(entryFor), async (wishes, doubted) => {
+    const written = away ? refuse(away) : await write(box, taps, wishes, doubted);
+    if (!mayStill(written)) return written;
+    const held = await taps.hold(wishes);
+    return held ? ok(held) : written;
+  });
+}
+
+async function write(
+  box: Box,
+  taps: Pick<Taps, 'saw'>,
+  wishes: readonly Wish[],
+  doubted: boolean,
+): Promise<Result<readonly PlaceRecord[]>> {
+  const written = await box.door.write(tapStores, async (tx, again) => {
+    const places: PlaceRecord[] = [];
+    for (const wish of wishes) places.push(await writeWish(tx, wish, again || doubted));
+    return places;
+  });
   if (!written.ok) return written;
-  box.sentinel.change((was) => ({ entries: was.entries + rows.length }));
+  box.sentinel.change((was) => ({ entries: was.entries + wishes.length }));
   for (const place of written.value) {
     taps.saw(place);
     box.tell({ kind: 'place', key: place.id });
   }
-  return ok(written.value);
+  return written;
 }
 
 const entryFor = ({ key, row, plan }: RowMeant): AskedOf => ({

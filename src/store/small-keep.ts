@@ -48,3 +48,6 @@ export function keysFrom(keep: SmallKeep | undefined, start: string): string[] {
   }
   return keys;
 }
+
+/** What the keys of taps begin with that are kept for a box. */
+export const heldIn = (box: string): string => `${box}.held.`;

@@ -1,4 +1,4 @@
-import { ok, type Result } from '../knit/fault.ts';
+import { type Fault, ok, type Result } from '../knit/fault.ts';
 import type { LogEntry } from '../progress/log.ts';
 import { makeCalls } from './calls.ts';
 import { type Change, type Listener, openChanges } from './changes.ts';
@@ -6,7 +6,6 @@ import { type Door, type DoorState, openDoor } from './door.ts';
 import { noneWhenRefused } from './faults.ts';
 import type { GarmentChange } from './garments.ts';
 import { randomId } from './ids.ts';
-import { journalIn } from './journal.ts';
 import { lastSeenIn, type Seen } from './last-seen.ts';
 import { readAtOpening } from './read-at-opening.ts';
 import { type InHand, inHandStores, readInHand, readSettings, type Settings } from './reads.ts';
@@ -92,8 +91,10 @@ export interface Store {
   /** this window's writes and those of other windows; returns the way to stop listening */
   onChange(listener: Listener): () => void;
   state(): DoorState;
-  /** taps kept outside the box until it answers again */
+  /** taps kept outside the box until it takes them */
   held(): number;
+  /** why something that was kept outside was not written in the end; asked for once */
+  dropped(): Fault | undefined;
   /** asks the box whether it answers and writes what is held into it: for when the app comes into view */
   probe(): Promise<Result<void>>;
   /** what this device knew of a box that is now empty: her garments are missing, she is not new */
@@ -144,12 +145,11 @@ export async function openStore(options: StoreOptions = {}): Promise<Result<Stor
   const { device, isEmpty, settings, inHand } = start.value;
   const sentinel = sentinelIn(keep, name);
   const box: Box = { door, sentinel, device, now: options.now ?? Date.now, tell: changes.tell };
-  const journal = journalIn(keep, name);
-  const taps = openTaps({ ...box, journal });
+  const taps = openTaps({ ...box, keep, name });
   // before what is held goes into the box: that is a change
   const first = readAtOpening(options.first?.make, inHand, changes);
   await taps.drain();
-  return ok(makeCalls({ ...box, changes, taps, journal, emptied: isEmpty, settings, first, lastSeen }));
+  return ok(makeCalls({ ...box, changes, taps, emptied: isEmpty, settings, first, lastSeen }));
 }
 
 interface Start {

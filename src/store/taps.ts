@@ -1,53 +1,58 @@
-import { ok, type Result } from '../knit/fault.ts';
-import type { Change } from './changes.ts';
-import type { Door } from './door.ts';
-import { noneWhenRefused } from './faults.ts';
+import { type Fault, fault, ok, type Result } from '../knit/fault.ts';
+import type { Beside, BesideNeed } from './beside.ts';
+import { mayStill } from './faults.ts';
 import { entryId } from './ids.ts';
-import type { Journal } from './journal.ts';
 import type { NewEntry, PlaceRecord } from './records.ts';
-import type { SentinelKeeper } from './sentinel.ts';
+import { heldIn, keysFrom } from './small-keep.ts';
 import { tapStores, type Wish, writeWish } from './write-log.ts';
 
 /** What a tap gave: the place after it. */
 export interface Tapped {
   readonly place: PlaceRecord;
-  /** true while the box does not answer: kept outside it, and written into it as soon as it answers */
-  readonly held?: true;
+  /** why the box does not take it: kept outside, and written into it as soon as it does */
+  readonly held?: Fault;
 }
 
 export interface Taps {
   tap(key: string, entry: NewEntry): Promise<Result<Tapped>>;
-  /** writes what is held into the box; resolves to whether nothing is held any more */
-  drain(): Promise<boolean>;
-  /** remembers a place that was read, to go on from when the box falls silent */
+  /** keeps them outside the box, all or none; gives the places with them, undefined where they cannot be kept */
+  hold(wishes: readonly Wish[]): Promise<readonly PlaceRecord[] | undefined>;
+  /** writes what is held into the box; resolves to the reason where that does not take it */
+  drain(): Promise<Fault | undefined>;
+  /** how many are held */
+  held(): number;
+  /** why something that was held was not written in the end; once told it is forgotten */
+  dropped(): Fault | undefined;
+  /** remembers a place that was read, to go on from when the box takes nothing; gives it with what is held worked in */
   saw(place: PlaceRecord): PlaceRecord;
   /** the place as last seen, with what is held worked in */
   seen(key: string): PlaceRecord | undefined;
   stop(): void;
 }
 
-export interface TapsNeed {
-  readonly door: Door;
-  readonly journal: Journal;
-  readonly sentinel: SentinelKeeper;
+export interface TapsNeed extends Omit<BesideNeed, 'known'> {
   readonly device: string;
   readonly now: () => number;
-  readonly tell: (change: Change) => void;
 }
 
-const DRAIN_EVERY_MS = 3000;
-
-export function openTaps({ door, journal, sentinel, device, now, tell }: TapsNeed): Taps {
+export function openTaps(need: TapsNeed): Taps {
+  const { door, keep, name, sentinel, device, now, tell } = need;
   const known = new Map<string, PlaceRecord>();
   /** wishes of which nobody can say whether they were written; the same tap again is the same wish */
   const unsure = new Map<string, Wish>();
-  let draining: Promise<boolean> | undefined;
-  let timer: ReturnType<typeof setTimeout> | undefined;
+  let beside: Beside | undefined;
+
+  /** Undefined where that part of the app is not to be had. */
+  const opened = async (): Promise<Beside | undefined> => {
+    const part = await import('./beside.ts').catch(() => undefined);
+    beside ??= part?.openBeside({ ...need, known });
+    return beside;
+  };
 
   async function tap(key: string, entry: NewEntry): Promise<Result<Tapped>> {
     const wish = wishFor(key, entry);
-    if (!(await drain())) return hold(wish) ?? write(wish);
-    return write(wish);
+    const away = await drain();
+    return (away && (await heldTap(wish, away))) ?? write(wish);
   }
 
   function wishFor(key: string, entry: NewEntry): Wish {
@@ -74,70 +79,44 @@ export function openTaps({ door, journal, sentinel, device, now, tell }: TapsNee
     return ok({ place: written.value });
   }
 
-  function refused(wish: Wish, answer: Result<never>): Result<Tapped> {
-    const code = answer.ok ? undefined : answer.faults[0]?.code;
-    const unsaid = code === 'store-not-answering' || code === 'storage-full';
-    if (unsaid) unsure.set(wish.make, wish);
+  async function refused(wish: Wish, answer: Result<never>): Promise<Result<Tapped>> {
+    const why = mayStill(answer);
+    if (why) unsure.set(wish.make, wish);
     else unsure.delete(wish.make);
-    return (code === 'store-not-answering' ? hold(wish) : undefined) ?? answer;
+    return (why && (await heldTap(wish, why))) ?? answer;
   }
 
-  function hold(wish: Wish): Result<Tapped> | undefined {
-    const base = known.get(wish.make);
-    const place = base === undefined ? undefined : journal.hold(wish, base);
-    if (place === undefined) return undefined;
-    unsure.delete(wish.make);
-    again();
-    tell({ kind: 'place', key: wish.make });
-    return ok({ place, held: true });
+  async function heldTap(wish: Wish, held: Fault): Promise<Result<Tapped> | undefined> {
+    const [place] = (await hold([wish])) ?? [];
+    return place && ok({ place, held });
   }
 
-  function again(): void {
-    clearTimeout(timer);
-    timer = setTimeout(() => void drain().then((empty) => (empty ? undefined : again())), DRAIN_EVERY_MS);
+  async function hold(wishes: readonly Wish[]): Promise<readonly PlaceRecord[] | undefined> {
+    const places = (await opened())?.hold(wishes);
+    if (places) for (const { make } of wishes) unsure.delete(make);
+    return places;
   }
 
-  function drain(): Promise<boolean> {
-    if (journal.taps().length === 0) return Promise.resolve(true);
-    draining ??= drainOnce().finally(() => {
-      draining = undefined;
-    });
-    return draining;
-  }
+  const held = () => beside?.count() ?? keysFrom(keep, heldIn(name)).length;
 
-  async function drainOnce(): Promise<boolean> {
-    const held = journal.taps();
-    const written = await door.write([...tapStores, 'summaries'], async (tx) => {
-      const places = new Map<string, PlaceRecord>();
-      // a box that has lost its garments may get them back from a backup: the taps wait for that
-      if ((await tx.objectStore('summaries').count()) === 0) return undefined;
-      for (const { wish } of held) {
-        // one that makes no sense any more (the garment is gone, the part was ended elsewhere) holds up no other
-        const place = await writeWish(tx, wish, true).catch(noneWhenRefused);
-        if (place !== undefined) places.set(place.id, place);
-      }
-      return places;
-    });
-    if (!written.ok) return false;
-    if (written.value === undefined) return true;
-    for (const { wish } of held) journal.drop(wish.id);
-    for (const [key, place] of written.value) known.set(key, place);
-    sentinel.change((was) => ({ entries: was.entries + held.length }));
-    tell({ kind: 'all' });
-    return journal.taps().length === 0;
-  }
+  const drain = async () => (held() > 0 ? ((await opened())?.drain() ?? fault('app-incomplete')) : undefined);
+
+  const placeWith = (place: PlaceRecord) => beside?.placeWith(place) ?? place;
 
   return {
     tap,
+    hold,
     drain,
+    held,
+    dropped: () => beside?.dropped(),
     saw(place) {
       known.set(place.id, place);
-      return place;
+      return placeWith(place);
     },
     seen(key) {
       const base = known.get(key);
-      return base === undefined ? undefined : journal.placeWith(base);
+      return base && placeWith(base);
     },
-    stop: () => clearTimeout(timer),
+    stop: () => beside?.stop(),
   };
 }

@@ -1,4 +1,5 @@
 import type { Result } from '../knit/fault.ts';
+import { mayStill } from './faults.ts';
 import { entryId } from './ids.ts';
 import type { NewEntry } from './records.ts';
 import type { Box } from './store.ts';
@@ -35,8 +36,7 @@ export async function writeOnce<T>(
     ? before.wishes
     : entries.map((entry): Wish => ({ ...entry, id: entryId(box.device), at: box.now() }));
   const written = await write(wishes, doubted);
-  const code = written.ok ? undefined : written.faults[0]?.code;
-  if (code === 'store-not-answering' || code === 'storage-full') unsure.set(box, { asked: key, wishes });
+  if (mayStill(written)) unsure.set(box, { asked: key, wishes });
   else unsure.delete(box);
   return written;
 }

@@ -28,10 +28,10 @@ const mutants: readonly Mutant[] = [
     changes: [
       {
         file: 'src/app/intents/taps.ts',
-        from: 'const result = await head.write(open, head.make, head.rows);',
+        from: 'const result = await head.write(open, id, rows, plan);',
         to: `const place = inHand.value?.place;
   if (place !== undefined) show(head, { ...place, rows: place.rows + 1 });
-  const result = await head.write(open, head.make, head.rows);`,
+  const result = await head.write(open, id, rows, plan);`,
       },
     ],
     staysGreen: async (copy) => (await hosted(copy, fullDisk)).met,
@@ -51,9 +51,9 @@ const mutants: readonly Mutant[] = [
     name: 'the journal not drained',
     changes: [
       {
-        file: 'src/store/taps.ts',
-        from: 'if (journal.taps().length === 0) return Promise.resolve(true);',
-        to: 'if (journal.taps().length >= 0) return Promise.resolve(true);',
+        file: 'src/store/beside.ts',
+        from: 'if (journal.taps().length === 0) return',
+        to: 'if (journal.taps().length >= 0) return',
       },
     ],
     staysGreen: inFaultTest('to write what was held'),

@@ -2,5 +2,5 @@ import { saving, tapFault } from '../state.ts';
 
 /** The screen is left on which a tap was refused for good; what is still to be written is not forgotten. */
 export function forgetRefused(): void {
-  if (saving.value !== 'failed') tapFault.value = undefined;
+  if (saving.value === 'saved') tapFault.value = undefined;
 }

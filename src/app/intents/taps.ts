@@ -1,5 +1,6 @@
 import { batch } from '@preact/signals';
-import type { Fault, FaultCode, Result } from '../../knit/fault.ts';
+import type { Fault, Result } from '../../knit/fault.ts';
+import { inVain } from '../../store/faults.ts';
 import { nextTask } from '../../store/next-task.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import type { Store, Tapped } from '../../store/store.ts';
@@ -29,21 +30,10 @@ interface Waiting extends Tap {
   place: PlaceRecord;
 }
 
-/** Another window was there first: she is told, since what she tapped is not written. */
-const moved: readonly FaultCode[] = ['place-moved', 'plan-moved', 'no-such-make'];
-
 const line: Waiting[] = [];
 let running: Promise<void> | undefined;
-/** why a tap of the line was refused for good */
-let refused: Fault | undefined;
-
-/** Such a tap asked for what there is not (one tap too many at the end): no second try can mend it. */
-const pointless: ReadonlySet<FaultCode> = new Set<FaultCode>([
-  'at-the-end',
-  'nothing-to-undo',
-  'row-outside',
-  ...moved,
-]);
+/** why a tap of the line was refused for good, or is kept outside the database */
+let told: Fault | undefined;
 
 /** Puts a tap on the make in hand at the end of the line; resolves when that is empty or stands still at a fault. */
 export function tap({ place }: InHand, next: Tap): Promise<void> {
@@ -64,9 +54,9 @@ export function tryAgain(): Promise<void> {
 async function workLine(): Promise<void> {
   const open = await store();
   let fault: Fault | undefined;
-  refused = undefined;
+  told = undefined;
   while (line.length > 0 && fault === undefined) fault = await workHead(line[0] as Waiting, open);
-  tapFault.value = fault ?? refused;
+  tapFault.value = fault ?? told;
   // what could not be stored is not read over: the row in hand is the one that is on disk
   if (fault !== undefined) tapped.value = noRows;
   saving.value = fault !== undefined ? 'failed' : open.held() > 0 ? 'held' : 'saved';
@@ -86,7 +76,8 @@ async function workHead(head: Waiting, open: Store): Promise<Fault | undefined> 
   const result = await head.write(open, id, rows, plan);
   clearTimeout(timer);
   const fault = result.ok ? undefined : result.faults[0];
-  if (fault !== undefined && !pointless.has(fault.code)) return fault;
+  const isLost = fault && inVain[fault.code];
+  if (fault && isLost === undefined) return fault;
   batch(() => {
     line.shift();
     // a tap means the place that the tap before it makes: after one that was refused it is refused too
@@ -95,7 +86,8 @@ async function workHead(head: Waiting, open: Store): Promise<Fault | undefined> 
     tellLine();
     if (result.ok) show(head, result.value.place);
   });
-  if (fault && moved.includes(fault.code)) refused = fault;
+  if (isLost) told = fault;
+  else if (result.ok) told ??= result.value.held;
   // taken back to another plan, or moved elsewhere: other rows are to be shown
   if (inHand.value?.place.plan !== plan || fault) rereadMake();
   return undefined;

@@ -3,17 +3,25 @@ import { useEffect } from 'preact/hooks';
 import { forgetRefused } from '../../app/intents/refused.ts';
 import { tryAgain } from '../../app/intents/taps.ts';
 import { saving, tapFault, waiting } from '../../app/state.ts';
-import type { Fault } from '../../knit/fault.ts';
+import type { Fault, FaultCode } from '../../knit/fault.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 
-/** The browser's storage is away: rows are kept beside it and she can knit on. */
+/** Why it does not take them, in as few words as leave the row in sight. */
+const whyHeld: Partial<Record<FaultCode, 'notices.heldFull' | 'notices.heldOld'>> = {
+  'storage-full': 'notices.heldFull',
+  'database-newer': 'notices.heldOld',
+  'database-blocked': 'notices.heldOld',
+};
+
+/** The browser's storage takes nothing: rows are kept beside it and she can knit on. */
 function Held() {
+  const why = tapFault.value && whyHeld[tapFault.value.code];
   return (
     <Notice kind="warning" title={say('notices.held')} live>
-      {say('notices.heldHelp')}
+      {say(why ?? 'notices.heldHelp')}
     </Notice>
   );
 }
@@ -51,7 +59,7 @@ export function SavingNotice() {
       live
       actions={<Button onPress={() => void tryAgain()}>{say('notices.tryAgain')}</Button>}
     >
-      {saysFault(fault)} {say('notices.savingHelp', { count: waiting.value })}
+      {saysFault(fault)} {say('notices.onlyHere', { count: waiting.value })}
     </Notice>
   );
 }

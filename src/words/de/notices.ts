@@ -4,15 +4,24 @@ import type { Translation } from '../message.ts';
 export const words: Translation<typeof english> = {
   saving: 'Noch nicht gespeichert',
   savingHelp: {
-    one: '{count} Reihe wartet darauf, notiert zu werden. Strick weiter, sie ist nicht vergessen.',
-    other: '{count} Reihen warten darauf, notiert zu werden. Strick weiter, sie sind nicht vergessen.',
+    one: '{count} Reihe wird gerade notiert. Sie zählt, sobald das getan ist.',
+    other: '{count} Reihen werden gerade notiert. Sie zählen, sobald das getan ist.',
   },
   readAhead: 'Reihe {row} · noch nicht gespeichert: Reihe {from}',
   readFarAhead: 'Reihe {row} · noch nicht gespeichert: Reihen {from} bis {to}',
   held: 'Beiseite gelegt',
   heldHelp:
-    'Der Browser antwortet nicht auf das Schreiben. Deine Reihen liegen daneben bereit und kommen hinein, sobald er antwortet; strick weiter.',
+    'Der Speicher nimmt gerade nichts. Deine Reihen liegen daneben und kommen hinein, sobald er wieder kann. Strick weiter.',
+  heldFull:
+    'Auf dem Telefon ist kein Platz mehr. Deine Reihen liegen neben dem Speicher und kommen hinein, sobald du Platz machst. Strick weiter.',
+  heldOld:
+    'Diese Seite ist zu alt zum Schreiben. Deine Reihen liegen neben dem Speicher: Lade die Seite neu, dann kommen sie hinein.',
   notSaved: 'Nicht gespeichert',
+  onlyHere: {
+    one: 'Strick nicht weiter: {count} Reihe steht nur auf dieser Seite. Schreib dir auf, wo du bist, bevor du sie neu lädst oder schließt.',
+    other:
+      'Strick nicht weiter: {count} Reihen stehen nur auf dieser Seite. Schreib dir auf, wo du bist, bevor du sie neu lädst oder schließt.',
+  },
   tryAgain: 'Noch einmal versuchen',
   restTitle: 'Gönn deinen Händen eine Pause',
   restBody: 'Du strickst schon eine ganze Weile. Leg die Nadeln hin, öffne die Hände und schau in die Ferne.',

@@ -2,15 +2,24 @@
 export const words = {
   saving: 'Not saved yet',
   savingHelp: {
-    one: '{count} row is waiting to be written down. Knit on; it is not forgotten.',
-    other: '{count} rows are waiting to be written down. Knit on; they are not forgotten.',
+    one: '{count} row is being written down. It counts when that is done.',
+    other: '{count} rows are being written down. They count when that is done.',
   },
   readAhead: 'Row {row} · not saved yet: row {from}',
   readFarAhead: 'Row {row} · not saved yet: rows {from} to {to}',
   held: 'Kept aside',
   heldHelp:
-    'The browser does not answer when asked to write. Your rows are kept beside its storage and go in as soon as it answers; knit on.',
+    'The storage takes nothing just now. Your rows are kept beside it and go in as soon as it does. Knit on.',
+  heldFull:
+    'The phone has no room left. Your rows are kept beside the storage and go in once you free some. Knit on.',
+  heldOld:
+    'This page is too old to write. Your rows are kept beside the storage: load the page again, and they go in.',
   notSaved: 'Not saved',
+  onlyHere: {
+    one: 'Do not knit on: {count} row is in this page alone. Note down where you are before you load it again or close it.',
+    other:
+      'Do not knit on: {count} rows are in this page alone. Note down where you are before you load it again or close it.',
+  },
   tryAgain: 'Try again',
   restTitle: 'Rest your hands a moment',
   restBody:
