@@ -24,7 +24,7 @@ async function sheet(page: Page, button: string): Promise<void> {
   await page.locator('dialog[open]').waitFor();
 }
 
-const atRow = async (page: Page, knitter: Knitter, row: number, make = back) => {
+export const atRow = async (page: Page, knitter: Knitter, row: number, make = back) => {
   await knitter.open(`${make}?row=${row}`);
   await press(page, `Row ${row} is next`);
   await knitter.pad.waitFor();

@@ -1,4 +1,5 @@
 import './knitting.css';
+import './room.css';
 import { computed } from '@preact/signals';
 import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { lookAtRow, openMake } from '../../app/intents/knit.ts';
@@ -191,12 +192,12 @@ function Progress() {
   return (
     <div class="knitting-progress">
       {row && part && (
-        <p class="knitting-row">
+        <div class="knitting-row">
           <strong>{say('knitting.rowOf', { row: row.n, rows: part.rows.length })}</strong>
           <span>
             {saysSection(part, row)} · {saysToGo(part.rows.length - row.n)}
           </span>
-        </p>
+        </div>
       )}
       <Late of={inHand} firstNow turn={4}>
         {strip}

@@ -1,12 +1,11 @@
 import { isShaping } from '../../app/row-now.ts';
 import type { PlannedRow } from '../../knit/piece/planned.ts';
 import type { PadShaping } from '../../ui/pad/finish-pad.tsx';
-import { saysShaping } from '../../words/craft.ts';
 
 /** How the pad shows a shaping row; undefined for a plain one. */
 export function padShapingOf(row: PlannedRow): PadShaping | undefined {
   if (!isShaping(row)) return undefined;
-  return { word: saysShaping(row), notch: notchOf(row), turn: turnOf(row) };
+  return { notch: notchOf(row), turn: turnOf(row) };
 }
 
 /** The edges of the drawing at which the row shapes, right side facing. */

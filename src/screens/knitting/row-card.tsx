@@ -24,38 +24,46 @@ export interface RowCardProps {
 /** One row, to be read at arm's length: side and needle, what to work, how many stitches after it. */
 export function RowCard({ part, row, id, onMap, onLegend }: RowCardProps) {
   const shapes = isShaping(row);
+  const work = ownWordsOf(part, row) ?? saysRow(row.steps);
   const label = say('knitting.legend');
   const legend = useMemo(() => <IconButton icon="note" label={label} onPress={onLegend} />, [label]);
   const map = useMemo(() => <PlaceInPart part={part} onMap={onMap} />, [part]);
   return (
-    <section class={`row-card${shapes ? ' row-card-shaping' : ''}`} id={id} aria-label={saysRowOf(part, row)}>
-      <p class="row-facts">
+    <section
+      class={`row-card row-card-${shapes ? notchOf(row) : 'plain'}`}
+      id={id}
+      aria-label={saysRowOf(part, row)}
+    >
+      <div class="row-facts">
         <strong class={`row-side row-side-${row.side}`}>
           <abbr title={saysSide(row.side, true)}>{saysSide(row.side)}</abbr>
         </strong>
-        <span class="row-needle">
-          {say('knitting.needle', { size: saysNeedle(row.needle) })}
-          <RowColour row={row.n} />
-        </span>
+        {shapes && <strong class="row-shaping">{saysShaping(row)}</strong>}
+        <span class="row-needle">{say('knitting.needle', { size: saysNeedle(row.needle) })}</span>
+        <RowColour row={row.n} />
         {legend}
-      </p>
+      </div>
       {/* biome-ignore lint/a11y/useKeyWithClickEvents: the button above does the same for keys and readers */}
-      <p class="row-work" onClick={onLegend}>
-        {ownWordsOf(part, row) ?? saysRow(row.steps)}
-      </p>
-      {shapes && <p class={`row-shaping row-shaping-${notchOf(row)}`}>{saysShaping(row)}</p>}
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: the same */}
+      <div class={`row-work row-work-${lengthOf(work)}`} onClick={onLegend}>
+        {work}
+      </div>
       <div class="row-after">
-        <p>
+        <div class="row-counted">
           <strong class="row-count">{saysNumber(row.after)}</strong>
           <span class="row-count-word">
             {say(row.after === 1 ? 'knitting.afterRowOne' : 'knitting.afterRow')}
           </span>
-        </p>
+        </div>
         {map}
       </div>
     </section>
   );
 }
+
+/** What is said in a word or two is read from further away than what takes four lines. (Letters counted.) */
+const lengthOf = (work: string): 'short' | 'medium' | 'long' =>
+  work.length <= 12 ? 'short' : work.length <= 44 ? 'medium' : 'long';
 
 /** It has its own time, and is not gone through with the row's words. */
 const PlaceInPart = ({ part, onMap }: Pick<RowCardProps, 'part' | 'onMap'>) => (

@@ -3,10 +3,8 @@ import type { ComponentChildren } from 'preact';
 import { Icon } from '../icon/icon.tsx';
 import { useFinger } from './finger.ts';
 
-/** How the pad tells a shaping row: by word, by notches cut where the drawing has them, by hatching, then by colour. */
+/** How the pad tells a shaping row: by notches cut where the drawing has them, by hatching, by a sign, then by colour. */
 export interface PadShaping {
-  /** 'decrease at the right edge' */
-  readonly word: string;
   /** side of the drawing, right side facing */
   readonly notch: 'left' | 'right' | 'both' | 'across';
   readonly turn: 'decrease' | 'increase' | 'both';
@@ -29,7 +27,7 @@ export interface FinishPadProps {
   readonly onFinish: () => void;
 }
 
-/** The shaping word is drawn by the style sheet: the name stays the same, and the text it describes says it. */
+/** Its name stays the same on every row; what a row asks for is in the text that describes it. */
 export function FinishPad(props: FinishPadProps) {
   const { label, shaping, hand, beside, disabled, pressed, describedBy, onFinish } = props;
   const finger = useFinger(onFinish);
@@ -47,14 +45,8 @@ export function FinishPad(props: FinishPadProps) {
       >
         <span class="pad-cloth" />
         <span class="pad-words">
-          {shaping && (
-            <span class="pad-shaping-word" data-word={shaping.word}>
-              {shaping.turn !== 'increase' && <Icon name="decrease" />}
-              {shaping.turn !== 'decrease' && <Icon name="increase" />}
-            </span>
-          )}
           <span class="pad-label">
-            <Icon name="check" />
+            {shaping ? <Signs turn={shaping.turn} /> : <Icon name="check" />}
             {label}
           </span>
         </span>
@@ -62,3 +54,10 @@ export function FinishPad(props: FinishPadProps) {
     </div>
   );
 }
+
+const Signs = ({ turn }: Pick<PadShaping, 'turn'>) => (
+  <>
+    {turn !== 'increase' && <Icon name="decrease" />}
+    {turn !== 'decrease' && <Icon name="increase" />}
+  </>
+);

@@ -24,7 +24,7 @@ export function Screen({ title, over, back, actions, children, toast, foot }: Sc
       <header class="screen-head">
         {back && <IconButton icon="back" href={back.href} label={back.label} />}
         <div class="screen-title">
-          {over && <p class="screen-over">{over}</p>}
+          {over && <div class="screen-over">{over}</div>}
           <h1 tabIndex={-1}>{title}</h1>
         </div>
         {actions}

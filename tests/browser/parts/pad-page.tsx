@@ -12,10 +12,7 @@ export function PadPage() {
   const [row, setRow] = useState(1);
   const [locked, setLocked] = useState(false);
   const [message, setMessage] = useState<string>();
-  const shaping =
-    row % 3 === 0
-      ? ({ word: 'decrease at the left edge', notch: 'left', turn: 'decrease' } as const)
-      : undefined;
+  const shaping = row % 3 === 0 ? ({ notch: 'left', turn: 'decrease' } as const) : undefined;
   const finish = () => {
     setRow(row + 1);
     setMessage(`Row ${row} is done.`);
