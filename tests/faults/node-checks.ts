@@ -93,3 +93,16 @@ export function mergedHistories(): Figure {
     met: failed === 0 && passed > 0,
   };
 }
+
+/** Whole lives of two devices with two windows each, of whatever can be done on them. */
+export function livesOnTwoDevices(lives: number): Figure {
+  const { failed, passed, why } = runTests('tests/model/model.test.ts', {
+    env: { RIDGELINE_MODEL_RUNS: String(lives) },
+  });
+  return {
+    name: `${lives} random lives of two devices with two windows each`,
+    measured: failed === 0 ? 'lost 0, shown but not stored 0, without a backup 0' : why,
+    bar: 'lost 0, shown but not stored 0, without a backup 0',
+    met: failed === 0 && passed > 0,
+  };
+}

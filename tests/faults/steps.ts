@@ -8,7 +8,7 @@ import { type CannotRun, type Figure, printFigures } from './figure.ts';
 import { firefoxEngine } from './firefox.ts';
 import { killFigure, killWhileTapping } from './kills.ts';
 import { plantedFaults } from './mutants.ts';
-import { everyFaultOnEveryPath, hostileFiles, mergedHistories } from './node-checks.ts';
+import { everyFaultOnEveryPath, hostileFiles, livesOnTwoDevices, mergedHistories } from './node-checks.ts';
 import { cleared, fullDisk, refusedStorage } from './promises.ts';
 import { loseStorage } from './storage-lost.ts';
 import { syncsPerTaps } from './syncs.ts';
@@ -34,6 +34,7 @@ export const steps = {
   updates: () => updateWhileKnitting(times(20)),
   deploys: async () => [...(await brokenDeploysLeaveItWorking()), await firstVisitsCutOff(times(10))],
   store: async () => [everyFaultOnEveryPath(), hostileFiles(times(20_000)), mergedHistories()],
+  model: async () => [livesOnTwoDevices(times(2000))],
   syncs: () =>
     needing(['strace'], 'Chromium: disk syncs', () =>
       hosted((host) => syncsPerTaps(chromiumEngine, 'CHROMIUM', findChromium() ?? '', host, times(100))),

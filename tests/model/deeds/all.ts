@@ -1,0 +1,42 @@
+import type { Deed } from '../hand.ts';
+import { beginGarment, deleteGarment, tickStep, writeNotes } from './garments.ts';
+import { jot, setPlace, tap, tapBoth, tapInBoth, undo } from './knitting.ts';
+import { killedWhile, onAFullDisk } from './mishaps.ts';
+import { closePage, deafen, openPage, reload, setClock } from './pages.ts';
+import { planAnew } from './planning.ts';
+
+interface Kind {
+  readonly deed: Deed;
+  readonly weight: number;
+}
+
+/** All that she may do, and how often. */
+export const deeds: Readonly<Record<string, Kind>> = {
+  tap: { deed: tap, weight: 8 },
+  undo: { deed: undo, weight: 4 },
+  'set the place': { deed: setPlace, weight: 2 },
+  'jot down': { deed: jot, weight: 2 },
+  'tap both': { deed: tapBoth, weight: 2 },
+  'plan anew': { deed: planAnew, weight: 4 },
+  'begin a garment': { deed: beginGarment, weight: 3 },
+  'delete a garment': { deed: deleteGarment, weight: 1 },
+  'write notes': { deed: writeNotes, weight: 2 },
+  'tick a step': { deed: tickStep, weight: 2 },
+  'open a window': { deed: openPage, weight: 2 },
+  'close a window': { deed: closePage, weight: 1 },
+  reload: { deed: reload, weight: 1 },
+  'set the clock': { deed: setClock, weight: 1 },
+  'a window hears nothing': { deed: deafen, weight: 1 },
+  'tap in both windows': { deed: tapInBoth, weight: 2 },
+  'tap, killed': { deed: killedWhile(tap), weight: 2 },
+  'undo, killed': { deed: killedWhile(undo), weight: 1 },
+  'tap both, killed': { deed: killedWhile(tapBoth), weight: 1 },
+  'plan anew, killed': { deed: killedWhile(planAnew), weight: 2 },
+  'begin a garment, killed': { deed: killedWhile(beginGarment), weight: 1 },
+  'delete a garment, killed': { deed: killedWhile(deleteGarment), weight: 1 },
+  'tap on a full disk': { deed: onAFullDisk(tap), weight: 2 },
+  'undo on a full disk': { deed: onAFullDisk(undo), weight: 1 },
+  'plan anew on a full disk': { deed: onAFullDisk(planAnew), weight: 1 },
+  'write notes on a full disk': { deed: onAFullDisk(writeNotes), weight: 1 },
+  'begin a garment on a full disk': { deed: onAFullDisk(beginGarment), weight: 1 },
+};

@@ -1,0 +1,60 @@
+import 'fake-indexeddb/auto';
+import fc from 'fast-check';
+import { afterAll, beforeAll, describe, it, vi } from 'vitest';
+import { loadApps } from './apps.ts';
+import { fixedChance } from './chance.ts';
+import { deeds } from './deeds/all.ts';
+import { drawn, Step } from './step.ts';
+import { wardrobe } from './wardrobe.ts';
+import { World } from './world.ts';
+
+/** Lives that are lived through; more with RIDGELINE_MODEL_RUNS. */
+const { RIDGELINE_MODEL_RUNS = '30', RIDGELINE_MODEL_PATH, RIDGELINE_MODEL_DEEDS } = process.env;
+const DEEDS_MOST = 24;
+
+/** One that failed is lived through again with $RIDGELINE_SEED, its path and its replayPath, as they were printed. */
+const again = {
+  ...(RIDGELINE_MODEL_PATH !== undefined && { path: RIDGELINE_MODEL_PATH }),
+  numRuns: Number(RIDGELINE_MODEL_RUNS),
+};
+const replayed = RIDGELINE_MODEL_DEEDS === undefined ? {} : { replayPath: RIDGELINE_MODEL_DEEDS };
+
+const step = fc.oneof(
+  ...Object.entries(deeds).map(([name, { deed, weight }]) => ({
+    weight,
+    arbitrary: drawn().map((where) => new Step(name, deed, where)),
+  })),
+);
+
+const life = fc.record({
+  garments: wardrobe(),
+  steps: fc.commands([step], { maxCommands: DEEDS_MOST, size: 'max', ...replayed }),
+});
+
+beforeAll(async () => {
+  vi.useFakeTimers({ toFake: ['Date'] });
+  await loadApps(5);
+}, 120_000);
+
+afterAll(() => {
+  vi.useRealTimers();
+  vi.unstubAllGlobals();
+  vi.restoreAllMocks();
+});
+
+describe('two devices with two windows each', () => {
+  it('lose nothing, show nothing that is not stored, and can always be backed up, whatever is done on them', async () => {
+    await fc.assert(
+      fc.asyncProperty(life, async ({ garments, steps }) => {
+        fixedChance();
+        const world = new World(garments);
+        try {
+          await fc.asyncModelRun(() => ({ model: world, real: world }), steps);
+        } finally {
+          await world.close();
+        }
+      }),
+      again,
+    );
+  }, 7_200_000);
+});
