@@ -14,8 +14,8 @@ export interface Order {
 
 export type Answer = Told | 'too long' | { readonly error: string };
 
-const [root = '', setup] = process.argv.slice(2);
-const vitest = await openTests(root, setup === undefined ? [] : [setup]);
+const [root = ''] = process.argv.slice(2);
+const vitest = await openTests(root);
 
 process.on('message', async ({ ms, changed, asked }: Order) => {
   const before = process.cpuUsage();

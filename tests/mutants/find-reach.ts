@@ -1,66 +1,93 @@
 import { createHash } from 'node:crypto';
-import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { copyProject } from './copy.ts';
-import { markSources, type Place, type Reached } from './reach.ts';
-import { openRunner } from './runner.ts';
+import { hashes } from './closure.ts';
+import { copyForWork } from './copy.ts';
+import { linesIn, workOrder } from './live/work-order.ts';
+import { markSources, type ReachedByFile } from './reach.ts';
+import { sourcesIn } from './sources.ts';
+
+const keptIn = '.cache/mutants/reach.json';
 
 export interface Reach {
-  readonly places: readonly Place[];
-  readonly reached: readonly Reached[];
+  /** places by their names (file and where they begin): the numbers of the hits count in it */
+  readonly names: readonly string[];
+  readonly files: readonly ReachedByFile[];
 }
 
-const kept = '.cache/mutants/reach.json';
-const HOUR = 3_600_000;
+type Kept = Reach & { readonly hashes: Readonly<Record<string, string>> };
 
-/** What every unit test reaches: found by running them all once in a marked copy, kept until a file changes. */
+/**
+ * What every unit test reaches: found by working them all once in a marked copy, and kept for each file of tests until
+ * it changes or one that it imports. Tests that are red there are said.
+ */
 export async function findReach(): Promise<Reach> {
-  const version = versionOf(['src', 'tests']);
-  try {
-    const found = JSON.parse(readFileSync(kept, 'utf8')) as Reach & { version: string };
-    if (found.version === version) return found;
-  } catch {
-    // there is none yet
-  }
-  const copy = '.cache/mutants/marked';
-  const out = resolve('.cache/mutants/reached');
-  rmSync(out, { recursive: true, force: true });
-  mkdirSync(out, { recursive: true });
-  copyProject(copy);
-  const places = markSources(copy);
-  const runner = openRunner(copy, 'tests/mutants/reach-setup.ts', {
-    RIDGELINE_MARKS: String(places.length),
-    RIDGELINE_REACH: out,
-    RIDGELINE_ROOT: resolve(copy),
-  });
-  const asked = testFiles().map((file) => ({ file }));
-  const outcome = await runner.run({ ms: HOUR, changed: [], asked });
-  runner.close();
-  rmSync(copy, { recursive: true });
-  if (typeof outcome === 'string') throw new Error(`The unit tests could not be run: ${outcome}.`);
-  const red = new Set(outcome.failed.map(({ file, name }) => `${file} ${name}`));
-  for (const test of red) console.log(`Red without any mutant, and left out: ${test}`);
-  const reached = readdirSync(out)
-    .flatMap((name) => JSON.parse(readFileSync(join(out, name), 'utf8')) as Reached[])
-    .filter(({ file, test }) => !red.has(`${file} ${test}`));
-  writeFileSync(kept, JSON.stringify({ version, places, reached }));
-  return { places, reached };
+  const known = readKept();
+  const hashOf = hashes();
+  const all = testFiles();
+  const unknown = all.filter((file) => known.hashes[file] !== hashOf(file));
+  const still = known.files.filter(({ file }) => all.includes(file) && !unknown.includes(file));
+  const reach = unknown.length === 0 ? known : joined({ ...known, files: still }, await reachedBy(unknown));
+  const kept: Kept = { ...reach, hashes: Object.fromEntries(all.map((file) => [file, hashOf(file)])) };
+  mkdirSync('.cache/mutants', { recursive: true });
+  writeFileSync(keptIn, JSON.stringify(kept));
+  for (const { file, tests } of reach.files)
+    for (const { name, red } of tests)
+      if (red !== undefined) console.log(`Red without any mutant, and left out: ${file} ${name}: ${red}`);
+  return reach;
 }
 
-const filesIn = (folder: string): string[] =>
-  readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .filter((name) => /\.(tsx?|json)$/.test(name))
-    .map((name) => join(folder, name))
-    .sort();
+function readKept(): Kept {
+  try {
+    return JSON.parse(readFileSync(keptIn, 'utf8')) as Kept;
+  } catch {
+    return { names: [], files: [], hashes: {} };
+  }
+}
+
+async function reachedBy(files: readonly string[]): Promise<Reach> {
+  const root = resolve('.cache/mutants/marked');
+  // what was begun and stopped goes on, as long as nothing changes
+  const version = createHash('sha1');
+  for (const path of [...sourcesIn('.'), ...testFiles()]) version.update(readFileSync(path));
+  const out = resolve(`.cache/mutants/reached-${version.digest('hex').slice(0, 8)}.jsonl`);
+  copyForWork(root);
+  const names = markSources(root).map(({ file, within }) => placeName(file, within));
+  let done = 0;
+  await workOrder({ kind: 'reach', root, out, files, marks: names.length }, () => {
+    done += 1;
+    if (done % 20 === 0)
+      console.log(`What is reached by ${done} of ${files.length} files of tests is known.`);
+  });
+  return { names, files: linesIn(out).flatMap((line) => ('reached' in line ? [line.reached] : [])) };
+}
+
+/** One list of names for both. */
+function joined(one: Reach, other: Reach): Reach {
+  const names = [...one.names];
+  const numbers = new Map(names.map((name, number) => [name, number]));
+  const renumbered = other.names.map((name) => {
+    const number = numbers.get(name) ?? names.push(name) - 1;
+    numbers.set(name, number);
+    return number;
+  });
+  const again = (hits: readonly number[]) => hits.map((hit) => renumbered[hit] ?? 0);
+  const files = other.files.map(({ file, whole, tests }) => ({
+    file,
+    whole: again(whole),
+    tests: tests.map((test) => ({ ...test, hits: again(test.hits) })),
+  }));
+  return { names, files: [...one.files, ...files] };
+}
+
+export const placeName = (file: string, within: number): string => `${file} ${within}`;
 
 /** The unit tests that work the sources; those that read them as text see no mutant. */
 const testFiles = (): string[] =>
-  filesIn('tests').filter(
-    (name) => /\.test\.tsx?$/.test(name) && !/^tests\/(browser|run|mutants|faults|[\w-]+\.test)\b/.test(name),
-  );
-
-function versionOf(folders: readonly string[]): string {
-  const hash = createHash('sha1');
-  for (const path of folders.flatMap(filesIn)) hash.update(path).update(readFileSync(path));
-  return hash.digest('hex');
-}
+  readdirSync('tests', { recursive: true, encoding: 'utf8' })
+    .map((name) => join('tests', name))
+    .filter(
+      (name) =>
+        /\.test\.tsx?$/.test(name) && !/^tests\/(browser|run|mutants|faults|[\w-]+\.test)\b/.test(name),
+    )
+    .sort();

@@ -109,8 +109,9 @@ function isForTheCompiler(node: Node, around: Around): boolean {
   );
 }
 
+/** What a field or another file is called by. */
 const isKey = (node: Node, { parents: [parent] }: Around): boolean =>
-  parent?.type === 'Property' && parent.key === node;
+  (parent?.type === 'Property' && parent.key === node) || /^(Ex|Im)port/.test(parent?.type ?? '');
 
 function otherWord(node: Node, value: string, { strings }: Around): Change[] {
   const next = strings[(strings.indexOf(value) + 1) % Math.max(1, strings.length)];
@@ -181,6 +182,6 @@ const table: Record<string, Changer> = {
   CallExpression: call,
   SpreadElement: (node, { parents: [parent] }) =>
     parent?.type === 'ObjectExpression' || parent?.type === 'ArrayExpression'
-      ? [{ at: node, after: parent.type === 'ObjectExpression' ? '...{}' : '...[]' }]
+      ? [{ at: node.argument as Node, after: parent.type === 'ObjectExpression' ? '{}' : '[]' }]
       : [],
 };

@@ -1,6 +1,6 @@
+import type { Fate } from './live/orders.ts';
 import type { Mutant } from './plant.ts';
 import { type Folder, folderOf } from './sources.ts';
-import type { Fate } from './try-mutant.ts';
 
 export interface Tried {
   readonly mutant: Mutant;

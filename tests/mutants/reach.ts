@@ -1,23 +1,30 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { sourcesIn } from './sources.ts';
-import { below, isFunction, type Node, parse } from './syntax.ts';
+import { armsOf, below, type Node, parse } from './syntax.ts';
 
-/** Which tests call which functions, seen by marks set in a copy of the sources. */
+/** Which tests run which functions and branches, seen by marks set in a copy of the sources. */
 
-/** One place that can be reached: a function by where its body begins, -1 for a module itself. */
+/** One place that can be reached: a function or branch by where it begins, -1 for a module itself. */
 export interface Place {
   readonly file: string;
   readonly within: number;
 }
 
-/** What one test did: its file, its name as the runner gives it, how long it took, the places it reached. */
-export interface Reached {
-  readonly file: string;
-  /** undefined for what is done while the file is read and between its tests */
-  readonly test: string | undefined;
+/** One test: its name, what it took of the processor with the marks, ms, and the numbers of the places that it reached. */
+export interface ReachedByTest {
+  readonly name: string;
   readonly ms: number;
-  readonly places: readonly number[];
+  /** why it is red though nothing is planted; it is left out then */
+  readonly red?: string | undefined;
+  readonly hits: readonly number[];
+}
+
+/** One file of tests, its tests in their order, and what is reached while it is read and made ready. */
+export interface ReachedByFile {
+  readonly file: string;
+  readonly whole: readonly number[];
+  readonly tests: readonly ReachedByTest[];
 }
 
 /** Sets the marks in the copy at `root`, and gives the places in the order of the marks' numbers. */
@@ -37,11 +44,7 @@ function marked(file: string, source: string, places: Place[]): string {
     return `globalThis.__reached[${places.length - 1}] = 1`;
   };
   const visit = (node: Node): void => {
-    const body = node.body as Node;
-    if (isFunction(node) && body.type === 'BlockStatement')
-      inserts.push({ at: body.start + 1, text: ` ${mark(body.start)};` });
-    else if (isFunction(node))
-      inserts.push({ at: body.start, text: `(${mark(body.start)}, ` }, { at: body.end, text: ')' });
+    for (const arm of armsOf(node)) inserts.push(...around(arm, mark(arm.start)));
     for (const child of below(node)) visit(child);
   };
   visit(parse(file, source));
@@ -49,4 +52,14 @@ function marked(file: string, source: string, places: Place[]): string {
   return inserts
     .sort((a, b) => b.at - a.at)
     .reduce((text, insert) => text.slice(0, insert.at) + insert.text + text.slice(insert.at), source);
+}
+
+/** A mark before what an arm does: in its braces, in braces of its own, or before a comma. */
+function around({ type, start, end }: Node, mark: string): { at: number; text: string }[] {
+  if (type === 'BlockStatement') return [{ at: start + 1, text: ` ${mark};` }];
+  const [before, after] = type.endsWith('Statement') ? [`{ ${mark}; `, ' }'] : [`(${mark}, `, ')'];
+  return [
+    { at: start, text: before },
+    { at: end, text: after },
+  ];
 }

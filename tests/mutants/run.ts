@@ -1,7 +1,8 @@
 /**
  * `npm run mutants`: plants small faults in a copy of the sources, one at a time, and counts those that the unit tests
- * find. `npm run mutants -- --seed 7 --count 500 knit/row` draws 500 of those in src/knit/row; `--each 50` draws 50 of
- * each folder; `planted` tries the faults planted by hand (planted.ts). Fails under the bars.
+ * find. `npm run mutants -- --seed 7 --count 500 row` draws 500 of those in src/knit/row; `--each 50` draws 50 of each
+ * folder; `--share 1/2` tries the first half of those drawn; `planted` tries the faults planted by hand (planted.ts).
+ * Fails under the bars.
  */
 import { parseArgs } from 'node:util';
 import { planted } from './planted.ts';
@@ -10,7 +11,12 @@ import { tryRandom } from './try-random.ts';
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
-  options: { seed: { type: 'string' }, count: { type: 'string', default: '100' }, each: { type: 'string' } },
+  options: {
+    seed: { type: 'string' },
+    count: { type: 'string', default: '100' },
+    each: { type: 'string' },
+    share: { type: 'string', default: '1/1' },
+  },
 });
 
 process.exit((positionals[0] === 'planted' ? await byHand() : await drawn()) ? 0 : 1);
@@ -24,7 +30,10 @@ async function byHand(): Promise<boolean> {
 
 function drawn(): Promise<boolean> {
   const { seed, count, each } = values;
+  const [share = 1, shares = 1] = values.share.split('/').map(Number);
   return tryRandom({
+    share,
+    shares,
     seed: Number(seed ?? Date.now() % 100_000),
     paths: positionals,
     ...(each === undefined ? { count: Number(count) } : { each: Number(each) }),

@@ -12,12 +12,12 @@ export interface Runner {
 }
 
 /** Runs tests in a process of its own, which is ended and begun anew where they do not end in time. */
-export function openRunner(root: string, setup?: string, env: Record<string, string> = {}): Runner {
+export function openRunner(root: string, env: Record<string, string> = {}): Runner {
   let child: Promise<ChildProcess> | undefined;
   // what was changed for the run before has been put back since
   let putBack: readonly string[] = [];
   const start = async (): Promise<ChildProcess> => {
-    const args = ['tests/mutants/executor.ts', resolve(root), ...(setup === undefined ? [] : [setup])];
+    const args = ['tests/mutants/executor.ts', resolve(root)];
     const started = fork('tests/run/run.mjs', args, { env: { ...process.env, ...env }, silent: true });
     await once(started, 'message');
     return started;

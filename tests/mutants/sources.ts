@@ -27,6 +27,10 @@ export function folderOf(file: string): Folder {
   return found;
 }
 
+/** Whether a source is meant by a wish: a folder by its name in the report, a path, or the beginning of one. */
+export const isIn = (file: string, wish: string): boolean =>
+  wish in folders ? folderOf(file) === wish : file === wish || file.startsWith(`${wish.replace(/\/$/, '')}/`);
+
 /** The sources under `root` in which mutants are planted, in an order that stays. */
 export function sourcesIn(root: string): string[] {
   return ['src/knit', 'src/progress', 'src/store', 'src/app'].flatMap((folder) =>

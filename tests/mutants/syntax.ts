@@ -38,6 +38,19 @@ const types = new Set([
   'superTypeArguments',
 ]);
 
-const functions = new Set(['FunctionDeclaration', 'FunctionExpression', 'ArrowFunctionExpression']);
+/** Which fields of a node hold what may never be run though the node is: bodies, branches, what comes after a `&&`. */
+const mayBeLeft: Record<string, readonly string[]> = {
+  FunctionDeclaration: ['body'],
+  FunctionExpression: ['body'],
+  ArrowFunctionExpression: ['body'],
+  IfStatement: ['consequent', 'alternate'],
+  ConditionalExpression: ['consequent', 'alternate'],
+  LogicalExpression: ['right'],
+  ForStatement: ['body'],
+  ForOfStatement: ['body'],
+  WhileStatement: ['body'],
+};
 
-export const isFunction = (node: Node): boolean => functions.has(node.type) && isNode(node.body);
+/** The parts of a node that may never be run though the node is. Each begins at a place of its own. */
+export const armsOf = (node: Node): Node[] =>
+  (mayBeLeft[node.type] ?? []).map((field) => node[field]).filter(isNode);

@@ -11,7 +11,7 @@ const LONGEST = 180_000;
 /** Plants each fault in turn in one copy, runs the test that is named for it, and says of which it stayed green. */
 export async function greenUnder(faults: readonly Planted[], copy: string): Promise<string[]> {
   copyProject(copy);
-  const runner = openRunner(copy, undefined, { RIDGELINE_MUTANT: '1' });
+  const runner = openRunner(copy, { RIDGELINE_MUTANT: '1' });
   const green: string[] = [];
   try {
     for (const { name, changes, red } of faults) {

@@ -1,67 +1,114 @@
-import { readFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
 import { refusedByTypes } from './by-types.ts';
-import { copyProject } from './copy.ts';
+import { copyForWork, copyProject } from './copy.ts';
 import { equivalents } from './equivalent.ts';
 import { findReach } from './find-reach.ts';
-import { type Mutant, mutantsOf } from './plant.ts';
+import type { Line } from './live/orders.ts';
+import { linesIn, workOrder } from './live/work-order.ts';
+import { type Mutant, mutantsOf, plantAll } from './plant.ts';
 import { draw, random } from './random.ts';
 import { printRates, type Tried } from './rates.ts';
-import { openRunner } from './runner.ts';
-import { folderOf, sourcesIn } from './sources.ts';
-import { tryMutant, tryNothing } from './try-mutant.ts';
+import { folderOf, isIn, sourcesIn } from './sources.ts';
+import { trialsOf } from './trials.ts';
 
 interface Wish {
   readonly seed: number;
-  /** parts of paths; all sources where there is none */
+  /** folders by their names in the report, or paths; all sources where there is none */
   readonly paths: readonly string[];
   /** how many in all, or of each folder */
   readonly count?: number;
   readonly each?: number;
+  /** which part of those drawn is tried, of how many */
+  readonly share: number;
+  readonly shares: number;
 }
 
-const copy = '.cache/mutants/copy';
+type Numbered = ReadonlyMap<number, Mutant>;
 
 /** Draws mutants, tries each and prints what became of them; whether every folder came up to its bar. */
 export async function tryRandom(wish: Wish): Promise<boolean> {
-  const mutants = chosen(wish);
-  console.log(`${mutants.length} mutants, seed ${wish.seed}. What the unit tests reach is looked up first.`);
-  const reach = await findReach();
-  copyProject(copy);
-  const runner = openRunner(copy, undefined, { RIDGELINE_MUTANT: '1' });
+  const { seed, share, shares } = wish;
   const began = performance.now();
-  const tried: Tried[] = [];
-  await tryNothing(copy, runner, mutants, reach);
-  for (const mutant of mutants) {
-    const fate = await tryMutant(copy, runner, mutant, reach);
-    tried.push({ mutant, fate });
-    const { file, line, before, after } = mutant;
-    const said = fate.killed ? `killed by ${fate.by}` : `SURVIVES, ${fate.why}`;
-    console.log(`${file}:${line} ${short(before)} -> ${short(after)}: ${said}`);
-  }
-  runner.close();
-  const each = (performance.now() - began) / 1000 / Math.max(1, tried.length);
-  const alive = tried.filter(({ fate }) => !fate.killed).map(({ mutant }) => mutant);
-  const refused = refusedByTypes(copy, alive);
-  const { text, missed } = printRates(tried.filter(({ mutant }) => !refused.has(mutant)));
-  console.log(`\n${text}\n${refused.size} more are refused by the compiler and do not count.`);
-  console.log(`${each.toFixed(1)} s a mutant, seed ${wish.seed}.`);
+  const place = `.cache/mutants/share-${share}-of-${shares}`;
+  const all = drawn(wish, `${place}-types`);
+  console.log(`${all.length} mutants, seed ${seed}. What the unit tests reach is looked up first.`);
+  const reach = await findReach();
+  const mutants: Numbered = new Map(
+    all.map((mutant, index) => [index + 1, mutant] as const).filter(([id]) => id % shares === share % shares),
+  );
+  const root = resolve(place);
+  copyForWork(root);
+  plantInto(root, mutants);
+  const trials = trialsOf(mutants, reach);
+  const out = resultsOf(wish, trials);
+  const order = { kind: 'mutants', root, out, trials } as const;
+  const before = linesIn(out);
+  for (const line of before) tell(line, mutants);
+  await workOrder(order, (line) => tell(line, mutants));
+  const { text, missed } = printRates(triedBy(linesIn(out), mutants));
+  const minutes = (performance.now() - began) / 60_000;
+  console.log(`\n${text}\nSeed ${seed}, part ${share} of ${shares}, ${minutes.toFixed(1)} minutes.`);
+  console.log('One that no test has found within 8 s of the processor is counted as a survivor.');
   return !missed;
 }
 
-function chosen({ seed, paths, count = 0, each }: Wish): Mutant[] {
+/** What is written down of a wish: it goes on where it was stopped, as long as nothing changes. */
+function resultsOf({ seed, share, shares }: Wish, trials: unknown): string {
+  const hash = createHash('sha1').update(JSON.stringify(trials));
+  for (const file of sourcesIn('.')) hash.update(readFileSync(file));
+  const folder = '.cache/mutants/results';
+  mkdirSync(folder, { recursive: true });
+  return resolve(folder, `${seed}-${share}-of-${shares}-${hash.digest('hex').slice(0, 8)}.jsonl`);
+}
+
+function plantInto(root: string, mutants: Numbered): void {
+  for (const file of new Set([...mutants.values()].map((mutant) => mutant.file))) {
+    const path = join(root, file);
+    const here = new Map([...mutants].filter(([, mutant]) => mutant.file === file));
+    writeFileSync(path, plantAll(readFileSync(path, 'utf8'), here));
+  }
+}
+
+/** The mutants that a wish draws, those left out that the compiler refuses. */
+function drawn({ seed, paths, count = 0, each }: Wish, place: string): Mutant[] {
   const all = sourcesIn('.')
-    .filter((file) => paths.length === 0 || paths.some((name) => file.includes(name)))
+    .filter((file) => paths.length === 0 || paths.some((wish) => isIn(file, wish)))
     .flatMap((file) => withoutEquivalent(file, readFileSync(file, 'utf8')));
   const next = random(seed);
-  if (each === undefined) return draw(all, count, next);
-  const folders = [...new Set(all.map(({ file }) => folderOf(file)))];
-  return folders.flatMap((folder) =>
+  const folders = each === undefined ? [undefined] : [...new Set(all.map(({ file }) => folderOf(file)))];
+  const wanted = each ?? count;
+  // more than enough, since the compiler refuses some
+  const lists = folders.map((folder) =>
     draw(
-      all.filter(({ file }) => folderOf(file) === folder),
-      each,
+      all.filter(({ file }) => folder === undefined || folderOf(file) === folder),
+      wanted * 2,
       next,
     ),
   );
+  const refused = refusedOf(lists.flat(), place);
+  const chosen = lists.flatMap((list) => list.filter((mutant) => !refused.has(mutant)).slice(0, wanted));
+  return chosen;
+}
+
+/** Which the compiler refuses: asked once, since it takes long, and kept until a source changes. */
+function refusedOf(mutants: readonly Mutant[], place: string): ReadonlySet<Mutant> {
+  const version = createHash('sha1').update(JSON.stringify(mutants));
+  for (const file of sourcesIn('.')) version.update(readFileSync(file));
+  const kept = `.cache/mutants/refused-${version.digest('hex').slice(0, 8)}.json`;
+  if (existsSync(kept)) {
+    const refused = new Set(JSON.parse(readFileSync(kept, 'utf8')) as number[]);
+    return new Set(mutants.filter((_, index) => refused.has(index)));
+  }
+  copyProject(place);
+  const refused = refusedByTypes(place, mutants);
+  rmSync(place, { recursive: true });
+  writeFileSync(
+    kept,
+    JSON.stringify([...mutants.keys()].filter((index) => refused.has(mutants[index] as Mutant))),
+  );
+  return refused;
 }
 
 function withoutEquivalent(file: string, source: string): Mutant[] {
@@ -76,6 +123,21 @@ function withoutEquivalent(file: string, source: string): Mutant[] {
           one.after === mutant.after,
       ),
   );
+}
+
+const triedBy = (lines: readonly Line[], mutants: Numbered): Tried[] =>
+  lines.flatMap((line) => {
+    const mutant = 'killed' in line ? mutants.get(line.id) : undefined;
+    return mutant === undefined || !('killed' in line) ? [] : [{ mutant, fate: line }];
+  });
+
+function tell(line: Line, mutants: Numbered): void {
+  if (!('killed' in line)) return;
+  const mutant = mutants.get(line.id);
+  if (mutant === undefined) return;
+  const said = line.killed ? `killed by ${line.by}` : `SURVIVES, ${line.why}`;
+  const { file, before, after } = mutant;
+  console.log(`${file}:${mutant.line} ${short(before)} -> ${short(after)}: ${said} (${line.ms} ms)`);
 }
 
 function short(text: string): string {

@@ -1,0 +1,36 @@
+import type { ReachedByFile } from '../reach.ts';
+
+/** What the process is told that works tests (executor.ts starts it), and what it writes down, a line of JSON each. */
+
+/** A test by its file and its number in it. */
+export interface Step {
+  readonly file: string;
+  readonly test: number;
+  /** what it took of the processor when its reach was found, ms */
+  readonly ms: number;
+}
+
+/** A mutant, and which tests may find it. */
+export interface Trial {
+  readonly id: number;
+  readonly source: string;
+  /** tests that reach it only while they are worked: it can be switched on for them alone */
+  readonly steps: readonly Step[];
+  /** files that reach it while they are read: they are read anew with it, and all their tests worked */
+  readonly fresh: readonly { readonly file: string; readonly steps: readonly Step[] }[];
+}
+
+export type Order = { readonly root: string; readonly out: string } & (
+  | { readonly kind: 'reach'; readonly files: readonly string[]; readonly marks: number }
+  | { readonly kind: 'mutants'; readonly trials: readonly Trial[] }
+);
+
+/** What became of a mutant: the test that turned red, or why nothing did. */
+export type Fate =
+  | { readonly killed: true; readonly by: string }
+  | { readonly killed: false; readonly why: string };
+
+/** A line of what was found out. A mutant whose first tests stayed green waits for those that are read anew. */
+export type Line =
+  | ({ readonly id: number; readonly ms: number } & (Fate | { readonly waits: true }))
+  | { readonly reached: ReachedByFile };

@@ -1,0 +1,143 @@
+import { BroadcastChannel } from 'node:worker_threads';
+import { vi } from 'vitest';
+import { channel, type Now } from './looker.ts';
+import type { Fate, Step, Trial } from './orders.ts';
+import { spent } from './spent.ts';
+import type { TestFile, Written } from './stand-in.ts';
+import { makeReady, read, workOne } from './work.ts';
+
+declare global {
+  /** the number of the mutant that is alive, 0 for none */
+  var __mutant: number;
+}
+
+/** What a mutant may take of the processor, ms: one that is not found by then counts as one that survives. */
+const CAP = 8_000;
+/** A mutant may never end: a test is given so many times what it took, and this much, ms. */
+const PATIENCE = 10;
+const START = 5_000;
+
+const looker = new BroadcastChannel(channel);
+const files = new Map<string, TestFile>();
+/** Tests that turned red without any mutant when they were worked again: they prove nothing. */
+const unsteady = new Set<string>();
+/** Which tests have found a mutant of a source: they are tried first for the next one. */
+const finders = new Map<string, Step[]>();
+
+const nameOf = ({ file, test }: Step): string => `${file} ${test}`;
+const limitOf = ({ ms }: Step): number => START + PATIENCE * ms;
+
+export class Tries {
+  constructor(readonly root: string) {}
+
+  /** The tests for which the mutant is only switched on, quick ones first, to the first red one. */
+  async switched({ id, source, steps }: Trial): Promise<Fate | undefined> {
+    const known = finders.get(source) ?? [];
+    const first = steps.filter((step) => known.some((one) => nameOf(one) === nameOf(step)));
+    const began = spent();
+    for (const step of [...first, ...steps.filter((one) => !first.includes(one))]) {
+      if (spent() - began > CAP) return { killed: false, why: 'not found within the cap' };
+      if (unsteady.has(nameOf(step))) continue;
+      const by = await this.#turnsRed(id, step);
+      if (by === undefined) continue;
+      finders.set(source, [step, ...known.filter((one) => nameOf(one) !== nameOf(step))].slice(0, 8));
+      return { killed: true, by };
+    }
+    return undefined;
+  }
+
+  /** The files that are read anew with the mutant in what they read, and their tests, to the first red one. */
+  async readAnew({ id, fresh }: Trial): Promise<Fate | undefined> {
+    const began = spent();
+    this.#startAfresh();
+    for (const { file, steps } of fresh) {
+      const red = await this.#firstRed(id, file, steps, began);
+      if (red === 'cap') return { killed: false, why: 'not found within the cap' };
+      if (red === undefined) continue;
+      this.#startAfresh();
+      const again = await this.#firstRed(0, file, red.step === undefined ? [] : [red.step], spent());
+      if (again === undefined) return { killed: true, by: red.by };
+      this.#startAfresh();
+    }
+    return undefined;
+  }
+
+  async #turnsRed(id: number, step: Step): Promise<string | undefined> {
+    const test = await this.#testOf(step);
+    if (test === undefined) return undefined;
+    const red = await this.#work(id, test, step);
+    if (red === undefined) return undefined;
+    const dangling = /^(outside|not done)/.test(red);
+    if (dangling) this.#startAfresh();
+    const same = dangling ? await this.#testOf(step) : test;
+    const sameAgain = !dangling || (same !== undefined && (await this.#work(id, same, step)) !== undefined);
+    if (dangling) this.#startAfresh();
+    const sound = await this.#testOf(step);
+    if (sameAgain && sound !== undefined && (await this.#work(0, sound, step)) === undefined)
+      return `${step.file}: ${test.name}`;
+    this.#startAfresh();
+    const anew = await this.#firstRed(id, step.file, [step], spent());
+    this.#startAfresh();
+    if (anew === undefined || anew === 'cap') return undefined;
+    const without = await this.#firstRed(0, step.file, [step], spent());
+    this.#startAfresh();
+    if (without === undefined) return anew.by;
+    unsteady.add(nameOf(step));
+    return undefined;
+  }
+
+  /** Reads a file and works the given tests of it, with the mutant alive from the first line on. */
+  async #firstRed(
+    id: number,
+    file: string,
+    steps: readonly Step[],
+    began: number,
+  ): Promise<{ by: string; step?: Step } | 'cap' | undefined> {
+    this.#say({ id, what: `${file} is read`, ms: 60_000 });
+    globalThis.__mutant = id;
+    try {
+      const { tests } = await read(`${this.root}/${file}`);
+      for (const step of steps) {
+        if (spent() - began > CAP) return 'cap';
+        const test = tests[step.test];
+        if (test === undefined) return { by: `${file}: is read without all of its tests` };
+        this.#say({ id, what: `${file}: ${test.name}`, ms: limitOf(step) });
+        if ((await workOne(test, limitOf(step))) !== undefined) return { by: `${file}: ${test.name}`, step };
+      }
+      return undefined;
+    } catch {
+      return { by: `${file}: cannot be read` };
+    } finally {
+      globalThis.__mutant = 0;
+    }
+  }
+
+  async #testOf({ file, test }: Step): Promise<Written | undefined> {
+    let found = files.get(file);
+    if (found === undefined) {
+      this.#say({ id: 0, what: `${file} is read`, ms: 60_000 });
+      found = await read(`${this.root}/${file}`);
+      files.set(file, found);
+    }
+    const written = found.tests[test];
+    if (written !== undefined) await makeReady(written.group);
+    return written;
+  }
+
+  async #work(id: number, test: Written, step: Step): Promise<string | undefined> {
+    this.#say({ id, what: `${step.file}: ${test.name}`, ms: limitOf(step) });
+    globalThis.__mutant = id;
+    const red = await workOne(test, limitOf(step));
+    globalThis.__mutant = 0;
+    return red;
+  }
+
+  #startAfresh(): void {
+    vi.resetModules();
+    files.clear();
+  }
+
+  #say(now: Now): void {
+    looker.postMessage(now);
+  }
+}

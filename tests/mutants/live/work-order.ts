@@ -1,0 +1,64 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { appendFileSync, existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import type { Line, Order } from './orders.ts';
+
+/** Laws are tried with fewer garments, drafts and texts than else: what is found by those is found by more as well. */
+const brief = { RIDGELINE_GARMENTS: '60', RIDGELINE_DRAFTS: '60', RIDGELINE_FUZZ: '300' };
+
+/** How often a process may break off without anything new written down. */
+const TRIES = 3;
+
+export function linesIn(path: string): Line[] {
+  if (!existsSync(path)) return [];
+  const whole = readFileSync(path, 'utf8').split('\n').slice(0, -1);
+  return whole.map((line) => JSON.parse(line) as Line);
+}
+
+/**
+ * Has an order worked in processes of their own, one after the other where one is ended, until all of it is done; each
+ * new line is told. Throws what the process said where it comes no further.
+ */
+export async function workOrder(order: Order, told: (line: Line) => void): Promise<void> {
+  const path = `${order.out}.order`;
+  writeFileSync(path, JSON.stringify(order));
+  if (!existsSync(order.out)) writeFileSync(order.out, '');
+  let seen = linesIn(order.out).length;
+  const tell = (): boolean => {
+    const fresh = linesIn(order.out).slice(seen);
+    seen += fresh.length;
+    for (const line of fresh) told(line);
+    return fresh.length > 0;
+  };
+  for (let idle = 0; idle < TRIES; ) {
+    const said: string[] = [];
+    const child = spawn(
+      process.execPath,
+      ['--max-old-space-size=3000', 'tests/run/run.mjs', 'tests/mutants/live/executor.ts'],
+      {
+        env: { ...process.env, ...brief, RIDGELINE_ORDER: path, RIDGELINE_MUTANT: '1' },
+        stdio: ['ignore', 'ignore', 'pipe'],
+      },
+    );
+    child.stderr.on('data', (data) => said.push(String(data)));
+    const looking = setInterval(tell, 1000);
+    const [code] = (await once(child, 'exit')) as [number | null];
+    clearInterval(looking);
+    idle = tell() ? 0 : idle + 1;
+    if (code !== 0)
+      console.log(`The process ended (${code}), and is begun anew. ${said.join('').slice(0, 2000)}`);
+    if (code === 0) return;
+    if (idle >= TRIES && brokenOff(order)) idle = 0;
+    else if (idle >= TRIES) throw new Error(`The tests could not be worked: ${said.join('')}`);
+  }
+}
+
+/** The mutant that was alive when the process ended, again and again: it is found. Whether there was one. */
+function brokenOff({ out }: Order): boolean {
+  if (!existsSync(`${out}.now`)) return false;
+  const id = Number(readFileSync(`${out}.now`, 'utf8'));
+  const line: Line = { id, ms: 0, killed: true, by: 'the process broke off' };
+  appendFileSync(out, `${JSON.stringify(line)}\n`);
+  rmSync(`${out}.now`);
+  return true;
+}
