@@ -149,7 +149,7 @@ export const planted: readonly Planted[] = [
     name: 'a length that ends on the other side than the text says',
     changes: [
       {
-        file: 'src/knit/pattern/say/phrase/measure.ts',
+        file: 'src/knit/pattern/say/phrase/ending.ts',
         from: "next ? (side === 'RS' ? 'WS' : 'RS') : side",
         to: "next ? side : side === 'RS' ? 'WS' : 'RS'",
       },
