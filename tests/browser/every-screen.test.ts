@@ -3,6 +3,7 @@ import { patterns } from '../../src/app/routes.ts';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { violations } from './axe.ts';
+import { whatNoBackupHas } from './backed-up.ts';
 import { openPhone, removeProfiles } from './drive.ts';
 import { knitterAt } from './knitter.ts';
 import { looks, looksToTry, movesSideways, openSettings, wear } from './looks.ts';
@@ -19,7 +20,7 @@ describe('the list of sights', () => {
 
 describe('every screen and state', () => {
   it(
-    'has no violation by day nor, small, by night; holds on its side, in large and in spaced letters, from right to left',
+    'has no violation by day nor, small, by night; holds on its side, in large and in spaced letters, from right to left; and can be backed up',
     async () => {
       const host = await serve({ root: dist });
       const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
@@ -27,9 +28,12 @@ describe('every screen and state', () => {
       const knitter = knitterAt(page, host.url);
       const settings = await openSettings(page, host.url);
       const found: string[] = [];
+      const tried = new Set<string>();
       const answers = <T>(what: string, answer: Promise<T>) => within(40_000, what, answer);
       for (const sight of sights) {
         await answers(`coming to ${sight.name}`, sight.come(page, knitter));
+        const notSaved = await answers(`a backup of ${sight.name}`, whatNoBackupHas(page, tried));
+        found.push(...notSaved.map((what) => `${sight.name}, backed up: ${what}`));
         for (const look of looksToTry()) {
           const at = `${sight.name}, ${look.name}`;
           await answers(`${at}, put on`, wear(page, settings, look));

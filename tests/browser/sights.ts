@@ -147,9 +147,16 @@ const beginnings: readonly Sight[] = [
   screenSight('pattern copied', 'read', '#/read', (page) => page.getByRole('textbox').first().waitFor()),
   screenSight('new garment', 'newGarment', '#/new', (page) => page.locator('#edit-add').waitFor()),
   screenSight('edit garment', 'editGarment', '#/edit/sample', (page) => page.locator('#edit-add').waitFor()),
-  screenSight('edit piece', 'editGarment', '#/edit/sample?piece=front', (page) =>
-    page.locator('#edit-part-0').waitFor(),
-  ),
+  {
+    name: 'edit piece',
+    screen: 'editGarment',
+    come: async (page, knitter) => {
+      await knitter.open('#/edit/sample?piece=front');
+      await page.locator('#edit-part-0').waitFor();
+      // from here on it is a draft, with all that can be typed of a sleeve and a neck
+      await page.getByRole('textbox', { name: 'Name' }).first().fill('Front of it');
+    },
+  },
   screenSight('workbasket', 'workbasket', '#/', (page) =>
     page.locator('.garment-drawing .thumb').first().waitFor(),
   ),

@@ -32,8 +32,13 @@ export async function restoreDatabase(
   (await settled(open)).close();
 }
 
-/** Reads a database out by the browser's own calls alone. */
+/** Reads a database out by the browser's own calls alone, and by nothing that stands elsewhere: pages are given it too. */
 export async function recordDatabase(factory: IDBFactory, name: string): Promise<RecordedDatabase> {
+  const settled = <T>(request: IDBRequest<T>): Promise<T> =>
+    new Promise((resolve, reject) => {
+      request.onsuccess = () => resolve(request.result);
+      request.onerror = () => reject(request.error);
+    });
   const db = await settled(factory.open(name));
   const names = [...db.objectStoreNames];
   const tx = db.transaction(names, 'readonly');

@@ -1,0 +1,28 @@
+import 'fake-indexeddb/auto';
+import { IDBFactory } from 'fake-indexeddb';
+import type { Page } from 'playwright-core';
+import { backupFile } from '../../src/store/backup/export.ts';
+import { openStore } from '../../src/store/store.ts';
+import { type RecordedDatabase, recordDatabase, restoreDatabase } from '../store/recorded-database.ts';
+import { told } from '../told.ts';
+
+/**
+ * Makes a backup of what is on the phone now, in a box like it; gives what keeps it from being whole. `tried`: boxes of
+ * which one was made already.
+ */
+export async function whatNoBackupHas(page: Page, tried: Set<string>): Promise<string[]> {
+  const recorded = (await page.evaluate(
+    `(${recordDatabase.toString()})(indexedDB, document.documentElement.dataset.box)`,
+  )) as RecordedDatabase;
+  const text = JSON.stringify(recorded);
+  if (tried.has(text)) return [];
+  tried.add(text);
+  const factory = new IDBFactory();
+  await restoreDatabase(factory, 'like it', recorded);
+  const store = await openStore({ name: 'like it', factory: () => factory, keep: undefined });
+  if (!store.ok) return [told(store.faults)];
+  const made = await backupFile(store.value.box);
+  store.value.close();
+  if (!made.ok) return [told(made.faults)];
+  return made.value.without.length === 0 ? [] : [told(made.value.without)];
+}
