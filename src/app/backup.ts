@@ -41,8 +41,6 @@ export async function openFile(file: Blob): Promise<Result<OpenedFile>> {
   return replace.ok ? ok({ backup: read.value, merge: merge.value, replace: replace.value }) : replace;
 }
 
-/** Takes a file in, whole or not at all. Gives the box as it was, which takes it back. */
-export async function takeIn(backup: Backup, mode: ImportMode): Promise<Result<Backup>> {
-  const done = await importBackup((await store()).box, backup, mode);
-  return done.ok ? ok(done.value.before) : done;
-}
+/** Takes a file in, whole or not at all. */
+export const takeIn = async (backup: Backup, mode: ImportMode): Promise<Result<unknown>> =>
+  importBackup((await store()).box, backup, mode);

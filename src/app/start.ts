@@ -21,7 +21,10 @@ export async function startStore(): Promise<void> {
   giveStore(open);
   tellHeld(open);
   open.onChange((change, fromElsewhere) => {
-    if (change.kind === 'all') readAgain(open);
+    if (change.kind === 'all') {
+      readAgain(open);
+      void settingsAgain(open);
+    }
     if (!fromElsewhere) return;
     if (change.kind === 'place' && change.key === inHand.value?.make) void openMake(change.key);
     if (change.kind === 'settings') void settingsAgain(open);

@@ -30,6 +30,7 @@ export interface StoreFaults {
   'plan-moved': never;
   'row-outside': 'row' | 'rows';
   'nothing-to-undo': never;
+  'no-way-back': never;
   'kept-unreadable': never;
   'backup-too-large': 'sizeMillions' | 'mostMillions';
   'backup-not-json': never;

@@ -76,14 +76,32 @@ it('what was knitted goes out in one file and comes in on another device, unites
   await two.page.getByText('Nothing would change: it is all here already.').waitFor();
   await two.page.getByText(/the file is 1 row behind, row 3 afterwards/).waitFor();
   await two.page.getByRole('button', { name: 'Replace everything' }).tap();
-  await two.page.getByRole('button', { name: 'Take it back' }).tap();
-  await two.page.getByText('Taken back: everything is as it was.').waitFor();
+  await two.page.getByText('Harbour pullover, 1 row of Back', { exact: true }).waitFor();
+  expect(await violations(two.page)).toEqual([]);
+  await two.page.getByRole('button', { name: 'Yes, replace' }).tap();
+  await two.page.getByText('The file is taken in.').waitFor();
+  await two.page.getByRole('button', { name: 'Take it back' }).waitFor();
+  expect(await violations(two.page)).toEqual([]);
+
+  // she leaves the screen, and the app; what she knits meanwhile stays
   await two.page.goto(`${host.url}#/continue`);
   await two.page
+    .getByText(/^Row 4 of/)
+    .first()
+    .waitFor();
+  await two.close();
+  const again = await openPhone({ size: 'small', profile: two.profile });
+  await again.page.goto(`${host.url}#/`);
+  await again.page.getByText('A backup took the place of what was here').waitFor();
+  expect(await violations(again.page)).toEqual([]);
+  await again.page.getByRole('button', { name: 'Take it back' }).tap();
+  await again.page.getByText('Taken back; what you knitted since is still there.').waitFor();
+  await again.page.goto(`${host.url}#/continue`);
+  await again.page
     .getByText(/^Row 5 of/)
     .first()
     .waitFor();
-  expect([...one.strangers, ...two.strangers]).toEqual([]);
-  await two.close();
+  expect([...one.strangers, ...two.strangers, ...again.strangers]).toEqual([]);
+  await again.close();
   await host.close();
 });

@@ -11,6 +11,7 @@ import {
 } from '../../app/device/backup-file.ts';
 import { keptFileLate } from '../../app/kept-file-late.ts';
 import { hrefTo } from '../../app/routes.ts';
+import { endWayBack } from '../../app/way-back.ts';
 import type { Fault } from '../../knit/fault.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
@@ -56,6 +57,7 @@ function MakeBackup() {
     const handed = await handOver(name, text);
     if (handed === undefined) return setMade(undefined);
     kept();
+    await endWayBack();
     refresh();
     setMade({ said: say('backup.made', { count: garments, entries }), without });
   };

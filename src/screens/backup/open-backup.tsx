@@ -4,15 +4,15 @@ import { openedFiles } from '../../app/device/opened-files.ts';
 import { goTo } from '../../app/navigate.ts';
 import { linkInFile } from '../../app/passing-on.ts';
 import { hrefTo } from '../../app/routes.ts';
-import type { Fault, Result } from '../../knit/fault.ts';
+import type { Fault } from '../../knit/fault.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { PreviewList } from './preview-list.tsx';
-
-type Before = OpenedFile['backup'];
+import { WayBackNotice } from './way-back-notice.tsx';
+import { WhatGoes } from './what-goes.tsx';
 
 type Step =
   | { readonly at: 'choosing' }
@@ -20,9 +20,9 @@ type Step =
   | { readonly at: 'reading' }
   | { readonly at: 'refused'; readonly faults: readonly Fault[] }
   | { readonly at: 'deciding'; readonly file: OpenedFile }
-  | { readonly at: 'done'; readonly before: Before | undefined };
+  | { readonly at: 'done' };
 
-/** Choose, look at what would change, decide, and take it back if it was wrong. */
+/** Choose, look at what would change, decide; and the way back if it was wrong. */
 export function OpenBackup() {
   const [step, go] = useState<Step>({ at: 'choosing' });
   const input = useRef<HTMLInputElement>(null);
@@ -65,6 +65,7 @@ export function OpenBackup() {
         <span>{say('backup.drop')}</span>
       </fieldset>
       <Outcome step={step} go={go} open={(file) => void open(file)} />
+      <WayBackNotice always />
     </Card>
   );
 }
@@ -94,7 +95,7 @@ function Outcome({ step, go, open }: OutcomeProps) {
     case 'deciding':
       return <Decide file={step.file} go={go} />;
     case 'done':
-      return <Done before={step.before} go={go} />;
+      return <Done />;
   }
 }
 
@@ -115,13 +116,12 @@ function Handed({ onOpen, onLeave }: { readonly onOpen: () => void; readonly onL
   );
 }
 
-const toStep = (done: Result<Before>): Step =>
-  done.ok ? { at: 'done', before: done.value } : { at: 'refused', faults: done.faults };
-
 function Decide({ file, go }: { readonly file: OpenedFile; readonly go: (step: Step) => void }) {
-  const take = (mode: 'merge' | 'replace') => async () => {
+  const [asking, setAsking] = useState(false);
+  const take = async (mode: 'merge' | 'replace') => {
     go({ at: 'reading' });
-    go(toStep(await takeIn(file.backup, mode)));
+    const done = await takeIn(file.backup, mode);
+    go(done.ok ? { at: 'done' } : { at: 'refused', faults: done.faults });
   };
   return (
     <div class="backup-choices" aria-live="polite">
@@ -129,7 +129,7 @@ function Decide({ file, go }: { readonly file: OpenedFile; readonly go: (step: S
         <h3>{say('backup.merge')}</h3>
         <p>{say('backup.mergeHelp')}</p>
         <PreviewList preview={file.merge} />
-        <Button kind="main" onPress={() => void take('merge')()}>
+        <Button kind="main" onPress={() => void take('merge')}>
           {say('backup.merge')}
         </Button>
       </section>
@@ -137,29 +137,25 @@ function Decide({ file, go }: { readonly file: OpenedFile; readonly go: (step: S
         <h3>{say('backup.replace')}</h3>
         <p>{say('backup.replaceHelp')}</p>
         <PreviewList preview={file.replace} />
-        <Button kind="danger" onPress={() => void take('replace')()}>
+        <Button kind="danger" onPress={() => setAsking(true)}>
           {say('backup.replace')}
         </Button>
       </section>
+      <WhatGoes
+        preview={file.replace}
+        open={asking}
+        onClose={() => setAsking(false)}
+        onReplace={() => void take('replace')}
+      />
     </div>
   );
 }
 
-function Done({ before, go }: { readonly before: Before | undefined; readonly go: (step: Step) => void }) {
-  const undo = async (was: Before) => {
-    go({ at: 'reading' });
-    const done = await takeIn(was, 'replace');
-    go(done.ok ? { at: 'done', before: undefined } : { at: 'refused', faults: done.faults });
-  };
+function Done() {
   const actions = (
-    <>
-      <Button kind="main" href={hrefTo('workbasket')}>
-        {say('backup.toWorkbasket')}
-      </Button>
-      {before && <Button onPress={() => void undo(before)}>{say('backup.undo')}</Button>}
-    </>
+    <Button kind="main" href={hrefTo('workbasket')}>
+      {say('backup.toWorkbasket')}
+    </Button>
   );
-  return (
-    <Notice kind="done" title={say(before ? 'backup.takenIn' : 'backup.undone')} actions={actions} live />
-  );
+  return <Notice kind="done" title={say('backup.takenIn')} actions={actions} live />;
 }

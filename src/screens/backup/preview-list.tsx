@@ -1,5 +1,6 @@
 import type { Preview } from '../../app/backup.ts';
 import { say } from '../../words/say.ts';
+import { saysMake } from '../says-make.ts';
 
 /** What taking a file in would change, garment by garment. */
 export function PreviewList({ preview }: { readonly preview: Preview }) {
@@ -14,7 +15,7 @@ export function PreviewList({ preview }: { readonly preview: Preview }) {
             {garment.makes.length > 0 && garment.kind === 'changed' && (
               <ul>
                 {garment.makes.map((make) => (
-                  <li key={make.key}>{saysMake(make)}</li>
+                  <li key={make.key}>{saysChange(make)}</li>
                 ))}
               </ul>
             )}
@@ -37,16 +38,15 @@ function saysGarment({ name, kind, entriesIn }: GarmentChange): string {
     : say('backup.changed', { name });
 }
 
-/** 'Sleeve 2: the file is 6 rows further, row 41 afterwards'. */
-function saysMake({
-  piece,
-  part,
-  make,
-  here = 0,
-  there = 0,
-  after = 0,
-}: GarmentChange['makes'][number]): string {
-  const what = part === piece ? `${piece} ${make}` : `${piece} ${make}, ${part}`;
+type MakeChange = GarmentChange['makes'][number];
+
+export const saysMakeOf = ({ piece, part, make, makes }: MakeChange): string =>
+  saysMake(piece, part, make, makes);
+
+/** 'Sleeve, no. 2: the file is 6 rows further, row 41 afterwards'. */
+function saysChange(change: MakeChange): string {
+  const { here = 0, there = 0, after = 0 } = change;
+  const what = saysMakeOf(change);
   const by = there - here;
   const said =
     by >= 0 ? say('backup.further', { what, count: by }) : say('backup.behind', { what, count: -by });

@@ -17,6 +17,7 @@ import { KeptFileLate } from './kept-file-late.tsx';
 import { Missing } from './missing.tsx';
 import { RowInHand } from './row-in-hand.tsx';
 import { UpdateNotice } from './update-notice.tsx';
+import { useWayBack, WayBack } from './way-back.ts';
 import { WaysToBegin } from './ways-to-begin.tsx';
 
 const shelfTitles = {
@@ -28,6 +29,7 @@ const shelfTitles = {
 
 export default function WorkbasketScreen() {
   useFresh(openBasket, {});
+  useWayBack();
   const fault = readFault.value;
   useArrival(
     say('workbasket.title'),
@@ -39,6 +41,7 @@ export default function WorkbasketScreen() {
       actions={<IconButton icon="settings" label={say('workbasket.settings')} href={hrefTo('settings')} />}
     >
       <UpdateNotice />
+      <WayBack />
       <KeptFileLate />
       {fault ? <Unread sentence={saysFault(fault)} /> : <Basket />}
     </Screen>

@@ -1,8 +1,7 @@
 import { fault, ok, type Result, refuse } from '../../knit/fault.ts';
-import { summaryOf, toldPlaces } from '../garments.ts';
 import { grouped } from '../grouped.ts';
 import { randomId } from '../ids.ts';
-import type { PhotoRecord, PlaceRecord } from '../records.ts';
+import type { PhotoRecord } from '../records.ts';
 import type { Tx } from '../schema.ts';
 import type { Box } from '../store.ts';
 import { each, together } from '../together.ts';
@@ -17,16 +16,15 @@ import {
   type WholeBox,
 } from './contents.ts';
 import type { Backup } from './document.ts';
-import { toBackup } from './export.ts';
 import { isOwnSetting } from './own-settings.ts';
 import { textToPhoto } from './photo-text.ts';
 import { type Deed, deedOf, deedsOf, type ImportMode, type Preview, previewOf } from './preview.ts';
 import { stableJson } from './stable.ts';
+import { keepWayBack, type SettingChanged, type WayBack } from './way-back.ts';
+import { writeDeed } from './write-deed.ts';
 
 export interface Imported {
   readonly changed: Preview;
-  /** the box as it was: read in with 'replace', it takes the whole import back */
-  readonly before: Backup;
 }
 
 type Write = Tx<'readwrite'>;
@@ -90,10 +88,7 @@ async function tryImport(box: Box, file: Backup, mode: ImportMode): Promise<Resu
     entries: Math.max(was.entries, file.entries.length),
   }));
   box.tell({ kind: 'all' });
-  return ok({
-    changed: previewOf(done, before, file),
-    before: await toBackup({ ...read.value, garments: before }),
-  });
+  return ok({ changed: previewOf(done, before, file) });
 }
 
 /** The one transaction in which everything becomes another; undefined where it cannot be, and nothing is written. */
@@ -109,8 +104,9 @@ async function show(tx: Write, box: Box, coming: Coming) {
   const { before, done } = await asItIsNow(tx, box, coming, marks);
   const gone = done.filter(({ after }) => after === undefined).map(({ id }) => id);
   await each(done, (deed) => writeDeed(tx, deed, placesOf.get(deed.id) ?? []));
-  await writePhotos(tx, coming);
-  await writeSettings(tx, coming);
+  const photos = await writePhotos(tx, coming);
+  const settings = await writeSettings(tx, coming);
+  await keepWayBack(tx, box, coming.mode, done, settings, photos);
   await writeAside(tx, { id: coming.id, garments: gone });
   return { before, done, count: await tx.objectStore('garments').count() };
 }
@@ -136,81 +132,42 @@ async function asItIsNow(
   return { before, done: [...done.values()] };
 }
 
-/** The garment with all that is not laid aside; what it no longer has is cleared away later where all of it goes. */
-async function writeDeed(tx: Write, { id, here, after }: Deed, old: readonly PlaceRecord[]): Promise<void> {
-  const [garment] = after?.garments ?? [];
-  if (after === undefined || garment === undefined) {
-    await together(
-      () => each(old, (place) => tx.objectStore('places').delete(place.id)),
-      () => tx.objectStore('garments').delete(id),
-      () => tx.objectStore('summaries').delete(id),
-    );
-    return;
-  }
-  const places = toldPlaces(garment, after.plans, after.entries, old);
-  const kept = new Set(places.map((place) => place.id));
-  await together(
-    () => tx.objectStore('garments').put(garment),
-    () => tx.objectStore('summaries').put(summaryOf(garment, places)),
-    () => each(places, (place) => tx.objectStore('places').put(place)),
-    () =>
-      each(
-        old.filter((place) => !kept.has(place.id)),
-        (place) => tx.objectStore('places').delete(place.id),
-      ),
-    async () => here && writeDifference(tx, 'plans', here.backup.plans, after.plans),
-    async () => here && writeDifference(tx, 'log', here.backup.entries, after.entries),
-  );
-}
-
-async function writeDifference(
-  tx: Write,
-  name: 'plans' | 'log',
-  before: readonly { readonly id: string }[],
-  after: readonly { readonly id: string }[],
-): Promise<void> {
-  const old = new Map(before.map((item) => [item.id, stableJson(item)]));
-  const kept = new Set(after.map((item) => item.id));
-  const store = tx.objectStore(name);
-  await each(
-    after.filter((item) => old.get(item.id) !== stableJson(item)),
-    (item) => store.put(item as never),
-  );
-  await each(
-    before.filter((item) => !kept.has(item.id)),
-    (item) => store.delete(item.id),
-  );
-}
-
-/** A photo never changes, so only the ones that are not there come in. */
-async function writePhotos(tx: Write, { photos, mode, read }: Coming): Promise<void> {
+/** A photo never changes, so only the ones that are not there come in. Gives what came and what went. */
+async function writePhotos(tx: Write, { photos, mode, read }: Coming): Promise<WayBack['photos']> {
   const store = tx.objectStore('photos');
   const known = new Set(await store.getAllKeys());
+  const had = [...read.garments.values()].flatMap((one) => one.photos);
+  const here = new Set(had.map(({ id }) => id));
   await each(
     photos.filter((photo) => !known.has(photo.id)),
     (photo) => store.put(photo),
   );
-  if (mode === 'merge') return;
+  // some lie aside already
+  const came = photos.filter(({ id }) => !here.has(id)).map(({ id }) => id);
+  if (mode === 'merge') return { came, went: [] };
   const wanted = new Set(photos.map((photo) => photo.id));
-  const had = [...read.garments.values()].flatMap((one) => one.photos.map(({ id }) => id));
-  await each(
-    had.filter((id) => known.has(id) && !wanted.has(id)),
-    (id) => store.delete(id),
-  );
+  const went = had.filter(({ id }) => known.has(id) && !wanted.has(id));
+  await each(went, ({ id }) => store.delete(id));
+  return { came, went };
 }
 
-/** Merged, this device's own choices hold; the file only adds to them. */
-async function writeSettings(tx: Write, { file, mode }: Coming): Promise<void> {
+/** Merged, this device's own choices hold; the file only adds to them. Gives what has changed. */
+async function writeSettings(tx: Write, { file, mode }: Coming): Promise<readonly SettingChanged[]> {
   const store = tx.objectStore('settings');
-  const here = (await store.getAllKeys()).filter((name) => !isOwnSetting(name));
-  const [had, comes] = [new Set(here), new Map(Object.entries(file.settings))];
-  await each(
-    [...comes].filter(([name]) => !isOwnSetting(name) && (mode === 'replace' || !had.has(name))),
-    ([name, value]) => store.put(value, name),
+  const [names, values] = await together(
+    () => store.getAllKeys(),
+    () => store.getAll(),
   );
-  if (mode === 'merge') return;
-  await each(
-    here.filter((name) => !comes.has(name)),
-    (name) => store.delete(name),
-  );
+  const had = new Map(names.map((name, i) => [name, values[i]]));
+  const comes = new Map(Object.entries(file.settings));
+  const changed = [...new Set([...had.keys(), ...comes.keys()])]
+    .filter((name) => !isOwnSetting(name))
+    .map((name): SettingChanged => ({ name, before: had.get(name), after: comes.get(name) }))
+    .filter(({ before, after }) => stableJson(before) !== stableJson(after))
+    .filter(({ name }) => mode === 'replace' || !had.has(name));
+  await each(changed, async ({ name, after }) => {
+    if (after === undefined) await store.delete(name);
+    else await store.put(after, name);
+  });
+  return changed;
 }

@@ -38,6 +38,8 @@ export interface MakeChange {
   readonly piece: string;
   readonly part: string;
   readonly make: number;
+  /** copies of the piece */
+  readonly makes: number;
   /** rows worked here, in the file ('the other device is 6 rows further'), and after reading it in; undefined: not there */
   readonly here: number | undefined;
   readonly there: number | undefined;
@@ -139,7 +141,7 @@ function makesOf(here: Slice, there: Slice, after: Slice): MakeChange[] {
         const rows = (slice: Slice) =>
           slice.garment === undefined ? undefined : foldPlace(slice.entries.get(key) ?? []).rows;
         const at = { here: rows(here), there: rows(there), after: rows(after) };
-        return { key, piece: recipe.name, part: part.name, make: i + 1, ...at };
+        return { key, piece: recipe.name, part: part.name, make: i + 1, makes: recipe.makes, ...at };
       }),
     ),
   );

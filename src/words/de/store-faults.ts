@@ -29,6 +29,8 @@ export const words = {
   'plan-moved':
     'Die Reihen, die du gesehen hast, gelten nicht mehr: Das Teil wurde inzwischen neu geplant. Es wurde nichts geschrieben; sieh dir die Reihe an, die jetzt kommt.',
   'row-outside': 'Eine Reihe {row} gibt es in diesem Teil nicht; es hat {rows}.',
+  'no-way-back':
+    'Da ist nichts mehr zurückzunehmen: Es wurde schon zurückgenommen, oder inzwischen kam eine andere Sicherung herein.',
   'kept-unreadable':
     'Was du hier getippt hast, wurde in einer Form aufbewahrt, die dieses Ridgeline nicht lesen kann. Fang neu an; lesbare Texte bleiben.',
   'nothing-to-undo': 'Es gibt nichts zurückzunehmen.',

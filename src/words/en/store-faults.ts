@@ -26,6 +26,8 @@ export const words = {
   'plan-moved':
     'The rows that you saw are not those that hold now: the piece was planned anew meanwhile. Nothing was written; look at the row that comes now.',
   'row-outside': 'There is no row {row} in this part; it has {rows}.',
+  'no-way-back':
+    'There is nothing to take back any more: it was taken back, or another backup came in since.',
   'kept-unreadable':
     'What you typed here was kept in a form that this Ridgeline cannot read. Begin anew; the texts that can be read are kept.',
   'nothing-to-undo': 'There is nothing to take back.',

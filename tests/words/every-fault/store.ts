@@ -9,6 +9,7 @@ import { makeGarment } from '../../../src/app/pattern/make-garment.ts';
 import * as reader from '../../../src/app/pattern/reader.ts';
 import { lengthen } from '../../../src/app/pattern/stretch-in-hand.ts';
 import { forgetStore, giveStore } from '../../../src/app/store.ts';
+import { takeBack } from '../../../src/store/backup/way-back.ts';
 import type { StoreFaults } from '../../../src/store/faults.ts';
 import { addPhoto } from '../../../src/store/photos.ts';
 import { migrations } from '../../../src/store/schema.ts';
@@ -164,6 +165,7 @@ export const storeDrivers: Drivers<Code> = {
   'plan-moved': async () => (await box()).finishRow(LONG, 1, 'scarf/long/0/s/9'),
   'row-outside': async () => (await box()).goTo(LONG, 31, 'place'),
   'nothing-to-undo': async () => undoLast(await box(), LONG),
+  'no-way-back': async () => takeBack((await box()).box),
   'kept-unreadable': () => readKept('person', { name: 7 }),
   'nothing to save': async () => {
     await openApp();
