@@ -34,7 +34,7 @@ function system({ shared, base = 'https://example.org/app/' }: { shared?: string
 describe('a file that the app is opened with', () => {
   it('waits until the screen listens that it leads to, and is handed out once', async () => {
     const { opens } = system();
-    const arrived = vi.fn();
+    const arrived = vi.fn<() => void>();
     takeOpenedFiles(arrived);
     opens('one.json');
     await vi.waitFor(() => expect(arrived).toHaveBeenCalledTimes(1));
@@ -58,7 +58,7 @@ describe('a file that the app is opened with', () => {
 
   it('is none where it was opened without: nothing leads anywhere', async () => {
     const { opensNothing } = system();
-    const arrived = vi.fn();
+    const arrived = vi.fn<() => void>();
     takeOpenedFiles(arrived);
     opensNothing();
     await new Promise((resolve) => setTimeout(resolve, 10));
@@ -67,7 +67,7 @@ describe('a file that the app is opened with', () => {
 
   it('that another app handed over is said to be so', async () => {
     system({ shared: 'a backup' });
-    const arrived = vi.fn();
+    const arrived = vi.fn<() => void>();
     takeOpenedFiles(arrived);
     await vi.waitFor(() => expect(arrived).toHaveBeenCalledTimes(1));
     const got: { file: File; handed: boolean }[] = [];
@@ -78,7 +78,7 @@ describe('a file that the app is opened with', () => {
 
   it('is taken on a device without such a queue or such a keep as well: there is none', async () => {
     vi.stubGlobal('window', {});
-    const arrived = vi.fn();
+    const arrived = vi.fn<() => void>();
     takeOpenedFiles(arrived);
     vi.stubGlobal('caches', { match: () => Promise.reject(new Error('no keep')) });
     vi.stubGlobal('document', { baseURI: 'https://example.org/' });
