@@ -1,0 +1,216 @@
+import { describe, expect, it } from 'vitest';
+import type { FabricName } from '../../../src/knit/fabric.ts';
+import type { Garment } from '../../../src/knit/piece/garment.ts';
+import type { PartRecipe, Recipe } from '../../../src/knit/piece/recipe.ts';
+import { writePattern } from '../../../src/knit/written/write-pattern.ts';
+import { told } from '../../told.ts';
+
+/** Patterns written out by hand in the wording of leaflets, line by line, and what is written for the same garment. */
+
+type Section = PartRecipe['sections'][number];
+
+const section = (over: Partial<Section> = {}): Section => ({
+  name: 'plain',
+  rows: 4,
+  fabric: 'garter',
+  needle: 4,
+  shaping: [],
+  ...over,
+});
+
+const part = (over: Partial<PartRecipe> = {}): PartRecipe => ({
+  name: 'scarf',
+  from: { castOn: 10 },
+  end: 'bind off',
+  sections: [section()],
+  ...over,
+});
+
+const piece = (over: Partial<Recipe> = {}): Recipe => ({
+  name: 'Scarf',
+  makes: 1,
+  parts: [part()],
+  ...over,
+});
+
+const linesOf = (garment: Partial<Garment>, terms?: 'US' | 'UK'): string[] => {
+  const written = writePattern({ name: 'Wren', pieces: [piece()], ...garment }, terms && { terms });
+  if (!written.ok) throw new Error(told(written.faults));
+  return written.value.split('\n');
+};
+
+describe('the head of a written pattern', () => {
+  it('is its name alone where nothing else is known', () => {
+    expect(linesOf({}).slice(0, 3)).toEqual(['Wren', '', 'SCARF']);
+  });
+
+  it('says who made it, under what licence, of what yarn and at what tension', () => {
+    const lines = linesOf({
+      credits: 'A. Knitter',
+      licence: 'CC BY 4.0',
+      yarns: [{ name: 'Hollin', fibre: 'wool', grams: 50, metres: 120, balls: 3 }],
+      pieces: [
+        piece({ name: 'Cord' }),
+        piece({ gauge: { stitches: 21.04, rows: 28.36, fabric: 'moss', needle: 3.5 } }),
+      ],
+    });
+    expect(lines.slice(0, 7)).toEqual([
+      'Wren',
+      'Design: A. Knitter',
+      'Licence: CC BY 4.0',
+      'Yarn: Hollin, wool, 50 g = 120 m, 3 balls',
+      'Gauge: 21 sts and 28.4 rows = 10 cm in seed stitch on 3.5 mm needles.',
+      '',
+      'CORD',
+    ]);
+  });
+
+  it('leaves out of yarn and tension what is not known', () => {
+    const yarn = (yarns: Garment['yarns']) => linesOf(yarns === undefined ? {} : { yarns })[1];
+    expect(yarn([{ name: 'Hollin' }])).toBe('Yarn: Hollin');
+    expect(yarn([{ name: 'Hollin', grams: 50 }])).toBe('Yarn: Hollin');
+    expect(yarn([{ name: 'Hollin', metres: 120, balls: 2 }])).toBe('Yarn: Hollin, 2 balls');
+    expect(yarn([])).toBe('');
+    expect(linesOf({ pieces: [piece({ gauge: { stitches: 20, rows: 40 } })] })[1]).toBe(
+      'Gauge: 20 sts and 40 rows = 10 cm.',
+    );
+  });
+
+  // names of fabrics on either side of the Atlantic: American Thread's and Patons & Baldwins' leaflets
+  it.each<[FabricName, string, string]>([
+    ['garter', 'garter stitch', 'garter stitch'],
+    ['stocking', 'stockinette stitch', 'stocking stitch'],
+    ['reverse stocking', 'reverse stockinette stitch', 'reverse stocking stitch'],
+    ['rib 1x1', 'k1, p1 rib', 'k1, p1 rib'],
+    ['rib 1x1 matched', 'k1, p1 rib', 'k1, p1 rib'],
+    ['rib 2x2', 'k2, p2 rib', 'k2, p2 rib'],
+    ['moss', 'seed stitch', 'moss stitch'],
+  ])('names %s as %s and %s', (fabric, american, british) => {
+    const pieces = [piece({ gauge: { stitches: 20, rows: 40, fabric } })];
+    expect(linesOf({ pieces })[1]).toBe(`Gauge: 20 sts and 40 rows = 10 cm in ${american}.`);
+    expect(linesOf({ pieces }, 'UK')[1]).toBe(`Tension: 20 sts and 40 rows = 10 cm in ${british}.`);
+  });
+});
+
+describe('a piece', () => {
+  it('in garter stitch is one row and how often it comes again', () => {
+    expect(linesOf({}).slice(2)).toEqual([
+      'SCARF',
+      'With 4 mm needles, cast on 10 sts.',
+      'Row 1 (RS): knit.',
+      'Row 2 (WS): knit.',
+      'Rep rows 1 and 2 once more.',
+      'Row 5 (RS): Bind off all sts.',
+      '',
+    ]);
+    expect(linesOf({}, 'UK')).toContain('Row 5 (RS): Cast off all sts.');
+  });
+
+  it('says how often it is made, and that the second is a mirror image where it is', () => {
+    const title = (over: Partial<Recipe>) => linesOf({ pieces: [piece(over)] })[2];
+    expect(title({ name: 'Sleeve', makes: 2 })).toBe('SLEEVE (make 2)');
+    expect(title({ name: 'Front', makes: 2, mirrored: true })).toBe(
+      'FRONT (make 2, the second as a mirror image)',
+    );
+    expect(title({ name: 'Back', makes: 1 })).toBe('BACK');
+  });
+
+  it('says other needles where they are taken up, and never twice', () => {
+    const sections = [
+      section({ name: 'rib', rows: 2, fabric: 'rib 1x1', needle: 3.5 }),
+      section({ name: 'plain', rows: 2, fabric: 'stocking', needle: 4 }),
+      section({ name: 'more', rows: 2, fabric: 'stocking', needle: 4 }),
+    ];
+    const lines = linesOf({ pieces: [piece({ parts: [part({ sections })] })] });
+    expect(lines.filter((line) => line.includes('needles'))).toEqual([
+      'With 3.5 mm needles, cast on 10 sts.',
+      'Change to 4 mm needles.',
+    ]);
+    expect(lines.indexOf('Change to 4 mm needles.')).toBe(
+      lines.findIndex((line) => line.startsWith('Row 3')) - 1,
+    );
+  });
+
+  it('of three rows in turn repeats them with a dash between first and last', () => {
+    const shaping = [
+      { kind: 'edge', edge: 'right', by: -1, rows: [1, 5, 9, 13], inset: 1, lean: 'plain' } as const,
+    ];
+    const lines = linesOf({
+      pieces: [
+        piece({
+          parts: [
+            part({ from: { castOn: 20 }, sections: [section({ rows: 16, fabric: 'stocking', shaping })] }),
+          ],
+        }),
+      ],
+    });
+    const repeat = lines.find((line) => line.startsWith('Rep')) ?? '';
+    // four rows, three times more, and one stitch fewer each time: 20 − 4
+    expect(repeat).toBe('Rep rows 1–4 3 times more. (16 sts)');
+    expect(lines.filter((line) => line.startsWith('Row'))).toHaveLength(5);
+  });
+
+  it('says a count after each row that changes it and after no other', () => {
+    const shaping = [{ kind: 'across', row: 2, by: -1 } as const];
+    const lines = linesOf({
+      pieces: [piece({ parts: [part({ from: { castOn: 2 }, sections: [section({ rows: 3, shaping })] })] })],
+    });
+    const rows = lines.filter((line) => line.startsWith('Row'));
+    expect(rows.map((line) => /\((\d+ sts?)\)$/.exec(line)?.[1])).toEqual([
+      undefined,
+      '1 st',
+      undefined,
+      undefined,
+    ]);
+  });
+
+  it('whose stitches wait says on how many of them a holder lies', () => {
+    const lines = linesOf({ pieces: [piece({ parts: [part({ end: 'hold' })] })] });
+    expect(lines.at(-2)).toBe('Place rem 10 sts on a holder.');
+    expect(linesOf({}).some((line) => line.includes('holder'))).toBe(false);
+  });
+
+  it('that is picked up says where from, edge by edge, and how many there are', () => {
+    const from = {
+      pickUp: [
+        { stitches: 12, along: 'the left front neck' },
+        { stitches: 1, along: 'the shoulder seam' },
+      ],
+    };
+    const lines = linesOf({ pieces: [piece({ name: 'Band', parts: [part({ name: 'band', from })] })] });
+    expect(lines[3]).toBe(
+      'With 4 mm needles, with RS facing, pick up and knit 12 sts along the left front neck, pick up and knit 1 st along the shoulder seam. (13 sts)',
+    );
+  });
+
+  it('that divides works its first side on the first or the last stitches, and joins the yarn anew for the other', () => {
+    const sides = (edge: 'right' | 'left') => {
+      const other = edge === 'right' ? 'left' : 'right';
+      const side = (name: string, at: 'right' | 'left', from: PartRecipe['from']): PartRecipe => ({
+        name: `${name} ${at}`,
+        from,
+        end: 'bind off',
+        sections: [section({ rows: 2 })],
+      });
+      return linesOf({
+        pieces: [
+          piece({
+            parts: [
+              part({ name: 'body', end: 'split' }),
+              side('neck', edge, { part: 'body', edge, stitches: 4 }),
+              side('neck', other, { part: 'body', edge: other, stitches: 6 }),
+            ],
+          }),
+        ],
+      });
+    };
+    const right = sides('right').filter((line) => /^(Divide|With RS)/.test(line));
+    expect(right).toEqual([
+      'Divide: work on first 4 sts only; place rem 6 sts on a holder.',
+      'With RS facing, rejoin yarn to next 6 sts.',
+    ]);
+    expect(sides('left').find((line) => line.startsWith('Divide'))).toBe(
+      'Divide: work on last 4 sts only; place rem 6 sts on a holder.',
+    );
+  });
+});
