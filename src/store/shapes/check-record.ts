@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import type { Recipe } from '../../knit/piece/recipe.ts';
 import type { GarmentRecord, PlanRecord } from '../records.ts';
 import { recipe } from './craft-shapes.ts';
-import { garmentRecord, planRecord } from './record-shapes.ts';
+import { garmentRecord, plannedPart, planRecord } from './record-shapes.ts';
 
 /** The place of the first thing in a garment or its plans that no backup could bring back; undefined when all can. */
 export function troubleIn(garment: GarmentRecord, plans: readonly PlanRecord[]): string | undefined {
@@ -12,9 +12,11 @@ export function troubleIn(garment: GarmentRecord, plans: readonly PlanRecord[]):
   );
 }
 
-/** The same for a new plan of a make, with the recipe that its piece shall have. */
-export const troubleInPlan = (plan: PlanRecord, made: Recipe | undefined): string | undefined =>
-  first(planRecord, plan) ?? (made && first(recipe, made));
+/** The same for a new plan of a make, to which the store gives its id and version, with the recipe that its piece shall have. */
+export const troubleInPlan = (
+  { plan }: Pick<PlanRecord, 'plan'>,
+  made: Recipe | undefined,
+): string | undefined => first(plannedPart, plan) ?? (made && first(recipe, made));
 
 function first(shape: v.GenericSchema, value: unknown): string | undefined {
   // as JSON would have it: what is undefined is not there

@@ -99,7 +99,7 @@ const plannedSection = shapeOf<PlannedSection>()(
   }),
 );
 
-const plannedPart = shapeOf<PlannedPart>()(
+export const plannedPart = shapeOf<PlannedPart>()(
   v.strictObject({
     piece: shortText,
     name: shortText,
