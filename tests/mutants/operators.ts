@@ -134,11 +134,21 @@ function otherPattern(node: Node, pattern: string): Change[] {
 
 const isSimple = (node: Node): boolean => ['Identifier', 'MemberExpression', 'Literal'].includes(node.type);
 
+/** The greatest of two is the same, whichever comes first. */
+const isOfAnyOrder = (callee: Node, around: Around): boolean =>
+  /^Math\.(min|max|hypot)$/.test(text(callee, around));
+
 const call: Changer = (node, around) => {
   const { callee, arguments: given } = node as unknown as { callee: Node; arguments: Node[] };
   const changes: Change[] = [];
   const [one, other] = given;
-  if (one !== undefined && other !== undefined && isSimple(one) && isSimple(other))
+  if (
+    one !== undefined &&
+    other !== undefined &&
+    isSimple(one) &&
+    isSimple(other) &&
+    !isOfAnyOrder(callee, around)
+  )
     changes.push({
       at: { start: one.start, end: other.end },
       after: `${text(other, around)}, ${text(one, around)}`,

@@ -24,15 +24,14 @@ export function trialsOf(mutants: ReadonlyMap<number, Mutant>, reach: Reach): Tr
   }
   const trials = [...mutants].map(([id, mutant]) => {
     const place = placeName(mutant.file, mutant.within);
-    const anew = filesAt.get(place) ?? [];
-    const files = new Set(anew.map(({ file }) => file));
-    const steps = (testsAt.get(place) ?? []).filter(({ file }) => !files.has(file));
+    const anew = byFile((filesAt.get(place) ?? []).flatMap(({ steps }) => steps));
+    const steps = testsAt.get(place) ?? [];
     return {
       id,
       source: mutant.file,
       steps: byPromise(steps, mutant).slice(0, MOST),
       fresh: anew
-        .map(({ file, steps }) => ({ file, steps: byPromise(steps, mutant), ms: sum(steps) }))
+        .map(([file, steps]) => ({ file, steps: byPromise(steps, mutant), ms: sum(steps) }))
         .sort((a, b) => costOf(a, mutant) - costOf(b, mutant))
         .map(({ file, steps }) => ({ file, steps })),
     };
@@ -49,6 +48,16 @@ const startsAfresh = (file: string): boolean =>
 
 /** What stands in a module itself is done once, when it is first imported, be it in the midst of a test. */
 const isModule = (name = ''): boolean => name.endsWith(' -1');
+
+/** The steps of each file, each once. */
+function byFile(steps: readonly Step[]): [string, Step[]][] {
+  const files = new Map<string, Map<number, Step>>();
+  for (const step of steps) {
+    const known = files.get(step.file) ?? new Map<number, Step>();
+    files.set(step.file, known.set(step.test, step));
+  }
+  return [...files].map(([file, tests]) => [file, [...tests.values()]]);
+}
 
 const sum = (steps: readonly Step[]): number => steps.reduce((all, { ms }) => all + ms, 0);
 

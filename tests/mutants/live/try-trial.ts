@@ -100,7 +100,8 @@ export class Tries {
       for (const step of steps) {
         if (spent() - began > CAP) return 'cap';
         const test = tests[step.test];
-        if (test === undefined) return { by: `${file}: is read without all of its tests` };
+        // one that is not written any more is red in no runner
+        if (test === undefined) continue;
         this.#say({ id, what: `${file}: ${test.name}`, ms: limitOf(step) });
         if ((await workOne(test, limitOf(step))) !== undefined) return { by: `${file}: ${test.name}`, step };
       }
