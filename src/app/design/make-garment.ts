@@ -1,4 +1,5 @@
 import { fault, ok, type Result, refuse } from '../../knit/fault.ts';
+import { jointCalled } from '../../knit/making-up/joint-called.ts';
 import type { Recipe, Section } from '../../knit/piece/recipe.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 import { newGarmentId } from '../editor/ids.ts';
@@ -29,6 +30,7 @@ export async function makeGarment(
     pieces: made.value.recipes.map((recipe, i) => ({ id: `piece${i + 1}`, recipe: inWords(recipe, word) })),
     swatches: from.swatches.flatMap((swatch) => readSwatch(swatch) ?? []),
     design: from,
+    joints: made.value.joints.map((joint) => jointCalled(joint, { piece: word, part: word, section: word })),
   };
   const plans = planRecords(record);
   if (!plans.ok) return plans;

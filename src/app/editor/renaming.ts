@@ -1,3 +1,4 @@
+import { jointCalled } from '../../knit/making-up/joint-called.ts';
 import { renamedStep } from '../../knit/making-up/renamed-step.ts';
 import { proposedRole } from '../../knit/making-up/role.ts';
 import type { PieceRole, Recipe } from '../../knit/piece/recipe.ts';
@@ -19,11 +20,11 @@ export function withRole(recipe: Recipe, before: Recipe | undefined): Recipe {
 export const roleShown = ({ id, form }: PieceEntry, stored: GarmentRecord | undefined): PieceRole =>
   form.role ?? proposedRole(stored?.pieces.find((piece) => piece.id === id)?.recipe.name ?? form.name);
 
-/** Ticks of the making up and weights of finished makes are kept under the names of their pieces. */
+/** Ticks of the making up, its joints and weights of finished makes are kept under the names of their pieces. */
 export function keptByName(
-  { pieces: old, ticked, taken }: GarmentRecord,
+  { pieces: old, ticked, taken, joints }: GarmentRecord,
   pieces: readonly PieceRecord[],
-): Pick<GarmentRecord, 'ticked' | 'taken'> {
+): Pick<GarmentRecord, 'ticked' | 'taken' | 'joints'> {
   const called = new Map(
     pieces.flatMap(({ id, recipe }): [string, string][] => {
       const was = old.find((piece) => piece.id === id)?.recipe.name;
@@ -31,8 +32,13 @@ export function keptByName(
     }),
   );
   if (called.size === 0) return {};
+  const piece = (name: string) => called.get(name) ?? name;
+  const same = (name: string) => name;
   return {
     ...(ticked && { ticked: ticked.map((step) => renamedStep(step, called)) }),
-    ...(taken && { taken: taken.map((one) => ({ ...one, piece: called.get(one.piece) ?? one.piece })) }),
+    ...(taken && { taken: taken.map((one) => ({ ...one, piece: piece(one.piece) })) }),
+    ...(joints && {
+      joints: joints.map((joint) => jointCalled(joint, { piece, part: same, section: same })),
+    }),
   };
 }

@@ -10,6 +10,7 @@ export interface DraftFaults {
   'no neck': never;
   'back wider than chest': 'acrossMm' | 'underarmMm';
   'armhole too shallow': 'rows';
+  'raglan without sleeves': never;
   'neck too wide': 'neckMm' | 'acrossMm';
   'band wider than neck': 'bandMm' | 'neckMm';
   'too short': 'lengthMm' | 'armholeMm';

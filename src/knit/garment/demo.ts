@@ -107,6 +107,7 @@ export function demoGarment(name: DemoName): Result<Garment & { readonly design:
   return ok({
     name: title,
     pieces: made.value.recipes,
+    joints: made.value.joints,
     yarns: [yarn],
     notes,
     credits: 'Sample garment, numbers of our own',

@@ -1,6 +1,7 @@
 import type { FabricName } from '../fabric.ts';
 import { ok, type Result, refuse } from '../fault.ts';
 import type { Gauge } from '../gauge.ts';
+import type { Joint } from '../making-up/joint.ts';
 import type { Match } from '../piece/match.ts';
 import type { Recipe } from '../piece/recipe.ts';
 import { bandsOf, buttonsOver } from './bands.ts';
@@ -8,6 +9,7 @@ import { type Design, garmentKinds } from './design.ts';
 import { badFigures } from './figures.ts';
 import { designGauge, mainGauge } from './gauges.ts';
 import { impossiblePanels, impossibleSlants, impossibleSleeve } from './impossible.ts';
+import { jointsOf } from './joints/joints.ts';
 import { outlinesOf, type PieceOutline } from './outlines.ts';
 import type { PanelEdge } from './panel.ts';
 import { type PanelCounts, panelCounts } from './panel-counts.ts';
@@ -33,6 +35,8 @@ export interface Draft {
   readonly roundings: readonly Rounding[];
   readonly warnings: readonly Warning[];
   readonly matches: readonly Match[];
+  /** how its pieces are made up, in the order of work */
+  readonly joints: readonly Joint[];
   readonly edges: readonly DraftEdge[];
   /** fabrics without a swatch of their own, with the gauge assumed for them */
   readonly assumed: readonly { readonly fabric: FabricName; readonly gauge: Gauge }[];
@@ -96,8 +100,10 @@ function gathered(
     ...panels.front.edges.map((edge) => ({ ...edge, piece: 'Front' })),
     ...(sleeve?.knitted.edges ?? []).map((edge) => ({ ...edge, piece: 'Sleeve' })),
   ];
+  const recipes = [...panelRecipes, ...sleeveRecipe, ...bandsOf(design, bandEdges).map(dressed)];
   return {
-    recipes: [...panelRecipes, ...sleeveRecipe, ...bandsOf(design, bandEdges).map(dressed)],
+    recipes,
+    joints: jointsOf(design, recipes, flatNecks(counts, panels)),
     outlines: outlinesOf(design, targets, counts, panels, sleeve),
     roundings: roundingsOf(design, targets, counts, panels.open, sleeve?.counts),
     warnings: warningsOf({
@@ -120,6 +126,12 @@ function shouldered(design: Design, recipe: Recipe): Recipe {
   const sloped = design.shoulder === 'short rows' ? withShortRows(recipe) : recipe;
   return holdsShoulders(design) ? withHeldShoulders(sloped) : sloped;
 }
+
+/** Stitches of necks that are not shaped but bound off with the shoulders. */
+const flatNecks = ({ neck }: PanelCounts, { back, front, open }: Panels) => ({
+  back: back.neck ? 0 : neck,
+  front: front.neck ? 0 : (open?.neckStitches ?? neck),
+});
 
 function bandEdgesOf(
   design: Design,

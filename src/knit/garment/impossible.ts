@@ -19,6 +19,8 @@ export function impossiblePanels(design: Design, targets: Targets, counts: Panel
     no(fault('too few stitches', { stitches: underarm }, { field: 'body.chest' }));
   }
   if (neck < 1) no(fault('no neck', {}, { field: 'neck.widthMm' }));
+  if (design.armhole === 'raglan' && !garmentKinds[design.kind].sleeves)
+    no(fault('raglan without sleeves', {}, { field: 'armhole' }));
   if (design.armhole === 'raglan') faults.push(...impossibleRaglan(counts));
   else {
     if (across > underarm) {

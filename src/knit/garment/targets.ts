@@ -30,14 +30,19 @@ export interface Targets {
 
 /** E. Zimmermann, Knitting Without Tears, 1971 (from memory): 8 % of the chest's stitches to an underarm, half of them to a panel's edge. */
 const UNDERARM_SHARE = 0.08;
-/** common practice, no published source: a sleeve sewn into an indent wants about 40 mm of it */
-const INDENT_MM = 40;
+/**
+ * Share of a panel that each indent takes: 18 mm of a baby's, 43 of a woman's M, 68 of the largest. K. Buss, Big Book of
+ * Knitting (by its look; a scanned handbook, p. 180) takes 1¼ to 3 in for adults; for children common practice, no
+ * published source.
+ */
+const INDENT_SHARE = 0.085;
 
 export function targetsOf(design: Design): Targets {
   const { body, ease, armhole } = design;
   const underarm = (body.chest + ease.chest) / 2;
   const hip = (body.hip + ease.hip) / 2;
-  const underarmStep = design.underarmMm ?? (armhole === 'indented' ? INDENT_MM : underarm * UNDERARM_SHARE);
+  const underarmStep =
+    design.underarmMm ?? underarm * (armhole === 'indented' ? INDENT_SHARE : UNDERARM_SHARE);
   const armholeDepth = body.armholeDepth + ease.armholeDepth;
   const across = acrossOf(design, underarm, underarmStep);
   const sewnFlat = armhole === 'drop' || armhole === 'indented';
@@ -57,7 +62,7 @@ export function targetsOf(design: Design): Targets {
     waistHeight: design.lengthMm - body.napeToWaist,
     sleeveTop: sewnFlat ? 2 * armholeDepth : body.upperArm + ease.upperArm,
     cuff: body.wrist + ease.wrist,
-    sleeve: design.sleeve.lengthMm ?? (sewnFlat ? body.napeToWrist - across / 2 : body.arm),
+    sleeve: design.sleeve.lengthMm ?? (sewnFlat ? body.napeToWrist - underarm / 2 : body.arm),
     frontBand: garmentKinds[design.kind].open ? design.frontBand.heightMm : 0,
   };
 }

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { fabricNames } from '../../knit/fabric.ts';
 import type { Gauge } from '../../knit/gauge.ts';
+import { freeEdges, type Joint, type Stretch, seamKinds, seamWays } from '../../knit/making-up/joint.ts';
 import type { MeasuredGauge } from '../../knit/measured-gauge.ts';
 import { MOST_PARTS, MOST_ROWS, MOST_SECTIONS } from '../../knit/piece/check-recipe.ts';
 import type { Garment, Swatch, Yarn } from '../../knit/piece/garment.ts';
@@ -208,11 +209,49 @@ export const yarn = shapeOf<Yarn>()(
   }),
 );
 
+const stretch = shapeOf<Stretch>()(
+  v.strictObject({
+    piece: shortText,
+    make: count,
+    part: shortText,
+    edge: v.picklist(['start', 'top', 'right', 'left'] as const),
+    sections: v.exactOptional(list(shortText, LIMITS.sections)),
+    rows: v.exactOptional(v.strictObject({ first: count, last: count })),
+    level: v.exactOptional(v.picklist(['only', 'without'] as const)),
+    shaped: v.exactOptional(v.picklist(['before', 'after'] as const)),
+    stitches: v.exactOptional(v.strictObject({ from: count, to: count })),
+    reversed: v.exactOptional(v.literal(true)),
+  }),
+);
+const line = list(stretch, LIMITS.sections);
+
+/** One step of the making up. */
+export const joint = shapeOf<Joint>()(
+  v.variant('kind', [
+    v.strictObject({
+      kind: v.literal('seam'),
+      of: v.picklist(seamKinds),
+      a: line,
+      b: line,
+      how: v.picklist(seamWays),
+      ease: v.exactOptional(v.pipe(v.number(), v.finite(), v.minValue(-100), v.maxValue(100))),
+    }),
+    v.strictObject({
+      kind: v.literal('pick up'),
+      piece: shortText,
+      make: count,
+      along: list(v.strictObject({ line, stitches: count }), LIMITS.sections),
+    }),
+    v.strictObject({ kind: v.literal('left free'), line, as: v.picklist(freeEdges) }),
+  ]),
+);
+
 /** Everything of a garment but its pieces. */
 export const garmentEntries = {
   name,
   swatches: v.exactOptional(list(swatch, LIMITS.sections)),
   yarns: v.exactOptional(list(yarn, LIMITS.sections)),
+  joints: v.exactOptional(list(joint, LIMITS.sections)),
   notes: v.exactOptional(longText),
   credits: v.exactOptional(longText),
   licence: v.exactOptional(shortText),

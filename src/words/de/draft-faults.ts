@@ -13,6 +13,8 @@ export const words = {
   'back wider than chest':
     'Die Rückenbreite ({acrossMm}) ist größer als das Teil an der Achsel ({underarmMm}). Nimm eine überschnittene Schulter oder mehr Zugabe an der Brust.',
   'armhole too shallow': 'Das Armloch hat nur {rows} Reihen, zu wenige für seine Form. Mach es tiefer.',
+  'raglan without sleeves':
+    'Ein Raglan ohne Ärmel hat keine Schulter, die Vorder- und Rückenteil verbindet. Nimm ein anderes Armloch, oder ein Strickstück mit Ärmeln.',
   'neck too wide':
     'Ein Ausschnitt von {neckMm} lässt von den {acrossMm} zwischen den Armlöchern zu wenig für die Schultern. Mach ihn schmaler.',
   'raglan neck too narrow':

@@ -12,6 +12,8 @@ export const words = {
   'back wider than chest':
     'Across the back ({acrossMm}) is wider than the panel at the underarm ({underarmMm}). Take a drop shoulder, or more ease at the chest.',
   'armhole too shallow': 'The armhole has only {rows} rows, too few for its shaping. Make it deeper.',
+  'raglan without sleeves':
+    'A raglan without sleeves has no shoulder that holds front and back together. Take another armhole, or a garment with sleeves.',
   'neck too wide':
     'A neck {neckMm} wide leaves too little of the {acrossMm} between the armholes for the shoulders. Make it narrower.',
   'raglan neck too narrow':

@@ -53,6 +53,8 @@ describe('a design in the making', () => {
     for (const kind of ['pullover', 'cardigan', 'vest', 'buttoned vest'] as const) {
       for (const armhole of ['drop', 'indented', 'set-in', 'raglan'] as const) {
         for (const neck of ['V', 'round', 'square', 'boat'] as const) {
+          // a raglan without sleeves has no shoulder: it is refused
+          if (armhole === 'raglan' && kind.endsWith('vest')) continue;
           const made = draft(designOf({ ...newForm(), choices: { kind, armhole, neck, fit: 'standard' } }));
           if (!made.ok) throw new Error(told(made.faults));
           for (const recipe of made.value.recipes) expect(plan(inWords(recipe, word)).ok).toBe(true);

@@ -161,7 +161,7 @@ export function asked({ body, ease, ...design }: Design, measure: Measure): numb
   const flat = design.armhole === 'drop' || design.armhole === 'indented';
   const underarm = (body.chest + ease.chest) / 2;
   // what an indent takes where none is asked for: common practice, no published source
-  const indent = design.underarmMm ?? 40;
+  const indent = design.underarmMm ?? 0.085 * underarm;
   const across = {
     drop: underarm,
     indented: underarm - 2 * indent,
@@ -183,7 +183,7 @@ export function asked({ body, ease, ...design }: Design, measure: Measure): numb
     'back neck depth': design.neck.backDepthMm,
     'cuff width': body.wrist + ease.wrist,
     'cuff height': design.cuff.heightMm,
-    'sleeve length': design.sleeve.lengthMm ?? (flat ? body.napeToWrist - across / 2 : body.arm),
+    'sleeve length': design.sleeve.lengthMm ?? (flat ? body.napeToWrist - underarm / 2 : body.arm),
     ...(flat ? {} : { 'sleeve width': body.upperArm + ease.upperArm }),
   };
   return figures[measure];

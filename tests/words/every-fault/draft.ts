@@ -34,6 +34,7 @@ export const draftDrivers: Drivers<keyof DraftFaults> = {
   'no neck': () => drafted({ neck: { widthMm: 1 } }),
   'back wider than chest': () => drafted({ body: { crossBack: 600 } }),
   'armhole too shallow': () => drafted({ body: { armholeDepth: 10 }, ease: { armholeDepth: 0 } }),
+  'raglan without sleeves': () => drafted({}, { armhole: 'raglan', kind: 'vest' }),
   'neck too wide': () => drafted({ neck: { widthMm: 420 } }),
   'band wider than neck': () => cardigan({ frontBand: { heightMm: 400 } }),
   'too short': () => drafted({ lengthMm: 200 }),

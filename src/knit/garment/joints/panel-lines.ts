@@ -1,0 +1,172 @@
+import type { Line, Stretch } from '../../making-up/joint.ts';
+import { counts } from '../../piece/counts.ts';
+import type { Edge, PartRecipe, Recipe } from '../../piece/recipe.ts';
+
+/** A side of the body, as worn. */
+export type Worn = 'left' | 'right';
+
+/** The line walked from its other end. */
+export const turnedRound = (line: Line): Line =>
+  [...line]
+    .reverse()
+    .map(({ reversed, ...stretch }) => (reversed ? stretch : { ...stretch, reversed: true }));
+
+/**
+ * The edges of a back, a front or half a front by what they are for. Sides and armholes go up, shoulders from the arm
+ * to the neck, necks from the right to the left with the right side facing.
+ */
+export class PanelLines {
+  private readonly name: string;
+  private readonly body: PartRecipe | undefined;
+
+  /**
+   * @param make of the piece, from 1
+   * @param outer its edge at the wearer's left, right or (of half a front) only side
+   * @param neck stitches of its neck that are bound off with the shoulders, where the neck is not shaped
+   */
+  constructor(
+    private readonly recipe: Recipe,
+    private readonly make: number,
+    private readonly isHalf: boolean,
+    private readonly neck: number,
+  ) {
+    this.name = recipe.name;
+    this.body = recipe.parts[0];
+  }
+
+  hem(): Line {
+    return [this.stretch(this.body, 'start')];
+  }
+
+  side = (outer: Edge): Line => this.along(outer, ['hem', 'body']);
+
+  /** What is bound off first of an armhole or a raglan; undefined where nothing is. */
+  underarm(outer: Edge): Underarm | undefined {
+    const [part, section] = this.armholeBegins(outer);
+    const stitches = part && section ? levelStitches(part, section, this.asRecipe(outer)) : 0;
+    if (!part || !section || stitches === 0) return undefined;
+    return { line: [{ ...this.stretch(part, outer), sections: [section], level: 'only' }], stitches };
+  }
+
+  /** @param whole with what is bound off first */
+  armhole(outer: Edge, whole: boolean): Line {
+    const line = this.along(outer, ARMHOLES);
+    if (whole || this.underarm(outer) === undefined) return line;
+    return line.map((stretch, i) => (i === 0 ? { ...stretch, level: 'without' as const } : stretch));
+  }
+
+  shoulder(outer: Edge): Line {
+    const top = this.stretch(this.leaf(outer), 'top');
+    const [from, to] = this.shoulderOfTop(outer);
+    const level: Stretch = this.isParted() ? top : { ...top, stitches: { from, to } };
+    return [...this.along(outer, ['shoulder']), ...(outer === 'left' ? turnedRound([level]) : [level])];
+  }
+
+  /** The neck edge beside the shoulder at this edge, upwards; with the tip that a raglan front keeps. */
+  neckSide(outer: Edge, tip: boolean): Line {
+    const leaf = this.leaf(outer);
+    const inner = outer === 'right' ? 'left' : 'right';
+    const side = this.isHalf
+      ? { ...this.stretch(leaf, inner), shaped: 'after' as const }
+      : this.stretch(leaf, inner);
+    const top = this.stretch(leaf, 'top');
+    const isFlat = this.isHalf && this.neck > 0;
+    const [from, to] = this.neckOfTop(outer);
+    const last: Line = tip ? [top] : isFlat ? [{ ...top, stitches: { from, to } }] : [];
+    return [side, ...(outer === 'right' ? turnedRound(last) : last)];
+  }
+
+  /** Of half a front: the edge below its neck. */
+  front(outer: Edge): Line {
+    const inner = outer === 'right' ? 'left' : 'right';
+    return [{ ...this.stretch(this.body, inner), shaped: 'before' }];
+  }
+
+  /** What is bound off or rests at the middle of a neck. */
+  middle(): Line {
+    const part = this.recipe.parts.find(({ from }) => 'part' in from && from.edge === 'middle');
+    return part ? [this.stretch(part, 'top')] : [];
+  }
+
+  /** The whole neck, from the right to the left; of a whole panel only. */
+  wholeNeck(): Line {
+    if (this.isParted())
+      return [
+        ...turnedRound(this.neckSide('right', false)),
+        ...this.middle(),
+        ...this.neckSide('left', false),
+      ];
+    const top = this.stretch(this.body, 'top');
+    const [from] = this.neckOfTop('left');
+    const [, to] = this.neckOfTop('right');
+    return [from === 0 ? top : { ...top, stitches: { from, to } }];
+  }
+
+  private isParted = (): boolean => this.recipe.parts.length > 1 || (this.isHalf && this.neck === 0);
+
+  private top = (): number => counts(this.recipe)[0]?.left ?? 0;
+
+  /** Where an unparted top has the shoulder of this edge, and the neck beside it: stitches from the right edge. */
+  private shoulderOfTop(outer: Edge): readonly [number, number] {
+    const each = this.shoulderStitches();
+    return outer === 'right' ? [0, each] : [this.top() - each, this.top()];
+  }
+
+  private neckOfTop(outer: Edge): readonly [number, number] {
+    const each = this.shoulderStitches();
+    if (this.isHalf) return outer === 'right' ? [each, this.top()] : [0, this.top() - each];
+    return [each, this.top() - each];
+  }
+
+  private shoulderStitches = (): number => (this.top() - this.neck) / (this.isHalf ? 1 : 2);
+
+  /** Parts of a mirrored make are called as the recipe's; what they do at one edge stands there for the other. */
+  private asRecipe(edge: Edge): Edge {
+    if (!this.recipe.mirrored || this.make % 2 === 1) return edge;
+    return edge === 'right' ? 'left' : 'right';
+  }
+
+  /** The parts that lie one above the other along an outer edge. */
+  private chain(outer: Edge): readonly PartRecipe[] {
+    return this.recipe.parts.filter(
+      ({ from }, i) => i === 0 || ('part' in from && from.edge === outer && !this.isHalf),
+    );
+  }
+
+  private leaf = (outer: Edge): PartRecipe | undefined => this.chain(outer).at(-1);
+
+  private along(outer: Edge, sections: readonly string[]): Line {
+    return this.chain(outer).flatMap((part): Stretch[] => {
+      const own = part.sections.map(({ name }) => name).filter((name) => sections.includes(name));
+      return own.length === 0 ? [] : [{ ...this.stretch(part, outer), sections: own }];
+    });
+  }
+
+  private armholeBegins(outer: Edge): readonly [PartRecipe | undefined, string | undefined] {
+    for (const part of this.chain(outer)) {
+      const section = part.sections.find(({ name }) => ARMHOLES.includes(name));
+      if (section) return [part, section.name];
+    }
+    return [undefined, undefined];
+  }
+
+  private stretch(part: PartRecipe | undefined, edge: Stretch['edge']): Stretch {
+    return { piece: this.name, make: this.make, part: part?.name ?? '', edge };
+  }
+}
+
+const ARMHOLES: readonly string[] = ['armhole', 'raglan'];
+
+/** What is bound off or cast on at an underarm. */
+export interface Underarm {
+  readonly line: Line;
+  readonly stitches: number;
+}
+
+/** Stitches that are bound off or cast on at once in the first pair of rows of a section; 0 where none are. */
+export function levelStitches(part: PartRecipe, section: string, edge: Edge): number {
+  const found = part.sections.find(({ name }) => name === section);
+  return (found?.shaping ?? [])
+    .flatMap((s) => ((s.kind === 'bind off' || s.kind === 'cast on') && s.edge === edge ? s.groups : []))
+    .reduce((sum, { row, stitches }) => sum + (row <= 2 ? stitches : 0), 0);
+}

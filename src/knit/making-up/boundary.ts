@@ -1,0 +1,119 @@
+import type { PlannedPart, PlannedRow, ShapingMark } from '../piece/planned.ts';
+import type { Edge } from '../piece/recipe.ts';
+import { rowsKnitted, stitchesAtEnd } from './top.ts';
+
+/** A step along a side: a row that grows there, or stitches that lie level. */
+export interface Bit {
+  /** of the part, from 1 */
+  readonly row: number;
+  readonly section: string;
+  /** row within the section, from 1 */
+  readonly nth: number;
+  /** bound off or cast on at once; else the row's own height, and what is decreased or increased in it */
+  readonly level: boolean;
+  /** below 0: taken away */
+  readonly by: number;
+  /** of one stitch, and of the row; mm */
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A side of a part from its beginning up. */
+export function sideBits(part: PlannedPart, edge: Edge): readonly Bit[] {
+  const idle = idleRows(part, edge);
+  const bits: Bit[] = [];
+  for (const row of part.rows.slice(0, rowsKnitted(part))) {
+    const section = part.sections[row.section];
+    const { width, height } = part.cells[row.section] ?? { width: 0, height: 0 };
+    const rest = {
+      row: row.n,
+      section: section?.name ?? '',
+      nth: row.n - (section?.first ?? 1) + 1,
+      width,
+      height,
+    };
+    const level = sum(row, edge, (mark) => mark.kind === 'bind off' || mark.kind === 'cast on');
+    if (level !== 0) bits.splice(beforePair(bits, rest.nth), 0, { ...rest, level: true, by: level });
+    if (idle(row.n)) continue;
+    bits.push({ ...rest, level: false, by: sum(row, edge, (mark) => mark.kind === 'edge') });
+  }
+  return bits;
+}
+
+const sum = ({ shaping }: PlannedRow, edge: Edge, of: (mark: ShapingMark) => boolean): number =>
+  shaping.reduce((total, mark) => total + (mark.edge === edge && of(mark) ? mark.by : 0), 0);
+
+/** Groups at one edge begin the second row of a pair: they lie as high as those at the other edge. */
+const beforePair = (bits: readonly Bit[], nth: number): number =>
+  nth % 2 === 0 && bits.at(-1)?.level === false && bits.at(-1)?.nth === nth - 1
+    ? bits.length - 1
+    : bits.length;
+
+/** Rows of short rows that do not come to the edge: from the first turn before it to the row after the last one. */
+function idleRows({ rows }: PlannedPart, edge: Edge): (n: number) => boolean {
+  const turns = rows.filter((row) => row.shaping.some((m) => m.kind === 'turn' && m.edge === edge));
+  const [first, last] = [turns[0]?.n, turns.at(-1)?.n];
+  return (n) => first !== undefined && last !== undefined && n >= first && n <= last + 1;
+}
+
+/** Rows without a change after which what is taken off at once begins an edge anew. */
+const ANEW = 6;
+
+/**
+ * Length of a run of bits along the knitted edge, mm. A decrease or a small group belongs to a slant over the rows up to
+ * the next one; the slant after the last is as steep as the one before it, and what follows is upright. What lies
+ * level where the run begins, or after a stretch without shaping, is a corner.
+ */
+export function lengthAlong(bits: readonly Bit[]): number {
+  const { lead, events } = eventsIn(bits);
+  let length = lead;
+  events.forEach((event, i) => {
+    const before = events[i - 1];
+    const across = Math.abs(event.by) * event.width;
+    if (event.corner) {
+      length += across + event.heightAfter;
+      return;
+    }
+    const most = before ? 2 * Math.max(2, before.rowsAfter) : event.rowsAfter;
+    const last = Math.max(2, before?.rowsAfter ?? 2);
+    const rows = Math.min(event.rowsAfter, i === events.length - 1 ? last : most);
+    const rise = event.rowsAfter === 0 ? 0 : (event.heightAfter * rows) / event.rowsAfter;
+    length += Math.hypot(across, rise) + event.heightAfter - rise;
+  });
+  return length;
+}
+
+interface Event {
+  readonly by: number;
+  readonly width: number;
+  readonly corner: boolean;
+  rowsAfter: number;
+  heightAfter: number;
+}
+
+function eventsIn(bits: readonly Bit[]): { lead: number; events: readonly Event[] } {
+  const events: Event[] = [];
+  let lead = 0;
+  for (const [i, bit] of bits.entries()) {
+    const last = events.at(-1);
+    if (bit.by !== 0) {
+      const corner = bit.level && (i === 0 || (last?.rowsAfter ?? ANEW) >= ANEW) && Math.abs(bit.by) > 1;
+      events.push({ by: bit.by, width: bit.width, corner, rowsAfter: 0, heightAfter: 0 });
+    }
+    const now = events.at(-1);
+    if (bit.level) continue;
+    if (now) {
+      now.rowsAfter += 1;
+      now.heightAfter += bit.height;
+    } else lead += bit.height;
+  }
+  return { lead, events };
+}
+
+/** Stitches of a part's beginning or top, and how wide one of them is. */
+export function endOf(part: PlannedPart, edge: 'start' | 'top'): { stitches: number; width: number } {
+  if (edge === 'start') return { stitches: part.start, width: part.cells[0]?.width ?? 0 };
+  const last = part.rows[rowsKnitted(part) - 1];
+  const width = part.cells[last?.section ?? 0]?.width ?? 0;
+  return { stitches: stitchesAtEnd(part), width };
+}

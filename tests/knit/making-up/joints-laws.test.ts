@@ -1,0 +1,111 @@
+import fc from 'fast-check';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { type Design, garmentKinds } from '../../../src/knit/garment/design.ts';
+import { type Draft, draft } from '../../../src/knit/garment/draft.ts';
+import { type Finished, finished } from '../../../src/knit/making-up/finished.ts';
+import { type WorkedMakingUp, workJoints } from '../../../src/knit/making-up/work-making-up.ts';
+import { asPlanned } from '../../../src/knit/piece/as-planned.ts';
+import type { StandingGarment } from '../../../src/knit/piece/standing.ts';
+import { someDesign } from '../../arbitraries/design.ts';
+import { told } from '../../told.ts';
+
+/** RIDGELINE_DRAFTS=5000 for the whole sweep; a part of it in every run. */
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 400);
+
+interface MadeUp {
+  readonly design: Design;
+  readonly draft: Draft;
+  readonly garment: StandingGarment;
+  readonly made: WorkedMakingUp;
+  readonly finished: Finished;
+}
+
+const laws = new Map<string, (one: MadeUp) => void>();
+const broken = new Map<string, string[]>();
+const tally = { drafted: 0 };
+
+function law(sentence: string, check: (one: MadeUp) => void): void {
+  laws.set(sentence, check);
+  it(sentence, () => {
+    const found = broken.get(sentence) ?? [];
+    expect(tally.drafted).toBeGreaterThan(DRAFTS / 2);
+    expect(found.length, `broken by ${found.length} of ${tally.drafted} designs: ${found[0]}`).toBe(0);
+  });
+}
+
+function sweep(): void {
+  for (const design of fc.sample(someDesign(), { numRuns: DRAFTS })) {
+    const made = draft(design);
+    if (!made.ok) continue;
+    const garment = asPlanned({ name: 'any', pieces: made.value.recipes });
+    if (!garment.ok) throw new Error(told(garment.faults));
+    tally.drafted += 1;
+    const worked = workJoints(made.value.joints, garment.value);
+    const sewn = finished(worked.worked, garment.value);
+    const one = { design, draft: made.value, garment: garment.value, made: worked, finished: sewn };
+    for (const [sentence, check] of laws) {
+      try {
+        check(one);
+      } catch (error) {
+        const list = broken.get(sentence) ?? [];
+        broken.set(sentence, [...list, `${String(error)}\ndesign ${JSON.stringify(design)}`]);
+      }
+    }
+  }
+}
+
+describe(`the making up of drafts (${DRAFTS} random bodies, gauges and shapes; RIDGELINE_DRAFTS for more)`, () => {
+  beforeAll(sweep, 60_000 + DRAFTS * 200);
+
+  law(
+    'every joint of a drafted garment can be made: its edges are there, used once, and meet',
+    ({ made }) => {
+      expect(made.troubles.filter(({ kind }) => kind !== 'forgotten')).toEqual([]);
+    },
+  );
+
+  law('every stretch of every edge is used, or left free on purpose', ({ made }) => {
+    expect(made.troubles.filter(({ kind }) => kind === 'forgotten')).toEqual([]);
+  });
+
+  law(
+    'round the body it measures what was asked, less four seam stitches, to half a stitch for each of its edges',
+    (one) => {
+      const { design, finished: sewn } = one;
+      const { stitches, rows } = gaugeOf(one);
+      const asked = design.body.chest + design.ease.chest;
+      const width = 100 / stitches;
+      // the fronts of a cardigan share what neck and width ask for: a stitch more; and its band is a row off
+      const { open } = garmentKinds[design.kind];
+      const most = open ? 4 * width + 100 / rows : 2 * width;
+      expect(Math.abs((sewn.chest ?? 0) + 4 * width - asked)).toBeLessThanOrEqual(most + 1e-6);
+    },
+  );
+
+  law('it is as long as was asked, to a row for each end', (one) => {
+    expect(
+      Math.abs((one.finished.length ?? 0) - one.design.lengthMm) * gaugeOf(one).rows,
+    ).toBeLessThanOrEqual(200 + 1e-6);
+  });
+
+  law(
+    'a drop or indented sleeve ends at the wrist: from the nape to its cuff what the body measures, to two rows and a stitch',
+    (one) => {
+      const { armhole, kind, body, sleeve } = one.design;
+      if (!garmentKinds[kind].sleeves || (armhole !== 'drop' && armhole !== 'indented')) return;
+      if (sleeve.lengthMm !== undefined) return;
+      const { stitches, rows } = gaugeOf(one);
+      expect(Math.abs((one.finished.napeToCuff ?? 0) - body.napeToWrist)).toBeLessThanOrEqual(
+        200 / rows + 100 / stitches,
+      );
+    },
+  );
+
+  law('upper arm, wrist and armhole are told of every garment with sleeves, the neck of every one', (one) => {
+    const { upperArm, wrist, armhole, neck, neckWithBand } = one.finished;
+    const all = garmentKinds[one.design.kind].sleeves ? [upperArm, wrist, armhole, neck] : [neck];
+    for (const measure of [...all, neckWithBand, armhole]) expect(measure).toBeGreaterThan(0);
+  });
+});
+
+const gaugeOf = ({ design }: MadeUp) => design.gauges[design.fabric] ?? { stitches: 1, rows: 1 };
