@@ -22,7 +22,7 @@ const shown = async (id = 'sample'): Promise<GarmentView> => {
   return view;
 };
 
-const steps = (view: GarmentView) => makingUpOf(asItStands(view));
+const steps = (view: GarmentView) => makingUpOf(asItStands(view)).steps;
 
 /** What the making up says of the blocked piece, by the numbers of its makes. */
 const blocked = (view: GarmentView, piece: string) =>

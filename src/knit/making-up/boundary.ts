@@ -7,8 +7,6 @@ export interface Bit {
   /** of the part, from 1 */
   readonly row: number;
   readonly section: string;
-  /** row within the section, from 1 */
-  readonly nth: number;
   /** bound off or cast on at once; else the row's own height, and what is decreased or increased in it */
   readonly level: boolean;
   /** below 0: taken away */
@@ -28,12 +26,11 @@ export function sideBits(part: PlannedPart, edge: Edge): readonly Bit[] {
     const rest = {
       row: row.n,
       section: section?.name ?? '',
-      nth: row.n - (section?.first ?? 1) + 1,
       width,
       height,
     };
     const level = sum(row, edge, (mark) => mark.kind === 'bind off' || mark.kind === 'cast on');
-    if (level !== 0) bits.splice(beforePair(bits, rest.nth), 0, { ...rest, level: true, by: level });
+    if (level !== 0) bits.splice(beforePair(bits, row, edge), 0, { ...rest, level: true, by: level });
     if (idle(row.n)) continue;
     bits.push({ ...rest, level: false, by: sum(row, edge, (mark) => mark.kind === 'edge') });
   }
@@ -43,9 +40,9 @@ export function sideBits(part: PlannedPart, edge: Edge): readonly Bit[] {
 const sum = ({ shaping }: PlannedRow, edge: Edge, of: (mark: ShapingMark) => boolean): number =>
   shaping.reduce((total, mark) => total + (mark.edge === edge && of(mark) ? mark.by : 0), 0);
 
-/** Groups at one edge begin the second row of a pair: they lie as high as those at the other edge. */
-const beforePair = (bits: readonly Bit[], nth: number): number =>
-  nth % 2 === 0 && bits.at(-1)?.level === false && bits.at(-1)?.nth === nth - 1
+/** Groups at the left edge begin the wrong-side row of a pair: they lie as high as those at the right edge. */
+const beforePair = (bits: readonly Bit[], { side, n }: PlannedRow, edge: Edge): number =>
+  edge === 'left' && side === 'WS' && bits.at(-1)?.level === false && bits.at(-1)?.row === n - 1
     ? bits.length - 1
     : bits.length;
 

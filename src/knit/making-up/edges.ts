@@ -13,6 +13,8 @@ import {
 
 /** The edges of a knitted piece that are seamed, in rows and stitches; read off its plan. */
 export interface PieceEdges {
+  /** the edge at the side seam; the right one where both are */
+  readonly side: Edge;
   /** widest, and from cast-on to the highest row, mm */
   readonly widthMm: number;
   readonly heightMm: number;
@@ -46,6 +48,7 @@ export function edgesOf(plan: Plan): PieceEdges {
   const armhole = armholeRow(plan, side);
   const shoulder = shoulderOf(plan);
   return {
+    side,
     widthMm: Math.max(
       (body?.start ?? 0) * (body?.cells[0]?.width ?? 0),
       ...(body?.rows ?? []).map((row) => row.after * (body?.cells[row.section]?.width ?? 0)),

@@ -4,7 +4,8 @@ import { asItStands } from '../../app/as-it-stands.ts';
 import { changeGarment } from '../../app/intents/change-garment.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import type { GarmentView } from '../../app/state.ts';
-import { type MakingUpStep, makingUpOf } from '../../knit/making-up/making-up.ts';
+import { makingUpOf } from '../../knit/making-up/making-up.ts';
+import type { MakingUpStep } from '../../knit/making-up/step.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
@@ -13,6 +14,7 @@ import { ProgressBar } from '../../ui/progress/progress-bar.tsx';
 import { say } from '../../words/say.ts';
 import { GarmentPage } from '../garment-page.tsx';
 import { Guesses } from '../guesses.tsx';
+import { FinishedMeasures, WhatIsOff } from './made-up.tsx';
 import { saysStep } from './says-step.ts';
 
 /** From the last bind-off to the last seam: each step with its figures, ticked and kept. */
@@ -25,7 +27,9 @@ export default function MakingUpScreen({ route }: { readonly route: Route }) {
 }
 
 function MakingUp({ view }: { readonly view: GarmentView }) {
-  const steps = makingUpOf(asItStands(view));
+  const garment = asItStands(view);
+  const made = makingUpOf(garment);
+  const { steps } = made;
   const ticked = new Set(view.garment.ticked ?? []);
   const count = steps.filter((s) => ticked.has(s.id)).length;
   const done = say('makingUp.done', { count, all: steps.length });
@@ -41,6 +45,8 @@ function MakingUp({ view }: { readonly view: GarmentView }) {
           <Step key={step.id} step={step} view={view} ticked={ticked.has(step.id)} />
         ))}
       </ol>
+      <WhatIsOff made={made} />
+      <FinishedMeasures made={made} garment={garment} />
       <Guesses pieces={view.pieces.map(({ recipe }) => recipe)} />
       <Notice kind="note">{say('makingUp.cords')}</Notice>
     </>

@@ -1,5 +1,5 @@
-import type { BandEdge, Ease, MakingUpStep } from '../../knit/making-up/making-up.ts';
 import type { PickUpRatio } from '../../knit/making-up/pick-up.ts';
+import type { BandEdge, Ease, MakingUpStep, UnderarmSeam } from '../../knit/making-up/step.ts';
 import { saysLength } from '../../words/measures.ts';
 import { saysList } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
@@ -25,12 +25,13 @@ function saysFor(step: MakingUpStep): SaidStep {
     case 'block':
       return saysBlock(step);
     case 'shoulders':
-      return {
-        title: say('makingUp.shoulders'),
-        lines: [saysShoulders(step.stitches), say('makingUp.shouldersOrder')],
-      };
+      return saysShoulderSeams(step);
     case 'pick up':
       return saysPickUp(step);
+    case 'close':
+      return saysClose(step);
+    case 'raglan':
+      return saysRaglan(step);
     case 'neck edge':
       return saysNeck(step);
     case 'set in sleeves':
@@ -63,6 +64,48 @@ const saysSeam = ({ first, second, oneMoreEvery }: Ease, a: string, b: string): 
     ? say('makingUp.seamEqual', { count: first })
     : say('makingUp.seamEased', { first, second, a, b, every: oneMoreEvery });
 
+function saysShoulderSeams({ stitches, seams, how }: Of<'shoulders'>): SaidStep {
+  const way = how === 'three-needle' ? [say('makingUp.threeNeedle')] : [];
+  if (seams > 1) return { title: say('makingUp.shoulders'), lines: [saysShoulders(stitches), ...way] };
+  const lines = [saysShoulder(stitches), ...way, say('makingUp.shoulderLater')];
+  return { title: say('makingUp.shoulderFirst'), lines };
+}
+
+/** One shoulder. */
+const saysShoulder = ({ first, second, oneMoreEvery }: Ease): string =>
+  oneMoreEvery === 0
+    ? say('makingUp.shoulderEqual', { count: first })
+    : say('makingUp.shouldersEased', { back: first, front: second, every: oneMoreEvery });
+
+function saysClose({ band, rows, seam }: Of<'close'>): SaidStep {
+  const lines: string[] = [];
+  if (seam?.of === 'shoulder') lines.push(say('makingUp.closeShoulder'), saysShoulder(seam.both));
+  if (seam?.of === 'raglan') lines.push(say('makingUp.closeRaglan'), saysLine(seam.both));
+  lines.push(say('makingUp.closeEnds', { band, count: rows }));
+  return { title: say('makingUp.close', { band }), lines };
+}
+
+function saysRaglan({ sleeve, seams, rows, underarm }: Of<'raglan'>): SaidStep {
+  const which = say(seams % 4 === 0 ? 'makingUp.raglanFour' : 'makingUp.raglanThree');
+  const title = say('makingUp.raglan', { piece: sleeve });
+  return { title, lines: [which, saysLine(rows), ...saysUnderarm(underarm)] };
+}
+
+/** A raglan line, by its rows. */
+const saysLine = ({ first, second, oneMoreEvery }: Ease): string =>
+  oneMoreEvery === 0
+    ? say('makingUp.seamEqual', { count: first })
+    : say('makingUp.raglanEased', { first, second, every: oneMoreEvery });
+
+function saysUnderarm({ stitches, rows }: UnderarmSeam): string[] {
+  if (stitches === 0) return [];
+  return [
+    rows > 0
+      ? say('makingUp.sleevesNotch', { count: stitches, rows })
+      : say('makingUp.sleevesUnderarm', { count: stitches }),
+  ];
+}
+
 const saysRatio = ({ stitches, rows }: PickUpRatio): string =>
   say('makingUp.pickUpRatio', { stitches, rows });
 
@@ -75,7 +118,7 @@ function saysPickUp({ band, edges, ratio, total }: Of<'pick up'>): SaidStep {
 
 const saysNeck = ({ edges, total }: Of<'neck edge'>): SaidStep => ({
   title: say('makingUp.pickUp', { band: say('makingUp.neckband') }),
-  lines: [...edges.map(saysEdge), say('makingUp.neckTotal', { total })],
+  lines: [...edges.map(saysEdge), say('makingUp.neckTotal', { total }), say('makingUp.shouldersOrder')],
 });
 
 function saysEdge({ along, rows, ratio, stitches }: BandEdge): string {
@@ -93,7 +136,7 @@ function saysSleeves(step: Of<'set in sleeves'>): SaidStep {
   const fit = { top: saysLength(topMm), armhole: saysLength(armholeMm) };
   const lines = [say('makingUp.sleevesMarker', { rows: markerRows, length: saysLength(markerMm) })];
   lines.push(say('makingUp.sleevesQuarters', { rows: saysList(quarters.map(String)) }));
-  if (underarm > 0) lines.push(say('makingUp.sleevesUnderarm', { count: underarm }));
+  lines.push(...saysUnderarm(underarm));
   lines.push(
     say(Math.abs(topMm - armholeMm) <= MEETS_MM ? 'makingUp.sleevesFit' : 'makingUp.sleevesEase', fit),
   );

@@ -14,6 +14,13 @@ export const words = {
   },
   shouldersEased:
     '{back} on the back, {front} on the front: take one more of the longer edge after every {every}.',
+  shoulderFirst: 'Right shoulder seam',
+  shoulderEqual: {
+    one: '{count} stitch on each side: stitch to stitch.',
+    other: '{count} stitches on each side: stitch to stitch.',
+  },
+  shoulderLater: 'The left shoulder stays open until the band is done: it is worked in rows.',
+  threeNeedle: 'Right sides together, [bind off] both edges at once with a third needle.',
   shouldersOrder: 'For a band worked flat, leave one shoulder open until the band is done.',
   pickUp: 'Pick up the {band}',
   neckband: 'neckband',
@@ -30,9 +37,52 @@ export const words = {
   sleevesMarker: 'Put a marker on each side seam edge {rows} rows ({length}) below the shoulder seam.',
   sleevesQuarters: 'Quarter points, counted up from the underarm: rows {rows}.',
   sleevesUnderarm: {
-    one: 'Sew the {count} stitch [bound off] at the underarm to the sleeve’s sides.',
-    other: 'Sew the {count} stitches [bound off] at the underarm to the sleeve’s sides.',
+    one: 'Sew the {count} stitch [bound off] at the underarm to the sleeve’s own: stitch to stitch.',
+    other: 'Sew the {count} stitches [bound off] at the underarm to the sleeve’s own: stitch to stitch.',
   },
+  sleevesNotch: {
+    one: 'Sew the {count} stitch [bound off] at the underarm to the {rows} topmost rows of the sleeve’s side.',
+    other:
+      'Sew the {count} stitches [bound off] at the underarm to the {rows} topmost rows of the sleeve’s side.',
+  },
+  raglan: 'Sew in the {piece}: raglan lines',
+  raglanFour: 'All four lines, from the underarm up to the neck:',
+  raglanThree:
+    'Three lines, from the underarm up to the neck: left front, right front, right back. The left one at the back stays open until the band is done.',
+  raglanEased:
+    '{first} rows on the sleeve, {second} on the body: take one more of the longer edge after every {every}.',
+  close: 'Close the {band}',
+  closeShoulder: 'First the left shoulder seam:',
+  closeRaglan: 'First the raglan line that is open, left at the back:',
+  closeEnds: {
+    one: 'The ends of the {band}: {count} row on each side, row to row.',
+    other: 'The ends of the {band}: {count} rows on each side, row to row.',
+  },
+  forgotten: 'Not joined to anything',
+  forgottenRows: {
+    one: '{count} row of {piece}: {edge}.',
+    other: '{count} rows of {piece}: {edge}.',
+  },
+  forgottenStitches: {
+    one: '{count} stitch of {piece}: {edge}.',
+    other: '{count} stitches of {piece}: {edge}.',
+  },
+  edgeRight: '{part}, right edge',
+  edgeLeft: '{part}, left edge',
+  edgeTop: '{part}, top',
+  edgeStart: '{part}, beginning',
+  offTitle: 'What does not meet',
+  offPickUp: 'The {band} picks up {stitches} where the edge has room for about {fit}.',
+  offTwice: 'An edge of {piece} would be sewn to two others.',
+  offNotYet: '{piece} would be picked up or sewn across a seam that is not sewn yet.',
+  finished: 'Measures when it is made up',
+  finishedChest: 'Round the chest: {length}',
+  finishedLength: 'Length: {length}',
+  finishedNape: 'From the nape to the cuff: {length}',
+  finishedArm: 'Round the upper arm: {length}',
+  finishedWrist: 'Round the wrist: {length}',
+  finishedNeck: 'Round the neck: {length}',
+  finishedSeams: 'One stitch of each sewn edge is taken off for the seams.',
   sleevesFit: 'The sleeve’s top is {top}, the armhole {armhole}: they meet.',
   sleevesEase:
     'The sleeve’s top is {top}, the armhole {armhole}: ease the longer one in evenly between the quarter points.',

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
-import { easeOf, type MakingUpStep, makingUp } from '../../../src/knit/making-up/making-up.ts';
+import { makingUp } from '../../../src/knit/making-up/making-up.ts';
 import { alongRows, pickUpRatio, toMultiple } from '../../../src/knit/making-up/pick-up.ts';
+import { easeOf, type MakingUpStep } from '../../../src/knit/making-up/step.ts';
 import { told } from '../../told.ts';
 
 const steps = (() => {
@@ -24,6 +25,7 @@ describe('making up the sample garment', () => {
       'block',
       'shoulders',
       'pick up',
+      'close',
       'set in sleeves',
       'side seams',
       'sleeve seams',
@@ -62,7 +64,7 @@ describe('making up the sample garment', () => {
   });
 
   it('sets the marker of the armhole 70 rows below the shoulder, with quarter points', () => {
-    expect(step('set in sleeves')).toMatchObject({ markerRows: 70, quarters: [18, 35, 53], underarm: 6 });
+    expect(step('set in sleeves')).toMatchObject({ markerRows: 70, quarters: [18, 35, 53] });
   });
 
   it('marks on the back where the sleeve goes: underarm and quarters of the armhole, to the millimetre', () => {
@@ -88,7 +90,7 @@ describe('making up a garment of which pieces are missing', () => {
     expect(kinds(back)).toEqual(['block', 'ends']);
     expect(kinds(front)).toEqual(['block', 'ends']);
     expect(kinds(sleeve)).toEqual(['block', 'sleeve seams', 'ends']);
-    expect(kinds(back, sleeve)).toEqual(['block', 'block', 'set in sleeves', 'sleeve seams', 'ends']);
+    expect(kinds(back, sleeve)).toEqual(['block', 'block', 'sleeve seams', 'ends']);
     expect(kinds(back, front)).toEqual(['block', 'block', 'shoulders', 'neck edge', 'side seams', 'ends']);
   });
 

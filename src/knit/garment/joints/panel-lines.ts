@@ -1,27 +1,17 @@
 import type { Line, Stretch } from '../../making-up/joint.ts';
+import { type PanelEdges, turnedRound, type Underarm } from '../../making-up/piece-edges.ts';
 import { counts } from '../../piece/counts.ts';
 import type { Edge, PartRecipe, Recipe } from '../../piece/recipe.ts';
 
-/** A side of the body, as worn. */
-export type Worn = 'left' | 'right';
-
-/** The line walked from its other end. */
-export const turnedRound = (line: Line): Line =>
-  [...line]
-    .reverse()
-    .map(({ reversed, ...stretch }) => (reversed ? stretch : { ...stretch, reversed: true }));
-
 /**
- * The edges of a back, a front or half a front by what they are for. Sides and armholes go up, shoulders from the arm
- * to the neck, necks from the right to the left with the right side facing.
+ * The edges of a drafted back, front or half a front, by the names that the draft gives its parts and sections.
  */
-export class PanelLines {
+export class PanelLines implements PanelEdges {
   private readonly name: string;
   private readonly body: PartRecipe | undefined;
 
   /**
    * @param make of the piece, from 1
-   * @param outer its edge at the wearer's left, right or (of half a front) only side
    * @param neck stitches of its neck that are bound off with the shoulders, where the neck is not shaped
    */
   constructor(
@@ -156,12 +146,6 @@ export class PanelLines {
 }
 
 const ARMHOLES: readonly string[] = ['armhole', 'raglan'];
-
-/** What is bound off or cast on at an underarm. */
-export interface Underarm {
-  readonly line: Line;
-  readonly stitches: number;
-}
 
 /** Stitches that are bound off or cast on at once in the first pair of rows of a section; 0 where none are. */
 export function levelStitches(part: PartRecipe, section: string, edge: Edge): number {

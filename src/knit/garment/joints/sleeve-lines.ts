@@ -1,11 +1,12 @@
 import type { Line, Stretch } from '../../making-up/joint.ts';
+import { type SleeveEdges, turnedRound, type Underarm } from '../../making-up/piece-edges.ts';
 import type { Edge, PartRecipe, Recipe } from '../../piece/recipe.ts';
-import { levelStitches, turnedRound, type Underarm } from './panel-lines.ts';
+import { levelStitches } from './panel-lines.ts';
 
 const CAPS: readonly string[] = ['cap', 'raglan', 'top'];
 
-/** The edges of a sleeve by what they are for, whichever way it is knitted: all go from the cuff up. */
-export class SleeveLines {
+/** The edges of a drafted sleeve, by the names that the draft gives its sections. */
+export class SleeveLines implements SleeveEdges {
   private readonly part: PartRecipe | undefined;
 
   constructor(

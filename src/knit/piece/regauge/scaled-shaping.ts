@@ -86,7 +86,10 @@ function slopeIn(groups: readonly Group[], scale: Scale) {
   const distance =
     groups.length > 1 ? Math.max(2, 2 * Math.round((last - old) / (groups.length - 1) / 2)) : 2;
   const count = groups.length < 2 ? groups.length : Math.max(1, Math.round(groups.length * scale.rows));
-  return { first: Math.max(2 - (old % 2), roundLike(old * scale.rows, old)), distance, count };
+  // what begins the second row of a pair at the left edge stays in one pair with what begins the first at the right
+  const pair = old - 1 + (old % 2);
+  const first = Math.max(1, roundLike(pair * scale.rows, pair)) + (old - pair);
+  return { first, distance, count };
 }
 
 /** The old groups' stitches, laid end to end and cut anew into `count` equal stretches. */

@@ -1,0 +1,162 @@
+import type { PlannedPart } from '../piece/planned.ts';
+import type { Edge } from '../piece/recipe.ts';
+import { endOf } from './boundary.ts';
+import { chainAt, FoundSide } from './found-side.ts';
+import type { Line, Stretch } from './joint.ts';
+import { type PanelEdges, turnedRound, type Underarm } from './piece-edges.ts';
+
+/** What the other pieces tell of a panel. */
+export interface AboutPanel {
+  readonly piece: string;
+  readonly make: number;
+  readonly parts: readonly PlannedPart[];
+  readonly isHalf: boolean;
+  readonly isRaglan: boolean;
+  /** the sleeve narrows towards its top: what narrows here above the side is the armhole */
+  readonly isCapped: boolean;
+  /** of a sleeve that is sewn in straight: half of its top, mm */
+  readonly depthMm?: number | undefined;
+  /** stitches of a shoulder of the piece that it is sewn to, where that one's is known */
+  readonly shoulder?: number | undefined;
+}
+
+/** The edges of a back, a front or half a front as the shape of its plan tells them, whatever its parts are called. */
+export class FoundPanel implements PanelEdges {
+  private readonly sides = new Map<Edge, FoundSide>();
+
+  constructor(private readonly about: AboutPanel) {}
+
+  hem(): Line {
+    return [this.stretch(this.about.parts[0], 'start')];
+  }
+
+  side(outer: Edge): Line {
+    return this.at(outer).between(0, this.armholeAt(outer));
+  }
+
+  underarm(outer: Edge): Underarm | undefined {
+    const [first] = this.armhole(outer, true);
+    const level = this.at(outer).levelAt(this.armholeAt(outer));
+    return first && level && { line: [{ ...first, level: 'only' }], stitches: level.stitches };
+  }
+
+  armhole(outer: Edge, whole: boolean): Line {
+    const line = this.at(outer).between(this.armholeAt(outer), this.shoulderAt(outer));
+    const isLevel = this.at(outer).levelAt(this.armholeAt(outer)) !== undefined;
+    if (whole || !isLevel) return line;
+    return line.map((stretch, i) => (i === 0 ? { ...stretch, level: 'without' as const } : stretch));
+  }
+
+  shoulder(outer: Edge): Line {
+    if (this.about.isRaglan) return [];
+    const side = this.at(outer);
+    const slope = side.between(this.shoulderAt(outer), side.end);
+    const top = this.stretch(this.leaf(outer), 'top');
+    if (this.isParted(outer)) return [...slope, ...(outer === 'left' ? turnedRound([top]) : [top])];
+    const rest = this.restOfShoulder();
+    if (rest === 0) return slope;
+    const all = this.topStitches();
+    const stitches = outer === 'right' ? { from: 0, to: rest } : { from: all - rest, to: all };
+    const level: Line = [{ ...top, stitches }];
+    return [...slope, ...(outer === 'left' ? turnedRound(level) : level)];
+  }
+
+  /** Stitches of a shoulder; undefined where its top does not tell where the neck begins. */
+  shoulderStitches(outer: Edge): number | undefined {
+    const side = this.at(outer);
+    const inGroups = side.takenFrom(this.shoulderAt(outer));
+    const leaf = this.leaf(outer);
+    if (leaf && this.isParted(outer)) return inGroups + endOf(leaf, 'top').stitches;
+    return undefined;
+  }
+
+  neckSide(outer: Edge, tip: boolean): Line {
+    const inner = outer === 'right' ? 'left' : 'right';
+    const leaf = this.leaf(outer);
+    const own = this.stretch(leaf, inner);
+    const side: Line = this.about.isHalf ? [{ ...own, shaped: 'after' }] : [own];
+    const top: Line = tip ? [this.stretch(leaf, 'top')] : [];
+    return [...side, ...(outer === 'right' ? turnedRound(top) : top)];
+  }
+
+  front(outer: Edge): Line {
+    const inner = outer === 'right' ? 'left' : 'right';
+    return [{ ...this.stretch(this.about.parts[0], inner), shaped: 'before' }];
+  }
+
+  middle(): Line {
+    return this.about.parts
+      .filter(({ from }) => 'part' in from && from.edge === 'middle')
+      .map((part) => this.stretch(part, 'top'));
+  }
+
+  wholeNeck(): Line {
+    if (this.isParted('right'))
+      return [
+        ...turnedRound(this.neckSide('right', false)),
+        ...this.middle(),
+        ...this.neckSide('left', false),
+      ];
+    const top = this.stretch(this.about.parts[0], 'top');
+    const rest = this.restOfShoulder();
+    return [rest === 0 ? top : { ...top, stitches: { from: rest, to: this.topStitches() - rest } }];
+  }
+
+  /** Its neck parts it in two. */
+  isFlat = (): boolean => !this.about.isHalf && !this.isParted('right');
+
+  /** mm of what is bound off first at the underarm. */
+  indentMm = (outer: Edge): number => this.at(outer).levelAt(this.armholeAt(outer))?.mm ?? 0;
+
+  /** It narrows up to its top, and no shoulder is bound off there. */
+  looksRaglan(outer: Edge): boolean {
+    const side = this.at(outer);
+    return side.slope() === side.end && side.narrows(side.end) >= 0 && side.plainAtTop() <= RAGLAN_TOP;
+  }
+
+  private isParted = (outer: Edge): boolean =>
+    this.about.isHalf || chainAt(this.about.parts, outer).length > 1;
+
+  private leaf = (outer: Edge): PlannedPart | undefined => chainAt(this.about.parts, outer).at(-1);
+
+  private topStitches(): number {
+    const [body] = this.about.parts;
+    return body ? endOf(body, 'top').stitches : 0;
+  }
+
+  /** What of a shoulder is bound off in one row with the neck between both. */
+  private restOfShoulder(): number {
+    const { shoulder, isRaglan, parts } = this.about;
+    if (shoulder === undefined || isRaglan || parts[0]?.end === 'hold') return 0;
+    const rest = shoulder - this.at('right').takenFrom(this.shoulderAt('right'));
+    return rest > 0 && 2 * rest < this.topStitches() ? rest : 0;
+  }
+
+  private at(outer: Edge): FoundSide {
+    const { piece, make, parts } = this.about;
+    const side = this.sides.get(outer) ?? new FoundSide(piece, make, parts, outer);
+    this.sides.set(outer, side);
+    return side;
+  }
+
+  private shoulderAt = (outer: Edge): number =>
+    this.about.isRaglan ? this.at(outer).end : this.at(outer).slope();
+
+  private armholeAt(outer: Edge): number {
+    const side = this.at(outer);
+    const top = this.shoulderAt(outer);
+    const level = side.firstLevel(top, -1);
+    if (level >= 0) return level;
+    const { isCapped, depthMm } = this.about;
+    const narrows = isCapped ? side.narrows(top) : -1;
+    if (narrows >= 0) return narrows;
+    return depthMm === undefined ? top : side.below(top, depthMm);
+  }
+
+  private stretch(part: PlannedPart | undefined, edge: Stretch['edge']): Stretch {
+    return { piece: this.about.piece, make: this.about.make, part: part?.name ?? '', edge };
+  }
+}
+
+/** Rows without a decrease that a raglan may have at its top. */
+const RAGLAN_TOP = 4;

@@ -1,0 +1,132 @@
+import type { LaidLine } from './boundary-of.ts';
+import type { SeamKind } from './joint.ts';
+import { neckStep } from './neck-step.ts';
+import { pickUpRatio } from './pick-up.ts';
+import { FRONTS, type PieceGroups, pickUpsOf } from './piece-groups.ts';
+import { easeOf, type MakingUpStep, type UnderarmSeam } from './step.ts';
+import type { WorkedJoint } from './work-making-up.ts';
+
+/** One step of the joints that belong to it; undefined where they do not tell enough. */
+export function stepOfJoints(
+  id: string,
+  own: readonly WorkedJoint[],
+  groups: PieceGroups,
+): MakingUpStep | undefined {
+  const [first] = own;
+  if (!first) return undefined;
+  if (first.joint.kind === 'pick up') return pickUpStep(id, first.joint.piece, groups);
+  if (first.joint.kind === 'left free') return neckStep(id, own, groups);
+  if (id.startsWith('close ')) return closeStep(id, own);
+  const step = seamStep(id, own, groups);
+  const lines = [first.joint.a, first.joint.b];
+  const roles = first.joint.of === 'shoulder' || first.joint.of === 'side' ? FRONTS : (['sleeve'] as const);
+  const { nos } = groups.along(lines, ...roles) ?? {};
+  return step && nos ? { ...step, nos } : step;
+}
+
+function pickUpStep(id: string, band: string, groups: PieceGroups): MakingUpStep | undefined {
+  const piece = groups.all().find(({ recipe }) => recipe.name === band);
+  const along = groups.of(...FRONTS) ?? groups.of('back') ?? piece;
+  if (!piece || !along) return undefined;
+  const edges = pickUpsOf(piece);
+  const total = edges.reduce((sum, { stitches }) => sum + stitches, 0);
+  return { id, kind: 'pick up', band, edges, ratio: pickUpRatio(along.top.fabric, along.top.gauge), total };
+}
+
+const seamsOf = (own: readonly WorkedJoint[], ...kinds: readonly SeamKind[]) =>
+  own.flatMap(({ joint, lines: [a, b] }) =>
+    joint.kind === 'seam' && kinds.includes(joint.of) && a && b ? [{ joint, a, b }] : [],
+  );
+
+function closeStep(id: string, own: readonly WorkedJoint[]): MakingUpStep {
+  const [seam] = seamsOf(own, 'shoulder', 'raglan');
+  const [ends] = seamsOf(own, 'band');
+  const isShoulder = seam?.joint.of === 'shoulder';
+  const unit = isShoulder ? 'stitches' : 'rows';
+  return {
+    id,
+    kind: 'close',
+    band: id.slice('close '.length),
+    rows: ends?.a.rows ?? 0,
+    seam: seam && { of: isShoulder ? 'shoulder' : 'raglan', both: easeOf(seam.b[unit], seam.a[unit]) },
+  };
+}
+
+function seamStep(id: string, own: readonly WorkedJoint[], groups: PieceGroups): MakingUpStep | undefined {
+  const [shoulder, ...more] = seamsOf(own, 'shoulder');
+  const back = groups.of('back')?.recipe.name ?? '';
+  if (shoulder) {
+    const { a, b, joint } = shoulder;
+    const stitches = easeOf(b.stitches, a.stitches);
+    const front = joint.a[0]?.piece ?? '';
+    return { id, kind: 'shoulders', back, front, stitches, seams: more.length + 1, how: joint.how };
+  }
+  const [side] = seamsOf(own, 'side');
+  if (side) {
+    const rows = easeOf(side.b.rows, side.a.rows);
+    return { id, kind: 'side seams', back, front: side.joint.a[0]?.piece ?? '', rows };
+  }
+  const [sleeve] = seamsOf(own, 'sleeve');
+  if (sleeve)
+    return { id, kind: 'sleeve seams', sleeve: sleeve.joint.a[0]?.piece ?? '', rows: sleeve.a.rows };
+  const raglans = seamsOf(own, 'raglan');
+  const [raglan] = raglans;
+  if (!raglan) return setInStep(id, own);
+  return {
+    id,
+    kind: 'raglan',
+    sleeve: raglan.joint.a[0]?.piece ?? '',
+    seams: raglans.length,
+    rows: easeOf(raglan.a.rows, raglan.b.rows),
+    underarm: underarmOf(own),
+  };
+}
+
+function setInStep(id: string, own: readonly WorkedJoint[]): MakingUpStep | undefined {
+  const [set] = seamsOf(own, 'armhole');
+  if (!set) return undefined;
+  const sleeve = set.joint.a[0]?.piece ?? '';
+  const pair = seamsOf(own, 'underarm').filter(({ joint }) => joint.a[0]?.make === set.joint.a[0]?.make);
+  const sum = (of: 'a' | 'b') => pair.reduce((mm, one) => mm + one[of].mm, set[of].mm);
+  const { on, rows, bottomMm, rowMm } = depthOf(set.b);
+  return {
+    id,
+    kind: 'set in sleeves',
+    sleeve,
+    topMm: sum('a'),
+    armholeMm: sum('b'),
+    markerRows: rows,
+    markerMm: rows * rowMm,
+    on,
+    marksMm: [0, 0.25, 0.5, 0.75].map((share) => bottomMm + share * rows * rowMm),
+    quarters: [1, 2, 3].map((q) => Math.round((rows * q) / 4)),
+    underarm: underarmOf(own),
+  };
+}
+
+/** How deep the armhole is on the panel that it begins at, and how high above the cast-on it begins. */
+function depthOf({ laid }: LaidLine) {
+  const [first] = laid;
+  const on = first?.stretch.piece ?? '';
+  const own = laid.filter(({ stretch }) => stretch.piece === on);
+  const bit = first?.bits.find(({ level }) => !level);
+  const below = first?.part.rows[(bit?.row ?? 1) - 2]?.height ?? first?.part.base ?? 0;
+  return {
+    on,
+    rows: own.reduce((sum, one) => sum + one.rows, 0),
+    bottomMm: below,
+    rowMm: bit?.height ?? 0,
+  };
+}
+
+/** The sleeve's own bound-off stitches, or rows of its sides that go into the corner of an indented armhole. */
+function underarmOf(own: readonly WorkedJoint[]): UnderarmSeam {
+  const [pair] = seamsOf(own, 'underarm');
+  if (pair) return { stitches: pair.b.stitches, rows: 0 };
+  const [set] = seamsOf(own, 'armhole');
+  const body = set?.b.laid[0];
+  const sides = set?.a.laid[0];
+  const level = body?.bits[0]?.level ? Math.abs(body.bits[0].by) : 0;
+  const isStraight = sides !== undefined && sides.bits.length > 0 && sides.bits.every(({ by }) => by === 0);
+  return level > 0 && isStraight ? { stitches: level, rows: sides.rows } : { stitches: 0, rows: 0 };
+}

@@ -1,0 +1,127 @@
+import type { PieceRole } from '../piece/recipe.ts';
+import type { StandingGarment, StandingMake, StandingPiece } from '../piece/standing.ts';
+import type { EdgeName, SewnBand } from './band-joints.ts';
+import { edgesOf } from './edges.ts';
+import { FoundPanel } from './found-panel.ts';
+import { FoundSleeve } from './found-sleeve.ts';
+import type { Joint } from './joint.ts';
+import type { Worn } from './piece-edges.ts';
+import { roleOf } from './role.ts';
+import { type Sewn, stated } from './statement.ts';
+
+/**
+ * The making up of a garment that states none: what its pieces are in it, and the shapes of their plans, tell which edge
+ * is joined to which. What they do not tell is left to be noticed.
+ */
+export function proposed({ pieces }: Pick<StandingGarment, 'pieces'>): readonly Joint[] {
+  const of = (...roles: readonly PieceRole[]) =>
+    pieces.find(({ recipe, makes }) => roles.includes(roleOf(recipe)) && makes.length > 0);
+  const [back, sleeve] = [of('back'), of('sleeve')];
+  const fronts = frontsOf(of('left front'), of('right front'), of('front'));
+  const first = sleeve?.makes[0];
+  const seen = first && new FoundSleeve(sleeve.recipe.name, first.make, first.parts);
+  const common = {
+    isCapped: seen?.isCapped ?? false,
+    depthMm: seen && !seen.isCapped ? seen.topMm() / 2 : undefined,
+    isRaglan: false,
+  };
+  const panel = (one: Half, more: Partial<typeof common> & { shoulder?: number | undefined } = {}) =>
+    new FoundPanel({
+      ...common,
+      ...more,
+      piece: one.piece,
+      make: one.make.make,
+      parts: one.make.parts,
+      isHalf: one.isHalf,
+    });
+  const own = back?.makes[0] && { piece: back.recipe.name, make: back.makes[0], isHalf: false };
+  const isRaglan = own !== undefined && common.isCapped && panel(own).looksRaglan('right');
+  const shoulder =
+    (fronts && panel(fronts.left).shoulderStitches('right')) ?? (own && panel(own).shoulderStitches('right'));
+  const known = { isRaglan, shoulder };
+  const indentMm = own && seen && !seen.isCapped ? panel(own).indentMm('right') : 0;
+  const sleeveOf = (make: StandingMake | undefined) =>
+    sleeve && make && new FoundSleeve(sleeve.recipe.name, make.make, make.parts, indentMm);
+  const [left, right] = [sleeveOf(first), sleeveOf(sleeve?.makes[1] ?? first)];
+  const isOpen = fronts?.left.isHalf ?? false;
+  const sewn: Sewn = {
+    back: own && panel(own, known),
+    fronts: fronts && { left: panel(fronts.left, known), right: panel(fronts.right, known) },
+    sleeves: left && right && { left, right },
+    bands: pieces.flatMap(bandOf),
+    isRaglan,
+    isIndented: indentMm > 0,
+    isOpen,
+    isFlatFront: fronts !== undefined && !isOpen && panel(fronts.left, known).isFlat(),
+    shoulders: 'mattress',
+    capEase: 0,
+  };
+  return stated(sewn);
+}
+
+/** A front, or half of one. */
+interface Half {
+  readonly piece: string;
+  readonly make: StandingMake;
+  readonly isHalf: boolean;
+}
+
+/** Fronts as worn: two pieces, two makes of one, or one whole front. */
+function frontsOf(
+  left: StandingPiece | undefined,
+  right: StandingPiece | undefined,
+  front: StandingPiece | undefined,
+): Readonly<Record<Worn, Half>> | undefined {
+  const [ofLeft, ofRight] = [left?.makes[0], right?.makes[0]];
+  if (left && right && ofLeft && ofRight)
+    return {
+      left: { piece: left.recipe.name, make: ofLeft, isHalf: true },
+      right: { piece: right.recipe.name, make: ofRight, isHalf: true },
+    };
+  const [one, two] = front?.makes ?? [];
+  if (!front || !one) return undefined;
+  const piece = front.recipe.name;
+  if (!two) return { left: { piece, make: one, isHalf: false }, right: { piece, make: one, isHalf: false } };
+  const [a, b] = [
+    { piece, make: one, isHalf: true },
+    { piece, make: two, isHalf: true },
+  ];
+  // the left front as worn has its side at the right edge
+  return sideOf(one) === 'right' ? { left: a, right: b } : { left: b, right: a };
+}
+
+const sideOf = ({ parts, recipe }: StandingMake) =>
+  edgesOf({ name: recipe.name, makes: 2, mirrored: true, parts }).side;
+
+/** Words for edges, English and German, as patterns and the editor have them. */
+const words: readonly (readonly [RegExp, string])[] = [
+  [/left|link/i, 'left'],
+  [/right|recht/i, 'right'],
+  [/back|rück|hinter/i, 'back'],
+  [/front|vorder|vorn/i, 'front'],
+  [/sleeve|ärmel/i, 'sleeve'],
+  [/armhole|armloch|armausschnitt/i, 'armhole'],
+  [/neck|hals|ausschnitt/i, 'neck'],
+  [/middle|centre|center|point|mitte|spitze/i, 'middle'],
+  [/edge|kante/i, 'edge'],
+];
+
+/** What a band is picked up along, from the words of whoever wrote it down. */
+function edgeCalled(along: string): EdgeName | undefined {
+  const said = new Set(words.filter(([word]) => word.test(along)).map(([, name]) => name));
+  const side = said.has('left') ? 'left' : said.has('right') ? 'right' : undefined;
+  if (said.has('middle')) return 'middle of the front neck';
+  if (said.has('armhole')) return said.has('back') ? 'left back armhole' : 'left front armhole';
+  if (said.has('sleeve')) return side && `${side} sleeve top`;
+  if (said.has('back') && said.has('neck')) return 'back neck';
+  if (side && said.has('neck')) return `${side} front neck`;
+  if (side && said.has('edge')) return `${side} front edge`;
+  return said.has('front') && said.has('neck') ? 'front neck' : undefined;
+}
+
+function bandOf({ recipe, makes }: StandingPiece): SewnBand[] {
+  const [part] = recipe.parts;
+  if (!part || !('pickUp' in part.from)) return [];
+  const along = part.from.pickUp.map(({ along: said, stitches }) => ({ edge: edgeCalled(said), stitches }));
+  return [{ piece: recipe.name, part: part.name, role: roleOf(recipe), makes: makes.length, along }];
+}

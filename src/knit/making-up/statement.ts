@@ -1,0 +1,199 @@
+import type { Edge } from '../piece/recipe.ts';
+import { bandJoints, closingsOf, type EdgeName, freeBandEdges, type SewnBand } from './band-joints.ts';
+import type { FreeEdge, Joint, Line, SeamWay } from './joint.ts';
+import {
+  atFront,
+  type PanelEdges,
+  type SleeveEdges,
+  turnedRound,
+  type Underarm,
+  type Worn,
+} from './piece-edges.ts';
+
+/** What is made up: the edges of its pieces, whoever has found them. */
+export interface Sewn {
+  readonly back?: PanelEdges | undefined;
+  readonly fronts?: Readonly<Record<Worn, PanelEdges>> | undefined;
+  readonly sleeves?: Readonly<Record<Worn, SleeveEdges>> | undefined;
+  readonly bands: readonly SewnBand[];
+  readonly isRaglan: boolean;
+  readonly isIndented: boolean;
+  /** the front is opened from its hem to its neck */
+  readonly isOpen: boolean;
+  /** the neck of a front that is not opened is not shaped: it lies between the shoulders */
+  readonly isFlatFront: boolean;
+  readonly shoulders: SeamWay;
+  /** how much longer a set-in cap is than its armhole, in hundredths */
+  readonly capEase: number;
+}
+
+/**
+ * The making up in its order, as a finisher goes about it: shoulders, bands, sleeves while the sides are open, sides.
+ * Each edge of each piece is used or left free, as far as the pieces tell what they are.
+ */
+export const stated = (sewn: Sewn): readonly Joint[] => new Statement(sewn).joints();
+
+/** the right shoulder is sewn first: the left one is where a band begins */
+const WORN = ['right', 'left'] as const;
+/** of two makes the first is the left one */
+const AS_KNITTED = ['left', 'right'] as const;
+
+class Statement {
+  constructor(private readonly sewn: Sewn) {}
+
+  joints(): readonly Joint[] {
+    const { back, bands, fronts, isOpen, isRaglan } = this.sewn;
+    // a band worked in rows round a closed neck wants one seam open: of a raglan the left one at the back
+    const isRound =
+      !isOpen && back !== undefined && fronts !== undefined && bands.some(({ role }) => role === 'neckband');
+    const later: Worn | undefined = isRound ? 'left' : undefined;
+    const lines = this.edges();
+    return [
+      ...(isRaglan ? this.raglans(later) : WORN.filter((w) => w !== later).flatMap((w) => this.shoulder(w))),
+      ...bandJoints(bands, lines, 'neck'),
+      ...(later === undefined ? [] : isRaglan ? this.raglan(later, 'back') : this.shoulder(later)),
+      ...closingsOf(bands, 'neckband', isRound),
+      ...bandJoints(bands, lines, 'rest'),
+      ...(isRaglan ? [] : AS_KNITTED.flatMap((worn) => this.setIn(worn))),
+      ...AS_KNITTED.flatMap((worn) => this.side(worn)),
+      ...AS_KNITTED.flatMap((worn) => this.sleeveSeam(worn)),
+      ...closingsOf(bands, 'armhole band', true),
+      ...this.free(lines),
+      ...freeBandEdges(bands, isOpen),
+    ];
+  }
+
+  private shoulder(worn: Worn): Joint[] {
+    const { back, fronts, shoulders } = this.sewn;
+    if (!back || !fronts) return [];
+    return seam('shoulder', fronts[worn].shoulder(atFront[worn]), back.shoulder(worn), shoulders);
+  }
+
+  private side(worn: Worn): Joint[] {
+    const { back, fronts } = this.sewn;
+    return back && fronts ? seam('side', fronts[worn].side(atFront[worn]), back.side(worn)) : [];
+  }
+
+  private sleeveSeam(worn: Worn): Joint[] {
+    const sleeve = this.sewn.sleeves?.[worn];
+    return sleeve ? seam('sleeve', sleeve.seam('right'), sleeve.seam('left')) : [];
+  }
+
+  /** Front and back of one raglan line each; the left one at the back comes last where a band is worked in rows. */
+  private raglans(later: Worn | undefined): Joint[] {
+    return [
+      ...this.raglan('left', 'front'),
+      ...this.raglan('right', 'front'),
+      ...this.raglan('right', 'back'),
+      ...(later === undefined ? this.raglan('left', 'back') : []),
+    ];
+  }
+
+  private raglan(worn: Worn, panel: 'front' | 'back'): Joint[] {
+    const found = this.meeting(worn, panel);
+    if (!found) return [];
+    const { sleeve, body, outer, edge } = found;
+    const pair = underarms(sleeve.underarm(edge), body.underarm(outer));
+    const whole = pair.length === 0;
+    return [...seam('raglan', sleeve.cap(edge, whole), body.armhole(outer, whole)), ...pair];
+  }
+
+  /** Which edges of sleeve and panel are sewn together. Back and left arm, front and right arm: the sleeve's right edge. */
+  private meeting(worn: Worn, panel: 'front' | 'back'): Meeting | undefined {
+    const { back, fronts, sleeves } = this.sewn;
+    const body = panel === 'back' ? back : fronts?.[worn];
+    if (!body || !sleeves) return undefined;
+    return {
+      sleeve: sleeves[worn],
+      body,
+      outer: panel === 'back' ? worn : atFront[worn],
+      edge: (panel === 'back') === (worn === 'left') ? 'right' : 'left',
+    };
+  }
+
+  private setIn(worn: Worn): Joint[] {
+    const order = worn === 'left' ? (['back', 'front'] as const) : (['front', 'back'] as const);
+    const [first, last] = order.map((panel) => this.meeting(worn, panel));
+    if (!first || !last) return [];
+    const { isIndented, capEase } = this.sewn;
+    const { sleeve } = first;
+    const pairs = isIndented
+      ? []
+      : [first, last].map(({ body, outer, edge }) => underarms(sleeve.underarm(edge), body.underarm(outer)));
+    const whole = pairs.length === 0 || pairs.some(({ length }) => length === 0);
+    const a = [...sleeve.cap('right', whole), ...sleeve.top(), ...turnedRound(sleeve.cap('left', whole))];
+    const b = [
+      ...first.body.armhole(first.outer, whole),
+      ...turnedRound(last.body.armhole(last.outer, whole)),
+    ];
+    const joints = seam('armhole', a, b).map((one) => (capEase === 0 ? one : { ...one, ease: capEase }));
+    return [...joints, ...(whole ? [] : pairs.flat())];
+  }
+
+  /** Every edge that a band may be picked up along, from the right to the left with the right side facing. */
+  private edges(): Readonly<Record<EdgeName, Line>> {
+    const { back, fronts, isOpen, isFlatFront, isRaglan, sleeves } = this.sewn;
+    const sleeveTop = (worn: Worn): Line => (isRaglan && sleeves ? sleeves[worn].top() : []);
+    const neck = (worn: Worn): Line =>
+      !fronts || isFlatFront ? [] : fronts[worn].neckSide(atFront[worn], isRaglan);
+    const front = (worn: Worn): Line => (fronts && isOpen ? fronts[worn].front(atFront[worn]) : []);
+    const armhole = (worn: Worn): Line => fronts?.[worn].armhole(atFront[worn], true) ?? [];
+    return {
+      'left front neck': turnedRound(neck('left')),
+      'middle of the front neck': fronts && !isOpen && !isFlatFront ? fronts.left.middle() : [],
+      'right front neck': neck('right'),
+      'front neck': fronts && isFlatFront ? fronts.left.wholeNeck() : [],
+      'back neck': back?.wholeNeck() ?? [],
+      'left sleeve top': sleeveTop('left'),
+      'right sleeve top': sleeveTop('right'),
+      'left front edge': turnedRound(front('left')),
+      'right front edge': front('right'),
+      'left front armhole': armhole('left'),
+      'left back armhole': turnedRound(back?.armhole('left', true) ?? []),
+      'right front armhole': turnedRound(armhole('right')),
+      'right back armhole': back?.armhole('right', true) ?? [],
+    };
+  }
+
+  /** What no seam and no band takes. */
+  private free(lines: Readonly<Record<EdgeName, Line>>): Joint[] {
+    const { back, fronts, isOpen, sleeves, bands } = this.sewn;
+    const taken = new Set(bands.flatMap(({ along }) => along.map(({ edge }) => edge)));
+    const hasArmholes = !sleeves && !bands.some(({ role }) => role === 'armhole band');
+    const open = Object.entries(lines).filter(
+      ([name]) => !taken.has(name as EdgeName) && (hasArmholes || !name.includes('armhole')),
+    );
+    return [
+      ...(back ? free('hem', back.hem()) : []),
+      ...(fronts ? free('hem', fronts.left.hem()) : []),
+      ...(fronts && isOpen ? free('hem', fronts.right.hem()) : []),
+      ...(sleeves ? AS_KNITTED.flatMap((worn) => free('cuff', sleeves[worn].cuff())) : []),
+      ...open.flatMap(([name, line]) => free(openAs(name), line)),
+    ];
+  }
+}
+
+interface Meeting {
+  readonly sleeve: SleeveEdges;
+  readonly body: PanelEdges;
+  readonly outer: Edge;
+  readonly edge: Edge;
+}
+
+const openAs = (name: string): FreeEdge =>
+  name.includes('armhole') ? 'armhole' : name.endsWith('edge') ? 'front' : 'neck';
+
+const seam = (
+  of: Extract<Joint, { kind: 'seam' }>['of'],
+  a: Line,
+  b: Line,
+  how: SeamWay = 'mattress',
+): Extract<Joint, { kind: 'seam' }>[] =>
+  a.length === 0 || b.length === 0 ? [] : [{ kind: 'seam', of, a, b, how }];
+
+const free = (as: FreeEdge, line: Line): Joint[] =>
+  line.length === 0 ? [] : [{ kind: 'left free', line, as }];
+
+/** Both have as much bound off at the underarm, or nothing there is sewn apart. */
+const underarms = (a: Underarm | undefined, b: Underarm | undefined): Joint[] =>
+  a && a.stitches === b?.stitches ? seam('underarm', a.line, b.line) : [];

@@ -1,0 +1,110 @@
+import type { PickUp } from '../piece/recipe.ts';
+import type { SeamWay } from './joint.ts';
+import type { PickUpRatio } from './pick-up.ts';
+
+/** How two edges of different length are sewn together: so many rows or stitches of the longer to the other's. */
+export interface Ease {
+  readonly first: number;
+  readonly second: number;
+  /** first − second; 0 when they match one to one */
+  readonly difference: number;
+  /** take one more of the longer edge after every so many; 0 when they match */
+  readonly oneMoreEvery: number;
+}
+
+/** What the underarm of the body is sewn to: the sleeve's own bound-off stitches, or so many rows of its sides. */
+export interface UnderarmSeam {
+  readonly stitches: number;
+  /** rows of the sleeve's sides that go into an indented armhole; 0 where the sleeve has stitches of its own */
+  readonly rows: number;
+}
+
+/** One step of the making up, in its order. `id` is what a tick is kept under. */
+export type MakingUpStep = {
+  readonly id: string;
+  /** the makes it is for, where others of the piece came out differently */
+  readonly nos?: readonly number[];
+} & (
+  | {
+      readonly kind: 'block';
+      readonly piece: string;
+      readonly makes: number;
+      readonly widthMm: number;
+      readonly heightMm: number;
+    }
+  /** `seams`: one where the other waits for the band */
+  | {
+      readonly kind: 'shoulders';
+      readonly back: string;
+      readonly front: string;
+      readonly stitches: Ease;
+      readonly seams: number;
+      readonly how: SeamWay;
+    }
+  /** a band as it is planned: so many along each edge; `ratio` along rows */
+  | {
+      readonly kind: 'pick up';
+      readonly band: string;
+      readonly edges: readonly PickUp[];
+      readonly ratio: PickUpRatio;
+      readonly total: number;
+    }
+  /** the seam that was left open for a band worked in rows, and the band's ends in line with it */
+  | {
+      readonly kind: 'close';
+      readonly band: string;
+      readonly rows: number;
+      readonly seam: { readonly of: 'shoulder' | 'raglan'; readonly both: Ease } | undefined;
+    }
+  /** a neck for which no band is planned yet: what its edges have to give */
+  | { readonly kind: 'neck edge'; readonly edges: readonly BandEdge[]; readonly total: number }
+  /** a raglan's lines, row to row; four, or three where one waits for the band */
+  | {
+      readonly kind: 'raglan';
+      readonly sleeve: string;
+      readonly seams: number;
+      readonly rows: Ease;
+      readonly underarm: UnderarmSeam;
+    }
+  | {
+      readonly kind: 'set in sleeves';
+      readonly sleeve: string;
+      /** the sleeve's top or cap edge, and the armhole of back and front that it is sewn to, mm */
+      readonly topMm: number;
+      readonly armholeMm: number;
+      /** rows from the shoulder seam down to the underarm marker, on back and front */
+      readonly markerRows: number;
+      readonly markerMm: number;
+      /** the piece that the markers are put on, and where: underarm and quarter points, mm above its cast-on */
+      readonly on: string;
+      readonly marksMm: readonly number[];
+      /** quarter points of the armhole from the underarm, rows */
+      readonly quarters: readonly number[];
+      readonly underarm: UnderarmSeam;
+    }
+  | { readonly kind: 'side seams'; readonly back: string; readonly front: string; readonly rows: Ease }
+  | { readonly kind: 'sleeve seams'; readonly sleeve: string; readonly rows: number }
+  | { readonly kind: 'ends' }
+);
+
+export interface BandEdge {
+  readonly along: 'side of neck' | 'front neck' | 'back neck';
+  readonly times: number;
+  /** rows or stitches of the edge */
+  readonly rows: number | undefined;
+  readonly ratio: PickUpRatio | undefined;
+  readonly stitches: number;
+}
+
+/** How many more of one edge go to the other, evenly. */
+export function easeOf(first: number, second: number): Ease {
+  const difference = first - second;
+  const shorter = Math.min(first, second);
+  const more = Math.abs(difference);
+  return {
+    first,
+    second,
+    difference,
+    oneMoreEvery: more === 0 ? 0 : Math.max(1, Math.floor(shorter / more)),
+  };
+}

@@ -1,0 +1,93 @@
+import type { Rest } from '../../knit/making-up/boundary-of.ts';
+import { finished } from '../../knit/making-up/finished.ts';
+import type { MakingUp } from '../../knit/making-up/making-up.ts';
+import type { Trouble } from '../../knit/making-up/work-making-up.ts';
+import type { StandingGarment } from '../../knit/piece/standing.ts';
+import { Notice } from '../../ui/notice/notice.tsx';
+import { saysLength } from '../../words/measures.ts';
+import { say } from '../../words/say.ts';
+
+/** What the joined garment measures, as far as its joints tell. */
+export function FinishedMeasures({ made, garment }: { made: MakingUp; garment: StandingGarment }) {
+  const { chest, length, napeToCuff, upperArm, wrist, neck, neckWithBand } = finished(made.worked, garment);
+  if (chest === undefined) return null;
+  const lines = [
+    ['makingUp.finishedChest', chest],
+    ['makingUp.finishedLength', length],
+    ['makingUp.finishedNape', napeToCuff],
+    ['makingUp.finishedArm', upperArm],
+    ['makingUp.finishedWrist', wrist],
+    ['makingUp.finishedNeck', neckWithBand ?? neck],
+  ] as const;
+  return (
+    <section>
+      <h2>{say('makingUp.finished')}</h2>
+      <ul>
+        {lines.map(
+          ([key, mm]) => mm !== undefined && <li key={key}>{say(key, { length: saysLength(mm) })}</li>,
+        )}
+      </ul>
+      <p>{say('makingUp.finishedSeams')}</p>
+    </section>
+  );
+}
+
+/** Edges that nothing is joined to, and joints that cannot be as they stand. Lengths that differ are said in their steps. */
+export function WhatIsOff({ made }: { made: MakingUp }) {
+  const off = made.troubles.flatMap((trouble) => saysTrouble(trouble, made));
+  const left = made.troubles.flatMap((trouble) =>
+    trouble.kind === 'forgotten' && isSewn(trouble.rest, made) ? [saysRest(trouble.rest)] : [],
+  );
+  return (
+    <>
+      {off.length > 0 && <Lines title={say('makingUp.offTitle')} lines={off} />}
+      {left.length > 0 && <Lines title={say('makingUp.forgotten')} lines={left} />}
+    </>
+  );
+}
+
+const Lines = ({ title, lines }: { title: string; lines: readonly string[] }) => (
+  <Notice kind="note" title={title}>
+    {[...new Set(lines)].map((line) => (
+      <p key={line}>{line}</p>
+    ))}
+  </Notice>
+);
+
+function saysTrouble(trouble: Trouble, { joints }: MakingUp): string[] {
+  switch (trouble.kind) {
+    case 'pick up': {
+      const joint = joints[trouble.joint];
+      const { stitches, fit } = trouble;
+      return joint?.kind === 'pick up'
+        ? [say('makingUp.offPickUp', { band: joint.piece, stitches, fit })]
+        : [];
+    }
+    case 'used twice':
+      return [say('makingUp.offTwice', { piece: trouble.at.piece })];
+    case 'not there yet':
+      return [say('makingUp.offNotYet', { piece: trouble.at.piece })];
+    default:
+      return [];
+  }
+}
+
+/** A piece that is sewn to nothing at all (a scarf, a pocket to come) is not asked about. */
+const isSewn = ({ piece }: Rest, { joints }: MakingUp): boolean =>
+  joints.some(
+    (joint) => joint.kind === 'seam' && [...joint.a, ...joint.b].some((one) => one.piece === piece),
+  );
+
+const edges = {
+  right: 'makingUp.edgeRight',
+  left: 'makingUp.edgeLeft',
+  top: 'makingUp.edgeTop',
+  start: 'makingUp.edgeStart',
+} as const;
+
+function saysRest({ piece, part, edge, rows, stitches }: Rest): string {
+  const place = { piece, edge: say(edges[edge], { part }) };
+  return rows > 0
+    ? say('makingUp.forgottenRows', { ...place, count: rows })
+    : say('makingUp.forgottenStitches', { ...place, count: stitches });
+}
