@@ -115,7 +115,7 @@ export class Boundaries {
 
   private laySide(stretch: Stretch, part: PlannedPart, key: string, on: string): Laid | undefined {
     const all = this.sides.get(on) ?? [];
-    const found = chosen(all, stretch);
+    const found = chosen(all, stretch) ?? idleAt(all, stretch, part);
     if (!found) return undefined;
     const [from, to] = found;
     const bits = all.slice(from, to);
@@ -209,6 +209,14 @@ function chosen(
     else from = at;
   }
   return [from, to];
+}
+
+/** Short rows may turn before the edge on every row of a section: a stretch without length. */
+function idleAt(all: readonly Bit[], { sections, rows, level }: Stretch, part: PlannedPart): [number, number] | undefined {
+  const section = part.sections.find(({ name }) => sections?.includes(name));
+  if (!section || rows || level || all.some((bit) => sections?.includes(bit.section))) return undefined;
+  const at = all.filter(({ row }) => row < section.first).length;
+  return [at, at];
 }
 
 function gaps(used: readonly (readonly [number, number])[], length: number): [number, number][] {

@@ -64,8 +64,10 @@ const saysSeam = ({ first, second, oneMoreEvery }: Ease, a: string, b: string): 
     ? say('makingUp.seamEqual', { count: first })
     : say('makingUp.seamEased', { first, second, a, b, every: oneMoreEvery });
 
+const ways = { 'three-needle': 'makingUp.threeNeedle', grafted: 'makingUp.grafted' } as const;
+
 function saysShoulderSeams({ stitches, seams, how }: Of<'shoulders'>): SaidStep {
-  const way = how === 'three-needle' ? [say('makingUp.threeNeedle')] : [];
+  const way = how === 'three-needle' || how === 'grafted' ? [say(ways[how])] : [];
   if (seams > 1) return { title: say('makingUp.shoulders'), lines: [saysShoulders(stitches), ...way] };
   const lines = [saysShoulder(stitches), ...way, say('makingUp.shoulderLater')];
   return { title: say('makingUp.shoulderFirst'), lines };

@@ -22,6 +22,7 @@ export const words: Translation<typeof english> = {
     other: '{count} Maschen auf jeder Seite: Masche an Masche.',
   },
   shoulderLater: 'Die linke Schulter bleibt offen, bis die Blende fertig ist: sie wird in Reihen gestrickt.',
+  grafted: 'Beide Kanten von den Nadeln weg im Maschenstich verbinden.',
   threeNeedle: 'Rechts auf rechts legen und beide Kanten mit einer dritten Nadel zusammen abketten.',
   shouldersOrder: 'Für eine Blende in Reihen bleibt eine Schulter offen, bis die Blende fertig ist.',
   pickUp: '{band} aufnehmen',

@@ -20,6 +20,7 @@ export const words = {
     other: '{count} stitches on each side: stitch to stitch.',
   },
   shoulderLater: 'The left shoulder stays open until the band is done: it is worked in rows.',
+  grafted: 'Graft the two edges together, off both needles.',
   threeNeedle: 'Right sides together, [bind off] both edges at once with a third needle.',
   shouldersOrder: 'For a band worked flat, leave one shoulder open until the band is done.',
   pickUp: 'Pick up the {band}',

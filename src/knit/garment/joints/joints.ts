@@ -3,6 +3,7 @@ import type { Joint } from '../../making-up/joint.ts';
 import { stated } from '../../making-up/statement.ts';
 import type { Recipe } from '../../piece/recipe.ts';
 import { type Design, garmentKinds } from '../design.ts';
+import { holdsShoulders } from '../short-rows.ts';
 import { PanelLines } from './panel-lines.ts';
 import { SleeveLines } from './sleeve-lines.ts';
 
@@ -20,9 +21,7 @@ export function jointsOf(design: Design, recipes: readonly Recipe[], flat: FlatN
   const half = (make: number) => new PanelLines(front, make, isOpen, flat.front);
   const own = (recipe: Recipe, make: number) =>
     new SleeveLines(recipe, make, design.sleeve.direction === 'top down');
-  const isHeld = [back, front].every(({ parts }) =>
-    parts.some(({ end, name }) => end === 'hold' && name !== 'neck'),
-  );
+  const { shoulderEnd } = design;
   return stated({
     back: new PanelLines(back, 1, false, flat.back),
     // the first of two fronts is the left one as worn
@@ -33,7 +32,8 @@ export function jointsOf(design: Design, recipes: readonly Recipe[], flat: FlatN
     isIndented: design.armhole === 'indented',
     isOpen,
     isFlatFront: !isOpen && flat.front > 0,
-    shoulders: isHeld ? 'three-needle' : 'mattress',
+    shoulders:
+      holdsShoulders(design) && shoulderEnd !== 'bind off' ? (shoulderEnd ?? 'mattress') : 'mattress',
     capEase: design.armhole === 'set-in' ? design.sleeve.capEase : 0,
   });
 }
