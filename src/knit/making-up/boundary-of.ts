@@ -212,7 +212,11 @@ function chosen(
 }
 
 /** Short rows may turn before the edge on every row of a section: a stretch without length. */
-function idleAt(all: readonly Bit[], { sections, rows, level }: Stretch, part: PlannedPart): [number, number] | undefined {
+function idleAt(
+  all: readonly Bit[],
+  { sections, rows, level }: Stretch,
+  part: PlannedPart,
+): [number, number] | undefined {
   const section = part.sections.find(({ name }) => sections?.includes(name));
   if (!section || rows || level || all.some((bit) => sections?.includes(bit.section))) return undefined;
   const at = all.filter(({ row }) => row < section.first).length;

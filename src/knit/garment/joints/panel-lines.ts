@@ -127,7 +127,9 @@ export class PanelLines implements PanelEdges {
 
   private along(outer: Edge, sections: readonly string[]): Line {
     return this.chain(outer).flatMap((part): Stretch[] => {
-      const own = [...new Set(part.sections.map(({ name }) => name))].filter((name) => sections.includes(name));
+      const own = [...new Set(part.sections.map(({ name }) => name))].filter((name) =>
+        sections.includes(name),
+      );
       return own.length === 0 ? [] : [{ ...this.stretch(part, outer), sections: own }];
     });
   }
