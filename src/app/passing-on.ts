@@ -1,8 +1,9 @@
 import type { Result } from '../knit/fault.ts';
 import type { Garment } from '../knit/piece/garment.ts';
 import type { GarmentRecord } from '../store/records.ts';
-import { garmentToLink, linkToGarment } from '../store/share/link.ts';
+import { garmentToLink } from '../store/share/link.ts';
 import { garmentOf } from './garment-of.ts';
+import { ask, only } from './off-thread/ask.ts';
 import { hrefTo } from './routes.ts';
 
 /** The whole address at which anyone opens this garment; everything is behind the '#'. */
@@ -11,8 +12,18 @@ export function linkFor(garment: GarmentRecord, withNotes: boolean): string {
   return `${location.origin}${location.pathname}${hrefTo('openLink', { text })}`;
 }
 
-/** The garment that a link's text holds, checked whole; nothing is stored by reading it. */
-export const garmentInLink = (text: string): Result<Garment> => linkToGarment(text);
+/** The garment that a link's text holds, checked whole beside the page; nothing is stored by reading it. */
+export function garmentInLink(text: string): ReadingLink {
+  const asked = ask('link', text);
+  const garment = only(asked).then((answer) => (answer?.ok ? answer.value : answer));
+  return { garment, stop: asked.stop };
+}
+
+export interface ReadingLink {
+  /** undefined where it was stopped */
+  readonly garment: Promise<Result<Garment> | undefined>;
+  readonly stop: () => void;
+}
 
 /** A file that passes one garment on holds its link, and is far smaller than any backup. */
 const LONGEST_LINK_FILE = 100_000;

@@ -1,6 +1,6 @@
 import { Workbox } from 'workbox-window';
 import { pageIsKept } from './kept-files.ts';
-import { workerUrl } from './worker-url.ts';
+import { scriptUrl } from './script-url.ts';
 
 const hourMs = 3_600_000;
 
@@ -16,7 +16,7 @@ export interface WorkerNews {
 
 /** Registers the worker and hears what becomes of it; fetched after the first paint, with the library for it. */
 export async function registerWorker({ onReady, onWaiting, onRegistered }: WorkerNews): Promise<void> {
-  const worker = new Workbox(workerUrl());
+  const worker = new Workbox(scriptUrl('sw.js'));
   worker.addEventListener('installed', (event) => {
     if (!event.isUpdate && !event.isExternal) onReady();
   });

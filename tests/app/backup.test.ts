@@ -17,7 +17,7 @@ function fileOf(beginning: string, size: number): Blob & { wholeReads: number } 
 
 const codeOf = async (file: Blob) => {
   const read = await openFile(file);
-  return read.ok ? undefined : read.faults[0]?.code;
+  return read === undefined || read.ok ? undefined : read.faults[0]?.code;
 };
 
 it.each([

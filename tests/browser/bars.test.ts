@@ -87,8 +87,8 @@ describe('what has to be fetched', () => {
     expect(bytes).toBeLessThanOrEqual(400 * kb);
   });
 
-  it('is whole: no screen but the one that reads patterns needs a file that comes later', () => {
-    expect(cannotRunAlone(dist, precacheList(dist))).toEqual(['pattern-screen needs reader']);
+  it('is whole: only what the page works out itself where there is no worker needs a file that comes later', () => {
+    expect(cannotRunAlone(dist, precacheList(dist))).toEqual(['tasks needs reader']);
   });
 
   it('is at most 45 KB of fonts', () => {

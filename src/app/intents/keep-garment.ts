@@ -2,7 +2,7 @@ import { ok, type Result } from '../../knit/fault.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 import { newGarmentId } from '../editor/ids.ts';
-import { planRecords } from '../plan-records.ts';
+import { plansOf } from '../plans-of.ts';
 import { store } from '../store.ts';
 
 /** Puts a garment that came from elsewhere into the workbasket as a new one. Gives its id. */
@@ -16,7 +16,7 @@ export async function keepGarment(garment: Garment, now = Date.now()): Promise<R
     changedAt: now,
     pieces: pieces.map((recipe, i) => ({ id: `piece${i + 1}`, recipe })),
   };
-  const plans = planRecords(record);
+  const plans = await plansOf(record);
   if (!plans.ok) return plans;
   const saved = await (await store()).saveGarment(record, plans.value);
   return saved.ok ? ok(id) : saved;

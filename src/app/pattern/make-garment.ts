@@ -1,14 +1,14 @@
 import { fault, ok, type Result, refuse } from '../../knit/fault.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 import { newGarmentId } from '../editor/ids.ts';
-import { planRecords } from '../plan-records.ts';
+import { plansOf } from '../plans-of.ts';
 import { store } from '../store.ts';
 import { type ReadDesign, textsOf } from './read-garment.ts';
 import { forgetPattern, options, pattern, read, settle } from './reader.ts';
 
 /** Makes an ordinary garment of what was read, with its text and how it was read. Gives its id. */
 export async function makeGarment(fallbackName: string, now = Date.now()): Promise<Result<string>> {
-  settle();
+  await settle();
   const from = pattern.peek();
   const found = read.peek();
   if (!from || !found || found.pieces.length === 0) {
@@ -25,7 +25,7 @@ export async function makeGarment(fallbackName: string, now = Date.now()): Promi
     texts: textsOf(from.text),
     design,
   };
-  const plans = planRecords(record);
+  const plans = await plansOf(record);
   if (!plans.ok) return plans;
   const saved = await (await store()).saveGarment(record, plans.value);
   if (!saved.ok) return saved;

@@ -1,7 +1,8 @@
 import { computed, signal } from '@preact/signals';
-import { type ReadOptions, type ReadPattern, readPattern } from '../../knit/pattern/read-pattern.ts';
+import type { ReadOptions, ReadPattern } from '../../knit/pattern/read-pattern.ts';
 import { lastWriter } from '../editor/draft.ts';
 import { readKept, textIn, type Unread } from '../kept/read-kept.ts';
+import { type Asked, ask, only } from '../off-thread/ask.ts';
 import { readOr, store } from '../store.ts';
 import { emptyDraft, type PatternDraft, wholeGauge, withCount, withLines } from './draft.ts';
 
@@ -21,15 +22,19 @@ export const options = computed<ReadOptions>(() => {
   return { size: now.size, ...(gauge === undefined ? {} : { gauge }) };
 });
 
-export const read = computed<ReadPattern | undefined>(
-  () => settled.value && readPattern(settled.value.text, options.value),
-);
+/** what was understood: of the text as it is now, or, while that is `reading`, as it was before */
+export const read = signal<ReadPattern | undefined>(undefined);
+
+/** 'stopped': she did not want to wait for the end of it */
+export const reading = signal<'read' | 'reading' | 'stopped'>('read');
 
 /** whether what was typed is on disk */
 export const kept = signal<'kept' | 'keeping' | 'failed'>('kept');
 
 const SETTING = 'pattern new';
 const TYPING_PAUSE_MS = 180;
+/** most texts are read before this is said of them */
+const SLOW_MS = 500;
 
 /** Reads the text that was left, or begins an empty one. */
 export async function openPattern(): Promise<void> {
@@ -41,7 +46,7 @@ export async function openPattern(): Promise<void> {
   unread.value = draft.ok ? undefined : { fault: draft.faults[0], stored };
   if (!draft.ok) return;
   pattern.value ??= draft.value ?? emptyDraft;
-  settle();
+  void settle();
 }
 
 /** Begins anew where what was left cannot be read, with the name and the text of it. */
@@ -50,7 +55,7 @@ export function beginAnew(): void {
   unread.value = undefined;
   pattern.value = { ...emptyDraft, name: textIn(stored, 'name'), text: textIn(stored, 'text') };
   change({});
-  settle();
+  void settle();
 }
 
 const write = lastWriter(
@@ -63,15 +68,38 @@ export function change(by: Partial<PatternDraft>): void {
   if (!pattern.value) return;
   pattern.value = { ...pattern.value, ...by };
   clearTimeout(pause);
-  pause = setTimeout(settle, TYPING_PAUSE_MS);
+  pause = setTimeout(() => void settle(), TYPING_PAUSE_MS);
   void keep(pattern.value);
 }
 
-/** Reads what is typed now, without waiting for a pause. */
-export function settle(): void {
+/** Reads what is typed now, without waiting for a pause; comes back when it is read, or she has stopped that. */
+export async function settle(): Promise<void> {
   clearTimeout(pause);
+  const isKnown = settled.value === pattern.value && reading.value !== 'stopped';
   settled.value = pattern.value;
+  if (!isKnown) begun = readAside(pattern.value);
+  await begun;
 }
+
+let asked: Asked<ReadPattern> | undefined;
+let begun: Promise<void> = Promise.resolve();
+
+/** Beside the page: a few words can ask for rows that take long to work. What is asked later ends what was asked before. */
+async function readAside(now: PatternDraft | undefined): Promise<void> {
+  asked?.stop();
+  const mine = now && ask('pattern', now.text, options.value);
+  asked = mine;
+  const slow = setTimeout(() => (reading.value = 'reading'), SLOW_MS);
+  const found = mine && (await only(mine));
+  clearTimeout(slow);
+  if (asked !== mine) return begun;
+  if (mine === undefined) read.value = undefined;
+  if (found?.ok) read.value = found.value;
+  reading.value = mine && !found?.ok ? 'stopped' : 'read';
+}
+
+/** She does not wait for it any longer. */
+export const stopReading = (): void => asked?.stop();
 
 async function keep(value: PatternDraft): Promise<void> {
   kept.value = 'keeping';
@@ -83,13 +111,13 @@ export const changeLines = (first: number, last: number, instead: string): void 
 
 export function answerCount(line: number, stitches: number): void {
   change({ text: withCount(pattern.value?.text ?? '', line, stitches) });
-  settle();
+  void settle();
 }
 
 /** Begins again; what was typed is gone. */
 export function startAgain(): void {
   change(emptyDraft);
-  settle();
+  void settle();
 }
 
 /** Forgets the text once its garment is made. */
@@ -97,5 +125,5 @@ export async function forgetPattern(): Promise<void> {
   clearTimeout(pause);
   await write(null);
   pattern.value = undefined;
-  settled.value = undefined;
+  await settle();
 }

@@ -17,7 +17,7 @@ import { WhatGoes } from './what-goes.tsx';
 type Step =
   | { readonly at: 'choosing' }
   | { readonly at: 'handed'; readonly file: Blob }
-  | { readonly at: 'reading' }
+  | { readonly at: 'reading'; readonly stop?: () => void }
   | { readonly at: 'refused'; readonly faults: readonly Fault[] }
   | { readonly at: 'deciding'; readonly file: OpenedFile }
   | { readonly at: 'done' };
@@ -30,7 +30,8 @@ export function OpenBackup() {
     go({ at: 'reading' });
     const link = await linkInFile(file);
     if (link !== undefined) return goTo(link);
-    const read = await openFile(file);
+    const read = await openFile(file, (stop) => go({ at: 'reading', stop }));
+    if (read === undefined) return go({ at: 'choosing' });
     go(read.ok ? { at: 'deciding', file: read.value } : { at: 'refused', faults: read.faults });
   };
   const arrived = ({ file, handed }: { readonly file: Blob; readonly handed: boolean }) =>
@@ -83,7 +84,11 @@ function Outcome({ step, go, open }: OutcomeProps) {
     case 'handed':
       return <Handed onOpen={() => open(step.file)} onLeave={() => go({ at: 'choosing' })} />;
     case 'reading':
-      return <p role="status">{say('backup.reading')}</p>;
+      return (
+        <p role="status">
+          {say('backup.reading')} {step.stop && <Button onPress={step.stop}>{say('backup.stop')}</Button>}
+        </p>
+      );
     case 'refused':
       return (
         <Notice kind="fault" title={say('backup.cannot')} live>

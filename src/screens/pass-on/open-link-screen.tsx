@@ -1,5 +1,5 @@
 import './pass-on.css';
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { keepGarment } from '../../app/intents/keep-garment.ts';
 import { goInstead } from '../../app/navigate.ts';
 import { garmentInLink } from '../../app/passing-on.ts';
@@ -23,15 +23,45 @@ import { useArrival } from '../arrival.ts';
 /** A garment that came in a link: shown first, turned to her swatch, and kept only when she says so. */
 export default function OpenLinkScreen({ route }: { readonly route: Route }) {
   const text = route.at.text ?? '';
-  const read = useMemo(() => garmentInLink(text), [text]);
-  const title = read.ok ? read.value.name : say('passOn.openTitle');
+  const [read, setRead] = useState<Read>('reading');
+  const stop = useRef(() => {});
+  useEffect(() => {
+    const reading = garmentInLink(text);
+    stop.current = reading.stop;
+    let isShown = true;
+    void reading.garment.then((garment) => isShown && setRead(garment ?? 'stopped'));
+    return () => {
+      isShown = false;
+      reading.stop();
+      setRead('reading');
+    };
+  }, [text]);
+  const title = typeof read === 'object' && read.ok ? read.value.name : say('passOn.openTitle');
   useArrival(title);
   const back = { href: hrefTo('workbasket'), label: say('passOn.toWorkbasket') };
   return (
     <Screen title={title} over={say('passOn.openTitle')} back={back}>
-      {read.ok ? <Opened garment={read.value} /> : <Cannot faults={read.faults} />}
+      <ReadLink read={read} stop={() => stop.current()} />
     </Screen>
   );
+}
+
+type Read = Result<Garment> | 'reading' | 'stopped';
+
+function ReadLink({ read, stop }: { readonly read: Read; readonly stop: () => void }) {
+  if (read === 'reading')
+    return (
+      <p role="status">
+        {say('passOn.reading')} <Button onPress={stop}>{say('passOn.stop')}</Button>
+      </p>
+    );
+  if (read === 'stopped')
+    return (
+      <Notice kind="note" title={say('passOn.stopped')} live>
+        {say('passOn.stoppedHelp')}
+      </Notice>
+    );
+  return read.ok ? <Opened garment={read.value} /> : <Cannot faults={read.faults} />;
 }
 
 const Cannot = ({ faults }: { readonly faults: readonly Fault[] }) => (

@@ -102,7 +102,7 @@ function ChangeLine({ line, onDone }: { readonly line: ReadLine; readonly onDone
   const [text, setText] = useState(line.text);
   const done = () => {
     if (text !== line.text) changeLines(line.line, line.lastLine, text);
-    settle();
+    void settle();
     onDone();
   };
   return (

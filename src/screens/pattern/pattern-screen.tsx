@@ -7,10 +7,14 @@ import {
   openPattern,
   pattern,
   read,
+  reading,
+  settle,
   startAgain,
+  stopReading,
   unread,
 } from '../../app/pattern/reader.ts';
 import { hrefTo } from '../../app/routes.ts';
+import { Button } from '../../ui/button/button.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
@@ -59,6 +63,7 @@ export default function PatternScreen() {
       />
       <Kept />
       <SizeAndGauge />
+      <Reading />
       <Understood />
       {now.text !== '' && <StartAgain words="pattern" onAgain={startAgain} />}
     </Screen>
@@ -73,6 +78,23 @@ const Kept = () =>
   ) : (
     <p class="quiet">{say('pattern.kept')}</p>
   );
+
+/** A text that takes long: the page answers meanwhile, and she need not wait. */
+function Reading() {
+  if (reading.value === 'reading')
+    return (
+      <p class="pattern-reading" role="status">
+        {say('pattern.reading')} <Button onPress={stopReading}>{say('pattern.stop')}</Button>
+      </p>
+    );
+  if (reading.value !== 'stopped') return null;
+  const actions = <Button onPress={() => void settle()}>{say('pattern.readOn')}</Button>;
+  return (
+    <Notice kind="note" title={say('pattern.stopped')} actions={actions} live>
+      {say('pattern.stoppedHelp')}
+    </Notice>
+  );
+}
 
 function Understood() {
   const lines = read.value?.lines ?? [];

@@ -32,6 +32,7 @@ export const words: Translation<typeof english> = {
   handedHelp: 'Nichts davon wurde übernommen. Sieh sie nur an, wenn du sie eben selbst geteilt hast.',
   handedOpen: 'Ansehen',
   handedLeave: 'Nicht ansehen',
+  stop: 'Anhalten',
   reading: 'Wird gelesen und geprüft …',
   cannot: 'Diese Datei kann nicht übernommen werden. Nichts wurde geändert.',
   merge: 'Zusammenführen',

@@ -5,6 +5,11 @@ export const words: Translation<typeof english> = {
   title: 'Anleitung abschreiben',
   toWorkbasket: 'Zurück zum Strickkorb',
   opening: 'Öffnet, was du getippt hast …',
+  reading: 'Der Text wird gelesen …',
+  stop: 'Anhalten',
+  stopped: 'Der Text wurde nicht zu Ende gelesen',
+  stoppedHelp: 'Was unten steht, kann von einem früheren Text sein. Lies ihn jetzt, oder ändere den Text.',
+  readOn: 'Jetzt lesen',
   beginAnew: 'Neu anfangen',
   intro:
     'Füge den englischen Text einer Anleitung ein oder tippe ihn, Teil für Teil. Darunter steht Zeile für Zeile, was verstanden wurde, mit den Maschen nach jeder Reihe.',

@@ -29,6 +29,7 @@ export const words = {
   handedHelp: 'Nothing of it was taken in. Look at it only if you shared it yourself just now.',
   handedOpen: 'Look at it',
   handedLeave: 'Leave it',
+  stop: 'Stop',
   reading: 'Reading and checking…',
   cannot: 'This file cannot be taken in. Nothing was changed.',
   merge: 'Unite',

@@ -2,6 +2,11 @@ export const words = {
   title: 'Copy a pattern',
   toWorkbasket: 'Back to the workbasket',
   opening: 'Opening what you typed …',
+  reading: 'The text is being read …',
+  stop: 'Stop',
+  stopped: 'The text was not read to its end',
+  stoppedHelp: 'What stands below may be of an earlier text. Read it now, or change the text.',
+  readOn: 'Read it now',
   beginAnew: 'Begin anew',
   intro:
     'Paste or type the text of a pattern, piece by piece. Below stands what was understood, line by line, with the stitches after each row.',

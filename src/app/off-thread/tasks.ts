@@ -1,0 +1,47 @@
+import { ok, type Result } from '../../knit/fault.ts';
+import { type ReadOptions, type ReadPattern, readPattern } from '../../knit/pattern/read-pattern.ts';
+import type { Garment } from '../../knit/piece/garment.ts';
+import { byGarment } from '../../store/backup/contents.ts';
+import type { Backup } from '../../store/backup/document.ts';
+import { readBackup } from '../../store/backup/read.ts';
+import type { GarmentRecord, PlanRecord } from '../../store/records.ts';
+import { linkToGarment } from '../../store/share/link.ts';
+import { planRecords } from '../plan-records.ts';
+
+/**
+ * What can take longer than a page may be deaf: a text, a link or a file of others, and the plans of a garment. Each is
+ * pure, and answers in parts that are copied as they are from the worker to the page, each in a task of its own there.
+ */
+export const tasks = {
+  pattern: (text: string, options: ReadOptions): readonly ReadPattern[] => [
+    planned(readPattern(text, options)),
+  ],
+  link: (text: string): readonly Result<Garment>[] => [linkToGarment(text)],
+  plans: (garment: GarmentRecord): readonly Result<PlanRecord[]>[] => [planRecords(garment)],
+  backup: (file: Blob): AsyncIterable<Result<BackupPart>> => backupIn(file),
+} as const;
+
+export type TaskName = keyof typeof tasks;
+export type ArgsOf<K extends TaskName> = Parameters<(typeof tasks)[K]>;
+export type PartOf<K extends TaskName> =
+  ReturnType<(typeof tasks)[K]> extends AsyncIterable<infer P> | Iterable<infer P> ? P : never;
+
+/** A backup with some of its garments, or photos, or with its settings. */
+export type BackupPart = Backup;
+
+/** Every plan made now, since what is made when it is looked at does not pass over. */
+const planned = (read: ReadPattern): ReadPattern => ({
+  ...read,
+  pieces: read.pieces.map(({ recipe, plan, lines }) => ({ recipe, plan, lines })),
+});
+
+/** A file that was found whole, garment by garment; a refusal where it was not. */
+async function* backupIn(file: Blob): AsyncGenerator<Result<BackupPart>> {
+  const read = readBackup(await file.text());
+  if (!read.ok) return yield read;
+  const { value } = read;
+  const head = { ...value, garments: [], plans: [], entries: [], photos: [] };
+  yield ok(head);
+  for (const one of byGarment(value).values()) yield ok(one);
+  for (const photo of value.photos) yield ok({ ...head, settings: {}, photos: [photo] });
+}

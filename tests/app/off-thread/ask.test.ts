@@ -1,0 +1,75 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { ask, only } from '../../../src/app/off-thread/ask.ts';
+import type { ArgsOf, TaskName } from '../../../src/app/off-thread/tasks.ts';
+import { sampleGarment } from '../../../src/knit/garment/sample.ts';
+import { writePattern } from '../../../src/knit/written/write-pattern.ts';
+import { exportAll } from '../../../src/store/backup/export.ts';
+import { garmentToLink } from '../../../src/store/share/link.ts';
+import { knittedBox } from '../../store/knitted-box.ts';
+import { given } from '../../store/scenario.ts';
+import type { Manner } from './fake-worker.ts';
+import { withWorkers } from './fake-worker.ts';
+
+describe('what is worked out beside the page', () => {
+  const manner: { now: Manner } = { now: 'answers' };
+  let made: { ended: boolean }[] = [];
+  beforeEach(() => {
+    manner.now = 'answers';
+    made = withWorkers(manner);
+    // none of an earlier test waits for the next question
+    ask('link', '').stop();
+    made.length = 0;
+  });
+  afterEach(() => vi.unstubAllGlobals());
+
+  const record = {
+    ...sampleGarment,
+    id: 'sample',
+    createdAt: 1,
+    changedAt: 1,
+    pieces: sampleGarment.pieces.map((recipe, i) => ({ id: `p${i}`, recipe })),
+  };
+  const questions: { readonly [K in TaskName]: () => Promise<ArgsOf<K>> } = {
+    pattern: async () => [given(writePattern(sampleGarment, { terms: 'US' })), { size: 0 }],
+    link: async () => [garmentToLink(sampleGarment)],
+    plans: async () => [record],
+    backup: async () => [new Blob([JSON.stringify(given(await exportAll((await knittedBox()).box)))])],
+  };
+
+  it.each(Object.keys(questions) as TaskName[])(
+    'is what the page would have found itself: %s',
+    async (name) => {
+      const args = await questions[name]();
+      const beside = await ask(name, ...args).parts;
+      expect(made).toHaveLength(1);
+      vi.unstubAllGlobals();
+      const here = await ask(name, ...args).parts;
+      expect(beside?.ok && beside.value.length).toBeGreaterThan(0);
+      expect(beside).toEqual(structuredClone(here));
+    },
+  );
+
+  it('is asked of the same worker again, once it has answered', async () => {
+    for (let i = 0; i < 3; i += 1) await ask('link', 'nothing').parts;
+    expect(made).toHaveLength(1);
+  });
+
+  it('can be stopped in the midst of it: the worker is ended, and the next question has another', async () => {
+    manner.now = 'is deep in work';
+    const asked = ask('link', garmentToLink(sampleGarment));
+    asked.stop();
+    expect(await asked.parts).toBeUndefined();
+    expect(made.map(({ ended }) => ended)).toEqual([true]);
+    manner.now = 'answers';
+    expect(
+      given(given((await only(ask('link', garmentToLink(sampleGarment)))) ?? { ok: false, faults: [] })).name,
+    ).toBe(sampleGarment.name);
+    expect(made).toHaveLength(2);
+  });
+
+  it('is worked out by the page where no worker can be had', async () => {
+    manner.now = 'cannot be fetched';
+    const answer = await only(ask('link', garmentToLink(sampleGarment)));
+    expect(answer?.ok && answer.value.ok && answer.value.value.name).toBe(sampleGarment.name);
+  });
+});
