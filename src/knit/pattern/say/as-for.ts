@@ -1,114 +1,112 @@
-import { type Cursor, sees, takeAnyPhrase, takes } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, sees, takeAnyPhrase, takes } from '../../row/read/cursor.ts';
 import { readReversing } from './other-side.ts';
 import { readPieceName, readPlace } from './phrase/place.ts';
 import { readUntil } from './phrase/until.ts';
 import type { AsFarAs, Place, Statement } from './statement.ts';
 
 /** 'work as for back to armhole', 'shape armhole as for back', 'same as left front, reversing all shaping'. */
-export function readAsFor(c: Cursor): Statement | undefined {
-  const start = c.at;
-  takes(c, 'then', 'and');
-  const only = readOnly(c);
-  takes(
-    c,
-    'work',
-    'knit',
-    'make',
-    'cast',
-    'shape',
-    'complete',
-    'finish',
-    'follow',
-    'continue',
-    'cont',
-    'begin',
-    'working',
-    'do',
-  );
-  takes(c, 'on', 'the', 'and');
-  const shaped = only ?? readOnly(c);
-  takes(c, 'it', 'exactly', 'piece', 'this', 'to');
-  takes(c, 'and', 'correspond', 'match');
-  takes(c, 'work');
-  const as =
-    takeAnyPhrase(
+export const readAsFor = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    takes(c, 'then', 'and');
+    const only = readOnly(c);
+    takes(
       c,
-      'same number of sts and work as for',
-      'as given|directed|described|instructed for',
-      'as for',
-      'the same as for',
-      'the same as',
-      'same as for',
-      'same as',
-      'in same manner|way as for',
-      'in same manner|way as',
-      'in the same manner|way as',
-      'directions|instructions for|of',
-      'as on|in',
-      'as',
-      'to match|correspond to|with',
-      'to match',
-      'with|to',
-    ) || c.tokens[c.at - 1]?.text === 'match';
-  takes(c, 'given', 'for');
-  takes(c, 'the');
-  const piece = as ? readPieceName(c) : undefined;
-  if (piece === undefined || c.at - start < 2) {
-    c.at = start;
-    return undefined;
-  }
-  takes(c, ',');
-  const reversing = readReversing(c);
-  const to = readAsFarAs(c);
-  const reversing2 = readReversing(c) || reversing;
-  return {
-    is: 'as for',
-    piece,
-    reversing: reversing2,
-    ...(to === undefined ? {} : { to }),
-    ...(shaped === undefined ? {} : { only: shaped }),
-  };
-}
+      'work',
+      'knit',
+      'make',
+      'cast',
+      'shape',
+      'complete',
+      'finish',
+      'follow',
+      'continue',
+      'cont',
+      'begin',
+      'working',
+      'do',
+    );
+    takes(c, 'on', 'the', 'and');
+    const shaped = only ?? readOnly(c);
+    takes(c, 'it', 'exactly', 'piece', 'this', 'to');
+    takes(c, 'and', 'correspond', 'match');
+    takes(c, 'work');
+    const as =
+      takeAnyPhrase(
+        c,
+        'same number of sts and work as for',
+        'as given|directed|described|instructed for',
+        'as for',
+        'the same as for',
+        'the same as',
+        'same as for',
+        'same as',
+        'in same manner|way as for',
+        'in same manner|way as',
+        'in the same manner|way as',
+        'directions|instructions for|of',
+        'as on|in',
+        'as',
+        'to match|correspond to|with',
+        'to match',
+        'with|to',
+      ) || c.tokens[c.at - 1]?.text === 'match';
+    takes(c, 'given', 'for');
+    takes(c, 'the');
+    const piece = as ? readPieceName(c) : undefined;
+    if (piece === undefined || c.at - start < 2) return undefined;
+    takes(c, ',');
+    const reversing = readReversing(c);
+    const to = readAsFarAs(c);
+    const reversing2 = readReversing(c) || reversing;
+    return {
+      is: 'as for',
+      piece,
+      reversing: reversing2,
+      ...(to === undefined ? {} : { to }),
+      ...(shaped === undefined ? {} : { only: shaped }),
+    };
+  });
 
 /** 'shape armhole(s)', 'armhole shaping', 'shoulder': only that stretch of the other piece is worked. */
-function readOnly(c: Cursor): Place | undefined {
-  const start = c.at;
-  const shape = takes(c, 'shape', 'shaping');
-  const place = readPlace(c);
-  if (
-    place !== undefined &&
-    (shape ||
-      sees(c, 'as', 'same', 'in', 'to') ||
-      /^(shaping|shapings)$/.test(c.tokens[c.at - 1]?.text ?? ''))
-  )
-    return place;
-  c.at = start;
-  return undefined;
-}
+const readOnly = (c: Cursor): Place | undefined =>
+  attempt(c, () => {
+    const shape = takes(c, 'shape', 'shaping');
+    const place = readPlace(c);
+    if (
+      place !== undefined &&
+      (shape ||
+        sees(c, 'as', 'same', 'in', 'to') ||
+        /^(shaping|shapings)$/.test(c.tokens[c.at - 1]?.text ?? ''))
+    )
+      return place;
+  });
 
-function readAsFarAs(c: Cursor): AsFarAs | undefined {
-  const start = c.at;
-  takes(c, ',');
-  if (!takes(c, 'to', 'until', 'till', 'up', 'as')) {
+const readAsFarAs = (c: Cursor): AsFarAs | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    takes(c, ',');
+    if (!takes(c, 'to', 'until', 'till', 'up', 'as')) return undefined;
+    takes(c, 'to', 'far', 'end');
+    takes(c, 'as', 'of');
+    takes(c, 'the', 'where', 'beg', 'start');
+    const place = readPlace(c);
+    if (place !== undefined && !sees(c, 'measure', 'measures', 'is', 'are')) {
+      takeAnyPhrase(
+        c,
+        'is|are reached|completed|complete',
+        'has|have been completed',
+        'are worked',
+        'begins',
+      );
+      return { is: 'place', place };
+    }
     c.at = start;
-    return undefined;
-  }
-  takes(c, 'to', 'far', 'end');
-  takes(c, 'as', 'of');
-  takes(c, 'the', 'where', 'beg', 'start');
-  const place = readPlace(c);
-  if (place !== undefined && !sees(c, 'measure', 'measures', 'is', 'are')) {
-    takeAnyPhrase(c, 'is|are reached|completed|complete', 'has|have been completed', 'are worked', 'begins');
-    return { is: 'place', place };
-  }
-  c.at = start;
-  const until = readUntil(c);
-  if (until?.is === 'same length' && until.lessRows !== undefined) {
-    const before = until.to === undefined ? {} : { place: until.to };
-    return { is: 'rows before', rows: until.lessRows, ...before };
-  }
-  if (until?.is === 'count') return until;
-  if (until?.is === 'length') return { is: 'length', mm: until.mm, from: until.from };
-  c.at = start;
-  return undefined;
-}
+    const until = readUntil(c);
+    if (until?.is === 'same length' && until.lessRows !== undefined) {
+      const before = until.to === undefined ? {} : { place: until.to };
+      return { is: 'rows before', rows: until.lessRows, ...before };
+    }
+    if (until?.is === 'count') return until;
+    if (until?.is === 'length') return { is: 'length', mm: until.mm, from: until.from };
+  });

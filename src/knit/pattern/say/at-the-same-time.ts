@@ -1,18 +1,16 @@
-import { type Cursor, seesPhrase, takeAnyPhrase, takes } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, seesPhrase, takeAnyPhrase, takes } from '../../row/read/cursor.ts';
 import { readUntil } from './phrase/until.ts';
 import type { Statement } from './statement.ts';
 
 /** 'AT THE SAME TIME', 'at the same time, when armhole measures 5 cm, …'. */
-export function readAtTheSameTime(c: Cursor): Statement | undefined {
-  const start = c.at;
-  takes(c, 'while', 'and', '(', '[');
-  if (!takeAnyPhrase(c, 'at the same time', 'at same time', 'meanwhile', 'simultaneously')) {
-    c.at = start;
-    return undefined;
-  }
-  takes(c, ',', ':', '-', ')');
-  const after = seesPhrase(c, 'when|once|after') ? readUntil(c) : undefined;
-  takes(c, ',');
-  takes(c, 'beg', 'beginning', 'starting');
-  return after === undefined ? { is: 'at the same time' } : { is: 'at the same time', after };
-}
+export const readAtTheSameTime = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    takes(c, 'while', 'and', '(', '[');
+    if (!takeAnyPhrase(c, 'at the same time', 'at same time', 'meanwhile', 'simultaneously'))
+      return undefined;
+    takes(c, ',', ':', '-', ')');
+    const after = seesPhrase(c, 'when|once|after') ? readUntil(c) : undefined;
+    takes(c, ',');
+    takes(c, 'beg', 'beginning', 'starting');
+    return after === undefined ? { is: 'at the same time' } : { is: 'at the same time', after };
+  });

@@ -1,6 +1,7 @@
 import { takeBindOff } from '../../row/read/bind-off.ts';
 import { takeRest } from '../../row/read/counted-edge.ts';
 import {
+  attempt,
   type Cursor,
   peekNumber,
   peekText,
@@ -13,36 +14,39 @@ import type { Statement } from './statement.ts';
 
 /** 'Bind off.', 'bind off rem 24 sts in pattern', 'cast off all sts loosely', 'bind off 24 sts'. */
 export function readBindOff(c: Cursor): Statement | undefined {
-  const start = c.at;
+  // said before anything else it says nothing, and is passed over
   takes(c, 'loosely');
-  if (!takeBindOff(c)) return undefined;
-  skipHow(c);
-  const all = takeRest(c) || takes(c, 'rem', 'remaining', 'all', 'the', 'these');
-  if (all) takes(c, 'rem', 'remaining', 'the');
-  const stitches = peekNumber(c);
-  if (stitches !== undefined) c.at += 1;
-  takePhrase(c, STS);
-  takeAnyPhrase(
-    c,
-    'for back|front of neck',
-    'for neck|back|shoulder',
-    'for each shoulder',
-    'on each side',
-    'each side|shoulder',
-    'at each side',
-  );
-  skipHow(c);
-  takeAnyPhrase(c, 'at same gauge|tension', 'in 1 row', 'on next row');
-  skipHow(c);
-  const done = c.at >= c.end || /^[.,;([:-]$/.test(peekText(c));
-  const more =
-    peekText(c) === ',' &&
-    /^(k|p|knit|purl|work|pattern|patt|sl|dec|ssk|inc|rib|pat)$/.test(c.tokens[c.at + 1]?.text ?? '');
-  if (!done || (more && !all)) {
-    c.at = start;
-    return undefined;
-  }
-  return { is: 'bind off', ...(stitches === undefined ? {} : { stitches }), ...(all ? { rest: true } : {}) };
+  return attempt(c, () => {
+    if (!takeBindOff(c)) return undefined;
+    skipHow(c);
+    const all = takeRest(c) || takes(c, 'rem', 'remaining', 'all', 'the', 'these');
+    if (all) takes(c, 'rem', 'remaining', 'the');
+    const stitches = peekNumber(c);
+    if (stitches !== undefined) c.at += 1;
+    takePhrase(c, STS);
+    takeAnyPhrase(
+      c,
+      'for back|front of neck',
+      'for neck|back|shoulder',
+      'for each shoulder',
+      'on each side',
+      'each side|shoulder',
+      'at each side',
+    );
+    skipHow(c);
+    takeAnyPhrase(c, 'at same gauge|tension', 'in 1 row', 'on next row');
+    skipHow(c);
+    const done = c.at >= c.end || /^[.,;([:-]$/.test(peekText(c));
+    const more =
+      peekText(c) === ',' &&
+      /^(k|p|knit|purl|work|pattern|patt|sl|dec|ssk|inc|rib|pat)$/.test(c.tokens[c.at + 1]?.text ?? '');
+    if (!done || (more && !all)) return undefined;
+    return {
+      is: 'bind off',
+      ...(stitches === undefined ? {} : { stitches }),
+      ...(all ? { rest: true } : {}),
+    };
+  });
 }
 
 function skipHow(c: Cursor): void {

@@ -1,4 +1,5 @@
 import {
+  attempt,
   type Cursor,
   peekText,
   seesPhrase,
@@ -10,22 +11,20 @@ import {
 import type { Statement } from './statement.ts';
 
 /** 'cast on 92 sts'. */
-export function readCastOn(c: Cursor): Statement | undefined {
-  const start = c.at;
-  takes(c, 'loosely');
-  if (takeAnyPhrase(c, 'cast on', 'co', 'casting on', 'cast - on')) {
-    takes(c, 'loosely', 'on', 'a');
-    takePhrase(c, 'total of');
-    const n = takeNumber(c);
-    if (n !== undefined && Number.isSafeInteger(n)) {
-      const more = takes(c, 'more', 'additional');
-      takePhrase(c, 'st|sts|stitches|stitch');
-      takes(c, 'loosely', 'for');
-      if (/^(back|front|sleeve|border|body|lower|hem)$/.test(peekText(c))) c.at += 1;
-      takes(c, 'edge', 'loosely');
-      if (!more && !seesPhrase(c, 'at|over')) return { is: 'cast on', stitches: n };
+export const readCastOn = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    takes(c, 'loosely');
+    if (takeAnyPhrase(c, 'cast on', 'co', 'casting on', 'cast - on')) {
+      takes(c, 'loosely', 'on', 'a');
+      takePhrase(c, 'total of');
+      const n = takeNumber(c);
+      if (n !== undefined && Number.isSafeInteger(n)) {
+        const more = takes(c, 'more', 'additional');
+        takePhrase(c, 'st|sts|stitches|stitch');
+        takes(c, 'loosely', 'for');
+        if (/^(back|front|sleeve|border|body|lower|hem)$/.test(peekText(c))) c.at += 1;
+        takes(c, 'edge', 'loosely');
+        if (!more && !seesPhrase(c, 'at|over')) return { is: 'cast on', stitches: n };
+      }
     }
-  }
-  c.at = start;
-  return undefined;
-}
+  });

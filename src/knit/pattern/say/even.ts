@@ -1,4 +1,5 @@
 import {
+  attempt,
   type Cursor,
   peekNumber,
   peekText,
@@ -42,49 +43,41 @@ const EVEN = [
 ];
 
 /** 'work even until armhole measures 20 cm', 'beg with a k row, st st 6 rows', 'k every row for 5 cm', 'K1, P1 in ribbing for 2 in'. */
-export function readEven(c: Cursor): Statement | undefined {
-  const start = c.at;
-  const looks = readBegin(c);
-  if (looks) takes(c, 'and', 'then');
-  const every = readEveryRow(c);
-  const verb = every === undefined && takes(c, ...VERBS);
-  if (verb) {
-    takes(c, 'to', 'on');
-    takes(c, 'work', 'knit', 'rib', 'in');
-    takeAnyPhrase(c, 'a|the border|band|edge of|in', 'border|band of');
-  }
-  const even = skipEven(c);
-  const looks2 = looks ?? readBegin(c);
-  const rows = readRows(c);
-  const fabric = every ?? readFabricHere(c);
-  if (fabric) skipAsFor(c);
-  const even2 = skipEven(c) || even;
-  skipNotes(c);
-  const looks3 = looks2 ?? readBegin(c);
-  takes(c, ',');
-  const until = rows ?? readUntil(c) ?? readOnlyEnding(c);
-  const more = skipEven(c) || even2;
-  const looks4 = looks3 ?? readBegin(c);
-  const late = fabric ?? (until ? readFabricHere(c) : undefined);
-  if (until === undefined && late === undefined && !(verb && more)) {
-    c.at = start;
-    return undefined;
-  }
-  if (until === undefined && late?.is === 'pattern' && !verb) {
-    c.at = start;
-    return undefined;
-  }
-  if (!verb && late === undefined && until !== undefined && every === undefined && !more && !looks4) {
-    c.at = start;
-    return undefined;
-  }
-  return {
-    is: 'even',
-    ...(late === undefined ? {} : { fabric: late }),
-    ...(until === undefined ? {} : { until }),
-    ...(looks4 === undefined ? {} : { firstLooks: looks4 }),
-  };
-}
+export const readEven = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    const looks = readBegin(c);
+    if (looks) takes(c, 'and', 'then');
+    const every = readEveryRow(c);
+    const verb = every === undefined && takes(c, ...VERBS);
+    if (verb) {
+      takes(c, 'to', 'on');
+      takes(c, 'work', 'knit', 'rib', 'in');
+      takeAnyPhrase(c, 'a|the border|band|edge of|in', 'border|band of');
+    }
+    const even = skipEven(c);
+    const looks2 = looks ?? readBegin(c);
+    const rows = readRows(c);
+    const fabric = every ?? readFabricHere(c);
+    if (fabric) skipAsFor(c);
+    const even2 = skipEven(c) || even;
+    skipNotes(c);
+    const looks3 = looks2 ?? readBegin(c);
+    takes(c, ',');
+    const until = rows ?? readUntil(c) ?? readOnlyEnding(c);
+    const more = skipEven(c) || even2;
+    const looks4 = looks3 ?? readBegin(c);
+    const late = fabric ?? (until ? readFabricHere(c) : undefined);
+    if (until === undefined && late === undefined && !(verb && more)) return undefined;
+    if (until === undefined && late?.is === 'pattern' && !verb) return undefined;
+    if (!verb && late === undefined && until !== undefined && every === undefined && !more && !looks4)
+      return undefined;
+    return {
+      is: 'even',
+      ...(late === undefined ? {} : { fabric: late }),
+      ...(until === undefined ? {} : { until }),
+      ...(looks4 === undefined ? {} : { firstLooks: looks4 }),
+    };
+  });
 
 /** 'in rib as given for back for 16 rows'. */
 function skipAsFor(c: Cursor): void {
@@ -97,74 +90,69 @@ function skipAsFor(c: Cursor): void {
   );
 }
 
-function readFabricHere(c: Cursor): FabricSaid | undefined {
-  const start = c.at;
-  // 'K 1, P 1 in ribbing for 2 inches', 'K 2, P 2 for 4 inches'
-  takes(c, 'in');
-  const face = readBareRib(c);
-  if (face) return face;
-  c.at = start;
-  if (c.tokens[start - 1]?.text === 'rib' && seesPhrase(c, 'for|until|to|in')) return patternNamed('rib');
-  return readFabric(c);
-}
+const readFabricHere = (c: Cursor): FabricSaid | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    // 'K 1, P 1 in ribbing for 2 inches', 'K 2, P 2 for 4 inches'
+    takes(c, 'in');
+    const face = readBareRib(c);
+    if (face) return face;
+    c.at = start;
+    if (c.tokens[start - 1]?.text === 'rib' && seesPhrase(c, 'for|until|to|in')) return patternNamed('rib');
+    return readFabric(c);
+  });
 
-function readBareRib(c: Cursor): FabricSaid | undefined {
-  const start = c.at;
-  let face = '';
-  while (/^(k|p|,|and|knit|purl)$/.test(peekText(c)) && face.length < 40) {
-    if (takes(c, ',', 'and')) continue;
-    const n = peekNumber(c, 1);
-    if (n === undefined || n < 1 || n > 20 || !Number.isSafeInteger(n)) break;
-    face += peekText(c).charAt(0).repeat(n);
-    c.at += 2;
-  }
-  const rib = face.includes('k') && face.includes('p');
-  if (rib && (takeAnyPhrase(c, 'in rib|ribbing', 'rib|ribbing') || seesPhrase(c, 'for|until|till'))) {
-    if (!seesPhrase(c, 'to end|last')) return { is: 'rib', face };
-  }
-  c.at = start;
-  return undefined;
-}
+const readBareRib = (c: Cursor): FabricSaid | undefined =>
+  attempt(c, () => {
+    let face = '';
+    while (/^(k|p|,|and|knit|purl)$/.test(peekText(c)) && face.length < 40) {
+      if (takes(c, ',', 'and')) continue;
+      const n = peekNumber(c, 1);
+      if (n === undefined || n < 1 || n > 20 || !Number.isSafeInteger(n)) break;
+      face += peekText(c).charAt(0).repeat(n);
+      c.at += 2;
+    }
+    const rib = face.includes('k') && face.includes('p');
+    if (rib && (takeAnyPhrase(c, 'in rib|ribbing', 'rib|ribbing') || seesPhrase(c, 'for|until|till'))) {
+      if (!seesPhrase(c, 'to end|last')) return { is: 'rib', face };
+    }
+  });
 
 /** 'knit every row', 'k each row', 'purl every row', 'knit plain'. */
-function readEveryRow(c: Cursor): FabricSaid | undefined {
-  const start = c.at;
-  takes(c, 'work', 'and');
-  if (takes(c, 'k', 'knit', 'p', 'purl', 'knitting')) {
-    if (takeAnyPhrase(c, 'every|each row|rows', 'across every row', 'all rows', 'plain'))
-      return { is: 'named', name: 'garter' };
-    if (
-      takes(c, 'even', 'straight') ||
-      seesPhrase(c, 'until|till') ||
-      (seesPhrase(c, 'for') && peekNumber(c, 1) !== undefined)
-    ) {
-      return { is: 'knit on' };
+const readEveryRow = (c: Cursor): FabricSaid | undefined =>
+  attempt(c, () => {
+    takes(c, 'work', 'and');
+    if (takes(c, 'k', 'knit', 'p', 'purl', 'knitting')) {
+      if (takeAnyPhrase(c, 'every|each row|rows', 'across every row', 'all rows', 'plain'))
+        return { is: 'named', name: 'garter' };
+      if (
+        takes(c, 'even', 'straight') ||
+        seesPhrase(c, 'until|till') ||
+        (seesPhrase(c, 'for') && peekNumber(c, 1) !== undefined)
+      ) {
+        return { is: 'knit on' };
+      }
+      const n = peekNumber(c);
+      if (n !== undefined && /^(in|ins|inches|inch|cm|mm|")$/.test(peekText(c, 1))) return { is: 'knit on' };
     }
-    const n = peekNumber(c);
-    if (n !== undefined && /^(in|ins|inches|inch|cm|mm|")$/.test(peekText(c, 1))) return { is: 'knit on' };
-  }
-  c.at = start;
-  return undefined;
-}
+  });
 
 /** 'beg with a k row', 'starting with a purl row'. */
-function readBegin(c: Cursor): 'k' | 'p' | undefined {
-  const start = c.at;
-  takes(c, ',', '(');
-  if (
-    takes(c, 'beg', 'beginning', 'starting', 'commencing', 'start', 'begin') &&
-    takes(c, 'with', 'on', 'by')
-  ) {
-    takes(c, 'a', 'an');
-    const looks = takes(c, 'k', 'knit', 'rs') ? 'k' : takes(c, 'p', 'purl', 'ws') ? 'p' : undefined;
-    if (looks && takes(c, 'row', 'rows')) {
-      takes(c, ',', ')');
-      return looks;
+const readBegin = (c: Cursor): 'k' | 'p' | undefined =>
+  attempt(c, () => {
+    takes(c, ',', '(');
+    if (
+      takes(c, 'beg', 'beginning', 'starting', 'commencing', 'start', 'begin') &&
+      takes(c, 'with', 'on', 'by')
+    ) {
+      takes(c, 'a', 'an');
+      const looks = takes(c, 'k', 'knit', 'rs') ? 'k' : takes(c, 'p', 'purl', 'ws') ? 'p' : undefined;
+      if (looks && takes(c, 'row', 'rows')) {
+        takes(c, ',', ')');
+        return looks;
+      }
     }
-  }
-  c.at = start;
-  return undefined;
-}
+  });
 
 function skipEven(c: Cursor): boolean {
   let any = false;
@@ -187,24 +175,20 @@ function skipNotes(c: Cursor): void {
 }
 
 /** '6 rows', 'another 4 rows' directly after the verb. */
-function readRows(c: Cursor): Until | undefined {
-  const start = c.at;
-  takes(c, 'for', 'another', 'a', 'further', 'the', 'next', 'first');
-  const n = takeNumber(c);
-  takes(c, 'more', 'further', 'complete');
-  if (n !== undefined && takePhrase(c, 'row|rows|rnds|rounds')) {
-    takes(c, 'of', 'in', 'more');
-    return { is: 'rows', n };
-  }
-  if (n !== undefined && takePhrase(c, 'ridges|ridge')) return { is: 'rows', n: 2 * n };
-  c.at = start;
-  return undefined;
-}
+const readRows = (c: Cursor): Until | undefined =>
+  attempt(c, () => {
+    takes(c, 'for', 'another', 'a', 'further', 'the', 'next', 'first');
+    const n = takeNumber(c);
+    takes(c, 'more', 'further', 'complete');
+    if (n !== undefined && takePhrase(c, 'row|rows|rnds|rounds')) {
+      takes(c, 'of', 'in', 'more');
+      return { is: 'rows', n };
+    }
+    if (n !== undefined && takePhrase(c, 'ridges|ridge')) return { is: 'rows', n: 2 * n };
+  });
 
-function readOnlyEnding(c: Cursor): Until | undefined {
-  const start = c.at;
-  const end = ending(c);
-  if (end.end !== undefined || end.endEdge !== undefined) return { is: 'open', ...end };
-  c.at = start;
-  return undefined;
-}
+const readOnlyEnding = (c: Cursor): Until | undefined =>
+  attempt(c, () => {
+    const end = ending(c);
+    if (end.end !== undefined || end.endEdge !== undefined) return { is: 'open', ...end };
+  });

@@ -1,52 +1,50 @@
-import { type Cursor, peekNumber, takeAnyPhrase, takePhrase, takes } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, peekNumber, takeAnyPhrase, takePhrase, takes } from '../../row/read/cursor.ts';
 import { readFabric } from './phrase/fabric.ts';
 import { readAmount, readLength } from './phrase/measure.ts';
 import type { Statement } from './statement.ts';
 
 /** 'Gauge: 20 sts and 28 rows = 10 cm in st st', '5 sts = 1 inch', '9 sts = 2 inches; 6 rows = 1 inch'. Per 100 mm. */
-export function readGauge(c: Cursor): Statement | undefined {
-  const start = c.at;
-  takes(c, 'gauge', 'tension');
-  takes(c, ':', '-', 'is', ',');
-  takes(c, 'of', 'over');
-  let stitches: number | undefined;
-  let rows: number | undefined;
-  let pending: { sts?: number; rows?: number } = {};
-  let fabric = undefined as ReturnType<typeof readFabric>;
-  for (let i = 0; i < 12 && c.at < c.end; i += 1) {
-    takes(c, 'and', ',', ';', '.', 'x', 'to', '-', '×', '&');
-    const n = readAmount(c);
-    if (n === undefined) {
-      fabric = fabric ?? readFabric(c);
-      if (fabric === undefined || c.at >= c.end) break;
-      continue;
+export const readGauge = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    takes(c, 'gauge', 'tension');
+    takes(c, ':', '-', 'is', ',');
+    takes(c, 'of', 'over');
+    let stitches: number | undefined;
+    let rows: number | undefined;
+    let pending: { sts?: number; rows?: number } = {};
+    let fabric = undefined as ReturnType<typeof readFabric>;
+    for (let i = 0; i < 12 && c.at < c.end; i += 1) {
+      takes(c, 'and', ',', ';', '.', 'x', 'to', '-', '×', '&');
+      const n = readAmount(c);
+      if (n === undefined) {
+        fabric = fabric ?? readFabric(c);
+        if (fabric === undefined || c.at >= c.end) break;
+        continue;
+      }
+      if (takePhrase(c, 'st|sts|stitches')) pending = { ...pending, sts: n };
+      else if (takePhrase(c, 'row|rows|rnds')) pending = { ...pending, rows: n };
+      else if (takePhrase(c, 'ridge|ridges')) pending = { ...pending, rows: 2 * n };
+      else break;
+      fabric = readInFabric(c) ?? fabric;
+      const mm = readMeasure(c);
+      if (mm !== undefined) {
+        if (pending.sts !== undefined) stitches = (pending.sts * 100) / mm;
+        if (pending.rows !== undefined) rows = (pending.rows * 100) / mm;
+        pending = {};
+      }
+      fabric = readInFabric(c) ?? fabric;
     }
-    if (takePhrase(c, 'st|sts|stitches')) pending = { ...pending, sts: n };
-    else if (takePhrase(c, 'row|rows|rnds')) pending = { ...pending, rows: n };
-    else if (takePhrase(c, 'ridge|ridges')) pending = { ...pending, rows: 2 * n };
-    else break;
-    fabric = readInFabric(c) ?? fabric;
-    const mm = readMeasure(c);
-    if (mm !== undefined) {
-      if (pending.sts !== undefined) stitches = (pending.sts * 100) / mm;
-      if (pending.rows !== undefined) rows = (pending.rows * 100) / mm;
-      pending = {};
-    }
-    fabric = readInFabric(c) ?? fabric;
-  }
-  if (stitches === undefined && rows === undefined) {
-    c.at = start;
-    return undefined;
-  }
-  c.at = c.end;
-  return {
-    is: 'gauge',
-    ...(stitches === undefined ? {} : { stitches }),
-    ...(rows === undefined ? {} : { rows }),
-    ...(fabric === undefined ? {} : { fabric }),
-    ...needleWithin(c, start),
-  };
-}
+    if (stitches === undefined && rows === undefined) return undefined;
+    c.at = c.end;
+    return {
+      is: 'gauge',
+      ...(stitches === undefined ? {} : { stitches }),
+      ...(rows === undefined ? {} : { rows }),
+      ...(fabric === undefined ? {} : { fabric }),
+      ...needleWithin(c, start),
+    };
+  });
 
 /** 'on 4 mm needles', 'using a 3.5 mm needle': what the swatch was knitted with. */
 function needleWithin(c: Cursor, from: number): { needle?: number } {
@@ -69,36 +67,34 @@ function readInFabric(c: Cursor): ReturnType<typeof readFabric> {
   return undefined;
 }
 
-function readMeasure(c: Cursor): number | undefined {
-  const start = c.at;
-  takes(
-    c,
-    '=',
-    'to',
-    'per',
-    'make',
-    'equal',
-    'equals',
-    'in',
-    'over',
-    'measure',
-    'measures',
-    'are',
-    'on',
-    'a',
-  );
-  takes(c, '=');
-  const square = readLength(c);
-  if (square !== undefined) {
-    takeAnyPhrase(c, 'square', 'sq', 'in width', 'wide');
-    const far = c.at;
-    if (!(takes(c, 'x', '×', '/', 'by') && readLength(c) !== undefined)) c.at = far;
-    return square;
-  }
-  // 'to the inch', 'per inch'
-  takes(c, 'the', 'each');
-  if (takePhrase(c, 'inch|in|"')) return 25.4;
-  if (takePhrase(c, 'cm')) return 10;
-  c.at = start;
-  return undefined;
-}
+const readMeasure = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    takes(
+      c,
+      '=',
+      'to',
+      'per',
+      'make',
+      'equal',
+      'equals',
+      'in',
+      'over',
+      'measure',
+      'measures',
+      'are',
+      'on',
+      'a',
+    );
+    takes(c, '=');
+    const square = readLength(c);
+    if (square !== undefined) {
+      takeAnyPhrase(c, 'square', 'sq', 'in width', 'wide');
+      const far = c.at;
+      if (!(takes(c, 'x', '×', '/', 'by') && readLength(c) !== undefined)) c.at = far;
+      return square;
+    }
+    // 'to the inch', 'per inch'
+    takes(c, 'the', 'each');
+    if (takePhrase(c, 'inch|in|"')) return 25.4;
+    if (takePhrase(c, 'cm')) return 10;
+  });

@@ -1,49 +1,44 @@
 import { takeBindOff } from '../../row/read/bind-off.ts';
 import { takeCastOn } from '../../row/read/cast-on.ts';
-import { type Cursor, takeAnyPhrase, takeNumber, takePhrase, takes } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, takeAnyPhrase, takeNumber, takePhrase, takes } from '../../row/read/cursor.ts';
 import { readTimes, STS } from '../../row/read/goal.ts';
 import { readBeats, readBeatsBefore } from './phrase/beats.ts';
 import { readEdgeOf } from './phrase/edge.ts';
 import type { Beat, EdgeName, GroupSaid, Statement } from './statement.ts';
 
 /** 'bind off 5 sts at beg of next 2 rows, then 7 sts at beg of foll 2 rows', '… at neck edge every other row 3 times'. */
-export function readGroups(c: Cursor): Statement | undefined {
-  const start = c.at;
-  const before = readGroupsPlace(c);
-  takes(c, ',', ':');
-  const work = takeBindOff(c) ? 'bo' : takeCastOn(c) ? 'co' : undefined;
-  if (work === undefined) {
-    c.at = start;
-    return undefined;
-  }
-  const groups: GroupSaid[] = [];
-  let edge: EdgeName | undefined = before?.edge;
-  while (groups.length < 30) {
-    const at = c.at;
-    if (groups.length > 0) skipChain(c, work);
-    const first = readGroup(c, before);
-    if (first === undefined || (first.place === undefined && before === undefined && groups.length === 0)) {
-      c.at = groups.length === 0 ? start : at;
-      break;
+export const readGroups = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    const before = readGroupsPlace(c);
+    takes(c, ',', ':');
+    const work = takeBindOff(c) ? 'bo' : takeCastOn(c) ? 'co' : undefined;
+    if (work === undefined) return undefined;
+    const groups: GroupSaid[] = [];
+    let edge: EdgeName | undefined = before?.edge;
+    while (groups.length < 30) {
+      const at = c.at;
+      if (groups.length > 0) skipChain(c, work);
+      const first = readGroup(c, before);
+      if (first === undefined || (first.place === undefined && before === undefined && groups.length === 0)) {
+        c.at = groups.length === 0 ? start : at;
+        break;
+      }
+      edge = edge ?? first.place?.edge;
+      if (
+        first.place?.edge !== undefined &&
+        edge !== undefined &&
+        first.place.edge !== edge &&
+        first.place.edge !== 'same'
+      ) {
+        c.at = at;
+        break;
+      }
+      groups.push(...first.groups);
     }
-    edge = edge ?? first.place?.edge;
-    if (
-      first.place?.edge !== undefined &&
-      edge !== undefined &&
-      first.place.edge !== edge &&
-      first.place.edge !== 'same'
-    ) {
-      c.at = at;
-      break;
-    }
-    groups.push(...first.groups);
-  }
-  if (groups.length === 0) {
-    c.at = start;
-    return undefined;
-  }
-  return { is: 'groups', work, edge: edge ?? 'beginning', groups };
-}
+    if (groups.length === 0) return undefined;
+    return { is: 'groups', work, edge: edge ?? 'beginning', groups };
+  });
 
 function skipChain(c: Cursor, work: 'bo' | 'co'): void {
   takes(c, ',', ';');
@@ -59,16 +54,13 @@ interface Place {
 }
 
 /** 'at beg of next 2 rows', 'at neck edge', 'at each side', said before or after the count. */
-function readGroupsPlace(c: Cursor): Place | undefined {
-  const start = c.at;
-  const when = readBeatsBefore(c);
-  const edge = readEdgeOf(c);
-  if (edge === undefined) {
-    c.at = start;
-    return undefined;
-  }
-  return { edge, beats: when.length > 0 ? when : readBeats(c) };
-}
+const readGroupsPlace = (c: Cursor): Place | undefined =>
+  attempt(c, () => {
+    const when = readBeatsBefore(c);
+    const edge = readEdgeOf(c);
+    if (edge === undefined) return undefined;
+    return { edge, beats: when.length > 0 ? when : readBeats(c) };
+  });
 
 function readGroup(
   c: Cursor,

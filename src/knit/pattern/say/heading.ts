@@ -1,4 +1,4 @@
-import { type Cursor, takes } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, takes } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import type { Place, Statement } from './statement.ts';
 import { halfOf, titleOf } from './title.ts';
@@ -108,18 +108,19 @@ const TALK = new Set(
 );
 
 /** A heading at the start of a sentence, up to its colon, or the whole sentence when it is nothing else. */
-export function readHeading(c: Cursor, aloneOnLine: boolean): Statement | undefined {
-  const start = c.at;
-  const end = headingEnd(c, aloneOnLine);
-  if (end === undefined) return undefined;
-  const words = c.tokens.slice(start, end);
-  const statement = headingOf(words, c.tokens[end]?.text === ':', aloneOnLine);
-  if (statement === undefined) return undefined;
-  c.at = end;
-  takes(c, ':');
-  takes(c, '-');
-  return statement;
-}
+export const readHeading = (c: Cursor, aloneOnLine: boolean): Statement | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    const end = headingEnd(c, aloneOnLine);
+    if (end === undefined) return undefined;
+    const words = c.tokens.slice(start, end);
+    const statement = headingOf(words, c.tokens[end]?.text === ':', aloneOnLine);
+    if (statement === undefined) return undefined;
+    c.at = end;
+    takes(c, ':');
+    takes(c, '-');
+    return statement;
+  });
 
 /** Where the heading's words end: before a colon, or at the end of a short line of its own. */
 function headingEnd(c: Cursor, aloneOnLine: boolean): number | undefined {

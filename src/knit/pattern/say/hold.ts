@@ -1,57 +1,63 @@
-import { type Cursor, sees, takeAnyPhrase, takeNumber, takePhrase, takes } from '../../row/read/cursor.ts';
+import {
+  attempt,
+  type Cursor,
+  sees,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
 import { takeOnHolder } from '../../row/read/holder.ts';
 import type { Statement } from './statement.ts';
 
 /** 'place rem 24 sts on holder', 'leave centre 17 sts on a holder', 'slip first 28 sts onto holder'. */
-export function readHold(c: Cursor): Statement | undefined {
-  const start = c.at;
-  if (
-    !takes(
-      c,
-      'place',
-      'put',
-      'sl',
-      'slip',
-      'leave',
-      'leaving',
-      'placing',
-      'slipping',
-      'transfer',
-      'keep',
-      'put',
+export const readHold = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    if (
+      !takes(
+        c,
+        'place',
+        'put',
+        'sl',
+        'slip',
+        'leave',
+        'leaving',
+        'placing',
+        'slipping',
+        'transfer',
+        'keep',
+        'put',
+      )
     )
-  )
-    return undefined;
-  takes(c, 'the', 'all');
-  const which = readWhichStitches(c);
-  const n = takeNumber(c);
-  const late = which ?? readWhichStitches(c);
-  const said = takePhrase(c, STS);
-  takeAnyPhrase(
-    c,
-    'for neck|front|back|thumb|hood|shoulder|collar',
-    'at center|centre',
-    'for back|front neck|of',
-  );
-  if ((n !== undefined || late !== undefined) && said && takeOnHolder(c)) {
+      return undefined;
+    takes(c, 'the', 'all');
+    const which = readWhichStitches(c);
+    const n = takeNumber(c);
+    const late = which ?? readWhichStitches(c);
+    const said = takePhrase(c, STS);
     takeAnyPhrase(
       c,
-      'for neck|neckband|collar|later|hood|shoulder|shoulders|front|back',
-      'for back|front of neck',
-      'for back|front neck',
-      'to be worked later',
-      'and work|continue on first|these|rem sts',
+      'for neck|front|back|thumb|hood|shoulder|collar',
+      'at center|centre',
+      'for back|front neck|of',
     );
-    return {
-      is: 'hold',
-      which: late ?? (n === undefined ? 'all' : 'rest'),
-      ...(n === undefined ? {} : { stitches: n }),
-    };
-  }
-  c.at = start;
-  return undefined;
-}
+    if ((n !== undefined || late !== undefined) && said && takeOnHolder(c)) {
+      takeAnyPhrase(
+        c,
+        'for neck|neckband|collar|later|hood|shoulder|shoulders|front|back',
+        'for back|front of neck',
+        'for back|front neck',
+        'to be worked later',
+        'and work|continue on first|these|rem sts',
+      );
+      return {
+        is: 'hold',
+        which: late ?? (n === undefined ? 'all' : 'rest'),
+        ...(n === undefined ? {} : { stitches: n }),
+      };
+    }
+  });
 
 function readWhichStitches(c: Cursor): 'rest' | 'first' | 'last' | 'centre' | 'all' | undefined {
   if (takes(c, 'rem', 'remaining', 'other')) return 'rest';

@@ -1,4 +1,5 @@
 import {
+  attempt,
   type Cursor,
   peek,
   peekNumber,
@@ -15,41 +16,33 @@ import type { Label } from './statement.ts';
 export const ROWS = 'row|rows|rnd|rnds|round|rounds';
 
 /** 'Row 1 (RS):', '2nd and every alt row:', 'Rows 3–20:', 'Next row (WS):', 'Next 4 rows:', 'Inc row:'. */
-export function readLabel(c: Cursor): Label | undefined {
-  const start = c.at;
-  const label = numbered(c) ?? ordinal(c) ?? next(c) ?? namedRow(c);
-  if (label === undefined) {
-    c.at = start;
-    return undefined;
-  }
-  const side = label.side ?? sideAfter(c);
-  takes(c, ',');
-  if (!takes(c, ':', '.', '-', '=') && !looksLikeRow(c)) {
-    c.at = start;
-    return undefined;
-  }
-  const later = side ?? sideAfter(c);
-  takes(c, ':', '-');
-  return later === undefined ? label : { ...label, side: later };
-}
+export const readLabel = (c: Cursor): Label | undefined =>
+  attempt(c, () => {
+    const label = numbered(c) ?? ordinal(c) ?? next(c) ?? namedRow(c);
+    if (label === undefined) return undefined;
+    const side = label.side ?? sideAfter(c);
+    takes(c, ',');
+    if (!takes(c, ':', '.', '-', '=') && !looksLikeRow(c)) return undefined;
+    const later = side ?? sideAfter(c);
+    takes(c, ':', '-');
+    return later === undefined ? label : { ...label, side: later };
+  });
 
-function sideAfter(c: Cursor): 'RS' | 'WS' | undefined {
-  const start = c.at;
-  const open = takes(c, '(', '[', ',', '-');
-  takes(c, 'on');
-  if (open || /^(rs|ws|right|wrong)$/.test(peekText(c))) {
-    const word = peekText(c);
-    const side = /^(k|p|knit|purl)$/.test(word) ? undefined : readSide(c);
-    if (side !== undefined) {
-      takes(c, 'facing', 'row', 'side');
-      takePhrase(c, 'row');
-      takes(c, ')', ']');
-      return side;
+const sideAfter = (c: Cursor): 'RS' | 'WS' | undefined =>
+  attempt(c, () => {
+    const open = takes(c, '(', '[', ',', '-');
+    takes(c, 'on');
+    if (open || /^(rs|ws|right|wrong)$/.test(peekText(c))) {
+      const word = peekText(c);
+      const side = /^(k|p|knit|purl)$/.test(word) ? undefined : readSide(c);
+      if (side !== undefined) {
+        takes(c, 'facing', 'row', 'side');
+        takePhrase(c, 'row');
+        takes(c, ')', ']');
+        return side;
+      }
     }
-  }
-  c.at = start;
-  return undefined;
-}
+  });
 
 /** A label without a colon is one only where a row follows at once: 'Row 1 K2, p2'. */
 const looksLikeRow = (c: Cursor): boolean =>
@@ -107,29 +100,28 @@ function takeSideNote(c: Cursor): void {
 }
 
 /** 'and every (foll) alt row', 'and all WS rows', 'and all even rows'. */
-function readEveryOther(c: Cursor): boolean {
-  const start = c.at;
-  takes(c, ',');
-  if (takes(c, 'and', '&')) {
-    takes(c, 'every', 'all', 'each');
-    takes(c, 'foll', 'following', 'other', 'subsequent', 'remaining');
-    takes(c, 'foll', 'following');
-    if (
-      takeAnyPhrase(
-        c,
-        `alt|alternate|other|ws|rs|even|odd|2nd|purl|p ${ROWS}`,
-        `wrong|right side ${ROWS}`,
-        `even|odd numbered ${ROWS}`,
-        `2 nd ${ROWS}`,
-        `even - numbered ${ROWS}`,
+const readEveryOther = (c: Cursor): boolean =>
+  attempt(c, () => {
+    takes(c, ',');
+    if (takes(c, 'and', '&')) {
+      takes(c, 'every', 'all', 'each');
+      takes(c, 'foll', 'following', 'other', 'subsequent', 'remaining');
+      takes(c, 'foll', 'following');
+      if (
+        takeAnyPhrase(
+          c,
+          `alt|alternate|other|ws|rs|even|odd|2nd|purl|p ${ROWS}`,
+          `wrong|right side ${ROWS}`,
+          `even|odd numbered ${ROWS}`,
+          `2 nd ${ROWS}`,
+          `even - numbered ${ROWS}`,
+        )
       )
-    )
-      return true;
-    if (/^(alternate|other|alt)$/.test(c.tokens[c.at - 1]?.text ?? '') && takePhrase(c, ROWS)) return true;
-  }
-  c.at = start;
-  return false;
-}
+        return true;
+      if (/^(alternate|other|alt)$/.test(c.tokens[c.at - 1]?.text ?? '') && takePhrase(c, ROWS)) return true;
+    }
+    return false;
+  });
 
 /** '1st row:', '2nd and 4th rows:', '1st to 4th rows'. */
 function ordinal(c: Cursor): Label | undefined {
@@ -160,26 +152,27 @@ const readSideWord = (c: Cursor): 'RS' | 'WS' | undefined =>
   takes(c, 'rs') ? 'RS' : takes(c, 'ws') ? 'WS' : undefined;
 
 /** 'Inc row:', 'Set-up row (WS):', 'Foundation row', 'Buttonhole row'. */
-function namedRow(c: Cursor): Label | undefined {
-  const start = c.at;
-  let words = 0;
-  while (words < 4 && peek(c)?.kind === 'word' && !seesPhrase(c, ROWS)) {
-    if (
-      /^(k|p|knit|purl|work|rep|repeat|every|each|to|last|dec|inc|in|at|until|for|of|bind|cast|then)$/.test(
-        peekText(c),
-      ) &&
-      !(words === 0 && /^(dec|inc)$/.test(peekText(c)))
-    )
-      return undefined;
-    c.at += 1;
-    takes(c, '-');
-    words += 1;
-  }
-  if (words === 0 || !takePhrase(c, ROWS)) return undefined;
-  const side = sideAfter(c);
-  const name = rowName(c.tokens[start]?.text ?? '');
-  return seesPhrase(c, ':') ? { rows: [], name, ...(side === undefined ? {} : { side }) } : undefined;
-}
+const namedRow = (c: Cursor): Label | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    let words = 0;
+    while (words < 4 && peek(c)?.kind === 'word' && !seesPhrase(c, ROWS)) {
+      if (
+        /^(k|p|knit|purl|work|rep|repeat|every|each|to|last|dec|inc|in|at|until|for|of|bind|cast|then)$/.test(
+          peekText(c),
+        ) &&
+        !(words === 0 && /^(dec|inc)$/.test(peekText(c)))
+      )
+        return undefined;
+      c.at += 1;
+      takes(c, '-');
+      words += 1;
+    }
+    if (words === 0 || !takePhrase(c, ROWS)) return undefined;
+    const side = sideAfter(c);
+    const name = rowName(c.tokens[start]?.text ?? '');
+    return seesPhrase(c, ':') ? { rows: [], name, ...(side === undefined ? {} : { side }) } : undefined;
+  });
 
 /** 'Decrease row' and 'Dec row' are one. */
 export const rowName = (word: string): string =>

@@ -1,23 +1,21 @@
-import { type Cursor, takeNumber, takePhrase, takes } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, takeNumber, takePhrase, takes } from '../../row/read/cursor.ts';
 import type { Statement } from './statement.ts';
 
 /** 'these 2 rows form rib', 'last 4 rows set the pattern': the rows get a name. */
-export function readNamedRows(c: Cursor): Statement | undefined {
-  const start = c.at;
-  if (takes(c, 'these', 'last', 'above', 'the', 'this')) {
-    takes(c, 'last', 'above');
-    const n = takeNumber(c);
-    if (takePhrase(c, 'row|rows') && takes(c, 'form', 'forms', 'set', 'sets', 'establish', 'complete')) {
-      const name = c.tokens
-        .slice(c.at, c.end)
-        .filter(({ kind, text }) => kind === 'word' && !/^(the|a|patt|pattern|st|stitch|in|as)$/.test(text))
-        .map(({ text }) => text)
-        .slice(0, 4)
-        .join(' ');
-      c.at = c.end;
-      return { is: 'named rows', name, ...(n === undefined ? {} : { rows: n }) };
+export const readNamedRows = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    if (takes(c, 'these', 'last', 'above', 'the', 'this')) {
+      takes(c, 'last', 'above');
+      const n = takeNumber(c);
+      if (takePhrase(c, 'row|rows') && takes(c, 'form', 'forms', 'set', 'sets', 'establish', 'complete')) {
+        const name = c.tokens
+          .slice(c.at, c.end)
+          .filter(({ kind, text }) => kind === 'word' && !/^(the|a|patt|pattern|st|stitch|in|as)$/.test(text))
+          .map(({ text }) => text)
+          .slice(0, 4)
+          .join(' ');
+        c.at = c.end;
+        return { is: 'named rows', name, ...(n === undefined ? {} : { rows: n }) };
+      }
     }
-  }
-  c.at = start;
-  return undefined;
-}
+  });

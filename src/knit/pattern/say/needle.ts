@@ -1,4 +1,5 @@
 import {
+  attempt,
   type Cursor,
   peek,
   peekNumber,
@@ -10,35 +11,34 @@ import {
 import type { Statement } from './statement.ts';
 
 /** 'change to 4 mm needles', 'with No. 8 needles', 'using larger needles'. */
-export function readNeedle(c: Cursor): Statement | undefined {
-  const start = c.at;
-  if (!takeAnyPhrase(c, 'change|changing|switch|go to', 'change back to', 'with', 'using', 'use', 'on'))
-    return undefined;
-  let mm: number | undefined;
-  for (let i = 0; i < 14 && c.at < c.end; i += 1) {
-    const n = peekNumber(c);
-    if (n !== undefined && /^(mm)$/.test(peekText(c, 1))) mm = n;
-    if (takePhrase(c, 'needle|needles|ndls|pins|ns')) {
-      takeAnyPhrase(c, '( us', '(');
-      while (c.tokens[c.at - 1] !== undefined && c.at < c.end && bracketOpen(c, start)) {
-        if (peekNumber(c) !== undefined && peekText(c, 1) === 'mm') mm = peekNumber(c);
-        c.at += 1;
+export const readNeedle = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    if (!takeAnyPhrase(c, 'change|changing|switch|go to', 'change back to', 'with', 'using', 'use', 'on'))
+      return undefined;
+    let mm: number | undefined;
+    for (let i = 0; i < 14 && c.at < c.end; i += 1) {
+      const n = peekNumber(c);
+      if (n !== undefined && /^(mm)$/.test(peekText(c, 1))) mm = n;
+      if (takePhrase(c, 'needle|needles|ndls|pins|ns')) {
+        takeAnyPhrase(c, '( us', '(');
+        while (c.tokens[c.at - 1] !== undefined && c.at < c.end && bracketOpen(c, start)) {
+          if (peekNumber(c) !== undefined && peekText(c, 1) === 'mm') mm = peekNumber(c);
+          c.at += 1;
+        }
+        takes(c, ',');
+        takes(c, 'and', ':');
+        return { is: 'needle', ...(mm === undefined ? {} : { mm }) };
       }
-      takes(c, ',');
-      takes(c, 'and', ':');
-      return { is: 'needle', ...(mm === undefined ? {} : { mm }) };
+      const token = peek(c);
+      if (
+        token === undefined ||
+        /^(cast|co|work|k|p|knit|purl|pick|rejoin|until|facing|bind)$/.test(token.text)
+      )
+        break;
+      c.at += 1;
     }
-    const token = peek(c);
-    if (
-      token === undefined ||
-      /^(cast|co|work|k|p|knit|purl|pick|rejoin|until|facing|bind)$/.test(token.text)
-    )
-      break;
-    c.at += 1;
-  }
-  c.at = start;
-  return undefined;
-}
+  });
 
 /** Whether brackets opened since `from` are not closed yet. */
 function bracketOpen(c: Cursor, from: number): boolean {

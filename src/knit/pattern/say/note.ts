@@ -1,4 +1,4 @@
-import { type Cursor, peekText, seesPhrase, takeAnyPhrase } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, peekText, seesPhrase, takeAnyPhrase } from '../../row/read/cursor.ts';
 import { skipEnding } from './phrase/ending.ts';
 import { skipFacing } from './phrase/facing.ts';
 import { skipYarn } from './phrase/yarn.ts';
@@ -13,71 +13,69 @@ const NOTES = new Set(
 );
 
 /** What makes no row: seams, pressing, breaking the yarn, markers at the edge. */
-export function readNote(c: Cursor): Statement | undefined {
-  const word = peekText(c);
-  const start = c.at;
-  if (
-    takeAnyPhrase(
-      c,
-      'break|cut|fasten off yarn|wool|thread',
-      'break|cut off|the yarn|wool|thread',
-      'break|cut|fasten',
-      'fasten off',
-    )
-  ) {
-    takeAnyPhrase(c, 'off', 'yarn', 'wool', 'the yarn');
-    return { is: 'note', about: 'yarn' };
-  }
-  if (
-    takeAnyPhrase(
-      c,
-      'place|put|mark a|the|1|each marker|end',
-      'place|put marker|markers',
-      'mark each|center|centre|both',
-      'tie a marker',
-      'mark',
-    )
-  ) {
-    if (seesPhrase(c, ', k|p') && word !== 'mark') {
-      c.at = start;
-      return undefined;
-    }
-    while (c.at < c.end && !/^[,;]$/.test(peekText(c))) c.at += 1;
-    return { is: 'note', about: 'marker' };
-  }
-  if (
-    word === 'join' &&
-    !seesPhrase(c, 'join seams|seam|shoulder|shoulders|side|right|left|sleeve|back|front')
-  )
-    return undefined;
-  if (word === 'to' && !seesPhrase(c, 'to make|finish|fit')) return undefined;
-  if (word === 'when' && !seesPhrase(c, 'when knitting|working')) return undefined;
-  if (
-    /^(these|this)$/.test(word) &&
-    !seesPhrase(c, 'these rows|sts|1|2|4|6|8|10|12|16 form|rows|are|sts') &&
-    !seesPhrase(c, 'this forms|completes|is')
-  )
-    return undefined;
-  if (
-    /^(these|this)$/.test(word) &&
-    !c.tokens
-      .slice(c.at, c.end)
-      .some((token) =>
-        /^(form|forms|set|sets|establish|establishes|completes|complete|is|are)$/.test(token.text),
+export const readNote = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    const word = peekText(c);
+    if (
+      takeAnyPhrase(
+        c,
+        'break|cut|fasten off yarn|wool|thread',
+        'break|cut off|the yarn|wool|thread',
+        'break|cut|fasten',
+        'fasten off',
       )
-  )
-    return undefined;
-  if (!NOTES.has(word)) return undefined;
-  if (word === 'measure' || word === 'turn') return undefined;
-  c.at = c.end;
-  return { is: 'note', about: 'making up' };
-}
+    ) {
+      takeAnyPhrase(c, 'off', 'yarn', 'wool', 'the yarn');
+      return { is: 'note', about: 'yarn' };
+    }
+    if (
+      takeAnyPhrase(
+        c,
+        'place|put|mark a|the|1|each marker|end',
+        'place|put marker|markers',
+        'mark each|center|centre|both',
+        'tie a marker',
+        'mark',
+      )
+    ) {
+      if (seesPhrase(c, ', k|p') && word !== 'mark') return undefined;
+      while (c.at < c.end && !/^[,;]$/.test(peekText(c))) c.at += 1;
+      return { is: 'note', about: 'marker' };
+    }
+    if (
+      word === 'join' &&
+      !seesPhrase(c, 'join seams|seam|shoulder|shoulders|side|right|left|sleeve|back|front')
+    )
+      return undefined;
+    if (word === 'to' && !seesPhrase(c, 'to make|finish|fit')) return undefined;
+    if (word === 'when' && !seesPhrase(c, 'when knitting|working')) return undefined;
+    if (
+      /^(these|this)$/.test(word) &&
+      !seesPhrase(c, 'these rows|sts|1|2|4|6|8|10|12|16 form|rows|are|sts') &&
+      !seesPhrase(c, 'this forms|completes|is')
+    )
+      return undefined;
+    if (
+      /^(these|this)$/.test(word) &&
+      !c.tokens
+        .slice(c.at, c.end)
+        .some((token) =>
+          /^(form|forms|set|sets|establish|establishes|completes|complete|is|are)$/.test(token.text),
+        )
+    )
+      return undefined;
+    if (!NOTES.has(word)) return undefined;
+    if (word === 'measure' || word === 'turn') return undefined;
+    c.at = c.end;
+    return { is: 'note', about: 'making up' };
+  });
 
 /** Words that may stand alone between instructions: 'with RS facing', 'ending with a WS row', 'with white'. */
-export function readPassing(c: Cursor): Statement | undefined {
-  const start = c.at;
-  if (skipFacing(c)) return { is: 'note', about: 'facing' };
-  skipEnding(c);
-  if (c.at !== start) return { is: 'even', until: { is: 'open', end: 'WS' } };
-  return skipYarn(c) ? { is: 'note', about: 'yarn' } : undefined;
-}
+export const readPassing = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    if (skipFacing(c)) return { is: 'note', about: 'facing' };
+    skipEnding(c);
+    if (c.at !== start) return { is: 'even', until: { is: 'open', end: 'WS' } };
+    return skipYarn(c) ? { is: 'note', about: 'yarn' } : undefined;
+  });

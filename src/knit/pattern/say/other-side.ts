@@ -1,4 +1,4 @@
-import { type Cursor, peek, seesPhrase, takeAnyPhrase, takes } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, peek, seesPhrase, takeAnyPhrase, takes } from '../../row/read/cursor.ts';
 import type { Statement } from './statement.ts';
 
 const MATCHING = [
@@ -18,49 +18,46 @@ const MATCHING = [
 ];
 
 /** 'complete other side to match, reversing shaping', 'work second side as first'. */
-export function readOtherSide(c: Cursor): Statement | undefined {
-  const start = c.at;
-  takes(c, 'then', 'and');
-  const verb = takes(c, 'complete', 'work', 'finish', 'knit', 'completing', 'make', 'shape');
-  takes(c, 'the');
-  takes(c, 'rem', 'remaining');
-  const other = takes(c, 'other', 'second', '2nd', 'opposite', 'left', 'right') || takeOrdinal(c, 'nd');
-  const what = takes(c, 'side', 'shoulder', 'half', 'neck', 'edge', 'sts');
-  const matches = takeAnyPhrase(c, ...MATCHING);
-  takeAnyPhrase(c, 'for', 'with', 'to');
-  takes(c, 'the', 'other');
-  const first = takes(c, 'first', '1st', 'one', 'right', 'left') || takeOrdinal(c, 'st');
-  const firstWhat = takes(c, 'side', 'shoulder', 'half', 'one');
-  if (verb && matches && ((other && what) || (first && firstWhat))) {
-    return { is: 'other side', reversing: readReversing(c) };
-  }
-  c.at = start;
-  return undefined;
-}
+export const readOtherSide = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    takes(c, 'then', 'and');
+    const verb = takes(c, 'complete', 'work', 'finish', 'knit', 'completing', 'make', 'shape');
+    takes(c, 'the');
+    takes(c, 'rem', 'remaining');
+    const other = takes(c, 'other', 'second', '2nd', 'opposite', 'left', 'right') || takeOrdinal(c, 'nd');
+    const what = takes(c, 'side', 'shoulder', 'half', 'neck', 'edge', 'sts');
+    const matches = takeAnyPhrase(c, ...MATCHING);
+    takeAnyPhrase(c, 'for', 'with', 'to');
+    takes(c, 'the', 'other');
+    const first = takes(c, 'first', '1st', 'one', 'right', 'left') || takeOrdinal(c, 'st');
+    const firstWhat = takes(c, 'side', 'shoulder', 'half', 'one');
+    if (verb && matches && ((other && what) || (first && firstWhat))) {
+      return { is: 'other side', reversing: readReversing(c) };
+    }
+  });
 
-export function readReversing(c: Cursor): boolean {
-  const start = c.at;
-  takes(c, ',', '(', 'but', ';');
-  takes(c, 'but', 'with', 'and');
-  if (takes(c, 'reversing', 'reverse', 'reversed')) {
-    takeAnyPhrase(c, 'all', 'the');
-    takes(c, 'all', 'shaping', 'shapings', 'shape', 'shaped');
-    takes(c, 'shaping', 'shapings');
-    takes(c, ')');
-    return true;
-  }
-  if (
-    takeAnyPhrase(
-      c,
-      'all shaping|shapings reversed',
-      'shaping|shapings reversed',
-      'shaping at opposite edge|edges|side',
+export const readReversing = (c: Cursor): boolean =>
+  attempt(c, () => {
+    takes(c, ',', '(', 'but', ';');
+    takes(c, 'but', 'with', 'and');
+    if (takes(c, 'reversing', 'reverse', 'reversed')) {
+      takeAnyPhrase(c, 'all', 'the');
+      takes(c, 'all', 'shaping', 'shapings', 'shape', 'shaped');
+      takes(c, 'shaping', 'shapings');
+      takes(c, ')');
+      return true;
+    }
+    if (
+      takeAnyPhrase(
+        c,
+        'all shaping|shapings reversed',
+        'shaping|shapings reversed',
+        'shaping at opposite edge|edges|side',
+      )
     )
-  )
-    return true;
-  c.at = start;
-  return false;
-}
+      return true;
+    return false;
+  });
 
 /** '2nd', '1st': a number with its ending. */
 function takeOrdinal(c: Cursor, ending: 'st' | 'nd'): boolean {

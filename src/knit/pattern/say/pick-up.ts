@@ -1,4 +1,5 @@
 import {
+  attempt,
   type Cursor,
   peek,
   peekText,
@@ -13,46 +14,42 @@ import type { Item } from '../../row/read/notation.ts';
 import type { Statement } from './statement.ts';
 
 /** 'With RS facing pick up and k 30 sts along left neck, k 17 from holder, pick up and k 30 sts along right neck'. */
-export function readPickUp(c: Cursor): Statement | undefined {
-  const start = c.at;
-  if (!skipToPickUp(c)) return undefined;
-  const edges: { along: string; stitches: number }[] = [];
-  while (c.at < c.end && edges.length < 30) {
-    const at = c.at;
-    takes(c, ',', ';');
-    takes(c, 'and', 'then');
-    const one = readOne(c, edges.length > 0);
-    if (one === undefined) {
-      c.at = at;
-      break;
+export const readPickUp = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    if (!skipToPickUp(c)) return undefined;
+    const edges: { along: string; stitches: number }[] = [];
+    while (c.at < c.end && edges.length < 30) {
+      const at = c.at;
+      takes(c, ',', ';');
+      takes(c, 'and', 'then');
+      const one = readOne(c, edges.length > 0);
+      if (one === undefined) {
+        c.at = at;
+        break;
+      }
+      edges.push(one);
     }
-    edges.push(one);
-  }
-  if (edges.length === 0) {
-    c.at = start;
-    return undefined;
-  }
-  const items = edges.map(({ stitches }): Item => ({ is: 'stitches', work: 'pu', times: stitches }));
-  return { is: 'pick up', items, edges };
-}
+    if (edges.length === 0) return undefined;
+    const items = edges.map(({ stitches }): Item => ({ is: 'stitches', work: 'pu', times: stitches }));
+    return { is: 'pick up', items, edges };
+  });
 
-function skipToPickUp(c: Cursor): boolean {
-  const start = c.at;
-  const opens =
-    /^(with|from|using|on|pick|pu|beg|beginning|starting|join|holding|right|rs|working|along|at|k|sl|slip)$/.test(
-      peekText(c),
-    );
-  for (let far = 0; opens && far < 40 && c.at < c.end; far += 1) {
-    if (seesPhrase(c, 'pick|picking up') || seesPhrase(c, 'pu')) return true;
-    if (far === 0 && (seesPhrase(c, 'k|knit') || seesPhrase(c, 'sl|slip'))) {
-      if (!seesHolder(c)) break;
-      return true;
+const skipToPickUp = (c: Cursor): boolean =>
+  attempt(c, () => {
+    const opens =
+      /^(with|from|using|on|pick|pu|beg|beginning|starting|join|holding|right|rs|working|along|at|k|sl|slip)$/.test(
+        peekText(c),
+      );
+    for (let far = 0; opens && far < 40 && c.at < c.end; far += 1) {
+      if (seesPhrase(c, 'pick|picking up') || seesPhrase(c, 'pu')) return true;
+      if (far === 0 && (seesPhrase(c, 'k|knit') || seesPhrase(c, 'sl|slip'))) {
+        if (!seesHolder(c)) break;
+        return true;
+      }
+      c.at += 1;
     }
-    c.at += 1;
-  }
-  c.at = start;
-  return false;
-}
+    return false;
+  });
 
 /** 'k 12 from holder, pick up …' begins with a holder's stitches. */
 function seesHolder(c: Cursor): boolean {

@@ -1,4 +1,5 @@
 import {
+  attempt,
   type Cursor,
   seesPhrase,
   takeAnyPhrase,
@@ -11,20 +12,17 @@ import { readFacing, skipFacing } from './phrase/facing.ts';
 import type { Statement } from './statement.ts';
 
 /** 'with RS facing rejoin yarn to rem 28 sts at neck edge', 'return to rem sts', 'slip sts from holder to needle'. */
-export function readRejoin(c: Cursor): Statement | undefined {
-  const start = c.at;
-  const side = readFacing(c);
-  const sts = rejoined(c);
-  if (sts === undefined) {
-    c.at = start;
-    return undefined;
-  }
-  return {
-    is: 'rejoin',
-    ...(sts === 'some' ? {} : { stitches: sts }),
-    ...(side === undefined ? {} : { side }),
-  };
-}
+export const readRejoin = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    const side = readFacing(c);
+    const sts = rejoined(c);
+    if (sts === undefined) return undefined;
+    return {
+      is: 'rejoin',
+      ...(sts === 'some' ? {} : { stitches: sts }),
+      ...(side === undefined ? {} : { side }),
+    };
+  });
 
 function rejoined(c: Cursor): number | 'some' | undefined {
   if (takes(c, 'rejoin', 'join', 'attach', 'rejoining', 'fasten', 'tie')) {

@@ -1,26 +1,24 @@
-import { type Cursor, peek, peekText, takePhrase, takes } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, peek, peekText, takePhrase, takes } from '../../row/read/cursor.ts';
 import { rowName } from './label.ts';
 import { readBeats } from './phrase/beats.ts';
 import type { Statement } from './statement.ts';
 
 /** 'rep dec row every other row 3 times more', 'work inc row every 6th row until there are 60 sts'. */
-export function readRepeatNamed(c: Cursor): Statement | undefined {
-  const start = c.at;
-  if (takes(c, 'rep', 'repeat', 'work', 'working', 'rpt')) {
-    takes(c, 'the', 'this', 'last');
-    const name = rowName(peekText(c));
-    if (
-      peek(c)?.kind === 'word' &&
-      !/^(row|rows|rs|ws|k|p|next|last|these|every|each|even|in|from)$/.test(name)
-    ) {
-      c.at += 1;
-      if (takePhrase(c, 'row|rnd')) {
-        takes(c, ',');
-        const beats = readBeats(c);
-        if (beats.length > 0) return { is: 'repeat named', name, beats };
+export const readRepeatNamed = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    if (takes(c, 'rep', 'repeat', 'work', 'working', 'rpt')) {
+      takes(c, 'the', 'this', 'last');
+      const name = rowName(peekText(c));
+      if (
+        peek(c)?.kind === 'word' &&
+        !/^(row|rows|rs|ws|k|p|next|last|these|every|each|even|in|from)$/.test(name)
+      ) {
+        c.at += 1;
+        if (takePhrase(c, 'row|rnd')) {
+          takes(c, ',');
+          const beats = readBeats(c);
+          if (beats.length > 0) return { is: 'repeat named', name, beats };
+        }
       }
     }
-  }
-  c.at = start;
-  return undefined;
-}
+  });

@@ -1,4 +1,5 @@
 import {
+  attempt,
   type Cursor,
   seesPhrase,
   takeAnyPhrase,
@@ -11,108 +12,104 @@ import { readUntil } from './phrase/until.ts';
 import type { Said, Statement } from './statement.ts';
 
 /** 'rep rows 1–4 until …', 'rep last 2 rows 5 times more', 'work rows 1 to 8 twice', 'these 2 rows form pattern'. */
-export function readRepeatRows(c: Cursor, goesOn = false): Statement | undefined {
-  const start = c.at;
-  const rep = takes(c, 'rep', 'repeat', 'rpt', 'repeating');
-  if (
-    !rep &&
-    !(goesOn && seesPhrase(c, 'row|rows')) &&
-    !takes(c, 'work', 'working', 'cont', 'continue', 'then')
-  )
-    return undefined;
-  takes(c, 'to', 'in');
-  takes(c, 'rep', 'repeat', 'working', 'work');
-  takes(c, 'from', 'the', 'through');
-  const which = readWhich(c);
-  if (which === undefined || (!rep && (which.last !== undefined || !which.named))) {
-    c.at = start;
-    return undefined;
-  }
-  const { named: _, ...range } = which;
-  takeAnyPhrase(
-    c,
-    'of pattern|patt|chart',
-    'of the pattern',
-    'for pattern|patt',
-    'in pattern',
-    'inclusive',
-    'incl',
-    'of rib|ribbing',
-    'throughout',
-  );
-  takes(c, ',');
-  const at = c.at;
-  const times = readTimes(c);
-  if (times) {
-    takes(c, 'more');
-    const end = c.at;
-    takes(c, ',', '-');
+export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined =>
+  attempt(c, () => {
+    const rep = takes(c, 'rep', 'repeat', 'rpt', 'repeating');
+    if (
+      !rep &&
+      !(goesOn && seesPhrase(c, 'row|rows')) &&
+      !takes(c, 'work', 'working', 'cont', 'continue', 'then')
+    )
+      return undefined;
+    takes(c, 'to', 'in');
+    takes(c, 'rep', 'repeat', 'working', 'work');
+    takes(c, 'from', 'the', 'through');
+    const which = readWhich(c);
+    if (which === undefined || (!rep && (which.last !== undefined || !which.named))) return undefined;
+    const { named: _, ...range } = which;
+    takeAnyPhrase(
+      c,
+      'of pattern|patt|chart',
+      'of the pattern',
+      'for pattern|patt',
+      'in pattern',
+      'inclusive',
+      'incl',
+      'of rib|ribbing',
+      'throughout',
+    );
+    takes(c, ',');
+    const at = c.at;
+    const times = readTimes(c);
+    if (times) {
+      takes(c, 'more');
+      const end = c.at;
+      takes(c, ',', '-');
+      const until = readUntil(c);
+      if (until?.is !== 'count') c.at = end;
+      const n = times.total ? times.n - 1 : times.n;
+      return { is: 'repeat rows', ...range, times: Math.max(0, n) };
+    }
+    c.at = at;
     const until = readUntil(c);
-    if (until?.is !== 'count') c.at = end;
-    const n = times.total ? times.n - 1 : times.n;
-    return { is: 'repeat rows', ...range, times: Math.max(0, n) };
-  }
-  c.at = at;
-  const until = readUntil(c);
-  if (until) return { is: 'repeat rows', ...range, until };
-  c.at = at;
-  return { is: 'repeat rows', ...range };
-}
+    if (until) return { is: 'repeat rows', ...range, until };
+    c.at = at;
+    return { is: 'repeat rows', ...range };
+  });
 
-function readWhich(c: Cursor): { from?: number; to?: number; last?: number; named?: boolean } | undefined {
-  const start = c.at;
-  if (takes(c, 'last', 'these', 'above', 'previous', 'those', 'this', 'preceding')) {
-    takes(c, 'last');
-    const n = takeNumber(c);
-    if (takePhrase(c, 'row|rows|rnds|rounds')) {
-      const one = /^(row|rnd|round)$/.test(c.tokens[c.at - 1]?.text ?? '') && n === undefined;
-      return { last: one ? 1 : (n ?? 0) };
-    }
-  }
-  c.at = start;
-  const rowsFirst = takePhrase(c, 'row|rows|rnds|rounds|rnd');
-  const from = takeNumber(c);
-  if (from !== undefined) {
-    takes(c, 'st', 'nd', 'rd', 'th');
-    takePhrase(c, 'row');
-    let to = from;
-    if (takes(c, '-', 'to', 'through', 'and', '&', 'thru', ',')) {
-      takes(c, 'rows', 'row');
+const readWhich = (c: Cursor): { from?: number; to?: number; last?: number; named?: boolean } | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    if (takes(c, 'last', 'these', 'above', 'previous', 'those', 'this', 'preceding')) {
+      takes(c, 'last');
       const n = takeNumber(c);
-      if (n !== undefined) to = n;
-      takes(c, 'st', 'nd', 'rd', 'th');
-    }
-    while (takes(c, ',', 'and', '&')) {
-      const n = takeNumber(c);
-      if (n === undefined) {
-        c.at -= 1;
-        break;
+      if (takePhrase(c, 'row|rows|rnds|rounds')) {
+        const one = /^(row|rnd|round)$/.test(c.tokens[c.at - 1]?.text ?? '') && n === undefined;
+        return { last: one ? 1 : (n ?? 0) };
       }
-      to = n;
     }
-    const after = takePhrase(c, 'row|rows');
-    if ((rowsFirst || after) && Number.isSafeInteger(from) && Number.isSafeInteger(to))
-      return { from, to, named: rowsFirst };
-  }
-  c.at = start;
-  return undefined;
-}
+    c.at = start;
+    const rowsFirst = takePhrase(c, 'row|rows|rnds|rounds|rnd');
+    const from = takeNumber(c);
+    if (from !== undefined) {
+      takes(c, 'st', 'nd', 'rd', 'th');
+      takePhrase(c, 'row');
+      let to = from;
+      if (takes(c, '-', 'to', 'through', 'and', '&', 'thru', ',')) {
+        takes(c, 'rows', 'row');
+        const n = takeNumber(c);
+        if (n !== undefined) to = n;
+        takes(c, 'st', 'nd', 'rd', 'th');
+      }
+      while (takes(c, ',', 'and', '&')) {
+        const n = takeNumber(c);
+        if (n === undefined) {
+          c.at -= 1;
+          break;
+        }
+        to = n;
+      }
+      const after = takePhrase(c, 'row|rows');
+      if ((rowsFirst || after) && Number.isSafeInteger(from) && Number.isSafeInteger(to))
+        return { from, to, named: rowsFirst };
+    }
+    return undefined;
+  });
 
 /** 'K 1 row, p 1 row until piece measures 12 in': the rows just named go on. */
-export function readRowsAgain(c: Cursor, said: readonly Said[]): Statement | undefined {
-  let rows = 0;
-  for (let i = said.length - 1; i >= 0; i -= 1) {
-    const { statement } = said[i] as Said;
-    if (statement.is !== 'rows') break;
-    rows += statement.n;
-  }
-  if (rows === 0 || rows > 40) return undefined;
-  const start = c.at;
-  takes(c, 'alternately', 'rep', 'repeat');
-  const until = readUntil(c);
-  if (until) return { is: 'repeat rows', last: rows, until };
-  const times = readTimes(c);
-  if (times) return { is: 'repeat rows', last: rows, times: times.more ? times.n : Math.max(0, times.n - 1) };
-  c.at = start;
-  return undefined;
-}
+export const readRowsAgain = (c: Cursor, said: readonly Said[]): Statement | undefined =>
+  attempt(c, () => {
+    let rows = 0;
+    for (let i = said.length - 1; i >= 0; i -= 1) {
+      const { statement } = said[i] as Said;
+      if (statement.is !== 'rows') break;
+      rows += statement.n;
+    }
+    if (rows === 0 || rows > 40) return undefined;
+    takes(c, 'alternately', 'rep', 'repeat');
+    const until = readUntil(c);
+    if (until) return { is: 'repeat rows', last: rows, until };
+    const times = readTimes(c);
+    if (times)
+      return { is: 'repeat rows', last: rows, times: times.more ? times.n : Math.max(0, times.n - 1) };
+  });

@@ -1,5 +1,6 @@
 import type { Fault, Result } from '../../fault.ts';
 import {
+  attempt,
   type Cursor,
   cursorOver,
   peekNumber,
@@ -45,29 +46,27 @@ export function readLabelled(
   return { ok: true, value: { is: 'row', label, items: row.value } };
 }
 
-function readLike(c: Cursor): number | undefined {
-  const start = c.at;
-  takes(c, 'work', 'the');
-  if (takes(c, 'as', 'same', 'like', 'rep', 'repeat', 'work', 'rpt')) {
-    takes(c, 'as', 'for');
-    takes(c, 'the');
-    takePhrase(c, ROWS);
-    const n = takeNumber(c);
-    if (/^(st|nd|rd|th)$/.test(peekText(c))) c.at += 1;
-    takePhrase(c, ROWS);
-    if (n !== undefined && !seesPhrase(c, 'st|sts|from|*')) {
-      if (takes(c, '-', 'to', 'through', 'and', 'thru')) {
-        takePhrase(c, ROWS);
-        takeNumber(c);
-        if (/^(st|nd|rd|th)$/.test(peekText(c))) c.at += 1;
-        takePhrase(c, ROWS);
+const readLike = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    takes(c, 'work', 'the');
+    if (takes(c, 'as', 'same', 'like', 'rep', 'repeat', 'work', 'rpt')) {
+      takes(c, 'as', 'for');
+      takes(c, 'the');
+      takePhrase(c, ROWS);
+      const n = takeNumber(c);
+      if (/^(st|nd|rd|th)$/.test(peekText(c))) c.at += 1;
+      takePhrase(c, ROWS);
+      if (n !== undefined && !seesPhrase(c, 'st|sts|from|*')) {
+        if (takes(c, '-', 'to', 'through', 'and', 'thru')) {
+          takePhrase(c, ROWS);
+          takeNumber(c);
+          if (/^(st|nd|rd|th)$/.test(peekText(c))) c.at += 1;
+          takePhrase(c, ROWS);
+        }
+        return n;
       }
-      return n;
     }
-  }
-  c.at = start;
-  return undefined;
-}
+  });
 
 export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): Fault | undefined {
   const whole = cursorOver(c.tokens, c.at, withoutChangeNote(c));
@@ -98,16 +97,17 @@ export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): 
 }
 
 /** 'Rows 7–50: work even in st st', 'Row 4: dec 1 st at each end of this and every 3rd row 14 times more'. */
-function readWorkedRows(c: Cursor, label: Label): Statement | undefined {
-  const start = c.at;
-  const rows = label.next ?? Math.max(1, label.rows.length);
-  const even = readEven(c);
-  if (even?.is === 'even' && atEnd(c))
-    return even.until === undefined ? { ...even, until: { is: 'rows', n: rows } } : even;
-  c.at = start;
-  const other = readGroups(c) ?? readShape(c);
-  return other && atEnd(c) ? other : undefined;
-}
+const readWorkedRows = (c: Cursor, label: Label): Statement | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    const rows = label.next ?? Math.max(1, label.rows.length);
+    const even = readEven(c);
+    if (even?.is === 'even' && atEnd(c))
+      return even.until === undefined ? { ...even, until: { is: 'rows', n: rows } } : even;
+    c.at = start;
+    const other = readGroups(c) ?? readShape(c);
+    return other && atEnd(c) ? other : undefined;
+  });
 
 const atEnd = (c: Cursor): boolean => c.at >= c.end || (c.at === c.end - 1 && /^[.,;:]$/.test(peekText(c)));
 

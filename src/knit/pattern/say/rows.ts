@@ -1,25 +1,23 @@
-import { type Cursor, takeAnyPhrase, takeNumber, takePhrase, takes } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, takeAnyPhrase, takeNumber, takePhrase, takes } from '../../row/read/cursor.ts';
 import type { Item } from '../../row/read/notation.ts';
 import { ROWS } from './label.ts';
 import type { Statement } from './statement.ts';
 
 /** 'k 1 row', 'purl 3 rows', 'work 4 rows', 'k 1 row, p 1 row'. */
-export function readRows(c: Cursor): Statement | undefined {
-  const start = c.at;
-  const base = readBase(c);
-  if (base !== undefined) {
-    const n = takeNumber(c);
-    if (n !== undefined && takePhrase(c, ROWS)) {
-      takeAnyPhrase(c, 'even', 'straight', 'plain');
-      return { is: 'rows', n, items: [wholeRow(base)] };
+export const readRows = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    const base = readBase(c);
+    if (base !== undefined) {
+      const n = takeNumber(c);
+      if (n !== undefined && takePhrase(c, ROWS)) {
+        takeAnyPhrase(c, 'even', 'straight', 'plain');
+        return { is: 'rows', n, items: [wholeRow(base)] };
+      }
+      if (n !== undefined && takePhrase(c, 'ridge|ridges'))
+        return { is: 'rows', n: 2 * n, items: [wholeRow('k')] };
+      if (takeAnyPhrase(c, 'next|1|a row')) return { is: 'rows', n: 1, items: [wholeRow(base)] };
     }
-    if (n !== undefined && takePhrase(c, 'ridge|ridges'))
-      return { is: 'rows', n: 2 * n, items: [wholeRow('k')] };
-    if (takeAnyPhrase(c, 'next|1|a row')) return { is: 'rows', n: 1, items: [wholeRow(base)] };
-  }
-  c.at = start;
-  return undefined;
-}
+  });
 
 const readBase = (c: Cursor): 'k' | 'p' | undefined =>
   takes(c, 'k', 'knit', 'knitting') ? 'k' : takes(c, 'p', 'purl', 'purling') ? 'p' : undefined;

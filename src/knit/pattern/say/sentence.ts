@@ -1,5 +1,6 @@
 import type { Fault } from '../../fault.ts';
 import {
+  attempt,
   type Cursor,
   cursorOver,
   expected,
@@ -86,25 +87,22 @@ const startsRow = (c: Cursor): boolean =>
   !/^(row|rows)$/.test(c.tokens[c.at + 3]?.text ?? '');
 
 /** '*dec 1 st at each end of next 2 rows; rep from * 9 times more': the instructions are said again. */
-function repeatSaid(c: Cursor, said: Said[], star: { at: number }): boolean {
-  const start = c.at;
-  if (!takes(c, 'rep', 'repeat', 'rpt')) return false;
-  takes(c, 'from', 'between');
-  takes(c, '*');
-  takes(c, '*');
-  const times = readTimes(c);
-  if (times === undefined || times.n > 200) {
-    c.at = start;
-    return false;
-  }
-  const again = said.slice(star.at);
-  for (let i = 0; i < (times.total ? times.n - 1 : times.n); i += 1) said.push(...again);
-  const stated = takeStated(c);
-  const last = said.at(-1);
-  if (stated !== undefined && last) said[said.length - 1] = { ...last, stated };
-  star.at = -1;
-  return true;
-}
+const repeatSaid = (c: Cursor, said: Said[], star: { at: number }): boolean =>
+  attempt(c, () => {
+    if (!takes(c, 'rep', 'repeat', 'rpt')) return false;
+    takes(c, 'from', 'between');
+    takes(c, '*');
+    takes(c, '*');
+    const times = readTimes(c);
+    if (times === undefined || times.n > 200) return false;
+    const again = said.slice(star.at);
+    for (let i = 0; i < (times.total ? times.n - 1 : times.n); i += 1) said.push(...again);
+    const stated = takeStated(c);
+    const last = said.at(-1);
+    if (stated !== undefined && last) said[said.length - 1] = { ...last, stated };
+    star.at = -1;
+    return true;
+  });
 
 function readHeadings(c: Cursor, aloneOnLine: boolean, add: Add): void {
   for (let i = 0; i < 3 && c.at < c.end; i += 1) {

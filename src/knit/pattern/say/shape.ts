@@ -1,4 +1,5 @@
 import {
+  attempt,
   type Cursor,
   peekText,
   takeAnyPhrase,
@@ -28,40 +29,34 @@ const CHANGES: Readonly<Record<string, number>> = {
  * Shaping at an edge or across a row, in whichever order it is said: 'dec 1 st at each end of next row',
  * 'at each end of every 4th row inc 1 st', 'inc 6 sts evenly across next row to 60 sts'.
  */
-export function readShape(c: Cursor): Statement | undefined {
-  const start = c.at;
-  takes(c, 'then', 'and');
-  const when = readBeatsBefore(c);
-  const edgeBefore = readEdgeOf(c);
-  const later = when.length > 0 ? when : edgeBefore ? readBeatsAfter(c) : [];
-  takes(c, ',', ':');
-  const sign = CHANGES[peekText(c)];
-  if (sign === undefined) {
-    c.at = start;
-    return undefined;
-  }
-  c.at += 1;
-  const by = readBy(c);
-  const evenly = readEvenly(c, sign * by, later);
-  if (evenly) return evenly;
-  skipInset(c);
-  const edge = readEdgeOf(c) ?? edgeBefore;
-  if (edge === undefined) {
-    c.at = start;
-    return undefined;
-  }
-  skipInset(c);
-  if (takeAnyPhrase(c, 'of|on|in last row', 'of|on|in the last row')) {
-    return { is: 'evenly', change: sign * by * (edge === 'both' ? 2 : 1), on: 'last' };
-  }
-  takes(c, ',');
-  const beats = later.length > 0 ? [...later, ...readBeatsAfter(c)] : readBeatsAfter(c);
-  takes(c, 'only');
-  const at = c.at;
-  const beats2 = beats.length > 0 ? withEnd(c, beats) : beats;
-  if (beats2 === beats) c.at = at;
-  return { is: 'shape', change: sign * by, edge, beats: beats2 };
-}
+export const readShape = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    takes(c, 'then', 'and');
+    const when = readBeatsBefore(c);
+    const edgeBefore = readEdgeOf(c);
+    const later = when.length > 0 ? when : edgeBefore ? readBeatsAfter(c) : [];
+    takes(c, ',', ':');
+    const sign = CHANGES[peekText(c)];
+    if (sign === undefined) return undefined;
+    c.at += 1;
+    const by = readBy(c);
+    const evenly = readEvenly(c, sign * by, later);
+    if (evenly) return evenly;
+    skipInset(c);
+    const edge = readEdgeOf(c) ?? edgeBefore;
+    if (edge === undefined) return undefined;
+    skipInset(c);
+    if (takeAnyPhrase(c, 'of|on|in last row', 'of|on|in the last row')) {
+      return { is: 'evenly', change: sign * by * (edge === 'both' ? 2 : 1), on: 'last' };
+    }
+    takes(c, ',');
+    const beats = later.length > 0 ? [...later, ...readBeatsAfter(c)] : readBeatsAfter(c);
+    takes(c, 'only');
+    const at = c.at;
+    const beats2 = beats.length > 0 ? withEnd(c, beats) : beats;
+    if (beats2 === beats) c.at = at;
+    return { is: 'shape', change: sign * by, edge, beats: beats2 };
+  });
 
 /** '… every other row, 5 times in all' and '… at neck edge until 17 sts remain' close the last beat. */
 function withEnd(c: Cursor, beats: readonly Beat[]): readonly Beat[] {
@@ -74,17 +69,15 @@ function withEnd(c: Cursor, beats: readonly Beat[]): readonly Beat[] {
 }
 
 /** '… and 1 st at neck edge every 4th row': the word for the change stands before the first of them only. */
-export function readElidedShape(c: Cursor, sign: number): Statement | undefined {
-  const start = c.at;
-  const n = takeNumber(c);
-  if (n !== undefined && takePhrase(c, STS)) {
-    const edge = readEdgeOf(c);
-    const beats = edge === undefined ? [] : readBeatsAfter(c);
-    if (edge !== undefined && beats.length > 0) return { is: 'shape', change: sign * n, edge, beats };
-  }
-  c.at = start;
-  return undefined;
-}
+export const readElidedShape = (c: Cursor, sign: number): Statement | undefined =>
+  attempt(c, () => {
+    const n = takeNumber(c);
+    if (n !== undefined && takePhrase(c, STS)) {
+      const edge = readEdgeOf(c);
+      const beats = edge === undefined ? [] : readBeatsAfter(c);
+      if (edge !== undefined && beats.length > 0) return { is: 'shape', change: sign * n, edge, beats };
+    }
+  });
 
 function readBy(c: Cursor): number {
   takes(c, 'a', 'single');

@@ -1,5 +1,6 @@
 import { isStitchName, type StitchName } from '../../stitch.ts';
 import {
+  attempt,
   type Cursor,
   peek,
   peekNumber,
@@ -52,12 +53,13 @@ export function readFraction(c: Cursor): ReadItem | undefined {
 }
 
 /** 'sl next 3 sts to cn and hold in front, k3, k3 from cn'; sl or slip comes next. */
-export function readCableNeedle(c: Cursor): ReadItem | undefined {
-  const start = c.at;
-  const read = crossed(c);
-  if (!read) c.at = start;
-  return read && counted(read, 1);
-}
+export const readCableNeedle = (c: Cursor): ReadItem | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    const read = crossed(c);
+    if (!read) c.at = start;
+    return read && counted(read, 1);
+  });
 
 const NEEDLE = [
   'onto|on|to cn|cable|dpn',

@@ -1,5 +1,6 @@
 import type { StitchName } from '../../stitch.ts';
 import {
+  attempt,
   type Cursor,
   peek,
   peekNumber,
@@ -110,25 +111,22 @@ const EVENLY = [
   'in center|centre|middle st|stitch',
 ];
 
-function readEvenly(c: Cursor, change: number): ReadItem | undefined {
-  const start = c.at;
-  takes(c, 'spaced', 'as');
-  if (!takeAnyPhrase(c, ...EVENLY) && !takePhrase(c, 'evenly')) {
-    c.at = start;
-    return undefined;
-  }
-  takeAnyPhrase(c, 'spaced', 'as possible');
-  const far = c.at;
-  takes(c, 'across', 'over', 'along', 'in');
-  takes(c, 'the');
-  takes(c, 'next', 'center', 'centre');
-  const over = takeNumber(c);
-  if (over !== undefined && takeSts(c)) return { item: { is: 'evenly', change, over }, said: true };
-  c.at = far;
-  readGoal(c);
-  takeAnyPhrase(c, 'row', 'across row', 'in row', 'on row', 'in this row', 'on this row', 'along row');
-  return { item: { is: 'evenly', change }, said: true };
-}
+const readEvenly = (c: Cursor, change: number): ReadItem | undefined =>
+  attempt(c, () => {
+    takes(c, 'spaced', 'as');
+    if (!takeAnyPhrase(c, ...EVENLY) && !takePhrase(c, 'evenly')) return undefined;
+    takeAnyPhrase(c, 'spaced', 'as possible');
+    const far = c.at;
+    takes(c, 'across', 'over', 'along', 'in');
+    takes(c, 'the');
+    takes(c, 'next', 'center', 'centre');
+    const over = takeNumber(c);
+    if (over !== undefined && takeSts(c)) return { item: { is: 'evenly', change, over }, said: true };
+    c.at = far;
+    readGoal(c);
+    takeAnyPhrase(c, 'row', 'across row', 'in row', 'on row', 'in this row', 'on this row', 'along row');
+    return { item: { is: 'evenly', change }, said: true };
+  });
 
 /** 'next st' → 1, 'each of next 4 sts' → 4, 'each st' → every one. */
 function overNext(c: Cursor): number | 'every' | undefined {

@@ -14,6 +14,22 @@ export const cursorOver = (tokens: readonly Token[], at = 0, end = tokens.length
   end,
 });
 
+/** What `read` makes of the text; where it makes nothing of it, nothing of it is taken. */
+export function attempt<T>(c: Cursor, read: () => T): T {
+  const { at } = c;
+  const found = read();
+  if (found === undefined || found === false) c.at = at;
+  return found;
+}
+
+/** What `look` finds ahead; nothing is taken. */
+export function ahead<T>(c: Cursor, look: () => T): T {
+  const { at } = c;
+  const found = look();
+  c.at = at;
+  return found;
+}
+
 export const atEnd = (c: Cursor): boolean => c.at >= c.end;
 
 export const peek = (c: Cursor, ahead = 0): Token | undefined =>
@@ -62,10 +78,7 @@ export const takeAnyPhrase = (c: Cursor, ...phrases: readonly string[]): boolean
   phrases.some((phrase) => takePhrase(c, phrase));
 
 export function seesPhrase(c: Cursor, phrase: string): boolean {
-  const start = c.at;
-  const found = takePhrase(c, phrase);
-  c.at = start;
-  return found;
+  return ahead(c, () => takePhrase(c, phrase));
 }
 
 const phraseWords = new Map<string, readonly (readonly string[])[]>();

@@ -1,4 +1,5 @@
 import {
+  attempt,
   type Cursor,
   peekNumber,
   peekText,
@@ -24,13 +25,14 @@ const GOAL_WORDS = new Set(
 );
 
 /** 'to end', 'to last 4 sts', 'across', 'to 2 sts before marker' ... */
-export function readGoal(c: Cursor): Goal | undefined {
-  const start = c.at;
-  if (!GOAL_WORDS.has(peekText(c))) return undefined;
-  const goal = readTo(c) ?? readAcross(c);
-  if (goal === undefined) c.at = start;
-  return goal;
-}
+export const readGoal = (c: Cursor): Goal | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    if (!GOAL_WORDS.has(peekText(c))) return undefined;
+    const goal = readTo(c) ?? readAcross(c);
+    if (goal === undefined) c.at = start;
+    return goal;
+  });
 
 function readTo(c: Cursor): Goal | undefined {
   if (!takes(c, 'to', 'until', 'till', 'up', 'upto')) return undefined;
@@ -96,48 +98,45 @@ function skipEndWords(c: Cursor): Goal {
   return TO_END;
 }
 
-function readAcross(c: Cursor): Goal | undefined {
-  const start = c.at;
-  if (
-    takeAnyPhrase(
-      c,
-      'all the way',
-      'all across',
-      'straight across',
-      'in every st',
-      'every st|stitch',
-      'each st|stitch',
-    )
-  ) {
-    takes(c, 'across');
-    return END;
-  }
-  if (takeAnyPhrase(c, 'all sts|stitches', 'the rest', 'all rem|remaining sts', 'all', 'back', 'even'))
-    return acrossTail(c);
-  if (takeAnyPhrase(c, 'the rem|remaining', 'rem|remaining', 'the remainder')) {
-    takeNumber(c);
-    takeSts(c);
-    takeAnyPhrase(c, 'of row', 'of the row');
-    return END;
-  }
-  if (takeAnyPhrase(c, 'around', 'entire row|rnd', 'the entire row', 'the row', 'whole row', 'the whole row'))
-    return END;
-  if (takes(c, 'across', 'over', 'along')) {
+const readAcross = (c: Cursor): Goal | undefined =>
+  attempt(c, () => {
     if (
-      /^(the|next|center|centre|first|rem|remaining)$/.test(peekText(c)) &&
-      peekNumber(c, 1) !== undefined
+      takeAnyPhrase(
+        c,
+        'all the way',
+        'all across',
+        'straight across',
+        'in every st',
+        'every st|stitch',
+        'each st|stitch',
+      )
     ) {
-      c.at = start;
-      return undefined;
+      takes(c, 'across');
+      return END;
     }
-    if (peekNumber(c) !== undefined) {
-      c.at = start;
-      return undefined;
+    if (takeAnyPhrase(c, 'all sts|stitches', 'the rest', 'all rem|remaining sts', 'all', 'back', 'even'))
+      return acrossTail(c);
+    if (takeAnyPhrase(c, 'the rem|remaining', 'rem|remaining', 'the remainder')) {
+      takeNumber(c);
+      takeSts(c);
+      takeAnyPhrase(c, 'of row', 'of the row');
+      return END;
     }
-    return acrossTail(c);
-  }
-  return undefined;
-}
+    if (
+      takeAnyPhrase(c, 'around', 'entire row|rnd', 'the entire row', 'the row', 'whole row', 'the whole row')
+    )
+      return END;
+    if (takes(c, 'across', 'over', 'along')) {
+      if (
+        /^(the|next|center|centre|first|rem|remaining)$/.test(peekText(c)) &&
+        peekNumber(c, 1) !== undefined
+      ) {
+        return undefined;
+      }
+      if (peekNumber(c) !== undefined) return undefined;
+      return acrossTail(c);
+    }
+  });
 
 function acrossTail(c: Cursor): Goal {
   takeAnyPhrase(c, 'across', 'to end');
@@ -159,29 +158,27 @@ function acrossTail(c: Cursor): Goal {
 }
 
 /** 'next 3 sts', '3', 'the first 5 sts'; nothing taken when no number is said. */
-export function readCount(c: Cursor): number | undefined {
-  const start = c.at;
-  takes(c, 'across', 'over', 'on');
-  takes(c, 'the', 'these');
-  takes(
-    c,
-    'next',
-    'first',
-    'last',
-    'following',
-    'center',
-    'centre',
-    'middle',
-    'foll',
-    'rem',
-    'remaining',
-    'other',
-  );
-  const n = takeNumber(c);
-  if (n !== undefined && Number.isSafeInteger(n)) return n;
-  c.at = start;
-  return undefined;
-}
+export const readCount = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    takes(c, 'across', 'over', 'on');
+    takes(c, 'the', 'these');
+    takes(
+      c,
+      'next',
+      'first',
+      'last',
+      'following',
+      'center',
+      'centre',
+      'middle',
+      'foll',
+      'rem',
+      'remaining',
+      'other',
+    );
+    const n = takeNumber(c);
+    if (n !== undefined && Number.isSafeInteger(n)) return n;
+  });
 
 export interface Times {
   readonly n: number;
@@ -194,19 +191,24 @@ export interface Times {
 const TIMES_WORDS = new Set(['a', 'another', 'for', 'once', 'twice', 'thrice', '×', 'x', 'total']);
 
 /** '5 times', 'twice', '× 5', '4 times more', '3 times in all'. */
-export function readTimes(c: Cursor): Times | undefined {
-  const start = c.at;
-  if (peekNumber(c) === undefined && !TIMES_WORDS.has(peekText(c))) return undefined;
-  const n = timesNumber(c);
-  if (n === undefined) {
-    c.at = start;
-    return undefined;
-  }
-  const more = takeAnyPhrase(c, 'more times', 'more time', 'more', 'again', 'further');
-  if (more) takes(c, 'times', 'time');
-  const total = takeAnyPhrase(c, 'in all', 'in total', 'altogether', 'total', 'all together', 'times in all');
-  return { n, total, more };
-}
+export const readTimes = (c: Cursor): Times | undefined =>
+  attempt(c, () => {
+    if (peekNumber(c) === undefined && !TIMES_WORDS.has(peekText(c))) return undefined;
+    const n = timesNumber(c);
+    if (n === undefined) return undefined;
+    const more = takeAnyPhrase(c, 'more times', 'more time', 'more', 'again', 'further');
+    if (more) takes(c, 'times', 'time');
+    const total = takeAnyPhrase(
+      c,
+      'in all',
+      'in total',
+      'altogether',
+      'total',
+      'all together',
+      'times in all',
+    );
+    return { n, total, more };
+  });
 
 function timesNumber(c: Cursor): number | undefined {
   takes(c, 'a', 'another', 'for');

@@ -1,4 +1,4 @@
-import { type Cursor, peekText, takeAnyPhrase, takeNumber, takePhrase, takes } from './cursor.ts';
+import { attempt, type Cursor, peekText, takeAnyPhrase, takeNumber, takePhrase, takes } from './cursor.ts';
 import { readGoal, readTimes, STS } from './goal.ts';
 import type { Goal } from './notation.ts';
 
@@ -39,29 +39,26 @@ export function readGroupEnd(c: Cursor): GroupEnd {
 }
 
 /** 'in next st', 'into same st', 'in 1 st'. */
-export function readInOneStitch(c: Cursor): boolean {
-  const start = c.at;
-  if (!/^(all|in|into)$/.test(peekText(c))) return false;
-  takes(c, 'all');
-  if (takes(c, 'in', 'into')) {
-    takes(c, 'the');
-    takes(c, 'same', 'next', 'following', 'foll', 'first', 'last', 'center', 'centre');
-    takePhrase(c, '1');
-    if (takePhrase(c, 'st|stitch|loop')) return true;
-  }
-  c.at = start;
-  return false;
-}
+export const readInOneStitch = (c: Cursor): boolean =>
+  attempt(c, () => {
+    if (!/^(all|in|into)$/.test(peekText(c))) return false;
+    takes(c, 'all');
+    if (takes(c, 'in', 'into')) {
+      takes(c, 'the');
+      takes(c, 'same', 'next', 'following', 'foll', 'first', 'last', 'center', 'centre');
+      takePhrase(c, '1');
+      if (takePhrase(c, 'st|stitch|loop')) return true;
+    }
+    return false;
+  });
 
 /** 'in each of next 3 sts'. */
-function readInEach(c: Cursor): number | undefined {
-  const start = c.at;
-  if (takes(c, 'in', 'into') && takes(c, 'each') && takes(c, 'of')) {
-    takes(c, 'the');
-    takes(c, 'next', 'foll', 'following');
-    const n = takeNumber(c);
-    if (n !== undefined && Number.isSafeInteger(n) && takePhrase(c, STS)) return n;
-  }
-  c.at = start;
-  return undefined;
-}
+const readInEach = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    if (takes(c, 'in', 'into') && takes(c, 'each') && takes(c, 'of')) {
+      takes(c, 'the');
+      takes(c, 'next', 'foll', 'following');
+      const n = takeNumber(c);
+      if (n !== undefined && Number.isSafeInteger(n) && takePhrase(c, STS)) return n;
+    }
+  });

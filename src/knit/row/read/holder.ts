@@ -1,5 +1,5 @@
 import { toGoal } from './counted-edge.ts';
-import { type Cursor, seesPhrase, takeAnyPhrase, takePhrase, takes } from './cursor.ts';
+import { attempt, type Cursor, seesPhrase, takeAnyPhrase, takePhrase, takes } from './cursor.ts';
 import { readCount, STS, takeSts } from './goal.ts';
 import { skipManner } from './manner.ts';
 import { counted, type ReadItem } from './plain.ts';
@@ -18,72 +18,68 @@ export const ON_HOLDER = [
 ];
 
 /** 'place next 24 sts on holder', 'sl 12 sts to a stitch holder', 'leave rem sts on holder'. */
-export function readHold(c: Cursor): ReadItem | undefined {
-  const start = c.at;
-  if (
-    !takes(
-      c,
-      'place',
-      'put',
-      'sl',
-      'slip',
-      'leave',
-      'leaving',
-      'placing',
-      'slipping',
-      'transfer',
-      'keep',
-      'move',
+export const readHold = (c: Cursor): ReadItem | undefined =>
+  attempt(c, () => {
+    if (
+      !takes(
+        c,
+        'place',
+        'put',
+        'sl',
+        'slip',
+        'leave',
+        'leaving',
+        'placing',
+        'slipping',
+        'transfer',
+        'keep',
+        'move',
+      )
     )
-  )
-    return undefined;
-  const all = takeAnyPhrase(
-    c,
-    STS,
-    `rem|remaining|these|those|all|other|the ${STS}`,
-    `the rem|remaining|other ${STS}`,
-    `all rem|remaining ${STS}`,
-  );
-  const n = readCount(c);
-  if (all || n !== undefined) {
-    takes(c, 'center', 'centre', 'rem', 'remaining');
-    takeSts(c);
-    skipManner(c);
-    if (takeAnyPhrase(c, ...ON_HOLDER)) {
+      return undefined;
+    const all = takeAnyPhrase(
+      c,
+      STS,
+      `rem|remaining|these|those|all|other|the ${STS}`,
+      `the rem|remaining|other ${STS}`,
+      `all rem|remaining ${STS}`,
+    );
+    const n = readCount(c);
+    if (all || n !== undefined) {
+      takes(c, 'center', 'centre', 'rem', 'remaining');
+      takeSts(c);
       skipManner(c);
-      return n === undefined ? { item: toGoal('hold', c), said: true } : counted('hold', n);
+      if (takeAnyPhrase(c, ...ON_HOLDER)) {
+        skipManner(c);
+        return n === undefined ? { item: toGoal('hold', c), said: true } : counted('hold', n);
+      }
+      if (n !== undefined && takeAnyPhrase(c, 'unworked')) return counted('unworked', n);
+      if (all && takeAnyPhrase(c, 'unworked')) return { item: toGoal('unworked', c), said: true };
     }
-    if (n !== undefined && takeAnyPhrase(c, 'unworked')) return counted('unworked', n);
-    if (all && takeAnyPhrase(c, 'unworked')) return { item: toGoal('unworked', c), said: true };
-  }
-  c.at = start;
-  return undefined;
-}
+  });
 
 /** 'take up 12 sts from holder', 'k 12 sts from holder' is read where k is. */
-export function readTake(c: Cursor): ReadItem | undefined {
-  const start = c.at;
-  if (!takes(c, 'take', 'sl', 'slip', 'return', 'replace', 'put', 'place')) return undefined;
-  takes(c, 'up');
-  if (takePhrase(c, `${STS} from|off holder|holders`)) return { item: toGoal('take', c), said: true };
-  const n = readCount(c);
-  if (n !== undefined) {
-    takeSts(c);
-    if (
-      takeAnyPhrase(
-        c,
-        'from|off holder|holders',
-        'from|off the|a|st|stitch holder',
-        'from|off a stitch|st holder',
-      )
-    ) {
-      takeAnyPhrase(c, 'onto|to|back needle', 'onto|to the needle', 'back onto needle');
-      return counted('take', n);
+export const readTake = (c: Cursor): ReadItem | undefined =>
+  attempt(c, () => {
+    if (!takes(c, 'take', 'sl', 'slip', 'return', 'replace', 'put', 'place')) return undefined;
+    takes(c, 'up');
+    if (takePhrase(c, `${STS} from|off holder|holders`)) return { item: toGoal('take', c), said: true };
+    const n = readCount(c);
+    if (n !== undefined) {
+      takeSts(c);
+      if (
+        takeAnyPhrase(
+          c,
+          'from|off holder|holders',
+          'from|off the|a|st|stitch holder',
+          'from|off a stitch|st holder',
+        )
+      ) {
+        takeAnyPhrase(c, 'onto|to|back needle', 'onto|to the needle', 'back onto needle');
+        return counted('take', n);
+      }
     }
-  }
-  c.at = start;
-  return undefined;
-}
+  });
 
 export function takeOnHolder(c: Cursor): boolean {
   if (seesPhrase(c, 'on to')) c.at += 1;

@@ -1,5 +1,6 @@
 import { isStitchName, type StitchName } from '../../stitch.ts';
 import {
+  attempt,
   type Cursor,
   peekNumber,
   peekText,
@@ -111,53 +112,51 @@ function readUncounted(c: Cursor, base: 'k' | 'p'): ReadItem | undefined {
 }
 
 /** 'k into front and back of next st', 'k in back of next 2 sts', 'knit into the st below'. */
-function readInto(c: Cursor, base: 'k' | 'p'): ReadItem | undefined {
-  const start = c.at;
-  if (takeAnyPhrase(c, 'fb', 'f & b', 'f and b')) return counted(`${base}fb`, 1);
-  takeNumber(c);
-  if (takeAnyPhrase(c, 'in|into|through|thru', 'into the', 'in the')) {
-    takes(c, 'the');
-    if (
-      takeAnyPhrase(
-        c,
-        'front back and front',
-        'front , back and front',
-        'f b and f',
-        'front , back , front',
-      ) &&
-      base === 'k'
-    ) {
-      return counted('kfbf', ofNext(c));
+const readInto = (c: Cursor, base: 'k' | 'p'): ReadItem | undefined =>
+  attempt(c, () => {
+    if (takeAnyPhrase(c, 'fb', 'f & b', 'f and b')) return counted(`${base}fb`, 1);
+    takeNumber(c);
+    if (takeAnyPhrase(c, 'in|into|through|thru', 'into the', 'in the')) {
+      takes(c, 'the');
+      if (
+        takeAnyPhrase(
+          c,
+          'front back and front',
+          'front , back and front',
+          'f b and f',
+          'front , back , front',
+        ) &&
+        base === 'k'
+      ) {
+        return counted('kfbf', ofNext(c));
+      }
+      if (
+        takeAnyPhrase(
+          c,
+          'front and back',
+          'front & back',
+          'front and then back',
+          'front and then into back',
+          'front then back',
+          'f & b',
+          'f and b',
+          'fb',
+          'front and in back',
+          'front and into back',
+          'back and front',
+          'back and then front',
+          'front loop and back loop',
+          'front loop then back loop',
+        )
+      ) {
+        return counted(`${base}fb`, ofNext(c));
+      }
+      if (takeAnyPhrase(c, 'back', 'back loop|loops')) return counted(`${base} tbl`, ofNext(c));
+      if (takeAnyPhrase(c, 'row below', 'st|stitch below', 'next st|stitch below', 'next st in row below')) {
+        return counted(base === 'k' ? 'k1 below' : 'p1 below', 1);
+      }
     }
-    if (
-      takeAnyPhrase(
-        c,
-        'front and back',
-        'front & back',
-        'front and then back',
-        'front and then into back',
-        'front then back',
-        'f & b',
-        'f and b',
-        'fb',
-        'front and in back',
-        'front and into back',
-        'back and front',
-        'back and then front',
-        'front loop and back loop',
-        'front loop then back loop',
-      )
-    ) {
-      return counted(`${base}fb`, ofNext(c));
-    }
-    if (takeAnyPhrase(c, 'back', 'back loop|loops')) return counted(`${base} tbl`, ofNext(c));
-    if (takeAnyPhrase(c, 'row below', 'st|stitch below', 'next st|stitch below', 'next st in row below')) {
-      return counted(base === 'k' ? 'k1 below' : 'p1 below', 1);
-    }
-  }
-  c.at = start;
-  return undefined;
-}
+  });
 
 const readBack = (c: Cursor, base: 'k' | 'p'): ReadItem | undefined =>
   takes(c, 'tbl') ? counted(`${base} tbl`, takeNumber(c) ?? 1) : undefined;
@@ -182,29 +181,27 @@ export function ofNext(c: Cursor): number {
 }
 
 /** 'k until there are 10 sts on right needle', said after stitches were bound off. */
-function readOnRightNeedle(c: Cursor): number | undefined {
-  const start = c.at;
-  if (takePhrase(c, 'until there are')) {
-    const n = takeNumber(c);
-    if (
-      n !== undefined &&
-      Number.isSafeInteger(n) &&
-      takeSts(c) &&
-      takeAnyPhrase(
-        c,
-        'on right|rh needle',
-        'on the right needle',
-        'on right hand needle',
-        'on right - hand needle',
-      )
-    ) {
-      takeAnyPhrase(c, 'after bind|cast off', 'after bo');
-      return n;
+const readOnRightNeedle = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    if (takePhrase(c, 'until there are')) {
+      const n = takeNumber(c);
+      if (
+        n !== undefined &&
+        Number.isSafeInteger(n) &&
+        takeSts(c) &&
+        takeAnyPhrase(
+          c,
+          'on right|rh needle',
+          'on the right needle',
+          'on right hand needle',
+          'on right - hand needle',
+        )
+      ) {
+        takeAnyPhrase(c, 'after bind|cast off', 'after bo');
+        return n;
+      }
     }
-  }
-  c.at = start;
-  return undefined;
-}
+  });
 
 /** 'as they appear': what each stitch shows is worked again. */
 function asEstablished(c: Cursor): ReadItem {

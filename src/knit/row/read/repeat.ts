@@ -1,5 +1,14 @@
 import type { Fault } from '../../fault.ts';
-import { type Cursor, expected, peekText, takeAnyPhrase, takeNumber, takePhrase, takes } from './cursor.ts';
+import {
+  attempt,
+  type Cursor,
+  expected,
+  peekText,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from './cursor.ts';
 import { readGoal, readTimes, type Times } from './goal.ts';
 import { END, type Goal, type Item } from './notation.ts';
 
@@ -41,22 +50,20 @@ export function readStar(c: Cursor, level: Level): Fault | undefined {
 type Spec = { readonly times: number } | { readonly goal: Goal } | { readonly over: number };
 
 /** How often 'rep from *' goes: further times unless 'in all' is said. */
-function readSpec(c: Cursor, further: boolean): Spec | undefined {
-  const start = c.at;
-  takes(c, ',');
-  const times = readTimes(c);
-  if (times) return { times: totalOf(times, further) };
-  const goal = readGoal(c);
-  if (goal) return { goal };
-  if (takes(c, 'over', 'across', 'on', 'for')) {
-    takes(c, 'the');
-    takes(c, 'next', 'first');
-    const n = takeNumber(c);
-    if (n !== undefined && Number.isSafeInteger(n) && takePhrase(c, 'st|sts|stitches')) return { over: n };
-  }
-  c.at = start;
-  return undefined;
-}
+const readSpec = (c: Cursor, further: boolean): Spec | undefined =>
+  attempt(c, () => {
+    takes(c, ',');
+    const times = readTimes(c);
+    if (times) return { times: totalOf(times, further) };
+    const goal = readGoal(c);
+    if (goal) return { goal };
+    if (takes(c, 'over', 'across', 'on', 'for')) {
+      takes(c, 'the');
+      takes(c, 'next', 'first');
+      const n = takeNumber(c);
+      if (n !== undefined && Number.isSafeInteger(n) && takePhrase(c, 'st|sts|stitches')) return { over: n };
+    }
+  });
 
 const totalOf = (times: Times, further: boolean): number => (further && !times.total ? times.n + 1 : times.n);
 

@@ -1,5 +1,5 @@
 import type { StitchName } from '../../stitch.ts';
-import { type Cursor, peek, sees, takeAnyPhrase, takeNumber, takePhrase, takes } from './cursor.ts';
+import { attempt, type Cursor, peek, sees, takeAnyPhrase, takeNumber, takePhrase, takes } from './cursor.ts';
 import { readGoal, takeSts } from './goal.ts';
 import { counted, type ReadItem } from './plain.ts';
 
@@ -33,13 +33,8 @@ export function readSlip(c: Cursor): ReadItem | undefined {
   if (seesShort(c)) return undefined;
   c.at += 1;
   if (takePhrase(c, 'm|marker|mk|mkr|markers')) return { item: { is: 'marker', does: 'slip' }, said: true };
-  const start = c.at;
-  const passed = readPassedOver(c);
-  if (passed) return counted(passed, 1);
-  c.at = start;
-  const slips = readSlipsKnitted(c);
-  if (slips) return counted(slips, 1);
-  c.at = start;
+  const decrease = readPassedOver(c) ?? readSlipsKnitted(c);
+  if (decrease) return counted(decrease, 1);
   const goal = readGoal(c);
   if (goal) return { item: { is: 'stitches to', work: manner(c), goal }, said: true };
   takes(c, 'the');
@@ -85,26 +80,27 @@ const PSSO = [
 ];
 
 /** 'sl 1, k1, psso' and its kin: the moves after 'sl'. */
-function readPassedOver(c: Cursor): StitchName | undefined {
-  const slipped = takeNumber(c) ?? 1;
-  takeSts(c);
-  takes(c, 'tog', 'together');
-  manner(c);
-  takes(c, 'tog', 'together');
-  takes(c, 'tbl');
-  gap(c);
-  const purl = sees(c, 'p', 'purl');
-  if (!takes(c, 'k', 'knit', 'p', 'purl')) return undefined;
-  takes(c, 'the', 'next');
-  const n = takeNumber(c) ?? 1;
-  takeSts(c);
-  const tog = takes(c, 'tog', 'together');
-  takeSts(c);
-  gap(c);
-  if (!takeAnyPhrase(c, ...PSSO)) return undefined;
-  takeAnyPhrase(c, 'k|knit st', 'the k|knit st', 'k 2 tog', 'them', 'both sts');
-  return passedOver(slipped, purl, n, tog);
-}
+const readPassedOver = (c: Cursor): StitchName | undefined =>
+  attempt(c, () => {
+    const slipped = takeNumber(c) ?? 1;
+    takeSts(c);
+    takes(c, 'tog', 'together');
+    manner(c);
+    takes(c, 'tog', 'together');
+    takes(c, 'tbl');
+    gap(c);
+    const purl = sees(c, 'p', 'purl');
+    if (!takes(c, 'k', 'knit', 'p', 'purl')) return undefined;
+    takes(c, 'the', 'next');
+    const n = takeNumber(c) ?? 1;
+    takeSts(c);
+    const tog = takes(c, 'tog', 'together');
+    takeSts(c);
+    gap(c);
+    if (!takeAnyPhrase(c, ...PSSO)) return undefined;
+    takeAnyPhrase(c, 'k|knit st', 'the k|knit st', 'k 2 tog', 'them', 'both sts');
+    return passedOver(slipped, purl, n, tog);
+  });
 
 function passedOver(slipped: number, purl: boolean, n: number, tog: boolean): StitchName | undefined {
   if (slipped === 2) return !tog && n === 1 ? (purl ? 's2pp' : 's2kp') : undefined;
@@ -115,16 +111,17 @@ function passedOver(slipped: number, purl: boolean, n: number, tog: boolean): St
 }
 
 /** 'slip, slip, knit', 'sl, sl, sl, k'. */
-function readSlipsKnitted(c: Cursor): StitchName | undefined {
-  let slips = 1;
-  gap(c);
-  while (slips < 3 && takes(c, 'sl', 'slip')) {
-    slips += 1;
+const readSlipsKnitted = (c: Cursor): StitchName | undefined =>
+  attempt(c, () => {
+    let slips = 1;
     gap(c);
-  }
-  if (slips < 2) return undefined;
-  const purl = sees(c, 'p', 'purl');
-  if (!takes(c, 'k', 'knit', 'p', 'purl') || peek(c)?.kind === 'number') return undefined;
-  if (slips === 2) return purl ? 'ssp' : 'ssk';
-  return purl ? 'sssp' : 'sssk';
-}
+    while (slips < 3 && takes(c, 'sl', 'slip')) {
+      slips += 1;
+      gap(c);
+    }
+    if (slips < 2) return undefined;
+    const purl = sees(c, 'p', 'purl');
+    if (!takes(c, 'k', 'knit', 'p', 'purl') || peek(c)?.kind === 'number') return undefined;
+    if (slips === 2) return purl ? 'ssp' : 'ssk';
+    return purl ? 'sssp' : 'sssk';
+  });

@@ -3,7 +3,7 @@ import { readBindOff } from './bind-off.ts';
 import { readCableNeedle, readCross, readFraction } from './cable.ts';
 import { readCastOn } from './cast-on.ts';
 import { readDecrease, readIncrease, readMake, readOver } from './change.ts';
-import { type Cursor, peek, peekText, takePhrase } from './cursor.ts';
+import { attempt, type Cursor, peek, peekText, takePhrase } from './cursor.ts';
 import { readDrop } from './drop.ts';
 import { readHold, readTake } from './holder.ts';
 import { readMarker } from './marker.ts';
@@ -90,14 +90,15 @@ function each(words: readonly string[], readers: readonly Reader[]): Record<stri
 }
 
 /** One stitch of a row with its count or how far it goes; nothing is taken when there is none. */
-export function readStitch(c: Cursor): ReadItem | undefined {
-  const start = c.at;
-  const first = peek(c);
-  if (first === undefined) return undefined;
-  const item = first.kind === 'number' ? readFraction(c) : readWord(c, start);
-  if (item === undefined) c.at = start;
-  return item;
-}
+export const readStitch = (c: Cursor): ReadItem | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    const first = peek(c);
+    if (first === undefined) return undefined;
+    const item = first.kind === 'number' ? readFraction(c) : readWord(c, start);
+    if (item === undefined) c.at = start;
+    return item;
+  });
 
 function readWord(c: Cursor, start: number): ReadItem | undefined {
   const word = peekText(c);

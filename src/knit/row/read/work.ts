@@ -1,54 +1,51 @@
 import { allOf } from './counted-edge.ts';
-import { type Cursor, peek, seesPhrase, takeAnyPhrase, takes } from './cursor.ts';
+import { attempt, type Cursor, peek, seesPhrase, takeAnyPhrase, takes } from './cursor.ts';
 import { readCount, readGoal, takeSts } from './goal.ts';
 import { counted, type ReadItem } from './plain.ts';
 
 /** 'work row 1 of cable panel over next 12 sts', 'work cable pattern across 12 sts'. */
-function readPanel(c: Cursor): ReadItem | undefined {
-  const start = c.at;
-  if (takes(c, 'work', 'working')) {
-    for (let far = 0; far < 9 && peek(c)?.kind !== 'mark' && peek(c) !== undefined; far += 1) {
-      if (far > 0 && takes(c, 'over', 'across')) {
-        const n = readCount(c);
-        if (n !== undefined && takeSts(c))
-          return { item: { is: 'stitches', work: 'patt', times: n, panel: true }, said: true };
-        break;
+const readPanel = (c: Cursor): ReadItem | undefined =>
+  attempt(c, () => {
+    if (takes(c, 'work', 'working')) {
+      for (let far = 0; far < 9 && peek(c)?.kind !== 'mark' && peek(c) !== undefined; far += 1) {
+        if (far > 0 && takes(c, 'over', 'across')) {
+          const n = readCount(c);
+          if (n !== undefined && takeSts(c))
+            return { item: { is: 'stitches', work: 'patt', times: n, panel: true }, said: true };
+          break;
+        }
+        c.at += 1;
       }
-      c.at += 1;
     }
-  }
-  c.at = start;
-  return undefined;
-}
+  });
 
 /** 'work 12 sts', 'work in pattern to last 3 sts', 'patt 5', 'rib to end'. */
-export function readWork(c: Cursor): ReadItem | undefined {
-  const start = c.at;
-  const panel = readPanel(c);
-  if (panel) return panel;
-  if (
-    !takes(c, 'work', 'working', 'patt', 'pat', 'pattern', 'rib', 'continue', 'cont', 'in', 'keeping', 'as')
-  )
-    return undefined;
-  skipEstablished(c);
-  const goal = readGoal(c);
-  if (goal) {
+export const readWork = (c: Cursor): ReadItem | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    const panel = readPanel(c);
+    if (panel) return panel;
+    if (
+      !takes(c, 'work', 'working', 'patt', 'pat', 'pattern', 'rib', 'continue', 'cont', 'in', 'keeping', 'as')
+    )
+      return undefined;
     skipEstablished(c);
-    return { item: { is: 'stitches to', work: 'patt', goal }, said: true };
-  }
-  const n = readCount(c);
-  if (n !== undefined) {
-    const sts = takeSts(c);
-    const styled = skipEstablished(c);
-    const bare = /^(patt|pat|rib|work|pattern)$/.test(c.tokens[start]?.text ?? '');
-    if ((sts || styled || bare) && !seesPhrase(c, 'row|rows|rnds|rnd|more|cm|ins|in|"|inches|inch'))
-      return counted('patt', n);
-  } else if (c.at - start >= 2 || c.tokens[start]?.text === 'patt') {
-    return { item: allOf('patt'), said: true };
-  }
-  c.at = start;
-  return undefined;
-}
+    const goal = readGoal(c);
+    if (goal) {
+      skipEstablished(c);
+      return { item: { is: 'stitches to', work: 'patt', goal }, said: true };
+    }
+    const n = readCount(c);
+    if (n !== undefined) {
+      const sts = takeSts(c);
+      const styled = skipEstablished(c);
+      const bare = /^(patt|pat|rib|work|pattern)$/.test(c.tokens[start]?.text ?? '');
+      if ((sts || styled || bare) && !seesPhrase(c, 'row|rows|rnds|rnd|more|cm|ins|in|"|inches|inch'))
+        return counted('patt', n);
+    } else if (c.at - start >= 2 || c.tokens[start]?.text === 'patt') {
+      return { item: allOf('patt'), said: true };
+    }
+  });
 
 const ESTABLISHED = [
   'in pattern|patt|pat|rib|ribbing|pats',

@@ -1,4 +1,5 @@
 import {
+  attempt,
   type Cursor,
   peek,
   peekNumber,
@@ -65,46 +66,42 @@ function joinNext(beats: readonly Beat[], beat: Beat, c: Cursor, start: number):
   return rowSaid ? beat : { ...beat, times: Math.max(0, beat.times - 1) };
 }
 
-function readBeat(c: Cursor, later: boolean): Beat | undefined {
-  const start = c.at;
-  takes(c, 'of', 'on', 'in', 'at', 'over', 'for', 'working');
-  takes(c, 'the', 'each');
-  takes(c, 'of');
-  const rhythm = readNext(c) ?? readEvery(c) ?? readOrdinal(c, later) ?? readFollowing(c);
-  if (rhythm) return readBeatEnd(c, rhythm);
-  c.at = start;
-  const times = readTimes(c);
-  if (times && !later) return readBeatEnd(c, { every: 2, times: times.n });
-  if (times && later && times.more) return { every: 2, times: times.n, further: true };
-  c.at = start;
-  return undefined;
-}
+const readBeat = (c: Cursor, later: boolean): Beat | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    takes(c, 'of', 'on', 'in', 'at', 'over', 'for', 'working');
+    takes(c, 'the', 'each');
+    takes(c, 'of');
+    const rhythm = readNext(c) ?? readEvery(c) ?? readOrdinal(c, later) ?? readFollowing(c);
+    if (rhythm) return readBeatEnd(c, rhythm);
+    c.at = start;
+    const times = readTimes(c);
+    if (times && !later) return readBeatEnd(c, { every: 2, times: times.n });
+    if (times && later && times.more) return { every: 2, times: times.n, further: true };
+  });
 
 /** 'next row', 'next 4 rows', 'next 3 RS rows', 'next alt row'; 'next and' leaves the rest to the next beat. */
-function readNext(c: Cursor): Beat | undefined {
-  const start = c.at;
-  if (takes(c, 'this', 'same')) {
-    if (takeAnyPhrase(c, ROWS) || seesPhrase(c, 'and')) return { first: 1, every: 1, times: 1 };
-    c.at = start;
-    return undefined;
-  }
-  if (!takes(c, 'next')) return undefined;
-  const n = takeNumber(c);
-  const kind = readRowKind(c);
-  if (takeAnyPhrase(c, ROWS)) {
-    const every = kind?.every ?? 1;
-    return {
-      ...(kind?.side ? { side: kind.side } : {}),
-      first: kind?.side ? 1 : every === 1 ? 1 : every,
-      every,
-      times: n ?? 1,
-    };
-  }
-  if (seesPhrase(c, 'and|&|,') && n === undefined)
-    return { first: 1, every: 1, times: 1, ...(kind?.side ? { side: kind.side } : {}) };
-  c.at = start;
-  return undefined;
-}
+const readNext = (c: Cursor): Beat | undefined =>
+  attempt(c, () => {
+    if (takes(c, 'this', 'same')) {
+      if (takeAnyPhrase(c, ROWS) || seesPhrase(c, 'and')) return { first: 1, every: 1, times: 1 };
+      return undefined;
+    }
+    if (!takes(c, 'next')) return undefined;
+    const n = takeNumber(c);
+    const kind = readRowKind(c);
+    if (takeAnyPhrase(c, ROWS)) {
+      const every = kind?.every ?? 1;
+      return {
+        ...(kind?.side ? { side: kind.side } : {}),
+        first: kind?.side ? 1 : every === 1 ? 1 : every,
+        every,
+        times: n ?? 1,
+      };
+    }
+    if (seesPhrase(c, 'and|&|,') && n === undefined)
+      return { first: 1, every: 1, times: 1, ...(kind?.side ? { side: kind.side } : {}) };
+  });
 
 interface RowKind {
   readonly every: number;
@@ -146,81 +143,77 @@ function readAnd(c: Cursor): { and: number } | undefined {
 }
 
 /** 'every row', 'every 4th row', 'every following alt row', 'each RS row', 'every 6 rows'. */
-function readEvery(c: Cursor): Beat | undefined {
-  const start = c.at;
-  const each = c.tokens[c.at - 1]?.text === 'each';
-  takes(c, 'alternately');
-  if (!takes(c, 'every', 'each', 'ev') && !each) return undefined;
-  takes(c, 'foll', 'following', 'succeeding', 'fol');
-  const kind = readRowKind(c);
-  if (kind) {
-    takes(c, 'foll', 'following');
-    if (takeAnyPhrase(c, ROWS)) {
-      takes(c, 'alternately');
-      return kind;
+const readEvery = (c: Cursor): Beat | undefined =>
+  attempt(c, () => {
+    const each = c.tokens[c.at - 1]?.text === 'each';
+    takes(c, 'alternately');
+    if (!takes(c, 'every', 'each', 'ev') && !each) return undefined;
+    takes(c, 'foll', 'following', 'succeeding', 'fol');
+    const kind = readRowKind(c);
+    if (kind) {
+      takes(c, 'foll', 'following');
+      if (takeAnyPhrase(c, ROWS)) {
+        takes(c, 'alternately');
+        return kind;
+      }
+      if (c.at >= c.end || peek(c)?.kind !== 'word') return kind;
+    } else {
+      if (takeAnyPhrase(c, ROWS)) return { first: 1, every: 1 };
+      const n = takeNumber(c);
+      if (n !== undefined && takeAnyPhrase(c, ROWS)) return { every: n };
     }
-    if (c.at >= c.end || peek(c)?.kind !== 'word') return kind;
-  } else {
-    if (takeAnyPhrase(c, ROWS)) return { first: 1, every: 1 };
-    const n = takeNumber(c);
-    if (n !== undefined && takeAnyPhrase(c, ROWS)) return { every: n };
-  }
-  c.at = start;
-  return undefined;
-}
+  });
 
 /** '3rd row', '3rd and every foll 4th row' (the rest is the next beat), 'row 5', '5th and foll 6th rows'. */
-function readOrdinal(c: Cursor, later: boolean): Beat | undefined {
-  const start = c.at;
-  if (takes(c, 'row')) {
-    const n = takeNumber(c);
-    if (n !== undefined) return { first: n, every: n, times: 1 };
-  }
-  c.at = start;
-  takes(c, 'foll', 'following');
-  const foll = c.at !== start;
-  const kind = readRowKind(c);
-  if (kind && !kind.side) {
-    if (takeAnyPhrase(c, ROWS) || seesPhrase(c, 'and|foll|following')) {
-      return later && foll
-        ? { every: kind.every, times: 1 }
-        : foll
-          ? { every: kind.every, times: 1 }
-          : { first: kind.every, every: kind.every, times: 1, ...(kind.every === 2 && !later ? {} : {}) };
+const readOrdinal = (c: Cursor, later: boolean): Beat | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    if (takes(c, 'row')) {
+      const n = takeNumber(c);
+      if (n !== undefined) return { first: n, every: n, times: 1 };
     }
-  }
-  c.at = start;
-  return undefined;
-}
+    c.at = start;
+    takes(c, 'foll', 'following');
+    const foll = c.at !== start;
+    const kind = readRowKind(c);
+    if (kind && !kind.side) {
+      if (takeAnyPhrase(c, ROWS) || seesPhrase(c, 'and|foll|following')) {
+        return later && foll
+          ? { every: kind.every, times: 1 }
+          : foll
+            ? { every: kind.every, times: 1 }
+            : { first: kind.every, every: kind.every, times: 1, ...(kind.every === 2 && !later ? {} : {}) };
+      }
+    }
+  });
 
 /** 'foll 3 alt rows', 'foll 4th row', 'following 5 rows', 'alternate rows'. */
-function readFollowing(c: Cursor): Beat | undefined {
-  const start = c.at;
-  if (takes(c, 'foll', 'following', 'the', 'fol')) {
-    const n = takeNumber(c);
-    if (n !== undefined) {
-      const kind = readRowKind(c);
-      if (takeAnyPhrase(c, ROWS))
-        return { every: kind?.every ?? 1, ...(kind?.side ? { side: kind.side } : {}), times: n };
-    } else {
-      const kind = readRowKind(c);
-      if (kind && takeAnyPhrase(c, ROWS))
-        return { every: kind.every, times: 1, ...(kind.side ? { side: kind.side } : {}) };
-      if (takeAnyPhrase(c, 'row')) return { first: 1, every: 1, times: 1 };
+const readFollowing = (c: Cursor): Beat | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    if (takes(c, 'foll', 'following', 'the', 'fol')) {
+      const n = takeNumber(c);
+      if (n !== undefined) {
+        const kind = readRowKind(c);
+        if (takeAnyPhrase(c, ROWS))
+          return { every: kind?.every ?? 1, ...(kind?.side ? { side: kind.side } : {}), times: n };
+      } else {
+        const kind = readRowKind(c);
+        if (kind && takeAnyPhrase(c, ROWS))
+          return { every: kind.every, times: 1, ...(kind.side ? { side: kind.side } : {}) };
+        if (takeAnyPhrase(c, 'row')) return { first: 1, every: 1, times: 1 };
+      }
     }
-  }
-  c.at = start;
-  if (takes(c, 'alt', 'alternate', 'rs', 'ws')) {
-    const word = c.tokens[c.at - 1]?.text;
-    if (takeAnyPhrase(c, 'rows', 'row'))
-      return {
-        every: 2,
-        ...(word === 'rs' ? { side: 'RS' as const } : word === 'ws' ? { side: 'WS' as const } : {}),
-      };
-  }
-  c.at = start;
-  return undefined;
-}
+    c.at = start;
+    if (takes(c, 'alt', 'alternate', 'rs', 'ws')) {
+      const word = c.tokens[c.at - 1]?.text;
+      if (takeAnyPhrase(c, 'rows', 'row'))
+        return {
+          every: 2,
+          ...(word === 'rs' ? { side: 'RS' as const } : word === 'ws' ? { side: 'WS' as const } : {}),
+        };
+    }
+  });
 
 /** '… 8 times', '… to 60 sts', '… until armhole measures 10 cm', '… once'. */
 function readBeatEnd(c: Cursor, beat: Beat): Beat {

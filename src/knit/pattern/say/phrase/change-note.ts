@@ -1,21 +1,20 @@
-import { type Cursor, peekText, takeNumber, takePhrase, takes } from '../../../row/read/cursor.ts';
+import { attempt, type Cursor, peekText, takeNumber, takePhrase, takes } from '../../../row/read/cursor.ts';
 import { STS } from '../../../row/read/goal.ts';
 
 const CHANGED = /^(dec|decs|decreased|inc|incs|increased)$/;
 
 /** '2 sts dec’d', '(4 sts increased)': what a row changes, not what it leaves. */
-export function takeChangeNote(c: Cursor): boolean {
-  const start = c.at;
-  const open = takes(c, '(', '[');
-  if (takeNumber(c) !== undefined && takePhrase(c, STS) && CHANGED.test(peekText(c))) {
-    c.at += 1;
-    takes(c, 'd');
-    if (open) takes(c, ')', ']');
-    if (c.at >= c.end || /^[.,;]$/.test(peekText(c))) return true;
-  }
-  c.at = start;
-  return false;
-}
+export const takeChangeNote = (c: Cursor): boolean =>
+  attempt(c, () => {
+    const open = takes(c, '(', '[');
+    if (takeNumber(c) !== undefined && takePhrase(c, STS) && CHANGED.test(peekText(c))) {
+      c.at += 1;
+      takes(c, 'd');
+      if (open) takes(c, ')', ']');
+      if (c.at >= c.end || /^[.,;]$/.test(peekText(c))) return true;
+    }
+    return false;
+  });
 
 /** Where a sentence ends before such a note. */
 export function withoutChangeNote(c: Cursor): number {

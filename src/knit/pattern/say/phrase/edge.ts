@@ -1,4 +1,4 @@
-import { type Cursor, seesPhrase, takeAnyPhrase, takes } from '../../../row/read/cursor.ts';
+import { attempt, type Cursor, seesPhrase, takeAnyPhrase, takes } from '../../../row/read/cursor.ts';
 import type { EdgeName } from '../statement.ts';
 
 const NECK = 'neck|front|inside|inner|center|centre|v|opening|neckline';
@@ -8,12 +8,13 @@ const ARM = 'armhole|armholes|arm|side|seam|underarm|outer|outside|raglan|should
 const EDGE = 'edge|edges|side|sides|end|ends';
 
 /** 'at each end', 'at neck edge', 'each side', 'at beg', 'at same edge'. */
-export function readEdge(c: Cursor): EdgeName | undefined {
-  const start = c.at;
-  const edge = edgeAfterAt(c);
-  if (edge === undefined) c.at = start;
-  return edge;
-}
+export const readEdge = (c: Cursor): EdgeName | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    const edge = edgeAfterAt(c);
+    if (edge === undefined) c.at = start;
+    return edge;
+  });
 
 function edgeAfterAt(c: Cursor): EdgeName | undefined {
   takes(c, 'in');

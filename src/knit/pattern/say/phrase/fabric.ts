@@ -1,5 +1,6 @@
 import type { FabricName } from '../../../fabric.ts';
 import {
+  attempt,
   type Cursor,
   peek,
   peekNumber,
@@ -13,14 +14,15 @@ import type { FabricSaid } from '../statement.ts';
 const ST = 'st|stitch|sts';
 
 /** 'st st', 'k1, p1 rib', 'moss st', 'pattern', 'Basket pattern', 'as set'. */
-export function readFabric(c: Cursor): FabricSaid | undefined {
-  const start = c.at;
-  takes(c, 'in', 'work', 'working', 'with');
-  takes(c, 'a', 'the', 'this', 'these', 'main');
-  const fabric = readKnown(c) ?? readRib(c) ?? readEstablished(c) ?? readNamedPattern(c);
-  if (fabric === undefined) c.at = start;
-  return fabric;
-}
+export const readFabric = (c: Cursor): FabricSaid | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    takes(c, 'in', 'work', 'working', 'with');
+    takes(c, 'a', 'the', 'this', 'these', 'main');
+    const fabric = readKnown(c) ?? readRib(c) ?? readEstablished(c) ?? readNamedPattern(c);
+    if (fabric === undefined) c.at = start;
+    return fabric;
+  });
 
 const named = (name: FabricName): FabricSaid => ({ is: 'named', name });
 
@@ -70,36 +72,33 @@ function readKnown(c: Cursor): FabricSaid | undefined {
 }
 
 /** 'k1, p1 rib', 'rib of k2, p2', '2 x 2 rib', 'single rib'. */
-function readRib(c: Cursor): FabricSaid | undefined {
-  const start = c.at;
-  const ahead = takeAnyPhrase(
-    c,
-    'rib|ribbing of',
-    'ribbing|rib , as follows :',
-    'rib|ribbing (',
-    'rib|ribbing',
-  );
-  const bracket = takes(c, '(', '[') || c.tokens[c.at - 1]?.text === '(';
-  const face = readFace(c);
-  if (face !== '') {
-    if (bracket) takes(c, ')', ']');
-    const named = takeAnyPhrase(c, 'rib|ribbing|ribs pattern', 'rib|ribbing|ribs', 'ribbed') || ahead;
-    if (bracket) takes(c, ')', ']');
-    if (named) return { is: 'rib', face };
-    c.at = start;
-    return undefined;
-  }
-  if (ahead) {
-    takes(c, 'pattern');
-    return patternNamed('rib');
-  }
-  const across = readByNumbers(c);
-  if (across) return { is: 'rib', face: across };
-  if (takeAnyPhrase(c, 'single rib|ribbing')) return { is: 'rib', face: 'kp' };
-  if (takeAnyPhrase(c, 'double rib|ribbing')) return { is: 'rib', face: 'kkpp' };
-  c.at = start;
-  return undefined;
-}
+const readRib = (c: Cursor): FabricSaid | undefined =>
+  attempt(c, () => {
+    const ahead = takeAnyPhrase(
+      c,
+      'rib|ribbing of',
+      'ribbing|rib , as follows :',
+      'rib|ribbing (',
+      'rib|ribbing',
+    );
+    const bracket = takes(c, '(', '[') || c.tokens[c.at - 1]?.text === '(';
+    const face = readFace(c);
+    if (face !== '') {
+      if (bracket) takes(c, ')', ']');
+      const named = takeAnyPhrase(c, 'rib|ribbing|ribs pattern', 'rib|ribbing|ribs', 'ribbed') || ahead;
+      if (bracket) takes(c, ')', ']');
+      if (named) return { is: 'rib', face };
+      return undefined;
+    }
+    if (ahead) {
+      takes(c, 'pattern');
+      return patternNamed('rib');
+    }
+    const across = readByNumbers(c);
+    if (across) return { is: 'rib', face: across };
+    if (takeAnyPhrase(c, 'single rib|ribbing')) return { is: 'rib', face: 'kp' };
+    if (takeAnyPhrase(c, 'double rib|ribbing')) return { is: 'rib', face: 'kkpp' };
+  });
 
 /** 'k2, p2' as 'kkpp'; '' when something else comes. */
 function readFace(c: Cursor): string {
@@ -118,61 +117,55 @@ function readFace(c: Cursor): string {
 }
 
 /** '2 x 2 rib', '1/1 rib'. */
-function readByNumbers(c: Cursor): string | undefined {
-  const start = c.at;
-  const k = takeNumber(c);
-  if (k !== undefined && takes(c, 'x', '×', '/', 'by', '-') && Number.isSafeInteger(k) && k < 20) {
-    const p = takeNumber(c);
-    if (p !== undefined && Number.isSafeInteger(p) && p < 20 && takeAnyPhrase(c, 'rib|ribbing'))
-      return 'k'.repeat(k) + 'p'.repeat(p);
-  }
-  c.at = start;
-  return undefined;
-}
+const readByNumbers = (c: Cursor): string | undefined =>
+  attempt(c, () => {
+    const k = takeNumber(c);
+    if (k !== undefined && takes(c, 'x', '×', '/', 'by', '-') && Number.isSafeInteger(k) && k < 20) {
+      const p = takeNumber(c);
+      if (p !== undefined && Number.isSafeInteger(p) && p < 20 && takeAnyPhrase(c, 'rib|ribbing'))
+        return 'k'.repeat(k) + 'p'.repeat(p);
+    }
+  });
 
-function readEstablished(c: Cursor): FabricSaid | undefined {
-  const start = c.at;
-  takes(c, 'keeping', 'keep');
-  takeAnyPhrase(c, 'continuity of', 'to', 'in');
-  takes(c, 'established', 'est', 'same', 'this', 'main');
-  if (
-    takeAnyPhrase(
-      c,
-      'pattern|patt|pat|pats|patterns|manner as set|established|est|before',
-      'pattern|patt|pat|pats correct',
-      'pattern|patt|pat|pats|patterns|manner',
-      'as set|established|est|before',
-    )
-  ) {
-    takes(c, 'correct', 'throughout');
-    const tail = c.at;
-    takes(c, 'over');
-    if (!takeAnyPhrase(c, 'all sts', 'these sts', 'rem sts')) c.at = tail;
-    return { is: 'established' };
-  }
-  c.at = start;
-  return undefined;
-}
+const readEstablished = (c: Cursor): FabricSaid | undefined =>
+  attempt(c, () => {
+    takes(c, 'keeping', 'keep');
+    takeAnyPhrase(c, 'continuity of', 'to', 'in');
+    takes(c, 'established', 'est', 'same', 'this', 'main');
+    if (
+      takeAnyPhrase(
+        c,
+        'pattern|patt|pat|pats|patterns|manner as set|established|est|before',
+        'pattern|patt|pat|pats correct',
+        'pattern|patt|pat|pats|patterns|manner',
+        'as set|established|est|before',
+      )
+    ) {
+      takes(c, 'correct', 'throughout');
+      const tail = c.at;
+      takes(c, 'over');
+      if (!takeAnyPhrase(c, 'all sts', 'these sts', 'rem sts')) c.at = tail;
+      return { is: 'established' };
+    }
+  });
 
 /** 'Basket pattern', 'Lace stitch', 'cable patt': up to four words before the noun. */
-function readNamedPattern(c: Cursor): FabricSaid | undefined {
-  const start = c.at;
-  const said: string[] = [];
-  while (said.length < 5) {
-    const token = peek(c);
-    if (
-      token === undefined ||
-      (token.kind !== 'word' && !(token.kind === 'number' && said.length > 0)) ||
-      /^(until|for|to|and|row|rows|even|st|sts|from|at|on|dec|inc|decrease|increase|decreasing|increasing|k|p|knit|purl|bo|bind|cast|co|sl|slip|yo|next|last|each|every|place|rep|repeat|end|ending|beg|until|left|right|shape|working|then|when|of)$/.test(
-        token.text,
+const readNamedPattern = (c: Cursor): FabricSaid | undefined =>
+  attempt(c, () => {
+    const said: string[] = [];
+    while (said.length < 5) {
+      const token = peek(c);
+      if (
+        token === undefined ||
+        (token.kind !== 'word' && !(token.kind === 'number' && said.length > 0)) ||
+        /^(until|for|to|and|row|rows|even|st|sts|from|at|on|dec|inc|decrease|increase|decreasing|increasing|k|p|knit|purl|bo|bind|cast|co|sl|slip|yo|next|last|each|every|place|rep|repeat|end|ending|beg|until|left|right|shape|working|then|when|of)$/.test(
+          token.text,
+        )
       )
-    )
-      break;
-    said.push(token.text);
-    c.at += 1;
-    if (takes(c, 'pattern', 'patt', 'pat', 'st', 'stitch', 'rib', 'panel', 'chart'))
-      return patternNamed(said.join(' '));
-  }
-  c.at = start;
-  return undefined;
-}
+        break;
+      said.push(token.text);
+      c.at += 1;
+      if (takes(c, 'pattern', 'patt', 'pat', 'st', 'stitch', 'rib', 'panel', 'chart'))
+        return patternNamed(said.join(' '));
+    }
+  });

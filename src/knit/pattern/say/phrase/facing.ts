@@ -1,22 +1,20 @@
-import { type Cursor, takeAnyPhrase, takes } from '../../../row/read/cursor.ts';
+import { attempt, type Cursor, takeAnyPhrase, takes } from '../../../row/read/cursor.ts';
 import type { Side } from '../../../row/step.ts';
 import { readSide } from './side.ts';
 
 export const skipFacing = (c: Cursor): boolean => readFacing(c) !== undefined;
 
 /** 'with RS facing', 'on right side of work'. */
-export function readFacing(c: Cursor): Side | undefined {
-  const start = c.at;
-  if (takes(c, 'with', 'on', 'from')) {
-    takes(c, 'the');
-    const side = readSide(c);
-    if (side !== undefined) {
-      takeAnyPhrase(c, 'of work facing', 'facing you', 'facing', 'of work|piece', 'side facing');
-      takes(c, 'you');
-      takes(c, ',');
-      return side;
+export const readFacing = (c: Cursor): Side | undefined =>
+  attempt(c, () => {
+    if (takes(c, 'with', 'on', 'from')) {
+      takes(c, 'the');
+      const side = readSide(c);
+      if (side !== undefined) {
+        takeAnyPhrase(c, 'of work facing', 'facing you', 'facing', 'of work|piece', 'side facing');
+        takes(c, 'you');
+        takes(c, ',');
+        return side;
+      }
     }
-  }
-  c.at = start;
-  return undefined;
-}
+  });

@@ -1,5 +1,6 @@
 import { MM_PER_INCH } from '../../../gauge.ts';
 import {
+  attempt,
   type Cursor,
   peekNumber,
   peekText,
@@ -36,19 +37,16 @@ export function readAmount(c: Cursor): number | undefined {
 }
 
 /** '38 cm (15 in)' in mm; the first unit counts and the other one in brackets is passed over. */
-export function readLength(c: Cursor): number | undefined {
-  const start = c.at;
-  takes(c, 'about', 'approx', 'approximately', 'another', 'a', 'further', 'total');
-  takePhrase(c, 'total of');
-  const n = readAmount(c);
-  const unit = n === undefined ? undefined : readUnit(c);
-  if (n === undefined || unit === undefined) {
-    c.at = start;
-    return undefined;
-  }
-  skipOtherUnit(c);
-  return n * unit;
-}
+export const readLength = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    takes(c, 'about', 'approx', 'approximately', 'another', 'a', 'further', 'total');
+    takePhrase(c, 'total of');
+    const n = readAmount(c);
+    const unit = n === undefined ? undefined : readUnit(c);
+    if (n === undefined || unit === undefined) return undefined;
+    skipOtherUnit(c);
+    return n * unit;
+  });
 
 function readUnit(c: Cursor): number | undefined {
   takes(c, '-');

@@ -1,4 +1,4 @@
-import { type Cursor, peekText, sees, takeAnyPhrase, takes } from '../../../row/read/cursor.ts';
+import { attempt, type Cursor, peekText, sees, takeAnyPhrase, takes } from '../../../row/read/cursor.ts';
 import type { MarkName, PieceSaid, Place } from '../statement.ts';
 
 const PLACES: Readonly<Record<string, Place>> = {
@@ -76,25 +76,23 @@ const FROM: readonly (readonly [string, MarkName])[] = [
 ];
 
 /** 'from cast-on edge', 'from beg', 'above ribbing', 'after last bind-off'. */
-export function readFrom(c: Cursor): MarkName | undefined {
-  const start = c.at;
-  if (takes(c, 'altogether')) return 'start';
-  if (takeAnyPhrase(c, 'in all', 'in total', 'total')) return 'start';
-  if (!takes(c, 'from', 'above', 'after', 'past', 'beyond', 'of', 'below')) return undefined;
-  takes(c, 'the', 'all', 'beginning', 'beg', 'start', 'first', 'top', 'end');
-  const bare = c.tokens[c.at - 1]?.text ?? '';
-  const ofSaid = takes(c, 'of');
-  takes(c, 'the', 'first', 'last', 'final', '1st', 'initial');
-  const found = FROM.find(([list]) => list.split('|').includes(peekText(c)));
-  if (found) {
-    c.at += 1;
-    skipTail(c);
-    return found[1];
-  }
-  if (!ofSaid && /^(beginning|beg|start)$/.test(bare)) return 'start';
-  c.at = start;
-  return undefined;
-}
+export const readFrom = (c: Cursor): MarkName | undefined =>
+  attempt(c, () => {
+    if (takes(c, 'altogether')) return 'start';
+    if (takeAnyPhrase(c, 'in all', 'in total', 'total')) return 'start';
+    if (!takes(c, 'from', 'above', 'after', 'past', 'beyond', 'of', 'below')) return undefined;
+    takes(c, 'the', 'all', 'beginning', 'beg', 'start', 'first', 'top', 'end');
+    const bare = c.tokens[c.at - 1]?.text ?? '';
+    const ofSaid = takes(c, 'of');
+    takes(c, 'the', 'first', 'last', 'final', '1st', 'initial');
+    const found = FROM.find(([list]) => list.split('|').includes(peekText(c)));
+    if (found) {
+      c.at += 1;
+      skipTail(c);
+      return found[1];
+    }
+    if (!ofSaid && /^(beginning|beg|start)$/.test(bare)) return 'start';
+  });
 
 function skipTail(c: Cursor): void {
   while (

@@ -1,72 +1,73 @@
-import { type Cursor, takeAnyPhrase, takeNumber, takePhrase, takes } from '../../../row/read/cursor.ts';
+import {
+  attempt,
+  type Cursor,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from '../../../row/read/cursor.ts';
 import type { Place, Until } from '../statement.ts';
 import { ending } from './ending.ts';
 import { MEASURED, readLength } from './measure.ts';
 import { readPieceName, readPlace } from './place.ts';
 
 /** 'until same length as back to armhole', 'until piece measures same as back to underarm', 'until it matches back to ...'. */
-export function readSameLength(c: Cursor): Until | undefined {
-  const start = c.at;
-  takePhrase(c, MEASURED);
-  takes(c, 'measures', 'is', 'measure', 'are', 'matches', 'equals', 'corresponds');
-  const lessMm = readLength(c);
-  let lessRows: number | undefined;
-  if (lessMm === undefined) {
-    const n = takeNumber(c);
-    if (n !== undefined && takes(c, 'rows')) lessRows = n;
-    else if (n !== undefined) c.at -= 1;
-  }
-  if (lessMm !== undefined || lessRows !== undefined) {
-    takes(c, 'are', 'is', 'have');
-    if (!takes(c, 'less', 'fewer', 'shorter', 'below', 'before')) {
-      c.at = start;
-      return undefined;
+export const readSameLength = (c: Cursor): Until | undefined =>
+  attempt(c, () => {
+    takePhrase(c, MEASURED);
+    takes(c, 'measures', 'is', 'measure', 'are', 'matches', 'equals', 'corresponds');
+    const lessMm = readLength(c);
+    let lessRows: number | undefined;
+    if (lessMm === undefined) {
+      const n = takeNumber(c);
+      if (n !== undefined && takes(c, 'rows')) lessRows = n;
+      else if (n !== undefined) c.at -= 1;
     }
-    takeAnyPhrase(c, 'have been worked', 'been worked', 'are worked', 'have been completed');
-  }
-  takes(c, 'the', 'of');
-  const same =
-    takeAnyPhrase(
-      c,
-      'same length as',
-      'same as',
-      'same length to',
-      'as long as',
-      'same depth as',
-      'same number of rows as',
-      'length as',
-      'the length of',
-      'length of',
-      'equal to',
-      'to match',
-      'to',
-      'as for',
-      'as',
-      'number of rows as',
-      'same',
-      'there are same number of rows as',
-    ) ||
-    lessMm !== undefined ||
-    lessRows !== undefined;
-  takes(c, 'than');
-  takes(c, 'on', 'to', 'for');
-  takes(c, 'the');
-  const piece = readPieceName(c);
-  if (!same || piece === undefined) {
-    c.at = start;
-    return undefined;
-  }
-  let to: Place | undefined;
-  if (takes(c, 'to', 'up', 'at', 'before', 'until', 'till')) {
-    takes(c, 'to');
-    to = readPlace(c);
-  }
-  return {
-    is: 'same length',
-    piece,
-    ...(to === undefined ? {} : { to }),
-    ...ending(c),
-    ...(lessMm === undefined ? {} : { lessMm }),
-    ...(lessRows === undefined ? {} : { lessRows }),
-  };
-}
+    if (lessMm !== undefined || lessRows !== undefined) {
+      takes(c, 'are', 'is', 'have');
+      if (!takes(c, 'less', 'fewer', 'shorter', 'below', 'before')) return undefined;
+      takeAnyPhrase(c, 'have been worked', 'been worked', 'are worked', 'have been completed');
+    }
+    takes(c, 'the', 'of');
+    const same =
+      takeAnyPhrase(
+        c,
+        'same length as',
+        'same as',
+        'same length to',
+        'as long as',
+        'same depth as',
+        'same number of rows as',
+        'length as',
+        'the length of',
+        'length of',
+        'equal to',
+        'to match',
+        'to',
+        'as for',
+        'as',
+        'number of rows as',
+        'same',
+        'there are same number of rows as',
+      ) ||
+      lessMm !== undefined ||
+      lessRows !== undefined;
+    takes(c, 'than');
+    takes(c, 'on', 'to', 'for');
+    takes(c, 'the');
+    const piece = readPieceName(c);
+    if (!same || piece === undefined) return undefined;
+    let to: Place | undefined;
+    if (takes(c, 'to', 'up', 'at', 'before', 'until', 'till')) {
+      takes(c, 'to');
+      to = readPlace(c);
+    }
+    return {
+      is: 'same length',
+      piece,
+      ...(to === undefined ? {} : { to }),
+      ...ending(c),
+      ...(lessMm === undefined ? {} : { lessMm }),
+      ...(lessRows === undefined ? {} : { lessRows }),
+    };
+  });

@@ -1,4 +1,5 @@
 import {
+  attempt,
   type Cursor,
   peek,
   peekNumber,
@@ -73,12 +74,13 @@ function unbracketed(c: Cursor, end: number): { stitches: number; end: number } 
 }
 
 /** A stated count at the cursor: '(82 sts)', '– 82 sts', 'there are 82 sts', '82 sts remain'. */
-export function takeStated(c: Cursor): number | undefined {
-  const start = c.at;
-  const stated = statedHere(c);
-  if (stated === undefined) c.at = start;
-  return stated;
-}
+export const takeStated = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    const start = c.at;
+    const stated = statedHere(c);
+    if (stated === undefined) c.at = start;
+    return stated;
+  });
 
 function statedHere(c: Cursor): number | undefined {
   takes(c, ',', '.', ';');

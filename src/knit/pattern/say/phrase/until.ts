@@ -1,4 +1,5 @@
 import {
+  attempt,
   type Cursor,
   peekText,
   sees,
@@ -14,39 +15,34 @@ import { readFrom } from './place.ts';
 import { readSameLength } from './same-length.ts';
 
 /** What a stretch of rows runs to: 'until armhole measures 20 cm, ending with a WS row', 'for 6 rows'. */
-export function readUntil(c: Cursor): Until | undefined {
-  const start = c.at;
-  const until = readFor(c) ?? readTill(c);
-  if (until === undefined) {
-    c.at = start;
-    return undefined;
-  }
-  return until;
-}
+export const readUntil = (c: Cursor): Until | undefined =>
+  attempt(c, () => {
+    const until = readFor(c) ?? readTill(c);
+    if (until === undefined) return undefined;
+    return until;
+  });
 
-function readFor(c: Cursor): Until | undefined {
-  const start = c.at;
-  takes(c, 'for', 'over', 'on');
-  takes(c, 'the');
-  takes(c, 'next', 'following', 'foll', 'first');
-  takes(c, 'a', 'another');
-  takes(c, 'further');
-  const mm = readLength(c);
-  if (mm !== undefined) {
-    takes(c, 'more', 'deep', 'in', 'all');
-    const from = readFrom(c);
-    return { is: 'length', mm, from: from ?? 'here', ...ending(c) };
-  }
-  const n = takeNumber(c);
-  takes(c, 'more', 'further');
-  if (n !== undefined && takes(c, 'row', 'rows', 'rnds', 'rounds', 'rnd', 'round')) {
-    takes(c, 'more', 'even', 'straight');
-    return { is: 'rows', n };
-  }
-  if (n !== undefined && takes(c, 'ridges', 'ridge')) return { is: 'rows', n: 2 * n };
-  c.at = start;
-  return undefined;
-}
+const readFor = (c: Cursor): Until | undefined =>
+  attempt(c, () => {
+    takes(c, 'for', 'over', 'on');
+    takes(c, 'the');
+    takes(c, 'next', 'following', 'foll', 'first');
+    takes(c, 'a', 'another');
+    takes(c, 'further');
+    const mm = readLength(c);
+    if (mm !== undefined) {
+      takes(c, 'more', 'deep', 'in', 'all');
+      const from = readFrom(c);
+      return { is: 'length', mm, from: from ?? 'here', ...ending(c) };
+    }
+    const n = takeNumber(c);
+    takes(c, 'more', 'further');
+    if (n !== undefined && takes(c, 'row', 'rows', 'rnds', 'rounds', 'rnd', 'round')) {
+      takes(c, 'more', 'even', 'straight');
+      return { is: 'rows', n };
+    }
+    if (n !== undefined && takes(c, 'ridges', 'ridge')) return { is: 'rows', n: 2 * n };
+  });
 
 function readTill(c: Cursor): Until | undefined {
   if (!takes(c, 'until', 'till', 'to', 'when', 'til', 'once', 'after')) return undefined;
@@ -72,96 +68,91 @@ function readTill(c: Cursor): Until | undefined {
 }
 
 /** 'until 60 sts remain', 'to 60 sts', 'until there are 60 sts on needle'. */
-function readCountEnd(c: Cursor): Until | undefined {
-  const start = c.at;
-  takes(c, 'are', 'have', 'is');
-  takes(c, 'only');
-  takes(c, 'a');
-  takePhrase(c, 'total of');
-  const n = takeNumber(c);
-  if (n !== undefined && takePhrase(c, 'st|sts|stitches|stitch')) {
-    takes(c, 'are', 'is');
-    takes(c, 'remain', 'rem', 'remains', 'left', 'remaining', 'in', 'on');
-    takeAnyPhrase(
-      c,
-      'on needle|needles',
-      'on the needle|needles',
-      'needle|needles',
-      'the needle',
-      'all',
-      'on the right needle',
-      'for each shoulder',
-    );
-    return { is: 'count', stitches: n };
-  }
-  if (n !== undefined) {
-    takes(c, 'more');
-    if (takes(c, 'rows', 'row') && !sees(c, 'less', 'fewer', 'shorter')) {
+const readCountEnd = (c: Cursor): Until | undefined =>
+  attempt(c, () => {
+    takes(c, 'are', 'have', 'is');
+    takes(c, 'only');
+    takes(c, 'a');
+    takePhrase(c, 'total of');
+    const n = takeNumber(c);
+    if (n !== undefined && takePhrase(c, 'st|sts|stitches|stitch')) {
+      takes(c, 'are', 'is');
+      takes(c, 'remain', 'rem', 'remains', 'left', 'remaining', 'in', 'on');
       takeAnyPhrase(
         c,
-        'have been worked|completed|knitted|done',
-        'are worked|completed|done',
-        'in all',
-        'worked',
-        'from',
-        'completed',
-        'are made',
-        'have been made',
+        'on needle|needles',
+        'on the needle|needles',
+        'needle|needles',
+        'the needle',
+        'all',
+        'on the right needle',
+        'for each shoulder',
       );
-      const from = readFrom(c);
-      return { is: 'rows in all', n, from: from ?? 'start' };
+      return { is: 'count', stitches: n };
     }
-    if (takes(c, 'ridges') && !sees(c, 'less', 'fewer'))
-      return { is: 'rows in all', n: 2 * n, from: 'start' };
-  }
-  c.at = start;
-  return undefined;
-}
+    if (n !== undefined) {
+      takes(c, 'more');
+      if (takes(c, 'rows', 'row') && !sees(c, 'less', 'fewer', 'shorter')) {
+        takeAnyPhrase(
+          c,
+          'have been worked|completed|knitted|done',
+          'are worked|completed|done',
+          'in all',
+          'worked',
+          'from',
+          'completed',
+          'are made',
+          'have been made',
+        );
+        const from = readFrom(c);
+        return { is: 'rows in all', n, from: from ?? 'start' };
+      }
+      if (takes(c, 'ridges') && !sees(c, 'less', 'fewer'))
+        return { is: 'rows in all', n: 2 * n, from: 'start' };
+    }
+  });
 
-function readMeasured(c: Cursor): Until | undefined {
-  const start = c.at;
-  const what: string[] = [];
-  while (
-    sees(
+const readMeasured = (c: Cursor): Until | undefined =>
+  attempt(c, () => {
+    const what: string[] = [];
+    while (
+      sees(
+        c,
+        ...MEASURED.split('|'),
+        'left',
+        'right',
+        'entire',
+        'whole',
+        'of',
+        'edge',
+        'depth',
+        'the',
+        'from',
+        'st',
+        'pattern',
+        'patt',
+        'straight',
+      )
+    ) {
+      what.push(peekText(c));
+      c.at += 1;
+    }
+    takes(c, 'measures', 'measure', 'is', 'measuring', 'are', 'reaches', 'measured');
+    const mm = readLength(c);
+    if (mm === undefined) return undefined;
+    takes(c, 'in');
+    takes(c, 'long', 'deep', 'length', 'all', 'total', 'high', 'wide');
+    const from = readFrom(c) ?? fromMeasured(what);
+    takeAnyPhrase(
       c,
-      ...MEASURED.split('|'),
-      'left',
-      'right',
-      'entire',
-      'whole',
-      'of',
-      'edge',
-      'depth',
-      'the',
-      'from',
-      'st',
-      'pattern',
-      'patt',
-      'straight',
-    )
-  ) {
-    what.push(peekText(c));
-    c.at += 1;
-  }
-  takes(c, 'measures', 'measure', 'is', 'measuring', 'are', 'reaches', 'measured');
-  const mm = readLength(c);
-  if (mm === undefined) {
-    c.at = start;
-    return undefined;
-  }
-  takes(c, 'in');
-  takes(c, 'long', 'deep', 'length', 'all', 'total', 'high', 'wide');
-  const from = readFrom(c) ?? fromMeasured(what);
-  takeAnyPhrase(
-    c,
-    'or length desired|required',
-    'or desired|required length',
-    'or as long as desired',
-    'or to length desired',
-    'or length required',
-  );
-  return { is: 'length', mm, from, ...ending(c) };
-}
+      'or length desired|required',
+      'or desired|required length',
+      'or as long as desired',
+      'or to length desired',
+      'or length required',
+    );
+    return { is: 'length', mm, from, ...ending(c) };
+  });
 
 function fromMeasured(what: readonly string[]): MarkName {
   for (const word of what) {
