@@ -6,21 +6,35 @@ import type { Store } from '../../src/store/store.ts';
 /** The app's own modules, once more for each page: pages share nothing but what their device keeps. */
 async function load() {
   vi.resetModules();
-  const [start, appStore, state, knit, taps, count, fresh, garments, change, rework, editor, backup] =
-    await Promise.all([
-      import('../../src/app/start.ts'),
-      import('../../src/app/store.ts'),
-      import('../../src/app/state.ts'),
-      import('../../src/app/intents/knit.ts'),
-      import('../../src/app/intents/taps.ts'),
-      import('../../src/app/intents/count.ts'),
-      import('../../src/app/intents/fresh.ts'),
-      import('../../src/app/intents/garments.ts'),
-      import('../../src/app/intents/change-garment.ts'),
-      import('../../src/screens/count/rework-draft.ts'),
-      import('../../src/app/editor/editor.ts'),
-      import('../../src/app/backup.ts'),
-    ]);
+  const [
+    start,
+    appStore,
+    state,
+    knit,
+    taps,
+    count,
+    fresh,
+    garments,
+    change,
+    rework,
+    editor,
+    backup,
+    wayBack,
+  ] = await Promise.all([
+    import('../../src/app/start.ts'),
+    import('../../src/app/store.ts'),
+    import('../../src/app/state.ts'),
+    import('../../src/app/intents/knit.ts'),
+    import('../../src/app/intents/taps.ts'),
+    import('../../src/app/intents/count.ts'),
+    import('../../src/app/intents/fresh.ts'),
+    import('../../src/app/intents/garments.ts'),
+    import('../../src/app/intents/change-garment.ts'),
+    import('../../src/screens/count/rework-draft.ts'),
+    import('../../src/app/editor/editor.ts'),
+    import('../../src/app/backup.ts'),
+    import('../../src/app/way-back.ts'),
+  ]);
   const modules = {
     start,
     appStore,
@@ -34,6 +48,7 @@ async function load() {
     rework,
     editor,
     backup,
+    wayBack,
   };
   return { ...modules, clean: cleaner(Object.values(modules)) };
 }

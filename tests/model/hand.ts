@@ -31,8 +31,13 @@ export class Hand {
     return list[this.number(list.length)];
   }
 
+  /** A make: as often as not one that is begun, or the one that the page shows. */
   make(): string | undefined {
-    return this.pick([...this.truth.makes.keys()].sort());
+    const all = [...this.truth.makes.keys()].sort();
+    const begun = all.filter((key) => (this.truth.makes.get(key)?.rows ?? 0) > 0);
+    const shown = all.filter((key) => 'make' in this.page.at && this.page.at.make === key);
+    const among = [begun, shown, all, all][this.number(4)] ?? all;
+    return this.pick(among.length > 0 ? among : all);
   }
 
   garment(): string | undefined {

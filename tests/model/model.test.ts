@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, it, vi } from 'vitest';
 import { loadApps } from './apps.ts';
 import { fixedChance } from './chance.ts';
 import { deeds } from './deeds/all.ts';
+import { beginGarment } from './deeds/garments.ts';
 import { drawn, Step } from './step.ts';
 import { wardrobe } from './wardrobe.ts';
 import { World } from './world.ts';
@@ -31,12 +32,19 @@ const life = fc.record({
   steps: fc.commands([step], { maxCommands: DEEDS_MOST, size: 'max', ...replayed }),
 });
 
+/** On each device there is a garment. */
+const beginning = [0, 1].map(
+  (device) => new Step('begin a garment', beginGarment, { device, page: 0, numbers: [0] }),
+);
+
 beforeAll(async () => {
   vi.useFakeTimers({ toFake: ['Date'] });
   await loadApps(5);
 }, 120_000);
 
+let lives = 0;
 afterAll(() => {
+  console.log(`lives lived: ${lives}; deeds done: ${JSON.stringify(Object.fromEntries(Step.done))}`);
   vi.useRealTimers();
   vi.unstubAllGlobals();
   vi.restoreAllMocks();
@@ -47,8 +55,10 @@ describe('two devices with two windows each', () => {
     await fc.assert(
       fc.asyncProperty(life, async ({ garments, steps }) => {
         fixedChance();
+        lives += 1;
         const world = new World(garments);
         try {
+          for (const first of beginning) await first.run(world);
           await fc.asyncModelRun(() => ({ model: world, real: world }), steps);
         } finally {
           await world.close();

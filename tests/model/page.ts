@@ -8,7 +8,7 @@ import { factoryFor, keepFor } from './disk.ts';
 /** Where a page is. */
 export type At =
   | { readonly screen: 'knitting' | 'count'; readonly make: string }
-  | { readonly screen: 'garment'; readonly garment: string }
+  | { readonly screen: 'garment' | 'editor'; readonly garment: string }
   | { readonly screen: 'workbasket' };
 
 /** One window of the app, from its opening to its end. */
@@ -78,6 +78,9 @@ export class Page {
     } else if (at.screen === 'garment') {
       await garments.openGarment(at.garment);
       this.#leave = fresh.keepFresh(() => garments.openGarment(at.garment), at.garment);
+    } else if (at.screen === 'editor') {
+      await this.app.editor.openEditor(at.garment);
+      this.#leave = () => undefined;
     } else {
       await garments.openBasket();
       this.#leave = fresh.keepFresh(garments.openBasket);
@@ -114,5 +117,6 @@ export const garmentOf = (make: string): string => make.slice(0, make.indexOf('/
 const hashOf = (at: At): string => {
   if (at.screen === 'knitting') return `#/k/${at.make}`;
   if (at.screen === 'count') return `#/k/${at.make}/tools`;
+  if (at.screen === 'editor') return `#/edit/${at.garment}`;
   return at.screen === 'garment' ? `#/g/${at.garment}` : '#/';
 };

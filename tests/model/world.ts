@@ -17,6 +17,10 @@ const BEGAN = 1_700_000_000_000;
 /** Everything of hers: two devices, what is true of the box of each, and garments that she may begin. */
 export class World {
   readonly devices: readonly Device[];
+  /** a backup that each device has put away, and what was true then */
+  readonly kept = new Map<Device, { readonly file: Blob; readonly truth: Truth }>();
+  /** what was true on each device before and after the last backup that came in */
+  readonly imports = new Map<Device, { readonly before: Truth; readonly after: Truth }>();
   readonly #truths = new Map<Device, Truth>();
   readonly #boxes = new Map<Device, string>();
 

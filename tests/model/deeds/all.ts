@@ -1,4 +1,7 @@
 import type { Deed } from '../hand.ts';
+
+import { edit, save } from './editing.ts';
+import { keep, replace, takeBack } from './files.ts';
 import { beginGarment, deleteGarment, tickStep, writeNotes } from './garments.ts';
 import { jot, setPlace, tap, tapBoth, tapInBoth, undo } from './knitting.ts';
 import { killedWhile, onAFullDisk } from './mishaps.ts';
@@ -12,18 +15,25 @@ interface Kind {
 
 /** All that she may do, and how often. */
 export const deeds: Readonly<Record<string, Kind>> = {
-  tap: { deed: tap, weight: 8 },
+  tap: { deed: tap, weight: 12 },
   undo: { deed: undo, weight: 4 },
   'set the place': { deed: setPlace, weight: 2 },
   'jot down': { deed: jot, weight: 2 },
   'tap both': { deed: tapBoth, weight: 2 },
-  'plan anew': { deed: planAnew, weight: 4 },
+  'plan anew': { deed: planAnew, weight: 6 },
   'begin a garment': { deed: beginGarment, weight: 3 },
   'delete a garment': { deed: deleteGarment, weight: 1 },
   'write notes': { deed: writeNotes, weight: 2 },
   'tick a step': { deed: tickStep, weight: 2 },
   'open a window': { deed: openPage, weight: 2 },
   'close a window': { deed: closePage, weight: 1 },
+  edit: { deed: edit, weight: 5 },
+  save: { deed: save, weight: 4 },
+  'save, killed': { deed: killedWhile(save), weight: 1 },
+  'save on a full disk': { deed: onAFullDisk(save), weight: 1 },
+  'put a backup away': { deed: keep, weight: 1 },
+  replace: { deed: replace, weight: 1 },
+  'take back': { deed: takeBack, weight: 1 },
   reload: { deed: reload, weight: 1 },
   'set the clock': { deed: setClock, weight: 1 },
   'a window hears nothing': { deed: deafen, weight: 1 },

@@ -1,0 +1,66 @@
+import { isDeepStrictEqual } from 'node:util';
+import { garmentOf } from './page.ts';
+import type { Facts, Standing, Truth } from './truth.ts';
+
+/** What is true of a box after something came into it, or was taken back. */
+
+const isAt = (one: Standing | undefined, now: Standing): boolean =>
+  one !== undefined && one.rows === now.rows && one.print === now.print;
+
+interface Import {
+  readonly before: Truth;
+  readonly after: Truth;
+}
+
+/** What an import has changed undone, and nothing else: what was done since stays. */
+export function takenBackImport(now: Truth, { before, after }: Import): Truth {
+  const garments = new Map(now.garments);
+  const looseFacts = new Map<string, (now: Facts) => boolean>();
+  const staying = new Set<string>();
+  for (const id of new Set([...before.garments.keys(), ...after.garments.keys()])) {
+    const [was, came, is] = [before, after, now].map((one) => one.garments.get(id));
+    // what she deleted since does not come back
+    if (is === undefined && came !== undefined) continue;
+    const isUntouched = isDeepStrictEqual(came, is) && isDeepStrictEqual(logOf(after, id), logOf(now, id));
+    if (was !== undefined) garments.set(id, was);
+    else if (isUntouched) garments.delete(id);
+    else staying.add(id);
+    if (!isUntouched) looseFacts.set(id, () => true);
+  }
+  const log = new Map(
+    [...before.log, ...now.log].filter(([id, text]) => {
+      const garment = garmentIn(text);
+      const isSince = !after.log.has(id);
+      return garments.has(garment) && (staying.has(garment) || before.log.has(id) || isSince);
+    }),
+  );
+  return {
+    garments,
+    makes: makesBack(now, { before, after }, garments),
+    log,
+    looseFacts,
+    looseMakes: looseBack(now, { before, after }),
+    written: [],
+  };
+}
+
+const makesBack = (now: Truth, { before }: Import, garments: Truth['garments']): Truth['makes'] =>
+  new Map([...now.makes, ...before.makes].filter(([key]) => garments.has(garmentOf(key))));
+
+/** A make of which nothing was logged since is where it was; how far another is, the log says. */
+function looseBack(now: Truth, { before, after }: Import): Truth['looseMakes'] {
+  const since = new Set([...now.log].filter(([id]) => !after.log.has(id)).map(([, text]) => makeIn(text)));
+  return new Map(
+    [...now.makes.keys(), ...before.makes.keys()].map((key) => [
+      key,
+      (at: Standing) => since.has(key) || !before.makes.has(key) || isAt(before.makes.get(key), at),
+    ]),
+  );
+}
+
+const makeIn = (text: string): string => (JSON.parse(text) as { readonly make: string }).make;
+
+const garmentIn = (text: string): string => garmentOf(makeIn(text));
+
+const logOf = ({ log }: Truth, garment: string): readonly string[] =>
+  [...log.keys()].filter((id) => garmentIn(log.get(id) ?? '') === garment).sort();
