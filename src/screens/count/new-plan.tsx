@@ -1,14 +1,16 @@
+import { asItStands } from '../../app/as-it-stands.ts';
 import { garmentInHand, type InHand } from '../../app/state.ts';
-import { type Mismatch, mismatches, type PlannedPiece } from '../../knit/piece/rework/matches.ts';
+import { type Consequence, consequences } from '../../knit/making-up/consequences.ts';
 import type { Rework } from '../../knit/piece/rework/replan.ts';
+import { standingMake } from '../../knit/piece/standing.ts';
 import { Card } from '../../ui/card/card.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { saysHow } from '../../words/count.ts';
 import { saysStitches } from '../../words/craft.ts';
 import { saysLength } from '../../words/measures.ts';
 import { saysList, saysNumber } from '../../words/numbers.ts';
-import { say, sayIfKnown } from '../../words/say.ts';
-import { saysMake } from '../says-make.ts';
+import { say } from '../../words/say.ts';
+import { type Said, saysConsequence } from './says-consequence.ts';
 
 /** Shaping rows listed before an ellipsis. */
 const MOST_ROWS = 24;
@@ -24,7 +26,7 @@ export function NewPlan({ now, made }: { readonly now: InHand; readonly made: Re
     saysList(ahead.slice(0, MOST_ROWS).map((row) => saysNumber(row.n))) +
     (ahead.length > MOST_ROWS ? ' …' : '');
   const last = first.part.rows[first.part.rows.length - 1];
-  const off = mismatchesOf(now, made);
+  const off = broken(now, made);
   return (
     <>
       <Card tone="place" label={say('count.newPlan')}>
@@ -45,7 +47,7 @@ export function NewPlan({ now, made }: { readonly now: InHand; readonly made: Re
       ) : (
         <Notice kind="warning" title={say('count.noLonger')} live>
           {off.map((one) => (
-            <p key={`${one.piece} ${one.part} ${one.what} ${one.section}`}>{saysMismatch(one)}</p>
+            <SaidConsequence key={JSON.stringify(one)} {...saysConsequence(one)} />
           ))}
         </Notice>
       )}
@@ -62,33 +64,26 @@ const withLengths = ({ code, figures }: Rework['how']): Rework['how'] => {
   };
 };
 
-function saysMismatch({ piece, what, section = '', was, now, other }: Mismatch): string {
-  const isLength = what === 'sleeve and armhole';
-  const say = (n: number) => (isLength ? saysLength(n) : n);
-  return (
-    sayIfKnown('count', `off ${what}`, { piece, section, was: say(was), now: say(now), other: say(other) }) ??
-    ''
-  );
-}
+const SaidConsequence = ({ what, mend }: Said) => (
+  <p>
+    {what} {mend}
+  </p>
+);
 
-/** Compared with every other copy and piece of the garment, as they are planned now. */
-function mismatchesOf(now: InHand, made: Rework): Mismatch[] {
-  const pieces = garmentInHand.value?.pieces ?? [];
-  const all = pieces.flatMap(({ id, name, makes }) =>
-    makes.map(({ make, parts }) => ({
-      id,
-      make,
-      piece: { name: saysMake(name, '', make, makes.length), parts },
-    })),
-  );
-  const isOwn = (one: { id: string; make: number }) =>
-    one.id === now.place.piece && one.make === now.place.make;
-  const before: PlannedPiece | undefined = all.find(isOwn)?.piece;
-  if (!before) return [];
-  const parts = before.parts.map((part, i) => made.parts.find(({ index }) => index === i)?.part ?? part);
-  return mismatches(
-    before,
-    { ...before, parts },
-    all.filter((one) => !isOwn(one)).map(({ piece }) => piece),
-  );
+/** Compared with the garment as it stands: every joint before and after the new plan. */
+function broken(now: InHand, made: Rework): readonly Consequence[] {
+  const view = garmentInHand.value;
+  if (!view) return [];
+  const before = asItStands(view);
+  const at = view.pieces.findIndex(({ id }) => id === now.place.piece);
+  const pieces = before.pieces.map((piece, i) => {
+    if (i !== at) return piece;
+    const makes = piece.makes.map((make) => {
+      if (make.make !== now.place.make) return make;
+      const plans = make.parts.map((part, index) => made.parts.find((p) => p.index === index)?.part ?? part);
+      return standingMake(piece.recipe, make.make, plans);
+    });
+    return { ...piece, makes };
+  });
+  return consequences(before, { ...before, pieces });
 }

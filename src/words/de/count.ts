@@ -229,11 +229,28 @@ export const words: Translation<typeof english> = {
   nextShapings: 'Formreihen ab hier: {list}',
   noShapings: 'Ab hier keine Formreihen mehr.',
   noLonger: 'Passt nicht mehr',
-  'off rows of a section': '{piece}: „{section}“ hat dort {other} Reihen und hier {now} (vorher: {was}).',
-  'off rows in all': '{piece}: dort {other} Reihen und hier {now} (vorher: {was}).',
-  'off stitches at the end': '{piece}: am Ende dort {other} Maschen und hier {now} (vorher: {was}).',
-  'off sleeve and armhole':
-    '{piece}: Ärmelkante und Armausschnitt gehörten zusammen; {now} gegen {other} (vorher: {was}).',
+  offRows:
+    '{piece} und {to} werden zusammengenäht: {now} Reihen gegen {other} (vorher: {was}), {length} Unterschied.',
+  offStitches: '{piece} und {to} werden zusammengenäht: {now} Maschen gegen {other} (vorher: {was}).',
+  offLength: '{piece} und {to} werden zusammengenäht: eine Kante von {now} gegen {other}.',
+  offPair: '{piece}: {now} Reihen am einen und {other} am anderen (vorher: {was}).',
+  offEdgeLonger: '{band}: die Kante „{edge}“ ist jetzt {length} länger.',
+  offEdgeShorter: '{band}: die Kante „{edge}“ ist jetzt {length} kürzer.',
+  mendRowsMore: {
+    one: 'Mach auch {piece} {count} Reihe länger.',
+    other: 'Mach auch {piece} {count} Reihen länger.',
+  },
+  mendRowsFewer: {
+    one: 'Mach auch {piece} {count} Reihe kürzer.',
+    other: 'Mach auch {piece} {count} Reihen kürzer.',
+  },
+  mendStitches: {
+    one: 'Lass auch {piece} dort mit {count} Masche enden.',
+    other: 'Lass auch {piece} dort mit {count} Maschen enden.',
+  },
+  mendLonger: 'Mach auch diese Kante von {piece} {length} länger.',
+  mendShorter: 'Mach auch diese Kante von {piece} {length} kürzer.',
+  mendPickUp: 'Nimm dort {fit} statt {stitches} auf.',
   matchesAll: 'Alles, woran es genäht wird, passt noch.',
   take: 'Nach diesem Plan stricken',
   taken: 'Ab hier nach dem neuen Plan. Der alte bleibt lesbar.',

@@ -6,7 +6,6 @@ import type { PlannedPart } from '../../../src/knit/piece/planned.ts';
 import { provePart } from '../../../src/knit/piece/prove.ts';
 import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { asReallyKnitted, recipeOfMake } from '../../../src/knit/piece/rework/make-recipe.ts';
-import { mismatches } from '../../../src/knit/piece/rework/matches.ts';
 import { rework } from '../../../src/knit/piece/rework.ts';
 import { told } from '../../told.ts';
 import { reworkTrials } from '../../trials/other-trials.ts';
@@ -132,30 +131,6 @@ describe('a piece that measures other than planned', () => {
       ok: false,
       faults: [{ code: 'measure again', figures: { measuredMm: 16, plannedMm: 150 } }],
     });
-  });
-
-  it('shows the pieces that no longer agree: the back is longer at the side now', () => {
-    const part = first(front, 0, body, 60, { kind: 'measured', heightMm: 170, above: 18 });
-    const before = { name: 'Front', parts: partsOf(front) };
-    const after = { name: 'Front', parts: [part, ...partsOf(front).slice(1)] };
-    const off = mismatches(before, after, [{ name: 'Back', parts: partsOf(recipeOf('Back')) }]);
-    expect(off).toEqual([
-      {
-        piece: 'Back',
-        part: 'Back',
-        what: 'rows of a section',
-        section: 'body',
-        was: 98,
-        now: 86,
-        other: 98,
-      },
-    ]);
-  });
-
-  it('nothing is told of pieces that never agreed, nor where nothing changed', () => {
-    const same = { name: 'Sleeve 1', parts: [sleevePart] };
-    const others = ['Back', 'Front'].map((name) => ({ name, parts: partsOf(recipeOf(name)) }));
-    expect(mismatches(same, same, others)).toEqual([]);
   });
 });
 
