@@ -22,8 +22,9 @@ export async function takeIn(
 ): Promise<boolean> {
   const { device } = page;
   page.stage();
-  const opened = given(await page.app.backup.openFile(file));
-  const done = await page.app.backup.takeIn(opened.backup, mode);
+  const opened = await page.app.backup.openFile(file);
+  if (opened === undefined) throw new Error('nobody has stopped the reading of the file');
+  const done = await page.app.backup.takeIn(given(opened).backup, mode);
   await device.quiet();
   const before = world.truth(device);
   if (done.ok) world.imports.set(device, { before, after: settled(before, await seeBox(device)) });
