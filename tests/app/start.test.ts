@@ -1,0 +1,146 @@
+import 'fake-indexeddb/auto';
+import { IDBFactory } from 'fake-indexeddb';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { openMake } from '../../src/app/intents/open-make.ts';
+import { openSample } from '../../src/app/intents/sample.ts';
+import { changeSetting, changeSpeech, wearSettings } from '../../src/app/intents/settings.ts';
+import { readSettings, settings } from '../../src/app/settings.ts';
+import { startStore } from '../../src/app/start.ts';
+import { inHand, readFault, saving } from '../../src/app/state.ts';
+import { forgetStore, store } from '../../src/app/store.ts';
+import { openStore, type Store } from '../../src/store/store.ts';
+import { speak } from '../../src/words/say.ts';
+import { plainSpeech, speech } from '../../src/words/settings.ts';
+import { told } from '../told.ts';
+
+/** The app as it starts on a phone, over a database of its own. */
+
+let page: EventTarget & { visibilityState: string; documentElement: { dataset: Record<string, string> } };
+
+async function start(hash = '#/'): Promise<void> {
+  vi.stubGlobal('location', { hash });
+  forgetStore();
+  inHand.value = undefined;
+  await startStore();
+}
+
+/** Another window over the same box. */
+async function otherWindow(): Promise<Store> {
+  const opened = await openStore({ keep: undefined, spareFactory: async () => undefined, name: 'box' });
+  if (!opened.ok) throw new Error(told(opened.faults));
+  return opened.value;
+}
+
+async function withSample(): Promise<string> {
+  const sample = await openSample('sample', 1_800_000_000_000);
+  if (!sample.ok) throw new Error(told(sample.faults));
+  await openMake(sample.value);
+  return sample.value;
+}
+
+beforeEach(() => {
+  vi.stubGlobal('indexedDB', new IDBFactory());
+  page = Object.assign(new EventTarget(), {
+    visibilityState: 'visible',
+    documentElement: { dataset: { box: 'box' } },
+  });
+  vi.stubGlobal('document', page);
+  vi.stubGlobal('navigator', { languages: ['en-US'] });
+  readFault.value = undefined;
+  saving.value = 'saved';
+});
+afterEach(async () => {
+  (await store()).close();
+  forgetStore();
+  vi.unstubAllGlobals();
+  settings.value = readSettings({});
+  await speak(plainSpeech);
+});
+
+describe('the app that starts', () => {
+  it('has the box that the page names, and what was stored in it', async () => {
+    await start();
+    const key = await withSample();
+    (await store()).close();
+    await start(`#/knitting/${key}`);
+    expect(await openMake(key)).toBe(key);
+    expect((await indexedDB.databases()).map(({ name }) => name)).toContain('box');
+    expect(readFault.value).toBeUndefined();
+  });
+
+  it('speaks and looks as she chose, here and in every other window', async () => {
+    await start();
+    await changeSetting('hand', 'left');
+    await changeSpeech('units', 'in');
+    expect(settings.value.hand).toBe('left');
+    (await store()).close();
+    settings.value = { ...settings.value, hand: 'right' };
+    await speak(plainSpeech);
+    await start();
+    expect(settings.value.hand).toBe('left');
+    expect(speech.value.units).toBe('in');
+    const other = await otherWindow();
+    await other.setSetting('hand', 'right');
+    await vi.waitFor(() => expect(settings.value.hand).toBe('right'));
+    other.close();
+  });
+
+  it('follows the device in what she has not chosen, and takes no setting that there is not', async () => {
+    await start();
+    const open = await store();
+    await open.setSetting('hand', 'third');
+    await open.setSetting('units', 'ells');
+    open.close();
+    vi.stubGlobal('navigator', { languages: ['de-AT', 'en'] });
+    await start();
+    expect(settings.value.hand).toBe('right');
+    expect(speech.value).toMatchObject({ language: 'de', units: 'cm' });
+  });
+
+  it('shows a row that another window wrote on the make in hand', async () => {
+    await start();
+    const key = await withSample();
+    const other = await otherWindow();
+    await other.finishRow(key, 1);
+    await vi.waitFor(() => expect(inHand.value?.place.rows).toBe(1));
+    other.close();
+  });
+
+  it('reads again when it is looked at again, not when it is laid away', async () => {
+    await start();
+    const key = await withSample();
+    const read = vi.fn<() => void>();
+    const open = await store();
+    const probe = open.probe;
+    Object.assign(open, {
+      probe: () => {
+        read();
+        return probe();
+      },
+    });
+    page.visibilityState = 'hidden';
+    page.dispatchEvent(new Event('visibilitychange'));
+    expect(read).not.toHaveBeenCalled();
+    page.visibilityState = 'visible';
+    page.dispatchEvent(new Event('visibilitychange'));
+    await vi.waitFor(() => expect(read).toHaveBeenCalledTimes(1));
+    await vi.waitFor(() => expect(inHand.value?.make).toBe(key));
+  });
+});
+
+describe('the page itself', () => {
+  it('wears language, theme and evening, and changes with them until it is let go', async () => {
+    await start();
+    const root = { lang: '', dataset: {} as Record<string, string> };
+    const stop = wearSettings(root as unknown as HTMLElement);
+    expect(root).toEqual({ lang: 'en', dataset: { theme: 'auto', dim: 'false' } });
+    await changeSetting('theme', 'dark');
+    await changeSetting('dim', true);
+    expect(root.dataset).toEqual({ theme: 'dark', dim: 'true' });
+    await changeSpeech('language', 'de');
+    expect(root.lang).toBe('de');
+    stop();
+    await changeSetting('theme', 'light');
+    expect(root.dataset).toMatchObject({ theme: 'dark' });
+  });
+});
