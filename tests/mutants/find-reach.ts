@@ -3,7 +3,8 @@ import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { hashes } from './closure.ts';
 import { copyForWork } from './copy.ts';
-import { linesIn, workOrder } from './live/work-order.ts';
+import type { Order } from './live/orders.ts';
+import { PROCESSES, partsOf, workOrders } from './live/work-order.ts';
 import { markSources, type ReachedByFile } from './reach.ts';
 import { sourcesIn } from './sources.ts';
 
@@ -54,12 +55,21 @@ async function reachedBy(files: readonly string[]): Promise<Reach> {
   copyForWork(root);
   const names = markSources(root).map(({ file, within }) => placeName(file, within));
   let done = 0;
-  await workOrder({ kind: 'reach', root, out, files, marks: names.length }, () => {
+  const orders = partsOf(files, PROCESSES).map(
+    (some, part): Order => ({
+      kind: 'reach',
+      root,
+      out: `${out}-${part}`,
+      files: some,
+      marks: names.length,
+    }),
+  );
+  const lines = await workOrders(orders, () => {
     done += 1;
     if (done % 20 === 0)
       console.log(`What is reached by ${done} of ${files.length} files of tests is known.`);
   });
-  return { names, files: linesIn(out).flatMap((line) => ('reached' in line ? [line.reached] : [])) };
+  return { names, files: lines.flatMap((line) => ('reached' in line ? [line.reached] : [])) };
 }
 
 /** One list of names for both. */

@@ -5,8 +5,8 @@ import { refusedByTypes } from './by-types.ts';
 import { copyForWork, copyProject } from './copy.ts';
 import { equivalents } from './equivalent.ts';
 import { findReach } from './find-reach.ts';
-import type { Line } from './live/orders.ts';
-import { linesIn, workOrder } from './live/work-order.ts';
+import type { Line, Order } from './live/orders.ts';
+import { linesIn, PROCESSES, partsOf, workOrders } from './live/work-order.ts';
 import { type Mutant, mutantsOf, plantAll } from './plant.ts';
 import { draw, random } from './random.ts';
 import { printRates, type Tried } from './rates.ts';
@@ -43,11 +43,12 @@ export async function tryRandom(wish: Wish): Promise<boolean> {
   plantInto(root, mutants);
   const trials = trialsOf(mutants, reach);
   const out = resultsOf(wish, trials);
-  const order = { kind: 'mutants', root, out, trials } as const;
-  const before = linesIn(out);
-  for (const line of before) tell(line, mutants);
-  await workOrder(order, (line) => tell(line, mutants));
-  const { text, missed } = printRates(triedBy(linesIn(out), mutants));
+  const orders = partsOf(trials, PROCESSES).map(
+    (some, part): Order => ({ kind: 'mutants', root, out: `${out}-${part}`, trials: some }),
+  );
+  for (const line of orders.flatMap((order) => linesIn(order.out))) tell(line, mutants);
+  const lines = await workOrders(orders, (line) => tell(line, mutants));
+  const { text, missed } = printRates(triedBy(lines, mutants));
   const minutes = (performance.now() - began) / 60_000;
   console.log(`\n${text}\nSeed ${seed}, part ${share} of ${shares}, ${minutes.toFixed(1)} minutes.`);
   console.log('One that no test has found within 8 s of the processor is counted as a survivor.');

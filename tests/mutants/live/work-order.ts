@@ -6,6 +6,9 @@ import type { Line, Order } from './orders.ts';
 /** Laws are tried with fewer garments, drafts and texts than else: what is found by those is found by more as well. */
 const brief = { RIDGELINE_GARMENTS: '60', RIDGELINE_DRAFTS: '60', RIDGELINE_FUZZ: '300' };
 
+/** So many processes work at once. */
+export const PROCESSES = 2;
+
 /** How often a process may break off without anything new written down. */
 const TRIES = 3;
 
@@ -15,11 +18,23 @@ export function linesIn(path: string): Line[] {
   return whole.map((line) => JSON.parse(line) as Line);
 }
 
+/** Has orders worked side by side; all lines that came of them, those of an earlier run as well. */
+export async function workOrders(orders: readonly Order[], told: (line: Line) => void): Promise<Line[]> {
+  await Promise.all(orders.map((order) => workOrder(order, told)));
+  return orders.flatMap(({ out }) => linesIn(out));
+}
+
+/** A list in so many parts, each of what lies together in it. */
+export function partsOf<T>(list: readonly T[], parts: number): T[][] {
+  const size = Math.ceil(list.length / parts);
+  return Array.from({ length: parts }, (_, part) => list.slice(part * size, (part + 1) * size));
+}
+
 /**
  * Has an order worked in processes of their own, one after the other where one is ended, until all of it is done; each
  * new line is told. Throws what the process said where it comes no further.
  */
-export async function workOrder(order: Order, told: (line: Line) => void): Promise<void> {
+async function workOrder(order: Order, told: (line: Line) => void): Promise<void> {
   const path = `${order.out}.order`;
   writeFileSync(path, JSON.stringify(order));
   if (!existsSync(order.out)) writeFileSync(order.out, '');
