@@ -18,6 +18,7 @@ export interface StoreFaults {
   'database-strange': never;
   'migration-failed': never;
   'not-storable': 'detailText';
+  'text-too-long': 'whereText' | 'characters' | 'mostCharacters';
   'photos-full': 'mostMillions';
   'no-such-garment': never;
   'no-such-make': never;

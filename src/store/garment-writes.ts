@@ -24,8 +24,8 @@ export function saveGarment(
   garment: GarmentRecord,
   plans: readonly PlanRecord[],
 ): Promise<Result<readonly PlaceRecord[]>> {
-  const detail = troubleIn(garment, plans);
-  if (detail !== undefined) return Promise.resolve(refuse(fault('not-storable', { detailText: detail })));
+  const trouble = troubleIn(garment, plans);
+  if (trouble !== undefined) return Promise.resolve(refuse(trouble));
   return counted(box, garment.id, (tx) => writeGarment(tx, garment, plans));
 }
 
@@ -44,8 +44,8 @@ export async function changeGarment(
     const { was, garment } = await changedGarment(tx, id, sure(change), box.now());
     // written the first time, although no answer came
     if (again && JSON.stringify(was) === last) return was;
-    const detail = troubleIn(garment, plans);
-    if (detail !== undefined) throw new Refusal(fault('not-storable', { detailText: detail }));
+    const trouble = troubleIn(garment, plans);
+    if (trouble !== undefined) throw new Refusal(trouble);
     last = JSON.stringify(garment);
     const samePieces = garment.pieces === was.pieces && plans.length === 0;
     if (!samePieces) await writeGarment(tx, garment, plans);
@@ -87,10 +87,10 @@ async function counted<T>(
 }
 
 export async function rework(box: Box, reworks: readonly Rework[]): Promise<Result<readonly PlaceRecord[]>> {
-  const detail = reworks
+  const trouble = reworks
     .map(({ plan, recipe }) => troubleInPlan(plan, recipe))
-    .find((at) => at !== undefined);
-  if (detail !== undefined) return refuse(fault('not-storable', { detailText: detail }));
+    .find((found) => found !== undefined);
+  if (trouble !== undefined) return refuse(trouble);
   const written = await writeOnce(box, reworks, reworks.map(entryFor), (wishes, doubted) =>
     box.door.write(garmentStores, async (tx, again) => {
       const places: PlaceRecord[] = [];

@@ -16,6 +16,7 @@ import type {
   StartForm,
 } from '../../knit/piece/form/form.ts';
 import { end, fabric, gauge, measuredGauge, role, sectionBeside } from '../../store/shapes/craft-shapes.ts';
+import { PLAIN } from '../../store/shapes/record-shapes.ts';
 import { shapeOf } from '../../store/shapes/shape-of.ts';
 import type { Person } from '../design/designer.ts';
 import type { DesignForm, SwatchForm } from '../design/form.ts';
@@ -26,8 +27,8 @@ import type { ReadDesign } from '../pattern/read-garment.ts';
 
 /** The shapes of what is kept while it is typed, and of what a garment was made from: read before it is used. */
 
-const LONGEST = 200_000;
-const text = v.pipe(v.string(), v.maxLength(LONGEST));
+/** whatever could be kept can be read again */
+const text = v.pipe(v.string(), v.maxLength(PLAIN.text));
 const list = <T extends v.GenericSchema>(of: T) => v.pipe(v.array(of), v.maxLength(1000));
 const number = v.pipe(v.number(), v.finite());
 const part = v.picklist(['right', 'left', 'both'] as const);

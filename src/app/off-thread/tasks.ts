@@ -1,5 +1,10 @@
 import { ok, type Result } from '../../knit/fault.ts';
-import { type ReadOptions, type ReadPattern, readPattern } from '../../knit/pattern/read-pattern.ts';
+import {
+  LONGEST_TEXT,
+  type ReadOptions,
+  type ReadPattern,
+  readPattern,
+} from '../../knit/pattern/read-pattern.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
 import { byGarment } from '../../store/backup/contents.ts';
 import type { Backup } from '../../store/backup/document.ts';
@@ -13,9 +18,7 @@ import { planRecords } from '../plan-records.ts';
  * pure, and answers in parts that are copied as they are from the worker to the page, each in a task of its own there.
  */
 export const tasks = {
-  pattern: (text: string, options: ReadOptions): readonly ReadPattern[] => [
-    planned(readPattern(text, options)),
-  ],
+  pattern: (text: string, options: ReadOptions): readonly ReadText[] => [readText(text, options)],
   link: (text: string): readonly Result<Garment>[] => [linkToGarment(text)],
   plans: (garment: GarmentRecord): readonly Result<PlanRecord[]>[] => [planRecords(garment)],
   backup: (file: Blob): AsyncIterable<Result<BackupPart>> => backupIn(file),
@@ -29,11 +32,18 @@ export type PartOf<K extends TaskName> =
 /** A backup with some of its garments, or photos, or with its settings. */
 export type BackupPart = Backup;
 
+/** A pattern as it was understood. */
+export interface ReadText extends ReadPattern {
+  /** characters behind those that are read */
+  readonly unreadCharacters: number;
+}
+
 /** Every plan made now, since what is made when it is looked at does not pass over. */
-const planned = (read: ReadPattern): ReadPattern => ({
-  ...read,
-  pieces: read.pieces.map(({ recipe, plan, lines }) => ({ recipe, plan, lines })),
-});
+function readText(text: string, options: ReadOptions): ReadText {
+  const read = readPattern(text, options);
+  const pieces = read.pieces.map(({ recipe, plan, lines }) => ({ recipe, plan, lines }));
+  return { ...read, pieces, unreadCharacters: Math.max(0, text.length - LONGEST_TEXT) };
+}
 
 /** A file that was found whole, garment by garment; a refusal where it was not. */
 async function* backupIn(file: Blob): AsyncGenerator<Result<BackupPart>> {

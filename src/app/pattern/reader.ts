@@ -1,8 +1,9 @@
 import { computed, signal } from '@preact/signals';
-import type { ReadOptions, ReadPattern } from '../../knit/pattern/read-pattern.ts';
+import type { ReadOptions } from '../../knit/pattern/read-pattern.ts';
 import { lastWriter } from '../editor/draft.ts';
 import { readKept, textIn, type Unread } from '../kept/read-kept.ts';
 import { type Asked, ask, only } from '../off-thread/ask.ts';
+import type { ReadText } from '../off-thread/tasks.ts';
 import { readOr, store } from '../store.ts';
 import { emptyDraft, type PatternDraft, wholeGauge, withCount, withLines } from './draft.ts';
 
@@ -23,7 +24,7 @@ export const options = computed<ReadOptions>(() => {
 });
 
 /** what was understood: of the text as it is now, or, while that is `reading`, as it was before */
-export const read = signal<ReadPattern | undefined>(undefined);
+export const read = signal<ReadText | undefined>(undefined);
 
 /** 'stopped': she did not want to wait for the end of it */
 export const reading = signal<'read' | 'reading' | 'stopped'>('read');
@@ -81,7 +82,7 @@ export async function settle(): Promise<void> {
   await begun;
 }
 
-let asked: Asked<ReadPattern> | undefined;
+let asked: Asked<ReadText> | undefined;
 let begun: Promise<void> = Promise.resolve();
 
 /** Beside the page: a few words can ask for rows that take long to work. What is asked later ends what was asked before. */

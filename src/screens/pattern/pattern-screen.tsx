@@ -64,6 +64,7 @@ export default function PatternScreen() {
       <Kept />
       <SizeAndGauge />
       <Reading />
+      <Unread />
       <Understood />
       {now.text !== '' && <StartAgain words="pattern" onAgain={startAgain} />}
     </Screen>
@@ -92,6 +93,17 @@ function Reading() {
   return (
     <Notice kind="note" title={say('pattern.stopped')} actions={actions} live>
       {say('pattern.stoppedHelp')}
+    </Notice>
+  );
+}
+
+/** What stands behind all that can be read is told: it would be missing from the garment. */
+function Unread() {
+  const count = read.value?.unreadCharacters ?? 0;
+  if (count === 0) return null;
+  return (
+    <Notice kind="fault" title={say('pattern.tooLong')} live>
+      {say('pattern.tooLongHelp', { count })}
     </Notice>
   );
 }

@@ -1,14 +1,15 @@
 import * as v from 'valibot';
+import { type Fault, fault } from '../../knit/fault.ts';
 import type { Recipe } from '../../knit/piece/recipe.ts';
 import type { GarmentRecord, PlanRecord } from '../records.ts';
 import { recipe } from './craft-shapes.ts';
 import { garmentRecord, plannedPart, planRecord } from './record-shapes.ts';
 
-/** The place of the first thing in a garment or its plans that no backup could bring back; undefined when all can. */
-export function troubleIn(garment: GarmentRecord, plans: readonly PlanRecord[]): string | undefined {
+/** The first thing in a garment or its plans that no backup could bring back; undefined when all can. */
+export function troubleIn(garment: GarmentRecord, plans: readonly PlanRecord[]): Fault | undefined {
   return (
     first(garmentRecord, garment) ??
-    plans.map((plan) => first(planRecord, plan)).find((at) => at !== undefined)
+    plans.map((plan) => first(planRecord, plan)).find((found) => found !== undefined)
   );
 }
 
@@ -16,10 +17,19 @@ export function troubleIn(garment: GarmentRecord, plans: readonly PlanRecord[]):
 export const troubleInPlan = (
   { plan }: Pick<PlanRecord, 'plan'>,
   made: Recipe | undefined,
-): string | undefined => first(plannedPart, plan) ?? (made && first(recipe, made));
+): Fault | undefined => first(plannedPart, plan) ?? (made && first(recipe, made));
 
-function first(shape: v.GenericSchema, value: unknown): string | undefined {
+function first(shape: v.GenericSchema, value: unknown): Fault | undefined {
   // as JSON would have it: what is undefined is not there
   const read = v.safeParse(shape, JSON.parse(JSON.stringify(value)), { abortEarly: true });
-  return read.success ? undefined : (v.getDotPath(read.issues[0]) ?? '').slice(0, 200);
+  return read.success ? undefined : faultOf(read.issues[0]);
+}
+
+/** A text that is too long is one that she typed, and can shorten; all else is named by its place. */
+function faultOf(issue: v.BaseIssue<unknown>): Fault {
+  const at = (v.getDotPath(issue) ?? '').slice(0, 200);
+  const { type, input, requirement } = issue;
+  if (type !== 'max_length' || typeof input !== 'string' || typeof requirement !== 'number')
+    return fault('not-storable', { detailText: at });
+  return fault('text-too-long', { whereText: at, characters: input.length, mostCharacters: requirement });
 }

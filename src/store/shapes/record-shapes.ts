@@ -34,7 +34,7 @@ const length = v.pipe(v.number(), v.finite(), v.minValue(-1_000_000), v.maxValue
 const list = <T extends v.GenericSchema>(of: T, most: number) => v.pipe(v.array(of), v.maxLength(most));
 
 /** The largest garment that can be typed, and the longest text that a page can hold, lie far below. */
-const PLAIN = { depth: 40, values: 2_000_000, text: 12_000_000 } as const;
+export const PLAIN = { depth: 40, values: 2_000_000, text: 12_000_000 } as const;
 
 /** Plain data that only its own part of the app reads: a design, a setting, a garment that is being typed. */
 export const plainJson = v.custom<unknown>(

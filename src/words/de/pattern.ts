@@ -5,6 +5,12 @@ export const words: Translation<typeof english> = {
   title: 'Anleitung abschreiben',
   toWorkbasket: 'Zurück zum Strickkorb',
   opening: 'Öffnet, was du getippt hast …',
+  tooLong: 'Der Text ist zu lang, um ganz gelesen zu werden',
+  tooLongHelp: {
+    one: 'Das letzte Zeichen wird aufbewahrt, aber nicht gelesen. Kopiere ein Strickstück nach dem anderen.',
+    other:
+      'Die letzten {count} Zeichen werden aufbewahrt, aber nicht gelesen. Kopiere ein Strickstück nach dem anderen.',
+  },
   reading: 'Der Text wird gelesen …',
   stop: 'Anhalten',
   stopped: 'Der Text wurde nicht zu Ende gelesen',

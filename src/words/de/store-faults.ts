@@ -16,6 +16,8 @@ export const words = {
   'migration-failed':
     'Deine Strickstücke konnten nicht auf den neuen Stand gebracht werden und sind, wie sie waren. Lade die Seite neu.',
   'not-storable': 'Dies kann nicht notiert werden ({detailText}). Nichts wurde geändert.',
+  'text-too-long':
+    'Dieser Text ist zu lang ({whereText}): Er hat {characters} Zeichen, und {mostCharacters} lassen sich aufbewahren. Nichts wurde geändert; kürze ihn und versuch es noch einmal.',
   'photos-full':
     'Deine Fotos füllen eine Sicherung: Zusammen dürfen sie {mostMillions} Millionen Bytes haben. Sichere einige anderswo, lösche sie hier und versuch es noch einmal.',
   'no-such-garment': 'Dieses Strickstück ist nicht auf diesem Telefon.',

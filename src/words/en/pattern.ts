@@ -2,6 +2,11 @@ export const words = {
   title: 'Copy a pattern',
   toWorkbasket: 'Back to the workbasket',
   opening: 'Opening what you typed …',
+  tooLong: 'The text is too long to be read whole',
+  tooLongHelp: {
+    one: 'The last {count} character is kept, but not read. Copy one garment at a time.',
+    other: 'The last {count} characters are kept, but not read. Copy one garment at a time.',
+  },
   reading: 'The text is being read …',
   stop: 'Stop',
   stopped: 'The text was not read to its end',

@@ -13,6 +13,8 @@ export const words = {
   'migration-failed':
     'Your garments could not be brought up to date and are as they were. Load the page again.',
   'not-storable': 'This cannot be written down ({detailText}). Nothing was changed.',
+  'text-too-long':
+    'This text is too long ({whereText}): it has {characters} characters, and {mostCharacters} can be kept. Nothing was changed; shorten it and try again.',
   'photos-full':
     'Your photos fill a backup: together they may have {mostMillions} million bytes. Save some elsewhere and delete them here, then try again.',
   'no-such-garment': 'This garment is not on this phone.',

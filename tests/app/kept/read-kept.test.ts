@@ -57,6 +57,12 @@ describe('what is kept while it is typed', () => {
     expect(tried).toBeGreaterThan(5);
   });
 
+  it('is read back however long its texts are, as long as they could be kept', async () => {
+    const form = { ...garmentToForm(record), notes: 'So soft. '.repeat(50_000) };
+    const draft = { version: 2, garment: 'g1', at: 5, form };
+    expect(await readKept('editorDraft', draft)).toMatchObject({ ok: true });
+  });
+
   it('may be a measure that was emptied', () => {
     const emptied = { ...newForm(), body: { ...newForm().body, chest: Number.NaN } };
     expect(whole('designForm', emptied)).toEqual(emptied);

@@ -46,4 +46,11 @@ describe('a text that takes long to read', () => {
     expect(at.read.value?.pieces[0]?.recipe.parts[0]?.from).toEqual({ castOn: 14 });
     expect(at.reading.value).toBe('read');
   });
+
+  it('that is longer than any that is read says how much of it is left over', async () => {
+    const at = await reader();
+    at.change({ text: scarf(16).padEnd(400_123, '\nKeep it dry.') });
+    await at.settle();
+    expect(at.read.value?.unreadCharacters).toBe(123);
+  });
 });

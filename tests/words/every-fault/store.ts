@@ -146,6 +146,8 @@ export const storeDrivers: Drivers<Code> = {
     const { garment, plans } = scarf('a/b');
     return (await freshStore()).saveGarment(garment, plans);
   },
+  'text-too-long': async () =>
+    (await box()).changeGarment('scarf', (was) => ({ ...was, notes: 'x'.repeat(20_001) })),
   'photos-full': async () => addPhoto((await box()).box, 'scarf', dot(), undefined, 10),
   'no-such-garment': async () => (await freshStore()).deleteGarment('nobody'),
   'no-such-make': async () => (await box()).goTo('scarf/none/0/1', 1, 'place'),
