@@ -3,6 +3,7 @@ import { mapFigures } from './map-figures.ts';
 import { memoryFigures } from './memory-figures.ts';
 import { nodeFigures } from './node-figures.ts';
 import { type BenchPhone, openBenchPhone } from './phone.ts';
+import { restoreFigures } from './restore-figures.ts';
 import { sizeFigures } from './size-figures.ts';
 import { startFigures } from './start-figures.ts';
 import { tapFigures } from './tap-figures.ts';
@@ -21,6 +22,7 @@ export const steps = {
   craft: async () => nodeFigures(times(15)),
   size: async () => sizeFigures(),
   taps: () => onPhone((phone) => tapFigures(phone, times(4), times(30))),
+  restore: () => onPhone((phone) => restoreFigures(phone, times(30))),
   starts: () => onPhone((phone) => startFigures(phone, times(15))),
   visit: () => onPhone(({ context }) => visitFigures(context, times(9))),
   map: () => onPhone((phone) => mapFigures(phone, times(5))),

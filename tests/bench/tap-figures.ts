@@ -1,4 +1,4 @@
-import type { BrowserContext } from 'playwright-core';
+import type { BrowserContext, Page } from 'playwright-core';
 import { byMedian, type Figure } from './figure.ts';
 import type { BenchPhone } from './phone.ts';
 import { inTurns, median, quantile } from './statistics.ts';
@@ -80,12 +80,13 @@ const REST_MS = 450;
 
 /** A window in which taps are made and measured. */
 interface Tapper {
+  readonly page: Page;
   tap(times: number): Promise<TapTimes[]>;
   close(): Promise<void>;
 }
 
 /** Opens the page at its row in hand, and lets what comes after the first paint come. */
-async function openTapper(context: BrowserContext, subject: Subject, rate = 1): Promise<Tapper> {
+export async function openTapper(context: BrowserContext, subject: Subject, rate = 1): Promise<Tapper> {
   const slowed = await openSlowed(context, rate);
   const { page } = slowed;
   await watchTaps(page, subject);
@@ -94,6 +95,7 @@ async function openTapper(context: BrowserContext, subject: Subject, rate = 1): 
   await page.waitForTimeout(1500);
   const thumb = await thumbOn(page, subject);
   const tapper: Tapper = {
+    page,
     async tap(times) {
       await page.bringToFront();
       const taps: TapTimes[] = [];
