@@ -56,8 +56,8 @@ export function readMake(c: Cursor): ReadItem | undefined {
 }
 
 function leanOf(c: Cursor): StitchName {
-  if (takeAnyPhrase(c, 'l', 'left', '- l', 'left leaning')) return 'm1l';
-  if (takeAnyPhrase(c, 'r', 'right', '- r', 'right leaning')) return 'm1r';
+  if (takeAnyPhrase(c, 'left leaning', 'left', 'l', '- l')) return 'm1l';
+  if (takeAnyPhrase(c, 'right leaning', 'right', 'r', '- r')) return 'm1r';
   if (takeAnyPhrase(c, 'p', 'pw', 'pwise', 'purlwise', 'purl', '- p')) return 'm1p';
   takeAnyPhrase(c, 'k', 'kw', 'kwise', 'knitwise', 'a', 'z', 't', 'tbl', '- k');
   return 'm1';

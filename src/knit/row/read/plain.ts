@@ -115,7 +115,7 @@ function readUncounted(c: Cursor, base: 'k' | 'p'): ReadItem | undefined {
 const readInto = (c: Cursor, base: 'k' | 'p'): ReadItem | undefined =>
   attempt(c, () => {
     if (takeAnyPhrase(c, 'fb', 'f & b', 'f and b')) return counted(`${base}fb`, 1);
-    takeNumber(c);
+    const n = takeNumber(c);
     if (takeAnyPhrase(c, 'in|into|through|thru', 'into the', 'in the')) {
       takes(c, 'the');
       if (
@@ -151,7 +151,10 @@ const readInto = (c: Cursor, base: 'k' | 'p'): ReadItem | undefined =>
       ) {
         return counted(`${base}fb`, ofNext(c));
       }
-      if (takeAnyPhrase(c, 'back', 'back loop|loops')) return counted(`${base} tbl`, ofNext(c));
+      if (takeAnyPhrase(c, 'back loop|loops', 'back')) {
+        const each = ofNext(c);
+        return counted(`${base} tbl`, each > 1 ? each : (n ?? 1));
+      }
       if (takeAnyPhrase(c, 'row below', 'st|stitch below', 'next st|stitch below', 'next st in row below')) {
         return counted(base === 'k' ? 'k1 below' : 'p1 below', 1);
       }
