@@ -81,6 +81,13 @@ export class Boundaries {
     this.ties.tie(corner, `${key} top left`);
   }
 
+  /** The part of a band that is picked up. */
+  pickedUpIn(piece: string, make: number): PlannedPart | undefined {
+    const key = JSON.stringify([piece, make]).slice(0, -1);
+    for (const [own, part] of this.parts) if (own.startsWith(`${key},`) && 'pickUp' in part.from) return part;
+    return undefined;
+  }
+
   /** Undefined where there is no such edge. */
   lay(stretch: Stretch): Laid | undefined {
     const key = keyOf(stretch.piece, stretch.make, stretch.part);

@@ -27,3 +27,14 @@ export function jointCalled(joint: Joint, called: Called): Joint {
       return { ...joint, line: line(joint.line) };
   }
 }
+
+/** Whether a joint counts stitches of an edge, and so holds in one gauge only. */
+export function countsStitches(joint: Joint): boolean {
+  const lines =
+    joint.kind === 'seam'
+      ? [joint.a, joint.b]
+      : joint.kind === 'pick up'
+        ? joint.along.map(({ line }) => line)
+        : [joint.line];
+  return lines.flat().some(({ stitches }) => stitches !== undefined);
+}

@@ -58,7 +58,7 @@ export function workJoints(
   garment: Pick<StandingGarment, 'pieces'>,
 ): WorkedMakingUp {
   const hand = new Hand(garment);
-  const worked = joints.map((joint, i) => ({ joint, lines: hand.work(joint, i) }));
+  const worked = joints.map((joint, i) => hand.work(joint, i));
   const left = hand.edges.rest().map((rest): Trouble => ({ kind: 'forgotten', rest }));
   return { worked, troubles: [...hand.troubles, ...left] };
 }
@@ -73,17 +73,17 @@ class Hand {
     this.edges = new Boundaries(garment);
   }
 
-  work(joint: Joint, index: number): readonly LaidLine[] {
+  work(joint: Joint, index: number): WorkedJoint {
     this.joint = index;
     switch (joint.kind) {
       case 'left free':
-        return [this.take(joint.line)];
+        return { joint, lines: [this.take(joint.line)] };
       case 'pick up':
         return this.pickUp(joint);
       case 'seam': {
         const lines = [this.take(joint.a), this.take(joint.b)] as const;
         this.sew(joint, ...lines);
-        return lines;
+        return { joint, lines };
       }
     }
   }
@@ -98,18 +98,24 @@ class Hand {
     if (a.end && b.end) this.edges.ties.tie(a.end, b.end);
   }
 
-  private pickUp({ piece, make, along }: Extract<Joint, { kind: 'pick up' }>): readonly LaidLine[] {
+  private pickUp(joint: Extract<Joint, { kind: 'pick up' }>): WorkedJoint {
+    const { piece, make } = joint;
+    const part = this.edges.pickedUpIn(piece, make);
+    const from = part?.from;
+    const planned = from && 'pickUp' in from ? from.pickUp : [];
+    // the band's plan may have changed since the joint was stated
+    const along = joint.along.map((one, i) => ({ ...one, stitches: planned[i]?.stitches ?? one.stitches }));
     const lines = along.map(({ line }) => this.take(line));
     const laid = lines.flatMap((line) => line.laid);
     this.follow(laid);
-    for (const [i, { stitches }] of along.entries()) this.fits(i, stitches, lines[i]);
-    const start = this.take([{ piece, make, part: piece, edge: 'start' }]);
+    const start = this.take([{ piece, make, part: part?.name ?? piece, edge: 'start' }]);
+    for (const [i, one] of along.entries()) this.fits(i, one.stitches, lines[i]);
     const [first, last] = [laid[0], laid.at(-1)];
     if (start.begin && start.end && first && last) {
       this.edges.ties.tie(start.begin, first.begin);
       this.edges.ties.tie(start.end, last.end);
     }
-    return lines;
+    return { joint: { ...joint, along }, lines };
   }
 
   /** One stitch for each that lies level, and as many along the rest as its length has room for. */

@@ -6,6 +6,7 @@ import { garmentInLink } from '../../app/passing-on.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import type { Fault, Result } from '../../knit/fault.ts';
 import type { Gauge } from '../../knit/gauge.ts';
+import { countsStitches } from '../../knit/making-up/joint-called.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
 import { regauge } from '../../knit/piece/regauge/regauge.ts';
 import { Button } from '../../ui/button/button.tsx';
@@ -160,7 +161,9 @@ function inGauge(garment: Garment, asked: Gauge | undefined, mine: Partial<Gauge
     if (!made.ok) return made;
     pieces.push(made.value);
   }
-  return { ok: true, value: { ...garment, pieces } };
+  const { joints, ...rest } = garment;
+  const holds = joints !== undefined && !joints.some(countsStitches);
+  return { ok: true, value: { ...rest, ...(holds && { joints }), pieces } };
 }
 
 const firstCastOn = (garment: Garment): number => {
