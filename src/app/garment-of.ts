@@ -12,6 +12,7 @@ const ofTheStore: Readonly<Record<OfTheStore, true>> = {
   ticked: true,
   taken: true,
   stripes: true,
+  marks: true,
 };
 
 /** The garment as the craft knows it, without the store's ids and times. */

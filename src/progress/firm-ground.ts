@@ -1,5 +1,6 @@
-import { foldPlace, standing } from './fold.ts';
+import { foldPlace } from './fold.ts';
 import type { LogEntry } from './log.ts';
+import { standing } from './standing.ts';
 
 export interface FirmGround {
   /** rows worked where the count agreed */

@@ -18,8 +18,12 @@ export interface LogEntry {
   readonly count?: number;
   /** her words (kinds 'note', 'lifeline') */
   readonly text?: string;
-  /** id of the plan that holds from here on: on the first entry of a make, on a rework, on its undo */
+  /** id of the plan of which `row` is a row; older logs name it only on a make's first entry, a rework and its undo */
   readonly plan?: string;
+  /** id of the entry that this one goes on from, where it is not told by the numbers (see `goneOnFrom`) */
+  readonly follows?: string;
+  /** ids of the entries at the ends of other ways that she has left with this one, having been shown them */
+  readonly settles?: readonly string[];
   /** id of the entry that this one takes back (kinds 'undo', 'strike') */
   readonly undoes?: string;
 }
@@ -43,6 +47,14 @@ export const entryKinds = [
 
 export type EntryKind = (typeof entryKinds)[number];
 
+const moving: ReadonlySet<EntryKind> = new Set<EntryKind>(['row', 'place', 'rip back', 'rework']);
+
+/** Whether the kind sets the place by itself; an undo does so by taking another back. */
+export const moves = (kind: EntryKind): boolean => moving.has(kind);
+
+/** Whether the entry belongs to the knitting itself, unlike a note, a check, a lifeline or the striking out of one. */
+export const knits = (kind: EntryKind): boolean => moves(kind) || kind === 'undo';
+
 /** A make: one knitted copy of a part. Numbers count from 1 for makes and from 0 for the part's index. */
 export interface MakeId {
   readonly garment: string;
@@ -59,3 +71,7 @@ export function parseMakeKey(key: string): MakeId | undefined {
   const id = { garment, piece, part: Number(part), make: Number(make) };
   return Number.isSafeInteger(id.part) && Number.isSafeInteger(id.make) ? id : undefined;
 }
+
+/** The one order of a log, the same on every device: clocks have no say in it. */
+export const inOrder = (a: LogEntry, b: LogEntry): number =>
+  a.seq - b.seq || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);

@@ -1,6 +1,7 @@
-import { foldPlace, standing } from './fold.ts';
+import { foldPlace } from './fold.ts';
 import type { LogEntry } from './log.ts';
 import { pace } from './pace.ts';
+import { standing } from './standing.ts';
 
 /** What the log of one make tells when it is read back: rows, days, time, and what happened on the way. */
 export interface MakeRecord {

@@ -1,5 +1,5 @@
-import { inOrder, knits, standing } from './fold.ts';
-import type { LogEntry } from './log.ts';
+import { inOrder, knits, type LogEntry } from './log.ts';
+import { standing } from './standing.ts';
 
 export interface Pace {
   readonly rowsPerHour: number;

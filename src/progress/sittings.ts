@@ -1,5 +1,5 @@
-import { knits, standing } from './fold.ts';
-import type { LogEntry } from './log.ts';
+import { knits, type LogEntry } from './log.ts';
+import { standing } from './standing.ts';
 
 /** A stretch of knitting without a long pause. */
 export interface Sitting {

@@ -13,6 +13,7 @@ import { type Rework, writeRework } from './rework.ts';
 import { storeNames, type Tx } from './schema.ts';
 import { troubleIn, troubleInPlan } from './shapes/check-record.ts';
 import type { Box } from './store.ts';
+import { type By, stampedChange } from './uniting/stamped-change.ts';
 import type { Wish } from './write-log.ts';
 import { type AskedOf, writeOnce } from './write-once.ts';
 
@@ -26,7 +27,10 @@ export function saveGarment(
 ): Promise<Result<readonly PlaceRecord[]>> {
   const trouble = troubleIn(garment, plans);
   if (trouble !== undefined) return Promise.resolve(refuse(trouble));
-  return counted(box, garment.id, (tx) => writeGarment(tx, garment, plans));
+  return counted(box, garment.id, async (tx) => {
+    const was = await tx.objectStore('garments').get(garment.id);
+    return (await writeGarment(tx, garment, plans, was, byNow(box))).places;
+  });
 }
 
 /**
@@ -46,15 +50,24 @@ export async function changeGarment(
     if (again && JSON.stringify(was) === last) return was;
     const trouble = troubleIn(garment, plans);
     if (trouble !== undefined) throw new Refusal(trouble);
-    last = JSON.stringify(garment);
     const samePieces = garment.pieces === was.pieces && plans.length === 0;
-    if (!samePieces) await writeGarment(tx, garment, plans);
-    else await putGarment(tx, garment, await tx.objectStore('places').index('garment').getAll(id));
-    return garment;
+    const stored = samePieces
+      ? await writeFields(tx, was, garment, byNow(box))
+      : (await writeGarment(tx, garment, plans, was, byNow(box))).garment;
+    last = JSON.stringify(stored);
+    return stored;
   });
   if (written.ok) box.tell({ kind: 'garment', id });
   return written;
 }
+
+async function writeFields(tx: Tx<'readwrite'>, was: GarmentRecord, next: GarmentRecord, by: By) {
+  const stored = stampedChange(was, next, by);
+  await putGarment(tx, stored, await tx.objectStore('places').index('garment').getAll(was.id));
+  return stored;
+}
+
+const byNow = ({ device, now }: Box): By => ({ device, at: now() });
 
 /** A change that throws is at fault itself: no other connection would mend it. */
 const sure =

@@ -1,5 +1,4 @@
-import { moves } from '../progress/fold.ts';
-import { type EntryKind, entryKinds } from '../progress/log.ts';
+import { type EntryKind, entryKinds, moves } from '../progress/log.ts';
 import type { PlaceRecord } from './records.ts';
 import { dropKey, heldIn, keysFrom, readJson, type SmallKeep, writeJson } from './small-keep.ts';
 import { fits, type Wish } from './write-log.ts';

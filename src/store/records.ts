@@ -4,13 +4,21 @@ import type { Recipe } from '../knit/piece/recipe.ts';
 import type { Taken } from '../knit/yarn/need.ts';
 import type { Stripe } from '../knit/yarn/stripes.ts';
 import type { EntryKind, MakeId } from '../progress/log.ts';
+import { stableJson } from './backup/stable.ts';
+import { contentHash } from './content-hash.ts';
 
 /** What the database holds, beside the log (src/progress/log.ts). Everything here is plain data. */
 
-export interface GarmentRecord extends Omit<Garment, 'pieces'> {
+export interface GarmentRecord extends GarmentFields {
   readonly id: string;
   readonly createdAt: number;
   readonly changedAt: number;
+  /** the store's to give; none while nothing was changed since the garment came into the box */
+  readonly marks?: GarmentMarks;
+}
+
+/** Everything of a garment that she can change. */
+export interface GarmentFields extends Omit<Garment, 'pieces'> {
   readonly pieces: readonly PieceRecord[];
   /** everything a draft was made from (measurements, ease, shape), where the garment was drafted */
   readonly design?: unknown;
@@ -28,6 +36,38 @@ export interface GarmentRecord extends Omit<Garment, 'pieces'> {
 export interface PieceRecord {
   readonly id: string;
   readonly recipe: Recipe;
+  /** ids of the plans of the recipe's parts, straight and mirrored, for makes not yet begun: the store's to give; none are the newest */
+  readonly plans?: readonly string[];
+}
+
+/** One part of a garment by itself: a single piece, tick, yarn, or one field. */
+export type GarmentPart = Partial<GarmentFields>;
+
+/** When each part of a garment was changed, and by whom, so that devices unite it part by part (src/store/uniting). */
+export interface GarmentMarks {
+  /** the stamp of all parts that `at` does not name */
+  readonly base: string;
+  readonly at?: Readonly<Record<string, string>>;
+  /** the highest stamp heard of, from each device */
+  readonly seen: readonly string[];
+  /** versions made by devices without each other, beside those shown; without `of` the same as the one shown */
+  readonly also?: readonly { readonly name: string; readonly stamp: string; readonly of?: GarmentPart }[];
+  /** pieces taken out */
+  readonly gone?: readonly GonePiece[];
+  /** those of them that are shown all the same, since rows of them were knitted elsewhere */
+  readonly shown?: readonly string[];
+  /** lists that were laid in another order than the parts came in */
+  readonly order?: { readonly [list in 'pieces' | 'yarns' | 'ticked' | 'taken']?: ListOrder };
+}
+
+export interface GonePiece {
+  readonly stamp: string;
+  readonly piece: PieceRecord;
+}
+
+export interface ListOrder {
+  readonly stamp: string;
+  readonly names: readonly string[];
 }
 
 /** The rows of one part, spelled out. Never edited: a rework adds a later version. */
@@ -48,7 +88,18 @@ export const planId = (
   part: number,
   mirror: boolean,
   version: number,
-): string => `${garment}/${piece}/${part}/${mirror ? 'm' : 's'}/${version}`;
+): string => `${planSlot(garment, piece, part, mirror)}${version}`;
+
+/** What the ids of all plans of a part begin with. */
+export const planSlot = (garment: string, piece: string, part: number, mirror: boolean): string =>
+  `${garment}/${piece}/${part}/${mirror ? 'm' : 's'}/`;
+
+/**
+ * The id under which a plan is stored: with what it says in it, so that two devices never call different plans the
+ * same. Older ones bear a version only.
+ */
+export const planIdOf = ({ garment, piece, part, mirror, version, plan }: Omit<PlanRecord, 'id'>): string =>
+  `${planId(garment, piece, part, mirror, version)}-${contentHash(stableJson(plan))}`;
 
 /** Derived from the log and written in the same transaction. */
 export interface PlaceRecord extends MakeId {
@@ -61,6 +112,8 @@ export interface PlaceRecord extends MakeId {
   readonly total: number;
   /** highest seq in the log of this make; 0 when nothing is logged */
   readonly seq: number;
+  /** id of the entry that the place is told by, where files that were united hold another as high: the next one names it */
+  readonly after?: string;
   /** when it was last knitted, ms; 0 when never */
   readonly at: number;
   /** grows with every entry on this device, whatever the clock does: orders 'last knitted'; 0 when never */

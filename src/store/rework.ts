@@ -1,9 +1,11 @@
 import type { Recipe } from '../knit/piece/recipe.ts';
+import { deviceOf } from '../progress/log-chain.ts';
 import { changedGarment, type GarmentChange, putGarment } from './garments.ts';
-import { newestPlans, writePlan } from './plan-versions.ts';
+import { plansOfGarment, writePlan } from './plan-versions.ts';
 import { present } from './reads.ts';
-import type { PlaceRecord, PlanRecord } from './records.ts';
+import { type PlaceRecord, type PlanRecord, planSlot } from './records.ts';
 import type { Tx } from './schema.ts';
+import { stampedChange } from './uniting/stamped-change.ts';
 import { checkPlace, type Wish, writeMove } from './write-log.ts';
 
 /** A new plan for a make. */
@@ -34,8 +36,8 @@ export async function writeRework(
   const place = present(await tx.objectStore('places').get(wish.make), 'no-such-make');
   if (again && (await tx.objectStore('log').get(wish.id)) !== undefined) return place;
   checkPlace(wish, place);
-  const newest = newestPlans(await tx.objectStore('plans').index('garment').getAll(place.garment));
-  const stored = await writePlan(tx, newest, {
+  const plans = plansOfGarment(await tx.objectStore('plans').index('garment').getAll(place.garment));
+  const stored = await writePlan(tx, plans, {
     ...plan,
     garment: place.garment,
     piece: place.piece,
@@ -45,17 +47,29 @@ export async function writeRework(
   // already there: the same rework asked for again, because no answer came the first time
   const there = stored.id === place.plan && row === place.rows;
   const moved = there ? place : await writeMove(tx, { ...wish, plan: stored.id, row }, place);
-  await writeRecipe(tx, place, recipe, wish.at);
+  await writeRecipe(tx, place, recipe, stored, wish);
   return moved;
 }
 
-async function writeRecipe(tx: Tx<'readwrite'>, place: PlaceRecord, recipe: Recipe | undefined, at: number) {
+async function writeRecipe(
+  tx: Tx<'readwrite'>,
+  place: PlaceRecord,
+  recipe: Recipe | undefined,
+  plan: PlanRecord,
+  { id, at }: Wish,
+) {
+  const slot = planSlot(plan.garment, plan.piece, plan.part, plan.mirror);
   const withRecipe: GarmentChange = (was) => ({
     ...was,
-    pieces: was.pieces.map((piece) =>
-      piece.id === place.piece && recipe !== undefined ? { ...piece, recipe } : piece,
-    ),
+    pieces: was.pieces.map((piece) => {
+      if (piece.id !== place.piece || recipe === undefined) return piece;
+      const others = piece.plans?.filter((name) => !name.startsWith(slot));
+      // a plan that is one make's own is for no other
+      const plans = plan.plan.recipe === undefined ? [...(others ?? []), plan.id] : piece.plans;
+      return { ...piece, recipe, ...(plans && { plans }) };
+    }),
   });
-  const { garment } = await changedGarment(tx, place.garment, withRecipe, at);
-  await putGarment(tx, garment, await tx.objectStore('places').index('garment').getAll(garment.id));
+  const { was, garment } = await changedGarment(tx, place.garment, withRecipe, at);
+  const stamped = stampedChange(was, garment, { device: deviceOf({ id }), at });
+  await putGarment(tx, stamped, await tx.objectStore('places').index('garment').getAll(garment.id));
 }

@@ -1,5 +1,6 @@
-import { moves, type Place, type TakeBack } from '../progress/fold.ts';
-import type { LogEntry } from '../progress/log.ts';
+import type { Place } from '../progress/fold.ts';
+import { type LogEntry, moves } from '../progress/log.ts';
+import type { TakeBack } from '../progress/take-back.ts';
 import type { Tx } from './schema.ts';
 
 type Write = Tx<'readwrite'>;
@@ -8,10 +9,10 @@ type Write = Tx<'readwrite'>;
 const NEAR = 32;
 
 /**
- * What an undo has to say (`takeBack` in src/progress/fold.ts), told by the newest entries of a make's log. An undo
+ * What an undo has to say (`takeBack` in src/progress/take-back.ts), told by the newest entries of a make's log. An undo
  * names what it took back, and nothing between the two stands any more: so a long run of undos is passed in one step
  * each, and the thousandth reads no more than the tenth.
- * @returns undefined where these entries do not tell it: a rework, a merge, the beginning of the log
+ * @returns undefined where these entries do not tell it: another plan or none named, a merge, the beginning of the log
  */
 export async function takeBackNear(tx: Write, make: string, now: Place): Promise<TakeBack | undefined> {
   const undoes: string[] = [];
@@ -28,7 +29,7 @@ export async function takeBackNear(tx: Write, make: string, now: Place): Promise
         break;
       }
       if (!moves(entry.kind)) continue;
-      if (entry.plan !== undefined) return undefined;
+      if (entry.plan !== now.plan) return undefined;
       if (step !== undefined) {
         undoes.push(step.id);
         if (entry.row !== now.rows) return { undoes, rows: entry.row, plan: now.plan };

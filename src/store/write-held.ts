@@ -1,5 +1,5 @@
 import type { Fault, Result } from '../knit/fault.ts';
-import { moves } from '../progress/fold.ts';
+import { moves } from '../progress/log.ts';
 import type { Door } from './door.ts';
 import { Refusal } from './faults.ts';
 import type { Journal } from './journal.ts';

@@ -1,6 +1,7 @@
 import { fault } from '../knit/fault.ts';
-import { knits, type Place, takeBack } from '../progress/fold.ts';
-import type { LogEntry } from '../progress/log.ts';
+import type { Place } from '../progress/fold.ts';
+import { knits, type LogEntry } from '../progress/log.ts';
+import { takeBack } from '../progress/take-back.ts';
 import { Refusal, TryAgain } from './faults.ts';
 import type { NewEntry, PlaceRecord } from './records.ts';
 import type { StoreName, Tx } from './schema.ts';
@@ -120,9 +121,8 @@ function rowAfter(wish: Wish, place: PlaceRecord): number {
   return place.rows + 1;
 }
 
-/** The first entry of a make names its plan, so that the log alone tells the place. */
-function entryOf(wish: Wish, place: PlaceRecord, row: number, plan: string | undefined): LogEntry {
-  const named = plan ?? (place.seq === 0 ? place.plan : undefined);
+/** Each entry names the plan of which its row is one, so that the log alone tells the place. */
+function entryOf(wish: Wish, place: PlaceRecord, row: number, plan = place.plan): LogEntry {
   return {
     id: wish.id,
     make: wish.make,
@@ -132,7 +132,8 @@ function entryOf(wish: Wish, place: PlaceRecord, row: number, plan: string | und
     row,
     ...(wish.count === undefined ? {} : { count: wish.count }),
     ...(wish.text === undefined ? {} : { text: wish.text }),
-    ...(named === undefined ? {} : { plan: named }),
+    plan,
+    ...(place.after === undefined ? {} : { follows: place.after }),
   };
 }
 
@@ -140,10 +141,9 @@ async function writeUndo(tx: Write, wish: Wish, place: PlaceRecord, touched: num
   const now: Place = { rows: place.rows, plan: place.plan, seq: place.seq, at: place.at };
   const found = (await takeBackNear(tx, place.id, now)) ?? takeBack(await logOf(tx, place.id), now);
   if (found === undefined) throw new Refusal(fault('nothing-to-undo'));
-  const plan = found.plan === place.plan ? undefined : found.plan;
   const entries = found.undoes.map((undoes, i): LogEntry => {
     const last = i === found.undoes.length - 1;
-    const entry = entryOf(wish, place, last ? found.rows : place.rows, last ? plan : undefined);
+    const entry = entryOf(wish, place, last ? found.rows : place.rows, last ? found.plan : place.plan);
     // the last one bears the wish's own id: it tells that the wish was written
     return { ...entry, id: last ? wish.id : `${wish.id}.${i}`, seq: place.seq + 1 + i, undoes };
   });
@@ -178,7 +178,11 @@ async function write(
   return moved;
 }
 
-const movedBy = (place: PlaceRecord, entry: LogEntry, touched: number): PlaceRecord => ({
+const movedBy = (
+  { after: _named, ...place }: PlaceRecord,
+  entry: LogEntry,
+  touched: number,
+): PlaceRecord => ({
   ...place,
   rows: entry.row,
   seq: entry.seq,

@@ -9,7 +9,7 @@ import type { GarmentRecord, PieceRecord } from '../../src/store/records.ts';
 import { anyJoint } from './any-joint.ts';
 import { anyRecipe } from './any-recipe.ts';
 import { knownGarment } from './known-garments.ts';
-import { madeOf, maybe } from './made-of.ts';
+import { madeOf, maybe, missing } from './made-of.ts';
 import { someCount, someMeasure, someName, someText } from './typed-fields.ts';
 
 const id = fc.string({ unit: fc.constantFrom(...'abcXYZ019_-'), minLength: 1, maxLength: 12 });
@@ -99,4 +99,6 @@ export const anyGarment = (): fc.Arbitrary<GarmentRecord> =>
     stripes: maybe(
       fc.array(madeOf<Stripe>({ colour: someText(12), rows: someCount(0, 40) }), { maxLength: 3 }),
     ),
+    // the store's to give, when a garment that lies in the box is changed
+    marks: missing,
   });

@@ -55,17 +55,22 @@ export function note(book: Notebook, it: Deed, total: number, gapMs = 60_000): v
   const row = rowOf(book);
   const seq = Math.max(0, ...book.entries.map((entry) => entry.seq)) + 1;
   book.at += gapMs;
-  const base = { id: `${book.device}-${String(seq).padStart(4, '0')}`, make: 'g/p/0/1', seq, at: book.at };
-  const first = seq === 1 ? { plan: 'g/p/0/s/1' } : {};
+  const base = {
+    plan: 'g/p/0/s/1',
+    id: `${book.device}-${String(seq).padStart(4, '0')}`,
+    make: 'g/p/0/1',
+    seq,
+    at: book.at,
+  };
   const move = (kind: LogEntry['kind'], to: number) => {
     // a move to the row where she is already changes nothing that an undo could take back
     if (to !== row) book.steps.push({ id: base.id, row: to });
-    book.entries.push({ ...base, kind, row: to, ...first });
+    book.entries.push({ ...base, kind, row: to });
   };
   if (it.do === 'finish' && row < total) move('row', row + 1);
   if (it.do === 'go' && it.row !== row) move(it.kind, it.row);
-  if (it.do === 'note') book.entries.push({ ...base, kind: 'note', row, text: 'a marker', ...first });
-  if (it.do === 'check') book.entries.push({ ...base, kind: 'check', row, count: it.count, ...first });
+  if (it.do === 'note') book.entries.push({ ...base, kind: 'note', row, text: 'a marker' });
+  if (it.do === 'check') book.entries.push({ ...base, kind: 'check', row, count: it.count });
   if (it.do === 'undo') {
     const undone = book.steps.pop();
     if (undone !== undefined)

@@ -34,7 +34,7 @@ it('what was knitted goes out in one file and comes in on another device, unites
   await one.page.getByText(/Last backup: .* 0 entries since then/).waitFor();
   const file = await download.path();
   const text = readFileSync(file, 'utf8');
-  expect(JSON.parse(text)).toMatchObject({ format: 'ridgeline-backup', version: 1 });
+  expect(JSON.parse(text)).toMatchObject({ format: 'ridgeline-backup', version: 2 });
   await one.close();
 
   const two = await openPhone({ size: 'small' });

@@ -61,8 +61,9 @@ export const factsOf = (record: GarmentRecord): Facts => {
     record;
   const facts = {
     name,
+    // the names of their plans are the box's
+    pieces: pieces.map(({ id, recipe }) => ({ id, recipe })),
     notes: notes === '' ? undefined : notes,
-    pieces,
     ticked: ticked?.length === 0 ? undefined : [...(ticked ?? [])].sort(),
     taken,
     stripes,

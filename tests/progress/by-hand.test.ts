@@ -1,10 +1,21 @@
 import { describe, expect, it } from 'vitest';
 import { firmGround } from '../../src/progress/firm-ground.ts';
-import { foldPlace, inOrder, knits, moves, sorted, standing, takeBack } from '../../src/progress/fold.ts';
-import { type EntryKind, entryKinds, type LogEntry, makeKey, parseMakeKey } from '../../src/progress/log.ts';
+import { foldPlace } from '../../src/progress/fold.ts';
+import {
+  type EntryKind,
+  entryKinds,
+  inOrder,
+  knits,
+  type LogEntry,
+  makeKey,
+  moves,
+  parseMakeKey,
+} from '../../src/progress/log.ts';
 import { makeRecord } from '../../src/progress/make-record.ts';
 import { pace, timeFor } from '../../src/progress/pace.ts';
 import { sittings } from '../../src/progress/sittings.ts';
+import { sorted, standing } from '../../src/progress/standing.ts';
+import { takeBack } from '../../src/progress/take-back.ts';
 
 /** Logs small enough to be read with a pencil in hand. */
 

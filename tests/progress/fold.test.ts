@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { foldPlace, sorted, standing, takeBack } from '../../src/progress/fold.ts';
+import { foldPlace } from '../../src/progress/fold.ts';
 import type { LogEntry } from '../../src/progress/log.ts';
+import { sorted, standing } from '../../src/progress/standing.ts';
+import { takeBack } from '../../src/progress/take-back.ts';
 import { knittingLog, partedLogs } from '../arbitraries/knitting-log.ts';
 
 describe('the place that a log tells', () => {

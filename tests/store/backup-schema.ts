@@ -1,5 +1,5 @@
 import { stitchNames } from '../../src/knit/stitch.ts';
-import { backupDocument } from '../../src/store/backup/document.ts';
+import { BACKUP_VERSION, backupDocument } from '../../src/store/backup/document.ts';
 import { LIMITS, part, recipe, steps } from '../../src/store/shapes/craft-shapes.ts';
 import { garmentRecord, logEntry, photoText, planRecord } from '../../src/store/shapes/record-shapes.ts';
 
@@ -29,9 +29,9 @@ export function backupSchema(): Schema {
   ]);
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
-    title: 'Ridgeline backup, version 1',
+    title: `Ridgeline backup, version ${BACKUP_VERSION}`,
     description:
-      'Everything a knitter made with Ridgeline. Lengths are millimetres, gauges stitches and rows per 100 mm, times milliseconds since 1970 UTC; rows and makes count from 1, parts from 0. The log (entries) tells every place: the entry of a make with the highest seq, then the highest id, holds the rows worked.',
+      'Everything a knitter made with Ridgeline. Lengths are millimetres, gauges stitches and rows per 100 mm, times milliseconds since 1970 UTC; rows and makes count from 1, parts from 0. The log (entries) tells every place: of the entries of a make that are a row, place, rip back, rework or undo, the one with the highest seq, then the highest id, holds the rows worked and names the plan of which they are rows. Of a garment, marks tell when each part was changed, in an order that no clock spoils.',
     ...bodyOf(backupDocument),
     $defs: { ...Object.fromEntries(defs), step },
   };

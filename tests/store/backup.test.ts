@@ -43,7 +43,7 @@ describe('a backup', () => {
     const store = await knittedBox();
     const { text } = given(await backupFile(store.box));
     expect(asSchemaSays(JSON.parse(text)), JSON.stringify(asSchemaSays.errors)).toBe(true);
-    expect(asSchemaSays({ ...JSON.parse(text), version: 2 })).toBe(false);
+    expect(asSchemaSays({ ...JSON.parse(text), version: 3 })).toBe(false);
     expect(asSchemaSays({ ...JSON.parse(text), more: 1 })).toBe(false);
   });
 

@@ -30,7 +30,7 @@ describe('saving a garment', () => {
     const { garment, plans } = scarf();
     expect(codesOf(await store.saveGarment(garment, plans.slice(1)))).toEqual(['plan-missing']);
     expect(given(await store.list())).toEqual([]);
-    expect(codesOf(await store.plan('scarf/cuff/0/s/1'))).toEqual(['no-such-plan']);
+    expect(codesOf(await store.plan(planOf('scarf', 'cuff', 12).id))).toEqual(['no-such-plan']);
   });
 
   it('refuses ids that would not stand between slashes', async () => {
@@ -46,11 +46,11 @@ describe('saving a garment', () => {
     given(await nextRow(store, 'scarf/cuff/0/1'));
     given(await store.saveGarment(garment, [planOf('scarf', 'long', 30), planOf('scarf', 'cuff', 16)]));
     expect(given(await store.placesOf('scarf')).map((p) => [p.id, p.plan, p.rows, p.total])).toEqual([
-      ['scarf/cuff/0/1', 'scarf/cuff/0/s/1', 1, 12],
-      ['scarf/cuff/0/2', 'scarf/cuff/0/s/2', 0, 16],
-      ['scarf/long/0/1', 'scarf/long/0/s/1', 0, 30],
+      ['scarf/cuff/0/1', planOf('scarf', 'cuff', 12).id, 1, 12],
+      ['scarf/cuff/0/2', planOf('scarf', 'cuff', 16, 2).id, 0, 16],
+      ['scarf/long/0/1', planOf('scarf', 'long', 30).id, 0, 30],
     ]);
-    expect(given(await store.plan('scarf/cuff/0/s/1')).plan.rows).toHaveLength(12);
+    expect(given(await store.plan(planOf('scarf', 'cuff', 12).id)).plan.rows).toHaveLength(12);
   });
 
   it('keeps no version of a plan that nobody began', async () => {
@@ -59,8 +59,8 @@ describe('saving a garment', () => {
     for (const rows of [30, 32, 34]) {
       given(await store.saveGarment(garment, [planOf('scarf', 'long', rows), planOf('scarf', 'cuff', 12)]));
     }
-    expect(codesOf(await store.plan('scarf/long/0/s/1'))).toEqual(['no-such-plan']);
-    expect(given(await store.plan('scarf/long/0/s/3')).plan.rows).toHaveLength(34);
+    expect(codesOf(await store.plan(planOf('scarf', 'long', 30).id))).toEqual(['no-such-plan']);
+    expect(given(await store.plan(planOf('scarf', 'long', 34, 3).id)).plan.rows).toHaveLength(34);
   });
 
   it('brings the rows back when a piece that was taken out comes back', async () => {

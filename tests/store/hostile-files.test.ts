@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { BACKUP_VERSION } from '../../src/store/backup/document.ts';
 import { backupFile, exportAll } from '../../src/store/backup/export.ts';
 import { importBackup } from '../../src/store/backup/import.ts';
 import { readBackup } from '../../src/store/backup/read.ts';
@@ -61,7 +62,7 @@ describe('a hostile or broken file', () => {
       JSON.stringify(honest).replace('"settings":{', '"settings":{"__proto__":{"a":1},'),
       'backup-damaged',
     ],
-    ['from a newer app', JSON.stringify({ ...honest, version: 2 }), 'backup-newer'],
+    ['from a newer app', JSON.stringify({ ...honest, version: BACKUP_VERSION + 1 }), 'backup-newer'],
     ['of another program', '{"format":"something else","version":1}', 'backup-not-ours'],
     ['that is a list', '[]', 'backup-not-ours'],
     ['that is no JSON', 'PK\u0003\u0004', 'backup-not-json'],

@@ -12,7 +12,7 @@ import {
   note,
   rowOf,
 } from '../arbitraries/knitting-log.ts';
-import { codesOf, given, LONG, nextName, nextRow, scarf, undoLast } from './scenario.ts';
+import { codesOf, given, LONG, nextName, nextRow, planOf, scarf, undoLast } from './scenario.ts';
 
 const TOTAL = 30;
 
@@ -56,7 +56,7 @@ async function agrees(book: Notebook, store: Store): Promise<void> {
   expect(place.seq).toBe(book.entries.length);
   const entries = given(await store.entriesOf(LONG));
   expect(entries.map((entry) => [entry.kind, entry.row])).toEqual(book.entries.map((e) => [e.kind, e.row]));
-  const { plan = 'scarf/long/0/s/1', ...told } = foldPlace(entries);
+  const { plan = planOf('scarf', 'long', TOTAL).id, ...told } = foldPlace(entries);
   expect({ ...told, plan }).toEqual({ rows: place.rows, plan: place.plan, seq: place.seq, at: place.at });
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { PlanRecord } from '../../src/store/records.ts';
+import { type PlanRecord, planIdOf } from '../../src/store/records.ts';
 import { freshStore, given, nextRow, planOf, scarf } from './scenario.ts';
 
 /** A plan that is one make's own: it says from which recipe. */
@@ -31,7 +31,11 @@ describe('a rework of one make', () => {
     given(await store.rework([{ key: 'scarf/cuff/0/1', plan: own(14) }]));
     given(await store.saveGarment(garment, plans));
     const places = given(await store.placesOf('scarf'));
-    expect(places.map((p) => p.plan)).toEqual(['scarf/cuff/0/s/2', 'scarf/cuff/0/s/1', 'scarf/long/0/s/1']);
+    expect(places.map((p) => p.plan)).toEqual([
+      planIdOf({ ...own(14), version: 2 }),
+      planOf('scarf', 'cuff', 12).id,
+      planOf('scarf', 'long', 30).id,
+    ]);
   });
 
   it('can be followed by another make, which can go back to the plan for all', async () => {
@@ -40,9 +44,9 @@ describe('a rework of one make', () => {
     given(await store.saveGarment(garment, plans));
     given(await store.rework([{ key: 'scarf/cuff/0/1', plan: own(14) }]));
     expect(given(await store.rework([{ key: 'scarf/cuff/0/2', plan: own(14) }]))[0]?.plan).toBe(
-      'scarf/cuff/0/s/2',
+      planIdOf({ ...own(14), version: 2 }),
     );
     const back = given(await store.rework([{ key: 'scarf/cuff/0/2', plan: planOf('scarf', 'cuff', 12) }]))[0];
-    expect(back).toMatchObject({ plan: 'scarf/cuff/0/s/1', total: 12, rows: 0 });
+    expect(back).toMatchObject({ plan: planOf('scarf', 'cuff', 12).id, total: 12, rows: 0 });
   });
 });

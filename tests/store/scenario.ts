@@ -3,7 +3,7 @@ import { IDBFactory } from 'fake-indexeddb';
 import type { Result } from '../../src/knit/fault.ts';
 import type { PlannedPart, PlannedRow } from '../../src/knit/piece/planned.ts';
 import type { PartRecipe } from '../../src/knit/piece/recipe.ts';
-import { type GarmentRecord, type PlanRecord, planId } from '../../src/store/records.ts';
+import { type GarmentRecord, type PlanRecord, planIdOf } from '../../src/store/records.ts';
 import { openStore, type Store, type StoreOptions } from '../../src/store/store.ts';
 import { told } from '../told.ts';
 
@@ -83,15 +83,11 @@ export function scarf(id = 'scarf', rows = 30): { garment: GarmentRecord; plans:
   return { garment, plans: [planOf(id, 'long', rows), planOf(id, 'cuff', 12)] };
 }
 
-export const planOf = (garment: string, piece: string, rows: number): PlanRecord => ({
-  id: planId(garment, piece, 0, false, 1),
-  garment,
-  piece,
-  part: 0,
-  mirror: false,
-  version: 1,
-  plan: plainPart(rows),
-});
+/** As the store keeps it: named by what it says. */
+export function planOf(garment: string, piece: string, rows: number, version = 1): PlanRecord {
+  const plan = { garment, piece, part: 0, mirror: false, version, plan: plainPart(rows) };
+  return { ...plan, id: planIdOf(plan) };
+}
 
 export const LONG = 'scarf/long/0/1';
 

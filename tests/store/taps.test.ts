@@ -113,13 +113,13 @@ describe('a rework', () => {
     const { store } = await withScarf();
     for (let i = 0; i < 5; i += 1) await nextRow(store, LONG);
     const moved = given(await store.rework([{ key: LONG, plan: planOf('scarf', 'long', 44) }]))[0];
-    expect(moved).toMatchObject({ rows: 5, total: 44, plan: 'scarf/long/0/s/2' });
+    expect(moved).toMatchObject({ rows: 5, total: 44, plan: planOf('scarf', 'long', 44, 2).id });
     await nextRow(store, LONG);
     await undoLast(store, LONG);
     expect(given(await undoLast(store, LONG)).place).toMatchObject({
       rows: 5,
       total: 30,
-      plan: 'scarf/long/0/s/1',
+      plan: planOf('scarf', 'long', 30).id,
     });
     given(await undoLast(store, LONG));
     expect(given(await store.place(LONG))).toMatchObject({ rows: 4, total: 30 });

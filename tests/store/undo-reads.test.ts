@@ -1,8 +1,10 @@
 import { IDBIndex } from 'fake-indexeddb';
 import fc from 'fast-check';
 import { afterEach, expect, it, vi } from 'vitest';
-import { foldPlace, sorted, takeBack } from '../../src/progress/fold.ts';
+import { foldPlace } from '../../src/progress/fold.ts';
 import type { LogEntry } from '../../src/progress/log.ts';
+import { sorted } from '../../src/progress/standing.ts';
+import { takeBack } from '../../src/progress/take-back.ts';
 import type { Tx } from '../../src/store/schema.ts';
 import { takeBackNear } from '../../src/store/take-back-near.ts';
 import { knittingLog, partedLogs } from '../arbitraries/knitting-log.ts';
@@ -108,10 +110,18 @@ it('what is told by the newest entries is what the whole log tells, also of merg
           whole.undoes.forEach((undoes, j) => {
             const last = j === whole.undoes.length - 1;
             const row = last ? whole.rows : now.rows;
-            const plan = last && whole.plan !== now.plan ? { plan: whole.plan as string } : {};
-            log.push({ ...next, id: `u${i}.${j}`, seq: now.seq + 1 + j, kind: 'undo', row, undoes, ...plan });
+            const plan = (last ? whole.plan : now.plan) as string;
+            log.push({ ...next, id: `u${i}.${j}`, seq: now.seq + 1 + j, kind: 'undo', row, undoes, plan });
           });
-        else log.push({ ...next, id: `r${i}`, seq: now.seq + 1, kind: 'row', row: now.rows + 1 });
+        else
+          log.push({
+            ...next,
+            id: `r${i}`,
+            seq: now.seq + 1,
+            kind: 'row',
+            row: now.rows + 1,
+            plan: 'g/p/0/s/1',
+          });
       }
     }),
   );

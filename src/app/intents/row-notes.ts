@@ -1,5 +1,5 @@
-import { knits, standing } from '../../progress/fold.ts';
-import { type LogEntry, parseMakeKey } from '../../progress/log.ts';
+import { knits, type LogEntry, parseMakeKey } from '../../progress/log.ts';
+import { standing } from '../../progress/standing.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import { store } from '../store.ts';
 

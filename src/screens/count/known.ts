@@ -2,8 +2,8 @@ import { countAt } from '../../knit/piece/count/count-at.ts';
 import type { Check } from '../../knit/piece/explain-count.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { type FirmGround, firmGround } from '../../progress/firm-ground.ts';
-import { knits, standing } from '../../progress/fold.ts';
-import type { LogEntry } from '../../progress/log.ts';
+import { knits, type LogEntry } from '../../progress/log.ts';
+import { standing } from '../../progress/standing.ts';
 
 /** What the log tells of the rows on the needle. */
 export interface Known {

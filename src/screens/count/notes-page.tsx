@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { logEntry } from '../../app/intents/count.ts';
-import { standing } from '../../progress/fold.ts';
+import { standing } from '../../progress/standing.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';

@@ -1,6 +1,7 @@
 import { type Fault, fault, type Where } from '../../knit/fault.ts';
 import { checkRecipe } from '../../knit/piece/check-recipe.ts';
 import type { Recipe } from '../../knit/piece/recipe.ts';
+import { piecesUnseen } from '../plan-versions.ts';
 import type { Backup } from './document.ts';
 
 /** Entries and plans are numbered on from what came in: far more of them fit behind this than anyone can make. */
@@ -12,8 +13,10 @@ const HIGHEST_NUMBER = 1_000_000_000;
  * a file.
  */
 export function beyondUse({ garments, plans, entries }: Backup): Fault | undefined {
-  for (const [i, { pieces }] of garments.entries()) {
-    for (const [at, { recipe }] of pieces.entries()) {
+  for (const [i, garment] of garments.entries()) {
+    if (piecesUnseen(garment).some(({ recipe }) => checkRecipe(recipe).length > 0))
+      return damagedAt(`garments.${i}.marks`);
+    for (const [at, { recipe }] of garment.pieces.entries()) {
       const [wrong] = checkRecipe(recipe);
       if (wrong !== undefined)
         return damagedAt(`garments.${i}.pieces.${at}.recipe.${placeIn(recipe, wrong.at)}`);

@@ -9,7 +9,7 @@ import {
 } from '../shapes/record-shapes.ts';
 
 export const BACKUP_FORMAT = 'ridgeline-backup';
-export const BACKUP_VERSION = 1;
+export const BACKUP_VERSION = 2;
 
 /**
  * Limits of a backup file; an honest box of a thousand large garments lies below them. What is kept in a box is held

@@ -1,5 +1,6 @@
 import { type Fault, fault } from '../../knit/fault.ts';
 import { parseMakeKey } from '../../progress/log.ts';
+import { plansNamedBy } from '../plan-versions.ts';
 import { planId } from '../records.ts';
 import type { Backup } from './document.ts';
 
@@ -28,6 +29,7 @@ function looseGarment(backup: Backup, plans: Plans): Fault | undefined {
   );
   return first(backup.garments, 'garments', (garment) => {
     if (firstTwice(garment.pieces) !== undefined) return true;
+    if (plansNamedBy(garment).some((id) => !plans.has(id) || !id.startsWith(`${garment.id}/`))) return true;
     for (const { id, recipe } of garment.pieces) {
       const mirrors = recipe.mirrored === true && recipe.makes > 1 ? [false, true] : [false];
       const missing = recipe.parts.some((_, part) =>
@@ -42,8 +44,12 @@ function looseGarment(backup: Backup, plans: Plans): Fault | undefined {
 const loosePlan = (backup: Backup, garments: ReadonlySet<string>): Fault | undefined =>
   first(backup.plans, 'plans', (plan) => {
     const id = planId(plan.garment, plan.piece, plan.part, plan.mirror, plan.version);
-    return !garments.has(plan.garment) || plan.version < 1 || plan.id !== id;
+    const named = plan.id === id || (plan.id.startsWith(`${id}-`) && hash.test(plan.id.slice(id.length + 1)));
+    return !garments.has(plan.garment) || plan.version < 1 || !named;
   });
+
+/** what a plan says, in the letters of its name */
+const hash = /^[0-9a-z]{1,20}$/;
 
 const looseEntry = (backup: Backup, garments: ReadonlySet<string>, plans: Plans): Fault | undefined =>
   first(backup.entries, 'entries', (entry) => {

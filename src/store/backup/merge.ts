@@ -1,30 +1,35 @@
+import { uniteGarments } from '../uniting/unite-garments.ts';
 import type { Backup } from './document.ts';
+import { namedByContent, withPlansNamed } from './named-by-content.ts';
 import { byId, oneOf, stableJson } from './stable.ts';
 
 /**
- * Two backups as one: the logs are united, of a garment the recipe changed last holds, nothing is taken away.
+ * Two backups as one: the logs are united, each garment part by part, plans by what they say; nothing is taken away.
  * The same in whichever order and however often it is done.
  */
-export function mergeBackups(a: Backup, b: Backup): Backup {
+export function mergeBackups(first: Backup, second: Backup): Backup {
+  const [a, b] = [namedByContent(first), namedByContent(second)];
+  const entries = united(a.entries, b.entries, oneOf);
+  const begun = new Set(entries.map(({ make }) => make.split('/', 2).join('/')));
+  const garment = (one: Garment, two: Garment) => {
+    if (one.marks === undefined && stableJson(one) === stableJson(two)) return one;
+    const [named, other] = [withPlansNamed(one, a.plans), withPlansNamed(two, b.plans)];
+    return uniteGarments(named, other, (piece) => begun.has(`${one.id}/${piece}`));
+  };
   return {
     format: a.format,
     version: a.version,
     madeAt: Math.max(a.madeAt, b.madeAt),
     device: [a.device, b.device].sort()[1] ?? '',
-    garments: united(a.garments, b.garments, laterGarment),
+    garments: united(a.garments, b.garments, garment),
     plans: united(a.plans, b.plans, oneOf),
-    entries: united(a.entries, b.entries, oneOf),
+    entries,
     settings: settingsOf(a.settings, b.settings),
     photos: united(a.photos, b.photos, oneOf),
   };
 }
 
 type Garment = Backup['garments'][number];
-
-function laterGarment(a: Garment, b: Garment): Garment {
-  if (a.changedAt !== b.changedAt) return a.changedAt > b.changedAt ? a : b;
-  return oneOf(a, b);
-}
 
 /** Things of both, each id once; where both have it, `choose` says which. */
 export function united<T extends { readonly id: string }>(

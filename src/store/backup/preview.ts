@@ -7,7 +7,8 @@ import type { Box } from '../store.ts';
 import { byGarment, type OfGarment, readBox, type WholeBox } from './contents.ts';
 import type { Backup } from './document.ts';
 import { mergeBackups } from './merge.ts';
-import { stableJson } from './stable.ts';
+import { namedByContent } from './named-by-content.ts';
+import { byId, stableJson } from './stable.ts';
 
 /** 'merge' unites the file with the box, 'replace' puts the file in its stead. */
 export type ImportMode = 'merge' | 'replace';
@@ -51,7 +52,8 @@ export interface Deed {
   readonly id: string;
   readonly here: OfGarment | undefined;
   readonly after: Backup | undefined;
-  readonly change: GarmentChange;
+  /** undefined where nobody sees a difference: names of plans, times of changes */
+  readonly change: GarmentChange | undefined;
 }
 
 /** Looks at the box and the file, and changes nothing. */
@@ -88,19 +90,29 @@ export function deedOf(
 ): Deed | undefined {
   const was = here?.backup;
   const after = mode === 'replace' ? there : was && there ? mergeBackups(was, there) : (was ?? there);
-  const change = changeOf(id, sliceOf(was), sliceOf(there), sliceOf(after));
-  return change && { id, here, after, change };
+  // that plans get other names is nothing that anyone sees
+  const now = mode === 'merge' && was ? namedByContent(was) : was;
+  const change = changeOf(id, sliceOf(now), sliceOf(there), sliceOf(after));
+  return change || differs(was, after) ? { id, here, after, change } : undefined;
 }
 
 export function previewOf(deeds: readonly Deed[], here: Here, file: Backup): Preview {
   const ids = new Set([...here.keys(), ...file.garments.map(({ id }) => id)]);
   const photos = new Set([...here.values()].flatMap((one) => one.photos.map(({ id }) => id)));
+  const changes = deeds.flatMap(({ change }) => change ?? []);
   return {
-    garments: deeds.map(({ change }) => change),
-    same: ids.size - deeds.length,
+    garments: changes,
+    same: ids.size - changes.length,
     photos: file.photos.filter((photo) => !photos.has(photo.id)).length,
   };
 }
+
+const sorted = (items: readonly { readonly id: string }[] = []) => byId(items);
+
+const differs = (was: Backup | undefined, after: Backup | undefined): boolean =>
+  (['garments', 'plans', 'entries'] as const).some(
+    (list) => stableJson(sorted(was?.[list])) !== stableJson(sorted(after?.[list])),
+  );
 
 interface Slice {
   readonly garment: Backup['garments'][number] | undefined;
@@ -120,7 +132,7 @@ function changeOf(id: string, here: Slice, there: Slice, after: Slice): GarmentC
   const garment = after.garment ?? here.garment;
   if (garment === undefined) return undefined;
   const recipe =
-    stableJson(here.garment) !== stableJson(after.garment) ||
+    stableJson(unmarked(here.garment)) !== stableJson(unmarked(after.garment)) ||
     stableJson(here.plans) !== stableJson(after.plans);
   const entriesIn = [...after.ids].filter((id) => !here.ids.has(id)).length;
   const entriesOut = [...here.ids].filter((id) => !after.ids.has(id)).length;
@@ -131,6 +143,15 @@ function changeOf(id: string, here: Slice, there: Slice, after: Slice): GarmentC
   );
   return { id, name: garment.name, kind, entriesIn, entriesOut, recipe, makes };
 }
+
+/** When its parts were changed, and of which plan a piece is, is nothing that anyone sees. */
+const unmarked = (garment: Slice['garment']) =>
+  garment && {
+    ...garment,
+    changedAt: 0,
+    marks: undefined,
+    pieces: garment.pieces.map(({ id, recipe }) => ({ id, recipe })),
+  };
 
 function makesOf(here: Slice, there: Slice, after: Slice): MakeChange[] {
   const garment = after.garment ?? here.garment;

@@ -7,7 +7,10 @@ import { hangsTogether } from './hangs-together.ts';
 import { provePlans } from './prove-plans.ts';
 
 /** What makes each version the next one, from 1 on; never removed: old files stay readable for ever. */
-const upgrades: readonly ((document: Record<string, unknown>) => Record<string, unknown>)[] = [];
+const upgrades: readonly ((document: Record<string, unknown>) => Record<string, unknown>)[] = [
+  // all that it has is as it was; what has come may be missing
+  (document) => ({ ...document, version: 2 }),
+];
 
 /**
  * The one door for a backup file. Reads it whole and hands on only what is valid in every part; nothing is stored.

@@ -1,4 +1,5 @@
-import { summaryOf, toldPlaces } from '../garments.ts';
+import { summaryOf } from '../garments.ts';
+import { toldPlaces } from '../places.ts';
 import type { PlaceRecord } from '../records.ts';
 import type { Tx } from '../schema.ts';
 import { each, together } from '../together.ts';

@@ -27,6 +27,8 @@ import { shapeOf } from './shape-of.ts';
 export const LIMITS = {
   name: 200,
   text: 20_000,
+  /** of several devices together */
+  notes: 100_000,
   parts: MOST_PARTS,
   sections: MOST_SECTIONS,
   list: MOST_ROWS,

@@ -1,7 +1,16 @@
 import * as v from 'valibot';
 import type { PlannedPart, PlannedRow, PlannedSection, ShapingMark } from '../../knit/piece/planned.ts';
 import { entryKinds, type LogEntry } from '../../progress/log.ts';
-import type { GarmentRecord, PhotoRecord, PieceRecord, PlanRecord } from '../records.ts';
+import type {
+  GarmentMarks,
+  GarmentPart,
+  GarmentRecord,
+  GonePiece,
+  PhotoRecord,
+  PieceRecord,
+  PlanRecord,
+} from '../records.ts';
+import { stampShape } from '../uniting/stamp.ts';
 import {
   count,
   end,
@@ -10,8 +19,9 @@ import {
   LIMITS,
   longText,
   measure,
+  name,
   own,
-  part,
+  part as partRecipe,
   recipe,
   sectionLength,
   shortText,
@@ -45,22 +55,53 @@ export const plainJson = v.custom<unknown>(
 /** 'draft ' and the garment's id is the longest that the app itself gives. */
 export const settingName = v.pipe(v.string(), v.minLength(1), v.maxLength(200));
 
-const piece = shapeOf<PieceRecord>()(v.strictObject({ id, recipe }));
+const piece = shapeOf<PieceRecord>()(
+  v.strictObject({ id, recipe, plans: v.exactOptional(list(longId, 2 * LIMITS.parts)) }),
+);
+
+/** Everything of a garment that she can change. */
+const fields = {
+  ...garmentEntries,
+  notes: v.exactOptional(v.pipe(v.string(), v.maxLength(LIMITS.notes))),
+  pieces: list(piece, LIMITS.parts),
+  design: v.exactOptional(plainJson),
+  texts: v.exactOptional(v.record(id, longText)),
+  ticked: v.exactOptional(list(shortText, LIMITS.list)),
+  taken: v.exactOptional(list(v.strictObject({ piece: shortText, make: count, grams: length }), LIMITS.list)),
+  stripes: v.exactOptional(list(v.strictObject({ colour: shortText, rows: count }), LIMITS.list)),
+} as const;
+
+/** the name of one part of a garment, and when it was changed */
+const partName = v.pipe(v.string(), v.maxLength(LIMITS.name + 50));
+const stamp = v.pipe(v.string(), v.regex(stampShape));
+
+const part = shapeOf<GarmentPart>()(
+  v.strictObject({ ...fields, name: v.exactOptional(name), pieces: v.exactOptional(fields.pieces) }),
+);
+const gone = shapeOf<GonePiece>()(v.strictObject({ stamp, piece }));
+const order = v.exactOptional(v.strictObject({ stamp, names: list(partName, LIMITS.list) }));
+
+const marks = shapeOf<GarmentMarks>()(
+  v.strictObject({
+    base: stamp,
+    at: v.exactOptional(v.record(partName, stamp)),
+    seen: list(stamp, LIMITS.list),
+    also: v.exactOptional(
+      list(v.strictObject({ name: partName, stamp, of: v.exactOptional(part) }), LIMITS.list),
+    ),
+    gone: v.exactOptional(list(gone, LIMITS.list)),
+    shown: v.exactOptional(list(id, LIMITS.list)),
+    order: v.exactOptional(v.strictObject({ pieces: order, yarns: order, ticked: order, taken: order })),
+  }),
+);
 
 export const garmentRecord = shapeOf<GarmentRecord>()(
   v.strictObject({
-    ...garmentEntries,
+    ...fields,
     id,
     createdAt: time,
     changedAt: time,
-    pieces: list(piece, LIMITS.parts),
-    design: v.exactOptional(plainJson),
-    texts: v.exactOptional(v.record(id, longText)),
-    ticked: v.exactOptional(list(shortText, LIMITS.list)),
-    taken: v.exactOptional(
-      list(v.strictObject({ piece: shortText, make: count, grams: length }), LIMITS.list),
-    ),
-    stripes: v.exactOptional(list(v.strictObject({ colour: shortText, rows: count }), LIMITS.list)),
+    marks: v.exactOptional(marks),
   }),
 );
 
@@ -114,7 +155,7 @@ export const plannedPart = shapeOf<PlannedPart>()(
     offset: length,
     cells: list(v.strictObject({ width: measure, height: measure }), LIMITS.sections),
     parent: v.exactOptional(shortText),
-    recipe: v.exactOptional(part),
+    recipe: v.exactOptional(partRecipe),
   }),
 );
 
@@ -141,6 +182,8 @@ export const logEntry = shapeOf<LogEntry>()(
     count: v.exactOptional(count),
     text: v.exactOptional(longText),
     plan: v.exactOptional(longId),
+    follows: v.exactOptional(longId),
+    settles: v.exactOptional(list(longId, LIMITS.sections)),
     undoes: v.exactOptional(longId),
   }),
 );

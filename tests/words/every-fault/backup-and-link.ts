@@ -3,6 +3,7 @@ import { openFile } from '../../../src/app/backup.ts';
 import { keepUp } from '../../../src/app/device/backup-file.ts';
 import { keptFileLate } from '../../../src/app/kept-file-late.ts';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
+import { BACKUP_VERSION } from '../../../src/store/backup/document.ts';
 import { backupFile, exportAll } from '../../../src/store/backup/export.ts';
 import { readBackup } from '../../../src/store/backup/read.ts';
 import type { StoreFaults } from '../../../src/store/faults.ts';
@@ -43,7 +44,7 @@ export const backupAndLinkDrivers: Drivers<Code> = {
   'backup-too-large': () => openFile(hugeFile),
   'backup-not-json': () => readBackup('PK\u0003\u0004'),
   'backup-not-ours': () => readBackup('[]'),
-  'backup-newer': () => backup((honest) => ({ ...honest, version: 2 })),
+  'backup-newer': () => backup((honest) => ({ ...honest, version: BACKUP_VERSION + 1 })),
   'backup-damaged': () => backup(({ plans: _plans, ...honest }) => honest),
   'backup-not-knittable': () =>
     backup((honest) => ({

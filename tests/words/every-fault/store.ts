@@ -147,7 +147,7 @@ export const storeDrivers: Drivers<Code> = {
     return (await freshStore()).saveGarment(garment, plans);
   },
   'text-too-long': async () =>
-    (await box()).changeGarment('scarf', (was) => ({ ...was, notes: 'x'.repeat(20_001) })),
+    (await box()).changeGarment('scarf', (was) => ({ ...was, notes: 'x'.repeat(100_001) })),
   'photos-full': async () => addPhoto((await box()).box, 'scarf', dot(), undefined, 10),
   'no-such-garment': async () => (await freshStore()).deleteGarment('nobody'),
   'no-such-make': async () => (await box()).goTo('scarf/none/0/1', 1, 'place'),

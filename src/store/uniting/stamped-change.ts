@@ -1,0 +1,61 @@
+import type { GarmentPart, GarmentRecord } from '../records.ts';
+import { listNames, partsOf, pieceIn, sameParts } from './parts.ts';
+import { recordOf } from './record-of-state.ts';
+import { nextStamp } from './stamp.ts';
+import { type GarmentState, namesIn, stateOf } from './state.ts';
+
+/** Who changes a garment, and when by the device's own clock, ms. */
+export interface By {
+  readonly device: string;
+  readonly at: number;
+}
+
+/** A garment as it was changed on this device: each part that is another now bears a stamp above all seen so far. */
+export function stampedChange(was: GarmentRecord, next: GarmentRecord, by: By): GarmentRecord {
+  const before = partsOf(was);
+  const after = partsOf(next);
+  const state = stateOf(was);
+  const highest = [...state.seen.values()].sort().at(-1);
+  const stamp = nextStamp(highest, by.at, by.device);
+  const changes = [takenOut(state, before, after, stamp), putIn(state, before, after, stamp)];
+  const laid = layInOrder(state, before, after, stamp);
+  if (!changes.includes(true) && !laid) return { ...next, ...(was.marks && { marks: was.marks }) };
+  state.seen.set(by.device, stamp);
+  const shown = new Set(was.marks?.shown);
+  return recordOf(state, next, (piece) => shown.has(piece) && after.has(`pieces/${piece}`));
+}
+
+type Parts = ReadonlyMap<string, GarmentPart>;
+
+function putIn(state: GarmentState, before: Parts, after: Parts, stamp: string): boolean {
+  let changed = false;
+  for (const [name, part] of after) {
+    if (sameParts(before.get(name), part)) continue;
+    state.parts.set(name, new Map([[stamp, part]]));
+    changed = true;
+  }
+  return changed;
+}
+
+function takenOut(state: GarmentState, before: Parts, after: Parts, stamp: string): boolean {
+  let changed = false;
+  for (const [name, part] of before) {
+    if (after.has(name)) continue;
+    state.parts.delete(name);
+    const piece = pieceIn(part);
+    if (piece !== undefined) state.gone.set(piece.id, { stamp, piece });
+    changed = true;
+  }
+  return changed;
+}
+
+function layInOrder(state: GarmentState, before: Parts, after: Parts, stamp: string): boolean {
+  let changed = false;
+  for (const list of listNames) {
+    const names = namesIn(after, list);
+    if (JSON.stringify(names) === JSON.stringify(namesIn(before, list)) || names.length === 0) continue;
+    state.order.set(list, { stamp, names });
+    changed = true;
+  }
+  return changed;
+}
