@@ -10,13 +10,21 @@ import { wardrobe } from './wardrobe.ts';
 import { World } from './world.ts';
 
 /** Lives that are lived through; more with RIDGELINE_MODEL_RUNS. */
-const { RIDGELINE_MODEL_RUNS = '30', RIDGELINE_MODEL_PATH, RIDGELINE_MODEL_DEEDS } = process.env;
+const {
+  RIDGELINE_MODEL_RUNS = '30',
+  RIDGELINE_MODEL_SECONDS,
+  RIDGELINE_MODEL_PATH,
+  RIDGELINE_MODEL_DEEDS,
+} = process.env;
 const DEEDS_MOST = 24;
 
 /** One that failed is lived through again with $RIDGELINE_SEED, its path and its replayPath, as they were printed. */
 const again = {
   ...(RIDGELINE_MODEL_PATH !== undefined && { path: RIDGELINE_MODEL_PATH }),
   numRuns: Number(RIDGELINE_MODEL_RUNS),
+  ...(RIDGELINE_MODEL_SECONDS !== undefined && {
+    interruptAfterTimeLimit: Number(RIDGELINE_MODEL_SECONDS) * 1000,
+  }),
 };
 const replayed = RIDGELINE_MODEL_DEEDS === undefined ? {} : { replayPath: RIDGELINE_MODEL_DEEDS };
 

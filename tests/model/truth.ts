@@ -17,22 +17,8 @@ export interface MakeTruth extends Standing {
   readonly isWhole: boolean;
 }
 
-/** What she wrote of a garment, without times and whatever the box keeps for itself. */
-export type Facts = Pick<
-  GarmentRecord,
-  | 'name'
-  | 'notes'
-  | 'pieces'
-  | 'ticked'
-  | 'taken'
-  | 'stripes'
-  | 'yarns'
-  | 'swatches'
-  | 'credits'
-  | 'licence'
-  | 'design'
-  | 'texts'
->;
+/** What she wrote of a garment, without ids, times and whatever the box keeps for itself. */
+export type Facts = Omit<GarmentRecord, 'id' | 'createdAt' | 'changedAt'>;
 
 /** What has to be in a box, kept without any help of the app: changed by what she does and by nothing else. */
 export interface Truth {
@@ -56,27 +42,25 @@ export const nothingYet: Truth = {
   looseFacts: new Map(),
 };
 
-export const factsOf = (record: GarmentRecord): Facts => {
-  const { name, notes, pieces, ticked, taken, stripes, yarns, swatches, credits, licence, design, texts } =
-    record;
+const ofTheBox: ReadonlySet<string> = new Set(['id', 'createdAt', 'changedAt', 'marks']);
+
+/** Nothing written, whether it is missing or empty. */
+const isNothing = (value: unknown): boolean =>
+  value === undefined ||
+  value === '' ||
+  (typeof value === 'object' && value !== null && Object.keys(value).length === 0);
+
+export function factsOf(record: GarmentRecord): Facts {
+  const own = Object.entries(record).filter(([name, value]) => !ofTheBox.has(name) && !isNothing(value));
   const facts = {
-    name,
+    ...Object.fromEntries(own),
     // the names of their plans are the box's
-    pieces: pieces.map(({ id, recipe }) => ({ id, recipe })),
-    notes: notes === '' ? undefined : notes,
-    ticked: ticked?.length === 0 ? undefined : [...(ticked ?? [])].sort(),
-    taken,
-    stripes,
-    yarns,
-    swatches,
-    credits,
-    licence,
-    design,
-    texts,
+    pieces: record.pieces.map(({ id, recipe }) => ({ id, recipe })),
+    ...(record.ticked && record.ticked.length > 0 && { ticked: [...record.ticked].sort() }),
   };
   // as a backup would have it
   return JSON.parse(JSON.stringify(facts)) as Facts;
-};
+}
 
 export const standingsIn = (box: BoxSeen): Map<string, Standing> =>
   new Map(
