@@ -21,6 +21,7 @@ export interface StoreFaults {
   'text-too-long': 'whereText' | 'characters' | 'mostCharacters';
   'photos-full': 'mostMillions';
   'no-such-garment': never;
+  'garment-there': never;
   'no-such-make': never;
   'no-such-plan': never;
   'no-such-entry': never;

@@ -19,7 +19,10 @@ import { type AskedOf, writeOnce } from './write-once.ts';
 
 /** What changes whole garments; loaded when it is first asked for, since no tap needs it. */
 
-/** A garment that is new, or whole anew. What is saved must come back out of a backup: its shape is checked first. */
+/**
+ * A garment that is new: one of its id that is there stays as it is. What is saved must come back out of a backup: its
+ * shape is checked first.
+ */
 export function saveGarment(
   box: Box,
   garment: GarmentRecord,
@@ -28,8 +31,13 @@ export function saveGarment(
   const trouble = troubleIn(garment, plans);
   if (trouble !== undefined) return Promise.resolve(refuse(trouble));
   return counted(box, garment.id, async (tx) => {
-    const was = await tx.objectStore('garments').get(garment.id);
-    return (await writeGarment(tx, garment, plans, was, byNow(box))).places;
+    const there = await tx.objectStore('garments').get(garment.id);
+    if (there === undefined)
+      return (await writeGarment(tx, garment, plans, undefined, byNow(box))).places;
+    // saved the first time, although no answer came
+    if (JSON.stringify(there) === JSON.stringify(garment))
+      return tx.objectStore('places').index('garment').getAll(garment.id);
+    throw new Refusal(fault('garment-there'));
   });
 }
 

@@ -39,14 +39,8 @@ export interface StoreOptions {
   readonly pauseMs?: number;
 }
 
-/**
- * Everything that is kept. Every call answers with a Result and never throws; a write that answers ok is on disk.
- * Faults: see `StoreFaults`. Rows and makes count as in the log; times are ms since 1970.
- */
-export interface Store {
-  /** cheap with hundreds of garments; in no order */
-  list(): Promise<Result<readonly GarmentSummary[]>>;
-  garment(id: string): Promise<Result<GarmentRecord>>;
+/** What writes into the box. tests/store/fault-at-every-step.test.ts tries each of them, and what writes beside them. */
+export interface Writes {
   /**
    * The only way to change a garment: what the change makes of it as it now is, with the plans of pieces that get other
    * rows, in one transaction. The change is pure; it cannot alter id or beginning. Gives the garment as stored.
@@ -59,13 +53,6 @@ export interface Store {
   /** For a new garment. One transaction: the garment, the plans (the store gives the versions), a place for every part and make. */
   saveGarment(garment: GarmentRecord, plans: readonly PlanRecord[]): Promise<Result<readonly PlaceRecord[]>>;
   deleteGarment(id: string): Promise<Result<void>>;
-  plan(planId: string): Promise<Result<PlanRecord>>;
-  place(key: string): Promise<Result<PlaceRecord>>;
-  placesOf(garment: string): Promise<Result<readonly PlaceRecord[]>>;
-  /** begun makes, the last one knitted first */
-  latestPlaces(n: number): Promise<Result<readonly PlaceRecord[]>>;
-  /** a make with its plan and the settings; without a key the make last knitted */
-  inHand(key?: string): Promise<Result<InHand>>;
   /**
    * this row (from 1) and no other: 'place-moved' where another one comes, 'plan-moved' where it is of another plan
    * @param by id of the plan that was shown, here and below
@@ -80,6 +67,26 @@ export interface Store {
   append(key: string, entry: NewEntry): Promise<Result<Tapped>>;
   /** new plans for makes, all of them or none: what one gives up another takes. Gives their places. */
   rework(reworks: readonly Rework[]): Promise<Result<readonly PlaceRecord[]>>;
+  setSetting(name: string, value: unknown): Promise<Result<void>>;
+  /** asks the box whether it answers and writes what is held into it: for when the app comes into view */
+  probe(): Promise<Result<void>>;
+}
+
+/**
+ * Everything that is kept. Every call answers with a Result and never throws; a write that answers ok is on disk.
+ * Faults: see `StoreFaults`. Rows and makes count as in the log; times are ms since 1970.
+ */
+export interface Store extends Writes {
+  /** cheap with hundreds of garments; in no order */
+  list(): Promise<Result<readonly GarmentSummary[]>>;
+  garment(id: string): Promise<Result<GarmentRecord>>;
+  plan(planId: string): Promise<Result<PlanRecord>>;
+  place(key: string): Promise<Result<PlaceRecord>>;
+  placesOf(garment: string): Promise<Result<readonly PlaceRecord[]>>;
+  /** begun makes, the last one knitted first */
+  latestPlaces(n: number): Promise<Result<readonly PlaceRecord[]>>;
+  /** a make with its plan and the settings; without a key the make last knitted */
+  inHand(key?: string): Promise<Result<InHand>>;
   /** in order; only the newest ones where `lastN` is given */
   entriesOf(key: string, options?: { readonly lastN?: number }): Promise<Result<readonly LogEntry[]>>;
   /** of all makes of a garment; the order within each make is the log's */
@@ -87,7 +94,6 @@ export interface Store {
   settings(): Promise<Result<Settings>>;
   /** as they were when it was opened: known without another transaction */
   readonly atOpening: Settings;
-  setSetting(name: string, value: unknown): Promise<Result<void>>;
   /** this window's writes and those of other windows; returns the way to stop listening */
   onChange(listener: Listener): () => void;
   state(): DoorState;
@@ -95,8 +101,6 @@ export interface Store {
   held(): number;
   /** why something that was kept outside was not written in the end; asked for once */
   dropped(): Fault | undefined;
-  /** asks the box whether it answers and writes what is held into it: for when the app comes into view */
-  probe(): Promise<Result<void>>;
   /** what this device knew of a box that is now empty: her garments are missing, she is not new */
   missing(): Sentinel | undefined;
   /** she goes on without what is missing */

@@ -1,43 +1,162 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { IDBFactory } from 'fake-indexeddb';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { Result } from '../../src/knit/fault.ts';
 import { exportAll } from '../../src/store/backup/export.ts';
 import { importBackup } from '../../src/store/backup/import.ts';
-import { openStore, type Store } from '../../src/store/store.ts';
+import { wayBackIn } from '../../src/store/backup/own-settings.ts';
+import type { ImportMode } from '../../src/store/backup/preview.ts';
+import { forgetWayBack, hideWayBack, takeBack } from '../../src/store/backup/way-back.ts';
+import { addPhoto, deletePhoto, photosOf } from '../../src/store/photos.ts';
+import { openStore, type Store, type Writes } from '../../src/store/store.ts';
 import type { Wish } from '../../src/store/write-log.ts';
 import { FaultyFactory, fuse, type Mishap, mishaps } from './faulty-factory.ts';
-import { knittedBox } from './knitted-box.ts';
+import { dot, knittedBox } from './knitted-box.ts';
 import { memoryKeep } from './memory-keep.ts';
 import { codesOf, given, LONG, nextName, nextRow, planOf, scarf } from './scenario.ts';
 
-type Path = (store: Store) => Promise<Result<unknown>>;
+/** What is done before, through a sound store, and what is then tried. */
+interface Path {
+  readonly before?: (store: Store) => Promise<unknown>;
+  /** nothing can be kept outside the box either */
+  readonly alone?: true;
+  readonly go: (store: Store) => Promise<Result<unknown>>;
+}
 
 const backup = given(await exportAll((await knittedBox()).box));
+const CUFF = 'scarf/cuff/0/1';
 /** the path for which a tap is held before it begins */
 const WRITE_HELD = 'write what was held';
 
-const paths: Record<string, Path> = {
+const readIn = (mode: ImportMode) => (store: Store) => importBackup(store.box, backup, mode);
+const withPhoto = (store: Store) => addPhoto(store.box, 'scarf', dot());
+
+const finishBoth = (store: Store) =>
+  store.finishRows([
+    { key: LONG, row: 4 },
+    { key: CUFF, row: 1 },
+  ]);
+
+/** A method of the store that writes has its path here, or this does not compile. */
+const ofStore: { readonly [Name in keyof Writes]: Readonly<Record<string, Path>> } = {
   // tried again it is the row that was shown
-  'finish a row': (store) => store.finishRow(LONG, 4),
-  'finish rows of two': (store) =>
-    store.finishRows([
-      { key: LONG, row: 4 },
-      { key: 'scarf/cuff/0/1', row: 1 },
-    ]),
-  undo: (store) => store.undo(LONG, 3),
-  'go to a row': (store) => store.goTo(LONG, 7, 'place'),
-  'note something': (store) => store.append(LONG, { kind: 'note', text: 'green thread' }),
-  rework: (store) => store.rework([{ key: LONG, plan: planOf('scarf', 'long', 50) }]),
-  'save a garment': (store) => {
-    const { garment, plans } = scarf('hat');
-    return store.saveGarment(garment, plans);
+  finishRow: {
+    'finish a row': { go: (store) => store.finishRow(LONG, 4) },
+    'finish a row that nothing else takes': { go: (store) => store.finishRow(LONG, 4), alone: true },
   },
-  'delete a garment': (store) => store.deleteGarment('scarf'),
-  'change a setting': (store) => store.setSetting('hand', 'left'),
-  'merge a backup': (store) => importBackup(store.box, backup, 'merge'),
-  'replace by a backup': (store) => importBackup(store.box, backup, 'replace'),
-  [WRITE_HELD]: (store) => store.probe(),
+  finishRows: {
+    'finish rows of two': { go: finishBoth },
+    'finish rows of two that nothing else takes': { go: finishBoth, alone: true },
+  },
+  undo: { undo: { go: (store) => store.undo(LONG, 3) } },
+  goTo: { 'go to a row': { go: (store) => store.goTo(LONG, 7, 'place') } },
+  append: { 'note something': { go: (store) => store.append(LONG, { kind: 'note', text: 'green thread' }) } },
+  rework: {
+    'plan two parts anew': {
+      go: (store) =>
+        store.rework([
+          { key: LONG, plan: planOf('scarf', 'long', 50), from: 3 },
+          { key: CUFF, plan: planOf('scarf', 'cuff', 16), from: 0 },
+        ]),
+    },
+  },
+  saveGarment: {
+    'save a garment': {
+      go: (store) => {
+        const { garment, plans } = scarf('hat');
+        return store.saveGarment(garment, plans);
+      },
+    },
+  },
+  changeGarment: {
+    'note something on a garment': {
+      go: (store) => store.changeGarment('scarf', (was) => ({ ...was, notes: 'for the beach' })),
+    },
+    'change the rows of a garment': {
+      go: (store) =>
+        store.changeGarment('scarf', (was) => ({ ...was, pieces: [...was.pieces] }), [
+          planOf('scarf', 'cuff', 16),
+        ]),
+    },
+  },
+  deleteGarment: { 'delete a garment': { before: withPhoto, go: (store) => store.deleteGarment('scarf') } },
+  setSetting: { 'change a setting': { go: (store) => store.setSetting('hand', 'left') } },
+  probe: { [WRITE_HELD]: { go: (store) => store.probe() } },
 };
+
+/** What writes into the box and is loaded when it is asked for. */
+const besideIt: Readonly<Record<string, Path>> = {
+  'merge a backup': { go: readIn('merge') },
+  'replace by a backup': { go: readIn('replace') },
+  'take a backup back': { before: readIn('replace'), go: (store) => takeBack(store.box) },
+  'let a backup stay': { before: readIn('merge'), go: (store) => hideWayBack(store.box) },
+  'forget the way back': { before: readIn('merge'), go: (store) => forgetWayBack(store.box) },
+  'add a photo': { go: withPhoto },
+  'put a photo in the place of another': {
+    before: withPhoto,
+    go: async (store) =>
+      addPhoto(store.box, 'scarf', dot(), { caption: 'red', instead: await firstPhoto(store) }),
+  },
+  'delete a photo': {
+    before: withPhoto,
+    go: async (store) => deletePhoto(store.box, (await firstPhoto(store)) ?? ''),
+  },
+};
+
+/** As the screen read it before the storage failed. */
+const photosRead = new WeakMap<Store, string>();
+const firstPhoto = async (store: Store) => photosRead.get(store);
+
+const paths: Readonly<Record<string, Path>> = {
+  ...Object.assign({}, ...Object.values(ofStore)),
+  ...besideIt,
+};
+
+/** Every place in src/store that writes, with a path that comes by there. */
+const writers: Readonly<Record<string, string>> = {
+  'backup/aside.ts clearAside': 'replace by a backup',
+  'backup/aside.ts layAside': 'merge a backup',
+  'backup/import.ts tryImport': 'merge a backup',
+  'backup/way-back.ts forgetWayBack': 'forget the way back',
+  'backup/way-back.ts hideWayBack': 'let a backup stay',
+  'backup/way-back.ts takeBack': 'take a backup back',
+  'garment-writes.ts changeGarment': 'note something on a garment',
+  'garment-writes.ts counted': 'save a garment',
+  'garment-writes.ts rework': 'plan two parts anew',
+  'photos.ts addPhoto': 'add a photo',
+  'photos.ts deletePhoto': 'delete a photo',
+  'rows-together.ts write': 'finish rows of two',
+  'set-setting.ts setSetting': 'change a setting',
+  'store.ts readStart': 'open it for the first time',
+  'taps.ts write': 'finish a row',
+  'write-held.ts writeHeld': WRITE_HELD,
+};
+
+const root = new URL('../../src/', import.meta.url);
+const sources = readdirSync(root, { recursive: true, encoding: 'utf8' }).filter((path) =>
+  /\.tsx?$/.test(path),
+);
+const textOf = (path: string): string => readFileSync(new URL(path, root), 'utf8');
+
+it('every place that writes into the box is among the paths that are tried', () => {
+  const found = sources.flatMap((path) => {
+    let within = '';
+    return textOf(path)
+      .split('\n')
+      .flatMap((line) => {
+        const named = /^ {0,2}(?:export )?(?:async )?(?:function|const) (\w+)/.exec(line)?.[1];
+        if (named !== undefined && !/^ {2}const/.test(line)) within = named;
+        return /\bdoor\s*\.write\(|^\s*\.write\($/.test(line)
+          ? [`${path.replace('store/', '')} ${within}`]
+          : [];
+      });
+  });
+  expect([...new Set(found)].sort()).toEqual(Object.keys(writers).sort());
+  for (const path of new Set(Object.values(writers)))
+    expect([...Object.keys(paths), 'open it for the first time']).toContain(path);
+  // and there is no other way into it than the door
+  expect(sources.filter((path) => textOf(path).includes('.transaction('))).toEqual(['store/door.ts']);
+});
 
 /** Everything in the box, without the times and ids that each run has of its own. */
 async function contents(store: Store): Promise<unknown> {
@@ -49,10 +168,14 @@ async function contents(store: Store): Promise<unknown> {
     garments.push({
       garment: given(await store.garment(id)).pieces,
       places: places.map(({ at: _at, touched: _touched, ...place }) => place),
+      notes: given(await store.garment(id)).notes,
+      photos: given(await photosOf(store.box, id)).map(({ caption }) => caption),
       entries: entries.map(({ kind, row, seq, make, text, plan }) => ({ kind, row, seq, make, text, plan })),
     });
   }
-  return { garments, hand: given(await store.settings())['hand'] };
+  const settings = given(await store.settings());
+  const { mode, hidden } = wayBackIn(settings) ?? {};
+  return { garments, hand: settings['hand'], mode, hidden };
 }
 
 interface Bench {
@@ -73,6 +196,8 @@ async function bench(path: Path, mishap: Mishap): Promise<Bench> {
   const { garment, plans } = scarf();
   given(await before.saveGarment(garment, plans));
   for (let i = 0; i < 3; i += 1) given(await nextRow(before, LONG));
+  await path.before?.(before);
+  const [photo] = given(await photosOf(before.box, 'scarf'));
   before.close();
   // impatient only while the storage is failing: the sound one may be slow on a busy machine
   const patience = () => (mishap === 'never answers' && wire.at !== undefined ? 40 : 60_000);
@@ -88,7 +213,9 @@ async function bench(path: Path, mishap: Mishap): Promise<Bench> {
       },
     }),
   );
-  given(await store.place(LONG));
+  await store.placesOf('scarf');
+  if (photo) photosRead.set(store, photo.id);
+  keep.full = path.alone === true;
   if (path === paths[WRITE_HELD]) {
     const wish: Wish = { id: 'held-1', make: LONG, at: 2000, kind: 'row' };
     keep.setItem(`${name}.held.held-1`, JSON.stringify({ n: 1, before: 3, after: 4, wish }));
@@ -110,7 +237,7 @@ async function patiently<T>(ask: () => Promise<Result<T>>): Promise<T> {
 async function undisturbed(path: Path): Promise<{ before: unknown; after: unknown }> {
   const { store, reopen } = await bench(path, 'throws');
   const before = await contents(store);
-  given(await path(store));
+  given(await path.go(store));
   store.close();
   const reader = await reopen();
   const after = await contents(reader);
@@ -121,9 +248,10 @@ async function undisturbed(path: Path): Promise<{ before: unknown; after: unknow
 /** Asks again, as she would. */
 const retry = (path: Path, store: Store): Promise<unknown> =>
   patiently(async () => {
-    const answer = await path(store);
-    // deleted the first time, although no answer came
-    return codesOf(answer)[0] === 'no-such-garment' ? { ok: true, value: undefined } : answer;
+    const answer = await path.go(store);
+    // done the first time, although no answer came: it says so
+    const isDone = ['no-such-garment', 'no-way-back'].includes(codesOf(answer)[0] ?? '');
+    return isDone ? { ok: true, value: undefined } : answer;
   });
 
 /** Runs a path with its k-th step failing; false when the path has no k-th step. */
@@ -136,7 +264,7 @@ async function failAt(
 ) {
   const { store, fuse: wire, reopen } = await bench(path, mishap);
   Object.assign(wire, { at: wire.step + k, mishap, lasting });
-  const answer = await path(store);
+  const answer = await path.go(store);
   const { blown } = wire;
   wire.at = undefined;
   if (!answer.ok) {
@@ -163,7 +291,9 @@ const stride: Readonly<Record<string, number>> = {
   'replace by a backup': 9,
   'save a garment': 3,
   'delete a garment': 3,
-  rework: 2,
+  'plan two parts anew': 3,
+  'change the rows of a garment': 3,
+  'take a backup back': 13,
 };
 const strideOf = (name: string): number =>
   process.env['RIDGELINE_FAULTS'] === 'all' ? 1 : (stride[name] ?? 1);
@@ -186,3 +316,29 @@ for (const lasting of [false, true]) {
     }
   });
 }
+
+it('to open it for the first time: it opens or says why not, and the next start opens it whole', async () => {
+  for (const mishap of mishaps) {
+    for (let k = 1; ; k += 1) {
+      const sound = new IDBFactory();
+      const wire = Object.assign(fuse(), { at: k, mishap });
+      const options = {
+        name: nextName(),
+        keep: memoryKeep(),
+        pauseMs: 0,
+        spareFactory: async () => undefined,
+      };
+      const opened = await openStore({
+        ...options,
+        patienceMs: mishap === 'never answers' ? 40 : 60_000,
+        factory: () => new FaultyFactory(sound, wire) as never,
+      });
+      if (opened.ok) opened.value.close();
+      const first = given(await openStore({ ...options, factory: () => sound }));
+      if (opened.ok) expect(first.box.device).toBe(opened.value.box.device);
+      given(await first.saveGarment(scarf().garment, scarf().plans));
+      first.close();
+      if (wire.blown === 0) break;
+    }
+  }
+});

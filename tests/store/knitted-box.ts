@@ -43,7 +43,7 @@ export async function knittedBox(
   given(await nextRow(store, LONG));
   given(await nextRow(store, 'scarf/cuff/0/2'));
   given(await store.setSetting('hand', 'left'));
-  given(await addPhoto(store.box, 'scarf', dot(), 'the first hand of rows'));
+  given(await addPhoto(store.box, 'scarf', dot(), { caption: 'the first hand of rows' }));
   return store;
 }
 

@@ -1,10 +1,8 @@
-import { fault, ok, type Result, refuse } from '../../knit/fault.ts';
+import { fault, type Result, refuse } from '../../knit/fault.ts';
 import { jointCalled } from '../../knit/making-up/joint-called.ts';
 import type { Recipe, Section } from '../../knit/piece/recipe.ts';
-import type { GarmentRecord } from '../../store/records.ts';
-import { newGarmentId } from '../editor/ids.ts';
+import { saveNew } from '../intents/save-new.ts';
 import { planRecords } from '../plan-records.ts';
-import { store } from '../store.ts';
 import { drafted, forgetDesign, form } from './designer.ts';
 import { readSwatch } from './form.ts';
 
@@ -21,23 +19,24 @@ export async function makeGarment(
   const from = form.peek();
   if (!made || !from) return refuse(fault('nothing to save'));
   if (!made.ok) return made;
-  const id = newGarmentId();
-  const record: GarmentRecord = {
-    id,
-    name: from.name.trim() || fallbackName,
-    createdAt: now,
-    changedAt: now,
-    pieces: made.value.recipes.map((recipe, i) => ({ id: `piece${i + 1}`, recipe: inWords(recipe, word) })),
-    swatches: from.swatches.flatMap((swatch) => readSwatch(swatch) ?? []),
-    design: from,
-    joints: made.value.joints.map((joint) => jointCalled(joint, { piece: word, part: word, section: word })),
-  };
-  const plans = planRecords(record);
-  if (!plans.ok) return plans;
-  const saved = await (await store()).saveGarment(record, plans.value);
-  if (!saved.ok) return saved;
-  await forgetDesign();
-  return ok(id);
+  const saved = await saveNew(
+    {
+      name: from.name.trim() || fallbackName,
+      pieces: made.value.recipes.map((recipe, i) => ({
+        id: `piece${i + 1}`,
+        recipe: inWords(recipe, word),
+      })),
+      swatches: from.swatches.flatMap((swatch) => readSwatch(swatch) ?? []),
+      design: from,
+      joints: made.value.joints.map((joint) =>
+        jointCalled(joint, { piece: word, part: word, section: word }),
+      ),
+    },
+    now,
+    planRecords,
+  );
+  if (saved.ok) await forgetDesign();
+  return saved;
 }
 
 /** The recipe with every name in words; parts are still found by the name that they now have. */

@@ -18,9 +18,7 @@ export async function keepPhoto(garment: string, file: Blob): Promise<PhotoRecor
   const small = await shrinkPhoto(file);
   if (small === undefined) return undefined;
   const { box } = await store();
-  const kept = readOr(await addPhoto(box, garment, small));
-  if (kept !== undefined && before !== undefined) await deletePhoto(box, before.id);
-  return kept;
+  return readOr(await addPhoto(box, garment, small, { instead: before?.id }));
 }
 
 /** Whether it is gone. */

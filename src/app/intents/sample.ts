@@ -33,7 +33,9 @@ export async function openSample(id: SampleName = 'sample', now = Date.now()): P
   const plans = planRecords(record);
   if (!plans.ok) return plans;
   const saved = await open.saveGarment(record, plans.value);
-  return saved.ok ? ok(firstMake(id)) : saved;
+  // another window has made it meanwhile
+  const isThere = saved.ok || saved.faults[0]?.code === 'garment-there';
+  return isThere ? ok(firstMake(id)) : saved;
 }
 
 async function readSample(id: SampleName): Promise<Result<Garment>> {

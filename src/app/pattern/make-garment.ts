@@ -1,8 +1,6 @@
-import { fault, ok, type Result, refuse } from '../../knit/fault.ts';
-import type { GarmentRecord } from '../../store/records.ts';
-import { newGarmentId } from '../editor/ids.ts';
+import { fault, type Result, refuse } from '../../knit/fault.ts';
+import { saveNew } from '../intents/save-new.ts';
 import { plansOf } from '../plans-of.ts';
-import { store } from '../store.ts';
 import { type ReadDesign, textsOf } from './read-garment.ts';
 import { forgetPattern, options, pattern, read, settle } from './reader.ts';
 
@@ -14,21 +12,17 @@ export async function makeGarment(fallbackName: string, now = Date.now()): Promi
   if (!from || !found || found.pieces.length === 0) {
     return refuse(fault('nothing to save'));
   }
-  const id = newGarmentId();
   const design: ReadDesign = { kind: 'read', version: 1, options: options.peek() };
-  const record: GarmentRecord = {
-    id,
-    name: from.name.trim() || fallbackName,
-    createdAt: now,
-    changedAt: now,
-    pieces: found.pieces.map(({ recipe }, i) => ({ id: `piece${i + 1}`, recipe })),
-    texts: textsOf(from.text),
-    design,
-  };
-  const plans = await plansOf(record);
-  if (!plans.ok) return plans;
-  const saved = await (await store()).saveGarment(record, plans.value);
-  if (!saved.ok) return saved;
-  await forgetPattern();
-  return ok(id);
+  const saved = await saveNew(
+    {
+      name: from.name.trim() || fallbackName,
+      pieces: found.pieces.map(({ recipe }, i) => ({ id: `piece${i + 1}`, recipe })),
+      texts: textsOf(from.text),
+      design,
+    },
+    now,
+    plansOf,
+  );
+  if (saved.ok) await forgetPattern();
+  return saved;
 }

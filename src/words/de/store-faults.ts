@@ -21,6 +21,7 @@ export const words = {
   'photos-full':
     'Deine Fotos füllen eine Sicherung: Zusammen dürfen sie {mostMillions} Millionen Bytes haben. Sichere einige anderswo, lösche sie hier und versuch es noch einmal.',
   'no-such-garment': 'Dieses Strickstück ist nicht auf diesem Telefon.',
+  'garment-there': 'Dieses Strickstück ist schon auf diesem Telefon. Es wurde nichts geändert.',
   'no-such-make': 'Dieses Teil ist nicht auf diesem Telefon.',
   'no-such-plan': 'Die Reihen dieses Teils sind nicht auf diesem Telefon.',
   'no-such-entry': 'Dieser Eintrag ist nicht im Protokoll.',

@@ -18,6 +18,7 @@ export const words = {
   'photos-full':
     'Your photos fill a backup: together they may have {mostMillions} million bytes. Save some elsewhere and delete them here, then try again.',
   'no-such-garment': 'This garment is not on this phone.',
+  'garment-there': 'This garment is on this phone already. Nothing was changed.',
   'no-such-make': 'This piece is not on this phone.',
   'no-such-plan': 'The rows of this piece are not on this phone.',
   'no-such-entry': 'This entry is not in the log.',
