@@ -1,3 +1,4 @@
+import type { GarmentRecord } from '../../store/records.ts';
 import { textIn } from '../kept/read-kept.ts';
 import type { GarmentForm } from './garment-form.ts';
 
@@ -13,6 +14,8 @@ export interface Draft {
   /** ms since 1970, when it was last typed at */
   readonly at: number;
   readonly form: GarmentForm;
+  /** the garment that the form was made of; older drafts do not tell it */
+  readonly base?: GarmentRecord;
 }
 
 /** The setting's name: one draft for each garment, and one that is new. */

@@ -1,20 +1,17 @@
 import { computed, signal } from '@preact/signals';
-import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts';
+import type { Fault } from '../../knit/fault.ts';
 import { checkPiece, type PieceCheck } from '../../knit/piece/form/check.ts';
 import type { PieceForm } from '../../knit/piece/form/form.ts';
 import { recipeToForm } from '../../knit/piece/form/write-piece.ts';
 import type { GarmentRecord } from '../../store/records.ts';
-import { openGarment } from '../intents/garments.ts';
 import { readKept, textIn, type Unread } from '../kept/read-kept.ts';
-import { garmentShown } from '../state.ts';
 import { readOr, store } from '../store.ts';
 import { type Draft, draftKey, lastWriter } from './draft.ts';
 import { blankGarment, type GarmentForm, garmentToForm, readGarment } from './garment-form.ts';
 import { begin, changed, type History, undone } from './history.ts';
 import { newGarmentId } from './ids.ts';
 import { formOf } from './older-draft.ts';
-import { ontoStored } from './onto-stored.ts';
-import { toSave } from './save.ts';
+import { andThen, changedElsewhere, type Elsewhere, nothingElsewhere, ontoStored } from './onto-stored.ts';
 
 /** The garment that is being typed. Screens read it; the intents below change it. */
 export interface Editor {
@@ -29,6 +26,8 @@ export interface Editor {
   readonly history: History<GarmentForm>;
   /** when the draft that was found was last typed at, ms; undefined when there was none */
   readonly foundAt: number | undefined;
+  /** what another window changed of the garment since it was opened here; taken over where she did not change it too */
+  readonly elsewhere: Elsewhere;
 }
 
 export type Keeping = 'kept' | 'keeping' | 'failed';
@@ -87,12 +86,24 @@ export async function openEditor(garment: string | undefined): Promise<void> {
   const begun = new Set(places.filter((place) => place.seq > 0).map((place) => place.piece));
   const at = { garment, key, old, begun };
   if (goesOn === undefined) editor.value = opened(at, draft);
-  else
-    editor.value = {
-      ...goesOn,
-      ...at,
-      history: { ...goesOn.history, now: withBegun(goesOn.history.now, old, begun) },
-    };
+  else if (editor.peek()?.key === key) goOn(editor.peek() as Editor, old, begun);
+}
+
+/** What was changed elsewhere comes into what is typed, and into what an undo would bring back. */
+function goOn(now: Editor, old: GarmentRecord, begun: ReadonlySet<string>): void {
+  const base = now.old;
+  if (base === undefined) return;
+  const onto = (form: GarmentForm) => withBegun(ontoStored(form, base, old), old, begun);
+  const { past, now: form } = now.history;
+  const history = {
+    ...now.history,
+    now: onto(form),
+    past: past.map((step) => ({ ...step, before: onto(step.before) })),
+  };
+  const elsewhere = andThen(now.elsewhere, changedElsewhere(form, base, old));
+  const next = { ...now, old, begun, history, elsewhere };
+  editor.value = next;
+  if (past.length > 0 || now.foundAt !== undefined) void keepDraft(next);
 }
 
 /** Begins anew where the draft that was left cannot be read: with its name and its notes, else as it was saved last. */
@@ -105,12 +116,26 @@ export async function beginAnew(garment: string | undefined): Promise<void> {
 }
 
 function opened(at: Pick<Editor, 'garment' | 'key' | 'old' | 'begun'>, draft: Draft | undefined): Editor {
-  const form = draft ? formOf(draft, at.old) : at.old ? garmentToForm(at.old) : blankGarment;
-  return { ...at, history: begin(withBegun(form, at.old, at.begun)), foundAt: draft?.at };
+  const { old } = at;
+  const form = draft ? formOf(draft, old) : old ? garmentToForm(old) : blankGarment;
+  const base = draft && old && (draft.base ?? asInDraft(old, form));
+  const onto = base && old ? ontoStored(form, base, old) : form;
+  return {
+    ...at,
+    history: begin(withBegun(onto, old, at.begun)),
+    foundAt: draft?.at,
+    elsewhere: draft?.base && old ? changedElsewhere(form, draft.base, old) : nothingElsewhere,
+  };
 }
 
+/** An older draft does not tell which pieces there were: one that it has not may have been made since. */
+const asInDraft = (old: GarmentRecord, form: GarmentForm): GarmentRecord => {
+  const known = new Set(form.pieces.map(({ id }) => id));
+  return { ...old, pieces: old.pieces.filter(({ id }) => known.has(id)) };
+};
+
 /** Pieces on the needles stand as they are knitted, whatever an older draft says. */
-function withBegun(
+export function withBegun(
   form: GarmentForm,
   old: GarmentRecord | undefined,
   begun: ReadonlySet<string>,
@@ -153,16 +178,23 @@ function enter(next: Editor): void {
 /** One for each draft, so that none waits for, or makes way for, another. */
 const writers = new Map<string, (draft: Draft | null) => Promise<boolean>>();
 
-function write({ key, draft }: { readonly key: string; readonly draft: Draft | null }): Promise<boolean> {
+export function write({
+  key,
+  draft,
+}: {
+  readonly key: string;
+  readonly draft: Draft | null;
+}): Promise<boolean> {
   const known =
     writers.get(key) ?? lastWriter(async (value) => (await (await store()).setSetting(key, value)).ok);
   writers.set(key, known);
   return known(draft);
 }
 
-async function keepDraft({ key, garment, history }: Editor): Promise<void> {
+async function keepDraft({ key, garment, history, old }: Editor): Promise<void> {
   keeping.value = 'keeping';
-  const draft: Draft = { version: 2, garment, at: Date.now(), form: history.now };
+  const base = old && { base: old };
+  const draft: Draft = { version: 2, garment, at: Date.now(), form: history.now, ...base };
   keeping.value = (await write({ key, draft })) ? 'kept' : 'failed';
 }
 
@@ -172,41 +204,4 @@ export async function throwAway(): Promise<void> {
   if (!now) return;
   await write({ key: now.key, draft: null });
   editor.value = undefined;
-}
-
-export interface SaveDone {
-  readonly garment: string;
-  /** names of the pieces that have faults: the draft keeps them */
-  readonly waiting: readonly string[];
-}
-
-/** Saves what can be knitted. While a piece has faults the draft stays, from now on beside its garment. */
-export async function saveGarment(now = Date.now()): Promise<Result<SaveDone>> {
-  const at = editor.value;
-  if (!at) return refuse(fault('nothing to save'));
-  const open = await store();
-  // rows may have been knitted in another window since
-  const places = await open.placesOf(at.garment);
-  if (!places.ok) return places;
-  const begun = new Set(places.value.filter((place) => place.seq > 0).map((place) => place.piece));
-  const current = at.old && (await open.garment(at.garment));
-  if (current && !current.ok) return current;
-  const typed = current && at.old ? ontoStored(at.history.now, at.old, current.value) : at.history.now;
-  const form = withBegun(typed, current?.value, begun);
-  const saved = toSave({ form, id: at.garment, now, old: current?.value, begun });
-  if (saved === undefined) return refuse(fault('nothing to save'));
-  // what another window changes meanwhile beside the form's fields stays
-  const written = current
-    ? await open.changeGarment(at.garment, (was) => saved.onto(was), saved.plans)
-    : await open.saveGarment(saved.garment, saved.plans);
-  if (!written.ok) return written;
-  const kept = saved.waiting.length > 0;
-  const draft: Draft = { version: 2, garment: at.garment, at: now, form };
-  await write({ key: draftKey(at.garment), draft: kept ? draft : null });
-  if (at.key !== draftKey(at.garment)) await write({ key: at.key, draft: null });
-  // the screen that comes next is not to show for a moment what stood before
-  if (garmentShown.value?.garment.id === at.garment) await openGarment(at.garment);
-  editor.value = undefined;
-  const names = form.pieces.filter(({ id }) => saved.waiting.includes(id)).map((entry) => entry.form.name);
-  return ok({ garment: at.garment, waiting: names });
 }

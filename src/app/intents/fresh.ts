@@ -44,3 +44,18 @@ function concerns(change: Change, garment: string | undefined, own: string | und
   if (change.kind === 'garment') return change.id === garment;
   return change.key !== own && change.key.startsWith(`${garment}/`);
 }
+
+/** Calls when another window has changed the garment; what this one writes is no news to it. Gives the way to stop. */
+export function whenSavedElsewhere(garment: string, heard: () => void): () => void {
+  let stopped = false;
+  let leave = () => {
+    stopped = true;
+  };
+  void store().then((open) => {
+    if (stopped) return;
+    leave = open.onChange((change, fromElsewhere) => {
+      if ((fromElsewhere || change.kind === 'all') && concerns(change, garment, undefined)) heard();
+    });
+  });
+  return () => leave();
+}

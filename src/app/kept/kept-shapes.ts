@@ -16,7 +16,7 @@ import type {
   StartForm,
 } from '../../knit/piece/form/form.ts';
 import { end, fabric, gauge, measuredGauge, role, sectionBeside } from '../../store/shapes/craft-shapes.ts';
-import { PLAIN } from '../../store/shapes/record-shapes.ts';
+import { garmentRecord, PLAIN } from '../../store/shapes/record-shapes.ts';
 import { shapeOf } from '../../store/shapes/shape-of.ts';
 import type { Person } from '../design/designer.ts';
 import type { DesignForm, SwatchForm } from '../design/form.ts';
@@ -137,7 +137,13 @@ const garmentForm = shapeOf<GarmentForm>()(
 
 /** A garment in the editor. */
 const editorDraft = shapeOf<Draft>()(
-  v.strictObject({ version: v.picklist([1, 2] as const), garment: text, at: number, form: garmentForm }),
+  v.strictObject({
+    version: v.picklist([1, 2] as const),
+    garment: text,
+    at: number,
+    form: garmentForm,
+    base: v.exactOptional(garmentRecord),
+  }),
 );
 
 /** A pattern being copied in. */

@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals';
 import { useState } from 'preact/hooks';
 import { type Editor, openEditor, throwAway } from '../../app/editor/editor.ts';
+import type { Elsewhere, FieldName } from '../../app/editor/onto-stored.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
@@ -11,7 +12,7 @@ import { saysAgo } from '../../words/time.ts';
 
 /** What the last saving had to leave out. */
 export const savedWithout = signal<
-  { readonly garment: string; readonly names: readonly string[] } | undefined
+  { readonly garment: string; readonly names: readonly string[]; readonly elsewhere: Elsewhere } | undefined
 >(undefined);
 
 export function SavedNotice() {
@@ -20,15 +21,54 @@ export function SavedNotice() {
   return (
     <Notice
       kind="done"
+      title={say('editor.saved')}
       live
       actions={
         <Button href={hrefTo('garment', { garment: saved.garment })}>{say('editor.openGarment')}</Button>
       }
     >
-      {say('editor.waitingPieces', { pieces: saysList(saved.names) })}
+      {saved.names.length > 0 && <p>{say('editor.waitingPieces', { pieces: saysList(saved.names) })}</p>}
+      {saysElsewhere(saved.elsewhere).map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
     </Notice>
   );
 }
+
+/** What another window saved of this garment while it is open here. */
+export function ElsewhereNotice({ editor }: { readonly editor: Editor }) {
+  const sentences = saysElsewhere(editor.elsewhere);
+  if (sentences.length === 0) return null;
+  return (
+    <Notice kind="warning" live>
+      {sentences.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+    </Notice>
+  );
+}
+
+function saysElsewhere({ fields, pieces, both }: Elsewhere): readonly string[] {
+  const taken = [...fields.map(saysField), ...pieces];
+  return [
+    ...(taken.length > 0 ? [say('editor.takenOver', { what: saysList(taken) })] : []),
+    ...(both.length > 0 ? [say('editor.bothChanged', { what: saysList(both.map(saysIfField)) })] : []),
+  ];
+}
+
+const fieldNames: Readonly<Record<FieldName, Parameters<typeof say>[0]>> = {
+  name: 'editor.name',
+  notes: 'editor.notes',
+  yarn: 'editor.yarnName',
+  gauge: 'editor.gauge',
+  needle: 'editor.fieldNeedle',
+};
+
+const saysField = (name: FieldName): string => say(fieldNames[name] as 'editor.name');
+
+/** A field by its word, a piece by the name that she gave it. */
+const saysIfField = (what: string): string =>
+  Object.hasOwn(fieldNames, what) ? saysField(what as FieldName) : what;
 
 /** A draft was found: it goes on, unless she throws it away, which is asked once more. */
 export function DraftNotice({ editor }: { readonly editor: Editor }) {

@@ -1,6 +1,7 @@
 import './editor.css';
 import { useEffect, useRef } from 'preact/hooks';
 import { beginAnew, editor, openEditor, undo, unread } from '../../app/editor/editor.ts';
+import { whenSavedElsewhere } from '../../app/intents/fresh.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
@@ -10,6 +11,7 @@ import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
 import { Opening } from '../unread.tsx';
 import { done, openSection } from './changes.ts';
+import { ElsewhereNotice } from './draft-notice.tsx';
 import { GarmentPage } from './garment-page.tsx';
 import { PiecePage } from './piece-page.tsx';
 import { SaveFoot } from './save-foot.tsx';
@@ -17,7 +19,7 @@ import { SaveFoot } from './save-foot.tsx';
 /** A garment by its numbers: the list of its pieces, and one piece with all its sections. */
 export default function EditorScreen({ route }: { readonly route: Route }) {
   const garment = route.at.garment;
-  useEffect(() => void openEditor(garment), [garment]);
+  useEditor(garment);
   const now = editor.value;
   const form = now?.history.now;
   const piece = form?.pieces.find(({ id }) => id === route.query.get('piece'));
@@ -75,6 +77,7 @@ export default function EditorScreen({ route }: { readonly route: Route }) {
       }
       foot={<SaveFoot editor={now} piece={piece} />}
     >
+      <ElsewhereNotice editor={now} />
       {piece ? (
         <PiecePage key={piece.id} entry={piece} isBegun={now.begun.has(piece.id)} garment={now.garment} />
       ) : (
@@ -82,6 +85,14 @@ export default function EditorScreen({ route }: { readonly route: Route }) {
       )}
     </Screen>
   );
+}
+
+/** Opens it, and takes over what another window saves of the same garment meanwhile. */
+function useEditor(garment: string | undefined): void {
+  useEffect(() => {
+    void openEditor(garment);
+    return garment === undefined ? undefined : whenSavedElsewhere(garment, () => void openEditor(garment));
+  }, [garment]);
 }
 
 /** From the list to a piece and back: the focus goes to the heading, and back to the piece that it came from. */

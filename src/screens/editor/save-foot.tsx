@@ -1,6 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
-import { checkOf, type Editor, garmentFaults, keeping, saveGarment } from '../../app/editor/editor.ts';
+import { checkOf, type Editor, garmentFaults, keeping } from '../../app/editor/editor.ts';
 import type { PieceEntry } from '../../app/editor/garment-form.ts';
+import { nothingElsewhere } from '../../app/editor/onto-stored.ts';
+import { saveGarment } from '../../app/editor/save-garment.ts';
 import { goInstead } from '../../app/navigate.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { Button } from '../../ui/button/button.tsx';
@@ -41,9 +43,10 @@ export function SaveFoot({
       return;
     }
     showBlanks.value = false;
-    const { garment, waiting } = saved.value;
-    savedWithout.value = waiting.length > 0 ? { garment, names: waiting } : undefined;
-    goInstead(hrefTo(waiting.length > 0 ? 'editGarment' : 'garment', { garment }));
+    const { garment, waiting, elsewhere = nothingElsewhere } = saved.value;
+    const isTold = waiting.length > 0 || elsewhere !== nothingElsewhere;
+    savedWithout.value = isTold ? { garment, names: waiting, elsewhere } : undefined;
+    goInstead(hrefTo(isTold ? 'editGarment' : 'garment', { garment }));
   };
   const faults = piece ? checkOf(piece.form).faults : [];
   return (

@@ -8,11 +8,11 @@ import {
   garmentForm,
   keeping,
   openEditor,
-  saveGarment,
   throwAway,
   undo,
 } from '../../../src/app/editor/editor.ts';
 import type { GarmentForm } from '../../../src/app/editor/garment-form.ts';
+import { saveGarment } from '../../../src/app/editor/save-garment.ts';
 import { openGarment } from '../../../src/app/intents/garments.ts';
 import { garmentShown } from '../../../src/app/state.ts';
 import { forgetStore, giveStore } from '../../../src/app/store.ts';

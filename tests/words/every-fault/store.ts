@@ -1,6 +1,7 @@
 import { IDBFactory } from 'fake-indexeddb';
 import { vi } from 'vitest';
 import * as editing from '../../../src/app/editor/editor.ts';
+import { saveGarment } from '../../../src/app/editor/save-garment.ts';
 import { openGarmentInHand } from '../../../src/app/intents/garments.ts';
 import { openMake } from '../../../src/app/intents/open-make.ts';
 import { readKept } from '../../../src/app/kept/read-kept.ts';
@@ -148,8 +149,12 @@ export const storeDrivers: Drivers<Code> = {
   },
   'text-too-long': async () =>
     (await box()).changeGarment('scarf', (was) => ({ ...was, notes: 'x'.repeat(100_001) })),
-  'photos-full': async () => addPhoto((await box()).box, 'scarf', dot(), undefined, 10),
+  'photos-full': async () => addPhoto((await box()).box, 'scarf', dot(), { most: 10 }),
   'no-such-garment': async () => (await freshStore()).deleteGarment('nobody'),
+  'garment-there': async () => {
+    const { garment, plans } = scarf();
+    return (await box()).saveGarment({ ...garment, name: 'Another' }, plans);
+  },
   'no-such-make': async () => (await box()).goTo('scarf/none/0/1', 1, 'place'),
   'no-such-plan': async () => (await box()).plan('scarf/none/0/s/1'),
   'no-such-entry': async () => (await box()).append(LONG, { kind: 'strike', undoes: 'nowhere' }),
@@ -172,7 +177,7 @@ export const storeDrivers: Drivers<Code> = {
   'nothing to save': async () => {
     await openApp();
     editing.editor.value = undefined;
-    return editing.saveGarment();
+    return saveGarment();
   },
   'text missing': async () => {
     await openApp();
