@@ -107,7 +107,10 @@ export function keepWhole(worker: WorkerScope, files: readonly KeptFile[]): void
     for (const request of await shared.keys()) {
       if (!request.url.startsWith(`${scope}assets/`)) continue;
       const response = await shared.match(request);
-      if (response && laterAddresses.has(request.url)) await later.put(request, response);
+      const file = files.find((one) => one.later && addressOf(one) === request.url);
+      // a garbled one is not taken over: it would be given until there is a network
+      if (file && response && (await integrityOf(response.clone())) === file.integrity)
+        await later.put(request, response);
       await shared.delete(request);
     }
     if ((await shared.keys()).length === 0) await worker.caches.delete('later');

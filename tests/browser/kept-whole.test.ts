@@ -99,7 +99,7 @@ describe('a wrong answer of the host on the first visit', () => {
       () => page.evaluate(() => caches.has('later')),
       (has) => !has,
     );
-    // moved first, then held to its bytes and asked for again
+    // not taken over as it is: asked for again
     await until(
       () => page.evaluate(keptReader),
       (text) => text !== '' && !text.startsWith('<!doctype'),
