@@ -18,6 +18,7 @@ async function load() {
     change,
     rework,
     editor,
+    saving,
     backup,
     wayBack,
   ] = await Promise.all([
@@ -32,6 +33,7 @@ async function load() {
     import('../../src/app/intents/change-garment.ts'),
     import('../../src/screens/count/rework-draft.ts'),
     import('../../src/app/editor/editor.ts'),
+    import('../../src/app/editor/save-garment.ts'),
     import('../../src/app/backup.ts'),
     import('../../src/app/way-back.ts'),
   ]);
@@ -46,7 +48,7 @@ async function load() {
     garments,
     change,
     rework,
-    editor,
+    editor: { ...editor, ...saving },
     backup,
     wayBack,
   };

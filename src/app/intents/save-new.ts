@@ -12,11 +12,7 @@ type NewGarment = Omit<GarmentRecord, 'id' | 'createdAt' | 'changedAt'>;
 let unsure: { readonly made: string; readonly id: string } | undefined;
 
 /** Puts a new garment with every row of it into the workbasket, once. Gives its id. */
-export async function saveNew(
-  garment: NewGarment,
-  now: number,
-  plansOf: PlansOf,
-): Promise<Result<string>> {
+export async function saveNew(garment: NewGarment, now: number, plansOf: PlansOf): Promise<Result<string>> {
   const made = JSON.stringify(garment);
   const id = unsure?.made === made ? unsure.id : newGarmentId();
   const record: GarmentRecord = { ...garment, id, createdAt: now, changedAt: now };

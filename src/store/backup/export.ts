@@ -7,7 +7,7 @@ import { photoToText } from './photo-text.ts';
 import { readBackup } from './read.ts';
 import { byId } from './stable.ts';
 
-/** Everything in the box, photos included. */
+/** Everything in the box, photos included. @instrument of tests that hold boxes against each other */
 export async function exportAll(box: Box): Promise<Result<Backup>> {
   const read = await readBox(box);
   return read.ok ? ok(await toBackup(read.value)) : read;
@@ -78,7 +78,7 @@ async function onlyWhole(box: WholeBox, leaveOut: (what: string, path: string) =
   const garments = new Map<string, OfGarment>();
   for (const [id, one] of box.garments) {
     await nextTask();
-    const wrong = await troubleOf({ ...one.backup, photos: await texts(one) });
+    const wrong = troubleOf({ ...one.backup, photos: await texts(one) });
     if (wrong === undefined) garments.set(id, one);
     else leaveOut(one.backup.garments[0]?.name || id, wrong);
   }
