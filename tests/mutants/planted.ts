@@ -107,9 +107,9 @@ export const planted: readonly Planted[] = [
     name: 'all the sleeve’s markers at the underarm',
     changes: [
       {
-        file: 'src/knit/making-up/making-up.ts',
-        from: 'underarmMm + share * markerRows * rowMm',
-        to: 'underarmMm + 0 * share',
+        file: 'src/knit/making-up/joint-steps.ts',
+        from: 'bottomMm + share * rows * rowMm',
+        to: 'bottomMm + 0 * share',
       },
     ],
     red: {
