@@ -132,7 +132,7 @@ export class AsKnitted {
     const [, shoulder] = this.along('Back');
     if (!shoulder) return undefined;
     const inSteps = this.rowsOf('Back', ['shoulder']).reduce((sum, { row }) => sum + off(row), 0);
-    return this.across() - 2 * (inSteps + (shoulder.rows.at(-1)?.before ?? 0));
+    return this.across() - 2 * (inSteps + (shoulder.rows.at(-1)?.after || shoulder.rows.at(-1)?.before || 0));
   }
 
   private wide(stitches: number | undefined): number | undefined {

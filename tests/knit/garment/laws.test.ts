@@ -106,8 +106,9 @@ function shoulder(piece: Plan, edge: 'right' | 'left'): number {
   const inGroups = groups
     .flatMap((row) => row.shaping)
     .reduce((sum, m) => sum + (m.kind === 'bind off' && m.edge === edge ? -m.by : 0), 0);
-  const last = along[along.length - 1];
-  return inGroups + (last?.rows[last.rows.length - 1]?.before ?? 0);
+  const last = along[along.length - 1]?.rows.at(-1);
+  // what is bound off in the last row, or rests after it
+  return inGroups + (last?.after || last?.before || 0);
 }
 
 /** What a row does, seen from its start: edges by name do not matter, only which is which. */
