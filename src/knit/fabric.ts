@@ -9,6 +9,8 @@ export interface Fabric {
   readonly rows: readonly string[];
   /** stitches it needs: a multiple of `of`, plus one of `plus` */
   readonly multiple: { readonly of: number; readonly plus: readonly number[] };
+  /** of a piece worked flat whose edges are sewn together: the extra stitches with which the fabric goes on across the seam */
+  readonly seamed?: readonly number[];
   /** stitch and row gauge as shares of stocking stitch on its own needle; common practice, no published source */
   readonly ratio: { readonly stitches: number; readonly rows: number };
 }
@@ -22,7 +24,13 @@ const table = {
   'rib 1x1': { rows: ['kp'], multiple: { of: 2, plus: [0] }, ratio: { stitches: 1.15, rows: 1 } },
   /** begins and ends with a knit stitch on the right side, for seams and mitred bands */
   'rib 1x1 matched': { rows: ['kp'], multiple: { of: 2, plus: [1] }, ratio: { stitches: 1.15, rows: 1 } },
-  'rib 2x2': { rows: ['kkpp'], multiple: { of: 4, plus: [0, 2] }, ratio: { stitches: 1.15, rows: 1 } },
+  /** two knit stitches at both ends: the seam takes one of each (B. Schwan, TKGA, 'K2P2 Ribbing', 2022) */
+  'rib 2x2': {
+    rows: ['kkpp'],
+    multiple: { of: 4, plus: [0, 2] },
+    seamed: [2],
+    ratio: { stitches: 1.15, rows: 1 },
+  },
   moss: { rows: ['kp', 'pk'], multiple: anyCount, ratio: { stitches: 0.95, rows: 1.25 } },
 } as const satisfies Record<string, Fabric>;
 
@@ -33,8 +41,22 @@ export const fabrics: Readonly<Record<FabricName, Fabric>> = table;
 export const fabricNames = Object.keys(table) as readonly FabricName[];
 
 /** Whether a count suits the fabric, and the nearest counts below and above that do. */
-export function fits(name: FabricName, count: number): { fits: boolean; below: number; above: number } {
-  const { of, plus } = fabrics[name].multiple;
+export const fits = (name: FabricName, count: number): Fitting =>
+  nearest(count, fabrics[name].multiple.of, fabrics[name].multiple.plus);
+
+/** The same for a piece worked flat and sewn together at its edges. */
+export function fitsSeamed(name: FabricName, count: number): Fitting {
+  const { multiple, seamed } = fabrics[name];
+  return nearest(count, multiple.of, seamed ?? multiple.plus);
+}
+
+interface Fitting {
+  readonly fits: boolean;
+  readonly below: number;
+  readonly above: number;
+}
+
+function nearest(count: number, of: number, plus: readonly number[]): Fitting {
   const suits = (n: number) => plus.some((extra) => n >= extra && (n - extra) % of === 0);
   let below = count;
   while (below > 0 && !suits(below)) below -= 1;

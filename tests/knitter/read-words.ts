@@ -92,9 +92,9 @@ function counted(part: string): Order | undefined {
   return said ? { do: said, times: Number(times) } : undefined;
 }
 
-/** 'knit', 'purl to end', 'turn' (what is left stays unworked), 'bind off all sts', 'leave sts unworked to last 3 sts' */
+/** 'knit', 'purl to end', 'turn' (what is left stays unworked), 'bind off all sts in pattern', 'leave sts unworked to last 3 sts' */
 function openEnded(part: string): Order | undefined {
-  if (part.endsWith(' off all sts')) return { do: 'bo', left: 0 };
+  if (part.endsWith(' off all sts in pattern')) return { do: 'bo', left: 0 };
   if (part === 'turn') return { do: 'unworked', left: 0 };
   const [, words = '', goal = 'to end'] = /^(.*?)(?: (to (?:end|last .*)))?$/.exec(part) ?? [];
   const verb =

@@ -87,7 +87,7 @@ describe('the yarn', () => {
       'purl',
       'knit to last 4 sts, leave 4 sts unworked',
       'purl to end',
-      'bind off all sts',
+      'bind off all sts in pattern',
     ]);
     expect(notAtTheYarn(body as PlannedPart)).toEqual([]);
   });

@@ -5,6 +5,7 @@ import { gaugeOfSwatch, ROWS_PER_RIDGE } from '../../knit/garment/gauges.ts';
 import { type Choices, startingDesign } from '../../knit/garment/start.ts';
 import type { Gauge } from '../../knit/gauge.ts';
 import type { Swatch } from '../../knit/piece/garment.ts';
+import { needleSizes } from '../../words/needle-sizes.ts';
 
 /** A figure as typed; null where the field is empty. Lengths in mm. */
 export type Figure = number | null;
@@ -26,7 +27,8 @@ export interface SwatchForm {
 
 /** What she has chosen and typed. The design follows from it; what she has not touched follows the body and the choices. */
 export interface DesignForm {
-  readonly version: 1;
+  /** forms of version 1 begin with the choices that there were then: what a garment was designed from stays as it was */
+  readonly version: 1 | 2;
   readonly name: string;
   readonly choices: Choices;
   /** whose measures: a saved person's name, or a table's size, until she types over them */
@@ -54,7 +56,7 @@ export const usualSwatch = (fabric: FabricName): SwatchForm => ({
 });
 
 export const newForm = (): DesignForm => ({
-  version: 1,
+  version: 2,
   name: '',
   choices: { kind: 'pullover', armhole: 'set-in', neck: 'round', fit: 'standard' },
   person: { table: 'women', size: 'M' },
@@ -100,14 +102,34 @@ const NO_GAUGE: Gauge = { stitches: 0, rows: 0 };
 export function designOf(form: DesignForm): Design {
   const read = form.swatches.flatMap((swatch) => readSwatch(swatch) ?? []);
   const main = read.find((swatch) => swatch.fabric === form.fabric);
-  const begun = startingDesign(form.choices, form.body, form.fabric, main ? gaugeOfSwatch(main) : NO_GAUGE);
+  const begun = begunFrom(form, main ? gaugeOfSwatch(main) : NO_GAUGE);
   const gauges = Object.fromEntries(read.map((swatch) => [swatch.fabric, gaugeOfSwatch(swatch)]));
   const rib = read.find((swatch) => swatch.fabric === begun.hem.fabric);
   const panels = main?.needle ?? begun.needles.panels;
-  const needles = { panels, borders: rib?.needle ?? Math.max(2, panels - 0.5) };
+  const borders = form.version === 1 ? Math.max(2, panels - 0.5) : borderNeedle(panels);
+  const needles = { panels, borders: rib?.needle ?? borders };
   const design: Design = { ...begun, gauges, needles, overruled: form.overruled };
   return Object.entries(form.own).reduce((made, [path, value]) => withFigure(made, path, value), design);
 }
+
+function begunFrom({ version, choices, body, fabric, person }: DesignForm, gauge: Gauge): Design {
+  const begun = startingDesign(choices, body, fabric, gauge);
+  if (version === 1) return asOfVersion1(begun);
+  // men's fronts close left over right (S. Pearl-McPhee, yarnharlot.ca, Feb. 2009; The Knitting Goddess, Oct. 2014)
+  return person.table === 'men'
+    ? { ...begun, frontBand: { ...begun.frontBand, holesIn: 'left front' } }
+    : begun;
+}
+
+/** The choices with which a design began before there were others. */
+function asOfVersion1(begun: Design): Design {
+  const { buttonMm: _size, holesIn: _front, ...frontBand } = begun.frontBand;
+  return { ...begun, frontBand, tapers: 'blended' };
+}
+
+/** The thickest needle sold that is at least half a millimetre thinner than the panels'; 2 mm where none is. */
+const borderNeedle = (panels: number): number =>
+  Math.max(2, ...needleSizes.filter((mm) => mm <= panels - 0.5));
 
 function withFigure(design: Design, path: string, value: string | Figure): Design {
   const [outer = '', inner] = path.split('.');

@@ -2,8 +2,9 @@ import type { Gauge } from '../gauge.ts';
 import type { Curve } from '../shape/curve.ts';
 import { type KnittedEdge, knitEdge, uprightEdge } from '../shape/outline.ts';
 import { raglanCurve, setInCurve, slantCurve } from './curves.ts';
-import type { ArmholeKind } from './design.ts';
+import type { ArmholeKind, Design } from './design.ts';
 import type { PanelCounts } from './panel-counts.ts';
+import { knitRaglan } from './raglan.ts';
 
 interface Armhole {
   readonly curve: Curve;
@@ -11,7 +12,7 @@ interface Armhole {
 }
 
 /** Each kind of armhole: the curve through its whole-stitch corners, and how it is knitted. To add one, add a line. */
-const kinds: Readonly<Record<ArmholeKind, (counts: PanelCounts) => Armhole>> = {
+const kinds: Readonly<Record<ArmholeKind, (counts: PanelCounts, tapers: Design['tapers']) => Armhole>> = {
   drop: ({ underarm, pairs, gauge }) => ({
     curve: slantCurve(mm(underarm / 2, gauge), mm(underarm / 2, gauge), height(pairs.armhole, gauge)),
     knitted: uprightEdge(pairs.armhole, underarm / 2),
@@ -32,15 +33,12 @@ const kinds: Readonly<Record<ArmholeKind, (counts: PanelCounts) => Armhole>> = {
     const wish = { curve, gauge, pairs: pairs.armhole, start: underarm / 2, end: across / 2 };
     return { curve, knitted: knitEdge({ ...wish, order: 'falling' }) };
   },
-  raglan: ({ underarm, neck, step, pairs, gauge }) => {
-    const [start, end] = [underarm / 2, neck / 2];
-    const depth = height(pairs.armhole, gauge);
-    const curve = raglanCurve(mm(start, gauge), mm(step, gauge), mm(end, gauge), depth, height(1, gauge));
-    return { curve, knitted: knitEdge({ curve, gauge, pairs: pairs.armhole, start, end, order: 'free' }) };
-  },
+  raglan: ({ underarm, neck, step, pairs, gauge }, tapers) =>
+    knitRaglan({ gauge, pairs: pairs.armhole, start: underarm / 2, step, end: neck / 2, tapers }),
 };
 
-export const knitArmhole = (kind: ArmholeKind, counts: PanelCounts): Armhole => kinds[kind](counts);
+export const knitArmhole = ({ armhole, tapers }: Design, counts: PanelCounts): Armhole =>
+  kinds[armhole](counts, tapers);
 
 const mm = (stitches: number, gauge: Gauge): number => (stitches * 100) / gauge.stitches;
 const height = (pairs: number, gauge: Gauge): number => (pairs * 200) / gauge.rows;

@@ -1,23 +1,94 @@
-import type { FabricName } from '../fabric.ts';
+import { type FabricName, fabrics } from '../fabric.ts';
+import type { Gauge } from '../gauge.ts';
 import { faceOf } from '../piece/row-setting.ts';
 import { addRun, type Run, shorten } from '../row/shorten.ts';
 import type { Step } from '../row/step.ts';
 
 /**
- * Stitches bound off for one button hole, cast on again in the next row, at every gauge: American Thread, Bulkies (Book
- * No. 006), woman's knitted jacket, at 4 stitches to the inch. Begin to Knit, p. 12, says how, not how many.
+ * Stitches of a hole where no button was named: bound off, and cast on again in the next row (American Thread, Bulkies,
+ * Book No. 006, PG 66271, woman's knitted jacket: bind off 2, cast on 2, at 4 stitches to the inch).
  */
-export const HOLE_STITCHES = 2;
-/** Stitches kept between the band's end and the nearest hole, and at least between two holes; common practice, no published source. */
-const MARGIN = 3;
+const USUAL_HOLE = 2;
 
-/** First stitch (from 0 at the right edge) of each hole, spread evenly over `over` stitches; undefined where they do not fit. */
-export function buttonholePlaces(over: number, buttons: number): readonly number[] | undefined {
-  const room = over - 2 * MARGIN - HOLE_STITCHES;
-  if (buttons < 1 || room < 0) return undefined;
-  if (buttons === 1) return [MARGIN + Math.round(room / 2)];
-  if (room / (buttons - 1) < HOLE_STITCHES + MARGIN) return undefined;
-  return Array.from({ length: buttons }, (_, i) => MARGIN + Math.round((i * room) / (buttons - 1)));
+/** From either end of the band to the nearest hole, mm: the middle of 10 to 15; common practice, no published source. */
+const MARGIN_MM = 12.5;
+
+/** Stitches between two holes at least; common practice, no published source. */
+const LEAST_BETWEEN = 3;
+
+export interface HolesWish {
+  readonly fabric: FabricName;
+  /** along the edge: that of the panels, in which the band is picked up */
+  readonly gauge: Gauge;
+  /** stitches of the whole band, and of the end of it over which the holes are spread */
+  readonly stitches: number;
+  readonly over: number;
+  /** the end with the holes: where RS rows begin, or where they end */
+  readonly at: 'right' | 'left';
+  readonly buttons: number;
+  /** across the button, mm */
+  readonly buttonMm: number | undefined;
+}
+
+/**
+ * Stitches of one hole: one fewer than the button is wide, since a hole stretches, and two at least (common practice, no
+ * published source). In single rib an odd number, so that it begins and ends on a knit stitch (K. Buss: 3 or 5).
+ */
+export function holeStitches({
+  fabric,
+  gauge,
+  buttonMm,
+}: Pick<HolesWish, 'fabric' | 'gauge' | 'buttonMm'>): number {
+  if (buttonMm === undefined) return USUAL_HOLE;
+  const wide = Math.max(2, Math.round((buttonMm * gauge.stitches) / 100) - 1);
+  const single = fabrics[fabric].rows[0]?.length === 2;
+  return single && wide % 2 === 0 ? wide + 1 : wide;
+}
+
+/**
+ * First stitch (from 0 at the right edge) of each hole. All begin in the same column of the rib, on a knit stitch, and the
+ * stretches between them differ by one repeat at most. Undefined where they do not fit.
+ */
+export function buttonholePlaces(wish: HolesWish): readonly number[] | undefined {
+  const { fabric, gauge, stitches, over, at, buttons } = wish;
+  const hole = holeStitches(wish);
+  const period = fabrics[fabric].rows[0]?.length ?? 1;
+  const margin = Math.max(1, Math.round((MARGIN_MM * gauge.stitches) / 100));
+  const begin = at === 'right' ? 0 : stitches - over;
+  const looks = knitColumn(fabric, hole);
+  const first = nearest(begin + margin, looks, period, begin + 1);
+  const last = nearest(begin + over - margin - hole, looks, period, first, begin + over - hole - 1);
+  if (buttons < 1 || first === undefined || last === undefined) return undefined;
+  if (buttons === 1) return [nearest((first + last) / 2, looks, period, first, last) ?? first];
+  const repeats = (last - first) / period;
+  const places = Array.from(
+    { length: buttons },
+    (_, i) => first + period * Math.round((i * repeats) / (buttons - 1)),
+  );
+  const close = places.some((place, i) => i > 0 && place - (places[i - 1] ?? 0) < hole + LEAST_BETWEEN);
+  return close ? undefined : places;
+}
+
+/** The column of the rib in which a hole begins: on a knit stitch, and ends on one where it can. */
+function knitColumn(fabric: FabricName, hole: number): number {
+  const face = fabrics[fabric].rows[0] ?? 'k';
+  const columns = [...face].map((_, i) => i);
+  const knit = (i: number): boolean => face[i % face.length] === 'k';
+  return columns.find((i) => knit(i) && knit(i + hole - 1)) ?? columns.find(knit) ?? 0;
+}
+
+/** The column of that kind nearest to `wanted`, from `least` up to `most`. */
+function nearest(
+  wanted: number,
+  looks: number,
+  period: number,
+  least = 0,
+  most = Number.POSITIVE_INFINITY,
+): number | undefined {
+  let found = looks + period * Math.round((wanted - looks) / period);
+  while (found < least) found += period;
+  while (found > most) found -= period;
+  return found < least ? undefined : found;
 }
 
 /**
@@ -25,19 +96,17 @@ export function buttonholePlaces(over: number, buttons: number): readonly number
  * @param rowsBefore rows of the band worked before them; odd
  */
 export function buttonholeRows(
-  fabric: FabricName,
-  stitches: number,
-  over: number,
-  buttons: number,
+  wish: HolesWish,
   rowsBefore: number,
 ): readonly (readonly Step[])[] | undefined {
-  const places = buttonholePlaces(over, buttons);
+  const places = buttonholePlaces(wish);
   if (!places) return undefined;
-  const isHole = (column: number): boolean =>
-    places.some((from) => column >= from && column < from + HOLE_STITCHES);
+  const { fabric, stitches } = wish;
+  const hole = holeStitches(wish);
+  const isHole = (column: number): boolean => places.some((from) => column >= from && column < from + hole);
   // a band begins on the WS: its first row has phase 1
-  const rs = faceOf({ fabric, phase: rowsBefore + 1, side: 'RS', slipped: false, centre: undefined });
-  const ws = faceOf({ fabric, phase: rowsBefore + 2, side: 'WS', slipped: false, centre: undefined });
+  const rs = faceOf({ fabric, phase: rowsBefore + 1, side: 'RS', slipped: false });
+  const ws = faceOf({ fabric, phase: rowsBefore + 2, side: 'WS', slipped: false });
   const first: Run[] = [];
   for (let column = 0; column < stitches; column += 1) addRun(first, isHole(column) ? 'bo' : rs(column), 1);
   const second: Run[] = [];

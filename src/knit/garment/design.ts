@@ -58,6 +58,9 @@ export const shoulderEnds = ['bind off', 'three-needle', 'grafted'] as const;
 /** Bound off and sewn; or resting, to be bound off together with the other piece's shoulder, or grafted to it. */
 export type ShoulderEnd = (typeof shoulderEnds)[number];
 
+export const holesInFronts = ['right front', 'left front'] as const;
+export type HolesIn = (typeof holesInFronts)[number];
+
 /** A border worked on its own fabric: a hem, a cuff, a band. Height 0: none. */
 export interface Border {
   readonly fabric: FabricName;
@@ -102,7 +105,13 @@ export interface Design {
   };
   readonly cuff: Border;
   readonly neckband: Border & { readonly mitre: 'every row' | 'every second row' };
-  readonly frontBand: Border & { readonly buttons: number };
+  readonly frontBand: Border & {
+    readonly buttons: number;
+    /** the front that lies on top; the right one unless said */
+    readonly holesIn?: HolesIn;
+    /** across a button, mm; holes of two stitches where it is left out */
+    readonly buttonMm?: number;
+  };
   readonly armholeBand: Border;
   /** fabric of the panels */
   readonly fabric: FabricName;

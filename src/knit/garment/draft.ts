@@ -4,9 +4,10 @@ import type { Gauge } from '../gauge.ts';
 import type { Joint } from '../making-up/joint.ts';
 import type { Match } from '../piece/match.ts';
 import type { Recipe } from '../piece/recipe.ts';
-import { bandsOf, buttonsOver } from './bands.ts';
+import { bandsOf } from './bands.ts';
 import { type Design, garmentKinds } from './design.ts';
 import { badFigures } from './figures.ts';
+import { holesOf } from './front-bands.ts';
 import { designGauge, mainGauge } from './gauges.ts';
 import { impossiblePanels, impossibleSlants, impossibleSleeve } from './impossible.ts';
 import { jointsOf } from './joints/joints.ts';
@@ -113,7 +114,7 @@ function gathered(
       bands: bandEdges,
       edges: [...panels.sides.edges, ...(sleeve?.knitted.edges ?? [])],
       sleeve: sleeve?.counts,
-      buttonsOver: buttonsOver(design, bandEdges),
+      holes: holesOf(design, bandEdges),
     }),
     matches: seamsOf(design, { counts, panels, sleeve }),
     edges,

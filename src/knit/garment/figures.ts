@@ -39,10 +39,12 @@ function shapeFaults({ lengthMm, neck, shoulderDropMm, underarmMm, sleeve }: Des
 }
 
 function borderFaults(design: Design): Fault[] {
-  const { buttons } = design.frontBand;
+  const { buttons, buttonMm } = design.frontBand;
   const heights = (['hem', 'cuff', 'neckband', 'frontBand', 'armholeBand'] as const).flatMap((name) =>
     notBelow(design[name].heightMm, `${name}.heightMm`),
   );
+  if (garmentKinds[design.kind].open && buttonMm !== undefined)
+    heights.push(...positive(buttonMm, 'frontBand.buttonMm'));
   if (!garmentKinds[design.kind].open || (Number.isSafeInteger(buttons) && buttons >= 0 && buttons <= 60))
     return heights;
   return [...heights, fault('bad buttons', { buttons }, { field: 'frontBand.buttons' })];

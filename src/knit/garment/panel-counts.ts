@@ -3,7 +3,7 @@ import type { Design } from './design.ts';
 import { designGauge } from './gauges.ts';
 import { CLOSING_PAIRS } from './short-rows.ts';
 import type { Targets } from './targets.ts';
-import { fitted, groupsOf, pairsIn, sameParity, stitchesIn } from './whole-numbers.ts';
+import { fitted, groupsOf, pairsIn, parityOf, sameParity, stitchesIn } from './whole-numbers.ts';
 
 /** Back and front in whole stitches and pairs of rows; a front opens at the middle by `frontGap`. */
 export interface PanelCounts {
@@ -45,7 +45,10 @@ export function panelCounts(design: Design, targets: Targets): PanelCounts {
   const hemGauge = designGauge(design, design.hem.fabric).gauge;
   const widths = [targets.underarm, targets.across, targets.neck, targets.hem, targets.waist];
   const used = design.silhouette === 'waist' ? 5 : design.silhouette === 'tapered' ? 4 : 3;
-  const counts = sameParity(widths.slice(0, used).map((mm) => stitchesIn(mm, gauge)));
+  const counts = sameParity(
+    widths.slice(0, used).map((mm) => stitchesIn(mm, gauge)),
+    design.hem.heightMm > 0 && design.hem.count === 'fitted' ? parityOf(design.hem.fabric) : undefined,
+  );
   const [underarm = 0, across = 0, neck = 0, low = underarm, waist = low] = counts;
   const isRaglan = design.armhole === 'raglan';
   const step =

@@ -1,4 +1,4 @@
-import { fits } from '../fabric.ts';
+import { fitsSeamed } from '../fabric.ts';
 import type { PickUp } from '../piece/recipe.ts';
 import { lengthOf } from '../shape/curve.ts';
 import type { Border } from './design.ts';
@@ -46,7 +46,7 @@ export function frontEdgeMm({ counts, front }: BandEdges): number {
 /** The whole pick-up made to fit the band's repeat; the difference goes to its longest stretch behind, or its last one. */
 export function fittedPickUp({ fabric }: Border, order: readonly PickUp[]): readonly PickUp[] {
   const total = order.reduce((sum, p) => sum + p.stitches, 0);
-  const near = fits(fabric, total);
+  const near = fitsSeamed(fabric, total);
   const by =
     near.above - total <= total - near.below || near.below === 0 ? near.above - total : near.below - total;
   const behind = order.findIndex((p) => p.along === 'back neck');

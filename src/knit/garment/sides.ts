@@ -17,7 +17,7 @@ export interface Sides {
 
 export function knitSides(design: Design, counts: PanelCounts): Sides {
   const { pairs, gauge } = counts;
-  const { curve, knitted } = knitArmhole(design.armhole, counts);
+  const { curve, knitted } = knitArmhole(design, counts);
   const underarm = pairs.hem + pairs.side;
   const armhole: PanelEdge = { ...knitted, name: 'armhole', from: underarm, curve, gauge };
   const edges = [...sideSeam(design, counts), armhole];

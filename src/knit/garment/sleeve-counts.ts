@@ -1,3 +1,4 @@
+import { type FabricName, fitsSeamed } from '../fabric.ts';
 import type { Gauge } from '../gauge.ts';
 import { lengthOf } from '../shape/curve.ts';
 import { capCurve } from './curves.ts';
@@ -52,7 +53,7 @@ export function sleeveCounts(
   const [wide = 0, top = 0, low = 0] = sameParity(asked);
   const cuffPairs = pairsIn(design.cuff.heightMm, cuffGauge, 1);
   const wanted = shape === 'after cuff' ? Math.round(stitchesIn(targets.cuff, gauge)) : low;
-  const cuff = cuffPairs > 0 ? fitted(design.cuff.fabric, wanted) : low;
+  const cuff = cuffPairs > 0 ? fittedCuff(design.cuff.fabric, wanted, low) : low;
   const armhole = sides.edges[sides.edges.length - 1];
   const first = armhole?.steps[0];
   const step = first?.pair === 0 ? -first.by : 0;
@@ -73,6 +74,12 @@ export function sleeveCounts(
     },
     cap,
   };
+}
+
+/** One row can at most make a stitch after each one: where the nearest count is too small for that, the next one up. */
+function fittedCuff(fabric: FabricName, wanted: number, low: number): number {
+  const near = fitted(fabric, wanted);
+  return low - near >= near ? fitsSeamed(fabric, wanted).above : near;
 }
 
 function topOf({ armhole }: Design, widthMm: number): number {

@@ -1,10 +1,11 @@
 import type { PartRecipe } from '../piece/recipe.ts';
-import { type Curve, chain } from '../shape/curve.ts';
+import { chain } from '../shape/curve.ts';
 import { type EdgeStep, turned } from '../shape/edge-steps.ts';
 import { knitEdge, uprightEdge } from '../shape/outline.ts';
-import { capCurve, raglanCurve } from './curves.ts';
+import { capCurve } from './curves.ts';
 import type { Design } from './design.ts';
 import { cutPart, type PanelEdge, type Stretch, stepsAlong } from './panel.ts';
+import { knitRaglan } from './raglan.ts';
 import { knitSlant } from './slant.ts';
 import type { SleeveCounts } from './sleeve-counts.ts';
 
@@ -26,7 +27,7 @@ export function knitSleeve(design: Design, counts: SleeveCounts): Sleeve {
   return { part, edges, stretches };
 }
 
-function slantOf({ tapers }: Design, { gauge, low, wide, pairs }: SleeveCounts): PanelEdge {
+function slantOf({ tapers, sleeve }: Design, { gauge, low, wide, pairs }: SleeveCounts): PanelEdge {
   return knitSlant({
     name: 'sleeve',
     gauge,
@@ -34,12 +35,12 @@ function slantOf({ tapers }: Design, { gauge, low, wide, pairs }: SleeveCounts):
     pairs: pairs.sleeve,
     start: low / 2,
     end: wide / 2,
-    rest: 1,
+    rest: sleeve.direction === 'top down' ? ABOVE_CUFF + 1 : 1,
     tapers,
   });
 }
 
-function capOf({ armhole }: Design, counts: SleeveCounts): readonly PanelEdge[] {
+function capOf({ armhole, tapers }: Design, counts: SleeveCounts): readonly PanelEdge[] {
   const { gauge, wide, top, step, pairs } = counts;
   if (pairs.cap === 0) return [];
   const mm = (stitches: number): number => (stitches * 100) / gauge.stitches;
@@ -53,19 +54,20 @@ function capOf({ armhole }: Design, counts: SleeveCounts): readonly PanelEdge[] 
     ]);
     return [{ ...uprightEdge(pairs.cap, wide / 2), ...rest, curve }];
   }
-  const curve: Curve =
-    armhole === 'raglan'
-      ? raglanCurve(mm(wide / 2), mm(step), mm(top / 2), height, pairMm)
-      : capCurve(mm(wide / 2), mm(step), mm(top / 2), height, pairMm);
-  const order = armhole === 'raglan' ? 'free' : 'falling then rising';
+  if (armhole === 'raglan') {
+    const wish = { gauge, pairs: pairs.cap, start: wide / 2, step, end: top / 2, tapers };
+    const { curve, knitted } = knitRaglan(wish);
+    return [{ ...knitted, ...rest, curve }];
+  }
+  const curve = capCurve(mm(wide / 2), mm(step), mm(top / 2), height, pairMm);
   const knitted = knitEdge({
     curve,
     gauge,
     pairs: pairs.cap,
     start: wide / 2,
     end: top / 2,
-    order,
-    endsLevel: armhole === 'set-in',
+    order: 'falling then rising',
+    endsLevel: true,
   });
   return [{ ...knitted, ...rest, curve }];
 }
@@ -111,9 +113,7 @@ function topDown(
   const pairs = whole(stretches);
   const back = turned(steps, pairs);
   const top = counts.low + 2 * steps.reduce((sum, step) => sum + step.by, 0);
-  const down = [...stretches]
-    .reverse()
-    .map(({ across: _across, ...s }) => (s.name === 'cuff' ? { ...s, across: counts.cuff - counts.low } : s));
+  const down = [...stretches].reverse().flatMap((stretch) => towardsCuff(stretch, counts));
   return cutPart(down, {
     name: 'Sleeve',
     from: { castOn: top },
@@ -123,4 +123,21 @@ function topDown(
     left: back,
     stitches: top,
   });
+}
+
+/** Pairs of rows above a cuff that is reached from above: its change of count lies in them, and no rib row is broken by it. */
+const ABOVE_CUFF = 1;
+
+function towardsCuff(
+  { across: _across, ...stretch }: Stretch,
+  { cuff, low, pairs }: SleeveCounts,
+): readonly Stretch[] {
+  if (cuff === low || pairs.cuff === 0) return [stretch];
+  if (pairs.sleeve <= ABOVE_CUFF + 1)
+    return [stretch.name === 'cuff' ? { ...stretch, across: cuff - low } : stretch];
+  if (stretch.name !== 'sleeve') return [stretch];
+  return [
+    { ...stretch, pairs: stretch.pairs - ABOVE_CUFF },
+    { ...stretch, pairs: ABOVE_CUFF, across: cuff - low },
+  ];
 }

@@ -24,6 +24,11 @@ const SHOULDER_DROP_OF_CROSS_BACK = 0.07;
 const BELOW_WAIST_OF_NAPE_TO_WAIST = 0.45;
 const HEM_OF_ARMHOLE = 0.3;
 
+/** across a button, and the chest below which it is a small one; common practice, no published source */
+const BUTTON_MM = 18;
+const SMALL_BUTTON_MM = 13;
+const GROWN_CHEST_MM = 700;
+
 /** A whole design to begin with, from a body, a swatch and four choices; every figure may be changed. */
 export function startingDesign(choices: Choices, body: Body, fabric: FabricName, gauge: Gauge): Design {
   const { kind, armhole, neck, fit } = choices;
@@ -51,12 +56,17 @@ export function startingDesign(choices: Choices, body: Body, fabric: FabricName,
     hem: { fabric: rib, heightMm: borderMm, count: 'fitted' },
     cuff: { fabric: rib, heightMm: borderMm },
     neckband: { fabric: neck === 'V' ? 'rib 1x1 matched' : rib, heightMm: bandMm, mitre: 'every second row' },
-    frontBand: { fabric: 'rib 1x1 matched', heightMm: bandMm, buttons: 6 },
+    frontBand: {
+      fabric: 'rib 1x1 matched',
+      heightMm: bandMm,
+      buttons: 6,
+      buttonMm: body.chest < GROWN_CHEST_MM ? SMALL_BUTTON_MM : BUTTON_MM,
+    },
     armholeBand: { fabric: rib, heightMm: bandMm },
     fabric,
     gauges: { [fabric]: gauge },
     needles: { panels: 4, borders: 3.5 },
-    tapers: 'blended',
+    tapers: 'together',
     overruled: [],
   };
 }

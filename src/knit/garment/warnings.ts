@@ -1,6 +1,6 @@
 import { fits } from '../fabric.ts';
 import { type Fault, fault } from '../fault.ts';
-import { buttonholePlaces } from './buttonholes.ts';
+import { buttonholePlaces, type HolesWish } from './buttonholes.ts';
 import { type Design, garmentKinds } from './design.ts';
 import { usualEase } from './ease.ts';
 import { headWarning } from './head-through-neck.ts';
@@ -20,8 +20,8 @@ export interface Warned {
   readonly bands: BandEdges;
   readonly edges: readonly PanelEdge[];
   readonly sleeve: SleeveCounts | undefined;
-  /** stitches of the band on which the button holes lie, and over how many of them they are spread */
-  readonly buttonsOver: number | undefined;
+  /** the button holes as they are wished for */
+  readonly holes: HolesWish | undefined;
 }
 
 export function warningsOf(warned: Warned): readonly Warning[] {
@@ -128,7 +128,7 @@ function multipleWarnings({ design, counts }: Warned): Fault[] {
   ];
 }
 
-function shapeWarnings({ design, targets, counts, buttonsOver }: Warned): Fault[] {
+function shapeWarnings({ design, targets, counts, holes }: Warned): Fault[] {
   const list: Fault[] = [];
   if (targets.neckDepth < targets.backNeckDepth) {
     list.push(
@@ -152,9 +152,9 @@ function shapeWarnings({ design, targets, counts, buttonsOver }: Warned): Fault[
       ),
     );
   }
-  const { buttons } = design.frontBand;
-  if (buttonsOver !== undefined && buttons > 0 && !buttonholePlaces(buttonsOver, buttons)) {
-    list.push(fault('too many buttons', { buttons, stitches: buttonsOver }, { field: 'frontBand.buttons' }));
+  if (holes !== undefined && !buttonholePlaces(holes)) {
+    const figures = { buttons: holes.buttons, stitches: holes.over };
+    list.push(fault('too many buttons', figures, { field: 'frontBand.buttons' }));
   }
   if (counts.shoulder.length > 0 && (counts.shoulder[0] ?? 0) < 2) {
     list.push(

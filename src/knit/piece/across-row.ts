@@ -25,7 +25,7 @@ export function acrossRow(columns: Columns, shaping: RowShaping, setting: RowSet
     work(group);
     if (i === laid.value.groups.length - 1) return;
     const facing = face(order[Math.min(next, order.length - 1)] ?? 0);
-    if (by > 0) addRun(runs, facing === 'k' ? 'm1' : 'm1p', 1);
+    if (by > 0) addRun(runs, facing === 'k' ? 'm1l' : 'm1p', 1);
     else {
       addRun(runs, facing === 'k' ? 'k2tog' : 'p2tog', 1);
       next += 2;

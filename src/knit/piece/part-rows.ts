@@ -71,7 +71,7 @@ export function spellOut(
 
 class SectionInWork {
   private readonly plainSteps = new Map<number, readonly Step[]>();
-  private centre: number | undefined;
+  private centres: ReadonlyMap<number, number> = new Map();
 
   constructor(
     private readonly part: PartRecipe,
@@ -119,11 +119,20 @@ class SectionInWork {
     const goesOn = this.needle.fabric === fabric && !this.section.words;
     if (!goesOn) this.needle.columns = freshColumns(this.needle.columns.length);
     this.needle.fabric = this.section.words ? undefined : fabric;
-    const from = this.section.shaping.find((s) => s.kind === 'middle')?.from;
-    this.centre = from === undefined ? undefined : this.needle.columns[from];
+    this.centres = this.centresNow();
     if (!this.turns) this.needle.unworked = this.wayBack(firstRow);
     const spreadFirst = firstRow?.across !== undefined;
     return goesOn || spreadFirst || this.section.words ? undefined : this.misfit();
+  }
+
+  private centresNow(): ReadonlyMap<number, number> {
+    const { columns } = this.needle;
+    return new Map(
+      this.section.shaping.flatMap((s) => {
+        const column = s.kind === 'middle' ? columns[s.from] : undefined;
+        return s.kind === 'middle' && column !== undefined ? [[s.from, column]] : [];
+      }),
+    );
   }
 
   private get turns(): boolean {
@@ -224,7 +233,7 @@ class SectionInWork {
       phase: needle.phase,
       side: needle.side,
       slipped: part.selvedge === 'slipped',
-      centre: this.centre,
+      centres: this.centres,
       unworked: needle.unworked,
     };
     if (!shaping) return this.plainRow(setting);

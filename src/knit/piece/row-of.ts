@@ -107,7 +107,7 @@ class RowInWork {
 
   private tooNarrow({ right, left, middle }: RowShaping): Fault | undefined {
     const grows = (right?.by ?? 0) > 0 || (left?.by ?? 0) > 0;
-    const between = middle === undefined ? (grows ? 1 : 0) : 3;
+    const between = middle === undefined ? (grows ? 1 : 0) : 3 * middle.length;
     const need = Math.max(widthOf(right) + widthOf(left) + between, grows ? 2 : 0);
     return need > this.columns.length ? tooFew(need, this.columns.length) : undefined;
   }
@@ -225,20 +225,22 @@ class RowInWork {
     made(outerFirst ? 1 : 3);
   }
 
-  private middle(from: number | undefined, body: Columns, kept: number[]): Fault | undefined {
-    const centre = this.setting.centre;
-    const i = from === undefined || centre === undefined ? -1 : body.indexOf(centre);
-    if (from === undefined) {
-      this.workOver(body);
-      kept.push(...body);
-      return undefined;
+  private middle(froms: readonly number[] = [], body: Columns, kept: number[]): Fault | undefined {
+    // the row meets the centres from the edge at which it begins
+    const order = this.setting.side === 'RS' ? froms : [...froms].reverse();
+    let rest = body;
+    for (const from of order) {
+      const centre = this.setting.centres?.get(from);
+      const i = centre === undefined ? -1 : rest.indexOf(centre);
+      if (centre === undefined || i < 1 || i > rest.length - 2) return noCentre();
+      this.workOver(rest.slice(0, i - 1));
+      addRun(this.runs, this.setting.side === 'RS' ? 's2kp' : 's2pp', 1);
+      kept.push(...rest.slice(0, i - 1), centre);
+      this.marks.push({ kind: 'middle', edge: 'middle', by: -2 });
+      rest = rest.slice(i + 2);
     }
-    if (centre === undefined || i < 1 || i > body.length - 2) return noCentre();
-    this.workOver(body.slice(0, i - 1));
-    addRun(this.runs, this.setting.side === 'RS' ? 's2kp' : 'p3tog', 1);
-    this.workOver(body.slice(i + 2));
-    kept.push(...body.slice(0, i - 1), centre, ...body.slice(i + 2));
-    this.marks.push({ kind: 'middle', edge: 'middle', by: -2 });
+    this.workOver(rest);
+    kept.push(...rest);
     return undefined;
   }
 

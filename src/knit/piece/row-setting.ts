@@ -18,8 +18,8 @@ export interface RowSetting {
   readonly phase: number;
   readonly side: Side;
   readonly slipped: boolean;
-  /** column of the centre stitch, where the section shapes at the middle */
-  readonly centre: number | undefined;
+  /** columns of the centre stitches at which the section shapes, by their place at its first row */
+  readonly centres?: ReadonlyMap<number, number>;
   /** stitches left unworked at either edge by the short rows so far */
   readonly unworked?: Unworked;
 }

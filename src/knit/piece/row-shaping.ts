@@ -14,8 +14,8 @@ export interface RowShaping {
   right?: EdgeWork;
   left?: EdgeWork;
   across?: number;
-  /** stitches from the right edge before the centre stitch, at the section's first row */
-  middle?: number;
+  /** stitches from the right edge before each centre stitch, at the section's first row */
+  middle?: readonly number[];
   boundOff?: { edge: Edge; stitches: number };
   castOn?: { edge: Edge; stitches: number };
   /** more stitches left unworked before the turn */
@@ -39,7 +39,7 @@ function addShaping(rows: Map<number, RowShaping>, shaping: Shaping, total: numb
     case 'across':
       return each([shaping.row], total, (row) => put(at(rows, row), 'across', shaping.by, row));
     case 'middle':
-      return each(shaping.rows, total, (row) => put(at(rows, row), 'middle', shaping.from, row));
+      return each(shaping.rows, total, (row) => addMiddle(at(rows, row), shaping.from, row));
     case 'bind off':
     case 'cast on':
     case 'turn': {
@@ -85,6 +85,13 @@ function put<K extends keyof RowShaping>(
 ): Fault | undefined {
   if (row[key] !== undefined) return twice(n);
   row[key] = value;
+  return undefined;
+}
+
+/** Several centres may be worked in one row, as at the two corners of a square neck; each only once. */
+function addMiddle(row: RowShaping, from: number, n: number): Fault | undefined {
+  if (row.middle?.includes(from)) return twice(n);
+  row.middle = [...(row.middle ?? []), from].sort((a, b) => a - b);
   return undefined;
 }
 

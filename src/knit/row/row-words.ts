@@ -48,21 +48,10 @@ const fullNames: Partial<Record<StitchName, string>> = {
 };
 
 /** Names that would read as several stitches, or as a count, are said so that they read as one. */
-const oneStitch: Partial<Record<StitchName, string>> = {
-  'k1 p1': '(k1, p1) in next st',
-  'k1 p1 k1': '(k1, p1, k1) in next st',
-  'p1 k1 p1': '(p1, k1, p1) in next st',
-  'k1 p1 k1 p1': '(k1, p1, k1, p1) in next st',
-  'k1 p1 k1 p1 k1': '(k1, p1, k1, p1, k1) in next st',
-  'k1 yo k1': '(k1, yo, k1) in next st',
-  'k1 yo k1 yo k1': '(k1, yo, k1, yo, k1) in next st',
-  'inc 2': 'inc 2 in next st',
-  'inc 3': 'inc 3 in next st',
-  'inc 4': 'inc 4 in next st',
-  'dec 2': 'dec 2 at once',
-  'dec 3': 'dec 3 at once',
-  'dec 4': 'dec 4 at once',
-};
+const oneStitch = (work: StitchName): string =>
+  /^[kp]1( ([kp]1|yo))+$/.test(work)
+    ? `(${work.replaceAll(' ', ', ')}) in next st`
+    : work.replace(/^inc .$/, '$& in next st').replace(/^dec .$/, '$& at once');
 
 const sts = (n: number, full: boolean): string =>
   full ? (n === 1 ? 'stitch' : 'stitches') : n === 1 ? 'st' : 'sts';
@@ -73,7 +62,7 @@ export function englishRowWords(terms: Terms = 'US', wording: Wording = 'abbrevi
   const off = terms === 'US' ? 'bind off' : 'cast off';
   const end = (left: number) =>
     left === 0 ? 'to end' : `to last ${left === 1 ? '' : `${left} `}${sts(left, full)}`;
-  const name = (work: StitchName) => oneStitch[work] ?? (full ? (fullNames[work] ?? work) : work);
+  const name = (work: StitchName) => (full && fullNames[work]) || oneStitch(work);
   const edge: Partial<Record<StitchName, (n: number) => string>> = {
     bo: (n) => `${off} ${n} ${sts(n, full)}`,
     co: (n) => `cast on ${n} ${sts(n, full)}`,
@@ -107,7 +96,7 @@ export function englishRowWords(terms: Terms = 'US', wording: Wording = 'abbrevi
     stitchesTo: (work, left) =>
       work === 'unworked' && left === 0 ? 'turn' : `${runs[work] ?? `[${name(work)}]`} ${end(left)}`,
     wholeRow: (work) =>
-      work === 'bo' ? `${off} all ${sts(2, full)}` : (runs[work] ?? `[${name(work)}] ${end(0)}`),
+      work === 'bo' ? `${off} all ${sts(2, full)} in pattern` : (runs[work] ?? `[${name(work)}] ${end(0)}`),
     group: (inner, times) => `[${inner}] ${times} times`,
     groupTo: (inner, left) => `[${inner}] ${end(left)}`,
     repeatTo: (inner, left) => `*${inner}; repeat from * ${end(left)}`,

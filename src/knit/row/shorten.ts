@@ -1,6 +1,6 @@
 import { type StitchName, stitches } from '../stitch.ts';
 import type { Step } from './step.ts';
-import { type TakenAndMade, takenAndMade } from './stitches-of-steps.ts';
+import { runOf, type TakenAndMade, takenAndMade } from './stitches-of-steps.ts';
 import { caseOf } from './walk-step.ts';
 
 /** So many of one stitch in a row. */
@@ -88,22 +88,24 @@ const isMade = (run: Run | undefined): boolean => run !== undefined && stitches[
 const alike = (a: Run | undefined, b: Run | undefined): boolean =>
   a?.work === b?.work && a?.times === b?.times;
 
-/** Turns the widest plain stretch or repeat of the row into 'to end' or 'to last n stitches'; `behind` lie beyond a turn. */
+/** Turns the widest stretch of the row, where it is plain or a repeat, into 'to end' or 'to last n stitches'; `behind` lie beyond a turn. */
 function openEnded(steps: readonly Step[], behind: number): Step[] {
-  let widest = -1;
-  let width = 0;
-  steps.forEach((step, i) => {
-    const { takes, makes } = fixedCount([step]);
-    if (canRunToEnd(step, takes === makes, behind > 0 ? 2 : steps.length) && takes > width) {
-      widest = i;
-      width = takes;
-    }
+  const spans = steps.map((step) => fixedCount([step]));
+  const width = Math.max(...spans.map(({ takes }) => takes));
+  const alone = behind > 0 ? 2 : steps.length;
+  const widest = steps.findIndex((step, i) => {
+    const { takes, makes } = spans[i] ?? { takes: 0, makes: 0 };
+    const worthIt = !runOf(step) || takes >= WORTH_RUNNING || i === steps.length - 1;
+    return takes === width && worthIt && canRunToEnd(step, takes === makes, alone);
   });
   const step = steps[widest];
   if (!step) return [...steps];
   const left = behind + fixedCount(steps.slice(widest + 1)).takes;
   return [...steps.slice(0, widest), goingOn(step, left), ...steps.slice(widest + 1)];
 }
+
+/** Fewer stitches than this before the row's last are sooner counted than looked for from the end. */
+const WORTH_RUNNING = 8;
 
 /** Folded runs have a fixed number of times, all of them. */
 const fixedCount = (steps: readonly Step[]): TakenAndMade => takenAndMade(steps) ?? { takes: 0, makes: 0 };

@@ -1,6 +1,10 @@
+import type { FabricName } from '../fabric.ts';
 import type { PlannedPart, PlannedRow } from '../piece/planned.ts';
+import { expandRow } from '../row/expand.ts';
 import { printRow, sayRow } from '../row/print.ts';
 import type { RowWords } from '../row/row-words.ts';
+import { addRun, type Run, shorten } from '../row/shorten.ts';
+import type { Step } from '../row/step.ts';
 
 /** Longest block of rows that is said once and then repeated: a stitch pattern or a shaping rhythm. */
 const LONGEST_BLOCK = 24;
@@ -29,8 +33,8 @@ export function rowLines(part: PlannedPart, words: RowLineWords, needleBefore: n
       lines.push(`Change to ${row.needle} mm needles.`);
       needle = row.needle;
     }
-    const { length, times } = blockAt(said, at);
-    for (let i = at; i < at + length; i += 1) lines.push(rowLine(rows[i] as PlannedRow, words));
+    const { length, times } = fromRightSide(rows, said, at);
+    for (let i = at; i < at + length; i += 1) lines.push(rowLine(part, rows[i] as PlannedRow, words));
     if (times > 1) lines.push(repeatLine(rows, at, length, times));
     at += length * times;
   }
@@ -40,11 +44,44 @@ export function rowLines(part: PlannedPart, words: RowLineWords, needleBefore: n
 /** '1 st', '24 sts' */
 export const stitchCount = (count: number): string => `${count} ${count === 1 ? 'st' : 'sts'}`;
 
-function rowLine(row: PlannedRow, { rows: words, bindOff }: RowLineWords): string {
-  if (row.after === 0) return `Row ${row.n} (${row.side}): ${bindOff} all sts.`;
+function rowLine(part: PlannedPart, row: PlannedRow, { rows: words, bindOff }: RowLineWords): string {
+  const { fabric = 'stocking' } = part.sections[row.section] ?? {};
+  const isWhole = row.after === 0 && row.steps.length === 1;
+  if (isWhole) return `Row ${row.n} (${row.side}): ${bindOff} all sts${inWhat(fabric)}.`;
   const count = row.after === row.before ? '' : ` (${stitchCount(row.after)})`;
-  const text = sayRow(row.steps, words);
+  const text = sayRow(isRib(fabric) ? ribWords(row) : row.steps, words).replaceAll(
+    /work (\d+) sts? in pattern/g,
+    'rib $1',
+  );
   return `Row ${row.n} (${row.side}): ${text}.${count}`;
+}
+
+const isRib = (fabric: FabricName): boolean => fabric.startsWith('rib');
+/** The commonest tight neck is a rib that is bound off knitwise. */
+const inWhat = (fabric: FabricName): string =>
+  isRib(fabric) ? ' in rib' : fabric === 'moss' ? ' in pattern' : '';
+
+/** A row of button holes in rib: between them nothing is spelled that the needle shows ('rib 3, bind off 2 sts, …'). */
+function ribWords({ steps, before }: PlannedRow): readonly Step[] {
+  const worked = expandRow(steps, before);
+  const holes = worked.filter((work) => work === 'bo' || work === 'co').length;
+  const plain = worked.every((work) => work === 'k' || work === 'p' || work === 'bo' || work === 'co');
+  if (holes === 0 || holes === worked.length || !plain) return steps;
+  const runs: Run[] = [];
+  for (const work of worked) addRun(runs, work === 'k' || work === 'p' ? 'patt' : work, 1);
+  return shorten(runs);
+}
+
+/** Pairs of rows are told from the right side on: a wrong-side row that begins one stands by itself. */
+function fromRightSide(
+  rows: readonly PlannedRow[],
+  said: readonly string[],
+  at: number,
+): { length: number; times: number } {
+  const here = blockAt(said, at);
+  if (here.length !== 2 || rows[at]?.side !== 'WS') return here;
+  const next = blockAt(said, at + 1);
+  return next.length === 2 && next.times >= here.times - 1 ? { length: 1, times: 1 } : here;
 }
 
 function repeatLine(rows: readonly PlannedRow[], at: number, length: number, times: number): string {

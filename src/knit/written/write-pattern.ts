@@ -74,7 +74,7 @@ const fabricWords: Readonly<Record<FabricName, Readonly<Record<Terms, string>>>>
 function pieceLines(recipe: Recipe, made: Plan, words: RowLineWords): string[] {
   const makes =
     recipe.makes > 1
-      ? ` (make ${recipe.makes}${recipe.mirrored ? ', the second as a mirror image' : ''})`
+      ? ` (make ${recipe.makes}${recipe.mirrored ? `, the second as a mirror image${asWorn(recipe)}` : ''})`
       : '';
   const lines = [`${recipe.name.toUpperCase()}${makes}`];
   let needle: number | undefined;
@@ -84,6 +84,10 @@ function pieceLines(recipe: Recipe, made: Plan, words: RowLineWords): string[] {
   }
   return lines;
 }
+
+/** Fronts are drafted with the left one, as worn, first. */
+const asWorn = ({ role, makes }: Recipe): string =>
+  role === 'front' && makes === 2 ? ': first the left front as worn, then the right' : '';
 
 function partLines(
   part: PlannedPart,

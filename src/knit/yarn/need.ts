@@ -35,7 +35,7 @@ export interface YarnNeed {
   readonly metres: number;
   readonly grams?: number;
   readonly basis: YarnBasis;
-  /** share added to what is to be bought: each section's own, by its metres */
+  /** share added to what is to be bought: each section's own, by its metres, and the making up */
   readonly margin: number;
   readonly metresToBuy: number;
   /** of the first yarn's balls, margin included; counted whole */
@@ -107,7 +107,7 @@ function summed(
   const makes = raw.map((m) => corrected(m, correction, taken, perGram));
   const metres = sumOf(makes);
   const reserve = makes.flatMap((m) => m.sections).reduce((sum, s) => sum + s.metres * s.margin, 0);
-  const margin = metres > 0 ? reserve / metres : 0;
+  const margin = metres > 0 ? reserve / metres + MAKING_UP : 0;
   const metresToBuy = metres * (1 + margin);
   const balls = yarn?.metres
     ? Math.ceil((metresToBuy * (yarn.strands ?? 1)) / yarn.metres - 1e-9)
@@ -126,6 +126,12 @@ function summed(
     correction,
   };
 }
+
+/**
+ * Share of the yarn that no row uses: seams, ends and joined balls (0.5 to 1 m a seam, 15 cm for each end), the second
+ * strand of a cast-on; common practice, no published source.
+ */
+const MAKING_UP = 0.05;
 
 const isTaken = (m: PieceYarn, t: Taken): boolean => t.piece === m.piece && t.make === m.make;
 

@@ -17,11 +17,11 @@ export interface PerStitch {
 const MARGIN: Readonly<Record<YarnBasis, number>> = {
   'weighed swatch': 0.05,
   'weighed swatch of another fabric': 0.1,
-  'loop length': 0.1,
+  'loop length': 0.2,
 };
 
 /** Fabrics that the loop-length relation was not made for; common practice, no published source. */
-const WIDER_MARGIN = 0.2;
+const WIDER_MARGIN = 0.25;
 
 /** Yarn in one stitch of a fabric: from a weighed swatch and the ball's metres, else from the gauge. */
 export function yarnPerStitch(

@@ -1,6 +1,6 @@
 import { design, setOwn } from '../../app/design/designer.ts';
 import type { FabricName } from '../../knit/fabric.ts';
-import { type Design, garmentKinds } from '../../knit/garment/design.ts';
+import { type Design, garmentKinds, holesInFronts } from '../../knit/garment/design.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
@@ -39,7 +39,7 @@ export function Borders() {
       <FaultAt path="hem.count" />
       {sleeves && <BorderFields name="cuff" wished={wished} />}
       <BorderFields name="neckband" wished={wished} />
-      {wished.neck.shape === 'V' && !open && (
+      {(wished.neck.shape === 'square' || (wished.neck.shape === 'V' && !open)) && (
         <Choice
           label={say('draft.mitre')}
           value={wished.neckband.mitre}
@@ -77,7 +77,7 @@ function BorderFields({ name, wished }: { readonly name: BorderName; readonly wi
 }
 
 function Buttons({ wished }: { readonly wished: Design }) {
-  const { buttons } = wished.frontBand;
+  const { buttons, buttonMm, holesIn = 'right front' } = wished.frontBand;
   const wrong = faultAt('frontBand.buttons');
   return (
     <div class="draft-field">
@@ -90,6 +90,21 @@ function Buttons({ wished }: { readonly wished: Design }) {
         onChange={(typed) => setOwn('frontBand.buttons', typed ?? null)}
       />
       {!wrong && <FaultAt path="frontBand.buttons" />}
+      {buttons > 0 && (
+        <>
+          <DesignLength
+            label={say('draft.buttonSize')}
+            mm={buttonMm ?? Number.NaN}
+            path="frontBand.buttonMm"
+          />
+          <Choice
+            label={say('draft.holesIn')}
+            value={holesIn}
+            options={holesInFronts.map((value) => ({ value, label: saysName(value) }))}
+            onChange={(value) => setOwn('frontBand.holesIn', value)}
+          />
+        </>
+      )}
     </div>
   );
 }

@@ -157,10 +157,12 @@ export const words: Translation<typeof english> = {
   hemCount: 'Maschen des Bundes',
   fitted: 'Wie der Rapport es braucht',
   'as body': 'So viele wie darüber',
-  mitre: 'Spitze des V',
+  mitre: 'Spitze oder Ecken des Ausschnitts',
   'every second row': 'In jeder zweiten Reihe abnehmen',
   'every row': 'In jeder Reihe abnehmen',
   buttons: 'Knöpfe',
+  buttonSize: 'Durchmesser eines Knopfs',
+  holesIn: 'Knopflöcher in',
 
   see: 'Ansehen',
   drawing: '{piece}: {width} breit, {length} lang',

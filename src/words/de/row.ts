@@ -87,7 +87,8 @@ export function rowWords({ rows }: Pick<Speech, 'rows'>): RowWords {
   return {
     stitches,
     stitchesTo,
-    wholeRow: (work) => (work === 'bo' ? `alle ${sts(2)} abketten` : (verb[work] ?? stitchesTo(work, 0))),
+    wholeRow: (work) =>
+      work === 'bo' ? `alle ${sts(2)} im Muster abketten` : (verb[work] ?? stitchesTo(work, 0)),
     group: (inner, times) => `[${inner}] ${times}-mal`,
     groupTo: (inner, left) => `[${inner}] ${end(left)}`,
     repeatTo: (inner, left) => `*${inner}; ab * wiederholen ${end(left)}`,

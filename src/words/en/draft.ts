@@ -160,10 +160,12 @@ export const words = {
   hemCount: 'Stitches of the hem',
   fitted: 'As its repeat needs',
   'as body': 'As many as above it',
-  mitre: 'Point of the V',
+  mitre: 'Point or corners of the neck',
   'every second row': 'Decrease every second row',
   'every row': 'Decrease every row',
   buttons: 'Buttons',
+  buttonSize: 'Across a button',
+  holesIn: 'Button holes in the',
 
   // 6 see
   see: 'See it',

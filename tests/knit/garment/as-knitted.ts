@@ -48,7 +48,7 @@ export class AsKnitted {
       case 'cuff width':
         return this.design.sleeve.direction === 'cuff up' || flat
           ? undefined
-          : this.wide(this.upTo('Sleeve', 'sleeve')?.after);
+          : this.wide(this.aboveCuff()?.after);
       case 'sleeve width':
         return this.design.sleeve.direction === 'cuff up'
           ? this.wide(this.upTo('Sleeve', 'sleeve')?.after)
@@ -115,6 +115,13 @@ export class AsKnitted {
 
   private upTo(piece: string, section: string): PlannedRow | undefined {
     return this.rowsOf(piece, [section]).at(-1)?.row;
+  }
+
+  /** From the top down the last row before the one in which the cuff's count is made up. */
+  private aboveCuff(): PlannedRow | undefined {
+    const rows = this.rowsOf('Sleeve', ['sleeve']).map(({ row }) => row);
+    const made = rows.findIndex(({ shaping }) => shaping.some(({ kind }) => kind === 'across'));
+    return made > 0 ? rows[made - 1] : rows.at(-1);
   }
 
   private aboveRib(piece: string, rib: string, above: string): number | undefined {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { bodyOfSize } from '../../../src/knit/garment/bodies.ts';
-import { buttonholePlaces } from '../../../src/knit/garment/buttonholes.ts';
+import { buttonholePlaces, holeStitches } from '../../../src/knit/garment/buttonholes.ts';
 import type { Design } from '../../../src/knit/garment/design.ts';
 import { type Draft, draft } from '../../../src/knit/garment/draft.ts';
 import { gaugeOfSwatch } from '../../../src/knit/garment/gauges.ts';
@@ -252,28 +252,61 @@ describe('what is unusual is a warning that she can overrule', () => {
 });
 
 describe('button holes', () => {
-  it('are spread evenly where they fit with three stitches between them and at either end, and nowhere else', () => {
-    for (let over = 20; over <= 160; over += 1) {
-      for (let buttons = 2; buttons <= 9; buttons += 1) {
-        const places = buttonholePlaces(over, buttons);
-        // holes of two stitches, three between each two of them and at either end
-        expect(places !== undefined, `${buttons} over ${over}`).toBe(
-          over >= 2 * buttons + 3 * (buttons - 1) + 6,
-        );
-        if (!places) continue;
-        expect(places).toHaveLength(buttons);
-        const gaps = places.slice(1).map((at, i) => at - (places[i] ?? 0));
-        expect(Math.max(...gaps) - Math.min(...gaps)).toBeLessThanOrEqual(1);
-        expect(places[0]).toBe(3);
-        expect(places[places.length - 1]).toBe(over - 5);
+  it('begin on knit columns that look alike, 10 to 15 mm from either end to a repeat of the rib, the stretches between them alike to a repeat', () => {
+    for (const fabric of ['rib 1x1 matched', 'rib 2x2', 'garter'] as const) {
+      const period = { 'rib 1x1 matched': 2, 'rib 2x2': 4, garter: 1 }[fabric];
+      for (const perCm of [9, 14, 20, 26, 30]) {
+        for (let over = 61; over <= 141; over += 20) {
+          const gauge = { stitches: perCm, rows: 1.4 * perCm };
+          const wish = {
+            fabric,
+            gauge,
+            stitches: over,
+            over,
+            at: 'right',
+            buttons: 5,
+            buttonMm: 18,
+          } as const;
+          const places = buttonholePlaces(wish);
+          if (!places) continue;
+          const hole = holeStitches(wish);
+          if (period === 2) expect(hole % 2, 'ends on a knit stitch').toBe(1);
+          const face = { 1: 'k', 2: 'kp', 4: 'kkpp' }[period] ?? 'k';
+          for (const place of places) {
+            expect(face[place % period]).toBe('k');
+            expect(place % period).toBe((places[0] ?? 0) % period);
+          }
+          const mm = (stitches: number) => (stitches * 100) / perCm;
+          const off = mm(period / 2 + 0.5);
+          for (const end of [places[0] ?? 0, over - (places.at(-1) ?? 0) - hole]) {
+            expect(mm(end)).toBeGreaterThan(12.5 - off - 0.01);
+            expect(mm(end)).toBeLessThan(12.5 + 2 * off);
+          }
+          const gaps = places.slice(1).map((at, i) => at - (places[i] ?? 0));
+          expect(Math.max(...gaps) - Math.min(...gaps)).toBeLessThanOrEqual(period);
+          expect(Math.min(...gaps)).toBeGreaterThanOrEqual(hole + 3);
+        }
       }
+    }
+  });
+
+  it('are as wide as the button asks, in the front that lies on top', () => {
+    const wide = (buttonMm: number | undefined, stitches: number) =>
+      holeStitches({ fabric: 'garter', gauge: { stitches, rows: 30 }, buttonMm });
+    expect(wide(undefined, 20)).toBe(2);
+    expect([wide(18, 9), wide(18, 20), wide(18, 30), wide(25, 30)]).toEqual([2, 3, 4, 7]);
+    const base = design({ kind: 'cardigan', neck: 'round' });
+    for (const holesIn of ['right front', 'left front'] as const) {
+      const { recipes } = drafted({ ...base, frontBand: { ...base.frontBand, holesIn } });
+      const from = recipes.find((r) => r.name === 'Buttonhole band')?.parts[0]?.from;
+      expect(from && 'pickUp' in from && from.pickUp[0]?.along).toBe(`${holesIn} edge`);
     }
   });
 
   it('are bound off on one row and cast on again on the next, as many as there are buttons (Begin to Knit, p. 12: net nothing)', () => {
     const band = drafted(design({ kind: 'cardigan' })).recipes.find((r) => r.name === 'Buttonhole band');
     const holes = band?.parts[0]?.sections.find((s) => s.name === 'button holes')?.words ?? [];
-    const stitches = 2 * 6;
+    const stitches = 6 * 3;
     const planned = band ? plan(band) : undefined;
     if (!planned?.ok) throw new Error('a band plans');
     const count = planned.value.parts[0]?.start ?? 0;
@@ -337,7 +370,7 @@ describe('grade', () => {
     expect([...castOns].sort((a, b) => a - b)).toEqual(castOns);
     const metres = graded.map((g) => g.metres);
     expect([...metres].sort((a, b) => a - b)).toEqual(metres);
-    expect(graded[1]?.pieces[0]).toMatchObject({ name: 'Back', castOn: 112, widest: 112 });
+    expect(graded[1]?.pieces[0]).toMatchObject({ name: 'Back', castOn: 110, widest: 112 });
   });
   const base = design();
 });

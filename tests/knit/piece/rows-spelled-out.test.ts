@@ -145,16 +145,16 @@ describe('groups, spread rows, short rows and the middle', () => {
       [group('bind off', 'right', 5, RS), at('left', -1, 1, RS)],
       'bind off 5 sts, knit to last 3 sts, k2tog, k1',
     ],
-    ['stocking', 40, RS, [across(20, RS)], 'k1, m1, [k2, m1] 19 times, k1'],
+    ['stocking', 40, RS, [across(20, RS)], 'k1, m1l, [k2, m1l] 19 times, k1'],
     ['stocking', 40, WS, [across(20, WS)], 'p1, m1p, [p2, m1p] 19 times, p1'],
-    ['garter', 40, WS, [across(20, WS)], 'k1, m1, [k2, m1] 19 times, k1'],
+    ['garter', 40, WS, [across(20, WS)], 'k1, m1l, [k2, m1l] 19 times, k1'],
     ['stocking', 40, RS, [across(-10, RS)], 'k1, [k2tog, k2] 9 times, k2tog, k1'],
     ['stocking', 40, WS, [across(-10, WS)], 'p1, [p2tog, p2] 9 times, p2tog, p1'],
     ['stocking', 40, RS, [group('turn', 'left', 8, RS)], 'knit to last 8 sts, turn'],
     ['stocking', 40, RS + 1, [group('turn', 'left', 8, RS)], 'leave 8 sts unworked, purl to end'],
     ['stocking', 40, WS, [group('turn', 'right', 8, WS)], 'purl to last 8 sts, turn'],
     ['stocking', 41, RS, [middle(RS)], 'k9, s2kp, knit to end'],
-    ['stocking', 41, WS, [middle(WS)], 'purl to last 12 sts, p3tog, p9'],
+    ['stocking', 41, WS, [middle(WS)], 'purl to last 12 sts, s2pp, p9'],
   ]);
 });
 
@@ -186,10 +186,10 @@ const others: readonly (readonly [what: string, text: string, row: string])[] = 
   ],
   ['a front', 'k2, ssk, knit to last st, m1l, k1', rowOf(vNeck, RS)],
   ['the other front', 'k1, m1r, knit to last 4 sts, k2tog, k2', rowOf({ ...vNeck, mirrored: true }, RS)],
-  ['the end', 'bind off all sts', rowOf({ ...stocking, end: 'bind off' }, 9)],
+  ['the end', 'bind off all sts in pattern', rowOf({ ...stocking, end: 'bind off' }, 9)],
   [
     'the end, in the UK',
-    'cast off all sts',
+    'cast off all sts in pattern',
     rowOf({ ...stocking, end: 'bind off' }, 9, englishRowWords('UK')),
   ],
   [

@@ -198,8 +198,9 @@ describe('what is bought on top', () => {
     expect(whole.basis).toBe('weighed swatch of another fabric');
     const [plain, edging] = whole.makes.map(({ sections }) => sections[0]);
     expect(plain?.margin).toBeLessThan(edging?.margin ?? 0);
-    expect(whole.margin).toBeGreaterThan(plain?.margin ?? 1);
-    expect(whole.margin).toBeLessThan(edging?.margin ?? 0);
+    expect(whole.margin).toBeGreaterThan((plain?.margin ?? 1) + 0.05);
+    // five in the hundred are for the making up
+    expect(whole.margin).toBeLessThan((edging?.margin ?? 0) + 0.05);
   });
 
   it('a swatch that was not weighed, or with nothing in it, says nothing of yarn', () => {
@@ -256,13 +257,13 @@ describe('what the scales say', () => {
     }
   });
 
-  it('balls that she has are enough, or short by the rest: 22.05 m of 12 m balls are two', () => {
+  it('balls that she has are enough, or short by the rest: 23.1 m of 12 m balls are two', () => {
     const has = (balls: number) =>
       need({
         swatches: [weighed('stocking', 8.75)],
         yarns: [{ name: 'Hollin', grams: 5, metres: 12, balls }],
       });
-    expect(has(2).metresToBuy).toBeCloseTo(22.05, 6);
+    expect(has(2).metresToBuy).toBeCloseTo(23.1, 6);
     expect([0, 1, 2, 3].map((balls) => has(balls).short)).toEqual([2, 1, 0, 0]);
     expect(has(0).balls).toBe(2);
   });

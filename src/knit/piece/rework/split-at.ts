@@ -20,14 +20,14 @@ export function splitAt(recipe: PartRecipe, part: PlannedPart, worked: number): 
     else if (rows === 0) rest.push(section);
     else {
       done.push({ ...section, rows, shaping: section.shaping.flatMap((s) => upTo(s, rows)) });
-      rest.push(goesOn(section, rows, centreShift(part, index, rows)));
+      rest.push(goesOn(section, rows, centreShift(part, index, section, rows)));
     }
   }
   return { done, rest };
 }
 
 /** The section from its row `from` + 1 on. What was counted and measured where it began stays with the part done. */
-function goesOn(section: Section, from: number, shift: number): Section {
+function goesOn(section: Section, from: number, shift: Shift): Section {
   const { onNeedle: _counted, measured, words, ...kept } = section;
   const rows = section.rows - from;
   return {
@@ -39,12 +39,18 @@ function goesOn(section: Section, from: number, shift: number): Section {
   };
 }
 
-const upTo = (shaping: Shaping, last: number): Shaping[] => keep(shaping, (row) => row <= last, 0, 0);
-const after = (shaping: Shaping, last: number, shift: number): Shaping[] =>
+const upTo = (shaping: Shaping, last: number): Shaping[] =>
+  keep(
+    shaping,
+    (row) => row <= last,
+    0,
+    () => 0,
+  );
+const after = (shaping: Shaping, last: number, shift: Shift): Shaping[] =>
   keep(shaping, (row) => row > last, -last, shift);
 
 /** The shaping in the rows wanted, moved by `by` rows; nothing where none is left. */
-function keep(shaping: Shaping, wanted: (row: number) => boolean, by: number, shift: number): Shaping[] {
+function keep(shaping: Shaping, wanted: (row: number) => boolean, by: number, shift: Shift): Shaping[] {
   switch (shaping.kind) {
     case 'across':
       return wanted(shaping.row) ? [{ ...shaping, row: shaping.row + by }] : [];
@@ -53,7 +59,9 @@ function keep(shaping: Shaping, wanted: (row: number) => boolean, by: number, sh
       const rows = shaping.rows.filter(wanted).map((row) => row + by);
       if (rows.length === 0) return [];
       return [
-        shaping.kind === 'middle' ? { ...shaping, rows, from: shaping.from + shift } : { ...shaping, rows },
+        shaping.kind === 'middle'
+          ? { ...shaping, rows, from: shaping.from + shift(shaping.from) }
+          : { ...shaping, rows },
       ];
     }
     case 'bind off':
@@ -67,13 +75,22 @@ function keep(shaping: Shaping, wanted: (row: number) => boolean, by: number, sh
   }
 }
 
-/** How the stitches between the right edge and the centre stitch have changed in the section's rows so far. */
-function centreShift(part: PlannedPart, section: number, rows: number): number {
-  const first = part.sections[section]?.first ?? 1;
-  let shift = 0;
-  for (const mark of part.rows.slice(first - 1, first - 1 + rows).flatMap((row) => row.shaping)) {
-    if (mark.edge === 'right') shift += mark.by;
-    if (mark.edge === 'middle') shift += mark.by / 2;
-  }
-  return shift;
+/** How many stitches fewer (or more) lie between the right edge and the centre stitch that was at `from`. */
+type Shift = (from: number) => number;
+
+/** How the stitches before a centre stitch have changed in the section's rows so far: at the edge, at it, and at those before it. */
+function centreShift(part: PlannedPart, index: number, section: Section, rows: number): Shift {
+  const first = part.sections[index]?.first ?? 1;
+  const atEdge = part.rows
+    .slice(first - 1, first - 1 + rows)
+    .flatMap((row) => row.shaping)
+    .reduce((sum, mark) => (mark.edge === 'right' ? sum + mark.by : sum), 0);
+  const done = section.shaping.flatMap((s) =>
+    s.kind === 'middle' ? [{ from: s.from, times: s.rows.filter((row) => row <= rows).length }] : [],
+  );
+  return (from) =>
+    done.reduce(
+      (sum, centre) => sum - (centre.from < from ? 2 : centre.from === from ? 1 : 0) * centre.times,
+      atEdge,
+    );
 }

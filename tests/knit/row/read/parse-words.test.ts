@@ -61,7 +61,7 @@ const cases: readonly (readonly [string, string])[] = [
   ['C4F, p2, C4B, 2/2 LC, 3/3 RPC, T3B', 'c4f, p2, c4b, 2/2 lc, 3/3 rpc, t3b'],
   ['sl next 3 sts to cn and hold in front, k3, k3 from cn', 'c6f'],
   ['bind off 5 sts, k to end', 'bind off 5 sts, knit to end'],
-  ['Cast off all sts loosely', 'bind off all sts'],
+  ['Cast off all sts loosely', 'bind off all sts in pattern'],
   ['K17, bind off next 17 sts, K to end.', 'k17, bind off 17 sts, knit to end'],
   ['k 14, sl 12 to holder, k to end', 'k14, place 12 sts on holder, knit to end'],
   ['k next 5 sts, p across next 3 sts', 'k5, p3'],

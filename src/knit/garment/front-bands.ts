@@ -1,0 +1,85 @@
+import type { PickUp, Recipe } from '../piece/recipe.ts';
+import { bandPiece, bandRows } from './band-piece.ts';
+import type { HolesWish } from './buttonholes.ts';
+import { type Design, garmentKinds } from './design.ts';
+import { designGauge } from './gauges.ts';
+import { type BandEdges, backPickUp, fittedPickUp, frontEdgeMm, openNeckSide } from './pick-up.ts';
+import { stitchesIn } from './whole-numbers.ts';
+
+/** Both bands along the fronts; the one that lies on top has the holes. */
+export function frontBands(design: Design, edges: BandEdges): readonly Recipe[] {
+  const holesIn = design.frontBand.holesIn ?? 'right front';
+  const band = (front: 'left' | 'right'): Recipe => {
+    const along = alongFront(design, edges, front);
+    return holesIn === `${front} front`
+      ? bandPiece(
+          ['Buttonhole band', 'front band'],
+          along,
+          design,
+          design.frontBand,
+          [],
+          holesOf(design, edges),
+        )
+      : bandPiece(['Button band', 'front band'], along, design, design.frontBand, []);
+  };
+  // the buttons are placed before the holes are worked
+  return holesIn === 'right front' ? [band('left'), band('right')] : [band('right'), band('left')];
+}
+
+function alongFront(design: Design, edges: BandEdges, front: 'left' | 'right'): readonly PickUp[] {
+  const { neckband } = design;
+  const collar =
+    neckband.heightMm > 0
+      ? (bandRows(design, neckband) * 100) / designGauge(design, neckband.fabric).gauge.rows
+      : 0;
+  const stitches = Math.max(1, Math.round(stitchesIn(frontEdgeMm(edges) + collar, edges.counts.gauge)));
+  return fittedPickUp(design.frontBand, [{ along: `${front} front edge`, stitches }]);
+}
+
+/** One band round both fronts and the neck. */
+export const aroundBand = (design: Design, edges: BandEdges): Recipe =>
+  bandPiece(
+    ['Front band', 'front band'],
+    aroundPickUp(design, edges),
+    design,
+    design.frontBand,
+    [],
+    holesOf(design, edges),
+  );
+
+function aroundPickUp(design: Design, edges: BandEdges): readonly PickUp[] {
+  const { front, counts, sleeveTop } = edges;
+  const straight = straightOf(edges);
+  const slant = front ? openNeckSide(front, counts) : 0;
+  const top = (which: string): PickUp[] =>
+    sleeveTop > 0 ? [{ along: `${which} sleeve top`, stitches: sleeveTop }] : [];
+  const neck = (which: string): PickUp[] =>
+    slant > 0 ? [{ along: `${which} front neck`, stitches: slant }] : [];
+  return fittedPickUp(design.frontBand, [
+    { along: 'right front edge', stitches: straight },
+    ...neck('right'),
+    ...top('right'),
+    { along: 'back neck', stitches: backPickUp(edges) },
+    ...top('left'),
+    ...neck('left'),
+    { along: 'left front edge', stitches: straight },
+  ]);
+}
+
+const straightOf = (edges: BandEdges): number =>
+  Math.max(1, Math.round(stitchesIn(frontEdgeMm(edges), edges.counts.gauge)));
+
+const sumOf = (list: readonly PickUp[]): number => list.reduce((sum, p) => sum + p.stitches, 0);
+
+/** The button holes of the garment as they are wished for; undefined where it has none. */
+export function holesOf(design: Design, edges: BandEdges): HolesWish | undefined {
+  const { fabric, buttons, buttonMm, holesIn = 'right front', heightMm } = design.frontBand;
+  if (!garmentKinds[design.kind].open || heightMm === 0 || buttons === 0) return undefined;
+  const wish = { fabric, buttons, buttonMm, gauge: edges.counts.gauge } as const;
+  if (design.neck.shape !== 'V') {
+    const stitches = sumOf(alongFront(design, edges, 'right'));
+    return { ...wish, stitches, over: stitches, at: 'right' };
+  }
+  const at = holesIn === 'right front' ? 'right' : 'left';
+  return { ...wish, stitches: sumOf(aroundPickUp(design, edges)), over: straightOf(edges), at };
+}
