@@ -1,0 +1,138 @@
+import { describe, expect, it } from 'vitest';
+import { bodyOfSize } from '../../../src/knit/garment/bodies.ts';
+import { armholeKinds, type GarmentKind, garmentKinds } from '../../../src/knit/garment/design.ts';
+import { draft } from '../../../src/knit/garment/draft.ts';
+import { type GradedPiece, grade, resized } from '../../../src/knit/garment/grade.ts';
+import { startingDesign } from '../../../src/knit/garment/start.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
+import type { PlannedPart } from '../../../src/knit/piece/planned.ts';
+import { told } from '../../told.ts';
+
+/** What a table of sizes says of a piece, held against a walk over its rows. */
+
+const body = bodyOfSize('women', 'M');
+if (body === undefined) throw new Error('no such size');
+
+const kinds = Object.keys(garmentKinds) as GarmentKind[];
+const garments = kinds.flatMap((kind) =>
+  // a raglan has its sleeve's half of the shoulder
+  armholeKinds
+    .filter((armhole) => armhole !== 'raglan' || !kind.endsWith('vest'))
+    .map((armhole) => ({
+      name: `${kind}, ${armhole}`,
+      design: startingDesign({ kind, armhole, neck: 'round', fit: 'close' }, body, 'stocking', {
+        stitches: 22,
+        rows: 30,
+      }),
+    })),
+);
+
+/** Up, down and off in a piece, by the counts before and after each row and what each row says that it does. */
+function walked(parts: readonly PlannedPart[]): GradedPiece['shapings'] {
+  const sums = { increases: 0, decreases: 0, boundOff: 0 };
+  for (const { shaping, before, after } of parts.flatMap(({ rows }) => rows)) {
+    const off = shaping.filter(({ kind }) => kind === 'bind off').reduce((sum, { by }) => sum - by, 0);
+    const down = shaping.filter(({ kind, by }) => kind !== 'bind off' && kind !== 'turn' && by < 0);
+    const fewer = down.reduce((sum, { by }) => sum - by, 0);
+    sums.boundOff += off;
+    sums.decreases += fewer;
+    // whatever else is there after the row was made in it
+    sums.increases += after - before + off + fewer;
+  }
+  return sums;
+}
+
+describe.each(garments)('the table of sizes of a $name', ({ design }) => {
+  const drafted = draft(design);
+  const [graded] = grade(design, [{ size: 'M', body }]);
+
+  it('has for each piece the figures of its rows', () => {
+    if (!drafted.ok) throw new Error(told(drafted.faults));
+    expect(graded?.pieces.map(({ name }) => name)).toEqual(drafted.value.recipes.map(({ name }) => name));
+    for (const [i, recipe] of drafted.value.recipes.entries()) {
+      const planned = plan(recipe);
+      const piece = graded?.pieces[i];
+      if (!planned.ok || piece === undefined) throw new Error(recipe.name);
+      const { parts } = planned.value;
+      expect(piece.makes).toBe(recipe.makes);
+      expect(piece.castOn).toBe(parts[0]?.start);
+      expect(piece.shapings).toEqual(walked(parts));
+      const widest = Math.max(
+        parts[0]?.start ?? 0,
+        ...parts.flatMap(({ rows }) => rows.map(({ after }) => after)),
+      );
+      expect(piece.widest).toBe(widest);
+      expect(piece.ends.map(({ part }) => part)).toEqual(parts.map(({ name }) => name));
+    }
+  });
+
+  it('has rows from the cast-on to the highest shoulder, the bind-off not counted', () => {
+    if (!drafted.ok) throw new Error(told(drafted.faults));
+    for (const [i, recipe] of drafted.value.recipes.entries()) {
+      const planned = plan(recipe);
+      if (!planned.ok) throw new Error(recipe.name);
+      const knitted = planned.value.parts.map(({ rows }) => rows.filter(({ after }) => after > 0).length);
+      const [below = 0, ...above] = knitted;
+      expect(graded?.pieces[i]?.rows).toBe(below + Math.max(0, ...above));
+    }
+  });
+});
+
+describe('a design in another size', () => {
+  const design = startingDesign(
+    { kind: 'pullover', armhole: 'set-in', neck: 'round', fit: 'close' },
+    body,
+    'stocking',
+    {
+      stitches: 22,
+      rows: 30,
+    },
+  );
+  const own = { ...design, underarmMm: 60, sleeve: { ...design.sleeve, lengthMm: 400 } };
+  const measures = (of: typeof own) => ({
+    lengthMm: of.lengthMm,
+    neckWidthMm: of.neck.widthMm,
+    neckDepthMm: of.neck.depthMm,
+    backDepthMm: of.neck.backDepthMm,
+    shoulderDropMm: of.shoulderDropMm,
+    underarmMm: of.underarmMm,
+    sleeveMm: of.sleeve.lengthMm,
+  });
+
+  it('of a body half as large again has every length of it half as large again, borders and choices as they were', () => {
+    const larger = Object.fromEntries(
+      Object.entries(body).map(([name, mm]) => [name, mm * 1.5]),
+    ) as unknown as typeof body;
+    const grown = resized(own, larger) as typeof own;
+    expect(grown.body).toEqual(larger);
+    for (const [name, mm] of Object.entries(measures(own)))
+      expect(measures(grown)[name as keyof ReturnType<typeof measures>], name).toBe(
+        Math.round((mm ?? 0) * 1.5),
+      );
+    expect(grown.ease).toEqual(own.ease);
+    expect(grown.neck.shape).toBe(own.neck.shape);
+  });
+
+  it('follows for each length the measure that it hangs on', () => {
+    const moved = (measure: keyof typeof body) => {
+      const to = resized(own, { ...body, [measure]: body[measure] * 2 }) as typeof own;
+      const [before, after] = [measures(own), measures(to)];
+      return Object.keys(before).filter(
+        (name) => before[name as keyof typeof before] !== after[name as keyof typeof after],
+      );
+    };
+    expect(moved('napeToWaist')).toEqual(['lengthMm']);
+    expect(moved('crossBack')).toEqual(['neckWidthMm', 'shoulderDropMm']);
+    expect(moved('armholeDepth')).toEqual(['neckDepthMm', 'backDepthMm']);
+    expect(moved('chest')).toEqual(['underarmMm']);
+    expect(moved('arm')).toEqual(['sleeveMm']);
+    expect(moved('head')).toEqual([]);
+  });
+
+  it('that cannot be knitted says why, and has no pieces and no yarn', () => {
+    const tiny = { ...body, crossBack: 20, chest: 40, armholeDepth: 5 };
+    const [none] = grade(own, [{ size: 'none', body: tiny }]);
+    expect(none?.faults.length).toBeGreaterThan(0);
+    expect(none).toMatchObject({ size: 'none', pieces: [], metres: 0 });
+  });
+});
