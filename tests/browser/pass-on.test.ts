@@ -103,13 +103,13 @@ it.each(walkedOn('small'))(
       .getByRole('switch', { name: 'Side seams' })
       .or(page.getByRole('checkbox', { name: 'Side seams' }))
       .check();
-    await page.getByText('1 of 9 steps done').waitFor();
+    await page.getByText('1 of 10 steps done').waitFor();
     await page.goto(`${host.url}#/g/sample/yarn`);
     await page.getByLabel('Left of the ball').fill('12');
     await page.getByText(/It lasts to row \d+/).waitFor();
     await page.reload();
     await page.goto(`${host.url}#/g/sample/making-up`);
-    await page.getByText('1 of 9 steps done').waitFor();
+    await page.getByText('1 of 10 steps done').waitFor();
     await phone.close();
     await host.close();
   },
