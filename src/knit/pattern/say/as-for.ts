@@ -1,4 +1,4 @@
-import { attempt, type Cursor, sees, takeAnyPhrase, takes } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, sees, takeAnyPhrase, takes, took } from '../../row/read/cursor.ts';
 import { readReversing } from './other-side.ts';
 import { readPieceName, readPlace } from './phrase/place.ts';
 import { readUntil } from './phrase/until.ts';
@@ -13,14 +13,13 @@ export const readAsFor = (c: Cursor): Statement | undefined =>
     takes(
       c,
       'work',
-      'knit',
+      'k',
       'make',
       'cast',
       'shape',
       'complete',
       'finish',
       'follow',
-      'continue',
       'cont',
       'begin',
       'working',
@@ -50,7 +49,7 @@ export const readAsFor = (c: Cursor): Statement | undefined =>
         'to match|correspond to|with',
         'to match',
         'with|to',
-      ) || c.tokens[c.at - 1]?.text === 'match';
+      ) || took(c, 'match');
     takes(c, 'given', 'for');
     takes(c, 'the');
     const piece = as ? readPieceName(c) : undefined;
@@ -73,12 +72,7 @@ const readOnly = (c: Cursor): Place | undefined =>
   attempt(c, () => {
     const shape = takes(c, 'shape', 'shaping');
     const place = readPlace(c);
-    if (
-      place !== undefined &&
-      (shape ||
-        sees(c, 'as', 'same', 'in', 'to') ||
-        /^(shaping|shapings)$/.test(c.tokens[c.at - 1]?.text ?? ''))
-    )
+    if (place !== undefined && (shape || sees(c, 'as', 'same', 'in', 'to') || took(c, 'shaping', 'shapings')))
       return place;
   });
 
@@ -86,7 +80,7 @@ const readAsFarAs = (c: Cursor): AsFarAs | undefined =>
   attempt(c, () => {
     const start = c.at;
     takes(c, ',');
-    if (!takes(c, 'to', 'until', 'till', 'up', 'as')) return undefined;
+    if (!takes(c, 'to', 'until', 'up', 'as')) return undefined;
     takes(c, 'to', 'far', 'end');
     takes(c, 'as', 'of');
     takes(c, 'the', 'where', 'beg', 'start');

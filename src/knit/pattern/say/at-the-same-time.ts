@@ -11,6 +11,6 @@ export const readAtTheSameTime = (c: Cursor): Statement | undefined =>
     takes(c, ',', ':', '-', ')');
     const after = seesPhrase(c, 'when|once|after') ? readUntil(c) : undefined;
     takes(c, ',');
-    takes(c, 'beg', 'beginning', 'starting');
+    takes(c, 'beg', 'starting');
     return after === undefined ? { is: 'at the same time' } : { is: 'at the same time', after };
   });

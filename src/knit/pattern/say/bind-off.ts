@@ -3,8 +3,9 @@ import { takeRest } from '../../row/read/counted-edge.ts';
 import {
   attempt,
   type Cursor,
+  isWord,
   peekNumber,
-  peekText,
+  peekWord,
   takeAnyPhrase,
   takePhrase,
   takes,
@@ -19,8 +20,8 @@ export function readBindOff(c: Cursor): Statement | undefined {
   return attempt(c, () => {
     if (!takeBindOff(c)) return undefined;
     skipHow(c);
-    const all = takeRest(c) || takes(c, 'rem', 'remaining', 'all', 'the', 'these');
-    if (all) takes(c, 'rem', 'remaining', 'the');
+    const all = takeRest(c) || takes(c, 'rem', 'all', 'the', 'these');
+    if (all) takes(c, 'rem', 'the');
     const stitches = peekNumber(c);
     if (stitches !== undefined) c.at += 1;
     takePhrase(c, STS);
@@ -34,12 +35,12 @@ export function readBindOff(c: Cursor): Statement | undefined {
       'at each side',
     );
     skipHow(c);
-    takeAnyPhrase(c, 'at same gauge|tension', 'in 1 row', 'on next row');
+    takeAnyPhrase(c, 'at same gauge', 'in 1 row', 'on next row');
     skipHow(c);
-    const done = c.at >= c.end || /^[.,;([:-]$/.test(peekText(c));
+    const done = c.at >= c.end || /^[.,;([:-]$/.test(peekWord(c));
     const more =
-      peekText(c) === ',' &&
-      /^(k|p|knit|purl|work|pattern|patt|sl|dec|ssk|inc|rib|pat)$/.test(c.tokens[c.at + 1]?.text ?? '');
+      peekWord(c) === ',' &&
+      isWord(c.tokens[c.at + 1], 'k', 'p', 'work', 'patt', 'sl', 'dec', 'ssk', 'inc', 'rib');
     if (!done || (more && !all)) return undefined;
     return {
       is: 'bind off',
@@ -52,12 +53,12 @@ export function readBindOff(c: Cursor): Statement | undefined {
 function skipHow(c: Cursor): void {
   takeAnyPhrase(
     c,
-    'loosely in pattern|patt|pat|rib|ribbing',
-    'in pattern|patt|pat|rib|ribbing|knitting',
+    'loosely in patt|rib',
+    'in patt|rib|knitting',
     'loosely',
-    'in garter|moss|seed st',
-    'knitwise|purlwise|kwise|pwise|ribwise',
-    'as if to k|knit|p|purl',
+    'in garter|moss st',
+    'kwise|pwise|ribwise',
+    'as if to k|p',
     'in k',
     'very loosely',
     'firmly',

@@ -1,7 +1,7 @@
 import {
   attempt,
   type Cursor,
-  peekText,
+  sees,
   seesPhrase,
   takeAnyPhrase,
   takeNumber,
@@ -14,15 +14,15 @@ import type { Statement } from './statement.ts';
 export const readCastOn = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     takes(c, 'loosely');
-    if (takeAnyPhrase(c, 'cast on', 'co', 'casting on', 'cast - on')) {
+    if (takeAnyPhrase(c, 'cast on', 'co', 'cast - on')) {
       takes(c, 'loosely', 'on', 'a');
       takePhrase(c, 'total of');
       const n = takeNumber(c);
       if (n !== undefined && Number.isSafeInteger(n)) {
         const more = takes(c, 'more', 'additional');
-        takePhrase(c, 'st|sts|stitches|stitch');
+        takePhrase(c, 'st|sts');
         takes(c, 'loosely', 'for');
-        if (/^(back|front|sleeve|border|body|lower|hem)$/.test(peekText(c))) c.at += 1;
+        if (sees(c, 'back', 'front', 'sleeve', 'border', 'body', 'lower', 'hem')) c.at += 1;
         takes(c, 'edge', 'loosely');
         if (!more && !seesPhrase(c, 'at|over')) return { is: 'cast on', stitches: n };
       }

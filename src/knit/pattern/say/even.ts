@@ -1,8 +1,11 @@
 import {
   attempt,
   type Cursor,
+  isWord,
+  peek,
   peekNumber,
-  peekText,
+  peekWord,
+  sees,
   seesPhrase,
   takeAnyPhrase,
   takeNumber,
@@ -16,7 +19,6 @@ import type { FabricSaid, Statement, Until } from './statement.ts';
 
 const VERBS = [
   'work',
-  'continue',
   'cont',
   'proceed',
   'working',
@@ -51,7 +53,7 @@ export const readEven = (c: Cursor): Statement | undefined =>
     const verb = every === undefined && takes(c, ...VERBS);
     if (verb) {
       takes(c, 'to', 'on');
-      takes(c, 'work', 'knit', 'rib', 'in');
+      takes(c, 'work', 'k', 'rib', 'in');
       takeAnyPhrase(c, 'a|the border|band|edge of|in', 'border|band of');
     }
     const even = skipEven(c);
@@ -98,22 +100,22 @@ const readFabricHere = (c: Cursor): FabricSaid | undefined =>
     const face = readBareRib(c);
     if (face) return face;
     c.at = start;
-    if (c.tokens[start - 1]?.text === 'rib' && seesPhrase(c, 'for|until|to|in')) return patternNamed('rib');
+    if (isWord(c.tokens[start - 1], 'rib') && seesPhrase(c, 'for|until|to|in')) return patternNamed('rib');
     return readFabric(c);
   });
 
 const readBareRib = (c: Cursor): FabricSaid | undefined =>
   attempt(c, () => {
     let face = '';
-    while (/^(k|p|,|and|knit|purl)$/.test(peekText(c)) && face.length < 40) {
+    while (sees(c, 'k', 'p', ',', 'and') && face.length < 40) {
       if (takes(c, ',', 'and')) continue;
       const n = peekNumber(c, 1);
       if (n === undefined || n < 1 || n > 20 || !Number.isSafeInteger(n)) break;
-      face += peekText(c).charAt(0).repeat(n);
+      face += peekWord(c).charAt(0).repeat(n);
       c.at += 2;
     }
     const rib = face.includes('k') && face.includes('p');
-    if (rib && (takeAnyPhrase(c, 'in rib|ribbing', 'rib|ribbing') || seesPhrase(c, 'for|until|till'))) {
+    if (rib && (takeAnyPhrase(c, 'in rib', 'rib') || seesPhrase(c, 'for|until'))) {
       if (!seesPhrase(c, 'to end|last')) return { is: 'rib', face };
     }
   });
@@ -122,18 +124,18 @@ const readBareRib = (c: Cursor): FabricSaid | undefined =>
 const readEveryRow = (c: Cursor): FabricSaid | undefined =>
   attempt(c, () => {
     takes(c, 'work', 'and');
-    if (takes(c, 'k', 'knit', 'p', 'purl', 'knitting')) {
+    if (takes(c, 'k', 'p', 'knitting')) {
       if (takeAnyPhrase(c, 'every|each row|rows', 'across every row', 'all rows', 'plain'))
         return { is: 'named', name: 'garter' };
       if (
         takes(c, 'even', 'straight') ||
-        seesPhrase(c, 'until|till') ||
+        seesPhrase(c, 'until') ||
         (seesPhrase(c, 'for') && peekNumber(c, 1) !== undefined)
       ) {
         return { is: 'knit on' };
       }
       const n = peekNumber(c);
-      if (n !== undefined && /^(in|ins|inches|inch|cm|mm|")$/.test(peekText(c, 1))) return { is: 'knit on' };
+      if (n !== undefined && isWord(peek(c, 1), 'in', 'inch', 'cm', 'mm')) return { is: 'knit on' };
     }
   });
 
@@ -141,12 +143,9 @@ const readEveryRow = (c: Cursor): FabricSaid | undefined =>
 const readBegin = (c: Cursor): 'k' | 'p' | undefined =>
   attempt(c, () => {
     takes(c, ',', '(');
-    if (
-      takes(c, 'beg', 'beginning', 'starting', 'commencing', 'start', 'begin') &&
-      takes(c, 'with', 'on', 'by')
-    ) {
+    if (takes(c, 'beg', 'starting', 'commencing', 'start', 'begin') && takes(c, 'with', 'on', 'by')) {
       takes(c, 'a', 'an');
-      const looks = takes(c, 'k', 'knit', 'rs') ? 'k' : takes(c, 'p', 'purl', 'ws') ? 'p' : undefined;
+      const looks = takes(c, 'k', 'rs') ? 'k' : takes(c, 'p', 'ws') ? 'p' : undefined;
       if (looks && takes(c, 'row', 'rows')) {
         takes(c, ',', ')');
         return looks;
@@ -164,12 +163,12 @@ function skipEven(c: Cursor): boolean {
 function skipNotes(c: Cursor): void {
   takeAnyPhrase(
     c,
-    '( k|knit every|each row )',
-    '( k|knit 1 row , p|purl 1 row )',
+    '( k every|each row )',
+    '( k 1 row , p 1 row )',
     '( k on rs , p on ws )',
-    '( k|knit on right side|rs , p|purl on wrong side|ws )',
+    '( k on right side|rs , p on wrong side|ws )',
     '( k 1 row p 1 row )',
-    '( k|knit all rows )',
+    '( k all rows )',
     '( k 1 , p 1 )',
   );
 }
@@ -180,11 +179,11 @@ const readRows = (c: Cursor): Until | undefined =>
     takes(c, 'for', 'another', 'a', 'further', 'the', 'next', 'first');
     const n = takeNumber(c);
     takes(c, 'more', 'further', 'complete');
-    if (n !== undefined && takePhrase(c, 'row|rows|rnds|rounds')) {
+    if (n !== undefined && takePhrase(c, 'row|rows|rnds')) {
       takes(c, 'of', 'in', 'more');
       return { is: 'rows', n };
     }
-    if (n !== undefined && takePhrase(c, 'ridges|ridge')) return { is: 'rows', n: 2 * n };
+    if (n !== undefined && takePhrase(c, 'ridge')) return { is: 'rows', n: 2 * n };
   });
 
 const readOnlyEnding = (c: Cursor): Until | undefined =>

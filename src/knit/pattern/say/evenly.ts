@@ -29,7 +29,7 @@ const readOver = (c: Cursor): number | undefined =>
   attempt(c, () => {
     if (takes(c, 'across', 'over', 'along', 'on')) {
       takes(c, 'the');
-      takes(c, 'next', 'center', 'centre', 'front', 'back');
+      takes(c, 'next', 'center', 'front', 'back');
       const n = takeNumber(c);
       if (n !== undefined && takePhrase(c, STS)) return n;
     }
@@ -41,14 +41,14 @@ const readRowRef = (c: Cursor): 'next' | 'last' | 'unsaid' | undefined =>
     takes(c, 'across', 'in', 'on', 'over', 'along', 'during', 'to');
     takes(c, 'the');
     const last = takes(c, 'last', 'final', 'previous');
-    const next = !last && takes(c, 'next', 'first', 'following', 'foll', '1st');
+    const next = !last && takes(c, 'next', 'first', 'foll', '1st');
     if (!last && !next) takes(c, 'this');
-    if (takePhrase(c, 'ws|rs|p|k|purl|knit row') || takeAnyPhrase(c, 'row', 'rnd', 'round')) {
+    if (takePhrase(c, 'ws|rs|p|k row') || takeAnyPhrase(c, 'row', 'rnd')) {
       takeAnyPhrase(
         c,
-        'of rib|ribbing|border|garter|band|welt|cuff',
-        'of the rib|ribbing|border',
-        'of rib pattern',
+        'of rib|border|garter|band|welt|cuff',
+        'of the rib|border',
+        'of rib patt',
         'of garter st',
       );
       return last ? 'last' : next ? 'next' : 'unsaid';

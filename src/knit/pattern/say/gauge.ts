@@ -7,7 +7,7 @@ import type { Statement } from './statement.ts';
 export const readGauge = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     const start = c.at;
-    takes(c, 'gauge', 'tension');
+    takes(c, 'gauge');
     takes(c, ':', '-', 'is', ',');
     takes(c, 'of', 'over');
     let stitches: number | undefined;
@@ -15,16 +15,16 @@ export const readGauge = (c: Cursor): Statement | undefined =>
     let pending: { sts?: number; rows?: number } = {};
     let fabric = undefined as ReturnType<typeof readFabric>;
     for (let i = 0; i < 12 && c.at < c.end; i += 1) {
-      takes(c, 'and', ',', ';', '.', 'x', 'to', '-', '×', '&');
+      takes(c, 'and', ',', ';', '.', 'x', 'to', '-');
       const n = readAmount(c);
       if (n === undefined) {
         fabric = fabric ?? readFabric(c);
         if (fabric === undefined || c.at >= c.end) break;
         continue;
       }
-      if (takePhrase(c, 'st|sts|stitches')) pending = { ...pending, sts: n };
+      if (takePhrase(c, 'st|sts')) pending = { ...pending, sts: n };
       else if (takePhrase(c, 'row|rows|rnds')) pending = { ...pending, rows: n };
-      else if (takePhrase(c, 'ridge|ridges')) pending = { ...pending, rows: 2 * n };
+      else if (takePhrase(c, 'ridge')) pending = { ...pending, rows: 2 * n };
       else break;
       fabric = readInFabric(c) ?? fabric;
       const mm = readMeasure(c);
@@ -90,11 +90,11 @@ const readMeasure = (c: Cursor): number | undefined =>
     if (square !== undefined) {
       takeAnyPhrase(c, 'square', 'sq', 'in width', 'wide');
       const far = c.at;
-      if (!(takes(c, 'x', '×', '/', 'by') && readLength(c) !== undefined)) c.at = far;
+      if (!(takes(c, 'x', '/', 'by') && readLength(c) !== undefined)) c.at = far;
       return square;
     }
     // 'to the inch', 'per inch'
     takes(c, 'the', 'each');
-    if (takePhrase(c, 'inch|in|"')) return 25.4;
+    if (takePhrase(c, 'inch|in')) return 25.4;
     if (takePhrase(c, 'cm')) return 10;
   });

@@ -1,6 +1,14 @@
 import { takeBindOff } from '../../row/read/bind-off.ts';
 import { takeCastOn } from '../../row/read/cast-on.ts';
-import { attempt, type Cursor, takeAnyPhrase, takeNumber, takePhrase, takes } from '../../row/read/cursor.ts';
+import {
+  attempt,
+  type Cursor,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+  took,
+} from '../../row/read/cursor.ts';
 import { readTimes, STS } from '../../row/read/goal.ts';
 import { readBeats, readBeatsBefore } from './phrase/beats.ts';
 import { readEdgeOf } from './phrase/edge.ts';
@@ -42,7 +50,7 @@ export const readGroups = (c: Cursor): Statement | undefined =>
 
 function skipChain(c: Cursor, work: 'bo' | 'co'): void {
   takes(c, ',', ';');
-  takes(c, 'and', 'then', '&');
+  takes(c, 'and', 'then');
   takes(c, 'then');
   if (work === 'bo') takeBindOff(c);
   else takeCastOn(c);
@@ -67,18 +75,18 @@ function readGroup(
   before: Place | undefined,
 ): { groups: GroupSaid[]; place: Place | undefined } | undefined {
   takes(c, 'the');
-  takes(c, 'next', 'first', 'rem', 'remaining');
+  takes(c, 'next', 'first', 'rem');
   const n = takeNumber(c);
   if (n === undefined || !Number.isSafeInteger(n)) return undefined;
   takes(c, 'more', 'new');
   takePhrase(c, STS);
   takes(c, 'in');
-  takeAnyPhrase(c, 'pattern|rib|patt', 'loosely', 'each');
+  takeAnyPhrase(c, 'patt|rib', 'loosely', 'each');
   const place = readGroupsPlace(c);
   const inline = place ? undefined : readInline(c);
   takes(c, ',');
   const times = place && place.beats.length === 0 ? readTimes(c) : undefined;
-  if (!times && c.tokens[c.at - 1]?.text === ',') c.at -= 1;
+  if (!times && took(c, ',')) c.at -= 1;
   const used = place ?? (before && before.beats.length > 0 && inline === undefined ? before : undefined);
   const beats = inline ?? used?.beats ?? [];
   if (place === undefined && inline === undefined && before === undefined) return undefined;
@@ -89,7 +97,7 @@ function readGroup(
 function readInline(c: Cursor): Beat[] | undefined {
   takes(c, 'every');
   const other = takeAnyPhrase(c, 'other row', 'alt row');
-  if (!other && c.tokens[c.at - 1]?.text === 'every') c.at -= 1;
+  if (!other && took(c, 'every')) c.at -= 1;
   const times = readTimes(c);
   return times ? [{ every: 2, times: times.n }] : other ? [{ every: 2, times: 1 }] : undefined;
 }

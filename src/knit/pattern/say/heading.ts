@@ -1,111 +1,8 @@
-import { attempt, type Cursor, takes } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, endsOrdinal, takes } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
+import { HEADINGS, PIECES, SHAPED, SIDES } from '../../row/read/vocabulary.ts';
 import type { Place, Statement } from './statement.ts';
 import { halfOf, titleOf } from './title.ts';
-
-const PIECES = new Set(
-  (
-    'back front fronts sleeve sleeves hood collar neckband cap hat body pocket pockets yoke bodice skirt border band bands belt ' +
-    'bootie booties bonnet mitten mittens mitts scarf muffler cover square gusset facing vest waistband cuff cuffs leg legs ' +
-    'panel strip wristlet wristlets helmet blanket afghan cowl shawl tie ties strap straps flap crown brim edging peplum bib ' +
-    'half sock socks bolero jacket coat sweater pullover cardigan slipover shell bag purse frontband buttonband piece'
-  ).split(' '),
-);
-
-const SIDES = new Set([
-  'left',
-  'right',
-  'upper',
-  'lower',
-  'first',
-  'second',
-  'front',
-  'back',
-  'neck',
-  'button',
-  'buttonhole',
-  'armhole',
-  'sleeve',
-  'inner',
-  'outer',
-  'center',
-  'centre',
-  'both',
-  'the',
-  'and',
-  'or',
-  'top',
-  'half',
-  'under',
-  '1st',
-  '2nd',
-  'main',
-  'shoulder',
-  'side',
-]);
-
-const SHAPED = new Set([
-  'armhole',
-  'armholes',
-  'neck',
-  'neckline',
-  'shoulder',
-  'shoulders',
-  'raglan',
-  'raglans',
-  'cap',
-  'waist',
-  'v',
-  'crown',
-  'top',
-  'underarm',
-  'underarms',
-  'toe',
-  'heel',
-  'thumb',
-  'yoke',
-  'dart',
-  'darts',
-  'hip',
-  'hips',
-  'sleeve',
-  'slope',
-  'side',
-  'sides',
-  'hem',
-  'ribbing',
-  'rib',
-  'welt',
-  'cuff',
-  'body',
-  'border',
-  'band',
-  'gusset',
-  'buttonholes',
-  'pocket',
-  'opening',
-  'fingers',
-  'hand',
-  'point',
-  'back',
-  'front',
-  'bust',
-  'hood',
-  'collar',
-  'left',
-  'right',
-  'first',
-  'second',
-  '1st',
-  '2nd',
-]);
-
-const TALK = new Set(
-  (
-    'finishing materials abbreviations measurements notes note needles yarn making makeup assembly blocking pressing instructions directions ' +
-    'terms equipment supplies schematic general tips special pattern level stitches to'
-  ).split(' '),
-);
 
 /** A heading at the start of a sentence, up to its colon, or the whole sentence when it is nothing else. */
 export const readHeading = (c: Cursor, aloneOnLine: boolean): Statement | undefined =>
@@ -155,7 +52,7 @@ export function headingOf(
     return { ...headingIn(text), piece: { name: piece, makes, ...(half === undefined ? {} : { half }) } };
   }
   if (isShaping(names, colon || aloneOnLine)) return headingIn(text);
-  if (TALK.has(names[0] as string) && (colon || aloneOnLine) && names.length <= 4) return headingIn(text);
+  if (HEADINGS.has(names[0] as string) && (colon || aloneOnLine) && names.length <= 4) return headingIn(text);
   return undefined;
 }
 
@@ -181,7 +78,7 @@ const headingIn = (words: string): Extract<Statement, { is: 'heading' }> => ({
 });
 
 const isOrdinal = (tokens: readonly Token[], token: Token): boolean =>
-  /^(st|nd|rd|th)$/.test(tokens[tokens.indexOf(token) + 1]?.text ?? '');
+  endsOrdinal(tokens[tokens.indexOf(token) + 1]);
 
 /** Takes '(make 2)', '(both alike)', '– make two' off a heading. */
 function withoutMakes(tokens: readonly Token[]): { words: readonly Token[]; makes?: number } {

@@ -6,6 +6,7 @@ import {
   takeNumber,
   takePhrase,
   takes,
+  took,
 } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
 import { takeOnHolder } from '../../row/read/holder.ts';
@@ -14,42 +15,21 @@ import type { Statement } from './statement.ts';
 /** 'place rem 24 sts on holder', 'leave centre 17 sts on a holder', 'slip first 28 sts onto holder'. */
 export const readHold = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
-    if (
-      !takes(
-        c,
-        'place',
-        'put',
-        'sl',
-        'slip',
-        'leave',
-        'leaving',
-        'placing',
-        'slipping',
-        'transfer',
-        'keep',
-        'put',
-      )
-    )
-      return undefined;
+    if (!takes(c, 'place', 'put', 'sl', 'leave', 'transfer', 'keep')) return undefined;
     takes(c, 'the', 'all');
     const which = readWhichStitches(c);
     const n = takeNumber(c);
     const late = which ?? readWhichStitches(c);
     const said = takePhrase(c, STS);
-    takeAnyPhrase(
-      c,
-      'for neck|front|back|thumb|hood|shoulder|collar',
-      'at center|centre',
-      'for back|front neck|of',
-    );
+    takeAnyPhrase(c, 'for neck|front|back|thumb|hood|shoulder|collar', 'at center', 'for back|front neck|of');
     if ((n !== undefined || late !== undefined) && said && takeOnHolder(c)) {
       takeAnyPhrase(
         c,
-        'for neck|neckband|collar|later|hood|shoulder|shoulders|front|back',
+        'for neck|neckband|collar|later|hood|shoulder|front|back',
         'for back|front of neck',
         'for back|front neck',
         'to be worked later',
-        'and work|continue on first|these|rem sts',
+        'and work|cont on first|these|rem sts',
       );
       return {
         is: 'hold',
@@ -60,10 +40,9 @@ export const readHold = (c: Cursor): Statement | undefined =>
   });
 
 function readWhichStitches(c: Cursor): 'rest' | 'first' | 'last' | 'centre' | 'all' | undefined {
-  if (takes(c, 'rem', 'remaining', 'other')) return 'rest';
-  if (takes(c, 'first', 'next', 'these', 'those'))
-    return c.tokens[c.at - 1]?.text === 'first' ? 'first' : 'all';
+  if (takes(c, 'rem', 'other')) return 'rest';
+  if (takes(c, 'first', 'next', 'these', 'those')) return took(c, 'first') ? 'first' : 'all';
   if (takes(c, 'last')) return 'last';
-  if (takes(c, 'center', 'centre', 'middle')) return 'centre';
+  if (takes(c, 'center', 'middle')) return 'centre';
   return sees(c, 'sts') ? 'all' : undefined;
 }

@@ -1,19 +1,22 @@
 import {
   attempt,
   type Cursor,
+  endsOrdinal,
   peek,
   peekNumber,
-  peekText,
+  peekWord,
+  sees,
   seesPhrase,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
   takes,
+  took,
 } from '../../row/read/cursor.ts';
 import { readSide } from './phrase/side.ts';
 import type { Label } from './statement.ts';
 
-export const ROWS = 'row|rows|rnd|rnds|round|rounds';
+export const ROWS = 'row|rows|rnd|rnds';
 
 /** 'Row 1 (RS):', '2nd and every alt row:', 'Rows 3–20:', 'Next row (WS):', 'Next 4 rows:', 'Inc row:'. */
 export const readLabel = (c: Cursor): Label | undefined =>
@@ -32,8 +35,8 @@ const sideAfter = (c: Cursor): 'RS' | 'WS' | undefined =>
   attempt(c, () => {
     const open = takes(c, '(', '[', ',', '-');
     takes(c, 'on');
-    if (open || /^(rs|ws|right|wrong)$/.test(peekText(c))) {
-      const word = peekText(c);
+    if (open || sees(c, 'rs', 'ws', 'right', 'wrong')) {
+      const word = peekWord(c);
       const side = /^(k|p|knit|purl)$/.test(word) ? undefined : readSide(c);
       if (side !== undefined) {
         takes(c, 'facing', 'row', 'side');
@@ -46,7 +49,7 @@ const sideAfter = (c: Cursor): 'RS' | 'WS' | undefined =>
 
 /** A label without a colon is one only where a row follows at once: 'Row 1 K2, p2'. */
 const looksLikeRow = (c: Cursor): boolean =>
-  /^(k|p|knit|purl|sl|\*|\(|\[|yo|inc|dec|bo|bind|cast|work|rep|as|same|ssk|skp|slip|all)$/.test(peekText(c));
+  /^(k|p|knit|purl|sl|\*|\(|\[|yo|inc|dec|bo|bind|cast|work|rep|as|same|ssk|skp|slip|all)$/.test(peekWord(c));
 
 function numbered(c: Cursor): Label | undefined {
   if (!takePhrase(c, ROWS)) return undefined;
@@ -64,11 +67,11 @@ function readNumbers(c: Cursor): number[] {
     const n = peekNumber(c);
     if (n === undefined || !Number.isSafeInteger(n) || n < 1 || n > 5000) break;
     c.at += 1;
-    if (/^(st|nd|rd|th)$/.test(peekText(c)) && peek(c)?.glued) c.at += 1;
+    if (endsOrdinal(peek(c)) && peek(c)?.glued) c.at += 1;
     rows.push(n);
     const start = c.at;
     takeSideNote(c);
-    if (takes(c, '-', 'to', 'through', 'thru')) {
+    if (takes(c, '-', 'to', 'through')) {
       takePhrase(c, ROWS);
       const last = takeNumber(c);
       if (last === undefined || last < n || last - n > 400) {
@@ -80,7 +83,7 @@ function readNumbers(c: Cursor): number[] {
     }
     const at = c.at;
     const comma = takes(c, ',');
-    const parted = takes(c, 'and', '&') || comma;
+    const parted = takes(c, 'and') || comma;
     takePhrase(c, ROWS);
     if (!parted || peekNumber(c) === undefined) {
       c.at = at;
@@ -94,7 +97,7 @@ function takeSideNote(c: Cursor): void {
   const start = c.at;
   if (takes(c, '(') && readSide(c) !== undefined) {
     takes(c, 'row');
-    if (takes(c, ')') && seesPhrase(c, 'and|&|,|-')) return;
+    if (takes(c, ')') && seesPhrase(c, 'and|,|-')) return;
   }
   c.at = start;
 }
@@ -103,14 +106,14 @@ function takeSideNote(c: Cursor): void {
 const readEveryOther = (c: Cursor): boolean =>
   attempt(c, () => {
     takes(c, ',');
-    if (takes(c, 'and', '&')) {
+    if (takes(c, 'and')) {
       takes(c, 'every', 'all', 'each');
-      takes(c, 'foll', 'following', 'other', 'subsequent', 'remaining');
-      takes(c, 'foll', 'following');
+      takes(c, 'foll', 'other', 'subsequent', 'rem');
+      takes(c, 'foll');
       if (
         takeAnyPhrase(
           c,
-          `alt|alternate|other|ws|rs|even|odd|2nd|purl|p ${ROWS}`,
+          `alt|other|ws|rs|even|odd|2nd|p ${ROWS}`,
           `wrong|right side ${ROWS}`,
           `even|odd numbered ${ROWS}`,
           `2 nd ${ROWS}`,
@@ -118,7 +121,7 @@ const readEveryOther = (c: Cursor): boolean =>
         )
       )
         return true;
-      if (/^(alternate|other|alt)$/.test(c.tokens[c.at - 1]?.text ?? '') && takePhrase(c, ROWS)) return true;
+      if (took(c, 'alt', 'other') && takePhrase(c, ROWS)) return true;
     }
     return false;
   });
@@ -126,7 +129,7 @@ const readEveryOther = (c: Cursor): boolean =>
 /** '1st row:', '2nd and 4th rows:', '1st to 4th rows'. */
 function ordinal(c: Cursor): Label | undefined {
   const n = peekNumber(c);
-  if (n === undefined || !/^(st|nd|rd|th)$/.test(peekText(c, 1))) return ordinalWord(c);
+  if (n === undefined || !endsOrdinal(peek(c, 1))) return ordinalWord(c);
   const rows = readNumbers(c);
   if (rows.length === 0) return undefined;
   if (readEveryOther(c)) return { rows, everyOther: true };
@@ -134,14 +137,14 @@ function ordinal(c: Cursor): Label | undefined {
 }
 
 function ordinalWord(c: Cursor): Label | undefined {
-  const at = ['first', 'second', 'third', 'fourth'].indexOf(peekText(c));
+  const at = ['first', 'second', 'third', 'fourth'].indexOf(peekWord(c));
   if (at < 0 || !seesPhrase({ ...c, at: c.at + 1 }, ROWS)) return undefined;
   c.at += 2;
   return { rows: [at + 1] };
 }
 
 function next(c: Cursor): Label | undefined {
-  if (!takes(c, 'next', 'following', 'foll')) return undefined;
+  if (!takes(c, 'next', 'foll')) return undefined;
   const n = takeNumber(c);
   const side = readSideWord(c);
   if (!takePhrase(c, ROWS)) return undefined;
@@ -158,10 +161,28 @@ const namedRow = (c: Cursor): Label | undefined =>
     let words = 0;
     while (words < 4 && peek(c)?.kind === 'word' && !seesPhrase(c, ROWS)) {
       if (
-        /^(k|p|knit|purl|work|rep|repeat|every|each|to|last|dec|inc|in|at|until|for|of|bind|cast|then)$/.test(
-          peekText(c),
+        sees(
+          c,
+          'k',
+          'p',
+          'work',
+          'rep',
+          'every',
+          'each',
+          'to',
+          'last',
+          'dec',
+          'inc',
+          'in',
+          'at',
+          'until',
+          'for',
+          'of',
+          'bind',
+          'cast',
+          'then',
         ) &&
-        !(words === 0 && /^(dec|inc)$/.test(peekText(c)))
+        !(words === 0 && sees(c, 'dec', 'inc'))
       )
         return undefined;
       c.at += 1;

@@ -1,4 +1,4 @@
-import { type Cursor, cursorOver, peek, peekText, takes } from '../../row/read/cursor.ts';
+import { type Cursor, cursorOver, isWord, peek, peekWord, takes } from '../../row/read/cursor.ts';
 import type { Statement } from './statement.ts';
 
 /** A line like 'Basket pattern (multiple of 8 plus 4)' names a stitch pattern. */
@@ -17,7 +17,7 @@ export function readMultiple(c: Cursor): Statement | undefined {
   const of = peek(tail);
   if (of?.kind !== 'number') return undefined;
   tail.at += 1;
-  takes(tail, 'st', 'sts', 'stitches');
+  takes(tail, 'st', 'sts');
   let plus = 0;
   if (takes(tail, '+', 'plus', 'and', ',')) {
     takes(tail, 'plus', '+');
@@ -27,11 +27,11 @@ export function readMultiple(c: Cursor): Statement | undefined {
       tail.at += 1;
     }
   }
-  takes(tail, 'st', 'sts', 'stitches');
+  takes(tail, 'st', 'sts');
   while (
     tail.at < tail.end &&
-    !/^[:.]$/.test(peekText(tail)) &&
-    /^(for|edge|extra|over|end|sts|,|selvedge|\)|\]|st|balance)$/.test(peekText(tail))
+    !/^[:.]$/.test(peekWord(tail)) &&
+    /^(for|edge|extra|over|end|sts|,|selvedge|\)|\]|st|balance)$/.test(peekWord(tail))
   )
     tail.at += 1;
   takes(tail, ':');
@@ -43,7 +43,7 @@ export function readMultiple(c: Cursor): Statement | undefined {
 
 function findMultiple(c: Cursor): number | undefined {
   for (let i = c.at; i < Math.min(c.end, c.at + 14); i += 1) {
-    if (/^(multiple|multiples|mult)$/.test(c.tokens[i]?.text ?? '')) return i;
+    if (isWord(c.tokens[i], 'multiple', 'multiples', 'mult')) return i;
   }
   return undefined;
 }

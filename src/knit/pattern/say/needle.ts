@@ -1,9 +1,10 @@
 import {
   attempt,
   type Cursor,
+  isWord,
   peek,
   peekNumber,
-  peekText,
+  peekWord,
   takeAnyPhrase,
   takePhrase,
   takes,
@@ -19,11 +20,11 @@ export const readNeedle = (c: Cursor): Statement | undefined =>
     let mm: number | undefined;
     for (let i = 0; i < 14 && c.at < c.end; i += 1) {
       const n = peekNumber(c);
-      if (n !== undefined && /^(mm)$/.test(peekText(c, 1))) mm = n;
-      if (takePhrase(c, 'needle|needles|ndls|pins|ns')) {
+      if (n !== undefined && isWord(peek(c, 1), 'mm')) mm = n;
+      if (takePhrase(c, 'needle|pins|ns')) {
         takeAnyPhrase(c, '( us', '(');
         while (c.tokens[c.at - 1] !== undefined && c.at < c.end && bracketOpen(c, start)) {
-          if (peekNumber(c) !== undefined && peekText(c, 1) === 'mm') mm = peekNumber(c);
+          if (peekNumber(c) !== undefined && peekWord(c, 1) === 'mm') mm = peekNumber(c);
           c.at += 1;
         }
         takes(c, ',');
@@ -33,7 +34,7 @@ export const readNeedle = (c: Cursor): Statement | undefined =>
       const token = peek(c);
       if (
         token === undefined ||
-        /^(cast|co|work|k|p|knit|purl|pick|rejoin|until|facing|bind)$/.test(token.text)
+        isWord(token, 'cast', 'co', 'work', 'k', 'p', 'pick', 'rejoin', 'until', 'facing', 'bind')
       )
         break;
       c.at += 1;

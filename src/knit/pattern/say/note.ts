@@ -1,4 +1,12 @@
-import { attempt, type Cursor, peekText, seesPhrase, takeAnyPhrase } from '../../row/read/cursor.ts';
+import {
+  attempt,
+  type Cursor,
+  isWord,
+  peek,
+  peekWord,
+  seesPhrase,
+  takeAnyPhrase,
+} from '../../row/read/cursor.ts';
 import { skipEnding } from './phrase/ending.ts';
 import { skipFacing } from './phrase/facing.ts';
 import { skipYarn } from './phrase/yarn.ts';
@@ -15,7 +23,7 @@ const NOTES = new Set(
 /** What makes no row: seams, pressing, breaking the yarn, markers at the edge. */
 export const readNote = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
-    const word = peekText(c);
+    const word = peekWord(c);
     if (
       takeAnyPhrase(
         c,
@@ -32,20 +40,17 @@ export const readNote = (c: Cursor): Statement | undefined =>
       takeAnyPhrase(
         c,
         'place|put|mark a|the|1|each marker|end',
-        'place|put marker|markers',
-        'mark each|center|centre|both',
+        'place|put marker',
+        'mark each|center|both',
         'tie a marker',
         'mark',
       )
     ) {
       if (seesPhrase(c, ', k|p') && word !== 'mark') return undefined;
-      while (c.at < c.end && !/^[,;]$/.test(peekText(c))) c.at += 1;
+      while (c.at < c.end && !/^[,;]$/.test(peekWord(c))) c.at += 1;
       return { is: 'note', about: 'marker' };
     }
-    if (
-      word === 'join' &&
-      !seesPhrase(c, 'join seams|seam|shoulder|shoulders|side|right|left|sleeve|back|front')
-    )
+    if (word === 'join' && !seesPhrase(c, 'join seam|shoulder|side|right|left|sleeve|back|front'))
       return undefined;
     if (word === 'to' && !seesPhrase(c, 'to make|finish|fit')) return undefined;
     if (word === 'when' && !seesPhrase(c, 'when knitting|working')) return undefined;
@@ -60,11 +65,23 @@ export const readNote = (c: Cursor): Statement | undefined =>
       !c.tokens
         .slice(c.at, c.end)
         .some((token) =>
-          /^(form|forms|set|sets|establish|establishes|completes|complete|is|are)$/.test(token.text),
+          isWord(
+            token,
+            'form',
+            'forms',
+            'set',
+            'sets',
+            'establish',
+            'establishes',
+            'completes',
+            'complete',
+            'is',
+            'are',
+          ),
         )
     )
       return undefined;
-    if (!NOTES.has(word)) return undefined;
+    if (!NOTES.has(peek(c)?.text ?? '')) return undefined;
     if (word === 'measure' || word === 'turn') return undefined;
     c.at = c.end;
     return { is: 'note', about: 'making up' };

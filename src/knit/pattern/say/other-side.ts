@@ -21,9 +21,9 @@ const MATCHING = [
 export const readOtherSide = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     takes(c, 'then', 'and');
-    const verb = takes(c, 'complete', 'work', 'finish', 'knit', 'completing', 'make', 'shape');
+    const verb = takes(c, 'complete', 'work', 'finish', 'k', 'completing', 'make', 'shape');
     takes(c, 'the');
-    takes(c, 'rem', 'remaining');
+    takes(c, 'rem');
     const other = takes(c, 'other', 'second', '2nd', 'opposite', 'left', 'right') || takeOrdinal(c, 'nd');
     const what = takes(c, 'side', 'shoulder', 'half', 'neck', 'edge', 'sts');
     const matches = takeAnyPhrase(c, ...MATCHING);
@@ -40,21 +40,14 @@ export const readReversing = (c: Cursor): boolean =>
   attempt(c, () => {
     takes(c, ',', '(', 'but', ';');
     takes(c, 'but', 'with', 'and');
-    if (takes(c, 'reversing', 'reverse', 'reversed')) {
+    if (takes(c, 'reversing', 'rev')) {
       takeAnyPhrase(c, 'all', 'the');
       takes(c, 'all', 'shaping', 'shapings', 'shape', 'shaped');
       takes(c, 'shaping', 'shapings');
       takes(c, ')');
       return true;
     }
-    if (
-      takeAnyPhrase(
-        c,
-        'all shaping|shapings reversed',
-        'shaping|shapings reversed',
-        'shaping at opposite edge|edges|side',
-      )
-    )
+    if (takeAnyPhrase(c, 'all shaping|shapings rev', 'shaping|shapings rev', 'shaping at opposite edge|side'))
       return true;
     return false;
   });

@@ -2,7 +2,8 @@ import {
   attempt,
   type Cursor,
   peek,
-  peekText,
+  peekWord,
+  sees,
   seesPhrase,
   takeAnyPhrase,
   takeNumber,
@@ -36,13 +37,29 @@ export const readPickUp = (c: Cursor): Statement | undefined =>
 
 const skipToPickUp = (c: Cursor): boolean =>
   attempt(c, () => {
-    const opens =
-      /^(with|from|using|on|pick|pu|beg|beginning|starting|join|holding|right|rs|working|along|at|k|sl|slip)$/.test(
-        peekText(c),
-      );
+    const opens = sees(
+      c,
+      'with',
+      'from',
+      'using',
+      'on',
+      'pick',
+      'pu',
+      'beg',
+      'starting',
+      'join',
+      'holding',
+      'right',
+      'rs',
+      'working',
+      'along',
+      'at',
+      'k',
+      'sl',
+    );
     for (let far = 0; opens && far < 40 && c.at < c.end; far += 1) {
-      if (seesPhrase(c, 'pick|picking up') || seesPhrase(c, 'pu')) return true;
-      if (far === 0 && (seesPhrase(c, 'k|knit') || seesPhrase(c, 'sl|slip'))) {
+      if (seesPhrase(c, 'pick up') || seesPhrase(c, 'pu')) return true;
+      if (far === 0 && (seesPhrase(c, 'k') || seesPhrase(c, 'sl'))) {
         if (!seesHolder(c)) break;
         return true;
       }
@@ -63,9 +80,9 @@ function seesHolder(c: Cursor): boolean {
 }
 
 function readOne(c: Cursor, goesOn: boolean): { along: string; stitches: number } | undefined {
-  const picked = takeAnyPhrase(c, 'pick|picking up', 'pu');
-  if (picked) takes(c, 'and', '&', ',');
-  const knitted = takes(c, 'k', 'knit', 'purl', 'p', 'work', 'sl', 'slip');
+  const picked = takeAnyPhrase(c, 'pick up', 'pu');
+  if (picked) takes(c, 'and', ',');
+  const knitted = takes(c, 'k', 'p', 'work', 'sl');
   if (
     !picked &&
     !knitted &&
@@ -84,8 +101,7 @@ function readOne(c: Cursor, goesOn: boolean): { along: string; stitches: number 
 function readAlong(c: Cursor): string {
   const said: string[] = [];
   while (c.at < c.end && said.length < 14) {
-    if (/^[,;.([]$/.test(peekText(c)) || seesPhrase(c, 'and pick|k|knit|then') || seesPhrase(c, 'then'))
-      break;
+    if (/^[,;.([]$/.test(peekWord(c)) || seesPhrase(c, 'and pick|k|then') || seesPhrase(c, 'then')) break;
     const word = peek(c)?.text ?? '';
     if (
       !(
@@ -102,11 +118,11 @@ function readAlong(c: Cursor): string {
 export function seesPickUp(c: Cursor): boolean {
   const start = c.at;
   let far = 0;
-  while (far < 25 && c.at < c.end && !seesPhrase(c, 'pick|picking up') && !/^[.]$/.test(peekText(c))) {
+  while (far < 25 && c.at < c.end && !seesPhrase(c, 'pick up') && !/^[.]$/.test(peekWord(c))) {
     c.at += 1;
     far += 1;
   }
-  const found = seesPhrase(c, 'pick|picking up');
+  const found = seesPhrase(c, 'pick up');
   c.at = start;
   return found;
 }

@@ -41,7 +41,7 @@ function rejoined(c: Cursor): number | 'some' | undefined {
     skipFacing(c);
     return remaining(c);
   }
-  if (takes(c, 'return', 'returning', 'go') || seesPhrase(c, 'to rem|remaining|other|the')) {
+  if (takes(c, 'return', 'returning', 'go') || seesPhrase(c, 'to rem|other|the')) {
     takes(c, 'back');
     if (!takes(c, 'to')) return undefined;
     return remaining(c) ?? undefined;
@@ -49,16 +49,16 @@ function rejoined(c: Cursor): number | 'some' | undefined {
   if (
     takeAnyPhrase(
       c,
-      'sl|slip|place|put|return sts|stitches',
-      'sl|slip|place|put|return rem|remaining|the sts|stitches',
-      'sl|slip|place|put these|other|held sts',
+      'sl|place|put|return sts',
+      'sl|place|put|return rem|the sts',
+      'sl|place|put these|other|held sts',
     )
   ) {
     if (
       !takeAnyPhrase(
         c,
         'from|on holder',
-        'from|off the|st|stitch holder',
+        'from|off the|st holder',
         'back',
         'onto|on|to needle',
         'back on|onto|to needle',
@@ -68,8 +68,8 @@ function rejoined(c: Cursor): number | 'some' | undefined {
       return undefined;
     takeAnyPhrase(
       c,
-      'back on|onto|to needle|needles',
-      'onto|on|to needle|needles',
+      'back on|onto|to needle',
+      'onto|on|to needle',
       'on needle',
       'to needle',
       'onto|on the needle',
@@ -86,20 +86,7 @@ export function remaining(c: Cursor): number | 'some' {
   takes(c, 'the', 'inner', 'inside', 'neck', 'end');
   takes(c, 'end', 'edge');
   takes(c, 'of');
-  const rest = takes(
-    c,
-    'rem',
-    'remaining',
-    'other',
-    'first',
-    'next',
-    'last',
-    'these',
-    'second',
-    'held',
-    'center',
-    'centre',
-  );
+  const rest = takes(c, 'rem', 'other', 'first', 'next', 'last', 'these', 'second', 'held', 'center');
   takes(c, 'set', 'side');
   takes(c, 'of');
   const n = takeNumber(c);
@@ -107,8 +94,8 @@ export function remaining(c: Cursor): number | 'some' {
   takeAnyPhrase(
     c,
     'at neck|inner|front|inside|armhole edge',
-    'at center|centre',
-    'at beg|beginning',
+    'at center',
+    'at beg',
     'on holder',
     'at neck',
     'left on holder',

@@ -1,4 +1,4 @@
-import { attempt, type Cursor, peek, peekText, takePhrase, takes } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, peek, peekWord, takePhrase, takes } from '../../row/read/cursor.ts';
 import { rowName } from './label.ts';
 import { readBeats } from './phrase/beats.ts';
 import type { Statement } from './statement.ts';
@@ -6,9 +6,9 @@ import type { Statement } from './statement.ts';
 /** 'rep dec row every other row 3 times more', 'work inc row every 6th row until there are 60 sts'. */
 export const readRepeatNamed = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
-    if (takes(c, 'rep', 'repeat', 'work', 'working', 'rpt')) {
+    if (takes(c, 'rep', 'work', 'working')) {
       takes(c, 'the', 'this', 'last');
-      const name = rowName(peekText(c));
+      const name = rowName(peekWord(c));
       if (
         peek(c)?.kind === 'word' &&
         !/^(row|rows|rs|ws|k|p|next|last|these|every|each|even|in|from)$/.test(name)

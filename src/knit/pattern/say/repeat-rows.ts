@@ -6,6 +6,7 @@ import {
   takeNumber,
   takePhrase,
   takes,
+  took,
 } from '../../row/read/cursor.ts';
 import { readTimes } from '../../row/read/goal.ts';
 import { readUntil } from './phrase/until.ts';
@@ -14,28 +15,24 @@ import type { Said, Statement } from './statement.ts';
 /** 'rep rows 1–4 until …', 'rep last 2 rows 5 times more', 'work rows 1 to 8 twice', 'these 2 rows form pattern'. */
 export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined =>
   attempt(c, () => {
-    const rep = takes(c, 'rep', 'repeat', 'rpt', 'repeating');
-    if (
-      !rep &&
-      !(goesOn && seesPhrase(c, 'row|rows')) &&
-      !takes(c, 'work', 'working', 'cont', 'continue', 'then')
-    )
+    const rep = takes(c, 'rep', 'repeating');
+    if (!rep && !(goesOn && seesPhrase(c, 'row|rows')) && !takes(c, 'work', 'working', 'cont', 'then'))
       return undefined;
     takes(c, 'to', 'in');
-    takes(c, 'rep', 'repeat', 'working', 'work');
+    takes(c, 'rep', 'working', 'work');
     takes(c, 'from', 'the', 'through');
     const which = readWhich(c);
     if (which === undefined || (!rep && (which.last !== undefined || !which.named))) return undefined;
     const { named: _, ...range } = which;
     takeAnyPhrase(
       c,
-      'of pattern|patt|chart',
-      'of the pattern',
-      'for pattern|patt',
-      'in pattern',
+      'of patt|chart',
+      'of the patt',
+      'for patt',
+      'in patt',
       'inclusive',
       'incl',
-      'of rib|ribbing',
+      'of rib',
       'throughout',
     );
     takes(c, ',');
@@ -63,25 +60,25 @@ const readWhich = (c: Cursor): { from?: number; to?: number; last?: number; name
     if (takes(c, 'last', 'these', 'above', 'previous', 'those', 'this', 'preceding')) {
       takes(c, 'last');
       const n = takeNumber(c);
-      if (takePhrase(c, 'row|rows|rnds|rounds')) {
-        const one = /^(row|rnd|round)$/.test(c.tokens[c.at - 1]?.text ?? '') && n === undefined;
+      if (takePhrase(c, 'row|rows|rnds')) {
+        const one = took(c, 'row', 'rnd') && n === undefined;
         return { last: one ? 1 : (n ?? 0) };
       }
     }
     c.at = start;
-    const rowsFirst = takePhrase(c, 'row|rows|rnds|rounds|rnd');
+    const rowsFirst = takePhrase(c, 'row|rows|rnds|rnd');
     const from = takeNumber(c);
     if (from !== undefined) {
       takes(c, 'st', 'nd', 'rd', 'th');
       takePhrase(c, 'row');
       let to = from;
-      if (takes(c, '-', 'to', 'through', 'and', '&', 'thru', ',')) {
+      if (takes(c, '-', 'to', 'through', 'and', ',')) {
         takes(c, 'rows', 'row');
         const n = takeNumber(c);
         if (n !== undefined) to = n;
         takes(c, 'st', 'nd', 'rd', 'th');
       }
-      while (takes(c, ',', 'and', '&')) {
+      while (takes(c, ',', 'and')) {
         const n = takeNumber(c);
         if (n === undefined) {
           c.at -= 1;
@@ -106,7 +103,7 @@ export const readRowsAgain = (c: Cursor, said: readonly Said[]): Statement | und
       rows += statement.n;
     }
     if (rows === 0 || rows > 40) return undefined;
-    takes(c, 'alternately', 'rep', 'repeat');
+    takes(c, 'alternately', 'rep');
     const until = readUntil(c);
     if (until) return { is: 'repeat rows', last: rows, until };
     const times = readTimes(c);

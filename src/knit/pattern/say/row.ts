@@ -3,8 +3,10 @@ import {
   attempt,
   type Cursor,
   cursorOver,
+  endsOrdinal,
+  peek,
   peekNumber,
-  peekText,
+  peekWord,
   seesPhrase,
   takeAnyPhrase,
   takeNumber,
@@ -49,18 +51,18 @@ export function readLabelled(
 const readLike = (c: Cursor): number | undefined =>
   attempt(c, () => {
     takes(c, 'work', 'the');
-    if (takes(c, 'as', 'same', 'like', 'rep', 'repeat', 'work', 'rpt')) {
+    if (takes(c, 'as', 'same', 'like', 'rep', 'work')) {
       takes(c, 'as', 'for');
       takes(c, 'the');
       takePhrase(c, ROWS);
       const n = takeNumber(c);
-      if (/^(st|nd|rd|th)$/.test(peekText(c))) c.at += 1;
+      if (endsOrdinal(peek(c))) c.at += 1;
       takePhrase(c, ROWS);
       if (n !== undefined && !seesPhrase(c, 'st|sts|from|*')) {
-        if (takes(c, '-', 'to', 'through', 'and', 'thru')) {
+        if (takes(c, '-', 'to', 'through', 'and')) {
           takePhrase(c, ROWS);
           takeNumber(c);
-          if (/^(st|nd|rd|th)$/.test(peekText(c))) c.at += 1;
+          if (endsOrdinal(peek(c))) c.at += 1;
           takePhrase(c, ROWS);
         }
         return n;
@@ -109,18 +111,14 @@ const readWorkedRows = (c: Cursor, label: Label): Statement | undefined =>
     return other && atEnd(c) ? other : undefined;
   });
 
-const atEnd = (c: Cursor): boolean => c.at >= c.end || (c.at === c.end - 1 && /^[.,;:]$/.test(peekText(c)));
+const atEnd = (c: Cursor): boolean => c.at >= c.end || (c.at === c.end - 1 && /^[.,;:]$/.test(peekWord(c)));
 
 /** A labelled row said as shaping: 'dec 1 st at each end', 'inc in first and last st'. */
 function readShapedRow(c: Cursor): Item[] | undefined {
-  takes(c, 'k', 'knit', 'p', 'purl', 'work');
-  takeAnyPhrase(c, 'in pattern|patt', 'even', 'across');
+  takes(c, 'k', 'p', 'work');
+  takeAnyPhrase(c, 'in patt', 'even', 'across');
   takes(c, ',');
-  const sign = takes(c, 'dec', 'decrease', 'decreasing')
-    ? -1
-    : takes(c, 'inc', 'increase', 'increasing')
-      ? 1
-      : 0;
+  const sign = takes(c, 'dec', 'decreasing') ? -1 : takes(c, 'inc', 'increasing') ? 1 : 0;
   if (sign === 0) return undefined;
   const n = peekNumber(c);
   if (n !== undefined) c.at += 1;
@@ -138,7 +136,7 @@ function readShapedRow(c: Cursor): Item[] | undefined {
   takeAnyPhrase(c, 'of row', 'of needle');
   const work = sign < 0 ? (n === 2 ? 'dec 2' : 'dec') : n === 2 ? 'inc 2' : 'inc';
   const edge: Item = { is: 'stitches', work, times: 1 };
-  return c.at < c.end && !/^[.,]$/.test(peekText(c))
+  return c.at < c.end && !/^[.,]$/.test(peekWord(c))
     ? undefined
     : [edge, { is: 'stitches to', work: 'patt', goal: { left: 'what follows' } }, edge];
 }

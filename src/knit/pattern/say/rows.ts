@@ -13,13 +13,12 @@ export const readRows = (c: Cursor): Statement | undefined =>
         takeAnyPhrase(c, 'even', 'straight', 'plain');
         return { is: 'rows', n, items: [wholeRow(base)] };
       }
-      if (n !== undefined && takePhrase(c, 'ridge|ridges'))
-        return { is: 'rows', n: 2 * n, items: [wholeRow('k')] };
+      if (n !== undefined && takePhrase(c, 'ridge')) return { is: 'rows', n: 2 * n, items: [wholeRow('k')] };
       if (takeAnyPhrase(c, 'next|1|a row')) return { is: 'rows', n: 1, items: [wholeRow(base)] };
     }
   });
 
 const readBase = (c: Cursor): 'k' | 'p' | undefined =>
-  takes(c, 'k', 'knit', 'knitting') ? 'k' : takes(c, 'p', 'purl', 'purling') ? 'p' : undefined;
+  takes(c, 'k', 'knitting') ? 'k' : takes(c, 'p', 'purling') ? 'p' : undefined;
 
 const wholeRow = (work: 'k' | 'p'): Item => ({ is: 'stitches to', work, goal: { left: 'what follows' } });

@@ -4,10 +4,13 @@ import {
   type Cursor,
   cursorOver,
   expected,
+  isWord,
   peekNumber,
-  peekText,
+  peekWord,
+  sees,
   seesPhrase,
   takes,
+  took,
 } from '../../row/read/cursor.ts';
 import { readTimes, STS } from '../../row/read/goal.ts';
 import type { Token } from '../../row/read/lex.ts';
@@ -69,7 +72,7 @@ export function readSentence(
   if (one) add(one, whole);
   const star = { at: -1 };
   while (c.at < c.end) {
-    if (peekText(c) === '*' && !startsRow(c)) star.at = said.length;
+    if (peekWord(c) === '*' && !startsRow(c)) star.at = said.length;
     skipBetween(c);
     if (c.at >= c.end) break;
     const at = c.at;
@@ -84,12 +87,12 @@ export function readSentence(
 
 const startsRow = (c: Cursor): boolean =>
   /^(k|p|knit|purl|yo|sl|\(|\[|ssk|skp|m|c|t)$/.test(c.tokens[c.at + 1]?.text ?? '') &&
-  !/^(row|rows)$/.test(c.tokens[c.at + 3]?.text ?? '');
+  !isWord(c.tokens[c.at + 3], 'row', 'rows');
 
 /** '*dec 1 st at each end of next 2 rows; rep from * 9 times more': the instructions are said again. */
 const repeatSaid = (c: Cursor, said: Said[], star: { at: number }): boolean =>
   attempt(c, () => {
-    if (!takes(c, 'rep', 'repeat', 'rpt')) return false;
+    if (!takes(c, 'rep')) return false;
     takes(c, 'from', 'between');
     takes(c, '*');
     takes(c, '*');
@@ -114,7 +117,7 @@ function readHeadings(c: Cursor, aloneOnLine: boolean, add: Add): void {
 }
 
 const seesGauge = (c: Cursor): boolean => {
-  if (/^(gauge|tension)$/.test(peekText(c))) return true;
+  if (sees(c, 'gauge')) return true;
   return (
     peekNumber(c) !== undefined &&
     c.tokens
@@ -126,10 +129,10 @@ const seesGauge = (c: Cursor): boolean => {
 
 function skipBetween(c: Cursor): void {
   while (
-    takes(c, ',', ';', ':', '-', 'and', 'then', '&', '.', ')', ']', 'while', 'but', '*', 'now', 'also', '/')
+    takes(c, ',', ';', ':', '-', 'and', 'then', '.', ')', ']', 'while', 'but', '*', 'now', 'also', '/')
   ) {
     // what joins two instructions says nothing of its own
-    if (c.tokens[c.at - 1]?.text === '*' && startsRow({ ...c, at: c.at - 1 })) {
+    if (took(c, '*') && startsRow({ ...c, at: c.at - 1 })) {
       c.at -= 1;
       return;
     }
@@ -137,16 +140,16 @@ function skipBetween(c: Cursor): void {
   skipShapingBy(c);
   // '(k 1 row, p 1 row) twice'
   if (
-    /^[([]$/.test(peekText(c)) &&
-    /^(k|p|knit|purl)$/.test(c.tokens[c.at + 1]?.text ?? '') &&
-    /^rows?$/.test(c.tokens[c.at + 3]?.text ?? '')
+    /^[([]$/.test(peekWord(c)) &&
+    isWord(c.tokens[c.at + 1], 'k', 'p') &&
+    isWord(c.tokens[c.at + 3], 'row', 'rows')
   )
     c.at += 1;
 }
 
 /** 'shaping side seams by dec 1 st …': what is shaped says nothing of how. */
 function skipShapingBy(c: Cursor): void {
-  if (!/^(shaping|shape)$/.test(peekText(c))) return;
+  if (!sees(c, 'shaping', 'shape')) return;
   for (let i = 1; i < 6; i += 1) {
     const word = c.tokens[c.at + i]?.text;
     if ((word === 'by' || word === ':') && c.at + i < c.end) {
@@ -168,36 +171,57 @@ function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | u
   return readBareRow(c, at, add);
 }
 
-/** Everything but rows spelled out. */
-function readSimple(c: Cursor, said: readonly Said[]): Statement | undefined {
-  return (
-    readStated(c) ??
-    readAtTheSameTime(c) ??
-    readNamedRows(c) ??
-    readNote(c) ??
-    readNeedle(c) ??
-    readCastOn(c) ??
-    readRepeatNamed(c) ??
-    readRows(c) ??
-    readRowsAgain(c, said) ??
-    readRepeatRows(c, said.at(-1)?.statement.is === 'repeat rows') ??
-    readElided(c, said) ??
-    readGroups(c) ??
-    readBindOff(c) ??
-    readShape(c) ??
-    readOtherSide(c) ??
-    readAsFor(c) ??
-    (seesPickUp(c) ? readPickUp(c) : undefined) ??
-    readRejoin(c) ??
-    readWorkOn(c) ??
-    readHold(c) ??
-    readTurn(c) ??
-    readEven(c) ??
-    readPassing(c)
-  );
-}
-
 function readElided(c: Cursor, said: readonly Said[]): Statement | undefined {
   const last = said.at(-1)?.statement;
   return last?.is === 'shape' ? readElidedShape(c, Math.sign(last.change)) : undefined;
+}
+
+type Construct = (c: Cursor, said: readonly Said[]) => Statement | undefined;
+
+/** Everything but rows spelled out, in the order in which it is tried: the first that makes something of the text has it. */
+const CONSTRUCTS: readonly Construct[] = [
+  // '(24 sts)' would be a group of stitches
+  readStated,
+  readAtTheSameTime,
+  // 'these 2 rows form rib' begins as a note does
+  readNamedRows,
+  readNote,
+  // 'with 4 mm needles pick up …' : the needle is said by itself
+  readNeedle,
+  // leaves 'cast on 5 sts at beg of next 2 rows' to groups
+  readCastOn,
+  // 'rep dec row every 4th row' names a row, 'rep last row' counts them
+  readRepeatNamed,
+  // 'k 1 row' is no stitch
+  readRows,
+  readRowsAgain,
+  (c, said) => readRepeatRows(c, said.at(-1)?.statement.is === 'repeat rows'),
+  readElided,
+  // 'bind off 5 sts at beg of next 2 rows' is no last row
+  readGroups,
+  readBindOff,
+  readShape,
+  // 'work second side as first' is not worked as for a piece called 'first'
+  readOtherSide,
+  // 'work as for back to armhole' would be worked even
+  readAsFor,
+  (c) => (seesPickUp(c) ? readPickUp(c) : undefined),
+  // 'slip sts from holder' takes up what 'slip sts onto holder' lays by
+  readRejoin,
+  // 'work on last 28 sts' would be worked even
+  readWorkOn,
+  readHold,
+  readTurn,
+  // nearly every sentence that says how long
+  readEven,
+  // what is left to be passed over
+  readPassing,
+];
+
+function readSimple(c: Cursor, said: readonly Said[]): Statement | undefined {
+  for (const read of CONSTRUCTS) {
+    const statement = read(c, said);
+    if (statement) return statement;
+  }
+  return undefined;
 }

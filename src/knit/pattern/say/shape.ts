@@ -1,7 +1,7 @@
 import {
   attempt,
   type Cursor,
-  peekText,
+  peekWord,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
@@ -36,7 +36,7 @@ export const readShape = (c: Cursor): Statement | undefined =>
     const edgeBefore = readEdgeOf(c);
     const later = when.length > 0 ? when : edgeBefore ? readBeatsAfter(c) : [];
     takes(c, ',', ':');
-    const sign = CHANGES[peekText(c)];
+    const sign = CHANGES[peekWord(c)];
     if (sign === undefined) return undefined;
     c.at += 1;
     const by = readBy(c);
@@ -96,7 +96,7 @@ function skipInset(c: Cursor): void {
     return;
   }
   c.at = start;
-  takeAnyPhrase(c, 'as before', 'inside edge st|sts', 'fully fashioned', 'as set', 'in pattern');
+  takeAnyPhrase(c, 'as before', 'inside edge st|sts', 'fully fashioned', 'as set', 'in patt');
 }
 
 const readBeatsAfter = (c: Cursor): Beat[] => readBeats(c);

@@ -2,11 +2,12 @@ import {
   attempt,
   type Cursor,
   peek,
-  peekText,
+  peekWord,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
   takes,
+  took,
 } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
 import type { Statement } from './statement.ts';
@@ -20,7 +21,7 @@ export const readWorkOn = (c: Cursor): Statement | undefined =>
     if (
       takeAnyPhrase(
         c,
-        'work|working|knit each|both side|sides|shoulder separately|singly',
+        'work|working|k each|both side|sides|shoulder separately|singly',
         'each side is worked separately',
         'work|working each side of neck|front|back separately',
         'working|work each side of the neck separately',
@@ -31,16 +32,14 @@ export const readWorkOn = (c: Cursor): Statement | undefined =>
     ) {
       return { is: 'work on', which: 'each side' };
     }
-    if (
-      takeAnyPhrase(c, 'work|working|continue|cont on', 'work|working|continue|cont in pattern on', 'on', '')
-    ) {
+    if (takeAnyPhrase(c, 'work|working|cont on', 'work|working|cont in patt on', 'on', '')) {
       takes(c, 'the');
-      if (takeAnyPhrase(c, 'both sides', 'both shoulders', 'each side')) {
+      if (takeAnyPhrase(c, 'both sides', 'both shoulder', 'each side')) {
         takeAnyPhrase(c, 'at once', 'at the same time', 'at same time', 'separately');
-        takeAnyPhrase(c, 'with separate balls|yarn', 'using separate balls');
+        takeAnyPhrase(c, 'with separate ball|yarn', 'using separate ball');
         return {
           is: 'work on',
-          which: c.tokens[c.at - 1]?.text === 'separately' ? 'each side' : 'both at once',
+          which: took(c, 'separately') ? 'each side' : 'both at once',
         };
       }
       const which = takes(c, 'last', 'second')
@@ -56,10 +55,7 @@ export const readWorkOn = (c: Cursor): Statement | undefined =>
       takes(c, 'of');
       const n = takeNumber(c);
       takes(c, 'shoulder');
-      if (
-        (which !== undefined || n !== undefined) &&
-        (takePhrase(c, STS) || /^(side|shoulder)$/.test(c.tokens[c.at - 1]?.text ?? ''))
-      ) {
+      if ((which !== undefined || n !== undefined) && (takePhrase(c, STS) || took(c, 'side', 'shoulder'))) {
         takeAnyPhrase(
           c,
           'only',
@@ -82,10 +78,10 @@ export const readWorkOn = (c: Cursor): Statement | undefined =>
     ) {
       takeAnyPhrase(
         c,
-        'with separate balls of yarn',
-        'with separate balls|yarn',
-        'with 2 balls',
-        'using 2 balls of yarn',
+        'with separate ball of yarn',
+        'with separate ball|yarn',
+        'with 2 ball',
+        'using 2 ball of yarn',
       );
       return { is: 'work on', which: 'both at once' };
     }
@@ -93,7 +89,7 @@ export const readWorkOn = (c: Cursor): Statement | undefined =>
 
 /** 'one side', which reads as '1 side'. */
 function takeOneSide(c: Cursor): boolean {
-  if (peek(c)?.value !== 1 || !/^(side|shoulder)$/.test(peekText({ ...c, at: c.at + 1 }))) return false;
+  if (peek(c)?.value !== 1 || !/^(side|shoulder)$/.test(peekWord({ ...c, at: c.at + 1 }))) return false;
   c.at += 1;
   return true;
 }

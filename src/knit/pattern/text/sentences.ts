@@ -1,3 +1,4 @@
+import { endsOrdinal, isWord } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 
 /** A stretch of a line's tokens that says one thing: from, up to but not with. */
@@ -31,7 +32,7 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
 /** 'Decrease Row (RS):': the words before 'Row' are its name. */
 const namesRow = (tokens: readonly Token[], from: number, at: number): boolean =>
   at - from <= 3 &&
-  /^rows?$/.test(tokens[at]?.text ?? '') &&
+  isWord(tokens[at], 'row', 'rows') &&
   tokens[at + 1]?.kind !== 'number' &&
   tokens.slice(from, at).every(({ kind }) => kind === 'word');
 
@@ -40,7 +41,7 @@ function startsLabel(tokens: readonly Token[], at: number): boolean {
   const token = tokens[at] as Token;
   // quick way out: a label begins with a capital or a number
   if (!token.capital && token.kind !== 'number') return false;
-  if (token.kind === 'word' && !/^(row|rows|rnd|rnds|next)$/.test(token.text)) return false;
+  if (token.kind === 'word' && !isWord(token, 'row', 'rows', 'rnd', 'rnds', 'next')) return false;
   if (token.kind === 'number' && tokens[at + 1]?.kind !== 'word') return false;
   const before = tokens[at - 1]?.text ?? '';
   if (
@@ -49,11 +50,11 @@ function startsLabel(tokens: readonly Token[], at: number): boolean {
     )
   )
     return false;
-  const named = /^(row|rows|rnd|rnds|next)$/.test(token.text) && token.capital;
+  const named = isWord(token, 'row', 'rows', 'rnd', 'rnds', 'next') && token.capital;
   const ordinal =
     token.kind === 'number' &&
-    /^(st|nd|rd|th)$/.test(tokens[at + 1]?.text ?? '') &&
-    /^(row|rows|and|rnd)$/.test(tokens[at + 2]?.text ?? '');
+    endsOrdinal(tokens[at + 1]) &&
+    isWord(tokens[at + 2], 'row', 'rows', 'and', 'rnd');
   if (!named && !ordinal) return false;
   for (let i = at + 1; i < Math.min(at + 9, tokens.length); i += 1) {
     const text = tokens[i]?.text ?? '';

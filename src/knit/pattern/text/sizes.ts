@@ -72,7 +72,7 @@ export function pickSize(
 const endingOf = (list: List): readonly Token[] =>
   (list.values.find((value) => value.length > 1) ?? []).slice(1);
 
-const zeroAt = (token: Token): Token => ({ ...token, kind: 'number', text: '0', value: 0 });
+const zeroAt = (token: Token): Token => ({ ...token, kind: 'number', text: '0', word: '0', value: 0 });
 
 /** The list of sizes that starts at a token; `wanted` is how many sizes there are, where that is known. */
 function listAt(tokens: readonly Token[], at: number, wanted: number | undefined): List | undefined {

@@ -1,4 +1,4 @@
-import { type Cursor, peekText, takeAnyPhrase, takes } from './cursor.ts';
+import { type Cursor, peekWord, takeAnyPhrase, takes } from './cursor.ts';
 import { END, takenBy } from './notation.ts';
 import type { Level } from './repeat.ts';
 import { readStitch } from './stitch.ts';
@@ -12,7 +12,6 @@ export const BETWEEN = new Set([
   '-',
   '/',
   'and',
-  '&',
   'then',
   'end',
   'ending',
@@ -49,7 +48,7 @@ export const BETWEEN = new Set([
   'back',
   'front',
   'bring',
-  'turning',
+  'turn',
 ]);
 
 export const SPECIAL = new Set([
@@ -58,7 +57,6 @@ export const SPECIAL = new Set([
   'attach',
   'add',
   'turn',
-  'turning',
   'w',
   'wrap',
   'end',
@@ -67,7 +65,7 @@ export const SPECIAL = new Set([
   'instead',
 ]);
 
-export const text = (c: Cursor): string => peekText(c);
+export const text = (c: Cursor): string => peekWord(c);
 
 /** 'join a second ball of yarn' within a row. */
 function skipJoin(c: Cursor): boolean {
@@ -85,14 +83,14 @@ function skipJoin(c: Cursor): boolean {
 
 /** 'join yarn' and nothing else: the row begins, or goes on, where no yarn hangs. */
 function saysJoin(c: Cursor): boolean {
-  const next = peekText(c, 2);
+  const next = peekWord(c, 2);
   const alone = c.at + 2 >= c.end || next === ',' || next === ']';
   return alone && takeAnyPhrase(c, 'join|rejoin yarn');
 }
 
 /** Turns, cut-short last repeats and 'instead of'; whether it was one of them. */
 export function readSpecial(c: Cursor, level: Level): boolean {
-  if (takeAnyPhrase(c, 'turn', 'turning', 'w & t', 'wrap and|& turn', 'wrap next st and turn')) {
+  if (takeAnyPhrase(c, 'turn', 'w and t', 'wrap and turn', 'wrap next st and turn')) {
     level.items.push({ is: 'turn' });
     return true;
   }
@@ -101,7 +99,7 @@ export function readSpecial(c: Cursor, level: Level): boolean {
     return true;
   }
   if (/^(join|attach|add)$/.test(text(c))) return skipJoin(c);
-  if (takeAnyPhrase(c, 'end last rep|repeat', 'ending last rep|repeat', 'last rep|repeat')) {
+  if (takeAnyPhrase(c, 'end last rep', 'ending last rep', 'last rep')) {
     readLastRepeat(c, level);
     return true;
   }

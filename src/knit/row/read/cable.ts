@@ -4,7 +4,8 @@ import {
   type Cursor,
   peek,
   peekNumber,
-  peekText,
+  peekWord,
+  sees,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
@@ -15,12 +16,12 @@ import { counted, type ReadItem } from './plain.ts';
 
 /** 'c4f', 'cable 6 back', 't3b', 'c6l'; the word c, t, cable, cr, tw comes next. */
 export function readCross(c: Cursor): ReadItem | undefined {
-  const twist = /^(t|tw|twist|cr|cross)$/.test(peekText(c));
+  const twist = sees(c, 't', 'tw', 'twist', 'cr', 'cross');
   c.at += 1;
   const n = takeNumber(c);
   if (n === undefined) return readTwistWord(c);
   takeSts(c);
-  const way = takeAnyPhrase(c, 'f', 'front', 'l', 'left', 'fw', 'fwd', 'forward')
+  const way = takeAnyPhrase(c, 'f', 'front', 'l', 'left', 'fw', 'fwd')
     ? 'f'
     : takeAnyPhrase(c, 'b', 'back', 'r', 'right', 'bw', 'bk')
       ? 'b'
@@ -43,8 +44,8 @@ function readTwistWord(c: Cursor): ReadItem | undefined {
 export function readFraction(c: Cursor): ReadItem | undefined {
   const front = peekNumber(c);
   const back = peekNumber(c, 2);
-  if (front === undefined || back === undefined || peekText(c, 1) !== '/') return undefined;
-  const way = peekText(c, 3);
+  if (front === undefined || back === undefined || peekWord(c, 1) !== '/') return undefined;
+  const way = peekWord(c, 3);
   const alias = ({ l: 'lc', r: 'rc', lp: 'lpc', rp: 'rpc', lcp: 'lpc', rcp: 'rpc' } as const)[way] ?? way;
   const name = `${front}/${back} ${alias}`;
   if (!isStitchName(name)) return undefined;
@@ -64,7 +65,7 @@ export const readCableNeedle = (c: Cursor): ReadItem | undefined =>
 const NEEDLE = [
   'onto|on|to cn|cable|dpn',
   'onto|on|to a|the|spare|extra cn|cable|dpn|needle',
-  'onto|on|to a spare|double cn|cable|pointed',
+  'onto|on|to a spare|dbl cn|cable|pointed',
 ];
 
 function crossed(c: Cursor): StitchName | undefined {
@@ -101,8 +102,8 @@ function crossed(c: Cursor): StitchName | undefined {
 const named = (name: string): StitchName | undefined => (isStitchName(name) ? name : undefined);
 
 function knitOrPurl(c: Cursor): { n: number; purl: boolean } | undefined {
-  const purl = /^(p|purl)$/.test(peekText(c));
-  if (!takes(c, 'k', 'knit', 'p', 'purl')) return undefined;
+  const purl = sees(c, 'p');
+  if (!takes(c, 'k', 'p')) return undefined;
   if (!takePhrase(c, 'the')) takePhrase(c, 'next');
   if (peek(c)?.kind !== 'number') return { n: 1, purl };
   const n = takeNumber(c) ?? 1;
@@ -111,7 +112,7 @@ function knitOrPurl(c: Cursor): { n: number; purl: boolean } | undefined {
 }
 
 function gap(c: Cursor): void {
-  while (takes(c, ',', ';', 'and', '&', '.', 'then', '-')) {
+  while (takes(c, ',', ';', 'and', '.', 'then', '-')) {
     // one crossing, whatever stands between its moves
   }
 }

@@ -4,7 +4,7 @@ import {
   type Cursor,
   peek,
   peekNumber,
-  peekText,
+  peekWord,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
@@ -15,18 +15,8 @@ import { counted, ofNext, type ReadItem } from './plain.ts';
 
 /** After a word for yarn over: once unless said. */
 export function readOver(c: Cursor): ReadItem | undefined {
-  const doubled = takes(c, 'double', 'dbl');
-  if (
-    !takeAnyPhrase(
-      c,
-      'yarn over|forward|fwd|round',
-      'wool forward|fwd|round|over',
-      'wl fwd|forward',
-      'wl rd',
-      'w fwd',
-      'yo|yos|yon|yrn|yfrn|yfwd|yf|yfd|wf|wfd|wrn|won|ytf|o|over|yfon|yo’s',
-    )
-  ) {
+  const doubled = takes(c, 'dbl');
+  if (!takeAnyPhrase(c, 'yarn over|fwd|rnd', 'wool fwd|rnd|over', 'wl fwd', 'wl rd', 'w fwd', 'yo|o|over')) {
     return undefined;
   }
   takeAnyPhrase(c, 'needle', 'n', 'the needle', 'on needle');
@@ -34,15 +24,15 @@ export function readOver(c: Cursor): ReadItem | undefined {
   if (takes(c, 'once')) return counted('yo', 1);
   const n = peekNumber(c);
   const glued = peek(c)?.glued === true;
-  if (n !== undefined && Number.isSafeInteger(n) && (glued || sees1(c, 'times', 'time', 'x', '×'))) {
+  if (n !== undefined && Number.isSafeInteger(n) && (glued || sees1(c, 'time', 'x'))) {
     c.at += 1;
-    takes(c, 'times', 'time', 'x', '×');
+    takes(c, 'time', 'x');
     return n === 2 ? counted('yo twice', 1) : counted('yo', n);
   }
   return counted('yo', 1, false);
 }
 
-const sees1 = (c: Cursor, ...words: readonly string[]): boolean => words.includes(peekText(c, 1));
+const sees1 = (c: Cursor, ...words: readonly string[]): boolean => words.includes(peekWord(c, 1));
 
 /** After 'm' or 'make': 'm1', 'm1l', 'make 1 purlwise', or a bobble. */
 export function readMake(c: Cursor): ReadItem | undefined {
@@ -58,8 +48,8 @@ export function readMake(c: Cursor): ReadItem | undefined {
 function leanOf(c: Cursor): StitchName {
   if (takeAnyPhrase(c, 'left leaning', 'left', 'l', '- l')) return 'm1l';
   if (takeAnyPhrase(c, 'right leaning', 'right', 'r', '- r')) return 'm1r';
-  if (takeAnyPhrase(c, 'p', 'pw', 'pwise', 'purlwise', 'purl', '- p')) return 'm1p';
-  takeAnyPhrase(c, 'k', 'kw', 'kwise', 'knitwise', 'a', 'z', 't', 'tbl', '- k');
+  if (takeAnyPhrase(c, 'p', 'pwise', '- p')) return 'm1p';
+  takeAnyPhrase(c, 'k', 'kwise', 'a', 'z', 't', 'tbl', '- k');
   return 'm1';
 }
 
@@ -78,8 +68,8 @@ export function readIncrease(c: Cursor): ReadItem | undefined {
       return { item: { is: 'stitches to', work: 'inc', goal: { left: 'what follows' } }, said: true };
     if (over !== undefined) return many('inc', n ?? 1, over, each);
   }
-  if (takePhrase(c, 'next st|stitch')) return counted('inc', 1);
-  if (takePhrase(c, 'purlwise|knitwise|pwise|kwise|pw|kw')) return counted('inc', n ?? 1);
+  if (takePhrase(c, 'next st')) return counted('inc', 1);
+  if (takePhrase(c, 'pwise|kwise')) return counted('inc', n ?? 1);
   return counted('inc', n ?? 1, n !== undefined);
 }
 
@@ -91,7 +81,7 @@ export function readDecrease(c: Cursor): ReadItem | undefined {
   takeSts(c);
   const evenly = readEvenly(c, -(n ?? 1));
   if (evenly) return evenly;
-  if (n !== undefined && n >= 2 && n <= 4 && takeAnyPhrase(c, 'at once', 'together', 'tog')) {
+  if (n !== undefined && n >= 2 && n <= 4 && takeAnyPhrase(c, 'at once', 'tog')) {
     return counted(n === 2 ? 'dec 2' : n === 3 ? 'dec 3' : 'dec 4', 1);
   }
   return counted('dec', n ?? 1, n !== undefined);
@@ -105,10 +95,10 @@ const EVENLY = [
   'at even intervals',
   'at equal intervals',
   'evenly placed',
-  'at center|centre|middle of row',
-  'at center|centre|middle',
-  'at center|centre front|back',
-  'in center|centre|middle st|stitch',
+  'at center|middle of row',
+  'at center|middle',
+  'at center front|back',
+  'in center|middle st',
 ];
 
 const readEvenly = (c: Cursor, change: number): ReadItem | undefined =>
@@ -119,7 +109,7 @@ const readEvenly = (c: Cursor, change: number): ReadItem | undefined =>
     const far = c.at;
     takes(c, 'across', 'over', 'along', 'in');
     takes(c, 'the');
-    takes(c, 'next', 'center', 'centre');
+    takes(c, 'next', 'center');
     const over = takeNumber(c);
     if (over !== undefined && takeSts(c)) return { item: { is: 'evenly', change, over }, said: true };
     c.at = far;

@@ -8,7 +8,7 @@ import { counted, type ReadItem } from './plain.ts';
 export function countedEdge(c: Cursor, work: StitchName): ReadItem {
   const n = readCount(c);
   takes(c, 'more');
-  takes(c, 'center', 'centre', 'rem', 'remaining', 'new');
+  takes(c, 'center', 'rem', 'new');
   takeSts(c);
   skipManner(c);
   return n === undefined ? { item: allOf(work), said: false } : counted(work, n);
@@ -26,4 +26,4 @@ export const toGoal = (work: StitchName, c: Cursor): Item => ({
   goal: readGoal(c) ?? { left: 'what follows' },
 });
 
-export const takeRest = (c: Cursor): boolean => takePhrase(c, `rem|remaining|all ${STS}`);
+export const takeRest = (c: Cursor): boolean => takePhrase(c, `rem|all ${STS}`);

@@ -35,10 +35,10 @@ export const atEnd = (c: Cursor): boolean => c.at >= c.end;
 export const peek = (c: Cursor, ahead = 0): Token | undefined =>
   c.at + ahead < c.end ? c.tokens[c.at + ahead] : undefined;
 
-/** Text of a word or mark ahead; '' at the end and for numbers. */
-export function peekText(c: Cursor, ahead = 0): string {
+/** The trade's word (or the mark) ahead, however it is spelled; '' at the end and for numbers. */
+export function peekWord(c: Cursor, ahead = 0): string {
   const token = peek(c, ahead);
-  return token === undefined || token.kind === 'number' ? '' : token.text;
+  return token === undefined || token.kind === 'number' ? '' : token.word;
 }
 
 export function peekNumber(c: Cursor, ahead = 0): number | undefined {
@@ -47,7 +47,20 @@ export function peekNumber(c: Cursor, ahead = 0): number | undefined {
 }
 
 /** Whether one of the words or marks comes next. */
-export const sees = (c: Cursor, ...words: readonly string[]): boolean => words.includes(peekText(c));
+export const sees = (c: Cursor, ...words: readonly string[]): boolean => words.includes(peekWord(c));
+
+/** Whether a token is one of the words or marks. */
+export const isWord = (token: Token | undefined, ...words: readonly string[]): boolean =>
+  token !== undefined && words.includes(token.word);
+
+/** Whether the token taken last is one of the words or marks. */
+export const took = (c: Cursor, ...words: readonly string[]): boolean => isWord(c.tokens[c.at - 1], ...words);
+
+/** The ending of '1st', '2nd', '3rd', '4th', which is a token of its own; 'stitch' is none, however it is spelled. */
+export const endsOrdinal = (token: Token | undefined): boolean =>
+  token !== undefined && ORDINAL.has(token.text);
+
+const ORDINAL = new Set(['st', 'nd', 'rd', 'th']);
 
 /** Takes one of the words or marks, if it comes next. */
 export function takes(c: Cursor, ...words: readonly string[]): boolean {
@@ -68,7 +81,7 @@ export function takePhrase(c: Cursor, phrase: string): boolean {
   for (let i = 0; i < words.length; i += 1) {
     const wanted = words[i] as readonly string[];
     const token = peek(c, i);
-    if (token === undefined || !wanted.includes(token.text)) return false;
+    if (token === undefined || !wanted.includes(token.word)) return false;
   }
   c.at += words.length;
   return true;

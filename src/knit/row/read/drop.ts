@@ -8,7 +8,7 @@ export function readDrop(c: Cursor): ReadItem {
   takes(c, 'the', 'next', 'first', 'extra', 'second');
   const n = readCount(c);
   takes(c, 'extra', 'next', 'second');
-  takeAnyPhrase(c, STS, 'yo|yos', 'loop|loops', 'wrap|wraps', 'yarn over');
+  takeAnyPhrase(c, STS, 'yo', 'loop', 'wrap|wraps', 'yarn over');
   takeAnyPhrase(c, 'off needle', 'off the needle', 'from needle', 'from left needle');
   return counted('drop', n ?? 1, n !== undefined);
 }

@@ -2,7 +2,7 @@ import {
   attempt,
   type Cursor,
   peekNumber,
-  peekText,
+  peekWord,
   sees,
   seesPhrase,
   takeAnyPhrase,
@@ -12,14 +12,14 @@ import {
 } from './cursor.ts';
 import { END, type Goal, TO_END } from './notation.ts';
 
-export const STS = 'st|sts|stitch|stitches|stich|stiches';
-const MARKER = 'm|mk|mkr|marker|markers|mrk';
-const REMAIN = ['remain', 'remains', 'rem', 'remaining', 'left', 'unworked'];
+export const STS = 'st|sts';
+const MARKER = 'm|marker';
+const REMAIN = ['remain', 'rem', 'left', 'unworked'];
 
 export const takeSts = (c: Cursor): boolean => takePhrase(c, STS);
 
 const GOAL_WORDS = new Set(
-  'to until till up upto all straight in every each the rem remaining back even around entire row whole across over along'.split(
+  'to until up upto all straight in every each the rem back even around entire row whole across over along'.split(
     ' ',
   ),
 );
@@ -28,20 +28,20 @@ const GOAL_WORDS = new Set(
 export const readGoal = (c: Cursor): Goal | undefined =>
   attempt(c, () => {
     const start = c.at;
-    if (!GOAL_WORDS.has(peekText(c))) return undefined;
+    if (!GOAL_WORDS.has(peekWord(c))) return undefined;
     const goal = readTo(c) ?? readAcross(c);
     if (goal === undefined) c.at = start;
     return goal;
   });
 
 function readTo(c: Cursor): Goal | undefined {
-  if (!takes(c, 'to', 'until', 'till', 'up', 'upto')) return undefined;
+  if (!takes(c, 'to', 'until', 'up', 'upto')) return undefined;
   takes(c, 'to');
   takes(c, 'within');
   takes(c, 'the');
   if (takes(c, 'end', 'ends')) return skipEndWords(c);
   if (takes(c, 'last')) return readLast(c);
-  if (takes(c, 'next', 'first', 'second', 'following') || sees(c, ...MARKER.split('|'))) {
+  if (takes(c, 'next', 'first', 'second', 'foll') || sees(c, ...MARKER.split('|'))) {
     return takePhrase(c, MARKER) ? { marker: 0 } : undefined;
   }
   takes(c, 'there');
@@ -79,7 +79,7 @@ function readLast(c: Cursor): Goal {
 
 function readBefore(c: Cursor, n: number): Goal | undefined {
   takes(c, 'the');
-  takes(c, 'next', 'first', 'second', 'following');
+  takes(c, 'next', 'first', 'second', 'foll');
   if (takes(c, 'end')) {
     skipEndWords(c);
     return { left: n };
@@ -88,35 +88,20 @@ function readBefore(c: Cursor, n: number): Goal | undefined {
 }
 
 function skipEndWords(c: Cursor): Goal {
-  takeAnyPhrase(
-    c,
-    'of the row|rnd|round|needle',
-    'of row|rnd|round|needle|rows',
-    'of next row',
-    'of this row',
-  );
+  takeAnyPhrase(c, 'of the row|rnd|needle', 'of row|rnd|needle|rows', 'of next row', 'of this row');
   return TO_END;
 }
 
 const readAcross = (c: Cursor): Goal | undefined =>
   attempt(c, () => {
     if (
-      takeAnyPhrase(
-        c,
-        'all the way',
-        'all across',
-        'straight across',
-        'in every st',
-        'every st|stitch',
-        'each st|stitch',
-      )
+      takeAnyPhrase(c, 'all the way', 'all across', 'straight across', 'in every st', 'every st', 'each st')
     ) {
       takes(c, 'across');
       return END;
     }
-    if (takeAnyPhrase(c, 'all sts|stitches', 'the rest', 'all rem|remaining sts', 'all', 'back', 'even'))
-      return acrossTail(c);
-    if (takeAnyPhrase(c, 'the rem|remaining', 'rem|remaining', 'the remainder')) {
+    if (takeAnyPhrase(c, 'all sts', 'the rest', 'all rem sts', 'all', 'back', 'even')) return acrossTail(c);
+    if (takeAnyPhrase(c, 'the rem', 'rem', 'the remainder')) {
       takeNumber(c);
       takeSts(c);
       takeAnyPhrase(c, 'of row', 'of the row');
@@ -127,10 +112,7 @@ const readAcross = (c: Cursor): Goal | undefined =>
     )
       return END;
     if (takes(c, 'across', 'over', 'along')) {
-      if (
-        /^(the|next|center|centre|first|rem|remaining)$/.test(peekText(c)) &&
-        peekNumber(c, 1) !== undefined
-      ) {
+      if (sees(c, 'the', 'next', 'center', 'first', 'rem') && peekNumber(c, 1) !== undefined) {
         return undefined;
       }
       if (peekNumber(c) !== undefined) return undefined;
@@ -142,14 +124,14 @@ function acrossTail(c: Cursor): Goal {
   takeAnyPhrase(c, 'across', 'to end');
   takeAnyPhrase(
     c,
-    'the row|rnd|round',
+    'the row|rnd',
     'this row',
-    'row|rnd|round|needle',
-    'all sts|stitches',
+    'row|rnd|needle',
+    'all sts',
     'all the sts',
-    'all rem|remaining sts',
-    'rem|remaining sts|stitches',
-    'sts|stitches',
+    'all rem sts',
+    'rem sts',
+    'sts',
     'to end',
   );
   takeAnyPhrase(c, 'of row', 'of the row');
@@ -162,20 +144,7 @@ export const readCount = (c: Cursor): number | undefined =>
   attempt(c, () => {
     takes(c, 'across', 'over', 'on');
     takes(c, 'the', 'these');
-    takes(
-      c,
-      'next',
-      'first',
-      'last',
-      'following',
-      'center',
-      'centre',
-      'middle',
-      'foll',
-      'rem',
-      'remaining',
-      'other',
-    );
+    takes(c, 'next', 'first', 'last', 'foll', 'center', 'middle', 'rem', 'other');
     const n = takeNumber(c);
     if (n !== undefined && Number.isSafeInteger(n)) return n;
   });
@@ -188,25 +157,17 @@ export interface Times {
   readonly more: boolean;
 }
 
-const TIMES_WORDS = new Set(['a', 'another', 'for', 'once', 'twice', 'thrice', '×', 'x', 'total']);
+const TIMES_WORDS = new Set(['a', 'another', 'for', 'once', 'twice', 'thrice', 'x', 'total']);
 
 /** '5 times', 'twice', '× 5', '4 times more', '3 times in all'. */
 export const readTimes = (c: Cursor): Times | undefined =>
   attempt(c, () => {
-    if (peekNumber(c) === undefined && !TIMES_WORDS.has(peekText(c))) return undefined;
+    if (peekNumber(c) === undefined && !TIMES_WORDS.has(peekWord(c))) return undefined;
     const n = timesNumber(c);
     if (n === undefined) return undefined;
-    const more = takeAnyPhrase(c, 'more times', 'more time', 'more', 'again', 'further');
-    if (more) takes(c, 'times', 'time');
-    const total = takeAnyPhrase(
-      c,
-      'in all',
-      'in total',
-      'altogether',
-      'total',
-      'all together',
-      'times in all',
-    );
+    const more = takeAnyPhrase(c, 'more time', 'more', 'again', 'further');
+    if (more) takes(c, 'time');
+    const total = takeAnyPhrase(c, 'in all', 'in total', 'altogether', 'total', 'all tog', 'time in all');
     return { n, total, more };
   });
 
@@ -215,9 +176,9 @@ function timesNumber(c: Cursor): number | undefined {
   if (takes(c, 'once')) return 1;
   if (takes(c, 'twice')) return 2;
   if (takes(c, 'thrice')) return 3;
-  if (takes(c, '×', 'x')) {
+  if (takes(c, 'x')) {
     const n = takeNumber(c);
-    takes(c, 'times', 'time');
+    takes(c, 'time');
     return whole(n);
   }
   if (takePhrase(c, 'total of')) return timesOf(c);
@@ -227,8 +188,8 @@ function timesNumber(c: Cursor): number | undefined {
 function timesOf(c: Cursor): number | undefined {
   const n = takeNumber(c);
   if (n === undefined) return undefined;
-  if (seesPhrase(c, 'more times|time') || seesPhrase(c, 'further times|time')) return whole(n);
-  if (takes(c, 'times', 'time', 'x', '×', 'tms')) return whole(n);
+  if (seesPhrase(c, 'more time') || seesPhrase(c, 'further time')) return whole(n);
+  if (takes(c, 'time', 'x')) return whole(n);
   return undefined;
 }
 

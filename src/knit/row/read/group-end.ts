@@ -1,4 +1,4 @@
-import { attempt, type Cursor, peekText, takeAnyPhrase, takeNumber, takePhrase, takes } from './cursor.ts';
+import { attempt, type Cursor, sees, takeAnyPhrase, takeNumber, takePhrase, takes } from './cursor.ts';
 import { readGoal, readTimes, STS } from './goal.ts';
 import type { Goal } from './notation.ts';
 
@@ -20,7 +20,7 @@ export function readGroupEnd(c: Cursor): GroupEnd {
     return { is: 'in one', times: times?.n ?? 1 };
   }
   c.at = start;
-  if (takes(c, 'rep', 'repeat', 'rpt', 'repeated')) {
+  if (takes(c, 'rep', 'repeated')) {
     takeAnyPhrase(c, 'instructions in parentheses|brackets', 'these sts');
   }
   takes(c, ',');
@@ -30,7 +30,7 @@ export function readGroupEnd(c: Cursor): GroupEnd {
   if (goal) return { is: 'goal', goal };
   if (takes(c, 'over', 'across', 'on', 'for', 'along')) {
     takes(c, 'the');
-    takes(c, 'next', 'first', 'center', 'centre', 'foll', 'following', 'last');
+    takes(c, 'next', 'first', 'center', 'foll', 'last');
     const n = takeNumber(c);
     if (n !== undefined && Number.isSafeInteger(n) && takePhrase(c, STS)) return { is: 'over', stitches: n };
   }
@@ -41,13 +41,13 @@ export function readGroupEnd(c: Cursor): GroupEnd {
 /** 'in next st', 'into same st', 'in 1 st'. */
 export const readInOneStitch = (c: Cursor): boolean =>
   attempt(c, () => {
-    if (!/^(all|in|into)$/.test(peekText(c))) return false;
+    if (!sees(c, 'all', 'in', 'into')) return false;
     takes(c, 'all');
     if (takes(c, 'in', 'into')) {
       takes(c, 'the');
-      takes(c, 'same', 'next', 'following', 'foll', 'first', 'last', 'center', 'centre');
+      takes(c, 'same', 'next', 'foll', 'first', 'last', 'center');
       takePhrase(c, '1');
-      if (takePhrase(c, 'st|stitch|loop')) return true;
+      if (takePhrase(c, 'st|loop')) return true;
     }
     return false;
   });
@@ -57,7 +57,7 @@ const readInEach = (c: Cursor): number | undefined =>
   attempt(c, () => {
     if (takes(c, 'in', 'into') && takes(c, 'each') && takes(c, 'of')) {
       takes(c, 'the');
-      takes(c, 'next', 'foll', 'following');
+      takes(c, 'next', 'foll');
       const n = takeNumber(c);
       if (n !== undefined && Number.isSafeInteger(n) && takePhrase(c, STS)) return n;
     }

@@ -5,48 +5,32 @@ import { skipManner } from './manner.ts';
 import { counted, type ReadItem } from './plain.ts';
 
 export const ON_HOLDER = [
-  'on|onto|to|upon|in a|the st|stitch holder',
-  'on|onto|to|upon a|the|spare|another holder|needle|thread|yarn|length|waste|scrap|pin|holders',
-  'on|onto|to|upon st|stitch|spare|waste|scrap|holder|holders|hold holder|holders|yarn|needle|thread',
-  'on|onto|to|upon holder|holders|thread|hold',
-  'on|onto a|the spare|stitch|st needle|holder|thread',
+  'on|onto|to|upon|in a|the st holder',
+  'on|onto|to|upon a|the|spare|another holder|needle|thread|yarn|length|waste|scrap|pin',
+  'on|onto|to|upon st|spare|waste|scrap|holder|hold holder|yarn|needle|thread',
+  'on|onto|to|upon holder|thread|hold',
+  'on|onto a|the spare|st needle|holder|thread',
   'on|onto|to a safety|separate|spare|waste|scrap|contrast pin|yarn|thread|strand|needle|holder',
   'on|onto|to a piece|length|strand of waste|scrap|contrasting yarn',
   'on|onto|to a piece|length|strand of yarn|wool|thread',
-  'on|onto|to 2|separate st|stitch holders',
-  'on|onto|to separate holders|holder',
+  'on|onto|to 2|separate st holder',
+  'on|onto|to separate holder',
 ];
 
 /** 'place next 24 sts on holder', 'sl 12 sts to a stitch holder', 'leave rem sts on holder'. */
 export const readHold = (c: Cursor): ReadItem | undefined =>
   attempt(c, () => {
-    if (
-      !takes(
-        c,
-        'place',
-        'put',
-        'sl',
-        'slip',
-        'leave',
-        'leaving',
-        'placing',
-        'slipping',
-        'transfer',
-        'keep',
-        'move',
-      )
-    )
-      return undefined;
+    if (!takes(c, 'place', 'put', 'sl', 'leave', 'transfer', 'keep', 'move')) return undefined;
     const all = takeAnyPhrase(
       c,
       STS,
-      `rem|remaining|these|those|all|other|the ${STS}`,
-      `the rem|remaining|other ${STS}`,
-      `all rem|remaining ${STS}`,
+      `rem|these|those|all|other|the ${STS}`,
+      `the rem|other ${STS}`,
+      `all rem ${STS}`,
     );
     const n = readCount(c);
     if (all || n !== undefined) {
-      takes(c, 'center', 'centre', 'rem', 'remaining');
+      takes(c, 'center', 'rem');
       takeSts(c);
       skipManner(c);
       if (takeAnyPhrase(c, ...ON_HOLDER)) {
@@ -61,20 +45,13 @@ export const readHold = (c: Cursor): ReadItem | undefined =>
 /** 'take up 12 sts from holder', 'k 12 sts from holder' is read where k is. */
 export const readTake = (c: Cursor): ReadItem | undefined =>
   attempt(c, () => {
-    if (!takes(c, 'take', 'sl', 'slip', 'return', 'replace', 'put', 'place')) return undefined;
+    if (!takes(c, 'take', 'sl', 'return', 'replace', 'put', 'place')) return undefined;
     takes(c, 'up');
-    if (takePhrase(c, `${STS} from|off holder|holders`)) return { item: toGoal('take', c), said: true };
+    if (takePhrase(c, `${STS} from|off holder`)) return { item: toGoal('take', c), said: true };
     const n = readCount(c);
     if (n !== undefined) {
       takeSts(c);
-      if (
-        takeAnyPhrase(
-          c,
-          'from|off holder|holders',
-          'from|off the|a|st|stitch holder',
-          'from|off a stitch|st holder',
-        )
-      ) {
+      if (takeAnyPhrase(c, 'from|off holder', 'from|off the|a|st holder', 'from|off a st holder')) {
         takeAnyPhrase(c, 'onto|to|back needle', 'onto|to the needle', 'back onto needle');
         return counted('take', n);
       }

@@ -1,8 +1,12 @@
+import { BEFORE_NUMBER, NUMBER_WORDS, SHORT, wordOf } from './vocabulary.ts';
+
 /** One word, number or mark of a pattern's text. Lines and columns count from 1. */
 export interface Token {
   readonly kind: 'word' | 'number' | 'mark';
   /** lower case; a mark is one character, dashes of every length are '-' */
   readonly text: string;
+  /** the trade's word that the text is a spelling of; what stands in the text where it is none */
+  readonly word: string;
   /** of a number; NaN otherwise */
   readonly value: number;
   readonly line: number;
@@ -27,22 +31,6 @@ const FRACTIONS: Readonly<Record<string, number>> = {
   '⅞': 7 / 8,
 };
 
-/** Counts that patterns spell out. */
-const NUMBER_WORDS: Readonly<Record<string, number>> = {
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-  eleven: 11,
-  twelve: 12,
-};
-
 const isDigit = (c: number): boolean => c >= 48 && c <= 57;
 const isLower = (c: number): boolean => c >= 97 && c <= 122;
 const isUpper = (c: number): boolean => c >= 65 && c <= 90;
@@ -55,20 +43,6 @@ const STARS = new Set(['*', '∗', '＊', '★', '✱']);
 const INCHES = new Set(['"', '”', '“', '″']);
 const SILENT = new Set(["'", '’', '‘', '`', '\u00ad', '\u200b', '\ufeff']);
 
-/** Abbreviations after which a full stop ends no sentence (unless a capital follows). */
-const SHORT = new Set(
-  (
-    'st sts rep rpt beg foll fol rem inc incs dec decs alt tog no nos approx patt pat cont k p sl rnd rnds wl fwd ' +
-    'ins cm cms mm tbl psso ea bet opp meas rh lh rs ws yd yds oz gm gms yo yon yrn kw pw cn dpn dpns mc cc m tw pc pcs ' +
-    'work’g wyif wyib bo co nec necess vs incl ctr cent skp ssk col cols lge sm med sz szs gar str stocking stocs stk ' +
-    'ss gst mst'
-  ).split(' '),
-);
-
-const BEFORE_NUMBER = new Set(
-  'no nos k p sl inc dec foll fol rem approx cont rep rpt beg alt ea rnd rnds size next yo'.split(' '),
-);
-
 /** The text of one logical line as tokens; `line` and `column` say where it starts. One pass, whatever the text. */
 export function lex(text: string, line = 1, column = 1): Token[] {
   const out: Token[] = [];
@@ -80,6 +54,7 @@ export function lex(text: string, line = 1, column = 1): Token[] {
     out.push({
       kind,
       text: word,
+      word: kind === 'number' ? word : wordOf(word),
       value,
       line: row,
       column: from - lineStart + 1,

@@ -9,7 +9,7 @@ export function readMarker(c: Cursor): ReadItem | undefined {
     said: true,
   });
   if (takeAnyPhrase(c, 'pm', `place|put ${marker}`, `place|put a|1 ${marker}`)) return does('place');
-  if (takeAnyPhrase(c, 'sm', 'slm', `sl|slip ${marker}`)) return does('slip');
+  if (takeAnyPhrase(c, 'sm', 'slm', `sl ${marker}`)) return does('slip');
   if (takeAnyPhrase(c, 'rm', `remove|drop ${marker}`)) return does('remove');
   return undefined;
 }

@@ -4,16 +4,16 @@ import { counted, type ReadItem } from './plain.ts';
 
 /** 'pick up and knit 12 sts along neck': the edge's name is read elsewhere, here it is passed over. */
 export function readPickUp(c: Cursor): ReadItem | undefined {
-  if (!takeAnyPhrase(c, 'pick up', 'pu', 'picking up', 'pick - up')) return undefined;
-  takes(c, 'and', '&', ',');
-  takes(c, 'k', 'knit', 'p', 'purl');
+  if (!takeAnyPhrase(c, 'pick up', 'pu', 'pick - up')) return undefined;
+  takes(c, 'and', ',');
+  takes(c, 'k', 'p');
   const goal = readGoal(c);
   if (goal) return { item: { is: 'stitches to', work: 'pu', goal }, said: true };
   const n = readCount(c);
   if (n === undefined) return undefined;
   takeSts(c);
   while (peek(c)?.kind === 'word' && !takes(c, ',')) {
-    if (seesPhrase(c, 'and k|knit|pick') || seesPhrase(c, 'k|p|from holder')) break;
+    if (seesPhrase(c, 'and k|pick') || seesPhrase(c, 'k|p|from holder')) break;
     c.at += 1;
   }
   return counted('pu', n);

@@ -3,7 +3,7 @@ import {
   attempt,
   type Cursor,
   peekNumber,
-  peekText,
+  peekWord,
   sees,
   takeAnyPhrase,
   takeNumber,
@@ -24,16 +24,16 @@ export const counted = (work: StitchName, times: number, said = true): ReadItem 
   said,
 });
 
-const TBL = ['tbl', 'through back loop|loops', 'through the back loop|loops', 'through back of loop|loops'];
+const TBL = ['tbl', 'through back loop', 'through the back loop', 'through back of loop'];
 
 /** After 'k', 'knit', 'p', 'purl': count, 'tog', 'tbl', 'front and back', or how far. */
 export function readPlain(c: Cursor): ReadItem | undefined {
-  const base = sees(c, 'k', 'knit', 'knits', 'knitting', 'plain') ? 'k' : 'p';
+  const base = sees(c, 'k', 'knitting', 'plain') ? 'k' : 'p';
   c.at += 1;
   const quick = readQuick(c, base);
   if (quick) return quick;
-  if (takeAnyPhrase(c, 'the k|knit sts|stitches and p|purl the p|purl sts|stitches')) return asEstablished(c);
-  if (takeAnyPhrase(c, 'the p|purl sts|stitches and k|knit the k|knit sts|stitches')) return asEstablished(c);
+  if (takeAnyPhrase(c, 'the k sts and p the p sts')) return asEstablished(c);
+  if (takeAnyPhrase(c, 'the p sts and k the k sts')) return asEstablished(c);
   const onRight = readOnRightNeedle(c);
   if (onRight !== undefined) return counted(base, onRight);
   const special = readInto(c, base) ?? readBack(c, base);
@@ -65,28 +65,18 @@ function readCounted(c: Cursor, base: 'k' | 'p', n: number, glued: boolean): Rea
     c.at += 1;
     return counted(base === 'k' ? 'k1 below' : 'p1 below', n);
   }
-  if (n === 1 && takeAnyPhrase(c, 'f & b', 'fb', 'f and b', 'f / b', 'f b', 'f - b'))
-    return counted(`${base}fb`, 1);
+  if (n === 1 && takeAnyPhrase(c, 'f and b', 'fb', 'f / b', 'f b', 'f - b')) return counted(`${base}fb`, 1);
   const stsSaid = takeSts(c);
-  if (takes(c, 'tog', 'together', 'togs', 'tg')) return together(c, base, n);
+  if (takes(c, 'tog')) return together(c, base, n);
   if (takeAnyPhrase(c, 'into back and front', 'into front and back') && n === 1)
     return counted(`${base}fb`, 1);
   if (takeAnyPhrase(c, ...TBL, 'b', 'into back', 'in back of st|sts|loop')) {
-    return takes(c, 'tog', 'together') ? together(c, base, n, true) : counted(`${base} tbl`, n);
+    return takes(c, 'tog') ? together(c, base, n, true) : counted(`${base} tbl`, n);
   }
-  if (
-    takeAnyPhrase(c, 'below', 'in row below', 'in st|stitch below', 'in the row below', 'in next st below')
-  ) {
+  if (takeAnyPhrase(c, 'below', 'in row below', 'in st below', 'in the row below', 'in next st below')) {
     return counted(base === 'k' ? 'k1 below' : 'p1 below', n);
   }
-  if (
-    takeAnyPhrase(
-      c,
-      'from|off holder|holders',
-      'from|off st|stitch|the|a|back|front holder',
-      'from|off the stitch|st holder',
-    )
-  ) {
+  if (takeAnyPhrase(c, 'from|off holder', 'from|off st|the|a|back|front holder', 'from|off the st holder')) {
     return counted('take', n);
   }
   if (!stsSaid) takeAnyPhrase(c, 'from left needle');
@@ -94,7 +84,7 @@ function readCounted(c: Cursor, base: 'k' | 'p', n: number, glued: boolean): Rea
 }
 
 function together(c: Cursor, base: 'k' | 'p', n: number, back = false): ReadItem | undefined {
-  const tbl = takeAnyPhrase(c, '- tbl', ...TBL, 'b', 'in back of st|sts|loops') || back;
+  const tbl = takeAnyPhrase(c, '- tbl', ...TBL, 'b', 'in back of st|sts|loop') || back;
   const name = `${base}${n}tog${tbl ? ' tbl' : ''}`;
   if (isStitchName(name)) return counted(name, 1);
   const plain = `${base}${n}tog`;
@@ -102,21 +92,21 @@ function together(c: Cursor, base: 'k' | 'p', n: number, back = false): ReadItem
 }
 
 function readUncounted(c: Cursor, base: 'k' | 'p'): ReadItem | undefined {
-  if (takes(c, 'tog', 'together')) return counted(`${base}2tog`, 1);
-  if (takePhrase(c, 'next st|stitch')) {
+  if (takes(c, 'tog')) return counted(`${base}2tog`, 1);
+  if (takePhrase(c, 'next st')) {
     return takeAnyPhrase(c, ...TBL) ? counted(`${base} tbl`, 1) : counted(base, 1);
   }
   if (takeAnyPhrase(c, ...TBL)) return counted(`${base} tbl`, 1);
-  if (takeAnyPhrase(c, 'st|stitch', 'a st|stitch')) return counted(base, 1);
+  if (takeAnyPhrase(c, 'st', 'a st')) return counted(base, 1);
   return counted(base, 1, false);
 }
 
 /** 'k into front and back of next st', 'k in back of next 2 sts', 'knit into the st below'. */
 const readInto = (c: Cursor, base: 'k' | 'p'): ReadItem | undefined =>
   attempt(c, () => {
-    if (takeAnyPhrase(c, 'fb', 'f & b', 'f and b')) return counted(`${base}fb`, 1);
+    if (takeAnyPhrase(c, 'fb', 'f and b')) return counted(`${base}fb`, 1);
     const n = takeNumber(c);
-    if (takeAnyPhrase(c, 'in|into|through|thru', 'into the', 'in the')) {
+    if (takeAnyPhrase(c, 'in|into|through', 'into the', 'in the')) {
       takes(c, 'the');
       if (
         takeAnyPhrase(
@@ -134,11 +124,9 @@ const readInto = (c: Cursor, base: 'k' | 'p'): ReadItem | undefined =>
         takeAnyPhrase(
           c,
           'front and back',
-          'front & back',
           'front and then back',
           'front and then into back',
           'front then back',
-          'f & b',
           'f and b',
           'fb',
           'front and in back',
@@ -151,11 +139,11 @@ const readInto = (c: Cursor, base: 'k' | 'p'): ReadItem | undefined =>
       ) {
         return counted(`${base}fb`, ofNext(c));
       }
-      if (takeAnyPhrase(c, 'back loop|loops', 'back')) {
+      if (takeAnyPhrase(c, 'back loop', 'back')) {
         const each = ofNext(c);
         return counted(`${base} tbl`, each > 1 ? each : (n ?? 1));
       }
-      if (takeAnyPhrase(c, 'row below', 'st|stitch below', 'next st|stitch below', 'next st in row below')) {
+      if (takeAnyPhrase(c, 'row below', 'st below', 'next st below', 'next st in row below')) {
         return counted(base === 'k' ? 'k1 below' : 'p1 below', 1);
       }
     }
@@ -174,11 +162,11 @@ export function ofNext(c: Cursor): number {
   takes(c, 'each', 'every');
   takes(c, 'of', 'in');
   takes(c, 'the');
-  takes(c, 'same', 'next', 'first', 'last', 'following', 'foll');
+  takes(c, 'same', 'next', 'first', 'last', 'foll');
   const n = peekNumber(c);
   if (n !== undefined && Number.isSafeInteger(n)) c.at += 1;
   takes(c, 'same');
-  if (takeSts(c) || takes(c, 'loop', 'loops')) return n ?? 1;
+  if (takeSts(c) || takes(c, 'loop')) return n ?? 1;
   c.at = start;
   return 1;
 }
@@ -208,7 +196,7 @@ const readOnRightNeedle = (c: Cursor): number | undefined =>
 
 /** 'as they appear': what each stitch shows is worked again. */
 function asEstablished(c: Cursor): ReadItem {
-  takeAnyPhrase(c, 'as they appear|face', 'as set|established');
+  takeAnyPhrase(c, 'as they appear|face', 'as set|est');
   const goal = readGoal(c);
   return {
     item: { is: 'stitches to', work: 'patt', goal: goal ?? { left: 'what follows' }, appear: true },
@@ -217,5 +205,5 @@ function asEstablished(c: Cursor): ReadItem {
 }
 
 function peekGlued(c: Cursor, text: string): boolean {
-  return peekText(c) === text && c.tokens[c.at]?.glued === true;
+  return peekWord(c) === text && c.tokens[c.at]?.glued === true;
 }

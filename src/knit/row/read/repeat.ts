@@ -3,7 +3,7 @@ import {
   attempt,
   type Cursor,
   expected,
-  peekText,
+  peekWord,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
@@ -24,8 +24,8 @@ export interface Level {
 }
 
 function takeStars(c: Cursor): boolean {
-  if (!STARS.includes(peekText(c))) return false;
-  while (STARS.includes(peekText(c))) c.at += 1;
+  if (!STARS.includes(peekWord(c))) return false;
+  while (STARS.includes(peekWord(c))) c.at += 1;
   takes(c, 's');
   return true;
 }
@@ -61,7 +61,7 @@ const readSpec = (c: Cursor, further: boolean): Spec | undefined =>
       takes(c, 'the');
       takes(c, 'next', 'first');
       const n = takeNumber(c);
-      if (n !== undefined && Number.isSafeInteger(n) && takePhrase(c, 'st|sts|stitches')) return { over: n };
+      if (n !== undefined && Number.isSafeInteger(n) && takePhrase(c, 'st|sts')) return { over: n };
     }
   });
 
@@ -77,8 +77,8 @@ export function repeated(inner: Item[], spec: Spec | undefined): Item {
 /** 'rep from * to end', 'repeat from * 3 times', 'rep between *s twice', 'rep to last st'. */
 export function readRepeat(c: Cursor, level: Level): Fault | undefined {
   c.at += 1;
-  takeAnyPhrase(c, 'instructions|directions', 'these|those|the sts|stitches|instructions|directions', 'this');
-  takes(c, 'from', 'between', 'bet', 'btw');
+  takeAnyPhrase(c, 'instructions|directions', 'these|those|the sts|instructions|directions', 'this');
+  takes(c, 'from', 'between');
   takes(c, 'first', '1st', 'the');
   const starred = takeStars(c);
   if (starred) {

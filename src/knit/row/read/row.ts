@@ -7,7 +7,8 @@ import {
   type Cursor,
   expected,
   peek,
-  peekText,
+  peekWord,
+  sees,
   takeNumber,
   takes,
 } from './cursor.ts';
@@ -25,7 +26,7 @@ const CLOSING: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}'
 
 /** Reads a row up to the end of the cursor. */
 export function readRow(c: Cursor): Result<Item[]> {
-  const whole = /^(k|p|knit|purl)$/.test(peekText(c)) && peekText(c, 1) === ',';
+  const whole = sees(c, 'k', 'p') && peekWord(c, 1) === ',';
   const items = readLevel(c, undefined, 0);
   if (!items.ok) return items;
   if (items.value.length === 0) return refuse(expected(c, 'stitch expected'));
@@ -58,7 +59,7 @@ function readLevel(c: Cursor, close: string | undefined, depth: number): Result<
 }
 
 function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
-  const text = peekText(c);
+  const text = peekWord(c);
   if (STARS.includes(text)) return readStar(c, level);
   if (CLOSING[text] !== undefined) return readBrackets(c, level, depth, CLOSING[text] as string);
   if (text === 'rep' || text === 'repeat' || text === 'rpt' || text === 'repeating')
@@ -181,9 +182,9 @@ function addGroup(level: Level, inner: Item[], end: GroupEnd): void {
 function readTimesFirst(c: Cursor, level: Level, depth: number): Fault | undefined {
   const start = c.at;
   const n = takeNumber(c);
-  if (n !== undefined && Number.isSafeInteger(n) && takes(c, 'x', '×', 'times')) {
+  if (n !== undefined && Number.isSafeInteger(n) && takes(c, 'x', 'time')) {
     takes(c, ',', ':');
-    const close = CLOSING[peekText(c)];
+    const close = CLOSING[peekWord(c)];
     if (close !== undefined) {
       c.at += 1;
       const inner = readLevel(c, close, depth + 1);

@@ -12,19 +12,15 @@ const MANNER: readonly (readonly [string, StitchName | undefined])[] = [
   ['with yarn in back', 'sl wyib'],
   ['with yarn at back', 'sl wyib'],
   ['yib', 'sl wyib'],
-  ['knitwise', undefined],
-  ['purlwise', undefined],
   ['kwise', undefined],
   ['pwise', undefined],
   ['k wise', undefined],
   ['p wise', undefined],
   ['k - wise', undefined],
   ['p - wise', undefined],
-  ['kw', undefined],
-  ['pw', undefined],
-  ['as if to k|knit|p|purl', undefined],
-  ['as to k|knit|p|purl', undefined],
-  ['as for k|knit|p|purl', undefined],
+  ['as if to k|p', undefined],
+  ['as to k|p', undefined],
+  ['as for k|p', undefined],
   ['as if knitting|purling', undefined],
 ];
 
@@ -32,7 +28,7 @@ const MANNER: readonly (readonly [string, StitchName | undefined])[] = [
 export function readSlip(c: Cursor): ReadItem | undefined {
   if (seesShort(c)) return undefined;
   c.at += 1;
-  if (takePhrase(c, 'm|marker|mk|mkr|markers')) return { item: { is: 'marker', does: 'slip' }, said: true };
+  if (takePhrase(c, 'm|marker')) return { item: { is: 'marker', does: 'slip' }, said: true };
   const decrease = readPassedOver(c) ?? readSlipsKnitted(c);
   if (decrease) return counted(decrease, 1);
   const goal = readGoal(c);
@@ -62,7 +58,7 @@ function manner(c: Cursor): StitchName {
 
 /** Words that may stand between the moves of one decrease. */
 function gap(c: Cursor): void {
-  while (takes(c, ',', '-', '.', 'and', '&', ';', 'then')) {
+  while (takes(c, ',', '-', '.', 'and', ';', 'then')) {
     // the moves are one stitch whatever is put between them
   }
 }
@@ -70,13 +66,12 @@ function gap(c: Cursor): void {
 const PSSO = [
   'psso',
   'p2sso',
-  'pssso',
-  'pass slip|slipped|sl st|sts|stitch|stitches over',
-  'pass the slip|slipped|sl st|sts|stitch|stitches over',
-  'pass 2 slip|slipped|sl st|sts|stitch|stitches over',
-  'pass both slip|slipped|sl st|sts|stitch|stitches over',
+  'pass sl|slipped st|sts over',
+  'pass the sl|slipped st|sts over',
+  'pass 2 sl|slipped st|sts over',
+  'pass both sl|slipped st|sts over',
   'p 2 sso',
-  'slip st over',
+  'sl st over',
 ];
 
 /** 'sl 1, k1, psso' and its kin: the moves after 'sl'. */
@@ -84,21 +79,21 @@ const readPassedOver = (c: Cursor): StitchName | undefined =>
   attempt(c, () => {
     const slipped = takeNumber(c) ?? 1;
     takeSts(c);
-    takes(c, 'tog', 'together');
+    takes(c, 'tog');
     manner(c);
-    takes(c, 'tog', 'together');
+    takes(c, 'tog');
     takes(c, 'tbl');
     gap(c);
-    const purl = sees(c, 'p', 'purl');
-    if (!takes(c, 'k', 'knit', 'p', 'purl')) return undefined;
+    const purl = sees(c, 'p');
+    if (!takes(c, 'k', 'p')) return undefined;
     takes(c, 'the', 'next');
     const n = takeNumber(c) ?? 1;
     takeSts(c);
-    const tog = takes(c, 'tog', 'together');
+    const tog = takes(c, 'tog');
     takeSts(c);
     gap(c);
     if (!takeAnyPhrase(c, ...PSSO)) return undefined;
-    takeAnyPhrase(c, 'k|knit st', 'the k|knit st', 'k 2 tog', 'them', 'both sts');
+    takeAnyPhrase(c, 'k st', 'the k st', 'k 2 tog', 'them', 'both sts');
     return passedOver(slipped, purl, n, tog);
   });
 
@@ -115,13 +110,13 @@ const readSlipsKnitted = (c: Cursor): StitchName | undefined =>
   attempt(c, () => {
     let slips = 1;
     gap(c);
-    while (slips < 3 && takes(c, 'sl', 'slip')) {
+    while (slips < 3 && takes(c, 'sl')) {
       slips += 1;
       gap(c);
     }
     if (slips < 2) return undefined;
-    const purl = sees(c, 'p', 'purl');
-    if (!takes(c, 'k', 'knit', 'p', 'purl') || peek(c)?.kind === 'number') return undefined;
+    const purl = sees(c, 'p');
+    if (!takes(c, 'k', 'p') || peek(c)?.kind === 'number') return undefined;
     if (slips === 2) return purl ? 'ssp' : 'ssk';
     return purl ? 'sssp' : 'sssk';
   });

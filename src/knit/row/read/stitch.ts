@@ -3,7 +3,7 @@ import { readBindOff } from './bind-off.ts';
 import { readCableNeedle, readCross, readFraction } from './cable.ts';
 import { readCastOn } from './cast-on.ts';
 import { readDecrease, readIncrease, readMake, readOver } from './change.ts';
-import { attempt, type Cursor, peek, peekText, takePhrase } from './cursor.ts';
+import { attempt, type Cursor, peek, peekWord, takePhrase } from './cursor.ts';
 import { readDrop } from './drop.ts';
 import { readHold, readTake } from './holder.ts';
 import { readMarker } from './marker.ts';
@@ -44,11 +44,9 @@ const NAMES: readonly (readonly [string, StitchName])[] = [
   ['left|l twist|cross', 'lt'],
   ['right|r twist|cross', 'rt'],
   ['lli|rli|kll|krl|lir|ril|lil', 'm1'],
-  ['lifted inc|increase', 'm1'],
-  ['dbl dec|decrease', 'dec 2'],
-  ['double dec|decrease', 'dec 2'],
-  ['dbl inc|increase', 'inc 2'],
-  ['double inc|increase', 'inc 2'],
+  ['lifted inc', 'm1'],
+  ['dbl dec', 'dec 2'],
+  ['dbl inc', 'inc 2'],
 ];
 
 const namesBy = new Map<string, (readonly [string, StitchName])[]>();
@@ -62,27 +60,21 @@ type Reader = (c: Cursor) => ReadItem | undefined;
 
 /** What may begin with a word; tried in order. */
 const READERS: Readonly<Record<string, readonly Reader[]>> = {
-  ...each(['k', 'knit', 'p', 'purl', 'plain', 'knitting', 'purling', 'knits', 'purls', 'pearl'], [readPlain]),
-  ...each(['sl', 'slip', 's', 'slipping'], [readMarker, readHold, readTake, readCableNeedle, readSlip]),
+  ...each(['k', 'p', 'plain', 'knitting', 'purling'], [readPlain]),
+  ...each(['sl', 's'], [readMarker, readHold, readTake, readCableNeedle, readSlip]),
   ...each(['m', 'make'], [readMake]),
-  ...each(['inc', 'increase', 'incs', 'increasing'], [readIncrease]),
-  ...each(['dec', 'decrease', 'decs', 'decreasing'], [readDecrease]),
-  ...each(['bo', 'bind', 'binding', 'casting', 'b', 'boff'], [readBindOff, readCastOn]),
+  ...each(['inc', 'increasing'], [readIncrease]),
+  ...each(['dec', 'decreasing'], [readDecrease]),
+  ...each(['bo', 'bind', 'cast', 'b', 'boff'], [readBindOff, readCastOn]),
   ...each(['cast'], [readBindOff, readCastOn]),
   ...each(['co'], [readCastOn]),
   ...each(['c', 'cable', 't', 'tw', 'twist', 'cr', 'cross'], [readCastOn, readCross]),
-  ...each(['pick', 'pu', 'picking'], [readPickUp]),
-  ...each(
-    ['place', 'put', 'leave', 'leaving', 'transfer', 'placing', 'move', 'keep'],
-    [readMarker, readHold, readTake],
-  ),
+  ...each(['pick', 'pu'], [readPickUp]),
+  ...each(['place', 'put', 'leave', 'transfer', 'move', 'keep'], [readMarker, readHold, readTake]),
   ...each(['take', 'return', 'replace'], [readTake]),
   ...each(['drop'], [readMarker, readDrop]),
   ...each(['pm', 'sm', 'slm', 'rm', 'remove'], [readMarker]),
-  ...each(
-    ['work', 'working', 'patt', 'pat', 'pattern', 'rib', 'in', 'cont', 'continue', 'keeping'],
-    [readWork],
-  ),
+  ...each(['work', 'working', 'patt', 'rib', 'in', 'cont', 'keeping'], [readWork]),
 };
 
 function each(words: readonly string[], readers: readonly Reader[]): Record<string, readonly Reader[]> {
@@ -101,7 +93,7 @@ export const readStitch = (c: Cursor): ReadItem | undefined =>
   });
 
 function readWord(c: Cursor, start: number): ReadItem | undefined {
-  const word = peekText(c);
+  const word = peekWord(c);
   for (const [phrase, work] of namesBy.get(word) ?? []) {
     if (takePhrase(c, phrase)) return counted(work, 1, false);
   }

@@ -1,5 +1,5 @@
 import { allOf } from './counted-edge.ts';
-import { attempt, type Cursor, peek, seesPhrase, takeAnyPhrase, takes } from './cursor.ts';
+import { attempt, type Cursor, isWord, peek, seesPhrase, takeAnyPhrase, takes } from './cursor.ts';
 import { readCount, readGoal, takeSts } from './goal.ts';
 import { counted, type ReadItem } from './plain.ts';
 
@@ -25,10 +25,7 @@ export const readWork = (c: Cursor): ReadItem | undefined =>
     const start = c.at;
     const panel = readPanel(c);
     if (panel) return panel;
-    if (
-      !takes(c, 'work', 'working', 'patt', 'pat', 'pattern', 'rib', 'continue', 'cont', 'in', 'keeping', 'as')
-    )
-      return undefined;
+    if (!takes(c, 'work', 'working', 'patt', 'rib', 'cont', 'in', 'keeping', 'as')) return undefined;
     skipEstablished(c);
     const goal = readGoal(c);
     if (goal) {
@@ -39,8 +36,8 @@ export const readWork = (c: Cursor): ReadItem | undefined =>
     if (n !== undefined) {
       const sts = takeSts(c);
       const styled = skipEstablished(c);
-      const bare = /^(patt|pat|rib|work|pattern)$/.test(c.tokens[start]?.text ?? '');
-      if ((sts || styled || bare) && !seesPhrase(c, 'row|rows|rnds|rnd|more|cm|ins|in|"|inches|inch'))
+      const bare = isWord(c.tokens[start], 'patt', 'rib', 'work');
+      if ((sts || styled || bare) && !seesPhrase(c, 'row|rows|rnds|rnd|more|cm|inch|in'))
         return counted('patt', n);
     } else if (c.at - start >= 2 || c.tokens[start]?.text === 'patt') {
       return { item: allOf('patt'), said: true };
@@ -48,15 +45,15 @@ export const readWork = (c: Cursor): ReadItem | undefined =>
   });
 
 const ESTABLISHED = [
-  'in pattern|patt|pat|rib|ribbing|pats',
-  'in est|established|same|this pattern|patt|pat|rib',
-  'in pattern|patt|pat as set|established|est|before',
-  'as set|established|est|before|usual',
-  'in garter|moss|seed|stocking|stockinette st|stitch',
+  'in patt|rib|pats',
+  'in est|same|this patt|rib',
+  'in patt as set|est|before',
+  'as set|est|before|usual',
+  'in garter|moss|stocking st',
   'even',
-  'pattern|patt|pat',
-  'keeping to|in pattern|patt',
-  'keeping continuity of pattern|patt',
+  'patt',
+  'keeping to|in patt',
+  'keeping continuity of patt',
   'correct',
   'straight',
 ];

@@ -1,14 +1,17 @@
 import {
   attempt,
   type Cursor,
+  endsOrdinal,
+  isWord,
   peek,
   peekNumber,
-  peekText,
+  peekWord,
   sees,
   seesPhrase,
   takeAnyPhrase,
   takeNumber,
   takes,
+  took,
 } from '../../../row/read/cursor.ts';
 import { readTimes } from '../../../row/read/goal.ts';
 import type { Side } from '../../../row/step.ts';
@@ -21,17 +24,17 @@ export function readBeatsBefore(c: Cursor): Beat[] {
   if (!sees(c, 'on', 'every', 'next', 'each', 'in', 'at', 'over')) return [];
   if (
     sees(c, 'at', 'each', 'in', 'on') &&
-    !/^(next|every|each|the|rs|foll|following|this|row)$/.test(peekText(c, 1)) &&
+    !isWord(peek(c, 1), 'next', 'every', 'each', 'the', 'rs', 'foll', 'this', 'row') &&
     peek(c, 1)?.kind !== 'number'
   )
     return [];
-  if (peekText(c) === 'each' && /^(end|side|edge)$/.test(peekText(c, 1))) return [];
+  if (peekWord(c) === 'each' && isWord(peek(c, 1), 'end', 'side', 'edge')) return [];
   const beats = readBeats(c);
   if (beats.length === 0) c.at = start;
   return beats;
 }
 
-const ROWS = 'row|rows|rnd|rnds|round|rounds';
+const ROWS = 'row|rows|rnd|rnds';
 
 /** 'of next and every foll 4th row to 60 sts', 'every other row 5 times, then every row 3 times'. */
 export function readBeats(c: Cursor): Beat[] {
@@ -52,7 +55,7 @@ export function readBeats(c: Cursor): Beat[] {
 
 function skipChain(c: Cursor): void {
   takes(c, ',', ';');
-  takes(c, 'and', 'then', '&', 'followed');
+  takes(c, 'and', 'then', 'followed');
   takes(c, 'then', 'by');
   takeAnyPhrase(c, 'again');
 }
@@ -62,7 +65,7 @@ function joinNext(beats: readonly Beat[], beat: Beat, c: Cursor, start: number):
   const before = beats.at(-1);
   if (before?.times !== 1 || beats.length !== 1 || beat.times === undefined || beat.further || !beat.counted)
     return beat;
-  const rowSaid = /^(row|rows)$/.test(c.tokens[start - 1]?.text ?? '');
+  const rowSaid = isWord(c.tokens[start - 1], 'row', 'rows');
   return rowSaid ? beat : { ...beat, times: Math.max(0, beat.times - 1) };
 }
 
@@ -99,7 +102,7 @@ const readNext = (c: Cursor): Beat | undefined =>
         times: n ?? 1,
       };
     }
-    if (seesPhrase(c, 'and|&|,') && n === undefined)
+    if (seesPhrase(c, 'and|,') && n === undefined)
       return { first: 1, every: 1, times: 1, ...(kind?.side ? { side: kind.side } : {}) };
   });
 
@@ -111,19 +114,18 @@ interface RowKind {
 
 /** 'other', 'alternate', '4th', 'RS', '3 rd', 'second'. */
 function readRowKind(c: Cursor): RowKind | undefined {
-  if (takes(c, 'other', 'alt', 'alternate', 'altn', 'second', 'alternating'))
-    return { every: 2, ...readAnd(c) };
+  if (takes(c, 'other', 'alt', 'second', 'alternating')) return { every: 2, ...readAnd(c) };
   if (takes(c, 'third')) return { every: 3 };
   if (takes(c, 'fourth')) return { every: 4 };
   if (takes(c, 'fifth')) return { every: 5 };
   if (takes(c, 'sixth')) return { every: 6 };
   if (takes(c, 'eighth')) return { every: 8 };
   if (takes(c, 'tenth')) return { every: 10 };
-  if (takeAnyPhrase(c, 'rs', 'right side', 'k|knit', 'front')) return { every: 2, side: 'RS' };
-  if (takeAnyPhrase(c, 'ws', 'wrong side', 'p|purl')) return { every: 2, side: 'WS' };
+  if (takeAnyPhrase(c, 'rs', 'right side', 'k', 'front')) return { every: 2, side: 'RS' };
+  if (takeAnyPhrase(c, 'ws', 'wrong side', 'p')) return { every: 2, side: 'WS' };
   const n = peekNumber(c);
   if (n === undefined) return undefined;
-  const suffix = peekText(c, 1);
+  const suffix = peekWord(c, 1);
   if (/^(st|nd|rd|th)$/.test(suffix)) {
     c.at += 2;
     return { every: n, ...readAnd(c) };
@@ -134,24 +136,24 @@ function readRowKind(c: Cursor): RowKind | undefined {
 /** 'every 4th and 2nd row', 'every 2nd and 4th row alternately'. */
 function readAnd(c: Cursor): { and: number } | undefined {
   const n = peekNumber(c, 1);
-  if (takes(c, 'and', '&') && n !== undefined && /^(st|nd|rd|th)$/.test(peekText(c, 1))) {
+  if (takes(c, 'and') && n !== undefined && endsOrdinal(peek(c, 1))) {
     c.at += 2;
     return { and: n };
   }
-  if (c.tokens[c.at - 1]?.text === 'and' || c.tokens[c.at - 1]?.text === '&') c.at -= 1;
+  if (took(c, 'and') || took(c, 'and')) c.at -= 1;
   return undefined;
 }
 
 /** 'every row', 'every 4th row', 'every following alt row', 'each RS row', 'every 6 rows'. */
 const readEvery = (c: Cursor): Beat | undefined =>
   attempt(c, () => {
-    const each = c.tokens[c.at - 1]?.text === 'each';
+    const each = took(c, 'each');
     takes(c, 'alternately');
     if (!takes(c, 'every', 'each', 'ev') && !each) return undefined;
-    takes(c, 'foll', 'following', 'succeeding', 'fol');
+    takes(c, 'foll', 'succeeding');
     const kind = readRowKind(c);
     if (kind) {
-      takes(c, 'foll', 'following');
+      takes(c, 'foll');
       if (takeAnyPhrase(c, ROWS)) {
         takes(c, 'alternately');
         return kind;
@@ -173,11 +175,11 @@ const readOrdinal = (c: Cursor, later: boolean): Beat | undefined =>
       if (n !== undefined) return { first: n, every: n, times: 1 };
     }
     c.at = start;
-    takes(c, 'foll', 'following');
+    takes(c, 'foll');
     const foll = c.at !== start;
     const kind = readRowKind(c);
     if (kind && !kind.side) {
-      if (takeAnyPhrase(c, ROWS) || seesPhrase(c, 'and|foll|following')) {
+      if (takeAnyPhrase(c, ROWS) || seesPhrase(c, 'and|foll')) {
         return later && foll
           ? { every: kind.every, times: 1 }
           : foll
@@ -191,7 +193,7 @@ const readOrdinal = (c: Cursor, later: boolean): Beat | undefined =>
 const readFollowing = (c: Cursor): Beat | undefined =>
   attempt(c, () => {
     const start = c.at;
-    if (takes(c, 'foll', 'following', 'the', 'fol')) {
+    if (takes(c, 'foll', 'the')) {
       const n = takeNumber(c);
       if (n !== undefined) {
         const kind = readRowKind(c);
@@ -205,7 +207,7 @@ const readFollowing = (c: Cursor): Beat | undefined =>
       }
     }
     c.at = start;
-    if (takes(c, 'alt', 'alternate', 'rs', 'ws')) {
+    if (takes(c, 'alt', 'rs', 'ws')) {
       const word = c.tokens[c.at - 1]?.text;
       if (takeAnyPhrase(c, 'rows', 'row'))
         return {
@@ -232,7 +234,7 @@ function readBeatEnd(c: Cursor, beat: Beat): Beat {
     return withCount(c, read);
   }
   c.at = start;
-  if (beat.times === 1 && seesPhrase(c, 'and|&')) return beat;
+  if (beat.times === 1 && seesPhrase(c, 'and')) return beat;
   takes(c, ',');
   const until = readUntil(c);
   if (until?.is === 'count') return { ...beat, toCount: until.stitches, ...dropTimes(beat) };

@@ -1,4 +1,12 @@
-import { attempt, type Cursor, peekText, takeNumber, takePhrase, takes } from '../../../row/read/cursor.ts';
+import {
+  attempt,
+  type Cursor,
+  isWord,
+  peekWord,
+  takeNumber,
+  takePhrase,
+  takes,
+} from '../../../row/read/cursor.ts';
 import { STS } from '../../../row/read/goal.ts';
 
 const CHANGED = /^(dec|decs|decreased|inc|incs|increased)$/;
@@ -7,11 +15,11 @@ const CHANGED = /^(dec|decs|decreased|inc|incs|increased)$/;
 export const takeChangeNote = (c: Cursor): boolean =>
   attempt(c, () => {
     const open = takes(c, '(', '[');
-    if (takeNumber(c) !== undefined && takePhrase(c, STS) && CHANGED.test(peekText(c))) {
+    if (takeNumber(c) !== undefined && takePhrase(c, STS) && CHANGED.test(peekWord(c))) {
       c.at += 1;
       takes(c, 'd');
       if (open) takes(c, ')', ']');
-      if (c.at >= c.end || /^[.,;]$/.test(peekText(c))) return true;
+      if (c.at >= c.end || /^[.,;]$/.test(peekWord(c))) return true;
     }
     return false;
   });
@@ -20,10 +28,9 @@ export const takeChangeNote = (c: Cursor): boolean =>
 export function withoutChangeNote(c: Cursor): number {
   let end = c.end;
   while (end > c.at && /^[.)\]]$/.test(c.tokens[end - 1]?.text ?? '')) end -= 1;
-  if (c.tokens[end - 1]?.text === 'd') end -= 1;
+  if (isWord(c.tokens[end - 1], 'd')) end -= 1;
   if (!CHANGED.test(c.tokens[end - 1]?.text ?? '')) return c.end;
-  if (!/^(st|sts|stitches)$/.test(c.tokens[end - 2]?.text ?? '') || c.tokens[end - 3]?.kind !== 'number')
-    return c.end;
+  if (!isWord(c.tokens[end - 2], 'st', 'sts') || c.tokens[end - 3]?.kind !== 'number') return c.end;
   const at = end - 3;
   const parting = /^[([\-,;:=]$/.test(c.tokens[at - 1]?.text ?? '');
   return parting && at - 1 > c.at ? at - 1 : c.end;

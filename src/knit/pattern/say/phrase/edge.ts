@@ -1,11 +1,11 @@
-import { attempt, type Cursor, seesPhrase, takeAnyPhrase, takes } from '../../../row/read/cursor.ts';
+import { attempt, type Cursor, seesPhrase, takeAnyPhrase, takes, took } from '../../../row/read/cursor.ts';
 import type { EdgeName } from '../statement.ts';
 
-const NECK = 'neck|front|inside|inner|center|centre|v|opening|neckline';
+const NECK = 'neck|front|inside|inner|center|v|opening|neckline';
 
-const ARM = 'armhole|armholes|arm|side|seam|underarm|outer|outside|raglan|shoulder|sleeve';
+const ARM = 'armhole|arm|side|seam|underarm|outer|outside|raglan|shoulder|sleeve';
 
-const EDGE = 'edge|edges|side|sides|end|ends';
+const EDGE = 'edge|side|sides|end|ends';
 
 /** 'at each end', 'at neck edge', 'each side', 'at beg', 'at same edge'. */
 export const readEdge = (c: Cursor): EdgeName | undefined =>
@@ -23,14 +23,14 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
   if (
     takeAnyPhrase(
       c,
-      'beg|beginning|start and|& at end',
-      'beg|beginning|start and|& end',
-      'beg|beginning|start and|& at the end',
-      'beg|beginning|start and|& the end',
+      'beg|start and at end',
+      'beg|start and end',
+      'beg|start and at the end',
+      'beg|start and the end',
     )
   )
     return 'both';
-  if (takeAnyPhrase(c, 'beg|beginning|start', 'right hand end')) return 'beginning';
+  if (takeAnyPhrase(c, 'beg|start', 'right hand end')) return 'beginning';
   if (takeAnyPhrase(c, 'both|each|either|every', 'each of both', '2')) {
     if (takes(c, 'neck', 'front', 'v')) {
       takeAnyPhrase(c, EDGE);
@@ -40,7 +40,7 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
     takes(c, 'side');
     if (
       takeAnyPhrase(c, EDGE) ||
-      c.tokens[c.at - 1]?.text === 'side' ||
+      took(c, 'side') ||
       ARM.split('|').includes(c.tokens[c.at - 1]?.text ?? '')
     ) {
       takeAnyPhrase(c, EDGE);
@@ -54,7 +54,7 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
       c,
       `${NECK} ${EDGE}`,
       `${NECK} opening edge`,
-      'center|centre front|neck|back edge|edges',
+      'center front|neck|back edge',
       'front neck|edge edge',
       'v neck edge',
       'front and neck edge',
@@ -65,17 +65,16 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
   if (
     takeAnyPhrase(
       c,
-      'side|sides seam|seams',
+      'side|sides seam',
       `${ARM} ${EDGE}`,
       `${ARM} seam edge`,
       'armhole',
-      'armholes',
-      'side edges',
+      'side edge',
       'arm side',
     )
   )
     return 'armhole';
-  if (takeAnyPhrase(c, 'side edge|edges', 'sides')) return 'both';
+  if (takeAnyPhrase(c, 'side edge', 'sides')) return 'both';
   if (takeAnyPhrase(c, 'right edge|side|hand')) return 'right';
   if (takeAnyPhrase(c, 'left edge|side|hand')) return 'left';
   if (takes(c, 'end', 'ends')) return 'end';
@@ -85,7 +84,7 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
 export function readEdgeOf(c: Cursor): EdgeName | undefined {
   const edge = readEdge(c);
   if (edge === undefined) return undefined;
-  if (edge === 'beginning' && seesPhrase(c, 'and|& end|at')) {
+  if (edge === 'beginning' && seesPhrase(c, 'and end|at')) {
     const start = c.at;
     c.at += 1;
     const second = readEdge(c);

@@ -1,4 +1,4 @@
-import { type Cursor, peek, peekText, takeAnyPhrase, takes } from '../../../row/read/cursor.ts';
+import { type Cursor, peek, peekWord, takeAnyPhrase, takes, took } from '../../../row/read/cursor.ts';
 import type { Side } from '../../../row/step.ts';
 import type { EndEdge } from '../statement.ts';
 import { readSide } from './side.ts';
@@ -19,15 +19,13 @@ export function ending(c: Cursor): { end?: Side; endEdge?: EndEdge } {
     c.at = start;
     return {};
   }
-  const ready = c.tokens[c.at - 1]?.text === 'ready';
+  const ready = took(c, 'ready');
   takes(c, 'with', 'on', 'after', 'at', 'having', 'by', 'for', 'to', 'so');
   takes(c, 'that', 'working', 'work', 'a', 'an', 'the', 'last', 'completing');
   takes(c, 'worked', 'just');
   if (takeAnyPhrase(c, 'side|armhole|arm|seam|underarm edge', 'side|armhole seam'))
     return { endEdge: 'armhole' };
-  if (
-    takeAnyPhrase(c, 'front|neck|center|centre|inner edge', 'center|centre front edge', 'center|centre front')
-  )
+  if (takeAnyPhrase(c, 'front|neck|center|inner edge', 'center front edge', 'center front'))
     return { endEdge: 'neck' };
   const side = readSide(c);
   if (side === undefined) {
@@ -44,5 +42,5 @@ export function ending(c: Cursor): { end?: Side; endEdge?: EndEdge } {
 }
 
 function skipRowName(c: Cursor): void {
-  while (peek(c) && !/^[,.;)]$/.test(peekText(c))) c.at += 1;
+  while (peek(c) && !/^[,.;)]$/.test(peekWord(c))) c.at += 1;
 }

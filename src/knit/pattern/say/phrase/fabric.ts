@@ -2,16 +2,19 @@ import type { FabricName } from '../../../fabric.ts';
 import {
   attempt,
   type Cursor,
+  isWord,
   peek,
   peekNumber,
-  peekText,
+  peekWord,
+  sees,
   takeAnyPhrase,
   takeNumber,
   takes,
+  took,
 } from '../../../row/read/cursor.ts';
 import type { FabricSaid } from '../statement.ts';
 
-const ST = 'st|stitch|sts';
+const ST = 'st|sts';
 
 /** 'st st', 'k1, p1 rib', 'moss st', 'pattern', 'Basket pattern', 'as set'. */
 export const readFabric = (c: Cursor): FabricSaid | undefined =>
@@ -41,31 +44,17 @@ const NO_NAME = /^(|pattern|main|same|this|it|body|border|band)$/;
 
 function readKnown(c: Cursor): FabricSaid | undefined {
   if (
-    takeAnyPhrase(
-      c,
-      `reverse|rev|reversed stocking|stockinette|st ${ST}`,
-      'rev stst|ss',
-      'reverse stockinette|stocking',
-      'reverse st st',
-      'purl side stockinette',
-    )
+    takeAnyPhrase(c, `rev stocking|st ${ST}`, 'rev stst|ss', 'rev stocking', 'rev st st', 'p side stocking')
   )
     return named('reverse stocking');
-  if (
-    takeAnyPhrase(
-      c,
-      `stocking|stockinette|stockingette|stocks|stock|st ${ST}`,
-      'stockinette|stocking|stst|ss|stockinet',
-    )
-  )
-    return named('stocking');
-  if (takeAnyPhrase(c, `garter|gar|gst|g ${ST}`, 'garter|gst')) {
-    takeAnyPhrase(c, 'ridges|ridge', 'pattern|border');
+  if (takeAnyPhrase(c, `stocking|stocks|stock|st ${ST}`, 'stocking|stst|ss')) return named('stocking');
+  if (takeAnyPhrase(c, `garter|gst|g ${ST}`, 'garter|gst')) {
+    takeAnyPhrase(c, 'ridge', 'patt|border');
     return named('garter');
   }
-  if (takeAnyPhrase(c, `double moss|seed ${ST}`, 'double moss|seed')) return patternNamed('double moss');
-  if (takeAnyPhrase(c, `moss|seed|rice ${ST}`, 'moss|seed')) {
-    takes(c, 'pattern', 'border');
+  if (takeAnyPhrase(c, `dbl moss ${ST}`, 'dbl moss')) return patternNamed('double moss');
+  if (takeAnyPhrase(c, `moss|rice ${ST}`, 'moss')) {
+    takes(c, 'patt', 'border');
     return named('moss');
   }
   return undefined;
@@ -74,41 +63,35 @@ function readKnown(c: Cursor): FabricSaid | undefined {
 /** 'k1, p1 rib', 'rib of k2, p2', '2 x 2 rib', 'single rib'. */
 const readRib = (c: Cursor): FabricSaid | undefined =>
   attempt(c, () => {
-    const ahead = takeAnyPhrase(
-      c,
-      'rib|ribbing of',
-      'ribbing|rib , as follows :',
-      'rib|ribbing (',
-      'rib|ribbing',
-    );
-    const bracket = takes(c, '(', '[') || c.tokens[c.at - 1]?.text === '(';
+    const ahead = takeAnyPhrase(c, 'rib of', 'rib , as follows :', 'rib (', 'rib');
+    const bracket = takes(c, '(', '[') || took(c, '(');
     const face = readFace(c);
     if (face !== '') {
       if (bracket) takes(c, ')', ']');
-      const named = takeAnyPhrase(c, 'rib|ribbing|ribs pattern', 'rib|ribbing|ribs', 'ribbed') || ahead;
+      const named = takeAnyPhrase(c, 'rib|ribs patt', 'rib|ribs', 'ribbed') || ahead;
       if (bracket) takes(c, ')', ']');
       if (named) return { is: 'rib', face };
       return undefined;
     }
     if (ahead) {
-      takes(c, 'pattern');
+      takes(c, 'patt');
       return patternNamed('rib');
     }
     const across = readByNumbers(c);
     if (across) return { is: 'rib', face: across };
-    if (takeAnyPhrase(c, 'single rib|ribbing')) return { is: 'rib', face: 'kp' };
-    if (takeAnyPhrase(c, 'double rib|ribbing')) return { is: 'rib', face: 'kkpp' };
+    if (takeAnyPhrase(c, 'single rib')) return { is: 'rib', face: 'kp' };
+    if (takeAnyPhrase(c, 'dbl rib')) return { is: 'rib', face: 'kkpp' };
   });
 
 /** 'k2, p2' as 'kkpp'; '' when something else comes. */
 function readFace(c: Cursor): string {
   let face = '';
-  while (face.length < 60 && /^(k|p|knit|purl|and|,|x|\/)$/.test(peekText(c))) {
+  while (face.length < 60 && sees(c, 'k', 'p', 'and', ',', 'x', '/')) {
     if (takes(c, ',', 'and', 'x', '/')) continue;
-    const stitch = peekText(c).charAt(0);
+    const stitch = peekWord(c).charAt(0);
     const n = peekNumber(c, 1);
     if (n === undefined || !Number.isSafeInteger(n) || n < 1 || n > 40) break;
-    const after = peekText(c, 2);
+    const after = peekWord(c, 2);
     if (/^(tog|row|rows|st|sts|rnd|rnds|cm|in|inch|inches|times)$/.test(after)) break;
     face += stitch.repeat(n);
     c.at += 2;
@@ -120,9 +103,9 @@ function readFace(c: Cursor): string {
 const readByNumbers = (c: Cursor): string | undefined =>
   attempt(c, () => {
     const k = takeNumber(c);
-    if (k !== undefined && takes(c, 'x', '×', '/', 'by', '-') && Number.isSafeInteger(k) && k < 20) {
+    if (k !== undefined && takes(c, 'x', '/', 'by', '-') && Number.isSafeInteger(k) && k < 20) {
       const p = takeNumber(c);
-      if (p !== undefined && Number.isSafeInteger(p) && p < 20 && takeAnyPhrase(c, 'rib|ribbing'))
+      if (p !== undefined && Number.isSafeInteger(p) && p < 20 && takeAnyPhrase(c, 'rib'))
         return 'k'.repeat(k) + 'p'.repeat(p);
     }
   });
@@ -131,14 +114,14 @@ const readEstablished = (c: Cursor): FabricSaid | undefined =>
   attempt(c, () => {
     takes(c, 'keeping', 'keep');
     takeAnyPhrase(c, 'continuity of', 'to', 'in');
-    takes(c, 'established', 'est', 'same', 'this', 'main');
+    takes(c, 'est', 'same', 'this', 'main');
     if (
       takeAnyPhrase(
         c,
-        'pattern|patt|pat|pats|patterns|manner as set|established|est|before',
-        'pattern|patt|pat|pats correct',
-        'pattern|patt|pat|pats|patterns|manner',
-        'as set|established|est|before',
+        'patt|pats|manner as set|est|before',
+        'patt|pats correct',
+        'patt|pats|manner',
+        'as set|est|before',
       )
     ) {
       takes(c, 'correct', 'throughout');
@@ -158,14 +141,53 @@ const readNamedPattern = (c: Cursor): FabricSaid | undefined =>
       if (
         token === undefined ||
         (token.kind !== 'word' && !(token.kind === 'number' && said.length > 0)) ||
-        /^(until|for|to|and|row|rows|even|st|sts|from|at|on|dec|inc|decrease|increase|decreasing|increasing|k|p|knit|purl|bo|bind|cast|co|sl|slip|yo|next|last|each|every|place|rep|repeat|end|ending|beg|until|left|right|shape|working|then|when|of)$/.test(
-          token.text,
+        isWord(
+          token,
+          'until',
+          'for',
+          'to',
+          'and',
+          'row',
+          'rows',
+          'even',
+          'st',
+          'sts',
+          'from',
+          'at',
+          'on',
+          'dec',
+          'inc',
+          'decreasing',
+          'increasing',
+          'k',
+          'p',
+          'bo',
+          'bind',
+          'cast',
+          'co',
+          'sl',
+          'yo',
+          'next',
+          'last',
+          'each',
+          'every',
+          'place',
+          'rep',
+          'end',
+          'ending',
+          'beg',
+          'left',
+          'right',
+          'shape',
+          'working',
+          'then',
+          'when',
+          'of',
         )
       )
         break;
       said.push(token.text);
       c.at += 1;
-      if (takes(c, 'pattern', 'patt', 'pat', 'st', 'stitch', 'rib', 'panel', 'chart'))
-        return patternNamed(said.join(' '));
+      if (takes(c, 'patt', 'st', 'rib', 'panel', 'chart')) return patternNamed(said.join(' '));
     }
   });

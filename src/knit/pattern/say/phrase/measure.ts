@@ -3,7 +3,7 @@ import {
   attempt,
   type Cursor,
   peekNumber,
-  peekText,
+  peekWord,
   takeNumber,
   takePhrase,
   takes,
@@ -20,11 +20,11 @@ export function readAmount(c: Cursor): number | undefined {
     c.at += 1;
     return n + half;
   }
-  if (half !== undefined && peekText(c, 1) === '/' && over !== undefined && over > half) {
+  if (half !== undefined && peekWord(c, 1) === '/' && over !== undefined && over > half) {
     c.at += 3;
     return n + half / over;
   }
-  if (peekText(c) === '/' && half === undefined) {
+  if (peekWord(c) === '/' && half === undefined) {
     const lower = peekNumber(c, 1);
     if (lower !== undefined && lower > n && lower <= 16) {
       c.at += 2;
@@ -39,7 +39,7 @@ export function readAmount(c: Cursor): number | undefined {
 /** '38 cm (15 in)' in mm; the first unit counts and the other one in brackets is passed over. */
 export const readLength = (c: Cursor): number | undefined =>
   attempt(c, () => {
-    takes(c, 'about', 'approx', 'approximately', 'another', 'a', 'further', 'total');
+    takes(c, 'about', 'approx', 'another', 'a', 'further', 'total');
     takePhrase(c, 'total of');
     const n = readAmount(c);
     const unit = n === undefined ? undefined : readUnit(c);
@@ -50,9 +50,9 @@ export const readLength = (c: Cursor): number | undefined =>
 
 function readUnit(c: Cursor): number | undefined {
   takes(c, '-');
-  if (takes(c, 'cm', 'cms', 'centimeters', 'centimetres', 'centimetre', 'centimeter')) return 10;
-  if (takes(c, 'mm', 'millimetres', 'millimeters')) return 1;
-  if (takes(c, 'in', 'ins', 'inch', 'inches', '"')) return MM_PER_INCH;
+  if (takes(c, 'cm')) return 10;
+  if (takes(c, 'mm')) return 1;
+  if (takes(c, 'in', 'inch')) return MM_PER_INCH;
   return undefined;
 }
 
@@ -67,4 +67,4 @@ function skipOtherUnit(c: Cursor): void {
 }
 
 export const MEASURED =
-  'piece|work|it|back|front|fronts|sleeve|sleeves|armhole|armholes|rib|ribbing|border|band|strip|neck|total|side|edge|section|panel|garter|knitting|length|armhole|raglan|yoke|hood|cuff|neckband|collar|body|hem|skirt|bodice|scarf|square|pocket|shoulder|this|cap|tie|belt|strap|all|same';
+  'piece|work|it|back|front|fronts|sleeve|sleeves|armhole|rib|border|band|strip|neck|total|side|edge|section|panel|garter|knitting|length|raglan|yoke|hood|cuff|neckband|collar|body|hem|skirt|bodice|scarf|square|pocket|shoulder|this|cap|tie|belt|strap|all|same';

@@ -1,4 +1,4 @@
-import { attempt, type Cursor, peekText, sees, takeAnyPhrase, takes } from '../../../row/read/cursor.ts';
+import { attempt, type Cursor, peekWord, sees, takeAnyPhrase, takes } from '../../../row/read/cursor.ts';
 import type { MarkName, PieceSaid, Place } from '../statement.ts';
 
 const PLACES: Readonly<Record<string, Place>> = {
@@ -22,21 +22,16 @@ const PLACES: Readonly<Record<string, Place>> = {
 
 /** 'armhole (shaping)', 'the beg of armhole', 'neck shaping', '1st shoulder bind-off'. */
 export function readPlace(c: Cursor): Place | undefined {
-  takeAnyPhrase(
-    c,
-    'beg|beginning|start|end|bottom|top|base of',
-    'the beg|beginning|start|end|bottom|top of',
-    'first row of',
-  );
+  takeAnyPhrase(c, 'beg|start|end|bottom|top|base of', 'the beg|start|end|bottom|top of', 'first row of');
   takes(c, 'the', 'end', 'beg', 'first', '1st', 'front', 'back');
   takes(c, 'of');
   takes(c, 'shape', 'shaping');
   takes(c, 'the', 'of');
   takes(c, 'back', 'front', 'first');
-  const place = PLACES[peekText(c)];
+  const place = PLACES[peekWord(c)];
   if (place === undefined) return undefined;
   c.at += 1;
-  takes(c, 'shaping', 'shapings', 'edge', 'opening', 'bind', 'bo', 'decrease', 'decreases', 'dec');
+  takes(c, 'shaping', 'shapings', 'edge', 'opening', 'bind', 'bo', 'dec');
   takes(c, '-');
   takes(c, 'off', 'offs');
   takes(c, 'shaping');
@@ -54,13 +49,13 @@ export function readPieceName(c: Cursor): PieceSaid | undefined {
 
 function pieceWords(c: Cursor): string | undefined {
   if (!sees(c, ...PIECES.split('|'))) return undefined;
-  const first = peekText(c);
+  const first = peekWord(c);
   c.at += 1;
   if (
     /^(left|right|first|other|second|1st)$/.test(first) &&
     sees(c, 'front', 'back', 'sleeve', 'side', 'shoulder', 'half', 'fronts')
   ) {
-    const second = peekText(c);
+    const second = peekWord(c);
     c.at += 1;
     return `${first} ${second}`;
   }
@@ -68,11 +63,11 @@ function pieceWords(c: Cursor): string | undefined {
 }
 
 const FROM: readonly (readonly [string, MarkName])[] = [
-  ['beg|beginning|start|lower|bottom|cast|co|first|1st', 'start'],
-  ['bo|bind|bound|armhole|armholes|underarm|underarms', 'armhole'],
-  ['rib|ribbing|border|band|top|welt|hem|hemline|cuff|turning|change', 'rib'],
-  ['marker|markers|mark|m|pick|picked|pu', 'marker'],
-  ['last|neck|division|divide|here|this|last|shaping|end|dec|inc', 'heading'],
+  ['beg|start|lower|bottom|cast|co|first|1st', 'start'],
+  ['bo|bind|bound|armhole|underarm', 'armhole'],
+  ['rib|border|band|top|welt|hem|hemline|cuff|turn|change', 'rib'],
+  ['marker|mark|m|pick|picked|pu', 'marker'],
+  ['last|neck|division|divide|here|this|shaping|end|dec|inc', 'heading'],
 ];
 
 /** 'from cast-on edge', 'from beg', 'above ribbing', 'after last bind-off'. */
@@ -81,11 +76,11 @@ export const readFrom = (c: Cursor): MarkName | undefined =>
     if (takes(c, 'altogether')) return 'start';
     if (takeAnyPhrase(c, 'in all', 'in total', 'total')) return 'start';
     if (!takes(c, 'from', 'above', 'after', 'past', 'beyond', 'of', 'below')) return undefined;
-    takes(c, 'the', 'all', 'beginning', 'beg', 'start', 'first', 'top', 'end');
+    takes(c, 'the', 'all', 'beg', 'start', 'first', 'top', 'end');
     const bare = c.tokens[c.at - 1]?.text ?? '';
     const ofSaid = takes(c, 'of');
     takes(c, 'the', 'first', 'last', 'final', '1st', 'initial');
-    const found = FROM.find(([list]) => list.split('|').includes(peekText(c)));
+    const found = FROM.find(([list]) => list.split('|').includes(peekWord(c)));
     if (found) {
       c.at += 1;
       skipTail(c);
@@ -107,23 +102,18 @@ function skipTail(c: Cursor): void {
       'row',
       'shaping',
       'of',
-      'ribbing',
+      'rib',
       'armhole',
-      'armholes',
       'underarm',
       'dec',
       'inc',
-      'decrease',
-      'increase',
       'band',
-      'round',
+      'rnd',
       'ridge',
       'up',
       'border',
-      'rib',
       'bind',
       'cast',
-      'edges',
       'line',
       'shapings',
       'offs',

@@ -58,7 +58,7 @@ export const readSameLength = (c: Cursor): Until | undefined =>
     const piece = readPieceName(c);
     if (!same || piece === undefined) return undefined;
     let to: Place | undefined;
-    if (takes(c, 'to', 'up', 'at', 'before', 'until', 'till')) {
+    if (takes(c, 'to', 'up', 'at', 'before', 'until')) {
       takes(c, 'to');
       to = readPlace(c);
     }

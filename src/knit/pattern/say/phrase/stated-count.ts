@@ -1,9 +1,10 @@
 import {
   attempt,
   type Cursor,
+  isWord,
   peek,
   peekNumber,
-  peekText,
+  peekWord,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
@@ -41,14 +42,13 @@ function bracketed(c: Cursor, end: number, open: string): { stitches: number; en
 
 /** '24 sts', 'there are now 24 sts', '24', '24 sts, 12 each side'. */
 function insideBrackets(c: Cursor): number | undefined {
-  while (LEAD.test(peekText(c)) && peek(c)?.kind === 'word') c.at += 1;
+  while (LEAD.test(peekWord(c)) && peek(c)?.kind === 'word') c.at += 1;
   takes(c, '=', '-');
   const n = takeNumber(c);
   if (n === undefined || !Number.isSafeInteger(n)) return undefined;
   if (c.at >= c.end) return n;
   if (!takePhrase(c, STS)) return undefined;
-  return takes(c, 'dec', 'decreased', 'inc', 'increased', 'decs', 'incs', 'bound', 'cast') ||
-    peekText(c) === 'in'
+  return takes(c, 'dec', 'decreased', 'inc', 'increased', 'bound', 'cast') || peekWord(c) === 'in'
     ? undefined
     : n;
 }
@@ -56,7 +56,7 @@ function insideBrackets(c: Cursor): number | undefined {
 function unbracketed(c: Cursor, end: number): { stitches: number; end: number } | undefined {
   let at = end - 1;
   while (at > c.at && TAIL.test(c.tokens[at]?.text ?? '') && end - at < 9) at -= 1;
-  if (!/^(st|sts|stitches|stitch)$/.test(c.tokens[at]?.text ?? '')) return undefined;
+  if (!isWord(c.tokens[at], 'st', 'sts')) return undefined;
   const n = c.tokens[at - 1];
   if (n?.kind !== 'number' || !Number.isSafeInteger(n.value)) return undefined;
   let lead = at - 2;
@@ -65,10 +65,10 @@ function unbracketed(c: Cursor, end: number): { stitches: number; end: number } 
     lead -= 1;
     said += 1;
   }
-  if (said === 0 && c.tokens[lead]?.text === 'to') return undefined;
+  if (said === 0 && isWord(c.tokens[lead], 'to')) return undefined;
   const parting = /^[-=:;.,]$/.test(c.tokens[lead]?.text ?? '');
   const strong =
-    said > 0 && /^(now|leaving|making|have|total|giving|=)$/.test(c.tokens[lead + 1]?.text ?? '');
+    said > 0 && isWord(c.tokens[lead + 1], 'now', 'leave', 'making', 'have', 'total', 'giving', '=');
   if (lead <= c.at || !(parting || strong)) return undefined;
   return { stitches: n.value, end: parting ? lead : lead + 1 };
 }
@@ -84,8 +84,8 @@ export const takeStated = (c: Cursor): number | undefined =>
 
 function statedHere(c: Cursor): number | undefined {
   takes(c, ',', '.', ';');
-  if (/^[([{]$/.test(peekText(c))) {
-    const close = peekText(c) === '(' ? ')' : peekText(c) === '[' ? ']' : '}';
+  if (/^[([{]$/.test(peekWord(c))) {
+    const close = peekWord(c) === '(' ? ')' : peekWord(c) === '[' ? ']' : '}';
     let end = c.at + 1;
     while (end < c.end && c.tokens[end]?.text !== close && end - c.at < 18) end += 1;
     if (c.tokens[end]?.text !== close) return undefined;
@@ -96,7 +96,7 @@ function statedHere(c: Cursor): number | undefined {
   }
   const dash = takes(c, '-', '=', ':');
   let lead = 0;
-  while (LEAD.test(peekText(c)) && peek(c)?.kind === 'word' && lead < 8) {
+  while (LEAD.test(peekWord(c)) && peek(c)?.kind === 'word' && lead < 8) {
     c.at += 1;
     lead += 1;
   }
@@ -106,17 +106,17 @@ function statedHere(c: Cursor): number | undefined {
   if (!takePhrase(c, STS)) return undefined;
   const tail = takeAnyPhrase(
     c,
-    'remain|rem|remains|left|remaining',
+    'remain|rem|left',
     'now',
-    'on needle|needles',
-    'on the needle|needles',
+    'on needle',
+    'on the needle',
     'in all',
     'total',
     'altogether',
     'are left',
     'made',
   );
-  takeAnyPhrase(c, 'on needle|needles', 'on each side', 'each side', 'in all', 'on each needle', 'now');
-  const atEnd = c.at >= c.end || /^[.,;)]$/.test(peekText(c));
+  takeAnyPhrase(c, 'on needle', 'on each side', 'each side', 'in all', 'on each needle', 'now');
+  const atEnd = c.at >= c.end || /^[.,;)]$/.test(peekWord(c));
   return (dash || lead > 0 || tail || c.at >= c.end) && atEnd ? n : undefined;
 }

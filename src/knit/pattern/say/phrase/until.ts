@@ -1,7 +1,7 @@
 import {
   attempt,
   type Cursor,
-  peekText,
+  peekWord,
   sees,
   takeAnyPhrase,
   takeNumber,
@@ -26,7 +26,7 @@ const readFor = (c: Cursor): Until | undefined =>
   attempt(c, () => {
     takes(c, 'for', 'over', 'on');
     takes(c, 'the');
-    takes(c, 'next', 'following', 'foll', 'first');
+    takes(c, 'next', 'foll', 'first');
     takes(c, 'a', 'another');
     takes(c, 'further');
     const mm = readLength(c);
@@ -37,15 +37,15 @@ const readFor = (c: Cursor): Until | undefined =>
     }
     const n = takeNumber(c);
     takes(c, 'more', 'further');
-    if (n !== undefined && takes(c, 'row', 'rows', 'rnds', 'rounds', 'rnd', 'round')) {
+    if (n !== undefined && takes(c, 'row', 'rows', 'rnds', 'rnd')) {
       takes(c, 'more', 'even', 'straight');
       return { is: 'rows', n };
     }
-    if (n !== undefined && takes(c, 'ridges', 'ridge')) return { is: 'rows', n: 2 * n };
+    if (n !== undefined && takes(c, 'ridge')) return { is: 'rows', n: 2 * n };
   });
 
 function readTill(c: Cursor): Until | undefined {
-  if (!takes(c, 'until', 'till', 'to', 'when', 'til', 'once', 'after')) return undefined;
+  if (!takes(c, 'until', 'to', 'when', 'once', 'after')) return undefined;
   takes(c, 'the', 'there', 'your', 'you');
   const count = readCountEnd(c);
   if (count) return count;
@@ -75,14 +75,14 @@ const readCountEnd = (c: Cursor): Until | undefined =>
     takes(c, 'a');
     takePhrase(c, 'total of');
     const n = takeNumber(c);
-    if (n !== undefined && takePhrase(c, 'st|sts|stitches|stitch')) {
+    if (n !== undefined && takePhrase(c, 'st|sts')) {
       takes(c, 'are', 'is');
-      takes(c, 'remain', 'rem', 'remains', 'left', 'remaining', 'in', 'on');
+      takes(c, 'remain', 'rem', 'left', 'in', 'on');
       takeAnyPhrase(
         c,
-        'on needle|needles',
-        'on the needle|needles',
-        'needle|needles',
+        'on needle',
+        'on the needle',
+        'needle',
         'the needle',
         'all',
         'on the right needle',
@@ -107,7 +107,7 @@ const readCountEnd = (c: Cursor): Until | undefined =>
         const from = readFrom(c);
         return { is: 'rows in all', n, from: from ?? 'start' };
       }
-      if (takes(c, 'ridges') && !sees(c, 'less', 'fewer'))
+      if (takes(c, 'ridge') && !sees(c, 'less', 'fewer'))
         return { is: 'rows in all', n: 2 * n, from: 'start' };
     }
   });
@@ -129,12 +129,11 @@ const readMeasured = (c: Cursor): Until | undefined =>
         'the',
         'from',
         'st',
-        'pattern',
         'patt',
         'straight',
       )
     ) {
-      what.push(peekText(c));
+      what.push(peekWord(c));
       c.at += 1;
     }
     takes(c, 'measures', 'measure', 'is', 'measuring', 'are', 'reaches', 'measured');

@@ -1,0 +1,18 @@
+import { describe, expect, it } from 'vitest';
+import { kindsIn, saidIn } from './said.ts';
+
+describe('heading, said in a pattern,', () => {
+  it('is read with the piece it names, and how often that is made', () => {
+    const [sleeves] = saidIn('Sleeves (make 2)');
+    expect(sleeves).toMatchObject({ is: 'heading', piece: { name: 'sleeves', makes: 2 }, talk: false });
+    const [right] = saidIn('Right front:');
+    expect(right).toMatchObject({ is: 'heading', piece: { name: 'right front', makes: 1, half: 'right' } });
+    expect(saidIn('Shape armholes')).toMatchObject([{ is: 'heading', places: ['armhole'], talk: false }]);
+    expect(saidIn('Finishing')).toMatchObject([{ is: 'heading', talk: true, places: [] }]);
+  });
+
+  it('is not read in a sentence that goes on', () => {
+    expect(kindsIn('Shape armhole as for back')).toEqual(['as for']);
+    expect(kindsIn('Knit 6 rows')).toEqual(['rows']);
+  });
+});

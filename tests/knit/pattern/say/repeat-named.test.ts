@@ -1,0 +1,15 @@
+import { describe, expect, it } from 'vitest';
+import { kindsIn, saidIn } from './said.ts';
+
+describe('repeat named, said in a pattern,', () => {
+  it('is read with its name and its rhythm', () => {
+    expect(saidIn('Rep dec row every 4th row 3 times')).toEqual([
+      { is: 'repeat named', name: 'dec', beats: [{ every: 4, counted: true, times: 3 }] },
+    ]);
+  });
+
+  it('is not read where rows are counted', () => {
+    expect(kindsIn('Rep last row 3 times')).toEqual(['repeat rows']);
+    expect(kindsIn('Rep row 2 3 times')).toEqual(['repeat rows']);
+  });
+});
