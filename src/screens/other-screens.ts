@@ -15,7 +15,7 @@ export const otherScreens = {
   sampleOf: withWords(() => import('./open/sample-screen.tsx'), 'knitting'),
   samples: withWords(() => import('./open/samples-screen.tsx'), 'workbasket'),
   garment: withWords(() => import('./garment/garment-screen.tsx'), 'garment', 'gauge', 'craft'),
-  count: withFaults(() => import('./count/count-screen.tsx'), 'count', 'craft', 'row'),
+  count: withFaults(() => import('./count/count-screen.tsx'), 'count', 'craft', 'row', 'ways'),
   yarn: withFaults(() => import('./yarn/yarn-screen.tsx'), 'yarn', 'garment', 'gauge', 'craft'),
   makingUp: withFaults(
     () => import('./making-up/making-up-screen.tsx'),

@@ -2,6 +2,7 @@ import { fault } from '../knit/fault.ts';
 import { foldPlace } from '../progress/fold.ts';
 import { type LogEntry, makeKey } from '../progress/log.ts';
 import { toBeNamed } from '../progress/log-chain.ts';
+import { waysIn } from '../progress/ways.ts';
 import { Refusal } from './faults.ts';
 import { grouped } from './grouped.ts';
 import { type GarmentPlans, planForMakes, plansOfGarment } from './plan-versions.ts';
@@ -88,5 +89,7 @@ function placeOn(
 function placeFrom(entries: readonly LogEntry[], fallback: string) {
   const { rows, plan, seq, at } = foldPlace(entries);
   const after = toBeNamed(entries);
-  return { rows, plan: plan ?? fallback, seq, at, ...(after !== undefined && { after }) };
+  const ways = waysIn(entries).open.length;
+  const told = { rows, plan: plan ?? fallback, seq, at };
+  return { ...told, ...(after !== undefined && { after }), ...(ways > 0 && { ways }) };
 }

@@ -114,6 +114,8 @@ export interface PlaceRecord extends MakeId {
   readonly seq: number;
   /** id of the entry that the place is told by, where files that were united hold another as high: the next one names it */
   readonly after?: string;
+  /** so many other ways devices went it without each other, about which she has not been asked (src/progress/ways.ts) */
+  readonly ways?: number;
   /** when it was last knitted, ms; 0 when never */
   readonly at: number;
   /** grows with every entry on this device, whatever the clock does: orders 'last knitted'; 0 when never */

@@ -19,5 +19,6 @@ export const otherCatalogues = {
   pattern: { en: () => import('./en/pattern.ts'), de: () => import('./de/pattern.ts') },
   courseFaults: { en: () => import('./en/course-faults.ts'), de: () => import('./de/course-faults.ts') },
   draftFaults: { en: () => import('./en/draft-faults.ts'), de: () => import('./de/draft-faults.ts') },
+  ways: { en: () => import('./en/ways.ts'), de: () => import('./de/ways.ts') },
   draft: { en: () => import('./en/draft.ts'), de: () => import('./de/draft.ts') },
 } as const;

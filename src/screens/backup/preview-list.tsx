@@ -47,6 +47,14 @@ export const saysMakeOf = ({ piece, part, make, makes }: MakeChange): string =>
 function saysChange(change: MakeChange): string {
   const { here = 0, there = 0, after = 0 } = change;
   const what = saysMakeOf(change);
+  if (change.twoWays)
+    return say('backup.twoWays', {
+      what,
+      row: here,
+      rows: change.twoWays.here,
+      fileRow: there,
+      fileRows: change.twoWays.there,
+    });
   const by = there - here;
   const said =
     by >= 0 ? say('backup.further', { what, count: by }) : say('backup.behind', { what, count: -by });

@@ -12,6 +12,7 @@ import { say } from '../../words/say.ts';
 import { hrefToMake } from '../links.ts';
 import type { CountPageProps } from './count-screen.tsx';
 import { knownFrom } from './known.ts';
+import { WaysLeft } from './ways-left.tsx';
 
 /** Where to, what comes off, what is on the needle then; and the place follows once it is done. */
 export function RipPage({ now, entries, query }: CountPageProps) {
@@ -25,9 +26,16 @@ export function RipPage({ now, entries, query }: CountPageProps) {
   );
   const [done, setDone] = useState<RipBack>();
   if (done) return <Ripped now={now} done={done} />;
-  if (rows === 0) return <Notice kind="note">{say('count.ripNothing')}</Notice>;
+  if (rows === 0)
+    return (
+      <>
+        <WaysLeft now={now} />
+        <Notice kind="note">{say('count.ripNothing')}</Notice>
+      </>
+    );
   return (
     <>
+      <WaysLeft now={now} />
       {below.map((row) => (
         <Button key={row} icon="lifeline" wide onPress={() => setTo(row)}>
           {say('count.ripLifeline', { row })}

@@ -37,10 +37,10 @@ import {
   Ahead,
   LengthNotice,
   NothingHere,
+  OverRow,
   PartEnd,
   PlaceMap,
   ReadAhead,
-  RestNotice,
   RowNotes,
   Sheets,
   useNothingHere,
@@ -106,7 +106,7 @@ function Knitting({ id, part, garment }: KnittingProps) {
         foot={<PadFoot rowId={rowId} onRows={() => setSheet('rows')} />}
       >
         <Spoken title={title} />
-        <RestNotice />
+        <OverRow />
         <Progress />
         <Late of={before} firstNow turn={1}>
           {(of) => <SetUp part={of} />}

@@ -1,6 +1,7 @@
 import { ok, type Result } from '../../knit/fault.ts';
 import { foldPlace } from '../../progress/fold.ts';
 import { type LogEntry, makeKey } from '../../progress/log.ts';
+import { waysIn } from '../../progress/ways.ts';
 import { grouped } from '../grouped.ts';
 import { nextTask } from '../next-task.ts';
 import type { Box } from '../store.ts';
@@ -45,6 +46,8 @@ export interface MakeChange {
   readonly here: number | undefined;
   readonly there: number | undefined;
   readonly after: number | undefined;
+  /** where they are two ways, of which she will choose one: how long the plan of each is, in rows */
+  readonly twoWays?: { readonly here: number; readonly there: number };
 }
 
 /** What reading in makes of one garment. */
@@ -139,7 +142,7 @@ function changeOf(id: string, here: Slice, there: Slice, after: Slice): GarmentC
   if (!recipe && entriesIn === 0 && entriesOut === 0) return undefined;
   const kind = here.garment === undefined ? 'new' : after.garment === undefined ? 'gone' : 'changed';
   const makes = makesOf(here, there, after).filter(
-    (make) => make.here !== make.there || make.here !== make.after,
+    (make) => make.twoWays || make.here !== make.there || make.here !== make.after,
   );
   return { id, name: garment.name, kind, entriesIn, entriesOut, recipe, makes };
 }
@@ -161,9 +164,24 @@ function makesOf(here: Slice, there: Slice, after: Slice): MakeChange[] {
         const key = makeKey({ garment: garment?.id ?? '', piece, part: index, make: i + 1 });
         const rows = (slice: Slice) =>
           slice.garment === undefined ? undefined : foldPlace(slice.entries.get(key) ?? []).rows;
-        const at = { here: rows(here), there: rows(there), after: rows(after) };
+        const at = {
+          here: rows(here),
+          there: rows(there),
+          after: rows(after),
+          ...twoWays(key, here, there, after),
+        };
         return { key, piece: recipe.name, part: part.name, make: i + 1, makes: recipe.makes, ...at };
       }),
     ),
   );
+}
+
+function twoWays(key: string, here: Slice, there: Slice, after: Slice): Pick<MakeChange, 'twoWays'> {
+  if (waysIn(after.entries.get(key) ?? []).open.length === 0) return {};
+  const rowsOf = (slice: Slice) => {
+    const { plan } = foldPlace(slice.entries.get(key) ?? []);
+    return slice.plans.find(({ id }) => id === plan)?.plan.rows.length;
+  };
+  const [mine, theirs] = [rowsOf(here), rowsOf(there)];
+  return mine === undefined || theirs === undefined ? {} : { twoWays: { here: mine, there: theirs } };
 }

@@ -57,6 +57,8 @@ export const words: Translation<typeof english> = {
     other: '{what}: die Datei ist {count} Reihen zurück',
   },
   after: 'danach Reihe {row}',
+  twoWays:
+    '{what}: zwei Wege, hier Reihe {row} von {rows}, in der Datei Reihe {fileRow} von {fileRows}. Du wählst, wenn sie vereint sind; das andere bleibt im Verlauf',
   photos: { one: '{count} Foto kommt dazu.', other: '{count} Fotos kommen dazu.' },
   done: 'Fertig. {title}',
   takenIn: 'Die Datei ist übernommen.',

@@ -48,6 +48,8 @@ export const words = {
   },
   behind: { one: '{what}: the file is {count} row behind', other: '{what}: the file is {count} rows behind' },
   after: 'row {row} afterwards',
+  twoWays:
+    '{what}: two ways, row {row} of {rows} here and row {fileRow} of {fileRows} in the file. You choose when they are united; the other stays in the history',
   photos: { one: '{count} photo comes in.', other: '{count} photos come in.' },
   done: 'Done. {title}',
   takenIn: 'The file is taken in.',

@@ -1,0 +1,13 @@
+import type { words as english } from '../en/ways.ts';
+import type { Translation } from '../message.ts';
+
+export const words: Translation<typeof english> = {
+  title: 'Zwei Geräte sind hier zwei Wege gegangen',
+  ask: 'Was davon liegt auf den Nadeln? Das andere bleibt aufgehoben, unter „Aufribbeln“.',
+  here: 'dieses Gerät',
+  elsewhere: 'das andere Gerät',
+  choose: 'Reihe {row} von {rows}, {stitches} · {device}',
+  chooseStart: 'Noch nichts gestrickt, {rows} Reihen · {device}',
+  left: 'Reihe {row} von {rows}, {stitches}, {device}: Das blieb liegen, als zwei Geräte vereint wurden.',
+  takeUp: 'Das wieder aufnehmen',
+};

@@ -1,0 +1,11 @@
+/** Where two devices knitted a make without each other, and went two ways. */
+export const words = {
+  title: 'Two devices went two ways here',
+  ask: 'Which of these is on your needles? The other is kept, under Rip back.',
+  here: 'this device',
+  elsewhere: 'the other device',
+  choose: 'Row {row} of {rows}, {stitches} · {device}',
+  chooseStart: 'Nothing knitted, {rows} rows · {device}',
+  left: 'Row {row} of {rows}, {stitches}, from {device}: you left that when two devices were united.',
+  takeUp: 'Take that up again',
+} as const;
