@@ -146,7 +146,7 @@ function firstFiles(bundle: readonly Rolldown.OutputBundle[string][]): FirstFile
 
 const partOfReader = /\/src\/knit\/(pattern\/(?!stretch-at)|row\/read\/)/;
 
-const laterFile = /assets\/(?:words-de|reader|worker)-[\w-]+\.js$/;
+const laterFile = /assets\/(?:words-de|reader)-[\w-]+\.js$/;
 
 const linen = '#f1eadb';
 
@@ -202,13 +202,7 @@ const pwa = VitePWA({
     globPatterns: ['**/*.{js,css,html,woff2,json,svg,png}'],
     // Asked for by the browser when the app is put on the home screen, and by readers of a backup. The one icon that
     // it draws at every start is no SVG: that would be laid out on the page's own thread.
-    globIgnores: [
-      'icons/!(icon-192).png',
-      '*.schema.json',
-      'assets/words-de-*.js',
-      'assets/reader-*.js',
-      'assets/worker-*.js',
-    ],
+    globIgnores: ['icons/!(icon-192).png', '*.schema.json', 'assets/words-de-*.js', 'assets/reader-*.js'],
     // The start page is asked for with a query too (share_target, head-script.ts). A page below another folder may be
     // another copy of the app, and its caches are its own.
     navigateFallback: null,
