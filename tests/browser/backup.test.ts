@@ -1,8 +1,11 @@
 import { readFileSync } from 'node:fs';
-import { afterAll, expect, it } from 'vitest';
+import { afterAll, expect, it, vi } from 'vitest';
 import { serve } from '../run/serve.ts';
 import { violations } from './axe.ts';
 import { openPhone, removeProfiles } from './drive.ts';
+
+/** Three phones one after the other; a machine that does much else beside needs many times as long. */
+vi.setConfig({ testTimeout: 180_000 });
 
 afterAll(removeProfiles);
 

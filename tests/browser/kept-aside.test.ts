@@ -1,4 +1,4 @@
-import { afterAll, expect, it } from 'vitest';
+import { afterAll, expect, it, vi } from 'vitest';
 import { words } from '../../src/words/en/notices.ts';
 import { storedOf } from '../faults/stored.ts';
 import { sampleBack } from '../faults/tapping.ts';
@@ -6,6 +6,9 @@ import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
 import { knitterAt } from './knitter.ts';
+
+/** Two starts and a disk; a machine that does much else beside needs many times as long. */
+vi.setConfig({ testTimeout: 180_000 });
 
 afterAll(removeProfiles);
 
