@@ -42,17 +42,20 @@ const asked = <T>(request: IDBRequest<T>): Promise<T> =>
     request.addEventListener('error', () => reject(request.error ?? new Error('nothing read')));
   });
 
+/** Fields in the order of their names: which came first says nothing. */
+const byName = (_: string, value: unknown): unknown =>
+  typeof value === 'object' && value !== null && !Array.isArray(value)
+    ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
+    : value;
+
 const prints = new WeakMap<object, string>();
 
 /** What is knitted by a plan, row by row: two plans are the same to her where these are. */
 export function fingerprint(plan: PlanRecord['plan']): string {
   const known = prints.get(plan);
   if (known !== undefined) return known;
-  const print = JSON.stringify([
-    plan.start,
-    plan.rows.map(({ side, steps, before, after }) => [side, steps, before, after]),
-    plan.recipe,
-  ]);
+  const rows = plan.rows.map(({ side, steps, before, after }) => [side, steps, before, after]);
+  const print = JSON.stringify([plan.start, rows, plan.recipe], byName);
   prints.set(plan, print);
   return print;
 }

@@ -5,13 +5,14 @@ import { loadApps } from './apps.ts';
 import { fixedChance } from './chance.ts';
 import { deeds } from './deeds/all.ts';
 import { beginGarment } from './deeds/garments.ts';
+import { exchange } from './deeds/unite.ts';
 import { drawn, Step } from './step.ts';
 import { wardrobe } from './wardrobe.ts';
 import { World } from './world.ts';
 
 /** Lives that are lived through; more with RIDGELINE_MODEL_RUNS. */
 const {
-  RIDGELINE_MODEL_RUNS = '30',
+  RIDGELINE_MODEL_RUNS = '25',
   RIDGELINE_MODEL_SECONDS,
   RIDGELINE_MODEL_PATH,
   RIDGELINE_MODEL_DEEDS,
@@ -37,13 +38,17 @@ const step = fc.oneof(
 
 const life = fc.record({
   garments: wardrobe(),
+  isShared: fc.boolean(),
   steps: fc.commands([step], { maxCommands: DEEDS_MOST, size: 'max', ...replayed }),
 });
 
-/** On each device there is a garment. */
-const beginning = [0, 1].map(
-  (device) => new Step('begin a garment', beginGarment, { device, page: 0, numbers: [0] }),
-);
+const first = { device: 0, page: 0, numbers: [0] };
+/** On each device there is a garment; in every second life one of them is on both. */
+const beginnings = [
+  new Step('begin a garment', beginGarment, first),
+  new Step('exchange', exchange, first),
+  new Step('begin a garment', beginGarment, { ...first, device: 1 }),
+];
 
 beforeAll(async () => {
   vi.useFakeTimers({ toFake: ['Date'] });
@@ -61,12 +66,13 @@ afterAll(() => {
 describe('two devices with two windows each', () => {
   it('lose nothing, show nothing that is not stored, and can always be backed up, whatever is done on them', async () => {
     await fc.assert(
-      fc.asyncProperty(life, async ({ garments, steps }) => {
+      fc.asyncProperty(life, async ({ garments, isShared, steps }) => {
         fixedChance();
         lives += 1;
         const world = new World(garments);
         try {
-          for (const first of beginning) await first.run(world);
+          for (const step of isShared ? beginnings : beginnings.filter(({ deed }) => deed !== exchange))
+            await step.run(world);
           await fc.asyncModelRun(() => ({ model: world, real: world }), steps);
         } finally {
           await world.close();

@@ -7,6 +7,35 @@ import type { Facts, Standing, Truth } from './truth.ts';
 const isAt = (one: Standing | undefined, now: Standing): boolean =>
   one !== undefined && one.rows === now.rows && one.print === now.print;
 
+/** Two boxes as one: every entry of both, every garment, and each make as one of the two had it. */
+export function united(a: Truth, b: Truth): Truth {
+  const makes = new Map([...b.makes, ...a.makes]);
+  const garments = new Map([...b.garments, ...a.garments]);
+  const looseMakes = new Map(
+    [...makes.keys()].map((key) => [
+      key,
+      (now: Standing) => [a, b].some((one) => isAt(one.makes.get(key), now)),
+    ]),
+  );
+  const looseFacts = new Map(
+    [...garments.keys()].map((id) => [
+      id,
+      (now: Facts) =>
+        holdsBoth(
+          now,
+          [a, b].map((one) => one.garments.get(id)),
+        ),
+    ]),
+  );
+  return { garments, makes, log: new Map([...b.log, ...a.log]), looseMakes, looseFacts, written: [] };
+}
+
+/** What only one device knows of is there as that one knows it. */
+function holdsBoth(now: Facts, [a, b]: readonly (Facts | undefined)[]): boolean {
+  if (a === undefined || b === undefined || isDeepStrictEqual(a, b)) return isDeepStrictEqual(now, a ?? b);
+  return true;
+}
+
 interface Import {
   readonly before: Truth;
   readonly after: Truth;

@@ -32,6 +32,11 @@ export class World {
     return this.#truths.get(device) ?? nothingYet;
   }
 
+  /** A deed on one device has changed another too. */
+  meanwhile(device: Device, truth: Truth): void {
+    this.#truths.set(device, truth);
+  }
+
   /** Takes one of the ways in which a deed may have ended as the truth, and asks for every law. */
   async check(deed: string, device: Device, ways: readonly Truth[]): Promise<Truth> {
     const box = await seeBox(device);

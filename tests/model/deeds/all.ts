@@ -1,5 +1,5 @@
 import type { Deed } from '../hand.ts';
-
+import { goApart } from './apart.ts';
 import { edit, save } from './editing.ts';
 import { keep, replace, takeBack } from './files.ts';
 import { beginGarment, deleteGarment, tickStep, writeNotes } from './garments.ts';
@@ -7,6 +7,8 @@ import { jot, setPlace, tap, tapBoth, tapInBoth, undo } from './knitting.ts';
 import { killedWhile, onAFullDisk } from './mishaps.ts';
 import { closePage, deafen, openPage, reload, setClock } from './pages.ts';
 import { planAnew } from './planning.ts';
+
+import { exchange, unite } from './unite.ts';
 
 interface Kind {
   readonly deed: Deed;
@@ -31,6 +33,9 @@ export const deeds: Readonly<Record<string, Kind>> = {
   save: { deed: save, weight: 4 },
   'save, killed': { deed: killedWhile(save), weight: 1 },
   'save on a full disk': { deed: onAFullDisk(save), weight: 1 },
+  'go apart and meet': { deed: goApart, weight: 4 },
+  unite: { deed: unite, weight: 3 },
+  exchange: { deed: exchange, weight: 2 },
   'put a backup away': { deed: keep, weight: 1 },
   replace: { deed: replace, weight: 1 },
   'take back': { deed: takeBack, weight: 1 },
