@@ -1,4 +1,3 @@
-import type { LogEntry } from '../../src/progress/log.ts';
 import type { Backup } from '../../src/store/backup/document.ts';
 import { exportAll } from '../../src/store/backup/export.ts';
 import { importBackup } from '../../src/store/backup/import.ts';
@@ -210,7 +209,3 @@ export async function uniteAll(devices: Devices, turns: readonly number[]): Prom
     }
   }
 }
-
-/** The log of one make, for what is told beside it. */
-export const logOfMake = async (store: Store, key: string): Promise<readonly LogEntry[]> =>
-  given(await store.entriesOf(key));
