@@ -21,6 +21,7 @@ async function load() {
     saving,
     backup,
     wayBack,
+    ways,
   ] = await Promise.all([
     import('../../src/app/start.ts'),
     import('../../src/app/store.ts'),
@@ -36,6 +37,7 @@ async function load() {
     import('../../src/app/editor/save-garment.ts'),
     import('../../src/app/backup.ts'),
     import('../../src/app/way-back.ts'),
+    import('../../src/app/intents/ways.ts'),
   ]);
   const modules = {
     start,
@@ -51,6 +53,7 @@ async function load() {
     editor: { ...editor, ...saving },
     backup,
     wayBack,
+    ways,
   };
   return { ...modules, clean: cleaner(Object.values(modules)) };
 }

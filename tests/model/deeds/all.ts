@@ -10,6 +10,8 @@ import { planAnew } from './planning.ts';
 
 import { exchange, unite } from './unite.ts';
 
+import { chooseWay } from './ways.ts';
+
 interface Kind {
   readonly deed: Deed;
   readonly weight: number;
@@ -34,6 +36,7 @@ export const deeds: Readonly<Record<string, Kind>> = {
   'save, killed': { deed: killedWhile(save), weight: 1 },
   'save on a full disk': { deed: onAFullDisk(save), weight: 1 },
   'go apart and meet': { deed: goApart, weight: 4 },
+  'choose a way': { deed: chooseWay, weight: 3 },
   unite: { deed: unite, weight: 3 },
   exchange: { deed: exchange, weight: 2 },
   'put a backup away': { deed: keep, weight: 1 },
