@@ -39,7 +39,7 @@ export interface StoreOptions {
   readonly pauseMs?: number;
 }
 
-/** What writes into the box. tests/store/fault-at-every-step.test.ts tries each of them, and what writes beside them. */
+/** What writes into the box. tests/store/write-paths.ts has each of them, and what writes beside them. */
 export interface Writes {
   /**
    * The only way to change a garment: what the change makes of it as it now is, with the plans of pieces that get other
