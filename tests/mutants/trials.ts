@@ -36,12 +36,15 @@ export function trialsOf(mutants: ReadonlyMap<number, Mutant>, reach: Reach): Tr
         .map(({ file, steps }) => ({ file, steps })),
     };
   });
-  // from all folders in turn: a run that is stopped tells of each of them
-  return trials.sort((a, b) => inTurn(a.id) - inTurn(b.id));
+  // in rounds through all folders, so that a run that is stopped tells of each; in a round what lies together
+  return trials.sort(
+    (a, b) =>
+      roundOf(a.id) - roundOf(b.id) || (a.source < b.source ? -1 : a.source > b.source ? 1 : a.id - b.id),
+  );
 }
 
-/** Mixed up, the same each time; the number is a prime that no list is a multiple of. */
-const inTurn = (id: number): number => (id * 7_919) % 104_729;
+const ROUNDS = 4;
+const roundOf = (id: number): number => id % ROUNDS;
 
 /** So many tests are tried for a mutant at most. */
 const MOST = 2_000;

@@ -28,15 +28,20 @@ const nameOf = ({ file, test }: Step): string => `${file} ${test}`;
 const limitOf = ({ ms }: Step): number => START + PATIENCE * ms;
 
 export class Tries {
+  /** spent on reading files, which is no work of a test, ms */
+  #reading = 0;
+
   constructor(readonly root: string) {}
+
+  #worked = (): number => spent() - this.#reading;
 
   /** The tests for which the mutant is only switched on, quick ones first, to the first red one. */
   async switched({ id, source, steps }: Trial): Promise<Fate | undefined> {
     const known = finders.get(source) ?? [];
     const first = steps.filter((step) => known.some((one) => nameOf(one) === nameOf(step)));
-    const began = spent();
+    const began = this.#worked();
     for (const step of [...first, ...steps.filter((one) => !first.includes(one))]) {
-      if (spent() - began > CAP) return { killed: false, why: 'not found within the cap' };
+      if (this.#worked() - began > CAP) return { killed: false, why: 'not found within the cap' };
       if (unsteady.has(nameOf(step))) continue;
       const by = await this.#turnsRed(id, step);
       if (by === undefined) continue;
@@ -48,14 +53,14 @@ export class Tries {
 
   /** The files that are read anew with the mutant in what they read, and their tests, to the first red one. */
   async readAnew({ id, fresh }: Trial): Promise<Fate | undefined> {
-    const began = spent();
+    const began = this.#worked();
     this.#startAfresh();
     for (const { file, steps } of fresh) {
       const red = await this.#firstRed(id, file, steps, began);
       if (red === 'cap') return { killed: false, why: 'not found within the cap' };
       if (red === undefined) continue;
       this.#startAfresh();
-      const again = await this.#firstRed(0, file, red.step === undefined ? [] : [red.step], spent());
+      const again = await this.#firstRed(0, file, red.step === undefined ? [] : [red.step], this.#worked());
       if (again === undefined) return { killed: true, by: red.by };
       this.#startAfresh();
     }
@@ -67,19 +72,18 @@ export class Tries {
     if (test === undefined) return undefined;
     const red = await this.#work(id, test, step);
     if (red === undefined) return undefined;
-    const dangling = /^(outside|not done)/.test(red);
-    if (dangling) this.#startAfresh();
-    const same = dangling ? await this.#testOf(step) : test;
-    const sameAgain = !dangling || (same !== undefined && (await this.#work(id, same, step)) !== undefined);
-    if (dangling) this.#startAfresh();
+    // what went wrong beside the test may be left from the mutant before
+    if (red.startsWith('outside') && (await this.#work(id, test, step)) === undefined) return undefined;
+    // what is still under way would meet the next test
+    if (red.startsWith('not done')) this.#startAfresh();
     const sound = await this.#testOf(step);
-    if (sameAgain && sound !== undefined && (await this.#work(0, sound, step)) === undefined)
+    if (sound !== undefined && (await this.#work(0, sound, step)) === undefined)
       return `${step.file}: ${test.name}`;
     this.#startAfresh();
-    const anew = await this.#firstRed(id, step.file, [step], spent());
+    const anew = await this.#firstRed(id, step.file, [step], this.#worked());
     this.#startAfresh();
     if (anew === undefined || anew === 'cap') return undefined;
-    const without = await this.#firstRed(0, step.file, [step], spent());
+    const without = await this.#firstRed(0, step.file, [step], this.#worked());
     this.#startAfresh();
     if (without === undefined) return anew.by;
     unsteady.add(nameOf(step));
@@ -96,9 +100,11 @@ export class Tries {
     this.#say({ id, what: `${file} is read`, ms: 60_000 });
     globalThis.__mutant = id;
     try {
+      const reading = spent();
       const { tests } = await read(`${this.root}/${file}`);
+      this.#reading += spent() - reading;
       for (const step of steps) {
-        if (spent() - began > CAP) return 'cap';
+        if (this.#worked() - began > CAP) return 'cap';
         const test = tests[step.test];
         // one that is not written any more is red in no runner
         if (test === undefined) continue;
@@ -117,7 +123,9 @@ export class Tries {
     let found = files.get(file);
     if (found === undefined) {
       this.#say({ id: 0, what: `${file} is read`, ms: 60_000 });
+      const began = spent();
       found = await read(`${this.root}/${file}`);
+      this.#reading += spent() - began;
       files.set(file, found);
     }
     const written = found.tests[test];
