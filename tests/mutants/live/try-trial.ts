@@ -16,6 +16,8 @@ const CAP = 8_000;
 /** A mutant may never end: a test is given so many times what it took, and this much, ms. */
 const PATIENCE = 10;
 const START = 5_000;
+/** What is done once for a group, or the reading of a file, may take this much, ms. */
+const READY = 60_000;
 
 const looker = new BroadcastChannel(channel);
 const files = new Map<string, TestFile>();
@@ -97,7 +99,7 @@ export class Tries {
     steps: readonly Step[],
     began: number,
   ): Promise<{ by: string; step?: Step } | 'cap' | undefined> {
-    this.#say({ id, what: `${file} is read`, ms: 60_000 });
+    this.#say({ id, what: `${file} is read`, ms: READY });
     globalThis.__mutant = id;
     try {
       const reading = spent();
@@ -108,8 +110,8 @@ export class Tries {
         const test = tests[step.test];
         // one that is not written any more is red in no runner
         if (test === undefined) continue;
-        this.#say({ id, what: `${file}: ${test.name}`, ms: limitOf(step) });
-        if ((await workOne(test, limitOf(step))) !== undefined) return { by: `${file}: ${test.name}`, step };
+        if ((await this.#worksAnew(id, file, test, step)) === false)
+          return { by: `${file}: ${test.name}`, step };
       }
       return undefined;
     } catch {
@@ -119,10 +121,22 @@ export class Tries {
     }
   }
 
+  /** What is made ready for a whole group may take far longer than the test itself. */
+  async #worksAnew(id: number, file: string, test: Written, step: Step): Promise<boolean> {
+    this.#say({ id, what: `${file}: what its tests need`, ms: READY });
+    try {
+      await makeReady(test.group);
+    } catch {
+      return false;
+    }
+    this.#say({ id, what: `${file}: ${test.name}`, ms: limitOf(step) });
+    return (await workOne(test, limitOf(step))) === undefined;
+  }
+
   async #testOf({ file, test }: Step): Promise<Written | undefined> {
     let found = files.get(file);
     if (found === undefined) {
-      this.#say({ id: 0, what: `${file} is read`, ms: 60_000 });
+      this.#say({ id: 0, what: `${file} is read`, ms: READY });
       const began = spent();
       found = await read(`${this.root}/${file}`);
       this.#reading += spent() - began;

@@ -4,7 +4,7 @@ import { appendFileSync, existsSync, readFileSync, rmSync, writeFileSync } from 
 import type { Line, Order } from './orders.ts';
 
 /** Laws are tried with fewer garments, drafts and texts than else: what is found by those is found by more as well. */
-const brief = { RIDGELINE_GARMENTS: '60', RIDGELINE_DRAFTS: '60', RIDGELINE_FUZZ: '300' };
+const brief = { RIDGELINE_GARMENTS: '60', RIDGELINE_DRAFTS: '24', RIDGELINE_FUZZ: '300' };
 
 /** So many processes work at once. */
 export const PROCESSES = 2;
