@@ -66,4 +66,49 @@ describe('the screen that is kept awake', () => {
     await vi.advanceTimersByTimeAsync(MINUTE);
     expect(phone.held()).toBe(0);
   });
+
+  it('is not held for a page that nobody sees, and again when it is seen', async () => {
+    const phone = fakePhone();
+    phone.page.visibilityState = 'hidden';
+    letGo = stayAwake();
+    await vi.advanceTimersByTimeAsync(MINUTE);
+    expect(phone.held()).toBe(0);
+    phone.page.dispatchEvent(new Event('visibilitychange'));
+    await vi.advanceTimersByTimeAsync(MINUTE);
+    expect(phone.held()).toBe(0);
+    phone.page.visibilityState = 'visible';
+    phone.page.dispatchEvent(new Event('visibilitychange'));
+    await vi.advanceTimersByTimeAsync(MINUTE);
+    expect(phone.held()).toBe(1);
+  });
+
+  it('is asked for once, however often she touches it, and let go where the knitting is left meanwhile', async () => {
+    const phone = fakePhone();
+    letGo = stayAwake();
+    for (let touch = 0; touch < 5; touch += 1) phone.page.dispatchEvent(new Event('pointerdown'));
+    await vi.advanceTimersByTimeAsync(MINUTE);
+    for (let touch = 0; touch < 5; touch += 1) phone.page.dispatchEvent(new Event('keydown'));
+    await vi.advanceTimersByTimeAsync(MINUTE);
+    expect(phone.held()).toBe(1);
+    letGo();
+    await vi.advanceTimersByTimeAsync(0);
+    letGo = stayAwake();
+    letGo();
+    await vi.advanceTimersByTimeAsync(MINUTE);
+    expect(phone.held()).toBe(0);
+  });
+
+  it('dims as it always does where the phone refuses, and nothing breaks where there is no lock', async () => {
+    const phone = fakePhone();
+    vi.stubGlobal('navigator', { wakeLock: { request: () => Promise.reject(new Error('low battery')) } });
+    letGo = stayAwake();
+    await vi.advanceTimersByTimeAsync(MINUTE);
+    expect(phone.held()).toBe(0);
+    letGo();
+    vi.stubGlobal('navigator', {});
+    letGo = stayAwake();
+    phone.page.dispatchEvent(new Event('pointerdown'));
+    await vi.advanceTimersByTimeAsync(MINUTE);
+    expect(phone.held()).toBe(0);
+  });
 });
