@@ -32,8 +32,7 @@ export function saveGarment(
   if (trouble !== undefined) return Promise.resolve(refuse(trouble));
   return counted(box, garment.id, async (tx) => {
     const there = await tx.objectStore('garments').get(garment.id);
-    if (there === undefined)
-      return (await writeGarment(tx, garment, plans, undefined, byNow(box))).places;
+    if (there === undefined) return (await writeGarment(tx, garment, plans, undefined, byNow(box))).places;
     // saved the first time, although no answer came
     if (JSON.stringify(there) === JSON.stringify(garment))
       return tx.objectStore('places').index('garment').getAll(garment.id);

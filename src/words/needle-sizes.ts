@@ -32,7 +32,7 @@ const table = [
   [25, '50', undefined],
 ] as const satisfies readonly (readonly [mm: number, us: string | undefined, uk: string | undefined])[];
 
-/** mm, from thin to thick. @instrument of the comparison with published tables */
+/** mm, from thin to thick. */
 export const needleSizes: readonly number[] = table.map(([mm]) => mm);
 
 export function needleNumber(mm: number, system: 'US' | 'UK'): string | undefined {

@@ -56,7 +56,7 @@ it('what copies of the app kept together is taken over only where it is this ver
     addEventListener: (type: string, listener: (event: never) => void) => heard.set(type, listener),
   };
   keepWhole(worker as never, files);
-  const answer = vi.fn();
+  const answer = vi.fn<(whole: boolean) => void>();
   const works: Promise<unknown>[] = [];
   const told = {
     data: 'keep whole',

@@ -79,7 +79,7 @@ export function unitedStates(a: GarmentState, b: GarmentState): GarmentState {
   }
   return {
     parts,
-    seen: joined(a.seen, b.seen, (one, two) => (one < two ? two : one)),
+    seen: joined(a.seen, b.seen, laterStamp),
     gone: withoutTrace(parts, joined(a.gone, b.gone, laterOf), a, b),
     order: joined(a.order, b.order, laterOf),
   };
@@ -118,4 +118,10 @@ function joined<K, T>(a: ReadonlyMap<K, T>, b: ReadonlyMap<K, T>, choose: (a: T,
     all.set(key, known === undefined ? value : choose(known, value));
   }
   return all;
+}
+
+/** Stamps are text, in the order of their clocks. */
+function laterStamp(one: Stamp, two: Stamp): Stamp {
+  if (one < two) return two;
+  return one;
 }
