@@ -96,7 +96,7 @@ describe('what the app says', () => {
     );
     await speak({ rows: 'full' });
     expect(saysRow(row.slice(1, 3))).toBe('2 rechts, 2 Maschen rechts zusammenstricken');
-    expect(saysRow([{ work: 'bo', until: { left: 0 } }])).toBe('alle Maschen abketten');
+    expect(saysRow([{ work: 'bo', until: { left: 0 } }])).toBe('alle Maschen im Muster abketten');
     expect(saysRow([{ work: 'p', until: { left: 0 } }])).toBe('links');
   });
 
