@@ -12,7 +12,7 @@ import { World } from './world.ts';
 
 /** Lives that are lived through; more with RIDGELINE_MODEL_RUNS. */
 const {
-  RIDGELINE_MODEL_RUNS = '25',
+  RIDGELINE_MODEL_RUNS = '8',
   RIDGELINE_MODEL_SECONDS,
   RIDGELINE_MODEL_PATH,
   RIDGELINE_MODEL_DEEDS,

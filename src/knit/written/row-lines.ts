@@ -1,10 +1,7 @@
 import type { FabricName } from '../fabric.ts';
 import type { PlannedPart, PlannedRow } from '../piece/planned.ts';
-import { expandRow } from '../row/expand.ts';
 import { printRow, sayRow } from '../row/print.ts';
 import type { RowWords } from '../row/row-words.ts';
-import { addRun, type Run, shorten } from '../row/shorten.ts';
-import type { Step } from '../row/step.ts';
 
 /** Longest block of rows that is said once and then repeated: a stitch pattern or a shaping rhythm. */
 const LONGEST_BLOCK = 24;
@@ -49,28 +46,12 @@ function rowLine(part: PlannedPart, row: PlannedRow, { rows: words, bindOff }: R
   const isWhole = row.after === 0 && row.steps.length === 1;
   if (isWhole) return `Row ${row.n} (${row.side}): ${bindOff} all sts${inWhat(fabric)}.`;
   const count = row.after === row.before ? '' : ` (${stitchCount(row.after)})`;
-  const text = sayRow(isRib(fabric) ? ribWords(row) : row.steps, words).replaceAll(
-    /work (\d+) sts? in pattern/g,
-    'rib $1',
-  );
-  return `Row ${row.n} (${row.side}): ${text}.${count}`;
+  return `Row ${row.n} (${row.side}): ${sayRow(row.steps, words)}.${count}`;
 }
 
-const isRib = (fabric: FabricName): boolean => fabric.startsWith('rib');
 /** The commonest tight neck is a rib that is bound off knitwise. */
 const inWhat = (fabric: FabricName): string =>
-  isRib(fabric) ? ' in rib' : fabric === 'moss' ? ' in pattern' : '';
-
-/** A row of button holes in rib: between them nothing is spelled that the needle shows ('rib 3, bind off 2 sts, …'). */
-function ribWords({ steps, before }: PlannedRow): readonly Step[] {
-  const worked = expandRow(steps, before);
-  const holes = worked.filter((work) => work === 'bo' || work === 'co').length;
-  const plain = worked.every((work) => work === 'k' || work === 'p' || work === 'bo' || work === 'co');
-  if (holes === 0 || holes === worked.length || !plain) return steps;
-  const runs: Run[] = [];
-  for (const work of worked) addRun(runs, work === 'k' || work === 'p' ? 'patt' : work, 1);
-  return shorten(runs);
-}
+  fabric.startsWith('rib') ? ' in rib' : fabric === 'moss' ? ' in pattern' : '';
 
 /** Pairs of rows are told from the right side on: a wrong-side row that begins one stands by itself. */
 function fromRightSide(

@@ -54,7 +54,7 @@ describe('a garment written as a pattern', () => {
       fc.property(knittableRecipe(), fc.constantFrom('US' as const, 'UK' as const), ({ recipe }, terms) =>
         comesBack({ name: 'Any', pieces: [recipe] }, terms),
       ),
-      { numRuns: GARMENTS },
+      { numRuns: GARMENTS, endOnFailure: true },
     );
   });
 
