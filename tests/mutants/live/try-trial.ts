@@ -11,8 +11,12 @@ declare global {
   var __mutant: number;
 }
 
-/** What a mutant may take of the processor, ms: one that is not found by then counts as one that survives. */
-const CAP = 8_000;
+/**
+ * What a mutant may take of the processor, ms: with the tests for which it is switched on, and again with those that are
+ * read anew. One that is not found by then counts as one that survives.
+ */
+const CAP = 5_000;
+const LATE: Fate = { killed: false, why: 'not found within the cap' };
 /** A mutant may never end: a test is given so many times what it took, and this much, ms. */
 const PATIENCE = 10;
 const START = 5_000;
@@ -38,12 +42,12 @@ export class Tries {
   #worked = (): number => spent() - this.#reading;
 
   /** The tests for which the mutant is only switched on, quick ones first, to the first red one. */
-  async switched({ id, source, steps }: Trial): Promise<Fate | undefined> {
+  async switched({ id, source, steps, fresh }: Trial): Promise<Fate | undefined> {
     const known = finders.get(source) ?? [];
     const first = steps.filter((step) => known.some((one) => nameOf(one) === nameOf(step)));
     const began = this.#worked();
     for (const step of [...first, ...steps.filter((one) => !first.includes(one))]) {
-      if (this.#worked() - began > CAP) return { killed: false, why: 'not found within the cap' };
+      if (this.#worked() - began > CAP) return fresh.length > 0 ? undefined : LATE;
       if (unsteady.has(nameOf(step))) continue;
       const by = await this.#turnsRed(id, step);
       if (by === undefined) continue;
@@ -59,7 +63,7 @@ export class Tries {
     this.#startAfresh();
     for (const { file, steps } of fresh) {
       const red = await this.#firstRed(id, file, steps, began);
-      if (red === 'cap') return { killed: false, why: 'not found within the cap' };
+      if (red === 'cap') return LATE;
       if (red === undefined) continue;
       this.#startAfresh();
       const again = await this.#firstRed(0, file, red.step === undefined ? [] : [red.step], this.#worked());
