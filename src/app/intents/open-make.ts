@@ -7,8 +7,12 @@ import { readOr, store } from '../store.ts';
 const isNone = (fault: Fault | undefined): boolean =>
   fault?.code === 'no-such-make' || fault?.code === 'no-such-garment' || fault?.code === 'no-such-plan';
 
+/** the key of the make opened last, whether there is such a make or not */
+let asked: string | undefined;
+
 /** Opens a make; without a key the one last knitted. Resolves with its key, or undefined where there is none. */
 export async function openMake(key?: string): Promise<string | undefined> {
+  asked = key;
   if (inHand.value?.make !== key) inHand.value = undefined;
   const before = inHand.value;
   const result = await (await store()).inHand(key);
@@ -31,8 +35,8 @@ export async function openMake(key?: string): Promise<string | undefined> {
   return place.id;
 }
 
-/** Reads the make in hand as it is stored by now. */
+/** Reads the make in hand as it is stored by now; one that was not there may have come back. */
 export function rereadMake(): void {
-  const make = inHand.value?.make;
+  const make = inHand.value === null ? asked : inHand.value?.make;
   if (make !== undefined) void openMake(make);
 }
