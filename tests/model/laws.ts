@@ -127,13 +127,16 @@ export async function canBeBackedUp(page: Page, box: BoxSeen, device: Device): P
   return sameBoxes(again, box);
 }
 
-/** Two boxes with the same garments, plans, log and places; when a place was touched is each device's own. */
+/**
+ * Two boxes with the same garments, plans, log and places. When a place was touched is each device's own; that devices
+ * went other ways is asked of the log where it is shown, a place says only that there may be some.
+ */
 export function sameBoxes(found: BoxSeen, wanted: BoxSeen): string | undefined {
   const plain = ({ garments, plans, log, places }: BoxSeen) => ({
     garments: Object.fromEntries(garments),
     plans: Object.fromEntries(plans),
     log: Object.fromEntries(log),
-    places: Object.fromEntries([...places].map(([key, place]) => [key, { ...place, touched: 0 }])),
+    places: Object.fromEntries([...places].map(([key, place]) => [key, { ...place, touched: 0, ways: 0 }])),
   });
   const [a, b] = [plain(found), plain(wanted)];
   return isDeepStrictEqual(a, b) ? undefined : difference(a, b);

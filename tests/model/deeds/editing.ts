@@ -33,7 +33,7 @@ const changes: Readonly<Record<string, Change>> = {
   'other notes': (form, hand) => ({ ...form, notes: `for windy days ${hand.number(50)}` }),
   'another length': longer,
   'another length again': longer,
-  'one more make': inPiece((piece) => ({ ...piece, makes: String(1 + (Number(piece.makes) % 3)) })),
+  'one more make': inPiece((piece) => ({ ...piece, makes: String(Math.min(4, Number(piece.makes) + 1)) })),
   'a new piece': (form, hand) => {
     const piece = hand.pick(hand.world.wardrobe)?.pieces[0];
     if (piece === undefined || form.pieces.length > 3) return form;
