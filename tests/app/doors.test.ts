@@ -16,7 +16,7 @@ import { anyGarment } from '../arbitraries/any-garment.ts';
 import { freshStore, given } from '../store/scenario.ts';
 
 /** Garments that go through every door; more with RIDGELINE_GARMENTS. */
-const GARMENTS = Number(process.env.RIDGELINE_GARMENTS ?? 400);
+const GARMENTS = Number(process.env.RIDGELINE_GARMENTS ?? 1000);
 const LATER = 3_000_000_000;
 
 /** A line of what differs: the difference of two whole garments is more than anyone reads, or prints in time. */
