@@ -2,6 +2,9 @@ import { stillAir } from './air.ts';
 import { emptyDisk } from './disk.ts';
 import { type At, Page } from './page.ts';
 
+/** No deed takes so long, on the slowest machine. */
+const NO_REST_MS = 60_000;
+
 let boxes = 0;
 
 /** A phone or a tablet: a clock, a disk, and the pages that are open on it. */
@@ -46,8 +49,11 @@ export class Device {
 
   /** Until nothing is being read, written or said. */
   async quiet(): Promise<void> {
+    const since = performance.now();
     for (let still = 0; still < 4; still += 1) {
       await new Promise((resolve) => setImmediate(resolve));
+      if (performance.now() - since > NO_REST_MS)
+        throw new Error(`the ${this.letter} does not come to rest: ${this.disk.busy} transactions are open`);
       if (this.disk.busy > 0 || this.air.busy > 0) still = 0;
     }
   }

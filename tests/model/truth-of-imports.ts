@@ -1,4 +1,5 @@
 import { isDeepStrictEqual } from 'node:util';
+import type { BoxSeen } from './box-seen.ts';
 import { garmentOf } from './page.ts';
 import type { Facts, Standing, Truth } from './truth.ts';
 
@@ -36,21 +37,26 @@ function holdsBoth(now: Facts, [a, b]: readonly (Facts | undefined)[]): boolean 
   return true;
 }
 
-interface Import {
+/** A backup that came in: what was true before and after it, and the box with it. */
+export interface Import {
   readonly before: Truth;
   readonly after: Truth;
+  readonly box: BoxSeen;
 }
 
 /** What an import has changed undone, and nothing else: what was done since stays. */
-export function takenBackImport(now: Truth, { before, after }: Import): Truth {
+export function takenBackImport(now: Truth, came: Import, box: BoxSeen): Truth {
+  const { before, after } = came;
   const garments = new Map(now.garments);
   const looseFacts = new Map<string, (now: Facts) => boolean>();
   const staying = new Set<string>();
   for (const id of new Set([...before.garments.keys(), ...after.garments.keys()])) {
-    const [was, came, is] = [before, after, now].map((one) => one.garments.get(id));
+    const was = before.garments.get(id);
     // what she deleted since does not come back
-    if (is === undefined && came !== undefined) continue;
-    const isUntouched = isDeepStrictEqual(came, is) && isDeepStrictEqual(logOf(after, id), logOf(now, id));
+    if (!now.garments.has(id) && after.garments.has(id)) continue;
+    // one that was saved again with nothing changed has been touched too
+    const isSaved = came.box.garments.get(id)?.changedAt !== box.garments.get(id)?.changedAt;
+    const isUntouched = !isSaved && isDeepStrictEqual(logOf(after, id), logOf(now, id));
     if (was !== undefined) garments.set(id, was);
     else if (isUntouched) garments.delete(id);
     else staying.add(id);
@@ -65,10 +71,10 @@ export function takenBackImport(now: Truth, { before, after }: Import): Truth {
   );
   return {
     garments,
-    makes: makesBack(now, { before, after }, garments),
+    makes: makesBack(now, came, garments),
     log,
     looseFacts,
-    looseMakes: looseBack(now, { before, after }),
+    looseMakes: looseBack(now, came),
     written: [],
   };
 }

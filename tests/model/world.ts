@@ -10,6 +10,7 @@ import {
   unbegunPlansAreTheirRecipes,
 } from './laws.ts';
 import { nothingYet, type Truth } from './truth.ts';
+import type { Import } from './truth-of-imports.ts';
 
 /** what the clocks of both devices show when a life begins, ms */
 const BEGAN = 1_700_000_000_000;
@@ -20,7 +21,7 @@ export class World {
   /** a backup that each device has put away, and what was true then */
   readonly kept = new Map<Device, { readonly file: Blob; readonly truth: Truth }>();
   /** what was true on each device before and after the last backup that came in */
-  readonly imports = new Map<Device, { readonly before: Truth; readonly after: Truth }>();
+  readonly imports = new Map<Device, Import>();
   readonly #truths = new Map<Device, Truth>();
   readonly #boxes = new Map<Device, string>();
 

@@ -26,8 +26,8 @@ export async function takeIn(
   if (opened === undefined) throw new Error('nobody has stopped the reading of the file');
   const done = await page.app.backup.takeIn(given(opened).backup, mode);
   await device.quiet();
-  const before = world.truth(device);
-  if (done.ok) world.imports.set(device, { before, after: settled(before, await seeBox(device)) });
+  const [before, box] = [world.truth(device), await seeBox(device)];
+  if (done.ok) world.imports.set(device, { before, after: settled(before, box), box });
   return done.ok;
 }
 
@@ -52,7 +52,8 @@ export const takeBack: Deed = async (hand) => {
   const { page, world, device, truth } = hand;
   const last = world.imports.get(device);
   hand.say('what came in is taken back');
+  const box = await seeBox(device);
   const done = await page.app.wayBack.takeItBack();
   world.imports.delete(device);
-  return hand.ended(done.ok, last === undefined ? truth : takenBackImport(truth, last));
+  return hand.ended(done.ok, last === undefined ? truth : takenBackImport(truth, last, box));
 };
