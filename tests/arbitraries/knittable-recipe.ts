@@ -30,7 +30,7 @@ function makeRecipe(draw: Draw): KnittableRecipe {
     0,
     splits ? 'split' : draw(fc.constantFrom('bind off', 'hold')),
   );
-  ends['body'] = body.end;
+  ends.body = body.end;
   const parts: PartRecipe[] = [body.part];
   if (splits) {
     const middle = draw(fc.integer({ min: 0, max: Math.floor(body.end / 3) }));
@@ -56,7 +56,7 @@ function makeRecipe(draw: Draw): KnittableRecipe {
         sections: [],
         end: 'bind off',
       });
-      ends['centre'] = middle;
+      ends.centre = middle;
     }
     share('right shoulder', left, 'left');
   }

@@ -60,9 +60,9 @@ function schemaOf(shape: unknown): Schema {
 
 function bodyOf(shape: unknown): Schema {
   const it = shape as Shape;
-  const [first, ...actions] = (it['pipe'] as Shape[] | undefined) ?? [it];
+  const [first, ...actions] = (it.pipe as Shape[] | undefined) ?? [it];
   const base = plain(first as Shape);
-  return Object.assign({}, base, ...actions.map((action) => ruleOf(action, base['type'])));
+  return Object.assign({}, base, ...actions.map((action) => ruleOf(action, base.type)));
 }
 
 function plain(it: Shape): Schema {
@@ -72,22 +72,22 @@ function plain(it: Shape): Schema {
     case 'boolean':
       return { type: it.type };
     case 'literal':
-      return { const: it['literal'] };
+      return { const: it.literal };
     case 'picklist':
-      return { enum: it['options'] };
+      return { enum: it.options };
     case 'array':
-      return { type: 'array', items: schemaOf(it['item']) };
+      return { type: 'array', items: schemaOf(it.item) };
     case 'record':
       return {
         type: 'object',
-        propertyNames: schemaOf(it['key']),
-        additionalProperties: schemaOf(it['value']),
+        propertyNames: schemaOf(it.key),
+        additionalProperties: schemaOf(it.value),
       };
     case 'strict_object':
-      return strictObject(it['entries'] as Record<string, Shape>);
+      return strictObject(it.entries as Record<string, Shape>);
     case 'union':
     case 'variant':
-      return { anyOf: (it['options'] as Shape[]).map(schemaOf) };
+      return { anyOf: (it.options as Shape[]).map(schemaOf) };
     // plain data that only its own part of the app reads
     case 'custom':
       return {};
@@ -100,7 +100,7 @@ function strictObject(entries: Record<string, Shape>): Schema {
   const optional = (name: string) => entries[name]?.type === 'exact_optional';
   const properties = Object.entries(entries).map(([name, shape]): [string, Schema] => [
     name,
-    schemaOf(optional(name) ? shape['wrapped'] : shape),
+    schemaOf(optional(name) ? shape.wrapped : shape),
   ]);
   return object(
     Object.fromEntries(properties),
@@ -113,7 +113,7 @@ function object(properties: Record<string, Schema>, required = Object.keys(prope
 }
 
 function ruleOf(action: Shape, of: unknown): Schema {
-  const bound = action['requirement'];
+  const bound = action.requirement;
   switch (action.type) {
     case 'safe_integer':
       return { type: 'integer' };

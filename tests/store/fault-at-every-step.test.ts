@@ -31,7 +31,7 @@ async function contents(store: Store): Promise<unknown> {
   }
   const settings = given(await store.settings());
   const { mode, hidden } = wayBackIn(settings) ?? {};
-  return { garments, hand: settings['hand'], mode, hidden };
+  return { garments, hand: settings.hand, mode, hidden };
 }
 
 interface Bench {
@@ -155,8 +155,7 @@ const stride: Readonly<Record<string, number>> = {
   'delete a photo': 1,
   'go on by the other way': 4,
 };
-const strideOf = (name: string): number =>
-  process.env['RIDGELINE_FAULTS'] === 'all' ? 1 : (stride[name] ?? 2);
+const strideOf = (name: string): number => (process.env.RIDGELINE_FAULTS === 'all' ? 1 : (stride[name] ?? 2));
 
 for (const lasting of [false, true]) {
   describe(lasting ? 'a store that fails from some step on' : 'a store that fails once', () => {

@@ -13,7 +13,7 @@ import { codesOf, freshStore, given, LONG, nextRow, undoLast } from './scenario.
 await loadFaults();
 
 /** 2,000 files in an ordinary run; the long one asks for 20,000. */
-const FILES = Number(process.env['RIDGELINE_FUZZ'] ?? 2000);
+const FILES = Number(process.env.RIDGELINE_FUZZ ?? 2000);
 
 const honest = given(await exportAll((await knittedBox()).box));
 
@@ -53,7 +53,7 @@ describe('a hostile or broken file', () => {
     // the mutations reach both sides of the door
     expect(seen.refused).toBeGreaterThan(FILES / 2);
     expect(seen.taken).toBeGreaterThan(FILES / 100);
-    expect(({} as Record<string, unknown>)['more']).toBeUndefined();
+    expect(({} as Record<string, unknown>).more).toBeUndefined();
   }, 600_000);
 
   const refused: readonly (readonly [string, string, string])[] = [

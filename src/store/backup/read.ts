@@ -74,7 +74,7 @@ function ofOurs(json: unknown): Fault | undefined {
 
 function upgraded(document: Record<string, unknown>): Record<string, unknown> {
   let now = document;
-  for (let from = Number(document['version']); from < BACKUP_VERSION; from += 1)
+  for (let from = Number(document.version); from < BACKUP_VERSION; from += 1)
     now = upgrades[from - 1]?.(now) ?? now;
   return now;
 }

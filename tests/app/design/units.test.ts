@@ -80,7 +80,7 @@ describe('whoever changes from centimetres to inches and back', () => {
         expect(recipesOf(form)).toEqual(recipes);
         await speak({ units });
         const again = Object.fromEntries(Object.entries(form.body).map(([name, mm]) => [name, shown(mm)]));
-        expect(recipesOf(typedForm(again, shown(Number(form.own['lengthMm']))))).toEqual(recipes);
+        expect(recipesOf(typedForm(again, shown(Number(form.own.lengthMm))))).toEqual(recipes);
       }),
       { numRuns: 120 },
     );
