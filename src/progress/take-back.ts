@@ -1,5 +1,5 @@
 import type { Place } from './fold.ts';
-import { type LogEntry, moves } from './log.ts';
+import { inOrder, knits, type LogEntry, moves } from './log.ts';
 import { sorted, standing } from './standing.ts';
 
 /** What an undo has to say: the entries it takes back, newest first, and the place before them. */
@@ -7,6 +7,8 @@ export interface TakeBack {
   readonly undoes: readonly string[];
   readonly rows: number;
   readonly plan: string | undefined;
+  /** of a choice between ways: id of the entry that told the place before it, from which the undo goes on */
+  readonly follows?: string;
 }
 
 /**
@@ -19,14 +21,22 @@ export function takeBack(entries: readonly LogEntry[], now: Place): TakeBack | u
   const undoes: string[] = [];
   for (let i = steps.length - 1; i >= 0; i -= 1) {
     const step = steps[i] as LogEntry;
-    const before = steps[i - 1];
     undoes.push(step.id);
+    const left = step.settles && toldBefore(entries, step);
+    const before = left ?? steps[i - 1];
     const rows = before?.row ?? 0;
-    const plan = steps.slice(0, i).reverse().find(named)?.plan ?? firstPlan(entries);
-    if (rows !== now.rows || plan !== now.plan) return { undoes, rows, plan };
+    const plan = left?.plan ?? steps.slice(0, i).reverse().find(named)?.plan ?? firstPlan(entries);
+    if (rows !== now.rows || plan !== now.plan)
+      return { undoes, rows, plan, ...(left && { follows: left.id }) };
   }
   return undefined;
 }
+
+/** The entry that told the place when she chose a way. */
+const toldBefore = (entries: readonly LogEntry[], choice: LogEntry): LogEntry | undefined =>
+  sorted(entries)
+    .filter((entry) => knits(entry.kind) && inOrder(entry, choice) < 0)
+    .at(-1);
 
 /** The plan that the log began with. */
 export const firstPlan = (entries: readonly LogEntry[]): string | undefined =>

@@ -32,7 +32,7 @@ export function waysIn(entries: readonly LogEntry[]): Ways {
     .filter(({ kind }) => knits(kind))
     .at(-1);
   if (shown === undefined) return { shown: undefined, open: [], left: [] };
-  const settled = new Set(entries.flatMap(({ settles = [] }) => settles));
+  const settled = new Set(map.choices.flatMap(({ settles = [] }) => settles));
   const others = endsBeside(map, shown);
   const wayTo = (end: LogEntry) => wayOf(map, end);
   return {
@@ -53,14 +53,22 @@ interface LogMap {
   /** the entry, the one before it, and so on to the first */
   readonly pathTo: (entry: LogEntry) => readonly LogEntry[];
   readonly planOf: (entry: LogEntry) => string | undefined;
+  /** choices between ways that still stand */
+  readonly choices: readonly LogEntry[];
+  /** those that were taken back: where they led, another entry led before them */
+  readonly unchosen: ReadonlySet<LogEntry>;
 }
 
 function mapOf(entries: readonly LogEntry[]): LogMap {
   const before = goneOnFrom(entries);
   const goneOn = new Set(entries.map((entry) => before(entry)?.id));
+  const undone = new Set(entries.map(({ undoes }) => undoes));
+  const choices = entries.filter(({ settles }) => settles !== undefined);
   return {
     ends: [...entries].sort(inOrder).filter(({ id }) => !goneOn.has(id)),
     planOf: plansIn(entries),
+    choices: choices.filter(({ id }) => !undone.has(id)),
+    unchosen: new Set(choices.filter(({ id }) => undone.has(id))),
     pathTo: (entry) => {
       const path: LogEntry[] = [];
       for (let at: LogEntry | undefined = entry; at !== undefined; at = before(at)) path.push(at);
@@ -69,7 +77,8 @@ function mapOf(entries: readonly LogEntry[]): LogMap {
   };
 }
 
-const movedBy = (path: readonly LogEntry[]): LogEntry | undefined => path.find(({ kind }) => knits(kind));
+const movedBy = ({ unchosen }: LogMap, path: readonly LogEntry[]): LogEntry | undefined =>
+  path.find((entry) => knits(entry.kind) && !unchosen.has(entry));
 
 /** Ends that do not lie on the way to this one. */
 function endsBeside(map: LogMap, to: LogEntry): readonly LogEntry[] {
@@ -77,7 +86,7 @@ function endsBeside(map: LogMap, to: LogEntry): readonly LogEntry[] {
   const onPath = new Set(path);
   return map.ends.filter((end) => {
     const other = map.pathTo(end);
-    const moved = movedBy(other);
+    const moved = movedBy(map, other);
     if (moved === undefined || onPath.has(moved)) return false;
     const parted = other.find((entry) => onPath.has(entry));
     const since = parted === undefined ? path : path.slice(0, path.indexOf(parted) + 1);
@@ -87,7 +96,7 @@ function endsBeside(map: LogMap, to: LogEntry): readonly LogEntry[] {
   });
 }
 
-function wayOf({ pathTo, planOf }: LogMap, end: LogEntry): Way {
-  const moved = movedBy(pathTo(end)) ?? end;
-  return { end: end.id, rows: moved.row, plan: planOf(moved) ?? '', device: deviceOf(moved) };
+function wayOf(map: LogMap, end: LogEntry): Way {
+  const moved = movedBy(map, map.pathTo(end)) ?? end;
+  return { end: end.id, rows: moved.row, plan: map.planOf(moved) ?? '', device: deviceOf(moved) };
 }

@@ -5,6 +5,7 @@ import { present } from './reads.ts';
 import type { PlaceRecord } from './records.ts';
 import type { Tx } from './schema.ts';
 import type { Box } from './store.ts';
+import { withWaysTold } from './told-ways.ts';
 import { checkPlace, logOf, tapStores, type Wish, writeMove } from './write-log.ts';
 import { writeOnce } from './write-once.ts';
 
@@ -32,9 +33,8 @@ async function writeChoice(tx: Tx<'readwrite'>, wish: Wish, way: Way, again: boo
   checkPlace(wish, place);
   const settles = leftBy(await logOf(tx, wish.make), way.end);
   if (settles === undefined) throw new Refusal(fault('no-such-entry'));
-  const { ways: _chosen, ...moved } = await writeMove(tx, { ...wish, row: way.rows }, place);
+  const moved = await writeMove(tx, { ...wish, row: way.rows }, place);
   const entry = await tx.objectStore('log').get(wish.id);
   if (entry !== undefined) await tx.objectStore('log').put({ ...entry, follows: way.end, settles });
-  await tx.objectStore('places').put(moved);
-  return moved;
+  return withWaysTold(tx, moved);
 }

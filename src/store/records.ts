@@ -114,7 +114,7 @@ export interface PlaceRecord extends MakeId {
   readonly seq: number;
   /** id of the entry that the place is told by, where files that were united hold another as high: the next one names it */
   readonly after?: string;
-  /** so many other ways devices went it without each other, about which she has not been asked (src/progress/ways.ts) */
+  /** so many other ways devices went it without each other, about which she has not been asked (src/progress/ways.ts); just after such a choice was taken back at least one */
   readonly ways?: number;
   /** when it was last knitted, ms; 0 when never */
   readonly at: number;

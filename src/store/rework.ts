@@ -5,6 +5,7 @@ import { plansOfGarment, writePlan } from './plan-versions.ts';
 import { present } from './reads.ts';
 import { type PlaceRecord, type PlanRecord, planSlot } from './records.ts';
 import type { Tx } from './schema.ts';
+import { withWaysTold } from './told-ways.ts';
 import { stampedChange } from './uniting/stamped-change.ts';
 import { checkPlace, type Wish, writeMove } from './write-log.ts';
 
@@ -46,10 +47,23 @@ export async function writeRework(
   const row = wish.row ?? place.rows;
   // already there: the same rework asked for again, because no answer came the first time
   const there = stored.id === place.plan && row === place.rows;
-  const moved = there ? place : await writeMove(tx, { ...wish, plan: stored.id, row }, place);
+  const moved = there
+    ? place
+    : await withWaysTold(
+        tx,
+        await writeMove(tx, { ...wish, plan: stored.id, row }, await begun(tx, wish, place)),
+      );
   await writeRecipe(tx, place, recipe, stored, wish);
   return moved;
 }
+
+/** Nothing was logged yet: the plan that it leaves is said first, so that the rework can be taken back. */
+const begun = async (
+  tx: Tx<'readwrite'>,
+  { id, make, at }: Wish,
+  place: PlaceRecord,
+): Promise<PlaceRecord> =>
+  place.seq > 0 ? place : writeMove(tx, { id: `${id}.0`, make, at, kind: 'place', row: place.rows }, place);
 
 async function writeRecipe(
   tx: Tx<'readwrite'>,

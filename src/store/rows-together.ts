@@ -3,6 +3,7 @@ import { mayStill } from './faults.ts';
 import type { PlaceRecord } from './records.ts';
 import type { Box } from './store.ts';
 import type { Taps } from './taps.ts';
+import { withWaysTold } from './told-ways.ts';
 import { tapStores, type Wish, writeWish } from './write-log.ts';
 import { type AskedOf, writeOnce } from './write-once.ts';
 
@@ -37,7 +38,8 @@ async function write(
 ): Promise<Result<readonly PlaceRecord[]>> {
   const written = await box.door.write(tapStores, async (tx, again) => {
     const places: PlaceRecord[] = [];
-    for (const wish of wishes) places.push(await writeWish(tx, wish, again || doubted));
+    for (const wish of wishes)
+      places.push(await withWaysTold(tx, await writeWish(tx, wish, again || doubted)));
     return places;
   });
   if (!written.ok) return written;

@@ -12,7 +12,7 @@ const NEAR = 32;
  * What an undo has to say (`takeBack` in src/progress/take-back.ts), told by the newest entries of a make's log. An undo
  * names what it took back, and nothing between the two stands any more: so a long run of undos is passed in one step
  * each, and the thousandth reads no more than the tenth.
- * @returns undefined where these entries do not tell it: another plan or none named, a merge, the beginning of the log
+ * @returns undefined where these entries do not tell it: another plan or none named, a choice, a merge, the beginning of the log
  */
 export async function takeBackNear(tx: Write, make: string, now: Place): Promise<TakeBack | undefined> {
   const undoes: string[] = [];
@@ -29,7 +29,8 @@ export async function takeBackNear(tx: Write, make: string, now: Place): Promise
         break;
       }
       if (!moves(entry.kind)) continue;
-      if (entry.plan !== now.plan) return undefined;
+      // what stood before a choice between ways is not the entry before it
+      if (entry.plan !== now.plan || entry.settles !== undefined) return undefined;
       if (step !== undefined) {
         undoes.push(step.id);
         if (entry.row !== now.rows) return { undoes, rows: entry.row, plan: now.plan };

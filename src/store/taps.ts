@@ -68,9 +68,12 @@ export function openTaps(need: TapsNeed): Taps {
 
   async function write(wish: Wish): Promise<Result<Tapped>> {
     const doubted = unsure.has(wish.make);
-    const written = await door.write(tapStores, (tx, again) =>
-      writeWish(tx, wish, again || doubted, known.get(wish.make)),
-    );
+    const seen = known.get(wish.make);
+    const ways = seen?.ways ? await import('./told-ways.ts').catch(() => undefined) : undefined;
+    const written = await door.write(tapStores, async (tx, again) => {
+      const place = await writeWish(tx, wish, again || doubted, ways ? undefined : seen);
+      return ways ? ways.withWaysTold(tx, place) : place;
+    });
     if (!written.ok) return refused(wish, written);
     unsure.delete(wish.make);
     known.set(wish.make, written.value);

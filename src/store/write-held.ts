@@ -4,6 +4,7 @@ import type { Door } from './door.ts';
 import { Refusal } from './faults.ts';
 import type { Journal } from './journal.ts';
 import type { PlaceRecord } from './records.ts';
+import { withWaysTold } from './told-ways.ts';
 import { tapStores, type Wish, writeWish } from './write-log.ts';
 
 /** What became of the taps that were kept outside the box. */
@@ -29,7 +30,7 @@ export async function writeHeld(door: Door, journal: Journal): Promise<Result<He
       // a tap means the place that the tap before it makes: that it fits now would be chance
       if (isMove && refused.has(wish.make)) continue;
       try {
-        const place = await writeWish(tx, isMove ? wish : anywhere(wish), true);
+        const place = await withWaysTold(tx, await writeWish(tx, isMove ? wish : anywhere(wish), true));
         places.set(place.id, place);
         entries += 1;
       } catch (error) {

@@ -145,9 +145,17 @@ async function writeUndo(tx: Write, wish: Wish, place: PlaceRecord, touched: num
     const last = i === found.undoes.length - 1;
     const entry = entryOf(wish, place, last ? found.rows : place.rows, last ? found.plan : place.plan);
     // the last one bears the wish's own id: it tells that the wish was written
-    return { ...entry, id: last ? wish.id : `${wish.id}.${i}`, seq: place.seq + 1 + i, undoes };
+    return {
+      ...entry,
+      id: last ? wish.id : `${wish.id}.${i}`,
+      seq: place.seq + 1 + i,
+      undoes,
+      ...(last && found.follows !== undefined && { follows: found.follows }),
+    };
   });
-  return write(tx, place, entries, touched);
+  // a choice taken back is to be made again: how many ways there are is counted with the next entry
+  const asked = found.follows === undefined ? place : { ...place, ways: Math.max(1, place.ways ?? 0) };
+  return write(tx, asked, entries, touched);
 }
 
 /** Takes back one entry that moved nothing: a note, a check, a lifeline. */

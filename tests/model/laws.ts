@@ -1,8 +1,10 @@
 import { isDeepStrictEqual } from 'node:util';
 import { planRecords } from '../../src/app/plan-records.ts';
 import { makeKey } from '../../src/progress/log.ts';
+import { waysIn } from '../../src/progress/ways.ts';
 import { importBackup } from '../../src/store/backup/import.ts';
 import { readBackup } from '../../src/store/backup/read.ts';
+import { grouped } from '../../src/store/grouped.ts';
 import type { GarmentRecord, PieceRecord, PlaceRecord } from '../../src/store/records.ts';
 import { freshStore, given } from '../store/scenario.ts';
 import { told } from '../told.ts';
@@ -51,6 +53,16 @@ function misfit(place: PlaceRecord, box: BoxSeen): string | undefined {
   if (!entries.some((entry) => entry.plan === place.plan)) return 'no entry names its plan';
   const last = Math.max(...entries.map(({ seq }) => seq));
   return last === place.seq ? undefined : `its log goes on to ${last}`;
+}
+
+/** Where devices went other ways, the place says that there are some. */
+export function placesTellOfWays({ places, log }: BoxSeen): string | undefined {
+  const logs = grouped([...log.values()], ({ make }) => make);
+  for (const { id, ways = 0 } of places.values()) {
+    const { open } = waysIn(logs.get(id) ?? []);
+    if (open.length > 0 && ways === 0) return `place ${id} does not tell of ${JSON.stringify(open)}`;
+  }
+  return undefined;
 }
 
 const planned = new Map<string, readonly string[]>();

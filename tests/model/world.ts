@@ -6,6 +6,7 @@ import {
   canBeBackedUp,
   everyMakeHasAPlace,
   placesFitTheirPlans,
+  placesTellOfWays,
   shownIsStored,
   unbegunPlansAreTheirRecipes,
 } from './laws.ts';
@@ -55,6 +56,7 @@ export class World {
     const wrong =
       everyMakeHasAPlace(box) ??
       placesFitTheirPlans(box) ??
+      placesTellOfWays(box) ??
       unbegunPlansAreTheirRecipes(box) ??
       (await this.#shown(device, box)) ??
       (await this.#backedUp(device, box));

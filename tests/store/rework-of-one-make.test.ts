@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type PlanRecord, planIdOf } from '../../src/store/records.ts';
-import { freshStore, given, nextRow, planOf, scarf } from './scenario.ts';
+import { codesOf, freshStore, given, nextRow, planOf, scarf, undoLast } from './scenario.ts';
 
 /** A plan that is one make's own: it says from which recipe. */
 const own = (rows: number): PlanRecord => {
@@ -54,5 +54,37 @@ describe('a rework of one make', () => {
     );
     const back = given(await store.rework([{ key: 'scarf/cuff/0/2', plan: planOf('scarf', 'cuff', 12) }]))[0];
     expect(back).toMatchObject({ plan: planOf('scarf', 'cuff', 12).id, total: 12, rows: 0 });
+  });
+
+  it('is taken back where it is the first thing that was done with the make, and then there is nothing more', async () => {
+    const CUFF = 'scarf/cuff/0/1';
+    const store = await freshStore();
+    const { garment, plans } = scarf();
+    given(await store.saveGarment(garment, plans));
+    const [reworked] = given(await store.rework([{ key: CUFF, plan: own(14), from: 0 }]));
+    // the screen offers what can be taken back where anything was logged
+    expect(reworked?.seq).toBeGreaterThan(0);
+    given(await undoLast(store, CUFF));
+    expect(given(await store.place(CUFF))).toMatchObject({
+      plan: planOf('scarf', 'cuff', 12).id,
+      rows: 0,
+      total: 12,
+    });
+    expect(codesOf(await undoLast(store, CUFF))).toEqual(['nothing-to-undo']);
+    given(await nextRow(store, CUFF));
+    expect(given(await store.place(CUFF))).toMatchObject({ rows: 1, total: 12 });
+  });
+
+  it('is taken back with the rows that were knitted after it, one by one', async () => {
+    const CUFF = 'scarf/cuff/0/1';
+    const store = await freshStore();
+    const { garment, plans } = scarf();
+    given(await store.saveGarment(garment, plans));
+    given(await store.rework([{ key: CUFF, plan: own(14), from: 0 }]));
+    given(await nextRow(store, CUFF));
+    given(await undoLast(store, CUFF));
+    expect(given(await store.place(CUFF))).toMatchObject({ rows: 0, total: 14 });
+    given(await undoLast(store, CUFF));
+    expect(given(await store.place(CUFF))).toMatchObject({ rows: 0, total: 12 });
   });
 });

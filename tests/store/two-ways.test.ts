@@ -6,7 +6,7 @@ import { previewImport } from '../../src/store/backup/preview.ts';
 import { chooseWay } from '../../src/store/choose-way.ts';
 import type { PlanRecord } from '../../src/store/records.ts';
 import type { Store } from '../../src/store/store.ts';
-import { freshStore, given, LONG, nextRow, planOf, scarf } from './scenario.ts';
+import { freshStore, given, LONG, nextRow, planOf, scarf, undoLast } from './scenario.ts';
 
 /** A plan that is one make's own: it says from which recipe. */
 const own = (rows: number): PlanRecord => {
@@ -95,6 +95,70 @@ describe('a make that both devices planned anew', () => {
     await handOver(tablet, phone);
     expect(await at(phone)).toEqual({ rows: 39, total: 50, ways: 1 });
     expect((await waysOf(phone)).open.map(({ rows }) => rows)).toEqual([35]);
+  });
+});
+
+describe('a choice', () => {
+  it('that is taken back is asked again, and neither way is gone', async () => {
+    const [phone, tablet] = await phoneAndTablet();
+    given(await phone.rework([{ key: LONG, plan: own(50) }]));
+    await knit(phone, 6);
+    given(await tablet.rework([{ key: LONG, plan: own(80) }]));
+    await knit(tablet, 5);
+    await handOver(tablet, phone);
+    const [other] = (await waysOf(phone)).open;
+    if (other === undefined) throw new Error('one way only');
+    given(await chooseWay(phone.box, LONG, other, given(await phone.place(LONG))));
+    given(await undoLast(phone, LONG));
+    expect(await at(phone)).toEqual({ rows: 36, total: 50, ways: 1 });
+    await handOver(phone, tablet);
+    for (const store of [phone, tablet]) {
+      expect(await at(store)).toEqual({ rows: 36, total: 50, ways: 1 });
+      const { open, left } = await waysOf(store);
+      expect([open.map(({ rows }) => rows), left]).toEqual([[35], []]);
+    }
+    // a row more, taken back, and the choice made again
+    await knit(phone, 1);
+    given(await undoLast(phone, LONG));
+    const [again] = (await waysOf(phone)).open;
+    given(await chooseWay(phone.box, LONG, again ?? other, given(await phone.place(LONG))));
+    expect(await at(phone)).toEqual({ rows: 35, total: 80, ways: undefined });
+    expect((await waysOf(phone)).left.map(({ rows }) => rows)).toEqual([36]);
+  });
+
+  it('between two rows of one plan is taken back to the row that was shown', async () => {
+    const [phone, tablet] = await phoneAndTablet();
+    given(await phone.goTo(LONG, 10, 'rip back'));
+    await knit(tablet, 8);
+    await handOver(tablet, phone);
+    const [other] = (await waysOf(phone)).open;
+    if (other === undefined) throw new Error('one way only');
+    given(await chooseWay(phone.box, LONG, other, given(await phone.place(LONG))));
+    expect(await at(phone)).toEqual({ rows: 10, total: 60, ways: undefined });
+    given(await undoLast(phone, LONG));
+    expect(await at(phone)).toEqual({ rows: 38, total: 60, ways: 1 });
+    expect((await waysOf(phone)).open.map(({ rows }) => rows)).toEqual([10]);
+  });
+});
+
+describe('how many ways a place tells of', () => {
+  const told = async (store: Store) => [(await at(store)).ways ?? 0, (await waysOf(store)).open.length];
+
+  it('is what its log tells, after each thing that is done with the make', async () => {
+    const [phone, tablet] = await phoneAndTablet();
+    given(await phone.goTo(LONG, 10, 'rip back'));
+    await knit(tablet, 8);
+    await handOver(tablet, phone);
+    expect(await told(phone)).toEqual([1, 1]);
+    await knit(phone, 1);
+    expect(await told(phone)).toEqual([1, 1]);
+    given(await phone.append(LONG, { kind: 'note', text: 'a knot' }));
+    expect(await told(phone)).toEqual([1, 1]);
+    // now the row of the other lies on the way of this one
+    given(await phone.goTo(LONG, 10, 'rip back'));
+    expect(await told(phone)).toEqual([0, 0]);
+    await knit(phone, 2);
+    expect(await told(phone)).toEqual([0, 0]);
   });
 });
 

@@ -1,6 +1,6 @@
 import { fingerprint } from '../box-seen.ts';
 import type { Deed } from '../hand.ts';
-import { forgetting, isBegun, moved } from '../truth.ts';
+import { moved } from '../truth.ts';
 
 const kinds = ['rows', 'accept', 'measured', 'neck', 'first', 'plain'] as const;
 
@@ -35,7 +35,6 @@ export const planAnew: Deed = async (hand) => {
     if (was === undefined) continue;
     written.push('rework');
     after = moved(after, key, { rows: was.rows, print }, written);
-    if (!isBegun(truth, key)) after = forgetting(after, key);
   }
   return hand.ended(isDone, { ...after, written: undefined });
 };
