@@ -99,10 +99,7 @@ it.each(walkedOn('small'))(
       expect(wide, `${name} scrolls sideways`).toBeLessThanOrEqual(0);
     }
     await page.goto(`${host.url}#/g/sample/making-up`);
-    await page
-      .getByRole('switch', { name: 'Side seams' })
-      .or(page.getByRole('checkbox', { name: 'Side seams' }))
-      .check();
+    await page.getByRole('checkbox', { name: 'Done: Side seams' }).check();
     await page.getByText('1 of 10 steps done').waitFor();
     await page.goto(`${host.url}#/g/sample/yarn`);
     await page.getByLabel('Left of the ball').fill('12');

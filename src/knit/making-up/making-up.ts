@@ -13,6 +13,8 @@ import { type Trouble, type WorkedJoint, workJoints } from './work-making-up.ts'
 /** The making up of a garment as it stands, worked. */
 export interface MakingUp {
   readonly steps: readonly MakingUpStep[];
+  /** the joints that a step is made of, by its id; a step without one (blocking, ends) is not there */
+  readonly joined: ReadonlyMap<string, readonly WorkedJoint[]>;
   readonly joints: readonly Joint[];
   readonly worked: readonly WorkedJoint[];
   readonly troubles: readonly Trouble[];
@@ -35,11 +37,13 @@ export function makingUp(garment: Garment): Result<readonly MakingUpStep[]> {
  */
 export function makingUpOf(garment: StandingGarment): MakingUp {
   const { joints, ...made } = joined(garment);
-  return { joints, ...made, steps: stepsOf(garment, made.worked) };
+  return { joints, ...made, ...stepsOf(garment, made.worked) };
 }
 
 /** Joined as stated, unless the pieces were changed so that an edge of the statement is no more. */
-export function joined(garment: Pick<StandingGarment, 'pieces' | 'joints'>): Omit<MakingUp, 'steps'> {
+export function joined(
+  garment: Pick<StandingGarment, 'pieces' | 'joints'>,
+): Omit<MakingUp, 'steps' | 'joined'> {
   const { joints } = garment;
   if (joints !== undefined && joints.length > 0) {
     const made = workJoints(joints, garment);
@@ -49,18 +53,22 @@ export function joined(garment: Pick<StandingGarment, 'pieces' | 'joints'>): Omi
   return { joints: own, ...workJoints(own, garment) };
 }
 
-function stepsOf(garment: StandingGarment, worked: readonly WorkedJoint[]): readonly MakingUpStep[] {
+function stepsOf(
+  garment: StandingGarment,
+  worked: readonly WorkedJoint[],
+): Pick<MakingUp, 'steps' | 'joined'> {
   const groups = new PieceGroups(garment.pieces.map(knittedPieces));
   const byId = new Map<string, WorkedJoint[]>();
   for (const one of inOrder(worked)) {
     const id = groups.stepOf(one, worked);
     if (id !== undefined) byId.set(id, [...(byId.get(id) ?? []), one]);
   }
-  const joined = [...byId].flatMap(([id, own]): MakingUpStep[] => {
+  const sewn = [...byId].flatMap(([id, own]): MakingUpStep[] => {
     const step = stepOfJoints(id, own, groups);
     return step ? [step] : [];
   });
-  return [...groups.blocked().map(blockStep), ...joined, { id: 'ends', kind: 'ends' }];
+  const steps = [...groups.blocked().map(blockStep), ...sewn, { id: 'ends', kind: 'ends' } as const];
+  return { steps, joined: byId };
 }
 
 /** A neck that is left for a band follows the seams that close it. */

@@ -2,7 +2,7 @@ import type { Notch, PartShape, RowShape } from './outline-of.ts';
 
 /** Shapes as SVG path data, mm to two digits; straight edges of any number of rows become one line. */
 
-type Point = readonly [x: number, y: number];
+export type Point = readonly [x: number, y: number];
 
 /** The cloth of rows `first` to `last` (row numbers from 1) as one closed path; empty for no rows. */
 export function clothPath(shape: PartShape, first = 1, last = shape.rows.length): string {
@@ -16,10 +16,11 @@ export function clothPath(shape: PartShape, first = 1, last = shape.rows.length)
     [row.left0, row.bottom],
     [row.left1, row.top],
   ]);
-  return `${polygon(withoutMiddles([...right, ...left.reverse()]))}z`;
+  return `${polyline(withoutMiddles([...right, ...left.reverse()]))}z`;
 }
 
-const polygon = (points: readonly Point[]): string =>
+/** An open line through the points. */
+export const polyline = (points: readonly Point[]): string =>
   points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${short(x)} ${short(y)}`).join('');
 
 const short = (value: number): string => String(Math.round(value * 100) / 100);
@@ -78,7 +79,7 @@ function triangle({ x, y, at, turn }: Notch, size: number): string {
 export function rowPath(row: RowShape, least: number): string {
   const extra = Math.max(0, (least - (row.bottom - row.top)) / 2);
   const [y0, y1] = [row.bottom + extra, row.top - extra];
-  return `${polygon([
+  return `${polyline([
     [row.right0, y0],
     [row.right1, y1],
     [row.left1, y1],

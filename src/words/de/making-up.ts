@@ -4,6 +4,7 @@ import type { Translation } from '../message.ts';
 export const words: Translation<typeof english> = {
   title: 'Fertigstellen',
   none: 'Die Teile verraten noch nicht, was woran genäht wird. Gib beim Bearbeiten an, was jedes Teil im Strickstück ist.',
+  drawn: 'Zeichnung von {pieces}: die Kanten, die verbunden werden, sind hervorgehoben.',
   done: '{count} von {all} Schritten erledigt',
   block: '{piece} spannen',
   blockMakes: '{piece} spannen, {count}-mal',

@@ -2,6 +2,7 @@
 export const words = {
   title: 'Making up',
   none: 'Its pieces do not yet tell what is sewn to what. Say in the editor what each piece is in the garment.',
+  drawn: 'Drawing of {pieces}: the edges that are joined are marked.',
   done: '{count} of {all} steps done',
   block: 'Block {piece}',
   blockMakes: 'Block {piece}, {count} times',
