@@ -31,7 +31,7 @@ async function openDraft(size: keyof typeof phones, units: 'cm' | 'in' = 'cm'): 
       Object.defineProperty(navigator, 'languages', { get: () => ['en-GB'] }),
     );
   await phone.page.goto(`${host.url}#/draft`);
-  await phone.page.locator('.draft-group').first().waitFor();
+  await phone.page.locator('.group').first().waitFor();
   return phone.page;
 }
 
@@ -52,7 +52,7 @@ const choose = (page: Page, legend: string, option: string) =>
   page.getByRole('group', { name: legend, exact: true }).getByText(option, { exact: true }).tap();
 
 const group = (page: Page, title: string) =>
-  page.locator('.draft-group').filter({ has: page.getByRole('heading', { name: title, exact: true }) });
+  page.locator('.group').filter({ has: page.getByRole('heading', { name: title, exact: true }) });
 
 /** Whether the page can be moved sideways, and what sticks out. */
 const stickingOut = (page: Page) =>
@@ -99,7 +99,7 @@ describe('a garment from measures and a swatch', () => {
     await page.getByLabel('Name of the garment').fill('Grey pullover');
     await page.waitForTimeout(300);
     await page.reload();
-    await page.locator('.draft-group').first().waitFor();
+    await page.locator('.group').first().waitFor();
     await openAll(page);
     expect(await page.getByLabel('Length', { exact: true }).inputValue()).toBe('72');
     await make.tap();
@@ -113,7 +113,7 @@ describe('a garment from measures and a swatch', () => {
     // from what was knitted back to the figures that it was drafted from
     await page.getByRole('link', { name: 'As it was knitted' }).tap();
     await page.getByRole('button', { name: 'Design another from its figures' }).tap();
-    await page.locator('.draft-group').first().waitFor();
+    await page.locator('.group').first().waitFor();
     await openAll(page);
     expect(await page.getByLabel('Length', { exact: true }).inputValue()).toBe('72');
   });
@@ -143,7 +143,7 @@ describe('a garment from measures and a swatch', () => {
     await page.close();
     const inInches = await (phone as Phone).context.newPage();
     await inInches.goto(`${host.url}#/draft`);
-    await inInches.locator('.draft-group').first().waitFor();
+    await inInches.locator('.group').first().waitFor();
     // 70 cm to the sixteenth of an inch that a tape shows
     expect(await inInches.getByLabel('Chest', { exact: true }).first().inputValue()).toBe('27.5625');
   });

@@ -106,8 +106,16 @@ const garment: readonly Sight[] = [
     page.locator('.place-map svg').first().waitFor(),
   ),
   screenSight('garment', 'garment', '#/g/sample', (page) =>
-    page.getByRole('heading', { name: 'Neckband' }).waitFor(),
+    page.getByRole('link', { name: 'Neckband' }).first().waitFor(),
   ),
+  {
+    name: 'garment unfolded',
+    screen: 'garment',
+    come: async (page) => {
+      for (const fold of await page.locator('.group > summary').all()) await fold.click();
+      await page.getByRole('heading', { name: 'Neckband' }).waitFor();
+    },
+  },
   { name: 'question before deleting', screen: 'garment', come: (page) => sheet(page, 'Delete this garment') },
   screenSight('yarn', 'yarn', '#/g/sample/yarn', (page) => isTitled(page, 'Yarn')),
   screenSight('making up', 'makingUp', '#/g/sample/making-up', (page) => isTitled(page, 'Making up')),
@@ -135,7 +143,7 @@ const beginnings: readonly Sight[] = [
     screen: 'sampleOf',
     come: (_, knitter) => knitter.open('#/sample/cardigan').then(() => knitter.pad.waitFor()),
   },
-  screenSight('draft', 'draft', '#/draft', (page) => page.locator('.draft-group').first().waitFor()),
+  screenSight('draft', 'draft', '#/draft', (page) => page.locator('.group').first().waitFor()),
   {
     name: 'draft unfolded',
     screen: 'draft',

@@ -17,6 +17,14 @@ const linksOn = (page: Page) =>
     .locator('a[href*="#/"]:visible')
     .evaluateAll((all) => [...new Set(all.map((link) => new URL((link as HTMLAnchorElement).href).hash))]);
 
+/** What one more tap, on what is folded, lays open. */
+async function unfolded(page: Page): Promise<readonly string[]> {
+  await page.locator('details > summary:visible').evaluateAll((all) => {
+    for (const summary of all) (summary.parentElement as HTMLDetailsElement).open = true;
+  });
+  return linksOn(page);
+}
+
 async function opened(page: Page, url: string, hash: string): Promise<void> {
   await page.goto(`${url}${hash}`);
   await page.getByRole('heading', { level: 1 }).first().waitFor();
@@ -46,6 +54,7 @@ describe('from the workbasket', () => {
       for (const hash of here) {
         await opened(page, host.url, hash);
         reach(await linksOn(page), tap);
+        if (tap < 3) reach(await unfolded(page), tap + 1);
         const tools = page.getByRole('button', { name: 'Tools', exact: true });
         if ((await tools.count()) === 0 || tap === 3) continue;
         await tools.tap();

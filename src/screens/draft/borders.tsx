@@ -4,11 +4,11 @@ import { type Design, garmentKinds, holesInFronts } from '../../knit/garment/des
 import { Choice } from '../../ui/choice/choice.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
+import { Group } from '../../ui/group/group.tsx';
 import { saysFabric } from '../../words/craft.ts';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { DesignLength, FaultAt } from './at-field.tsx';
-import { Group } from './group.tsx';
 import { saysName } from './says-name.ts';
 import { faultAt } from './troubles.ts';
 

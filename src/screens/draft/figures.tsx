@@ -1,11 +1,11 @@
 import { design, drafted, setOwn } from '../../app/design/designer.ts';
 import { type Ease, garmentKinds } from '../../knit/garment/design.ts';
 import { NumberField } from '../../ui/field/number-field.tsx';
+import { Group } from '../../ui/group/group.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { DesignLength } from './at-field.tsx';
-import { Group } from './group.tsx';
 import { faultAt } from './troubles.ts';
 
 /** Lengths and widths: worked out from the body until she types. */

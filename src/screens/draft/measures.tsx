@@ -5,9 +5,9 @@ import type { Body } from '../../knit/garment/design.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
+import { Group } from '../../ui/group/group.tsx';
 import { say } from '../../words/say.ts';
 import { LengthField } from './at-field.tsx';
-import { Group } from './group.tsx';
 
 const measures = [
   ['chest', 'draft.bodyChest'],

@@ -1,10 +1,10 @@
 import { drafted } from '../../app/design/designer.ts';
 import type { Draft } from '../../knit/garment/draft.ts';
 import type { Rounding } from '../../knit/garment/roundings.ts';
+import { Group } from '../../ui/group/group.tsx';
 import { saysLength } from '../../words/measures.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
-import { Group } from './group.tsx';
 import { saysName } from './says-name.ts';
 import { Schematic } from './schematic.tsx';
 

@@ -11,9 +11,9 @@ import {
 import { fits } from '../../knit/garment/ease.ts';
 import type { Choices } from '../../knit/garment/start.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
+import { Group } from '../../ui/group/group.tsx';
 import { say } from '../../words/say.ts';
 import { FaultAt } from './at-field.tsx';
-import { Group } from './group.tsx';
 import { saysName } from './says-name.ts';
 
 const kinds = Object.keys(garmentKinds) as readonly GarmentKind[];

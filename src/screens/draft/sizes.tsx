@@ -6,10 +6,10 @@ import type { Design } from '../../knit/garment/design.ts';
 import { type GradedSize, grade } from '../../knit/garment/grade.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
+import { Group } from '../../ui/group/group.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { saysYarnLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
-import { Group } from './group.tsx';
 import { saysName } from './says-name.ts';
 
 /** The same garment in the sizes of a table. Worked out when she asks: it drafts and plans the garment for each. */

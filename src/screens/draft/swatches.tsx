@@ -7,12 +7,12 @@ import { Button } from '../../ui/button/button.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
+import { Group } from '../../ui/group/group.tsx';
 import { saysFabric } from '../../words/craft.ts';
 import { LENGTH_DIGITS, lengthToType, lengthTyped, lengthUnit } from '../../words/measures.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { FaultAt } from './at-field.tsx';
-import { Group } from './group.tsx';
 
 /** Fabrics that a panel is worked in without a repeat to mind. */
 const panelFabrics = [

@@ -1,8 +1,10 @@
 import './garment.css';
 import { openGarment } from '../../app/intents/garments.ts';
+import { nextOf } from '../../app/next-place.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import { type GarmentView, garmentShown, readFault } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';
+import { Group } from '../../ui/group/group.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { ProgressBar } from '../../ui/progress/progress-bar.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
@@ -11,11 +13,14 @@ import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
 import { Guesses } from '../guesses.tsx';
+import { hrefToMake } from '../links.ts';
+import { saysMake } from '../says-make.ts';
 import { useFresh } from '../use-fresh.ts';
 import { AskGauge } from './ask-gauge.tsx';
 import { DeleteGarment } from './delete-garment.tsx';
 import { Notes } from './notes.tsx';
 import { PieceSection } from './piece-section.tsx';
+import { Table } from './table.tsx';
 import { YarnSection } from './yarn-section.tsx';
 
 const up = () => ({ href: hrefTo('workbasket'), label: say('garment.toWorkbasket') });
@@ -34,17 +39,60 @@ function Whole({ view }: { readonly view: GarmentView }) {
   const { garment } = view;
   useArrival(garment.name);
   return (
-    <Screen title={garment.name} back={up()}>
+    <Screen title={garment.name} back={up()} foot={<GoOn view={view} />}>
       <Progress view={view} />
       <AskGauge garment={garment} />
-      <section class="pieces" aria-label={say('garment.pieces')}>
-        {view.pieces.map((piece) => (
-          <PieceSection key={piece.id} piece={piece} />
-        ))}
-      </section>
+      <Table pieces={view.pieces} />
       <Guesses pieces={view.pieces.map(({ recipe }) => recipe)} />
-      <YarnSection garment={garment} />
-      <Notes key={garment.id} garment={garment.id} notes={garment.notes ?? ''} />
+      <div class="garment-lines">
+        <Group title={say('garment.parts')}>
+          {view.pieces.map((piece) => (
+            <PieceSection key={piece.id} piece={piece} />
+          ))}
+        </Group>
+        <Group title={say('garment.yarn')} says={garment.yarns?.map(({ name }) => name).join(', ')}>
+          <YarnSection garment={garment} />
+        </Group>
+        <Button wide icon="check" href={hrefTo('makingUp', { garment: garment.id })}>
+          {say('garment.toMakingUp')}
+        </Button>
+        <Group title={say('garment.notes')} says={firstLine(garment.notes)}>
+          <Notes key={garment.id} garment={garment.id} notes={garment.notes ?? ''} />
+        </Group>
+        <Group title={say('garment.more')}>
+          <Rare view={view} />
+        </Group>
+      </div>
+    </Screen>
+  );
+}
+
+const firstLine = (notes: string | undefined): string | undefined => notes?.split('\n')[0];
+
+/** What she came for: on with the piece in hand, then with the next; when all is knitted, to sew it up. */
+function GoOn({ view }: { readonly view: GarmentView }) {
+  const place = nextOf(view.pieces.flatMap(({ makes }) => makes));
+  const piece = view.pieces.find(({ id }) => id === place?.piece);
+  const make = piece?.makes.find((one) => one.make === place?.make);
+  if (!place || !piece || !make)
+    return (
+      <Button kind="main" wide icon="check" href={hrefTo('makingUp', { garment: view.garment.id })}>
+        {say('garment.toMakingUp')}
+      </Button>
+    );
+  const what = saysMake(piece.name, make.parts[place.part]?.name ?? '', make.make, piece.makes.length);
+  return (
+    <Button kind="main" wide icon="needle" href={hrefToMake(place.id)}>
+      {place.rows === 0 ? say('garment.begin', { what }) : say('garment.goOn', { what, row: place.rows + 1 })}
+    </Button>
+  );
+}
+
+/** What is seldom asked for. */
+function Rare({ view }: { readonly view: GarmentView }) {
+  const { garment } = view;
+  return (
+    <>
       {(garment.credits || garment.licence) && (
         <p class="garment-small">
           {garment.credits}
@@ -54,9 +102,6 @@ function Whole({ view }: { readonly view: GarmentView }) {
       <div class="garment-keys">
         <Button icon="edit" href={hrefTo('editGarment', { garment: garment.id })}>
           {say('garment.edit')}
-        </Button>
-        <Button icon="check" href={hrefTo('makingUp', { garment: garment.id })}>
-          {say('garment.toMakingUp')}
         </Button>
         <Button icon="history" href={hrefTo('record', { garment: garment.id })}>
           {say('garment.toRecord')}
@@ -69,7 +114,7 @@ function Whole({ view }: { readonly view: GarmentView }) {
         </Button>
         <DeleteGarment view={view} />
       </div>
-    </Screen>
+    </>
   );
 }
 

@@ -12,7 +12,7 @@ import { saysMake } from '../says-make.ts';
 export function PieceSection({ piece }: { readonly piece: PieceView }) {
   return (
     <section class="piece">
-      <h2>{piece.name}</h2>
+      <h3>{piece.name}</h3>
       <div class={piece.makes.length > 1 ? 'piece-makes' : undefined}>
         {piece.makes.map((make) => (
           <Make key={make.make} piece={piece} make={make} />
@@ -30,7 +30,7 @@ function Make({ piece, make }: { readonly piece: PieceView; readonly make: MakeV
   };
   return (
     <div class="piece-make">
-      {piece.makes.length > 1 && <h3>{say('garment.makeNo', { make: make.make })}</h3>}
+      {piece.makes.length > 1 && <h4>{say('garment.makeNo', { make: make.make })}</h4>}
       <div class="piece-map">
         <PanelMap
           label={name}

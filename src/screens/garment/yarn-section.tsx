@@ -13,7 +13,6 @@ export function YarnSection({ garment }: { readonly garment: GarmentRecord }) {
   const { yarns = [], swatches = [] } = garment;
   return (
     <section class="yarn">
-      <h2>{say('garment.yarn')}</h2>
       {yarns.length === 0 && <p>{say('garment.noYarn')}</p>}
       <ul role="list" class="yarn-list">
         {yarns.map((yarn) => (

@@ -1,3 +1,4 @@
+import './group.css';
 import type { ComponentChildren } from 'preact';
 
 interface GroupProps {
@@ -11,12 +12,12 @@ interface GroupProps {
 /** A stretch of the screen that folds; the browser's own, so that finding in the page opens it. */
 export function Group({ title, says, open = false, children }: GroupProps) {
   return (
-    <details class="draft-group" open={open}>
+    <details class="group" open={open}>
       <summary>
         <h2>{title}</h2>
-        {says && <span class="draft-says">{says}</span>}
+        {says && <span class="group-says">{says}</span>}
       </summary>
-      <div class="draft-inside">{children}</div>
+      <div class="group-inside">{children}</div>
     </details>
   );
 }
