@@ -6,6 +6,7 @@ import { present } from './reads.ts';
 import type { GarmentRecord, GarmentSummary, PieceRecord, PlaceRecord, PlanRecord } from './records.ts';
 import type { StoreName, Tx } from './schema.ts';
 import { each, together } from './together.ts';
+import { begunIn, hasParts } from './uniting/begun.ts';
 import { type By, stampedChange } from './uniting/stamped-change.ts';
 import { makesRange } from './write-log.ts';
 
@@ -32,13 +33,33 @@ export async function writeGarment(
 ): Promise<WrittenGarment> {
   const known = await tx.objectStore('plans').index('garment').getAll(given.id);
   const plans = plansOfGarment(known);
+  const kept = was ? await keptPieces(tx, given, was) : new Map<string, PieceRecord>();
+  const pieces = given.pieces.map((piece) => kept.get(piece.id) ?? piece);
   const names = new Set<string>();
-  for (const plan of newPlans) names.add((await writePlan(tx, plans, plan)).id);
-  const garment = stored(given, was, by, (piece) => withPlans(given.id, piece, was, plans, names));
+  for (const plan of newPlans) if (!kept.has(plan.piece)) names.add((await writePlan(tx, plans, plan)).id);
+  const garment = stored({ ...given, pieces }, was, by, (piece) =>
+    withPlans(given.id, piece, was, plans, names),
+  );
   const places = await writePlaces(tx, garment, plans);
   await dropUnusedPlans(tx, garment, known, plans, places);
   await putGarment(tx, garment, places);
   return { garment, places };
+}
+
+/** Pieces that would lose a make or a part that was begun, in another window say: each stays as it is. */
+async function keptPieces(
+  tx: Write,
+  given: GarmentRecord,
+  was: GarmentRecord,
+): Promise<ReadonlyMap<string, PieceRecord>> {
+  const places = await tx.objectStore('places').index('garment').getAll(was.id);
+  const begun = begunIn(places.filter(({ seq }) => seq > 0).map(({ id }) => ({ make: id })));
+  const next = new Map(given.pieces.map((piece) => [piece.id, piece]));
+  const kept = was.pieces.filter((piece) => {
+    const [needed, after] = [begun.get(`${was.id}/${piece.id}`), next.get(piece.id)];
+    return needed && after && !(after.recipe.makes >= needed.makes && hasParts(after, needed));
+  });
+  return new Map(kept.map((piece) => [piece.id, piece]));
 }
 
 /** As it goes into the box: a new one bears no marks, a changed one those of the change. */

@@ -80,7 +80,9 @@ async function writeRecipe(
       const others = piece.plans?.filter((name) => !name.startsWith(slot));
       // a plan that is one make's own is for no other
       const plans = plan.plan.recipe === undefined ? [...(others ?? []), plan.id] : piece.plans;
-      return { ...piece, recipe, ...(plans && { plans }) };
+      // how often it is made was not asked here, and may be another by now
+      const { makes } = piece.recipe;
+      return { ...piece, recipe: { ...recipe, makes }, ...(plans && { plans }) };
     }),
   });
   const { was, garment } = await changedGarment(tx, place.garment, withRecipe, at);

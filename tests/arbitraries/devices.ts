@@ -6,7 +6,13 @@ export type DeviceDeed = { readonly device: number } & (
   | { readonly do: 'undo' | 'note' | 'check'; readonly make: number }
   | { readonly do: 'go'; readonly make: number; readonly row: number; readonly kind: 'place' | 'rip back' }
   | { readonly do: 'rework'; readonly make: number; readonly rows: number }
-  | { readonly do: 'edit'; readonly piece: number; readonly rows: number }
+  | {
+      readonly do: 'edit';
+      readonly piece: number;
+      readonly rows: number;
+      readonly parts: number;
+      readonly makes: number;
+    }
   | { readonly do: 'add'; readonly rows: number }
   | { readonly do: 'delete'; readonly piece: number }
   | { readonly do: 'write note' | 'tick' | 'untick' | 'weigh' | 'yarn' | 'rename' }
@@ -22,7 +28,7 @@ const what = fc.oneof(
     weight: 6,
     arbitrary: fc.record({
       do: fc.constant('knit' as const),
-      make: fc.nat(5),
+      make: fc.nat(11),
       rows: fc.integer({ min: 1, max: 4 }),
     }),
   },
@@ -30,14 +36,14 @@ const what = fc.oneof(
     weight: 2,
     arbitrary: fc.record({
       do: fc.constantFrom('undo' as const, 'note' as const, 'check' as const),
-      make: fc.nat(5),
+      make: fc.nat(11),
     }),
   },
   {
     weight: 1,
     arbitrary: fc.record({
       do: fc.constant('go' as const),
-      make: fc.nat(5),
+      make: fc.nat(11),
       row: fc.nat(9),
       kind: fc.constantFrom('place' as const, 'rip back' as const),
     }),
@@ -46,7 +52,7 @@ const what = fc.oneof(
     weight: 3,
     arbitrary: fc.record({
       do: fc.constant('rework' as const),
-      make: fc.nat(5),
+      make: fc.nat(11),
       rows: fc.integer({ min: 8, max: 14 }),
     }),
   },
@@ -56,6 +62,8 @@ const what = fc.oneof(
       do: fc.constant('edit' as const),
       piece: fc.nat(5),
       rows: fc.integer({ min: 8, max: 14 }),
+      parts: fc.constantFrom(1, 1, 2),
+      makes: fc.constantFrom(1, 2, 4),
     }),
   },
   {

@@ -1,7 +1,13 @@
 import type { Backup } from '../../src/store/backup/document.ts';
 import { exportAll } from '../../src/store/backup/export.ts';
 import { importBackup } from '../../src/store/backup/import.ts';
-import type { GarmentRecord, PieceRecord, PlaceRecord, PlanRecord } from '../../src/store/records.ts';
+import {
+  type GarmentRecord,
+  type PieceRecord,
+  type PlaceRecord,
+  type PlanRecord,
+  planIdOf,
+} from '../../src/store/records.ts';
 import type { Store } from '../../src/store/store.ts';
 import type { DeviceDeed } from '../arbitraries/devices.ts';
 import { freshStore, given, nextRow, planOf, scarf, undoLast } from './scenario.ts';
@@ -51,8 +57,9 @@ export async function devicesWith(count: number): Promise<Devices> {
   }
   const [first, ...others] = stores;
   if (first === undefined) throw new Error('no device');
-  const { garment, plans } = scarf(GARMENT, 12);
-  given(await first.saveGarment(garment, plans));
+  const { garment } = scarf(GARMENT, 12);
+  const pieces = [pieceOf('long', 12, 2), pieceOf('cuff', 12, 1, 3)];
+  given(await first.saveGarment({ ...garment, pieces }, [...plansOf('long', 12, 2), ...plansOf('cuff', 12)]));
   const file = given(await exportAll(first.box));
   for (const store of others) given(await importBackup(store.box, file, 'merge'));
   const kept: Kept = {
@@ -81,10 +88,19 @@ const own = (piece: string, rows: number): PlanRecord => {
   return { ...record, plan: { ...record.plan, recipe } };
 };
 
-const pieceOf = (id: string, rows: number): PieceRecord => {
-  const [long] = scarf(GARMENT, rows).garment.pieces as [PieceRecord];
-  return { ...long, id };
+/** A piece of so many parts, each of so many rows, to be made so often. */
+const pieceOf = (id: string, rows: number, parts = 1, makes = 1): PieceRecord => {
+  const [{ recipe }] = scarf(GARMENT, rows).garment.pieces as [PieceRecord];
+  const [part] = recipe.parts as [PieceRecord['recipe']['parts'][number]];
+  const all = Array.from({ length: parts }, (_, i) => (i === 0 ? part : { ...part, name: `Flap ${i}` }));
+  return { id, recipe: { ...recipe, makes, parts: all } };
 };
+
+const plansOf = (piece: string, rows: number, parts = 1): PlanRecord[] =>
+  Array.from({ length: parts }, (_, part) => {
+    const plan = { ...planOf(GARMENT, piece, rows), part };
+    return { ...plan, id: planIdOf(plan) };
+  });
 
 export const rowsOfRecipe = ({ recipe }: PieceRecord): number => recipe.parts[0]?.sections[0]?.rows ?? 0;
 
@@ -144,16 +160,10 @@ async function changeOn(
   const piece = 'piece' in deed ? pieces[deed.piece % pieces.length] : undefined;
   const isBegun = places.some((place) => place.piece === piece?.id && place.seq > 0);
   if (deed.do === 'edit' && piece && !isBegun) {
-    const makes = piece.recipe.makes;
-    const edited = pieceOf(piece.id, deed.rows);
+    const edited = pieceOf(piece.id, deed.rows, deed.parts, deed.makes);
     await change(
-      (was) => ({
-        ...was,
-        pieces: was.pieces.map((one) =>
-          one.id === piece.id ? { ...edited, recipe: { ...edited.recipe, makes } } : one,
-        ),
-      }),
-      [planOf(GARMENT, piece.id, deed.rows)],
+      (was) => ({ ...was, pieces: was.pieces.map((one) => (one.id === piece.id ? edited : one)) }),
+      plansOf(piece.id, deed.rows, deed.parts),
     );
   }
   if (deed.do === 'add') {

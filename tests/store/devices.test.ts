@@ -84,6 +84,15 @@ describe('devices that rework, edit, add, delete, note, tick and set their clock
     });
   }, 180_000);
 
+  it('have a place for every make of which anything was logged', async () => {
+    await law(25, async ({ stores: [store] }) => {
+      if (store === undefined) return;
+      const there = new Set(given(await store.placesOf('scarf')).map(({ id }) => id));
+      const { entries } = await everything(store);
+      expect([...new Set(entries.map(({ make }) => make))].filter((make) => !there.has(make))).toEqual([]);
+    });
+  }, 180_000);
+
   it('have every piece that nobody began on the plan of its recipe', async () => {
     await law(25, async ({ stores: [store] }) => {
       if (store === undefined) return;

@@ -96,7 +96,9 @@ describe('a piece added and begun on one device', () => {
     const seen = ['0loyw3v28.00000.aaaaaaaa'];
     const marks = { base: seen[0] ?? '', seen };
     const odd: GarmentRecord = { ...garment, pieces: garment.pieces.slice(0, 1), marks };
-    const united = uniteGarments({ ...garment, marks }, odd, (piece) => piece === 'cuff');
+    const united = uniteGarments({ ...garment, marks }, odd, (piece) =>
+      piece === 'cuff' ? { makes: 1, parts: 1 } : undefined,
+    );
     expect(united.pieces.map(({ id }) => id)).toEqual(['long', 'cuff']);
   });
 });

@@ -1,3 +1,4 @@
+import { begunIn } from '../uniting/begun.ts';
 import { uniteGarments } from '../uniting/unite-garments.ts';
 import type { Backup } from './document.ts';
 import { namedByContent, withPlansNamed } from './named-by-content.ts';
@@ -10,11 +11,15 @@ import { byId, oneOf, stableJson } from './stable.ts';
 export function mergeBackups(first: Backup, second: Backup): Backup {
   const [a, b] = [namedByContent(first), namedByContent(second)];
   const entries = united(a.entries, b.entries, oneOf);
-  const begun = new Set(entries.map(({ make }) => make.split('/', 2).join('/')));
+  const begun = begunIn(entries);
+  const plans = united(a.plans, b.plans, oneOf);
   const garment = (one: Garment, two: Garment) => {
     if (one.marks === undefined && stableJson(one) === stableJson(two)) return one;
     const [named, other] = [withPlansNamed(one, a.plans), withPlansNamed(two, b.plans)];
-    return uniteGarments(named, other, (piece) => begun.has(`${one.id}/${piece}`));
+    return withMirrors(
+      uniteGarments(named, other, (piece) => begun.get(`${one.id}/${piece}`)),
+      plans,
+    );
   };
   return {
     format: a.format,
@@ -22,7 +27,7 @@ export function mergeBackups(first: Backup, second: Backup): Backup {
     madeAt: Math.max(a.madeAt, b.madeAt),
     device: [a.device, b.device].sort()[1] ?? '',
     garments: united(a.garments, b.garments, garment),
-    plans: united(a.plans, b.plans, oneOf),
+    plans,
     entries,
     settings: settingsOf(a.settings, b.settings),
     photos: united(a.photos, b.photos, oneOf),
@@ -30,6 +35,22 @@ export function mergeBackups(first: Backup, second: Backup): Backup {
 }
 
 type Garment = Backup['garments'][number];
+
+/** Where makes that were begun came back to a piece of which nobody has planned the mirrored ones, all are alike. */
+function withMirrors(garment: Garment, plans: Backup['plans']): Garment {
+  const planned = new Set(plans.map(({ piece, part, mirror }) => `${piece}/${part}/${mirror}`));
+  const lacks = ({ id, recipe }: Garment['pieces'][number]) =>
+    recipe.mirrored === true &&
+    recipe.makes > 1 &&
+    recipe.parts.some((_, part) => !planned.has(`${id}/${part}/true`));
+  if (!garment.pieces.some(lacks)) return garment;
+  return {
+    ...garment,
+    pieces: garment.pieces.map((piece) =>
+      lacks(piece) ? { ...piece, recipe: { ...piece.recipe, mirrored: false } } : piece,
+    ),
+  };
+}
 
 /** Things of both, each id once; where both have it, `choose` says which. */
 export function united<T extends { readonly id: string }>(

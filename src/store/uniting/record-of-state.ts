@@ -5,28 +5,30 @@ import type {
   GarmentRecord,
   GonePiece,
   ListOrder,
+  PieceRecord,
 } from '../records.ts';
+import { type BegunIn, hasParts, withMakes } from './begun.ts';
 import { joinedNotes } from './joined-notes.ts';
-import { assembled, type ListName, pieceName, sameParts } from './parts.ts';
+import { assembled, type ListName, pieceIn, pieceName, sameParts } from './parts.ts';
 import type { Stamp } from './stamp.ts';
 import { type GarmentState, NOTES, namesIn } from './state.ts';
 
-/** The same state is the same record, to the letter. `begun`: whether the log has rows of a piece. */
+/** The same state is the same record, to the letter. `begun`: what the log has of a piece. */
 export function recordOf(
   state: GarmentState,
   { id, createdAt, changedAt, name }: Pick<GarmentRecord, 'id' | 'createdAt' | 'changedAt' | 'name'>,
-  begun: (piece: string) => boolean,
+  begun: BegunIn,
 ): GarmentRecord {
   const chosen = new Map<string, { readonly stamp: Stamp; readonly part: GarmentPart }>();
-  for (const [part, versions] of state.parts) chosen.set(part, latestOf(versions));
+  for (const [part, versions] of state.parts) chosen.set(part, latestOf(versions, begun));
   const shown = [...state.gone.keys()]
-    .filter((piece) => begun(piece) && !chosen.has(pieceName(piece)))
+    .filter((piece) => begun(piece) !== undefined && !chosen.has(pieceName(piece)))
     .sort();
   const base = mostCommon([...chosen.values()].map(({ stamp }) => stamp));
   const presented = new Map([...chosen].map(([part, { stamp, part: of }]) => [part, { stamp, of }]));
   for (const piece of shown) {
     const { stamp, piece: of } = state.gone.get(piece) as GonePiece;
-    presented.set(pieceName(piece), { stamp, of: { pieces: [of] } });
+    presented.set(pieceName(piece), { stamp, of: { pieces: [made(of, begun)] } });
   }
   const inTurn = ordered(presented, state.order);
   const fields = {
@@ -84,10 +86,23 @@ const byName = ([a]: readonly [string, unknown], [b]: readonly [string, unknown]
 
 const versionsOf = (versions: ReadonlyMap<Stamp, GarmentPart>) => [...versions].sort(byName);
 
-function latestOf(versions: ReadonlyMap<Stamp, GarmentPart>) {
-  const [stamp, part] = versionsOf(versions).at(-1) as [Stamp, GarmentPart];
-  return { stamp, part };
+/** The latest; of a piece the latest that has every part that was begun, with every make that was. */
+function latestOf(versions: ReadonlyMap<Stamp, GarmentPart>, begun: BegunIn) {
+  const all = versionsOf(versions);
+  const covering = all.filter(([, part]) => {
+    const piece = pieceIn(part);
+    const needed = piece && begun(piece.id);
+    return piece && needed && hasParts(piece, needed);
+  });
+  const [stamp, part] = (covering.at(-1) ?? all.at(-1)) as [Stamp, GarmentPart];
+  const piece = pieceIn(part);
+  return { stamp, part: piece ? { pieces: [made(piece, begun)] } : part };
 }
+
+const made = (piece: PieceRecord, begun: BegunIn): PieceRecord => {
+  const needed = begun(piece.id);
+  return needed ? withMakes(piece, needed) : piece;
+};
 
 /** Most parts were written at once, when the garment was made: their stamp is said once. */
 function mostCommon(stamps: readonly Stamp[]): Stamp {

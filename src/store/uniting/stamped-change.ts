@@ -1,5 +1,5 @@
 import type { GarmentPart, GarmentRecord } from '../records.ts';
-import { listNames, partsOf, pieceIn, sameParts } from './parts.ts';
+import { listNames, partsOf, pieceIn, pieceName, sameParts } from './parts.ts';
 import { recordOf } from './record-of-state.ts';
 import { nextStamp } from './stamp.ts';
 import { type GarmentState, namesIn, stateOf } from './state.ts';
@@ -21,8 +21,12 @@ export function stampedChange(was: GarmentRecord, next: GarmentRecord, by: By): 
   const laid = layInOrder(state, before, after, stamp);
   if (!changes.includes(true) && !laid) return { ...next, ...(was.marks && { marks: was.marks }) };
   state.seen.set(by.device, stamp);
-  const shown = new Set(was.marks?.shown);
-  return recordOf(state, next, (piece) => shown.has(piece) && after.has(`pieces/${piece}`));
+  // a piece that stays is shown by the version by which it was shown
+  return recordOf(state, next, (piece) => {
+    const name = pieceName(piece);
+    const had = pieceIn(before.get(name) ?? {});
+    return had && after.has(name) ? { makes: 1, parts: had.recipe.parts.length } : undefined;
+  });
 }
 
 type Parts = ReadonlyMap<string, GarmentPart>;

@@ -1,6 +1,7 @@
 import { oneOf, stableJson } from '../backup/stable.ts';
 import { contentHash } from '../content-hash.ts';
 import type { GarmentMarks, GarmentPart, GarmentRecord, GonePiece, ListOrder } from '../records.ts';
+import { type BegunIn, hasParts } from './begun.ts';
 import { type ListName, listNames, partsOf, pieceIn, pieceName } from './parts.ts';
 import { type Stamp, stampBefore, writerOf } from './stamp.ts';
 
@@ -62,19 +63,21 @@ export function stateOf(record: GarmentRecord): GarmentState {
 export const namesIn = (parts: ReadonlyMap<string, unknown>, list: ListName): string[] =>
   [...parts.keys()].filter((name) => name.startsWith(`${list}/`));
 
-/** Two states as one. */
-export function unitedStates(a: GarmentState, b: GarmentState): GarmentState {
+/** Two states as one; `begun`: what the logs of both have of a piece. */
+export function unitedStates(a: GarmentState, b: GarmentState, begun: BegunIn): GarmentState {
   const parts = new Map<string, Map<Stamp, GarmentPart>>();
   for (const name of new Set([...a.parts.keys(), ...b.parts.keys()])) {
     const [one, two] = [a.parts.get(name), b.parts.get(name)];
     const kept = new Map<Stamp, GarmentPart>();
+    const left = new Map<Stamp, GarmentPart>();
     for (const [stamp, part] of one ?? []) {
       const other = two?.get(stamp);
       if (other !== undefined) kept.set(stamp, oneOf(part, other));
-      else if (!hasHeardOf(b, stamp)) kept.set(stamp, part);
+      else (hasHeardOf(b, stamp) ? left : kept).set(stamp, part);
     }
     for (const [stamp, part] of two ?? [])
-      if (!one?.has(stamp) && !hasHeardOf(a, stamp)) kept.set(stamp, part);
+      if (!one?.has(stamp)) (hasHeardOf(a, stamp) ? left : kept).set(stamp, part);
+    keepBegunParts(kept, left, begun);
     if (kept.size > 0) parts.set(name, kept);
   }
   return {
@@ -83,6 +86,22 @@ export function unitedStates(a: GarmentState, b: GarmentState): GarmentState {
     gone: withoutTrace(parts, joined(a.gone, b.gone, laterOf), a, b),
     order: joined(a.order, b.order, laterOf),
   };
+}
+
+/** A version of a piece that the other side has changed since stays where a part was begun that no later one has. */
+function keepBegunParts(
+  kept: Map<Stamp, GarmentPart>,
+  left: ReadonlyMap<Stamp, GarmentPart>,
+  begun: BegunIn,
+): void {
+  const covers = ([, part]: readonly [Stamp, GarmentPart]): boolean => {
+    const piece = pieceIn(part);
+    const needed = piece && begun(piece.id);
+    return piece === undefined || needed === undefined || hasParts(piece, needed);
+  };
+  if (kept.size === 0 || [...kept].some(covers)) return;
+  const [last] = [...left].filter(covers).sort(([one], [two]) => (one < two ? 1 : -1));
+  if (last !== undefined) kept.set(...last);
 }
 
 /** Pieces that one side has heard of and says nothing about, which no device of ours does, are taken out as others are. */
