@@ -1,5 +1,7 @@
-import { drafted } from '../../app/design/designer.ts';
+import { useMemo } from 'preact/hooks';
+import { design, drafted } from '../../app/design/designer.ts';
 import type { Draft } from '../../knit/garment/draft.ts';
+import { finishedBeside } from '../../knit/garment/finished-beside.ts';
 import type { Rounding } from '../../knit/garment/roundings.ts';
 import { Group } from '../../ui/group/group.tsx';
 import { saysLength } from '../../words/measures.ts';
@@ -16,10 +18,45 @@ export function See() {
   return (
     <Group title={say('draft.see')} open>
       <Schematic draft={draft} />
+      <MadeUp draft={draft} />
       <Roundings list={draft.roundings} />
       <Worst draft={draft} />
       <Seams draft={draft} />
     </Group>
+  );
+}
+
+/** What she puts on in the end, beside what she asked for. */
+function MadeUp({ draft }: { readonly draft: Draft }) {
+  const now = design.value;
+  const list = useMemo(() => (now ? finishedBeside(now, draft) : []), [now, draft]);
+  if (list.length === 0) return null;
+  return (
+    <div class="draft-scroll">
+      <table class="draft-table">
+        <caption>{say('draft.madeUp')}</caption>
+        <thead>
+          <tr>
+            <td />
+            <th scope="col">{say('draft.asks')}</th>
+            <th scope="col">{say('draft.makes')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {list.map(({ measure, askedMm, madeMm }) => (
+            <tr key={measure}>
+              <th scope="row">{saysName(`made up ${measure}`)}</th>
+              <td>
+                {measure === 'neck'
+                  ? say('draft.overHead', { length: saysLength(askedMm) })
+                  : saysLength(askedMm)}
+              </td>
+              <td>{saysLength(madeMm)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }
 

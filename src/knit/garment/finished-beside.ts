@@ -1,0 +1,53 @@
+import { type Finished, finished } from '../making-up/finished.ts';
+import { workJoints } from '../making-up/work-making-up.ts';
+import { asPlanned } from '../piece/as-planned.ts';
+import { type Design, garmentKinds } from './design.ts';
+import type { Draft } from './draft.ts';
+
+/** A measure of the garment when it is made up, seams deducted, beside what was asked for; mm. */
+export interface FinishedMeasure {
+  readonly measure: 'chest' | 'length' | 'nape to cuff' | 'upper arm' | 'wrist' | 'neck';
+  readonly askedMm: number;
+  readonly madeMm: number;
+}
+
+/**
+ * What a draft measures when it is knitted, sewn and banded, each beside what was asked. The neck is the edge of its band,
+ * beside the head that it has to stretch over; a neck that opens has none. Nothing where its pieces cannot be planned.
+ */
+export function finishedBeside(design: Design, draft: Draft): readonly FinishedMeasure[] {
+  const planned = asPlanned({ name: '', pieces: draft.recipes });
+  if (!planned.ok) return [];
+  const made = finished(workJoints(draft.joints, planned.value).worked, planned.value);
+  return asked(design, draft, made).flatMap(({ measure, askedMm, madeMm }) =>
+    askedMm === undefined || madeMm === undefined ? [] : [{ measure, askedMm, madeMm }],
+  );
+}
+
+interface Beside {
+  readonly measure: FinishedMeasure['measure'];
+  readonly askedMm: number | undefined;
+  readonly madeMm: number | undefined;
+}
+
+function asked({ kind, armhole, sleeve, body }: Design, { targets }: Draft, made: Finished): Beside[] {
+  const { sleeves, open } = garmentKinds[kind];
+  // a sleeve that is set in, or a raglan's, is asked for by the arm, not from the nape
+  const fromNape = sleeves && sleeve.lengthMm === undefined && (armhole === 'drop' || armhole === 'indented');
+  return [
+    { measure: 'chest', askedMm: 2 * targets.underarm, madeMm: made.chest },
+    { measure: 'length', askedMm: targets.length, madeMm: made.length },
+    {
+      measure: 'nape to cuff',
+      askedMm: fromNape ? body.napeToWrist : undefined,
+      madeMm: made.napeToCuff,
+    },
+    { measure: 'upper arm', askedMm: sleeves ? targets.sleeveTop : undefined, madeMm: made.upperArm },
+    { measure: 'wrist', askedMm: sleeves ? targets.cuff : undefined, madeMm: made.wrist },
+    {
+      measure: 'neck',
+      askedMm: open ? undefined : body.head,
+      madeMm: made.neckWithBand ?? made.neck,
+    },
+  ];
+}
