@@ -1,4 +1,5 @@
 import { type Fault, fault } from '../fault.ts';
+import { LEAST_PAIRS } from './cap.ts';
 import { RAGLAN_TIP } from './closed-panel.ts';
 import { type Design, garmentKinds } from './design.ts';
 import { frontNeckStitches } from './open-front.ts';
@@ -114,7 +115,7 @@ export function impossibleSleeve(design: Design, counts: SleeveCounts): Fault[] 
       ),
     ];
   }
-  if (design.armhole === 'set-in' && (!cap || pairs.cap < 3)) {
+  if (design.armhole === 'set-in' && (!cap || pairs.cap < LEAST_PAIRS)) {
     return [
       fault(
         'cap does not fit',

@@ -32,14 +32,19 @@ export function backPickUp({ back, counts }: BandEdges): number {
   return back ? back.middle + 2 * neckSide(back, counts, (counts.neck % 2) / 2) : counts.neck;
 }
 
-/** A cardigan's neck from its front edge up: nothing of it rests at a middle. */
-export const openNeckSide = (front: Neck, counts: PanelCounts): number =>
-  Math.max(1, Math.round(stitchesIn(lengthOf(front.edge.curve), counts.gauge)));
+/** A cardigan's neck from its first decrease up: nothing of it rests at a middle, and the rows below are still its front edge. */
+export function openNeckSide(front: Neck, counts: PanelCounts): number {
+  const plain = pairsBeforeNeck(front) / Math.max(1, front.edge.at.length);
+  return Math.max(1, Math.round(stitchesIn(lengthOf(front.edge.curve) * (1 - plain), counts.gauge)));
+}
 
-/** From the lower edge to where the neck begins, mm. */
+/** Pairs of rows from where a neck's curve begins to its first decrease. */
+const pairsBeforeNeck = ({ edge }: Neck): number => edge.steps[0]?.pair ?? 0;
+
+/** From the lower edge to the neck's first decrease, mm. */
 export function frontEdgeMm({ counts, front }: BandEdges): number {
   const { hem } = counts.pairs;
-  const to = front ? front.edge.from : pairsToTop(counts);
+  const to = front ? front.edge.from + pairsBeforeNeck(front) : pairsToTop(counts);
   return (hem * 200) / counts.hemGauge.rows + ((to - hem) * 200) / counts.gauge.rows;
 }
 

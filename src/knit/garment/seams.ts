@@ -1,5 +1,5 @@
 import { type Match, match } from '../piece/match.ts';
-import { lengthOf } from '../shape/curve.ts';
+import { halfCapMm, knittedMm, toleranceMm } from './cap.ts';
 import type { Design } from './design.ts';
 import type { PanelCounts } from './panel-counts.ts';
 import type { Panels } from './panels.ts';
@@ -50,7 +50,6 @@ function sleeveSeams(
   sleeve: NonNullable<SeamFigures['sleeve']>,
 ): Match[] {
   const armhole = panels.sides.edges[panels.sides.edges.length - 1];
-  const cap = sleeve.knitted.edges.find((edge) => edge.name === 'cap');
   const { gauge, pairs } = counts;
   const stitchMm = 100 / gauge.stitches;
   const rowMm = 100 / gauge.rows;
@@ -78,13 +77,12 @@ function sleeveSeams(
       ];
     }
     case 'set-in': {
-      const first = { piece: 'Sleeve', measure: cap ? lengthOf(cap.curve) : 0 };
-      const second = { piece: 'Back', measure: armhole ? lengthOf(armhole.curve) : 0 };
+      const first = { piece: 'Sleeve', measure: halfCapMm(sleeve.counts, sleeve.counts.pairs.cap) };
+      const second = { piece: 'Back', measure: armhole ? knittedMm(armhole, armhole.at.length) : 0 };
       const ease = design.sleeve.capEase;
       const bodyStep = armhole?.steps[0]?.pair === 0 ? -armhole.steps[0].by : 0;
-      // the cap's height is rounded to two rows, so its edge is off by one row at most
       return [
-        match({ seam: 'armhole', unit: 'mm', first, second, ease, tolerance: 1.5 * rowMm }),
+        match({ seam: 'armhole', unit: 'mm', first, second, ease, tolerance: toleranceMm(gauge) }),
         underarm(step, bodyStep),
       ];
     }

@@ -1,5 +1,6 @@
 import type { Edge, Group, PartRecipe, Recipe, Section, Shaping } from '../piece/recipe.ts';
 import type { Design } from './design.ts';
+import { withRoomForShaping } from './narrow-rows.ts';
 
 /** Name of the sections in which drafts slope their shoulders. */
 const SHOULDER = 'shoulder';
@@ -21,7 +22,10 @@ export function withShortRows(recipe: Recipe): Recipe {
   const parts = recipe.parts.map((part) => turned(part, outerEdges(part, recipe)));
   return {
     ...recipe,
-    parts: parts.map((part, i) => withHandedOn(part, recipe.parts[i] as PartRecipe, recipe)),
+    parts: parts.map((part) => {
+      const asleep = handedOn(part, recipe);
+      return withRoomForShaping(withHandedOn(part, asleep), asleep);
+    }),
   };
 }
 
@@ -66,15 +70,18 @@ function asTurns(shaping: Shaping, edges: readonly Edge[]): Shaping {
   };
 }
 
-/** A shoulder parted from the body takes along the stitches that the body now leaves unworked. */
-function withHandedOn(part: PartRecipe, old: PartRecipe, recipe: Recipe): PartRecipe {
-  const { from } = part;
-  if (!('part' in from) || from.edge === 'middle') return part;
+/** Stitches of a body that were left unworked before a shoulder was parted from it. */
+function handedOn({ from }: PartRecipe, recipe: Recipe): number {
+  if (!('part' in from) || from.edge === 'middle') return 0;
   const parent = recipe.parts.find((p) => p.name === from.part);
-  const more = parent ? boundOffAt(parent, from.edge) : 0;
-  return more === 0 || !('part' in old.from)
-    ? part
-    : { ...part, from: { ...from, stitches: from.stitches + more } };
+  return parent ? boundOffAt(parent, from.edge) : 0;
+}
+
+/** A shoulder parted from the body takes along the stitches that the body now leaves unworked. */
+function withHandedOn(part: PartRecipe, asleep: number): PartRecipe {
+  const { from } = part;
+  if (!('part' in from) || asleep === 0) return part;
+  return { ...part, from: { ...from, stitches: from.stitches + asleep } };
 }
 
 const boundOffAt = (part: PartRecipe, edge: Edge): number =>

@@ -1,7 +1,6 @@
 import { type FabricName, fitsSeamed } from '../fabric.ts';
 import type { Gauge } from '../gauge.ts';
-import { lengthOf } from '../shape/curve.ts';
-import { capCurve } from './curves.ts';
+import { type Cap, capFor } from './cap.ts';
 import type { Design } from './design.ts';
 import { designGauge } from './gauges.ts';
 import type { PanelCounts } from './panel-counts.ts';
@@ -22,8 +21,9 @@ export interface SleeveCounts {
   /** what `wide` is rounded from: the upper arm with its ease, or twice the armhole's depth as knitted */
   readonly askedWidthMm: number;
   readonly pairs: { readonly cuff: number; readonly sleeve: number; readonly cap: number };
-  /** of a set-in cap: its height before rounding to rows, and how far its edge may be off the armhole's, mm */
-  readonly cap: { readonly heightMm: number; readonly offMm: number } | undefined;
+  /** of a set-in armhole */
+  readonly cap: Cap | undefined;
+  readonly isTopDown: boolean;
 }
 
 /**
@@ -57,7 +57,11 @@ export function sleeveCounts(
   const armhole = sides.edges[sides.edges.length - 1];
   const first = armhole?.steps[0];
   const step = first?.pair === 0 ? -first.by : 0;
-  const cap = design.armhole === 'set-in' ? solveCap(design, panels, sides, { wide, top, step }) : undefined;
+  const isTopDown = design.sleeve.direction === 'top down';
+  const cap =
+    design.armhole === 'set-in' && armhole
+      ? capFor({ gauge, wide, step, top, isTopDown }, armhole, design.sleeve.capEase)
+      : undefined;
   return {
     gauge,
     cuffGauge,
@@ -73,6 +77,7 @@ export function sleeveCounts(
       cap: capPairs(design, panels, step, cap),
     },
     cap,
+    isTopDown,
   };
 }
 
@@ -89,36 +94,7 @@ function topOf({ armhole }: Design, widthMm: number): number {
 
 function capPairs(design: Design, panels: PanelCounts, step: number, cap: SleeveCounts['cap']): number {
   if (design.armhole === 'raglan') return panels.pairs.armhole;
-  if (design.armhole === 'set-in') return cap ? pairsIn(cap.heightMm, panels.gauge) : 0;
+  if (design.armhole === 'set-in') return cap?.pairs ?? 0;
   // an indented armhole takes in as much of the sleeve's length as it is wide
   return design.armhole === 'indented' ? pairsIn((step * 100) / panels.gauge.stitches, panels.gauge) : 0;
 }
-
-/**
- * The height at which a cap's edge is as long as the armhole's, with the ease asked for: the edge only grows with the
- * height, so halving the range finds it to a hundredth of a millimetre. Undefined where even a flat cap is longer.
- */
-function solveCap(
-  design: Design,
-  { gauge }: PanelCounts,
-  sides: Sides,
-  { wide, top, step }: { wide: number; top: number; step: number },
-): SleeveCounts['cap'] {
-  const armhole = sides.edges[sides.edges.length - 1];
-  if (!armhole || wide / 2 - step <= top / 2) return undefined;
-  const wanted = lengthOf(armhole.curve) * (1 + design.sleeve.capEase / 100);
-  const mm = (stitches: number): number => (stitches * 100) / gauge.stitches;
-  const pairMm = 200 / gauge.rows;
-  const edge = (height: number): number =>
-    lengthOf(capCurve(mm(wide / 2), mm(step), mm(top / 2), height, pairMm));
-  let low = pairMm;
-  let high = wanted;
-  if (edge(low) > wanted) return undefined;
-  while (high - low > CAP_BOUND_MM) {
-    const middle = (low + high) / 2;
-    if (edge(middle) < wanted) low = middle;
-    else high = middle;
-  }
-  return { heightMm: (low + high) / 2, offMm: Math.abs(edge((low + high) / 2) - wanted) };
-}
-const CAP_BOUND_MM = 0.005;

@@ -1,8 +1,8 @@
 import type { PartRecipe } from '../piece/recipe.ts';
 import { chain } from '../shape/curve.ts';
 import { type EdgeStep, turned } from '../shape/edge-steps.ts';
-import { knitEdge, uprightEdge } from '../shape/outline.ts';
-import { capCurve } from './curves.ts';
+import { uprightEdge } from '../shape/outline.ts';
+import { knitCap } from './cap.ts';
 import type { Design } from './design.ts';
 import { cutPart, type PanelEdge, type Stretch, stepsAlong } from './panel.ts';
 import { knitRaglan } from './raglan.ts';
@@ -44,8 +44,7 @@ function capOf({ armhole, tapers }: Design, counts: SleeveCounts): readonly Pane
   const { gauge, wide, top, step, pairs } = counts;
   if (pairs.cap === 0) return [];
   const mm = (stitches: number): number => (stitches * 100) / gauge.stitches;
-  const pairMm = 200 / gauge.rows;
-  const height = pairs.cap * pairMm;
+  const height = (pairs.cap * 200) / gauge.rows;
   const rest = { name: 'cap', from: pairs.cuff + pairs.sleeve, gauge } as const;
   if (armhole === 'indented') {
     const curve = chain([
@@ -59,16 +58,7 @@ function capOf({ armhole, tapers }: Design, counts: SleeveCounts): readonly Pane
     const { curve, knitted } = knitRaglan(wish);
     return [{ ...knitted, ...rest, curve }];
   }
-  const curve = capCurve(mm(wide / 2), mm(step), mm(top / 2), height, pairMm);
-  const knitted = knitEdge({
-    curve,
-    gauge,
-    pairs: pairs.cap,
-    start: wide / 2,
-    end: top / 2,
-    order: 'falling then rising',
-    endsLevel: true,
-  });
+  const { curve, knitted } = knitCap(counts, pairs.cap);
   return [{ ...knitted, ...rest, curve }];
 }
 
