@@ -1,4 +1,5 @@
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
 import { join } from 'node:path';
 
 /** One check that a command makes: a name for the list, and the command. */
@@ -45,6 +46,22 @@ export function runStep({ name, command }: Step): StepResult {
   const start = performance.now();
   const { status } = spawnSync(program, args, { stdio: 'inherit' });
   return { name, passed: status === 0, seconds: (performance.now() - start) / 1000 };
+}
+
+/** Runs steps side by side. What the first prints is on the screen at once, what the others do when they are done. */
+export function runTogether(steps: readonly Step[]): Promise<StepResult[]> {
+  return Promise.all(
+    steps.map(async ({ name, command: [program = '', ...args] }, index) => {
+      const start = performance.now();
+      const child = spawn(program, args, { stdio: index === 0 ? 'inherit' : ['ignore', 'pipe', 'pipe'] });
+      const printed: Buffer[] = [];
+      for (const stream of [child.stdout, child.stderr])
+        stream?.on('data', (data: Buffer) => printed.push(data));
+      const [status] = (await once(child, 'close')) as [number | null];
+      process.stdout.write(Buffer.concat(printed));
+      return { name, passed: status === 0, seconds: (performance.now() - start) / 1000 };
+    }),
+  );
 }
 
 /** 'ok    types (3.1 s)' */

@@ -1,30 +1,40 @@
 /**
- * `npm test`: the checks, then the tests in Node, then those in a real browser. All of them run, whatever fails
- * first; the last line counts the checks and the tests that were really made.
+ * `npm test`: the checks, then the tests in Node and beside them those in a real browser. All of them run, whatever
+ * fails first; the last line counts the checks and the tests that were really made. `npm run test:unit` makes those in
+ * Node alone, `npm test -- PATH` those in whose path PATH is found, in Node or in a browser.
  */
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
 import { seed } from '../seed.ts';
 import { add, printTally, type Tally, tallyReport } from './results.ts';
-import { checks, printStep, runStep, type Step } from './steps.ts';
+import { checks, printStep, runStep, runTogether, type Step } from './steps.ts';
 
-const projects = ['unit', 'browser'] as const;
+const { values, positionals: paths } = parseArgs({
+  allowPositionals: true,
+  options: { project: { type: 'string', multiple: true } },
+});
 
-/** No unit test leans on one before it: they run in an order of their own, that of the seed (which is printed). */
-const order = {
+/**
+ * No unit test leans on one before it: their files run in an order of their own, that of the seed (which is printed),
+ * and so do the tests in each (vite.config.ts). In a browser the longest begin.
+ */
+const order: Readonly<Record<string, readonly string[]>> = {
   unit: ['--sequence.shuffle.files', '--sequence.shuffle.tests', `--sequence.seed=${seed}`],
-  browser: [],
-} as const;
+};
 
 const reportPath = (project: string) => `.cache/results/${project}.json`;
 
-const testStep = (project: (typeof projects)[number]): Step => ({
+const testStep = (project: string): Step => ({
   name: `${project} tests`,
   command: [
     process.execPath,
     'node_modules/vitest/vitest.mjs',
     'run',
+    ...paths,
     `--project=${project}`,
-    ...order[project],
+    ...(order[project] ?? []),
+    // what has no test for a path has nothing to do; that some test was made is asked below
+    '--passWithNoTests',
     '--reporter=default',
     '--reporter=json',
     `--outputFile.json=${reportPath(project)}`,
@@ -33,8 +43,10 @@ const testStep = (project: (typeof projects)[number]): Step => ({
 
 rmSync('.cache/results', { recursive: true, force: true });
 mkdirSync('.cache/results', { recursive: true });
-const checked = checks.map(runStep);
-const tested = projects.map((project) => runStep(testStep(project)));
+const { project: projects = ['unit', 'browser'] } = values;
+const isWhole = paths.length === 0 && values.project === undefined;
+const checked = isWhole ? checks.map(runStep) : [];
+const tested = await runTogether(projects.map(testStep));
 
 const passed = checked.filter((step) => step.passed).length;
 const inChecks: Tally = { passed, failed: checked.length - passed };
@@ -45,6 +57,7 @@ const inTests = tested.map((step, index) => {
 const total = [inChecks, ...inTests].reduce(add);
 
 console.log(`\n${[...checked, ...tested].map(printStep).join('\n')}\n`);
+if (total.passed + total.failed === 0) console.log(`No test has ${paths.join(' or ')} in its path.`);
 console.log(printTally(total));
 writeFileSync('.cache/results/tally.txt', `${printTally(total)}\n`);
-if (total.failed > 0) process.exitCode = 1;
+if (total.failed > 0 || total.passed === 0) process.exitCode = 1;
