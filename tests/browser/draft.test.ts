@@ -111,6 +111,7 @@ describe('a garment from measures and a swatch', () => {
     expect(phone?.strangers).toEqual([]);
 
     // from what was knitted back to the figures that it was drafted from
+    await openAll(page);
     await page.getByRole('link', { name: 'As it was knitted' }).tap();
     await page.getByRole('button', { name: 'Design another from its figures' }).tap();
     await page.locator('.group').first().waitFor();

@@ -1,6 +1,14 @@
 import './draft.css';
 import { useEffect } from 'preact/hooks';
-import { beginAnew, change, form, openDesign, startAgain, unread } from '../../app/design/designer.ts';
+import {
+  beginAnew,
+  change,
+  drafted,
+  form,
+  openDesign,
+  startAgain,
+  unread,
+} from '../../app/design/designer.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
@@ -12,10 +20,12 @@ import { Borders } from './borders.tsx';
 import { DraftFoot } from './draft-foot.tsx';
 import { EaseFigures, Figures } from './figures.tsx';
 import { Measures } from './measures.tsx';
+import { Schematic } from './schematic.tsx';
 import { See } from './see.tsx';
 import { Shape } from './shape.tsx';
 import { Sizes } from './sizes.tsx';
 import { Swatches } from './swatches.tsx';
+import { Worked } from './worked.tsx';
 
 /** From measures and a swatch to a garment: everything on one page, the garment small at its foot. */
 export default function DraftScreen() {
@@ -39,12 +49,14 @@ export default function DraftScreen() {
   return (
     <Screen title={title} back={back} foot={<DraftFoot />}>
       <p>{say('draft.intro')}</p>
+      {drafted.value?.ok && <Schematic draft={drafted.value.value} />}
       <Measures />
       <Swatches />
       <Shape />
-      <Figures />
       <EaseFigures />
+      <Figures />
       <Borders />
+      <Worked />
       <See />
       <Sizes />
       <TextField

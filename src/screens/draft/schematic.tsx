@@ -3,12 +3,8 @@ import type { PieceOutline } from '../../knit/garment/outlines.ts';
 import type { Point } from '../../knit/shape/curve.ts';
 import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
+import { labelsOf } from './drawn-measures.ts';
 import { saysName } from './says-name.ts';
-
-/** Drawing units of a piece's own picture; its text has the size of the page's small text at a phone's width. */
-const WIDTH = 340;
-const MOST_HEIGHT = 380;
-const MARGIN = { side: 40, above: 26, below: 26 } as const;
 
 interface Box {
   readonly left: number;
@@ -22,22 +18,16 @@ const boxOf = (outline: PieceOutline): Box => {
   return { left: Math.min(...xs), right: Math.max(...xs), top: Math.max(...points.map(([, y]) => y)) };
 };
 
-/** mm to drawing units, the same for every piece. */
-function scaleOf(outlines: readonly PieceOutline[]): number {
-  const boxes = outlines.map(boxOf);
-  const widest = Math.max(...boxes.map((box) => box.right - box.left));
-  const tallest = Math.max(...boxes.map((box) => box.top));
-  return Math.min((WIDTH - 2 * MARGIN.side) / widest, MOST_HEIGHT / tallest);
-}
-
-/** Every panel to one scale: as knitted, stitch by stitch and row by row, and dashed as asked for. */
+/** Every panel to one scale, two beside each other: as knitted, stitch by stitch and row by row, and dashed as asked for. */
 export function Schematic({ draft }: { readonly draft: Draft }) {
-  const scale = scaleOf(draft.outlines);
+  const widest = Math.max(1, ...draft.outlines.map((outline) => widthOf(boxOf(outline))));
   return (
-    <div class="draft-pieces">
-      {draft.outlines.map((outline) => (
-        <PieceDrawing key={outline.piece} outline={outline} scale={scale} draft={draft} />
-      ))}
+    <div class="draft-drawings">
+      <div class="draft-pieces">
+        {draft.outlines.map((outline) => (
+          <PieceDrawing key={outline.piece} outline={outline} widest={widest} draft={draft} />
+        ))}
+      </div>
       <p class="quiet">
         {say('draft.drawingsOf')}; {say('draft.asked')}
       </p>
@@ -45,37 +35,61 @@ export function Schematic({ draft }: { readonly draft: Draft }) {
   );
 }
 
+const widthOf = ({ left, right }: Box): number => right - left;
+
 interface PieceDrawingProps {
   readonly outline: PieceOutline;
-  readonly scale: number;
+  /** mm; of the widest piece */
+  readonly widest: number;
   readonly draft: Draft;
 }
 
-function PieceDrawing({ outline, scale, draft }: PieceDrawingProps) {
+/** A letter's height as a share of the widest piece, at which it can be read on a phone with two pieces side by side. */
+const LETTER = 0.1;
+/** Hundredths of the line that the widest piece takes, with its letters. */
+const WIDEST = 47;
+
+function PieceDrawing({ outline, widest, draft }: PieceDrawingProps) {
   const { piece, asked, made } = outline;
   const box = boxOf(outline);
-  const width = WIDTH;
-  const height = box.top * scale + MARGIN.above + MARGIN.below;
-  const middle = (box.left + box.right) / 2;
-  const put = ([x, y]: Point): Point => [
-    width / 2 + (x - middle) * scale,
-    MARGIN.above + (box.top - y) * scale,
-  ];
+  const letter = LETTER * widest;
+  const margin = 1.5 * letter;
+  const width = widthOf(box) + 2 * margin;
   const size = sizeOf(made);
   const title = say('draft.drawing', {
     piece: saysName(piece),
     width: saysLength(size.width),
     length: saysLength(size.height),
   });
+  const put = ([x, y]: Point): Point => [x, box.top - y];
+  const view = [box.left - margin, -margin, width, box.top + 2 * margin];
+  const share = (WIDEST * width) / (widest + 2 * margin);
   return (
-    <figure class="draft-piece">
+    <figure class="draft-piece" style={{ '--share': share.toFixed(2) }}>
       <figcaption>{saysName(piece)}</figcaption>
-      <svg class="draft-drawing" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={title}>
+      <svg
+        class="draft-drawing"
+        viewBox={view.map((n) => n.toFixed(1)).join(' ')}
+        role="img"
+        aria-label={title}
+      >
         <path class="draft-made" d={pathOf(made.map(put))} />
         <path class="draft-asked" d={pathOf(asked.map(put))} />
-        <Labels draft={draft} piece={piece} put={put} box={box} size={size} />
+        <g class="draft-labels" font-size={letter} text-anchor="middle">
+          {labelsOf(piece, draft, { ...box, length: size.height, letter }).map(({ at, text, upright }) => (
+            <Label key={text + at} at={put(at)} text={text} upright={upright} />
+          ))}
+        </g>
       </svg>
     </figure>
+  );
+}
+
+function Label({ at: [x, y], text, upright }: { at: Point; text: string; upright: boolean }) {
+  return (
+    <text x={x} y={y} transform={upright ? `rotate(-90 ${x} ${y})` : undefined}>
+      {text}
+    </text>
   );
 }
 
@@ -86,60 +100,6 @@ const sizeOf = (points: readonly Point[]): { readonly width: number; readonly he
 
 const pathOf = (points: readonly Point[]): string =>
   `${points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${x.toFixed(1)} ${y.toFixed(1)}`).join('')}Z`;
-
-interface LabelsProps {
-  readonly draft: Draft;
-  readonly piece: string;
-  readonly put: (point: Point) => Point;
-  readonly box: Box;
-  readonly size: { readonly width: number; readonly height: number };
-}
-
-/** The measures that a knitter looks for first: across the bottom and the top, and up the side. */
-function Labels({ draft, piece, put, box, size }: LabelsProps) {
-  const of = (measure: string): number | undefined =>
-    draft.roundings.find((r) => r.measure === measure)?.madeMm;
-  const isSleeve = piece === 'Sleeve';
-  const bottom = isSleeve ? of('cuff width') : undefined;
-  const body =
-    piece === 'Back'
-      ? of('width at the underarm')
-      : piece === 'Front'
-        ? of('front width at the underarm')
-        : undefined;
-  const across = isSleeve ? of('sleeve width') : piece === 'Back' ? of('neck width') : undefined;
-  const middle = (box.left + box.right) / 2;
-  const [x0, y0] = put([middle, 0]);
-  const [, y1] = put([middle, box.top]);
-  const [left] = put([box.left, 0]);
-  return (
-    <g class="draft-labels">
-      {bottom !== undefined && (
-        <text x={x0} y={y0 + 18} text-anchor="middle">
-          {saysLength(bottom)}
-        </text>
-      )}
-      {body !== undefined && (
-        <text x={x0} y={(y0 + y1) / 2 + 24} text-anchor="middle">
-          {`↔ ${saysLength(body)}`}
-        </text>
-      )}
-      {across !== undefined && (
-        <text x={x0} y={y1 - 10} text-anchor="middle">
-          {saysLength(across)}
-        </text>
-      )}
-      <text
-        x={left - 8}
-        y={(y0 + y1) / 2}
-        text-anchor="middle"
-        transform={`rotate(-90 ${left - 8} ${(y0 + y1) / 2})`}
-      >
-        {saysLength(size.height)}
-      </text>
-    </g>
-  );
-}
 
 /** All panels side by side, small, for the foot of the screen: it changes with every figure. */
 export function SmallSchematic({ draft }: { readonly draft: Draft }) {

@@ -8,16 +8,14 @@ import { saysLength } from '../../words/measures.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { saysName } from './says-name.ts';
-import { Schematic } from './schematic.tsx';
 
-/** The garment to scale, each rounding stated, each seam held against its neighbour. */
+/** What it measures, each rounding stated, each seam held against its neighbour. */
 export function See() {
   const made = drafted.value;
   if (!made?.ok) return null;
   const draft = made.value;
   return (
-    <Group title={say('draft.see')} open>
-      <Schematic draft={draft} />
+    <Group title={say('draft.see')}>
       <MadeUp draft={draft} />
       <Roundings list={draft.roundings} />
       <Worst draft={draft} />

@@ -4,7 +4,6 @@ import {
   type GarmentKind,
   garmentKinds,
   neckShapes,
-  shoulderEnds,
   silhouettes,
   sleeveShapes,
 } from '../../knit/garment/design.ts';
@@ -15,12 +14,9 @@ import { Group } from '../../ui/group/group.tsx';
 import { say } from '../../words/say.ts';
 import { FaultAt } from './at-field.tsx';
 import { saysName } from './says-name.ts';
+import { worded } from './worded.ts';
 
 const kinds = Object.keys(garmentKinds) as readonly GarmentKind[];
-
-/** Options whose words are the catalogue's own names. */
-const worded = <T extends string>(names: readonly T[]) =>
-  names.map((value) => ({ value, label: saysName(value) }));
 
 const choose = (by: Partial<Choices>): void =>
   change((old) => ({ ...old, choices: { ...old.choices, ...by } }));
@@ -74,36 +70,8 @@ export function Shape() {
             onChange={(value) => setOwn('sleeve.shape', value)}
           />
           <FaultAt path="sleeve.shape" />
-          <Choice
-            label={say('draft.direction')}
-            value={wished.sleeve.direction}
-            options={worded(['cuff up', 'top down'] as const)}
-            onChange={(value) => setOwn('sleeve.direction', value)}
-          />
         </>
       )}
-      {armhole !== 'raglan' && (
-        <Choice
-          label={say('draft.shoulderWay')}
-          value={wished.shoulder ?? 'steps'}
-          options={worded(['steps', 'short rows'] as const)}
-          onChange={(value) => setOwn('shoulder', value)}
-        />
-      )}
-      {armhole !== 'raglan' && wished.shoulder === 'short rows' && (
-        <Choice
-          label={say('draft.shoulderEnd')}
-          value={wished.shoulderEnd ?? 'bind off'}
-          options={worded(shoulderEnds)}
-          onChange={(value) => setOwn('shoulderEnd', value)}
-        />
-      )}
-      <Choice
-        label={say('draft.tapers')}
-        value={wished.tapers}
-        options={worded(['blended', 'together'] as const)}
-        onChange={(value) => setOwn('tapers', value)}
-      />
     </Group>
   );
 }

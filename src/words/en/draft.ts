@@ -168,13 +168,14 @@ export const words = {
   holesIn: 'Button holes in the',
 
   // 6 see
-  see: 'See it',
+  worked: 'How it is worked',
+  see: 'What comes out',
   drawing: '{piece}: {width} wide, {length} long',
   drawingsOf: 'All pieces to one scale, as knitted',
   asked: 'dashed: as asked for',
   madeUp: 'Made up, seams taken off',
   'made up chest': 'Round the chest',
-  'made up length': 'Length',
+  'made up length': 'Back, top to lower edge',
   'made up nape to cuff': 'From the nape to the cuff',
   'made up upper arm': 'Round the upper arm',
   'made up wrist': 'Round the wrist',

@@ -1,0 +1,49 @@
+import { design, form, setOwn } from '../../app/design/designer.ts';
+import { garmentKinds, shoulderEnds } from '../../knit/garment/design.ts';
+import { Choice } from '../../ui/choice/choice.tsx';
+import { Group } from '../../ui/group/group.tsx';
+import { say } from '../../words/say.ts';
+import { saysName } from './says-name.ts';
+import { worded } from './worded.ts';
+
+/** What changes how it is knitted, not what it looks like: seldom touched. */
+export function Worked() {
+  const now = form.value;
+  const wished = design.value;
+  if (!now || !wished) return null;
+  const { kind, armhole } = now.choices;
+  return (
+    <Group title={say('draft.worked')} says={saysName(wished.tapers)}>
+      {garmentKinds[kind].sleeves && (
+        <Choice
+          label={say('draft.direction')}
+          value={wished.sleeve.direction}
+          options={worded(['cuff up', 'top down'] as const)}
+          onChange={(value) => setOwn('sleeve.direction', value)}
+        />
+      )}
+      {armhole !== 'raglan' && (
+        <Choice
+          label={say('draft.shoulderWay')}
+          value={wished.shoulder ?? 'steps'}
+          options={worded(['steps', 'short rows'] as const)}
+          onChange={(value) => setOwn('shoulder', value)}
+        />
+      )}
+      {armhole !== 'raglan' && wished.shoulder === 'short rows' && (
+        <Choice
+          label={say('draft.shoulderEnd')}
+          value={wished.shoulderEnd ?? 'bind off'}
+          options={worded(shoulderEnds)}
+          onChange={(value) => setOwn('shoulderEnd', value)}
+        />
+      )}
+      <Choice
+        label={say('draft.tapers')}
+        value={wished.tapers}
+        options={worded(['blended', 'together'] as const)}
+        onChange={(value) => setOwn('tapers', value)}
+      />
+    </Group>
+  );
+}
