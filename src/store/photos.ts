@@ -2,7 +2,9 @@ import { fault, type Result } from '../knit/fault.ts';
 import { mayStill, Refusal } from './faults.ts';
 import { randomId } from './ids.ts';
 import type { PhotoRecord } from './records.ts';
+import type { Tx } from './schema.ts';
 import type { Box } from './store.ts';
+import { withoutPhotos } from './uniting/stamped-change.ts';
 
 /** The kinds of picture that a backup can carry, and the largest, bytes. */
 export const photoTypes: readonly string[] = [
@@ -53,7 +55,7 @@ export async function addPhoto(
     if (image.size > LARGEST_PHOTO) throw new Refusal(fault('not-storable', { detailText: `${image.size}` }));
     if ((await tx.objectStore('garments').count(garment)) === 0) throw new Refusal(fault('no-such-garment'));
     const store = tx.objectStore('photos');
-    if (instead !== undefined) await store.delete(instead);
+    if (instead !== undefined) await takeAway(tx, box, instead);
     const others = (await store.getAll()).reduce((sum, one) => sum + one.image.size, 0);
     if (others + image.size > most)
       throw new Refusal(fault('photos-full', { mostMillions: Math.floor(most / 1e6) }));
@@ -68,5 +70,15 @@ export async function addPhoto(
 export const photosOf = (box: Box, garment: string): Promise<Result<PhotoRecord[]>> =>
   box.door.read(['photos'], (tx) => tx.objectStore('photos').index('garment').getAll(garment));
 
+/** The garment remembers that it is gone: devices that still have it hear of it when they are united. */
 export const deletePhoto = (box: Box, id: string): Promise<Result<void>> =>
-  box.door.write(['photos'], (tx) => tx.objectStore('photos').delete(id));
+  box.door.write(['photos', 'garments'], (tx) => takeAway(tx, box, id));
+
+async function takeAway(tx: Tx<'readwrite'>, { device, now }: Box, id: string): Promise<void> {
+  const photo = await tx.objectStore('photos').get(id);
+  if (photo === undefined) return;
+  const garment = await tx.objectStore('garments').get(photo.garment);
+  await tx.objectStore('photos').delete(id);
+  if (garment !== undefined)
+    await tx.objectStore('garments').put(withoutPhotos(garment, [id], { device, at: now() }));
+}

@@ -54,7 +54,9 @@ export interface GarmentMarks {
   readonly also?: readonly { readonly name: string; readonly stamp: string; readonly of?: GarmentPart }[];
   /** pieces taken out */
   readonly gone?: readonly GonePiece[];
-  /** those of them that are shown all the same, since rows of them were knitted elsewhere */
+  /** photos taken away, by id: no file of another device brings them back */
+  readonly photosGone?: readonly GonePhoto[];
+  /** those pieces that are shown all the same, since rows of them were knitted elsewhere */
   readonly shown?: readonly string[];
   /** lists that were laid in another order than the parts came in */
   readonly order?: { readonly [list in 'pieces' | 'yarns' | 'ticked' | 'taken']?: ListOrder };
@@ -63,6 +65,11 @@ export interface GarmentMarks {
 export interface GonePiece {
   readonly stamp: string;
   readonly piece: PieceRecord;
+}
+
+export interface GonePhoto {
+  readonly stamp: string;
+  readonly id: string;
 }
 
 export interface ListOrder {

@@ -18,7 +18,15 @@ import {
 import type { Backup } from './document.ts';
 import { isOwnSetting } from './own-settings.ts';
 import { textToPhoto } from './photo-text.ts';
-import { type Deed, deedOf, deedsOf, type ImportMode, type Preview, previewOf } from './preview.ts';
+import {
+  type Deed,
+  deedOf,
+  deedsOf,
+  type ImportMode,
+  type Preview,
+  previewOf,
+  takenAway,
+} from './preview.ts';
 import { stableJson } from './stable.ts';
 import { keepWayBack, type SettingChanged, type WayBack } from './way-back.ts';
 import { writeDeed } from './write-deed.ts';
@@ -104,7 +112,7 @@ async function show(tx: Write, box: Box, coming: Coming) {
   const { before, done } = await asItIsNow(tx, box, coming, marks);
   const gone = done.filter(({ after }) => after === undefined).map(({ id }) => id);
   await each(done, (deed) => writeDeed(tx, deed, placesOf.get(deed.id) ?? []));
-  const photos = await writePhotos(tx, coming);
+  const photos = await writePhotos(tx, coming, takenAway(garments, done));
   const settings = await writeSettings(tx, coming);
   await keepWayBack(tx, box, coming.mode, done, settings, photos);
   await writeAside(tx, { id: coming.id, garments: gone });
@@ -133,20 +141,25 @@ async function asItIsNow(
 }
 
 /** A photo never changes, so only the ones that are not there come in. Gives what came and what went. */
-async function writePhotos(tx: Write, { photos, mode, read }: Coming): Promise<WayBack['photos']> {
+async function writePhotos(
+  tx: Write,
+  { photos: all, mode, read }: Coming,
+  gone: ReadonlySet<string>,
+): Promise<WayBack['photos']> {
   const store = tx.objectStore('photos');
   const known = new Set(await store.getAllKeys());
   const had = [...read.garments.values()].flatMap((one) => one.photos);
   const here = new Set(had.map(({ id }) => id));
+  const photos = mode === 'merge' ? all.filter(({ id }) => !gone.has(id)) : all;
   await each(
     photos.filter((photo) => !known.has(photo.id)),
     (photo) => store.put(photo),
   );
   // some lie aside already
   const came = photos.filter(({ id }) => !here.has(id)).map(({ id }) => id);
-  if (mode === 'merge') return { came, went: [] };
   const wanted = new Set(photos.map((photo) => photo.id));
-  const went = had.filter(({ id }) => known.has(id) && !wanted.has(id));
+  const goes = ({ id }: PhotoRecord) => (mode === 'merge' ? gone.has(id) : !wanted.has(id));
+  const went = had.filter((photo) => known.has(photo.id) && goes(photo));
   await each(went, ({ id }) => store.delete(id));
   return { came, went };
 }

@@ -21,16 +21,18 @@ export function mergeBackups(first: Backup, second: Backup): Backup {
       plans,
     );
   };
+  const garments = united(a.garments, b.garments, garment);
+  const gone = photosGone(garments);
   return {
     format: a.format,
     version: a.version,
     madeAt: Math.max(a.madeAt, b.madeAt),
     device: [a.device, b.device].sort()[1] ?? '',
-    garments: united(a.garments, b.garments, garment),
+    garments,
     plans,
     entries,
     settings: settingsOf(a.settings, b.settings),
-    photos: united(a.photos, b.photos, oneOf),
+    photos: united(a.photos, b.photos, oneOf).filter(({ id }) => !gone.has(id)),
   };
 }
 
@@ -51,6 +53,10 @@ function withMirrors(garment: Garment, plans: Backup['plans']): Garment {
     ),
   };
 }
+
+/** Ids of the photos that were taken away, on whichever device. */
+export const photosGone = (garments: readonly Garment[]): ReadonlySet<string> =>
+  new Set(garments.flatMap(({ marks }) => marks?.photosGone?.map(({ id }) => id) ?? []));
 
 /** Things of both, each id once; where both have it, `choose` says which. */
 export function united<T extends { readonly id: string }>(

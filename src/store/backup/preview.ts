@@ -4,10 +4,11 @@ import { type LogEntry, makeKey } from '../../progress/log.ts';
 import { waysIn } from '../../progress/ways.ts';
 import { grouped } from '../grouped.ts';
 import { nextTask } from '../next-task.ts';
+import type { GarmentRecord } from '../records.ts';
 import type { Box } from '../store.ts';
 import { byGarment, type OfGarment, readBox, type WholeBox } from './contents.ts';
 import type { Backup } from './document.ts';
-import { mergeBackups } from './merge.ts';
+import { mergeBackups, photosGone } from './merge.ts';
 import { namedByContent } from './named-by-content.ts';
 import { byId, stableJson } from './stable.ts';
 
@@ -102,12 +103,23 @@ export function deedOf(
 export function previewOf(deeds: readonly Deed[], here: Here, file: Backup): Preview {
   const ids = new Set([...here.keys(), ...file.garments.map(({ id }) => id)]);
   const photos = new Set([...here.values()].flatMap((one) => one.photos.map(({ id }) => id)));
+  const gone = takenAway(
+    [...here.values()].flatMap(({ backup }) => backup.garments),
+    deeds,
+  );
   const changes = deeds.flatMap(({ change }) => change ?? []);
   return {
     garments: changes,
     same: ids.size - changes.length,
-    photos: file.photos.filter((photo) => !photos.has(photo.id)).length,
+    photos: file.photos.filter(({ id }) => !photos.has(id) && !gone.has(id)).length,
   };
+}
+
+/** Ids of the photos that were taken away on any of the devices, once the garments of the box are what the deeds make of them. */
+export function takenAway(garments: readonly GarmentRecord[], deeds: readonly Deed[]): ReadonlySet<string> {
+  const now = new Map(garments.map((garment) => [garment.id, garment]));
+  for (const { after } of deeds) for (const garment of after?.garments ?? []) now.set(garment.id, garment);
+  return photosGone([...now.values()]);
 }
 
 const sorted = (items: readonly { readonly id: string }[] = []) => byId(items);

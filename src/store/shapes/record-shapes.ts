@@ -90,6 +90,7 @@ const marks = shapeOf<GarmentMarks>()(
       list(v.strictObject({ name: partName, stamp, of: v.exactOptional(part) }), LIMITS.list),
     ),
     gone: v.exactOptional(list(gone, LIMITS.list)),
+    photosGone: v.exactOptional(list(v.strictObject({ stamp, id }), LIMITS.list)),
     shown: v.exactOptional(list(id, LIMITS.list)),
     order: v.exactOptional(v.strictObject({ pieces: order, yarns: order, ticked: order, taken: order })),
   }),

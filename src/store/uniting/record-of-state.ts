@@ -68,12 +68,14 @@ function marksFor(state: GarmentState, { chosen, shown, base, inTurn }: Chosen):
     return stamp !== base || JSON.stringify(now) !== JSON.stringify(names);
   });
   const gone = [...state.gone.values()].sort((a, b) => (a.piece.id < b.piece.id ? -1 : 1));
+  const photosGone = [...state.photosGone.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
   return {
     base,
     seen: [...state.seen.values()].sort(),
     ...(at.length === 0 ? {} : { at: Object.fromEntries(at.map(([name, { stamp }]) => [name, stamp])) }),
     ...(also.length === 0 ? {} : { also }),
     ...(gone.length === 0 ? {} : { gone }),
+    ...(photosGone.length === 0 ? {} : { photosGone }),
     ...(shown.length === 0 ? {} : { shown }),
     ...(order.length === 0 ? {} : { order: Object.fromEntries(order) }),
   };

@@ -1,7 +1,8 @@
 import type { GarmentPart, GarmentRecord } from '../records.ts';
+import type { BegunIn } from './begun.ts';
 import { listNames, partsOf, pieceIn, pieceName, sameParts } from './parts.ts';
 import { recordOf } from './record-of-state.ts';
-import { nextStamp } from './stamp.ts';
+import { nextStamp, type Stamp } from './stamp.ts';
 import { type GarmentState, namesIn, stateOf } from './state.ts';
 
 /** Who changes a garment, and when by the device's own clock, ms. */
@@ -15,19 +16,36 @@ export function stampedChange(was: GarmentRecord, next: GarmentRecord, by: By): 
   const before = partsOf(was);
   const after = partsOf(next);
   const state = stateOf(was);
-  const highest = [...state.seen.values()].sort().at(-1);
-  const stamp = nextStamp(highest, by.at, by.device);
+  const stamp = stampAbove(state, by);
   const changes = [takenOut(state, before, after, stamp), putIn(state, before, after, stamp)];
   const laid = layInOrder(state, before, after, stamp);
   if (!changes.includes(true) && !laid) return { ...next, ...(was.marks && { marks: was.marks }) };
   state.seen.set(by.device, stamp);
-  // a piece that stays is shown by the version by which it was shown
-  return recordOf(state, next, (piece) => {
+  return recordOf(state, next, asShown(before, after));
+}
+
+/** A garment of which photos were taken away on this device. */
+export function withoutPhotos(was: GarmentRecord, ids: readonly string[], by: By): GarmentRecord {
+  const state = stateOf(was);
+  const stamp = stampAbove(state, by);
+  for (const id of ids) state.photosGone.set(id, { stamp, id });
+  state.seen.set(by.device, stamp);
+  const parts = partsOf(was);
+  const changedAt = Math.max(by.at, was.changedAt + 1);
+  return recordOf(state, { ...was, changedAt }, asShown(parts, parts));
+}
+
+const stampAbove = ({ seen }: GarmentState, { device, at }: By): Stamp =>
+  nextStamp([...seen.values()].sort().at(-1), at, device);
+
+/** A piece that stays is shown by the version by which it was shown. */
+const asShown =
+  (before: Parts, after: Parts): BegunIn =>
+  (piece) => {
     const name = pieceName(piece);
     const had = pieceIn(before.get(name) ?? {});
     return had && after.has(name) ? { makes: 1, parts: had.recipe.parts.length } : undefined;
-  });
-}
+  };
 
 type Parts = ReadonlyMap<string, GarmentPart>;
 

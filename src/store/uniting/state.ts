@@ -1,6 +1,13 @@
 import { oneOf, stableJson } from '../backup/stable.ts';
 import { contentHash } from '../content-hash.ts';
-import type { GarmentMarks, GarmentPart, GarmentRecord, GonePiece, ListOrder } from '../records.ts';
+import type {
+  GarmentMarks,
+  GarmentPart,
+  GarmentRecord,
+  GonePhoto,
+  GonePiece,
+  ListOrder,
+} from '../records.ts';
 import { type BegunIn, hasParts } from './begun.ts';
 import { type ListName, listNames, partsOf, pieceIn, pieceName } from './parts.ts';
 import { type Stamp, stampBefore, writerOf } from './stamp.ts';
@@ -17,6 +24,8 @@ export interface GarmentState {
   readonly seen: Map<string, Stamp>;
   /** pieces taken out, by id: they come back where rows of them turn up */
   readonly gone: Map<string, GonePiece>;
+  /** photos taken away, by id */
+  readonly photosGone: Map<string, GonePhoto>;
   readonly order: Map<ListName, ListOrder>;
 }
 
@@ -36,7 +45,16 @@ const marksOf = (record: GarmentRecord): GarmentMarks => {
 };
 
 export function stateOf(record: GarmentRecord): GarmentState {
-  const { base, at = {}, seen, also = [], gone = [], shown = [], order = {} } = marksOf(record);
+  const {
+    base,
+    at = {},
+    seen,
+    also = [],
+    gone = [],
+    photosGone = [],
+    shown = [],
+    order = {},
+  } = marksOf(record);
   const presented = partsOf(record);
   const parts = new Map<string, Map<Stamp, GarmentPart>>();
   const put = (name: string, stamp: Stamp, part: GarmentPart) =>
@@ -51,6 +69,7 @@ export function stateOf(record: GarmentRecord): GarmentState {
     parts,
     seen: new Map(seen.map((stamp) => [writerOf(stamp), stamp])),
     gone: new Map(gone.map((one) => [one.piece.id, one])),
+    photosGone: new Map(photosGone.map((one) => [one.id, one])),
     order: new Map(
       listNames.flatMap((list): [ListName, ListOrder][] => {
         const names = order[list]?.names ?? namesIn(presented, list);
@@ -84,6 +103,7 @@ export function unitedStates(a: GarmentState, b: GarmentState, begun: BegunIn): 
     parts,
     seen: joined(a.seen, b.seen, laterStamp),
     gone: withoutTrace(parts, joined(a.gone, b.gone, laterOf), a, b),
+    photosGone: joined(a.photosGone, b.photosGone, laterOf),
     order: joined(a.order, b.order, laterOf),
   };
 }
