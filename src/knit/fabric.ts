@@ -75,11 +75,3 @@ export function assumedGauge(name: FabricName, known: Gauge, measuredIn: FabricN
   const [to, from] = [fabrics[name].ratio, fabrics[measuredIn].ratio];
   return { stitches: (stitches / from.stitches) * to.stitches, rows: (rows / from.rows) * to.rows };
 }
-
-/** The same cloth: turned over, or with one stitch more at its edge. The gauge of the one is that of the other. */
-export const sameCloth = (a: FabricName, b: FabricName): boolean => (cloth[a] ?? a) === (cloth[b] ?? b);
-
-const cloth: Partial<Readonly<Record<FabricName, FabricName>>> = {
-  'reverse stocking': 'stocking',
-  'rib 1x1 matched': 'rib 1x1',
-};

@@ -1,4 +1,4 @@
-import { fabrics } from '../knit/fabric.ts';
+import { factsOf } from '../knit/fabric-facts.ts';
 import type { Said } from '../knit/piece/count/advice.ts';
 import type { Landmark } from '../knit/piece/count/landmarks.ts';
 import type { Look, Seen } from '../knit/piece/count/look.ts';
@@ -78,7 +78,7 @@ function saysEdgeSeen(seen: Seen, edge: 'right' | 'left'): string {
 function saysRowsCounted(count: number, part: PlannedPart, section: number): string {
   const rows = say('craft.rows', { count });
   const fabric = part.sections[section]?.fabric;
-  if (fabric === undefined || fabrics[fabric].rows.length < 2 || fabric === 'moss') return rows;
+  if (fabric === undefined || !factsOf(fabric).ridges) return rows;
   return say('count.rowsAndRidges', { rows, ridges: say('craft.ridges', { count: count / 2 }) });
 }
 

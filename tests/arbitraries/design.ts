@@ -1,17 +1,14 @@
 import fc from 'fast-check';
 import type { FabricName } from '../../src/knit/fabric.ts';
 import { bodyTables, type SizedBody } from '../../src/knit/garment/bodies.ts';
-import {
-  armholeKinds,
-  type Body,
-  type Design,
-  garmentKinds,
-  neckShapes,
-  shoulderEnds,
-  silhouettes,
-  sleeveShapes,
-} from '../../src/knit/garment/design.ts';
+import type { Body, Design } from '../../src/knit/garment/design.ts';
 import { easeFor, fits } from '../../src/knit/garment/ease.ts';
+import { armholeKinds } from '../../src/knit/garment/kinds/armholes.ts';
+import { garmentKinds } from '../../src/knit/garment/kinds/garments.ts';
+import { neckShapes } from '../../src/knit/garment/kinds/necks.ts';
+import { shoulderEnds } from '../../src/knit/garment/kinds/shoulders.ts';
+import { silhouettes } from '../../src/knit/garment/kinds/silhouettes.ts';
+import { sleeveShapes } from '../../src/knit/garment/kinds/sleeve-shapes.ts';
 import { startingDesign } from '../../src/knit/garment/start.ts';
 import type { Gauge } from '../../src/knit/gauge.ts';
 

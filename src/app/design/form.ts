@@ -1,4 +1,5 @@
 import type { FabricName } from '../../knit/fabric.ts';
+import { factsOf } from '../../knit/fabric-facts.ts';
 import { type BodyTable, bodyOfSize } from '../../knit/garment/bodies.ts';
 import type { Body, Design } from '../../knit/garment/design.ts';
 import { gaugeOfSwatch, ROWS_PER_RIDGE } from '../../knit/garment/gauges.ts';
@@ -47,10 +48,10 @@ const USUAL_BODY: Body = bodyOfSize('women', 'M') ?? ({} as Body);
 /** A swatch over 10 cm of an ordinary light yarn, to type over. */
 export const usualSwatch = (fabric: FabricName): SwatchForm => ({
   fabric,
-  stitches: fabric === 'garter' ? 20 : 21,
+  ...(factsOf(fabric).ridges
+    ? { stitches: 20, rows: 20, inRidges: true }
+    : { stitches: 21, rows: 28, inRidges: false }),
   widthMm: 100,
-  rows: fabric === 'garter' ? 20 : 28,
-  inRidges: fabric === 'garter',
   heightMm: 100,
   needle: 4,
 });

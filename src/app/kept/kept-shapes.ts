@@ -1,13 +1,10 @@
 import * as v from 'valibot';
 import { bodyTableNames } from '../../knit/garment/bodies.ts';
-import {
-  armholeKinds,
-  type Body,
-  type GarmentKind,
-  garmentKinds,
-  neckShapes,
-} from '../../knit/garment/design.ts';
+import type { Body } from '../../knit/garment/design.ts';
 import { fits } from '../../knit/garment/ease.ts';
+import { armholeKinds } from '../../knit/garment/kinds/armholes.ts';
+import { type GarmentKind, garmentKinds } from '../../knit/garment/kinds/garments.ts';
+import { neckShapes } from '../../knit/garment/kinds/necks.ts';
 import type {
   GaugeForm,
   PieceForm,

@@ -2,7 +2,8 @@ import type { Gauge } from '../gauge.ts';
 import type { Curve } from '../shape/curve.ts';
 import { type KnittedEdge, knitEdge, uprightEdge } from '../shape/outline.ts';
 import { raglanCurve, setInCurve, slantCurve } from './curves.ts';
-import type { ArmholeKind, Design } from './design.ts';
+import type { Design } from './design.ts';
+import type { ArmholeKind } from './kinds/armholes.ts';
 import type { PanelCounts } from './panel-counts.ts';
 import { knitRaglan } from './raglan.ts';
 
@@ -11,7 +12,7 @@ interface Armhole {
   readonly knitted: KnittedEdge;
 }
 
-/** Each kind of armhole: the curve through its whole-stitch corners, and how it is knitted. To add one, add a line. */
+/** Of each kind the curve through its whole-stitch corners, and how it is knitted; all else of it stands in `kinds/armholes.ts`. */
 const kinds: Readonly<Record<ArmholeKind, (counts: PanelCounts, tapers: Design['tapers']) => Armhole>> = {
   drop: ({ underarm, pairs, gauge }) => ({
     curve: slantCurve(mm(underarm / 2, gauge), mm(underarm / 2, gauge), height(pairs.armhole, gauge)),

@@ -2,8 +2,10 @@ import { fabrics } from '../fabric.ts';
 import type { PickUp, Recipe, Section } from '../piece/recipe.ts';
 import { lengthOf } from '../shape/curve.ts';
 import { bandPiece, bandRows } from './band-piece.ts';
-import { type Design, garmentKinds } from './design.ts';
+import type { Design } from './design.ts';
 import { aroundBand, frontBands } from './front-bands.ts';
+import { garmentKinds } from './kinds/garments.ts';
+import { necks } from './kinds/necks.ts';
 import { type BandEdges, backPickUp, fittedPickUp, neckSide, openNeckSide } from './pick-up.ts';
 import { stitchesIn } from './whole-numbers.ts';
 
@@ -11,7 +13,7 @@ import { stitchesIn } from './whole-numbers.ts';
 export function bandsOf(design: Design, edges: BandEdges): readonly Recipe[] {
   const { open, sleeves } = garmentKinds[design.kind];
   const bands: Recipe[] = [];
-  const around = open && design.neck.shape === 'V' && design.frontBand.heightMm > 0;
+  const around = open && necks[design.neck.shape].isPointed && design.frontBand.heightMm > 0;
   if (design.neckband.heightMm > 0 && !around) bands.push(neckband(design, edges));
   if (open && design.frontBand.heightMm > 0)
     bands.push(...(around ? [aroundBand(design, edges)] : frontBands(design, edges)));
@@ -22,15 +24,15 @@ export function bandsOf(design: Design, edges: BandEdges): readonly Recipe[] {
 function neckband(design: Design, edges: BandEdges): Recipe {
   const { open } = garmentKinds[design.kind];
   const { front, counts, sleeveTop } = edges;
-  const isV = design.neck.shape === 'V';
+  const { mitre } = necks[design.neck.shape];
   const start = open ? edges.frontHalf : (counts.neck % 2) / 2;
   const side = front
     ? open
       ? openNeckSide(front, counts)
       : neckSide(front, counts, start)
     : Math.max(1, Math.floor(counts.neck / 2));
-  const mitred = isV && !open && front !== undefined;
-  const square = design.neck.shape === 'square' && front !== undefined;
+  const mitred = mitre === 'point' && !open && front !== undefined;
+  const square = mitre === 'corners' && front !== undefined;
   const sideOfV = mitred || (square && !open) ? knitColumn(design, side, sleeveTop) + (square ? 1 : 0) : side;
   const back = backPickUp(edges);
   const top = (which: string): PickUp[] =>

@@ -1,5 +1,8 @@
 import type { PartEnd, PartRecipe } from '../piece/recipe.ts';
 import type { Design } from './design.ts';
+import { armholes } from './kinds/armholes.ts';
+import { BACK_NECK, type NeckEdge, necks } from './kinds/necks.ts';
+import { shoulderFacts } from './kinds/shoulders.ts';
 import { knitNeck, type Neck } from './neck.ts';
 import { cutPart, type PanelEdge, stepsAlong } from './panel.ts';
 import type { PanelCounts } from './panel-counts.ts';
@@ -17,29 +20,24 @@ export const RAGLAN_TIP = 2;
 
 export function backPanel(design: Design, counts: PanelCounts, sides: Sides): ClosedPanel {
   const neck =
-    counts.pairs.backNeck > 0 && design.armhole !== 'raglan'
-      ? closedNeck('back', counts, sides, counts.pairs.backNeck, counts.neck / 2)
+    counts.pairs.backNeck > 0 && !armholes[design.armhole].toNeck
+      ? closedNeck(BACK_NECK, counts, sides, counts.pairs.backNeck, counts.neck / 2)
       : undefined;
   return closedPanel(design, 'Back', counts, sides, neck, ['right shoulder', 'left shoulder']);
 }
 
 export function frontPanel(design: Design, counts: PanelCounts, sides: Sides): ClosedPanel {
-  const isRaglan = design.armhole === 'raglan';
-  const top = counts.neck / 2 - (isRaglan ? RAGLAN_TIP : 0);
+  const { toNeck, frontParts } = armholes[design.armhole];
+  const top = counts.neck / 2 - (toNeck ? RAGLAN_TIP : 0);
   const neck =
-    counts.pairs.neck > 0 ? closedNeck(design.neck.shape, counts, sides, counts.pairs.neck, top) : undefined;
-  return closedPanel(
-    design,
-    'Front',
-    counts,
-    sides,
-    neck,
-    isRaglan ? ['left front', 'right front'] : ['left shoulder', 'right shoulder'],
-  );
+    counts.pairs.neck > 0
+      ? closedNeck(necks[design.neck.shape], counts, sides, counts.pairs.neck, top)
+      : undefined;
+  return closedPanel(design, 'Front', counts, sides, neck, frontParts);
 }
 
 const closedNeck = (
-  shape: Design['neck']['shape'] | 'back',
+  shape: NeckEdge,
   { gauge, neck }: PanelCounts,
   sides: Sides,
   pairs: number,
@@ -80,7 +78,7 @@ function closedPanel(
       right: edge === 'right' ? steps : neckSteps,
       left: edge === 'right' ? neckSteps : steps,
       stitches,
-      extraRow: edge === 'left' && counts.shoulder.length > 1 && design.shoulder !== 'short rows',
+      extraRow: edge === 'left' && counts.shoulder.length > 1 && !shoulderFacts(design.shoulder).turns,
     });
   const parts = [
     body('split', from),

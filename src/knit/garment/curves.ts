@@ -1,5 +1,5 @@
 import { type Curve, chain, levelThenUpright, line, type Point } from '../shape/curve.ts';
-import type { NeckShape } from './design.ts';
+import type { NeckEdge } from './kinds/necks.ts';
 
 /**
  * The curves of a garment, in mm: x from the centre line, y above the edge's own beginning. The same functions draw
@@ -71,7 +71,7 @@ const CAP_HANDLE = 0.4;
  * `topMm` how far below its top it has its full width.
  */
 export function neckCurve(
-  shape: NeckShape | 'back',
+  { isPointed, level: share }: NeckEdge,
   from: number,
   half: number,
   depth: number,
@@ -79,10 +79,8 @@ export function neckCurve(
 ): Curve {
   const end: Point = [half, depth];
   const wide: Point = [half, depth - topMm];
-  if (shape === 'V') return chain([[from, 0], wide, end]);
-  if (shape === 'square') return chain([[from, 0], [half, 0], end]);
-  const level = from + NECK_LEVEL[shape] * (half - from);
+  if (isPointed) return chain([[from, 0], wide, end]);
+  if (share === 1) return chain([[from, 0], [half, 0], end]);
+  const level = from + share * (half - from);
   return [line([from, 0], [level, 0]), levelThenUpright([level, 0], wide), line(wide, end)];
 }
-/** share of a half neck that is bound off level before the curve (common practice, no published source) */
-const NECK_LEVEL = { round: 0.2, boat: 0.5, back: 0.6 } as const;

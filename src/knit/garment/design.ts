@@ -1,5 +1,11 @@
 import type { FabricName } from '../fabric.ts';
 import type { Gauge } from '../gauge.ts';
+import type { ArmholeKind } from './kinds/armholes.ts';
+import type { GarmentKind } from './kinds/garments.ts';
+import type { NeckShape } from './kinds/necks.ts';
+import type { ShoulderEnd, ShoulderWay } from './kinds/shoulders.ts';
+import type { Silhouette } from './kinds/silhouettes.ts';
+import type { SleeveShape } from './kinds/sleeve-shapes.ts';
 
 /** A body, all in mm. Circumferences unless said. */
 export interface Body {
@@ -34,30 +40,6 @@ export interface Ease {
   readonly armholeDepth: number;
 }
 
-export const garmentKinds = {
-  pullover: { open: false, sleeves: true },
-  cardigan: { open: true, sleeves: true },
-  vest: { open: false, sleeves: false },
-  'buttoned vest': { open: true, sleeves: false },
-} as const;
-export type GarmentKind = keyof typeof garmentKinds;
-
-export const armholeKinds = ['drop', 'indented', 'set-in', 'raglan'] as const;
-export type ArmholeKind = (typeof armholeKinds)[number];
-
-export const neckShapes = ['V', 'round', 'square', 'boat'] as const;
-export type NeckShape = (typeof neckShapes)[number];
-
-export const silhouettes = ['straight', 'tapered', 'waist'] as const;
-export type Silhouette = (typeof silhouettes)[number];
-
-export const sleeveShapes = ['tapered', 'straight', 'after cuff'] as const;
-export type SleeveShape = (typeof sleeveShapes)[number];
-
-export const shoulderEnds = ['bind off', 'three-needle', 'grafted'] as const;
-/** Bound off and sewn; or resting, to be bound off together with the other piece's shoulder, or grafted to it. */
-export type ShoulderEnd = (typeof shoulderEnds)[number];
-
 export const holesInFronts = ['right front', 'left front'] as const;
 export type HolesIn = (typeof holesInFronts)[number];
 
@@ -86,7 +68,7 @@ export interface Design {
   /** how much lower the shoulder lies at the arm than at the neck; 0: straight. Of a raglan: added to its depth */
   readonly shoulderDropMm: number;
   /** how a sloped shoulder is worked; in bound-off steps unless said */
-  readonly shoulder?: 'steps' | 'short rows';
+  readonly shoulder?: ShoulderWay;
   /** what becomes of a shoulder worked in short rows; bound off unless said */
   readonly shoulderEnd?: ShoulderEnd;
   /** stitches bound off at the underarm before a raglan, set-in or indented armhole, as a width; the usual share where it is left out */

@@ -5,12 +5,15 @@ import type { Joint } from '../making-up/joint.ts';
 import type { Match } from '../piece/match.ts';
 import type { Recipe } from '../piece/recipe.ts';
 import { bandsOf } from './bands.ts';
-import { type Design, garmentKinds } from './design.ts';
+import type { Design } from './design.ts';
 import { badFigures } from './figures.ts';
 import { holesOf } from './front-bands.ts';
 import { designGauge, mainGauge } from './gauges.ts';
 import { impossiblePanels, impossibleSlants, impossibleSleeve } from './impossible.ts';
 import { jointsOf } from './joints/joints.ts';
+import { armholes } from './kinds/armholes.ts';
+import { garmentKinds } from './kinds/garments.ts';
+import { shoulderFacts } from './kinds/shoulders.ts';
 import { outlinesOf, type PieceOutline } from './outlines.ts';
 import type { PanelEdge } from './panel.ts';
 import { type PanelCounts, panelCounts } from './panel-counts.ts';
@@ -124,7 +127,7 @@ function gathered(
 }
 
 function shouldered(design: Design, recipe: Recipe): Recipe {
-  const sloped = design.shoulder === 'short rows' ? withShortRows(recipe) : recipe;
+  const sloped = shoulderFacts(design.shoulder).turns ? withShortRows(recipe) : recipe;
   return holdsShoulders(design) ? withHeldShoulders(sloped) : sloped;
 }
 
@@ -145,7 +148,7 @@ function bandEdgesOf(
     front: panels.front.neck,
     back: panels.back.neck,
     frontHalf: panels.open?.neckStitches ?? 0,
-    sleeveTop: design.armhole === 'raglan' && sleeve ? sleeve.counts.top : 0,
+    sleeveTop: armholes[design.armhole].toNeck && sleeve ? sleeve.counts.top : 0,
     armhole: panels.sides.edges[panels.sides.edges.length - 1],
   };
 }

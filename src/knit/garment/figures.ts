@@ -1,6 +1,7 @@
 import { type Fault, fault } from '../fault.ts';
-import { type Design, garmentKinds } from './design.ts';
+import type { Design } from './design.ts';
 import { designGauge } from './gauges.ts';
+import { garmentKinds } from './kinds/garments.ts';
 
 /** Beyond these a figure is a slip of the finger, mm: from a doll to a tent. */
 const MOST_MM = 5000;

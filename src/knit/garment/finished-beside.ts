@@ -1,8 +1,11 @@
 import { type Finished, finished } from '../making-up/finished.ts';
 import { workJoints } from '../making-up/work-making-up.ts';
 import { asPlanned } from '../piece/as-planned.ts';
-import { type Design, garmentKinds } from './design.ts';
+import type { Design } from './design.ts';
 import type { Draft } from './draft.ts';
+import { armholes } from './kinds/armholes.ts';
+import { garmentKinds } from './kinds/garments.ts';
+import { sleeveTops } from './kinds/sleeve-tops.ts';
 
 /** A measure of the garment when it is made up, seams deducted, beside what was asked for; mm. */
 export interface FinishedMeasure {
@@ -33,7 +36,8 @@ interface Beside {
 function asked({ kind, armhole, sleeve, body }: Design, { targets }: Draft, made: Finished): Beside[] {
   const { sleeves, open } = garmentKinds[kind];
   // a sleeve that is set in, or a raglan's, is asked for by the arm, not from the nape
-  const fromNape = sleeves && sleeve.lengthMm === undefined && (armhole === 'drop' || armhole === 'indented');
+  const fromNape =
+    sleeves && sleeve.lengthMm === undefined && sleeveTops[armholes[armhole].sleeveTop].sewnFlat;
   return [
     { measure: 'chest', askedMm: 2 * targets.underarm, madeMm: made.chest },
     { measure: 'length', askedMm: targets.length, madeMm: made.length },

@@ -1,8 +1,10 @@
 import type { PickUp, Recipe } from '../piece/recipe.ts';
 import { bandPiece, bandRows } from './band-piece.ts';
 import type { HolesWish } from './buttonholes.ts';
-import { type Design, garmentKinds } from './design.ts';
+import type { Design } from './design.ts';
 import { designGauge } from './gauges.ts';
+import { garmentKinds } from './kinds/garments.ts';
+import { necks } from './kinds/necks.ts';
 import { type BandEdges, backPickUp, fittedPickUp, frontEdgeMm, openNeckSide } from './pick-up.ts';
 import { stitchesIn } from './whole-numbers.ts';
 
@@ -76,7 +78,7 @@ export function holesOf(design: Design, edges: BandEdges): HolesWish | undefined
   const { fabric, buttons, buttonMm, holesIn = 'right front', heightMm } = design.frontBand;
   if (!garmentKinds[design.kind].open || heightMm === 0 || buttons === 0) return undefined;
   const wish = { fabric, buttons, buttonMm, gauge: edges.counts.gauge } as const;
-  if (design.neck.shape !== 'V') {
+  if (!necks[design.neck.shape].isPointed) {
     const stitches = sumOf(alongFront(design, edges, 'right'));
     return { ...wish, stitches, over: stitches, at: 'right' };
   }

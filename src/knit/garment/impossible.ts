@@ -1,7 +1,11 @@
 import { type Fault, fault } from '../fault.ts';
 import { LEAST_PAIRS } from './cap.ts';
 import { RAGLAN_TIP } from './closed-panel.ts';
-import { type Design, garmentKinds } from './design.ts';
+import type { Design } from './design.ts';
+import { armholes } from './kinds/armholes.ts';
+import { garmentKinds } from './kinds/garments.ts';
+import { silhouetteFacts } from './kinds/silhouettes.ts';
+import type { SleeveTopName } from './kinds/sleeve-tops.ts';
 import { frontNeckStitches } from './open-front.ts';
 import type { PanelEdge } from './panel.ts';
 import { type PanelCounts, pairsToTop } from './panel-counts.ts';
@@ -20,9 +24,10 @@ export function impossiblePanels(design: Design, targets: Targets, counts: Panel
     no(fault('too few stitches', { stitches: underarm }, { field: 'body.chest' }));
   }
   if (neck < 1) no(fault('no neck', {}, { field: 'neck.widthMm' }));
-  if (design.armhole === 'raglan' && !garmentKinds[design.kind].sleeves)
+  const { toNeck } = armholes[design.armhole];
+  if (toNeck && !garmentKinds[design.kind].sleeves)
     no(fault('raglan without sleeves', {}, { field: 'armhole' }));
-  if (design.armhole === 'raglan') faults.push(...impossibleRaglan(counts));
+  if (toNeck) faults.push(...impossibleRaglan(counts));
   else {
     if (across > underarm) {
       no(
@@ -41,7 +46,7 @@ export function impossiblePanels(design: Design, targets: Targets, counts: Panel
   }
   if (garmentKinds[design.kind].open) {
     const half = frontNeckStitches(targets, counts);
-    if (half < (design.armhole === 'raglan' ? RAGLAN_TIP + 1 : 1)) {
+    if (half < (toNeck ? RAGLAN_TIP + 1 : 1)) {
       no(
         fault(
           'band wider than neck',
@@ -64,7 +69,10 @@ export function impossiblePanels(design: Design, targets: Targets, counts: Panel
     );
   } else if (pairs.neck > most || pairs.backNeck > most) {
     no(fault('neck too deep', { mostMm: Math.floor((most * 200) / gauge.rows) }, { field: 'neck.depthMm' }));
-  } else if (design.silhouette === 'waist' && (pairs.waist < 2 || pairs.side - pairs.waist < 2)) {
+  } else if (
+    silhouetteFacts[design.silhouette].hasWaist &&
+    (pairs.waist < 2 || pairs.side - pairs.waist < 2)
+  ) {
     no(fault('waist outside the side', { waistMm: Math.round(targets.waistHeight) }, { field: 'lengthMm' }));
   }
   return faults;
@@ -100,7 +108,7 @@ export function impossibleSlants(edges: readonly PanelEdge[]): Fault[] {
 }
 
 export function impossibleSleeve(design: Design, counts: SleeveCounts): Fault[] {
-  const { wide, low, cuff, top, step, pairs, cap } = counts;
+  const { low, cuff, pairs } = counts;
   if (pairs.sleeve < 2) {
     return [fault('sleeve too short', {}, { field: 'sleeve.lengthMm' })];
   }
@@ -115,19 +123,26 @@ export function impossibleSleeve(design: Design, counts: SleeveCounts): Fault[] 
       ),
     ];
   }
-  if (design.armhole === 'set-in' && (!cap || pairs.cap < LEAST_PAIRS)) {
-    return [
-      fault(
-        'cap does not fit',
-        { widthMm: Math.round((wide * 100) / counts.gauge.stitches) },
-        { field: 'ease.upperArm' },
-      ),
-    ];
-  }
-  const off = wide / 2 - step - top / 2;
-  if (design.armhole === 'raglan') {
-    if (off < 1) return [fault('sleeve too narrow', { stitches: wide }, { field: 'ease.upperArm' })];
-    if (off > 2 * (pairs.cap - 1)) return [tooSteep('ease.upperArm', off, pairs.cap - 1)];
-  }
-  return [];
+  return impossibleTops[armholes[design.armhole].sleeveTop](counts);
 }
+
+/** Why no sleeve can end so. */
+const impossibleTops: Readonly<Record<SleeveTopName, (counts: SleeveCounts) => Fault[]>> = {
+  level: () => [],
+  'let in': () => [],
+  cap: ({ cap, pairs, wide, gauge }) =>
+    cap && pairs.cap >= LEAST_PAIRS
+      ? []
+      : [
+          fault(
+            'cap does not fit',
+            { widthMm: Math.round((wide * 100) / gauge.stitches) },
+            { field: 'ease.upperArm' },
+          ),
+        ],
+  line: ({ wide, step, top, pairs }) => {
+    const off = wide / 2 - step - top / 2;
+    if (off < 1) return [fault('sleeve too narrow', { stitches: wide }, { field: 'ease.upperArm' })];
+    return off > 2 * (pairs.cap - 1) ? [tooSteep('ease.upperArm', off, pairs.cap - 1)] : [];
+  },
+};

@@ -1,11 +1,11 @@
 import type { Gauge } from '../gauge.ts';
 import { type EdgeWish, knitEdge, uprightEdge } from '../shape/outline.ts';
 import { neckCurve } from './curves.ts';
-import type { NeckShape } from './design.ts';
+import type { NeckEdge } from './kinds/necks.ts';
 import type { PanelEdge } from './panel.ts';
 
 export interface NeckWish {
-  readonly shape: NeckShape | 'back';
+  readonly shape: NeckEdge;
   readonly gauge: Gauge;
   /** pair of rows at which the neck begins, and how many it takes */
   readonly from: number;
@@ -32,13 +32,13 @@ export function knitNeck(wish: NeckWish): Neck {
     gauge,
     pairs,
     end,
-    order: shape === 'V' ? 'free' : 'falling',
+    order: shape.isPointed ? 'free' : 'falling',
     outward: -1,
   };
-  if (shape === 'square')
+  if (shape.level === 1)
     return { edge: { ...uprightEdge(pairs, end), name: 'neck', from, curve, gauge }, middle: 2 * end };
   const knitted = knitEdge({ ...edge, start });
-  const middle = shape === 'V' ? 2 * start : 2 * (knitted.at[0] ?? start);
-  const steps = shape === 'V' ? knitted.steps : knitted.steps.filter((step) => step.pair > 0);
+  const middle = shape.isPointed ? 2 * start : 2 * (knitted.at[0] ?? start);
+  const steps = shape.isPointed ? knitted.steps : knitted.steps.filter((step) => step.pair > 0);
   return { edge: { ...knitted, steps, name: 'neck', from, curve, gauge }, middle };
 }

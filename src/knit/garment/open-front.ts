@@ -1,6 +1,8 @@
 import type { PartRecipe } from '../piece/recipe.ts';
 import { RAGLAN_TIP } from './closed-panel.ts';
 import type { Design } from './design.ts';
+import { armholes } from './kinds/armholes.ts';
+import { necks } from './kinds/necks.ts';
 import { knitNeck, type Neck } from './neck.ts';
 import { cutPart, type PanelEdge, stepsAlong } from './panel.ts';
 import type { PanelCounts } from './panel-counts.ts';
@@ -26,8 +28,8 @@ export function openFront(design: Design, targets: Targets, counts: PanelCounts,
   const low = counts.low / 2 - gap;
   const hem = pairs.hem === 0 || design.hem.count === 'as body' ? low : fitted(design.hem.fabric, low);
   const from = sides.pairs - pairs.neck;
-  const end = counts.neck / 2 - (design.armhole === 'raglan' ? RAGLAN_TIP : 0);
-  const wish = { shape: design.neck.shape, gauge, from, pairs: pairs.neck, start: gap, end };
+  const end = counts.neck / 2 - (armholes[design.armhole].toNeck ? RAGLAN_TIP : 0);
+  const wish = { shape: necks[design.neck.shape], gauge, from, pairs: pairs.neck, start: gap, end };
   const neck = pairs.neck > 0 ? openNeck(wish) : undefined;
   const neckSteps = neck ? stepsAlong([neck.edge]) : [];
   const stretches = sides.stretches.map((s) => (s.name === 'body' ? { ...s, across: low - hem } : s));
@@ -55,7 +57,7 @@ export function openFront(design: Design, targets: Targets, counts: PanelCounts,
 function openNeck(wish: Parameters<typeof knitNeck>[0]): Neck {
   const closed = knitNeck(wish);
   const level = (closed.edge.at[0] ?? wish.start) - wish.start;
-  if (wish.shape === 'V' || level <= 0) return closed;
+  if (wish.shape.isPointed || level <= 0) return closed;
   const first = { pair: 0, by: -level, as: level > 1 ? 'group' : 'single' } as const;
   return { ...closed, edge: { ...closed.edge, steps: [first, ...closed.edge.steps] } };
 }

@@ -1,7 +1,13 @@
 import type { Gauge } from '../gauge.ts';
 import { type Curve, type Point, pointsOf } from '../shape/curve.ts';
-import { capCurve, neckCurve, raglanCurve, setInCurve } from './curves.ts';
-import { type Design, garmentKinds } from './design.ts';
+import { capCurve, neckCurve, raglanCurve } from './curves.ts';
+import type { Design } from './design.ts';
+import { armholes } from './kinds/armholes.ts';
+import { garmentKinds } from './kinds/garments.ts';
+import { BACK_NECK, necks } from './kinds/necks.ts';
+import { silhouetteFacts } from './kinds/silhouettes.ts';
+import { sleeveShapeFacts } from './kinds/sleeve-shapes.ts';
+import { type SleeveTopName, sleeveTops } from './kinds/sleeve-tops.ts';
 import type { PanelEdge } from './panel.ts';
 import type { PanelCounts } from './panel-counts.ts';
 import type { Panels } from './panels.ts';
@@ -25,36 +31,23 @@ const both = (half: readonly Point[]): Point[] => [...half, ...mirrored(half)];
 
 /** What was asked of a back or a front, on the right-hand side. */
 function askedPanel(design: Design, t: Targets, which: 'back' | 'front'): Point[] {
-  const { armhole, silhouette, neck } = design;
-  const depth = armhole === 'raglan' ? t.raglanDepth : t.armholeDepth;
+  const { silhouette, neck } = design;
+  const { toNeck, curve: armhole } = armholes[design.armhole];
+  const depth = toNeck ? t.raglanDepth : t.armholeDepth;
   const underarmY = t.length - depth - t.shoulderDrop;
   const side: Point[] = [
     [t.hem / 2, 0],
-    ...(silhouette === 'waist' ? [[t.waist / 2, t.waistHeight] as const] : []),
+    ...(silhouetteFacts[silhouette].hasWaist ? [[t.waist / 2, t.waistHeight] as const] : []),
   ];
-  const arm = lifted(pointsOf(askedArmhole(design, t)), underarmY);
+  const arm = lifted(pointsOf(armhole(t.underarm / 2, t.underarmStep, t.across / 2, depth)), underarmY);
   const neckDepth = which === 'back' ? t.backNeckDepth : t.neckDepth;
   const from = which === 'front' && garmentKinds[design.kind].open ? t.frontBand / 2 : 0;
-  const curve = neckCurve(which === 'back' ? 'back' : neck.shape, from, t.neck / 2, neckDepth);
+  const curve = neckCurve(which === 'back' ? BACK_NECK : necks[neck.shape], from, t.neck / 2, neckDepth);
   const neckline = lifted(pointsOf(curve), t.length - neckDepth).reverse();
   const half = [...side, ...arm, ...(neckDepth > 0 ? neckline : [[t.neck / 2, t.length] as const])];
   return from > 0 || (which === 'front' && garmentKinds[design.kind].open)
     ? [...half, [from, neckDepth > 0 ? t.length - neckDepth : t.length], [from, 0]]
     : both(half);
-}
-
-function askedArmhole({ armhole }: Design, t: Targets): Curve {
-  const half = t.underarm / 2;
-  switch (armhole) {
-    case 'drop':
-      return raglanCurve(half, 0, half, t.armholeDepth, 0);
-    case 'indented':
-      return raglanCurve(half, t.underarmStep, t.across / 2, t.armholeDepth, 0);
-    case 'set-in':
-      return setInCurve(half, t.across / 2, t.armholeDepth);
-    case 'raglan':
-      return raglanCurve(half, t.underarmStep, t.neck / 2, t.raglanDepth, 0);
-  }
 }
 
 interface AskedCap {
@@ -66,20 +59,28 @@ interface AskedCap {
 function askedSleeve(design: Design, t: Targets, cap: AskedCap): Point[] {
   const { armhole, sleeve, cuff } = design;
   const wide = t.sleeveTop / 2;
-  const low = sleeve.shape === 'straight' ? wide : t.cuff / 2;
+  const { hasOwnCuff, widensAtOnce } = sleeveShapeFacts[sleeve.shape];
+  const low = hasOwnCuff ? t.cuff / 2 : wide;
   const side: Point[] = [
     [low, 0],
     [low, cuff.heightMm],
-    ...(sleeve.shape === 'after cuff' ? [[wide, cuff.heightMm] as const] : []),
+    ...(widensAtOnce ? [[wide, cuff.heightMm] as const] : []),
     [wide, t.sleeve],
   ];
-  if (armhole === 'drop') return both(side);
-  const curve =
-    armhole === 'set-in'
-      ? capCurve(wide, cap.step, cap.top / 2, cap.height, 0)
-      : raglanCurve(wide, cap.step, cap.top / 2, cap.height, 0);
-  return both([...side, ...lifted(pointsOf(curve), t.sleeve).filter(([x]) => x > 0)]);
+  const top = pointsOf(askedTops[armholes[armhole].sleeveTop](wide, cap));
+  return both([...side, ...lifted(top, t.sleeve).filter(([x]) => x > 0)]);
 }
+
+const straightTop = (wide: number, { step, top, height }: AskedCap): Curve =>
+  raglanCurve(wide, step, top / 2, height, 0);
+
+/** What was asked above the underarm of a sleeve that ends so. */
+const askedTops: Readonly<Record<SleeveTopName, (wide: number, cap: AskedCap) => Curve>> = {
+  level: () => [],
+  'let in': straightTop,
+  cap: (wide, { step, top, height }) => capCurve(wide, step, top / 2, height, 0),
+  line: straightTop,
+};
 
 /** The knitted half outline: the edge of every pair of rows, straight runs drawn through. */
 function madeHalf(
@@ -193,7 +194,7 @@ function sleeveOutline(
   const { gauge, cuffGauge, pairs, step, top } = counts;
   const stitchMm = 100 / gauge.stitches;
   const height = counts.cap?.heightMm ?? (pairs.cap * 200) / gauge.rows;
-  const flat = design.armhole === 'indented';
+  const { sewnFlat: flat } = sleeveTops[armholes[design.armhole].sleeveTop];
   const cap = {
     height,
     step: flat ? 0 : step * stitchMm,

@@ -1,6 +1,9 @@
 import type { Gauge } from '../gauge.ts';
 import type { Design } from './design.ts';
 import { designGauge } from './gauges.ts';
+import { armholes } from './kinds/armholes.ts';
+import { shoulderFacts } from './kinds/shoulders.ts';
+import { silhouetteFacts } from './kinds/silhouettes.ts';
 import { CLOSING_PAIRS } from './short-rows.ts';
 import type { Targets } from './targets.ts';
 import { fitted, groupsOf, pairsIn, parityOf, sameParity, stitchesIn } from './whole-numbers.ts';
@@ -44,17 +47,17 @@ export function panelCounts(design: Design, targets: Targets): PanelCounts {
   const { gauge } = designGauge(design, design.fabric);
   const hemGauge = designGauge(design, design.hem.fabric).gauge;
   const widths = [targets.underarm, targets.across, targets.neck, targets.hem, targets.waist];
-  const used = design.silhouette === 'waist' ? 5 : design.silhouette === 'tapered' ? 4 : 3;
+  const { followsHip, hasWaist } = silhouetteFacts[design.silhouette];
+  const used = hasWaist ? 5 : followsHip ? 4 : 3;
   const counts = sameParity(
     widths.slice(0, used).map((mm) => stitchesIn(mm, gauge)),
     design.hem.heightMm > 0 && design.hem.count === 'fitted' ? parityOf(design.hem.fabric) : undefined,
   );
   const [underarm = 0, across = 0, neck = 0, low = underarm, waist = low] = counts;
-  const isRaglan = design.armhole === 'raglan';
-  const step =
-    design.armhole === 'indented'
-      ? (underarm - across) / 2
-      : Math.max(0, Math.round(stitchesIn(targets.underarmStep, gauge)));
+  const { toNeck, isIndented } = armholes[design.armhole];
+  const step = isIndented
+    ? (underarm - across) / 2
+    : Math.max(0, Math.round(stitchesIn(targets.underarmStep, gauge)));
   const shoulder = (across - neck) / 2;
   const pairs = pairsOf(design, targets, gauge, hemGauge);
   return {
@@ -67,7 +70,7 @@ export function panelCounts(design: Design, targets: Targets): PanelCounts {
     across,
     neck,
     step,
-    shoulder: isRaglan
+    shoulder: toNeck
       ? []
       : shoulder > 0
         ? groupsOf(shoulder, Math.min(shoulder, MOST_STEPS, stepsOver(design, pairs.slope)))
@@ -84,16 +87,16 @@ const MOST_STEPS = 4;
 
 /** The last step has no rows of its own; short rows need the last pair to close their gaps. */
 const stepsOver = ({ shoulder }: Design, slope: number): number =>
-  shoulder === 'short rows' ? Math.max(1, slope - CLOSING_PAIRS + 1) : slope + 1;
+  shoulderFacts(shoulder).turns ? Math.max(1, slope - CLOSING_PAIRS + 1) : slope + 1;
 
 function pairsOf(design: Design, targets: Targets, gauge: Gauge, hemGauge: Gauge): PanelCounts['pairs'] {
   const pairMm = 200 / gauge.rows;
   const hem = pairsIn(design.hem.heightMm, hemGauge, 1);
   const hemMm = (hem * 200) / hemGauge.rows;
-  const isRaglan = design.armhole === 'raglan';
-  const armhole = pairsIn(isRaglan ? targets.raglanDepth : targets.armholeDepth, gauge);
+  const { toNeck } = armholes[design.armhole];
+  const armhole = pairsIn(toNeck ? targets.raglanDepth : targets.armholeDepth, gauge);
   const slope =
-    isRaglan || targets.shoulderDrop === 0
+    toNeck || targets.shoulderDrop === 0
       ? 0
       : Math.max(1, pairsIn(targets.armholeDepth + targets.shoulderDrop, gauge) - armhole);
   const side = Math.round((targets.length - hemMm) / pairMm) - armhole - slope;

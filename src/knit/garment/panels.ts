@@ -1,6 +1,7 @@
 import type { Recipe } from '../piece/recipe.ts';
 import { backPanel, type ClosedPanel, frontPanel } from './closed-panel.ts';
-import { type Design, garmentKinds } from './design.ts';
+import type { Design } from './design.ts';
+import { garmentKinds } from './kinds/garments.ts';
 import { type OpenFront, openFront } from './open-front.ts';
 import type { PanelCounts } from './panel-counts.ts';
 import { knitSides, type Sides } from './sides.ts';

@@ -1,5 +1,9 @@
 import type { Gauge } from '../gauge.ts';
-import { type Design, garmentKinds } from './design.ts';
+import type { Design } from './design.ts';
+import { armholes } from './kinds/armholes.ts';
+import { garmentKinds } from './kinds/garments.ts';
+import { silhouetteFacts } from './kinds/silhouettes.ts';
+import { sleeveShapeFacts } from './kinds/sleeve-shapes.ts';
 import type { OpenFront } from './open-front.ts';
 import { type PanelCounts, pairsToTop } from './panel-counts.ts';
 import type { SleeveCounts } from './sleeve-counts.ts';
@@ -56,11 +60,10 @@ export function roundingsOf(
 function panelWidths(design: Design, targets: Targets, counts: PanelCounts): Rounding[] {
   const { gauge } = counts;
   const list = [width('Back', 'width at the underarm', targets.underarm, counts.underarm, gauge)];
-  if (design.silhouette !== 'straight')
-    list.push(width('Back', 'width above the hem', targets.hem, counts.low, gauge));
-  if (design.silhouette === 'waist')
-    list.push(width('Back', 'width at the waist', targets.waist, counts.waist, gauge));
-  if (design.armhole === 'set-in' || design.armhole === 'indented') {
+  const { followsHip, hasWaist } = silhouetteFacts[design.silhouette];
+  if (followsHip) list.push(width('Back', 'width above the hem', targets.hem, counts.low, gauge));
+  if (hasWaist) list.push(width('Back', 'width at the waist', targets.waist, counts.waist, gauge));
+  if (armholes[design.armhole].hasOwnAcross) {
     list.push(width('Back', 'width across the shoulders', targets.across, counts.across, gauge));
   }
   list.push(width('Back', 'neck width', targets.neck, counts.neck, gauge));
@@ -82,7 +85,7 @@ function panelHeights(design: Design, targets: Targets, counts: PanelCounts): Ro
     unit: 'rows',
     unitMm: 100 / gauge.rows,
   });
-  if (design.armhole === 'raglan')
+  if (armholes[design.armhole].toNeck)
     list.push(height('Back', 'raglan depth', targets.raglanDepth, pairs.armhole, gauge));
   else {
     list.push(height('Back', 'armhole depth', targets.armholeDepth, pairs.armhole, gauge));
@@ -98,7 +101,7 @@ function panelHeights(design: Design, targets: Targets, counts: PanelCounts): Ro
 function sleeveRoundings(design: Design, targets: Targets, sleeve: SleeveCounts): Rounding[] {
   const { gauge, cuffGauge, pairs } = sleeve;
   const list: Rounding[] = [];
-  if (design.sleeve.shape === 'tapered')
+  if (sleeveShapeFacts[design.sleeve.shape].beginsNarrow)
     list.push(width('Sleeve', 'cuff width', targets.cuff, sleeve.low, gauge));
   if (pairs.cuff > 0) list.push(height('Sleeve', 'cuff height', design.cuff.heightMm, pairs.cuff, cuffGauge));
   list.push(width('Sleeve', 'sleeve width', sleeve.askedWidthMm, sleeve.wide, gauge));

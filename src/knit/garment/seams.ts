@@ -1,6 +1,8 @@
 import { type Match, match } from '../piece/match.ts';
 import { halfCapMm, knittedMm, toleranceMm } from './cap.ts';
 import type { Design } from './design.ts';
+import { armholes } from './kinds/armholes.ts';
+import type { SleeveTopName } from './kinds/sleeve-tops.ts';
 import type { PanelCounts } from './panel-counts.ts';
 import type { Panels } from './panels.ts';
 import { shoulderOf, sideRowsOf } from './seam-figures.ts';
@@ -27,7 +29,8 @@ export function seamsOf(design: Design, figures: SeamFigures): readonly Match[] 
       tolerance: 0,
     }),
   ];
-  if (design.armhole !== 'raglan') {
+  const { toNeck, sleeveTop } = armholes[design.armhole];
+  if (!toNeck) {
     seams.push(
       match({
         seam: 'shoulder',
@@ -41,52 +44,56 @@ export function seamsOf(design: Design, figures: SeamFigures): readonly Match[] 
       }),
     );
   }
-  return figures.sleeve ? [...seams, ...sleeveSeams(design, figures, figures.sleeve)] : seams;
+  const { sleeve } = figures;
+  return sleeve ? [...seams, ...sleeveSeams[sleeveTop]({ ...figures, sleeve, design })] : seams;
 }
 
-function sleeveSeams(
-  design: Design,
-  { counts, panels }: SeamFigures,
-  sleeve: NonNullable<SeamFigures['sleeve']>,
-): Match[] {
-  const armhole = panels.sides.edges[panels.sides.edges.length - 1];
-  const { gauge, pairs } = counts;
+interface SewnSleeve extends SeamFigures {
+  readonly sleeve: NonNullable<SeamFigures['sleeve']>;
+  readonly design: Design;
+}
+
+/** What is sewn where a sleeve of each kind meets its armhole. */
+const sleeveSeams: Readonly<Record<SleeveTopName, (sewn: SewnSleeve) => Match[]>> = {
+  level: (sewn) => [flatSeam(sewn)],
+  'let in': (sewn) => {
+    const { counts, sleeve } = sewn;
+    const rowMm = 100 / counts.gauge.rows;
+    const rows = { piece: 'Sleeve', measure: 2 * sleeve.counts.pairs.cap * rowMm };
+    const indent = { piece: 'Back', measure: counts.step * (100 / counts.gauge.stitches) };
+    return [
+      flatSeam(sewn),
+      match({ seam: 'underarm', unit: 'mm', first: rows, second: indent, tolerance: 2 * rowMm }),
+    ];
+  },
+  line: ({ counts, sleeve }) => {
+    const first = { piece: 'Sleeve', measure: 2 * sleeve.counts.pairs.cap };
+    const second = { piece: 'Back', measure: 2 * counts.pairs.armhole };
+    return [
+      match({ seam: 'raglan', unit: 'rows', first, second, tolerance: 0 }),
+      underarm(sleeve.counts.step, counts.step),
+    ];
+  },
+  cap: ({ counts, panels, sleeve, design }) => {
+    const armhole = panels.sides.edges[panels.sides.edges.length - 1];
+    const first = { piece: 'Sleeve', measure: halfCapMm(sleeve.counts, sleeve.counts.pairs.cap) };
+    const second = { piece: 'Back', measure: armhole ? knittedMm(armhole, armhole.at.length) : 0 };
+    const ease = design.sleeve.capEase;
+    const bodyStep = armhole?.steps[0]?.pair === 0 ? -armhole.steps[0].by : 0;
+    const tolerance = toleranceMm(counts.gauge);
+    return [
+      match({ seam: 'armhole', unit: 'mm', first, second, ease, tolerance }),
+      underarm(sleeve.counts.step, bodyStep),
+    ];
+  },
+};
+
+/** A level top along both rows' ends of an upright armhole. */
+function flatSeam({ counts: { gauge, pairs }, sleeve }: SewnSleeve): Match {
   const stitchMm = 100 / gauge.stitches;
-  const rowMm = 100 / gauge.rows;
-  const { wide, step } = sleeve.counts;
-  switch (design.armhole) {
-    case 'drop':
-    case 'indented': {
-      const top = { piece: 'Sleeve', measure: wide * stitchMm };
-      const twice = { piece: 'Back', measure: 4 * pairs.armhole * rowMm };
-      const seams = [match({ seam: 'armhole', unit: 'mm', first: top, second: twice, tolerance: stitchMm })];
-      if (design.armhole === 'drop') return seams;
-      const rows = { piece: 'Sleeve', measure: 2 * sleeve.counts.pairs.cap * rowMm };
-      const indent = { piece: 'Back', measure: counts.step * stitchMm };
-      return [
-        ...seams,
-        match({ seam: 'underarm', unit: 'mm', first: rows, second: indent, tolerance: 2 * rowMm }),
-      ];
-    }
-    case 'raglan': {
-      const first = { piece: 'Sleeve', measure: 2 * sleeve.counts.pairs.cap };
-      const second = { piece: 'Back', measure: 2 * pairs.armhole };
-      return [
-        match({ seam: 'raglan', unit: 'rows', first, second, tolerance: 0 }),
-        underarm(step, counts.step),
-      ];
-    }
-    case 'set-in': {
-      const first = { piece: 'Sleeve', measure: halfCapMm(sleeve.counts, sleeve.counts.pairs.cap) };
-      const second = { piece: 'Back', measure: armhole ? knittedMm(armhole, armhole.at.length) : 0 };
-      const ease = design.sleeve.capEase;
-      const bodyStep = armhole?.steps[0]?.pair === 0 ? -armhole.steps[0].by : 0;
-      return [
-        match({ seam: 'armhole', unit: 'mm', first, second, ease, tolerance: toleranceMm(gauge) }),
-        underarm(step, bodyStep),
-      ];
-    }
-  }
+  const first = { piece: 'Sleeve', measure: sleeve.counts.wide * stitchMm };
+  const second = { piece: 'Back', measure: 4 * pairs.armhole * (100 / gauge.rows) };
+  return match({ seam: 'armhole', unit: 'mm', first, second, tolerance: stitchMm });
 }
 
 const underarm = (sleeve: number, body: number): Match =>

@@ -1,5 +1,7 @@
 import type { Edge, Group, PartRecipe, Recipe, Section, Shaping } from '../piece/recipe.ts';
 import type { Design } from './design.ts';
+import { armholes } from './kinds/armholes.ts';
+import { shoulderEndFacts, shoulderFacts } from './kinds/shoulders.ts';
 import { withRoomForShaping } from './narrow-rows.ts';
 
 /** Name of the sections in which drafts slope their shoulders. */
@@ -42,8 +44,8 @@ export function withHeldShoulders(recipe: Recipe): Recipe {
 }
 
 /** Whether the shoulders' stitches rest at their end: only short rows leave all of them on the needle. */
-export const holdsShoulders = ({ armhole, shoulder, shoulderEnd = 'bind off' }: Design): boolean =>
-  armhole !== 'raglan' && shoulder === 'short rows' && shoulderEnd !== 'bind off';
+export const holdsShoulders = ({ armhole, shoulder, shoulderEnd }: Design): boolean =>
+  !armholes[armhole].toNeck && shoulderFacts(shoulder).turns && shoulderEndFacts(shoulderEnd).rests;
 
 /** The edges that lie at the arm: of a shoulder the one that it was parted at, of an open front the right one. */
 function outerEdges({ from }: PartRecipe, recipe: Recipe): readonly Edge[] {

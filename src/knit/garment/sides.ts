@@ -1,6 +1,9 @@
 import { changeBefore, type EdgeStep } from '../shape/edge-steps.ts';
 import { knitArmhole } from './armhole.ts';
 import type { Design } from './design.ts';
+import { armholes } from './kinds/armholes.ts';
+import { shoulderFacts } from './kinds/shoulders.ts';
+import { silhouetteFacts } from './kinds/silhouettes.ts';
 import { type PanelEdge, type Stretch, stepsAlong } from './panel.ts';
 import { type PanelCounts, pairsToTop } from './panel-counts.ts';
 import { CLOSING_PAIRS } from './short-rows.ts';
@@ -36,7 +39,7 @@ export function knitSides(design: Design, counts: PanelCounts): Sides {
 function sideSeam(design: Design, counts: PanelCounts): readonly PanelEdge[] {
   const { pairs, gauge, low, waist, underarm } = counts;
   const common = { name: 'side', gauge, tapers: design.tapers } as const;
-  if (design.silhouette !== 'waist') {
+  if (!silhouetteFacts[design.silhouette].hasWaist) {
     const slant = { from: pairs.hem, pairs: pairs.side, start: low / 2, end: underarm / 2, rest: 1 };
     return pairs.side > 0 ? [knitSlant({ ...common, ...slant })] : [];
   }
@@ -55,7 +58,7 @@ function sideSeam(design: Design, counts: PanelCounts): readonly PanelEdge[] {
 
 function stretchesOf(design: Design, { pairs, hem, low }: PanelCounts): readonly Stretch[] {
   const { needles, fabric } = design;
-  const closing = design.shoulder === 'short rows' ? Math.min(CLOSING_PAIRS, pairs.slope) : 0;
+  const closing = shoulderFacts(design.shoulder).turns ? Math.min(CLOSING_PAIRS, pairs.slope) : 0;
   const panel = (name: string, length: number, across = 0): Stretch => ({
     name,
     fabric,
@@ -66,7 +69,7 @@ function stretchesOf(design: Design, { pairs, hem, low }: PanelCounts): readonly
   return [
     { name: 'hem', fabric: design.hem.fabric, needle: needles.borders, pairs: pairs.hem },
     panel('body', pairs.side, low - hem),
-    panel(design.armhole === 'raglan' ? 'raglan' : 'armhole', pairs.armhole),
+    panel(armholes[design.armhole].rows, pairs.armhole),
     panel('shoulder', pairs.slope - closing),
     ...(closing > 0 ? [panel('shoulder', closing)] : []),
   ];
@@ -87,13 +90,13 @@ function shoulderPair(
 ): number {
   const last = shoulder.length - 1;
   if (last < 1 || group === last) return slope;
-  if (way !== 'short rows') return Math.round((group * slope) / last);
+  if (!shoulderFacts(way).turns) return Math.round((group * slope) / last);
   const lastTurn = slope - CLOSING_PAIRS - 1;
   return Math.round((group * lastTurn) / Math.max(1, last - 1));
 }
 
 /** Pairs above the armhole to which a group's stitches are knitted; short rows are all closed by the last pair. */
 export function shoulderHeight(design: Design, counts: PanelCounts, group: number): number {
-  const closed = design.shoulder === 'short rows' ? CLOSING_PAIRS : 0;
+  const closed = shoulderFacts(design.shoulder).turns ? CLOSING_PAIRS : 0;
   return Math.min(counts.pairs.slope, shoulderPair(design, counts, group) + closed);
 }

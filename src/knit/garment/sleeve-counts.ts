@@ -3,6 +3,9 @@ import type { Gauge } from '../gauge.ts';
 import { type Cap, capFor } from './cap.ts';
 import type { Design } from './design.ts';
 import { designGauge } from './gauges.ts';
+import { armholes } from './kinds/armholes.ts';
+import { sleeveShapeFacts } from './kinds/sleeve-shapes.ts';
+import { type SleeveTopName, sleeveTops } from './kinds/sleeve-tops.ts';
 import type { PanelCounts } from './panel-counts.ts';
 import type { Sides } from './sides.ts';
 import type { Targets } from './targets.ts';
@@ -26,13 +29,6 @@ export interface SleeveCounts {
   readonly isTopDown: boolean;
 }
 
-/**
- * share of a sleeve's width at which a set-in cap's curve ends; common practice, no published source. What is bound off
- * there is more, 29 to 51 in the hundred, since the curve's last steps are level too.
- */
-const CAP_TOP_SHARE = 0.25;
-/** width of a raglan sleeve at the neck; common practice, no published source */
-const RAGLAN_TOP_MM = 30;
 /** stitches at the top of a cap or raglan at least, so that both edges can be shaped */
 const LEAST_TOP = 4;
 
@@ -43,23 +39,24 @@ export function sleeveCounts(
   sides: Sides,
 ): SleeveCounts {
   const { gauge } = panels;
-  const { shape } = design.sleeve;
   const cuffGauge = designGauge(design, design.cuff.fabric).gauge;
-  const flat = design.armhole === 'drop' || design.armhole === 'indented';
+  const end = armholes[design.armhole].sleeveTop;
+  const { sewnFlat: flat, topMm } = sleeveTops[end];
+  const { beginsNarrow, widensAtOnce } = sleeveShapeFacts[design.sleeve.shape];
   const askedWidthMm = flat ? (panels.pairs.armhole * 400) / gauge.rows : targets.sleeveTop;
-  const topStitches = Math.max(LEAST_TOP, stitchesIn(topOf(design, askedWidthMm), gauge));
-  const lowMm = shape === 'tapered' ? targets.cuff : askedWidthMm;
+  const topStitches = Math.max(LEAST_TOP, stitchesIn(topMm(askedWidthMm), gauge));
+  const lowMm = beginsNarrow ? targets.cuff : askedWidthMm;
   const asked = [stitchesIn(askedWidthMm, gauge), topStitches, stitchesIn(lowMm, gauge)];
   const [wide = 0, top = 0, low = 0] = sameParity(asked);
   const cuffPairs = pairsIn(design.cuff.heightMm, cuffGauge, 1);
-  const wanted = shape === 'after cuff' ? Math.round(stitchesIn(targets.cuff, gauge)) : low;
+  const wanted = widensAtOnce ? Math.round(stitchesIn(targets.cuff, gauge)) : low;
   const cuff = cuffPairs > 0 ? fittedCuff(design.cuff.fabric, wanted, low) : low;
   const armhole = sides.edges[sides.edges.length - 1];
   const first = armhole?.steps[0];
   const step = first?.pair === 0 ? -first.by : 0;
   const isTopDown = design.sleeve.direction === 'top down';
   const cap =
-    design.armhole === 'set-in' && armhole
+    end === 'cap' && armhole
       ? capFor({ gauge, wide, step, top, isTopDown }, armhole, design.sleeve.capEase)
       : undefined;
   return {
@@ -74,7 +71,7 @@ export function sleeveCounts(
     pairs: {
       cuff: cuffPairs,
       sleeve: pairsIn(targets.sleeve - (cuffPairs * 200) / cuffGauge.rows, gauge),
-      cap: capPairs(design, panels, step, cap),
+      cap: pairsOfTop[end](panels, step, cap),
     },
     cap,
     isTopDown,
@@ -87,14 +84,13 @@ function fittedCuff(fabric: FabricName, wanted: number, low: number): number {
   return low - near >= near ? fitsSeamed(fabric, wanted).above : near;
 }
 
-function topOf({ armhole }: Design, widthMm: number): number {
-  if (armhole === 'set-in') return CAP_TOP_SHARE * widthMm;
-  return armhole === 'raglan' ? RAGLAN_TOP_MM : widthMm;
-}
-
-function capPairs(design: Design, panels: PanelCounts, step: number, cap: SleeveCounts['cap']): number {
-  if (design.armhole === 'raglan') return panels.pairs.armhole;
-  if (design.armhole === 'set-in') return cap?.pairs ?? 0;
+/** Pairs of rows above the underarm. */
+const pairsOfTop: Readonly<
+  Record<SleeveTopName, (panels: PanelCounts, step: number, cap: SleeveCounts['cap']) => number>
+> = {
+  level: () => 0,
   // an indented armhole takes in as much of the sleeve's length as it is wide
-  return design.armhole === 'indented' ? pairsIn((step * 100) / panels.gauge.stitches, panels.gauge) : 0;
-}
+  'let in': ({ gauge }, step) => pairsIn((step * 100) / gauge.stitches, gauge),
+  cap: (_panels, _step, cap) => cap?.pairs ?? 0,
+  line: ({ pairs }) => pairs.armhole,
+};

@@ -1,9 +1,11 @@
 import type { PartRecipe } from '../piece/recipe.ts';
-import { chain } from '../shape/curve.ts';
+import { type Curve, chain } from '../shape/curve.ts';
 import { type EdgeStep, turned } from '../shape/edge-steps.ts';
-import { uprightEdge } from '../shape/outline.ts';
+import { type KnittedEdge, uprightEdge } from '../shape/outline.ts';
 import { knitCap } from './cap.ts';
 import type { Design } from './design.ts';
+import { armholes } from './kinds/armholes.ts';
+import { type SleeveTopName, sleeveTops } from './kinds/sleeve-tops.ts';
 import { cutPart, type PanelEdge, type Stretch, stepsAlong } from './panel.ts';
 import { knitRaglan } from './raglan.ts';
 import { knitSlant } from './slant.ts';
@@ -41,26 +43,34 @@ function slantOf({ tapers, sleeve }: Design, { gauge, low, wide, pairs }: Sleeve
 }
 
 function capOf({ armhole, tapers }: Design, counts: SleeveCounts): readonly PanelEdge[] {
-  const { gauge, wide, top, step, pairs } = counts;
+  const { gauge, pairs } = counts;
   if (pairs.cap === 0) return [];
-  const mm = (stitches: number): number => (stitches * 100) / gauge.stitches;
-  const height = (pairs.cap * 200) / gauge.rows;
-  const rest = { name: 'cap', from: pairs.cuff + pairs.sleeve, gauge } as const;
-  if (armhole === 'indented') {
-    const curve = chain([
-      [mm(wide / 2), 0],
-      [mm(wide / 2), height],
-    ]);
-    return [{ ...uprightEdge(pairs.cap, wide / 2), ...rest, curve }];
-  }
-  if (armhole === 'raglan') {
-    const wish = { gauge, pairs: pairs.cap, start: wide / 2, step, end: top / 2, tapers };
-    const { curve, knitted } = knitRaglan(wish);
-    return [{ ...knitted, ...rest, curve }];
-  }
-  const { curve, knitted } = knitCap(counts, pairs.cap);
-  return [{ ...knitted, ...rest, curve }];
+  const { curve, knitted } = tops[armholes[armhole].sleeveTop](counts, tapers);
+  return [{ ...knitted, name: 'cap', from: pairs.cuff + pairs.sleeve, gauge, curve }];
 }
+
+interface KnittedTop {
+  readonly curve: Curve;
+  readonly knitted: KnittedEdge;
+}
+
+const upright = ({ wide, gauge, pairs }: SleeveCounts): KnittedTop => ({
+  curve: chain([
+    [(wide * 50) / gauge.stitches, 0],
+    [(wide * 50) / gauge.stitches, (pairs.cap * 200) / gauge.rows],
+  ]),
+  knitted: uprightEdge(pairs.cap, wide / 2),
+});
+
+/** The edge above the underarm of a sleeve that ends so. */
+const tops: Readonly<Record<SleeveTopName, (counts: SleeveCounts, tapers: Design['tapers']) => KnittedTop>> =
+  {
+    level: upright,
+    'let in': upright,
+    line: ({ gauge, pairs, wide, step, top }, tapers) =>
+      knitRaglan({ gauge, pairs: pairs.cap, start: wide / 2, step, end: top / 2, tapers }),
+    cap: (counts) => knitCap(counts, counts.pairs.cap),
+  };
 
 function stretchesOf({ armhole, cuff, fabric, needles }: Design, counts: SleeveCounts): readonly Stretch[] {
   const { pairs, low } = counts;
@@ -73,7 +83,7 @@ function stretchesOf({ armhole, cuff, fabric, needles }: Design, counts: SleeveC
   return [
     { name: 'cuff', fabric: cuff.fabric, needle: needles.borders, pairs: pairs.cuff },
     { ...panel('sleeve', pairs.sleeve), across: low - counts.cuff },
-    panel(armhole === 'raglan' ? 'raglan' : armhole === 'indented' ? 'top' : 'cap', pairs.cap),
+    panel(sleeveTops[armholes[armhole].sleeveTop].rows, pairs.cap),
   ];
 }
 

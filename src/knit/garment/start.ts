@@ -1,7 +1,12 @@
 import type { FabricName } from '../fabric.ts';
 import type { Gauge } from '../gauge.ts';
-import type { ArmholeKind, Body, Design, GarmentKind, NeckShape } from './design.ts';
+import type { Body, Design } from './design.ts';
 import { easeFor, type Fit } from './ease.ts';
+import type { ArmholeKind } from './kinds/armholes.ts';
+import { armholes } from './kinds/armholes.ts';
+import type { GarmentKind } from './kinds/garments.ts';
+import type { NeckShape } from './kinds/necks.ts';
+import { necks } from './kinds/necks.ts';
 
 /** What she has chosen before she looks at single figures. */
 export interface Choices {
@@ -12,14 +17,9 @@ export interface Choices {
 }
 
 /**
- * Shares of measures with which a design begins; all common practice, no published source: printed back necks take
- * 22 to 59 in the hundred of the shoulders' stitches, one third of the cross back is in the middle of them.
+ * Shares of measures with which a design begins; all common practice, no published source. Of the head's girth: with it a round neck of a baby or a small child is still too narrow, and the draft says so.
  */
-const NECK_OF_CROSS_BACK = { V: 0.38, round: 0.42, square: 0.46, boat: 0.62 } as const;
-/** share of the head's girth; with it a round neck of a baby or a small child is still too narrow, and the draft says so */
 const NECK_OF_HEAD = 0.27;
-const NECK_DEPTH_OF_ARMHOLE = { V: 0.95, round: 0.42, square: 0.5, boat: 0.12 } as const;
-const BACK_NECK_OF_ARMHOLE = 0.1;
 const SHOULDER_DROP_OF_CROSS_BACK = 0.07;
 const BELOW_WAIST_OF_NAPE_TO_WAIST = 0.45;
 const HEM_OF_ARMHOLE = 0.3;
@@ -34,6 +34,7 @@ export function startingDesign(choices: Choices, body: Body, fabric: FabricName,
   const { kind, armhole, neck, fit } = choices;
   const borderMm = whole(HEM_OF_ARMHOLE * body.armholeDepth);
   const rib: FabricName = 'rib 2x2';
+  const shape = necks[neck];
   const bandMm = whole(Math.min(30, 0.15 * body.armholeDepth));
   return {
     kind,
@@ -44,18 +45,15 @@ export function startingDesign(choices: Choices, body: Body, fabric: FabricName,
     silhouette: 'straight',
     neck: {
       shape: neck,
-      widthMm: whole(Math.max(NECK_OF_CROSS_BACK[neck] * body.crossBack, NECK_OF_HEAD * body.head)),
-      depthMm: whole(NECK_DEPTH_OF_ARMHOLE[neck] * body.armholeDepth),
-      backDepthMm:
-        neck === 'boat'
-          ? whole(NECK_DEPTH_OF_ARMHOLE.boat * body.armholeDepth)
-          : whole(BACK_NECK_OF_ARMHOLE * body.armholeDepth),
+      widthMm: whole(Math.max(shape.ofCrossBack * body.crossBack, NECK_OF_HEAD * body.head)),
+      depthMm: whole(shape.ofArmhole * body.armholeDepth),
+      backDepthMm: whole(shape.backOfArmhole * body.armholeDepth),
     },
-    shoulderDropMm: armhole === 'drop' ? 0 : whole(SHOULDER_DROP_OF_CROSS_BACK * body.crossBack),
+    shoulderDropMm: armholes[armhole].slopes ? whole(SHOULDER_DROP_OF_CROSS_BACK * body.crossBack) : 0,
     sleeve: { shape: 'tapered', direction: 'cuff up', capEase: 0 },
     hem: { fabric: rib, heightMm: borderMm, count: 'fitted' },
     cuff: { fabric: rib, heightMm: borderMm },
-    neckband: { fabric: neck === 'V' ? 'rib 1x1 matched' : rib, heightMm: bandMm, mitre: 'every second row' },
+    neckband: { fabric: shape.band, heightMm: bandMm, mitre: 'every second row' },
     frontBand: {
       fabric: 'rib 1x1 matched',
       heightMm: bandMm,

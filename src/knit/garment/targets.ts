@@ -1,4 +1,8 @@
-import { type Design, garmentKinds } from './design.ts';
+import type { Design } from './design.ts';
+import { armholes } from './kinds/armholes.ts';
+import { garmentKinds } from './kinds/garments.ts';
+import { silhouetteFacts } from './kinds/silhouettes.ts';
+import { sleeveTops } from './kinds/sleeve-tops.ts';
 
 /** What the finished garment is to measure, mm: the body, its ease, and the choices made. Widths are of flat panels. */
 export interface Targets {
@@ -28,54 +32,37 @@ export interface Targets {
   readonly frontBand: number;
 }
 
-/** E. Zimmermann, Knitting Without Tears, 1971 (from memory): 8 % of the chest's stitches to an underarm, half of them to a panel's edge. */
-const UNDERARM_SHARE = 0.08;
-/**
- * Share of a panel that each indent takes: 18 mm of a baby's, 43 of a woman's M, 68 of the largest. K. Buss, Big Book of
- * Knitting (by its look; a scanned handbook, p. 180) takes 1¼ to 3 in for adults; for children common practice, no
- * published source.
- */
-const INDENT_SHARE = 0.085;
-
 export function targetsOf(design: Design): Targets {
-  const { body, ease, armhole } = design;
+  const { body, ease } = design;
   const underarm = (body.chest + ease.chest) / 2;
   const hip = (body.hip + ease.hip) / 2;
-  const underarmStep =
-    design.underarmMm ?? underarm * (armhole === 'indented' ? INDENT_SHARE : UNDERARM_SHARE);
+  const { toNeck, underarmShare, acrossMm, sleeveTop } = armholes[design.armhole];
+  const underarmStep = underarmShare === 0 ? 0 : (design.underarmMm ?? underarm * underarmShare);
   const armholeDepth = body.armholeDepth + ease.armholeDepth;
-  const across = acrossOf(design, underarm, underarmStep);
-  const sewnFlat = armhole === 'drop' || armhole === 'indented';
+  const across = acrossMm({
+    underarm,
+    step: underarmStep,
+    crossBack: body.crossBack + ease.crossBack,
+    neck: design.neck.widthMm,
+  });
+  const { sewnFlat } = sleeveTops[sleeveTop];
   return {
     underarm,
-    hem: design.silhouette === 'straight' ? underarm : hip,
+    hem: silhouetteFacts[design.silhouette].followsHip ? hip : underarm,
     waist: (body.waist + ease.waist) / 2,
     across,
     neck: design.neck.widthMm,
     length: design.lengthMm,
     armholeDepth,
-    shoulderDrop: armhole === 'raglan' ? 0 : design.shoulderDropMm,
+    shoulderDrop: toNeck ? 0 : design.shoulderDropMm,
     raglanDepth: armholeDepth + design.shoulderDropMm,
-    underarmStep: armhole === 'drop' ? 0 : underarmStep,
+    underarmStep,
     neckDepth: design.neck.depthMm,
-    backNeckDepth: armhole === 'raglan' ? 0 : design.neck.backDepthMm,
+    backNeckDepth: toNeck ? 0 : design.neck.backDepthMm,
     waistHeight: design.lengthMm - body.napeToWaist,
     sleeveTop: sewnFlat ? 2 * armholeDepth : body.upperArm + ease.upperArm,
     cuff: body.wrist + ease.wrist,
     sleeve: design.sleeve.lengthMm ?? (sewnFlat ? body.napeToWrist - underarm / 2 : body.arm),
     frontBand: garmentKinds[design.kind].open ? design.frontBand.heightMm : 0,
   };
-}
-
-function acrossOf({ armhole, body, ease, neck }: Design, underarm: number, step: number): number {
-  switch (armhole) {
-    case 'drop':
-      return underarm;
-    case 'indented':
-      return underarm - 2 * step;
-    case 'set-in':
-      return body.crossBack + ease.crossBack;
-    case 'raglan':
-      return neck.widthMm;
-  }
 }

@@ -1,9 +1,14 @@
 import { fits } from '../fabric.ts';
 import { type Fault, fault } from '../fault.ts';
 import { buttonholePlaces, type HolesWish } from './buttonholes.ts';
-import { type Design, garmentKinds } from './design.ts';
+import type { Design } from './design.ts';
 import { usualEase } from './ease.ts';
 import { headWarning } from './head-through-neck.ts';
+import { armholes } from './kinds/armholes.ts';
+import { garmentKinds } from './kinds/garments.ts';
+import { silhouetteFacts } from './kinds/silhouettes.ts';
+import { sleeveShapeFacts } from './kinds/sleeve-shapes.ts';
+import { sleeveTops } from './kinds/sleeve-tops.ts';
 import type { PanelEdge } from './panel.ts';
 import type { PanelCounts } from './panel-counts.ts';
 import type { BandEdges } from './pick-up.ts';
@@ -39,7 +44,7 @@ export function warningsOf(warned: Warned): readonly Warning[] {
 function easeWarnings({ design }: Warned): Fault[] {
   const { sleeves } = garmentKinds[design.kind];
   return (['chest', 'hip', 'upperArm', 'wrist'] as const).flatMap((name) => {
-    if (name === 'hip' && design.silhouette === 'straight') return [];
+    if (name === 'hip' && !silhouetteFacts[design.silhouette].followsHip) return [];
     if ((name === 'upperArm' || name === 'wrist') && !sleeves) return [];
     const [least, most] = usualEase[name];
     const ease = design.ease[name];
@@ -86,7 +91,7 @@ function sleeveWarnings({ design, targets, counts, sleeve }: Warned): Fault[] {
   }
   const arm = design.body.upperArm;
   if (
-    (design.armhole === 'drop' || design.armhole === 'indented') &&
+    sleeveTops[armholes[design.armhole].sleeveTop].sewnFlat &&
     mm(sleeve.wide) < arm + Math.min(0, design.ease.upperArm)
   ) {
     list.push(
@@ -97,7 +102,7 @@ function sleeveWarnings({ design, targets, counts, sleeve }: Warned): Fault[] {
       ),
     );
   }
-  if (targets.cuff > targets.sleeveTop && design.sleeve.shape !== 'straight') {
+  if (targets.cuff > targets.sleeveTop && sleeveShapeFacts[design.sleeve.shape].hasOwnCuff) {
     list.push(
       fault(
         'cuff wider than sleeve',
@@ -140,7 +145,7 @@ function shapeWarnings({ design, targets, counts, holes }: Warned): Fault[] {
     );
   }
   if (
-    design.silhouette === 'straight' &&
+    !silhouetteFacts[design.silhouette].followsHip &&
     targets.hem < design.body.hip / 2 &&
     design.lengthMm > design.body.napeToWaist + HIP_BELOW_WAIST_MM
   ) {

@@ -1,4 +1,5 @@
 import { type FabricName, fits } from '../fabric.ts';
+import { factsOf } from '../fabric-facts.ts';
 import type { Gauge } from '../gauge.ts';
 
 /** 'k 3 of 4': so many stitches picked up out of so many rows. */
@@ -15,7 +16,8 @@ const LARGEST = 5;
  * (two rows). Common practice, no published source.
  */
 export function pickUpRatio(fabric: FabricName, gauge: Gauge): PickUpRatio {
-  if (fabric === 'garter') return { stitches: 1, rows: 2 };
+  const { pickUp } = factsOf(fabric);
+  if (pickUp) return pickUp;
   const wanted = Math.min(1, gauge.stitches / gauge.rows);
   let best: PickUpRatio = { stitches: 1, rows: 1 };
   for (let rows = 1; rows <= LARGEST; rows += 1) {

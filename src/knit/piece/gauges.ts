@@ -1,4 +1,5 @@
-import { assumedGauge, type FabricName, sameCloth } from '../fabric.ts';
+import { assumedGauge, type FabricName } from '../fabric.ts';
+import { factsOf, sameCloth } from '../fabric-facts.ts';
 import type { Gauge } from '../gauge.ts';
 import { fabricOfGauge, type MeasuredGauge } from '../measured-gauge.ts';
 import type { Recipe } from './recipe.ts';
@@ -55,7 +56,7 @@ export function unnamedGarterGauge(pieces: readonly Recipe[]): MeasuredGauge | u
     }
   }
   const [main] = [...rows].sort((a, b) => b[1] - a[1]);
-  return main?.[0] === 'garter' ? unnamed[0]?.gauge : undefined;
+  return main !== undefined && factsOf(main[0]).ridges ? unnamed[0]?.gauge : undefined;
 }
 
 /** The piece with its tension said to be of the fabric; one that names a fabric already stays as it is. */

@@ -1,4 +1,4 @@
-import type { FabricName } from '../fabric.ts';
+import { factsOf } from '../fabric-facts.ts';
 import type { PlannedPart, PlannedRow } from '../piece/planned.ts';
 import { printRow, sayRow } from '../row/print.ts';
 import type { RowWords } from '../row/row-words.ts';
@@ -44,14 +44,10 @@ export const stitchCount = (count: number): string => `${count} ${count === 1 ? 
 function rowLine(part: PlannedPart, row: PlannedRow, { rows: words, bindOff }: RowLineWords): string {
   const { fabric = 'stocking' } = part.sections[row.section] ?? {};
   const isWhole = row.after === 0 && row.steps.length === 1;
-  if (isWhole) return `Row ${row.n} (${row.side}): ${bindOff} all sts${inWhat(fabric)}.`;
+  if (isWhole) return `Row ${row.n} (${row.side}): ${bindOff} all sts${factsOf(fabric).boundOff}.`;
   const count = row.after === row.before ? '' : ` (${stitchCount(row.after)})`;
   return `Row ${row.n} (${row.side}): ${sayRow(row.steps, words)}.${count}`;
 }
-
-/** The commonest tight neck is a rib that is bound off knitwise. */
-const inWhat = (fabric: FabricName): string =>
-  fabric.startsWith('rib') ? ' in rib' : fabric === 'moss' ? ' in pattern' : '';
 
 /** Pairs of rows are told from the right side on: a wrong-side row that begins one stands by itself. */
 function fromRightSide(

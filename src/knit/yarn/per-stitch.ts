@@ -1,4 +1,5 @@
-import { type FabricName, sameCloth } from '../fabric.ts';
+import type { FabricName } from '../fabric.ts';
+import { factsOf, sameCloth } from '../fabric-facts.ts';
 import type { Gauge } from '../gauge.ts';
 import type { Swatch, Yarn } from '../piece/garment.ts';
 import { loopLengthMm } from './loop-length.ts';
@@ -40,11 +41,10 @@ export function yarnPerStitch(
     const basis = sameCloth(own.fabric, fabric) ? 'weighed swatch' : 'weighed swatch of another fabric';
     return { mm, basis, margin: MARGIN[basis] };
   }
-  const plain = fabric === 'stocking' || fabric === 'reverse stocking';
   return {
     mm: loopLengthMm(gauge),
     basis: 'loop length',
-    margin: plain ? MARGIN['loop length'] : WIDER_MARGIN,
+    margin: factsOf(fabric).isPlain ? MARGIN['loop length'] : WIDER_MARGIN,
   };
 }
 

@@ -1,6 +1,8 @@
 import { design, setOwn } from '../../app/design/designer.ts';
 import type { FabricName } from '../../knit/fabric.ts';
-import { type Design, garmentKinds, holesInFronts } from '../../knit/garment/design.ts';
+import { type Design, holesInFronts } from '../../knit/garment/design.ts';
+import { garmentKinds } from '../../knit/garment/kinds/garments.ts';
+import { necks } from '../../knit/garment/kinds/necks.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
@@ -27,6 +29,7 @@ export function Borders() {
   const wished = design.value;
   if (!wished) return null;
   const { sleeves, open } = garmentKinds[wished.kind];
+  const { mitre } = necks[wished.neck.shape];
   return (
     <Group title={say('draft.borders')}>
       <BorderFields name="hem" wished={wished} />
@@ -39,7 +42,7 @@ export function Borders() {
       <FaultAt path="hem.count" />
       {sleeves && <BorderFields name="cuff" wished={wished} />}
       <BorderFields name="neckband" wished={wished} />
-      {(wished.neck.shape === 'square' || (wished.neck.shape === 'V' && !open)) && (
+      {(mitre === 'corners' || (mitre === 'point' && !open)) && (
         <Choice
           label={say('draft.mitre')}
           value={wished.neckband.mitre}

@@ -1,5 +1,8 @@
 import { design, drafted, setOwn } from '../../app/design/designer.ts';
-import { type Ease, garmentKinds } from '../../knit/garment/design.ts';
+import type { Ease } from '../../knit/garment/design.ts';
+import { armholes } from '../../knit/garment/kinds/armholes.ts';
+import { garmentKinds } from '../../knit/garment/kinds/garments.ts';
+import { sleeveTops } from '../../knit/garment/kinds/sleeve-tops.ts';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { Group } from '../../ui/group/group.tsx';
 import { saysFault } from '../../words/fault.ts';
@@ -12,7 +15,8 @@ import { faultAt } from './troubles.ts';
 export function Figures() {
   const wished = design.value;
   if (!wished) return null;
-  const { neck, armhole } = wished;
+  const { neck } = wished;
+  const { toNeck, asksUnderarm, sleeveTop } = armholes[wished.armhole];
   const made = drafted.value;
   const { sleeves } = garmentKinds[wished.kind];
   const sleeve = wished.sleeve.lengthMm ?? (made?.ok ? made.value.targets.sleeve : wished.body.arm);
@@ -31,7 +35,7 @@ export function Figures() {
         />
         <DesignLength label={say('draft.neckWidth')} mm={neck.widthMm} path="neck.widthMm" />
         <DesignLength label={say('draft.neckDepth')} mm={neck.depthMm} path="neck.depthMm" />
-        {armhole !== 'raglan' && (
+        {!toNeck && (
           <DesignLength label={say('draft.backNeckDepth')} mm={neck.backDepthMm} path="neck.backDepthMm" />
         )}
         <DesignLength
@@ -40,7 +44,7 @@ export function Figures() {
           mm={wished.shoulderDropMm}
           path="shoulderDropMm"
         />
-        {(armhole === 'indented' || armhole === 'raglan') && (
+        {asksUnderarm && (
           <DesignLength
             label={say('draft.underarmStep')}
             hint={say('draft.underarmHint')}
@@ -49,7 +53,7 @@ export function Figures() {
           />
         )}
         {sleeves && <DesignLength label={say('draft.sleeveLength')} mm={sleeve} path="sleeve.lengthMm" />}
-        {sleeves && armhole === 'set-in' && <CapEase percent={wished.sleeve.capEase} />}
+        {sleeves && sleeveTops[sleeveTop].takesEase && <CapEase percent={wished.sleeve.capEase} />}
       </div>
     </Group>
   );

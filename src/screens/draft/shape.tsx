@@ -1,13 +1,10 @@
 import { change, design, form, setOwn } from '../../app/design/designer.ts';
-import {
-  armholeKinds,
-  type GarmentKind,
-  garmentKinds,
-  neckShapes,
-  silhouettes,
-  sleeveShapes,
-} from '../../knit/garment/design.ts';
 import { fits } from '../../knit/garment/ease.ts';
+import { armholeKinds } from '../../knit/garment/kinds/armholes.ts';
+import { type GarmentKind, garmentKinds } from '../../knit/garment/kinds/garments.ts';
+import { neckShapes } from '../../knit/garment/kinds/necks.ts';
+import { silhouettes } from '../../knit/garment/kinds/silhouettes.ts';
+import { sleeveShapes } from '../../knit/garment/kinds/sleeve-shapes.ts';
 import type { Choices } from '../../knit/garment/start.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { Group } from '../../ui/group/group.tsx';

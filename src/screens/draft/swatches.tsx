@@ -1,6 +1,7 @@
 import { change, design, drafted, form } from '../../app/design/designer.ts';
 import { readSwatch, type SwatchForm, usualSwatch } from '../../app/design/form.ts';
 import { type FabricName, fabricNames } from '../../knit/fabric.ts';
+import { factsOf } from '../../knit/fabric-facts.ts';
 import { gaugeOfSwatch } from '../../knit/garment/gauges.ts';
 import { yarnWeights } from '../../knit/garment/yarn-weight.ts';
 import { Button } from '../../ui/button/button.tsx';
@@ -105,7 +106,7 @@ function SwatchFields({ swatch, isMain }: SwatchFieldsProps) {
         />
         <Count label={say('draft.needle')} value={swatch.needle} onChange={(needle) => set({ needle })} />
       </div>
-      {fabric === 'garter' && (
+      {factsOf(fabric).ridges && (
         <Toggle label={say('draft.inRidges')} on={inRidges} onChange={(on) => set({ inRidges: on })} />
       )}
       {read && (

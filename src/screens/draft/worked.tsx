@@ -1,5 +1,7 @@
 import { design, form, setOwn } from '../../app/design/designer.ts';
-import { garmentKinds, shoulderEnds } from '../../knit/garment/design.ts';
+import { armholes } from '../../knit/garment/kinds/armholes.ts';
+import { garmentKinds } from '../../knit/garment/kinds/garments.ts';
+import { shoulderEnds, shoulderFacts, shoulderWays } from '../../knit/garment/kinds/shoulders.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { Group } from '../../ui/group/group.tsx';
 import { say } from '../../words/say.ts';
@@ -12,6 +14,7 @@ export function Worked() {
   const wished = design.value;
   if (!now || !wished) return null;
   const { kind, armhole } = now.choices;
+  const { toNeck } = armholes[armhole];
   return (
     <Group title={say('draft.worked')} says={saysName(wished.tapers)}>
       {garmentKinds[kind].sleeves && (
@@ -22,15 +25,15 @@ export function Worked() {
           onChange={(value) => setOwn('sleeve.direction', value)}
         />
       )}
-      {armhole !== 'raglan' && (
+      {!toNeck && (
         <Choice
           label={say('draft.shoulderWay')}
           value={wished.shoulder ?? 'steps'}
-          options={worded(['steps', 'short rows'] as const)}
+          options={worded(shoulderWays)}
           onChange={(value) => setOwn('shoulder', value)}
         />
       )}
-      {armhole !== 'raglan' && wished.shoulder === 'short rows' && (
+      {!toNeck && shoulderFacts(wished.shoulder).turns && (
         <Choice
           label={say('draft.shoulderEnd')}
           value={wished.shoulderEnd ?? 'bind off'}

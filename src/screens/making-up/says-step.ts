@@ -64,10 +64,17 @@ const saysSeam = ({ first, second, oneMoreEvery }: Ease, a: string, b: string): 
     ? say('makingUp.seamEqual', { count: first })
     : say('makingUp.seamEased', { first, second, a, b, every: oneMoreEvery });
 
-const ways = { 'three-needle': 'makingUp.threeNeedle', grafted: 'makingUp.grafted' } as const;
+/** What is said of a way to close a shoulder that is no seam. */
+const ways = {
+  sewn: undefined,
+  mattress: undefined,
+  'three-needle': 'makingUp.threeNeedle',
+  grafted: 'makingUp.grafted',
+} as const;
 
 function saysShoulderSeams({ stitches, seams, how }: Of<'shoulders'>): SaidStep {
-  const way = how === 'three-needle' || how === 'grafted' ? [say(ways[how])] : [];
+  const key = how && ways[how];
+  const way = key ? [say(key)] : [];
   if (seams > 1) return { title: say('makingUp.shoulders'), lines: [saysShoulders(stitches), ...way] };
   const lines = [saysShoulder(stitches), ...way, say('makingUp.shoulderLater')];
   return { title: say('makingUp.shoulderFirst'), lines };

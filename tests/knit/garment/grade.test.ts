@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { bodyOfSize } from '../../../src/knit/garment/bodies.ts';
-import { armholeKinds, type GarmentKind, garmentKinds } from '../../../src/knit/garment/design.ts';
 import { draft } from '../../../src/knit/garment/draft.ts';
 import { type GradedPiece, grade, resized } from '../../../src/knit/garment/grade.ts';
+import { armholeKinds } from '../../../src/knit/garment/kinds/armholes.ts';
+import { type GarmentKind, garmentKinds } from '../../../src/knit/garment/kinds/garments.ts';
 import { startingDesign } from '../../../src/knit/garment/start.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
 import type { PlannedPart } from '../../../src/knit/piece/planned.ts';

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Fault } from '../../../src/knit/fault.ts';
-import { type Design, garmentKinds } from '../../../src/knit/garment/design.ts';
+import type { Design } from '../../../src/knit/garment/design.ts';
 import { type Draft, draft } from '../../../src/knit/garment/draft.ts';
+import { garmentKinds } from '../../../src/knit/garment/kinds/garments.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
 import type { Plan, PlannedPart, PlannedRow } from '../../../src/knit/piece/planned.ts';
 import { workRow } from '../../../src/knit/row/work.ts';

@@ -1,15 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { bodyOfSize } from '../../../src/knit/garment/bodies.ts';
-import {
-  armholeKinds,
-  type Design,
-  type GarmentKind,
-  garmentKinds,
-  neckShapes,
-  silhouettes,
-} from '../../../src/knit/garment/design.ts';
+import type { Design } from '../../../src/knit/garment/design.ts';
 import { draft } from '../../../src/knit/garment/draft.ts';
 import { usualEase } from '../../../src/knit/garment/ease.ts';
+import { armholeKinds } from '../../../src/knit/garment/kinds/armholes.ts';
+import { type GarmentKind, garmentKinds } from '../../../src/knit/garment/kinds/garments.ts';
+import { neckShapes } from '../../../src/knit/garment/kinds/necks.ts';
+import { silhouettes } from '../../../src/knit/garment/kinds/silhouettes.ts';
 import { startingDesign } from '../../../src/knit/garment/start.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
 import type { PlannedPart } from '../../../src/knit/piece/planned.ts';

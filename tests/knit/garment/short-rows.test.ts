@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { demoGarment } from '../../../src/knit/garment/demo.ts';
-import type { ShoulderEnd } from '../../../src/knit/garment/design.ts';
 import { draft } from '../../../src/knit/garment/draft.ts';
+import type { ShoulderEnd } from '../../../src/knit/garment/kinds/shoulders.ts';
 import { makingUp } from '../../../src/knit/making-up/making-up.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
 import type { PlannedPart, PlannedRow } from '../../../src/knit/piece/planned.ts';

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { type Design, garmentKinds } from '../../../src/knit/garment/design.ts';
+import type { Design } from '../../../src/knit/garment/design.ts';
 import { type Draft, draft } from '../../../src/knit/garment/draft.ts';
+import { garmentKinds } from '../../../src/knit/garment/kinds/garments.ts';
 import { type Finished, finished } from '../../../src/knit/making-up/finished.ts';
 import { type WorkedMakingUp, workJoints } from '../../../src/knit/making-up/work-making-up.ts';
 import { asPlanned } from '../../../src/knit/piece/as-planned.ts';

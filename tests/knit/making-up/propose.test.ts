@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { bodyOfSize } from '../../../src/knit/garment/bodies.ts';
-import type { Body, garmentKinds } from '../../../src/knit/garment/design.ts';
+import type { Body } from '../../../src/knit/garment/design.ts';
 import { draft } from '../../../src/knit/garment/draft.ts';
+import type { garmentKinds } from '../../../src/knit/garment/kinds/garments.ts';
 import { startingDesign } from '../../../src/knit/garment/start.ts';
 import { makingUpOf } from '../../../src/knit/making-up/making-up.ts';
 import { asPlanned } from '../../../src/knit/piece/as-planned.ts';

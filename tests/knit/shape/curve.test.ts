@@ -3,6 +3,7 @@ import { polygonArea } from 'd3-polygon';
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { capCurve, neckCurve, setInCurve } from '../../../src/knit/garment/curves.ts';
+import { BACK_NECK, necks } from '../../../src/knit/garment/kinds/necks.ts';
 import { type Curve, lengthOf, type Point, pointAt, pointsOf, xAt } from '../../../src/knit/shape/curve.ts';
 
 // random sweeps take their time on a busy machine
@@ -25,7 +26,7 @@ describe('curves', () => {
         const curves = [
           capCurve(width, step * width, top * width, height, 7),
           setInCurve(width, width * 0.8, height),
-          neckCurve('round', 0, width / 3, height / 2),
+          neckCurve(necks.round, 0, width / 3, height / 2),
         ];
         for (const curve of curves) expect(Math.abs(lengthOf(curve) - reference(curve))).toBeLessThan(0.01);
       }),
@@ -50,7 +51,7 @@ describe('curves', () => {
   it('xAt finds the point of the curve at a height', () => {
     fc.assert(
       fc.property(mm(0.01, 0.99), mm(50, 300), mm(20, 200), (t, width, height) => {
-        const curve = neckCurve('round', 0, width, height);
+        const curve = neckCurve(necks.round, 0, width, height);
         const arc = curve[1];
         if (!arc) throw new Error('a round neck has an arc');
         const [x, y] = pointAt(arc, t);
@@ -61,7 +62,7 @@ describe('curves', () => {
   });
 
   it('a quarter of a circle is π r / 2 long to 0.03 %', () => {
-    const [, arc] = neckCurve('back', -150, 100, 100);
+    const [, arc] = neckCurve(BACK_NECK, -150, 100, 100);
     if (!arc) throw new Error('an arc');
     const length = lengthOf([arc]);
     expect(Math.abs(length - (Math.PI * 100) / 2) / length).toBeLessThan(0.0003);

@@ -7,6 +7,7 @@ import {
   setInCurve,
   slantCurve,
 } from '../../../src/knit/garment/curves.ts';
+import { necks } from '../../../src/knit/garment/kinds/necks.ts';
 import type { Gauge } from '../../../src/knit/gauge.ts';
 import { type Edges, shapingOf, stepsOf, turned } from '../../../src/knit/shape/edge-steps.ts';
 import { type EdgeWish, knitEdge } from '../../../src/knit/shape/outline.ts';
@@ -50,7 +51,7 @@ describe('stairs', () => {
     fc.assert(
       fc.property(count(8, 90), count(4, 60), someGauge(), (half, pairs, gauge) => {
         const mm = (half * 100) / gauge.stitches;
-        const curve = neckCurve('round', 0, mm, (pairs * 200) / gauge.rows, 100 / gauge.rows);
+        const curve = neckCurve(necks.round, 0, mm, (pairs * 200) / gauge.rows, 100 / gauge.rows);
         const { steps } = knitEdge({
           curve,
           gauge,

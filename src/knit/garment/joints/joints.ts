@@ -2,7 +2,11 @@ import type { EdgeName, SewnBand } from '../../making-up/band-joints.ts';
 import type { Joint } from '../../making-up/joint.ts';
 import { stated } from '../../making-up/statement.ts';
 import type { Recipe } from '../../piece/recipe.ts';
-import { type Design, garmentKinds } from '../design.ts';
+import type { Design } from '../design.ts';
+import { armholes } from '../kinds/armholes.ts';
+import { garmentKinds } from '../kinds/garments.ts';
+import { shoulderEndFacts } from '../kinds/shoulders.ts';
+import { sleeveTops } from '../kinds/sleeve-tops.ts';
 import { holdsShoulders } from '../short-rows.ts';
 import { PanelLines } from './panel-lines.ts';
 import { SleeveLines } from './sleeve-lines.ts';
@@ -21,20 +25,19 @@ export function jointsOf(design: Design, recipes: readonly Recipe[], flat: FlatN
   const half = (make: number) => new PanelLines(front, make, isOpen, flat.front);
   const own = (recipe: Recipe, make: number) =>
     new SleeveLines(recipe, make, design.sleeve.direction === 'top down');
-  const { shoulderEnd } = design;
+  const armhole = armholes[design.armhole];
   return stated({
     back: new PanelLines(back, 1, false, flat.back),
     // the first of two fronts is the left one as worn
     fronts: { left: half(1), right: isOpen ? half(2) : half(1) },
     sleeves: sleeve && { left: own(sleeve, 1), right: own(sleeve, 2) },
     bands: recipes.flatMap(bandOf),
-    isRaglan: design.armhole === 'raglan',
-    isIndented: design.armhole === 'indented',
+    isRaglan: armhole.toNeck,
+    isIndented: armhole.isIndented,
     isOpen,
     isFlatFront: !isOpen && flat.front > 0,
-    shoulders:
-      holdsShoulders(design) && shoulderEnd !== 'bind off' ? (shoulderEnd ?? 'mattress') : 'mattress',
-    capEase: design.armhole === 'set-in' ? design.sleeve.capEase : 0,
+    shoulders: holdsShoulders(design) ? shoulderEndFacts(design.shoulderEnd).seam : 'mattress',
+    capEase: sleeveTops[armhole.sleeveTop].takesEase ? design.sleeve.capEase : 0,
   });
 }
 

@@ -2,6 +2,7 @@ import type { Line, Stretch } from '../../making-up/joint.ts';
 import { type PanelEdges, turnedRound, type Underarm } from '../../making-up/piece-edges.ts';
 import { counts } from '../../piece/counts.ts';
 import type { Edge, PartRecipe, Recipe } from '../../piece/recipe.ts';
+import { armholes } from '../kinds/armholes.ts';
 
 /**
  * The edges of a drafted back, front or half a front, by the names that the draft gives its parts and sections.
@@ -147,7 +148,7 @@ export class PanelLines implements PanelEdges {
   }
 }
 
-const ARMHOLES: readonly string[] = ['armhole', 'raglan'];
+const ARMHOLES: readonly string[] = [...new Set(Object.values(armholes).map(({ rows }) => rows))];
 
 /** Stitches that are bound off or cast on at once in the first pair of rows of a section; 0 where none are. */
 export function levelStitches(part: PartRecipe, section: string, edge: Edge): number {

@@ -1,9 +1,10 @@
 import type { Line, Stretch } from '../../making-up/joint.ts';
 import { type SleeveEdges, turnedRound, type Underarm } from '../../making-up/piece-edges.ts';
 import type { Edge, PartRecipe, Recipe } from '../../piece/recipe.ts';
+import { sleeveTops } from '../kinds/sleeve-tops.ts';
 import { levelStitches } from './panel-lines.ts';
 
-const CAPS: readonly string[] = ['cap', 'raglan', 'top'];
+const CAPS: readonly string[] = [...new Set(Object.values(sleeveTops).map(({ rows }) => rows))];
 
 /** The edges of a drafted sleeve, by the names that the draft gives its sections. */
 export class SleeveLines implements SleeveEdges {

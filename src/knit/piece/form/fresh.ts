@@ -1,4 +1,5 @@
 import type { FabricName } from '../../fabric.ts';
+import { factsOf } from '../../fabric-facts.ts';
 import type { PartForm, PieceForm, SectionForm, ShapingForm, Typed } from './form.ts';
 import { freeName } from './list.ts';
 
@@ -14,7 +15,7 @@ export interface MainFabric {
 /** After a rib comes the main fabric on its own needle; after anything else, more of the same. */
 export function freshSection(part: PartForm | undefined, main: MainFabric): SectionForm {
   const last = part?.sections.at(-1);
-  const goesOn = last !== undefined && !last.fabric.startsWith('rib');
+  const goesOn = last !== undefined && !factsOf(last.fabric).drawsIn;
   return {
     name: '',
     rows: '',

@@ -1,4 +1,5 @@
-import type { FabricName } from '../../fabric.ts';
+import { type FabricName, fits } from '../../fabric.ts';
+import { factsOf } from '../../fabric-facts.ts';
 import { fabricOfGauge, type MeasuredGauge } from '../../measured-gauge.ts';
 import { taper } from '../../shape/taper.ts';
 import type { PartRecipe, Recipe, Section, Shaping } from '../recipe.ts';
@@ -54,7 +55,7 @@ const section = (
 /** A rib that is the same at both ends asks for an odd count, which a body with a neck in its middle has not. */
 const mainFabric = (gauge: MeasuredGauge): FabricName => {
   const fabric = fabricOfGauge(gauge);
-  return fabric === 'rib 1x1 matched' ? 'rib 1x1' : fabric;
+  return fits(fabric, 2).fits ? fabric : factsOf(fabric).cloth;
 };
 
 const ribbing = (name: string, rows: number, needle: number): Section => ({

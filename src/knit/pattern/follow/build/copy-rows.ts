@@ -1,3 +1,4 @@
+import { factsOf } from '../../../fabric-facts.ts';
 import type { Fault } from '../../../fault.ts';
 import { expandRow } from '../../../row/expand.ts';
 import { addRun, type Run, shorten } from '../../../row/shorten.ts';
@@ -95,8 +96,8 @@ function copyRow(
  * on the same side it is read from its other end. Garter stitch is knit on both sides.
  */
 function mirroredRow(build: Build, part: PartBuild, row: MadeRow): Fault | undefined {
-  const isGarter = row.fabric.is === 'face' && row.fabric.name === 'garter';
-  const turned = isGarter ? row.steps : turnedSteps(row.steps, row.before);
+  const inRidges = row.fabric.is === 'face' && factsOf(row.fabric.name).ridges;
+  const turned = inRidges ? row.steps : turnedSteps(row.steps, row.before);
   const steps = nextSide(part) === row.side ? mirrorSteps(row.steps, row.before) : turned;
   const wrong = pushRow(build, part, steps, { kind: row.kind, advance: true });
   return wrong && row.items ? makeWrittenRow(build, part, row.items, row.kind) : wrong;

@@ -1,0 +1,62 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { fabricNames } from '../../../src/knit/fabric.ts';
+import { armholeKinds } from '../../../src/knit/garment/kinds/armholes.ts';
+import { neckShapes } from '../../../src/knit/garment/kinds/necks.ts';
+import { shoulderEnds, shoulderWays } from '../../../src/knit/garment/kinds/shoulders.ts';
+import { silhouettes } from '../../../src/knit/garment/kinds/silhouettes.ts';
+import { sleeveShapes } from '../../../src/knit/garment/kinds/sleeve-shapes.ts';
+
+/**
+ * Where the source asks a kind for its name instead of reading its record: `=== 'raglan'`, `case 'V'`,
+ * `fabric.startsWith('rib')`. The same word may name something else; such places stand below with what they mean.
+ */
+const named = [
+  ...armholeKinds,
+  ...neckShapes,
+  ...silhouettes,
+  ...sleeveShapes,
+  ...shoulderWays,
+  // a part's own end and a shaping are called 'bind off' too: of a shoulder it is found by what is compared
+  ...shoulderEnds.filter((end) => end !== 'bind off'),
+  ...fabricNames,
+].join('|');
+const asks = new RegExp(
+  `(?:[!=]==\\s*|\\bcase\\s+)'(?:${named})'|\\bshoulderEnd\\s*[!=]==|\\b(?:startsWith|includes)\\('(?:${named}|rib)`,
+  'g',
+);
+
+/** By file: how many such places, and what else the word means there, or why the name itself is what is asked. */
+const elsewhere: Readonly<Record<string, readonly [places: number, meaning: string]>> = {
+  'src/knit/making-up/making-up.ts': [1, 'a seam along a raglan'],
+  'src/knit/making-up/piece-groups.ts': [1, 'a step that sews raglans'],
+  'src/screens/making-up/says-step.ts': [2, 'a step that sews raglans, and a seam along one'],
+  'src/knit/pattern/follow/build/cycle.ts': [
+    1,
+    'a knit row and a purl row are garter stitch by its definition',
+  ],
+  'src/knit/pattern/follow/build/fabric.ts': [1, "'knit for 5 cm' goes on in the text's stocking stitch"],
+  'src/knit/pattern/follow/build/make-row.ts': [1, "the text's stocking stitch is purled on the wrong side"],
+  'src/knit/pattern/follow/even.ts': [
+    2,
+    "'beg with a k row' chooses between stocking stitch and its reverse",
+  ],
+  'src/knit/pattern/say/phrase/until.ts': [1, 'the word in a text'],
+  'src/screens/draft/swatches.tsx': [1, 'yarn is sorted by its count in stocking stitch'],
+};
+
+const sources = readdirSync('src', { recursive: true, encoding: 'utf8' })
+  .filter((path) => /\.tsx?$/.test(path))
+  .map((path) => `src/${path}`);
+
+const placesIn = (path: string): number => [...readFileSync(path, 'utf8').matchAll(asks)].length;
+
+describe('kinds', () => {
+  it('are asked for what their record holds, never by name, but where the word means something else', () => {
+    const found = Object.fromEntries(
+      sources.map((path) => [path, placesIn(path)] as const).filter(([, places]) => places > 0),
+    );
+    const told = Object.fromEntries(Object.entries(elsewhere).map(([path, [places]]) => [path, places]));
+    expect(found).toEqual(told);
+  });
+});
