@@ -4,7 +4,7 @@ import { type Facts, factsOf, type MakeTruth, type Standing, standingsIn, type T
 
 /** In what a box is not what it has to be, in a line; undefined where it is. */
 export function disagreement(truth: Truth, box: BoxSeen): string | undefined {
-  return inGarments(truth, box) ?? inMakes(truth, box) ?? inLog(truth, box);
+  return inGarments(truth, box) ?? inMakes(truth, box) ?? inLog(truth, box) ?? inPhotos(truth, box);
 }
 
 function inGarments(truth: Truth, box: BoxSeen): string | undefined {
@@ -18,6 +18,11 @@ function inGarments(truth: Truth, box: BoxSeen): string | undefined {
     if (!agrees) return `garment ${id}: ${difference(found, wanted)}`;
   }
   return undefined;
+}
+
+function inPhotos({ photos, loosePhotos }: Truth, box: BoxSeen): string | undefined {
+  const [found, wanted] = [[...box.photos.keys()], [...photos.keys()]].map((ids) => ids.sort().join());
+  return loosePhotos || found === wanted ? undefined : `photos are ${found}, were to be ${wanted}`;
 }
 
 /** Where two things differ, and what stands there. */
@@ -72,8 +77,17 @@ export function settled(truth: Truth, box: BoxSeen): Truth {
   }
   const garments = new Map([...box.garments].map(([id, record]): [string, Facts] => [id, factsOf(record)]));
   const log = new Map([...box.log].map(([id, entry]) => [id, JSON.stringify(entry)]));
-  return { garments, makes, log, looseMakes: new Map(), looseFacts: new Map() };
+  const photos = new Map([...box.photos].map(([id, { garment }]) => [id, garment]));
+  const photosGone = truth.loosePhotos ? goneIn(box) : truth.photosGone;
+  return { garments, makes, log, photos, photosGone, looseMakes: new Map(), looseFacts: new Map() };
 }
+
+const goneIn = ({ garments }: BoxSeen): Truth['photosGone'] =>
+  new Map(
+    [...garments.values()].flatMap(({ id, marks }) =>
+      (marks?.photosGone ?? []).map((photo) => [photo.id, id] as const),
+    ),
+  );
 
 export const printOf = (box: BoxSeen, plan: string): string => {
   const record = box.plans.get(plan);

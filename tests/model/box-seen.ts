@@ -1,5 +1,5 @@
 import type { LogEntry } from '../../src/progress/log.ts';
-import type { GarmentRecord, PlaceRecord, PlanRecord } from '../../src/store/records.ts';
+import type { GarmentRecord, PhotoRecord, PlaceRecord, PlanRecord } from '../../src/store/records.ts';
 
 /** A device's box as it lies on its disk, read past the app. */
 export interface BoxSeen {
@@ -7,6 +7,7 @@ export interface BoxSeen {
   readonly places: ReadonlyMap<string, PlaceRecord>;
   readonly plans: ReadonlyMap<string, PlanRecord>;
   readonly log: ReadonlyMap<string, LogEntry>;
+  readonly photos: ReadonlyMap<string, PhotoRecord>;
 }
 
 /** A disk with the name of the box on it. */
@@ -15,7 +16,7 @@ interface Boxed {
   readonly name: string;
 }
 
-const stores = ['garments', 'places', 'plans', 'log'] as const;
+const stores = ['garments', 'places', 'plans', 'log', 'photos'] as const;
 
 export async function seeBox({ disk, name }: Boxed): Promise<BoxSeen> {
   const db = await asked(disk.sound.open(name));
@@ -27,13 +28,14 @@ export async function seeBox({ disk, name }: Boxed): Promise<BoxSeen> {
     }),
   );
   db.close();
-  const [garments, places, plans, log] = all as unknown as [
+  const [garments, places, plans, log, photos] = all as unknown as [
     BoxSeen['garments'],
     BoxSeen['places'],
     BoxSeen['plans'],
     BoxSeen['log'],
+    BoxSeen['photos'],
   ];
-  return { garments, places, plans, log };
+  return { garments, places, plans, log, photos };
 }
 
 const asked = <T>(request: IDBRequest<T>): Promise<T> =>

@@ -144,7 +144,8 @@ export async function canBeBackedUp(page: Page, box: BoxSeen, device: Device): P
  * went other ways is asked of the log where it is shown, a place says only that there may be some.
  */
 export function sameBoxes(found: BoxSeen, wanted: BoxSeen): string | undefined {
-  const plain = ({ garments, plans, log, places }: BoxSeen) => ({
+  const plain = ({ garments, plans, log, places, photos }: BoxSeen) => ({
+    photos: [...photos.keys()].sort(),
     garments: Object.fromEntries(garments),
     plans: Object.fromEntries(plans),
     log: Object.fromEntries(log),

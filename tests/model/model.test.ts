@@ -63,7 +63,7 @@ afterAll(() => {
   vi.restoreAllMocks();
 });
 
-describe('two devices with two windows each', () => {
+describe('three devices with two windows each', () => {
   it('lose nothing, show nothing that is not stored, and can always be backed up, whatever is done on them', async () => {
     await fc.assert(
       fc.asyncProperty(life, async ({ garments, isShared, steps }) => {

@@ -28,7 +28,10 @@ export function united(a: Truth, b: Truth): Truth {
         ),
     ]),
   );
-  return { garments, makes, log: new Map([...b.log, ...a.log]), looseMakes, looseFacts, written: [] };
+  const photosGone = new Map([...a.photosGone, ...b.photosGone]);
+  const photos = new Map([...a.photos, ...b.photos].filter(([id]) => !photosGone.has(id)));
+  const log = new Map([...b.log, ...a.log]);
+  return { garments, makes, log, photos, photosGone, looseMakes, looseFacts, written: [] };
 }
 
 /** What only one device knows of is there as that one knows it. */
@@ -73,6 +76,9 @@ export function takenBackImport(now: Truth, came: Import, box: BoxSeen): Truth {
     garments,
     makes: makesBack(now, came, garments),
     log,
+    photos: now.photos,
+    photosGone: now.photosGone,
+    loosePhotos: true,
     looseFacts,
     looseMakes: looseBack(now, came),
     written: [],

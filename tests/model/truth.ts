@@ -26,6 +26,12 @@ export interface Truth {
   readonly makes: ReadonlyMap<string, MakeTruth>;
   /** every entry that was ever seen in the log, by its id, as text */
   readonly log: ReadonlyMap<string, string>;
+  /** the garment of each photo, by the photo's id */
+  readonly photos: ReadonlyMap<string, string>;
+  /** the same of photos that she took away; none of these comes back by uniting */
+  readonly photosGone: ReadonlyMap<string, string>;
+  /** which photos there are is not known after the deed */
+  readonly loosePhotos?: boolean;
   /** makes of which only so much is known after the deed */
   readonly looseMakes: ReadonlyMap<string, (now: Standing) => boolean>;
   /** the same of garments */
@@ -38,6 +44,8 @@ export const nothingYet: Truth = {
   garments: new Map(),
   makes: new Map(),
   log: new Map(),
+  photos: new Map(),
+  photosGone: new Map(),
   looseMakes: new Map(),
   looseFacts: new Map(),
 };

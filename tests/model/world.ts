@@ -27,7 +27,7 @@ export class World {
   readonly #boxes = new Map<Device, string>();
 
   constructor(readonly wardrobe: readonly GarmentRecord[]) {
-    this.devices = ['phone', 'tablet'].map((name) => new Device(name, BEGAN));
+    this.devices = ['phone', 'tablet', 'old phone'].map((name) => new Device(name, BEGAN));
   }
 
   truth(device: Device): Truth {

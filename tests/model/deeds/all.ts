@@ -2,13 +2,21 @@ import type { Deed } from '../hand.ts';
 import { goApart } from './apart.ts';
 import { edit, save } from './editing.ts';
 import { keep, replace, takeBack } from './files.ts';
-import { beginGarment, deleteGarment, tickStep, writeNotes } from './garments.ts';
+import {
+  beginGarment,
+  changeFigures,
+  deleteGarment,
+  linkTwice,
+  photograph,
+  tickStep,
+  writeNotes,
+} from './garments.ts';
 import { jot, setPlace, tap, tapBoth, tapInBoth, undo } from './knitting.ts';
 import { killedWhile, onAFullDisk } from './mishaps.ts';
 import { closePage, deafen, openPage, reload, setClock } from './pages.ts';
 import { planAnew } from './planning.ts';
 
-import { exchange, unite } from './unite.ts';
+import { exchange, replaceByOther, unite } from './unite.ts';
 
 import { chooseWay } from './ways.ts';
 
@@ -29,6 +37,12 @@ export const deeds: Readonly<Record<string, Kind>> = {
   'delete a garment': { deed: deleteGarment, weight: 1 },
   'write notes': { deed: writeNotes, weight: 2 },
   'tick a step': { deed: tickStep, weight: 2 },
+  photograph: { deed: photograph, weight: 3 },
+  'photograph, killed': { deed: killedWhile(photograph), weight: 1 },
+  'photograph on a full disk': { deed: onAFullDisk(photograph), weight: 1 },
+  'change figures': { deed: changeFigures, weight: 2 },
+  'open a link twice': { deed: linkTwice, weight: 1 },
+  'replace by the other': { deed: replaceByOther, weight: 1 },
   'open a window': { deed: openPage, weight: 2 },
   'close a window': { deed: closePage, weight: 1 },
   edit: { deed: edit, weight: 5 },

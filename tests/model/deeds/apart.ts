@@ -1,9 +1,9 @@
 import { type Deed, Hand } from '../hand.ts';
 import { edit, save } from './editing.ts';
-import { tickStep, writeNotes } from './garments.ts';
+import { changeFigures, deleteGarment, photograph, tickStep, writeNotes } from './garments.ts';
 import { jot, setPlace, tap, undo } from './knitting.ts';
 import { planAnew } from './planning.ts';
-import { exchange } from './unite.ts';
+import { exchangeWith } from './unite.ts';
 
 const ways: readonly Deed[] = [
   tap,
@@ -17,13 +17,16 @@ const ways: readonly Deed[] = [
   tickStep,
   writeNotes,
   jot,
+  photograph,
+  changeFigures,
+  deleteGarment,
 ];
 
 /** Both devices have the same make in hand, each goes its own way with it, and then they meet. */
 export const goApart: Deed = async (hand) => {
   const { world, device, numbers } = hand;
   const make = hand.make();
-  const other = world.devices.find((one) => one !== device);
+  const other = hand.pick(world.devices.filter((one) => one !== device));
   if (make === undefined || !other || !world.truth(other).makes.has(make)) return hand.unchanged;
   hand.say(`each goes its own way with ${make}`);
   for (const [i, one] of [device, other].entries()) {
@@ -40,5 +43,5 @@ export const goApart: Deed = async (hand) => {
       hand.say(`${one.letter}: ${there.said.join()}`);
     }
   }
-  return exchange(hand);
+  return exchangeWith(hand, other);
 };

@@ -34,6 +34,11 @@ const changes: Readonly<Record<string, Change>> = {
   'another length': longer,
   'another length again': longer,
   'one more make': inPiece((piece) => ({ ...piece, makes: String(Math.min(4, Number(piece.makes) + 1)) })),
+  'one make less': inPiece((piece) => ({ ...piece, makes: String(Math.max(1, Number(piece.makes) - 1)) })),
+  'no shoulders': inPiece((piece) => {
+    const [body] = piece.parts;
+    return body === undefined ? piece : { ...piece, parts: [{ ...body, end: 'bind off' }] };
+  }),
   'a new piece': (form, hand) => {
     const piece = hand.pick(hand.world.wardrobe)?.pieces[0];
     if (piece === undefined || form.pieces.length > 3) return form;

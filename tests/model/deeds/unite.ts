@@ -3,10 +3,12 @@ import type { Device } from '../device.ts';
 import type { Deed, Hand } from '../hand.ts';
 import { sameBoxes } from '../laws.ts';
 import type { Page } from '../page.ts';
+import type { Truth } from '../truth.ts';
 import { united } from '../truth-of-imports.ts';
 import { fileOf, takeIn } from './files.ts';
 
-const otherOf = ({ world, device }: Hand): Device => world.devices.find((one) => one !== device) as Device;
+const otherOf = (hand: Hand): Device =>
+  hand.pick(hand.world.devices.filter((one) => one !== hand.device)) as Device;
 
 const firstPage = async (device: Device): Promise<Page> => device.pages[0] ?? (await device.open());
 
@@ -19,10 +21,21 @@ export const unite: Deed = async (hand) => {
   return hand.ended(isDone, united(hand.truth, hand.world.truth(from.device)));
 };
 
+/** Everything here is replaced by what the other device has, which may be further on with the same garment, or not as far. */
+export const replaceByOther: Deed = async (hand) => {
+  const from = await firstPage(otherOf(hand));
+  const file = await fileOf(from);
+  hand.say(`everything replaced by the ${from.device.letter}'s backup`);
+  const isDone = await takeIn(hand.world, hand.page, file, 'replace');
+  return hand.ended(isDone, { ...hand.world.truth(from.device), written: [] });
+};
+
 /** Each device takes in the other's backup, made before: then both are the same. */
-export const exchange: Deed = async (hand) => {
+export const exchange: Deed = (hand) => exchangeWith(hand, otherOf(hand));
+
+export async function exchangeWith(hand: Hand, theOther: Device): Promise<readonly Truth[]> {
   const { world, page, device, truth } = hand;
-  const other = await firstPage(otherOf(hand));
+  const other = await firstPage(theOther);
   const [mine, theirs] = [await fileOf(page), await fileOf(other)];
   hand.say('each takes in the backup of the other');
   const both = united(truth, world.truth(other.device));
@@ -32,4 +45,4 @@ export const exchange: Deed = async (hand) => {
   if (wrong !== undefined) throw new Error(`the two devices are not the same: ${wrong}`);
   world.meanwhile(other.device, both);
   return [both];
-};
+}
