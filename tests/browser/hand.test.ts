@@ -296,6 +296,7 @@ describe('stripes', () => {
   it('are said with the row: the colour that it has, and the change where a new one begins', () =>
     knitting(async (page, knitter) => {
       await knitter.open('#/g/sample/yarn');
+      await page.locator('summary', { hasText: 'Stripes' }).click();
       const add = page.getByRole('button', { name: /^Add a colou?r$/ });
       for (const n of [1, 2]) {
         await add.tap();

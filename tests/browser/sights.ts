@@ -118,6 +118,16 @@ const garment: readonly Sight[] = [
   },
   { name: 'question before deleting', screen: 'garment', come: (page) => sheet(page, 'Delete this garment') },
   screenSight('yarn', 'yarn', '#/g/sample/yarn', (page) => isTitled(page, 'Yarn')),
+  {
+    name: 'yarn unfolded',
+    screen: 'yarn',
+    come: async (page) => {
+      await page.evaluate(() => {
+        for (const fold of document.querySelectorAll('details')) fold.open = true;
+      });
+      await page.getByLabel('Rows', { exact: true }).waitFor();
+    },
+  },
   screenSight('making up', 'makingUp', '#/g/sample/making-up', (page) => isTitled(page, 'Making up')),
   screenSight('record', 'record', '#/g/sample/record', (page) =>
     page.getByRole('heading', { name: /Back/ }).first().waitFor(),

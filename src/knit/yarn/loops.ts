@@ -14,7 +14,7 @@ export function rowLoops(row: PlannedRow): number {
 
 export const setUpLoops = (part: PlannedPart): number => ('part' in part.from ? 0 : part.start);
 
-/** Loops of the set-up and the first `rows` rows. @instrument of the law that stripes share them all out */
+/** Loops of the set-up and the first `rows` rows. */
 export function loopsUpTo(part: PlannedPart, rows: number): number {
   let sum = rows > 0 ? setUpLoops(part) : 0;
   for (const row of part.rows.slice(0, rows)) sum += rowLoops(row);

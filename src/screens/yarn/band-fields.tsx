@@ -1,8 +1,8 @@
 import type { Yarn } from '../../knit/piece/garment.ts';
 import type { GarmentRecord } from '../../store/records.ts';
-import { Card } from '../../ui/card/card.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
+import { Group } from '../../ui/group/group.tsx';
 import { yarnToType, yarnTyped, yarnUnit } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import type { ChangeYarn } from './yarn-screen.tsx';
@@ -44,8 +44,7 @@ export function BandFields({
     />
   );
   return (
-    <Card label={say('yarn.band')}>
-      <h2>{say('yarn.band')}</h2>
+    <Group title={say('yarn.band')} says={[yarn.name, yarn.colour].filter(Boolean).join(', ')}>
       {text('name', say('yarn.name'))}
       <div class="yarn-pair">
         {text('colour', say('yarn.colour'))}
@@ -65,7 +64,7 @@ export function BandFields({
         {number('balls', say('yarn.balls'))}
         {number('strands', say('yarn.strands'), undefined, 1)}
       </div>
-    </Card>
+    </Group>
   );
 }
 

@@ -1,3 +1,5 @@
+import type { GarmentView } from '../../app/state.ts';
+import { ballsOf, shareKnitted } from '../../knit/yarn/balls.ts';
 import type { PieceYarn, YarnNeed } from '../../knit/yarn/need.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 import { Card } from '../../ui/card/card.tsx';
@@ -7,15 +9,26 @@ import { saysGrams, saysYarnLength } from '../../words/measures.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { Guesses } from '../guesses.tsx';
+import { BallsDrawn } from './balls-drawn.tsx';
 import type { ChangeYarn } from './yarn-screen.tsx';
 
 export interface NeedCardProps {
   readonly need: YarnNeed;
-  readonly garment: GarmentRecord;
+  readonly view: GarmentView;
   readonly change: ChangeYarn;
 }
 
-export function NeedCard({ need, garment, change }: NeedCardProps) {
+export function NeedCard({ need, view, change }: NeedCardProps) {
+  const { garment } = view;
+  const makes = view.pieces.flatMap((piece) => piece.makes);
+  const knitted = makes.map(({ parts, places }) =>
+    shareKnitted(
+      parts,
+      places.map(({ rows }) => rows),
+    ),
+  );
+  const balls = ballsOf(need, garment.yarns?.[0], knitted);
+  const asked = justFinished(need, view);
   const length = saysYarnLength(need.metres);
   return (
     <Card label={say('yarn.need')}>
@@ -25,6 +38,7 @@ export function NeedCard({ need, garment, change }: NeedCardProps) {
           ? say('yarn.needLength', { length })
           : say('yarn.needGrams', { grams: saysGrams(need.grams), length })}
       </p>
+      {balls && <BallsDrawn balls={balls} />}
       {need.balls !== undefined && (
         <p>
           {say('yarn.needBalls', {
@@ -41,22 +55,36 @@ export function NeedCard({ need, garment, change }: NeedCardProps) {
       {need.correction !== 1 && (
         <p>{say('yarn.corrected', { percent: saysNumber(need.correction, { percent: true, digits: 0 }) })}</p>
       )}
-      <h3>{say('yarn.perMake')}</h3>
-      <ul class="yarn-lines">
-        {need.makes.map((make) => (
-          <li key={`${make.piece} ${make.make}`}>
-            {say('yarn.makeLine', { piece: make.piece, make: make.make, amount: saysAmount(make) })}
-          </li>
-        ))}
-      </ul>
-      <p>{say('yarn.weighedHint')}</p>
-      <div class="yarn-pair">
-        {need.makes.map((make) => (
-          <Weight key={`${make.piece} ${make.make}`} make={make} garment={garment} change={change} />
-        ))}
-      </div>
+      {asked && <Weight make={asked} garment={garment} change={change} hint={say('yarn.weighedHint')} />}
+      <details>
+        <summary>{say('yarn.perMake')}</summary>
+        <ul class="yarn-lines">
+          {need.makes.map((make) => (
+            <li key={`${make.piece} ${make.make}`}>
+              {say('yarn.makeLine', { piece: make.piece, make: make.make, amount: saysAmount(make) })}
+            </li>
+          ))}
+        </ul>
+        <p>{say('yarn.weighedHint')}</p>
+        <div class="yarn-pair">
+          {need.makes.map((make) => (
+            <Weight key={`${make.piece} ${make.make}`} make={make} garment={garment} change={change} />
+          ))}
+        </div>
+      </details>
     </Card>
   );
+}
+
+/** The make finished last, while nobody has weighed it; `need.makes` are the garment's, in its order. */
+function justFinished({ makes }: YarnNeed, { garment, pieces }: GarmentView): PieceYarn | undefined {
+  const done = pieces
+    .flatMap((piece) => piece.makes.map(({ make, places }) => ({ piece: piece.name, make, places })))
+    .filter(({ places }) => places.length > 0 && places.every(({ rows, total }) => rows >= total))
+    .filter(({ piece, make }) => !garment.taken?.some((t) => t.piece === piece && t.make === make));
+  const touched = ({ places }: (typeof done)[number]) => Math.max(...places.map((place) => place.touched));
+  const last = done.sort((a, b) => touched(b) - touched(a))[0];
+  return last && makes.find(({ piece, make }) => piece === last.piece && make === last.make);
 }
 
 const saysAmount = ({ metres, grams }: PieceYarn): string =>
@@ -74,9 +102,10 @@ interface WeightProps {
   readonly make: PieceYarn;
   readonly garment: GarmentRecord;
   readonly change: ChangeYarn;
+  readonly hint?: string;
 }
 
-function Weight({ make: { piece, make }, garment, change }: WeightProps) {
+function Weight({ make: { piece, make }, garment, change, hint }: WeightProps) {
   const found = garment.taken?.find((t) => t.piece === piece && t.make === make);
   const put = (grams: number | undefined) =>
     change((now) => {
@@ -86,6 +115,7 @@ function Weight({ make: { piece, make }, garment, change }: WeightProps) {
   return (
     <NumberField
       label={say('yarn.weighed', { piece, make })}
+      hint={hint}
       unit={say('yarn.unitGrams')}
       bare
       decimals

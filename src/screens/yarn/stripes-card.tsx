@@ -4,9 +4,9 @@ import { heldMetresPerGram, yarnPerStitch } from '../../knit/yarn/per-stitch.ts'
 import { loopsByColour, type Stripe } from '../../knit/yarn/stripes.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { IconButton } from '../../ui/button/icon-button.tsx';
-import { Card } from '../../ui/card/card.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
+import { Group } from '../../ui/group/group.tsx';
 import { saysGrams, saysYarnLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import type { ChangeYarn } from './yarn-screen.tsx';
@@ -20,8 +20,7 @@ export function StripesCard({ view, change }: { readonly view: GarmentView; read
   const edit = (at: number, typed: Partial<Stripe>) =>
     put((now) => now.map((old, i) => (i === at ? { ...old, ...typed } : old)));
   return (
-    <Card label={say('yarn.stripes')}>
-      <h2>{say('yarn.stripes')}</h2>
+    <Group title={say('yarn.stripes')} says={stripes.map(({ colour }) => colour).join(', ')}>
       <p>{say('yarn.stripesHint')}</p>
       {stripes.map((stripe, i) => (
         <div class="yarn-pair" key={i}>
@@ -59,7 +58,7 @@ export function StripesCard({ view, change }: { readonly view: GarmentView; read
           ))}
         </ul>
       )}
-    </Card>
+    </Group>
   );
 }
 

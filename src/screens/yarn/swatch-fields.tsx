@@ -3,9 +3,9 @@ import { type FabricName, fabricNames } from '../../knit/fabric.ts';
 import type { Swatch } from '../../knit/piece/garment.ts';
 import { gaugeOf } from '../../knit/piece/gauges.ts';
 import type { GarmentRecord } from '../../store/records.ts';
-import { Card } from '../../ui/card/card.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
+import { Group } from '../../ui/group/group.tsx';
 import { saysFabric } from '../../words/craft.ts';
 import { say } from '../../words/say.ts';
 import type { ChangeYarn } from './yarn-screen.tsx';
@@ -49,8 +49,7 @@ export function SwatchFields({
     />
   );
   return (
-    <Card label={say('yarn.swatch')}>
-      <h2>{say('yarn.swatch')}</h2>
+    <Group title={say('yarn.swatch')}>
       <p>{say('yarn.swatchHint')}</p>
       <div class="yarn-pair">
         <SelectField
@@ -63,7 +62,7 @@ export function SwatchFields({
         {number('stitches', say('yarn.swatchStitches'))}
         {number('rows', say('yarn.swatchRows'))}
       </div>
-    </Card>
+    </Group>
   );
 }
 

@@ -34,7 +34,7 @@ function Yarn({ view }: { readonly view: GarmentView }) {
   return (
     <div class="yarn-page">
       {need.ok ? (
-        <NeedCard need={need.value} garment={garment} change={change} />
+        <NeedCard need={need.value} view={view} change={change} />
       ) : (
         <Notice kind="fault" title={say('yarn.cannot')}>
           {need.faults.map((fault) => (

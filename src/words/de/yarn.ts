@@ -26,6 +26,7 @@ export const words: Translation<typeof english> = {
     one: '{count} Knäuel, {margin} Vorrat eingerechnet',
     other: '{count} Knäuel, {margin} Vorrat eingerechnet',
   },
+  ballsDrawn: '{used} Knäuel verstrickt, {left} noch zu stricken, {reserve} in Reserve',
   short: {
     one: 'Es fehlt {count} Knäuel. Kaufen, solange es die Partie noch gibt.',
     other: 'Es fehlen {count} Knäuel. Kaufen, solange es die Partie noch gibt.',
