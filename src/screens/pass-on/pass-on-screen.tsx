@@ -64,13 +64,16 @@ function PassOn({ view }: { readonly view: GarmentView }) {
       <Card label={say('passOn.link')}>
         <h2>{say('passOn.link')}</h2>
         <p>{say('passOn.linkHint', { length: link.length })}</p>
-        <textarea class="pass-on-link" readOnly rows={4} value={link} aria-label={say('passOn.link')} />
         <div class="pass-on-keys">
           <Button kind="main" icon="share" onPress={() => void share()}>
             {say('passOn.share')}
           </Button>
           <Button onPress={() => void copy()}>{say('passOn.copy')}</Button>
         </div>
+        <details>
+          <summary>{say('passOn.seeLink')}</summary>
+          <textarea class="pass-on-link" readOnly rows={4} value={link} aria-label={say('passOn.link')} />
+        </details>
         <LiveRegion text={told} />
         {told !== '' && <p>{told}</p>}
       </Card>
@@ -112,13 +115,6 @@ function Written({
     <Card label={say('passOn.written')}>
       <h2>{say('passOn.written')}</h2>
       <p>{say('passOn.writtenHint')}</p>
-      <textarea
-        class="pass-on-link"
-        readOnly
-        rows={12}
-        value={written.value}
-        aria-label={say('passOn.written')}
-      />
       <div class="pass-on-keys">
         <Button icon="download" onPress={save}>
           {say('passOn.saveText')}
@@ -133,6 +129,16 @@ function Written({
           {say('passOn.copyWritten')}
         </Button>
       </div>
+      <details>
+        <summary>{say('passOn.seeWritten')}</summary>
+        <textarea
+          class="pass-on-link"
+          readOnly
+          rows={12}
+          value={written.value}
+          aria-label={say('passOn.written')}
+        />
+      </details>
     </Card>
   );
 }

@@ -21,6 +21,7 @@ import { saysList } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { saysDate, saysDuration } from '../../words/time.ts';
 import { GarmentPage } from '../garment-page.tsx';
+import { saysMake } from '../says-make.ts';
 import { useFresh } from '../use-fresh.ts';
 import { DesignAgain } from './design-again.tsx';
 
@@ -38,10 +39,14 @@ function WholeRecord({ view }: { readonly view: GarmentView }) {
   const { id } = view.garment;
   useFresh(async () => setEntries(readOr(await (await store()).entriesOfGarment(id))), { garment: id });
   if (entries === undefined) return <p>{say('record.reading')}</p>;
+  const makes = view.pieces.flatMap((piece) => piece.makes.map((make) => ({ piece, make })));
+  const isBegun = ({ places }: MakeView) => places.some((place) => entries.some((e) => e.make === place.id));
+  const waiting = makes.filter(({ make }) => !isBegun(make));
   return (
     <div class="record">
-      {view.pieces.flatMap((piece) =>
-        piece.makes.map((make) => (
+      {makes
+        .filter(({ make }) => isBegun(make))
+        .map(({ piece, make }) => (
           <MakeCard
             key={`${piece.id} ${make.make}`}
             piece={piece}
@@ -49,7 +54,15 @@ function WholeRecord({ view }: { readonly view: GarmentView }) {
             garment={view.garment}
             entries={entries}
           />
-        )),
+        ))}
+      {waiting.length > 0 && (
+        <p>
+          {say('record.waiting', {
+            list: saysList(
+              waiting.map(({ piece, make }) => saysMake(piece.name, '', make.make, piece.makes.length)),
+            ),
+          })}
+        </p>
       )}
       <Again view={view} />
       <DesignAgain design={view.garment.design} />
@@ -73,7 +86,8 @@ function MakeCard({ piece, make, garment, entries }: MakeCardProps) {
       {make.places.map((place, i) => {
         const part = make.parts[i];
         return (
-          part && (
+          part &&
+          entries.some((entry) => entry.make === place.id) && (
             <PartLines
               key={place.id}
               part={part}
@@ -104,9 +118,7 @@ function PartLines({ part, place, entries, alone }: PartLinesProps) {
   return (
     <>
       {!alone && <h3>{part.name}</h3>}
-      {from === undefined || to === undefined ? (
-        <p>{say('record.notBegun')}</p>
-      ) : (
+      {from !== undefined && to !== undefined && (
         <ul class="record-lines">
           <li>{say('record.rows', { rows: place.rows, total: place.total })}</li>
           <li>{saysDays(from, to)}</li>

@@ -12,6 +12,8 @@ export const words: Translation<typeof english> = {
   link: 'Als Link',
   linkHint:
     'Alles steht im Link selbst, hinter dem #. Kein Server bekommt es zu sehen. Er hat {length} Zeichen.',
+  seeLink: 'Den Link ansehen',
+  seeWritten: 'Hier lesen',
   share: 'Link teilen',
   copy: 'Link kopieren',
   copied: 'Kopiert',

@@ -6,7 +6,7 @@ export const words: Translation<typeof english> = {
   reading: 'Das Protokoll wird gelesen …',
   make: '{piece}, Nr. {make}',
   part: '{piece}, Nr. {make}: {part}',
-  notBegun: 'Nicht begonnen.',
+  waiting: 'Noch nicht begonnen: {list}',
   rows: '{rows} von {total} Reihen',
   days: 'Vom {from} bis {to}',
   day: 'Am {from}',

@@ -9,6 +9,8 @@ export const words = {
   licenceHint: 'How others may use it, for example CC BY 4.0.',
   link: 'As a link',
   linkHint: 'Everything is in the link itself, behind the #. No server sees it. It has {length} characters.',
+  seeLink: 'See the link',
+  seeWritten: 'Read it here',
   share: 'Share the link',
   copy: 'Copy the link',
   copied: 'Copied',

@@ -4,7 +4,7 @@ export const words = {
   reading: 'Reading the log…',
   make: '{piece}, no. {make}',
   part: '{piece}, no. {make}: {part}',
-  notBegun: 'Not begun.',
+  waiting: 'Not begun: {list}',
   rows: '{rows} of {total} rows',
   days: 'From {from} to {to}',
   day: 'On {from}',
