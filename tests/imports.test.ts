@@ -10,6 +10,8 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   words: ['knit', 'progress', '@preact/signals'],
   ui: ['words', 'preact', '@preact/signals'],
   worker: [],
+  // it makes the app: nothing of the app may know it
+  build: ['app', 'worker', 'node:crypto', 'node:fs', 'node:path', 'vite', 'vite-plugin-pwa'],
   app: ['knit', 'progress', 'store', 'words', '@preact/signals', 'valibot', 'workbox-window'],
   screens: ['app', 'ui', 'words', 'knit', 'progress', 'preact', '@preact/signals', 'uqr'],
   'main.tsx': ['app', 'ui', 'words', 'screens', 'preact', '@preact/signals'],

@@ -2,7 +2,7 @@
  * The name of the box (database, small keep, messages between windows) of the copy of the app in this folder. Several
  * copies may stand under one host, which gives them all the same storage. The first one to ask has the name that was
  * the only one until now, with whatever is under it; every other copy has its folder in the name. Nothing is moved, so
- * nothing can be lost half-way. Stands in the page's head as text (vite.config.ts), so it can use nothing from outside
+ * nothing can be lost half-way. Stands in the page's head as text (src/build/head.ts), so it can use nothing from outside
  * itself.
  * @param keep gives the browser's small keep, or throws where there is none: one copy is all there can be then
  * @param folder path of the folder with the app, from '/' to '/'

@@ -8,7 +8,7 @@ export interface FirstFiles {
 }
 
 /**
- * Stands in the page's head as text (vite.config.ts), so it can use nothing from outside itself, and runs before any
+ * Stands in the page's head as text (src/build/head.ts), so it can use nothing from outside itself, and runs before any
  * file of the app is there. It begins what the app is about to ask for, which nothing depends on; and where the app
  * does not start, it shows the words that stand in the page, has the worker mend what is kept, and tries once more.
  */

@@ -3,13 +3,7 @@ interface WorkerScope {
   readonly caches: CacheStorage;
   readonly registration: { readonly scope: string };
   readonly fetch: typeof fetch;
-  addEventListener(type: 'fetch', heard: (event: FetchAsked) => void): void;
   addEventListener(type: 'message', heard: (event: Told) => void): void;
-}
-
-interface FetchAsked {
-  readonly request: Request;
-  respondWith(answer: Promise<Response>): void;
 }
 
 interface Told {
@@ -23,32 +17,25 @@ export interface KeptFile {
   readonly url: string;
   /** 'sha384-…' */
   readonly integrity: string;
-  /** behind its address in the list of what is kept first; null where the name says it already */
+  /** behind its address in the list of what is kept; null where the name says it already */
   readonly revision: string | null;
-  /** fetched when the first screen stands, not when the worker is installed */
-  readonly later: boolean;
 }
 
 /**
- * Runs in the service worker: sees to it that what is kept for offline use is this version's, byte for byte. What
- * comes later is fetched when a page says so, and given from what is kept; everything else is looked through once a
- * day, or at once where a page says that something did not load. A file that is missing, empty or garbled is asked for
- * again, and replaced only by the right one; without a network all stays as it is. Put into the worker as text
- * (vite.config.ts), so it can use nothing from outside itself.
+ * Runs in the service worker: sees to it that what is kept for offline use is this version's, byte for byte. All of it
+ * is looked through once a day when a page says that it stands, or at once where it says that something did not load. A
+ * file that is missing, empty or garbled is asked for again, and replaced only by the right one; without a network all
+ * stays as it is. Put into the worker as text (src/build/worker.ts), so it can use nothing from outside itself.
  */
 export function keepWhole(worker: WorkerScope, files: readonly KeptFile[]): void {
   const { scope } = worker.registration;
-  // the copy of the app in another folder has caches of its own
-  const laterName = `later-${scope}`;
-  const firstName = `workbox-precache-v2-${scope}`;
+  const keptName = `workbox-precache-v2-${scope}`;
+  // the copy of the app in another folder has a day of its own
+  const lookedName = `looked-through-${scope}`;
   const stamp = `${scope}looked-through`;
   const DAY_MS = 86_400_000;
   const addressOf = ({ url }: KeptFile): string => new URL(url, scope).href;
-  const laterAddresses = new Set(files.filter((file) => file.later).map(addressOf));
 
-  worker.addEventListener('fetch', (event) => {
-    if (laterAddresses.has(event.request.url)) event.respondWith(kept(event.request));
-  });
   worker.addEventListener('message', (event) => {
     const { data } = event;
     if (data !== 'keep whole' && data !== 'mend') return;
@@ -61,33 +48,18 @@ export function keepWhole(worker: WorkerScope, files: readonly KeptFile[]): void
     );
   });
 
-  async function kept(request: Request): Promise<Response> {
-    const cache = await worker.caches.open(laterName);
-    return (await cache.match(request.url)) ?? worker.fetch(request);
+  async function look(atOnce: boolean): Promise<void> {
+    await dropOlder();
+    const looked = await worker.caches.open(lookedName);
+    const at = Number(await (await looked.match(stamp))?.text());
+    if (!atOnce && Date.now() - at < DAY_MS) return;
+    const cache = await worker.caches.open(keptName);
+    for (const file of files) await mend(cache, file);
+    await looked.put(stamp, new Response(String(Date.now())));
   }
 
-  async function look(all: boolean): Promise<void> {
-    const later = await worker.caches.open(laterName);
-    const due = all || !(await lookedToday(later));
-    await takeOver(later);
-    for (const file of files) if (file.later) await mend(later, file, addressOf(file));
-    for (const { url } of await later.keys())
-      if (url !== stamp && !laterAddresses.has(url)) await later.delete(url);
-    if (!due) return;
-    const first = await worker.caches.open(firstName);
-    for (const file of files) {
-      const behind = file.revision === null ? '' : `?__WB_REVISION__=${file.revision}`;
-      if (!file.later) await mend(first, file, addressOf(file) + behind);
-    }
-    await later.put(stamp, new Response(String(Date.now())));
-  }
-
-  async function lookedToday(later: Cache): Promise<boolean> {
-    const at = Number(await (await later.match(stamp))?.text());
-    return Date.now() - at < DAY_MS;
-  }
-
-  async function mend(cache: Cache, file: KeptFile, key: string): Promise<void> {
+  async function mend(cache: Cache, file: KeptFile): Promise<void> {
+    const key = addressOf(file) + (file.revision === null ? '' : `?__WB_REVISION__=${file.revision}`);
     const response = await cache.match(key);
     if (response !== undefined && (await integrityOf(response)) === file.integrity) return;
     // refused by the browser where it is not this file, whatever the host answers
@@ -100,19 +72,13 @@ export function keepWhole(worker: WorkerScope, files: readonly KeptFile[]): void
     return `sha384-${btoa(String.fromCharCode(...digest))}`;
   }
 
-  /** Until now all copies of the app under one host shared a cache: what is this one's moves into its own. */
-  async function takeOver(later: Cache): Promise<void> {
+  /** Earlier versions kept some files apart: in a cache of this copy's own, before that in one that all copies shared. */
+  async function dropOlder(): Promise<void> {
+    await worker.caches.delete(`later-${scope}`);
     if (!(await worker.caches.has('later'))) return;
     const shared = await worker.caches.open('later');
-    for (const request of await shared.keys()) {
-      if (!request.url.startsWith(`${scope}assets/`)) continue;
-      const response = await shared.match(request);
-      const file = files.find((one) => one.later && addressOf(one) === request.url);
-      // a garbled one is not taken over: it would be given until there is a network
-      if (file && response && (await integrityOf(response.clone())) === file.integrity)
-        await later.put(request, response);
-      await shared.delete(request);
-    }
+    for (const { url } of await shared.keys())
+      if (url.startsWith(`${scope}assets/`)) await shared.delete(url);
     if ((await shared.keys()).length === 0) await worker.caches.delete('later');
   }
 }

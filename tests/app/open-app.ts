@@ -14,6 +14,7 @@ import {
 import { forgetStore, giveStore } from '../../src/app/store.ts';
 import { openStore, type Store } from '../../src/store/store.ts';
 import { told } from '../told.ts';
+import './tasks-here.ts';
 
 export interface OpenApp {
   readonly store: Store;

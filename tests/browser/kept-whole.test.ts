@@ -6,8 +6,9 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
+import { readsPattern } from './reads-pattern.ts';
 import { until } from './until.ts';
-import { laterFilesKept, precacheList, workerReady } from './worker.ts';
+import { precacheList, workerReady } from './worker.ts';
 
 afterAll(removeProfiles);
 
@@ -36,14 +37,6 @@ const garble = (page: Page, file: string, instead: string) =>
     [file, instead] as const,
   );
 
-/** In the page: what is kept as the file that reads patterns. */
-const keptReader = async (): Promise<string> => {
-  const { scope } = await navigator.serviceWorker.ready;
-  const cache = await caches.open(`later-${scope}`);
-  const reader = (await cache.keys()).find(({ url }) => url.includes('reader-'));
-  return (reader && (await (await cache.match(reader))?.text())) ?? '';
-};
-
 const started = (page: Page) => page.locator('.empty').waitFor();
 const words = (page: Page) => page.getByText('Ridgeline could not start');
 
@@ -52,63 +45,52 @@ async function installed() {
   const phone = await openPhone();
   await phone.page.goto(host.url);
   await workerReady(phone.page);
-  await laterFilesKept(phone.page);
   return { host, phone, page: phone.page };
 }
 
 describe('a wrong answer of the host on the first visit', () => {
-  it('is not kept: the pattern can be copied at the next start, and without a network', async () => {
-    let wrong = 0;
-    const host = await serve({
-      root: dist,
-      instead: (path, response) => {
-        if (!path.includes('/reader-') || wrong > 0) return false;
-        wrong += 1;
-        return answerPage(response);
-      },
-    });
-    const phone = await openPhone();
-    const { page } = phone;
-    await page.goto(host.url);
-    await workerReady(page);
-    await until(
-      () => Promise.resolve(wrong),
-      (times) => times === 1,
-    );
-    await page.reload();
-    await laterFilesKept(page);
-    await host.close();
-    await page.goto(`${host.url}#/read`);
-    await page.getByRole('textbox').first().waitFor();
-    await phone.close();
-  });
-
-  it('that was kept by an earlier version is thrown away', async () => {
-    const { host, phone, page } = await installed();
-    await page.evaluate(async () => {
-      const { scope } = await navigator.serviceWorker.ready;
-      const cache = await caches.open(`later-${scope}`);
-      const reader = (await cache.keys()).find(({ url }) => url.includes('reader-'));
-      if (!reader) throw new Error('no reader');
-      await cache.delete(reader);
-      await (await caches.open('later')).put(reader, new Response('<!doctype html>'));
-    });
-    await page.reload();
-    await laterFilesKept(page);
-    await until(
-      () => page.evaluate(() => caches.has('later')),
-      (has) => !has,
-    );
-    // not taken over as it is: asked for again
-    await until(
-      () => page.evaluate(keptReader),
-      (text) => text !== '' && !text.startsWith('<!doctype'),
-    );
-    await host.close();
-    await page.goto(`${host.url}#/read`);
-    await page.getByRole('textbox').first().waitFor();
-    await phone.close();
-  });
+  it.each([
+    [
+      'the settings',
+      '/settings-screen-',
+      '#/settings',
+      (page: Page) => page.getByRole('radio').first().waitFor(),
+    ],
+    ['the reader of patterns', '/worker-', '#/read', readsPattern],
+  ])(
+    'for %s is not kept: the next start has all, and it works without a network',
+    async (_, file, at, works) => {
+      let wrong = 0;
+      const host = await serve({
+        root: dist,
+        instead: (path, response) => {
+          if (!path.includes(file) || wrong > 1) return false;
+          wrong += 1;
+          // and the browser is told to keep that for a year
+          response.setHeader('Cache-Control', 'public, max-age=31536000, immutable');
+          return answerPage(response);
+        },
+      });
+      const phone = await openPhone();
+      const { page } = phone;
+      await page.goto(host.url);
+      await until(
+        () => Promise.resolve(wrong),
+        (times) => times === 2,
+      );
+      await until(
+        () =>
+          page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.installing ?? null),
+        (installing) => installing === null,
+      );
+      await page.reload();
+      await workerReady(page);
+      await host.close();
+      await page.goto(host.url + at);
+      await works(page);
+      await phone.close();
+    },
+  );
 });
 
 describe('a page that cannot start', () => {
@@ -187,7 +169,7 @@ it('a file that is garbled on this phone is mended before it is wanted, once a d
   // a day later
   await page.evaluate(async () => {
     const { scope } = await navigator.serviceWorker.ready;
-    const cache = await caches.open(`later-${scope}`);
+    const cache = await caches.open(`looked-through-${scope}`);
     await cache.put(`${scope}looked-through`, new Response(String(Date.now() - 90_000_000)));
   });
   await page.reload();

@@ -5,14 +5,14 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
+import { readsPattern } from './reads-pattern.ts';
 import { until } from './until.ts';
-import { cachedPaths, laterFilesKept, precacheList, runningVersion, workerReady } from './worker.ts';
+import { cachedPaths, precacheList, runningVersion, workerReady } from './worker.ts';
 
 afterAll(removeProfiles);
 
 /** What no page asks for: the worker, the build's own notes, what is for installing or for readers elsewhere. */
-const notForOffline =
-  /^sw\.js$|^\.vite\/|\.txt$|^icons\/(?!icon-192).*\.png$|\.schema\.json$|^assets\/(?:words-de|reader)-.*\.js$/;
+const notForOffline = /^sw\.js$|^\.vite\/|\.txt$|^icons\/(?!icon-192).*\.png$|\.schema\.json$/;
 
 /** Everything that a page may ask for. */
 const shippedFiles = () =>
@@ -44,7 +44,6 @@ describe('without a network', () => {
     const first = await openPhone();
     await first.page.goto(host.url);
     await workerReady(first.page);
-    await laterFilesKept(first.page);
     const version = await runningVersion(first.page);
     await first.kill();
     await host.close();
@@ -57,6 +56,32 @@ describe('without a network', () => {
       expect(phone.complaints).toEqual([]);
       await phone.kill();
     }
+  });
+});
+
+describe('from the first visit on', () => {
+  it.each([
+    ['in a worker of the page', false],
+    ['by the page itself, where it may have none', true],
+  ])('with no network a pattern is read %s, and a language is chosen', async (_, alone) => {
+    const host = await serve({ root: dist });
+    const phone = await openPhone();
+    const { page } = phone;
+    if (alone) await page.addInitScript(() => Reflect.deleteProperty(globalThis, 'Worker'));
+    await page.goto(`${host.url}#/sample`);
+    await workerReady(page);
+    await host.close();
+    // the page of the very first visit has no worker that answers it
+    await page.goto(`${host.url}#/read`);
+    await page.reload();
+    await readsPattern(page);
+    await page.goto(`${host.url}#/settings`);
+    await page.getByRole('radio', { name: 'Deutsch' }).check({ force: true });
+    await page.goto(`${host.url}#/g/sample`);
+    await page.getByRole('heading', { name: 'Garn', exact: true }).waitFor();
+    expect(phone.strangers).toEqual([]);
+    expect(phone.complaints).toEqual([]);
+    await phone.close();
   });
 });
 

@@ -3,7 +3,7 @@ import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
 import { until } from './until.ts';
-import { laterFilesKept, workerReady } from './worker.ts';
+import { workerReady } from './worker.ts';
 
 afterAll(removeProfiles);
 
@@ -35,7 +35,6 @@ it('two copies of the app under one host keep their own garments and their own f
   await page.goto(`${host.url}#/sample`);
   await page.locator('.row-card, main').first().waitFor();
   await workerReady(page);
-  await laterFilesKept(page);
 
   await page.goto(`${host.url}copy/`);
   await page.locator('.empty').waitFor();
@@ -51,10 +50,13 @@ it('two copies of the app under one host keep their own garments and their own f
   await page.reload();
   await page.locator('.empty').waitFor();
   await workerReady(page);
-  await laterFilesKept(page);
-  const names = await page.evaluate(async () => (await caches.keys()).sort());
-  expect(names.filter((name) => name.endsWith('/copy/'))).toHaveLength(2);
-  expect(names.filter((name) => name.endsWith(`:${port}/`))).toHaveLength(2);
+  // what is kept, and when it was looked through
+  await until(
+    () => page.evaluate(async () => (await caches.keys()).sort()),
+    (names) =>
+      names.filter((name) => name.endsWith('/copy/')).length === 2 &&
+      names.filter((name) => name.endsWith(`:${port}/`)).length === 2,
+  );
 
   await host.close();
   await page.goto(`${host.url}copy/`);

@@ -1,7 +1,6 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { dist } from '../run/built.ts';
 import { until } from './until.ts';
 
 /** What tests ask of the service worker and of its caches. */
@@ -88,26 +87,6 @@ export function precacheList(dist: string): string[] {
   return [...worker.matchAll(/url:"([^"]+)",revision:/g)].map((match) => match[1] ?? '').sort();
 }
 
-/** The list of files that come after the first screen. */
-export const laterList = (dist: string): string[] =>
-  readdirSync(join(dist, 'assets'))
-    .filter((name) => /^(words-de|reader)-.*\.js$/.test(name))
-    .map((name) => `assets/${name}`);
-
 /** The version of the app that a window runs. */
 export const runningVersion = (page: Page): Promise<string | undefined> =>
   page.evaluate(() => document.documentElement.dataset.version);
-
-/** Waits until what comes after the first screen is on the phone too. */
-export async function laterFilesKept(page: Page): Promise<void> {
-  const wanted = laterList(dist);
-  await until(
-    () =>
-      page.evaluate(async () => {
-        const { scope } = await navigator.serviceWorker.ready;
-        const cache = await caches.open(`later-${scope}`);
-        return (await cache.keys()).map(({ url }) => url.slice(scope.length));
-      }),
-    (kept) => wanted.every((path) => kept.includes(path)),
-  );
-}

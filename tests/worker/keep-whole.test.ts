@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { expect, it, vi } from 'vitest';
+import { expect, it } from 'vitest';
 import { type KeptFile, keepWhole } from '../../src/worker/keep-whole.ts';
 
 /** The browser's caches in memory, as far as the worker asks of them. */
@@ -29,43 +29,87 @@ function cachesInMemory() {
 }
 
 const scope = 'https://copy.example/ridgeline/';
-const file = (url: string, text: string): KeptFile => ({
-  url,
-  integrity: `sha384-${createHash('sha384').update(text).digest('base64')}`,
-  revision: null,
-  later: true,
-});
+const keptName = `workbox-precache-v2-${scope}`;
+const integrityOf = (text: string) => `sha384-${createHash('sha384').update(text).digest('base64')}`;
+const files: readonly KeptFile[] = [
+  { url: 'assets/reader.js', integrity: integrityOf('read()'), revision: null },
+  { url: 'index.html', integrity: integrityOf('<p>'), revision: 'r1' },
+];
 
-it('what copies of the app kept together is taken over only where it is this version’s, byte for byte', async () => {
+/** The worker over such caches, and a host that answers so; tells it something and gives its answer. */
+function workerOver(caches: CacheStorage, host: (url: string, how?: RequestInit) => Promise<Response>) {
+  let heard: ((event: object) => void) | undefined;
+  const worker = {
+    caches,
+    registration: { scope },
+    fetch: host,
+    addEventListener: (_: string, listener: (event: object) => void) => {
+      heard = listener;
+    },
+  };
+  keepWhole(worker as never, files);
+  return async (data: string): Promise<boolean | undefined> => {
+    let answer: boolean | undefined;
+    const works: Promise<unknown>[] = [];
+    heard?.({
+      data,
+      ports: [{ postMessage: (whole: boolean) => (answer = whole) }],
+      waitUntil: (work: Promise<unknown>) => works.push(work),
+    });
+    await Promise.all(works);
+    return answer;
+  };
+}
+
+const noNetwork = () => Promise.reject(new TypeError('no network'));
+
+it('what earlier versions kept apart is dropped, and nothing of another copy of the app', async () => {
   const { all, caches } = cachesInMemory();
-  const files = [file('assets/reader.js', 'read()'), file('assets/parts.js', 'parts()')];
+  all.set(`later-${scope}`, new Map([[`${scope}assets/reader.js`, 'read()']]));
   all.set(
     'later',
     new Map([
       [`${scope}assets/reader.js`, 'read()'],
-      [`${scope}assets/parts.js`, '<!doctype html>'],
       ['https://copy.example/other/assets/parts.js', 'parts()'],
     ]),
   );
-  const heard = new Map<string, (event: never) => void>();
-  const worker = {
-    caches,
-    registration: { scope },
-    // no network: nothing is mended
-    fetch: () => Promise.reject(new TypeError('no network')),
-    addEventListener: (type: string, listener: (event: never) => void) => heard.set(type, listener),
-  };
-  keepWhole(worker as never, files);
-  const answer = vi.fn<(whole: boolean) => void>();
-  const works: Promise<unknown>[] = [];
-  const told = {
-    data: 'keep whole',
-    ports: [{ postMessage: answer }],
-    waitUntil: (work: Promise<unknown>) => works.push(work),
-  };
-  heard.get('message')?.(told as never);
-  await Promise.all(works);
-  expect([...(all.get(`later-${scope}`) ?? [])]).toEqual([[`${scope}assets/reader.js`, 'read()']]);
+  await workerOver(caches, noNetwork)('keep whole');
+  expect(all.has(`later-${scope}`)).toBe(false);
   expect([...(all.get('later')?.keys() ?? [])]).toEqual(['https://copy.example/other/assets/parts.js']);
-  expect(answer).toHaveBeenCalledWith(false);
+});
+
+it('a file that is missing or garbled is asked for again, past every store of answers; once a day, or at once', async () => {
+  const { all, caches } = cachesInMemory();
+  const reader = `${scope}assets/reader.js`;
+  const page = `${scope}index.html?__WB_REVISION__=r1`;
+  all.set(keptName, new Map([[reader, '<!doctype html>']]));
+  const asked: unknown[] = [];
+  const tell = workerOver(caches, async (url, how) => {
+    asked.push([url, how?.cache, how?.integrity !== undefined]);
+    return new Response(url === reader ? 'read()' : '<p>');
+  });
+  const kept = () => [...(all.get(keptName) ?? [])];
+  const whole = [
+    [reader, 'read()'],
+    [page, '<p>'],
+  ];
+  expect(await tell('keep whole')).toBe(true);
+  expect(kept()).toEqual(whole);
+  expect(asked).toEqual([
+    [reader, 'reload', true],
+    [`${scope}index.html`, 'reload', true],
+  ]);
+  all.get(keptName)?.set(reader, '');
+  await tell('keep whole');
+  expect(kept()[0]).toEqual([reader, '']);
+  expect(await tell('mend')).toBe(true);
+  expect(kept()).toEqual(whole);
+  expect(asked).toHaveLength(3);
+});
+
+it('without a network all stays as it is', async () => {
+  const { all, caches } = cachesInMemory();
+  all.set(keptName, new Map([[`${scope}assets/reader.js`, 'half']]));
+  expect(await workerOver(caches, noNetwork)('mend')).toBe(false);
+  expect([...(all.get(keptName)?.values() ?? [])]).toEqual(['half']);
 });

@@ -1,6 +1,6 @@
 import { fault, ok, type Result, refuse } from '../../knit/fault.ts';
 import { scriptUrl } from '../script-url.ts';
-import type { ArgsOf, PartOf, TaskName } from './tasks.ts';
+import type { ArgsOf, PartOf, TaskName, tasks as Tasks } from './tasks.ts';
 import type { Answering, Asking } from './worker.ts';
 import address from './worker.ts?worker&url';
 
@@ -70,8 +70,20 @@ function withResolver<T>() {
   return { promise, resolve };
 }
 
+/** From the worker's own file: what it works by is on this device once, not once for it and once for the page. */
+async function tasksOfWorker(): Promise<typeof Tasks> {
+  if (globalThis.tasksHere === undefined) {
+    await import(/* @vite-ignore */ new URL(address, document.baseURI).href).catch(() => {
+      // as Vite says it of every other file that does not load: what is kept is mended
+      dispatchEvent(new Event('vite:preloadError', { cancelable: true }));
+    });
+  }
+  if (globalThis.tasksHere === undefined) throw new Error('The file of the worker is not to be had.');
+  return globalThis.tasksHere;
+}
+
 async function askHere<K extends TaskName>(name: K, args: ArgsOf<K>): Promise<readonly PartOf<K>[]> {
-  const { tasks } = await import('./tasks.ts');
+  const tasks = await tasksOfWorker();
   const task = tasks[name] as unknown as (
     ...all: readonly unknown[]
   ) => Iterable<PartOf<K>> | AsyncIterable<PartOf<K>>;

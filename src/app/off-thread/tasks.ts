@@ -5,7 +5,9 @@ import {
   type ReadPattern,
   readPattern,
 } from '../../knit/pattern/read-pattern.ts';
+import { type Restretch, restretch } from '../../knit/pattern/stretch.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
+import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { byGarment } from '../../store/backup/contents.ts';
 import type { Backup } from '../../store/backup/document.ts';
 import { readBackup } from '../../store/backup/read.ts';
@@ -21,6 +23,7 @@ export const tasks = {
   pattern: (text: string, options: ReadOptions): readonly ReadText[] => [readText(text, options)],
   link: (text: string): readonly Result<Garment>[] => [linkToGarment(text)],
   plans: (garment: GarmentRecord): readonly Result<PlanRecord[]>[] => [planRecords(garment)],
+  stretch: (wish: Restretch): readonly Result<readonly PlannedPart[]>[] => [restretch(wish)],
   backup: (file: Blob): AsyncIterable<Result<BackupPart>> => backupIn(file),
 } as const;
 

@@ -1,6 +1,11 @@
 import { type ArgsOf, type TaskName, tasks } from './tasks.ts';
 
-/** The worker's side: one question at a time, asked by `./ask.ts`. */
+/** The worker's side: one question at a time, asked by `./ask.ts`. A page that has no worker takes the tasks from here. */
+
+declare global {
+  /** where this file runs in the page itself: a worker's file may export nothing */
+  var tasksHere: typeof tasks | undefined;
+}
 
 /** What the page asks. */
 export interface Asking {
@@ -23,4 +28,5 @@ async function work({ name, args }: Asking): Promise<void> {
   }
 }
 
-addEventListener('message', (event: MessageEvent<Asking>) => void work(event.data));
+if ('document' in globalThis) globalThis.tasksHere = tasks;
+else addEventListener('message', (event: MessageEvent<Asking>) => void work(event.data));

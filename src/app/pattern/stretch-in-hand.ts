@@ -3,6 +3,7 @@ import { fault, ok, type Result, refuse } from '../../knit/fault.ts';
 import { STRETCH_STEP, stretchAt } from '../../knit/pattern/stretch-at.ts';
 import { takePlans } from '../intents/count.ts';
 import { openGarmentInHand } from '../intents/garments.ts';
+import { ask, only } from '../off-thread/ask.ts';
 import { garmentInHand, inHand } from '../state.ts';
 import { readOptionsOf, wholeText } from './read-garment.ts';
 
@@ -33,14 +34,19 @@ async function setStretch(choose: (rows: number, worked: number) => number): Pro
   if (!now || !stretch || !make || text === undefined || options === undefined) {
     return refuse(fault('text missing'));
   }
-  // the reader is fetched only now: most garments are not read from a text
-  const { restretch } = await import('../../knit/pattern/stretch.ts');
   const { part: index, rows: worked } = now.place;
   const rows = choose(stretch.last - stretch.first + 1, stretch.worked);
-  const made = restretch({ text, options, piece, parts: make.parts, part: index, worked, stretch, rows });
-  if (!made.ok) return made;
+  const wish = { text, options, piece, parts: make.parts, part: index, worked, stretch, rows };
+  const made = await only(ask('stretch', wish));
+  const { place } = inHand.peek() ?? {};
+  if (place?.id !== now.place.id) return refuse(fault('not stored'));
+  // a row was stored meanwhile: it is counted too
+  if (place.seq !== now.place.seq) return setStretch(choose);
+  if (!made?.ok) return made ?? refuse(fault('not stored'));
+  const found = made.value;
+  if (!found.ok) return found;
   const begun = make.places.map((place) => place.rows > 0);
-  const plans = made.value.flatMap((part, i) =>
+  const plans = found.value.flatMap((part, i) =>
     i === index || (i > index && !begun[i]) ? [{ index: i, part }] : [],
   );
   const taken = await takePlans(plans);

@@ -2,6 +2,8 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { ask, only } from '../../../src/app/off-thread/ask.ts';
 import type { ArgsOf, TaskName } from '../../../src/app/off-thread/tasks.ts';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
+import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
+import { stretchAt } from '../../../src/knit/pattern/stretch-at.ts';
 import { writePattern } from '../../../src/knit/written/write-pattern.ts';
 import { exportAll } from '../../../src/store/backup/export.ts';
 import { garmentToLink } from '../../../src/store/share/link.ts';
@@ -9,6 +11,7 @@ import { knittedBox } from '../../store/knitted-box.ts';
 import { given } from '../../store/scenario.ts';
 import type { Manner } from './fake-worker.ts';
 import { withWorkers } from './fake-worker.ts';
+import '../tasks-here.ts';
 
 describe('what is worked out beside the page', () => {
   const manner: { now: Manner } = { now: 'answers' };
@@ -29,10 +32,23 @@ describe('what is worked out beside the page', () => {
     changedAt: 1,
     pieces: sampleGarment.pieces.map((recipe, i) => ({ id: `p${i}`, recipe })),
   };
+  /** two rows more of a stretch that its text gives as a length */
+  const lengthened = () => {
+    const text = 'SCARF\nCast on 20 sts.\nWork in garter stitch until piece measures 10 cm.\nBind off.';
+    const options = { gauge: { stitches: 20, rows: 30 } };
+    const plan = readPattern(text, options).pieces[0]?.plan;
+    if (plan === undefined) throw new Error('no piece');
+    const { parts } = given(plan);
+    const stretch = parts[0] && stretchAt(parts[0], 3);
+    if (stretch === undefined) throw new Error('no stretch');
+    const rows = stretch.last - stretch.first + 3;
+    return { text, options, piece: 0, parts, part: 0, worked: 3, stretch, rows };
+  };
   const questions: { readonly [K in TaskName]: () => Promise<ArgsOf<K>> } = {
     pattern: async () => [given(writePattern(sampleGarment, { terms: 'US' })), { size: 0 }],
     link: async () => [garmentToLink(sampleGarment)],
     plans: async () => [record],
+    stretch: async () => [lengthened()],
     backup: async () => [new Blob([JSON.stringify(given(await exportAll((await knittedBox()).box)))])],
   };
 
@@ -71,5 +87,17 @@ describe('what is worked out beside the page', () => {
     manner.now = 'cannot be fetched';
     const answer = await only(ask('link', garmentToLink(sampleGarment)));
     expect(answer?.ok && answer.value.ok && answer.value.value.name).toBe(sampleGarment.name);
+  });
+
+  it('is refused where its file is not to be had, and that is told, so that what is kept is mended', async () => {
+    const had = globalThis.tasksHere;
+    const heard: string[] = [];
+    vi.stubGlobal('tasksHere', undefined);
+    vi.stubGlobal('dispatchEvent', ({ type }: Event) => heard.push(type) > 0);
+    manner.now = 'cannot be fetched';
+    const answer = await ask('link', garmentToLink(sampleGarment)).parts;
+    expect(answer).toMatchObject({ ok: false, faults: [{ code: 'app-incomplete' }] });
+    expect(heard).toEqual(['vite:preloadError']);
+    vi.stubGlobal('tasksHere', had);
   });
 });

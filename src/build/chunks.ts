@@ -1,0 +1,69 @@
+import { existsSync } from 'node:fs';
+
+/** Files that are fetched as one. The first line that fits takes a file. */
+export interface Chunk {
+  readonly name: string;
+  /** all that these need before they can run; what they fetch later, on demand, is not */
+  readonly neededBy?: readonly string[];
+  /** these files, and all below these folders */
+  readonly of?: readonly string[];
+  /** but not these */
+  readonly but?: readonly string[];
+  /** only what more than one of the files fetched by themselves needs */
+  readonly shared?: true;
+}
+
+/** The row in hand, and the screen of a first visit: also named in the page's head (src/build/head.ts). */
+export const workbasket = 'src/screens/workbasket/workbasket-screen.tsx';
+
+/** Paths below the project's folder. One that is not there stops the build: what it held would go elsewhere unseen. */
+export const chunks: readonly Chunk[] = [
+  // where an app on the home screen opens, and where a first visit does: one file each, not twenty
+  { name: 'row-in-hand', neededBy: ['src/main.tsx', 'src/screens/knitting/knitting-screen.tsx'] },
+  { name: 'workbasket', neededBy: [workbasket] },
+  // what several screens share is fetched once, with the first of them, instead of in crumbs
+  { name: 'plan', of: ['src/knit/'], shared: true },
+  // a language comes whole, but for what the first screens say: nobody waits there for all the rest
+  { name: 'words-en', of: ['src/words/en/'], but: ['src/words/en/workbasket.ts'] },
+  {
+    name: 'first-words-de',
+    of: ['knitting', 'craft', 'notices', 'row', 'ui', 'workbasket'].map((name) => `src/words/de/${name}.ts`),
+  },
+  { name: 'words-de', of: ['src/words/de/'] },
+  { name: 'parts', of: ['src/ui/', 'src/app/', 'src/words/'], but: ['src/words/en/'], shared: true },
+];
+
+/** Paths in the list that are not there. */
+export const missingPaths = (list: readonly Chunk[]): readonly string[] =>
+  list
+    .flatMap(({ neededBy = [], of = [], but = [] }) => [...neededBy, ...of, ...but])
+    .filter((path) => !existsSync(path));
+
+interface ModuleGraph {
+  getModuleInfo(id: string): { readonly importers: readonly string[] } | null;
+}
+
+/** The list as the bundler takes it. Throws a sentence where it names what is not there. */
+export function chunkGroups(list: readonly Chunk[] = chunks) {
+  const [lost] = missingPaths(list);
+  if (lost !== undefined) throw new Error(`src/build/chunks.ts names ${lost}, which is not there.`);
+  return list.map(({ name, neededBy, of = [], but = [], shared }) => ({
+    name: (id: string, graph: ModuleGraph) => {
+      const fits = neededBy ? isNeeded(neededBy, id, graph) : isAt(of, id) && !isAt(but, id);
+      return fits ? name : null;
+    },
+    debugName: name,
+    ...(shared && { minShareCount: 2 }),
+  }));
+}
+
+/** Whether a module is one of these files, or lies in one of these folders. */
+export const isAt = (paths: readonly string[], id: string): boolean =>
+  paths.some((path) => (path.endsWith('/') ? id.includes(`/${path}`) : id.endsWith(`/${path}`)));
+
+function isNeeded(by: readonly string[], id: string, graph: ModuleGraph, seen = new Set<string>()): boolean {
+  if (isAt(by, id)) return true;
+  seen.add(id);
+  const importers = graph.getModuleInfo(id)?.importers ?? [];
+  return importers.some((importer) => !seen.has(importer) && isNeeded(by, importer, graph, seen));
+}

@@ -1,0 +1,70 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { PluginOption } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+import { type KeptFile, keepWhole } from '../worker/keep-whole.ts';
+import { refuseWrongTypes } from '../worker/refuse-wrong-types.ts';
+import { takeShared } from '../worker/take-shared.ts';
+import { install } from './install.ts';
+import { integrityOf, outDir } from './out-dir.ts';
+
+/**
+ * The service worker: made by the plugin, which has it keep every file for offline use when it is installed, with what
+ * is ours (src/worker/) put before it as text. The traps: where Trusted Types are enforced the worker's address must
+ * come from a policy (src/app/script-url.ts), and its library must be inlined; a policy sent with the worker needs
+ * `connect-src 'self'`, or it stores nothing.
+ */
+
+/** What the worker keeps, as its own list says it. */
+const kept: KeptFile[] = [];
+
+const ours: PluginOption = {
+  name: 'guarded-worker',
+  apply: 'build',
+  closeBundle: {
+    order: 'post',
+    sequential: true,
+    handler() {
+      const path = join(outDir, 'sw.js');
+      const parts = [
+        `(${refuseWrongTypes.toString()})(self);\n`,
+        `(${takeShared.toString()})(self);\n`,
+        `(${keepWhole.toString()})(self, ${JSON.stringify(kept)});\n`,
+      ];
+      writeFileSync(path, parts.join('') + readFileSync(path, 'utf8'));
+    },
+  },
+};
+
+const pwa = VitePWA({
+  // The page registers the worker itself (src/app/service-worker.ts) and asks before it updates.
+  registerType: 'prompt',
+  injectRegister: null,
+  // The patterns below find the icons already; twice in the list would be twice in the install.
+  includeManifestIcons: false,
+  strategies: 'generateSW',
+  manifest: install,
+  workbox: {
+    globPatterns: ['**/*.{js,css,html,woff2,json,svg,png}'],
+    // Asked for by the browser when the app is put on the home screen, and by readers of a backup. The one icon that
+    // it draws at every start is no SVG: that would be laid out on the page's own thread.
+    globIgnores: ['icons/!(icon-192).png', '*.schema.json'],
+    // The start page is asked for with a query too (share_target, head-script.ts). A page below another folder may be
+    // another copy of the app, and its caches are its own.
+    navigateFallback: null,
+    ignoreURLParametersMatching: [/./],
+    cleanupOutdatedCaches: false,
+    manifestTransforms: [
+      (entries) => {
+        const manifest = entries.map((entry) => ({ ...entry, integrity: integrityOf(entry.url) }));
+        kept.push(...manifest.map(({ url, integrity, revision }) => ({ url, integrity, revision })));
+        return { manifest };
+      },
+    ],
+    // Where Trusted Types are enforced, importScripts() fails without a word and nothing is cached.
+    inlineWorkboxRuntime: true,
+    sourcemap: false,
+  },
+});
+
+export const worker: readonly PluginOption[] = [pwa, ours];
