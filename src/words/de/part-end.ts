@@ -1,0 +1,24 @@
+import type { words as english } from '../en/part-end.ts';
+import type { Translation } from '../message.ts';
+
+/** The end of a part: what becomes of the stitches, what it took, what comes next. */
+export const words: Translation<typeof english> = {
+  partDone: '{part} ist fertig',
+  endBoundOff: 'Alle Maschen sind abgekettet. Den Faden abschneiden und durch die letzte Masche ziehen.',
+  endHold: {
+    one: 'Die übrige {count} Masche auf einen Maschenraffer oder einen Faden legen.',
+    other: 'Die übrigen {count} Maschen auf einen Maschenraffer oder einen Faden legen.',
+  },
+  endSplit: {
+    one: 'Die {count} Masche ruhen lassen; die nächsten Teile nehmen sie auf.',
+    other: 'Die {count} Maschen ruhen lassen; die nächsten Teile nehmen sie auf.',
+  },
+  beginNext: '{what} beginnen',
+  continueNext: 'Weiter mit {what}',
+  tookRows: { one: '{count} Reihe', other: '{count} Reihen' },
+  tookSittings: { one: '{count} Sitzung', other: '{count} Sitzungen' },
+  tookDays: { one: 'in {count} Tag', other: 'in {count} Tagen' },
+  toMakingUp: 'Zusammennähen',
+  allDone: 'Alle Teile von {garment} sind gestrickt.',
+  toGarment: 'Zum Strickstück',
+};
