@@ -4,7 +4,7 @@ import { type BackupFile, backupFile } from '../store/backup/export.ts';
 import { importBackup } from '../store/backup/import.ts';
 import { type ImportMode, type Preview, previewImport } from '../store/backup/preview.ts';
 import { BEGINNING, oddBeginning } from '../store/backup/read.ts';
-import type { Sentinel } from '../store/sentinel.ts';
+import type { Sentinel } from '../store/beside/sentinel.ts';
 import { ask } from './off-thread/ask.ts';
 import type { BackupPart } from './off-thread/tasks.ts';
 import { store } from './store.ts';

@@ -11,7 +11,7 @@ export function startLater(): void {
   takeOpenedFiles(() => goTo(hrefTo('backup')));
   openSharedLink();
   // for the day when the browser has lost its storage, or has no room: that is no time to look for a file
-  for (const part of [import('../store/frame-factory.ts'), import('../store/beside.ts')])
+  for (const part of [import('../store/box/frame-factory.ts'), import('../store/beside/beside.ts')])
     part.catch(() => undefined);
   void clearAside();
 }

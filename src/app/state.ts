@@ -2,8 +2,8 @@ import { computed, signal } from '@preact/signals';
 import type { Fault } from '../knit/fault.ts';
 import type { PlannedPart } from '../knit/piece/planned.ts';
 import type { StandingMake, StandingPiece } from '../knit/piece/standing.ts';
+import type { Sentinel } from '../store/beside/sentinel.ts';
 import type { GarmentRecord, GarmentSummary, PlaceRecord } from '../store/records.ts';
-import type { Sentinel } from '../store/sentinel.ts';
 import { rowAt } from './row-now.ts';
 
 /** What the app can show. Screens read it; only the intents write it. */

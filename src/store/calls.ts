@@ -1,7 +1,7 @@
 import { fault, ok, type Result, refuse } from '../knit/fault.ts';
-import type { Changes } from './changes.ts';
-import type { LastSeen } from './last-seen.ts';
-import type { ReadAtOpening } from './read-at-opening.ts';
+import type { Changes } from './box/changes.ts';
+import type { LastSeen } from './place/last-seen.ts';
+import type { ReadAtOpening } from './place/read-at-opening.ts';
 import {
   type InHand,
   inHandStores,
@@ -11,10 +11,10 @@ import {
   readInHand,
   readSettings,
   type Settings,
-} from './reads.ts';
+} from './place/reads.ts';
+import type { Taps } from './place/taps.ts';
+import { makesRange } from './place/write-log.ts';
 import type { Box, Store } from './store.ts';
-import type { Taps } from './taps.ts';
-import { makesRange } from './write-log.ts';
 
 interface CallsNeed extends Box {
   readonly changes: Changes;
@@ -54,7 +54,7 @@ function garmentCalls(
   | 'rework'
 > {
   const { door, taps } = box;
-  const writes = () => import('./garment-writes.ts');
+  const writes = () => import('./garment/garment-calls.ts');
   return {
     list: () => door.read(['summaries'], (tx) => tx.objectStore('summaries').getAll()),
     garment: (id) =>
@@ -114,7 +114,7 @@ function placeCalls(
     finishRow: (key, row, by) => taps.tap(key, { kind: 'row', from: row - 1, by }),
     finishRows: (rows) =>
       later(
-        () => import('./rows-together.ts'),
+        () => import('./place/rows-together.ts'),
         (part) => part.finishRows(box, taps, rows),
       ),
     undo: (key, from, by) => taps.tap(key, { kind: 'undo', from, by }),
@@ -156,7 +156,7 @@ function boxCalls(
     atOpening: need.settings,
     setSetting: (name, value) =>
       later(
-        () => import('./set-setting.ts'),
+        () => import('./box/set-setting.ts'),
         (part) => part.setSetting(need, name, value),
       ),
     onChange: changes.listen,

@@ -1,26 +1,26 @@
 import { type Fault, ok, type Result } from '../knit/fault.ts';
 import type { LogEntry } from '../progress/log.ts';
+import { type Sentinel, type SentinelKeeper, sentinelIn } from './beside/sentinel.ts';
+import { type SmallKeep, smallKeep } from './beside/small-keep.ts';
+import { type Change, type Listener, openChanges } from './box/changes.ts';
+import { type Door, type DoorState, openDoor } from './box/door.ts';
+import { type Migration, migrations } from './box/schema.ts';
+import { together } from './box/together.ts';
 import { makeCalls } from './calls.ts';
-import { type Change, type Listener, openChanges } from './changes.ts';
-import { type Door, type DoorState, openDoor } from './door.ts';
 import { noneWhenRefused } from './faults.ts';
-import type { GarmentChange } from './garments.ts';
+import type { Rework } from './garment/rework.ts';
+import type { GarmentChange } from './garment/write-garment.ts';
 import { randomId } from './ids.ts';
-import { lastSeenIn, type Seen } from './last-seen.ts';
-import { readAtOpening } from './read-at-opening.ts';
-import { type InHand, inHandStores, readInHand, readSettings, type Settings } from './reads.ts';
+import { lastSeenIn, type Seen } from './place/last-seen.ts';
+import { readAtOpening } from './place/read-at-opening.ts';
+import { type InHand, inHandStores, readInHand, readSettings, type Settings } from './place/reads.ts';
+import type { RowMeant } from './place/rows-together.ts';
+import { openTaps, type Tapped } from './place/taps.ts';
 import type { GarmentRecord, GarmentSummary, NewEntry, PlaceRecord, PlanRecord } from './records.ts';
-import type { Rework } from './rework.ts';
-import type { RowMeant } from './rows-together.ts';
-import { type Migration, migrations } from './schema.ts';
-import { type Sentinel, type SentinelKeeper, sentinelIn } from './sentinel.ts';
-import { type SmallKeep, smallKeep } from './small-keep.ts';
-import { openTaps, type Tapped } from './taps.ts';
-import { together } from './together.ts';
 
-export type { InHand, Settings } from './reads.ts';
-export type { RowMeant } from './rows-together.ts';
-export type { Tapped } from './taps.ts';
+export type { InHand, Settings } from './place/reads.ts';
+export type { RowMeant } from './place/rows-together.ts';
+export type { Tapped } from './place/taps.ts';
 
 export interface StoreOptions {
   readonly name?: string;
@@ -39,7 +39,7 @@ export interface StoreOptions {
   readonly pauseMs?: number;
 }
 
-/** What writes into the box. tests/store/write-paths.ts has each of them, and what writes beside them. */
+/** What writes into the box. tests/store/box/write-paths.ts has each of them, and what writes beside them. */
 export interface Writes {
   /**
    * The only way to change a garment: what the change makes of it as it now is, with the plans of pieces that get other
@@ -123,7 +123,7 @@ export interface Box {
 
 /** Needed when storage fails, and there by then: the file comes once the first screen stands (src/app/later.ts). */
 const frameOfOurs = () =>
-  import('./frame-factory.ts').then(({ frameFactory }) => frameFactory()).catch(() => undefined);
+  import('./box/frame-factory.ts').then(({ frameFactory }) => frameFactory()).catch(() => undefined);
 
 export async function openStore(options: StoreOptions = {}): Promise<Result<Store>> {
   const name = options.name ?? 'ridgeline';

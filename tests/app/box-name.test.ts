@@ -2,7 +2,7 @@ import { IDBFactory } from 'fake-indexeddb';
 import { expect, it } from 'vitest';
 import { boxName } from '../../src/app/box-name.ts';
 import { openStore } from '../../src/store/store.ts';
-import { memoryKeep } from '../store/memory-keep.ts';
+import { memoryKeep } from '../store/beside/memory-keep.ts';
 import { given, LONG, scarf } from '../store/scenario.ts';
 
 const opened = async (factory: IDBFactory, name: string | undefined) =>

@@ -37,7 +37,7 @@ export function recordOf(id: string, garment: Garment) {
 
 /**
  * Writes so many copies of the sample, and of one long panel, with so many rows knitted, into the database of the page that
- * shows the app: the records as the store writes them (src/store/schema.ts), which the app must have made before.
+ * shows the app: the records as the store writes them (src/store/box/schema.ts), which the app must have made before.
  */
 export async function fill(page: Page, fullness: Fullness): Promise<void> {
   const sample = recordOf('g', sampleGarment);

@@ -3,7 +3,7 @@ import { IDBFactory } from 'fake-indexeddb';
 import type { Page } from 'playwright-core';
 import { backupFile } from '../../src/store/backup/export.ts';
 import { openStore } from '../../src/store/store.ts';
-import { type RecordedDatabase, recordDatabase, restoreDatabase } from '../store/recorded-database.ts';
+import { type RecordedDatabase, recordDatabase, restoreDatabase } from '../store/box/recorded-database.ts';
 import { told } from '../told.ts';
 
 /**

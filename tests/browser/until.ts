@@ -1,4 +1,4 @@
-import { inTime } from '../../src/store/in-time.ts';
+import { inTime } from '../../src/store/box/in-time.ts';
 
 /**
  * Asks again and again until the answer will do, and gives it. Rejects with the last answer after `timeoutMs`.

@@ -20,7 +20,7 @@ interface Mutant {
 }
 
 const inFaultTest = (named: string) => async (copy: string) =>
-  runTests('tests/store/fault-at-every-step.test.ts', { cwd: copy, named }).failed === 0;
+  runTests('tests/store/box/fault-at-every-step.test.ts', { cwd: copy, named }).failed === 0;
 
 const mutants: readonly Mutant[] = [
   {
@@ -40,7 +40,7 @@ const mutants: readonly Mutant[] = [
     name: 'a place as it was last seen taken for the place as it is',
     changes: [
       {
-        file: 'src/store/write-log.ts',
+        file: 'src/store/place/write-log.ts',
         from: 'if (JSON.stringify(newest) !== JSON.stringify([seen])) return newest;',
         to: 'if (newest.length > Number.POSITIVE_INFINITY) return newest;',
       },
@@ -51,7 +51,7 @@ const mutants: readonly Mutant[] = [
     name: 'the journal not drained',
     changes: [
       {
-        file: 'src/store/beside.ts',
+        file: 'src/store/beside/beside.ts',
         from: 'if (journal.taps().length === 0) return',
         to: 'if (journal.taps().length >= 0) return',
       },
@@ -62,12 +62,12 @@ const mutants: readonly Mutant[] = [
     name: 'the place written after the log, not with it',
     changes: [
       {
-        file: 'src/store/write-log.ts',
+        file: 'src/store/place/write-log.ts',
         from: "() => tx.objectStore('places').put(place),",
         to: 'async () => undefined,',
       },
       {
-        file: 'src/store/taps.ts',
+        file: 'src/store/place/taps.ts',
         from: 'unsure.delete(wish.make);\n    known.set(wish.make, written.value);',
         to: `await door.write(['places'], async (tx) => void (await tx.objectStore('places').put(written.value)));
     unsure.delete(wish.make);

@@ -60,7 +60,7 @@ function tell({ success, numPassedTests, numFailedTests, testResults }: Report):
 }
 
 export function everyFaultOnEveryPath(): Figure {
-  const { failed, said, why } = runTests('tests/store/fault-at-every-step.test.ts', {
+  const { failed, said, why } = runTests('tests/store/box/fault-at-every-step.test.ts', {
     env: { RIDGELINE_FAULTS: 'all' },
   });
   const injected = Number(/faults injected into writes: (\d+)/.exec(said)?.[1] ?? 0);
@@ -73,7 +73,7 @@ export function everyFaultOnEveryPath(): Figure {
 }
 
 export function hostileFiles(files: number): Figure {
-  const { failed, passed, why } = runTests('tests/store/hostile-files.test.ts', {
+  const { failed, passed, why } = runTests('tests/store/backup/hostile-files.test.ts', {
     env: { RIDGELINE_FUZZ: String(files) },
   });
   return {
@@ -85,7 +85,7 @@ export function hostileFiles(files: number): Figure {
 }
 
 export function mergedHistories(): Figure {
-  const { failed, passed, why } = runTests('tests/store/merge.test.ts');
+  const { failed, passed, why } = runTests('tests/store/backup/merge.test.ts');
   return {
     name: '1000 random histories merged in random orders',
     measured: failed === 0 ? 'differing outcomes 0' : why,

@@ -1,7 +1,7 @@
 import { IDBFactory } from 'fake-indexeddb';
 import type { Page } from 'playwright-core';
 import { openStore } from '../../src/store/store.ts';
-import { recordDatabase } from '../store/recorded-database.ts';
+import { recordDatabase } from '../store/box/recorded-database.ts';
 import { given, scarf } from '../store/scenario.ts';
 
 /** The scarf's one make: a garment with as many rows as a test needs. */

@@ -1,6 +1,6 @@
 import { IDBFactory } from 'fake-indexeddb';
-import type { SmallKeep } from '../../src/store/small-keep.ts';
-import type { Inner } from '../store/fake-inside.ts';
+import type { SmallKeep } from '../../src/store/beside/small-keep.ts';
+import type { Inner } from '../store/box/fake-inside.ts';
 
 /** What one page may do with the disk of its device, until it is killed. */
 export interface Access {

@@ -1,6 +1,6 @@
 import type { Backup } from '../../src/store/backup/document.ts';
 import { exportAll } from '../../src/store/backup/export.ts';
-import { addPhoto } from '../../src/store/photos.ts';
+import { addPhoto } from '../../src/store/garment/photos.ts';
 import type { Store } from '../../src/store/store.ts';
 import { freshStore, given, LONG, nextRow, planOf, scarf, undoLast } from './scenario.ts';
 

@@ -1,4 +1,4 @@
-import type { Change } from '../../store/changes.ts';
+import type { Change } from '../../store/box/changes.ts';
 import { store } from '../store.ts';
 
 /**

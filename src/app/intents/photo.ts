@@ -1,4 +1,4 @@
-import { addPhoto, deletePhoto, photosOf } from '../../store/photos.ts';
+import { addPhoto, deletePhoto, photosOf } from '../../store/garment/photos.ts';
 import type { PhotoRecord } from '../../store/records.ts';
 import { shrinkPhoto } from '../device/shrink-photo.ts';
 import { readOr, store } from '../store.ts';

@@ -1,5 +1,5 @@
 import { type Way, waysIn } from '../../progress/ways.ts';
-import { chooseWay } from '../../store/choose-way.ts';
+import { chooseWay } from '../../store/place/choose-way.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import type { Store } from '../../store/store.ts';
 import { type InHand, storedRows } from '../state.ts';

@@ -1,5 +1,5 @@
 import { forgetMissing } from '../../app/intents/garments.ts';
-import type { Sentinel } from '../../store/sentinel.ts';
+import type { Sentinel } from '../../store/beside/sentinel.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { say } from '../../words/say.ts';

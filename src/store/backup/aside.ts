@@ -1,10 +1,10 @@
 import { ok, type Result } from '../../knit/fault.ts';
+import type { Tx } from '../box/schema.ts';
+import { each, together } from '../box/together.ts';
 import { nextTask } from '../next-task.ts';
+import { makesRange } from '../place/write-log.ts';
 import type { PhotoRecord } from '../records.ts';
-import type { Tx } from '../schema.ts';
 import type { Box } from '../store.ts';
-import { each, together } from '../together.ts';
-import { makesRange } from '../write-log.ts';
 import type { Backup } from './document.ts';
 import { ASIDE } from './own-settings.ts';
 

@@ -1,7 +1,7 @@
 import { type Fault, fault, type Where } from '../../knit/fault.ts';
 import { checkRecipe } from '../../knit/piece/check-recipe.ts';
 import type { Recipe } from '../../knit/piece/recipe.ts';
-import { piecesUnseen } from '../plan-versions.ts';
+import { piecesUnseen } from '../garment/plan-versions.ts';
 import type { Backup } from './document.ts';
 
 /** Entries and plans are numbered on from what came in: far more of them fit behind this than anyone can make. */

@@ -1,6 +1,6 @@
 import { type Fault, fault } from '../../knit/fault.ts';
 import { parseMakeKey } from '../../progress/log.ts';
-import { plansNamedBy } from '../plan-versions.ts';
+import { plansNamedBy } from '../garment/plan-versions.ts';
 import { planId } from '../records.ts';
 import type { Backup } from './document.ts';
 

@@ -1,10 +1,10 @@
 import { fault, ok, type Result, refuse } from '../../knit/fault.ts';
+import type { Tx } from '../box/schema.ts';
+import { each, together } from '../box/together.ts';
 import { grouped } from '../grouped.ts';
 import { randomId } from '../ids.ts';
 import type { PhotoRecord } from '../records.ts';
-import type { Tx } from '../schema.ts';
 import type { Box } from '../store.ts';
-import { each, together } from '../together.ts';
 import { clearAside, isAside, layAside, writeAside } from './aside.ts';
 import {
   backupStores,

@@ -1,6 +1,6 @@
 import { plansIn } from '../../progress/log-chain.ts';
+import { planNamesOf, plansOfGarment } from '../garment/plan-versions.ts';
 import { grouped } from '../grouped.ts';
-import { planNamesOf, plansOfGarment } from '../plan-versions.ts';
 import { type GarmentRecord, type PieceRecord, type PlanRecord, planIdOf } from '../records.ts';
 import type { Backup } from './document.ts';
 

@@ -1,10 +1,10 @@
 import { fault, type Result, refuse } from '../../knit/fault.ts';
+import type { Tx } from '../box/schema.ts';
+import { each } from '../box/together.ts';
 import { Refusal } from '../faults.ts';
-import { removeGarment } from '../garments.ts';
+import { removeGarment } from '../garment/write-garment.ts';
 import type { PhotoRecord } from '../records.ts';
-import type { Tx } from '../schema.ts';
 import type { Box } from '../store.ts';
-import { each } from '../together.ts';
 import { backupStores, headOf, readGarment } from './contents.ts';
 import type { Backup } from './document.ts';
 import { WAY_BACK } from './own-settings.ts';

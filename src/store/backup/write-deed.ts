@@ -1,8 +1,8 @@
-import { summaryOf } from '../garments.ts';
-import { toldPlaces } from '../places.ts';
+import type { Tx } from '../box/schema.ts';
+import { each, together } from '../box/together.ts';
+import { toldPlaces } from '../garment/places.ts';
+import { summaryOf } from '../garment/write-garment.ts';
 import type { PlaceRecord } from '../records.ts';
-import type { Tx } from '../schema.ts';
-import { each, together } from '../together.ts';
 import type { Deed } from './preview.ts';
 import { stableJson } from './stable.ts';
 

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { keepFresh, whenSavedElsewhere } from '../../../src/app/intents/fresh.ts';
 import { forgetStore, giveStore } from '../../../src/app/store.ts';
-import type { Change, Listener } from '../../../src/store/changes.ts';
+import type { Change, Listener } from '../../../src/store/box/changes.ts';
 import type { Store } from '../../../src/store/store.ts';
 
 /** A store of which nothing is asked but what changes in it. */

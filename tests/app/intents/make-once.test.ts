@@ -3,7 +3,7 @@ import { keepGarment } from '../../../src/app/intents/keep-garment.ts';
 import { openSample } from '../../../src/app/intents/sample.ts';
 import { fault, refuse } from '../../../src/knit/fault.ts';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
-import { addPhoto, photosOf } from '../../../src/store/photos.ts';
+import { addPhoto, photosOf } from '../../../src/store/garment/photos.ts';
 import { openStore, type Store } from '../../../src/store/store.ts';
 import { dot } from '../../store/knitted-box.ts';
 import { codesOf, freshStore, given, LONG, nextRow, scarf } from '../../store/scenario.ts';

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { openMake } from '../../../src/app/intents/open-make.ts';
 import { keepPhoto, openPhoto, removePhoto } from '../../../src/app/intents/photo.ts';
 import { inHand, readFault } from '../../../src/app/state.ts';
-import { photosOf } from '../../../src/store/photos.ts';
+import { photosOf } from '../../../src/store/garment/photos.ts';
 import { type OpenApp, openApp } from '../open-app.ts';
 
 let app: OpenApp;

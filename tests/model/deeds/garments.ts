@@ -1,6 +1,6 @@
 import { planRecords } from '../../../src/app/plan-records.ts';
 import { uniteNotes } from '../../../src/app/unite-notes.ts';
-import { addPhoto, deletePhoto } from '../../../src/store/photos.ts';
+import { addPhoto, deletePhoto } from '../../../src/store/garment/photos.ts';
 import { dot } from '../../store/knitted-box.ts';
 import { given } from '../../store/scenario.ts';
 import type { Deed } from '../hand.ts';

@@ -11,14 +11,14 @@ import * as reader from '../../../src/app/pattern/reader.ts';
 import { lengthen } from '../../../src/app/pattern/stretch-in-hand.ts';
 import { forgetStore, giveStore } from '../../../src/app/store.ts';
 import { takeBack } from '../../../src/store/backup/way-back.ts';
+import { migrations } from '../../../src/store/box/schema.ts';
 import type { StoreFaults } from '../../../src/store/faults.ts';
-import { addPhoto } from '../../../src/store/photos.ts';
-import { migrations } from '../../../src/store/schema.ts';
+import { addPhoto } from '../../../src/store/garment/photos.ts';
 import { openStore, type Store, type StoreOptions } from '../../../src/store/store.ts';
 import { openApp } from '../../app/open-app.ts';
-import { FaultyFactory, fuse, type Mishap } from '../../store/faulty-factory.ts';
+import { memoryKeep } from '../../store/beside/memory-keep.ts';
+import { FaultyFactory, fuse, type Mishap } from '../../store/box/faulty-factory.ts';
 import { dot } from '../../store/knitted-box.ts';
-import { memoryKeep } from '../../store/memory-keep.ts';
 import { freshStore, given, LONG, nextName, nextRow, scarf, undoLast } from '../../store/scenario.ts';
 import type { Drivers, Made } from './drivers.ts';
 
