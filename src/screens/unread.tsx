@@ -1,4 +1,4 @@
-import type { Unread } from '../app/kept/read-kept.ts';
+import type { Unread } from '../app/drafts/kept/read-kept.ts';
 import { readFault } from '../app/state.ts';
 import { Button } from '../ui/button/button.tsx';
 import { Notice } from '../ui/notice/notice.tsx';

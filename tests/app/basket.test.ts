@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { basketOf, shelfOf } from '../../src/app/basket.ts';
-import { wholeGauge, withCount, withLines } from '../../src/app/pattern/draft.ts';
+import { wholeGauge, withCount, withLines } from '../../src/app/drafts/pattern/draft.ts';
 import type { GarmentSummary, PlaceRecord } from '../../src/store/records.ts';
 
 const DAY = 24 * 3_600_000;

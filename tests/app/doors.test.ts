@@ -1,8 +1,8 @@
 import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { describe, it } from 'vitest';
-import { garmentToForm } from '../../src/app/editor/garment-form.ts';
-import { toSave } from '../../src/app/editor/save.ts';
+import { garmentToForm } from '../../src/app/drafts/editor/garment-form.ts';
+import { toSave } from '../../src/app/drafts/editor/save.ts';
 import { garmentOf } from '../../src/app/garment-of.ts';
 import { planRecords } from '../../src/app/plan-records.ts';
 import { formToRecipe } from '../../src/knit/piece/form/read-piece.ts';

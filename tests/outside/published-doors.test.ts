@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
-import { makeGarment } from '../../src/app/pattern/make-garment.ts';
-import { change, openPattern } from '../../src/app/pattern/reader.ts';
+import { makeGarment } from '../../src/app/drafts/pattern/make-garment.ts';
+import { change, openPattern } from '../../src/app/drafts/pattern/reader.ts';
 import { forgetStore, giveStore } from '../../src/app/store.ts';
 import { readPattern } from '../../src/knit/pattern/read-pattern.ts';
 import type { Garment } from '../../src/knit/piece/garment.ts';

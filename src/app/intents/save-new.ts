@@ -1,6 +1,6 @@
 import { ok, type Result } from '../../knit/fault.ts';
 import type { GarmentRecord, PlanRecord } from '../../store/records.ts';
-import { newGarmentId } from '../editor/ids.ts';
+import { newGarmentId } from '../drafts/editor/ids.ts';
 import { store } from '../store.ts';
 
 /** Spells it out, on the page's thread or beside it. */

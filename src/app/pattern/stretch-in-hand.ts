@@ -1,11 +1,11 @@
 import { computed } from '@preact/signals';
 import { fault, ok, type Result, refuse } from '../../knit/fault.ts';
 import { STRETCH_STEP, stretchAt } from '../../knit/pattern/stretch-at.ts';
+import { readOptionsOf, wholeText } from '../drafts/pattern/read-garment.ts';
 import { takePlans } from '../intents/count.ts';
 import { openGarmentInHand } from '../intents/garments.ts';
 import { ask, only } from '../off-thread/ask.ts';
 import { garmentInHand, inHand } from '../state.ts';
-import { readOptionsOf, wholeText } from './read-garment.ts';
 
 /** The stretch given as a length that she is in, or has just ended; undefined elsewhere. */
 export const stretchNow = computed(() => {

@@ -1,4 +1,4 @@
-import { overrule, setOwn } from '../../app/design/designer.ts';
+import { overrule, setOwn } from '../../app/drafts/design/designer.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { Icon } from '../../ui/icon/icon.tsx';

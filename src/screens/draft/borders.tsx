@@ -1,4 +1,4 @@
-import { design, setOwn } from '../../app/design/designer.ts';
+import { design, setOwn } from '../../app/drafts/design/designer.ts';
 import type { FabricName } from '../../knit/fabric.ts';
 import { type Design, holesInFronts } from '../../knit/garment/design.ts';
 import { garmentKinds } from '../../knit/garment/kinds/garments.ts';

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { drafted, kept } from '../../app/design/designer.ts';
-import { makeGarment } from '../../app/design/make-garment.ts';
+import { drafted, kept } from '../../app/drafts/design/designer.ts';
+import { makeGarment } from '../../app/drafts/design/make-garment.ts';
 import { goTo } from '../../app/navigate.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { Button } from '../../ui/button/button.tsx';

@@ -8,7 +8,7 @@ import {
   openDesign,
   startAgain,
   unread,
-} from '../../app/design/designer.ts';
+} from '../../app/drafts/design/designer.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';

@@ -1,4 +1,4 @@
-import { design, drafted, setOwn } from '../../app/design/designer.ts';
+import { design, drafted, setOwn } from '../../app/drafts/design/designer.ts';
 import type { Ease } from '../../knit/garment/design.ts';
 import { armholes } from '../../knit/garment/kinds/armholes.ts';
 import { garmentKinds } from '../../knit/garment/kinds/garments.ts';

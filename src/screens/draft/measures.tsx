@@ -1,5 +1,12 @@
 import { useState } from 'preact/hooks';
-import { change, forgetPerson, form, keepPerson, people, setMeasure } from '../../app/design/designer.ts';
+import {
+  change,
+  forgetPerson,
+  form,
+  keepPerson,
+  people,
+  setMeasure,
+} from '../../app/drafts/design/designer.ts';
 import { type BodyTable, bodyOfSize, bodyTableNames, bodyTables } from '../../knit/garment/bodies.ts';
 import type { Body } from '../../knit/garment/design.ts';
 import { Button } from '../../ui/button/button.tsx';

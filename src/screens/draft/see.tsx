@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import { design, drafted } from '../../app/design/designer.ts';
+import { design, drafted } from '../../app/drafts/design/designer.ts';
 import type { Draft } from '../../knit/garment/draft.ts';
 import { finishedBeside } from '../../knit/garment/finished-beside.ts';
 import type { Rounding } from '../../knit/garment/roundings.ts';

@@ -1,4 +1,4 @@
-import { change, design, form, setOwn } from '../../app/design/designer.ts';
+import { change, design, form, setOwn } from '../../app/drafts/design/designer.ts';
 import { fits } from '../../knit/garment/ease.ts';
 import { armholeKinds } from '../../knit/garment/kinds/armholes.ts';
 import { type GarmentKind, garmentKinds } from '../../knit/garment/kinds/garments.ts';

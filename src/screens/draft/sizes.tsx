@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { design, form } from '../../app/design/designer.ts';
-import { readSwatch } from '../../app/design/form.ts';
+import { design, form } from '../../app/drafts/design/designer.ts';
+import { readSwatch } from '../../app/drafts/design/form.ts';
 import { type BodyTable, bodyTableNames, bodyTables } from '../../knit/garment/bodies.ts';
 import type { Design } from '../../knit/garment/design.ts';
 import { type GradedSize, grade } from '../../knit/garment/grade.ts';

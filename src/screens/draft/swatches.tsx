@@ -1,5 +1,5 @@
-import { change, design, drafted, form } from '../../app/design/designer.ts';
-import { readSwatch, type SwatchForm, usualSwatch } from '../../app/design/form.ts';
+import { change, design, drafted, form } from '../../app/drafts/design/designer.ts';
+import { readSwatch, type SwatchForm, usualSwatch } from '../../app/drafts/design/form.ts';
 import { type FabricName, fabricNames } from '../../knit/fabric.ts';
 import { factsOf } from '../../knit/fabric-facts.ts';
 import { gaugeOfSwatch } from '../../knit/garment/gauges.ts';

@@ -1,5 +1,5 @@
 import { computed } from '@preact/signals';
-import { drafted } from '../../app/design/designer.ts';
+import { drafted } from '../../app/drafts/design/designer.ts';
 import type { Fault } from '../../knit/fault.ts';
 import type { Warning } from '../../knit/garment/warnings.ts';
 

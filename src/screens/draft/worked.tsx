@@ -1,4 +1,4 @@
-import { design, form, setOwn } from '../../app/design/designer.ts';
+import { design, form, setOwn } from '../../app/drafts/design/designer.ts';
 import { armholes } from '../../knit/garment/kinds/armholes.ts';
 import { garmentKinds } from '../../knit/garment/kinds/garments.ts';
 import { shoulderEnds, shoulderFacts, shoulderWays } from '../../knit/garment/kinds/shoulders.ts';

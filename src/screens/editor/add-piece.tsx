@@ -1,6 +1,6 @@
-import { change, garmentFaults } from '../../app/editor/editor.ts';
-import { type GarmentForm, gaugedAs, mainOf, readGarment } from '../../app/editor/garment-form.ts';
-import { newPieceId } from '../../app/editor/ids.ts';
+import { change, garmentFaults } from '../../app/drafts/editor/editor.ts';
+import { type GarmentForm, gaugedAs, mainOf, readGarment } from '../../app/drafts/editor/garment-form.ts';
+import { newPieceId } from '../../app/drafts/editor/ids.ts';
 import { goTo } from '../../app/navigate.ts';
 import type { PieceForm } from '../../knit/piece/form/form.ts';
 import { freshPiece } from '../../knit/piece/form/fresh.ts';

@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { change } from '../../app/editor/editor.ts';
+import { change } from '../../app/drafts/editor/editor.ts';
 import type { PartForm, PieceForm, SectionForm } from '../../knit/piece/form/form.ts';
 import { replaced } from '../../knit/piece/form/list.ts';
 

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import { useState } from 'preact/hooks';
-import { type Editor, openEditor, throwAway } from '../../app/editor/editor.ts';
-import type { Elsewhere, FieldName } from '../../app/editor/onto-stored.ts';
+import { type Editor, openEditor, throwAway } from '../../app/drafts/editor/editor.ts';
+import type { Elsewhere, FieldName } from '../../app/drafts/editor/onto-stored.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { change, type Editor, garmentFaults } from '../../app/editor/editor.ts';
-import type { GarmentForm } from '../../app/editor/garment-form.ts';
+import { change, type Editor, garmentFaults } from '../../app/drafts/editor/editor.ts';
+import type { GarmentForm } from '../../app/drafts/editor/garment-form.ts';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { say } from '../../words/say.ts';
 import { AddPiece } from './add-piece.tsx';

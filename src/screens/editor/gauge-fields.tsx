@@ -1,5 +1,5 @@
-import { change, garmentFaults } from '../../app/editor/editor.ts';
-import { type GarmentForm, withGauge, withNeedle } from '../../app/editor/garment-form.ts';
+import { change, garmentFaults } from '../../app/drafts/editor/editor.ts';
+import { type GarmentForm, withGauge, withNeedle } from '../../app/drafts/editor/garment-form.ts';
 import { type FabricName, fabricNames } from '../../knit/fabric.ts';
 import { readPiece } from '../../knit/piece/form/read-piece.ts';
 import { SelectField } from '../../ui/field/select-field.tsx';

@@ -1,5 +1,5 @@
-import { garmentForm } from '../../app/editor/editor.ts';
-import { blankGarment, mainOf } from '../../app/editor/garment-form.ts';
+import { garmentForm } from '../../app/drafts/editor/editor.ts';
+import { blankGarment, mainOf } from '../../app/drafts/editor/garment-form.ts';
 import type { PieceCheck } from '../../knit/piece/form/check.ts';
 import {
   duplicatePart,

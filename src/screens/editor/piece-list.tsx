@@ -1,6 +1,6 @@
-import { change, checkOf } from '../../app/editor/editor.ts';
-import type { GarmentForm, PieceEntry } from '../../app/editor/garment-form.ts';
-import { newPieceId } from '../../app/editor/ids.ts';
+import { change, checkOf } from '../../app/drafts/editor/editor.ts';
+import type { GarmentForm, PieceEntry } from '../../app/drafts/editor/garment-form.ts';
+import { newPieceId } from '../../app/drafts/editor/ids.ts';
 import { freeName, inserted, moved, removed } from '../../knit/piece/form/list.ts';
 import { Icon } from '../../ui/icon/icon.tsx';
 import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';

@@ -1,6 +1,6 @@
 import { useRef } from 'preact/hooks';
-import { checkOf } from '../../app/editor/editor.ts';
-import type { PieceEntry } from '../../app/editor/garment-form.ts';
+import { checkOf } from '../../app/drafts/editor/editor.ts';
+import type { PieceEntry } from '../../app/drafts/editor/garment-form.ts';
 import { hrefTo } from '../../app/routes.ts';
 import type { PieceForm } from '../../knit/piece/form/form.ts';
 import { freshPart } from '../../knit/piece/form/fresh.ts';

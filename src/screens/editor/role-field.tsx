@@ -1,6 +1,6 @@
-import { editor } from '../../app/editor/editor.ts';
-import type { PieceEntry } from '../../app/editor/garment-form.ts';
-import { roleShown } from '../../app/editor/renaming.ts';
+import { editor } from '../../app/drafts/editor/editor.ts';
+import type { PieceEntry } from '../../app/drafts/editor/garment-form.ts';
+import { roleShown } from '../../app/drafts/editor/renaming.ts';
 import { pieceRoles } from '../../knit/piece/recipe.ts';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { say } from '../../words/say.ts';

@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
-import { checkOf, type Editor, garmentFaults, keeping } from '../../app/editor/editor.ts';
-import type { PieceEntry } from '../../app/editor/garment-form.ts';
-import { nothingElsewhere } from '../../app/editor/onto-stored.ts';
-import { saveGarment } from '../../app/editor/save-garment.ts';
+import { checkOf, type Editor, garmentFaults, keeping } from '../../app/drafts/editor/editor.ts';
+import type { PieceEntry } from '../../app/drafts/editor/garment-form.ts';
+import { nothingElsewhere } from '../../app/drafts/editor/onto-stored.ts';
+import { saveGarment } from '../../app/drafts/editor/save-garment.ts';
 import { goInstead } from '../../app/navigate.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { Button } from '../../ui/button/button.tsx';

@@ -1,5 +1,5 @@
-import { change, garmentFaults } from '../../app/editor/editor.ts';
-import type { YarnForm } from '../../app/editor/garment-form.ts';
+import { change, garmentFaults } from '../../app/drafts/editor/editor.ts';
+import type { YarnForm } from '../../app/drafts/editor/garment-form.ts';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { say } from '../../words/say.ts';
 import { saysGarmentFault } from './says-here.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { answerCount, changeLines, settle } from '../../app/pattern/reader.ts';
+import { answerCount, changeLines, settle } from '../../app/drafts/pattern/reader.ts';
 import type { ReadLine, ReadRow } from '../../knit/pattern/read-pattern.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
+import { makeGarment } from '../../app/drafts/pattern/make-garment.ts';
+import { read } from '../../app/drafts/pattern/reader.ts';
 import { goTo } from '../../app/navigate.ts';
-import { makeGarment } from '../../app/pattern/make-garment.ts';
-import { read } from '../../app/pattern/reader.ts';
 import { hrefTo } from '../../app/routes.ts';
 import type { ReadPattern } from '../../knit/pattern/read-pattern.ts';
 import { Button } from '../../ui/button/button.tsx';

@@ -12,7 +12,7 @@ import {
   startAgain,
   stopReading,
   unread,
-} from '../../app/pattern/reader.ts';
+} from '../../app/drafts/pattern/reader.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';

@@ -1,4 +1,4 @@
-import { change, pattern, read } from '../../app/pattern/reader.ts';
+import { change, pattern, read } from '../../app/drafts/pattern/reader.ts';
 import { type FabricName, fabricNames } from '../../knit/fabric.ts';
 import type { Gauge } from '../../knit/gauge.ts';
 import { Choice } from '../../ui/choice/choice.tsx';

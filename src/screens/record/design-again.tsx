@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
-import { designFrom } from '../../app/design/designer.ts';
-import type { DesignForm } from '../../app/design/form.ts';
-import { readKept } from '../../app/kept/read-kept.ts';
+import { designFrom } from '../../app/drafts/design/designer.ts';
+import type { DesignForm } from '../../app/drafts/design/form.ts';
+import { readKept } from '../../app/drafts/kept/read-kept.ts';
 import { goTo } from '../../app/navigate.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { Button } from '../../ui/button/button.tsx';

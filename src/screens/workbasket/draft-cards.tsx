@@ -1,6 +1,6 @@
 import './draft-cards.css';
 import { useEffect } from 'preact/hooks';
-import { drafts, openDrafts } from '../../app/editor/drafts.ts';
+import { drafts, openDrafts } from '../../app/drafts/editor/drafts.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { Card } from '../../ui/card/card.tsx';
 import { say } from '../../words/say.ts';

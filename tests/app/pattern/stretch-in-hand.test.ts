@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest';
+import { emptyDraft } from '../../../src/app/drafts/pattern/draft.ts';
+import { makeGarment } from '../../../src/app/drafts/pattern/make-garment.ts';
+import * as reader from '../../../src/app/drafts/pattern/reader.ts';
 import { openMake } from '../../../src/app/intents/open-make.ts';
-import { emptyDraft } from '../../../src/app/pattern/draft.ts';
-import { makeGarment } from '../../../src/app/pattern/make-garment.ts';
-import * as reader from '../../../src/app/pattern/reader.ts';
 import { lengthen } from '../../../src/app/pattern/stretch-in-hand.ts';
 import { given } from '../../store/scenario.ts';
 import { openApp } from '../open-app.ts';

@@ -1,5 +1,5 @@
 import { isDeepStrictEqual } from 'node:util';
-import type { GarmentForm, PieceEntry } from '../../../src/app/editor/garment-form.ts';
+import type { GarmentForm, PieceEntry } from '../../../src/app/drafts/editor/garment-form.ts';
 import { checkPiece } from '../../../src/knit/piece/form/check.ts';
 import type { PieceForm } from '../../../src/knit/piece/form/form.ts';
 import { recipeToForm } from '../../../src/knit/piece/form/write-piece.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { newForm } from '../../../src/app/design/form.ts';
-import { garmentToForm } from '../../../src/app/editor/garment-form.ts';
-import { emptyDraft } from '../../../src/app/pattern/draft.ts';
+import { newForm } from '../../../src/app/drafts/design/form.ts';
+import { garmentToForm } from '../../../src/app/drafts/editor/garment-form.ts';
+import { emptyDraft } from '../../../src/app/drafts/pattern/draft.ts';
 import { planRecords } from '../../../src/app/plan-records.ts';
 import { stepWeight } from '../../../src/knit/row/step-weight.ts';
 import { BACKUP_LIMITS } from '../../../src/store/backup/document.ts';

@@ -1,13 +1,13 @@
 import { IDBFactory } from 'fake-indexeddb';
 import { vi } from 'vitest';
-import * as editing from '../../../src/app/editor/editor.ts';
-import { saveGarment } from '../../../src/app/editor/save-garment.ts';
+import * as editing from '../../../src/app/drafts/editor/editor.ts';
+import { saveGarment } from '../../../src/app/drafts/editor/save-garment.ts';
+import { readKept } from '../../../src/app/drafts/kept/read-kept.ts';
+import { emptyDraft } from '../../../src/app/drafts/pattern/draft.ts';
+import { makeGarment } from '../../../src/app/drafts/pattern/make-garment.ts';
+import * as reader from '../../../src/app/drafts/pattern/reader.ts';
 import { openGarmentInHand } from '../../../src/app/intents/garments.ts';
 import { openMake } from '../../../src/app/intents/open-make.ts';
-import { readKept } from '../../../src/app/kept/read-kept.ts';
-import { emptyDraft } from '../../../src/app/pattern/draft.ts';
-import { makeGarment } from '../../../src/app/pattern/make-garment.ts';
-import * as reader from '../../../src/app/pattern/reader.ts';
 import { lengthen } from '../../../src/app/pattern/stretch-in-hand.ts';
 import { forgetStore, giveStore } from '../../../src/app/store.ts';
 import { takeBack } from '../../../src/store/backup/way-back.ts';
@@ -120,7 +120,7 @@ async function lengthened(): Promise<Made> {
 
 /** Where a file of the app cannot be fetched: its loading fails, nothing stands in for what it does. */
 async function withoutItsFile(): Promise<Made> {
-  const file = '../../../src/app/kept/kept-shapes.ts';
+  const file = '../../../src/app/drafts/kept/kept-shapes.ts';
   vi.doMock(file, () => {
     throw new TypeError('Failed to fetch dynamically imported module');
   });

@@ -1,0 +1,135 @@
+import { computed, signal } from '@preact/signals';
+import type { Result } from '../../../knit/fault.ts';
+import type { Body } from '../../../knit/garment/design.ts';
+import { type Draft, draft } from '../../../knit/garment/draft.ts';
+import { readOr, store } from '../../store.ts';
+import { lastWriter } from '../editor/draft.ts';
+import { readKept, textIn, type Unread } from '../kept/read-kept.ts';
+import { type DesignForm, designOf, type Figure, newForm } from './form.ts';
+
+/** The garment that is being designed; undefined until read. */
+export const form = signal<DesignForm | undefined>(undefined);
+
+/** what was left and cannot be read, and why */
+export const unread = signal<Unread | undefined>(undefined);
+
+/** people whose measures are kept, by name */
+export const people = signal<readonly Person[]>([]);
+
+export interface Person {
+  readonly name: string;
+  readonly body: Body;
+}
+
+export const design = computed(() => form.value && designOf(form.value));
+
+/** The draft, anew with every figure. */
+export const drafted = computed<Result<Draft> | undefined>(() => design.value && draft(design.value));
+
+const FORM = 'design new';
+const PEOPLE = 'people';
+
+/** Reads the design that was left, or begins one. */
+export async function openDesign(): Promise<void> {
+  const settings = readOr(await (await store()).settings());
+  if (settings === undefined) return;
+  people.value = await readPeople(settings[PEOPLE]);
+  const stored = settings[FORM];
+  const left = await readKept('designForm', stored);
+  unread.value = left.ok ? undefined : { fault: left.faults[0], stored };
+  if (left.ok) form.value ??= left.value ?? newForm();
+}
+
+/** Begins anew where what was left cannot be read, with its name. */
+export function beginAnew(): void {
+  const name = textIn(unread.value?.stored, 'name');
+  unread.value = undefined;
+  form.value = { ...newForm(), name };
+  void keep();
+}
+
+/**
+ * Takes up the figures that a garment was designed from, to change them and draft anew. One design is kept in the
+ * making: another that is begun stays, unless it shall be replaced.
+ */
+export async function designFrom(
+  figures: DesignForm,
+  replace: boolean,
+): Promise<'taken' | 'another is begun' | 'not kept'> {
+  await openDesign();
+  if (form.value === undefined) return 'not kept';
+  const begun = JSON.stringify(form.value);
+  if (!replace && ![newForm(), figures].some((one) => JSON.stringify(one) === begun))
+    return 'another is begun';
+  form.value = figures;
+  await keep();
+  return kept.value === 'kept' ? 'taken' : 'not kept';
+}
+
+async function readPeople(stored: unknown): Promise<readonly Person[]> {
+  if (!Array.isArray(stored)) return [];
+  const read = await Promise.all(stored.map((one: unknown) => readKept('person', one)));
+  return read.flatMap((one) => (one.ok && one.value ? [one.value] : []));
+}
+
+const write = lastWriter(
+  async (value: DesignForm | null) => (await (await store()).setSetting(FORM, value)).ok,
+);
+
+/** whether what was typed is on disk */
+export const kept = signal<'kept' | 'keeping' | 'failed'>('kept');
+
+export function change(by: (old: DesignForm) => DesignForm): void {
+  if (!form.value) return;
+  form.value = by(form.value);
+  void keep();
+}
+
+async function keep(): Promise<void> {
+  kept.value = 'keeping';
+  kept.value = (await write(form.value ?? null)) ? 'kept' : 'failed';
+}
+
+/** A figure or choice of the design, by its path. */
+export const setOwn = (path: string, value: string | Figure): void =>
+  change((old) => ({ ...old, own: { ...old.own, [path]: value } }));
+
+export const setMeasure = (name: keyof Body, mm: Figure): void =>
+  change((old) => ({ ...old, person: {}, body: { ...old.body, [name]: mm ?? Number.NaN } }));
+
+export const overrule = (code: string, on: boolean): void =>
+  change((old) => ({
+    ...old,
+    overruled: on ? [...new Set([...old.overruled, code])] : old.overruled.filter((known) => known !== code),
+  }));
+
+/** Begins again; what was typed is gone. */
+export const startAgain = (): void => change(newForm);
+
+/** Forgets the design once its garment is made. */
+export async function forgetDesign(): Promise<void> {
+  await write(null);
+  form.value = undefined;
+}
+
+/** Keeps the measures of the form under a name; the same name is overwritten. */
+export async function keepPerson(name: string): Promise<boolean> {
+  const now = form.value;
+  if (!now) return false;
+  const list = [...people.value.filter((one) => one.name !== name), { name, body: now.body }];
+  return writePeople(list, { name });
+}
+
+export const forgetPerson = (name: string): Promise<boolean> =>
+  writePeople(
+    people.value.filter((one) => one.name !== name),
+    {},
+  );
+
+async function writePeople(list: readonly Person[], person: DesignForm['person']): Promise<boolean> {
+  const written = await (await store()).setSetting(PEOPLE, list);
+  if (readOr(written) === undefined && !written.ok) return false;
+  people.value = list;
+  change((old) => ({ ...old, person }));
+  return true;
+}

@@ -1,0 +1,87 @@
+import { fault, ok, type Result, refuse } from '../../../knit/fault.ts';
+import type { Store } from '../../../store/store.ts';
+import { openGarment } from '../../intents/garments.ts';
+import { garmentShown } from '../../state.ts';
+import { store } from '../../store.ts';
+import { type Draft, draftKey } from './draft.ts';
+import { type Editor, editor, withBegun, write } from './editor.ts';
+import type { GarmentForm } from './garment-form.ts';
+import { changedElsewhere, type Elsewhere, isNothing, ontoStored } from './onto-stored.ts';
+import { toSave } from './save.ts';
+
+export interface SaveDone {
+  readonly garment: string;
+  /** names of the pieces that have faults: the draft keeps them */
+  readonly waiting: readonly string[];
+  /** what another window had changed, as far as she has not been told before */
+  readonly elsewhere?: Elsewhere;
+}
+
+interface Written extends SaveDone {
+  readonly form: GarmentForm;
+}
+
+/** Another window may save in the moment between reading and writing, but not for ever. */
+const TRIES = 4;
+
+/** Saves what can be knitted. While a piece has faults the draft stays, from now on beside its garment. */
+export async function saveGarment(now = Date.now()): Promise<Result<SaveDone>> {
+  const at = editor.value;
+  if (!at) return refuse(fault('nothing to save'));
+  const open = await store();
+  let written: Result<Written> | undefined;
+  for (let tried = 0; tried < TRIES && written === undefined; tried += 1)
+    written = await tryToSave(open, at, now);
+  if (written === undefined) return refuse(fault('store-not-answering'));
+  if (!written.ok) return written;
+  const { form, ...done } = written.value;
+  const base = done.waiting.length > 0 ? await open.garment(at.garment) : undefined;
+  const draft: Draft = {
+    version: 2,
+    garment: at.garment,
+    at: now,
+    form,
+    ...(base?.ok && { base: base.value }),
+  };
+  await write({ key: draftKey(at.garment), draft: base ? draft : null });
+  if (at.key !== draftKey(at.garment)) await write({ key: at.key, draft: null });
+  // the screen that comes next is not to show for a moment what stood before
+  if (garmentShown.value?.garment.id === at.garment) await openGarment(at.garment);
+  editor.value = undefined;
+  return ok(done);
+}
+
+/** Undefined where the garment was changed after it was read: then it is read again. */
+async function tryToSave(open: Store, at: Editor, now: number): Promise<Result<Written> | undefined> {
+  // rows may have been knitted in another window since
+  const places = await open.placesOf(at.garment);
+  if (!places.ok) return places;
+  const begun = new Set(places.value.filter((place) => place.seq > 0).map((place) => place.piece));
+  const current = await open.garment(at.garment);
+  const isNew = !current.ok && current.faults[0]?.code === 'no-such-garment' && at.old === undefined;
+  if (!current.ok && !isNew) return current;
+  const old = current.ok ? current.value : undefined;
+  const base = at.old ?? old;
+  const form = withBegun(base && old ? ontoStored(at.history.now, base, old) : at.history.now, old, begun);
+  const saved = toSave({ form, id: at.garment, now, old, begun });
+  if (saved === undefined) return refuse(fault('nothing to save'));
+  let isStale = false;
+  const written: Result<unknown> = old
+    ? await open.changeGarment(
+        at.garment,
+        (was) => {
+          isStale = JSON.stringify(was) !== JSON.stringify(old);
+          if (isStale) throw new Error('changed since it was read');
+          return saved.onto(was);
+        },
+        saved.plans,
+      )
+    : await open.saveGarment(saved.garment, saved.plans);
+  if (isStale) return undefined;
+  // saved the first time, although no answer came
+  if (!written.ok && written.faults[0]?.code === 'garment-there') return undefined;
+  if (!written.ok) return written;
+  const waiting = form.pieces.filter(({ id }) => saved.waiting.includes(id)).map((entry) => entry.form.name);
+  const elsewhere = at.old && old && changedElsewhere(at.history.now, at.old, old);
+  return ok({ garment: at.garment, waiting, form, ...(elsewhere && !isNothing(elsewhere) && { elsewhere }) });
+}

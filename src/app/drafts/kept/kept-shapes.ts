@@ -1,0 +1,257 @@
+import * as v from 'valibot';
+import { bodyTableNames } from '../../../knit/garment/bodies.ts';
+import type { Body } from '../../../knit/garment/design.ts';
+import { fits } from '../../../knit/garment/ease.ts';
+import { armholeKinds } from '../../../knit/garment/kinds/armholes.ts';
+import { type GarmentKind, garmentKinds } from '../../../knit/garment/kinds/garments.ts';
+import { neckShapes } from '../../../knit/garment/kinds/necks.ts';
+import type {
+  GaugeForm,
+  PieceForm,
+  SectionForm,
+  ShapingForm,
+  StartForm,
+} from '../../../knit/piece/form/form.ts';
+import {
+  end,
+  fabric,
+  gauge,
+  measuredGauge,
+  role,
+  sectionBeside,
+} from '../../../store/shapes/craft-shapes.ts';
+import { garmentRecord, PLAIN } from '../../../store/shapes/record-shapes.ts';
+import { shapeOf } from '../../../store/shapes/shape-of.ts';
+import type { Person } from '../design/designer.ts';
+import type { DesignForm, SwatchForm } from '../design/form.ts';
+import type { Draft } from '../editor/draft.ts';
+import type { GarmentForm } from '../editor/garment-form.ts';
+import type { PatternDraft } from '../pattern/draft.ts';
+import type { ReadDesign } from '../pattern/read-garment.ts';
+
+/** The shapes of what is kept while it is typed, and of what a garment was made from: read before it is used. */
+
+/** whatever could be kept can be read again */
+const text = v.pipe(v.string(), v.maxLength(PLAIN.text));
+const list = <T extends v.GenericSchema>(of: T) => v.pipe(v.array(of), v.maxLength(1000));
+const number = v.pipe(v.number(), v.finite());
+const part = v.picklist(['right', 'left', 'both'] as const);
+const change = v.picklist(['decrease', 'increase'] as const);
+
+const timing = { first: text, rhythm: list(v.strictObject({ every: text, times: text })) };
+
+const shaping = shapeOf<ShapingForm>()(
+  v.variant('kind', [
+    v.strictObject({
+      kind: v.literal('edge'),
+      edge: part,
+      change,
+      by: text,
+      inset: text,
+      lean: v.picklist(['mirrored', 'plain'] as const),
+      ...timing,
+    }),
+    v.strictObject({ kind: v.literal('across'), change, stitches: text, row: text }),
+    v.strictObject({ kind: v.literal('middle'), from: text, ...timing }),
+    v.strictObject({
+      kind: v.picklist(['bind off', 'cast on', 'turn'] as const),
+      edge: part,
+      first: text,
+      every: text,
+      groups: text,
+    }),
+  ]),
+);
+
+const section = shapeOf<SectionForm>()(
+  v.strictObject({
+    name: text,
+    rows: text,
+    fabric,
+    needle: text,
+    shaping: list(shaping),
+    ...sectionBeside,
+  }),
+);
+
+const start = shapeOf<StartForm>()(
+  v.variant('kind', [
+    v.strictObject({ kind: v.literal('cast on'), stitches: text }),
+    v.strictObject({
+      kind: v.literal('split'),
+      part: text,
+      stitches: text,
+      edge: v.picklist(['right', 'left', 'middle'] as const),
+    }),
+    v.strictObject({
+      kind: v.literal('pick up'),
+      edges: list(v.strictObject({ along: text, stitches: text, held: v.exactOptional(v.boolean()) })),
+    }),
+  ]),
+);
+
+const gaugeForm = shapeOf<GaugeForm>()(
+  v.strictObject({
+    stitches: text,
+    rows: text,
+    fabric: v.exactOptional(fabric),
+    needle: v.exactOptional(text),
+  }),
+);
+
+const pieceForm = shapeOf<PieceForm>()(
+  v.strictObject({
+    name: text,
+    makes: text,
+    mirrored: v.exactOptional(v.boolean()),
+    role: v.exactOptional(role),
+    gauge: v.exactOptional(gaugeForm),
+    gauges: v.exactOptional(v.record(fabric, gauge)),
+    parts: list(
+      v.strictObject({
+        name: text,
+        start,
+        firstSide: v.exactOptional(v.picklist(['RS', 'WS'] as const)),
+        selvedge: v.exactOptional(v.picklist(['plain', 'slipped'] as const)),
+        sections: list(section),
+        end,
+      }),
+    ),
+  }),
+);
+
+const garmentForm = shapeOf<GarmentForm>()(
+  v.strictObject({
+    name: text,
+    notes: text,
+    yarn: v.strictObject({
+      name: text,
+      fibre: text,
+      colour: text,
+      dyeLot: text,
+      grams: text,
+      metres: text,
+      balls: text,
+    }),
+    gauge: gaugeForm,
+    needle: text,
+    pieces: list(v.strictObject({ id: text, form: pieceForm })),
+  }),
+);
+
+/** A garment in the editor. */
+const editorDraft = shapeOf<Draft>()(
+  v.strictObject({
+    version: v.picklist([1, 2] as const),
+    garment: text,
+    at: number,
+    form: garmentForm,
+    base: v.exactOptional(garmentRecord),
+  }),
+);
+
+/** A pattern being copied in. */
+const patternDraft = shapeOf<PatternDraft>()(
+  v.strictObject({
+    version: v.literal(1),
+    name: text,
+    text: v.string(),
+    size: v.pipe(v.number(), v.safeInteger(), v.minValue(0)),
+    gauge: v.strictObject({
+      stitches: v.exactOptional(number),
+      rows: v.exactOptional(number),
+      fabric: v.exactOptional(fabric),
+      needle: v.exactOptional(number),
+    }),
+  }),
+);
+
+/** A figure as typed; an empty one is null, as JSON has it. */
+const figure = v.nullable(number);
+/** A measure of a body: one that was emptied is no number, which JSON has as null. */
+const measured = v.pipe(
+  figure,
+  v.transform((mm) => mm ?? Number.NaN),
+);
+
+const body = shapeOf<Body>()(
+  v.strictObject({
+    chest: measured,
+    waist: measured,
+    hip: measured,
+    crossBack: measured,
+    napeToWrist: measured,
+    napeToWaist: measured,
+    arm: measured,
+    upperArm: measured,
+    wrist: measured,
+    armholeDepth: measured,
+    head: measured,
+  }),
+);
+
+const swatch = shapeOf<SwatchForm>()(
+  v.strictObject({
+    fabric,
+    stitches: figure,
+    widthMm: figure,
+    rows: figure,
+    inRidges: v.boolean(),
+    heightMm: figure,
+    needle: figure,
+    before: v.exactOptional(v.strictObject({ stitches: figure, rows: figure })),
+    weighed: v.exactOptional(v.strictObject({ grams: figure, stitches: figure, rows: figure })),
+  }),
+);
+
+/** A garment being designed, and what one was designed from. */
+const designForm = shapeOf<DesignForm>()(
+  v.strictObject({
+    version: v.picklist([1, 2] as const),
+    name: text,
+    choices: v.strictObject({
+      kind: v.picklist(Object.keys(garmentKinds) as GarmentKind[]),
+      armhole: v.picklist(armholeKinds),
+      neck: v.picklist(neckShapes),
+      fit: v.picklist(fits),
+    }),
+    person: v.strictObject({
+      name: v.exactOptional(text),
+      table: v.exactOptional(v.picklist(bodyTableNames)),
+      size: v.exactOptional(text),
+    }),
+    body,
+    fabric,
+    swatches: list(swatch),
+    own: v.record(text, v.union([text, figure])),
+    overruled: list(text),
+  }),
+);
+
+/** People whose measures are kept. */
+const person = shapeOf<Person>()(v.strictObject({ name: text, body }));
+
+/** How a copied garment's text was read. */
+const readDesign = shapeOf<ReadDesign>()(
+  v.strictObject({
+    kind: v.literal('read'),
+    version: v.literal(1),
+    options: v.strictObject({
+      size: v.exactOptional(v.pipe(v.number(), v.safeInteger(), v.minValue(0))),
+      gauge: v.exactOptional(measuredGauge),
+      stretches: v.exactOptional(v.record(text, number)),
+      needle: v.exactOptional(number),
+    }),
+  }),
+);
+
+const shapes = { editorDraft, patternDraft, designForm, person, readDesign };
+
+export type KeptName = keyof typeof shapes;
+export type KeptValue<K extends KeptName> = v.InferOutput<(typeof shapes)[K]>;
+
+/** The value where it is whole; as JSON would have it: what is undefined is not there. */
+export function whole<K extends KeptName>(name: K, stored: unknown): KeptValue<K> | undefined {
+  const read = v.safeParse(shapes[name] as v.GenericSchema, JSON.parse(JSON.stringify(stored)));
+  return read.success ? (read.output as KeptValue<K>) : undefined;
+}

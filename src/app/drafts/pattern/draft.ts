@@ -1,0 +1,37 @@
+import type { MeasuredGauge } from '../../../knit/measured-gauge.ts';
+
+/** A pattern that is being copied in, as it is kept while it is typed. */
+export interface PatternDraft {
+  readonly version: 1;
+  readonly name: string;
+  readonly text: string;
+  /** which size, from 0 */
+  readonly size: number;
+  /** her own gauge as far as it is typed, per 100 mm, with what it was measured in */
+  readonly gauge: Partial<MeasuredGauge>;
+}
+
+export const emptyDraft: PatternDraft = { version: 1, name: '', text: '', size: 0, gauge: {} };
+
+/** The gauge once both numbers are there. */
+export function wholeGauge(typed: Partial<MeasuredGauge>): MeasuredGauge | undefined {
+  const { stitches, rows, needle, ...rest } = typed;
+  const known = (n: number | undefined): n is number => n !== undefined && n > 0 && Number.isFinite(n);
+  if (!known(stitches) || !known(rows)) return undefined;
+  return { stitches, rows, ...rest, ...(known(needle) ? { needle } : {}) };
+}
+
+/** The text with source lines (from 1, both included) replaced by what she wrote instead. */
+export function withLines(text: string, first: number, last: number, instead: string): string {
+  const lines = text.split('\n');
+  lines.splice(first - 1, last - first + 1, ...instead.split('\n'));
+  return lines.join('\n');
+}
+
+/** The text with the count that a line asked for written behind it, as patterns do: '(24 sts)'. */
+export function withCount(text: string, line: number, stitches: number): string {
+  const old = text.split('\n')[line - 1];
+  if (old === undefined) return text;
+  const count = `(${stitches} ${stitches === 1 ? 'st' : 'sts'})`;
+  return withLines(text, line, line, `${old.replace(/[\s.]+$/, '')} ${count}`);
+}

@@ -1,0 +1,28 @@
+import { fault, type Result, refuse } from '../../../knit/fault.ts';
+import { saveNew } from '../../intents/save-new.ts';
+import { plansOf } from '../../plans-of.ts';
+import { type ReadDesign, textsOf } from './read-garment.ts';
+import { forgetPattern, options, pattern, read, settle } from './reader.ts';
+
+/** Makes an ordinary garment of what was read, with its text and how it was read. Gives its id. */
+export async function makeGarment(fallbackName: string, now = Date.now()): Promise<Result<string>> {
+  await settle();
+  const from = pattern.peek();
+  const found = read.peek();
+  if (!from || !found || found.pieces.length === 0) {
+    return refuse(fault('nothing to save'));
+  }
+  const design: ReadDesign = { kind: 'read', version: 1, options: options.peek() };
+  const saved = await saveNew(
+    {
+      name: from.name.trim() || fallbackName,
+      pieces: found.pieces.map(({ recipe }, i) => ({ id: `piece${i + 1}`, recipe })),
+      texts: textsOf(from.text),
+      design,
+    },
+    now,
+    plansOf,
+  );
+  if (saved.ok) await forgetPattern();
+  return saved;
+}

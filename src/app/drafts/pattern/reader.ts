@@ -1,0 +1,130 @@
+import { computed, signal } from '@preact/signals';
+import type { ReadOptions } from '../../../knit/pattern/read-pattern.ts';
+import { type Asked, ask, only } from '../../off-thread/ask.ts';
+import type { ReadText } from '../../off-thread/tasks.ts';
+import { readOr, store } from '../../store.ts';
+import { lastWriter } from '../editor/draft.ts';
+import { readKept, textIn, type Unread } from '../kept/read-kept.ts';
+import { emptyDraft, type PatternDraft, wholeGauge, withCount, withLines } from './draft.ts';
+
+/** The pattern that is being copied in; undefined until read from the store. */
+export const pattern = signal<PatternDraft | undefined>(undefined);
+
+/** what was left and cannot be read, and why */
+export const unread = signal<Unread | undefined>(undefined);
+
+/** what is read: a little behind the typing, so that every letter appears at once */
+const settled = signal<PatternDraft | undefined>(undefined);
+
+/** how the text is read for the size and gauge chosen */
+export const options = computed<ReadOptions>(() => {
+  const now = settled.value ?? emptyDraft;
+  const gauge = wholeGauge(now.gauge);
+  return { size: now.size, ...(gauge === undefined ? {} : { gauge }) };
+});
+
+/** what was understood: of the text as it is now, or, while that is `reading`, as it was before */
+export const read = signal<ReadText | undefined>(undefined);
+
+/** 'stopped': she did not want to wait for the end of it */
+export const reading = signal<'read' | 'reading' | 'stopped'>('read');
+
+/** whether what was typed is on disk */
+export const kept = signal<'kept' | 'keeping' | 'failed'>('kept');
+
+const SETTING = 'pattern new';
+const TYPING_PAUSE_MS = 180;
+/** most texts are read before this is said of them */
+const SLOW_MS = 500;
+
+/** Reads the text that was left, or begins an empty one. */
+export async function openPattern(): Promise<void> {
+  if (pattern.value !== undefined) return;
+  const settings = readOr(await (await store()).settings());
+  if (settings === undefined) return;
+  const stored = settings[SETTING];
+  const draft = await readKept('patternDraft', stored);
+  unread.value = draft.ok ? undefined : { fault: draft.faults[0], stored };
+  if (!draft.ok) return;
+  pattern.value ??= draft.value ?? emptyDraft;
+  void settle();
+}
+
+/** Begins anew where what was left cannot be read, with the name and the text of it. */
+export function beginAnew(): void {
+  const stored = unread.value?.stored;
+  unread.value = undefined;
+  pattern.value = { ...emptyDraft, name: textIn(stored, 'name'), text: textIn(stored, 'text') };
+  change({});
+  void settle();
+}
+
+const write = lastWriter(
+  async (value: PatternDraft | null) => (await (await store()).setSetting(SETTING, value)).ok,
+);
+
+let pause: ReturnType<typeof setTimeout> | undefined;
+
+export function change(by: Partial<PatternDraft>): void {
+  if (!pattern.value) return;
+  pattern.value = { ...pattern.value, ...by };
+  clearTimeout(pause);
+  pause = setTimeout(() => void settle(), TYPING_PAUSE_MS);
+  void keep(pattern.value);
+}
+
+/** Reads what is typed now, without waiting for a pause; comes back when it is read, or she has stopped that. */
+export async function settle(): Promise<void> {
+  clearTimeout(pause);
+  const isKnown = settled.value === pattern.value && reading.value !== 'stopped';
+  settled.value = pattern.value;
+  if (!isKnown) begun = readAside(pattern.value);
+  await begun;
+}
+
+let asked: Asked<ReadText> | undefined;
+let begun: Promise<void> = Promise.resolve();
+
+/** Beside the page: a few words can ask for rows that take long to work. What is asked later ends what was asked before. */
+async function readAside(now: PatternDraft | undefined): Promise<void> {
+  asked?.stop();
+  const mine = now && ask('pattern', now.text, options.value);
+  asked = mine;
+  const slow = setTimeout(() => (reading.value = 'reading'), SLOW_MS);
+  const found = mine && (await only(mine));
+  clearTimeout(slow);
+  if (asked !== mine) return begun;
+  if (mine === undefined) read.value = undefined;
+  if (found?.ok) read.value = found.value;
+  reading.value = mine && !found?.ok ? 'stopped' : 'read';
+}
+
+/** She does not wait for it any longer. */
+export const stopReading = (): void => asked?.stop();
+
+async function keep(value: PatternDraft): Promise<void> {
+  kept.value = 'keeping';
+  kept.value = (await write(value)) ? 'kept' : 'failed';
+}
+
+export const changeLines = (first: number, last: number, instead: string): void =>
+  change({ text: withLines(pattern.value?.text ?? '', first, last, instead) });
+
+export function answerCount(line: number, stitches: number): void {
+  change({ text: withCount(pattern.value?.text ?? '', line, stitches) });
+  void settle();
+}
+
+/** Begins again; what was typed is gone. */
+export function startAgain(): void {
+  change(emptyDraft);
+  void settle();
+}
+
+/** Forgets the text once its garment is made. */
+export async function forgetPattern(): Promise<void> {
+  clearTimeout(pause);
+  await write(null);
+  pattern.value = undefined;
+  await settle();
+}
