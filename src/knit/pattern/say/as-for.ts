@@ -78,24 +78,8 @@ const readOnly = (c: Cursor): Place | undefined =>
 
 const readAsFarAs = (c: Cursor): AsFarAs | undefined =>
   attempt(c, () => {
-    const start = c.at;
-    takes(c, ',');
-    if (!takes(c, 'to', 'until', 'up', 'as')) return undefined;
-    takes(c, 'to', 'far', 'end');
-    takes(c, 'as', 'of');
-    takes(c, 'the', 'where', 'beg', 'start');
-    const place = readPlace(c);
-    if (place !== undefined && !sees(c, 'measure', 'measures', 'is', 'are')) {
-      takeAnyPhrase(
-        c,
-        'is|are reached|completed|complete',
-        'has|have been completed',
-        'are worked',
-        'begins',
-      );
-      return { is: 'place', place };
-    }
-    c.at = start;
+    const place = readToPlace(c);
+    if (place !== undefined) return { is: 'place', place };
     const until = readUntil(c);
     if (until?.is === 'same length' && until.lessRows !== undefined) {
       const before = until.to === undefined ? {} : { place: until.to };
@@ -103,4 +87,18 @@ const readAsFarAs = (c: Cursor): AsFarAs | undefined =>
     }
     if (until?.is === 'count') return until;
     if (until?.is === 'length') return { is: 'length', mm: until.mm, from: until.from };
+  });
+
+/** 'to armhole', 'up to where neck shaping begins'; 'until armhole measures 10 cm' is a length. */
+const readToPlace = (c: Cursor): Place | undefined =>
+  attempt(c, () => {
+    takes(c, ',');
+    if (!takes(c, 'to', 'until', 'up', 'as')) return undefined;
+    takes(c, 'to', 'far', 'end');
+    takes(c, 'as', 'of');
+    takes(c, 'the', 'where', 'beg', 'start');
+    const place = readPlace(c);
+    if (place === undefined || sees(c, 'measure', 'measures', 'is', 'are')) return undefined;
+    takeAnyPhrase(c, 'is|are reached|completed|complete', 'has|have been completed', 'are worked', 'begins');
+    return place;
   });

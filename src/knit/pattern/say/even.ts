@@ -11,6 +11,7 @@ import {
   takeNumber,
   takePhrase,
   takes,
+  took,
 } from '../../row/read/cursor.ts';
 import { ending } from './phrase/ending.ts';
 import { patternNamed, readFabric } from './phrase/fabric.ts';
@@ -94,13 +95,13 @@ function skipAsFor(c: Cursor): void {
 
 const readFabricHere = (c: Cursor): FabricSaid | undefined =>
   attempt(c, () => {
-    const start = c.at;
     // 'K 1, P 1 in ribbing for 2 inches', 'K 2, P 2 for 4 inches'
-    takes(c, 'in');
-    const face = readBareRib(c);
+    const face = attempt(c, () => {
+      takes(c, 'in');
+      return readBareRib(c);
+    });
     if (face) return face;
-    c.at = start;
-    if (isWord(c.tokens[start - 1], 'rib') && seesPhrase(c, 'for|until|to|in')) return patternNamed('rib');
+    if (took(c, 'rib') && seesPhrase(c, 'for|until|to|in')) return patternNamed('rib');
     return readFabric(c);
   });
 

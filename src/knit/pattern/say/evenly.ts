@@ -1,6 +1,6 @@
 import { attempt, type Cursor, takeAnyPhrase, takeNumber, takePhrase, takes } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
-import { readUntil } from './phrase/until.ts';
+import { readToCount } from './phrase/until.ts';
 import type { Beat, Statement } from './statement.ts';
 
 export const readEvenly = (c: Cursor, change: number, when: readonly Beat[]): Statement | undefined =>
@@ -12,15 +12,12 @@ export const readEvenly = (c: Cursor, change: number, when: readonly Beat[]): St
     const row = readRowRef(c);
     if (!evenly && row === undefined && over === undefined) return undefined;
     if (!evenly && !over && (row === undefined || when.length > 0)) return undefined;
-    const at = c.at;
-    takes(c, ',', '-', '(');
-    const until = readUntil(c);
-    if (until?.is !== 'count') c.at = at;
+    const toCount = readToCount(c, ',', '-', '(');
     return {
       is: 'evenly',
       change,
       on: row ?? 'unsaid',
-      ...(until?.is === 'count' ? { toCount: until.stitches } : {}),
+      ...(toCount === undefined ? {} : { toCount }),
       ...(over === undefined ? {} : { over }),
     };
   });

@@ -1,4 +1,12 @@
-import { attempt, type Cursor, peekNumber, takeAnyPhrase, takePhrase, takes } from '../../row/read/cursor.ts';
+import {
+  attempt,
+  type Cursor,
+  peekNumber,
+  takeAll,
+  takeAnyPhrase,
+  takePhrase,
+  takes,
+} from '../../row/read/cursor.ts';
 import { readFabric } from './phrase/fabric.ts';
 import { readAmount, readLength } from './phrase/measure.ts';
 import type { Statement } from './statement.ts';
@@ -36,7 +44,7 @@ export const readGauge = (c: Cursor): Statement | undefined =>
       fabric = readInFabric(c) ?? fabric;
     }
     if (stitches === undefined && rows === undefined) return undefined;
-    c.at = c.end;
+    takeAll(c);
     return {
       is: 'gauge',
       ...(stitches === undefined ? {} : { stitches }),
@@ -57,15 +65,8 @@ function needleWithin(c: Cursor, from: number): { needle?: number } {
   return needle === undefined || needle <= 0 ? {} : { needle };
 }
 
-function readInFabric(c: Cursor): ReturnType<typeof readFabric> {
-  const start = c.at;
-  if (takes(c, 'in', 'over', 'of')) {
-    const fabric = readFabric(c);
-    if (fabric) return fabric;
-  }
-  c.at = start;
-  return undefined;
-}
+const readInFabric = (c: Cursor): ReturnType<typeof readFabric> =>
+  attempt(c, () => (takes(c, 'in', 'over', 'of') ? readFabric(c) : undefined));
 
 const readMeasure = (c: Cursor): number | undefined =>
   attempt(c, () => {
@@ -89,8 +90,7 @@ const readMeasure = (c: Cursor): number | undefined =>
     const square = readLength(c);
     if (square !== undefined) {
       takeAnyPhrase(c, 'square', 'sq', 'in width', 'wide');
-      const far = c.at;
-      if (!(takes(c, 'x', '/', 'by') && readLength(c) !== undefined)) c.at = far;
+      attempt(c, () => takes(c, 'x', '/', 'by') && readLength(c) !== undefined);
       return square;
     }
     // 'to the inch', 'per inch'

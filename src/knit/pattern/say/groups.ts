@@ -1,14 +1,6 @@
 import { takeBindOff } from '../../row/read/bind-off.ts';
 import { takeCastOn } from '../../row/read/cast-on.ts';
-import {
-  attempt,
-  type Cursor,
-  takeAnyPhrase,
-  takeNumber,
-  takePhrase,
-  takes,
-  took,
-} from '../../row/read/cursor.ts';
+import { attempt, type Cursor, takeAnyPhrase, takeNumber, takePhrase, takes } from '../../row/read/cursor.ts';
 import { readTimes, STS } from '../../row/read/goal.ts';
 import { readBeats, readBeatsBefore } from './phrase/beats.ts';
 import { readEdgeOf } from './phrase/edge.ts';
@@ -17,7 +9,6 @@ import type { Beat, EdgeName, GroupSaid, Statement } from './statement.ts';
 /** 'bind off 5 sts at beg of next 2 rows, then 7 sts at beg of foll 2 rows', '… at neck edge every other row 3 times'. */
 export const readGroups = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
-    const start = c.at;
     const before = readGroupsPlace(c);
     takes(c, ',', ':');
     const work = takeBindOff(c) ? 'bo' : takeCastOn(c) ? 'co' : undefined;
@@ -25,28 +16,23 @@ export const readGroups = (c: Cursor): Statement | undefined =>
     const groups: GroupSaid[] = [];
     let edge: EdgeName | undefined = before?.edge;
     while (groups.length < 30) {
-      const at = c.at;
-      if (groups.length > 0) skipChain(c, work);
-      const first = readGroup(c, before);
-      if (first === undefined || (first.place === undefined && before === undefined && groups.length === 0)) {
-        c.at = groups.length === 0 ? start : at;
-        break;
-      }
-      edge = edge ?? first.place?.edge;
-      if (
-        first.place?.edge !== undefined &&
-        edge !== undefined &&
-        first.place.edge !== edge &&
-        first.place.edge !== 'same'
-      ) {
-        c.at = at;
-        break;
-      }
-      groups.push(...first.groups);
+      const next = attempt(c, () => {
+        if (groups.length > 0) skipChain(c, work);
+        const one = readGroup(c, before);
+        if (one?.place === undefined && before === undefined && groups.length === 0) return undefined;
+        return isAtOther(edge, one?.place?.edge) ? undefined : one;
+      });
+      if (next === undefined) break;
+      edge = edge ?? next.place?.edge;
+      groups.push(...next.groups);
     }
     if (groups.length === 0) return undefined;
     return { is: 'groups', work, edge: edge ?? 'beginning', groups };
   });
+
+/** Groups of one instruction lie at one edge. */
+const isAtOther = (edge: EdgeName | undefined, next: EdgeName | undefined): boolean =>
+  edge !== undefined && next !== undefined && next !== edge && next !== 'same';
 
 function skipChain(c: Cursor, work: 'bo' | 'co'): void {
   takes(c, ',', ';');
@@ -84,9 +70,10 @@ function readGroup(
   takeAnyPhrase(c, 'patt|rib', 'loosely', 'each');
   const place = readGroupsPlace(c);
   const inline = place ? undefined : readInline(c);
-  takes(c, ',');
-  const times = place && place.beats.length === 0 ? readTimes(c) : undefined;
-  if (!times && took(c, ',')) c.at -= 1;
+  const times = attempt(c, () => {
+    takes(c, ',');
+    return place && place.beats.length === 0 ? readTimes(c) : undefined;
+  });
   const used = place ?? (before && before.beats.length > 0 && inline === undefined ? before : undefined);
   const beats = inline ?? used?.beats ?? [];
   if (place === undefined && inline === undefined && before === undefined) return undefined;
@@ -95,9 +82,10 @@ function readGroup(
 
 /** 'bo 4 sts once, 3 sts twice': times without a place. */
 function readInline(c: Cursor): Beat[] | undefined {
-  takes(c, 'every');
-  const other = takeAnyPhrase(c, 'other row', 'alt row');
-  if (!other && took(c, 'every')) c.at -= 1;
+  const other = attempt(c, () => {
+    takes(c, 'every');
+    return takeAnyPhrase(c, 'other row', 'alt row');
+  });
   const times = readTimes(c);
   return times ? [{ every: 2, times: times.n }] : other ? [{ every: 2, times: 1 }] : undefined;
 }

@@ -1,4 +1,4 @@
-import { attempt, type Cursor, endsOrdinal, takes } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, endsOrdinal, takes, takeTo } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { HEADINGS, PIECES, SHAPED, SIDES } from '../../row/read/vocabulary.ts';
 import type { Place, Statement } from './statement.ts';
@@ -13,7 +13,7 @@ export const readHeading = (c: Cursor, aloneOnLine: boolean): Statement | undefi
     const words = c.tokens.slice(start, end);
     const statement = headingOf(words, c.tokens[end]?.text === ':', aloneOnLine);
     if (statement === undefined) return undefined;
-    c.at = end;
+    takeTo(c, end);
     takes(c, ':');
     takes(c, '-');
     return statement;

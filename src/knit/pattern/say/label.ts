@@ -69,38 +69,40 @@ function readNumbers(c: Cursor): number[] {
     c.at += 1;
     if (endsOrdinal(peek(c)) && peek(c)?.glued) c.at += 1;
     rows.push(n);
-    const start = c.at;
-    takeSideNote(c);
-    if (takes(c, '-', 'to', 'through')) {
-      takePhrase(c, ROWS);
-      const last = takeNumber(c);
-      if (last === undefined || last < n || last - n > 400) {
-        c.at = start;
-        break;
-      }
-      for (let i = n + 1; i <= last; i += 1) rows.push(i);
-      takes(c, 'inclusive', 'incl');
-    }
-    const at = c.at;
-    const comma = takes(c, ',');
-    const parted = takes(c, 'and') || comma;
-    takePhrase(c, ROWS);
-    if (!parted || peekNumber(c) === undefined) {
-      c.at = at;
-      break;
-    }
+    const last = readLast(c, n);
+    if (last === undefined) break;
+    for (let i = n + 1; i <= last; i += 1) rows.push(i);
+    if (!goesOn(c)) break;
   }
   return rows;
 }
 
-function takeSideNote(c: Cursor): void {
-  const start = c.at;
-  if (takes(c, '(') && readSide(c) !== undefined) {
+/** The last row of '3–20', or the one row itself; undefined where the numbers cannot be a stretch of rows. */
+const readLast = (c: Cursor, first: number): number | undefined =>
+  attempt(c, () => {
+    takeSideNote(c);
+    if (!takes(c, '-', 'to', 'through')) return first;
+    takePhrase(c, ROWS);
+    const last = takeNumber(c);
+    if (last === undefined || last < first || last - first > 400) return undefined;
+    takes(c, 'inclusive', 'incl');
+    return last;
+  });
+
+const goesOn = (c: Cursor): boolean =>
+  attempt(c, () => {
+    const comma = takes(c, ',');
+    const parted = takes(c, 'and') || comma;
+    takePhrase(c, ROWS);
+    return parted && peekNumber(c) !== undefined;
+  });
+
+const takeSideNote = (c: Cursor): boolean =>
+  attempt(c, () => {
+    if (!takes(c, '(') || readSide(c) === undefined) return false;
     takes(c, 'row');
-    if (takes(c, ')') && seesPhrase(c, 'and|,|-')) return;
-  }
-  c.at = start;
-}
+    return takes(c, ')') && seesPhrase(c, 'and|,|-');
+  });
 
 /** 'and every (foll) alt row', 'and all WS rows', 'and all even rows'. */
 const readEveryOther = (c: Cursor): boolean =>

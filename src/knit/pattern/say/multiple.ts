@@ -1,4 +1,4 @@
-import { type Cursor, cursorOver, isWord, peek, peekWord, takes } from '../../row/read/cursor.ts';
+import { type Cursor, cursorOver, isWord, peek, peekWord, takes, takeTo } from '../../row/read/cursor.ts';
 import type { Statement } from './statement.ts';
 
 /** A line like 'Basket pattern (multiple of 8 plus 4)' names a stitch pattern. */
@@ -37,7 +37,7 @@ export function readMultiple(c: Cursor): Statement | undefined {
   takes(tail, ':');
   takes(tail, ')', ']');
   takes(tail, ':');
-  c.at = tail.at;
+  takeTo(c, tail.at);
   return { is: 'multiple', of: of.value, plus, name: cleanName(name) };
 }
 

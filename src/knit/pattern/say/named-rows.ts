@@ -1,4 +1,4 @@
-import { attempt, type Cursor, takeNumber, takePhrase, takes } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, takeAll, takeNumber, takePhrase, takes } from '../../row/read/cursor.ts';
 import type { Statement } from './statement.ts';
 
 /** 'these 2 rows form rib', 'last 4 rows set the pattern': the rows get a name. */
@@ -14,7 +14,7 @@ export const readNamedRows = (c: Cursor): Statement | undefined =>
           .map(({ text }) => text)
           .slice(0, 4)
           .join(' ');
-        c.at = c.end;
+        takeAll(c);
         return { is: 'named rows', name, ...(n === undefined ? {} : { rows: n }) };
       }
     }

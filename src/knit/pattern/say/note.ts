@@ -5,6 +5,7 @@ import {
   peek,
   peekWord,
   seesPhrase,
+  takeAll,
   takeAnyPhrase,
 } from '../../row/read/cursor.ts';
 import { skipEnding } from './phrase/ending.ts';
@@ -83,7 +84,7 @@ export const readNote = (c: Cursor): Statement | undefined =>
       return undefined;
     if (!NOTES.has(peek(c)?.text ?? '')) return undefined;
     if (word === 'measure' || word === 'turn') return undefined;
-    c.at = c.end;
+    takeAll(c);
     return { is: 'note', about: 'making up' };
   });
 

@@ -1,4 +1,5 @@
 import {
+  ahead,
   attempt,
   type Cursor,
   peek,
@@ -20,14 +21,12 @@ export const readPickUp = (c: Cursor): Statement | undefined =>
     if (!skipToPickUp(c)) return undefined;
     const edges: { along: string; stitches: number }[] = [];
     while (c.at < c.end && edges.length < 30) {
-      const at = c.at;
-      takes(c, ',', ';');
-      takes(c, 'and', 'then');
-      const one = readOne(c, edges.length > 0);
-      if (one === undefined) {
-        c.at = at;
-        break;
-      }
+      const one = attempt(c, () => {
+        takes(c, ',', ';');
+        takes(c, 'and', 'then');
+        return readOne(c, edges.length > 0);
+      });
+      if (one === undefined) break;
       edges.push(one);
     }
     if (edges.length === 0) return undefined;
@@ -115,14 +114,9 @@ function readAlong(c: Cursor): string {
 }
 
 /** 'with RS facing pick up and knit 72 sts evenly along armhole edge'. */
-export function seesPickUp(c: Cursor): boolean {
-  const start = c.at;
-  let far = 0;
-  while (far < 25 && c.at < c.end && !seesPhrase(c, 'pick up') && !/^[.]$/.test(peekWord(c))) {
-    c.at += 1;
-    far += 1;
-  }
-  const found = seesPhrase(c, 'pick up');
-  c.at = start;
-  return found;
-}
+export const seesPickUp = (c: Cursor): boolean =>
+  ahead(c, () => {
+    for (let far = 0; far < 25 && c.at < c.end && !seesPhrase(c, 'pick up') && !sees(c, '.'); far += 1)
+      c.at += 1;
+    return seesPhrase(c, 'pick up');
+  });

@@ -9,7 +9,7 @@ import {
   took,
 } from '../../row/read/cursor.ts';
 import { readTimes } from '../../row/read/goal.ts';
-import { readUntil } from './phrase/until.ts';
+import { readToCount, readUntil } from './phrase/until.ts';
 import type { Said, Statement } from './statement.ts';
 
 /** 'rep rows 1–4 until …', 'rep last 2 rows 5 times more', 'work rows 1 to 8 twice', 'these 2 rows form pattern'. */
@@ -36,36 +36,40 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
       'throughout',
     );
     takes(c, ',');
-    const at = c.at;
     const times = readTimes(c);
     if (times) {
       takes(c, 'more');
-      const end = c.at;
-      takes(c, ',', '-');
-      const until = readUntil(c);
-      if (until?.is !== 'count') c.at = end;
+      readToCount(c, ',', '-');
       const n = times.total ? times.n - 1 : times.n;
       return { is: 'repeat rows', ...range, times: Math.max(0, n) };
     }
-    c.at = at;
     const until = readUntil(c);
-    if (until) return { is: 'repeat rows', ...range, until };
-    c.at = at;
-    return { is: 'repeat rows', ...range };
+    return { is: 'repeat rows', ...range, ...(until ? { until } : {}) };
   });
 
-const readWhich = (c: Cursor): { from?: number; to?: number; last?: number; named?: boolean } | undefined =>
+interface Which {
+  readonly from?: number;
+  readonly to?: number;
+  readonly last?: number;
+  readonly named?: boolean;
+}
+
+const readWhich = (c: Cursor): Which | undefined => readLastRows(c) ?? readNumbered(c);
+
+/** 'last 2 rows', 'these rows'. */
+const readLastRows = (c: Cursor): Which | undefined =>
   attempt(c, () => {
-    const start = c.at;
-    if (takes(c, 'last', 'these', 'above', 'previous', 'those', 'this', 'preceding')) {
-      takes(c, 'last');
-      const n = takeNumber(c);
-      if (takePhrase(c, 'row|rows|rnds')) {
-        const one = took(c, 'row', 'rnd') && n === undefined;
-        return { last: one ? 1 : (n ?? 0) };
-      }
-    }
-    c.at = start;
+    if (!takes(c, 'last', 'these', 'above', 'previous', 'those', 'this', 'preceding')) return undefined;
+    takes(c, 'last');
+    const n = takeNumber(c);
+    if (!takePhrase(c, 'row|rows|rnds')) return undefined;
+    const one = took(c, 'row', 'rnd') && n === undefined;
+    return { last: one ? 1 : (n ?? 0) };
+  });
+
+/** 'rows 1–4', '1st to 4th rows', 'rows 1, 2 and 3'. */
+const readNumbered = (c: Cursor): Which | undefined =>
+  attempt(c, () => {
     const rowsFirst = takePhrase(c, 'row|rows|rnds|rnd');
     const from = takeNumber(c);
     if (from !== undefined) {
@@ -78,13 +82,9 @@ const readWhich = (c: Cursor): { from?: number; to?: number; last?: number; name
         if (n !== undefined) to = n;
         takes(c, 'st', 'nd', 'rd', 'th');
       }
-      while (takes(c, ',', 'and')) {
-        const n = takeNumber(c);
-        if (n === undefined) {
-          c.at -= 1;
-          break;
-        }
+      for (let n: number | undefined = to; n !== undefined; ) {
         to = n;
+        n = attempt(c, () => (takes(c, ',', 'and') ? takeNumber(c) : undefined));
       }
       const after = takePhrase(c, 'row|rows');
       if ((rowsFirst || after) && Number.isSafeInteger(from) && Number.isSafeInteger(to))

@@ -8,6 +8,7 @@ import {
   peekNumber,
   peekWord,
   seesPhrase,
+  takeAll,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
@@ -31,7 +32,7 @@ export function readBareRow(c: Cursor, at: number, add: Add): Fault | undefined 
   const row = cursorOver(c.tokens, c.at, stated?.end ?? whole.end);
   const read = readRow(row);
   if (!read.ok) return read.faults[0];
-  c.at = c.end;
+  takeAll(c);
   add({ is: 'row', items: read.value }, at, stated?.stitches);
   return undefined;
 }
@@ -77,7 +78,7 @@ export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): 
   const start = row.at;
   const read = readLabelled(row, label);
   if (read.ok) {
-    c.at = c.end;
+    takeAll(c);
     add(read.value, at, stated?.stitches);
     return undefined;
   }
@@ -85,13 +86,13 @@ export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): 
   const inner = cursorOver(c.tokens, start, stated?.end ?? whole.end);
   const items = readShapedRow(inner);
   if (items) {
-    c.at = c.end;
+    takeAll(c);
     add({ is: 'row', label, items }, at, stated?.stitches);
     return undefined;
   }
   const worked = readWorkedRows(cursorOver(c.tokens, start, stated?.end ?? whole.end), label);
   if (worked) {
-    c.at = c.end;
+    takeAll(c);
     add(worked, at, stated?.stitches);
     return undefined;
   }
@@ -101,12 +102,12 @@ export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): 
 /** 'Rows 7–50: work even in st st', 'Row 4: dec 1 st at each end of this and every 3rd row 14 times more'. */
 const readWorkedRows = (c: Cursor, label: Label): Statement | undefined =>
   attempt(c, () => {
-    const start = c.at;
     const rows = label.next ?? Math.max(1, label.rows.length);
-    const even = readEven(c);
-    if (even?.is === 'even' && atEnd(c))
-      return even.until === undefined ? { ...even, until: { is: 'rows', n: rows } } : even;
-    c.at = start;
+    const even = attempt(c, () => {
+      const read = readEven(c);
+      return read?.is === 'even' && atEnd(c) ? read : undefined;
+    });
+    if (even) return even.until === undefined ? { ...even, until: { is: 'rows', n: rows } } : even;
     const other = readGroups(c) ?? readShape(c);
     return other && atEnd(c) ? other : undefined;
   });

@@ -10,7 +10,6 @@ import {
   sees,
   seesPhrase,
   takes,
-  took,
 } from '../../row/read/cursor.ts';
 import { readTimes, STS } from '../../row/read/goal.ts';
 import type { Token } from '../../row/read/lex.ts';
@@ -129,13 +128,10 @@ const seesGauge = (c: Cursor): boolean => {
 
 function skipBetween(c: Cursor): void {
   while (
+    !(sees(c, '*') && startsRow(c)) &&
     takes(c, ',', ';', ':', '-', 'and', 'then', '.', ')', ']', 'while', 'but', '*', 'now', 'also', '/')
   ) {
     // what joins two instructions says nothing of its own
-    if (took(c, '*') && startsRow({ ...c, at: c.at - 1 })) {
-      c.at -= 1;
-      return;
-    }
   }
   skipShapingBy(c);
   // '(k 1 row, p 1 row) twice'

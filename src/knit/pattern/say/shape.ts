@@ -11,7 +11,7 @@ import { STS } from '../../row/read/goal.ts';
 import { readEvenly } from './evenly.ts';
 import { readBeats, readBeatsBefore } from './phrase/beats.ts';
 import { readEdgeOf } from './phrase/edge.ts';
-import { readUntil } from './phrase/until.ts';
+import { readToCount } from './phrase/until.ts';
 import type { Beat, Statement } from './statement.ts';
 
 const CHANGES: Readonly<Record<string, number>> = {
@@ -52,20 +52,16 @@ export const readShape = (c: Cursor): Statement | undefined =>
     takes(c, ',');
     const beats = later.length > 0 ? [...later, ...readBeatsAfter(c)] : readBeatsAfter(c);
     takes(c, 'only');
-    const at = c.at;
-    const beats2 = beats.length > 0 ? withEnd(c, beats) : beats;
-    if (beats2 === beats) c.at = at;
-    return { is: 'shape', change: sign * by, edge, beats: beats2 };
+    return { is: 'shape', change: sign * by, edge, beats: withEnd(c, beats) };
   });
 
 /** '… every other row, 5 times in all' and '… at neck edge until 17 sts remain' close the last beat. */
 function withEnd(c: Cursor, beats: readonly Beat[]): readonly Beat[] {
-  const last = beats.at(-1) as Beat;
-  if (last.times !== undefined || last.toCount !== undefined || last.until !== undefined) return beats;
-  takes(c, ',');
-  const until = readUntil(c);
-  if (until?.is === 'count') return [...beats.slice(0, -1), { ...last, toCount: until.stitches }];
-  return beats;
+  const last = beats.at(-1);
+  if (!last || last.times !== undefined || last.toCount !== undefined || last.until !== undefined)
+    return beats;
+  const toCount = readToCount(c, ',');
+  return toCount === undefined ? beats : [...beats.slice(0, -1), { ...last, toCount }];
 }
 
 /** '… and 1 st at neck edge every 4th row': the word for the change stands before the first of them only. */
@@ -89,14 +85,16 @@ function readBy(c: Cursor): number {
 
 /** 'inside edge sts', 'working decs 2 sts in from edge', 'as before' change no count. */
 function skipInset(c: Cursor): void {
-  const start = c.at;
-  const n = takeNumber(c);
-  if (n !== undefined && takePhrase(c, STS) && takeAnyPhrase(c, 'in', 'in from edge', 'inside', 'from')) {
-    takeAnyPhrase(c, 'from edge', 'from the edge', 'edge');
-    return;
-  }
-  c.at = start;
+  if (takeFromEdge(c)) return;
   takeAnyPhrase(c, 'as before', 'inside edge st|sts', 'fully fashioned', 'as set', 'in patt');
 }
+
+const takeFromEdge = (c: Cursor): boolean =>
+  attempt(c, () => {
+    if (takeNumber(c) === undefined || !takePhrase(c, STS)) return false;
+    if (!takeAnyPhrase(c, 'in', 'in from edge', 'inside', 'from')) return false;
+    takeAnyPhrase(c, 'from edge', 'from the edge', 'edge');
+    return true;
+  });
 
 const readBeatsAfter = (c: Cursor): Beat[] => readBeats(c);

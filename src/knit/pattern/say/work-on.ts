@@ -15,77 +15,78 @@ import type { Statement } from './statement.ts';
 /** 'working on last 28 sts only', 'work each side separately', 'working both sides at once'. */
 export const readWorkOn = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
-    const start = c.at;
     takes(c, 'and', 'then', 'turn');
     takes(c, 'and', ',');
-    if (
-      takeAnyPhrase(
-        c,
-        'work|working|k each|both side|sides|shoulder separately|singly',
-        'each side is worked separately',
-        'work|working each side of neck|front|back separately',
-        'working|work each side of the neck separately',
-        'finish each side separately',
-        'working each side separately',
-        'work sides separately',
-      )
-    ) {
-      return { is: 'work on', which: 'each side' };
-    }
-    if (takeAnyPhrase(c, 'work|working|cont on', 'work|working|cont in patt on', 'on', '')) {
-      takes(c, 'the');
-      if (takeAnyPhrase(c, 'both sides', 'both shoulder', 'each side')) {
-        takeAnyPhrase(c, 'at once', 'at the same time', 'at same time', 'separately');
-        takeAnyPhrase(c, 'with separate ball|yarn', 'using separate ball');
-        return {
-          is: 'work on',
-          which: took(c, 'separately') ? 'each side' : 'both at once',
-        };
-      }
-      const which = takes(c, 'last', 'second')
-        ? 'last'
-        : takes(c, 'first', '1st')
-          ? 'first'
-          : takeOneSide(c)
-            ? 'these'
-            : takes(c, 'these', 'this', 'those')
-              ? 'these'
-              : undefined;
-      takes(c, 'set', 'side');
-      takes(c, 'of');
-      const n = takeNumber(c);
-      takes(c, 'shoulder');
-      if ((which !== undefined || n !== undefined) && (takePhrase(c, STS) || took(c, 'side', 'shoulder'))) {
-        takeAnyPhrase(
-          c,
-          'only',
-          'for first|right|left side|shoulder|front',
-          'of sts',
-          'for right|left front|half',
-        );
-        takes(c, 'only');
-        return { is: 'work on', which: which ?? 'these', ...(n === undefined ? {} : { stitches: n }) };
-      }
-    }
-    c.at = start;
-    if (
-      takeAnyPhrase(
-        c,
-        'work|working both sides at once',
-        'work|working both sides at the same time',
-        'work|working both sides at same time',
-      )
-    ) {
-      takeAnyPhrase(
-        c,
-        'with separate ball of yarn',
-        'with separate ball|yarn',
-        'with 2 ball',
-        'using 2 ball of yarn',
-      );
-      return { is: 'work on', which: 'both at once' };
-    }
+    // 'work each side separately' would be worked on some stitches
+    return readEachSide(c) ?? readOn(c) ?? readBothAtOnce(c);
   });
+
+function readEachSide(c: Cursor): Statement | undefined {
+  const each = takeAnyPhrase(
+    c,
+    'work|working|k each|both side|sides|shoulder separately|singly',
+    'each side is worked separately',
+    'work|working each side of neck|front|back separately',
+    'working|work each side of the neck separately',
+    'finish each side separately',
+    'working each side separately',
+    'work sides separately',
+  );
+  return each ? { is: 'work on', which: 'each side' } : undefined;
+}
+
+const readOn = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    if (!takeAnyPhrase(c, 'work|working|cont on', 'work|working|cont in patt on', 'on')) return undefined;
+    takes(c, 'the');
+    if (takeAnyPhrase(c, 'both sides', 'both shoulder', 'each side')) {
+      takeAnyPhrase(c, 'at once', 'at the same time', 'at same time', 'separately');
+      takeAnyPhrase(c, 'with separate ball|yarn', 'using separate ball');
+      return { is: 'work on', which: took(c, 'separately') ? 'each side' : 'both at once' };
+    }
+    const which = readWhichOnes(c);
+    takes(c, 'set', 'side');
+    takes(c, 'of');
+    const n = takeNumber(c);
+    takes(c, 'shoulder');
+    if (which === undefined && n === undefined) return undefined;
+    if (!takePhrase(c, STS) && !took(c, 'side', 'shoulder')) return undefined;
+    takeAnyPhrase(
+      c,
+      'only',
+      'for first|right|left side|shoulder|front',
+      'of sts',
+      'for right|left front|half',
+    );
+    takes(c, 'only');
+    return { is: 'work on', which: which ?? 'these', ...(n === undefined ? {} : { stitches: n }) };
+  });
+
+function readWhichOnes(c: Cursor): 'first' | 'last' | 'these' | undefined {
+  if (takes(c, 'last', 'second')) return 'last';
+  if (takes(c, 'first', '1st')) return 'first';
+  return takeOneSide(c) || takes(c, 'these', 'this', 'those') ? 'these' : undefined;
+}
+
+function readBothAtOnce(c: Cursor): Statement | undefined {
+  if (
+    !takeAnyPhrase(
+      c,
+      'work|working both sides at once',
+      'work|working both sides at the same time',
+      'work|working both sides at same time',
+    )
+  )
+    return undefined;
+  takeAnyPhrase(
+    c,
+    'with separate ball of yarn',
+    'with separate ball|yarn',
+    'with 2 ball',
+    'using 2 ball of yarn',
+  );
+  return { is: 'work on', which: 'both at once' };
+}
 
 /** 'one side', which reads as '1 side'. */
 function takeOneSide(c: Cursor): boolean {

@@ -1,4 +1,4 @@
-import { type Cursor, peekWord, takeAnyPhrase, takes } from './cursor.ts';
+import { type Cursor, peekWord, takeAnyPhrase, takes, takeTo } from './cursor.ts';
 import { END, takenBy } from './notation.ts';
 import type { Level } from './repeat.ts';
 import { readStitch } from './stitch.ts';
@@ -73,7 +73,7 @@ function skipJoin(c: Cursor): boolean {
     const word = c.tokens[i]?.text ?? '';
     if (word === ',' || word === ';') break;
     if (/^(yarn|ball|wool|skein)$/.test(word)) {
-      c.at = i + 1;
+      takeTo(c, i + 1);
       takeAnyPhrase(c, 'of yarn|wool', 'and');
       return true;
     }
@@ -115,7 +115,7 @@ export function skipPurpose(c: Cursor): boolean {
     if (c.tokens[end]?.kind !== 'word') return false;
     end += 1;
   }
-  c.at = end;
+  takeTo(c, end);
   return true;
 }
 

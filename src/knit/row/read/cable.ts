@@ -56,9 +56,7 @@ export function readFraction(c: Cursor): ReadItem | undefined {
 /** 'sl next 3 sts to cn and hold in front, k3, k3 from cn'; sl or slip comes next. */
 export const readCableNeedle = (c: Cursor): ReadItem | undefined =>
   attempt(c, () => {
-    const start = c.at;
     const read = crossed(c);
-    if (!read) c.at = start;
     return read && counted(read, 1);
   });
 

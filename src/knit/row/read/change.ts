@@ -5,13 +5,14 @@ import {
   peek,
   peekNumber,
   peekWord,
+  sees,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
   takes,
 } from './cursor.ts';
 import { readGoal, STS, takeSts } from './goal.ts';
-import { counted, ofNext, type ReadItem } from './plain.ts';
+import { counted, type ReadItem, readOfNext } from './plain.ts';
 
 /** After a word for yarn over: once unless said. */
 export function readOver(c: Cursor): ReadItem | undefined {
@@ -62,7 +63,7 @@ export function readIncrease(c: Cursor): ReadItem | undefined {
   takeSts(c);
   const evenly = readEvenly(c, n ?? 1);
   if (evenly) return evenly;
-  if (takes(c, 'in', 'into')) {
+  if (sees(c, 'in', 'into')) {
     const over = overNext(c);
     if (over === 'every')
       return { item: { is: 'stitches to', work: 'inc', goal: { left: 'what follows' } }, said: true };
@@ -106,30 +107,33 @@ const readEvenly = (c: Cursor, change: number): ReadItem | undefined =>
     takes(c, 'spaced', 'as');
     if (!takeAnyPhrase(c, ...EVENLY) && !takePhrase(c, 'evenly')) return undefined;
     takeAnyPhrase(c, 'spaced', 'as possible');
-    const far = c.at;
-    takes(c, 'across', 'over', 'along', 'in');
-    takes(c, 'the');
-    takes(c, 'next', 'center');
-    const over = takeNumber(c);
-    if (over !== undefined && takeSts(c)) return { item: { is: 'evenly', change, over }, said: true };
-    c.at = far;
+    const over = readOverStitches(c);
+    if (over !== undefined) return { item: { is: 'evenly', change, over }, said: true };
     readGoal(c);
     takeAnyPhrase(c, 'row', 'across row', 'in row', 'on row', 'in this row', 'on this row', 'along row');
     return { item: { is: 'evenly', change }, said: true };
   });
 
-/** 'next st' → 1, 'each of next 4 sts' → 4, 'each st' → every one. */
+/** 'across 24 sts', 'over the next 24 sts'. */
+const readOverStitches = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    takes(c, 'across', 'over', 'along', 'in');
+    takes(c, 'the');
+    takes(c, 'next', 'center');
+    const over = takeNumber(c);
+    return over !== undefined && takeSts(c) ? over : undefined;
+  });
+
+/** 'in next st' → 1, 'in each of next 4 sts' → 4, 'in each st' → every one; 'in' is taken in any case. */
 function overNext(c: Cursor): number | 'every' | undefined {
-  if (takeAnyPhrase(c, `each ${STS} across`, `every ${STS} across`, `each ${STS}`, `every ${STS}`)) {
-    takeAnyPhrase(c, 'across', 'to end');
+  if (attempt(c, () => takes(c, 'in', 'into') && takeAnyPhrase(c, `each|every ${STS}`))) {
+    takes(c, 'across');
+    takeAnyPhrase(c, 'to end');
     return 'every';
   }
-  c.at -= 1;
-  const start = c.at;
-  const n = ofNext(c);
-  if (c.at !== start) return n;
-  c.at += 1;
-  return undefined;
+  const n = readOfNext(c);
+  if (n === undefined) takes(c, 'in', 'into');
+  return n;
 }
 
 function many(work: 'inc', n: number, over: number, each: boolean): ReadItem {

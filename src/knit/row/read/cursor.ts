@@ -30,6 +30,13 @@ export function ahead<T>(c: Cursor, look: () => T): T {
   return found;
 }
 
+/** Takes all up to a token further on. */
+export function takeTo(c: Cursor, end: number): void {
+  if (end > c.at) c.at = end;
+}
+
+export const takeAll = (c: Cursor): void => takeTo(c, c.end);
+
 export const atEnd = (c: Cursor): boolean => c.at >= c.end;
 
 export const peek = (c: Cursor, ahead = 0): Token | undefined =>

@@ -27,11 +27,8 @@ const GOAL_WORDS = new Set(
 /** 'to end', 'to last 4 sts', 'across', 'to 2 sts before marker' ... */
 export const readGoal = (c: Cursor): Goal | undefined =>
   attempt(c, () => {
-    const start = c.at;
     if (!GOAL_WORDS.has(peekWord(c))) return undefined;
-    const goal = readTo(c) ?? readAcross(c);
-    if (goal === undefined) c.at = start;
-    return goal;
+    return readTo(c) ?? readAcross(c);
   });
 
 function readTo(c: Cursor): Goal | undefined {

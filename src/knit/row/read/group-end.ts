@@ -10,33 +10,34 @@ export type GroupEnd =
   | { readonly is: 'over'; readonly stitches: number }
   | { readonly is: 'in one'; readonly times: number };
 
-export function readGroupEnd(c: Cursor): GroupEnd {
-  const start = c.at;
-  takes(c, 'all');
-  const many = readInEach(c);
-  if (many !== undefined) return { is: 'in one', times: many };
-  if (readInOneStitch(c)) {
+export const readGroupEnd = (c: Cursor): GroupEnd => readInOne(c) ?? readHowFar(c) ?? { is: 'once' };
+
+const readInOne = (c: Cursor): GroupEnd | undefined =>
+  attempt(c, () => {
+    takes(c, 'all');
+    const many = readInEach(c);
+    if (many !== undefined) return { is: 'in one', times: many };
+    return readInOneStitch(c) ? { is: 'in one', times: readTimes(c)?.n ?? 1 } : undefined;
+  });
+
+const readHowFar = (c: Cursor): GroupEnd | undefined =>
+  attempt(c, () => {
+    if (takes(c, 'rep', 'repeated')) {
+      takeAnyPhrase(c, 'instructions in parentheses|brackets', 'these sts');
+    }
+    takes(c, ',');
     const times = readTimes(c);
-    return { is: 'in one', times: times?.n ?? 1 };
-  }
-  c.at = start;
-  if (takes(c, 'rep', 'repeated')) {
-    takeAnyPhrase(c, 'instructions in parentheses|brackets', 'these sts');
-  }
-  takes(c, ',');
-  const times = readTimes(c);
-  if (times) return { is: 'times', n: times.more ? times.n + 1 : times.n };
-  const goal = readGoal(c);
-  if (goal) return { is: 'goal', goal };
-  if (takes(c, 'over', 'across', 'on', 'for', 'along')) {
+    if (times) return { is: 'times', n: times.more ? times.n + 1 : times.n };
+    const goal = readGoal(c);
+    if (goal) return { is: 'goal', goal };
+    if (!takes(c, 'over', 'across', 'on', 'for', 'along')) return undefined;
     takes(c, 'the');
     takes(c, 'next', 'first', 'center', 'foll', 'last');
     const n = takeNumber(c);
-    if (n !== undefined && Number.isSafeInteger(n) && takePhrase(c, STS)) return { is: 'over', stitches: n };
-  }
-  c.at = start;
-  return { is: 'once' };
-}
+    return n !== undefined && Number.isSafeInteger(n) && takePhrase(c, STS)
+      ? { is: 'over', stitches: n }
+      : undefined;
+  });
 
 /** 'in next st', 'into same st', 'in 1 st'. */
 export const readInOneStitch = (c: Cursor): boolean =>

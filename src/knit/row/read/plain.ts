@@ -154,22 +154,23 @@ const readBack = (c: Cursor, base: 'k' | 'p'): ReadItem | undefined =>
 
 /** 'of next st', 'of each of next 3 sts'. */
 export function ofNext(c: Cursor): number {
-  const start = c.at;
-  if (!takes(c, 'of', 'in', 'into')) {
-    if (takes(c, 'next')) takeSts(c);
-    return 1;
-  }
-  takes(c, 'each', 'every');
-  takes(c, 'of', 'in');
-  takes(c, 'the');
-  takes(c, 'same', 'next', 'first', 'last', 'foll');
-  const n = peekNumber(c);
-  if (n !== undefined && Number.isSafeInteger(n)) c.at += 1;
-  takes(c, 'same');
-  if (takeSts(c) || takes(c, 'loop')) return n ?? 1;
-  c.at = start;
+  if (sees(c, 'of', 'in', 'into')) return readOfNext(c) ?? 1;
+  if (takes(c, 'next')) takeSts(c);
   return 1;
 }
+
+export const readOfNext = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    if (!takes(c, 'of', 'in', 'into')) return undefined;
+    takes(c, 'each', 'every');
+    takes(c, 'of', 'in');
+    takes(c, 'the');
+    takes(c, 'same', 'next', 'first', 'last', 'foll');
+    const n = peekNumber(c);
+    if (n !== undefined && Number.isSafeInteger(n)) c.at += 1;
+    takes(c, 'same');
+    return takeSts(c) || takes(c, 'loop') ? (n ?? 1) : undefined;
+  });
 
 /** 'k until there are 10 sts on right needle', said after stitches were bound off. */
 const readOnRightNeedle = (c: Cursor): number | undefined =>

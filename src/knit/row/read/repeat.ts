@@ -39,10 +39,10 @@ export function readStar(c: Cursor, level: Level): Fault | undefined {
   const inner = level.items.splice(level.star);
   level.star = -1;
   level.starred = level.items.length;
-  const comma = c.at;
-  takes(c, ',', ';');
-  const spec = readSpec(c, false);
-  if (spec === undefined) c.at = comma;
+  const spec = attempt(c, () => {
+    takes(c, ',', ';');
+    return readSpec(c, false);
+  });
   level.items.push(repeated(inner, spec));
   return undefined;
 }
@@ -81,11 +81,11 @@ export function readRepeat(c: Cursor, level: Level): Fault | undefined {
   takes(c, 'from', 'between');
   takes(c, 'first', '1st', 'the');
   const starred = takeStars(c);
-  if (starred) {
-    const start = c.at;
-    takes(c, 'to', 'and', 'through', '-');
-    if (!takeStars(c)) c.at = start;
-  }
+  if (starred)
+    attempt(c, () => {
+      takes(c, 'to', 'and', 'through', '-');
+      return takeStars(c);
+    });
   const inner = repeatedItems(level);
   if (inner.length === 0) return expected(c, 'nothing before the repeat');
   const spec = readSpec(c, true);

@@ -3,6 +3,7 @@ import type { StitchName } from '../../stitch.ts';
 import { BETWEEN, openLast, readSpecial, SPECIAL, skipPurpose } from './between.ts';
 import {
   atEnd,
+  attempt,
   bracketExpected,
   type Cursor,
   expected,
@@ -180,19 +181,21 @@ function addGroup(level: Level, inner: Item[], end: GroupEnd): void {
 
 /** '3 × [k2, p2]', '5 times (k1, p1)'. */
 function readTimesFirst(c: Cursor, level: Level, depth: number): Fault | undefined {
-  const start = c.at;
-  const n = takeNumber(c);
-  if (n !== undefined && Number.isSafeInteger(n) && takes(c, 'x', 'time')) {
+  const opened = readTimesAndBracket(c);
+  if (!opened) return expected(c, 'stitch or repeat expected');
+  const inner = readLevel(c, opened.close, depth + 1);
+  if (!inner.ok) return inner.faults[0];
+  level.items.push({ is: 'group', items: inner.value, times: opened.times });
+  return undefined;
+}
+
+const readTimesAndBracket = (c: Cursor): { times: number; close: string } | undefined =>
+  attempt(c, () => {
+    const times = takeNumber(c);
+    if (times === undefined || !Number.isSafeInteger(times) || !takes(c, 'x', 'time')) return undefined;
     takes(c, ',', ':');
     const close = CLOSING[peekWord(c)];
-    if (close !== undefined) {
-      c.at += 1;
-      const inner = readLevel(c, close, depth + 1);
-      if (!inner.ok) return inner.faults[0];
-      level.items.push({ is: 'group', items: inner.value, times: n });
-      return undefined;
-    }
-  }
-  c.at = start;
-  return expected(c, 'stitch or repeat expected');
-}
+    if (close === undefined) return undefined;
+    c.at += 1;
+    return { times, close };
+  });

@@ -84,27 +84,20 @@ function each(words: readonly string[], readers: readonly Reader[]): Record<stri
 /** One stitch of a row with its count or how far it goes; nothing is taken when there is none. */
 export const readStitch = (c: Cursor): ReadItem | undefined =>
   attempt(c, () => {
-    const start = c.at;
     const first = peek(c);
     if (first === undefined) return undefined;
-    const item = first.kind === 'number' ? readFraction(c) : readWord(c, start);
-    if (item === undefined) c.at = start;
-    return item;
+    return first.kind === 'number' ? readFraction(c) : readWord(c);
   });
 
-function readWord(c: Cursor, start: number): ReadItem | undefined {
+function readWord(c: Cursor): ReadItem | undefined {
   const word = peekWord(c);
   for (const [phrase, work] of namesBy.get(word) ?? []) {
     if (takePhrase(c, phrase)) return counted(work, 1, false);
   }
   const readers = Object.hasOwn(READERS, word) ? (READERS[word] ?? []) : [];
   for (const read of readers) {
-    const item = read(c);
+    const item = attempt(c, () => read(c));
     if (item) return item;
-    c.at = start;
   }
-  const over = readOver(c);
-  if (over) return over;
-  c.at = start;
-  return undefined;
+  return readOver(c);
 }

@@ -16,11 +16,10 @@ import {
 import { readTimes } from '../../../row/read/goal.ts';
 import type { Side } from '../../../row/step.ts';
 import type { Beat } from '../statement.ts';
-import { readUntil } from './until.ts';
+import { readToCount, readUntil } from './until.ts';
 
 /** 'on next row', 'every other row', 'on every RS row' before the word that says what is done. */
 export function readBeatsBefore(c: Cursor): Beat[] {
-  const start = c.at;
   if (!sees(c, 'on', 'every', 'next', 'each', 'in', 'at', 'over')) return [];
   if (
     sees(c, 'at', 'each', 'in', 'on') &&
@@ -29,9 +28,7 @@ export function readBeatsBefore(c: Cursor): Beat[] {
   )
     return [];
   if (peekWord(c) === 'each' && isWord(peek(c, 1), 'end', 'side', 'edge')) return [];
-  const beats = readBeats(c);
-  if (beats.length === 0) c.at = start;
-  return beats;
+  return readBeats(c);
 }
 
 const ROWS = 'row|rows|rnd|rnds';
@@ -41,14 +38,12 @@ export function readBeats(c: Cursor): Beat[] {
   const beats: Beat[] = [];
   while (beats.length < 20) {
     const start = c.at;
-    if (beats.length > 0) skipChain(c);
-    const beat = readBeat(c, beats.length > 0);
-    if (beat === undefined) {
-      c.at = start;
-      break;
-    }
-    const joined = joinNext(beats, beat, c, start);
-    beats.push(joined);
+    const beat = attempt(c, () => {
+      if (beats.length > 0) skipChain(c);
+      return readBeat(c, beats.length > 0);
+    });
+    if (beat === undefined) break;
+    beats.push(joinNext(beats, beat, c, start));
   }
   return beats;
 }
@@ -71,13 +66,13 @@ function joinNext(beats: readonly Beat[], beat: Beat, c: Cursor, start: number):
 
 const readBeat = (c: Cursor, later: boolean): Beat | undefined =>
   attempt(c, () => {
-    const start = c.at;
-    takes(c, 'of', 'on', 'in', 'at', 'over', 'for', 'working');
-    takes(c, 'the', 'each');
-    takes(c, 'of');
-    const rhythm = readNext(c) ?? readEvery(c) ?? readOrdinal(c, later) ?? readFollowing(c);
+    const rhythm = attempt(c, () => {
+      takes(c, 'of', 'on', 'in', 'at', 'over', 'for', 'working');
+      takes(c, 'the', 'each');
+      takes(c, 'of');
+      return readNext(c) ?? readEvery(c) ?? readOrdinal(c) ?? readFollowing(c);
+    });
     if (rhythm) return readBeatEnd(c, rhythm);
-    c.at = start;
     const times = readTimes(c);
     if (times && !later) return readBeatEnd(c, { every: 2, times: times.n });
     if (times && later && times.more) return { every: 2, times: times.n, further: true };
@@ -134,15 +129,14 @@ function readRowKind(c: Cursor): RowKind | undefined {
 }
 
 /** 'every 4th and 2nd row', 'every 2nd and 4th row alternately'. */
-function readAnd(c: Cursor): { and: number } | undefined {
-  const n = peekNumber(c, 1);
-  if (takes(c, 'and') && n !== undefined && endsOrdinal(peek(c, 1))) {
-    c.at += 2;
+const readAnd = (c: Cursor): { and: number } | undefined =>
+  attempt(c, () => {
+    if (!takes(c, 'and')) return undefined;
+    const n = takeNumber(c);
+    if (n === undefined || !endsOrdinal(peek(c))) return undefined;
+    c.at += 1;
     return { and: n };
-  }
-  if (took(c, 'and') || took(c, 'and')) c.at -= 1;
-  return undefined;
-}
+  });
 
 /** 'every row', 'every 4th row', 'every following alt row', 'each RS row', 'every 6 rows'. */
 const readEvery = (c: Cursor): Beat | undefined =>
@@ -167,46 +161,36 @@ const readEvery = (c: Cursor): Beat | undefined =>
   });
 
 /** '3rd row', '3rd and every foll 4th row' (the rest is the next beat), 'row 5', '5th and foll 6th rows'. */
-const readOrdinal = (c: Cursor, later: boolean): Beat | undefined =>
+const readOrdinal = (c: Cursor): Beat | undefined =>
   attempt(c, () => {
-    const start = c.at;
-    if (takes(c, 'row')) {
-      const n = takeNumber(c);
-      if (n !== undefined) return { first: n, every: n, times: 1 };
-    }
-    c.at = start;
-    takes(c, 'foll');
-    const foll = c.at !== start;
+    const named = attempt(c, () => (takes(c, 'row') ? takeNumber(c) : undefined));
+    if (named !== undefined) return { first: named, every: named, times: 1 };
+    const foll = takes(c, 'foll');
     const kind = readRowKind(c);
     if (kind && !kind.side) {
       if (takeAnyPhrase(c, ROWS) || seesPhrase(c, 'and|foll')) {
-        return later && foll
-          ? { every: kind.every, times: 1 }
-          : foll
-            ? { every: kind.every, times: 1 }
-            : { first: kind.every, every: kind.every, times: 1, ...(kind.every === 2 && !later ? {} : {}) };
+        return foll ? { every: kind.every, times: 1 } : { first: kind.every, every: kind.every, times: 1 };
       }
     }
   });
 
 /** 'foll 3 alt rows', 'foll 4th row', 'following 5 rows', 'alternate rows'. */
-const readFollowing = (c: Cursor): Beat | undefined =>
+const readFollowing = (c: Cursor): Beat | undefined => readFollowingRows(c) ?? readRowsOfKind(c);
+
+const readFollowingRows = (c: Cursor): Beat | undefined =>
   attempt(c, () => {
-    const start = c.at;
-    if (takes(c, 'foll', 'the')) {
-      const n = takeNumber(c);
-      if (n !== undefined) {
-        const kind = readRowKind(c);
-        if (takeAnyPhrase(c, ROWS))
-          return { every: kind?.every ?? 1, ...(kind?.side ? { side: kind.side } : {}), times: n };
-      } else {
-        const kind = readRowKind(c);
-        if (kind && takeAnyPhrase(c, ROWS))
-          return { every: kind.every, times: 1, ...(kind.side ? { side: kind.side } : {}) };
-        if (takeAnyPhrase(c, 'row')) return { first: 1, every: 1, times: 1 };
-      }
-    }
-    c.at = start;
+    if (!takes(c, 'foll', 'the')) return undefined;
+    const n = takeNumber(c);
+    const kind = readRowKind(c);
+    const side = kind?.side ? { side: kind.side } : {};
+    if (n !== undefined)
+      return takeAnyPhrase(c, ROWS) ? { every: kind?.every ?? 1, ...side, times: n } : undefined;
+    if (kind && takeAnyPhrase(c, ROWS)) return { every: kind.every, times: 1, ...side };
+    return takeAnyPhrase(c, 'row') ? { first: 1, every: 1, times: 1 } : undefined;
+  });
+
+const readRowsOfKind = (c: Cursor): Beat | undefined =>
+  attempt(c, () => {
     if (takes(c, 'alt', 'rs', 'ws')) {
       const word = c.tokens[c.at - 1]?.text;
       if (takeAnyPhrase(c, 'rows', 'row'))
@@ -219,10 +203,11 @@ const readFollowing = (c: Cursor): Beat | undefined =>
 
 /** '… 8 times', '… to 60 sts', '… until armhole measures 10 cm', '… once'. */
 function readBeatEnd(c: Cursor, beat: Beat): Beat {
-  const start = c.at;
-  takes(c, ',', '-');
-  takes(c, 'for', 'a');
-  const times = readTimes(c);
+  const times = attempt(c, () => {
+    takes(c, ',', '-');
+    takes(c, 'for', 'a');
+    return readTimes(c);
+  });
   if (times) {
     const single = beat.times;
     const read: Beat = {
@@ -233,24 +218,21 @@ function readBeatEnd(c: Cursor, beat: Beat): Beat {
     };
     return withCount(c, read);
   }
-  c.at = start;
   if (beat.times === 1 && seesPhrase(c, 'and')) return beat;
+  return attempt(c, () => untilOf(c, beat)) ?? beat;
+}
+
+function untilOf(c: Cursor, beat: Beat): Beat | undefined {
   takes(c, ',');
   const until = readUntil(c);
   if (until?.is === 'count') return { ...beat, toCount: until.stitches, ...dropTimes(beat) };
-  if (until && until.is !== 'rows') return { ...beat, until };
-  c.at = start;
-  return beat;
+  return until && until.is !== 'rows' ? { ...beat, until } : undefined;
 }
 
 const dropTimes = (beat: Beat): object => (beat.times === 1 ? { times: undefined } : {});
 
 /** '8 times, until 60 sts remain': the count is stated, not another end. */
 function withCount(c: Cursor, beat: Beat): Beat {
-  const start = c.at;
-  takes(c, ',', '-');
-  const until = readUntil(c);
-  if (until?.is === 'count') return { ...beat, toCount: until.stitches };
-  c.at = start;
-  return beat;
+  const stitches = readToCount(c, ',', '-');
+  return stitches === undefined ? beat : { ...beat, toCount: stitches };
 }

@@ -8,13 +8,7 @@ const ARM = 'armhole|arm|side|seam|underarm|outer|outside|raglan|shoulder|sleeve
 const EDGE = 'edge|side|sides|end|ends';
 
 /** 'at each end', 'at neck edge', 'each side', 'at beg', 'at same edge'. */
-export const readEdge = (c: Cursor): EdgeName | undefined =>
-  attempt(c, () => {
-    const start = c.at;
-    const edge = edgeAfterAt(c);
-    if (edge === undefined) c.at = start;
-    return edge;
-  });
+export const readEdge = (c: Cursor): EdgeName | undefined => attempt(c, () => edgeAfterAt(c));
 
 function edgeAfterAt(c: Cursor): EdgeName | undefined {
   takes(c, 'in');
@@ -85,11 +79,7 @@ export function readEdgeOf(c: Cursor): EdgeName | undefined {
   const edge = readEdge(c);
   if (edge === undefined) return undefined;
   if (edge === 'beginning' && seesPhrase(c, 'and end|at')) {
-    const start = c.at;
-    c.at += 1;
-    const second = readEdge(c);
-    if (second === 'end') return 'both';
-    c.at = start;
+    if (attempt(c, () => takes(c, 'and') && readEdge(c) === 'end')) return 'both';
   }
   takes(c, 'only');
   return edge;

@@ -1,24 +1,26 @@
-import { type Cursor, peek, peekWord, takeAnyPhrase, takes, took } from '../../../row/read/cursor.ts';
+import {
+  attempt,
+  type Cursor,
+  peek,
+  peekWord,
+  takeAnyPhrase,
+  takes,
+  took,
+} from '../../../row/read/cursor.ts';
 import type { Side } from '../../../row/step.ts';
 import type { EndEdge } from '../statement.ts';
 import { readSide } from './side.ts';
 
 /** ', ending with a WS row' after shaping is passed over. */
-export const skipEnding = (c: Cursor): void => {
-  const start = c.at;
-  const { end, endEdge } = ending(c);
-  if (end === undefined && endEdge === undefined) c.at = start;
-};
+export const skipEnding = (c: Cursor): boolean =>
+  attempt(c, () => {
+    const { end, endEdge } = ending(c);
+    return end !== undefined || endEdge !== undefined;
+  });
 
 /** ', ending with a WS row', 'ending with RS facing for next row', 'end with row 4 of pattern'. */
 export function ending(c: Cursor): { end?: Side; endEdge?: EndEdge } {
-  const start = c.at;
-  takes(c, ',', '(', '-', ';');
-  takes(c, 'and', 'then');
-  if (!takes(c, 'ending', 'end', 'finishing', 'finish', 'ends', 'ended', 'ready')) {
-    c.at = start;
-    return {};
-  }
+  if (!takeEnding(c)) return {};
   const ready = took(c, 'ready');
   takes(c, 'with', 'on', 'after', 'at', 'having', 'by', 'for', 'to', 'so');
   takes(c, 'that', 'working', 'work', 'a', 'an', 'the', 'last', 'completing');
@@ -40,6 +42,13 @@ export function ending(c: Cursor): { end?: Side; endEdge?: EndEdge } {
   const next = facing || ready;
   return { end: next ? (side === 'RS' ? 'WS' : 'RS') : side };
 }
+
+const takeEnding = (c: Cursor): boolean =>
+  attempt(c, () => {
+    takes(c, ',', '(', '-', ';');
+    takes(c, 'and', 'then');
+    return takes(c, 'ending', 'end', 'finishing', 'finish', 'ends', 'ended', 'ready');
+  });
 
 function skipRowName(c: Cursor): void {
   while (peek(c) && !/^[,.;)]$/.test(peekWord(c))) c.at += 1;

@@ -19,12 +19,9 @@ const ST = 'st|sts';
 /** 'st st', 'k1, p1 rib', 'moss st', 'pattern', 'Basket pattern', 'as set'. */
 export const readFabric = (c: Cursor): FabricSaid | undefined =>
   attempt(c, () => {
-    const start = c.at;
     takes(c, 'in', 'work', 'working', 'with');
     takes(c, 'a', 'the', 'this', 'these', 'main');
-    const fabric = readKnown(c) ?? readRib(c) ?? readEstablished(c) ?? readNamedPattern(c);
-    if (fabric === undefined) c.at = start;
-    return fabric;
+    return readKnown(c) ?? readRib(c) ?? readEstablished(c) ?? readNamedPattern(c);
   });
 
 const named = (name: FabricName): FabricSaid => ({ is: 'named', name });
@@ -125,9 +122,10 @@ const readEstablished = (c: Cursor): FabricSaid | undefined =>
       )
     ) {
       takes(c, 'correct', 'throughout');
-      const tail = c.at;
-      takes(c, 'over');
-      if (!takeAnyPhrase(c, 'all sts', 'these sts', 'rem sts')) c.at = tail;
+      attempt(c, () => {
+        takes(c, 'over');
+        return takeAnyPhrase(c, 'all sts', 'these sts', 'rem sts');
+      });
       return { is: 'established' };
     }
   });

@@ -13,6 +13,10 @@ import {
 export function readAmount(c: Cursor): number | undefined {
   const n = takeNumber(c);
   if (n === undefined) return undefined;
+  return attempt(c, () => withFraction(c, n)) ?? n;
+}
+
+function withFraction(c: Cursor, n: number): number | undefined {
   takes(c, 'and', '-');
   const half = peekNumber(c);
   const over = peekNumber(c, 2);
@@ -31,9 +35,7 @@ export function readAmount(c: Cursor): number | undefined {
       return n / lower;
     }
   }
-  const justTook = c.tokens[c.at - 1]?.text;
-  if (justTook === 'and' || justTook === '-') c.at -= 1;
-  return n;
+  return undefined;
 }
 
 /** '38 cm (15 in)' in mm; the first unit counts and the other one in brackets is passed over. */
@@ -56,15 +58,13 @@ function readUnit(c: Cursor): number | undefined {
   return undefined;
 }
 
-function skipOtherUnit(c: Cursor): void {
-  const start = c.at;
-  const open = takes(c, '(', '[', '/', 'or', ',');
-  if (open && readAmount(c) !== undefined && readUnit(c) !== undefined) {
+const skipOtherUnit = (c: Cursor): boolean =>
+  attempt(c, () => {
+    const open = takes(c, '(', '[', '/', 'or', ',');
+    if (!open || readAmount(c) === undefined || readUnit(c) === undefined) return false;
     takes(c, ')', ']');
-    return;
-  }
-  c.at = start;
-}
+    return true;
+  });
 
 export const MEASURED =
   'piece|work|it|back|front|fronts|sleeve|sleeves|armhole|rib|border|band|strip|neck|total|side|edge|section|panel|garter|knitting|length|raglan|yoke|hood|cuff|neckband|collar|body|hem|skirt|bodice|scarf|square|pocket|shoulder|this|cap|tie|belt|strap|all|same';

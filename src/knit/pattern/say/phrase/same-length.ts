@@ -17,12 +17,7 @@ export const readSameLength = (c: Cursor): Until | undefined =>
     takePhrase(c, MEASURED);
     takes(c, 'measures', 'is', 'measure', 'are', 'matches', 'equals', 'corresponds');
     const lessMm = readLength(c);
-    let lessRows: number | undefined;
-    if (lessMm === undefined) {
-      const n = takeNumber(c);
-      if (n !== undefined && takes(c, 'rows')) lessRows = n;
-      else if (n !== undefined) c.at -= 1;
-    }
+    const lessRows = lessMm === undefined ? readRowCount(c) : undefined;
     if (lessMm !== undefined || lessRows !== undefined) {
       takes(c, 'are', 'is', 'have');
       if (!takes(c, 'less', 'fewer', 'shorter', 'below', 'before')) return undefined;
@@ -70,4 +65,10 @@ export const readSameLength = (c: Cursor): Until | undefined =>
       ...(lessMm === undefined ? {} : { lessMm }),
       ...(lessRows === undefined ? {} : { lessRows }),
     };
+  });
+
+const readRowCount = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    const n = takeNumber(c);
+    return n !== undefined && takes(c, 'rows') ? n : undefined;
   });

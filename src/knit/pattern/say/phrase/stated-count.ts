@@ -9,6 +9,7 @@ import {
   takeNumber,
   takePhrase,
   takes,
+  takeTo,
 } from '../../../row/read/cursor.ts';
 import { STS } from '../../../row/read/goal.ts';
 
@@ -74,13 +75,7 @@ function unbracketed(c: Cursor, end: number): { stitches: number; end: number } 
 }
 
 /** A stated count at the cursor: '(82 sts)', '– 82 sts', 'there are 82 sts', '82 sts remain'. */
-export const takeStated = (c: Cursor): number | undefined =>
-  attempt(c, () => {
-    const start = c.at;
-    const stated = statedHere(c);
-    if (stated === undefined) c.at = start;
-    return stated;
-  });
+export const takeStated = (c: Cursor): number | undefined => attempt(c, () => statedHere(c));
 
 function statedHere(c: Cursor): number | undefined {
   takes(c, ',', '.', ';');
@@ -91,7 +86,7 @@ function statedHere(c: Cursor): number | undefined {
     if (c.tokens[end]?.text !== close) return undefined;
     const n = insideBrackets({ tokens: c.tokens, at: c.at + 1, end });
     if (n === undefined) return undefined;
-    c.at = end + 1;
+    takeTo(c, end + 1);
     return n;
   }
   const dash = takes(c, '-', '=', ':');

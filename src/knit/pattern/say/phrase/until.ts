@@ -15,11 +15,14 @@ import { readFrom } from './place.ts';
 import { readSameLength } from './same-length.ts';
 
 /** What a stretch of rows runs to: 'until armhole measures 20 cm, ending with a WS row', 'for 6 rows'. */
-export const readUntil = (c: Cursor): Until | undefined =>
+export const readUntil = (c: Cursor): Until | undefined => attempt(c, () => readFor(c) ?? readTill(c));
+
+/** ', until 60 sts remain': a count and no other end, after one of the marks. */
+export const readToCount = (c: Cursor, ...marks: readonly string[]): number | undefined =>
   attempt(c, () => {
-    const until = readFor(c) ?? readTill(c);
-    if (until === undefined) return undefined;
-    return until;
+    takes(c, ...marks);
+    const until = readUntil(c);
+    return until?.is === 'count' ? until.stitches : undefined;
   });
 
 const readFor = (c: Cursor): Until | undefined =>
