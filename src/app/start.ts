@@ -1,7 +1,7 @@
 import { openStore, type Store } from '../store/store.ts';
-import { openMake, rereadMake } from './intents/open-make.ts';
+import { openMake, rereadMake } from './in-hand/open-make.ts';
+import { tryAgain } from './in-hand/taps.ts';
 import { takeSettings } from './intents/settings.ts';
-import { tryAgain } from './intents/taps.ts';
 import { makeAt, parseRoute } from './routes.ts';
 import { inHand, missing, readFault, saving, tapFault } from './state.ts';
 import { giveStore, readOr } from './store.ts';

@@ -4,7 +4,7 @@ import type { PlannedPart } from '../knit/piece/planned.ts';
 import type { StandingMake, StandingPiece } from '../knit/piece/standing.ts';
 import type { Sentinel } from '../store/beside/sentinel.ts';
 import type { GarmentRecord, GarmentSummary, PlaceRecord } from '../store/records.ts';
-import { rowAt } from './row-now.ts';
+import { rowAt } from './in-hand/row-now.ts';
 
 /** What the app can show. Screens read it; only the intents write it. */
 

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { openGarment } from '../app/intents/garments.ts';
+import { openGarment } from '../app/garments/open-garments.ts';
 import { hrefTo, type Route } from '../app/routes.ts';
 import { type GarmentView, garmentShown, readFault } from '../app/state.ts';
 import { Notice } from '../ui/notice/notice.tsx';

@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import { keepFresh } from '../app/intents/fresh.ts';
+import { keepFresh } from '../app/fresh.ts';
 
 interface Shown {
   /** without one: of all garments */

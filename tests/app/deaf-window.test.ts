@@ -1,10 +1,10 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { changeGarment } from '../../src/app/intents/change-garment.ts';
-import { finishRows, logEntry, setPlace, undoOn } from '../../src/app/intents/count.ts';
-import { openGarmentInHand } from '../../src/app/intents/garments.ts';
-import { finishRow, goToRow, openMake, undoRow } from '../../src/app/intents/knit.ts';
+import { changeGarment } from '../../src/app/garments/change-garment.ts';
+import { openGarmentInHand } from '../../src/app/garments/open-garments.ts';
+import { finishRows, logEntry, setPlace, undoOn } from '../../src/app/in-hand/count.ts';
+import { finishRow, goToRow, openMake, undoRow } from '../../src/app/in-hand/knit.ts';
 import { garmentInHand, inHand, readFault, tapFault } from '../../src/app/state.ts';
 import { forgetStore, giveStore } from '../../src/app/store.ts';
 import { openStore, type Store } from '../../src/store/store.ts';

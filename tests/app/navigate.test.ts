@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { linkInFile } from '../../src/app/garments/passing-on.ts';
 import { goInstead, goTo, route, startRouting } from '../../src/app/navigate.ts';
-import { linkInFile } from '../../src/app/passing-on.ts';
 
 /** A browser's address and its way back, as far as the fragment goes. */
 function browser(hash = '') {

@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
-import { openSample } from '../../src/app/intents/sample.ts';
+import { openSample } from '../../src/app/garments/sample.ts';
 import {
   inHand,
   looking,

@@ -1,8 +1,8 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { openMake } from '../../src/app/intents/open-make.ts';
-import { openSample } from '../../src/app/intents/sample.ts';
+import { openSample } from '../../src/app/garments/sample.ts';
+import { openMake } from '../../src/app/in-hand/open-make.ts';
 import { changeSetting, changeSpeech, wearSettings } from '../../src/app/intents/settings.ts';
 import { readSettings, settings } from '../../src/app/settings.ts';
 import { startStore } from '../../src/app/start.ts';

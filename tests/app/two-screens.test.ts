@@ -16,9 +16,9 @@ const cuffs = [LEFT, RIGHT] as const;
 async function load() {
   vi.resetModules();
   const [knit, count, fresh, state, appStore] = await Promise.all([
-    import('../../src/app/intents/knit.ts'),
-    import('../../src/app/intents/count.ts'),
-    import('../../src/app/intents/fresh.ts'),
+    import('../../src/app/in-hand/knit.ts'),
+    import('../../src/app/in-hand/count.ts'),
+    import('../../src/app/fresh.ts'),
     import('../../src/app/state.ts'),
     import('../../src/app/store.ts'),
   ]);

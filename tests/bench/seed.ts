@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { planRecords } from '../../src/app/plan-records.ts';
+import { planRecords } from '../../src/app/garments/plan-records.ts';
 import { sampleGarment } from '../../src/knit/garment/sample.ts';
 import type { Garment } from '../../src/knit/piece/garment.ts';
 import { makeKey } from '../../src/progress/log.ts';

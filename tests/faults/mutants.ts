@@ -27,7 +27,7 @@ const mutants: readonly Mutant[] = [
     name: 'a row shown before it is stored',
     changes: [
       {
-        file: 'src/app/intents/taps.ts',
+        file: 'src/app/in-hand/taps.ts',
         from: 'const result = await head.write(open, id, rows, plan);',
         to: `const place = inHand.value?.place;
   if (place !== undefined) show(head, { ...place, rows: place.rows + 1 });

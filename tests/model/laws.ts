@@ -1,5 +1,5 @@
 import { isDeepStrictEqual } from 'node:util';
-import { planRecords } from '../../src/app/plan-records.ts';
+import { planRecords } from '../../src/app/garments/plan-records.ts';
 import { makeKey } from '../../src/progress/log.ts';
 import { waysIn } from '../../src/progress/ways.ts';
 import { importBackup } from '../../src/store/backup/import.ts';

@@ -1,5 +1,5 @@
 import type { PlannedPart } from '../../knit/piece/planned.ts';
-import { isShaping, rowAt } from '../row-now.ts';
+import { isShaping, rowAt } from '../in-hand/row-now.ts';
 
 /** What the hand and the ear are told when a row is done. */
 export type Feel = 'plain' | 'shaping' | 'section end' | 'part end';

@@ -13,7 +13,7 @@ import type { Backup } from '../../store/backup/document.ts';
 import { readBackup } from '../../store/backup/read.ts';
 import type { GarmentRecord, PlanRecord } from '../../store/records.ts';
 import { linkToGarment } from '../../store/share/link.ts';
-import { planRecords } from '../plan-records.ts';
+import { planRecords } from '../garments/plan-records.ts';
 
 /**
  * What can take longer than a page may be deaf: a text, a link or a file of others, and the plans of a garment. Each is

@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { type OpenedFile, openFile, takeIn } from '../../app/backup.ts';
 import { openedFiles } from '../../app/device/opened-files.ts';
+import { linkInFile } from '../../app/garments/passing-on.ts';
 import { goTo } from '../../app/navigate.ts';
-import { linkInFile } from '../../app/passing-on.ts';
 import { hrefTo } from '../../app/routes.ts';
 import type { Fault } from '../../knit/fault.ts';
 import { Button } from '../../ui/button/button.tsx';

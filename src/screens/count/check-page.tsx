@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { logEntry } from '../../app/intents/count.ts';
+import { logEntry } from '../../app/in-hand/count.ts';
 import { countAt } from '../../knit/piece/count/count-at.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';

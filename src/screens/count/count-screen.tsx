@@ -1,7 +1,7 @@
 import './count.css';
 import type { ComponentType } from 'preact';
-import { inHandAsItStands } from '../../app/as-it-stands.ts';
-import { logInHand, openCount } from '../../app/intents/count.ts';
+import { inHandAsItStands } from '../../app/garments/as-it-stands.ts';
+import { logInHand, openCount } from '../../app/in-hand/count.ts';
 import { makeAt, type Route } from '../../app/routes.ts';
 import { garmentInHand, type InHand, inHand, readFault } from '../../app/state.ts';
 import type { LogEntry } from '../../progress/log.ts';

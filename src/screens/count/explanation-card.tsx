@@ -1,4 +1,4 @@
-import { setPlace } from '../../app/intents/count.ts';
+import { setPlace } from '../../app/in-hand/count.ts';
 import { goTo } from '../../app/navigate.ts';
 import type { InHand } from '../../app/state.ts';
 import type { Said } from '../../knit/piece/count/advice.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { setPlace } from '../../app/intents/count.ts';
+import { setPlace } from '../../app/in-hand/count.ts';
 import type { InHand } from '../../app/state.ts';
 import { countAt } from '../../knit/piece/count/count-at.ts';
 import type { Distinction, Found } from '../../knit/piece/find-place.ts';

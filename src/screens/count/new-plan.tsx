@@ -1,4 +1,4 @@
-import { asItStands } from '../../app/as-it-stands.ts';
+import { asItStands } from '../../app/garments/as-it-stands.ts';
 import { garmentInHand, type InHand } from '../../app/state.ts';
 import { type Consequence, consequences } from '../../knit/making-up/consequences.ts';
 import type { Rework } from '../../knit/piece/rework/replan.ts';

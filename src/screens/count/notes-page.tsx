@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { logEntry } from '../../app/intents/count.ts';
+import { logEntry } from '../../app/in-hand/count.ts';
 import { standing } from '../../progress/standing.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { IconButton } from '../../ui/button/icon-button.tsx';

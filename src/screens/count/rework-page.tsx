@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { plansBefore, takePlans } from '../../app/intents/count.ts';
+import { plansBefore, takePlans } from '../../app/in-hand/count.ts';
 import type { InHand } from '../../app/state.ts';
 import type { PlanRecord } from '../../store/records.ts';
 import { Button } from '../../ui/button/button.tsx';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { setPlace } from '../../app/intents/count.ts';
+import { setPlace } from '../../app/in-hand/count.ts';
 import type { InHand } from '../../app/state.ts';
 import { type RipBack, ripBack } from '../../knit/piece/rip-back.ts';
 import { Button } from '../../ui/button/button.tsx';

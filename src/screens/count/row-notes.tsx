@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { type NoteOnRow, notesOf } from '../../app/intents/row-notes.ts';
+import { type NoteOnRow, notesOf } from '../../app/in-hand/row-notes.ts';
 import type { InHand } from '../../app/state.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { loadWords, say } from '../../words/say.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { finishRows, undoOn } from '../../app/intents/count.ts';
+import { finishRows, undoOn } from '../../app/in-hand/count.ts';
 import { garmentInHand, type InHand } from '../../app/state.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { togetherOrder } from '../../knit/piece/together.ts';

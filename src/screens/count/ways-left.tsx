@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { goBy, type WayToTell, waysOf } from '../../app/intents/ways.ts';
+import { goBy, type WayToTell, waysOf } from '../../app/in-hand/ways.ts';
 import type { InHand } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';

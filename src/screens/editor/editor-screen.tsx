@@ -1,7 +1,7 @@
 import './editor.css';
 import { useEffect, useRef } from 'preact/hooks';
 import { beginAnew, editor, openEditor, undo, unread } from '../../app/drafts/editor/editor.ts';
-import { whenSavedElsewhere } from '../../app/intents/fresh.ts';
+import { whenSavedElsewhere } from '../../app/fresh.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';

@@ -1,4 +1,4 @@
-import { nameGauge } from '../../app/intents/name-gauge.ts';
+import { nameGauge } from '../../app/garments/name-gauge.ts';
 import { unnamedGarterGauge } from '../../knit/piece/gauges.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 import { Button } from '../../ui/button/button.tsx';

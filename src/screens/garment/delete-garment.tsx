@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { deleteGarment } from '../../app/intents/garments.ts';
+import { deleteGarment } from '../../app/garments/open-garments.ts';
 import { goInstead } from '../../app/navigate.ts';
 import { hrefTo } from '../../app/routes.ts';
 import type { GarmentView } from '../../app/state.ts';

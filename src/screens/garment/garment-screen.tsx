@@ -1,6 +1,6 @@
 import './garment.css';
-import { openGarment } from '../../app/intents/garments.ts';
-import { nextOf } from '../../app/next-place.ts';
+import { openGarment } from '../../app/garments/open-garments.ts';
+import { nextOf } from '../../app/in-hand/next-place.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import { type GarmentView, garmentShown, readFault } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';

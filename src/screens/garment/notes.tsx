@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { changeGarment } from '../../app/intents/change-garment.ts';
-import { uniteNotes } from '../../app/unite-notes.ts';
+import { changeGarment } from '../../app/garments/change-garment.ts';
+import { uniteNotes } from '../../app/garments/unite-notes.ts';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { say } from '../../words/say.ts';
 

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { keepPhoto, openPhoto, removePhoto } from '../../app/intents/photo.ts';
+import { keepPhoto, openPhoto, removePhoto } from '../../app/garments/photo.ts';
 import type { GarmentRecord, PhotoRecord } from '../../store/records.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';

@@ -1,4 +1,4 @@
-import { nextPlace } from '../../app/next-place.ts';
+import { nextPlace } from '../../app/in-hand/next-place.ts';
 import type { MakeView, PieceView } from '../../app/state.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import { shapeOfPiece } from '../../ui/panel-map/outline-of.ts';

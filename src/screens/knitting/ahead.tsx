@@ -1,6 +1,6 @@
-import { lookAtRow } from '../../app/intents/knit.ts';
-import { type Reading, toWork } from '../../app/reading.ts';
-import { nextShaping } from '../../app/row-now.ts';
+import { lookAtRow } from '../../app/in-hand/knit.ts';
+import { type Reading, toWork } from '../../app/in-hand/reading.ts';
+import { nextShaping } from '../../app/in-hand/row-now.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import { Ladder } from '../../ui/ladder/ladder.tsx';
 import { rowsAhead } from '../../ui/ladder/rows-ahead.ts';

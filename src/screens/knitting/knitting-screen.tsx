@@ -2,8 +2,8 @@ import './knitting.css';
 import './room.css';
 import { computed } from '@preact/signals';
 import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { lookAtRow, openMake } from '../../app/intents/knit.ts';
-import { keyInHand } from '../../app/make-in-hand.ts';
+import { lookAtRow, openMake } from '../../app/in-hand/knit.ts';
+import { keyInHand } from '../../app/in-hand/make-in-hand.ts';
 import {
   atStart,
   isLooking,
@@ -12,7 +12,7 @@ import {
   reading,
   summaryInHand,
   toWork,
-} from '../../app/reading.ts';
+} from '../../app/in-hand/reading.ts';
 import { hrefTo, makeAt, type Route } from '../../app/routes.ts';
 import { settings } from '../../app/settings.ts';
 import {

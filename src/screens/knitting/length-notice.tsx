@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { endHere, lengthen, stretchNow } from '../../app/pattern/stretch-in-hand.ts';
+import { endHere, lengthen, stretchNow } from '../../app/in-hand/stretch-in-hand.ts';
 import { canEndHere, type StretchInHand } from '../../knit/pattern/stretch-at.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';

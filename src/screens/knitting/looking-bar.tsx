@@ -1,4 +1,4 @@
-import { goToRow, lookAtRow } from '../../app/intents/knit.ts';
+import { goToRow, lookAtRow } from '../../app/in-hand/knit.ts';
 import { type InHand, rowNow } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { IconButton } from '../../ui/button/icon-button.tsx';

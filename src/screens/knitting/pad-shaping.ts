@@ -1,4 +1,4 @@
-import { isShaping } from '../../app/row-now.ts';
+import { isShaping } from '../../app/in-hand/row-now.ts';
 import type { PlannedRow } from '../../knit/piece/planned.ts';
 import type { PadShaping } from '../../ui/pad/finish-pad.tsx';
 

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { nextMake } from '../../app/next-make.ts';
+import { nextMake } from '../../app/in-hand/next-make.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { garmentInHand, type InHand } from '../../app/state.ts';
 import { readOr, store } from '../../app/store.ts';

@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
-import { openGarmentInHand } from '../../app/intents/garments.ts';
-import { lookAtRow } from '../../app/intents/knit.ts';
-import { makeInHand } from '../../app/make-in-hand.ts';
+import { openGarmentInHand } from '../../app/garments/open-garments.ts';
+import { lookAtRow } from '../../app/in-hand/knit.ts';
+import { makeInHand } from '../../app/in-hand/make-in-hand.ts';
 import { goTo } from '../../app/navigate.ts';
 import type { MakeView, PieceView } from '../../app/state.ts';
 import { garmentInHand, type InHand, looking } from '../../app/state.ts';

@@ -1,4 +1,4 @@
-import { reading, toWork } from '../../app/reading.ts';
+import { reading, toWork } from '../../app/in-hand/reading.ts';
 import { isFelt } from '../../app/state.ts';
 import { say } from '../../words/say.ts';
 

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
-import { workedInHand } from '../../app/reading.ts';
-import { isShaping, ownWordsOf } from '../../app/row-now.ts';
+import { workedInHand } from '../../app/in-hand/reading.ts';
+import { isShaping, ownWordsOf } from '../../app/in-hand/row-now.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { saysShaping, saysSide } from '../../words/craft.ts';

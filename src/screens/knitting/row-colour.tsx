@@ -1,4 +1,4 @@
-import { keyInHand } from '../../app/make-in-hand.ts';
+import { keyInHand } from '../../app/in-hand/make-in-hand.ts';
 import { garmentInHand } from '../../app/state.ts';
 import { colourOf } from '../../knit/yarn/stripes.ts';
 import { say } from '../../words/say.ts';

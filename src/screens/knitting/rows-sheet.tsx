@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { goToRow } from '../../app/intents/knit.ts';
-import { isShaping } from '../../app/row-now.ts';
+import { goToRow } from '../../app/in-hand/knit.ts';
+import { isShaping } from '../../app/in-hand/row-now.ts';
 import type { InHand } from '../../app/state.ts';
 import type { PlannedRow } from '../../knit/piece/planned.ts';
 import { Button } from '../../ui/button/button.tsx';

@@ -1,7 +1,7 @@
 import { computed } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { forgetRefused } from '../../app/intents/refused.ts';
-import { tryAgain } from '../../app/intents/taps.ts';
+import { forgetRefused } from '../../app/in-hand/refused.ts';
+import { tryAgain } from '../../app/in-hand/taps.ts';
 import { saving, tapFault, waiting } from '../../app/state.ts';
 import type { Fault, FaultCode } from '../../knit/fault.ts';
 import { Button } from '../../ui/button/button.tsx';

@@ -1,5 +1,5 @@
-import type { Reading } from '../../app/reading.ts';
-import { isLastBindOff, ownWordsOf, sectionOf } from '../../app/row-now.ts';
+import type { Reading } from '../../app/in-hand/reading.ts';
+import { isLastBindOff, ownWordsOf, sectionOf } from '../../app/in-hand/row-now.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import { saysShaping, saysSide, saysStitches } from '../../words/craft.ts';
 import { saysRow } from '../../words/row.ts';

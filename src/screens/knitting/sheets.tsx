@@ -1,4 +1,4 @@
-import { reading } from '../../app/reading.ts';
+import { reading } from '../../app/in-hand/reading.ts';
 import { inHand } from '../../app/state.ts';
 import { LegendSheet } from './legend-sheet.tsx';
 import { RowsSheet } from './rows-sheet.tsx';

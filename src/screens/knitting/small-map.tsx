@@ -1,4 +1,4 @@
-import { keyInHand, makeInHand } from '../../app/make-in-hand.ts';
+import { keyInHand, makeInHand } from '../../app/in-hand/make-in-hand.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
 import { say } from '../../words/say.ts';

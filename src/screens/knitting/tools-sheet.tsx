@@ -1,7 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import { canReadAloud, readAloud } from '../../app/device/aloud.ts';
+import { keyInHand } from '../../app/in-hand/make-in-hand.ts';
 import { changeSetting } from '../../app/intents/settings.ts';
-import { keyInHand } from '../../app/make-in-hand.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { type Settings, settings } from '../../app/settings.ts';
 import { Button } from '../../ui/button/button.tsx';

@@ -1,6 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import { type Devices, phone } from '../../app/device/phone.ts';
-import { finishRow, undoRow } from '../../app/intents/knit.ts';
+import { finishRow, undoRow } from '../../app/in-hand/knit.ts';
 import { settings } from '../../app/settings.ts';
 import { languageTag } from '../../words/say.ts';
 

@@ -1,5 +1,5 @@
 import { useLayoutEffect } from 'preact/hooks';
-import { openMake } from '../../app/intents/knit.ts';
+import { openMake } from '../../app/in-hand/knit.ts';
 import { goInstead } from '../../app/navigate.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { readFault } from '../../app/state.ts';

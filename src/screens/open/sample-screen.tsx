@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { isSampleName, openSample } from '../../app/intents/sample.ts';
+import { isSampleName, openSample } from '../../app/garments/sample.ts';
 import { goInstead } from '../../app/navigate.ts';
 import type { Route } from '../../app/routes.ts';
 import type { Fault } from '../../knit/fault.ts';

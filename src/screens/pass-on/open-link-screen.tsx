@@ -1,8 +1,8 @@
 import './pass-on.css';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { keepGarment } from '../../app/intents/keep-garment.ts';
+import { keepGarment } from '../../app/garments/keep-garment.ts';
+import { garmentInLink } from '../../app/garments/passing-on.ts';
 import { goInstead } from '../../app/navigate.ts';
-import { garmentInLink } from '../../app/passing-on.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import type { Fault, Result } from '../../knit/fault.ts';
 import type { Gauge } from '../../knit/gauge.ts';

@@ -1,9 +1,9 @@
 import './pass-on.css';
 import { useMemo, useState } from 'preact/hooks';
 import { copyText, saveFile, shareLink } from '../../app/device/hand-over.ts';
-import { garmentOf } from '../../app/garment-of.ts';
-import { changeGarment } from '../../app/intents/change-garment.ts';
-import { linkFor } from '../../app/passing-on.ts';
+import { changeGarment } from '../../app/garments/change-garment.ts';
+import { garmentOf } from '../../app/garments/garment-of.ts';
+import { linkFor } from '../../app/garments/passing-on.ts';
 import type { Route } from '../../app/routes.ts';
 import type { GarmentView } from '../../app/state.ts';
 import { writePattern } from '../../knit/written/write-pattern.ts';

@@ -1,7 +1,7 @@
 import './record.css';
 import { useState } from 'preact/hooks';
-import { asMade } from '../../app/as-made.ts';
-import { keepGarment } from '../../app/intents/keep-garment.ts';
+import { asMade } from '../../app/garments/as-made.ts';
+import { keepGarment } from '../../app/garments/keep-garment.ts';
 import { goTo } from '../../app/navigate.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import type { GarmentView, MakeView, PieceView } from '../../app/state.ts';

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { drawings } from '../../app/drawings.ts';
-import { openDrawing } from '../../app/intents/garments.ts';
+import { drawings } from '../../app/garments/drawings.ts';
+import { openDrawing } from '../../app/garments/open-garments.ts';
 import type { GarmentView } from '../../app/state.ts';
 import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
 

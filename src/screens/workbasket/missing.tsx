@@ -1,4 +1,4 @@
-import { forgetMissing } from '../../app/intents/garments.ts';
+import { forgetMissing } from '../../app/garments/open-garments.ts';
 import type { Sentinel } from '../../store/beside/sentinel.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';

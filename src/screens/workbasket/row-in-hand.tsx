@@ -1,6 +1,6 @@
 import { useEffect } from 'preact/hooks';
-import { drawings } from '../../app/drawings.ts';
-import { openDrawing } from '../../app/intents/garments.ts';
+import { drawings } from '../../app/garments/drawings.ts';
+import { openDrawing } from '../../app/garments/open-garments.ts';
 import type { InHand } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';

@@ -1,6 +1,6 @@
 import './workbasket.css';
-import { type Shelf, shelfOf, shelves } from '../../app/basket.ts';
-import { openBasket } from '../../app/intents/garments.ts';
+import { type Shelf, shelfOf, shelves } from '../../app/garments/basket.ts';
+import { openBasket } from '../../app/garments/open-garments.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { type BasketEntry, basket, lastKnitted, missing, readFault } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';

@@ -1,6 +1,6 @@
 import './yarn.css';
-import { asItStands } from '../../app/as-it-stands.ts';
-import { changeGarment } from '../../app/intents/change-garment.ts';
+import { asItStands } from '../../app/garments/as-it-stands.ts';
+import { changeGarment } from '../../app/garments/change-garment.ts';
 import type { Route } from '../../app/routes.ts';
 import type { GarmentView } from '../../app/state.ts';
 import { yarnOf } from '../../knit/yarn/need.ts';

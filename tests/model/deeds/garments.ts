@@ -1,5 +1,5 @@
-import { planRecords } from '../../../src/app/plan-records.ts';
-import { uniteNotes } from '../../../src/app/unite-notes.ts';
+import { planRecords } from '../../../src/app/garments/plan-records.ts';
+import { uniteNotes } from '../../../src/app/garments/unite-notes.ts';
 import { addPhoto, deletePhoto } from '../../../src/store/garment/photos.ts';
 import { dot } from '../../store/knitted-box.ts';
 import { given } from '../../store/scenario.ts';

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { newForm } from '../../../src/app/drafts/design/form.ts';
 import { garmentToForm } from '../../../src/app/drafts/editor/garment-form.ts';
 import { emptyDraft } from '../../../src/app/drafts/pattern/draft.ts';
-import { planRecords } from '../../../src/app/plan-records.ts';
+import { planRecords } from '../../../src/app/garments/plan-records.ts';
 import { stepWeight } from '../../../src/knit/row/step-weight.ts';
 import { BACKUP_LIMITS } from '../../../src/store/backup/document.ts';
 import { backupFile } from '../../../src/store/backup/export.ts';

@@ -1,8 +1,8 @@
 import { fault, type Result, refuse } from '../../../knit/fault.ts';
 import { jointCalled } from '../../../knit/making-up/joint-called.ts';
 import type { Recipe, Section } from '../../../knit/piece/recipe.ts';
-import { saveNew } from '../../intents/save-new.ts';
-import { planRecords } from '../../plan-records.ts';
+import { planRecords } from '../../garments/plan-records.ts';
+import { saveNew } from '../../garments/save-new.ts';
 import { drafted, forgetDesign, form } from './designer.ts';
 import { readSwatch } from './form.ts';
 

@@ -1,5 +1,5 @@
 import type { GarmentRecord } from '../../../store/records.ts';
-import { uniteNotes } from '../../unite-notes.ts';
+import { uniteNotes } from '../../garments/unite-notes.ts';
 import { type GarmentForm, garmentToForm, type PieceEntry } from './garment-form.ts';
 
 /** What was changed elsewhere since a form was made of its garment. */

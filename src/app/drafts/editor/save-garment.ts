@@ -1,6 +1,6 @@
 import { fault, ok, type Result, refuse } from '../../../knit/fault.ts';
 import type { Store } from '../../../store/store.ts';
-import { openGarment } from '../../intents/garments.ts';
+import { openGarment } from '../../garments/open-garments.ts';
 import { garmentShown } from '../../state.ts';
 import { store } from '../../store.ts';
 import { type Draft, draftKey } from './draft.ts';

@@ -3,7 +3,7 @@ import type { PieceForm } from '../../../knit/piece/form/form.ts';
 import { readGauge } from '../../../knit/piece/form/gauge-form.ts';
 import type { Recipe } from '../../../knit/piece/recipe.ts';
 import type { GarmentRecord, PieceRecord, PlanRecord } from '../../../store/records.ts';
-import { planRecords } from '../../plan-records.ts';
+import { planRecords } from '../../garments/plan-records.ts';
 import {
   besideForm,
   type GarmentForm,

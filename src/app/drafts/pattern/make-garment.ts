@@ -1,6 +1,6 @@
 import { fault, type Result, refuse } from '../../../knit/fault.ts';
-import { saveNew } from '../../intents/save-new.ts';
-import { plansOf } from '../../plans-of.ts';
+import { plansOf } from '../../garments/plans-of.ts';
+import { saveNew } from '../../garments/save-new.ts';
 import { type ReadDesign, textsOf } from './read-garment.ts';
 import { forgetPattern, options, pattern, read, settle } from './reader.ts';
 

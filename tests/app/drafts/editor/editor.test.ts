@@ -13,7 +13,7 @@ import {
 } from '../../../../src/app/drafts/editor/editor.ts';
 import type { GarmentForm } from '../../../../src/app/drafts/editor/garment-form.ts';
 import { saveGarment } from '../../../../src/app/drafts/editor/save-garment.ts';
-import { openGarment } from '../../../../src/app/intents/garments.ts';
+import { openGarment } from '../../../../src/app/garments/open-garments.ts';
 import { garmentShown } from '../../../../src/app/state.ts';
 import { forgetStore, giveStore } from '../../../../src/app/store.ts';
 import type { PieceForm } from '../../../../src/knit/piece/form/form.ts';

@@ -9,7 +9,7 @@ import {
   withNeedle,
 } from '../../../../src/app/drafts/editor/garment-form.ts';
 import { toSave } from '../../../../src/app/drafts/editor/save.ts';
-import { garmentOf } from '../../../../src/app/garment-of.ts';
+import { garmentOf } from '../../../../src/app/garments/garment-of.ts';
 import type { Result } from '../../../../src/knit/fault.ts';
 import { makingUp } from '../../../../src/knit/making-up/making-up.ts';
 import type { PieceForm } from '../../../../src/knit/piece/form/form.ts';

@@ -5,7 +5,7 @@ import {
   garmentToForm,
 } from '../../../../src/app/drafts/editor/garment-form.ts';
 import { toSave } from '../../../../src/app/drafts/editor/save.ts';
-import { garmentOf } from '../../../../src/app/garment-of.ts';
+import { garmentOf } from '../../../../src/app/garments/garment-of.ts';
 import { demoGarment, demoNames } from '../../../../src/knit/garment/demo.ts';
 import { sampleGarment } from '../../../../src/knit/garment/sample.ts';
 import { makingUp } from '../../../../src/knit/making-up/making-up.ts';

@@ -1,0 +1,35 @@
+import type { Result } from '../../knit/fault.ts';
+import type { Garment } from '../../knit/piece/garment.ts';
+import type { GarmentRecord } from '../../store/records.ts';
+import { garmentToLink } from '../../store/share/link.ts';
+import { ask, only } from '../off-thread/ask.ts';
+import { hrefTo } from '../routes.ts';
+import { garmentOf } from './garment-of.ts';
+
+/** The whole address at which anyone opens this garment; everything is behind the '#'. */
+export function linkFor(garment: GarmentRecord, withNotes: boolean): string {
+  const text = garmentToLink(garmentOf(garment), { withNotes });
+  return `${location.origin}${location.pathname}${hrefTo('openLink', { text })}`;
+}
+
+/** The garment that a link's text holds, checked whole beside the page; nothing is stored by reading it. */
+export function garmentInLink(text: string): ReadingLink {
+  const asked = ask('link', text);
+  const garment = only(asked).then((answer) => (answer?.ok ? answer.value : answer));
+  return { garment, stop: asked.stop };
+}
+
+export interface ReadingLink {
+  /** undefined where it was stopped */
+  readonly garment: Promise<Result<Garment> | undefined>;
+  readonly stop: () => void;
+}
+
+/** A file that passes one garment on holds its link, and is far smaller than any backup. */
+const LONGEST_LINK_FILE = 100_000;
+
+/** The address that a file of one garment leads to; undefined for any other file. */
+export async function linkInFile(file: Blob): Promise<string | undefined> {
+  if (file.size > LONGEST_LINK_FILE) return undefined;
+  return /#\/open\/[\w.-]+/.exec(await file.text())?.[0];
+}

@@ -1,0 +1,44 @@
+import { ok, type Result } from '../../knit/fault.ts';
+import type { DemoName } from '../../knit/garment/demo.ts';
+import type { Garment } from '../../knit/piece/garment.ts';
+import { makeKey } from '../../progress/log.ts';
+import type { GarmentRecord } from '../../store/records.ts';
+import { store } from '../store.ts';
+
+/** The samples by the id that each garment is kept under. */
+export type SampleName = 'sample' | DemoName;
+
+export const isSampleName = (name: string): name is SampleName =>
+  ['sample', 'cardigan', 'baby'].includes(name);
+
+/** The first make of a sample's first piece. */
+const firstMake = (id: SampleName): string => makeKey({ garment: id, piece: 'back', part: 0, make: 1 });
+
+/** Makes a sample garment where it is missing. Gives the key of the make to begin with. */
+export async function openSample(id: SampleName = 'sample', now = Date.now()): Promise<Result<string>> {
+  const open = await store();
+  if ((await open.garment(id)).ok) return ok(firstMake(id));
+  const [sample, { planRecords }] = await Promise.all([readSample(id), import('./plan-records.ts')]);
+  if (!sample.ok) return sample;
+  const record: GarmentRecord = {
+    ...sample.value,
+    id,
+    createdAt: now,
+    changedAt: now,
+    pieces: sample.value.pieces.map((recipe) => ({
+      id: recipe.name.toLowerCase().replaceAll(' ', '-'),
+      recipe,
+    })),
+  };
+  const plans = planRecords(record);
+  if (!plans.ok) return plans;
+  const saved = await open.saveGarment(record, plans.value);
+  // another window has made it meanwhile
+  const isThere = saved.ok || saved.faults[0]?.code === 'garment-there';
+  return isThere ? ok(firstMake(id)) : saved;
+}
+
+async function readSample(id: SampleName): Promise<Result<Garment>> {
+  if (id === 'sample') return ok((await import('../../knit/garment/sample.ts')).sampleGarment);
+  return (await import('../../knit/garment/demo.ts')).demoGarment(id);
+}

@@ -1,0 +1,181 @@
+import { describe, expect, it } from 'vitest';
+import { changeGarment } from '../../../src/app/garments/change-garment.ts';
+import { drawings } from '../../../src/app/garments/drawings.ts';
+import {
+  deleteGarment,
+  openBasket,
+  openDrawing,
+  openGarment,
+} from '../../../src/app/garments/open-garments.ts';
+import { planRecords } from '../../../src/app/garments/plan-records.ts';
+import { openSample } from '../../../src/app/garments/sample.ts';
+import { finishRow, goToRow, openMake } from '../../../src/app/in-hand/knit.ts';
+import { nextMake } from '../../../src/app/in-hand/next-make.ts';
+import { basket, garmentShown, lastKnitted, readFault } from '../../../src/app/state.ts';
+import { fault, refuse } from '../../../src/knit/fault.ts';
+import { given } from '../../store/scenario.ts';
+import { openApp } from '../open-app.ts';
+
+describe('the sample', () => {
+  it('is made once; opening it again keeps what was knitted', async () => {
+    const { back, store } = await openApp();
+    await openMake(back);
+    await finishRow();
+    const again = await openSample();
+    expect(again.ok && again.value).toBe(back);
+    const place = await store.place(back);
+    expect(place.ok && place.value.rows).toBe(1);
+  });
+
+  it('has a place for every part and every make', async () => {
+    await openApp();
+    await openGarment('sample');
+    const shown = garmentShown.value;
+    const parts = shown?.pieces.map((piece) => [piece.name, piece.makes.map((make) => make.places.length)]);
+    expect(parts).toEqual([
+      ['Back', [1]],
+      ['Front', [3]],
+      ['Sleeve', [1, 1]],
+      ['Neckband', [1]],
+    ]);
+  });
+});
+
+describe('a garment opened while another is still being read', () => {
+  it('is the one that is shown, whichever read ends last', async () => {
+    let release = () => {};
+    const held = new Promise<void>((resolve) => {
+      release = resolve;
+    });
+    await openApp((store) => ({
+      ...store,
+      placesOf: async (id) => {
+        if (id === 'gone') await held;
+        return store.placesOf('sample');
+      },
+      garment: () => store.garment('sample'),
+    }));
+    const slow = openGarment('gone');
+    await openGarment('sample');
+    const shown = garmentShown.value;
+    release();
+    await slow;
+    expect(garmentShown.value).toBe(shown);
+    expect(shown?.garment.id).toBe('sample');
+  });
+});
+
+describe('a garment whose id is a word of the language', () => {
+  it.each(['constructor', '__proto__', 'toString'])(
+    '%s has a drawing once it was read, and none before',
+    async (id) => {
+      const { store } = await openApp();
+      const sample = given(await store.garment('sample'));
+      const record = { ...sample, id };
+      given(await store.saveGarment(record, given(planRecords(record))));
+      expect(drawings.value.get(id)).toBeUndefined();
+      await openDrawing(id);
+      expect(drawings.value.get(id)?.garment.id).toBe(id);
+      expect(drawings.value.get(id)?.pieces).toHaveLength(sample.pieces.length);
+      expect(await deleteGarment(id)).toBe(true);
+      expect(drawings.value.get(id)).toBeUndefined();
+    },
+  );
+});
+
+describe('the workbasket', () => {
+  it('has the make in hand at its top and every garment with the rows worked', async () => {
+    await openApp();
+    await openMake('sample/sleeve/0/2');
+    await finishRow();
+    await openBasket();
+    expect(lastKnitted.value?.make).toBe('sample/sleeve/0/2');
+    expect(basket.value?.map((entry) => [entry.garment.name, entry.worked])).toEqual([
+      ['Harbour pullover', 1],
+    ]);
+  });
+
+  it('is never shown as empty because it could not be read', async () => {
+    const noAnswer = fault('store-not-answering');
+    await openApp((store) => ({
+      ...store,
+      list: async () => refuse(noAnswer),
+    }));
+    basket.value = undefined;
+    await openBasket();
+    expect(basket.value).toBeUndefined();
+    expect(readFault.value?.code).toBe('store-not-answering');
+  });
+});
+
+describe('what comes next', () => {
+  const nextAfter = async (make: string, rows: number) => {
+    await openMake(make);
+    await goToRow(rows);
+    await finishRow();
+    await openGarment('sample');
+    const view = garmentShown.value;
+    const place = view?.pieces.flatMap((p) => p.makes.flatMap((m) => m.places)).find(({ id }) => id === make);
+    return view && place && nextMake(view, place)?.place.id;
+  };
+
+  it('is the other part of the same piece, then the other make, then the other pieces', async () => {
+    await openApp();
+    expect(await nextAfter('sample/front/0/1', 128)).toBe('sample/front/1/1');
+    expect(await nextAfter('sample/front/1/1', 63)).toBe('sample/front/2/1');
+    expect(await nextAfter('sample/sleeve/0/1', 139)).toBe('sample/sleeve/0/2');
+    expect(await nextAfter('sample/front/2/1', 64)).toBe('sample/back/0/1');
+  });
+
+  it('is nothing when every row of every piece is worked', async () => {
+    await openApp();
+    await nextAfter('sample/front/0/1', 128);
+    await nextAfter('sample/front/1/1', 63);
+    await nextAfter('sample/front/2/1', 64);
+    await nextAfter('sample/sleeve/0/1', 139);
+    await nextAfter('sample/sleeve/0/2', 139);
+    await nextAfter('sample/neckband/0/1', 9);
+    expect(await nextAfter('sample/back/0/1', 192)).toBeUndefined();
+  });
+});
+
+const saveNotes = (notes: string) => changeGarment('sample', (garment) => ({ ...garment, notes }));
+
+describe('a garment', () => {
+  it('keeps her notes without touching places or plans', async () => {
+    const { back, store } = await openApp();
+    await openMake(back);
+    await finishRow();
+    await openGarment('sample');
+    expect(await saveNotes('Sleeves two ridges longer.')).toBe(true);
+    const garment = await store.garment('sample');
+    expect(garment.ok && garment.value.notes).toBe('Sleeves two ridges longer.');
+    const place = await store.place(back);
+    expect(place.ok && place.value.rows).toBe(1);
+  });
+
+  it('keeps notes and a tick that are made at once, and shows both', async () => {
+    const { store } = await openApp();
+    await openGarment('sample');
+    const done = await Promise.all([
+      saveNotes('Sleeves two ridges longer.'),
+      changeGarment('sample', (garment) => ({ ...garment, ticked: ['ends'] })),
+      saveNotes('Sleeves three ridges longer.'),
+    ]);
+    expect(done).toEqual([true, true, true]);
+    const both = { notes: 'Sleeves three ridges longer.', ticked: ['ends'] };
+    const garment = await store.garment('sample');
+    expect(garment.ok && garment.value).toMatchObject(both);
+    expect(garmentShown.value?.garment).toMatchObject(both);
+  });
+
+  it('is gone when it is deleted, and another one of that name is not', async () => {
+    const { store } = await openApp();
+    await openBasket();
+    expect(await deleteGarment('sample')).toBe(true);
+    expect(await deleteGarment('sample')).toBe(false);
+    const list = await store.list();
+    expect(list.ok && list.value).toEqual([]);
+    expect(basket.value).toEqual([]);
+  });
+});

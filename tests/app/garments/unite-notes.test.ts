@@ -1,0 +1,27 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { uniteNotes } from '../../../src/app/garments/unite-notes.ts';
+
+describe('notes that were changed in two windows', () => {
+  it('are what she typed where nothing was stored meanwhile', () => {
+    expect(uniteNotes('washed cold', 'washed warm', 'washed cold')).toBe('washed warm');
+    expect(uniteNotes('', 'first', '')).toBe('first');
+  });
+
+  it('are both, what was stored first, where both windows wrote', () => {
+    expect(uniteNotes('', 'second, from B', 'first, from A')).toBe('first, from A\nsecond, from B');
+    expect(uniteNotes('wool', 'wool\nsleeves 2 cm longer', 'wool\ncuff: 48')).toBe(
+      'wool\ncuff: 48\nsleeves 2 cm longer',
+    );
+  });
+
+  it('hold every line of either, whatever stood there before', () => {
+    const note = fc.stringMatching(/^[a-z]{1,12}$/);
+    fc.assert(
+      fc.property(note, note, note, (began, mine, theirs) => {
+        const united = uniteNotes(began, `${began}\n${mine}`, `${began}\n${theirs}`).split('\n');
+        expect(united).toEqual(expect.arrayContaining([began, mine, theirs]));
+      }),
+    );
+  });
+});
