@@ -1,11 +1,11 @@
 import './ui/tokens.css';
 import './ui/base.css';
 import { render } from 'preact';
-import { firstScreen, firstScreenStands } from './app/first-screen.ts';
-import { wearSettings } from './app/intents/settings.ts';
 import { startRouting } from './app/navigate.ts';
-import { startServiceWorker } from './app/service-worker.ts';
-import { startStore } from './app/start.ts';
+import { wearSettings } from './app/settings/change-settings.ts';
+import { firstScreen, firstScreenStands } from './app/start/first-screen.ts';
+import { startServiceWorker } from './app/start/service-worker.ts';
+import { startStore } from './app/start/start.ts';
 import { Shell } from './screens/shell.tsx';
 
 /** Longer than any start takes: what waits for the first screen comes in the end, whatever became of that. */
@@ -19,6 +19,6 @@ if (root) {
   wearSettings(document.documentElement);
   render(<Shell />, root);
   startServiceWorker();
-  void firstScreen.then(() => import('./app/later.ts')).then(({ startLater }) => startLater());
+  void firstScreen.then(() => import('./app/start/later.ts')).then(({ startLater }) => startLater());
   setTimeout(firstScreenStands, AT_LATEST_MS);
 }

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import type { Plugin, Rolldown } from 'vite';
-import { boxName } from '../app/box-name.ts';
-import { type FirstFiles, headScript } from '../app/head-script.ts';
+import { boxName } from '../app/start/box-name.ts';
+import { type FirstFiles, headScript } from '../app/start/head-script.ts';
 import { isAt, workbasket } from './chunks.ts';
 
 /** What the build puts into the page's head, so that nothing of a start waits for a file that names another. */

@@ -11,7 +11,7 @@ import { integrityOf, outDir } from './out-dir.ts';
 /**
  * The service worker: made by the plugin, which has it keep every file for offline use when it is installed, with what
  * is ours (src/worker/) put before it as text. The traps: where Trusted Types are enforced the worker's address must
- * come from a policy (src/app/script-url.ts), and its library must be inlined; a policy sent with the worker needs
+ * come from a policy (src/app/start/script-url.ts), and its library must be inlined; a policy sent with the worker needs
  * `connect-src 'self'`, or it stores nothing.
  */
 
@@ -37,7 +37,7 @@ const ours: PluginOption = {
 };
 
 const pwa = VitePWA({
-  // The page registers the worker itself (src/app/service-worker.ts) and asks before it updates.
+  // The page registers the worker itself (src/app/start/service-worker.ts) and asks before it updates.
   registerType: 'prompt',
   injectRegister: null,
   // The patterns below find the icons already; twice in the list would be twice in the install.

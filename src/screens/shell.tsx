@@ -1,9 +1,9 @@
 import { effect, signal } from '@preact/signals';
 import type { ComponentType } from 'preact';
 import { useLayoutEffect } from 'preact/hooks';
-import { firstScreen } from '../app/first-screen.ts';
 import { route } from '../app/navigate.ts';
 import { hrefTo, type Route } from '../app/routes.ts';
+import { firstScreen } from '../app/start/first-screen.ts';
 import { Button } from '../ui/button/button.tsx';
 import { Notice } from '../ui/notice/notice.tsx';
 import { Screen } from '../ui/screen/screen.tsx';

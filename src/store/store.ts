@@ -121,7 +121,7 @@ export interface Box {
   readonly tell: (change: Change) => void;
 }
 
-/** Needed when storage fails, and there by then: the file comes once the first screen stands (src/app/later.ts). */
+/** Needed when storage fails, and there by then: the file comes once the first screen stands (src/app/start/later.ts). */
 const frameOfOurs = () =>
   import('./box/frame-factory.ts').then(({ frameFactory }) => frameFactory()).catch(() => undefined);
 

@@ -12,7 +12,7 @@ interface SharedEvent {
 
 /**
  * Runs in the service worker: what another app shares comes as a form (share_target in src/build/install.ts), which no static
- * host could take. A file is kept for the page (src/app/device/shared-file.ts), a link goes on in the address. Nothing
+ * host could take. A file is kept for the page (src/app/backup/shared-file.ts), a link goes on in the address. Nothing
  * leaves the device. Put into the worker as text, so it can use nothing from outside itself.
  */
 export function takeShared(worker: WorkerScope): void {

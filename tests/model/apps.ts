@@ -23,7 +23,7 @@ async function load() {
     wayBack,
     ways,
   ] = await Promise.all([
-    import('../../src/app/start.ts'),
+    import('../../src/app/start/start.ts'),
     import('../../src/app/store.ts'),
     import('../../src/app/state.ts'),
     import('../../src/app/in-hand/knit.ts'),
@@ -35,8 +35,8 @@ async function load() {
     import('../../src/screens/count/rework-draft.ts'),
     import('../../src/app/drafts/editor/editor.ts'),
     import('../../src/app/drafts/editor/save-garment.ts'),
-    import('../../src/app/backup.ts'),
-    import('../../src/app/way-back.ts'),
+    import('../../src/app/backup/backup.ts'),
+    import('../../src/app/backup/way-back.ts'),
     import('../../src/app/in-hand/ways.ts'),
   ]);
   const modules = {

@@ -1,6 +1,6 @@
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { nextTask } from '../../store/next-task.ts';
-import { settings } from '../settings.ts';
+import { settings } from '../settings/settings.ts';
 import { restDue } from '../state.ts';
 import { feelsAt } from './feels.ts';
 import { rested, type Sitting, sat, wantsRest } from './rest.ts';

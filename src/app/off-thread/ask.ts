@@ -1,5 +1,5 @@
 import { fault, ok, type Result, refuse } from '../../knit/fault.ts';
-import { scriptUrl } from '../script-url.ts';
+import { scriptUrl } from '../start/script-url.ts';
 import type { ArgsOf, PartOf, TaskName, tasks as Tasks } from './tasks.ts';
 import type { Answering, Asking } from './worker.ts';
 import address from './worker.ts?worker&url';

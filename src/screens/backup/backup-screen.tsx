@@ -1,6 +1,6 @@
 import './backup.css';
 import { useEffect, useState } from 'preact/hooks';
-import { backupState, makeBackup } from '../../app/backup.ts';
+import { backupState, makeBackup } from '../../app/backup/backup.ts';
 import {
   canKeepUp,
   chooseKeptFile,
@@ -8,10 +8,10 @@ import {
   handOver,
   keepUpAgain,
   keptFile,
-} from '../../app/device/backup-file.ts';
-import { keptFileLate } from '../../app/kept-file-late.ts';
+} from '../../app/backup/backup-file.ts';
+import { keptFileLate } from '../../app/backup/kept-file-late.ts';
+import { endWayBack } from '../../app/backup/way-back.ts';
 import { hrefTo } from '../../app/routes.ts';
-import { endWayBack } from '../../app/way-back.ts';
 import type { Fault } from '../../knit/fault.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';

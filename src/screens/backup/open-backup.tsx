@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { type OpenedFile, openFile, takeIn } from '../../app/backup.ts';
-import { openedFiles } from '../../app/device/opened-files.ts';
+import { type OpenedFile, openFile, takeIn } from '../../app/backup/backup.ts';
+import { openedFiles } from '../../app/backup/opened-files.ts';
 import { linkInFile } from '../../app/garments/passing-on.ts';
 import { goTo } from '../../app/navigate.ts';
 import { hrefTo } from '../../app/routes.ts';

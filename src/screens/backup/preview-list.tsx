@@ -1,4 +1,4 @@
-import type { Preview } from '../../app/backup.ts';
+import type { Preview } from '../../app/backup/backup.ts';
 import { say } from '../../words/say.ts';
 import { saysMake } from '../says-make.ts';
 

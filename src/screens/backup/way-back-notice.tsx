@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { leaveItSo, readWayBack, takeItBack, wayBack } from '../../app/way-back.ts';
+import { leaveItSo, readWayBack, takeItBack, wayBack } from '../../app/backup/way-back.ts';
 import type { Result } from '../../knit/fault.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';

@@ -1,4 +1,4 @@
-import type { Preview } from '../../app/backup.ts';
+import type { Preview } from '../../app/backup/backup.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { say } from '../../words/say.ts';

@@ -1,6 +1,6 @@
 import type { ComponentType } from 'preact';
 import { useLayoutEffect } from 'preact/hooks';
-import { firstScreen } from '../../app/first-screen.ts';
+import { firstScreen } from '../../app/start/first-screen.ts';
 import type { CatalogueName } from '../../words/catalogues.ts';
 import { loadWords } from '../../words/say.ts';
 import { type Later, later } from '../later.tsx';

@@ -14,7 +14,7 @@ import {
   toWork,
 } from '../../app/in-hand/reading.ts';
 import { hrefTo, makeAt, type Route } from '../../app/routes.ts';
-import { settings } from '../../app/settings.ts';
+import { settings } from '../../app/settings/settings.ts';
 import {
   garmentInHand,
   type InHand,

@@ -2,7 +2,7 @@ import { computed } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { finishRow, undoRow } from '../../app/in-hand/knit.ts';
 import { atEnd, atStart, isLooking, toWork } from '../../app/in-hand/reading.ts';
-import { settings } from '../../app/settings.ts';
+import { settings } from '../../app/settings/settings.ts';
 import { inHand, isFelt, locked, looking } from '../../app/state.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { FinishPad } from '../../ui/pad/finish-pad.tsx';

@@ -1,5 +1,5 @@
 import { takeRest } from '../../app/device/tell.ts';
-import { changeSetting } from '../../app/intents/settings.ts';
+import { changeSetting } from '../../app/settings/change-settings.ts';
 import { restDue } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';

@@ -1,9 +1,9 @@
 import { useEffect } from 'preact/hooks';
 import { canReadAloud, readAloud } from '../../app/device/aloud.ts';
 import { keyInHand } from '../../app/in-hand/make-in-hand.ts';
-import { changeSetting } from '../../app/intents/settings.ts';
 import { hrefTo } from '../../app/routes.ts';
-import { type Settings, settings } from '../../app/settings.ts';
+import { changeSetting } from '../../app/settings/change-settings.ts';
+import { type Settings, settings } from '../../app/settings/settings.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';

@@ -1,7 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import { type Devices, phone } from '../../app/device/phone.ts';
 import { finishRow, undoRow } from '../../app/in-hand/knit.ts';
-import { settings } from '../../app/settings.ts';
+import { settings } from '../../app/settings/settings.ts';
 import { languageTag } from '../../words/say.ts';
 
 const turns = { forward: () => void finishRow(), back: () => void undoRow() };

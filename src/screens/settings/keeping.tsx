@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { askToKeep, isKept, type Kept, type Room, roomLeft } from '../../app/device/room.ts';
 import { hrefTo } from '../../app/routes.ts';
-import { appVersion, offlineReady } from '../../app/service-worker.ts';
+import { appVersion, offlineReady } from '../../app/start/service-worker.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Icon } from '../../ui/icon/icon.tsx';
 import { saysNumber } from '../../words/numbers.ts';

@@ -1,8 +1,8 @@
 import './settings.css';
 import type { ComponentChildren } from 'preact';
-import { changeSetting, changeSpeech } from '../../app/intents/settings.ts';
 import { hrefTo } from '../../app/routes.ts';
-import { type Settings, settings } from '../../app/settings.ts';
+import { changeSetting, changeSpeech } from '../../app/settings/change-settings.ts';
+import { type Settings, settings } from '../../app/settings/settings.ts';
 import { readFault } from '../../app/state.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';

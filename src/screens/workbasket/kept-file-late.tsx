@@ -1,4 +1,4 @@
-import { keptFileLate } from '../../app/kept-file-late.ts';
+import { keptFileLate } from '../../app/backup/kept-file-late.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';

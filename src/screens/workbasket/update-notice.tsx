@@ -1,4 +1,4 @@
-import { applyUpdate, updatedElsewhere, updateReady } from '../../app/service-worker.ts';
+import { applyUpdate, updatedElsewhere, updateReady } from '../../app/start/service-worker.ts';
 import { saving } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';

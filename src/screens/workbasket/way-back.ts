@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import { readWayBack, wayBack } from '../../app/way-back.ts';
+import { readWayBack, wayBack } from '../../app/backup/way-back.ts';
 import { loadWords } from '../../words/say.ts';
 import { later } from '../later.tsx';
 

@@ -8,7 +8,7 @@ import type { SentinelKeeper } from './sentinel.ts';
 import type { SmallKeep } from './small-keep.ts';
 import { writeHeld } from './write-held.ts';
 
-/** What becomes of taps that the box does not take: in memory before that happens, and no sooner (src/app/later.ts). */
+/** What becomes of taps that the box does not take: in memory before that happens, and no sooner (src/app/start/later.ts). */
 export interface Beside {
   readonly count: () => number;
   /** keeps them outside the box, all or none; gives the places with them, undefined where they cannot be kept */

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { feelsAt } from '../../../src/app/device/feels.ts';
 import { takeRest, tellStored } from '../../../src/app/device/tell.ts';
 import { buzzOf } from '../../../src/app/device/touch.ts';
-import { readSettings, settings } from '../../../src/app/settings.ts';
+import { readSettings, settings } from '../../../src/app/settings/settings.ts';
 import { restDue } from '../../../src/app/state.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
 import { told } from '../../told.ts';

@@ -1,14 +1,14 @@
 import { deflateSync, strToU8 } from 'fflate';
-import { openFile } from '../../../src/app/backup.ts';
-import { keepUp } from '../../../src/app/device/backup-file.ts';
-import { keptFileLate } from '../../../src/app/kept-file-late.ts';
+import { openFile } from '../../../src/app/backup/backup.ts';
+import { keepUp } from '../../../src/app/backup/backup-file.ts';
+import { keptFileLate } from '../../../src/app/backup/kept-file-late.ts';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
 import { BACKUP_VERSION } from '../../../src/store/backup/document.ts';
 import { backupFile, exportAll } from '../../../src/store/backup/export.ts';
 import { readBackup } from '../../../src/store/backup/read.ts';
 import type { StoreFaults } from '../../../src/store/faults.ts';
 import { garmentToLink, LONGEST_LINK, linkToGarment } from '../../../src/store/share/link.ts';
-import { withKeptFile } from '../../app/device/kept-file.ts';
+import { withKeptFile } from '../../app/backup/kept-file.ts';
 import { knittedBox } from '../../store/knitted-box.ts';
 import { given } from '../../store/scenario.ts';
 import type { Drivers } from './drivers.ts';

@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { openedFiles, takeOpenedFiles } from '../../../src/app/device/opened-files.ts';
-import { takeSharedFile } from '../../../src/app/device/shared-file.ts';
+import { openedFiles, takeOpenedFiles } from '../../../src/app/backup/opened-files.ts';
+import { takeSharedFile } from '../../../src/app/backup/shared-file.ts';
 
 afterEach(() => vi.unstubAllGlobals());
 

@@ -1,17 +1,17 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { openSample } from '../../src/app/garments/sample.ts';
-import { openMake } from '../../src/app/in-hand/open-make.ts';
-import { changeSetting, changeSpeech, wearSettings } from '../../src/app/intents/settings.ts';
-import { readSettings, settings } from '../../src/app/settings.ts';
-import { startStore } from '../../src/app/start.ts';
-import { inHand, readFault, saving } from '../../src/app/state.ts';
-import { forgetStore, store } from '../../src/app/store.ts';
-import { openStore, type Store } from '../../src/store/store.ts';
-import { speak } from '../../src/words/say.ts';
-import { plainSpeech, speech } from '../../src/words/settings.ts';
-import { told } from '../told.ts';
+import { openSample } from '../../../src/app/garments/sample.ts';
+import { openMake } from '../../../src/app/in-hand/open-make.ts';
+import { changeSetting, changeSpeech, wearSettings } from '../../../src/app/settings/change-settings.ts';
+import { readSettings, settings } from '../../../src/app/settings/settings.ts';
+import { startStore } from '../../../src/app/start/start.ts';
+import { inHand, readFault, saving } from '../../../src/app/state.ts';
+import { forgetStore, store } from '../../../src/app/store.ts';
+import { openStore, type Store } from '../../../src/store/store.ts';
+import { speak } from '../../../src/words/say.ts';
+import { plainSpeech, speech } from '../../../src/words/settings.ts';
+import { told } from '../../told.ts';
 
 /** The app as it starts on a phone, over a database of its own. */
 

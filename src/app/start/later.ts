@@ -1,9 +1,9 @@
-import { ASIDE } from '../store/backup/own-settings.ts';
-import { keepUpWhenHidden } from './device/backup-file.ts';
-import { takeOpenedFiles } from './device/opened-files.ts';
-import { goTo } from './navigate.ts';
-import { hrefTo } from './routes.ts';
-import { store } from './store.ts';
+import { ASIDE } from '../../store/backup/own-settings.ts';
+import { keepUpWhenHidden } from '../backup/backup-file.ts';
+import { takeOpenedFiles } from '../backup/opened-files.ts';
+import { goTo } from '../navigate.ts';
+import { hrefTo } from '../routes.ts';
+import { store } from '../store.ts';
 
 /** What the app listens for once it stands: files it is opened with, links shared to it, and being put away. */
 export function startLater(): void {
@@ -11,7 +11,7 @@ export function startLater(): void {
   takeOpenedFiles(() => goTo(hrefTo('backup')));
   openSharedLink();
   // for the day when the browser has lost its storage, or has no room: that is no time to look for a file
-  for (const part of [import('../store/box/frame-factory.ts'), import('../store/beside/beside.ts')])
+  for (const part of [import('../../store/box/frame-factory.ts'), import('../../store/beside/beside.ts')])
     part.catch(() => undefined);
   void clearAside();
 }
@@ -20,7 +20,7 @@ export function startLater(): void {
 async function clearAside(): Promise<void> {
   const { atOpening, box } = await store();
   if (atOpening[ASIDE] === undefined) return;
-  const aside = await import('../store/backup/aside.ts').catch(() => undefined);
+  const aside = await import('../../store/backup/aside.ts').catch(() => undefined);
   await aside?.clearAside(box);
 }
 

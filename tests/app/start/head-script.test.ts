@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { headScript } from '../../src/app/head-script.ts';
+import { headScript } from '../../../src/app/start/head-script.ts';
 
 afterEach(() => {
   vi.useRealTimers();

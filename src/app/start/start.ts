@@ -1,15 +1,15 @@
-import { openStore, type Store } from '../store/store.ts';
-import { openMake, rereadMake } from './in-hand/open-make.ts';
-import { tryAgain } from './in-hand/taps.ts';
-import { takeSettings } from './intents/settings.ts';
-import { makeAt, parseRoute } from './routes.ts';
-import { inHand, missing, readFault, saving, tapFault } from './state.ts';
-import { giveStore, readOr } from './store.ts';
+import { openStore, type Store } from '../../store/store.ts';
+import { openMake, rereadMake } from '../in-hand/open-make.ts';
+import { tryAgain } from '../in-hand/taps.ts';
+import { makeAt, parseRoute } from '../routes.ts';
+import { takeSettings } from '../settings/change-settings.ts';
+import { inHand, missing, readFault, saving, tapFault } from '../state.ts';
+import { giveStore, readOr } from '../store.ts';
 
 /** Opens the store and keeps the screens true to it, whichever window writes. */
 export async function startStore(): Promise<void> {
   const first = askedFirst(location.hash);
-  // given by the script in the page's head (src/app/box-name.ts); the development server has none
+  // given by the script in the page's head (src/app/start/box-name.ts); the development server has none
   const opened = await openStore({ first, name: document.documentElement.dataset.box ?? 'ridgeline' });
   if (!opened.ok) {
     readFault.value = opened.faults[0];

@@ -1,15 +1,15 @@
-import { fault, ok, type Result, refuse } from '../knit/fault.ts';
-import { BACKUP_LIMITS, type Backup } from '../store/backup/document.ts';
-import { type BackupFile, backupFile } from '../store/backup/export.ts';
-import { importBackup } from '../store/backup/import.ts';
-import { type ImportMode, type Preview, previewImport } from '../store/backup/preview.ts';
-import { BEGINNING, oddBeginning } from '../store/backup/read.ts';
-import type { Sentinel } from '../store/beside/sentinel.ts';
-import { ask } from './off-thread/ask.ts';
-import type { BackupPart } from './off-thread/tasks.ts';
-import { store } from './store.ts';
+import { fault, ok, type Result, refuse } from '../../knit/fault.ts';
+import { BACKUP_LIMITS, type Backup } from '../../store/backup/document.ts';
+import { type BackupFile, backupFile } from '../../store/backup/export.ts';
+import { importBackup } from '../../store/backup/import.ts';
+import { type ImportMode, type Preview, previewImport } from '../../store/backup/preview.ts';
+import { BEGINNING, oddBeginning } from '../../store/backup/read.ts';
+import type { Sentinel } from '../../store/beside/sentinel.ts';
+import { ask } from '../off-thread/ask.ts';
+import type { BackupPart } from '../off-thread/tasks.ts';
+import { store } from '../store.ts';
 
-export type { Preview } from '../store/backup/preview.ts';
+export type { Preview } from '../../store/backup/preview.ts';
 
 /** A file that was read and found whole; nothing of it is in the box yet. */
 export interface OpenedFile {

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { registerWorker } from '../../src/app/register-worker.ts';
+import { registerWorker } from '../../../src/app/start/register-worker.ts';
 
 /** The page's side of the worker, with a browser that has one. */
 

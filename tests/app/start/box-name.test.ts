@@ -1,9 +1,9 @@
 import { IDBFactory } from 'fake-indexeddb';
 import { expect, it } from 'vitest';
-import { boxName } from '../../src/app/box-name.ts';
-import { openStore } from '../../src/store/store.ts';
-import { memoryKeep } from '../store/beside/memory-keep.ts';
-import { given, LONG, scarf } from '../store/scenario.ts';
+import { boxName } from '../../../src/app/start/box-name.ts';
+import { openStore } from '../../../src/store/store.ts';
+import { memoryKeep } from '../../store/beside/memory-keep.ts';
+import { given, LONG, scarf } from '../../store/scenario.ts';
 
 const opened = async (factory: IDBFactory, name: string | undefined) =>
   given(

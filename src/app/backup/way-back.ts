@@ -1,13 +1,13 @@
 import { signal } from '@preact/signals';
-import { fault, type Result, refuse } from '../knit/fault.ts';
-import { wayBackIn } from '../store/backup/own-settings.ts';
-import type { TakenBack, WayBack } from '../store/backup/way-back.ts';
-import { store } from './store.ts';
+import { fault, type Result, refuse } from '../../knit/fault.ts';
+import { wayBackIn } from '../../store/backup/own-settings.ts';
+import type { TakenBack, WayBack } from '../../store/backup/way-back.ts';
+import { store } from '../store.ts';
 
 /** The last backup that was taken in, as far as it can be taken back; undefined where there is none, or until read. */
 export const wayBack = signal<Pick<WayBack, 'at' | 'mode' | 'hidden'> | undefined>(undefined);
 
-const part = () => import('../store/backup/way-back.ts').catch(() => undefined);
+const part = () => import('../../store/backup/way-back.ts').catch(() => undefined);
 
 export async function readWayBack(): Promise<void> {
   const settings = await (await store()).settings();

@@ -8,8 +8,8 @@ import {
   keepUpAgain,
   keepUpWhenHidden,
   keptFile,
-} from '../../../src/app/device/backup-file.ts';
-import { keptFileLate } from '../../../src/app/kept-file-late.ts';
+} from '../../../src/app/backup/backup-file.ts';
+import { keptFileLate } from '../../../src/app/backup/kept-file-late.ts';
 import { fault } from '../../../src/knit/fault.ts';
 import { readBackup } from '../../../src/store/backup/read.ts';
 import { knittedBox } from '../../store/knitted-box.ts';
@@ -185,7 +185,10 @@ describe('choosing the file that is kept up to date', () => {
   it('is not done where the box does not keep it: nothing is written', async () => {
     platform({ save: 'takes' });
     const store = await knittedBox();
-    const setSetting: typeof store.setSetting = async () => ({ ok: false, faults: [fault('backup-file-gone')] });
+    const setSetting: typeof store.setSetting = async () => ({
+      ok: false,
+      faults: [fault('backup-file-gone')],
+    });
     let chosen: boolean | undefined;
     const written = await withKeptFile({ ...store, setSetting }, {}, async () => {
       chosen = await chooseKeptFile();

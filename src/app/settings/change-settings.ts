@@ -1,8 +1,8 @@
 import { effect } from '@preact/signals';
 import { speak } from '../../words/say.ts';
 import { languages, type Speech, speech, speechFor } from '../../words/settings.ts';
-import { readSettings, type Settings, settings } from '../settings.ts';
 import { readOr, store } from '../store.ts';
+import { readSettings, type Settings, settings } from './settings.ts';
 
 /** How the app speaks, each part stored by its name; `language` undefined or 'auto' follows the device. */
 const speechChoices: { readonly [K in keyof Speech]: readonly Speech[K][] } = {

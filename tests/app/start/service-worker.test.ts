@@ -4,7 +4,7 @@ import {
   startServiceWorker,
   updatedElsewhere,
   updateReady,
-} from '../../src/app/service-worker.ts';
+} from '../../../src/app/start/service-worker.ts';
 
 /** A window with or without a worker that holds it. */
 function open(
@@ -73,7 +73,7 @@ describe('a window of the app', () => {
   it('that is outdated is read anew when she wants the newer version, and does not count that as another’s', async () => {
     // a window of its own: it never forgets that it took a version
     vi.resetModules();
-    const own = await import('../../src/app/service-worker.ts');
+    const own = await import('../../../src/app/start/service-worker.ts');
     const { changes, reloads } = open({}, own.startServiceWorker);
     changes();
     expect(own.updatedElsewhere.value).toBe(true);

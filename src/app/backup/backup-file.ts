@@ -1,8 +1,8 @@
 import { type Fault, fault } from '../../knit/fault.ts';
-import { makeBackup } from '../backup.ts';
-import { keptFileLate } from '../kept-file-late.ts';
+import { saveFile } from '../device/hand-over.ts';
 import { store } from '../store.ts';
-import { saveFile } from './hand-over.ts';
+import { makeBackup } from './backup.ts';
+import { keptFileLate } from './kept-file-late.ts';
 
 /** How a backup left the app; undefined when she thought better of it. */
 export type HandedOver = 'shared' | 'saved' | 'downloaded' | undefined;

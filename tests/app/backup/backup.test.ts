@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { openFile } from '../../src/app/backup.ts';
+import { openFile } from '../../../src/app/backup/backup.ts';
 
 /** A file of so many bytes; only its beginning can be read, and reading all of it would be a mistake. */
 function fileOf(beginning: string, size: number): Blob & { wholeReads: number } {
