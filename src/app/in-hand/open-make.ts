@@ -1,6 +1,6 @@
 import { batch } from '@preact/signals';
 import type { Fault } from '../../knit/fault.ts';
-import { inHand, looking } from '../state.ts';
+import { type InHand, inHand, looking } from '../state.ts';
 import { readOr, store } from '../store.ts';
 
 /** There is no such thing, or not all of it: nothing to be tried again. */
@@ -9,28 +9,43 @@ const isNone = (fault: Fault | undefined): boolean =>
 
 /** the key of the make opened last, whether there is such a make or not */
 let asked: string | undefined;
+/** reads are numbered as they are asked, since they may be answered in any order; that of the one shown, and what it showed */
+let reads = 0;
+let shownRead = 0;
+let shownByRead: InHand | null | undefined;
+
+function showRead(read: number, found: InHand | null | undefined): void {
+  shownRead = read;
+  shownByRead = found;
+  inHand.value = found;
+}
 
 /** Opens a make; without a key the one last knitted. Resolves with its key, or undefined where there is none. */
 export async function openMake(key?: string): Promise<string | undefined> {
   asked = key;
+  reads += 1;
+  const read = reads;
   if (inHand.value?.make !== key) inHand.value = undefined;
   const before = inHand.value;
   const result = await (await store()).inHand(key);
+  // one that was asked later knows more, and another make is wanted by now
+  const isLate = read < shownRead || (read < reads && asked !== key);
   if (!result.ok && isNone(result.faults[0])) {
-    inHand.value = null;
+    if (!isLate) showRead(read, null);
     return undefined;
   }
   const found = readOr(result);
   if (found === undefined) return undefined;
   const { place, plan, garment } = found;
+  if (isLate) return place.id;
   const now = inHand.value;
-  // a row stored while this was being read is newer than what was read
-  if (now !== before && now?.make === place.id && now.place.seq > place.seq) return place.id;
+  // a row was stored while this was being read: which of the two is newer only another read can tell
+  if (now !== before && now !== shownByRead && now?.make === place.id) return openMake(key);
   // read a second time before anything has changed: what shows it is not gone through again
   if (now?.place === place && now.part === plan.plan && now.garment === garment) return place.id;
   batch(() => {
     if (now?.make !== place.id) looking.value = undefined;
-    inHand.value = { make: place.id, part: plan.plan, place, garment };
+    showRead(read, { make: place.id, part: plan.plan, place, garment });
   });
   return place.id;
 }

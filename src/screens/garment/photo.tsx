@@ -9,7 +9,8 @@ import { say } from '../../words/say.ts';
 export function Photo({ garment }: { readonly garment: GarmentRecord }) {
   const [photo, setPhoto] = useState<PhotoRecord>();
   const [failed, setFailed] = useState(false);
-  useEffect(() => void openPhoto(garment.id).then(setPhoto), [garment.id]);
+  // of another window too: the garment is read anew when one comes or goes
+  useEffect(() => void openPhoto(garment.id).then(setPhoto), [garment]);
   const keep = async (file: File) => {
     const kept = await keepPhoto(garment.id, file);
     setFailed(kept === undefined);

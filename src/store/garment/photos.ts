@@ -1,4 +1,4 @@
-import { fault, type Result } from '../../knit/fault.ts';
+import { fault, ok, type Result } from '../../knit/fault.ts';
 import type { Tx } from '../box/schema.ts';
 import { mayStill, Refusal } from '../faults.ts';
 import { randomId } from '../ids.ts';
@@ -64,6 +64,7 @@ export async function addPhoto(
   });
   if (mayStill(written)) unsure.set(box, { asked, photo });
   else unsure.delete(box);
+  if (written.ok) box.tell({ kind: 'garment', id: garment });
   return written;
 }
 
@@ -71,14 +72,20 @@ export const photosOf = (box: Box, garment: string): Promise<Result<PhotoRecord[
   box.door.read(['photos'], (tx) => tx.objectStore('photos').index('garment').getAll(garment));
 
 /** The garment remembers that it is gone: devices that still have it hear of it when they are united. */
-export const deletePhoto = (box: Box, id: string): Promise<Result<void>> =>
-  box.door.write(['photos', 'garments'], (tx) => takeAway(tx, box, id));
+export async function deletePhoto(box: Box, id: string): Promise<Result<void>> {
+  const gone = await box.door.write(['photos', 'garments'], (tx) => takeAway(tx, box, id));
+  if (!gone.ok) return gone;
+  if (gone.value !== undefined) box.tell({ kind: 'garment', id: gone.value });
+  return ok(undefined);
+}
 
-async function takeAway(tx: Tx<'readwrite'>, { device, now }: Box, id: string): Promise<void> {
+/** Gives the garment of which it was one. */
+async function takeAway(tx: Tx<'readwrite'>, { device, now }: Box, id: string): Promise<string | undefined> {
   const photo = await tx.objectStore('photos').get(id);
-  if (photo === undefined) return;
+  if (photo === undefined) return undefined;
   const garment = await tx.objectStore('garments').get(photo.garment);
   await tx.objectStore('photos').delete(id);
   if (garment !== undefined)
     await tx.objectStore('garments').put(withoutPhotos(garment, [id], { device, at: now() }));
+  return photo.garment;
 }

@@ -8,6 +8,8 @@ import { readSettings, settings } from '../../../src/app/settings/settings.ts';
 import { startStore } from '../../../src/app/start/start.ts';
 import { inHand, readFault, saving } from '../../../src/app/state.ts';
 import { forgetStore, store } from '../../../src/app/store.ts';
+import { exportAll } from '../../../src/store/backup/export.ts';
+import { importBackup } from '../../../src/store/backup/import.ts';
 import { openStore, type Store } from '../../../src/store/store.ts';
 import { speak } from '../../../src/words/say.ts';
 import { plainSpeech, speech } from '../../../src/words/settings.ts';
@@ -142,5 +144,25 @@ describe('the page itself', () => {
     stop();
     await changeSetting('theme', 'light');
     expect(root.dataset).toMatchObject({ theme: 'dark' });
+  });
+});
+
+describe('settings that come with a backup that takes the place of everything', () => {
+  it('hold at once, in this window and in every other', async () => {
+    await start();
+    await changeSetting('hand', 'left');
+    await changeSpeech('units', 'in');
+    const other = await otherWindow();
+    const backup = await exportAll(other.box);
+    if (!backup.ok) throw new Error(told(backup.faults));
+    await changeSetting('hand', 'right');
+    await changeSpeech('units', 'cm');
+    const here = (await store()).box;
+    await importBackup(here, backup.value, 'replace');
+    await vi.waitFor(() => expect([settings.value.hand, speech.value.units]).toEqual(['left', 'in']));
+    await changeSetting('hand', 'right');
+    await importBackup(other.box, backup.value, 'replace');
+    await vi.waitFor(() => expect(settings.value.hand).toBe('left'));
+    other.close();
   });
 });
