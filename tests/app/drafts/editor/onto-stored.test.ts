@@ -170,7 +170,7 @@ describe('what she is told of it', () => {
     });
     expect(isNothing(andThen(nothingElsewhere, nothingElsewhere))).toBe(true);
     for (const some of [
-      { ...nothingElsewhere, ...{ fields: ['name'] as const } },
+      { ...nothingElsewhere, fields: ['name'] as const },
       { ...nothingElsewhere, pieces: ['x'] },
       { ...nothingElsewhere, both: ['x'] },
     ])
