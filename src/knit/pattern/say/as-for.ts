@@ -48,8 +48,8 @@ export const readAsFor = (c: Cursor): Statement | undefined =>
         'as',
         'to match|correspond to|with',
         'to match',
-        'with|to',
-      ) || took(c, 'match');
+      ) ||
+      (took(c, 'correspond', 'match') && (takes(c, 'with', 'to') || took(c, 'match')));
     takes(c, 'given', 'for');
     takes(c, 'the');
     const piece = as ? readPieceName(c) : undefined;
@@ -98,7 +98,11 @@ const readToPlace = (c: Cursor): Place | undefined =>
     takes(c, 'as', 'of');
     takes(c, 'the', 'where', 'beg', 'start');
     const place = readPlace(c);
-    if (place === undefined || sees(c, 'measure', 'measures', 'is', 'are')) return undefined;
-    takeAnyPhrase(c, 'is|are reached|completed|complete', 'has|have been completed', 'are worked', 'begins');
-    return place;
+    const done = takeAnyPhrase(
+      c,
+      'is|are reached|completed|complete|worked',
+      'has|have been completed',
+      'begins',
+    );
+    return done || !sees(c, 'measure', 'measures', 'is', 'are') ? place : undefined;
   });

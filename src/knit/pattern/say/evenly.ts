@@ -1,5 +1,6 @@
 import { attempt, type Cursor, takeAnyPhrase, takeNumber, takePhrase, takes } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
+import { seesEnding, takeFirst } from './phrase/ordinal.ts';
 import { readToCount } from './phrase/until.ts';
 import type { Beat, Statement } from './statement.ts';
 
@@ -28,7 +29,7 @@ const readOver = (c: Cursor): number | undefined =>
       takes(c, 'the');
       takes(c, 'next', 'center', 'front', 'back');
       const n = takeNumber(c);
-      if (n !== undefined && takePhrase(c, STS)) return n;
+      if (n !== undefined && !seesEnding(c) && takePhrase(c, STS)) return n;
     }
   });
 
@@ -38,15 +39,15 @@ const readRowRef = (c: Cursor): 'next' | 'last' | 'unsaid' | undefined =>
     takes(c, 'across', 'in', 'on', 'over', 'along', 'during', 'to');
     takes(c, 'the');
     const last = takes(c, 'last', 'final', 'previous');
-    const next = !last && takes(c, 'next', 'first', 'foll', '1st');
+    const next = !last && (takes(c, 'next', 'foll') || takeFirst(c));
     if (!last && !next) takes(c, 'this');
     if (takePhrase(c, 'ws|rs|p|k row') || takeAnyPhrase(c, 'row', 'rnd')) {
       takeAnyPhrase(
         c,
-        'of rib|border|garter|band|welt|cuff',
-        'of the rib|border',
         'of rib patt',
         'of garter st',
+        'of rib|border|garter|band|welt|cuff',
+        'of the rib|border',
       );
       return last ? 'last' : next ? 'next' : 'unsaid';
     }

@@ -21,13 +21,13 @@ export const readHold = (c: Cursor): Statement | undefined =>
     const n = takeNumber(c);
     const late = which ?? readWhichStitches(c);
     const said = takePhrase(c, STS);
-    takeAnyPhrase(c, 'for neck|front|back|thumb|hood|shoulder|collar', 'at center', 'for back|front neck|of');
+    takeAnyPhrase(c, 'for back|front neck|of', 'for neck|front|back|thumb|hood|shoulder|collar', 'at center');
     if ((n !== undefined || late !== undefined) && said && takeOnHolder(c)) {
       takeAnyPhrase(
         c,
-        'for neck|neckband|collar|later|hood|shoulder|front|back',
         'for back|front of neck',
         'for back|front neck',
+        'for neck|neckband|collar|later|hood|shoulder|front|back',
         'to be worked later',
         'and work|cont on first|these|rem sts',
       );

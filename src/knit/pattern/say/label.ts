@@ -84,6 +84,7 @@ const readLast = (c: Cursor, first: number): number | undefined =>
     if (!takes(c, '-', 'to', 'through')) return first;
     takePhrase(c, ROWS);
     const last = takeNumber(c);
+    if (endsOrdinal(peek(c)) && peek(c)?.glued) c.at += 1;
     if (last === undefined || last < first || last - first > 400) return undefined;
     takes(c, 'inclusive', 'incl');
     return last;
@@ -115,7 +116,7 @@ const readEveryOther = (c: Cursor): boolean =>
       if (
         takeAnyPhrase(
           c,
-          `alt|other|ws|rs|even|odd|2nd|p ${ROWS}`,
+          `alt|other|ws|rs|even|odd|p ${ROWS}`,
           `wrong|right side ${ROWS}`,
           `even|odd numbered ${ROWS}`,
           `2 nd ${ROWS}`,

@@ -28,13 +28,12 @@ export const readNote = (c: Cursor): Statement | undefined =>
     if (
       takeAnyPhrase(
         c,
-        'break|cut|fasten off yarn|wool|thread',
-        'break|cut off|the yarn|wool|thread',
+        'break|cut|fasten off the yarn|wool|thread',
+        'break|cut|fasten off|the yarn|wool|thread',
+        'break|cut|fasten off|yarn|wool|thread',
         'break|cut|fasten',
-        'fasten off',
       )
     ) {
-      takeAnyPhrase(c, 'off', 'yarn', 'wool', 'the yarn');
       return { is: 'note', about: 'yarn' };
     }
     if (
@@ -51,6 +50,9 @@ export const readNote = (c: Cursor): Statement | undefined =>
       while (c.at < c.end && !/^[,;]$/.test(peekWord(c))) c.at += 1;
       return { is: 'note', about: 'marker' };
     }
+    if (word === 'attach' && seesPhrase(c, 'attach yarn|wool|thread|ball|new|the|a|another'))
+      return undefined;
+    if (word === 'finishing' && seesPhrase(c, 'finishing with|on|after|at')) return undefined;
     if (word === 'join' && !seesPhrase(c, 'join seam|shoulder|side|right|left|sleeve|back|front'))
       return undefined;
     if (word === 'to' && !seesPhrase(c, 'to make|finish|fit')) return undefined;

@@ -1,10 +1,11 @@
-import { attempt, type Cursor, peek, seesPhrase, takeAnyPhrase, takes } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, takeAnyPhrase, takes } from '../../row/read/cursor.ts';
+import { takeFirst, takeSecond } from './phrase/ordinal.ts';
 import type { Statement } from './statement.ts';
 
 const MATCHING = [
   'to match|correspond',
   'to correspond with|to',
-  'to match first|1st|other|right|left',
+  'to match first|other|right|left',
   'the same',
   'in same manner|way',
   'in the same manner|way',
@@ -12,7 +13,7 @@ const MATCHING = [
   'same',
   'likewise',
   'as for|given|on first',
-  'as first|1st|for',
+  'as first|for',
   'as',
   'similarly',
 ];
@@ -24,12 +25,12 @@ export const readOtherSide = (c: Cursor): Statement | undefined =>
     const verb = takes(c, 'complete', 'work', 'finish', 'k', 'completing', 'make', 'shape');
     takes(c, 'the');
     takes(c, 'rem');
-    const other = takes(c, 'other', 'second', '2nd', 'opposite', 'left', 'right') || takeOrdinal(c, 'nd');
+    const other = takes(c, 'other', 'opposite', 'left', 'right') || takeSecond(c);
     const what = takes(c, 'side', 'shoulder', 'half', 'neck', 'edge', 'sts');
     const matches = takeAnyPhrase(c, ...MATCHING);
     takeAnyPhrase(c, 'for', 'with', 'to');
-    takes(c, 'the', 'other');
-    const first = takes(c, 'first', '1st', 'one', 'right', 'left') || takeOrdinal(c, 'st');
+    takes(c, 'the');
+    const first = takes(c, 'one', 'right', 'left', 'other') || takeFirst(c);
     const firstWhat = takes(c, 'side', 'shoulder', 'half', 'one');
     if (verb && matches && ((other && what) || (first && firstWhat))) {
       return { is: 'other side', reversing: readReversing(c) };
@@ -51,10 +52,3 @@ export const readReversing = (c: Cursor): boolean =>
       return true;
     return false;
   });
-
-/** '2nd', '1st': a number with its ending. */
-function takeOrdinal(c: Cursor, ending: 'st' | 'nd'): boolean {
-  if (peek(c)?.kind !== 'number' || !seesPhrase({ ...c, at: c.at + 1 }, ending)) return false;
-  c.at += 2;
-  return true;
-}

@@ -31,7 +31,7 @@ function rejoined(c: Cursor): number | 'some' | undefined {
       c,
       'yarn|wool|thread|ball',
       'a|another|new|the ball|yarn',
-      'second|2nd ball',
+      'second ball',
       'yarns',
       'another ball of yarn',
       'a new|second ball',
@@ -57,7 +57,7 @@ function rejoined(c: Cursor): number | 'some' | undefined {
     if (
       !takeAnyPhrase(
         c,
-        'from|on holder',
+        'from holder',
         'from|off the|st holder',
         'back',
         'onto|on|to needle',

@@ -62,10 +62,14 @@ const readLastRows = (c: Cursor): Which | undefined =>
     if (!takes(c, 'last', 'these', 'above', 'previous', 'those', 'this', 'preceding')) return undefined;
     takes(c, 'last');
     const n = takeNumber(c);
-    if (!takePhrase(c, 'row|rows|rnds')) return undefined;
+    if (!takePhrase(c, 'row|rows|rnd|rnds')) return undefined;
     const one = took(c, 'row', 'rnd') && n === undefined;
     return { last: one ? 1 : (n ?? 0) };
   });
+
+/** A number that says which row, not how often: 'rows 1 to 4, 5 times'. */
+const takeRowNumber = (c: Cursor): number | undefined =>
+  readTimes({ ...c }) === undefined ? takeNumber(c) : undefined;
 
 /** 'rows 1–4', '1st to 4th rows', 'rows 1, 2 and 3'. */
 const readNumbered = (c: Cursor): Which | undefined =>
@@ -84,7 +88,7 @@ const readNumbered = (c: Cursor): Which | undefined =>
       }
       for (let n: number | undefined = to; n !== undefined; ) {
         to = n;
-        n = attempt(c, () => (takes(c, ',', 'and') ? takeNumber(c) : undefined));
+        n = attempt(c, () => (takes(c, ',', 'and') ? takeRowNumber(c) : undefined));
       }
       const after = takePhrase(c, 'row|rows');
       if ((rowsFirst || after) && Number.isSafeInteger(from) && Number.isSafeInteger(to))

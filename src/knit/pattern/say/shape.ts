@@ -7,7 +7,7 @@ import {
   takePhrase,
   takes,
 } from '../../row/read/cursor.ts';
-import { STS } from '../../row/read/goal.ts';
+import { readTimes, STS } from '../../row/read/goal.ts';
 import { readEvenly } from './evenly.ts';
 import { readBeats, readBeatsBefore } from './phrase/beats.ts';
 import { readEdgeOf } from './phrase/edge.ts';
@@ -34,7 +34,7 @@ export const readShape = (c: Cursor): Statement | undefined =>
     takes(c, 'then', 'and');
     const when = readBeatsBefore(c);
     const edgeBefore = readEdgeOf(c);
-    const later = when.length > 0 ? when : edgeBefore ? readBeatsAfter(c) : [];
+    const later = when.length > 0 ? when : edgeBefore ? readBeats(c) : [];
     takes(c, ',', ':');
     const sign = CHANGES[peekWord(c)];
     if (sign === undefined) return undefined;
@@ -50,10 +50,19 @@ export const readShape = (c: Cursor): Statement | undefined =>
       return { is: 'evenly', change: sign * by * (edge === 'both' ? 2 : 1), on: 'last' };
     }
     takes(c, ',');
-    const beats = later.length > 0 ? [...later, ...readBeatsAfter(c)] : readBeatsAfter(c);
+    const beats = readBeats(c, withTimes(c, later));
     takes(c, 'only');
     return { is: 'shape', change: sign * by, edge, beats: withEnd(c, beats) };
   });
+
+/** 'Every 4th row dec 1 st at each end 5 times': the times of the beat that was said first. */
+function withTimes(c: Cursor, beats: readonly Beat[]): readonly Beat[] {
+  const last = beats.at(-1);
+  const times = last !== undefined && last.times === undefined ? readTimes(c) : undefined;
+  if (last === undefined || times === undefined) return beats;
+  const { n, more } = times;
+  return [...beats.slice(0, -1), { ...last, times: n, counted: true, ...(more ? { further: true } : {}) }];
+}
 
 /** '… every other row, 5 times in all' and '… at neck edge until 17 sts remain' close the last beat. */
 function withEnd(c: Cursor, beats: readonly Beat[]): readonly Beat[] {
@@ -70,13 +79,14 @@ export const readElidedShape = (c: Cursor, sign: number): Statement | undefined 
     const n = takeNumber(c);
     if (n !== undefined && takePhrase(c, STS)) {
       const edge = readEdgeOf(c);
-      const beats = edge === undefined ? [] : readBeatsAfter(c);
+      const beats = edge === undefined ? [] : readBeats(c);
       if (edge !== undefined && beats.length > 0) return { is: 'shape', change: sign * n, edge, beats };
     }
   });
 
 function readBy(c: Cursor): number {
-  takes(c, 'a', 'single');
+  takes(c, 'a');
+  takes(c, 'single');
   const n = takeNumber(c);
   takes(c, 'more');
   takePhrase(c, STS);
@@ -96,5 +106,3 @@ const takeFromEdge = (c: Cursor): boolean =>
     takeAnyPhrase(c, 'from edge', 'from the edge', 'edge');
     return true;
   });
-
-const readBeatsAfter = (c: Cursor): Beat[] => readBeats(c);

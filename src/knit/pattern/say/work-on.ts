@@ -10,6 +10,7 @@ import {
   took,
 } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
+import { takeFirst, takeSecond } from './phrase/ordinal.ts';
 import type { Statement } from './statement.ts';
 
 /** 'working on last 28 sts only', 'work each side separately', 'working both sides at once'. */
@@ -63,8 +64,8 @@ const readOn = (c: Cursor): Statement | undefined =>
   });
 
 function readWhichOnes(c: Cursor): 'first' | 'last' | 'these' | undefined {
-  if (takes(c, 'last', 'second')) return 'last';
-  if (takes(c, 'first', '1st')) return 'first';
+  if (takes(c, 'last') || takeSecond(c)) return 'last';
+  if (takeFirst(c)) return 'first';
   return takeOneSide(c) || takes(c, 'these', 'this', 'those') ? 'these' : undefined;
 }
 

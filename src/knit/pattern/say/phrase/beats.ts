@@ -33,9 +33,9 @@ export function readBeatsBefore(c: Cursor): Beat[] {
 
 const ROWS = 'row|rows|rnd|rnds';
 
-/** 'of next and every foll 4th row to 60 sts', 'every other row 5 times, then every row 3 times'. */
-export function readBeats(c: Cursor): Beat[] {
-  const beats: Beat[] = [];
+/** 'of next and every foll 4th row to 60 sts', 'every other row 5 times, then every row 3 times'; those said `before` come first. */
+export function readBeats(c: Cursor, before: readonly Beat[] = []): Beat[] {
+  const beats = [...before];
   while (beats.length < 20) {
     const start = c.at;
     const beat = attempt(c, () => {

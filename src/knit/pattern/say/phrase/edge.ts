@@ -25,7 +25,7 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
   )
     return 'both';
   if (takeAnyPhrase(c, 'beg|start', 'right hand end')) return 'beginning';
-  if (takeAnyPhrase(c, 'both|each|either|every', 'each of both', '2')) {
+  if (takeAnyPhrase(c, 'each of both', 'both|each|either|every', '2')) {
     if (takes(c, 'neck', 'front', 'v')) {
       takeAnyPhrase(c, EDGE);
       return 'neck';
@@ -46,10 +46,10 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
   if (
     takeAnyPhrase(
       c,
-      `${NECK} ${EDGE}`,
       `${NECK} opening edge`,
+      `${NECK} ${EDGE}`,
       'center front|neck|back edge',
-      'front neck|edge edge',
+      'front neck edge',
       'v neck edge',
       'front and neck edge',
       'neck',
@@ -59,9 +59,9 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
   if (
     takeAnyPhrase(
       c,
+      `${ARM} seam edge`,
       'side|sides seam',
       `${ARM} ${EDGE}`,
-      `${ARM} seam edge`,
       'armhole',
       'side edge',
       'arm side',

@@ -4,6 +4,7 @@ import {
   type Cursor,
   peekNumber,
   peekWord,
+  sees,
   takeNumber,
   takePhrase,
   takes,
@@ -41,11 +42,12 @@ function withFraction(c: Cursor, n: number): number | undefined {
 /** '38 cm (15 in)' in mm; the first unit counts and the other one in brackets is passed over. */
 export const readLength = (c: Cursor): number | undefined =>
   attempt(c, () => {
-    takes(c, 'about', 'approx', 'another', 'a', 'further', 'total');
-    takePhrase(c, 'total of');
+    takes(c, 'about', 'approx', 'another', 'a', 'further');
+    if (!takePhrase(c, 'total of')) takes(c, 'total');
     const n = readAmount(c);
     const unit = n === undefined ? undefined : readUnit(c);
-    if (n === undefined || unit === undefined) return undefined;
+    // '4 mm needles' are no length
+    if (n === undefined || unit === undefined || sees(c, 'needle', 'pins', 'ns')) return undefined;
     skipOtherUnit(c);
     return n * unit;
   });

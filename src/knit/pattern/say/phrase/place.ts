@@ -1,5 +1,6 @@
 import { attempt, type Cursor, peekWord, sees, takeAnyPhrase, takes } from '../../../row/read/cursor.ts';
 import type { MarkName, PieceSaid, Place } from '../statement.ts';
+import { takeFirst, takeSecond } from './ordinal.ts';
 
 const PLACES: Readonly<Record<string, Place>> = {
   armhole: 'armhole',
@@ -23,7 +24,7 @@ const PLACES: Readonly<Record<string, Place>> = {
 /** 'armhole (shaping)', 'the beg of armhole', 'neck shaping', '1st shoulder bind-off'. */
 export function readPlace(c: Cursor): Place | undefined {
   takeAnyPhrase(c, 'beg|start|end|bottom|top|base of', 'the beg|start|end|bottom|top of', 'first row of');
-  takes(c, 'the', 'end', 'beg', 'first', '1st', 'front', 'back');
+  if (!takeFirst(c)) takes(c, 'the', 'end', 'beg', 'front', 'back');
   takes(c, 'of');
   takes(c, 'shape', 'shaping');
   takes(c, 'the', 'of');
@@ -38,21 +39,22 @@ export function readPlace(c: Cursor): Place | undefined {
   return place;
 }
 
-const PIECES = 'back|front|fronts|sleeve|sleeves|left|right|first|other|second|piece|1st|body';
+const PIECES = 'back|front|fronts|sleeve|sleeves|left|right|other|piece|body';
 
 export function readPieceName(c: Cursor): PieceSaid | undefined {
   const words = pieceWords(c);
   if (words === undefined) return undefined;
-  const name = words.replace(/\b(first|1st|other|second)\b/g, '').trim();
+  const name = words.replace(/\b(first|other|second)\b/g, '').trim();
   return name === '' || name === 'piece' || name === 'side' ? { words } : { words, name };
 }
 
 function pieceWords(c: Cursor): string | undefined {
-  if (!sees(c, ...PIECES.split('|'))) return undefined;
-  const first = peekWord(c);
-  c.at += 1;
+  const ordinal = takeFirst(c) ? 'first' : takeSecond(c) ? 'second' : undefined;
+  if (ordinal === undefined && !sees(c, ...PIECES.split('|'))) return undefined;
+  const first = ordinal ?? peekWord(c);
+  if (ordinal === undefined) c.at += 1;
   if (
-    /^(left|right|first|other|second|1st)$/.test(first) &&
+    /^(left|right|first|other|second)$/.test(first) &&
     sees(c, 'front', 'back', 'sleeve', 'side', 'shoulder', 'half', 'fronts')
   ) {
     const second = peekWord(c);
@@ -63,7 +65,7 @@ function pieceWords(c: Cursor): string | undefined {
 }
 
 const FROM: readonly (readonly [string, MarkName])[] = [
-  ['beg|start|lower|bottom|cast|co|first|1st', 'start'],
+  ['beg|start|lower|bottom|cast|co|first', 'start'],
   ['bo|bind|bound|armhole|underarm', 'armhole'],
   ['rib|border|band|top|welt|hem|hemline|cuff|turn|change', 'rib'],
   ['marker|mark|m|pick|picked|pu', 'marker'],
@@ -79,7 +81,7 @@ export const readFrom = (c: Cursor): MarkName | undefined =>
     takes(c, 'the', 'all', 'beg', 'start', 'first', 'top', 'end');
     const bare = c.tokens[c.at - 1]?.text ?? '';
     const ofSaid = takes(c, 'of');
-    takes(c, 'the', 'first', 'last', 'final', '1st', 'initial');
+    takes(c, 'the', 'first', 'last', 'final', 'initial');
     const found = FROM.find(([list]) => list.split('|').includes(peekWord(c)));
     if (found) {
       c.at += 1;

@@ -15,7 +15,8 @@ import { readPieceName, readPlace } from './place.ts';
 export const readSameLength = (c: Cursor): Until | undefined =>
   attempt(c, () => {
     takePhrase(c, MEASURED);
-    takes(c, 'measures', 'is', 'measure', 'are', 'matches', 'equals', 'corresponds');
+    takes(c, 'measures', 'is', 'measure', 'are', 'corresponds');
+    const matches = takes(c, 'matches', 'equals');
     const lessMm = readLength(c);
     const lessRows = lessMm === undefined ? readRowCount(c) : undefined;
     if (lessMm !== undefined || lessRows !== undefined) {
@@ -25,6 +26,7 @@ export const readSameLength = (c: Cursor): Until | undefined =>
     }
     takes(c, 'the', 'of');
     const same =
+      matches ||
       takeAnyPhrase(
         c,
         'same length as',

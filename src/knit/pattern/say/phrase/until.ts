@@ -11,6 +11,7 @@ import {
 import type { MarkName, Until } from '../statement.ts';
 import { ending } from './ending.ts';
 import { MEASURED, readLength } from './measure.ts';
+import { seesEnding } from './ordinal.ts';
 import { readFrom } from './place.ts';
 import { readSameLength } from './same-length.ts';
 
@@ -78,7 +79,7 @@ const readCountEnd = (c: Cursor): Until | undefined =>
     takes(c, 'a');
     takePhrase(c, 'total of');
     const n = takeNumber(c);
-    if (n !== undefined && takePhrase(c, 'st|sts')) {
+    if (n !== undefined && !seesEnding(c) && takePhrase(c, 'st|sts')) {
       takes(c, 'are', 'is');
       takes(c, 'remain', 'rem', 'left', 'in', 'on');
       takeAnyPhrase(
@@ -102,7 +103,6 @@ const readCountEnd = (c: Cursor): Until | undefined =>
           'are worked|completed|done',
           'in all',
           'worked',
-          'from',
           'completed',
           'are made',
           'have been made',

@@ -1,0 +1,30 @@
+import { describe, it } from 'vitest';
+import { table } from '../table.ts';
+import { expectCut } from './cut.ts';
+
+/** How patterns are usually set: common practice, no published source. */
+describe('sizes are called what a line calls them', () => {
+  it.each(
+    table(`
+      Sizes: {S (M, L)|S [M, L]|S, M, L|S; M; L|S: M: L|S / M / L|S - M - L|S – M – L|S — M — L|S, M and L|S (M) L} → S | M | L
+      {Size: S (M, L)|Size S (M, L)|Sizes S (M, L)|To fit S (M, L)|To fit bust S (M, L)|To fit chest S (M, L)|To fit age S (M, L)|To fit size S (M, L)|To fit sizes S (M, L)|Size range S (M, L)|Finished bust S (M, L)|Finished chest: S (M, L)|size - S (M, L)|Sizes – S (M, L)} → S | M | L
+      In the sizes S (M, L) → S | M | L
+      Sizes: S | M | L → S | M | L
+      Here sizes: 80 (90) cm → 80 | 90
+      Nothing here ¶ Sizes: S (M, L) ¶ Sizes: A (B, C) → S | M | L
+      {Directions are for size 12. Changes for sizes 14 and 16 are in parentheses|Directions for size 12; changes for 14, 16 in brackets|Size 12 (changes for sizes 14 & 16 is in parenth.)} → 12 | 14 | 16
+      Directions are for size 12 and no more → 
+      Sizes: S only → 
+      Sizes: S (M, L) only → 
+      Sizes: S → 
+      Sizes: S (a very long name here, L) → 
+      Sizes: S (a sixteen letter, L) → S | a sixteen letter | L
+      Sizes: {cm|in|inches|ins|year|years|yr|yrs|month|months|to fit|ladies|men|women|chest|bust|s'}, S, M → S | M
+      Sizes: S. (M., L.) → S | M | L
+      Sizes: , S, , M → S | M
+      A long story about sizes that goes on. S (M, L) → 
+      Sizes and so on: that is it (M, L) → so on | that is it | M | L
+      Size ¶ S (M, L) → 
+    `),
+  )('$line', expectCut('size-names'));
+});
