@@ -30,7 +30,12 @@ export const chunks: readonly Chunk[] = [
     of: ['knitting', 'craft', 'notices', 'row', 'ui', 'workbasket'].map((name) => `src/words/de/${name}.ts`),
   },
   { name: 'words-de', of: ['src/words/de/'] },
-  { name: 'parts', of: ['src/ui/', 'src/app/', 'src/words/'], but: ['src/words/en/'], shared: true },
+  {
+    name: 'parts',
+    of: ['src/ui/', 'src/app/', 'src/pace/', 'src/words/'],
+    but: ['src/words/en/'],
+    shared: true,
+  },
 ];
 
 /** Paths in the list that are not there. */

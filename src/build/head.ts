@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
 import type { Plugin, Rolldown } from 'vite';
 import { boxName } from '../app/start/box-name.ts';
-import { type FirstFiles, headScript } from '../app/start/head-script.ts';
+import { whenNotStarted } from '../app/start/not-started.ts';
+import { askEarly, type FirstFiles } from '../pace/ask-early.ts';
 import { isAt, workbasket } from './chunks.ts';
 
 /** What the build puts into the page's head, so that nothing of a start waits for a file that names another. */
@@ -42,7 +43,7 @@ const keptCompiled: Plugin = {
   },
 };
 
-/** A small script in the page itself, allowed by its hash alone: it asks for what the first screen will need. */
+/** A small script in the page itself, allowed by its hash alone: it asks for what the first screen will need, and helps where none comes. */
 const startInHead: Plugin = {
   name: 'start-in-head',
   apply: 'build',
@@ -51,7 +52,7 @@ const startInHead: Plugin = {
     handler(html, { bundle = {} }) {
       const files = JSON.stringify(firstFiles(Object.values(bundle)));
       const box = `(${boxName.toString()})(()=>localStorage,new URL('./',location.href).pathname)`;
-      const script = `document.documentElement.dataset.box=${box};(${headScript.toString()})(${files})`;
+      const script = `document.documentElement.dataset.box=${box};(${whenNotStarted.toString()})();(${askEarly.toString()})(${files})`;
       const hash = createHash('sha256').update(script).digest('base64');
       return (
         html

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { firstScreenStands } from '../app/start/first-screen.ts';
+import { firstScreenStands } from '../pace/first-screen.ts';
 
 /** The first screen of a visit leaves the focus where the browser has it: at the top of the page. */
 let first = true;

@@ -3,7 +3,7 @@ import type { ComponentType } from 'preact';
 import { useLayoutEffect } from 'preact/hooks';
 import { route } from '../app/navigate.ts';
 import { hrefTo, type Route } from '../app/routes.ts';
-import { firstScreen } from '../app/start/first-screen.ts';
+import { later } from '../pace/first-screen.ts';
 import { Button } from '../ui/button/button.tsx';
 import { Notice } from '../ui/notice/notice.tsx';
 import { Screen } from '../ui/screen/screen.tsx';
@@ -19,18 +19,12 @@ type Shown =
 /** The screen in sight stays until the next one is loaded: nothing flashes. */
 const shown = signal<Shown | undefined>(undefined);
 
-/** The row is painted first, then the sentences for what may go wrong are fetched. */
-const AFTER_PAINT_MS = 300;
-
 async function show(to: Route | undefined): Promise<void> {
   const next = await load(to);
   if (route.value === to) shown.value = next;
-  await firstScreen;
-  setTimeout(() => void loadFaults().catch(missesFaults), AFTER_PAINT_MS);
+  // without them a fault is said in its own plain English
+  later('sentences', loadFaults);
 }
-
-/** Without them a fault is said in its own plain English. */
-const missesFaults = (): undefined => undefined;
 
 async function load(to: Route | undefined): Promise<Shown> {
   try {

@@ -1,5 +1,5 @@
 import type { PlannedPart } from '../../knit/piece/planned.ts';
-import { nextTask } from '../../store/next-task.ts';
+import { nextTask } from '../../pace/next-task.ts';
 import { settings } from '../settings/settings.ts';
 import { restDue } from '../state.ts';
 import { feelsAt } from './feels.ts';

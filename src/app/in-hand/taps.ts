@@ -1,7 +1,8 @@
 import { batch } from '@preact/signals';
 import type { Fault, Result } from '../../knit/fault.ts';
+import { nextTask } from '../../pace/next-task.ts';
+import { FELT_MS, SLOW_MS } from '../../pace/order.ts';
 import { inVain } from '../../store/faults.ts';
-import { nextTask } from '../../store/next-task.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import type { Store, Tapped } from '../../store/store.ts';
 import { type InHand, inHand, noRows, type RowsTapped, saving, tapFault, tapped, waiting } from '../state.ts';
@@ -20,10 +21,6 @@ export interface Tap {
   /** called once it is stored and shown */
   readonly stored?: (place: PlaceRecord) => void;
 }
-
-/** A row that comes sooner needs no sign that the tap was taken. */
-const FELT_MS = 60;
-const SLOW_MS = 1000;
 
 interface Waiting extends Tap {
   /** the make and its place as shown */

@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { firstScreen } from './first-screen.ts';
+import { later } from '../../pace/first-screen.ts';
 
 /**
  * The page's side of the service worker. A new version waits until the knitter takes it
@@ -40,7 +40,7 @@ export function startServiceWorker(): void {
   watchController();
   addEventListener('vite:preloadError', reloadWhenOutdated);
   // Without a worker (a private window, a full disk) the app runs on; `offlineReady` stays false.
-  void firstScreen.then(start).catch(() => undefined);
+  later('worker', start);
 }
 
 async function start(): Promise<void> {

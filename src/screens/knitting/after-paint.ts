@@ -1,6 +1,6 @@
 import type { ComponentType } from 'preact';
 import { useLayoutEffect } from 'preact/hooks';
-import { firstScreen } from '../../app/start/first-screen.ts';
+import { later as whenStands } from '../../pace/first-screen.ts';
 import type { CatalogueName } from '../../words/catalogues.ts';
 import { loadWords } from '../../words/say.ts';
 import { type Later, later } from '../later.tsx';
@@ -39,21 +39,12 @@ export const RowNotes = part('RowNotes');
 export const Locked = part('Locked');
 export const LookingBar = part('LookingBar');
 
-/** Long enough for the row to be painted on a slow phone, short enough that no thumb notices. */
-const AFTER_MS = 200;
-
 /**
  * Fetches all of it at once, so that an update of the app cannot take a part away in the middle of knitting. Asked for
  * at once: an effect that waits for a frame would take those of the row along before the row is painted.
  */
 export function useRestAfterPaint(): void {
-  useLayoutEffect(() => {
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    void firstScreen.then(() => {
-      timer = setTimeout(() => void Promise.all(all.map((part) => part.fetch())), AFTER_MS);
-    });
-    return () => clearTimeout(timer);
-  }, []);
+  useLayoutEffect(() => whenStands('rest', () => Promise.all(all.map((part) => part.fetch()))), []);
 }
 
 /** A make that cannot be shown is said at once: nothing else comes first. */

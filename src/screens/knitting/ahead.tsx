@@ -2,18 +2,18 @@ import { lookAtRow } from '../../app/in-hand/knit.ts';
 import { type Reading, toWork } from '../../app/in-hand/reading.ts';
 import { nextShaping } from '../../app/in-hand/row-now.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
+import { Late } from '../../pace/late.tsx';
 import { Ladder } from '../../ui/ladder/ladder.tsx';
 import { rowsAhead } from '../../ui/ladder/rows-ahead.ts';
 import { saysShaping } from '../../words/craft.ts';
 import { say } from '../../words/say.ts';
-import { Late } from './late.tsx';
 
 /** What comes after the row in hand: the next shaping in words, and the rows up to it. */
 export function Ahead({ part, row }: Reading) {
   return (
     <section class="ahead">
       <p class="ahead-next">{saysNextShaping(part, row)}</p>
-      <Late of={toWork} turn={3}>
+      <Late of={toWork} turn="ladder">
         {ladder}
       </Late>
     </section>

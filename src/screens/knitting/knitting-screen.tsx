@@ -25,6 +25,7 @@ import {
   storedRows,
 } from '../../app/state.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
+import { Late } from '../../pace/late.tsx';
 import { type MakeId, parseMakeKey } from '../../progress/log.ts';
 import type { GarmentSummary } from '../../store/records.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
@@ -46,7 +47,6 @@ import {
   useNothingHere,
   useRestAfterPaint,
 } from './after-paint.ts';
-import { Late } from './late.tsx';
 import { PadFoot } from './pad-foot.tsx';
 import { RowCard } from './row-card.tsx';
 import { saysMakeInHand, saysReading, saysSection } from './says-place.ts';
@@ -108,7 +108,7 @@ function Knitting({ id, part, garment }: KnittingProps) {
         <Spoken title={title} />
         <OverRow />
         <Progress />
-        <Late of={before} firstNow turn={1}>
+        <Late of={before} firstNow turn="set-up">
           {(of) => <SetUp part={of} />}
         </Late>
         <RowInHand
@@ -118,14 +118,14 @@ function Knitting({ id, part, garment }: KnittingProps) {
           onLegend={() => setSheet('legend')}
         />
         {!isLooking.value && <LengthNotice />}
-        <Late of={noted} turn={6}>
+        <Late of={noted} turn="notes">
           {({ now, row }) => <RowNotes now={now} row={row} />}
         </Late>
-        <Late of={toWork} turn={2}>
+        <Late of={toWork} turn="next shaping">
           {({ part: of, row }) => <Ahead part={of} row={row} />}
         </Late>
         <div ref={map}>
-          <Late of={inHand} turn={7}>
+          <Late of={inHand} turn="map">
             {(at) => <PlaceMap now={at} />}
           </Late>
         </div>
@@ -199,7 +199,7 @@ function Progress() {
           </span>
         </div>
       )}
-      <Late of={inHand} firstNow turn={4}>
+      <Late of={inHand} firstNow turn="progress">
         {strip}
       </Late>
     </div>

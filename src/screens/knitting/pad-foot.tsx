@@ -4,11 +4,11 @@ import { finishRow, undoRow } from '../../app/in-hand/knit.ts';
 import { atEnd, atStart, isLooking, toWork } from '../../app/in-hand/reading.ts';
 import { settings } from '../../app/settings/settings.ts';
 import { inHand, isFelt, locked, looking } from '../../app/state.ts';
+import { useLate } from '../../pace/late.tsx';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { FinishPad } from '../../ui/pad/finish-pad.tsx';
 import { say } from '../../words/say.ts';
 import { Locked, LookingBar, SavingNotice } from './after-paint.ts';
-import { useLate } from './late.tsx';
 import { padShapingOf } from './pad-shaping.ts';
 
 export interface PadFootProps {
@@ -29,7 +29,7 @@ export function PadFoot(props: PadFootProps) {
 function Thumb({ rowId, onRows }: PadFootProps) {
   const beside = useMemo(() => <Beside onRows={onRows} />, []);
   // the row first, then the pad: a frame that changes both takes too long on a slow phone
-  const shaping = useLate(padShaping, 0, true);
+  const shaping = useLate(padShaping, 'pad', true);
   if (locked.value) return <Locked />;
   if (isLooking.value) return <Looking />;
   if (atEnd.value) return <div class={`pad-row pad-${settings.value.hand} end-row`}>{beside}</div>;

@@ -2,6 +2,7 @@ import { useMemo } from 'preact/hooks';
 import { workedInHand } from '../../app/in-hand/reading.ts';
 import { isShaping, ownWordsOf } from '../../app/in-hand/row-now.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
+import { Late } from '../../pace/late.tsx';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { saysShaping, saysSide } from '../../words/craft.ts';
 import { saysNeedle } from '../../words/needle.ts';
@@ -9,7 +10,6 @@ import { saysNumber } from '../../words/numbers.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 import { RowColour, SmallMap } from './after-paint.ts';
-import { Late } from './late.tsx';
 import { notchOf } from './pad-shaping.ts';
 
 export interface RowCardProps {
@@ -68,7 +68,7 @@ const lengthOf = (work: string): 'short' | 'medium' | 'long' =>
 /** It has its own time, and is not gone through with the row's words. */
 const PlaceInPart = ({ part, onMap }: Pick<RowCardProps, 'part' | 'onMap'>) => (
   <div class="small-map-place">
-    <Late of={workedInHand} turn={5}>
+    <Late of={workedInHand} turn="small map">
       {(rows) => <SmallMap part={part} worked={rows} onMap={onMap} />}
     </Late>
   </div>

@@ -1,7 +1,7 @@
 import { ok, type Result } from '../../knit/fault.ts';
+import { nextTask } from '../../pace/next-task.ts';
 import type { Tx } from '../box/schema.ts';
 import { each, together } from '../box/together.ts';
-import { nextTask } from '../next-task.ts';
 import { makesRange } from '../place/write-log.ts';
 import type { PhotoRecord } from '../records.ts';
 import type { Box } from '../store.ts';

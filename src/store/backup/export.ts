@@ -1,5 +1,5 @@
 import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts';
-import { nextTask } from '../next-task.ts';
+import { nextTask } from '../../pace/next-task.ts';
 import type { Box } from '../store.ts';
 import { headOf, type OfGarment, readBox, type WholeBox } from './contents.ts';
 import { BACKUP_LIMITS, type Backup } from './document.ts';

@@ -1,9 +1,9 @@
 import { ok, type Result } from '../../knit/fault.ts';
+import { nextTask } from '../../pace/next-task.ts';
 import { foldPlace } from '../../progress/fold.ts';
 import { type LogEntry, makeKey } from '../../progress/log.ts';
 import { waysIn } from '../../progress/ways.ts';
 import { grouped } from '../grouped.ts';
-import { nextTask } from '../next-task.ts';
 import type { GarmentRecord } from '../records.ts';
 import type { Box } from '../store.ts';
 import { byGarment, type OfGarment, readBox, type WholeBox } from './contents.ts';

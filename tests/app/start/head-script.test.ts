@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { headScript } from '../../../src/app/start/head-script.ts';
+import { whenNotStarted } from '../../../src/app/start/not-started.ts';
+import { askEarly } from '../../../src/pace/ask-early.ts';
 
 afterEach(() => {
   vi.useRealTimers();
@@ -70,7 +71,8 @@ function page(device: Device = {}) {
     ...('mends' in device ? { serviceWorker: { controller } } : {}),
   });
   vi.stubGlobal('indexedDB', device.indexedDB ?? { databases: async () => [] });
-  headScript(files);
+  whenNotStarted();
+  askEarly(files);
   const fire = (name: string) => window.dispatchEvent(new Event(name));
   return { asked, replaced, told, notice, dataset, fire };
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { nextTask } from '../../src/store/next-task.ts';
+import { nextTask } from '../../src/pace/next-task.ts';
 
 describe('the next task', () => {
   it('comes after all that the one before has still to do', async () => {

@@ -1,12 +1,13 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { drawLate, drawNoMore, type LateJob } from '../../src/screens/knitting/late-queue.ts';
+import { drawLate, drawNoMore, type LateJob } from '../../src/pace/late-queue.ts';
+import type { Turn } from '../../src/pace/order.ts';
 
 describe('what is drawn late', () => {
   let asked: FrameRequestCallback[] = [];
   /** by frame: the turns that were drawn after it */
-  let drawn: number[][] = [];
+  let drawn: Turn[][] = [];
 
-  const part = (turn: number): LateJob => ({ turn, draw: () => drawn.at(-1)?.push(turn) });
+  const part = (turn: Turn): LateJob => ({ turn, draw: () => drawn.at(-1)?.push(turn) });
 
   const frames = (count: number) => {
     for (let n = 0; n < count; n += 1) {
@@ -32,22 +33,22 @@ describe('what is drawn late', () => {
     vi.useRealTimers();
   });
 
-  it('comes one part at a time in the order of turns, after its frame, with a free frame between', () => {
-    for (const turn of [3, 1, 2]) drawLate(part(turn));
-    expect(frames(8)).toEqual([[], [], [1], [], [2], [], [3], []]);
+  it('comes one part at a time in the order of the list, after its frame, with a free frame between', () => {
+    for (const turn of ['map', 'pad', 'ladder'] as const) drawLate(part(turn));
+    expect(frames(8)).toEqual([[], [], ['pad'], [], ['ladder'], [], ['map'], []]);
   });
 
   it('waits anew when something changes meanwhile, and is drawn once', () => {
-    const first = part(1);
+    const first = part('pad');
     drawLate(first);
-    drawLate(part(2));
+    drawLate(part('map'));
     frames(2);
     drawLate(first);
-    expect(frames(6)).toEqual([[], [], [], [], [1], [], [2], []]);
+    expect(frames(6)).toEqual([[], [], [], [], ['pad'], [], ['map'], []]);
   });
 
   it('asks for no frame when nothing waits, and draws nothing that is gone', () => {
-    const gone = part(1);
+    const gone = part('pad');
     drawLate(gone);
     drawNoMore(gone);
     expect(frames(4).flat()).toEqual([]);

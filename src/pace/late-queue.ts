@@ -1,16 +1,11 @@
+import { FRAMES_AFTER_CHANGE, FRAMES_BETWEEN, type Turn, turns } from './order.ts';
+
 /** A part of the screen that can wait. */
 export interface LateJob {
-  /** lower ones are drawn first */
-  readonly turn: number;
+  readonly turn: Turn;
   readonly draw: () => void;
   timer?: ReturnType<typeof setTimeout>;
 }
-
-/** After a change, so that what the disk answers to it is not drawn in one frame with something late. */
-const FRAMES_AFTER_CHANGE = 2;
-
-/** A frame with nothing of ours to draw makes up for one that took too long. */
-const FRAMES_BETWEEN = 1;
 
 /** One call a frame for all of them: each call of its own would be felt in the frame that shows the row. */
 const waiting = new Set<LateJob>();
@@ -43,7 +38,7 @@ function onFrame(): void {
 }
 
 function drawNext(): void {
-  const [job] = [...waiting].sort((a, b) => a.turn - b.turn);
+  const [job] = [...waiting].sort((a, b) => turns.indexOf(a.turn) - turns.indexOf(b.turn));
   if (!job) return;
   waiting.delete(job);
   resting = FRAMES_BETWEEN;

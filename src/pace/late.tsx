@@ -2,11 +2,12 @@ import { effect, type ReadonlySignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { drawLate, drawNoMore, type LateJob } from './late-queue.ts';
+import type { Turn } from './order.ts';
 
 export interface LateProps<Value> {
   readonly of: ReadonlySignal<Value>;
-  /** which of those that wait is drawn first */
-  readonly turn: number;
+  /** when its turn comes */
+  readonly turn: Turn;
   /** the first value is drawn at once, and only those after it late */
   readonly firstNow?: boolean;
   /** not called while there is no value */
@@ -23,7 +24,7 @@ export function Late<Value>({ of, turn, firstNow, children }: LateProps<Value>) 
 }
 
 /** The value as it was a moment ago, for a part that shows more than that. */
-export function useLate<Value>(of: ReadonlySignal<Value>, turn: number, firstNow = false) {
+export function useLate<Value>(of: ReadonlySignal<Value>, turn: Turn, firstNow = false) {
   const [late, setLate] = useState<Value | undefined>(() => (firstNow ? of.peek() : undefined));
   useEffect(() => {
     const job: LateJob = { turn, draw: () => setLate(() => of.peek()) };
