@@ -4,6 +4,7 @@ import { afterAll, expect, it } from 'vitest';
 import { serve } from '../run/serve.ts';
 import { violations } from './axe.ts';
 import { openPhone, type Phone, removeProfiles } from './drive.ts';
+import { hiddenAt } from './hidden-at.ts';
 import { knitterAt } from './knitter.ts';
 
 afterAll(removeProfiles);
@@ -79,8 +80,14 @@ it('two phones plan the same piece anew, are united by a file, and she chooses b
     ['320', two],
   ] as const) {
     await page.goto(make);
-    await page.getByText('Two devices went two ways here').waitFor();
+    await page.getByRole('button', { name: 'Two ways here: choose' }).waitFor();
     await knitterAt(page, host.url).shows(8);
+    await picture(page, `asked-${name}`);
+    // until she chooses the row is read and knitted on, also in larger letters
+    await expect.poll(() => hiddenAt(page, [100, 150, 200])).toEqual([]);
+    expect(await violations(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Two ways here: choose' }).tap();
+    await page.getByText('Two devices went two ways here').waitFor();
     await picture(page, `choose-${name}`);
     expect(await violations(page)).toEqual([]);
   }
@@ -88,7 +95,7 @@ it('two phones plan the same piece anew, are united by a file, and she chooses b
 
   await two.page.getByRole('button', { name: /^Row 6 of .* this device$/ }).tap();
   await knitterAt(two.page, host.url).shows(7);
-  await two.page.getByText('Two devices went two ways here').waitFor({ state: 'detached' });
+  await two.page.getByRole('button', { name: 'Two ways here: choose' }).waitFor({ state: 'detached' });
   await two.page.reload();
   await knitterAt(two.page, host.url).shows(7);
   await two.page.goto(`${make}/rip`);

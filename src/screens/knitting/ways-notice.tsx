@@ -1,8 +1,10 @@
+import './ways-notice.css';
 import { useEffect, useState } from 'preact/hooks';
 import { goBy, type WayToTell, waysOf } from '../../app/in-hand/ways.ts';
 import { type InHand, inHand } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';
-import { Notice } from '../../ui/notice/notice.tsx';
+import { Icon } from '../../ui/icon/icon.tsx';
+import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { saysStitches } from '../../words/craft.ts';
 import { say } from '../../words/say.ts';
 
@@ -12,22 +14,41 @@ export function WaysNotice() {
   return now?.place.ways ? <Choice key={now.make} now={now} /> : null;
 }
 
+/** A line above the row, which takes the place of what stands around its number: words and count stay in sight. */
 function Choice({ now }: { readonly now: InHand }) {
   const [ways, setWays] = useState<readonly WayToTell[]>([]);
+  const [open, setOpen] = useState(false);
   const { place } = now;
   useEffect(() => {
     void waysOf(place).then((found) => found && setWays(found.open));
   }, [place]);
-  if (ways.length < 2) return null;
-  const actions = ways.map((one) => (
-    <Button key={one.way.end} wide onPress={() => void goBy(now, one.way)}>
-      {saysWay(one)}
-    </Button>
-  ));
+  const asks = ways.length > 1;
+  useEffect(() => {
+    document.documentElement.classList.toggle('asks-way', asks);
+    return () => document.documentElement.classList.remove('asks-way');
+  }, [asks]);
+  if (!asks) return null;
+  const go = (way: WayToTell['way']) => {
+    setOpen(false);
+    void goBy(now, way);
+  };
   return (
-    <Notice kind="warning" title={say('ways.title')} actions={actions} live>
-      {say('ways.ask')}
-    </Notice>
+    <div role="status">
+      <button type="button" class="ways-ask" aria-haspopup="dialog" onClick={() => setOpen(true)}>
+        <Icon name="warning" />
+        {say('ways.open')}
+      </button>
+      <Sheet open={open} title={say('ways.title')} onClose={() => setOpen(false)}>
+        <p>{say('ways.ask')}</p>
+        <div class="ways-choices">
+          {ways.map((one) => (
+            <Button key={one.way.end} wide onPress={() => go(one.way)}>
+              {saysWay(one)}
+            </Button>
+          ))}
+        </div>
+      </Sheet>
+    </div>
   );
 }
 

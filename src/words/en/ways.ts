@@ -1,6 +1,7 @@
 /** Where two devices knitted a make without each other, and went two ways. */
 export const words = {
   title: 'Two devices went two ways here',
+  open: 'Two ways here: choose',
   ask: 'Which of these is on your needles? The other is kept, under Rip back.',
   here: 'this device',
   elsewhere: 'the other device',

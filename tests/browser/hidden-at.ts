@@ -1,0 +1,36 @@
+import type { Page } from 'playwright-core';
+
+/** What of a row is not in sight above the pad, or is broken, at each size of text. */
+export const hiddenAt = (page: Page, sizes: readonly number[]): Promise<string[]> =>
+  page.evaluate((percents) => {
+    const box = (selector: string) => document.querySelector(selector)?.getBoundingClientRect();
+    const lines = (selector: string): number => {
+      const range = document.createRange();
+      const at = document.querySelector(selector);
+      if (at) range.selectNodeContents(at);
+      return new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size;
+    };
+    const found: string[] = [];
+    for (const percent of percents) {
+      document.documentElement.style.fontSize = `${percent}%`;
+      const main = box('.screen-main');
+      const foot = box('.screen-foot');
+      if (main === undefined || foot === undefined) return ['nothing is there'];
+      // upright the pad lies below what is read; on its side it lies beside it
+      const isBeside = foot.left >= main.right - 1 || foot.right <= main.left + 1;
+      const [top, bottom] = [Math.max(main.top, 0), isBeside ? innerHeight : Math.min(foot.top, innerHeight)];
+      const at = `${innerWidth} × ${innerHeight} at ${percent} %`;
+      if (lines('.row-count') !== 1) found.push(`${at}: the count stands on ${lines('.row-count')} lines`);
+      const [words, count, after] = [box('.row-work'), box('.row-count'), box('.row-after')];
+      if (words === undefined || count === undefined || after === undefined) return ['no row is there'];
+      // the count stays while longer words are scrolled below it; on its side it stands beside them
+      const under = after.left >= words.right - 1 ? bottom : Math.min(bottom, after.top);
+      if (words.top < top - 1 || words.bottom > under + 1)
+        found.push(`${at}: the words end at ${words.bottom.toFixed()} of ${under.toFixed()}`);
+      if (count.top < top - 1 || count.bottom > bottom + 1)
+        found.push(`${at}: the count ends at ${count.bottom.toFixed()} of ${bottom.toFixed()}`);
+      if (count.height < 36) found.push(`${at}: the count is ${count.height.toFixed()} px high`);
+    }
+    document.documentElement.style.fontSize = '';
+    return found;
+  }, sizes);
