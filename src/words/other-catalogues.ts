@@ -16,6 +16,7 @@ export const otherCatalogues = {
   print: { en: () => import('./en/print.ts'), de: () => import('./de/print.ts') },
   length: { en: () => import('./en/length.ts'), de: () => import('./de/length.ts') },
   notices: { en: () => import('./en/notices.ts'), de: () => import('./de/notices.ts') },
+  quiet: { en: () => import('./en/quiet.ts'), de: () => import('./de/quiet.ts') },
   partEnd: { en: () => import('./en/part-end.ts'), de: () => import('./de/part-end.ts') },
   pattern: { en: () => import('./en/pattern.ts'), de: () => import('./de/pattern.ts') },
   courseFaults: { en: () => import('./en/course-faults.ts'), de: () => import('./de/course-faults.ts') },

@@ -12,6 +12,7 @@ import { Icon } from '../../ui/icon/icon.tsx';
 import { say } from '../../words/say.ts';
 import { saysDuration } from '../../words/time.ts';
 import { hrefToMake } from '../links.ts';
+import { QuietLine } from '../quiet-line.tsx';
 import { saysMake } from '../says-make.ts';
 import { useFresh } from '../use-fresh.ts';
 
@@ -26,6 +27,7 @@ export function PartEnd({ now, title }: { readonly now: InHand; readonly title: 
       <p class="part-end-work">{saysEnd(now.part)}</p>
       <Took now={now} />
       <Next now={now} />
+      <QuietLine isEmpty={false} />
     </section>
   );
 }

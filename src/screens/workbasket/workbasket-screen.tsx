@@ -15,6 +15,7 @@ import { DraftCards } from './draft-cards.tsx';
 import { GarmentCard } from './garment-card.tsx';
 import { KeptFileLate } from './kept-file-late.tsx';
 import { Missing } from './missing.tsx';
+import { QuietLine, useQuietLine } from './quiet-line.ts';
 import { RowInHand } from './row-in-hand.tsx';
 import { UpdateNotice } from './update-notice.tsx';
 import { useWayBack, WayBack } from './way-back.ts';
@@ -30,6 +31,7 @@ const shelfTitles = {
 export default function WorkbasketScreen() {
   useFresh(openBasket, {});
   useWayBack();
+  useQuietLine();
   const fault = readFault.value;
   useArrival(
     say('workbasket.title'),
@@ -44,6 +46,9 @@ export default function WorkbasketScreen() {
       <WayBack />
       <KeptFileLate />
       {fault ? <Unread sentence={saysFault(fault)} /> : <Basket />}
+      {!fault && missing.value === undefined && basket.value && (
+        <QuietLine isEmpty={basket.value.length === 0} />
+      )}
     </Screen>
   );
 }
