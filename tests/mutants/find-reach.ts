@@ -21,21 +21,25 @@ type Kept = Reach & { readonly hashes: Readonly<Record<string, string>> };
 /**
  * What every unit test reaches: found by working them all once in a marked copy, and kept for each file of tests until
  * it changes or one that it imports. Tests that are red there are said.
+ * @param under folders or files: only the tests there
  */
-export async function findReach(): Promise<Reach> {
+export async function findReach(under: readonly string[] = ['tests']): Promise<Reach> {
   const known = readKept();
   const hashOf = hashes();
-  const all = testFiles();
+  const isAsked = (file: string) => under.some((folder) => file.startsWith(folder));
+  const all = testFiles().filter(isAsked);
   const unknown = all.filter((file) => known.hashes[file] !== hashOf(file));
-  const still = known.files.filter(({ file }) => all.includes(file) && !unknown.includes(file));
+  const still = known.files.filter(({ file }) => known.hashes[file] === hashOf(file));
   const reach = unknown.length === 0 ? known : joined({ ...known, files: still }, await reachedBy(unknown));
-  const kept: Kept = { ...reach, hashes: Object.fromEntries(all.map((file) => [file, hashOf(file)])) };
+  const hashed = Object.fromEntries(reach.files.map(({ file }) => [file, hashOf(file)]));
+  const kept: Kept = { ...reach, hashes: hashed };
   mkdirSync('.cache/mutants', { recursive: true });
   writeFileSync(keptIn, JSON.stringify(kept));
-  for (const { file, tests } of reach.files)
+  const files = reach.files.filter(({ file }) => isAsked(file));
+  for (const { file, tests } of files)
     for (const { name, red } of tests)
       if (red !== undefined) console.log(`Red without any mutant, and left out: ${file} ${name}: ${red}`);
-  return reach;
+  return { ...reach, files };
 }
 
 function readKept(): Kept {

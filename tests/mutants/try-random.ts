@@ -20,6 +20,8 @@ interface Wish {
   /** how many in all, or of each folder */
   readonly count?: number;
   readonly each?: number;
+  /** folders or files of tests that are to find them; all unless said */
+  readonly by?: readonly string[];
   /** which part of those drawn is tried, of how many */
   readonly share: number;
   readonly shares: number;
@@ -34,7 +36,7 @@ export async function tryRandom(wish: Wish): Promise<boolean> {
   const place = `.cache/mutants/share-${share}-of-${shares}`;
   const all = drawn(wish, `${place}-types`);
   console.log(`${all.length} mutants, seed ${seed}. What the unit tests reach is looked up first.`);
-  const reach = await findReach();
+  const reach = await findReach(wish.by);
   const mutants: Numbered = new Map(
     all.map((mutant, index) => [index + 1, mutant] as const).filter(([id]) => id % shares === share % shares),
   );

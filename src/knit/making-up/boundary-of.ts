@@ -58,7 +58,6 @@ export class Boundaries {
         this.sides.set(`${key} ${edge}`, bits);
         if (bits.length === 0) this.ties.tie(`${key} start ${edge}`, `${key} top ${edge}`);
       }
-      if (endOf(part, 'top').stitches === 0) this.ties.tie(`${key} top right`, `${key} top left`);
     }
     for (const part of parts) this.handOn(piece, make, part, parts);
   }

@@ -56,6 +56,9 @@ export class FoundSide {
     return this.bits.findIndex(({ level, by }, i) => i < upTo && level && Math.sign(by) === way);
   }
 
+  /** Something is taken away here on the way up. */
+  isShaped = (): boolean => this.bits.some(({ by }) => by < 0);
+
   lastLevel(way: -1 | 1): number {
     return this.last(({ level, by }) => level && Math.sign(by) === way);
   }

@@ -3,7 +3,6 @@ import type { Gauge } from '../gauge.ts';
 import { gaugeIn, type PlannedPart } from '../piece/planned.ts';
 import type { PieceRole, Recipe } from '../piece/recipe.ts';
 import { alike, type StandingPiece } from '../piece/standing.ts';
-import { edgesOf, type PieceEdges } from './edges.ts';
 import { roleOf } from './role.ts';
 
 /** Makes of a piece that came out alike, to be sewn in one way. */
@@ -11,7 +10,8 @@ export interface KnittedPiece {
   /** of the first of them, as it was really knitted */
   readonly recipe: Recipe;
   readonly role: PieceRole;
-  readonly edges: PieceEdges;
+  /** where it is widest, and from its beginning to its highest row, mm */
+  readonly size: { readonly widthMm: number; readonly heightMm: number };
   /** how many they are */
   readonly makes: number;
   /** which ones, where others of the piece came out differently */
@@ -24,7 +24,6 @@ export interface KnittedPiece {
 
 export function knittedPieces({ recipe, makes }: StandingPiece): KnittedPiece[] {
   const groups = alike(makes);
-  const mirrored = recipe.mirrored === true && recipe.makes > 1;
   return groups.flatMap((group): KnittedPiece[] => {
     const [first] = group;
     if (!first) return [];
@@ -33,7 +32,7 @@ export function knittedPieces({ recipe, makes }: StandingPiece): KnittedPiece[] 
       {
         recipe: first.recipe,
         role: roleOf(recipe),
-        edges: edgesOf({ name: recipe.name, makes: recipe.makes, mirrored, parts: first.parts }),
+        size: sizeOf(first.parts),
         makes: group.length,
         ...(groups.length > 1 ? { nos } : {}),
         mark: nos.includes(1) ? '' : ` ${nos.join(' ')}`,
@@ -41,6 +40,16 @@ export function knittedPieces({ recipe, makes }: StandingPiece): KnittedPiece[] 
       },
     ];
   });
+}
+
+/** Its first part goes across it all; the others lie above that. */
+function sizeOf(parts: readonly PlannedPart[]): KnittedPiece['size'] {
+  const widths = parts.slice(0, 1).flatMap(({ start, rows, cells }) => {
+    const across = (stitches: number, section: number) => stitches * (cells[section]?.width ?? 0);
+    return [across(start, 0), ...rows.map(({ after, section }) => across(after, section))];
+  });
+  const heights = parts.map(({ rows, base }) => rows.at(-1)?.height ?? base);
+  return { widthMm: Math.max(...widths), heightMm: Math.max(...heights) };
 }
 
 const UNKNOWN_TOP = { fabric: 'stocking', gauge: { stitches: 1, rows: 1 } } as const;

@@ -87,6 +87,5 @@ const blockStep = (piece: Piece): MakingUpStep => ({
   piece: piece.recipe.name,
   makes: piece.makes,
   ...(piece.nos === undefined ? {} : { nos: piece.nos }),
-  widthMm: piece.edges.widthMm,
-  heightMm: piece.edges.heightMm,
+  ...piece.size,
 });

@@ -1,10 +1,10 @@
 import type { PieceRole } from '../piece/recipe.ts';
 import type { StandingGarment, StandingMake, StandingPiece } from '../piece/standing.ts';
 import type { EdgeName, SewnBand } from './band-joints.ts';
-import { edgesOf } from './edges.ts';
 import { FoundPanel } from './found-panel.ts';
 import { FoundSleeve } from './found-sleeve.ts';
 import type { Joint } from './joint.ts';
+import { outerEdge } from './outer-edge.ts';
 import type { Worn } from './piece-edges.ts';
 import { roleOf } from './role.ts';
 import { type Sewn, stated } from './statement.ts';
@@ -87,11 +87,8 @@ function frontsOf(
     { piece, make: two, isHalf: true },
   ];
   // the left front as worn has its side at the right edge
-  return sideOf(one) === 'right' ? { left: a, right: b } : { left: b, right: a };
+  return outerEdge(piece, one) === 'right' ? { left: a, right: b } : { left: b, right: a };
 }
-
-const sideOf = ({ parts, recipe }: StandingMake) =>
-  edgesOf({ name: recipe.name, makes: 2, mirrored: true, parts }).side;
 
 /** Words for edges, English and German, as patterns and the editor have them. */
 const words: readonly (readonly [RegExp, string])[] = [

@@ -1,0 +1,221 @@
+import { describe, expect, it } from 'vitest';
+import { finished } from '../../../src/knit/making-up/finished.ts';
+import { makingUpOf } from '../../../src/knit/making-up/making-up.ts';
+import type { Recipe } from '../../../src/knit/piece/recipe.ts';
+import { dataSaid, standing, stepSaid } from './by-hand.ts';
+import { back, front, neckband, sleeve } from './pullover.ts';
+import {
+  cardigan,
+  cardiganBands,
+  drop,
+  fromTheTop,
+  indented,
+  raglan,
+  raglanBand,
+  shortRows,
+} from './shapes.ts';
+
+/* Reckoned by hand: a stitch of stocking stitch is 4 mm by 3 mm, of rib 2 mm by 5 mm; each seam takes a stitch of either edge. */
+const even = (count: number) => `{first ${count} second ${count} difference 0 oneMoreEvery 0}`;
+
+function of(...pieces: readonly Recipe[]) {
+  const garment = standing(...pieces);
+  const made = makingUpOf(garment);
+  return { steps: made.steps.map(stepSaid), finished: dataSaid(finished(made.worked, garment)) };
+}
+
+describe('the steps of the making up of', () => {
+  it.each([
+    [
+      'a pullover with set-in sleeves and a neckband',
+      [back, front, sleeve, neckband],
+      [
+        'block Back: kind block piece Back makes 1 widthMm 120 heightMm 68',
+        'block Front: kind block piece Front makes 1 widthMm 120 heightMm 71',
+        'block Sleeve: kind block piece Sleeve makes 2 widthMm 64 heightMm 52',
+        `shoulders: kind shoulders back Back front Front stitches ${even(6)} seams 1 how mattress`,
+        'pick up Neckband: kind pick up band Neckband edges [along left front neck stitches 5 along middle of the front neck stitches 4 along right front neck stitches 5 along back neck stitches 8] ratio {stitches 3 rows 4} total 22',
+        `close Neckband: kind close band Neckband rows 3 seam {of shoulder both ${even(6)}}`,
+        'set in sleeves: kind set in sleeves sleeve Sleeve topMm 88.8 armholeMm 76.8 markerRows 8 markerMm 24 on Back marksMm [38 44 50 56] quarters [2 4 6] underarm {stitches 3 rows 0}',
+        `side seams: kind side seams back Back front Front rows ${even(10)}`,
+        'sleeve seams: kind sleeve seams sleeve Sleeve rows 10',
+        'ends: kind ends',
+      ],
+    ],
+    [
+      'a drop shoulder: its straight sleeve tells how deep',
+      drop,
+      [
+        'block Back: kind block piece Back makes 1 widthMm 80 heightMm 36',
+        'block Front: kind block piece Front makes 1 widthMm 80 heightMm 36',
+        'block Sleeve: kind block piece Sleeve makes 2 widthMm 40 heightMm 18',
+        `shoulders: kind shoulders back Back front Front stitches ${even(7)} seams 2 how mattress`,
+        'neck edge: kind neck edge edges [along side of neck times 2 rows 4 ratio {stitches 3 rows 4} stitches 3 along front neck times 1 stitches 4 along back neck times 1 stitches 6] total 16',
+        'set in sleeves: kind set in sleeves sleeve Sleeve topMm 40 armholeMm 42 markerRows 7 markerMm 21 on Back marksMm [15 20.3 25.5 30.8] quarters [2 4 5] underarm {stitches 0 rows 0}',
+        `side seams: kind side seams back Back front Front rows ${even(5)}`,
+        'sleeve seams: kind sleeve seams sleeve Sleeve rows 6',
+        'ends: kind ends',
+      ],
+    ],
+    [
+      'an indented sleeve: three rows of its sides go into the corner',
+      indented,
+      [
+        'block Back: kind block piece Back makes 1 widthMm 96 heightMm 36',
+        'block Front: kind block piece Front makes 1 widthMm 96 heightMm 36',
+        'block Sleeve: kind block piece Sleeve makes 2 widthMm 40 heightMm 18',
+        `shoulders: kind shoulders back Back front Front stitches ${even(7)} seams 2 how mattress`,
+        'neck edge: kind neck edge edges [along side of neck times 2 rows 4 ratio {stitches 3 rows 4} stitches 3 along front neck times 1 stitches 4 along back neck times 1 stitches 6] total 16',
+        'set in sleeves: kind set in sleeves sleeve Sleeve topMm 58 armholeMm 52 markerRows 6 markerMm 18 on Back marksMm [18 22.5 27 31.5] quarters [2 3 5] underarm {stitches 2 rows 3}',
+        `side seams: kind side seams back Back front Front rows ${even(6)}`,
+        'sleeve seams: kind sleeve seams sleeve Sleeve rows 3',
+        'ends: kind ends',
+      ],
+    ],
+    [
+      'a raglan',
+      raglan,
+      [
+        'block Back: kind block piece Back makes 1 widthMm 88 heightMm 36',
+        'block Front: kind block piece Front makes 1 widthMm 88 heightMm 36',
+        'block Sleeve: kind block piece Sleeve makes 2 widthMm 56 heightMm 36',
+        `set in sleeves: kind raglan sleeve Sleeve seams 4 rows ${even(8)} underarm {stitches 2 rows 0}`,
+        'neck edge: kind neck edge edges [along side of neck times 2 rows 4 ratio {stitches 3 rows 4} stitches 3 along front neck times 1 stitches 10 along back neck times 1 stitches 12] total 28',
+        `side seams: kind side seams back Back front Front rows ${even(4)}`,
+        'sleeve seams: kind sleeve seams sleeve Sleeve rows 4',
+        'ends: kind ends',
+      ],
+    ],
+    [
+      'a raglan with a neckband',
+      [...raglan, raglanBand],
+      [
+        'block Back: kind block piece Back makes 1 widthMm 88 heightMm 36',
+        'block Front: kind block piece Front makes 1 widthMm 88 heightMm 36',
+        'block Sleeve: kind block piece Sleeve makes 2 widthMm 56 heightMm 36',
+        `set in sleeves: kind raglan sleeve Sleeve seams 3 rows ${even(8)} underarm {stitches 2 rows 0}`,
+        'pick up Neckband: kind pick up band Neckband edges [along left sleeve top stitches 4 along left front neck stitches 7 along centre front stitches 2 along right front neck stitches 7 along right sleeve stitches 4 along back neck stitches 12] ratio {stitches 3 rows 4} total 36',
+        `close Neckband: kind close band Neckband rows 3 seam {of raglan both ${even(8)}}`,
+        `side seams: kind side seams back Back front Front rows ${even(4)}`,
+        'sleeve seams: kind sleeve seams sleeve Sleeve rows 4',
+        'ends: kind ends',
+      ],
+    ],
+    [
+      'a cardigan of two makes of one piece',
+      cardigan,
+      [
+        'block Back: kind block piece Back makes 1 widthMm 80 heightMm 36',
+        'block Front: kind block piece Front makes 2 widthMm 40 heightMm 36',
+        'block Sleeve: kind block piece Sleeve makes 2 widthMm 40 heightMm 18',
+        `shoulders: kind shoulders back Back front Front stitches ${even(8)} seams 2 how mattress`,
+        'neck edge: kind neck edge edges [along side of neck times 2 rows 4 ratio {stitches 3 rows 4} stitches 3 along back neck times 1 stitches 4] total 10',
+        'set in sleeves: kind set in sleeves sleeve Sleeve topMm 40 armholeMm 42 markerRows 7 markerMm 21 on Back marksMm [15 20.3 25.5 30.8] quarters [2 4 5] underarm {stitches 0 rows 0}',
+        `side seams: kind side seams back Back front Front rows ${even(5)}`,
+        'sleeve seams: kind sleeve seams sleeve Sleeve rows 6',
+        'ends: kind ends',
+      ],
+    ],
+    [
+      'a cardigan with bands',
+      [...cardigan, ...cardiganBands],
+      [
+        'block Back: kind block piece Back makes 1 widthMm 80 heightMm 36',
+        'block Front: kind block piece Front makes 2 widthMm 40 heightMm 36',
+        'block Sleeve: kind block piece Sleeve makes 2 widthMm 40 heightMm 18',
+        `shoulders: kind shoulders back Back front Front stitches ${even(8)} seams 2 how mattress`,
+        'pick up Neckband: kind pick up band Neckband edges [along right front neck stitches 4 along back neck stitches 4 along left front neck stitches 4] ratio {stitches 3 rows 4} total 12',
+        'pick up Buttons: kind pick up band Buttons edges [along left front edge stitches 12] ratio {stitches 3 rows 4} total 12',
+        'pick up Holes: kind pick up band Holes edges [along right front edge stitches 12] ratio {stitches 3 rows 4} total 12',
+        'set in sleeves: kind set in sleeves sleeve Sleeve topMm 40 armholeMm 42 markerRows 7 markerMm 21 on Back marksMm [15 20.3 25.5 30.8] quarters [2 4 5] underarm {stitches 0 rows 0}',
+        `side seams: kind side seams back Back front Front rows ${even(5)}`,
+        'sleeve seams: kind sleeve seams sleeve Sleeve rows 6',
+        'ends: kind ends',
+      ],
+    ],
+    [
+      'a sleeve from the top down: every line of it the other way round',
+      [back, front, fromTheTop],
+      [
+        'block Back: kind block piece Back makes 1 widthMm 120 heightMm 68',
+        'block Front: kind block piece Front makes 1 widthMm 120 heightMm 71',
+        'block Sleeve: kind block piece Sleeve makes 2 widthMm 64 heightMm 42',
+        `shoulders: kind shoulders back Back front Front stitches ${even(6)} seams 2 how mattress`,
+        'neck edge: kind neck edge edges [along side of neck times 2 rows 7 ratio {stitches 3 rows 4} stitches 5 along front neck times 1 stitches 4 along back neck times 1 stitches 8] total 22',
+        'set in sleeves: kind set in sleeves sleeve Sleeve topMm 78.4 armholeMm 76.8 markerRows 8 markerMm 24 on Back marksMm [38 44 50 56] quarters [2 4 6] underarm {stitches 3 rows 0}',
+        `side seams: kind side seams back Back front Front rows ${even(10)}`,
+        'sleeve seams: kind sleeve seams sleeve Sleeve rows 10',
+        'ends: kind ends',
+      ],
+    ],
+    [
+      'shoulders in short rows lie where their turns begin',
+      [shortRows, ...drop.slice(1)],
+      [
+        'block Back: kind block piece Back makes 1 widthMm 80 heightMm 42',
+        'block Front: kind block piece Front makes 1 widthMm 80 heightMm 36',
+        'block Sleeve: kind block piece Sleeve makes 2 widthMm 40 heightMm 18',
+        'shoulders: kind shoulders back Back front Front stitches {first 0 second 7 difference -7 oneMoreEvery 1} seams 2 how mattress',
+        'neck edge: kind neck edge edges [along side of neck times 2 rows 4 ratio {stitches 3 rows 4} stitches 3 along front neck times 1 stitches 4 along back neck times 1 stitches 20] total 30',
+        'set in sleeves: kind set in sleeves sleeve Sleeve topMm 40 armholeMm 42 markerRows 7 markerMm 21 on Back marksMm [3 8.3 13.5 18.8] quarters [2 4 5] underarm {stitches 0 rows 0}',
+        'side seams: kind side seams back Back front Front rows {first 1 second 5 difference -4 oneMoreEvery 1}',
+        'sleeve seams: kind sleeve seams sleeve Sleeve rows 6',
+        'ends: kind ends',
+      ],
+    ],
+  ] as const)('%s', (_, pieces, steps) => {
+    expect(of(...pieces).steps).toEqual(steps);
+  });
+});
+
+describe('what it measures when it is made up, mm', () => {
+  it.each([
+    [
+      'a pullover with set-in sleeves and a neckband',
+      [back, front, sleeve, neckband],
+      'chest 224 length 68 napeToCuff 92 upperArm 56 wrist 20 neck 91.8 neckWithBand 44 armhole 76.8',
+    ],
+    [
+      'a drop shoulder: its straight sleeve tells how deep',
+      drop,
+      'chest 144 length 36 napeToCuff 58 upperArm 32 wrist 24 neck 66.4 neckWithBand 66.4 armhole 42',
+    ],
+    [
+      'an indented sleeve: three rows of its sides go into the corner',
+      indented,
+      'chest 176 length 36 napeToCuff 58 upperArm 32 wrist 24 neck 66.4 neckWithBand 66.4 armhole 52',
+    ],
+    [
+      'a raglan',
+      raglan,
+      'chest 160 length 36 napeToCuff 60 upperArm 48 wrist 48 neck 146.4 neckWithBand 146.4 armhole 71.3',
+    ],
+    [
+      'a raglan with a neckband',
+      [...raglan, raglanBand],
+      'chest 160 length 36 napeToCuff 60 upperArm 48 wrist 48 neck 146.4 neckWithBand 72 armhole 71.3',
+    ],
+    [
+      'a cardigan of two makes of one piece',
+      cardigan,
+      'chest 144 length 36 napeToCuff 58 upperArm 32 wrist 24 neck 44.8 neckWithBand 44.8 armhole 42',
+    ],
+    [
+      'a cardigan with bands',
+      [...cardigan, ...cardiganBands],
+      'chest 159 length 36 napeToCuff 58 upperArm 32 wrist 24 neck 44.8 neckWithBand 24 armhole 42',
+    ],
+    [
+      'a sleeve from the top down: every line of it the other way round',
+      [back, front, fromTheTop],
+      'chest 224 length 68 napeToCuff 82 upperArm 44 wrist 40 neck 91.8 neckWithBand 91.8 armhole 76.8',
+    ],
+    [
+      'shoulders in short rows lie where their turns begin',
+      [shortRows, ...drop.slice(1)],
+      'chest 144 length 42 napeToCuff 58 upperArm 32 wrist 24 neck 122.4 neckWithBand 122.4 armhole 42',
+    ],
+  ] as const)('%s', (_, pieces, measures) => {
+    expect(of(...pieces).finished).toBe(measures);
+  });
+});
