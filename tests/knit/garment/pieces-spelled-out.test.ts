@@ -1,0 +1,172 @@
+import { expect, it } from 'vitest';
+import { type DesignName, designs } from './designs.ts';
+import { drafted, recipeSaid } from './spelled.ts';
+
+/*
+ * Whole drafts, row by row, as `recipeSaid` has them: counts, rows, ends and totals are reckoned by hand from the even
+ * figures of `spelled.ts`. In which rows single stitches of a curve go is held as it is, so that nothing moves unseen.
+ */
+const back1 = [
+  'Back: back, 1',
+  'Back = 78; hem 10 rib 2x2 3; body 74 stocking 4, +2 across 1; armhole 50 stocking 4, bind off R 1:3, bind off L 2:3, RL-1 in 3,7,13 inset 1; split',
+  'right shoulder = 21 of Back right; shoulder 6 stocking 4, bind off R 1:5 3:5 5:4, bind off L 4:2, L-1 in 5 inset 1; bind off',
+  'neck = 26 of Back middle; bind off',
+  'left shoulder = 21 of Back left; shoulder 7 stocking 4, bind off L 2:5 4:5 6:4, bind off R 3:2, R-1 in 5 inset 1; bind off',
+] as const;
+const sleeve1 = [
+  'Sleeve: sleeve, 2',
+  'Sleeve = 38; cuff 10 rib 2x2 3; sleeve 96 stocking 4, +2 across 1, RL+1 in 7-27/10,35-55/10,63-83/10,91 inset 1; cap 30 stocking 4, bind off R 1:3 3:2 5:2 29:2, bind off L 2:3 4:2 6:2 30:2, RL-1 in 7-27/2 inset 1; bind off',
+] as const;
+const neckband1 = [
+  'Neckband: neckband, 1',
+  'Neckband WS = 19 left front neck + 14 middle of the front neck + 19 right front neck + 38 back neck; band 6 rib 2x2 3; bind off',
+] as const;
+const sleeve2 = [
+  'Sleeve: sleeve, 2',
+  'Sleeve = 38; cuff 10 rib 2x2 3; sleeve 96 stocking 4, +2 across 1, RL+1 in 7-27/10,35-55/10,63-83/10,91 inset 1; raglan 56 stocking 4, bind off R 1:6, bind off L 2:6, RL-1 in 5-11/2,15-21/2,25-29/2,33-39/2,43-49/2,53,55 inset 1; bind off',
+] as const;
+
+const pieces: Readonly<Record<DesignName, readonly string[]>> = {
+  'set in': [
+    ...back1,
+    'Front: front, 1',
+    'Front = 78; hem 10 rib 2x2 3; body 74 stocking 4, +2 across 1; armhole 36 stocking 4, bind off R 1:3, bind off L 2:3, RL-1 in 3,7,13 inset 1; split',
+    'left shoulder = 27 of Front right; armhole 14 stocking 4, bind off L 4:3 6:2, L-1 in 7-11/2 inset 1; shoulder 6 stocking 4, bind off R 1:5 3:5 5:4, L-1 in 1 inset 1; bind off',
+    'neck = 14 of Front middle; bind off',
+    'right shoulder = 27 of Front left; armhole 14 stocking 4, bind off R 3:3 5:2, R-1 in 7-11/2 inset 1; shoulder 7 stocking 4, bind off L 2:5 4:5 6:4, R-1 in 1 inset 1; bind off',
+    ...sleeve1,
+    ...neckband1,
+  ],
+  drop: [
+    'Back: back, 1',
+    'Back = 78; hem 10 rib 2x2 3; body 80 stocking 4, +2 across 1; armhole 44 stocking 4; split',
+    'right shoulder = 27 of Back right; armhole 6 stocking 4, bind off L 4:2, L-1 in 5 inset 1; bind off',
+    'neck = 26 of Back middle; bind off',
+    'left shoulder = 27 of Back left; armhole 6 stocking 4, bind off R 3:2, R-1 in 5 inset 1; bind off',
+    'Front: front, 1',
+    'Front = 78; hem 10 rib 2x2 3; body 80 stocking 4, +2 across 1; armhole 30 stocking 4; split',
+    'left shoulder = 24 of Front right; armhole 20 stocking 4; bind off',
+    'neck = 32 of Front middle; bind off',
+    'right shoulder = 24 of Front left; armhole 20 stocking 4; bind off',
+    'Sleeve: sleeve, 2',
+    'Sleeve = 38; cuff 10 rib 2x2 3; sleeve 116 stocking 4, +2 across 1, RL+1 in 5-35/6,39-63/6,67-97/6,101-113/6 inset 1; bind off',
+    'Neckband: neckband, 1',
+    'Neckband WS = 17 left front neck + 32 middle of the front neck + 17 right front neck + 40 back neck; band 6 rib 2x2 3, mitre at 16 in 2-6/2, mitre at 49 in 2-6/2; bind off',
+  ],
+  indented: [
+    'Back: back, 1',
+    'Back = 86; hem 10 rib 2x2 3; body 74 stocking 4, +2 across 1, RL-1 in 17-65/16 inset 1; armhole 50 stocking 4, bind off R 1:7, bind off L 2:7; split',
+    'right shoulder = 20 of Back right; shoulder 6 stocking 4, bind off R 1:5 3:4 5:4, bind off L 4:2, L-1 in 5 inset 1; bind off',
+    'neck = 26 of Back middle; bind off',
+    'left shoulder = 20 of Back left; shoulder 7 stocking 4, bind off L 2:5 4:4 6:4, bind off R 3:2, R-1 in 5 inset 1; bind off',
+    'Front: front, 1',
+    'Front = 86; hem 10 rib 2x2 3; body 74 stocking 4, +2 across 1, RL-1 in 17-65/16 inset 1; armhole 36 stocking 4, bind off R 1:7, bind off L 2:7; split',
+    'left shoulder = 22 of Front right; armhole 14 stocking 4, L-1 in 3-9/2,13 inset 1; shoulder 6 stocking 4, bind off R 1:5 3:4 5:4; bind off',
+    'neck = 22 of Front middle; bind off',
+    'right shoulder = 22 of Front left; armhole 14 stocking 4, R-1 in 3-9/2,13 inset 1; shoulder 7 stocking 4, bind off L 2:5 4:4 6:4; bind off',
+    'Sleeve: sleeve, 2',
+    'Sleeve = 38; cuff 10 rib 2x2 3; sleeve 116 stocking 4, +2 across 1, RL+1 in 7-79/6,83-107/4 inset 1; top 8 stocking 4; bind off',
+    'Neckband: neckband, 1',
+    'Neckband WS = 16 left front neck + 22 middle of the front neck + 16 right front neck + 40 back neck; band 6 rib 2x2 3; bind off',
+  ],
+  raglan: [
+    'Back: back, 1',
+    'Back = 86; hem 10 rib 2x2 3; body 74 stocking 4, +2 across 1, RL-1 in 5-19/2,23-29/2 inset 1, RL+1 in 33-45/6,49-61/6,65,71 inset 1; raglan 56 stocking 4, bind off R 1:6, bind off L 2:6, RL-1 in 5,7,11,13,17,19,23,25,29-33/2,37,39,43,45,49,51,55 inset 1; bind off',
+    'Front: front, 1',
+    'Front = 86; hem 10 rib 2x2 3; body 74 stocking 4, +2 across 1, RL-1 in 5-19/2,23-29/2 inset 1, RL+1 in 33-45/6,49-61/6,65,71 inset 1; raglan 36 stocking 4, bind off R 1:6, bind off L 2:6, RL-1 in 5,7,11,13,17,19,23,25,29-33/2 inset 1; split',
+    'left front = 17 of Front right; raglan 20 stocking 4, bind off L 4:3, R-1 in 1,3,13,19 inset 1, L-1 in 5,11 inset 1, RL-1 in 7,9 inset 1, RL-1 in 15 inset 0; bind off',
+    'neck = 12 of Front middle; bind off',
+    'right front = 17 of Front left; raglan 20 stocking 4, bind off R 3:3, L-1 in 1,3,13,19 inset 1, R-1 in 5,11 inset 1, RL-1 in 7,9 inset 1, RL-1 in 15 inset 0; bind off',
+    ...sleeve2,
+    'Neckband: neckband, 1',
+    'Neckband WS = 6 left sleeve top + 18 left front neck + 12 middle of the front neck + 18 right front neck + 6 right sleeve top + 34 back neck; band 6 rib 2x2 3; bind off',
+  ],
+  'raglan with a V': [
+    'Back: back, 1',
+    'Back = 78; hem 10 rib 2x2 3; body 74 stocking 4, +2 across 1; raglan 56 stocking 4, bind off R 1:6, bind off L 2:6, RL-1 in 5-37/4,39-55/2 inset 1; bind off',
+    'Front: front, 1',
+    'Front = 78; hem 10 rib 2x2 3; body 74 stocking 4, +2 across 1; raglan 16 stocking 4, bind off R 1:6, bind off L 2:6, RL-1 in 5-13/4 inset 1; split',
+    'left front = 31 of Front right; raglan 40 stocking 4, R-1 in 1,9,23,29,37 inset 1, L-1 in 3-11/4,19 inset 1, RL-1 in 5,13-25/4,27,31-35/2 inset 1, RL-1 in 39 inset 0; bind off',
+    'right front = 31 of Front left; raglan 40 stocking 4, L-1 in 1,9,23,29,37 inset 1, R-1 in 3-11/4,19 inset 1, RL-1 in 5,13-25/4,27,31-35/2 inset 1, RL-1 in 39 inset 0; bind off',
+    'Sleeve: sleeve, 2',
+    'Sleeve = 38; cuff 10 rib 2x2 3; sleeve 96 stocking 4, +2 across 1, RL+1 in 11-31/10,39-87/8 inset 1; raglan 56 stocking 4, bind off R 1:6, bind off L 2:6, RL-1 in 5-25/4,27-55/2 inset 1; bind off',
+    'Neckband: neckband, 1',
+    'Neckband WS = 6 left sleeve top + 35 left front neck + 1 point of the V + 35 right front neck + 6 right sleeve top + 31 back neck; band 6 rib 2x2 3, mitre at 41 in 2-6/2; bind off',
+  ],
+  cardigan: [
+    ...back1,
+    'Front: front, 2 mirrored',
+    'Front = 38; hem 10 rib 2x2 3; body 74 stocking 4; armhole 50 stocking 4, bind off R 1:3, bind off L 38:6 40:3, R-1 in 3,7,13 inset 1, L-1 in 41-47/2 inset 1; shoulder 6 stocking 4, bind off R 1:5 3:5 5:4, L-1 in 1 inset 1; bind off',
+    ...sleeve1,
+    'Neckband: neckband, 1',
+    'Neckband WS = 24 right front neck + 38 back neck + 24 left front neck; band 6 rib 2x2 3; bind off',
+    'Button band: front band, 1',
+    'Button band WS = 101 left front edge; band 5 rib 1x1 matched 3; bind off',
+    'Buttonhole band: front band, 1',
+    'Buttonhole band WS = 101 right front edge; band 1 rib 1x1 matched 3; button holes 2 rib 1x1 matched 3, in words; band 2 rib 1x1 matched 3; bind off',
+  ],
+  'cardigan with a V': [
+    ...back1,
+    'Front: front, 2 mirrored',
+    'Front = 38; hem 10 rib 2x2 3; body 74 stocking 4; armhole 50 stocking 4, bind off R 1:3, R-1 in 3,7,13 inset 1, L-1 in 19-23/2,27,29,33-37/2,41,43,47,49 inset 1; shoulder 6 stocking 4, bind off R 1:5 3:5 5:4, L-1 in 1,5 inset 1; bind off',
+    ...sleeve1,
+    'Front band: front band, 1',
+    'Front band WS = 82 right front edge + 33 right front neck + 39 back neck + 33 left front neck + 82 left front edge; band 1 rib 1x1 matched 3; button holes 2 rib 1x1 matched 3, in words; band 2 rib 1x1 matched 3; bind off',
+  ],
+  vest: [
+    'Back: back, 1',
+    'Back = 78; hem 10 rib 2x2 3; body 74 stocking 4, +2 across 1; armhole 50 stocking 4, bind off R 1:3, bind off L 2:3, RL-1 in 3,7,13 inset 1; shoulder 4 stocking 4, turn R 2:6 4:6, turn L 1:6 3:6; shoulder 2 stocking 4; hold',
+    'Front: front, 1',
+    'Front = 78; hem 10 rib 2x2 3; body 74 stocking 4, +2 across 1; armhole 50 stocking 4, bind off R 1:3, bind off L 2:3, RL-1 in 3,7,13 inset 1; shoulder 4 stocking 4, turn R 2:6 4:6, turn L 1:6 3:6; shoulder 2 stocking 4; hold',
+    'Neckband: neckband, 1',
+    'Neckband WS = 32 front neck + 34 back neck; band 6 rib 2x2 3; bind off',
+    'Armhole band: armhole band, 2',
+    'Armhole band WS = 43 front armhole + 43 back armhole; band 4 rib 2x2 3; bind off',
+  ],
+  'from the top down': [
+    'Back: back, 1',
+    'Back = 78; hem 10 rib 2x2 3; body 74 stocking 4, +2 across 1; armhole 50 stocking 4, bind off R 1:3, bind off L 2:3, RL-1 in 3,7,13 inset 1; split',
+    'right shoulder = 21 of Back right; shoulder 4 stocking 4, turn R 2:6 4:6, bind off L 4:2; shoulder 2 stocking 4, L-1 in 1 inset 1; bind off',
+    'neck = 26 of Back middle; bind off',
+    'left shoulder = 21 of Back left; shoulder 4 stocking 4, turn L 1:6 3:6, bind off R 3:2; shoulder 2 stocking 4, R-1 in 1 inset 1; bind off',
+    'Front: front, 1',
+    'Front = 78; hem 10 rib 2x2 3; body 74 stocking 4, +2 across 1; armhole 36 stocking 4, bind off R 1:3, bind off L 2:3, RL-1 in 3,7,13 inset 1; split',
+    'left shoulder = 27 of Front right; armhole 14 stocking 4, bind off L 4:3 6:2, L-1 in 7-11/2 inset 1; shoulder 4 stocking 4, turn R 2:6 4:6, L-1 in 1 inset 1; shoulder 2 stocking 4; bind off',
+    'neck = 14 of Front middle; bind off',
+    'right shoulder = 27 of Front left; armhole 14 stocking 4, bind off R 3:3 5:2, R-1 in 7-11/2 inset 1; shoulder 4 stocking 4, turn L 1:6 3:6, R-1 in 1 inset 1; shoulder 2 stocking 4; bind off',
+    'Sleeve: sleeve, 2',
+    'Sleeve = 20; cap 30 stocking 4, cast on R 3:2 27:2 29:2, cast on L 4:2 28:2 30:2, RL+1 in 5-25/2 inset 1; sleeve 94 stocking 4, cast on R 1:3, cast on L 2:3; sleeve 2 stocking 4, -22 across 1; cuff 10 rib 2x2 3; bind off',
+    ...neckband1,
+  ],
+  'without borders': [
+    'Back: back, 1',
+    'Back = 80; body 84 stocking 4; armhole 50 stocking 4, bind off R 1:3, bind off L 2:3, RL-1 in 3,7,13 inset 1; split',
+    'right shoulder = 21 of Back right; shoulder 6 stocking 4, bind off R 1:5 3:5 5:4, bind off L 4:2, L-1 in 5 inset 1; bind off',
+    'neck = 26 of Back middle; bind off',
+    'left shoulder = 21 of Back left; shoulder 7 stocking 4, bind off L 2:5 4:5 6:4, bind off R 3:2, R-1 in 5 inset 1; bind off',
+    'Front: front, 1',
+    'Front = 80; body 84 stocking 4; armhole 36 stocking 4, bind off R 1:3, bind off L 2:3, RL-1 in 3,7,13 inset 1; split',
+    'left shoulder = 27 of Front right; armhole 14 stocking 4, bind off L 4:3 6:2, L-1 in 7-11/2 inset 1; shoulder 6 stocking 4, bind off R 1:5 3:5 5:4, L-1 in 1 inset 1; bind off',
+    'neck = 14 of Front middle; bind off',
+    'right shoulder = 27 of Front left; armhole 14 stocking 4, bind off R 3:3 5:2, R-1 in 7-11/2 inset 1; shoulder 7 stocking 4, bind off L 2:5 4:5 6:4, R-1 in 1 inset 1; bind off',
+    'Sleeve: sleeve, 2',
+    'Sleeve = 60; sleeve 100 stocking 4; cap 30 stocking 4, bind off R 1:3 3:2 5:2 29:2, bind off L 2:3 4:2 6:2 30:2, RL-1 in 7-27/2 inset 1; bind off',
+  ],
+  'square raglan cardigan': [
+    'Back: back, 1',
+    'Back = 78; hem 10 rib 2x2 3; body 74 stocking 4, +2 across 1; raglan 56 stocking 4, bind off R 1:6, bind off L 2:6, RL-1 in 5,7,11,13,17,19,23,25,29-33/2,37,39,43,45,49,51,55 inset 1; bind off',
+    'Front: front, 2 mirrored',
+    'Front = 38; hem 10 rib 2x2 3; body 74 stocking 4; raglan 56 stocking 4, bind off R 1:6, bind off L 38:12, R-1 in 5,7,11,13,17,19,23,25,29-33/2,37,39,43,45,49,51,55 inset 1; bind off',
+    ...sleeve2,
+    'Neckband: neckband, 1',
+    'Neckband WS = 28 right front neck + 6 right sleeve top + 34 back neck + 6 left sleeve top + 28 left front neck; band 6 rib 2x2 3, mitre at 16 in 2-6/2, mitre at 85 in 2-6/2; bind off',
+    'Button band: front band, 1',
+    'Button band WS = 101 right front edge; band 5 rib 1x1 matched 3; bind off',
+    'Buttonhole band: front band, 1',
+    'Buttonhole band WS = 101 left front edge; band 1 rib 1x1 matched 3; button holes 2 rib 1x1 matched 3, in words; band 2 rib 1x1 matched 3; bind off',
+  ],
+};
+
+it.each(Object.entries(pieces))('the pieces of a draft: %s', (name, lines) => {
+  expect(drafted(designs[name as DesignName]).recipes.flatMap(recipeSaid)).toEqual(lines);
+});
