@@ -54,9 +54,9 @@ export function consequences(
   const found: Consequence[] = [...pairs([...was.values()], [...is.values()])];
   for (const [name, now] of is) {
     const then = was.get(name);
-    if (then?.joint.kind === 'seam' && now.joint.kind === 'seam') found.push(...seam(then, now, now.joint));
-    if (then?.joint.kind === 'pick up' && now.joint.kind === 'pick up')
-      found.push(...pickUps(then, now, now.joint));
+    if (!then) continue;
+    if (now.joint.kind === 'seam') found.push(...seam(then, now, now.joint));
+    if (now.joint.kind === 'pick up') found.push(...pickUps(then, now, now.joint));
   }
   return alike(found);
 }

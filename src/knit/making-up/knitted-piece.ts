@@ -44,10 +44,11 @@ export function knittedPieces({ recipe, makes }: StandingPiece): KnittedPiece[] 
 
 /** Its first part goes across it all; the others lie above that. */
 function sizeOf(parts: readonly PlannedPart[]): KnittedPiece['size'] {
-  const widths = parts.slice(0, 1).flatMap(({ start, rows, cells }) => {
-    const across = (stitches: number, section: number) => stitches * (cells[section]?.width ?? 0);
-    return [across(start, 0), ...rows.map(({ after, section }) => across(after, section))];
-  });
+  const [whole] = parts;
+  const across = (stitches: number, section: number) => stitches * (whole?.cells[section]?.width ?? 0);
+  const widths = whole
+    ? [across(whole.start, 0), ...whole.rows.map(({ after, section }) => across(after, section))]
+    : [];
   const heights = parts.map(({ rows, base }) => rows.at(-1)?.height ?? base);
   return { widthMm: Math.max(...widths), heightMm: Math.max(...heights) };
 }

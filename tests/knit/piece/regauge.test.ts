@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
 import type { Gauge } from '../../../src/knit/gauge.ts';
-import { edgesOf } from '../../../src/knit/making-up/edges.ts';
+import { knittedPieces } from '../../../src/knit/making-up/knitted-piece.ts';
 import { makingUp } from '../../../src/knit/making-up/making-up.ts';
+import { asPlanned } from '../../../src/knit/piece/as-planned.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
 import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { regauge } from '../../../src/knit/piece/regauge/regauge.ts';
@@ -20,10 +21,12 @@ const gauge = (): fc.Arbitrary<Gauge> =>
       rows: stitches * share,
     }));
 
-const edges = (recipe: Recipe) => {
-  const made = plan(recipe);
+const sizeOf = (recipe: Recipe) => {
+  const made = asPlanned({ name: '', pieces: [recipe] });
   if (!made.ok) throw new Error(told(made.faults));
-  return edgesOf(made.value);
+  const [piece] = made.value.pieces.flatMap(knittedPieces);
+  if (!piece) throw new Error('nothing is knitted');
+  return piece.size;
 };
 
 const inGauge = (recipe: Recipe, to: Gauge): Recipe => {
@@ -41,8 +44,8 @@ describe('a garment in another gauge', () => {
     fc.assert(
       fc.property(gauge(), (to) => {
         for (const piece of sampleGarment.pieces.slice(0, 3)) {
-          const before = edges(piece);
-          const after = edges(inGauge(piece, to));
+          const before = sizeOf(piece);
+          const after = sizeOf(inGauge(piece, to));
           expect(Math.abs(after.widthMm - before.widthMm)).toBeLessThan((4 * 100) / to.stitches);
           expect(Math.abs(after.heightMm - before.heightMm)).toBeLessThan((10 * 100) / to.rows);
         }
