@@ -1,4 +1,4 @@
-import { attempt, type Cursor, sees, takeAnyPhrase, takes, took } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, sees, takeAnyPhrase, takes, takesOne, took } from '../../row/read/cursor.ts';
 import { readReversing } from './other-side.ts';
 import { readPieceName, readPlace } from './phrase/place.ts';
 import { readUntil } from './phrase/until.ts';
@@ -10,21 +10,7 @@ export const readAsFor = (c: Cursor): Statement | undefined =>
     const start = c.at;
     takes(c, 'then', 'and');
     const only = readOnly(c);
-    takes(
-      c,
-      'work',
-      'k',
-      'make',
-      'cast',
-      'shape',
-      'complete',
-      'finish',
-      'follow',
-      'cont',
-      'begin',
-      'working',
-      'do',
-    );
+    takesOne(c, 'made as another');
     takes(c, 'on', 'the', 'and');
     const shaped = only ?? readOnly(c);
     takes(c, 'it', 'exactly', 'piece', 'this', 'to');

@@ -11,26 +11,13 @@ import {
   takeNumber,
   takePhrase,
   takes,
+  takesOne,
   took,
 } from '../../row/read/cursor.ts';
 import { ending } from './phrase/ending.ts';
 import { patternNamed, readFabric } from './phrase/fabric.ts';
 import { readUntil } from './phrase/until.ts';
 import type { FabricSaid, Statement, Until } from './statement.ts';
-
-const VERBS = [
-  'work',
-  'cont',
-  'proceed',
-  'working',
-  'continuing',
-  'keep',
-  'keeping',
-  'go',
-  'rib',
-  'knitting',
-  'carry',
-];
 
 const EVEN = [
   'even',
@@ -51,7 +38,7 @@ export const readEven = (c: Cursor): Statement | undefined =>
     const looks = readBegin(c);
     if (looks) takes(c, 'and', 'then');
     const every = readEveryRow(c);
-    const verb = every === undefined && takes(c, ...VERBS);
+    const verb = every === undefined && takesOne(c, 'goes on');
     if (verb) {
       takes(c, 'to', 'on');
       takes(c, 'work', 'k', 'rib', 'in');

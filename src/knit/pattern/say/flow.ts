@@ -1,5 +1,6 @@
 import type { Fault } from '../../fault.ts';
 import type { Token } from '../../row/read/lex.ts';
+import { means } from '../../row/read/meanings.ts';
 import type { LogicalLine } from '../text/lines.ts';
 import { tokensOf } from '../text/lines.ts';
 import { sentences } from '../text/sentences.ts';
@@ -99,9 +100,6 @@ function firstNotSaid(
   return tokens[sentence.from];
 }
 
-const WORK =
-  /^(k|p|knit|purl|row|rows|rnd|inc|dec|increase|decrease|bind|cast|bo|co|yo|sl|slip|cable|pattern|rib|ssk|tog|st|sts|stitch|stitches|turn|work|continue|rep|repeat|buttonhole|motif|chart)$/;
-
 /** Whether a sentence asks for knitting, or only talks. */
 function soundsLikeWork(tokens: readonly Token[], from: number, to: number): boolean {
   let words = 0;
@@ -109,7 +107,7 @@ function soundsLikeWork(tokens: readonly Token[], from: number, to: number): boo
   for (let i = from; i < to; i += 1) {
     const token = tokens[i] as Token;
     if (token.kind === 'number') numbers += 1;
-    else if (WORK.test(token.text)) words += 1;
+    else if (means(token.text, 'sounds like work')) words += 1;
   }
   return words >= 2 || (words >= 1 && numbers >= 1);
 }

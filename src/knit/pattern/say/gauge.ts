@@ -6,7 +6,9 @@ import {
   takeAnyPhrase,
   takePhrase,
   takes,
+  takesOne,
 } from '../../row/read/cursor.ts';
+import { means } from '../../row/read/meanings.ts';
 import { readFabric } from './phrase/fabric.ts';
 import { readAmount, readLength } from './phrase/measure.ts';
 import type { Statement } from './statement.ts';
@@ -57,7 +59,7 @@ export const readGauge = (c: Cursor): Statement | undefined =>
 /** 'on 4 mm needles', 'using a 3.5 mm needle': what the swatch was knitted with. */
 function needleWithin(c: Cursor, from: number): { needle?: number } {
   const texts = c.tokens.slice(from, c.end).map((token) => token.text);
-  if (!texts.some((text) => /^(needles?|ndls?|pins?)$/.test(text))) return {};
+  if (!texts.some((text) => means(text, 'needles'))) return {};
   const at = texts.findIndex(
     (text, i) => text === 'mm' && peekNumber({ ...c, at: from + i - 1 }) !== undefined,
   );
@@ -70,22 +72,7 @@ const readInFabric = (c: Cursor): ReturnType<typeof readFabric> =>
 
 const readMeasure = (c: Cursor): number | undefined =>
   attempt(c, () => {
-    takes(
-      c,
-      '=',
-      'to',
-      'per',
-      'make',
-      'equal',
-      'equals',
-      'in',
-      'over',
-      'measure',
-      'measures',
-      'are',
-      'on',
-      'a',
-    );
+    takesOne(c, 'is as much as');
     takes(c, '=');
     const square = readLength(c);
     if (square !== undefined) {

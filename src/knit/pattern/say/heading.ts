@@ -1,5 +1,6 @@
 import { attempt, type Cursor, endsOrdinal, takes, takeTo } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
+import { means } from '../../row/read/meanings.ts';
 import { HEADINGS, PIECES, SHAPED, SIDES } from '../../row/read/vocabulary.ts';
 import type { Place, Statement } from './statement.ts';
 import { halfOf, titleOf } from './title.ts';
@@ -56,25 +57,33 @@ export function headingOf(
   return undefined;
 }
 
-/** Headings whose lines make no rows. */
-const NO_ROWS =
-  /^(finishing|materials|abbreviations|measurements|notes?|needles|yarn|making|makeup|assembly|blocking|pressing|general|tips|equipment|supplies|terms|schematic|level|special|to (make|finish)|instructions|directions)\b/;
+/** Headings whose lines make no rows: 'Finishing', 'To make up'. */
+const isTalk = (words: string): boolean => {
+  const [first, second] = words.split(' ');
+  return (
+    means(first, 'heading without rows') || (first === 'to' && (second === 'make' || second === 'finish'))
+  );
+};
 
-const PLACES: readonly (readonly [RegExp, Place])[] = [
-  [/armhole|underarm/, 'armhole'],
-  [/raglan/, 'raglan'],
-  [/shoulder/, 'shoulder'],
-  [/neck|\bv\b/, 'neck'],
-  [/cap|sleeve top|top/, 'cap'],
-  [/waist/, 'waist'],
+/** The places that a heading names, by what it has within. */
+const PLACES: readonly (readonly [Place, ...(readonly string[])])[] = [
+  ['armhole', 'armhole', 'underarm'],
+  ['raglan', 'raglan'],
+  ['shoulder', 'shoulder'],
+  ['neck', 'neck'],
+  ['cap', 'cap', 'top'],
+  ['waist', 'waist'],
 ];
+
+const namesPlace = (words: string, place: Place, within: readonly string[]): boolean =>
+  within.some((part) => words.includes(part)) || (place === 'neck' && words.split(' ').includes('v'));
 
 const headingIn = (words: string): Extract<Statement, { is: 'heading' }> => ({
   is: 'heading',
   title: titleOf(words),
-  sideOnly: /\b(side|half|shoulder)$/.test(words),
-  talk: NO_ROWS.test(words),
-  places: PLACES.flatMap(([pattern, place]) => (pattern.test(words) ? [place] : [])),
+  sideOnly: means(words.split(' ').at(-1), 'half of a piece'),
+  talk: isTalk(words),
+  places: PLACES.flatMap(([place, ...within]) => (namesPlace(words, place, within) ? [place] : [])),
 });
 
 const isOrdinal = (tokens: readonly Token[], token: Token): boolean =>
@@ -83,7 +92,7 @@ const isOrdinal = (tokens: readonly Token[], token: Token): boolean =>
 /** Takes '(make 2)', '(both alike)', '– make two' off a heading. */
 function withoutMakes(tokens: readonly Token[]): { words: readonly Token[]; makes?: number } {
   const open = tokens.findIndex((token) => /^[([\-,]$/.test(token.text));
-  const make = tokens.findIndex((token) => /^(make|knit|work|cut)$/.test(token.text));
+  const make = tokens.findIndex((token) => means(token.text, 'how many in a heading'));
   const from = open > 0 ? open : make > 0 ? make : -1;
   if (from <= 0) {
     const last = tokens.at(-1);
@@ -93,15 +102,8 @@ function withoutMakes(tokens: readonly Token[]): { words: readonly Token[]; make
   }
   const tail = tokens.slice(from);
   const n = tail.find((token) => token.kind === 'number' && Number.isSafeInteger(token.value));
-  const both = tail.some((token) => /^(both|alike|pair)$/.test(token.text));
-  const single = tail.some(
-    (token) =>
-      token.text === 'make' ||
-      token.text === 'both' ||
-      token.text === 'knit' ||
-      token.text === 'alike' ||
-      token.text === 'work',
-  );
+  const both = tail.some((token) => means(token.text, 'makes two'));
+  const single = tail.some((token) => means(token.text, 'says how many'));
   if (!single && !(n && tail.length <= 3)) return { words: tokens };
   const makes = n?.value ?? (both ? 2 : undefined);
   return {
@@ -116,9 +118,7 @@ function pieceOf(names: readonly string[]): string | undefined {
   const last = names.at(-1) as string;
   if (!known || !(PIECES.has(last) || names.some((name) => PIECES.has(name)))) return undefined;
   if (names.includes('neck') || names.includes('shoulder'))
-    return names.some((name) => /^(neckband|band|border|edging|collar)$/.test(name))
-      ? names.join(' ')
-      : undefined;
+    return names.some((name) => means(name, 'band of a neck')) ? names.join(' ') : undefined;
   return names.filter((name) => name !== 'the').join(' ');
 }
 
@@ -126,14 +126,14 @@ const makesOf = (names: readonly string[]): number => {
   const last = names.at(-1) as string;
   return last.endsWith('s') &&
     !names.includes('or') &&
-    !/^(left|right|first|second)$/.test(names[0] as string) &&
-    /^(sleeves|pockets|fronts|booties|mittens|mitts|cuffs|ties|straps|wristlets|bands|legs|socks)$/.test(last)
+    !means(names[0], 'one of two in a heading') &&
+    means(last, 'pieces made twice')
     ? 2
     : 1;
 };
 
 function isShaping(names: readonly string[], alone: boolean): boolean {
-  const rest = names.filter((name) => !/^(shape|shaping|for|the|and|of|begin|divide|st|nd|edge)$/.test(name));
+  const rest = names.filter((name) => !means(name, 'beside a shaping in a heading'));
   const said = rest.length < names.length;
   return (alone || said) && rest.length <= 4 && rest.every((name) => SHAPED.has(name)) && (said || alone);
 }

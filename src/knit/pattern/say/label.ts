@@ -6,6 +6,7 @@ import {
   peekNumber,
   peekWord,
   sees,
+  seesOne,
   seesPhrase,
   takeAnyPhrase,
   takeNumber,
@@ -37,7 +38,7 @@ const sideAfter = (c: Cursor): 'RS' | 'WS' | undefined =>
     takes(c, 'on');
     if (open || sees(c, 'rs', 'ws', 'right', 'wrong')) {
       const word = peekWord(c);
-      const side = /^(k|p|knit|purl)$/.test(word) ? undefined : readSide(c);
+      const side = word === 'k' || word === 'p' ? undefined : readSide(c);
       if (side !== undefined) {
         takes(c, 'facing', 'row', 'side');
         takePhrase(c, 'row');
@@ -48,8 +49,7 @@ const sideAfter = (c: Cursor): 'RS' | 'WS' | undefined =>
   });
 
 /** A label without a colon is one only where a row follows at once: 'Row 1 K2, p2'. */
-const looksLikeRow = (c: Cursor): boolean =>
-  /^(k|p|knit|purl|sl|\*|\(|\[|yo|inc|dec|bo|bind|cast|work|rep|as|same|ssk|skp|slip|all)$/.test(peekWord(c));
+const looksLikeRow = (c: Cursor): boolean => seesOne(c, 'beginning of a row');
 
 function numbered(c: Cursor): Label | undefined {
   if (!takePhrase(c, ROWS)) return undefined;
@@ -163,31 +163,7 @@ const namedRow = (c: Cursor): Label | undefined =>
     const start = c.at;
     let words = 0;
     while (words < 4 && peek(c)?.kind === 'word' && !seesPhrase(c, ROWS)) {
-      if (
-        sees(
-          c,
-          'k',
-          'p',
-          'work',
-          'rep',
-          'every',
-          'each',
-          'to',
-          'last',
-          'dec',
-          'inc',
-          'in',
-          'at',
-          'until',
-          'for',
-          'of',
-          'bind',
-          'cast',
-          'then',
-        ) &&
-        !(words === 0 && sees(c, 'dec', 'inc'))
-      )
-        return undefined;
+      if (seesOne(c, 'not in a name of a row') && !(words === 0 && sees(c, 'dec', 'inc'))) return undefined;
       c.at += 1;
       takes(c, '-');
       words += 1;

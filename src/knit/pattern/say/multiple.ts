@@ -1,4 +1,5 @@
-import { type Cursor, cursorOver, isWord, peek, peekWord, takes, takeTo } from '../../row/read/cursor.ts';
+import { type Cursor, cursorOver, isWord, peek, seesOne, takes, takeTo } from '../../row/read/cursor.ts';
+import { withoutWords } from '../../row/read/meanings.ts';
 import type { Statement } from './statement.ts';
 
 /** A line like 'Basket pattern (multiple of 8 plus 4)' names a stitch pattern. */
@@ -28,17 +29,12 @@ export function readMultiple(c: Cursor): Statement | undefined {
     }
   }
   takes(tail, 'st', 'sts');
-  while (
-    tail.at < tail.end &&
-    !/^[:.]$/.test(peekWord(tail)) &&
-    /^(for|edge|extra|over|end|sts|,|selvedge|\)|\]|st|balance)$/.test(peekWord(tail))
-  )
-    tail.at += 1;
+  while (tail.at < tail.end && seesOne(tail, 'after a multiple')) tail.at += 1;
   takes(tail, ':');
   takes(tail, ')', ']');
   takes(tail, ':');
   takeTo(c, tail.at);
-  return { is: 'multiple', of: of.value, plus, name: cleanName(name) };
+  return { is: 'multiple', of: of.value, plus, name: withoutWords(name, 'beside the name of a multiple') };
 }
 
 function findMultiple(c: Cursor): number | undefined {
@@ -47,9 +43,3 @@ function findMultiple(c: Cursor): number | undefined {
   }
   return undefined;
 }
-
-const cleanName = (name: string): string =>
-  name
-    .replace(/\b(pattern stitch|pattern|patt|stitch|st|pat|is|a|worked|over|the|on)\b/g, ' ')
-    .replace(/\s+/g, ' ')
-    .trim();

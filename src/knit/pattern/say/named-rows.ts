@@ -1,4 +1,13 @@
-import { attempt, type Cursor, takeAll, takeNumber, takePhrase, takes } from '../../row/read/cursor.ts';
+import {
+  attempt,
+  type Cursor,
+  takeAll,
+  takeNumber,
+  takePhrase,
+  takes,
+  takesOne,
+} from '../../row/read/cursor.ts';
+import { means } from '../../row/read/meanings.ts';
 import type { Statement } from './statement.ts';
 
 /** 'these 2 rows form rib', 'last 4 rows set the pattern': the rows get a name. */
@@ -7,10 +16,10 @@ export const readNamedRows = (c: Cursor): Statement | undefined =>
     if (takes(c, 'these', 'last', 'above', 'the', 'this')) {
       takes(c, 'last', 'above');
       const n = takeNumber(c);
-      if (takePhrase(c, 'row|rows') && takes(c, 'form', 'forms', 'set', 'sets', 'establish', 'complete')) {
+      if (takePhrase(c, 'row|rows') && takesOne(c, 'forms a pattern')) {
         const name = c.tokens
           .slice(c.at, c.end)
-          .filter(({ kind, text }) => kind === 'word' && !/^(the|a|patt|pattern|st|stitch|in|as)$/.test(text))
+          .filter(({ kind, text }) => kind === 'word' && !means(text, 'beside the name of rows'))
           .map(({ text }) => text)
           .slice(0, 4)
           .join(' ');

@@ -9,6 +9,7 @@ import {
   takePhrase,
   takes,
 } from '../../row/read/cursor.ts';
+import { means } from '../../row/read/meanings.ts';
 import type { Statement } from './statement.ts';
 
 /** 'change to 4 mm needles', 'with No. 8 needles', 'using larger needles'. */
@@ -32,11 +33,7 @@ export const readNeedle = (c: Cursor): Statement | undefined =>
         return { is: 'needle', ...(mm === undefined ? {} : { mm }) };
       }
       const token = peek(c);
-      if (
-        token === undefined ||
-        isWord(token, 'cast', 'co', 'work', 'k', 'p', 'pick', 'rejoin', 'until', 'facing', 'bind')
-      )
-        break;
+      if (token === undefined || means(token.word, 'not about a needle')) break;
       c.at += 1;
     }
   });

@@ -1,25 +1,17 @@
 import {
   attempt,
   type Cursor,
-  isWord,
   peek,
   peekWord,
   seesPhrase,
   takeAll,
   takeAnyPhrase,
 } from '../../row/read/cursor.ts';
+import { means } from '../../row/read/meanings.ts';
 import { skipEnding } from './phrase/ending.ts';
 import { skipFacing } from './phrase/facing.ts';
 import { skipYarn } from './phrase/yarn.ts';
 import type { Statement } from './statement.ts';
-
-const NOTES = new Set(
-  (
-    'block press sew weave steam fold seam stitch wash measure finishing note notes turn-up attach overcast darn crochet ' +
-    'abbreviations materials instructions directions changes repeat-for run draw gather allow lay pin cover dampen make-up ' +
-    'back-stitch backstitch insert this these when do join size sizes to needles yarn you'
-  ).split(' '),
-);
 
 /** What makes no row: seams, pressing, breaking the yarn, markers at the edge. */
 export const readNote = (c: Cursor): Statement | undefined =>
@@ -57,38 +49,18 @@ export const readNote = (c: Cursor): Statement | undefined =>
       return undefined;
     if (word === 'to' && !seesPhrase(c, 'to make|finish|fit')) return undefined;
     if (word === 'when' && !seesPhrase(c, 'when knitting|working')) return undefined;
-    if (
-      /^(these|this)$/.test(word) &&
-      !seesPhrase(c, 'these rows|sts|1|2|4|6|8|10|12|16 form|rows|are|sts') &&
-      !seesPhrase(c, 'this forms|completes|is')
-    )
-      return undefined;
-    if (
-      /^(these|this)$/.test(word) &&
-      !c.tokens
-        .slice(c.at, c.end)
-        .some((token) =>
-          isWord(
-            token,
-            'form',
-            'forms',
-            'set',
-            'sets',
-            'establish',
-            'establishes',
-            'completes',
-            'complete',
-            'is',
-            'are',
-          ),
-        )
-    )
-      return undefined;
-    if (!NOTES.has(peek(c)?.text ?? '')) return undefined;
+    if ((word === 'these' || word === 'this') && !saysWhatRowsAre(c)) return undefined;
+    if (!means(peek(c)?.text, 'tells without rows')) return undefined;
     if (word === 'measure' || word === 'turn') return undefined;
     takeAll(c);
     return { is: 'note', about: 'making up' };
   });
+
+/** 'these 2 rows form the pattern', 'this completes the armhole'. */
+const saysWhatRowsAre = (c: Cursor): boolean =>
+  (seesPhrase(c, 'these rows|sts|1|2|4|6|8|10|12|16 form|rows|are|sts') ||
+    seesPhrase(c, 'this forms|completes|is')) &&
+  c.tokens.slice(c.at, c.end).some(({ word }) => means(word, 'says what rows are'));
 
 /** Words that may stand alone between instructions: 'with RS facing', 'ending with a WS row', 'with white'. */
 export const readPassing = (c: Cursor): Statement | undefined =>

@@ -5,6 +5,7 @@ import {
   peek,
   peekWord,
   sees,
+  seesOne,
   seesPhrase,
   takeAnyPhrase,
   takeNumber,
@@ -12,6 +13,7 @@ import {
   takes,
 } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
+import { means } from '../../row/read/meanings.ts';
 import type { Item } from '../../row/read/notation.ts';
 import type { Statement } from './statement.ts';
 
@@ -36,26 +38,7 @@ export const readPickUp = (c: Cursor): Statement | undefined =>
 
 const skipToPickUp = (c: Cursor): boolean =>
   attempt(c, () => {
-    const opens = sees(
-      c,
-      'with',
-      'from',
-      'using',
-      'on',
-      'pick',
-      'pu',
-      'beg',
-      'starting',
-      'join',
-      'holding',
-      'right',
-      'rs',
-      'working',
-      'along',
-      'at',
-      'k',
-      'sl',
-    );
+    const opens = seesOne(c, 'beginning of a pick-up');
     for (let far = 0; opens && far < 40 && c.at < c.end; far += 1) {
       if (seesPhrase(c, 'pick up') || seesPhrase(c, 'pu')) return true;
       if (far === 0 && (seesPhrase(c, 'k') || seesPhrase(c, 'sl'))) {
@@ -102,12 +85,7 @@ function readAlong(c: Cursor): string {
   while (c.at < c.end && said.length < 14) {
     if (/^[,;.([]$/.test(peekWord(c)) || seesPhrase(c, 'and pick|k|then') || seesPhrase(c, 'then')) break;
     const word = peek(c)?.text ?? '';
-    if (
-      !(
-        said.length === 0 && /^(evenly|along|around|from|across|down|up|at|on|off|the|in|loosely)$/.test(word)
-      )
-    )
-      said.push(word);
+    if (!(said.length === 0 && means(word, 'along an edge'))) said.push(word);
     c.at += 1;
   }
   return said.join(' ');

@@ -1,4 +1,5 @@
 import { attempt, type Cursor, peek, peekWord, takePhrase, takes } from '../../row/read/cursor.ts';
+import { means } from '../../row/read/meanings.ts';
 import { rowName } from './label.ts';
 import { readBeats } from './phrase/beats.ts';
 import type { Statement } from './statement.ts';
@@ -9,10 +10,7 @@ export const readRepeatNamed = (c: Cursor): Statement | undefined =>
     if (takes(c, 'rep', 'work', 'working')) {
       takes(c, 'the', 'this', 'last');
       const name = rowName(peekWord(c));
-      if (
-        peek(c)?.kind === 'word' &&
-        !/^(row|rows|rs|ws|k|p|next|last|these|every|each|even|in|from)$/.test(name)
-      ) {
+      if (peek(c)?.kind === 'word' && !means(name, 'no name of a row')) {
         c.at += 1;
         if (takePhrase(c, 'row|rnd')) {
           takes(c, ',');

@@ -13,6 +13,7 @@ import {
 } from '../../row/read/cursor.ts';
 import { readTimes, STS } from '../../row/read/goal.ts';
 import type { Token } from '../../row/read/lex.ts';
+import { means } from '../../row/read/meanings.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { readAsFor } from './as-for.ts';
 import { readAtTheSameTime } from './at-the-same-time.ts';
@@ -85,8 +86,7 @@ export function readSentence(
 }
 
 const startsRow = (c: Cursor): boolean =>
-  /^(k|p|knit|purl|yo|sl|\(|\[|ssk|skp|m|c|t)$/.test(c.tokens[c.at + 1]?.text ?? '') &&
-  !isWord(c.tokens[c.at + 3], 'row', 'rows');
+  means(c.tokens[c.at + 1]?.text, 'stitch after a star') && !isWord(c.tokens[c.at + 3], 'row', 'rows');
 
 /** '*dec 1 st at each end of next 2 rows; rep from * 9 times more': the instructions are said again. */
 const repeatSaid = (c: Cursor, said: Said[], star: { at: number }): boolean =>

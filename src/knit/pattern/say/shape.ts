@@ -16,13 +16,9 @@ import type { Beat, Statement } from './statement.ts';
 
 const CHANGES: Readonly<Record<string, number>> = {
   dec: -1,
-  decrease: -1,
   decreasing: -1,
-  decs: -1,
   inc: 1,
-  increase: 1,
   increasing: 1,
-  incs: 1,
 };
 
 /**

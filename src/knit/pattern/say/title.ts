@@ -1,3 +1,4 @@
+import { hasWord, withoutWords } from '../../row/read/meanings.ts';
 import type { Half, Title } from './statement.ts';
 
 /** What a heading, or a short line of its own, calls what follows. */
@@ -5,11 +6,8 @@ export function titleOf(words: string): Title {
   const half = halfOf(words);
   return {
     words,
-    pattern: words
-      .replace(/\b(pattern stitch|stitch pattern|pattern|patt|stitch|st)\b/g, ' ')
-      .replace(/\s+/g, ' ')
-      .trim(),
-    divides: /neck|shoulder|divide/.test(words),
+    pattern: withoutWords(words, 'beside a title'),
+    divides: ['neck', 'shoulder', 'divide'].some((word) => words.includes(word)),
     ...(/^\d+$/.test(words) ? { number: true } : {}),
     ...(half === undefined ? {} : { half }),
   };
@@ -18,7 +16,7 @@ export function titleOf(words: string): Title {
 /** 'Right front', 'Fronts': a piece that is one half of what a back is. */
 export function halfOf(name: string): Half | undefined {
   if (/\bright\b/.test(name)) return 'right';
-  return /\b(left|fronts)\b/.test(name) ? 'left' : undefined;
+  return hasWord(name, 'left half') ? 'left' : undefined;
 }
 
 /** The title in a line that says nothing else, in her own words: without brackets and marks, not too long. */

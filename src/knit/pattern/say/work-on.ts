@@ -10,6 +10,7 @@ import {
   took,
 } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
+import { means } from '../../row/read/meanings.ts';
 import { takeFirst, takeSecond } from './phrase/ordinal.ts';
 import type { Statement } from './statement.ts';
 
@@ -91,7 +92,7 @@ function readBothAtOnce(c: Cursor): Statement | undefined {
 
 /** 'one side', which reads as '1 side'. */
 function takeOneSide(c: Cursor): boolean {
-  if (peek(c)?.value !== 1 || !/^(side|shoulder)$/.test(peekWord({ ...c, at: c.at + 1 }))) return false;
+  if (peek(c)?.value !== 1 || !means(peekWord(c, 1), 'side of a neck')) return false;
   c.at += 1;
   return true;
 }

@@ -1,4 +1,5 @@
 import { lex, type Token } from '../../row/read/lex.ts';
+import { beginsWith, beginsWithNumber, endsWith } from '../../row/read/meanings.ts';
 
 /** A line as its writer meant it: lines that a page broke in the middle of a sentence are joined. */
 export interface LogicalLine {
@@ -8,13 +9,14 @@ export interface LogicalLine {
   readonly text: string;
 }
 
-/** Words that leave a sentence hanging at the end of a line. */
-const HANGING =
-  /(?:^|[\s(])(?:from|to|of|the|a|an|next|every|each|and|at|with|last|rem|foll|in|for|on|until|beg|then|dec|inc|sl|k|p|rep|ending|bind|cast|row|rows|alt|other|st|or|approx|is|into|same|first|second|all|place|pick|up|rejoin|as|measures)$/i;
+/** A row that begins with a stitch or a star. */
+const ROW = /^(?:\*|\(?[kp]\d)/i;
 
 /** A line that begins like this starts a sentence of its own, even in small letters. */
-const STARTING =
-  /^(?:rows?|rnds?|rounds?|next|rep|repeat|k|p|knit|purl|work|cont|continue|bind|cast|bo|co|dec|inc|change|with|using|shape|back|front|left|right|sleeves?|place|rejoin|join|pick|beg|sl|slip|leave|complete|sizes?|gauge|tension|\d+(?:st|nd|rd|th)|\*|\(?[kp]\d|at|turn|purl|note|divide|break|then)\b/i;
+const starts = (line: string): boolean =>
+  beginsWith(line, 'beginning of a sentence') ||
+  beginsWithNumber(line, 'ordinal ending') ||
+  /^(?:\*|\(?[kp]\d)\b/i.test(line);
 
 export function logicalLines(text: string): LogicalLine[] {
   const out: LogicalLine[] = [];
@@ -46,12 +48,13 @@ export function logicalLines(text: string): LogicalLine[] {
 function goesOn(before: string, open: number, next: string): boolean {
   const end = before.trimEnd();
   if (/[.:!?]$/.test(end)) return false;
-  if (STARTING.test(next) && !/^(?:\*|\(?[kp]\d)/i.test(next))
-    return HANGING.test(end) && !/^(?:rows?|next|rnds?)\b/i.test(next) && /^[a-z0-9]/.test(next);
+  const hangs = endsWith(end, 'hanging at the end of a line');
+  if (starts(next) && !ROW.test(next))
+    return hangs && !beginsWith(next, 'beginning of a label') && /^[a-z0-9]/.test(next);
   if (/[,;(]$/.test(end) || open > 0) return true;
-  if (HANGING.test(end)) return true;
-  const startsSmall = /^[a-z(*\d]/.test(next) && !/^(?:\*|\(?[kp]\d)/i.test(next);
-  return startsSmall && !STARTING.test(next) && end.length > 30;
+  if (hangs) return true;
+  const startsSmall = /^[a-z(*\d]/.test(next) && !ROW.test(next);
+  return startsSmall && !starts(next) && end.length > 30;
 }
 
 function openBrackets(raw: string): number {

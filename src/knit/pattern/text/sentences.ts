@@ -1,5 +1,6 @@
 import { endsOrdinal, isWord } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
+import { means } from '../../row/read/meanings.ts';
 
 /** A stretch of a line's tokens that says one thing: from, up to but not with. */
 export interface Sentence {
@@ -41,16 +42,11 @@ function startsLabel(tokens: readonly Token[], at: number): boolean {
   const token = tokens[at] as Token;
   // quick way out: a label begins with a capital or a number
   if (!token.capital && token.kind !== 'number') return false;
-  if (token.kind === 'word' && !isWord(token, 'row', 'rows', 'rnd', 'rnds', 'next')) return false;
+  if (token.kind === 'word' && !means(token.word, 'beginning of a label')) return false;
   if (token.kind === 'number' && tokens[at + 1]?.kind !== 'word') return false;
   const before = tokens[at - 1]?.text ?? '';
-  if (
-    /^(and|to|-|of|from|rep|repeat|every|,|at|on|as|until|end|beg|each|in|with|last|for|next|same|through|work|&)$/.test(
-      before,
-    )
-  )
-    return false;
-  const named = isWord(token, 'row', 'rows', 'rnd', 'rnds', 'next') && token.capital;
+  if (means(before, 'before a row that is only spoken of')) return false;
+  const named = means(token.word, 'beginning of a label') && token.capital;
   const ordinal =
     token.kind === 'number' &&
     endsOrdinal(tokens[at + 1]) &&

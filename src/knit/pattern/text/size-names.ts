@@ -1,4 +1,6 @@
+import { endsOrdinal } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
+import { means } from '../../row/read/meanings.ts';
 import { headingLine } from './size-line.ts';
 
 /** What the sizes are called, where a line says so ('Sizes: S (M, L)', 'Directions are for size 12. Changes for sizes 14 and 16 …'). */
@@ -27,8 +29,7 @@ function namesIn(text: string): string[] {
     .map((name) => name.trim().replace(/[.]$/, ''))
     .filter(
       (name) =>
-        name !== '' &&
-        !/^(sizes?|cm|in|inches|ins|years?|yrs?|months?|to fit|ladies|men|women|chest|bust|s')$/i.test(name),
+        name !== '' && name.toLowerCase() !== 'to fit' && !means(name.toLowerCase(), 'no name of a size'),
     );
   return names.every((name) => name.length <= 16) ? names : [];
 }
@@ -41,29 +42,24 @@ export function meantFor(
 ): { meant: boolean; from: number } {
   let at = 0;
   if (tokens[at]?.text === 'for') at += 1;
-  if (tokens[at]?.text === 'all' && /^sizes?$/.test(tokens[at + 1]?.text ?? ''))
+  if (tokens[at]?.text === 'all' && means(tokens[at + 1]?.text, 'size'))
     return { meant: true, from: skipColon(tokens, at + 2) };
   const ordinals: number[] = [];
   const start = at;
-  if (/^sizes?$/.test(tokens[at]?.text ?? '')) at += 1;
+  if (means(tokens[at]?.text, 'size')) at += 1;
   const said: string[] = [];
-  while (at < tokens.length && at - start < 16 && !/^(only|:)$/.test(tokens[at]?.text ?? '')) {
+  while (at < tokens.length && at - start < 16 && !isText(tokens[at], 'only', ':')) {
     const token = tokens[at] as Token;
-    if (/^(st|nd|rd|th)$/.test(tokens[at + 1]?.text ?? '') && token.kind === 'number')
-      ordinals.push(token.value - 1);
-    if (token.kind !== 'mark' && !/^(and|size|sizes|or)$/.test(token.text)) said.push(token.text);
+    if (endsOrdinal(tokens[at + 1]) && token.kind === 'number') ordinals.push(token.value - 1);
+    if (token.kind !== 'mark' && !means(token.text, 'between sizes')) said.push(token.text);
     at += 1;
   }
-  if (
-    tokens[at]?.text !== 'only' &&
-    !(tokens[at]?.text === ':' && /^sizes?$/.test(tokens[start]?.text ?? ''))
-  )
+  if (tokens[at]?.text !== 'only' && !(tokens[at]?.text === ':' && means(tokens[start]?.text, 'size')))
     return { meant: true, from: 0 };
   if (
     said.length === 0 ||
     !(
-      /^sizes?$/.test(tokens[start]?.text ?? '') ||
-      tokens.slice(start, at).some((token) => /^sizes?$/.test(token.text))
+      means(tokens[start]?.text, 'size') || tokens.slice(start, at).some((token) => means(token.text, 'size'))
     )
   )
     return { meant: true, from: 0 };
@@ -71,6 +67,9 @@ export function meantFor(
   const meant = ordinals.length > 0 ? ordinals.includes(size) : said.includes(name);
   return { meant, from: skipColon(tokens, tokens[at]?.text === 'only' ? at + 1 : at) };
 }
+
+const isText = (token: Token | undefined, ...texts: readonly string[]): boolean =>
+  token !== undefined && texts.includes(token.text);
 
 function skipColon(tokens: readonly Token[], at: number): number {
   let i = at;

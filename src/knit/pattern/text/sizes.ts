@@ -1,4 +1,5 @@
 import type { Token } from '../../row/read/lex.ts';
+import { means } from '../../row/read/meanings.ts';
 
 /**
  * A list of sizes in one line of numbers: `92 (100, 108)`, `92 [100: 108]`, `92 (100, 108) 116, 124`, `9 (9, 10)–10, 11, 12`.
@@ -41,7 +42,7 @@ export function countSizes(lines: readonly (readonly Token[])[]): number {
 /** 'k2 (24)' may be a count after a row; '24 (26) sts' is two sizes. */
 function looksLikeSizes(tokens: readonly Token[], list: List): boolean {
   const next = tokens[list.to]?.text ?? '';
-  return /^(st|sts|stitches|stitch|cm|in|ins|inches|mm|times|rows|row|"|more|\))$/.test(next);
+  return means(next, 'after a list of sizes');
 }
 
 /** The tokens as one size has them; `size` counts from 0. A list of another length is told as `odd`. */
@@ -128,7 +129,7 @@ function plainList(tokens: readonly Token[], at: number, wanted: number): List |
   let to = at;
   const parting = tokens[at + 1]?.text;
   if (parting !== '/' && parting !== ',') return undefined;
-  if (/^(row|rows|rnd|rnds|round|rounds|and|to|-|,|\/)$/.test(tokens[at - 1]?.text ?? '')) return undefined;
+  if (means(tokens[at - 1]?.text, 'before numbers of rows')) return undefined;
   while (tokens[to]?.kind === 'number') {
     values.push([tokens[to] as Token]);
     to += 1;
@@ -157,8 +158,6 @@ function bracketed(
   return undefined;
 }
 
-const ENDINGS = /^(st|nd|rd|th|cm|cms|mm|in|ins|inches|inch|")$/;
-
 /** '4th (5th, 6th)' or '38 cm (40 cm)', but not '38 cm (15 in)', which is one length said twice. */
 function sameEndings(values: readonly (readonly Token[])[]): boolean {
   const endings = new Set(
@@ -168,7 +167,7 @@ function sameEndings(values: readonly (readonly Token[])[]): boolean {
 }
 
 const ordinalOr = (ending: string | undefined): string =>
-  ending !== undefined && /^(st|nd|rd|th)$/.test(ending) ? 'th' : (ending ?? '');
+  means(ending, 'ordinal ending') ? 'th' : (ending ?? '');
 
 /** A number, or what stands for 'not in this size' (no tokens). */
 function valueAt(tokens: readonly Token[], at: number): { value: readonly Token[]; to: number } | undefined {
@@ -209,8 +208,8 @@ function numberAt(
   const ending = tokens[to];
   if (
     ending !== undefined &&
-    ENDINGS.test(ending.text) &&
-    (ending.glued || !/^(st|nd|rd|th)$/.test(ending.text))
+    means(ending.text, 'ending of a number') &&
+    (ending.glued || !means(ending.text, 'ordinal ending'))
   ) {
     const after = tokens[to + 1]?.text ?? '';
     if (after === ',' || after === '(' || after === '[' || after === ')' || after === ']' || after === ';')

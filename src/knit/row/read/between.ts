@@ -1,78 +1,15 @@
-import { type Cursor, peekWord, takeAnyPhrase, takes, takeTo } from './cursor.ts';
+import { type Cursor, peekWord, seesOne, takeAnyPhrase, takes, takeTo } from './cursor.ts';
+import { means } from './meanings.ts';
 import { END, takenBy } from './notation.ts';
 import type { Level } from './repeat.ts';
 import { readStitch } from './stitch.ts';
 
-/** What may stand between two stitches and says nothing. */
-export const BETWEEN = new Set([
-  ',',
-  ';',
-  ':',
-  '.',
-  '-',
-  '/',
-  'and',
-  'then',
-  'end',
-  'ending',
-  'ends',
-  'with',
-  'finish',
-  'finishing',
-  'now',
-  'to',
-  'loosely',
-  'firmly',
-  'across',
-  'row',
-  'by',
-  'the',
-  'also',
-  'again',
-  'last',
-  'next',
-  'sts',
-  'st',
-  'thus',
-  'as',
-  'follows',
-  'of',
-  'is',
-  'are',
-  '=',
-  '!',
-  'wyif',
-  'wyib',
-  'yb',
-  'yarn',
-  'back',
-  'front',
-  'bring',
-  'turn',
-]);
-
-export const SPECIAL = new Set([
-  'join',
-  'rejoin',
-  'attach',
-  'add',
-  'turn',
-  'w',
-  'wrap',
-  'end',
-  'ending',
-  'last',
-  'instead',
-]);
-
-export const text = (c: Cursor): string => peekWord(c);
-
 /** 'join a second ball of yarn' within a row. */
 function skipJoin(c: Cursor): boolean {
   for (let i = c.at + 1; i < Math.min(c.end, c.at + 9); i += 1) {
-    const word = c.tokens[i]?.text ?? '';
+    const word = c.tokens[i]?.text;
     if (word === ',' || word === ';') break;
-    if (/^(yarn|ball|wool|skein)$/.test(word)) {
+    if (means(word, 'yarn')) {
       takeTo(c, i + 1);
       takeAnyPhrase(c, 'of yarn|wool', 'and');
       return true;
@@ -98,7 +35,7 @@ export function readSpecial(c: Cursor, level: Level): boolean {
     level.items.push({ is: 'stitches', work: 'join yarn', times: 1 });
     return true;
   }
-  if (/^(join|attach|add)$/.test(text(c))) return skipJoin(c);
+  if (seesOne(c, 'joins yarn')) return skipJoin(c);
   if (takeAnyPhrase(c, 'end last rep', 'ending last rep', 'last rep')) {
     readLastRepeat(c, level);
     return true;

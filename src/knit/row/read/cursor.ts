@@ -1,5 +1,6 @@
 import { type Fault, fault } from '../../fault.ts';
 import type { Token } from './lex.ts';
+import { type Meaning, means } from './meanings.ts';
 
 /** A place among tokens; `end` is the first one that no longer belongs to what is read. */
 export interface Cursor {
@@ -56,6 +57,9 @@ export function peekNumber(c: Cursor, ahead = 0): number | undefined {
 /** Whether one of the words or marks comes next. */
 export const sees = (c: Cursor, ...words: readonly string[]): boolean => words.includes(peekWord(c));
 
+/** Whether a word of that meaning comes next. */
+export const seesOne = (c: Cursor, meaning: Meaning): boolean => means(peekWord(c), meaning);
+
 /** Whether a token is one of the words or marks. */
 export const isWord = (token: Token | undefined, ...words: readonly string[]): boolean =>
   token !== undefined && words.includes(token.word);
@@ -65,13 +69,18 @@ export const took = (c: Cursor, ...words: readonly string[]): boolean => isWord(
 
 /** The ending of '1st', '2nd', '3rd', '4th', which is a token of its own; 'stitch' is none, however it is spelled. */
 export const endsOrdinal = (token: Token | undefined): boolean =>
-  token !== undefined && ORDINAL.has(token.text);
-
-const ORDINAL = new Set(['st', 'nd', 'rd', 'th']);
+  token !== undefined && means(token.text, 'ordinal ending');
 
 /** Takes one of the words or marks, if it comes next. */
 export function takes(c: Cursor, ...words: readonly string[]): boolean {
   if (!sees(c, ...words)) return false;
+  c.at += 1;
+  return true;
+}
+
+/** Takes a word of that meaning, if one comes next. */
+export function takesOne(c: Cursor, meaning: Meaning): boolean {
+  if (!seesOne(c, meaning)) return false;
   c.at += 1;
   return true;
 }

@@ -2,8 +2,8 @@ import {
   attempt,
   type Cursor,
   peekNumber,
-  peekWord,
   sees,
+  seesOne,
   seesPhrase,
   takeAnyPhrase,
   takeNumber,
@@ -18,16 +18,10 @@ const REMAIN = ['remain', 'rem', 'left', 'unworked'];
 
 export const takeSts = (c: Cursor): boolean => takePhrase(c, STS);
 
-const GOAL_WORDS = new Set(
-  'to until up upto all straight in every each the rem back even around entire row whole across over along'.split(
-    ' ',
-  ),
-);
-
 /** 'to end', 'to last 4 sts', 'across', 'to 2 sts before marker' ... */
 export const readGoal = (c: Cursor): Goal | undefined =>
   attempt(c, () => {
-    if (!GOAL_WORDS.has(peekWord(c))) return undefined;
+    if (!seesOne(c, 'how far')) return undefined;
     return readTo(c) ?? readAcross(c);
   });
 
@@ -154,12 +148,10 @@ export interface Times {
   readonly more: boolean;
 }
 
-const TIMES_WORDS = new Set(['a', 'another', 'for', 'once', 'twice', 'thrice', 'x', 'total']);
-
 /** '5 times', 'twice', '× 5', '4 times more', '3 times in all'. */
 export const readTimes = (c: Cursor): Times | undefined =>
   attempt(c, () => {
-    if (peekNumber(c) === undefined && !TIMES_WORDS.has(peekWord(c))) return undefined;
+    if (peekNumber(c) === undefined && !seesOne(c, 'how often')) return undefined;
     const n = timesNumber(c);
     if (n === undefined) return undefined;
     const more = takeAnyPhrase(c, 'more time', 'more', 'again', 'further');

@@ -1,6 +1,6 @@
 import { type Fault, fault, ok, type Result, refuse } from '../../fault.ts';
 import type { StitchName } from '../../stitch.ts';
-import { BETWEEN, openLast, readSpecial, SPECIAL, skipPurpose } from './between.ts';
+import { openLast, readSpecial, skipPurpose } from './between.ts';
 import {
   atEnd,
   attempt,
@@ -16,6 +16,7 @@ import {
 import { readGoal, readTimes } from './goal.ts';
 import { type GroupEnd, readGroupEnd, readInOneStitch } from './group-end.ts';
 import { inOneStitch } from './in-one-stitch.ts';
+import { means } from './meanings.ts';
 import { END, type Goal, type Item } from './notation.ts';
 import { type Level, readRepeat, readStar, STARS } from './repeat.ts';
 import { readStitch } from './stitch.ts';
@@ -63,9 +64,8 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
   const text = peekWord(c);
   if (STARS.includes(text)) return readStar(c, level);
   if (CLOSING[text] !== undefined) return readBrackets(c, level, depth, CLOSING[text] as string);
-  if (text === 'rep' || text === 'repeat' || text === 'rpt' || text === 'repeating')
-    return readRepeat(c, level);
-  if (SPECIAL.has(text)) {
+  if (text === 'rep' || text === 'repeating') return readRepeat(c, level);
+  if (means(text, 'special in a row')) {
     const special = readSpecial(c, level);
     if (special) return undefined;
   }
@@ -73,8 +73,8 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
   const read = readStitch(c);
   if (read) return addStitch(c, level, read.item, read.said);
   if (peek(c)?.kind === 'number') return readTimesFirst(c, level, depth);
-  if (BETWEEN.has(text)) {
-    if (/^(end|ending|ends|finish|finishing)$/.test(text)) openLast(level);
+  if (means(text, 'says nothing between stitches')) {
+    if (means(text, 'end of a row')) openLast(level);
     c.at += 1;
     return undefined;
   }
@@ -137,7 +137,7 @@ function mergeIntoOne(level: Level, last: Item): Fault | undefined {
   const inner: Item[] = [last];
   while (inner.length < 7) {
     const before = level.items.at(-1);
-    if (before?.is !== 'stitches' || before.times !== 1 || !/^(k|p|yo)$/.test(before.work)) break;
+    if (before?.is !== 'stitches' || before.times !== 1 || !['k', 'p', 'yo'].includes(before.work)) break;
     if (level.star >= 0 && level.items.length <= level.star) break;
     inner.unshift(before);
     level.items.pop();

@@ -14,6 +14,7 @@ import {
   took,
 } from '../../../row/read/cursor.ts';
 import { readTimes } from '../../../row/read/goal.ts';
+import { means } from '../../../row/read/meanings.ts';
 import type { Side } from '../../../row/step.ts';
 import type { Beat } from '../statement.ts';
 import { readToCount, readUntil } from './until.ts';
@@ -121,7 +122,7 @@ function readRowKind(c: Cursor): RowKind | undefined {
   const n = peekNumber(c);
   if (n === undefined) return undefined;
   const suffix = peekWord(c, 1);
-  if (/^(st|nd|rd|th)$/.test(suffix)) {
+  if (means(suffix, 'ordinal ending')) {
     c.at += 2;
     return { every: n, ...readAnd(c) };
   }

@@ -2,7 +2,6 @@ import type { FabricName } from '../../../fabric.ts';
 import {
   attempt,
   type Cursor,
-  isWord,
   peek,
   peekNumber,
   peekWord,
@@ -12,6 +11,7 @@ import {
   takes,
   took,
 } from '../../../row/read/cursor.ts';
+import { means, withoutWords } from '../../../row/read/meanings.ts';
 import type { FabricSaid } from '../statement.ts';
 
 const ST = 'st|sts';
@@ -28,16 +28,15 @@ const named = (name: FabricName): FabricSaid => ({ is: 'named', name });
 
 /** A stitch pattern by the words that name it. */
 export function patternNamed(words: string): FabricSaid {
-  const name = words
-    .replace(/\b(pattern|patt|pat|stitch|st|the|main|in|work|as|a)\b/g, ' ')
-    .replace(/\s+/g, ' ')
-    .trim();
+  const name = withoutWords(words, 'beside the name of a pattern');
   const known =
-    name === 'rib' || name === 'double moss' ? name : NO_NAME.test(name) ? 'the pattern' : undefined;
+    name === 'rib' || name === 'double moss'
+      ? name
+      : name === '' || means(name, 'no pattern of its own')
+        ? 'the pattern'
+        : undefined;
   return { is: 'pattern', words, name, ...(known === undefined ? {} : { else: known }) };
 }
-
-const NO_NAME = /^(|pattern|main|same|this|it|body|border|band)$/;
 
 function readKnown(c: Cursor): FabricSaid | undefined {
   if (
@@ -88,8 +87,7 @@ function readFace(c: Cursor): string {
     const stitch = peekWord(c).charAt(0);
     const n = peekNumber(c, 1);
     if (n === undefined || !Number.isSafeInteger(n) || n < 1 || n > 40) break;
-    const after = peekWord(c, 2);
-    if (/^(tog|row|rows|st|sts|rnd|rnds|cm|in|inch|inches|times)$/.test(after)) break;
+    if (means(peekWord(c, 2), 'after a stitch count')) break;
     face += stitch.repeat(n);
     c.at += 2;
   }
@@ -139,49 +137,7 @@ const readNamedPattern = (c: Cursor): FabricSaid | undefined =>
       if (
         token === undefined ||
         (token.kind !== 'word' && !(token.kind === 'number' && said.length > 0)) ||
-        isWord(
-          token,
-          'until',
-          'for',
-          'to',
-          'and',
-          'row',
-          'rows',
-          'even',
-          'st',
-          'sts',
-          'from',
-          'at',
-          'on',
-          'dec',
-          'inc',
-          'decreasing',
-          'increasing',
-          'k',
-          'p',
-          'bo',
-          'bind',
-          'cast',
-          'co',
-          'sl',
-          'yo',
-          'next',
-          'last',
-          'each',
-          'every',
-          'place',
-          'rep',
-          'end',
-          'ending',
-          'beg',
-          'left',
-          'right',
-          'shape',
-          'working',
-          'then',
-          'when',
-          'of',
-        )
+        means(token.word, 'not in the name of a fabric')
       )
         break;
       said.push(token.text);

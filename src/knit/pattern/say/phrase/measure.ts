@@ -67,6 +67,3 @@ const skipOtherUnit = (c: Cursor): boolean =>
     takes(c, ')', ']');
     return true;
   });
-
-export const MEASURED =
-  'piece|work|it|back|front|fronts|sleeve|sleeves|armhole|rib|border|band|strip|neck|total|side|edge|section|panel|garter|knitting|length|raglan|yoke|hood|cuff|neckband|collar|body|hem|skirt|bodice|scarf|square|pocket|shoulder|this|cap|tie|belt|strap|all|same';

@@ -1,4 +1,13 @@
-import { attempt, type Cursor, peekWord, sees, takeAnyPhrase, takes } from '../../../row/read/cursor.ts';
+import {
+  attempt,
+  type Cursor,
+  peekWord,
+  sees,
+  takeAnyPhrase,
+  takes,
+  takesOne,
+} from '../../../row/read/cursor.ts';
+import { means, withoutWords } from '../../../row/read/meanings.ts';
 import type { MarkName, PieceSaid, Place } from '../statement.ts';
 import { takeFirst, takeSecond } from './ordinal.ts';
 
@@ -44,7 +53,7 @@ const PIECES = 'back|front|fronts|sleeve|sleeves|left|right|other|piece|body';
 export function readPieceName(c: Cursor): PieceSaid | undefined {
   const words = pieceWords(c);
   if (words === undefined) return undefined;
-  const name = words.replace(/\b(first|other|second)\b/g, '').trim();
+  const name = withoutWords(words, 'the one or the other');
   return name === '' || name === 'piece' || name === 'side' ? { words } : { words, name };
 }
 
@@ -54,7 +63,7 @@ function pieceWords(c: Cursor): string | undefined {
   const first = ordinal ?? peekWord(c);
   if (ordinal === undefined) c.at += 1;
   if (
-    /^(left|right|first|other|second)$/.test(first) &&
+    means(first, 'which of two') &&
     sees(c, 'front', 'back', 'sleeve', 'side', 'shoulder', 'half', 'fronts')
   ) {
     const second = peekWord(c);
@@ -88,45 +97,11 @@ export const readFrom = (c: Cursor): MarkName | undefined =>
       skipTail(c);
       return found[1];
     }
-    if (!ofSaid && /^(beginning|beg|start)$/.test(bare)) return 'start';
+    if (!ofSaid && means(bare, 'beginning of a piece')) return 'start';
   });
 
 function skipTail(c: Cursor): void {
-  while (
-    takes(
-      c,
-      'on',
-      'off',
-      'edge',
-      '-',
-      'sts',
-      'st',
-      'row',
-      'shaping',
-      'of',
-      'rib',
-      'armhole',
-      'underarm',
-      'dec',
-      'inc',
-      'band',
-      'rnd',
-      'ridge',
-      'up',
-      'border',
-      'bind',
-      'cast',
-      'line',
-      'shapings',
-      'offs',
-      'neck',
-      'hem',
-      'work',
-      'rows',
-      'bound',
-      'for',
-    )
-  ) {
+  while (takesOne(c, 'tail of a place')) {
     // the rest of the place's name
   }
 }

@@ -3,18 +3,18 @@ import {
   type Cursor,
   takeAnyPhrase,
   takeNumber,
-  takePhrase,
   takes,
+  takesOne,
 } from '../../../row/read/cursor.ts';
 import type { Place, Until } from '../statement.ts';
 import { ending } from './ending.ts';
-import { MEASURED, readLength } from './measure.ts';
+import { readLength } from './measure.ts';
 import { readPieceName, readPlace } from './place.ts';
 
 /** 'until same length as back to armhole', 'until piece measures same as back to underarm', 'until it matches back to ...'. */
 export const readSameLength = (c: Cursor): Until | undefined =>
   attempt(c, () => {
-    takePhrase(c, MEASURED);
+    takesOne(c, 'what is measured');
     takes(c, 'measures', 'is', 'measure', 'are', 'corresponds');
     const matches = takes(c, 'matches', 'equals');
     const lessMm = readLength(c);

@@ -5,6 +5,7 @@ import {
   peek,
   peekNumber,
   peekWord,
+  seesOne,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
@@ -12,12 +13,7 @@ import {
   takeTo,
 } from '../../../row/read/cursor.ts';
 import { STS } from '../../../row/read/goal.ts';
-
-const TAIL =
-  /^(rem|remain|remains|remaining|left|on|needle|needles|now|total|in|all|altogether|the|each|side|for|at|end|of|row|inc|incs|increased|dec|decs|decreased|have|are|is|should|be|,|made)$/;
-
-const LEAD =
-  /^(now|leaving|making|total|of|have|has|are|is|should|be|will|you|there|giving|to|in|all|a|=|and|thus|then|leaves|makes|gives|still|must)$/;
+import { means } from '../../../row/read/meanings.ts';
 
 const CLOSING: Readonly<Record<string, string>> = { ')': '(', ']': '[', '}': '{' };
 
@@ -43,7 +39,7 @@ function bracketed(c: Cursor, end: number, open: string): { stitches: number; en
 
 /** '24 sts', 'there are now 24 sts', '24', '24 sts, 12 each side'. */
 function insideBrackets(c: Cursor): number | undefined {
-  while (LEAD.test(peekWord(c)) && peek(c)?.kind === 'word') c.at += 1;
+  while (seesOne(c, 'before a stated count') && peek(c)?.kind === 'word') c.at += 1;
   takes(c, '=', '-');
   const n = takeNumber(c);
   if (n === undefined || !Number.isSafeInteger(n)) return undefined;
@@ -56,13 +52,13 @@ function insideBrackets(c: Cursor): number | undefined {
 
 function unbracketed(c: Cursor, end: number): { stitches: number; end: number } | undefined {
   let at = end - 1;
-  while (at > c.at && TAIL.test(c.tokens[at]?.text ?? '') && end - at < 9) at -= 1;
+  while (at > c.at && means(c.tokens[at]?.text, 'after a stated count') && end - at < 9) at -= 1;
   if (!isWord(c.tokens[at], 'st', 'sts')) return undefined;
   const n = c.tokens[at - 1];
   if (n?.kind !== 'number' || !Number.isSafeInteger(n.value)) return undefined;
   let lead = at - 2;
   let said = 0;
-  while (lead > c.at && LEAD.test(c.tokens[lead]?.text ?? '') && said < 7) {
+  while (lead > c.at && means(c.tokens[lead]?.text, 'before a stated count') && said < 7) {
     lead -= 1;
     said += 1;
   }
@@ -91,7 +87,7 @@ function statedHere(c: Cursor): number | undefined {
   }
   const dash = takes(c, '-', '=', ':');
   let lead = 0;
-  while (LEAD.test(peekWord(c)) && peek(c)?.kind === 'word' && lead < 8) {
+  while (seesOne(c, 'before a stated count') && peek(c)?.kind === 'word' && lead < 8) {
     c.at += 1;
     lead += 1;
   }

@@ -3,6 +3,7 @@ import {
   type Cursor,
   peekWord,
   sees,
+  seesOne,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
@@ -10,7 +11,7 @@ import {
 } from '../../../row/read/cursor.ts';
 import type { MarkName, Until } from '../statement.ts';
 import { ending } from './ending.ts';
-import { MEASURED, readLength } from './measure.ts';
+import { readLength } from './measure.ts';
 import { seesEnding } from './ordinal.ts';
 import { readFrom } from './place.ts';
 import { readSameLength } from './same-length.ts';
@@ -118,24 +119,7 @@ const readCountEnd = (c: Cursor): Until | undefined =>
 const readMeasured = (c: Cursor): Until | undefined =>
   attempt(c, () => {
     const what: string[] = [];
-    while (
-      sees(
-        c,
-        ...MEASURED.split('|'),
-        'left',
-        'right',
-        'entire',
-        'whole',
-        'of',
-        'edge',
-        'depth',
-        'the',
-        'from',
-        'st',
-        'patt',
-        'straight',
-      )
-    ) {
+    while (seesOne(c, 'what is measured') || seesOne(c, 'beside what is measured')) {
       what.push(peekWord(c));
       c.at += 1;
     }
@@ -156,12 +140,22 @@ const readMeasured = (c: Cursor): Until | undefined =>
     return { is: 'length', mm, from, ...ending(c) };
   });
 
-function fromMeasured(what: readonly string[]): MarkName {
-  for (const word of what) {
-    if (/^armholes?$/.test(word)) return 'armhole';
-    if (/^(rib|ribbing|border|band|hem|cuff|neckband|collar)$/.test(word)) return 'section';
-    if (word === 'raglan') return 'armhole';
-    if (/^(neck|yoke)$/.test(word)) return 'heading';
-  }
-  return 'start';
-}
+/** What is measured tells where from. */
+const MARKS: Readonly<Record<string, MarkName>> = {
+  armhole: 'armhole',
+  raglan: 'armhole',
+  rib: 'section',
+  border: 'section',
+  band: 'section',
+  hem: 'section',
+  cuff: 'section',
+  neckband: 'section',
+  collar: 'section',
+  neck: 'heading',
+  yoke: 'heading',
+};
+
+const fromMeasured = (what: readonly string[]): MarkName => {
+  const word = what.find((one) => Object.hasOwn(MARKS, one));
+  return word === undefined ? 'start' : (MARKS[word] ?? 'start');
+};

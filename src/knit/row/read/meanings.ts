@@ -1,0 +1,157 @@
+/**
+ * What a construct asks of a word, and every word that answers to it: the trade's usage, common practice, no published
+ * source. Words as `vocabulary.ts` has them; where a construct asks what stands in the text, its spellings too.
+ */
+const table = {
+  'ordinal ending': 'st nd rd th',
+  'ending of a number': 'st nd rd th cm cms mm in ins inches inch "',
+
+  // sizes
+  size: 'size sizes',
+  'no name of a size':
+    "size sizes cm in inches ins year years yr yrs month months ladies men women chest bust s'",
+  'between sizes': 'and size sizes or',
+  'after a list of sizes': 'st sts stitches stitch cm in ins inches mm times rows row " more )',
+  'before numbers of rows': 'row rows rnd rnds round rounds and to - , /',
+
+  // where a line and a sentence end
+  'hanging at the end of a line':
+    'from to of the a an next every each and at with last rem foll in for on until beg then dec inc sl k p rep ending ' +
+    'bind cast row rows alt other st or approx is into same first second all place pick up rejoin as measures',
+  'beginning of a sentence':
+    'row rows rnd rnds round rounds next rep repeat k p knit purl work cont continue bind cast bo co dec inc change ' +
+    'with using shape back front left right sleeve sleeves place rejoin join pick beg sl slip leave complete size sizes ' +
+    'gauge tension at turn note divide break then',
+  'beginning of a label': 'row rows next rnd rnds',
+  'before a row that is only spoken of':
+    'and to - of from rep repeat every , at on as until end beg each in with last for next same through work &',
+
+  // rows
+  'beginning of a row': 'k p sl * ( [ yo inc dec bo bind cast work rep as same ssk skp all',
+  'stitch after a star': 'k p knit purl yo sl ( [ ssk skp m c t',
+  'sounds like work':
+    'k p knit purl row rows rnd inc dec increase decrease bind cast bo co yo sl slip cable pattern rib ssk tog st sts ' +
+    'stitch stitches turn work continue rep repeat buttonhole motif chart',
+  'no name of a row': 'row rows rs ws k p next last these every each even in from',
+  'not in a name of a row': 'k p work rep every each to last dec inc in at until for of bind cast then',
+  'forms a pattern': 'form forms set sets establish complete',
+  'says what rows are': 'form forms set sets establish establishes completes complete is are',
+  'end of a row': 'end ending ends finish finishing',
+  'says nothing between stitches':
+    ', ; : . - / and then end ending ends with finish finishing now to loosely firmly across row by the also again last ' +
+    'next sts st thus as follows of is are = ! wyif wyib yb yarn back front bring turn',
+  'special in a row': 'join rejoin attach add turn w wrap end ending last instead',
+  'joins yarn': 'join attach add',
+  yarn: 'yarn ball wool skein',
+  'how far':
+    'to until up upto all straight in every each the rem back even around entire row whole across over along',
+  'how often': 'a another for once twice thrice x total',
+
+  // counts
+  changed: 'dec decs decreased inc incs increased',
+  'after a stated count':
+    'rem remain remains remaining left on needle needles now total in all altogether the each side for at end of row ' +
+    'inc incs increased dec decs decreased have are is should be , made',
+  'before a stated count':
+    'now leaving making total of have has are is should be will you there giving to in all a = and thus then leaves ' +
+    'makes gives still must',
+
+  // pieces and places
+  'which of two': 'left right first other second',
+  'one of two in a heading': 'left right first second',
+  'the one or the other': 'first other second',
+  'left half': 'left fronts',
+  'half of a piece': 'side half shoulder',
+  'side of a neck': 'side shoulder',
+  'how many in a heading': 'make knit work cut',
+  'says how many': 'make both knit alike work',
+  'makes two': 'both alike pair',
+  'pieces made twice':
+    'sleeves pockets fronts booties mittens mitts cuffs ties straps wristlets bands legs socks',
+  'band of a neck': 'neckband band border edging collar',
+  'beside a shaping in a heading': 'shape shaping for the and of begin divide st nd edge',
+  'heading without rows':
+    'finishing materials abbreviations measurements note notes needles yarn making makeup assembly blocking pressing ' +
+    'general tips equipment supplies terms schematic level special instructions directions',
+  'beginning of a piece': 'beginning beg start',
+  'tail of a place':
+    'on off edge - sts st row shaping of rib armhole underarm dec inc band rnd ridge up border bind cast line shapings ' +
+    'offs neck hem work rows bound for',
+  'what is measured':
+    'piece work it back front fronts sleeve sleeves armhole rib border band strip neck total side edge section panel ' +
+    'garter knitting length raglan yoke hood cuff neckband collar body hem skirt bodice scarf square pocket shoulder ' +
+    'this cap tie belt strap all same',
+  'beside what is measured': 'left right entire whole of edge depth the from st patt straight',
+  'along an edge': 'evenly along around from across down up at on off the in loosely',
+
+  // fabrics and patterns
+  'beside the name of a pattern': 'pattern patt pat stitch st the main in work as a',
+  'beside the name of a multiple': 'pattern patt pat stitch st is a worked over the on',
+  'beside the name of rows': 'the a patt pattern st stitch in as',
+  'beside a title': 'pattern patt stitch st',
+  'no pattern of its own': 'pattern main same this it body border band',
+  'not in the name of a fabric':
+    'until for to and row rows even st sts from at on dec inc decreasing increasing k p bo bind cast co sl yo next last ' +
+    'each every place rep end ending beg left right shape working then when of',
+  'after a stitch count': 'tog row rows st sts rnd rnds cm in inch',
+  'after a multiple': 'for edge extra over end sts , selvedge ) ] st balance',
+
+  // what else a sentence is about
+  needles: 'needle needles ndl ndls pin pins',
+  'not about a needle': 'cast co work k p pick rejoin until facing bind',
+  'tells without rows':
+    'block press sew weave steam fold seam stitch wash measure finishing note notes turn-up attach overcast darn crochet ' +
+    'abbreviations materials instructions directions changes repeat-for run draw gather allow lay pin cover dampen ' +
+    'make-up back-stitch backstitch insert this these when do join size sizes to needles yarn you',
+  'goes on': 'work cont proceed working continuing keep keeping go rib knitting carry',
+  'made as another': 'work k make cast shape complete finish follow cont begin working do',
+  'is as much as': '= to per make equal equals in over measure measures are on a',
+  'beginning of a pick-up':
+    'with from using on pick pu beg starting join holding right rs working along at k sl',
+} as const satisfies Readonly<Record<string, string>>;
+
+export type Meaning = keyof typeof table;
+
+const words = new Map<string, ReadonlySet<string>>(
+  Object.entries(table).map(([meaning, list]) => [meaning, new Set(list.split(' '))]),
+);
+
+/** Whether a word, or a mark, answers to it. */
+export const means = (word: string | undefined, meaning: Meaning): boolean =>
+  word !== undefined && words.get(meaning)?.has(word) === true;
+
+const made = new Map<string, RegExp>();
+
+/** A pattern around all words of a meaning: `\b(?:…)\b` for '\\b' and '\\b'. */
+function around(before: string, meaning: Meaning, after: string, flags: string): RegExp {
+  const key = [before, meaning, after, flags].join(' ');
+  const known = made.get(key);
+  if (known) return known;
+  const any = table[meaning].split(' ').map((word) => word.replace(/[^\w]/g, '\\$&'));
+  const pattern = new RegExp(`${before}(?:${any.join('|')})${after}`, flags);
+  made.set(key, pattern);
+  return pattern;
+}
+
+/** Whether a text has such a word in it; as it stands, capitals count. */
+export const hasWord = (text: string, meaning: Meaning): boolean =>
+  around('\\b', meaning, '\\b', '').test(text);
+
+/** Whether a text begins with such a word, in capitals or not. */
+export const beginsWith = (text: string, meaning: Meaning): boolean =>
+  around('^', meaning, '\\b', 'i').test(text);
+
+/** Whether it ends with one, in capitals or not. */
+export const endsWith = (text: string, meaning: Meaning): boolean =>
+  around('(?:^|[\\s(])', meaning, '$', 'i').test(text);
+
+/** Whether it begins with a number that has such an ending. */
+export const beginsWithNumber = (text: string, meaning: Meaning): boolean =>
+  around('^\\d+', meaning, '\\b', 'i').test(text);
+
+/** The text without such words, its blanks single. */
+export const withoutWords = (text: string, meaning: Meaning): string =>
+  text
+    .replace(around('\\b', meaning, '\\b', 'g'), ' ')
+    .replace(/\s+/g, ' ')
+    .trim();
