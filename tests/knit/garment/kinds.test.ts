@@ -41,7 +41,6 @@ const elsewhere: Readonly<Record<string, readonly [places: number, meaning: stri
     2,
     "'beg with a k row' chooses between stocking stitch and its reverse",
   ],
-  'src/knit/pattern/say/phrase/until.ts': [1, 'the word in a text'],
   'src/screens/draft/swatches.tsx': [1, 'yarn is sorted by its count in stocking stitch'],
 };
 
