@@ -12,8 +12,8 @@ interface SharedEvent {
 
 /**
  * Runs in the service worker: what another app shares comes as a form (share_target in src/build/install.ts), which no static
- * host could take. A file is kept for the page (src/app/backup/shared-file.ts), a link goes on in the address. Nothing
- * leaves the device. Put into the worker as text, so it can use nothing from outside itself.
+ * host could take. A file and a text are kept for the page (src/app/backup/shared-file.ts), a link of ours goes on in the
+ * address. Nothing leaves the device. Put into the worker as text, so it can use nothing from outside itself.
  */
 export function takeShared(worker: WorkerScope): void {
   worker.addEventListener('fetch', (event) => {
@@ -29,9 +29,16 @@ export function takeShared(worker: WorkerScope): void {
       const cache = await worker.caches.open(`shared-${worker.registration.scope}`);
       await cache.put('file', new Response(file));
       start.hash = '/backup';
-    } else {
-      const said = [form.get('url'), form.get('text')].find((one) => typeof one === 'string' && one !== '');
-      if (typeof said === 'string') start.searchParams.set('text', said);
+      return Response.redirect(start.href, 303);
+    }
+    const said = [form.get('url'), form.get('text')].filter((one) => typeof one === 'string' && one !== '');
+    const link = said.find((one) => /#\/open\//.test(String(one)));
+    if (link !== undefined) start.searchParams.set('text', String(link));
+    else if (said.length > 0) {
+      // a text may be longer than an address, and does not belong into one
+      const cache = await worker.caches.open(`shared-${worker.registration.scope}`);
+      await cache.put('text', new Response(said.reverse().join('\n')));
+      start.hash = '/read';
     }
     return Response.redirect(start.href, 303);
   }

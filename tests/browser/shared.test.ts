@@ -5,6 +5,7 @@ import { garmentToLink } from '../../src/store/share/link.ts';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
+import { until } from './until.ts';
 import { workerReady } from './worker.ts';
 
 afterAll(removeProfiles);
@@ -14,7 +15,7 @@ const formTo = (address: string) =>
   `<!doctype html><form method="post" enctype="multipart/form-data" action="${address}">
     <input type="file" name="file"><input name="text"><button>Share</button></form>`;
 
-it('a backup and a link that another app shares are taken in, with no network', async () => {
+it('a backup, a link and a text that another app shares are taken in, with no network', async () => {
   const host = await serve({ root: dist });
   const other = await serve({
     root: dist,
@@ -52,6 +53,44 @@ it('a backup and a link that another app shares are taken in, with no network', 
   await page.locator('[type=file]').evaluate((input) => input.remove());
   await page.getByRole('button', { name: 'Share' }).tap();
   await page.getByRole('heading', { level: 1, name: sampleGarment.name }).waitFor();
+
+  // any other text is a pattern's, perhaps: told as what it is, and read where she says so; nothing of it in the address
+  await page.goto(other.url);
+  await page.locator('[name=text]').fill('BACK Cast on 40 sts.');
+  await page.locator('[type=file]').evaluate((input) => input.remove());
+  await page.getByRole('button', { name: 'Share' }).tap();
+  await page.getByText('Another app has handed over a text').waitFor();
+  expect(page.url()).not.toContain('Cast');
+  const field = page.getByLabel('The text', { exact: true });
+  expect(await field.inputValue()).toBe('');
+  await page.getByRole('button', { name: 'Read it here' }).tap();
+  await until(
+    () => field.inputValue(),
+    (text) => text === 'BACK Cast on 40 sts.',
+  );
+
+  // an address alone has nothing to read
+  await page.goto(other.url);
+  await page.locator('[name=text]').fill('https://example.org/pattern');
+  await page.locator('[type=file]').evaluate((input) => input.remove());
+  await page.getByRole('button', { name: 'Share' }).tap();
+  await page.getByText('That is the address of a page').waitFor();
+
+  // a text file is no backup, but may be a pattern's
+  await page.goto(other.url);
+  await page.locator('[type=file]').setInputFiles({
+    name: 'vest.txt',
+    mimeType: 'text/plain',
+    buffer: Buffer.from('VEST\nCast on 60 sts.'),
+  });
+  await page.getByRole('button', { name: 'Share' }).tap();
+  await page.getByRole('button', { name: 'Look at it' }).tap();
+  await page.getByRole('button', { name: 'Read it as a pattern’s text' }).tap();
+  await page.getByRole('button', { name: 'Read it instead of what stands here' }).tap();
+  await until(
+    () => field.inputValue(),
+    (text) => text.startsWith('VEST'),
+  );
   expect(phone.strangers).toEqual([]);
   await phone.close();
   await other.close();

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { type OpenedFile, openFile, takeIn } from '../../app/backup/backup.ts';
 import { openedFiles } from '../../app/backup/opened-files.ts';
+import { handedText, textOf } from '../../app/drafts/pattern/handed-text.ts';
 import { linkInFile } from '../../app/garments/passing-on.ts';
 import { goTo } from '../../app/navigate.ts';
 import { hrefTo } from '../../app/routes.ts';
@@ -18,7 +19,7 @@ type Step =
   | { readonly at: 'choosing' }
   | { readonly at: 'handed'; readonly file: Blob }
   | { readonly at: 'reading'; readonly stop?: () => void }
-  | { readonly at: 'refused'; readonly faults: readonly Fault[] }
+  | { readonly at: 'refused'; readonly faults: readonly Fault[]; readonly text?: string | undefined }
   | { readonly at: 'deciding'; readonly file: OpenedFile }
   | { readonly at: 'done' };
 
@@ -32,7 +33,8 @@ export function OpenBackup() {
     if (link !== undefined) return goTo(link);
     const read = await openFile(file, (stop) => go({ at: 'reading', stop }));
     if (read === undefined) return go({ at: 'choosing' });
-    go(read.ok ? { at: 'deciding', file: read.value } : { at: 'refused', faults: read.faults });
+    if (read.ok) return go({ at: 'deciding', file: read.value });
+    go({ at: 'refused', faults: read.faults, text: await textOf(file) });
   };
   const arrived = ({ file, handed }: { readonly file: Blob; readonly handed: boolean }) =>
     handed ? go({ at: 'handed', file }) : void open(file);
@@ -91,7 +93,12 @@ function Outcome({ step, go, open }: OutcomeProps) {
       );
     case 'refused':
       return (
-        <Notice kind="fault" title={say('backup.cannot')} live>
+        <Notice
+          kind="fault"
+          title={say('backup.cannot')}
+          actions={step.text !== undefined && <AsPattern text={step.text} />}
+          live
+        >
           {step.faults.map((fault) => (
             <p key={fault.code}>{saysFault(fault)}</p>
           ))}
@@ -102,6 +109,15 @@ function Outcome({ step, go, open }: OutcomeProps) {
     case 'done':
       return <Done />;
   }
+}
+
+/** A text that is no backup may be a pattern's. */
+function AsPattern({ text }: { readonly text: string }) {
+  const open = () => {
+    handedText.value = text;
+    goTo(hrefTo('read'));
+  };
+  return <Button onPress={open}>{say('backup.asPattern')}</Button>;
 }
 
 /** Any web page can post a file here: nothing of it is shown before she has said that it is hers. */

@@ -1,5 +1,6 @@
 import './pattern.css';
 import { useEffect } from 'preact/hooks';
+import { lookForText } from '../../app/drafts/pattern/handed-text.ts';
 import {
   beginAnew,
   change,
@@ -22,13 +23,17 @@ import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
 import { StartAgain } from '../start-again.tsx';
 import { Opening } from '../unread.tsx';
+import { Handed } from './handed.tsx';
 import { LineCard } from './line-card.tsx';
 import { PatternFoot } from './pattern-foot.tsx';
 import { SizeAndGauge } from './size-and-gauge.tsx';
 
 /** A pattern's text on top, what was understood of it below, and the garment at the foot. */
 export default function PatternScreen() {
-  useEffect(() => void openPattern(), []);
+  useEffect(() => {
+    void openPattern();
+    void lookForText();
+  }, []);
   const now = pattern.value;
   const title = say('pattern.title');
   useArrival(title, now !== undefined);
@@ -47,6 +52,7 @@ export default function PatternScreen() {
   }
   return (
     <Screen title={title} back={back} foot={<PatternFoot />}>
+      <Handed />
       <p>{say('pattern.intro')}</p>
       <TextField
         label={say('pattern.name')}

@@ -28,6 +28,7 @@ export const words: Translation<typeof english> = {
     'Eine Sicherung, oder ein Strickstück, das dir jemand weitergibt. Die Datei wird ganz geprüft, bevor sich etwas ändert. Du siehst, was sich ändern würde, und entscheidest dann.',
   choose: 'Datei wählen',
   drop: 'oder hier ablegen',
+  asPattern: 'Als Text einer Anleitung lesen',
   handed: 'Eine andere App oder eine Webseite hat eine Datei übergeben',
   handedHelp: 'Nichts davon wurde übernommen. Sieh sie nur an, wenn du sie eben selbst geteilt hast.',
   handedOpen: 'Ansehen',

@@ -19,6 +19,14 @@ export const words: Translation<typeof english> = {
   beginAnew: 'Neu anfangen',
   intro:
     'Füge den englischen Text einer Anleitung ein oder tippe ihn, Teil für Teil. Darunter steht Zeile für Zeile, was verstanden wurde, mit den Maschen nach jeder Reihe.',
+  handed: 'Eine andere App hat einen Text übergeben',
+  handedHelp: 'Nichts davon wurde übernommen. Er beginnt:',
+  take: 'Hier lesen',
+  takeInstead: 'Anstelle des Textes hier lesen',
+  leave: 'Lassen',
+  address: 'Das ist die Adresse einer Seite',
+  addressHelp:
+    'Ridgeline holt keine Seiten. Den Text der Anleitung auf der Seite kopieren und den teilen oder einfügen.',
   name: 'Name des Strickstücks',
   unnamed: 'Abgeschriebene Anleitung',
   text: 'Der Text',

@@ -25,6 +25,7 @@ export const words = {
     'A backup, or one garment that someone passed on. The file is checked whole before anything changes. You see what would change, then decide.',
   choose: 'Choose the file',
   drop: 'or drop it here',
+  asPattern: 'Read it as a pattern’s text',
   handed: 'Another app or a web page has handed over a file',
   handedHelp: 'Nothing of it was taken in. Look at it only if you shared it yourself just now.',
   handedOpen: 'Look at it',

@@ -15,6 +15,13 @@ export const words = {
   beginAnew: 'Begin anew',
   intro:
     'Paste or type the text of a pattern, piece by piece. Below stands what was understood, line by line, with the stitches after each row.',
+  handed: 'Another app has handed over a text',
+  handedHelp: 'Nothing of it was taken in. It begins:',
+  take: 'Read it here',
+  takeInstead: 'Read it instead of what stands here',
+  leave: 'Leave it',
+  address: 'That is the address of a page',
+  addressHelp: 'Ridgeline fetches no pages. Copy the pattern’s text on the page, and share or paste that.',
   name: 'Name of the garment',
   unnamed: 'Copied pattern',
   text: 'The text',
