@@ -51,4 +51,39 @@ describe('the shortest wording of a row', () => {
   it('counts the repeats that change the count', () => {
     expect(said('k1 m1 k2 m1 k2 m1 k2 m1 k1')).toBe('k1, m1, [k2, m1] 3 times, k1');
   });
+
+  it('folds what saves most, the earliest and shortest of equals', () => {
+    expect(said('k1 p1 k1 p1 k2 p3 k2 p3 k2 p3')).toBe('[k1, p1] 2 times, *k2, p3; repeat from * to end');
+    expect(said('k1 p1 k1 p1 k3 k2tog k1 p1 k1 p1 k9')).toBe(
+      '[k1, p1] 2 times, k3, k2tog, [k1, p1] 2 times, knit to end',
+    );
+    expect(said('k2tog yo k2tog yo k2tog yo')).toBe('*k2tog, yo; repeat from * to end');
+    expect(said('k5 p5')).toBe('k5, purl to end');
+    expect(said('k5 ssk')).toBe('k5, ssk');
+    expect(said('k8 ssk')).toBe('knit to last 2 sts, ssk');
+    expect(said('k7 ssk')).toBe('k7, ssk');
+    expect(said('k2tog')).toBe('k2tog');
+    expect(said('sl9')).toBe('sl9');
+  });
+
+  it('a turn ends it: what lies beyond is left, and counted where the row runs up to it', () => {
+    const turned = (text: string, beyond: number) =>
+      printRow(shorten([...runsOf(text), { work: 'unworked', times: beyond }]));
+    expect(turned('k30', 5)).toBe('knit to last 5 sts, turn');
+    expect(turned('k2 ssk k30', 5)).toBe('k2, ssk, knit to last 5 sts, turn');
+    expect(printRow(shorten([{ work: 'unworked', times: 5 }]))).toBe('leave 5 sts unworked');
+  });
+
+  it('runs are joined, and none of no stitches added', () => {
+    const runs: Run[] = [];
+    addRun(runs, 'k', 0);
+    addRun(runs, 'k', 2);
+    addRun(runs, 'k', 3);
+    addRun(runs, 'p', -1);
+    addRun(runs, 'p', 1);
+    expect(runs).toEqual([
+      { work: 'k', times: 5 },
+      { work: 'p', times: 1 },
+    ]);
+  });
 });

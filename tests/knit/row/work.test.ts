@@ -127,4 +127,96 @@ describe('working a row', () => {
       value: { after: 13, boundOff: 5, castOn: 3, held: 5 },
     });
   });
+
+  it.each<[string, readonly Step[], number, string]>([
+    [
+      'too few for a decrease',
+      [{ work: 'k2tog', times: 4 }],
+      7,
+      'not enough stitches {"needStitches":8,"haveStitches":7}',
+    ],
+    [
+      'too few for a place',
+      [
+        { work: 'k', times: 3 },
+        { work: 'k', until: { left: 3 } },
+      ],
+      5,
+      'not enough stitches {"needStitches":3,"haveStitches":2}',
+    ],
+    [
+      'for the place of a repeat',
+      [{ repeat: [{ work: 'k', times: 1 }], until: { left: 6 } }],
+      5,
+      'not enough stitches {"needStitches":6,"haveStitches":5}',
+    ],
+    ['left over', [{ work: 'k', times: 5 }], 7, 'stitches left over {"leftStitches":2,"onNeedleStitches":7}'],
+    [
+      'decreases to a place between two',
+      [{ work: 'k2tog', until: { left: 0 } }],
+      7,
+      'repeat does not come out {"byStitches":2,"spanStitches":7}',
+    ],
+    [
+      'a repeat that runs past its place',
+      [
+        {
+          repeat: [
+            { work: 'k', times: 2 },
+            { work: 'p', times: 1 },
+          ],
+          until: { left: 1 },
+        },
+        { work: 'k', times: 1 },
+      ],
+      9,
+      'repeat does not come out {"byStitches":3,"spanStitches":8}',
+    ],
+    ['a count that is no whole number', [{ work: 'k', times: 1.5 }], 7, 'bad count {}'],
+    ['one below nothing', [{ work: 'k', times: -1 }], 7, 'bad count {}'],
+    [
+      'more than anybody knits',
+      [
+        { work: 'yo', times: 100_001 },
+        { work: 'k', until: { left: 0 } },
+      ],
+      7,
+      'bad count {}',
+    ],
+    [
+      'so many repeats',
+      [
+        { repeat: [], times: 100_001 },
+        { work: 'k', until: { left: 0 } },
+      ],
+      7,
+      'bad count {}',
+    ],
+    ['a needle of half a stitch', [{ work: 'k', until: { left: 0 } }], 6.5, 'bad count {}'],
+    ['a needle of less than none', [], -1, 'bad count {}'],
+  ])('says what cannot be, with its figures: %s', (_, steps, onNeedle, said) => {
+    const row = workRow(steps, onNeedle);
+    expect(row.ok ? [] : row.faults.map(({ code, figures }) => `${code} ${JSON.stringify(figures)}`)).toEqual(
+      [said],
+    );
+  });
+
+  it('an empty needle is worked, and the longest run there may be', () => {
+    expect(workRow([], 0)).toEqual({
+      ok: true,
+      value: { before: 0, after: 0, boundOff: 0, castOn: 0, held: 0 },
+    });
+    expect(workRow([{ work: 'co', times: 100_000 }], 0)).toMatchObject({
+      value: { after: 100_000, castOn: 100_000 },
+    });
+    expect(
+      workRow(
+        [
+          { work: 'take', times: 2 },
+          { work: 'pu', times: 3 },
+        ],
+        0,
+      ),
+    ).toMatchObject({ value: { after: 5, castOn: 5 } });
+  });
 });

@@ -34,8 +34,14 @@ const FRACTIONS: Readonly<Record<string, number>> = {
 const isDigit = (c: number): boolean => c >= 48 && c <= 57;
 const isLower = (c: number): boolean => c >= 97 && c <= 122;
 const isUpper = (c: number): boolean => c >= 65 && c <= 90;
-/** Letters beyond English ones take part in words, so that 'Häkelrand' is one word that nobody knows. */
-const isOther = (c: number): boolean => c >= 192 && c !== 215 && c !== 247 && (c < 0x2000 || c > 0x2bff);
+/** Letters beyond English ones take part in words, so that 'Häkelrand' is one word that nobody knows; wide marks and the mark of an order of bytes are none. */
+const isOther = (c: number): boolean =>
+  c >= 192 &&
+  c !== 215 &&
+  c !== 247 &&
+  (c < 0x2000 || c > 0x2bff) &&
+  c !== 0xfeff &&
+  (c < 0xff00 || c > 0xff20);
 const isLetter = (c: number): boolean => isLower(c) || isUpper(c) || isOther(c);
 
 const DASHES = new Set(['-', '‐', '‑', '‒', '–', '—', '―', '−']);

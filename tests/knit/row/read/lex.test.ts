@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import { lex, type Token } from '../../../../src/knit/row/read/lex.ts';
+
+/** Texts of tokens; a number with its value, '+' before one that is glued, a capital with '^'. */
+const said = (text: string): string =>
+  lex(text)
+    .map((t) => `${t.glued ? '+' : ''}${t.capital ? '^' : ''}${t.kind === 'number' ? `#${t.value}` : t.text}`)
+    .join(' ');
+
+describe('a text as words, numbers and marks', () => {
+  it.each([
+    ['k2, p2', 'k +#2 +, p +#2'],
+    ['K2tog', '^k +#2 +tog'],
+    ['Row 1 (RS): Purl', '^row #1 ( +^rs +) +: ^purl'],
+    ['½ 1½ ¼ 2¾ ⅓ ⅔', '#0.5 #1.5 #0.25 #2.75 #0.3333333333333333 #0.6666666666666666'],
+    ['⅛ ⅜ ⅝ ⅞', '#0.125 #0.375 #0.625 #0.875'],
+    ['3.5 12. 7', '#3.5 #12 +. #7'],
+    ['3.x', '#3 +. +x'],
+    ['five twelve', '#5 #12'],
+    ['a–b — c−d', 'a +- +b - c +- +d'],
+    ['∗k1★ ＊', '* +k +#1 +* *'],
+    ['4" 5” 6″', '#4 +" #5 +" #6 +"'],
+    ['3 × 4✕', '#3 × #4 +×'],
+    ['don’t *’s', 'don +t * +s'],
+    ['p.s.s.o. now', 'psso now'],
+    ['K. 2, P. 2.', '^k #2 +, ^p #2 +.'],
+    ['sts. St. st', 'sts +. ^st st'],
+    ['inc. 1 st', 'inc #1 st'],
+    ['k2tog. 39 sts', 'k +#2 +tog +. #39 sts'],
+    ['No. 8', '^no #8'],
+    ['rep. Next', 'rep +. ^next'],
+    ['Häkelrand ß', '^häkelrand ß'],
+    ['3÷4 5×6', '#3 +÷ +#4 #5 +× +#6'],
+    ['a\u00a0b a\u2003b', 'a b a b'],
+    ['a\u200bb\u00ad', 'a +b'],
+    ['\ufeffk2', 'k +#2'],
+    ['', ''],
+    ['k\n p', 'k p'],
+  ])('%s', (text, tokens) => {
+    expect(said(text)).toBe(tokens);
+  });
+
+  it('each knows its line, its column and where it begins', () => {
+    const at = ({ text, line, column, offset }: Token) => [text, line, column, offset];
+    expect(lex('k2,\n  p 3\nx').map(at)).toEqual([
+      ['k', 1, 1, 0],
+      ['2', 1, 2, 1],
+      [',', 1, 3, 2],
+      ['p', 2, 3, 6],
+      ['3', 2, 5, 8],
+      ['x', 3, 1, 10],
+    ]);
+    expect(lex('k 2', 7, 5).map(at)).toEqual([
+      ['k', 7, 5, 0],
+      ['2', 7, 7, 2],
+    ]);
+  });
+
+  it('a word has the trade’s word for it, a number none', () => {
+    expect(lex('stitches Repeat 5 wibble').map(({ text, word }) => [text, word])).toEqual([
+      ['stitches', 'sts'],
+      ['repeat', 'rep'],
+      ['5', '5'],
+      ['wibble', 'wibble'],
+    ]);
+    expect(lex('k 5').map(({ value }) => value)).toEqual([Number.NaN, 5]);
+  });
+});
