@@ -141,6 +141,8 @@ describe('a garment from measures and a swatch', () => {
       () => chest.inputValue(),
       (value) => value === '70',
     );
+    // what is chosen is written beside the screen
+    await page.waitForTimeout(500);
     await page.close();
     const inInches = await (phone as Phone).context.newPage();
     await inInches.goto(`${host.url}#/draft`);
@@ -178,6 +180,30 @@ describe('a garment from measures and a swatch', () => {
       expect(await violations(page)).toEqual([]);
     },
   );
+
+  it('says at a swatch’s own field what it needs, and leads there', async () => {
+    const page = await openDraft('common');
+    await openAll(page);
+    const stitches = page.getByLabel('Stitches', { exact: true }).first();
+    for (const typed of ['', '0', '2100']) {
+      await stitches.fill(typed);
+      await until(
+        () => stitches.getAttribute('aria-invalid'),
+        (invalid) => invalid === 'true',
+      );
+    }
+    await page.getByLabel('Name of the garment').focus();
+    await page.locator('.draft-goto').tap();
+    await until(
+      () => stitches.evaluate((field) => field === document.activeElement),
+      (isThere) => isThere,
+    );
+    await stitches.fill('22');
+    await until(
+      () => stitches.getAttribute('aria-invalid'),
+      (invalid) => invalid !== 'true',
+    );
+  });
 
   it('works by keyboard: groups open with Enter, choices move with the arrows', async () => {
     const page = await openDraft('common');

@@ -10,10 +10,12 @@ import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { Group } from '../../ui/group/group.tsx';
 import { saysFabric } from '../../words/craft.ts';
+import { saysFault } from '../../words/fault.ts';
 import { LENGTH_DIGITS, lengthToType, lengthTyped, lengthUnit } from '../../words/measures.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { FaultAt } from './at-field.tsx';
+import { faultAt } from './troubles.ts';
 
 /** Fabrics that a panel is worked in without a repeat to mind. */
 const panelFabrics = [
@@ -76,6 +78,8 @@ function SwatchFields({ swatch, isMain }: SwatchFieldsProps) {
   const { fabric, inRidges } = swatch;
   const set = (by: Partial<SwatchForm>) => setSwatch(fabric, by);
   const read = readSwatch(swatch);
+  const path = `gauges.${fabric}`;
+  const wrong = faultAt(path);
   const weight = read && fabric === 'stocking' ? yarnWeights(gaugeOfSwatch(read).stitches)[0] : undefined;
   return (
     <section
@@ -83,28 +87,37 @@ function SwatchFields({ swatch, isMain }: SwatchFieldsProps) {
       aria-label={say('draft.swatchOf', { fabric: saysFabric(fabric) })}
     >
       <h3>{say('draft.swatchOf', { fabric: saysFabric(fabric) })}</h3>
-      <div class="draft-grid">
+      <div class="draft-grid" data-field={wrong && path}>
         <Count
           label={say('draft.stitches')}
           value={swatch.stitches}
+          error={needs(swatch.stitches) ?? (wrong && saysFault(wrong))}
           onChange={(stitches) => set({ stitches })}
         />
         <Measure
           label={say('draft.overWidth')}
           mm={swatch.widthMm}
+          error={needs(swatch.widthMm)}
           onChange={(widthMm) => set({ widthMm })}
         />
         <Count
           label={say(inRidges ? 'draft.ridges' : 'draft.rows')}
           value={swatch.rows}
+          error={needs(swatch.rows)}
           onChange={(rows) => set({ rows })}
         />
         <Measure
           label={say('draft.overHeight')}
           mm={swatch.heightMm}
+          error={needs(swatch.heightMm)}
           onChange={(heightMm) => set({ heightMm })}
         />
-        <Count label={say('draft.needle')} value={swatch.needle} onChange={(needle) => set({ needle })} />
+        <Count
+          label={say('draft.needle')}
+          value={swatch.needle}
+          error={needs(swatch.needle)}
+          onChange={(needle) => set({ needle })}
+        />
       </div>
       {factsOf(fabric).ridges && (
         <Toggle label={say('draft.inRidges')} on={inRidges} onChange={(on) => set({ inRidges: on })} />
@@ -116,7 +129,7 @@ function SwatchFields({ swatch, isMain }: SwatchFieldsProps) {
       )}
       <Washing swatch={swatch} />
       <Weighing swatch={swatch} />
-      <FaultAt path={`gauges.${fabric}`} />
+      {!wrong && <FaultAt path={path} />}
       {!isMain && (
         <Button kind="quiet" icon="trash" onPress={() => removeSwatch(fabric)}>
           {say('draft.removeSwatch')}
@@ -125,6 +138,10 @@ function SwatchFields({ swatch, isMain }: SwatchFieldsProps) {
     </section>
   );
 }
+
+/** What keeps a swatch from being one, said at the field itself. */
+const needs = (figure: number | null): string | undefined =>
+  figure !== null && figure > 0 ? undefined : say('draft.swatchNeeds');
 
 const removeSwatch = (fabric: FabricName): void =>
   change((old) => ({ ...old, swatches: old.swatches.filter((swatch) => swatch.fabric !== fabric) }));
@@ -233,16 +250,18 @@ function addSwatch(fabric: FabricName, gauge: { readonly stitches: number; reado
 interface CountProps {
   readonly label: string;
   readonly value: number | null;
+  readonly error?: string | undefined;
   readonly onChange: (value: number | null) => void;
 }
 
 /** Halves are counted too; no stepping buttons, a count is typed. */
-function Count({ label, value, onChange }: CountProps) {
+function Count({ label, value, error, onChange }: CountProps) {
   return (
     <NumberField
       bare
       decimals
       label={label}
+      error={error}
       value={value ?? undefined}
       onChange={(typed) => onChange(typed ?? null)}
     />
@@ -252,10 +271,12 @@ function Count({ label, value, onChange }: CountProps) {
 function Measure({
   label,
   mm,
+  error,
   onChange,
 }: {
   readonly label: string;
   readonly mm: number | null;
+  readonly error?: string | undefined;
   readonly onChange: CountProps['onChange'];
 }) {
   return (
@@ -265,6 +286,7 @@ function Measure({
       label={label}
       unit={lengthUnit()}
       digits={LENGTH_DIGITS}
+      error={error}
       value={mm === null ? undefined : lengthToType(mm)}
       onChange={(typed) => onChange(typed === undefined ? null : lengthTyped(typed))}
     />

@@ -169,6 +169,7 @@ export const words: Translation<typeof english> = {
   drawing: '{piece}: {width} breit, {length} lang',
   drawingsOf: 'Alle Teile im selben Maßstab, wie gestrickt',
   asked: 'gestrichelt: wie gewünscht',
+  swatchNeeds: 'Hier wird eine Zahl über 0 gebraucht.',
   madeUp: 'Zusammengenäht, ohne die Nähte',
   'made up chest': 'Um die Brust',
   'made up length': 'Rücken, oben bis unten',

@@ -173,6 +173,7 @@ export const words = {
   drawing: '{piece}: {width} wide, {length} long',
   drawingsOf: 'All pieces to one scale, as knitted',
   asked: 'dashed: as asked for',
+  swatchNeeds: 'A number above 0 is needed here.',
   madeUp: 'Made up, seams taken off',
   'made up chest': 'Round the chest',
   'made up length': 'Back, top to lower edge',
