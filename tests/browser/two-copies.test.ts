@@ -42,10 +42,12 @@ it('two copies of the app under one host keep their own garments and their own f
   await until(
     () => page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.scope),
     (scope) => scope === `${host.url}copy/`,
+    30_000,
   );
   await until(
     () => page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.active?.state),
     (state) => state === 'activated',
+    30_000,
   );
   await page.reload();
   await page.locator('.empty').waitFor();
