@@ -1,7 +1,17 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
-const documents = ['README.md', 'DEVELOPERS.md'];
+const documents = [
+  'README.md',
+  'DEVELOPERS.md',
+  // what applies to one room stands in it
+  'src/build/README.md',
+  'src/ui/README.md',
+  'tests/bench/README.md',
+  'tests/faults/README.md',
+  'tests/model/README.md',
+  'tests/mutants/README.md',
+];
 
 const { scripts } = JSON.parse(readFileSync('package.json', 'utf8')) as { scripts: Record<string, string> };
 
@@ -30,6 +40,24 @@ describe.each(documents)('%s', (name) => {
 
   it('names only commands that exist', () => {
     expect(commandsIn(text).filter((command) => !(command in scripts))).toEqual([]);
+  });
+});
+
+describe('the guide', () => {
+  const guide = readFileSync('DEVELOPERS.md', 'utf8');
+
+  it('is read in three screens', () => {
+    expect(guide.split('\n').length).toBeLessThanOrEqual(180);
+  });
+
+  it('names every document that stands in a room', () => {
+    const rooms = ['src', 'tests'].flatMap((folder) =>
+      readdirSync(folder, { recursive: true, encoding: 'utf8' })
+        .filter((path) => path.endsWith('README.md'))
+        .map((path) => `${folder}/${path}`),
+    );
+    expect(rooms.filter((path) => !documents.includes(path))).toEqual([]);
+    expect(rooms.filter((path) => !pathsIn(guide).includes(path))).toEqual([]);
   });
 });
 

@@ -55,6 +55,7 @@ const rowToWork = computed(() => {
 
 /**
  * The row whose words are read: as `reading`, but with the tap, before that is on disk. That the row before it is done is
- * said elsewhere, and only when it is; and so is the part's end.
+ * said elsewhere, and only when it is; and so is the part's end. (The price: after a tap that changes the page the browser
+ * holds back what the database answers until that frame is painted.)
  */
 export const toWork = readingOf(rowToWork);
