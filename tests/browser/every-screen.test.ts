@@ -49,7 +49,7 @@ describe('every screen and state', () => {
       await answers('closing the phone', phone.close());
       await answers('closing the host', host.close());
     },
-    process.env.RIDGELINE_LOOKS === 'all' ? 900_000 : 300_000,
+    process.env.RIDGELINE_LOOKS === 'all' ? 1_200_000 : 400_000,
   );
 });
 

@@ -3,6 +3,7 @@ import type { ScreenName } from '../../src/app/routes.ts';
 import { sampleGarment } from '../../src/knit/garment/sample.ts';
 import { garmentToLink } from '../../src/store/share/link.ts';
 import type { Knitter } from './knitter.ts';
+import { sightsOfTheBox } from './sights-of-the-box.ts';
 
 /** A screen in one of its states, and how it is come to from the sight before. */
 export interface Sight {
@@ -198,6 +199,7 @@ export const sights: readonly Sight[] = [
   screenSight('settings', 'settings', '#/settings', (page) =>
     page.getByRole('heading', { name: 'While knitting' }).waitFor(),
   ),
+  ...sightsOfTheBox,
   screenSight('lost address', 'workbasket', '#/nowhere', (page) =>
     page.getByText('There is no such page').waitFor(),
   ),
