@@ -1,17 +1,7 @@
 import { inOrder, knits, type LogEntry } from './log.ts';
 import { plansIn } from './log-chain.ts';
+import type { Place } from './place.ts';
 import { firstPlan } from './take-back.ts';
-
-/** What the log says about a make. */
-export interface Place {
-  /** rows worked */
-  readonly rows: number;
-  /** id of the plan; undefined while nothing in the log names one */
-  readonly plan: string | undefined;
-  readonly seq: number;
-  /** when it was last knitted, ms; 0 when never */
-  readonly at: number;
-}
 
 /**
  * The place after the entries, given in any order: where the last change of place led, row and plan from that one

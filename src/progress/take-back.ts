@@ -1,5 +1,5 @@
-import type { Place } from './fold.ts';
 import { inOrder, knits, type LogEntry, moves } from './log.ts';
+import type { Place } from './place.ts';
 import { sorted, standing } from './standing.ts';
 
 /** What an undo has to say: the entries it takes back, newest first, and the place before them. */

@@ -1,5 +1,7 @@
 import { fault, ok, type Result, refuse } from '../knit/fault.ts';
+import type { Box } from './box/box.ts';
 import type { Changes } from './box/changes.ts';
+import type { Store } from './interface.ts';
 import type { LastSeen } from './place/last-seen.ts';
 import type { ReadAtOpening } from './place/read-at-opening.ts';
 import {
@@ -14,7 +16,6 @@ import {
 } from './place/reads.ts';
 import type { Taps } from './place/taps.ts';
 import { makesRange } from './place/write-log.ts';
-import type { Box, Store } from './store.ts';
 
 interface CallsNeed extends Box {
   readonly changes: Changes;

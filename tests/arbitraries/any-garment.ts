@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { newForm } from '../../src/app/drafts/design/form.ts';
-import type { ReadDesign } from '../../src/app/drafts/pattern/read-garment.ts';
+import type { ReadDesign } from '../../src/app/drafts/pattern/draft.ts';
 import { fabricNames } from '../../src/knit/fabric.ts';
 import type { Swatch, Yarn } from '../../src/knit/piece/garment.ts';
 import type { Taken } from '../../src/knit/yarn/need.ts';

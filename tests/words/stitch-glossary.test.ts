@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { stitches, stitchNames } from '../../src/knit/stitch.ts';
+import type { CableName } from '../../src/words/gloss.ts';
 import { plainSpeech } from '../../src/words/settings.ts';
-import { type CableName, crossingOf, openGlossary } from '../../src/words/stitch-glossary.ts';
+import { crossingOf, openGlossary } from '../../src/words/stitch-glossary.ts';
 
 const cables = stitchNames.filter((name): name is CableName => stitches[name].role === 'cable');
 

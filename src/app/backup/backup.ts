@@ -1,8 +1,8 @@
 import { fault, ok, type Result, refuse } from '../../knit/fault.ts';
-import { BACKUP_LIMITS, type Backup } from '../../store/backup/document.ts';
+import { BACKUP_LIMITS, type Backup, type ImportMode } from '../../store/backup/document.ts';
 import { type BackupFile, backupFile } from '../../store/backup/export.ts';
 import { importBackup } from '../../store/backup/import.ts';
-import { type ImportMode, type Preview, previewImport } from '../../store/backup/preview.ts';
+import { type Preview, previewImport } from '../../store/backup/preview.ts';
 import { BEGINNING, oddBeginning } from '../../store/backup/read.ts';
 import type { Sentinel } from '../../store/beside/sentinel.ts';
 import { ask } from '../off-thread/ask.ts';

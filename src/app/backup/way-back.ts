@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import { fault, type Result, refuse } from '../../knit/fault.ts';
-import { wayBackIn } from '../../store/backup/own-settings.ts';
-import type { TakenBack, WayBack } from '../../store/backup/way-back.ts';
+import { type WayBack, wayBackIn } from '../../store/backup/own-settings.ts';
+import type { TakenBack } from '../../store/backup/way-back.ts';
 import { store } from '../store.ts';
 
 /** The last backup that was taken in, as far as it can be taken back; undefined where there is none, or until read. */

@@ -6,7 +6,7 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { NumberPad } from '../../ui/pad/number-pad.tsx';
 import { say } from '../../words/say.ts';
 import { hrefToMake } from '../links.ts';
-import type { CountPageProps } from './count-screen.tsx';
+import type { CountPageProps } from './count-page.ts';
 import { Explained } from './explained.tsx';
 import { knownFrom } from './known.ts';
 

@@ -4,7 +4,6 @@ import { inHandAsItStands } from '../../app/garments/as-it-stands.ts';
 import { logInHand, openCount } from '../../app/in-hand/count.ts';
 import { makeAt, type Route } from '../../app/routes.ts';
 import { garmentInHand, type InHand, inHand, readFault } from '../../app/state.ts';
-import type { LogEntry } from '../../progress/log.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
 import { saysFault } from '../../words/fault.ts';
@@ -14,6 +13,7 @@ import { hrefToMake } from '../links.ts';
 import { saysMake } from '../says-make.ts';
 import { useFresh } from '../use-fresh.ts';
 import { CheckPage } from './check-page.tsx';
+import type { CountPageProps } from './count-page.ts';
 import { FindPage } from './find-page.tsx';
 import { NotesPage } from './notes-page.tsx';
 import { PacePage } from './pace-page.tsx';
@@ -22,13 +22,6 @@ import { RipPage } from './rip-page.tsx';
 import { TogetherPage } from './together-page.tsx';
 import { isTool, type Tool } from './tools.ts';
 import { ToolsMenu } from './tools-menu.tsx';
-
-/** What each page about count and place is given. */
-export interface CountPageProps {
-  readonly now: InHand;
-  readonly entries: readonly LogEntry[];
-  readonly query: URLSearchParams;
-}
 
 const pages: Readonly<Record<Tool, ComponentType<CountPageProps>>> = {
   check: CheckPage,

@@ -7,7 +7,7 @@ import { SelectField } from '../../ui/field/select-field.tsx';
 import { saysLandmark } from '../../words/count.ts';
 import { lengthUnit } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
-import type { CountPageProps } from './count-screen.tsx';
+import type { CountPageProps } from './count-page.ts';
 import { FoundBar, FoundRows } from './found-rows.tsx';
 import { knownFrom } from './known.ts';
 import { nothingSeen, observationsOf, type SeenOnNeedle } from './seen-on-needle.ts';

@@ -6,7 +6,7 @@ import { IconButton } from '../../ui/button/icon-button.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { say } from '../../words/say.ts';
 import { saysMoment } from '../../words/time.ts';
-import type { CountPageProps } from './count-screen.tsx';
+import type { CountPageProps } from './count-page.ts';
 
 /** Notes and lifelines of the make; a note belongs to the row in hand when it was written. */
 export function NotesPage({ now, entries }: CountPageProps) {

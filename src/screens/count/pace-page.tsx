@@ -5,7 +5,7 @@ import { saysStitches } from '../../words/craft.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { saysDate, saysDuration, saysMoment } from '../../words/time.ts';
-import type { CountPageProps } from './count-screen.tsx';
+import type { CountPageProps } from './count-page.ts';
 import { SittingsPlot } from './sittings-plot.tsx';
 
 const WEEK_MS = 7 * 24 * 3_600_000;

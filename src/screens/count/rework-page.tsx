@@ -8,7 +8,7 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { hrefToMake } from '../links.ts';
-import type { CountPageProps } from './count-screen.tsx';
+import type { CountPageProps } from './count-page.ts';
 import { NewPlan } from './new-plan.tsx';
 import { OldPlan } from './old-plan.tsx';
 import { type Draft, draftFrom, proposed, wishKinds } from './rework-draft.ts';

@@ -10,7 +10,7 @@ import { saysFault } from '../../words/fault.ts';
 import { saysList, saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { hrefToMake } from '../links.ts';
-import type { CountPageProps } from './count-screen.tsx';
+import type { CountPageProps } from './count-page.ts';
 import { knownFrom } from './known.ts';
 import { WaysLeft } from './ways-left.tsx';
 

@@ -14,7 +14,7 @@ import { saysFault } from '../../words/fault.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 import { saysMake } from '../says-make.ts';
-import type { CountPageProps } from './count-screen.tsx';
+import type { CountPageProps } from './count-page.ts';
 
 interface Fellow {
   readonly key: string;

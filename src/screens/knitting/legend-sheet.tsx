@@ -5,10 +5,11 @@ import { stitchesNamed } from '../../knit/row/stitches-of-steps.ts';
 import type { StitchName } from '../../knit/stitch.ts';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { saysSide } from '../../words/craft.ts';
+import type { Gloss } from '../../words/gloss.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
-import { type Gloss, openGlossary } from '../../words/stitch-glossary.ts';
+import { openGlossary } from '../../words/stitch-glossary.ts';
 
 export interface LegendSheetProps {
   readonly row: PlannedRow;

@@ -5,7 +5,7 @@ import { TextField } from '../../ui/field/text-field.tsx';
 import { Group } from '../../ui/group/group.tsx';
 import { yarnToType, yarnTyped, yarnUnit } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
-import type { ChangeYarn } from './yarn-screen.tsx';
+import type { ChangeYarn } from './change-yarn.ts';
 
 type NumberOf = 'grams' | 'metres' | 'balls' | 'strands';
 

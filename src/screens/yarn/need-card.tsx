@@ -10,7 +10,7 @@ import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { Guesses } from '../guesses.tsx';
 import { BallsDrawn } from './balls-drawn.tsx';
-import type { ChangeYarn } from './yarn-screen.tsx';
+import type { ChangeYarn } from './change-yarn.ts';
 
 export interface NeedCardProps {
   readonly need: YarnNeed;

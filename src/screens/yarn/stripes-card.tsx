@@ -9,7 +9,7 @@ import { TextField } from '../../ui/field/text-field.tsx';
 import { Group } from '../../ui/group/group.tsx';
 import { saysGrams, saysYarnLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
-import type { ChangeYarn } from './yarn-screen.tsx';
+import type { ChangeYarn } from './change-yarn.ts';
 
 /** Stripes by rows, with the yarn that each colour needs. */
 export function StripesCard({ view, change }: { readonly view: GarmentView; readonly change: ChangeYarn }) {

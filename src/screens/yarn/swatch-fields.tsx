@@ -8,7 +8,7 @@ import { SelectField } from '../../ui/field/select-field.tsx';
 import { Group } from '../../ui/group/group.tsx';
 import { saysFabric } from '../../words/craft.ts';
 import { say } from '../../words/say.ts';
-import type { ChangeYarn } from './yarn-screen.tsx';
+import type { ChangeYarn } from './change-yarn.ts';
 
 type Weighed = NonNullable<Swatch['weighed']>;
 

@@ -4,13 +4,13 @@ import { changeGarment } from '../../app/garments/change-garment.ts';
 import type { Route } from '../../app/routes.ts';
 import type { GarmentView } from '../../app/state.ts';
 import { yarnOf } from '../../knit/yarn/need.ts';
-import type { GarmentRecord } from '../../store/records.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { GarmentPage } from '../garment-page.tsx';
 import { BallInHand } from './ball-in-hand.tsx';
 import { BandFields } from './band-fields.tsx';
+import type { ChangeYarn } from './change-yarn.ts';
 import { NeedCard } from './need-card.tsx';
 import { StripesCard } from './stripes-card.tsx';
 import { SwatchFields } from './swatch-fields.tsx';
@@ -23,8 +23,6 @@ export default function YarnScreen({ route }: { readonly route: Route }) {
     </GarmentPage>
   );
 }
-
-export type ChangeYarn = (change: (garment: GarmentRecord) => GarmentRecord) => void;
 
 function Yarn({ view }: { readonly view: GarmentView }) {
   const { garment } = view;

@@ -1,10 +1,10 @@
 import { ok, type Result } from '../../knit/fault.ts';
 import { nextTask } from '../../pace/next-task.ts';
+import type { Box } from '../box/box.ts';
 import type { Tx } from '../box/schema.ts';
 import { each, together } from '../box/together.ts';
 import { makesRange } from '../place/write-log.ts';
 import type { PhotoRecord } from '../records.ts';
-import type { Box } from '../store.ts';
 import type { Backup } from './document.ts';
 import { ASIDE } from './own-settings.ts';
 

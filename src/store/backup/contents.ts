@@ -1,10 +1,10 @@
 import { ok, type Result } from '../../knit/fault.ts';
+import type { Box } from '../box/box.ts';
 import { type StoreName, storeNames, type Tx } from '../box/schema.ts';
 import { together } from '../box/together.ts';
 import { grouped } from '../grouped.ts';
 import { makesRange } from '../place/write-log.ts';
 import type { GarmentRecord, PhotoRecord, PlaceRecord } from '../records.ts';
-import type { Box } from '../store.ts';
 import { BACKUP_FORMAT, BACKUP_VERSION, type Backup } from './document.ts';
 import { isOwnSetting } from './own-settings.ts';
 import { byId } from './stable.ts';

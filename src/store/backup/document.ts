@@ -48,3 +48,6 @@ export const backupDocument = v.strictObject({
 });
 
 export type Backup = v.InferOutput<typeof backupDocument>;
+
+/** 'merge' unites the file with the box, 'replace' puts the file in its stead. */
+export type ImportMode = 'merge' | 'replace';

@@ -1,6 +1,6 @@
 import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts';
 import { nextTask } from '../../pace/next-task.ts';
-import type { Box } from '../store.ts';
+import type { Box } from '../box/box.ts';
 import { headOf, type OfGarment, readBox, type WholeBox } from './contents.ts';
 import { BACKUP_LIMITS, type Backup } from './document.ts';
 import { photoToText } from './photo-text.ts';

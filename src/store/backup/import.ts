@@ -1,10 +1,10 @@
 import { fault, ok, type Result, refuse } from '../../knit/fault.ts';
+import type { Box } from '../box/box.ts';
 import type { Tx } from '../box/schema.ts';
 import { each, together } from '../box/together.ts';
 import { grouped } from '../grouped.ts';
 import { randomId } from '../ids.ts';
 import type { PhotoRecord } from '../records.ts';
-import type { Box } from '../store.ts';
 import { clearAside, isAside, layAside, writeAside } from './aside.ts';
 import {
   backupStores,
@@ -15,20 +15,12 @@ import {
   readGarment,
   type WholeBox,
 } from './contents.ts';
-import type { Backup } from './document.ts';
-import { isOwnSetting } from './own-settings.ts';
+import type { Backup, ImportMode } from './document.ts';
+import { isOwnSetting, type WayBack } from './own-settings.ts';
 import { textToPhoto } from './photo-text.ts';
-import {
-  type Deed,
-  deedOf,
-  deedsOf,
-  type ImportMode,
-  type Preview,
-  previewOf,
-  takenAway,
-} from './preview.ts';
+import { type Deed, deedOf, deedsOf, type Preview, previewOf, takenAway } from './preview.ts';
 import { stableJson } from './stable.ts';
-import { keepWayBack, type SettingChanged, type WayBack } from './way-back.ts';
+import { keepWayBack, type SettingChanged } from './way-back.ts';
 import { writeDeed } from './write-deed.ts';
 
 export interface Imported {

@@ -3,17 +3,14 @@ import { nextTask } from '../../pace/next-task.ts';
 import { foldPlace } from '../../progress/fold.ts';
 import { type LogEntry, makeKey } from '../../progress/log.ts';
 import { waysIn } from '../../progress/ways.ts';
+import type { Box } from '../box/box.ts';
 import { grouped } from '../grouped.ts';
 import type { GarmentRecord } from '../records.ts';
-import type { Box } from '../store.ts';
 import { byGarment, type OfGarment, readBox, type WholeBox } from './contents.ts';
-import type { Backup } from './document.ts';
+import type { Backup, ImportMode } from './document.ts';
 import { mergeBackups, photosGone } from './merge.ts';
 import { namedByContent } from './named-by-content.ts';
 import { byId, stableJson } from './stable.ts';
-
-/** 'merge' unites the file with the box, 'replace' puts the file in its stead. */
-export type ImportMode = 'merge' | 'replace';
 
 /** What reading a backup in would change. */
 export interface Preview {

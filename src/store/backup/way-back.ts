@@ -1,29 +1,17 @@
 import { fault, type Result, refuse } from '../../knit/fault.ts';
+import type { Box } from '../box/box.ts';
 import type { Tx } from '../box/schema.ts';
 import { each } from '../box/together.ts';
 import { Refusal } from '../faults.ts';
 import { removeGarment } from '../garment/write-garment.ts';
 import type { PhotoRecord } from '../records.ts';
-import type { Box } from '../store.ts';
 import { backupStores, headOf, readGarment } from './contents.ts';
-import type { Backup } from './document.ts';
-import { WAY_BACK } from './own-settings.ts';
-import type { Deed, ImportMode } from './preview.ts';
+import type { Backup, ImportMode } from './document.ts';
+import { WAY_BACK, type WayBack } from './own-settings.ts';
+import type { Deed } from './preview.ts';
 import { stableJson } from './stable.ts';
 import { type GarmentChanged, listChange, undone } from './undone.ts';
 import { writeDeed } from './write-deed.ts';
-
-/** What takes a backup that was read in back again; kept in the box until the next one. */
-export interface WayBack {
-  /** when it was read in, ms since 1970; never the same as that of the one before */
-  readonly at: number;
-  readonly mode: ImportMode;
-  /** she has said that it may stay so: no longer offered of itself */
-  readonly hidden: boolean;
-  /** JSON of `Changed`: as a picture is, it is not read at every start */
-  readonly changed: Blob;
-  readonly photos: { readonly came: readonly string[]; readonly went: readonly PhotoRecord[] };
-}
 
 interface Changed {
   readonly garments: readonly GarmentChanged[];

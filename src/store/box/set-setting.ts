@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { fault, type Result, refuse } from '../../knit/fault.ts';
 import { isOwnSetting } from '../backup/own-settings.ts';
 import { plainJson, settingName } from '../shapes/record-shapes.ts';
-import type { Box } from '../store.ts';
+import type { Box } from './box.ts';
 
 /** Keeps a setting. What no backup could carry is refused at once; what stays on this device may be of any kind. */
 export async function setSetting({ door, tell }: Box, name: string, value: unknown): Promise<Result<void>> {

@@ -1,11 +1,11 @@
 import { fault, ok, type Result, refuse } from '../../knit/fault.ts';
+import type { Box } from '../box/box.ts';
 import { storeNames, type Tx } from '../box/schema.ts';
 import { nameOf, Refusal } from '../faults.ts';
 import type { Wish } from '../place/write-log.ts';
 import { type AskedOf, writeOnce } from '../place/write-once.ts';
 import type { GarmentRecord, PlaceRecord, PlanRecord } from '../records.ts';
 import { troubleIn, troubleInPlan } from '../shapes/check-record.ts';
-import type { Box } from '../store.ts';
 import { type By, stampedChange } from '../uniting/stamped-change.ts';
 import { type Rework, writeRework } from './rework.ts';
 import {

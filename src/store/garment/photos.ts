@@ -1,9 +1,9 @@
 import { fault, ok, type Result } from '../../knit/fault.ts';
+import type { Box } from '../box/box.ts';
 import type { Tx } from '../box/schema.ts';
 import { mayStill, Refusal } from '../faults.ts';
 import { randomId } from '../ids.ts';
 import type { PhotoRecord } from '../records.ts';
-import type { Box } from '../store.ts';
 import { withoutPhotos } from '../uniting/stamped-change.ts';
 
 /** The kinds of picture that a backup can carry, and the largest, bytes. */

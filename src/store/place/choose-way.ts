@@ -1,9 +1,9 @@
 import { fault, type Result } from '../../knit/fault.ts';
 import { leftBy, type Way } from '../../progress/ways.ts';
+import type { Box } from '../box/box.ts';
 import type { Tx } from '../box/schema.ts';
 import { Refusal } from '../faults.ts';
 import type { PlaceRecord } from '../records.ts';
-import type { Box } from '../store.ts';
 import { present } from './reads.ts';
 import { withWaysTold } from './told-ways.ts';
 import { checkPlace, logOf, tapStores, type Wish, writeMove } from './write-log.ts';

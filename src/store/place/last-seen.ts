@@ -1,12 +1,5 @@
 import { readJson, type SmallKeep, writeJson } from '../beside/small-keep.ts';
-import type { InHand } from './reads.ts';
-
-/** Ids of the make that was last opened in this browser, of its plan and of its garment. */
-export interface Seen {
-  readonly make: string;
-  readonly plan: string;
-  readonly garment: string;
-}
+import type { InHand, Seen } from './reads.ts';
 
 /** Kept beside the box: a guess at what a start will ask for, so that it is read in one go. Never trusted unread. */
 export interface LastSeen {

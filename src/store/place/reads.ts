@@ -4,7 +4,6 @@ import type { StoreName, Tx } from '../box/schema.ts';
 import { together } from '../box/together.ts';
 import { Refusal } from '../faults.ts';
 import type { GarmentSummary, PlaceRecord, PlanRecord } from '../records.ts';
-import type { Seen } from './last-seen.ts';
 import { logOf } from './write-log.ts';
 
 type Read = Tx<'readonly'>;
@@ -16,6 +15,13 @@ export interface InHand {
   readonly place: PlaceRecord;
   readonly plan: PlanRecord;
   readonly garment: GarmentSummary;
+}
+
+/** Ids of the make that was last opened in this browser, of its plan and of its garment. */
+export interface Seen {
+  readonly make: string;
+  readonly plan: string;
+  readonly garment: string;
 }
 
 export const inHandStores: readonly StoreName[] = ['places', 'plans', 'summaries'];

@@ -1,7 +1,7 @@
 import { ok, type Result, refuse } from '../../knit/fault.ts';
+import type { Box } from '../box/box.ts';
 import { mayStill } from '../faults.ts';
 import type { PlaceRecord } from '../records.ts';
-import type { Box } from '../store.ts';
 import type { Taps } from './taps.ts';
 import { withWaysTold } from './told-ways.ts';
 import { tapStores, type Wish, writeWish } from './write-log.ts';

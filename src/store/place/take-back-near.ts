@@ -1,5 +1,5 @@
-import type { Place } from '../../progress/fold.ts';
 import { type LogEntry, moves } from '../../progress/log.ts';
+import type { Place } from '../../progress/place.ts';
 import type { TakeBack } from '../../progress/take-back.ts';
 import type { Tx } from '../box/schema.ts';
 

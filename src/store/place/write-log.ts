@@ -1,6 +1,6 @@
 import { fault } from '../../knit/fault.ts';
-import type { Place } from '../../progress/fold.ts';
 import { knits, type LogEntry } from '../../progress/log.ts';
+import type { Place } from '../../progress/place.ts';
 import { takeBack } from '../../progress/take-back.ts';
 import type { StoreName, Tx } from '../box/schema.ts';
 import { each, together } from '../box/together.ts';

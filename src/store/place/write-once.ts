@@ -1,8 +1,8 @@
 import type { Result } from '../../knit/fault.ts';
+import type { Box } from '../box/box.ts';
 import { mayStill } from '../faults.ts';
 import { entryId } from '../ids.ts';
 import type { NewEntry } from '../records.ts';
-import type { Box } from '../store.ts';
 import type { Wish } from './write-log.ts';
 
 /** Asked of a make, as a screen asks it. */

@@ -1,5 +1,5 @@
 import type { Side } from '../../knit/row/step.ts';
-import type { CableName, Crossing, Gloss, Glossary } from '../stitch-glossary.ts';
+import type { CableName, Crossing, Gloss, Glossary } from '../gloss.ts';
 
 const incInto = (times: string): string =>
   `${times} in dieselbe Masche stechen, abwechselnd vorn und hinten, ehe sie von der linken Nadel gleitet.`;

@@ -1,5 +1,5 @@
 import type { Side } from '../../knit/row/step.ts';
-import type { CableName, Crossing, Gloss, Glossary } from '../stitch-glossary.ts';
+import type { CableName, Crossing, Gloss, Glossary } from '../gloss.ts';
 
 const incInto = (times: string): string =>
   `Work ${times} times into the same stitch before letting it off the left needle, knitting it in front and behind in turn.`;

@@ -1,13 +1,14 @@
 import type { Result } from '../../../src/knit/fault.ts';
 import { type Way, waysIn } from '../../../src/progress/ways.ts';
+import type { ImportMode } from '../../../src/store/backup/document.ts';
 import { exportAll } from '../../../src/store/backup/export.ts';
 import { importBackup } from '../../../src/store/backup/import.ts';
-import type { ImportMode } from '../../../src/store/backup/preview.ts';
 import { forgetWayBack, hideWayBack, takeBack } from '../../../src/store/backup/way-back.ts';
 import { addPhoto, deletePhoto } from '../../../src/store/garment/photos.ts';
+import type { Writes } from '../../../src/store/interface.ts';
 import { chooseWay } from '../../../src/store/place/choose-way.ts';
 import type { PlaceRecord } from '../../../src/store/records.ts';
-import type { Store, Writes } from '../../../src/store/store.ts';
+import type { Store } from '../../../src/store/store.ts';
 import { dot, knittedBox } from '../knitted-box.ts';
 import { freshStore, given, LONG, nextRow, planOf, scarf } from '../scenario.ts';
 

@@ -3,23 +3,18 @@ import type { Result } from '../../../knit/fault.ts';
 import type { Body } from '../../../knit/garment/design.ts';
 import { type Draft, draft } from '../../../knit/garment/draft.ts';
 import { readOr, store } from '../../store.ts';
-import { lastWriter } from '../editor/draft.ts';
-import { readKept, textIn, type Unread } from '../kept/read-kept.ts';
-import { type DesignForm, designOf, type Figure, newForm } from './form.ts';
+import { keptDraft } from '../kept/kept-draft.ts';
+import { readKept, textIn } from '../kept/read-kept.ts';
+import { type DesignForm, designOf, type Figure, newForm, type Person } from './form.ts';
 
 /** The garment that is being designed; undefined until read. */
 export const form = signal<DesignForm | undefined>(undefined);
 
-/** what was left and cannot be read, and why */
-export const unread = signal<Unread | undefined>(undefined);
+const draftOf = keptDraft('designForm');
+export const { unread, keeping: kept } = draftOf;
 
 /** people whose measures are kept, by name */
 export const people = signal<readonly Person[]>([]);
-
-export interface Person {
-  readonly name: string;
-  readonly body: Body;
-}
 
 export const design = computed(() => form.value && designOf(form.value));
 
@@ -34,16 +29,13 @@ export async function openDesign(): Promise<void> {
   const settings = readOr(await (await store()).settings());
   if (settings === undefined) return;
   people.value = await readPeople(settings[PEOPLE]);
-  const stored = settings[FORM];
-  const left = await readKept('designForm', stored);
-  unread.value = left.ok ? undefined : { fault: left.faults[0], stored };
-  if (left.ok) form.value ??= left.value ?? newForm();
+  const left = await draftOf.left(settings[FORM]);
+  if (left) form.value ??= left.draft ?? newForm();
 }
 
 /** Begins anew where what was left cannot be read, with its name. */
 export function beginAnew(): void {
-  const name = textIn(unread.value?.stored, 'name');
-  unread.value = undefined;
+  const name = textIn(draftOf.beginAnew(), 'name');
   form.value = { ...newForm(), name };
   void keep();
 }
@@ -72,13 +64,6 @@ async function readPeople(stored: unknown): Promise<readonly Person[]> {
   return read.flatMap((one) => (one.ok && one.value ? [one.value] : []));
 }
 
-const write = lastWriter(
-  async (value: DesignForm | null) => (await (await store()).setSetting(FORM, value)).ok,
-);
-
-/** whether what was typed is on disk */
-export const kept = signal<'kept' | 'keeping' | 'failed'>('kept');
-
 export function change(by: (old: DesignForm) => DesignForm): void {
   if (!form.value) return;
   form.value = by(form.value);
@@ -86,8 +71,7 @@ export function change(by: (old: DesignForm) => DesignForm): void {
 }
 
 async function keep(): Promise<void> {
-  kept.value = 'keeping';
-  kept.value = (await write(form.value ?? null)) ? 'kept' : 'failed';
+  if (form.value) await draftOf.keep(FORM, form.value);
 }
 
 /** A figure or choice of the design, by its path. */
@@ -108,7 +92,7 @@ export const startAgain = (): void => change(newForm);
 
 /** Forgets the design once its garment is made. */
 export async function forgetDesign(): Promise<void> {
-  await write(null);
+  await draftOf.write(FORM, null);
   form.value = undefined;
 }
 

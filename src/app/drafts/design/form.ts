@@ -43,6 +43,12 @@ export interface DesignForm {
   readonly overruled: readonly string[];
 }
 
+/** Someone whose measures are kept. */
+export interface Person {
+  readonly name: string;
+  readonly body: Body;
+}
+
 const USUAL_BODY: Body = bodyOfSize('women', 'M') ?? ({} as Body);
 
 /** A swatch over 10 cm of an ordinary light yarn, to type over. */

@@ -5,8 +5,9 @@ import type { PieceForm } from '../../../knit/piece/form/form.ts';
 import { recipeToForm } from '../../../knit/piece/form/write-piece.ts';
 import type { GarmentRecord } from '../../../store/records.ts';
 import { readOr, store } from '../../store.ts';
-import { readKept, textIn, type Unread } from '../kept/read-kept.ts';
-import { type Draft, draftKey, lastWriter } from './draft.ts';
+import { keptDraft } from '../kept/kept-draft.ts';
+import { textIn } from '../kept/read-kept.ts';
+import { type Draft, draftKey } from './draft.ts';
 import { blankGarment, type GarmentForm, garmentToForm, readGarment } from './garment-form.ts';
 import { begin, changed, type History, undone } from './history.ts';
 import { newGarmentId } from './ids.ts';
@@ -30,16 +31,11 @@ export interface Editor {
   readonly elsewhere: Elsewhere;
 }
 
-export type Keeping = 'kept' | 'keeping' | 'failed';
-
 /** undefined until read; null when there is no such garment */
 export const editor = signal<Editor | null | undefined>(undefined);
 
-/** what was left and cannot be read, and why */
-export const unread = signal<Unread | undefined>(undefined);
-
-/** whether what was typed is on disk */
-export const keeping = signal<Keeping>('kept');
+const draftOf = keptDraft('editorDraft');
+export const { unread, keeping } = draftOf;
 
 export const garmentForm = computed(() => editor.value?.history.now);
 
@@ -66,12 +62,10 @@ export async function openEditor(garment: string | undefined): Promise<void> {
   const open = await store();
   const settings = readOr(await open.settings());
   if (settings === undefined) return;
-  const stored = settings[key];
-  const left = await readKept('editorDraft', stored);
   // what is being typed here is newer than what is kept of it
-  unread.value = left.ok || goesOn ? undefined : { fault: left.faults[0], stored };
-  if (unread.value !== undefined) return;
-  const draft = left.ok ? left.value : undefined;
+  const left = await draftOf.left(goesOn ? undefined : settings[key]);
+  if (left === undefined) return;
+  const { draft } = left;
   if (garment === undefined) {
     if (goesOn) return;
     const id = draft?.garment ?? newGarmentId();
@@ -108,9 +102,10 @@ function goOn(now: Editor, old: GarmentRecord, begun: ReadonlySet<string>): void
 
 /** Begins anew where the draft that was left cannot be read: with its name and its notes, else as it was saved last. */
 export async function beginAnew(garment: string | undefined): Promise<void> {
-  const name = textIn(unread.value?.stored, 'form', 'name');
-  const notes = textIn(unread.value?.stored, 'form', 'notes');
-  if (!(await write({ key: draftKey(garment), draft: null }))) return;
+  const { stored } = unread.value ?? {};
+  const name = textIn(stored, 'form', 'name');
+  const notes = textIn(stored, 'form', 'notes');
+  if (!(await writeDraft(draftKey(garment), null))) return;
   await openEditor(garment);
   change((form) => ({ ...form, name: name || form.name, notes: notes || form.notes }), 'begun anew');
 }
@@ -175,33 +170,18 @@ function enter(next: Editor): void {
   void keepDraft(next);
 }
 
-/** One for each draft, so that none waits for, or makes way for, another. */
-const writers = new Map<string, (draft: Draft | null) => Promise<boolean>>();
-
-export function write({
-  key,
-  draft,
-}: {
-  readonly key: string;
-  readonly draft: Draft | null;
-}): Promise<boolean> {
-  const known =
-    writers.get(key) ?? lastWriter(async (value) => (await (await store()).setSetting(key, value)).ok);
-  writers.set(key, known);
-  return known(draft);
-}
+export const writeDraft = draftOf.write;
 
 async function keepDraft({ key, garment, history, old }: Editor): Promise<void> {
-  keeping.value = 'keeping';
   const base = old && { base: old };
   const draft: Draft = { version: 2, garment, at: Date.now(), form: history.now, ...base };
-  keeping.value = (await write({ key, draft })) ? 'kept' : 'failed';
+  await draftOf.keep(key, draft);
 }
 
 /** Forgets the draft; the garment, where there is one, is as it was saved last. */
 export async function throwAway(): Promise<void> {
   const now = editor.value;
   if (!now) return;
-  await write({ key: now.key, draft: null });
+  await writeDraft(now.key, null);
   editor.value = undefined;
 }

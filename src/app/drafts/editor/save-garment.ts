@@ -4,7 +4,7 @@ import { openGarment } from '../../garments/open-garments.ts';
 import { garmentShown } from '../../state.ts';
 import { store } from '../../store.ts';
 import { type Draft, draftKey } from './draft.ts';
-import { type Editor, editor, withBegun, write } from './editor.ts';
+import { type Editor, editor, withBegun, writeDraft } from './editor.ts';
 import type { GarmentForm } from './garment-form.ts';
 import { changedElsewhere, type Elsewhere, isNothing, ontoStored } from './onto-stored.ts';
 import { toSave } from './save.ts';
@@ -43,8 +43,8 @@ export async function saveGarment(now = Date.now()): Promise<Result<SaveDone>> {
     form,
     ...(base?.ok && { base: base.value }),
   };
-  await write({ key: draftKey(at.garment), draft: base ? draft : null });
-  if (at.key !== draftKey(at.garment)) await write({ key: at.key, draft: null });
+  await writeDraft(draftKey(at.garment), base ? draft : null);
+  if (at.key !== draftKey(at.garment)) await writeDraft(at.key, null);
   // the screen that comes next is not to show for a moment what stood before
   if (garmentShown.value?.garment.id === at.garment) await openGarment(at.garment);
   editor.value = undefined;

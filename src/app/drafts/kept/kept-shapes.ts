@@ -22,12 +22,10 @@ import {
 } from '../../../store/shapes/craft-shapes.ts';
 import { garmentRecord, PLAIN } from '../../../store/shapes/record-shapes.ts';
 import { shapeOf } from '../../../store/shapes/shape-of.ts';
-import type { Person } from '../design/designer.ts';
-import type { DesignForm, SwatchForm } from '../design/form.ts';
+import type { DesignForm, Person, SwatchForm } from '../design/form.ts';
 import type { Draft } from '../editor/draft.ts';
 import type { GarmentForm } from '../editor/garment-form.ts';
-import type { PatternDraft } from '../pattern/draft.ts';
-import type { ReadDesign } from '../pattern/read-garment.ts';
+import type { PatternDraft, ReadDesign } from '../pattern/draft.ts';
 
 /** The shapes of what is kept while it is typed, and of what a garment was made from: read before it is used. */
 

@@ -1,4 +1,5 @@
 import type { MeasuredGauge } from '../../../knit/measured-gauge.ts';
+import type { ReadOptions } from '../../../knit/pattern/read-pattern.ts';
 
 /** A pattern that is being copied in, as it is kept while it is typed. */
 export interface PatternDraft {
@@ -9,6 +10,13 @@ export interface PatternDraft {
   readonly size: number;
   /** her own gauge as far as it is typed, per 100 mm, with what it was measured in */
   readonly gauge: Partial<MeasuredGauge>;
+}
+
+/** How a garment's text is read: kept in its record as `design`, with the text itself in `texts`. */
+export interface ReadDesign {
+  readonly kind: 'read';
+  readonly version: 1;
+  readonly options: ReadOptions;
 }
 
 export const emptyDraft: PatternDraft = { version: 1, name: '', text: '', size: 0, gauge: {} };

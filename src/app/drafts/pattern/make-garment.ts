@@ -1,7 +1,8 @@
 import { fault, type Result, refuse } from '../../../knit/fault.ts';
 import { plansOf } from '../../garments/plans-of.ts';
 import { saveNew } from '../../garments/save-new.ts';
-import { type ReadDesign, textsOf } from './read-garment.ts';
+import type { ReadDesign } from './draft.ts';
+import { textsOf } from './read-garment.ts';
 import { forgetPattern, options, pattern, read, settle } from './reader.ts';
 
 /** Makes an ordinary garment of what was read, with its text and how it was read. Gives its id. */

@@ -2,13 +2,6 @@ import type { ReadOptions } from '../../../knit/pattern/read-pattern.ts';
 import type { GarmentRecord } from '../../../store/records.ts';
 import { readKept } from '../kept/read-kept.ts';
 
-/** How a garment's text is read: kept in its record as `design`, with the text itself in `texts`. */
-export interface ReadDesign {
-  readonly kind: 'read';
-  readonly version: 1;
-  readonly options: ReadOptions;
-}
-
 /** One text of a record is shorter than many a pattern: the whole is kept in lengths, to be joined in order. */
 const LENGTH = 15_000;
 const NAME = 'pattern';

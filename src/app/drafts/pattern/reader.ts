@@ -3,15 +3,15 @@ import type { ReadOptions } from '../../../knit/pattern/read-pattern.ts';
 import { type Asked, ask, only } from '../../off-thread/ask.ts';
 import type { ReadText } from '../../off-thread/tasks.ts';
 import { readOr, store } from '../../store.ts';
-import { lastWriter } from '../editor/draft.ts';
-import { readKept, textIn, type Unread } from '../kept/read-kept.ts';
+import { keptDraft } from '../kept/kept-draft.ts';
+import { textIn } from '../kept/read-kept.ts';
 import { emptyDraft, type PatternDraft, wholeGauge, withCount, withLines } from './draft.ts';
 
 /** The pattern that is being copied in; undefined until read from the store. */
 export const pattern = signal<PatternDraft | undefined>(undefined);
 
-/** what was left and cannot be read, and why */
-export const unread = signal<Unread | undefined>(undefined);
+const draftOf = keptDraft('patternDraft');
+export const { unread, keeping: kept } = draftOf;
 
 /** what is read: a little behind the typing, so that every letter appears at once */
 const settled = signal<PatternDraft | undefined>(undefined);
@@ -29,9 +29,6 @@ export const read = signal<ReadText | undefined>(undefined);
 /** 'stopped': she did not want to wait for the end of it */
 export const reading = signal<'read' | 'reading' | 'stopped'>('read');
 
-/** whether what was typed is on disk */
-export const kept = signal<'kept' | 'keeping' | 'failed'>('kept');
-
 const SETTING = 'pattern new';
 const TYPING_PAUSE_MS = 180;
 /** most texts are read before this is said of them */
@@ -42,26 +39,19 @@ export async function openPattern(): Promise<void> {
   if (pattern.value !== undefined) return;
   const settings = readOr(await (await store()).settings());
   if (settings === undefined) return;
-  const stored = settings[SETTING];
-  const draft = await readKept('patternDraft', stored);
-  unread.value = draft.ok ? undefined : { fault: draft.faults[0], stored };
-  if (!draft.ok) return;
-  pattern.value ??= draft.value ?? emptyDraft;
+  const left = await draftOf.left(settings[SETTING]);
+  if (left === undefined) return;
+  pattern.value ??= left.draft ?? emptyDraft;
   void settle();
 }
 
 /** Begins anew where what was left cannot be read, with the name and the text of it. */
 export function beginAnew(): void {
-  const stored = unread.value?.stored;
-  unread.value = undefined;
+  const stored = draftOf.beginAnew();
   pattern.value = { ...emptyDraft, name: textIn(stored, 'name'), text: textIn(stored, 'text') };
   change({});
   void settle();
 }
-
-const write = lastWriter(
-  async (value: PatternDraft | null) => (await (await store()).setSetting(SETTING, value)).ok,
-);
 
 let pause: ReturnType<typeof setTimeout> | undefined;
 
@@ -70,7 +60,7 @@ export function change(by: Partial<PatternDraft>): void {
   pattern.value = { ...pattern.value, ...by };
   clearTimeout(pause);
   pause = setTimeout(() => void settle(), TYPING_PAUSE_MS);
-  void keep(pattern.value);
+  void draftOf.keep(SETTING, pattern.value);
 }
 
 /** Reads what is typed now, without waiting for a pause; comes back when it is read, or she has stopped that. */
@@ -102,11 +92,6 @@ async function readAside(now: PatternDraft | undefined): Promise<void> {
 /** She does not wait for it any longer. */
 export const stopReading = (): void => asked?.stop();
 
-async function keep(value: PatternDraft): Promise<void> {
-  kept.value = 'keeping';
-  kept.value = (await write(value)) ? 'kept' : 'failed';
-}
-
 export const changeLines = (first: number, last: number, instead: string): void =>
   change({ text: withLines(pattern.value?.text ?? '', first, last, instead) });
 
@@ -124,7 +109,7 @@ export function startAgain(): void {
 /** Forgets the text once its garment is made. */
 export async function forgetPattern(): Promise<void> {
   clearTimeout(pause);
-  await write(null);
+  await draftOf.write(SETTING, null);
   pattern.value = undefined;
   await settle();
 }

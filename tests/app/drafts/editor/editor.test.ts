@@ -65,7 +65,6 @@ beforeEach(async () => {
   forgetStore();
   giveStore(store);
   editor.value = undefined;
-  keeping.value = 'kept';
 });
 
 describe('a new garment', () => {
