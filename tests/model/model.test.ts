@@ -9,6 +9,7 @@ import { exchange } from './deeds/unite.ts';
 import { drawn, Step } from './step.ts';
 import { wardrobe } from './wardrobe.ts';
 import { World } from './world.ts';
+import '../app/tasks-here.ts';
 
 /** Lives that are lived through; more with RIDGELINE_MODEL_RUNS. */
 const {
