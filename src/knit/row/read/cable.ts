@@ -35,7 +35,7 @@ export function readCross(c: Cursor): ReadItem | undefined {
 
 /** 'twist left', 'cross right', 'tw l'. */
 function readTwistWord(c: Cursor): ReadItem | undefined {
-  if (takeAnyPhrase(c, 'left', 'l', '2 left')) return counted('lt', 1);
+  if (takeAnyPhrase(c, 'left', 'l')) return counted('lt', 1);
   if (takeAnyPhrase(c, 'right', 'r')) return counted('rt', 1);
   return undefined;
 }

@@ -14,13 +14,15 @@ import { readWork } from './work.ts';
 
 /** Abbreviations that stand for one stitch and nothing else; letters and numbers parted by blanks. */
 const NAMES: readonly (readonly [string, StitchName])[] = [
-  ['s 2 kp|kpo|kp2', 's2kp'],
+  ['s 2 kp 2', 's2kp'],
+  ['s 2 kp|kpo', 's2kp'],
   ['s 2 k 1 p|po', 's2kp'],
   ['sl 2 kp|kpo', 's2kp'],
   ['sk 2 p|po|togp|psso', 'sk2p'],
   ['sl k 2 tog psso', 'sk2p'],
   ['cdd|cddec', 's2kp'],
-  ['s 2 pp|ppo|pp2', 's2pp'],
+  ['s 2 pp 2', 's2pp'],
+  ['s 2 pp|ppo', 's2pp'],
   ['dd|ddec', 'dec 2'],
   ['skp|skpo|sko|skpsso', 'skp'],
   ['ssk', 'ssk'],
