@@ -4,7 +4,7 @@
  * repetitions comes by $RIDGELINE_SHARE: `RIDGELINE_SHARE=0.2 npm run bench -- taps starts`.
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
-import { removeProfiles } from '../browser/drive.ts';
+import { closePhones } from '../browser/drive.ts';
 import { askedSteps } from '../run/asked-steps.ts';
 import { requireChromium } from '../run/chromium.ts';
 import { buildAll } from './build.ts';
@@ -24,7 +24,7 @@ for (const name of names) {
   figures.push(...made);
   console.log(`${printTable(made)}\n${name}: ${((performance.now() - start) / 1000).toFixed(0)} s\n`);
 }
-await removeProfiles();
+await closePhones();
 
 const results = figures.map((figure) => ({ ...figure, ratio: ratioOf(figure), met: isMet(figure) }));
 writeFileSync('.cache/bench.json', `${JSON.stringify(results, undefined, 2)}\n`);

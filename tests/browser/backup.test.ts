@@ -11,7 +11,7 @@ afterAll(removeProfiles);
 
 it('what was knitted goes out in one file and comes in on another device, unites, and is taken back', async () => {
   const host = await serve({ root: 'dist' });
-  const one = await openPhone();
+  const one = await openPhone({ once: true });
   // without the save dialog (no one is there to answer it) the file is downloaded
   await one.page.addInitScript('delete window.showSaveFilePicker');
   await one.page.goto(`${host.url}#/sample`);

@@ -19,7 +19,7 @@ export interface Phone {
   readonly context: BrowserContext;
   /** the window that was opened with it */
   readonly page: Page;
-  /** folder with everything the browser keeps; give it to `openPhone` again to switch the phone back on */
+  /** folder with everything the browser keeps; give it to `openPhone` again to switch the phone back on; '' for none */
   readonly profile: string;
   /** addresses outside the app's own origin that anything in it asked for */
   readonly strangers: string[];
@@ -36,8 +36,10 @@ export interface PhoneOptions {
   readonly profile?: string;
   readonly colorScheme?: 'light' | 'dark';
   readonly reducedMotion?: 'reduce' | 'no-preference';
-  /** false: without service workers, as a window of a browser that other tests use too, and that keeps nothing */
+  /** false: without service workers, and never switched on again (`once`) */
   readonly worker?: boolean;
+  /** true: never killed nor switched on again, a window of a browser that other tests use too and that keeps nothing */
+  readonly once?: boolean;
   readonly args?: readonly string[];
   /** device pixels for one of CSS */
   readonly density?: 1 | 2;
@@ -88,9 +90,10 @@ function sharedBrowser(): Promise<Browser> {
 export async function openPhone(options: PhoneOptions = {}): Promise<Phone> {
   const {
     size = 'common',
-    profile = newProfile(),
     args = [],
     worker = true,
+    once = !worker,
+    profile = once ? '' : newProfile(),
     density = 1,
     colorScheme,
     reducedMotion,
@@ -103,9 +106,9 @@ export async function openPhone(options: PhoneOptions = {}): Promise<Phone> {
     ...(colorScheme && { colorScheme }),
     ...(reducedMotion && { reducedMotion }),
   };
-  const context = worker
-    ? await chromium.launchPersistentContext(profile, { ...launch(args), ...look })
-    : await (await sharedBrowser()).newContext({ serviceWorkers: 'block', ...look });
+  const context = once
+    ? await (await sharedBrowser()).newContext({ serviceWorkers: worker ? 'allow' : 'block', ...look })
+    : await chromium.launchPersistentContext(profile, { ...launch(args), ...look });
   const page = context.pages()[0] ?? (await context.newPage());
   const strangers: string[] = [];
   const complaints: string[] = [];
@@ -127,11 +130,16 @@ export async function openPhone(options: PhoneOptions = {}): Promise<Phone> {
 /** Every test's host is this machine; what a page makes for itself (blob:, data:) goes nowhere. */
 const isOwn = (url: string) => /^(?:http:\/\/localhost:\d+\/|blob:|data:|about:|chrome:)/.test(url);
 
-/** Call after the last test of a file. */
-export async function removeProfiles(): Promise<void> {
+/** Call after the last test of a file. The browser of phones that keep nothing goes on, for the files after it. */
+export function removeProfiles(): void {
+  for (const profile of profiles.splice(0))
+    rmSync(profile, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
+}
+
+/** Call at the end of a command that has opened phones; that of a test's process ends with the process. */
+export async function closePhones(): Promise<void> {
   const browser = shared;
   shared = undefined;
   await (await browser)?.close();
-  for (const profile of profiles.splice(0))
-    rmSync(profile, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
+  removeProfiles();
 }

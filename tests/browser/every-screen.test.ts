@@ -56,7 +56,7 @@ describe('every screen and state', () => {
 describe('what is read while knitting', () => {
   it('is large enough for arm’s length: the count at least 64 px, the row at least 26 px, the pad for a thumb', async () => {
     const host = await serve({ root: dist });
-    const phone = await openPhone();
+    const phone = await openPhone({ once: true });
     const knitter = knitterAt(phone.page, host.url);
     await knitter.openSample();
     const pixels = (selector: string) =>

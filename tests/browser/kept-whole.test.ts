@@ -42,7 +42,7 @@ const words = (page: Page) => page.getByText('Ridgeline could not start');
 
 async function installed() {
   const host = await serve({ root: dist });
-  const phone = await openPhone();
+  const phone = await openPhone({ once: true });
   await phone.page.goto(host.url);
   await workerReady(phone.page);
   return { host, phone, page: phone.page };
@@ -71,7 +71,7 @@ describe('a wrong answer of the host on the first visit', () => {
           return answerPage(response);
         },
       });
-      const phone = await openPhone();
+      const phone = await openPhone({ once: true });
       const { page } = phone;
       await page.goto(host.url);
       await until(
@@ -138,13 +138,13 @@ describe('a page that cannot start', () => {
         return answerPage(response, page1);
       },
     });
-    const phone = await openPhone();
+    const phone = await openPhone({ once: true });
     await phone.page.goto(host.url);
     await started(phone.page);
     await phone.close();
 
     old = Number.POSITIVE_INFINITY;
-    const other = await openPhone();
+    const other = await openPhone({ once: true });
     await other.page.goto(host.url);
     await words(other.page).waitFor();
     await other.close();

@@ -25,7 +25,7 @@ const shippedFiles = () =>
 describe.each(['/', '/knits/ridgeline/'])('served under %s', (base) => {
   it('keeps every file for offline use after one visit, and asks nobody else for anything', async () => {
     const host = await serve({ root: dist, base });
-    const phone = await openPhone();
+    const phone = await openPhone({ once: true });
     await phone.page.goto(host.url);
     await workerReady(phone.page);
 
@@ -96,7 +96,7 @@ const losePage = (page: Page) =>
 describe('an offline copy that lost its page', () => {
   it('is made whole by the next start with a network', async () => {
     const host = await serve({ root: dist });
-    const phone = await openPhone();
+    const phone = await openPhone({ once: true });
     await phone.page.goto(host.url);
     await workerReady(phone.page);
     // the look that each start takes after what is kept may be under way still, and mends it at once

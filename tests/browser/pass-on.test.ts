@@ -13,7 +13,7 @@ const link = garmentToLink(sampleGarment);
 
 it('a shared link opens with no network, takes her swatch, and is knitted five rows', async () => {
   const host = await serve({ root: dist });
-  const phone = await openPhone();
+  const phone = await openPhone({ once: true });
   const { page } = phone;
   await page.goto(host.url);
   await workerReady(page);
@@ -52,7 +52,7 @@ it('a shared link opens with no network, takes her swatch, and is knitted five r
 
 it('a garment passed on as a file is opened where backups are', async () => {
   const host = await serve({ root: dist });
-  const phone = await openPhone();
+  const phone = await openPhone({ once: true });
   await phone.page.goto(`${host.url}#/backup`);
   const file = {
     name: 'Harbour.ridgeline.txt',

@@ -25,7 +25,7 @@ it('a backup, a link and a text that another app shares are taken in, with no ne
       return true;
     },
   });
-  const phone = await openPhone();
+  const phone = await openPhone({ once: true });
   const { page } = phone;
   await page.goto(host.url);
   await workerReady(page);

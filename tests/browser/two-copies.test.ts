@@ -30,7 +30,7 @@ it('two copies of the app under one host keep their own garments and their own f
     return { url: outer.url, close: () => Promise.all([outer.close(), inner.close()]) };
   };
   const host = await both();
-  const phone = await openPhone();
+  const phone = await openPhone({ once: true });
   const { page } = phone;
   await page.goto(`${host.url}#/sample`);
   await page.locator('.row-card, main').first().waitFor();

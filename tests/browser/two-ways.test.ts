@@ -51,7 +51,7 @@ async function planAnew({ page }: Phone, stitches: number, rows: number): Promis
 
 it('two phones plan the same piece anew, are united by a file, and she chooses between the two ways', async () => {
   const host = await serve({ root: 'dist' });
-  const [one, two] = [await openPhone(), await openPhone({ size: 'small' })];
+  const [one, two] = [await openPhone({ once: true }), await openPhone({ size: 'small', once: true })];
   for (const { page } of [one, two]) await page.addInitScript('delete window.showSaveFilePicker');
   const first = knitterAt(one.page, host.url);
   await first.openSample();

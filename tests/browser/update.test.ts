@@ -27,9 +27,9 @@ beforeAll(() => {
 afterAll(removeProfiles);
 
 /** A phone with the app of dist installed, and the host that it came from. */
-async function installed(): Promise<{ phone: Phone; host: Served; version: string }> {
+async function installed({ once = true } = {}): Promise<{ phone: Phone; host: Served; version: string }> {
   const host = await serve({ root: dist });
-  const phone = await openPhone();
+  const phone = await openPhone({ once });
   await phone.page.goto(host.url);
   await workerReady(phone.page);
   await phone.page.reload();
@@ -106,7 +106,7 @@ describe('a newer version on the host', () => {
   });
 
   it('can be rolled back', async () => {
-    const { phone, host, version } = await installed();
+    const { phone, host, version } = await installed({ once: false });
     const newer = await deploy(host, next);
     await awaitUpdate(phone.page);
     const older = await deploy(newer, dist);
@@ -123,7 +123,7 @@ describe('a newer version on the host', () => {
 
 describe('a broken newer version on the host', () => {
   it('leaves the installed one working, in whichever way it is broken', async () => {
-    const { phone, host, version } = await installed();
+    const { phone, host, version } = await installed({ once: false });
     let at = host;
     for (const [name, instead] of brokenDeploys) {
       at = await deploy(at, next, instead);

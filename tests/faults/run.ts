@@ -3,7 +3,7 @@
  * table of figures and fails where one is missed. Names of steps run only those: `npm run faults -- kills tabs`.
  */
 import { mkdirSync } from 'node:fs';
-import { removeProfiles } from '../browser/drive.ts';
+import { closePhones } from '../browser/drive.ts';
 import { askedSteps } from '../run/asked-steps.ts';
 import { buildIfNeeded, dist } from '../run/built.ts';
 import { requireChromium } from '../run/chromium.ts';
@@ -32,7 +32,7 @@ console.log(`${done.length} figures, ${missed} missed, ${done.filter(cannotRun).
 process.exitCode = missed > 0 ? 1 : 0;
 
 try {
-  await removeProfiles();
+  await closePhones();
 } catch (error) {
   // A killed browser may still be writing; the system clears its folder for passing files by itself.
   console.log(`A profile was left behind: ${String(error)}`);

@@ -170,6 +170,7 @@ describe('the log, by hand', () => {
     const entries = [one('b', 2), one('a', 2), one('z', 1), one('a', 10)];
     expect(sorted(entries).map(({ id, seq }) => `${id}${seq}`)).toEqual(['z1', 'a2', 'b2', 'a10']);
     expect(inOrder(one('a', 2), one('a', 2))).toBe(0);
+    expect(inOrder(one('a', 2), one('b', 2))).toBe(-inOrder(one('b', 2), one('a', 2)));
     expect(foldPlace(entries).rows).toBe(10);
     expect(foldPlace([one('a', 2), { ...one('b', 2), row: 7 }]).rows).toBe(7);
     expect(foldPlace([{ ...one('b', 2), row: 7 }, one('a', 2)]).rows).toBe(7);
@@ -184,6 +185,9 @@ describe('the log, by hand', () => {
 
   it('knows which deeds move the place, and which are of the knitting', () => {
     const all = (is: (kind: EntryKind) => boolean) => entryKinds.filter(is);
+    expect([...entryKinds].sort()).toEqual(
+      ['check', 'lifeline', 'note', 'place', 'rework', 'rip back', 'row', 'strike', 'undo'],
+    );
     expect(all(moves)).toEqual(['row', 'place', 'rip back', 'rework']);
     expect(all(knits)).toEqual(['row', 'undo', 'place', 'rip back', 'rework']);
   });

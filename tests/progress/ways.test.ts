@@ -79,6 +79,27 @@ describe('the ways that a make has gone', () => {
     expect(left.shown?.end).toBe('b-6');
   });
 
+  it('are open again once the choice is taken back, and end where they ended before it', () => {
+    const away = entry('a-3', 3, 7, { kind: 'place' });
+    const chosen = entry('b-6', 6, 5, { kind: 'place', settles: ['a-3'] });
+    const back = entry('b-7', 7, 5, { kind: 'undo', undoes: 'b-6' });
+    expect(said(away, chosen)).toMatchObject({ open: [], left: [{ end: 'a-3' }] });
+    const again = said(away, chosen, back);
+    expect(again.left).toEqual([]);
+    expect(again.open).toEqual([{ end: 'a-3', rows: 7, plan: 'p', device: 'a' }]);
+  });
+
+  it('do not end at a choice that was taken back: it led where another entry had led before it', () => {
+    // a goes on to 7 and 8, b chooses a's way, takes that back and knits on by its own
+    const ofA = [entry('a-3', 3, 7, { kind: 'place' }), entry('a-4', 4, 8)];
+    const chosen = entry('b-6', 6, 8, { kind: 'place', settles: ['b-5'], follows: 'a-4' });
+    const back = entry('b-7', 7, 5, { kind: 'undo', undoes: 'b-6', follows: 'b-5' });
+    const ways = said(...ofA, chosen, back);
+    expect(ways.shown).toMatchObject({ rows: 5, device: 'b' });
+    expect(ways.open).toEqual([{ end: 'b-6', rows: 8, plan: 'p', device: 'a' }]);
+    expect(ways.left).toEqual([]);
+  });
+
   it('may have parted before the first row', () => {
     const apart = [entry('a-1', 1, 1, { plan: 'p' }), entry('b-1', 1, 9, { plan: 'p' })];
     expect(waysIn(apart)).toEqual({

@@ -4,7 +4,7 @@
  */
 import { mkdirSync, rmSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { openPhone, removeProfiles } from '../browser/drive.ts';
+import { openPhone, closePhones } from '../browser/drive.ts';
 import { knitterAt } from '../browser/knitter.ts';
 import { type Look, looks, openSettings, wear } from '../browser/looks.ts';
 import { type Sight, sights } from '../browser/sights.ts';
@@ -49,5 +49,5 @@ for (const sight of sights) {
 }
 await phone.close();
 await host.close();
-await removeProfiles();
+await closePhones();
 console.log(`${taken} pictures of ${sights.length} sights in ${folder}/`);
