@@ -23,7 +23,10 @@ describe('a file that is kept up to date', () => {
   const late = () => keptFileLate.value?.code;
 
   it('has everything, and nothing is said', async () => {
-    const [text = ''] = await withKeptFile(await knittedBox(), {}, keepUp);
+    const store = await knittedBox();
+    const [text = ''] = await withKeptFile(store, {}, keepUp);
+    const { entries, backupEntries } = store.sinceBackup();
+    expect([entries > 0, backupEntries]).toEqual([true, entries]);
     expect(given(readBackup(text)).garments).toHaveLength(1);
     expect(late()).toBeUndefined();
   });

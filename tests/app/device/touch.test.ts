@@ -90,16 +90,21 @@ describe('what the ear hears', () => {
       }
     }
     vi.stubGlobal('AudioContext', FakeAudio);
-    tick(['section end', 'shaping']);
+    tick(['section end', 'shaping', 'plain', 'part end']);
     expect(woken).toBe(1);
     const hertz = heard.map((tone) => tone.hertz);
-    expect(hertz).toHaveLength(5);
+    expect(hertz).toHaveLength(10);
     expect(hertz.slice(0, 3)).toEqual(hertz.slice(0, 3).sort((a, b) => b - a));
     expect(hertz[4]).toBeGreaterThan(hertz[3] ?? Number.POSITIVE_INFINITY);
     // within what small loudspeakers and old ears have: common practice, no published source
     for (const one of hertz) {
       expect(one).toBeGreaterThan(200);
       expect(one).toBeLessThan(2000);
+    }
+    // each is a tone of the scale of equal steps from a' = 440 Hz (ISO 16), to the nearest Hz
+    for (const one of hertz) {
+      const steps = Math.round(12 * Math.log2(one / 440));
+      expect(one).toBe(Math.round(440 * 2 ** (steps / 12)));
     }
     expect(heard[0]?.from).toBe(5);
     for (const [i, { from, to }] of heard.entries()) {

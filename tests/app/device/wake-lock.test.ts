@@ -38,6 +38,29 @@ describe('the screen that is kept awake', () => {
     expect(phone.held()).toBe(0);
   });
 
+  it('sleeps after the quarter of an hour, not before, counted from the last touch', async () => {
+    const phone = fakePhone();
+    letGo = stayAwake();
+    await vi.advanceTimersByTimeAsync(10 * MINUTE);
+    phone.page.dispatchEvent(new Event('keydown'));
+    await vi.advanceTimersByTimeAsync(15 * MINUTE - 1);
+    expect(phone.held()).toBe(1);
+    await vi.advanceTimersByTimeAsync(1);
+    expect(phone.held()).toBe(0);
+  });
+
+  it('listens for nothing any more once the knitting is left', () => {
+    const phone = fakePhone();
+    const heard = new Map<string, number>();
+    const count = (name: string, by: number) => heard.set(name, (heard.get(name) ?? 0) + by);
+    vi.spyOn(phone.page, 'addEventListener').mockImplementation((name) => void count(name, 1));
+    vi.spyOn(phone.page, 'removeEventListener').mockImplementation((name) => void count(name, -1));
+    letGo = stayAwake();
+    expect([...heard.keys()].sort()).toEqual(['keydown', 'pointerdown', 'visibilitychange']);
+    letGo();
+    expect([...heard.values()]).toEqual([0, 0, 0]);
+  });
+
   it.each(['pointerdown', 'keydown'])('is awake again with the next %s', async (sign) => {
     const phone = fakePhone();
     letGo = stayAwake();

@@ -106,11 +106,13 @@ describe('a tap', () => {
     await openMake(back);
     vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
     const done = finishRow();
-    await vi.advanceTimersByTimeAsync(50);
+    await vi.advanceTimersByTimeAsync(59);
     expect(saving.value).toBe('saving');
-    await vi.advanceTimersByTimeAsync(850);
+    await vi.advanceTimersByTimeAsync(1);
     expect(saving.value).toBe('felt');
-    await vi.advanceTimersByTimeAsync(200);
+    await vi.advanceTimersByTimeAsync(939);
+    expect(saving.value).toBe('felt');
+    await vi.advanceTimersByTimeAsync(1);
     expect(saving.value).toBe('slow');
     vi.useRealTimers();
     await letThrough(1);
