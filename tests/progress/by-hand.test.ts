@@ -185,9 +185,17 @@ describe('the log, by hand', () => {
 
   it('knows which deeds move the place, and which are of the knitting', () => {
     const all = (is: (kind: EntryKind) => boolean) => entryKinds.filter(is);
-    expect([...entryKinds].sort()).toEqual(
-      ['check', 'lifeline', 'note', 'place', 'rework', 'rip back', 'row', 'strike', 'undo'],
-    );
+    expect([...entryKinds].sort()).toEqual([
+      'check',
+      'lifeline',
+      'note',
+      'place',
+      'rework',
+      'rip back',
+      'row',
+      'strike',
+      'undo',
+    ]);
     expect(all(moves)).toEqual(['row', 'place', 'rip back', 'rework']);
     expect(all(knits)).toEqual(['row', 'undo', 'place', 'rip back', 'rework']);
   });

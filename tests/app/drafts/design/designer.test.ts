@@ -15,8 +15,8 @@ import {
 import { newForm } from '../../../../src/app/drafts/design/form.ts';
 import { readFault } from '../../../../src/app/state.ts';
 import { store } from '../../../../src/app/store.ts';
-import { bodyOfSize } from '../../../../src/knit/garment/bodies.ts';
 import { fault } from '../../../../src/knit/fault.ts';
+import { bodyOfSize } from '../../../../src/knit/garment/bodies.ts';
 import type { Store } from '../../../../src/store/store.ts';
 import { given } from '../../../store/scenario.ts';
 import { openApp } from '../../open-app.ts';
