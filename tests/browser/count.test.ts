@@ -19,7 +19,7 @@ afterEach(async () => {
 
 afterAll(async () => {
   await host.close();
-  await removeProfiles();
+  removeProfiles();
 });
 
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name, exact: true });

@@ -20,7 +20,7 @@ afterEach(async () => {
 
 afterAll(async () => {
   await host.close();
-  await removeProfiles();
+  removeProfiles();
 });
 
 /** A phone set to British English measures in centimetres. */

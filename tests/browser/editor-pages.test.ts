@@ -18,7 +18,7 @@ afterEach(async () => {
 
 afterAll(async () => {
   await host.close();
-  await removeProfiles();
+  removeProfiles();
 });
 
 async function openNew(size: keyof typeof phones): Promise<Page> {

@@ -33,7 +33,7 @@ afterEach(async () => {
 
 afterAll(async () => {
   await host.close();
-  await removeProfiles();
+  removeProfiles();
 });
 
 const rib = { name: 'Rib', rows: '10', fabric: 'rib, 1 by 1', needle: '3,5' } as const;

@@ -19,7 +19,7 @@ beforeAll(async () => {
 });
 afterAll(async () => {
   await host.close();
-  await removeProfiles();
+  removeProfiles();
 });
 
 const shouldMeet = ({ met, measured, bar }: Figure) =>

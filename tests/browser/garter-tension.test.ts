@@ -20,7 +20,7 @@ beforeAll(async () => {
 });
 afterAll(async () => {
   await host.close();
-  await removeProfiles();
+  removeProfiles();
 });
 
 async function looked(page: Page, name: string): Promise<void> {

@@ -24,7 +24,7 @@ afterEach(() => {
 afterAll(async () => {
   await phone.close();
   await host.close();
-  await removeProfiles();
+  removeProfiles();
 });
 
 /** Opens a page of parts; a policy that they break would be among the phone's complaints. */

@@ -18,7 +18,7 @@ afterEach(async () => {
 
 afterAll(async () => {
   await host.close();
-  await removeProfiles();
+  removeProfiles();
 });
 
 const text = `Sizes: S (M, L)
