@@ -1,8 +1,8 @@
 import type { Result } from '../../knit/fault.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
 import { plansOf } from './plans-of.ts';
-import { saveNew } from './save-new.ts';
+import { numbered, saveNew } from './save-new.ts';
 
 /** Puts a garment that came from elsewhere into the workbasket as a new one. Gives its id. */
 export const keepGarment = ({ pieces, ...rest }: Garment, now = Date.now()): Promise<Result<string>> =>
-  saveNew({ ...rest, pieces: pieces.map((recipe, i) => ({ id: `piece${i + 1}`, recipe })) }, now, plansOf);
+  saveNew({ ...rest, pieces: numbered(pieces) }, now, plansOf);

@@ -2,8 +2,8 @@ import { ok, type Result } from '../../knit/fault.ts';
 import type { DemoName } from '../../knit/garment/demo.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
 import { makeKey } from '../../progress/log.ts';
-import type { GarmentRecord } from '../../store/records.ts';
 import { store } from '../store.ts';
+import { putNew } from './save-new.ts';
 
 /** The samples by the id that each garment is kept under. */
 export type SampleName = 'sample' | DemoName;
@@ -20,22 +20,13 @@ export async function openSample(id: SampleName = 'sample', now = Date.now()): P
   if ((await open.garment(id)).ok) return ok(firstMake(id));
   const [sample, { planRecords }] = await Promise.all([readSample(id), import('./plan-records.ts')]);
   if (!sample.ok) return sample;
-  const record: GarmentRecord = {
-    ...sample.value,
-    id,
-    createdAt: now,
-    changedAt: now,
-    pieces: sample.value.pieces.map((recipe) => ({
-      id: recipe.name.toLowerCase().replaceAll(' ', '-'),
-      recipe,
-    })),
-  };
-  const plans = planRecords(record);
-  if (!plans.ok) return plans;
-  const saved = await open.saveGarment(record, plans.value);
-  // another window has made it meanwhile
-  const isThere = saved.ok || saved.faults[0]?.code === 'garment-there';
-  return isThere ? ok(firstMake(id)) : saved;
+  const pieces = sample.value.pieces.map((recipe) => ({
+    id: recipe.name.toLowerCase().replaceAll(' ', '-'),
+    recipe,
+  }));
+  // another window may have made it meanwhile
+  const put = await putNew({ ...sample.value, pieces }, { id, now, plansOf: planRecords });
+  return put.ok ? ok(firstMake(id)) : put;
 }
 
 async function readSample(id: SampleName): Promise<Result<Garment>> {

@@ -1,5 +1,6 @@
 import { ok, type Result } from '../../knit/fault.ts';
-import type { GarmentRecord, PlanRecord } from '../../store/records.ts';
+import type { Recipe } from '../../knit/piece/recipe.ts';
+import type { GarmentRecord, PieceRecord, PlanRecord } from '../../store/records.ts';
 import { newGarmentId } from '../drafts/editor/ids.ts';
 import { store } from '../store.ts';
 
@@ -8,19 +9,50 @@ type PlansOf = (garment: GarmentRecord) => Result<PlanRecord[]> | Promise<Result
 
 type NewGarment = Omit<GarmentRecord, 'id' | 'createdAt' | 'changedAt'>;
 
-/** The last one of which nobody can say whether it was written: made once more, it is the same garment. */
-let unsure: { readonly made: string; readonly id: string } | undefined;
+interface As {
+  readonly id: string;
+  /** ms since 1970 */
+  readonly now: number;
+  readonly plansOf: PlansOf;
+}
 
-/** Puts a new garment with every row of it into the workbasket, once. Gives its id. */
-export async function saveNew(garment: NewGarment, now: number, plansOf: PlansOf): Promise<Result<string>> {
-  const made = JSON.stringify(garment);
-  const id = unsure?.made === made ? unsure.id : newGarmentId();
+/**
+ * The one way by which a garment comes to be, whoever made it: drafted, copied, typed, opened from a link, a sample.
+ * Stored with every row of it; 'there' where one of its id is there already, which stays as it is.
+ */
+export async function putNew(
+  garment: NewGarment,
+  { id, now, plansOf }: As,
+): Promise<Result<'new' | 'there'>> {
   const record: GarmentRecord = { ...garment, id, createdAt: now, changedAt: now };
   const plans = await plansOf(record);
   if (!plans.ok) return plans;
-  unsure = { made, id };
   const saved = await (await store()).saveGarment(record, plans.value);
-  if (!saved.ok && saved.faults[0]?.code !== 'garment-there') return saved;
+  if (saved.ok) return ok('new');
+  return saved.faults[0]?.code === 'garment-there' ? ok('there') : saved;
+}
+
+/** The last one of which nobody can say whether it was written: made once more, it is the same garment. */
+let unsure: { readonly made: string; readonly id: string } | undefined;
+
+/** Puts a garment into the workbasket under an id of its own, once. Gives the id. */
+export async function saveNew(garment: NewGarment, now: number, plansOf: PlansOf): Promise<Result<string>> {
+  const made = JSON.stringify(garment);
+  const id = unsure?.made === made ? unsure.id : newGarmentId();
+  const put = await putNew(garment, {
+    id,
+    now,
+    plansOf: async (record) => {
+      const plans = await plansOf(record);
+      if (plans.ok) unsure = { made, id };
+      return plans;
+    },
+  });
+  if (!put.ok) return put;
   unsure = undefined;
   return ok(id);
 }
+
+/** Recipes as pieces of a garment that nobody has begun. */
+export const numbered = (recipes: readonly Recipe[]): readonly PieceRecord[] =>
+  recipes.map((recipe, i) => ({ id: `piece${i + 1}`, recipe }));

@@ -2,7 +2,7 @@ import { fault, type Result, refuse } from '../../../knit/fault.ts';
 import { jointCalled } from '../../../knit/making-up/joint-called.ts';
 import type { Recipe, Section } from '../../../knit/piece/recipe.ts';
 import { planRecords } from '../../garments/plan-records.ts';
-import { saveNew } from '../../garments/save-new.ts';
+import { numbered, saveNew } from '../../garments/save-new.ts';
 import { drafted, forgetDesign, form } from './designer.ts';
 import { readSwatch } from './form.ts';
 
@@ -22,10 +22,7 @@ export async function makeGarment(
   const saved = await saveNew(
     {
       name: from.name.trim() || fallbackName,
-      pieces: made.value.recipes.map((recipe, i) => ({
-        id: `piece${i + 1}`,
-        recipe: inWords(recipe, word),
-      })),
+      pieces: numbered(made.value.recipes.map((recipe) => inWords(recipe, word))),
       swatches: from.swatches.flatMap((swatch) => readSwatch(swatch) ?? []),
       design: from,
       joints: made.value.joints.map((joint) =>

@@ -1,6 +1,8 @@
 import { fault, ok, type Result, refuse } from '../../../knit/fault.ts';
+import type { GarmentRecord } from '../../../store/records.ts';
 import type { Store } from '../../../store/store.ts';
 import { openGarment } from '../../garments/open-garments.ts';
+import { putNew } from '../../garments/save-new.ts';
 import { garmentShown } from '../../state.ts';
 import { store } from '../../store.ts';
 import { type Draft, draftKey } from './draft.ts';
@@ -66,7 +68,7 @@ async function tryToSave(open: Store, at: Editor, now: number): Promise<Result<W
   const saved = toSave({ form, id: at.garment, now, old, begun });
   if (saved === undefined) return refuse(fault('nothing to save'));
   let isStale = false;
-  const written: Result<unknown> = old
+  const written: Result<GarmentRecord | 'new' | 'there'> = old
     ? await open.changeGarment(
         at.garment,
         (was) => {
@@ -76,11 +78,11 @@ async function tryToSave(open: Store, at: Editor, now: number): Promise<Result<W
         },
         saved.plans,
       )
-    : await open.saveGarment(saved.garment, saved.plans);
+    : await putNew(saved.garment, { id: at.garment, now, plansOf: () => ok([...saved.plans]) });
   if (isStale) return undefined;
-  // saved the first time, although no answer came
-  if (!written.ok && written.faults[0]?.code === 'garment-there') return undefined;
   if (!written.ok) return written;
+  // saved the first time, although no answer came
+  if (written.value === 'there') return undefined;
   const waiting = form.pieces.filter(({ id }) => saved.waiting.includes(id)).map((entry) => entry.form.name);
   const elsewhere = at.old && old && changedElsewhere(at.history.now, at.old, old);
   return ok({ garment: at.garment, waiting, form, ...(elsewhere && !isNothing(elsewhere) && { elsewhere }) });

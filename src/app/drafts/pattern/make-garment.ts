@@ -1,6 +1,6 @@
 import { fault, type Result, refuse } from '../../../knit/fault.ts';
 import { plansOf } from '../../garments/plans-of.ts';
-import { saveNew } from '../../garments/save-new.ts';
+import { numbered, saveNew } from '../../garments/save-new.ts';
 import type { ReadDesign } from './draft.ts';
 import { textsOf } from './read-garment.ts';
 import { forgetPattern, options, pattern, read, settle } from './reader.ts';
@@ -17,7 +17,7 @@ export async function makeGarment(fallbackName: string, now = Date.now()): Promi
   const saved = await saveNew(
     {
       name: from.name.trim() || fallbackName,
-      pieces: found.pieces.map(({ recipe }, i) => ({ id: `piece${i + 1}`, recipe })),
+      pieces: numbered(found.pieces.map(({ recipe }) => recipe)),
       texts: textsOf(from.text),
       design,
     },
