@@ -171,6 +171,22 @@ describe('the source tree', () => {
     ).toHaveLength(1);
   });
 
+  it('plans nothing in a screen: rows are planned, mirrored and planned anew below', () => {
+    const plans = (files: readonly SourceFile[]) =>
+      files
+        .filter(({ path }) => path.startsWith('screens/'))
+        .filter((file) =>
+          importsOf(file).some(
+            ({ target, typeOnly }) =>
+              !typeOnly && /\/knit\/piece\/(?:plan|mirror|rework)(?:\.ts|\/)/.test(target),
+          ),
+        )
+        .map(({ path }) => path);
+    expect(plans(sources)).toEqual([]);
+    const text = "import { plan } from '../../knit/piece/plan.ts';";
+    expect(plans([{ path: 'screens/count/a.ts', text }])).toEqual(['screens/count/a.ts']);
+  });
+
   it('keeps clock and chance out of knit and progress', () => {
     expect(impure(sources)).toEqual([]);
     expect(impure([{ path: 'knit/plan.ts', text: 'const id = Math.random();' }])).toEqual(['knit/plan.ts']);

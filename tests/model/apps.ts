@@ -32,7 +32,7 @@ async function load() {
     import('../../src/app/fresh.ts'),
     import('../../src/app/garments/open-garments.ts'),
     import('../../src/app/garments/change-garment.ts'),
-    import('../../src/screens/count/rework-draft.ts'),
+    import('../../src/app/in-hand/rework-draft.ts'),
     import('../../src/app/drafts/editor/editor.ts'),
     import('../../src/app/drafts/editor/save-garment.ts'),
     import('../../src/app/backup/backup.ts'),

@@ -4,7 +4,7 @@
  */
 import { mkdirSync, rmSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { openPhone, closePhones } from '../browser/drive.ts';
+import { closePhones, openPhone } from '../browser/drive.ts';
 import { knitterAt } from '../browser/knitter.ts';
 import { type Look, looks, openSettings, wear } from '../browser/looks.ts';
 import { type Sight, sights } from '../browser/sights.ts';

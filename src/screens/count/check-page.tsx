@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { logEntry } from '../../app/in-hand/count.ts';
+import { knownFrom } from '../../app/in-hand/known.ts';
 import { countAt } from '../../knit/piece/count/count-at.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
@@ -8,7 +9,6 @@ import { say } from '../../words/say.ts';
 import { hrefToMake } from '../links.ts';
 import type { CountPageProps } from './count-page.ts';
 import { Explained } from './explained.tsx';
-import { knownFrom } from './known.ts';
 
 /** She counts the needle; it agrees, or what can be is said. */
 export function CheckPage({ now, entries }: CountPageProps) {

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { knownFrom } from '../../app/in-hand/known.ts';
 import { landmarksOf } from '../../knit/piece/count/landmarks.ts';
 import { findPlace } from '../../knit/piece/find-place.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
@@ -9,7 +10,6 @@ import { lengthUnit } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import type { CountPageProps } from './count-page.ts';
 import { FoundBar, FoundRows } from './found-rows.tsx';
-import { knownFrom } from './known.ts';
 import { nothingSeen, observationsOf, type SeenOnNeedle } from './seen-on-needle.ts';
 
 /** From what she sees on the needle to the rows that it can be. */

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { plansBefore, takePlans } from '../../app/in-hand/count.ts';
+import { type Draft, draftFrom, proposed, type WishKind, wishKinds } from '../../app/in-hand/rework-draft.ts';
 import type { InHand } from '../../app/state.ts';
 import type { PlanRecord } from '../../store/records.ts';
 import { Button } from '../../ui/button/button.tsx';
@@ -11,8 +12,16 @@ import { hrefToMake } from '../links.ts';
 import type { CountPageProps } from './count-page.ts';
 import { NewPlan } from './new-plan.tsx';
 import { OldPlan } from './old-plan.tsx';
-import { type Draft, draftFrom, proposed, wishKinds } from './rework-draft.ts';
 import { WishFields } from './wish-fields.tsx';
+
+const wishNames = {
+  accept: 'count.wishAccept',
+  measured: 'count.wishMeasured',
+  rows: 'count.wishRows',
+  neck: 'count.wishNeck',
+  first: 'count.wishFirst',
+  plain: 'count.wishPlain',
+} as const satisfies Readonly<Record<WishKind, string>>;
 
 /** The rows not yet knitted, planned anew: what has changed, what becomes of it, and only then taken. */
 export function ReworkPage({ now, entries, query }: CountPageProps) {
@@ -37,7 +46,7 @@ export function ReworkPage({ now, entries, query }: CountPageProps) {
         label={say('count.reworkWhat')}
         stacked
         value={draft.kind}
-        options={wishKinds(now).map(({ kind, label }) => ({ value: kind, label }))}
+        options={wishKinds(now).map((kind) => ({ value: kind, label: say(wishNames[kind]) }))}
         onChange={(kind) => setDraft({ ...draft, kind })}
       />
       <WishFields now={now} draft={draft} onChange={(change) => setDraft({ ...draft, ...change })} />

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { setPlace } from '../../app/in-hand/count.ts';
+import { knownFrom } from '../../app/in-hand/known.ts';
 import type { InHand } from '../../app/state.ts';
 import { type RipBack, ripBack } from '../../knit/piece/rip-back.ts';
 import { Button } from '../../ui/button/button.tsx';
@@ -11,7 +12,6 @@ import { saysList, saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { hrefToMake } from '../links.ts';
 import type { CountPageProps } from './count-page.ts';
-import { knownFrom } from './known.ts';
 import { WaysLeft } from './ways-left.tsx';
 
 /** Where to, what comes off, what is on the needle then; and the place follows once it is done. */

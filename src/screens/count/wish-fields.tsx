@@ -1,3 +1,4 @@
+import { type Draft, openSections } from '../../app/in-hand/rework-draft.ts';
 import type { InHand } from '../../app/state.ts';
 import { landmarksOf } from '../../knit/piece/count/landmarks.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
@@ -6,7 +7,6 @@ import { SelectField } from '../../ui/field/select-field.tsx';
 import { saysLandmark } from '../../words/count.ts';
 import { lengthUnit, saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
-import { type Draft, openSections } from './rework-draft.ts';
 
 interface WishFieldsProps {
   readonly now: InHand;

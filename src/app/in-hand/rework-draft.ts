@@ -1,4 +1,3 @@
-import { garmentInHand, type InHand } from '../../app/state.ts';
 import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts';
 import { countAt } from '../../knit/piece/count/count-at.ts';
 import { mirrorRecipe } from '../../knit/piece/mirror.ts';
@@ -9,7 +8,7 @@ import { asReallyKnitted, recipeOfMake } from '../../knit/piece/rework/make-reci
 import type { Rework } from '../../knit/piece/rework/replan.ts';
 import { type ReworkWish, rework } from '../../knit/piece/rework.ts';
 import { lengthTyped } from '../../words/measures.ts';
-import { say } from '../../words/say.ts';
+import { garmentInHand, type InHand } from '../state.ts';
 
 export type WishKind = 'accept' | 'measured' | 'rows' | 'neck' | 'first' | 'plain';
 
@@ -51,15 +50,17 @@ export const openSections = ({ part, place }: InHand) =>
   });
 
 /** What can be wished at this place. */
-export function wishKinds(now: InHand): readonly { kind: WishKind; label: string }[] {
+export function wishKinds(now: InHand): readonly WishKind[] {
   const { rows } = now.place;
-  const kinds: { kind: WishKind; label: string }[] = [{ kind: 'accept', label: say('count.wishAccept') }];
-  if (rows > 0) kinds.push({ kind: 'measured', label: say('count.wishMeasured') });
-  if (openSections(now).length > 0) kinds.push({ kind: 'rows', label: say('count.wishRows') });
-  if (now.part.end === 'split') kinds.push({ kind: 'neck', label: say('count.wishNeck') });
-  if (rows === 0 && reworkedFellow(now)) kinds.push({ kind: 'first', label: say('count.wishFirst') });
-  if (rows === 0 && now.part.recipe) kinds.push({ kind: 'plain', label: say('count.wishPlain') });
-  return kinds;
+  const may: Readonly<Record<WishKind, boolean>> = {
+    accept: true,
+    measured: rows > 0,
+    rows: openSections(now).length > 0,
+    neck: now.part.end === 'split',
+    first: rows === 0 && reworkedFellow(now) !== undefined,
+    plain: rows === 0 && now.part.recipe !== undefined,
+  };
+  return (Object.keys(may) as WishKind[]).filter((kind) => may[kind]);
 }
 
 const pieceOf = ({ place }: InHand) => {
