@@ -55,9 +55,9 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: ['tests/browser/setup.ts'],
           environment: 'node',
-          // two at once, since a browser waits half of its time; each has a host and a profile of its own
+          // three at once, since a browser waits half of its time; each has a host and a profile of its own
           isolate: false,
-          maxWorkers: 2,
+          maxWorkers: 3,
           testTimeout: 60_000,
           hookTimeout: 120_000,
         },

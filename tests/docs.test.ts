@@ -24,7 +24,7 @@ function pathsIn(text: string): string[] {
 }
 
 const commandsIn = (text: string): string[] =>
-  [...text.matchAll(/npm (?:run )?([a-z]+)/g)]
+  [...text.matchAll(/npm (?:run )?([a-z:]+)/g)]
     .map((match) => match[1] ?? '')
     .filter((name) => !['ci', 'i', 'install'].includes(name));
 

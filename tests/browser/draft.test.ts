@@ -2,7 +2,6 @@ import { mkdirSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { type Served, serve } from '../run/serve.ts';
-import { violations } from './axe.ts';
 import { openPhone, type Phone, type phones, removeProfiles, walkedOn } from './drive.ts';
 import { until } from './until.ts';
 
@@ -170,14 +169,13 @@ describe('a garment from measures and a swatch', () => {
   });
 
   it.each(walkedOn('small'))(
-    'stands on a %s phone without sideways scrolling and without violations',
+    'stands on a %s phone without sideways scrolling',
     async (size) => {
       const page = await openDraft(size);
       await shot(page, `${size}-folded`);
       await openAll(page);
       await shot(page, `${size}-open`);
       expect(await stickingOut(page)).toBe(0);
-      expect(await violations(page)).toEqual([]);
     },
   );
 

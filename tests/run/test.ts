@@ -15,8 +15,8 @@ const { values, positionals: paths } = parseArgs({
 });
 
 /**
- * No unit test leans on one before it: their files run in an order of their own, that of the seed (which is printed),
- * and so do the tests in each (vite.config.ts). In a browser the longest begin.
+ * No unit test leans on one before it: they run in an order of their own, that of the seed (which is printed). In a
+ * browser the longest file begins.
  */
 const order: Readonly<Record<string, readonly string[]>> = {
   unit: ['--sequence.shuffle.files', '--sequence.shuffle.tests', `--sequence.seed=${seed}`],
