@@ -1,6 +1,6 @@
 import { type Fault, ok, placed, type Result, refuse } from '../../knit/fault.ts';
 import { plan } from '../../knit/piece/plan.ts';
-import type { PlannedPart } from '../../knit/piece/planned.ts';
+import type { Plan, PlannedPart } from '../../knit/piece/planned.ts';
 import { type GarmentRecord, type PieceRecord, type PlanRecord, planId } from '../../store/records.ts';
 
 /**
@@ -16,16 +16,22 @@ export function planRecords(garment: GarmentRecord): Result<PlanRecord[]> {
       faults.push(...made.faults.map((fault) => placed(fault, { piece: piece.recipe.name })));
       continue;
     }
-    const { parts, mirrorParts = [] } = made.value;
-    records.push(
-      ...recordsOf(garment.id, piece, parts, false),
-      ...recordsOf(garment.id, piece, mirrorParts, true),
-    );
+    records.push(...recordsOf(garment.id, piece, made.value));
   }
   return faults.length > 0 ? refuse(...faults) : ok(records);
 }
 
-const recordsOf = (
+/** The records of a piece that is spelled out already. */
+export const recordsOf = (
+  garment: string,
+  piece: PieceRecord,
+  { parts, mirrorParts = [] }: Plan,
+): PlanRecord[] => [
+  ...partRecords(garment, piece, parts, false),
+  ...partRecords(garment, piece, mirrorParts, true),
+];
+
+const partRecords = (
   garment: string,
   piece: PieceRecord,
   parts: readonly PlannedPart[],

@@ -1,4 +1,5 @@
-import { change, checkOf } from '../../app/drafts/editor/editor.ts';
+import { checkOf } from '../../app/drafts/editor/check-of.ts';
+import { change } from '../../app/drafts/editor/editor.ts';
 import type { GarmentForm, PieceEntry } from '../../app/drafts/editor/garment-form.ts';
 import { newPieceId } from '../../app/drafts/editor/ids.ts';
 import { freeName, inserted, moved, removed } from '../../knit/piece/form/list.ts';

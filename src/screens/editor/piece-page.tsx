@@ -1,5 +1,5 @@
 import { useRef } from 'preact/hooks';
-import { checkOf } from '../../app/drafts/editor/editor.ts';
+import { checkOf } from '../../app/drafts/editor/check-of.ts';
 import type { PieceEntry } from '../../app/drafts/editor/garment-form.ts';
 import { hrefTo } from '../../app/routes.ts';
 import type { PieceForm } from '../../knit/piece/form/form.ts';

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import { checkOf, type Editor, garmentFaults, keeping } from '../../app/drafts/editor/editor.ts';
+import { checkOf } from '../../app/drafts/editor/check-of.ts';
+import { type Editor, garmentFaults, keeping } from '../../app/drafts/editor/editor.ts';
 import type { PieceEntry } from '../../app/drafts/editor/garment-form.ts';
 import { nothingElsewhere } from '../../app/drafts/editor/onto-stored.ts';
 import { saveGarment } from '../../app/drafts/editor/save-garment.ts';

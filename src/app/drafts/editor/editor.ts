@@ -1,7 +1,5 @@
 import { computed, signal } from '@preact/signals';
 import type { Fault } from '../../../knit/fault.ts';
-import { checkPiece, type PieceCheck } from '../../../knit/piece/form/check.ts';
-import type { PieceForm } from '../../../knit/piece/form/form.ts';
 import { recipeToForm } from '../../../knit/piece/form/write-piece.ts';
 import type { GarmentRecord } from '../../../store/records.ts';
 import { readOr, store } from '../../store.ts';
@@ -43,15 +41,6 @@ export const garmentForm = computed(() => editor.value?.history.now);
 export const garmentFaults = computed<readonly Fault[]>(() =>
   garmentForm.value ? readGarment(garmentForm.value).faults : [],
 );
-
-const checked = new WeakMap<PieceForm, PieceCheck>();
-
-/** Counts, plan and faults of a piece; worked out once for each state of its form. */
-export function checkOf(form: PieceForm): PieceCheck {
-  const known = checked.get(form) ?? checkPiece(form);
-  checked.set(form, known);
-  return known;
-}
 
 /** Reads a garment into the editor, or begins a new one; a draft that was left goes on. */
 export async function openEditor(garment: string | undefined): Promise<void> {

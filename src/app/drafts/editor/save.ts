@@ -1,9 +1,9 @@
-import { checkPiece } from '../../../knit/piece/form/check.ts';
 import type { PieceForm } from '../../../knit/piece/form/form.ts';
 import { readGauge } from '../../../knit/piece/form/gauge-form.ts';
 import type { Recipe } from '../../../knit/piece/recipe.ts';
 import type { GarmentRecord, PieceRecord, PlanRecord } from '../../../store/records.ts';
-import { planRecords } from '../../garments/plan-records.ts';
+import { recordsOf } from '../../garments/plan-records.ts';
+import { checkOf } from './check-of.ts';
 import {
   besideForm,
   type GarmentForm,
@@ -39,12 +39,12 @@ export interface Saved {
  * saved last; a begun piece keeps its recipe and takes only a new name. Undefined when there is nothing to write.
  */
 export function toSave(wish: SaveWish): Saved | undefined {
-  const { form, old, begun } = wish;
+  const { form, id, old, begun } = wish;
   const read = readGarment(form);
   if (read.faults.length > 0) return undefined;
   const oldPieces = new Map((old?.pieces ?? []).map((piece) => [piece.id, piece]));
   const pieces: PieceRecord[] = [];
-  const fresh: PieceRecord[] = [];
+  const plans: PlanRecord[] = [];
   const waiting: string[] = [];
   for (const entry of form.pieces) {
     const before = oldPieces.get(entry.id);
@@ -52,14 +52,14 @@ export function toSave(wish: SaveWish): Saved | undefined {
       pieces.push(renamed(before, entry));
       continue;
     }
-    const { plan, recipe } = checkPiece(entry.form);
+    const { plan, recipe } = checkOf(entry.form);
     if (plan === undefined) {
       waiting.push(entry.id);
       if (before !== undefined) pieces.push(before);
     } else {
       const piece = { id: entry.id, recipe: withRole(recipe, before?.recipe) };
       pieces.push(piece);
-      fresh.push(piece);
+      plans.push(...recordsOf(id, piece, plan));
     }
   }
   // a begun piece cannot be removed here, whatever the form says: its places would go from view
@@ -80,8 +80,7 @@ export function toSave(wish: SaveWish): Saved | undefined {
     return record(read, pieces, { ...wish, old: was });
   };
   const garment = onto(old);
-  const plans = planRecords({ ...garment, pieces: fresh });
-  return plans.ok ? { garment, onto, plans: plans.value, waiting } : undefined;
+  return { garment, onto, plans, waiting };
 }
 
 /** What she did not touch stays as it was stored, to the last blank; what the form does not show stays in any case. */

@@ -3,6 +3,7 @@ import { counts, type PartCount } from '../counts.ts';
 import { plan } from '../plan.ts';
 import type { Plan } from '../planned.ts';
 import type { Recipe } from '../recipe.ts';
+import { workBudget } from '../work-budget.ts';
 import type { PieceForm, SectionForm, ShapingForm } from './form.ts';
 import { readPiece } from './read-piece.ts';
 
@@ -33,10 +34,13 @@ export function sumPiece(form: PieceForm): PieceSums {
   return { recipe, counts: counts(recipe, faults), faults: faults.map((found) => inForm(found, form)) };
 }
 
+/** What is planned anew with every letter typed, in stitches: the rows of ten pullovers, a blanket of 1000 on 900 rows. */
+const MOST_STITCHES_TYPED = 1_000_000;
+
 /** Everything that can be said of a form; its recipe is spelled out only when every field can be read. */
 export function checkPiece(form: PieceForm, sums: PieceSums = sumPiece(form)): PieceCheck {
   if (sums.faults.length > 0) return sums;
-  const planned = plan(sums.recipe);
+  const planned = plan(sums.recipe, workBudget(MOST_STITCHES_TYPED));
   if (planned.ok) return { ...sums, plan: planned.value };
   return { ...sums, faults: planned.faults.map((found) => inRecipe(found, form, sums.recipe)) };
 }

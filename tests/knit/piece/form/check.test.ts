@@ -98,3 +98,10 @@ describe('a fault is said at the field that it comes from', () => {
     expect(check.plan).toBeUndefined();
   });
 });
+
+describe('a piece that is larger than anything knitted by hand', () => {
+  it('is not worked with every letter that is typed: it says that it is too much', () => {
+    expect(places(piece(part('2000', section('1000'))))).toMatchObject([{ code: 'too much to plan' }]);
+    expect(places(piece(part('600', section('900'))))).toEqual([]);
+  });
+});
