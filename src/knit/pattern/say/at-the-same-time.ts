@@ -6,8 +6,7 @@ import type { Statement } from './statement.ts';
 export const readAtTheSameTime = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     takes(c, 'while', 'and', '(', '[');
-    if (!takeAnyPhrase(c, 'at the same time', 'at same time', 'meanwhile', 'simultaneously'))
-      return undefined;
+    if (!takeAnyPhrase(c, 'at the? same time', 'meanwhile', 'simultaneously')) return undefined;
     takes(c, ',', ':', '-', ')');
     const after = seesPhrase(c, 'when|once|after') ? readUntil(c) : undefined;
     takes(c, ',');

@@ -17,15 +17,7 @@ import type { Statement } from './statement.ts';
 export const readNote = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     const word = peekWord(c);
-    if (
-      takeAnyPhrase(
-        c,
-        'break|cut|fasten off the yarn|wool|thread',
-        'break|cut|fasten off|the yarn|wool|thread',
-        'break|cut|fasten off|yarn|wool|thread',
-        'break|cut|fasten',
-      )
-    ) {
+    if (takeAnyPhrase(c, 'break|cut|fasten off? the? yarn|wool|thread', 'break|cut|fasten off?')) {
       return { is: 'note', about: 'yarn' };
     }
     if (

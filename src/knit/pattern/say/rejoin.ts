@@ -33,7 +33,6 @@ function rejoined(c: Cursor): number | 'some' | undefined {
       'a|another|new|the ball|yarn',
       'second ball',
       'yarns',
-      'another ball of yarn',
       'a new|second ball',
     );
     takeAnyPhrase(c, 'of yarn|wool', 'and');
@@ -46,37 +45,12 @@ function rejoined(c: Cursor): number | 'some' | undefined {
     if (!takes(c, 'to')) return undefined;
     return remaining(c) ?? undefined;
   }
-  if (
-    takeAnyPhrase(
-      c,
-      'sl|place|put|return sts',
-      'sl|place|put|return rem|the sts',
-      'sl|place|put these|other|held sts',
-    )
-  ) {
-    if (
-      !takeAnyPhrase(
-        c,
-        'from holder',
-        'from|off the|st holder',
-        'back',
-        'onto|on|to needle',
-        'back on|onto|to needle',
-        'held',
-      )
-    )
+  if (takeAnyPhrase(c, 'sl|place|put|return rem|the? sts', 'sl|place|put these|other|held sts')) {
+    if (!takeAnyPhrase(c, 'from holder', 'from|off the|st holder', 'back', 'onto|on|to needle', 'held'))
       return undefined;
-    takeAnyPhrase(
-      c,
-      'back on|onto|to needle',
-      'onto|on|to needle',
-      'on needle',
-      'to needle',
-      'onto|on the needle',
-      'to a needle',
-    );
+    takeAnyPhrase(c, 'back? onto|on|to needle', 'onto|on the needle', 'to a needle');
     takes(c, ',');
-    takeAnyPhrase(c, 'and rejoin|join|attach yarn', 'rejoin|join|attach yarn');
+    takeAnyPhrase(c, 'and? rejoin|join|attach yarn');
     return 'some';
   }
   return undefined;

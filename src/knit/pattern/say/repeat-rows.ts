@@ -24,17 +24,7 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
     const which = readWhich(c);
     if (which === undefined || (!rep && (which.last !== undefined || !which.named))) return undefined;
     const { named: _, ...range } = which;
-    takeAnyPhrase(
-      c,
-      'of patt|chart',
-      'of the patt',
-      'for patt',
-      'in patt',
-      'inclusive',
-      'incl',
-      'of rib',
-      'throughout',
-    );
+    takeAnyPhrase(c, 'of patt|chart|rib', 'of the patt', 'for|in patt', 'inclusive|incl|throughout');
     takes(c, ',');
     const times = readTimes(c);
     if (times) {

@@ -129,9 +129,7 @@ function readShapedRow(c: Cursor): Item[] | undefined {
     'at each|both end|ends|side|edge',
     'each end|side',
     'at beg and end',
-    'in first and last st',
-    'in first st and last st',
-    'at beg and end of row',
+    'in first st? and last st',
   );
   if (!both) return undefined;
   takeAnyPhrase(c, 'of row', 'of needle');

@@ -42,7 +42,7 @@ const readOn = (c: Cursor): Statement | undefined =>
     if (!takeAnyPhrase(c, 'work|working|cont on', 'work|working|cont in patt on', 'on')) return undefined;
     takes(c, 'the');
     if (takeAnyPhrase(c, 'both sides', 'both shoulder', 'each side')) {
-      takeAnyPhrase(c, 'at once', 'at the same time', 'at same time', 'separately');
+      takeAnyPhrase(c, 'at once', 'at the? same time', 'separately');
       takeAnyPhrase(c, 'with separate ball|yarn', 'using separate ball');
       return { is: 'work on', which: took(c, 'separately') ? 'each side' : 'both at once' };
     }
@@ -71,14 +71,7 @@ function readWhichOnes(c: Cursor): 'first' | 'last' | 'these' | undefined {
 }
 
 function readBothAtOnce(c: Cursor): Statement | undefined {
-  if (
-    !takeAnyPhrase(
-      c,
-      'work|working both sides at once',
-      'work|working both sides at the same time',
-      'work|working both sides at same time',
-    )
-  )
+  if (!takeAnyPhrase(c, 'work|working both sides at once', 'work|working both sides at the? same time'))
     return undefined;
   takeAnyPhrase(
     c,

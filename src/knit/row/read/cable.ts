@@ -88,7 +88,7 @@ function crossed(c: Cursor): StitchName | undefined {
   gap(c);
   const second = knitOrPurl(c);
   if (!first || !second || second.n !== held) return undefined;
-  if (!takeAnyPhrase(c, 'from|off cn|cable', 'from|off the cn|cable', 'from|off dpn')) return undefined;
+  if (!takeAnyPhrase(c, 'from|off the? cn|cable', 'from|off dpn')) return undefined;
   takes(c, 'needle');
   if (first.n === held && !first.purl && !second.purl) return named(`c${2 * held}${front ? 'f' : 'b'}`);
   const purled = first.purl !== second.purl;

@@ -3,7 +3,7 @@ import { readCount, readGoal, takeSts } from './goal.ts';
 import { skipManner } from './manner.ts';
 import { counted, type ReadItem } from './plain.ts';
 
-export const CAST_ON = ['co', 'cast on', 'cast - on', 'c o'];
+export const CAST_ON = ['co', 'cast -? on', 'c o'];
 
 /** 'cast on 5 sts', within a row or at its edge. */
 export function readCastOn(c: Cursor): ReadItem | undefined {

@@ -92,25 +92,21 @@ const EVENLY = [
   'evenly',
   'even',
   'spaced evenly',
-  'evenly spaced',
-  'at even intervals',
-  'at equal intervals',
-  'evenly placed',
+  'at even|equal intervals',
   'at center|middle of row',
   'at center|middle',
-  'at center front|back',
   'in center|middle st',
 ];
 
 const readEvenly = (c: Cursor, change: number): ReadItem | undefined =>
   attempt(c, () => {
     takes(c, 'spaced', 'as');
-    if (!takeAnyPhrase(c, ...EVENLY) && !takePhrase(c, 'evenly')) return undefined;
+    if (!takeAnyPhrase(c, ...EVENLY)) return undefined;
     takeAnyPhrase(c, 'spaced', 'as possible');
     const over = readOverStitches(c);
     if (over !== undefined) return { item: { is: 'evenly', change, over }, said: true };
     readGoal(c);
-    takeAnyPhrase(c, 'row', 'across row', 'in row', 'on row', 'in this row', 'on this row', 'along row');
+    takeAnyPhrase(c, 'across|along? row', 'in|on this? row');
     return { item: { is: 'evenly', change }, said: true };
   });
 

@@ -91,16 +91,19 @@ export function takeNumber(c: Cursor): number | undefined {
   return value;
 }
 
-/** Takes a phrase ('through back loop'; 'loop|loops' for either) as a whole or not at all. Blank parted. */
+/**
+ * Takes a phrase as a whole or not at all: 'through the? back loop'. Blank parted; 'loop|yarn' for either, 'the?' for a
+ * word, or either of two, that may be missing.
+ */
 export function takePhrase(c: Cursor, phrase: string): boolean {
-  const words = wordsOf(phrase);
-  for (let i = 0; i < words.length; i += 1) {
-    const wanted = words[i] as readonly string[];
-    const token = peek(c, i);
-    if (token === undefined || !wanted.includes(token.word)) return false;
+  let far = 0;
+  for (const { words, mayMiss } of wordsOf(phrase)) {
+    const token = peek(c, far);
+    if (token !== undefined && words.includes(token.word)) far += 1;
+    else if (!mayMiss) return false;
   }
-  c.at += words.length;
-  return true;
+  c.at += far;
+  return far > 0;
 }
 
 export const takeAnyPhrase = (c: Cursor, ...phrases: readonly string[]): boolean =>
@@ -110,12 +113,20 @@ export function seesPhrase(c: Cursor, phrase: string): boolean {
   return ahead(c, () => takePhrase(c, phrase));
 }
 
-const phraseWords = new Map<string, readonly (readonly string[])[]>();
+interface PhraseWord {
+  readonly words: readonly string[];
+  readonly mayMiss: boolean;
+}
 
-function wordsOf(phrase: string): readonly (readonly string[])[] {
+const phraseWords = new Map<string, readonly PhraseWord[]>();
+
+function wordsOf(phrase: string): readonly PhraseWord[] {
   let words = phraseWords.get(phrase);
   if (words === undefined) {
-    words = phrase.split(' ').map((word) => word.split('|'));
+    words = phrase.split(' ').map((word) => ({
+      words: word.replace(/\?$/, '').split('|'),
+      mayMiss: word.endsWith('?'),
+    }));
     phraseWords.set(phrase, words);
   }
   return words;

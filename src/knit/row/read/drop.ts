@@ -9,6 +9,6 @@ export function readDrop(c: Cursor): ReadItem {
   const n = readCount(c);
   takes(c, 'extra', 'next', 'second');
   takeAnyPhrase(c, STS, 'yo', 'loop', 'wrap|wraps', 'yarn over');
-  takeAnyPhrase(c, 'off needle', 'off the needle', 'from needle', 'from left needle');
+  takeAnyPhrase(c, 'off the? needle', 'from left? needle');
   return counted('drop', n ?? 1, n !== undefined);
 }

@@ -49,14 +49,7 @@ function readTo(c: Cursor): Goal | undefined {
   }
   takes(c, 'are');
   if (takes(c, ...REMAIN)) {
-    takeAnyPhrase(
-      c,
-      'on left needle',
-      'on left hand needle',
-      'on lh needle',
-      'on the left needle',
-      'on needle',
-    );
+    takeAnyPhrase(c, 'on left|lh? needle', 'on left hand needle', 'on the left needle');
     return { left: n };
   }
   return undefined;
@@ -79,29 +72,24 @@ function readBefore(c: Cursor, n: number): Goal | undefined {
 }
 
 function skipEndWords(c: Cursor): Goal {
-  takeAnyPhrase(c, 'of the row|rnd|needle', 'of row|rnd|needle|rows', 'of next row', 'of this row');
+  takeAnyPhrase(c, 'of the? row|rnd|needle', 'of rows', 'of next|this row');
   return TO_END;
 }
 
 const readAcross = (c: Cursor): Goal | undefined =>
   attempt(c, () => {
-    if (
-      takeAnyPhrase(c, 'all the way', 'all across', 'straight across', 'in every st', 'every st', 'each st')
-    ) {
+    if (takeAnyPhrase(c, 'all the way', 'all across', 'straight across', 'in? every st', 'each st')) {
       takes(c, 'across');
       return END;
     }
-    if (takeAnyPhrase(c, 'all sts', 'the rest', 'all rem sts', 'all', 'back', 'even')) return acrossTail(c);
+    if (takeAnyPhrase(c, 'all rem? sts', 'the rest', 'all|back|even')) return acrossTail(c);
     if (takeAnyPhrase(c, 'the rem', 'rem', 'the remainder')) {
       takeNumber(c);
       takeSts(c);
       takeAnyPhrase(c, 'of row', 'of the row');
       return END;
     }
-    if (
-      takeAnyPhrase(c, 'around', 'entire row|rnd', 'the entire row', 'the row', 'whole row', 'the whole row')
-    )
-      return END;
+    if (takeAnyPhrase(c, 'around', 'entire rnd', 'the? entire|whole row', 'the row')) return END;
     if (takes(c, 'across', 'over', 'along')) {
       if (sees(c, 'the', 'next', 'center', 'first', 'rem') && peekNumber(c, 1) !== undefined) {
         return undefined;
@@ -113,18 +101,7 @@ const readAcross = (c: Cursor): Goal | undefined =>
 
 function acrossTail(c: Cursor): Goal {
   takeAnyPhrase(c, 'across', 'to end');
-  takeAnyPhrase(
-    c,
-    'the row|rnd',
-    'this row',
-    'row|rnd|needle',
-    'all sts',
-    'all the sts',
-    'all rem sts',
-    'rem sts',
-    'sts',
-    'to end',
-  );
+  takeAnyPhrase(c, 'the? row|rnd', 'this row', 'needle', 'all the|rem? sts', 'rem? sts', 'to end');
   takeAnyPhrase(c, 'of row', 'of the row');
   takeAnyPhrase(c, 'to end', 'on needle|holder');
   return END;

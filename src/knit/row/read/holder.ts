@@ -51,7 +51,7 @@ export const readTake = (c: Cursor): ReadItem | undefined =>
     const n = readCount(c);
     if (n !== undefined) {
       takeSts(c);
-      if (takeAnyPhrase(c, 'from|off holder', 'from|off the|a|st holder', 'from|off a st holder')) {
+      if (takeAnyPhrase(c, 'from|off the|a|st? holder', 'from|off a st holder')) {
         takeAnyPhrase(c, 'onto|to|back needle', 'onto|to the needle', 'back onto needle');
         return counted('take', n);
       }

@@ -24,7 +24,7 @@ export const counted = (work: StitchName, times: number, said = true): ReadItem 
   said,
 });
 
-const TBL = ['tbl', 'through back loop', 'through the back loop', 'through back of loop'];
+const TBL = ['tbl', 'through the? back loop', 'through back of loop'];
 
 /** After 'k', 'knit', 'p', 'purl': count, 'tog', 'tbl', 'front and back', or how far. */
 export function readPlain(c: Cursor): ReadItem | undefined {
@@ -73,10 +73,10 @@ function readCounted(c: Cursor, base: 'k' | 'p', n: number, glued: boolean): Rea
   if (takeAnyPhrase(c, ...TBL, 'b', 'into back', 'in back of st|sts|loop')) {
     return takes(c, 'tog') ? together(c, base, n, true) : counted(`${base} tbl`, n);
   }
-  if (takeAnyPhrase(c, 'below', 'in row below', 'in st below', 'in the row below', 'in next st below')) {
+  if (takeAnyPhrase(c, 'below', 'in row|st below', 'in the row below', 'in next st below')) {
     return counted(base === 'k' ? 'k1 below' : 'p1 below', n);
   }
-  if (takeAnyPhrase(c, 'from|off holder', 'from|off st|the|a|back|front holder', 'from|off the st holder')) {
+  if (takeAnyPhrase(c, 'from|off st|the|a|back|front? holder', 'from|off the st holder')) {
     return counted('take', n);
   }
   if (!stsSaid) takeAnyPhrase(c, 'from left needle');
@@ -108,31 +108,19 @@ const readInto = (c: Cursor, base: 'k' | 'p'): ReadItem | undefined =>
     const n = takeNumber(c);
     if (takeAnyPhrase(c, 'in|into|through', 'into the', 'in the')) {
       takes(c, 'the');
-      if (
-        takeAnyPhrase(
-          c,
-          'front back and front',
-          'front , back and front',
-          'f b and f',
-          'front , back , front',
-        ) &&
-        base === 'k'
-      ) {
+      if (takeAnyPhrase(c, 'front ,? back and front', 'f b and f', 'front , back , front') && base === 'k') {
         return counted('kfbf', ofNext(c));
       }
       if (
         takeAnyPhrase(
           c,
-          'front and back',
-          'front and then back',
+          'front and then? back',
           'front and then into back',
           'front then back',
           'f and b',
           'fb',
-          'front and in back',
-          'front and into back',
-          'back and front',
-          'back and then front',
+          'front and in|into back',
+          'back and then? front',
           'front loop and back loop',
           'front loop then back loop',
         )
@@ -143,7 +131,7 @@ const readInto = (c: Cursor, base: 'k' | 'p'): ReadItem | undefined =>
         const each = ofNext(c);
         return counted(`${base} tbl`, each > 1 ? each : (n ?? 1));
       }
-      if (takeAnyPhrase(c, 'row below', 'st below', 'next st below', 'next st in row below')) {
+      if (takeAnyPhrase(c, 'row below', 'next? st below', 'next st in row below')) {
         return counted(base === 'k' ? 'k1 below' : 'p1 below', 1);
       }
     }
@@ -181,13 +169,7 @@ const readOnRightNeedle = (c: Cursor): number | undefined =>
         n !== undefined &&
         Number.isSafeInteger(n) &&
         takeSts(c) &&
-        takeAnyPhrase(
-          c,
-          'on right|rh needle',
-          'on the right needle',
-          'on right hand needle',
-          'on right - hand needle',
-        )
+        takeAnyPhrase(c, 'on right|rh needle', 'on the right needle', 'on right -? hand needle')
       ) {
         takeAnyPhrase(c, 'after bind|cast off', 'after bo');
         return n;

@@ -5,21 +5,14 @@ import { counted, type ReadItem } from './plain.ts';
 
 const MANNER: readonly (readonly [string, StitchName | undefined])[] = [
   ['wyif', 'sl wyif'],
-  ['with yarn in front', 'sl wyif'],
-  ['with yarn at front', 'sl wyif'],
+  ['with yarn in|at front', 'sl wyif'],
   ['yif', 'sl wyif'],
   ['wyib', 'sl wyib'],
-  ['with yarn in back', 'sl wyib'],
-  ['with yarn at back', 'sl wyib'],
+  ['with yarn in|at back', 'sl wyib'],
   ['yib', 'sl wyib'],
-  ['kwise', undefined],
-  ['pwise', undefined],
-  ['k wise', undefined],
-  ['p wise', undefined],
-  ['k - wise', undefined],
-  ['p - wise', undefined],
-  ['as if to k|p', undefined],
-  ['as to k|p', undefined],
+  ['kwise|pwise', undefined],
+  ['k|p -? wise', undefined],
+  ['as if? to k|p', undefined],
   ['as for k|p', undefined],
   ['as if knitting|purling', undefined],
 ];
@@ -63,16 +56,7 @@ function gap(c: Cursor): void {
   }
 }
 
-const PSSO = [
-  'psso',
-  'p2sso',
-  'pass sl|slipped st|sts over',
-  'pass the sl|slipped st|sts over',
-  'pass 2 sl|slipped st|sts over',
-  'pass both sl|slipped st|sts over',
-  'p 2 sso',
-  'sl st over',
-];
+const PSSO = ['psso', 'p2sso', 'pass the|2|both? sl|slipped st|sts over', 'p 2 sso', 'sl st over'];
 
 /** 'sl 1, k1, psso' and its kin: the moves after 'sl'. */
 const readPassedOver = (c: Cursor): StitchName | undefined =>

@@ -14,16 +14,7 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
   takes(c, 'in');
   takes(c, 'from', 'at', 'on', 'along', 'inside', 'of', 'within');
   takes(c, 'the', 'a');
-  if (
-    takeAnyPhrase(
-      c,
-      'beg|start and at end',
-      'beg|start and end',
-      'beg|start and at the end',
-      'beg|start and the end',
-    )
-  )
-    return 'both';
+  if (takeAnyPhrase(c, 'beg|start and at? the? end')) return 'both';
   if (takeAnyPhrase(c, 'beg|start', 'right hand end')) return 'beginning';
   if (takeAnyPhrase(c, 'each of both', 'both|each|either|every', '2')) {
     if (takes(c, 'neck', 'front', 'v')) {

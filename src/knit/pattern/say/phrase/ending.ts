@@ -27,8 +27,7 @@ export function ending(c: Cursor): { end?: Side; endEdge?: EndEdge } {
   takes(c, 'worked', 'just');
   if (takeAnyPhrase(c, 'side|armhole|arm|seam|underarm edge', 'side|armhole seam'))
     return { endEdge: 'armhole' };
-  if (takeAnyPhrase(c, 'front|neck|center|inner edge', 'center front edge', 'center front'))
-    return { endEdge: 'neck' };
+  if (takeAnyPhrase(c, 'front|neck|center|inner edge', 'center front edge?')) return { endEdge: 'neck' };
   const side = readSide(c);
   if (side === undefined) {
     skipRowName(c);

@@ -39,9 +39,7 @@ export function patternNamed(words: string): FabricSaid {
 }
 
 function readKnown(c: Cursor): FabricSaid | undefined {
-  if (
-    takeAnyPhrase(c, `rev stocking|st ${ST}`, 'rev stst|ss', 'rev stocking', 'rev st st', 'p side stocking')
-  )
+  if (takeAnyPhrase(c, `rev stocking|st ${ST}`, 'rev stst|ss|stocking', 'p side stocking'))
     return named('reverse stocking');
   if (takeAnyPhrase(c, `stocking|stocks|stock|st ${ST}`, 'stocking|stst|ss')) return named('stocking');
   if (takeAnyPhrase(c, `garter|gst|g ${ST}`, 'garter|gst')) {

@@ -22,7 +22,7 @@ export const readSameLength = (c: Cursor): Until | undefined =>
     if (lessMm !== undefined || lessRows !== undefined) {
       takes(c, 'are', 'is', 'have');
       if (!takes(c, 'less', 'fewer', 'shorter', 'below', 'before')) return undefined;
-      takeAnyPhrase(c, 'have been worked', 'been worked', 'are worked', 'have been completed');
+      takeAnyPhrase(c, 'have? been worked', 'are worked', 'have been completed');
     }
     takes(c, 'the', 'of');
     const same =
@@ -36,8 +36,7 @@ export const readSameLength = (c: Cursor): Until | undefined =>
         'same depth as',
         'same number of rows as',
         'length as',
-        'the length of',
-        'length of',
+        'the? length of',
         'equal to',
         'to match',
         'to',

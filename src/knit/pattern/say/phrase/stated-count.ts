@@ -99,15 +99,14 @@ function statedHere(c: Cursor): number | undefined {
     c,
     'remain|rem|left',
     'now',
-    'on needle',
-    'on the needle',
+    'on the? needle',
     'in all',
     'total',
     'altogether',
     'are left',
     'made',
   );
-  takeAnyPhrase(c, 'on needle', 'on each side', 'each side', 'in all', 'on each needle', 'now');
+  takeAnyPhrase(c, 'on each? needle', 'on? each side', 'in all', 'now');
   const atEnd = c.at >= c.end || /^[.,;)]$/.test(peekWord(c));
   return (dash || lead > 0 || tail || c.at >= c.end) && atEnd ? n : undefined;
 }

@@ -83,16 +83,7 @@ const readCountEnd = (c: Cursor): Until | undefined =>
     if (n !== undefined && !seesEnding(c) && takePhrase(c, 'st|sts')) {
       takes(c, 'are', 'is');
       takes(c, 'remain', 'rem', 'left', 'in', 'on');
-      takeAnyPhrase(
-        c,
-        'on needle',
-        'on the needle',
-        'needle',
-        'the needle',
-        'all',
-        'on the right needle',
-        'for each shoulder',
-      );
+      takeAnyPhrase(c, 'on? the? needle', 'all', 'on the right needle', 'for each shoulder');
       return { is: 'count', stitches: n };
     }
     if (n !== undefined) {
@@ -100,13 +91,11 @@ const readCountEnd = (c: Cursor): Until | undefined =>
       if (takes(c, 'rows', 'row') && !sees(c, 'less', 'fewer', 'shorter')) {
         takeAnyPhrase(
           c,
-          'have been worked|completed|knitted|done',
-          'are worked|completed|done',
+          'have been worked|completed|knitted|done|made',
+          'are worked|completed|done|made',
           'in all',
           'worked',
           'completed',
-          'are made',
-          'have been made',
         );
         const from = readFrom(c);
         return { is: 'rows in all', n, from: from ?? 'start' };
@@ -135,7 +124,6 @@ const readMeasured = (c: Cursor): Until | undefined =>
       'or desired|required length',
       'or as long as desired',
       'or to length desired',
-      'or length required',
     );
     return { is: 'length', mm, from, ...ending(c) };
   });
