@@ -22,6 +22,7 @@ export const ROWS = 'row|rows|rnd|rnds';
 /** 'Row 1 (RS):', '2nd and every alt row:', 'Rows 3–20:', 'Next row (WS):', 'Next 4 rows:', 'Inc row:'. */
 export const readLabel = (c: Cursor): Label | undefined =>
   attempt(c, () => {
+    // 'Next row:' would be a row of that name
     const label = numbered(c) ?? ordinal(c) ?? next(c) ?? namedRow(c);
     if (label === undefined) return undefined;
     const side = label.side ?? sideAfter(c);

@@ -174,41 +174,42 @@ function readElided(c: Cursor, said: readonly Said[]): Statement | undefined {
 
 type Construct = (c: Cursor, said: readonly Said[]) => Statement | undefined;
 
-/** Everything but rows spelled out, in the order in which it is tried: the first that makes something of the text has it. */
+/**
+ * Everything but rows spelled out, in the order in which it is tried: the first that makes something of the text has it.
+ * Where two read the same words the first of them has the reason; the others may stand anywhere.
+ */
 const CONSTRUCTS: readonly Construct[] = [
-  // '(24 sts)' would be a group of stitches
+  // '(24 sts)' would be a group of stitches in a row
   readStated,
   readAtTheSameTime,
-  // 'these 2 rows form rib' begins as a note does
+  // 'these 2 rows form rib' would be a note
   readNamedRows,
+  // 'join shoulder seams' would rejoin the yarn, and 'stitch together' be worked in a fabric
   readNote,
-  // 'with 4 mm needles pick up …' : the needle is said by itself
+  // 'with 4 mm needles, pick up …' would be picked up, and 'with larger needles' passed over, the needle unsaid
   readNeedle,
-  // leaves 'cast on 5 sts at beg of next 2 rows' to groups
+  // 'cast on 5 sts' would be a group at an edge
   readCastOn,
-  // 'rep dec row every 4th row' names a row, 'rep last row' counts them
   readRepeatNamed,
-  // 'k 1 row' is no stitch
+  // 'k 1 row' would be a stitch in a row
   readRows,
   readRowsAgain,
   (c, said) => readRepeatRows(c, said.at(-1)?.statement.is === 'repeat rows'),
   readElided,
-  // 'bind off 5 sts at beg of next 2 rows' is no last row
   readGroups,
   readBindOff,
   readShape,
-  // 'work second side as first' is not worked as for a piece called 'first'
+  // 'complete to match first side' would be worked as for a piece called 'first'
   readOtherSide,
-  // 'work as for back to armhole' would be worked even
   readAsFor,
+  // 'with RS facing, pick up …' would be passed over up to the comma
   (c) => (seesPickUp(c) ? readPickUp(c) : undefined),
-  // 'slip sts from holder' takes up what 'slip sts onto holder' lays by
+  // 'with RS facing, rejoin yarn …' too
   readRejoin,
-  // 'work on last 28 sts' would be worked even
   readWorkOn,
   readHold,
   readTurn,
-  // nearly every sentence that says how long
+  // 'in st st, …' would be passed over as a yarn
   readEven,
   // what is left to be passed over
   readPassing,

@@ -60,15 +60,15 @@ for (const name of NAMES) {
 
 type Reader = (c: Cursor) => ReadItem | undefined;
 
-/** What may begin with a word; tried in order. */
+/** What may begin with a word; tried in order, with the reason where two read the same words. */
 const READERS: Readonly<Record<string, readonly Reader[]>> = {
   ...each(['k', 'p', 'plain', 'knitting', 'purling'], [readPlain]),
+  // 'sl marker', 'sl 12 sts to holder', 'sl 1 from holder' and 'sl 3 sts to cn' would be slipped stitches
   ...each(['sl', 's'], [readMarker, readHold, readTake, readCableNeedle, readSlip]),
   ...each(['m', 'make'], [readMake]),
   ...each(['inc', 'increasing'], [readIncrease]),
   ...each(['dec', 'decreasing'], [readDecrease]),
   ...each(['bo', 'bind', 'cast', 'b', 'boff'], [readBindOff, readCastOn]),
-  ...each(['cast'], [readBindOff, readCastOn]),
   ...each(['co'], [readCastOn]),
   ...each(['c', 'cable', 't', 'tw', 'twist', 'cr', 'cross'], [readCastOn, readCross]),
   ...each(['pick', 'pu'], [readPickUp]),
