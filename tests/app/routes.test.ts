@@ -10,6 +10,31 @@ describe('an address', () => {
     }
   });
 
+  it('stays as it is bookmarked, shared and named by the phone’s own menu', () => {
+    expect(Object.entries(patterns).map(([screen, address]) => `${screen} ${address}`)).toEqual([
+      'workbasket /',
+      'continue /continue',
+      'sample /sample',
+      'sampleOf /sample/:which',
+      'samples /samples',
+      'garment /g/:garment',
+      'knitting /k/:garment/:piece/:part/:make',
+      'count /k/:garment/:piece/:part/:make/:tool',
+      'yarn /g/:garment/yarn',
+      'makingUp /g/:garment/making-up',
+      'passOn /g/:garment/pass-on',
+      'record /g/:garment/record',
+      'openLink /open/:text',
+      'print /g/:garment/print',
+      'backup /backup',
+      'settings /settings',
+      'newGarment /new',
+      'editGarment /edit/:garment',
+      'draft /draft',
+      'read /read',
+    ]);
+  });
+
   it('may ask for a row of a make', () => {
     const found = parseRoute('#/k/sample/front/1/1?row=12');
     expect(found).toMatchObject({

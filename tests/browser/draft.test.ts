@@ -168,16 +168,13 @@ describe('a garment from measures and a swatch', () => {
     await page.getByRole('heading', { level: 1, name: 'New garment' }).waitFor();
   });
 
-  it.each(walkedOn('small'))(
-    'stands on a %s phone without sideways scrolling',
-    async (size) => {
-      const page = await openDraft(size);
-      await shot(page, `${size}-folded`);
-      await openAll(page);
-      await shot(page, `${size}-open`);
-      expect(await stickingOut(page)).toBe(0);
-    },
-  );
+  it.each(walkedOn('small'))('stands on a %s phone without sideways scrolling', async (size) => {
+    const page = await openDraft(size);
+    await shot(page, `${size}-folded`);
+    await openAll(page);
+    await shot(page, `${size}-open`);
+    expect(await stickingOut(page)).toBe(0);
+  });
 
   it('says at a swatch’s own field what it needs, and leads there', async () => {
     const page = await openDraft('common');

@@ -40,6 +40,7 @@ describe('a photo that is kept', () => {
     [1200, 800, 1200, 800],
     [40, 30, 40, 30],
     [24000, 10, 1200, 1],
+    [1500, 1001, 1200, 801],
   ])(
     'of %i × %i px is %i × %i px: its longest side no longer, a small one as it is',
     async (w, h, width, height) => {

@@ -15,6 +15,21 @@ describe('notes that were changed in two windows', () => {
     );
   });
 
+  it('are what she typed where the same was stored, or all was taken away there', () => {
+    expect(uniteNotes('wool', 'wool, washed', 'wool, washed')).toBe('wool, washed');
+    expect(uniteNotes('wool', 'wool, washed', '')).toBe('wool, washed');
+  });
+
+  it('are what was stored where she added nothing but space', () => {
+    expect(uniteNotes('wool', 'wool', 'silk')).toBe('silk');
+    expect(uniteNotes('wool', 'wool \n', 'silk')).toBe('silk');
+  });
+
+  it('stand under each other, with no empty line between', () => {
+    expect(uniteNotes('', '\n mine', 'theirs \n\n')).toBe('theirs\nmine');
+    expect(uniteNotes('wool', 'silk', 'linen')).toBe('linen\nsilk');
+  });
+
   it('hold every line of either, whatever stood there before', () => {
     const note = fc.stringMatching(/^[a-z]{1,12}$/);
     fc.assert(

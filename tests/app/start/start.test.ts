@@ -6,13 +6,15 @@ import { openMake } from '../../../src/app/in-hand/open-make.ts';
 import { changeSetting, changeSpeech, wearSettings } from '../../../src/app/settings/change-settings.ts';
 import { readSettings, settings } from '../../../src/app/settings/settings.ts';
 import { startStore } from '../../../src/app/start/start.ts';
-import { inHand, readFault, saving } from '../../../src/app/state.ts';
+import { inHand, missing, readFault, saving, tapFault } from '../../../src/app/state.ts';
 import { forgetStore, store } from '../../../src/app/store.ts';
 import { exportAll } from '../../../src/store/backup/export.ts';
 import { importBackup } from '../../../src/store/backup/import.ts';
+import { fault } from '../../../src/knit/fault.ts';
 import { openStore, type Store } from '../../../src/store/store.ts';
 import { speak } from '../../../src/words/say.ts';
 import { plainSpeech, speech } from '../../../src/words/settings.ts';
+import { given } from '../../store/scenario.ts';
 import { told } from '../../told.ts';
 
 /** The app as it starts on a phone, over a database of its own. */
@@ -106,6 +108,55 @@ describe('the app that starts', () => {
     await other.finishRow(key, 1);
     await vi.waitFor(() => expect(inHand.value?.place.rows).toBe(1));
     other.close();
+  });
+
+  it('says that rows lie outside the box, and no more once they are in it', async () => {
+    await start();
+    await withSample();
+    const open = await store();
+    const held = { now: 1 };
+    Object.assign(open, { held: () => held.now });
+    const other = await otherWindow();
+    given(await other.changeGarment('sample', (old) => ({ ...old, notes: 'soft' })));
+    await vi.waitFor(() => expect(saving.value).toBe('held'));
+    tapFault.value = fault('storage-full');
+    held.now = 0;
+    given(await other.changeGarment('sample', (old) => ({ ...old, notes: 'warm' })));
+    await vi.waitFor(() => expect(saving.value).toBe('saved'));
+    expect(tapFault.value).toBeUndefined();
+    // a row that is under way is none that lies outside
+    saving.value = 'saving';
+    tapFault.value = fault('no-such-make');
+    given(await other.changeGarment('sample', (old) => ({ ...old, notes: 'cold' })));
+    await new Promise((resolve) => setTimeout(resolve, 30));
+    expect([saving.value, tapFault.value?.code]).toEqual(['saving', 'no-such-make']);
+    Object.assign(open, { dropped: () => fault('storage-full') });
+    given(await other.changeGarment('sample', (old) => ({ ...old, notes: 'dry' })));
+    await vi.waitFor(() => expect(tapFault.value?.code).toBe('storage-full'));
+    tapFault.value = undefined;
+    other.close();
+  });
+
+  it('says what garments are missing, as it starts and when another window has changed something', async () => {
+    await start();
+    await withSample();
+    expect(missing.value).toBeUndefined();
+    const open = await store();
+    const gone = { garments: 2, entries: 9, backupAt: 0, backupEntries: 0 };
+    Object.assign(open, { missing: () => gone });
+    const other = await otherWindow();
+    given(await other.changeGarment('sample', (old) => ({ ...old, notes: 'soft' })));
+    await vi.waitFor(() => expect(missing.value).toEqual(gone));
+    other.close();
+    open.close();
+    await start();
+    expect(missing.value).toBeUndefined();
+  });
+
+  it('has a box of one name where the page names none', async () => {
+    delete page.documentElement.dataset.box;
+    await start();
+    expect((await indexedDB.databases()).map(({ name }) => name)).toContain('ridgeline');
   });
 
   it('reads again when it is looked at again, not when it is laid away', async () => {
