@@ -8,6 +8,7 @@ import { asPlanned } from '../../../src/knit/piece/as-planned.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
 import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { regauge } from '../../../src/knit/piece/regauge/regauge.ts';
+import { workBudget } from '../../../src/knit/piece/work-budget.ts';
 import { told } from '../../told.ts';
 
 const gauge = (): fc.Arbitrary<Gauge> =>
@@ -84,4 +85,17 @@ describe('a garment in another gauge', () => {
       faults: [{ code: 'no gauge' }],
     });
   });
+});
+
+it('pieces of a garment of someone else share what may be worked for them, and are refused where it is too much', () => {
+  const [piece] = sampleGarment.pieces as readonly Recipe[];
+  if (!piece?.gauge) throw new Error('the sample has no gauge');
+  const wide = { stitches: piece.gauge.stitches * 1.1, rows: piece.gauge.rows * 1.1 };
+  const size = { width: 1, height: 1 };
+  const shared = workBudget(250_000);
+  const codes = Array.from({ length: 6 }, () => regauge(piece, wide, size, shared)).map((made) =>
+    made.ok ? 'ok' : made.faults[0]?.code,
+  );
+  expect(codes[0]).toBe('ok');
+  expect(codes.at(-1)).toBe('too much to plan');
 });

@@ -5,6 +5,7 @@ import { fabricOfGauge, type MeasuredGauge } from '../../measured-gauge.ts';
 import { plan } from '../plan.ts';
 import type { PlannedPart } from '../planned.ts';
 import type { PartRecipe, PartStart, Recipe, Section, Shaping } from '../recipe.ts';
+import type { WorkBudget } from '../work-budget.ts';
 import { roundLike, roundParts } from './round-to.ts';
 import { rowsOfGroups, type Scale, scaledShaping } from './scaled-shaping.ts';
 
@@ -12,12 +13,14 @@ import { rowsOfGroups, type Scale, scaledShaping } from './scaled-shaping.ts';
  * The same piece in another gauge: as wide and as high as before (or by `size` wider and higher), with her stitches
  * and rows. Ribs keep to their multiples, rows to their sides, splits and shoulders to their symmetry.
  * @param to stitches and rows per 100 mm; counted in another fabric than the recipe's, they are compared by the usual ratio
+ * @param budget how much may be worked for it, where several pieces share it
  * @returns faults where the recipe has no gauge, cannot be knitted, or its shaping has no room in the new rows
  */
 export function regauge(
   recipe: Recipe,
   to: MeasuredGauge,
   size: { readonly width: number; readonly height: number } = { width: 1, height: 1 },
+  budget?: WorkBudget,
 ): Result<Recipe> {
   const { gauge } = recipe;
   if (!gauge) return refuse(fault('no gauge', { pieceName: recipe.name }));
@@ -30,7 +33,7 @@ export function regauge(
   if (!(scale.stitches > 0.05 && scale.stitches < 20 && scale.rows > 0.05 && scale.rows < 20)) {
     return refuse(fault('bad gauge'));
   }
-  const before = plan(recipe);
+  const before = plan(recipe, budget);
   if (!before.ok) return before;
   if (scale.stitches === 1 && scale.rows === 1) return ok(recipe);
   const parts: PartRecipe[] = [];
@@ -46,7 +49,7 @@ export function regauge(
   }
   const hers: MeasuredGauge = fabric === undefined ? to : { ...to, fabric };
   const made: Recipe = { ...recipe, gauge: hers, ...otherGauges(recipe, gauge, like), parts };
-  const proven = plan(made);
+  const proven = plan(made, budget);
   return proven.ok ? ok(made) : proven;
 }
 
