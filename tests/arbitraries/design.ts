@@ -2,14 +2,14 @@ import fc from 'fast-check';
 import type { FabricName } from '../../src/knit/fabric.ts';
 import { bodyTables, type SizedBody } from '../../src/knit/garment/bodies.ts';
 import type { Body, Design } from '../../src/knit/garment/design.ts';
-import { easeFor, fits } from '../../src/knit/garment/ease.ts';
+import { fits } from '../../src/knit/garment/ease.ts';
 import { armholeKinds } from '../../src/knit/garment/kinds/armholes.ts';
 import { garmentKinds } from '../../src/knit/garment/kinds/garments.ts';
 import { neckShapes } from '../../src/knit/garment/kinds/necks.ts';
 import { shoulderEnds } from '../../src/knit/garment/kinds/shoulders.ts';
 import { silhouettes } from '../../src/knit/garment/kinds/silhouettes.ts';
 import { sleeveShapes } from '../../src/knit/garment/kinds/sleeve-shapes.ts';
-import { startingDesign } from '../../src/knit/garment/start.ts';
+import { simpleDesign, startingDesign } from '../../src/knit/garment/start.ts';
 import type { Gauge } from '../../src/knit/gauge.ts';
 
 const sized: readonly SizedBody[] = Object.values(bodyTables).flat();
@@ -71,24 +71,28 @@ export const someDesign = (): fc.Arbitrary<Design> =>
       drop: fc.oneof(fc.constant(0), mm(5, 45)),
       shares: fc.array(fc.integer({ min: 70, max: 140 }), { minLength: 5, maxLength: 5 }),
       flatNeck: fc.boolean(),
+      byRules: fc.boolean(),
+      seamStitch: fc.boolean(),
+      openingMm: fc.oneof(fc.constant(undefined), mm(10, 120)),
     })
     .map((r): Design => {
       // a raglan without sleeves has no shoulder
       const armhole = r.armhole === 'raglan' && !garmentKinds[r.kind].sleeves ? 'set-in' : r.armhole;
-      const begun = startingDesign(
+      const begun = (r.byRules ? startingDesign : simpleDesign)(
         { kind: r.kind, armhole, neck: r.neck, fit: r.fit },
         r.body,
         r.fabric,
         r.gauge,
       );
+      const { opening: _begun, openingMm: _deep, ...neck } = begun.neck;
       const times = (n: number, i: number): number => Math.round(n * (r.shares[i] ?? 100)) / 100;
       return {
         ...begun,
-        ease: easeFor(r.fit),
         lengthMm: times(begun.lengthMm, 0),
         silhouette: r.silhouette,
         neck: {
-          ...begun.neck,
+          ...neck,
+          ...(r.openingMm === undefined ? {} : { opening: 'back' as const, openingMm: r.openingMm }),
           widthMm: times(begun.neck.widthMm, 1),
           depthMm: times(begun.neck.depthMm, 2),
           backDepthMm: r.flatNeck ? 0 : times(begun.neck.backDepthMm, 3),
@@ -96,12 +100,13 @@ export const someDesign = (): fc.Arbitrary<Design> =>
         shoulderDropMm: r.drop,
         shoulder: r.shoulder,
         shoulderEnd: r.shoulderEnd,
-        sleeve: { shape: r.sleeve, direction: r.direction, capEase: r.capEase },
+        seamStitch: r.seamStitch,
+        sleeve: { ...begun.sleeve, shape: r.sleeve, direction: r.direction, capEase: r.capEase },
         hem: { ...r.hem, count: r.hem.fabric === 'garter' || r.hem.fabric === 'moss' ? r.count : 'fitted' },
         cuff: r.cuff,
         neckband: { ...r.neckband, mitre: r.mitre },
         frontBand: { ...r.bands, heightMm: Math.min(r.bands.heightMm, 40), buttons: r.buttons },
-        armholeBand: r.bands,
+        armholeBand: { ...begun.armholeBand, ...r.bands },
         tapers: r.tapers,
       };
     });

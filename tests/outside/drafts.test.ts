@@ -42,6 +42,8 @@ function redraft(leaflet: Leaflet): Draft {
   );
   return drafted({
     ...begun,
+    // the inches of leaflets are those of their counts
+    seamStitch: false,
     ease: noEase,
     lengthMm: inch(leaflet.length),
     neck: { ...begun.neck, widthMm: inch(leaflet.neck ?? leaflet.back / 3), backDepthMm: 0 },

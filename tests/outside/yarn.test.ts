@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { easeFor } from '../../src/knit/garment/ease.ts';
 import { sampleGarment } from '../../src/knit/garment/sample.ts';
 import { startingDesign } from '../../src/knit/garment/start.ts';
 import { loopLengthMm, MUNDEN_KS } from '../../src/knit/yarn/loop-length.ts';
@@ -117,7 +118,16 @@ describe('yarn to buy for garments in print', () => {
       const around = inch(chest) - body.chest;
       const made = drafted({
         ...begun,
-        ease: { ...begun.ease, chest: around, hip: inch(chest) - body.hip, waist: around },
+        // the inches that they print are those of their counts
+        seamStitch: false,
+        // the depth of their armholes is not printed either: the body's, with a little ease
+        ease: {
+          ...begun.ease,
+          chest: around,
+          hip: inch(chest) - body.hip,
+          waist: around,
+          armholeDepth: easeFor('standard').armholeDepth,
+        },
         lengthMm: inch(length),
       });
       const need = yarnFor({ name: printed.name, pieces: made.recipes });

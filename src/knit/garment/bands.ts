@@ -2,11 +2,19 @@ import { fabrics } from '../fabric.ts';
 import type { PickUp, Recipe, Section } from '../piece/recipe.ts';
 import { lengthOf } from '../shape/curve.ts';
 import { bandPiece, bandRows } from './band-piece.ts';
+import { openingPairs } from './closed-panel.ts';
 import type { Design } from './design.ts';
 import { aroundBand, frontBands } from './front-bands.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import { necks } from './kinds/necks.ts';
-import { type BandEdges, backPickUp, fittedPickUp, neckSide, openNeckSide } from './pick-up.ts';
+import {
+  type BandEdges,
+  backPickUp,
+  fittedPickUp,
+  halfBackPickUp,
+  neckSide,
+  openNeckSide,
+} from './pick-up.ts';
 import { stitchesIn } from './whole-numbers.ts';
 
 /** Every band of the garment, each a piece of its own. */
@@ -25,6 +33,7 @@ function neckband(design: Design, edges: BandEdges): Recipe {
   const { open } = garmentKinds[design.kind];
   const { front, counts, sleeveTop } = edges;
   const { mitre } = necks[design.neck.shape];
+  const half = openingPairs(design, counts) > 0 ? halfBackPickUp(edges) : 0;
   const start = open ? edges.frontHalf : (counts.neck % 2) / 2;
   const side = front
     ? open
@@ -33,7 +42,8 @@ function neckband(design: Design, edges: BandEdges): Recipe {
     : Math.max(1, Math.floor(counts.neck / 2));
   const mitred = mitre === 'point' && !open && front !== undefined;
   const square = mitre === 'corners' && front !== undefined;
-  const sideOfV = mitred || (square && !open) ? knitColumn(design, side, sleeveTop) + (square ? 1 : 0) : side;
+  const sideOfV =
+    mitred || (square && !open) ? knitColumn(design, side, sleeveTop + half) + (square ? 1 : 0) : side;
   const back = backPickUp(edges);
   const top = (which: string): PickUp[] =>
     sleeveTop > 0 ? [{ along: `${which} sleeve top`, stitches: sleeveTop }] : [];
@@ -43,18 +53,24 @@ function neckband(design: Design, edges: BandEdges): Recipe {
       ? [
           {
             along: 'middle of the front neck',
-            stitches: square ? betweenCorners(design, front.middle, sideOfV + sleeveTop) : front.middle,
+            stitches: square
+              ? betweenCorners(design, front.middle, sideOfV + sleeveTop + half)
+              : front.middle,
           },
         ]
       : [];
   const left: PickUp = { along: 'left front neck', stitches: sideOfV };
   const right: PickUp = { along: 'right front neck', stitches: sideOfV };
-  const behind: PickUp = { along: 'back neck', stitches: back };
+  const behind: PickUp = {
+    along: half > 0 ? 'right back neck' : 'back neck',
+    stitches: half > 0 ? half : back,
+  };
+  const before: PickUp[] = half > 0 ? [{ along: 'left back neck', stitches: half }] : [];
   const order = open
     ? [right, ...top('right'), behind, ...top('left'), left]
     : front
-      ? [...top('left'), left, ...middle, right, ...top('right'), behind]
-      : [...top('left'), { along: 'front neck', stitches: counts.neck }, ...top('right'), behind];
+      ? [...before, ...top('left'), left, ...middle, right, ...top('right'), behind]
+      : [...before, ...top('left'), { along: 'front neck', stitches: counts.neck }, ...top('right'), behind];
   const centre = order.indexOf(middle[0] ?? behind);
   const from = order.slice(0, centre).reduce((sum, p) => sum + p.stitches, 0);
   const pickUp = fittedPickUp(design.neckband, order);
@@ -111,7 +127,9 @@ function mitreRows(design: Design, side: number): number[] {
 }
 
 function armholeBand(design: Design, { armhole, counts }: BandEdges): Recipe {
-  const each = Math.max(1, Math.round(stitchesIn(armhole ? lengthOf(armhole.curve) : 0, counts.gauge)));
+  const share = (design.armholeBand.percent ?? 100) / 100;
+  const along = armhole ? lengthOf(armhole.curve) : 0;
+  const each = Math.max(1, Math.round(share * stitchesIn(along, counts.gauge)));
   const order: PickUp[] = [
     { along: 'front armhole', stitches: each },
     { along: 'back armhole', stitches: each },

@@ -15,6 +15,8 @@ export interface CapWish {
   readonly top: number;
   /** knitted from its top down: its shaping lies on other rows */
   readonly isTopDown: boolean;
+  /** its curve arrives aslant, so that what is bound off last is no wider than the top that was asked for */
+  readonly endsSquare: boolean;
 }
 
 export interface Cap {
@@ -28,9 +30,9 @@ export interface Cap {
 const stitchMm = ({ stitches }: Gauge): number => 100 / stitches;
 const rowMm = ({ rows }: Gauge): number => 100 / rows;
 
-const curveOf = ({ gauge, wide, step, top }: CapWish, heightMm: number): Curve => {
+const curveOf = ({ gauge, wide, step, top, endsSquare }: CapWish, heightMm: number): Curve => {
   const mm = stitchMm(gauge);
-  return capCurve((wide / 2) * mm, step * mm, (top / 2) * mm, heightMm, 2 * rowMm(gauge));
+  return capCurve((wide / 2) * mm, step * mm, (top / 2) * mm, heightMm, 2 * rowMm(gauge), endsSquare);
 };
 
 /** Half a cap of so many pairs of rows, from the underarm to its top. */
@@ -87,7 +89,7 @@ export const toleranceMm = (gauge: Gauge): number => stitchMm(gauge) + rowMm(gau
 /** Half a cap along its knitted edge, what is bound off at the underarm left out, mm. */
 export function halfCapMm(wish: CapWish, pairs: number): number {
   const { knitted } = knitCap(wish, pairs);
-  const top = knitted.at.at(-1) ?? 0;
+  const top = knitted.at.at(-1) ?? wish.top / 2;
   const steps = wish.isTopDown ? turned(knitted.steps, pairs) : knitted.steps;
   return knittedMm({ steps, gauge: wish.gauge }, pairs) + top * stitchMm(wish.gauge);
 }

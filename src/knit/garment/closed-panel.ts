@@ -1,12 +1,14 @@
 import type { PartEnd, PartRecipe } from '../piece/recipe.ts';
 import type { Design } from './design.ts';
 import { armholes } from './kinds/armholes.ts';
+import { garmentKinds } from './kinds/garments.ts';
 import { BACK_NECK, type NeckEdge, necks } from './kinds/necks.ts';
 import { shoulderFacts } from './kinds/shoulders.ts';
-import { knitNeck, type Neck } from './neck.ts';
+import { knitNeck, type Neck, withOpening } from './neck.ts';
 import { cutPart, type PanelEdge, stepsAlong } from './panel.ts';
 import type { PanelCounts } from './panel-counts.ts';
 import { countBefore, type Sides } from './sides.ts';
+import { pairsIn } from './whole-numbers.ts';
 
 /** A back, or a front without an opening: symmetrical, with a neck that parts it in two. */
 export interface ClosedPanel {
@@ -23,7 +25,15 @@ export function backPanel(design: Design, counts: PanelCounts, sides: Sides): Cl
     counts.pairs.backNeck > 0 && !armholes[design.armhole].toNeck
       ? closedNeck(BACK_NECK, counts, sides, counts.pairs.backNeck, counts.neck / 2)
       : undefined;
-  return closedPanel(design, 'Back', counts, sides, neck, ['right shoulder', 'left shoulder']);
+  return closedPanel(
+    design,
+    'Back',
+    counts,
+    sides,
+    neck,
+    ['right shoulder', 'left shoulder'],
+    openingPairs(design, counts),
+  );
 }
 
 export function frontPanel(design: Design, counts: PanelCounts, sides: Sides): ClosedPanel {
@@ -44,7 +54,18 @@ const closedNeck = (
   end: number,
 ): Neck => knitNeck({ shape, gauge, from: sides.pairs - pairs, pairs, start: (neck % 2) / 2, end });
 
-/** @param names of the parts at the right and left edge (right side facing), as worn */
+/** Pairs of rows below a back neck in which the back is parted, so that a head passes; 0 where it is not. */
+export function openingPairs({ kind, armhole, neck }: Design, { gauge, pairs }: PanelCounts): number {
+  const isParted = neck.opening === 'back' && !garmentKinds[kind].open;
+  return isParted && !armholes[armhole].toNeck && pairs.backNeck > 0
+    ? pairsIn(neck.openingMm ?? 0, gauge)
+    : 0;
+}
+
+/**
+ * @param names of the parts at the right and left edge (right side facing), as worn
+ * @param opening pairs of rows below the neck in which it is parted
+ */
 function closedPanel(
   design: Design,
   name: string,
@@ -52,6 +73,7 @@ function closedPanel(
   sides: Sides,
   neck: Neck | undefined,
   names: readonly [string, string],
+  opening = 0,
 ): ClosedPanel {
   const { stretches, steps, pairs } = sides;
   const castOn = counts.pairs.hem > 0 ? counts.hem : counts.low;
@@ -66,9 +88,10 @@ function closedPanel(
       stitches: castOn,
     });
   if (!neck) return { parts: [body('bind off', pairs)], edges: sides.edges, neck };
-  const { from } = neck.edge;
-  const stitches = (countBefore(counts, steps, from) - neck.middle) / 2;
-  const neckSteps = stepsAlong([neck.edge]);
+  const parting = opening > 0 ? withOpening(neck, opening, (counts.neck % 2) / 2) : neck;
+  const { from } = parting.edge;
+  const stitches = (countBefore(counts, steps, from) - parting.middle) / 2;
+  const neckSteps = stepsAlong([parting.edge]);
   const side = (edge: 'right' | 'left', partName: string): PartRecipe =>
     cutPart(stretches, {
       name: partName,
@@ -83,15 +106,15 @@ function closedPanel(
   const parts = [
     body('split', from),
     side('right', names[0]),
-    ...middlePart(name, neck),
+    ...middlePart(name, parting, opening > 0),
     side('left', names[1]),
   ];
   return { parts, edges: [...sides.edges, neck.edge], neck };
 }
 
 /** The one stitch at the point of a V rests for the band; a wider middle is bound off. */
-function middlePart(name: string, { middle }: Neck): readonly PartRecipe[] {
+function middlePart(name: string, { middle }: Neck, isOpening: boolean): readonly PartRecipe[] {
   if (middle === 0) return [];
   const from = { part: name, stitches: middle, edge: 'middle' } as const;
-  return [{ name: 'neck', from, sections: [], end: middle === 1 ? 'hold' : 'bind off' }];
+  return [{ name: 'neck', from, sections: [], end: middle === 1 && !isOpening ? 'hold' : 'bind off' }];
 }

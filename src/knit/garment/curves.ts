@@ -19,11 +19,12 @@ export const slantCurve = (low: number, high: number, height: number, startMm = 
   ]);
 
 /**
- * A set-in armhole: a fifth of its width bound off level, a quarter of an ellipse over the lower part of its depth,
- * then straight up (common practice, no published source).
+ * A set-in armhole: `levelMm` of its width bound off level (a fifth unless said), a quarter of an ellipse over the lower
+ * part of its depth, then straight up (common practice, no published source).
  */
-export function setInCurve(underarm: number, across: number, depth: number): Curve {
-  const level = underarm - LEVEL_SHARE * (underarm - across);
+export function setInCurve(underarm: number, across: number, depth: number, levelMm?: number): Curve {
+  const taken = underarm - across;
+  const level = underarm - Math.min(levelMm ?? LEVEL_SHARE * taken, taken);
   return [
     line([underarm, 0], [level, 0]),
     levelThenUpright([level, 0], [across, CURVED_SHARE * depth]),
@@ -51,20 +52,31 @@ export const raglanCurve = (
 
 /**
  * A sleeve cap: the underarm bound off as wide as the body's, one pair of rows, then an S that is level at both ends.
- * Its top is level: `top` is half of what is bound off there.
+ * Its top is level: `top` is half of what is bound off there. Where that is to be no wider than asked (`isSquare`), the S
+ * arrives aslant.
  */
-export function capCurve(width: number, step: number, top: number, height: number, pairMm: number): Curve {
+export function capCurve(
+  width: number,
+  step: number,
+  top: number,
+  height: number,
+  pairMm: number,
+  isSquare = false,
+): Curve {
   const foot: Point = [width - step, pairMm];
   const end: Point = [top, height];
   const across = foot[0] - top;
+  const below = isSquare ? SLANT_AT_TOP * (height - pairMm) : 0;
   return [
     ...chain([[width, 0], [width - step, 0], foot]),
-    [foot, [foot[0] - CAP_HANDLE * across, foot[1]], [top + CAP_HANDLE * across, height], end],
+    [foot, [foot[0] - CAP_HANDLE * across, foot[1]], [top + CAP_HANDLE * across, height - below], end],
     line(end, [0, height]),
   ];
 }
 /** how far the S runs level at its ends, as a share of its width (common practice, no published source) */
 const CAP_HANDLE = 0.4;
+/** how far below its top the S of a square end is drawn aslant, as a share of its height (common practice, no published source) */
+const SLANT_AT_TOP = 0.21;
 
 /**
  * Half a neck from its lowest point; `from` is where it begins at the bottom (the front edge of a cardigan), and

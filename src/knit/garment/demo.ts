@@ -2,7 +2,7 @@ import { ok, type Result } from '../fault.ts';
 import type { Garment, Yarn } from '../piece/garment.ts';
 import type { Body, Design } from './design.ts';
 import { draft } from './draft.ts';
-import { startingDesign } from './start.ts';
+import { simpleDesign } from './start.ts';
 
 /** Two more garments of the sample scenario, drafted like anyone's: figures, yarns and names are our own. */
 export const demoNames = ['cardigan', 'baby'] as const;
@@ -46,14 +46,14 @@ interface Demo {
   readonly notes: string;
 }
 
-const cardiganStart = startingDesign(
+const cardiganStart = simpleDesign(
   { kind: 'cardigan', armhole: 'set-in', neck: 'V', fit: 'standard' },
   neighbour,
   'stocking',
   { stitches: 24, rows: 33 },
 );
 
-const babyStart = startingDesign(
+const babyStart = simpleDesign(
   { kind: 'cardigan', armhole: 'drop', neck: 'round', fit: 'close' },
   grandchild,
   'stocking',

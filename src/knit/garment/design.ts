@@ -64,6 +64,10 @@ export interface Design {
     /** from the top of the shoulder down, in front and behind */
     readonly depthMm: number;
     readonly backDepthMm: number;
+    /** the back is parted below its neck, and closed there with a button: for heads that the neck does not pass */
+    readonly opening?: 'back';
+    /** from the back neck down; only where there is an opening */
+    readonly openingMm?: number;
   };
   /** how much lower the shoulder lies at the arm than at the neck; 0: straight. Of a raglan: added to its depth */
   readonly shoulderDropMm: number;
@@ -80,6 +84,8 @@ export interface Design {
     readonly lengthMm?: number;
     /** how much longer the cap's edge is than the armhole it is sewn to, in hundredths */
     readonly capEase: number;
+    /** width of a set-in cap that is bound off last; a quarter of the sleeve, and what its curve leaves there, unless said */
+    readonly capTopMm?: number;
   };
   readonly hem: Border & {
     /** 'fitted': the rib's own count, made up in the first row above it; 'as body': the same count as above it */
@@ -94,7 +100,12 @@ export interface Design {
     /** across a button, mm; holes of two stitches where it is left out */
     readonly buttonMm?: number;
   };
-  readonly armholeBand: Border;
+  readonly armholeBand: Border & {
+    /** stitches picked up for each hundred that lie along the armhole; a hundred unless said */
+    readonly percent?: number;
+  };
+  /** one stitch more at each edge that is sewn or picked up along, so that seams take nothing of what was asked */
+  readonly seamStitch?: boolean;
   /** fabric of the panels */
   readonly fabric: FabricName;
   /** as swatched; a fabric without one takes the usual ratio to the panels' own */

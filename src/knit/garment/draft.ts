@@ -5,6 +5,7 @@ import type { Joint } from '../making-up/joint.ts';
 import type { Match } from '../piece/match.ts';
 import type { Recipe } from '../piece/recipe.ts';
 import { bandsOf } from './bands.ts';
+import { openingPairs } from './closed-panel.ts';
 import type { Design } from './design.ts';
 import { badFigures } from './figures.ts';
 import { holesOf } from './front-bands.ts';
@@ -107,7 +108,10 @@ function gathered(
   const recipes = [...panelRecipes, ...sleeveRecipe, ...bandsOf(design, bandEdges).map(dressed)];
   return {
     recipes,
-    joints: jointsOf(design, recipes, flatNecks(counts, panels)),
+    joints: jointsOf(design, recipes, {
+      ...flatNecks(counts, panels),
+      isOpenedBehind: openingPairs(design, counts) > 0,
+    }),
     outlines: outlinesOf(design, targets, counts, panels, sleeve),
     roundings: roundingsOf(design, targets, counts, panels.open, sleeve?.counts),
     warnings: warningsOf({

@@ -30,9 +30,11 @@ function shapeFaults({ lengthMm, neck, shoulderDropMm, underarmMm, sleeve }: Des
     ...positive(neck.widthMm, 'neck.widthMm'),
     ...notBelow(neck.depthMm, 'neck.depthMm'),
     ...notBelow(neck.backDepthMm, 'neck.backDepthMm'),
+    ...(neck.openingMm === undefined ? [] : notBelow(neck.openingMm, 'neck.openingMm')),
     ...notBelow(shoulderDropMm, 'shoulderDropMm'),
     ...(underarmMm === undefined ? [] : notBelow(underarmMm, 'underarmMm')),
     ...(sleeve.lengthMm === undefined ? [] : positive(sleeve.lengthMm, 'sleeve.lengthMm')),
+    ...(sleeve.capTopMm === undefined ? [] : positive(sleeve.capTopMm, 'sleeve.capTopMm')),
     ...(sleeve.capEase >= -20 && sleeve.capEase <= 50
       ? []
       : [fault('bad cap ease', { percent: sleeve.capEase }, { field: 'sleeve.capEase' })]),

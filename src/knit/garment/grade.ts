@@ -104,9 +104,14 @@ export function resized(design: Design, body: Body): Design {
       widthMm: by('crossBack', neck.widthMm),
       depthMm: by('armholeDepth', neck.depthMm),
       backDepthMm: by('armholeDepth', neck.backDepthMm),
+      ...(neck.openingMm === undefined ? {} : { openingMm: by('armholeDepth', neck.openingMm) }),
     },
     shoulderDropMm: by('crossBack', design.shoulderDropMm),
     ...(design.underarmMm === undefined ? {} : { underarmMm: by('chest', design.underarmMm) }),
-    sleeve: { ...sleeve, ...(sleeve.lengthMm === undefined ? {} : { lengthMm: by('arm', sleeve.lengthMm) }) },
+    sleeve: {
+      ...sleeve,
+      ...(sleeve.lengthMm === undefined ? {} : { lengthMm: by('arm', sleeve.lengthMm) }),
+      ...(sleeve.capTopMm === undefined ? {} : { capTopMm: by('upperArm', sleeve.capTopMm) }),
+    },
   };
 }

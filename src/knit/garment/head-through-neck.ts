@@ -1,6 +1,7 @@
 import { factsOf } from '../fabric-facts.ts';
 import { type Fault, fault } from '../fault.ts';
 import { lengthOf } from '../shape/curve.ts';
+import { openingPairs } from './closed-panel.ts';
 import type { Design } from './design.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import type { BandEdges } from './pick-up.ts';
@@ -10,7 +11,7 @@ export function headWarning(design: Design, bands: BandEdges): Fault[] {
   if (garmentKinds[design.kind].open) return [];
   const neckMm = neckEdgeMm(bands);
   const { stretch } = factsOf(design.neckband.heightMm > 0 ? design.neckband.fabric : design.fabric);
-  const opens = neckMm * stretch;
+  const opens = neckMm * stretch + 2 * openingMm(design, bands);
   if (opens >= design.body.head) return [];
   const figures = {
     neckMm: Math.round(neckMm),
@@ -19,6 +20,10 @@ export function headWarning(design: Design, bands: BandEdges): Fault[] {
   };
   return [fault('head does not pass', figures, { field: 'neck.widthMm' })];
 }
+
+/** How far a back is parted below its neck, mm. */
+const openingMm = (design: Design, { counts }: BandEdges): number =>
+  (openingPairs(design, counts) * 200) / counts.gauge.rows;
 
 /** Length of the whole neck edge, mm. */
 export function neckEdgeMm({ counts, front, back, sleeveTop }: BandEdges): number {

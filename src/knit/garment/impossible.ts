@@ -1,6 +1,6 @@
 import { type Fault, fault } from '../fault.ts';
 import { LEAST_PAIRS } from './cap.ts';
-import { RAGLAN_TIP } from './closed-panel.ts';
+import { openingPairs, RAGLAN_TIP } from './closed-panel.ts';
 import type { Design } from './design.ts';
 import { armholes } from './kinds/armholes.ts';
 import { garmentKinds } from './kinds/garments.ts';
@@ -67,7 +67,7 @@ export function impossiblePanels(design: Design, targets: Targets, counts: Panel
         { field: 'lengthMm' },
       ),
     );
-  } else if (pairs.neck > most || pairs.backNeck > most) {
+  } else if (pairs.neck > most || pairs.backNeck + openingPairs(design, counts) > most) {
     no(fault('neck too deep', { mostMm: Math.floor((most * 200) / gauge.rows) }, { field: 'neck.depthMm' }));
   } else if (
     silhouetteFacts[design.silhouette].hasWaist &&

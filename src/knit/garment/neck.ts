@@ -1,4 +1,6 @@
 import type { Gauge } from '../gauge.ts';
+import { chain, type Point, type Segment } from '../shape/curve.ts';
+import { shifted } from '../shape/edge-steps.ts';
 import { type EdgeWish, knitEdge, uprightEdge } from '../shape/outline.ts';
 import { neckCurve } from './curves.ts';
 import type { NeckEdge } from './kinds/necks.ts';
@@ -21,6 +23,33 @@ export interface Neck {
   /** stitches bound off (or rested) at the middle of a closed panel, both halves */
   readonly middle: number;
 }
+
+/** A neck whose panel is parted so many pairs of rows below it: what lies level in the middle is bound off at each half. */
+export function withOpening({ edge, middle }: Neck, pairs: number, start: number): Neck {
+  const { gauge } = edge;
+  const mm = (stitches: number): number => (stitches * 100) / gauge.stitches;
+  const up = (pairs * 200) / gauge.rows;
+  const level = middle / 2 - start;
+  const first = { pair: pairs, by: -level, as: level > 1 ? 'group' : 'single' } as const;
+  const slit: Point[] = [
+    [mm(start), 0],
+    [mm(start), up],
+  ];
+  return {
+    edge: {
+      ...edge,
+      from: edge.from - pairs,
+      at: [...Array.from({ length: pairs }, () => start), ...edge.at],
+      steps: [...(level > 0 ? [first] : []), ...shifted(edge.steps, pairs)],
+      worst: { ...edge.worst, pair: edge.worst.pair + pairs },
+      curve: [...chain(slit), ...edge.curve.map((segment) => raised(segment, up))],
+    },
+    middle: 2 * start,
+  };
+}
+
+const raised = (segment: Segment, mm: number): Segment =>
+  segment.map(([x, y]): Point => [x, y + mm]) as unknown as Segment;
 
 /** A neck edge: what lies in the middle when it begins, and its steps above that. */
 export function knitNeck(wish: NeckWish): Neck {

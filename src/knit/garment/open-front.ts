@@ -65,7 +65,7 @@ function openNeck(wish: Parameters<typeof knitNeck>[0]): Neck {
 /** Stitches of half a front neck: the count that leaves neck and front width nearest to what was asked, at the worse of the two. */
 export function frontNeckStitches(targets: Targets, counts: PanelCounts): number {
   const asked = stitchesIn((targets.neck - targets.frontBand) / 2, counts.gauge);
-  const front = stitchesIn((targets.underarm - targets.frontBand) / 2, counts.gauge);
+  const front = stitchesIn((targets.underarm - targets.frontBand) / 2, counts.gauge) + counts.seam;
   const rest = (counts.underarm - counts.neck) / 2;
   const worst = (n: number): number => Math.max(Math.abs(n - asked), Math.abs(rest + n - front));
   const low = Math.floor(asked);

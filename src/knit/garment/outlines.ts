@@ -39,7 +39,10 @@ function askedPanel(design: Design, t: Targets, which: 'back' | 'front'): Point[
     [t.hem / 2, 0],
     ...(silhouetteFacts[silhouette].hasWaist ? [[t.waist / 2, t.waistHeight] as const] : []),
   ];
-  const arm = lifted(pointsOf(armhole(t.underarm / 2, t.underarmStep, t.across / 2, depth)), underarmY);
+  const arm = lifted(
+    pointsOf(armhole(t.underarm / 2, t.underarmStep, t.across / 2, depth, design.underarmMm)),
+    underarmY,
+  );
   const neckDepth = which === 'back' ? t.backNeckDepth : t.neckDepth;
   const from = which === 'front' && garmentKinds[design.kind].open ? t.frontBand / 2 : 0;
   const curve = neckCurve(which === 'back' ? BACK_NECK : necks[neck.shape], from, t.neck / 2, neckDepth);
@@ -54,6 +57,7 @@ interface AskedCap {
   readonly height: number;
   readonly step: number;
   readonly top: number;
+  readonly isSquare: boolean;
 }
 
 function askedSleeve(design: Design, t: Targets, cap: AskedCap): Point[] {
@@ -78,7 +82,7 @@ const straightTop = (wide: number, { step, top, height }: AskedCap): Curve =>
 const askedTops: Readonly<Record<SleeveTopName, (wide: number, cap: AskedCap) => Curve>> = {
   level: () => [],
   'let in': straightTop,
-  cap: (wide, { step, top, height }) => capCurve(wide, step, top / 2, height, 0),
+  cap: (wide, { step, top, height, isSquare }) => capCurve(wide, step, top / 2, height, 0, isSquare),
   line: straightTop,
 };
 
@@ -199,6 +203,7 @@ function sleeveOutline(
     height,
     step: flat ? 0 : step * stitchMm,
     top: flat ? 2 * targets.armholeDepth : top * stitchMm,
+    isSquare: counts.endsSquare,
   };
   const hem = { stitches: counts.cuff, pairs: pairs.cuff, gauge: cuffGauge };
   return {

@@ -22,6 +22,8 @@ export interface PanelCounts {
   readonly neck: number;
   /** bound off at each underarm by a raglan or an indented armhole */
   readonly step: number;
+  /** stitches that each side has for its seam */
+  readonly seam: number;
   /** of one shoulder, in the groups in which it is bound off, the outer one first; none for a raglan */
   readonly shoulder: readonly number[];
   readonly pairs: {
@@ -42,15 +44,21 @@ export interface PanelCounts {
 export const pairsToTop = ({ pairs }: PanelCounts): number =>
   pairs.hem + pairs.side + pairs.armhole + pairs.slope;
 
+/** Stitches that each sewn edge of a piece has for its seam. */
+export const seamStitches = ({ seamStitch = false }: Pick<Design, 'seamStitch'>): number =>
+  seamStitch ? 1 : 0;
+
 /** Whole numbers for the panels. Lengths carry their rounding on, so that the whole is never more than a row off. */
 export function panelCounts(design: Design, targets: Targets): PanelCounts {
   const { gauge } = designGauge(design, design.fabric);
   const hemGauge = designGauge(design, design.hem.fabric).gauge;
+  const seams = 2 * seamStitches(design);
   const widths = [targets.underarm, targets.across, targets.neck, targets.hem, targets.waist];
   const { followsHip, hasWaist } = silhouetteFacts[design.silhouette];
+  const more = [seams, armholes[design.armhole].toNeck ? 0 : seams, 0, seams, seams];
   const used = hasWaist ? 5 : followsHip ? 4 : 3;
   const counts = sameParity(
-    widths.slice(0, used).map((mm) => stitchesIn(mm, gauge)),
+    widths.slice(0, used).map((mm, i) => stitchesIn(mm, gauge) + (more[i] ?? 0)),
     design.hem.heightMm > 0 && design.hem.count === 'fitted' ? parityOf(design.hem.fabric) : undefined,
   );
   const [underarm = 0, across = 0, neck = 0, low = underarm, waist = low] = counts;
@@ -70,6 +78,7 @@ export function panelCounts(design: Design, targets: Targets): PanelCounts {
     across,
     neck,
     step,
+    seam: seamStitches(design),
     shoulder: toNeck
       ? []
       : shoulder > 0

@@ -32,6 +32,12 @@ export function backPickUp({ back, counts }: BandEdges): number {
   return back ? back.middle + 2 * neckSide(back, counts, (counts.neck % 2) / 2) : counts.neck;
 }
 
+/** Half of a back neck that is parted, from its opening to the shoulder. */
+export function halfBackPickUp({ back, counts }: BandEdges): number {
+  const start = (counts.neck % 2) / 2;
+  return back ? back.middle / 2 - start + neckSide(back, counts, start) : 0;
+}
+
 /** A cardigan's neck from its first decrease up: nothing of it rests at a middle, and the rows below are still its front edge. */
 export function openNeckSide(front: Neck, counts: PanelCounts): number {
   const plain = pairsBeforeNeck(front) / Math.max(1, front.edge.at.length);

@@ -5,7 +5,7 @@ import { garmentKinds } from './kinds/garments.ts';
 import { silhouetteFacts } from './kinds/silhouettes.ts';
 import { sleeveShapeFacts } from './kinds/sleeve-shapes.ts';
 import type { OpenFront } from './open-front.ts';
-import { type PanelCounts, pairsToTop } from './panel-counts.ts';
+import { type PanelCounts, pairsToTop, seamStitches } from './panel-counts.ts';
 import type { SleeveCounts } from './sleeve-counts.ts';
 import type { Targets } from './targets.ts';
 
@@ -51,7 +51,8 @@ export function roundingsOf(
   const list = [...panelWidths(design, targets, counts), ...panelHeights(design, targets, counts)];
   if (open) {
     const asked = (targets.underarm - targets.frontBand) / 2;
-    list.push(width('Front', 'front width at the underarm', asked, open.underarm, counts.gauge));
+    const seams = seamStitches(design);
+    list.push(width('Front', 'front width at the underarm', asked, open.underarm, counts.gauge, seams));
   }
   if (sleeve && garmentKinds[design.kind].sleeves) list.push(...sleeveRoundings(design, targets, sleeve));
   return list;
@@ -59,12 +60,13 @@ export function roundingsOf(
 
 function panelWidths(design: Design, targets: Targets, counts: PanelCounts): Rounding[] {
   const { gauge } = counts;
-  const list = [width('Back', 'width at the underarm', targets.underarm, counts.underarm, gauge)];
+  const seams = 2 * seamStitches(design);
+  const list = [width('Back', 'width at the underarm', targets.underarm, counts.underarm, gauge, seams)];
   const { followsHip, hasWaist } = silhouetteFacts[design.silhouette];
-  if (followsHip) list.push(width('Back', 'width above the hem', targets.hem, counts.low, gauge));
-  if (hasWaist) list.push(width('Back', 'width at the waist', targets.waist, counts.waist, gauge));
+  if (followsHip) list.push(width('Back', 'width above the hem', targets.hem, counts.low, gauge, seams));
+  if (hasWaist) list.push(width('Back', 'width at the waist', targets.waist, counts.waist, gauge, seams));
   if (armholes[design.armhole].hasOwnAcross) {
-    list.push(width('Back', 'width across the shoulders', targets.across, counts.across, gauge));
+    list.push(width('Back', 'width across the shoulders', targets.across, counts.across, gauge, seams));
   }
   list.push(width('Back', 'neck width', targets.neck, counts.neck, gauge));
   return list;
@@ -102,9 +104,9 @@ function sleeveRoundings(design: Design, targets: Targets, sleeve: SleeveCounts)
   const { gauge, cuffGauge, pairs } = sleeve;
   const list: Rounding[] = [];
   if (sleeveShapeFacts[design.sleeve.shape].beginsNarrow)
-    list.push(width('Sleeve', 'cuff width', targets.cuff, sleeve.low, gauge));
+    list.push(width('Sleeve', 'cuff width', targets.cuff, sleeve.low, gauge, 2 * seamStitches(design)));
   if (pairs.cuff > 0) list.push(height('Sleeve', 'cuff height', design.cuff.heightMm, pairs.cuff, cuffGauge));
-  list.push(width('Sleeve', 'sleeve width', sleeve.askedWidthMm, sleeve.wide, gauge));
+  list.push(width('Sleeve', 'sleeve width', sleeve.askedWidthMm, sleeve.wide, gauge, 2 * sleeve.seam));
   list.push({
     piece: 'Sleeve',
     measure: 'sleeve length',
@@ -117,17 +119,19 @@ function sleeveRoundings(design: Design, targets: Targets, sleeve: SleeveCounts)
   return list;
 }
 
+/** @param seams stitches that seams take of the count */
 const width = (
   piece: string,
   measure: Measure,
   askedMm: number,
   stitches: number,
   gauge: Gauge,
+  seams = 0,
 ): Rounding => ({
   piece,
   measure,
   askedMm,
-  madeMm: (stitches * 100) / gauge.stitches,
+  madeMm: ((stitches - seams) * 100) / gauge.stitches,
   count: stitches,
   unit: 'stitches',
   unitMm: 100 / gauge.stitches,

@@ -6,7 +6,7 @@ import { designGauge } from './gauges.ts';
 import { armholes } from './kinds/armholes.ts';
 import { sleeveShapeFacts } from './kinds/sleeve-shapes.ts';
 import { type SleeveTopName, sleeveTops } from './kinds/sleeve-tops.ts';
-import type { PanelCounts } from './panel-counts.ts';
+import { type PanelCounts, seamStitches } from './panel-counts.ts';
 import type { Sides } from './sides.ts';
 import type { Targets } from './targets.ts';
 import { fitted, pairsIn, sameParity, stitchesIn } from './whole-numbers.ts';
@@ -27,6 +27,10 @@ export interface SleeveCounts {
   /** of a set-in armhole */
   readonly cap: Cap | undefined;
   readonly isTopDown: boolean;
+  /** stitches of `wide` that each side has for its seam */
+  readonly seam: number;
+  /** the top of a set-in cap is as wide as it was asked for */
+  readonly endsSquare: boolean;
 }
 
 /** stitches at the top of a cap or raglan at least, so that both edges can be shaped */
@@ -44,20 +48,29 @@ export function sleeveCounts(
   const { sewnFlat: flat, topMm } = sleeveTops[end];
   const { beginsNarrow, widensAtOnce } = sleeveShapeFacts[design.sleeve.shape];
   const askedWidthMm = flat ? (panels.pairs.armhole * 400) / gauge.rows : targets.sleeveTop;
-  const topStitches = Math.max(LEAST_TOP, stitchesIn(topMm(askedWidthMm), gauge));
+  const topStitches = Math.max(LEAST_TOP, stitchesIn(design.sleeve.capTopMm ?? topMm(askedWidthMm), gauge));
   const lowMm = beginsNarrow ? targets.cuff : askedWidthMm;
-  const asked = [stitchesIn(askedWidthMm, gauge), topStitches, stitchesIn(lowMm, gauge)];
+  // the top of a straight sleeve is sewn along its whole width
+  const own = seamStitches(design);
+  const seam = flat ? 0 : own;
+  const lowSeam = beginsNarrow ? own : seam;
+  const asked = [
+    stitchesIn(askedWidthMm, gauge) + 2 * seam,
+    topStitches,
+    stitchesIn(lowMm, gauge) + 2 * lowSeam,
+  ];
   const [wide = 0, top = 0, low = 0] = sameParity(asked);
   const cuffPairs = pairsIn(design.cuff.heightMm, cuffGauge, 1);
-  const wanted = widensAtOnce ? Math.round(stitchesIn(targets.cuff, gauge)) : low;
+  const wanted = widensAtOnce ? Math.round(stitchesIn(targets.cuff, gauge)) + 2 * own : low;
   const cuff = cuffPairs > 0 ? fittedCuff(design.cuff.fabric, wanted, low) : low;
   const armhole = sides.edges[sides.edges.length - 1];
   const first = armhole?.steps[0];
   const step = first?.pair === 0 ? -first.by : 0;
   const isTopDown = design.sleeve.direction === 'top down';
+  const endsSquare = design.sleeve.capTopMm !== undefined;
   const cap =
     end === 'cap' && armhole
-      ? capFor({ gauge, wide, step, top, isTopDown }, armhole, design.sleeve.capEase)
+      ? capFor({ gauge, wide, step, top, isTopDown, endsSquare }, armhole, design.sleeve.capEase)
       : undefined;
   return {
     gauge,
@@ -75,13 +88,20 @@ export function sleeveCounts(
     },
     cap,
     isTopDown,
+    seam,
+    endsSquare,
   };
 }
 
-/** One row can at most make a stitch after each one: where the nearest count is too small for that, the next one up. */
+/** a cuff may be so much wider than the wrist asks; common practice, no published source */
+const MOST_WIDER = 1.25;
+
+/** One row can at most make a stitch after each one: where the nearest count is too small for that, the least that is not. */
 function fittedCuff(fabric: FabricName, wanted: number, low: number): number {
   const near = fitted(fabric, wanted);
-  return low - near >= near ? fitsSeamed(fabric, wanted).above : near;
+  if (low - near < near) return near;
+  const { above } = fitsSeamed(fabric, Math.ceil((low + 1) / 2));
+  return above <= MOST_WIDER * wanted ? above : near;
 }
 
 /** Pairs of rows above the underarm. */

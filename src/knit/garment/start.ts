@@ -7,6 +7,8 @@ import { armholes } from './kinds/armholes.ts';
 import type { GarmentKind } from './kinds/garments.ts';
 import type { NeckShape } from './kinds/necks.ts';
 import { necks } from './kinds/necks.ts';
+import { withHeadThrough } from './neck-for-head.ts';
+import { byPublishedRules } from './published-rules.ts';
 
 /** What she has chosen before she looks at single figures. */
 export interface Choices {
@@ -30,7 +32,11 @@ const SMALL_BUTTON_MM = 13;
 const GROWN_CHEST_MM = 700;
 
 /** A whole design to begin with, from a body, a swatch and four choices; every figure may be changed. */
-export function startingDesign(choices: Choices, body: Body, fabric: FabricName, gauge: Gauge): Design {
+export const startingDesign = (choices: Choices, body: Body, fabric: FabricName, gauge: Gauge): Design =>
+  withHeadThrough(byPublishedRules(simpleDesign(choices, body, fabric, gauge)));
+
+/** The same from shares of the body only, as all designs began once. */
+export function simpleDesign(choices: Choices, body: Body, fabric: FabricName, gauge: Gauge): Design {
   const { kind, armhole, neck, fit } = choices;
   const borderMm = whole(HEM_OF_ARMHOLE * body.armholeDepth);
   const rib: FabricName = 'rib 2x2';

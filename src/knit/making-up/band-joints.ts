@@ -3,7 +3,7 @@ import type { Joint, Line, Stretch } from './joint.ts';
 
 /** The edges that bands are picked up along. */
 export type EdgeName =
-  | `${'left' | 'right'} ${'front neck' | 'sleeve top' | 'front edge' | 'front armhole' | 'back armhole'}`
+  | `${'left' | 'right'} ${'front neck' | 'back neck' | 'sleeve top' | 'front edge' | 'front armhole' | 'back armhole'}`
   | 'middle of the front neck'
   | 'front neck'
   | 'back neck';
@@ -81,7 +81,7 @@ export function closingsOf(
 }
 
 /** Where bands are bound off, and the ends of those that do not go round. */
-export function freeBandEdges(bands: readonly SewnBand[], isOpen: boolean): Joint[] {
+export function freeBandEdges(bands: readonly SewnBand[], isOpen: boolean, hasOpening: boolean): Joint[] {
   const hasFrontBands = bands.some(({ role }) => role === 'front band');
   return bands.flatMap((band): Joint[] => {
     const as = band.role === 'neckband' ? 'neck' : band.role === 'armhole band' ? 'armhole' : 'front';
@@ -90,9 +90,10 @@ export function freeBandEdges(bands: readonly SewnBand[], isOpen: boolean): Join
       return { kind: 'left free', line: [{ piece, make: i + 1, part, edge: 'top' }], as };
     });
     const ends = (['right', 'left'] as const).map((edge): Joint => {
-      return { kind: 'left free', line: [sideOf(band, 1, edge)], as: 'front' };
+      return { kind: 'left free', line: [sideOf(band, 1, edge)], as: hasOpening ? 'opening' : 'front' };
     });
-    const isFree = band.role === 'front band' || (band.role === 'neckband' && isOpen && !hasFrontBands);
+    const isFree =
+      band.role === 'front band' || (band.role === 'neckband' && (hasOpening || (isOpen && !hasFrontBands)));
     return isFree ? [...tops, ...ends] : tops;
   });
 }

@@ -173,7 +173,9 @@ const isNeck = (line: LaidLine): boolean =>
 function neckOf(worked: readonly WorkedJoint[]): number | undefined {
   const lines = worked.flatMap(({ joint, lines: all }) => {
     if (joint.kind === 'left free') return joint.as === 'neck' && !isOfBand(joint, worked) ? all : [];
-    return joint.kind === 'pick up' && takesNeck(joint) ? all.filter(isNeck) : [];
+    return joint.kind === 'pick up' && takesNeck(joint) && !isArmhole(joint, worked)
+      ? all.filter(isNeck)
+      : [];
   });
   return lines.length === 0 ? undefined : lines.reduce((sum, { mm }) => sum + mm, 0);
 }

@@ -45,7 +45,7 @@ export type SeamKind = (typeof seamKinds)[number];
 export const seamWays = ['mattress', 'three-needle', 'grafted', 'sewn'] as const;
 export type SeamWay = (typeof seamWays)[number];
 
-export const freeEdges = ['hem', 'cuff', 'front', 'neck', 'armhole'] as const;
+export const freeEdges = ['hem', 'cuff', 'front', 'neck', 'armhole', 'opening'] as const;
 export type FreeEdge = (typeof freeEdges)[number];
 
 /** So many stitches picked up along a line. */

@@ -22,6 +22,8 @@ export interface Sewn {
   readonly isOpen: boolean;
   /** the neck of a front that is not opened is not shaped: it lies between the shoulders */
   readonly isFlatFront: boolean;
+  /** of a back that is parted below its neck: each half of the neck upwards, and the edges of the opening */
+  readonly opening?: OpenedBack;
   readonly shoulders: SeamWay;
   /** how much longer a set-in cap is than its armhole, in hundredths */
   readonly capEase: number;
@@ -33,6 +35,13 @@ export interface Sewn {
  */
 export const stated = (sewn: Sewn): readonly Joint[] => new Statement(sewn).joints();
 
+export interface OpenedBack {
+  readonly left: Line;
+  readonly right: Line;
+  /** down one side and up the other */
+  readonly edges: Line;
+}
+
 /** the right shoulder is sewn first: the left one is where a band begins */
 const WORN = ['right', 'left'] as const;
 /** of two makes the first is the left one */
@@ -42,10 +51,14 @@ class Statement {
   constructor(private readonly sewn: Sewn) {}
 
   joints(): readonly Joint[] {
-    const { back, bands, fronts, isOpen, isRaglan } = this.sewn;
+    const { back, bands, fronts, isOpen, isRaglan, opening } = this.sewn;
     // a band worked in rows round a closed neck wants one seam open: of a raglan the left one at the back
     const isRound =
-      !isOpen && back !== undefined && fronts !== undefined && bands.some(({ role }) => role === 'neckband');
+      !isOpen &&
+      opening === undefined &&
+      back !== undefined &&
+      fronts !== undefined &&
+      bands.some(({ role }) => role === 'neckband');
     const later: Worn | undefined = isRound ? 'left' : undefined;
     const lines = this.edges();
     return [
@@ -59,7 +72,7 @@ class Statement {
       ...AS_KNITTED.flatMap((worn) => this.sleeveSeam(worn)),
       ...closingsOf(bands, 'armhole band', true),
       ...this.free(lines),
-      ...freeBandEdges(bands, isOpen),
+      ...freeBandEdges(bands, isOpen, opening !== undefined),
     ];
   }
 
@@ -132,7 +145,7 @@ class Statement {
 
   /** Every edge that a band may be picked up along, from the right to the left with the right side facing. */
   private edges(): Readonly<Record<EdgeName, Line>> {
-    const { back, fronts, isOpen, isFlatFront, isRaglan, sleeves } = this.sewn;
+    const { back, fronts, isOpen, isFlatFront, isRaglan, opening, sleeves } = this.sewn;
     const sleeveTop = (worn: Worn): Line => (isRaglan && sleeves ? sleeves[worn].top() : []);
     const neck = (worn: Worn): Line =>
       !fronts || isFlatFront ? [] : fronts[worn].neckSide(atFront[worn], isRaglan);
@@ -143,7 +156,9 @@ class Statement {
       'middle of the front neck': fronts && !isOpen && !isFlatFront ? fronts.left.middle() : [],
       'right front neck': neck('right'),
       'front neck': fronts && isFlatFront ? fronts.left.wholeNeck() : [],
-      'back neck': back?.wholeNeck() ?? [],
+      'back neck': opening ? [] : (back?.wholeNeck() ?? []),
+      'left back neck': opening?.left ?? [],
+      'right back neck': turnedRound(opening?.right ?? []),
       'left sleeve top': sleeveTop('left'),
       'right sleeve top': sleeveTop('right'),
       'left front edge': turnedRound(front('left')),
@@ -157,7 +172,7 @@ class Statement {
 
   /** What no seam and no band takes. */
   private free(lines: Readonly<Record<EdgeName, Line>>): Joint[] {
-    const { back, fronts, isOpen, sleeves, bands } = this.sewn;
+    const { back, fronts, isOpen, opening, sleeves, bands } = this.sewn;
     const taken = new Set(bands.flatMap(({ along }) => along.map(({ edge }) => edge)));
     const hasArmholes = !sleeves && !bands.some(({ role }) => role === 'armhole band');
     const open = Object.entries(lines).filter(
@@ -169,6 +184,7 @@ class Statement {
       ...(fronts && isOpen ? free('hem', fronts.right.hem()) : []),
       ...(sleeves ? AS_KNITTED.flatMap((worn) => free('cuff', sleeves[worn].cuff())) : []),
       ...open.flatMap(([name, line]) => free(openAs(name), line)),
+      ...(opening ? free('opening', opening.edges) : []),
     ];
   }
 }

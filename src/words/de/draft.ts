@@ -246,6 +246,8 @@ export const words: Translation<typeof english> = {
   'left front neck': 'linke vordere Halskante',
   'right front neck': 'rechte vordere Halskante',
   'back neck': 'hintere Halskante',
+  'left back neck': 'linke Hälfte der hinteren Halskante',
+  'right back neck': 'rechte Hälfte der hinteren Halskante',
   'front neck': 'vordere Halskante',
   'middle of the front neck': 'Mitte der vorderen Halskante',
   'point of the V': 'Spitze des V',

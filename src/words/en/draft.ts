@@ -252,6 +252,8 @@ export const words = {
   'left front neck': 'left front neck',
   'right front neck': 'right front neck',
   'back neck': 'back neck',
+  'left back neck': 'left half of the back neck',
+  'right back neck': 'right half of the back neck',
   'front neck': 'front neck',
   'middle of the front neck': 'middle of the front neck',
   'point of the V': 'point of the V',

@@ -1,6 +1,7 @@
 import type { FabricName } from '../../../src/knit/fabric.ts';
 import type { Design } from '../../../src/knit/garment/design.ts';
 import type { Draft } from '../../../src/knit/garment/draft.ts';
+import { garmentKinds } from '../../../src/knit/garment/kinds/garments.ts';
 import type { Measure } from '../../../src/knit/garment/roundings.ts';
 import type { Gauge } from '../../../src/knit/gauge.ts';
 import type { Plan, PlannedPart, PlannedRow } from '../../../src/knit/piece/planned.ts';
@@ -18,11 +19,11 @@ export class AsKnitted {
     const flat = this.design.armhole === 'drop' || this.design.armhole === 'indented';
     switch (measure) {
       case 'width at the underarm':
-        return this.wide(this.upTo('Back', 'body')?.after);
+        return this.sewn(this.upTo('Back', 'body')?.after);
       case 'width above the hem':
-        return this.wide(this.aboveRib('Back', 'hem', 'body'));
+        return this.sewn(this.aboveRib('Back', 'hem', 'body'));
       case 'width across the shoulders':
-        return this.wide(this.across());
+        return this.sewn(this.across());
       case 'neck width':
         return this.design.armhole === 'raglan'
           ? this.wide(this.upTo('Back', 'raglan')?.after)
@@ -48,10 +49,12 @@ export class AsKnitted {
       case 'cuff width':
         return this.design.sleeve.direction === 'cuff up' || flat
           ? undefined
-          : this.wide(this.aboveCuff()?.after);
+          : this.sewn(this.aboveCuff()?.after);
       case 'sleeve width':
         return this.design.sleeve.direction === 'cuff up'
-          ? this.wide(this.upTo('Sleeve', 'sleeve')?.after)
+          ? flat
+            ? this.wide(this.upTo('Sleeve', 'sleeve')?.after)
+            : this.sewn(this.upTo('Sleeve', 'sleeve')?.after)
           : undefined;
       default:
         return undefined;
@@ -78,6 +81,10 @@ export class AsKnitted {
       armhole: this.level(down ?? 0) + this.slanting([0, ...back]),
     };
   }
+
+  /** Widths of pieces that have a stitch for the seam at either edge. */
+  private readonly sewn = (stitches: number | undefined): number | undefined =>
+    stitches === undefined ? undefined : this.wide(stitches - (this.design.seamStitch ? 2 : 0));
 
   private readonly level = (stitches: number): number =>
     (stitches * 100) / this.gauge(this.design.fabric).stitches;
@@ -155,7 +162,11 @@ export class AsKnitted {
     const [, beside] = this.along(piece);
     if (!beside) return undefined;
     const rows = beside.rows.filter((row) => beside.sections[row.section]?.name !== 'bind off');
-    return (rows.length * 100) / this.gauge(this.design.fabric).rows;
+    // a back that opens is parted so many pairs of rows before its neck begins
+    const { opening, openingMm = 0 } = this.design.neck;
+    const opens = piece === 'Back' && opening === 'back' && !garmentKinds[this.design.kind].open;
+    const pairs = opens ? Math.round((openingMm * this.gauge(this.design.fabric).rows) / 200) : 0;
+    return ((rows.length - 2 * pairs) * 100) / this.gauge(this.design.fabric).rows;
   }
 }
 

@@ -3,7 +3,8 @@ import { factsOf } from '../../../knit/fabric-facts.ts';
 import { type BodyTable, bodyOfSize } from '../../../knit/garment/bodies.ts';
 import type { Body, Design } from '../../../knit/garment/design.ts';
 import { gaugeOfSwatch, ROWS_PER_RIDGE } from '../../../knit/garment/gauges.ts';
-import { type Choices, startingDesign } from '../../../knit/garment/start.ts';
+import { armholes } from '../../../knit/garment/kinds/armholes.ts';
+import { type Choices, simpleDesign, startingDesign } from '../../../knit/garment/start.ts';
 import type { Gauge } from '../../../knit/gauge.ts';
 import type { Swatch } from '../../../knit/piece/garment.ts';
 import { needleSizes } from '../../../words/needle-sizes.ts';
@@ -29,7 +30,7 @@ export interface SwatchForm {
 /** What she has chosen and typed. The design follows from it; what she has not touched follows the body and the choices. */
 export interface DesignForm {
   /** forms of version 1 begin with the choices that there were then: what a garment was designed from stays as it was */
-  readonly version: 1 | 2;
+  readonly version: 1 | 2 | 3;
   readonly name: string;
   readonly choices: Choices;
   /** whose measures: a saved person's name, or a table's size, until she types over them */
@@ -63,7 +64,7 @@ export const usualSwatch = (fabric: FabricName): SwatchForm => ({
 });
 
 export const newForm = (): DesignForm => ({
-  version: 2,
+  version: 3,
   name: '',
   choices: { kind: 'pullover', armhole: 'set-in', neck: 'round', fit: 'standard' },
   person: { table: 'women', size: 'M' },
@@ -103,6 +104,10 @@ export function readSwatch(form: SwatchForm): Swatch | undefined {
 const rowsOf = ({ inRidges }: SwatchForm, counted: Figure): Figure =>
   counted !== null && inRidges ? ROWS_PER_RIDGE * counted : counted;
 
+/** What she had typed for another armhole did nothing to a set-in one before version 3. */
+const isDeaf = ({ version, choices }: DesignForm, path: string): boolean =>
+  version < 3 && armholes[choices.armhole].isCurved && path === 'underarmMm';
+
 const NO_GAUGE: Gauge = { stitches: 0, rows: 0 };
 
 /** The design that follows from the form. An empty figure becomes NaN, which the draft refuses at its field. */
@@ -116,11 +121,12 @@ export function designOf(form: DesignForm): Design {
   const borders = form.version === 1 ? Math.max(2, panels - 0.5) : borderNeedle(panels);
   const needles = { panels, borders: rib?.needle ?? borders };
   const design: Design = { ...begun, gauges, needles, overruled: form.overruled };
-  return Object.entries(form.own).reduce((made, [path, value]) => withFigure(made, path, value), design);
+  const own = Object.entries(form.own).filter(([path]) => !isDeaf(form, path));
+  return own.reduce((made, [path, value]) => withFigure(made, path, value), design);
 }
 
 function begunFrom({ version, choices, body, fabric, person }: DesignForm, gauge: Gauge): Design {
-  const begun = startingDesign(choices, body, fabric, gauge);
+  const begun = (version === 3 ? startingDesign : simpleDesign)(choices, body, fabric, gauge);
   if (version === 1) return asOfVersion1(begun);
   // men's fronts close left over right (S. Pearl-McPhee, yarnharlot.ca, Feb. 2009; The Knitting Goddess, Oct. 2014)
   return person.table === 'men'

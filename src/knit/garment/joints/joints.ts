@@ -15,6 +15,8 @@ import { SleeveLines } from './sleeve-lines.ts';
 export interface FlatNecks {
   readonly back: number;
   readonly front: number;
+  /** the back is parted below its neck */
+  readonly isOpenedBehind: boolean;
 }
 
 /** The making up of a drafted garment, stated in its order. Each edge of each of its pieces is used or left free. */
@@ -36,6 +38,7 @@ export function jointsOf(design: Design, recipes: readonly Recipe[], flat: FlatN
     isIndented: armhole.isIndented,
     isOpen,
     isFlatFront: !isOpen && flat.front > 0,
+    ...(flat.isOpenedBehind ? { opening: new PanelLines(back, 1, false, flat.back).opened() } : {}),
     shoulders: holdsShoulders(design) ? shoulderEndFacts(design.shoulderEnd).seam : 'mattress',
     capEase: sleeveTops[armhole.sleeveTop].takesEase ? design.sleeve.capEase : 0,
   });
@@ -49,6 +52,8 @@ const EDGES: Readonly<Record<string, EdgeName>> = {
   'middle of the front neck': 'middle of the front neck',
   'front neck': 'front neck',
   'back neck': 'back neck',
+  'left back neck': 'left back neck',
+  'right back neck': 'right back neck',
   'left sleeve top': 'left sleeve top',
   'right sleeve top': 'right sleeve top',
   'left front edge': 'left front edge',

@@ -1,5 +1,6 @@
 import type { Line, Stretch } from '../../making-up/joint.ts';
 import { type PanelEdges, turnedRound, type Underarm } from '../../making-up/piece-edges.ts';
+import type { OpenedBack } from '../../making-up/statement.ts';
 import { counts } from '../../piece/counts.ts';
 import type { Edge, PartRecipe, Recipe } from '../../piece/recipe.ts';
 import { armholes } from '../kinds/armholes.ts';
@@ -91,6 +92,18 @@ export class PanelLines implements PanelEdges {
     const [from] = this.neckOfTop('left');
     const [, to] = this.neckOfTop('right');
     return [from === 0 ? top : { ...top, stitches: { from, to } }];
+  }
+
+  /** Of a back that is parted below its neck: its halves, and the edges of the opening from the right one to the left. */
+  opened(): OpenedBack {
+    const half = (outer: Edge, shaped: 'before' | 'after'): Line => [
+      { ...this.stretch(this.leaf(outer), outer === 'right' ? 'left' : 'right'), shaped },
+    ];
+    return {
+      left: half('left', 'after'),
+      right: half('right', 'after'),
+      edges: [...turnedRound(half('right', 'before')), ...this.middle(), ...half('left', 'before')],
+    };
   }
 
   private isParted = (): boolean => this.recipe.parts.length > 1 || (this.isHalf && this.neck === 0);

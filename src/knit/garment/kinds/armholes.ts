@@ -28,10 +28,14 @@ export interface ArmholeFacts {
   readonly acrossMm: (asked: AskedWidths) => number;
   /** that width is a figure of its own: neither the underarm's nor the neck's */
   readonly hasOwnAcross: boolean;
+  /** it is rounded: something is bound off first, then the curve; what is sewn into it has a cap */
+  readonly isCurved: boolean;
+  /** how much deeper than the body's a new design's is, as a share of it */
+  readonly deeper: number;
   /** its shoulders usually slope */
   readonly slopes: boolean;
   /** its edge as asked for: from half the underarm's width to half the width above it, mm */
-  readonly curve: (underarm: number, step: number, across: number, depth: number) => Curve;
+  readonly curve: (underarm: number, step: number, across: number, depth: number, levelMm?: number) => Curve;
   /** how the sleeve ends that is sewn into it */
   readonly sleeveTop: SleeveTopName;
 }
@@ -44,6 +48,12 @@ const UNDERARM_SHARE = 0.08;
  * published source.
  */
 const INDENT_SHARE = 0.085;
+
+/**
+ * A drop shoulder's armhole is deeper than the body's: about a quarter of the finished chest (M. S. Huff, 'Plotting a
+ * sleeve'; Pope Knits, 'Heaven': 22 cm at 93, 24 at 113), as a share of the body's armhole depth.
+ */
+const DROP_DEEPER = 0.15;
 
 const straight: ArmholeFacts['curve'] = (underarm, step, across, depth) =>
   raglanCurve(underarm, step, across, depth, 0);
@@ -60,6 +70,8 @@ const table = {
     isIndented: false,
     acrossMm: ({ underarm }) => underarm,
     hasOwnAcross: false,
+    isCurved: false,
+    deeper: DROP_DEEPER,
     slopes: false,
     curve: straight,
     sleeveTop: 'level',
@@ -73,6 +85,8 @@ const table = {
     isIndented: true,
     acrossMm: ({ underarm, step }) => underarm - 2 * step,
     hasOwnAcross: true,
+    isCurved: false,
+    deeper: 0,
     slopes: true,
     curve: straight,
     sleeveTop: 'let in',
@@ -86,8 +100,10 @@ const table = {
     isIndented: false,
     acrossMm: ({ crossBack }) => crossBack,
     hasOwnAcross: true,
+    isCurved: true,
+    deeper: 0,
     slopes: true,
-    curve: (underarm, _step, across, depth) => setInCurve(underarm, across, depth),
+    curve: (underarm, _step, across, depth, levelMm) => setInCurve(underarm, across, depth, levelMm),
     sleeveTop: 'cap',
   },
   raglan: {
@@ -99,6 +115,8 @@ const table = {
     isIndented: false,
     acrossMm: ({ neck }) => neck,
     hasOwnAcross: false,
+    isCurved: false,
+    deeper: 0,
     slopes: true,
     curve: straight,
     sleeveTop: 'line',
