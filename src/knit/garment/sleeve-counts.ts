@@ -101,7 +101,7 @@ function fittedCuff(fabric: FabricName, wanted: number, low: number): number {
   const near = fitted(fabric, wanted);
   if (low - near < near) return near;
   const { above } = fitsSeamed(fabric, Math.ceil((low + 1) / 2));
-  return above <= MOST_WIDER * wanted ? above : near;
+  return above <= MOST_WIDER * wanted ? above : fitsSeamed(fabric, wanted).above;
 }
 
 /** Pairs of rows above the underarm. */
