@@ -3,7 +3,6 @@ import type { Box } from './box/box.ts';
 import type { Changes } from './box/changes.ts';
 import type { Store } from './interface.ts';
 import type { LastSeen } from './place/last-seen.ts';
-import type { ReadAtOpening } from './place/read-at-opening.ts';
 import {
   type InHand,
   inHandStores,
@@ -24,8 +23,7 @@ interface CallsNeed extends Box {
   readonly emptied: boolean;
   /** as read when it was opened */
   readonly settings: Settings;
-  readonly first: ReadAtOpening;
-  readonly lastSeen: LastSeen;
+  readonly seen: LastSeen;
 }
 
 /** Everything that can be asked of the open box. */
@@ -83,21 +81,19 @@ function placeCalls(
 ): Names<
   'place' | 'latestPlaces' | 'inHand' | 'entriesOf' | 'finishRow' | 'finishRows' | 'undo' | 'goTo' | 'append'
 > {
-  const { door, taps, first, lastSeen } = box;
-  /** the last one painted: what the screen goes on with while the box is away */
-  let painted: InHand | undefined;
+  const { door, taps, seen } = box;
 
   async function inHand(key?: string): Promise<Result<InHand>> {
-    const read = first.answers(key) ?? (await door.read(inHandStores, (tx) => readInHand(tx, key)));
+    const known = seen.atOpening(key);
+    const read = known ? ok(known) : await door.read(inHandStores, (tx) => readInHand(tx, key));
     if (read.ok) {
       const place = taps.saw(read.value.place);
-      painted = place === read.value.place ? read.value : { ...read.value, place };
-      lastSeen.keep(painted);
-      return ok(painted);
+      return ok(seen.shows(place === read.value.place ? read.value : { ...read.value, place }));
     }
-    const place = painted === undefined ? undefined : taps.seen(painted.place.id);
-    const same = painted !== undefined && (key === undefined || key === painted.place.id);
-    return isSilent(read) && same && place !== undefined ? ok({ ...(painted as InHand), place }) : read;
+    // the screen goes on with what it shows while the box is away
+    const shown = isSilent(read) ? seen.shown(key) : undefined;
+    const place = shown && taps.seen(shown.place.id);
+    return shown && place ? ok({ ...shown, place }) : read;
   }
 
   return {
@@ -107,8 +103,8 @@ function placeCalls(
         present(await tx.objectStore('places').get(key), 'no-such-make'),
       );
       if (read.ok) return ok(taps.saw(read.value));
-      const seen = taps.seen(key);
-      return isSilent(read) && seen !== undefined ? ok(seen) : read;
+      const last = taps.seen(key);
+      return isSilent(read) && last !== undefined ? ok(last) : read;
     },
     latestPlaces: (n) => door.read(['places'], (tx) => latest(tx, n)),
     entriesOf: (key, { lastN } = {}) => door.read(['log', 'places'], (tx) => readEntries(tx, key, lastN)),
@@ -166,7 +162,7 @@ function boxCalls(
     dropped: taps.dropped,
     probe: async () => {
       // a window that slept may not have been told of a change
-      need.first.forget();
+      need.seen.changed();
       const answers = await door.read(['settings'], async (tx) => {
         await tx.objectStore('settings').count();
       });

@@ -11,7 +11,6 @@ import { noneWhenRefused } from './faults.ts';
 import { randomId } from './ids.ts';
 import type { Store } from './interface.ts';
 import { lastSeenIn } from './place/last-seen.ts';
-import { readAtOpening } from './place/read-at-opening.ts';
 import {
   type InHand,
   inHandStores,
@@ -61,8 +60,8 @@ export async function openStore(options: StoreOptions = {}): Promise<Result<Stor
     pauseMs: options.pauseMs,
     onState: () => changes.tellHere({ kind: 'state' }),
   });
-  const lastSeen = lastSeenIn(keep, name);
-  const start = await readStart(door, options.first, lastSeen.seen());
+  const seen = lastSeenIn(keep, name);
+  const start = await readStart(door, options.first, seen.guess());
   if (!start.ok) {
     changes.close();
     door.close();
@@ -71,11 +70,12 @@ export async function openStore(options: StoreOptions = {}): Promise<Result<Stor
   const { device, isEmpty, settings, inHand } = start.value;
   const sentinel = sentinelIn(keep, name);
   const box: Box = { door, sentinel, device, now: options.now ?? Date.now, tell: changes.tell };
-  const taps = openTaps({ ...box, keep, name });
+  const taps = openTaps({ ...box, keep, name, seen });
   // before what is held goes into the box: that is a change
-  const first = readAtOpening(options.first?.make, inHand, changes);
+  seen.opened(options.first?.make, inHand);
+  changes.listen(seen.changed);
   await taps.drain();
-  return ok(makeCalls({ ...box, changes, taps, emptied: isEmpty, settings, first, lastSeen }));
+  return ok(makeCalls({ ...box, changes, taps, emptied: isEmpty, settings, seen }));
 }
 
 interface Start {

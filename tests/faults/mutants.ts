@@ -68,10 +68,10 @@ const mutants: readonly Mutant[] = [
       },
       {
         file: 'src/store/place/taps.ts',
-        from: 'unsure.delete(wish.make);\n    known.set(wish.make, written.value);',
+        from: 'unsure.delete(wish.make);\n    seen.saw(written.value);',
         to: `await door.write(['places'], async (tx) => void (await tx.objectStore('places').put(written.value)));
     unsure.delete(wish.make);
-    known.set(wish.make, written.value);`,
+    seen.saw(written.value);`,
       },
     ],
     staysGreen: inFaultTest('to finish a row'),

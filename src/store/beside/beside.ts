@@ -2,6 +2,7 @@ import type { Fault } from '../../knit/fault.ts';
 import type { Change } from '../box/changes.ts';
 import type { Door } from '../box/door.ts';
 import { journalIn } from '../place/journal.ts';
+import type { LastSeen } from '../place/last-seen.ts';
 import type { Wish } from '../place/write-log.ts';
 import type { PlaceRecord } from '../records.ts';
 import type { SentinelKeeper } from './sentinel.ts';
@@ -29,13 +30,12 @@ export interface BesideNeed {
   readonly name: string;
   readonly sentinel: SentinelKeeper;
   readonly tell: (change: Change) => void;
-  /** places as they were last seen in the box */
-  readonly known: Map<string, PlaceRecord>;
+  readonly seen: LastSeen;
 }
 
 const DRAIN_EVERY_MS = 3000;
 
-export function openBeside({ door, keep, name, sentinel, tell, known }: BesideNeed): Beside {
+export function openBeside({ door, keep, name, sentinel, tell, seen }: BesideNeed): Beside {
   const journal = journalIn(keep, name);
   let draining: Promise<Fault | undefined> | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -60,7 +60,7 @@ export function openBeside({ door, keep, name, sentinel, tell, known }: BesideNe
     if (written.value === undefined) return undefined;
     const { places, entries } = written.value;
     refused = written.value.refused ?? refused;
-    for (const place of places) known.set(place.id, place);
+    for (const place of places) seen.saw(place);
     sentinel.change((was) => ({ entries: was.entries + entries }));
     tell({ kind: 'all' });
     return undefined;
@@ -71,7 +71,7 @@ export function openBeside({ door, keep, name, sentinel, tell, known }: BesideNe
     hold(wishes) {
       const places: PlaceRecord[] = [];
       for (const wish of wishes) {
-        const base = known.get(wish.make);
+        const base = seen.place(wish.make);
         const place = base && journal.hold(wish, base);
         if (place) places.push(place);
       }

@@ -30,14 +30,13 @@ export interface Taps {
   stop(): void;
 }
 
-export interface TapsNeed extends Omit<BesideNeed, 'known'> {
+export interface TapsNeed extends BesideNeed {
   readonly device: string;
   readonly now: () => number;
 }
 
 export function openTaps(need: TapsNeed): Taps {
-  const { door, keep, name, sentinel, device, now, tell } = need;
-  const known = new Map<string, PlaceRecord>();
+  const { door, keep, name, sentinel, device, now, tell, seen } = need;
   /** wishes of which nobody can say whether they were written; the same tap again is the same wish */
   const unsure = new Map<string, Wish>();
   let beside: Beside | undefined;
@@ -45,7 +44,7 @@ export function openTaps(need: TapsNeed): Taps {
   /** Undefined where that part of the app is not to be had. */
   const opened = async (): Promise<Beside | undefined> => {
     const part = await import('../beside/beside.ts').catch(() => undefined);
-    beside ??= part?.openBeside({ ...need, known });
+    beside ??= part?.openBeside(need);
     return beside;
   };
 
@@ -68,15 +67,15 @@ export function openTaps(need: TapsNeed): Taps {
 
   async function write(wish: Wish): Promise<Result<Tapped>> {
     const doubted = unsure.has(wish.make);
-    const seen = known.get(wish.make);
-    const ways = seen?.ways ? await import('./told-ways.ts').catch(() => undefined) : undefined;
+    const was = seen.place(wish.make);
+    const ways = was?.ways ? await import('./told-ways.ts').catch(() => undefined) : undefined;
     const written = await door.write(tapStores, async (tx, again) => {
-      const place = await writeWish(tx, wish, again || doubted, ways ? undefined : seen);
+      const place = await writeWish(tx, wish, again || doubted, ways ? undefined : was);
       return ways ? ways.withWaysTold(tx, place) : place;
     });
     if (!written.ok) return refused(wish, written);
     unsure.delete(wish.make);
-    known.set(wish.make, written.value);
+    seen.saw(written.value);
     sentinel.change((was) => ({ entries: was.entries + 1 }), true);
     tell({ kind: 'place', key: wish.make });
     return ok({ place: written.value });
@@ -113,11 +112,11 @@ export function openTaps(need: TapsNeed): Taps {
     held,
     dropped: () => beside?.dropped(),
     saw(place) {
-      known.set(place.id, place);
+      seen.saw(place);
       return placeWith(place);
     },
     seen(key) {
-      const base = known.get(key);
+      const base = seen.place(key);
       return base && placeWith(base);
     },
     stop: () => beside?.stop(),
