@@ -30,7 +30,7 @@ function MadeUp({ draft }: { readonly draft: Draft }) {
   const list = useMemo(() => (now ? finishedBeside(now, draft) : []), [now, draft]);
   if (list.length === 0) return null;
   return (
-    <div class="draft-scroll">
+    <div class="draft-wraps">
       <table class="draft-table">
         <caption>{say('draft.madeUp')}</caption>
         <thead>
@@ -60,7 +60,7 @@ function MadeUp({ draft }: { readonly draft: Draft }) {
 
 function Roundings({ list }: { readonly list: readonly Rounding[] }) {
   return (
-    <div class="draft-scroll">
+    <div class="draft-wraps">
       <table class="draft-table">
         <caption>{say('draft.roundings')}</caption>
         <thead>
