@@ -58,8 +58,9 @@ export default defineConfig({
           // three at once, since a browser waits half of its time; each has a host and a profile of its own
           isolate: false,
           maxWorkers: 3,
-          testTimeout: 60_000,
-          hookTimeout: 120_000,
+          // a test may build a page, while the tests in Node run beside it
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
         },
       },
     ],

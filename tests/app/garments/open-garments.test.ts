@@ -6,14 +6,15 @@ import {
   openBasket,
   openDrawing,
   openGarment,
+  openGarmentInHand,
 } from '../../../src/app/garments/open-garments.ts';
 import { planRecords } from '../../../src/app/garments/plan-records.ts';
 import { openSample } from '../../../src/app/garments/sample.ts';
 import { finishRow, goToRow, openMake } from '../../../src/app/in-hand/knit.ts';
 import { nextMake } from '../../../src/app/in-hand/next-make.ts';
-import { basket, garmentShown, lastKnitted, readFault } from '../../../src/app/state.ts';
+import { basket, garmentInHand, garmentShown, inHand, lastKnitted, readFault } from '../../../src/app/state.ts';
 import { fault, refuse } from '../../../src/knit/fault.ts';
-import { given } from '../../store/scenario.ts';
+import { given, scarf } from '../../store/scenario.ts';
 import { openApp } from '../open-app.ts';
 
 describe('the sample', () => {
@@ -167,6 +168,30 @@ describe('a garment', () => {
     const garment = await store.garment('sample');
     expect(garment.ok && garment.value).toMatchObject(both);
     expect(garmentShown.value?.garment).toMatchObject(both);
+  });
+
+  it('takes with it what was shown of it, and leaves what is shown of others', async () => {
+    const { store, back } = await openApp();
+    const other = scarf('scarf', 20);
+    given(await store.saveGarment(other.garment, other.plans));
+    await openMake(back);
+    await openBasket();
+    await openGarment('sample');
+    await openGarmentInHand('sample');
+    await openDrawing('sample');
+    await openDrawing('scarf');
+    lastKnitted.value = inHand.value;
+    expect(await deleteGarment('scarf')).toBe(true);
+    expect([...drawings.value.keys()]).toEqual(['sample']);
+    expect(basket.value?.map(({ garment }) => garment.id)).toEqual(['sample']);
+    expect(lastKnitted.value?.garment.id).toBe('sample');
+    expect(await deleteGarment('sample')).toBe(true);
+    expect(lastKnitted.value).toBeUndefined();
+    expect([garmentShown.value, garmentInHand.value]).toEqual([undefined, undefined]);
+    expect([drawings.value.size, basket.value]).toEqual([0, []]);
+    await openGarment('sample');
+    expect(garmentShown.value).toBeNull();
+    expect(readFault.value).toBeUndefined();
   });
 
   it('is gone when it is deleted, and another one of that name is not', async () => {

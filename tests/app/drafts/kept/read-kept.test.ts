@@ -5,7 +5,7 @@ import { drafts, openDrafts } from '../../../../src/app/drafts/editor/drafts.ts'
 import * as editing from '../../../../src/app/drafts/editor/editor.ts';
 import { garmentToForm } from '../../../../src/app/drafts/editor/garment-form.ts';
 import { type KeptName, whole } from '../../../../src/app/drafts/kept/kept-shapes.ts';
-import { readKept } from '../../../../src/app/drafts/kept/read-kept.ts';
+import { readKept, textIn } from '../../../../src/app/drafts/kept/read-kept.ts';
 import { emptyDraft } from '../../../../src/app/drafts/pattern/draft.ts';
 import * as reader from '../../../../src/app/drafts/pattern/reader.ts';
 import { bodyOfSize } from '../../../../src/knit/garment/bodies.ts';
@@ -118,5 +118,17 @@ describe('what was kept and cannot be read', () => {
     await editing.beginAnew('sample');
     const form = editing.garmentForm.value;
     expect([form?.name, form?.notes, form?.pieces.length]).toEqual(['New name', 'So soft.', 4]);
+  });
+});
+
+describe('a text in what could not be read', () => {
+  it('is found by its path, and is empty where there is none', () => {
+    const stored = { form: { name: 'Wren', rows: 3 }, list: null };
+    expect(textIn(stored, 'form', 'name')).toBe('Wren');
+    expect(textIn('Wren')).toBe('Wren');
+    for (const path of [['form'], ['form', 'rows'], ['form', 'other'], ['list', 'name'], ['none', 'name']])
+      expect(textIn(stored, ...path), path.join()).toBe('');
+    expect(textIn(undefined, 'form', 'name')).toBe('');
+    expect(textIn(null, 'form')).toBe('');
   });
 });
