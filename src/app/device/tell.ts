@@ -1,5 +1,4 @@
 import type { PlannedPart } from '../../knit/piece/planned.ts';
-import { nextTask } from '../../pace/next-task.ts';
 import { settings } from '../settings/settings.ts';
 import { restDue } from '../state.ts';
 import { feelsAt } from './feels.ts';
@@ -23,10 +22,9 @@ export interface Stored {
 
 /**
  * Tells hand and ear, as far as she wants it, of the row that comes after one was stored; minds the sitting, and
- * with the first row asks the browser to keep it. Not in the task that shows the row as done: that has enough to do.
+ * with the first row asks the browser to keep it.
  */
-export async function tellStored({ part, rows, now, isFirst }: Stored): Promise<void> {
-  await nextTask();
+export function tellStored({ part, rows, now, isFirst }: Stored): void {
   // there is something worth keeping now; a browser that asks her asks but once
   if (isFirst) void askToKeep();
   stirred();

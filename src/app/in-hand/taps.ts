@@ -1,6 +1,5 @@
 import { batch } from '@preact/signals';
 import type { Fault, Result } from '../../knit/fault.ts';
-import { nextTask } from '../../pace/next-task.ts';
 import { FELT_MS, SLOW_MS } from '../../pace/order.ts';
 import { inVain } from '../../store/faults.ts';
 import type { PlaceRecord } from '../../store/records.ts';
@@ -67,8 +66,6 @@ async function workHead(head: Waiting, open: Store): Promise<Fault | undefined> 
       saving.value = 'slow';
     }, SLOW_MS - FELT_MS);
   }, FELT_MS);
-  // the words first: one task with both would hold up the frame that shows them
-  await nextTask();
   const { id, rows, plan } = head.place;
   const result = await head.write(open, id, rows, plan);
   clearTimeout(timer);

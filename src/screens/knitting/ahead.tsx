@@ -13,9 +13,7 @@ export function Ahead({ part, row }: Reading) {
   return (
     <section class="ahead">
       <p class="ahead-next">{saysNextShaping(part, row)}</p>
-      <Late of={toWork} turn="ladder">
-        {ladder}
-      </Late>
+      <Late of={toWork}>{ladder}</Late>
     </section>
   );
 }
