@@ -4,7 +4,6 @@ import type { Tx } from '../box/schema.ts';
 import { each } from '../box/together.ts';
 import { Refusal } from '../faults.ts';
 import { removeGarment } from '../garment/write-garment.ts';
-import type { PhotoRecord } from '../records.ts';
 import { backupStores, headOf, readGarment } from './contents.ts';
 import type { Backup, ImportMode } from './document.ts';
 import { WAY_BACK, type WayBack } from './own-settings.ts';
