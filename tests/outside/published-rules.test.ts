@@ -182,6 +182,15 @@ describe('the neck that a closed garment begins with', () => {
   });
 });
 
+describe('a back that opens below its underarms', () => {
+  it('is as wide between the armholes as one that does not: from the nape to the cuff they measure the same', () => {
+    const plain = begun({ armhole: 'drop' }, 'women', 'M');
+    const open = { ...plain, neck: { ...plain.neck, opening: 'back' as const, openingMm: 300 } };
+    const [a, b] = [plain, open].map((design) => finishedOf(drafted(design)).napeToCuff ?? 0);
+    expect(b).toBeCloseTo(a ?? Number.NaN, 6);
+  });
+});
+
 describe('a seam stitch at each sewn edge', () => {
   /** The vest of Sweaters He and She (PG65789) casts on 67 at 4 to the inch where it prints 16½ in: its edge stitches lose a quarter of an inch; couture knitting, knittingmagic.biz: selvages are added to the count */
   it('is there from 18 stitches to 10 cm down, and the chest as sewn is what was asked, to half a stitch an edge', () => {

@@ -149,7 +149,9 @@ function acrossBack(
     .flatMap(({ lines }) => lines.flatMap(own))
     .flatMap(({ bits }) => bits)
     .reduce((sum, { by }) => sum - by, 0);
-  return (at.stitches - taken) * at.width;
+  // a back that is parted below its underarms has half of its width beside each side
+  const half = halfBeside(side);
+  return ((half === undefined ? at.stitches : 2 * half) - taken) * at.width;
 }
 
 /** At the upper end of the sleeve's own seam. */
