@@ -101,6 +101,7 @@ describe('a tension counted in garter stitch', () => {
         ['Making up', 'Making up'],
         ['Yarn: how much, how far', 'Yarn'],
       ] as const) {
+        await unfold(page);
         await page.getByRole('link', { name }).tap();
         await page.getByRole('heading', { level: 1, name: title }).waitFor();
         await page.getByText('rib, 2 by 2: guessed from your gauge in garter stitch').waitFor();
@@ -108,6 +109,7 @@ describe('a tension counted in garter stitch', () => {
         await page.goBack();
       }
       await page.reload();
+      await unfold(page);
       await page.getByRole('heading', { name: 'Front' }).waitFor();
       expect(await page.getByText('Was this gauge measured').count()).toBe(0);
       await phone.close();

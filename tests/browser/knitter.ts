@@ -16,6 +16,13 @@ export interface Knitter {
   row(): Promise<{ readonly row: number; readonly of: number; readonly after: number }>;
 }
 
+/** Opens what a screen shows folded. */
+export async function unfold(page: Page): Promise<void> {
+  const folded = page.locator('.group:not([open]) > summary');
+  await page.locator('.group > summary').first().waitFor();
+  while ((await folded.count()) > 0) await folded.first().tap();
+}
+
 const said = (n: number): string => n.toLocaleString('en');
 
 export function knitterAt(page: Page, url: string): Knitter {

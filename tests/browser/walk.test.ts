@@ -1,7 +1,7 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
-import { knitterAt } from './knitter.ts';
+import { knitterAt, unfold } from './knitter.ts';
 import { workerReady } from './worker.ts';
 
 afterAll(removeProfiles);
@@ -23,6 +23,7 @@ describe.each(walks)('on a $size phone', ({ size, from }) => {
     await workerReady(page);
 
     await page.getByRole('link', { name: 'Back to Harbour pullover' }).tap();
+    await unfold(page);
     await page.getByRole('link', { name: 'Begin Front: Body' }).tap();
     await knitter.pad.waitFor();
     expect(await knitter.row()).toEqual({ row: 1, of: 128, after: 118 });
@@ -124,6 +125,7 @@ describe('going back', () => {
     await page.getByRole('link', { name: /Open the sample/ }).tap();
     await knitter.pad.waitFor();
     await page.getByRole('link', { name: 'Back to Harbour pullover' }).tap();
+    await unfold(page);
     await page.getByRole('link', { name: 'Begin Front: Body' }).tap();
     await knitter.pad.waitFor();
     await page.getByRole('link', { name: 'Back to Harbour pullover' }).tap();
