@@ -31,9 +31,11 @@ export function takeShared(worker: WorkerScope): void {
       start.hash = '/backup';
       return Response.redirect(start.href, 303);
     }
-    const said = [form.get('url'), form.get('text')].filter((one) => typeof one === 'string' && one !== '');
-    const link = said.find((one) => /#\/open\//.test(String(one)));
-    if (link !== undefined) start.searchParams.set('text', String(link));
+    const said = [form.get('url'), form.get('text')].filter(
+      (one): one is string => typeof one === 'string' && one !== '',
+    );
+    const link = said.find((one) => one.includes('#/open/'));
+    if (link !== undefined) start.searchParams.set('text', link);
     else if (said.length > 0) {
       // a text may be longer than an address, and does not belong into one
       const cache = await worker.caches.open(`shared-${worker.registration.scope}`);

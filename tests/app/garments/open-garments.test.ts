@@ -12,7 +12,14 @@ import { planRecords } from '../../../src/app/garments/plan-records.ts';
 import { openSample } from '../../../src/app/garments/sample.ts';
 import { finishRow, goToRow, openMake } from '../../../src/app/in-hand/knit.ts';
 import { nextMake } from '../../../src/app/in-hand/next-make.ts';
-import { basket, garmentInHand, garmentShown, inHand, lastKnitted, readFault } from '../../../src/app/state.ts';
+import {
+  basket,
+  garmentInHand,
+  garmentShown,
+  inHand,
+  lastKnitted,
+  readFault,
+} from '../../../src/app/state.ts';
 import { fault, refuse } from '../../../src/knit/fault.ts';
 import { given, scarf } from '../../store/scenario.ts';
 import { openApp } from '../open-app.ts';
