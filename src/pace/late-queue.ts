@@ -14,6 +14,7 @@ export const drawNoMore = (draw: () => void): unknown => waiting.delete(draw);
 
 function drawAll(): void {
   asked = false;
-  // one that goes while another is drawn is drawn no more
-  for (const draw of [...waiting]) if (waiting.delete(draw)) draw();
+  // one that goes while another is drawn is drawn no more; one that comes is for the next time
+  const now = [...waiting];
+  for (const draw of now) if (waiting.delete(draw)) draw();
 }

@@ -1,6 +1,6 @@
 import type { Side } from '../knit/row/step.ts';
 import type { StitchName } from '../knit/stitch.ts';
-import type { CableName, Crossing, Gloss, Glossary } from './gloss.ts';
+import type { CableName, Crossing, Gloss } from './gloss.ts';
 import { wordMessage } from './say.ts';
 import { type Speech, speech } from './settings.ts';
 
