@@ -18,14 +18,11 @@ export function doEvenly(
       ? said.change
       : Math.sign(said.change) * Math.abs(said.toCount - part.live);
   if (back) part.fabric = back.fabric;
-  const line = build.line;
-  const wrong = makeSpreadRow(
+  return makeSpreadRow(
     build,
     part,
     said.toCount !== undefined && Math.abs(change) !== Math.abs(said.change) ? said.change : change,
     said.over,
     back && plainWork(back, back.side),
   );
-  build.line = line;
-  return wrong;
 }

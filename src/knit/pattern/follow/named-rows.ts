@@ -12,7 +12,6 @@ export function nameRows(build: Build, name: string): void {
     rows: new Map(cycle.rows),
     everyOther: cycle.everyOther,
     lines: new Map(),
-    stated: true,
     faces: facesOf(build.part as PartBuild, cycle.first, cycle.rows.size),
   });
 }

@@ -7,8 +7,6 @@ import type { AsFarAs, Place, Statement } from './statement.ts';
 /** 'work as for back to armhole', 'shape armhole as for back', 'same as left front, reversing all shaping'. */
 export const readAsFor = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
-    const start = c.at;
-    takes(c, 'then', 'and');
     const only = readOnly(c);
     takesOne(c, 'made as another');
     takes(c, 'on', 'the', 'and');
@@ -19,23 +17,22 @@ export const readAsFor = (c: Cursor): Statement | undefined =>
     const as =
       takeAnyPhrase(
         c,
-        'same number of sts and work as for',
-        'as given|directed|described|instructed for',
-        'as for',
-        'the? same as for?',
-        'in same manner|way as for?',
+        'same number of sts and work as',
+        'as given|directed|described|instructed',
+        'the? same as',
+        'in same manner|way as',
         'in the same manner|way as',
-        'directions|instructions for|of',
+        'directions|instructions',
         'as on|in',
         'as',
         'to match|correspond to|with',
         'to match',
       ) ||
       (took(c, 'correspond', 'match') && (takes(c, 'with', 'to') || took(c, 'match')));
-    takes(c, 'given', 'for');
+    takes(c, 'for', 'of');
     takes(c, 'the');
     const piece = as ? readPieceName(c) : undefined;
-    if (piece === undefined || c.at - start < 2) return undefined;
+    if (piece === undefined) return undefined;
     takes(c, ',');
     const reversing = readReversing(c);
     const to = readAsFarAs(c);

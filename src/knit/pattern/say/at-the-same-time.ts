@@ -5,7 +5,7 @@ import type { Statement } from './statement.ts';
 /** 'AT THE SAME TIME', 'at the same time, when armhole measures 5 cm, …'. */
 export const readAtTheSameTime = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
-    takes(c, 'while', 'and', '(', '[');
+    takes(c, '(', '[');
     if (!takeAnyPhrase(c, 'at the? same time', 'meanwhile', 'simultaneously')) return undefined;
     takes(c, ',', ':', '-', ')');
     const after = seesPhrase(c, 'when|once|after') ? readUntil(c) : undefined;

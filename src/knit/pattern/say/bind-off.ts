@@ -3,6 +3,7 @@ import { takeRest } from '../../row/read/counted-edge.ts';
 import {
   attempt,
   type Cursor,
+  isOneOf,
   isWord,
   peekNumber,
   peekWord,
@@ -37,7 +38,7 @@ export function readBindOff(c: Cursor): Statement | undefined {
     skipHow(c);
     takeAnyPhrase(c, 'at same gauge', 'in 1 row', 'on next row');
     skipHow(c);
-    const done = c.at >= c.end || /^[.,;([:-]$/.test(peekWord(c));
+    const done = c.at >= c.end || isOneOf(peekWord(c), '. , ; ( [ : -');
     const more =
       peekWord(c) === ',' &&
       isWord(c.tokens[c.at + 1], 'k', 'p', 'work', 'patt', 'sl', 'dec', 'ssk', 'inc', 'rib');

@@ -41,7 +41,7 @@ export const readEven = (c: Cursor): Statement | undefined =>
     const verb = every === undefined && takesOne(c, 'goes on');
     if (verb) {
       takes(c, 'to', 'on');
-      takes(c, 'work', 'k', 'rib', 'in');
+      takes(c, 'work', 'k', 'in');
       takeAnyPhrase(c, 'a|the border|band|edge of|in', 'border|band of');
     }
     const even = skipEven(c);

@@ -41,7 +41,7 @@ export function flowOf(
   const flow: Flow[] = [];
   for (const sentence of parts) {
     const cut =
-      sizes > 1 || names.length > 1
+      sizes > 1
         ? meantFor(tokens.slice(sentence.from, Math.min(sentence.to, sentence.from + 20)), names, size)
         : { meant: true, from: 0 };
     if (!cut.meant) continue;

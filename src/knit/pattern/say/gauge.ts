@@ -29,7 +29,7 @@ export const readGauge = (c: Cursor): Statement | undefined =>
       const n = readAmount(c);
       if (n === undefined) {
         fabric = fabric ?? readFabric(c);
-        if (fabric === undefined || c.at >= c.end) break;
+        if (fabric === undefined) break;
         continue;
       }
       if (takePhrase(c, 'st|sts')) pending = { ...pending, sts: n };

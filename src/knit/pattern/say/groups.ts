@@ -26,8 +26,8 @@ export const readGroups = (c: Cursor): Statement | undefined =>
       edge = edge ?? next.place?.edge;
       groups.push(...next.groups);
     }
-    if (groups.length === 0) return undefined;
-    return { is: 'groups', work, edge: edge ?? 'beginning', groups };
+    if (groups.length === 0 || edge === undefined) return undefined;
+    return { is: 'groups', work, edge, groups };
   });
 
 /** Groups of one instruction lie at one edge. */

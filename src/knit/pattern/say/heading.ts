@@ -16,7 +16,6 @@ export const readHeading = (c: Cursor, aloneOnLine: boolean): Statement | undefi
     if (statement === undefined) return undefined;
     takeTo(c, end);
     takes(c, ':');
-    takes(c, '-');
     return statement;
   });
 

@@ -22,7 +22,7 @@ export const readHold = (c: Cursor): Statement | undefined =>
     const late = which ?? readWhichStitches(c);
     const said = takePhrase(c, STS);
     takeAnyPhrase(c, 'for back|front neck|of', 'for neck|front|back|thumb|hood|shoulder|collar', 'at center');
-    if ((n !== undefined || late !== undefined) && said && takeOnHolder(c)) {
+    if (late !== undefined && said && takeOnHolder(c)) {
       takeAnyPhrase(
         c,
         'for back|front of neck',
@@ -33,7 +33,7 @@ export const readHold = (c: Cursor): Statement | undefined =>
       );
       return {
         is: 'hold',
-        which: late ?? (n === undefined ? 'all' : 'rest'),
+        which: late,
         ...(n === undefined ? {} : { stitches: n }),
       };
     }
@@ -44,5 +44,5 @@ function readWhichStitches(c: Cursor): 'rest' | 'first' | 'last' | 'centre' | 'a
   if (takes(c, 'first', 'next', 'these', 'those')) return took(c, 'first') ? 'first' : 'all';
   if (takes(c, 'last')) return 'last';
   if (takes(c, 'center', 'middle')) return 'centre';
-  return sees(c, 'sts') ? 'all' : undefined;
+  return sees(c, 'st', 'sts') ? 'all' : undefined;
 }

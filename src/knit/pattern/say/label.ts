@@ -42,7 +42,6 @@ const sideAfter = (c: Cursor): 'RS' | 'WS' | undefined =>
       const side = word === 'k' || word === 'p' ? undefined : readSide(c);
       if (side !== undefined) {
         takes(c, 'facing', 'row', 'side');
-        takePhrase(c, 'row');
         takes(c, ')', ']');
         return side;
       }
@@ -113,7 +112,6 @@ const readEveryOther = (c: Cursor): boolean =>
     if (takes(c, 'and')) {
       takes(c, 'every', 'all', 'each');
       takes(c, 'foll', 'other', 'subsequent', 'rem');
-      takes(c, 'foll');
       if (
         takeAnyPhrase(
           c,

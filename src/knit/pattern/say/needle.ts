@@ -7,7 +7,6 @@ import {
   peekWord,
   takeAnyPhrase,
   takePhrase,
-  takes,
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
 import type { Statement } from './statement.ts';
@@ -24,12 +23,10 @@ export const readNeedle = (c: Cursor): Statement | undefined =>
       if (n !== undefined && isWord(peek(c, 1), 'mm')) mm = n;
       if (takePhrase(c, 'needle|pins|ns')) {
         takeAnyPhrase(c, '( us', '(');
-        while (c.tokens[c.at - 1] !== undefined && c.at < c.end && bracketOpen(c, start)) {
+        while (c.at < c.end && bracketOpen(c, start)) {
           if (peekNumber(c) !== undefined && peekWord(c, 1) === 'mm') mm = peekNumber(c);
           c.at += 1;
         }
-        takes(c, ',');
-        takes(c, 'and', ':');
         return { is: 'needle', ...(mm === undefined ? {} : { mm }) };
       }
       const token = peek(c);

@@ -1,6 +1,7 @@
 import {
   attempt,
   type Cursor,
+  isOneOf,
   peek,
   peekWord,
   seesPhrase,
@@ -31,7 +32,7 @@ export const readNote = (c: Cursor): Statement | undefined =>
       )
     ) {
       if (seesPhrase(c, ', k|p') && word !== 'mark') return undefined;
-      while (c.at < c.end && !/^[,;]$/.test(peekWord(c))) c.at += 1;
+      while (c.at < c.end && !isOneOf(peekWord(c), ', ;')) c.at += 1;
       return { is: 'note', about: 'marker' };
     }
     if (word === 'attach' && seesPhrase(c, 'attach yarn|wool|thread|ball|new|the|a|another'))

@@ -20,7 +20,6 @@ const MATCHING = [
 /** 'complete other side to match, reversing shaping', 'work second side as first'. */
 export const readOtherSide = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
-    takes(c, 'then', 'and');
     const verb = takes(c, 'complete', 'work', 'finish', 'k', 'completing', 'make', 'shape');
     takes(c, 'the');
     takes(c, 'rem');
@@ -44,7 +43,6 @@ export const readReversing = (c: Cursor): boolean =>
       takeAnyPhrase(c, 'all', 'the');
       takes(c, 'all', 'shaping', 'shapings', 'shape', 'shaped');
       takes(c, 'shaping', 'shapings');
-      takes(c, ')');
       return true;
     }
     if (takeAnyPhrase(c, 'all shaping|shapings rev', 'shaping|shapings rev', 'shaping at opposite edge|side'))

@@ -2,12 +2,12 @@ import {
   ahead,
   attempt,
   type Cursor,
+  isOneOf,
   peek,
   peekWord,
   sees,
   seesOne,
   seesPhrase,
-  takeAnyPhrase,
   takeNumber,
   takePhrase,
   takes,
@@ -36,33 +36,26 @@ export const readPickUp = (c: Cursor): Statement | undefined =>
     return { is: 'pick up', items, edges };
   });
 
+/** Words before 'pick up', which say from where; 'k 12 from holder, pick up …' begins with a holder's stitches. */
 const skipToPickUp = (c: Cursor): boolean =>
   attempt(c, () => {
-    const opens = seesOne(c, 'beginning of a pick-up');
-    for (let far = 0; opens && far < 40 && c.at < c.end; far += 1) {
-      if (seesPhrase(c, 'pick up') || seesPhrase(c, 'pu')) return true;
-      if (far === 0 && (seesPhrase(c, 'k') || seesPhrase(c, 'sl'))) {
-        if (!seesHolder(c)) break;
-        return true;
-      }
+    if (sees(c, 'k', 'sl')) return seesHolder(c);
+    if (!seesOne(c, 'beginning of a pick-up')) return false;
+    for (let far = 0; far < 40 && c.at < c.end; far += 1) {
+      if (seesPhrase(c, 'pick up')) return true;
       c.at += 1;
     }
     return false;
   });
 
-/** 'k 12 from holder, pick up …' begins with a holder's stitches. */
-function seesHolder(c: Cursor): boolean {
-  let holder = false;
-  for (let i = c.at; i < Math.min(c.end, c.at + 16); i += 1) {
-    const text = c.tokens[i]?.text;
-    if (text === 'holder') holder = true;
-    if (text === 'pick') return holder;
-  }
-  return false;
-}
+const seesHolder = (c: Cursor): boolean => {
+  const words = c.tokens.slice(c.at, Math.min(c.end, c.at + 16)).map(({ text }) => text);
+  const pick = words.indexOf('pick');
+  return pick >= 0 && words.slice(0, pick).includes('holder');
+};
 
 function readOne(c: Cursor, goesOn: boolean): { along: string; stitches: number } | undefined {
-  const picked = takeAnyPhrase(c, 'pick up', 'pu');
+  const picked = takePhrase(c, 'pick up');
   if (picked) takes(c, 'and', ',');
   const knitted = takes(c, 'k', 'p', 'work', 'sl');
   if (
@@ -83,7 +76,7 @@ function readOne(c: Cursor, goesOn: boolean): { along: string; stitches: number 
 function readAlong(c: Cursor): string {
   const said: string[] = [];
   while (c.at < c.end && said.length < 14) {
-    if (/^[,;.([]$/.test(peekWord(c)) || seesPhrase(c, 'and pick|k|then') || seesPhrase(c, 'then')) break;
+    if (isOneOf(peekWord(c), ', ; . ( [') || seesPhrase(c, 'and pick|k|then') || seesPhrase(c, 'then')) break;
     const word = peek(c)?.text ?? '';
     if (!(said.length === 0 && means(word, 'along an edge'))) said.push(word);
     c.at += 1;

@@ -28,7 +28,6 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
     takes(c, ',');
     const times = readTimes(c);
     if (times) {
-      takes(c, 'more');
       readToCount(c, ',', '-');
       const n = times.total ? times.n - 1 : times.n;
       return { is: 'repeat rows', ...range, times: Math.max(0, n) };

@@ -4,6 +4,7 @@ import {
   type Cursor,
   cursorOver,
   endsOrdinal,
+  isOneOf,
   peek,
   peekNumber,
   peekWord,
@@ -60,12 +61,6 @@ const readLike = (c: Cursor): number | undefined =>
       if (endsOrdinal(peek(c))) c.at += 1;
       takePhrase(c, ROWS);
       if (n !== undefined && !seesPhrase(c, 'st|sts|from|*')) {
-        if (takes(c, '-', 'to', 'through', 'and')) {
-          takePhrase(c, ROWS);
-          takeNumber(c);
-          if (endsOrdinal(peek(c))) c.at += 1;
-          takePhrase(c, ROWS);
-        }
         return n;
       }
     }
@@ -112,7 +107,8 @@ const readWorkedRows = (c: Cursor, label: Label): Statement | undefined =>
     return other && atEnd(c) ? other : undefined;
   });
 
-const atEnd = (c: Cursor): boolean => c.at >= c.end || (c.at === c.end - 1 && /^[.,;:]$/.test(peekWord(c)));
+const atEnd = (c: Cursor): boolean =>
+  c.at >= c.end || (c.at === c.end - 1 && isOneOf(peekWord(c), '. , ; :'));
 
 /** A labelled row said as shaping: 'dec 1 st at each end', 'inc in first and last st'. */
 function readShapedRow(c: Cursor): Item[] | undefined {
@@ -135,7 +131,7 @@ function readShapedRow(c: Cursor): Item[] | undefined {
   takeAnyPhrase(c, 'of row', 'of needle');
   const work = sign < 0 ? (n === 2 ? 'dec 2' : 'dec') : n === 2 ? 'inc 2' : 'inc';
   const edge: Item = { is: 'stitches', work, times: 1 };
-  return c.at < c.end && !/^[.,]$/.test(peekWord(c))
+  return c.at < c.end && !isOneOf(peekWord(c), '. ,')
     ? undefined
     : [edge, { is: 'stitches to', work: 'patt', goal: { left: 'what follows' } }, edge];
 }

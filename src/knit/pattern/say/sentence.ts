@@ -4,6 +4,7 @@ import {
   type Cursor,
   cursorOver,
   expected,
+  isOneOf,
   isWord,
   peekNumber,
   peekWord,
@@ -136,7 +137,7 @@ function skipBetween(c: Cursor): void {
   skipShapingBy(c);
   // '(k 1 row, p 1 row) twice'
   if (
-    /^[([]$/.test(peekWord(c)) &&
+    isOneOf(peekWord(c), '( [') &&
     isWord(c.tokens[c.at + 1], 'k', 'p') &&
     isWord(c.tokens[c.at + 3], 'row', 'rows')
   )

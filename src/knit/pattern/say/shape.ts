@@ -27,7 +27,6 @@ const CHANGES: Readonly<Record<string, number>> = {
  */
 export const readShape = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
-    takes(c, 'then', 'and');
     const when = readBeatsBefore(c);
     const edgeBefore = readEdgeOf(c);
     const later = when.length > 0 ? when : edgeBefore ? readBeats(c) : [];

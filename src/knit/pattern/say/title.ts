@@ -13,8 +13,9 @@ export function titleOf(words: string): Title {
   };
 }
 
-/** 'Right front', 'Fronts': a piece that is one half of what a back is. */
+/** 'Right front', 'Fronts': a piece that is one half of what a back is; a left sleeve is as wide as any. */
 export function halfOf(name: string): Half | undefined {
+  if (hasWord(name, 'whole on either side')) return undefined;
   if (/\bright\b/.test(name)) return 'right';
   return hasWord(name, 'left half') ? 'left' : undefined;
 }

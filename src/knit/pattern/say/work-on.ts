@@ -17,7 +17,7 @@ import type { Statement } from './statement.ts';
 /** 'working on last 28 sts only', 'work each side separately', 'working both sides at once'. */
 export const readWorkOn = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
-    takes(c, 'and', 'then', 'turn');
+    takes(c, 'turn');
     takes(c, 'and', ',');
     // 'work each side separately' would be worked on some stitches
     return readEachSide(c) ?? readOn(c) ?? readBothAtOnce(c);

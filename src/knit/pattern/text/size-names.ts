@@ -1,4 +1,4 @@
-import { endsOrdinal } from '../../row/read/cursor.ts';
+import { endsOrdinal, isOneOf } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
 import { headingLine } from './size-line.ts';
@@ -73,6 +73,6 @@ const isText = (token: Token | undefined, ...texts: readonly string[]): boolean 
 
 function skipColon(tokens: readonly Token[], at: number): number {
   let i = at;
-  while (/^[:,.-]$/.test(tokens[i]?.text ?? '')) i += 1;
+  while (isOneOf(tokens[i]?.text ?? '', ': , . -')) i += 1;
   return i;
 }

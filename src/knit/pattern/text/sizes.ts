@@ -1,3 +1,4 @@
+import { isOneOf } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
 
@@ -175,7 +176,7 @@ function valueAt(tokens: readonly Token[], at: number): { value: readonly Token[
   if (token?.kind === 'number') return numberAt(tokens, at, token);
   if (token?.text === '-') {
     const next = tokens[at + 1]?.text ?? '';
-    const alone = !token.glued || PARTING.has(next) || /^[)\]}]$/.test(next) || OPEN[next] !== undefined;
+    const alone = !token.glued || PARTING.has(next) || isOneOf(next, ') ] }') || OPEN[next] !== undefined;
     return alone ? { value: [], to: at + 1 } : undefined;
   }
   if (token?.text === 'k' && tokens[at + 1]?.text === '-' && tokens[at + 2]?.text === 'o')

@@ -64,6 +64,18 @@ export const seesOne = (c: Cursor, meaning: Meaning): boolean => means(peekWord(
 export const isWord = (token: Token | undefined, ...words: readonly string[]): boolean =>
   token !== undefined && words.includes(token.word);
 
+/** Whether a word or mark is one of a list, blank parted. */
+export function isOneOf(word: string, list: string): boolean {
+  let words = lists.get(list);
+  if (words === undefined) {
+    words = new Set(list.split(' '));
+    lists.set(list, words);
+  }
+  return words.has(word);
+}
+
+const lists = new Map<string, ReadonlySet<string>>();
+
 /** Whether the token taken last is one of the words or marks. */
 export const took = (c: Cursor, ...words: readonly string[]): boolean => isWord(c.tokens[c.at - 1], ...words);
 

@@ -61,6 +61,8 @@ const table = {
   'one of two in a heading': 'left right first second',
   'the one or the other': 'first other second',
   'left half': 'left fronts',
+  'whole on either side':
+    'sleeve sleeves cuff cuffs mitten mittens mitt mitts sock socks bootie booties leg legs pocket pockets wristlet wristlets',
   'half of a piece': 'side half shoulder',
   'side of a neck': 'side shoulder',
   'how many in a heading': 'make knit work cut',

@@ -130,6 +130,13 @@ Multiple of 2 sts plus 1.
 Row 1: p1, *k1, p1; rep from *.
   > = pattern pattern of 2 plus 1 over 5: k1, *p1, k1; repeat from * to end (5)
   > = pattern zigzag of 2 plus 1 over 5: p1, *k1, p1; repeat from * to end (5)
+
+### a next row of a pattern
+Lace pattern (multiple of 2 sts)
+Row 1: *yo, k2tog; rep from *.
+Next row: p.
+Next row: k.
+  > = pattern lace of 2 plus 0 over 4: *yo, k2tog; repeat from * to end (4) · purl (4) · knit (4)
 `),
   )('comes out as $title', expectAnnotated);
 });

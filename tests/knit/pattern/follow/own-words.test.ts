@@ -136,6 +136,28 @@ K 1 row.
   > = pattern 'row 1 k wobble the k sts twice' of 1 plus 0 over 2: purl (2)
   > = Row 1 k wobble the k sts twice, other, 1 to make, lines 5
   > =   body from {castOn 4}, RS: 1 stocking 4 mm; hold
+
+### the half of them, words far apart, and little of knitting
+Cast on 20 sts.
+  > →20
+Wobble the k sts (10 sts).
+  > own words 20→10 says 10 Piece/body 1 RS [dec] 10 times, work in pattern to end 'Wobble the k sts (10 sts)' (10)
+  > ✗ stitch or repeat expected @2:1 column 1
+Next   row:   k30.
+  > 10 asks the count Piece/body 2 WS work in pattern 'Next row: k30'
+  > ✗ not enough stitches @3:1 needStitches 30, haveStitches 10
+K the thing.
+  > talk 10
+K 3 things.
+  > own words 10 asks the count Piece/body 3 RS work in pattern 'K 3 things'
+  > ✗ stitch or repeat expected @5:5 column 5
+K it, p it.
+  > own words 10 asks the count Piece/body 4 WS work in pattern 'K it, p it'
+  > ✗ stitch or repeat expected @6:3 column 3
+The 3 things.
+  > talk 10
+  > = Piece, other, 1 to make, lines 2 3 5 6
+  > =   body from {castOn 20}, RS: 4 stocking 4 mm (own words 1 2 3 4); hold
 `),
   )('comes out as $title', expectAnnotated);
 });

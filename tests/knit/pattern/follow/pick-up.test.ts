@@ -84,6 +84,24 @@ Pick up 2001 sts along neck.
   > ✗ too many stitches @1:1 stitches 2001
 K 1 row.
   > ✗ nothing on the needle @2:1
+
+### a band while the piece is on the needle
+BACK
+  > heading
+Cast on 20 sts.
+  > →20
+K 1 row.
+  > 20 Back/body 1 RS knit
+NECKBAND
+  > heading 20
+Pick up 10 sts along neck.
+  > 20→10
+K 1 row.
+  > 10 Neckband/body 1 WS knit
+  > = Back, back, 1 to make, lines 3
+  > =   body from {castOn 20}, RS: 1 stocking 4 mm; hold
+  > = Neckband, neckband, 1 to make, lines 6
+  > =   body from {pickUp [{stitches 10, along neck}]}, WS: 1 stocking 4 mm; hold
 `),
   )('comes out as $title', expectAnnotated);
 });

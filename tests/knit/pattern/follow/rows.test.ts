@@ -48,6 +48,33 @@ K 1 row, p 2 rows twice.
   > 4 Piece/body 9 RS knit · WS purl · RS purl · WS knit · RS purl · WS purl
   > = Piece, other, 1 to make, lines 2 3
   > =   body from {castOn 4}, RS: 14 stocking 4 mm; hold
+
+### these rows, which nobody numbered
+Cast on 4 sts.
+  > →4
+K 1 row.
+  > 4 Piece/body 1 RS knit
+P 2 rows.
+  > 4 Piece/body 2 WS purl · RS purl
+Rep these rows twice.
+  > 4 Piece/body 4 WS purl · RS purl · WS purl · RS purl
+  > = Piece, other, 1 to make, lines 2 3 4
+  > =   body from {castOn 4}, RS: 7 stocking 4 mm; hold
+
+### rows of a length again {"gauge": {"stitches": 20, "rows": 28}}
+Cast on 4 sts.
+  > →4
+Work in st st for 2 cm.
+  > 4 long: 6 rows Piece/body 1 RS knit · [WS purl · RS knit] ×2 · WS purl
+Rep last 2 rows twice.
+  > 4 Piece/body 7 RS knit · WS purl · RS knit · WS purl
+Work in moss st for 1 cm.
+  > 4 long: 4 rows Piece/body 11 RS *k1, p1; repeat from * to end · WS *p1, k1; repeat from * to end · RS *k1, p1; repeat from * to end · WS *p1, k1; repeat from * to end
+Rep last 3 rows twice.
+  > 4 Piece/body 15 RS *k1, p1; repeat from * to end · [WS *p1, k1; repeat from * to end · RS *k1, p1; repeat from * to end] ×2 · WS *p1, k1; repeat from * to end
+  > = gauge stitches 20, rows 28
+  > = Piece, other, 1 to make, lines 2 3 4 5
+  > =   body from {castOn 4}, RS: 6 stocking 4 mm (length {id 'piece/1', open false, mm 20, from here}); 4 stocking 4 mm; 4 moss 4 mm (length {id 'piece/2', open false, mm 10, from here}); 6 moss 4 mm; hold
 `),
   )('comes out as $title', expectAnnotated);
 });

@@ -158,16 +158,18 @@ Row 1: *k1, p1; rep from * to last st, k1.
   > 11 Piece/body 1 RS *k1, p1; repeat from * to last st, k1
 Row 2: *p1, k1; rep from * to last st, p1.
   > 11 Piece/body 2 WS *p1, k1; repeat from * to last st, p1
+Rep rows 1 and 2 once.
+  > 11 Piece/body 3 RS *k1, p1; repeat from * to last st, k1 · WS *p1, k1; repeat from * to last st, p1
 Dec 1 st at each end of next 2 rows.
-  > 11→7 Piece/body 3 RS dec, k7, dec (9) · WS dec, p5, dec (7)
+  > 11→7 Piece/body 5 RS dec, *k1, p1; repeat from * to last 3 sts, k1, dec (9) · WS dec, *k1, p1; repeat from * to last 3 sts, k1, dec (7)
 Work 2 rows in pattern.
-  > 7 Piece/body 5 RS knit · WS purl
+  > 7 Piece/body 7 RS *k1, p1; repeat from * to last st, k1 · WS *p1, k1; repeat from * to last st, p1
 Inc 1 st at each end of next 3 rows.
-  > 7→13 Piece/body 7 RS inc, k5, inc (9) · WS inc, p7, inc (11) · RS inc, knit to last st, inc (13)
+  > 7→13 Piece/body 9 RS inc, *p1, k1; repeat from * to last 2 sts, p1, inc (9) · WS inc, *p1, k1; repeat from * to last 2 sts, p1, inc (11) · RS inc, *p1, k1; repeat from * to last 2 sts, p1, inc (13)
 Work 1 row.
-  > 13 Piece/body 10 WS purl
-  > = Piece, other, 1 to make, lines 2 3 4 5 6 7
-  > =   body from {castOn 11}, RS: 10 stocking 4 mm; hold
+  > 13 Piece/body 12 WS *p1, k1; repeat from * to last st, p1
+  > = Piece, other, 1 to make, lines 2 3 4 5 6 7 8
+  > =   body from {castOn 11}, RS: 4 stocking 4 mm; 8 pattern in stocking 4 mm; hold
 
 ### a named row that a shaping stops
 Cast on 12 sts.

@@ -40,6 +40,10 @@ describe('as for, in all its wordings,', () => {
       Work as for back, reversing shaping → as for: piece {words back, name back}, reversing
       Work as for back to armhole, reversing shaping → as for: piece {words back, name back}, reversing, to {place, place armhole}
       Work as for back, reversing shaping, to armhole → as for: piece {words back, name back}, reversing, to {place, place armhole}
+      Shaping armhole as for back → as for: piece {words back, name back}, reversing false, only armhole
+      Work as given for back → as for: piece {words back, name back}, reversing false
+      Work as on back, reversing all shapings → as for: piece {words back, name back}, reversing
+      Work as for back to {the end of armhole|where armhole|the armhole|far as armhole} → as for: piece {words back, name back}, reversing false, to {place, place armhole}
     `),
   )('is read: $line', expectReading);
 
@@ -47,6 +51,7 @@ describe('as for, in all its wordings,', () => {
     table(`
       Work with back → ✗ stitch or repeat expected @1
       Work as for back for 6 rows → as for: piece {words back, name back}, reversing false | ✗ stitch or repeat expected @18
+      Cast on the same number of sts and work as for back → ✗ stitch or repeat expected @1
       Work as set → even: fabric {established}
       Work as for it → ✗ stitch or repeat expected @1
       As for back → as for: piece {words back, name back}, reversing false

@@ -27,6 +27,7 @@ describe('bind off, in all its wordings,', () => {
       Bind off all sts - turn → bind off: rest | @20 turn
       Bind off all sts (0 sts) → bind off: rest (0)
       Bind off, turn → bind off | @11 turn
+      Bind off 24 loosely → bind off: stitches 24
     `),
   )('is read: $line', expectReading);
 
@@ -43,6 +44,7 @@ describe('bind off, in all its wordings,', () => {
       Bind off 5 sts, rib to end → row: items 'bo ×5, patt to {left 0}'
       Bind off 5 sts at beg of next 2 rows → groups: work bo, edge beginning, groups [{stitches 5, rows 2, every 1}]
       Bind off 5 sts k to end → row: items 'bo ×5, k to {left 0}'
+      Bind off 5 sts, patt to end → row: items 'bo ×5, patt to {left 0}'
     `),
   )('is not read for more than it says: $line', expectReading);
 });

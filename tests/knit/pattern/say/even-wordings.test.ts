@@ -51,6 +51,10 @@ describe('even, in all its wordings,', () => {
       Work even for 6 rows in st st → even: fabric {named, name stocking}, until {rows, n 6}
       Work 6 rows → even: until {rows, n 6}
       Cont as est → even: fabric {established}
+      Work even in k1, p1 for 4 in → even: fabric {rib, face kp}, until {length, mm 101.6, from here}
+      Work {further|another} 6 rows in st st → even: fabric {named, name stocking}, until {rows, n 6}
+      Keeping in patt for 6 rows → even: fabric {established}, until {rows, n 6}
+      Rib in rib for 6 rows → even: fabric {pattern, words rib, name rib, else rib}, until {rows, n 6}
     `),
   )('is read: $line', expectReading);
 
@@ -58,6 +62,7 @@ describe('even, in all its wordings,', () => {
     table(`
       Cont to rib in rib → even: fabric {pattern, words rib, name rib, else rib} | ✗ stitch or repeat expected @13
       Work in an edge in k1, p1 rib for 6 rows → ✗ stitch or repeat expected @1
+      Work every row k for 6 rows → ✗ stitch or repeat expected @1
       K2, p2 to end → row: items '(k ×2, p ×2) to {left 0}'
       K1, p1 to last st, k1 → row: items '(k, p) to {left 1}, k'
       K20, p1 for 6 rows → even: fabric {rib, face kkkkkkkkkkkkkkkkkkkkp}, until {rows, n 6}
@@ -66,6 +71,12 @@ describe('even, in all its wordings,', () => {
       Even → ✗ stitch or repeat expected @1
       6 rows → ✗ stitch or repeat expected @1
       Beg with a new row → ✗ stitch or repeat expected @1
+      P2, p2 for 6 rows → ✗ stitch or repeat expected @8
+      K2, k2 for 6 rows → ✗ stitch or repeat expected @8
+      K2½, p2 for 6 rows → ✗ stitch or repeat expected @2
+      K0, p2 for 6 rows → ✗ stitch or repeat expected @8
+      K 5 even → row: items '(k ×5) to {left 'what follows'}'
+      K every 6 rows → ✗ stitch or repeat expected @3
     `),
   )('is not read for more than it says: $line', expectReading);
 });

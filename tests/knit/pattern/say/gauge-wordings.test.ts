@@ -26,6 +26,13 @@ describe('gauge, in all its wordings,', () => {
       Gauge: 20 sts = 10 cm on mm needles → gauge: stitches 20
       Gauge: 20 sts = 10 cm in moss st, 22 sts = 10 cm in st st → gauge: stitches 22, fabric {named, name stocking}
       Gauge: 20 sts = 10 cm x 3 → gauge: stitches 20
+      Gauge: 20 sts = 10 cm {square|sq|in width|wide|x 10 cm|/ 10 cm|by 10 cm}, 28 rows = 10 cm → gauge: stitches 20, rows 28
+      Gauge: 20 sts = 10 cm {in st st|over st st|of st st}, 28 rows = 10 cm → gauge: stitches 20, rows 28, fabric {named, name stocking}
+      Gauge: 20 sts {make|measure|measures|are|on|to|per|equal|equals|in|over} a 10 cm → gauge: stitches 20
+      Gauge: 20 sts, 28 rows, 10 ridges = 10 cm in garter st → gauge: stitches 20, rows 20, fabric {named, name garter}
+      Gauge, 20 sts = 10 cm → gauge: stitches 20
+      Gauge is 20 sts = 10 cm → gauge: stitches 20
+      20 sts = 10 cm on needles, mm 4 → gauge: stitches 20
     `),
   )('is read: $line', expectReading);
 

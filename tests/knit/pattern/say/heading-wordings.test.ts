@@ -22,7 +22,7 @@ describe('heading, in all its wordings,', () => {
       Legs → heading: title {words legs, pattern legs, divides false}, sideOnly false, talk false, places [], piece {name legs, makes 2}
       Socks → heading: title {words socks, pattern socks, divides false}, sideOnly false, talk false, places [], piece {name socks, makes 2}
       Fronts → heading: title {words fronts, pattern fronts, divides false, half left}, sideOnly false, talk false, places [], piece {name fronts, makes 2, half left}
-      Left sleeves → heading: title {words 'left sleeves', pattern 'left sleeves', divides false, half left}, sideOnly false, talk false, places [], piece {name 'left sleeves', makes 1, half left}
+      Left sleeves → heading: title {words 'left sleeves', pattern 'left sleeves', divides false}, sideOnly false, talk false, places [], piece {name 'left sleeves', makes 1}
       Right fronts → heading: title {words 'right fronts', pattern 'right fronts', divides false, half right}, sideOnly false, talk false, places [], piece {name 'right fronts', makes 1, half right}
       First bands → heading: title {words 'first bands', pattern 'first bands', divides false}, sideOnly false, talk false, places [], piece {name 'first bands', makes 1}
       Second bands → heading: title {words 'second bands', pattern 'second bands', divides false}, sideOnly false, talk false, places [], piece {name 'second bands', makes 1}
@@ -100,6 +100,15 @@ describe('heading, in all its wordings,', () => {
       … Finishing → note: about 'making up'
       … Neck: k 1 row → heading: title {words neck, pattern neck, divides}, sideOnly false, talk false, places [neck] | @7 rows: n 1, items 'k to {left 'what follows'}'
       Size 4: → note: about 'making up'
+      Left shoulder → heading: title {words 'left shoulder', pattern 'left shoulder', divides, half left}, sideOnly, talk false, places [shoulder]
+      Back shoulder → heading: title {words 'back shoulder', pattern 'back shoulder', divides}, sideOnly, talk false, places [shoulder]
+      Back shoulder band → heading: title {words 'back shoulder band', pattern 'back shoulder band', divides}, sideOnly false, talk false, places [shoulder], piece {name 'back shoulder band', makes 1}
+      Sleeve (make both) → heading: title {words sleeve, pattern sleeve, divides false}, sideOnly false, talk false, places [], piece {name sleeve, makes 2}
+      The 1st sleeve → heading: title {words 'the 1 st sleeve', pattern 'the 1 sleeve', divides false}, sideOnly false, talk false, places []
+      Front and back neckband → heading: title {words 'front and back neckband', pattern 'front and back neckband', divides}, sideOnly false, talk false, places [neck], piece {name 'front and back neckband', makes 1}
+      Right half → heading: title {words 'right half', pattern 'right half', divides false, half right}, sideOnly, talk false, places [], piece {name 'right half', makes 1, half right}
+      Shape v neck → heading: title {words 'shape v neck', pattern 'shape v neck', divides}, sideOnly false, talk false, places [neck]
+      Sleeve top shaping → heading: title {words 'sleeve top shaping', pattern 'sleeve top shaping', divides false}, sideOnly false, talk false, places [cap]
     `),
   )('is read: $line', expectReading);
 
@@ -109,6 +118,8 @@ describe('heading, in all its wordings,', () => {
       … Back → ✗ stitch expected @5
       … Shape neck → ✗ stitch or repeat expected @1
       Shape neck edge of right back hood collar → ✗ stitch or repeat expected @1
+      Sleeve (pair) → ✗ stitch or repeat expected @1
+      Sleeve (a pair) → ✗ stitch or repeat expected @1
       Back; front → ✗ stitch expected @12
       Back 3 → heading: title {words back, pattern back, divides false}, sideOnly false, talk false, places [], piece {name back, makes 3}
       Front and back and sleeve → heading: title {words 'front and back and sleeve', pattern 'front and back and sleeve', divides false}, sideOnly false, talk false, places []
@@ -121,6 +132,12 @@ describe('heading, in all its wordings,', () => {
       The first left → heading: title {words 'the first left', pattern 'the first left', divides false, half left}, sideOnly false, talk false, places []
       Sleeve (short) → ✗ stitch or repeat expected @1
       : back → ✗ stitch expected @7
+      (Back) → heading: title {words '( back )', pattern '( back )', divides false}, sideOnly false, talk false, places [], piece {name back, makes 1}
+      (make 2) sleeve → ✗ stitch or repeat expected @10
+      Sleeve (3 long ones) → ✗ stitch or repeat expected @1
+      Sleeve 2 3 → ✗ stitch or repeat expected @1
+      Sleeve 2½ 3 → ✗ stitch or repeat expected @1
+      Shape armhole 3 → ✗ stitch or repeat expected @1
     `),
   )('is not read for more than it says: $line', expectReading);
 });

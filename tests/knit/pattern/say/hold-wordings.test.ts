@@ -22,6 +22,8 @@ describe('hold, in all its wordings,', () => {
       Place 10 sts {on a holder|onto holder|onto a spare needle|on spare needle|onto st holder|on waste yarn} → hold: which all, stitches 10
       Place 10 sts on holder {for neck|for neckband|for collar|for later|for hood|for shoulder|for front|for back|for back of neck|for front of neck|for back neck|for front neck|to be worked later|and work on first sts|and cont on these sts|and work on rem sts} → hold: which all, stitches 10
       Place 10 sts on holder for back and turn → hold: which all, stitches 10 | @37 turn
+      Place 1 st on holder → hold: which all, stitches 1
+      Place the center 1 st on holder → hold: which centre, stitches 1
     `),
   )('is read: $line', expectReading);
 
@@ -33,6 +35,8 @@ describe('hold, in all its wordings,', () => {
       Place marker → note: about marker
       Leave 10 → ✗ stitch or repeat expected @1
       Sl first st → row: items 'sl to {left 'what follows'}'
+      Sl 10 on holder → row: items 'hold ×10'
+      Place last on holder → ✗ stitch or repeat expected @1
     `),
   )('is not read for more than it says: $line', expectReading);
 });

@@ -53,6 +53,14 @@ describe('label, in all its wordings,', () => {
       Row 3 rep row 2 → row: label {rows [3]}, items '', like 2
       Row 2 cast on 2, k2 → row: label {rows [2]}, items 'co ×2, k ×2'
       Row 5000: k2 → row: label {rows [5000]}, items 'k ×2'
+      Row 1: - k2 → row: label {rows [1]}, items 'k ×2'
+      First row k2 → row: label {rows [1]}, items 'k ×2'
+      Row 1 {(right-side)|(R S)|(right s)} : k2 → row: label {rows [1], side RS}, items 'k ×2'
+      Row 1 {(wrong-side)|(W S)|(wrong s)} : k2 → row: label {rows [1], side WS}, items 'k ×2'
+      Rows 1 to 2 and 4: k2 → row: label {rows [1; 2; 4]}, items 'k ×2'
+      Rows 2 and 4 to 6 inclusive: k2 → row: label {rows [2; 4; 5; 6]}, items 'k ×2'
+      Big row (RS): k2 → row: label {rows [], name big, side RS}, items 'k ×2'
+      Big good new row: k2 → row: label {rows [], name big}, items 'k ×2'
     `),
   )('is read: $line', expectReading);
 
@@ -75,6 +83,10 @@ describe('label, in all its wordings,', () => {
       Set dec row: k2 → ✗ stitch or repeat expected @1
       Set row k2 → ✗ stitch or repeat expected @1
       First k2 → ✗ stitch or repeat expected @1
+      Big good new old fine row: k2 → ✗ stitch or repeat expected @1
+      Next 4 k2 → ✗ stitch or repeat expected @6
+      Row 1 (RS k2 → row: label {rows [1], side RS}, items 'k ×2'
+      Rows 1 and k2 → ✗ stitch or repeat expected @1
     `),
   )('is not read for more than it says: $line', expectReading);
 });

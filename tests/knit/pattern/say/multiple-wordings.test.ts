@@ -14,6 +14,10 @@ describe('multiple, in all its wordings,', () => {
       Basket pattern [multiple of 8]: k → multiple: of 8, plus 0, name basket | @33 row: items 'k to {left 'what follows'}'
       Multiple of 8 → multiple: of 8, plus 0, name ''
       Multiple of 8 plus 4. Turn → multiple: of 8, plus 4, name '' | @23 turn
+      Basket pattern multiple of 8 plus 4 k2 → multiple: of 8, plus 4, name basket | @37 row: items 'k ×2'
+      Basket pattern multiple of 8 k2 → multiple: of 8, plus 0, name basket | @30 row: items 'k ×2'
+      Basket pattern multiple of 8 sts k2 → multiple: of 8, plus 0, name basket | @34 row: items 'k ×2'
+      Basket pattern (multiple of 8 plus 4 sts) k2 → multiple: of 8, plus 4, name basket | @43 row: items 'k ×2'
     `),
   )('is read: $line', expectReading);
 
@@ -21,6 +25,7 @@ describe('multiple, in all its wordings,', () => {
     table(`
       Basket pattern (multiple of 8, plus 4): row 1 → multiple: of 8, plus 4, name basket | ✗ stitch or repeat expected @45
       Basket pattern multiple worked over 8 sts → ✗ stitch or repeat expected @1
+      Basket pattern (multiple of 8 plus 4 sts over big) k2 → multiple: of 8, plus 4, name basket | ✗ stitch or repeat expected @47
       Multiple of sts → ✗ stitch or repeat expected @1
       One two three four five six seven eight nine ten eleven multiple of 8 → multiple: of 8, plus 0, name 'one two three four five six seven eight nine ten eleven'
     `),

@@ -17,6 +17,11 @@ describe('needle, in all its wordings,', () => {
       With 4 mm ns, cast on 92 sts → needle: mm 4 | @15 cast on: stitches 92
       Change to needles (size [US] 6, 4 mm) k 1 row → needle: mm 4 | @39 rows: n 1, items 'k to {left 'what follows'}'
       Change to 4 mm and 5 mm needles → needle: mm 5
+      Change to 4 mm needles k 1 row → needle: mm 4 | @24 rows: n 1, items 'k to {left 'what follows'}'
+      Change to needles (4 mm) k 1 row → needle: mm 4 | @26 rows: n 1, items 'k to {left 'what follows'}'
+      With one two three four five six seven eight nine ten eleven 12 needles k 1 row → needle | @73 rows: n 1, items 'k to {left 'what follows'}'
+      With 4 mm needles (size 6 x) cast on 8 sts → needle: mm 4 | @30 cast on: stitches 8
+      With 4 mm needles (size 6 x) k 1 row → needle: mm 4 | @30 rows: n 1, items 'k to {left 'what follows'}'
     `),
   )('is read: $line', expectReading);
 
@@ -34,6 +39,7 @@ describe('needle, in all its wordings,', () => {
       Needle 4 mm → ✗ stitch or repeat expected @1
       With k p needles → note: about facing | ✗ stitch or repeat expected @10
       With p 1 needle → note: about facing | ✗ stitch or repeat expected @8
+      With one two three four five six seven eight nine ten eleven 12 13 14 needles k 1 row → ✗ stitch or repeat expected @6
     `),
   )('is not read for more than it says: $line', expectReading);
 });

@@ -38,6 +38,7 @@ describe('note, in all its wordings,', () => {
       , ending with a {WS|RS} row → @3 even: until {open, end WS}
       with white, → note: about yarn
       using MC, → note: about yarn
+      Place marker at each end, turn → note: about marker | @27 turn
     `),
   )('is read: $line', expectReading);
 
@@ -54,6 +55,7 @@ describe('note, in all its wordings,', () => {
       These rows → ✗ stitch or repeat expected @1
       This row → ✗ stitch or repeat expected @1
       Measure it → ✗ stitch or repeat expected @1
+      Put 1 → ✗ stitch or repeat expected @1
     `),
   )('is not read for more than it says: $line', expectReading);
 });

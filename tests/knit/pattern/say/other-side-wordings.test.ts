@@ -16,6 +16,7 @@ describe('other side, in all its wordings,', () => {
       Complete to match first {side|shoulder|half} → other side: reversing false
       Complete other side to match{, reversing shaping| (reversing shaping)|, but reversing shaping| but reversing all shaping|; with shaping reversed| with reversing the shaping|, and reversing all shapings| reversing shape| reversing shaped shaping|, all shaping reversed|, all shapings reversed|, shaping reversed|, shaping at opposite edge|, shaping at opposite side|, rev the shaping} → other side: reversing
       Work second side as first, turn → other side: reversing false | @28 turn
+      Complete other side to match, reversing {shapings|all shaping|the shapings|shaped|all} → other side: reversing
     `),
   )('is read: $line', expectReading);
 

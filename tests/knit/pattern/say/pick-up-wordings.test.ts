@@ -26,6 +26,10 @@ describe('pick up, in all its wordings,', () => {
       K 12 across holder, pick up 30 sts along neck → pick up: items 'pu ×12, pu ×30', edges [{stitches 12, along holder}; {stitches 30, along neck}]
       Pick up 30 sts along neck, k 5 → pick up: items 'pu ×30', edges [{stitches 30, along neck}] | @28 row: items 'k ×5'
       PU 30 sts along left neck → row: items 'pu ×30'
+      Pick up 30 sts along neck and back → pick up: items 'pu ×30', edges [{stitches 30, along 'neck and back'}]
+      On RS, join yarn and pick up 30 sts along neck → pick up: items 'pu ×30', edges [{stitches 30, along neck}]
+      K 5 sts from holder, sl 5 from holder, pick up 30 sts along neck, p 5 from holder, work 5 sts from holder → pick up: items 'pu ×5, pu ×5, pu ×30, pu ×5, pu ×5', edges [{stitches 5, along holder}; {stitches 5, along holder}; {stitches 30, along neck}; {stitches 5, along holder}; {stitches 5, along holder}]
+      Pick up 30 sts along neck, 5 sts off holder → pick up: items 'pu ×30, pu ×5', edges [{stitches 30, along neck}; {stitches 5, along holder}]
     `),
   )('is read: $line', expectReading);
 
@@ -33,11 +37,16 @@ describe('pick up, in all its wordings,', () => {
     table(`
       Pick up 30 sts along left neck, 17 across front → pick up: items 'pu ×30', edges [{stitches 30, along 'left neck'}] | ✗ stitch or repeat expected @33
       Pick up 30 sts along left neck (front) → pick up: items 'pu ×30', edges [{stitches 30, along 'left neck'}] | ✗ stitch expected @39
+      Pick up 30 sts along one two three four five six seven eight nine ten eleven twelve and more of this and that → pick up: items 'pu ×30', edges [{stitches 30, along 'one two three four five six seven eight nine ten eleven twelve and more'}] | ✗ stitch or repeat expected @97
+      Pick up 30 sts along neck and pick 5 → pick up: items 'pu ×30', edges [{stitches 30, along neck}] | ✗ stitch or repeat expected @31
       Pick up 2½ sts → ✗ stitch or repeat expected @1
       Pick up sts → ✗ stitch or repeat expected @1
       K 12, pick up 30 sts along neck → row: items 'k ×12, pu ×30'
       K 12 from holder → row: items 'take ×12'
       Pick up the bar → ✗ stitch or repeat expected @1
+      Red pick up 30 sts along neck → ✗ stitch or repeat expected @1
+      K 12 from red, pick up 30 sts along neck → ✗ stitch or repeat expected @6
+      K 12 sts, then pick up 30 sts from holder → ✗ stitch or repeat expected @31
     `),
   )('is not read for more than it says: $line', expectReading);
 });

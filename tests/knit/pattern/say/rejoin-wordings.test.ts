@@ -35,6 +35,9 @@ describe('rejoin, in all its wordings,', () => {
       {Sl sts|Place sts|Put sts|Sl rem sts|Place the sts|Put these sts|Sl other sts|Place held sts} to needle → rejoin
       {Sl sts|Place sts|Put sts|Sl rem sts|Place the sts|Put these sts|Sl other sts|Place held sts} held → rejoin
       Sl sts from holder {back on needle|back onto needle|back to needle|onto needle|on needle|to needle|onto the needle|on the needle|to a needle}{, rejoin yarn|, and rejoin yarn| and join yarn| attach yarn|} → rejoin
+      Sl sts to needle and turn → rejoin | @22 turn
+      Join yarn to 28 sts and turn → rejoin: stitches 28 | @25 turn
+      Tie in yarn to rem 28 sts → rejoin: stitches 28
     `),
   )('is read: $line', expectReading);
 

@@ -39,6 +39,9 @@ describe('repeat rows, in all its wordings,', () => {
       K 2 rows, p 2 rows, k 1 row 3 times → rows: n 2, items 'k to {left 'what follows'}' | @11 rows: n 2, items 'p to {left 'what follows'}' | @21 rows: n 1, items 'k to {left 'what follows'}' | @29 repeat rows: last 5, times 2
       K 1 row once → rows: n 1, items 'k to {left 'what follows'}' | @9 repeat rows: last 1, times 0
       K 40 rows 5 times → rows: n 40, items 'k to {left 'what follows'}' | @11 repeat rows: last 40, times 4
+      Rep rows 1, 2, 3, 5 times → repeat rows: from 1, to 3, times 5
+      Rep row 1 and 2, 5 times → repeat rows: from 1, to 2, times 5
+      Rep rows 1 to 4 5 times, until 60 sts remain, turn → repeat rows: from 1, to 4, times 5 | @47 turn
     `),
   )('is read: $line', expectReading);
 
@@ -50,6 +53,7 @@ describe('repeat rows, in all its wordings,', () => {
       Rep rows 1 to 4 5 times, for 6 rows → repeat rows: from 1, to 4, times 5 | ✗ stitch or repeat expected @26
       Rep rows 1 to 2 row 3 → repeat rows: from 1, to 2 | ✗ stitch or repeat expected @21
       K 41 rows 5 times → rows: n 41, items 'k to {left 'what follows'}' | ✗ stitch or repeat expected @11
+      Rep row 1, 2 more times → repeat rows: from 1, to 2 | ✗ stitch or repeat expected @14
       Work last 2 rows → ✗ stitch or repeat expected @1
       Rep from 2 → ✗ nothing before the repeat @10
       Rep 2 5 times → ✗ nothing before the repeat @5

@@ -30,6 +30,12 @@ describe('row, in all its wordings,', () => {
       Next row: work even in st st (24 sts) → row: label {rows []}, items 'patt to {left 'what follows'}' (24)
       K2, p2 (24 sts) → row: items 'k ×2, p ×2' (24)
       K2tog, k to end (2 sts dec) → row: items 'k2tog, k to {left 0}'
+      Row 3: as 2nd and 3rd rows → row: label {rows [3]}, items '', like 2
+      Row 3: rep rows 2 through 4 rows → row: label {rows [3]}, items '', like 2
+      Next row: inc at each end → row: label {rows []}, items 'inc, patt to {left 'what follows'}, inc'
+      Next row: work in patt, inc 1 st at each end → row: label {rows []}, items 'inc, patt to {left 'what follows'}, inc'
+      Next row: k across, inc 2 sts at each side → row: label {rows []}, items 'inc 2, patt to {left 'what follows'}, inc 2'
+      Next row: k, dec 2 sts at each end → row: label {rows []}, items 'dec 2, patt to {left 'what follows'}, dec 2'
     `),
   )('is read: $line', expectReading);
 
@@ -38,10 +44,13 @@ describe('row, in all its wordings,', () => {
       Row 3: work the same as row 2 → ✗ stitch or repeat expected @8
       Row 3: rep 2 from * → ✗ nothing before the repeat @12
       Next row: work in st st, k2 → ✗ stitch or repeat expected @11
+      Next row: p, inc 1 st at both sides, → ✗ stitch or repeat expected @23
       Next row: wibble → ✗ stitch or repeat expected @11
       Wibble → ✗ stitch or repeat expected @1
       Wibble the sts (24 sts) → ✗ stitch or repeat expected @1
       K2, wibble → ✗ stitch or repeat expected @5
+      Next row: dec 1 st at each end twice → shape: change -1, edge both, beats [{every 2, times 2}]
+      Next row: work in patt, dec 1 st at each end k2 → ✗ stitch or repeat expected @34
     `),
   )('is not read for more than it says: $line', expectReading);
 });

@@ -35,6 +35,9 @@ describe('sentence, in all its wordings,', () => {
       Multiple of 8: k2 → multiple: of 8, plus 0, name '' | @16 row: items 'k ×2'
       Basket pattern (multiple of 4): k1, p1 → multiple: of 4, plus 0, name basket | @33 row: items 'k, p'
       5 sts make 1 inch, 7 rows make 1 inch → gauge: stitches 19.68503937007874, rows 27.559055118110237
+      {(K|[K} 2 rows, p 2 rows) twice → @2 rows: n 2, items 'k to {left 'what follows'}' | @12 rows: n 2, items 'p to {left 'what follows'}' | @22 repeat rows: last 4, times 1
+      (P 2 rows, p 2 rows) twice → @2 rows: n 2, items 'p to {left 'what follows'}' | @12 rows: n 2, items 'p to {left 'what follows'}' | @22 repeat rows: last 4, times 1
+      K 1 row and p 1 row while turn → rows: n 1, items 'k to {left 'what follows'}' | @13 rows: n 1, items 'p to {left 'what follows'}' | @27 turn
     `),
   )('is read: $line', expectReading);
 
@@ -49,6 +52,9 @@ describe('sentence, in all its wordings,', () => {
       5 sts, k 1 row → ✗ stitch or repeat expected @1
       5 sts = k → ✗ stitch or repeat expected @1
       5 inch, k 1 row → ✗ stitch or repeat expected @1
+      Back: Front: Sleeve: Collar: → heading: title {words back, pattern back, divides false}, sideOnly false, talk false, places [], piece {name back, makes 1} | @7 heading: title {words front, pattern front, divides false}, sideOnly false, talk false, places [], piece {name front, makes 1} | @14 heading: title {words sleeve, pattern sleeve, divides false}, sideOnly false, talk false, places [], piece {name sleeve, makes 1} | ✗ stitch or repeat expected @22
+      (K row, p row) → row: items 'k, p'
+      (K 1, p row) → row: items 'k, p'
     `),
   )('is not read for more than it says: $line', expectReading);
 });

@@ -22,15 +22,19 @@ describe('work on, in all its wordings,', () => {
       Work on first {set of|side of} 28 sts → work on: which first, stitches 28
       Work on first 28 sts {only|for first side|for right side|for left front|for first shoulder only|for right front|for right half|of sts|for first shoulder} → work on: which first, stitches 28
       Work on 28 shoulder sts → work on: which these, stitches 28
+      Turn, work on first 10 sts → work on: which first, stitches 10
     `),
   )('is read: $line', expectReading);
 
   it.each(
     table(`
+      Work on one side of it → ✗ stitch or repeat expected @13
+      Work on one shoulder of it → work on: which these | ✗ stitch or repeat expected @25
       Work on 4 mm needles → ✗ stitch or repeat expected @11
       Work on rem sts → ✗ stitch or repeat expected @1
       Work one row → even: until {rows, n 1}
       Work both sides → ✗ stitch or repeat expected @1
+      Work on one sides → ✗ stitch or repeat expected @13
     `),
   )('is not read for more than it says: $line', expectReading);
 });

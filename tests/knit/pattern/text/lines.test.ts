@@ -142,6 +142,11 @@ describe('a text is cut into the lines that its writer meant', () => {
       Work, ¶ *k2 → 1-2: Work, *k2
       Work on every ¶ 4th row → 1-2: Work on every 4th row
       One, ¶ two, ¶ three, ¶ four → 1-4: One, two, three, four
+      K2 (p2, ¶ (k2), ¶ K3) ¶ K4 → 1-3: K2 (p2, (k2), K3) | 4: K4
+      (k2 ¶ K3) → 1-2: (k2 K3)
+      [K2 ¶ K3 ¶ P2] ¶ P3 → 1-3: [K2 K3 P2] | 4: P3
+      K2 ((p2) ¶ P3 → 1-2: K2 ((p2) P3
+      A. b ¶ c → 1: A. b | 2: c
       Dec 1 st at each end of ¶ next row, then ¶ every 4th row. ¶ K 1 row. → 1: Dec 1 st at each end of | 2-3: next row, then every 4th row. | 4: K 1 row.
     `),
   )('$line', expectCut('lines'));

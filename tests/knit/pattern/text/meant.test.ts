@@ -25,6 +25,9 @@ describe('a sentence for some sizes is read for those', () => {
       For one two three four five six seven eight nine ten eleven twelve new old red blue size S only: k → S M L: for 1 2 3 4 5 6 7 8 9 10 11 12 new old red blue size s only : k
       For size one two three four five six seven eight nine ten new old red blue S only: k → S: k
       3 st size only: k → L: k
+      For size S, M only: k → S M: k
+      For size (S) only: k → S: k
+      For size 1st or 2nd only: k → S M: k
     `),
   )('$line', expectCut('meant'));
 });

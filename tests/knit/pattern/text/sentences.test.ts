@@ -61,6 +61,18 @@ describe('a line is cut into sentences', () => {
       K2 Row 5 of the one big good new old: p → k 2 row 5 of the 1 big good new old : p
       . . K2 . → k 2
       (K2 Row 5: p) k → ( k 2 row 5 : p ) k
+      ((k2). p2) k. P → ( ( k 2 ) . p 2 ) k | p
+      k2) (p2. k3) k → k 2 ) ( p 2 . k 3 ) k
+      Good Big Decrease Row: k → good big decrease row : k
+      Good Big New Decrease Row: k → good big new decrease | row : k
+      Decrease Row 5: k → decrease | row 5 : k
+      2 Row: k → 2 | row : k
+      K2 Good Row: k → k 2 good | row : k
+      K2 next Row 5: p → k 2 next row 5 : p
+      K2 5 row: p → k 2 5 row : p
+      K2 Rows: p → k 2 | rows : p
+      Next 2nd row: k → next 2 nd row : k
+      3rd Row 3: k → 3 rd | row 3 : k
       K2 Row row row row: p → k 2 | row row row row : p
     `),
   )('$line', expectCut('sentences'));

@@ -21,6 +21,9 @@ describe('sizes are called what a line calls them', () => {
       Sizes: S (a sixteen letter, L) → S | a sixteen letter | L
       Sizes: {cm|in|inches|ins|year|years|yr|yrs|month|months|to fit|ladies|men|women|chest|bust|s'}, S, M → S | M
       Sizes: S. (M., L.) → S | M | L
+      Sizes: S.5 (M.5, L.5) → S.5 | M.5 | L.5
+      Sizes S (M, L) ¶ and so on → S | M | L
+      The sizes: S (M, L) ¶ and (so, on) → S | M | L
       Sizes: , S, , M → S | M
       A long story about sizes that goes on. S (M, L) → 
       Sizes and so on: that is it (M, L) → so on | that is it | M | L

@@ -86,6 +86,13 @@ describe('a list of sizes is read for each of them', () => {
       4 st (5 st, 6 st) → 1 sizes: 4 st ( 5 st , 6 st ) | 4 st ( 5 st , 6 st ) | 4 st ( 5 st , 6 st )
       4 mm; 5 mm (6 mm) → 1 sizes: 4 mm ; 5 mm ( 6 mm ) | 4 mm ; 5 mm ( 6 mm ) | 4 mm ; 5 mm ( 6 mm )
       4 in) 5 in] 6 in; 7 → 1 sizes: 4 in ) 5 in ] 6 in ; 7 | 4 in ) 5 in ] 6 in ; 7 | 4 in ) 5 in ] 6 in ; 7
+      4 in (5 in, 6 in) → 3 sizes: 4 in | 5 in | 6 in
+      4 in (5 in; 6 in] → 1 sizes: 4 in ( 5 in ; 6 in ] | 4 in ( 5 in ; 6 in ] | 4 in ( 5 in ; 6 in ]
+      4 st) (5 st, 6 st) → 1 sizes: 4 st ) ( 5 st , 6 st ) | 4 st ) ( 5 st , 6 st ) | 4 st ) ( 5 st , 6 st )
+      1 st (2nd, 3rd) row → 1 sizes: 1 st ( 2 nd , 3 rd ) row | 1 st ( 2 nd , 3 rd ) row | 1 st ( 2 nd , 3 rd ) row
+      15 1/2 in (16 1/2 in, 17 in) → 3 sizes: 15.5 in | 16.5 in | 17 in
+      15 1 / 2 2 (16, 17) → 3 sizes: 15 1 / 2 2 | 15 1 / 2 16 | 15 1 / 2 17
+      15 1 2 (16, 17) → 3 sizes: 15 1 2 | 15 1 16 | 15 1 17
     `),
   )('$line', expectCut('sizes'));
 });

@@ -69,7 +69,7 @@ export interface StitchPattern {
   everyOther: readonly Item[] | undefined;
   /** source line of each row */
   readonly lines: Map<number, number>;
-  stated: boolean;
+  stated?: boolean;
   /** how its rows looked where they were worked first */
   readonly faces?: readonly (Face | undefined)[];
 }

@@ -120,6 +120,7 @@ const OTHER_FACE: Partial<Record<StitchName, StitchName>> = {
   k3tog: 'p3tog',
   p3tog: 'k3tog',
   sssk: 'sssp',
+  sssp: 'sssk',
   kfb: 'pfb',
   pfb: 'kfb',
   m1: 'm1p',

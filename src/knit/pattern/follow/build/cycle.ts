@@ -31,7 +31,6 @@ export function simplify(part: PartBuild): void {
     : faces.every((face) => face === 'p')
       ? 'reverse stocking'
       : 'garter';
-  if (name === 'garter' && faces.length === 1) return;
   part.fabric = knownFabric(name);
   part.fabricRow = nextSide(part) === 'RS' ? 0 : 1;
 }

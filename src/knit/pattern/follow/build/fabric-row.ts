@@ -76,10 +76,7 @@ function wordedKey(part: PartBuild, side: Side, edits: readonly Edit[]): string 
   if (fabric.is !== 'face' || part.unworked > 0) return undefined;
   const row = fabric.rows[part.fabricRow % fabric.rows.length] ?? 'k';
   const column = ((part.column % row.length) + row.length) % row.length;
-  const said = edits
-    .map(({ at, change, work, stitches: n }) => `${at}${change ?? ''}${work ?? ''}${n ?? ''}`)
-    .join();
-  return `${row}/${side}/${column}/${part.live}/${said}`;
+  return `${row}/${side}/${column}/${part.live}/${JSON.stringify(edits)}`;
 }
 
 const changeOf = (edit: Edit): number =>

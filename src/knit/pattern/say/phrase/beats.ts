@@ -44,7 +44,7 @@ export function readBeats(c: Cursor, before: readonly Beat[] = []): Beat[] {
       return readBeat(c, beats.length > 0);
     });
     if (beat === undefined) break;
-    beats.push(joinNext(beats, beat, c, start));
+    beats.push(before.length > 0 ? beat : joinNext(beats, beat, c, start));
   }
   return beats;
 }

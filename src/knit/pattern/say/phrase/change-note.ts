@@ -1,6 +1,7 @@
 import {
   attempt,
   type Cursor,
+  isOneOf,
   isWord,
   peekWord,
   seesOne,
@@ -19,7 +20,7 @@ export const takeChangeNote = (c: Cursor): boolean =>
       c.at += 1;
       takes(c, 'd');
       if (open) takes(c, ')', ']');
-      if (c.at >= c.end || /^[.,;]$/.test(peekWord(c))) return true;
+      if (c.at >= c.end || isOneOf(peekWord(c), '. , ;')) return true;
     }
     return false;
   });
@@ -27,11 +28,11 @@ export const takeChangeNote = (c: Cursor): boolean =>
 /** Where a sentence ends before such a note. */
 export function withoutChangeNote(c: Cursor): number {
   let end = c.end;
-  while (end > c.at && /^[.)\]]$/.test(c.tokens[end - 1]?.text ?? '')) end -= 1;
+  while (end > c.at && isOneOf(c.tokens[end - 1]?.text ?? '', '. ) ]')) end -= 1;
   if (isWord(c.tokens[end - 1], 'd')) end -= 1;
   if (!means(c.tokens[end - 1]?.text, 'changed')) return c.end;
   if (!isWord(c.tokens[end - 2], 'st', 'sts') || c.tokens[end - 3]?.kind !== 'number') return c.end;
   const at = end - 3;
-  const parting = /^[([\-,;:=]$/.test(c.tokens[at - 1]?.text ?? '');
+  const parting = isOneOf(c.tokens[at - 1]?.text ?? '', '( [ - , ; : =');
   return parting && at - 1 > c.at ? at - 1 : c.end;
 }

@@ -1,4 +1,4 @@
-import { attempt, type Cursor, seesPhrase, takeAnyPhrase, takes, took } from '../../../row/read/cursor.ts';
+import { attempt, type Cursor, takeAnyPhrase, takes, took } from '../../../row/read/cursor.ts';
 import type { EdgeName } from '../statement.ts';
 
 const NECK = 'neck|front|inside|inner|center|v|opening|neckline';
@@ -14,7 +14,6 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
   takes(c, 'in');
   takes(c, 'from', 'at', 'on', 'along', 'inside', 'of', 'within');
   takes(c, 'the', 'a');
-  if (takeAnyPhrase(c, 'beg|start and at? the? end')) return 'both';
   if (takeAnyPhrase(c, 'beg|start', 'right hand end')) return 'beginning';
   if (takeAnyPhrase(c, 'each of both', 'both|each|either|every', '2')) {
     if (takes(c, 'neck', 'front', 'v')) {
@@ -47,19 +46,8 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
     )
   )
     return 'neck';
-  if (
-    takeAnyPhrase(
-      c,
-      `${ARM} seam edge`,
-      'side|sides seam',
-      `${ARM} ${EDGE}`,
-      'armhole',
-      'side edge',
-      'arm side',
-    )
-  )
-    return 'armhole';
-  if (takeAnyPhrase(c, 'side edge', 'sides')) return 'both';
+  if (takeAnyPhrase(c, `${ARM} seam edge`, 'side|sides seam', `${ARM} ${EDGE}`, 'armhole')) return 'armhole';
+  if (takes(c, 'sides')) return 'both';
   if (takeAnyPhrase(c, 'right edge|side|hand')) return 'right';
   if (takeAnyPhrase(c, 'left edge|side|hand')) return 'left';
   if (takes(c, 'end', 'ends')) return 'end';
@@ -69,9 +57,7 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
 export function readEdgeOf(c: Cursor): EdgeName | undefined {
   const edge = readEdge(c);
   if (edge === undefined) return undefined;
-  if (edge === 'beginning' && seesPhrase(c, 'and end|at')) {
-    if (attempt(c, () => takes(c, 'and') && readEdge(c) === 'end')) return 'both';
-  }
+  if (edge === 'beginning' && attempt(c, () => takes(c, 'and') && readEdge(c) === 'end')) return 'both';
   takes(c, 'only');
   return edge;
 }

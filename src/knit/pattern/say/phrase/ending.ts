@@ -1,6 +1,7 @@
 import {
   attempt,
   type Cursor,
+  isOneOf,
   peek,
   peekWord,
   takeAnyPhrase,
@@ -50,5 +51,5 @@ const takeEnding = (c: Cursor): boolean =>
   });
 
 function skipRowName(c: Cursor): void {
-  while (peek(c) && !/^[,.;)]$/.test(peekWord(c))) c.at += 1;
+  while (peek(c) && !isOneOf(peekWord(c), ', . ; )')) c.at += 1;
 }

@@ -33,7 +33,7 @@ const PLACES: Readonly<Record<string, Place>> = {
 /** 'armhole (shaping)', 'the beg of armhole', 'neck shaping', '1st shoulder bind-off'. */
 export function readPlace(c: Cursor): Place | undefined {
   takeAnyPhrase(c, 'beg|start|end|bottom|top|base of', 'the beg|start|end|bottom|top of', 'first row of');
-  if (!takeFirst(c)) takes(c, 'the', 'end', 'beg', 'front', 'back');
+  if (!takeFirst(c)) takes(c, 'the', 'end', 'beg');
   takes(c, 'of');
   takes(c, 'shape', 'shaping');
   takes(c, 'the', 'of');

@@ -20,7 +20,6 @@ export const readSameLength = (c: Cursor): Until | undefined =>
     const lessMm = readLength(c);
     const lessRows = lessMm === undefined ? readRowCount(c) : undefined;
     if (lessMm !== undefined || lessRows !== undefined) {
-      takes(c, 'are', 'is', 'have');
       if (!takes(c, 'less', 'fewer', 'shorter', 'below', 'before')) return undefined;
       takeAnyPhrase(c, 'have? been worked', 'are worked', 'have been completed');
     }
@@ -40,7 +39,6 @@ export const readSameLength = (c: Cursor): Until | undefined =>
         'equal to',
         'to match',
         'to',
-        'as for',
         'as',
         'number of rows as',
         'same',

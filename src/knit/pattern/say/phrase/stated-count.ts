@@ -1,6 +1,7 @@
 import {
   attempt,
   type Cursor,
+  isOneOf,
   isWord,
   peek,
   peekNumber,
@@ -23,7 +24,7 @@ const CLOSING: Readonly<Record<string, string>> = { ')': '(', ']': '[', '}': '{'
  */
 export function statedAtEnd(c: Cursor): { stitches: number; end: number } | undefined {
   let end = c.end;
-  while (end > c.at && /^[.,;]$/.test(c.tokens[end - 1]?.text ?? '')) end -= 1;
+  while (end > c.at && isOneOf(c.tokens[end - 1]?.text ?? '', '. , ;')) end -= 1;
   const open = CLOSING[c.tokens[end - 1]?.text ?? ''];
   return open === undefined ? unbracketed(c, end) : bracketed(c, end, open);
 }
@@ -63,7 +64,7 @@ function unbracketed(c: Cursor, end: number): { stitches: number; end: number } 
     said += 1;
   }
   if (said === 0 && isWord(c.tokens[lead], 'to')) return undefined;
-  const parting = /^[-=:;.,]$/.test(c.tokens[lead]?.text ?? '');
+  const parting = isOneOf(c.tokens[lead]?.text ?? '', '- = : ; . ,');
   const strong =
     said > 0 && isWord(c.tokens[lead + 1], 'now', 'leave', 'making', 'have', 'total', 'giving', '=');
   if (lead <= c.at || !(parting || strong)) return undefined;
@@ -75,7 +76,7 @@ export const takeStated = (c: Cursor): number | undefined => attempt(c, () => st
 
 function statedHere(c: Cursor): number | undefined {
   takes(c, ',', '.', ';');
-  if (/^[([{]$/.test(peekWord(c))) {
+  if (isOneOf(peekWord(c), '( [ {')) {
     const close = peekWord(c) === '(' ? ')' : peekWord(c) === '[' ? ']' : '}';
     let end = c.at + 1;
     while (end < c.end && c.tokens[end]?.text !== close && end - c.at < 18) end += 1;
@@ -107,6 +108,6 @@ function statedHere(c: Cursor): number | undefined {
     'made',
   );
   takeAnyPhrase(c, 'on each? needle', 'on? each side', 'in all', 'now');
-  const atEnd = c.at >= c.end || /^[.,;)]$/.test(peekWord(c));
+  const atEnd = c.at >= c.end || isOneOf(peekWord(c), '. , ; )');
   return (dash || lead > 0 || tail || c.at >= c.end) && atEnd ? n : undefined;
 }

@@ -36,14 +36,14 @@ const readFor = (c: Cursor): Until | undefined =>
     takes(c, 'further');
     const mm = readLength(c);
     if (mm !== undefined) {
-      takes(c, 'more', 'deep', 'in', 'all');
+      takes(c, 'more', 'deep');
       const from = readFrom(c);
       return { is: 'length', mm, from: from ?? 'here', ...ending(c) };
     }
     const n = takeNumber(c);
     takes(c, 'more', 'further');
     if (n !== undefined && takes(c, 'row', 'rows', 'rnds', 'rnd')) {
-      takes(c, 'more', 'even', 'straight');
+      takes(c, 'more');
       return { is: 'rows', n };
     }
     if (n !== undefined && takes(c, 'ridge')) return { is: 'rows', n: 2 * n };

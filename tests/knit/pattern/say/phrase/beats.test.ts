@@ -69,6 +69,11 @@ describe('a rhythm, in all its wordings,', () => {
       Each end of next row dec 1 st → shape: change -1, edge both, beats [{first 1, every 1, times 1}]
       Each row dec 1 st at neck edge → shape: change -1, edge neck, beats [{first 1, every 1}]
       Every row dec 1 st at neck edge → shape: change -1, edge neck, beats [{first 1, every 1}]
+      Dec 1 st at each end of next row, and then every 4th row 5 times → shape: change -1, edge both, beats [{first 1, every 1, times 1}; {every 4, counted, times 5}]
+      At next row dec 1 st at each end → shape: change -1, edge both, beats [{first 1, every 1, times 1}]
+      In this row dec 1 st at each end → shape: change -1, edge both, beats [{first 1, every 1, times 1}]
+      On RS row dec 1 st at each end → shape: change -1, edge both, beats [{every 2, side RS}]
+      Dec 1 st at each end of next row, every 4th row 5 times, then every row twice → shape: change -1, edge both, beats [{first 1, every 1, times 1}; {every 4, counted, times 5}; {first 1, every 1, counted, times 2}]
     `),
   )('is read: $line', expectReading);
 
@@ -82,8 +87,11 @@ describe('a rhythm, in all its wordings,', () => {
       Dec 1 st at each end every other row for 6 rows → shape: change -1, edge both, beats [{every 2}] | ✗ stitch or repeat expected @38
       Dec 1 st at each end every other row 3 times, twice → shape: change -1, edge both, beats [{every 2, counted, times 3}] | ✗ stitch or repeat expected @47
       On the row dec 1 st at each end → ✗ stitch or repeat expected @1
+      In 2 rows dec 1 st at each end → ✗ stitch or repeat expected @1
       Dec 1 st at each end of work → shape: change -1, edge both, beats [] | ✗ stitch or repeat expected @25
       On side dec 1 st at each end → ✗ stitch or repeat expected @1
+      On red row dec 1 st at each end → ✗ stitch or repeat expected @1
+      At 3 ends dec 1 st → ✗ stitch or repeat expected @1
     `),
   )('is not read for more than it says: $line', expectReading);
 });

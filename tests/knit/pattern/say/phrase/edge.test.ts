@@ -17,6 +17,7 @@ describe('’at each end’, ’at neck edge’, in all its wordings,', () => {
       Dec 1 st at left {edge|side|hand} of next row → shape: change -1, edge left, beats [{first 1, every 1, times 1}]
       Dec 1 st at neck edge only of next row → shape: change -1, edge neck, beats [{first 1, every 1, times 1}]
       Dec 1 st at beg and end of next row → shape: change -1, edge both, beats [{first 1, every 1, times 1}]
+      Dec 1 st at {each armhole side|each side edges|both side ends} of next row → shape: change -1, edge both, beats [{first 1, every 1, times 1}]
     `),
   )('is read: $line', expectReading);
 
@@ -28,6 +29,7 @@ describe('’at each end’, ’at neck edge’, in all its wordings,', () => {
       Dec 1 st at same row → ✗ stitch or repeat expected @10
       Dec 1 st at corner of next row → ✗ stitch or repeat expected @10
       Dec 1 st at each of them → ✗ stitch or repeat expected @10
+      Dec 1 st at each big end of next row → ✗ stitch or repeat expected @10
     `),
   )('is not read for more than it says: $line', expectReading);
 });

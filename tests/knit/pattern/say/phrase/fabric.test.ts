@@ -29,6 +29,10 @@ describe('a fabric, in all its wordings,', () => {
       Work in band patt for 6 rows → even: fabric {pattern, words band, name band, else 'the pattern'}, until {rows, n 6}
       Work in it patt for 6 rows → even: fabric {pattern, words it, name it, else 'the pattern'}, until {rows, n 6}
       Work in the same stitch for 6 rows → even: fabric {pattern, words same, name same, else 'the pattern'}, until {rows, n 6}
+      Work in k2, p2, k2 rib for 6 rows → even: fabric {rib, face kkppkk}, until {rows, n 6}
+      K1, p1 rib patt for 6 rows → even: fabric {rib, face kp} | @12 even: fabric {established}, until {rows, n 6}
+      Work in main st st for 6 rows → even: fabric {named, name stocking}, until {rows, n 6}
+      Work with a k1, p1 rib for 6 rows → even: fabric {rib, face kp}, until {rows, n 6}
     `),
   )('is read: $line', expectReading);
 
@@ -82,6 +86,8 @@ describe('a fabric, in all its wordings,', () => {
       Work in lace then patt for 6 rows → ✗ stitch or repeat expected @1
       Work in lace when patt for 6 rows → ✗ stitch or repeat expected @1
       Work in lace of patt for 6 rows → ✗ stitch or repeat expected @1
+      Work in k2 sts, p2 rib for 6 rows → ✗ stitch or repeat expected @1
+      Work in k2 times, p2 rib for 6 rows → ✗ stitch or repeat expected @1
     `),
   )('is not read for more than it says: $line', expectReading);
 });

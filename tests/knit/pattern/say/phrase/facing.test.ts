@@ -24,6 +24,7 @@ describe('the side that faces, in all its wordings,', () => {
   it.each(
     table(`
       With facing RS → ✗ stitch or repeat expected @6
+      With it facing → ✗ stitch or repeat expected @6
     `),
   )('is not read for more than it says: $line', expectReading);
 });

@@ -9,6 +9,7 @@ describe('an end, in all its wordings,', () => {
       Work even {for 6 rows|over 6 rows|on 6 rows|for the next 6 rows|for foll 6 rows|for the first 6 rows|for a further 6 rows|for another 6 rows|for 6 more rows|for 6 further rows|for 6 rnds|for 6 rows more|for 6 rows even|for 6 rows straight|for 3 ridges} → even: until {rows, n 6}
       Work even {for 10 cm|for 10 cm more|for a further 10 cm|for another 10 cm|for 10 cm deep} → even: until {length, mm 100, from here}
       Work even for 4 in → even: until {length, mm 101.6, from here}
+      Work even for 10 cm in all → even: until {length, mm 100, from start}
       Work even {for 10 cm from beg|for 10 cm in total|for 10 cm altogether} → even: until {length, mm 100, from start}
       Work even for 10 cm, ending with a WS row → even: until {length, mm 100, from here, end WS}
       Work even {until|to|when|once|after} {there are 60 sts|60 sts remain|you have 60 sts} → even: until {count, stitches 60}
@@ -29,12 +30,16 @@ describe('an end, in all its wordings,', () => {
       Work even until piece measures 10 cm from beg, ending with a RS row → even: until {length, mm 100, from start, end RS}
       Work even until {desired length|required length|wanted length|correct length|length desired|length required|long enough|length is as desired} → even: until {open}
       Work even until desired length, ending with a WS row → even: until {open, end WS}
+      Work even until 60 sts remain {on needle|on the needle|on the right needle} → even: until {count, stitches 60}
+      Work even until 60 sts remain in all → even: until {count, stitches 60} | @31 row: items 'patt to {left 'what follows'}'
+      Work even for 10 cm{, ending| - ending|; ending|, and ending|, then end} with a WS row → even: until {length, mm 100, from here, end WS}
+      Work even until {straight edge|edge of piece} measures 10 cm → even: until {length, mm 100, from start}
+      Work even {for 10 cm in all|for 10 cm in total} → even: until {length, mm 100, from start}
     `),
   )('is read: $line', expectReading);
 
   it.each(
     table(`
-      Work even for 10 cm in all → even: until {length, mm 100, from here} | ✗ stitch or repeat expected @24
       Work even until it is nice → even | ✗ stitch or repeat expected @11
       Work even until 6 → even | ✗ stitch or repeat expected @11
       Work even for nice rows → even | ✗ stitch expected @24

@@ -19,13 +19,20 @@ describe('a yarn, in all its wordings,', () => {
       With white k 3 rows → note: about yarn | @12 rows: n 3, items 'k to {left 'what follows'}'
       With white work 6 rows in st st → note: about yarn | @12 even: fabric {named, name stocking}, until {rows, n 6}
       With white bind off → note: about yarn | @12 bind off
+      With white p 3 rows → note: about yarn | @12 rows: n 3, items 'p to {left 'what follows'}'
+      With white pick up 5 sts → pick up: items 'pu ×5', edges [{stitches 5, along ''}]
     `),
   )('is read: $line', expectReading);
 
   it.each(
     table(`
+      With white, rs → note: about yarn | ✗ stitch or repeat expected @13
       With 2 red, k 1 row → ✗ stitch or repeat expected @6
       With red old new blue green white black grey, k 1 row → ✗ stitch or repeat expected @6
+      With ws k 1 row → note: about facing | @9 rows: n 1, items 'k to {left 'what follows'}'
+      With white right k 1 row → ✗ stitch or repeat expected @6
+      With k 1 row → note: about facing | ✗ stitch or repeat expected @8
+      With 3 strands k 1 row → note: about yarn | @16 rows: n 1, items 'k to {left 'what follows'}'
     `),
   )('is not read for more than it says: $line', expectReading);
 });
