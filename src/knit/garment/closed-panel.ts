@@ -1,5 +1,5 @@
 import type { PartEnd, PartRecipe } from '../piece/recipe.ts';
-import type { Design } from './design.ts';
+import { type Design, USUAL_OPENING_MM } from './design.ts';
 import { armholes } from './kinds/armholes.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import { BACK_NECK, type NeckEdge, necks } from './kinds/necks.ts';
@@ -58,7 +58,7 @@ const closedNeck = (
 export function openingPairs({ kind, armhole, neck }: Design, { gauge, pairs }: PanelCounts): number {
   const isParted = neck.opening === 'back' && !garmentKinds[kind].open;
   return isParted && !armholes[armhole].toNeck && pairs.backNeck > 0
-    ? pairsIn(neck.openingMm ?? 0, gauge)
+    ? pairsIn(neck.openingMm ?? USUAL_OPENING_MM, gauge)
     : 0;
 }
 

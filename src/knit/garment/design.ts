@@ -43,6 +43,11 @@ export interface Ease {
 export const holesInFronts = ['right front', 'left front'] as const;
 export type HolesIn = (typeof holesInFronts)[number];
 
+export const neckOpenings = ['none', 'back'] as const;
+export type NeckOpening = (typeof neckOpenings)[number];
+/** How deep an opening is where nothing is said; a shorter one is no help; common practice, no published source. */
+export const USUAL_OPENING_MM = 50;
+
 /** A border worked on its own fabric: a hem, a cuff, a band. Height 0: none. */
 export interface Border {
   readonly fabric: FabricName;
@@ -65,8 +70,8 @@ export interface Design {
     readonly depthMm: number;
     readonly backDepthMm: number;
     /** the back is parted below its neck, and closed there with a button: for heads that the neck does not pass */
-    readonly opening?: 'back';
-    /** from the back neck down; only where there is an opening */
+    readonly opening?: NeckOpening;
+    /** from the back neck down; only where there is an opening, 50 unless said */
     readonly openingMm?: number;
   };
   /** how much lower the shoulder lies at the arm than at the neck; 0: straight. Of a raglan: added to its depth */

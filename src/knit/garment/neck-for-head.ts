@@ -1,7 +1,7 @@
 import { factsOf } from '../fabric-facts.ts';
 import { lengthOf } from '../shape/curve.ts';
 import { neckCurve } from './curves.ts';
-import type { Design } from './design.ts';
+import { type Design, USUAL_OPENING_MM } from './design.ts';
 import { armholes } from './kinds/armholes.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import { BACK_NECK, type NeckEdge, type NeckShape, necks } from './kinds/necks.ts';
@@ -15,8 +15,6 @@ const BABY_CHEST_MM = 510;
 const CHILD_CHEST_MM = 700;
 /** A child's neck is this share of the armhole deep; common practice, no published source. */
 const CHILD_NECK_OF_ARMHOLE = 0.5;
-/** An opening shorter than this is no help; mm, common practice, no published source. */
-const LEAST_OPENING_MM = 50;
 
 /**
  * The design with a neck that its head passes: of a baby's a button behind (halves knitted apart above a point of the
@@ -47,7 +45,7 @@ const opened = (design: Design, shortMm: number): Design => ({
   neck: {
     ...design.neck,
     opening: 'back',
-    openingMm: Math.max(LEAST_OPENING_MM, Math.ceil(shortMm / 2)),
+    openingMm: Math.max(USUAL_OPENING_MM, Math.ceil(shortMm / 2)),
   },
 });
 

@@ -1,8 +1,9 @@
 import { design, drafted, setOwn } from '../../app/drafts/design/designer.ts';
-import type { Ease } from '../../knit/garment/design.ts';
+import { type Design, type Ease, neckOpenings, USUAL_OPENING_MM } from '../../knit/garment/design.ts';
 import { armholes } from '../../knit/garment/kinds/armholes.ts';
 import { garmentKinds } from '../../knit/garment/kinds/garments.ts';
 import { sleeveTops } from '../../knit/garment/kinds/sleeve-tops.ts';
+import { Choice } from '../../ui/choice/choice.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { Group } from '../../ui/group/group.tsx';
 import { saysFault } from '../../words/fault.ts';
@@ -38,6 +39,7 @@ export function Figures() {
         {!toNeck && (
           <DesignLength label={say('draft.backNeckDepth')} mm={neck.backDepthMm} path="neck.backDepthMm" />
         )}
+        {!garmentKinds[wished.kind].open && !toNeck && neck.backDepthMm > 0 && <Opening neck={neck} />}
         <DesignLength
           label={say('draft.shoulderDrop')}
           hint={say('draft.shoulderDropHint')}
@@ -56,6 +58,30 @@ export function Figures() {
         {sleeves && sleeveTops[sleeveTop].takesEase && <CapEase percent={wished.sleeve.capEase} />}
       </div>
     </Group>
+  );
+}
+
+/** A back that is parted below its neck, with a button, so that a head passes. */
+function Opening({ neck }: Pick<Design, 'neck'>) {
+  return (
+    <>
+      <Choice
+        label={say('draft.neckOpening')}
+        value={neck.opening ?? 'none'}
+        options={neckOpenings.map((value) => ({
+          value,
+          label: say(value === 'back' ? 'draft.openingBack' : 'draft.openingNone'),
+        }))}
+        onChange={(value) => setOwn('neck.opening', value)}
+      />
+      {neck.opening === 'back' && (
+        <DesignLength
+          label={say('draft.openingDepth')}
+          mm={neck.openingMm ?? USUAL_OPENING_MM}
+          path="neck.openingMm"
+        />
+      )}
+    </>
   );
 }
 
