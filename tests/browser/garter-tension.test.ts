@@ -13,6 +13,7 @@ import {
   typeSection,
   violationsUnrolled,
 } from './editor-hand.ts';
+import { unfold } from './knitter.ts';
 
 let host: Awaited<ReturnType<typeof serve>>;
 beforeAll(async () => {
