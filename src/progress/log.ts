@@ -2,7 +2,9 @@
  * One change of a make's place, never rewritten. Entries of a make are ordered by `seq`, then by `id`;
  * `at` is the device's clock and only for reading (pace, 'last knitted'), never for order.
  */
-export interface LogEntry {
+export type LogEntry = EntryBase & Says;
+
+interface EntryBase {
   /** unique across devices */
   readonly id: string;
   /** key of the make (see `makeKey`) */
@@ -11,22 +13,30 @@ export interface LogEntry {
   readonly seq: number;
   /** ms since 1970 by the device's clock */
   readonly at: number;
-  readonly kind: EntryKind;
   /** rows worked after this entry */
   readonly row: number;
-  /** stitches counted on the needle (kind 'check') */
-  readonly count?: number;
-  /** her words (kinds 'note', 'lifeline') */
-  readonly text?: string;
   /** id of the plan of which `row` is a row; older logs name it only on a make's first entry, a rework and its undo */
   readonly plan?: string;
   /** id of the entry that this one goes on from, where it is not told by the numbers (see `goneOnFrom`) */
   readonly follows?: string;
   /** ids of the entries at the ends of other ways that she has left with this one, having been shown them */
   readonly settles?: readonly string[];
-  /** id of the entry that this one takes back (kinds 'undo', 'strike') */
-  readonly undoes?: string;
 }
+
+/** What an entry says beside the place, by its kind; no other kind says it. */
+type Says =
+  | (OfKind<'row' | 'place' | 'rip back' | 'rework'> & Unsaid<'count' | 'text' | 'undoes'>)
+  /** stitches counted on the needle */
+  | (OfKind<'check'> & { readonly count?: number } & Unsaid<'text' | 'undoes'>)
+  /** her words */
+  | (OfKind<'note' | 'lifeline'> & { readonly text?: string } & Unsaid<'count' | 'undoes'>)
+  /** id of the entry that this one takes back */
+  | (OfKind<'undo' | 'strike'> & { readonly undoes?: string } & Unsaid<'count' | 'text'>);
+
+interface OfKind<K extends EntryKind> {
+  readonly kind: K;
+}
+type Unsaid<Fields extends string> = { readonly [F in Fields]?: never };
 
 export const entryKinds = [
   /** a row finished */

@@ -24,7 +24,7 @@ export function saysShaping(row: Pick<PlannedRow, 'shaping'>): string {
   return marks.length === 0 ? '' : saysList(marks.map(saysMark));
 }
 
-type Mark = Omit<ShapingMark, 'edge'> & { readonly edge: ShapingMark['edge'] | 'both' };
+type Mark = Pick<ShapingMark, 'kind' | 'by'> & { readonly edge: ShapingMark['edge'] | 'both' };
 
 /** The same done at both edges of one row is one thing to the knitter. */
 function joinEdges(marks: readonly ShapingMark[]): readonly Mark[] {

@@ -27,15 +27,18 @@ type Deed = Partial<LogEntry> & { readonly kind: EntryKind };
 
 /** Entries in the order given, at the minutes given. */
 const log = (...deeds: readonly (readonly [minute: number, deed: Deed])[]): LogEntry[] =>
-  deeds.map(([minute, deed], i) => ({
-    id: `e${i + 1}`,
-    make: BACK,
-    seq: i + 1,
-    at: minute * MINUTE,
-    row: 0,
-    ...deed,
-  }));
-const row = (n: number, more: Partial<LogEntry> = {}): Deed => ({ kind: 'row', row: n, ...more });
+  deeds.map(
+    ([minute, deed], i) =>
+      ({
+        id: `e${i + 1}`,
+        make: BACK,
+        seq: i + 1,
+        at: minute * MINUTE,
+        row: 0,
+        ...deed,
+      }) as LogEntry,
+  );
+const row = (n: number, more: Partial<LogEntry> = {}) => ({ kind: 'row', row: n, ...more }) as Deed;
 /** rows finished at these minutes */
 const rowsAt = (...minutes: readonly number[]) =>
   log(...minutes.map((minute, i) => [minute, row(i + 1)] as const));
@@ -272,7 +275,9 @@ describe('firm ground', () => {
   it('is none without a count, or where no plan says what should be there', () => {
     expect(firmGround(log([0, row(4)]), planned)).toBeUndefined();
     expect(firmGround(log([0, row(4)], [1, check(4, 104)]), () => undefined)).toBeUndefined();
-    expect(firmGround(log([0, row(4)], [1, { kind: 'note', row: 4, count: 104 }]), planned)).toBeUndefined();
+    expect(
+      firmGround(log([0, row(4)], [1, { kind: 'note', row: 4, count: 104 } as never]), planned),
+    ).toBeUndefined();
   });
 });
 

@@ -3,15 +3,16 @@ import type { LogEntry } from '../../src/progress/log.ts';
 import { deviceOf, goneOnFrom, plansIn, toBeNamed } from '../../src/progress/log-chain.ts';
 
 /** Entries as devices write them: the letters of the device, a dash and a name; rows unless told. */
-const entry = (id: string, seq: number, more: Partial<LogEntry> = {}): LogEntry => ({
-  id,
-  seq,
-  make: 'g/back/0/1',
-  at: 0,
-  kind: 'row',
-  row: seq,
-  ...more,
-});
+const entry = (id: string, seq: number, more: Partial<LogEntry> = {}) =>
+  ({
+    id,
+    seq,
+    make: 'g/back/0/1',
+    at: 0,
+    kind: 'row',
+    row: seq,
+    ...more,
+  }) as LogEntry;
 
 /** Ids of what each entry went on from, by the entry's id. */
 function chain(...entries: readonly LogEntry[]): Record<string, string | undefined> {

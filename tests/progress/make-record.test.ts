@@ -3,15 +3,16 @@ import type { LogEntry } from '../../src/progress/log.ts';
 import { makeRecord } from '../../src/progress/make-record.ts';
 
 const make = 'g/p/0/1';
-const entry = (seq: number, kind: LogEntry['kind'], row: number, more: Partial<LogEntry> = {}): LogEntry => ({
-  id: `d-${seq}`,
-  make,
-  seq,
-  at: seq * 60_000,
-  kind,
-  row,
-  ...more,
-});
+const entry = (seq: number, kind: LogEntry['kind'], row: number, more: Partial<LogEntry> = {}) =>
+  ({
+    id: `d-${seq}`,
+    make,
+    seq,
+    at: seq * 60_000,
+    kind,
+    row,
+    ...more,
+  }) as LogEntry;
 
 const log: readonly LogEntry[] = [
   entry(1, 'row', 1),

@@ -2,15 +2,16 @@ import { describe, expect, it } from 'vitest';
 import type { LogEntry } from '../../src/progress/log.ts';
 import { leftBy, waysIn } from '../../src/progress/ways.ts';
 
-const entry = (id: string, seq: number, row: number, more: Partial<LogEntry> = {}): LogEntry => ({
-  id,
-  seq,
-  row,
-  make: 'g/back/0/1',
-  at: 0,
-  kind: 'row',
-  ...more,
-});
+const entry = (id: string, seq: number, row: number, more: Partial<LogEntry> = {}) =>
+  ({
+    id,
+    seq,
+    row,
+    make: 'g/back/0/1',
+    at: 0,
+    kind: 'row',
+    ...more,
+  }) as LogEntry;
 
 /** Two rows that both devices have. */
 const common = [entry('a-1', 1, 1, { plan: 'p' }), entry('a-2', 2, 2)];

@@ -3,6 +3,7 @@ import { countAt } from '../../knit/piece/count/count-at.ts';
 import { mirrorRecipe } from '../../knit/piece/mirror.ts';
 import { plan } from '../../knit/piece/plan.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
+import { provePart } from '../../knit/piece/prove.ts';
 import type { Recipe } from '../../knit/piece/recipe.ts';
 import { asReallyKnitted, recipeOfMake } from '../../knit/piece/rework/make-recipe.ts';
 import type { Rework } from '../../knit/piece/rework/replan.ts';
@@ -125,8 +126,8 @@ function again(recipe: Recipe, now: InHand, code: string, isOwn: boolean): Resul
   const own = recipe.parts[index];
   if (!part || !own) return refuse(nothingLeft());
   const rows = { was: now.part.rows.length, now: part.rows.length };
-  return ok({
-    parts: [{ index, part: isOwn ? { ...part, recipe: own } : part, rows }],
-    how: { code, figures: {} },
-  });
+  const proven = isOwn ? provePart({ ...part, recipe: own }) : ok(part);
+  return proven.ok
+    ? ok({ parts: [{ index, part: proven.value, rows }], how: { code, figures: {} } })
+    : proven;
 }

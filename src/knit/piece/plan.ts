@@ -7,7 +7,7 @@ import { mirrorRecipe } from './mirror.ts';
 import { type Columns, freshColumns } from './needle.ts';
 import { type Needle, type SpelledOut, spellOut } from './part-rows.ts';
 import { partWidths, rightEdgeShift } from './part-shape.ts';
-import type { Plan, PlannedPart, PlannedRow, PlannedSection } from './planned.ts';
+import type { Plan, PlannedPart, PlannedRow, PlannedSection, ProvenPart } from './planned.ts';
 import { provePart, proveYarn } from './prove.ts';
 import type { PartRecipe, Recipe } from './recipe.ts';
 import { allWorked } from './row-setting.ts';
@@ -31,18 +31,18 @@ export function plan(recipe: Recipe, budget: WorkBudget = workBudget()): Result<
 
 /** What a part leaves for those that go on from it. */
 interface Rested {
-  readonly part: PlannedPart;
+  readonly part: ProvenPart;
   readonly needle: Needle;
   /** mm from the piece's right cast-on edge to its right edge now */
   readonly right: number;
   taken: { right: number; middle: number; left: number };
 }
 
-function planParts(recipe: Recipe, budget: WorkBudget): Result<PlannedPart[]> {
+function planParts(recipe: Recipe, budget: WorkBudget): Result<ProvenPart[]> {
   const faults = checkRecipe(recipe);
   if (faults.length > 0) return refuse(...faults);
   const rested = new Map<string, Rested>();
-  const out: PlannedPart[] = [];
+  const out: ProvenPart[] = [];
   for (const part of recipe.parts) {
     const start = startOf(part, recipe, rested);
     if (!start.ok)
@@ -178,10 +178,11 @@ function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand, budget: W
           : [lastCell(cells, recipe)],
     ...(parent === undefined ? {} : { parent }),
   };
-  const faults = [...provePart(planned), ...proveYarn(planned)];
-  if (faults.length > 0) return refuse(...faults);
+  const proven = provePart(planned);
+  const faults = [...(proven.ok ? [] : proven.faults), ...proveYarn(planned)];
+  if (!proven.ok || faults.length > 0) return refuse(...faults);
   const shift = rightEdgeShift(planned, partWidths(planned));
-  return ok({ part: planned, needle, right: right + shift, taken: { right: 0, middle: 0, left: 0 } });
+  return ok({ part: proven.value, needle, right: right + shift, taken: { right: 0, middle: 0, left: 0 } });
 }
 
 const lastCell = (cells: PlannedPart['cells'], recipe: Recipe): PlannedPart['cells'][number] => {

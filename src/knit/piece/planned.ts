@@ -21,11 +21,14 @@ export interface PlannedRow {
 }
 
 /** A change of count and where it lies; `by` is what it adds to the count. */
-export interface ShapingMark {
-  readonly kind: 'edge' | 'across' | 'middle' | 'bind off' | 'cast on' | 'turn';
-  readonly edge: Edge | 'across' | 'middle';
-  readonly by: number;
-}
+export type ShapingMark = MarkAt & { readonly by: number };
+
+type MarkAt =
+  | { readonly kind: 'edge' | 'cast on' | 'turn'; readonly edge: Edge }
+  /** across: the whole part, at its end */
+  | { readonly kind: 'bind off'; readonly edge: Edge | 'across' }
+  | { readonly kind: 'across'; readonly edge: 'across' }
+  | { readonly kind: 'middle'; readonly edge: 'middle' };
 
 export interface PlannedSection {
   readonly name: string;
@@ -67,14 +70,22 @@ export interface PlannedPart {
   readonly recipe?: PartRecipe;
 }
 
+/** Seen by the compiler only. What is spread from a proven part is not proven, since a spread takes no private member. */
+declare class Proof {
+  private readonly proven: true;
+}
+
+/** A part that was knitted by the row language alone, row after row, and comes out; only `provePart` gives one. */
+export type ProvenPart = PlannedPart & Proof;
+
 /** A recipe spelled out row by row and proven; only `plan` makes one. */
 export interface Plan {
   readonly name: string;
   readonly makes: number;
   readonly mirrored: boolean;
-  readonly parts: readonly PlannedPart[];
+  readonly parts: readonly ProvenPart[];
   /** the mirror image, for every second make, where the recipe is mirrored */
-  readonly mirrorParts?: readonly PlannedPart[];
+  readonly mirrorParts?: readonly ProvenPart[];
 }
 
 /** Gauge of a part's section (from 0), as its stitches and rows are drawn. */
@@ -84,5 +95,5 @@ export function gaugeIn({ cells }: Pick<PlannedPart, 'cells'>, section: number):
 }
 
 /** Parts of the given make (from 1): the mirror image for every second one where the recipe says so. */
-export const partsOfMake = (plan: Plan, make: number): readonly PlannedPart[] =>
+export const partsOfMake = (plan: Plan, make: number): readonly ProvenPart[] =>
   plan.mirrorParts !== undefined && make % 2 === 0 ? plan.mirrorParts : plan.parts;

@@ -52,7 +52,7 @@ function changesOf(steps: readonly Step[], before: number): Change[] {
   return out;
 }
 
-const kindOf = (list: readonly Change[]): ShapingMark['kind'] =>
+const kindOf = (list: readonly Change[]): 'edge' | 'bind off' | 'cast on' =>
   list.some(({ work }) => work === 'bo')
     ? 'bind off'
     : list.some(({ work }) => work === 'co')

@@ -13,9 +13,9 @@ export function provePlans(plans: Backup['plans']): Fault | undefined {
       (row, at) => row.n !== at + 1 || plan.sections[row.section] === undefined,
     );
     if (wild >= 0) return fault('backup-damaged', { pathText: `plans.${i}.plan.rows.${wild}` });
-    const [trouble] = provePart(plan);
-    if (trouble !== undefined)
-      return fault('backup-not-knittable', { pieceName: plan.piece, row: trouble.at.row ?? 0 });
+    const proven = provePart(plan);
+    if (!proven.ok)
+      return fault('backup-not-knittable', { pieceName: plan.piece, row: proven.faults[0]?.at.row ?? 0 });
   }
   return undefined;
 }

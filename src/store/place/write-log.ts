@@ -123,7 +123,7 @@ function rowAfter(wish: Wish, place: PlaceRecord): number {
 
 /** Each entry names the plan of which its row is one, so that the log alone tells the place. */
 function entryOf(wish: Wish, place: PlaceRecord, row: number, plan = place.plan): LogEntry {
-  return {
+  const entry = {
     id: wish.id,
     make: wish.make,
     seq: place.seq + 1,
@@ -135,7 +135,11 @@ function entryOf(wish: Wish, place: PlaceRecord, row: number, plan = place.plan)
     plan,
     ...(place.after === undefined ? {} : { follows: place.after }),
   };
+  return entry as LogEntry;
 }
+
+/** The entry of an undo or a strike, with what it takes back. */
+const takingBack = (entry: LogEntry, undoes: string): LogEntry => ({ ...entry, undoes }) as LogEntry;
 
 async function writeUndo(tx: Write, wish: Wish, place: PlaceRecord, touched: number): Promise<PlaceRecord> {
   const now: Place = { rows: place.rows, plan: place.plan, seq: place.seq, at: place.at };
@@ -146,10 +150,7 @@ async function writeUndo(tx: Write, wish: Wish, place: PlaceRecord, touched: num
     const entry = entryOf(wish, place, last ? found.rows : place.rows, last ? found.plan : place.plan);
     // the last one bears the wish's own id: it tells that the wish was written
     return {
-      ...entry,
-      id: last ? wish.id : `${wish.id}.${i}`,
-      seq: place.seq + 1 + i,
-      undoes,
+      ...takingBack({ ...entry, id: last ? wish.id : `${wish.id}.${i}`, seq: place.seq + 1 + i }, undoes),
       ...(last && found.follows !== undefined && { follows: found.follows }),
     };
   });
@@ -164,7 +165,7 @@ async function writeStrike(tx: Write, wish: Wish, place: PlaceRecord, touched: n
   const entry = await tx.objectStore('log').get(undoes);
   if (entry === undefined || entry.make !== wish.make || knits(entry.kind))
     throw new Refusal(fault('no-such-entry'));
-  return write(tx, place, [{ ...entryOf(wish, place, place.rows, undefined), undoes }], touched);
+  return write(tx, place, [takingBack(entryOf(wish, place, place.rows, undefined), undoes)], touched);
 }
 
 /** The log of a make, in order, from a seq on. */

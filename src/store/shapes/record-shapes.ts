@@ -106,12 +106,16 @@ export const garmentRecord = shapeOf<GarmentRecord>()(
   }),
 );
 
+/** What no plan ever had (a turn in the middle) is let in as it always was: a backup opens for ever, and it is only drawn. */
 const shapingMark = shapeOf<ShapingMark>()(
-  v.strictObject({
-    kind: v.picklist(['edge', 'across', 'middle', 'bind off', 'cast on', 'turn'] as const),
-    edge: v.picklist(['right', 'left', 'across', 'middle'] as const),
-    by: signedCount,
-  }),
+  v.pipe(
+    v.strictObject({
+      kind: v.picklist(['edge', 'across', 'middle', 'bind off', 'cast on', 'turn'] as const),
+      edge: v.picklist(['right', 'left', 'across', 'middle'] as const),
+      by: signedCount,
+    }),
+    v.transform((mark) => mark as ShapingMark),
+  ),
 );
 
 const plannedRow = shapeOf<PlannedRow>()(
@@ -172,21 +176,25 @@ export const planRecord = shapeOf<PlanRecord>()(
   }),
 );
 
+/** Who wrote it held each kind to what it says; what an older file says beside is let in, and read by nobody. */
 export const logEntry = shapeOf<LogEntry>()(
-  v.strictObject({
-    id: longId,
-    make: longId,
-    seq: v.pipe(running, v.minValue(1)),
-    at: time,
-    kind: v.picklist(entryKinds),
-    row: count,
-    count: v.exactOptional(count),
-    text: v.exactOptional(longText),
-    plan: v.exactOptional(longId),
-    follows: v.exactOptional(longId),
-    settles: v.exactOptional(list(longId, LIMITS.sections)),
-    undoes: v.exactOptional(longId),
-  }),
+  v.pipe(
+    v.strictObject({
+      id: longId,
+      make: longId,
+      seq: v.pipe(running, v.minValue(1)),
+      at: time,
+      kind: v.picklist(entryKinds),
+      row: count,
+      count: v.exactOptional(count),
+      text: v.exactOptional(longText),
+      plan: v.exactOptional(longId),
+      follows: v.exactOptional(longId),
+      settles: v.exactOptional(list(longId, LIMITS.sections)),
+      undoes: v.exactOptional(longId),
+    }),
+    v.transform((entry) => entry as unknown as LogEntry),
+  ),
 );
 
 /** As it stands in a backup. */

@@ -57,7 +57,8 @@ const divided = (right: number, left: number) =>
 const disproved = () => {
   const made = plan(piece(part()));
   const planned = made.ok ? made.value.parts[0] : undefined;
-  return planned && provePart({ ...planned, left: 39 });
+  const proven = planned && provePart({ ...planned, left: 39 });
+  return proven && !proven.ok ? proven.faults : undefined;
 };
 
 const gauged = { ...piece(part()), gauge: { stitches: 20, rows: 28 } };

@@ -30,11 +30,7 @@ export function landmarksOf(
       if (row.after === 0) continue;
       const at = { row: row.n, section: row.section };
       if (mark.kind === 'across') out.push({ kind: 'spread', ...at });
-      else if (
-        (mark.kind === 'bind off' || mark.kind === 'cast on') &&
-        mark.edge !== 'across' &&
-        mark.edge !== 'middle'
-      ) {
+      else if ((mark.kind === 'bind off' || mark.kind === 'cast on') && mark.edge !== 'across') {
         out.push({ kind: 'group', edge: mark.edge, ...at });
       }
     }

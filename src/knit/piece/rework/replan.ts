@@ -1,7 +1,7 @@
 import { ok, type Result, refuse } from '../../fault.ts';
 import type { Said } from '../count/advice.ts';
 import { plan } from '../plan.ts';
-import type { PlannedPart } from '../planned.ts';
+import type { PlannedPart, ProvenPart } from '../planned.ts';
 import { provePart } from '../prove.ts';
 import type { PartRecipe, Recipe } from '../recipe.ts';
 
@@ -17,7 +17,7 @@ export interface ReworkedPart {
   /** its index in the recipe */
   readonly index: number;
   /** the plan, with its own `recipe` in it */
-  readonly part: PlannedPart;
+  readonly part: ProvenPart;
   readonly rows: { readonly was: number; readonly now: number };
 }
 
@@ -45,10 +45,10 @@ export function replan(
     if (!fresh) continue;
     const rows = i === index ? [...part.rows.slice(0, worked), ...fresh.rows.slice(worked)] : fresh.rows;
     const made: PlannedPart = { ...fresh, rows, recipe: own };
-    const faults = provePart(made);
-    if (faults.length > 0) return refuse(...faults);
+    const proven = provePart(made);
+    if (!proven.ok) return proven;
     const was = i === index ? part.rows.length : recipe.parts[i] ? rowsOfRecipe(recipe.parts[i]) : 0;
-    out.push({ index: i, part: made, rows: { was, now: rows.length } });
+    out.push({ index: i, part: proven.value, rows: { was, now: rows.length } });
   }
   return ok({ parts: out, how });
 }

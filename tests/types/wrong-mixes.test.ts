@@ -1,0 +1,56 @@
+import { expect, it } from 'vitest';
+import type { Plan, PlannedPart, ProvenPart, ShapingMark } from '../../src/knit/piece/planned.ts';
+import type { ReworkedPart } from '../../src/knit/piece/rework/replan.ts';
+import type { LogEntry } from '../../src/progress/log.ts';
+
+/** What must not compile: each line below has an error, or `tsc` says that one is missing. Never called. */
+
+function unproven(part: PlannedPart, proven: ProvenPart, plan: Plan, rework: ReworkedPart) {
+  // @ts-expect-error a part that nobody knitted is not proven
+  const claimed: ProvenPart = part;
+  // @ts-expect-error nor is one that was changed since
+  const changed: ProvenPart = { ...proven, rows: [] };
+  // @ts-expect-error a plan has none but proven parts
+  const made: Plan = { ...plan, parts: [part] };
+  // @ts-expect-error and so has a rework
+  const again: ReworkedPart = { ...rework, part };
+  return [claimed, changed, made, again];
+}
+
+function marks(by: number): readonly ShapingMark[] {
+  return [
+    { kind: 'edge', edge: 'left', by },
+    { kind: 'bind off', edge: 'across', by },
+    // @ts-expect-error an edge is right or left
+    { kind: 'edge', edge: 'across', by },
+    // @ts-expect-error nobody turns in the middle
+    { kind: 'turn', edge: 'middle', by },
+    // @ts-expect-error a centre decrease is in the middle
+    { kind: 'middle', edge: 'right', by },
+    // @ts-expect-error nor is a whole part cast on
+    { kind: 'cast on', edge: 'across', by },
+  ];
+}
+
+const told = { id: 'd-1', make: 'g/p/0/1', seq: 1, at: 0, row: 1 };
+
+const entries: readonly LogEntry[] = [
+  { ...told, kind: 'row' },
+  { ...told, kind: 'check', count: 40 },
+  { ...told, kind: 'note', text: 'washed' },
+  { ...told, kind: 'undo', undoes: 'd-0' },
+  // @ts-expect-error a row counts nothing
+  { ...told, kind: 'row', count: 40 },
+  // @ts-expect-error a check has no words
+  { ...told, kind: 'check', text: 'washed' },
+  // @ts-expect-error a note takes nothing back
+  { ...told, kind: 'note', undoes: 'd-0' },
+  // @ts-expect-error there is no such kind
+  { ...told, kind: 'washed' },
+];
+
+it('what is wrongly mixed does not compile: the types of this file are checked with all others', () => {
+  expect(entries).toHaveLength(8);
+  expect(marks(1)).toHaveLength(6);
+  expect(unproven).toBeTypeOf('function');
+});
