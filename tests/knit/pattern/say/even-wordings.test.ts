@@ -55,6 +55,7 @@ describe('even, in all its wordings,', () => {
       Work {further|another} 6 rows in st st → even: fabric {named, name stocking}, until {rows, n 6}
       Keeping in patt for 6 rows → even: fabric {established}, until {rows, n 6}
       Rib in rib for 6 rows → even: fabric {pattern, words rib, name rib, else rib}, until {rows, n 6}
+      Work 6 more rows in st st → even: fabric {named, name stocking}, until {rows, n 6}
     `),
   )('is read: $line', expectReading);
 

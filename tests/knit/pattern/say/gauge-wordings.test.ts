@@ -33,6 +33,7 @@ describe('gauge, in all its wordings,', () => {
       Gauge, 20 sts = 10 cm → gauge: stitches 20
       Gauge is 20 sts = 10 cm → gauge: stitches 20
       20 sts = 10 cm on needles, mm 4 → gauge: stitches 20
+      Gauge: 20 sts = 10 cm over garter st, 28 rows = 10 cm → gauge: stitches 20, rows 28, fabric {named, name garter}
     `),
   )('is read: $line', expectReading);
 

@@ -61,6 +61,7 @@ describe('label, in all its wordings,', () => {
       Rows 2 and 4 to 6 inclusive: k2 → row: label {rows [2; 4; 5; 6]}, items 'k ×2'
       Big row (RS): k2 → row: label {rows [], name big, side RS}, items 'k ×2'
       Big good new row: k2 → row: label {rows [], name big}, items 'k ×2'
+      Rows 2-2: k2 → row: label {rows [2]}, items 'k ×2'
     `),
   )('is read: $line', expectReading);
 

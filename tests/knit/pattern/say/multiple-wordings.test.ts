@@ -18,6 +18,7 @@ describe('multiple, in all its wordings,', () => {
       Basket pattern multiple of 8 k2 → multiple: of 8, plus 0, name basket | @30 row: items 'k ×2'
       Basket pattern multiple of 8 sts k2 → multiple: of 8, plus 0, name basket | @34 row: items 'k ×2'
       Basket pattern (multiple of 8 plus 4 sts) k2 → multiple: of 8, plus 4, name basket | @43 row: items 'k ×2'
+      Basket pattern (multiple of 8 st plus 4) → multiple: of 8, plus 4, name basket
     `),
   )('is read: $line', expectReading);
 

@@ -147,6 +147,8 @@ describe('a text is cut into the lines that its writer meant', () => {
       [K2 ¶ K3 ¶ P2] ¶ P3 → 1-3: [K2 K3 P2] | 4: P3
       K2 ((p2) ¶ P3 → 1-2: K2 ((p2) P3
       A. b ¶ c → 1: A. b | 2: c
+      K 2. Work to the ¶ End → 1-2: K 2. Work to the End
+      Is it? Work to the ¶ End → 1-2: Is it? Work to the End
       Dec 1 st at each end of ¶ next row, then ¶ every 4th row. ¶ K 1 row. → 1: Dec 1 st at each end of | 2-3: next row, then every 4th row. | 4: K 1 row.
     `),
   )('$line', expectCut('lines'));

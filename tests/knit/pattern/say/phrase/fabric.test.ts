@@ -33,6 +33,7 @@ describe('a fabric, in all its wordings,', () => {
       K1, p1 rib patt for 6 rows → even: fabric {rib, face kp} | @12 even: fabric {established}, until {rows, n 6}
       Work in main st st for 6 rows → even: fabric {named, name stocking}, until {rows, n 6}
       Work with a k1, p1 rib for 6 rows → even: fabric {rib, face kp}, until {rows, n 6}
+      Work in (k1, p1 rib) for 6 rows → even: fabric {rib, face kp}, until {rows, n 6}
     `),
   )('is read: $line', expectReading);
 

@@ -43,6 +43,7 @@ describe('a count that is stated, in all its wordings,', () => {
       Row 1: (24 sts) → ✗ stitch or repeat expected @9
       (24 sts in all of it and so on and so on and more and so on and yet more) → ✗ stitch or repeat expected @2
       (now you will have there are in all still 24 sts) → stated: stitches 24 (24)
+      Row 1: k2, p to 24 sts → ✗ stitch or repeat expected @17
     `),
   )('is not read for more than it says: $line', expectReading);
 });
