@@ -29,7 +29,6 @@ const EVEN = [
   'without dec|inc|decreasing|increasing',
   'on these|all|rem sts',
   'on these 2 sets',
-  'on',
 ];
 
 /** 'work even until armhole measures 20 cm', 'beg with a k row, st st 6 rows', 'k every row for 5 cm', 'K1, P1 in ribbing for 2 in'. */
@@ -143,7 +142,7 @@ const readBegin = (c: Cursor): 'k' | 'p' | undefined =>
 
 function skipEven(c: Cursor): boolean {
   let any = false;
-  while (takeAnyPhrase(c, ...EVEN.slice(0, -1))) any = true;
+  while (takeAnyPhrase(c, ...EVEN)) any = true;
   return any;
 }
 

@@ -21,15 +21,13 @@ export function gapOf(part: PartBuild): readonly number[] | undefined {
   if (!row) return undefined;
   const sets: number[] = [];
   let set = 0;
-  let taken = 0;
   for (const work of expandRow(row.steps, row.before)) {
-    const { takes, makes } = stitches[work];
-    taken += takes;
+    const { makes } = stitches[work];
     if (work === 'bo' || work === 'hold') {
       if (set > 0) sets.push(set);
       set = 0;
     } else set += makes;
   }
   if (set > 0) sets.push(set);
-  return sets.length > 1 && taken <= row.before ? sets : undefined;
+  return sets.length > 1 ? sets : undefined;
 }
