@@ -1,4 +1,4 @@
-import { ok, type Result, refuse } from '../../fault.ts';
+import { ok, type Result } from '../../fault.ts';
 import type { Said } from '../count/advice.ts';
 import { plan } from '../plan.ts';
 import type { PlannedPart, ProvenPart } from '../planned.ts';
