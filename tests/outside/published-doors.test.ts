@@ -10,6 +10,7 @@ import { importBackup } from '../../src/store/backup/import.ts';
 import { readBackup } from '../../src/store/backup/read.ts';
 import type { GarmentRecord } from '../../src/store/records.ts';
 import { garmentToLink, linkToGarment } from '../../src/store/share/link.ts';
+import '../app/tasks-here.ts';
 import { freshStore, given, nextRow } from '../store/scenario.ts';
 import * as bulkies from './patterns/bulkies-006.ts';
 import * as fashion from './patterns/fashion-189.ts';
