@@ -236,18 +236,24 @@ describe('putting the phone away', () => {
         hear = listener;
       },
     };
-    const away = async (entries: number, backupEntries: number, visibilityState: string) => {
+    const away = async (entries: number, backupEntries: number, visibilityState: string, times: number) => {
       vi.stubGlobal('document', Object.assign(document, { visibilityState }));
       const sinceBackup = () => ({ ...store.sinceBackup(), entries, backupEntries });
-      return withKeptFile({ ...store, sinceBackup }, {}, async () => {
-        vi.stubGlobal('document', document);
+      const written: string[] = [];
+      const createWritable = async () => ({
+        write: async (text: string) => void written.push(text),
+        close: async () => undefined,
+      });
+      await withKeptFile({ ...store, sinceBackup }, { createWritable }, async () => {
         keepUpWhenHidden();
         hear();
-        await new Promise((resolve) => setTimeout(resolve, 50));
+        if (times > 0) await vi.waitFor(() => expect(written).toHaveLength(times), 30_000);
+        else await new Promise((resolve) => setTimeout(resolve, 50));
       });
+      expect(written).toHaveLength(times);
     };
-    expect(await away(4, 3, 'hidden')).toHaveLength(1);
-    expect(await away(3, 3, 'hidden')).toHaveLength(0);
-    expect(await away(4, 3, 'visible')).toHaveLength(0);
+    await away(4, 3, 'hidden', 1);
+    await away(3, 3, 'hidden', 0);
+    await away(4, 3, 'visible', 0);
   });
 });
