@@ -78,6 +78,6 @@ describe('the app that stands', () => {
     expect(await now()).toEqual(cut);
     Object.assign(open.atOpening, { [ASIDE]: cut });
     startLater();
-    await vi.waitFor(async () => expect(await now()).toBeUndefined());
+    await vi.waitFor(async () => expect(await now()).toBeUndefined(), 30_000);
   });
 });

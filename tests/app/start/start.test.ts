@@ -118,11 +118,11 @@ describe('the app that starts', () => {
     Object.assign(open, { held: () => held.now });
     const other = await otherWindow();
     given(await other.changeGarment('sample', (old) => ({ ...old, notes: 'soft' })));
-    await vi.waitFor(() => expect(saving.value).toBe('held'));
+    await vi.waitFor(() => expect(saving.value).toBe('held'), 30_000);
     tapFault.value = fault('storage-full');
     held.now = 0;
     given(await other.changeGarment('sample', (old) => ({ ...old, notes: 'warm' })));
-    await vi.waitFor(() => expect(saving.value).toBe('saved'));
+    await vi.waitFor(() => expect(saving.value).toBe('saved'), 30_000);
     expect(tapFault.value).toBeUndefined();
     // a row that is under way is none that lies outside
     saving.value = 'saving';
@@ -132,7 +132,7 @@ describe('the app that starts', () => {
     expect([saving.value, tapFault.value?.code]).toEqual(['saving', 'no-such-make']);
     Object.assign(open, { dropped: () => fault('storage-full') });
     given(await other.changeGarment('sample', (old) => ({ ...old, notes: 'dry' })));
-    await vi.waitFor(() => expect(tapFault.value?.code).toBe('storage-full'));
+    await vi.waitFor(() => expect(tapFault.value?.code).toBe('storage-full'), 30_000);
     tapFault.value = undefined;
     other.close();
   });
@@ -146,7 +146,7 @@ describe('the app that starts', () => {
     Object.assign(open, { missing: () => gone });
     const other = await otherWindow();
     given(await other.changeGarment('sample', (old) => ({ ...old, notes: 'soft' })));
-    await vi.waitFor(() => expect(missing.value).toEqual(gone));
+    await vi.waitFor(() => expect(missing.value).toEqual(gone), 30_000);
     other.close();
     open.close();
     await start();

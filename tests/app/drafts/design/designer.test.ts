@@ -42,7 +42,7 @@ beforeEach(async () => {
 const stored = async (name: string) => given(await (await store()).settings())[name];
 /** What was typed is kept a moment later. */
 const kept = async (name: string, is: (value: unknown) => boolean) => {
-  await expect.poll(async () => is(await stored(name))).toBe(true);
+  await expect.poll(async () => is(await stored(name)), { timeout: 30_000 }).toBe(true);
 };
 
 describe('a design in the making', () => {
