@@ -14,6 +14,13 @@ async function fresh(page: Page, knitter: Knitter, hash: string): Promise<void> 
   await page.reload();
 }
 
+/** The make with rows left in it, whatever was seen before. */
+async function inHand(page: Page, knitter: Knitter): Promise<void> {
+  await fresh(page, knitter, `#/k/${make}?row=40`);
+  await press(page, 'Row 40 is next');
+  await knitter.pad.waitFor();
+}
+
 type Entry = Readonly<Record<string, unknown>> & { readonly seq?: number; readonly row?: number };
 
 /** An entry of the make past the app, as another window or device writes it; `place`: what it makes of the place. */
@@ -78,8 +85,7 @@ export const sightsOfTheBox: readonly Sight[] = [
     name: 'row done elsewhere',
     screen: 'knitting',
     come: async (page, knitter) => {
-      await fresh(page, knitter, `#/k/${make}`);
-      await knitter.pad.waitFor();
+      await inHand(page, knitter);
       await written(page, { id: 'zzzzzzzz-window', kind: 'row' }, 'next row');
       await knitter.pad.tap();
       await page.locator('.screen-foot .notice').waitFor();
@@ -89,8 +95,7 @@ export const sightsOfTheBox: readonly Sight[] = [
     name: 'row kept aside',
     screen: 'knitting',
     come: async (page, knitter) => {
-      await fresh(page, knitter, `#/k/${make}`);
-      await knitter.pad.waitFor();
+      await inHand(page, knitter);
       await page.evaluate(() => {
         for (const write of ['put', 'add'] as const)
           IDBObjectStore.prototype[write] = () => {
@@ -105,8 +110,7 @@ export const sightsOfTheBox: readonly Sight[] = [
     name: 'two ways',
     screen: 'knitting',
     come: async (page, knitter) => {
-      await fresh(page, knitter, `#/k/${make}`);
-      await knitter.pad.waitFor();
+      await inHand(page, knitter);
       await written(page, { id: '00000000-tablet', kind: 'place', seq: 1, row: 3 }, 'another way');
       await page.reload();
       await page.getByRole('button', { name: 'Two ways here: choose' }).waitFor();
