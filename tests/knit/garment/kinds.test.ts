@@ -31,7 +31,6 @@ const elsewhere: Readonly<Record<string, readonly [places: number, meaning: stri
   'src/knit/making-up/making-up.ts': [1, 'a seam along a raglan'],
   'src/knit/making-up/piece-groups.ts': [1, 'a step that sews raglans'],
   'src/screens/making-up/says-step.ts': [2, 'a step that sews raglans, and a seam along one'],
-  'src/knit/pattern/follow/build/cycle.ts': [
     1,
     'a knit row and a purl row are garter stitch by its definition',
   ],
