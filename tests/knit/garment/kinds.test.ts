@@ -31,9 +31,6 @@ const elsewhere: Readonly<Record<string, readonly [places: number, meaning: stri
   'src/knit/making-up/making-up.ts': [1, 'a seam along a raglan'],
   'src/knit/making-up/piece-groups.ts': [1, 'a step that sews raglans'],
   'src/screens/making-up/says-step.ts': [2, 'a step that sews raglans, and a seam along one'],
-    1,
-    'a knit row and a purl row are garter stitch by its definition',
-  ],
   'src/knit/pattern/follow/build/fabric.ts': [1, "'knit for 5 cm' goes on in the text's stocking stitch"],
   'src/knit/pattern/follow/build/make-row.ts': [1, "the text's stocking stitch is purled on the wrong side"],
   'src/knit/pattern/follow/even.ts': [
