@@ -1,4 +1,4 @@
-import { makeKey } from '../progress/log.ts';
+import { type MakeKey, makeKey } from '../progress/log.ts';
 
 /**
  * Every address of the app, by screen. Addresses live in the hash so that the app runs in any sub-folder.
@@ -56,7 +56,7 @@ export function parseRoute(hash: string): Route | undefined {
 }
 
 /** The make that an address of the knitting screen or its tools is of, as the store's key. */
-export const makeAt = ({ at }: Route): string =>
+export const makeAt = ({ at }: Route): MakeKey =>
   makeKey({ garment: at.garment ?? '', piece: at.piece ?? '', part: Number(at.part), make: Number(at.make) });
 
 /** The address of a screen, ready for `href`. */

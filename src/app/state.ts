@@ -2,6 +2,7 @@ import { computed, signal } from '@preact/signals';
 import type { Fault } from '../knit/fault.ts';
 import type { PlannedPart } from '../knit/piece/planned.ts';
 import type { StandingMake, StandingPiece } from '../knit/piece/standing.ts';
+import type { MakeKey } from '../progress/log.ts';
 import type { Sentinel } from '../store/beside/sentinel.ts';
 import type { GarmentRecord, GarmentSummary, PlaceRecord } from '../store/records.ts';
 import { rowAt } from './in-hand/row-now.ts';
@@ -10,8 +11,7 @@ import { rowAt } from './in-hand/row-now.ts';
 
 /** A make with its plan and its place: all that the knitting screen needs to paint. */
 export interface InHand {
-  /** `makeKey` of it */
-  readonly make: string;
+  readonly make: MakeKey;
   readonly part: PlannedPart;
   /** as stored: never ahead of the database */
   readonly place: PlaceRecord;

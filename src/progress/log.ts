@@ -7,8 +7,7 @@ export type LogEntry = EntryBase & Says;
 interface EntryBase {
   /** unique across devices */
   readonly id: string;
-  /** key of the make (see `makeKey`) */
-  readonly make: string;
+  readonly make: MakeKey;
   /** one more than the highest known for this make when it was written */
   readonly seq: number;
   /** ms since 1970 by the device's clock */
@@ -73,7 +72,10 @@ export interface MakeId {
   readonly make: number;
 }
 
-export const makeKey = (id: MakeId): string => `${id.garment}/${id.piece}/${id.part}/${id.make}`;
+/** The key of a make: garment, piece, part and make. No other id has that form, so none can be taken for it. */
+export type MakeKey = `${string}/${string}/${number}/${number}`;
+
+export const makeKey = (id: MakeId): MakeKey => `${id.garment}/${id.piece}/${id.part}/${id.make}`;
 
 export function parseMakeKey(key: string): MakeId | undefined {
   const [garment, piece, part, make, more] = key.split('/');

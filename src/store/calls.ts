@@ -1,4 +1,5 @@
 import { fault, ok, type Result, refuse } from '../knit/fault.ts';
+import type { MakeKey } from '../progress/log.ts';
 import type { Box } from './box/box.ts';
 import type { Changes } from './box/changes.ts';
 import type { Store } from './interface.ts';
@@ -83,7 +84,7 @@ function placeCalls(
 > {
   const { door, taps, seen } = box;
 
-  async function inHand(key?: string): Promise<Result<InHand>> {
+  async function inHand(key?: MakeKey): Promise<Result<InHand>> {
     const known = seen.atOpening(key);
     const read = known ? ok(known) : await door.read(inHandStores, (tx) => readInHand(tx, key));
     if (read.ok) {

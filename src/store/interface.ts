@@ -1,5 +1,5 @@
 import type { Fault, Result } from '../knit/fault.ts';
-import type { LogEntry } from '../progress/log.ts';
+import type { LogEntry, MakeKey } from '../progress/log.ts';
 import type { Sentinel } from './beside/sentinel.ts';
 import type { Box } from './box/box.ts';
 import type { Listener } from './box/changes.ts';
@@ -29,14 +29,14 @@ export interface Writes {
    * this row (from 1) and no other: 'place-moved' where another one comes, 'plan-moved' where it is of another plan
    * @param by id of the plan that was shown, here and below
    */
-  finishRow(key: string, row: number, by?: string): Promise<Result<Tapped>>;
+  finishRow(key: MakeKey, row: number, by?: string): Promise<Result<Tapped>>;
   /** a row of each of several makes, all of them or none */
   finishRows(rows: readonly RowMeant[]): Promise<Result<readonly PlaceRecord[]>>;
   /** takes back the last change of place that still stands; again and again walks further back. `from`: rows as shown */
-  undo(key: string, from: number, by?: string): Promise<Result<Tapped>>;
-  goTo(key: string, rows: number, kind: 'place' | 'rip back', by?: string): Promise<Result<Tapped>>;
+  undo(key: MakeKey, from: number, by?: string): Promise<Result<Tapped>>;
+  goTo(key: MakeKey, rows: number, kind: 'place' | 'rip back', by?: string): Promise<Result<Tapped>>;
   /** a check, note, lifeline, or the striking out of one; the place stays */
-  append(key: string, entry: NewEntry): Promise<Result<Tapped>>;
+  append(key: MakeKey, entry: NewEntry): Promise<Result<Tapped>>;
   /** new plans for makes, all of them or none: what one gives up another takes. Gives their places. */
   rework(reworks: readonly Rework[]): Promise<Result<readonly PlaceRecord[]>>;
   setSetting(name: string, value: unknown): Promise<Result<void>>;
@@ -53,14 +53,14 @@ export interface Store extends Writes {
   list(): Promise<Result<readonly GarmentSummary[]>>;
   garment(id: string): Promise<Result<GarmentRecord>>;
   plan(planId: string): Promise<Result<PlanRecord>>;
-  place(key: string): Promise<Result<PlaceRecord>>;
+  place(key: MakeKey): Promise<Result<PlaceRecord>>;
   placesOf(garment: string): Promise<Result<readonly PlaceRecord[]>>;
   /** begun makes, the last one knitted first */
   latestPlaces(n: number): Promise<Result<readonly PlaceRecord[]>>;
   /** a make with its plan and the settings; without a key the make last knitted */
-  inHand(key?: string): Promise<Result<InHand>>;
+  inHand(key?: MakeKey): Promise<Result<InHand>>;
   /** in order; only the newest ones where `lastN` is given */
-  entriesOf(key: string, options?: { readonly lastN?: number }): Promise<Result<readonly LogEntry[]>>;
+  entriesOf(key: MakeKey, options?: { readonly lastN?: number }): Promise<Result<readonly LogEntry[]>>;
   /** of all makes of a garment; the order within each make is the log's */
   entriesOfGarment(id: string): Promise<Result<readonly LogEntry[]>>;
   settings(): Promise<Result<Settings>>;

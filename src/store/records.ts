@@ -3,7 +3,7 @@ import type { PlannedPart } from '../knit/piece/planned.ts';
 import type { Recipe } from '../knit/piece/recipe.ts';
 import type { Taken } from '../knit/yarn/need.ts';
 import type { Stripe } from '../knit/yarn/stripes.ts';
-import type { EntryKind, MakeId } from '../progress/log.ts';
+import type { EntryKind, MakeId, MakeKey } from '../progress/log.ts';
 import { stableJson } from './backup/stable.ts';
 import { contentHash } from './content-hash.ts';
 
@@ -110,8 +110,7 @@ export const planIdOf = ({ garment, piece, part, mirror, version, plan }: Omit<P
 
 /** Derived from the log and written in the same transaction. */
 export interface PlaceRecord extends MakeId {
-  /** `makeKey` of it */
-  readonly id: string;
+  readonly id: MakeKey;
   readonly plan: string;
   /** rows worked */
   readonly rows: number;

@@ -1,4 +1,5 @@
 import { ok, type Result } from '../knit/fault.ts';
+import type { MakeKey } from '../progress/log.ts';
 import { sentinelIn } from './beside/sentinel.ts';
 import { type SmallKeep, smallKeep } from './beside/small-keep.ts';
 import type { Box } from './box/box.ts';
@@ -32,7 +33,7 @@ export interface StoreOptions {
   readonly keep?: SmallKeep | undefined;
   readonly now?: () => number;
   /** what will be asked first is read in the transaction that opens it: this make; without a key the last knitted */
-  readonly first?: { readonly make?: string | undefined } | undefined;
+  readonly first?: { readonly make?: MakeKey | undefined } | undefined;
   readonly migrations?: readonly Migration[];
   /** how long the box may give no answer before it is opened anew, ms */
   readonly patienceMs?: number;

@@ -12,7 +12,7 @@ import { codesOf, given, nextName, planOf, scarf } from '../store/scenario.ts';
 
 /** This window hears of nothing that another one does, as where the browser allows no messages between windows. */
 
-const LEFT = 'scarf/cuff/0/1';
+const LEFT = 'scarf/cuff/0/1' as const;
 let here: Store;
 let other: Store;
 

@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { keepFresh, whenSavedElsewhere } from '../../src/app/fresh.ts';
 import { forgetStore, giveStore } from '../../src/app/store.ts';
+import type { MakeKey } from '../../src/progress/log.ts';
 import type { Change, Listener } from '../../src/store/box/changes.ts';
 import type { Store } from '../../src/store/store.ts';
 
@@ -19,7 +20,7 @@ const tell = (change: Change, fromElsewhere = false) => {
 /** What is waited for in turn is done. */
 const done = () => new Promise((resolve) => setTimeout(resolve));
 
-const place = (key: string): Change => ({ kind: 'place', key });
+const place = (key: MakeKey): Change => ({ kind: 'place', key });
 const garment = (id: string): Change => ({ kind: 'garment', id });
 const everything: readonly Change[] = [
   place('scarf/left/0/1'),

@@ -1,3 +1,4 @@
+import type { MakeKey } from '../../src/progress/log.ts';
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { openSample } from '../../src/app/garments/sample.ts';
@@ -19,7 +20,7 @@ import './tasks-here.ts';
 export interface OpenApp {
   readonly store: Store;
   /** key of the sample's first make */
-  readonly back: string;
+  readonly back: MakeKey;
 }
 
 /** The app over a fresh database with the sample garment in it. `wrap` puts something between the app and its store. */

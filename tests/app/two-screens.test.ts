@@ -1,3 +1,4 @@
+import type { MakeKey } from '../../src/progress/log.ts';
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import fc from 'fast-check';
@@ -114,7 +115,7 @@ const placesIn = async (store: Store): Promise<readonly number[]> =>
   Promise.all(cuffs.map(async (key) => given(await store.place(key)).rows));
 
 /** A finish or an undo on the page of two on one needle. */
-const onPage = (window: Window, keys: readonly string[]) => {
+const onPage = (window: Window, keys: readonly MakeKey[]) => {
   const shown = onNeedle(window);
   if (!shown) return Promise.resolve();
   const rows = keys.map((key) => ({ key, row: (shown[cuffs.indexOf(key as typeof LEFT)] ?? 0) + 1 }));

@@ -58,7 +58,7 @@ export function note(book: Notebook, it: Deed, total: number, gapMs = 60_000): v
   const base = {
     plan: 'g/p/0/s/1',
     id: `${book.device}-${String(seq).padStart(4, '0')}`,
-    make: 'g/p/0/1',
+    make: 'g/p/0/1' as const,
     seq,
     at: book.at,
   };

@@ -1,4 +1,5 @@
 import { isDeepStrictEqual } from 'node:util';
+import type { MakeKey } from '../../src/progress/log.ts';
 import { type BoxSeen, fingerprint } from './box-seen.ts';
 import { type Facts, factsOf, type MakeTruth, type Standing, standingsIn, type Truth } from './truth.ts';
 
@@ -69,7 +70,7 @@ function inLog(truth: Truth, box: BoxSeen): string | undefined {
 /** The truth once a box was found to agree with it: what it left open is as it was found. */
 export function settled(truth: Truth, box: BoxSeen): Truth {
   const begun = new Set([...box.log.values()].map(({ make }) => make));
-  const makes = new Map<string, MakeTruth>();
+  const makes = new Map<MakeKey, MakeTruth>();
   for (const [key, now] of standingsIn(box)) {
     const known = truth.makes.get(key);
     const fresh = { ...now, before: [], isWhole: !begun.has(key) };

@@ -1,10 +1,10 @@
-import type { LogEntry } from '../../src/progress/log.ts';
+import type { LogEntry, MakeKey } from '../../src/progress/log.ts';
 import type { GarmentRecord, PhotoRecord, PlaceRecord, PlanRecord } from '../../src/store/records.ts';
 
 /** A device's box as it lies on its disk, read past the app. */
 export interface BoxSeen {
   readonly garments: ReadonlyMap<string, GarmentRecord>;
-  readonly places: ReadonlyMap<string, PlaceRecord>;
+  readonly places: ReadonlyMap<MakeKey, PlaceRecord>;
   readonly plans: ReadonlyMap<string, PlanRecord>;
   readonly log: ReadonlyMap<string, LogEntry>;
   readonly photos: ReadonlyMap<string, PhotoRecord>;

@@ -1,3 +1,4 @@
+import type { MakeKey } from '../../src/progress/log.ts';
 import type { Device } from './device.ts';
 import type { At, Page } from './page.ts';
 import type { Truth } from './truth.ts';
@@ -32,7 +33,7 @@ export class Hand {
   }
 
   /** A make: as often as not one that is begun, or the one that the page shows. */
-  make(): string | undefined {
+  make(): MakeKey | undefined {
     const all = [...this.truth.makes.keys()].sort();
     const begun = all.filter((key) => (this.truth.makes.get(key)?.rows ?? 0) > 0);
     const shown = all.filter((key) => 'make' in this.page.at && this.page.at.make === key);

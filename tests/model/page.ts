@@ -1,4 +1,5 @@
 import { vi } from 'vitest';
+import type { MakeKey } from '../../src/progress/log.ts';
 import type { Store } from '../../src/store/store.ts';
 import { channelFor } from './air.ts';
 import { type App, leaveApp, takeApp } from './apps.ts';
@@ -7,7 +8,7 @@ import { factoryFor, keepFor } from './disk.ts';
 
 /** Where a page is. */
 export type At =
-  | { readonly screen: 'knitting' | 'count'; readonly make: string }
+  | { readonly screen: 'knitting' | 'count'; readonly make: MakeKey }
   | { readonly screen: 'garment' | 'editor'; readonly garment: string }
   | { readonly screen: 'workbasket' };
 

@@ -1,4 +1,5 @@
 import { isDeepStrictEqual } from 'node:util';
+import type { MakeKey } from '../../src/progress/log.ts';
 import type { BoxSeen } from './box-seen.ts';
 import { garmentOf } from './page.ts';
 import type { Facts, Standing, Truth } from './truth.ts';
@@ -99,7 +100,7 @@ function looseBack(now: Truth, { before, after }: Import): Truth['looseMakes'] {
   );
 }
 
-const makeIn = (text: string): string => (JSON.parse(text) as { readonly make: string }).make;
+const makeIn = (text: string): MakeKey => (JSON.parse(text) as { readonly make: MakeKey }).make;
 
 const garmentIn = (text: string): string => garmentOf(makeIn(text));
 

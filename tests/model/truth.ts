@@ -1,4 +1,4 @@
-import type { LogEntry } from '../../src/progress/log.ts';
+import type { LogEntry, MakeKey } from '../../src/progress/log.ts';
 import type { GarmentRecord } from '../../src/store/records.ts';
 import { type BoxSeen, fingerprint } from './box-seen.ts';
 
@@ -23,7 +23,7 @@ export type Facts = Omit<GarmentRecord, 'id' | 'createdAt' | 'changedAt'>;
 /** What has to be in a box, kept without any help of the app: changed by what she does and by nothing else. */
 export interface Truth {
   readonly garments: ReadonlyMap<string, Facts>;
-  readonly makes: ReadonlyMap<string, MakeTruth>;
+  readonly makes: ReadonlyMap<MakeKey, MakeTruth>;
   /** every entry that was ever seen in the log, by its id, as text */
   readonly log: ReadonlyMap<string, string>;
   /** the garment of each photo, by the photo's id */
@@ -33,7 +33,7 @@ export interface Truth {
   /** which photos there are is not known after the deed */
   readonly loosePhotos?: boolean;
   /** makes of which only so much is known after the deed */
-  readonly looseMakes: ReadonlyMap<string, (now: Standing) => boolean>;
+  readonly looseMakes: ReadonlyMap<MakeKey, (now: Standing) => boolean>;
   /** the same of garments */
   readonly looseFacts: ReadonlyMap<string, (now: Facts) => boolean>;
   /** kinds of the entries that the deed has written; undefined: any */
@@ -70,7 +70,7 @@ export function factsOf(record: GarmentRecord): Facts {
   return JSON.parse(JSON.stringify(facts)) as Facts;
 }
 
-export const standingsIn = (box: BoxSeen): Map<string, Standing> =>
+export const standingsIn = (box: BoxSeen): Map<MakeKey, Standing> =>
   new Map(
     [...box.places].map(([key, { rows, plan }]) => {
       const record = box.plans.get(plan);
@@ -78,14 +78,14 @@ export const standingsIn = (box: BoxSeen): Map<string, Standing> =>
     }),
   );
 
-const withMake = (truth: Truth, key: string, make: MakeTruth, written: Truth['written']): Truth => ({
+const withMake = (truth: Truth, key: MakeKey, make: MakeTruth, written: Truth['written']): Truth => ({
   ...truth,
   makes: new Map(truth.makes).set(key, make),
   written,
 });
 
 /** The make moved to where it stands now, if that is another place. */
-export function moved(truth: Truth, key: string, now: Standing, written: Truth['written']): Truth {
+export function moved(truth: Truth, key: MakeKey, now: Standing, written: Truth['written']): Truth {
   const was = truth.makes.get(key);
   if (was === undefined) return truth;
   const isSame = was.rows === now.rows && was.print === now.print;
@@ -94,17 +94,17 @@ export function moved(truth: Truth, key: string, now: Standing, written: Truth['
 }
 
 /** What lies before its place is not known any more. */
-export const forgetting = (truth: Truth, key: string): Truth => {
+export const forgetting = (truth: Truth, key: MakeKey): Truth => {
   const was = truth.makes.get(key);
   return was ? withMake(truth, key, { ...was, before: [], isWhole: false }, truth.written) : truth;
 };
 
 /** Whether anything was ever logged of it. */
-export const isBegun = ({ log }: Truth, key: string): boolean =>
+export const isBegun = ({ log }: Truth, key: MakeKey): boolean =>
   [...log.values()].some((text) => (JSON.parse(text) as LogEntry).make === key);
 
 /** So many rows done, one after the other. */
-export function knitted(truth: Truth, key: string, rows: number): Truth {
+export function knitted(truth: Truth, key: MakeKey, rows: number): Truth {
   let now: Truth = { ...truth, written: [] };
   for (let i = 0; i < rows; i += 1) {
     const was = now.makes.get(key);
@@ -115,7 +115,7 @@ export function knitted(truth: Truth, key: string, rows: number): Truth {
 }
 
 /** The last change of a make taken back; undefined where there is none. */
-export function takenBack(truth: Truth, key: string): Truth | undefined {
+export function takenBack(truth: Truth, key: MakeKey): Truth | undefined {
   const was = truth.makes.get(key);
   const last = was?.before.at(-1);
   if (was === undefined) return undefined;

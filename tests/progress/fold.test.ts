@@ -38,7 +38,7 @@ describe('the place that a log tells', () => {
   });
 
   it('names the plan of the newest entry that has one', () => {
-    const base = { make: 'g/p/0/1', at: 0, row: 1 };
+    const base = { make: 'g/p/0/1' as const, at: 0, row: 1 };
     const entries: LogEntry[] = [
       { ...base, id: 'a', seq: 1, kind: 'row', plan: 'first' },
       { ...base, id: 'b', seq: 2, kind: 'rework', plan: 'second' },
@@ -68,7 +68,7 @@ describe('taking back', () => {
   });
 
   it('of a choice between ways gives the place back that was told before it, from which the next goes on', () => {
-    const base = { make: 'g/p/0/1', at: 0 };
+    const base = { make: 'g/p/0/1' as const, at: 0 };
     const log: LogEntry[] = [
       { ...base, id: 'a-1', seq: 1, kind: 'row', row: 1, plan: 'p' },
       { ...base, id: 'a-2', seq: 2, kind: 'row', row: 2, plan: 'p' },
@@ -86,7 +86,7 @@ describe('taking back', () => {
   });
 
   it('gives the plan back that was last named before, not the first one, and names nothing to go on from', () => {
-    const base = { make: 'g/p/0/1', at: 0, row: 4 };
+    const base = { make: 'g/p/0/1' as const, at: 0, row: 4 };
     const log: LogEntry[] = [
       { ...base, id: 'a-1', seq: 1, kind: 'row', plan: 'first' },
       { ...base, id: 'a-2', seq: 2, kind: 'rework', plan: 'second' },

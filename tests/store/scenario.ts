@@ -1,3 +1,4 @@
+import type { MakeKey } from '../../src/progress/log.ts';
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import type { Result } from '../../src/knit/fault.ts';
@@ -89,16 +90,16 @@ export function planOf(garment: string, piece: string, rows: number, version = 1
   return { ...plan, id: planIdOf(plan) };
 }
 
-export const LONG = 'scarf/long/0/1';
+export const LONG = 'scarf/long/0/1' as const;
 
 /** Finishes the row that comes next, as a screen does that has just read the place. */
-export const nextRow = async (store: Store, key: string) => {
+export const nextRow = async (store: Store, key: MakeKey) => {
   const place = await store.place(key);
   return place.ok ? store.finishRow(key, place.value.rows + 1) : place;
 };
 
 /** Takes back the last change, as a screen does that has just read the place. */
-export const undoLast = async (store: Store, key: string) => {
+export const undoLast = async (store: Store, key: MakeKey) => {
   const place = await store.place(key);
   return place.ok ? store.undo(key, place.value.rows) : place;
 };

@@ -1,7 +1,8 @@
 import { expect, it } from 'vitest';
 import type { Plan, PlannedPart, ProvenPart, ShapingMark } from '../../src/knit/piece/planned.ts';
 import type { ReworkedPart } from '../../src/knit/piece/rework/replan.ts';
-import type { LogEntry } from '../../src/progress/log.ts';
+import type { LogEntry, MakeKey } from '../../src/progress/log.ts';
+import type { PlaceRecord, PlanRecord } from '../../src/store/records.ts';
 
 /** What must not compile: each line below has an error, or `tsc` says that one is missing. Never called. */
 
@@ -32,7 +33,7 @@ function marks(by: number): readonly ShapingMark[] {
   ];
 }
 
-const told = { id: 'd-1', make: 'g/p/0/1', seq: 1, at: 0, row: 1 };
+const told = { id: 'd-1', make: 'g/p/0/1' as const, seq: 1, at: 0, row: 1 };
 
 const entries: readonly LogEntry[] = [
   { ...told, kind: 'row' },
@@ -49,8 +50,23 @@ const entries: readonly LogEntry[] = [
   { ...told, kind: 'washed' },
 ];
 
+function ids(place: PlaceRecord, plan: PlanRecord): readonly MakeKey[] {
+  return [
+    place.id,
+    // @ts-expect-error a garment is not a make of it
+    place.garment,
+    // @ts-expect-error nor is a piece
+    place.piece,
+    // @ts-expect-error nor is a plan, though its id begins alike
+    plan.id,
+    // @ts-expect-error nor is the one that the place is told by
+    place.plan,
+  ];
+}
+
 it('what is wrongly mixed does not compile: the types of this file are checked with all others', () => {
   expect(entries).toHaveLength(8);
   expect(marks(1)).toHaveLength(6);
+  expect(ids).toBeTypeOf('function');
   expect(unproven).toBeTypeOf('function');
 });

@@ -1,7 +1,7 @@
 import { ok, type Result } from '../../knit/fault.ts';
 import type { DemoName } from '../../knit/garment/demo.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
-import { makeKey } from '../../progress/log.ts';
+import { type MakeKey, makeKey } from '../../progress/log.ts';
 import { store } from '../store.ts';
 import { putNew } from './save-new.ts';
 
@@ -12,10 +12,10 @@ export const isSampleName = (name: string): name is SampleName =>
   ['sample', 'cardigan', 'baby'].includes(name);
 
 /** The first make of a sample's first piece. */
-const firstMake = (id: SampleName): string => makeKey({ garment: id, piece: 'back', part: 0, make: 1 });
+const firstMake = (id: SampleName): MakeKey => makeKey({ garment: id, piece: 'back', part: 0, make: 1 });
 
 /** Makes a sample garment where it is missing. Gives the key of the make to begin with. */
-export async function openSample(id: SampleName = 'sample', now = Date.now()): Promise<Result<string>> {
+export async function openSample(id: SampleName = 'sample', now = Date.now()): Promise<Result<MakeKey>> {
   const open = await store();
   if ((await open.garment(id)).ok) return ok(firstMake(id));
   const [sample, { planRecords }] = await Promise.all([readSample(id), import('./plan-records.ts')]);

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import type { Result } from '../../knit/fault.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
-import { type LogEntry, makeKey } from '../../progress/log.ts';
+import { type LogEntry, type MakeKey, makeKey } from '../../progress/log.ts';
 import type { Rework } from '../../store/garment/rework.ts';
 import type { NewEntry, PlaceRecord, PlanRecord } from '../../store/records.ts';
 import type { RowMeant } from '../../store/store.ts';
@@ -14,19 +14,19 @@ import { tap } from './taps.ts';
 /** What she can do about a count, a place and a plan. */
 
 /** the log of the make in hand; undefined until read */
-export const logInHand = signal<{ readonly make: string; readonly entries: readonly LogEntry[] } | undefined>(
-  undefined,
-);
+export const logInHand = signal<
+  { readonly make: MakeKey; readonly entries: readonly LogEntry[] } | undefined
+>(undefined);
 
 /** Reads the log of the make in hand, and the rest of its garment. */
-export async function openLog(make: string): Promise<void> {
+export async function openLog(make: MakeKey): Promise<void> {
   if (logInHand.value?.make !== make) logInHand.value = undefined;
   const entries = readOr(await (await store()).entriesOf(make));
   if (entries !== undefined) logInHand.value = { make, entries };
 }
 
 /** Opens a make with its log and its garment, for the pages about count and place. */
-export async function openCount(make: string): Promise<void> {
+export async function openCount(make: MakeKey): Promise<void> {
   await Promise.all([openMake(make), openLog(make)]);
   const now = inHand.value;
   if (now) await openGarmentInHand(now.place.garment);

@@ -1,5 +1,6 @@
 import { batch } from '@preact/signals';
 import type { Fault } from '../../knit/fault.ts';
+import type { MakeKey } from '../../progress/log.ts';
 import { type InHand, inHand, looking } from '../state.ts';
 import { readOr, store } from '../store.ts';
 
@@ -8,7 +9,7 @@ const isNone = (fault: Fault | undefined): boolean =>
   fault?.code === 'no-such-make' || fault?.code === 'no-such-garment' || fault?.code === 'no-such-plan';
 
 /** the key of the make opened last, whether there is such a make or not */
-let asked: string | undefined;
+let asked: MakeKey | undefined;
 /** reads are numbered as they are asked, since they may be answered in any order; that of the one shown, and what it showed */
 let reads = 0;
 let shownRead = 0;
@@ -21,7 +22,7 @@ function showRead(read: number, found: InHand | null | undefined): void {
 }
 
 /** Opens a make; without a key the one last knitted. Resolves with its key, or undefined where there is none. */
-export async function openMake(key?: string): Promise<string | undefined> {
+export async function openMake(key?: MakeKey): Promise<MakeKey | undefined> {
   asked = key;
   reads += 1;
   const read = reads;

@@ -1,4 +1,4 @@
-import { knits, type LogEntry, parseMakeKey } from '../../progress/log.ts';
+import { knits, type LogEntry, type MakeKey, parseMakeKey } from '../../progress/log.ts';
 import { standing } from '../../progress/standing.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import { store } from '../store.ts';
@@ -19,7 +19,7 @@ export interface NoteOnRow {
 export async function notesOf(place: PlaceRecord): Promise<readonly NoteOnRow[]> {
   const found = await (await store()).entriesOfGarment(place.garment);
   if (!found.ok) return [];
-  const byMake = new Map<string, LogEntry[]>();
+  const byMake = new Map<MakeKey, LogEntry[]>();
   for (const entry of found.value) {
     const id = parseMakeKey(entry.make);
     if (id?.piece !== place.piece || id.part !== place.part) continue;

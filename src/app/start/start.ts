@@ -1,3 +1,4 @@
+import type { MakeKey } from '../../progress/log.ts';
 import { openStore, type Store } from '../../store/store.ts';
 import { openMake, rereadMake } from '../in-hand/open-make.ts';
 import { tryAgain } from '../in-hand/taps.ts';
@@ -36,7 +37,7 @@ export async function startStore(): Promise<void> {
 }
 
 /** The make that the first screen will ask for: at this address, or the last one knitted. */
-function askedFirst(hash: string): { readonly make?: string } | undefined {
+function askedFirst(hash: string): { readonly make?: MakeKey } | undefined {
   const at = parseRoute(hash);
   if (at?.screen === 'workbasket' || at?.screen === 'continue') return {};
   return at?.screen === 'knitting' ? { make: makeAt(at) } : undefined;

@@ -3,6 +3,7 @@ import { finishRows, undoOn } from '../../app/in-hand/count.ts';
 import { garmentInHand, type InHand } from '../../app/state.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { togetherOrder } from '../../knit/piece/together.ts';
+import type { MakeKey } from '../../progress/log.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import type { RowMeant } from '../../store/store.ts';
 import { Button } from '../../ui/button/button.tsx';
@@ -17,7 +18,7 @@ import { saysMake } from '../says-make.ts';
 import type { CountPageProps } from './count-page.ts';
 
 interface Fellow {
-  readonly key: string;
+  readonly key: MakeKey;
   readonly name: string;
   readonly part: PlannedPart;
   readonly place: PlaceRecord;

@@ -1,7 +1,7 @@
 import { ok, type Result } from '../../knit/fault.ts';
 import { nextTask } from '../../pace/next-task.ts';
 import { foldPlace } from '../../progress/fold.ts';
-import { type LogEntry, makeKey } from '../../progress/log.ts';
+import { type LogEntry, type MakeKey, makeKey } from '../../progress/log.ts';
 import { waysIn } from '../../progress/ways.ts';
 import type { Box } from '../box/box.ts';
 import { grouped } from '../grouped.ts';
@@ -34,7 +34,7 @@ export interface GarmentChange {
 }
 
 export interface MakeChange {
-  readonly key: string;
+  readonly key: MakeKey;
   readonly piece: string;
   readonly part: string;
   readonly make: number;
@@ -185,7 +185,7 @@ function makesOf(here: Slice, there: Slice, after: Slice): MakeChange[] {
   );
 }
 
-function twoWays(key: string, here: Slice, there: Slice, after: Slice): Pick<MakeChange, 'twoWays'> {
+function twoWays(key: MakeKey, here: Slice, there: Slice, after: Slice): Pick<MakeChange, 'twoWays'> {
   if (waysIn(after.entries.get(key) ?? []).open.length === 0) return {};
   const rowsOf = (slice: Slice) => {
     const { plan } = foldPlace(slice.entries.get(key) ?? []);

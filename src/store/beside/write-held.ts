@@ -1,5 +1,5 @@
 import type { Fault, Result } from '../../knit/fault.ts';
-import { moves } from '../../progress/log.ts';
+import { type MakeKey, moves } from '../../progress/log.ts';
 import type { Door } from '../box/door.ts';
 import { Refusal } from '../faults.ts';
 import type { Journal } from '../place/journal.ts';
@@ -20,8 +20,8 @@ export interface HeldWritten {
 export async function writeHeld(door: Door, journal: Journal): Promise<Result<HeldWritten | undefined>> {
   const held = journal.taps();
   const written = await door.write([...tapStores, 'summaries'], async (tx) => {
-    const places = new Map<string, PlaceRecord>();
-    const refused = new Map<string, Fault>();
+    const places = new Map<MakeKey, PlaceRecord>();
+    const refused = new Map<MakeKey, Fault>();
     let entries = 0;
     // a box that has lost its garments may get them back from a backup: the taps wait for that
     if ((await tx.objectStore('summaries').count()) === 0) return undefined;

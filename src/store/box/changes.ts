@@ -1,6 +1,7 @@
+import type { MakeKey } from '../../progress/log.ts';
 /** What a listener is told; it then reads what it shows. */
 export type Change =
-  | { readonly kind: 'place'; readonly key: string }
+  | { readonly kind: 'place'; readonly key: MakeKey }
   | { readonly kind: 'garment'; readonly id: string }
   | { readonly kind: 'settings' }
   /** a backup was read in, a connection came back: anything may be different */
@@ -49,7 +50,7 @@ export function openChanges(name: string): Changes {
 function readChange(data: unknown): Change | undefined {
   if (typeof data !== 'object' || data === null) return undefined;
   const { kind, key, id } = data as Record<string, unknown>;
-  if (kind === 'place' && typeof key === 'string') return { kind, key };
+  if (kind === 'place' && typeof key === 'string') return { kind, key: key as MakeKey };
   if (kind === 'garment' && typeof id === 'string') return { kind, id };
   return kind === 'settings' || kind === 'all' ? { kind } : undefined;
 }

@@ -1,5 +1,5 @@
 import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
-import type { LogEntry } from '../../progress/log.ts';
+import type { LogEntry, MakeKey } from '../../progress/log.ts';
 import type { GarmentRecord, GarmentSummary, PhotoRecord, PlaceRecord, PlanRecord } from '../records.ts';
 
 export interface RidgelineDb extends DBSchema {
@@ -7,8 +7,8 @@ export interface RidgelineDb extends DBSchema {
   summaries: { key: string; value: GarmentSummary };
   plans: { key: string; value: PlanRecord; indexes: { garment: string } };
   /** index 'make' sorts as the log is ordered: by seq, then (the primary key) by id */
-  log: { key: string; value: LogEntry; indexes: { make: [string, number] } };
-  places: { key: string; value: PlaceRecord; indexes: { garment: string; touched: number } };
+  log: { key: string; value: LogEntry; indexes: { make: [MakeKey, number] } };
+  places: { key: MakeKey; value: PlaceRecord; indexes: { garment: string; touched: number } };
   settings: { key: string; value: unknown };
   photos: { key: string; value: PhotoRecord; indexes: { garment: string } };
 }

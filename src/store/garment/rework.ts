@@ -1,4 +1,5 @@
 import type { Recipe } from '../../knit/piece/recipe.ts';
+import type { MakeKey } from '../../progress/log.ts';
 import { deviceOf } from '../../progress/log-chain.ts';
 import type { Tx } from '../box/schema.ts';
 import { present } from '../place/reads.ts';
@@ -12,7 +13,7 @@ import { changedGarment, type GarmentChange, putGarment } from './write-garment.
 /** A new plan for a make. */
 export interface Rework {
   /** of the make */
-  readonly key: string;
+  readonly key: MakeKey;
   readonly plan: PlanRecord;
   /** rows worked and the plan, as they were shown when it was made */
   readonly from?: number;

@@ -1,4 +1,5 @@
 import { fault, type Result } from '../../knit/fault.ts';
+import type { MakeKey } from '../../progress/log.ts';
 import { leftBy, type Way } from '../../progress/ways.ts';
 import type { Box } from '../box/box.ts';
 import type { Tx } from '../box/schema.ts';
@@ -15,7 +16,7 @@ import { writeOnce } from './write-once.ts';
  */
 export async function chooseWay(
   box: Box,
-  make: string,
+  make: MakeKey,
   way: Way,
   now: PlaceRecord,
 ): Promise<Result<PlaceRecord>> {

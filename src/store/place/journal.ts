@@ -1,4 +1,4 @@
-import { type EntryKind, entryKinds, moves } from '../../progress/log.ts';
+import { type EntryKind, entryKinds, type MakeKey, moves } from '../../progress/log.ts';
 import { dropKey, heldIn, keysFrom, readJson, type SmallKeep, writeJson } from '../beside/small-keep.ts';
 import type { PlaceRecord } from '../records.ts';
 import { fits, type Wish } from './write-log.ts';
@@ -13,7 +13,7 @@ export interface HeldTap {
 
 export interface Journal {
   /** in the order of the taps; only those of a make where a key is given */
-  taps(key?: string): readonly HeldTap[];
+  taps(key?: MakeKey): readonly HeldTap[];
   /** keeps the tap and gives the place as it is with it; undefined where the tap makes no sense or cannot be kept */
   hold(wish: Wish, known: PlaceRecord): PlaceRecord | undefined;
   drop(id: string): void;
@@ -26,7 +26,7 @@ export function journalIn(keep: SmallKeep | undefined, box: string): Journal {
   const start = heldIn(box);
   const keyOf = (id: string) => start + id;
 
-  const taps = (key?: string): HeldTap[] =>
+  const taps = (key?: MakeKey): HeldTap[] =>
     keysFrom(keep, start)
       .map((name) => readTap(readJson(keep, name)))
       .filter((tap): tap is HeldTap => tap !== undefined && (key === undefined || tap.wish.make === key))

@@ -1,3 +1,4 @@
+import type { MakeKey } from '../../progress/log.ts';
 import { readJson, type SmallKeep, writeJson } from '../beside/small-keep.ts';
 import type { PlaceRecord } from '../records.ts';
 import type { InHand, Seen } from './reads.ts';
@@ -8,25 +9,25 @@ export interface LastSeen {
   guess(): Seen | undefined;
   /** a place as the box has it: read, or just written */
   saw(place: PlaceRecord): void;
-  place(key: string): PlaceRecord | undefined;
+  place(key: MakeKey): PlaceRecord | undefined;
   /** read in the transaction that opened the box, where `key` was asked for (undefined: the make last knitted) */
-  opened(key: string | undefined, inHand: InHand | undefined): void;
+  opened(key: MakeKey | undefined, inHand: InHand | undefined): void;
   /** that one, where it is what is asked for and nothing has changed since */
-  atOpening(key: string | undefined): InHand | undefined;
+  atOpening(key: MakeKey | undefined): InHand | undefined;
   /** something has changed, or may have */
   changed(): void;
   /** what is given to the screen to be shown */
   shows(inHand: InHand): InHand;
   /** what the screen was given last, where it is what is asked for */
-  shown(key: string | undefined): InHand | undefined;
+  shown(key: MakeKey | undefined): InHand | undefined;
 }
 
 export function lastSeenIn(keep: SmallKeep | undefined, box: string): LastSeen {
   const name = `${box}.seen`;
   let guess = seenFrom(readJson(keep, name));
-  let first: { readonly key: string | undefined; readonly inHand: InHand } | undefined;
+  let first: { readonly key: MakeKey | undefined; readonly inHand: InHand } | undefined;
   let last: InHand | undefined;
-  const places = new Map<string, PlaceRecord>();
+  const places = new Map<MakeKey, PlaceRecord>();
   return {
     guess: () => guess,
     saw: (place) => void places.set(place.id, place),
@@ -55,5 +56,5 @@ export function lastSeenIn(keep: SmallKeep | undefined, box: string): LastSeen {
 function seenFrom(stored: unknown): Seen | undefined {
   const { make, plan, garment } = (stored ?? {}) as Partial<Record<keyof Seen, unknown>>;
   if (typeof make !== 'string' || typeof plan !== 'string' || typeof garment !== 'string') return undefined;
-  return { make, plan, garment };
+  return { make: make as MakeKey, plan, garment };
 }

@@ -1,5 +1,5 @@
 import { fault } from '../../knit/fault.ts';
-import type { LogEntry } from '../../progress/log.ts';
+import type { LogEntry, MakeKey } from '../../progress/log.ts';
 import type { StoreName, Tx } from '../box/schema.ts';
 import { together } from '../box/together.ts';
 import { Refusal } from '../faults.ts';
@@ -19,7 +19,7 @@ export interface InHand {
 
 /** Ids of the make that was last opened in this browser, of its plan and of its garment. */
 export interface Seen {
-  readonly make: string;
+  readonly make: MakeKey;
   readonly plan: string;
   readonly garment: string;
 }
@@ -27,7 +27,7 @@ export interface Seen {
 export const inHandStores: readonly StoreName[] = ['places', 'plans', 'summaries'];
 
 /** `guess`: what was last seen is read beside the place, and taken where the place is really of it. */
-export async function readInHand(tx: Read, key: string | undefined, guess?: Seen): Promise<InHand> {
+export async function readInHand(tx: Read, key: MakeKey | undefined, guess?: Seen): Promise<InHand> {
   const fits = key === undefined || key === guess?.make ? guess : undefined;
   const [found, guessed, near] = await together(
     async () => (key === undefined ? (await latest(tx, 1))[0] : tx.objectStore('places').get(key)),
@@ -67,7 +67,7 @@ export async function readSettings(tx: Read): Promise<Settings> {
 }
 
 /** The newest `lastN` entries of a make, or all of them, in order. */
-export async function readEntries(tx: Read, key: string, lastN: number | undefined): Promise<LogEntry[]> {
+export async function readEntries(tx: Read, key: MakeKey, lastN: number | undefined): Promise<LogEntry[]> {
   if (lastN === undefined) return logOf(tx, key);
   const place = await tx.objectStore('places').get(key);
   // after a merge two entries may share a seq: never fewer than lastN lie above this one

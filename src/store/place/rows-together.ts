@@ -1,4 +1,5 @@
 import { ok, type Result, refuse } from '../../knit/fault.ts';
+import type { MakeKey } from '../../progress/log.ts';
 import type { Box } from '../box/box.ts';
 import { mayStill } from '../faults.ts';
 import type { PlaceRecord } from '../records.ts';
@@ -9,7 +10,7 @@ import { type AskedOf, writeOnce } from './write-once.ts';
 
 /** A row of a make (from 1), as a screen shows it. */
 export interface RowMeant {
-  readonly key: string;
+  readonly key: MakeKey;
   readonly row: number;
   /** id of the plan that it is of, as it was shown */
   readonly plan?: string;

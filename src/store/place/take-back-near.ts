@@ -1,4 +1,4 @@
-import { type LogEntry, moves } from '../../progress/log.ts';
+import { type LogEntry, type MakeKey, moves } from '../../progress/log.ts';
 import type { Place } from '../../progress/place.ts';
 import type { TakeBack } from '../../progress/take-back.ts';
 import type { Tx } from '../box/schema.ts';
@@ -14,7 +14,7 @@ const NEAR = 32;
  * each, and the thousandth reads no more than the tenth.
  * @returns undefined where these entries do not tell it: another plan or none named, a choice, a merge, the beginning of the log
  */
-export async function takeBackNear(tx: Write, make: string, now: Place): Promise<TakeBack | undefined> {
+export async function takeBackNear(tx: Write, make: MakeKey, now: Place): Promise<TakeBack | undefined> {
   const undoes: string[] = [];
   let step: LogEntry | undefined;
   let to = now.seq;
@@ -52,10 +52,10 @@ async function startOf(tx: Write, undo: LogEntry): Promise<number | undefined> {
   return count === undo.seq - taken.seq + 1 ? taken.seq : undefined;
 }
 
-const numbers = (make: string, from: number, to: number): IDBKeyRange =>
+const numbers = (make: MakeKey, from: number, to: number): IDBKeyRange =>
   IDBKeyRange.bound([make, from], [make, to]);
 
-const between = (tx: Write, make: string, from: number, to: number): Promise<LogEntry[]> =>
+const between = (tx: Write, make: MakeKey, from: number, to: number): Promise<LogEntry[]> =>
   tx
     .objectStore('log')
     .index('make')

@@ -1,4 +1,5 @@
 import { type Fault, fault, ok, type Result } from '../../knit/fault.ts';
+import type { MakeKey } from '../../progress/log.ts';
 import type { Beside, BesideNeed } from '../beside/beside.ts';
 import { heldIn, keysFrom } from '../beside/small-keep.ts';
 import { mayStill } from '../faults.ts';
@@ -14,7 +15,7 @@ export interface Tapped {
 }
 
 export interface Taps {
-  tap(key: string, entry: NewEntry): Promise<Result<Tapped>>;
+  tap(key: MakeKey, entry: NewEntry): Promise<Result<Tapped>>;
   /** keeps them outside the box, all or none; gives the places with them, undefined where they cannot be kept */
   hold(wishes: readonly Wish[]): Promise<readonly PlaceRecord[] | undefined>;
   /** writes what is held into the box; resolves to the reason where that does not take it */
@@ -26,7 +27,7 @@ export interface Taps {
   /** remembers a place that was read, to go on from when the box takes nothing; gives it with what is held worked in */
   saw(place: PlaceRecord): PlaceRecord;
   /** the place as last seen, with what is held worked in */
-  seen(key: string): PlaceRecord | undefined;
+  seen(key: MakeKey): PlaceRecord | undefined;
   stop(): void;
 }
 
@@ -38,7 +39,7 @@ export interface TapsNeed extends BesideNeed {
 export function openTaps(need: TapsNeed): Taps {
   const { door, keep, name, sentinel, device, now, tell, seen } = need;
   /** wishes of which nobody can say whether they were written; the same tap again is the same wish */
-  const unsure = new Map<string, Wish>();
+  const unsure = new Map<MakeKey, Wish>();
   let beside: Beside | undefined;
 
   /** Undefined where that part of the app is not to be had. */
@@ -48,13 +49,13 @@ export function openTaps(need: TapsNeed): Taps {
     return beside;
   };
 
-  async function tap(key: string, entry: NewEntry): Promise<Result<Tapped>> {
+  async function tap(key: MakeKey, entry: NewEntry): Promise<Result<Tapped>> {
     const wish = wishFor(key, entry);
     const away = await drain();
     return (away && (await heldTap(wish, away))) ?? write(wish);
   }
 
-  function wishFor(key: string, entry: NewEntry): Wish {
+  function wishFor(key: MakeKey, entry: NewEntry): Wish {
     const before = unsure.get(key);
     const same =
       before !== undefined &&

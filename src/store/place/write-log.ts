@@ -1,5 +1,5 @@
 import { fault } from '../../knit/fault.ts';
-import { knits, type LogEntry } from '../../progress/log.ts';
+import { knits, type LogEntry, type MakeKey } from '../../progress/log.ts';
 import type { Place } from '../../progress/place.ts';
 import { takeBack } from '../../progress/take-back.ts';
 import type { StoreName, Tx } from '../box/schema.ts';
@@ -14,7 +14,7 @@ export const tapStores: readonly StoreName[] = ['log', 'places', 'plans'];
 /** What a tap asks for, with the id that makes it the same tap however often it is tried. */
 export interface Wish extends NewEntry {
   readonly id: string;
-  readonly make: string;
+  readonly make: MakeKey;
   /** the device's clock when it was tapped, ms */
   readonly at: number;
 }
@@ -169,7 +169,7 @@ async function writeStrike(tx: Write, wish: Wish, place: PlaceRecord, touched: n
 }
 
 /** The log of a make, in order, from a seq on. */
-export const logOf = (tx: Tx<'readonly'> | Write, make: string, from = 0): Promise<LogEntry[]> =>
+export const logOf = (tx: Tx<'readonly'> | Write, make: MakeKey, from = 0): Promise<LogEntry[]> =>
   (tx as Write)
     .objectStore('log')
     .index('make')

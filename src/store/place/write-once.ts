@@ -1,4 +1,5 @@
 import type { Result } from '../../knit/fault.ts';
+import type { MakeKey } from '../../progress/log.ts';
 import type { Box } from '../box/box.ts';
 import { mayStill } from '../faults.ts';
 import { entryId } from '../ids.ts';
@@ -7,7 +8,7 @@ import type { Wish } from './write-log.ts';
 
 /** Asked of a make, as a screen asks it. */
 export interface AskedOf extends NewEntry {
-  readonly make: string;
+  readonly make: MakeKey;
 }
 
 interface Unsure {

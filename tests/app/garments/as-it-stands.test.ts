@@ -11,6 +11,7 @@ import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { rework } from '../../../src/knit/piece/rework.ts';
 import { alike } from '../../../src/knit/piece/standing.ts';
 import { yarnOf } from '../../../src/knit/yarn/need.ts';
+import type { MakeKey } from '../../../src/progress/log.ts';
 import { shapeOfPiece } from '../../../src/ui/panel-map/outline-of.ts';
 import { told } from '../../told.ts';
 import { type OpenApp, openApp } from '../open-app.ts';
@@ -49,7 +50,7 @@ const metresALoop = (view: GarmentView, section: string): number => {
 };
 
 /** Knits some rows of the make and plans the rest of a section anew, so many rows longer. */
-async function longer({ store }: OpenApp, make: string, section: string, by: number): Promise<void> {
+async function longer({ store }: OpenApp, make: MakeKey, section: string, by: number): Promise<void> {
   const moved = await store.goTo(make, 30, 'place');
   expect(moved.ok).toBe(true);
   await openMake(make);
@@ -154,7 +155,7 @@ describe('a tension kept from before fabrics were named', () => {
     if (!kept.ok) throw new Error(told(kept.faults));
     const id = kept.value;
     const before = await shown(id);
-    await store.goTo(before.pieces[0]?.makes[0]?.places[0]?.id ?? '', 30, 'place');
+    await store.goTo(before.pieces[0]?.makes[0]?.places[0]?.id ?? 'no/place/0/1', 30, 'place');
     // as stocking stitch, as it always was taken
     expect(blocked(before, 'Back')[0]?.widthMm).toBeCloseTo(545.5, 1);
     expect(await nameGauge(id, 'garter')).toBe(true);
@@ -174,7 +175,7 @@ describe('a tension kept from before fabrics were named', () => {
     expect(after.pieces[0]?.makes[0]?.places[0]?.rows).toBe(30);
     expect(yarn(after, 'Back')).toBeGreaterThan(1.1 * yarn(before, 'Back'));
     // the tools that find a place by its height see the same: 30 rows at 40 to 10 cm
-    await openMake(before.pieces[0]?.makes[0]?.places[0]?.id ?? '');
+    await openMake(before.pieces[0]?.makes[0]?.places[0]?.id ?? 'no/place/0/1');
     await openGarmentInHand(id);
     const now = inHand.value && inHandAsItStands(inHand.value, garmentInHand.value);
     expect(now?.part.rows[29]?.height).toBeCloseTo(75, 6);

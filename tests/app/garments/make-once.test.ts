@@ -6,7 +6,7 @@ import { sampleGarment } from '../../../src/knit/garment/sample.ts';
 import { addPhoto, photosOf } from '../../../src/store/garment/photos.ts';
 import { openStore, type Store } from '../../../src/store/store.ts';
 import { dot } from '../../store/knitted-box.ts';
-import { codesOf, freshStore, given, LONG, nextRow, scarf } from '../../store/scenario.ts';
+import { codesOf, freshStore, given, nextRow, scarf } from '../../store/scenario.ts';
 import { openApp } from '../open-app.ts';
 
 /** A store that writes a garment and then gives no answer, once. */
@@ -38,11 +38,12 @@ it('the sample that another window makes and knits on meanwhile stays as it is',
   const store = await freshStore();
   const { garment, plans } = scarf('sample');
   given(await store.saveGarment(garment, plans));
-  given(await nextRow(store, LONG.replace('scarf', 'sample')));
+  const long = 'sample/long/0/1';
+  given(await nextRow(store, long));
   const { back } = await openApp(() => ({ ...store, garment: async () => refuse(fault('no-such-garment')) }));
   expect(given(await openSample())).toBe(back);
   expect(given(await store.garment('sample')).name).toBe(garment.name);
-  expect(given(await store.place(LONG.replace('scarf', 'sample'))).rows).toBe(1);
+  expect(given(await store.place(long)).rows).toBe(1);
 });
 
 it('a garment does not take the place of another one of its id', async () => {

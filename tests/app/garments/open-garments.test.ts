@@ -21,6 +21,7 @@ import {
   readFault,
 } from '../../../src/app/state.ts';
 import { fault, refuse } from '../../../src/knit/fault.ts';
+import type { MakeKey } from '../../../src/progress/log.ts';
 import { given, scarf } from '../../store/scenario.ts';
 import { openApp } from '../open-app.ts';
 
@@ -117,7 +118,7 @@ describe('the workbasket', () => {
 });
 
 describe('what comes next', () => {
-  const nextAfter = async (make: string, rows: number) => {
+  const nextAfter = async (make: MakeKey, rows: number) => {
     await openMake(make);
     await goToRow(rows);
     await finishRow();

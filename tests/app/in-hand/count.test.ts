@@ -14,6 +14,7 @@ import { openMake } from '../../../src/app/in-hand/open-make.ts';
 import { notesOf } from '../../../src/app/in-hand/row-notes.ts';
 import { garmentInHand, inHand, looking, readFault, storedRows } from '../../../src/app/state.ts';
 import { fault, refuse } from '../../../src/knit/fault.ts';
+import { type MakeKey, makeKey } from '../../../src/progress/log.ts';
 import type { PlaceRecord } from '../../../src/store/records.ts';
 import { type OpenApp, openApp } from '../open-app.ts';
 
@@ -86,7 +87,7 @@ describe('what she writes down at a row', () => {
       { kind: 'note', row: 3, text: 'blue from here', make: 1 },
       { kind: 'lifeline', row: 3, text: '', make: 1 },
     ]);
-    const other = { ...place(), make: 2, id: app.back.replace(/1$/, '2') };
+    const other = { ...place(), make: 2, id: makeKey({ ...place(), make: 2 }) };
     expect((await notesOf(other)).map(({ kind, make }) => [kind, make])).toEqual([['note', 1]]);
     const elsewhere = [
       { ...place(), part: place().part + 1 },
@@ -152,7 +153,7 @@ describe('rows of several makes on one needle', () => {
     if (one === undefined) throw new Error('the sample has one make only');
     return one;
   };
-  const rowsOf = async (key: string) => {
+  const rowsOf = async (key: MakeKey) => {
     const found = await app.store.inHand(key);
     return found.ok ? found.value.place.rows : undefined;
   };

@@ -1,6 +1,7 @@
 import { expect, it, vi } from 'vitest';
 import { finishRow, openMake } from '../../../src/app/in-hand/knit.ts';
 import { inHand } from '../../../src/app/state.ts';
+import type { MakeKey } from '../../../src/progress/log.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { given } from '../../store/scenario.ts';
 import { openApp } from '../open-app.ts';
@@ -22,7 +23,7 @@ async function withSlowReads() {
   await openMake(back);
   isSlow = true;
   /** Asked, and read, but not told yet. */
-  const begin = async (key: string) => {
+  const begin = async (key: MakeKey) => {
     const many = answers.length;
     void openMake(key);
     await vi.waitFor(() => expect(answers.length).toBeGreaterThan(many));
@@ -56,7 +57,7 @@ it.each([
 ])('reads of two makes, answered in the order %i, %i: the one asked last is shown', async (...order) => {
   const { store, back, answers, begin } = await withSlowReads();
   const others = given(await store.placesOf('sample'));
-  const other = others.find(({ id }) => id !== back)?.id ?? '';
+  const other = others.find(({ id }) => id !== back)?.id ?? 'no/place/0/1';
   await begin(back);
   await begin(other);
   for (const at of order) {

@@ -1,3 +1,4 @@
+import type { MakeKey } from '../../../src/progress/log.ts';
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
@@ -35,7 +36,7 @@ async function otherWindow(): Promise<Store> {
   return opened.value;
 }
 
-async function withSample(): Promise<string> {
+async function withSample(): Promise<MakeKey> {
   const sample = await openSample('sample', 1_800_000_000_000);
   if (!sample.ok) throw new Error(told(sample.faults));
   await openMake(sample.value);

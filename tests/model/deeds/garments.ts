@@ -25,7 +25,7 @@ export const beginGarment: Deed = async (hand) => {
 };
 
 export const without = (truth: Truth, id: string): Truth => {
-  const others = <T>(map: ReadonlyMap<string, T>) =>
+  const others = <K extends string, T>(map: ReadonlyMap<K, T>) =>
     new Map([...map].filter(([key]) => key !== id && garmentOf(key) !== id));
   const log = new Map(
     [...truth.log].filter(([, text]) => garmentOf((JSON.parse(text) as { make: string }).make) !== id),

@@ -1,10 +1,11 @@
+import type { MakeKey } from '../../../src/progress/log.ts';
 import { fingerprint } from '../box-seen.ts';
 import type { Deed } from '../hand.ts';
 import type { Page } from '../page.ts';
 import { knitted, moved, type Truth, takenBack } from '../truth.ts';
 
 /** Whether the page shows the make as it is: a tap on anything else is to be refused. */
-function isShown(page: Page, truth: Truth, key: string): boolean {
+function isShown(page: Page, truth: Truth, key: MakeKey): boolean {
   const shown = page.inHand;
   const make = truth.makes.get(key);
   return (

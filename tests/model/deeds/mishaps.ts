@@ -1,3 +1,4 @@
+import type { MakeKey } from '../../../src/progress/log.ts';
 import type { Deed } from '../hand.ts';
 import type { Truth } from '../truth.ts';
 
@@ -24,7 +25,7 @@ export const killedWhile =
     return ways.slice(Math.max(first, 0));
   };
 
-const isIn = ({ makes }: Truth, make: string | undefined, rows: number | undefined): boolean =>
+const isIn = ({ makes }: Truth, make: MakeKey | undefined, rows: number | undefined): boolean =>
   make === undefined || makes.get(make)?.rows === rows;
 
 /** The disk takes nothing more while she does it; then there is room again, and she tries again. */

@@ -1,3 +1,4 @@
+import { makeKey } from '../../../src/progress/log.ts';
 import { fingerprint } from '../box-seen.ts';
 import type { Deed } from '../hand.ts';
 import { moved } from '../truth.ts';
@@ -29,7 +30,7 @@ export const planAnew: Deed = async (hand) => {
   let after = { ...truth, written: [] } as typeof truth;
   const written: 'rework'[] = [];
   for (const { index, part } of made.value.parts) {
-    const key = `${now.place.garment}/${now.place.piece}/${index}/${now.place.make}`;
+    const key = makeKey({ ...now.place, part: index });
     const was = after.makes.get(key);
     const print = fingerprint(part);
     if (was === undefined) continue;

@@ -5,6 +5,7 @@ import { garmentToForm } from '../../../src/app/drafts/editor/garment-form.ts';
 import { emptyDraft } from '../../../src/app/drafts/pattern/draft.ts';
 import { planRecords } from '../../../src/app/garments/plan-records.ts';
 import { stepWeight } from '../../../src/knit/row/step-weight.ts';
+import type { MakeKey } from '../../../src/progress/log.ts';
 import { BACKUP_LIMITS } from '../../../src/store/backup/document.ts';
 import { backupFile } from '../../../src/store/backup/export.ts';
 import { importBackup } from '../../../src/store/backup/import.ts';
@@ -44,7 +45,7 @@ const command = (): fc.Arbitrary<Command> =>
     fc.record({ does: fc.constant('photo' as const), which }),
   );
 
-async function knit(store: Store, key: string, { total }: { total: number }, it: Deed) {
+async function knit(store: Store, key: MakeKey, { total }: { total: number }, it: Deed) {
   if (it.do === 'finish') return nextRow(store, key);
   if (it.do === 'undo') return undoLast(store, key);
   if (it.do === 'go') return store.goTo(key, Math.min(it.row, total), it.kind);

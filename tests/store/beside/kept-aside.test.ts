@@ -1,5 +1,6 @@
 import { IDBFactory } from 'fake-indexeddb';
 import { describe, expect, it } from 'vitest';
+import type { MakeKey } from '../../../src/progress/log.ts';
 import { migrations } from '../../../src/store/box/schema.ts';
 import { openStore, type Store, type StoreOptions } from '../../../src/store/store.ts';
 import { FaultyFactory, fuse, type Mishap } from '../box/faulty-factory.ts';
@@ -27,7 +28,7 @@ async function phone() {
   return { store, open, fail, heal, keep, sound };
 }
 
-const rowsIn = async (store: Store, key: string = LONG) =>
+const rowsIn = async (store: Store, key: MakeKey = LONG) =>
   given(await store.entriesOf(key)).map(({ kind, row }) => [kind, row]);
 
 describe('rows tapped while the disk is full', () => {

@@ -1,6 +1,6 @@
 import { type IDBPDatabase, wrap } from 'idb';
 import { describe, expect, it, vi } from 'vitest';
-import { makeKey } from '../../../src/progress/log.ts';
+import { type MakeKey, makeKey } from '../../../src/progress/log.ts';
 import type { PlaceRecord } from '../../../src/store/records.ts';
 import { openStore, type Store, type StoreOptions } from '../../../src/store/store.ts';
 import { codesOf, freshStore, given, LONG, nextRow, scarf } from '../scenario.ts';
@@ -16,7 +16,7 @@ async function twoWindows(options: StoreOptions = {}) {
   return { one, other };
 }
 
-const rowsOf = async (store: Store, make: string) =>
+const rowsOf = async (store: Store, make: MakeKey) =>
   given(await store.entriesOf(make)).map(({ seq, row }) => [seq, row]);
 
 describe('a row finished in one window and the next in another', () => {

@@ -41,7 +41,7 @@ async function phone() {
   return { store, open, made, keep, name };
 }
 
-const second = 'scarf/cuff/0/2';
+const second = 'scarf/cuff/0/2' as const;
 
 describe('what a start asks for first', () => {
   it.each([
@@ -59,7 +59,7 @@ describe('what a start asks for first', () => {
   });
 
   it('is the same whatever was seen last: the guess is never trusted', async () => {
-    for (const seen of [LONG, second, 'gone/back/0/1']) {
+    for (const seen of [LONG, second, 'gone/back/0/1'] as const) {
       const { open, store } = await phone();
       await store.inHand(seen);
       for (const make of [LONG, second]) {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { makeKey } from '../../../src/progress/log.ts';
+import { type MakeKey, makeKey } from '../../../src/progress/log.ts';
 import { openStore } from '../../../src/store/store.ts';
 import { codesOf, freshStore, given, LONG, nextRow, scarf } from '../scenario.ts';
 
@@ -10,7 +10,7 @@ async function withScarf() {
   const store = await freshStore();
   const { garment, plans } = scarf();
   given(await store.saveGarment(garment, plans));
-  const rowsOf = async (key: string) => given(await store.place(key)).rows;
+  const rowsOf = async (key: MakeKey) => given(await store.place(key)).rows;
   return { store, rowsOf };
 }
 

@@ -105,7 +105,7 @@ it('what is told by the newest entries is what the whole log tells, also of merg
           told += 1;
           expect(near).toEqual(whole);
         }
-        const next = { make: 'g/p/0/1', at: 0 };
+        const next = { make: 'g/p/0/1' as const, at: 0 };
         if (undo && whole !== undefined)
           whole.undoes.forEach((undoes, j) => {
             const last = j === whole.undoes.length - 1;

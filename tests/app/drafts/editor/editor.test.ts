@@ -17,7 +17,7 @@ import { openGarment } from '../../../../src/app/garments/open-garments.ts';
 import { garmentShown } from '../../../../src/app/state.ts';
 import { forgetStore, giveStore } from '../../../../src/app/store.ts';
 import type { PieceForm } from '../../../../src/knit/piece/form/form.ts';
-import { makeKey } from '../../../../src/progress/log.ts';
+import { type MakeKey, makeKey } from '../../../../src/progress/log.ts';
 import { openStore, type Store } from '../../../../src/store/store.ts';
 import { told } from '../../../told.ts';
 
@@ -129,7 +129,7 @@ describe('a new garment', () => {
 describe('a garment that is being knitted', () => {
   const square12 = withPiece('p1', square('One', '12'));
 
-  async function savedAndKnitted(): Promise<{ id: string; key: string }> {
+  async function savedAndKnitted(): Promise<{ id: string; key: MakeKey }> {
     await openEditor(undefined);
     const id = editor.value?.garment ?? '';
     change(named('Squares'), 'name');

@@ -5,8 +5,7 @@ import { evenRows, finishBackground } from './run-rows.ts';
 import { targetOf } from './target.ts';
 
 export function workUntil(build: Build, piece: PieceBuild, part: PartBuild, until: Until): Fault | undefined {
-  if (until.is === 'count')
-    return part.live === until.stitches ? undefined : finishBackground(build, part);
+  if (until.is === 'count') return part.live === until.stitches ? undefined : finishBackground(build, part);
   const target = targetOf(build, piece, part, until);
   if (target === undefined) return noSuchPlace();
   if (target.stretch === undefined) return evenRows(build, part, target.rows, 'even');
