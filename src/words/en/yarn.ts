@@ -24,7 +24,7 @@ export const words = {
     one: '{count} ball, {margin} kept in reserve',
     other: '{count} balls, {margin} kept in reserve',
   },
-  ballsDrawn: '{used} balls knitted up, {left} to come, {reserve} in reserve',
+  ballsDrawn: '{used} balls knitted up, {left} to come, {reserve} kept in reserve',
   short: {
     one: 'You have {count} ball too few. Buy it while the same dye lot can still be had.',
     other: 'You have {count} balls too few. Buy them while the same dye lot can still be had.',
