@@ -1,4 +1,4 @@
-import { inOrder, knits, type LogEntry } from './log.ts';
+import { inOrder, knits, type LogEntry, type PlanId } from './log.ts';
 
 /**
  * Which entry each one went on from: the one that it names; else its own device's entry just before it in number;
@@ -31,7 +31,7 @@ export function goneOnFrom(entries: readonly LogEntry[]): (entry: LogEntry) => L
 export const deviceOf = ({ id }: Pick<LogEntry, 'id'>): string => id.slice(0, id.indexOf('-'));
 
 /** Of which plan an entry's row is one: the plan that it names, else that of the entry it went on from. */
-export function plansIn(entries: readonly LogEntry[]): (entry: LogEntry) => string | undefined {
+export function plansIn(entries: readonly LogEntry[]): (entry: LogEntry) => PlanId | undefined {
   let before: ReturnType<typeof goneOnFrom> | undefined;
   return (entry) => {
     let at: LogEntry | undefined = entry;

@@ -15,7 +15,7 @@ interface EntryBase {
   /** rows worked after this entry */
   readonly row: number;
   /** id of the plan of which `row` is a row; older logs name it only on a make's first entry, a rework and its undo */
-  readonly plan?: string;
+  readonly plan?: PlanId;
   /** id of the entry that this one goes on from, where it is not told by the numbers (see `goneOnFrom`) */
   readonly follows?: string;
   /** ids of the entries at the ends of other ways that she has left with this one, having been shown them */
@@ -74,6 +74,12 @@ export interface MakeId {
 
 /** The key of a make: garment, piece, part and make. No other id has that form, so none can be taken for it. */
 export type MakeKey = `${string}/${string}/${number}/${number}`;
+
+/**
+ * The id of a plan: garment, piece, part, straight or mirrored, version, and with newer ones what it says. Only
+ * `planId` and `planIdOf` make one (src/store/records.ts).
+ */
+export type PlanId = `${string}/${string}/${number}/${'s' | 'm'}/${number}${string}`;
 
 export const makeKey = (id: MakeId): MakeKey => `${id.garment}/${id.piece}/${id.part}/${id.make}`;
 

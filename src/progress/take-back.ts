@@ -1,4 +1,4 @@
-import { inOrder, knits, type LogEntry, moves } from './log.ts';
+import { inOrder, knits, type LogEntry, moves, type PlanId } from './log.ts';
 import type { Place } from './place.ts';
 import { sorted, standing } from './standing.ts';
 
@@ -6,7 +6,7 @@ import { sorted, standing } from './standing.ts';
 export interface TakeBack {
   readonly undoes: readonly string[];
   readonly rows: number;
-  readonly plan: string | undefined;
+  readonly plan: PlanId | undefined;
   /** of a choice between ways: id of the entry that told the place before it, from which the undo goes on */
   readonly follows?: string;
 }
@@ -39,7 +39,7 @@ const toldBefore = (entries: readonly LogEntry[], choice: LogEntry): LogEntry | 
     .at(-1);
 
 /** The plan that the log began with. */
-export const firstPlan = (entries: readonly LogEntry[]): string | undefined =>
+export const firstPlan = (entries: readonly LogEntry[]): PlanId | undefined =>
   sorted(entries).find(named)?.plan;
 
 /** Older entries name no plan: it is that of the last one before them that does. */

@@ -1,4 +1,4 @@
-import { inOrder, knits, type LogEntry } from './log.ts';
+import { inOrder, knits, type LogEntry, type PlanId } from './log.ts';
 import { deviceOf, goneOnFrom, plansIn } from './log-chain.ts';
 
 /** Where devices that knitted without each other have left a make. */
@@ -7,7 +7,7 @@ export interface Way {
   readonly end: string;
   /** rows worked, and of which plan */
   readonly rows: number;
-  readonly plan: string;
+  readonly plan: PlanId;
   /** letters of the device that went it */
   readonly device: string;
 }
@@ -52,7 +52,7 @@ interface LogMap {
   readonly ends: readonly LogEntry[];
   /** the entry, the one before it, and so on to the first */
   readonly pathTo: (entry: LogEntry) => readonly LogEntry[];
-  readonly planOf: (entry: LogEntry) => string | undefined;
+  readonly planOf: (entry: LogEntry) => PlanId | undefined;
   /** choices between ways that still stand */
   readonly choices: readonly LogEntry[];
   /** those that were taken back: where they led, another entry led before them */
@@ -98,5 +98,6 @@ function endsBeside(map: LogMap, to: LogEntry): readonly LogEntry[] {
 
 function wayOf(map: LogMap, end: LogEntry): Way {
   const moved = movedBy(map, map.pathTo(end)) ?? end;
-  return { end: end.id, rows: moved.row, plan: map.planOf(moved) ?? '', device: deviceOf(moved) };
+  // '' where nothing names one: no plan is of that id, and the store says so
+  return { end: end.id, rows: moved.row, plan: (map.planOf(moved) ?? '') as PlanId, device: deviceOf(moved) };
 }

@@ -1,5 +1,5 @@
 import type { Fault, Result } from '../knit/fault.ts';
-import type { LogEntry, MakeKey } from '../progress/log.ts';
+import type { LogEntry, MakeKey, PlanId } from '../progress/log.ts';
 import type { Sentinel } from './beside/sentinel.ts';
 import type { Box } from './box/box.ts';
 import type { Listener } from './box/changes.ts';
@@ -29,12 +29,12 @@ export interface Writes {
    * this row (from 1) and no other: 'place-moved' where another one comes, 'plan-moved' where it is of another plan
    * @param by id of the plan that was shown, here and below
    */
-  finishRow(key: MakeKey, row: number, by?: string): Promise<Result<Tapped>>;
+  finishRow(key: MakeKey, row: number, by?: PlanId): Promise<Result<Tapped>>;
   /** a row of each of several makes, all of them or none */
   finishRows(rows: readonly RowMeant[]): Promise<Result<readonly PlaceRecord[]>>;
   /** takes back the last change of place that still stands; again and again walks further back. `from`: rows as shown */
-  undo(key: MakeKey, from: number, by?: string): Promise<Result<Tapped>>;
-  goTo(key: MakeKey, rows: number, kind: 'place' | 'rip back', by?: string): Promise<Result<Tapped>>;
+  undo(key: MakeKey, from: number, by?: PlanId): Promise<Result<Tapped>>;
+  goTo(key: MakeKey, rows: number, kind: 'place' | 'rip back', by?: PlanId): Promise<Result<Tapped>>;
   /** a check, note, lifeline, or the striking out of one; the place stays */
   append(key: MakeKey, entry: NewEntry): Promise<Result<Tapped>>;
   /** new plans for makes, all of them or none: what one gives up another takes. Gives their places. */
@@ -52,7 +52,7 @@ export interface Store extends Writes {
   /** cheap with hundreds of garments; in no order */
   list(): Promise<Result<readonly GarmentSummary[]>>;
   garment(id: string): Promise<Result<GarmentRecord>>;
-  plan(planId: string): Promise<Result<PlanRecord>>;
+  plan(planId: PlanId): Promise<Result<PlanRecord>>;
   place(key: MakeKey): Promise<Result<PlaceRecord>>;
   placesOf(garment: string): Promise<Result<readonly PlaceRecord[]>>;
   /** begun makes, the last one knitted first */

@@ -3,7 +3,7 @@ import type { PlannedPart } from '../knit/piece/planned.ts';
 import type { Recipe } from '../knit/piece/recipe.ts';
 import type { Taken } from '../knit/yarn/need.ts';
 import type { Stripe } from '../knit/yarn/stripes.ts';
-import type { EntryKind, MakeId, MakeKey } from '../progress/log.ts';
+import type { EntryKind, MakeId, MakeKey, PlanId } from '../progress/log.ts';
 import { stableJson } from './backup/stable.ts';
 import { contentHash } from './content-hash.ts';
 
@@ -37,7 +37,7 @@ export interface PieceRecord {
   readonly id: string;
   readonly recipe: Recipe;
   /** ids of the plans of the recipe's parts, straight and mirrored, for makes not yet begun: the store's to give; none are the newest */
-  readonly plans?: readonly string[];
+  readonly plans?: readonly PlanId[];
 }
 
 /** One part of a garment by itself: a single piece, tick, yarn, or one field. */
@@ -79,8 +79,7 @@ export interface ListOrder {
 
 /** The rows of one part, spelled out. Never edited: a rework adds a later version. */
 export interface PlanRecord {
-  /** see `planId` */
-  readonly id: string;
+  readonly id: PlanId;
   readonly garment: string;
   readonly piece: string;
   readonly part: number;
@@ -89,29 +88,32 @@ export interface PlanRecord {
   readonly plan: PlannedPart;
 }
 
+/** A plan that the store has not named yet: its id and its version are the store's to give. */
+export type NewPlan = Omit<PlanRecord, 'id'>;
+
 export const planId = (
   garment: string,
   piece: string,
   part: number,
   mirror: boolean,
   version: number,
-): string => `${planSlot(garment, piece, part, mirror)}${version}`;
+): PlanId => `${planSlot(garment, piece, part, mirror)}${version}`;
 
 /** What the ids of all plans of a part begin with. */
-export const planSlot = (garment: string, piece: string, part: number, mirror: boolean): string =>
-  `${garment}/${piece}/${part}/${mirror ? 'm' : 's'}/`;
+export const planSlot = (garment: string, piece: string, part: number, mirror: boolean) =>
+  `${garment}/${piece}/${part}/${mirror ? 'm' : 's'}/` as const;
 
 /**
  * The id under which a plan is stored: with what it says in it, so that two devices never call different plans the
  * same. Older ones bear a version only.
  */
-export const planIdOf = ({ garment, piece, part, mirror, version, plan }: Omit<PlanRecord, 'id'>): string =>
+export const planIdOf = ({ garment, piece, part, mirror, version, plan }: NewPlan): PlanId =>
   `${planId(garment, piece, part, mirror, version)}-${contentHash(stableJson(plan))}`;
 
 /** Derived from the log and written in the same transaction. */
 export interface PlaceRecord extends MakeId {
   readonly id: MakeKey;
-  readonly plan: string;
+  readonly plan: PlanId;
   /** rows worked */
   readonly rows: number;
   /** rows in all */
@@ -155,12 +157,12 @@ export interface NewEntry {
   /** rows worked as the screen showed them when it was tapped: where they are others by now, nothing is written */
   readonly from?: number;
   /** id of the plan whose rows the screen showed: where the make has another by now, nothing is written */
-  readonly by?: string | undefined;
+  readonly by?: PlanId | undefined;
   /** rows worked after it; for 'row' and 'undo' the store works it out inside the transaction */
   readonly row?: number;
   readonly count?: number;
   readonly text?: string;
-  readonly plan?: string;
+  readonly plan?: PlanId;
   /** for 'strike': the note, check or lifeline to strike out */
   readonly undoes?: string;
 }

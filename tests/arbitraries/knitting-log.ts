@@ -56,7 +56,7 @@ export function note(book: Notebook, it: Deed, total: number, gapMs = 60_000): v
   const seq = Math.max(0, ...book.entries.map((entry) => entry.seq)) + 1;
   book.at += gapMs;
   const base = {
-    plan: 'g/p/0/s/1',
+    plan: 'g/p/0/s/1' as const,
     id: `${book.device}-${String(seq).padStart(4, '0')}`,
     make: 'g/p/0/1' as const,
     seq,

@@ -216,20 +216,32 @@ describe('the log, by hand', () => {
 
   it('a taking back of a rework gives the plan before it back, and at the cast-on there is nothing to take', () => {
     const entries = log(
-      [0, row(1, { plan: 'first' })],
+      [0, row(1, { plan: 'g/p/0/s/1-first' })],
       [1, row(2)],
-      [2, { kind: 'rework', row: 2, plan: 'second' }],
+      [2, { kind: 'rework', row: 2, plan: 'g/p/0/s/1-second' }],
     );
-    expect(takeBack(entries, foldPlace(entries))).toEqual({ undoes: ['e3'], rows: 2, plan: 'first' });
+    expect(takeBack(entries, foldPlace(entries))).toEqual({
+      undoes: ['e3'],
+      rows: 2,
+      plan: 'g/p/0/s/1-first',
+    });
     const [begun] = entries;
     if (begun === undefined) throw new Error('no entry');
-    expect(takeBack([begun], foldPlace([begun]))).toEqual({ undoes: ['e1'], rows: 0, plan: 'first' });
+    expect(takeBack([begun], foldPlace([begun]))).toEqual({
+      undoes: ['e1'],
+      rows: 0,
+      plan: 'g/p/0/s/1-first',
+    });
     expect(takeBack([], foldPlace([]))).toBeUndefined();
   });
 
   it('of two devices that came to the same row both are taken back at once', () => {
-    const entries = log([0, row(1, { plan: 'p' })], [1, row(2)], [2, row(2)]);
-    expect(takeBack(entries, foldPlace(entries))).toEqual({ undoes: ['e3', 'e2'], rows: 1, plan: 'p' });
+    const entries = log([0, row(1, { plan: 'g/p/0/s/1-p' })], [1, row(2)], [2, row(2)]);
+    expect(takeBack(entries, foldPlace(entries))).toEqual({
+      undoes: ['e3', 'e2'],
+      rows: 1,
+      plan: 'g/p/0/s/1-p',
+    });
   });
 });
 
@@ -292,7 +304,7 @@ describe('what the log of a make tells', () => {
       [5, { kind: 'note', row: 3, text: '' }],
       [6, row(4)],
       [7, { kind: 'rip back', row: 3 }],
-      [8, { kind: 'rework', row: 3, plan: 'longer' }],
+      [8, { kind: 'rework', row: 3, plan: 'g/p/0/s/1-longer' }],
       [9, row(9, { make: SLEEVE })],
       [9, { kind: 'note', row: 9, text: 'of the sleeve', make: SLEEVE }],
     );

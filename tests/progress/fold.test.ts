@@ -40,11 +40,11 @@ describe('the place that a log tells', () => {
   it('names the plan of the newest entry that has one', () => {
     const base = { make: 'g/p/0/1' as const, at: 0, row: 1 };
     const entries: LogEntry[] = [
-      { ...base, id: 'a', seq: 1, kind: 'row', plan: 'first' },
-      { ...base, id: 'b', seq: 2, kind: 'rework', plan: 'second' },
+      { ...base, id: 'a', seq: 1, kind: 'row', plan: 'g/p/0/s/1-first' },
+      { ...base, id: 'b', seq: 2, kind: 'rework', plan: 'g/p/0/s/1-second' },
       { ...base, id: 'c', seq: 3, kind: 'row', row: 2 },
     ];
-    expect(foldPlace(entries)).toEqual({ rows: 2, plan: 'second', seq: 3, at: 0 });
+    expect(foldPlace(entries)).toEqual({ rows: 2, plan: 'g/p/0/s/1-second', seq: 3, at: 0 });
     expect(foldPlace([])).toEqual({ rows: 0, plan: undefined, seq: 0, at: 0 });
   });
 });
@@ -70,17 +70,26 @@ describe('taking back', () => {
   it('of a choice between ways gives the place back that was told before it, from which the next goes on', () => {
     const base = { make: 'g/p/0/1' as const, at: 0 };
     const log: LogEntry[] = [
-      { ...base, id: 'a-1', seq: 1, kind: 'row', row: 1, plan: 'p' },
-      { ...base, id: 'a-2', seq: 2, kind: 'row', row: 2, plan: 'p' },
-      { ...base, id: 'b-2', seq: 2, kind: 'rework', row: 1, plan: 'q' },
-      { ...base, id: 'b-3', seq: 3, kind: 'row', row: 9, plan: 'q' },
-      { ...base, id: 'b-4', seq: 4, kind: 'undo', row: 6, plan: 'q', undoes: 'b-3' },
+      { ...base, id: 'a-1', seq: 1, kind: 'row', row: 1, plan: 'g/p/0/s/1-p' },
+      { ...base, id: 'a-2', seq: 2, kind: 'row', row: 2, plan: 'g/p/0/s/1-p' },
+      { ...base, id: 'b-2', seq: 2, kind: 'rework', row: 1, plan: 'g/p/0/s/1-q' },
+      { ...base, id: 'b-3', seq: 3, kind: 'row', row: 9, plan: 'g/p/0/s/1-q' },
+      { ...base, id: 'b-4', seq: 4, kind: 'undo', row: 6, plan: 'g/p/0/s/1-q', undoes: 'b-3' },
       { ...base, id: 'b-5', seq: 5, kind: 'note', row: 3, text: 'x' },
-      { ...base, id: 'a-6', seq: 6, kind: 'place', row: 2, plan: 'p', settles: ['b-4'], follows: 'a-2' },
+      {
+        ...base,
+        id: 'a-6',
+        seq: 6,
+        kind: 'place',
+        row: 2,
+        plan: 'g/p/0/s/1-p',
+        settles: ['b-4'],
+        follows: 'a-2',
+      },
       { ...base, id: 'b-6', seq: 6, kind: 'note', row: 5, text: 'y' },
       { ...base, id: 'b-7', seq: 7, kind: 'check', row: 5, count: 3 },
     ];
-    const taken = { undoes: ['a-6'], rows: 6, plan: 'q', follows: 'b-4' };
+    const taken = { undoes: ['a-6'], rows: 6, plan: 'g/p/0/s/1-q', follows: 'b-4' };
     expect(takeBack(log, foldPlace(log))).toEqual(taken);
     expect(takeBack([...log].reverse(), foldPlace(log))).toEqual(taken);
   });
@@ -88,11 +97,11 @@ describe('taking back', () => {
   it('gives the plan back that was last named before, not the first one, and names nothing to go on from', () => {
     const base = { make: 'g/p/0/1' as const, at: 0, row: 4 };
     const log: LogEntry[] = [
-      { ...base, id: 'a-1', seq: 1, kind: 'row', plan: 'first' },
-      { ...base, id: 'a-2', seq: 2, kind: 'rework', plan: 'second' },
-      { ...base, id: 'a-3', seq: 3, kind: 'rework', plan: 'third' },
+      { ...base, id: 'a-1', seq: 1, kind: 'row', plan: 'g/p/0/s/1-first' },
+      { ...base, id: 'a-2', seq: 2, kind: 'rework', plan: 'g/p/0/s/1-second' },
+      { ...base, id: 'a-3', seq: 3, kind: 'rework', plan: 'g/p/0/s/1-third' },
     ];
-    expect(takeBack(log, foldPlace(log))).toEqual({ undoes: ['a-3'], rows: 4, plan: 'second' });
+    expect(takeBack(log, foldPlace(log))).toEqual({ undoes: ['a-3'], rows: 4, plan: 'g/p/0/s/1-second' });
   });
 
   it('always ends, changing the row each time, also in logs that were merged', () => {

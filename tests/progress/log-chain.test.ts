@@ -63,15 +63,15 @@ describe('an entry went on from', () => {
 describe('the plan of which an entry’s row is one', () => {
   it('is the one that it names, else that of the entry it went on from, and so on', () => {
     const log = [
-      entry('a-1', 1, { plan: 'p' }),
+      entry('a-1', 1, { plan: 'g/p/0/s/1-p' }),
       entry('a-2', 2),
-      entry('a-3', 3, { kind: 'rework', plan: 'q' }),
+      entry('a-3', 3, { kind: 'rework', plan: 'g/p/0/s/1-q' }),
       entry('b-3', 3),
       entry('b-4', 4),
       entry('a-4', 4),
     ];
     const planOf = plansIn([...log].reverse());
-    expect(log.map(planOf)).toEqual(['p', 'p', 'q', 'p', 'p', 'q']);
+    expect(log.map(planOf)).toEqual(['p', 'p', 'q', 'p', 'p', 'q'].map((name) => `g/p/0/s/1-${name}`));
     expect(plansIn([entry('a-1', 1)])(entry('a-1', 1))).toBeUndefined();
   });
 });

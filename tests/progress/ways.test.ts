@@ -14,10 +14,10 @@ const entry = (id: string, seq: number, row: number, more: Partial<LogEntry> = {
   }) as LogEntry;
 
 /** Two rows that both devices have. */
-const common = [entry('a-1', 1, 1, { plan: 'p' }), entry('a-2', 2, 2)];
+const common = [entry('a-1', 1, 1, { plan: 'g/p/0/s/1-p' }), entry('a-2', 2, 2)];
 /** Device b knits on to row 5. */
 const onward = [entry('b-3', 3, 3), entry('b-4', 4, 4), entry('b-5', 5, 5)];
-const shown = { end: 'b-5', rows: 5, plan: 'p', device: 'b' };
+const shown = { end: 'b-5', rows: 5, plan: 'g/p/0/s/1-p', device: 'b' };
 
 /** What is said of the two devices, in whatever order the entries come. */
 function said(...ofA: readonly LogEntry[]) {
@@ -45,21 +45,21 @@ describe('the ways that a make has gone', () => {
     const away = entry('a-3', 3, 7, { kind: 'place' });
     expect(said(away)).toEqual({
       shown,
-      open: [{ end: 'a-3', rows: 7, plan: 'p', device: 'a' }],
+      open: [{ end: 'a-3', rows: 7, plan: 'g/p/0/s/1-p', device: 'a' }],
       left: [],
     });
     const below = said(entry('a-3', 3, 3), entry('a-4', 4, 1, { kind: 'rip back' }));
-    expect(below.open).toEqual([{ end: 'a-4', rows: 1, plan: 'p', device: 'a' }]);
+    expect(below.open).toEqual([{ end: 'a-4', rows: 1, plan: 'g/p/0/s/1-p', device: 'a' }]);
   });
 
   it('are two where one goes by another plan, also at a row that both were at', () => {
-    const other = [entry('a-3', 3, 2, { kind: 'rework', plan: 'q' }), entry('a-4', 4, 3)];
-    expect(said(...other).open).toEqual([{ end: 'a-4', rows: 3, plan: 'q', device: 'a' }]);
+    const other = [entry('a-3', 3, 2, { kind: 'rework', plan: 'g/p/0/s/1-q' }), entry('a-4', 4, 3)];
+    expect(said(...other).open).toEqual([{ end: 'a-4', rows: 3, plan: 'g/p/0/s/1-q', device: 'a' }]);
   });
 
   it('end at what was written last of each, and are where it was last knitted', () => {
     const away = [entry('a-3', 3, 7, { kind: 'place' }), entry('a-4', 4, 0, { kind: 'note', text: 'x' })];
-    expect(said(...away).open).toEqual([{ end: 'a-4', rows: 7, plan: 'p', device: 'a' }]);
+    expect(said(...away).open).toEqual([{ end: 'a-4', rows: 7, plan: 'g/p/0/s/1-p', device: 'a' }]);
   });
 
   it('are not made by a note, neither beside the knitting nor before it began', () => {
@@ -76,7 +76,7 @@ describe('the ways that a make has gone', () => {
     const away = [entry('a-3', 3, 7, { kind: 'place' }), entry('c-3', 3, 8, { kind: 'place' })];
     const left = said(...away, entry('b-6', 6, 6, { settles: ['a-3'] }));
     expect(left.open.map(({ end }) => end)).toEqual(['c-3']);
-    expect(left.left).toEqual([{ end: 'a-3', rows: 7, plan: 'p', device: 'a' }]);
+    expect(left.left).toEqual([{ end: 'a-3', rows: 7, plan: 'g/p/0/s/1-p', device: 'a' }]);
     expect(left.shown?.end).toBe('b-6');
   });
 
@@ -87,7 +87,7 @@ describe('the ways that a make has gone', () => {
     expect(said(away, chosen)).toMatchObject({ open: [], left: [{ end: 'a-3' }] });
     const again = said(away, chosen, back);
     expect(again.left).toEqual([]);
-    expect(again.open).toEqual([{ end: 'a-3', rows: 7, plan: 'p', device: 'a' }]);
+    expect(again.open).toEqual([{ end: 'a-3', rows: 7, plan: 'g/p/0/s/1-p', device: 'a' }]);
   });
 
   it('do not end at a choice that was taken back: it led where another entry had led before it', () => {
@@ -97,15 +97,15 @@ describe('the ways that a make has gone', () => {
     const back = entry('b-7', 7, 5, { kind: 'undo', undoes: 'b-6', follows: 'b-5' });
     const ways = said(...ofA, chosen, back);
     expect(ways.shown).toMatchObject({ rows: 5, device: 'b' });
-    expect(ways.open).toEqual([{ end: 'b-6', rows: 8, plan: 'p', device: 'a' }]);
+    expect(ways.open).toEqual([{ end: 'b-6', rows: 8, plan: 'g/p/0/s/1-p', device: 'a' }]);
     expect(ways.left).toEqual([]);
   });
 
   it('may have parted before the first row', () => {
-    const apart = [entry('a-1', 1, 1, { plan: 'p' }), entry('b-1', 1, 9, { plan: 'p' })];
+    const apart = [entry('a-1', 1, 1, { plan: 'g/p/0/s/1-p' }), entry('b-1', 1, 9, { plan: 'g/p/0/s/1-p' })];
     expect(waysIn(apart)).toEqual({
-      shown: { end: 'b-1', rows: 9, plan: 'p', device: 'b' },
-      open: [{ end: 'a-1', rows: 1, plan: 'p', device: 'a' }],
+      shown: { end: 'b-1', rows: 9, plan: 'g/p/0/s/1-p', device: 'b' },
+      open: [{ end: 'a-1', rows: 1, plan: 'g/p/0/s/1-p', device: 'a' }],
       left: [],
     });
   });

@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest';
 import type { Plan, PlannedPart, ProvenPart, ShapingMark } from '../../src/knit/piece/planned.ts';
 import type { ReworkedPart } from '../../src/knit/piece/rework/replan.ts';
-import type { LogEntry, MakeKey } from '../../src/progress/log.ts';
-import type { PlaceRecord, PlanRecord } from '../../src/store/records.ts';
+import type { LogEntry, MakeKey, PlanId } from '../../src/progress/log.ts';
+import { type PlaceRecord, type PlanRecord, planIdOf, planSlot } from '../../src/store/records.ts';
 
 /** What must not compile: each line below has an error, or `tsc` says that one is missing. Never called. */
 
@@ -50,7 +50,7 @@ const entries: readonly LogEntry[] = [
   { ...told, kind: 'washed' },
 ];
 
-function ids(place: PlaceRecord, plan: PlanRecord): readonly MakeKey[] {
+function makes(place: PlaceRecord, plan: PlanRecord): readonly MakeKey[] {
   return [
     place.id,
     // @ts-expect-error a garment is not a make of it
@@ -64,9 +64,26 @@ function ids(place: PlaceRecord, plan: PlanRecord): readonly MakeKey[] {
   ];
 }
 
+function plans(place: PlaceRecord, plan: PlanRecord): readonly PlanId[] {
+  return [
+    plan.id,
+    place.plan,
+    planIdOf(plan),
+    // @ts-expect-error a make is not the plan that it is knitted by
+    place.id,
+    // @ts-expect-error nor is a garment
+    plan.garment,
+    // @ts-expect-error nor a piece
+    plan.piece,
+    // @ts-expect-error what the ids of all plans of a part begin with is the id of none
+    planSlot('g', 'p', 0, false),
+  ];
+}
+
 it('what is wrongly mixed does not compile: the types of this file are checked with all others', () => {
   expect(entries).toHaveLength(8);
   expect(marks(1)).toHaveLength(6);
-  expect(ids).toBeTypeOf('function');
+  expect(plans).toBeTypeOf('function');
+  expect(makes).toBeTypeOf('function');
   expect(unproven).toBeTypeOf('function');
 });

@@ -1,6 +1,6 @@
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { standingMake } from '../../knit/piece/standing.ts';
-import { makeKey } from '../../progress/log.ts';
+import { makeKey, type PlanId } from '../../progress/log.ts';
 import type { GarmentRecord, PieceRecord, PlaceRecord } from '../../store/records.ts';
 import type { Store } from '../../store/store.ts';
 import {
@@ -67,11 +67,11 @@ async function readView(open: Store, id: string): Promise<GarmentView | null | u
   return plans && viewOf(garment, places, plans);
 }
 
-type Plans = ReadonlyMap<string, PlannedPart>;
+type Plans = ReadonlyMap<PlanId, PlannedPart>;
 
 async function readPlans(open: Store, places: readonly PlaceRecord[]): Promise<Plans | undefined> {
   const ids = [...new Set(places.map((place) => place.plan))];
-  const plans = new Map<string, PlannedPart>();
+  const plans = new Map<PlanId, PlannedPart>();
   for (const result of await Promise.all(ids.map((id) => open.plan(id)))) {
     const record = readOr(result);
     if (record === undefined) return undefined;

@@ -77,7 +77,7 @@ export async function takePlans(
   const reworks = plans.map(({ index, part }): Rework => {
     const key = makeKey({ garment, piece, part: index, make });
     const shown = key === now.make ? now.place : places?.find(({ id }) => id === key);
-    const record: PlanRecord = { id: '', garment, piece, part: index, mirror, version: 0, plan: part };
+    const record = { id: '', garment, piece, part: index, mirror, version: 0, plan: part };
     return { key, plan: record, ...(shown && { from: shown.rows, by: shown.plan }) };
   });
   const taken = readOr(await open.rework(reworks)) !== undefined;

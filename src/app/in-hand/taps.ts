@@ -1,7 +1,7 @@
 import { batch } from '@preact/signals';
 import type { Fault, Result } from '../../knit/fault.ts';
 import { FELT_MS, SLOW_MS } from '../../pace/order.ts';
-import type { MakeKey } from '../../progress/log.ts';
+import type { MakeKey, PlanId } from '../../progress/log.ts';
 import { inVain } from '../../store/faults.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import type { Store, Tapped } from '../../store/store.ts';
@@ -15,7 +15,7 @@ import { rereadMake } from './open-make.ts';
  */
 export interface Tap {
   /** `rows` of a `plan` worked, as the screen shows them, or will when the taps before it are stored; else it is refused */
-  readonly write: (store: Store, make: MakeKey, rows: number, plan: string) => Promise<Result<Tapped>>;
+  readonly write: (store: Store, make: MakeKey, rows: number, plan: PlanId) => Promise<Result<Tapped>>;
   /** the next row, and nothing else */
   readonly isRow?: true;
   /** called once it is stored and shown */

@@ -1,3 +1,4 @@
+import type { PlanId } from '../../progress/log.ts';
 import { plansIn } from '../../progress/log-chain.ts';
 import { planNamesOf, plansOfGarment } from '../garment/plan-versions.ts';
 import { grouped } from '../grouped.ts';
@@ -10,7 +11,7 @@ import type { Backup } from './document.ts';
  * whoever does it.
  */
 export function namedByContent(backup: Backup): Backup {
-  const names = new Map<string, string>();
+  const names = new Map<PlanId, PlanId>();
   const plans = backup.plans.map((plan) => {
     if (isNamedByContent(plan)) return plan;
     const id = planIdOf(plan);
@@ -18,7 +19,7 @@ export function namedByContent(backup: Backup): Backup {
     return { ...plan, id };
   });
   if (names.size === 0 && backup.entries.every(({ plan }) => plan !== undefined)) return backup;
-  const named = (id: string): string => names.get(id) ?? id;
+  const named = (id: PlanId): PlanId => names.get(id) ?? id;
   const renamed = (piece: PieceRecord) => (piece.plans ? { ...piece, plans: piece.plans.map(named) } : piece);
   return {
     ...backup,

@@ -1,11 +1,11 @@
 import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
-import type { LogEntry, MakeKey } from '../../progress/log.ts';
+import type { LogEntry, MakeKey, PlanId } from '../../progress/log.ts';
 import type { GarmentRecord, GarmentSummary, PhotoRecord, PlaceRecord, PlanRecord } from '../records.ts';
 
 export interface RidgelineDb extends DBSchema {
   garments: { key: string; value: GarmentRecord };
   summaries: { key: string; value: GarmentSummary };
-  plans: { key: string; value: PlanRecord; indexes: { garment: string } };
+  plans: { key: PlanId; value: PlanRecord; indexes: { garment: string } };
   /** index 'make' sorts as the log is ordered: by seq, then (the primary key) by id */
   log: { key: string; value: LogEntry; indexes: { make: [MakeKey, number] } };
   places: { key: MakeKey; value: PlaceRecord; indexes: { garment: string; touched: number } };

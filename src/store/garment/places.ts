@@ -1,6 +1,6 @@
 import { fault } from '../../knit/fault.ts';
 import { foldPlace } from '../../progress/fold.ts';
-import { type LogEntry, makeKey } from '../../progress/log.ts';
+import { type LogEntry, makeKey, type PlanId } from '../../progress/log.ts';
 import { toBeNamed } from '../../progress/log-chain.ts';
 import { waysIn } from '../../progress/ways.ts';
 import type { Tx } from '../box/schema.ts';
@@ -86,7 +86,7 @@ function placeOn(
 }
 
 /** The place of a make as its log tells it; `fallback` is the plan where the log names none. */
-function placeFrom(entries: readonly LogEntry[], fallback: string) {
+function placeFrom(entries: readonly LogEntry[], fallback: PlanId) {
   const { rows, plan, seq, at } = foldPlace(entries);
   const after = toBeNamed(entries);
   const ways = waysIn(entries).open.length;

@@ -1,11 +1,19 @@
+import type { PlanId } from '../../progress/log.ts';
 import type { Tx } from '../box/schema.ts';
-import { type GarmentRecord, type PieceRecord, type PlanRecord, planIdOf, planSlot } from '../records.ts';
+import {
+  type GarmentRecord,
+  type NewPlan,
+  type PieceRecord,
+  type PlanRecord,
+  planIdOf,
+  planSlot,
+} from '../records.ts';
 
 type Write = Tx<'readwrite'>;
 
 /** The plans of a garment: all by id, and by the part that they are for the newest of each, and the newest that any make may take. */
 export interface GarmentPlans {
-  readonly byId: Map<string, PlanRecord>;
+  readonly byId: Map<PlanId, PlanRecord>;
   readonly newest: Map<string, PlanRecord>;
 }
 
@@ -30,8 +38,7 @@ function note({ byId, newest }: GarmentPlans, record: PlanRecord): void {
 const isAfter = (a: PlanRecord, b: PlanRecord): boolean =>
   a.version > b.version || (a.version === b.version && a.id > b.id);
 
-const slotOf = ({ garment, piece, part, mirror }: PlanRecord): string =>
-  planSlot(garment, piece, part, mirror);
+const slotOf = ({ garment, piece, part, mirror }: NewPlan): string => planSlot(garment, piece, part, mirror);
 
 /** The plan of a part for makes not yet begun: the one that the piece names; else the newest that is not one make's own. */
 export function planForMakes(
@@ -48,7 +55,7 @@ export function planForMakes(
 }
 
 /** The names of a piece's plans, as far as they are there. */
-export const planNamesOf = (garment: string, piece: PieceRecord, plans: GarmentPlans): readonly string[] =>
+export const planNamesOf = (garment: string, piece: PieceRecord, plans: GarmentPlans): readonly PlanId[] =>
   slotsOf(piece).flatMap(({ part, mirror }) => {
     const plan = planForMakes(garment, piece, part, mirror, plans);
     return plan === undefined ? [] : [plan.id];
@@ -63,7 +70,7 @@ export const slotsOf = ({ recipe }: PieceRecord) =>
   );
 
 /** By its pieces, those that were taken out, and versions that other devices made. */
-export const plansNamedBy = (garment: GarmentRecord): string[] =>
+export const plansNamedBy = (garment: GarmentRecord): PlanId[] =>
   [...garment.pieces, ...piecesUnseen(garment)].flatMap(({ plans = [] }) => plans);
 
 /** Pieces that are kept and not shown, but may be again. */
@@ -77,7 +84,7 @@ export const piecesUnseen = ({ marks }: GarmentRecord): PieceRecord[] => [
  * kind (for one make, for any); rows under a place never change.
  * Returns the record as stored: its `version` and `id` are the store's to give.
  */
-export async function writePlan(tx: Write, plans: GarmentPlans, record: PlanRecord): Promise<PlanRecord> {
+export async function writePlan(tx: Write, plans: GarmentPlans, record: NewPlan): Promise<PlanRecord> {
   const slot = slotOf(record);
   const last = plans.newest.get(slot);
   const known = record.plan.recipe === undefined ? (plans.newest.get(shared(slot)) ?? last) : last;

@@ -1,11 +1,11 @@
 import type { Recipe } from '../../knit/piece/recipe.ts';
-import type { MakeKey } from '../../progress/log.ts';
+import type { MakeKey, PlanId } from '../../progress/log.ts';
 import { deviceOf } from '../../progress/log-chain.ts';
 import type { Tx } from '../box/schema.ts';
 import { present } from '../place/reads.ts';
 import { withWaysTold } from '../place/told-ways.ts';
 import { checkPlace, type Wish, writeMove } from '../place/write-log.ts';
-import { type PlaceRecord, type PlanRecord, planSlot } from '../records.ts';
+import { type NewPlan, type PlaceRecord, type PlanRecord, planSlot } from '../records.ts';
 import { stampedChange } from '../uniting/stamped-change.ts';
 import { plansOfGarment, writePlan } from './plan-versions.ts';
 import { changedGarment, type GarmentChange, putGarment } from './write-garment.ts';
@@ -14,10 +14,10 @@ import { changedGarment, type GarmentChange, putGarment } from './write-garment.
 export interface Rework {
   /** of the make */
   readonly key: MakeKey;
-  readonly plan: PlanRecord;
+  readonly plan: NewPlan;
   /** rows worked and the plan, as they were shown when it was made */
   readonly from?: number;
-  readonly by?: string;
+  readonly by?: PlanId;
   /** rows worked on the new plan; as many as now unless said */
   readonly rows?: number;
   /** what the piece is from now on */
@@ -31,7 +31,7 @@ export interface Rework {
 export async function writeRework(
   tx: Tx<'readwrite'>,
   wish: Wish,
-  plan: PlanRecord,
+  plan: NewPlan,
   recipe: Recipe | undefined,
   again: boolean,
 ): Promise<PlaceRecord> {

@@ -1,4 +1,5 @@
 import { fault } from '../../knit/fault.ts';
+import type { PlanId } from '../../progress/log.ts';
 import type { StoreName, Tx } from '../box/schema.ts';
 import { each, together } from '../box/together.ts';
 import { Refusal } from '../faults.ts';
@@ -35,7 +36,7 @@ export async function writeGarment(
   const plans = plansOfGarment(known);
   const kept = was ? await keptPieces(tx, given, was) : new Map<string, PieceRecord>();
   const pieces = given.pieces.map((piece) => kept.get(piece.id) ?? piece);
-  const names = new Set<string>();
+  const names = new Set<PlanId>();
   for (const plan of newPlans) if (!kept.has(plan.piece)) names.add((await writePlan(tx, plans, plan)).id);
   const garment = stored({ ...given, pieces }, was, by, (piece) =>
     withPlans(given.id, piece, was, plans, names),
@@ -79,7 +80,7 @@ function withPlans(
   { id, recipe }: PieceRecord,
   was: GarmentRecord | undefined,
   plans: GarmentPlans,
-  names: ReadonlySet<string>,
+  names: ReadonlySet<PlanId>,
 ): PieceRecord {
   const before = was?.pieces.find((piece) => piece.id === id);
   const had =

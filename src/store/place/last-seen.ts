@@ -1,4 +1,4 @@
-import type { MakeKey } from '../../progress/log.ts';
+import type { MakeKey, PlanId } from '../../progress/log.ts';
 import { readJson, type SmallKeep, writeJson } from '../beside/small-keep.ts';
 import type { PlaceRecord } from '../records.ts';
 import type { InHand, Seen } from './reads.ts';
@@ -56,5 +56,5 @@ export function lastSeenIn(keep: SmallKeep | undefined, box: string): LastSeen {
 function seenFrom(stored: unknown): Seen | undefined {
   const { make, plan, garment } = (stored ?? {}) as Partial<Record<keyof Seen, unknown>>;
   if (typeof make !== 'string' || typeof plan !== 'string' || typeof garment !== 'string') return undefined;
-  return { make: make as MakeKey, plan, garment };
+  return { make: make as MakeKey, plan: plan as PlanId, garment };
 }

@@ -1,5 +1,5 @@
 import { fault } from '../../knit/fault.ts';
-import type { LogEntry, MakeKey } from '../../progress/log.ts';
+import type { LogEntry, MakeKey, PlanId } from '../../progress/log.ts';
 import type { StoreName, Tx } from '../box/schema.ts';
 import { together } from '../box/together.ts';
 import { Refusal } from '../faults.ts';
@@ -20,7 +20,7 @@ export interface InHand {
 /** Ids of the make that was last opened in this browser, of its plan and of its garment. */
 export interface Seen {
   readonly make: MakeKey;
-  readonly plan: string;
+  readonly plan: PlanId;
   readonly garment: string;
 }
 

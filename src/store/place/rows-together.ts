@@ -1,5 +1,5 @@
 import { ok, type Result, refuse } from '../../knit/fault.ts';
-import type { MakeKey } from '../../progress/log.ts';
+import type { MakeKey, PlanId } from '../../progress/log.ts';
 import type { Box } from '../box/box.ts';
 import { mayStill } from '../faults.ts';
 import type { PlaceRecord } from '../records.ts';
@@ -13,7 +13,7 @@ export interface RowMeant {
   readonly key: MakeKey;
   readonly row: number;
   /** id of the plan that it is of, as it was shown */
-  readonly plan?: string;
+  readonly plan?: PlanId;
 }
 
 /** Finishes rows of several makes on one needle in one transaction: all of them or none. */

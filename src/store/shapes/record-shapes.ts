@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import type { PlannedPart, PlannedRow, PlannedSection, ShapingMark } from '../../knit/piece/planned.ts';
-import { entryKinds, type LogEntry } from '../../progress/log.ts';
+import { entryKinds, type LogEntry, type PlanId } from '../../progress/log.ts';
 import type {
   GarmentMarks,
   GarmentPart,
@@ -37,6 +37,8 @@ import { shapeOf } from './shape-of.ts';
 const id = v.pipe(v.string(), v.regex(/^[\w-]{1,64}$/));
 /** ids of plans, makes and entries, which are put together from others */
 const longId = v.pipe(v.string(), v.regex(/^[\w./-]{1,200}$/));
+/** The id of a plan: that it has the form which `planId` gives is looked at with the whole file (src/store/backup/hangs-together.ts). */
+type PlanIdShape = v.GenericSchema<string, PlanId>;
 const time = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1e14));
 /** Numbered on and on: the box itself never comes to an end of them (what comes in is held lower, at the door). */
 const running = v.pipe(v.number(), v.safeInteger(), v.minValue(0), v.maxValue(1e15));
@@ -56,7 +58,7 @@ export const plainJson = v.custom<unknown>(
 export const settingName = v.pipe(v.string(), v.minLength(1), v.maxLength(200));
 
 const piece = shapeOf<PieceRecord>()(
-  v.strictObject({ id, recipe, plans: v.exactOptional(list(longId, 2 * LIMITS.parts)) }),
+  v.strictObject({ id, recipe, plans: v.exactOptional(list(longId as PlanIdShape, 2 * LIMITS.parts)) }),
 );
 
 /** Everything of a garment that she can change. */
@@ -166,7 +168,7 @@ export const plannedPart = shapeOf<PlannedPart>()(
 
 export const planRecord = shapeOf<PlanRecord>()(
   v.strictObject({
-    id: longId,
+    id: longId as PlanIdShape,
     garment: id,
     piece: id,
     part: count,

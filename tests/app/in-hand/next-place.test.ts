@@ -9,7 +9,7 @@ const place = (rows: number, total: number, touched: number): PlaceRecord => ({
   piece: 'p',
   part: part++,
   make: 1,
-  plan: '',
+  plan: 'g/p/0/s/1',
   rows,
   total,
   seq: rows,

@@ -57,7 +57,7 @@ describe('a make that both devices planned anew', () => {
     expect(await at(tablet)).toEqual({ rows: 36, total: 50, ways: 1 });
     const { open } = await waysOf(phone);
     expect(open.map(({ rows }) => rows)).toEqual([35]);
-    expect(given(await phone.plan(open[0]?.plan ?? '')).plan.rows).toHaveLength(80);
+    expect(given(await phone.plan(open[0]?.plan ?? 'no/plan/0/s/1')).plan.rows).toHaveLength(80);
   });
 
   it('is told beforehand as it will be', async () => {

@@ -2,7 +2,7 @@ import { IDBIndex } from 'fake-indexeddb';
 import fc from 'fast-check';
 import { afterEach, expect, it, vi } from 'vitest';
 import { foldPlace } from '../../../src/progress/fold.ts';
-import type { LogEntry } from '../../../src/progress/log.ts';
+import type { LogEntry, PlanId } from '../../../src/progress/log.ts';
 import { sorted } from '../../../src/progress/standing.ts';
 import { takeBack } from '../../../src/progress/take-back.ts';
 import type { Tx } from '../../../src/store/box/schema.ts';
@@ -110,7 +110,7 @@ it('what is told by the newest entries is what the whole log tells, also of merg
           whole.undoes.forEach((undoes, j) => {
             const last = j === whole.undoes.length - 1;
             const row = last ? whole.rows : now.rows;
-            const plan = (last ? whole.plan : now.plan) as string;
+            const plan = (last ? whole.plan : now.plan) as PlanId;
             log.push({ ...next, id: `u${i}.${j}`, seq: now.seq + 1 + j, kind: 'undo', row, undoes, plan });
           });
         else
