@@ -1,3 +1,4 @@
+import type { GarmentId, MakeKey } from '../progress/log.ts';
 import type { Change } from '../store/box/changes.ts';
 import { store } from './store.ts';
 
@@ -7,7 +8,7 @@ import { store } from './store.ts';
  * @param garment only what is of that garment
  * @param own a make whose taps the screen hears of by itself
  */
-export function keepFresh(read: () => Promise<unknown>, garment?: string, own?: string): () => void {
+export function keepFresh(read: () => Promise<unknown>, garment?: GarmentId, own?: MakeKey): () => void {
   let stopped = false;
   let asked = false;
   let running = false;
@@ -38,7 +39,7 @@ export function keepFresh(read: () => Promise<unknown>, garment?: string, own?: 
   return () => leave();
 }
 
-function concerns(change: Change, garment: string | undefined, own: string | undefined): boolean {
+function concerns(change: Change, garment: GarmentId | undefined, own: MakeKey | undefined): boolean {
   if (change.kind === 'settings' || change.kind === 'state') return false;
   if (garment === undefined || change.kind === 'all') return true;
   if (change.kind === 'garment') return change.id === garment;
@@ -46,7 +47,7 @@ function concerns(change: Change, garment: string | undefined, own: string | und
 }
 
 /** Calls when another window has changed the garment; what this one writes is no news to it. Gives the way to stop. */
-export function whenSavedElsewhere(garment: string, heard: () => void): () => void {
+export function whenSavedElsewhere(garment: GarmentId, heard: () => void): () => void {
   let stopped = false;
   let leave = () => {
     stopped = true;

@@ -1,4 +1,4 @@
-import { type MakeKey, makeKey } from '../progress/log.ts';
+import { type GarmentId, type MakeKey, makeKey, type PieceId } from '../progress/log.ts';
 
 /**
  * Every address of the app, by screen. Addresses live in the hash so that the app runs in any sub-folder.
@@ -38,10 +38,13 @@ export const patterns = {
 
 export type ScreenName = keyof typeof patterns;
 
+/** By the names in the patterns; the door by which ids come out of an address. */
+type At = Readonly<Record<string, string>> & { readonly garment?: GarmentId; readonly piece?: PieceId };
+
 export interface Route {
   readonly screen: ScreenName;
   /** the parts of the address that the pattern names with ':' */
-  readonly at: Readonly<Record<string, string>>;
+  readonly at: At;
   readonly query: URLSearchParams;
 }
 

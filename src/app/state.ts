@@ -2,7 +2,7 @@ import { computed, signal } from '@preact/signals';
 import type { Fault } from '../knit/fault.ts';
 import type { PlannedPart } from '../knit/piece/planned.ts';
 import type { StandingMake, StandingPiece } from '../knit/piece/standing.ts';
-import type { MakeKey } from '../progress/log.ts';
+import type { MakeKey, PieceId } from '../progress/log.ts';
 import type { Sentinel } from '../store/beside/sentinel.ts';
 import type { GarmentRecord, GarmentSummary, PlaceRecord } from '../store/records.ts';
 import { rowAt } from './in-hand/row-now.ts';
@@ -49,7 +49,7 @@ export interface MakeView extends StandingMake {
 }
 
 export interface PieceView extends StandingPiece {
-  readonly id: string;
+  readonly id: PieceId;
   readonly name: string;
   readonly makes: readonly MakeView[];
 }

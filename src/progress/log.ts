@@ -66,22 +66,35 @@ export const knits = (kind: EntryKind): boolean => moves(kind) || kind === 'undo
 
 /** A make: one knitted copy of a part. Numbers count from 1 for makes and from 0 for the part's index. */
 export interface MakeId {
-  readonly garment: string;
-  readonly piece: string;
+  readonly garment: GarmentId;
+  readonly piece: PieceId;
   readonly part: number;
   readonly make: number;
 }
 
+declare const kind: unique symbol;
+
+/** What an id is of: text from outside may become one, but none of them passes for one of another kind. */
+export interface OfA<Kind extends string> {
+  readonly [kind]?: Kind;
+}
+
+/** Of a garment; `newGarmentId` makes one (src/app/drafts/editor/ids.ts). */
+export type GarmentId = string & OfA<'garment'>;
+
+/** Of a piece within its garment, whatever the piece is called; `newPieceId` makes one. */
+export type PieceId = string & OfA<'piece'>;
+
 /** The key of a make: garment, piece, part and make. No other id has that form, so none can be taken for it. */
-export type MakeKey = `${string}/${string}/${number}/${number}`;
+export type MakeKey = `${string}/${string}/${number}/${number}` & OfA<'make'>;
 
 /**
  * The id of a plan: garment, piece, part, straight or mirrored, version, and with newer ones what it says. Only
  * `planId` and `planIdOf` make one (src/store/records.ts).
  */
-export type PlanId = `${string}/${string}/${number}/${'s' | 'm'}/${number}${string}`;
+export type PlanId = `${string}/${string}/${number}/${'s' | 'm'}/${number}${string}` & OfA<'plan'>;
 
-export const makeKey = (id: MakeId): MakeKey => `${id.garment}/${id.piece}/${id.part}/${id.make}`;
+export const makeKey = (id: MakeId): MakeKey => `${id.garment}/${id.piece}/${id.part}/${id.make}` as const;
 
 export function parseMakeKey(key: string): MakeId | undefined {
   const [garment, piece, part, make, more] = key.split('/');

@@ -1,5 +1,5 @@
 import type { Fault, Result } from '../knit/fault.ts';
-import type { LogEntry, MakeKey, PlanId } from '../progress/log.ts';
+import type { GarmentId, LogEntry, MakeKey, PlanId } from '../progress/log.ts';
 import type { Sentinel } from './beside/sentinel.ts';
 import type { Box } from './box/box.ts';
 import type { Listener } from './box/changes.ts';
@@ -18,13 +18,13 @@ export interface Writes {
    * rows, in one transaction. The change is pure; it cannot alter id or beginning. Gives the garment as stored.
    */
   changeGarment(
-    id: string,
+    id: GarmentId,
     change: GarmentChange,
     plans?: readonly PlanRecord[],
   ): Promise<Result<GarmentRecord>>;
   /** For a new garment. One transaction: the garment, the plans (the store gives the versions), a place for every part and make. */
   saveGarment(garment: GarmentRecord, plans: readonly PlanRecord[]): Promise<Result<readonly PlaceRecord[]>>;
-  deleteGarment(id: string): Promise<Result<void>>;
+  deleteGarment(id: GarmentId): Promise<Result<void>>;
   /**
    * this row (from 1) and no other: 'place-moved' where another one comes, 'plan-moved' where it is of another plan
    * @param by id of the plan that was shown, here and below
@@ -51,10 +51,10 @@ export interface Writes {
 export interface Store extends Writes {
   /** cheap with hundreds of garments; in no order */
   list(): Promise<Result<readonly GarmentSummary[]>>;
-  garment(id: string): Promise<Result<GarmentRecord>>;
+  garment(id: GarmentId): Promise<Result<GarmentRecord>>;
   plan(planId: PlanId): Promise<Result<PlanRecord>>;
   place(key: MakeKey): Promise<Result<PlaceRecord>>;
-  placesOf(garment: string): Promise<Result<readonly PlaceRecord[]>>;
+  placesOf(garment: GarmentId): Promise<Result<readonly PlaceRecord[]>>;
   /** begun makes, the last one knitted first */
   latestPlaces(n: number): Promise<Result<readonly PlaceRecord[]>>;
   /** a make with its plan and the settings; without a key the make last knitted */
@@ -62,7 +62,7 @@ export interface Store extends Writes {
   /** in order; only the newest ones where `lastN` is given */
   entriesOf(key: MakeKey, options?: { readonly lastN?: number }): Promise<Result<readonly LogEntry[]>>;
   /** of all makes of a garment; the order within each make is the log's */
-  entriesOfGarment(id: string): Promise<Result<readonly LogEntry[]>>;
+  entriesOfGarment(id: GarmentId): Promise<Result<readonly LogEntry[]>>;
   settings(): Promise<Result<Settings>>;
   /** as they were when it was opened: known without another transaction */
   readonly atOpening: Settings;

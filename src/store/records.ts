@@ -3,14 +3,14 @@ import type { PlannedPart } from '../knit/piece/planned.ts';
 import type { Recipe } from '../knit/piece/recipe.ts';
 import type { Taken } from '../knit/yarn/need.ts';
 import type { Stripe } from '../knit/yarn/stripes.ts';
-import type { EntryKind, MakeId, MakeKey, PlanId } from '../progress/log.ts';
+import type { EntryKind, GarmentId, MakeId, MakeKey, PieceId, PlanId } from '../progress/log.ts';
 import { stableJson } from './backup/stable.ts';
 import { contentHash } from './content-hash.ts';
 
 /** What the database holds, beside the log (src/progress/log.ts). Everything here is plain data. */
 
 export interface GarmentRecord extends GarmentFields {
-  readonly id: string;
+  readonly id: GarmentId;
   readonly createdAt: number;
   readonly changedAt: number;
   /** the store's to give; none while nothing was changed since the garment came into the box */
@@ -34,7 +34,7 @@ export interface GarmentFields extends Omit<Garment, 'pieces'> {
 
 /** `id` stays when the piece is renamed or reworked; makes are keyed by it. */
 export interface PieceRecord {
-  readonly id: string;
+  readonly id: PieceId;
   readonly recipe: Recipe;
   /** ids of the plans of the recipe's parts, straight and mirrored, for makes not yet begun: the store's to give; none are the newest */
   readonly plans?: readonly PlanId[];
@@ -80,8 +80,8 @@ export interface ListOrder {
 /** The rows of one part, spelled out. Never edited: a rework adds a later version. */
 export interface PlanRecord {
   readonly id: PlanId;
-  readonly garment: string;
-  readonly piece: string;
+  readonly garment: GarmentId;
+  readonly piece: PieceId;
   readonly part: number;
   readonly mirror: boolean;
   readonly version: number;
@@ -92,15 +92,15 @@ export interface PlanRecord {
 export type NewPlan = Omit<PlanRecord, 'id'>;
 
 export const planId = (
-  garment: string,
-  piece: string,
+  garment: GarmentId,
+  piece: PieceId,
   part: number,
   mirror: boolean,
   version: number,
-): PlanId => `${planSlot(garment, piece, part, mirror)}${version}`;
+): PlanId => `${planSlot(garment, piece, part, mirror)}${version}` as const;
 
 /** What the ids of all plans of a part begin with. */
-export const planSlot = (garment: string, piece: string, part: number, mirror: boolean) =>
+export const planSlot = (garment: GarmentId, piece: PieceId, part: number, mirror: boolean) =>
   `${garment}/${piece}/${part}/${mirror ? 'm' : 's'}/` as const;
 
 /**
@@ -108,7 +108,7 @@ export const planSlot = (garment: string, piece: string, part: number, mirror: b
  * same. Older ones bear a version only.
  */
 export const planIdOf = ({ garment, piece, part, mirror, version, plan }: NewPlan): PlanId =>
-  `${planId(garment, piece, part, mirror, version)}-${contentHash(stableJson(plan))}`;
+  `${planId(garment, piece, part, mirror, version)}-${contentHash(stableJson(plan))}` as PlanId;
 
 /** Derived from the log and written in the same transaction. */
 export interface PlaceRecord extends MakeId {
@@ -132,7 +132,7 @@ export interface PlaceRecord extends MakeId {
 
 /** What a list of garments shows; written beside each garment so that the list needs no recipe. */
 export interface GarmentSummary {
-  readonly id: string;
+  readonly id: GarmentId;
   readonly name: string;
   readonly createdAt: number;
   readonly changedAt: number;
@@ -145,7 +145,7 @@ export interface GarmentSummary {
 /** Her pictures of a garment or of a row. */
 export interface PhotoRecord {
   readonly id: string;
-  readonly garment: string;
+  readonly garment: GarmentId;
   readonly at: number;
   readonly caption?: string;
   readonly image: Blob;

@@ -43,7 +43,7 @@ afterEach(forgetStore);
 
 describe('what a screen shows', () => {
   /** Which changes it is read again for. */
-  async function heard(of?: string, own?: string): Promise<string[]> {
+  async function heard(of?: string, own?: MakeKey): Promise<string[]> {
     giveStore(open);
     let reads = 0;
     const stop = keepFresh(async () => (reads += 1), of, own);

@@ -1,8 +1,18 @@
 import { expect, it } from 'vitest';
+import type { PieceEntry } from '../../src/app/drafts/editor/garment-form.ts';
+import { newGarmentId, newPieceId } from '../../src/app/drafts/editor/ids.ts';
 import type { Plan, PlannedPart, ProvenPart, ShapingMark } from '../../src/knit/piece/planned.ts';
 import type { ReworkedPart } from '../../src/knit/piece/rework/replan.ts';
-import type { LogEntry, MakeKey, PlanId } from '../../src/progress/log.ts';
+import {
+  type GarmentId,
+  type LogEntry,
+  type MakeKey,
+  makeKey,
+  type PieceId,
+  type PlanId,
+} from '../../src/progress/log.ts';
 import { type PlaceRecord, type PlanRecord, planIdOf, planSlot } from '../../src/store/records.ts';
+import type { Store } from '../../src/store/store.ts';
 
 /** What must not compile: each line below has an error, or `tsc` says that one is missing. Never called. */
 
@@ -80,9 +90,57 @@ function plans(place: PlaceRecord, plan: PlanRecord): readonly PlanId[] {
   ];
 }
 
+function garments(
+  place: PlaceRecord,
+  plan: PlanRecord,
+  store: Store,
+  entry: PieceEntry,
+): readonly GarmentId[] {
+  // @ts-expect-error nothing is read of a garment by the id of a piece
+  void store.garment(place.piece);
+  // @ts-expect-error nor is a garment thrown away by it
+  void store.deleteGarment(entry.id);
+  // @ts-expect-error nor is a key made of the two changed for one another
+  makeKey({ ...place, garment: place.piece, piece: place.garment });
+  return [
+    place.garment,
+    plan.garment,
+    newGarmentId(),
+    // @ts-expect-error a piece is not its garment
+    place.piece,
+    // @ts-expect-error nor is one that is being typed
+    entry.id,
+    // @ts-expect-error nor is one that is new
+    newPieceId(),
+    // @ts-expect-error nor is a make
+    place.id,
+    // @ts-expect-error nor is a plan
+    plan.id,
+  ];
+}
+
+function pieces(place: PlaceRecord, plan: PlanRecord, entry: PieceEntry): readonly PieceId[] {
+  return [
+    place.piece,
+    plan.piece,
+    entry.id,
+    newPieceId(),
+    // @ts-expect-error a garment is not a piece of it
+    place.garment,
+    // @ts-expect-error nor is one that is new
+    newGarmentId(),
+    // @ts-expect-error nor is a make
+    place.id,
+    // @ts-expect-error nor is a plan
+    plan.id,
+  ];
+}
+
 it('what is wrongly mixed does not compile: the types of this file are checked with all others', () => {
   expect(entries).toHaveLength(8);
   expect(marks(1)).toHaveLength(6);
+  expect(garments).toBeTypeOf('function');
+  expect(pieces).toBeTypeOf('function');
   expect(plans).toBeTypeOf('function');
   expect(makes).toBeTypeOf('function');
   expect(unproven).toBeTypeOf('function');

@@ -1,3 +1,4 @@
+import type { GarmentId } from '../../progress/log.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 import { garmentShown } from '../state.ts';
 import { readOr, store } from '../store.ts';
@@ -7,7 +8,7 @@ import { readOr, store } from '../store.ts';
  * @returns whether it was stored; the fault of a store that failed is where the screens show it
  */
 export async function changeGarment(
-  id: string,
+  id: GarmentId,
   change: (garment: GarmentRecord) => GarmentRecord,
 ): Promise<boolean> {
   const changed = readOr(await (await store()).changeGarment(id, change));

@@ -1,6 +1,6 @@
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { standingMake } from '../../knit/piece/standing.ts';
-import { makeKey, type PlanId } from '../../progress/log.ts';
+import { type GarmentId, makeKey, type PlanId } from '../../progress/log.ts';
 import type { GarmentRecord, PieceRecord, PlaceRecord } from '../../store/records.ts';
 import type { Store } from '../../store/store.ts';
 import {
@@ -34,7 +34,7 @@ export async function openBasket(): Promise<void> {
 }
 
 /** Reads a garment's drawing into `drawings`; read again where a row was knitted since. */
-export async function openDrawing(id: string): Promise<void> {
+export async function openDrawing(id: GarmentId): Promise<void> {
   const view = await readView(await store(), id);
   if (view) drawings.value = new Map(drawings.value).set(id, view);
 }
@@ -42,7 +42,7 @@ export async function openDrawing(id: string): Promise<void> {
 let garmentReads = 0;
 
 /** Of reads that overlap, only the one begun last is shown: an earlier one may be of another garment, or older. */
-export async function openGarment(id: string): Promise<void> {
+export async function openGarment(id: GarmentId): Promise<void> {
   garmentReads += 1;
   const read = garmentReads;
   if (garmentShown.value?.garment.id !== id) garmentShown.value = undefined;
@@ -51,13 +51,13 @@ export async function openGarment(id: string): Promise<void> {
 }
 
 /** Everything of the garment in hand beside the make itself: other makes for the drawing, what comes next. */
-export async function openGarmentInHand(id: string): Promise<void> {
+export async function openGarmentInHand(id: GarmentId): Promise<void> {
   const view = await readView(await store(), id);
   if (view) garmentInHand.value = view;
 }
 
 /** The garment without its drawing, for the first paint of its screen; null where there is none, undefined on a fault. */
-async function readView(open: Store, id: string): Promise<GarmentView | null | undefined> {
+async function readView(open: Store, id: GarmentId): Promise<GarmentView | null | undefined> {
   const found = await open.garment(id);
   if (!found.ok && found.faults[0]?.code === 'no-such-garment') return null;
   const garment = readOr(found);
@@ -88,7 +88,7 @@ const viewOf = (garment: GarmentRecord, places: readonly PlaceRecord[], plans: P
 });
 
 function pieceOf(
-  garment: string,
+  garment: GarmentId,
   piece: PieceRecord,
   places: ReadonlyMap<string, PlaceRecord>,
   plans: Plans,
@@ -112,7 +112,7 @@ function pieceOf(
 }
 
 /** Deletes a garment with its rows, its photos and its log. */
-export async function deleteGarment(id: string): Promise<boolean> {
+export async function deleteGarment(id: GarmentId): Promise<boolean> {
   const done = await (await store()).deleteGarment(id);
   readOr(done);
   if (!done.ok) return false;

@@ -1,6 +1,7 @@
 import { type Fault, ok, placed, type Result, refuse } from '../../knit/fault.ts';
 import { plan } from '../../knit/piece/plan.ts';
 import type { Plan, PlannedPart } from '../../knit/piece/planned.ts';
+import type { GarmentId } from '../../progress/log.ts';
 import { type GarmentRecord, type PieceRecord, type PlanRecord, planId } from '../../store/records.ts';
 
 /**
@@ -23,7 +24,7 @@ export function planRecords(garment: GarmentRecord): Result<PlanRecord[]> {
 
 /** The records of a piece that is spelled out already. */
 export const recordsOf = (
-  garment: string,
+  garment: GarmentId,
   piece: PieceRecord,
   { parts, mirrorParts = [] }: Plan,
 ): PlanRecord[] => [
@@ -32,7 +33,7 @@ export const recordsOf = (
 ];
 
 const partRecords = (
-  garment: string,
+  garment: GarmentId,
   piece: PieceRecord,
   parts: readonly PlannedPart[],
   mirror: boolean,

@@ -1,5 +1,6 @@
 import { ok, type Result } from '../../knit/fault.ts';
 import type { Recipe } from '../../knit/piece/recipe.ts';
+import type { GarmentId } from '../../progress/log.ts';
 import type { GarmentRecord, PieceRecord, PlanRecord } from '../../store/records.ts';
 import { newGarmentId } from '../drafts/editor/ids.ts';
 import { store } from '../store.ts';
@@ -10,7 +11,7 @@ type PlansOf = (garment: GarmentRecord) => Result<PlanRecord[]> | Promise<Result
 type NewGarment = Omit<GarmentRecord, 'id' | 'createdAt' | 'changedAt'>;
 
 interface As {
-  readonly id: string;
+  readonly id: GarmentId;
   /** ms since 1970 */
   readonly now: number;
   readonly plansOf: PlansOf;
@@ -33,10 +34,14 @@ export async function putNew(
 }
 
 /** The last one of which nobody can say whether it was written: made once more, it is the same garment. */
-let unsure: { readonly made: string; readonly id: string } | undefined;
+let unsure: { readonly made: string; readonly id: GarmentId } | undefined;
 
 /** Puts a garment into the workbasket under an id of its own, once. Gives the id. */
-export async function saveNew(garment: NewGarment, now: number, plansOf: PlansOf): Promise<Result<string>> {
+export async function saveNew(
+  garment: NewGarment,
+  now: number,
+  plansOf: PlansOf,
+): Promise<Result<GarmentId>> {
   const made = JSON.stringify(garment);
   const id = unsure?.made === made ? unsure.id : newGarmentId();
   const put = await putNew(garment, {

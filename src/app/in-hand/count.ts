@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import type { Result } from '../../knit/fault.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
-import { type LogEntry, type MakeKey, makeKey } from '../../progress/log.ts';
+import { type LogEntry, type MakeKey, makeKey, type PieceId } from '../../progress/log.ts';
 import type { Rework } from '../../store/garment/rework.ts';
 import type { NewEntry, PlaceRecord, PlanRecord } from '../../store/records.ts';
 import type { RowMeant } from '../../store/store.ts';
@@ -89,7 +89,7 @@ export async function takePlans(
 }
 
 /** Whether the make is knitted from the mirror image of its piece. */
-function isMirrored(piece: string, make: number): boolean {
+function isMirrored(piece: PieceId, make: number): boolean {
   const found = garmentInHand.value?.garment.pieces.find(({ id }) => id === piece);
   return found?.recipe.mirrored === true && make % 2 === 0;
 }

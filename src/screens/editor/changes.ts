@@ -2,18 +2,19 @@ import { signal } from '@preact/signals';
 import { change } from '../../app/drafts/editor/editor.ts';
 import type { PartForm, PieceForm, SectionForm } from '../../knit/piece/form/form.ts';
 import { replaced } from '../../knit/piece/form/list.ts';
+import type { PieceId } from '../../progress/log.ts';
 
 /** What has just been done, with a way back: a toast. */
 export const done = signal<string | undefined>(undefined);
 
 /** The section that stands open; one at a time, so that the phone shows it whole. */
 export const openSection = signal<
-  { readonly piece: string; readonly part: number; readonly section: number } | undefined
+  { readonly piece: PieceId; readonly part: number; readonly section: number } | undefined
 >(undefined);
 
 /** @param field where it was typed; without it the change is a step of its own and is told */
 export function changePiece(
-  id: string,
+  id: PieceId,
   make: (piece: PieceForm) => PieceForm,
   what: string,
   field?: string,
@@ -31,7 +32,7 @@ export function changePiece(
 
 /** Changes of one part of one piece, handed down to its fields. */
 export interface PartHand {
-  readonly piece: string;
+  readonly piece: PieceId;
   readonly part: number;
   readonly type: (change: Partial<PartForm>, field: string) => void;
   /** the whole part anew, for a setting that goes */
@@ -39,7 +40,7 @@ export interface PartHand {
   readonly section: (index: number, change: Partial<SectionForm>, field: string) => void;
 }
 
-export function partHand(piece: string, part: number): PartHand {
+export function partHand(piece: PieceId, part: number): PartHand {
   const type: PartHand['type'] = (change, field) =>
     changePiece(
       piece,

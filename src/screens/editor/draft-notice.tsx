@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { type Editor, openEditor, throwAway } from '../../app/drafts/editor/editor.ts';
 import type { Elsewhere, FieldName } from '../../app/drafts/editor/onto-stored.ts';
 import { hrefTo } from '../../app/routes.ts';
+import type { GarmentId } from '../../progress/log.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
@@ -12,7 +13,8 @@ import { saysAgo } from '../../words/time.ts';
 
 /** What the last saving had to leave out. */
 export const savedWithout = signal<
-  { readonly garment: string; readonly names: readonly string[]; readonly elsewhere: Elsewhere } | undefined
+  | { readonly garment: GarmentId; readonly names: readonly string[]; readonly elsewhere: Elsewhere }
+  | undefined
 >(undefined);
 
 export function SavedNotice() {

@@ -1,3 +1,4 @@
+import type { GarmentId, PieceId } from '../../progress/log.ts';
 import './editor.css';
 import { useEffect, useRef } from 'preact/hooks';
 import { beginAnew, editor, openEditor, undo, unread } from '../../app/drafts/editor/editor.ts';
@@ -88,7 +89,7 @@ export default function EditorScreen({ route }: { readonly route: Route }) {
 }
 
 /** Opens it, and takes over what another window saves of the same garment meanwhile. */
-function useEditor(garment: string | undefined): void {
+function useEditor(garment: GarmentId | undefined): void {
   useEffect(() => {
     void openEditor(garment);
     return garment === undefined ? undefined : whenSavedElsewhere(garment, () => void openEditor(garment));
@@ -96,7 +97,7 @@ function useEditor(garment: string | undefined): void {
 }
 
 /** From the list to a piece and back: the focus goes to the heading, and back to the piece that it came from. */
-function usePageTurn(piece: string | undefined): void {
+function usePageTurn(piece: PieceId | undefined): void {
   const before = useRef(piece);
   useEffect(() => {
     if (before.current === piece) return;

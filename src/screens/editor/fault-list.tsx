@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { FormFault } from '../../knit/piece/form/check.ts';
 import type { PieceForm } from '../../knit/piece/form/form.ts';
+import type { PieceId } from '../../progress/log.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { saysFault } from '../../words/fault.ts';
@@ -9,7 +10,7 @@ import { openSection } from './changes.ts';
 import { saysHowMany, showBlanks } from './says-here.ts';
 
 interface FaultButtonProps {
-  readonly piece: string;
+  readonly piece: PieceId;
   readonly form: PieceForm;
   readonly faults: readonly FormFault[];
 }
@@ -58,7 +59,7 @@ export const sectionTitle = (name: string | undefined, index: number): string =>
   name?.trim() ? name.trim() : say('editor.section', { number: index + 1 });
 
 /** Opens the section and moves to its first wrong field, or to the section itself. */
-function goToFault(piece: string, { part, section }: FormFault): void {
+function goToFault(piece: PieceId, { part, section }: FormFault): void {
   showBlanks.value = true;
   if (part !== undefined && section !== undefined) openSection.value = { piece, part, section };
   setTimeout(() => {

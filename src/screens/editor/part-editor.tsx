@@ -10,6 +10,7 @@ import {
 } from '../../knit/piece/form/edit-parts.ts';
 import type { PartForm, PieceForm } from '../../knit/piece/form/form.ts';
 import { freshSection } from '../../knit/piece/form/fresh.ts';
+import type { PieceId } from '../../progress/log.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { say } from '../../words/say.ts';
@@ -24,7 +25,7 @@ import { SectionCard } from './section-card.tsx';
 import { StartFields } from './start-fields.tsx';
 
 interface PartEditorProps {
-  readonly piece: string;
+  readonly piece: PieceId;
   readonly form: PieceForm;
   readonly index: number;
   readonly part: PartForm;

@@ -4,6 +4,7 @@ import type { PieceEntry } from '../../app/drafts/editor/garment-form.ts';
 import { hrefTo } from '../../app/routes.ts';
 import type { PieceForm } from '../../knit/piece/form/form.ts';
 import { freshPart } from '../../knit/piece/form/fresh.ts';
+import type { GarmentId, PieceId } from '../../progress/log.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
@@ -21,7 +22,7 @@ interface PiecePageProps {
   readonly entry: PieceEntry;
   readonly isBegun: boolean;
   /** id */
-  readonly garment: string;
+  readonly garment: GarmentId;
 }
 
 export function PiecePage({ entry, isBegun, garment }: PiecePageProps) {
@@ -82,7 +83,7 @@ function PieceFields({
   form,
   says,
 }: {
-  readonly id: string;
+  readonly id: PieceId;
   readonly form: PieceForm;
   readonly says: SaysAt;
 }) {
@@ -115,7 +116,7 @@ function NameField({
   form,
   says,
 }: {
-  readonly id: string;
+  readonly id: PieceId;
   readonly form: PieceForm;
   readonly says: SaysAt;
 }) {
@@ -136,7 +137,7 @@ function renamePiece(piece: PieceForm, name: string): PieceForm {
   return { ...piece, name, ...(follows && only ? { parts: [{ ...only, name }] } : {}) };
 }
 
-function BegunPiece({ entry, says, garment }: { entry: PieceEntry; says: SaysAt; garment: string }) {
+function BegunPiece({ entry, says, garment }: { entry: PieceEntry; says: SaysAt; garment: GarmentId }) {
   return (
     <>
       <Drawing entry={entry} />

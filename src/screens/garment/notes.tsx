@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { changeGarment } from '../../app/garments/change-garment.ts';
 import { uniteNotes } from '../../app/garments/unite-notes.ts';
+import type { GarmentId } from '../../progress/log.ts';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { say } from '../../words/say.ts';
 
@@ -11,7 +12,7 @@ interface Typing {
 }
 
 /** Her own words; kept when she leaves the field or the page. Until she types they are what is stored, also by another window. */
-export function Notes({ garment, notes }: { readonly garment: string; readonly notes: string }) {
+export function Notes({ garment, notes }: { readonly garment: GarmentId; readonly notes: string }) {
   const [typing, setTyping] = useState<Typing>();
   const [kept, setKept] = useState<boolean>();
   const keep = async (typed: Typing | undefined) => {

@@ -2,10 +2,11 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { drawings } from '../../app/garments/drawings.ts';
 import { openDrawing } from '../../app/garments/open-garments.ts';
 import type { GarmentView } from '../../app/state.ts';
+import type { GarmentId } from '../../progress/log.ts';
 import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
 
 export interface GarmentDrawingProps {
-  readonly garment: string;
+  readonly garment: GarmentId;
   /** rows worked and when: the drawing is read again when they change */
   readonly seen: string;
   readonly label: string;

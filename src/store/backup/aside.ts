@@ -1,5 +1,6 @@
 import { ok, type Result } from '../../knit/fault.ts';
 import { nextTask } from '../../pace/next-task.ts';
+import type { GarmentId } from '../../progress/log.ts';
 import type { Box } from '../box/box.ts';
 import type { Tx } from '../box/schema.ts';
 import { each, together } from '../box/together.ts';
@@ -17,7 +18,7 @@ export interface Aside {
   /** of the import */
   readonly id: string;
   /** that have no record yet, or no more */
-  readonly garments: readonly string[];
+  readonly garments: readonly GarmentId[];
 }
 
 type Write = Tx<'readwrite'>;
@@ -109,7 +110,7 @@ export async function clearAside({ door }: Box): Promise<Result<void>> {
   });
 }
 
-async function removeParts(tx: Write, garment: string): Promise<void> {
+async function removeParts(tx: Write, garment: GarmentId): Promise<void> {
   const [plans, entries, photos] = await together(
     () => tx.objectStore('plans').index('garment').getAllKeys(garment),
     () => tx.objectStore('log').index('make').getAllKeys(makesRange(garment)),

@@ -1,4 +1,5 @@
 import { ok, type Result } from '../../knit/fault.ts';
+import type { GarmentId } from '../../progress/log.ts';
 import type { Box } from '../box/box.ts';
 import { type StoreName, storeNames, type Tx } from '../box/schema.ts';
 import { together } from '../box/together.ts';
@@ -23,7 +24,7 @@ export interface OfGarment {
 }
 
 export interface WholeBox {
-  readonly garments: ReadonlyMap<string, OfGarment>;
+  readonly garments: ReadonlyMap<GarmentId, OfGarment>;
   readonly settings: Backup['settings'];
   readonly device: string;
   /** ms since 1970 */
@@ -44,7 +45,7 @@ export async function readBox(box: Box): Promise<Result<WholeBox>> {
   );
   if (!first.ok) return first;
   const [ids, { settings, device }] = first.value;
-  const garments = new Map<string, OfGarment>();
+  const garments = new Map<GarmentId, OfGarment>();
   for (const id of ids) {
     const read = await box.door.read(garmentStores, (tx) => readGarment(tx, id, box), 'whole box');
     if (!read.ok) return read;
@@ -68,7 +69,7 @@ async function readOthersSettings(tx: Read) {
 /** What the box holds of a garment; undefined where the garment is not there. */
 export async function readGarment(
   tx: Read,
-  id: string,
+  id: GarmentId,
   { device, now }: Pick<Box, 'device' | 'now'>,
 ): Promise<OfGarment | undefined> {
   const [garment, plans, entries, places, photos] = await together(
@@ -95,11 +96,11 @@ export const headOf = (device: string, madeAt: number) =>
 const asJson = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T;
 
 /** Each garment of a backup as a backup of its own, without settings and photos, by its id. */
-export function byGarment({ format, version, madeAt, device, ...all }: Backup): Map<string, Backup> {
+export function byGarment({ format, version, madeAt, device, ...all }: Backup): Map<GarmentId, Backup> {
   const head = { format, version, madeAt, device };
   const plans = grouped(all.plans, (plan) => plan.garment);
   const entries = grouped(all.entries, (entry) => entry.make.slice(0, entry.make.indexOf('/')));
-  const of = (id: string) => ({ plans: plans.get(id) ?? [], entries: entries.get(id) ?? [] });
+  const of = (id: GarmentId) => ({ plans: plans.get(id) ?? [], entries: entries.get(id) ?? [] });
   return new Map(
     all.garments.map((garment) => [
       garment.id,

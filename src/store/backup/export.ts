@@ -1,5 +1,6 @@
 import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts';
 import { nextTask } from '../../pace/next-task.ts';
+import type { GarmentId } from '../../progress/log.ts';
 import type { Box } from '../box/box.ts';
 import { headOf, type OfGarment, readBox, type WholeBox } from './contents.ts';
 import { BACKUP_LIMITS, type Backup } from './document.ts';
@@ -75,7 +76,7 @@ const tooFull = (size: number, most: number): Fault =>
 
 /** The box without what a file would be refused for; each such thing is told with its place. */
 async function onlyWhole(box: WholeBox, leaveOut: (what: string, path: string) => void): Promise<WholeBox> {
-  const garments = new Map<string, OfGarment>();
+  const garments = new Map<GarmentId, OfGarment>();
   for (const [id, one] of box.garments) {
     await nextTask();
     const wrong = troubleOf({ ...one.backup, photos: await texts(one) });

@@ -1,4 +1,5 @@
 import { fault, ok, type Result, refuse } from '../../knit/fault.ts';
+import type { GarmentId } from '../../progress/log.ts';
 import type { Box } from '../box/box.ts';
 import type { Tx } from '../box/schema.ts';
 import { each, together } from '../box/together.ts';
@@ -35,7 +36,7 @@ interface Coming {
   readonly id: string;
   readonly file: Backup;
   readonly mode: ImportMode;
-  readonly garments: ReadonlyMap<string, Backup>;
+  readonly garments: ReadonlyMap<GarmentId, Backup>;
   readonly photos: readonly PhotoRecord[];
   readonly read: WholeBox;
   readonly deeds: readonly Deed[];

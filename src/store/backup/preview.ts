@@ -1,7 +1,7 @@
 import { ok, type Result } from '../../knit/fault.ts';
 import { nextTask } from '../../pace/next-task.ts';
 import { foldPlace } from '../../progress/fold.ts';
-import { type LogEntry, type MakeKey, makeKey } from '../../progress/log.ts';
+import { type GarmentId, type LogEntry, type MakeKey, makeKey } from '../../progress/log.ts';
 import { waysIn } from '../../progress/ways.ts';
 import type { Box } from '../box/box.ts';
 import { grouped } from '../grouped.ts';
@@ -21,7 +21,7 @@ export interface Preview {
 }
 
 export interface GarmentChange {
-  readonly id: string;
+  readonly id: GarmentId;
   readonly name: string;
   readonly kind: 'new' | 'changed' | 'gone';
   /** log entries that would come in, and that would go */
@@ -50,7 +50,7 @@ export interface MakeChange {
 
 /** What reading in makes of one garment. */
 export interface Deed {
-  readonly id: string;
+  readonly id: GarmentId;
   readonly here: OfGarment | undefined;
   readonly after: Backup | undefined;
   /** undefined where nobody sees a difference: names of plans, times of changes */
@@ -70,7 +70,7 @@ type Here = WholeBox['garments'];
 /** What has to be done, garment by garment, each in a task of its own. */
 export async function deedsOf(
   here: Here,
-  coming: ReadonlyMap<string, Backup>,
+  coming: ReadonlyMap<GarmentId, Backup>,
   mode: ImportMode,
 ): Promise<readonly Deed[]> {
   const deeds: Deed[] = [];
@@ -84,7 +84,7 @@ export async function deedsOf(
 
 /** undefined where the garment stays as it is */
 export function deedOf(
-  id: string,
+  id: GarmentId,
   here: OfGarment | undefined,
   there: Backup | undefined,
   mode: ImportMode,
@@ -140,7 +140,7 @@ const sliceOf = (backup: Backup | undefined): Slice => ({
   ids: new Set(backup?.entries.map((entry) => entry.id)),
 });
 
-function changeOf(id: string, here: Slice, there: Slice, after: Slice): GarmentChange | undefined {
+function changeOf(id: GarmentId, here: Slice, there: Slice, after: Slice): GarmentChange | undefined {
   const garment = after.garment ?? here.garment;
   if (garment === undefined) return undefined;
   const recipe =

@@ -1,4 +1,4 @@
-import { parseMakeKey } from '../../progress/log.ts';
+import { type GarmentId, parseMakeKey } from '../../progress/log.ts';
 import type { GarmentRecord } from '../records.ts';
 import type { Backup } from './document.ts';
 import { mergeBackups } from './merge.ts';
@@ -12,7 +12,7 @@ export interface ListChange<T> {
 
 /** What a change made of a garment. */
 export interface GarmentChanged {
-  readonly id: string;
+  readonly id: GarmentId;
   readonly before: GarmentRecord | undefined;
   readonly after: GarmentRecord | undefined;
   readonly plans: ListChange<Backup['plans'][number]>;

@@ -1,8 +1,8 @@
-import type { MakeKey } from '../../progress/log.ts';
+import type { GarmentId, MakeKey } from '../../progress/log.ts';
 /** What a listener is told; it then reads what it shows. */
 export type Change =
   | { readonly kind: 'place'; readonly key: MakeKey }
-  | { readonly kind: 'garment'; readonly id: string }
+  | { readonly kind: 'garment'; readonly id: GarmentId }
   | { readonly kind: 'settings' }
   /** a backup was read in, a connection came back: anything may be different */
   | { readonly kind: 'all' }

@@ -1,16 +1,16 @@
 import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
-import type { LogEntry, MakeKey, PlanId } from '../../progress/log.ts';
+import type { GarmentId, LogEntry, MakeKey, PlanId } from '../../progress/log.ts';
 import type { GarmentRecord, GarmentSummary, PhotoRecord, PlaceRecord, PlanRecord } from '../records.ts';
 
 export interface RidgelineDb extends DBSchema {
-  garments: { key: string; value: GarmentRecord };
-  summaries: { key: string; value: GarmentSummary };
-  plans: { key: PlanId; value: PlanRecord; indexes: { garment: string } };
+  garments: { key: GarmentId; value: GarmentRecord };
+  summaries: { key: GarmentId; value: GarmentSummary };
+  plans: { key: PlanId; value: PlanRecord; indexes: { garment: GarmentId } };
   /** index 'make' sorts as the log is ordered: by seq, then (the primary key) by id */
   log: { key: string; value: LogEntry; indexes: { make: [MakeKey, number] } };
-  places: { key: MakeKey; value: PlaceRecord; indexes: { garment: string; touched: number } };
+  places: { key: MakeKey; value: PlaceRecord; indexes: { garment: GarmentId; touched: number } };
   settings: { key: string; value: unknown };
-  photos: { key: string; value: PhotoRecord; indexes: { garment: string } };
+  photos: { key: string; value: PhotoRecord; indexes: { garment: GarmentId } };
 }
 
 export type StoreName = StoreNames<RidgelineDb>;

@@ -1,4 +1,5 @@
 import { fault, ok, type Result, refuse } from '../../knit/fault.ts';
+import type { GarmentId } from '../../progress/log.ts';
 import type { Box } from '../box/box.ts';
 import { storeNames, type Tx } from '../box/schema.ts';
 import { nameOf, Refusal } from '../faults.ts';
@@ -46,7 +47,7 @@ export function saveGarment(
  */
 export async function changeGarment(
   box: Box,
-  id: string,
+  id: GarmentId,
   change: GarmentChange,
   plans: readonly PlanRecord[],
 ): Promise<Result<GarmentRecord>> {
@@ -87,13 +88,13 @@ const sure =
     }
   };
 
-export const deleteGarment = (box: Box, id: string): Promise<Result<void>> =>
+export const deleteGarment = (box: Box, id: GarmentId): Promise<Result<void>> =>
   counted(box, id, (tx, again) => removeGarment(tx, id, again));
 
 /** A write that may change how many garments there are; the sentinel learns the number. */
 async function counted<T>(
   box: Box,
-  id: string,
+  id: GarmentId,
   work: (tx: Tx<'readwrite'>, again: boolean) => Promise<T>,
 ): Promise<Result<T>> {
   const written = await box.door.write(storeNames, async (tx, again) => {

@@ -1,4 +1,5 @@
 import { fault, ok, type Result } from '../../knit/fault.ts';
+import type { GarmentId } from '../../progress/log.ts';
 import type { Box } from '../box/box.ts';
 import type { Tx } from '../box/schema.ts';
 import { mayStill, Refusal } from '../faults.ts';
@@ -33,7 +34,7 @@ const unsure = new WeakMap<Box, { readonly asked: string; readonly photo: PhotoR
 /** Keeps a picture of a garment, once. Faults: 'not-storable', 'photos-full', 'no-such-garment'. */
 export async function addPhoto(
   box: Box,
-  garment: string,
+  garment: GarmentId,
   image: Blob,
   { caption, instead, most = MOST_OF_PHOTOS }: PhotoWish = {},
 ): Promise<Result<PhotoRecord>> {
@@ -68,7 +69,7 @@ export async function addPhoto(
   return written;
 }
 
-export const photosOf = (box: Box, garment: string): Promise<Result<PhotoRecord[]>> =>
+export const photosOf = (box: Box, garment: GarmentId): Promise<Result<PhotoRecord[]>> =>
   box.door.read(['photos'], (tx) => tx.objectStore('photos').index('garment').getAll(garment));
 
 /** The garment remembers that it is gone: devices that still have it hear of it when they are united. */

@@ -1,4 +1,4 @@
-import type { PlanId } from '../../progress/log.ts';
+import type { GarmentId, PlanId } from '../../progress/log.ts';
 import type { Tx } from '../box/schema.ts';
 import {
   type GarmentRecord,
@@ -42,7 +42,7 @@ const slotOf = ({ garment, piece, part, mirror }: NewPlan): string => planSlot(g
 
 /** The plan of a part for makes not yet begun: the one that the piece names; else the newest that is not one make's own. */
 export function planForMakes(
-  garment: string,
+  garment: GarmentId,
   { id, plans: names = [] }: Pick<PieceRecord, 'id' | 'plans'>,
   part: number,
   mirror: boolean,
@@ -55,7 +55,7 @@ export function planForMakes(
 }
 
 /** The names of a piece's plans, as far as they are there. */
-export const planNamesOf = (garment: string, piece: PieceRecord, plans: GarmentPlans): readonly PlanId[] =>
+export const planNamesOf = (garment: GarmentId, piece: PieceRecord, plans: GarmentPlans): readonly PlanId[] =>
   slotsOf(piece).flatMap(({ part, mirror }) => {
     const plan = planForMakes(garment, piece, part, mirror, plans);
     return plan === undefined ? [] : [plan.id];

@@ -1,5 +1,5 @@
 import { fault } from '../../knit/fault.ts';
-import type { PlanId } from '../../progress/log.ts';
+import type { GarmentId, PieceId, PlanId } from '../../progress/log.ts';
 import type { StoreName, Tx } from '../box/schema.ts';
 import { each, together } from '../box/together.ts';
 import { Refusal } from '../faults.ts';
@@ -34,7 +34,7 @@ export async function writeGarment(
 ): Promise<WrittenGarment> {
   const known = await tx.objectStore('plans').index('garment').getAll(given.id);
   const plans = plansOfGarment(known);
-  const kept = was ? await keptPieces(tx, given, was) : new Map<string, PieceRecord>();
+  const kept = was ? await keptPieces(tx, given, was) : new Map<PieceId, PieceRecord>();
   const pieces = given.pieces.map((piece) => kept.get(piece.id) ?? piece);
   const names = new Set<PlanId>();
   for (const plan of newPlans) if (!kept.has(plan.piece)) names.add((await writePlan(tx, plans, plan)).id);
@@ -52,7 +52,7 @@ async function keptPieces(
   tx: Write,
   given: GarmentRecord,
   was: GarmentRecord,
-): Promise<ReadonlyMap<string, PieceRecord>> {
+): Promise<ReadonlyMap<PieceId, PieceRecord>> {
   const places = await tx.objectStore('places').index('garment').getAll(was.id);
   const begun = begunIn(places.filter(({ seq }) => seq > 0).map(({ id }) => ({ make: id })));
   const next = new Map(given.pieces.map((piece) => [piece.id, piece]));
@@ -76,7 +76,7 @@ function stored(
 
 /** A piece with the names of its plans: of those that came with it, and for the other parts of those that it had. */
 function withPlans(
-  garment: string,
+  garment: GarmentId,
   { id, recipe }: PieceRecord,
   was: GarmentRecord | undefined,
   plans: GarmentPlans,
@@ -98,7 +98,7 @@ export type GarmentChange = (garment: GarmentRecord) => GarmentRecord;
 /** The garment as a change makes it, read in the transaction that will write it: its id and beginning are not to change. */
 export async function changedGarment(
   tx: Write,
-  id: string,
+  id: GarmentId,
   change: GarmentChange,
   at: number,
 ): Promise<{ readonly was: GarmentRecord; readonly garment: GarmentRecord }> {
@@ -147,7 +147,7 @@ async function dropUnusedPlans(
 }
 
 /** Everything of the garment in the stores that the transaction is over, log and photos included. */
-export async function removeGarment(tx: Write, id: string, again: boolean): Promise<void> {
+export async function removeGarment(tx: Write, id: GarmentId, again: boolean): Promise<void> {
   if (!again && (await tx.objectStore('garments').count(id)) === 0)
     throw new Refusal(fault('no-such-garment'));
   const plans = await tx.objectStore('plans').index('garment').getAllKeys(id);

@@ -1,5 +1,5 @@
 import { fault } from '../../knit/fault.ts';
-import type { LogEntry, MakeKey, PlanId } from '../../progress/log.ts';
+import type { GarmentId, LogEntry, MakeKey, PlanId } from '../../progress/log.ts';
 import type { StoreName, Tx } from '../box/schema.ts';
 import { together } from '../box/together.ts';
 import { Refusal } from '../faults.ts';
@@ -21,7 +21,7 @@ export interface InHand {
 export interface Seen {
   readonly make: MakeKey;
   readonly plan: PlanId;
-  readonly garment: string;
+  readonly garment: GarmentId;
 }
 
 export const inHandStores: readonly StoreName[] = ['places', 'plans', 'summaries'];

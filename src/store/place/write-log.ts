@@ -1,5 +1,5 @@
 import { fault } from '../../knit/fault.ts';
-import { knits, type LogEntry, type MakeKey } from '../../progress/log.ts';
+import { type GarmentId, knits, type LogEntry, type MakeKey } from '../../progress/log.ts';
 import type { Place } from '../../progress/place.ts';
 import { takeBack } from '../../progress/take-back.ts';
 import type { StoreName, Tx } from '../box/schema.ts';
@@ -222,5 +222,5 @@ async function newestTouch(tx: Write): Promise<number> {
 }
 
 /** All makes of a garment in the log's index: '0' is the sign after '/'. */
-export const makesRange = (garment: string): IDBKeyRange =>
+export const makesRange = (garment: GarmentId): IDBKeyRange =>
   IDBKeyRange.bound([`${garment}/`], [`${garment}0`], false, true);

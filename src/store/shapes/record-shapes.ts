@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import type { PlannedPart, PlannedRow, PlannedSection, ShapingMark } from '../../knit/piece/planned.ts';
-import { entryKinds, type LogEntry, type PlanId } from '../../progress/log.ts';
+import { entryKinds, type GarmentId, type LogEntry, type PieceId, type PlanId } from '../../progress/log.ts';
 import type {
   GarmentMarks,
   GarmentPart,
@@ -30,15 +30,13 @@ import {
   steps,
 } from './craft-shapes.ts';
 import { jsonTrouble } from './json-guard.ts';
-import { shapeOf } from './shape-of.ts';
+import { type Id, shapeOf } from './shape-of.ts';
 
 /** The shapes of what the store keeps, on the way out of a backup and before a garment is saved. */
 
 const id = v.pipe(v.string(), v.regex(/^[\w-]{1,64}$/));
-/** ids of plans, makes and entries, which are put together from others */
+/** ids of plans, makes and entries, which are put together from others: their form is looked at with the whole file (src/store/backup/hangs-together.ts) */
 const longId = v.pipe(v.string(), v.regex(/^[\w./-]{1,200}$/));
-/** The id of a plan: that it has the form which `planId` gives is looked at with the whole file (src/store/backup/hangs-together.ts). */
-type PlanIdShape = v.GenericSchema<string, PlanId>;
 const time = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1e14));
 /** Numbered on and on: the box itself never comes to an end of them (what comes in is held lower, at the door). */
 const running = v.pipe(v.number(), v.safeInteger(), v.minValue(0), v.maxValue(1e15));
@@ -58,7 +56,11 @@ export const plainJson = v.custom<unknown>(
 export const settingName = v.pipe(v.string(), v.minLength(1), v.maxLength(200));
 
 const piece = shapeOf<PieceRecord>()(
-  v.strictObject({ id, recipe, plans: v.exactOptional(list(longId as PlanIdShape, 2 * LIMITS.parts)) }),
+  v.strictObject({
+    id: id as Id<PieceId>,
+    recipe,
+    plans: v.exactOptional(list(longId as Id<PlanId>, 2 * LIMITS.parts)),
+  }),
 );
 
 /** Everything of a garment that she can change. */
@@ -101,7 +103,7 @@ const marks = shapeOf<GarmentMarks>()(
 export const garmentRecord = shapeOf<GarmentRecord>()(
   v.strictObject({
     ...fields,
-    id,
+    id: id as Id<GarmentId>,
     createdAt: time,
     changedAt: time,
     marks: v.exactOptional(marks),
@@ -168,9 +170,9 @@ export const plannedPart = shapeOf<PlannedPart>()(
 
 export const planRecord = shapeOf<PlanRecord>()(
   v.strictObject({
-    id: longId as PlanIdShape,
-    garment: id,
-    piece: id,
+    id: longId as Id<PlanId>,
+    garment: id as Id<GarmentId>,
+    piece: id as Id<PieceId>,
     part: count,
     mirror: v.boolean(),
     version: running,
@@ -206,7 +208,7 @@ type PhotoText = Omit<PhotoRecord, 'image'> & { readonly image: string };
 export const photoText = shapeOf<PhotoText>()(
   v.strictObject({
     id,
-    garment: id,
+    garment: id as Id<GarmentId>,
     at: time,
     caption: v.exactOptional(longText),
     image: v.pipe(

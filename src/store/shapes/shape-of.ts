@@ -10,6 +10,9 @@ export const shapeOf =
   <Shape extends v.GenericSchema>(shape: Shape & Agreed<T, Shape>): v.GenericSchema<unknown, T> =>
     shape as v.GenericSchema<unknown, T>;
 
+/** The shape of a text, as that of an id of its kind: it says no more of it than the text's own. */
+export type Id<Kind extends string> = v.GenericSchema<string, Kind>;
+
 /** Lets a shape pass that agrees; of another it shows both sides. */
 type Agreed<T, Shape extends v.GenericSchema> =
   Same<AsJson<T>, AsJson<v.InferOutput<Shape>>> extends true
@@ -20,8 +23,10 @@ type Agreed<T, Shape extends v.GenericSchema> =
 type Same<A, B> = (<X>() => X extends A ? 1 : 2) extends <X>() => X extends B ? 1 : 2 ? true : false;
 
 /** As it is when it has been to JSON and back: nothing is read-only there, and every key is text. */
-type AsJson<T> = T extends readonly (infer Item)[]
-  ? AsJson<Item>[]
-  : T extends object
-    ? { -readonly [K in keyof T as number extends K ? string : K]: AsJson<T[K]> }
-    : T;
+type AsJson<T> = T extends string
+  ? T
+  : T extends readonly (infer Item)[]
+    ? AsJson<Item>[]
+    : T extends object
+      ? { -readonly [K in keyof T as number extends K ? string : K]: AsJson<T[K]> }
+      : T;

@@ -1,4 +1,4 @@
-import { type LogEntry, parseMakeKey } from '../../progress/log.ts';
+import { type LogEntry, type PieceId, parseMakeKey } from '../../progress/log.ts';
 import type { PieceRecord } from '../records.ts';
 
 /** What the log asks of a piece: so many makes and parts that each of which anything was logged is there. */
@@ -8,7 +8,7 @@ export interface Begun {
 }
 
 /** By the id of a piece; undefined where nothing was logged of it. */
-export type BegunIn = (piece: string) => Begun | undefined;
+export type BegunIn = (piece: PieceId) => Begun | undefined;
 
 /** More makes of a piece no recipe has, whatever a file says. */
 const MOST_MAKES = 20;

@@ -1,3 +1,4 @@
+import type { PieceId } from '../../progress/log.ts';
 import { stableJson } from '../backup/stable.ts';
 import { contentHash } from '../content-hash.ts';
 import type { GarmentFields, GarmentPart, GarmentRecord } from '../records.ts';
@@ -20,7 +21,7 @@ export type ListName = keyof typeof itemNames;
 export const listNames = Object.keys(itemNames) as readonly ListName[];
 
 export const nameOfItem = (list: ListName, name: string): string => `${list}/${name}`;
-export const pieceName = (id: string): string => nameOfItem('pieces', id);
+export const pieceName = (id: PieceId): string => nameOfItem('pieces', id);
 
 /** The id of the piece that a part is; undefined for anything else. */
 export const pieceIn = ({ pieces }: GarmentPart) => pieces?.[0];

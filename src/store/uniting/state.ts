@@ -1,3 +1,4 @@
+import type { PieceId } from '../../progress/log.ts';
 import { oneOf, stableJson } from '../backup/stable.ts';
 import { contentHash } from '../content-hash.ts';
 import type {
@@ -23,7 +24,7 @@ export interface GarmentState {
   readonly parts: Map<string, Map<Stamp, GarmentPart>>;
   readonly seen: Map<string, Stamp>;
   /** pieces taken out, by id: they come back where rows of them turn up */
-  readonly gone: Map<string, GonePiece>;
+  readonly gone: Map<PieceId, GonePiece>;
   /** photos taken away, by id */
   readonly photosGone: Map<string, GonePhoto>;
   readonly order: Map<ListName, ListOrder>;
@@ -127,9 +128,9 @@ function keepBegunParts(
 /** Pieces that one side has heard of and says nothing about, which no device of ours does, are taken out as others are. */
 function withoutTrace(
   parts: ReadonlyMap<string, unknown>,
-  gone: Map<string, GonePiece>,
+  gone: Map<PieceId, GonePiece>,
   ...sides: readonly GarmentState[]
-): Map<string, GonePiece> {
+): Map<PieceId, GonePiece> {
   for (const [name, versions] of sides.flatMap((side) => [...side.parts])) {
     if (parts.has(name)) continue;
     for (const [stamp, part] of versions) {

@@ -4,7 +4,7 @@ import type { PlaceRecord } from '../../../src/store/records.ts';
 
 let part = 0;
 const place = (rows: number, total: number, touched: number): PlaceRecord => ({
-  id: `g/p/${part}/1`,
+  id: `g/p/${part}/1` as const,
   garment: 'g',
   piece: 'p',
   part: part++,

@@ -18,7 +18,7 @@ async function fileOf(garments: number): Promise<Backup> {
   for (let n = 0; n < garments; n += 1) {
     const { garment, plans } = scarf(`shawl${n}`);
     given(await store.saveGarment(garment, plans));
-    for (let i = 0; i < 4; i += 1) given(await nextRow(store, `shawl${n}/long/0/1`));
+    for (let i = 0; i < 4; i += 1) given(await nextRow(store, `shawl${n}/long/0/1` as const));
   }
   const file = given(await exportAll(store.box));
   store.close();

@@ -94,7 +94,7 @@ describe('deleting a garment', () => {
     for (const id of ['scarf', 'scarf2']) {
       const { garment, plans } = scarf(id);
       given(await store.saveGarment(garment, plans));
-      given(await nextRow(store, `${id}/long/0/1`));
+      given(await nextRow(store, `${id}/long/0/1` as const));
     }
     given(await store.deleteGarment('scarf'));
     expect(given(await store.list()).map((g) => g.id)).toEqual(['scarf2']);

@@ -1,3 +1,4 @@
+import type { GarmentId } from '../../../progress/log.ts';
 import type { GarmentRecord } from '../../../store/records.ts';
 import type { GarmentForm } from './garment-form.ts';
 
@@ -9,7 +10,7 @@ export interface Draft {
   /** one of version 1 does not carry what no field shows, see `completed` */
   readonly version: 1 | 2;
   /** id that the garment has, or will have once it is saved */
-  readonly garment: string;
+  readonly garment: GarmentId;
   /** ms since 1970, when it was last typed at */
   readonly at: number;
   readonly form: GarmentForm;
@@ -18,5 +19,5 @@ export interface Draft {
 }
 
 /** The setting's name: one draft for each garment, and one that is new. */
-export const draftKey = (garment: string | undefined): string =>
+export const draftKey = (garment: GarmentId | undefined): string =>
   garment === undefined ? 'draft new' : `draft ${garment}`;

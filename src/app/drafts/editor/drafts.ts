@@ -1,11 +1,12 @@
 import { signal } from '@preact/signals';
+import type { GarmentId } from '../../../progress/log.ts';
 import { store } from '../../store.ts';
 import { textIn } from '../kept/read-kept.ts';
 import { draftKey } from './draft.ts';
 
 /** A draft as a list shows it: also of one that cannot be read, which is told where it is opened. */
 export interface DraftCard {
-  readonly garment: string;
+  readonly garment: GarmentId;
   readonly name: string;
   /** ms since 1970, when it was last typed at; 0 where that is not known */
   readonly at: number;

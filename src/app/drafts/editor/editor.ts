@@ -1,6 +1,7 @@
 import { computed, signal } from '@preact/signals';
 import type { Fault } from '../../../knit/fault.ts';
 import { recipeToForm } from '../../../knit/piece/form/write-piece.ts';
+import type { GarmentId, PieceId } from '../../../progress/log.ts';
 import type { GarmentRecord } from '../../../store/records.ts';
 import { readOr, store } from '../../store.ts';
 import { keptDraft } from '../kept/kept-draft.ts';
@@ -15,13 +16,13 @@ import { andThen, changedElsewhere, type Elsewhere, nothingElsewhere, ontoStored
 /** The garment that is being typed. Screens read it; the intents below change it. */
 export interface Editor {
   /** id of the garment, or that it will have */
-  readonly garment: string;
+  readonly garment: GarmentId;
   /** the setting in which the draft is kept */
   readonly key: string;
   /** as it stands in the store; undefined for a new one */
   readonly old: GarmentRecord | undefined;
   /** ids of the pieces of which a make has been begun */
-  readonly begun: ReadonlySet<string>;
+  readonly begun: ReadonlySet<PieceId>;
   readonly history: History<GarmentForm>;
   /** when the draft that was found was last typed at, ms; undefined when there was none */
   readonly foundAt: number | undefined;
@@ -43,7 +44,7 @@ export const garmentFaults = computed<readonly Fault[]>(() =>
 );
 
 /** Reads a garment into the editor, or begins a new one; a draft that was left goes on. */
-export async function openEditor(garment: string | undefined): Promise<void> {
+export async function openEditor(garment: GarmentId | undefined): Promise<void> {
   const key = draftKey(garment);
   const before = editor.peek();
   const goesOn = before && before.key === key ? before : undefined;
@@ -73,7 +74,7 @@ export async function openEditor(garment: string | undefined): Promise<void> {
 }
 
 /** What was changed elsewhere comes into what is typed, and into what an undo would bring back. */
-function goOn(now: Editor, old: GarmentRecord, begun: ReadonlySet<string>): void {
+function goOn(now: Editor, old: GarmentRecord, begun: ReadonlySet<PieceId>): void {
   const base = now.old;
   if (base === undefined) return;
   const onto = (form: GarmentForm) => withBegun(ontoStored(form, base, old), old, begun);
@@ -90,7 +91,7 @@ function goOn(now: Editor, old: GarmentRecord, begun: ReadonlySet<string>): void
 }
 
 /** Begins anew where the draft that was left cannot be read: with its name and its notes, else as it was saved last. */
-export async function beginAnew(garment: string | undefined): Promise<void> {
+export async function beginAnew(garment: GarmentId | undefined): Promise<void> {
   const { stored } = unread.value ?? {};
   const name = textIn(stored, 'form', 'name');
   const notes = textIn(stored, 'form', 'notes');
@@ -122,7 +123,7 @@ const asInDraft = (old: GarmentRecord, form: GarmentForm): GarmentRecord => {
 export function withBegun(
   form: GarmentForm,
   old: GarmentRecord | undefined,
-  begun: ReadonlySet<string>,
+  begun: ReadonlySet<PieceId>,
 ): GarmentForm {
   const recipes = new Map(
     (old?.pieces ?? []).filter(({ id }) => begun.has(id)).map(({ id, recipe }) => [id, recipe]),

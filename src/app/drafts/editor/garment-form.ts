@@ -6,6 +6,7 @@ import { readGauge } from '../../../knit/piece/form/gauge-form.ts';
 import { readDecimal, readWhole } from '../../../knit/piece/form/number.ts';
 import { recipeToForm } from '../../../knit/piece/form/write-piece.ts';
 import type { Yarn } from '../../../knit/piece/garment.ts';
+import type { PieceId } from '../../../progress/log.ts';
 import type { GarmentRecord } from '../../../store/records.ts';
 
 /** A garment as it is being typed; numbers are the text that stands in the fields. */
@@ -22,7 +23,7 @@ export interface GarmentForm {
 
 export interface PieceEntry {
   /** the piece's own id, so that its places stay with it whatever it is called and wherever it stands */
-  readonly id: string;
+  readonly id: PieceId;
   readonly form: PieceForm;
 }
 

@@ -1,3 +1,4 @@
+import type { PieceId } from '../../../progress/log.ts';
 import type { GarmentRecord } from '../../../store/records.ts';
 import { uniteNotes } from '../../garments/unite-notes.ts';
 import { type GarmentForm, garmentToForm, type PieceEntry } from './garment-form.ts';
@@ -55,8 +56,8 @@ export function changedElsewhere(form: GarmentForm, opened: GarmentRecord, store
   const changed = [...new Set([...was.keys(), ...there.keys()])].filter(
     (id) => !same(was.get(id), there.get(id)) && !same(here.get(id), there.get(id)),
   );
-  const isKept = (id: string) => here.has(id) && !same(here.get(id), was.get(id));
-  const nameOf = (id: string) => (here.get(id) ?? there.get(id) ?? was.get(id))?.form.name ?? '';
+  const isKept = (id: PieceId) => here.has(id) && !same(here.get(id), was.get(id));
+  const nameOf = (id: PieceId) => (here.get(id) ?? there.get(id) ?? was.get(id))?.form.name ?? '';
   return {
     fields: names.filter(isUnited),
     pieces: changed.filter((id) => !isKept(id)).map((id) => there.get(id)?.form.name ?? nameOf(id)),
@@ -64,7 +65,7 @@ export function changedElsewhere(form: GarmentForm, opened: GarmentRecord, store
   };
 }
 
-const piecesOf = (form: GarmentForm): ReadonlyMap<string, PieceEntry> =>
+const piecesOf = (form: GarmentForm): ReadonlyMap<PieceId, PieceEntry> =>
   new Map(form.pieces.map((entry) => [entry.id, entry]));
 
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);

@@ -1,4 +1,5 @@
 import { fault, ok, type Result, refuse } from '../../../knit/fault.ts';
+import type { GarmentId } from '../../../progress/log.ts';
 import type { GarmentRecord } from '../../../store/records.ts';
 import type { Store } from '../../../store/store.ts';
 import { openGarment } from '../../garments/open-garments.ts';
@@ -12,7 +13,7 @@ import { changedElsewhere, type Elsewhere, isNothing, ontoStored } from './onto-
 import { toSave } from './save.ts';
 
 export interface SaveDone {
-  readonly garment: string;
+  readonly garment: GarmentId;
   /** names of the pieces that have faults: the draft keeps them */
   readonly waiting: readonly string[];
   /** what another window had changed, as far as she has not been told before */

@@ -1,6 +1,7 @@
 import type { PieceForm } from '../../../knit/piece/form/form.ts';
 import { readGauge } from '../../../knit/piece/form/gauge-form.ts';
 import type { Recipe } from '../../../knit/piece/recipe.ts';
+import type { GarmentId, PieceId } from '../../../progress/log.ts';
 import type { GarmentRecord, PieceRecord, PlanRecord } from '../../../store/records.ts';
 import { recordsOf } from '../../garments/plan-records.ts';
 import { checkOf } from './check-of.ts';
@@ -16,13 +17,13 @@ import { keptByName, withRole } from './renaming.ts';
 
 export interface SaveWish {
   readonly form: GarmentForm;
-  readonly id: string;
+  readonly id: GarmentId;
   /** ms since 1970 */
   readonly now: number;
   /** the garment as it stands in the store; undefined for a new one */
   readonly old: GarmentRecord | undefined;
   /** ids of the pieces of which a make has been begun */
-  readonly begun: ReadonlySet<string>;
+  readonly begun: ReadonlySet<PieceId>;
 }
 
 export interface Saved {

@@ -12,6 +12,7 @@ import type {
   ShapingForm,
   StartForm,
 } from '../../../knit/piece/form/form.ts';
+import type { GarmentId, PieceId } from '../../../progress/log.ts';
 import {
   end,
   fabric,
@@ -21,7 +22,7 @@ import {
   sectionBeside,
 } from '../../../store/shapes/craft-shapes.ts';
 import { garmentRecord, PLAIN } from '../../../store/shapes/record-shapes.ts';
-import { shapeOf } from '../../../store/shapes/shape-of.ts';
+import { type Id, shapeOf } from '../../../store/shapes/shape-of.ts';
 import type { DesignForm, Person, SwatchForm } from '../design/form.ts';
 import type { Draft } from '../editor/draft.ts';
 import type { GarmentForm } from '../editor/garment-form.ts';
@@ -133,7 +134,7 @@ const garmentForm = shapeOf<GarmentForm>()(
     }),
     gauge: gaugeForm,
     needle: text,
-    pieces: list(v.strictObject({ id: text, form: pieceForm })),
+    pieces: list(v.strictObject({ id: text as Id<PieceId>, form: pieceForm })),
   }),
 );
 
@@ -141,7 +142,7 @@ const garmentForm = shapeOf<GarmentForm>()(
 const editorDraft = shapeOf<Draft>()(
   v.strictObject({
     version: v.picklist([1, 2] as const),
-    garment: text,
+    garment: text as Id<GarmentId>,
     at: number,
     form: garmentForm,
     base: v.exactOptional(garmentRecord),

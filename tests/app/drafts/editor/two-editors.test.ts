@@ -79,7 +79,7 @@ async function hood(begun: boolean) {
       [planOf(id, 'hood', 13)],
     ),
   );
-  if (begun) given(await store.finishRow(`${id}/hood/0/1`, 1));
+  if (begun) given(await store.finishRow(`${id}/hood/0/1` as const, 1));
 }
 
 const garment = async () => given(await store.garment(id));
