@@ -1,20 +1,47 @@
-/** Parts of the screen that wait, drawn together: a call of the browser for each would be felt in the row's own frame. */
-const waiting = new Set<() => void>();
+import { FRAMES_AFTER_CHANGE, FRAMES_BETWEEN, type Turn, turns } from './order.ts';
+
+/** A part of the screen that can wait. */
+export interface LateJob {
+  readonly turn: Turn;
+  readonly draw: () => void;
+  timer?: ReturnType<typeof setTimeout>;
+}
+
+/** One call a frame for all of them: each call of its own would be felt in the frame that shows the row. */
+const waiting = new Set<LateJob>();
+let resting = 0;
 let asked = false;
 
-/** What it shows has changed: it is drawn once the frame of the row is painted. The same one waits but once. */
-export function drawLate(draw: () => void): void {
-  waiting.add(draw);
-  // after the frame, not in it
-  if (!asked) requestAnimationFrame(() => setTimeout(drawAll));
+/** What it shows has changed: it is drawn once its turn comes, and nothing else late in that frame. */
+export function drawLate(job: LateJob): void {
+  clearTimeout(job.timer);
+  waiting.add(job);
+  resting = FRAMES_AFTER_CHANGE;
+  askFrame();
+}
+
+export function drawNoMore(job: LateJob): void {
+  waiting.delete(job);
+  clearTimeout(job.timer);
+}
+
+function askFrame(): void {
+  if (!asked) requestAnimationFrame(onFrame);
   asked = true;
 }
 
-export const drawNoMore = (draw: () => void): unknown => waiting.delete(draw);
-
-function drawAll(): void {
+function onFrame(): void {
   asked = false;
-  // one that goes while another is drawn is drawn no more; one that comes is for the next time
-  const now = [...waiting];
-  for (const draw of now) if (waiting.delete(draw)) draw();
+  resting -= 1;
+  if (resting < 0) drawNext();
+  if (waiting.size > 0) askFrame();
+}
+
+function drawNext(): void {
+  const [job] = [...waiting].sort((a, b) => turns.indexOf(a.turn) - turns.indexOf(b.turn));
+  if (!job) return;
+  waiting.delete(job);
+  resting = FRAMES_BETWEEN;
+  // after the frame, not in it
+  job.timer = setTimeout(job.draw);
 }

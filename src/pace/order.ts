@@ -1,22 +1,15 @@
 /**
- * What comes first and what can wait: the one list, with a reason each. The rest of the app says what can wait, and not
- * when it comes. A trick stays here only while it can be felt: a frame or more on a phone four times slower than the
- * machine that it was measured on, or where no figure can tell.
+ * What comes first and what can wait: the one list, with a reason each. The rest of the app says by name what it is,
+ * and not when its turn comes.
  *
- * A start.
- *   1. In the page's head, before the app is there: the browser opens the box, and is told the names of the files of a
- *      first visit (./ask-early.ts).
- *   2. The first script opens the store and loads the screen beside each other, and the row is painted.
- *   3. What is below waits for that (./first-screen.ts).
+ * A start. In the page's head, before the app is there: the browser opens the box, and is told the names of the files of
+ * a first visit (./ask-early.ts). Then the first script: it opens the store and loads the screen beside each other, and
+ * the row is painted. What follows waits for that (./first-screen.ts).
  *
- * A tap.
- *   1. The words of the next row change, which are what she reads, and the row is written.
- *   2. When that frame is painted, what is looked at second, all of it at once (./late.tsx): the pad's notch, what comes
- *      next, the ladder, notes, the drawings. In the frame of the words it would hold them up by half as much again; a
- *      part in a frame each cost half as much work again, and nobody saw it.
- *   3. When the row is on disk it is shown as done, and hand and ear are told. What is spoken waits for no frame: a phone
- *      in a pocket paints none.
- * Work that goes on for longer is cut in tasks, between which taps are taken (./next-task.ts).
+ * A tap. In the task of the finger the words of the next row change: they are what she reads. In the next task
+ * (./next-task.ts) the row is written, since a frame that is due waits for the whole of the task before it. When it is on
+ * disk the screen shows it as done; in the task after that hand and ear are told. What is looked at second follows, one
+ * part in a frame, in the order below (./late.tsx). What is spoken waits for no frame: a phone in a pocket paints none.
  */
 
 /** ms after the first screen stands. */
@@ -33,10 +26,33 @@ export const afterFirstScreen = {
 /** What waits for the first screen comes in the end, whatever became of that: longer than any start takes, ms. */
 export const STANDS_AT_LATEST_MS = 5000;
 
-/**
- * A row that comes sooner needs no sign that the tap was taken: a pad drawn pressed and let go at every row is a flicker
- * under the thumb, and a fifth more work.
- */
+/** What a row changes beside its words, the first first. */
+export const turns = [
+  // under the thumb: whether the row shapes is seen from the corner of the eye
+  'pad',
+  // the part before its first row, which goes with that row and moves all below
+  'set-up',
+  // what comes after the row, read before she begins it
+  'next shaping',
+  'ladder',
+  // by a hair longer with every row
+  'progress',
+  'small map',
+  // what she wrote to a row is fetched from the log
+  'notes',
+  // below the edge of the screen, and the most to draw
+  'map',
+] as const;
+
+export type Turn = (typeof turns)[number];
+
+/** Frames left free after a change, so that what the disk answers to it is not drawn in one frame with something late. */
+export const FRAMES_AFTER_CHANGE = 2;
+
+/** A frame with nothing of ours to draw makes up for one that took too long. */
+export const FRAMES_BETWEEN = 1;
+
+/** A row that comes sooner needs no sign that the tap was taken: a pad drawn pressed at every touch holds up the row. */
 export const FELT_MS = 60;
 
 /** After so long she is told in words that a tap is still being written down. */

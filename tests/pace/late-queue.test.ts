@@ -1,12 +1,13 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { drawLate, drawNoMore } from '../../src/pace/late-queue.ts';
+import { drawLate, drawNoMore, type LateJob } from '../../src/pace/late-queue.ts';
+import type { Turn } from '../../src/pace/order.ts';
 
 describe('what is drawn late', () => {
   let asked: FrameRequestCallback[] = [];
-  /** by frame: what was drawn after it */
-  let drawn: string[][] = [];
+  /** by frame: the turns that were drawn after it */
+  let drawn: Turn[][] = [];
 
-  const part = (name: string) => () => void drawn.at(-1)?.push(name);
+  const part = (turn: Turn): LateJob => ({ turn, draw: () => drawn.at(-1)?.push(turn) });
 
   const frames = (count: number) => {
     for (let n = 0; n < count; n += 1) {
@@ -27,36 +28,30 @@ describe('what is drawn late', () => {
   });
 
   afterEach(() => {
-    frames(3);
+    frames(20);
     vi.unstubAllGlobals();
     vi.useRealTimers();
   });
 
-  it('comes after the frame of the row, all of it at once, by one call of the browser', () => {
-    const [map, pad] = [part('map'), part('pad')];
-    for (const draw of [map, map, pad, map]) drawLate(draw);
-    expect(asked).toHaveLength(1);
-    expect(frames(3)).toEqual([['map', 'pad'], [], []]);
+  it('comes one part at a time in the order of the list, after its frame, with a free frame between', () => {
+    for (const turn of ['map', 'pad', 'ladder'] as const) drawLate(part(turn));
+    expect(frames(8)).toEqual([[], [], ['pad'], [], ['ladder'], [], ['map'], []]);
   });
 
-  it('comes after the next frame where it changes once more', () => {
-    const pad = part('pad');
-    drawLate(pad);
-    frames(1);
-    drawLate(pad);
-    expect(frames(2)).toEqual([['pad'], ['pad'], []]);
+  it('waits anew when something changes meanwhile, and is drawn once', () => {
+    const first = part('pad');
+    drawLate(first);
+    drawLate(part('map'));
+    frames(2);
+    drawLate(first);
+    expect(frames(6)).toEqual([[], [], [], [], ['pad'], [], ['map'], []]);
   });
 
-  it('asks for no frame when nothing waits, and draws nothing that is gone, nor what goes meanwhile', () => {
-    const gone = part('gone');
+  it('asks for no frame when nothing waits, and draws nothing that is gone', () => {
+    const gone = part('pad');
     drawLate(gone);
     drawNoMore(gone);
-    expect(frames(2).flat()).toEqual([]);
-    const second = part('second');
-    const first = () => drawNoMore(second);
-    drawLate(first);
-    drawLate(second);
-    expect(frames(2).flat()).toEqual([]);
+    expect(frames(4).flat()).toEqual([]);
     expect(asked).toEqual([]);
   });
 });

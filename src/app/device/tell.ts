@@ -1,4 +1,5 @@
 import type { PlannedPart } from '../../knit/piece/planned.ts';
+import { nextTask } from '../../pace/next-task.ts';
 import { settings } from '../settings/settings.ts';
 import { restDue } from '../state.ts';
 import { feelsAt } from './feels.ts';
@@ -22,9 +23,10 @@ export interface Stored {
 
 /**
  * Tells hand and ear, as far as she wants it, of the row that comes after one was stored; minds the sitting, and
- * with the first row asks the browser to keep it.
+ * with the first row asks the browser to keep it. Not in the task that shows the row as done: that has enough to do.
  */
-export function tellStored({ part, rows, now, isFirst }: Stored): void {
+export async function tellStored({ part, rows, now, isFirst }: Stored): Promise<void> {
+  await nextTask();
   // there is something worth keeping now; a browser that asks her asks but once
   if (isFirst) void askToKeep();
   stirred();

@@ -1,5 +1,6 @@
 import { batch } from '@preact/signals';
 import type { Fault, Result } from '../../knit/fault.ts';
+import { nextTask } from '../../pace/next-task.ts';
 import { FELT_MS, SLOW_MS } from '../../pace/order.ts';
 import type { MakeKey, PlanId } from '../../progress/log.ts';
 import { inVain } from '../../store/faults.ts';
@@ -67,6 +68,8 @@ async function workHead(head: Waiting, open: Store): Promise<Fault | undefined> 
       saving.value = 'slow';
     }, SLOW_MS - FELT_MS);
   }, FELT_MS);
+  // the words first: one task with both would hold up the frame that shows them
+  await nextTask();
   const { id, rows, plan } = head.place;
   const result = await head.write(open, id, rows, plan);
   clearTimeout(timer);

@@ -13,7 +13,9 @@ export function Ahead({ part, row }: Reading) {
   return (
     <section class="ahead">
       <p class="ahead-next">{saysNextShaping(part, row)}</p>
-      <Late of={toWork}>{ladder}</Late>
+      <Late of={toWork} turn="ladder">
+        {ladder}
+      </Late>
     </section>
   );
 }

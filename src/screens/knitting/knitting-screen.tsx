@@ -108,7 +108,7 @@ function Knitting({ id, part, garment }: KnittingProps) {
         <Spoken title={title} />
         <OverRow />
         <Progress />
-        <Late of={before} firstNow>
+        <Late of={before} firstNow turn="set-up">
           {(of) => <SetUp part={of} />}
         </Late>
         <RowInHand
@@ -118,10 +118,16 @@ function Knitting({ id, part, garment }: KnittingProps) {
           onLegend={() => setSheet('legend')}
         />
         {!isLooking.value && <LengthNotice />}
-        <Late of={noted}>{({ now, row }) => <RowNotes now={now} row={row} />}</Late>
-        <Late of={toWork}>{({ part: of, row }) => <Ahead part={of} row={row} />}</Late>
+        <Late of={noted} turn="notes">
+          {({ now, row }) => <RowNotes now={now} row={row} />}
+        </Late>
+        <Late of={toWork} turn="next shaping">
+          {({ part: of, row }) => <Ahead part={of} row={row} />}
+        </Late>
         <div ref={map}>
-          <Late of={inHand}>{(at) => <PlaceMap now={at} />}</Late>
+          <Late of={inHand} turn="map">
+            {(at) => <PlaceMap now={at} />}
+          </Late>
         </div>
       </Screen>
       <Sheets open={sheet} title={title} onClose={() => setSheet(undefined)} />
@@ -193,7 +199,7 @@ function Progress() {
           </span>
         </div>
       )}
-      <Late of={inHand} firstNow>
+      <Late of={inHand} firstNow turn="progress">
         {strip}
       </Late>
     </div>

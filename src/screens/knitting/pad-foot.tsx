@@ -28,8 +28,8 @@ export function PadFoot(props: PadFootProps) {
 
 function Thumb({ rowId, onRows }: PadFootProps) {
   const beside = useMemo(() => <Beside onRows={onRows} />, []);
-  // late, with all that is looked at second
-  const shaping = useLate(padShaping, true);
+  // the row first, then the pad: a frame that changes both takes too long on a slow phone
+  const shaping = useLate(padShaping, 'pad', true);
   if (locked.value) return <Locked />;
   if (isLooking.value) return <Looking />;
   if (atEnd.value) return <div class={`pad-row pad-${settings.value.hand} end-row`}>{beside}</div>;

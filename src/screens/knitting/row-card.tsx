@@ -68,7 +68,9 @@ const lengthOf = (work: string): 'short' | 'medium' | 'long' =>
 /** It has its own time, and is not gone through with the row's words. */
 const PlaceInPart = ({ part, onMap }: Pick<RowCardProps, 'part' | 'onMap'>) => (
   <div class="small-map-place">
-    <Late of={workedInHand}>{(rows) => <SmallMap part={part} worked={rows} onMap={onMap} />}</Late>
+    <Late of={workedInHand} turn="small map">
+      {(rows) => <SmallMap part={part} worked={rows} onMap={onMap} />}
+    </Late>
   </div>
 );
 

@@ -14,12 +14,14 @@ const none: Sentinel = { garments: 0, entries: 0, backupAt: 0, backupEntries: 0 
 
 export interface SentinelKeeper {
   read(): Sentinel;
-  change(part: (now: Sentinel) => Partial<Sentinel>): void;
+  /** `soon`: not before what is being done is done, since a row comes to the screen first */
+  change(part: (now: Sentinel) => Partial<Sentinel>, soon?: boolean): void;
 }
 
 export function sentinelIn(keep: SmallKeep | undefined, box: string): SentinelKeeper {
   const key = `${box}.sentinel`;
-  const read = (): Sentinel => {
+  const waiting: Parameters<SentinelKeeper['change']>[0][] = [];
+  const stored = (): Sentinel => {
     const found = readJson(keep, key) as Partial<Record<keyof Sentinel, unknown>> | null;
     const number = (name: keyof Sentinel) => {
       const value = found?.[name];
@@ -32,11 +34,23 @@ export function sentinelIn(keep: SmallKeep | undefined, box: string): SentinelKe
       backupEntries: number('backupEntries'),
     };
   };
+  const read = () => {
+    let now = stored();
+    for (const part of waiting) now = { ...now, ...part(now) };
+    return now;
+  };
+  const write = () => {
+    // a change that could not wait has taken along what did
+    if (waiting.length === 0) return;
+    writeJson(keep, key, read());
+    waiting.length = 0;
+  };
   return {
     read,
-    change(part) {
-      const now = read();
-      writeJson(keep, key, { ...now, ...part(now) });
+    change: (part, soon) => {
+      const isFirst = waiting.push(part) === 1;
+      if (!soon) write();
+      else if (isFirst) setTimeout(write);
     },
   };
 }

@@ -77,7 +77,7 @@ export function openTaps(need: TapsNeed): Taps {
     if (!written.ok) return refused(wish, written);
     unsure.delete(wish.make);
     seen.saw(written.value);
-    sentinel.change((was) => ({ entries: was.entries + 1 }));
+    sentinel.change((was) => ({ entries: was.entries + 1 }), true);
     tell({ kind: 'place', key: wish.make });
     return ok({ place: written.value });
   }

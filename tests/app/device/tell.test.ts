@@ -74,11 +74,12 @@ describe('a row that was stored', () => {
     settings.value = readSettings({});
     restDue.value = false;
   });
-  const store = async (rows: number, now: number, isFirst = false) =>
-    tellStored({ part, rows, now, isFirst });
+  const store = (rows: number, now: number, isFirst = false) => tellStored({ part, rows, now, isFirst });
 
-  it('is told to the hand where she wants it', async () => {
-    await store(6, 0);
+  it('is told to the hand where she wants it, and not in the task that shows it', async () => {
+    const telling = store(6, 0);
+    expect(felt).toEqual([]);
+    await telling;
     expect(felt).toEqual([buzzOf(['shaping'])]);
     settings.value = { ...settings.value, buzz: false };
     await store(7, MINUTE);
