@@ -171,14 +171,14 @@ describe('the source tree', () => {
     ).toHaveLength(1);
   });
 
-  it('plans nothing in a screen: rows are planned, mirrored and planned anew below', () => {
+  it('plans nothing in a screen: rows are planned, mirrored, planned anew and set into another gauge below', () => {
     const plans = (files: readonly SourceFile[]) =>
       files
         .filter(({ path }) => path.startsWith('screens/'))
         .filter((file) =>
           importsOf(file).some(
             ({ target, typeOnly }) =>
-              !typeOnly && /\/knit\/piece\/(?:plan|mirror|rework)(?:\.ts|\/)/.test(target),
+              !typeOnly && /\/knit\/piece\/(?:plan|mirror|rework|regauge)(?:\.ts|\/)/.test(target),
           ),
         )
         .map(({ path }) => path);

@@ -79,7 +79,7 @@ export interface OfA<Kind extends string> {
   readonly [kind]?: Kind;
 }
 
-/** Of a garment; `newGarmentId` makes one (src/app/drafts/editor/ids.ts). */
+/** Of a garment; `newGarmentId` makes one (src/app/garments/ids.ts). */
 export type GarmentId = string & OfA<'garment'>;
 
 /** Of a piece within its garment, whatever the piece is called; `newPieceId` makes one. */

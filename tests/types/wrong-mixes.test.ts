@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import type { PieceEntry } from '../../src/app/drafts/editor/garment-form.ts';
-import { newGarmentId, newPieceId } from '../../src/app/drafts/editor/ids.ts';
+import { newGarmentId, newPieceId } from '../../src/app/garments/ids.ts';
 import type { Plan, PlannedPart, ProvenPart, ShapingMark } from '../../src/knit/piece/planned.ts';
 import type { ReworkedPart } from '../../src/knit/piece/rework/replan.ts';
 import {

@@ -2,8 +2,8 @@ import { ok, type Result } from '../../knit/fault.ts';
 import type { Recipe } from '../../knit/piece/recipe.ts';
 import type { GarmentId } from '../../progress/log.ts';
 import type { GarmentRecord, PieceRecord, PlanRecord } from '../../store/records.ts';
-import { newGarmentId } from '../drafts/editor/ids.ts';
 import { store } from '../store.ts';
+import { newGarmentId } from './ids.ts';
 
 /** Spells it out, on the page's thread or beside it. */
 type PlansOf = (garment: GarmentRecord) => Result<PlanRecord[]> | Promise<Result<PlanRecord[]>>;

@@ -1,6 +1,6 @@
 import { change, garmentFaults } from '../../app/drafts/editor/editor.ts';
 import { type GarmentForm, gaugedAs, mainOf, readGarment } from '../../app/drafts/editor/garment-form.ts';
-import { newPieceId } from '../../app/drafts/editor/ids.ts';
+import { newPieceId } from '../../app/garments/ids.ts';
 import { goTo } from '../../app/navigate.ts';
 import type { PieceForm } from '../../knit/piece/form/form.ts';
 import { freshPiece } from '../../knit/piece/form/fresh.ts';

@@ -1,7 +1,7 @@
 import { checkOf } from '../../app/drafts/editor/check-of.ts';
 import { change } from '../../app/drafts/editor/editor.ts';
 import type { GarmentForm, PieceEntry } from '../../app/drafts/editor/garment-form.ts';
-import { newPieceId } from '../../app/drafts/editor/ids.ts';
+import { newPieceId } from '../../app/garments/ids.ts';
 import { freeName, inserted, moved, removed } from '../../knit/piece/form/list.ts';
 import { Icon } from '../../ui/icon/icon.tsx';
 import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';

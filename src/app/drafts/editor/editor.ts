@@ -3,13 +3,13 @@ import type { Fault } from '../../../knit/fault.ts';
 import { recipeToForm } from '../../../knit/piece/form/write-piece.ts';
 import type { GarmentId, PieceId } from '../../../progress/log.ts';
 import type { GarmentRecord } from '../../../store/records.ts';
+import { newGarmentId } from '../../garments/ids.ts';
 import { readOr, store } from '../../store.ts';
 import { keptDraft } from '../kept/kept-draft.ts';
 import { textIn } from '../kept/read-kept.ts';
 import { type Draft, draftKey } from './draft.ts';
 import { blankGarment, type GarmentForm, garmentToForm, readGarment } from './garment-form.ts';
 import { begin, changed, type History, undone } from './history.ts';
-import { newGarmentId } from './ids.ts';
 import { formOf } from './older-draft.ts';
 import { andThen, changedElsewhere, type Elsewhere, nothingElsewhere, ontoStored } from './onto-stored.ts';
 

@@ -1,5 +1,5 @@
-import type { GarmentId, PieceId } from '../../../progress/log.ts';
-import { randomId } from '../../../store/ids.ts';
+import type { GarmentId, PieceId } from '../../progress/log.ts';
+import { randomId } from '../../store/ids.ts';
 
 /** A piece's id, which its places are kept by. */
 export const newPieceId = (): PieceId => randomId(10);
