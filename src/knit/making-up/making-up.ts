@@ -67,9 +67,30 @@ function stepsOf(
     const step = stepOfJoints(id, own, groups);
     return step ? [step] : [];
   });
-  const steps = [...groups.blocked().map(blockStep), ...sewn, { id: 'ends', kind: 'ends' } as const];
+  const opening = worked.filter((one) => isOpening(one, groups));
+  if (opening.length > 0) byId.set(OPENING, opening);
+  const steps = [
+    ...groups.blocked().map(blockStep),
+    ...sewn,
+    ...opening.slice(0, 1).map(openingStep),
+    { id: 'ends', kind: 'ends' } as const,
+  ];
   return { steps, joined: byId };
 }
+
+const OPENING = 'opening';
+
+/** Of the panel itself: a band's ends go on with it. */
+const isOpening = ({ joint }: WorkedJoint, groups: PieceGroups): boolean =>
+  joint.kind === 'left free' &&
+  joint.as === 'opening' &&
+  groups.of('back')?.recipe.name === joint.line[0]?.piece;
+
+const openingStep = ({ lines: [line] }: WorkedJoint): MakingUpStep => ({
+  id: OPENING,
+  kind: 'opening',
+  rows: line?.laid[0]?.rows ?? 0,
+});
 
 /** A neck that is left for a band follows the seams that close it. */
 function inOrder(worked: readonly WorkedJoint[]): readonly WorkedJoint[] {

@@ -84,6 +84,8 @@ export type MakingUpStep = {
     }
   | { readonly kind: 'side seams'; readonly back: string; readonly front: string; readonly rows: Ease }
   | { readonly kind: 'sleeve seams'; readonly sleeve: string; readonly rows: number }
+  /** a back that is parted below its neck: closed with a button at its top; `rows` of one side */
+  | { readonly kind: 'opening'; readonly rows: number }
   | { readonly kind: 'ends' }
 );
 

@@ -53,7 +53,7 @@ function Whole({ view }: { readonly view: GarmentView }) {
         <Group title={say('garment.yarn')} says={garment.yarns?.map(({ name }) => name).join(', ')}>
           <YarnSection garment={garment} />
         </Group>
-        <Button wide icon="check" href={hrefTo('makingUp', { garment: garment.id })}>
+        <Button wide icon="onward" href={hrefTo('makingUp', { garment: garment.id })}>
           {say('garment.toMakingUp')}
         </Button>
         <Group title={say('garment.notes')} says={firstLine(garment.notes)}>
@@ -76,7 +76,7 @@ function GoOn({ view }: { readonly view: GarmentView }) {
   const make = piece?.makes.find((one) => one.make === place?.make);
   if (!place || !piece || !make)
     return (
-      <Button kind="main" wide icon="check" href={hrefTo('makingUp', { garment: view.garment.id })}>
+      <Button kind="main" wide icon="onward" href={hrefTo('makingUp', { garment: view.garment.id })}>
         {say('garment.toMakingUp')}
       </Button>
     );

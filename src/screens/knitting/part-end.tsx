@@ -73,7 +73,7 @@ function Next({ now }: { readonly now: InHand }) {
     return (
       <>
         <p class="part-end-work">{say('partEnd.allDone', { garment: view.garment.name })}</p>
-        <Button kind="main" icon="check" wide href={hrefTo('makingUp', { garment: now.place.garment })}>
+        <Button kind="main" icon="onward" wide href={hrefTo('makingUp', { garment: now.place.garment })}>
           {say('partEnd.toMakingUp')}
         </Button>
         {toGarment}

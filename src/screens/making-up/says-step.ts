@@ -40,6 +40,11 @@ function saysFor(step: MakingUpStep): SaidStep {
       return { title: say('makingUp.side'), lines: [saysSeam(step.rows, step.back, step.front)] };
     case 'sleeve seams':
       return { title: say('makingUp.sleeveSeams'), lines: [say('makingUp.seamEqual', { count: step.rows })] };
+    case 'opening':
+      return {
+        title: say('makingUp.opening'),
+        lines: [say('makingUp.openingLoop', { count: step.rows }), say('makingUp.openingTry')],
+      };
     case 'ends':
       return { title: say('makingUp.ends'), lines: [say('makingUp.endsHelp')] };
   }
@@ -54,15 +59,28 @@ function saysBlock({ piece, makes, widthMm, heightMm }: Of<'block'>): SaidStep {
   };
 }
 
-const saysShoulders = ({ first, second, oneMoreEvery }: Ease): string =>
-  oneMoreEvery === 0
+/** One more after every second or third stitch is no easing any more; common practice, no published source. */
+const LEAST_EVERY = 3;
+
+const isFarOff = ({ oneMoreEvery }: Ease): boolean => oneMoreEvery > 0 && oneMoreEvery < LEAST_EVERY;
+
+const saysFarOff = ({ first, second }: Ease): string => say('makingUp.doNotMatch', { first, second });
+
+const saysShoulders = (ease: Ease): string => {
+  const { first, second, oneMoreEvery } = ease;
+  if (isFarOff(ease)) return saysFarOff(ease);
+  return oneMoreEvery === 0
     ? say('makingUp.shouldersEqual', { count: first })
     : say('makingUp.shouldersEased', { back: first, front: second, every: oneMoreEvery });
+};
 
-const saysSeam = ({ first, second, oneMoreEvery }: Ease, a: string, b: string): string =>
-  oneMoreEvery === 0
+const saysSeam = (ease: Ease, a: string, b: string): string => {
+  const { first, second, oneMoreEvery } = ease;
+  if (isFarOff(ease)) return saysFarOff(ease);
+  return oneMoreEvery === 0
     ? say('makingUp.seamEqual', { count: first })
     : say('makingUp.seamEased', { first, second, a, b, every: oneMoreEvery });
+};
 
 /** What is said of a way to close a shoulder that is no seam. */
 const ways = {

@@ -17,6 +17,8 @@ export const words: Translation<typeof english> = {
   },
   shouldersEased:
     '{back} am Rücken, {front} am Vorderteil: nach je {every} eine mehr von der längeren Kante nehmen.',
+  doNotMatch:
+    '{first} auf der einen, {second} auf der anderen Seite: das passt nicht zusammen. Eines der beiden Teile ist anders geplant, als das andere es braucht; vor dem Nähen beide ansehen.',
   shoulderFirst: 'Rechte Schulternaht',
   shoulderEqual: {
     one: '{count} Masche auf jeder Seite: Masche an Masche.',
@@ -97,6 +99,14 @@ export const words: Translation<typeof english> = {
   },
   seamEased: '{first} Reihen: {a}, {second}: {b}; nach je {every} eine mehr von der längeren Kante nehmen.',
   sleeveSeams: 'Ärmelnähte',
+  opening: 'Den Schlitz im Rückenteil schließen',
+  openingLoop: {
+    one: 'Er ist {count} Reihe tief. Am Hals auf einer Seite einen Knopf annähen. Auf der anderen zwei Fäden als Schlinge legen, durch die der Knopf gerade geht, und sie mit Knopflochstichen umnähen.',
+    other:
+      'Er ist {count} Reihen tief. Am Hals auf einer Seite einen Knopf annähen. Auf der anderen zwei Fäden als Schlinge legen, durch die der Knopf gerade geht, und sie mit Knopflochstichen umnähen.',
+  },
+  openingTry:
+    'Zuerst über den Kopf probieren. Bei einem kleinen Kind muss der Knopf halten; die örtlichen Regeln gelten.',
   ends: 'Fäden vernähen',
   endsHelp: 'Entlang der Nähte, nicht quer durch das Gestrick.',
   cords:

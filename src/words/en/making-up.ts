@@ -15,6 +15,8 @@ export const words = {
   },
   shouldersEased:
     '{back} on the back, {front} on the front: take one more of the longer edge after every {every}.',
+  doNotMatch:
+    '{first} on the one, {second} on the other: these do not match. One of the two pieces is planned otherwise than the other asks for; look at both before you sew.',
   shoulderFirst: 'Right shoulder seam',
   shoulderEqual: {
     one: '{count} stitch on each side: stitch to stitch.',
@@ -96,6 +98,14 @@ export const words = {
   seamEased:
     '{first} rows on the {a}, {second} on the {b}: take one more of the longer edge after every {every}.',
   sleeveSeams: 'Sleeve seams',
+  opening: 'Fasten the opening of the back',
+  openingLoop: {
+    one: 'It is {count} row deep. Sew a button to one side at the neck. At the other lay two strands across as a loop that the button just passes, and work over them in buttonhole stitch.',
+    other:
+      'It is {count} rows deep. Sew a button to one side at the neck. At the other lay two strands across as a loop that the button just passes, and work over them in buttonhole stitch.',
+  },
+  openingTry:
+    'Try it over the head first. For a small child the button has to hold; follow your local rules.',
   ends: 'Weave in the ends',
   endsHelp: 'Along the seams, not across the fabric.',
   cords:
