@@ -17,10 +17,13 @@ export interface Known {
 const MANY = 150;
 /** A storage that is promised is lost with the phone all the same. Our own choice, no published source. */
 const MANY_WHERE_KEPT = 1500;
-export const PUT_OFF_MS = 21 * 24 * 3_600_000;
+const PUT_OFF_MS = 21 * 24 * 3_600_000;
+
+/** Whether 'not now', said then, still holds; both ms since 1970. A clock that was set back does not make it hold for ever. */
+export const isPutOff = (then: number, now: number): boolean => then <= now && now - then < PUT_OFF_MS;
 
 /** Whether one line shall ask for a backup: never twice within three weeks, and never where a file is kept by itself. */
 export function wantsBackup({ kept, unsaved, hasKeptFile, putOff, now }: Known): boolean {
-  if (hasKeptFile || (putOff <= now && now - putOff < PUT_OFF_MS)) return false;
+  if (hasKeptFile || isPutOff(putOff, now)) return false;
   return unsaved >= (kept === 'kept' ? MANY_WHERE_KEPT : MANY);
 }

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import { backupState } from '../backup/backup.ts';
 import { keptFile } from '../backup/backup-file.ts';
-import { PUT_OFF_MS, wantsBackup } from '../backup/reminder.ts';
+import { isPutOff, wantsBackup } from '../backup/reminder.ts';
 import { readOr, store } from '../store.ts';
 import { offer, whereOpened } from './installing.ts';
 import { isKept } from './room.ts';
@@ -29,7 +29,6 @@ export async function findQuietLine(isEmpty: boolean): Promise<void> {
     return typeof at === 'number' ? at : 0;
   };
   const now = Date.now();
-  const isPutOff = (line: QuietLine) => putOff(line) <= now && now - putOff(line) < PUT_OFF_MS;
   const { entries, backupEntries } = await backupState();
   const asksBackup = wantsBackup({
     kept: await isKept(),
@@ -46,7 +45,7 @@ export async function findQuietLine(isEmpty: boolean): Promise<void> {
     return mayInstall ? 'install' : undefined;
   };
   const line = found();
-  quietLine.value = line !== undefined && isPutOff(line) ? undefined : line;
+  quietLine.value = line !== undefined && isPutOff(putOff(line), now) ? undefined : line;
 }
 
 /** 'Not now': gone for some weeks. */

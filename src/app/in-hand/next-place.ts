@@ -3,7 +3,7 @@ import type { PlaceRecord } from '../../store/records.ts';
 /** Where a make goes on: its part that was knitted last while rows are left in it, else its first part with rows left, else its last. */
 export function nextPlace(places: readonly PlaceRecord[]): PlaceRecord | undefined {
   const open = places.filter(({ rows, total }) => rows < total);
-  const last = latest(places);
+  const last = latestKnitted(places);
   return last && last.rows < last.total ? last : (open[0] ?? places.at(-1));
 }
 
@@ -14,13 +14,16 @@ export function nextOf(
   const open = makes
     .flatMap(({ places }) => nextPlace(places) ?? [])
     .filter(({ rows, total }) => rows < total);
-  const [first] = open;
-  return first && open.reduce((best, place) => (place.touched > best.touched ? place : best), first);
+  return lastTouched(open);
 }
 
 /** The place knitted last; undefined before the first row. */
-function latest(places: readonly PlaceRecord[]): PlaceRecord | undefined {
-  const begun = places.filter(({ touched }) => touched > 0);
-  const [first] = begun;
-  return first && begun.reduce((best, place) => (place.touched > best.touched ? place : best), first);
-}
+export const latestKnitted = (places: readonly PlaceRecord[]): PlaceRecord | undefined =>
+  lastTouched(places.filter(({ touched }) => touched > 0));
+
+/** Of places that were touched alike the first one. */
+const lastTouched = (places: readonly PlaceRecord[]): PlaceRecord | undefined =>
+  places.reduce<PlaceRecord | undefined>(
+    (best, place) => (best === undefined || place.touched > best.touched ? place : best),
+    undefined,
+  );

@@ -1,4 +1,4 @@
-import { useMemo } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { design, drafted } from '../../app/drafts/design/designer.ts';
 import type { Draft } from '../../knit/garment/draft.ts';
 import { finishedBeside } from '../../knit/garment/finished-beside.ts';
@@ -11,12 +11,13 @@ import { saysName } from './says-name.ts';
 
 /** What it measures, each rounding stated, each seam held against its neighbour. */
 export function See() {
+  const [isOpen, setOpen] = useState(false);
   const made = drafted.value;
   if (!made?.ok) return null;
   const draft = made.value;
   return (
-    <Group title={say('draft.see')}>
-      <MadeUp draft={draft} />
+    <Group title={say('draft.see')} onToggle={setOpen}>
+      {isOpen && <MadeUp draft={draft} />}
       <Roundings list={draft.roundings} />
       <Worst draft={draft} />
       <Seams draft={draft} />
@@ -24,7 +25,7 @@ export function See() {
   );
 }
 
-/** What she puts on in the end, beside what she asked for. */
+/** What she puts on in the end, beside what she asked for. Every piece is planned for it, so it is not worked out unseen with each figure typed. */
 function MadeUp({ draft }: { readonly draft: Draft }) {
   const now = design.value;
   const list = useMemo(() => (now ? finishedBeside(now, draft) : []), [now, draft]);

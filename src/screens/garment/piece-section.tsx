@@ -1,3 +1,4 @@
+import { latestKnitted } from '../../app/in-hand/next-place.ts';
 import { goTo } from '../../app/navigate.ts';
 import type { MakeView, PieceView } from '../../app/state.ts';
 import type { PlaceRecord } from '../../store/records.ts';
@@ -57,11 +58,8 @@ function Make({ piece, make }: { readonly piece: PieceView; readonly make: MakeV
 
 /** The part knitted last; undefined before the first row. */
 function partInHand(places: readonly PlaceRecord[]): number | undefined {
-  const last = places.reduce(
-    (best, place, i) => (place.touched > (places[best]?.touched ?? 0) ? i : best),
-    0,
-  );
-  return (places[last]?.touched ?? 0) > 0 ? last : undefined;
+  const last = latestKnitted(places);
+  return last && places.indexOf(last);
 }
 
 function PartLink({ place, what }: { readonly place: PlaceRecord; readonly what: string }) {
