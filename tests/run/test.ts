@@ -6,7 +6,7 @@
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { seed } from '../seed.ts';
-import { add, printTally, type Tally, tallyReport } from './results.ts';
+import { add, failuresOf, printTally, type Tally, tallyReport } from './results.ts';
 import { checks, printStep, runStep, runTogether, type Step } from './steps.ts';
 
 const { values, positionals: paths } = parseArgs({
@@ -56,6 +56,8 @@ const inTests = tested.map((step, index) => {
 });
 const total = [inChecks, ...inTests].reduce(add);
 
+const failures = projects.flatMap((project) => failuresOf(reportPath(project)));
+if (failures.length > 0) console.log(`\n${failures.join('\n\n')}`);
 console.log(`\n${[...checked, ...tested].map(printStep).join('\n')}\n`);
 if (total.passed + total.failed === 0) console.log(`No test has ${paths.join(' or ')} in its path.`);
 console.log(printTally(total));
