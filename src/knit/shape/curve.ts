@@ -57,11 +57,11 @@ export function xAt(curve: Curve, y: number): number {
   return endOf(last)[0];
 }
 
-/** t at which a segment that never falls reaches height y, by halving: 40 times leaves less than 1e-12. */
+/** t at which a segment that rises beyond height y reaches it, by halving: 40 times leaves less than 1e-12. */
 function solve(segment: Segment, y: number): number {
   if (segment.length === 2) {
     const [from, to] = segment;
-    return to[1] === from[1] ? 1 : (y - from[1]) / (to[1] - from[1]);
+    return (y - from[1]) / (to[1] - from[1]);
   }
   const [[, a], [, b], [, c], [, d]] = segment;
   const cubic = d - 3 * c + 3 * b - a;

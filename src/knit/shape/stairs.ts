@@ -86,10 +86,10 @@ function falling(rounded: readonly number[], targets: readonly number[]): readon
   let run = steps.length;
   while (run > 0 && (steps[run - 1] ?? 0) < 2) run -= 1;
   const whole = laidFalling(rounded, targets, run);
-  if (worstOf(whole, targets) <= FAR) return whole;
+  if (whole && worstOf(whole, targets) <= FAR) return whole;
   const steep = targets.findIndex((target, i) => target - (targets[i - 1] ?? 0) < 2);
   const part = laidFalling(rounded, targets, steep === -1 ? run : Math.min(steep, run));
-  return worstOf(part, targets) <= 1 ? part : rounded;
+  return part && worstOf(part, targets) <= 1 ? part : rounded;
 }
 
 /** Stitches off its curve that order is worth. */
@@ -98,53 +98,53 @@ const FAR = 0.75;
 const worstOf = (stairs: readonly number[], targets: readonly number[]): number =>
   stairs.reduce((worst, stair, i) => Math.max(worst, Math.abs(stair - (targets[i] ?? 0))), 0);
 
-function laidFalling(rounded: readonly number[], targets: readonly number[], run: number): readonly number[] {
+/** Undefined where the steps of the run cannot be put in order within a stitch of their targets. */
+function laidFalling(
+  rounded: readonly number[],
+  targets: readonly number[],
+  run: number,
+): readonly number[] | undefined {
   const steps = rounded.slice(0, run).map((n, i) => n - (rounded[i - 1] ?? 0));
   const isInOrder = steps.slice(1).every((step, i) => step <= (steps[i] ?? 0));
-  if (run < 2 || isInOrder || steps.some((step) => step < 1)) return rounded;
-  return [...nearestFalling(targets.slice(0, run), rounded[run - 1] ?? 0), ...rounded.slice(run)];
+  if (isInOrder || steps.some((step) => step < 1)) return rounded;
+  const laid = nearestFalling(targets.slice(0, run), rounded[run - 1] ?? 0);
+  return laid && [...laid, ...rounded.slice(run)];
 }
 
 interface Way {
+  /** where it is, and how big its last step was */
+  readonly stair: number;
+  readonly step: number;
   readonly worst: number;
   readonly at: readonly number[];
 }
 
-/** How far beside the targets a run in order is looked for, stitches. */
-const REACH = 3;
-
-/** Of all falling runs of steps that end at `total`, one whose worst distance from the targets is least. */
-function nearestFalling(targets: readonly number[], total: number): readonly number[] {
-  // ways by where they are and how big their last step was; the better one of two that agree in both goes on
-  let ways = new Map<string, { at: number; step: number; way: Way }>();
-  ways.set('0', { at: 0, step: Number.POSITIVE_INFINITY, way: { worst: 0, at: [] } });
-  targets.forEach((target, i) => {
-    const next = new Map<string, { at: number; step: number; way: Way }>();
-    for (const { at, step, way } of ways.values()) {
-      const from = i === targets.length - 1 ? total : Math.max(at + 1, Math.round(target) - REACH);
-      const to = i === targets.length - 1 ? total : Math.min(total, Math.round(target) + REACH);
-      for (let n = from; n <= to && n - at <= step; n += 1) {
-        if (n <= at) continue;
-        const worst = Math.max(way.worst, Math.abs(n - target));
-        const key = `${n} ${n - at}`;
-        if (worst < (next.get(key)?.way.worst ?? Number.POSITIVE_INFINITY)) {
-          next.set(key, { at: n, step: n - at, way: { worst, at: [...way.at, n] } });
-        }
+/**
+ * Of all falling runs of steps that end at `total`, one whose worst distance from the targets is least; undefined
+ * where all but the last stair cannot lie within a stitch of their targets.
+ */
+function nearestFalling(targets: readonly number[], total: number): readonly number[] | undefined {
+  let ways: readonly Way[] = [{ stair: 0, step: Number.POSITIVE_INFINITY, worst: 0, at: [] }];
+  for (const [i, target] of targets.entries()) {
+    // of two ways that agree in where they are and in their last step the better one goes on
+    const next = new Map<string, Way>();
+    for (const { stair: before, step: stepBefore, worst: worstBefore, at } of ways) {
+      for (const stair of i === targets.length - 1 ? [total] : nearest(target)) {
+        const step = stair - before;
+        if (step < 1 || step > stepBefore) continue;
+        const worst = Math.max(worstBefore, Math.abs(stair - target));
+        const key = `${stair} ${step}`;
+        if (worst < (next.get(key)?.worst ?? Number.POSITIVE_INFINITY))
+          next.set(key, { stair, step, worst, at: [...at, stair] });
       }
     }
-    ways = next;
-  });
-  let best: Way | undefined;
-  for (const { way } of ways.values()) if (!best || way.worst < best.worst) best = way;
-  return best?.at ?? sortedRun(targets, total);
+    ways = [...next.values()];
+  }
+  return ways.reduce<Way | undefined>(
+    (best, way) => (best && best.worst <= way.worst ? best : way),
+    undefined,
+  )?.at;
 }
 
-/** Where nothing lies within reach: the plain rounding with its steps sorted. */
-function sortedRun(targets: readonly number[], total: number): readonly number[] {
-  const stairs = targets.map((target, i) =>
-    i === targets.length - 1 ? total : clamp(Math.round(target), total),
-  );
-  const steps = stairs.map((n, i) => n - (stairs[i - 1] ?? 0)).sort((a, b) => b - a);
-  let at = 0;
-  return steps.map((step) => (at += step));
-}
+/** Those whole stitches among which all lie that are within one of a target. */
+const nearest = (target: number): number[] => [-1, 0, 1].map((by) => Math.round(target) + by);

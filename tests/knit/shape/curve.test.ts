@@ -4,7 +4,17 @@ import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { capCurve, neckCurve, setInCurve } from '../../../src/knit/garment/curves.ts';
 import { BACK_NECK, necks } from '../../../src/knit/garment/kinds/necks.ts';
-import { type Curve, lengthOf, type Point, pointAt, pointsOf, xAt } from '../../../src/knit/shape/curve.ts';
+import {
+  type Curve,
+  chain,
+  lengthOf,
+  levelThenUpright,
+  line,
+  type Point,
+  pointAt,
+  pointsOf,
+  xAt,
+} from '../../../src/knit/shape/curve.ts';
 
 // random sweeps take their time on a busy machine
 vi.setConfig({ testTimeout: 60_000 });
@@ -66,5 +76,71 @@ describe('curves', () => {
     if (!arc) throw new Error('an arc');
     const length = lengthOf([arc]);
     expect(Math.abs(length - (Math.PI * 100) / 2) / length).toBeLessThan(0.0003);
+  });
+});
+
+describe('where an edge is at a height', () => {
+  // up from 10 mm high, leaning out, then level, then leaning in
+  const edge = chain([
+    [40, 10],
+    [50, 30],
+    [44, 30],
+    [34, 70],
+  ]);
+
+  it('lies on its straight lines, at a level stretch at the far end, and at its ends above and below them', () => {
+    const heights = [-5, 9, 10, 15, 20, 29, 30, 31, 50, 69, 70, 71];
+    expect(heights.map((y) => xAt(edge, y))).toEqual([
+      40, 40, 40, 42.5, 45, 49.5, 44, 43.75, 39, 34.25, 34, 34,
+    ]);
+  });
+
+  it('at the height of a level beginning is where the row above it has it', () => {
+    const level = chain([
+      [0, 10],
+      [8, 10],
+      [6, 20],
+    ]);
+    expect([9.9, 10, 15].map((y) => xAt(level, y))).toEqual([0, 8, 7]);
+  });
+
+  it('of a quarter circle lies on the circle, to 0.03 % of its radius', () => {
+    const arc = [levelThenUpright([20, 50], [120, 150])];
+    for (const y of [50, 60, 90, 120, 149])
+      expect(Math.abs(Math.hypot(xAt(arc, y) - 20, 150 - y) - 100)).toBeLessThan(0.03);
+    expect(xAt(arc, 150)).toBe(120);
+  });
+
+  it('is nowhere where there is no edge, which has no length and no points', () => {
+    expect(xAt([], 3)).toBe(0);
+    expect(lengthOf([])).toBe(0);
+    expect(pointsOf([])).toEqual([]);
+    expect(chain([])).toEqual([]);
+  });
+});
+
+describe('a curve drawn', () => {
+  const arc = levelThenUpright([0, 0], [30, 40]);
+
+  it('is its corners, and chords of each arc, as many as asked for, the ends exactly', () => {
+    const curve: Curve = [line([-10, 0], [0, 0]), arc, line([30, 40], [30, 60])];
+    const points = pointsOf(curve, 2);
+    expect(points.map(([x, y]) => [Math.round(x), Math.round(y)])).toEqual([
+      [-10, 0],
+      [0, 0],
+      // sin 45° and 1 − cos 45° of 30 and 40 mm
+      [21, 12],
+      [30, 40],
+      [30, 60],
+    ]);
+    expect(pointsOf([arc])).toHaveLength(17);
+  });
+
+  it('a line is as long as Pythagoras has it: 3, 4, 5', () => {
+    expect(lengthOf([line([7, 1], [4, 5]), line([4, 5], [-1, 17])])).toBe(5 + 13);
+  });
+
+  it('a point of a line lies at its share of it', () => {
+    expect(pointAt(line([10, 4], [20, 24]), 0.25)).toEqual([12.5, 9]);
   });
 });

@@ -10,7 +10,7 @@ import {
 import { necks } from '../../../src/knit/garment/kinds/necks.ts';
 import type { Gauge } from '../../../src/knit/gauge.ts';
 import { type Edges, shapingOf, stepsOf, turned } from '../../../src/knit/shape/edge-steps.ts';
-import { type EdgeWish, knitEdge } from '../../../src/knit/shape/outline.ts';
+import { type EdgeWish, heightOfPair, knitEdge, uprightEdge } from '../../../src/knit/shape/outline.ts';
 import { stairsOf } from '../../../src/knit/shape/stairs.ts';
 import { someGauge } from '../../arbitraries/design.ts';
 
@@ -120,6 +120,48 @@ describe('outline to rows', () => {
         }
       }),
     );
+  });
+
+  it('is read halfway up each pair of rows: 25 rows to 10 cm are pairs of 8 mm', () => {
+    const g: Gauge = { stitches: 20, rows: 25 };
+    expect([0, 1, 2, 9].map((pair) => heightOfPair(pair, g))).toEqual([4, 12, 20, 76]);
+  });
+
+  it('in stitches from the middle, spelled out: 40 mm in over four pairs of 8 mm, at 2 stitches to 10 mm', () => {
+    const edge: Omit<EdgeWish, 'order'> = {
+      curve: [
+        [
+          [100, 0],
+          [60, 32],
+        ],
+      ],
+      gauge: { stitches: 20, rows: 25 },
+      pairs: 4,
+      start: 20,
+      end: 12,
+    };
+    // the line is 95, 85, 75 and 65 mm from the middle there: 19, 17, 15 and 13 stitches
+    const by = (as: string, last: string) => [
+      { pair: 0, by: -1, as: 'single' },
+      { pair: 1, by: -2, as },
+      { pair: 2, by: -2, as },
+      { pair: 3, by: -3, as: last },
+    ];
+    const free = knitEdge({ ...edge, order: 'free' });
+    expect(free).toEqual({
+      at: [19, 17, 15, 12],
+      steps: by('single', 'group'),
+      worst: { stitches: 1, pair: 3 },
+    });
+    expect(knitEdge({ ...edge, order: 'rising' }).steps).toEqual(by('group', 'group'));
+    expect(knitEdge({ ...edge, order: 'free', outward: -1 }).steps).toEqual(
+      free.steps.map((step) => ({ ...step, by: -step.by })),
+    );
+    expect(knitEdge({ ...edge, order: 'free', endsLevel: true }).at).toEqual([19, 17, 15, 13]);
+  });
+
+  it('that does not move has no step', () => {
+    expect(uprightEdge(3, 25)).toEqual({ at: [25, 25, 25], steps: [], worst: { stitches: 0, pair: 0 } });
   });
 
   it('an edge of 14 stitches with a curve like an armhole is bound off in falling groups, then decreased', () => {

@@ -51,14 +51,38 @@ describe('stitches spread over a row, for every row up to 60 stitches', () => {
   it('says how many the row can take when it is asked for more', () => {
     expect(spread(40, 40)).toMatchObject({
       ok: false,
-      faults: [{ code: 'too many for one row', figures: { mostTimes: 39 } }],
+      faults: [{ code: 'too many for one row', figures: { stitches: 40, times: 40, mostTimes: 39 } }],
     });
-    expect(spread(9, -5)).toMatchObject({ ok: false, faults: [{ figures: { mostTimes: 4 } }] });
+    expect(spread(9, -5)).toMatchObject({
+      ok: false,
+      faults: [{ code: 'too many for one row', figures: { stitches: 9, times: 5, mostTimes: 4 } }],
+    });
   });
 
   it('refuses halves and nothing', () => {
-    expect(spread(40, 2.5).ok).toBe(false);
-    expect(spread(0, 1).ok).toBe(false);
+    for (const [stitches, change] of [
+      [40, 2.5],
+      [40, Number.NaN],
+      [40.5, 2],
+      [0, 1],
+      [0, 0],
+      [-3, 0],
+    ] as const)
+      expect(spread(stitches, change)).toMatchObject({ ok: false, faults: [{ code: 'bad count' }] });
     expect(groups(7, 0)).toEqual([7]);
+    expect(groups(1, 0)).toEqual([1]);
+  });
+
+  // 40 and 4: after stitches 5, 15, 25, 35. 10 and 3: after 1.67, 5 and 8.33. Where a half goes is laid down here.
+  it.each([
+    [40, 4, 44, [5, 10, 10, 10, 5]],
+    [10, 3, 13, [2, 3, 3, 2]],
+    [3, 1, 4, [2, 1]],
+    [40, -4, 36, [4, 8, 8, 8, 4]],
+    [10, -3, 7, [1, 1, 1, 1]],
+    [6, -3, 3, [0, 0, 0, 0]],
+    [7, -1, 6, [3, 2]],
+  ])('%i stitches, %i: %i, the plain ones counted out', (stitches, change, after, laid) => {
+    expect(spread(stitches, change)).toEqual({ ok: true, value: { stitches, change, after, groups: laid } });
   });
 });
