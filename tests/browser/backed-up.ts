@@ -5,15 +5,25 @@ import { backupFile } from '../../src/store/backup/export.ts';
 import { openStore } from '../../src/store/store.ts';
 import { type RecordedDatabase, recordDatabase, restoreDatabase } from '../store/box/recorded-database.ts';
 import { told } from '../told.ts';
+import { until } from './until.ts';
+
+/** All that lies in the page's box now. */
+const recordedOn = (page: Page): Promise<RecordedDatabase> =>
+  page.evaluate(`(${recordDatabase.toString()})(indexedDB, document.documentElement.dataset.box)`);
+
+/** Waits until what was typed or chosen lies in the box: it is written beside the screen. */
+export const liesInTheBox = (page: Page, text: string): Promise<unknown> =>
+  until(
+    async () => JSON.stringify(await recordedOn(page)).includes(text),
+    (lies) => lies,
+  );
 
 /**
  * Makes a backup of what is on the phone now, in a box like it; gives what keeps it from being whole. `tried`: boxes of
  * which one was made already.
  */
 export async function whatNoBackupHas(page: Page, tried: Set<string>): Promise<string[]> {
-  const recorded = (await page.evaluate(
-    `(${recordDatabase.toString()})(indexedDB, document.documentElement.dataset.box)`,
-  )) as RecordedDatabase;
+  const recorded = await recordedOn(page);
   const text = JSON.stringify(recorded);
   if (tried.has(text)) return [];
   tried.add(text);

@@ -4,6 +4,7 @@ import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { openPhone, type Phone, removeProfiles } from './drive.ts';
 import { knitterAt } from './knitter.ts';
+import { until } from './until.ts';
 
 afterAll(removeProfiles);
 
@@ -89,10 +90,12 @@ describe('with the keyboard alone', () => {
       await knitter.open('#/k/sample/back/0/1');
       await page.reload();
       await knitter.shows(7);
-      // what the phone does for the screen is a file of its own, there a moment after the row
-      await page.waitForTimeout(500);
-      await page.keyboard.press('PageDown');
-      await knitter.shows(8);
+      // what hears the keys is a file of its own, there a moment after the row: she presses until one is heard
+      const pressed = async () => {
+        await page.keyboard.press('PageDown');
+        return (await knitter.row()).row;
+      };
+      await until(pressed, (row) => row > 7);
     }));
 });
 

@@ -2,6 +2,7 @@ import { mkdirSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { type Served, serve } from '../run/serve.ts';
+import { liesInTheBox } from './backed-up.ts';
 import { openPhone, type Phone, type phones, removeProfiles, walkedOn } from './drive.ts';
 import { until } from './until.ts';
 
@@ -96,7 +97,7 @@ describe('a garment from measures and a swatch', () => {
     expect(await make.isDisabled()).toBe(false);
 
     await page.getByLabel('Name of the garment').fill('Grey pullover');
-    await page.waitForTimeout(300);
+    await liesInTheBox(page, 'Grey pullover');
     await page.reload();
     await page.locator('.group').first().waitFor();
     await openAll(page);
@@ -140,8 +141,7 @@ describe('a garment from measures and a swatch', () => {
       () => chest.inputValue(),
       (value) => value === '70',
     );
-    // what is chosen is written beside the screen
-    await page.waitForTimeout(500);
+    await liesInTheBox(page, '"person":{"name":"Ida"}');
     await page.close();
     const inInches = await (phone as Phone).context.newPage();
     await inInches.goto(`${host.url}#/draft`);

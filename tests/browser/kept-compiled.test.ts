@@ -6,6 +6,7 @@ import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { initialScripts } from '../run/sizes.ts';
 import { openPhone, removeProfiles } from './drive.ts';
+import { until } from './until.ts';
 import { workerReady } from './worker.ts';
 
 afterAll(removeProfiles);
@@ -23,7 +24,12 @@ it('is compiled once: later starts take the first script as it was kept, with al
   expect(await bytesTakenCompiled(context, host.url)).toBe(0);
   // without the functions that had not run when it was kept it is less than one and a half times the script
   const size = statSync(join(dist, script)).size;
-  expect(await bytesTakenCompiled(context, host.url)).toBeGreaterThan(2 * size);
+  // what was compiled is written down beside the page, and on a busy machine not before the next start
+  await until(
+    () => bytesTakenCompiled(context, host.url),
+    (bytes) => bytes > 2 * size,
+    30_000,
+  );
   await close();
 });
 

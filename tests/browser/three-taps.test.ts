@@ -28,7 +28,14 @@ async function unfolded(page: Page): Promise<readonly string[]> {
 async function opened(page: Page, url: string, hash: string): Promise<void> {
   await page.goto(`${url}${hash}`);
   await page.getByRole('heading', { level: 1 }).first().waitFor();
-  await page.waitForTimeout(500);
+  // late parts come after the heading: no link has joined the others for a while
+  let links = await linksOn(page);
+  for (let same = 0; same < 4; ) {
+    await page.waitForTimeout(150);
+    const now = await linksOn(page);
+    same = now.length === links.length ? same + 1 : 0;
+    links = now;
+  }
 }
 
 describe('from the workbasket', () => {
