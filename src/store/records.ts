@@ -2,7 +2,7 @@ import type { Garment } from '../knit/piece/garment.ts';
 import type { PlannedPart } from '../knit/piece/planned.ts';
 import type { Recipe } from '../knit/piece/recipe.ts';
 import type { Taken } from '../knit/yarn/need.ts';
-import type { Stripe } from '../knit/yarn/stripes.ts';
+import type { Stripe, Striped } from '../knit/yarn/stripes.ts';
 import type { EntryKind, GarmentId, MakeId, MakeKey, PieceId, PlanId } from '../progress/log.ts';
 import { stableJson } from './backup/stable.ts';
 import { contentHash } from './content-hash.ts';
@@ -30,6 +30,8 @@ export interface GarmentFields extends Omit<Garment, 'pieces'> {
   readonly taken?: readonly Taken[];
   /** stripes by rows, repeated in turn */
   readonly stripes?: readonly Stripe[];
+  /** where they lie, by piece id; without it they begin anew with each part, as older garments have them */
+  readonly striped?: Readonly<Record<string, Striped>>;
 }
 
 /** `id` stays when the piece is renamed or reworked; makes are keyed by it. */

@@ -4,7 +4,7 @@ import type { ReadDesign } from '../../src/app/drafts/pattern/draft.ts';
 import { fabricNames } from '../../src/knit/fabric.ts';
 import type { Swatch, Yarn } from '../../src/knit/piece/garment.ts';
 import type { Taken } from '../../src/knit/yarn/need.ts';
-import type { Stripe } from '../../src/knit/yarn/stripes.ts';
+import type { Stripe, Striped } from '../../src/knit/yarn/stripes.ts';
 import type { GarmentRecord, PieceRecord } from '../../src/store/records.ts';
 import { anyJoint } from './any-joint.ts';
 import { anyRecipe } from './any-recipe.ts';
@@ -98,6 +98,18 @@ export const anyGarment = (): fc.Arbitrary<GarmentRecord> =>
     ),
     stripes: maybe(
       fc.array(madeOf<Stripe>({ colour: someText(12), rows: someCount(0, 40) }), { maxLength: 3 }),
+    ),
+    striped: maybe(
+      fc.dictionary(
+        fc.constantFrom('pattern1', 'pattern2'),
+        madeOf<Striped>({
+          first: someCount(1, 40),
+          last: maybe(someCount(1, 400)),
+          at: fc.integer({ min: -400, max: 400 }),
+          back: maybe(fc.constant(true as const)),
+        }),
+        { noNullPrototype: true },
+      ),
     ),
     // the store's to give, when a garment that lies in the box is changed
     marks: missing,

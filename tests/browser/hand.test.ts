@@ -306,6 +306,9 @@ describe('stripes', () => {
       await page.getByText('Kept').first().waitFor();
       await knitter.open('#/k/sample/back/0/1');
       await page.getByText('in woad').waitFor();
+      // the first colour up to the rib's end, and then two rows of each
+      await goTo(page, knitter, 19);
+      await page.locator('.ladder b', { hasText: 'weld' }).first().waitFor();
       await knitter.knit(2);
       await page.getByText('change to weld').waitFor();
     }));

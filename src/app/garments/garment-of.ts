@@ -12,6 +12,7 @@ const ofTheStore: Readonly<Record<OfTheStore, true>> = {
   ticked: true,
   taken: true,
   stripes: true,
+  striped: true,
   marks: true,
 };
 

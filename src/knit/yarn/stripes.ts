@@ -7,11 +7,24 @@ export interface Stripe {
   readonly rows: number;
 }
 
-/** The colour of a row (from 1). Stripes without rows have no colour to give. */
+/**
+ * Where a piece is striped. Its rows are counted from its cast-on through its parts; those before `first` and after
+ * `last` are knitted in the first colour.
+ */
+export interface Striped {
+  readonly first: number;
+  readonly last?: number;
+  /** row of the stripes (from 1; any whole number, since they repeat) with which row `first` is knitted */
+  readonly at: number;
+  /** they run backwards, as on a sleeve knitted from the top down */
+  readonly back?: true;
+}
+
+/** The colour of a row of the stripes (from 1; any whole number). Stripes without rows have no colour to give. */
 export function colourOf(stripes: readonly Stripe[], row: number): string | undefined {
   const period = stripes.reduce((sum, s) => sum + s.rows, 0);
   if (period <= 0) return undefined;
-  let at = (row - 1) % period;
+  let at = (((row - 1) % period) + period) % period;
   for (const stripe of stripes) {
     if (at < stripe.rows) return stripe.colour;
     at -= stripe.rows;
@@ -19,13 +32,58 @@ export function colourOf(stripes: readonly Stripe[], row: number): string | unde
   return undefined;
 }
 
+/** A garment's stripes: by piece where they were laid through the pieces; without that they begin anew with each part. */
+export interface StripesOf {
+  readonly stripes?: readonly Stripe[];
+  /** by the piece's id; a piece that is not among them is not striped */
+  readonly striped?: Readonly<Record<string, Striped>>;
+}
+
+/** Gives the colour of a part's row (from 1 within the part; 0 is its set-up); undefined where there are no stripes. */
+export function coloursOf(
+  { stripes = [], striped }: StripesOf,
+  piece: string,
+  parts: readonly PlannedPart[],
+  part: PlannedPart,
+): (row: number) => string | undefined {
+  // as garments were shown before stripes went on through the parts
+  if (striped === undefined) return (row) => (row < 1 ? undefined : colourOf(stripes, row));
+  const own = Object.hasOwn(striped, piece) ? striped[piece] : undefined;
+  const below = rowsBelow(parts, part);
+  return (row) => colourOf(stripes, own ? rowOfStripes(own, below + lastOfColour(part, row)) : 1);
+}
+
+/** All is bound off in the colour of the row before it, which hides the edge in a seam; common practice, no published source. */
+const lastOfColour = ({ end, rows }: PlannedPart, row: number): number =>
+  end === 'bind off' && row === rows.length ? row - 1 : row;
+
+function rowOfStripes({ first, last = Number.POSITIVE_INFINITY, at, back }: Striped, row: number): number {
+  if (row < first || row > last) return 1;
+  return at + (back ? first - row : row - first);
+}
+
+/** Rows of the piece from its cast-on to where a part begins. */
+export function rowsBelow(parts: readonly PlannedPart[], part: PlannedPart): number {
+  let rows = 0;
+  let below = parts.find(({ name }) => name === part.parent);
+  while (below) {
+    const { parent } = below;
+    rows += below.rows.length;
+    below = parts.find(({ name }) => name === parent);
+  }
+  return rows;
+}
+
 /** Loops of a part by colour; the set-up goes with row 1. They add up to the loops of the whole part. */
-export function loopsByColour(part: PlannedPart, stripes: readonly Stripe[]): ReadonlyMap<string, number> {
+export function loopsByColour(
+  part: PlannedPart,
+  colour: (row: number) => string | undefined,
+): ReadonlyMap<string, number> {
   const loops = new Map<string, number>();
-  const add = (colour: string | undefined, count: number): void => {
-    if (colour !== undefined) loops.set(colour, (loops.get(colour) ?? 0) + count);
+  const add = (name: string | undefined, count: number): void => {
+    if (name !== undefined) loops.set(name, (loops.get(name) ?? 0) + count);
   };
-  add(colourOf(stripes, 1), setUpLoops(part));
-  for (const row of part.rows) add(colourOf(stripes, row.n), rowLoops(row));
+  add(colour(1), setUpLoops(part));
+  for (const row of part.rows) add(colour(row.n), rowLoops(row));
   return loops;
 }

@@ -7,6 +7,7 @@ import { Ladder } from '../../ui/ladder/ladder.tsx';
 import { rowsAhead } from '../../ui/ladder/rows-ahead.ts';
 import { saysShaping } from '../../words/craft.ts';
 import { say } from '../../words/say.ts';
+import { coloursInHand } from './row-colour.tsx';
 
 /** What comes after the row in hand: the next shaping in words, and the rows up to it. */
 export function Ahead({ part, row }: Reading) {
@@ -22,7 +23,7 @@ export function Ahead({ part, row }: Reading) {
 
 function ladder({ part, row }: Reading) {
   const rungs = rowsAhead(part.rows, row.n - 1);
-  return rungs.length > 0 && <Ladder rungs={rungs} onRead={lookAtRow} />;
+  return rungs.length > 0 && <Ladder rungs={rungs} colour={coloursInHand(part)} onRead={lookAtRow} />;
 }
 
 function saysNextShaping(part: PlannedPart, row: PlannedRow): string {

@@ -40,7 +40,7 @@ export function RowCard({ part, row, id, onMap, onLegend }: RowCardProps) {
         </strong>
         {shapes && <strong class="row-shaping">{saysShaping(row)}</strong>}
         <span class="row-needle">{say('knitting.needle', { size: saysNeedle(row.needle) })}</span>
-        <RowColour row={row.n} />
+        <RowColour part={part} row={row.n} />
         {legend}
       </div>
       {/* biome-ignore lint/a11y/useKeyWithClickEvents: the button above does the same for keys and readers */}

@@ -1,18 +1,28 @@
-import { keyInHand } from '../../app/in-hand/make-in-hand.ts';
+import { keyInHand, makeInHand } from '../../app/in-hand/make-in-hand.ts';
 import { garmentInHand } from '../../app/state.ts';
-import { colourOf } from '../../knit/yarn/stripes.ts';
+import type { PlannedPart } from '../../knit/piece/planned.ts';
+import { coloursOf } from '../../knit/yarn/stripes.ts';
+import { parseMakeKey } from '../../progress/log.ts';
 import { say } from '../../words/say.ts';
 
-/** The colour that the garment's stripes give to a row; said as a change where it differs from the row before. */
-export function RowColour({ row }: { readonly row: number }) {
+/** The colours that the garment's stripes give to the rows of the part in hand; undefined where it has none. */
+export function coloursInHand(part: PlannedPart): ((row: number) => string | undefined) | undefined {
   const garment = garmentInHand.value?.garment;
-  if (garment?.stripes === undefined || !keyInHand.value?.startsWith(`${garment.id}/`)) return null;
-  const colour = colourOf(garment.stripes, row);
-  if (colour === undefined) return null;
-  const isNew = colour !== colourOf(garment.stripes, row - 1);
+  const id = parseMakeKey(keyInHand.value ?? '');
+  if (!garment?.stripes?.length || id?.garment !== garment.id) return undefined;
+  return coloursOf(garment, id.piece, makeInHand()?.parts ?? [part], part);
+}
+
+/** The colour of a row; said as a change where it differs from the row before. */
+export function RowColour({ part, row }: { readonly part: PlannedPart; readonly row: number }) {
+  const colourAt = coloursInHand(part);
+  const colour = colourAt?.(row);
+  if (colourAt === undefined || colour === undefined) return null;
   return (
     <strong class="row-colour">
-      {isNew ? say('knitting.colourNew', { colour }) : say('knitting.colour', { colour })}
+      {colour === colourAt(row - 1)
+        ? say('knitting.colour', { colour })
+        : say('knitting.colourNew', { colour })}
     </strong>
   );
 }

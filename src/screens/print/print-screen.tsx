@@ -1,6 +1,8 @@
 import type { Route } from '../../app/routes.ts';
-import type { GarmentView } from '../../app/state.ts';
+import type { GarmentView, PieceView } from '../../app/state.ts';
+import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { alike, type StandingMake } from '../../knit/piece/standing.ts';
+import { coloursOf } from '../../knit/yarn/stripes.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { PrintSheet } from '../../ui/print/print-sheet.tsx';
 import { saysList } from '../../words/numbers.ts';
@@ -34,6 +36,7 @@ function Sheets({ view, only }: { readonly view: GarmentView; readonly only: str
             piece={groups.length > 1 ? saysNos(piece.name, makes) : piece.name}
             parts={makes[0]?.parts ?? []}
             makes={makes.length}
+            colours={coloursOn(view, piece, makes)}
             facts={gauge && [{ label: say('garment.gauge'), value: saysGauge(gauge) }]}
           />
         ));
@@ -41,6 +44,12 @@ function Sheets({ view, only }: { readonly view: GarmentView; readonly only: str
     </>
   );
 }
+
+/** Nothing where the garment is not striped. */
+const coloursOn = ({ garment }: GarmentView, { id }: PieceView, [make]: readonly StandingMake[]) =>
+  garment.stripes?.length
+    ? (part: PlannedPart) => coloursOf(garment, id, make?.parts ?? [], part)
+    : undefined;
 
 const saysNos = (piece: string, makes: readonly StandingMake[]): string =>
   say('garment.pieceNos', { piece, list: saysList(makes.map(({ make }) => String(make))) });

@@ -1,7 +1,9 @@
+import { asItStands } from '../../app/garments/as-it-stands.ts';
 import type { GarmentView } from '../../app/state.ts';
 import { gaugeIn } from '../../knit/piece/planned.ts';
 import { heldMetresPerGram, yarnPerStitch } from '../../knit/yarn/per-stitch.ts';
-import { loopsByColour, type Stripe } from '../../knit/yarn/stripes.ts';
+import { stripedThrough } from '../../knit/yarn/striped-through.ts';
+import { coloursOf, loopsByColour, type Stripe, type Striped } from '../../knit/yarn/stripes.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
@@ -10,6 +12,7 @@ import { Group } from '../../ui/group/group.tsx';
 import { saysGrams, saysYarnLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import type { ChangeYarn } from './change-yarn.ts';
+import { StripedRows } from './striped-rows.tsx';
 
 /** Stripes by rows, with the yarn that each colour needs. */
 export function StripesCard({ view, change }: { readonly view: GarmentView; readonly change: ChangeYarn }) {
@@ -46,19 +49,43 @@ export function StripesCard({ view, change }: { readonly view: GarmentView; read
       <Button
         icon="plus"
         onPress={() =>
-          put((now) => [...now, { colour: say('yarn.stripeColour', { n: now.length + 1 }), rows: 2 }])
+          change((now) => {
+            const { stripes: before = [], striped } = now;
+            const added = { colour: say('yarn.stripeColour', { n: before.length + 1 }), rows: 2 };
+            // stripes that were there before stay where they were shown
+            const lies = before.length === 0 ? through(view) : striped;
+            return { ...now, stripes: [...before, added], ...(lies && { striped: lies }) };
+          })
         }
       >
         {say('yarn.addStripe')}
       </Button>
       {stripes.length > 0 && (
+        <StripedRows
+          view={view}
+          change={change}
+          onLay={() => change((now) => ({ ...now, striped: through(view) }))}
+        />
+      )}
+      {stripes.length > 0 && (
         <ul class="yarn-lines">
-          {[...metresByColour(view, stripes)].map(([colour, metres]) => (
+          {[...metresByColour(view)].map(([colour, metres]) => (
             <li key={colour}>{say('yarn.stripeNeed', { colour, amount: saysNeed(view, metres) })}</li>
           ))}
         </ul>
       )}
     </Group>
+  );
+}
+
+/** Where the stripes lie in each piece when they are laid through the garment, by the piece's id. */
+function through(view: GarmentView): Readonly<Record<string, Striped>> {
+  const byName = stripedThrough(asItStands(view));
+  return Object.fromEntries(
+    view.pieces.flatMap(({ id, recipe }): [string, Striped][] => {
+      const own = byName.get(recipe.name);
+      return own ? [[id, own]] : [];
+    }),
   );
 }
 
@@ -71,15 +98,17 @@ function saysNeed({ garment }: GarmentView, metres: number): string {
 }
 
 /** Every make of every part, its main fabric standing for the whole of it. */
-function metresByColour(view: GarmentView, stripes: readonly Stripe[]): ReadonlyMap<string, number> {
+function metresByColour(view: GarmentView): ReadonlyMap<string, number> {
   const metres = new Map<string, number>();
   const { garment } = view;
   for (const piece of view.pieces) {
-    for (const part of piece.makes.flatMap((make) => make.parts)) {
+    for (const [part, parts] of piece.makes.flatMap((make) =>
+      make.parts.map((p) => [p, make.parts] as const),
+    )) {
       const last = Math.max(0, part.sections.length - 1);
       const fabric = part.sections[last]?.fabric ?? 'stocking';
       const { mm } = yarnPerStitch(fabric, gaugeIn(part, last), garment.swatches, garment.yarns?.[0]);
-      for (const [colour, loops] of loopsByColour(part, stripes)) {
+      for (const [colour, loops] of loopsByColour(part, coloursOf(garment, piece.id, parts, part))) {
         metres.set(colour, (metres.get(colour) ?? 0) + (loops * mm) / 1000);
       }
     }

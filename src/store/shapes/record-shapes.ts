@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { PlannedPart, PlannedRow, PlannedSection, ShapingMark } from '../../knit/piece/planned.ts';
+import type { Striped } from '../../knit/yarn/stripes.ts';
 import { entryKinds, type GarmentId, type LogEntry, type PieceId, type PlanId } from '../../progress/log.ts';
 import type {
   GarmentMarks,
@@ -63,6 +64,15 @@ const piece = shapeOf<PieceRecord>()(
   }),
 );
 
+const striped = shapeOf<Striped>()(
+  v.strictObject({
+    first: count,
+    last: v.exactOptional(count),
+    at: signedCount,
+    back: v.exactOptional(v.literal(true)),
+  }),
+);
+
 /** Everything of a garment that she can change. */
 const fields = {
   ...garmentEntries,
@@ -73,6 +83,7 @@ const fields = {
   ticked: v.exactOptional(list(shortText, LIMITS.list)),
   taken: v.exactOptional(list(v.strictObject({ piece: shortText, make: count, grams: length }), LIMITS.list)),
   stripes: v.exactOptional(list(v.strictObject({ colour: shortText, rows: count }), LIMITS.list)),
+  striped: v.exactOptional(v.record(id, striped)),
 } as const;
 
 /** the name of one part of a garment, and when it was changed */

@@ -12,12 +12,14 @@ import type { Rung } from './rows-ahead.ts';
 export interface LadderProps {
   /** from `rowsAhead` */
   readonly rungs: readonly Rung[];
+  /** the colour of a row, where rows have one */
+  readonly colour?: ((row: number) => string | undefined) | undefined;
   /** a rung was tapped, to be read */
   readonly onRead?: ((row: number) => void) | undefined;
 }
 
 /** The rows ahead, the next one first. Needs the catalogues 'ui', 'craft' and 'row'. */
-export function Ladder({ rungs, onRead }: LadderProps) {
+export function Ladder({ rungs, colour, onRead }: LadderProps) {
   return (
     <ol class="ladder" aria-label={say('ui.nextRows')}>
       {rungs.map((rung) =>
@@ -25,11 +27,11 @@ export function Ladder({ rungs, onRead }: LadderProps) {
           <li key={rung.row.n} class={`rung${rung.row.shaping.length > 0 ? ' rung-shaping' : ''}`}>
             {onRead ? (
               <button class="rung-inside" type="button" onClick={() => onRead(rung.row.n)}>
-                <RungWords row={rung.row} />
+                <RungWords row={rung.row} colour={newColour(colour, rung.row)} />
               </button>
             ) : (
               <div class="rung-inside">
-                <RungWords row={rung.row} />
+                <RungWords row={rung.row} colour={newColour(colour, rung.row)} />
               </div>
             )}
           </li>
@@ -44,17 +46,22 @@ export function Ladder({ rungs, onRead }: LadderProps) {
 }
 
 /** Of four rungs three stay with each row: they are not gone through again. */
-function RungWords({ row }: { readonly row: PlannedRow }) {
-  return useMemo(() => wordsOf(row), [row, speech.value]);
+function RungWords({ row, colour }: { readonly row: PlannedRow; readonly colour: string | undefined }) {
+  return useMemo(() => wordsOf(row, colour), [row, colour, speech.value]);
 }
 
-function wordsOf(row: PlannedRow) {
+/** Only where a stripe begins. */
+const newColour = (colour: LadderProps['colour'], { n }: PlannedRow): string | undefined =>
+  colour?.(n) === colour?.(n - 1) ? undefined : colour?.(n);
+
+function wordsOf(row: PlannedRow, colour: string | undefined) {
   const shaping = saysShaping(row);
   return (
     <>
       <span class="rung-number">{saysNumber(row.n)}</span>
       <span class="rung-side">{saysSide(row.side)}</span>
       <span class="rung-row">
+        {colour !== undefined && <b>{colour}: </b>}
         {saysRow(row.steps)}
         {shaping && (
           <strong class="rung-word">

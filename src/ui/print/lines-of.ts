@@ -9,15 +9,18 @@ export interface PaperLine {
   readonly after: number;
 }
 
+/** The colour of a row, where rows have one. */
+export type ColourAt = (row: number) => string | undefined;
+
 /**
  * A part as lines with a box for every row. Plain rows of one section that repeat in turns of one or two become one
- * line; a row with shaping always has a line of its own.
+ * line; a row with shaping always has a line of its own, and a stripe begins a line.
  */
-export function linesOf(part: PlannedPart): readonly PaperLine[] {
+export function linesOf(part: PlannedPart, colour: ColourAt = () => undefined): readonly PaperLine[] {
   const lines: PaperLine[] = [];
   let at = 0;
   while (at < part.rows.length) {
-    const length = runFrom(part.rows, at);
+    const length = runFrom(part.rows, at, colour);
     const rows = part.rows.slice(at, at + length);
     const [first, second] = rows;
     if (!first) break;
@@ -30,11 +33,11 @@ export function linesOf(part: PlannedPart): readonly PaperLine[] {
 }
 
 /** How many rows from `at` repeat in turns of one or two; 1 where it is not worth a run. */
-function runFrom(rows: readonly PlannedRow[], at: number): number {
+function runFrom(rows: readonly PlannedRow[], at: number, colour: ColourAt): number {
   const first = rows[at];
   if (!first || first.shaping.length > 0) return 1;
   let end = at + 1;
-  while (continues(rows, at, end, first.section)) end += 1;
+  while (continues(rows, at, end, first.section) && colour(end + 1) === colour(first.n)) end += 1;
   return end - at >= 3 ? end - at : 1;
 }
 

@@ -6,7 +6,7 @@ import { saysNeedle } from '../../words/needle.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
-import { linesOf, type PaperLine } from './lines-of.ts';
+import { type ColourAt, linesOf, type PaperLine } from './lines-of.ts';
 import { Schematic } from './schematic.tsx';
 
 export interface PrintSheetProps {
@@ -17,6 +17,8 @@ export interface PrintSheetProps {
   readonly parts: readonly PlannedPart[];
   /** how many copies are knitted */
   readonly makes: number;
+  /** the colours of a part's rows, where it is striped */
+  readonly colours?: ((part: PlannedPart) => ColourAt) | undefined;
   /** what else belongs on the paper: gauge, yarn, size */
   readonly facts?: readonly { readonly label: string; readonly value: string }[] | undefined;
 }
@@ -26,7 +28,7 @@ export interface PrintSheetProps {
  * a mark and bold words. It takes the paper that the printer has, A4 or Letter.
  * Needs the catalogues 'print', 'craft' and 'row'.
  */
-export function PrintSheet({ garment, piece, parts, makes, facts = [] }: PrintSheetProps) {
+export function PrintSheet({ garment, piece, parts, makes, colours, facts = [] }: PrintSheetProps) {
   const all = [...(makes > 1 ? [{ label: say('print.makes'), value: saysNumber(makes) }] : []), ...facts];
   return (
     <article class="paper">
@@ -47,14 +49,22 @@ export function PrintSheet({ garment, piece, parts, makes, facts = [] }: PrintSh
         <Schematic label={piece} parts={parts} />
       </header>
       {parts.map((part) => (
-        <PaperPart key={part.name} part={part} alone={parts.length === 1} />
+        <PaperPart key={part.name} part={part} colour={colours?.(part)} alone={parts.length === 1} />
       ))}
     </article>
   );
 }
 
-function PaperPart({ part, alone }: { readonly part: PlannedPart; readonly alone: boolean }) {
-  const lines = linesOf(part);
+function PaperPart({
+  part,
+  colour,
+  alone,
+}: {
+  readonly part: PlannedPart;
+  readonly colour: ColourAt | undefined;
+  readonly alone: boolean;
+}) {
+  const lines = linesOf(part, colour);
   return (
     <section class="paper-part">
       {!alone && <h3>{part.name}</h3>}
@@ -79,7 +89,7 @@ function PaperPart({ part, alone }: { readonly part: PlannedPart; readonly alone
             {lines
               .filter((line) => line.first >= section.first && line.first <= section.last)
               .map((line) => (
-                <PaperRow key={line.first} line={line} />
+                <PaperRow key={line.first} line={line} colour={colour?.(line.first)} />
               ))}
           </tbody>
         ))}
@@ -108,7 +118,7 @@ function heightOf(part: PlannedPart, section: number): number {
   return at(last) - at(first - 1);
 }
 
-function PaperRow({ line }: { readonly line: PaperLine }) {
+function PaperRow({ line, colour }: { readonly line: PaperLine; readonly colour: string | undefined }) {
   const [row, second] = line.rows;
   if (!row) return null;
   const shaping = saysShaping(row);
@@ -124,6 +134,7 @@ function PaperRow({ line }: { readonly line: PaperLine }) {
         {!span && <small> {saysSide(row.side)}</small>}
       </th>
       <td>
+        {colour !== undefined && <b>{colour}: </b>}
         {work}
         {shaping && (
           <strong class="paper-mark">

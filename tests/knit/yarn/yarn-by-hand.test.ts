@@ -153,9 +153,9 @@ describe('stripes', () => {
     if (part === undefined) throw new Error('no part');
     const rows = part.rows.map(({ n, after }) => [colourOf(stripes, n), Math.max(after, 10)] as const);
     const woad = rows.filter(([colour]) => colour === 'woad').reduce((sum, [, loops]) => sum + loops, 0);
-    expect(loopsByColour(part, stripes).get('woad')).toBe(10 + woad);
-    expect(loopsByColour(part, stripes).get('weld')).toBe(10);
-    expect(loopsByColour(part, stripes).has('none')).toBe(false);
+    expect(loopsByColour(part, (row) => colourOf(stripes, row)).get('woad')).toBe(10 + woad);
+    expect(loopsByColour(part, (row) => colourOf(stripes, row)).get('weld')).toBe(10);
+    expect(loopsByColour(part, (row) => colourOf(stripes, row)).has('none')).toBe(false);
   });
 });
 

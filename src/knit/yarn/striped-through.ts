@@ -1,0 +1,165 @@
+import { Boundaries, layLine } from '../making-up/boundary-of.ts';
+import type { Line } from '../making-up/joint.ts';
+import { joined } from '../making-up/making-up.ts';
+import { roleOf } from '../making-up/role.ts';
+import type { PlannedPart } from '../piece/planned.ts';
+import type { StandingGarment, StandingPiece } from '../piece/standing.ts';
+import { rowsBelow, type Striped } from './stripes.ts';
+
+/** Row `r` of a piece is knitted with row `from + by * r` of the stripes. */
+interface Course {
+  readonly from: number;
+  readonly by: 1 | -1;
+}
+
+/** Two pieces, and rows of either (counted from its cast-on) that lie beside each other in the garment: two pairs. */
+interface Meeting {
+  readonly a: string;
+  readonly b: string;
+  readonly rows: readonly [readonly [number, number], readonly [number, number]];
+}
+
+const BANDS: readonly string[] = ['neckband', 'front band', 'armhole band'];
+
+/**
+ * Stripes laid through a garment: from the first row above the rib (B. Brown, 'Duo', Knitty, spring 2003: after the
+ * ribbing) up through the parts, so that rows which are sewn together have one colour (knitwords, '23 and me', 2019: the
+ * side seams match where both pieces begin alike); sleeves so that they meet the body at the underarm (common practice, no
+ * published source). Bands are not striped.
+ * @returns where each piece is striped, by its name
+ */
+export function stripedThrough(garment: StandingGarment): ReadonlyMap<string, Striped> {
+  const pieces = garment.pieces.filter(({ recipe }) => !BANDS.includes(roleOf(recipe)));
+  const main = mainFabric(pieces.flatMap(({ makes }) => makes[0]?.parts ?? []));
+  const borders = new Map(pieces.map((piece) => [piece.recipe.name, bordersOf(piece, main)]));
+  const courses = coursesOf(
+    [...borders.keys()],
+    meetingsOf(garment),
+    (name) => borders.get(name)?.first ?? 1,
+  );
+  return new Map(
+    [...borders].map(([name, { first, last }]): [string, Striped] => {
+      const { from, by } = courses.get(name) ?? { from: 1 - first, by: 1 };
+      const at = from + by * first;
+      return [name, { first, ...(last !== undefined && { last }), at, ...(by < 0 && { back: true }) }];
+    }),
+  );
+}
+
+/** From piece to piece along what is sewn; a piece that is sewn to none begins with the first stripe. */
+function coursesOf(
+  names: readonly string[],
+  meetings: readonly Meeting[],
+  firstOf: (name: string) => number,
+): ReadonlyMap<string, Course> {
+  const found = new Map<string, Course>();
+  for (const name of names) {
+    if (found.has(name)) continue;
+    found.set(name, { from: 1 - firstOf(name), by: 1 });
+    for (let grown = true; grown; ) grown = meetings.some((meeting) => carriedOn(found, meeting));
+  }
+  return found;
+}
+
+function carriedOn(found: Map<string, Course>, { a, b, rows }: Meeting): boolean {
+  const [known, other, at] = found.has(a) ? [a, b, 0 as const] : [b, a, 1 as const];
+  const course = found.get(known);
+  if (!course || found.has(other)) return false;
+  const [[a1, b1], [a2, b2]] = rows;
+  const run = (a2 - a1) * (b2 - b1) < 0 ? -1 : 1;
+  const by = (course.by * run) as Course['by'];
+  const [here, there] = at === 0 ? [a1, b1] : [b1, a1];
+  found.set(other, { from: course.from + course.by * here - by * there, by });
+  return true;
+}
+
+function meetingsOf(garment: StandingGarment): readonly Meeting[] {
+  const { joints } = joined(garment);
+  const boundaries = new Boundaries(garment);
+  const lay = (line: Line) => rowsAlong(garment, boundaries, line);
+  const seams = joints.flatMap((joint) =>
+    joint.kind === 'seam' ? [{ of: joint.of, a: lay(joint.a), b: lay(joint.b) }] : [],
+  );
+  const rowToRow = seams.filter(
+    ({ of, a, b }) => (of === 'side' || of === 'raglan') && a.rows.length === b.rows.length,
+  );
+  const body = seams.find(({ of }) => of === 'side');
+  const underarms = seams.flatMap(({ of, a }) => {
+    const [top, up] = [a.rows.at(-1), a.rows.at(-2)];
+    const [side, below] = [body?.a.rows.at(-1), body?.a.rows.at(-2)];
+    if (of !== 'sleeve' || !body || !top || !up || !side || !below) return [];
+    return [
+      {
+        a: body.a.piece,
+        b: a.piece,
+        rows: [
+          [side, top],
+          [below, up],
+        ],
+      } satisfies Meeting,
+    ];
+  });
+  return [
+    ...rowToRow.flatMap(({ a, b }): Meeting[] => {
+      const [a1, a2, b1, b2] = [a.rows[0], a.rows.at(-1), b.rows[0], b.rows.at(-1)];
+      return a1 && a2 && b1 && b2 && a.piece !== b.piece
+        ? [
+            {
+              a: a.piece,
+              b: b.piece,
+              rows: [
+                [a1, b1],
+                [a2, b2],
+              ],
+            },
+          ]
+        : [];
+    }),
+    ...underarms,
+  ];
+}
+
+/** The piece of a line, and the rows along it, counted from the piece's cast-on. */
+export function rowsAlong(
+  { pieces }: Pick<StandingGarment, 'pieces'>,
+  boundaries: Boundaries,
+  line: Line,
+): { readonly piece: string; readonly rows: readonly number[] } {
+  const { laid } = layLine(boundaries, line);
+  const rows = laid.flatMap(({ stretch, part, bits }) => {
+    const make = pieces
+      .find(({ recipe }) => recipe.name === stretch.piece)
+      ?.makes.find((m) => m.make === stretch.make);
+    const below = rowsBelow(make?.parts ?? [], part);
+    const own = bits.flatMap(({ level, row }) => (level ? [] : [below + row]));
+    return stretch.reversed ? own.reverse() : own;
+  });
+  return { piece: line[0]?.piece ?? '', rows };
+}
+
+/** First and last row of a piece between its borders: sections at its ends in another fabric than the garment's main one. */
+function bordersOf(
+  piece: StandingPiece | undefined,
+  main: string | undefined,
+): { first: number; last?: number } {
+  const parts = piece?.makes[0]?.parts ?? [];
+  const [body] = parts;
+  if (!body) return { first: 1 };
+  const knitted = body.sections.filter(({ first, last }) => last >= first);
+  const isMain = ({ fabric }: PlannedPart['sections'][number]): boolean => fabric === main;
+  const begins = knitted.find(isMain)?.first ?? 1;
+  const ends =
+    parts.length === 1 ? (knitted.filter(isMain).at(-1)?.last ?? body.rows.length) : body.rows.length;
+  return { first: begins, ...(ends < body.rows.length && { last: ends }) };
+}
+
+/** The fabric of most stitches: of all pieces together, since a small sleeve may be more cuff than sleeve. */
+function mainFabric(parts: readonly PlannedPart[]): string | undefined {
+  const stitches = new Map<string, number>();
+  for (const { rows, sections } of parts)
+    for (const { section, before } of rows) {
+      const fabric = sections[section]?.fabric ?? '';
+      stitches.set(fabric, (stitches.get(fabric) ?? 0) + before);
+    }
+  return [...stitches].sort(([, a], [, b]) => b - a)[0]?.[0];
+}
