@@ -1,10 +1,11 @@
 import { fault, ok, type Result, refuse } from '../fault.ts';
 import { asPlanned } from '../piece/as-planned.ts';
-import type { Garment, Yarn } from '../piece/garment.ts';
+import type { Garment } from '../piece/garment.ts';
 import { gaugeIn } from '../piece/planned.ts';
 import type { StandingGarment, StandingMake } from '../piece/standing.ts';
 import { rowLoops, setUpLoops } from './loops.ts';
 import { heldMetresPerGram, type PerStitch, type YarnBasis, yarnPerStitch } from './per-stitch.ts';
+import { type BeyondTheRows, beyondTheRows } from './small-garments.ts';
 
 /** What a finished make really took, from the scales, g. */
 export interface Taken {
@@ -35,7 +36,7 @@ export interface YarnNeed {
   readonly metres: number;
   readonly grams?: number;
   readonly basis: YarnBasis;
-  /** share added to what is to be bought: each section's own, by its metres, and the making up */
+  /** share added to what is to be bought: each section's own, by its metres, the making up, and what is beyond the rows */
   readonly margin: number;
   readonly metresToBuy: number;
   /** of the first yarn's balls, margin included; counted whole */
@@ -60,14 +61,13 @@ export function yarnFor(garment: Garment, taken: readonly Taken[] = []): Result<
  * @param taken weights of finished makes; the rest is corrected by what they took
  */
 export function yarnOf(garment: StandingGarment, taken: readonly Taken[] = []): Result<YarnNeed> {
-  const yarn = garment.yarns?.[0];
   const bases: PerStitch[] = [];
   const raw = garment.pieces.flatMap(({ recipe, makes }) =>
     makes.map((make) => makeYarn(recipe.name, make, garment, bases)),
   );
   const bad = taken.find((t) => !(t.grams >= 0 && t.grams < 100_000));
   if (bad) return refuse(fault('bad weight', { pieceName: bad.piece, grams: bad.grams }));
-  return ok(summed(raw, bases, yarn, taken));
+  return ok(summed(raw, bases, garment, taken));
 }
 
 function makeYarn(
@@ -99,15 +99,18 @@ const sumOf = (list: readonly { readonly metres: number }[]): number =>
 function summed(
   raw: readonly PieceYarn[],
   bases: readonly PerStitch[],
-  yarn: Yarn | undefined,
+  garment: StandingGarment,
   taken: readonly Taken[],
 ): YarnNeed {
+  const yarn = garment.yarns?.[0];
   const perGram = yarn && heldMetresPerGram(yarn);
   const correction = perGram === undefined ? 1 : correctionOf(raw, taken, perGram);
   const makes = raw.map((m) => corrected(m, correction, taken, perGram));
   const metres = sumOf(makes);
   const reserve = makes.flatMap((m) => m.sections).reduce((sum, s) => sum + s.metres * s.margin, 0);
-  const margin = metres > 0 ? reserve / metres + MAKING_UP : 0;
+  const basis = worstBasis(bases);
+  const beyond = basis === 'loop length' && taken.length === 0 ? beyondTheRows(garment) : NOTHING;
+  const margin = metres > 0 ? (reserve + beyond.swatch) / metres + beyond.share + MAKING_UP : 0;
   const metresToBuy = metres * (1 + margin);
   const balls = yarn?.metres
     ? Math.ceil((metresToBuy * (yarn.strands ?? 1)) / yarn.metres - 1e-9)
@@ -118,7 +121,7 @@ function summed(
     makes,
     metres,
     ...(perGram === undefined ? {} : { grams: metres / perGram }),
-    basis: worstBasis(bases),
+    basis,
     margin,
     metresToBuy,
     ...(balls === undefined ? {} : { balls }),
@@ -132,6 +135,8 @@ function summed(
  * strand of a cast-on; common practice, no published source.
  */
 const MAKING_UP = 0.05;
+
+const NOTHING: BeyondTheRows = { swatch: 0, share: 0 };
 
 const isTaken = (m: PieceYarn, t: Taken): boolean => t.piece === m.piece && t.make === m.make;
 
