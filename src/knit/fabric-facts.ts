@@ -14,6 +14,8 @@ export interface FabricFacts {
   readonly drawsIn: boolean;
   /** said when all of it is bound off: the commonest tight neck is a rib that is bound off knitwise */
   readonly boundOff: '' | ' in rib' | ' in pattern';
+  /** its columns change from row to row: a decrease that follows its edge is a knit stitch there, so that both edges look alike */
+  readonly edgesKnit?: true;
   /** the relation of loop length and gauge was made for it */
   readonly isPlain: boolean;
 }
@@ -67,6 +69,7 @@ const table: Readonly<Record<FabricName, FabricFacts>> = {
     stretch: 1.15,
     drawsIn: false,
     boundOff: ' in pattern',
+    edgesKnit: true,
     isPlain: false,
   },
 };

@@ -1,4 +1,5 @@
 import { fabrics } from '../fabric.ts';
+import { factsOf } from '../fabric-facts.ts';
 import { type Fault, ok, type Result, refuse } from '../fault.ts';
 import { addRun, type Run } from '../row/shorten.ts';
 import { acrossRow } from './across-row.ts';
@@ -21,6 +22,8 @@ export function buildRow(
   const row = new RowInWork(columns, setting);
   return shaping ? row.shaped(shaping) : row.plain();
 }
+
+const seenAsKnit = (side: RowSetting['side']): 'k' | 'p' => (side === 'RS' ? 'k' : 'p');
 
 class RowInWork {
   private readonly runs: Run[] = [];
@@ -183,11 +186,12 @@ class RowInWork {
       kept.push(...rest);
       return;
     }
-    const { side } = this.setting;
+    const { side, fabric } = this.setting;
     const top = topOf(rest, work.lean, edge, side);
     if (top === undefined) return;
-    const facing = this.face(top);
-    const leansLeft = work.lean === 'mirrored' && leansLeftAt(edge, side, facing);
+    const follows = work.lean === 'mirrored';
+    const facing = follows && factsOf(fabric).edgesKnit ? seenAsKnit(side) : this.face(top);
+    const leansLeft = follows && leansLeftAt(edge, side, facing);
     addRun(this.runs, decreaseFor(work.by, facing, leansLeft), 1);
     kept.push(top);
   }

@@ -87,7 +87,7 @@ describe('decreases in ribs and moss, and the row after them: every rib stays in
     ['rib 2x2', 40, RS + 2, ribs(RS), 'k2, p1, *k2, p2; repeat from * to last 3 sts, k1, p2'],
     ['rib 1x1', 40, RS, close, 'ssk, *k1, p1; repeat from * to last 2 sts, p2tog'],
     ['rib 1x1', 40, RS + 1, close, 'k2, *p1, k1; repeat from * to last 2 sts, p2'],
-    ['moss', 41, RS, [at('both', -1, 1, RS)], 'k1, ssp, *p1, k1; repeat from * to last 4 sts, p1, p2tog, k1'],
+    ['moss', 41, RS, [at('both', -1, 1, RS)], 'k1, ssk, *p1, k1; repeat from * to last 4 sts, p1, k2tog, k1'],
     ['moss', 41, RS + 1, [at('right', -1, 0, RS)], '*k1, p1; repeat from * to last 2 sts, k2'],
   ]);
 });
