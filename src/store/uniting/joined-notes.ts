@@ -12,7 +12,8 @@ export function joinedNotes(versions: readonly string[]): string {
   for (const version of versions) {
     const more = version.split('\n').filter((line) => !there.has(line));
     const size = more.reduce((sum, line) => sum + line.length + 1, 0);
-    if (length + size > LONGEST) continue;
+    // before the first line there is no break
+    if (length + size - 1 > LONGEST) continue;
     length += size;
     lines.push(...more);
     for (const line of more) there.add(line);

@@ -18,8 +18,8 @@ const padded = (n: number, signs: number): string => n.toString(36).padStart(sig
 
 /** The stamp of a change on this device, which has seen stamps up to `highest`. */
 export function nextStamp(highest: Stamp | undefined, nowMs: number, device: string): Stamp {
-  const [seenTime = '0', seenCounter = '0'] = (highest ?? '').split('.');
-  const seenMs = Number.parseInt(seenTime || '0', 36);
+  const [seenTime = '0', seenCounter = '0'] = (highest ?? '0').split('.');
+  const seenMs = Number.parseInt(seenTime, 36);
   const own = Math.max(0, Math.floor(nowMs));
   if (own > seenMs) return stamp(own, 0, device);
   const counter = Number.parseInt(seenCounter, 36) + 1;
