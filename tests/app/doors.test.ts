@@ -15,8 +15,9 @@ import { garmentToLink, linkToGarment } from '../../src/store/share/link.ts';
 import { anyGarment } from '../arbitraries/any-garment.ts';
 import { freshStore, given } from '../store/scenario.ts';
 
-/** Garments that go through every door; more with RIDGELINE_GARMENTS. */
+/** Garments that go through every door; more with RIDGELINE_GARMENTS. So many lie in one box and in one backup. */
 const GARMENTS = Number(process.env.RIDGELINE_GARMENTS ?? 1000);
+const TOGETHER = 10;
 const LATER = 3_000_000_000;
 
 /** A line of what differs: the difference of two whole garments is more than anyone reads, or prints in time. */
@@ -38,17 +39,19 @@ function difference(found: unknown, wanted: unknown, at = ''): string {
 /** As it lies in the box or in a setting. */
 const kept = <T>(value: T): T => structuredClone(value);
 
-async function throughTheStore(garment: GarmentRecord): Promise<void> {
+async function throughTheStore(garments: readonly GarmentRecord[]): Promise<void> {
   const box = await freshStore();
   const other = await freshStore();
-  const plans = given(planRecords(garment));
-  given(await box.saveGarment(garment, plans));
-  same(given(await box.garment(garment.id)), garment, 'stored and read');
+  for (const garment of garments) {
+    given(await box.saveGarment(garment, given(planRecords(garment))));
+    same(given(await box.garment(garment.id)), garment, 'stored and read');
+  }
   const made = given(await exportAll(box.box));
   const file = given(readBackup(JSON.stringify(made)));
   given(await importBackup(other.box, file, 'replace'));
-  same(given(await other.garment(garment.id)), garment, 'backed up and restored');
-  same(given(await exportAll(other.box)).plans, made.plans, 'the plans of it too');
+  for (const garment of garments)
+    same(given(await other.garment(garment.id)), garment, 'backed up and restored');
+  same(given(await exportAll(other.box)).plans, made.plans, 'the plans of them too');
   box.close();
   other.close();
 }
@@ -70,14 +73,21 @@ function throughTheEditor(garment: GarmentRecord, name: string): void {
 }
 
 describe('a garment with any field of the model', () => {
-  it(`comes out of every door as it went in: ${GARMENTS} garments`, { timeout: 280_000 }, async () => {
+  it(`comes out of every door as it went in: ${GARMENTS} garments`, { timeout: 900_000 }, async () => {
+    const several = fc.uniqueArray(anyGarment(), {
+      minLength: TOGETHER,
+      maxLength: TOGETHER,
+      selector: ({ id }) => id,
+    });
     await fc.assert(
-      fc.asyncProperty(anyGarment(), fc.boolean(), async (garment, renames) => {
-        throughTheEditor(garment, renames ? 'Another name' : garment.name);
-        throughALink(garment);
-        await throughTheStore(garment);
+      fc.asyncProperty(several, fc.boolean(), async (garments, renames) => {
+        for (const garment of garments) {
+          throughTheEditor(garment, renames ? 'Another name' : garment.name);
+          throughALink(garment);
+        }
+        await throughTheStore(garments);
       }),
-      { numRuns: GARMENTS, endOnFailure: true },
+      { numRuns: GARMENTS / TOGETHER, endOnFailure: true },
     );
   });
 });
