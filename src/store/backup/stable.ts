@@ -2,9 +2,16 @@
 export const stableJson = (value: unknown): string => JSON.stringify(value, sortKeys) ?? 'null';
 
 const sortKeys = (_key: string, value: unknown): unknown =>
-  typeof value === 'object' && value !== null && !Array.isArray(value)
-    ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
-    : value;
+  typeof value === 'object' && value !== null && !Array.isArray(value) ? inOrder(value) : value;
+
+const inOrder = (value: object): object => {
+  const from = value as Readonly<Record<string, unknown>>;
+  return Object.fromEntries(
+    Object.keys(from)
+      .sort()
+      .map((key) => [key, from[key]]),
+  );
+};
 
 /** Of two versions of the same thing, one and the same whichever is named first. */
 export function oneOf<T>(a: T, b: T): T {

@@ -42,8 +42,8 @@ const texts: Readonly<Record<string, (n: number) => string>> = {
 it.each(Object.keys(texts))('takes four times the work for four times the text, %s', async (what) => {
   const text = texts[what] as (n: number) => string;
   readPattern(text(10));
-  const short = await countedWork(() => readPattern(text(200)));
-  const long = await countedWork(() => readPattern(text(800)));
+  const short = await countedWork(() => readPattern(text(100)));
+  const long = await countedWork(() => readPattern(text(400)));
   expect(short).toBeGreaterThan(0);
   expect(long / short).toBeLessThan(4 * 1.25);
 });

@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { demoGarment, demoNames } from '../../../src/knit/garment/demo.ts';
@@ -35,7 +36,9 @@ function comesBack(garment: Garment, terms: 'US' | 'UK'): void {
       written.value,
     ).toEqual(parts.map((part) => part.start));
     for (const [at, part] of parts.entries()) {
-      expect(rowsOf(again[at] as PlannedPart), written.value).toEqual(rowsOf(part));
+      const [found, wanted] = [rowsOf(again[at] as PlannedPart), rowsOf(part)];
+      // some hundred rows: only those that differ are looked at with the eyes of a message
+      if (!isDeepStrictEqual(found, wanted)) expect(found, written.value).toEqual(wanted);
     }
   });
 }
