@@ -151,6 +151,7 @@ function freshBuild(options: ReadOptions): Build {
     meanwhile: [],
     stretches: options.stretches ?? {},
     worded: new Map(),
+    unread: new WeakMap(),
     cells: 0,
     later: [],
     recent: [],

@@ -1,9 +1,15 @@
-import type { Flow } from '../say/flow.ts';
+import { fault } from '../../fault.ts';
+import type { Item } from '../../row/read/notation.ts';
+import type { OwnWords } from '../say/own-words.ts';
 import type { Title } from '../say/statement.ts';
-import type { Build } from './build/build.ts';
-import { makeOwnRow } from './build/make-row.ts';
+import { type Build, nextSide, type PartBuild } from './build/build.ts';
+import { unknownFabric } from './build/fabric.ts';
+import { MOST_ROWS, makeOwnRow } from './build/make-row.ts';
 import type { LineNotes } from './build/notes.ts';
 import { isDone } from './build/part.ts';
+import { countedRows, openStretch } from './build/target.ts';
+import { wantSide } from './build/want-side.ts';
+import { defineRow } from './define-row.ts';
 
 /** A short line above rows or a cast-on names what follows. */
 function nameNext(build: Build, title: Title | undefined): void {
@@ -12,10 +18,11 @@ function nameNext(build: Build, title: Title | undefined): void {
   build.heading = title;
 }
 
-export function workOwnWords(build: Build, one: Extract<Flow, { is: 'own words' }>, note: LineNotes): void {
+export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void {
   const { part } = build;
-  const title = one.short && isDone(part);
-  if (build.talk || !one.work || title || (part === undefined && build.defining === undefined)) {
+  const title = one.short && isDone(part) && !one.asks;
+  const nowhere = part === undefined && build.defining === undefined && !one.asks;
+  if (build.talk || !one.work || title || nowhere) {
     note.kind = note.kind ?? 'talk';
     if (!build.talk && one.short) build.title = one.title;
     if (isDone(part) && !build.talk) nameNext(build, one.title);
@@ -23,9 +30,67 @@ export function workOwnWords(build: Build, one: Extract<Flow, { is: 'own words' 
   }
   note.faults.push(one.fault);
   note.kind = 'own words';
-  if (part === undefined || isDone(part) || build.defining !== undefined) return;
   build.line = one.from;
-  if (makeOwnRow(build, part, one.words, one.stated ?? part.live)) return;
+  if (build.defining !== undefined) {
+    const label = one.label;
+    if (label && label.rows.length > 0)
+      defineRow(build, build.defining, { is: 'row', label, items: unread(build, one.words, 0) });
+    return;
+  }
+  if (part === undefined || isDone(part) || one.beside) return;
+  workUnread(build, part, one, note);
+}
+
+/** The rows that the sentence says it is, in its own words; what is 'as established' after them nobody knows. */
+function workUnread(build: Build, part: PartBuild, one: OwnWords, note: LineNotes): void {
+  const side = one.label?.side;
+  if (side !== undefined && !wantSide(build, part, side))
+    note.faults.push({
+      ...fault('side differs', { saidSide: side, foundSide: nextSide(part) }),
+      at: { line: one.from },
+    });
+  const stretch = one.open && build.piece ? openStretch(build.piece) : undefined;
+  const rows = Math.min(MOST_ROWS, stretch ? countedRows(build, stretch, one.rows) : one.rows);
+  const after = one.stated ?? part.live;
+  if (stretch) part.closed = true;
+  const first = part.rows.length;
+  for (let i = 0; i < rows; i += 1) {
+    if (makeOwnRow(build, part, one.words, i === rows - 1 ? after : part.live)) return;
+  }
+  if (stretch && rows > 0) {
+    const section = part.sections.at(-1);
+    if (section && section.first === first) section.stretch = stretch;
+    part.closed = true;
+  }
+  rememberNumber(build, part, one, after - (part.rows[first]?.before ?? after));
+  part.fabric = unknownFabric;
   if (one.stated === undefined) note.asksCount = true;
   else note.stated.push(one.stated);
+}
+
+/** A numbered row is worked again by its number, in the same words. */
+function rememberNumber(build: Build, part: PartBuild, one: OwnWords, change: number): void {
+  const numbers = one.label?.rows ?? [];
+  const first = numbers[0];
+  if (first === undefined) return;
+  if (first === 1 || part.cycle === undefined)
+    part.cycle = {
+      rows: new Map(),
+      everyOther: undefined,
+      done: first - 1,
+      last: 0,
+      first: part.rows.length - one.rows,
+    };
+  const { cycle } = part;
+  const items = unread(build, one.words, numbers.length === 1 ? change : 0);
+  for (const n of numbers) cycle.rows.set(n, items);
+  cycle.last = Math.max(cycle.last, numbers.at(-1) ?? first);
+  cycle.done = cycle.last;
+}
+
+/** A row that stands for words which were not understood. */
+function unread(build: Build, words: string, change: number): readonly Item[] {
+  const items: readonly Item[] = [{ is: 'stitches to', work: 'patt', goal: { left: 'what follows' } }];
+  build.unread.set(items, { words, change });
+  return items;
 }

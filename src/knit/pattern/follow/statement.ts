@@ -8,6 +8,7 @@ import { isDone, setMark } from './build/part.ts';
 import { pieceInHand, startPending } from './build/piece-in-hand.ts';
 import { doCastOn } from './cast-on.ts';
 import { defineRow, definingHere } from './define-row.ts';
+import { doEnding } from './ending.ts';
 import { doEven } from './even.ts';
 import { doEvenly } from './evenly.ts';
 import { doGauge, joinGauge } from './gauge.ts';
@@ -78,6 +79,8 @@ function doRowOrDefine(
       return doRowOrDefine(build, statement, ahead);
     }
     if (build.defining === undefined && build.piece && build.piece.parts.length > 0) return nothingOnNeedle();
+    // 'next row' is no row of a stitch pattern
+    if (statement.label?.rows.length === 0 && build.defining === undefined) return nothingOnNeedle();
     defineRow(build, build.defining ?? definingHere(build), statement);
     return undefined;
   }
@@ -138,7 +141,11 @@ function doOnNeedle(build: Build, said: Said, statement: OnNeedle): Fault | unde
   }
   const { part } = build;
   if (part === undefined || isDone(part)) {
-    if (statement.is === 'repeat rows' || (statement.is === 'even' && statement.until === undefined))
+    if (
+      statement.is === 'repeat rows' ||
+      statement.is === 'ending' ||
+      (statement.is === 'even' && statement.until === undefined)
+    )
       return undefined;
     if (statement.is === 'hold' && part?.end !== undefined) return holdOfResting(build, piece, statement);
     if (piece.resting.length > 0 && statement.is !== 'hold') {
@@ -159,7 +166,18 @@ const leadPiece = (build: Build): PieceBuild | undefined => (build.pending ? sta
 
 type Work = Extract<
   Statement,
-  { is: 'even' | 'rows' | 'shape' | 'evenly' | 'groups' | 'bind off' | 'repeat rows' | 'repeat named' }
+  {
+    is:
+      | 'even'
+      | 'ending'
+      | 'rows'
+      | 'shape'
+      | 'evenly'
+      | 'groups'
+      | 'bind off'
+      | 'repeat rows'
+      | 'repeat named';
+  }
 >;
 
 function doWork(
@@ -173,6 +191,8 @@ function doWork(
   switch (work.is) {
     case 'even':
       return doEven(build, piece, part, work);
+    case 'ending':
+      return doEnding(build, piece, part, work);
     case 'rows':
       return doRows(build, part, work);
     case 'shape':

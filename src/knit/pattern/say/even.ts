@@ -52,7 +52,7 @@ export const readEven = (c: Cursor): Statement | undefined =>
     skipNotes(c);
     const looks3 = looks2 ?? readBegin(c);
     takes(c, ',');
-    const until = rows ?? readUntil(c) ?? readOnlyEnding(c);
+    const until = rows ? { ...rows, ...ending(c) } : (readUntil(c) ?? readOnlyEnding(c));
     const more = skipEven(c) || even2;
     const looks4 = looks3 ?? readBegin(c);
     const late = fabric ?? (until ? readFabricHere(c) : undefined);
@@ -161,7 +161,7 @@ function skipNotes(c: Cursor): void {
 }
 
 /** '6 rows', 'another 4 rows' directly after the verb. */
-const readRows = (c: Cursor): Until | undefined =>
+const readRows = (c: Cursor): Extract<Until, { is: 'rows' }> | undefined =>
   attempt(c, () => {
     takes(c, 'for', 'another', 'a', 'further', 'the', 'next', 'first');
     const n = takeNumber(c);

@@ -9,7 +9,6 @@ import {
   takeAnyPhrase,
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
-import { skipEnding } from './phrase/ending.ts';
 import { skipFacing } from './phrase/facing.ts';
 import { skipYarn } from './phrase/yarn.ts';
 import type { Statement } from './statement.ts';
@@ -58,9 +57,6 @@ const saysWhatRowsAre = (c: Cursor): boolean =>
 /** Words that may stand alone between instructions: 'with RS facing', 'ending with a WS row', 'with white'. */
 export const readPassing = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
-    const start = c.at;
     if (skipFacing(c)) return { is: 'note', about: 'facing' };
-    skipEnding(c);
-    if (c.at !== start) return { is: 'even', until: { is: 'open', end: 'WS' } };
     return skipYarn(c) ? { is: 'note', about: 'yarn' } : undefined;
   });

@@ -20,7 +20,9 @@ import { readAsFor } from './as-for.ts';
 import { readAtTheSameTime } from './at-the-same-time.ts';
 import { readBindOff } from './bind-off.ts';
 import { readCastOn } from './cast-on.ts';
+import { readEnding } from './ending.ts';
 import { readEven } from './even.ts';
+import { takeFrontDoor } from './front-door.ts';
 import { readGauge } from './gauge.ts';
 import { readGroups } from './groups.ts';
 import { readHeading } from './heading.ts';
@@ -48,6 +50,12 @@ export interface ReadSentence {
   readonly said: readonly Said[];
   /** what was expected where the rest of the sentence was not understood */
   readonly fault?: Fault;
+  /** the token at which that rest begins */
+  readonly rest?: number;
+  /** the rest is an order to knit, though it may not sound like one */
+  readonly order?: boolean;
+  /** the rest only says more of what stands before it */
+  readonly beside?: boolean;
 }
 
 /** What one sentence says, in order, as far as it is understood. */
@@ -68,10 +76,12 @@ export function readSentence(
     });
   };
   readHeadings(c, aloneOnLine, add);
+  takeFrontDoor(c, add);
   const whole = c.at;
   const one = readMultiple(c) ?? (seesGauge(c) ? readGauge(c) : undefined);
   if (one) add(one, whole);
   const star = { at: -1 };
+  let last = { begin: c.at, end: c.at };
   while (c.at < c.end) {
     if (peekWord(c) === '*' && !startsRow(c)) star.at = said.length;
     skipBetween(c);
@@ -79,12 +89,48 @@ export function readSentence(
     const at = c.at;
     if (star.at >= 0 && repeatSaid(c, said, star)) continue;
     const trouble = readOneStatement(c, said, add);
-    if (trouble) return { said, fault: trouble };
+    if (trouble) return withRest(said, trouble, last, { at, parted: at > last.end, word: peekWord(c) });
     // no reader of ours takes nothing; one that did would read the same place for ever
-    if (c.at === at) return { said, fault: expected(c, 'stitch or repeat expected') };
+    if (c.at === at) return { said, fault: expected(c, 'stitch or repeat expected'), rest: at };
+    last = { begin: at, end: c.at };
   }
   return { said };
 }
+
+/**
+ * What was not understood. Words that hang on a statement without a mark between are of it ('work 3 rows | in wibble'), and
+ * so is what is to be kept meanwhile ('work 6 rows, | keeping 3 sts at each edge in moss st'): then nothing of it is
+ * understood. A shaping stands all the same.
+ */
+function withRest(
+  said: Said[],
+  fault: Fault,
+  last: { readonly begin: number; readonly end: number },
+  rest: { readonly at: number; readonly parted: boolean; readonly word: string },
+): ReadSentence {
+  const is = said.at(-1)?.statement.is;
+  const meanwhile = rest.parted && means(rest.word, 'beginning of an aside');
+  if (is === undefined || (rest.parted && !meanwhile)) return { said, fault, rest: rest.at };
+  if (meanwhile && SHAPES.has(is)) return { said, fault, rest: rest.at, beside: true };
+  if (!WHOLE.has(is)) return { said, fault, rest: rest.at };
+  said.pop();
+  return { said, fault, rest: last.begin, order: true };
+}
+
+const SHAPES: ReadonlySet<Statement['is']> = new Set(['shape', 'groups', 'evenly', 'bind off', 'cast on']);
+
+/** What is understood as a whole or not at all. */
+const WHOLE: ReadonlySet<Statement['is']> = new Set([
+  'even',
+  'rows',
+  'repeat rows',
+  'as for',
+  'shape',
+  'groups',
+  'evenly',
+  'other side',
+  'repeat named',
+]);
 
 const startsRow = (c: Cursor): boolean =>
   means(c.tokens[c.at + 1]?.text, 'stitch after a star') && !isWord(c.tokens[c.at + 3], 'row', 'rows');
@@ -212,6 +258,7 @@ const CONSTRUCTS: readonly Construct[] = [
   readTurn,
   // 'in st st, …' would be passed over as a yarn
   readEven,
+  readEnding,
   // what is left to be passed over
   readPassing,
 ];

@@ -53,7 +53,13 @@ export interface Beat {
 }
 
 export type Until =
-  | { readonly is: 'rows'; readonly n: number }
+  | {
+      readonly is: 'rows';
+      readonly n: number;
+      /** the side of the last of them, as the text has it */
+      readonly end?: Side;
+      readonly endEdge?: EndEdge;
+    }
   /** rows in all since the piece began, or since a mark */
   | { readonly is: 'rows in all'; readonly n: number; readonly from: MarkName }
   | {
@@ -201,6 +207,8 @@ export type Statement =
   | { readonly is: 'at the same time'; readonly after?: Until }
   | { readonly is: 'stated'; readonly stitches: number }
   | { readonly is: 'turn' }
+  /** ', ending with a WS row' after what has its own number of rows */
+  | { readonly is: 'ending'; readonly end?: Side; readonly endEdge?: EndEdge }
   /** 'rep dec row every other row 3 times more' */
   | { readonly is: 'repeat named'; readonly name: string; readonly beats: readonly Beat[] }
   /** rows just worked get a name: 'these 2 rows form rib' */

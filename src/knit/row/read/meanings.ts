@@ -32,6 +32,15 @@ const table = {
   'sounds like work':
     'k p knit purl row rows rnd inc dec increase decrease bind cast bo co yo sl slip cable pattern rib ssk tog st sts ' +
     'stitch stitches turn work continue rep repeat buttonhole motif chart',
+  'before a number of rows to work':
+    'work working for further another next foll more cont k p knitting complete',
+  'beginning of an aside':
+    'keeping keep maintaining taking bringing incorporating including noting making working while whilst at remembering slipping ' +
+    'continuing measured measuring counting but omitting alternating',
+  'beginning of an order':
+    'k p work working bind cast co bo boff dec decreasing inc increasing cont continuing rep repeating sl knitting ' +
+    'purling pick rejoin',
+  'works before a cast-on': 'k p work bind bo boff dec inc rep sl pick row rows rnd st sts end turn then',
   'no name of a row': 'row rows rs ws k p next last these every each even in from',
   'not in a name of a row': 'k p work rep every each to last dec inc in at until for of bind cast then',
   'forms a pattern': 'form forms set sets establish complete',

@@ -7,9 +7,22 @@ import { stitches } from '../../stitch.ts';
  */
 export type Item =
   /** `panel`: a stitch pattern named elsewhere, worked over so many stitches */
-  | { readonly is: 'stitches'; readonly work: StitchName; readonly times: number; readonly panel?: boolean }
+  | {
+      readonly is: 'stitches';
+      readonly work: StitchName;
+      readonly times: number;
+      readonly panel?: boolean;
+      /** 'rib 5': in the rib, whatever else is on the needle */
+      readonly rib?: boolean;
+    }
   /** `appear`: each stitch is worked as it looks ('knit the knit sts and purl the purl sts') */
-  | { readonly is: 'stitches to'; readonly work: StitchName; readonly goal: Goal; readonly appear?: boolean }
+  | {
+      readonly is: 'stitches to';
+      readonly work: StitchName;
+      readonly goal: Goal;
+      readonly appear?: boolean;
+      readonly rib?: boolean;
+    }
   | { readonly is: 'group'; readonly items: readonly Item[]; readonly times: number }
   | { readonly is: 'group to'; readonly items: readonly Item[]; readonly goal: Goal }
   | { readonly is: 'group over'; readonly items: readonly Item[]; readonly stitches: number }

@@ -1,7 +1,7 @@
 import { allOf } from './counted-edge.ts';
 import { attempt, type Cursor, isWord, peek, seesPhrase, takeAnyPhrase, takes } from './cursor.ts';
 import { readCount, readGoal, takeSts } from './goal.ts';
-import { counted, type ReadItem } from './plain.ts';
+import type { ReadItem } from './plain.ts';
 
 /** 'work row 1 of cable panel over next 12 sts', 'work cable pattern across 12 sts'. */
 const readPanel = (c: Cursor): ReadItem | undefined =>
@@ -27,10 +27,11 @@ export const readWork = (c: Cursor): ReadItem | undefined =>
     if (panel) return panel;
     if (!takes(c, 'work', 'working', 'patt', 'rib', 'cont', 'in', 'keeping', 'as')) return undefined;
     skipEstablished(c);
+    const rib = isWord(c.tokens[start], 'rib') ? { rib: true } : {};
     const goal = readGoal(c);
     if (goal) {
       skipEstablished(c);
-      return { item: { is: 'stitches to', work: 'patt', goal }, said: true };
+      return { item: { is: 'stitches to', work: 'patt', goal, ...rib }, said: true };
     }
     const n = readCount(c);
     if (n !== undefined) {
@@ -38,7 +39,7 @@ export const readWork = (c: Cursor): ReadItem | undefined =>
       const styled = skipEstablished(c);
       const bare = isWord(c.tokens[start], 'patt', 'rib', 'work');
       if ((sts || styled || bare) && !seesPhrase(c, 'row|rows|rnds|rnd|more|cm|inch|in'))
-        return counted('patt', n);
+        return { item: { is: 'stitches', work: 'patt', times: n, ...rib }, said: true };
     } else if (c.at - start >= 2 || c.tokens[start]?.text === 'patt') {
       return { item: allOf('patt'), said: true };
     }

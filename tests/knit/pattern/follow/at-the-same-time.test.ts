@@ -59,7 +59,7 @@ Row 3: k2, p to end.
 Row 4: k.
   > 12 Left front/body 4 WS knit
   > = Left front, left front, 1 to make, lines 3 4 5 6
-  > =   body from {castOn 12}, RS: 4 stocking 4 mm (own words 1); hold
+  > =   body from {castOn 12}, RS: 1 stocking 4 mm (own words 1); 3 pattern in stocking 4 mm; hold
 
 ### an increase beside rows that are spelled out
 RIGHT FRONT

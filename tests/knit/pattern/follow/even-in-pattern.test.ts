@@ -55,13 +55,13 @@ BACK
 Cast on 4 sts.
   > →4
 Work in main stitch for 3 rows.
-  > own words 4 asks the count Back/body 1 RS work in pattern 'Work in main stitch for 3 rows'
+  > own words 4 asks the count Back/body 1 RS work in pattern 'Work in main stitch for 3 rows' · WS work in pattern 'Work in main stitch for 3 rows' · RS work in pattern 'Work in main stitch for 3 rows'
   > ✗ stitch or repeat expected @6:1 column 1
 Work in the same stitch for 1 row.
-  > 4 Back/body 2 WS *yo, k2tog; repeat from * to end
+  > 4 Back/body 4 WS *yo, k2tog; repeat from * to end
   > = pattern lace of 2 plus 0 over 4: *yo, k2tog; repeat from * to end (4) · purl (4)
   > = Back, back, 1 to make, lines 6 7
-  > =   body from {castOn 4}, RS: 1 stocking 4 mm (own words 1); 1 lace in stocking 4 mm; hold
+  > =   body from {castOn 4}, RS: 3 stocking 4 mm (own words 1 2 3); 1 lace in stocking 4 mm; hold
 
 ### as set, without rows
 Cast on 4 sts.

@@ -31,7 +31,7 @@ Work 2 rows in k3, p1 rib.
 Cast on 8 sts.
   > →8
 Work 2 rows in rib.
-  > 8 Piece/body 1 RS *k1, p1; repeat from * to end · WS *k1, p1; repeat from * to end
+  > 8 Piece/body 1 RS work in pattern · WS work in pattern
 Work 2 rows in k2, p2 rib.
   > 8 Piece/body 3 RS *k2, p2; repeat from * to end · WS *k2, p2; repeat from * to end
 Work 1 row in st st.
@@ -39,7 +39,7 @@ Work 1 row in st st.
 Work 2 rows in rib.
   > 8 Piece/body 6 WS *k2, p2; repeat from * to end · RS *k2, p2; repeat from * to end
   > = Piece, other, 1 to make, lines 2 3 4 5
-  > =   body from {castOn 8}, RS: 2 rib in rib 1x1 4 mm; 2 rib in rib 2x2 4 mm; 1 stocking 4 mm; 2 rib in rib 2x2 4 mm; hold
+  > =   body from {castOn 8}, RS: 2 rib in stocking 4 mm; 2 rib in rib 2x2 4 mm; 1 stocking 4 mm; 2 rib in rib 2x2 4 mm; hold
 
 ### a fabric that nobody knows
 Cast on 8 sts.

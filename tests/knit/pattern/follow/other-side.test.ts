@@ -101,8 +101,8 @@ Complete other side to match.
   > →19 Back/left side 1 RS knit · WS [dec] 2 times, work in pattern to end 'Next row: wibble the 3 k sts (10 sts)' (16) · RS k3, m1, [k5, m1] 2 times, k3 (19) · WS knit · RS knit
   > = Back, back, 1 to make, lines 3 4 5 6 8
   > =   body from {castOn 30}, RS: split
-  > =   right side from {part body, stitches 12, edge right}, RS: 5 stocking 4 mm (own words 2); hold
-  > =   left side from {part body, stitches 18, edge left}, RS: 5 stocking 4 mm (own words 2); hold
+  > =   right side from {part body, stitches 12, edge right}, RS: 2 stocking 4 mm (own words 2); 3 pattern in stocking 4 mm; hold
+  > =   left side from {part body, stitches 18, edge left}, RS: 2 stocking 4 mm (own words 2); 3 pattern in stocking 4 mm; hold
 
 ### while the first is on the needle
 BACK

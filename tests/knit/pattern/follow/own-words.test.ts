@@ -21,7 +21,7 @@ K 1 row.
   > →0
   > ✗ nothing on the needle @5:1
   > = Piece, other, 1 to make, lines 2 3 4
-  > =   body from {castOn 20}, RS: 3 stocking 4 mm (own words 1 2 3); bind off
+  > =   body from {castOn 20}, RS: 1 stocking 4 mm (own words 1); 2 pattern in stocking 4 mm (own words 1 2); bind off
 
 ### more stitches, fewer, and far fewer
 Cast on 20 sts.
@@ -39,7 +39,7 @@ Wobble the k sts (4 sts), it is said.
   > own words 6 asks the count Piece/body 4 WS work in pattern 'Wobble the k sts (4 sts), it is said'
   > ✗ stitch or repeat expected @5:1 column 1
   > = Piece, other, 1 to make, lines 2 3 4 5
-  > =   body from {castOn 20}, RS: 4 stocking 4 mm (own words 1 2 3 4); hold
+  > =   body from {castOn 20}, RS: 1 stocking 4 mm (own words 1); 3 pattern in stocking 4 mm (own words 1 2 3); hold
 
 ### talk
 This is a nice thing.
@@ -77,7 +77,7 @@ K2, p2, wobble the k sts (12 sts).
   > own words 20→12 says 12 Piece/body 7 RS [dec] 8 times, work in pattern to end 'K2, p2, wobble the k sts (12 sts)' (12)
   > ✗ stitch or repeat expected @5:9 column 9
   > = Piece, other, 1 to make, lines 2 3 4 5
-  > =   body from {castOn 20}, RS: 7 stocking 4 mm (own words 2 5 6 7); hold
+  > =   body from {castOn 20}, RS: 2 stocking 4 mm (own words 2); 5 pattern in stocking 4 mm (own words 3 4 5); hold
 
 ### rows that do not come out
 Cast on 20 sts.
@@ -127,14 +127,15 @@ Next row: k. (9 sts)
 Lace pattern
   > talk
 Row 1: k, wobble the k sts twice.
-  > talk
+  > own words
+  > ✗ stitch or repeat expected @2:11 column 11
 Row 2: p.
 Cast on 4 sts.
   > →4
 K 1 row.
-  > 4 Row 1 k wobble the k sts twice/body 1 RS knit
-  > = pattern 'row 1 k wobble the k sts twice' of 1 plus 0 over 2: purl (2)
-  > = Row 1 k wobble the k sts twice, other, 1 to make, lines 5
+  > 4 Lace pattern/body 1 RS knit
+  > = pattern lace of 1 plus 0 over 2: purl (2)
+  > = Lace pattern, other, 1 to make, lines 5
   > =   body from {castOn 4}, RS: 1 stocking 4 mm; hold
 
 ### the half of them, words far apart, and little of knitting
@@ -157,7 +158,7 @@ K it, p it.
 The 3 things.
   > talk 10
   > = Piece, other, 1 to make, lines 2 3 5 6
-  > =   body from {castOn 20}, RS: 4 stocking 4 mm (own words 1 2 3 4); hold
+  > =   body from {castOn 20}, RS: 1 stocking 4 mm (own words 1); 3 pattern in stocking 4 mm (own words 1 2 3); hold
 `),
   )('comes out as $title', expectAnnotated);
 });

@@ -105,10 +105,10 @@ Dec 1 st at each end of next row.
 Rep last row 2 times.
   > 6→2 Piece/body 4 WS dec, p1, k1, dec (4) · RS [dec] 2 times (2)
 Rep last 2 rows until no more than it is.
-  > own words 2 asks the count Piece/body 6 WS work in pattern 'until no more than it is'
+  > own words 2 asks the count as long as she likes: 1 rows Piece/body 6 WS work in pattern 'Rep last 2 rows until no more than it is'
   > ✗ stitch or repeat expected @5:17 column 17
   > = Piece, other, 1 to make, lines 2 3 4 5
-  > =   body from {castOn 8}, RS: 6 rib in rib 2x2 4 mm (own words 6); hold
+  > =   body from {castOn 8}, RS: 5 rib in rib 2x2 4 mm; 1 rib in rib 2x2 4 mm (own words 1, length {id 'piece/1', open, from here}); hold
 
 ### that nobody told
 Rep rows 1 and 2 2 times.

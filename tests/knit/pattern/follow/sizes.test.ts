@@ -27,10 +27,10 @@ K10 (12, 14, 16), k to end.
   > ✗ sizes differ @9:2 sizes 3
   > ✗ stitch or repeat expected @9:6 column 6
 Dec 1 st at each end of every 4th (5th, 6th) row twice.
-  > 20→16 Back/body 5 RS knit · WS purl · RS dec, knit to last 2 sts, dec (18) · WS purl · RS knit · WS purl · RS dec, knit to last 2 sts, dec (16)
+  > 20→16 Back/body 5 RS work in pattern · WS work in pattern · RS dec, work in pattern to last 2 sts, dec (18) · WS work in pattern · RS work in pattern · WS work in pattern · RS dec, work in pattern to last 2 sts, dec (16)
   > = sizes S, M, L: S
   > = Back, back, 1 to make, lines 4 6 7 9 10
-  > =   body from {castOn 20}, RS: 11 stocking 4 mm (own words 4); hold
+  > =   body from {castOn 20}, RS: 4 stocking 4 mm (own words 4); 7 pattern in stocking 4 mm; hold
 
 ### the last, asked beyond {"size": 7}
 Sizes: S (M, L)

@@ -50,7 +50,7 @@ describe('as for, in all its wordings,', () => {
   it.each(
     table(`
       Work with back → ✗ stitch or repeat expected @1
-      Work as for back for 6 rows → as for: piece {words back, name back}, reversing false | ✗ stitch or repeat expected @18
+      Work as for back for 6 rows → ✗ stitch or repeat expected @18
       Cast on the same number of sts and work as for back → ✗ stitch or repeat expected @1
       Work as set → even: fabric {established}
       Work as for it → ✗ stitch or repeat expected @1

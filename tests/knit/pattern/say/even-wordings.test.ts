@@ -61,7 +61,7 @@ describe('even, in all its wordings,', () => {
 
   it.each(
     table(`
-      Cont to rib in rib → even: fabric {pattern, words rib, name rib, else rib} | ✗ stitch or repeat expected @13
+      Cont to rib in rib → ✗ stitch or repeat expected @13
       Work in an edge in k1, p1 rib for 6 rows → ✗ stitch or repeat expected @1
       Work every row k for 6 rows → ✗ stitch or repeat expected @1
       K2, p2 to end → row: items '(k ×2, p ×2) to {left 0}'

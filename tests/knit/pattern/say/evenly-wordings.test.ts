@@ -30,7 +30,7 @@ describe('evenly, in all its wordings,', () => {
       Inc 6 sts → row: items 'inc ×6'
       On next row, inc 6 sts at each end → shape: change 6, edge both, beats [{first 1, every 1, times 1}]
       On next row inc 6 sts in last row → ✗ stitch or repeat expected @1
-      Inc 6 sts over next row of them → evenly: change 6, on next | ✗ stitch or repeat expected @28
+      Inc 6 sts over next row of them → ✗ stitch or repeat expected @28
       Inc 1 st at each end of next row → shape: change 1, edge both, beats [{first 1, every 1, times 1}]
     `),
   )('is not read for more than it says: $line', expectReading);

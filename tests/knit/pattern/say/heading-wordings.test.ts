@@ -114,7 +114,7 @@ describe('heading, in all its wordings,', () => {
 
   it.each(
     table(`
-      Back: Front: Sleeve: Collar: Cast on 92 sts → heading: title {words back, pattern back, divides false}, sideOnly false, talk false, places [], piece {name back, makes 1} | @7 heading: title {words front, pattern front, divides false}, sideOnly false, talk false, places [], piece {name front, makes 1} | @14 heading: title {words sleeve, pattern sleeve, divides false}, sideOnly false, talk false, places [], piece {name sleeve, makes 1} | ✗ stitch or repeat expected @22
+      Back: Front: Sleeve: Collar: Cast on 92 sts → heading: title {words back, pattern back, divides false}, sideOnly false, talk false, places [], piece {name back, makes 1} | @7 heading: title {words front, pattern front, divides false}, sideOnly false, talk false, places [], piece {name front, makes 1} | @14 heading: title {words sleeve, pattern sleeve, divides false}, sideOnly false, talk false, places [], piece {name sleeve, makes 1} | @30 cast on: stitches 92
       … Back → ✗ stitch expected @5
       … Shape neck → ✗ stitch or repeat expected @1
       Shape neck edge of right back hood collar → ✗ stitch or repeat expected @1
@@ -124,7 +124,7 @@ describe('heading, in all its wordings,', () => {
       Back 3 → heading: title {words back, pattern back, divides false}, sideOnly false, talk false, places [], piece {name back, makes 3}
       Front and back and sleeve → heading: title {words 'front and back and sleeve', pattern 'front and back and sleeve', divides false}, sideOnly false, talk false, places []
       Front and back and the sleeve → heading: title {words 'front and back and the sleeve', pattern 'front and back and the sleeve', divides false}, sideOnly false, talk false, places []
-      Pattern one two three four → even: fabric {established} | ✗ stitch or repeat expected @9
+      Pattern one two three four → ✗ stitch or repeat expected @9
       Special old new thing → heading: title {words 'special old new thing', pattern 'special old new thing', divides false}, sideOnly false, talk, places []
       Special old new thing here → ✗ stitch or repeat expected @1
       Lace → ✗ stitch or repeat expected @1

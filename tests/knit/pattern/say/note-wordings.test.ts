@@ -35,7 +35,8 @@ describe('note, in all its wordings,', () => {
       {This forms it|This completes it|This is it|These rows are the set} → note: about 'making up'
       With {RS|WS} facing → note: about facing
       On right side → note: about facing
-      , ending with a {WS|RS} row → @3 even: until {open, end WS}
+      , ending with a WS row → @3 ending: end WS
+      , ending with a RS row → @3 ending: end RS
       with white, → note: about yarn
       using MC, → note: about yarn
       Place marker at each end, turn → note: about marker | @27 turn

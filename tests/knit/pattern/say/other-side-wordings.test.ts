@@ -23,8 +23,8 @@ describe('other side, in all its wordings,', () => {
   it.each(
     table(`
       Complete the rem side to match → ✗ stitch or repeat expected @1
-      Complete to match first one → as for: piece {words first}, reversing false | ✗ stitch or repeat expected @25
-      Complete to match the other one → as for: piece {words other}, reversing false | ✗ stitch or repeat expected @29
+      Complete to match first one → ✗ stitch or repeat expected @25
+      Complete to match the other one → ✗ stitch or repeat expected @29
       Complete as for back → as for: piece {words back, name back}, reversing false
       Complete other side → ✗ stitch or repeat expected @1
       Complete to match → ✗ stitch or repeat expected @1

@@ -16,8 +16,8 @@ describe('repeat named, in all its wordings,', () => {
   it.each(
     table(`
       Rep {next|every|each|even|in} row every 4th row 3 times → ✗ nothing before the repeat @5
-      Rep last row every 4th row 3 times → repeat rows: last 1 | ✗ stitch or repeat expected @14
-      Rep these row every 4th row 3 times → repeat rows: last 1 | ✗ stitch or repeat expected @15
+      Rep last row every 4th row 3 times → ✗ stitch or repeat expected @14
+      Rep these row every 4th row 3 times → ✗ stitch or repeat expected @15
       Rep from row every 4th row 3 times → ✗ nothing before the repeat @10
       Rep {row|rows} every 4th row 3 times → ✗ nothing before the repeat @5
       Work RS row every 4th row 3 times → ✗ stitch or repeat expected @1

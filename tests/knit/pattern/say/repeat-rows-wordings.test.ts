@@ -51,13 +51,13 @@ describe('repeat rows, in all its wordings,', () => {
       Rep rows 1 to 4, 5 times, more → repeat rows: from 1, to 4, times 5 | ✗ stitch or repeat expected @27
       Rep rows 1 to 4 5 times, more → repeat rows: from 1, to 4, times 5 | ✗ stitch or repeat expected @26
       Rep rows 1 to 4 5 times, for 6 rows → repeat rows: from 1, to 4, times 5 | ✗ stitch or repeat expected @26
-      Rep rows 1 to 2 row 3 → repeat rows: from 1, to 2 | ✗ stitch or repeat expected @21
-      K 41 rows 5 times → rows: n 41, items 'k to {left 'what follows'}' | ✗ stitch or repeat expected @11
-      Rep row 1, 2 more times → repeat rows: from 1, to 2 | ✗ stitch or repeat expected @14
+      Rep rows 1 to 2 row 3 → ✗ stitch or repeat expected @21
+      K 41 rows 5 times → ✗ stitch or repeat expected @11
+      Rep row 1, 2 more times → ✗ stitch or repeat expected @14
       Work last 2 rows → ✗ stitch or repeat expected @1
       Rep from 2 → ✗ nothing before the repeat @10
       Rep 2 5 times → ✗ nothing before the repeat @5
-      Work 6 rows 5 times → even: until {rows, n 6} | ✗ stitch or repeat expected @13
+      Work 6 rows 5 times → ✗ stitch or repeat expected @13
       Rep 2½ rows → ✗ nothing before the repeat @5
       Rep rows 1½ to 4 → ✗ nothing before the repeat @5
       Rep rows 1 to 4½ → ✗ nothing before the repeat @5

@@ -53,6 +53,8 @@ export interface Build {
   readonly stretches: Readonly<Record<string, number>>;
   /** rows of a fabric that were worded already */
   readonly worded: Map<string, readonly Step[]>;
+  /** rows that were not understood, by what stands for them: their words, and stitches more (or less) after them */
+  readonly unread: WeakMap<readonly Item[], { readonly words: string; readonly change: number }>;
   /** cells worked so far; a guard against texts that ask for millions of stitches */
   cells: number;
   /** counts stated while a shaping went on beside; compared when it has ended */

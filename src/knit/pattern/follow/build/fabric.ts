@@ -10,6 +10,9 @@ const face = (name: FabricName, rows: readonly string[], label: string): FabricS
   label,
 });
 
+/** What nobody can say. */
+export const unknownFabric: FabricState = { is: 'patt', label: 'pattern' };
+
 export const knownFabric = (name: FabricName): FabricState => face(name, fabrics[name].rows, name);
 
 const RIBS: Readonly<Record<string, FabricName>> = { kp: 'rib 1x1', kkpp: 'rib 2x2' };
@@ -55,7 +58,7 @@ type Else = Extract<FabricSaid, { is: 'pattern' }>['else'];
 function patternElse(meant: Else, build: Build, part: PartBuild | undefined): FabricState | undefined {
   switch (meant) {
     case 'rib':
-      return lastRib(part) ?? face('rib 1x1', ['kp'], 'rib');
+      return lastRib(part) ?? ribOfOthers(build);
     case 'double moss':
       return face('moss', ['kkpp', 'kkpp', 'ppkk', 'ppkk'], 'double moss');
     case 'the pattern': {
@@ -72,6 +75,16 @@ function lastRib(part: PartBuild | undefined): FabricState | undefined {
   for (let i = (part?.rows.length ?? 0) - 1; i >= 0; i -= 1) {
     const fabric = part?.rows[i]?.fabric;
     if (fabric?.label === 'rib') return fabric;
+  }
+  return undefined;
+}
+
+/** The rib of the piece before. */
+function ribOfOthers(build: Build): FabricState | undefined {
+  for (let i = build.begun.length - 1; i >= 0; i -= 1) {
+    const piece = build.begun[i];
+    const rib = piece === build.piece ? undefined : lastRib(piece?.parts[0]);
+    if (rib !== undefined) return rib;
   }
   return undefined;
 }

@@ -42,6 +42,8 @@ export function makeWrittenRow(
   kind: Kind = 'row',
   beside: readonly Edit[] = [],
 ): Fault | undefined {
+  const unread = build.unread.get(items);
+  if (unread) return makeOwnRow(build, part, unread.words, Math.max(0, part.live + unread.change), items);
   const side = nextSide(part);
   const front = part.unworked;
   const count = part.live - front;
@@ -49,7 +51,9 @@ export function makeWrittenRow(
   const settled = settle(withSide(afterTurn(items, front), part, side), { stitches: count, markers });
   if (!settled.ok) return settled.faults[0];
   const appear = items.some((item) => item.is === 'stitches to' && item.appear);
-  const panel = items.some((item) => item.is === 'stitches' && item.panel);
+  const panel =
+    items.some((item) => item.is === 'stitches' && item.panel) ||
+    (items.some(saysRib) && part.fabric.label !== 'rib');
   // what the panel's stitches are is said elsewhere; the row asks for them by name
   let steps = panel ? [...settled.value.steps] : spellPattern(settled.value.steps, part, side, count, appear);
   const turned = settled.value.turned ? takenBefore(steps, count) : undefined;
@@ -67,6 +71,9 @@ export function makeWrittenRow(
     side === 'RS' ? settled.value.markers : settled.value.markers.map((m) => part.live - m).reverse();
   return undefined;
 }
+
+const saysRib = (item: Item): boolean =>
+  'rib' in item ? item.rib === true : 'items' in item && item.items.some(saysRib);
 
 /** What lies before the yarn after a turn need not be said again; where it is ('leave 5 sts unworked'), it is once. */
 const afterTurn = (items: readonly Item[], front: number): readonly Item[] =>
@@ -161,7 +168,13 @@ export function makeSpreadRow(
 }
 
 /** A row in the knitter's own words, from the count before it to the count after. */
-export function makeOwnRow(build: Build, part: PartBuild, own: string, after: number): Fault | undefined {
+export function makeOwnRow(
+  build: Build,
+  part: PartBuild,
+  own: string,
+  after: number,
+  items?: readonly Item[],
+): Fault | undefined {
   const before = part.live;
   const change = after - before;
   const steps: Step[] = [];
@@ -172,7 +185,12 @@ export function makeOwnRow(build: Build, part: PartBuild, own: string, after: nu
   else if (-change * 2 <= before)
     steps.push({ work: 'dec', times: -change }, { work: 'patt', until: { left: 0 } });
   else steps.push({ work: 'bo', times: -change }, { work: 'patt', until: { left: 0 } });
-  return pushRow(build, part, steps, { kind: 'row', own, advance: true });
+  return pushRow(build, part, steps, {
+    kind: 'row',
+    own,
+    advance: true,
+    ...(items === undefined ? {} : { items }),
+  });
 }
 
 interface How {

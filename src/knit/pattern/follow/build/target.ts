@@ -1,5 +1,5 @@
 import { otherSide, type Side } from '../../../row/step.ts';
-import type { From, MarkName, PieceSaid, Until } from '../../say/statement.ts';
+import type { EndEdge, From, MarkName, PieceSaid, Until } from '../../say/statement.ts';
 import { type Build, nextSide, otherEdge, type PartBuild, type PieceBuild, type Stretch } from './build.ts';
 import { rowHeight } from './make-row.ts';
 import { markOf, neckOf } from './part.ts';
@@ -39,14 +39,23 @@ export function targetOf(
 }
 
 /** A row that ends at the left edge is an RS row. */
-function withSide(piece: PieceBuild, part: PartBuild, until: Bounded): Bounded {
-  if (!('endEdge' in until) || until.endEdge === undefined) return until;
+export function endSideOf(
+  piece: PieceBuild,
+  part: PartBuild,
+  { end, endEdge }: { readonly end?: Side; readonly endEdge?: EndEdge },
+): Side | undefined {
+  if (endEdge === undefined) return end;
   const neck = neckOf(piece, part);
-  const edge = until.endEdge === 'neck' ? neck : otherEdge(neck);
-  return { ...until, end: edge === 'left' ? 'RS' : 'WS' };
+  return (endEdge === 'neck' ? neck : otherEdge(neck)) === 'left' ? 'RS' : 'WS';
 }
 
-const lastSide = (part: PartBuild): Side => otherSide(nextSide(part));
+function withSide(piece: PieceBuild, part: PartBuild, until: Bounded): Bounded {
+  if (!('endEdge' in until) || until.endEdge === undefined) return until;
+  const end = endSideOf(piece, part, until);
+  return end === undefined ? until : { ...until, end };
+}
+
+export const lastSide = (part: PartBuild): Side => otherSide(nextSide(part));
 
 function rowsSince(piece: PieceBuild, part: PartBuild, from: MarkName): number {
   const now = part.baseRows + part.rows.length;
@@ -87,7 +96,11 @@ function lengthTarget(
     ...(end === undefined ? {} : { endSide: end }),
   });
   return {
-    rows: counted(build, stretch, roundTo(part, exact, end ?? (exact > 0 && exact < 2 ? undefined : 'WS'))),
+    rows: countedRows(
+      build,
+      stretch,
+      roundTo(part, exact, end ?? (exact > 0 && exact < 2 ? undefined : 'WS')),
+    ),
     stretch,
     ...(left < -height ? { overMm: -left } : {}),
   };
@@ -110,8 +123,11 @@ function openTarget(
     ...(mm === undefined ? {} : { mm }),
     ...(end === undefined ? {} : { endSide: end }),
   });
-  return { rows: counted(build, stretch, rows), stretch };
+  return { rows: countedRows(build, stretch, rows), stretch };
 }
+
+/** A stretch whose end was not understood. */
+export const openStretch = (piece: PieceBuild): Stretch => nameStretch(piece, { from: 'here', open: true });
 
 function nameStretch(piece: PieceBuild, stretch: Omit<Stretch, 'id'>): Stretch {
   piece.stretchesSoFar += 1;
@@ -119,7 +135,7 @@ function nameStretch(piece: PieceBuild, stretch: Omit<Stretch, 'id'>): Stretch {
 }
 
 /** What she counted on her own needles goes before what the gauge says. */
-function counted(build: Build, stretch: Stretch, rows: number): number {
+export function countedRows(build: Build, stretch: Stretch, rows: number): number {
   const said = build.stretches[stretch.id];
   return said !== undefined && Number.isSafeInteger(said) && said >= 0 ? said : rows;
 }

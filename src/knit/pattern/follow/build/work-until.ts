@@ -1,6 +1,7 @@
 import { type Fault, fault } from '../../../fault.ts';
 import type { Until } from '../../say/statement.ts';
 import type { Build, PartBuild, PieceBuild } from './build.ts';
+import { endDiffers } from './end-differs.ts';
 import { evenRows, finishBackground } from './run-rows.ts';
 import { targetOf } from './target.ts';
 
@@ -8,7 +9,10 @@ export function workUntil(build: Build, piece: PieceBuild, part: PartBuild, unti
   if (until.is === 'count') return part.live === until.stitches ? undefined : finishBackground(build, part);
   const target = targetOf(build, piece, part, until);
   if (target === undefined) return noSuchPlace();
-  if (target.stretch === undefined) return evenRows(build, part, target.rows, 'even');
+  if (target.stretch === undefined) {
+    const wrong = evenRows(build, part, target.rows, 'even');
+    return wrong ?? (until.is === 'rows' ? endDiffers(piece, part, until) : undefined);
+  }
   part.closed = true;
   const wrong = evenRows(build, part, target.rows, 'stretch');
   const section = part.sections.at(-1);

@@ -12,13 +12,6 @@ import type { Side } from '../../../row/step.ts';
 import type { EndEdge } from '../statement.ts';
 import { readSide } from './side.ts';
 
-/** ', ending with a WS row' after shaping is passed over. */
-export const skipEnding = (c: Cursor): boolean =>
-  attempt(c, () => {
-    const { end, endEdge } = ending(c);
-    return end !== undefined || endEdge !== undefined;
-  });
-
 /** ', ending with a WS row', 'ending with RS facing for next row', 'end with row 4 of pattern'. */
 export function ending(c: Cursor): { end?: Side; endEdge?: EndEdge } {
   if (!takeEnding(c)) return {};

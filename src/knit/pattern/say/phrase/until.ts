@@ -44,9 +44,9 @@ const readFor = (c: Cursor): Until | undefined =>
     takes(c, 'more', 'further');
     if (n !== undefined && takes(c, 'row', 'rows', 'rnds', 'rnd')) {
       takes(c, 'more');
-      return { is: 'rows', n };
+      return { is: 'rows', n, ...ending(c) };
     }
-    if (n !== undefined && takes(c, 'ridge')) return { is: 'rows', n: 2 * n };
+    if (n !== undefined && takes(c, 'ridge')) return { is: 'rows', n: 2 * n, ...ending(c) };
   });
 
 function readTill(c: Cursor): Until | undefined {

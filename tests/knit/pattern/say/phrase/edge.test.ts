@@ -23,7 +23,7 @@ describe('’at each end’, ’at neck edge’, in all its wordings,', () => {
 
   it.each(
     table(`
-      Dec 1 st at front edge edge of next row → shape: change -1, edge neck, beats [] | ✗ stitch or repeat expected @24
+      Dec 1 st at front edge edge of next row → ✗ stitch or repeat expected @24
       Dec 1 st at beg and at neck edge of next row → shape: change -1, edge beginning, beats [] | ✗ stitch or repeat expected @21
       Dec 1 st at each row → ✗ stitch or repeat expected @10
       Dec 1 st at same row → ✗ stitch or repeat expected @10

@@ -6,10 +6,10 @@ import { expectReading } from '../said.ts';
 describe('’ending with’, in all its wordings,', () => {
   it.each(
     table(`
-      Work 6 rows in st st{, ending|; ending|, finishing|, finish|, ends|, ended} with a WS row → even: fabric {named, name stocking}, until {rows, n 6} | @23 even: until {open, end WS}
-      Work 6 rows in st st (ending with a WS row → even: fabric {named, name stocking}, until {rows, n 6} | @22 even: until {open, end WS}
-      Work 6 rows in st st - ending with a WS row → even: fabric {named, name stocking}, until {rows, n 6} | @24 even: until {open, end WS}
-      Work 6 rows in st st{, and ending| then end} with a WS row → even: fabric {named, name stocking}, until {rows, n 6} | @27 even: until {open, end WS}
+      Work 6 rows in st st{, ending|; ending|, finishing|, finish|, ends|, ended} with a WS row → even: fabric {named, name stocking}, until {rows, n 6, end WS}
+      Work 6 rows in st st (ending with a WS row → even: fabric {named, name stocking}, until {rows, n 6, end WS}
+      Work 6 rows in st st - ending with a WS row → even: fabric {named, name stocking}, until {rows, n 6, end WS}
+      Work 6 rows in st st{, and ending| then end} with a WS row → even: fabric {named, name stocking}, until {rows, n 6, end WS}
       Work even for 10 cm, ending {with|on|after|at|having|by} a WS row → even: until {length, mm 100, from here, end WS}
       Work even for 10 cm, ending {with a WS row|with an WS row|with the WS row|with last WS row|with WS row|so that WS row|by work WS row|by completing WS row|with p row|after WS row worked|with worked WS row|with just WS row|with a wrong side row|with WS rnd|with WS row completed|with WS row just worked|with a WS|with WS row worked|with WS rows} → even: until {length, mm 100, from here, end WS}
       Work even for 10 cm, ending {so that a WS row|by working a WS row} → even: until {length, mm 100, from here}
@@ -21,7 +21,7 @@ describe('’ending with’, in all its wordings,', () => {
       Work even for 10 cm, ending with row 4 of pattern → even: until {length, mm 100, from here}
       Work even for 10 cm, ending with row 4, turn → even: until {length, mm 100, from here} | @41 turn
       Work even for 10 cm, turn → even: until {length, mm 100, from here} | @22 turn
-      Dec 1 st at each end of next row, ending with a WS row → shape: change -1, edge both, beats [{first 1, every 1, times 1}] | @35 even: until {open, end WS}
+      Dec 1 st at each end of next row, ending with a WS row → shape: change -1, edge both, beats [{first 1, every 1, times 1}] | @35 ending: end WS
     `),
   )('is read: $line', expectReading);
 });

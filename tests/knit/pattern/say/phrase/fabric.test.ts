@@ -40,7 +40,7 @@ describe('a fabric, in all its wordings,', () => {
   it.each(
     table(`
       Work in stss for 6 rows → ✗ stitch or repeat expected @1
-      Work in the main st st for 6 rows → even: fabric {pattern, words main, name '', else 'the pattern'} | ✗ stitch or repeat expected @24
+      Work in the main st st for 6 rows → ✗ stitch or repeat expected @24
       Work in {20 x 1 rib|1 x 20 rib} for 6 rows → ✗ stitch or repeat expected @1
       Work in one two three four five patt for 6 rows → ✗ stitch or repeat expected @1
       Work in k1, p1 for 6 rows → even: fabric {rib, face kp}, until {rows, n 6}

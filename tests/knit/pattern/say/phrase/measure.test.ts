@@ -17,19 +17,19 @@ describe('a length, in all its wordings,', () => {
 
   it.each(
     table(`
-      Work even for 15 → even | ✗ stitch or repeat expected @11
-      Work even for 17/16 in → even | ✗ stitch or repeat expected @11
-      Work even for 3/17 in → even | ✗ stitch or repeat expected @11
-      Work even for 3/2 in → even | ✗ stitch or repeat expected @11
-      Work even for 3/3 in → even | ✗ stitch or repeat expected @11
-      Work even for 2 3/2 in → even | ✗ stitch or repeat expected @11
-      Work even for 15 cm (6 rows) → even: until {length, mm 150, from here} | ✗ stitch or repeat expected @22
+      Work even for 15 → ✗ stitch or repeat expected @11
+      Work even for 17/16 in → ✗ stitch or repeat expected @11
+      Work even for 3/17 in → ✗ stitch or repeat expected @11
+      Work even for 3/2 in → ✗ stitch or repeat expected @11
+      Work even for 3/3 in → ✗ stitch or repeat expected @11
+      Work even for 2 3/2 in → ✗ stitch or repeat expected @11
+      Work even for 15 cm (6 rows) → ✗ stitch or repeat expected @22
       Work even for 15 cm, k 6 → even: until {length, mm 150, from here} | @22 row: items 'k ×6'
-      Work even for 2 and 3 in → even | ✗ stitch or repeat expected @11
-      Work even for 2 2/2 in → even | ✗ stitch or repeat expected @11
-      Work even for 3 1/1 in → even | ✗ stitch or repeat expected @11
-      Work even for 16/16 in → even | ✗ stitch or repeat expected @11
-      Work even for 2-3 in → even | ✗ stitch or repeat expected @11
+      Work even for 2 and 3 in → ✗ stitch or repeat expected @11
+      Work even for 2 2/2 in → ✗ stitch or repeat expected @11
+      Work even for 3 1/1 in → ✗ stitch or repeat expected @11
+      Work even for 16/16 in → ✗ stitch or repeat expected @11
+      Work even for 2-3 in → ✗ stitch or repeat expected @11
     `),
   )('is not read for more than it says: $line', expectReading);
 });

@@ -54,11 +54,11 @@ describe('a place, in all its wordings,', () => {
 
   it.each(
     table(`
-      Work even until same length as first piece → even: until {same length, piece {words first}} | ✗ stitch or repeat expected @38
-      Work even until piece measures 10 cm {from first row|from the 1st row|from start of work|from the first} → even: until {length, mm 100, from start} | ✗ stitch or repeat expected @38
-      Work even until piece measures 10 cm from red → even: until {length, mm 100, from start} | ✗ stitch or repeat expected @38
-      Work even until piece measures 10 cm from end of red → even: until {length, mm 100, from start} | ✗ stitch or repeat expected @38
-      Work as for back to red → as for: piece {words back, name back}, reversing false | ✗ stitch or repeat expected @21
+      Work even until same length as first piece → ✗ stitch or repeat expected @38
+      Work even until piece measures 10 cm {from first row|from the 1st row|from start of work|from the first} → ✗ stitch or repeat expected @38
+      Work even until piece measures 10 cm from red → ✗ stitch or repeat expected @38
+      Work even until piece measures 10 cm from end of red → ✗ stitch or repeat expected @38
+      Work as for back to red → ✗ stitch or repeat expected @21
     `),
   )('is not read for more than it says: $line', expectReading);
 });

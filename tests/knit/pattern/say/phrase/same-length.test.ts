@@ -18,13 +18,13 @@ describe('’same length as’, in all its wordings,', () => {
 
   it.each(
     table(`
-      Work even until {length of|same length to} back → even | ✗ stitch or repeat expected @11
-      Work even until piece measures 2 cm less than same as back → even: until {length, mm 20, from start} | ✗ stitch or repeat expected @37
-      Work even until 2 rows are less back → even: until {rows in all, n 2, from start} | ✗ stitch or repeat expected @28
-      Work even until 2 rows have less back → even: until {rows in all, n 2, from start} | ✗ stitch or repeat expected @24
-      Work even until 2 rows more than back → even: until {rows in all, n 2, from start} | ✗ stitch or repeat expected @24
-      Work even until same as red → even | ✗ stitch or repeat expected @11
-      Work even until piece measures 2 cm back → even: until {length, mm 20, from start} | ✗ stitch expected @41
+      Work even until {length of|same length to} back → ✗ stitch or repeat expected @11
+      Work even until piece measures 2 cm less than same as back → ✗ stitch or repeat expected @37
+      Work even until 2 rows are less back → ✗ stitch or repeat expected @28
+      Work even until 2 rows have less back → ✗ stitch or repeat expected @24
+      Work even until 2 rows more than back → ✗ stitch or repeat expected @24
+      Work even until same as red → ✗ stitch or repeat expected @11
+      Work even until piece measures 2 cm back → ✗ stitch expected @41
     `),
   )('is not read for more than it says: $line', expectReading);
 });

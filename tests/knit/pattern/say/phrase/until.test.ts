@@ -40,11 +40,11 @@ describe('an end, in all its wordings,', () => {
 
   it.each(
     table(`
-      Work even until it is nice → even | ✗ stitch or repeat expected @11
-      Work even until 6 → even | ✗ stitch or repeat expected @11
-      Work even for nice rows → even | ✗ stitch expected @24
+      Work even until it is nice → ✗ stitch or repeat expected @11
+      Work even until 6 → ✗ stitch or repeat expected @11
+      Work even for nice rows → ✗ stitch expected @24
       Work even until 30 rows less than back → even: until {same length, piece {words back, name back}, lessRows 30}
-      Work even until 5 ridges {less|fewer} → even | ✗ stitch or repeat expected @11
+      Work even until 5 ridges {less|fewer} → ✗ stitch or repeat expected @11
       Continue on 4 mm needles → ✗ stitch or repeat expected @1
     `),
   )('is not read for more than it says: $line', expectReading);

@@ -1,0 +1,24 @@
+import type { Fault } from '../../fault.ts';
+import type { Statement } from '../say/statement.ts';
+import type { Build, PartBuild, PieceBuild } from './build/build.ts';
+import { endDiffers } from './build/end-differs.ts';
+import { evenRows } from './build/run-rows.ts';
+import { lastSide } from './build/target.ts';
+import { wantSide } from './build/want-side.ts';
+
+/**
+ * ', ending with a WS row': a shaping takes one row more to get there, and so does a stretch given as a length; rows that
+ * are counted cannot, and the contradiction is told.
+ */
+export function doEnding(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Extract<Statement, { is: 'ending' }>,
+): Fault | undefined {
+  const differs = endDiffers(piece, part, said);
+  if (differs === undefined) return undefined;
+  const before = build.recent.at(-1)?.statement.is;
+  if (part.rows.at(-1)?.kind === 'stretch' && wantSide(build, part, lastSide(part))) return undefined;
+  return before === 'shape' || before === 'repeat named' ? evenRows(build, part, 1, 'even') : differs;
+}

@@ -1,0 +1,146 @@
+import type { Fault } from '../../fault.ts';
+import {
+  ahead,
+  type Cursor,
+  cursorOver,
+  isWord,
+  peek,
+  peekNumber,
+  sees,
+  seesOne,
+  takePhrase,
+  takes,
+} from '../../row/read/cursor.ts';
+import type { Token } from '../../row/read/lex.ts';
+import { means } from '../../row/read/meanings.ts';
+import type { Sentence } from '../text/sentences.ts';
+import { castOnAhead } from './front-door.ts';
+import { ROWS, readLabel } from './label.ts';
+import { readLength } from './phrase/measure.ts';
+import { statedAtEnd } from './phrase/stated-count.ts';
+import type { Label, Title } from './statement.ts';
+import { titleInWords } from './title.ts';
+
+/** More rows than one sentence asks for. */
+const MOST_OWN_ROWS = 400;
+
+/** What was not understood, and what can be said of it all the same. */
+export interface OwnWords {
+  readonly is: 'own words';
+  readonly words: string;
+  readonly fault: Fault;
+  readonly stated?: number;
+  /** it speaks of knitting */
+  readonly work: boolean;
+  /** it asks for knitting, whether stitches are on the needle or not: 'Bind off 7 sts each side 4 times' */
+  readonly asks: boolean;
+  readonly short: boolean;
+  /** rows that it says it is: 'Rows 2–4', 'work 3 rows'; 1 unless said */
+  readonly rows: number;
+  readonly label?: Label;
+  /** it ends by a measure, so nobody knows how many rows it is */
+  readonly open: boolean;
+  /** it only says more of what stands before it, and makes no row */
+  readonly beside?: boolean;
+  /** what it may call what follows */
+  readonly title?: Title;
+  readonly line: number;
+  readonly from: number;
+}
+
+/** The sentence, or its rest from `first` on, in her own words. */
+export function ownWords(
+  text: string,
+  tokens: readonly Token[],
+  fault: Fault,
+  sentence: Sentence,
+  first: number,
+  line: number,
+): OwnWords {
+  const stated = statedAtEnd({ tokens, at: sentence.from, end: sentence.to });
+  const words = text.slice(tokens[first]?.offset ?? 0, tokens[sentence.to]?.offset ?? text.length).trim();
+  const said = words === '' ? text.trim() : words;
+  const title = titleInWords(said);
+  const c = cursorOver(tokens, first, sentence.to);
+  const label = ahead(c, () => readLabel(c));
+  return {
+    is: 'own words',
+    words: said,
+    fault,
+    work: soundsLikeWork(tokens, sentence.from, sentence.to),
+    asks: asksForWork(cursorOver(tokens, sentence.from, sentence.to)),
+    short: sentence.to - sentence.from <= 9 && (tokens[sentence.from]?.capital ?? false),
+    rows: Math.min(MOST_OWN_ROWS, label ? labelled(label) : rowsSaid(c)),
+    open: isOpen(c),
+    line,
+    from: tokens[first]?.line ?? 1,
+    ...(label === undefined ? {} : { label }),
+    ...(title === undefined ? {} : { title }),
+    ...(stated === undefined ? {} : { stated: stated.stitches }),
+  };
+}
+
+const labelled = (label: Label): number => label.next ?? Math.max(1, label.rows.length);
+
+/** 'work 3 rows', 'for a further 14 rows', 'next 2 rows'; 'last 2 rows' and 'every 4 rows' are no number of rows to work. */
+function rowsSaid(c: Cursor): number {
+  for (let i = c.at + 1; i < c.end; i += 1) {
+    const n = c.tokens[i] as Token;
+    if (n.kind !== 'number' || !Number.isSafeInteger(n.value) || n.value < 1) continue;
+    if (!isWord(c.tokens[i + 1], ...ROWS.split('|'))) continue;
+    if (means(c.tokens[i - 1]?.word, 'before a number of rows to work')) return n.value;
+  }
+  return 1;
+}
+
+/** 'until the band is long enough', 'for 5 cm': a length, or an end that is not a row's own. */
+function isOpen(c: Cursor): boolean {
+  for (let i = c.at; i < c.end; i += 1) {
+    const word = c.tokens[i]?.word ?? '';
+    if (word === 'until' || word === 'for') {
+      const inner: Cursor = { ...c, at: i + 1 };
+      if (word === 'until' ? !untilInRow(inner) : readLength(inner) !== undefined) return true;
+    }
+  }
+  return false;
+}
+
+/** 'k until 3 sts remain', 'until last 3 sts' end within the row. */
+function untilInRow(c: Cursor): boolean {
+  while (takes(c, 'the', 'there', 'you', 'are', 'have', 'reach', 'only', 'last', 'next', 'within')) {
+    // on to what is reached
+  }
+  return sees(c, 'end', 'marker', 'm', 'st', 'sts') || takeStitches(c);
+}
+
+const takeStitches = (c: Cursor): boolean =>
+  ahead(c, () => {
+    if (peekNumber(c) === undefined) return false;
+    c.at += 1;
+    return takePhrase(c, 'st|sts') || c.at >= c.end;
+  });
+
+/** Whether a sentence begins as an order to knit and says how many, or casts stitches on. */
+function asksForWork(c: Cursor): boolean {
+  if (castOnAhead(c) !== undefined) return true;
+  while (takes(c, 'then', 'now', 'and', ',', '*', '-')) {
+    // what leads up to it
+  }
+  const label = ahead(c, () => readLabel(c) !== undefined);
+  if (!label && !seesOne(c, 'beginning of an order')) return false;
+  return (
+    label || c.tokens.slice(c.at, c.end).some(({ kind }) => kind === 'number') || peek(c, 1) === undefined
+  );
+}
+
+/** Whether a sentence speaks of knitting, or only talks. */
+function soundsLikeWork(tokens: readonly Token[], from: number, to: number): boolean {
+  let words = 0;
+  let numbers = 0;
+  for (let i = from; i < to; i += 1) {
+    const token = tokens[i] as Token;
+    if (token.kind === 'number') numbers += 1;
+    else if (means(token.text, 'sounds like work')) words += 1;
+  }
+  return words >= 2 || (words >= 1 && numbers >= 1);
+}
