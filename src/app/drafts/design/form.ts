@@ -7,6 +7,7 @@ import { armholes } from '../../../knit/garment/kinds/armholes.ts';
 import { type Choices, simpleDesign, startingDesign } from '../../../knit/garment/start.ts';
 import type { Gauge } from '../../../knit/gauge.ts';
 import type { Swatch } from '../../../knit/piece/garment.ts';
+import { gaugeSpanMm } from '../../../words/measures.ts';
 import { needleSizes } from '../../../words/needle-sizes.ts';
 
 /** A figure as typed; null where the field is empty. Lengths in mm. */
@@ -52,14 +53,14 @@ export interface Person {
 
 const USUAL_BODY: Body = bodyOfSize('women', 'M') ?? ({} as Body);
 
-/** A swatch over 10 cm of an ordinary light yarn, to type over. */
+/** A swatch over 10 cm, or over 4 inches where she measures in them, of an ordinary light yarn, to type over. */
 export const usualSwatch = (fabric: FabricName): SwatchForm => ({
   fabric,
   ...(factsOf(fabric).ridges
     ? { stitches: 20, rows: 20, inRidges: true }
     : { stitches: 21, rows: 28, inRidges: false }),
-  widthMm: 100,
-  heightMm: 100,
+  widthMm: gaugeSpanMm(),
+  heightMm: gaugeSpanMm(),
   needle: 4,
 });
 

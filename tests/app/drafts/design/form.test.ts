@@ -14,6 +14,8 @@ import { draft } from '../../../../src/knit/garment/draft.ts';
 import { startingDesign } from '../../../../src/knit/garment/start.ts';
 import { plan } from '../../../../src/knit/piece/plan.ts';
 import { words as german } from '../../../../src/words/de/draft.ts';
+import { lengthToType } from '../../../../src/words/measures.ts';
+import { speech } from '../../../../src/words/settings.ts';
 import { told } from '../../../told.ts';
 
 const child = bodyOfSize('children', '8');
@@ -86,6 +88,15 @@ describe('a design in the making', () => {
   it('a usual swatch is one of garter in ridges, else of stocking stitch in rows, over 10 cm', () => {
     expect(usualSwatch('garter')).toMatchObject({ stitches: 20, rows: 20, inRidges: true, widthMm: 100 });
     expect(usualSwatch('stocking')).toMatchObject({ stitches: 21, rows: 28, inRidges: false, heightMm: 100 });
+  });
+
+  it('where she measures in inches a usual swatch is over four of them, as leaflets there have it', () => {
+    const was = speech.value;
+    speech.value = { ...was, units: 'in' };
+    const { widthMm, heightMm } = usualSwatch('stocking');
+    const shown = lengthToType(widthMm ?? 0);
+    speech.value = was;
+    expect({ widthMm, heightMm, shown }).toEqual({ widthMm: 101.6, heightMm: 101.6, shown: 4 });
   });
 
   it('the tension is that of the swatch in the panels’ own fabric; others are beside it', () => {
