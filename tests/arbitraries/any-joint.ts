@@ -37,7 +37,14 @@ export const anyJoint = (): fc.Arbitrary<Joint> =>
     'pick up': {
       piece: someText(12),
       make: someCount(1, 4),
-      along: fc.array(madeOf<Along>({ line, stitches: someCount(0, 200) }), { maxLength: 3 }),
+      along: fc.array(
+        madeOf<Along>({
+          line,
+          stitches: someCount(0, 200),
+          percent: maybe(fc.integer({ min: 50, max: 100 })),
+        }),
+        { maxLength: 3 },
+      ),
     },
     'left free': { line, as: fc.constantFrom(...freeEdges) },
   });

@@ -14,6 +14,7 @@ import {
   halfBackPickUp,
   neckSide,
   openNeckSide,
+  sharedPickUp,
 } from './pick-up.ts';
 import { stitchesIn } from './whole-numbers.ts';
 
@@ -34,11 +35,10 @@ function neckband(design: Design, edges: BandEdges): Recipe {
   const { front, counts, sleeveTop } = edges;
   const { mitre } = necks[design.neck.shape];
   const half = openingPairs(design, counts) > 0 ? halfBackPickUp(edges) : 0;
-  const start = open ? edges.frontHalf : (counts.neck % 2) / 2;
   const side = front
     ? open
       ? openNeckSide(front, counts)
-      : neckSide(front, counts, start)
+      : neckSide(front, counts)
     : Math.max(1, Math.floor(counts.neck / 2));
   const mitred = mitre === 'point' && !open && front !== undefined;
   const square = mitre === 'corners' && front !== undefined;
@@ -128,16 +128,12 @@ function mitreRows(design: Design, side: number): number[] {
 
 function armholeBand(design: Design, { armhole, counts }: BandEdges): Recipe {
   const share = (design.armholeBand.percent ?? 100) / 100;
-  const along = armhole ? lengthOf(armhole.curve) : 0;
-  const each = Math.max(1, Math.round(share * stitchesIn(along, counts.gauge)));
-  const order: PickUp[] = [
-    { along: 'front armhole', stitches: each },
-    { along: 'back armhole', stitches: each },
-  ];
+  // the published share is one of the curve's length
+  const along = armhole ? stitchesIn(lengthOf(armhole.curve), counts.gauge) : 0;
   return {
     ...bandPiece(
       ['Armhole band', 'armhole band'],
-      fittedPickUp(design.armholeBand, order),
+      sharedPickUp(design.armholeBand, share * along, ['front armhole', 'back armhole']),
       design,
       design.armholeBand,
       [],

@@ -94,8 +94,15 @@ export function halfCapMm(wish: CapWish, pairs: number): number {
   return knittedMm({ steps, gauge: wish.gauge }, pairs) + top * stitchMm(wish.gauge);
 }
 
-/** Along a knitted edge, what is bound off in its first row left out (that is sewn apart), mm. */
-export function knittedMm({ steps, gauge }: Pick<PanelEdge, 'steps' | 'gauge'>, pairs: number): number {
+/**
+ * Along a knitted edge, what is bound off in its first row left out (that is sewn apart), mm.
+ * @param isBesideLevel see `lengthAlong`
+ */
+export function knittedMm(
+  { steps, gauge }: Pick<PanelEdge, 'steps' | 'gauge'>,
+  pairs: number,
+  isBesideLevel = false,
+): number {
   const bits: Bit[] = [];
   for (let pair = 0; pair < pairs; pair += 1) {
     const step = steps.find((one) => one.pair === pair);
@@ -105,7 +112,7 @@ export function knittedMm({ steps, gauge }: Pick<PanelEdge, 'steps' | 'gauge'>, 
     const [first, second] = step?.as === 'single' ? singles(step) : [0, 0];
     bits.push({ ...row, level: false, by: first }, { ...row, row: row.row + 1, level: false, by: second });
   }
-  return lengthAlong(bits);
+  return lengthAlong(bits, isBesideLevel);
 }
 
 const singles = ({ by }: EdgeStep): readonly [number, number] => [

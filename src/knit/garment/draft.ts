@@ -5,7 +5,7 @@ import type { Joint } from '../making-up/joint.ts';
 import type { Match } from '../piece/match.ts';
 import type { Recipe } from '../piece/recipe.ts';
 import { bandsOf } from './bands.ts';
-import { openingPairs } from './closed-panel.ts';
+import { openingPairs, RAGLAN_TIP } from './closed-panel.ts';
 import type { Design } from './design.ts';
 import { badFigures } from './figures.ts';
 import { holesOf } from './front-bands.ts';
@@ -153,6 +153,7 @@ function bandEdgesOf(
     back: panels.back.neck,
     frontHalf: panels.open?.neckStitches ?? 0,
     sleeveTop: armholes[design.armhole].toNeck && sleeve ? sleeve.counts.top : 0,
+    tip: armholes[design.armhole].toNeck && panels.front.neck ? RAGLAN_TIP : 0,
     armhole: panels.sides.edges[panels.sides.edges.length - 1],
   };
 }

@@ -1,10 +1,9 @@
 import { factsOf } from '../fabric-facts.ts';
 import { type Fault, fault } from '../fault.ts';
-import { lengthOf } from '../shape/curve.ts';
 import { openingPairs } from './closed-panel.ts';
 import type { Design } from './design.ts';
 import { garmentKinds } from './kinds/garments.ts';
-import type { BandEdges } from './pick-up.ts';
+import { type BandEdges, neckSideMm } from './pick-up.ts';
 
 /** Neck edge times the stretch of its band against the head; an opened front lets any head through. */
 export function headWarning(design: Design, bands: BandEdges): Fault[] {
@@ -25,9 +24,10 @@ export function headWarning(design: Design, bands: BandEdges): Fault[] {
 const openingMm = (design: Design, { counts }: BandEdges): number =>
   (openingPairs(design, counts) * 200) / counts.gauge.rows;
 
-/** Length of the whole neck edge, mm. */
-export function neckEdgeMm({ counts, front, back, sleeveTop }: BandEdges): number {
-  const straight = (counts.neck * 100) / counts.gauge.stitches;
-  const half = (neck: BandEdges['front']): number => (neck ? 2 * lengthOf(neck.edge.curve) : straight);
-  return half(front) + half(back) + (2 * sleeveTop * 100) / counts.gauge.stitches;
+/** Length of the whole neck along its knitted edge, mm. */
+export function neckEdgeMm({ counts, front, back, sleeveTop, tip }: BandEdges): number {
+  const mm = (stitches: number): number => (stitches * 100) / counts.gauge.stitches;
+  const whole = (neck: BandEdges['front']): number =>
+    neck ? mm(neck.middle) + 2 * neckSideMm(neck) : mm(counts.neck);
+  return whole(front) + whole(back) + 2 * mm(sleeveTop + tip);
 }

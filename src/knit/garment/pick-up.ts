@@ -1,6 +1,7 @@
 import { fitsSeamed } from '../fabric.ts';
 import type { PickUp } from '../piece/recipe.ts';
-import { lengthOf } from '../shape/curve.ts';
+import { shifted } from '../shape/edge-steps.ts';
+import { knittedMm } from './cap.ts';
 import type { Border } from './design.ts';
 import type { Neck } from './neck.ts';
 import type { PanelEdge } from './panel.ts';
@@ -16,32 +17,38 @@ export interface BandEdges {
   readonly frontHalf: number;
   /** stitches at the top of one sleeve, where a raglan leaves it in the neck */
   readonly sleeveTop: number;
+  /** stitches that a shaped raglan front keeps at each end of its neck */
+  readonly tip: number;
   readonly armhole: PanelEdge | undefined;
 }
 
+/** The side of a neck beside its middle along the knitted edge, mm. */
+export const neckSideMm = ({ edge }: Neck): number => knittedMm(edge, edge.at.length, true);
+
 /**
- * Stitches picked up along a neck edge: one for each bound-off stitch at the middle, and along the rest as many as lie
- * in its length: stitch gauge over row gauge for each row of an upright edge (common practice, no published source).
+ * Stitches picked up along the side of a neck edge: as many as lie in the length of the knitted edge, which on thick
+ * yarn is longer than its curve: stitch gauge over row gauge for each row of an upright edge, one for each stitch that
+ * is bound off (common practice, no published source).
  */
-export function neckSide(neck: Neck, counts: PanelCounts, start: number): number {
-  const level = ((neck.middle / 2 - start) * 100) / counts.gauge.stitches;
-  return Math.max(1, Math.round(stitchesIn(lengthOf(neck.edge.curve) - Math.max(0, level), counts.gauge)));
-}
+export const neckSide = (neck: Neck, counts: PanelCounts): number =>
+  Math.max(1, Math.round(stitchesIn(neckSideMm(neck), counts.gauge)));
 
 export function backPickUp({ back, counts }: BandEdges): number {
-  return back ? back.middle + 2 * neckSide(back, counts, (counts.neck % 2) / 2) : counts.neck;
+  return back ? back.middle + 2 * neckSide(back, counts) : counts.neck;
 }
 
 /** Half of a back neck that is parted, from its opening to the shoulder. */
 export function halfBackPickUp({ back, counts }: BandEdges): number {
-  const start = (counts.neck % 2) / 2;
-  return back ? back.middle / 2 - start + neckSide(back, counts, start) : 0;
+  return back ? back.middle / 2 - (counts.neck % 2) / 2 + neckSide(back, counts) : 0;
 }
 
 /** A cardigan's neck from its first decrease up: nothing of it rests at a middle, and the rows below are still its front edge. */
-export function openNeckSide(front: Neck, counts: PanelCounts): number {
-  const plain = pairsBeforeNeck(front) / Math.max(1, front.edge.at.length);
-  return Math.max(1, Math.round(stitchesIn(lengthOf(front.edge.curve) * (1 - plain), counts.gauge)));
+export function openNeckSide({ edge }: Neck, counts: PanelCounts): number {
+  const [first] = edge.steps;
+  const from = first?.pair ?? 0;
+  const level = first?.as === 'group' ? Math.abs(first.by) : 0;
+  const rest = knittedMm({ ...edge, steps: shifted(edge.steps, -from) }, edge.at.length - from);
+  return Math.max(1, level + Math.round(stitchesIn(rest, counts.gauge)));
 }
 
 /** Pairs of rows from where a neck's curve begins to its first decrease. */
@@ -67,4 +74,20 @@ export function fittedPickUp({ fabric }: Border, order: readonly PickUp[]): read
       ? { ...p, stitches: p.stitches + ((order[at]?.stitches ?? 0) + by > 0 ? by : near.above - total) }
       : p,
   );
+}
+
+/** The pick-up of two edges of the same length made to fit the band's repeat: shared between them. */
+export function sharedPickUp(
+  { fabric }: Border,
+  each: number,
+  names: readonly [string, string],
+): readonly PickUp[] {
+  const total = Math.max(2, Math.round(2 * each));
+  const near = fitsSeamed(fabric, total);
+  const fit = near.above - total <= total - near.below || near.below < 2 ? near.above : near.below;
+  const half = Math.floor(fit / 2);
+  return [
+    { along: names[0], stitches: half },
+    { along: names[1], stitches: fit - half },
+  ];
 }

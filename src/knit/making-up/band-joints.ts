@@ -14,7 +14,12 @@ export interface SewnBand {
   readonly part: string;
   readonly role: PieceRole;
   readonly makes: number;
-  readonly along: readonly { readonly edge: EdgeName | undefined; readonly stitches: number }[];
+  readonly along: readonly {
+    readonly edge: EdgeName | undefined;
+    readonly stitches: number;
+    /** see `Along` */
+    readonly percent?: number;
+  }[];
 }
 
 type EdgeLines = Readonly<Record<EdgeName, Line>>;
@@ -56,9 +61,9 @@ function withCollar(edge: EdgeName | undefined, line: Line, collar: SewnBand | u
 
 /** Bands are described for the left armhole, which begins with its front; with the right side facing, the right one begins with its back. */
 function armhole({ piece, along }: SewnBand, lines: EdgeLines, make: number): Joint {
-  const edges = along.map(({ edge, stitches }) => {
+  const edges = along.map(({ edge, ...rest }) => {
     const own = make === 1 ? edge : (edge?.replace('left', 'right') as EdgeName | undefined);
-    return { line: own === undefined ? [] : lines[own], stitches };
+    return { line: own === undefined ? [] : lines[own], ...rest };
   });
   return { kind: 'pick up', piece, make, along: make === 1 ? edges : edges.reverse() };
 }

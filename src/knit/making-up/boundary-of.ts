@@ -140,7 +140,7 @@ export class Boundaries {
       to,
       begin: corner(from),
       end: corner(to),
-      ...measured(bits),
+      ...measured(bits, isInner(part, stretch.edge)),
     });
   }
 
@@ -179,10 +179,14 @@ function placeOf(key: string, edge: Stretch['edge']): Pick<Rest, 'piece' | 'make
   return { piece, make, part, edge };
 }
 
-const measured = (bits: readonly Bit[]): Measure => ({
+/** The side of a part that its parent's middle lies beside: of a neck. */
+const isInner = ({ from }: PlannedPart, edge: Stretch['edge']): boolean =>
+  'part' in from && (edge === 'right' || edge === 'left') && from.edge !== edge && from.edge !== 'middle';
+
+const measured = (bits: readonly Bit[], isBesideLevel = false): Measure => ({
   rows: bits.filter(({ level }) => !level).length,
   stitches: bits.reduce((sum, { level, by }) => sum + (level ? Math.abs(by) : 0), 0),
-  mm: lengthAlong(bits),
+  mm: lengthAlong(bits, isBesideLevel),
 });
 
 const turnedRound = (laid: Laid): Laid =>
@@ -269,16 +273,20 @@ function mmOf(laid: readonly Laid[]): number {
   let mm = 0;
   let run: Bit[] = [];
   let last: Laid | undefined;
+  let first: Laid | undefined;
   const flush = () => {
-    if (run.length > 0) mm += lengthAlong(run);
+    if (run.length > 0 && first) mm += lengthAlong(run, isInner(first.part, first.stretch.edge));
     run = [];
   };
   for (const one of laid) {
     const isSide = one.stretch.edge === 'right' || one.stretch.edge === 'left';
     if (!isSide || last?.stretch.edge !== one.stretch.edge || last.stretch.reversed || one.stretch.reversed)
       flush();
-    if (isSide) run.push(...one.bits);
-    else mm += one.mm;
+    if (isSide) {
+      if (run.length === 0) first = one;
+      run.push(...one.bits);
+    }
+    if (!isSide) mm += one.mm;
     last = one;
   }
   flush();

@@ -60,9 +60,10 @@ const ANEW = 6;
  * Length of a run of bits along the knitted edge, mm. A decrease or a small group belongs to a slant over the rows up to
  * the next one; the slant after the last is as steep as the one before it, and what follows is upright. What lies
  * level where the run begins, or after a stretch without shaping, is a corner.
+ * @param isBesideLevel what lies before the run is level (the middle of a neck): its first group goes on from there
  */
-export function lengthAlong(bits: readonly Bit[]): number {
-  const { lead, events } = eventsIn(bits);
+export function lengthAlong(bits: readonly Bit[], isBesideLevel = false): number {
+  const { lead, events } = eventsIn(bits, isBesideLevel);
   let length = lead;
   events.forEach((event, i) => {
     const before = events[i - 1];
@@ -88,13 +89,14 @@ interface Event {
   heightAfter: number;
 }
 
-function eventsIn(bits: readonly Bit[]): { lead: number; events: readonly Event[] } {
+function eventsIn(bits: readonly Bit[], isBesideLevel: boolean): { lead: number; events: readonly Event[] } {
   const events: Event[] = [];
   let lead = 0;
+  let leadRows = isBesideLevel ? 0 : ANEW;
   for (const [i, bit] of bits.entries()) {
     const last = events.at(-1);
     if (bit.by !== 0) {
-      const corner = bit.level && (i === 0 || (last?.rowsAfter ?? ANEW) >= ANEW) && Math.abs(bit.by) > 1;
+      const corner = bit.level && (i === 0 || (last?.rowsAfter ?? leadRows) >= ANEW) && Math.abs(bit.by) > 1;
       events.push({ by: bit.by, width: bit.width, corner, rowsAfter: 0, heightAfter: 0 });
     }
     const now = events.at(-1);
@@ -102,7 +104,10 @@ function eventsIn(bits: readonly Bit[]): { lead: number; events: readonly Event[
     if (now) {
       now.rowsAfter += 1;
       now.heightAfter += bit.height;
-    } else lead += bit.height;
+    } else {
+      lead += bit.height;
+      leadRows += 1;
+    }
   }
   return { lead, events };
 }

@@ -122,7 +122,7 @@ function heightOfRole(
   return parts && Math.max(...parts.map((part) => part.rows[rowsKnitted(part) - 1]?.height ?? part.base));
 }
 
-/** Half of what lies between the armholes, and the sleeve; the seam takes a stitch of the one and a row of the other. */
+/** Half of what lies between the armholes less the stitch that a seam takes of it, and the sleeve. */
 function napeToCuff(
   worked: readonly WorkedJoint[],
   garment: Pick<StandingGarment, 'pieces'>,
@@ -130,14 +130,16 @@ function napeToCuff(
   const across = acrossBack(worked, garment);
   const sleeve = heightOfRole(garment, 'sleeve');
   const isSewn = seams(worked, 'armhole', 'raglan').length > 0;
-  return across === undefined || sleeve === undefined || !isSewn ? undefined : across / 2 + sleeve;
+  return across === undefined || sleeve === undefined || !isSewn
+    ? undefined
+    : across.mm / 2 - SEAM_STITCHES * across.width + sleeve;
 }
 
 /** What the back keeps of its width above the underarm. */
 function acrossBack(
   worked: readonly WorkedJoint[],
   { pieces }: Pick<StandingGarment, 'pieces'>,
-): number | undefined {
+): { readonly mm: number; readonly width: number } | undefined {
   const back = pieces.find(({ recipe }) => roleOf(recipe) === 'back')?.recipe.name;
   const own = ({ laid }: LaidLine) => laid.filter(({ stretch }) => stretch.piece === back);
   const side = seams(worked, 'side')
@@ -151,7 +153,8 @@ function acrossBack(
     .reduce((sum, { by }) => sum - by, 0);
   // a back that is parted below its underarms has half of its width beside each side
   const half = halfBeside(side);
-  return ((half === undefined ? at.stitches : 2 * half) - taken) * at.width;
+  const stitches = (half === undefined ? at.stitches : 2 * half) - taken;
+  return { mm: stitches * at.width, width: at.width };
 }
 
 /** At the upper end of the sleeve's own seam. */

@@ -52,6 +52,8 @@ export type FreeEdge = (typeof freeEdges)[number];
 export interface Along {
   readonly line: Line;
   readonly stitches: number;
+  /** so many are meant for each hundred that the line has room for; a hundred unless said */
+  readonly percent?: number;
 }
 
 /** One step of the making up: which edges become one. */

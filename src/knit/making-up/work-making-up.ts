@@ -1,6 +1,6 @@
 import type { StandingGarment } from '../piece/standing.ts';
 import { Boundaries, type Laid, type LaidLine, layLine, type Rest } from './boundary-of.ts';
-import type { Joint, Line, SeamKind, Stretch } from './joint.ts';
+import type { Along, Joint, Line, SeamKind, Stretch } from './joint.ts';
 
 /** Why a joint cannot be, and where. */
 export type Trouble =
@@ -109,7 +109,7 @@ class Hand {
     const laid = lines.flatMap((line) => line.laid);
     this.follow(laid);
     const start = this.take([{ piece, make, part: part?.name ?? piece, edge: 'start' }]);
-    for (const [i, one] of along.entries()) this.fits(i, one.stitches, lines[i]);
+    for (const [i, one] of along.entries()) this.fits(i, one, lines[i]);
     const [first, last] = [laid[0], laid.at(-1)];
     if (start.begin && start.end && first && last) {
       this.edges.ties.tie(start.begin, first.begin);
@@ -118,10 +118,11 @@ class Hand {
     return { joint: { ...joint, along }, lines };
   }
 
-  /** One stitch for each that lies level, and as many along the rest as its length has room for. */
-  private fits(index: number, stitches: number, line: LaidLine | undefined): void {
-    const room = line && roomAlong(line);
-    if (room === undefined) return;
+  /** One stitch for each that lies level, and as many along the rest as its length has room for, or the share of it that is meant. */
+  private fits(index: number, { stitches, percent = 100 }: Along, line: LaidLine | undefined): void {
+    const whole = line && roomAlong(line);
+    if (whole === undefined) return;
+    const room = (whole * percent) / 100;
     if (Math.abs(stitches - room) > Math.max(LEAST_OFF, PICK_UP_OFF * room))
       this.troubles.push({
         kind: 'pick up',

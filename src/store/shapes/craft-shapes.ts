@@ -39,6 +39,7 @@ export const LIMITS = {
 export const name = v.pipe(v.string(), v.minLength(1), v.maxLength(LIMITS.name));
 export const shortText = v.pipe(v.string(), v.maxLength(LIMITS.name));
 export const longText = v.pipe(v.string(), v.maxLength(LIMITS.text));
+const percent = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1_000));
 export const count = v.pipe(v.number(), v.safeInteger(), v.minValue(0), v.maxValue(100_000));
 export const signedCount = v.pipe(v.number(), v.safeInteger(), v.minValue(-100_000), v.maxValue(100_000));
 export const measure = v.pipe(v.number(), v.finite(), v.gtValue(0), v.maxValue(1_000_000));
@@ -242,7 +243,10 @@ export const joint = shapeOf<Joint>()(
       kind: v.literal('pick up'),
       piece: shortText,
       make: count,
-      along: list(v.strictObject({ line, stitches: count }), LIMITS.sections),
+      along: list(
+        v.strictObject({ line, stitches: count, percent: v.exactOptional(percent) }),
+        LIMITS.sections,
+      ),
     }),
     v.strictObject({ kind: v.literal('left free'), line, as: v.picklist(freeEdges) }),
   ]),

@@ -19,7 +19,7 @@ const sleeve1 = [
 ] as const;
 const neckband1 = [
   'Neckband: neckband, 1',
-  'Neckband WS = 19 left front neck + 14 middle of the front neck + 19 right front neck + 38 back neck; band 6 rib 2x2 3; bind off',
+  'Neckband WS = 20 left front neck + 14 middle of the front neck + 20 right front neck + 40 back neck; band 6 rib 2x2 3; bind off',
 ] as const;
 const sleeve2 = [
   'Sleeve: sleeve, 2',
@@ -67,7 +67,7 @@ const pieces: Readonly<Record<DesignName, readonly string[]>> = {
     'Sleeve: sleeve, 2',
     'Sleeve = 38; cuff 10 rib 2x2 3; sleeve 116 stocking 4, +2 across 1, RL+1 in 7-79/6,83-107/4 inset 1; top 8 stocking 4; bind off',
     'Neckband: neckband, 1',
-    'Neckband WS = 16 left front neck + 22 middle of the front neck + 16 right front neck + 40 back neck; band 6 rib 2x2 3; bind off',
+    'Neckband WS = 17 left front neck + 22 middle of the front neck + 17 right front neck + 38 back neck; band 6 rib 2x2 3; bind off',
   ],
   raglan: [
     'Back: back, 1',
@@ -79,7 +79,7 @@ const pieces: Readonly<Record<DesignName, readonly string[]>> = {
     'right front = 17 of Front left; raglan 20 stocking 4, bind off R 3:3, L-1 in 1,3,13,19 inset 1, R-1 in 5,11 inset 1, RL-1 in 7,9 inset 1, RL-1 in 15 inset 0; bind off',
     ...sleeve2,
     'Neckband: neckband, 1',
-    'Neckband WS = 6 left sleeve top + 18 left front neck + 12 middle of the front neck + 18 right front neck + 6 right sleeve top + 34 back neck; band 6 rib 2x2 3; bind off',
+    'Neckband WS = 6 left sleeve top + 19 left front neck + 12 middle of the front neck + 19 right front neck + 6 right sleeve top + 32 back neck; band 6 rib 2x2 3; bind off',
   ],
   'raglan with a V': [
     'Back: back, 1',
@@ -99,7 +99,7 @@ const pieces: Readonly<Record<DesignName, readonly string[]>> = {
     'Front = 38; hem 10 rib 2x2 3; body 74 stocking 4; armhole 50 stocking 4, bind off R 1:3, bind off L 38:6 40:3, R-1 in 3,7,13 inset 1, L-1 in 41-47/2 inset 1; shoulder 6 stocking 4, bind off R 1:5 3:5 5:4, L-1 in 1 inset 1; bind off',
     ...sleeve1,
     'Neckband: neckband, 1',
-    'Neckband WS = 24 right front neck + 38 back neck + 24 left front neck; band 6 rib 2x2 3; bind off',
+    'Neckband WS = 26 right front neck + 38 back neck + 26 left front neck; band 6 rib 2x2 3; bind off',
     'Button band: front band, 1',
     'Button band WS = 101 left front edge; band 5 rib 1x1 matched 3; bind off',
     'Buttonhole band: front band, 1',
@@ -111,7 +111,7 @@ const pieces: Readonly<Record<DesignName, readonly string[]>> = {
     'Front = 38; hem 10 rib 2x2 3; body 74 stocking 4; armhole 50 stocking 4, bind off R 1:3, R-1 in 3,7,13 inset 1, L-1 in 19-23/2,27,29,33-37/2,41,43,47,49 inset 1; shoulder 6 stocking 4, bind off R 1:5 3:5 5:4, L-1 in 1,5 inset 1; bind off',
     ...sleeve1,
     'Front band: front band, 1',
-    'Front band WS = 82 right front edge + 33 right front neck + 39 back neck + 33 left front neck + 82 left front edge; band 1 rib 1x1 matched 3; button holes 2 rib 1x1 matched 3, in words; band 2 rib 1x1 matched 3; bind off',
+    'Front band WS = 82 right front edge + 34 right front neck + 39 back neck + 34 left front neck + 82 left front edge; band 1 rib 1x1 matched 3; button holes 2 rib 1x1 matched 3, in words; band 2 rib 1x1 matched 3; bind off',
   ],
   vest: [
     'Back: back, 1',

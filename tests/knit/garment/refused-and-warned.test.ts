@@ -195,9 +195,9 @@ describe('what is unusual is said with its figures', () => {
   it.each<[string, Partial<Design>, readonly string[]]>([
     ['nothing of an even design', {}, []],
     [
-      'a head that does not pass: 225 mm of neck, stretched by two fifths',
+      'a head that does not pass: 230 mm of neck, stretched by two fifths',
       { neck: { ...neck, widthMm: 100, depthMm: 20, backDepthMm: 0 } },
-      ['head does not pass, neckMm 225, opensMm 315, headMm 560 at neck.widthMm'],
+      ['head does not pass, neckMm 230, opensMm 323, headMm 560 at neck.widthMm'],
     ],
     [
       'ease at the hip, where the hem follows it',
@@ -250,7 +250,7 @@ describe('what is unusual is said with its figures', () => {
       'a neck higher in front than behind',
       { neck: { ...neck, depthMm: 16, backDepthMm: 40 } },
       [
-        'head does not pass, neckMm 385, opensMm 539, headMm 560 at neck.widthMm',
+        'head does not pass, neckMm 399, opensMm 558, headMm 560 at neck.widthMm',
         'front neck above back neck, frontMm 16, backMm 40 at neck.depthMm',
       ],
     ],

@@ -33,7 +33,7 @@ export function jointsOf(design: Design, recipes: readonly Recipe[], flat: FlatN
     // the first of two fronts is the left one as worn
     fronts: { left: half(1), right: isOpen ? half(2) : half(1) },
     sleeves: sleeve && { left: own(sleeve, 1), right: own(sleeve, 2) },
-    bands: recipes.flatMap(bandOf),
+    bands: recipes.flatMap((recipe) => bandOf(recipe, design)),
     isRaglan: armhole.toNeck,
     isIndented: armhole.isIndented,
     isOpen,
@@ -62,9 +62,15 @@ const EDGES: Readonly<Record<string, EdgeName>> = {
   'back armhole': 'left back armhole',
 };
 
-function bandOf({ name, role = 'other', makes, parts }: Recipe): SewnBand[] {
+function bandOf({ name, role = 'other', makes, parts }: Recipe, { armholeBand }: Design): SewnBand[] {
   const [part] = parts;
   if (!part || !('pickUp' in part.from)) return [];
-  const along = part.from.pickUp.map(({ along: words, stitches }) => ({ edge: EDGES[words], stitches }));
+  const { percent } = role === 'armhole band' ? armholeBand : {};
+  const share = percent === undefined ? {} : { percent };
+  const along = part.from.pickUp.map(({ along: words, stitches }) => ({
+    edge: EDGES[words],
+    stitches,
+    ...share,
+  }));
   return [{ piece: name, part: part.name, role, makes, along }];
 }
