@@ -7,7 +7,7 @@ const withFaults = (load: () => Promise<ScreenModule>, ...words: readonly Catalo
   withWords(async () => (await Promise.all([load(), loadFaults()]))[0], ...words);
 
 /** A new garment and one that is changed are the same screen. */
-const editor = withFaults(() => import('./editor/editor-screen.tsx'), 'editor', 'gauge', 'craft');
+const editor = withFaults(() => import('./editor/editor-screen.tsx'), 'editor', 'mends', 'gauge', 'craft');
 
 /** Every screen that the app does not open at, loaded when it is first opened, with the words it needs. */
 export const otherScreens = {
@@ -15,7 +15,7 @@ export const otherScreens = {
   sampleOf: withWords(() => import('./open/sample-screen.tsx'), 'knitting'),
   samples: withWords(() => import('./open/samples-screen.tsx'), 'workbasket'),
   garment: withWords(() => import('./garment/garment-screen.tsx'), 'garment', 'gauge', 'craft'),
-  count: withFaults(() => import('./count/count-screen.tsx'), 'count', 'craft', 'row', 'ways'),
+  count: withFaults(() => import('./count/count-screen.tsx'), 'count', 'mends', 'craft', 'row', 'ways'),
   yarn: withFaults(() => import('./yarn/yarn-screen.tsx'), 'yarn', 'garment', 'gauge', 'craft'),
   makingUp: withFaults(
     () => import('./making-up/making-up-screen.tsx'),

@@ -73,7 +73,7 @@ function garmentCalls(
       ),
     entriesOfGarment: (id) =>
       door.read(['log'], (tx) => tx.objectStore('log').index('make').getAll(makesRange(id))),
-    rework: (reworks) => later(writes, (part) => part.rework(box, reworks)),
+    rework: (reworks, beside) => later(writes, (part) => part.rework(box, reworks, beside)),
   };
 }
 

@@ -4,6 +4,7 @@ import type { Sentinel } from './beside/sentinel.ts';
 import type { Box } from './box/box.ts';
 import type { Listener } from './box/changes.ts';
 import type { DoorState } from './box/door.ts';
+import type { ChangeBeside } from './garment/garment-calls.ts';
 import type { Rework } from './garment/rework.ts';
 import type { GarmentChange } from './garment/write-garment.ts';
 import type { InHand, Settings } from './place/reads.ts';
@@ -37,8 +38,11 @@ export interface Writes {
   goTo(key: MakeKey, rows: number, kind: 'place' | 'rip back', by?: PlanId): Promise<Result<Tapped>>;
   /** a check, note, lifeline, or the striking out of one; the place stays */
   append(key: MakeKey, entry: NewEntry): Promise<Result<Tapped>>;
-  /** new plans for makes, all of them or none: what one gives up another takes. Gives their places. */
-  rework(reworks: readonly Rework[]): Promise<Result<readonly PlaceRecord[]>>;
+  /**
+   * New plans for makes, all of them or none: what one gives up another takes; and in the same transaction what changes
+   * of pieces that are not begun. Gives their places.
+   */
+  rework(reworks: readonly Rework[], beside?: ChangeBeside): Promise<Result<readonly PlaceRecord[]>>;
   setSetting(name: string, value: unknown): Promise<Result<void>>;
   /** asks the box whether it answers and writes what is held into it: for when the app comes into view */
   probe(): Promise<Result<void>>;

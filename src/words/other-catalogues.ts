@@ -8,6 +8,7 @@ export const otherCatalogues = {
   patternFaults: { en: () => import('./en/pattern-faults.ts'), de: () => import('./de/pattern-faults.ts') },
   count: { en: () => import('./en/count.ts'), de: () => import('./de/count.ts') },
   yarn: { en: () => import('./en/yarn.ts'), de: () => import('./de/yarn.ts') },
+  mends: { en: () => import('./en/mends.ts'), de: () => import('./de/mends.ts') },
   makingUp: { en: () => import('./en/making-up.ts'), de: () => import('./de/making-up.ts') },
   passOn: { en: () => import('./en/pass-on.ts'), de: () => import('./de/pass-on.ts') },
   record: { en: () => import('./en/record.ts'), de: () => import('./de/record.ts') },

@@ -161,7 +161,7 @@ for (const size of walkedOn('common')) {
       await field(page, 'Height measured from there to the needle').fill('6.3');
       await page.getByRole('heading', { name: 'The new plan' }).waitFor();
       await page.getByText('Rows in all: 131 (before: 139)').waitFor();
-      await page.getByText('No longer matches').waitFor();
+      await page.getByText('What no longer matches').waitFor();
       await shot(page, 'count-measured');
       await isSound(page);
       await button(page, 'Knit by this plan').tap();

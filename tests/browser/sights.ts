@@ -176,6 +176,16 @@ const beginnings: readonly Sight[] = [
       await page.getByRole('textbox', { name: 'Name' }).first().fill('Front of it');
     },
   },
+  {
+    name: 'edit piece that others go by',
+    screen: 'editGarment',
+    come: async (page) => {
+      const section = page.locator('#edit-section-0-1');
+      await section.locator('.edit-fold-button').tap();
+      await section.getByLabel('Rows', { exact: true }).fill('90');
+      await page.locator('.mends-list button').first().waitFor();
+    },
+  },
   screenSight('workbasket', 'workbasket', '#/', (page) =>
     page.locator('.garment-drawing .thumb').first().waitFor(),
   ),

@@ -57,7 +57,7 @@ export async function openGarmentInHand(id: GarmentId): Promise<void> {
 }
 
 /** The garment without its drawing, for the first paint of its screen; null where there is none, undefined on a fault. */
-async function readView(open: Store, id: GarmentId): Promise<GarmentView | null | undefined> {
+export async function readView(open: Store, id: GarmentId): Promise<GarmentView | null | undefined> {
   const found = await open.garment(id);
   if (!found.ok && found.faults[0]?.code === 'no-such-garment') return null;
   const garment = readOr(found);

@@ -5,6 +5,7 @@ import { type LogEntry, type MakeKey, makeKey, type PieceId } from '../../progre
 import type { Rework } from '../../store/garment/rework.ts';
 import type { NewEntry, PlaceRecord, PlanRecord } from '../../store/records.ts';
 import type { RowMeant } from '../../store/store.ts';
+import type { MendWrites } from '../garments/mending.ts';
 import { openGarmentInHand } from '../garments/open-garments.ts';
 import { garmentInHand, inHand, looking, readFault, storedRows } from '../state.ts';
 import { readOr, store } from '../store.ts';
@@ -64,9 +65,13 @@ export async function setPlace(rows: number, kind: 'place' | 'rip back'): Promis
   return isStored && inHand.value?.place.rows === rows;
 }
 
-/** Moves makes of the piece in hand to new plans: the part in hand, and others that the change reaches into. */
+/**
+ * Moves makes of the piece in hand to new plans: the part in hand, and others that the change reaches into.
+ * @param more what mends other pieces, written with it or not at all
+ */
 export async function takePlans(
   plans: readonly { readonly index: number; readonly part: PlannedPart }[],
+  more: MendWrites = { reworks: [] },
 ): Promise<boolean> {
   const now = inHand.value;
   if (!now) return false;
@@ -80,7 +85,7 @@ export async function takePlans(
     const record = { id: '', garment, piece, part: index, mirror, version: 0, plan: part };
     return { key, plan: record, ...(shown && { from: shown.rows, by: shown.plan }) };
   });
-  const taken = readOr(await open.rework(reworks)) !== undefined;
+  const taken = readOr(await open.rework([...reworks, ...more.reworks], more.beside)) !== undefined;
   const fault = readFault.value;
   await Promise.all([openMake(now.make), openLog(now.make), openGarmentInHand(garment)]);
   // said after what was read since: that has gone well

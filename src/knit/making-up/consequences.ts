@@ -1,12 +1,12 @@
 import type { StandingGarment } from '../piece/standing.ts';
 import type { LaidLine } from './boundary-of.ts';
-import type { Joint, SeamKind } from './joint.ts';
+import type { SeamKind } from './joint.ts';
 import { joined } from './making-up.ts';
-import { roomAlong, type SeamUnit, unitOf, type WorkedJoint } from './work-making-up.ts';
+import { roomAlong, type SeamUnit, type Trouble, unitOf, type WorkedJoint } from './work-making-up.ts';
 
-/** What a change breaks, edge by edge, and what would mend it. */
+/** What a change breaks, edge by edge. */
 export type Consequence =
-  /** two edges met and do so no more */
+  /** two edges met and do so no more, or are further apart than they were */
   | {
       readonly kind: 'seam';
       readonly of: SeamKind;
@@ -37,35 +37,86 @@ export type Consequence =
       readonly fit: number;
       /** how much longer the edge is than before, mm */
       readonly longerMm: number;
-    };
+    }
+  /** nothing is joined to some edges of a make any more, or not yet */
+  | { readonly kind: 'unjoined'; readonly piece: string; readonly make: number };
+
+/** A consequence, and where in the making up it is. */
+export interface Break {
+  /** the same before and after a change: what is joined to what */
+  readonly key: string;
+  readonly what: Consequence;
+  readonly worked?: WorkedJoint;
+}
+
+type Pieces = Pick<StandingGarment, 'pieces' | 'joints'>;
 
 /** A band's rib takes this much without a ruffle: below it nothing is said. Common practice, no published source. */
 const SAID_FROM_STITCHES = 3;
 
 /**
- * What a change of plans breaks in the making up: every joint of the garment before and after it. What did not meet
- * before is not told.
+ * What a change of plans breaks in the making up: every joint of the garment before and after it, as the making up's
+ * own judge finds them. What was as far apart before is not told.
  */
-export function consequences(
-  before: Pick<StandingGarment, 'pieces' | 'joints'>,
-  after: Pick<StandingGarment, 'pieces' | 'joints'>,
-): readonly Consequence[] {
-  const [was, is] = [byName(joined(before).worked), byName(joined(after).worked)];
-  const found: Consequence[] = [...pairs([...was.values()], [...is.values()])];
-  for (const [name, now] of is) {
-    const then = was.get(name);
-    if (!then) continue;
-    if (now.joint.kind === 'seam') found.push(...seam(then, now, now.joint));
-    if (now.joint.kind === 'pick up') found.push(...pickUps(then, now, now.joint));
+export const consequences = (before: Pieces, after: Pieces): readonly Consequence[] =>
+  alike(breaks(before, after)).map(([{ what }]) => what);
+
+/** The same, joint by joint: both sides of a body are two. */
+export function breaks(before: Pieces, after: Pieces): readonly Break[] {
+  const [then, now] = [judged(before), judged(after)];
+  const found: Break[] = pairs(then.all, now.all);
+  for (const [key, is] of now.byName) {
+    const was = then.byName.get(key);
+    if (!was) continue;
+    if (is.worked.joint.kind === 'seam') found.push(...seam(key, was, is, is.worked.joint.of));
+    if (is.worked.joint.kind === 'pick up') found.push(...pickUps(key, was, is, is.worked.joint.piece));
   }
-  return alike(found);
+  const left = new Set(then.unjoined);
+  for (const key of new Set(now.unjoined)) {
+    if (left.has(key)) continue;
+    const [piece, make] = JSON.parse(key) as [string, number];
+    found.push({ key, what: { kind: 'unjoined', piece, make } });
+  }
+  return found;
+}
+
+/** Both sides of a body break alike: what is said in the same words is one. Each has one break at least. */
+export function alike(found: readonly Break[]): readonly (readonly [Break, ...Break[]])[] {
+  const groups = new Map<string, [Break, ...Break[]]>();
+  for (const one of found) {
+    const said = JSON.stringify(one.what);
+    const known = groups.get(said);
+    if (known) known.push(one);
+    else groups.set(said, [one]);
+  }
+  return [...groups.values()];
+}
+
+interface JudgedJoint {
+  readonly worked: WorkedJoint;
+  readonly troubles: readonly Trouble[];
+}
+
+/** The making up of a garment, each joint with what the judge says of it. */
+function judged(garment: Pieces) {
+  const { worked, troubles } = joined(garment);
+  const all = worked.map(
+    (one, i): JudgedJoint => ({
+      worked: one,
+      troubles: troubles.filter((trouble) => trouble.kind !== 'forgotten' && trouble.joint === i),
+    }),
+  );
+  const unjoined = troubles.flatMap((trouble) =>
+    trouble.kind === 'forgotten' ? [JSON.stringify([trouble.rest.piece, trouble.rest.make])] : [],
+  );
+  return { all: worked, byName: byName(all), unjoined };
 }
 
 /** Joints by what they join: proposed anew after a change, they stand in the same order. */
-function byName(worked: readonly WorkedJoint[]): ReadonlyMap<string, WorkedJoint> {
-  const names = new Map<string, WorkedJoint>();
-  for (const one of worked) {
-    const { joint } = one;
+function byName(judged: readonly JudgedJoint[]): ReadonlyMap<string, JudgedJoint> {
+  const names = new Map<string, JudgedJoint>();
+  for (const one of judged) {
+    const { joint } = one.worked;
     if (joint.kind === 'left free') continue;
     const lines = joint.kind === 'seam' ? [joint.a, joint.b] : joint.along.map(({ line }) => line);
     const joins = lines.map((line) => line.map(({ piece, make, edge }) => [piece, make, edge]).slice(0, 1));
@@ -76,64 +127,76 @@ function byName(worked: readonly WorkedJoint[]): ReadonlyMap<string, WorkedJoint
   return names;
 }
 
-function seam(then: WorkedJoint, now: WorkedJoint, joint: Extract<Joint, { kind: 'seam' }>): Consequence[] {
-  const [[a0, b0], [a1, b1]] = [then.lines, now.lines];
-  if (!a0 || !b0 || !a1 || !b1) return [];
-  const unit = unitOf[joint.of];
-  const met = (a: LaidLine, b: LaidLine) => Math.abs(a[unit] - b[unit]) <= tolerance(unit, b);
-  if (!met(a0, b0) || met(a1, b1)) return [];
+/** How far apart a seam's edges are, as the judge has it; 0 where they meet. */
+const apart = ({ troubles }: JudgedJoint): number =>
+  troubles.reduce(
+    (most, one) => (one.kind === 'do not meet' ? Math.max(most, Math.abs(one.first - one.second)) : most),
+    0,
+  );
+
+function seam(key: string, then: JudgedJoint, now: JudgedJoint, of: SeamKind): Break[] {
+  const [[a0, b0], [a1, b1]] = [then.worked.lines, now.worked.lines];
+  if (!a0 || !b0 || !a1 || !b1 || apart(now) <= apart(then) + 1e-6) return [];
+  const unit = unitOf[of];
   const isFirst = Math.abs(a1[unit] - a0[unit]) >= Math.abs(b1[unit] - b0[unit]);
   const [was, changed, other] = isFirst ? [a0, a1, b1] : [b0, b1, a1];
-  return [
-    {
-      kind: 'seam',
-      of: joint.of,
-      unit,
-      piece: pieceOf(changed),
-      to: pieceOf(other),
-      was: was[unit],
-      now: changed[unit],
-      other: other[unit],
-      longerMm: changed.mm - other.mm,
-    },
-  ];
+  const what: Consequence = {
+    kind: 'seam',
+    of,
+    unit,
+    piece: changedIn(was, changed, unit),
+    to: pieceOf(other),
+    was: was[unit],
+    now: changed[unit],
+    other: other[unit],
+    longerMm: changed.mm - other.mm,
+  };
+  return [{ key, what, worked: now.worked }];
 }
 
 /** Sleeves are worn as a pair: the rows of their own seams. */
-function pairs(was: readonly WorkedJoint[], is: readonly WorkedJoint[]): Consequence[] {
-  const rows = (worked: readonly WorkedJoint[]) =>
-    worked.flatMap(({ joint, lines: [line] }) =>
-      joint.kind === 'seam' && joint.of === 'sleeve' && line ? [line] : [],
-    );
-  const [[one0, two0], [one1, two1]] = [rows(was), rows(is)];
+function pairs(was: readonly WorkedJoint[], is: readonly WorkedJoint[]): Break[] {
+  const seams = (worked: readonly WorkedJoint[]) =>
+    worked.filter(({ joint, lines }) => joint.kind === 'seam' && joint.of === 'sleeve' && lines[0]);
+  const [[one0, two0], [one1, two1]] = [seams(was), seams(is)];
+  const rows = (one: WorkedJoint | undefined) => one?.lines[0]?.rows ?? 0;
   if (!one0 || !two0 || !one1 || !two1) return [];
-  if (one0.rows !== two0.rows || one1.rows === two1.rows) return [];
-  const [now, other] = one1.rows === one0.rows ? [two1.rows, one1.rows] : [one1.rows, two1.rows];
-  return [{ kind: 'pair', piece: pieceOf(one1), was: one0.rows, now, other }];
+  if (rows(one0) !== rows(two0) || rows(one1) === rows(two1)) return [];
+  const [changed, other] = rows(one1) === rows(one0) ? [two1, one1] : [one1, two1];
+  const piece = other.lines[0] ? pieceOf(other.lines[0]) : '';
+  const what: Consequence = {
+    kind: 'pair',
+    piece,
+    was: rows(one0),
+    now: rows(changed),
+    other: rows(other),
+  };
+  return [{ key: `pair ${piece}`, what, worked: other }];
 }
 
-/** A sleeve and an armhole may differ by so much and still be sewn in; common practice, no published source. */
-const SEWN_IN = 0.08;
-
-const tolerance = (unit: SeamUnit, { mm }: LaidLine): number => (unit === 'mm' ? SEWN_IN * mm : 0);
+/** An armhole goes over two pieces: the one that makes it another. */
+function changedIn(was: LaidLine, now: LaidLine, unit: SeamUnit): string {
+  const lengths = ({ laid }: LaidLine, of: string) =>
+    laid.reduce((sum, one) => (one.stretch.piece === of ? sum + one[unit] : sum), 0);
+  const by = (piece: string) => Math.abs(lengths(now, piece) - lengths(was, piece));
+  const pieces = [...new Set(now.laid.map(({ stretch }) => stretch.piece))];
+  return pieces.reduce((most, piece) => (by(piece) > by(most) ? piece : most), pieces[0] ?? '');
+}
 
 const pieceOf = ({ laid }: LaidLine): string => laid[0]?.stretch.piece ?? '';
 
-function pickUps(
-  then: WorkedJoint,
-  now: WorkedJoint,
-  joint: Extract<Joint, { kind: 'pick up' }>,
-): Consequence[] {
-  return joint.along.flatMap(({ stitches }, along): Consequence[] => {
-    const [a, b] = [then.lines[along], now.lines[along]];
+function pickUps(key: string, then: JudgedJoint, now: JudgedJoint, band: string): Break[] {
+  const { joint } = now.worked;
+  if (joint.kind !== 'pick up') return [];
+  return joint.along.flatMap(({ stitches }, along): Break[] => {
+    const [a, b] = [then.worked.lines[along], now.worked.lines[along]];
     const [had, has] = [a && roomAlong(a), b && roomAlong(b)];
     if (!a || !b || !had || !has || Math.abs(has - had) < SAID_FROM_STITCHES) return [];
-    const fit = Math.round((stitches * has) / had);
-    return [{ kind: 'pick up', band: joint.piece, along, stitches, fit, longerMm: b.mm - a.mm }];
+    const before =
+      then.worked.joint.kind === 'pick up' ? then.worked.joint.along[along]?.stitches : undefined;
+    const fit = Math.round(((before ?? stitches) * has) / had);
+    if (Math.abs(stitches - fit) < SAID_FROM_STITCHES) return [];
+    const what: Consequence = { kind: 'pick up', band, along, stitches, fit, longerMm: b.mm - a.mm };
+    return [{ key: `${key} ${along}`, what, worked: now.worked }];
   });
 }
-
-/** Both sides of a body break alike: what is the same is told once. */
-const alike = (found: readonly Consequence[]): readonly Consequence[] => [
-  ...new Map(found.map((one) => [JSON.stringify(one), one])).values(),
-];

@@ -103,8 +103,9 @@ class Hand {
     const part = this.edges.pickedUpIn(piece, make);
     const from = part?.from;
     const planned = from && 'pickUp' in from ? from.pickUp : [];
-    // the band's plan may have changed since the joint was stated
-    const along = joint.along.map((one, i) => ({ ...one, stitches: planned[i]?.stitches ?? one.stitches }));
+    // the band's plan may have changed since the joint was stated; the second armhole is gone round the other way
+    const inOrder = make === 2 ? [...planned].reverse() : planned;
+    const along = joint.along.map((one, i) => ({ ...one, stitches: inOrder[i]?.stitches ?? one.stitches }));
     const lines = along.map(({ line }) => this.take(line));
     const laid = lines.flatMap((line) => line.laid);
     this.follow(laid);

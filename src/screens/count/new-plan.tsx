@@ -1,22 +1,31 @@
-import { asItStands } from '../../app/garments/as-it-stands.ts';
-import { garmentInHand, type InHand } from '../../app/state.ts';
-import { type Consequence, consequences } from '../../knit/making-up/consequences.ts';
+import type { InHand } from '../../app/state.ts';
+import type { Edit } from '../../knit/making-up/edit.ts';
+import type { Asked } from '../../knit/making-up/mends.ts';
 import type { Rework } from '../../knit/piece/rework/replan.ts';
-import { standingMake } from '../../knit/piece/standing.ts';
+import type { StandingGarment } from '../../knit/piece/standing.ts';
 import { Card } from '../../ui/card/card.tsx';
-import { Notice } from '../../ui/notice/notice.tsx';
 import { saysHow } from '../../words/count.ts';
 import { saysStitches } from '../../words/craft.ts';
 import { saysLength } from '../../words/measures.ts';
 import { saysList, saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
-import { type Said, saysConsequence } from './says-consequence.ts';
+import { Mends, Taken } from '../mends/mends.tsx';
 
 /** Shaping rows listed before an ellipsis. */
 const MOST_ROWS = 24;
 
-/** What the new plan brings, and what no longer matches, before she takes it. */
-export function NewPlan({ now, made }: { readonly now: InHand; readonly made: Rework }) {
+interface NewPlanProps {
+  readonly now: InHand;
+  readonly made: Rework;
+  /** the garment before and after it, with the mends that she took */
+  readonly asked: Asked<StandingGarment> | undefined;
+  readonly edits: readonly Edit[];
+  readonly onTake: (edits: readonly Edit[]) => void;
+  readonly onLeave: () => void;
+}
+
+/** What the new plan brings, what no longer matches and what mends it, before she takes it. */
+export function NewPlan({ now, made, asked, edits, onTake, onLeave }: NewPlanProps) {
   const [first] = made.parts;
   if (!first) return null;
   const ahead = first.part.rows
@@ -26,7 +35,6 @@ export function NewPlan({ now, made }: { readonly now: InHand; readonly made: Re
     saysList(ahead.slice(0, MOST_ROWS).map((row) => saysNumber(row.n))) +
     (ahead.length > MOST_ROWS ? ' …' : '');
   const last = first.part.rows[first.part.rows.length - 1];
-  const off = broken(now, made);
   return (
     <>
       <Card tone="place" label={say('count.newPlan')}>
@@ -42,15 +50,8 @@ export function NewPlan({ now, made }: { readonly now: InHand; readonly made: Re
           )}
         </div>
       </Card>
-      {off.length === 0 ? (
-        <Notice kind="note">{say('count.matchesAll')}</Notice>
-      ) : (
-        <Notice kind="warning" title={say('count.noLonger')} live>
-          {off.map((one) => (
-            <SaidConsequence key={JSON.stringify(one)} {...saysConsequence(one)} />
-          ))}
-        </Notice>
-      )}
+      {asked && <Mends asked={asked} saysAll onTake={onTake} />}
+      {asked && edits.length > 0 && <Taken edits={edits} garment={asked.after} onLeave={onLeave} />}
     </>
   );
 }
@@ -63,27 +64,3 @@ const withLengths = ({ code, figures }: Rework['how']): Rework['how'] => {
     figures: { ...figures, planned: saysLength(Number(plannedMm)), reached: saysLength(Number(reachedMm)) },
   };
 };
-
-const SaidConsequence = ({ what, mend }: Said) => (
-  <p>
-    {what} {mend}
-  </p>
-);
-
-/** Compared with the garment as it stands: every joint before and after the new plan. */
-function broken(now: InHand, made: Rework): readonly Consequence[] {
-  const view = garmentInHand.value;
-  if (!view) return [];
-  const before = asItStands(view);
-  const at = view.pieces.findIndex(({ id }) => id === now.place.piece);
-  const pieces = before.pieces.map((piece, i) => {
-    if (i !== at) return piece;
-    const makes = piece.makes.map((make) => {
-      if (make.make !== now.place.make) return make;
-      const plans = make.parts.map((part, index) => made.parts.find((p) => p.index === index)?.part ?? part);
-      return standingMake(piece.recipe, make.make, plans);
-    });
-    return { ...piece, makes };
-  });
-  return consequences(before, { ...before, pieces });
-}

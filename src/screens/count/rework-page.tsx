@@ -1,7 +1,7 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { plansBefore, takePlans } from '../../app/in-hand/count.ts';
 import { type Draft, draftFrom, proposed, type WishKind, wishKinds } from '../../app/in-hand/rework-draft.ts';
-import type { InHand } from '../../app/state.ts';
+import { garmentInHand, type InHand } from '../../app/state.ts';
 import type { PlanRecord } from '../../store/records.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Choice } from '../../ui/choice/choice.tsx';
@@ -12,6 +12,7 @@ import { hrefToMake } from '../links.ts';
 import type { CountPageProps } from './count-page.ts';
 import { NewPlan } from './new-plan.tsx';
 import { OldPlan } from './old-plan.tsx';
+import { useMends } from './use-mends.ts';
 import { WishFields } from './wish-fields.tsx';
 
 const wishNames = {
@@ -27,7 +28,9 @@ const wishNames = {
 export function ReworkPage({ now, entries, query }: CountPageProps) {
   const [draft, setDraft] = useState<Draft>(() => draftFrom(now, query));
   const [taken, setTaken] = useState(false);
-  const made = proposed(now, draft);
+  // one and the same while nothing is typed: what mends it is looked for once
+  const made = useMemo(() => proposed(now, draft), [now, draft, garmentInHand.value]);
+  const { asked, edits, take, leave, writes } = useMends(now, made);
   if (taken) {
     return (
       <>
@@ -59,11 +62,11 @@ export function ReworkPage({ now, entries, query }: CountPageProps) {
       )}
       {made?.ok && (
         <>
-          <NewPlan now={now} made={made.value} />
+          <NewPlan now={now} made={made.value} asked={asked} edits={edits} onTake={take} onLeave={leave} />
           <Button
             kind="main"
             wide
-            onPress={() => void takePlans(made.value.parts).then((done) => done && setTaken(true))}
+            onPress={() => void takePlans(made.value.parts, writes()).then((done) => done && setTaken(true))}
           >
             {say('count.take')}
           </Button>

@@ -7,6 +7,7 @@ import { AddPiece } from './add-piece.tsx';
 import { DraftNotice, SavedNotice } from './draft-notice.tsx';
 import { Fold } from './fold.tsx';
 import { GaugeFields } from './gauge-fields.tsx';
+import { MendsHere } from './mends-here.tsx';
 import { PieceList } from './piece-list.tsx';
 import { saysGarmentFault } from './says-here.ts';
 import { YarnFields } from './yarn-fields.tsx';
@@ -23,6 +24,7 @@ export function GarmentPage({ editor, form, home }: GarmentPageProps) {
     <>
       <SavedNotice />
       <DraftNotice editor={editor} />
+      <MendsHere editor={editor} />
       <GarmentFields form={form} />
       <section class="edit-stack" aria-labelledby="edit-pieces">
         <h2 id="edit-pieces">{say('editor.pieces')}</h2>

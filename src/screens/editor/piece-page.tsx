@@ -1,5 +1,6 @@
 import { useRef } from 'preact/hooks';
 import { checkOf } from '../../app/drafts/editor/check-of.ts';
+import { editor } from '../../app/drafts/editor/editor.ts';
 import type { PieceEntry } from '../../app/drafts/editor/garment-form.ts';
 import { hrefTo } from '../../app/routes.ts';
 import type { PieceForm } from '../../knit/piece/form/form.ts';
@@ -13,6 +14,7 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { PanelMap } from '../../ui/panel-map/panel-map.tsx';
 import { say } from '../../words/say.ts';
 import { changePiece, openSection } from './changes.ts';
+import { MendsHere } from './mends-here.tsx';
 import { PartEditor } from './part-editor.tsx';
 import { RoleField } from './role-field.tsx';
 import { type SaysAt, saysAt } from './says-here.ts';
@@ -42,6 +44,7 @@ export function PiecePage({ entry, isBegun, garment }: PiecePageProps) {
   return (
     <>
       <Drawing entry={entry} />
+      {editor.value && <MendsHere editor={editor.value} inHand={id} />}
       <PieceFields id={id} form={form} says={says} />
       {form.parts.map((part, index) => (
         // parts have no id of their own; every field shows what the form holds, so a moved part takes it along

@@ -107,7 +107,18 @@ async function counted<T>(
   return ok(written.value.value);
 }
 
-export async function rework(box: Box, reworks: readonly Rework[]): Promise<Result<readonly PlaceRecord[]>> {
+/** What of the garment itself changes with a rework of its makes: pieces that are not begun. */
+export interface ChangeBeside {
+  readonly id: GarmentId;
+  readonly change: GarmentChange;
+  readonly plans: readonly PlanRecord[];
+}
+
+export async function rework(
+  box: Box,
+  reworks: readonly Rework[],
+  beside?: ChangeBeside,
+): Promise<Result<readonly PlaceRecord[]>> {
   const trouble = reworks
     .map(({ plan, recipe }) => troubleInPlan(plan, recipe))
     .find((found) => found !== undefined);
@@ -115,6 +126,8 @@ export async function rework(box: Box, reworks: readonly Rework[]): Promise<Resu
   const written = await writeOnce(box, reworks, reworks.map(entryFor), (wishes, doubted) =>
     box.door.write(garmentStores, async (tx, again) => {
       const places: PlaceRecord[] = [];
+      // first: it may refuse, where the garment is not as it was read
+      if (beside) await writeBeside(tx, box, beside);
       for (const [i, { plan, recipe }] of reworks.entries()) {
         places.push(await writeRework(tx, wishes[i] as Wish, plan, recipe, again || doubted));
       }
@@ -125,6 +138,17 @@ export async function rework(box: Box, reworks: readonly Rework[]): Promise<Resu
   const garments = new Set(written.value.map(({ garment }) => garment));
   for (const id of garments) box.tell({ kind: 'garment', id });
   return written;
+}
+
+async function writeBeside(
+  tx: Tx<'readwrite'>,
+  box: Box,
+  { id, change, plans }: ChangeBeside,
+): Promise<void> {
+  const { was, garment } = await changedGarment(tx, id, sure(change), box.now());
+  const trouble = troubleIn(garment, plans);
+  if (trouble !== undefined) throw new Refusal(trouble);
+  await writeGarment(tx, garment, plans, was, byNow(box));
 }
 
 const entryFor = ({ key, from, by, rows }: Rework): AskedOf => ({

@@ -48,11 +48,14 @@ describe('what a change breaks', () => {
     ]);
   });
 
-  it('nothing where both grow alike, nor where they did not meet before', () => {
+  it('nothing where both grow alike, nor where they come nearer; what is further apart than before is told', () => {
     const both = [longer(back, 'Back', 'body', 4), longer(front, 'Body', 'body', 4), sleeve, neckband];
     expect(told(all, both)).toEqual([]);
     const uneven = [longer(back, 'Back', 'body', 2), front, sleeve, neckband];
-    expect(told(uneven, [longer(back, 'Back', 'body', 6), front, sleeve, neckband])).toEqual([]);
+    expect(told(uneven, uneven)).toEqual([]);
+    expect(told(uneven, [longer(back, 'Back', 'body', 6), front, sleeve, neckband])).toEqual([
+      'kind seam of side unit rows piece Back to Front was 12 now 16 other 10 longerMm 18',
+    ]);
     expect(told(uneven, all)).toEqual([]);
   });
 

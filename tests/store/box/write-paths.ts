@@ -56,6 +56,14 @@ const ofStore: { readonly [Name in keyof Writes]: Readonly<Record<string, Path>>
           { key: CUFF, plan: planOf('scarf', 'cuff', 16), from: 0 },
         ]),
     },
+    'plan a part anew and another piece with it': {
+      go: (store) =>
+        store.rework([{ key: LONG, plan: planOf('scarf', 'long', 50), from: 3 }], {
+          id: 'scarf',
+          change: (was) => ({ ...was, pieces: [...was.pieces] }),
+          plans: [planOf('scarf', 'cuff', 16)],
+        }),
+    },
   },
   saveGarment: {
     'save a garment': {

@@ -1,4 +1,5 @@
 import { type Fault, fault } from '../../../knit/fault.ts';
+import type { Edit } from '../../../knit/making-up/edit.ts';
 import type { MeasuredGauge } from '../../../knit/measured-gauge.ts';
 import type { GaugeForm, PieceForm, Typed } from '../../../knit/piece/form/form.ts';
 import type { MainFabric } from '../../../knit/piece/form/fresh.ts';
@@ -19,6 +20,8 @@ export interface GarmentForm {
   /** mm; what new sections begin with */
   readonly needle: Typed;
   readonly pieces: readonly PieceEntry[];
+  /** what is changed of pieces on the needles when it is saved, since it mends what was changed here; by their stored names */
+  readonly mends?: readonly Edit[];
 }
 
 export interface PieceEntry {

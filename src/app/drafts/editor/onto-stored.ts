@@ -13,7 +13,7 @@ export interface Elsewhere {
   readonly both: readonly string[];
 }
 
-export type FieldName = Exclude<keyof GarmentForm, 'pieces'>;
+export type FieldName = Exclude<keyof GarmentForm, 'pieces' | 'mends'>;
 
 export const nothingElsewhere: Elsewhere = { fields: [], pieces: [], both: [] };
 

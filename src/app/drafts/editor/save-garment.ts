@@ -1,8 +1,10 @@
 import { fault, ok, type Result, refuse } from '../../../knit/fault.ts';
 import type { GarmentId } from '../../../progress/log.ts';
+import type { Rework } from '../../../store/garment/rework.ts';
 import type { GarmentRecord } from '../../../store/records.ts';
 import type { Store } from '../../../store/store.ts';
-import { openGarment } from '../../garments/open-garments.ts';
+import { mendWrites } from '../../garments/mending.ts';
+import { openGarment, readView } from '../../garments/open-garments.ts';
 import { putNew } from '../../garments/save-new.ts';
 import { garmentShown } from '../../state.ts';
 import { store } from '../../store.ts';
@@ -54,6 +56,18 @@ export async function saveGarment(now = Date.now()): Promise<Result<SaveDone>> {
   return ok(done);
 }
 
+/** New plans of makes on the needles that go with what was changed; 'plan-moved' where they were knitted on meanwhile. */
+async function reworksOf(
+  open: Store,
+  garment: GarmentId,
+  { mends = [] }: GarmentForm,
+): Promise<Result<readonly Rework[]>> {
+  if (mends.length === 0) return ok([]);
+  const view = await readView(open, garment);
+  const writes = view ? mendWrites(view, mends) : undefined;
+  return writes ? ok(writes.reworks) : refuse(fault('plan-moved'));
+}
+
 /** Undefined where the garment was changed after it was read: then it is read again. */
 async function tryToSave(open: Store, at: Editor, now: number): Promise<Result<Written> | undefined> {
   // rows may have been knitted in another window since
@@ -69,16 +83,17 @@ async function tryToSave(open: Store, at: Editor, now: number): Promise<Result<W
   const saved = toSave({ form, id: at.garment, now, old, begun });
   if (saved === undefined) return refuse(fault('nothing to save'));
   let isStale = false;
-  const written: Result<GarmentRecord | 'new' | 'there'> = old
-    ? await open.changeGarment(
-        at.garment,
-        (was) => {
-          isStale = JSON.stringify(was) !== JSON.stringify(old);
-          if (isStale) throw new Error('changed since it was read');
-          return saved.onto(was);
-        },
-        saved.plans,
-      )
+  const change = (was: GarmentRecord) => {
+    isStale = JSON.stringify(was) !== JSON.stringify(old);
+    if (isStale) throw new Error('changed since it was read');
+    return saved.onto(was);
+  };
+  const reworks = await reworksOf(open, at.garment, form);
+  if (!reworks.ok) return reworks;
+  const written: Result<unknown> = old
+    ? reworks.value.length > 0
+      ? await open.rework(reworks.value, { id: at.garment, change, plans: saved.plans })
+      : await open.changeGarment(at.garment, change, saved.plans)
     : await putNew(saved.garment, { id: at.garment, now, plansOf: () => ok([...saved.plans]) });
   if (isStale) return undefined;
   if (!written.ok) return written;

@@ -5,6 +5,7 @@ import { fits } from '../../../knit/garment/ease.ts';
 import { armholeKinds } from '../../../knit/garment/kinds/armholes.ts';
 import { type GarmentKind, garmentKinds } from '../../../knit/garment/kinds/garments.ts';
 import { neckShapes } from '../../../knit/garment/kinds/necks.ts';
+import type { Edit } from '../../../knit/making-up/edit.ts';
 import type {
   GaugeForm,
   PieceForm,
@@ -119,6 +120,27 @@ const pieceForm = shapeOf<PieceForm>()(
   }),
 );
 
+const integer = v.pipe(v.number(), v.safeInteger());
+const edit = shapeOf<Edit>()(
+  v.variant('kind', [
+    v.strictObject({
+      kind: v.literal('rows'),
+      piece: text,
+      makes: list(integer),
+      part: text,
+      section: integer,
+      called: text,
+      by: integer,
+    }),
+    v.strictObject({ kind: v.literal('width'), piece: text, part: text, by: integer }),
+    v.strictObject({
+      kind: v.literal('pick up'),
+      piece: text,
+      edges: list(v.strictObject({ at: integer, along: text, was: integer, now: integer })),
+    }),
+  ]),
+);
+
 const garmentForm = shapeOf<GarmentForm>()(
   v.strictObject({
     name: text,
@@ -135,6 +157,7 @@ const garmentForm = shapeOf<GarmentForm>()(
     gauge: gaugeForm,
     needle: text,
     pieces: list(v.strictObject({ id: text as Id<PieceId>, form: pieceForm })),
+    mends: v.exactOptional(list(edit)),
   }),
 );
 

@@ -1,0 +1,195 @@
+import { fabrics } from '../fabric.ts';
+import { asPlanned } from '../piece/as-planned.ts';
+import type { PartRecipe, PickUp, Recipe, Section, Shaping } from '../piece/recipe.ts';
+import { layAnew, withRows } from '../piece/rework/lay-anew.ts';
+import { recipeOfMake } from '../piece/rework/make-recipe.ts';
+import { put } from '../piece/rework/put.ts';
+import { rework } from '../piece/rework.ts';
+import {
+  type StandingGarment,
+  type StandingMake,
+  type StandingPiece,
+  standingMake,
+} from '../piece/standing.ts';
+
+/** A change of one piece that mends an edge of another. Sections count from 0 within their part. */
+export type Edit =
+  /** a section of a piece is so many rows longer, below 0 shorter */
+  | {
+      readonly kind: 'rows';
+      readonly piece: string;
+      readonly makes: readonly number[];
+      readonly part: string;
+      readonly section: number;
+      /** its name */
+      readonly called: string;
+      readonly by: number;
+    }
+  /** a sleeve is so many stitches wider at its top, half of them at either edge */
+  | { readonly kind: 'width'; readonly piece: string; readonly part: string; readonly by: number }
+  | { readonly kind: 'pick up'; readonly piece: string; readonly edges: readonly PickUpEdit[] };
+
+export interface PickUpEdit {
+  /** its place in the band's pick-up, and its words there */
+  readonly at: number;
+  readonly along: string;
+  readonly was: number;
+  readonly now: number;
+}
+
+/** How much is knitted of a piece. */
+export interface KnittedSoFar {
+  /** its recipe stands: only rows not yet knitted change, make by make */
+  readonly isBegun: boolean;
+  /** rows worked of each part, in the recipe's order, make by make */
+  readonly rows: readonly (readonly number[])[];
+}
+
+/** By the names of the pieces; of one that is not there nothing is knitted. */
+export type Knitted = ReadonlyMap<string, KnittedSoFar>;
+
+export const nothingKnitted: Knitted = new Map();
+
+/** The garment after the change, every row of it worked; undefined where it cannot be knitted, or is knitted already. */
+export function edited<Garment extends Pick<StandingGarment, 'pieces'>>(
+  garment: Garment,
+  edit: Edit,
+  knitted: Knitted,
+): Garment | undefined {
+  const at = garment.pieces.findIndex(({ recipe }) => recipe.name === edit.piece);
+  const piece = garment.pieces[at];
+  const made = piece && editedPiece(piece, edit, knitted);
+  return made && { ...garment, pieces: put(garment.pieces, at, made) };
+}
+
+/** The same for several changes, one after the other. */
+export const editedBy = <Garment extends Pick<StandingGarment, 'pieces'>>(
+  garment: Garment,
+  edits: readonly Edit[],
+  knitted: Knitted,
+): Garment | undefined =>
+  edits.reduce<Garment | undefined>((made, edit) => made && edited(made, edit, knitted), garment);
+
+function editedPiece(piece: StandingPiece, edit: Edit, knitted: Knitted): StandingPiece | undefined {
+  const isWhole = edit.kind !== 'rows' || piece.makes.every(({ make }) => edit.makes.includes(make));
+  const hasOwn = piece.makes.some(({ parts }) => parts.some(({ recipe }) => recipe !== undefined));
+  if (isWhole && !hasOwn && knitted.get(piece.recipe.name)?.isBegun !== true) {
+    const recipe = editedRecipe(piece.recipe, edit);
+    const made = recipe && asPlanned({ name: '', pieces: [recipe] });
+    return made?.ok ? made.value.pieces[0] : undefined;
+  }
+  if (edit.kind !== 'rows') return undefined;
+  const makes: StandingMake[] = [];
+  for (const make of piece.makes) {
+    const own = edit.makes.includes(make.make) ? reworked(piece, make, edit, knitted) : make;
+    if (!own) return undefined;
+    makes.push(own);
+  }
+  return { ...piece, makes };
+}
+
+/** One make with a section of other length, from its needle on. */
+function reworked(
+  { recipe }: StandingPiece,
+  make: StandingMake,
+  edit: Extract<Edit, { kind: 'rows' }>,
+  knitted: Knitted,
+): StandingMake | undefined {
+  const index = make.parts.findIndex(({ name }) => name === edit.part);
+  const part = make.parts[index];
+  const section = part?.sections[edit.section];
+  if (!part || section?.name !== edit.called) return undefined;
+  const rows = section.last - section.first + 1 + edit.by;
+  const worked = knitted.get(recipe.name)?.rows[make.make - 1]?.[index] ?? 0;
+  const wish = { kind: 'rows', section: edit.section, rows } as const;
+  const made = rework(recipeOfMake(recipe, make.make, make.parts), index, part, worked, wish);
+  if (!made.ok) return undefined;
+  const plans = make.parts.map((old, i) => made.value.parts.find((own) => own.index === i)?.part ?? old);
+  return { ...make, ...standingMake(recipe, make.make, plans) };
+}
+
+/** The recipe of a piece not begun after the change; undefined where it has no such place, or no room. */
+export function editedRecipe(recipe: Recipe, edit: Edit): Recipe | undefined {
+  const at = edit.kind === 'pick up' ? 0 : recipe.parts.findIndex(({ name }) => name === edit.part);
+  const part = recipe.parts[at];
+  if (!part) return undefined;
+  const made = editedPart(part, edit);
+  return made && { ...recipe, parts: put(recipe.parts, at, made) };
+}
+
+function editedPart(part: PartRecipe, edit: Edit): PartRecipe | undefined {
+  switch (edit.kind) {
+    case 'rows': {
+      const section = part.sections[edit.section];
+      if (section?.name !== edit.called || section.rows + edit.by < 0) return undefined;
+      const made = withRows(section, section.rows + edit.by);
+      return made.ok ? { ...part, sections: put(part.sections, edit.section, made.value) } : undefined;
+    }
+    case 'width':
+      return widened(part, edit.by);
+    case 'pick up':
+      return pickedUp(part, edit.edges);
+  }
+}
+
+/** More increases (or decreases, from the top down) at both edges of the section that has most of them. */
+function widened(part: PartRecipe, by: number): PartRecipe | undefined {
+  if (by % 2 !== 0) return undefined;
+  const slants = part.sections.flatMap(({ shaping }, section) =>
+    shaping.flatMap((one, i) =>
+      one.kind === 'edge' && one.edge === 'both' && Math.abs(one.by) === 1 ? [{ one, section, i }] : [],
+    ),
+  );
+  const [most] = [...slants].sort((a, b) => b.one.rows.length - a.one.rows.length);
+  const section = most && part.sections[most.section];
+  if (!most || !section) return undefined;
+  const fromTop = most.one.by < 0;
+  if (fromTop && !('castOn' in part.from)) return undefined;
+  const times = most.one.rows.length + by / 2;
+  const laid = times < 0 ? undefined : layAnew(most.one.rows, section.rows, section.rows, times);
+  if (!laid?.ok) return undefined;
+  const shaping =
+    times === 0
+      ? section.shaping.filter((one) => one !== most.one)
+      : put(section.shaping, most.i, { ...most.one, rows: laid.value });
+  const from = fromTop && 'castOn' in part.from ? { ...part.from, castOn: part.from.castOn + by } : part.from;
+  return { ...part, from, sections: put(part.sections, most.section, { ...section, shaping }) };
+}
+
+/** Another number picked up, the corners of its mitres where they were; rows in words count for the old number only. */
+function pickedUp(part: PartRecipe, edges: readonly PickUpEdit[]): PartRecipe | undefined {
+  const { from } = part;
+  if (!('pickUp' in from)) return undefined;
+  const pickUp = from.pickUp.map((one, i): PickUp => {
+    const edit = edges.find(({ at }) => at === i);
+    return edit ? { ...one, stitches: edit.now } : one;
+  });
+  if (pickUp.some(({ stitches }) => stitches < 1)) return undefined;
+  const moved = (column: number): number => movedCorner(column, from.pickUp, pickUp);
+  const sections: Section[] = [];
+  for (const section of part.sections) {
+    if (section.words !== undefined) return undefined;
+    const shaping = section.shaping.map(
+      (one): Shaping => (one.kind === 'middle' ? { ...one, from: moved(one.from) } : one),
+    );
+    sections.push({ ...section, shaping });
+  }
+  return { ...part, from: { ...from, pickUp }, sections };
+}
+
+/** A corner is the last stitch of its edge or the first of the next; in a band that ends at a front it keeps its place from there. */
+function movedCorner(column: number, was: readonly PickUp[], now: readonly PickUp[]): number {
+  let begin = 0;
+  return was.reduce((sum, { stitches }, i) => {
+    const end = begin + stitches;
+    const isBefore = end <= column + 1 || (i === was.length - 1 && begin <= column);
+    begin = end;
+    return isBefore ? sum + (now[i]?.stitches ?? 0) - stitches : sum;
+  }, column);
+}
+
+/** Stitches by which a band may grow without another beginning or end of its repeat. */
+export const repeatOf = (part: PartRecipe): number => {
+  const [first] = part.sections;
+  return first === undefined ? 1 : fabrics[first.fabric].multiple.of;
+};

@@ -1,0 +1,380 @@
+import type { StandingGarment } from '../piece/standing.ts';
+import type { Laid, LaidLine } from './boundary-of.ts';
+import { alike, type Break, breaks, type Consequence } from './consequences.ts';
+import { type Edit, editedBy, type Knitted, nothingKnitted, repeatOf } from './edit.ts';
+
+/** What a change breaks, with what mends it. */
+export interface Answer<Garment> {
+  /** what is mended together: the edges of one band are */
+  readonly what: readonly [Consequence, ...Consequence[]];
+  /** the best first; none where nothing that can still be knitted otherwise brings the edges together */
+  readonly mends: readonly Mend<Garment>[];
+  /** the piece that it would have to be mended on is on the needles, or knitted, so far */
+  readonly other: 'not begun' | 'begun' | 'done';
+}
+
+export interface Mend<Garment> {
+  readonly edits: readonly Edit[];
+  /** the garment with them, worked and judged: the edge meets, and nothing else is broken by it */
+  readonly garment: Garment;
+}
+
+type Pieces = Pick<StandingGarment, 'pieces' | 'joints'>;
+
+export interface Asked<Garment> {
+  readonly before: Garment;
+  readonly after: Garment;
+  readonly knitted?: Knitted;
+  /** the piece that she changes: it is what she wants, and stays so */
+  readonly inHand?: string | undefined;
+}
+
+/** A third way for the same edge is rarely of use, nor is another stretch of the same piece; each is worked whole. */
+const MOST_MENDS = 2;
+
+/** The pieces that it changes, and how. */
+const mannerOf = (edits: readonly Edit[]): string =>
+  JSON.stringify([...new Set(edits.map(({ kind, piece }) => `${kind} ${piece}`))].sort());
+/** A raglan's sleeve brings the front with it, and that the neckband. */
+const DEPTH = 3;
+
+/**
+ * Each consequence of a change with what mends it: tried on the garment and judged again before it is offered. One after
+ * the other, since a mend is found by working whole pieces: the caller may pause between them.
+ */
+export function* answers<Garment extends Pieces>(asked: Asked<Garment>): Generator<Answer<Garment>, void> {
+  const { before, after, knitted = nothingKnitted, inHand } = asked;
+  const all = breaks(before, after);
+  const known = new Set(all.map(({ key }) => key));
+  for (const group of together(all)) {
+    const [first, ...others] = alike(group).map(([{ what }]) => what);
+    if (!first) continue;
+    const locked = new Set([inHand !== undefined && touches(group, inHand) ? inHand : changedBy(first)]);
+    const mends = new Search(before, knitted, known).mends(after, group, locked, DEPTH);
+    const what = [first, ...others] as const;
+    yield { what, mends: mends.slice(0, MOST_MENDS), other: stateOf(otherOf(group, locked), asked) };
+  }
+}
+
+/** What is mended by one and the same: both sides of a body, all edges of a band. */
+function together(found: readonly Break[]): readonly (readonly [Break, ...Break[]])[] {
+  const bands = new Map<string, Break[]>();
+  const groups = alike(found).flatMap((group): (readonly Break[])[] => {
+    const [{ what }] = group;
+    if (what.kind !== 'pick up') return [group];
+    const known = bands.get(what.band);
+    if (known) known.push(...group);
+    else bands.set(what.band, [...group]);
+    return known ? [] : [bands.get(what.band) ?? []];
+  });
+  return groups.flatMap(([first, ...others]) => (first ? [[first, ...others] as const] : []));
+}
+
+function changedBy(what: Consequence): string | undefined {
+  return what.kind === 'seam' ? what.piece : undefined;
+}
+
+const piecesOf = ({ worked, what }: Break): readonly string[] => {
+  const sewn = worked?.lines.flatMap(({ laid }) => laid.map(({ stretch }) => stretch.piece)) ?? [];
+  return what.kind === 'pick up' ? [...sewn, what.band] : sewn;
+};
+
+const touches = (group: readonly Break[], piece: string): boolean =>
+  group.some((one) => one.what.kind !== 'pick up' && piecesOf(one).includes(piece));
+
+function otherOf(group: readonly Break[], locked: ReadonlySet<string | undefined>): string | undefined {
+  const [first] = group;
+  if (first?.what.kind === 'pick up') return first.what.band;
+  if (first?.what.kind === 'pair') return first.what.piece;
+  return first && piecesOf(first).find((piece) => !locked.has(piece));
+}
+
+function stateOf(piece: string | undefined, { after, knitted = nothingKnitted }: Asked<Pieces>) {
+  const found = after.pieces.find(({ recipe }) => recipe.name === piece);
+  const so = knitted.get(piece ?? '');
+  if (!found || so?.isBegun !== true) return 'not begun';
+  const isDone = found.makes.every(({ make, parts }) =>
+    parts.every(({ rows }, i) => (so.rows[make - 1]?.[i] ?? 0) >= rows.length),
+  );
+  return isDone ? 'done' : 'begun';
+}
+
+type Locked = ReadonlySet<string | undefined>;
+
+class Search<Garment extends Pieces> {
+  constructor(
+    private readonly before: Garment,
+    private readonly knitted: Knitted,
+    /** what the change itself breaks: a mend of one edge may leave another for its own */
+    private readonly known: ReadonlySet<string>,
+  ) {}
+
+  mends(at: Garment, group: readonly Break[], locked: Locked, depth: number): readonly Mend<Garment>[] {
+    const found: Mend<Garment>[] = [];
+    for (const edits of this.ways(at, group, locked)) {
+      if (found.length >= MOST_MENDS) break;
+      if (found.some((mend) => mannerOf(mend.edits.slice(0, edits.length)) === mannerOf(edits))) continue;
+      const mend = this.tried(at, edits, group, locked, depth);
+      if (mend) found.push(mend);
+    }
+    return found;
+  }
+
+  /** The garment with all of them, and with what they ask for in their turn. */
+  private tried(
+    at: Garment,
+    edits: readonly Edit[],
+    group: readonly Break[],
+    locked: Locked,
+    depth: number,
+  ): Mend<Garment> | undefined {
+    const garment = editedBy(at, edits, this.knitted);
+    if (!garment) return undefined;
+    const left = breaks(this.before, garment);
+    const mended = new Set(group.map(({ key }) => key));
+    if (left.some(({ key }) => mended.has(key))) return undefined;
+    const fresh = left.filter(({ key }) => !this.known.has(key));
+    const [next] = together(fresh);
+    if (!next) return { edits, garment };
+    if (depth === 0) return undefined;
+    const further = new Set([...locked, ...edits.map(({ piece }) => piece)]);
+    const keeps = new Search<Garment>(this.before, this.knitted, new Set([...this.known, ...keysOf(fresh)]));
+    for (const more of keeps.mends(garment, next, further, depth - 1)) {
+      const rest = breaks(this.before, more.garment).filter(({ key }) => !this.known.has(key));
+      if (rest.some(({ key }) => mended.has(key))) continue;
+      const all = [...edits, ...more.edits];
+      if (rest.length === 0) return { edits: all, garment: more.garment };
+      const [again] = together(rest);
+      const locks = new Set([...further, ...more.edits.map(({ piece }) => piece)]);
+      const last = again && keeps.mends(more.garment, again, locks, depth - 2)[0];
+      const isWhole =
+        last && breaks(this.before, last.garment).every(({ key }) => this.known.has(key) && !mended.has(key));
+      if (last && isWhole) return { edits: [...all, ...last.edits], garment: last.garment };
+    }
+    return undefined;
+  }
+
+  private ways(at: Garment, group: readonly Break[], locked: Locked): Iterable<readonly Edit[]> {
+    const [first] = group;
+    switch (first?.what.kind) {
+      case 'seam':
+        return first.what.unit === 'rows'
+          ? rowWays(group, locked)
+          : first.what.unit === 'mm'
+            ? this.lengthWays(at, group, locked)
+            : [];
+      case 'pair':
+        return first.worked ? pairWays(first.what, first.worked.lines[0]) : [];
+      case 'pick up':
+        return pickUpWays(at, group, locked);
+      default:
+        return [];
+    }
+  }
+
+  /** Rows, or stitches across a straight top, until the lengths meet: each guess is judged, and corrects the next. */
+  private *lengthWays(at: Garment, group: readonly Break[], locked: Locked): Iterable<readonly Edit[]> {
+    const [first] = group;
+    const sides = first && sidesOf(first, locked);
+    if (!sides) return;
+    const wide = sides.other.laid.find(({ stretch: { edge } }) => edge === 'top' || edge === 'start');
+    for (const name of namesAlong(sides.other)) {
+      const section = placesIn([sides.other], name)[0];
+      if (!section || section.height === 0) continue;
+      yield* this.guesses(at, group, section.height, (by) =>
+        merged(group.flatMap((one) => placesIn(otherLines(one, locked), name).map((p) => rowsEdit(p, by)))),
+      );
+    }
+    if (wide && wide.stitches > 0)
+      yield* this.guesses(at, group, wide.mm / wide.stitches, (by) => [
+        { kind: 'width', piece: wide.stretch.piece, part: wide.stretch.part, by },
+      ]);
+  }
+
+  private *guesses(
+    at: Garment,
+    group: readonly Break[],
+    unitMm: number,
+    edits: (by: number) => readonly Edit[],
+  ): Iterable<readonly Edit[]> {
+    const gap = longerBy(group[0]);
+    let by = even(gap / unitMm);
+    const tried = new Set<number>([0]);
+    for (let n = 0; n < GUESSES && !tried.has(by); n += 1) {
+      tried.add(by);
+      const made = edits(by);
+      const garment = editedBy(at, made, this.knitted);
+      if (!garment) return;
+      const left = breaks(this.before, garment).find(({ key }) => key === group[0]?.key);
+      if (!left) {
+        yield made;
+        return;
+      }
+      const gained = gap - longerBy(left);
+      if (gained * by <= 0) return;
+      by = even((gap / gained) * by);
+    }
+  }
+}
+
+const GUESSES = 5;
+
+const keysOf = (found: readonly Break[]): readonly string[] => found.map(({ key }) => key);
+
+/** By how much the edge that was changed is longer than its other, mm. */
+const longerBy = (one: Break | undefined): number => (one?.what.kind === 'seam' ? one.what.longerMm : 0);
+
+const even = (n: number): number => 2 * Math.round(n / 2);
+
+interface Sides {
+  readonly kept: LaidLine;
+  readonly other: LaidLine;
+}
+
+/** Which of two edges stays as it is, and which is to follow. */
+function sidesOf({ worked }: Break, locked: Locked): Sides | undefined {
+  const [a, b] = worked?.lines ?? [];
+  if (!a || !b) return undefined;
+  const isLocked = ({ laid }: LaidLine) => laid.some(({ stretch }) => locked.has(stretch.piece));
+  if (isLocked(a) === isLocked(b)) return undefined;
+  return isLocked(a) ? { kept: a, other: b } : { kept: b, other: a };
+}
+
+const otherLines = (one: Break, locked: Locked): readonly LaidLine[] => {
+  const sides = sidesOf(one, locked);
+  return sides ? [sides.other] : [];
+};
+
+/** A section of one make that lies along an edge. */
+interface Place {
+  readonly laid: Laid;
+  readonly section: number;
+  readonly name: string;
+  /** the same on both sides of a body, and of back and front: its name, and the part that its part goes on from */
+  readonly called: string;
+  readonly rows: number;
+  readonly isShaped: boolean;
+  readonly height: number;
+}
+
+function placesAlong({ laid }: LaidLine): readonly Place[] {
+  return laid.flatMap((one) => {
+    const sections = new Set(one.bits.map(({ row }) => one.part.rows[row - 1]?.section ?? 0));
+    return [...sections].map((section): Place => {
+      const own = one.bits.filter(({ row }) => one.part.rows[row - 1]?.section === section);
+      const name = one.part.sections[section]?.name ?? '';
+      const rows = own.filter(({ level }) => !level).length;
+      const height = one.part.cells[section]?.height ?? 0;
+      const called = JSON.stringify([name, one.part.parent ?? '']);
+      return { laid: one, section, name, called, rows, isShaped: own.some(({ by }) => by !== 0), height };
+    });
+  });
+}
+
+/** Plain stretches before shaped ones, long ones before short ones. */
+function namesAlong(line: LaidLine): readonly string[] {
+  const places = placesAlong(line).filter(({ rows }) => rows > 0);
+  const sorted = [...places].sort(
+    (a, b) => Number(a.isShaped) - Number(b.isShaped) || b.rows - a.rows || a.section - b.section,
+  );
+  return [...new Set(sorted.map(({ called }) => called))];
+}
+
+/** The longest place called so in each part of each line's makes. */
+function placesIn(lines: readonly LaidLine[], called: string): readonly Place[] {
+  return lines.flatMap((line) => {
+    const byPart = new Map<string, Place>();
+    for (const place of placesAlong(line)) {
+      const { piece, make, part } = place.laid.stretch;
+      const key = JSON.stringify([piece, make, part]);
+      if (place.called === called && place.rows > (byPart.get(key)?.rows ?? 0)) byPart.set(key, place);
+    }
+    return [...byPart.values()];
+  });
+}
+
+const rowsEdit = ({ laid: { stretch }, section, name }: Place, by: number): Edit => ({
+  kind: 'rows',
+  piece: stretch.piece,
+  makes: [stretch.make],
+  part: stretch.part,
+  section,
+  called: name,
+  by,
+});
+
+/** The same change of several makes, or from both of their edges, is one. */
+function merged(edits: readonly Edit[]): readonly Edit[] {
+  const found = new Map<string, Edit>();
+  for (const edit of edits) {
+    if (edit.kind !== 'rows') continue;
+    const key = JSON.stringify({ ...edit, makes: [] });
+    const known = found.get(key);
+    const makes = known?.kind === 'rows' ? known.makes : [];
+    found.set(key, { ...edit, makes: [...new Set([...makes, ...edit.makes])].sort((a, b) => a - b) });
+  }
+  return [...found.values()];
+}
+
+function* rowWays(group: readonly Break[], locked: Locked): Iterable<readonly Edit[]> {
+  const [first] = group;
+  const sides = first && sidesOf(first, locked);
+  if (!sides) return;
+  const by = sides.kept.rows - sides.other.rows;
+  for (const name of namesAlong(sides.other))
+    yield merged(
+      group.flatMap((one) => placesIn(otherLines(one, locked), name).map((place) => rowsEdit(place, by))),
+    );
+}
+
+function* pairWays(
+  { now, other }: Extract<Consequence, { kind: 'pair' }>,
+  line: LaidLine | undefined,
+): Iterable<readonly Edit[]> {
+  if (!line) return;
+  for (const name of namesAlong(line))
+    yield merged(placesIn([line], name).map((place) => rowsEdit(place, now - other)));
+}
+
+/** The edges' own numbers first, then a few more or fewer, on them or on those between, as the band's repeat asks. */
+function* pickUpWays({ pieces }: Pieces, group: readonly Break[], locked: Locked): Iterable<readonly Edit[]> {
+  const [first] = group;
+  const band = first?.what.kind === 'pick up' ? first.what.band : undefined;
+  const part = pieces.find(({ recipe }) => recipe.name === band)?.recipe.parts[0];
+  if (band === undefined || !part || !('pickUp' in part.from) || locked.has(band)) return;
+  const { pickUp } = part.from;
+  const wanted = new Map<number, number>();
+  for (const { what, worked } of group) {
+    if (what.kind !== 'pick up' || worked?.joint.kind !== 'pick up') continue;
+    const at = worked.joint.make === 2 ? pickUp.length - 1 - what.along : what.along;
+    wanted.set(at, what.fit);
+  }
+  const every = repeatOf(part);
+  for (const shift of nearZero(every)) {
+    for (const other of nearZero(every)) {
+      const rest = pickUp.findIndex((_, i) => !wanted.has(i));
+      if (other !== 0 && rest < 0) continue;
+      const now = pickUp.map(({ stitches }, i) => (wanted.has(i) ? (wanted.get(i) ?? 0) + shift : stitches));
+      const behind = restOf(
+        pickUp.map(({ along }) => along),
+        wanted,
+      );
+      if (other !== 0 && behind >= 0) now[behind] = (now[behind] ?? 0) + other;
+      const grown = now.reduce((sum, n, i) => sum + n - (pickUp[i]?.stitches ?? 0), 0);
+      if (grown % every !== 0) continue;
+      const edges = pickUp.flatMap(({ along, stitches: was }, at) =>
+        now[at] === was ? [] : [{ at, along, was, now: now[at] ?? was }],
+      );
+      yield [{ kind: 'pick up', piece: band, edges }];
+    }
+  }
+}
+
+/** Where a stitch more is seen least: behind, else at the last edge that is not asked about. */
+function restOf(along: readonly string[], wanted: ReadonlyMap<number, number>): number {
+  const free = along.flatMap((_, i) => (wanted.has(i) ? [] : [i]));
+  return free.find((i) => along[i] === 'back neck') ?? free.at(-1) ?? -1;
+}
+
+const nearZero = (within: number): readonly number[] =>
+  Array.from({ length: 2 * within + 1 }, (_, i) => (i % 2 === 1 ? (i + 1) / 2 : -i / 2));

@@ -1,0 +1,41 @@
+import type { words as english } from '../en/mends.ts';
+import type { Translation } from '../message.ts';
+
+export const words: Translation<typeof english> = {
+  title: 'Was nicht mehr passt',
+  matchesAll: 'Alles, woran es genäht wird, passt noch.',
+  looking: 'Gesucht wird, was es behebt …',
+  offRows:
+    '{piece} und {to} werden zusammengenäht: {now} Reihen gegen {other} (vorher: {was}), {length} Unterschied.',
+  offStitches: '{piece} und {to} werden zusammengenäht: {now} Maschen gegen {other} (vorher: {was}).',
+  offLength:
+    '{piece} und {to} werden zusammengenäht: eine Kante von {now} gegen {other}, {length} Unterschied.',
+  offPair: '{piece}: {now} Reihen am einen und {other} am anderen (vorher: {was}).',
+  offEdgeLonger:
+    '{band}: die Kante „{edge}“ ist jetzt {length} länger, mit Platz für {fit} Maschen statt {stitches}.',
+  offEdgeShorter:
+    '{band}: die Kante „{edge}“ ist jetzt {length} kürzer, mit Platz für {fit} Maschen statt {stitches}.',
+  unjoined: '{piece}, Nr. {make}: An manche Kanten wird nichts genäht.',
+  rowsMore: {
+    one: 'Auch {piece} {count} Reihe länger stricken, in „{section}“',
+    other: 'Auch {piece} {count} Reihen länger stricken, in „{section}“',
+  },
+  rowsFewer: {
+    one: 'Auch {piece} {count} Reihe kürzer stricken, in „{section}“',
+    other: 'Auch {piece} {count} Reihen kürzer stricken, in „{section}“',
+  },
+  wider: '{piece} oben um {count} Maschen breiter stricken',
+  narrower: '{piece} oben um {count} Maschen schmaler stricken',
+  pickUp: '{band}: {now} statt {was} aufnehmen entlang {edges}',
+  pickUpEach: '{band}: je {now} statt {was} aufnehmen entlang {edges}',
+  and: '{first}; {second}',
+  makeNo: '{piece}, Nr. {list},',
+  begun: 'Es ist auf den Nadeln: Nur noch nicht gestrickte Reihen ändern sich.',
+  done: 'Das andere Teil ist schon gestrickt.',
+  ease: 'Nimm beim Nähen nach je {every} eine mehr von der längeren Kante.',
+  tooFar: 'Das ist zu viel, um es einzuhalten: Sieh dir beide an, bevor du weiterstrickst.',
+  bandDone: 'Die Blende ist schon aufgenommen: Ihre Kante wird dort eingehalten oder gedehnt.',
+  noMend: 'Keine andere Länge des anderen Teils behebt das allein: Sieh dir beide an.',
+  withIt: 'Wird mit gespeichert',
+  leave: 'Weglassen',
+};
