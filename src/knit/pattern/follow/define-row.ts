@@ -4,20 +4,25 @@ import type { Row } from './row.ts';
 /** Rows before any cast-on define a stitch pattern called as the heading above them. */
 export function definingHere(build: Build): NonNullable<Build['defining']> {
   const name = build.heading?.pattern || build.piece?.name || 'pattern';
-  const known = build.patterns.get(name);
-  const pattern = known ?? {
-    name,
-    of: 1,
-    plus: 0,
-    rows: new Map(),
-    everyOther: undefined,
-    lines: new Map(),
-    stated: false,
-  };
-  build.patterns.set(name, pattern);
+  return begin(build, build.patterns.get(name) ?? unstated(name));
+}
+
+function begin(build: Build, pattern: StitchPattern): StitchPattern {
+  build.patterns.set(pattern.name, pattern);
   build.defining = pattern;
   return pattern;
 }
+
+/** One of which no multiple is stated: any count will do until its rows are known. */
+const unstated = (name: string): StitchPattern => ({
+  name,
+  of: 1,
+  plus: 0,
+  rows: new Map(),
+  everyOther: undefined,
+  lines: new Map(),
+  stated: false,
+});
 
 /** A row of a stitch pattern that is being defined; nothing is knitted. */
 export function defineRow(build: Build, defined: StitchPattern, said: Row): void {
@@ -38,16 +43,5 @@ export function defineRow(build: Build, defined: StitchPattern, said: Row): void
 function nextPattern(build: Build, before: StitchPattern): StitchPattern {
   let n = 2;
   while (build.patterns.has(`${before.name} ${n}`)) n += 1;
-  const pattern: StitchPattern = {
-    name: `${before.name} ${n}`,
-    of: 1,
-    plus: 0,
-    rows: new Map(),
-    everyOther: undefined,
-    lines: new Map(),
-    stated: false,
-  };
-  build.patterns.set(pattern.name, pattern);
-  build.defining = pattern;
-  return pattern;
+  return begin(build, unstated(`${before.name} ${n}`));
 }

@@ -62,10 +62,7 @@ export const notAMultiple = (name: string, of: number, plus: number, count: numb
 
 /** 'beg with a k row' says which side comes next where the text counts otherwise. */
 function beginWith(build: Build, part: PartBuild, looks: 'k' | 'p'): void {
-  if (part.fabric.is !== 'face' || part.fabric.rows.join('|') !== 'k') {
-    if (part.fabric.is === 'face' && part.fabric.name === 'reverse stocking') return;
-    if (part.fabric.is !== 'face' || part.fabric.name !== 'stocking') return;
-  }
+  if (part.fabric.is !== 'face' || part.fabric.name !== 'stocking') return;
   const wanted: Side = looks === 'k' ? 'RS' : 'WS';
   if (wantSide(build, part, wanted)) return;
   part.fabric = knownFabric('reverse stocking');

@@ -166,3 +166,31 @@ describe('a design in the making', () => {
     }
   }, 60_000);
 });
+
+describe('the needle of the borders', () => {
+  const bordersOf = (version: 1 | 3, needle: number) => {
+    const begun = { ...newForm(), version };
+    return designOf({ ...begun, swatches: begun.swatches.map((swatch) => ({ ...swatch, needle })) }).needles;
+  };
+
+  it('is half a millimetre thinner than that of the panels, and 2 mm where none is sold so thin', () => {
+    expect(bordersOf(3, 4)).toEqual({ panels: 4, borders: 3.5 });
+    expect(bordersOf(3, 2.25)).toEqual({ panels: 2.25, borders: 2 });
+  });
+
+  it('was in the first version half a millimetre thinner, whether it is sold or not', () => {
+    expect(bordersOf(1, 4)).toEqual({ panels: 4, borders: 3.5 });
+    expect(bordersOf(1, 7)).toEqual({ panels: 7, borders: 6.5 });
+    expect(bordersOf(1, 2.25)).toEqual({ panels: 2.25, borders: 2 });
+  });
+
+  it('is that of the swatch of the rib, where there is one', () => {
+    const begun = newForm();
+    const { hem } = designOf(begun);
+    const rib = { ...usualSwatch(hem.fabric), needle: 3.25 };
+    expect(designOf({ ...begun, swatches: [...begun.swatches, rib] }).needles).toEqual({
+      panels: 4,
+      borders: 3.25,
+    });
+  });
+});

@@ -205,3 +205,39 @@ describe('another tension for a garment', () => {
     expect(after.pieces.map((entry) => entry.form.gauge?.needle)).toEqual(['5', '5', '4']);
   });
 });
+
+describe('the yarn of a form', () => {
+  const empty: YarnForm = { name: '', fibre: '', colour: '', dyeLot: '', grams: '', metres: '', balls: '' };
+  const read = (typed: Partial<YarnForm>) =>
+    readGarment({ ...blankGarment, name: 'Wren', yarn: { ...empty, ...typed } });
+
+  it('is none where nothing was typed, and has only what was', () => {
+    expect(read({}).yarn).toBeUndefined();
+    expect(read({ name: '  ', balls: ' ' }).yarn).toBeUndefined();
+    expect(read({ name: ' Hollin ', fibre: ' wool ' }).yarn).toEqual({ name: 'Hollin', fibre: 'wool' });
+    expect(read({ colour: 'moss' }).yarn).toEqual({ name: '', colour: 'moss' });
+    expect(read({ dyeLot: '17b', balls: '3' }).yarn).toEqual({ name: '', dyeLot: '17b', balls: 3 });
+    expect(read({ grams: '50', metres: '120.5' }).yarn).toEqual({ name: '', grams: 50, metres: 120.5 });
+  });
+
+  it('has whole balls, and parts of grams and metres', () => {
+    const fieldsOf = (typed: Partial<YarnForm>) => read(typed).faults.map(({ at }) => at.field);
+    expect(fieldsOf({ balls: '2.5' })).toEqual(['yarn balls']);
+    expect(fieldsOf({ grams: '2.5', metres: '2.5' })).toEqual([]);
+    expect(fieldsOf({ grams: 'x', metres: 'y' })).toEqual(['yarn grams', 'yarn metres']);
+  });
+});
+
+describe('what a form says of its garment', () => {
+  it('is a name without the blanks around it, and notes as they were typed', () => {
+    const read = (of: Partial<GarmentForm>) => readGarment({ ...blankGarment, ...of });
+    expect(read({ name: ' Wren ' }).name).toBe('Wren');
+    expect(read({ name: '  ' }).faults.map(({ code, at }) => [code, at.field])).toContainEqual([
+      'no name',
+      'name',
+    ]);
+    expect(read({ name: 'Wren', notes: ' ' }).notes).toBeUndefined();
+    expect(read({ name: 'Wren', notes: ' soft ' }).notes).toBe(' soft ');
+    expect(read({ name: 'Wren' }).gauge).toBeUndefined();
+  });
+});
