@@ -107,4 +107,18 @@ export const equivalents: readonly Equivalent[] = [
     after: '>=',
     why: 'no change leaves all stitches over either way',
   },
+  {
+    file: 'src/knit/written/row-lines.ts',
+    line: 'if (saves > saved) {',
+    before: '>',
+    after: '>=',
+    why: 'two blocks of different length never save as many lines: what has both periods has a shorter one',
+  },
+  {
+    file: 'src/knit/yarn/per-stitch.ts',
+    line: 'weighed.find((s) => sameCloth(s.fabric, fabric)) ??',
+    before: 's.fabric, fabric',
+    after: 'fabric, s.fabric',
+    why: 'two fabrics are one cloth, whichever is named first',
+  },
 ];

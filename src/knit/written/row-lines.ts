@@ -57,8 +57,7 @@ function fromRightSide(
 ): { length: number; times: number } {
   const here = blockAt(said, at);
   if (here.length !== 2 || rows[at]?.side !== 'WS') return here;
-  const next = blockAt(said, at + 1);
-  return next.length === 2 && next.times >= here.times - 1 ? { length: 1, times: 1 } : here;
+  return blockAt(said, at + 1).length === 2 ? { length: 1, times: 1 } : here;
 }
 
 function repeatLine(rows: readonly PlannedRow[], at: number, length: number, times: number): string {
@@ -84,7 +83,7 @@ function blockAt(said: readonly string[], at: number): { length: number; times: 
     let times = 1;
     while (sameBlock(said, at, at + length * times, length)) times += 1;
     const saves = length * times - length - 1;
-    if (times > 1 && saves > saved) {
+    if (saves > saved) {
       saved = saves;
       best = { length, times };
     }

@@ -67,7 +67,9 @@ export function yarnOf(garment: StandingGarment, taken: readonly Taken[] = []): 
   );
   const bad = taken.find((t) => !(t.grams >= 0 && t.grams < 100_000));
   if (bad) return refuse(fault('bad weight', { pieceName: bad.piece, grams: bad.grams }));
-  return ok(summed(raw, bases, garment, taken));
+  // a weight of nothing was not taken
+  const weighed = taken.filter((t) => t.grams > 0);
+  return ok(summed(raw, bases, garment, weighed));
 }
 
 function makeYarn(
@@ -113,7 +115,7 @@ function summed(
   const margin = metres > 0 ? (reserve + beyond.swatch) / metres + beyond.share + MAKING_UP : 0;
   const metresToBuy = metres * (1 + margin);
   const balls = yarn?.metres
-    ? Math.ceil((metresToBuy * (yarn.strands ?? 1)) / yarn.metres - 1e-9)
+    ? Math.max(0, Math.ceil((metresToBuy * (yarn.strands ?? 1)) / yarn.metres - 1e-9))
     : undefined;
   const short =
     balls !== undefined && yarn?.balls !== undefined ? Math.max(0, balls - yarn.balls) : undefined;
@@ -150,7 +152,7 @@ function correctionOf(raw: readonly PieceYarn[], taken: readonly Taken[], perGra
     really += found.grams;
     estimated += make.metres / perGram;
   }
-  return really > 0 && estimated > 0 ? really / estimated : 1;
+  return estimated > 0 ? really / estimated : 1;
 }
 
 /** A finished make counts as weighed, the others by the estimate as corrected. */

@@ -113,6 +113,15 @@ describe('a piece', () => {
       'FRONT (make 2, the second as a mirror image)',
     );
     expect(title({ name: 'Back', makes: 1 })).toBe('BACK');
+    const fronts = { name: 'Front', role: 'front', mirrored: true } as const;
+    expect(title({ ...fronts, makes: 2 })).toBe(
+      'FRONT (make 2, the second as a mirror image: first the left front as worn, then the right)',
+    );
+    expect(title({ ...fronts, makes: 3 })).toBe('FRONT (make 3, the second as a mirror image)');
+    expect(title({ ...fronts, mirrored: false, makes: 2 })).toBe('FRONT (make 2)');
+    expect(title({ ...fronts, name: 'Sleeve', role: 'sleeve', makes: 2 })).toBe(
+      'SLEEVE (make 2, the second as a mirror image)',
+    );
   });
 
   it('says other needles where they are taken up, and never twice', () => {
@@ -212,5 +221,113 @@ describe('a piece', () => {
     expect(sides('left').find((line) => line.startsWith('Divide'))).toBe(
       'Divide: work on last 4 sts only; place rem 6 sts on a holder.',
     );
+  });
+});
+
+describe('what recurs', () => {
+  /** Rows that are all unlike: one knitted and the rest purled, two and the rest, and so on. */
+  const unlike = (count: number) =>
+    Array.from({ length: count }, (_, i) => [
+      { work: 'k', times: i + 1 } as const,
+      { work: 'p', times: 30 - i - 1 } as const,
+    ]);
+  const lines = (one: Partial<Section>, over: Partial<PartRecipe> = {}) =>
+    linesOf({
+      pieces: [piece({ parts: [part({ from: { castOn: 30 }, ...over, sections: [section(one)] })] })],
+    });
+  const told = (one: Partial<Section>, over: Partial<PartRecipe> = {}) =>
+    lines(one, over)
+      .filter((line) => /^(Row|Rep)/.test(line))
+      .map((line) => line.replace(/^Row (\d+).*/, '$1'));
+  const upTo = (last: number, from = 1) => Array.from({ length: last - from + 1 }, (_, i) => `${from + i}`);
+
+  it('is told once where it takes 24 rows at most', () => {
+    expect(told({ rows: 48, words: unlike(24) })).toEqual([...upTo(24), 'Rep rows 1–24 once more.', '49']);
+    expect(told({ rows: 52, words: unlike(26) })).toEqual(upTo(53));
+  });
+
+  it('up to the very last row is told so too', () => {
+    expect(told({ rows: 4 }, { end: 'hold' })).toEqual(['1', '2', 'Rep rows 1 and 2 once more.']);
+    expect(told({ rows: 3 }, { end: 'hold' })).toEqual(['1', '2', '3']);
+  });
+
+  it('begins on a right side row where the part begins on a wrong side one', () => {
+    expect(told({ rows: 9 }, { firstSide: 'WS' })).toEqual([
+      '1',
+      '2',
+      '3',
+      'Rep rows 2 and 3 3 times more.',
+      '10',
+    ]);
+    // three rows are no pair and a pair again
+    expect(told({ rows: 4 }, { firstSide: 'WS', end: 'hold' })).toEqual([
+      '1',
+      '2',
+      'Rep rows 1 and 2 once more.',
+    ]);
+    // a block of four stands as it is
+    expect(told({ rows: 8, words: unlike(4) }, { firstSide: 'WS', end: 'hold' })).toEqual([
+      ...upTo(4),
+      'Rep rows 1–4 once more.',
+    ]);
+  });
+});
+
+describe('parts that go on from each other', () => {
+  const taking = (edge: 'right' | 'left', stitches: number, over: Partial<PartRecipe> = {}): PartRecipe => ({
+    name: `${edge} side`,
+    from: { part: 'body', edge, stitches },
+    end: 'bind off',
+    sections: [section({ rows: 2 })],
+    ...over,
+  });
+  const after = (...parts: readonly PartRecipe[]) =>
+    linesOf({ pieces: [piece({ parts: [part({ name: 'body', end: 'split' }), ...parts] })] }).filter(
+      (line) => !/^(Row|Rep)/.test(line),
+    );
+
+  it('take all stitches without a word', () => {
+    expect(after(taking('right', 10))).toEqual([
+      'Wren',
+      '',
+      'SCARF',
+      'With 4 mm needles, cast on 10 sts.',
+      '',
+    ]);
+  });
+
+  it('on a wrong side row the left side is the first that is come to, and the yarn is joined with that side facing', () => {
+    const back = { firstSide: 'WS' } as const;
+    expect(after(taking('left', 4, back), taking('right', 6, back)).slice(4, -1)).toEqual([
+      'Divide: work on first 4 sts only; place rem 6 sts on a holder.',
+      'With WS facing, rejoin yarn to next 6 sts.',
+    ]);
+    expect(after(taking('right', 1, back), taking('left', 9, back)).slice(4, -1)).toEqual([
+      'Divide: work on last 1 st only; place rem 9 sts on a holder.',
+      'With WS facing, rejoin yarn to next 9 sts.',
+    ]);
+  });
+
+  it('name other needles than those worked with last, side by side', () => {
+    const thin = { sections: [section({ rows: 2, needle: 3 })] };
+    expect(after(taking('right', 4, thin), taking('left', 6, thin)).slice(4, -1)).toEqual([
+      'Divide: work on first 4 sts only; place rem 6 sts on a holder.',
+      'Change to 3 mm needles.',
+      'With RS facing, rejoin yarn to next 6 sts.',
+    ]);
+    expect(after(taking('right', 4, thin), taking('left', 6)).slice(4, -1)).toEqual([
+      'Divide: work on first 4 sts only; place rem 6 sts on a holder.',
+      'Change to 3 mm needles.',
+      'With RS facing, rejoin yarn to next 6 sts.',
+      'Change to 4 mm needles.',
+    ]);
+  });
+
+  it('without a row of their own name no needle', () => {
+    expect(linesOf({ pieces: [piece({ parts: [part({ sections: [], end: 'hold' })] })] }).slice(3)).toEqual([
+      'Cast on 10 sts.',
+      'Place rem 10 sts on a holder.',
+      '',
+    ]);
   });
 });

@@ -90,6 +90,8 @@ describe('the ball in hand, for every part', () => {
     const [part] = partsOf(flat('stocking'));
     if (part === undefined) throw new Error('no part');
     expect(lastBall(part, 0, 5 * 20 * 0.01, 0.01, 0).lastRow).toBe(5);
+    // and of the heaviest that is known they are
+    expect(lastBall(part, 0, 150 + 5 * 20 * 0.01, 0.01, 1).lastRow).toBe(5);
   });
 });
 
@@ -141,6 +143,19 @@ describe('stripes', () => {
   it('follow each other row by row and begin again', () => {
     const rows = Array.from({ length: 13 }, (_, index) => colourOf(stripes, index + 1)?.slice(0, 2));
     expect(rows.join(' ')).toBe('wo wo ma ma ma we wo wo ma ma ma we wo');
+  });
+
+  it('the cast-on goes with row 1 and with no other', () => {
+    const [part] = partsOf(flat('stocking', 10, 3));
+    if (part === undefined) throw new Error('no part');
+    const single = ['woad', 'madder', 'weld', 'rose'].map((colour) => ({ colour, rows: 1 }));
+    expect([...loopsByColour(part, single)]).toEqual([
+      ['woad', 20],
+      ['madder', 10],
+      ['weld', 10],
+      ['rose', 10],
+    ]);
+    expect([...loopsByColour(part, [])]).toEqual([]);
   });
 
   it('without a row have no colour', () => {
@@ -236,7 +251,8 @@ describe('what the scales say', () => {
   });
 
   it('a weight of nothing is one that was not taken, and one of 100 kg is refused', () => {
-    expect(need({ pieces, swatches }, [{ piece: 'square', make: 1, grams: 0 }]).correction).toBe(1);
+    const untaken = need({ pieces, swatches }, [{ piece: 'square', make: 1, grams: 0 }]);
+    expect(untaken).toEqual(need({ pieces, swatches }));
     const heavy = yarnFor({ name: 'square', pieces, yarns: [yarn], swatches }, [
       { piece: 'square', make: 1, grams: 100_000 },
     ]);
@@ -244,6 +260,27 @@ describe('what the scales say', () => {
       ok: false,
       faults: [{ code: 'bad weight', figures: { pieceName: 'square', grams: 100_000 } }],
     });
+  });
+
+  it('a weight is taken as it is however little there is to knit, and where there is no stitch at all it says nothing', () => {
+    const cord = { ...flat('stocking', 2, 1), name: 'cord' };
+    const tiny = need({ pieces: [cord], swatches }, [{ piece: 'cord', make: 1, grams: 0.2 }]);
+    // 600 loops weigh 6 g: the six of the cord 0.06 g, where its maker weighed 0.2
+    expect(tiny.makes[0]?.metres).toBeCloseTo(0.2 * (120 / 50), 9);
+    expect(tiny.correction).toBeCloseTo(0.2 / 0.06, 9);
+    const bare: Garment['pieces'][number] = {
+      name: 'bare',
+      makes: 1,
+      parts: [{ name: 'bare', from: { castOn: 9 }, end: 'hold', sections: [] }],
+    };
+    const none = need({ pieces: [bare] }, [{ piece: 'bare', make: 1, grams: 5 }]);
+    expect(none).toMatchObject({ correction: 1, metres: 0, grams: 0, margin: 0, metresToBuy: 0, balls: 0 });
+  });
+
+  it('a weight just under 100 kg is taken', () => {
+    expect(need({ pieces, swatches }, [{ piece: 'square', make: 1, grams: 99_999 }]).grams).toBeGreaterThan(
+      99_999,
+    );
   });
 
   it('without the ball’s metres there are metres to knit, but no grams and no balls', () => {
