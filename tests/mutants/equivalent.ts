@@ -121,4 +121,18 @@ export const equivalents: readonly Equivalent[] = [
     after: 'fabric, s.fabric',
     why: 'two fabrics are one cloth, whichever is named first',
   },
+  {
+    file: 'src/knit/written/write-sizes.ts',
+    line: "const skeletons = new Set(lines.map((line) => line?.replace(NUMBER, '#')));",
+    before: "'#'",
+    after: "'sizes worked differently'",
+    why: 'any mark does in place of a number',
+  },
+  {
+    file: 'src/knit/shape/edge-steps.ts',
+    line: 'const widthOf = (by: number | undefined): number => (by === undefined ? 0 : INSET + (by < 0 ? 2 : 1));',
+    before: '<',
+    after: '<=',
+    why: 'no step adds nothing',
+  },
 ];

@@ -115,6 +115,6 @@ function stopsBetween(part: PlannedPart, to: number, from: number, lifelines: re
   const isPlain = (row: PlannedRow | undefined): boolean =>
     row !== undefined && row.shaping.length === 0 && row.side === 'WS';
   // below the target she loses a row or two and gains an easy row to pick up
-  const plain = [to, to - 1, to - 2].filter((row) => row >= 0 && isPlain(part.rows[row - 1])).slice(0, 1);
+  const plain = [to, to - 1, to - 2].filter((row) => isPlain(part.rows[row - 1])).slice(0, 1);
   return [...lines, ...plain.map((row): Stop => ({ row, why: 'plain row' }))].sort((a, b) => b.row - a.row);
 }

@@ -91,8 +91,8 @@ function blockAt(said: readonly string[], at: number): { length: number; times: 
   return best;
 }
 
+/** Whether the rows at `b` are said as those at `a`; behind the last row nothing is. */
 function sameBlock(said: readonly string[], a: number, b: number, length: number): boolean {
-  if (b + length > said.length) return false;
   for (let i = 0; i < length; i += 1) if (said[a + i] !== said[b + i]) return false;
   return true;
 }

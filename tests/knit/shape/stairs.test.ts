@@ -92,6 +92,13 @@ describe('groups in the order of the trade (common practice, no published source
       'falling then rising',
       [4, 3, 2, 0, 1, 0, 1, 0, 2, 3, 4],
     ],
+    [
+      'a cap that is groups all over',
+      [5.2, 8.1, 10, 12.6, 14.6, 19],
+      19,
+      'falling then rising',
+      [5, 3, 2, 2, 3, 4],
+    ],
     ['of one pair only, all at once', [3.2], 5, 'falling then rising', [5]],
     [
       'a slant of ones and twos is worked as it falls, since no order comes near it',

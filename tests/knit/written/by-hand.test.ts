@@ -323,6 +323,15 @@ describe('parts that go on from each other', () => {
     ]);
   });
 
+  it('begin with the needles of their first row, though it is the only one', () => {
+    const sections = [section({ name: 'first', rows: 1, needle: 3 }), section({ rows: 2 })];
+    expect(linesOf({ pieces: [piece({ parts: [part({ sections })] })] }).slice(3, 6)).toEqual([
+      'With 3 mm needles, cast on 10 sts.',
+      'Row 1 (RS): knit.',
+      'Change to 4 mm needles.',
+    ]);
+  });
+
   it('without a row of their own name no needle', () => {
     expect(linesOf({ pieces: [piece({ parts: [part({ sections: [], end: 'hold' })] })] }).slice(3)).toEqual([
       'Cast on 10 sts.',

@@ -1,0 +1,118 @@
+import { describe, expect, it } from 'vitest';
+import type { PlannedPart } from '../../../src/knit/piece/planned.ts';
+import type { Shaping } from '../../../src/knit/piece/recipe.ts';
+import { expandRow } from '../../../src/knit/row/expand.ts';
+import type { Step } from '../../../src/knit/row/step.ts';
+import { section } from './count/mitten.ts';
+import { part, partsOf } from './parts-by-hand.ts';
+
+/** The stitches of a row in the order worked. */
+const stitchesOf = (one: PlannedPart | undefined, row: number): string => {
+  const { steps = [], before = 0 } = one?.rows[row - 1] ?? {};
+  return expandRow(steps, before).join(' ');
+};
+
+describe('rows of a rib, in words', () => {
+  const rib = (castOn: number, rows: number, ...shaping: readonly Shaping[]) =>
+    partsOf(part('p', { castOn }, { sections: [section({ fabric: 'rib 1x1', rows, shaping })] }))[0];
+
+  it('spread from the side that it is worked on: eight and eight stitches between two decreases', () => {
+    // worked from the left edge, where the last column is a purl one: it is knitted there
+    const spread = rib(20, 2, { kind: 'across', row: 2, by: -2 });
+    expect(stitchesOf(spread, 2)).toBe('k p k p k2tog k p k p k p k p k2tog k p k p');
+    expect(spread?.rows[1]).toMatchObject({
+      before: 20,
+      after: 18,
+      shaping: [{ kind: 'across', edge: 'across', by: -2 }],
+    });
+  });
+
+  it('go on as established in each of the parts that share it', () => {
+    const two = (name: string, at: 'right' | 'middle' | 'left', stitches: number) =>
+      part(
+        name,
+        { part: 'body', edge: at, stitches },
+        { sections: [section({ fabric: 'rib 2x2', rows: 2 })] },
+      );
+    const body = part(
+      'body',
+      { castOn: 20 },
+      {
+        end: 'split',
+        sections: [section({ fabric: 'rib 2x2', rows: 2 })],
+      },
+    );
+    const all = partsOf(
+      body,
+      two('m', 'middle', 8),
+      two('r1', 'right', 3),
+      two('r2', 'right', 3),
+      two('l', 'left', 6),
+    );
+    // columns k k p p from the right edge: 0 to 2, 3 to 5, 6 to 13, 14 to 19
+    expect(all.slice(1).map((one) => [one.name, stitchesOf(one, 1)])).toEqual([
+      ['m', 'p p k k p p k k'],
+      ['r1', 'k k p'],
+      ['r2', 'p k k'],
+      ['l', 'p p k k p p'],
+    ]);
+    const width = all[0]?.cells[0]?.width ?? 0;
+    expect(all.map(({ offset }) => Math.round(offset / width))).toEqual([0, 6, 0, 3, 14]);
+    expect(new Set(all.slice(1).map(({ base }) => base))).toEqual(new Set([all[0]?.rows.at(-1)?.height]));
+    expect(all.slice(1).map(({ parent, setUp }) => [parent, setUp])).toEqual(
+      [8, 3, 3, 6].map((times) => ['body', [{ work: 'take', times }]]),
+    );
+  });
+});
+
+describe('a section as it is planned', () => {
+  it('keeps what a pattern said of it, and what was counted when it began', () => {
+    const said = {
+      own: { 2: 'as you like it' },
+      length: { id: 'body', mm: 100, from: 'here', open: false },
+    };
+    const [made] = partsOf(
+      part(
+        'p',
+        { castOn: 20 },
+        { sections: [section({ name: 'a', rows: 2, ...said }), section({ name: 'b' })] },
+      ),
+    );
+    expect(made?.sections).toEqual([
+      { name: 'a', fabric: 'stocking', needle: 4, first: 1, last: 2, ...said },
+      { name: 'b', fabric: 'stocking', needle: 4, first: 3, last: 6 },
+    ]);
+    const [fewer] = partsOf(
+      part('p', { castOn: 20 }, { sections: [section({ rows: 2 }), section({ rows: 2, onNeedle: 17 })] }),
+    );
+    expect(fewer?.rows.map(({ before, after }) => [before, after])).toEqual([
+      [20, 20],
+      [20, 20],
+      [17, 17],
+      [17, 17],
+    ]);
+    expect(fewer?.sections[1]).toMatchObject({ onNeedle: 17, first: 3, last: 4 });
+  });
+
+  it('in words after a turn works back from the yarn, or says that it is joined', () => {
+    const turn: Shaping = { kind: 'turn', edge: 'left', groups: [{ row: 1, stitches: 3 }] };
+    const after = (words: readonly Step[]) => {
+      const [made] = partsOf(
+        part(
+          'p',
+          { castOn: 10 },
+          { sections: [section({ rows: 1, shaping: [turn] }), section({ rows: 1, words: [words] })] },
+        ),
+      );
+      return made?.rows[1]?.steps;
+    };
+    const rest: Step = { work: 'p', until: { left: 0 } };
+    expect(after([rest])).toEqual([{ work: 'unworked', times: 3 }, rest]);
+    const said: Step[] = [{ work: 'unworked', times: 3 }, rest];
+    expect(after(said)).toEqual(said);
+    expect(after([{ work: 'p', times: 10 }])).toEqual([
+      { work: 'join yarn', times: 1 },
+      { work: 'p', times: 10 },
+    ]);
+  });
+});
