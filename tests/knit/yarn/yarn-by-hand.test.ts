@@ -149,13 +149,13 @@ describe('stripes', () => {
     const [part] = partsOf(flat('stocking', 10, 3));
     if (part === undefined) throw new Error('no part');
     const single = ['woad', 'madder', 'weld', 'rose'].map((colour) => ({ colour, rows: 1 }));
-    expect([...loopsByColour(part, single)]).toEqual([
+    expect([...loopsByColour(part, (row) => colourOf(single, row))]).toEqual([
       ['woad', 20],
       ['madder', 10],
       ['weld', 10],
       ['rose', 10],
     ]);
-    expect([...loopsByColour(part, [])]).toEqual([]);
+    expect([...loopsByColour(part, () => undefined)]).toEqual([]);
   });
 
   it('without a row have no colour', () => {
