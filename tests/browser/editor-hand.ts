@@ -10,11 +10,11 @@ const button = (place: Page | Locator, name: string | RegExp) =>
 /** A part of the piece on the screen, from 0. */
 export const partOf = (page: Page, part: number): Locator => page.locator(`#edit-part-${part}`);
 
-/** A section's card, both numbers from 0. */
+/** A section's band, both numbers from 0. */
 export const sectionOf = (page: Page, part: number, section: number): Locator =>
   page.locator(`#edit-section-${part}-${section}`);
 
-/** Stitches before and after a section as its card shows them: '80 → 68'. */
+/** Stitches before and after a section as its band shows them: '80 → 68', '80' where they stay. */
 export const countOf = (page: Page, part: number, section: number): Promise<string> =>
   sectionOf(page, part, section).locator('.edit-count > [aria-hidden]').innerText();
 
@@ -29,12 +29,33 @@ export interface SectionTyped {
   readonly needle?: string;
 }
 
-export async function openSection(page: Page, part: number, section: number): Promise<Locator> {
-  const card = sectionOf(page, part, section);
-  const fold = card.locator('.edit-fold-button');
-  if ((await fold.getAttribute('aria-expanded')) !== 'true') await fold.tap();
-  return card;
+/** Opens a band of a part that is shown: a section, or where the part begins or ends. */
+export async function openSection(
+  page: Page,
+  part: number,
+  section: number | 'start' | 'end',
+): Promise<Locator> {
+  const band = page.locator(`#edit-section-${part}-${section}`);
+  await unfold(band);
+  return band;
 }
+
+async function unfold(fold: Locator): Promise<void> {
+  const line = fold.locator('.edit-fold-button').first();
+  if ((await line.getAttribute('aria-expanded')) !== 'true') await line.tap();
+}
+
+/** How many stitches a part begins with, typed into the field of its first band. */
+export async function typeStart(page: Page, part: number, stitches: string, nth = 0): Promise<void> {
+  await type(await openSection(page, part, 'start'), 'Stitches', stitches, nth);
+}
+
+/** Of the branches above a split shows the one of this name. */
+export const showBranch = (page: Page, name: string): Promise<void> =>
+  page.locator('.edit-branch').filter({ hasText: name }).tap();
+
+/** Opens what the piece itself is: its name, what it is in the garment, how many are made. */
+export const openPiece = (page: Page): Promise<void> => unfold(page.locator('#edit-piece'));
 
 /** Fills a section in; `section` may be the next one, which is then added. */
 export async function typeSection(
@@ -69,8 +90,8 @@ export interface EdgeTyped {
 
 export async function typeEdge(page: Page, card: Locator, typed: EdgeTyped): Promise<Locator> {
   const entry = await addShaping(page, card, 'At an edge, again and again');
-  await entry.getByText(typed.change, { exact: true }).tap();
-  await entry.getByText(typed.edge, { exact: true }).tap();
+  await entry.getByLabel('Do what').selectOption({ label: typed.change });
+  await entry.getByLabel('Where').selectOption({ label: typed.edge });
   await type(entry, 'First on row', typed.first);
   await type(entry, 'Every … row', typed.every);
   await type(entry, 'So many times', typed.times);
@@ -85,7 +106,7 @@ export async function typeGroups(
   groups: string,
 ): Promise<Locator> {
   const entry = await addShaping(page, card, 'Bind off at an edge');
-  await entry.getByText(edge, { exact: true }).tap();
+  await entry.getByLabel('Where').selectOption({ label: edge });
   await type(entry, 'Stitches, one group after the other', groups);
   await type(entry, 'First on row', first);
   return entry;
@@ -95,7 +116,8 @@ export async function typeGroups(
 export async function addEmptyPiece(page: Page, name: string): Promise<void> {
   await button(page, 'An empty piece').tap();
   await page.waitForSelector('#edit-part-0');
-  await type(page, 'Name', name);
+  await openPiece(page);
+  await type(page.locator('#edit-piece'), 'Name', name);
 }
 
 export async function choose(place: Page | Locator, option: string): Promise<void> {

@@ -10,11 +10,13 @@ import {
   partOf,
   pick,
   shot,
+  showBranch,
   toPieces,
   type,
   typeEdge,
   typeGroups,
   typeSection,
+  typeStart,
   violationsUnrolled,
 } from './editor-hand.ts';
 import { until } from './until.ts';
@@ -45,7 +47,10 @@ async function openNew(size: keyof typeof phones): Promise<Page> {
   return phone.page;
 }
 
-const kept = (page: Page) => page.getByText('Kept on this phone as you type.').waitFor();
+const nameOf = async (page: Page, part: number) =>
+  (await openSection(page, part, 'start')).getByLabel('Name of the part').inputValue();
+
+const kept = (page: Page) => page.getByText('Kept.', { exact: true }).waitFor();
 
 describe('a garment by its numbers', () => {
   it('is typed whole, its counts in sight all the while, a fault mended, a reload survived, and is knitted', async () => {
@@ -56,7 +61,7 @@ describe('a garment by its numbers', () => {
 
     // back
     await addEmptyPiece(page, 'Back');
-    await type(partOf(page, 0), 'Stitches', '80');
+    await typeStart(page, 0, '80');
     await typeSection(page, 0, 0, rib);
     await typeSection(page, 0, 1, { name: 'Body', rows: '40', fabric: 'stockinette' });
     const armholes = await typeSection(page, 0, 2, { name: 'Armholes', rows: '32' });
@@ -82,23 +87,24 @@ describe('a garment by its numbers', () => {
       (text) => !text.includes('This would shape'),
     );
     expect(await countOf(page, 0, 2)).toBe('80 → 62');
-    await choose(partOf(page, 0), 'On a holder');
+    await choose(await openSection(page, 0, 'end'), 'On a holder');
     await shot(page, 'back');
 
     // the page goes away in the middle of a word, and comes back
-    await type(partOf(page, 0), 'Stitches', '8');
+    await typeStart(page, 0, '8');
     await kept(page);
     await page.reload();
     await page.waitForSelector('#edit-part-0');
-    expect(await partOf(page, 0).getByLabel('Stitches', { exact: true }).inputValue()).toBe('8');
-    await type(partOf(page, 0), 'Stitches', '80');
+    const begins = await openSection(page, 0, 'start');
+    expect(await begins.getByLabel('Stitches', { exact: true }).inputValue()).toBe('8');
+    await typeStart(page, 0, '80');
     expect(await countOf(page, 0, 2)).toBe('80 → 62');
     expect(await page.getByRole('button', { name: /to mend|to fill in/ }).count()).toBe(0);
     await toPieces(page);
 
     // front: 62 stitches split into two shoulders, the second one the mirror image of the first
     await addEmptyPiece(page, 'Front');
-    await type(partOf(page, 0), 'Stitches', '80');
+    await typeStart(page, 0, '80');
     await typeSection(page, 0, 0, rib);
     await typeSection(page, 0, 1, { name: 'Body', rows: '40', fabric: 'stockinette' });
     await typeGroups(
@@ -109,7 +115,7 @@ describe('a garment by its numbers', () => {
       '4, 2',
     );
     expect(await countOf(page, 0, 2)).toBe('80 → 68');
-    await partOf(page, 0).getByRole('button', { name: 'Split into two sides' }).tap();
+    await (await openSection(page, 0, 'end')).getByRole('button', { name: 'Split into two sides' }).tap();
     await shot(page, 'split');
     expect(await violationsUnrolled(page)).toEqual([]);
     await page.getByRole('dialog').getByRole('button', { name: 'Split', exact: true }).tap();
@@ -122,21 +128,33 @@ describe('a garment by its numbers', () => {
       times: '12',
     });
     expect(await countOf(page, 1, 0)).toBe('34 → 22');
+    // the other shoulder is its mirror image, has followed, and is said to be
+    await page.getByRole('button', { name: 'Right shoulder mirrored' }).tap();
+    expect(await countOf(page, 2, 0)).toBe('34 → 22');
     await pick(page, 'Right shoulder', 'Remove');
     await page.getByRole('button', { name: 'Undo', exact: true }).tap();
-    expect(await partOf(page, 2).getByLabel('Name of the part').inputValue()).toBe('Right shoulder');
+    await showBranch(page, 'Right shoulder');
+    expect(await nameOf(page, 2)).toBe('Right shoulder');
     await pick(page, 'Right shoulder', 'Remove');
     await pick(page, 'Left shoulder', 'Make the mirror image');
-    expect(await partOf(page, 2).getByLabel('Name of the part').inputValue()).toBe('Right shoulder');
+    await showBranch(page, 'Right shoulder');
+    expect(await nameOf(page, 2)).toBe('Right shoulder');
     expect(await countOf(page, 2, 0)).toBe('34 → 22');
+    // changed itself it goes its own way, and may be put right again
+    const own = await openSection(page, 2, 0);
+    await type(own, 'Rows', '26');
+    await page.getByRole('button', { name: 'Right shoulder 34 stitches before, 22 after' }).waitFor();
+    await type(own, 'Rows', '24');
+    await page.getByRole('button', { name: 'Right shoulder mirrored' }).waitFor();
+    await page.getByText('80 → 22 + 22').waitFor();
     expect(await page.getByRole('button', { name: /to mend|to fill in/ }).count()).toBe(0);
     await shot(page, 'front');
     await toPieces(page);
 
     // sleeve, made twice
     await addEmptyPiece(page, 'Sleeve');
-    await type(page, 'How many to make', '2');
-    await type(partOf(page, 0), 'Stitches', '40');
+    await type(page.locator('#edit-piece'), 'How many to make', '2');
+    await typeStart(page, 0, '40');
     await typeSection(page, 0, 0, { ...rib, rows: '8' });
     const sleeve = await typeSection(page, 0, 1, { name: 'Sleeve', rows: '30', fabric: 'stockinette' });
     await typeEdge(page, sleeve, {
@@ -151,9 +169,9 @@ describe('a garment by its numbers', () => {
 
     // neckband: an odd count is picked up where the rib wants an even one
     await addEmptyPiece(page, 'Neckband');
-    await choose(partOf(page, 0), 'Stitches picked up');
+    await choose(await openSection(page, 0, 'start'), 'Stitches picked up');
     await type(partOf(page, 0), 'Along', 'Left front neck');
-    await type(partOf(page, 0), 'Stitches', '25');
+    await typeStart(page, 0, '25');
     for (const [i, [along, stitches]] of [
       ['Back neck', '24'],
       ['Right front neck', '24'],
@@ -164,8 +182,8 @@ describe('a garment by its numbers', () => {
     }
     const band = await typeSection(page, 0, 0, { ...rib, name: 'Band', rows: '6' });
     expect(await band.innerText()).toContain('73 stitches do not come out even: take 72 or 74');
-    await type(partOf(page, 0), 'Stitches', '24');
-    expect(await countOf(page, 0, 0)).toBe('72 → 72');
+    await typeStart(page, 0, '24');
+    expect(await countOf(page, 0, 0)).toBe('72');
     await shot(page, 'neckband');
     await toPieces(page);
 
@@ -197,7 +215,7 @@ describe('a garment by its numbers', () => {
     await type(page, 'Name', 'Two squares');
     for (const name of ['First', 'Second']) {
       await addEmptyPiece(page, name);
-      await type(partOf(page, 0), 'Stitches', '20');
+      await typeStart(page, 0, '20');
       await typeSection(page, 0, 0, { name: 'All', rows: '12' });
       await toPieces(page);
     }
@@ -244,12 +262,13 @@ describe('a garment by its numbers', () => {
     await type(page, 'Rows in 10 cm (4 in)', '30');
     await page.getByRole('button', { name: 'A back', exact: true }).tap();
     await addEmptyPiece(page, 'Pocket');
-    await type(partOf(page, 0), 'Stitches', '30');
+    await typeStart(page, 0, '30');
     await toPieces(page);
     await page.getByRole('button', { name: 'Save what is ready' }).tap();
     await page.getByText('Saved without Pocket: not ready yet. The draft keeps it.').waitFor();
     await page.getByRole('link', { name: /Pocket/ }).tap();
-    expect(await partOf(page, 0).getByLabel('Stitches', { exact: true }).inputValue()).toBe('30');
+    const begins = await openSection(page, 0, 'start');
+    expect(await begins.getByLabel('Stitches', { exact: true }).inputValue()).toBe('30');
     // asked what is missing, it leads to the field
     await page.getByRole('button', { name: '1 still to fill in' }).tap();
     await page.getByRole('button', { name: 'Show where' }).first().tap();
@@ -258,6 +277,6 @@ describe('a garment by its numbers', () => {
       (invalid) => invalid === 'true',
     );
     await page.keyboard.type('14');
-    expect(await countOf(page, 0, 0)).toBe('30 → 30');
+    expect(await countOf(page, 0, 0)).toBe('30');
   }, 60_000);
 });

@@ -6,11 +6,11 @@ import { serve } from '../run/serve.ts';
 import { openPhone, type phones, removeProfiles } from './drive.ts';
 import {
   addEmptyPiece,
-  partOf,
   shot,
   toPieces,
   type,
   typeSection,
+  typeStart,
   violationsUnrolled,
 } from './editor-hand.ts';
 import { unfold } from './knitter.ts';
@@ -64,14 +64,14 @@ describe('a tension counted in garter stitch', () => {
       await type(page, 'Rows in 10 cm (4 in)', '40');
       for (const name of ['Back', 'Front']) {
         await addEmptyPiece(page, name);
-        await type(partOf(page, 0), 'Stitches', '114');
+        await typeStart(page, 0, '114');
         await typeSection(page, 0, 0, { name: 'Edge', rows: '20' });
         await typeSection(page, 0, 1, { name: 'Body', rows: '212' });
         await toPieces(page);
       }
       expect(await page.getByText(/guessed from/).count()).toBe(0);
       await addEmptyPiece(page, 'Collar');
-      await type(partOf(page, 0), 'Stitches', '80');
+      await typeStart(page, 0, '80');
       await typeSection(page, 0, 0, { name: 'Collar', rows: '20', fabric: 'rib, 2 by 2' });
       await toPieces(page);
       const guess = page.getByText('rib, 2 by 2: guessed from your gauge in garter stitch');

@@ -173,7 +173,25 @@ const beginnings: readonly Sight[] = [
       await knitter.open('#/edit/sample?piece=front');
       await page.locator('#edit-part-0').waitFor();
       // from here on it is a draft, with all that can be typed of a sleeve and a neck
+      await press(page, 'Front · 1 to make');
       await page.getByRole('textbox', { name: 'Name' }).first().fill('Front of it');
+      await press(page, 'Front · 1 to make');
+    },
+  },
+  {
+    name: 'edit band',
+    screen: 'editGarment',
+    come: async (page) => {
+      await page.getByRole('button', { name: /^2\. shoulder/ }).tap();
+      await page.getByLabel('Stitches, one group after the other').waitFor();
+    },
+  },
+  {
+    name: 'edit mirrored part',
+    screen: 'editGarment',
+    come: async (page) => {
+      await page.getByRole('button', { name: /^Right shoulder/ }).tap();
+      await page.getByText('The mirror image of Left shoulder').waitFor();
     },
   },
   {

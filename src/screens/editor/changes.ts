@@ -1,16 +1,36 @@
 import { signal } from '@preact/signals';
 import { change } from '../../app/drafts/editor/editor.ts';
 import type { PartForm, PieceForm, SectionForm } from '../../knit/piece/form/form.ts';
-import { replaced } from '../../knit/piece/form/list.ts';
+import { changeWithTwins } from '../../knit/piece/form/twins.ts';
 import type { PieceId } from '../../progress/log.ts';
 
 /** What has just been done, with a way back: a toast. */
 export const done = signal<string | undefined>(undefined);
 
-/** The section that stands open; one at a time, so that the phone shows it whole. */
-export const openSection = signal<
-  { readonly piece: PieceId; readonly part: number; readonly section: number } | undefined
->(undefined);
+/** A band of the piece: where a part begins, one of its sections, or where it ends. */
+export interface BandPlace {
+  readonly piece: PieceId;
+  readonly part: number;
+  readonly section: number | 'start' | 'end';
+}
+
+/** The band that stands open; one at a time, so that the phone shows it whole. */
+export const openSection = signal<BandPlace | undefined>(undefined);
+
+/** Of parts that begin where another one splits one is shown; this was chosen last, or led to. */
+export const shownPart = signal<number | undefined>(undefined);
+
+/** Whether name, role and number of the piece stand open. */
+export const pieceOpen = signal(false);
+
+export const isOpenAt = ({ piece, part, section }: BandPlace): boolean => {
+  const open = openSection.value;
+  return open?.piece === piece && open.part === part && open.section === section;
+};
+
+export function toggleBand(place: BandPlace): void {
+  openSection.value = isOpenAt(place) ? undefined : place;
+}
 
 /** @param field where it was typed; without it the change is a step of its own and is told */
 export function changePiece(
@@ -68,7 +88,5 @@ export function partHand(piece: PieceId, part: number): PartHand {
   };
 }
 
-export function withPart(form: PieceForm, index: number, make: (part: PartForm) => PartForm): PieceForm {
-  const part = form.parts[index];
-  return part === undefined ? form : { ...form, parts: replaced(form.parts, index, make(part)) };
-}
+/** The part changed, and with it those that are its mirror image. */
+export const withPart = changeWithTwins;

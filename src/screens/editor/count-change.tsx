@@ -1,6 +1,6 @@
 import { say } from '../../words/say.ts';
 
-/** Stitches before and after: '102 → 86'; a question mark where one is not known. */
+/** Stitches before and after: '102 → 86', '102' where they stay; a question mark where one is not known. */
 export function CountChange({
   before,
   after,
@@ -8,7 +8,10 @@ export function CountChange({
   readonly before: number | undefined;
   readonly after: number | undefined;
 }) {
-  const shown = say('editor.countChange', { before: before ?? '?', after: after ?? '?' });
+  const shown =
+    before !== undefined && before === after
+      ? String(before)
+      : say('editor.countChange', { before: before ?? '?', after: after ?? '?' });
   const unknown = say('editor.unknownCount');
   return (
     <span class="edit-count">

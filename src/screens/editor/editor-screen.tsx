@@ -1,7 +1,8 @@
-import type { GarmentId, PieceId } from '../../progress/log.ts';
+import type { GarmentId } from '../../progress/log.ts';
 import './editor.css';
 import { useEffect, useRef } from 'preact/hooks';
 import { beginAnew, editor, openEditor, undo, unread } from '../../app/drafts/editor/editor.ts';
+import type { PieceEntry } from '../../app/drafts/editor/garment-form.ts';
 import { whenSavedElsewhere } from '../../app/fresh.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import { IconButton } from '../../ui/button/icon-button.tsx';
@@ -11,7 +12,7 @@ import { Toast } from '../../ui/toast/toast.tsx';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
 import { Opening } from '../unread.tsx';
-import { done, openSection } from './changes.ts';
+import { done, openSection, pieceOpen, shownPart } from './changes.ts';
 import { ElsewhereNotice } from './draft-notice.tsx';
 import { GarmentPage } from './garment-page.tsx';
 import { PiecePage } from './piece-page.tsx';
@@ -32,7 +33,7 @@ export default function EditorScreen({ route }: { readonly route: Route }) {
   const pieceName = piece && (piece.form.name.trim() || say('editor.unnamedPiece'));
   const garmentName = form?.name.trim() || say('editor.unnamedGarment');
   useArrival(pieceName ?? title, now !== undefined);
-  usePageTurn(piece?.id);
+  usePageTurn(piece);
   if (now === undefined) {
     return (
       <Screen title={title} back={{ href: hrefTo('workbasket'), label: say('editor.backToBasket') }}>
@@ -97,13 +98,17 @@ function useEditor(garment: GarmentId | undefined): void {
 }
 
 /** From the list to a piece and back: the focus goes to the heading, and back to the piece that it came from. */
-function usePageTurn(piece: PieceId | undefined): void {
+function usePageTurn(entry: PieceEntry | undefined): void {
+  const piece = entry?.id;
   const before = useRef(piece);
   useEffect(() => {
     if (before.current === piece) return;
     const from = document.querySelector<HTMLElement>(`[data-piece="${before.current}"]`);
     before.current = piece;
-    openSection.value = undefined;
+    const isFresh = entry !== undefined && isBlank(entry);
+    openSection.value = isFresh ? { piece: entry.id, part: 0, section: 'start' } : undefined;
+    shownPart.value = undefined;
+    pieceOpen.value = isFresh;
     done.value = undefined;
     if (piece === undefined && from) from.focus();
     else {
@@ -111,6 +116,12 @@ function usePageTurn(piece: PieceId | undefined): void {
       document.querySelector<HTMLElement>('h1')?.focus({ preventScroll: true });
     }
   }, [piece]);
+}
+
+/** A piece of which nothing was typed opens with what is asked first: its name, and how it begins. */
+function isBlank({ form }: PieceEntry): boolean {
+  const [start, ...more] = form.parts.map((part) => part.start);
+  return more.length === 0 && start?.kind === 'cast on' && start.stitches === '';
 }
 
 function takeBack(): void {

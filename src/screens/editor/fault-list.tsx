@@ -6,7 +6,7 @@ import { Button } from '../../ui/button/button.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
-import { openSection } from './changes.ts';
+import { type BandPlace, openSection, pieceOpen, shownPart } from './changes.ts';
 import { saysHowMany, showBlanks } from './says-here.ts';
 
 interface FaultButtonProps {
@@ -59,9 +59,13 @@ export const sectionTitle = (name: string | undefined, index: number): string =>
   name?.trim() ? name.trim() : say('editor.section', { number: index + 1 });
 
 /** Opens the section and moves to its first wrong field, or to the section itself. */
-function goToFault(piece: PieceId, { part, section }: FormFault): void {
+function goToFault(piece: PieceId, { part, section, field }: FormFault): void {
   showBlanks.value = true;
-  if (part !== undefined && section !== undefined) openSection.value = { piece, part, section };
+  if (part === undefined) pieceOpen.value = true;
+  else {
+    shownPart.value = part;
+    openSection.value = { piece, part, section: section ?? (field === 'end' ? 'end' : 'start') };
+  }
   setTimeout(() => {
     const place = document.getElementById(placeId(part, section)) ?? document.querySelector('main');
     const target =
@@ -73,7 +77,7 @@ function goToFault(piece: PieceId, { part, section }: FormFault): void {
 }
 
 /** The id of a part's or a section's element. */
-export const placeId = (part?: number, section?: number): string =>
+export const placeId = (part?: number, section?: BandPlace['section']): string =>
   part === undefined
     ? 'edit-piece'
     : section === undefined

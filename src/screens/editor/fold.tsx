@@ -1,4 +1,4 @@
-import './section-card.css';
+import './bands.css';
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 import { Icon } from '../../ui/icon/icon.tsx';

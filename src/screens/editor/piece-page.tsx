@@ -1,7 +1,7 @@
-import { useRef } from 'preact/hooks';
 import { checkOf } from '../../app/drafts/editor/check-of.ts';
 import { editor } from '../../app/drafts/editor/editor.ts';
 import type { PieceEntry } from '../../app/drafts/editor/garment-form.ts';
+import { roleShown } from '../../app/drafts/editor/renaming.ts';
 import { hrefTo } from '../../app/routes.ts';
 import type { PieceForm } from '../../knit/piece/form/form.ts';
 import { freshPart } from '../../knit/piece/form/fresh.ts';
@@ -11,11 +11,13 @@ import { Toggle } from '../../ui/choice/toggle.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { LiveRegion } from '../../ui/live/live-region.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
-import { PanelMap } from '../../ui/panel-map/panel-map.tsx';
 import { say } from '../../words/say.ts';
-import { changePiece, openSection } from './changes.ts';
+import { changePiece, openSection, pieceOpen } from './changes.ts';
+import { placeId } from './fault-list.tsx';
+import { Fold } from './fold.tsx';
 import { MendsHere } from './mends-here.tsx';
-import { PartEditor } from './part-editor.tsx';
+import { PieceSketch } from './piece-sketch.tsx';
+import { Branches, PieceTree } from './piece-tree.tsx';
 import { RoleField } from './role-field.tsx';
 import { type SaysAt, saysAt } from './says-here.ts';
 import { TypedNumber } from './typed-number.tsx';
@@ -43,16 +45,23 @@ export function PiecePage({ entry, isBegun, garment }: PiecePageProps) {
   };
   return (
     <>
-      <Drawing entry={entry} />
-      {editor.value && <MendsHere editor={editor.value} inHand={id} />}
-      <PieceFields id={id} form={form} says={says} />
-      {form.parts.map((part, index) => (
-        // parts have no id of their own; every field shows what the form holds, so a moved part takes it along
-        <PartEditor key={index} piece={id} form={form} index={index} part={part} check={check} />
-      ))}
-      <Button icon="plus" wide onPress={addPart}>
-        {say('editor.addPart')}
-      </Button>
+      <div class="edit-piece-page">
+        <div class="edit-piece-grid">
+          <div class="edit-in-sight">
+            <PieceSketch entry={entry} />
+            <Branches form={form} check={check} />
+          </div>
+          <div class="edit-bands">
+            {editor.value && <MendsHere editor={editor.value} inHand={id} />}
+            <PieceFields id={id} form={form} says={says} />
+            {/* parts have no id of their own; every field shows what the form holds, so a moved part takes it along */}
+            <PieceTree piece={id} form={form} check={check} />
+            <Button kind="quiet" icon="plus" onPress={addPart}>
+              {say('editor.addPart')}
+            </Button>
+          </div>
+        </div>
+      </div>
       <LiveRegion text={liveText(entry)} waitMs={700} />
     </>
   );
@@ -62,23 +71,10 @@ export function PiecePage({ entry, isBegun, garment }: PiecePageProps) {
 function liveText({ id, form }: PieceEntry): string {
   const open = openSection.value;
   if (open?.piece !== id) return '';
+  if (typeof open.section !== 'number') return '';
   const count = checkOf(form).counts[open.part]?.sections[open.section];
   if (count?.before === undefined || count.after === undefined) return '';
   return say('editor.countChangeSpoken', { before: count.before, after: count.after });
-}
-
-/** While something does not fit, the last drawing that did stands faded. */
-function Drawing({ entry }: { readonly entry: PieceEntry }) {
-  const { plan } = checkOf(entry.form);
-  const last = useRef(plan);
-  if (plan !== undefined) last.current = plan;
-  const parts = last.current?.parts;
-  return (
-    <div class={plan ? 'edit-drawing' : 'edit-drawing edit-drawing-old'}>
-      {parts && <PanelMap label={entry.form.name} parts={parts} worked={parts.map(() => 0)} sizePx={180} />}
-      {!plan && <p class="edit-soft">{say('editor.noDrawing')}</p>}
-    </div>
-  );
 }
 
 function PieceFields({
@@ -92,27 +88,43 @@ function PieceFields({
 }) {
   const type = (field: 'name' | 'makes') => (typed: string) =>
     changePiece(id, (old) => ({ ...old, [field]: typed }), field, field);
+  const facts = [say(`editor.role ${roleShown({ id, form }, editor.value?.old)}`), saysMakes(form)];
   return (
-    <div class="edit-stack">
-      <NameField id={id} form={form} says={says} />
-      <RoleField entry={{ id, form }} />
-      <TypedNumber
-        label={say('editor.makes')}
-        typed={form.makes}
-        error={says('makes')}
-        onTyped={type('makes')}
-      />
-      {Number(form.makes) > 1 && (
-        <Toggle
-          label={say('editor.mirrored')}
-          hint={say('editor.mirroredHint')}
-          on={form.mirrored ?? false}
-          onChange={(mirrored) => changePiece(id, (old) => ({ ...old, mirrored }), 'mirrored', 'mirrored')}
+    <Fold
+      id={placeId()}
+      head={<strong class="edit-section-name">{facts.join(' · ')}</strong>}
+      open={pieceOpen.value}
+      marked={says('name') !== undefined || says('makes') !== undefined}
+      onToggle={() => {
+        pieceOpen.value = !pieceOpen.value;
+      }}
+    >
+      <div class="edit-stack">
+        <NameField id={id} form={form} says={says} />
+        <RoleField entry={{ id, form }} />
+        <TypedNumber
+          label={say('editor.makes')}
+          typed={form.makes}
+          error={says('makes')}
+          onTyped={type('makes')}
         />
-      )}
-    </div>
+        {Number(form.makes) > 1 && (
+          <Toggle
+            label={say('editor.mirrored')}
+            hint={say('editor.mirroredHint')}
+            on={form.mirrored ?? false}
+            onChange={(mirrored) => changePiece(id, (old) => ({ ...old, mirrored }), 'mirrored', 'mirrored')}
+          />
+        )}
+      </div>
+    </Fold>
   );
 }
+
+const saysMakes = ({ makes }: PieceForm): string => {
+  const count = Number(makes);
+  return Number.isInteger(count) && count > 0 ? say('editor.toMake', { count }) : say('editor.makes');
+};
 
 function NameField({
   id,
@@ -143,7 +155,7 @@ function renamePiece(piece: PieceForm, name: string): PieceForm {
 function BegunPiece({ entry, says, garment }: { entry: PieceEntry; says: SaysAt; garment: GarmentId }) {
   return (
     <>
-      <Drawing entry={entry} />
+      <PieceSketch entry={entry} />
       <Notice
         kind="note"
         title={say('editor.begunTitle')}

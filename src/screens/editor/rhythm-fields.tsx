@@ -1,9 +1,10 @@
+import { Fragment } from 'preact';
 import type { Rhythm, Timing } from '../../knit/piece/form/form.ts';
 import { removed, replaced } from '../../knit/piece/form/list.ts';
-import { Button } from '../../ui/button/button.tsx';
+import { IconButton } from '../../ui/button/icon-button.tsx';
 import { say } from '../../words/say.ts';
+import { SaidNumber } from './said.tsx';
 import type { SaysAt } from './says-here.ts';
-import { TypedNumber } from './typed-number.tsx';
 
 interface RhythmFieldsProps {
   readonly timing: Timing;
@@ -18,47 +19,44 @@ export function RhythmFields({ timing, says, onChange }: RhythmFieldsProps) {
   const last = rhythm.length - 1;
   return (
     <>
-      <TypedNumber
+      <SaidNumber
         label={say('editor.first')}
+        said={say('editor.saidFirst')}
         typed={first}
         error={says('first')}
         onTyped={(typed) => onChange({ first: typed, rhythm }, 'first')}
       />
       {rhythm.map((beat, i) => (
         // rhythms have no id; their fields show what the form holds
-        <div class="edit-pair" key={i}>
-          <TypedNumber
+        <Fragment key={i}>
+          <SaidNumber
             label={say(i === 0 ? 'editor.every' : 'editor.thenEvery')}
+            said={say(i === 0 ? 'editor.saidEvery' : 'editor.saidThenEvery')}
             typed={beat.every}
             error={says(`rhythm ${i + 1} every`)}
             onTyped={(every) => set(replaced(rhythm, i, { ...beat, every }), `rhythm ${i + 1} every`)}
           />
-          <TypedNumber
+          <SaidNumber
             label={say('editor.times')}
+            said={say('editor.saidTimes')}
             typed={beat.times}
             error={says(`rhythm ${i + 1} times`)}
             onTyped={(times) => set(replaced(rhythm, i, { ...beat, times }), `rhythm ${i + 1} times`)}
           />
-        </div>
+        </Fragment>
       ))}
-      <div class="edit-buttons">
-        <Button
-          kind="quiet"
-          icon="plus"
-          onPress={() => set([...rhythm, { every: '2', times: '' }], `rhythm ${rhythm.length} added`)}
-        >
-          {say('editor.addRhythm')}
-        </Button>
-        {rhythm.length > 1 && (
-          <Button
-            kind="quiet"
-            icon="minus"
-            onPress={() => set(removed(rhythm, last), `rhythm ${last} removed`)}
-          >
-            {say('editor.removeRhythm')}
-          </Button>
-        )}
-      </div>
+      <IconButton
+        icon="plus"
+        label={say('editor.addRhythm')}
+        onPress={() => set([...rhythm, { every: '2', times: '' }], `rhythm ${rhythm.length} added`)}
+      />
+      {rhythm.length > 1 && (
+        <IconButton
+          icon="minus"
+          label={say('editor.removeRhythm')}
+          onPress={() => set(removed(rhythm, last), `rhythm ${last} removed`)}
+        />
+      )}
     </>
   );
 }

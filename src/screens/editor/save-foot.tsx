@@ -7,6 +7,7 @@ import { saveGarment } from '../../app/drafts/editor/save-garment.ts';
 import { goInstead } from '../../app/navigate.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { Button } from '../../ui/button/button.tsx';
+import { Icon } from '../../ui/icon/icon.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
@@ -62,13 +63,45 @@ export function SaveFoot({
           {trouble}
         </Notice>
       )}
-      <p class="edit-kept">{say(keeping.value === 'kept' ? 'editor.draftKept' : 'editor.draftKeeping')}</p>
+      {!piece && (
+        <p class="edit-kept">{say(keeping.value === 'kept' ? 'editor.draftKept' : 'editor.draftKeeping')}</p>
+      )}
       <div class="edit-foot">
-        {piece && faults.length > 0 && <FaultButton piece={piece.id} form={piece.form} faults={faults} />}
+        {piece && (
+          <div class="edit-works-out">
+            {faults.length > 0 ? (
+              <FaultButton piece={piece.id} form={piece.form} faults={faults} />
+            ) : (
+              <WorksOut piece={piece} />
+            )}
+            <span>{say(keeping.value === 'kept' ? 'editor.keptShort' : 'editor.draftKeeping')}</span>
+          </div>
+        )}
         <Button kind="main" busy={busy} onPress={() => void save()}>
           {say(wrong > 0 && ready > 0 ? 'editor.saveReady' : 'editor.save')}
         </Button>
       </div>
     </section>
+  );
+}
+
+/** That every row of the piece was worked out, from what it begins with to what it leaves. */
+function WorksOut({ piece }: { readonly piece: PieceEntry }) {
+  const { counts } = checkOf(piece.form);
+  const { parts } = piece.form;
+  const begun = counts.filter((_, i) => parts[i]?.start.kind !== 'split');
+  const ends = counts.filter((_, i) => parts[i]?.end !== 'split');
+  const sum = (list: readonly (number | undefined)[]) => list.join(' + ');
+  return (
+    <p>
+      {say('editor.worksOut')}
+      <strong>
+        {say('editor.countChange', {
+          before: sum(begun.map(({ start }) => start)),
+          after: sum(ends.map(({ left }) => left)),
+        })}
+        <Icon name="check" size="s" />
+      </strong>
+    </p>
   );
 }

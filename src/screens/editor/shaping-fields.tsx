@@ -1,10 +1,9 @@
 import type { ShapingForm } from '../../knit/piece/form/form.ts';
-import { Choice } from '../../ui/choice/choice.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { say } from '../../words/say.ts';
 import { RhythmFields } from './rhythm-fields.tsx';
+import { SaidChoice, SaidNumber } from './said.tsx';
 import type { SaysAt } from './says-here.ts';
-import { TypedNumber } from './typed-number.tsx';
 
 export interface ShapingFieldsProps {
   readonly entry: ShapingForm;
@@ -34,22 +33,24 @@ type Of<Kind extends ShapingForm['kind']> = Omit<ShapingFieldsProps, 'entry'> & 
 function EdgeFields({ entry, says, onChange }: Of<'edge'>) {
   return (
     <>
-      <ChangeChoice value={entry.change} onChange={(change) => onChange({ ...entry, change }, 'change')} />
-      <EdgeChoice value={entry.edge} onChange={(edge) => onChange({ ...entry, edge }, 'edge')} />
-      <RhythmFields
-        timing={entry}
-        says={says}
-        onChange={(timing, field) => onChange({ ...entry, ...timing }, field)}
-      />
-      <div class="edit-pair">
-        <TypedNumber
+      <div class="said-sentence">
+        <ChangeChoice value={entry.change} onChange={(change) => onChange({ ...entry, change }, 'change')} />
+        <EdgeChoice value={entry.edge} onChange={(edge) => onChange({ ...entry, edge }, 'edge')} />
+        <RhythmFields
+          timing={entry}
+          says={says}
+          onChange={(timing, field) => onChange({ ...entry, ...timing }, field)}
+        />
+        <SaidNumber
           label={say('editor.by')}
+          said={say('editor.saidBy')}
           typed={entry.by}
           error={says('by')}
           onTyped={(by) => onChange({ ...entry, by }, 'by')}
         />
-        <TypedNumber
+        <SaidNumber
           label={say('editor.inset')}
+          said={say('editor.saidInset')}
           typed={entry.inset}
           error={says('inset')}
           onTyped={(inset) => onChange({ ...entry, inset }, 'inset')}
@@ -66,23 +67,23 @@ function EdgeFields({ entry, says, onChange }: Of<'edge'>) {
 
 function AcrossFields({ entry, says, onChange }: Of<'across'>) {
   return (
-    <>
+    <div class="said-sentence">
       <ChangeChoice value={entry.change} onChange={(change) => onChange({ ...entry, change }, 'change')} />
-      <div class="edit-pair">
-        <TypedNumber
-          label={say('editor.howMany')}
-          typed={entry.stitches}
-          error={says('stitches')}
-          onTyped={(stitches) => onChange({ ...entry, stitches }, 'stitches')}
-        />
-        <TypedNumber
-          label={say('editor.onRow')}
-          typed={entry.row}
-          error={says('row')}
-          onTyped={(row) => onChange({ ...entry, row }, 'row')}
-        />
-      </div>
-    </>
+      <SaidNumber
+        label={say('editor.howMany')}
+        said={say('editor.saidHowMany')}
+        typed={entry.stitches}
+        error={says('stitches')}
+        onTyped={(stitches) => onChange({ ...entry, stitches }, 'stitches')}
+      />
+      <SaidNumber
+        label={say('editor.onRow')}
+        said={say('editor.saidOnRow')}
+        typed={entry.row}
+        error={says('row')}
+        onTyped={(row) => onChange({ ...entry, row }, 'row')}
+      />
+    </div>
   );
 }
 
@@ -90,17 +91,20 @@ function MiddleFields({ entry, says, onChange }: Of<'middle'>) {
   return (
     <>
       <p class="edit-soft">{say('editor.middleHint')}</p>
-      <TypedNumber
-        label={say('editor.middleFrom')}
-        typed={entry.from}
-        error={says('from')}
-        onTyped={(from) => onChange({ ...entry, from }, 'from')}
-      />
-      <RhythmFields
-        timing={entry}
-        says={says}
-        onChange={(timing, field) => onChange({ ...entry, ...timing }, field)}
-      />
+      <div class="said-sentence">
+        <RhythmFields
+          timing={entry}
+          says={says}
+          onChange={(timing, field) => onChange({ ...entry, ...timing }, field)}
+        />
+        <SaidNumber
+          label={say('editor.middleFrom')}
+          said={say('editor.saidMiddleFrom')}
+          typed={entry.from}
+          error={says('from')}
+          onTyped={(from) => onChange({ ...entry, from }, 'from')}
+        />
+      </div>
     </>
   );
 }
@@ -108,50 +112,52 @@ function MiddleFields({ entry, says, onChange }: Of<'middle'>) {
 function GroupFields({ entry, says, onChange }: Of<'bind off' | 'cast on' | 'turn'>) {
   return (
     <>
-      <EdgeChoice value={entry.edge} onChange={(edge) => onChange({ ...entry, edge }, 'edge')} />
-      {entry.edge === 'both' && <p class="edit-soft">{say('editor.groupsBothHint')}</p>}
-      <TypedNumber
-        label={say('editor.groups')}
-        hint={say('editor.groupsHint')}
-        list
-        typed={entry.groups}
-        error={says('groups')}
-        onTyped={(groups) => onChange({ ...entry, groups }, 'groups')}
-      />
-      <div class="edit-pair">
-        <TypedNumber
+      <div class="said-sentence">
+        <SaidNumber
+          label={say('editor.groups')}
+          said="…"
+          text
+          typed={entry.groups}
+          error={says('groups')}
+          onTyped={(groups) => onChange({ ...entry, groups }, 'groups')}
+        />
+        <EdgeChoice value={entry.edge} onChange={(edge) => onChange({ ...entry, edge }, 'edge')} />
+        <SaidNumber
           label={say('editor.first')}
+          said={say('editor.saidFirst')}
           typed={entry.first}
           error={says('first')}
           onTyped={(first) => onChange({ ...entry, first }, 'first')}
         />
-        <TypedNumber
+        <SaidNumber
           label={say('editor.every')}
+          said={say('editor.saidEvery')}
           typed={entry.every}
           error={says('every')}
           onTyped={(every) => onChange({ ...entry, every }, 'every')}
         />
       </div>
+      {entry.edge === 'both' && <p class="edit-soft">{say('editor.groupsBothHint')}</p>}
     </>
   );
 }
 
 type Change = 'decrease' | 'increase';
 
-function ChangeChoice({
-  value,
-  onChange,
-}: {
-  readonly value: Change;
-  readonly onChange: (value: Change) => void;
-}) {
+interface ChoiceProps<T> {
+  readonly value: T;
+  readonly onChange: (value: T) => void;
+}
+
+function ChangeChoice({ value, onChange }: ChoiceProps<Change>) {
   return (
-    <Choice
+    <SaidChoice
       label={say('editor.change')}
+      said="…"
       value={value}
       options={[
-        { value: 'decrease', label: say('editor.decrease'), icon: 'decrease' },
-        { value: 'increase', label: say('editor.increase'), icon: 'increase' },
+        { value: 'decrease', label: say('editor.decrease') },
+        { value: 'increase', label: say('editor.increase') },
       ]}
       onChange={onChange}
     />
@@ -160,17 +166,12 @@ function ChangeChoice({
 
 type Where = 'right' | 'left' | 'both';
 
-/** Left stands left, as the knitter sees it with the right side facing. */
-function EdgeChoice({
-  value,
-  onChange,
-}: {
-  readonly value: Where;
-  readonly onChange: (value: Where) => void;
-}) {
+/** Left stands first, as the knitter sees it with the right side facing. */
+function EdgeChoice({ value, onChange }: ChoiceProps<Where>) {
   return (
-    <Choice
+    <SaidChoice
       label={say('editor.edge')}
+      said={say('editor.saidEdge')}
       value={value}
       options={[
         { value: 'left', label: say('editor.left') },

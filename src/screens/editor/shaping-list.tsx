@@ -37,7 +37,6 @@ export function ShapingList({ hand, section, form, side, says }: ShapingListProp
   };
   return (
     <div class="edit-stack">
-      <h3>{say('editor.shaping')}</h3>
       {shaping.length === 0 && <p class="edit-soft">{say('editor.noShaping')}</p>}
       {shaping.map((entry, i) => (
         <ShapingEntry

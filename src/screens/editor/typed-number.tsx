@@ -34,5 +34,5 @@ export function TypedNumber(props: TypedNumberProps) {
 }
 
 /** A gauge reckoned from a swatch has a long tail of digits; two are shown, all are kept until she types. */
-const shortened = (typed: string): string =>
+export const shortened = (typed: string): string =>
   /^\d+\.\d{4,}$/.test(typed) ? String(Math.round(Number(typed) * 100) / 100) : typed;

@@ -1,63 +1,45 @@
-import './section-card.css';
 import { fabricNames } from '../../knit/fabric.ts';
 import type { SectionCount } from '../../knit/piece/counts.ts';
 import type { SectionForm } from '../../knit/piece/form/form.ts';
 import { inserted, moved, removed } from '../../knit/piece/form/list.ts';
-import { SelectField } from '../../ui/field/select-field.tsx';
-import { TextField } from '../../ui/field/text-field.tsx';
-import { Icon } from '../../ui/icon/icon.tsx';
 import { saysFabric, saysSide } from '../../words/craft.ts';
 import { say } from '../../words/say.ts';
+import { Band } from './band.tsx';
 import { changePiece, openSection, type PartHand, withPart } from './changes.ts';
 import { CountChange } from './count-change.tsx';
-import { placeId, sectionTitle } from './fault-list.tsx';
-import { Fold } from './fold.tsx';
+import { sectionTitle } from './fault-list.tsx';
 import { MoreMenu } from './more-menu.tsx';
+import { SaidChoice, SaidNumber } from './said.tsx';
 import type { SaysAt } from './says-here.ts';
 import { ShapingList } from './shaping-list.tsx';
-import { TypedNumber } from './typed-number.tsx';
 
-export interface SectionCardProps {
+export interface SectionBandProps {
   readonly hand: PartHand;
   readonly index: number;
   readonly section: SectionForm;
   /** sections in all */
   readonly of: number;
   readonly count: SectionCount | undefined;
+  /** of the piece's height, 0 to 1 */
+  readonly share: number;
   readonly says: SaysAt;
   readonly hasFault: boolean;
 }
 
-export function SectionCard(props: SectionCardProps) {
-  const { hand, index, section, count, hasFault } = props;
-  const here = { piece: hand.piece, part: hand.part, section: index };
-  const open = openSection.value;
-  const isOpen = open?.piece === here.piece && open.part === here.part && open.section === index;
-  const toggle = () => {
-    openSection.value = isOpen ? undefined : here;
-  };
+export function SectionBand(props: SectionBandProps) {
+  const { hand, index, section, count, share, hasFault } = props;
   return (
-    <Fold
-      id={placeId(hand.part, index)}
-      open={isOpen}
-      marked={hasFault}
-      onToggle={toggle}
-      aside={<SectionMenu {...props} />}
-      head={
-        <>
-          <strong class="edit-section-name">
-            {hasFault && <Icon name="warning" size="s" label={say('editor.toMend', { count: 1 })} />}
-            {say('editor.sectionNamed', { number: index + 1, name: sectionTitle(section.name, index) })}
-          </strong>
-          <CountChange before={count?.before} after={count?.after} />
-          <span class="edit-section-facts">
-            {rowsText(count)} · {saysFabric(section.fabric)}
-          </span>
-        </>
-      }
+    <Band
+      place={{ piece: hand.piece, part: hand.part, section: index }}
+      name={say('editor.sectionNamed', { number: index + 1, name: sectionTitle(section.name, index) })}
+      count={<CountChange before={count?.before} after={count?.after} />}
+      facts={`${rowsText(count)} · ${saysFabric(section.fabric)}`}
+      shapes={section.shaping.length > 0}
+      hasFault={hasFault}
+      share={share}
     >
       <SectionFields {...props} />
-    </Fold>
+    </Band>
   );
 }
 
@@ -67,52 +49,58 @@ function rowsText(count: SectionCount | undefined): string {
   return say('editor.rowsFromTo', { first: count.first, last: count.last });
 }
 
-function SectionFields({ hand, index, section, count, says }: SectionCardProps) {
+function SectionFields(props: SectionBandProps) {
+  const { hand, index, section, count, says } = props;
   const type = (field: 'name' | 'rows' | 'needle') => (typed: string) =>
     hand.section(index, { [field]: typed }, field);
   return (
     <div class="edit-stack">
-      <TextField
-        label={say('editor.sectionName')}
-        hint={say('editor.sectionNameHint')}
-        value={section.name}
-        onInput={type('name')}
-      />
-      <div class="edit-pair">
-        <TypedNumber
+      <div class="said-sentence">
+        <SaidNumber
+          label={say('editor.sectionName')}
+          said="…"
+          text
+          typed={section.name ?? ''}
+          onTyped={type('name')}
+        />
+        <SaidNumber
           label={say('editor.rows')}
+          said={say('editor.saidRows')}
           typed={section.rows}
           error={says('rows')}
           onTyped={type('rows')}
         />
-        <TypedNumber
+        <SaidChoice
+          label={say('editor.fabric')}
+          said={say('editor.saidFabric')}
+          value={section.fabric}
+          options={fabricNames.map((name) => ({ value: name, label: saysFabric(name) }))}
+          error={says('fabric')}
+          onChange={(fabric) => hand.section(index, { fabric }, 'fabric')}
+        />
+        <SaidNumber
           label={say('editor.needle')}
+          said={say('editor.saidNeedle')}
           typed={section.needle}
           decimals
           error={says('needle')}
           onTyped={type('needle')}
         />
+        <SectionMenu {...props} />
       </div>
-      <SelectField
-        label={say('editor.fabric')}
-        value={section.fabric}
-        options={fabricNames.map((name) => ({ value: name, label: saysFabric(name) }))}
-        error={says('fabric')}
-        onChange={(fabric) => hand.section(index, { fabric }, 'fabric')}
-      />
-      {count && count.last >= count.first && (
-        <p class="edit-soft">{say('editor.beginsOn', { side: saysSide(count.side, true) })}</p>
-      )}
       {section.words ? (
         <p>{say('editor.words')}</p>
       ) : (
         <ShapingList hand={hand} section={index} form={section} side={count?.side ?? 'RS'} says={says} />
       )}
+      {count && count.last >= count.first && (
+        <p class="edit-soft">{say('editor.beginsOn', { side: saysSide(count.side, true) })}</p>
+      )}
     </div>
   );
 }
 
-function SectionMenu({ hand, index, section, of }: SectionCardProps) {
+function SectionMenu({ hand, index, section, of }: SectionBandProps) {
   const name = sectionTitle(section.name, index);
   type Sections = readonly SectionForm[];
   const turn = (make: (sections: Sections) => Sections, told: string, open?: number) => () => {

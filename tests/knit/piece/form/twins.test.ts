@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest';
+import { sampleGarment } from '../../../../src/knit/garment/sample.ts';
+import { checkPiece } from '../../../../src/knit/piece/form/check.ts';
+import { mirrorPart } from '../../../../src/knit/piece/form/edit-parts.ts';
+import type { PartForm, PieceForm } from '../../../../src/knit/piece/form/form.ts';
+import { changeWithTwins, twinOf } from '../../../../src/knit/piece/form/twins.ts';
+import { recipeToForm } from '../../../../src/knit/piece/form/write-piece.ts';
+
+const front = recipeToForm(sampleGarment.pieces.find(({ name }) => name === 'Front') as never);
+const partOf = (form: PieceForm, index: number): PartForm => form.parts[index] as PartForm;
+const sides = front.parts.flatMap((part, i) =>
+  part.start.kind === 'split' && part.start.edge !== 'middle' ? [i] : [],
+);
+const [lead = -1, twin = -1] = sides;
+
+/** Two decreases more at the neck's edge of a part. */
+const longerNeck = (part: PartForm): PartForm => ({
+  ...part,
+  sections: part.sections.map((section, i) =>
+    i === 0 ? { ...section, rows: String(Number(section.rows) + 2) } : section,
+  ),
+});
+
+describe('a part that is the mirror image of another', () => {
+  it('is known as such in the sample front, whose shoulders are written out both', () => {
+    expect(sides).toHaveLength(2);
+    expect(twinOf(front, twin)).toBe(lead);
+    expect(twinOf(front, lead)).toBeUndefined();
+    expect(twinOf(front, 0)).toBeUndefined();
+  });
+
+  it('follows a change of the other, keeps its own name, and every row still works out', () => {
+    const changed = changeWithTwins(front, lead, longerNeck);
+    expect(partOf(changed, lead).sections[0]?.rows).toBe('60');
+    expect(partOf(changed, twin).sections[0]?.rows).toBe('60');
+    expect(partOf(changed, twin).name).toBe(partOf(front, twin).name);
+    expect(twinOf(changed, twin)).toBe(lead);
+    expect(checkPiece(changed).faults).toEqual([]);
+  });
+
+  it('changed itself it goes its own way, and follows no more', () => {
+    const alone = changeWithTwins(front, twin, longerNeck);
+    expect(partOf(alone, lead)).toBe(partOf(front, lead));
+    expect(twinOf(alone, twin)).toBeUndefined();
+    const after = changeWithTwins(alone, lead, (part) => ({ ...part, end: 'hold' }));
+    expect(partOf(after, twin)).toBe(partOf(alone, twin));
+  });
+
+  it('a copy mirrored by hand is one too; rows spelled out in words are none, since words have no mirror', () => {
+    const bare = { ...front, parts: front.parts.filter((_, i) => i !== twin) };
+    const mirrored = mirrorPart(bare, lead, 'Other side');
+    expect(twinOf(mirrored, lead + 1)).toBe(lead);
+    const worded = (part: PartForm): PartForm => ({
+      ...part,
+      sections: part.sections.map((section) => ({ ...section, words: [] as never })),
+    });
+    expect(twinOf({ ...mirrored, parts: mirrored.parts.map(worded) }, lead + 1)).toBeUndefined();
+  });
+
+  it('does not follow a part that begins anew on a cast-on of its own', () => {
+    const own = changeWithTwins(front, lead, (part) => ({
+      ...part,
+      start: { kind: 'cast on', stitches: '12' },
+    }));
+    expect(partOf(own, twin)).toBe(partOf(front, twin));
+  });
+});
