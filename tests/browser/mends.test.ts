@@ -50,6 +50,7 @@ async function rowsOf(page: Page, piece: string, section: number): Promise<numbe
 const isSaved = async (page: Page) => {
   await page.locator('.edit-foot').waitFor({ state: 'detached' });
   await page.waitForURL(/#\/g\/sample/);
+  await page.getByRole('heading', { level: 1, name: 'Harbour pullover' }).waitFor();
 };
 
 const fits = async (page: Page) =>
