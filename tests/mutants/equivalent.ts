@@ -135,4 +135,18 @@ export const equivalents: readonly Equivalent[] = [
     after: '<=',
     why: 'no step adds nothing',
   },
+  {
+    file: 'src/store/backup/import.ts',
+    line: 'const coming: Coming = { id: randomId(14), file, mode, garments, photos, read: read.value, deeds };',
+    before: '14',
+    after: '15',
+    why: 'it tells one import from another for as long as that runs, and is no more seen than that',
+  },
+  {
+    file: 'src/knit/pattern/follow/build/make-row.ts',
+    line: 'const MOST_CELLS = 6_000_000;',
+    before: '6_000_000',
+    after: '6000001',
+    why: 'it only keeps a mistyped number from filling the memory: a whole row goes over it at once',
+  },
 ];
