@@ -61,7 +61,7 @@ export interface GarmentMarks {
   /** those pieces that are shown all the same, since rows of them were knitted elsewhere */
   readonly shown?: readonly string[];
   /** lists that were laid in another order than the parts came in */
-  readonly order?: { readonly [list in 'pieces' | 'yarns' | 'ticked' | 'taken']?: ListOrder };
+  readonly order?: { readonly [list in 'pieces' | 'yarns' | 'ticked' | 'byHand' | 'taken']?: ListOrder };
 }
 
 export interface GonePiece {

@@ -6,7 +6,7 @@ import type { Swatch, Yarn } from '../../src/knit/piece/garment.ts';
 import type { Taken } from '../../src/knit/yarn/need.ts';
 import type { Stripe, Striped } from '../../src/knit/yarn/stripes.ts';
 import type { GarmentRecord, PieceRecord } from '../../src/store/records.ts';
-import { anyJoint } from './any-joint.ts';
+import { anyHandSeam, anyJoint } from './any-joint.ts';
 import { anyRecipe } from './any-recipe.ts';
 import { knownGarment } from './known-garments.ts';
 import { madeOf, maybe, missing } from './made-of.ts';
@@ -83,6 +83,7 @@ export const anyGarment = (): fc.Arbitrary<GarmentRecord> =>
     swatches: maybe(fc.array(swatch, { maxLength: 3 })),
     yarns: maybe(fc.array(yarn, { maxLength: 3 })),
     joints: maybe(fc.array(anyJoint(), { maxLength: 3 })),
+    byHand: maybe(fc.array(anyHandSeam(), { maxLength: 3 })),
     notes: maybe(someText()),
     credits: maybe(someText()),
     licence: maybe(someText()),

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import {
   type Along,
   freeEdges,
+  type HandSeam,
   type Joint,
   type Stretch,
   seamKinds,
@@ -33,6 +34,7 @@ export const anyJoint = (): fc.Arbitrary<Joint> =>
       b: line,
       how: fc.constantFrom(...seamWays),
       ease: maybe(fc.integer({ min: -20, max: 50 })),
+      byHand: maybe(someText(12)),
     },
     'pick up': {
       piece: someText(12),
@@ -48,3 +50,6 @@ export const anyJoint = (): fc.Arbitrary<Joint> =>
     },
     'left free': { line, as: fc.constantFrom(...freeEdges) },
   });
+
+export const anyHandSeam = (): fc.Arbitrary<HandSeam> =>
+  madeOf<HandSeam>({ id: someText(12), a: line, b: line, how: fc.constantFrom(...seamWays) });

@@ -1,6 +1,6 @@
 import type { Result } from '../../knit/fault.ts';
 import type { Gauge } from '../../knit/gauge.ts';
-import { countsStitches } from '../../knit/making-up/joint-called.ts';
+import { countsStitches, holdsInAnyGauge } from '../../knit/making-up/joint-called.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
 import { regauge } from '../../knit/piece/regauge/regauge.ts';
 import { workBudget } from '../../knit/piece/work-budget.ts';
@@ -33,7 +33,11 @@ export function inGauge(garment: Garment, asked: Gauge | undefined, mine: Partia
     if (!made.ok) return made;
     pieces.push(made.value);
   }
-  const { joints, ...rest } = garment;
+  const { joints, byHand, ...rest } = garment;
   const holds = joints !== undefined && !joints.some(countsStitches);
-  return { ok: true, value: { ...rest, ...(holds && { joints }), pieces } };
+  const whole = byHand?.filter(holdsInAnyGauge);
+  return {
+    ok: true,
+    value: { ...rest, ...(holds && { joints }), ...(whole && { byHand: whole }), pieces },
+  };
 }

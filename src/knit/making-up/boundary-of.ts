@@ -2,6 +2,8 @@ import type { PlannedPart } from '../piece/planned.ts';
 import type { StandingGarment, StandingMake } from '../piece/standing.ts';
 import { type Bit, endOf, lengthAlong, sideBits } from './boundary.ts';
 import type { Line, Stretch } from './joint.ts';
+import { restOfEnd, restOfSide } from './rest-stretch.ts';
+import { chosen, idleAt } from './stretch-bits.ts';
 import { Ties } from './ties.ts';
 
 export interface Measure {
@@ -33,6 +35,8 @@ export interface Rest extends Measure {
   readonly make: number;
   readonly part: string;
   readonly edge: Stretch['edge'];
+  /** the same, to be joined by hand; undefined where it cannot be told as one stretch */
+  readonly stretch: Stretch | undefined;
 }
 
 const EDGES = ['start', 'top', 'right', 'left'] as const;
@@ -159,9 +163,13 @@ export class Boundaries {
         if (this.handedOn.has(on)) return [];
         const length =
           edge === 'start' || edge === 'top' ? endOf(part, edge).stitches : (this.sides.get(on)?.length ?? 0);
-        return gaps(this.used.get(on) ?? [], length).map(
-          ([from, to]): Rest => ({ ...placeOf(key, edge), ...this.between(part, on, edge, from, to) }),
-        );
+        return gaps(this.used.get(on) ?? [], length).map(([from, to]): Rest => {
+          const place = placeOf(key, edge);
+          const rest = this.between(part, on, edge, from, to);
+          const bits = this.sides.get(on);
+          const stretch = bits ? restOfSide(bits, from, to) : restOfEnd(length, from, to);
+          return { ...place, ...rest, stretch: stretch && { ...place, ...stretch } };
+        });
       }),
     );
   }
@@ -191,47 +199,6 @@ const measured = (bits: readonly Bit[], isBesideLevel = false): Measure => ({
 
 const turnedRound = (laid: Laid): Laid =>
   laid.stretch.reversed ? { ...laid, begin: laid.end, end: laid.begin } : laid;
-
-/** Which bits of a side a stretch means, from and up to; undefined where none are there, or they do not hang together. */
-function chosen(
-  all: readonly Bit[],
-  { sections, rows, level, shaped }: Stretch,
-): [number, number] | undefined {
-  let [from, to] = [0, all.length];
-  if (sections ?? rows) {
-    const isIn = (bit: Bit) =>
-      (sections === undefined || sections.includes(bit.section)) &&
-      (rows === undefined || (bit.row >= rows.first && bit.row <= rows.last));
-    const at = all.flatMap((bit, i) => (isIn(bit) ? [i] : []));
-    [from, to] = [at[0] ?? -1, (at.at(-1) ?? -2) + 1];
-    if (at.length === 0 || to - from !== at.length) return undefined;
-  }
-  if (level !== undefined) {
-    const first = all[from];
-    if (first?.level !== true) return undefined;
-    if (level === 'only') to = from + 1;
-    else from += 1;
-  }
-  if (shaped !== undefined) {
-    const first = all.slice(from, to).findIndex(({ by }) => by < 0);
-    const at = first < 0 ? to : from + first;
-    if (shaped === 'before') to = at;
-    else from = at;
-  }
-  return [from, to];
-}
-
-/** Short rows may turn before the edge on every row of a section: a stretch without length. */
-function idleAt(
-  all: readonly Bit[],
-  { sections, rows, level }: Stretch,
-  part: PlannedPart,
-): [number, number] | undefined {
-  const section = part.sections.find(({ name }) => sections?.includes(name));
-  if (!section || rows || level || all.some((bit) => sections?.includes(bit.section))) return undefined;
-  const at = all.filter(({ row }) => row < section.first).length;
-  return [at, at];
-}
 
 function gaps(used: readonly (readonly [number, number])[], length: number): [number, number][] {
   const found: [number, number][] = [];

@@ -49,7 +49,7 @@ export interface Break {
   readonly worked?: WorkedJoint;
 }
 
-type Pieces = Pick<StandingGarment, 'pieces' | 'joints'>;
+type Pieces = Pick<StandingGarment, 'pieces' | 'joints' | 'byHand'>;
 
 /** A band's rib takes this much without a ruffle: below it nothing is said. Common practice, no published source. */
 const SAID_FROM_STITCHES = 3;

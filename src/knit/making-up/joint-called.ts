@@ -1,4 +1,4 @@
-import type { Joint, Line } from './joint.ts';
+import type { HandSeam, Joint, Line } from './joint.ts';
 
 /** What pieces, their parts and sections are called from now on. */
 export interface Called {
@@ -27,6 +27,16 @@ export function jointCalled(joint: Joint, called: Called): Joint {
       return { ...joint, line: line(joint.line) };
   }
 }
+
+/** What she joined herself, after its pieces were called otherwise. */
+export function handSeamCalled(seam: HandSeam, piece: (name: string) => string): HandSeam {
+  const line = (old: Line): Line => old.map((stretch) => ({ ...stretch, piece: piece(stretch.piece) }));
+  return { ...seam, a: line(seam.a), b: line(seam.b) };
+}
+
+/** Whether what she joined herself goes along whole edges, and so holds in any gauge. */
+export const holdsInAnyGauge = ({ a, b }: HandSeam): boolean =>
+  [...a, ...b].every(({ stitches, rows }) => stitches === undefined && rows === undefined);
 
 /** Whether a joint counts stitches of an edge, and so holds in one gauge only. */
 export function countsStitches(joint: Joint): boolean {

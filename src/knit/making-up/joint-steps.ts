@@ -1,10 +1,10 @@
 import type { LaidLine } from './boundary-of.ts';
-import type { SeamKind } from './joint.ts';
+import type { SeamKind, SeamWay } from './joint.ts';
 import { neckStep } from './neck-step.ts';
 import { pickUpRatio } from './pick-up.ts';
 import { FRONTS, type PieceGroups, pickUpsOf } from './piece-groups.ts';
-import { easeOf, type MakingUpStep, type UnderarmSeam } from './step.ts';
-import type { WorkedJoint } from './work-making-up.ts';
+import { easeOf, type JoinedEdge, type MakingUpStep, type UnderarmSeam } from './step.ts';
+import type { SeamUnit, WorkedJoint } from './work-making-up.ts';
 
 /** One step of the joints that belong to it; undefined where they do not tell enough. */
 export function stepOfJoints(
@@ -16,12 +16,31 @@ export function stepOfJoints(
   if (!first) return undefined;
   if (first.joint.kind === 'pick up') return pickUpStep(id, first.joint.piece, groups);
   if (first.joint.kind === 'left free') return neckStep(id, own, groups);
+  if (first.joint.byHand !== undefined) return joinStep(id, first, first.joint.byHand, first.joint.how);
   if (id.startsWith('close ')) return closeStep(id, own);
   const step = seamStep(id, own, groups);
   const lines = [first.joint.a, first.joint.b];
   const roles = first.joint.of === 'shoulder' || first.joint.of === 'side' ? FRONTS : (['sleeve'] as const);
   const { nos } = groups.along(lines, ...roles) ?? {};
   return step && nos ? { ...step, nos } : step;
+}
+
+/** Two edges that she joined herself: row to row where both are sides, stitch to stitch where both are ends. */
+function joinStep(id: string, { lines: [a, b] }: WorkedJoint, seam: string, how: SeamWay): MakingUpStep {
+  const unit = unitBoth(a, b);
+  const edge = (line: LaidLine | undefined): JoinedEdge | undefined => {
+    const stretch = line?.laid[0]?.stretch;
+    return stretch && line && { stretch, count: unit === 'mm' ? 0 : line[unit], mm: line.mm };
+  };
+  return { id, kind: 'join', seam, how, unit, edges: [edge(a), edge(b)] };
+}
+
+function unitBoth(a: LaidLine | undefined, b: LaidLine | undefined): SeamUnit {
+  const are = (unit: 'rows' | 'stitches') =>
+    [a, b].every(
+      (line) => line !== undefined && line[unit] > 0 && line[unit === 'rows' ? 'stitches' : 'rows'] === 0,
+    );
+  return are('rows') ? 'rows' : are('stitches') ? 'stitches' : 'mm';
 }
 
 function pickUpStep(id: string, band: string, groups: PieceGroups): MakingUpStep | undefined {

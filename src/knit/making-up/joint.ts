@@ -66,6 +66,8 @@ export type Joint =
       readonly how: SeamWay;
       /** how much longer the first is meant to be, in hundredths of the second */
       readonly ease?: number;
+      /** of a seam that she joined herself: its id */
+      readonly byHand?: string;
     }
   /** a make of the band's piece grows from the lines, from its right edge to its left one */
   | {
@@ -75,3 +77,21 @@ export type Joint =
       readonly along: readonly Along[];
     }
   | { readonly kind: 'left free'; readonly line: Line; readonly as: FreeEdge };
+
+/** Two edges that she joins herself, since the making up that is proposed leaves them over. */
+export interface HandSeam {
+  /** its tick is kept under it */
+  readonly id: string;
+  readonly a: Line;
+  readonly b: Line;
+  readonly how: SeamWay;
+}
+
+export const jointOf = ({ id, a, b, how }: HandSeam): Joint => ({
+  kind: 'seam',
+  of: 'other',
+  a,
+  b,
+  how,
+  byHand: id,
+});

@@ -2,7 +2,7 @@ import { ok, type Result } from '../fault.ts';
 import { asPlanned } from '../piece/as-planned.ts';
 import type { Garment } from '../piece/garment.ts';
 import type { StandingGarment } from '../piece/standing.ts';
-import type { Joint } from './joint.ts';
+import { type Joint, jointOf } from './joint.ts';
 import { stepOfJoints } from './joint-steps.ts';
 import { knittedPieces, type KnittedPiece as Piece } from './knitted-piece.ts';
 import { PieceGroups } from './piece-groups.ts';
@@ -42,16 +42,17 @@ export function makingUpOf(garment: StandingGarment): MakingUp {
 
 /** Joined as stated, unless the pieces were changed so that an edge of the statement is no more. */
 export function joined(
-  garment: Pick<StandingGarment, 'pieces' | 'joints'>,
+  garment: Pick<StandingGarment, 'pieces' | 'joints' | 'byHand'>,
 ): Omit<MakingUp, 'steps' | 'joined'> {
-  const { joints } = garment;
-  if (joints !== undefined && joints.length > 0) {
-    const made = workJoints(joints, garment);
-    if (!made.troubles.some(({ kind }) => kind === 'no such edge')) return { joints, ...made };
-  }
-  const own = proposed(garment);
-  return { joints: own, ...workJoints(own, garment) };
+  const { joints, byHand = [] } = garment;
+  const own =
+    joints !== undefined && joints.length > 0 && areThere(joints, garment) ? joints : proposed(garment);
+  const all = byHand.length === 0 ? own : [...own, ...byHand.map(jointOf)];
+  return { joints: all, ...workJoints(all, garment) };
 }
+
+const areThere = (joints: readonly Joint[], garment: Pick<StandingGarment, 'pieces'>): boolean =>
+  !workJoints(joints, garment).troubles.some(({ kind }) => kind === 'no such edge');
 
 function stepsOf(
   garment: StandingGarment,

@@ -50,7 +50,7 @@ export class PieceGroups {
       case 'band':
         return `close ${joint.a[0]?.piece ?? ''}`;
       case 'other':
-        return undefined;
+        return joint.byHand === undefined ? undefined : `join ${joint.byHand}`;
     }
   }
 

@@ -1,6 +1,7 @@
 import type { PickUp } from '../piece/recipe.ts';
-import type { SeamWay } from './joint.ts';
+import type { SeamWay, Stretch } from './joint.ts';
 import type { PickUpRatio } from './pick-up.ts';
+import type { SeamUnit } from './work-making-up.ts';
 
 /** How two edges of different length are sewn together: so many rows or stitches of the longer to the other's. */
 export interface Ease {
@@ -86,8 +87,25 @@ export type MakingUpStep = {
   | { readonly kind: 'sleeve seams'; readonly sleeve: string; readonly rows: number }
   /** a back that is parted below its neck: closed with a button at its top; `rows` of one side */
   | { readonly kind: 'opening'; readonly rows: number }
+  /** two edges that she joined herself; an edge is undefined where it is there no more */
+  | {
+      readonly kind: 'join';
+      /** id of the seam */
+      readonly seam: string;
+      readonly how: SeamWay;
+      /** what both are held against each other by */
+      readonly unit: SeamUnit;
+      readonly edges: readonly [JoinedEdge | undefined, JoinedEdge | undefined];
+    }
   | { readonly kind: 'ends' }
 );
+
+export interface JoinedEdge {
+  readonly stretch: Stretch;
+  /** rows or stitches; 0 where they are held by their lengths */
+  readonly count: number;
+  readonly mm: number;
+}
 
 export interface BandEdge {
   readonly along: 'side of neck' | 'front neck' | 'back neck';

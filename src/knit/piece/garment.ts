@@ -1,5 +1,5 @@
 import type { FabricName } from '../fabric.ts';
-import type { Joint } from '../making-up/joint.ts';
+import type { HandSeam, Joint } from '../making-up/joint.ts';
 import type { Recipe } from './recipe.ts';
 
 /** What is knitted, whole: its pieces and what belongs to them. Plain data; the store adds ids and times. */
@@ -10,6 +10,8 @@ export interface Garment {
   readonly yarns?: readonly Yarn[];
   /** how its pieces are made up, where a draft has stated it; else it is proposed from their roles */
   readonly joints?: readonly Joint[];
+  /** what she joined herself beside that */
+  readonly byHand?: readonly HandSeam[];
   readonly notes?: string;
   /** who made the recipe, and under which terms it may be passed on */
   readonly credits?: string;

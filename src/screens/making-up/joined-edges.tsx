@@ -106,7 +106,7 @@ function signsOf(drawn: readonly { sign: string; runs: ReturnType<typeof edgeRun
   });
 }
 
-function asDrawn({ stretch: { edge }, part, bits, from, to }: Laid): DrawnEdge {
+export function asDrawn({ stretch: { edge }, part, bits, from, to }: Laid): DrawnEdge {
   if (edge === 'right' || edge === 'left') return { edge, bits };
   const all = endOf(part, edge).stitches;
   return { edge, from: all === 0 ? 0 : from / all, to: all === 0 ? 0 : to / all };

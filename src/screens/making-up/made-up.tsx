@@ -6,6 +6,7 @@ import type { StandingGarment } from '../../knit/piece/standing.ts';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
+import { saysEdgeOf } from './says-edge.ts';
 
 /** What the joined garment measures, as far as its joints tell. */
 export function FinishedMeasures({ made, garment }: { made: MakingUp; garment: StandingGarment }) {
@@ -78,15 +79,8 @@ const isSewn = ({ piece }: Rest, { joints }: MakingUp): boolean =>
     (joint) => joint.kind === 'seam' && [...joint.a, ...joint.b].some((one) => one.piece === piece),
   );
 
-const edges = {
-  right: 'makingUp.edgeRight',
-  left: 'makingUp.edgeLeft',
-  top: 'makingUp.edgeTop',
-  start: 'makingUp.edgeStart',
-} as const;
-
 function saysRest({ piece, part, edge, rows, stitches }: Rest): string {
-  const place = { piece, edge: say(edges[edge], { part }) };
+  const place = { piece, edge: saysEdgeOf({ part, edge }) };
   return rows > 0
     ? say('makingUp.forgottenRows', { ...place, count: rows })
     : say('makingUp.forgottenStitches', { ...place, count: stitches });

@@ -1,9 +1,10 @@
 import '../../ui/print/print.css';
 import './making-up.css';
 import type { ComponentChildren } from 'preact';
-import { useId, useState } from 'preact/hooks';
+import { useId, useMemo, useState } from 'preact/hooks';
 import { asItStands } from '../../app/garments/as-it-stands.ts';
 import { changeGarment } from '../../app/garments/change-garment.ts';
+import { takeApart } from '../../app/garments/join-by-hand.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import type { GarmentView } from '../../app/state.ts';
 import { makingUpOf } from '../../knit/making-up/making-up.ts';
@@ -16,6 +17,7 @@ import { ProgressBar } from '../../ui/progress/progress-bar.tsx';
 import { say } from '../../words/say.ts';
 import { GarmentPage } from '../garment-page.tsx';
 import { Guesses } from '../guesses.tsx';
+import { JoinByHand } from './join-by-hand.tsx';
 import { JoinedEdges } from './joined-edges.tsx';
 import { FinishedMeasures, WhatIsOff } from './made-up.tsx';
 import { saysStep } from './says-step.ts';
@@ -30,8 +32,8 @@ export default function MakingUpScreen({ route }: { readonly route: Route }) {
 }
 
 function MakingUp({ view }: { readonly view: GarmentView }) {
-  const garment = asItStands(view);
-  const made = makingUpOf(garment);
+  const garment = useMemo(() => asItStands(view), [view]);
+  const made = useMemo(() => makingUpOf(garment), [garment]);
   const { steps } = made;
   const ticked = new Set(view.garment.ticked ?? []);
   const count = steps.filter((s) => ticked.has(s.id)).length;
@@ -63,6 +65,7 @@ function MakingUp({ view }: { readonly view: GarmentView }) {
         ))}
       </ol>
       <WhatIsOff made={made} />
+      <JoinByHand made={made} garment={garment} id={view.garment.id} />
       <FinishedMeasures made={made} garment={garment} />
       <Guesses pieces={view.pieces.map(({ recipe }) => recipe)} />
       <Notice kind="note">{say('makingUp.cords')}</Notice>
@@ -120,6 +123,11 @@ function Step({ step, view, ticked, open, onOpen, onTicked, children }: StepProp
             ))}
             {children}
             <Measured step={step} view={view} title={title} />
+            {step.kind === 'join' && (
+              <Button kind="quiet" onPress={() => void takeApart(view.garment.id, step.seam)}>
+                {say('makingUp.apart')}
+              </Button>
+            )}
             {step.kind === 'pick up' && <BandLink view={view} band={step.band} />}
           </>
         )}

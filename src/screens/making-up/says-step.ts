@@ -1,8 +1,16 @@
 import type { PickUpRatio } from '../../knit/making-up/pick-up.ts';
-import type { BandEdge, Ease, MakingUpStep, UnderarmSeam } from '../../knit/making-up/step.ts';
+import {
+  type BandEdge,
+  type Ease,
+  easeOf,
+  type JoinedEdge,
+  type MakingUpStep,
+  type UnderarmSeam,
+} from '../../knit/making-up/step.ts';
 import { saysLength } from '../../words/measures.ts';
 import { saysList } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
+import { saysEdgeOf } from './says-edge.ts';
 
 type Of<K extends MakingUpStep['kind']> = Extract<MakingUpStep, { kind: K }>;
 
@@ -45,6 +53,8 @@ function saysFor(step: MakingUpStep): SaidStep {
         title: say('makingUp.opening'),
         lines: [say('makingUp.openingLoop', { count: step.rows }), say('makingUp.openingTry')],
       };
+    case 'join':
+      return saysJoin(step);
     case 'ends':
       return { title: say('makingUp.ends'), lines: [say('makingUp.endsHelp')] };
   }
@@ -154,6 +164,34 @@ function saysEdge({ along, rows, ratio, stitches }: BandEdge): string {
     return say('makingUp.pickUpFront', { stitches });
   return say('makingUp.pickUpSide', { stitches, rows, ratio: saysRatio(ratio) });
 }
+
+/** What she joined herself. */
+function saysJoin({ edges: [a, b], how, unit }: Of<'join'>): SaidStep {
+  if (!a || !b) return { title: say('makingUp.joinedGoneTitle'), lines: [say('makingUp.joinedGone')] };
+  const name = ({ stretch }: JoinedEdge) =>
+    say('makingUp.edgeNamed', { piece: stretch.piece, edge: saysEdgeOf(stretch) });
+  const ease = easeOf(a.count, b.count);
+  const [first, second] = unit === 'mm' ? [saysLength(a.mm), saysLength(b.mm)] : [a.count, b.count];
+  const lines = [say(bothEdges[unit], { first, second })];
+  if (unit !== 'mm' && isFarOff(ease)) lines.push(saysFarOff(ease));
+  else if (ease.oneMoreEvery > 0) lines.push(say('makingUp.joinedEased', { every: ease.oneMoreEvery }));
+  else if (unit === 'mm' && Math.abs(a.mm - b.mm) > MEETS_MM) lines.push(say('makingUp.joinedEven'));
+  lines.push(say(joinedBy[how]));
+  return { title: say('makingUp.joinedTitle', { first: name(a), second: name(b) }), lines };
+}
+
+const bothEdges = {
+  rows: 'makingUp.joinedRows',
+  stitches: 'makingUp.joinedStitches',
+  mm: 'makingUp.joinedLengths',
+} as const;
+
+const joinedBy = {
+  mattress: 'makingUp.byMattress',
+  'three-needle': 'makingUp.threeNeedle',
+  grafted: 'makingUp.grafted',
+  sewn: 'makingUp.bySewn',
+} as const;
 
 /** Top and armhole closer than this meet as they are, mm. */
 const MEETS_MM = 15;

@@ -1,7 +1,14 @@
 import * as v from 'valibot';
 import { fabricNames } from '../../knit/fabric.ts';
 import type { Gauge } from '../../knit/gauge.ts';
-import { freeEdges, type Joint, type Stretch, seamKinds, seamWays } from '../../knit/making-up/joint.ts';
+import {
+  freeEdges,
+  type HandSeam,
+  type Joint,
+  type Stretch,
+  seamKinds,
+  seamWays,
+} from '../../knit/making-up/joint.ts';
 import type { MeasuredGauge } from '../../knit/measured-gauge.ts';
 import { MOST_PARTS, MOST_ROWS, MOST_SECTIONS } from '../../knit/piece/check-recipe.ts';
 import type { Garment, Swatch, Yarn } from '../../knit/piece/garment.ts';
@@ -238,6 +245,7 @@ export const joint = shapeOf<Joint>()(
       b: line,
       how: v.picklist(seamWays),
       ease: v.exactOptional(v.pipe(v.number(), v.finite(), v.minValue(-100), v.maxValue(100))),
+      byHand: v.exactOptional(shortText),
     }),
     v.strictObject({
       kind: v.literal('pick up'),
@@ -252,12 +260,17 @@ export const joint = shapeOf<Joint>()(
   ]),
 );
 
+const handSeam = shapeOf<HandSeam>()(
+  v.strictObject({ id: shortText, a: line, b: line, how: v.picklist(seamWays) }),
+);
+
 /** Everything of a garment but its pieces. */
 export const garmentEntries = {
   name,
   swatches: v.exactOptional(list(swatch, LIMITS.sections)),
   yarns: v.exactOptional(list(yarn, LIMITS.sections)),
   joints: v.exactOptional(list(joint, LIMITS.sections)),
+  byHand: v.exactOptional(list(handSeam, LIMITS.sections)),
   notes: v.exactOptional(longText),
   credits: v.exactOptional(longText),
   licence: v.exactOptional(shortText),

@@ -107,7 +107,9 @@ const marks = shapeOf<GarmentMarks>()(
     gone: v.exactOptional(list(gone, LIMITS.list)),
     photosGone: v.exactOptional(list(v.strictObject({ stamp, id }), LIMITS.list)),
     shown: v.exactOptional(list(id, LIMITS.list)),
-    order: v.exactOptional(v.strictObject({ pieces: order, yarns: order, ticked: order, taken: order })),
+    order: v.exactOptional(
+      v.strictObject({ pieces: order, yarns: order, ticked: order, byHand: order, taken: order }),
+    ),
   }),
 );
 

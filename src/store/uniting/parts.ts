@@ -4,7 +4,7 @@ import { contentHash } from '../content-hash.ts';
 import type { GarmentFields, GarmentPart, GarmentRecord } from '../records.ts';
 
 /**
- * A garment's record taken apart into what is changed and united one by one: each piece, tick, weight, yarn and copied
+ * A garment's record taken apart into what is changed and united one by one: each piece, tick, weight, yarn, seam joined by hand and copied
  * text by its own name, everything else as a field.
  */
 
@@ -14,6 +14,7 @@ const itemNames = {
   yarns: ({ name, colour = '', dyeLot = '' }: NonNullable<GarmentPart['yarns']>[number]): string =>
     contentHash(JSON.stringify([name, colour, dyeLot])),
   ticked: (step: string): string => step,
+  byHand: ({ id }: NonNullable<GarmentPart['byHand']>[number]): string => id,
   taken: ({ piece, make }: NonNullable<GarmentPart['taken']>[number]): string => `${make}/${piece}`,
 } as const;
 

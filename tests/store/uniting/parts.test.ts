@@ -75,4 +75,5 @@ describe('a garment taken apart', () => {
 
 /** A list without an item is no part. */
 const isEmpty = (value: unknown, name: string): boolean =>
-  ['pieces', 'yarns', 'ticked', 'taken', 'texts'].includes(name) && Object.keys(value as object).length === 0;
+  ['pieces', 'yarns', 'ticked', 'byHand', 'taken', 'texts'].includes(name) &&
+  Object.keys(value as object).length === 0;

@@ -1,4 +1,4 @@
-import { jointCalled } from '../../../knit/making-up/joint-called.ts';
+import { handSeamCalled, jointCalled } from '../../../knit/making-up/joint-called.ts';
 import { renamedStep } from '../../../knit/making-up/renamed-step.ts';
 import { proposedRole } from '../../../knit/making-up/role.ts';
 import type { PieceRole, Recipe } from '../../../knit/piece/recipe.ts';
@@ -22,9 +22,9 @@ export const roleShown = ({ id, form }: PieceEntry, stored: GarmentRecord | unde
 
 /** Ticks of the making up, its joints and weights of finished makes are kept under the names of their pieces. */
 export function keptByName(
-  { pieces: old, ticked, taken, joints }: GarmentRecord,
+  { pieces: old, ticked, taken, joints, byHand }: GarmentRecord,
   pieces: readonly PieceRecord[],
-): Pick<GarmentRecord, 'ticked' | 'taken' | 'joints'> {
+): Pick<GarmentRecord, 'ticked' | 'taken' | 'joints' | 'byHand'> {
   const called = new Map(
     pieces.flatMap(({ id, recipe }): [string, string][] => {
       const was = old.find((piece) => piece.id === id)?.recipe.name;
@@ -37,6 +37,7 @@ export function keptByName(
   return {
     ...(ticked && { ticked: ticked.map((step) => renamedStep(step, called)) }),
     ...(taken && { taken: taken.map((one) => ({ ...one, piece: piece(one.piece) })) }),
+    ...(byHand && { byHand: byHand.map((seam) => handSeamCalled(seam, piece)) }),
     ...(joints && {
       joints: joints.map((joint) => jointCalled(joint, { piece, part: same, section: same })),
     }),
