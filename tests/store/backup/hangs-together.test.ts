@@ -129,7 +129,11 @@ describe('the plans of a backup', () => {
   it('ask for no more work than a device can do, all together', () => {
     const row = longPlan.plan.rows[0] as (typeof longPlan.plan.rows)[number];
     // half of what may be asked, and a little more: two of them are too much
-    const heavy = { ...row, steps: [{ repeat: [{ work: 'k', times: 1 }], times: BACKUP_LIMITS.work / 4 + 1 }], before: 20 } as never;
+    const heavy = {
+      ...row,
+      steps: [{ repeat: [{ work: 'k', times: 1 }], times: BACKUP_LIMITS.work / 4 + 1 }],
+      before: 20,
+    } as never;
     const plan = { ...longPlan, plan: { ...longPlan.plan, rows: [heavy, heavy] } };
     expect(provePlans([cuffPlan, plan])).toMatchObject({
       code: 'backup-damaged',

@@ -246,7 +246,7 @@ describe('versions of the box', () => {
         { to: 3, run },
       ]),
     ).toThrow('migration 2 says it makes version 3');
-    expect(() => newestVersion([{ to: 0, run }])).toThrow();
+    expect(() => newestVersion([{ to: 0, run }])).toThrow('migration 1 says it makes version 0');
   });
 });
 
