@@ -1,6 +1,7 @@
 import { defineConfig } from 'vitest/config';
 import { chunkGroups } from './src/build/chunks.ts';
 import { head } from './src/build/head.ts';
+import { licences, licencesFile } from './src/build/licences.ts';
 import { outDir, version } from './src/build/out-dir.ts';
 import { worker } from './src/build/worker.ts';
 
@@ -11,7 +12,7 @@ export default defineConfig({
   base: './',
   oxc: { jsx },
   define: { __VERSION__: JSON.stringify(version) },
-  plugins: [...head, ...worker],
+  plugins: [...head, licences, ...worker],
   // what is worked out beside the page: a module like the page's own, so that the same policy holds for it
   worker: { format: 'es' },
   build: {
@@ -19,6 +20,7 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2022',
     manifest: true,
+    license: { fileName: licencesFile },
     modulePreload: {
       polyfill: false,
       // The names of what a later screen needs would lengthen the first script; the first screen's are worth it.

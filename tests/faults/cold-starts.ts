@@ -1,13 +1,21 @@
 import { runningVersion, workerReady } from '../browser/worker.ts';
 import { dist } from '../run/built.ts';
-import { serve } from '../run/serve.ts';
+import { type Served, serve } from '../run/serve.ts';
 import type { Engine } from './engine.ts';
 import type { Figure } from './figure.ts';
 import { openBack, padOf, rowInHand, rowShown, thumbOn } from './tapping.ts';
 
 /** Starts without any network, every process of the browser killed before each: the row in hand is there and goes on. */
 export async function startOffline(engine: Engine, times: number, root = dist): Promise<Figure> {
-  const host = await serve({ root });
+  return startOfflineFrom(engine, times, await serve({ root }));
+}
+
+/** The same, the app fetched from a host that runs and is closed after the first start. */
+export async function startOfflineFrom(
+  engine: Engine,
+  times: number,
+  host: Pick<Served, 'url' | 'close'>,
+): Promise<Figure> {
   const first = await engine.open();
   await openBack(first.page, host.url);
   await workerReady(first.page);

@@ -9,6 +9,8 @@ const programs = {
     packages: ['webkit2gtk-driver'],
   },
   screen: { path: '/usr/bin/Xvfb', packages: ['xvfb'] },
+  nginx: { path: '/usr/sbin/nginx', packages: ['nginx-light'] },
+  caddy: { path: '/usr/bin/caddy', packages: ['caddy'] },
   strace: { path: '/usr/bin/strace', packages: ['strace'] },
 } as const;
 

@@ -6,6 +6,7 @@ import { missing, type Program, pathOf } from './debian.ts';
 import { chromiumEngine } from './engine.ts';
 import { type CannotRun, type Figure, printFigures } from './figure.ts';
 import { firefoxEngine } from './firefox.ts';
+import { onHost } from './hosts.ts';
 import { killFigure, killWhileTapping } from './kills.ts';
 import { plantedFaults } from './mutants.ts';
 import { everyFaultOnEveryPath, hostileFiles, livesOnTwoDevices, mergedHistories } from './node-checks.ts';
@@ -70,6 +71,8 @@ export const steps = {
         stopScreen();
       }
     }),
+  nginx: () => needing(['nginx'], 'nginx', () => onHost('nginx', times(5))),
+  caddy: () => needing(['caddy'], 'Caddy', () => onHost('caddy', times(5))),
   planted: plantedFaults,
   kills: () =>
     hosted(async (host) =>

@@ -1,6 +1,7 @@
 import { createReadStream, readFileSync, statSync } from 'node:fs';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
+import { createGzip } from 'node:zlib';
 
 /** A static host for a built app, with the headers that DEVELOPERS.md asks of any host. */
 
@@ -11,6 +12,8 @@ export interface ServeOptions {
   readonly port?: number;
   /** the sub-folder it is served under, from '/' to '/' */
   readonly base?: string;
+  /** texts are sent smaller where the browser takes that, as hosts do */
+  readonly compress?: boolean;
   /** Answers a request in another way (a broken host); returns whether it did. */
   readonly instead?: (path: string, response: ServerResponse) => boolean;
 }
@@ -24,6 +27,9 @@ export interface Served {
   close(): Promise<void>;
 }
 
+/** For a file that has its contents in its name. */
+export const CACHED_FOR_EVER = 'public, max-age=31536000, immutable';
+
 const types: Readonly<Record<string, string>> = {
   '.css': 'text/css; charset=utf-8',
   '.html': 'text/html; charset=utf-8',
@@ -31,18 +37,26 @@ const types: Readonly<Record<string, string>> = {
   '.json': 'application/json; charset=utf-8',
   '.png': 'image/png',
   '.svg': 'image/svg+xml',
+  '.txt': 'text/plain; charset=utf-8',
   '.webmanifest': 'application/manifest+json',
   '.woff2': 'font/woff2',
 };
 
 /** Serves a built app on both addresses that 'localhost' may stand for. Rejects with EADDRINUSE where the port is taken. */
-export async function serve({ root, port = 0, base = '/', instead }: ServeOptions): Promise<Served> {
+export async function serve({
+  root,
+  port = 0,
+  base = '/',
+  compress = false,
+  instead,
+}: ServeOptions): Promise<Served> {
   const asked: string[] = [];
   const answer = (request: IncomingMessage, response: ServerResponse) => {
     const path = decodePath(request.url ?? '/');
     asked.push(path);
     if (instead?.(path, response)) return;
-    if (path.startsWith(base)) send(root, path.slice(base.length), response);
+    const smaller = compress && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
+    if (path.startsWith(base)) send(root, path.slice(base.length), response, smaller);
     else refuse(response);
   };
   const first = await listen(createServer(answer), port, '127.0.0.1');
@@ -71,10 +85,16 @@ export async function serveNear(options: ServeOptions & { port: number }, tries 
   }
 }
 
-function send(root: string, path: string, response: ServerResponse): void {
+function send(root: string, path: string, response: ServerResponse, smaller: boolean): void {
   const file = normalize(join(root, path === '' ? 'index.html' : path));
   if (file.startsWith(normalize(root) + sep) && isFile(file)) {
-    response.writeHead(200, { ...securityHeaders(root), ...fileHeaders(file, path) });
+    const headers = { ...securityHeaders(root), ...fileHeaders(file, path) };
+    if (smaller && /\.(?:css|html|js|json|svg|txt|webmanifest)$/.test(file)) {
+      response.writeHead(200, { ...headers, 'Content-Encoding': 'gzip', Vary: 'Accept-Encoding' });
+      createReadStream(file).pipe(createGzip()).pipe(response);
+      return;
+    }
+    response.writeHead(200, headers);
     createReadStream(file).pipe(response);
   } else refuse(response);
 }
@@ -83,7 +103,7 @@ function fileHeaders(file: string, path: string): Record<string, string> {
   return {
     'Content-Type': types[extname(file)] ?? 'application/octet-stream',
     // A file in assets/ has its contents in its name; everything else is asked for again.
-    'Cache-Control': path.startsWith('assets/') ? 'public, max-age=31536000, immutable' : 'no-cache',
+    'Cache-Control': path.startsWith('assets/') ? CACHED_FOR_EVER : 'no-cache',
   };
 }
 

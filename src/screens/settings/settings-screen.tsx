@@ -12,6 +12,7 @@ import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
 import { useArrival } from '../arrival.ts';
+import { About } from './about.tsx';
 import { Keeping } from './keeping.tsx';
 
 export default function SettingsScreen() {
@@ -35,6 +36,9 @@ export default function SettingsScreen() {
       </Group>
       <Group title={say('settings.while')}>
         <KnittingSwitches />
+      </Group>
+      <Group title={say('settings.about')}>
+        <About />
       </Group>
     </Screen>
   );

@@ -60,4 +60,11 @@ export const words: Translation<typeof english> = {
   version: 'Version {version}',
   notKept: 'Die Einstellung gilt jetzt, konnte aber nicht behalten werden',
   toBackup: 'Sicherung: alles in eine Datei und zurück',
+  about: 'Wenn etwas nicht stimmt',
+  faultHelp:
+    'Erzähle dem, von dem du Ridgeline hast, was du getan hast, was kam und was du erwartet hättest, mit der Zeile hier unten. Über dein Strickzeug sagt sie nichts. Mach vorher eine Sicherung.',
+  faultCopy: 'Zeile kopieren',
+  faultCopied: 'Kopiert.',
+  faultNotCopied: 'Das Kopieren ging nicht: Markiere die Zeile und kopiere sie von Hand.',
+  licences: 'Lizenzen von allem, was darin ist',
 };

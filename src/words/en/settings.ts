@@ -57,4 +57,11 @@ export const words = {
   version: 'Version {version}',
   notKept: 'The setting holds now but could not be kept',
   toBackup: 'Backup: out in one file, and back',
+  about: 'If something goes wrong',
+  faultHelp:
+    'Tell whoever gave you Ridgeline what you did, what came and what you expected, with the line below. It says nothing of what you knit. Take a backup first.',
+  faultCopy: 'Copy the line',
+  faultCopied: 'Copied.',
+  faultNotCopied: 'It could not be copied: mark the line and copy it by hand.',
+  licences: 'Licences of what is inside',
 } as const;
