@@ -38,6 +38,7 @@ export const checks: readonly Step[] = [
     ),
   },
   { name: 'licences and lock file', command: script('packages') },
+  { name: 'known faults of packages', command: script('advisories') },
 ];
 
 /** Runs one step, its output straight on the screen. */
