@@ -32,12 +32,13 @@ export const turns = [
   'pad',
   // the part before its first row, which goes with that row and moves all below
   'set-up',
-  // what comes after the row, read before she begins it
-  'next shaping',
+  // how the work lies in her lap, and what comes after the row: read before she begins it
+  'lap',
   'ladder',
   // by a hair longer with every row
   'progress',
-  'small map',
+  // figures beside the rows, glanced at now and then
+  'lengths',
   // what she wrote to a row is fetched from the log
   'notes',
   // below the edge of the screen, and the most to draw

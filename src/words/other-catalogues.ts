@@ -15,6 +15,7 @@ export const otherCatalogues = {
   backup: { en: () => import('./en/backup.ts'), de: () => import('./de/backup.ts') },
   storeFaults: { en: () => import('./en/store-faults.ts'), de: () => import('./de/store-faults.ts') },
   print: { en: () => import('./en/print.ts'), de: () => import('./de/print.ts') },
+  lap: { en: () => import('./en/lap.ts'), de: () => import('./de/lap.ts') },
   length: { en: () => import('./en/length.ts'), de: () => import('./de/length.ts') },
   notices: { en: () => import('./en/notices.ts'), de: () => import('./de/notices.ts') },
   quiet: { en: () => import('./en/quiet.ts'), de: () => import('./de/quiet.ts') },

@@ -92,11 +92,11 @@ async function switchOn(page: Page, name: string): Promise<void> {
 }
 
 describe('the hand and the ear', () => {
-  it('are told apart: a plain row comes, a shaping row comes, a section ends, the part ends', () =>
+  it('are told apart: a plain row comes, a shaping row comes, something is done before the row, the part ends', () =>
     knitting(async (page, knitter) => {
       await switchOn(page, 'Tick at each row');
-      // the sample's back: rib to row 18, its first shaping on row 117, 192 rows
-      for (const row of [2, 18, 116, 192]) {
+      // the sample's back: another needle from row 19 on, shaping on rows 119 and 117 (with a measuring point), 192 rows
+      for (const row of [2, 118, 18, 116, 192]) {
         await goTo(page, knitter, row);
         const before = (await felt(page)).buzzes.length;
         await knitter.pad.tap();
@@ -106,9 +106,9 @@ describe('the hand and the ear', () => {
         );
       }
       const { buzzes, tones } = await felt(page);
-      expect(buzzes).toHaveLength(4);
-      expect(new Set(buzzes.map(String)).size).toBe(4);
-      const [plain = [], , shaping = [], end = []] = buzzes;
+      expect(buzzes).toHaveLength(5);
+      expect(new Set(buzzes.map(String)).size).toBe(5);
+      const [plain = [], shaping = [], , , end = []] = buzzes;
       const length = (pattern: readonly number[]) => pattern.reduce((sum, ms) => sum + ms, 0);
       expect(length(plain)).toBeLessThan(length(shaping));
       expect(length(shaping)).toBeLessThan(length(end));
@@ -308,8 +308,8 @@ describe('stripes', () => {
       await page.getByText('in woad').waitFor();
       // the first colour up to the rib's end, and then two rows of each
       await goTo(page, knitter, 19);
-      await page.locator('.ladder b', { hasText: 'weld' }).first().waitFor();
+      await page.locator('.ladder .rung-marks', { hasText: 'weld' }).first().waitFor();
       await knitter.knit(2);
-      await page.getByText('change to weld').waitFor();
+      await page.locator('.before-row', { hasText: 'Before row 3: change to weld' }).waitFor();
     }));
 });

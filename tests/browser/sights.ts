@@ -43,6 +43,18 @@ const toolSight = (tool: string, title: string): Sight =>
 
 const knitting: readonly Sight[] = [
   { name: 'set-up', screen: 'sample', come: (_, knitter) => knitter.openSample() },
+  {
+    name: 'needle changes',
+    screen: 'knitting',
+    come: (page, knitter) =>
+      atRow(page, knitter, 19).then(() => page.locator('.before-row', { hasText: 'needle' }).waitFor()),
+  },
+  {
+    name: 'wrong side',
+    screen: 'knitting',
+    come: (page, knitter) =>
+      atRow(page, knitter, 118).then(() => page.locator('.lap[aria-label*="wrong side"]').waitFor()),
+  },
   { name: 'shaping row', screen: 'knitting', come: (page, knitter) => atRow(page, knitter, 119) },
   { name: 'go back', screen: 'knitting', come: (page) => sheet(page, 'Go back') },
   { name: 'tools', screen: 'knitting', come: (page) => sheet(page, 'Tools') },
@@ -63,6 +75,9 @@ const knitting: readonly Sight[] = [
   },
   screenSight('row only read', 'knitting', `${back}?row=40`, (page) =>
     page.getByText('You are reading row 40').waitFor(),
+  ),
+  screenSight('row read ahead', 'knitting', `${back}?row=191`, (page) =>
+    page.getByText('You are reading row 191').waitFor(),
   ),
 ];
 

@@ -1,15 +1,17 @@
 /**
- * `npm run shots`: writes every screen and state in every look into shots/, which git ignores, to be looked at.
- * A pattern after the command narrows it: `npm run shots -- 'garment.*(dark|320)'`.
+ * `npm run shots`: writes every screen and state in every look into shots/, which git ignores, to be looked at; all looks
+ * of one stand side by side in shots/sheets/. A pattern after the command narrows it: `npm run shots -- 'garment.*(dark|320)'`.
  */
 import { mkdirSync, rmSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { closePhones, openPhone } from '../browser/drive.ts';
 import { knitterAt } from '../browser/knitter.ts';
 import { type Look, looks, openSettings, wear } from '../browser/looks.ts';
+import { settled } from '../browser/settled.ts';
 import { type Sight, sights } from '../browser/sights.ts';
 import { buildIfNeeded, dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
+import { type Shot, writeSheet } from './sheet.ts';
 
 const folder = 'shots';
 const wanted = new RegExp(process.argv[2] ?? '');
@@ -19,8 +21,9 @@ const fileOf = (sight: Sight, look: Look) => `${sight.name.replaceAll(' ', '-')}
 const MOST_HEIGHT_PX = 3500;
 
 /** An open sheet and what lies at the foot belong to the window; else the page is taken whole. */
-async function take(page: Page, sight: Sight, look: Look): Promise<void> {
+async function take(page: Page, sight: Sight, look: Look): Promise<Shot> {
   const path = `${folder}/${fileOf(sight, look)}.png`;
+  await settled(page);
   const inWindow = sight.screen === 'knitting' || (await page.locator('dialog[open]').count()) > 0;
   if (inWindow) await page.screenshot({ path });
   else {
@@ -28,24 +31,30 @@ async function take(page: Page, sight: Sight, look: Look): Promise<void> {
     const clip = { x: 0, y: 0, width: look.width, height: Math.min(whole, MOST_HEIGHT_PX) };
     await page.screenshot({ path, fullPage: true, clip });
   }
+  return { look: look.name, path };
 }
 
 buildIfNeeded();
 rmSync(folder, { recursive: true, force: true });
-mkdirSync(folder, { recursive: true });
+mkdirSync(`${folder}/sheets`, { recursive: true });
 const host = await serve({ root: dist });
 const phone = await openPhone({ reducedMotion: 'reduce' });
 const knitter = knitterAt(phone.page, host.url);
 const settings = await openSettings(phone.page, host.url);
+const table = await phone.context.newPage();
+await phone.page.bringToFront();
 let taken = 0;
 for (const sight of sights) {
   await sight.come(phone.page, knitter);
+  const shots: Shot[] = [];
   for (const look of looks.filter((one) => wanted.test(fileOf(sight, one)))) {
     await wear(phone.page, settings, look);
-    await take(phone.page, sight, look);
-    taken += 1;
+    shots.push(await take(phone.page, sight, look));
   }
   await wear(phone.page, settings, looks[0]);
+  if (shots.length > 0)
+    await writeSheet(table, sight.name, shots, `${folder}/sheets/${sight.name.replaceAll(' ', '-')}.png`);
+  taken += shots.length;
 }
 await phone.close();
 await host.close();

@@ -16,8 +16,8 @@ const rows = (count: number, shaped: readonly number[]): PlannedRow[] =>
     height: (i + 1) * 4,
   }));
 
-const said = (all: readonly PlannedRow[], worked: number) =>
-  rowsAhead(all, worked).map((rung) => ('row' in rung ? rung.row.n : `${rung.plainRows} plain`));
+const said = (all: readonly PlannedRow[], worked: number, stop?: number) =>
+  rowsAhead(all, worked, 4, stop).map((rung) => ('row' in rung ? rung.row.n : `${rung.plainRows} plain`));
 
 describe('the ladder of rows ahead', () => {
   it('shows the four rows after the one in hand when a shaping row is among them', () => {
@@ -27,6 +27,14 @@ describe('the ladder of rows ahead', () => {
   it('passes over plain rows so that the next shaping is always among its rungs', () => {
     expect(said(rows(60, [50]), 9)).toEqual([11, 12, '37 plain', 50]);
     expect(said(rows(60, [15]), 9)).toEqual([11, 12, '2 plain', 15]);
+  });
+
+  it('has among them the row before which something is done, nearer or farther than the next shaping', () => {
+    expect(said(rows(60, [50]), 9, 30)).toEqual([11, 12, '17 plain', 30, '19 plain', 50]);
+    expect(said(rows(60, [20]), 9, 41)).toEqual([11, 12, '7 plain', 20, '20 plain', 41]);
+    expect(said(rows(60, [50]), 9, 13)).toEqual([11, 12, 13, '36 plain', 50]);
+    expect(said(rows(60, [50]), 9, 50)).toEqual([11, 12, '37 plain', 50]);
+    expect(said(rows(60, []), 9, 30)).toEqual([11, 12, '17 plain', 30]);
   });
 
   it('shows what is left near the end, and nothing on the last row', () => {
@@ -42,17 +50,20 @@ describe('the ladder of rows ahead', () => {
         shapedRows,
         fc.integer({ min: 0, max: 80 }),
         fc.integer({ min: 2, max: 6 }),
-        (shaped, worked, length) => {
+        fc.option(fc.integer({ min: 1, max: 80 }), { nil: undefined }),
+        (shaped, worked, length, stop) => {
           let next = worked + 2;
-          const rungs = rowsAhead(rows(80, shaped), worked, length);
+          const rungs = rowsAhead(rows(80, shaped), worked, length, stop);
           for (const rung of rungs) {
             expect('row' in rung ? rung.row.n : next).toBe(next);
             next += 'row' in rung ? 1 : rung.plainRows;
           }
-          expect(rungs.length).toBeLessThanOrEqual(length);
+          expect(rungs.length).toBeLessThanOrEqual(length + 2);
           const coming = shaped.filter((n) => n > worked + 1).sort((a, b) => a - b)[0];
           const shown = rungs.some((rung) => 'row' in rung && rung.row.n === coming);
           expect(coming === undefined || shown).toBe(true);
+          const isThere = rungs.some((rung) => 'row' in rung && rung.row.n === stop);
+          expect(stop === undefined || stop < worked + 2 || isThere).toBe(true);
         },
       ),
       { seed: 13 },

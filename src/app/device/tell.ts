@@ -1,7 +1,9 @@
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { nextTask } from '../../pace/next-task.ts';
+import { beforeRow } from '../in-hand/before-row.ts';
+import { rowAt } from '../in-hand/row-now.ts';
 import { settings } from '../settings/settings.ts';
-import { restDue } from '../state.ts';
+import { inHand, restDue } from '../state.ts';
 import { feelsAt } from './feels.ts';
 import { rested, type Sitting, sat, wantsRest } from './rest.ts';
 import { askToKeep } from './room.ts';
@@ -30,7 +32,8 @@ export async function tellStored({ part, rows, now, isFirst }: Stored): Promise<
   // there is something worth keeping now; a browser that asks her asks but once
   if (isFirst) void askToKeep();
   stirred();
-  const feels = feelsAt(part, rows);
+  const row = part === inHand.value?.part ? rowAt(part, rows) : undefined;
+  const feels = feelsAt(part, rows, row !== undefined && beforeRow({ part, row }).length > 0);
   if (settings.value.buzz) buzz(feels);
   if (settings.value.tick) tick(feels);
   sitting = sat(sitting, now);

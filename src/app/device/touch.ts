@@ -4,14 +4,16 @@ import type { Feel } from './feels.ts';
 const buzzes: Readonly<Record<Feel, readonly number[]>> = {
   plain: [25],
   shaping: [70, 60, 70],
+  'before row': [30, 40, 30, 40, 30],
   'section end': [25, 60, 180],
   'part end': [300, 90, 300],
 };
 
-/** Tones in Hz, one after the other: plain is one short low tick, shaping rises, an end falls. */
+/** Tones in Hz, one after the other: plain is one short low tick, shaping rises, an end falls, three alike ask to look. */
 const tones: Readonly<Record<Feel, readonly number[]>> = {
   plain: [330],
   shaping: [494, 740],
+  'before row': [587, 587, 587],
   'section end': [494, 330, 247],
   'part end': [494, 330, 494, 247],
 };

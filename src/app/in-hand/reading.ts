@@ -13,9 +13,6 @@ export const partInHand = computed(() => inHand.value?.part);
 /** of the make in hand */
 export const summaryInHand = computed(() => inHand.value?.garment);
 
-/** rows worked */
-export const workedInHand = computed(() => inHand.value?.place.rows);
-
 export const atStart = computed(() => inHand.value?.place.rows === 0);
 
 /** no row is left in the part */

@@ -24,10 +24,10 @@ function part<Name extends keyof Rest>(
   return made;
 }
 
-export const Ahead = part('Ahead');
+export const Ahead = part('Ahead', 'lap');
+export const BeforeRow = part('BeforeRow', 'lap', 'count');
 export const PlaceMap = part('PlaceMap');
-export const SmallMap = part('SmallMap');
-export const RowColour = part('RowColour');
+export const RowColour = part('RowColour', 'lap');
 export const PartEnd = part('PartEnd', 'partEnd', 'quiet');
 export const ReadAhead = part('ReadAhead', 'notices');
 export const SavingNotice = part('SavingNotice', 'notices');
@@ -35,7 +35,7 @@ export const Sheets = part('Sheets');
 export const NothingHere = part('NothingHere');
 export const LengthNotice = part('LengthNotice', 'length');
 export const OverRow = part('OverRow', 'notices', 'ways');
-export const RowNotes = part('RowNotes');
+export const ReadNotes = part('ReadNotes');
 export const Locked = part('Locked');
 export const LookingBar = part('LookingBar');
 

@@ -1,3 +1,4 @@
+import { beforeRow, nextWithBefore } from '../../app/in-hand/before-row.ts';
 import { lookAtRow } from '../../app/in-hand/knit.ts';
 import { type Reading, toWork } from '../../app/in-hand/reading.ts';
 import { nextShaping } from '../../app/in-hand/row-now.ts';
@@ -5,15 +6,20 @@ import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import { Late } from '../../pace/late.tsx';
 import { Ladder } from '../../ui/ladder/ladder.tsx';
 import { rowsAhead } from '../../ui/ladder/rows-ahead.ts';
-import { saysShaping } from '../../words/craft.ts';
+import { LapWindow } from '../../ui/lap-window/lap-window.tsx';
+import { saysShaping, saysSide } from '../../words/craft.ts';
 import { say } from '../../words/say.ts';
-import { coloursInHand } from './row-colour.tsx';
+import { iconOf, saysMark } from './before-row.tsx';
+import { LengthsBeside } from './lengths-beside.tsx';
 
-/** What comes after the row in hand: the next shaping in words, and the rows up to it. */
-export function Ahead({ part, row }: Reading) {
+/** The row as it lies in her lap, how long the work is, and the rows that come after it; a touch goes down to the map. */
+export function Ahead({ onMap }: { readonly onMap: () => void }) {
   return (
     <section class="ahead">
-      <p class="ahead-next">{saysNextShaping(part, row)}</p>
+      <Late of={toWork} turn="lap">
+        {({ part, row }) => <LapWindow part={part} row={row} label={saysView(part, row)} onPress={onMap} />}
+      </Late>
+      <LengthsBeside />
       <Late of={toWork} turn="ladder">
         {ladder}
       </Late>
@@ -22,12 +28,21 @@ export function Ahead({ part, row }: Reading) {
 }
 
 function ladder({ part, row }: Reading) {
-  const rungs = rowsAhead(part.rows, row.n - 1);
-  return rungs.length > 0 && <Ladder rungs={rungs} colour={coloursInHand(part)} onRead={lookAtRow} />;
+  const rungs = rowsAhead(part.rows, row.n - 1, 4, nextWithBefore(part, row.n)?.n);
+  const marksOf = (of: PlannedRow) =>
+    beforeRow({ part, row: of }).map((one) => ({ icon: iconOf[one.kind], text: saysMark(one) }));
+  return rungs.length > 0 && <Ladder rungs={rungs} marksOf={marksOf} onRead={lookAtRow} />;
 }
+
+const saysView = (part: PlannedPart, row: PlannedRow): string =>
+  say('lap.view', {
+    where: say('knitting.map'),
+    side: saysSide(row.side, true),
+    next: saysNextShaping(part, row),
+  });
 
 function saysNextShaping(part: PlannedPart, row: PlannedRow): string {
   const next = nextShaping(part, row.n - 1);
-  if (next === undefined) return say('knitting.noMoreShaping');
-  return say('knitting.nextShaping', { count: next.n - row.n, row: next.n, shaping: saysShaping(next) });
+  if (next === undefined) return say('lap.noMoreShaping');
+  return say('lap.nextShaping', { count: next.n - row.n, row: next.n, shaping: saysShaping(next) });
 }

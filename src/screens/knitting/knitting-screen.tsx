@@ -1,7 +1,7 @@
 import './knitting.css';
 import './room.css';
 import { computed } from '@preact/signals';
-import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useCallback, useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { lookAtRow, openMake } from '../../app/in-hand/knit.ts';
 import { keyInHand } from '../../app/in-hand/make-in-hand.ts';
 import {
@@ -15,15 +15,7 @@ import {
 } from '../../app/in-hand/reading.ts';
 import { hrefTo, makeAt, type Route } from '../../app/routes.ts';
 import { settings } from '../../app/settings/settings.ts';
-import {
-  garmentInHand,
-  type InHand,
-  inHand,
-  locked,
-  readFault,
-  rowNow,
-  storedRows,
-} from '../../app/state.ts';
+import { garmentInHand, type InHand, inHand, locked, readFault, storedRows } from '../../app/state.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { Late } from '../../pace/late.tsx';
 import { type MakeId, parseMakeKey } from '../../progress/log.ts';
@@ -36,13 +28,14 @@ import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
 import {
   Ahead,
+  BeforeRow,
   LengthNotice,
   NothingHere,
   OverRow,
   PartEnd,
   PlaceMap,
   ReadAhead,
-  RowNotes,
+  ReadNotes,
   Sheets,
   useNothingHere,
   useRestAfterPaint,
@@ -92,6 +85,7 @@ function Knitting({ id, part, garment }: KnittingProps) {
   const title = useTitle(id, part);
   useArrival(`${title} · ${garment.name}`);
   useDevices(title);
+  const toMap = useCallback(() => map.current?.scrollIntoView({ behavior: 'smooth' }), []);
   const back = {
     href: hrefTo('garment', { garment: id.garment }),
     label: say('knitting.backTo', { garment: garment.name }),
@@ -111,19 +105,12 @@ function Knitting({ id, part, garment }: KnittingProps) {
         <Late of={before} firstNow turn="set-up">
           {(of) => <SetUp part={of} />}
         </Late>
-        <RowInHand
-          title={title}
-          id={rowId}
-          onMap={() => map.current?.scrollIntoView({ behavior: 'smooth' })}
-          onLegend={() => setSheet('legend')}
-        />
+        <RowInHand title={title} id={rowId} onLegend={() => setSheet('legend')} />
         {!isLooking.value && <LengthNotice />}
-        <Late of={noted} turn="notes">
-          {({ now, row }) => <RowNotes now={now} row={row} />}
+        <Late of={inHand} turn="notes">
+          {(now) => <ReadNotes now={now} />}
         </Late>
-        <Late of={toWork} turn="next shaping">
-          {({ part: of, row }) => <Ahead part={of} row={row} />}
-        </Late>
+        <Ahead onMap={toMap} />
         <div ref={map}>
           <Late of={inHand} turn="map">
             {(at) => <PlaceMap now={at} />}
@@ -138,8 +125,6 @@ function Knitting({ id, part, garment }: KnittingProps) {
 /** The part before its first row. What goes with that row moves all that lies below it: not in the row's own frame. */
 const before = computed(() => (atStart.value && !isLooking.value ? partInHand.value : undefined));
 
-const noted = computed(() => inHand.value && toWork.value && { now: inHand.value, row: toWork.value.row.n });
-
 /** By the live region, and by a voice where she wants one. Not late: a phone in a pocket paints no frame. */
 function Spoken({ title }: { readonly title: string }) {
   const text = saysReading(reading.value, title);
@@ -151,17 +136,17 @@ function Spoken({ title }: { readonly title: string }) {
 interface RowInHandProps {
   readonly title: string;
   readonly id: string;
-  readonly onMap: () => void;
   readonly onLegend: () => void;
 }
 
-function RowInHand({ title, id, onMap, onLegend }: RowInHandProps) {
+function RowInHand({ title, id, onLegend }: RowInHandProps) {
   const read = toWork.value;
   if (!read) return inHand.value ? <PartEnd now={inHand.value} title={title} /> : null;
   return (
-    <div class="row-place">
+    <div class={isLooking.value ? 'row-place row-place-read' : 'row-place'}>
       <ReadAhead />
-      <RowCard part={read.part} row={read.row} id={id} onMap={onMap} onLegend={onLegend} />
+      <BeforeRow read={read} />
+      <RowCard part={read.part} row={read.row} id={id} onLegend={onLegend} />
     </div>
   );
 }
@@ -186,16 +171,17 @@ function HeadKeys({ onTools }: { readonly onTools: () => void }) {
   );
 }
 
+/** Which row is read, and where in the part that is; the strip shows the place. */
 function Progress() {
-  const row = rowNow.value;
-  const part = partInHand.value;
+  const read = reading.value;
   return (
     <div class="knitting-progress">
-      {row && part && (
+      {read && (
         <div class="knitting-row">
-          <strong>{say('knitting.rowOf', { row: row.n, rows: part.rows.length })}</strong>
+          <strong>{say('knitting.rowOf', { row: read.row.n, rows: read.part.rows.length })}</strong>
           <span>
-            {saysSection(part, row)} · {saysToGo(part.rows.length - row.n)}
+            {saysSection(read.part, read.row)} ·{' '}
+            {isLooking.value ? say('knitting.onlyRead') : saysToGo(read.part.rows.length - read.row.n)}
           </span>
         </div>
       )}

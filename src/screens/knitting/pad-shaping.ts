@@ -8,11 +8,13 @@ export function padShapingOf(row: PlannedRow): PadShaping | undefined {
   return { notch: notchOf(row), turn: turnOf(row) };
 }
 
-/** The edges of the drawing at which the row shapes, right side facing. */
-export function notchOf(row: PlannedRow): PadShaping['notch'] {
-  const edges = new Set(row.shaping.map((mark) => mark.edge));
+/** The edges at which the row shapes, as the work lies in her lap: turned over, what is right lies left. */
+export function notchOf({ shaping, side }: PlannedRow): PadShaping['notch'] {
+  const edges = new Set(shaping.map((mark) => mark.edge));
   if (edges.has('right') && edges.has('left')) return 'both';
-  return edges.has('right') ? 'right' : edges.has('left') ? 'left' : 'across';
+  if (edges.has('right')) return side === 'RS' ? 'right' : 'left';
+  if (edges.has('left')) return side === 'RS' ? 'left' : 'right';
+  return 'across';
 }
 
 function turnOf(row: PlannedRow): PadShaping['turn'] {

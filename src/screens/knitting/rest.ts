@@ -1,6 +1,7 @@
 /** All that the knitting screen shows beside the row itself; fetched once the row is painted (after-paint.ts). */
-export { RowNotes } from '../count/row-notes.tsx';
+export { ReadNotes } from '../count/read-notes.ts';
 export { Ahead } from './ahead.tsx';
+export { BeforeRow } from './before-row.tsx';
 export { LengthNotice } from './length-notice.tsx';
 export { Locked } from './locked.tsx';
 export { LookingBar } from './looking-bar.tsx';
@@ -12,4 +13,3 @@ export { ReadAhead } from './read-ahead.tsx';
 export { RowColour } from './row-colour.tsx';
 export { SavingNotice } from './saving-notice.tsx';
 export { Sheets } from './sheets.tsx';
-export { SmallMap } from './small-map.tsx';

@@ -1,3 +1,4 @@
+import { signal } from '@preact/signals';
 import type { Reading } from '../../app/in-hand/reading.ts';
 import { isLastBindOff, ownWordsOf, sectionOf } from '../../app/in-hand/row-now.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
@@ -23,9 +24,14 @@ function saysWholeRow(part: PlannedPart, row: PlannedRow): string {
   });
 }
 
+/** What is done before a row; nothing until the file that knows it has come. */
+export const saysBefore = signal<(read: Reading) => string>(() => '');
+
 /** The row that is read; where none is left, that the part with this title is done. */
 export const saysReading = (read: Reading | undefined, title: string): string =>
-  read ? saysWholeRow(read.part, read.row) : say('knitting.announceEnd', { part: title });
+  read
+    ? `${saysBefore.value(read)} ${saysWholeRow(read.part, read.row)}`.trim()
+    : say('knitting.announceEnd', { part: title });
 
 /** The section's name; the one-row section of the bind-off is ours, not the recipe's. */
 export function saysSection(part: PlannedPart, row: PlannedRow): string {

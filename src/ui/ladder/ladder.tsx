@@ -6,37 +6,44 @@ import { saysNumber } from '../../words/numbers.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
-import { Icon } from '../icon/icon.tsx';
+import { Icon, type IconName } from '../icon/icon.tsx';
 import type { Rung } from './rows-ahead.ts';
+
+/** Something done before a row, in a word or two. */
+export interface RungMark {
+  readonly icon: IconName;
+  readonly text: string;
+}
 
 export interface LadderProps {
   /** from `rowsAhead` */
   readonly rungs: readonly Rung[];
-  /** the colour of a row, where rows have one */
-  readonly colour?: ((row: number) => string | undefined) | undefined;
+  /** what is done before a row */
+  readonly marksOf?: ((row: PlannedRow) => readonly RungMark[]) | undefined;
   /** a rung was tapped, to be read */
   readonly onRead?: ((row: number) => void) | undefined;
 }
 
 /** The rows ahead, the next one first. Needs the catalogues 'ui', 'craft' and 'row'. */
-export function Ladder({ rungs, colour, onRead }: LadderProps) {
+export function Ladder({ rungs, marksOf, onRead }: LadderProps) {
   return (
     <ol class="ladder" aria-label={say('ui.nextRows')}>
       {rungs.map((rung) =>
         'row' in rung ? (
           <li key={rung.row.n} class={`rung${rung.row.shaping.length > 0 ? ' rung-shaping' : ''}`}>
+            <Marks marks={marksOf?.(rung.row) ?? []} />
             {onRead ? (
               <button class="rung-inside" type="button" onClick={() => onRead(rung.row.n)}>
-                <RungWords row={rung.row} colour={newColour(colour, rung.row)} />
+                <RungWords row={rung.row} />
               </button>
             ) : (
               <div class="rung-inside">
-                <RungWords row={rung.row} colour={newColour(colour, rung.row)} />
+                <RungWords row={rung.row} />
               </div>
             )}
           </li>
         ) : (
-          <li key="passed" class="rung-passed">
+          <li key={`passed ${rung.from}`} class="rung-passed">
             {say('ui.rowsBetween', { count: rung.plainRows })}
           </li>
         ),
@@ -45,23 +52,33 @@ export function Ladder({ rungs, colour, onRead }: LadderProps) {
   );
 }
 
-/** Of four rungs three stay with each row: they are not gone through again. */
-function RungWords({ row, colour }: { readonly row: PlannedRow; readonly colour: string | undefined }) {
-  return useMemo(() => wordsOf(row, colour), [row, colour, speech.value]);
+/** Before the row: above its words. */
+function Marks({ marks }: { readonly marks: readonly RungMark[] }) {
+  if (marks.length === 0) return null;
+  return (
+    <ul class="rung-marks" role="list">
+      {marks.map(({ icon, text }) => (
+        <li key={text}>
+          <Icon name={icon} size="s" />
+          {text}
+        </li>
+      ))}
+    </ul>
+  );
 }
 
-/** Only where a stripe begins. */
-const newColour = (colour: LadderProps['colour'], { n }: PlannedRow): string | undefined =>
-  colour?.(n) === colour?.(n - 1) ? undefined : colour?.(n);
+/** Of four rungs three stay with each row: they are not gone through again. */
+function RungWords({ row }: { readonly row: PlannedRow }) {
+  return useMemo(() => wordsOf(row), [row, speech.value]);
+}
 
-function wordsOf(row: PlannedRow, colour: string | undefined) {
+function wordsOf(row: PlannedRow) {
   const shaping = saysShaping(row);
   return (
     <>
       <span class="rung-number">{saysNumber(row.n)}</span>
       <span class="rung-side">{saysSide(row.side)}</span>
       <span class="rung-row">
-        {colour !== undefined && <b>{colour}: </b>}
         {saysRow(row.steps)}
         {shaping && (
           <strong class="rung-word">

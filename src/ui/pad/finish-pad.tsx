@@ -5,7 +5,7 @@ import { useFinger } from './finger.ts';
 
 /** How the pad tells a shaping row: by notches cut where the drawing has them, by hatching, by a sign, then by colour. */
 export interface PadShaping {
-  /** side of the drawing, right side facing */
+  /** as the work lies in her lap */
   readonly notch: 'left' | 'right' | 'both' | 'across';
   readonly turn: 'decrease' | 'increase' | 'both';
 }

@@ -46,6 +46,10 @@ const table: Readonly<
   },
 };
 
+/** The fabric as its other side shows it. */
+export const turnedOver = (fabric: FabricName): FabricName =>
+  fabric === 'stocking' ? 'reverse stocking' : fabric === 'reverse stocking' ? 'stocking' : fabric;
+
 /**
  * The tile of a fabric. Where a stitch would be too small to see, a tile stands for a whole number of them in both
  * directions, so that the drawing stays to scale and never shimmers: `least` is the smallest tile, mm.

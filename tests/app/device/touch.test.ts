@@ -6,7 +6,7 @@ import { buzz, buzzOf, tick } from '../../../src/app/device/touch.ts';
 
 afterEach(() => vi.unstubAllGlobals());
 
-const feels: readonly Feel[] = ['plain', 'shaping', 'section end', 'part end'];
+const feels: readonly Feel[] = ['plain', 'shaping', 'before row', 'section end', 'part end'];
 const sum = (list: readonly number[]) => list.reduce((all, one) => all + one, 0);
 
 describe('what the hand feels', () => {

@@ -11,7 +11,6 @@ import {
   reading,
   summaryInHand,
   toWork,
-  workedInHand,
 } from '../../../src/app/in-hand/reading.ts';
 import { openApp } from '../open-app.ts';
 
@@ -34,13 +33,12 @@ describe('a row finished', () => {
     const { back } = await openApp();
     await openMake(back);
     await finishRow();
-    const all = { keyInHand, noSuchMake, partInHand, summaryInHand, workedInHand, atStart, atEnd, isLooking };
+    const all = { keyInHand, noSuchMake, partInHand, summaryInHand, atStart, atEnd, isLooking };
     expect(await heard({ ...all, reading, toWork }, finishRow)).toEqual({
       keyInHand: 0,
       noSuchMake: 0,
       partInHand: 0,
       summaryInHand: 0,
-      workedInHand: 1,
       atStart: 0,
       atEnd: 0,
       isLooking: 0,

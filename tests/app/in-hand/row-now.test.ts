@@ -27,6 +27,11 @@ describe('what the hand is told after a row', () => {
   it('is both where a section ends and shaping comes', () =>
     expect(feelsAt(back, 116)).toEqual(['section end', 'shaping']));
 
+  it('tells that something is done before the row, instead of an end and before what the row is', () => {
+    expect(feelsAt(back, 1, true)).toEqual(['before row']);
+    expect(feelsAt(back, 116, true)).toEqual(['before row', 'shaping']);
+  });
+
   it('is the end of the part where no row comes', () => expect(feelsAt(back, 192)).toEqual(['part end']));
 });
 

@@ -1,0 +1,70 @@
+import { signal } from '@preact/signals';
+import { changesBefore, type PlannedChange } from '../../knit/piece/before-row.ts';
+import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
+import { coloursOf } from '../../knit/yarn/stripes.ts';
+import { type MakeKey, parseMakeKey } from '../../progress/log.ts';
+import { garmentInHand, inHand } from '../state.ts';
+import { keyInHand, makeInHand } from './make-in-hand.ts';
+import type { Reading } from './reading.ts';
+import type { NoteOnRow } from './row-notes.ts';
+
+/** What has to be done or known before a row is worked. */
+export type BeforeRow =
+  | PlannedChange
+  | { readonly kind: 'colour'; readonly colour: string }
+  | Pick<NoteOnRow, 'kind' | 'text' | 'make'>;
+
+interface NotesOfMake {
+  readonly make: MakeKey;
+  readonly notes: readonly NoteOnRow[];
+}
+
+/** Her notes and lifelines on the part in hand, once they are read. */
+export const notesInHand = signal<NotesOfMake | undefined>(undefined);
+
+/** The part in hand as it stands: as high as the tension says, or as she measured it; undefined until the garment is read. */
+export const partAsItStands = (): PlannedPart | undefined =>
+  makeInHand()?.parts[inHand.value?.place.part ?? -1];
+
+/** Lengths are told only where somebody measured a tension. */
+export const hasTension = (): boolean => makeInHand()?.recipe.gauge !== undefined;
+
+/** All that comes before a row of the part in hand, in the order in which it is done. */
+export function beforeRow({ part, row }: Reading): readonly BeforeRow[] {
+  const own = partAsItStands();
+  const planned = changesBefore(own?.rows[row.n - 1] ? own : part, row).filter(
+    ({ kind }) => kind !== 'measure' || hasTension(),
+  );
+  const colour = colourBefore(part, row.n);
+  return [
+    ...planned,
+    ...(colour === undefined ? [] : [{ kind: 'colour', colour } as const]),
+    ...notesBefore(row),
+  ];
+}
+
+/** The colours that the garment's stripes give to the rows of the part in hand; undefined where it has none. */
+export function coloursInHand(part: PlannedPart): ((row: number) => string | undefined) | undefined {
+  const garment = garmentInHand.value?.garment;
+  const id = parseMakeKey(keyInHand.value ?? '');
+  if (!garment?.stripes?.length || id?.garment !== garment.id) return undefined;
+  return coloursOf(garment, id.piece, makeInHand()?.parts ?? [part], part);
+}
+
+/** The colour that is taken up before a row (from 1), where it is another than that of the row before. */
+export function colourBefore(part: PlannedPart, row: number): string | undefined {
+  const colourAt = coloursInHand(part);
+  const [last, colour] = [colourAt?.(row - 1), colourAt?.(row)];
+  // garments from before stripes went on through the parts have no colour for the set-up
+  return colour === last || (row === 1 && last === undefined) ? undefined : colour;
+}
+
+function notesBefore({ n }: PlannedRow): readonly BeforeRow[] {
+  const found = notesInHand.value;
+  return found?.make === keyInHand.value ? (found?.notes.filter(({ row }) => row === n) ?? []) : [];
+}
+
+/** The first row after one at which something is done before it. */
+export function nextWithBefore(part: PlannedPart, after: number): PlannedRow | undefined {
+  return part.rows.find((row) => row.n > after && beforeRow({ part, row }).length > 0);
+}

@@ -1,0 +1,63 @@
+import { type BeforeRow as Before, beforeRow } from '../../app/in-hand/before-row.ts';
+import { keyInHand } from '../../app/in-hand/make-in-hand.ts';
+import type { Reading } from '../../app/in-hand/reading.ts';
+import { parseMakeKey } from '../../progress/log.ts';
+import { Icon, type IconName } from '../../ui/icon/icon.tsx';
+import { saysLength } from '../../words/measures.ts';
+import { saysNeedle } from '../../words/needle.ts';
+import { say } from '../../words/say.ts';
+import { saysBefore } from './says-place.ts';
+
+// a voice and a reader's own say it too, as soon as it is known here
+saysBefore.value = (read) => {
+  const all = beforeRow(read);
+  return all.length === 0
+    ? ''
+    : `${say('lap.before', { row: read.row.n })} ${all.map((one) => saysOne(one, read)).join('; ')}.`;
+};
+
+/** What is done before the row that is read, on a card of its own that goes with the row. */
+export function BeforeRow({ read }: { readonly read: Reading }) {
+  const all = beforeRow(read);
+  if (all.length === 0) return null;
+  return (
+    <section class="before-row" aria-label={say('lap.before', { row: read.row.n })}>
+      <ul role="list">
+        {all.map((one, i) => (
+          <li key={saysOne(one, read)}>
+            <Icon name={iconOf[one.kind]} />
+            <span>
+              {i === 0 && `${say('lap.before', { row: read.row.n })} `}
+              {saysOne(one, read)}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+export const iconOf = {
+  needle: 'needle',
+  measure: 'measure',
+  colour: 'yarn',
+  note: 'note',
+  lifeline: 'lifeline',
+} as const satisfies Readonly<Record<Before['kind'], IconName>>;
+
+function saysOne(one: Before, { row }: Reading): string {
+  if (one.kind === 'needle') return say('lap.changeNeedle', { size: saysNeedle(one.mm) });
+  if (one.kind === 'measure') return say('lap.measure', { length: saysLength(one.mm) });
+  if (one.kind === 'colour') return say('lap.changeColour', { colour: one.colour });
+  const own = one.make === parseMakeKey(keyInHand.value ?? '')?.make;
+  const from = own ? '' : `${say('count.fromMake', { make: one.make })}: `;
+  return from + (one.kind === 'lifeline' ? say('count.lifelineRow', { row: row.n - 1 }) : one.text);
+}
+
+/** In a word or two, for the rows ahead. */
+export function saysMark(one: Before): string {
+  if (one.kind === 'needle') return say('lap.markNeedle', { size: saysNeedle(one.mm) });
+  if (one.kind === 'measure') return say('lap.markMeasure', { length: saysLength(one.mm) });
+  if (one.kind === 'colour') return say('lap.changeColour', { colour: one.colour });
+  return one.text;
+}

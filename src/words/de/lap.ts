@@ -1,0 +1,23 @@
+import type { words as english } from '../en/lap.ts';
+import type { Translation } from '../message.ts';
+
+export const words: Translation<typeof english> = {
+  before: 'Vor Reihe {row}:',
+  changeNeedle: 'zu Nadel {size} wechseln',
+  changeColour: 'zu {colour} wechseln',
+  measure: 'messen, geplant sind {length}',
+  colour: 'in {colour}',
+  nextShaping: {
+    one: 'Die nächste Reihe formt: {shaping}',
+    other: 'Formen in {count} Reihen, Reihe {row}: {shaping}',
+  },
+  noMoreShaping: 'Kein Formen mehr in diesem Teil',
+  view: '{where}, zu dir zeigt die {side}. {next}',
+  rowsTo: { one: '{count} Reihe', other: '{count} Reihen' },
+  soFar: 'bis hier',
+  toEndOf: 'bis Ende {section}',
+  toEnd: 'bis zum Ende',
+  toRow: 'bis Reihe {row}',
+  markNeedle: 'Nadel {size}',
+  markMeasure: 'messen: {length}',
+};

@@ -1,0 +1,148 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { dist } from '../run/built.ts';
+import { serve } from '../run/serve.ts';
+import { openPhone, removeProfiles } from './drive.ts';
+import { type Knitter, knitterAt } from './knitter.ts';
+import * as sights from './sights.ts';
+import { until } from './until.ts';
+
+let page: Page;
+let knitter: Knitter;
+let end: () => Promise<unknown>;
+
+beforeAll(async () => {
+  const host = await serve({ root: dist });
+  const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
+  page = phone.page;
+  knitter = knitterAt(page, host.url);
+  await knitter.openSample();
+  end = async () => {
+    await phone.close();
+    await host.close();
+    removeProfiles();
+  };
+}, 60_000);
+
+afterAll(() => end());
+
+const atRow = async (row: number) => {
+  await sights.atRow(page, knitter, row);
+  await knitter.shows(row);
+};
+
+const text = (selector: string) => page.locator(selector).innerText();
+
+describe('a row that is only read', () => {
+  it('stands in the heading, and is said to be only read; the place is told apart from it', async () => {
+    await atRow(119);
+    await knitter.open('#/k/sample/back/0/1?row=191');
+    await page.getByText('You are reading row 191').waitFor();
+    expect(await text('.knitting-row')).toContain('Row 191 of 192');
+    expect(await text('.knitting-row')).toContain('only read');
+    await page.getByRole('button', { name: 'Back to row 119' }).tap();
+    await knitter.shows(119);
+    expect(await text('.knitting-row')).not.toContain('only read');
+  });
+});
+
+describe('what changes before a row', () => {
+  it('stands on a card before that row alone, with a mark in the rows ahead; the needle is said nowhere else', async () => {
+    await atRow(17);
+    const mark = page.locator('.rung', { hasText: '19' }).locator('.rung-marks');
+    await mark.waitFor();
+    expect(await mark.innerText()).toContain('US 6 (4 mm) needle');
+    expect(await text('.row-place')).not.toContain('needle');
+    await knitter.knit(2);
+    const card = page.locator('.before-row');
+    await card.waitFor();
+    expect(await card.innerText()).toBe('Before row 19: change to the US 6 (4 mm) needle');
+    await until(
+      () => page.locator('[role="status"].spoken').first().innerText(),
+      (said) =>
+        said.startsWith('Before row 19: change to the US 6 (4 mm) needle. Row 19 of 192, right side.'),
+    );
+    await knitter.knit(1);
+    await card.waitFor({ state: 'detached' });
+  });
+
+  it('leaves the count where it is', async () => {
+    const top = () => page.locator('.row-count').evaluate((it) => Math.round(it.getBoundingClientRect().top));
+    await atRow(18);
+    await page.locator('.ladder').waitFor();
+    const before = await top();
+    await knitter.knit(1);
+    await page.locator('.before-row').waitFor();
+    expect(await top()).toBe(before);
+  });
+
+  it('has a measuring point, and her own note', async () => {
+    await atRow(117);
+    await until(
+      () => text('.before-row'),
+      (said) => said === 'Before row 117: measure, 16¼ in as planned',
+    );
+    await knitter.open('#/k/sample/back/0/1/notes');
+    await page.getByRole('textbox').first().fill('try it on');
+    await page.getByRole('button', { name: 'Keep the note' }).tap();
+    await knitter.open('#/k/sample/back/0/1');
+    await until(
+      () => text('.before-row'),
+      (said) => said.includes('16¼ in as planned') && said.includes('try it on'),
+    );
+  });
+});
+
+describe('the lap window', () => {
+  it('tells the side that faces her and the next shaping, and a touch goes down to the map', async () => {
+    await atRow(120);
+    const lap = page.locator('.lap');
+    const name = () => lap.getAttribute('aria-label');
+    expect(await until(name, (said) => said !== null)).toBe(
+      'Where you are, as the wrong side faces you. Next row is a shaping row: decrease at both edges',
+    );
+    expect(await lap.locator('.lap-mark').getAttribute('d')).toBe('');
+    await knitter.knit(1);
+    await until(name, (said) => said?.includes('as the right side faces you') ?? false);
+    expect(await lap.locator('.lap-mark').getAttribute('d')).toMatch(/^M.+M/);
+    await page.locator('.place-map svg').first().waitFor();
+    await lap.tap();
+    await until(
+      () => page.locator('.place-map').evaluate((it) => it.getBoundingClientRect().top),
+      (top) => top < 400,
+    );
+  });
+});
+
+describe('the count', () => {
+  it('says beside it by how much a shaping row changes it, and nothing beside a plain one', async () => {
+    await atRow(119);
+    expect(await text('.row-after')).toMatch(/104\s+stitches after this row\s+2 fewer than now/);
+    await knitter.knit(1);
+    expect(await text('.row-after')).not.toMatch(/fewer|more/);
+  });
+});
+
+describe('lengths beside the rows', () => {
+  it('are what is knitted, to the end of the section, to what comes next: rows by hand', async () => {
+    // 18 rows of rib of 30 to 100 mm and 80 of 28 to 100 mm: 345.7 mm; 18 more of these to row 117: 64.3 mm
+    await atRow(99);
+    const lengths = page.locator('.lengths');
+    await until(
+      () => lengths.innerText(),
+      (said) => /so far\s+13½ in\s+to the end of body\s+2½ in\s+to row 117\s+2½ in/.test(said),
+    );
+  });
+});
+
+describe('the first row on a small phone', () => {
+  it('has its words, its count and what is counted whole above the pad', async () => {
+    await page.setViewportSize({ width: 320, height: 640 });
+    await knitter.open('#/k/sample/front/0/1');
+    await page.getByText('Before row 1').waitFor();
+    const foot = (await page.locator('.screen-foot').boundingBox())?.y ?? 0;
+    const label = await page.locator('.row-count-words').boundingBox();
+    expect((label?.y ?? 0) + (label?.height ?? 0)).toBeLessThanOrEqual(foot);
+    expect(label?.y ?? 0).toBeGreaterThan(0);
+  });
+});

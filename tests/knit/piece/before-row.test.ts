@@ -1,0 +1,81 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { changesBefore, lengthsAt, lengthTo } from '../../../src/knit/piece/before-row.ts';
+import { plan } from '../../../src/knit/piece/plan.ts';
+import type { PlannedPart } from '../../../src/knit/piece/planned.ts';
+import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
+import { told } from '../../told.ts';
+
+/** 10 rows of rib, 30 plain rows, then 6 rows with two decreases; a row is 4 mm high, in the rib 100/30 mm. */
+const made = plan({
+  name: 'Back',
+  makes: 1,
+  gauge: { stitches: 20, rows: 25, fabric: 'stocking', needle: 4 },
+  gauges: { 'rib 1x1': { stitches: 20, rows: 30 } },
+  parts: [
+    {
+      name: 'Back',
+      from: { castOn: 40 },
+      end: 'hold',
+      sections: [
+        { name: 'rib', rows: 10, fabric: 'rib 1x1', needle: 3.5, shaping: [] },
+        { name: 'body', rows: 30, fabric: 'stocking', needle: 4, shaping: [] },
+        {
+          name: 'armholes',
+          rows: 6,
+          fabric: 'stocking',
+          needle: 4,
+          shaping: [{ kind: 'edge', edge: 'both', by: -1, rows: [1, 3], inset: 1, lean: 'mirrored' }],
+        },
+      ],
+    },
+  ],
+});
+if (!made.ok) throw new Error(told(made.faults));
+const part = made.value.parts[0] as PlannedPart;
+const before = (n: number) => changesBefore(part, part.rows[n - 1] as PlannedPart['rows'][number]);
+
+describe('what the plan changes before a row', () => {
+  it('is the needle where another one comes, and nothing on the rows that go on with it', () => {
+    expect(before(11)).toEqual([{ kind: 'needle', mm: 4 }]);
+    expect([2, 10, 12, 40].flatMap(before)).toEqual([]);
+  });
+
+  it('is a measuring point where a long stretch ends and shaping begins: 10 rows of 100/30 mm and 30 of 4 mm', () => {
+    const [point, ...more] = before(41);
+    expect(more).toEqual([]);
+    expect(point).toMatchObject({ kind: 'measure' });
+    expect(point && 'mm' in point ? point.mm : 0).toBeCloseTo((10 * 100) / 30 + 120, 6);
+  });
+
+  it('is nothing before row 1: what is done there is the set-up', () => expect(before(1)).toEqual([]));
+
+  it('is a change of needle wherever the needle of the row before is another, for any piece', () => {
+    fc.assert(
+      fc.property(knittableRecipe(), ({ recipe }) => {
+        const any = plan(recipe);
+        if (!any.ok) throw new Error(told(any.faults));
+        for (const one of any.value.parts) {
+          const told = one.rows.filter((row) =>
+            changesBefore(one, row).some(({ kind }) => kind === 'needle'),
+          );
+          const needles = one.rows.filter((row, i) => i > 0 && one.rows[i - 1]?.needle !== row.needle);
+          expect(told).toEqual(needles);
+        }
+      }),
+      { numRuns: 40, seed: 22, endOnFailure: true },
+    );
+  });
+});
+
+describe('lengths beside the rows', () => {
+  it('are what is knitted, what is left of the section, and what lies before a row: by hand', () => {
+    expect(lengthsAt(part, 0)).toEqual({ soFar: 0, toGo: expect.closeTo(1000 / 30, 6) });
+    expect(lengthsAt(part, 20)).toEqual({
+      soFar: expect.closeTo(1000 / 30 + 40, 6),
+      toGo: expect.closeTo(80, 6),
+    });
+    expect(lengthTo(part, 20, 41)).toBeCloseTo(80, 6);
+    expect(lengthsAt(part, 46)).toEqual({ soFar: expect.closeTo(1000 / 30 + 144, 6), toGo: 0 });
+  });
+});
