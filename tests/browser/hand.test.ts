@@ -310,6 +310,6 @@ describe('stripes', () => {
       await goTo(page, knitter, 19);
       await page.locator('.ladder .rung-marks', { hasText: 'weld' }).first().waitFor();
       await knitter.knit(2);
-      await page.locator('.before-row', { hasText: 'Before row 3: change to weld' }).waitFor();
+      await page.locator('.before-row', { hasText: 'Before row 21: change to weld' }).waitFor();
     }));
 });
