@@ -92,29 +92,39 @@ function closedPanel(
   const { from } = parting.edge;
   const stitches = (countBefore(counts, steps, from) - parting.middle) / 2;
   const neckSteps = stepsAlong([parting.edge]);
-  const side = (edge: 'right' | 'left', partName: string): PartRecipe =>
-    cutPart(stretches, {
+  const inRow = boundOffInRow(parting.middle, opening > 0);
+  const level = { pair: from, by: -inRow, as: 'group' } as const;
+  const side = (edge: 'right' | 'left', partName: string): PartRecipe => {
+    const taken = stitches + (edge === 'left' ? inRow : 0);
+    return cutPart(stretches, {
       name: partName,
-      from: { part: name, stitches, edge },
+      from: { part: name, stitches: taken, edge },
       end: 'bind off',
       pairs: [from, pairs],
-      right: edge === 'right' ? steps : neckSteps,
+      right: edge === 'right' ? steps : inRow > 0 ? [level, ...neckSteps] : neckSteps,
       left: edge === 'right' ? neckSteps : steps,
-      stitches,
+      stitches: taken,
       extraRow: edge === 'left' && counts.shoulder.length > 1 && !shoulderFacts(design.shoulder).turns,
     });
+  };
   const parts = [
     body('split', from),
     side('right', names[0]),
-    ...middlePart(name, parting, opening > 0),
+    ...(inRow > 0 ? [] : middlePart(name, parting, opening > 0)),
     side('left', names[1]),
   ];
   return { parts, edges: [...sides.edges, neck.edge], neck };
 }
 
-/** The one stitch at the point of a V rests for the band; a wider middle is bound off. */
+/**
+ * Stitches in the middle of a neck that are bound off in the first row of the side at the left edge: the yarn is joined
+ * there once, and the row goes on to its end; common practice, no published source.
+ */
+const boundOffInRow = (middle: number, isOpening: boolean): number => (middle > 1 && !isOpening ? middle : 0);
+
+/** The one stitch at the point of a V rests for the band; below an opening it is bound off. */
 function middlePart(name: string, { middle }: Neck, isOpening: boolean): readonly PartRecipe[] {
   if (middle === 0) return [];
   const from = { part: name, stitches: middle, edge: 'middle' } as const;
-  return [{ name: 'neck', from, sections: [], end: middle === 1 && !isOpening ? 'hold' : 'bind off' }];
+  return [{ name: 'neck', from, sections: [], end: isOpening ? 'bind off' : 'hold' }];
 }

@@ -235,7 +235,10 @@ export function layLine(all: Boundaries, line: Line): LaidLine & { readonly miss
   };
 }
 
-/** A slant that goes on from one part into the next is one slant: parts of one edge that lie above each other are measured as one. */
+/**
+ * A slant that goes on from one part into the next is one slant: parts of one edge that lie above each other are measured
+ * as one. What lies level by itself, as the middle of a neck, is no part of a slant.
+ */
 function mmOf(laid: readonly Laid[]): number {
   let mm = 0;
   let run: Bit[] = [];
@@ -247,8 +250,8 @@ function mmOf(laid: readonly Laid[]): number {
   };
   for (const one of laid) {
     const isSide = one.stretch.edge === 'right' || one.stretch.edge === 'left';
-    if (!isSide || last?.stretch.edge !== one.stretch.edge || last.stretch.reversed || one.stretch.reversed)
-      flush();
+    const goesOn = last?.stretch.edge === one.stretch.edge && last.stretch.level !== 'only';
+    if (!isSide || !goesOn || last?.stretch.reversed || one.stretch.reversed) flush();
     if (isSide) {
       if (run.length === 0) first = one;
       run.push(...one.bits);

@@ -1,6 +1,6 @@
 import type { PlannedPart } from '../piece/planned.ts';
 import type { Edge } from '../piece/recipe.ts';
-import { endOf } from './boundary.ts';
+import { endOf, sideBits } from './boundary.ts';
 import { chainAt, FoundSide } from './found-side.ts';
 import type { Line, Stretch } from './joint.ts';
 import { type PanelEdges, turnedRound, type Underarm } from './piece-edges.ts';
@@ -74,7 +74,11 @@ export class FoundPanel implements PanelEdges {
     const inner = outer === 'right' ? 'left' : 'right';
     const leaf = this.leaf(outer);
     const own = this.stretch(leaf, inner);
-    const side: Line = this.about.isHalf ? [{ ...own, shaped: 'after' }] : [own];
+    const side: Line = this.about.isHalf
+      ? [{ ...own, shaped: 'after' }]
+      : outer === 'left' && this.beginsWithMiddle()
+        ? [{ ...own, level: 'without' }]
+        : [own];
     const top: Line = tip ? [this.stretch(leaf, 'top')] : [];
     return [...side, ...(outer === 'right' ? turnedRound(top) : top)];
   }
@@ -85,9 +89,19 @@ export class FoundPanel implements PanelEdges {
   }
 
   middle(): Line {
+    if (this.beginsWithMiddle()) return [{ ...this.stretch(this.leaf('left'), 'right'), level: 'only' }];
     return this.about.parts
       .filter(({ from }) => 'part' in from && from.edge === 'middle')
       .map((part) => this.stretch(part, 'top'));
+  }
+
+  /** The stitches in the middle of the neck are bound off in the first row of its left side, not as a part of their own. */
+  private beginsWithMiddle(): boolean {
+    const leaf = this.leaf('left');
+    if (!leaf || this.about.isHalf || !this.isParted('left')) return false;
+    if (this.about.parts.some(({ from }) => 'part' in from && from.edge === 'middle')) return false;
+    const [first] = sideBits(leaf, 'right');
+    return first?.level === true && first.row === 1;
   }
 
   wholeNeck(): Line {

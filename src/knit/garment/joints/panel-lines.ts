@@ -58,9 +58,12 @@ export class PanelLines implements PanelEdges {
   neckSide(outer: Edge, tip: boolean): Line {
     const leaf = this.leaf(outer);
     const inner = outer === 'right' ? 'left' : 'right';
-    const side = this.isHalf
-      ? { ...this.stretch(leaf, inner), shaped: 'after' as const }
-      : this.stretch(leaf, inner);
+    const own = this.stretch(leaf, inner);
+    const side: Stretch = this.isHalf
+      ? { ...own, shaped: 'after' }
+      : outer === 'left' && this.boundOffInRow() > 0
+        ? { ...own, level: 'without' }
+        : own;
     const top = this.stretch(leaf, 'top');
     const isFlat = this.isHalf && this.neck > 0;
     const [from, to] = this.neckOfTop(outer);
@@ -77,7 +80,8 @@ export class PanelLines implements PanelEdges {
   /** What is bound off or rests at the middle of a neck. */
   middle(): Line {
     const part = this.recipe.parts.find(({ from }) => 'part' in from && from.edge === 'middle');
-    return part ? [this.stretch(part, 'top')] : [];
+    if (part) return [this.stretch(part, 'top')];
+    return this.boundOffInRow() > 0 ? [{ ...this.stretch(this.leaf('left'), 'right'), level: 'only' }] : [];
   }
 
   /** The whole neck, from the right to the left; of a whole panel only. */
@@ -104,6 +108,15 @@ export class PanelLines implements PanelEdges {
       right: half('right', 'after'),
       edges: [...turnedRound(half('right', 'before')), ...this.middle(), ...half('left', 'before')],
     };
+  }
+
+  /** Stitches in the middle of a neck that the left side begins with: it takes so many more than the right one. */
+  private boundOffInRow(): number {
+    const shares = (['left', 'right'] as const).map((edge) => {
+      const from = this.recipe.parts.find((part) => 'part' in part.from && part.from.edge === edge)?.from;
+      return from && 'part' in from ? from.stitches : 0;
+    });
+    return (shares[0] ?? 0) - (shares[1] ?? 0);
   }
 
   private isParted = (): boolean => this.recipe.parts.length > 1 || (this.isHalf && this.neck === 0);

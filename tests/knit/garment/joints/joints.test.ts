@@ -8,7 +8,7 @@ import { drafted } from '../spelled.ts';
 const all: Partial<Readonly<Record<DesignName, readonly string[]>>> = {
   drop: [
     'shoulder: right shoulder top turned (24s 120.0mm) = right shoulder top (24s 120.0mm)',
-    'Neckband 1: 17 of left shoulder left turned (20r 80.0mm); 32 of neck top (32s 160.0mm); 17 of right shoulder right (20r 80.0mm); 40 of right shoulder left turned, neck top, left shoulder right (12r 30s 190.5mm)',
+    'Neckband 1: 17 of left shoulder left turned (20r 80.0mm); 32 of right shoulder right only (32s 160.0mm); 17 of right shoulder right without (20r 80.0mm); 40 of right shoulder left turned, left shoulder right only, left shoulder right without (12r 30s 190.5mm)',
     'shoulder: left shoulder top (24s 120.0mm) = left shoulder top turned (24s 120.0mm)',
     'band: Neckband right (6r 24.0mm) = Neckband left (6r 24.0mm)',
     'armhole: Sleeve top (80s 400.0mm) = Back left armhole, left shoulder left armhole, left shoulder right armhole turned, Front right armhole turned (100r 400.0mm)',
@@ -25,7 +25,7 @@ const all: Partial<Readonly<Record<DesignName, readonly string[]>>> = {
   ],
   indented: [
     'shoulder: right shoulder left shoulder, right shoulder top turned (7r 17s 100.1mm) = right shoulder right shoulder, right shoulder top (6r 17s 96.1mm)',
-    'Neckband 1: 17 of left shoulder left turned (20r 85.8mm); 22 of neck top (22s 110.0mm); 17 of right shoulder right (21r 89.8mm); 38 of right shoulder left turned, neck top, left shoulder right (13r 30s 194.5mm)',
+    'Neckband 1: 17 of left shoulder left turned (20r 85.8mm); 22 of right shoulder right only (22s 110.0mm); 17 of right shoulder right without (21r 89.8mm); 38 of right shoulder left turned, left shoulder right only, left shoulder right without (13r 30s 194.5mm)',
     'shoulder: left shoulder right shoulder, left shoulder top (6r 17s 96.1mm) = left shoulder left shoulder, left shoulder top turned (7r 17s 100.1mm)',
     'band: Neckband right (6r 24.0mm) = Neckband left (6r 24.0mm)',
     'armhole: Sleeve right top, Sleeve top, Sleeve left top turned (16r 80s 464.0mm) = Back left armhole, left shoulder right armhole turned, Front right armhole turned (100r 14s 470.0mm)',
@@ -64,7 +64,7 @@ const all: Partial<Readonly<Record<DesignName, readonly string[]>>> = {
   'cardigan with a V': [
     'shoulder: Front 2 left shoulder, Front 2 top turned (6r 18s 100.8mm) = right shoulder right shoulder, right shoulder top (6r 18s 100.8mm)',
     'shoulder: Front right shoulder, Front top (6r 18s 100.8mm) = left shoulder left shoulder, left shoulder top turned (7r 18s 104.8mm)',
-    'Front band 1: 82 of Front 2 right before shaping (102r 408.0mm); 34 of Front 2 right after shaping (38r 168.7mm); 39 of right shoulder left turned, neck top, left shoulder right (13r 30s 194.5mm); 34 of Front left after shaping turned (38r 168.7mm); 82 of Front left before shaping turned (102r 408.0mm)',
+    'Front band 1: 82 of Front 2 right before shaping (102r 408.0mm); 34 of Front 2 right after shaping (38r 168.7mm); 39 of right shoulder left turned, left shoulder right only, left shoulder right without (13r 30s 194.5mm); 34 of Front left after shaping turned (38r 168.7mm); 82 of Front left before shaping turned (102r 408.0mm)',
     'armhole: Sleeve right cap without, Sleeve top, Sleeve left cap without turned (60r 32s 410.8mm) = Back left armhole without, Front right armhole without turned (100r 403.6mm)',
     'underarm: Sleeve right cap only (3s 15.0mm) = Back left armhole only (3s 15.0mm)',
     'underarm: Sleeve left cap only (3s 15.0mm) = Front right armhole only (3s 15.0mm)',
@@ -132,7 +132,7 @@ const all: Partial<Readonly<Record<DesignName, readonly string[]>>> = {
   ],
   'from the top down': [
     'shoulder: right shoulder left shoulder, right shoulder top turned (2r 18s 98.0mm) = right shoulder right shoulder, right shoulder top (2r 18s 98.0mm)',
-    'Neckband 1: 20 of left shoulder left turned (20r 5s 98.2mm); 14 of neck top (14s 70.0mm); 20 of right shoulder right (20r 5s 98.2mm); 40 of right shoulder left turned, neck top, left shoulder right (12r 30s 190.5mm)',
+    'Neckband 1: 20 of left shoulder left turned (20r 5s 98.2mm); 14 of right shoulder right only (14s 70.0mm); 20 of right shoulder right without (20r 5s 98.2mm); 40 of right shoulder left turned, left shoulder right only, left shoulder right without (12r 30s 190.5mm)',
     'shoulder: left shoulder right shoulder, left shoulder top (2r 18s 98.0mm) = left shoulder left shoulder, left shoulder top turned (2r 18s 98.0mm)',
     'band: Neckband right (6r 24.0mm) = Neckband left (6r 24.0mm)',
     'armhole: Sleeve right cap turned, Sleeve start, Sleeve left cap (60r 32s 410.8mm) = Back left armhole without, left shoulder right armhole turned, Front right armhole without turned (100r 403.6mm)',
