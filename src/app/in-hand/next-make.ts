@@ -1,3 +1,4 @@
+import type { Recipe } from '../../knit/piece/recipe.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import type { GarmentView } from '../state.ts';
 
@@ -5,8 +6,8 @@ export interface NextMake {
   readonly place: PlaceRecord;
   readonly piece: string;
   readonly part: string;
-  /** copies of the piece; 1: there is no need to say which */
-  readonly makes: number;
+  /** the piece's: it tells which copy this is */
+  readonly recipe: Recipe;
 }
 
 /**
@@ -19,7 +20,7 @@ export function nextMake(view: GarmentView, done: PlaceRecord): NextMake | undef
       make.places.flatMap((place, i): NextMake[] => {
         const part = make.parts[i]?.name ?? '';
         if (place.id === done.id || place.rows >= place.total) return [];
-        return [{ place, piece: piece.name, part, makes: piece.makes.length }];
+        return [{ place, piece: piece.name, part, recipe: piece.recipe }];
       }),
     ),
   );

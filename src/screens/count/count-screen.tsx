@@ -75,5 +75,5 @@ export default function CountScreen({ route }: { readonly route: Route }) {
 
 const over = (now: InHand): string => {
   const view = garmentInHand.value?.pieces.find(({ id }) => id === now.place.piece);
-  return saysMake(now.part.piece, now.part.name, now.place.make, view?.makes.length ?? now.place.make);
+  return saysMake(now.part.piece, now.part.name, now.place.make, view?.recipe ?? now.place.make);
 };

@@ -52,7 +52,7 @@ function fellows(): readonly Fellow[] {
       parts.flatMap((part, i): Fellow[] => {
         const place = places[i];
         return place
-          ? [{ key: place.id, name: saysMake(piece.name, part.name, make, piece.makes.length), part, place }]
+          ? [{ key: place.id, name: saysMake(piece.name, part.name, make, piece.recipe), part, place }]
           : [];
       }),
     ),

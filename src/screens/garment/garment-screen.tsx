@@ -80,7 +80,7 @@ function GoOn({ view }: { readonly view: GarmentView }) {
         {say('garment.toMakingUp')}
       </Button>
     );
-  const what = saysMake(piece.name, make.parts[place.part]?.name ?? '', make.make, piece.makes.length);
+  const what = saysMake(piece.name, make.parts[place.part]?.name ?? '', make.make, piece.recipe);
   return (
     <Button kind="main" wide icon="needle" href={hrefToMake(place.id)}>
       {place.rows === 0 ? say('garment.begin', { what }) : say('garment.goOn', { what, row: place.rows + 1 })}

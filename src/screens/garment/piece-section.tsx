@@ -24,7 +24,7 @@ export function PieceSection({ piece }: { readonly piece: PieceView }) {
 }
 
 function Make({ piece, make }: { readonly piece: PieceView; readonly make: MakeView }) {
-  const name = piece.makes.length > 1 ? saysMake(piece.name, '', make.make, piece.makes.length) : piece.name;
+  const name = piece.makes.length > 1 ? saysMake(piece.name, '', make.make, piece.recipe) : piece.name;
   const read = ({ part, row }: RowPlace) => {
     const place = make.places[part];
     if (place) goTo(`${hrefToMake(place.id)}?row=${row}`);
@@ -47,7 +47,7 @@ function Make({ piece, make }: { readonly piece: PieceView; readonly make: MakeV
           <li key={place.id}>
             <PartLink
               place={place}
-              what={saysMake(piece.name, make.parts[i]?.name ?? '', make.make, piece.makes.length)}
+              what={saysMake(piece.name, make.parts[i]?.name ?? '', make.make, piece.recipe)}
             />
           </li>
         ))}

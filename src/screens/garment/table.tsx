@@ -53,7 +53,7 @@ function Tile({ laid: { piece, make, place }, share }: { readonly laid: OnTable;
     <li class="tile-place" style={{ '--share': share.toFixed(2) }}>
       <a class={`tile${place.rows > 0 && !isDone(place) ? ' tile-begun' : ''}`} href={hrefToMake(place.id)}>
         <PieceThumb parts={make.parts} worked={make.places.map(({ rows }) => rows)} />
-        <strong>{saysMake(piece.name, '', make.make, piece.makes.length)}</strong>
+        <strong>{saysMake(piece.name, '', make.make, piece.recipe)}</strong>
         <span class="garment-small">
           {isWhole ? saysTile(make) : `${part} · ${saysTile({ places: [place] })}`}
         </span>

@@ -155,7 +155,7 @@ function RowInHand({ title, id, onLegend }: RowInHandProps) {
 function useTitle({ garment, piece, make }: MakeId, part: PlannedPart): string {
   const view = garmentInHand.value;
   const known = view?.garment.id === garment ? view.pieces.find(({ id }) => id === piece) : undefined;
-  return saysMakeInHand(part, make, known?.makes.length);
+  return saysMakeInHand(part, make, known?.recipe);
 }
 
 function HeadKeys({ onTools }: { readonly onTools: () => void }) {

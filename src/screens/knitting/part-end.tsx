@@ -80,7 +80,7 @@ function Next({ now }: { readonly now: InHand }) {
       </>
     );
   }
-  const what = saysMake(next.piece, next.part, next.place.make, next.makes);
+  const what = saysMake(next.piece, next.part, next.place.make, next.recipe);
   const word = next.place.rows === 0 ? 'partEnd.beginNext' : 'partEnd.continueNext';
   return (
     <>

@@ -2,14 +2,15 @@ import { signal } from '@preact/signals';
 import type { Reading } from '../../app/in-hand/reading.ts';
 import { isLastBindOff, ownWordsOf, sectionOf } from '../../app/in-hand/row-now.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
+import type { Recipe } from '../../knit/piece/recipe.ts';
 import { saysShaping, saysSide, saysStitches } from '../../words/craft.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 import { saysMake } from '../says-make.ts';
 
 /** While only the make itself is read it is not known whether there are more copies; a second one says so itself. */
-export const saysMakeInHand = (part: PlannedPart, make: number, makes = make): string =>
-  saysMake(part.piece, part.name, make, makes);
+export const saysMakeInHand = (part: PlannedPart, make: number, of: number | Recipe = make): string =>
+  saysMake(part.piece, part.name, make, of);
 
 /** What live region and voice say of a row: which, what, how many after it. */
 function saysWholeRow(part: PlannedPart, row: PlannedRow): string {

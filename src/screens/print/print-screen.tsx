@@ -8,6 +8,7 @@ import { PrintSheet } from '../../ui/print/print-sheet.tsx';
 import { saysList } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { GarmentPage } from '../garment-page.tsx';
+import { saysMake } from '../says-make.ts';
 import { saysGauge } from './says-gauge.ts';
 
 /** The plan on paper: one piece (`?piece=id`), or all of them one after the other. */
@@ -33,7 +34,7 @@ function Sheets({ view, only }: { readonly view: GarmentView; readonly only: str
           <PrintSheet
             key={`${piece.id} ${makes[0]?.make}`}
             garment={view.garment.name}
-            piece={groups.length > 1 ? saysNos(piece.name, makes) : piece.name}
+            piece={groups.length > 1 ? saysNos(piece, makes) : piece.name}
             parts={makes[0]?.parts ?? []}
             makes={makes.length}
             colours={coloursOn(view, piece, makes)}
@@ -51,5 +52,7 @@ const coloursOn = ({ garment }: GarmentView, { id }: PieceView, [make]: readonly
     ? (part: PlannedPart) => coloursOf(garment, id, make?.parts ?? [], part)
     : undefined;
 
-const saysNos = (piece: string, makes: readonly StandingMake[]): string =>
-  say('garment.pieceNos', { piece, list: saysList(makes.map(({ make }) => String(make))) });
+const saysNos = ({ name, recipe }: PieceView, makes: readonly StandingMake[]): string =>
+  makes.length === 1
+    ? saysMake(name, '', makes[0]?.make ?? 1, recipe)
+    : say('garment.pieceNos', { piece: name, list: saysList(makes.map(({ make }) => String(make))) });

@@ -59,7 +59,7 @@ function WholeRecord({ view }: { readonly view: GarmentView }) {
         <p>
           {say('record.waiting', {
             list: saysList(
-              waiting.map(({ piece, make }) => saysMake(piece.name, '', make.make, piece.makes.length)),
+              waiting.map(({ piece, make }) => saysMake(piece.name, '', make.make, piece.recipe)),
             ),
           })}
         </p>
@@ -78,7 +78,7 @@ interface MakeCardProps {
 }
 
 function MakeCard({ piece, make, garment, entries }: MakeCardProps) {
-  const title = say('record.make', { piece: piece.name, make: make.make });
+  const title = saysMake(piece.name, '', make.make, piece.recipe);
   const taken = garment.taken?.find((t) => t.piece === piece.name && t.make === make.make);
   return (
     <Card label={title}>

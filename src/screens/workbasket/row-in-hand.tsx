@@ -30,7 +30,7 @@ export function RowInHand({ now }: { readonly now: InHand }) {
         <div class="in-hand-words">
           <p class="in-hand-garment">{garment.name}</p>
           <p class="in-hand-part">
-            {saysMake(part.piece, part.name, place.make, piece?.makes.length ?? place.make)}
+            {saysMake(part.piece, part.name, place.make, piece?.recipe ?? place.make)}
           </p>
           <p>
             {place.rows < place.total

@@ -9,6 +9,7 @@ import { saysGrams, saysYarnLength } from '../../words/measures.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { Guesses } from '../guesses.tsx';
+import { saysMake } from '../says-make.ts';
 import { BallsDrawn } from './balls-drawn.tsx';
 import type { ChangeYarn } from './change-yarn.ts';
 
@@ -61,7 +62,7 @@ export function NeedCard({ need, view, change }: NeedCardProps) {
         <ul class="yarn-lines">
           {need.makes.map((make) => (
             <li key={`${make.piece} ${make.make}`}>
-              {say('yarn.makeLine', { piece: make.piece, make: make.make, amount: saysAmount(make) })}
+              {say('yarn.makeLine', { what: saysMakeOf(make, garment), amount: saysAmount(make) })}
             </li>
           ))}
         </ul>
@@ -98,6 +99,9 @@ const basis = {
 
 const saysBasis = (need: YarnNeed): string => say(basis[need.basis]);
 
+const saysMakeOf = ({ piece, make }: Pick<PieceYarn, 'piece' | 'make'>, { pieces }: GarmentRecord): string =>
+  saysMake(piece, '', make, pieces.find(({ recipe }) => recipe.name === piece)?.recipe ?? make);
+
 interface WeightProps {
   readonly make: PieceYarn;
   readonly garment: GarmentRecord;
@@ -114,7 +118,7 @@ function Weight({ make: { piece, make }, garment, change, hint }: WeightProps) {
     });
   return (
     <NumberField
-      label={say('yarn.weighed', { piece, make })}
+      label={say('yarn.weighed', { what: saysMakeOf({ piece, make }, garment) })}
       hint={hint}
       unit={say('yarn.unitGrams')}
       bare

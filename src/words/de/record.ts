@@ -4,8 +4,6 @@ import type { Translation } from '../message.ts';
 export const words: Translation<typeof english> = {
   title: 'Wie es gestrickt wurde',
   reading: 'Das Protokoll wird gelesen …',
-  make: '{piece}, Nr. {make}',
-  part: '{piece}, Nr. {make}: {part}',
   waiting: 'Noch nicht begonnen: {list}',
   rows: '{rows} von {total} Reihen',
   days: 'Vom {from} bis {to}',

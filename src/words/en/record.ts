@@ -2,8 +2,6 @@
 export const words = {
   title: 'As it was knitted',
   reading: 'Reading the log…',
-  make: '{piece}, no. {make}',
-  part: '{piece}, no. {make}: {part}',
   waiting: 'Not begun: {list}',
   rows: '{rows} of {total} rows',
   days: 'From {from} to {to}',

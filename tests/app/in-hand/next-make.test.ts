@@ -13,8 +13,8 @@ function view(worked: Readonly<Record<string, number>> = {}): GarmentView {
     }),
   });
   const pieces = [
-    { id: 'back', name: 'Back', makes: [make('back', 1)] },
-    { id: 'sleeve', name: 'Sleeve', makes: [make('sleeve', 1), make('sleeve', 2)] },
+    { id: 'back', name: 'Back', recipe: { makes: 1 }, makes: [make('back', 1)] },
+    { id: 'sleeve', name: 'Sleeve', recipe: { makes: 2 }, makes: [make('sleeve', 1), make('sleeve', 2)] },
   ];
   return { garment: { id: 'g' }, pieces } as unknown as GarmentView;
 }
@@ -22,7 +22,7 @@ function view(worked: Readonly<Record<string, number>> = {}): GarmentView {
 const after = (id: string, worked: Readonly<Record<string, number>> = {}) => {
   const [piece = '', make] = id.split(' ');
   const next = nextMake(view(worked), { id, piece, make: Number(make) } as never);
-  return next && `${next.place.id}: ${next.piece}, ${next.part}, one of ${next.makes}`;
+  return next && `${next.place.id}: ${next.piece}, ${next.part}, one of ${next.recipe.makes}`;
 };
 
 describe('what to knit after a part', () => {
