@@ -43,6 +43,18 @@ describe('the shortest wording of a row', () => {
     expect(said('p44 ssp p2')).toBe('purl to last 4 sts, ssp, p2');
   });
 
+  it('says of the last stitches that they run to the end where they are two and none are wider; one is counted', () => {
+    expect(said('p1 k2')).toBe('p1, knit to end');
+    expect(said('p1 k1')).toBe('p1, k1');
+    expect(said('k2 p2')).toBe('k2, purl to end');
+    expect(said('k3 p2')).toBe('k3, p2');
+    // before the last ones eight are as far as is looked for from the end
+    expect(said('k8 p2')).toBe('knit to last 2 sts, p2');
+    expect(said('k7 p2')).toBe('k7, p2');
+    expect(said('k1')).toBe('knit');
+    expect(said('k2tog')).toBe('k2tog');
+  });
+
   it('folds ribs, and says what is left of the last repeat', () => {
     expect(said('k2 p2 k2 p2 k2 p2 k2')).toBe('*k2, p2; repeat from * to last 2 sts, k2');
     expect(said('k1 p1 k1 p1 k1')).toBe('*k1, p1; repeat from * to last st, k1');
