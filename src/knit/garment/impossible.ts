@@ -37,7 +37,7 @@ export function impossiblePanels(design: Design, targets: Targets, counts: Panel
           { field: 'body.crossBack' },
         ),
       );
-    } else if (across < underarm && pairs.armhole > 0 && (underarm - across) / 2 > 3 * pairs.armhole) {
+    } else if (pairs.armhole >= 2 && (underarm - across) / 2 > 3 * pairs.armhole) {
       no(fault('armhole too shallow', { rows: 2 * pairs.armhole }, { field: 'body.armholeDepth' }));
     }
     if (neck > across - 4) {

@@ -4,7 +4,7 @@ import type { Design } from '../../../src/knit/garment/design.ts';
 import { draft } from '../../../src/knit/garment/draft.ts';
 import { even } from './spelled.ts';
 
-const { body, ease, neck, sleeve, frontBand, hem, gauges } = even;
+const { body, ease, neck, sleeve, frontBand, hem, cuff, neckband, armholeBand, gauges } = even;
 
 const said = ({ code, figures, at }: Fault): string =>
   `${[code, ...Object.entries(figures).map(([name, value]) => `${name} ${value}`)].join(', ')} at ${at.field}`;
@@ -165,6 +165,49 @@ describe('a design that cannot be is refused with its figures, at its field', ()
       { silhouette: 'waist', body: { ...body, napeToWaist: 230 } },
       ['waist outside the side, waistMm 330 at lengthMm'],
     ],
+    ['a neck of no width', { neck: { ...neck, widthMm: 0 } }, ['bad length, mostMm 5000 at neck.widthMm']],
+    [
+      'an opening below nothing',
+      { neck: { ...neck, openingMm: -1 } },
+      ['bad length, mostMm 5000 at neck.openingMm'],
+    ],
+    [
+      'a cap with no top',
+      { sleeve: { ...sleeve, capTopMm: 0 } },
+      ['bad length, mostMm 5000 at sleeve.capTopMm'],
+    ],
+    [
+      'borders that cannot be, each at its own field',
+      {
+        cuff: { ...cuff, heightMm: -1 },
+        neckband: { ...neckband, heightMm: -1 },
+        frontBand: { ...frontBand, heightMm: -1 },
+        armholeBand: { ...armholeBand, heightMm: 5001 },
+      },
+      ['cuff', 'neckband', 'frontBand', 'armholeBand'].map(
+        (border) => `bad length, mostMm 5000 at ${border}.heightMm`,
+      ),
+    ],
+    [
+      'an armhole of one pair of rows, said once',
+      { kind: 'vest', body: { ...body, armholeDepth: 8 }, ease: { ...ease, armholeDepth: 0 } },
+      ['armhole too shallow, rows 2 at body.armholeDepth'],
+    ],
+    // 80 − 66 are seven at each side, in two pairs of rows of three each
+    [
+      'an armhole that would lose more than three stitches a pair',
+      {
+        kind: 'vest',
+        body: { ...body, armholeDepth: 16, crossBack: 320 },
+        ease: { ...ease, armholeDepth: 0 },
+      },
+      ['armhole too shallow, rows 4 at body.armholeDepth'],
+    ],
+    [
+      'a neck that leaves one stitch for each shoulder',
+      { neck: { ...neck, widthMm: 330 } },
+      ['neck too wide, neckMm 330, acrossMm 340 at neck.widthMm'],
+    ],
     [
       'a side that is steeper than a stitch a row',
       { silhouette: 'waist', body: { ...body, hip: 2200, waist: 400, napeToWaist: 440 } },
@@ -186,6 +229,15 @@ describe('a design that cannot be is refused with its figures, at its field', ()
       { sleeve: { ...sleeve, capEase: -20 } },
       { body: { ...body, head: 5000 } },
       { needles: { panels: 50, borders: 50 } },
+      { hem: { ...hem, heightMm: 0 }, shoulderDropMm: 0, underarmMm: 0, neck: { ...neck, backDepthMm: 0 } },
+      { sleeve: { ...sleeve, capEase: 50 } },
+      { kind: 'cardigan' as const, frontBand: { ...frontBand, buttons: 60 } },
+      { kind: 'cardigan' as const, frontBand: { ...frontBand, buttons: 0 } },
+      { neck: { ...neck, widthMm: 320 } },
+      { armhole: 'raglan' as const, neck: { ...neck, widthMm: 30 } },
+      // six stitches at each side in two pairs of rows of three each
+      { kind: 'vest' as const, body: { ...body, armholeDepth: 16 }, ease: { ...ease, armholeDepth: 0 } },
+      { lengthMm: 280 },
     ];
     for (const changes of fine) expect(draft({ ...even, ...changes }).ok).toBe(true);
   });
@@ -245,6 +297,29 @@ describe('what is unusual is said with its figures', () => {
       'a shoulder of three stitches',
       { neck: { ...neck, widthMm: 310 } },
       ['narrow shoulder, stitches 3 at neck.widthMm'],
+    ],
+    [
+      'ease of the arm where there is no sleeve',
+      { kind: 'vest', ease: { ...ease, upperArm: 500, wrist: 500 } },
+      [],
+    ],
+    ['a cuff as wide as the arm', { ease: { ...ease, wrist: 140 } }, []],
+    ['a straight sleeve as wide as the arm', { armhole: 'drop', body: { ...body, upperArm: 400 } }, []],
+    [
+      'a straight sleeve a millimetre narrower than the arm',
+      { armhole: 'drop', body: { ...body, upperArm: 401 } },
+      ['sleeve top narrower than the arm, widthMm 400, armMm 401 at body.armholeDepth'],
+    ],
+    ['hips as wide as a long straight hem', { body: { ...body, hip: 800 }, lengthMm: 600 }, []],
+    [
+      'hips a millimetre wider',
+      { body: { ...body, hip: 801 }, lengthMm: 600 },
+      ['narrow at the hip, hipMm 801, hemMm 800 at silhouette'],
+    ],
+    [
+      'a shoulder of two stitches',
+      { neck: { ...neck, widthMm: 320 } },
+      ['narrow shoulder, stitches 2 at neck.widthMm'],
     ],
     [
       'a neck higher in front than behind',
