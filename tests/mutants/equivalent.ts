@@ -156,4 +156,11 @@ export const equivalents: readonly Equivalent[] = [
     after: '/^[\\w-]*$/',
     why: 'an empty text unfolds to nothing, which is as little a garment',
   },
+  {
+    file: 'src/knit/making-up/found-panel.ts',
+    line: 'const [first] = this.armhole(outer, true);',
+    before: 'true',
+    after: 'false',
+    why: 'what is level of its first stretch is said anew',
+  },
 ];

@@ -83,6 +83,15 @@ describe('pace, by hand', () => {
     expect(pace(rowsAt(3, 3, 3, 3, 3), () => 1)).toBeUndefined();
   });
 
+  it('a pause is longer than five minutes, and of slow rows than an hour: to the millisecond', () => {
+    const hair = 1 / 60_000;
+    const counted = (gap: number, pause: number) =>
+      pace(rowsAt(0, gap, 2 * gap, 3 * gap, 3 * gap + pause), () => 1)?.rows;
+    expect([counted(1, 5), counted(1, 5 + hair)]).toEqual([4, 3]);
+    expect([counted(20, 60), counted(20, 60 + hair)]).toEqual([4, 3]);
+    expect([counted(3, 12), counted(3, 12 + hair)]).toEqual([4, 3]);
+  });
+
   it('a row logged in the same moment as the one before is one, in no time', () => {
     expect(pace(rowsAt(0, 2, 2, 4, 6), () => 1)).toMatchObject({ rows: 4, workedMs: 6 * MINUTE });
   });
