@@ -163,4 +163,11 @@ export const equivalents: readonly Equivalent[] = [
     after: 'false',
     why: 'what is level of its first stretch is said anew',
   },
+  {
+    file: 'src/knit/piece/rework/absorb.ts',
+    line: "const more: Edge = times.right > times.left ? 'right' : 'left';",
+    before: '>',
+    after: '>=',
+    why: 'where both edges need as many, neither needs more and none is named',
+  },
 ];

@@ -21,13 +21,13 @@ export function layAnew(
   const step = sorted.every((row) => (row - first) % 2 === 0) ? 2 : 1;
   const order = rhythmOf(sorted);
   const lowest = step === 2 ? 2 - (first % 2) : 1;
-  const wishes: TaperWish[] = [
+  const wishes: (TaperWish & { readonly first: number })[] = [
     { rows: rows - Math.max(0, oldRows - last), times, step, order, first },
     { rows, times, step, order, first },
     { rows, times, step, order, first: lowest },
   ];
   for (const wish of wishes) {
-    const laid = wish.rows < (wish.first ?? 1) ? undefined : taper(wish);
+    const laid = wish.rows < wish.first ? undefined : taper(wish);
     if (laid?.ok) return ok(laid.value.rows);
   }
   const most = Math.max(0, Math.floor((rows - lowest) / step) + 1);

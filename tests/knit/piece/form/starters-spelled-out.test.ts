@@ -72,3 +72,13 @@ it('its ribs are half a millimetre thinner, and never thinner than two', () => {
     starter('back', { gauge: { stitches: 30, rows: 40 }, needle: 2.25, words }).parts[0]?.sections ?? [];
   expect(rib?.needle).toBe('2');
 });
+
+it('a sleeve that would widen more often than it has rows widens on each from the fifth to the sixth before the last', () => {
+  // 57 stitches at either edge over 40 rows
+  const read = formToRecipe(starter('sleeve', { gauge: { stitches: 60, rows: 10 }, needle: 4, words }));
+  const sleeve = read.ok ? read.value.parts[0]?.sections[1] : undefined;
+  expect(sleeve?.rows).toBe(40);
+  expect(sleeve?.shaping).toMatchObject([
+    { edge: 'both', by: 1, rows: Array.from({ length: 30 }, (_, i) => i + 5) },
+  ]);
+});
