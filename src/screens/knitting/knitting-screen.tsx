@@ -77,6 +77,9 @@ interface KnittingProps {
   readonly garment: GarmentSummary;
 }
 
+/** Whether she asked her phone for less that moves. */
+const isStill = () => matchMedia('(prefers-reduced-motion: reduce)').matches;
+
 /** The frame of it all. It is not drawn anew with a row: what a row changes hears of it by itself. */
 function Knitting({ id, part, garment }: KnittingProps) {
   const [sheet, setSheet] = useState<SheetName>();
@@ -85,7 +88,10 @@ function Knitting({ id, part, garment }: KnittingProps) {
   const title = useTitle(id, part);
   useArrival(`${title} · ${garment.name}`);
   useDevices(title);
-  const toMap = useCallback(() => map.current?.scrollIntoView({ behavior: 'smooth' }), []);
+  const toMap = useCallback(
+    () => map.current?.scrollIntoView({ behavior: isStill() ? 'instant' : 'smooth' }),
+    [],
+  );
   const back = {
     href: hrefTo('garment', { garment: id.garment }),
     label: say('knitting.backTo', { garment: garment.name }),

@@ -55,8 +55,8 @@ function Group({ title, children }: { readonly title: string; readonly children:
 
 /** Names of languages stand in their own language, so that whoever lost her way finds back. */
 const languageNames = [
-  { value: 'en', label: 'English' },
-  { value: 'de', label: 'Deutsch' },
+  { value: 'en', label: 'English', lang: 'en' },
+  { value: 'de', label: 'Deutsch', lang: 'de' },
 ] as const;
 
 function WordChoices() {

@@ -4,7 +4,7 @@ import { Icon, type IconName } from '../icon/icon.tsx';
 
 export interface IconButtonProps {
   readonly icon: IconName;
-  /** its name for a screen reader, and the hint on hover */
+  /** its name for a screen reader; a hint on hover would be read out a second time */
   readonly label: string;
   readonly href?: string | undefined;
   /** given: it is a switch, on or off */
@@ -17,7 +17,7 @@ export interface IconButtonProps {
 export function IconButton({ icon, label, href, pressed, disabled, buttonRef, onPress }: IconButtonProps) {
   if (href !== undefined) {
     return (
-      <a class="icon-button" href={href} aria-label={label} title={label} onClick={onPress}>
+      <a class="icon-button" href={href} aria-label={label} onClick={onPress}>
         <Icon name={icon} />
       </a>
     );
@@ -28,7 +28,6 @@ export function IconButton({ icon, label, href, pressed, disabled, buttonRef, on
       class="icon-button"
       type="button"
       aria-label={label}
-      title={label}
       aria-pressed={pressed}
       disabled={disabled}
       onClick={onPress}

@@ -7,6 +7,8 @@ export interface ChoiceOption<T extends string> {
   readonly label: string;
   readonly hint?: string | undefined;
   readonly icon?: IconName | undefined;
+  /** of the label, where it is not the app's own language */
+  readonly lang?: string | undefined;
 }
 
 export interface ChoiceProps<T extends string> {
@@ -44,7 +46,7 @@ export function Choice<T extends string>(props: ChoiceProps<T>) {
               onChange={() => onChange(option.value)}
             />
             {option.icon && <Icon name={option.icon} />}
-            <span class="choice-words">
+            <span class="choice-words" lang={option.lang}>
               {option.label}
               {option.hint && <small>{option.hint}</small>}
             </span>
