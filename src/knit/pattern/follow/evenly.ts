@@ -21,7 +21,9 @@ export function doEvenly(
   return makeSpreadRow(
     build,
     part,
-    said.toCount !== undefined && Math.abs(change) !== Math.abs(said.change) ? said.change : change,
+    said.toCount !== undefined && !said.all && Math.abs(change) !== Math.abs(said.change)
+      ? said.change
+      : change,
     said.over,
     back && plainWork(back, back.side),
   );

@@ -25,7 +25,7 @@ export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void
   if (build.talk || !one.work || title || nowhere) {
     note.kind = note.kind ?? 'talk';
     if (!build.talk && one.short) build.title = one.title;
-    if (isDone(part) && !build.talk) nameNext(build, one.title);
+    if (isDone(part) && !build.talk && one.short) nameNext(build, one.title);
     return;
   }
   note.faults.push(one.fault);

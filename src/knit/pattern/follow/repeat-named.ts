@@ -1,12 +1,19 @@
 import { type Fault, fault } from '../../fault.ts';
 import { settle } from '../../row/read/settle.ts';
 import { workRow } from '../../row/work.ts';
-import type { Statement } from '../say/statement.ts';
+import type { Beat, Statement } from '../say/statement.ts';
 import type { Build, PartBuild, PieceBuild } from './build/build.ts';
 import { MOST_ROWS, makeWrittenRow } from './build/make-row.ts';
 import { backgroundEdits, row, settleBackground } from './build/run-rows.ts';
 import { nextEdits, settleTrack } from './build/track.ts';
 import { trackOf } from './shape.ts';
+
+/** 'Work dec row every other row a total of 6 times': the dec row that was spelled out is the first of them. */
+function withoutFirst(beats: readonly Beat[], worked: boolean): readonly Beat[] {
+  const [first, ...more] = beats;
+  if (!worked || !first?.total || first.times === undefined) return beats;
+  return [{ ...first, times: Math.max(0, first.times - 1) }, ...more];
+}
 
 /** 'rep dec row every other row 3 times more': the named row where it is due, the fabric between. */
 export function doRepeatNamed(
@@ -25,7 +32,12 @@ export function doRepeatNamed(
     build,
     piece,
     part,
-    { is: 'shape', change: change || -1, edge: 'right', beats: said.beats },
+    {
+      is: 'shape',
+      change: change || -1,
+      edge: 'right',
+      beats: withoutFirst(said.beats, part.rows.at(-1)?.items === items),
+    },
     stated,
   );
   let rows = 0;

@@ -1,11 +1,13 @@
 import { type Fault, fault } from '../../fault.ts';
+import type { Side } from '../../row/step.ts';
 import type { Said, Statement } from '../say/statement.ts';
 import { doAsFor } from './as-for.ts';
 import { doBindOff } from './bind-off.ts';
-import type { Build, PartBuild, PieceBuild } from './build/build.ts';
+import { type Build, nextSide, type PartBuild, type PieceBuild } from './build/build.ts';
 import { resolveGap } from './build/gap.ts';
 import { isDone, setMark } from './build/part.ts';
 import { pieceInHand, startPending } from './build/piece-in-hand.ts';
+import { wantSide } from './build/want-side.ts';
 import { doCastOn } from './cast-on.ts';
 import { defineRow, definingHere } from './define-row.ts';
 import { doEnding } from './ending.ts';
@@ -40,6 +42,11 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
       if (statement.about === 'marker' && build.piece && build.part)
         setMark(build.piece, 'marker', build.part);
       return undefined;
+    case 'stars':
+      if (build.piece && build.part) markStars(build.piece, build.part);
+      return undefined;
+    case 'next side':
+      return doNextSide(build, statement.side);
     case 'named rows':
       nameRows(build, statement.name);
       return undefined;
@@ -65,6 +72,15 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
     default:
       return doOnNeedle(build, said, statement);
   }
+}
+
+/** Where the second of two stars stands is what other pieces are worked to. */
+const markStars = (piece: PieceBuild, part: PartBuild): void => setMark(piece, 'stars', part);
+
+function doNextSide(build: Build, side: Side): Fault | undefined {
+  const { part } = build;
+  if (part === undefined || isDone(part) || wantSide(build, part, side)) return undefined;
+  return fault('side differs', { saidSide: side, foundSide: nextSide(part) });
 }
 
 function doRowOrDefine(
@@ -119,7 +135,9 @@ type OnNeedle = Exclude<
       | 'pick up'
       | 'stated'
       | 'row'
-      | 'named rows';
+      | 'named rows'
+      | 'stars'
+      | 'next side';
   }
 >;
 

@@ -8,7 +8,9 @@ import type { AsFarAs, Place, Statement } from './statement.ts';
 export const readAsFor = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     const only = readOnly(c);
+    const starred = takeFromStars(c);
     takesOne(c, 'made as another');
+    const between = starred || takeFromStars(c);
     takes(c, 'on', 'the', 'and');
     const shaped = only ?? readOnly(c);
     takes(c, 'it', 'exactly', 'piece', 'this', 'to');
@@ -35,7 +37,7 @@ export const readAsFor = (c: Cursor): Statement | undefined =>
     if (piece === undefined) return undefined;
     takes(c, ',');
     const reversing = readReversing(c);
-    const to = readAsFarAs(c);
+    const to = between || takeFromStars(c) ? ({ is: 'place', place: 'stars' } as const) : readAsFarAs(c);
     const reversing2 = readReversing(c) || reversing;
     return {
       is: 'as for',
@@ -45,6 +47,10 @@ export const readAsFor = (c: Cursor): Statement | undefined =>
       ...(shaped === undefined ? {} : { only: shaped }),
     };
   });
+
+/** 'from ** to **', 'to **'. */
+const takeFromStars = (c: Cursor): boolean =>
+  takeAnyPhrase(c, 'from * * to|until * *', 'from beg|start to * *', 'up? to|until * *', 'as far as * *');
 
 /** 'shape armhole(s)', 'armhole shaping', 'shoulder': only that stretch of the other piece is worked. */
 const readOnly = (c: Cursor): Place | undefined =>

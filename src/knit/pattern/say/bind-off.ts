@@ -7,6 +7,7 @@ import {
   isWord,
   peekNumber,
   peekWord,
+  seesPhrase,
   takeAnyPhrase,
   takePhrase,
   takes,
@@ -38,7 +39,10 @@ export function readBindOff(c: Cursor): Statement | undefined {
     skipHow(c);
     takeAnyPhrase(c, 'at same gauge', 'in 1 row', 'on next row');
     skipHow(c);
-    const done = c.at >= c.end || isOneOf(peekWord(c), '. , ; ( [ : -');
+    const done =
+      c.at >= c.end ||
+      isOneOf(peekWord(c), '. , ; ( [ : -') ||
+      seesPhrase(c, 'and weave|darn|fasten|break|cut|sew|leave|draw|finish');
     const more =
       peekWord(c) === ',' &&
       isWord(c.tokens[c.at + 1], 'k', 'p', 'work', 'patt', 'sl', 'dec', 'ssk', 'inc', 'rib');

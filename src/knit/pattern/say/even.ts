@@ -29,6 +29,9 @@ const EVEN = [
   'without dec|inc|decreasing|increasing',
   'on these|all|rem sts',
   'on these 2 sets',
+  'across|over|on all|these sts',
+  'over all the sts',
+  'throughout',
 ];
 
 /** 'work even until armhole measures 20 cm', 'beg with a k row, st st 6 rows', 'k every row for 5 cm', 'K1, P1 in ribbing for 2 in'. */
@@ -37,7 +40,7 @@ export const readEven = (c: Cursor): Statement | undefined =>
     const looks = readBegin(c);
     if (looks) takes(c, 'and', 'then');
     const every = readEveryRow(c);
-    const verb = every === undefined && takesOne(c, 'goes on');
+    const verb = every === undefined && (takesOne(c, 'goes on') || takeEndWith(c));
     if (verb) {
       takes(c, 'to', 'on');
       takes(c, 'work', 'k', 'in');
@@ -68,6 +71,17 @@ export const readEven = (c: Cursor): Statement | undefined =>
     };
   });
 
+/** 'End with 6 rows in garter st': rows of their own. */
+const takeEndWith = (c: Cursor): boolean =>
+  attempt(c, () => {
+    takes(c, ',');
+    return (
+      takeAnyPhrase(c, 'end|ending|finish|finishing with') &&
+      peekNumber(c) !== undefined &&
+      peekWord(c, 1) === 'rows'
+    );
+  });
+
 /** 'in rib as given for back for 16 rows'. */
 function skipAsFor(c: Cursor): void {
   takeAnyPhrase(
@@ -94,6 +108,7 @@ const readFabricHere = (c: Cursor): FabricSaid | undefined =>
 const readBareRib = (c: Cursor): FabricSaid | undefined =>
   attempt(c, () => {
     let face = '';
+    const starred = takes(c, '*');
     while (sees(c, 'k', 'p', ',', 'and') && face.length < 40) {
       if (takes(c, ',', 'and')) continue;
       const n = peekNumber(c, 1);
@@ -101,6 +116,7 @@ const readBareRib = (c: Cursor): FabricSaid | undefined =>
       face += peekWord(c).charAt(0).repeat(n);
       c.at += 2;
     }
+    if (starred && !takes(c, '*')) return undefined;
     const rib = face.includes('k') && face.includes('p');
     if (rib && (takeAnyPhrase(c, 'in rib', 'rib') || seesPhrase(c, 'for|until'))) {
       if (!seesPhrase(c, 'to end|last')) return { is: 'rib', face };
@@ -156,6 +172,7 @@ function skipNotes(c: Cursor): void {
     '( k on right side|rs , p on wrong side|ws )',
     '( k 1 row p 1 row )',
     '( k all rows )',
+    '( every|each row k )',
     '( k 1 , p 1 )',
   );
 }

@@ -1,4 +1,5 @@
 import type { Token } from '../../row/read/lex.ts';
+import { withoutAsides } from '../text/asides.ts';
 import type { LogicalLine } from '../text/lines.ts';
 import { tokensOf } from '../text/lines.ts';
 import { sentences } from '../text/sentences.ts';
@@ -22,7 +23,8 @@ export function flowOf(
   sizes: number,
   names: readonly string[],
 ): { flow: Flow[]; odd: Token[] } {
-  const { tokens, odd } = pickSize(tokensOfLine, size, sizes);
+  const { tokens: picked, odd } = pickSize(tokensOfLine, size, sizes);
+  const tokens = withoutAsides(picked);
   const parts = sentences(tokens);
   const flow: Flow[] = [];
   for (const sentence of parts) {

@@ -1,6 +1,14 @@
 import { takeBindOff } from '../../row/read/bind-off.ts';
 import { takeCastOn } from '../../row/read/cast-on.ts';
-import { attempt, type Cursor, takeAnyPhrase, takeNumber, takePhrase, takes } from '../../row/read/cursor.ts';
+import {
+  attempt,
+  type Cursor,
+  seesPhrase,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from '../../row/read/cursor.ts';
 import { readTimes, STS } from '../../row/read/goal.ts';
 import { readBeats, readBeatsBefore } from './phrase/beats.ts';
 import { readEdgeOf } from './phrase/edge.ts';
@@ -27,6 +35,12 @@ export const readGroups = (c: Cursor): Statement | undefined =>
       groups.push(...next.groups);
     }
     if (groups.length === 0 || edge === undefined) return undefined;
+    takeAnyPhrase(
+      c,
+      'for the? armhole|underarm|shoulder|neck|raglan',
+      'for back|front of? neck',
+      'for each|first|second shoulder',
+    );
     return { is: 'groups', work, edge, groups };
   });
 
@@ -67,7 +81,8 @@ function readGroup(
   takes(c, 'more', 'new');
   takePhrase(c, STS);
   takes(c, 'in');
-  takeAnyPhrase(c, 'patt|rib', 'loosely', 'each');
+  takeAnyPhrase(c, 'patt|rib', 'loosely');
+  if (!seesPhrase(c, 'each side|sides|end|edge')) takes(c, 'each');
   const place = readGroupsPlace(c);
   const inline = place ? undefined : readInline(c);
   const times = attempt(c, () => {

@@ -10,14 +10,40 @@ export const readHeading = (c: Cursor, aloneOnLine: boolean): Statement | undefi
   attempt(c, () => {
     const start = c.at;
     const end = headingEnd(c, aloneOnLine);
-    if (end === undefined) return undefined;
+    if (end === undefined) return readInlineHeading(c);
     const words = c.tokens.slice(start, end);
     const statement = headingOf(words, c.tokens[end]?.text === ':', aloneOnLine);
-    if (statement === undefined) return undefined;
+    if (statement === undefined) return readInlineHeading(c);
     takeTo(c, end);
     takes(c, ':');
     return statement;
   });
+
+/** 'LEFT FRONT With 4 mm needles …', 'Shape Neck Bind off …', 'BACK—Using …': words with capitals before an order with one. */
+const readInlineHeading = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    let end = c.at;
+    while (end < c.end && end - c.at < 6 && c.tokens[end]?.capital) end += 1;
+    for (; end > c.at; end -= 1) {
+      const parted = afterDash(c, end);
+      const next = c.tokens[parted];
+      const order =
+        next?.capital === true &&
+        parted < c.end &&
+        (parted > end || means(next.text, 'beginning of a sentence'));
+      const heading = order ? headingOf(c.tokens.slice(c.at, end), true, true) : undefined;
+      if (heading?.is === 'heading' && (heading.piece !== undefined || heading.places.length > 0)) {
+        takeTo(c, parted);
+        return heading;
+      }
+    }
+  });
+
+function afterDash(c: Cursor, at: number): number {
+  let i = at;
+  while (i < c.end && means(c.tokens[i]?.text, 'dash behind a heading')) i += 1;
+  return i;
+}
 
 /** Where the heading's words end: before a colon, or at the end of a short line of its own. */
 function headingEnd(c: Cursor, aloneOnLine: boolean): number | undefined {
@@ -28,7 +54,8 @@ function headingEnd(c: Cursor, aloneOnLine: boolean): number | undefined {
     if (text === ';') return undefined;
     at += 1;
   }
-  return at === c.end && aloneOnLine ? at : undefined;
+  const capitals = c.tokens.slice(c.at, c.end).every(({ capital }) => capital);
+  return at === c.end && (aloneOnLine || capitals) ? at : undefined;
 }
 
 export function headingOf(
@@ -104,6 +131,8 @@ function withoutMakes(tokens: readonly Token[]): { words: readonly Token[]; make
   const both = tail.some((token) => means(token.text, 'makes two'));
   const single = tail.some((token) => means(token.text, 'says how many'));
   if (!single && !(n && tail.length <= 3)) return { words: tokens };
+  // 'FRONT Work as for Back until …' is more than how many
+  if (tail.length > 8 || (open <= 0 && n === undefined && !both)) return { words: tokens };
   const makes = n?.value ?? (both ? 2 : undefined);
   return {
     words: tokens.slice(0, from),

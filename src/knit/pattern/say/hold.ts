@@ -22,7 +22,7 @@ export const readHold = (c: Cursor): Statement | undefined =>
     const late = which ?? readWhichStitches(c);
     const said = takePhrase(c, STS);
     takeAnyPhrase(c, 'for back|front neck|of', 'for neck|front|back|thumb|hood|shoulder|collar', 'at center');
-    if (late !== undefined && said && takeOnHolder(c)) {
+    if (late !== undefined && (said || took(c, 'these', 'them', 'rem')) && takeOnHolder(c)) {
       takeAnyPhrase(
         c,
         'for back|front of neck',
@@ -41,7 +41,7 @@ export const readHold = (c: Cursor): Statement | undefined =>
 
 function readWhichStitches(c: Cursor): 'rest' | 'first' | 'last' | 'centre' | 'all' | undefined {
   if (takes(c, 'rem', 'other')) return 'rest';
-  if (takes(c, 'first', 'next', 'these', 'those')) return took(c, 'first') ? 'first' : 'all';
+  if (takes(c, 'first', 'next', 'these', 'those', 'them')) return took(c, 'first') ? 'first' : 'all';
   if (takes(c, 'last')) return 'last';
   if (takes(c, 'center', 'middle')) return 'centre';
   return sees(c, 'st', 'sts') ? 'all' : undefined;

@@ -170,7 +170,9 @@ const namedRow = (c: Cursor): Label | undefined =>
     if (words === 0 || !takePhrase(c, ROWS)) return undefined;
     const side = sideAfter(c);
     const name = rowName(c.tokens[start]?.text ?? '');
-    return seesPhrase(c, ':') ? { rows: [], name, ...(side === undefined ? {} : { side }) } : undefined;
+    return seesPhrase(c, ':') || side !== undefined
+      ? { rows: [], name, ...(side === undefined ? {} : { side }) }
+      : undefined;
   });
 
 /** 'Decrease row' and 'Dec row' are one. */

@@ -7,6 +7,7 @@ import {
   seesPhrase,
   takeAll,
   takeAnyPhrase,
+  takes,
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
 import { skipFacing } from './phrase/facing.ts';
@@ -41,6 +42,7 @@ export const readNote = (c: Cursor): Statement | undefined =>
       return undefined;
     if (word === 'to' && !seesPhrase(c, 'to make|finish|fit')) return undefined;
     if (word === 'when' && !seesPhrase(c, 'when knitting|working')) return undefined;
+    if (word === 'do' && !seesPhrase(c, 'do not')) return undefined;
     if ((word === 'these' || word === 'this') && !saysWhatRowsAre(c)) return undefined;
     if (!means(peek(c)?.text, 'tells without rows')) return undefined;
     if (word === 'measure' || word === 'turn') return undefined;
@@ -54,9 +56,36 @@ const saysWhatRowsAre = (c: Cursor): boolean =>
     seesPhrase(c, 'this forms|completes|is')) &&
   c.tokens.slice(c.at, c.end).some(({ word }) => means(word, 'says what rows are'));
 
+/** What leads on to the next words, or leaves something to her, and makes no row. */
+const ASIDES = [
+  'work|cont|proceed as foll',
+  'work|cont|proceed the? foll inc|dec|buttonhole? row|rows',
+  'as|thus foll',
+  'in patt as foll',
+  'now? start|begin|beginning shapings|shaping for waist|neck|armhole|shoulder',
+  'or any|to|until? desired|des|required length to? underarm|armhole|shoulder?',
+  'or length desired|required',
+  'or as long as desired|required',
+  'taking|working|bringing|incorporating inc|increased|extra|added|new sts into|in patt as? they? occur?',
+  'taking|working inc|increased|extra|added|new sts into|in the? patt|rib|st as? they? are? occur|made?',
+  'keeping|keep patt correct throughout?',
+  'keeping|keep to|in patt throughout?',
+  'keeping continuity of patt throughout?',
+  'keeping|keep edge|edges|side|sides|armhole edge? straight',
+  'weave|darn|sew in? the? loose? end|ends',
+  'fasten|break|cut off? yarn?',
+];
+
+function takeAside(c: Cursor): boolean {
+  if (!takeAnyPhrase(c, ...ASIDES)) return false;
+  takes(c, ':', ',');
+  return true;
+}
+
 /** Words that may stand alone between instructions: 'with RS facing', 'ending with a WS row', 'with white'. */
 export const readPassing = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
+    if (takeAside(c)) return { is: 'note', about: 'aside' };
     if (skipFacing(c)) return { is: 'note', about: 'facing' };
     return skipYarn(c) ? { is: 'note', about: 'yarn' } : undefined;
   });

@@ -58,7 +58,10 @@ export function ownWords(
   line: number,
 ): OwnWords {
   const stated = statedAtEnd({ tokens, at: sentence.from, end: sentence.to });
-  const words = text.slice(tokens[first]?.offset ?? 0, tokens[sentence.to]?.offset ?? text.length).trim();
+  const words = text
+    .slice(tokens[first]?.offset ?? 0, tokens[sentence.to]?.offset ?? text.length)
+    .replace(/\s+/g, ' ')
+    .trim();
   const said = words === '' ? text.trim() : words;
   const title = titleInWords(said);
   const c = cursorOver(tokens, first, sentence.to);

@@ -15,7 +15,8 @@ import type { Said, Statement } from './statement.ts';
 /** 'rep rows 1–4 until …', 'rep last 2 rows 5 times more', 'work rows 1 to 8 twice', 'these 2 rows form pattern'. */
 export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined =>
   attempt(c, () => {
-    const rep = takes(c, 'rep', 'repeating');
+    const closing = takeAnyPhrase(c, 'end|ending|finish|finishing with a rep of');
+    const rep = takes(c, 'rep', 'repeating') || closing;
     if (!rep && !(goesOn && seesPhrase(c, 'row|rows')) && !takes(c, 'work', 'working', 'cont', 'then'))
       return undefined;
     takes(c, 'to', 'in');
@@ -33,7 +34,8 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
       return { is: 'repeat rows', ...range, times: Math.max(0, n) };
     }
     const until = readUntil(c);
-    return { is: 'repeat rows', ...range, ...(until ? { until } : {}) };
+    const once = closing ? { times: 1 } : {};
+    return { is: 'repeat rows', ...range, ...once, ...(until ? { until } : {}) };
   });
 
 interface Which {
@@ -48,8 +50,10 @@ const readWhich = (c: Cursor): Which | undefined => readLastRows(c) ?? readNumbe
 /** 'last 2 rows', 'these rows'. */
 const readLastRows = (c: Cursor): Which | undefined =>
   attempt(c, () => {
-    if (!takes(c, 'last', 'these', 'above', 'previous', 'those', 'this', 'preceding')) return undefined;
+    if (!takes(c, 'last', 'these', 'above', 'previous', 'those', 'this', 'preceding', 'them'))
+      return undefined;
     takes(c, 'last');
+    if (took(c, 'them')) return { last: 0 };
     const n = takeNumber(c);
     if (!takePhrase(c, 'row|rows|rnd|rnds')) return undefined;
     const one = took(c, 'row', 'rnd') && n === undefined;

@@ -1,4 +1,12 @@
-import { attempt, type Cursor, takeAnyPhrase, takeNumber, takePhrase, takes } from '../../row/read/cursor.ts';
+import {
+  attempt,
+  type Cursor,
+  sees,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+} from '../../row/read/cursor.ts';
 import type { Item } from '../../row/read/notation.ts';
 import { ROWS } from './label.ts';
 import type { Statement } from './statement.ts';
@@ -8,9 +16,22 @@ export const readRows = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     const base = readBase(c);
     if (base !== undefined) {
+      if (takeAnyPhrase(c, 'back')) {
+        const whole = c.at >= c.end || sees(c, '.', ',', ';');
+        return whole ? { is: 'rows', n: 1, items: [wholeRow(base)] } : undefined;
+      }
       const n = takeNumber(c);
+      takes(c, 'more', 'further');
       if (n !== undefined && takePhrase(c, ROWS)) {
         takeAnyPhrase(c, 'even', 'straight', 'plain');
+        if (takeAnyPhrase(c, 'in|of garter st?')) {
+          takeAnyPhrase(
+            c,
+            'for|to the? make? the? top|bottom|lower|upper? border|edge|band|hem',
+            'to make the? top|bottom|lower|upper? border|edge|band',
+          );
+          return { is: 'even', fabric: { is: 'named', name: 'garter' }, until: { is: 'rows', n } };
+        }
         return { is: 'rows', n, items: [wholeRow(base)] };
       }
       if (n !== undefined && takePhrase(c, 'ridge')) return { is: 'rows', n: 2 * n, items: [wholeRow('k')] };

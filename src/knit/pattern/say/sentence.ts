@@ -1,5 +1,6 @@
 import type { Fault } from '../../fault.ts';
 import {
+  ahead,
   attempt,
   type Cursor,
   cursorOver,
@@ -10,6 +11,7 @@ import {
   peekWord,
   sees,
   seesPhrase,
+  takeAnyPhrase,
   takes,
 } from '../../row/read/cursor.ts';
 import { readTimes, STS } from '../../row/read/goal.ts';
@@ -20,9 +22,10 @@ import { readAsFor } from './as-for.ts';
 import { readAtTheSameTime } from './at-the-same-time.ts';
 import { readBindOff } from './bind-off.ts';
 import { readCastOn } from './cast-on.ts';
+import { readChange } from './change.ts';
 import { readEnding } from './ending.ts';
 import { readEven } from './even.ts';
-import { takeFrontDoor } from './front-door.ts';
+import { castOnAhead, takeFrontDoor } from './front-door.ts';
 import { readGauge } from './gauge.ts';
 import { readGroups } from './groups.ts';
 import { readHeading } from './heading.ts';
@@ -31,6 +34,7 @@ import { readLabel } from './label.ts';
 import { readMultiple } from './multiple.ts';
 import { readNamedRows } from './named-rows.ts';
 import { readNeedle } from './needle.ts';
+import { readNextSide } from './next-side.ts';
 import { readNote, readPassing } from './note.ts';
 import { readOtherSide } from './other-side.ts';
 import { takeStated } from './phrase/stated-count.ts';
@@ -41,9 +45,11 @@ import { readRepeatRows, readRowsAgain } from './repeat-rows.ts';
 import { readBareRow, readLabelledRow } from './row.ts';
 import { readRows } from './rows.ts';
 import { readElidedShape, readShape } from './shape.ts';
+import { readStars } from './stars.ts';
 import { readStated } from './stated.ts';
 import type { Add, Said, Statement } from './statement.ts';
 import { readTurn } from './turn.ts';
+import { readWhen } from './when.ts';
 import { readWorkOn } from './work-on.ts';
 
 export interface ReadSentence {
@@ -76,13 +82,21 @@ export function readSentence(
     });
   };
   readHeadings(c, aloneOnLine, add);
+  if (standingOrder(c))
+    return { said, fault: expected(c, 'stitch or repeat expected'), rest: c.at, beside: true, order: true };
   takeFrontDoor(c, add);
   const whole = c.at;
-  const one = readMultiple(c) ?? (seesGauge(c) ? readGauge(c) : undefined);
+  const one =
+    (castOnAhead(c) === undefined ? readMultiple(c) : undefined) ?? (seesGauge(c) ? readGauge(c) : undefined);
   if (one) add(one, whole);
   const star = { at: -1 };
   let last = { begin: c.at, end: c.at };
   while (c.at < c.end) {
+    if (peekWord(c) === '*' && peekWord(c, 1) === '*') {
+      const stars = readStars(c);
+      if (stars) add(stars, c.at - 1);
+      continue;
+    }
     if (peekWord(c) === '*' && !startsRow(c)) star.at = said.length;
     skipBetween(c);
     if (c.at >= c.end) break;
@@ -96,6 +110,22 @@ export function readSentence(
   }
   return { said };
 }
+
+/** 'On all WS rows: k1, p to end': how rows to come are worked; no row of its own. */
+const standingOrder = (c: Cursor): boolean =>
+  ahead(
+    c,
+    () =>
+      takeAnyPhrase(
+        c,
+        'on|work? all|every|each other? rs|ws|alt|even|odd rows|row',
+        'on|work? all|every|each right|wrong side rows|row',
+        '( work|on all|every|each rs|ws rows|row',
+      ) &&
+      (takes(c, ':', ',', 'as', 'in') || readStitchAhead(c)),
+  );
+
+const readStitchAhead = (c: Cursor): boolean => sees(c, 'k', 'p') && !seesPhrase(c, 'k|p row|rows');
 
 /**
  * What was not understood. Words that hang on a statement without a mark between are of it ('work 3 rows | in wibble'), and
@@ -207,11 +237,24 @@ function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | u
   const label = readLabel(c);
   if (label) return readLabelledRow(c, label, at, add);
   const statement = readSimple(c, said);
+  if (
+    statement?.is === 'next side' &&
+    said.at(-1)?.statement.is !== undefined &&
+    WHOLE.has(said.at(-1)?.statement.is as Statement['is'])
+  ) {
+    // 'knit 5 rows, noting first row is WS': it is said of the rows before it
+    addBefore(said as Said[], statement, c.tokens[at]);
+    return undefined;
+  }
   if (statement) {
     add(statement, at, statement.is === 'stated' ? statement.stitches : takeStated(c));
     return undefined;
   }
   return readBareRow(c, at, add);
+}
+
+function addBefore(said: Said[], statement: Statement, token: Token | undefined): void {
+  said.splice(-1, 0, { statement, line: token?.line ?? 1, column: token?.column ?? 1 });
 }
 
 function readElided(c: Cursor, said: readonly Said[]): Statement | undefined {
@@ -231,10 +274,14 @@ const CONSTRUCTS: readonly Construct[] = [
   readAtTheSameTime,
   // 'these 2 rows form rib' would be a note
   readNamedRows,
+  // 'when piece measures 10 cm, …' would be a note
+  readWhen,
   // 'join shoulder seams' would rejoin the yarn, and 'stitch together' be worked in a fabric
   readNote,
   // 'with 4 mm needles, pick up …' would be picked up, and 'with larger needles' passed over, the needle unsaid
   readNeedle,
+  // 'change to st st' would be talk, and with 'needles' behind it a fabric
+  readChange,
   // 'cast on 5 sts' would be a group at an edge
   readCastOn,
   readRepeatNamed,
@@ -259,6 +306,8 @@ const CONSTRUCTS: readonly Construct[] = [
   // 'in st st, …' would be passed over as a yarn
   readEven,
   readEnding,
+  readStars,
+  readNextSide,
   // what is left to be passed over
   readPassing,
 ];

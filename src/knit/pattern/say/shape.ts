@@ -34,18 +34,22 @@ export const readShape = (c: Cursor): Statement | undefined =>
     const sign = CHANGES[peekWord(c)];
     if (sign === undefined) return undefined;
     c.at += 1;
-    const by = readBy(c);
+    const to = readToCount(c);
+    const by = to === undefined ? readBy(c) : 1;
     const evenly = readEvenly(c, sign * by, later);
+    if (to !== undefined) return evenly?.is === 'evenly' ? { ...evenly, toCount: to, all: true } : undefined;
     if (evenly) return evenly;
     skipInset(c);
-    const edge = readEdgeOf(c) ?? edgeBefore;
+    const edgeHere = readEdgeOf(c) ?? edgeBefore;
+    const early = edgeHere === undefined ? readBeats(c, later) : later;
+    const edge = edgeHere ?? (early.length > later.length ? readEdgeOf(c) : undefined);
     if (edge === undefined) return undefined;
     skipInset(c);
     if (takeAnyPhrase(c, 'of|on|in last row', 'of|on|in the last row')) {
       return { is: 'evenly', change: sign * by * (edge === 'both' ? 2 : 1), on: 'last' };
     }
     takes(c, ',');
-    const beats = readBeats(c, withTimes(c, later));
+    const beats = readBeats(c, withTimes(c, early));
     takes(c, 'only');
     return { is: 'shape', change: sign * by, edge, beats: withEnd(c, beats) };
   });

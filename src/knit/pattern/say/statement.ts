@@ -9,7 +9,7 @@ export type EdgeName = 'both' | 'neck' | 'armhole' | 'beginning' | 'end' | 'same
 export type Place = 'armhole' | 'neck' | 'shoulder' | 'raglan' | 'cap' | 'rib' | 'waist';
 
 /** What a piece remembers of its rows: its places, its start, the last heading, the last section, a marker. */
-export type MarkName = Place | 'start' | 'heading' | 'section' | 'marker';
+export type MarkName = Place | 'stars' | 'start' | 'heading' | 'section' | 'marker';
 
 /** Where a measuring begins; 'here' is the row in hand. */
 export type From = MarkName | 'here';
@@ -47,6 +47,8 @@ export interface Beat {
   readonly counted?: boolean;
   /** the number came with 'more': the shaping row named before is not among them */
   readonly further?: boolean;
+  /** the number was said 'in all': the shaping row named before is among them */
+  readonly total?: boolean;
   /** until so many stitches are on the needle */
   readonly toCount?: number;
   readonly until?: Until;
@@ -100,7 +102,7 @@ export interface Label {
 
 /** How much of another piece is worked again: 'to armhole', 'to 2 rows before armhole', 'to 60 sts', 'until 38 cm'. */
 export type AsFarAs =
-  | { readonly is: 'place'; readonly place: Place }
+  | { readonly is: 'place'; readonly place: Place | 'stars' }
   | { readonly is: 'rows before'; readonly rows: number; readonly place?: Place }
   | { readonly is: 'count'; readonly stitches: number }
   | { readonly is: 'length'; readonly mm: number; readonly from: From };
@@ -131,7 +133,11 @@ export type Statement =
       readonly talk: boolean;
       readonly places: readonly Place[];
     }
-  | { readonly is: 'note'; readonly about: 'marker' | 'yarn' | 'facing' | 'change' | 'making up' }
+  | { readonly is: 'note'; readonly about: 'marker' | 'yarn' | 'facing' | 'change' | 'making up' | 'aside' }
+  /** '(RS)', 'noting first row is a WS row': the side of the row that comes next */
+  | { readonly is: 'next side'; readonly side: Side }
+  /** two stars: what another piece works 'from ** to **' */
+  | { readonly is: 'stars' }
   | { readonly is: 'needle'; readonly mm?: number }
   | {
       readonly is: 'gauge';
@@ -174,6 +180,8 @@ export type Statement =
       readonly is: 'evenly';
       readonly change: number;
       readonly toCount?: number;
+      /** 'inc to 60 sts': as many as it takes */
+      readonly all?: boolean;
       readonly on: 'next' | 'last' | 'unsaid';
       readonly over?: number;
     }

@@ -39,7 +39,8 @@ function readEachSide(c: Cursor): Statement | undefined {
 
 const readOn = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
-    if (!takeAnyPhrase(c, 'work|working|cont on', 'work|working|cont in patt on', 'on')) return undefined;
+    if (!takeAnyPhrase(c, 'work|working|cont on|with|over', 'work|working|cont in patt on', 'on'))
+      return undefined;
     takes(c, 'the');
     if (takeAnyPhrase(c, 'both sides', 'both shoulder', 'each side')) {
       takeAnyPhrase(c, 'at once', 'at the? same time', 'separately');

@@ -18,6 +18,9 @@ const starts = (line: string): boolean =>
   beginsWithNumber(line, 'ordinal ending') ||
   /^(?:\*|\(?[kp]\d)\b/i.test(line);
 
+/** What lists of steps put before a step: a bullet, a dash before a capital, a number with its stop. */
+const BULLET = /^\s*(?:[•·▪◦●○■□►▶◆❖➢»£]\s*|[-–—]\s+(?=[A-Z])|\d{1,2}[.)]\s+(?=[A-Z]))/;
+
 export function logicalLines(text: string): LogicalLine[] {
   const out: LogicalLine[] = [];
   let held: { line: number; lastLine: number; parts: string[]; open: number } | undefined;
@@ -25,14 +28,22 @@ export function logicalLines(text: string): LogicalLine[] {
     if (held) out.push({ line: held.line, lastLine: held.lastLine, text: held.parts.join('\n') });
     held = undefined;
   };
-  text.split(/\r\n|\n|\r/).forEach((raw, i) => {
+  text.split(/\r\n|\n|\r/).forEach((whole, i) => {
     const line = i + 1;
+    const bullet = BULLET.exec(whole)?.[0];
+    // blanks in its place: columns stay
+    const raw = bullet === undefined ? whole : ' '.repeat(bullet.length) + whole.slice(bullet.length);
     const trimmed = raw.trim();
     if (trimmed === '') {
       flush();
       return;
     }
-    if (held && held.parts.length < 30 && goesOn(held.parts.at(-1) ?? '', held.open, trimmed)) {
+    if (
+      bullet === undefined &&
+      held &&
+      held.parts.length < 30 &&
+      goesOn(held.parts.at(-1) ?? '', held.open, trimmed)
+    ) {
       held.parts.push(raw);
       held.lastLine = line;
       held.open += openBrackets(raw);
@@ -48,13 +59,23 @@ export function logicalLines(text: string): LogicalLine[] {
 function goesOn(before: string, open: number, next: string): boolean {
   const end = before.trimEnd();
   if (/[.:!?]$/.test(end)) return false;
+  if (isWithin(end, next)) return true;
   const hangs = endsWith(end, 'hanging at the end of a line');
   if (starts(next) && !ROW.test(next))
     return hangs && !beginsWith(next, 'beginning of a label') && /^[a-z0-9]/.test(next);
   if (/[,;(]$/.test(end) || open > 0) return true;
   if (hangs) return true;
   const startsSmall = /^[a-z(*\d]/.test(next) && !ROW.test(next);
-  return startsSmall && !starts(next) && end.length > 30;
+  return startsSmall && !starts(next) && end.length > 20;
+}
+
+/** A line in small letters that cannot begin a sentence: 'at beg of next row', 'sts, k to end', 'row. 7 sts', or whatever follows a comma. */
+function isWithin(end: string, next: string): boolean {
+  if (!/^[a-z]/.test(next) || ROW.test(next)) return false;
+  if (beginsWith(next, 'beginning of a label'))
+    return /^rows?\b\W*(?:[.,;]|$|[A-Za-z])/.test(next) && end.length > 20;
+  if (/[,;]$/.test(end)) return true;
+  return end.length > 12 && beginsWith(next, 'within a sentence');
 }
 
 function openBrackets(raw: string): number {

@@ -21,6 +21,7 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
     const text = tokens[i]?.text ?? '';
     if (text === '(' || text === '[' || text === '{') depth += 1;
     else if (text === ')' || text === ']' || text === '}') depth = Math.max(0, depth - 1);
+    if (text === '.' && goesOnBehindStop(tokens, from, i)) continue;
     if ((text === '.' || text === '!' || text === '?') && depth === 0) {
       cut(i);
       from = i + 1;
@@ -30,12 +31,28 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
   return out;
 }
 
+/** '1st row.- K2' and 'Next row: cast off 5 sts. Knit to end.': the stop parts nothing. */
+function goesOnBehindStop(tokens: readonly Token[], from: number, at: number): boolean {
+  if (isWord(tokens[at + 1], '-') && tokens[at + 1]?.glued) return true;
+  const rest = isWord(tokens[at + 1], 'k', 'p', 'work', 'patt', 'rib') && isWord(tokens[at + 2], 'to');
+  return (
+    rest &&
+    isWord(tokens[at + 3], 'end') &&
+    tokens.slice(from, at).some((token) => isWord(token, 'bind', 'cast', 'bo'))
+  );
+}
+
 /** 'Decrease Row (RS):': the words before 'Row' are its name. */
 const namesRow = (tokens: readonly Token[], from: number, at: number): boolean =>
   at - from <= 3 &&
   isWord(tokens[at], 'row', 'rows') &&
   tokens[at + 1]?.kind !== 'number' &&
-  tokens.slice(from, at).every(({ kind }) => kind === 'word');
+  tokens
+    .slice(from, at)
+    .every(({ kind, word }, i) => kind === 'word' || (i > 0 && word !== '' && isNext(tokens[from])));
+
+/** 'Next 7 Rows:' */
+const isNext = (token: Token | undefined): boolean => isWord(token, 'next', 'foll');
 
 /** 'Row 3:', 'Next row:', '2nd row:' with its colon within a few words. */
 function startsLabel(tokens: readonly Token[], at: number): boolean {
@@ -44,6 +61,8 @@ function startsLabel(tokens: readonly Token[], at: number): boolean {
   if (!token.capital && token.kind !== 'number') return false;
   if (token.kind === 'word' && !means(token.word, 'beginning of a label')) return false;
   if (token.kind === 'number' && tokens[at + 1]?.kind !== 'word') return false;
+  // '1st Row:' begins at its number
+  if (token.kind === 'word' && endsOrdinal(tokens[at - 1]) && tokens[at - 2]?.kind === 'number') return false;
   const before = tokens[at - 1]?.text ?? '';
   if (means(before, 'before a row that is only spoken of')) return false;
   const named = means(token.word, 'beginning of a label') && token.capital;

@@ -28,6 +28,7 @@ export const readGoal = (c: Cursor): Goal | undefined =>
 function readTo(c: Cursor): Goal | undefined {
   if (!takes(c, 'to', 'until', 'up', 'upto')) return undefined;
   takes(c, 'to');
+  takeAnyPhrase(c, 'you reach');
   takes(c, 'within');
   takes(c, 'the');
   if (takes(c, 'end', 'ends')) return skipEndWords(c);
@@ -129,11 +130,13 @@ export interface Times {
 export const readTimes = (c: Cursor): Times | undefined =>
   attempt(c, () => {
     if (peekNumber(c) === undefined && !seesOne(c, 'how often')) return undefined;
+    const totalAhead = seesPhrase(c, 'a? total of') || seesPhrase(c, 'for a total of');
     const n = timesNumber(c);
     if (n === undefined) return undefined;
     const more = takeAnyPhrase(c, 'more time', 'more', 'again', 'further');
     if (more) takes(c, 'time');
-    const total = takeAnyPhrase(c, 'in all', 'in total', 'altogether', 'total', 'all tog', 'time in all');
+    const total =
+      takeAnyPhrase(c, 'in all', 'in total', 'altogether', 'total', 'all tog', 'time in all') || totalAhead;
     return { n, total, more };
   });
 

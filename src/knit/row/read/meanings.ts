@@ -3,6 +3,10 @@
  * source. Words as `vocabulary.ts` has them; where a construct asks what stands in the text, its spellings too.
  */
 const table = {
+  // '(RS)', '(k1, yo)', '(make 2)', '(S, M)': more than a comment
+  'in brackets that say something':
+    'k p yo sl s inc dec tog ssk skp m t c tbl rs ws right wrong side make knit both alike rep bo co bind cast turn st sts ' +
+    'xs l xl xxl small medium large work dc sc w * when until ends end ending row- -k us uk mm cm in inch inches k1',
   'ordinal ending': 'st nd rd th',
   'ending of a number': 'st nd rd th cm cms mm in ins inches inch "',
 
@@ -21,19 +25,23 @@ const table = {
   'beginning of a sentence':
     'row rows rnd rnds round rounds next rep repeat k p knit purl work cont continue bind cast bo co dec inc change ' +
     'with using shape back front left right sleeve sleeves place rejoin join pick beg sl slip leave complete size sizes ' +
-    'gauge tension at turn note divide break then',
+    'gauge tension at turn note divide break then starting commence commencing join pm set',
+  'within a sentence':
+    'beg at sts st in of on to and until ending from for then with times more remain rem remaining back front left right sleeve using into as',
   'beginning of a label': 'row rows next rnd rnds',
   'before a row that is only spoken of':
     'and to - of from rep repeat every , at on as until end beg each in with last for next same through work &',
 
   // rows
-  'beginning of a row': 'k p sl * ( [ yo inc dec bo bind cast work rep as same ssk skp all',
+  'beginning of a row':
+    'k p sl * ( [ yo inc dec bo bind cast work rep as same ssk skp all kfb pfb kbf rib patt m skpo keeping winding purling knitting seed moss',
   'stitch after a star': 'k p knit purl yo sl ( [ ssk skp m c t',
   'sounds like work':
     'k p knit purl row rows rnd inc dec increase decrease bind cast bo co yo sl slip cable pattern rib ssk tog st sts ' +
     'stitch stitches turn work continue rep repeat buttonhole motif chart',
   'before a number of rows to work':
     'work working for further another next foll more cont k p knitting complete',
+  'as she likes': 'want like wish desire desired need prefer required wanted',
   'beginning of an aside':
     'keeping keep maintaining taking bringing incorporating including noting making working while whilst at remembering slipping ' +
     'continuing measured measuring counting but omitting alternating',
@@ -48,7 +56,7 @@ const table = {
   'end of a row': 'end ending ends finish finishing',
   'says nothing between stitches':
     ', ; : . - / and then end ending ends with finish finishing now to loosely firmly across row by the also again last ' +
-    'next sts st thus as follows of is are = ! wyif wyib yb yarn back front bring turn',
+    'next sts st thus as follows foll of is are = ! wyif wyib yb yarn back front bring turn',
   'special in a row': 'join rejoin attach add turn w wrap end ending last instead',
   'joins yarn': 'join attach add',
   yarn: 'yarn ball wool skein',
@@ -80,13 +88,14 @@ const table = {
   'pieces made twice':
     'sleeves pockets fronts booties mittens mitts cuffs ties straps wristlets bands legs socks',
   'band of a neck': 'neckband band border edging collar',
+  'dash behind a heading': '- .',
   'beside a shaping in a heading': 'shape shaping for the and of begin divide st nd edge',
   'heading without rows':
     'finishing materials abbreviations measurements note notes needles yarn making makeup assembly blocking pressing ' +
-    'general tips equipment supplies terms schematic level special instructions directions',
+    'general tips equipment supplies terms schematic level special',
   'beginning of a piece': 'beginning beg start',
   'tail of a place':
-    'on off edge - sts st row shaping of rib armhole underarm dec inc band rnd ridge up border bind cast line shapings ' +
+    'on off edge - sts st row shaping at the of rib armhole underarm dec inc band rnd ridge up border bind cast line shapings ' +
     'offs neck hem work rows bound for',
   'what is measured':
     'piece work it back front fronts sleeve sleeves armhole rib border band strip neck total side edge section panel ' +
@@ -114,7 +123,7 @@ const table = {
     'block press sew weave steam fold seam stitch wash measure finishing note notes turn-up attach overcast darn crochet ' +
     'abbreviations materials instructions directions changes repeat-for run draw gather allow lay pin cover dampen ' +
     'make-up back-stitch backstitch insert this these when do join size sizes to needles yarn you',
-  'goes on': 'work cont proceed working continuing keep keeping go rib knitting carry',
+  'goes on': 'begin do work cont proceed working continuing keep keeping go rib knitting carry',
   'made as another': 'work k make cast shape complete finish follow cont begin working do',
   'is as much as': '= to per make equal equals in over measure measures are on a',
   'beginning of a pick-up':

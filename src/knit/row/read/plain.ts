@@ -34,6 +34,13 @@ export function readPlain(c: Cursor): ReadItem | undefined {
   if (quick) return quick;
   if (takeAnyPhrase(c, 'the k sts and p the p sts')) return asEstablished(c);
   if (takeAnyPhrase(c, 'the p sts and k the k sts')) return asEstablished(c);
+  if (
+    takeAnyPhrase(
+      c,
+      base === 'k' ? 'the k st|sts ,? and? p the p st|sts' : 'the p st|sts ,? and? k the k st|sts',
+    )
+  )
+    return asEstablished(c);
   const onRight = readOnRightNeedle(c);
   if (onRight !== undefined) return counted(base, onRight);
   const special = readInto(c, base) ?? readBack(c, base);
@@ -68,6 +75,7 @@ function readCounted(c: Cursor, base: 'k' | 'p', n: number, glued: boolean): Rea
   if (n === 1 && takeAnyPhrase(c, 'f and b', 'fb', 'f / b', 'f b', 'f - b')) return counted(`${base}fb`, 1);
   const stsSaid = takeSts(c);
   if (takes(c, 'tog')) return together(c, base, n);
+  if (takes(c, 'togtbl')) return together(c, base, n, true);
   if (takeAnyPhrase(c, 'into back and front', 'into front and back') && n === 1)
     return counted(`${base}fb`, 1);
   if (takeAnyPhrase(c, ...TBL, 'b', 'into back', 'in back of st|sts|loop')) {
@@ -179,7 +187,7 @@ const readOnRightNeedle = (c: Cursor): number | undefined =>
 
 /** 'as they appear': what each stitch shows is worked again. */
 function asEstablished(c: Cursor): ReadItem {
-  takeAnyPhrase(c, 'as they appear|face', 'as set|est');
+  takeAnyPhrase(c, 'as they appear|face you?', 'as they are|present themselves?', 'as set|est');
   const goal = readGoal(c);
   return {
     item: { is: 'stitches to', work: 'patt', goal: goal ?? { left: 'what follows' }, appear: true },

@@ -8,8 +8,10 @@ const WORDS: Readonly<Record<string, string>> = {
   k: 'knit knits', // a knit stitch, or to make one
   p: 'purl purls pearl', // a purl stitch
   sl: 'slip slipping', // to pass a stitch over unworked
-  inc: 'increase increases incs', // to make more stitches
-  dec: 'decrease decreases decs', // to make fewer
+  inc: 'increase increases incs incr incrs', // to make more stitches
+  dec: 'decrease decreases decs decr decrs', // to make fewer
+  increasing: 'incing incring',
+  decreasing: 'decing decring',
   tog: 'together togs tg', // several stitches worked as one
   yo: 'yos yon yrn yfrn yfwd yf yfd wf wfd wrn won ytf yfon yo’s', // the yarn laid over the needle
   psso: 'pssso', // the slipped stitch passed over
@@ -25,25 +27,27 @@ const WORDS: Readonly<Record<string, string>> = {
   rnd: 'round', // a row worked in a ring
   rnds: 'rounds',
   ridge: 'ridges', // two rows of garter stitch
-  patt: 'pattern pat',
+  patt: 'pattern pat patts',
   pats: 'patterns',
   rib: 'ribbing',
   stocking: 'stockinette stockingette stockinet', // UK stocking, US stockinette
   moss: 'seed', // UK moss, US seed
   garter: 'gar',
+  gst: 'gtst',
   rev: 'reverse reversed', // the other side of the fabric out
   est: 'established',
   gauge: 'tension', // US gauge, UK tension
   // when and how often
   rep: 'repeat rpt',
-  foll: 'following fol',
-  rem: 'remaining',
+  foll: 'following fol folls follows',
+  rem: 'remaining remg',
   remain: 'remains', // to be left on the needle
   alt: 'alternate altn', // every second one
-  beg: 'beginning',
+  beg: 'beginning begg beginnning',
   until: 'till til',
   time: 'times tms',
   cont: 'continue',
+  measures: 'meas',
   x: '×',
   and: '&',
   // where
@@ -95,6 +99,14 @@ export const NUMBER_WORDS: Readonly<Record<string, number>> = {
   ten: 10,
   eleven: 11,
   twelve: 12,
+  thirteen: 13,
+  fourteen: 14,
+  fifteen: 15,
+  sixteen: 16,
+  seventeen: 17,
+  eighteen: 18,
+  nineteen: 19,
+  twenty: 20,
 };
 
 /** Abbreviations after which a full stop ends no sentence (unless a capital follows). */
@@ -103,13 +115,15 @@ export const SHORT = new Set(
     'st sts rep rpt beg foll fol rem inc incs dec decs alt tog no nos approx patt pat cont k p sl rnd rnds wl fwd ' +
     'ins cm cms mm tbl psso ea bet opp meas rh lh rs ws yd yds oz gm gms yo yon yrn kw pw cn dpn dpns mc cc m tw pc pcs ' +
     'work’g wyif wyib bo co nec necess vs incl ctr cent skp ssk col cols lge sm med sz szs gar str stocking stocs stk ' +
-    'ss gst mst'
+    'ss gst mst folls incr decr gtst'
   ).split(' '),
 );
 
 /** Those of them after which a number goes on with the sentence. */
 export const BEFORE_NUMBER = new Set(
-  'no nos k p sl inc dec foll fol rem approx cont rep rpt beg alt ea rnd rnds size next yo'.split(' '),
+  'no nos k p sl inc dec incr decr foll fol rem approx cont rep rpt beg alt ea rnd rnds size next yo'.split(
+    ' ',
+  ),
 );
 
 /** What patterns call the pieces of a garment, in headings. */

@@ -68,16 +68,14 @@ K 1 row, wobble the k sts twice.
   > own words 20 asks the count Piece/body 1 RS knit · WS work in pattern 'wobble the k sts twice'
   > ✗ stitch or repeat expected @2:10 column 10
 K 1 row, p 1 row, then work
-  > own words 20 asks the count Piece/body 3 RS knit · WS purl · RS work in pattern 'work'
-  > ✗ stitch or repeat expected @3:24 column 24
 as the k sts like it.
-  > own words 20 asks the count Piece/body 6 WS work in pattern 'as the k sts like it'
-  > ✗ stitch or repeat expected @4:14 column 14
+  > own words lines 3 to 4 20 asks the count Piece/body 3 RS knit · WS purl · RS work in pattern 'work as the k sts like it'
+  > ✗ stitch or repeat expected @3:24 column 24
 K2, p2, wobble the k sts (12 sts).
-  > own words 20→12 says 12 Piece/body 7 RS [dec] 8 times, work in pattern to end 'K2, p2, wobble the k sts (12 sts)' (12)
+  > own words 20→12 says 12 Piece/body 6 WS [dec] 8 times, work in pattern to end 'K2, p2, wobble the k sts (12 sts)' (12)
   > ✗ stitch or repeat expected @5:9 column 9
-  > = Piece, other, 1 to make, lines 2 3 4 5
-  > =   body from {castOn 20}, RS: 2 stocking 4 mm (own words 2); 5 pattern in stocking 4 mm (own words 3 4 5); hold
+  > = Piece, other, 1 to make, lines 2 3 4
+  > =   body from {castOn 20}, RS: 2 stocking 4 mm (own words 2); 4 pattern in stocking 4 mm (own words 3 4); hold
 
 ### rows that do not come out
 Cast on 20 sts.

@@ -174,16 +174,13 @@ Work 2 rows in moss st.
 
 ### in rows that spread over two lines of the text
 Cast on 8 sts. Knit 2 rows, then purl 1 row,
-  > 8 Piece/body 1 RS knit · WS knit · RS purl
 then knit 3 rows and work
-  > own words 8 asks the count Piece/body 4 WS knit · RS knit · WS knit · RS work in pattern 'work'
-  > ✗ stitch or repeat expected @2:22 column 22
 in st st for 2 rows.
-  > 8 Piece/body 8 WS purl · RS knit
+  > lines 1 to 3 8 Piece/body 1 RS knit · WS knit · RS purl · [WS knit · RS knit] ×2 · WS purl
 K 1 row.
-  > 8 Piece/body 10 WS knit
-  > = Piece, other, 1 to make, lines 1 2 3 4
-  > =   body from {castOn 8}, RS: 6 stocking 4 mm; 1 garter 4 mm (own words 1); 3 stocking 4 mm; hold
+  > 8 Piece/body 9 RS knit
+  > = Piece, other, 1 to make, lines 1 2
+  > =   body from {castOn 8}, RS: 6 stocking 4 mm; 3 stocking 4 mm; hold
 
 ### evenly without a word for the work
 Cast on 20 sts.

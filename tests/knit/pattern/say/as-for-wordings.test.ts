@@ -7,9 +7,9 @@ describe('as for, in all its wordings,', () => {
   it.each(
     table(`
       {Work|K|Make|Complete|Finish|Follow|Cont|Begin|Working} as for back → as for: piece {words back, name back}, reversing false
-      Do as for back → note: about 'making up'
+      Do as for back → as for: piece {words back, name back}, reversing false
       Then work as for back → @6 as for: piece {words back, name back}, reversing false
-      And work as for back → heading: title {words and, pattern and, divides false}, sideOnly false, talk false, places []
+      And work as for back → @5 as for: piece {words back, name back}, reversing false
       Cast on and work as for back → as for: piece {words back, name back}, reversing false
       Work {same as|same as for|the same as|the same as for|as given for|as directed for|as described for|as instructed for|in same manner as|in same way as|in same manner as for|in the same manner as|in the same way as for|as on|as in|as|to match|to correspond to|to match with|exactly as for|it as for|piece as for|as given for the} back → as for: piece {words back, name back}, reversing false
       Work to back → row: items 'patt to {left 'what follows'}'

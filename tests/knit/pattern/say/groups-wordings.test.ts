@@ -21,7 +21,7 @@ describe('groups, in all its wordings,', () => {
       Bind off 5 sts at armhole edge once, then 3 sts twice → groups: work bo, edge armhole, groups [{stitches 5, rows 1, every 2}; {stitches 3, rows 2, every 2}]
       Bind off 5 sts at armhole edge, then 3 sts at same edge on next row → groups: work bo, edge armhole, groups [{stitches 5, rows 1, every 2}; {stitches 3, rows 1, every 1}]
       Bind off 5 sts at armhole edge twice → groups: work bo, edge armhole, groups [{stitches 5, rows 2, every 2}]
-      Bind off 5 sts each side → bind off: stitches 5
+      Bind off 5 sts each side → groups: work bo, edge both, groups [{stitches 5, rows 2, every 1}]
       Bind off 5 sts at neck edge every other row 3 times → groups: work bo, edge neck, groups [{stitches 5, rows 3, every 2}]
       Bind off 5 sts at neck edge every 4th row 3 times, → groups: work bo, edge neck, groups [{stitches 5, rows 3, every 4}]
       Bind off 5 sts at neck edge on every RS row 3 times → groups: work bo, edge neck, groups [{stitches 5, rows 3, every 2, side RS}]
@@ -36,8 +36,8 @@ describe('groups, in all its wordings,', () => {
 
   it.each(
     table(`
-      Bind off 5 sts each side twice → ✗ stitch or repeat expected @16
-      Bind off 5 sts each side of next 2 rows → ✗ stitch or repeat expected @16
+      Bind off 5 sts each side twice → groups: work bo, edge both, groups [{stitches 5, rows 4, every 1}]
+      Bind off 5 sts each side of next 2 rows → groups: work bo, edge both, groups [{stitches 5, rows 4, every 1}]
       On next row bind off 5 sts at neck edge → ✗ stitch or repeat expected @1
       At armhole edge bind off 5 sts every 4th row → ✗ stitch or repeat expected @32
       Bind off 5 sts once → row: items 'bo ×5'

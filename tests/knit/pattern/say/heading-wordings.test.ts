@@ -68,9 +68,9 @@ describe('heading, in all its wordings,', () => {
       Level → heading: title {words level, pattern level, divides false}, sideOnly false, talk, places []
       Special → heading: title {words special, pattern special, divides false}, sideOnly false, talk, places []
       To finish → heading: title {words 'to finish', pattern 'to finish', divides false}, sideOnly false, talk, places []
-      To make up → heading: title {words to, pattern to, divides false}, sideOnly false, talk false, places []
-      Instructions → heading: title {words instructions, pattern instructions, divides false}, sideOnly false, talk, places []
-      Directions → heading: title {words directions, pattern directions, divides false}, sideOnly false, talk, places []
+      To make up → heading: title {words 'to make up', pattern 'to make up', divides false}, sideOnly false, talk, places []
+      Instructions → heading: title {words instructions, pattern instructions, divides false}, sideOnly false, talk false, places []
+      Directions → heading: title {words directions, pattern directions, divides false}, sideOnly false, talk false, places []
       Pattern → heading: title {words pattern, pattern '', divides false}, sideOnly false, talk false, places []
       Stitches used → heading: title {words 'stitches used', pattern 'stitches used', divides false}, sideOnly false, talk false, places []
       Shape armholes → heading: title {words 'shape armholes', pattern 'shape armholes', divides false}, sideOnly false, talk false, places [armhole]
@@ -115,7 +115,7 @@ describe('heading, in all its wordings,', () => {
   it.each(
     table(`
       Back: Front: Sleeve: Collar: Cast on 92 sts → heading: title {words back, pattern back, divides false}, sideOnly false, talk false, places [], piece {name back, makes 1} | @7 heading: title {words front, pattern front, divides false}, sideOnly false, talk false, places [], piece {name front, makes 1} | @14 heading: title {words sleeve, pattern sleeve, divides false}, sideOnly false, talk false, places [], piece {name sleeve, makes 1} | @30 cast on: stitches 92
-      … Back → ✗ stitch expected @5
+      … Back → heading: title {words back, pattern back, divides false}, sideOnly false, talk false, places [], piece {name back, makes 1}
       … Shape neck → ✗ stitch or repeat expected @1
       Shape neck edge of right back hood collar → ✗ stitch or repeat expected @1
       Sleeve (pair) → ✗ stitch or repeat expected @1

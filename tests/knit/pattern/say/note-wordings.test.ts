@@ -18,13 +18,13 @@ describe('note, in all its wordings,', () => {
       Notes on it → heading: title {words 'notes on it', pattern 'notes on it', divides false}, sideOnly false, talk, places []
       Abbreviations used → heading: title {words 'abbreviations used', pattern 'abbreviations used', divides false}, sideOnly false, talk, places []
       Materials you need → heading: title {words 'materials you need', pattern 'materials you need', divides false}, sideOnly false, talk, places []
-      Instructions given → heading: title {words 'instructions given', pattern 'instructions given', divides false}, sideOnly false, talk, places []
-      Directions given → heading: title {words 'directions given', pattern 'directions given', divides false}, sideOnly false, talk, places []
+      Instructions given → heading: title {words 'instructions given', pattern 'instructions given', divides false}, sideOnly false, talk false, places []
+      Directions given → heading: title {words 'directions given', pattern 'directions given', divides false}, sideOnly false, talk false, places []
       Needles used → heading: title {words 'needles used', pattern 'needles used', divides false}, sideOnly false, talk, places []
       Yarn used → heading: title {words 'yarn used', pattern 'yarn used', divides false}, sideOnly false, talk, places []
       Stitch down → note: about 'making up'
       {Join seam|Join shoulder|Join side|Join right side|Join left side|Join sleeve|Join back|Join front} → note: about 'making up'
-      To make up → heading: title {words to, pattern to, divides false}, sideOnly false, talk false, places []
+      To make up → heading: title {words 'to make up', pattern 'to make up', divides false}, sideOnly false, talk, places []
       To finish → heading: title {words 'to finish', pattern 'to finish', divides false}, sideOnly false, talk, places []
       To fit chest 90 cm → note: about 'making up'
       When {knitting|working} the colour, hold it → note: about 'making up'

@@ -40,7 +40,7 @@ describe('shape, in all its wordings,', () => {
   it.each(
     table(`
       On 3rd row dec 1 st at each end 5 times → ✗ stitch or repeat expected @33
-      Dec 1 st at neck edge every other row for 6 rows → ✗ stitch or repeat expected @39
+      Dec 1 st at neck edge every other row for 6 rows → shape: change -1, edge neck, beats [{every 2, counted, times 3}]
       Dec 1 st → row: items dec
       Shape → heading: title {words shape, pattern shape, divides false}, sideOnly false, talk false, places []
       Dec 1 st at armhole edge every other row and 3 sts at neck edge → shape: change -1, edge armhole, beats [{every 2}] | ✗ stitch or repeat expected @46

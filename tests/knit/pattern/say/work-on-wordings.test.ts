@@ -7,7 +7,7 @@ describe('work on, in all its wordings,', () => {
   it.each(
     table(`
       {Work each side separately|Working both sides separately|K each shoulder singly|Work both shoulder separately|Work each side singly|Each side is worked separately|Work each side of neck separately|Working each side of front separately|Work each side of back separately|Working each side of the neck separately|Work each side of the neck separately|Finish each side separately|Working each side separately|Work sides separately|Turn, work each side separately|Turn and work each side separately} → work on: which 'each side'
-      And work each side separately → heading: title {words and, pattern and, divides false}, sideOnly false, talk false, places []
+      And work each side separately → @5 work on: which 'each side'
       Then work each side separately → @6 work on: which 'each side'
       {Work on|Working on|Cont on|Continue on|Work in patt on|Cont in patt on|On} {both sides|each side} {at once|at the same time|at same time|} {with separate balls|with separate yarn|using separate balls|} → work on: which 'both at once'
       Work on both shoulders at once → work on: which 'both at once'

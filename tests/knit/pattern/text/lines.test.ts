@@ -8,8 +8,8 @@ describe('a text is cut into the lines that its writer meant', () => {
     table(`
       Cast on 92 sts. ¶ K 1 row. → 1: Cast on 92 sts. | 2: K 1 row.
       Cast on 92 sts ¶  ¶ k 1 row → 1: Cast on 92 sts | 3: k 1 row
-      Cast on 92 sts, ¶ then k 1 row → 1: Cast on 92 sts, | 2: then k 1 row
-      Cast on 92 sts; ¶ k 1 row → 1: Cast on 92 sts; | 2: k 1 row
+      Cast on 92 sts, ¶ then k 1 row → 1-2: Cast on 92 sts, then k 1 row
+      Cast on 92 sts; ¶ k 1 row → 1-2: Cast on 92 sts; k 1 row
       K2 (p2, ¶ k2) to end → 1-2: K2 (p2, k2) to end
       K2 [p2 ¶ k2] to end → 1-2: K2 [p2 k2] to end
       K2 (p2) ¶ k2 to end → 1: K2 (p2) | 2: k2 to end
@@ -74,7 +74,14 @@ describe('a text is cut into the lines that its writer meant', () => {
       A very long line of words that goes on and far ¶ k2, p2 → 1: A very long line of words that goes on and far | 2: k2, p2
       A very long line of words that goes on and far ¶ (k2, p2) → 1: A very long line of words that goes on and far | 2: (k2, p2)
       A very long line of words that goes on and far ¶ Something else → 1: A very long line of words that goes on and far | 2: Something else
-      A short line of words, letters ¶ and then some more → 1: A short line of words, letters | 2: and then some more
+      • Row 1: k ¶ • Row 2: p → 1: Row 1: k | 2: Row 2: p
+      1. Cast on 92 sts ¶ 2. Knit 6 rows → 1: Cast on 92 sts | 2: Knit 6 rows
+      - Cast on 92 sts ¶ - Knit 6 rows → 1: Cast on 92 sts | 2: Knit 6 rows
+      Cont in rib until work ¶ meas 8 cm → 1-2: Cont in rib until work meas 8 cm
+      Cast off 5 (7-8-10) sts ¶ at beg of next 2 rows → 1-2: Cast off 5 (7-8-10) sts at beg of next 2 rows
+      Dec 1 st at each end of foll ¶ row → 1-2: Dec 1 st at each end of foll row
+      Cast on 92 sts. ¶ – 24 sts → 1: Cast on 92 sts. | 2: – 24 sts
+      A short line of words, letters ¶ and then some more → 1-2: A short line of words, letters and then some more
       A short line of words, letterss ¶ and then some more → 1-2: A short line of words, letterss and then some more
       A very long line of words that goes on and far ¶ row 2 → 1: A very long line of words that goes on and far | 2: row 2
       A very long line of words that goes on and far ¶ rows 2 → 1: A very long line of words that goes on and far | 2: rows 2
@@ -99,20 +106,20 @@ describe('a text is cut into the lines that its writer meant', () => {
       A very long line of words that goes on and far ¶ dec 1 → 1: A very long line of words that goes on and far | 2: dec 1
       A very long line of words that goes on and far ¶ inc 1 → 1: A very long line of words that goes on and far | 2: inc 1
       A very long line of words that goes on and far ¶ change it → 1: A very long line of words that goes on and far | 2: change it
-      A very long line of words that goes on and far ¶ with it → 1: A very long line of words that goes on and far | 2: with it
-      A very long line of words that goes on and far ¶ using it → 1: A very long line of words that goes on and far | 2: using it
+      A very long line of words that goes on and far ¶ with it → 1-2: A very long line of words that goes on and far with it
+      A very long line of words that goes on and far ¶ using it → 1-2: A very long line of words that goes on and far using it
       A very long line of words that goes on and far ¶ shape it → 1: A very long line of words that goes on and far | 2: shape it
-      A very long line of words that goes on and far ¶ back it → 1: A very long line of words that goes on and far | 2: back it
-      A very long line of words that goes on and far ¶ front it → 1: A very long line of words that goes on and far | 2: front it
-      A very long line of words that goes on and far ¶ left it → 1: A very long line of words that goes on and far | 2: left it
-      A very long line of words that goes on and far ¶ right it → 1: A very long line of words that goes on and far | 2: right it
-      A very long line of words that goes on and far ¶ sleeve it → 1: A very long line of words that goes on and far | 2: sleeve it
+      A very long line of words that goes on and far ¶ back it → 1-2: A very long line of words that goes on and far back it
+      A very long line of words that goes on and far ¶ front it → 1-2: A very long line of words that goes on and far front it
+      A very long line of words that goes on and far ¶ left it → 1-2: A very long line of words that goes on and far left it
+      A very long line of words that goes on and far ¶ right it → 1-2: A very long line of words that goes on and far right it
+      A very long line of words that goes on and far ¶ sleeve it → 1-2: A very long line of words that goes on and far sleeve it
       A very long line of words that goes on and far ¶ sleeves it → 1: A very long line of words that goes on and far | 2: sleeves it
       A very long line of words that goes on and far ¶ place it → 1: A very long line of words that goes on and far | 2: place it
       A very long line of words that goes on and far ¶ rejoin it → 1: A very long line of words that goes on and far | 2: rejoin it
       A very long line of words that goes on and far ¶ join it → 1: A very long line of words that goes on and far | 2: join it
       A very long line of words that goes on and far ¶ pick it → 1: A very long line of words that goes on and far | 2: pick it
-      A very long line of words that goes on and far ¶ beg it → 1: A very long line of words that goes on and far | 2: beg it
+      A very long line of words that goes on and far ¶ beg it → 1-2: A very long line of words that goes on and far beg it
       A very long line of words that goes on and far ¶ sl 1 → 1: A very long line of words that goes on and far | 2: sl 1
       A very long line of words that goes on and far ¶ slip 1 → 1: A very long line of words that goes on and far | 2: slip 1
       A very long line of words that goes on and far ¶ leave it → 1: A very long line of words that goes on and far | 2: leave it
@@ -125,12 +132,12 @@ describe('a text is cut into the lines that its writer meant', () => {
       A very long line of words that goes on and far ¶ 3rd row → 1: A very long line of words that goes on and far | 2: 3rd row
       A very long line of words that goes on and far ¶ 1st row → 1: A very long line of words that goes on and far | 2: 1st row
       A very long line of words that goes on and far ¶ 4th row → 1: A very long line of words that goes on and far | 2: 4th row
-      A very long line of words that goes on and far ¶ at it → 1: A very long line of words that goes on and far | 2: at it
+      A very long line of words that goes on and far ¶ at it → 1-2: A very long line of words that goes on and far at it
       A very long line of words that goes on and far ¶ turn it → 1: A very long line of words that goes on and far | 2: turn it
       A very long line of words that goes on and far ¶ note it → 1: A very long line of words that goes on and far | 2: note it
       A very long line of words that goes on and far ¶ divide it → 1: A very long line of words that goes on and far | 2: divide it
       A very long line of words that goes on and far ¶ break it → 1: A very long line of words that goes on and far | 2: break it
-      A very long line of words that goes on and far ¶ then it → 1: A very long line of words that goes on and far | 2: then it
+      A very long line of words that goes on and far ¶ then it → 1-2: A very long line of words that goes on and far then it
       Work on every ¶ row 2 → 1: Work on every | 2: row 2
       Work on every ¶ rows → 1: Work on every | 2: rows
       Work on every ¶ next row → 1: Work on every | 2: next row

@@ -72,7 +72,12 @@ describe('a line is cut into sentences', () => {
       K2 5 row: p → k 2 5 row : p
       K2 Rows: p → k 2 | rows : p
       Next 2nd row: k → next 2 nd row : k
-      3rd Row 3: k → 3 rd | row 3 : k
+      3rd Row 3: k → 3 rd row 3 : k
+      Shape neck: 1st Row: k → shape neck : | 1 st row : k
+      1st row.- K → 1 st row . - k
+      Next row: cast off 5 sts. Knit to end. 20 sts → next row : cast off 5 sts . knit to end | 20 sts
+      Knit. Purl to end → knit | purl to end
+      Next 7 Rows: k → next 7 rows : k
       K2 Row row row row: p → k 2 | row row row row : p
     `),
   )('$line', expectCut('sentences'));

@@ -1,5 +1,5 @@
 import { otherSide, type Side } from '../../../row/step.ts';
-import type { EndEdge, From, MarkName, PieceSaid, Until } from '../../say/statement.ts';
+import type { EndEdge, From, MarkName, PieceSaid, Place, Until } from '../../say/statement.ts';
 import { type Build, nextSide, otherEdge, type PartBuild, type PieceBuild, type Stretch } from './build.ts';
 import { rowHeight } from './make-row.ts';
 import { markOf, neckOf } from './part.ts';
@@ -158,14 +158,20 @@ function sameLength(
   const other = pieceNamed(build, until.piece);
   if (!other) return undefined;
   const mark = until.to === undefined ? undefined : markOf(other, until.to);
-  if (until.to !== undefined && mark === undefined) return undefined;
-  const target = mark?.rows ?? Math.max(0, ...other.parts.map((one) => one.baseRows + one.rows.length));
+  // straight shoulders are where the other piece is bound off
+  if (until.to !== undefined && until.to !== 'shoulder' && mark === undefined) return undefined;
+  const target =
+    mark?.rows ??
+    Math.max(0, ...other.parts.map((one) => one.baseRows + one.rows.length - closing(one, until.to)));
   const height = rowHeight(build, part);
   const less =
     until.lessRows ?? (until.lessMm !== undefined && height > 0 ? Math.round(until.lessMm / height) : 0);
   const rows = Math.max(0, target - less - part.baseRows - part.rows.length);
   return { rows: until.end === undefined ? rows : roundTo(part, rows, until.end) };
 }
+
+const closing = ({ rows }: PartBuild, to: Place | undefined): number =>
+  to === 'shoulder' && rows.at(-1)?.kind === 'bind off' ? 1 : 0;
 
 /** 'back', 'left front', 'first sleeve': the latest piece that is called so. */
 export function pieceNamed(build: Build, { name: wanted }: PieceSaid): PieceBuild | undefined {

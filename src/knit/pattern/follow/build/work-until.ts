@@ -1,12 +1,15 @@
 import { type Fault, fault } from '../../../fault.ts';
+import { otherSide } from '../../../row/step.ts';
 import type { Until } from '../../say/statement.ts';
 import type { Build, PartBuild, PieceBuild } from './build.ts';
 import { endDiffers } from './end-differs.ts';
 import { evenRows, finishBackground } from './run-rows.ts';
-import { targetOf } from './target.ts';
+import { endSideOf, targetOf } from './target.ts';
+import { wantSide } from './want-side.ts';
 
 export function workUntil(build: Build, piece: PieceBuild, part: PartBuild, until: Until): Fault | undefined {
   if (until.is === 'count') return part.live === until.stitches ? undefined : finishBackground(build, part);
+  if (until.is === 'rows' && part.rows.length === 0) beginSo(build, piece, part, until);
   const target = targetOf(build, piece, part, until);
   if (target === undefined) return noSuchPlace();
   if (target.stretch === undefined) {
@@ -32,6 +35,18 @@ export function workUntil(build: Build, piece: PieceBuild, part: PartBuild, unti
     return fault('longer already', figures);
   }
   return wrong;
+}
+
+/** '3 rows, ending with a WS row' behind a cast-on begin with a WS row. */
+function beginSo(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  until: Extract<Until, { is: 'rows' }>,
+): void {
+  const end = endSideOf(piece, part, until);
+  if (end !== undefined && part.parent === undefined)
+    wantSide(build, part, until.n % 2 === 1 ? end : otherSide(end));
 }
 
 const noSuchPlace = (): Fault => fault('place not known');

@@ -56,13 +56,13 @@ function skipChain(c: Cursor): void {
   takeAnyPhrase(c, 'again');
 }
 
-/** 'next and every foll 4th row 8 times' counts the next row among the eight; 'next row, then every 4th row 8 times' does not. */
+/** 'next and every foll 4th row 8 times' counts the next row among the eight, and so does whatever is said 'in all'; 'next row, then every 4th row 8 times' does not. */
 function joinNext(beats: readonly Beat[], beat: Beat, c: Cursor, start: number): Beat {
   const before = beats.at(-1);
   if (before?.times !== 1 || beats.length !== 1 || beat.times === undefined || beat.further || !beat.counted)
     return beat;
   const rowSaid = isWord(c.tokens[start - 1], 'row', 'rows');
-  return rowSaid ? beat : { ...beat, times: Math.max(0, beat.times - 1) };
+  return rowSaid && !beat.total ? beat : { ...beat, times: Math.max(0, beat.times - 1) };
 }
 
 const readBeat = (c: Cursor, later: boolean): Beat | undefined =>
@@ -153,12 +153,24 @@ const readEvery = (c: Cursor): Beat | undefined =>
         takes(c, 'alternately');
         return kind;
       }
+      if (takes(c, 'ridge')) {
+        skipRows(c, 2 * kind.every);
+        return { ...kind, every: 2 * kind.every };
+      }
       if (c.at >= c.end || peek(c)?.kind !== 'word') return kind;
     } else {
       if (takeAnyPhrase(c, ROWS)) return { first: 1, every: 1 };
       const n = takeNumber(c);
       if (n !== undefined && takeAnyPhrase(c, ROWS)) return { every: n };
     }
+  });
+
+/** 'every 9th ridge (18th row)' says it twice. */
+const skipRows = (c: Cursor, n: number): boolean =>
+  attempt(c, () => {
+    if (!takes(c, '(') || takeNumber(c) !== n) return false;
+    if (endsOrdinal(peek(c))) takes(c, 'th', 'st', 'nd', 'rd');
+    return takeAnyPhrase(c, ROWS) && takes(c, ')');
   });
 
 /** '3rd row', '3rd and every foll 4th row' (the rest is the next beat), 'row 5', '5th and foll 6th rows'. */
@@ -180,8 +192,9 @@ const readFollowing = (c: Cursor): Beat | undefined => readFollowingRows(c) ?? r
 
 const readFollowingRows = (c: Cursor): Beat | undefined =>
   attempt(c, () => {
-    if (!takes(c, 'foll', 'the')) return undefined;
-    const n = takeNumber(c);
+    const ahead = takeNumber(c);
+    if (!takes(c, 'foll', ...(ahead === undefined ? ['the'] : []))) return undefined;
+    const n = ahead ?? takeNumber(c);
     const kind = readRowKind(c);
     const side = kind?.side ? { side: kind.side } : {};
     if (n !== undefined)
@@ -216,11 +229,23 @@ function readBeatEnd(c: Cursor, beat: Beat): Beat {
       counted: true,
       times: single !== undefined && single > 1 ? single * times.n : times.n,
       ...(times.more ? { further: true } : {}),
+      ...(times.total ? { total: true } : {}),
     };
     return withCount(c, read);
   }
+  const rows = beat.times === undefined ? attempt(c, () => readForRows(c, beat.every)) : undefined;
+  if (rows !== undefined) return { ...beat, counted: true, times: rows };
   if (beat.times === 1 && seesPhrase(c, 'and')) return beat;
   return attempt(c, () => untilOf(c, beat)) ?? beat;
+}
+
+/** 'every row for 6 rows' is six times, 'every other row for 6 rows' three times. */
+function readForRows(c: Cursor, every: number): number | undefined {
+  if (!takes(c, 'for')) return undefined;
+  takes(c, 'a', 'the');
+  takes(c, 'next', 'further');
+  const n = takeNumber(c);
+  return n !== undefined && n % every === 0 && takeAnyPhrase(c, 'rows') ? n / every : undefined;
 }
 
 function untilOf(c: Cursor, beat: Beat): Beat | undefined {

@@ -3,7 +3,10 @@ import {
   type Cursor,
   isOneOf,
   peek,
+  peekNumber,
   peekWord,
+  sees,
+  seesPhrase,
   takeAnyPhrase,
   takes,
   took,
@@ -13,12 +16,22 @@ import type { EndEdge } from '../statement.ts';
 import { readSide } from './side.ts';
 
 /** ', ending with a WS row', 'ending with RS facing for next row', 'end with row 4 of pattern'. */
-export function ending(c: Cursor): { end?: Side; endEdge?: EndEdge } {
-  if (!takeEnding(c)) return {};
+export const ending = (c: Cursor): End => attempt(c, () => readEnd(c)) ?? {};
+
+interface End {
+  readonly end?: Side;
+  readonly endEdge?: EndEdge;
+}
+
+/** Undefined also where rows are still to come: 'ending with 4 rows in garter st', 'end with a repeat of rows 2–4'. */
+function readEnd(c: Cursor): End | undefined {
+  if (!takeEnding(c)) return undefined;
   const ready = took(c, 'ready');
   takes(c, 'with', 'on', 'after', 'at', 'having', 'by', 'for', 'to', 'so');
   takes(c, 'that', 'working', 'work', 'a', 'an', 'the', 'last', 'completing');
   takes(c, 'worked', 'just');
+  if (sees(c, 'rep', 'repeats') || seesPhrase(c, 'a rep') || rowsToCome(c)) return undefined;
+  takeAnyPhrase(c, 'row on the', 'row on');
   if (takeAnyPhrase(c, 'side|armhole|arm|seam|underarm edge', 'side|armhole seam'))
     return { endEdge: 'armhole' };
   if (takeAnyPhrase(c, 'front|neck|center|inner edge', 'center front edge?')) return { endEdge: 'neck' };
@@ -35,6 +48,10 @@ export function ending(c: Cursor): { end?: Side; endEdge?: EndEdge } {
   const next = facing || ready;
   return { end: next ? (side === 'RS' ? 'WS' : 'RS') : side };
 }
+
+const rowsToCome = (c: Cursor): boolean =>
+  peekNumber(c) !== undefined &&
+  (peekWord(c, 1) === 'rows' || peekWord(c, 1) === 'ridge' || peekWord(c, 1) === 'more');
 
 const takeEnding = (c: Cursor): boolean =>
   attempt(c, () => {

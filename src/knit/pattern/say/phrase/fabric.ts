@@ -42,7 +42,7 @@ export function patternNamed(words: string): FabricSaid {
 function readKnown(c: Cursor): FabricSaid | undefined {
   if (takeAnyPhrase(c, `rev stocking|st ${ST}`, 'rev stst|ss|stocking', 'p side stocking'))
     return named('reverse stocking');
-  if (takeAnyPhrase(c, `stocking|stocks|stock|st ${ST}`, 'stocking|stst|ss')) return named('stocking');
+  if (takeAnyPhrase(c, `stocking|stocks|stock|st -? ${ST}`, 'stocking|stst|ss')) return named('stocking');
   if (takeAnyPhrase(c, `garter|gst|g ${ST}`, 'garter|gst')) {
     takeAnyPhrase(c, 'ridge', 'patt|border');
     return named('garter');
@@ -58,7 +58,7 @@ function readKnown(c: Cursor): FabricSaid | undefined {
 /** 'k1, p1 rib', 'rib of k2, p2', '2 x 2 rib', 'single rib'. */
 const readRib = (c: Cursor): FabricSaid | undefined =>
   attempt(c, () => {
-    const ahead = takeAnyPhrase(c, 'rib of', 'rib , as follows :', 'rib (', 'rib');
+    const ahead = takeAnyPhrase(c, 'rib of', 'rib , as foll :', 'rib (', 'rib');
     const bracket = takes(c, '(', '[') || took(c, '(');
     const face = readFace(c);
     if (face !== '') {

@@ -41,6 +41,7 @@ export function readPlace(c: Cursor): Place | undefined {
   const place = PLACES[peekWord(c)];
   if (place === undefined) return undefined;
   c.at += 1;
+  takes(c, 'armhole');
   takes(c, 'shaping', 'shapings', 'edge', 'opening', 'bind', 'bo', 'dec');
   takes(c, '-');
   takes(c, 'off', 'offs');
@@ -76,7 +77,7 @@ function pieceWords(c: Cursor): string | undefined {
 const FROM: readonly (readonly [string, MarkName])[] = [
   ['beg|start|lower|bottom|cast|co|first', 'start'],
   ['bo|bind|bound|armhole|underarm', 'armhole'],
-  ['rib|border|band|top|welt|hem|hemline|cuff|turn|change', 'rib'],
+  ['rib|border|band|top|welt|hem|hemline|cuff|turn|change|waistband', 'rib'],
   ['marker|mark|m|pick|picked|pu', 'marker'],
   ['last|neck|division|divide|here|this|shaping|end|dec|inc', 'heading'],
 ];
@@ -86,7 +87,9 @@ export const readFrom = (c: Cursor): MarkName | undefined =>
   attempt(c, () => {
     if (takes(c, 'altogether')) return 'start';
     if (takeAnyPhrase(c, 'in all', 'in total', 'total')) return 'start';
+    takeAnyPhrase(c, 'straight? up');
     if (!takes(c, 'from', 'above', 'after', 'past', 'beyond', 'of', 'below')) return undefined;
+    takeAnyPhrase(c, '1 st row? of?');
     takes(c, 'the', 'all', 'beg', 'start', 'first', 'top', 'end');
     const bare = c.tokens[c.at - 1]?.text ?? '';
     const ofSaid = takes(c, 'of');

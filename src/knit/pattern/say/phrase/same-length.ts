@@ -14,6 +14,8 @@ import { readPieceName, readPlace } from './place.ts';
 /** 'until same length as back to armhole', 'until piece measures same as back to underarm', 'until it matches back to ...'. */
 export const readSameLength = (c: Cursor): Until | undefined =>
   attempt(c, () => {
+    takeAnyPhrase(c, 'work|piece from beg|start');
+    takes(c, 'left', 'right', 'first', 'second');
     takesOne(c, 'what is measured');
     takes(c, 'measures', 'is', 'measure', 'are', 'corresponds');
     const matches = takes(c, 'matches', 'equals');

@@ -1,6 +1,7 @@
 import {
   attempt,
   type Cursor,
+  peek,
   peekWord,
   sees,
   seesOne,
@@ -8,6 +9,8 @@ import {
   takeNumber,
   takePhrase,
   takes,
+  takeTo,
+  took,
 } from '../../../row/read/cursor.ts';
 import type { MarkName, Until } from '../statement.ts';
 import { ending } from './ending.ts';
@@ -46,8 +49,15 @@ const readFor = (c: Cursor): Until | undefined =>
       takes(c, 'more');
       return { is: 'rows', n, ...ending(c) };
     }
-    if (n !== undefined && takes(c, 'ridge')) return { is: 'rows', n: 2 * n, ...ending(c) };
+    if (n !== undefined && takes(c, 'ridge')) {
+      skipRowsOf(c, 2 * n);
+      return { is: 'rows', n: 2 * n, ...ending(c) };
+    }
   });
+
+/** '6 ridges (12 rows)' says it twice. */
+const skipRowsOf = (c: Cursor, rows: number): boolean =>
+  attempt(c, () => takes(c, '(') && takeNumber(c) === rows && takes(c, 'rows') && takes(c, ')'));
 
 function readTill(c: Cursor): Until | undefined {
   if (!takes(c, 'until', 'to', 'when', 'once', 'after')) return undefined;
@@ -69,8 +79,23 @@ function readTill(c: Cursor): Until | undefined {
   ) {
     return { is: 'open', ...ending(c) };
   }
+  if (takeAsSheLikes(c)) return { is: 'open', ...ending(c) };
   return undefined;
 }
+
+/** 'until you like the length', 'until the scarf is the size you want'. */
+const takeAsSheLikes = (c: Cursor): boolean =>
+  attempt(c, () => {
+    for (let far = 0; far < 10 && peek(c)?.kind === 'word'; far += 1) {
+      const wish = took(c, 'you', 'length', 'size', 'long') && seesOne(c, 'as she likes');
+      takeTo(c, c.at + 1);
+      if (wish) {
+        takeAnyPhrase(c, 'the? length|size|width', 'it? to be?');
+        return true;
+      }
+    }
+    return false;
+  });
 
 /** 'until 60 sts remain', 'to 60 sts', 'until there are 60 sts on needle'. */
 const readCountEnd = (c: Cursor): Until | undefined =>
@@ -108,7 +133,12 @@ const readCountEnd = (c: Cursor): Until | undefined =>
 const readMeasured = (c: Cursor): Until | undefined =>
   attempt(c, () => {
     const what: string[] = [];
-    while (seesOne(c, 'what is measured') || seesOne(c, 'beside what is measured')) {
+    while (
+      takeAnyPhrase(c, 'from the? beg|start|beginning') ||
+      seesOne(c, 'what is measured') ||
+      seesOne(c, 'beside what is measured')
+    ) {
+      if (took(c, 'beg', 'start', 'beginning')) continue;
       what.push(peekWord(c));
       c.at += 1;
     }
@@ -124,6 +154,8 @@ const readMeasured = (c: Cursor): Until | undefined =>
       'or desired|required length',
       'or as long as desired',
       'or to length desired',
+      ',? measured|measuring from the? cast -? on edge',
+      ',? measured|measuring from the? beg|start',
     );
     return { is: 'length', mm, from, ...ending(c) };
   });

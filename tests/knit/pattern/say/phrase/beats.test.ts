@@ -82,9 +82,9 @@ describe('a rhythm, in all its wordings,', () => {
       Dec 1 st at each end of next 2nd row → ✗ stitch or repeat expected @30
       Dec 1 st at each end of 5th, foll 6th and foll 8th rows → ✗ stitch or repeat expected @25
       Dec 1 st at each end of the 5 rows → ✗ stitch or repeat expected @29
-      Dec 1 st at each end of foll rows → ✗ stitch or repeat expected @25
+      Dec 1 st at each end of foll rows → ✗ stitch or repeat expected @30
       Dec 1 st at each end every other row 5 times, until piece measures 10 cm → shape: change -1, edge both, beats [{every 2, counted, times 5}] | ✗ stitch or repeat expected @47
-      Dec 1 st at each end every other row for 6 rows → ✗ stitch or repeat expected @38
+      Dec 1 st at each end every other row for 6 rows → shape: change -1, edge both, beats [{every 2, counted, times 3}]
       Dec 1 st at each end every other row 3 times, twice → shape: change -1, edge both, beats [{every 2, counted, times 3}] | ✗ stitch or repeat expected @47
       On the row dec 1 st at each end → ✗ stitch or repeat expected @1
       In 2 rows dec 1 st at each end → ✗ stitch or repeat expected @1

@@ -1,0 +1,25 @@
+import {
+  attempt,
+  type Cursor,
+  isWord,
+  peek,
+  sees,
+  takeAnyPhrase,
+  takes,
+  takeTo,
+} from '../../row/read/cursor.ts';
+import { readFabric } from './phrase/fabric.ts';
+import type { Statement } from './statement.ts';
+
+/** 'Change to st st', 'switch to MC', 'change to 2 strands of CC and …': a fabric, or a yarn that is passed over. */
+export const readChange = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    if (!takeAnyPhrase(c, 'change|changing|switch|switching back? to')) return undefined;
+    const fabric = readFabric(c);
+    if (fabric !== undefined) return { is: 'even', fabric };
+    for (let far = 0; far < 7 && peek(c) !== undefined && !sees(c, ',', 'and', ';', '.'); far += 1) {
+      if (isWord(peek(c), 'needle', 'st', 'sts', 'k', 'p')) return undefined;
+      takeTo(c, c.at + 1);
+    }
+    return c.at >= c.end || takes(c, ',', 'and', ';') ? { is: 'note', about: 'yarn' } : undefined;
+  });

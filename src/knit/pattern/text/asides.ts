@@ -1,0 +1,45 @@
+import { isWord } from '../../row/read/cursor.ts';
+import type { Token } from '../../row/read/lex.ts';
+import { means } from '../../row/read/meanings.ts';
+
+const CLOSING: Readonly<Record<string, string>> = { '(': ')', '[': ']' };
+
+/** Farther on a bracket is not looked for. */
+const LONGEST = 30;
+
+/**
+ * The tokens without brackets that only comment: words alone, none of them a stitch, a side or a number ('(for all sizes)',
+ * '(Buttonhole Row)', '(for pocket opening)'), or the abbreviation of the word before.
+ */
+export function withoutAsides(tokens: readonly Token[]): readonly Token[] {
+  const out: Token[] = [];
+  for (let i = 0; i < tokens.length; i += 1) {
+    const end = asideEnd(tokens, i);
+    if (end === undefined) out.push(tokens[i] as Token);
+    else i = end;
+  }
+  return out;
+}
+
+/** The closing bracket of a comment that begins here. */
+function asideEnd(tokens: readonly Token[], at: number): number | undefined {
+  const close = CLOSING[tokens[at]?.text ?? ''];
+  if (close === undefined || at === 0) return undefined;
+  for (let i = at + 1; i < Math.min(tokens.length, at + LONGEST); i += 1) {
+    const token = tokens[i] as Token;
+    if (token.text === close) {
+      const said = i - at > 1 && !(i - at === 2 && isShort(tokens[at + 1] as Token));
+      const again = i - at === 2 && tokens[at - 1]?.word === tokens[at + 1]?.word;
+      return said || again ? i : undefined;
+    }
+    const again = i === at + 1 && tokens[i + 1]?.text === close && tokens[at - 1]?.word === token.word;
+    if (again) continue;
+    if (isWord(tokens[at + 1], 'or')) continue;
+    if (token.kind === 'number' || means(token.word, 'in brackets that say something')) return undefined;
+    if (token.kind === 'mark' && token.text !== ',' && token.text !== '-') return undefined;
+  }
+  return undefined;
+}
+
+/** One letter may be a size, a colour or a stitch. */
+const isShort = (token: Token): boolean => token.text.length < 4;
