@@ -176,6 +176,28 @@ describe('a garment from measures and a swatch', () => {
     expect(await stickingOut(page)).toBe(0);
   });
 
+  it('is a drawing to touch: a figure leads to its own field, a measure of the body to the list, a tile is chosen', async () => {
+    const page = await openDraft('common');
+    const fieldInHand = () =>
+      page.evaluate(() => document.activeElement?.closest('[data-field]')?.getAttribute('data-field'));
+    for (const field of ['neck.depthMm', 'sleeve.lengthMm', 'ease.chest']) {
+      await page.locator(`.draft-drawing [data-to="${field}"]`).first().tap();
+      await until(fieldInHand, (at) => at === field);
+    }
+    await page.getByLabel('Neck depth in front', { exact: true }).waitFor();
+    await page.getByText('Each measure').tap();
+    await page.locator('.draft-body [data-to="body.waist"]').tap();
+    await until(fieldInHand, (at) => at === 'body.waist');
+    const before = await drawing(page);
+    await choose(page, 'Neck', 'Boat');
+    await until(
+      () => drawing(page),
+      (now) => now !== before,
+    );
+    await choose(page, 'Fit', 'Oversized');
+    expect(await page.getByRole('radio', { name: 'Oversized' }).isChecked()).toBe(true);
+  });
+
   it('says at a swatch’s own field what it needs, and leads there', async () => {
     const page = await openDraft('common');
     await openAll(page);

@@ -7,6 +7,7 @@ import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { loadFaults, saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
+import { goToField } from './go-to-field.ts';
 import { saysName } from './says-name.ts';
 import { SmallSchematic } from './schematic.tsx';
 import { faults, openCautions } from './troubles.ts';
@@ -64,14 +65,4 @@ export function DraftFoot() {
   );
 }
 
-/** Opens the groups in which the first trouble stands and goes to it. */
-function goToTrouble(): void {
-  const path = (faults.value[0] ?? openCautions.value[0])?.at.field;
-  const at = document.querySelector<HTMLElement>(`[data-field="${path}"]`);
-  if (!at) return;
-  for (let group = at.closest('details'); group; group = group.parentElement?.closest('details') ?? null)
-    group.open = true;
-  const field = at.querySelector<HTMLElement>('input, select');
-  if (field) field.focus();
-  at.scrollIntoView({ block: 'center' });
-}
+const goToTrouble = (): void => goToField((faults.value[0] ?? openCautions.value[0])?.at.field);

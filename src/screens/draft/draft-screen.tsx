@@ -48,25 +48,27 @@ export default function DraftScreen() {
   }
   return (
     <Screen title={title} back={back} foot={<DraftFoot />}>
-      <p>{say('draft.intro')}</p>
       {drafted.value?.ok && <Schematic draft={drafted.value.value} />}
       <Measures />
       <Swatches />
       <Shape />
-      <EaseFigures />
-      <Figures />
-      <Borders />
-      <Worked />
-      <See />
-      <Sizes />
+      <div class="draft-folds">
+        <EaseFigures />
+        <Figures />
+        <Borders />
+        <Worked />
+        <See />
+        <Sizes />
+      </div>
       <TextField
         label={say('draft.name')}
-        hint={say('draft.nameHint')}
         value={now.name}
         onInput={(name) => change((old) => ({ ...old, name }))}
       />
-      <p class="quiet">{say('draft.kept')}</p>
-      <StartAgain words="draft" onAgain={startAgain} />
+      <div class="draft-end">
+        <p class="quiet">{say('draft.kept')}</p>
+        <StartAgain words="draft" onAgain={startAgain} />
+      </div>
     </Screen>
   );
 }

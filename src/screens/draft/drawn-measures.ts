@@ -9,6 +9,8 @@ export interface Label {
   readonly at: Point;
   readonly text: string;
   readonly upright: boolean;
+  /** the field of the design that it is typed in */
+  readonly to: string;
 }
 
 /** mm; `letter` is the height of one. */
@@ -26,13 +28,20 @@ export function labelsOf(piece: string, draft: Draft, drawn: Drawn): readonly La
     draft.roundings.find((rounding) => rounding.measure === measure)?.madeMm;
   const list = piece === 'Sleeve' ? onSleeve(of, drawn) : onPanel(piece, of, drawn);
   const at: Point = [drawn.left - 0.4 * drawn.letter, drawn.top / 2];
-  return [{ at, text: saysLength(drawn.length), upright: true }, ...list];
+  const to = piece === 'Sleeve' ? 'sleeve.lengthMm' : 'lengthMm';
+  return [{ at, text: saysLength(drawn.length), upright: true, to }, ...list];
 }
 
 type Of = (measure: Measure) => number | undefined;
 
-const level = (x: number, y: number, text: string): Label => ({ at: [x, y], text, upright: false });
-const across = (x: number, y: number, mm: number): Label => level(x, y, `↔ ${saysLength(mm)}`);
+const level = (x: number, y: number, text: string, to: string): Label => ({
+  at: [x, y],
+  text,
+  upright: false,
+  to,
+});
+const across = (x: number, y: number, mm: number, to: string): Label =>
+  level(x, y, `↔ ${saysLength(mm)}`, to);
 
 function onPanel(piece: string, of: Of, { left, right, top, letter }: Drawn): Label[] {
   const middle = (left + right) / 2;
@@ -45,19 +54,25 @@ function onPanel(piece: string, of: Of, { left, right, top, letter }: Drawn): La
   const put = (mm: number | undefined, label: (mm: number) => Label) => {
     if (mm !== undefined) labels.push(label(mm));
   };
-  if (isBack) put(of('neck width'), (mm) => level(middle, top + 0.35 * letter, saysLength(mm)));
   if (isBack)
-    put(of('width across the shoulders'), (mm) => across(middle, (shoulder + underarm) / 2 - letter / 3, mm));
+    put(of('neck width'), (mm) => level(middle, top + 0.35 * letter, saysLength(mm), 'neck.widthMm'));
+  if (isBack)
+    put(of('width across the shoulders'), (mm) =>
+      across(middle, (shoulder + underarm) / 2 - letter / 3, mm, 'ease.crossBack'),
+    );
   const body = isBack ? of('width at the underarm') : of('front width at the underarm');
-  put(body, (mm) => across(middle, underarm - 1.4 * letter, mm));
-  if (isBack) put(of('width at the waist'), (mm) => across(middle, (underarm + hem) / 2 - letter, mm));
-  if (isBack) put(of('width above the hem'), (mm) => across(middle, hem + letter / 2, mm));
+  put(body, (mm) => across(middle, underarm - 1.4 * letter, mm, 'ease.chest'));
+  if (isBack)
+    put(of('width at the waist'), (mm) => across(middle, (underarm + hem) / 2 - letter, mm, 'ease.waist'));
+  if (isBack) put(of('width above the hem'), (mm) => across(middle, hem + letter / 2, mm, 'ease.hip'));
   if (!isBack && middle < letter && middle > -letter)
-    put(of('neck depth'), (mm) => level(middle, top - mm - 1.1 * letter, `↕ ${saysLength(mm)}`));
-  const heights: readonly (readonly [number, number])[] = [
-    [0, hem],
-    [hem, underarm],
-    [underarm, shoulder],
+    put(of('neck depth'), (mm) =>
+      level(middle, top - mm - 1.1 * letter, `↕ ${saysLength(mm)}`, 'neck.depthMm'),
+    );
+  const heights: readonly Height[] = [
+    [0, hem, 'hem.heightMm'],
+    [hem, underarm, 'lengthMm'],
+    [underarm, shoulder, 'ease.armholeDepth'],
   ];
   return [...labels, ...besides(heights, right, letter)];
 }
@@ -68,22 +83,20 @@ function onSleeve(of: Of, { left, right, letter }: Drawn): Label[] {
   const cuff = of('cuff height') ?? 0;
   const length = of('sleeve length') ?? 0;
   const [low, wide] = [of('cuff width'), of('sleeve width')];
-  if (low !== undefined) labels.push(level(middle, -letter, saysLength(low)));
-  if (wide !== undefined) labels.push(across(middle, length - 1.2 * letter, wide));
-  const heights: readonly (readonly [number, number])[] = [
-    [0, cuff],
-    [cuff, length],
+  if (low !== undefined) labels.push(level(middle, -letter, saysLength(low), 'ease.wrist'));
+  if (wide !== undefined) labels.push(across(middle, length - 1.2 * letter, wide, 'ease.upperArm'));
+  const heights: readonly Height[] = [
+    [0, cuff, 'cuff.heightMm'],
+    [cuff, length, 'sleeve.lengthMm'],
   ];
   return [...labels, ...besides(heights, right, letter)];
 }
 
+type Height = readonly [from: number, to: number, field: string];
+
 /** Heights up the right-hand side, where there is room for a figure. */
-const besides = (
-  heights: readonly (readonly [from: number, to: number])[],
-  right: number,
-  letter: number,
-): Label[] =>
-  heights.flatMap(([from, to]) =>
+const besides = (heights: readonly Height[], right: number, letter: number): Label[] =>
+  heights.flatMap(([from, to, field]) =>
     to - from < 2.5 * letter
       ? []
       : [
@@ -91,6 +104,7 @@ const besides = (
             at: [right + 1.1 * letter, (from + to) / 2] as const,
             text: saysLength(to - from),
             upright: true,
+            to: field,
           },
         ],
   );

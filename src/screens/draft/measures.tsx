@@ -15,6 +15,7 @@ import { TextField } from '../../ui/field/text-field.tsx';
 import { Group } from '../../ui/group/group.tsx';
 import { say } from '../../words/say.ts';
 import { LengthField } from './at-field.tsx';
+import { BodyFigure } from './body-figure.tsx';
 
 const measures = [
   ['chest', 'draft.bodyChest'],
@@ -43,27 +44,30 @@ export function Measures() {
   return (
     <Group title={say('draft.measures')} says={whose} open>
       <Whose />
-      <p class="quiet">{say('draft.tableNote')}</p>
-      <details class="draft-more">
-        <summary>{say('draft.eachMeasure')}</summary>
-        <div class="draft-grid draft-narrow">
-          {measures.map(([name, label, hint]) => (
-            <LengthField
-              key={name}
-              label={say(label)}
-              hint={hint && say(hint)}
-              mm={body[name]}
-              path={`body.${name}`}
-              bare
-              onChange={(mm) => setMeasure(name, mm)}
-            />
-          ))}
-        </div>
-      </details>
-      <details class="draft-more">
-        <summary>{say('draft.keepUnderName')}</summary>
-        <KeepPerson />
-      </details>
+      <div class="draft-mores">
+        <details class="draft-more">
+          <summary>{say('draft.eachMeasure')}</summary>
+          <p class="quiet">{say('draft.tableNote')}</p>
+          <BodyFigure />
+          <div class="draft-grid draft-narrow">
+            {measures.map(([name, label, hint]) => (
+              <LengthField
+                key={name}
+                label={say(label)}
+                hint={hint && say(hint)}
+                mm={body[name]}
+                path={`body.${name}`}
+                bare
+                onChange={(mm) => setMeasure(name, mm)}
+              />
+            ))}
+          </div>
+        </details>
+        <details class="draft-more">
+          <summary>{say('draft.keepUnderName')}</summary>
+          <KeepPerson />
+        </details>
+      </div>
     </Group>
   );
 }

@@ -3,7 +3,8 @@ import type { PieceOutline } from '../../knit/garment/outlines.ts';
 import type { Point } from '../../knit/shape/curve.ts';
 import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
-import { labelsOf } from './drawn-measures.ts';
+import { type Label as Drawn, labelsOf } from './drawn-measures.ts';
+import { goToFigure } from './go-to-field.ts';
 import { saysName } from './says-name.ts';
 
 interface Box {
@@ -29,7 +30,7 @@ export function Schematic({ draft }: { readonly draft: Draft }) {
         ))}
       </div>
       <p class="quiet">
-        {say('draft.drawingsOf')}; {say('draft.asked')}
+        {say('draft.touchFigure')} {say('draft.asked')}
       </p>
     </div>
   );
@@ -67,27 +68,29 @@ function PieceDrawing({ outline, widest, draft }: PieceDrawingProps) {
   return (
     <figure class="draft-piece" style={{ '--share': share.toFixed(2) }}>
       <figcaption>{saysName(piece)}</figcaption>
-      <svg
-        class="draft-drawing"
-        viewBox={view.map((n) => n.toFixed(1)).join(' ')}
-        role="img"
-        aria-label={title}
-      >
-        <path class="draft-made" d={pathOf(made.map(put))} />
-        <path class="draft-asked" d={pathOf(asked.map(put))} />
-        <g class="draft-labels" font-size={letter} text-anchor="middle">
-          {labelsOf(piece, draft, { ...box, length: size.height, letter }).map(({ at, text, upright }) => (
-            <Label key={text + at} at={put(at)} text={text} upright={upright} />
-          ))}
-        </g>
-      </svg>
+      <div role="img" aria-label={title}>
+        <svg
+          class="draft-drawing"
+          viewBox={view.map((n) => n.toFixed(1)).join(' ')}
+          aria-hidden="true"
+          onClick={goToFigure}
+        >
+          <path class="draft-made" d={pathOf(made.map(put))} />
+          <path class="draft-asked" d={pathOf(asked.map(put))} />
+          <g class="draft-labels" font-size={letter} text-anchor="middle">
+            {labelsOf(piece, draft, { ...box, length: size.height, letter }).map((label) => (
+              <Label key={label.text + label.at} {...label} at={put(label.at)} />
+            ))}
+          </g>
+        </svg>
+      </div>
     </figure>
   );
 }
 
-function Label({ at: [x, y], text, upright }: { at: Point; text: string; upright: boolean }) {
+function Label({ at: [x, y], text, upright, to }: Drawn) {
   return (
-    <text x={x} y={y} transform={upright ? `rotate(-90 ${x} ${y})` : undefined}>
+    <text x={x} y={y} data-to={to} transform={upright ? `rotate(-90 ${x} ${y})` : undefined}>
       {text}
     </text>
   );

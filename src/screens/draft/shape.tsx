@@ -1,19 +1,29 @@
 import { change, design, form, setOwn } from '../../app/drafts/design/designer.ts';
 import { fits } from '../../knit/garment/ease.ts';
-import { armholeKinds } from '../../knit/garment/kinds/armholes.ts';
+import { armholeKinds, armholes } from '../../knit/garment/kinds/armholes.ts';
 import { type GarmentKind, garmentKinds } from '../../knit/garment/kinds/garments.ts';
-import { neckShapes } from '../../knit/garment/kinds/necks.ts';
-import { silhouettes } from '../../knit/garment/kinds/silhouettes.ts';
-import { sleeveShapes } from '../../knit/garment/kinds/sleeve-shapes.ts';
+import { neckShapes, necks } from '../../knit/garment/kinds/necks.ts';
+import { silhouetteFacts, silhouettes } from '../../knit/garment/kinds/silhouettes.ts';
+import { sleeveShapeFacts, sleeveShapes } from '../../knit/garment/kinds/sleeve-shapes.ts';
 import type { Choices } from '../../knit/garment/start.ts';
-import { Choice } from '../../ui/choice/choice.tsx';
 import { Group } from '../../ui/group/group.tsx';
+import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { FaultAt } from './at-field.tsx';
-import { saysName } from './says-name.ts';
+import { drawnArmhole, drawnGarment, drawnNeck, drawnSilhouette, drawnSleeve } from './drawn-choices.ts';
+import { Tiles } from './tiles.tsx';
 import { worded } from './worded.ts';
 
 const kinds = Object.keys(garmentKinds) as readonly GarmentKind[];
+
+/** A choice's words with its drawing, both by its record. */
+const drawn = <Name extends string, Facts>(
+  names: readonly Name[],
+  records: Readonly<Record<Name, Facts>>,
+  draw: (facts: Facts) => string,
+) => worded(names).map((option) => ({ ...option, d: draw(records[option.value]) }));
+
+const saysEase = (mm: number): string => `${say('draft.ease')} ${saysLength(mm)}`;
 
 const choose = (by: Partial<Choices>): void =>
   change((old) => ({ ...old, choices: { ...old.choices, ...by } }));
@@ -24,51 +34,51 @@ export function Shape() {
   if (!now || !wished) return null;
   const { kind, armhole, neck, fit } = now.choices;
   const { sleeves } = garmentKinds[kind];
-  const says = [kind, armhole, neck, fit].map(saysName).join(', ');
   return (
-    <Group title={say('draft.shape')} says={says} open>
-      <Choice
+    <Group title={say('draft.shape')} open>
+      <Tiles
         label={say('draft.kind')}
         value={kind}
-        options={worded(kinds)}
+        options={drawn(kinds, garmentKinds, drawnGarment)}
         onChange={(value) => choose({ kind: value })}
       />
-      <Choice
-        label={say('draft.armhole')}
-        value={armhole}
-        options={worded(armholeKinds)}
-        onChange={(value) => choose({ armhole: value })}
-      />
-      <Choice
+      <Tiles
         label={say('draft.neckShape')}
         value={neck}
-        options={worded(neckShapes)}
+        options={drawn(neckShapes, necks, drawnNeck)}
         onChange={(value) => choose({ neck: value })}
       />
-      <Choice
-        label={say('draft.fit')}
-        value={fit}
-        options={worded(fits)}
-        onChange={(value) => choose({ fit: value })}
+      <Tiles
+        label={say('draft.armhole')}
+        value={armhole}
+        options={drawn(armholeKinds, armholes, drawnArmhole)}
+        onChange={(value) => choose({ armhole: value })}
       />
-      <Choice
-        label={say('draft.silhouette')}
-        value={wished.silhouette}
-        options={worded(silhouettes)}
-        onChange={(value) => setOwn('silhouette', value)}
-      />
-      <FaultAt path="silhouette" />
       {sleeves && (
         <>
-          <Choice
+          <Tiles
             label={say('draft.sleeveShape')}
             value={wished.sleeve.shape}
-            options={worded(sleeveShapes)}
+            options={drawn(sleeveShapes, sleeveShapeFacts, drawnSleeve)}
             onChange={(value) => setOwn('sleeve.shape', value)}
           />
           <FaultAt path="sleeve.shape" />
         </>
       )}
+      <Tiles
+        label={say('draft.silhouette')}
+        value={wished.silhouette}
+        options={drawn(silhouettes, silhouetteFacts, drawnSilhouette)}
+        onChange={(value) => setOwn('silhouette', value)}
+      />
+      <FaultAt path="silhouette" />
+      <Tiles
+        label={say('draft.fit')}
+        says={Number.isFinite(wished.ease.chest) ? saysEase(wished.ease.chest) : undefined}
+        value={fit}
+        options={worded(fits)}
+        onChange={(value) => choose({ fit: value })}
+      />
     </Group>
   );
 }

@@ -1,0 +1,53 @@
+import { useId } from 'preact/hooks';
+
+interface TileOption<T extends string> {
+  readonly value: T;
+  readonly label: string;
+  /** SVG path in a box of 48 by 40; without it a tile is a mark on a tape */
+  readonly d?: string;
+}
+
+interface TilesProps<T extends string> {
+  readonly label: string;
+  /** beside the label */
+  readonly says?: string | undefined;
+  readonly value: T;
+  readonly options: readonly TileOption<T>[];
+  readonly onChange: (value: T) => void;
+}
+
+/** A choice that is drawn, in one row; radio buttons underneath, so that keys and readers know them. */
+export function Tiles<T extends string>({ label, says, value, options, onChange }: TilesProps<T>) {
+  const id = useId();
+  const isTape = options.every(({ d }) => d === undefined);
+  return (
+    <fieldset class="choice" aria-describedby={says ? `${id}-says` : undefined}>
+      <legend class="choice-legend">{label}</legend>
+      {says && (
+        <span class="quiet draft-tiles-say" id={`${id}-says`}>
+          {says}
+        </span>
+      )}
+      <div class={isTape ? 'draft-tape' : 'draft-tiles'}>
+        {options.map((option) => (
+          <label class={isTape ? 'draft-mark' : 'draft-tile'} key={option.value}>
+            <input
+              class={isTape ? '' : 'spoken'}
+              type="radio"
+              name={id}
+              value={option.value}
+              checked={option.value === value}
+              onChange={() => onChange(option.value)}
+            />
+            {option.d && (
+              <svg viewBox="0 0 48 40" aria-hidden="true">
+                <path d={option.d} />
+              </svg>
+            )}
+            <span>{option.label}</span>
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+}
