@@ -29,6 +29,7 @@ export const looks: readonly [Look, ...Look[]] = [
   { name: 'dark-320', ...small, colorScheme: 'dark', audited: true },
   { name: 'light-320', ...small },
   { name: 'light-820', width: 820, height: 1180 },
+  { name: 'tablet-1180', width: 1180, height: 820 },
   { name: 'landscape-844', width: 844, height: 390 },
   { name: 'tablet-1180', width: 1180, height: 820 },
   { name: 'text-130', ...common, text: 130 },
