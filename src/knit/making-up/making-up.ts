@@ -2,6 +2,7 @@ import { ok, type Result } from '../fault.ts';
 import { asPlanned } from '../piece/as-planned.ts';
 import type { Garment } from '../piece/garment.ts';
 import type { StandingGarment } from '../piece/standing.ts';
+import { buttonsStep } from './buttons.ts';
 import { type Joint, jointOf } from './joint.ts';
 import { stepOfJoints } from './joint-steps.ts';
 import { knittedPieces, type KnittedPiece as Piece } from './knitted-piece.ts';
@@ -37,7 +38,7 @@ export function makingUp(garment: Garment): Result<readonly MakingUpStep[]> {
  */
 export function makingUpOf(garment: StandingGarment): MakingUp {
   const { joints, ...made } = joined(garment);
-  return { joints, ...made, ...stepsOf(garment, made.worked) };
+  return { joints, ...made, ...stepsOf(garment, made.worked, joints) };
 }
 
 /** Joined as stated, unless the pieces were changed so that an edge of the statement is no more. */
@@ -57,6 +58,7 @@ const areThere = (joints: readonly Joint[], garment: Pick<StandingGarment, 'piec
 function stepsOf(
   garment: StandingGarment,
   worked: readonly WorkedJoint[],
+  joints: readonly Joint[],
 ): Pick<MakingUp, 'steps' | 'joined'> {
   const groups = new PieceGroups(garment.pieces.map(knittedPieces));
   const byId = new Map<string, WorkedJoint[]>();
@@ -70,10 +72,12 @@ function stepsOf(
   });
   const opening = worked.filter((one) => isOpening(one, groups));
   if (opening.length > 0) byId.set(OPENING, opening);
+  const buttons = buttonsStep(garment, joints);
   const steps = [
     ...groups.blocked().map(blockStep),
     ...sewn,
     ...opening.slice(0, 1).map(openingStep),
+    ...(buttons ? [buttons] : []),
     { id: 'ends', kind: 'ends' } as const,
   ];
   return { steps, joined: byId };

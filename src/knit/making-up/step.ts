@@ -97,6 +97,13 @@ export type MakingUpStep = {
       readonly unit: SeamUnit;
       readonly edges: readonly [JoinedEdge | undefined, JoinedEdge | undefined];
     }
+  /** sewn on opposite the holes of a band: stitches above its lower end; `on` the band of the other front, where there is one */
+  | {
+      readonly kind: 'buttons';
+      readonly band: string;
+      readonly stitches: readonly number[];
+      readonly on?: string;
+    }
   | { readonly kind: 'ends' }
 );
 

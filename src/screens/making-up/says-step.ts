@@ -55,9 +55,20 @@ function saysFor(step: MakingUpStep): SaidStep {
       };
     case 'join':
       return saysJoin(step);
+    case 'buttons':
+      return saysButtons(step);
     case 'ends':
       return { title: say('makingUp.ends'), lines: [say('makingUp.endsHelp')] };
   }
+}
+
+function saysButtons({ band, stitches, on }: Of<'buttons'>): SaidStep {
+  const list = saysList(stitches.map(String));
+  const where = on === undefined ? say('makingUp.buttonsOther') : say('makingUp.buttonsOn', { band: on });
+  return {
+    title: say('makingUp.buttons'),
+    lines: [say('makingUp.buttonsAt', { count: stitches.length, band, list }), where],
+  };
 }
 
 function saysBlock({ piece, makes, widthMm, heightMm }: Of<'block'>): SaidStep {

@@ -107,6 +107,14 @@ export const words: Translation<typeof english> = {
   },
   openingTry:
     'Zuerst über den Kopf probieren. Bei einem kleinen Kind muss der Knopf halten; die örtlichen Regeln gelten.',
+  buttons: 'Knöpfe annähen',
+  buttonsAt: {
+    one: 'Das Knopfloch ({band}) liegt {list} Maschen über dem unteren Ende.',
+    other: 'Die {count} Knopflöcher ({band}) liegen {list} Maschen über dem unteren Ende.',
+  },
+  buttonsOn: 'Die Knöpfe ({band}) bei denselben Maschen annähen, jeden gegenüber seinem Loch.',
+  buttonsOther:
+    'Die Knöpfe auf der Blende der anderen Seite bei denselben Maschen annähen, jeden gegenüber seinem Loch.',
   ends: 'Fäden vernähen',
   endsHelp: 'Entlang der Nähte, nicht quer durch das Gestrick.',
   cords:

@@ -106,6 +106,14 @@ export const words = {
   },
   openingTry:
     'Try it over the head first. For a small child the button has to hold; follow your local rules.',
+  buttons: 'Sew on the buttons',
+  buttonsAt: {
+    one: 'The hole of the {band} lies {list} stitches above its lower end.',
+    other: 'The {count} holes of the {band} lie {list} stitches above its lower end.',
+  },
+  buttonsOn: 'Sew the buttons to the {band} at the same stitches, each opposite its hole.',
+  buttonsOther:
+    'Sew the buttons to the band of the other front at the same stitches, each opposite its hole.',
   ends: 'Weave in the ends',
   endsHelp: 'Along the seams, not across the fabric.',
   cords:
