@@ -26,10 +26,9 @@ describe('the buttons of a cardigan (opposite the holes: common practice, no pub
   it.each(['right front', 'left front'] as const)(
     'are a step before the ends: holes in the %s',
     (holesIn) => {
-      const { step, isNextToLast } = buttons('round', holesIn);
-      expect(isNextToLast).toBe(true);
-      expect(step).toMatchObject({ band: 'Buttonhole band', on: 'Button band' });
-      const { stitches } = step as { stitches: number[] };
+      const { stitches, band, on, kinds } = buttons('round', holesIn);
+      expect(kinds).toEqual(['buttons', 'ends']);
+      expect([band, on]).toEqual(['Buttonhole band', 'Button band']);
       expect(stitches).toHaveLength(5);
       expect(stitches).toEqual([...stitches].sort((a, b) => a - b));
     },
