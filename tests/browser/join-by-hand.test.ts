@@ -84,7 +84,7 @@ describe('edges that nothing is joined to', () => {
     const page = await openBlanket('common');
     await page.getByText('Join two edges', { exact: true }).tap();
     const edges = page.locator('.join-touch');
-    await edges.first().waitFor();
+    await edges.first().waitFor({ state: 'attached' });
     await edges.nth(0).dispatchEvent('click');
     await edges.nth(5).dispatchEvent('click');
     await expect.poll(() => page.locator('.join-list input:checked').count()).toBe(2);

@@ -7,11 +7,12 @@ import { provePart } from '../../knit/piece/prove.ts';
 import type { Recipe } from '../../knit/piece/recipe.ts';
 import { asReallyKnitted, recipeOfMake } from '../../knit/piece/rework/make-recipe.ts';
 import type { Rework } from '../../knit/piece/rework/replan.ts';
+import { rowOutOfReach } from '../../knit/piece/rework/shoulder-anew.ts';
 import { type ReworkWish, rework } from '../../knit/piece/rework.ts';
 import { lengthTyped } from '../../words/measures.ts';
 import { garmentInHand, type InHand } from '../state.ts';
 
-export type WishKind = 'accept' | 'measured' | 'rows' | 'neck' | 'first' | 'plain';
+export type WishKind = 'shoulder' | 'accept' | 'measured' | 'rows' | 'neck' | 'first' | 'plain';
 
 /** What she has filled in so far. */
 export interface Draft {
@@ -31,7 +32,7 @@ export function draftFrom(now: InHand, query: URLSearchParams): Draft {
   const stitches = query.get('stitches');
   const edge = query.get('edge');
   return {
-    kind: 'accept',
+    kind: query.get('wish') === 'shoulder' ? 'shoulder' : 'accept',
     stitches: stitches === null ? countAt(now.part, now.place.rows) : Number(stitches),
     missing: edge === 'right' || edge === 'left' ? edge : '',
     above: 0,
@@ -54,6 +55,7 @@ export const openSections = ({ part, place }: InHand) =>
 export function wishKinds(now: InHand): readonly WishKind[] {
   const { rows } = now.place;
   const may: Readonly<Record<WishKind, boolean>> = {
+    shoulder: rowOutOfReach(now.part, rows) !== undefined,
     accept: true,
     measured: rows > 0,
     rows: openSections(now).length > 0,
@@ -100,6 +102,7 @@ function wishOf(draft: Draft): ReworkWish | undefined {
     return { kind, stitches, ...(missing === '' ? {} : { missingAt: missing }) };
   if (kind === 'measured' && height !== undefined) return { kind, heightMm: lengthTyped(height), above };
   if (kind === 'rows' && rows !== undefined) return { kind, section, rows };
+  if (kind === 'shoulder') return { kind };
   if (kind === 'neck' && neck !== undefined && neck !== 0) return { kind, rows: neck };
   return undefined;
 }

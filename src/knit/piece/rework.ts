@@ -10,6 +10,7 @@ import { byHeight, byMeasure } from './rework/length.ts';
 import { deeperNeck } from './rework/neck.ts';
 import { put } from './rework/put.ts';
 import { type Job, type Rework, replan } from './rework/replan.ts';
+import { shoulderAnew } from './rework/shoulder-anew.ts';
 import { splitAt } from './rework/split-at.ts';
 
 /** What she wants of the rows not yet knitted. Sections count from 0 in the plan in hand. */
@@ -23,7 +24,9 @@ export type ReworkWish =
   /** the section's end shall lie so high above the part's start */
   | { readonly kind: 'height'; readonly section: number; readonly heightMm: number }
   /** the neck begins so many rows earlier (> 0: deeper) or later */
-  | { readonly kind: 'neck'; readonly rows: number };
+  | { readonly kind: 'neck'; readonly rows: number }
+  /** a shoulder in short rows that cannot be finished as it is planned is closed before it is bound off */
+  | { readonly kind: 'shoulder' };
 
 /**
  * Plans the rows not yet knitted anew.
@@ -74,6 +77,8 @@ function wishes(job: Job, wish: ReworkWish): Result<Rework> {
         figures: { rows: rows.value },
       });
     }
+    case 'shoulder':
+      return shoulderAnew(job);
     case 'neck': {
       const parts = deeperNeck(job, wish.rows);
       return parts.ok

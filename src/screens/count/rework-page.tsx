@@ -16,6 +16,7 @@ import { useMends } from './use-mends.ts';
 import { WishFields } from './wish-fields.tsx';
 
 const wishNames = {
+  shoulder: 'count.wishShoulder',
   accept: 'count.wishAccept',
   measured: 'count.wishMeasured',
   rows: 'count.wishRows',

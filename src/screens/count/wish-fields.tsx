@@ -35,6 +35,7 @@ export function WishFields(props: WishFieldsProps) {
           onChange={(neck) => props.onChange({ neck })}
         />
       );
+    case 'shoulder':
     case 'first':
     case 'plain':
       return null;

@@ -20,6 +20,7 @@ import { AskGauge } from './ask-gauge.tsx';
 import { DeleteGarment } from './delete-garment.tsx';
 import { Notes } from './notes.tsx';
 import { PieceSection } from './piece-section.tsx';
+import { ShouldersAnew } from './shoulders-anew.tsx';
 import { Table } from './table.tsx';
 import { YarnSection } from './yarn-section.tsx';
 
@@ -42,6 +43,7 @@ function Whole({ view }: { readonly view: GarmentView }) {
     <Screen title={garment.name} back={up()} foot={<GoOn view={view} />}>
       <Progress view={view} />
       <AskGauge garment={garment} />
+      <ShouldersAnew view={view} />
       <Table pieces={view.pieces} />
       <Guesses pieces={view.pieces.map(({ recipe }) => recipe)} />
       <div class="garment-lines">

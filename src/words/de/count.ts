@@ -196,6 +196,7 @@ export const words: Translation<typeof english> = {
   reworkWhat: 'Was hat sich geändert?',
   wishAccept: 'Die Maschenzahl bleibt, wie sie ist',
   wishMeasured: 'Es misst länger oder kürzer',
+  wishShoulder: 'Die Schulter so schließen, dass sie fertig wird',
   wishRows: 'Ein Stück soll länger oder kürzer werden',
   wishNeck: 'Der Halsausschnitt soll anderswo beginnen',
   wishFirst: 'Wie das andere wirklich gestrickt wurde',
@@ -223,6 +224,8 @@ export const words: Translation<typeof english> = {
   'how measured': 'Es sollte bei {planned} enden und endet bei {reached}.',
   'how rows': 'Das Stück hat jetzt {rows} Reihen, die Formreihen sind neu darüber verteilt.',
   'how neck': 'Rumpf und beide Halsseiten ändern sich um {rows} Reihen; die Schultern bleiben, wo sie sind.',
+  'how shoulder':
+    'Nach der letzten Wende eine Reihe zurück und eine über alle Maschen, die die Lücken schließt; dann endet sie wie geplant.',
   'how first': 'Reihe für Reihe wie das andere.',
   'how plain': 'Der Plan, mit dem das Teil begann.',
   endsWith: 'Es endet mit {stitches}, wie der Plan es will.',

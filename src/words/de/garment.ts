@@ -62,4 +62,7 @@ export const words: Translation<typeof english> = {
   deleteFailed: 'Es konnte nicht gelöscht werden',
   credits: 'Herkunft',
   licence: 'Lizenz: {licence}',
+  shoulderOld: 'Die Schulter dieses Modells kann nicht so fertig werden, wie sie geplant war; plane sie neu',
+  shoulderOldHelp:
+    'Ihre verkürzten Reihen enden dort, wo der Faden nicht hängt. Nichts ändert sich, bis du den neuen Plan nimmst.',
 };

@@ -200,6 +200,7 @@ export const words = {
   reworkWhat: 'What has changed?',
   wishAccept: 'The count stays as it is',
   wishMeasured: 'It measures longer or shorter',
+  wishShoulder: 'Close the shoulder so that it can be finished',
   wishRows: 'I want a stretch longer or shorter',
   wishNeck: 'The neck shall begin elsewhere',
   wishFirst: 'As the other one was really knitted',
@@ -227,6 +228,8 @@ export const words = {
   'how measured': 'It was to end at {planned} and will end at {reached}.',
   'how rows': 'The stretch has {rows} rows now, its shaping laid anew over them.',
   'how neck': 'The body and both sides of the neck change by {rows} rows; the shoulders stay where they are.',
+  'how shoulder':
+    'After the last turn a row back and a row over all stitches, which closes the gaps; then it ends as planned.',
   'how first': 'Row by row as the other one.',
   'how plain': 'The plan that the piece began with.',
   endsWith: 'It ends with {stitches}, as the plan wants.',

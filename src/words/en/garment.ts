@@ -59,4 +59,7 @@ export const words = {
   deleteFailed: 'It could not be deleted',
   credits: 'Credits',
   licence: 'Licence: {licence}',
+  shoulderOld: 'The shoulder of this garment cannot be finished as it was planned; plan it anew',
+  shoulderOldHelp:
+    'Its short rows end where the yarn does not hang. Nothing changes until you take the new plan.',
 } as const;

@@ -124,7 +124,7 @@ export const words = {
   joinEdges: 'Edges that nothing is joined to',
   joinHow: 'How',
   wayMattress: 'Mattress stitch',
-  wayThreeNeedle: 'Three-needle [bind-off]',
+  wayThreeNeedle: 'Three needles, [bound off] together',
   wayGrafted: 'Grafted',
   waySewn: 'Sewn flat',
   joinThem: 'Join them',
