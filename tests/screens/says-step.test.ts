@@ -34,3 +34,33 @@ describe('edges of different length', () => {
     expect(shoulders(30, 40)).toContain('take one more of the longer edge after every 3');
   });
 });
+
+describe('what is said of a step', () => {
+  const setIn = (stitches: number) =>
+    saysStep({
+      id: 'set in sleeves',
+      kind: 'set in sleeves',
+      sleeve: 'Sleeve',
+      topMm: 400,
+      armholeMm: 400,
+      markerRows: 60,
+      markerMm: 200,
+      on: 'Back',
+      marksMm: [],
+      quarters: [15, 30, 45],
+      underarm: { stitches, rows: 0 },
+    }).lines.join(' ');
+
+  it('a marker is put where no corner shows the underarm, and nowhere else', () => {
+    expect(setIn(0)).toContain('Put a marker on each side seam edge 60 rows');
+    expect(setIn(6)).not.toContain('Put a marker');
+    expect(setIn(6)).toContain('Quarter points');
+  });
+
+  it('half a front is called as it is worn, and a width by where it is measured', () => {
+    const block = { id: 'b', kind: 'block', piece: 'Front', makes: 1, widthMm: 300, heightMm: 500 } as const;
+    expect(saysStep({ ...block, nos: [2], worn: 'right' }).title).toBe('Block Front, right front as worn');
+    expect(saysStep({ ...block, nos: [2] }).title).toBe('Block Front, no. 2');
+    expect(saysStep(block).lines[0]).toContain('at its widest');
+  });
+});

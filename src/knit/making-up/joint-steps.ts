@@ -21,8 +21,8 @@ export function stepOfJoints(
   const step = seamStep(id, own, groups);
   const lines = [first.joint.a, first.joint.b];
   const roles = first.joint.of === 'shoulder' || first.joint.of === 'side' ? FRONTS : (['sleeve'] as const);
-  const { nos } = groups.along(lines, ...roles) ?? {};
-  return step && nos ? { ...step, nos } : step;
+  const { nos, worn } = groups.along(lines, ...roles) ?? {};
+  return step && nos ? { ...step, nos, ...(worn !== undefined && { worn }) } : step;
 }
 
 /** Two edges that she joined herself: row to row where both are sides, stitch to stitch where both are ends. */

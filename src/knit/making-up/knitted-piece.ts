@@ -3,6 +3,8 @@ import type { Gauge } from '../gauge.ts';
 import { gaugeIn, type PlannedPart } from '../piece/planned.ts';
 import type { PieceRole, Recipe } from '../piece/recipe.ts';
 import { alike, type StandingPiece } from '../piece/standing.ts';
+import { wornSide } from '../piece/worn-side.ts';
+import type { Worn } from './piece-edges.ts';
 import { roleOf } from './role.ts';
 
 /** Makes of a piece that came out alike, to be sewn in one way. */
@@ -16,6 +18,8 @@ export interface KnittedPiece {
   readonly makes: number;
   /** which ones, where others of the piece came out differently */
   readonly nos?: readonly number[];
+  /** of a single half of a front: the side that it is worn on */
+  readonly worn?: Worn;
   /** what the ids of their steps end with: nothing where the first make is among them */
   readonly mark: string;
   /** the fabric that edges are picked up along, and its gauge: those of the piece's top */
@@ -28,6 +32,7 @@ export function knittedPieces({ recipe, makes }: StandingPiece): KnittedPiece[] 
     const [first] = group;
     if (!first) return [];
     const nos = group.map(({ make }) => make);
+    const worn = group.length === 1 ? wornSide(recipe, first.make) : undefined;
     return [
       {
         recipe: first.recipe,
@@ -35,6 +40,7 @@ export function knittedPieces({ recipe, makes }: StandingPiece): KnittedPiece[] 
         size: sizeOf(first.parts),
         makes: group.length,
         ...(groups.length > 1 ? { nos } : {}),
+        ...(worn !== undefined && { worn }),
         mark: nos.includes(1) ? '' : ` ${nos.join(' ')}`,
         top: topOf(first.parts[0]),
       },

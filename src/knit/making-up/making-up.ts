@@ -113,5 +113,6 @@ const blockStep = (piece: Piece): MakingUpStep => ({
   piece: piece.recipe.name,
   makes: piece.makes,
   ...(piece.nos === undefined ? {} : { nos: piece.nos }),
+  ...(piece.nos !== undefined && piece.worn !== undefined && { worn: piece.worn }),
   ...piece.size,
 });

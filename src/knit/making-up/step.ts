@@ -1,6 +1,7 @@
 import type { PickUp } from '../piece/recipe.ts';
 import type { SeamWay, Stretch } from './joint.ts';
 import type { PickUpRatio } from './pick-up.ts';
+import type { Worn } from './piece-edges.ts';
 import type { SeamUnit } from './work-making-up.ts';
 
 /** How two edges of different length are sewn together: so many rows or stitches of the longer to the other's. */
@@ -25,6 +26,8 @@ export type MakingUpStep = {
   readonly id: string;
   /** the makes it is for, where others of the piece came out differently */
   readonly nos?: readonly number[];
+  /** of a single half of a front: the side that it is worn on */
+  readonly worn?: Worn;
 } & (
   | {
       readonly kind: 'block';

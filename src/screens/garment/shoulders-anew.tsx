@@ -1,5 +1,5 @@
+import { oldShoulders } from '../../app/garments/old-shoulders.ts';
 import type { GarmentView } from '../../app/state.ts';
-import { rowOutOfReach } from '../../knit/piece/rework/shoulder-anew.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { say } from '../../words/say.ts';
@@ -8,19 +8,11 @@ import { saysMake } from '../says-make.ts';
 
 /** Shoulders that were planned before anyone asked where the yarn hangs: a new plan is offered, by name. */
 export function ShouldersAnew({ view }: { readonly view: GarmentView }) {
-  const old = view.pieces.flatMap(({ name, makes }) =>
-    makes.flatMap(({ make, parts, places }) =>
-      places.flatMap((place) => {
-        const part = parts[place.part];
-        if (!part || !rowOutOfReach(part, place.rows)) return [];
-        return [{ key: place.id, what: saysMake(name, part.name, make, makes.length) }];
-      }),
-    ),
-  );
+  const old = oldShoulders(view);
   if (old.length === 0) return null;
-  const actions = old.map(({ key, what }) => (
+  const actions = old.map(({ key, piece, make, part }) => (
     <Button key={key} href={`${hrefToMake(key)}/rework?wish=shoulder`}>
-      {what}
+      {saysMake(piece.name, part, make.make, piece.recipe)}
     </Button>
   ));
   return (

@@ -79,7 +79,7 @@ function PieceEdges({ piece: { parts, shape, edges }, letter, high }: PieceEdges
       {drawn.map(({ runs, isSewn }, i) => (
         <path class={isSewn ? 'joined-sewn' : 'joined-edge'} key={i} d={edgePath(runs)} />
       ))}
-      {signsOf(drawn).map(({ sign, x, y }) => (
+      {signsOf(drawn, letter).map(({ sign, x, y }) => (
         <text
           class="joined-sign"
           key={`${sign} ${x} ${y}`}
@@ -96,14 +96,21 @@ function PieceEdges({ piece: { parts, shape, edges }, letter, high }: PieceEdges
 }
 
 /** One letter for a run of stretches that belong to the same line. */
-function signsOf(drawn: readonly { sign: string; runs: ReturnType<typeof edgeRuns> }[]) {
+function signsOf(drawn: readonly { sign: string; runs: ReturnType<typeof edgeRuns> }[], letter: number) {
   const bySign = new Map<string, ReturnType<typeof edgeRuns>>();
   for (const { sign, runs } of drawn)
     if (sign !== '') bySign.set(sign, [...(bySign.get(sign) ?? []), ...runs]);
-  return [...bySign].flatMap(([sign, runs]) => {
+  const found: { readonly sign: string; readonly x: number; readonly y: number }[] = [];
+  for (const [sign, runs] of bySign) {
     const at = middleOf(runs);
-    return at ? [{ sign, x: at[0], y: at[1] }] : [];
-  });
+    if (!at) continue;
+    const [x] = at;
+    let [, y] = at;
+    // edges that meet in a corner would have their letters on top of each other
+    while (found.some((one) => Math.abs(one.x - x) < letter && Math.abs(one.y - y) < letter)) y += letter / 4;
+    found.push({ sign, x, y });
+  }
+  return found;
 }
 
 export function asDrawn({ stretch: { edge }, part, bits, from, to }: Laid): DrawnEdge {

@@ -80,7 +80,7 @@ const isSewn = ({ piece }: Rest, { joints }: MakingUp): boolean =>
   );
 
 function saysRest({ piece, part, edge, rows, stitches }: Rest): string {
-  const place = { piece, edge: saysEdgeOf({ part, edge }) };
+  const place = { piece, edge: saysEdgeOf({ piece, part, edge }) };
   return rows > 0
     ? say('makingUp.forgottenRows', { ...place, count: rows })
     : say('makingUp.forgottenStitches', { ...place, count: stitches });

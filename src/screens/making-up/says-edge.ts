@@ -1,6 +1,7 @@
 import type { Stretch } from '../../knit/making-up/joint.ts';
 import type { StandingGarment } from '../../knit/piece/standing.ts';
 import { say } from '../../words/say.ts';
+import { saysMake } from '../says-make.ts';
 
 const edges = {
   right: 'makingUp.edgeRight',
@@ -9,15 +10,16 @@ const edges = {
   start: 'makingUp.edgeStart',
 } as const;
 
-export const saysEdgeOf = ({ part, edge }: Pick<Stretch, 'part' | 'edge'>): string =>
-  say(edges[edge], { part });
+/** The edge, with the name of its part where that is not the piece's. */
+export function saysEdgeOf({ piece, part, edge }: Pick<Stretch, 'piece' | 'part' | 'edge'>): string {
+  const name = say(edges[edge]);
+  const isSame = part.toLocaleLowerCase() === piece.toLocaleLowerCase();
+  return isSame ? name : say('makingUp.edgeOfPart', { part, edge: name });
+}
 
 /** An edge by its piece, and by the make where there are several. */
 export function saysEdge(stretch: Stretch, { pieces }: Pick<StandingGarment, 'pieces'>): string {
-  const { piece, make } = stretch;
-  const makes = pieces.find(({ recipe }) => recipe.name === piece)?.makes.length ?? 1;
-  const edge = saysEdgeOf(stretch);
-  return makes > 1
-    ? say('makingUp.edgeNamedNo', { piece, make, edge })
-    : say('makingUp.edgeNamed', { piece, edge });
+  const recipe = pieces.find((one) => one.recipe.name === stretch.piece)?.recipe ?? 1;
+  const piece = saysMake(stretch.piece, '', stretch.make, recipe);
+  return say('makingUp.edgeNamed', { piece, edge: saysEdgeOf(stretch) });
 }

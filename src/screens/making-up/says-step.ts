@@ -22,11 +22,14 @@ export interface SaidStep {
 
 export function saysStep(step: MakingUpStep): SaidStep {
   const { title, lines } = saysFor(step);
-  const { nos } = step;
+  const { nos, worn } = step;
+  if (worn) return { title: say(wornTitles[worn], { step: title }), lines };
   return nos
     ? { title: say('makingUp.nos', { step: title, list: saysList(nos.map(String)) }), lines }
     : { title, lines };
 }
+
+const wornTitles = { left: 'makingUp.wornLeft', right: 'makingUp.wornRight' } as const;
 
 function saysFor(step: MakingUpStep): SaidStep {
   switch (step.kind) {
@@ -210,7 +213,9 @@ const MEETS_MM = 15;
 function saysSleeves(step: Of<'set in sleeves'>): SaidStep {
   const { sleeve, topMm, armholeMm, markerRows, markerMm, quarters, underarm } = step;
   const fit = { top: saysLength(topMm), armhole: saysLength(armholeMm) };
-  const lines = [say('makingUp.sleevesMarker', { rows: markerRows, length: saysLength(markerMm) })];
+  // where stitches are bound off at the underarm their corner is the mark
+  const marker = say('makingUp.sleevesMarker', { rows: markerRows, length: saysLength(markerMm) });
+  const lines = underarm.stitches > 0 ? [] : [marker];
   lines.push(say('makingUp.sleevesQuarters', { rows: saysList(quarters.map(String)) }));
   lines.push(...saysUnderarm(underarm));
   lines.push(
