@@ -170,4 +170,11 @@ export const equivalents: readonly Equivalent[] = [
     after: '>=',
     why: 'where both edges need as many, neither needs more and none is named',
   },
+  {
+    file: 'src/store/share/link.ts',
+    line: "return btoa(binary).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');",
+    before: '/=+$/',
+    after: '/=+/',
+    why: 'base64 has that sign at its end only',
+  },
 ];

@@ -271,7 +271,7 @@ export const garmentEntries = {
   yarns: v.exactOptional(list(yarn, LIMITS.sections)),
   joints: v.exactOptional(list(joint, LIMITS.sections)),
   byHand: v.exactOptional(list(handSeam, LIMITS.sections)),
-  notes: v.exactOptional(longText),
+  notes: v.exactOptional(v.pipe(v.string(), v.maxLength(LIMITS.notes))),
   credits: v.exactOptional(longText),
   licence: v.exactOptional(shortText),
 } as const;

@@ -76,7 +76,6 @@ const striped = shapeOf<Striped>()(
 /** Everything of a garment that she can change. */
 const fields = {
   ...garmentEntries,
-  notes: v.exactOptional(v.pipe(v.string(), v.maxLength(LIMITS.notes))),
   pieces: list(piece, LIMITS.parts),
   design: v.exactOptional(plainJson),
   texts: v.exactOptional(v.record(id, longText)),

@@ -143,6 +143,22 @@ describe('what is taken back', () => {
   });
 });
 
+describe('what is taken back behind many notes', () => {
+  it('is each move once: the one to the same row, and the row', async () => {
+    const store = await withScarf();
+    given(await nextRow(store, LONG));
+    given(await nextRow(store, LONG));
+    given(await store.goTo(LONG, 2, 'place'));
+    for (let i = 0; i < 32; i += 1) given(await store.append(LONG, { kind: 'note', text: `${i}` }));
+    given(await undoLast(store, LONG));
+    expect(given(await store.place(LONG)).rows).toBe(1);
+    const entries = given(await store.entriesOf(LONG));
+    const undone = entries.flatMap(({ kind, undoes }) => (kind === 'undo' ? [undoes] : []));
+    expect(undone).toEqual([entries[2]?.id, entries[1]?.id]);
+    store.close();
+  });
+});
+
 describe('what is read of a log', () => {
   it('is all of it or the newest, in order', async () => {
     const store = await withScarf();
