@@ -42,7 +42,7 @@ export function rowLines(part: PlannedPart, words: RowLineWords, needleBefore: n
 export const stitchCount = (count: number): string => `${count} ${count === 1 ? 'st' : 'sts'}`;
 
 function rowLine(part: PlannedPart, row: PlannedRow, { rows: words, bindOff }: RowLineWords): string {
-  const { fabric = 'stocking' } = part.sections[row.section] ?? {};
+  const fabric = part.sections[row.section]?.fabric ?? 'stocking';
   const isWhole = row.after === 0 && row.steps.length === 1;
   if (isWhole) return `Row ${row.n} (${row.side}): ${bindOff} all sts${factsOf(fabric).boundOff}.`;
   const count = row.after === row.before ? '' : ` (${stitchCount(row.after)})`;
@@ -78,11 +78,12 @@ function repeatLine(rows: readonly PlannedRow[], at: number, length: number, tim
 /** The block from here on that is repeated and saves most lines; a single row where none is. */
 function blockAt(said: readonly string[], at: number): { length: number; times: number } {
   let best = { length: 1, times: 1 };
-  let saved = 0;
+  // a single line more says what is repeated
+  let saved = 1;
   for (let length = 1; length <= LONGEST_BLOCK; length += 1) {
     let times = 1;
     while (sameBlock(said, at, at + length * times, length)) times += 1;
-    const saves = length * times - length - 1;
+    const saves = length * (times - 1);
     if (saves > saved) {
       saved = saves;
       best = { length, times };

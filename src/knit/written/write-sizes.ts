@@ -34,8 +34,10 @@ export function writeSizes(sizes: readonly Sized[], options: WriteOptions = {}):
   return ok([title, sizesLine(sizes), ...rest].join('\n'));
 }
 
-const sizesLine = ([first, ...others]: readonly Sized[]): string =>
-  `Sizes ${first?.size ?? ''} (${others.map((s) => s.size).join(', ')})`;
+function sizesLine(sizes: readonly Sized[]): string {
+  const [first = '', ...others] = sizes.map(({ size }) => size);
+  return `Sizes ${first} (${others.join(', ')})`;
+}
 
 const differs = (line: number, text: string) => fault('sizes worked differently', { line, text });
 

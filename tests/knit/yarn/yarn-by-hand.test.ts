@@ -226,6 +226,10 @@ describe('what is bought on top', () => {
       [{ ...bare, weighed: { grams: 6, stitches: 0, rows: 0 } }],
     ])
       expect(need({ swatches }).basis).toBe('loop length');
+    // one of the fabric itself that was not weighed does not stand before one of another that was
+    const other = need({ swatches: [bare, weighed('garter', 9)] });
+    expect(other.basis).toBe('weighed swatch of another fabric');
+    expect(other.grams).toBeCloseTo(9, 9);
   });
 });
 
