@@ -54,8 +54,9 @@ export function lastBall(
 
 /** The latest plain row that the old ball need not begin, within a few rows of where it ends; else the next one. */
 function bestJoin(rest: readonly PlannedRow[], lastRow: number | undefined): number | undefined {
-  const latest = (lastRow ?? (rest[0]?.n ?? 1) - 1) + 1;
+  const latest = lastRow === undefined ? rest[0]?.n : lastRow + 1;
+  if (latest === undefined) return undefined;
   const near = rest.filter((row) => row.n <= latest && row.n > latest - 4);
   const plain = near.filter((row) => row.shaping.length === 0);
-  return (plain[plain.length - 1] ?? near[near.length - 1] ?? rest[0])?.n;
+  return (plain.at(-1) ?? near.at(-1))?.n;
 }
