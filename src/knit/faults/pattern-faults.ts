@@ -15,6 +15,7 @@ export interface PatternFaults {
   'nothing to match': never;
   'nothing on the needle': never;
   'too many stitches': 'stitches';
+  'worked in rounds': never;
   'side differs': 'saidSide' | 'foundSide';
   'too many parts begun': 'pieceName' | 'mostTimes';
   'too many pieces read': 'mostPieces';

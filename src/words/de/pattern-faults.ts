@@ -26,6 +26,8 @@ export const words = {
     'Der Text nennt {statedStitches} Maschen; nach seinen Anweisungen bleiben {foundStitches}. Eines von beiden stimmt nicht.',
   'side differs':
     'Der Text nennt dies eine {saidSide}; vom Anfang gezählt ist es eine {foundSide}. Prüfe, wie viele Reihen davor liegen.',
+  'worked in rounds':
+    'Hier wird in Runden gestrickt, und Runden zählen hier nicht als Reihen. Die Zeile bleibt in ihren eigenen Worten; nenne die Maschen danach, oder schreib sie in Reihen.',
   'count not known':
     'Um {changeStitches} gleichmäßig zu verteilen, muss die Maschenzahl bekannt sein. Nenne sie vor dieser Reihe.',
   'no marker': 'In dieser Reihe liegt kein bekannter Markierer mehr voraus. Sag erst, wo er sitzt.',

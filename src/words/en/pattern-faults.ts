@@ -23,6 +23,8 @@ export const words = {
     'The text says {statedStitches} stitches; its instructions leave {foundStitches}. One of the two is wrong.',
   'side differs':
     'The text calls this a {saidSide} row; counted from the start it is a {foundSide} row. Check how many rows come before it.',
+  'worked in rounds':
+    'This is worked in rounds, and rounds are not counted here as rows. The line stays in its own words; say the stitches after it, or write it as rows.',
   'count not known':
     'To spread {changeStitches} evenly the stitches on the needle must be known. Say the count before this row.',
   'no marker': 'No marker is known to lie ahead on this row. Say first where it is placed.',

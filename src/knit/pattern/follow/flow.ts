@@ -1,9 +1,10 @@
-import type { Fault, FaultCode } from '../../fault.ts';
+import { type Fault, type FaultCode, fault } from '../../fault.ts';
 import type { Flow } from '../say/flow.ts';
 import type { Said } from '../say/statement.ts';
 import { joinMeanwhile } from './at-the-same-time.ts';
-import type { Build } from './build/build.ts';
+import type { Build, PartBuild } from './build/build.ts';
 import { compare } from './build/compare.ts';
+import { unknownFabric } from './build/fabric.ts';
 import { fullNow } from './build/full.ts';
 import { makeOwnRow } from './build/make-row.ts';
 import type { LineNotes } from './build/notes.ts';
@@ -73,6 +74,11 @@ function workSaid(
     note.kind = 'talk';
     return;
   }
+  const { part: now } = build;
+  if (now?.rounds && !isDone(now) && makesRows(statement) && statement.is !== 'bind off') {
+    workInRounds(build, now, here, note);
+    return;
+  }
   if (statement.is === 'heading' && statement.piece && build.piece) closePiece(build, build.piece);
   if (makesRows(statement)) joinMeanwhile(build, flow, i, used);
   if (makesRows(statement) && statement.is !== 'as for') build.title = undefined;
@@ -94,6 +100,24 @@ function workSaid(
     build.later = [];
   }
   if (said.stated !== undefined) compare(build, said.stated, note, said);
+}
+
+/** Rounds are said, not flattened: one row in her own words, with the count that the text states. */
+function workInRounds(
+  build: Build,
+  part: PartBuild,
+  here: Extract<Flow, { is: 'said' }>,
+  note: LineNotes,
+): void {
+  const { said } = here;
+  build.line = said.line;
+  note.kind = 'own words';
+  if (!note.faults.some(({ code }) => code === 'worked in rounds'))
+    note.faults.push({ ...fault('worked in rounds'), at: { line: said.line, column: said.column } });
+  makeOwnRow(build, part, here.words, said.stated ?? part.live);
+  part.fabric = unknownFabric;
+  if (said.stated === undefined) note.asksCount = true;
+  else note.stated.push(said.stated);
 }
 
 function kindOf(said: Said, before: LineNotes['kind']): LineNotes['kind'] {

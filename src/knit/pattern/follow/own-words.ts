@@ -37,6 +37,7 @@ export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void
       defineRow(build, build.defining, { is: 'row', label, items: unread(build, one.words, 0) });
     return;
   }
+  if (part !== undefined && one.rounds) part.rounds = true;
   if (part === undefined || isDone(part) || one.beside) return;
   workUnread(build, part, one, note);
 }

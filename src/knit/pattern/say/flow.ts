@@ -41,7 +41,12 @@ export function flowOf(
       const whole = { from, to: sentence.to };
       const first = read.said.length === 0 ? from : (read.rest ?? from);
       const own = ownWords(line.text, tokens, read.fault, whole, first, index);
-      flow.push({ ...own, ...(read.beside ? { beside: true } : {}), ...(read.order ? { work: true } : {}) });
+      flow.push({
+        ...own,
+        ...(read.beside ? { beside: true } : {}),
+        ...(read.order ? { work: true } : {}),
+        ...(read.rounds ? { rounds: true } : {}),
+      });
     }
   }
   return { flow, odd };

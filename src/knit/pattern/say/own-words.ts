@@ -40,6 +40,8 @@ export interface OwnWords {
   readonly label?: Label;
   /** it ends by a measure, so nobody knows how many rows it is */
   readonly open: boolean;
+  /** from here on it is worked in rounds */
+  readonly rounds?: boolean;
   /** it only says more of what stands before it, and makes no row */
   readonly beside?: boolean;
   /** what it may call what follows */

@@ -1,4 +1,4 @@
-import type { Fault } from '../../fault.ts';
+import { type Fault, fault } from '../../fault.ts';
 import {
   ahead,
   attempt,
@@ -42,6 +42,7 @@ import { readPickUp, seesPickUp } from './pick-up.ts';
 import { readRejoin } from './rejoin.ts';
 import { readRepeatNamed } from './repeat-named.ts';
 import { readRepeatRows, readRowsAgain } from './repeat-rows.ts';
+import { joinsInRound, worksInRounds } from './rounds.ts';
 import { readBareRow, readLabelledRow } from './row.ts';
 import { readRows } from './rows.ts';
 import { readElidedShape, readShape } from './shape.ts';
@@ -58,6 +59,8 @@ export interface ReadSentence {
   readonly fault?: Fault;
   /** the token at which that rest begins */
   readonly rest?: number;
+  /** from here on it is worked in rounds */
+  readonly rounds?: boolean;
   /** the rest is an order to knit, though it may not sound like one */
   readonly order?: boolean;
   /** the rest only says more of what stands before it */
@@ -82,6 +85,7 @@ export function readSentence(
     });
   };
   readHeadings(c, aloneOnLine, add);
+  if (!seesGauge(c) && worksInRounds(c)) return inRounds(c, said);
   if (standingOrder(c))
     return { said, fault: expected(c, 'stitch or repeat expected'), rest: c.at, beside: true, order: true };
   takeFrontDoor(c, add);
@@ -109,6 +113,14 @@ export function readSentence(
     last = { begin: at, end: c.at };
   }
   return { said };
+}
+
+/** Rounds are said, not flattened into rows: the sentence keeps its own words. */
+function inRounds(c: Cursor, said: Said[]): ReadSentence {
+  const { line = 1, column = 1 } = c.tokens[c.at] ?? {};
+  const found = fault('worked in rounds', {}, { line, column });
+  const joins = joinsInRound(c);
+  return { said, fault: found, rest: c.at, order: true, ...(joins ? { beside: true, rounds: true } : {}) };
 }
 
 /** 'On all WS rows: k1, p to end': how rows to come are worked; no row of its own. */

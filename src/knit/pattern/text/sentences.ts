@@ -34,12 +34,21 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
 /** '1st row.- K2' and 'Next row: cast off 5 sts. Knit to end.': the stop parts nothing. */
 function goesOnBehindStop(tokens: readonly Token[], from: number, at: number): boolean {
   if (isWord(tokens[at + 1], '-') && tokens[at + 1]?.glued) return true;
+  if (isWithinRib(tokens, at)) return true;
   const rest = isWord(tokens[at + 1], 'k', 'p', 'work', 'patt', 'rib') && isWord(tokens[at + 2], 'to');
   return (
     rest &&
     isWord(tokens[at + 3], 'end') &&
     tokens.slice(from, at).some((token) => isWord(token, 'bind', 'cast', 'bo'))
   );
+}
+
+/** 'K1.P1 rib', 'K.1. P.1. rib'. */
+function isWithinRib(tokens: readonly Token[], at: number): boolean {
+  const stitch = (i: number) => isWord(tokens[i], 'k', 'p') && tokens[i + 1]?.kind === 'number';
+  if (!stitch(at - 2)) return false;
+  if (isWord(tokens[at + 1], 'rib')) return true;
+  return stitch(at + 1) && tokens.slice(at + 3, at + 5).some((token) => isWord(token, 'rib'));
 }
 
 /** 'Decrease Row (RS):': the words before 'Row' are its name. */

@@ -41,6 +41,9 @@ const table = {
     'stitch stitches turn work continue rep repeat buttonhole motif chart',
   'before a number of rows to work':
     'work working for further another next foll more cont k p knitting complete',
+  'before a round':
+    'next every each this last first other alt foll dec inc 1 previous final same set-up purl knit rib k p',
+  'closes a round': 'rnd ring circle twist twisting twisted circularly',
   'as she likes': 'want like wish desire desired need prefer required wanted',
   'beginning of an aside':
     'keeping keep maintaining taking bringing incorporating including noting making working while whilst at remembering slipping ' +

@@ -14,7 +14,7 @@ describe('even, in all its wordings,', () => {
       Work {in a border in|a band in|border of} moss st for 6 rows → even: fabric {named, name moss}, until {rows, n 6}
       Work 6 rows {even|straight|plain} → even: until {rows, n 6}
       Work {6 rows|another 6 rows|a further 6 rows|the next 6 rows|for 6 rows|first 6 rows|6 more rows|6 further rows|6 complete rows} in st st → even: fabric {named, name stocking}, until {rows, n 6}
-      Work 6 {rows|rnds} {of|in} garter st → even: fabric {named, name garter}, until {rows, n 6}
+      Work 6 rows {of|in} garter st → even: fabric {named, name garter}, until {rows, n 6}
       Work 3 ridges in garter st → even: fabric {named, name garter}, until {rows, n 6}
       Work 6 rows more in garter st → even: fabric {named, name garter}, until {rows, n 6}
       Work 6 rows in rib {as given for back|as worked for front|as set on sleeve|as for back|as for left front|as on right front|as before|as for front|as on front|as for sleeve|as given for sleeves} → even: fabric {pattern, words rib, name rib, else rib}, until {rows, n 6}

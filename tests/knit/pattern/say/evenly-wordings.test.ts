@@ -8,7 +8,7 @@ describe('evenly, in all its wordings,', () => {
     table(`
       Inc 6 sts {evenly|evenly spaced|spaced evenly|as evenly as possible|at even intervals|at equal intervals|evenly as possible|even} across next row → evenly: change 6, on next
       Inc 6 sts evenly → evenly: change 6, on unsaid
-      Dec 6 sts {evenly across row|evenly on this row|evenly in the row|evenly across rnd|evenly to this row} → evenly: change -6, on unsaid
+      Dec 6 sts {evenly across row|evenly on this row|evenly in the row|evenly to this row} → evenly: change -6, on unsaid
       Inc 6 sts evenly {across|in|on|over|along|during} {last|final|previous} row → evenly: change 6, on last
       Inc 6 sts evenly {across next|on first|in foll|along the 1st} row → evenly: change 6, on next
       Inc 6 sts evenly in last {WS|RS|p|k} row → evenly: change 6, on last

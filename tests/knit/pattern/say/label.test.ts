@@ -6,8 +6,8 @@ import { expectReading } from './said.ts';
 describe('label, in all its wordings,', () => {
   it.each(
     table(`
-      {Row 1: k2|Row 1. k2|Row 1 - k2|Row 1 = k2|Row 1 k2|Row no 1: k2|Row # 1: k2|1st row: k2|First row: k2|Rnd 1: k2|Row 1, k2|Row 1:- k2} → row: label {rows [1]}, items 'k ×2'
-      {Rows 1 and 2|Rows 1, 2|Rows 1-2|Rows 1 to 2|Rows 1 through 2|Rows nos 1 and 2|1st and 2nd rows|Row 1 and row 2|Rows 1 to row 2|Rows 1 to 2 inclusive|Rows 1 to 2 incl|Rows 1, and 2|Rnds 1 and 2|1st to 2nd rows} : k2 → row: label {rows [1; 2]}, items 'k ×2'
+      {Row 1: k2|Row 1. k2|Row 1 - k2|Row 1 = k2|Row 1 k2|Row no 1: k2|Row # 1: k2|1st row: k2|First row: k2|Row 1, k2|Row 1:- k2} → row: label {rows [1]}, items 'k ×2'
+      {Rows 1 and 2|Rows 1, 2|Rows 1-2|Rows 1 to 2|Rows 1 through 2|Rows nos 1 and 2|1st and 2nd rows|Row 1 and row 2|Rows 1 to row 2|Rows 1 to 2 inclusive|Rows 1 to 2 incl|Rows 1, and 2|1st to 2nd rows} : k2 → row: label {rows [1; 2]}, items 'k ×2'
       Rows 1, 3 and 5-8 : k2 → row: label {rows [1; 3; 5; 6; 7; 8]}, items 'k ×2'
       {2nd row|Second row} : k2 → row: label {rows [2]}, items 'k ×2'
       {3rd row|Third row} : k2 → row: label {rows [3]}, items 'k ×2'
@@ -25,7 +25,7 @@ describe('label, in all its wordings,', () => {
       Next row: k2 → row: label {rows []}, items 'k ×2'
       {Next 4 rows|Foll 4 rows} : k2 → row: label {rows [], next 4}, items 'k ×2'
       Next row {(RS)|RS} : k2 → row: label {rows [], side RS}, items 'k ×2'
-      Next RS {row|rnd} : k2 → row: label {rows [], side RS}, items 'k ×2'
+      Next RS row : k2 → row: label {rows [], side RS}, items 'k ×2'
       Next WS row: k2 → row: label {rows [], side WS}, items 'k ×2'
       Next 3 WS rows: k2 → row: label {rows [], next 3, side WS}, items 'k ×2'
       {Dec row|Decrease row|Decreasing row} : k2 → row: label {rows [], name dec}, items 'k ×2'

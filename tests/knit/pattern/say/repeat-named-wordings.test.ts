@@ -7,7 +7,7 @@ describe('repeat named, in all its wordings,', () => {
   it.each(
     table(`
       {Rep|Work|Working} {dec row|the dec row|this dec row|last decrease row|decreasing row} every other row 3 times → repeat named: name dec, beats [{every 2, counted, times 3}]
-      Rep inc {row|rnd} every 6th row until there are 60 sts → repeat named: name inc, beats [{every 6, toCount 60}]
+      Rep inc row every 6th row until there are 60 sts → repeat named: name inc, beats [{every 6, toCount 60}]
       Rep {increase row|increases row}, every 4th row 3 times more → repeat named: name inc, beats [{every 4, counted, times 3, further}]
       Rep cable row every 8th row 3 times → repeat named: name cable, beats [{every 8, counted, times 3}]
     `),

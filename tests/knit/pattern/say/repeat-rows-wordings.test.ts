@@ -8,13 +8,12 @@ describe('repeat rows, in all its wordings,', () => {
     table(`
       {Rep|Repeat|Repeating|Cont to rep|Work to rep|Cont in working} rows 1 to 4 until piece measures 10 cm → repeat rows: from 1, to 4, until {length, mm 100, from start}
       Then rep rows 1 to 4 until piece measures 10 cm → @6 repeat rows: from 1, to 4, until {length, mm 100, from start}
-      Rep {rows|rnds|from row|the rows|through row|row} 1{ to | - | through | and } 4 → repeat rows: from 1, to 4
+      Rep {rows|from row|the rows|through row|row} 1{ to | - | through | and } 4 → repeat rows: from 1, to 4
       Rep row 2 → repeat rows: from 2, to 2
       Rep {these|the last|last|above|previous|those|preceding|these last} 2 rows 5 times → repeat rows: last 2, times 5
       Rep {last|this|these last} row 5 times → repeat rows: last 1, times 5
       Rep {last|this|these last} rows 5 times → repeat rows: last 0, times 5
       Rep last row → repeat rows: last 1
-      Rep last rnd 5 times → repeat rows: last 1, times 5
       Rep these rows 5 times → repeat rows: last 0, times 5
       Rep 1st and 2nd rows 5 times → repeat rows: from 1, to 2, times 5
       Rep 3rd to 6th row → repeat rows: from 3, to 6

@@ -8,7 +8,7 @@ describe('rows, in all its wordings,', () => {
     table(`
       {K|Knit|Knitting} {1|one} row → rows: n 1, items 'k to {left 'what follows'}'
       {P|Purl|Purling} 3 rows → rows: n 3, items 'p to {left 'what follows'}'
-      K 3 {rows|rnds} {even|straight|plain|} → rows: n 3, items 'k to {left 'what follows'}'
+      K 3 rows {even|straight|plain|} → rows: n 3, items 'k to {left 'what follows'}'
       K 3 ridges → rows: n 6, items 'k to {left 'what follows'}'
       P 2 ridges → rows: n 4, items 'k to {left 'what follows'}'
       {K next row|K 1 row|K a row} → rows: n 1, items 'k to {left 'what follows'}'
@@ -18,8 +18,6 @@ describe('rows, in all its wordings,', () => {
 
   it.each(
     table(`
-      P next rnd → ✗ stitch or repeat expected @8
-      P a rnd → ✗ stitch or repeat expected @3
       K 3 → row: items 'k ×3'
       K row → row: items k
       K 3 sts → row: items 'k ×3'

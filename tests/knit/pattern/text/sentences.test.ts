@@ -78,6 +78,9 @@ describe('a line is cut into sentences', () => {
       Next row: cast off 5 sts. Knit to end. 20 sts → next row : cast off 5 sts . knit to end | 20 sts
       Knit. Purl to end → knit | purl to end
       Next 7 Rows: k → next 7 rows : k
+      Work in K1.P1 rib. Knit → work in k 1 . p 1 rib | knit
+      Work in K.1. P.1. rib. Knit → work in k 1 . p 1 . rib | knit
+      K.1. P.1 → k 1 | p 1
       K2 Row row row row: p → k 2 | row row row row : p
     `),
   )('$line', expectCut('sentences'));

@@ -77,6 +77,7 @@ export function newPart(build: Build, piece: PieceBuild, begin: Begin): PartBuil
     named: new Map(parent?.named ?? []),
     lastEdge: undefined,
     closed: true,
+    rounds: parent?.rounds ?? false,
   };
   if (piece.parts.length === 0) build.begun.push(piece);
   piece.parts.push(part);

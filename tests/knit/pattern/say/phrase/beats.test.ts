@@ -21,7 +21,7 @@ describe('a rhythm, in all its wordings,', () => {
       Dec 1 st at each end of {every|each|ev} row → shape: change -1, edge both, beats [{first 1, every 1}]
       Dec 1 st at each end of {every other|every alt|every second|every 2nd|every foll alt|every succeeding alt|each alt|every alt foll} row 5 times → shape: change -1, edge both, beats [{every 2, counted, times 5}]
       Dec 1 st at each end of every {third|3rd|3 rd} row 5 times → shape: change -1, edge both, beats [{every 3, counted, times 5}]
-      Dec 1 st at each end of every {fourth|4th|4} {row|rows|rnd|rnds} 5 times → shape: change -1, edge both, beats [{every 4, counted, times 5}]
+      Dec 1 st at each end of every {fourth|4th|4} {row|rows} 5 times → shape: change -1, edge both, beats [{every 4, counted, times 5}]
       Dec 1 st at each end of every fifth row 5 times → shape: change -1, edge both, beats [{every 5, counted, times 5}]
       Dec 1 st at each end of every sixth row 5 times → shape: change -1, edge both, beats [{every 6, counted, times 5}]
       Dec 1 st at each end of every eighth row 5 times → shape: change -1, edge both, beats [{every 8, counted, times 5}]

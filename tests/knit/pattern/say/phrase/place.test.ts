@@ -48,7 +48,7 @@ describe('a place, in all its wordings,', () => {
       Work even until piece measures 10 cm {from marker|from mark|from m|from pick-up row|from picked up sts|from pu row|from last marker} → even: until {length, mm 100, from marker}
       Work even until piece measures 10 cm {from last dec|from neck|from division row|from divide row|from here|from this row|from shaping|from dec row|from inc row|from last inc|from neck shaping|after final dec|from initial dec|from end of shaping} → even: until {length, mm 100, from heading}
       Work even until piece measures 10 cm from {armhole bind-off edge|armhole sts|armhole st|armhole row|armhole rows|armhole shapings|armhole line|armhole cast on|armhole bound off|armhole bind offs} → even: until {length, mm 100, from armhole}
-      Work even until piece measures 10 cm from {last neck dec|dec rib|dec underarm|dec armhole|dec inc|dec band|dec rnd|dec ridge|dec up|dec border|dec hem|dec neck|dec work|dec for|dec of} → even: until {length, mm 100, from heading}
+      Work even until piece measures 10 cm from {last neck dec|dec rib|dec underarm|dec armhole|dec inc|dec band|dec ridge|dec up|dec border|dec hem|dec neck|dec work|dec for|dec of} → even: until {length, mm 100, from heading}
     `),
   )('is read: $line', expectReading);
 

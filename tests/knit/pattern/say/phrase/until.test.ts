@@ -6,7 +6,7 @@ import { expectReading } from '../said.ts';
 describe('an end, in all its wordings,', () => {
   it.each(
     table(`
-      Work even {for 6 rows|over 6 rows|on 6 rows|for the next 6 rows|for foll 6 rows|for the first 6 rows|for a further 6 rows|for another 6 rows|for 6 more rows|for 6 further rows|for 6 rnds|for 6 rows more|for 6 rows even|for 6 rows straight|for 3 ridges} → even: until {rows, n 6}
+      Work even {for 6 rows|over 6 rows|on 6 rows|for the next 6 rows|for foll 6 rows|for the first 6 rows|for a further 6 rows|for another 6 rows|for 6 more rows|for 6 further rows|for 6 rows more|for 6 rows even|for 6 rows straight|for 3 ridges} → even: until {rows, n 6}
       Work even {for 10 cm|for 10 cm more|for a further 10 cm|for another 10 cm|for 10 cm deep} → even: until {length, mm 100, from here}
       Work even for 4 in → even: until {length, mm 101.6, from here}
       Work even for 10 cm in all → even: until {length, mm 100, from start}
