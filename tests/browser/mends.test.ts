@@ -1,9 +1,9 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { type Served, serve } from '../run/serve.ts';
 import { violations } from './axe.ts';
 import { openPhone, type Phone, phones, removeProfiles } from './drive.ts';
-import { openSection, shot, type } from './editor-hand.ts';
+import { openSection, shot } from './editor-hand.ts';
 
 let host: Served;
 let phone: Phone | undefined;
@@ -32,19 +32,27 @@ async function openSample(size: keyof typeof phones = 'common'): Promise<Page> {
   return page;
 }
 
-/** The section named so of a piece in the editor, with its rows changed. */
-async function changeRows(page: Page, piece: string, section: number, by: number): Promise<void> {
+/** The field with the rows of a section of a piece in the editor; a page that has just been turned folds its sections. */
+async function rowsField(page: Page, piece: string, section: number): Promise<Locator> {
   await page.goto(`${host.url}#/edit/sample?piece=${piece}`);
-  const card = await openSection(page, 0, section);
-  const rows = Number(await card.getByLabel('Rows', { exact: true }).inputValue());
-  await type(card, 'Rows', String(rows + by));
+  await page.getByRole('heading', { level: 1, name: new RegExp(`^${piece}$`, 'i') }).waitFor();
+  const rows = page.locator(`#edit-section-0-${section}`).getByLabel('Rows', { exact: true });
+  await expect
+    .poll(async () => {
+      await openSection(page, 0, section);
+      return rows.isVisible();
+    })
+    .toBe(true);
+  return rows;
 }
 
-async function rowsOf(page: Page, piece: string, section: number): Promise<number> {
-  await page.goto(`${host.url}#/edit/sample?piece=${piece}`);
-  const card = await openSection(page, 0, section);
-  return Number(await card.getByLabel('Rows', { exact: true }).inputValue());
+async function changeRows(page: Page, piece: string, section: number, by: number): Promise<void> {
+  const rows = await rowsField(page, piece, section);
+  await rows.fill(String(Number(await rows.inputValue()) + by));
 }
+
+const rowsOf = async (page: Page, piece: string, section: number): Promise<number> =>
+  Number(await (await rowsField(page, piece, section)).inputValue());
 
 /** The garment's own screen comes next. */
 const isSaved = async (page: Page) => {
