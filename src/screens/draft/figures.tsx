@@ -56,6 +56,14 @@ export function Figures() {
         )}
         {sleeves && <DesignLength label={say('draft.sleeveLength')} mm={sleeve} path="sleeve.lengthMm" />}
         {sleeves && sleeveTops[sleeveTop].takesEase && <CapEase percent={wished.sleeve.capEase} />}
+        {sleeves && sleeveTops[sleeveTop].takesEase && wished.sleeve.capTopMm !== undefined && (
+          <DesignLength
+            label={say('draft.capTop')}
+            hint={say('draft.capTopHint')}
+            mm={wished.sleeve.capTopMm}
+            path="sleeve.capTopMm"
+          />
+        )}
       </div>
     </Group>
   );

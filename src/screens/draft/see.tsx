@@ -5,7 +5,6 @@ import { finishedBeside } from '../../knit/garment/finished-beside.ts';
 import type { Rounding } from '../../knit/garment/roundings.ts';
 import { Group } from '../../ui/group/group.tsx';
 import { saysLength } from '../../words/measures.ts';
-import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { saysName } from './says-name.ts';
 
@@ -19,7 +18,6 @@ export function See() {
     <Group title={say('draft.see')} onToggle={setOpen}>
       {isOpen && <MadeUp draft={draft} />}
       <Roundings list={draft.roundings} />
-      <Worst draft={draft} />
       <Seams draft={draft} />
     </Group>
   );
@@ -85,15 +83,6 @@ function Roundings({ list }: { readonly list: readonly Rounding[] }) {
         </tbody>
       </table>
     </div>
-  );
-}
-
-function Worst({ draft }: { readonly draft: Draft }) {
-  const worst = draft.edges.reduce((most, edge) => Math.max(most, edge.worst.stitches), 0);
-  return (
-    <p class="quiet">
-      {say('draft.deviation', { stitches: saysNumber(Math.ceil(worst * 10) / 10, { digits: 1 }) })}
-    </p>
   );
 }
 

@@ -42,6 +42,13 @@ export function Worked() {
         />
       )}
       <Choice
+        label={say('draft.seamStitch')}
+        hint={say('draft.seamStitchHint')}
+        value={wished.seamStitch ? 'seam stitch' : 'no seam stitch'}
+        options={worded(['seam stitch', 'no seam stitch'] as const)}
+        onChange={(value) => setOwn('seamStitch', value)}
+      />
+      <Choice
         label={say('draft.tapers')}
         value={wished.tapers}
         options={worded(['blended', 'together'] as const)}

@@ -147,7 +147,7 @@ const borderNeedle = (panels: number): number =>
 
 function withFigure(design: Design, path: string, value: string | Figure): Design {
   const [outer = '', inner] = path.split('.');
-  const taken = value ?? Number.NaN;
+  const taken = path === 'seamStitch' ? value === 'seam stitch' : (value ?? Number.NaN);
   if (inner === undefined) return { ...design, [outer]: taken };
   const whole = design[outer as keyof Design];
   return { ...design, [outer]: { ...(whole as object), [inner]: taken } };

@@ -35,6 +35,30 @@ describe('a design in the making', () => {
     expect(small.neck.depthMm).not.toBe(designOf(typed).neck.depthMm);
   });
 
+  it('has a stitch for the seam or none as she chooses; without a word from her as its gauge asks', () => {
+    const withSeam = designOf({ ...newForm(), own: { seamStitch: 'seam stitch' } });
+    const without = designOf({ ...newForm(), own: { seamStitch: 'no seam stitch' } });
+    const widest = (design: typeof withSeam): number => {
+      const made = draft(design);
+      const back = made.ok && made.value.recipes[0] ? plan(made.value.recipes[0]) : undefined;
+      return back?.ok ? Math.max(...(back.value.parts[0]?.rows.map(({ after }) => after) ?? [])) : Number.NaN;
+    };
+    expect([withSeam.seamStitch, without.seamStitch]).toEqual([true, false]);
+    expect(widest(withSeam) - widest(without)).toBe(2);
+  });
+
+  it('the top of the cap is hers to widen: so much is bound off last, to three stitches', () => {
+    const own = { 'sleeve.capTopMm': 120 };
+    const made = draft(designOf({ ...newForm(), own }));
+    if (!made.ok) throw new Error(told(made.faults));
+    const sleeve = made.value.recipes.find(({ role }) => role === 'sleeve');
+    const planned = sleeve && plan(sleeve);
+    const part = planned?.ok ? planned.value.parts[0] : undefined;
+    const last = part?.rows.at(-1);
+    const mm = (last?.before ?? 0) * (part?.cells.at(-1)?.width ?? 0);
+    expect(Math.abs(mm - 120)).toBeLessThanOrEqual(3 * (part?.cells.at(-1)?.width ?? 0));
+  });
+
   it('an emptied field is refused at that field, and is read back empty', () => {
     const emptied: DesignForm = { ...newForm(), own: { 'neck.widthMm': null } };
     const made = draft(designOf(emptied));
