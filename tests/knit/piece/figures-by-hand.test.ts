@@ -5,6 +5,7 @@ import { match } from '../../../src/knit/piece/match.ts';
 import { partWidths, rightEdgeShift } from '../../../src/knit/piece/part-shape.ts';
 import type { Recipe, Section, Shaping } from '../../../src/knit/piece/recipe.ts';
 import { firstSides, sideOfRow } from '../../../src/knit/piece/sides.ts';
+import { wornSide } from '../../../src/knit/piece/worn-side.ts';
 import { mitten, section } from './count/mitten.ts';
 import { edge, part } from './parts-by-hand.ts';
 
@@ -113,6 +114,7 @@ describe('the side of a row', () => {
 describe('counts by sums, of every kind of shaping', () => {
   it.each<[Shaping, number]>([
     [edge('both', -1, 1, 3), -4],
+    [edge('both', 2, 1), 4],
     [edge('right', 2, 1, 3), 4],
     [{ kind: 'across', row: 2, by: 7 }, 7],
     [{ kind: 'middle', rows: [1, 3, 5], from: 9 }, -6],
@@ -145,5 +147,20 @@ describe('counts by sums, of every kind of shaping', () => {
     expect(startOf({ part: 'body', stitches: 12, edge: 'left' })).toBe(12);
     const pickUp = [12, 1, 15].map((stitches) => ({ along: 'neck', stitches }));
     expect(startOf({ pickUp })).toBe(28);
+  });
+});
+
+describe('two fronts that are each other’s mirror image', () => {
+  const front = { role: 'front', makes: 2, mirrored: true } as const;
+
+  it('are the left and then the right one, as worn; nothing else has a side', () => {
+    expect([1, 2].map((make) => wornSide(front, make))).toEqual(['left', 'right']);
+    for (const other of [
+      { ...front, role: 'sleeve' as const },
+      { ...front, mirrored: false },
+      { ...front, makes: 3 },
+      { ...front, makes: 1 },
+    ])
+      expect([1, 2].map((make) => wornSide(other, make))).toEqual([undefined, undefined]);
   });
 });

@@ -86,6 +86,37 @@ describe('what cannot be worked is refused', () => {
     expect(mitre(2, 1)).toMatchObject({ code: 'shaping needs more stitches', figures: { needStitches: 3 } });
   });
 
+  it('an increase needs a stitch beside it, and those at both edges one between them', () => {
+    const widened = (castOn: number, at: 'right' | 'both', inset: number) =>
+      one(castOn, 1, { ...edge(at, 1, 1), inset } as Shaping);
+    const need = (needStitches: number, haveStitches: number) => ({
+      code: 'shaping needs more stitches',
+      figures: { needStitches, haveStitches },
+    });
+    expect([
+      widened(2, 'right', 0),
+      widened(3, 'both', 0),
+      widened(3, 'right', 2),
+      widened(5, 'both', 2),
+    ]).toEqual(Array(4).fill('ok'));
+    expect(widened(1, 'right', 0)).toMatchObject(need(2, 1));
+    expect(widened(2, 'both', 0)).toMatchObject(need(3, 2));
+    expect(widened(2, 'right', 2)).toMatchObject(need(3, 2));
+    expect(widened(4, 'both', 2)).toMatchObject(need(5, 4));
+    // a decrease beside an edge stitch takes three, two edges six
+    expect([one(3, 1, edge('left', -1, 1)), one(6, 1, edge('both', -1, 1))]).toEqual(['ok', 'ok']);
+    expect(one(2, 1, edge('left', -1, 1))).toMatchObject(need(3, 2));
+    expect(one(5, 1, edge('both', -1, 1))).toMatchObject(need(6, 5));
+  });
+
+  it('an edge that is shaped where stitches are left unworked', () => {
+    const turned = group('turn', 'left', 1, 3);
+    expect(one(20, 2, turned, edge('left', -1, 1))).toMatchObject({ code: 'mixed shaping', at: { row: 1 } });
+    expect(one(20, 2, turned, edge('left', -1, 2))).toMatchObject({ code: 'mixed shaping', at: { row: 2 } });
+    expect(one(20, 2, turned, edge('right', -1, 1))).toBe('ok');
+    expect(one(20, 2, turned, edge('right', -1, 2))).toBe('ok');
+  });
+
   it('a turn leaves a stitch at least', () => {
     expect(one(5, 2, group('turn', 'left', 1, 4))).toBe('ok');
     expect(one(5, 2, group('turn', 'left', 1, 5))).toMatchObject({

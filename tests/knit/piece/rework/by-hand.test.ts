@@ -265,6 +265,7 @@ describe('a mirror image', () => {
     expect(mirrored(off('right', [1, 4], [3, 2]))).toEqual(off('left', [2, 4], [4, 2]));
     expect(mirrored(off('left', [2, 4], [4, 2]))).toEqual(off('right', [1, 4], [3, 2]));
     expect(mirrored(off('right', [3, 2]), 3)).toEqual(off('left', [2, 2]));
+    expect(mirrored(off('right', [3, 4], [5, 2]), 5)).toEqual(off('left', [2, 4], [4, 2]));
     for (const kind of ['cast on', 'turn'] as const)
       expect(mirrored({ kind, edge: 'left', groups: [{ row: 2, stitches: 5 }] })).toEqual({
         kind,
