@@ -7,6 +7,7 @@ const documents = [
   // what applies to one room stands in it
   'src/build/README.md',
   'src/ui/README.md',
+  'src/ui/icon/README.md',
   'tests/bench/README.md',
   'tests/faults/README.md',
   'tests/model/README.md',

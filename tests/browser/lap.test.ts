@@ -97,7 +97,7 @@ describe('the lap window', () => {
   it('tells the side that faces her and the next shaping, and a touch goes down to the map', async () => {
     await atRow(120);
     const lap = page.locator('.lap');
-    const name = () => lap.getAttribute('aria-label');
+    const name = () => lap.locator('.spoken').textContent();
     expect(await until(name, (said) => said !== null)).toBe(
       'Where you are, as the wrong side faces you. Next row is a shaping row: decrease at both edges',
     );

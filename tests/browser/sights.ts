@@ -53,7 +53,7 @@ const knitting: readonly Sight[] = [
     name: 'wrong side',
     screen: 'knitting',
     come: (page, knitter) =>
-      atRow(page, knitter, 118).then(() => page.locator('.lap[aria-label*="wrong side"]').waitFor()),
+      atRow(page, knitter, 118).then(() => page.locator('.lap', { hasText: 'wrong side' }).waitFor()),
   },
   { name: 'shaping row', screen: 'knitting', come: (page, knitter) => atRow(page, knitter, 119) },
   { name: 'go back', screen: 'knitting', come: (page) => sheet(page, 'Go back') },

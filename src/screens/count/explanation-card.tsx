@@ -65,7 +65,7 @@ function Advice({ advice, now, counted, edge }: AdviceProps) {
       );
     case 'rip back':
       return (
-        <Button icon="undo" wide href={hrefToTool(now.make, 'rip', `?to=${row}`)}>
+        <Button icon="rip" wide href={hrefToTool(now.make, 'rip', `?to=${row}`)}>
           {said}
         </Button>
       );

@@ -104,7 +104,7 @@ function Preview({ now, to, lifelines, onDone }: PreviewProps) {
             {say(stop.why === 'lifeline' ? 'count.ripStopLifeline' : 'count.ripStopPlain', { row: stop.row })}
           </p>
         ))}
-      <Button kind="main" icon="undo" wide onPress={finish}>
+      <Button kind="main" icon="rip" wide onPress={finish}>
         {say('count.ripDone')}
       </Button>
     </section>

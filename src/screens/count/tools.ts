@@ -6,9 +6,9 @@ import type { IconName } from '../../ui/icon/icon.tsx';
 export const tools = {
   check: 'count',
   find: 'find',
-  rip: 'undo',
+  rip: 'rip',
   rework: 'edit',
-  notes: 'lifeline',
+  notes: 'note',
   pace: 'history',
   together: 'needle',
 } as const satisfies Record<string, IconName>;

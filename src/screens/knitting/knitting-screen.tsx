@@ -15,7 +15,15 @@ import {
 } from '../../app/in-hand/reading.ts';
 import { hrefTo, makeAt, type Route } from '../../app/routes.ts';
 import { settings } from '../../app/settings/settings.ts';
-import { garmentInHand, type InHand, inHand, locked, readFault, storedRows } from '../../app/state.ts';
+import {
+  garmentInHand,
+  type InHand,
+  inHand,
+  locked,
+  looking,
+  readFault,
+  storedRows,
+} from '../../app/state.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { Late } from '../../pace/late.tsx';
 import { type MakeId, parseMakeKey } from '../../progress/log.ts';
@@ -149,7 +157,7 @@ function RowInHand({ title, id, onLegend }: RowInHandProps) {
   const read = toWork.value;
   if (!read) return inHand.value ? <PartEnd now={inHand.value} title={title} /> : null;
   return (
-    <div class={isLooking.value ? 'row-place row-place-read' : 'row-place'}>
+    <div class={(looking.value ?? 0) > (inHand.value?.place.rows ?? 0) ? 'row-place row-ahead' : 'row-place'}>
       <ReadAhead />
       <BeforeRow read={read} />
       <RowCard part={read.part} row={read.row} id={id} onLegend={onLegend} />

@@ -58,7 +58,7 @@ function Looking() {
 function Beside({ onRows }: Pick<PadFootProps, 'onRows'>) {
   return (
     <>
-      <IconButton icon="history" label={say('knitting.goBack')} disabled={atStart.value} onPress={onRows} />
+      <IconButton icon="rows" label={say('knitting.goBack')} disabled={atStart.value} onPress={onRows} />
       <IconButton
         icon="undo"
         label={say('knitting.undo')}

@@ -22,7 +22,7 @@ export function RowCard({ part, row, id, onLegend }: RowCardProps) {
   const shapes = isShaping(row);
   const work = ownWordsOf(part, row) ?? saysRow(row.steps);
   const label = say('knitting.legend');
-  const legend = useMemo(() => <IconButton icon="note" label={label} onPress={onLegend} />, [label]);
+  const legend = useMemo(() => <IconButton icon="info" label={label} onPress={onLegend} />, [label]);
   const { chunks, longest } = chunksOf(work);
   const change = row.after - row.before;
   return (

@@ -4,7 +4,7 @@ import { isShaping } from '../../app/in-hand/row-now.ts';
 import type { InHand } from '../../app/state.ts';
 import type { PlannedRow } from '../../knit/piece/planned.ts';
 import { Button } from '../../ui/button/button.tsx';
-import { Icon } from '../../ui/icon/icon.tsx';
+import { ShapingIcons } from '../../ui/icon/shaping-icons.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { saysShaping, saysSide, saysStitches } from '../../words/craft.ts';
 import { say } from '../../words/say.ts';
@@ -46,7 +46,7 @@ export function RowsSheet({ now, open, onClose }: RowsSheetProps) {
               </span>
               {isShaping(row) && (
                 <span class="row-back-word">
-                  <Icon name="notch" size="s" />
+                  <ShapingIcons row={row} />
                   {saysShaping(row)}
                 </span>
               )}

@@ -155,7 +155,7 @@ function Again({ view }: { readonly view: GarmentView }) {
   return (
     <div>
       <p>{say('record.againHelp')}</p>
-      <Button icon="history" onPress={() => void again()}>
+      <Button icon="plus" onPress={() => void again()}>
         {say('record.again')}
       </Button>
       {faults.length > 0 && (

@@ -43,7 +43,7 @@ export function Keeping() {
 function Line({ sure, children }: { readonly sure: boolean; readonly children: string }) {
   return (
     <p class="keeping-line">
-      <Icon name={sure ? 'check' : 'note'} />
+      <Icon name={sure ? 'check' : 'info'} />
       <span>{children}</span>
     </p>
   );

@@ -23,12 +23,11 @@ export const firstDrawings = {
     d: '',
     fill: 'M12 4a2 2 0 1 1 0 4 2 2 0 0 1 0-4m0 6a2 2 0 1 1 0 4 2 2 0 0 1 0-4m0 6a2 2 0 1 1 0 4 2 2 0 0 1 0-4',
   },
-  note: {
+  info: {
     d: 'M12 3.5a8.5 8.5 0 1 1 0 17 8.5 8.5 0 0 1 0-17M12 11.5v5',
     fill: 'M12 6.7a1.3 1.3 0 1 1 0 2.6 1.3 1.3 0 0 1 0-2.6',
   },
-  notch: { d: 'M5 3.5h14v17H5', fill: 'M4 6.5 11 12l-7 5.5z' },
   decrease: { d: 'M5 5l7 6.5L19 5M12 11.5V20' },
   increase: { d: 'M12 4v7.5M12 11.5 5 20M12 11.5 19 20' },
-  history: { d: 'M4 5v5h5M4.5 10a8 8 0 1 1-.5 3.5M12 8v4.5l3 2' },
+  rows: { d: 'M5 6h14M5 12h14M5 18h14' },
 } as const satisfies Record<string, Drawing>;

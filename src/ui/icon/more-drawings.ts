@@ -2,15 +2,19 @@ import type { Drawing } from './drawings.ts';
 
 /** Fetched after the row in hand is on the screen. */
 export const moreDrawings = {
+  notch: { d: 'M5 3.5h14v17H5', fill: 'M4 6.5 11 12l-7 5.5z' },
+  bindOff: { d: 'M4 18h16M4 13c0-4 6-4 6 0M10 13c0-4 6-4 6 0M16 13l4-5' },
+  castOn: { d: 'M4 18h10M8 13c0-4 5-4 5 0M18 9v9M13.5 13.5h9' },
+  turn: { d: 'M4 8h11a4.5 4.5 0 0 1 0 9H9M12.5 13.5 9 17l3.5 3.5' },
+  history: { d: 'M4 5v5h5M4.5 10a8 8 0 1 1-.5 3.5M12 8v4.5l3 2' },
+  text: { d: 'M5 3.5h14v17H5zM8.5 8h7M8.5 12h7M8.5 16h4' },
+  note: { d: 'M5 3.5h10l4 4V20.5H5zM8.5 11h7M8.5 15.5h5' },
+  erase: { d: 'M8.5 6H20v12H8.5L3.5 12zM11.5 9.5l5 5M16.5 9.5l-5 5', turns: true },
+  rip: { d: 'M4 20h16M4 16h9M16.5 16.5c4-1 4-5 0-5s-4-5 0-5.5M13 9 16.5 6 13 3' },
   yarn: {
     d: 'M12 3.5a8 8 0 1 1 0 16 8 8 0 0 1 0-16M6 7.5c5 0 9.5 4 11.5 9.5M9.5 4.5c4 1 8 4.5 9.5 9M4.5 12.5c4 0 6.5 2 8.5 6.5M15 18.5c1.5 2 4 2.5 6.5 1.5',
   },
   onward: { d: 'M9.5 5l7 7-7 7', turns: true },
-  unlock: { d: 'M6 11h12v9H6zM8.5 11V7.5a3.5 3.5 0 0 1 6.8-1.2M12 14.5v2' },
-  moon: { d: 'M19.5 14.5A8 8 0 1 1 9.5 4.5a6.5 6.5 0 0 0 10 10z' },
-  sun: {
-    d: 'M12 8a4 4 0 1 1 0 8 4 4 0 0 1 0-8M12 2.5v2M12 19.5v2M2.5 12h2M19.5 12h2M5.3 5.3l1.4 1.4M17.3 17.3l1.4 1.4M5.3 18.7l1.4-1.4M17.3 6.7l1.4-1.4',
-  },
   speaker: { d: 'M4 9.5h3.5L12 5.5v13l-4.5-4H4zM15.5 9a4.5 4.5 0 0 1 0 6M18 6.5a8 8 0 0 1 0 11' },
   warning: { d: 'M12 4 21 19.5H3zM12 10v4', fill: 'M12 15.7a1.2 1.2 0 1 1 0 2.4 1.2 1.2 0 0 1 0-2.4' },
   fault: {
@@ -33,7 +37,4 @@ export const moreDrawings = {
   garment: { d: 'M8.5 4 3 8l2.5 4L8 10.5V20h8v-9.5l2.5 1.5L21 8l-5.5-4c-1.5 2.5-5.5 2.5-7 0z' },
   swatch: { d: 'M4 4h16v16H4zM8 8l2 2 2-2 2 2 2-2M8 13l2 2 2-2 2 2 2-2' },
   lifeline: { d: 'M3 12c2-3 4-3 6 0s4 3 6 0 4-3 6 0M3 5h18M3 19h18' },
-  hand: {
-    d: 'M8 12V6.5a1.5 1.5 0 0 1 3 0V11M11 10.5V4.5a1.5 1.5 0 0 1 3 0v6M14 10.5V6.5a1.5 1.5 0 0 1 3 0V14c0 4-2 6.5-5.5 6.5-3 0-4.5-1.5-6-4.5l-1.5-3c-.600-1.6 1.4-2.6 2.3-1.3L8 14',
-  },
 } as const satisfies Record<string, Drawing>;

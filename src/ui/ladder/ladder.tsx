@@ -7,6 +7,7 @@ import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
 import { Icon, type IconName } from '../icon/icon.tsx';
+import { ShapingIcons } from '../icon/shaping-icons.tsx';
 import type { Rung } from './rows-ahead.ts';
 
 /** Something done before a row, in a word or two. */
@@ -82,7 +83,7 @@ function wordsOf(row: PlannedRow) {
         {saysRow(row.steps)}
         {shaping && (
           <strong class="rung-word">
-            <Icon name="notch" size="s" />
+            <ShapingIcons row={row} />
             {shaping}
           </strong>
         )}

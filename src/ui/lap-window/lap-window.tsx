@@ -25,7 +25,8 @@ export function LapWindow({ part, row, label, onPress }: LapWindowProps) {
   const shape = useMemo(() => shapeOfPart(part), [part]);
   const view = lapView(part, shape, row);
   return (
-    <button class="lap" type="button" aria-label={label} onClick={onPress}>
+    <button class="lap" type="button" onClick={onPress}>
+      <span class="spoken">{label}</span>
       <svg class="lap-svg" viewBox={`0 0 ${lap.width} ${lap.height}`} aria-hidden="true">
         <Cloth part={part} shape={shape} view={view} />
         <Ahead view={view} isLast={row.n === part.rows.length} />

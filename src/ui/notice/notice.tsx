@@ -13,7 +13,7 @@ export interface NoticeProps {
   readonly live?: boolean | undefined;
 }
 
-const icons = { fault: 'fault', warning: 'warning', note: 'note', done: 'check' } as const;
+const icons = { fault: 'fault', warning: 'warning', note: 'info', done: 'check' } as const;
 
 export function Notice({ kind, title, children, actions, live = false }: NoticeProps) {
   const role = live ? (kind === 'fault' ? 'alert' : 'status') : undefined;

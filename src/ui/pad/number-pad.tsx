@@ -50,7 +50,7 @@ export function NumberPad({ label, value, digits = 4, unit, doneLabel, onChange,
         </button>
       ))}
       <button class="key" type="button" aria-label={say('ui.deleteDigit')} disabled={!shown} onClick={drop}>
-        <Icon name="back" />
+        <Icon name="erase" />
       </button>
       <button class="key" type="button" onClick={() => add(0)}>
         0

@@ -25,7 +25,7 @@ export function PartsPage() {
     <Screen
       title="Parts"
       back={{ href: '#back', label: 'Back to nothing' }}
-      actions={<IconButton icon="moon" label="Dim" pressed={false} />}
+      actions={<IconButton icon="lock" label="Dim" pressed={false} />}
       foot={
         <Button kind="main" wide onPress={() => setOpen(true)}>
           Open sheet
