@@ -15,6 +15,7 @@ import { closePiece } from './follow/other-side.ts';
 import { flushCycle } from './follow/row.ts';
 import { type Flow, flowOf, tokensOfLines } from './say/flow.ts';
 import { logicalLines } from './text/lines.ts';
+import { headingLine } from './text/size-line.ts';
 import { sizeNames } from './text/size-names.ts';
 import { countSizes } from './text/sizes.ts';
 
@@ -94,7 +95,7 @@ export function readPattern(text: string, options: ReadOptions = {}): ReadPatter
   const lines = logicalLines(text.slice(0, LONGEST_TEXT));
   const tokens = tokensOfLines(lines);
   const named = sizeNames(lines.map((line) => line.text));
-  const counted = countSizes(tokens);
+  const counted = countSizes(tokens.filter((_, i) => !namesRanges(lines[i]?.text ?? '')));
   // the lists of numbers know better than a line of measurements in two units
   const sizes = counted > 1 ? counted : Math.max(1, named.length);
   const size = Math.min(Math.max(0, Math.floor(options.size ?? 0)), sizes - 1);
@@ -108,7 +109,9 @@ export function readPattern(text: string, options: ReadOptions = {}): ReadPatter
   lines.forEach((line, i) => {
     const read = flowOf(line, i, tokens[i] ?? [], size, sizes, names);
     for (const one of read.flow) flow.push(one);
-    for (const odd of read.odd) notes[i]?.faults.push(oddList(odd.line, odd.column, sizes));
+    // '6-9 (9-12, 12-18) months' names the sizes and is no list of numbers
+    if (headingLine(line.text) === undefined)
+      for (const odd of read.odd) notes[i]?.faults.push(oddList(odd.line, odd.column, sizes));
   });
   const ownGauge = options.gauge;
   runFlow(build, flow, notes, ownGauge !== undefined);
@@ -157,6 +160,9 @@ function freshBuild(options: ReadOptions): Build {
     recent: [],
   };
 }
+
+/** 'Sizes 6-9 (9-12, 12-18) months': its numbers are names. */
+const namesRanges = (text: string): boolean => /^\s*\d+\s?[-–]\s?\d+\s*[([]/.test(headingLine(text) ?? '');
 
 const oddList = (line: number, column: number, sizes: number): Fault =>
   fault('sizes differ', { sizes }, { line, column });

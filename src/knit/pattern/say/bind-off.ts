@@ -29,7 +29,7 @@ export function readBindOff(c: Cursor): Statement | undefined {
     takePhrase(c, STS);
     takeAnyPhrase(
       c,
-      'for back|front of neck',
+      'for back|front of? neck',
       'for neck|back|shoulder',
       'for each shoulder',
       'on each side',

@@ -1,12 +1,14 @@
 import {
   attempt,
   type Cursor,
+  peek,
   sees,
   seesPhrase,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
   takes,
+  takeTo,
 } from '../../row/read/cursor.ts';
 import type { Statement } from './statement.ts';
 
@@ -22,9 +24,21 @@ export const readCastOn = (c: Cursor): Statement | undefined =>
         const more = takes(c, 'more', 'additional');
         takePhrase(c, 'st|sts');
         takes(c, 'loosely', 'for');
-        if (sees(c, 'back', 'front', 'sleeve', 'border', 'body', 'lower', 'hem')) c.at += 1;
+        if (sees(c, 'back', 'front', 'sleeve', 'border', 'body', 'lower', 'hem', 'rib')) c.at += 1;
         takes(c, 'edge', 'loosely');
+        takeMethod(c);
         if (!more && !seesPhrase(c, 'at|over')) return { is: 'cast on', stitches: n };
       }
     }
+  });
+
+/** 'using your preferred method', 'by the long-tail method': how stitches are cast on says nothing of how many. */
+const takeMethod = (c: Cursor): boolean =>
+  attempt(c, () => {
+    if (!takes(c, 'using', 'by', 'with', 'in')) return false;
+    for (let far = 0; far < 7 && peek(c) !== undefined; far += 1) {
+      if (takes(c, 'method')) return true;
+      takeTo(c, c.at + 1);
+    }
+    return false;
   });

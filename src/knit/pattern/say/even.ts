@@ -40,7 +40,8 @@ export const readEven = (c: Cursor): Statement | undefined =>
     const looks = readBegin(c);
     if (looks) takes(c, 'and', 'then');
     const every = readEveryRow(c);
-    const verb = every === undefined && (takesOne(c, 'goes on') || takeEndWith(c));
+    const verb =
+      every === undefined && (takesOne(c, 'goes on') || takePhrase(c, 'beg working') || takeEndWith(c));
     if (verb) {
       takes(c, 'to', 'on');
       takes(c, 'work', 'k', 'in');

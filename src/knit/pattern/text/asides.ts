@@ -29,11 +29,14 @@ function asideEnd(tokens: readonly Token[], at: number): number | undefined {
     const token = tokens[i] as Token;
     if (token.text === close) {
       const said = i - at > 1 && !(i - at === 2 && isShort(tokens[at + 1] as Token));
+      // 'time(s)'
+      if (i - at === 2 && tokens[at]?.glued && tokens[at + 1]?.text === 's') return i;
       const again = i - at === 2 && tokens[at - 1]?.word === tokens[at + 1]?.word;
       return said || again ? i : undefined;
     }
     const again = i === at + 1 && tokens[i + 1]?.text === close && tokens[at - 1]?.word === token.word;
-    if (again) continue;
+    const plural = i === at + 1 && token.text === 's' && tokens[at]?.glued && tokens[i + 1]?.text === close;
+    if (again || plural) continue;
     if (isWord(tokens[at + 1], 'or')) continue;
     if (token.kind === 'number' || means(token.word, 'in brackets that say something')) return undefined;
     if (token.kind === 'mark' && token.text !== ',' && token.text !== '-') return undefined;

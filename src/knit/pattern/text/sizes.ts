@@ -80,10 +80,15 @@ const zeroAt = (token: Token): Token => ({ ...token, kind: 'number', text: '0', 
 function listAt(tokens: readonly Token[], at: number, wanted: number | undefined): List | undefined {
   const first = valueAt(tokens, at);
   if (!first) return undefined;
-  const close = OPEN[tokens[first.to]?.text ?? ''];
+  // '77, (83, 89)'
+  const comma =
+    wanted !== undefined &&
+    tokens[first.to]?.text === ',' &&
+    OPEN[tokens[first.to + 1]?.text ?? ''] !== undefined;
+  const close = OPEN[tokens[comma ? first.to + 1 : first.to]?.text ?? ''];
   if (close === undefined) return wanted === undefined ? undefined : plainList(tokens, at, wanted);
   const values: (readonly Token[])[] = [first.value];
-  let to = first.to;
+  let to = comma ? first.to + 1 : first.to;
   while (OPEN[tokens[to]?.text ?? ''] !== undefined && (wanted === undefined || values.length < wanted)) {
     const inner = bracketed(tokens, to);
     if (!inner) break;

@@ -5,6 +5,17 @@ import { annotatedIn, expectAnnotated } from './annotated.ts';
 describe('sizes, followed row by row,', () => {
   it.each(
     annotatedIn(`
+### named by ages
+SIZES 6-9 (9-12, 12-18) months
+  > talk
+Cast on 20, (24, 28) sts.
+  > →20
+Bind off.
+  > 20→0 Piece/body 1 RS bind off all sts in pattern (0)
+  > = sizes 6-9, 9-12, 12-18: 6-9
+  > = Piece, other, 1 to make, lines 3
+  > =   body from {castOn 20}, RS: bind off
+
 ### the first {"size": 0}
 Sizes: S (M, L)
   > talk

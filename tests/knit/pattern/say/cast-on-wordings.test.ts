@@ -10,6 +10,7 @@ describe('cast on, in all its wordings,', () => {
       Cast on 92 → cast on: stitches 92
       Cast on 92 sts {loosely|for back|for front|for sleeve|for border|for body|for lower edge|for hem|for hem edge|edge|for back loosely} → cast on: stitches 92
       Using 4 mm needles, cast on 92 sts → needle: mm 4 | @21 cast on: stitches 92
+      Cast on 92 sts {using your preferred method|by the long-tail method|for rib} → cast on: stitches 92
       Cast on 92 sts and k 1 row → cast on: stitches 92 | @20 rows: n 1, items 'k to {left 'what follows'}'
     `),
   )('is read: $line', expectReading);

@@ -14,6 +14,7 @@ describe('brackets', () => {
     ['next row (Buttonhole Row): k', 'next row : k'],
     ['bo 9 [for pocket opening], k', 'bo 9 , k'],
     ['decrease (dec) 1', 'decrease 1'],
+    ['dec 1 3 time(s)', 'dec 1 3 time'],
     ['co 42 (or a multiple of 18 plus 6)', 'co 42'],
   ])('that only comment are passed over: %s', (text, wanted) => {
     expect(without(text)).toBe(wanted);

@@ -7,6 +7,7 @@ describe('a list of sizes is read for each of them', () => {
   it.each(
     table(`
       Cast on 20 (24, 28) sts → 3 sizes: cast on 20 sts | cast on 24 sts | cast on 28 sts
+      Cast on 20, (24, 28 ) sts → 1 sizes: cast on 20 sts | cast on 24 sts | cast on 28 sts
       Cast on 20 [24: 28] sts → 3 sizes: cast on 20 sts | cast on 24 sts | cast on 28 sts
       Cast on 20 {24; 28} sts → 3 sizes: cast on 20 sts | cast on 24 sts | cast on 28 sts
       Cast on 20 (24 - 28) sts → 3 sizes: cast on 20 sts | cast on 24 sts | cast on 28 sts
