@@ -16,6 +16,7 @@ export const otherCatalogues = {
   storeFaults: { en: () => import('./en/store-faults.ts'), de: () => import('./de/store-faults.ts') },
   print: { en: () => import('./en/print.ts'), de: () => import('./de/print.ts') },
   lap: { en: () => import('./en/lap.ts'), de: () => import('./de/lap.ts') },
+  otherRow: { en: () => import('./en/other-row.ts'), de: () => import('./de/other-row.ts') },
   length: { en: () => import('./en/length.ts'), de: () => import('./de/length.ts') },
   notices: { en: () => import('./en/notices.ts'), de: () => import('./de/notices.ts') },
   quiet: { en: () => import('./en/quiet.ts'), de: () => import('./de/quiet.ts') },

@@ -31,13 +31,13 @@ export const RowColour = part('RowColour', 'lap');
 export const PartEnd = part('PartEnd', 'partEnd', 'quiet');
 export const ReadAhead = part('ReadAhead', 'notices');
 export const SavingNotice = part('SavingNotice', 'notices');
-export const Sheets = part('Sheets');
-export const NothingHere = part('NothingHere');
+export const Sheets = part('Sheets', 'otherRow');
+export const NothingHere = part('NothingHere', 'notices');
 export const LengthNotice = part('LengthNotice', 'length');
 export const OverRow = part('OverRow', 'notices', 'ways');
 export const ReadNotes = part('ReadNotes');
-export const Locked = part('Locked');
-export const LookingBar = part('LookingBar');
+export const Locked = part('Locked', 'notices');
+export const LookingBar = part('LookingBar', 'otherRow');
 
 /**
  * Fetches all of it at once, so that an update of the app cannot take a part away in the middle of knitting. Asked for

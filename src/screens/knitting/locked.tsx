@@ -9,8 +9,8 @@ export function Locked() {
   };
   return (
     <div class="locked">
-      <p>{say('knitting.locked')}</p>
-      <HoldButton label={say('knitting.holdToUnlock')} onHeld={unlock} />
+      <p>{say('notices.locked')}</p>
+      <HoldButton label={say('notices.holdToUnlock')} onHeld={unlock} />
     </div>
   );
 }

@@ -10,24 +10,24 @@ export function LookingBar({ now, row }: { readonly now: InHand; readonly row: n
   return (
     <div class="looking-bar">
       <p>
-        {place === undefined ? say('knitting.lookingDone', { row }) : say('knitting.looking', { row, place })}
+        {place === undefined ? say('otherRow.lookingDone', { row }) : say('otherRow.looking', { row, place })}
       </p>
       <div class="looking-keys">
         <Button kind="main" onPress={() => lookAtRow(undefined)}>
-          {place === undefined ? say('knitting.backToEnd') : say('knitting.backToPlace', { row: place })}
+          {place === undefined ? say('otherRow.backToEnd') : say('otherRow.backToPlace', { row: place })}
         </Button>
         <IconButton
           icon="minus"
-          label={say('knitting.rowBefore')}
+          label={say('otherRow.rowBefore')}
           disabled={row <= 1}
           onPress={() => lookAtRow(row - 1)}
         />
         <Button icon="needle" onPress={() => void goToRow(row)}>
-          {say('knitting.placeHere', { row })}
+          {say('otherRow.placeHere', { row })}
         </Button>
         <IconButton
           icon="plus"
-          label={say('knitting.rowAfter')}
+          label={say('otherRow.rowAfter')}
           disabled={row >= now.part.rows.length}
           onPress={() => lookAtRow(row + 1)}
         />

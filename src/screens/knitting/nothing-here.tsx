@@ -9,7 +9,7 @@ import { useArrival } from '../arrival.ts';
 
 /** No such make, or the store could not be read. */
 export function NothingHere({ fault }: { readonly fault: Fault | undefined }) {
-  const title = say('knitting.noSuchMake');
+  const title = say('notices.noSuchMake');
   useArrival(title);
   return (
     <Screen
@@ -17,7 +17,7 @@ export function NothingHere({ fault }: { readonly fault: Fault | undefined }) {
       back={{ href: hrefTo('workbasket'), label: say('knitting.toWorkbasket') }}
     >
       <Notice kind={fault ? 'fault' : 'note'} live>
-        {fault ? saysFault(fault) : say('knitting.noSuchMakeHelp')}
+        {fault ? saysFault(fault) : say('notices.noSuchMakeHelp')}
       </Notice>
       <Button kind="main" href={hrefTo('workbasket')}>
         {say('knitting.toWorkbasket')}

@@ -31,7 +31,7 @@ export function RowsSheet({ now, open, onClose }: RowsSheetProps) {
   };
   return (
     <Sheet open={open} title={say('knitting.goBack')} onClose={onClose}>
-      <p>{say('knitting.goBackHelp')}</p>
+      <p>{say('otherRow.goBackHelp')}</p>
       <ol class="rows-back" role="list">
         {worked.map((row) => (
           <li key={row.n}>
@@ -40,9 +40,9 @@ export function RowsSheet({ now, open, onClose }: RowsSheetProps) {
               type="button"
               onClick={go(row)}
             >
-              <strong>{say('knitting.goBackTo', { row: row.n })}</strong>
+              <strong>{say('otherRow.goBackTo', { row: row.n })}</strong>
               <span>
-                {say('knitting.rowLine', { side: saysSide(row.side), count: saysStitches(row.after) })}
+                {say('otherRow.rowLine', { side: saysSide(row.side), count: saysStitches(row.after) })}
               </span>
               {isShaping(row) && (
                 <span class="row-back-word">
@@ -56,7 +56,7 @@ export function RowsSheet({ now, open, onClose }: RowsSheetProps) {
       </ol>
       {first > 0 && (
         <Button wide onPress={() => setLength(length + MORE)}>
-          {say('knitting.olderRows')}
+          {say('otherRow.olderRows')}
         </Button>
       )}
     </Sheet>

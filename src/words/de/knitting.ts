@@ -3,9 +3,6 @@ import type { Translation } from '../message.ts';
 
 export const words: Translation<typeof english> = {
   opening: 'Wird geöffnet …',
-  noSuchMake: 'Unter dieser Adresse gibt es nichts zu stricken.',
-  noSuchMakeHelp:
-    'Vielleicht wurde es gelöscht, oder die Adresse ist unvollständig. Deine Strickstücke sind im Strickkorb.',
   toWorkbasket: 'Zum Strickkorb',
   backTo: 'Zurück zu {garment}',
   rowOf: 'Reihe {row} von {rows}',
@@ -21,8 +18,6 @@ export const words: Translation<typeof english> = {
   done: 'Reihe fertig',
   undo: 'Zurücknehmen',
   lock: 'Sperren',
-  locked: 'Gesperrt. Berühren bewirkt nichts.',
-  holdToUnlock: 'Zum Entsperren halten',
   legend: 'Was die Wörter bedeuten',
   announce: 'Reihe {row} von {rows}, {side}. {what}. Danach {count}.',
   announceEnd: '{part} ist fertig.',
@@ -41,18 +36,6 @@ export const words: Translation<typeof english> = {
   },
   atMiddle: 'in der Mitte',
   goBack: 'Zurückgehen',
-  goBackHelp:
-    'Wähle die Reihe, die als Nächste gestrickt wird. Die Reihen danach gelten als noch nicht gestrickt.',
-  goBackTo: 'Reihe {row} als Nächste',
-  olderRows: 'Ältere Reihen',
-  rowLine: '{side}, {count}',
-  looking: 'Du liest Reihe {row}. Auf der Nadel ist Reihe {place}.',
-  lookingDone: 'Du liest Reihe {row}. Alle Reihen dieses Teils sind gestrickt.',
-  backToPlace: 'Zurück zu Reihe {row}',
-  backToEnd: 'Zurück zum Ende',
-  placeHere: 'Reihe {row} kommt als Nächste',
-  rowBefore: 'Die Reihe davor',
-  rowAfter: 'Die Reihe danach',
   map: 'Wo du bist',
   readAloud: 'Vorlesen',
   allSettings: 'Alle Einstellungen',

@@ -27,4 +27,9 @@ export const words: Translation<typeof english> = {
   restBody: 'Du strickst schon eine ganze Weile. Leg die Nadeln hin, öffne die Hände und schau in die Ferne.',
   restDone: 'Weiterstricken',
   restNever: 'Nicht mehr erinnern',
+  locked: 'Gesperrt. Berühren bewirkt nichts.',
+  holdToUnlock: 'Zum Entsperren halten',
+  noSuchMake: 'Unter dieser Adresse gibt es nichts zu stricken.',
+  noSuchMakeHelp:
+    'Vielleicht wurde es gelöscht, oder die Adresse ist unvollständig. Deine Strickstücke sind im Strickkorb.',
 };

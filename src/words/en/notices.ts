@@ -26,4 +26,9 @@ export const words = {
     'You have knitted for a good while. Let the needles go, open your hands and look into the distance.',
   restDone: 'Knit on',
   restNever: 'Do not remind me',
+  locked: 'Locked. Nothing happens when it is touched.',
+  holdToUnlock: 'Hold to unlock',
+  noSuchMake: 'There is nothing to knit at this address.',
+  noSuchMakeHelp:
+    'It may have been deleted, or the address was cut short. Your garments are in the workbasket.',
 } as const;
