@@ -160,6 +160,9 @@ const beginnings: readonly Sight[] = [
   screenSight('link opened', 'openLink', `#/open/${garmentToLink(sampleGarment)}`, (page) =>
     isTitled(page, 'Harbour pullover'),
   ),
+  screenSight('one code of several', 'openLink', '#/open/P.2.4.abc.xyz', (page) =>
+    page.getByText('Code 2 of 4 is read').waitFor(),
+  ),
   screenSight('damaged link', 'openLink', '#/open/nothing', (page) =>
     page.getByRole('alert').or(page.locator('.notice')).first().waitFor(),
   ),

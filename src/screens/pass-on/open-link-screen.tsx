@@ -1,5 +1,6 @@
 import './pass-on.css';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { type Collected, collectLink } from '../../app/garments/collect-link.ts';
 import { inGauge } from '../../app/garments/in-gauge.ts';
 import { keepGarment } from '../../app/garments/keep-garment.ts';
 import { garmentInLink } from '../../app/garments/passing-on.ts';
@@ -26,7 +27,12 @@ export default function OpenLinkScreen({ route }: { readonly route: Route }) {
   const [read, setRead] = useState<Read>('reading');
   const stop = useRef(() => {});
   useEffect(() => {
-    const reading = garmentInLink(text);
+    const collected = collectLink(text);
+    if (!('text' in collected)) {
+      setRead(collected);
+      return undefined;
+    }
+    const reading = garmentInLink(collected.text);
     stop.current = reading.stop;
     let isShown = true;
     void reading.garment.then((garment) => isShown && setRead(garment ?? 'stopped'));
@@ -36,7 +42,8 @@ export default function OpenLinkScreen({ route }: { readonly route: Route }) {
       setRead('reading');
     };
   }, [text]);
-  const title = typeof read === 'object' && read.ok ? read.value.name : say('passOn.openTitle');
+  const title =
+    typeof read === 'object' && 'ok' in read && read.ok ? read.value.name : say('passOn.openTitle');
   useArrival(title);
   const back = { href: hrefTo('workbasket'), label: say('passOn.toWorkbasket') };
   return (
@@ -46,7 +53,8 @@ export default function OpenLinkScreen({ route }: { readonly route: Route }) {
   );
 }
 
-type Read = Result<Garment> | 'reading' | 'stopped';
+type Missing = Exclude<Collected, { readonly text: string }>;
+type Read = Result<Garment> | Missing | 'reading' | 'stopped';
 
 function ReadLink({ read, stop }: { readonly read: Read; readonly stop: () => void }) {
   if (read === 'reading')
@@ -59,6 +67,12 @@ function ReadLink({ read, stop }: { readonly read: Read; readonly stop: () => vo
     return (
       <Notice kind="note" title={say('passOn.stopped')} live>
         {say('passOn.stoppedHelp')}
+      </Notice>
+    );
+  if ('missing' in read)
+    return (
+      <Notice kind="note" title={say('passOn.partRead', { n: read.n, of: read.of })} live>
+        {say('passOn.partsMissing', { list: saysList(read.missing.map(String)) })}
       </Notice>
     );
   return read.ok ? <Opened garment={read.value} /> : <Cannot faults={read.faults} />;

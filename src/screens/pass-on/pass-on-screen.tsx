@@ -16,7 +16,7 @@ import { LiveRegion } from '../../ui/live/live-region.tsx';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
 import { GarmentPage } from '../garment-page.tsx';
-import { LONGEST_CODE, QrCode } from './qr-code.tsx';
+import { Codes } from './qr-code.tsx';
 
 /** The recipe as a link, a code and a file, with the credits that travel with it. */
 export default function PassOnScreen({ route }: { readonly route: Route }) {
@@ -32,6 +32,7 @@ function PassOn({ view }: { readonly view: GarmentView }) {
   const [told, tell] = useState('');
   const { garment } = view;
   const link = linkFor(garment, withNotes);
+  const text = link.slice(link.lastIndexOf('/') + 1);
   const keep = (field: 'credits' | 'licence') => (typed: string) =>
     void changeGarment(garment.id, (now) => ({ ...now, [field]: typed }));
   const copy = async () => tell(say((await copyText(link)) ? 'passOn.copied' : 'passOn.copyFailed'));
@@ -70,20 +71,16 @@ function PassOn({ view }: { readonly view: GarmentView }) {
           </Button>
           <Button onPress={() => void copy()}>{say('passOn.copy')}</Button>
         </div>
-        <details>
-          <summary>{say('passOn.seeLink')}</summary>
-          <textarea class="pass-on-link" readOnly rows={4} value={link} aria-label={say('passOn.link')} />
-        </details>
         <LiveRegion text={told} />
         {told !== '' && <p>{told}</p>}
       </Card>
       <Card label={say('passOn.code')}>
         <h2>{say('passOn.code')}</h2>
-        {link.length > LONGEST_CODE ? (
-          <p>{say('passOn.codeTooLong')}</p>
-        ) : (
-          <QrCode text={link} label={say('passOn.codeLabel', { garment: garment.name })} />
-        )}
+        <Codes
+          address={link.slice(0, link.lastIndexOf('/') + 1)}
+          text={text}
+          label={say('passOn.codeLabel', { garment: garment.name })}
+        />
       </Card>
       <Written garment={garment} tell={tell} />
       <Card label={say('passOn.file')}>

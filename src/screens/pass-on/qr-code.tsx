@@ -1,10 +1,43 @@
-import { useMemo } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { encode } from 'uqr';
+import { partsOfLink } from '../../store/share/link-parts.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { say } from '../../words/say.ts';
+import { CODE_ROOM } from './code-room.ts';
 
-/** A QR code drawn as one path, dark on light whatever the theme: cameras read no other. Undefined where the text is too long. */
-export function QrCode({ text, label }: { readonly text: string; readonly label: string }) {
+interface CodesProps {
+  /** the link's address up to its text, and its text */
+  readonly address: string;
+  readonly text: string;
+  readonly label: string;
+}
+
+/** The link as a code; as several, one after the other, where one would be too dense for a camera. */
+export function Codes({ address, text, label }: CodesProps) {
+  const [at, setAt] = useState(0);
+  const parts = useMemo(() => partsOfLink(text, CODE_ROOM - address.length), [text, address]);
+  if (parts === undefined) return <p>{say('passOn.codeTooLong')}</p>;
+  const n = Math.min(at, parts.length - 1);
+  const place = say('passOn.codeOf', { n: n + 1, of: parts.length });
+  return (
+    <>
+      {parts.length > 1 && <p>{say('passOn.codesHint')}</p>}
+      <QrCode text={address + (parts[n] ?? '')} label={parts.length > 1 ? `${label}, ${place}` : label} />
+      {parts.length > 1 && (
+        <div class="pass-on-keys">
+          <strong aria-live="polite">{place}</strong>
+          <Button icon="onward" onPress={() => setAt((n + 1) % parts.length)}>
+            {say('passOn.nextCode')}
+          </Button>
+        </div>
+      )}
+    </>
+  );
+}
+
+/** A QR code drawn as one path, dark on light whatever the theme: cameras read no other. */
+function QrCode({ text, label }: { readonly text: string; readonly label: string }) {
   const code = useMemo(() => codeOf(text), [text]);
-  if (code === undefined) return null;
   return (
     <svg
       class="qr"
@@ -19,11 +52,7 @@ export function QrCode({ text, label }: { readonly text: string; readonly label:
   );
 }
 
-/** Most characters that a QR code of the lowest correction level holds as bytes (ISO/IEC 18004, version 40-L). */
-export const LONGEST_CODE = 2953;
-
-function codeOf(text: string): { size: number; path: string } | undefined {
-  if (text.length > LONGEST_CODE) return undefined;
+function codeOf(text: string): { size: number; path: string } {
   const { data, size } = encode(text, { ecc: 'L', border: 4 });
   const path = data
     .flatMap((row, y) => row.flatMap((dark, x) => (dark ? [`M${x} ${y}h1v1h-1z`] : [])))

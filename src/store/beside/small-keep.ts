@@ -1,4 +1,4 @@
-/** The browser's small synchronous store, of which the box keeps two things outside itself: sentinel and journal. */
+/** The browser's small synchronous store, of which the box keeps two things outside itself: sentinel and journal; and in which codes of a link wait for each other. */
 export type SmallKeep = Pick<Storage, 'getItem' | 'setItem' | 'removeItem' | 'key' | 'length'>;
 
 /** Where the browser refuses it even to be asked for, there is none. */

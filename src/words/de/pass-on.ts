@@ -12,7 +12,6 @@ export const words: Translation<typeof english> = {
   link: 'Als Link',
   linkHint:
     'Alles steht im Link selbst, hinter dem #. Kein Server bekommt es zu sehen. Er hat {length} Zeichen.',
-  seeLink: 'Den Link ansehen',
   seeWritten: 'Hier lesen',
   share: 'Link teilen',
   copy: 'Link kopieren',
@@ -20,6 +19,12 @@ export const words: Translation<typeof english> = {
   copyFailed: 'Das Kopieren ging nicht. Den Text markieren und selbst kopieren.',
   code: 'Als Code zum Abfotografieren',
   codeLabel: 'QR-Code des Links für {garment}',
+  codeOf: 'Code {n} von {of}',
+  nextCode: 'Nächster Code',
+  codesHint:
+    'Es sind mehrere, damit eine Kamera sie lesen kann: einen nach dem anderen abfotografieren und öffnen.',
+  partRead: 'Code {n} von {of} ist gelesen',
+  partsMissing: 'Noch abzufotografieren: {list}. Dann öffnet sich das Stück.',
   codeTooLong: 'Dieses Stück ist zu lang für einen Code. Nimm den Link oder die Datei.',
   file: 'Als Datei',
   saveFile: 'Datei sichern',
