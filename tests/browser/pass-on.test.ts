@@ -1,6 +1,7 @@
 import { afterAll, expect, it } from 'vitest';
 import { sampleGarment } from '../../src/knit/garment/sample.ts';
 import { garmentToLink } from '../../src/store/share/link.ts';
+import { partsOfLink } from '../../src/store/share/link-parts.ts';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles, walkedOn } from './drive.ts';
@@ -59,6 +60,32 @@ it('a garment passed on as a file is opened where backups are', async () => {
   };
   await phone.page.getByLabel('Choose the file').first().setInputFiles(file);
   await phone.page.getByRole('heading', { level: 1, name: 'Harbour pullover' }).waitFor();
+  await phone.close();
+  await host.close();
+});
+
+it('the codes of a garment, photographed in any order, open it; what is missing is said until then', async () => {
+  const host = await serve({ root: dist });
+  const phone = await openPhone({ size: 'small', worker: false });
+  const { page } = phone;
+  await page.goto(`${host.url}#/sample`);
+  await page.getByRole('button', { name: 'Row done' }).waitFor();
+  await page.goto(`${host.url}#/g/sample/pass-on`);
+  await page.getByRole('img', { name: /Code 1 of \d+/ }).waitFor();
+  await page.getByRole('button', { name: 'Next code' }).tap();
+  await page.getByRole('img', { name: /Code 2 of \d+/ }).waitFor();
+
+  const [first = '', second = '', ...more] = partsOfLink(link, 600) ?? [];
+  expect(more).toHaveLength(1);
+  await page.goto(`${host.url}#/open/${second}`);
+  await page.getByText('Code 2 of 3 is read').waitFor();
+  await page.getByText('Still to photograph: 1 and 3').waitFor();
+  await page.goto(`${host.url}#/open/${more[0]}`);
+  await page.getByText('Still to photograph: 1.').waitFor();
+  await page.goto(`${host.url}#/open/${first}`);
+  await page.getByRole('heading', { level: 1, name: 'Harbour pullover' }).waitFor();
+  await page.getByRole('button', { name: 'Put it in the workbasket' }).waitFor();
+  expect(phone.complaints).toEqual([]);
   await phone.close();
   await host.close();
 });
