@@ -8,13 +8,7 @@ import { say } from '../words/say.ts';
  * @param of the piece's recipe, or how many makes it has where no more is known
  */
 export function saysMake(piece: string, part: string, make: number, of: number | Recipe): string {
-  const copy = saysCopy(piece, make, of);
+  const recipe: Pick<Recipe, 'role' | 'makes' | 'mirrored'> = typeof of === 'number' ? { makes: of } : of;
+  const copy = recipe.makes > 1 ? say(`craft.make${wornSide(recipe, make) ?? ''}`, { piece, make }) : piece;
   return part === piece || part === '' ? copy : say('craft.part', { piece: copy, part });
-}
-
-function saysCopy(piece: string, make: number, of: number | Recipe): string {
-  const isCount = typeof of === 'number';
-  const side = isCount ? undefined : wornSide(of, make);
-  if (side) return say(side === 'left' ? 'craft.makeLeft' : 'craft.makeRight', { piece });
-  return (isCount ? of : of.makes) > 1 ? say('craft.make', { piece, make }) : piece;
 }

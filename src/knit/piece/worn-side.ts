@@ -5,4 +5,4 @@ export const wornSide = (
   { role, makes, mirrored }: Pick<Recipe, 'role' | 'makes' | 'mirrored'>,
   make: number,
 ): 'left' | 'right' | undefined =>
-  role === 'front' && mirrored && makes === 2 ? (make % 2 === 1 ? 'left' : 'right') : undefined;
+  role === 'front' && mirrored && makes === 2 ? (make % 2 ? 'left' : 'right') : undefined;

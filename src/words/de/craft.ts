@@ -37,6 +37,6 @@ export const words: Translation<typeof english> = {
   split: 'teilen',
   part: '{piece}: {part}',
   make: '{piece}, Nr. {make}',
-  makeLeft: '{piece}, links am Körper',
-  makeRight: '{piece}, rechts am Körper',
+  makeleft: '{piece}, links am Körper',
+  makeright: '{piece}, rechts am Körper',
 };

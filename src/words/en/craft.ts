@@ -35,6 +35,6 @@ export const words = {
   split: 'split',
   part: '{piece}: {part}',
   make: '{piece}, no. {make}',
-  makeLeft: '{piece}, left as worn',
-  makeRight: '{piece}, right as worn',
+  makeleft: '{piece}, left as worn',
+  makeright: '{piece}, right as worn',
 } as const;
