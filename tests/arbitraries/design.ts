@@ -5,6 +5,7 @@ import type { Body, Design } from '../../src/knit/garment/design.ts';
 import { fits } from '../../src/knit/garment/ease.ts';
 import { armholeKinds } from '../../src/knit/garment/kinds/armholes.ts';
 import { garmentKinds } from '../../src/knit/garment/kinds/garments.ts';
+import { neckOpenings } from '../../src/knit/garment/kinds/neck-openings.ts';
 import { neckShapes } from '../../src/knit/garment/kinds/necks.ts';
 import { shoulderEnds } from '../../src/knit/garment/kinds/shoulders.ts';
 import { silhouettes } from '../../src/knit/garment/kinds/silhouettes.ts';
@@ -73,7 +74,8 @@ export const someDesign = (): fc.Arbitrary<Design> =>
       flatNeck: fc.boolean(),
       byRules: fc.boolean(),
       seamStitch: fc.boolean(),
-      openingMm: fc.oneof(fc.constant(undefined), mm(10, 120)),
+      opening: some('none' as const, 'none' as const, ...neckOpenings),
+      openingMm: mm(10, 120),
     })
     .map((r): Design => {
       // a raglan without sleeves has no shoulder
@@ -92,7 +94,7 @@ export const someDesign = (): fc.Arbitrary<Design> =>
         silhouette: r.silhouette,
         neck: {
           ...neck,
-          ...(r.openingMm === undefined ? {} : { opening: 'back' as const, openingMm: r.openingMm }),
+          ...(r.opening === 'none' ? {} : { opening: r.opening, openingMm: r.openingMm }),
           widthMm: times(begun.neck.widthMm, 1),
           depthMm: times(begun.neck.depthMm, 2),
           backDepthMm: r.flatNeck ? 0 : times(begun.neck.backDepthMm, 3),

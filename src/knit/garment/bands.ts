@@ -2,11 +2,11 @@ import { fabrics } from '../fabric.ts';
 import type { PickUp, Recipe, Section } from '../piece/recipe.ts';
 import { lengthOf } from '../shape/curve.ts';
 import { bandPiece, bandRows } from './band-piece.ts';
-import { openingPairs } from './closed-panel.ts';
 import type { Design } from './design.ts';
 import { aroundBand, frontBands } from './front-bands.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import { necks } from './kinds/necks.ts';
+import { collarPickUp, lapBorder, shoulderHoles, shoulderPickUp } from './neck-opening.ts';
 import {
   type BandEdges,
   backPickUp,
@@ -16,6 +16,7 @@ import {
   openNeckSide,
   sharedPickUp,
 } from './pick-up.ts';
+import { openingOf } from './which-opening.ts';
 import { stitchesIn } from './whole-numbers.ts';
 
 /** Every band of the garment, each a piece of its own. */
@@ -23,7 +24,10 @@ export function bandsOf(design: Design, edges: BandEdges): readonly Recipe[] {
   const { open, sleeves } = garmentKinds[design.kind];
   const bands: Recipe[] = [];
   const around = open && necks[design.neck.shape].isPointed && design.frontBand.heightMm > 0;
-  if (design.neckband.heightMm > 0 && !around) bands.push(neckband(design, edges));
+  const { shoulders } = openingOf(design);
+  if ((design.neckband.heightMm > 0 || shoulders === 2) && !around) bands.push(neckband(design, edges));
+  if (shoulders === 2) bands.push(backNeckband(design, edges));
+  if (shoulders === 1) bands.push(shoulderBand(design, edges));
   if (open && design.frontBand.heightMm > 0)
     bands.push(...(around ? [aroundBand(design, edges)] : frontBands(design, edges)));
   if (!sleeves && design.armholeBand.heightMm > 0) bands.push(armholeBand(design, edges));
@@ -34,7 +38,10 @@ function neckband(design: Design, edges: BandEdges): Recipe {
   const { open } = garmentKinds[design.kind];
   const { front, counts, sleeveTop } = edges;
   const { mitre } = necks[design.neck.shape];
-  const half = openingPairs(design, counts) > 0 ? halfBackPickUp(edges) : 0;
+  const { partsBack, shoulders } = openingOf(design);
+  const half = partsBack ? halfBackPickUp(edges) : 0;
+  const lap = shoulders === 2 ? shoulderPickUp(design, counts) : 0;
+  const lead = half + lap;
   const side = front
     ? open
       ? openNeckSide(front, counts)
@@ -43,8 +50,7 @@ function neckband(design: Design, edges: BandEdges): Recipe {
   const mitred = mitre === 'point' && !open && front !== undefined;
   const square = mitre === 'corners' && front !== undefined;
   const sideOfV =
-    mitred || (square && !open) ? knitColumn(design, side, sleeveTop + half) + (square ? 1 : 0) : side;
-  const back = backPickUp(edges);
+    mitred || (square && !open) ? knitColumn(design, side, sleeveTop + lead) + (square ? 1 : 0) : side;
   const top = (which: string): PickUp[] =>
     sleeveTop > 0 ? [{ along: `${which} sleeve top`, stitches: sleeveTop }] : [];
   const middle: PickUp[] = mitred
@@ -54,24 +60,28 @@ function neckband(design: Design, edges: BandEdges): Recipe {
           {
             along: 'middle of the front neck',
             stitches: square
-              ? betweenCorners(design, front.middle, sideOfV + sleeveTop + half)
+              ? betweenCorners(design, front.middle, sideOfV + sleeveTop + lead)
               : front.middle,
           },
         ]
       : [];
   const left: PickUp = { along: 'left front neck', stitches: sideOfV };
   const right: PickUp = { along: 'right front neck', stitches: sideOfV };
-  const behind: PickUp = {
-    along: half > 0 ? 'right back neck' : 'back neck',
-    stitches: half > 0 ? half : back,
-  };
-  const before: PickUp[] = half > 0 ? [{ along: 'left back neck', stitches: half }] : [];
+  const [first, last]: readonly [PickUp[], PickUp] =
+    half > 0
+      ? [[{ along: 'left back neck', stitches: half }], { along: 'right back neck', stitches: half }]
+      : lap > 0
+        ? [
+            [{ along: 'left front shoulder', stitches: lap }],
+            { along: 'right front shoulder', stitches: lap },
+          ]
+        : [[], { along: 'back neck', stitches: backPickUp(edges) }];
   const order = open
-    ? [right, ...top('right'), behind, ...top('left'), left]
+    ? [right, ...top('right'), last, ...top('left'), left]
     : front
-      ? [...before, ...top('left'), left, ...middle, right, ...top('right'), behind]
-      : [...before, ...top('left'), { along: 'front neck', stitches: counts.neck }, ...top('right'), behind];
-  const centre = order.indexOf(middle[0] ?? behind);
+      ? [...first, ...top('left'), left, ...middle, right, ...top('right'), last]
+      : [...first, ...top('left'), { along: 'front neck', stitches: counts.neck }, ...top('right'), last];
+  const centre = order.indexOf(middle[0] ?? last);
   const from = order.slice(0, centre).reduce((sum, p) => sum + p.stitches, 0);
   const pickUp = fittedPickUp(design.neckband, order);
   const corners = mitred
@@ -84,7 +94,36 @@ function neckband(design: Design, edges: BandEdges): Recipe {
   // each row takes a stitch from either side of each corner
   const between = square ? (open ? (corners[0] ?? 0) : Math.floor((middle[0]?.stitches ?? 0) / 2)) : sideOfV;
   const room = Math.min(sideOfV, between);
-  return bandPiece(['Neckband', 'neckband'], pickUp, design, design.neckband, mitres(design, corners, room));
+  return lap > 0
+    ? bandPiece(
+        ['Front neckband', 'neckband'],
+        pickUp,
+        design,
+        lapBorder(design),
+        mitres(design, corners, room),
+      )
+    : bandPiece(['Neckband', 'neckband'], pickUp, design, design.neckband, mitres(design, corners, room));
+}
+
+/** Of an envelope neck: along the back from arm to arm. */
+function backNeckband(design: Design, edges: BandEdges): Recipe {
+  const stitches = shoulderPickUp(design, edges.counts);
+  const order: PickUp[] = [
+    { along: 'right back shoulder', stitches },
+    { along: 'back neck', stitches: backPickUp(edges) },
+    { along: 'left back shoulder', stitches },
+  ];
+  const band = lapBorder(design);
+  return bandPiece(['Back neckband', 'neckband'], fittedPickUp(band, order), design, band, []);
+}
+
+/** Of a buttoned shoulder: along the left front from the arm to the edge of the neckband, with the holes; it lies on the back. */
+function shoulderBand(design: Design, { counts }: BandEdges): Recipe {
+  const stitches = shoulderPickUp(design, counts) + collarPickUp(design, counts);
+  const band = lapBorder(design);
+  const order = fittedPickUp(band, [{ along: 'left front shoulder', stitches }]);
+  const holes = shoulderHoles(design, counts, order[0]?.stitches ?? stitches);
+  return bandPiece(['Shoulder band', 'other'], order, design, band, [], holes);
 }
 
 /**

@@ -1,14 +1,14 @@
 import type { PartEnd, PartRecipe } from '../piece/recipe.ts';
-import { type Design, USUAL_OPENING_MM } from './design.ts';
+import type { Design } from './design.ts';
 import { armholes } from './kinds/armholes.ts';
-import { garmentKinds } from './kinds/garments.ts';
 import { BACK_NECK, type NeckEdge, necks } from './kinds/necks.ts';
 import { shoulderFacts } from './kinds/shoulders.ts';
 import { knitNeck, type Neck, withOpening } from './neck.ts';
+import { openingPairs } from './neck-opening.ts';
 import { cutPart, type PanelEdge, stepsAlong } from './panel.ts';
 import type { PanelCounts } from './panel-counts.ts';
 import { countBefore, type Sides } from './sides.ts';
-import { pairsIn } from './whole-numbers.ts';
+import { openingOf } from './which-opening.ts';
 
 /** A back, or a front without an opening: symmetrical, with a neck that parts it in two. */
 export interface ClosedPanel {
@@ -32,7 +32,7 @@ export function backPanel(design: Design, counts: PanelCounts, sides: Sides): Cl
     sides,
     neck,
     ['right shoulder', 'left shoulder'],
-    openingPairs(design, counts),
+    openingOf(design).partsBack ? openingPairs(design, counts) : 0,
   );
 }
 
@@ -53,14 +53,6 @@ const closedNeck = (
   pairs: number,
   end: number,
 ): Neck => knitNeck({ shape, gauge, from: sides.pairs - pairs, pairs, start: (neck % 2) / 2, end });
-
-/** Pairs of rows below a back neck in which the back is parted, so that a head passes; 0 where it is not. */
-export function openingPairs({ kind, armhole, neck }: Design, { gauge, pairs }: PanelCounts): number {
-  const isParted = neck.opening === 'back' && !garmentKinds[kind].open;
-  return isParted && !armholes[armhole].toNeck && pairs.backNeck > 0
-    ? pairsIn(neck.openingMm ?? USUAL_OPENING_MM, gauge)
-    : 0;
-}
 
 /**
  * @param names of the parts at the right and left edge (right side facing), as worn

@@ -2,6 +2,7 @@ import type { FabricName } from '../fabric.ts';
 import type { Gauge } from '../gauge.ts';
 import type { ArmholeKind } from './kinds/armholes.ts';
 import type { GarmentKind } from './kinds/garments.ts';
+import type { NeckOpening } from './kinds/neck-openings.ts';
 import type { NeckShape } from './kinds/necks.ts';
 import type { ShoulderEnd, ShoulderWay } from './kinds/shoulders.ts';
 import type { Silhouette } from './kinds/silhouettes.ts';
@@ -43,8 +44,6 @@ export interface Ease {
 export const holesInFronts = ['right front', 'left front'] as const;
 export type HolesIn = (typeof holesInFronts)[number];
 
-export const neckOpenings = ['none', 'back'] as const;
-export type NeckOpening = (typeof neckOpenings)[number];
 /** How deep an opening is where nothing is said; a shorter one is no help; common practice, no published source. */
 export const USUAL_OPENING_MM = 50;
 
@@ -69,9 +68,9 @@ export interface Design {
     /** from the top of the shoulder down, in front and behind */
     readonly depthMm: number;
     readonly backDepthMm: number;
-    /** the back is parted below its neck, and closed there with a button: for heads that the neck does not pass */
+    /** how it opens for heads that it does not pass; none unless said */
     readonly opening?: NeckOpening;
-    /** from the back neck down; only where there is an opening, 50 unless said */
+    /** how deep it opens from the back neck down, or from the top of a raglan; 50 unless said */
     readonly openingMm?: number;
   };
   /** how much lower the shoulder lies at the arm than at the neck; 0: straight. Of a raglan: added to its depth */

@@ -5,7 +5,7 @@ import type { Joint } from '../making-up/joint.ts';
 import type { Match } from '../piece/match.ts';
 import type { Recipe } from '../piece/recipe.ts';
 import { bandsOf } from './bands.ts';
-import { openingPairs, RAGLAN_TIP } from './closed-panel.ts';
+import { RAGLAN_TIP } from './closed-panel.ts';
 import type { Design } from './design.ts';
 import { badFigures } from './figures.ts';
 import { holesOf } from './front-bands.ts';
@@ -15,6 +15,7 @@ import { jointsOf } from './joints/joints.ts';
 import { armholes } from './kinds/armholes.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import { shoulderFacts } from './kinds/shoulders.ts';
+import { openingPairs } from './neck-opening.ts';
 import { outlinesOf, type PieceOutline } from './outlines.ts';
 import type { PanelEdge } from './panel.ts';
 import { type PanelCounts, panelCounts } from './panel-counts.ts';
@@ -110,7 +111,7 @@ function gathered(
     recipes,
     joints: jointsOf(design, recipes, {
       ...flatNecks(counts, panels),
-      isOpenedBehind: openingPairs(design, counts) > 0,
+      openingRows: 2 * openingPairs(design, counts),
     }),
     outlines: outlinesOf(design, targets, counts, panels, sleeve),
     roundings: roundingsOf(design, targets, counts, panels.open, sleeve?.counts),

@@ -1,8 +1,8 @@
 import { factsOf } from '../fabric-facts.ts';
 import { type Fault, fault } from '../fault.ts';
-import { openingPairs } from './closed-panel.ts';
 import type { Design } from './design.ts';
 import { garmentKinds } from './kinds/garments.ts';
+import { opensMoreMm } from './neck-opening.ts';
 import { type BandEdges, neckSideMm } from './pick-up.ts';
 
 /** Neck edge times the stretch of its band against the head; an opened front lets any head through. */
@@ -10,7 +10,7 @@ export function headWarning(design: Design, bands: BandEdges): Fault[] {
   if (garmentKinds[design.kind].open) return [];
   const neckMm = neckEdgeMm(bands);
   const { stretch } = factsOf(design.neckband.heightMm > 0 ? design.neckband.fabric : design.fabric);
-  const opens = neckMm * stretch + 2 * openingMm(design, bands);
+  const opens = neckMm * stretch + opensMoreMm(design, bands.counts, stretch);
   if (opens >= design.body.head) return [];
   const figures = {
     neckMm: Math.round(neckMm),
@@ -19,10 +19,6 @@ export function headWarning(design: Design, bands: BandEdges): Fault[] {
   };
   return [fault('head does not pass', figures, { field: 'neck.widthMm' })];
 }
-
-/** How far a back is parted below its neck, mm. */
-const openingMm = (design: Design, { counts }: BandEdges): number =>
-  (openingPairs(design, counts) * 200) / counts.gauge.rows;
 
 /** Length of the whole neck along its knitted edge, mm. */
 export function neckEdgeMm({ counts, front, back, sleeveTop, tip }: BandEdges): number {

@@ -1,11 +1,12 @@
 import { type Fault, fault } from '../fault.ts';
 import { LEAST_PAIRS } from './cap.ts';
-import { openingPairs, RAGLAN_TIP } from './closed-panel.ts';
+import { RAGLAN_TIP } from './closed-panel.ts';
 import type { Design } from './design.ts';
 import { armholes } from './kinds/armholes.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import { silhouetteFacts } from './kinds/silhouettes.ts';
 import type { SleeveTopName } from './kinds/sleeve-tops.ts';
+import { openingPairs } from './neck-opening.ts';
 import { frontNeckStitches } from './open-front.ts';
 import type { PanelEdge } from './panel.ts';
 import { type PanelCounts, pairsToTop } from './panel-counts.ts';

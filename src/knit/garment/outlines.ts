@@ -8,6 +8,7 @@ import { BACK_NECK, necks } from './kinds/necks.ts';
 import { silhouetteFacts } from './kinds/silhouettes.ts';
 import { sleeveShapeFacts } from './kinds/sleeve-shapes.ts';
 import { type SleeveTopName, sleeveTops } from './kinds/sleeve-tops.ts';
+import { openingLines } from './opening-lines.ts';
 import type { PanelEdge } from './panel.ts';
 import type { PanelCounts } from './panel-counts.ts';
 import type { Panels } from './panels.ts';
@@ -21,6 +22,8 @@ export interface PieceOutline {
   readonly piece: string;
   readonly asked: readonly Point[];
   readonly made: readonly Point[];
+  /** where it opens for a head, right side facing; not there where it does not */
+  readonly openings?: readonly (readonly Point[])[];
 }
 
 const lifted = (points: readonly Point[], mm: number): Point[] => points.map(([x, y]) => [x, y + mm]);
@@ -131,15 +134,32 @@ export function outlinesOf(
       piece: 'Back',
       asked: askedPanel(design, targets, 'back'),
       made: madePanel(design, counts, panels, 'back'),
+      ...openingsOf(design, counts, panels, 'back'),
     },
     {
       piece: 'Front',
       asked: askedPanel(design, targets, 'front'),
       made: madePanel(design, counts, panels, 'front'),
+      ...openingsOf(design, counts, panels, 'front'),
     },
   ];
   if (sleeve) list.push(sleeveOutline(design, targets, sleeve));
   return list;
+}
+
+function openingsOf(
+  design: Design,
+  counts: PanelCounts,
+  panels: Panels,
+  which: 'back' | 'front',
+): Pick<PieceOutline, 'openings'> {
+  const { pairs, gauge, hemGauge } = counts;
+  const hemMm = (pairs.hem * 200) / hemGauge.rows;
+  const pairMm = 200 / gauge.rows;
+  const top = hemMm + (panels.sides.pairs - pairs.hem) * pairMm;
+  const shoulder = shoulderPoints(design, counts, top, [100 / gauge.stitches, pairMm]);
+  const openings = openingLines({ design, counts, panels, which, shoulder, hemMm });
+  return openings.length === 0 ? {} : { openings };
 }
 
 function madePanel(design: Design, counts: PanelCounts, panels: Panels, which: 'back' | 'front'): Point[] {

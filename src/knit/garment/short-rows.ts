@@ -3,6 +3,7 @@ import type { Design } from './design.ts';
 import { armholes } from './kinds/armholes.ts';
 import { shoulderEndFacts, shoulderFacts } from './kinds/shoulders.ts';
 import { withRoomForShaping } from './narrow-rows.ts';
+import { openingOf } from './which-opening.ts';
 
 /** Name of the sections in which drafts slope their shoulders. */
 const SHOULDER = 'shoulder';
@@ -43,8 +44,10 @@ export function withHeldShoulders(recipe: Recipe): Recipe {
   };
 }
 
-/** Whether the shoulders' stitches rest at their end: only short rows leave all of them on the needle. */
-export const holdsShoulders = ({ armhole, shoulder, shoulderEnd }: Design): boolean =>
+/** Whether the shoulders' stitches rest at their end: only short rows leave all of them on the needle, and an open shoulder is picked up along its bound-off edge. */
+export const holdsShoulders = (design: Design): boolean => openingOf(design).shoulders === 0 && rests(design);
+
+const rests = ({ armhole, shoulder, shoulderEnd }: Design): boolean =>
   !armholes[armhole].toNeck && shoulderFacts(shoulder).turns && shoulderEndFacts(shoulderEnd).rests;
 
 /** The edges that lie at the arm: of a shoulder the one that it was parted at, of an open front the right one. */

@@ -1,9 +1,9 @@
-import type { PieceRole } from '../piece/recipe.ts';
-import type { Joint, Line, Stretch } from './joint.ts';
+import type { Edge, PieceRole } from '../piece/recipe.ts';
+import type { FreeEdge, Joint, Line, Stretch } from './joint.ts';
 
 /** The edges that bands are picked up along. */
 export type EdgeName =
-  | `${'left' | 'right'} ${'front neck' | 'back neck' | 'sleeve top' | 'front edge' | 'front armhole' | 'back armhole'}`
+  | `${'left' | 'right'} ${'front neck' | 'back neck' | 'front shoulder' | 'back shoulder' | 'sleeve top' | 'front edge' | 'front armhole' | 'back armhole'}`
   | 'middle of the front neck'
   | 'front neck'
   | 'back neck';
@@ -31,11 +31,17 @@ const sideOf = ({ piece, part }: SewnBand, make: number, edge: 'right' | 'left')
   edge,
 });
 
-/** The pick-up of the neckband, or of all other bands. */
-export function bandJoints(bands: readonly SewnBand[], lines: EdgeLines, which: 'neck' | 'rest'): Joint[] {
+/** When a band is knitted: at the neck first, then along an open shoulder, and where seams are sewn by then. */
+type BandOrder = 'neck' | 'shoulder' | 'rest';
+
+/** The pick-up of the bands that are knitted then. */
+export function bandJoints(bands: readonly SewnBand[], lines: EdgeLines, which: BandOrder): Joint[] {
   const collar = bands.find(({ role }) => role === 'neckband');
+  const lap = lapBand(bands);
+  const orderOf = (band: SewnBand): BandOrder =>
+    band.role === 'neckband' ? 'neck' : band === lap ? 'shoulder' : 'rest';
   return bands
-    .filter(({ role }) => (role === 'neckband') === (which === 'neck'))
+    .filter((band) => orderOf(band) === which)
     .flatMap((band) =>
       band.role === 'armhole band'
         ? [armhole(band, lines, 1), armhole(band, lines, 2)]
@@ -46,15 +52,15 @@ export function bandJoints(bands: readonly SewnBand[], lines: EdgeLines, which: 
 function pickedUp(band: SewnBand, lines: EdgeLines, collar: SewnBand | undefined): Joint {
   const along = band.along.map(({ edge, stitches }) => {
     const line = edge === undefined ? [] : lines[edge];
-    return { line: band.role === 'front band' ? withCollar(edge, line, collar) : line, stitches };
+    return { line: collar && collar !== band ? withCollar(edge, line, collar) : line, stitches };
   });
   return { kind: 'pick up', piece: band.piece, make: 1, along };
 }
 
-/** A front band goes on along the side of the neckband, which is knitted before it. */
-function withCollar(edge: EdgeName | undefined, line: Line, collar: SewnBand | undefined): Line {
-  if (!collar) return line;
-  if (edge === 'right front edge') return [...line, sideOf(collar, 1, 'right')];
+/** A front band, and one along an open shoulder, goes on along the side of the neckband, which is knitted before it. */
+function withCollar(edge: EdgeName | undefined, line: Line, collar: SewnBand): Line {
+  if (edge === 'right front edge' || edge === 'left front shoulder')
+    return [...line, sideOf(collar, 1, 'right')];
   if (edge === 'left front edge') return [{ ...sideOf(collar, 1, 'left'), reversed: true }, ...line];
   return line;
 }
@@ -85,20 +91,64 @@ export function closingsOf(
     );
 }
 
+/** Shoulders that are not sewn but lie over each other: a band of the front on the back at the left one, or those of both at both. */
+export type Laps = 'left' | 'both';
+
+/** The band that lies on the back along an open left shoulder. */
+export const lapBand = (bands: readonly SewnBand[]): SewnBand | undefined =>
+  bands.find(
+    ({ role, along }) => role !== 'neckband' && along.some(({ edge }) => edge === 'left front shoulder'),
+  );
+
+interface FreeEnds {
+  readonly isOpen: boolean;
+  /** the neck opens behind or along a raglan */
+  readonly hasOpening: boolean;
+  readonly laps: Laps | undefined;
+}
+
 /** Where bands are bound off, and the ends of those that do not go round. */
-export function freeBandEdges(bands: readonly SewnBand[], isOpen: boolean, hasOpening: boolean): Joint[] {
-  const hasFrontBands = bands.some(({ role }) => role === 'front band');
+export function freeBandEdges(bands: readonly SewnBand[], free: FreeEnds): Joint[] {
+  const lap = lapBand(bands);
   return bands.flatMap((band): Joint[] => {
-    const as = band.role === 'neckband' ? 'neck' : band.role === 'armhole band' ? 'armhole' : 'front';
     const { piece, part } = band;
+    const as = band === lap ? 'opening' : freeAs(band);
     const tops = Array.from({ length: band.makes }, (_, i): Joint => {
       return { kind: 'left free', line: [{ piece, make: i + 1, part, edge: 'top' }], as };
     });
-    const ends = (['right', 'left'] as const).map((edge): Joint => {
-      return { kind: 'left free', line: [sideOf(band, 1, edge)], as: hasOpening ? 'opening' : 'front' };
+    const ends = freeEnds(band, bands, free).map((edge): Joint => {
+      const isNeck = free.hasOpening || free.laps !== undefined;
+      return { kind: 'left free', line: [sideOf(band, 1, edge)], as: isNeck ? 'opening' : 'front' };
     });
-    const isFree =
-      band.role === 'front band' || (band.role === 'neckband' && (hasOpening || (isOpen && !hasFrontBands)));
-    return isFree ? [...tops, ...ends] : tops;
+    return [...tops, ...ends];
   });
+}
+
+const freeAs = ({ role }: SewnBand): FreeEdge =>
+  role === 'neckband' ? 'neck' : role === 'armhole band' ? 'armhole' : 'front';
+
+/** Ends that no seam takes and no other band. */
+function freeEnds(band: SewnBand, bands: readonly SewnBand[], free: FreeEnds): readonly Edge[] {
+  const { isOpen, hasOpening, laps } = free;
+  if (laps === 'both') return [];
+  if (laps === 'left') return band.role === 'neckband' || band === lapBand(bands) ? ['left'] : [];
+  const hasFrontBands = bands.some(({ role }) => role === 'front band');
+  const isFree =
+    band.role === 'front band' || (band.role === 'neckband' && (hasOpening || (isOpen && !hasFrontBands)));
+  return isFree ? ['right', 'left'] : [];
+}
+
+/** Of an open left shoulder: its band on the back; of an envelope neck: the ends of both bands. Caught at the armholes. */
+export function lapJoints(bands: readonly SewnBand[], laps: Laps, leftBackShoulder: Line): Joint[] {
+  const lap = (a: Line, b: Line): Joint => ({ kind: 'seam', of: 'lap', a, b, how: 'sewn' });
+  if (laps === 'left') {
+    const band = lapBand(bands);
+    return band ? [lap([sideOf(band, 1, 'right')], leftBackShoulder)] : [];
+  }
+  const [front, back] = bands.filter(({ role }) => role === 'neckband');
+  if (!front || !back) return [];
+  return [
+    lap([sideOf(back, 1, 'left')], [sideOf(front, 1, 'right')]),
+    lap([sideOf(back, 1, 'right')], [sideOf(front, 1, 'left')]),
+  ];
 }

@@ -34,7 +34,7 @@ export function finished(worked: readonly WorkedJoint[], garment: Pick<StandingG
     napeToCuff: napeToCuff(worked, garment),
     upperArm: sleeveWidth(worked),
     wrist: wristOf(worked),
-    neck: neckOf(worked),
+    neck: neckOf(worked, garment),
     neckWithBand: neckWithBand(worked, garment),
     armhole: armholeOf(worked),
   };
@@ -175,12 +175,17 @@ const isNeck = (line: LaidLine): boolean =>
   !line.laid.some(({ stretch }) => 'shaped' in stretch && stretch.shaped === 'before');
 
 /** What a neckband is picked up along, or what is left free as a neck. */
-function neckOf(worked: readonly WorkedJoint[]): number | undefined {
+function neckOf(
+  worked: readonly WorkedJoint[],
+  garment: Pick<StandingGarment, 'pieces'>,
+): number | undefined {
+  const bands = neckbandsOf(garment);
+  const flaps = seams(worked, 'lap').map(({ joint }) => joint.a[0]?.piece);
   const lines = worked.flatMap(({ joint, lines: all }) => {
     if (joint.kind === 'left free') return joint.as === 'neck' && !isOfBand(joint, worked) ? all : [];
-    return joint.kind === 'pick up' && takesNeck(joint) && !isArmhole(joint, worked)
-      ? all.filter(isNeck)
-      : [];
+    const takes = (one: PickedUp): boolean =>
+      bands.includes(one.piece) || (takesNeck(one) && !isArmhole(one, worked) && !flaps.includes(one.piece));
+    return joint.kind === 'pick up' && takes(joint) ? all.filter(isNeck) : [];
   });
   return lines.length === 0 ? undefined : lines.reduce((sum, { mm }) => sum + mm, 0);
 }
@@ -198,14 +203,19 @@ function neckWithBand(
   worked: readonly WorkedJoint[],
   garment: Pick<StandingGarment, 'pieces'>,
 ): number | undefined {
-  const band = garment.pieces.find(({ recipe }) => roleOf(recipe) === 'neckband');
-  const name = band?.recipe.name;
-  const top = worked.find(
+  const bands = neckbandsOf(garment);
+  if (bands.length === 0) return neckOf(worked, garment);
+  const tops = worked.filter(
     ({ joint }) =>
-      joint.kind === 'left free' && joint.line[0]?.piece === name && joint.line[0]?.edge === 'top',
+      joint.kind === 'left free' &&
+      bands.includes(joint.line[0]?.piece ?? '') &&
+      joint.line[0]?.edge === 'top',
   );
-  return band === undefined ? neckOf(worked) : top?.lines[0]?.mm;
+  return tops.length === 0 ? undefined : tops.reduce((sum, { lines }) => sum + (lines[0]?.mm ?? 0), 0);
 }
+
+const neckbandsOf = ({ pieces }: Pick<StandingGarment, 'pieces'>): readonly string[] =>
+  pieces.filter(({ recipe }) => roleOf(recipe) === 'neckband').map(({ recipe }) => recipe.name);
 
 /** Along the body: the side of the seam that is no sleeve. */
 function armholeOf(worked: readonly WorkedJoint[]): number | undefined {

@@ -80,6 +80,8 @@ function seamStep(id: string, own: readonly WorkedJoint[], groups: PieceGroups):
     const front = joint.a[0]?.piece ?? '';
     return { id, kind: 'shoulders', back, front, stitches, seams: more.length + 1, how: joint.how };
   }
+  const [lap, other] = seamsOf(own, 'lap');
+  if (lap) return { id, kind: 'lap', of: other ? 'both shoulders' : 'left shoulder', rows: lap.a.rows };
   const [side] = seamsOf(own, 'side');
   if (side) {
     const rows = easeOf(side.b.rows, side.a.rows);

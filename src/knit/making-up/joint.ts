@@ -37,9 +37,10 @@ export const seamKinds = [
   'underarm',
   'raglan',
   'band',
+  'lap',
   'other',
 ] as const;
-/** what a seam joins; 'sleeve' and 'band' are closings: two sides of one make */
+/** what a seam joins; 'sleeve' and 'band' are closings: two sides of one make; a 'lap' lies over the other edge and is caught at both ends */
 export type SeamKind = (typeof seamKinds)[number];
 
 export const seamWays = ['mattress', 'three-needle', 'grafted', 'sewn'] as const;

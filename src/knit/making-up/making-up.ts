@@ -85,7 +85,7 @@ function stepsOf(
 
 const OPENING = 'opening';
 
-/** Of the panel itself: a band's ends go on with it. */
+/** Of the back itself: a band's ends go on with it. */
 const isOpening = ({ joint }: WorkedJoint, groups: PieceGroups): boolean =>
   joint.kind === 'left free' &&
   joint.as === 'opening' &&
@@ -94,6 +94,7 @@ const isOpening = ({ joint }: WorkedJoint, groups: PieceGroups): boolean =>
 const openingStep = ({ lines: [line] }: WorkedJoint): MakingUpStep => ({
   id: OPENING,
   kind: 'opening',
+  of: line?.laid[0]?.stretch.sections === undefined ? 'back' : 'raglan',
   rows: line?.laid[0]?.rows ?? 0,
 });
 

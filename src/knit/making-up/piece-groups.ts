@@ -49,6 +49,8 @@ export class PieceGroups {
         return `sleeve seams${mark('sleeve')}`;
       case 'band':
         return `close ${joint.a[0]?.piece ?? ''}`;
+      case 'lap':
+        return 'lap';
       case 'other':
         return joint.byHand === undefined ? undefined : `join ${joint.byHand}`;
     }

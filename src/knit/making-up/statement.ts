@@ -1,6 +1,14 @@
 import type { Edge } from '../piece/recipe.ts';
-import { bandJoints, closingsOf, type EdgeName, freeBandEdges, type SewnBand } from './band-joints.ts';
-import type { FreeEdge, Joint, Line, SeamWay } from './joint.ts';
+import {
+  bandJoints,
+  closingsOf,
+  type EdgeName,
+  freeBandEdges,
+  type Laps,
+  lapJoints,
+  type SewnBand,
+} from './band-joints.ts';
+import type { FreeEdge, Joint, Line, SeamWay, Stretch } from './joint.ts';
 import {
   atFront,
   type PanelEdges,
@@ -24,6 +32,10 @@ export interface Sewn {
   readonly isFlatFront: boolean;
   /** of a back that is parted below its neck: each half of the neck upwards, and the edges of the opening */
   readonly opening?: OpenedBack;
+  /** shoulders that are not sewn but lie over each other */
+  readonly laps?: Laps;
+  /** of a raglan whose left back line is left open at its top: rows of both edges */
+  readonly raglanOpening?: { readonly back: Parted; readonly sleeve: Parted };
   readonly shoulders: SeamWay;
   /** how much longer a set-in cap is than its armhole, in hundredths */
   readonly capEase: number;
@@ -34,6 +46,13 @@ export interface Sewn {
  * Each edge of each piece is used or left free, as far as the pieces tell what they are.
  */
 export const stated = (sewn: Sewn): readonly Joint[] => new Statement(sewn).joints();
+
+/** Rows of a part that are sewn, and those above them that are not. */
+export interface Parted {
+  readonly sewn: Rows;
+  readonly open: Rows;
+}
+type Rows = NonNullable<Stretch['rows']>;
 
 export interface OpenedBack {
   readonly left: Line;
@@ -51,30 +70,40 @@ class Statement {
   constructor(private readonly sewn: Sewn) {}
 
   joints(): readonly Joint[] {
-    const { back, bands, fronts, isOpen, isRaglan, opening } = this.sewn;
+    const { back, bands, fronts, isOpen, isRaglan, laps } = this.sewn;
+    const hasOpening = this.sewn.opening !== undefined || this.sewn.raglanOpening !== undefined;
     // a band worked in rows round a closed neck wants one seam open: of a raglan the left one at the back
     const isRound =
       !isOpen &&
-      opening === undefined &&
+      !hasOpening &&
+      laps === undefined &&
       back !== undefined &&
       fronts !== undefined &&
       bands.some(({ role }) => role === 'neckband');
     const later: Worn | undefined = isRound ? 'left' : undefined;
     const lines = this.edges();
     return [
-      ...(isRaglan ? this.raglans(later) : WORN.filter((w) => w !== later).flatMap((w) => this.shoulder(w))),
+      ...(isRaglan
+        ? this.raglans(later)
+        : WORN.filter((w) => w !== later && !this.isLapped(w)).flatMap((w) => this.shoulder(w))),
       ...bandJoints(bands, lines, 'neck'),
       ...(later === undefined ? [] : isRaglan ? this.raglan(later, 'back') : this.shoulder(later)),
       ...closingsOf(bands, 'neckband', isRound),
+      // a band along an armhole goes through both layers
+      ...bandJoints(bands, lines, 'shoulder'),
+      ...(laps === undefined ? [] : lapJoints(bands, laps, back?.shoulder('left') ?? [])),
       ...bandJoints(bands, lines, 'rest'),
       ...(isRaglan ? [] : AS_KNITTED.flatMap((worn) => this.setIn(worn))),
       ...AS_KNITTED.flatMap((worn) => this.side(worn)),
       ...AS_KNITTED.flatMap((worn) => this.sleeveSeam(worn)),
       ...closingsOf(bands, 'armhole band', true),
       ...this.free(lines),
-      ...freeBandEdges(bands, isOpen, opening !== undefined),
+      ...freeBandEdges(bands, { isOpen, hasOpening, laps }),
     ];
   }
+
+  private isLapped = (worn: Worn): boolean =>
+    this.sewn.laps === 'both' || (this.sewn.laps === 'left' && worn === 'left');
 
   private shoulder(worn: Worn): Joint[] {
     const { back, fronts, shoulders } = this.sewn;
@@ -108,7 +137,12 @@ class Statement {
     const { sleeve, body, outer, edge } = found;
     const pair = underarms(sleeve.underarm(edge), body.underarm(outer));
     const whole = pair.length === 0;
-    return [...seam('raglan', sleeve.cap(edge, whole), body.armhole(outer, whole)), ...pair];
+    const [a, b] = [sleeve.cap(edge, whole), body.armhole(outer, whole)];
+    const parted = worn === 'left' && panel === 'back' ? this.sewn.raglanOpening : undefined;
+    const joints = parted
+      ? seam('raglan', along(a, parted.sleeve.sewn), along(b, parted.back.sewn))
+      : seam('raglan', a, b);
+    return [...joints, ...pair];
   }
 
   /** Which edges of sleeve and panel are sewn together. Back and left arm, front and right arm: the sleeve's right edge. */
@@ -151,6 +185,8 @@ class Statement {
       !fronts || isFlatFront ? [] : fronts[worn].neckSide(atFront[worn], isRaglan);
     const front = (worn: Worn): Line => (fronts && isOpen ? fronts[worn].front(atFront[worn]) : []);
     const armhole = (worn: Worn): Line => fronts?.[worn].armhole(atFront[worn], true) ?? [];
+    const lapped = (worn: Worn, panel: PanelEdges | undefined, outer: Edge): Line =>
+      this.isLapped(worn) ? (panel?.shoulder(outer) ?? []) : [];
     return {
       'left front neck': turnedRound(neck('left')),
       'middle of the front neck': fronts && !isOpen && !isFlatFront ? fronts.left.middle() : [],
@@ -159,6 +195,11 @@ class Statement {
       'back neck': opening ? [] : (back?.wholeNeck() ?? []),
       'left back neck': opening?.left ?? [],
       'right back neck': turnedRound(opening?.right ?? []),
+      // each is walked from the right to the left, right side facing
+      'left front shoulder': lapped('left', fronts?.left, atFront.left),
+      'right front shoulder': turnedRound(lapped('right', fronts?.right, atFront.right)),
+      'left back shoulder': turnedRound(lapped('left', back, 'left')),
+      'right back shoulder': lapped('right', back, 'right'),
       'left sleeve top': sleeveTop('left'),
       'right sleeve top': sleeveTop('right'),
       'left front edge': turnedRound(front('left')),
@@ -176,7 +217,10 @@ class Statement {
     const taken = new Set(bands.flatMap(({ along }) => along.map(({ edge }) => edge)));
     const hasArmholes = !sleeves && !bands.some(({ role }) => role === 'armhole band');
     const open = Object.entries(lines).filter(
-      ([name]) => !taken.has(name as EdgeName) && (hasArmholes || !name.includes('armhole')),
+      ([name]) =>
+        !taken.has(name as EdgeName) &&
+        !name.endsWith('shoulder') &&
+        (hasArmholes || !name.includes('armhole')),
     );
     return [
       ...(back ? free('hem', back.hem()) : []),
@@ -185,9 +229,27 @@ class Statement {
       ...(sleeves ? AS_KNITTED.flatMap((worn) => free('cuff', sleeves[worn].cuff())) : []),
       ...open.flatMap(([name, line]) => free(openAs(name), line)),
       ...(opening ? free('opening', opening.edges) : []),
+      ...this.openRaglan(),
+    ];
+  }
+
+  /** The top of a raglan's left back line, where it is left open: the back's edge, then the sleeve's. */
+  private openRaglan(): Joint[] {
+    const { raglanOpening } = this.sewn;
+    const found = raglanOpening && this.meeting('left', 'back');
+    if (!found) return [];
+    const top = (line: Line, { open }: Parted): Line =>
+      line.slice(-1).map(({ level: _level, ...stretch }) => ({ ...stretch, rows: open }));
+    return [
+      ...free('opening', top(found.body.armhole(found.outer, true), raglanOpening.back)),
+      ...free('opening', top(found.sleeve.cap(found.edge, true), raglanOpening.sleeve)),
     ];
   }
 }
+
+/** The line, its last stretch along these rows alone. */
+const along = (line: Line, rows: Rows): Line =>
+  line.map((stretch, i) => (i === line.length - 1 ? { ...stretch, rows } : stretch));
 
 interface Meeting {
   readonly sleeve: SleeveEdges;

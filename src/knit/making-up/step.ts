@@ -88,8 +88,6 @@ export type MakingUpStep = {
     }
   | { readonly kind: 'side seams'; readonly back: string; readonly front: string; readonly rows: Ease }
   | { readonly kind: 'sleeve seams'; readonly sleeve: string; readonly rows: number }
-  /** a back that is parted below its neck: closed with a button at its top; `rows` of one side */
-  | { readonly kind: 'opening'; readonly rows: number }
   /** two edges that she joined herself; an edge is undefined where it is there no more */
   | {
       readonly kind: 'join';
@@ -107,6 +105,10 @@ export type MakingUpStep = {
       readonly stitches: readonly number[];
       readonly on?: string;
     }
+  /** a back that is parted below its neck, or a raglan's line that is left open at its top: closed with a button; `rows` of one side */
+  | { readonly kind: 'opening'; readonly of: 'back' | 'raglan'; readonly rows: number }
+  /** an open shoulder's band laid on the back and buttoned, or the bands of both shoulders over each other; `rows` that lie over */
+  | { readonly kind: 'lap'; readonly of: 'left shoulder' | 'both shoulders'; readonly rows: number }
   | { readonly kind: 'ends' }
 );
 

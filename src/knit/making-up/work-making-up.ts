@@ -48,6 +48,7 @@ export const unitOf: Readonly<Record<SeamKind, SeamUnit>> = {
   sleeve: 'rows',
   raglan: 'rows',
   band: 'rows',
+  lap: 'rows',
   armhole: 'mm',
   other: 'mm',
 };
@@ -91,7 +92,8 @@ class Hand {
   private sew(joint: Extract<Joint, { kind: 'seam' }>, a: LaidLine, b: LaidLine): void {
     const unit = unitOf[joint.of];
     const second = b[unit] * (1 + (joint.ease ?? 0) / 100);
-    const isWhole = a.laid.length === joint.a.length && b.laid.length === joint.b.length;
+    const isWhole =
+      joint.of !== 'lap' && a.laid.length === joint.a.length && b.laid.length === joint.b.length;
     if (isWhole && Math.abs(a[unit] - second) > toleranceOf(unit, a, b))
       this.troubles.push({ kind: 'do not meet', joint: this.joint, unit, first: a[unit], second });
     if (a.begin && b.begin) this.edges.ties.tie(a.begin, b.begin);
@@ -161,7 +163,8 @@ const LEAST_OFF = 5;
 
 /** Stitches that an edge has room for; undefined for an edge that is only a point. */
 export function roomAlong({ laid, mm }: Pick<LaidLine, 'laid' | 'mm'>): number | undefined {
-  const { width } = cellAlong({ laid });
+  // a band is picked up in the panel's own stitch, also along the rib of another band that the line goes on over
+  const width = Math.max(0, ...laid.map((one) => cellAlong({ laid: [one] }).width));
   return width === 0 ? undefined : mm / width;
 }
 

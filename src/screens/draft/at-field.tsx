@@ -1,4 +1,6 @@
-import { overrule, setOwn } from '../../app/drafts/design/designer.ts';
+import { design, overrule, setOwn } from '../../app/drafts/design/designer.ts';
+import { opensMore } from '../../knit/garment/kinds/neck-openings.ts';
+import { possibleOpenings } from '../../knit/garment/which-opening.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { Icon } from '../../ui/icon/icon.tsx';
@@ -6,6 +8,7 @@ import { saysFault } from '../../words/fault.ts';
 import { LENGTH_DIGITS, lengthToType, lengthTyped, lengthUnit } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
+import { saysName } from './says-name.ts';
 import { cautionsAt, faultAt } from './troubles.ts';
 
 interface LengthFieldProps {
@@ -75,6 +78,23 @@ export function FaultAt({ path }: { readonly path: string }) {
   );
 }
 
+/** Every way to open the neck that the garment can have, one tap each. */
+function Openings() {
+  const wished = design.value;
+  if (!wished) return null;
+  return (
+    <>
+      {possibleOpenings(wished)
+        .filter((opening) => opensMore(opening) && opening !== wished.neck.opening)
+        .map((opening) => (
+          <Button kind="quiet" key={opening} onPress={() => setOwn('neck.opening', opening)}>
+            {say('draft.openNeck', { how: saysName(`opening ${opening}`) })}
+          </Button>
+        ))}
+    </>
+  );
+}
+
 /** What to look at here. She may overrule it; then it stays in sight, quieter. */
 function Cautions({ path }: { readonly path: string }) {
   return (
@@ -87,6 +107,7 @@ function Cautions({ path }: { readonly path: string }) {
               {saysFault(caution)} {caution.overruled && say('draft.keptSo')}
             </span>
           </p>
+          {caution.code === 'head does not pass' && !caution.overruled && <Openings />}
           <Button kind="quiet" onPress={() => overrule(caution.code, !caution.overruled)}>
             {say(caution.overruled ? 'draft.askAgain' : 'draft.keepSo')}
           </Button>

@@ -1,8 +1,9 @@
 import { design, drafted, setOwn } from '../../app/drafts/design/designer.ts';
-import { type Design, type Ease, neckOpenings, USUAL_OPENING_MM } from '../../knit/garment/design.ts';
+import { type Design, type Ease, USUAL_OPENING_MM } from '../../knit/garment/design.ts';
 import { armholes } from '../../knit/garment/kinds/armholes.ts';
 import { garmentKinds } from '../../knit/garment/kinds/garments.ts';
 import { sleeveTops } from '../../knit/garment/kinds/sleeve-tops.ts';
+import { openingOf, possibleOpenings } from '../../knit/garment/which-opening.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { Group } from '../../ui/group/group.tsx';
@@ -10,6 +11,7 @@ import { saysFault } from '../../words/fault.ts';
 import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { DesignLength } from './at-field.tsx';
+import { saysName } from './says-name.ts';
 import { faultAt } from './troubles.ts';
 
 /** Lengths and widths: worked out from the body until she types. */
@@ -39,7 +41,7 @@ export function Figures() {
         {!toNeck && (
           <DesignLength label={say('draft.backNeckDepth')} mm={neck.backDepthMm} path="neck.backDepthMm" />
         )}
-        {!garmentKinds[wished.kind].open && !toNeck && neck.backDepthMm > 0 && <Opening neck={neck} />}
+        {!garmentKinds[wished.kind].open && <Opening wished={wished} />}
         <DesignLength
           label={say('draft.shoulderDrop')}
           hint={say('draft.shoulderDropHint')}
@@ -69,22 +71,23 @@ export function Figures() {
   );
 }
 
-/** A back that is parted below its neck, with a button, so that a head passes. */
-function Opening({ neck }: Pick<Design, 'neck'>) {
+/** How the neck opens so that a head passes. */
+function Opening({ wished }: { readonly wished: Design }) {
+  const { neck } = wished;
+  const { partsBack, opensRaglan } = openingOf(wished);
+  const possible = possibleOpenings(wished);
+  const now = neck.opening ?? 'none';
   return (
     <>
       <Choice
         label={say('draft.neckOpening')}
-        value={neck.opening ?? 'none'}
-        options={neckOpenings.map((value) => ({
-          value,
-          label: say(value === 'back' ? 'draft.openingBack' : 'draft.openingNone'),
-        }))}
+        value={possible.includes(now) ? now : 'none'}
+        options={possible.map((value) => ({ value, label: saysName(`opening ${value}`) }))}
         onChange={(value) => setOwn('neck.opening', value)}
       />
-      {neck.opening === 'back' && (
+      {(partsBack || opensRaglan) && (
         <DesignLength
-          label={say('draft.openingDepth')}
+          label={say(partsBack ? 'draft.openingDepth' : 'draft.openingRaglanDepth')}
           mm={neck.openingMm ?? USUAL_OPENING_MM}
           path="neck.openingMm"
         />

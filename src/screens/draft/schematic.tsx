@@ -30,7 +30,8 @@ export function Schematic({ draft }: { readonly draft: Draft }) {
         ))}
       </div>
       <p class="quiet">
-        {say('draft.touchFigure')} {say('draft.asked')}
+        {say('draft.touchFigure')} {say('draft.asked')}{' '}
+        {draft.outlines.some(({ openings }) => openings) && say('draft.opens')}
       </p>
     </div>
   );
@@ -51,7 +52,7 @@ const LETTER = 0.1;
 const WIDEST = 47;
 
 function PieceDrawing({ outline, widest, draft }: PieceDrawingProps) {
-  const { piece, asked, made } = outline;
+  const { piece, asked, made, openings = [] } = outline;
   const box = boxOf(outline);
   const letter = LETTER * widest;
   const margin = 1.5 * letter;
@@ -77,6 +78,9 @@ function PieceDrawing({ outline, widest, draft }: PieceDrawingProps) {
         >
           <path class="draft-made" d={pathOf(made.map(put))} />
           <path class="draft-asked" d={pathOf(asked.map(put))} />
+          {openings.map((line) => (
+            <path class="draft-opening" key={String(line[0])} d={lineOf(line.map(put))} />
+          ))}
           <g class="draft-labels" font-size={letter} text-anchor="middle">
             {labelsOf(piece, draft, { ...box, length: size.height, letter }).map((label) => (
               <Label key={label.text + label.at} {...label} at={put(label.at)} />
@@ -101,8 +105,10 @@ const sizeOf = (points: readonly Point[]): { readonly width: number; readonly he
   return { width: Math.max(...xs) - Math.min(...xs), height: Math.max(...points.map(([, y]) => y)) };
 };
 
-const pathOf = (points: readonly Point[]): string =>
-  `${points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${x.toFixed(1)} ${y.toFixed(1)}`).join('')}Z`;
+const lineOf = (points: readonly Point[]): string =>
+  points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${x.toFixed(1)} ${y.toFixed(1)}`).join('');
+
+const pathOf = (points: readonly Point[]): string => `${lineOf(points)}Z`;
 
 /** All panels side by side, small, for the foot of the screen: it changes with every figure. */
 export function SmallSchematic({ draft }: { readonly draft: Draft }) {

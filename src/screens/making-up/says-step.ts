@@ -53,13 +53,27 @@ function saysFor(step: MakingUpStep): SaidStep {
       return { title: say('makingUp.sleeveSeams'), lines: [say('makingUp.seamEqual', { count: step.rows })] };
     case 'opening':
       return {
-        title: say('makingUp.opening'),
+        title: say(step.of === 'back' ? 'makingUp.opening' : 'makingUp.openingRaglan'),
         lines: [say('makingUp.openingLoop', { count: step.rows }), say('makingUp.openingTry')],
       };
     case 'join':
       return saysJoin(step);
     case 'buttons':
       return saysButtons(step);
+    case 'lap':
+      return step.of === 'left shoulder'
+        ? {
+            title: say('makingUp.lapShoulder'),
+            lines: [
+              say('makingUp.lapOnBack', { count: step.rows }),
+              say('makingUp.lapButtons'),
+              say('makingUp.openingTry'),
+            ],
+          }
+        : {
+            title: say('makingUp.lapEnvelope'),
+            lines: [say('makingUp.lapBands', { count: step.rows }), say('makingUp.lapTry')],
+          };
     case 'ends':
       return { title: say('makingUp.ends'), lines: [say('makingUp.endsHelp')] };
   }

@@ -39,7 +39,7 @@ export const words = {
     'Der Ärmel hat {stitches} Maschen, zu wenige für einen Raglan. Mach ihn weiter, oder die Achsel schmaler.',
 
   'head does not pass':
-    'Die Halskante misst {neckMm} und dehnt sich auf etwa {opensMm}, weniger als der Kopf ({headMm}). Mach den Ausschnitt breiter oder tiefer.',
+    'Die Halskante misst {neckMm} und dehnt sich auf etwa {opensMm}, weniger als der Kopf ({headMm}). Mach den Ausschnitt breiter oder tiefer, oder öffne ihn.',
   'unusual ease': 'Eine Zugabe von {easeMm} ist hier ungewöhnlich (üblich: {leastMm} bis {mostMm}).',
   'more shapings than right side rows':
     '{stitches} Maschen an jeder Kante in {rows} Reihen: manche müssen in Rückreihen gearbeitet werden.',

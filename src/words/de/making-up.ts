@@ -104,6 +104,21 @@ export const words: Translation<typeof english> = {
   seamEased: '{first} Reihen: {a}, {second}: {b}; nach je {every} eine mehr von der längeren Kante nehmen.',
   sleeveSeams: 'Ärmelnähte',
   opening: 'Den Schlitz im Rückenteil schließen',
+  openingRaglan: 'Die Öffnung der Raglannaht schließen',
+  lapShoulder: 'Die linke Schulter knöpfen',
+  lapOnBack: {
+    one: 'Die Schulterblende, {count} Reihe hoch, auf das Rückenteil legen: Seine abgekettete Schulter trifft die Reihe, in der die Blende aufgenommen wurde. Am Armloch beide Lagen aufeinandernähen.',
+    other:
+      'Die Schulterblende, {count} Reihen hoch, auf das Rückenteil legen: Seine abgekettete Schulter trifft die Reihe, in der die Blende aufgenommen wurde. Am Armloch beide Lagen aufeinandernähen.',
+  },
+  lapButtons: 'Unter jedes Knopfloch einen Knopf auf das Rückenteil nähen.',
+  lapEnvelope: 'Die Schultern übereinanderlegen',
+  lapBands: {
+    one: 'Die Blende des Rückenteils, {count} Reihe hoch, liegt auf dem Vorderteil, die des Vorderteils unter dem Rückenteil: Die abgeketteten Schultern treffen sich. An jedem Armloch die Lagen aufeinandernähen; der Ärmel wird durch beide genäht.',
+    other:
+      'Die Blende des Rückenteils, {count} Reihen hoch, liegt auf dem Vorderteil, die des Vorderteils unter dem Rückenteil: Die abgeketteten Schultern treffen sich. An jedem Armloch die Lagen aufeinandernähen; der Ärmel wird durch beide genäht.',
+  },
+  lapTry: 'Vor dem Einnähen der Ärmel über den Kopf probieren.',
   openingLoop: {
     one: 'Er ist {count} Reihe tief. Am Hals auf einer Seite einen Knopf annähen. Auf der anderen zwei Fäden als Schlinge legen, durch die der Knopf gerade geht, und sie mit Knopflochstichen umnähen.',
     other:

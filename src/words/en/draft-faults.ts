@@ -39,7 +39,7 @@ export const words = {
 
   // cautions
   'head does not pass':
-    'The neck edge is {neckMm} and stretches to about {opensMm}, less than the head ({headMm}). Make the neck wider or deeper.',
+    'The neck edge is {neckMm} and stretches to about {opensMm}, less than the head ({headMm}). Make the neck wider or deeper, or open it.',
   'unusual ease': 'An ease of {easeMm} is outside what is usual here ({leastMm} to {mostMm}).',
   'more shapings than right side rows':
     '{stitches} stitches at each edge over {rows} rows: some have to be shaped on wrong side rows.',

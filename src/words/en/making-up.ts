@@ -102,6 +102,21 @@ export const words = {
     '{first} rows on the {a}, {second} on the {b}: take one more of the longer edge after every {every}.',
   sleeveSeams: 'Sleeve seams',
   opening: 'Fasten the opening of the back',
+  openingRaglan: 'Fasten the opening of the raglan',
+  lapShoulder: 'Button the left shoulder',
+  lapOnBack: {
+    one: 'Lay the shoulder band, {count} row high, on the back: the bound-off shoulder of the back meets the row in which the band was picked up. Sew the two layers together at the armhole.',
+    other:
+      'Lay the shoulder band, {count} rows high, on the back: the bound-off shoulder of the back meets the row in which the band was picked up. Sew the two layers together at the armhole.',
+  },
+  lapButtons: 'Sew a button to the back below each hole.',
+  lapEnvelope: 'Lay the shoulders over each other',
+  lapBands: {
+    one: 'The back’s band, {count} row high, lies on the front, and the front’s under the back: the bound-off shoulders meet. Sew the layers together at each armhole; the sleeve is sewn through both.',
+    other:
+      'The back’s band, {count} rows high, lies on the front, and the front’s under the back: the bound-off shoulders meet. Sew the layers together at each armhole; the sleeve is sewn through both.',
+  },
+  lapTry: 'Try it over the head before the sleeves are sewn in.',
   openingLoop: {
     one: 'It is {count} row deep. Sew a button to one side at the neck. At the other lay two strands across as a loop that the button just passes, and work over them in buttonhole stitch.',
     other:

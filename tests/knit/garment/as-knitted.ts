@@ -19,7 +19,7 @@ export class AsKnitted {
     const flat = this.design.armhole === 'drop' || this.design.armhole === 'indented';
     switch (measure) {
       case 'width at the underarm':
-        return this.sewn(this.upTo('Back', 'body')?.after);
+        return this.sewn(this.underarm());
       case 'width above the hem':
         return this.sewn(this.aboveRib('Back', 'hem', 'body'));
       case 'width across the shoulders':
@@ -89,13 +89,18 @@ export class AsKnitted {
   private readonly level = (stitches: number): number =>
     (stitches * 100) / this.gauge(this.design.fabric).stitches;
 
-  /** Along an edge that takes in so many stitches on each row: every pair of rows is one slant. */
+  /** Along an edge that takes in so many stitches on each row: one slant from each pair of rows that takes some in to the next. */
   private slanting(rows: readonly number[]): number {
     const up = 200 / this.gauge(this.design.fabric).rows;
-    let length = 0;
-    for (let i = 0; i < rows.length; i += 2)
-      length += Math.hypot(this.level((rows[i] ?? 0) + (rows[i + 1] ?? 0)), up);
-    return length;
+    const pairs = Array.from(
+      { length: Math.ceil(rows.length / 2) },
+      (_, i) => (rows[2 * i] ?? 0) + (rows[2 * i + 1] ?? 0),
+    );
+    const taking = pairs.flatMap((by, i) => (by === 0 ? [] : [i]));
+    const slants = taking.map((at, i) =>
+      Math.hypot(this.level(pairs[at] ?? 0), up * ((taking[i + 1] ?? pairs.length) - at)),
+    );
+    return up * (taking[0] ?? pairs.length) + slants.reduce((sum, mm) => sum + mm, 0);
   }
 
   gauge(fabric: FabricName): Gauge {
@@ -136,8 +141,18 @@ export class AsKnitted {
     return this.rowsOf(piece, [rib]).length > 0 ? first?.row.after : first?.row.before;
   }
 
+  /** Of a back; one whose neck opens below its underarm is in two halves there, with what lies between them. */
+  private underarm(): number | undefined {
+    const last = this.upTo('Back', 'body');
+    const part = this.along('Back').find(({ rows }) => last !== undefined && rows.includes(last));
+    if (!last || !part || !('part' in part.from)) return last?.after;
+    const parts = this.plans.find(({ name }) => name === 'Back')?.parts ?? [];
+    const middle = parts.find(({ from }) => 'part' in from && from.edge === 'middle');
+    return 2 * last.after + (middle?.start ?? 0);
+  }
+
   private across(): number {
-    const underarm = this.upTo('Back', 'body')?.after ?? 0;
+    const underarm = this.underarm() ?? 0;
     return underarm - 2 * this.rowsOf('Back', ['armhole']).reduce((sum, { row }) => sum + off(row), 0);
   }
 

@@ -93,7 +93,7 @@ describe(`the making up of drafts (${DRAFTS} random bodies, gauges and shapes; R
   );
 
   law(
-    'the neck goes over the head as far as its band stretches and its back opens, or the draft warns of it',
+    'the neck goes over the head as far as its band stretches and it opens, or the draft warns of it',
     goesOverHead,
   );
 

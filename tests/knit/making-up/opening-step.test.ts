@@ -30,7 +30,7 @@ describe('a back that is parted below its neck', () => {
     const { steps, joined } = madeUp('back');
     expect(steps.slice(-2)).toEqual([
       // 100 mm of 28 rows to 100 mm
-      { id: 'opening', kind: 'opening', rows: 28 },
+      { id: 'opening', kind: 'opening', of: 'back', rows: 28 },
       { id: 'ends', kind: 'ends' },
     ]);
     expect(joined.get('opening')?.map(({ joint }) => joint.kind)).toEqual(['left free']);

@@ -173,47 +173,47 @@ describe('what it measures when it is made up, mm', () => {
     [
       'a pullover with set-in sleeves and a neckband',
       [back, front, sleeve, neckband],
-      'chest 224 length 68 napeToCuff 92 upperArm 56 wrist 20 neck 91.8 neckWithBand 44 armhole 76.8',
+      'chest 224 length 68 napeToCuff 88 upperArm 56 wrist 20 neck 91.8 neckWithBand 44 armhole 76.8',
     ],
     [
       'a drop shoulder: its straight sleeve tells how deep',
       drop,
-      'chest 144 length 36 napeToCuff 58 upperArm 32 wrist 24 neck 66.4 neckWithBand 66.4 armhole 42',
+      'chest 144 length 36 napeToCuff 54 upperArm 32 wrist 24 neck 66.4 neckWithBand 66.4 armhole 42',
     ],
     [
       'an indented sleeve: three rows of its sides go into the corner',
       indented,
-      'chest 176 length 36 napeToCuff 58 upperArm 32 wrist 24 neck 66.4 neckWithBand 66.4 armhole 52',
+      'chest 176 length 36 napeToCuff 54 upperArm 32 wrist 24 neck 66.4 neckWithBand 66.4 armhole 52',
     ],
     [
       'a raglan',
       raglan,
-      'chest 160 length 36 napeToCuff 60 upperArm 48 wrist 48 neck 146.4 neckWithBand 146.4 armhole 71.3',
+      'chest 160 length 36 napeToCuff 56 upperArm 48 wrist 48 neck 146.4 neckWithBand 146.4 armhole 71.3',
     ],
     [
       'a raglan with a neckband',
       [...raglan, raglanBand],
-      'chest 160 length 36 napeToCuff 60 upperArm 48 wrist 48 neck 146.4 neckWithBand 72 armhole 71.3',
+      'chest 160 length 36 napeToCuff 56 upperArm 48 wrist 48 neck 146.4 neckWithBand 72 armhole 71.3',
     ],
     [
       'a cardigan of two makes of one piece',
       cardigan,
-      'chest 144 length 36 napeToCuff 58 upperArm 32 wrist 24 neck 44.8 neckWithBand 44.8 armhole 42',
+      'chest 144 length 36 napeToCuff 54 upperArm 32 wrist 24 neck 44.8 neckWithBand 44.8 armhole 42',
     ],
     [
       'a cardigan with bands',
       [...cardigan, ...cardiganBands],
-      'chest 159 length 36 napeToCuff 58 upperArm 32 wrist 24 neck 44.8 neckWithBand 24 armhole 42',
+      'chest 159 length 36 napeToCuff 54 upperArm 32 wrist 24 neck 44.8 neckWithBand 24 armhole 42',
     ],
     [
       'a sleeve from the top down: every line of it the other way round',
       [back, front, fromTheTop],
-      'chest 224 length 68 napeToCuff 82 upperArm 44 wrist 40 neck 91.8 neckWithBand 91.8 armhole 76.8',
+      'chest 224 length 68 napeToCuff 78 upperArm 44 wrist 40 neck 91.8 neckWithBand 91.8 armhole 76.8',
     ],
     [
       'shoulders in short rows lie where their turns begin',
       [shortRows, ...drop.slice(1)],
-      'chest 144 length 42 napeToCuff 58 upperArm 32 wrist 24 neck 122.4 neckWithBand 122.4 armhole 42',
+      'chest 144 length 42 napeToCuff 54 upperArm 32 wrist 24 neck 122.4 neckWithBand 122.4 armhole 42',
     ],
   ] as const)('%s', (_, pieces, measures) => {
     expect(of(...pieces).finished).toBe(measures);

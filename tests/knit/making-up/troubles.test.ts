@@ -212,6 +212,7 @@ describe('a joint that cannot be', () => {
   it('what each kind of seam is held against; common practice, no published source', () => {
     expect(unitOf).toEqual({
       shoulder: 'stitches',
+      lap: 'rows',
       underarm: 'stitches',
       side: 'rows',
       sleeve: 'rows',

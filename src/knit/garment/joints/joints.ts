@@ -1,6 +1,6 @@
 import type { EdgeName, SewnBand } from '../../making-up/band-joints.ts';
 import type { Joint } from '../../making-up/joint.ts';
-import { stated } from '../../making-up/statement.ts';
+import { type Parted, type Sewn, stated } from '../../making-up/statement.ts';
 import type { Recipe } from '../../piece/recipe.ts';
 import type { Design } from '../design.ts';
 import { armholes } from '../kinds/armholes.ts';
@@ -8,6 +8,7 @@ import { garmentKinds } from '../kinds/garments.ts';
 import { shoulderEndFacts } from '../kinds/shoulders.ts';
 import { sleeveTops } from '../kinds/sleeve-tops.ts';
 import { holdsShoulders } from '../short-rows.ts';
+import { openingOf } from '../which-opening.ts';
 import { PanelLines } from './panel-lines.ts';
 import { SleeveLines } from './sleeve-lines.ts';
 
@@ -15,8 +16,8 @@ import { SleeveLines } from './sleeve-lines.ts';
 export interface FlatNecks {
   readonly back: number;
   readonly front: number;
-  /** the back is parted below its neck */
-  readonly isOpenedBehind: boolean;
+  /** rows along one side of an opening of the back, or of a raglan; 0 where there is none */
+  readonly openingRows: number;
 }
 
 /** The making up of a drafted garment, stated in its order. Each edge of each of its pieces is used or left free. */
@@ -38,10 +39,40 @@ export function jointsOf(design: Design, recipes: readonly Recipe[], flat: FlatN
     isIndented: armhole.isIndented,
     isOpen,
     isFlatFront: !isOpen && flat.front > 0,
-    ...(flat.isOpenedBehind ? { opening: new PanelLines(back, 1, false, flat.back).opened() } : {}),
+    ...openings(design, back, sleeve, flat),
     shoulders: holdsShoulders(design) ? shoulderEndFacts(design.shoulderEnd).seam : 'mattress',
     capEase: sleeveTops[armhole.sleeveTop].takesEase ? design.sleeve.capEase : 0,
   });
+}
+
+/** How the neck opens, by its edges. */
+function openings(
+  design: Design,
+  back: Recipe,
+  sleeve: Recipe | undefined,
+  flat: FlatNecks,
+): Partial<Pick<Sewn, 'opening' | 'laps' | 'raglanOpening'>> {
+  const { partsBack, opensRaglan, shoulders } = openingOf(design);
+  if (partsBack && flat.openingRows > 0)
+    return { opening: new PanelLines(back, 1, false, flat.back).opened() };
+  if (opensRaglan && sleeve && flat.openingRows > 0) {
+    const isTopDown = design.sleeve.direction === 'top down';
+    return {
+      raglanOpening: {
+        back: rowsAtTop(back, flat.openingRows, false),
+        sleeve: rowsAtTop(sleeve, flat.openingRows, isTopDown),
+      },
+    };
+  }
+  return shoulders === 0 ? {} : { laps: shoulders === 1 ? 'left' : 'both' };
+}
+
+/** Rows of a piece's one part that are sewn, and the topmost ones that are not. */
+function rowsAtTop({ parts }: Recipe, open: number, isTopDown: boolean): Parted {
+  const all = parts[0]?.sections.reduce((sum, { rows }) => sum + rows, 0) ?? 0;
+  return isTopDown
+    ? { sewn: { first: open + 1, last: all }, open: { first: 1, last: open } }
+    : { sewn: { first: 1, last: all - open }, open: { first: all - open + 1, last: all } };
 }
 
 /** The draft's own words for the edges that it picks up along. */
@@ -54,6 +85,10 @@ const EDGES: Readonly<Record<string, EdgeName>> = {
   'back neck': 'back neck',
   'left back neck': 'left back neck',
   'right back neck': 'right back neck',
+  'left front shoulder': 'left front shoulder',
+  'right front shoulder': 'right front shoulder',
+  'left back shoulder': 'left back shoulder',
+  'right back shoulder': 'right back shoulder',
   'left sleeve top': 'left sleeve top',
   'right sleeve top': 'right sleeve top',
   'left front edge': 'left front edge',

@@ -1,0 +1,89 @@
+import { bandRows } from './band-piece.ts';
+import { buttonholePlaces, type HolesWish } from './buttonholes.ts';
+import { knittedMm } from './cap.ts';
+import { type Border, type Design, USUAL_OPENING_MM } from './design.ts';
+import { designGauge } from './gauges.ts';
+import { shoulderFacts } from './kinds/shoulders.ts';
+import type { PanelCounts } from './panel-counts.ts';
+import { shoulderHeight } from './sides.ts';
+import { openingOf } from './which-opening.ts';
+import { pairsIn, stitchesIn } from './whole-numbers.ts';
+
+/** Pairs of rows along one side of an opening; 0 where there is none, or it lies along shoulders. */
+export function openingPairs(design: Design, { gauge, pairs }: PanelCounts): number {
+  const { partsBack, opensRaglan } = openingOf(design);
+  const asked = pairsIn(design.neck.openingMm ?? USUAL_OPENING_MM, gauge);
+  if (partsBack) return pairs.backNeck > 0 ? asked : 0;
+  // below it the raglan is still sewn
+  return opensRaglan ? Math.max(0, Math.min(asked, pairs.armhole - LEAST_SEWN)) : 0;
+}
+
+/** Pairs of rows of a raglan that are sewn below its opening at least; common practice, no published source. */
+const LEAST_SEWN = 4;
+
+/** One shoulder as it stretches, straight from the arm to the neck, mm. */
+function straightMm({ shoulder }: Design, counts: PanelCounts): number {
+  const across = (counts.shoulder.reduce((sum, n) => sum + n, 0) * 100) / counts.gauge.stitches;
+  return shoulderFacts(shoulder).turns
+    ? across
+    : Math.hypot(across, (counts.pairs.slope * 200) / counts.gauge.rows);
+}
+
+/** One shoulder along its knitted edge, mm: short rows are bound off in one go, steps are a slant between the first and the last. */
+function knittedShoulderMm(design: Design, counts: PanelCounts): number {
+  const { shoulder, gauge, pairs } = counts;
+  const mm = (stitches: number): number => (stitches * 100) / gauge.stitches;
+  if (shoulderFacts(design.shoulder).turns) return mm(shoulder.reduce((sum, n) => sum + n, 0));
+  const steps = shoulder
+    .map((n, i) => ({ pair: shoulderHeight(design, counts, i), by: -n, as: 'group' }) as const)
+    .slice(1, -1);
+  const level = (shoulder[0] ?? 0) + (shoulder.length > 1 ? (shoulder.at(-1) ?? 0) : 0);
+  return mm(level) + knittedMm({ steps, gauge }, pairs.slope, true);
+}
+
+/** How much wider than its edge a neck opens, mm, by what its band stretches. */
+export function opensMoreMm(design: Design, counts: PanelCounts, stretch: number): number {
+  const { shoulders } = openingOf(design);
+  const slit = (openingPairs(design, counts) * 200) / counts.gauge.rows;
+  return 2 * slit + 2 * shoulders * straightMm(design, counts) * stretch;
+}
+
+/** Height of bands that lie over each other, where the neck has none of its own or a lower one; common practice, no published source. */
+const LAP_MM = 20;
+
+/** The border along a shoulder that is not sewn: as the neckband, and high enough for a button. */
+export const lapBorder = ({ neckband }: Design): Border => ({
+  fabric: neckband.fabric,
+  heightMm: Math.max(neckband.heightMm, LAP_MM),
+});
+
+/** Stitches picked up along one shoulder. */
+export const shoulderPickUp = (design: Design, counts: PanelCounts): number =>
+  Math.max(2, Math.round(stitchesIn(knittedShoulderMm(design, counts), counts.gauge)));
+
+/** Stitches picked up along the end of the neckband. */
+export const collarPickUp = (design: Design, counts: PanelCounts): number => {
+  const { neckband } = design;
+  if (neckband.heightMm === 0) return 0;
+  const mm = (bandRows(design, neckband) * 100) / designGauge(design, neckband.fabric).gauge.rows;
+  return Math.max(1, Math.round(stitchesIn(mm, counts.gauge)));
+};
+
+/** From button to button on a shoulder, mm; common practice, no published source. */
+const BETWEEN_BUTTONS_MM = 35;
+
+/** The button holes of a shoulder's band: as many as it has room for, two if it can be; undefined where there is none even for one. */
+export function shoulderHoles(
+  design: Design,
+  { gauge }: PanelCounts,
+  stitches: number,
+): HolesWish | undefined {
+  const { buttonMm } = design.frontBand;
+  const { fabric } = lapBorder(design);
+  const most = Math.max(2, Math.round((stitches * 100) / gauge.stitches / BETWEEN_BUTTONS_MM));
+  for (let buttons = most; buttons > 0; buttons -= 1) {
+    const wish = { fabric, gauge, stitches, over: stitches, at: 'right', buttons, buttonMm } as const;
+    if (buttonholePlaces(wish)) return wish;
+  }
+  return undefined;
+}

@@ -1,0 +1,57 @@
+import type { Point } from '../shape/curve.ts';
+import type { Design } from './design.ts';
+import { openingPairs } from './neck-opening.ts';
+import type { PanelCounts } from './panel-counts.ts';
+import type { Panels } from './panels.ts';
+import { openingOf } from './which-opening.ts';
+
+type Line = readonly Point[];
+
+export interface DrawnPanel {
+  readonly design: Design;
+  readonly counts: PanelCounts;
+  readonly panels: Panels;
+  readonly which: 'back' | 'front';
+  /** the shoulder at the right-hand side, from the arm to the neck, mm */
+  readonly shoulder: Line;
+  /** from the lower edge to the hem's upper one, mm */
+  readonly hemMm: number;
+}
+
+const mirrored = (line: Line): Line => line.map(([x, y]): Point => [-x, y]);
+
+/** Where a panel opens so that a head passes, mm from its middle and lower edge, right side facing; nothing where it does not. */
+export function openingLines(drawn: DrawnPanel): readonly Line[] {
+  const { shoulders, partsBack, opensRaglan } = openingOf(drawn.design);
+  const { shoulder, which } = drawn;
+  // the wearer's left shoulder lies at the left of a back, and at the right of a front
+  if (shoulders === 1) return [which === 'back' ? mirrored(shoulder) : shoulder];
+  if (shoulders === 2) return [shoulder, mirrored(shoulder)];
+  if (which === 'front') return [];
+  return partsBack ? slit(drawn) : opensRaglan ? [raglan(drawn)] : [];
+}
+
+const heightOf = ({ counts, hemMm }: DrawnPanel, pair: number): number =>
+  hemMm + ((pair - counts.pairs.hem) * 200) / counts.gauge.rows;
+
+function slit(drawn: DrawnPanel): readonly Line[] {
+  const { design, counts, panels } = drawn;
+  const from = panels.back.neck?.edge.from;
+  if (from === undefined) return [];
+  return [
+    [
+      [0, heightOf(drawn, from - openingPairs(design, counts))],
+      [0, heightOf(drawn, from)],
+    ],
+  ];
+}
+
+function raglan(drawn: DrawnPanel): Line {
+  const { design, counts, panels } = drawn;
+  const edge = panels.sides.edges.at(-1);
+  const first = (edge?.at.length ?? 0) - openingPairs(design, counts);
+  const line = (edge?.at ?? []).flatMap((at, pair): Point[] =>
+    pair < first ? [] : [[(at * 100) / counts.gauge.stitches, heightOf(drawn, (edge?.from ?? 0) + pair + 1)]],
+  );
+  return mirrored(line);
+}
