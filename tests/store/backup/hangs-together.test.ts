@@ -3,6 +3,7 @@ import { headOf } from '../../../src/store/backup/contents.ts';
 import { BACKUP_LIMITS, type Backup } from '../../../src/store/backup/document.ts';
 import { hangsTogether } from '../../../src/store/backup/hangs-together.ts';
 import { provePlans } from '../../../src/store/backup/prove-plans.ts';
+import { readBackup } from '../../../src/store/backup/read.ts';
 import { readInHand } from '../../../src/store/place/reads.ts';
 import { type PieceRecord, planId } from '../../../src/store/records.ts';
 import { LONG, planOf, scarf } from '../scenario.ts';
@@ -166,5 +167,27 @@ describe('what the knitting screen paints first', () => {
     expect(asked).toEqual(all.slice(0, 1));
     await other;
     expect(asked).toEqual(all);
+  });
+});
+
+describe('a file', () => {
+  const refused = (document: unknown) => {
+    const read = readBackup(JSON.stringify(document));
+    return read.ok ? undefined : read.faults.map(({ code, figures }) => [code, figures])[0];
+  };
+
+  it('that is no document of ours is told so', () => {
+    for (const document of [null, 5, 'x', [], {}, { format: 'other', version: 1 }])
+      expect(refused(document)?.[0]).toMatch(/^backup-not-(?:ours|json)$/);
+    expect(refused({ format: 'other', version: 1 })?.[0]).toBe('backup-not-ours');
+  });
+
+  it('of a version that there cannot be is damaged there, and of a later one is told by it', () => {
+    for (const version of [0, -1, 1.5, '1', null])
+      expect(refused({ format: 'ridgeline-backup', version })).toEqual([
+        'backup-damaged',
+        { pathText: 'version' },
+      ]);
+    expect(refused({ format: 'ridgeline-backup', version: 99 })).toEqual(['backup-newer', { version: 99 }]);
   });
 });
