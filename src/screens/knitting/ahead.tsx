@@ -13,11 +13,11 @@ import { iconOf, saysMark } from './before-row.tsx';
 import { LengthsBeside } from './lengths-beside.tsx';
 
 /** The row as it lies in her lap, how long the work is, and the rows that come after it; a touch goes down to the map. */
-export function Ahead({ onMap }: { readonly onMap: () => void }) {
+export function Ahead() {
   return (
     <section class="ahead">
       <Late of={toWork} turn="lap">
-        {({ part, row }) => <LapWindow part={part} row={row} label={saysView(part, row)} onPress={onMap} />}
+        {({ part, row }) => <LapWindow part={part} row={row} label={saysView(part, row)} onPress={toMap} />}
       </Late>
       <LengthsBeside />
       <Late of={toWork} turn="ladder">
@@ -25,6 +25,12 @@ export function Ahead({ onMap }: { readonly onMap: () => void }) {
       </Late>
     </section>
   );
+}
+
+/** Not smoothly where she asked her phone for less that moves. */
+function toMap(): void {
+  const isStill = matchMedia('(prefers-reduced-motion: reduce)').matches;
+  document.querySelector('.place-map')?.scrollIntoView({ behavior: isStill ? 'instant' : 'smooth' });
 }
 
 function ladder({ part, row }: Reading) {

@@ -1,7 +1,7 @@
 import './knitting.css';
 import './room.css';
 import { computed } from '@preact/signals';
-import { useCallback, useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useId, useLayoutEffect, useState } from 'preact/hooks';
 import { lookAtRow, openMake } from '../../app/in-hand/knit.ts';
 import { keyInHand } from '../../app/in-hand/make-in-hand.ts';
 import {
@@ -85,21 +85,13 @@ interface KnittingProps {
   readonly garment: GarmentSummary;
 }
 
-/** Whether she asked her phone for less that moves. */
-const isStill = () => matchMedia('(prefers-reduced-motion: reduce)').matches;
-
 /** The frame of it all. It is not drawn anew with a row: what a row changes hears of it by itself. */
 function Knitting({ id, part, garment }: KnittingProps) {
   const [sheet, setSheet] = useState<SheetName>();
-  const map = useRef<HTMLDivElement>(null);
   const rowId = useId();
   const title = useTitle(id, part);
   useArrival(`${title} · ${garment.name}`);
   useDevices(title);
-  const toMap = useCallback(
-    () => map.current?.scrollIntoView({ behavior: isStill() ? 'instant' : 'smooth' }),
-    [],
-  );
   const back = {
     href: hrefTo('garment', { garment: id.garment }),
     label: say('knitting.backTo', { garment: garment.name }),
@@ -124,8 +116,8 @@ function Knitting({ id, part, garment }: KnittingProps) {
         <Late of={inHand} turn="notes">
           {(now) => <ReadNotes now={now} />}
         </Late>
-        <Ahead onMap={toMap} />
-        <div ref={map}>
+        <Ahead />
+        <div>
           <Late of={inHand} turn="map">
             {(at) => <PlaceMap now={at} />}
           </Late>
