@@ -195,21 +195,18 @@ describe('what is used', () => {
     for (const edge of ['left'] as const) take(at('Body', edge));
     for (const name of ['Left', 'Right'])
       for (const edge of ['right', 'left', 'top'] as const) take(at(name, edge));
+    // each says which stretch it is, so that it can be joined by hand
+    const left = (stretch: Stretch, rows: number, stitches: number, mm: number) => {
+      const { piece, make, part, edge } = stretch;
+      return { piece, make, part, edge, rows, stitches, mm: expect.closeTo(mm, 9), stretch };
+    };
     expect(edges.rest()).toEqual([
-      { piece: 'Front', make: 1, part: 'Body', edge: 'start', rows: 0, stitches: 5, mm: 10 },
-      { piece: 'Front', make: 1, part: 'Body', edge: 'start', rows: 0, stitches: 10, mm: 20 },
-      { piece: 'Front', make: 1, part: 'Body', edge: 'start', rows: 0, stitches: 5, mm: 10 },
-      { piece: 'Front', make: 1, part: 'Body', edge: 'right', rows: 4, stitches: 0, mm: expect.closeTo(20) },
-      {
-        piece: 'Front',
-        make: 1,
-        part: 'Body',
-        edge: 'right',
-        rows: 6,
-        stitches: 3,
-        mm: expect.closeTo(24 + slope),
-      },
-      { piece: 'Front', make: 1, part: 'Middle', edge: 'top', rows: 0, stitches: 6, mm: 24 },
+      left(at('Body', 'start', { stitches: { from: 0, to: 5 } }), 0, 5, 10),
+      left(at('Body', 'start', { stitches: { from: 10, to: 20 } }), 0, 10, 20),
+      left(at('Body', 'start', { stitches: { from: 25, to: 30 } }), 0, 5, 10),
+      left(at('Body', 'right', { rows: { first: 1, last: 4 } }), 4, 0, 20),
+      left(at('Body', 'right', { rows: { first: 11, last: 16 } }), 6, 3, 24 + slope),
+      left(at('Middle', 'top'), 0, 6, 24),
     ]);
   });
 
