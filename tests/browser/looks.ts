@@ -31,7 +31,6 @@ export const looks: readonly [Look, ...Look[]] = [
   { name: 'light-820', width: 820, height: 1180 },
   { name: 'tablet-1180', width: 1180, height: 820 },
   { name: 'landscape-844', width: 844, height: 390 },
-  { name: 'tablet-1180', width: 1180, height: 820 },
   { name: 'text-130', ...common, text: 130 },
   { name: 'text-150', ...common, text: 150 },
   { name: 'text-200', ...common, text: 200 },

@@ -2,6 +2,7 @@ import type { Result } from '../../knit/fault.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 import { garmentToLink } from '../../store/share/link.ts';
+import { partsOfLink } from '../../store/share/link-parts.ts';
 import { ask, only } from '../off-thread/ask.ts';
 import { hrefTo } from '../routes.ts';
 import { garmentOf } from './garment-of.ts';
@@ -10,6 +11,15 @@ import { garmentOf } from './garment-of.ts';
 export function linkFor(garment: GarmentRecord, withNotes: boolean): string {
   const text = garmentToLink(garmentOf(garment), { withNotes });
   return `${location.origin}${location.pathname}${hrefTo('openLink', { text })}`;
+}
+
+/** Characters of a code that a camera still reads from a phone's screen: version 13 of ISO/IEC 18004, 69 modules wide. */
+export const CODE_ROOM = 400;
+
+/** What the codes of a link say, one or several; undefined where it is too long for codes. */
+export function codesOf(link: string): readonly string[] | undefined {
+  const at = link.lastIndexOf('/') + 1;
+  return partsOfLink(link.slice(at), CODE_ROOM - at)?.map((part) => link.slice(0, at) + part);
 }
 
 /** The garment that a link's text holds, checked whole beside the page; nothing is stored by reading it. */

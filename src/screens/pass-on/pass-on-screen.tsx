@@ -32,7 +32,6 @@ function PassOn({ view }: { readonly view: GarmentView }) {
   const [told, tell] = useState('');
   const { garment } = view;
   const link = linkFor(garment, withNotes);
-  const text = link.slice(link.lastIndexOf('/') + 1);
   const keep = (field: 'credits' | 'licence') => (typed: string) =>
     void changeGarment(garment.id, (now) => ({ ...now, [field]: typed }));
   const copy = async () => tell(say((await copyText(link)) ? 'passOn.copied' : 'passOn.copyFailed'));
@@ -76,11 +75,7 @@ function PassOn({ view }: { readonly view: GarmentView }) {
       </Card>
       <Card label={say('passOn.code')}>
         <h2>{say('passOn.code')}</h2>
-        <Codes
-          address={link.slice(0, link.lastIndexOf('/') + 1)}
-          text={text}
-          label={say('passOn.codeLabel', { garment: garment.name })}
-        />
+        <Codes link={link} label={say('passOn.codeLabel', { garment: garment.name })} />
       </Card>
       <Written garment={garment} tell={tell} />
       <Card label={say('passOn.file')}>

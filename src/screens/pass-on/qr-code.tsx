@@ -1,28 +1,25 @@
 import { useMemo, useState } from 'preact/hooks';
 import { encode } from 'uqr';
-import { partsOfLink } from '../../store/share/link-parts.ts';
+import { codesOf } from '../../app/garments/passing-on.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { say } from '../../words/say.ts';
-import { CODE_ROOM } from './code-room.ts';
 
 interface CodesProps {
-  /** the link's address up to its text, and its text */
-  readonly address: string;
-  readonly text: string;
+  readonly link: string;
   readonly label: string;
 }
 
 /** The link as a code; as several, one after the other, where one would be too dense for a camera. */
-export function Codes({ address, text, label }: CodesProps) {
+export function Codes({ link, label }: CodesProps) {
   const [at, setAt] = useState(0);
-  const parts = useMemo(() => partsOfLink(text, CODE_ROOM - address.length), [text, address]);
+  const parts = useMemo(() => codesOf(link), [link]);
   if (parts === undefined) return <p>{say('passOn.codeTooLong')}</p>;
   const n = Math.min(at, parts.length - 1);
   const place = say('passOn.codeOf', { n: n + 1, of: parts.length });
   return (
     <>
       {parts.length > 1 && <p>{say('passOn.codesHint')}</p>}
-      <QrCode text={address + (parts[n] ?? '')} label={parts.length > 1 ? `${label}, ${place}` : label} />
+      <QrCode text={parts[n] ?? ''} label={parts.length > 1 ? `${label}, ${place}` : label} />
       {parts.length > 1 && (
         <div class="pass-on-keys">
           <strong aria-live="polite">{place}</strong>

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import jsQR from 'jsqr';
 import { encode } from 'uqr';
 import { describe, expect, it } from 'vitest';
+import { CODE_ROOM } from '../../../src/app/garments/passing-on.ts';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
-import { CODE_ROOM } from '../../../src/screens/pass-on/code-room.ts';
 import { garmentToLink, linkToGarment } from '../../../src/store/share/link.ts';
 import { joinParts, partsOfLink, readPart } from '../../../src/store/share/link-parts.ts';
 
