@@ -14,9 +14,12 @@ interface Cell {
 
 type Draw = (w: number, h: number) => string;
 
-/** Stitches and rows that a tile holds, and its line; drawn as the right side shows it. */
+/** Stitches and rows that a tile holds, and its line; drawn as the right side shows it; what it is from behind, if another. */
 const table: Readonly<
-  Record<FabricName, { readonly sts: number; readonly rows: number; readonly draw: Draw }>
+  Record<
+    FabricName,
+    { readonly sts: number; readonly rows: number; readonly draw: Draw; readonly behind?: FabricName }
+  >
 > = {
   /** ridges: one for two rows */
   garter: {
@@ -29,12 +32,14 @@ const table: Readonly<
     sts: 1,
     rows: 1,
     draw: (w, h) => `M${w * 0.12} ${h * 0.1}L${w / 2} ${h * 0.85}L${w * 0.88} ${h * 0.1}`,
+    behind: 'reverse stocking',
   },
   /** rows of short purl bumps, each over the gap of those below */
   'reverse stocking': {
     sts: 2,
     rows: 2,
     draw: (w, h) => `M${w * 0.1} ${h * 0.25}h${w * 0.3}M${w * 0.6} ${h * 0.75}h${w * 0.3}`,
+    behind: 'stocking',
   },
   'rib 1x1': { sts: 2, rows: 4, draw: (w, h) => `M${w * 0.25} 0v${h}M${w * 0.75} 0v${h}` },
   'rib 1x1 matched': { sts: 2, rows: 4, draw: (w, h) => `M${w * 0.25} 0v${h}M${w * 0.75} 0v${h}` },
@@ -47,8 +52,7 @@ const table: Readonly<
 };
 
 /** The fabric as its other side shows it. */
-export const turnedOver = (fabric: FabricName): FabricName =>
-  fabric === 'stocking' ? 'reverse stocking' : fabric === 'reverse stocking' ? 'stocking' : fabric;
+export const turnedOver = (fabric: FabricName): FabricName => table[fabric].behind ?? fabric;
 
 /**
  * The tile of a fabric. Where a stitch would be too small to see, a tile stands for a whole number of them in both

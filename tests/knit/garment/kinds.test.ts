@@ -35,9 +35,10 @@ const elsewhere: Readonly<Record<string, readonly [places: number, meaning: stri
   'src/knit/pattern/follow/build/fabric.ts': [1, "'knit for 5 cm' goes on in the text's stocking stitch"],
   'src/knit/pattern/follow/build/make-row.ts': [1, "the text's stocking stitch is purled on the wrong side"],
   'src/knit/pattern/follow/even.ts': [
-    2,
+    1,
     "'beg with a k row' chooses between stocking stitch and its reverse",
   ],
+  'src/knit/pattern/say/rounds.ts': [1, 'a round of knitting, no shape'],
   'src/screens/draft/swatches.tsx': [1, 'yarn is sorted by its count in stocking stitch'],
 };
 

@@ -1,8 +1,8 @@
 import { type Fault, fault } from '../../fault.ts';
 import type { Build } from './build/build.ts';
-import { MOST_STITCHES } from './build/make-row.ts';
 import { isDone, newPart, newPiece, setMark } from './build/part.ts';
 import { nameless, pieceCalled, pieceInHand, startPending } from './build/piece-in-hand.ts';
+import { MOST_STITCHES } from './build/push-row.ts';
 
 export function doCastOn(build: Build, stitches: number): Fault | undefined {
   const live = Math.min(stitches, MOST_STITCHES);

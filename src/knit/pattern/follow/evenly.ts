@@ -1,7 +1,8 @@
 import type { Fault } from '../../fault.ts';
 import type { Statement } from '../say/statement.ts';
 import type { Build, PartBuild } from './build/build.ts';
-import { makeSpreadRow, takeBack } from './build/make-row.ts';
+import { makeSpreadRow } from './build/make-row.ts';
+import { takeBack } from './build/push-row.ts';
 import { plainWork } from './build/spell.ts';
 
 /** 'inc 6 sts evenly across next row', '… in last row of rib'. */

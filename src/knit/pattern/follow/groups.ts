@@ -12,8 +12,8 @@ import {
 } from './build/build.ts';
 import { countDiffers } from './build/compare.ts';
 import { edgeFinder } from './build/edge.ts';
-import { MOST_ROWS } from './build/make-row.ts';
 import { markOf, setMark } from './build/part.ts';
+import { MOST_ROWS } from './build/push-row.ts';
 import { row } from './build/run-rows.ts';
 
 type Groups = Extract<Statement, { is: 'groups' }>;

@@ -1,9 +1,9 @@
 import { type Fault, fault } from '../../fault.ts';
 import type { Statement } from '../say/statement.ts';
 import type { Build } from './build/build.ts';
-import { MOST_STITCHES } from './build/make-row.ts';
 import { isDone, newPart, newPiece, setMark } from './build/part.ts';
 import { pieceCalled, startPending } from './build/piece-in-hand.ts';
+import { MOST_STITCHES } from './build/push-row.ts';
 
 export function doPickUp(build: Build, said: Extract<Statement, { is: 'pick up' }>): Fault | undefined {
   build.defining = undefined;

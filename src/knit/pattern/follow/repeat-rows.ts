@@ -4,7 +4,8 @@ import type { Statement } from '../say/statement.ts';
 import type { Build, MadeRow, PartBuild, PieceBuild } from './build/build.ts';
 import { rememberFaces, rowsBetween, simplify } from './build/cycle.ts';
 import { makeFabricRow } from './build/fabric-row.ts';
-import { MOST_ROWS, makeWrittenRow } from './build/make-row.ts';
+import { makeWrittenRow } from './build/make-row.ts';
+import { MOST_ROWS } from './build/push-row.ts';
 import { targetOf } from './build/target.ts';
 import { flushCycle } from './row.ts';
 

@@ -2,7 +2,7 @@ import { type Fault, fault } from '../../fault.ts';
 import type { Side } from '../../row/step.ts';
 import type { Said, Statement } from '../say/statement.ts';
 import { type Build, nextSide, type PartBuild, type PieceBuild } from './build/build.ts';
-import { MOST_ROWS } from './build/make-row.ts';
+import { MOST_ROWS } from './build/push-row.ts';
 import { wantSide } from './build/want-side.ts';
 import { writtenRow } from './build/written-row.ts';
 

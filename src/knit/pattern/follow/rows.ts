@@ -2,7 +2,8 @@ import type { Fault } from '../../fault.ts';
 import type { Statement } from '../say/statement.ts';
 import type { Build, PartBuild } from './build/build.ts';
 import { knownFabric } from './build/fabric.ts';
-import { MOST_ROWS, makeWrittenRow } from './build/make-row.ts';
+import { makeWrittenRow } from './build/make-row.ts';
+import { MOST_ROWS } from './build/push-row.ts';
 import { backgroundEdits, settleBackground } from './build/run-rows.ts';
 
 export const doRows = (

@@ -1,6 +1,6 @@
 import type { Fault } from '../../../fault.ts';
 import type { Build, PartBuild } from './build.ts';
-import { pushRow } from './make-row.ts';
+import { pushRow } from './push-row.ts';
 
 export function bindOffAll(build: Build, part: PartBuild): Fault | undefined {
   const wrong = pushRow(build, part, [{ work: 'bo', until: { left: 0 } }], {

@@ -18,8 +18,9 @@ import {
 } from './build.ts';
 import { makeFabricRow } from './fabric-row.ts';
 import { gapOf } from './gap.ts';
-import { makeOwnRow, makeSpreadRow, makeWrittenRow, pushRow } from './make-row.ts';
+import { makeOwnRow, makeSpreadRow, makeWrittenRow } from './make-row.ts';
 import { neckOf } from './part.ts';
+import { pushRow } from './push-row.ts';
 import { row } from './run-rows.ts';
 import { plainWork } from './spell.ts';
 

@@ -4,7 +4,8 @@ import type { Side, Step } from '../../../row/step.ts';
 import { runOf, stitchOf, takenAndMade } from '../../../row/stitches-of-steps.ts';
 import { type StitchName, stitches } from '../../../stitch.ts';
 import { type Build, type Edit, nextSide, type PartBuild } from './build.ts';
-import { type Kind, makeWrittenRow, pushRow } from './make-row.ts';
+import { makeWrittenRow } from './make-row.ts';
+import { type Kind, pushRow } from './push-row.ts';
 import { spellFabric } from './spell.ts';
 
 /** A row of the fabric on the needle, with what happens at its edges. */

@@ -1,7 +1,7 @@
 import type { Fault } from '../../../fault.ts';
 import type { Build, Edit, MadeRow, PartBuild, Track } from './build.ts';
 import { makeFabricRow } from './fabric-row.ts';
-import { MOST_ROWS } from './make-row.ts';
+import { MOST_ROWS } from './push-row.ts';
 import { nextEdits, settleTrack } from './track.ts';
 
 /** The shaping that goes on beside: its edits on the next row. */

@@ -1,8 +1,8 @@
 import { otherSide, type Side } from '../../../row/step.ts';
 import type { EndEdge, From, MarkName, PieceSaid, Place, Until } from '../../say/statement.ts';
 import { type Build, nextSide, otherEdge, type PartBuild, type PieceBuild, type Stretch } from './build.ts';
-import { rowHeight } from './make-row.ts';
 import { markOf, neckOf } from './part.ts';
+import { rowHeight } from './push-row.ts';
 
 /** How many rows a stretch has, and what she has to know where it ends by a measure. */
 export interface Target {

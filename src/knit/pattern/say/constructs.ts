@@ -1,0 +1,91 @@
+import type { Cursor } from '../../row/read/cursor.ts';
+import { readAsFor } from './as-for.ts';
+import { readAtTheSameTime } from './at-the-same-time.ts';
+import { readBindOff } from './bind-off.ts';
+import { readCastOn } from './cast-on.ts';
+import { readChange } from './change.ts';
+import { readEnding } from './ending.ts';
+import { readEven } from './even.ts';
+import { readGroups } from './groups.ts';
+import { readHold } from './hold.ts';
+import { readNamedRows } from './named-rows.ts';
+import { readNeedle } from './needle.ts';
+import { readNextSide } from './next-side.ts';
+import { readNote, readPassing } from './note.ts';
+import { readOtherSide } from './other-side.ts';
+import { readPickUp, seesPickUp } from './pick-up.ts';
+import { readRejoin } from './rejoin.ts';
+import { readRepeatNamed } from './repeat-named.ts';
+import { readRepeatRows, readRowsAgain } from './repeat-rows.ts';
+import { readRows } from './rows.ts';
+import { readElidedShape, readShape } from './shape.ts';
+import { readStars } from './stars.ts';
+import { readStated } from './stated.ts';
+import type { Said, Statement } from './statement.ts';
+import { readTurn } from './turn.ts';
+import { readWhen } from './when.ts';
+import { readWorkOn } from './work-on.ts';
+
+function readElided(c: Cursor, said: readonly Said[]): Statement | undefined {
+  const last = said.at(-1)?.statement;
+  return last?.is === 'shape' ? readElidedShape(c, Math.sign(last.change)) : undefined;
+}
+
+type Construct = (c: Cursor, said: readonly Said[]) => Statement | undefined;
+
+/**
+ * Everything but rows spelled out, in the order in which it is tried: the first that makes something of the text has it.
+ * Where two read the same words the first of them has the reason; the others may stand anywhere.
+ */
+const CONSTRUCTS: readonly Construct[] = [
+  // '(24 sts)' would be a group of stitches in a row
+  readStated,
+  readAtTheSameTime,
+  // 'these 2 rows form rib' would be a note
+  readNamedRows,
+  // 'when piece measures 10 cm, …' would be a note
+  readWhen,
+  // 'join shoulder seams' would rejoin the yarn, and 'stitch together' be worked in a fabric
+  readNote,
+  // 'with 4 mm needles, pick up …' would be picked up, and 'with larger needles' passed over, the needle unsaid
+  readNeedle,
+  // 'change to st st' would be talk, and with 'needles' behind it a fabric
+  readChange,
+  // 'cast on 5 sts' would be a group at an edge
+  readCastOn,
+  readRepeatNamed,
+  // 'k 1 row' would be a stitch in a row
+  readRows,
+  readRowsAgain,
+  (c, said) => readRepeatRows(c, said.at(-1)?.statement.is === 'repeat rows'),
+  readElided,
+  readGroups,
+  readBindOff,
+  readShape,
+  // 'complete to match first side' would be worked as for a piece called 'first'
+  readOtherSide,
+  readAsFor,
+  // 'with RS facing, pick up …' would be passed over up to the comma
+  (c) => (seesPickUp(c) ? readPickUp(c) : undefined),
+  // 'with RS facing, rejoin yarn …' too
+  readRejoin,
+  readWorkOn,
+  readHold,
+  readTurn,
+  // 'in st st, …' would be passed over as a yarn
+  readEven,
+  readEnding,
+  readStars,
+  readNextSide,
+  // what is left to be passed over
+  readPassing,
+];
+
+/** One statement that is no row spelled out; nothing is taken where there is none. */
+export function readSimple(c: Cursor, said: readonly Said[]): Statement | undefined {
+  for (const read of CONSTRUCTS) {
+    const statement = read(c, said);
+    if (statement) return statement;
+  }
+  return undefined;
+}
