@@ -191,3 +191,11 @@ describe('a file', () => {
     expect(refused({ format: 'ridgeline-backup', version: 99 })).toEqual(['backup-newer', { version: 99 }]);
   });
 });
+
+describe('a file that is too long', () => {
+  it('is refused with its length and the most, in millions of characters begun', () => {
+    expect(readBackup(' '.repeat(400_000_001))).toMatchObject({
+      faults: [{ code: 'backup-too-large', figures: { sizeMillions: 401, mostMillions: 400 } }],
+    });
+  });
+});
