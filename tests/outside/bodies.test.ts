@@ -163,6 +163,32 @@ describe('yarn weights', () => {
     }
   });
 
+  // the Craft Yarn Council's Standard Yarn Weight System; below 6 and the names of 0 from memory
+  it('each weight has its name and its stitches to 4 inches; finer than lace is none', () => {
+    const all = Array.from({ length: 45 }, (_, stitches) => stitches);
+    const ranges: Record<string, number[]> = {};
+    for (const stitches of all)
+      for (const { weight, name } of yarnWeights(stitches)) {
+        const range = (ranges[`${weight} ${name}`] ??= [stitches, stitches]);
+        range[1] = stitches;
+      }
+    expect(ranges).toEqual({
+      '0 lace': [33, 40],
+      '1 super fine': [27, 32],
+      '2 fine': [23, 26],
+      '3 light': [21, 24],
+      '4 medium': [16, 20],
+      '5 bulky': [12, 15],
+      '6 super bulky': [7, 11],
+      '7 jumbo': [1, 6],
+    });
+    expect([yarnWeights(20.4), yarnWeights(20.5), yarnWeights(40.5)].map((of) => of[0]?.name)).toEqual([
+      'medium',
+      'light',
+      undefined,
+    ]);
+  });
+
   // Craft Yarn Council, Standard Yarn Weight System: 0 to 2 in its guide to yarn weights, 3 to 7 in the chart as
   // 222handspun.com has it; the least needle of 6 from memory
   it('has the chart’s stitches and needles; the thickest has no largest needle', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Design } from '../../../src/knit/garment/design.ts';
+import { capFor, halfCapMm, knitCap, LEAST_PAIRS, toleranceMm } from '../../../src/knit/garment/cap.ts';
 import { shoulderEndFacts, shoulderFacts } from '../../../src/knit/garment/kinds/shoulders.ts';
 import { withRoomForShaping } from '../../../src/knit/garment/narrow-rows.ts';
 import { type Neck, withOpening } from '../../../src/knit/garment/neck.ts';
@@ -7,7 +8,7 @@ import { withHeadThrough } from '../../../src/knit/garment/neck-for-head.ts';
 import { holdsShoulders, withHeldShoulders, withShortRows } from '../../../src/knit/garment/short-rows.ts';
 import type { PartRecipe, Recipe, Section, Shaping } from '../../../src/knit/piece/recipe.ts';
 import { off, part, section, slant } from '../making-up/by-hand.ts';
-import { even } from './spelled.ts';
+import { drafted, even, recipeSaid } from './spelled.ts';
 
 /** Single steps of a draft over recipes that are small enough to be reckoned in the head. */
 
@@ -215,5 +216,105 @@ describe('a neck for its head', () => {
     const big = made({ body: { ...baby, chest: 600, head: 700 } });
     expect(big.widthMm).toBe(Math.floor(0.62 * 190));
     expect(big.opening).toBe('back');
+  });
+});
+
+describe('a cuff that is reached from above, 80 stitches to 42', () => {
+  const topDown = (lengthMm: number) => {
+    const sleeve = { ...even.sleeve, direction: 'top down', shape: 'after cuff', lengthMm } as const;
+    const ease = { ...even.ease, wrist: 60, upperArm: 0 };
+    const { recipes } = drafted({ armhole: 'drop', ease, sleeve });
+    return recipes.filter(({ role }) => role === 'sleeve').flatMap(recipeSaid)[1];
+  };
+
+  // 40 mm of cuff are 10 rows of 4 mm; so are the rows above it
+  it('has its change of count in the two rows above it, where there are more than four', () => {
+    expect(topDown(64)).toBe(
+      'Sleeve = 80; sleeve 4 stocking 4; sleeve 2 stocking 4, -38 across 1; cuff 10 rib 2x2 3; bind off',
+    );
+    expect(topDown(72)).toContain('sleeve 6 stocking 4; sleeve 2 stocking 4, -38 across 1; cuff 10');
+  });
+
+  it('in its own first row, where there are four', () => {
+    expect(topDown(56)).toBe('Sleeve = 80; sleeve 4 stocking 4; cuff 10 rib 2x2 3, -38 across 1; bind off');
+  });
+});
+
+describe('a figure in a warning', () => {
+  it('is the nearest whole millimetre: 29 pairs of rows at 27 to 100 mm are 214.8', () => {
+    const { warnings } = drafted({
+      gauges: { ...even.gauges, stocking: { stitches: 20, rows: 27 } },
+      body: { ...even.body, armholeDepth: 195 },
+      ease: { ...even.ease, upperArm: 130 },
+    });
+    // 280 and 130 mm are 82 stitches of 5 mm
+    expect(warnings).toMatchObject([
+      { code: 'cap out of proportion', figures: { depthMm: 215, widthMm: 410 }, overruled: false },
+    ]);
+  });
+});
+
+describe('a cap of 60 stitches, 3 bound off at each underarm, to 16, 5 mm a stitch and 8 mm a pair of rows', () => {
+  const wish = {
+    gauge: { stitches: 20, rows: 25 },
+    wide: 60,
+    step: 3,
+    top: 16,
+    isTopDown: false,
+    endsSquare: false,
+  };
+
+  it('binds off, stands upright for one pair of rows, and ends level at its height', () => {
+    const { curve, knitted } = knitCap(wish, 15);
+    expect(curve.slice(0, 2)).toEqual([
+      [
+        [150, 0],
+        [135, 0],
+      ],
+      [
+        [135, 0],
+        [135, 8],
+      ],
+    ]);
+    expect(curve[2]?.[0]).toEqual([135, 8]);
+    expect(curve.at(-1)).toEqual([
+      [40, 120],
+      [0, 120],
+    ]);
+    expect(knitted.at).toHaveLength(15);
+    expect(knitted.at[0]).toBe(27);
+    expect(knitted.steps[0]).toEqual({ pair: 0, by: -3, as: 'group' });
+  });
+
+  it('is sewn to what is a row and a stitch off, and has three pairs of rows at least', () => {
+    expect(toleranceMm(wish.gauge)).toBe(9);
+    expect(LEAST_PAIRS).toBe(3);
+  });
+
+  it('fits an upright armhole of 20 pairs of rows by its edge, with the ease in the hundred', () => {
+    const armhole = {
+      name: 'armhole',
+      from: 0,
+      gauge: wish.gauge,
+      at: Array.from({ length: 20 }, () => 34),
+      steps: [],
+      worst: { stitches: 0, pair: 0 },
+      curve: [
+        [
+          [170, 0],
+          [170, 160],
+        ],
+      ],
+    } as const;
+    for (const ease of [0, 5, 10]) {
+      const cap = capFor(wish, armhole, ease);
+      expect(cap?.offMm).toBeLessThan(0.01);
+      // what the stairs of the cap measure is within what may be sewn together of 160 mm and its ease
+      expect(Math.abs(halfCapMm(wish, cap?.pairs ?? 0) - 1.6 * (100 + ease)), `${ease}`).toBeLessThan(9);
+    }
+    // no wider at its foot than at its top, or flat and still longer than the armhole
+    expect(capFor({ ...wish, top: 54 }, armhole, 0)).toBeUndefined();
+    expect(capFor({ ...wish, top: 53 }, armhole, 0)).toBeDefined();
+    expect(capFor({ ...wish, wide: 90 }, armhole, 0)).toBeUndefined();
   });
 });

@@ -13,7 +13,7 @@ const WORDS: Readonly<Record<string, string>> = {
   increasing: 'incing incring',
   decreasing: 'decing decring',
   tog: 'together togs tg', // several stitches worked as one
-  yo: 'yos yon yrn yfrn yfwd yf yfd wf wfd wrn won ytf yfon yo’s', // the yarn laid over the needle
+  yo: 'yos yon yrn yfrn yfwd yf yfd wf wfd wrn won ytf yfon', // the yarn laid over the needle
   psso: 'pssso', // the slipped stitch passed over
   kwise: 'knitwise kw', // the needle put in as for a knit stitch
   pwise: 'purlwise pw',

@@ -38,6 +38,87 @@ describe('the vocabulary', () => {
   });
 });
 
+/*
+ * One word, in full and abbreviated, of one and of many, US and UK. The first block is of the Craft Yarn Council's list
+ * of knit abbreviations (from memory), the others are common practice, no published source.
+ */
+const alike = [
+  'k knit|p purl|sl slip|inc increase increases|dec decrease decreases|tog together|rep repeat|foll following follows',
+  'rem remaining|alt alternate|beg beginning|cont continue|approx approximately|fwd forward|bet between|patt pat pattern',
+  'st stitch|sts stitches|rnd round|rnds rounds|kwise knitwise|pwise purlwise|cm centimetres centimeters|mm millimeters',
+  'm marker|yo yon yrn yfwd|dbl double|rev reverse',
+  // many and one
+  'armhole armholes|underarm underarms|shoulder shoulders|seam seams|edge edges|loop loops|needle needles ndls',
+  'holder holders|marker markers|ball balls|ridge ridges|pats patterns|time times|remain remains|inch inches ins "',
+  // the UK and the US
+  'center centre|stocking stockinette|moss seed|gauge tension',
+  // as it is written in passing
+  'bind binding|cast casting|pick picking|place placing|leave leaving|turn turning|rib ribbing|est established',
+  'increasing incing|decreasing decing|through thru|until till|and &|x ×|garter gar|gst gtst|measures meas|psso pssso',
+].flatMap((line) => line.split('|').map((group) => group.split(' ')));
+
+describe('one word', () => {
+  it.each(alike.filter(([first]) => first !== 'm'))('%s is %s, however it is spelled', (...spellings) => {
+    expect(new Set(spellings.map(wordOf)).size, spellings.join()).toBe(1);
+  });
+
+  it('is not another', () => {
+    const words = alike.map(([first = '']) => wordOf(first));
+    expect(new Set(words).size).toBe(alike.length);
+  });
+
+  it('of a number is the number', () => {
+    const words =
+      'one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty';
+    expect(lex(words).map(({ kind, value }) => [kind, value])).toEqual(
+      words.split(' ').map((_, i) => ['number', i + 1]),
+    );
+  });
+});
+
+/** Whether the full stop is read as a mark of its own. */
+const stops = (text: string): boolean => lex(text).some(({ text: mark }) => mark === '.');
+
+/* Abbreviations are written with a full stop in older books, common practice, no published source. */
+describe('a full stop behind', () => {
+  it.each(
+    (
+      'st sts rep beg foll rem inc dec alt tog approx patt cont k p sl rnd wl fwd ins cm cms mm tbl psso opp meas rh lh ' +
+      'rs ws yds oz yo yrn cn dpn cc pcs wyif wyib bo co nec ctr skp ssk col med sz gar stocking ss gst incr decr'
+    ).split(' '),
+  )('%s ends no sentence, unless a capital follows', (short) => {
+    expect(stops(`${short}. until`)).toBe(false);
+    expect(stops(`${short}. Until`)).toBe(true);
+    expect(stops(`${short}.`)).toBe(true);
+    expect(stops(`${short}.,`)).toBe(false);
+  });
+
+  it.each(['wibble', 'end', 'knit', 'row', 'needle', 'work'])('%s ends one', (word) => {
+    expect(stops(`${word}. until`)).toBe(true);
+  });
+
+  it.each('no sl inc dec foll rem approx cont rep beg alt ea rnd size next yo k p'.split(' '))(
+    '%s goes on with a number',
+    (short) => {
+      const isShort = !['size', 'next'].includes(short);
+      expect(stops(`${short}. 5`)).toBe(!isShort);
+    },
+  );
+
+  it.each(['sts', 'tog', 'tbl', 'psso', 'ssk', 'cm'])('%s does not: a count begins a sentence', (short) => {
+    expect(stops(`${short}. 5`)).toBe(true);
+    expect(stops(`${short}.5`)).toBe(false);
+  });
+
+  it('a stitch is one, in ‘st. st’, whatever follows', () => {
+    expect(stops('St. St for 5 cm')).toBe(false);
+    expect(stops('st.    st for 5 cm')).toBe(false);
+    expect(stops('st. Stop')).toBe(true);
+    // no abbreviation stands apart from its full stop
+    expect(stops('st . until')).toBe(true);
+  });
+});
+
 describe('an attempt', () => {
   it('that makes nothing of the text takes nothing of it', () => {
     const c = cursorOver(lex('bind off all'));
