@@ -177,4 +177,11 @@ export const equivalents: readonly Equivalent[] = [
     after: '/=+/',
     why: 'base64 has that sign at its end only',
   },
+  {
+    file: 'src/knit/row/read/plain.ts',
+    line: 'const after = c.at + 1 < c.end ? c.tokens[c.at + 1] : undefined;',
+    before: '<',
+    after: '<=',
+    why: 'it only spares a further look, which reads the same',
+  },
 ];

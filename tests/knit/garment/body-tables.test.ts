@@ -10,9 +10,7 @@ const column = (table: BodyTable, name: Inches): readonly number[] =>
 
 /** How far each figure but the first and the last lies beside the middle of its two neighbours. */
 const bends = (figures: readonly number[]): readonly number[] =>
-  figures
-    .slice(1, -1)
-    .map((figure, i) => Math.abs(figure - ((figures[i] ?? 0) + (figures[i + 2] ?? 0)) / 2));
+  figures.slice(1, -1).map((figure, i) => Math.abs(figure - ((figures[i] ?? 0) + (figures[i + 2] ?? 0)) / 2));
 
 /* What tests/outside/bodies.test.ts checks by published figures is a part of the tables; these are laws of the whole. */
 describe('a table of bodies', () => {

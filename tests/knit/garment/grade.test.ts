@@ -130,6 +130,25 @@ describe('a design in another size', () => {
     expect(moved('head')).toEqual([]);
   });
 
+  it('takes the yarn that her weighed swatch says', () => {
+    const metres = (grams: number) =>
+      grade(design, [{ size: 'M', body }], {
+        swatches: [
+          {
+            fabric: 'stocking',
+            stitches: 44,
+            widthMm: 200,
+            rows: 60,
+            heightMm: 200,
+            needle: 4,
+            weighed: { grams, stitches: 44, rows: 60 },
+          },
+        ],
+        yarns: [{ name: 'Wool', grams: 50, metres: 100 }],
+      })[0]?.metres ?? Number.NaN;
+    expect(metres(20) / metres(10)).toBeCloseTo(2, 1);
+  });
+
   it('that cannot be knitted says why, and has no pieces and no yarn', () => {
     const tiny = { ...body, crossBack: 20, chest: 40, armholeDepth: 5 };
     const [none] = grade(own, [{ size: 'none', body: tiny }]);

@@ -252,6 +252,16 @@ describe('what is unusual is said with its figures', () => {
       ['head does not pass, neckMm 230, opensMm 323, headMm 560 at neck.widthMm'],
     ],
     [
+      // at 21 stitches to 100 mm 34 are 161.9 mm: in front with 80 mm at either side, and behind; by two fifths 677.3
+      'a square neck of parts of a millimetre',
+      {
+        neck: { ...neck, shape: 'square', depthMm: 80, backDepthMm: 0 },
+        gauges: { ...gauges, stocking: { stitches: 21, rows: 25 } },
+        body: { ...body, head: 700.4 },
+      },
+      ['head does not pass, neckMm 484, opensMm 677, headMm 700 at neck.widthMm'],
+    ],
+    [
       'ease at the hip, where the hem follows it',
       { ease: { ...ease, hip: -51 }, silhouette: 'tapered' },
       ['unusual ease, easeMm -51, leastMm -50.8, mostMm 304.79999999999995 at ease.hip'],

@@ -6,6 +6,7 @@ import type { PlannedRow } from '../../../src/knit/piece/planned.ts';
 import { expandRow } from '../../../src/knit/row/expand.ts';
 import { stitches } from '../../../src/knit/stitch.ts';
 import { told } from '../../told.ts';
+import { recipeSaid } from './spelled.ts';
 
 const gauge: Gauge = { stitches: 21, rows: 28 };
 
@@ -71,4 +72,37 @@ it('mitres the neckband about the stitch picked up at the point of the V, a knit
   const before = worked.slice(0, worked.indexOf('s2kp')).reduce((sum, name) => sum + stitches[name].takes, 0);
   // one stitch of the left neck edge goes into the decrease with the centre
   expect(before).toBe(48 - 1);
+});
+
+it('is knitted in the gauge of its washed swatches, to 100 mm, on their needles', () => {
+  const { pieces, swatches = [] } = sampleGarment;
+  for (const { name, gauge: own, gauges } of pieces) {
+    const known = { ...gauges, [own?.fabric ?? '']: own };
+    for (const { fabric, stitches: counted, widthMm, rows, heightMm, needle } of swatches) {
+      const near = [(counted * 100) / widthMm, (rows * 100) / heightMm].map(Math.round);
+      expect([known[fabric]?.stitches, known[fabric]?.rows], `${name} ${fabric}`).toEqual(near);
+      if (fabric === own?.fabric) expect(own.needle).toBe(needle);
+    }
+    expect(gauges?.['rib 1x1 matched']).toEqual(gauges?.['rib 2x2']);
+  }
+});
+
+// who has begun the sample has it in hand: none of its rows changes by itself
+it('has the rows that it has always had', () => {
+  const ribbed = 'rib 18 rib 2x2 3.5';
+  const side = (from: string, edge: string, rows: number, groups: string) =>
+    `shoulder RS = 48 of Body ${from}; neck 58 stocking 4, ${edge}-1 in 1-17/2,21-53/4 inset 2; shoulder ${rows} stocking 4, bind off ${groups}; bind off`;
+  const armholes = 'stocking 4, bind off R 1:6, bind off L 2:6, RL-1 in 3-11/2 inset 2';
+  expect(sampleGarment.pieces.flatMap(recipeSaid)).toEqual([
+    'Back: back, 1',
+    `Back = 118; ${ribbed}; body 98 stocking 4; armholes 70 ${armholes}; shoulders 6 stocking 4, bind off R 1:10 3:10 5:10, bind off L 2:10 4:10 6:10; hold`,
+    'Front: front, 1',
+    `Body = 118; ${ribbed}; body 98 stocking 4; armholes 12 ${armholes}; split`,
+    `Left ${side('right', 'L', 4, 'R 1:10 3:10')}`,
+    `Right ${side('left', 'R', 5, 'L 2:10 4:10')}`,
+    'Sleeve: sleeve, 2',
+    `Sleeve = 50; ${ribbed}; sleeve 112 stocking 4, +8 across 1, RL+1 in 5-73/4,79-109/6 inset 2; top 8 stocking 4; bind off`,
+    'Neckband: neckband, 1',
+    'Neckband WS = 48 left front neck + 1 point of the V + 48 right front neck + 36 back neck; band 8 rib 1x1 matched 3.25, mitre at 48 in 2-6/2; bind off',
+  ]);
 });

@@ -78,6 +78,20 @@ describe('shoulders in short rows', () => {
     expect(narrow(3)).toEqual(expect.arrayContaining([slant('right', -1, 1), atEdge]));
   });
 
+  it('on every row, the even ones too, and both edges at once', () => {
+    const laid = (edge: 'right' | 'both', stitches: number) => {
+      const slanting = { ...slant('right', -1, 2), edge } as const;
+      const shoulder = section('shoulder', 2, turn('right', 2, stitches), slanting);
+      return withRoomForShaping(part('side', 10, [shoulder]), 0).sections[0]?.shaping.slice(1);
+    };
+    const [first] = [slant('right', -1, 2)];
+    // three for one edge, six for both
+    expect(laid('right', 7)).toEqual([first]);
+    expect(laid('right', 8)).toEqual([{ ...first, inset: 0 }]);
+    expect(laid('both', 4)).toEqual([{ ...first, edge: 'both' }]);
+    expect(laid('both', 5)).toEqual([{ ...first, edge: 'both', inset: 0 }]);
+  });
+
   it('begin with what the part before them left unworked, until a section without a turn', () => {
     const made = (first: string, asleep: number) =>
       withRoomForShaping(

@@ -1,4 +1,4 @@
-import { type Cursor, peekWord, seesOne, takeAnyPhrase, takes, takeTo } from './cursor.ts';
+import { type Cursor, isWord, peekWord, seesOne, takeAnyPhrase, takes, takeTo } from './cursor.ts';
 import { means } from './meanings.ts';
 import { END, takenBy } from './notation.ts';
 import type { Level } from './repeat.ts';
@@ -48,7 +48,7 @@ export function readSpecial(c: Cursor, level: Level): boolean {
 /** 'k across for hem', 'bind off 5 sts for underarm': what a row is for says nothing of its stitches. */
 export function skipPurpose(c: Cursor): boolean {
   let end = c.at + 1;
-  while (end < c.end && end - c.at < 7 && !/^[,.;:]$/.test(c.tokens[end]?.text ?? '')) {
+  while (end < c.end && end - c.at < 7 && !isWord(c.tokens[end], '.', ',', ';', ':')) {
     if (c.tokens[end]?.kind !== 'word') return false;
     end += 1;
   }

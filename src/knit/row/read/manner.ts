@@ -13,13 +13,14 @@ const MANNERS = [
   'tightly',
   'very loosely',
   'not too tightly',
-  'for neck|armhole|underarm|shoulder|front|back|pocket|buttonhole|thumb',
-  'for the neck|armhole|shoulder|back',
   'for back|front of neck',
   'for front neck|edge',
   'for back neck',
   'for left|right shoulder|front|armhole|underarm',
   'for 1st|first shoulder',
+  // after the longer ones, which begin with some of its words
+  'for neck|armhole|underarm|shoulder|front|back|pocket|buttonhole|thumb',
+  'for the neck|armhole|shoulder|back',
   'as if to k|p',
 ];
 

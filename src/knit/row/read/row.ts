@@ -7,6 +7,7 @@ import {
   bracketExpected,
   type Cursor,
   expected,
+  isWord,
   peek,
   peekWord,
   sees,
@@ -106,7 +107,7 @@ const isBare = (work: StitchName): boolean => work === 'k' || work === 'p' || wo
 function endsRow(c: Cursor, level: Level): boolean {
   if (level.close !== undefined || level.star >= 0) return false;
   let i = c.at;
-  while (i < c.end && /^[.,;:]$/.test(c.tokens[i]?.text ?? '')) i += 1;
+  while (i < c.end && isWord(c.tokens[i], '.', ',', ';', ':')) i += 1;
   return i >= c.end;
 }
 

@@ -113,3 +113,159 @@ describe('going on as before', () => {
     expect(read(text)).toBe('work in pattern');
   });
 });
+
+/* Every word that may stand in a place, tried there; common practice, no published source. */
+describe('several loops out of one stitch', () => {
+  it.each([
+    ['k1, p1', '(k1, p1) in next st'],
+    ['p1, k1', '(k1, p1) in next st'],
+    ['k1, yo', 'inc'],
+    ['yo, k1', 'inc'],
+    ['k2', 'inc'],
+    ['k3', 'inc 2 in next st'],
+    ['k1, yo, p1', 'inc 2 in next st'],
+    ['p1, yo, p1', 'inc 2 in next st'],
+    ['k1, p1, k1', '(k1, p1, k1) in next st'],
+    ['p1, k1, p1', '(p1, k1, p1) in next st'],
+    ['k4', 'inc 3 in next st'],
+    ['k1, p2, k1', 'inc 3 in next st'],
+    ['k1, p1, k1, p1', '(k1, p1, k1, p1) in next st'],
+    ['k5', 'inc 4 in next st'],
+    ['k1, p1, k1, p1, k1', '(k1, p1, k1, p1, k1) in next st'],
+    ['k1, yo, k1', '(k1, yo, k1) in next st'],
+    ['k1, yo, k1, yo, k1', '(k1, yo, k1, yo, k1) in next st'],
+    ['k1 tbl, p1 tbl', '(k1, p1) in next st'],
+    // six are none that has a name
+    ['k6', 'k6'],
+    ['k10', 'k10'],
+  ])('(%s) in next st', (loops, printed) => {
+    expect(read(`p2, (${loops}) in next st, p2`)).toBe(`p2, ${printed}, p2`);
+  });
+
+  it('without brackets takes what has no number before it, and nothing of another kind', () => {
+    expect(read('p2, k1, p1 in next st, k2')).toBe('p2, (k1, p1) in next st, k2');
+    expect(read('p2, k1, p1, k1 in same st, k2')).toBe('p2, (k1, p1, k1) in next st, k2');
+    expect(read('k2tog, k1, p1 in next st, k2')).toBe('k2tog, (k1, p1) in next st, k2');
+    // six loops have no name: they stand as they are
+    expect(read('k2, k1, p1, k1, p1, k1, p1 in next st, k2')).toBe('k2, k1, p1, k1, p1, k1, p1, k2');
+    expect(read('p2, *k1, p1 in next st, k2; rep from * to end')).toBe(
+      'p2, *(k1, p1) in next st, k2; repeat from * to end',
+    );
+  });
+});
+
+describe('a stitch of the row below, or in its back', () => {
+  const below = ['below', 'in row below', 'in st below', 'in the row below', 'in next st below'];
+  it.each(below)('k1 %s', (where) => {
+    expect(read(`p2, k1 ${where}, p2`)).toBe('p2, k1 below, p2');
+    expect(read(`k2, p1 ${where}, k2`)).toBe('k2, p1 below, k2');
+  });
+
+  it.each(['into', 'in'])('k %s the row below, the stitch below, the next stitch of it', (into) => {
+    for (const where of ['row below', 'st below', 'next st below', 'next st in row below'])
+      for (const the of ['', 'the '])
+        expect(read(`p2, k ${into} ${the}${where}, p2`), `${into} ${the}${where}`).toBe('p2, k1 below, p2');
+  });
+
+  it.each(['of', 'in', 'into'])('k into back %s each of several', (of) => {
+    for (const each of ['each', 'every'])
+      for (const next of ['next 3 sts', 'the next 3 sts', 'first 3 sts', 'last 3 sts', 'foll 3 sts', '3 sts'])
+        expect(read(`p2, k into back ${of} ${each} of ${next}, p2`), next).toBe('p2, [k tbl] 3 times, p2');
+    for (const one of ['next st', 'the next st', 'same st', 'the same st', 'next loop', 'st'])
+      expect(read(`p2, k into back ${of} ${one}, p2`), one).toBe('p2, k tbl, p2');
+    expect(read(`p2, inc ${of === 'of' ? 'in' : of} every st, p2`)).toBe('p2, [inc] to last 2 sts, p2');
+  });
+});
+
+describe('work that goes on as it was', () => {
+  it.each(['work', 'working', 'patt', 'rib', 'cont', 'keeping'])('%s, so far', (word) => {
+    const far = word === 'keeping' || word === 'cont' ? `${word} in patt` : word;
+    expect(read(`k2, ${far} to last 2 sts, k2`)).toBe('k2, work in pattern to last 2 sts, k2');
+    expect(read(`k2, ${far} 5 sts, k2`)).toBe('k2, work 5 sts in pattern, k2');
+  });
+
+  it.each([
+    'in patt',
+    'in rib',
+    'as set',
+    'as est',
+    'as before',
+    'even',
+    'straight',
+    'in moss st',
+    'patt correct',
+  ])('work 5 sts %s', (manner) => {
+    expect(read(`k2, work 5 sts ${manner.replace('as before', 'in patt as before')}, k2`)).toBe(
+      'k2, work 5 sts in pattern, k2',
+    );
+  });
+
+  it('a bare number is of stitches, but not of rows, rounds or lengths', () => {
+    for (const word of ['work', 'patt', 'rib'])
+      expect(read(`k2, ${word} 5, k2`)).toBe('k2, work 5 sts in pattern, k2');
+    for (const of of ['rows', 'row', 'rounds', 'more', 'cm', 'inches', 'in'])
+      expect(read(`k2, work 5 ${of}, k2`), of).toMatch(/^refused/);
+    for (const word of ['cont', 'keeping', 'as']) expect(read(`k2, ${word} 5, k2`), word).toMatch(/^refused/);
+  });
+});
+
+describe('a stitch pattern named elsewhere', () => {
+  it('may be named in eight words, no more', () => {
+    const named = (words: number) => `k2, work ${'lace '.repeat(words)}over 12 sts, k2`;
+    for (const words of [1, 2, 7, 8])
+      expect(read(named(words)), `${words}`).toBe('k2, work 12 sts in pattern, k2');
+    expect(read(named(9))).toMatch(/^refused/);
+  });
+
+  it('goes on behind a bracket that it has nothing to do with', () => {
+    expect(read('k2, [k1, p1] in patt to last 2 sts, k2')).toBe(
+      'k2, k1, p1, work in pattern to last 2 sts, k2',
+    );
+  });
+});
+
+describe('binding off', () => {
+  const manners = [
+    'loosely',
+    'in patt',
+    'in rib',
+    'in knitting',
+    'in k',
+    'in p',
+    'kwise',
+    'pwise',
+    'ribwise',
+    'firmly',
+    'tightly',
+    'very loosely',
+    'not too tightly',
+    'as if to k',
+    'as if to p',
+    'at beg of row',
+    'at start of rows',
+    'at beg of each row',
+    'for neck',
+    'for armhole',
+    'for the shoulder',
+    'for back of neck',
+    'for front neck',
+    'for back neck',
+    'for left shoulder',
+    'for first shoulder',
+    'loosely kwise',
+  ];
+  it.each(manners)('%s changes no count', (manner) => {
+    expect(read(`bind off 5 sts ${manner}, k2`)).toBe('bind off 5 sts, k2');
+    expect(read(`bind off ${manner} 5 sts, k2`)).toBe('bind off 5 sts, k2');
+    expect(read(`k2, bind off all sts ${manner}`)).toBe('k2, bind off to end');
+    expect(read(`bind off ${manner} to last 2 sts, k2`)).toBe('bind off to last 2 sts, k2');
+    expect(read(`bind off to last 2 sts ${manner}, k2`)).toBe('bind off to last 2 sts, k2');
+  });
+
+  it.each(['center', 'next', 'first', 'the next', 'these', 'last', 'middle', 'other'])(
+    'the %s five',
+    (which) => {
+      expect(read(`k2, bind off ${which} 5 sts, k2`)).toBe('k2, bind off 5 sts, k2');
+    },
+  );
+});
