@@ -184,4 +184,32 @@ export const equivalents: readonly Equivalent[] = [
     after: '<=',
     why: 'it only spares a further look, which reads the same',
   },
+  {
+    file: 'src/store/backup/aside.ts',
+    line: 'await nextTask();',
+    before: 'await nextTask();',
+    after: ';',
+    why: 'each write is a transaction of its own, between which taps are written anyway: it only lets the page draw',
+  },
+  {
+    file: 'src/store/backup/aside.ts',
+    line: 'if (weight > 0 && weight + item.weight > SLICE) {',
+    before: '>',
+    after: '>=',
+    why: 'a slice of just so much is as soon written as one of an entry less',
+  },
+  {
+    file: 'src/store/backup/stable.ts',
+    line: '[...items].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));',
+    before: '1',
+    after: '2',
+    why: 'a sort asks only for the sign',
+  },
+  {
+    file: 'src/store/shapes/check-record.ts',
+    line: 'const read = v.safeParse(shape, JSON.parse(JSON.stringify(value)), { abortEarly: true });',
+    before: 'true',
+    after: 'false',
+    why: 'only the first of the issues is told: the others are looked for in vain',
+  },
 ];

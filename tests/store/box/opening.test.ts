@@ -1,5 +1,5 @@
-import { IDBFactory } from 'fake-indexeddb';
-import { describe, expect, it } from 'vitest';
+import { IDBDatabase, IDBFactory } from 'fake-indexeddb';
+import { describe, expect, it, vi } from 'vitest';
 import type { Change } from '../../../src/store/box/changes.ts';
 import { openDoor } from '../../../src/store/box/door.ts';
 import { pause } from '../../../src/store/box/in-time.ts';
@@ -7,6 +7,7 @@ import { migrations } from '../../../src/store/box/schema.ts';
 import { openStore } from '../../../src/store/store.ts';
 import { memoryKeep } from '../beside/memory-keep.ts';
 import { codesOf, freshStore, given, nextName, scarf } from '../scenario.ts';
+import { FaultyFactory, fuse } from './faulty-factory.ts';
 
 describe('a box that two windows open for the first time at once', () => {
   it('has one device, whose letters both have', async () => {
@@ -84,5 +85,26 @@ describe('a garment that is written or deleted', () => {
     given(await store.deleteGarment('hat'));
     expect(heard).toEqual(['scarf', 'hat', 'hat', 'scarf'].map((id) => ({ kind: 'garment', id })));
     store.close();
+  });
+});
+
+describe('a box that cannot be opened', () => {
+  it('lets go of its database', async () => {
+    const sound = new IDBFactory();
+    const name = nextName();
+    const closed = vi.spyOn(IDBDatabase.prototype, 'close');
+    // there is no room for the device's letters
+    const open = (at: number) =>
+      openStore({
+        factory: () => new FaultyFactory(sound, { ...fuse(), at, lasting: true, mishap: 'has no room' }),
+        spareFactory: async () => undefined,
+        name,
+        keep: undefined,
+        pauseMs: 0,
+      });
+    const refused = await open(5);
+    expect(codesOf(refused)).toEqual(['storage-full']);
+    expect(closed).toHaveBeenCalled();
+    closed.mockRestore();
   });
 });

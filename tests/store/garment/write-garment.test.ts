@@ -77,6 +77,29 @@ describe('plans that no make was begun on', () => {
   });
 });
 
+describe('the plan that a make was begun on', () => {
+  it('stays also where its rows do not name it, as those of the first databases did not', async () => {
+    const store = await freshStore({ keep: undefined });
+    const { garment, plans } = scarf();
+    given(await store.saveGarment(garment, plans));
+    given(await nextRow(store, LONG));
+    given(
+      await store.box.door.write(['log'], async (tx) => {
+        const log = tx.objectStore('log');
+        for (const { plan: _unnamed, ...entry } of await log.getAll()) await log.put(entry);
+      }),
+    );
+    for (const rows of [40, 50])
+      given(await store.changeGarment('scarf', (was) => ({ ...was }), [planOf('scarf', 'long', rows)]));
+    expect((await planIds(store)).filter((id) => id.includes('/long/'))).toEqual([
+      planOf('scarf', 'long', 30).id,
+      planOf('scarf', 'long', 50, 3).id,
+    ]);
+    expect(given(await store.place(LONG))).toMatchObject({ rows: 1, total: 30 });
+    store.close();
+  });
+});
+
 describe('what a list shows of a garment', () => {
   it('is its pieces, its makes, and the rows of all of them', () => {
     const { garment } = scarf();
@@ -108,6 +131,20 @@ describe('a rework to another row', () => {
     const again = given(await store.rework([{ key: LONG, plan, from: 3, rows: 3 }]))[0];
     expect(again).toEqual(given(await store.place(LONG)));
     expect(given(await store.entriesOf(LONG)).filter(({ kind }) => kind === 'rework')).toHaveLength(1);
+    store.close();
+  });
+});
+
+describe('a garment that is saved a second time', () => {
+  it('as it is stored gives its places; as another it is refused, and stays', async () => {
+    const store = await freshStore({ keep: undefined });
+    const { garment, plans } = scarf();
+    const places = given(await store.saveGarment(garment, plans));
+    const stored = given(await store.garment('scarf'));
+    const again = given(await store.saveGarment(stored, plans));
+    expect(again.map(({ id }) => id).sort()).toEqual(places.map(({ id }) => id).sort());
+    expect(codesOf(await store.saveGarment({ ...stored, name: 'Hat' }, plans))).toEqual(['garment-there']);
+    expect(given(await store.garment('scarf'))).toEqual(stored);
     store.close();
   });
 });

@@ -130,6 +130,28 @@ describe('devices that change a garment without each other', () => {
     expect(begun.marks?.gone).toEqual([{ stamp: AT_2000, piece: cuff }]);
   });
 
+  it('show a piece whose second part was begun with that part, also once something else is changed', () => {
+    const [part] = long.recipe.parts;
+    const hooded = { ...long, recipe: { ...long.recipe, parts: [part, { ...part, name: 'Hood' }] } };
+    const stole = { ...long, recipe: { ...long.recipe, name: 'Stole' } };
+    const first = change(garment, { pieces: [hooded, cuff] as PieceRecord[] }, 2000, 'aa');
+    const second = change(garment, { pieces: [stole, cuff] }, 3000, 'bb');
+    const shown = (record: GarmentRecord) =>
+      record.pieces.map(({ recipe }) => [recipe.name, recipe.parts.length]);
+    const begun = uniteGarments(first, second, (piece) =>
+      piece === 'long' ? { makes: 1, parts: 2 } : undefined,
+    );
+    expect(shown(begun)).toEqual([
+      ['Scarf', 2],
+      ['Cuff', 1],
+    ]);
+    expect(shown(change(begun, { notes: 'soft' }, 4000, 'aa'))).toEqual(shown(begun));
+    expect(shown(uniteGarments(first, second, none))).toEqual([
+      ['Stole', 1],
+      ['Cuff', 1],
+    ]);
+  });
+
   it('have it begun by the earlier one and changed by the later one', () => {
     expect(uniteGarments({ ...one, createdAt: 400 }, two, none)).toMatchObject({
       createdAt: 400,
