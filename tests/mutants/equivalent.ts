@@ -212,4 +212,18 @@ export const equivalents: readonly Equivalent[] = [
     after: 'false',
     why: 'only the first of the issues is told: the others are looked for in vain',
   },
+  {
+    file: 'src/app/fresh.ts',
+    line: 'let asked = false;',
+    before: 'false',
+    after: 'true',
+    why: 'it is set where a read is asked for, before it is looked at',
+  },
+  {
+    file: 'src/app/device/wake-lock.ts',
+    line: 'for (const sign of signs) document.addEventListener(sign, stirred, { passive: true });',
+    before: 'true',
+    after: 'false',
+    why: 'it only tells the browser that it need not wait: nothing is kept from being done',
+  },
 ];

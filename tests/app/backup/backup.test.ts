@@ -1,5 +1,9 @@
 import { expect, it } from 'vitest';
-import { openFile } from '../../../src/app/backup/backup.ts';
+import { makeBackup, openFile, takeIn } from '../../../src/app/backup/backup.ts';
+import { exportAll } from '../../../src/store/backup/export.ts';
+import { given } from '../../store/scenario.ts';
+import { openApp } from '../open-app.ts';
+import '../tasks-here.ts';
 
 /** A file of so many bytes; only its beginning can be read, and reading all of it would be a mistake. */
 function fileOf(beginning: string, size: number): Blob & { wholeReads: number } {
@@ -36,4 +40,32 @@ it('a file that begins as a backup does is read whole, with a mark before its te
   const file = fileOf('\uFEFF\n {"format":"something else","version":1}', 1000);
   expect(await codeOf(file)).toBe('backup-not-ours');
   expect(file.wholeReads).toBe(1);
+});
+
+it('a file larger than any is refused before it is read, with its millions of bytes', async () => {
+  const file = fileOf('{', 500_500_001);
+  expect(await openFile(file)).toMatchObject({
+    faults: [{ code: 'backup-too-large', figures: { sizeMillions: 501, mostMillions: 500 } }],
+  });
+  expect(file.wholeReads).toBe(0);
+});
+
+it('a backup of several garments is read whole, says what either way would change, and comes in', async () => {
+  const { store, back } = await openApp();
+  given(await store.finishRow(back, 1));
+  const { text } = given(await makeBackup());
+  const all = given(await exportAll(store.box));
+  const { store: other } = await openApp();
+  const opened = await openFile(new Blob([text]));
+  if (!opened?.ok) throw new Error('not read');
+  const { backup, merge, replace } = opened.value;
+  expect(backup).toEqual({ ...all, madeAt: backup.madeAt });
+  expect([merge, replace].map((way) => JSON.stringify(way).includes('sample'))).toEqual([true, true]);
+  given(await takeIn(backup, 'replace'));
+  expect(given(await other.place(back)).rows).toBe(1);
+});
+
+it('the reading of a file can be stopped', async () => {
+  const { text } = given(await makeBackup());
+  expect(await openFile(new Blob([text]), (stop) => stop())).toBeUndefined();
 });

@@ -22,6 +22,17 @@ describe('what the hand feels', () => {
     expect(sum(each[0] ?? [])).toBeLessThan(Math.min(...each.slice(1).map(sum)));
   });
 
+  it('is in ms, on and off in turn', () => {
+    expect(Object.fromEntries(feels.map((feel) => [feel, buzzOf([feel])]))).toEqual({
+      plain: [25],
+      shaping: [70, 60, 70],
+      'before row': [30, 40, 30, 40, 30],
+      'section end': [25, 60, 180],
+      'part end': [300, 90, 300],
+    });
+    expect(buzzOf(['plain', 'plain'])).toEqual([25, 150, 25]);
+  });
+
   it('of two things is the one after the other with a pause between, longer than any within', () => {
     const both = buzzOf(['section end', 'shaping']);
     const [end, shaping] = [buzzOf(['section end']), buzzOf(['shaping'])];

@@ -9,8 +9,8 @@ import {
   partAsItStands,
 } from '../../../src/app/in-hand/before-row.ts';
 import { type GarmentView, garmentInHand, inHand } from '../../../src/app/state.ts';
+import type { Gauge } from '../../../src/knit/gauge.ts';
 import type { PlannedPart } from '../../../src/knit/piece/planned.ts';
-import type { Gauge } from '../../../src/knit/piece/recipe.ts';
 import { type MakeKey, makeKey } from '../../../src/progress/log.ts';
 import { plainPart } from '../../store/scenario.ts';
 
@@ -18,7 +18,7 @@ import { plainPart } from '../../store/scenario.ts';
 
 const KEY = makeKey({ garment: 'scarf', piece: 'long', part: 0, make: 2 });
 const part = plainPart(12);
-const gauge: Gauge = { stitches: 20, rows: 28 } as Gauge;
+const gauge: Gauge = { stitches: 20, rows: 28 };
 
 interface Hand {
   readonly make?: MakeKey;

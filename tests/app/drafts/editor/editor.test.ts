@@ -1,6 +1,7 @@
 import { IDBFactory } from 'fake-indexeddb';
 import 'fake-indexeddb/auto';
 import { beforeEach, describe, expect, it } from 'vitest';
+import { draftKey } from '../../../../src/app/drafts/editor/draft.ts';
 import { drafts, openDrafts } from '../../../../src/app/drafts/editor/drafts.ts';
 import {
   change,
@@ -157,6 +158,8 @@ describe('a new garment of which a piece is not ready', () => {
     await saveGarment();
     await openDrafts();
     expect(drafts.value.map(({ garment, isNew }) => [garment, isNew])).toEqual([[id, false]]);
+    // with the garment as it was saved: what another window changes of it from now on is told
+    expect(given(await store.settings())[draftKey(id)]).toMatchObject({ base: await saved(id) });
   });
 
   it('gets the piece with the next saving', async () => {

@@ -20,11 +20,12 @@ const stored: GarmentRecord = {
   design: { drafted: true },
 };
 
-const wish = (form: GarmentForm, begun: readonly string[] = [], old: GarmentRecord | undefined = stored) => ({
+/** Of the stored garment, or of another; `null` for one that is new. */
+const wish = (form: GarmentForm, begun: readonly string[] = [], old: GarmentRecord | null = stored) => ({
   form,
   id: 'g1',
   now: 9,
-  old,
+  old: old ?? undefined,
   begun: new Set(begun),
 });
 
@@ -87,7 +88,7 @@ describe('saving a garment that was typed', () => {
   it('nothing is saved without a name, nor without a piece that can be knitted', () => {
     const form = garmentToForm(stored);
     expect(toSave(wish({ ...form, name: ' ' }))).toBeUndefined();
-    expect(toSave(wish({ ...blankGarment, name: 'Vest' }, [], undefined))).toBeUndefined();
+    expect(toSave(wish({ ...blankGarment, name: 'Vest' }, [], null))).toBeUndefined();
   });
 
   it('what the form does not ask stays: swatches, credits, the draft it came from', () => {
@@ -116,5 +117,99 @@ describe('saving a garment that was typed', () => {
       [1, true],
       [2, true],
     ]);
+  });
+});
+
+describe('saving onto a garment that was changed meanwhile', () => {
+  const begunWith = (over: Partial<PieceForm>, recipe: object = {}) => {
+    const [first, ...others] = stored.pieces;
+    const old = {
+      ...stored,
+      pieces: [{ id: 'p0', recipe: { ...first?.recipe, ...recipe } }, ...others],
+    } as GarmentRecord;
+    const form = changePiece(garmentToForm(old), 0, (piece) => ({ ...piece, ...over }));
+    return toSave(wish(form, ['p0'], old));
+  };
+
+  it('a begun piece keeps the recipe that it was planned anew by, with the name that was typed', () => {
+    const anew = { ...pieces[0], makes: 3 } as (typeof pieces)[0];
+    const was = { ...stored, pieces: stored.pieces.map((p) => (p.id === 'p0' ? { ...p, recipe: anew } : p)) };
+    const onto = (name: string) => begunWith({ name })?.onto(was).pieces[0]?.recipe;
+    expect(onto('Rear')).toMatchObject({ name: 'Rear', makes: 3 });
+    expect(onto(' ')).toMatchObject({ name: pieces[0]?.name, makes: 3 });
+  });
+
+  it('a piece that is not begun is as it was typed, whatever stands there', () => {
+    const anew = { ...pieces[3], makes: 7 } as (typeof pieces)[0];
+    const was = { ...stored, pieces: stored.pieces.map((p) => (p.id === 'p3' ? { ...p, recipe: anew } : p)) };
+    expect(toSave(wish(garmentToForm(stored)))?.onto(was).pieces[3]?.recipe.makes).toBe(pieces[3]?.makes);
+  });
+
+  it('a begun piece takes what it is, and what its tension was measured in where nobody said', () => {
+    const gauge = { stitches: 22, rows: 30 };
+    const said = { stitches: '22', rows: '30', fabric: 'garter', needle: '4' } as const;
+    const saved = (form: Partial<PieceForm>, recipe: object) =>
+      begunWith(form, recipe)?.garment.pieces[0]?.recipe;
+    expect(saved({ role: 'front' }, {})).toMatchObject({ role: 'front' });
+    expect(saved({ gauge: said }, { gauge })?.gauge).toMatchObject({ ...gauge, fabric: 'garter' });
+    // another tension changes no row of it, nor does another fabric
+    expect(saved({ gauge: { ...said, stitches: '23' } }, { gauge })?.gauge).toEqual(gauge);
+    expect(saved({ gauge: { ...said, rows: '31' } }, { gauge })?.gauge).toEqual(gauge);
+    const known = { ...gauge, fabric: 'stocking' };
+    expect(saved({ gauge: said }, { gauge: known })?.gauge).toEqual(known);
+  });
+});
+
+describe('the yarns of a garment that is saved', () => {
+  const yarns = [
+    { name: 'Hollin', colour: 'moss', grams: 50, weight: 'DK' },
+    { name: 'Alder', grams: 100 },
+  ] as unknown as NonNullable<GarmentRecord['yarns']>;
+  const saved = (yarn: Partial<GarmentForm['yarn']>, of: typeof yarns | null = yarns) => {
+    const { yarns: _none, ...bare } = stored;
+    const old = { ...bare, ...(of && { yarns: of }) } as GarmentRecord;
+    const form = garmentToForm(old);
+    return toSave(wish({ ...form, yarn: { ...form.yarn, ...yarn } }, [], old))?.garment.yarns;
+  };
+  const blank = { name: '', fibre: '', colour: '', dyeLot: '', grams: '', metres: '', balls: '' };
+
+  it('are as stored where the fields are as they were', () => {
+    expect(saved({})).toBe(yarns);
+    expect(saved({}, null)).toBeUndefined();
+  });
+
+  it('are the first as typed, with what no field shows of it, and the others', () => {
+    expect(saved({ colour: 'sand' })).toEqual([
+      { name: 'Hollin', colour: 'sand', grams: 50, weight: 'DK' },
+      { name: 'Alder', grams: 100 },
+    ]);
+    expect(saved({ name: 'Reed', grams: '25' }, null)).toEqual([{ name: 'Reed', grams: 25 }]);
+  });
+
+  it('are the others where the first is blank, and none where there is no other', () => {
+    expect(saved(blank)).toEqual(yarns.slice(1));
+    expect(saved(blank, yarns.slice(0, 1))).toBeUndefined();
+  });
+});
+
+describe('the notes and the name of a garment that is saved', () => {
+  const noted = (notes: string | undefined, typed: string) => {
+    const { notes: _none, ...bare } = stored;
+    const old = { ...bare, ...(notes !== undefined && { notes }) } as GarmentRecord;
+    return toSave(wish({ ...garmentToForm(old), notes: typed }, [], old))?.garment.notes;
+  };
+
+  it('are to the last blank as stored where she left them so', () => {
+    expect(noted('soft \n', 'soft \n')).toBe('soft \n');
+    expect(noted(undefined, '')).toBeUndefined();
+    expect(noted('soft', 'warm ')?.trim()).toBe('warm');
+    const old = { ...stored, name: 'Wren ' };
+    expect(toSave(wish(garmentToForm(old), [], old))?.garment.name).toBe('Wren ');
+    expect(toSave(wish({ ...garmentToForm(old), name: ' Robin ' }, [], old))?.garment.name).toBe('Robin');
+  });
+
+  it('have of a new garment when it was made', () => {
+    const made = toSave(wish(garmentToForm(stored), [], null))?.garment;
+    expect(made).toMatchObject({ id: 'g1', createdAt: 9, changedAt: 9 });
   });
 });
