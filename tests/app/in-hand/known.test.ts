@@ -9,17 +9,12 @@ import { LONG, plainPart } from '../../store/scenario.ts';
 /** What the log tells of the rows on the needle; the part has 20 stitches after every row. */
 
 const part = plainPart(30);
-const known = (...entries: readonly Partial<LogEntry>[]) =>
+const known = (...entries: readonly object[]) =>
   knownFrom(
-    entries.map((entry, i) => ({
-      id: `e${i}`,
-      make: LONG,
-      seq: i + 1,
-      at: i,
-      kind: 'row',
-      row: 1,
-      ...entry,
-    })),
+    entries.map((entry, i) => {
+      const usual = { id: `e${i}`, make: LONG, seq: i + 1, at: i, kind: 'row', row: 1 };
+      return { ...usual, ...entry } as LogEntry;
+    }),
     part,
   );
 const check = (row: number, count: number) => ({ kind: 'check', row, count }) as const;
