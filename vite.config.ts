@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import { beside } from './src/build/beside.ts';
 import { chunkGroups } from './src/build/chunks.ts';
 import { head } from './src/build/head.ts';
 import { licences, licencesFile } from './src/build/licences.ts';
@@ -12,7 +13,7 @@ export default defineConfig({
   base: './',
   oxc: { jsx },
   define: { __VERSION__: JSON.stringify(version) },
-  plugins: [...head, licences, ...worker],
+  plugins: [...head, beside, licences, ...worker],
   // what is worked out beside the page: a module like the page's own, so that the same policy holds for it
   worker: { format: 'es' },
   build: {

@@ -1,10 +1,13 @@
-import { existsSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
+import { offThread } from './beside.ts';
 
 /** Files that are fetched as one. The first line that fits takes a file. */
 export interface Chunk {
   readonly name: string;
   /** all that these need before they can run; what they fetch later, on demand, is not */
   readonly neededBy?: readonly string[];
+  /** and these need as well */
+  readonly andBy?: readonly string[];
   /** these files, and all below these folders */
   readonly of?: readonly string[];
   /** but not these */
@@ -16,11 +19,23 @@ export interface Chunk {
 /** The row in hand, and the screen of a first visit: also named in the page's head (src/build/head.ts). */
 export const workbasket = 'src/screens/workbasket/workbasket-screen.tsx';
 
+const rowInHand = ['src/main.tsx', 'src/screens/knitting/knitting-screen.tsx'];
+
+/** Beside the folders of the screens: what several of them have in common. */
+const forAnyScreen = readdirSync('src/screens', { withFileTypes: true })
+  .filter((entry) => entry.isFile())
+  .map(({ name }) => `src/screens/${name}`);
+
 /** Paths below the project's folder. One that is not there stops the build: what it held would go elsewhere unseen. */
 export const chunks: readonly Chunk[] = [
+  // what the worker takes from the first script, which it must not run
+  { name: 'core', neededBy: rowInHand, andBy: [offThread] },
   // where an app on the home screen opens, and where a first visit does: one file each, not twenty
-  { name: 'row-in-hand', neededBy: ['src/main.tsx', 'src/screens/knitting/knitting-screen.tsx'] },
+  { name: 'row-in-hand', neededBy: rowInHand },
+  { name: 'fabrics', neededBy: [workbasket], andBy: [offThread] },
   { name: 'workbasket', neededBy: [workbasket] },
+  // what other screens and the worker share: it may touch nothing of a page
+  { name: 'beside', neededBy: [offThread], shared: true },
   // what several screens share is fetched once, with the first of them, instead of in crumbs
   { name: 'plan', of: ['src/knit/'], shared: true },
   // a language comes whole, but for what the first screens say: nobody waits there for all the rest
@@ -32,16 +47,25 @@ export const chunks: readonly Chunk[] = [
   { name: 'words-de', of: ['src/words/de/'] },
   {
     name: 'parts',
-    of: ['src/ui/', 'src/app/', 'src/pace/', 'src/words/'],
+    of: ['src/ui/', 'src/app/', 'src/pace/', 'src/words/', 'src/progress/', 'src/store/', ...forAnyScreen],
     but: ['src/words/en/'],
     shared: true,
+  },
+  // screens that lead to one another come together: what they say alike takes no more room
+  {
+    name: 'garment',
+    of: ['garment', 'making-up', 'yarn', 'record', 'print'].map((name) => `src/screens/${name}/`),
+  },
+  {
+    name: 'handing-on',
+    of: ['pass-on', 'backup', 'settings'].map((name) => `src/screens/${name}/`),
   },
 ];
 
 /** Paths in the list that are not there. */
 export const missingPaths = (list: readonly Chunk[]): readonly string[] =>
   list
-    .flatMap(({ neededBy = [], of = [], but = [] }) => [...neededBy, ...of, ...but])
+    .flatMap(({ neededBy = [], andBy = [], of = [], but = [] }) => [...neededBy, ...andBy, ...of, ...but])
     .filter((path) => !existsSync(path));
 
 interface ModuleGraph {
@@ -52,9 +76,12 @@ interface ModuleGraph {
 export function chunkGroups(list: readonly Chunk[] = chunks) {
   const [lost] = missingPaths(list);
   if (lost !== undefined) throw new Error(`src/build/chunks.ts names ${lost}, which is not there.`);
-  return list.map(({ name, neededBy, of = [], but = [], shared }) => ({
+  return list.map(({ name, neededBy, andBy, of = [], but = [], shared }) => ({
     name: (id: string, graph: ModuleGraph) => {
-      const fits = neededBy ? isNeeded(neededBy, id, graph) : isAt(of, id) && !isAt(but, id);
+      const needed = (by: readonly string[]) => isNeeded(by, id, graph);
+      const fits = neededBy
+        ? needed(neededBy) && (andBy === undefined || needed(andBy))
+        : isAt(of, id) && !isAt(but, id);
       return fits ? name : null;
     },
     debugName: name,

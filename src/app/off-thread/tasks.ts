@@ -8,7 +8,7 @@ import {
 import { type Restretch, restretch } from '../../knit/pattern/stretch.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
-import { byGarment } from '../../store/backup/contents.ts';
+import { byGarment } from '../../store/backup/by-garment.ts';
 import type { Backup } from '../../store/backup/document.ts';
 import { readBackup } from '../../store/backup/read.ts';
 import type { GarmentRecord, PlanRecord } from '../../store/records.ts';

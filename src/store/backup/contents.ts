@@ -3,7 +3,6 @@ import type { GarmentId } from '../../progress/log.ts';
 import type { Box } from '../box/box.ts';
 import { type StoreName, storeNames, type Tx } from '../box/schema.ts';
 import { together } from '../box/together.ts';
-import { grouped } from '../grouped.ts';
 import { makesRange } from '../place/write-log.ts';
 import type { GarmentRecord, PhotoRecord, PlaceRecord } from '../records.ts';
 import { BACKUP_FORMAT, BACKUP_VERSION, type Backup } from './document.ts';
@@ -94,17 +93,3 @@ export const headOf = (device: string, madeAt: number) =>
 
 /** As JSON would have it: what is undefined is not there. */
 const asJson = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T;
-
-/** Each garment of a backup as a backup of its own, without settings and photos, by its id. */
-export function byGarment({ format, version, madeAt, device, ...all }: Backup): Map<GarmentId, Backup> {
-  const head = { format, version, madeAt, device };
-  const plans = grouped(all.plans, (plan) => plan.garment);
-  const entries = grouped(all.entries, (entry) => entry.make.slice(0, entry.make.indexOf('/')));
-  const of = (id: GarmentId) => ({ plans: plans.get(id) ?? [], entries: entries.get(id) ?? [] });
-  return new Map(
-    all.garments.map((garment) => [
-      garment.id,
-      { ...head, garments: [garment], ...of(garment.id), settings: {}, photos: [] },
-    ]),
-  );
-}

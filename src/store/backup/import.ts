@@ -7,15 +7,8 @@ import { grouped } from '../grouped.ts';
 import { randomId } from '../ids.ts';
 import type { PhotoRecord } from '../records.ts';
 import { clearAside, isAside, layAside, writeAside } from './aside.ts';
-import {
-  backupStores,
-  byGarment,
-  markOf,
-  type OfGarment,
-  readBox,
-  readGarment,
-  type WholeBox,
-} from './contents.ts';
+import { byGarment } from './by-garment.ts';
+import { backupStores, markOf, type OfGarment, readBox, readGarment, type WholeBox } from './contents.ts';
 import type { Backup, ImportMode } from './document.ts';
 import { isOwnSetting, type WayBack } from './own-settings.ts';
 import { textToPhoto } from './photo-text.ts';

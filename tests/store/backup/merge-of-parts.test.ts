@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { LogEntry } from '../../../src/progress/log.ts';
 import { beyondUse } from '../../../src/store/backup/at-the-door.ts';
-import { byGarment, headOf, markOf } from '../../../src/store/backup/contents.ts';
+import { byGarment } from '../../../src/store/backup/by-garment.ts';
+import { headOf, markOf } from '../../../src/store/backup/contents.ts';
 import type { Backup } from '../../../src/store/backup/document.ts';
 import { importBackup } from '../../../src/store/backup/import.ts';
 import { mergeBackups, photosGone, united } from '../../../src/store/backup/merge.ts';
