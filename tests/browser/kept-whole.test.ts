@@ -50,12 +50,7 @@ async function installed() {
 
 describe('a wrong answer of the host on the first visit', () => {
   it.each([
-    [
-      'the settings',
-      '/settings-screen-',
-      '#/settings',
-      (page: Page) => page.getByRole('radio').first().waitFor(),
-    ],
+    ['the settings', '/handing-on-', '#/settings', (page: Page) => page.getByRole('radio').first().waitFor()],
     ['the reader of patterns', '/worker-', '#/read', readsPattern],
   ])(
     'for %s is not kept: the next start has all, and it works without a network',
@@ -154,8 +149,7 @@ describe('a page that cannot start', () => {
 
 it('a file that is garbled on this phone is mended before it is wanted, once a day', async () => {
   const { host, phone, page } = await installed();
-  const file =
-    precacheList(dist).find((path) => path.includes('settings-screen') && path.endsWith('.js')) ?? '';
+  const file = precacheList(dist).find((path) => path.includes('handing-on-') && path.endsWith('.js')) ?? '';
   const text = () =>
     page.evaluate(async (path) => (await caches.match(new URL(path, document.baseURI).href))?.text(), file);
   const whole = await text();
