@@ -80,7 +80,7 @@ describe('shoulders in short rows', () => {
 
   it('on every row, the even ones too, and both edges at once', () => {
     const laid = (edge: 'right' | 'both', stitches: number) => {
-      const slanting = { ...slant('right', -1, 2), edge } as const;
+      const slanting = { ...slant('right', -1, 2), edge } as Shaping;
       const shoulder = section('shoulder', 2, turn('right', 2, stitches), slanting);
       return withRoomForShaping(part('side', 10, [shoulder]), 0).sections[0]?.shaping.slice(1);
     };
