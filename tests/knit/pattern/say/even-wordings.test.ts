@@ -37,6 +37,7 @@ describe('even, in all its wordings,', () => {
       Work st st for 6 rows, beg with a p row, → even: fabric {named, name stocking}, until {rows, n 6}, firstLooks p
       Work in st st{ (k every row)| (k each row)| (k 1 row, p 1 row)| (k on RS, p on WS)| (k on right side, p on wrong side)| (k 1 row p 1 row)| (k all rows)| (k 1, p 1)} for 6 rows → even: fabric {named, name stocking}, until {rows, n 6}
       {K1, P1 in ribbing for 2 in|K1, p1 rib for 2 in|K1 and p1 in rib for 2 in} → even: fabric {rib, face kp}, until {length, mm 50.8, from here}
+      *K1, p1* {rib|in rib} for 2 in → even: fabric {rib, face kp}, until {length, mm 50.8, from here}
       K2, p2 for 4 inches → even: fabric {rib, face kkpp}, until {length, mm 101.6, from here}
       K2, p2 until piece measures 10 cm → even: fabric {rib, face kkpp}, until {length, mm 100, from start}
       Rib for 2 in → even: fabric {pattern, words rib, name rib, else rib}, until {length, mm 50.8, from here}
@@ -61,6 +62,7 @@ describe('even, in all its wordings,', () => {
 
   it.each(
     table(`
+      *K1, p1 rib for 2 in → ✗ stitch or repeat expected @9
       Cont to rib in rib → ✗ stitch or repeat expected @13
       Work in an edge in k1, p1 rib for 6 rows → ✗ stitch or repeat expected @1
       Work every row k for 6 rows → ✗ stitch or repeat expected @1
