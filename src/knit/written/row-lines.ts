@@ -11,6 +11,8 @@ export interface RowLineWords {
   readonly rows: RowWords;
   /** 'bind off' or 'cast off' */
   readonly bindOff: string;
+  /** ' loosely' where the edge goes over the head */
+  readonly how?: string;
 }
 
 /**
@@ -30,7 +32,13 @@ export function rowLines(part: PlannedPart, words: RowLineWords, needleBefore: n
       lines.push(`Change to ${row.needle} mm needles.`);
       needle = row.needle;
     }
-    const { length, times } = fromRightSide(rows, said, at);
+    const rhythm = rhythmAt(rows, said, at);
+    if (rhythm.length > 0) {
+      lines.push(rowLine(part, row, words), `Rep row ${row.n} ${rhythm.map(beatWords).join(', then ')}.`);
+      at = (rhythm.at(-1) as Beat).last + 1;
+      continue;
+    }
+    const { length, times } = fromRightSide(rows, said.slice(0, nextRhythm(rows, said, at)), at);
     for (let i = at; i < at + length; i += 1) lines.push(rowLine(part, rows[i] as PlannedRow, words));
     if (times > 1) lines.push(repeatLine(rows, at, length, times));
     at += length * times;
@@ -38,13 +46,82 @@ export function rowLines(part: PlannedPart, words: RowLineWords, needleBefore: n
   return lines;
 }
 
+/** A shaping row that comes again in a rhythm over plain rows. */
+interface Beat {
+  readonly every: number;
+  /** index of its last shaping row, and stitches after it */
+  readonly last: number;
+  readonly after: number;
+}
+
+/** Fewer rows apart, or fewer times, the rows are said sooner as they are. */
+const LEAST_APART = 4;
+const LEAST_TIMES = 2;
+
+const beatWords = ({ every, after }: Beat): string =>
+  `on every foll ${every}${every % 10 === 2 && every % 100 !== 12 ? 'nd' : 'th'} row to ${stitchCount(after)}`;
+
+/** 'Every foll 8th row to 63 sts, then every foll 6th row to 83 sts': how the shaping right side row here comes again; [] where it does not. */
+function rhythmAt(rows: readonly PlannedRow[], said: readonly string[], at: number): Beat[] {
+  const row = rows[at];
+  const before = rows[at - 1];
+  if (row?.side !== 'RS' || row.before === row.after || row.after === 0 || !before || !isPlain(before))
+    return [];
+  const beats: Beat[] = [];
+  for (let from = at; ; ) {
+    const every = nextSame(rows, said, from);
+    let last = from;
+    while (every >= LEAST_APART && nextSame(rows, said, last) === every) last += every;
+    if (last - from < LEAST_TIMES * every || every < LEAST_APART) return beats;
+    beats.push({ every, last, after: (rows[last] as PlannedRow).after });
+    from = last;
+  }
+}
+
+/** Rows from the shaping row here to the next like it, where those between are plain as the rows before; 0 where there is none. */
+function nextSame(rows: readonly PlannedRow[], said: readonly string[], at: number): number {
+  const first = rows[at] as PlannedRow;
+  let to = at + 1;
+  while (to < rows.length && isPlain(rows[to] as PlannedRow)) to += 1;
+  const next = rows[to];
+  if (next?.section !== first.section || said[to] !== said[at] || (to - at) % 2 === 1) return 0;
+  for (let i = at + 2; i < to; i += 1) if (i >= at + 3 && said[i] !== said[i - 2]) return 0;
+  return said[at + 1] === said[at - 1] && after(first) === after(next) ? to - at : 0;
+}
+
+/** What a shaping row adds. */
+const after = (row: PlannedRow): number => row.after - row.before;
+
+const isPlain = ({ steps, after: left }: PlannedRow): boolean => {
+  const [only] = steps;
+  return (
+    left > 0 &&
+    steps.length === 1 &&
+    only !== undefined &&
+    'until' in only &&
+    'work' in only &&
+    /^[kp]$/.test(only.work)
+  );
+};
+
+/** Where the next such rhythm begins behind the plain rows from here on; the end of the rows where none does. */
+function nextRhythm(rows: readonly PlannedRow[], said: readonly string[], at: number): number {
+  let to = at;
+  while (to < rows.length && isPlain(rows[to] as PlannedRow)) to += 1;
+  return rhythmAt(rows, said, to).length > 0 ? to : rows.length;
+}
+
 /** '1 st', '24 sts' */
 export const stitchCount = (count: number): string => `${count} ${count === 1 ? 'st' : 'sts'}`;
 
-function rowLine(part: PlannedPart, row: PlannedRow, { rows: words, bindOff }: RowLineWords): string {
+function rowLine(
+  part: PlannedPart,
+  row: PlannedRow,
+  { rows: words, bindOff, how = '' }: RowLineWords,
+): string {
   const fabric = part.sections[row.section]?.fabric ?? 'stocking';
   const isWhole = row.after === 0 && row.steps.length === 1;
-  if (isWhole) return `Row ${row.n} (${row.side}): ${bindOff} all sts${factsOf(fabric).boundOff}.`;
+  if (isWhole) return `Row ${row.n} (${row.side}): ${bindOff} all sts${how}${factsOf(fabric).boundOff}.`;
   const count = row.after === row.before ? '' : ` (${stitchCount(row.after)})`;
   return `Row ${row.n} (${row.side}): ${sayRow(row.steps, words)}.${count}`;
 }

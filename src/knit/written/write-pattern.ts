@@ -77,9 +77,11 @@ function pieceLines(recipe: Recipe, made: Plan, words: RowLineWords): string[] {
       ? ` (make ${recipe.makes}${recipe.mirrored ? `, the second as a mirror image${asWorn(recipe)}` : ''})`
       : '';
   const lines = [`${recipe.name.toUpperCase()}${makes}`];
+  // a neck bound off tightly does not go over the head; common practice, no published source
+  const ends = recipe.role === 'neckband' ? { ...words, how: ' loosely' } : words;
   let needle: number | undefined;
   for (const part of made.parts) {
-    lines.push(...partLines(part, made, words, needle));
+    lines.push(...partLines(part, made, ends, needle));
     needle = part.rows[part.rows.length - 1]?.needle ?? needle;
   }
   return lines;
@@ -96,6 +98,9 @@ function partLines(
   needleBefore: number | undefined,
 ): string[] {
   const fresh = !('part' in part.from);
+  // what rests unworked between two sides needs no yarn
+  if (!fresh && part.rows.length === 0 && part.end === 'hold')
+    return [`Place next ${stitchCount(part.start)} on a holder.`];
   const needle = fresh ? part.rows[0]?.needle : needleBefore;
   const lines = [...startLines(part, made), ...rowLines(part, words, needle)];
   if (part.end === 'hold') lines.push(`Place rem ${part.left} sts on a holder.`);

@@ -159,6 +159,55 @@ describe('a piece', () => {
     expect(lines.filter((line) => line.startsWith('Row'))).toHaveLength(5);
   });
 
+  // 'inc 1 st at each end of next and every foll 8th row to 72 sts' as leaflets have it; common practice, no published source
+  it('shapes in a rhythm: the row once, on which rows it comes again, and to how many stitches', () => {
+    const rows = [3, 7, 11, 17, 23] as const;
+    const shaping = [{ kind: 'edge', edge: 'both', by: 1, rows, inset: 1, lean: 'mirrored' } as const];
+    const sections = [section({ rows: 24, fabric: 'stocking', shaping })];
+    const lines = linesOf({ pieces: [piece({ parts: [part({ from: { castOn: 20 }, sections })] })] });
+    expect(lines.slice(4, -2)).toEqual([
+      'Row 1 (RS): knit.',
+      'Row 2 (WS): purl.',
+      'Row 3 (RS): k1, m1r, knit to last st, m1l, k1. (22 sts)',
+      'Rep row 3 on every foll 4th row to 26 sts, then on every foll 6th row to 30 sts.',
+      'Row 24 (WS): purl.',
+    ]);
+  });
+
+  // a neck that is bound off tightly does not go over the head; common practice, no published source
+  it('binds a neckband off loosely, and no other', () => {
+    const end = (role: Recipe['role'], fabric: FabricName) =>
+      linesOf({
+        pieces: [piece({ ...(role && { role }), parts: [part({ sections: [section({ fabric })] })] })],
+      }).at(-2);
+    expect(end('neckband', 'rib 1x1')).toBe('Row 5 (RS): Bind off all sts loosely in rib.');
+    expect(end('neckband', 'garter')).toBe('Row 5 (RS): Bind off all sts loosely.');
+    expect(end('front band', 'rib 1x1')).toBe('Row 5 (RS): Bind off all sts in rib.');
+    expect(end(undefined, 'garter')).toBe('Row 5 (RS): Bind off all sts.');
+  });
+
+  it('that rests a stitch between its sides says so without joining yarn', () => {
+    const side = (name: string, from: PartRecipe['from']) =>
+      part({ name, from, sections: [section({ rows: 2 })] });
+    const parts = [
+      part({ name: 'body', from: { castOn: 11 }, end: 'split' }),
+      side('right', { part: 'body', edge: 'right', stitches: 5 }),
+      part({
+        name: 'centre',
+        from: { part: 'body', edge: 'middle', stitches: 1 },
+        end: 'hold',
+        sections: [],
+      }),
+      side('left', { part: 'body', edge: 'left', stitches: 5 }),
+    ];
+    const lines = linesOf({ pieces: [piece({ parts })] });
+    expect(lines.filter((line) => /holder|rejoin/.test(line))).toEqual([
+      'Divide: work on first 5 sts only; place rem 6 sts on a holder.',
+      'Place next 1 st on a holder.',
+      'With RS facing, rejoin yarn to next 5 sts.',
+    ]);
+  });
+
   it('says a count after each row that changes it and after no other', () => {
     const shaping = [{ kind: 'across', row: 2, by: -1 } as const];
     const lines = linesOf({

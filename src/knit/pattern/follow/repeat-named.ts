@@ -1,11 +1,14 @@
 import { type Fault, fault } from '../../fault.ts';
+import { END } from '../../row/read/notation.ts';
 import { settle } from '../../row/read/settle.ts';
 import { workRow } from '../../row/work.ts';
 import type { Beat, Statement } from '../say/statement.ts';
-import type { Build, PartBuild, PieceBuild } from './build/build.ts';
+import { type Build, nextSide, type PartBuild, type PieceBuild } from './build/build.ts';
+import { rowsBetween } from './build/cycle.ts';
 import { makeWrittenRow } from './build/make-row.ts';
 import { MOST_ROWS } from './build/push-row.ts';
 import { backgroundEdits, row, settleBackground } from './build/run-rows.ts';
+import { plainWork } from './build/spell.ts';
 import { nextEdits, settleTrack } from './build/track.ts';
 import { trackOf } from './shape.ts';
 
@@ -24,7 +27,8 @@ export function doRepeatNamed(
   said: Extract<Statement, { is: 'repeat named' }>,
   stated: number | undefined,
 ): Fault | undefined {
-  const items = part.named.get(said.name);
+  const n = said.number;
+  const items = n === undefined ? part.named.get(said.name) : rowsBetween(part, n, n)[0];
   if (items === undefined) return fault('row not known', { rowName: said.name });
   const settled = settle(items, { stitches: part.live, markers: [] });
   const worked = settled.ok ? workRow(settled.value.steps, part.live) : settled;
@@ -46,11 +50,21 @@ export function doRepeatNamed(
     const due = nextEdits(track, part).length > 0;
     const wrong = due
       ? makeWrittenRow(build, part, items, 'row', backgroundEdits(build, part))
-      : row(build, part, [], 'even');
+      : between(build, part, n !== undefined);
     if (wrong) return wrong;
     if (due) settleBackground(build, part);
     settleTrack(track, part);
     rows += 1;
   }
   return undefined;
+}
+
+/** A row between: as the last one of its side was, where the text tells of numbered rows; else the fabric on the needle. */
+function between(build: Build, part: PartBuild, asBefore: boolean): Fault | undefined {
+  const side = nextSide(part);
+  const last = asBefore ? part.rows.slice(-2).find((one) => one.side === side) : undefined;
+  const work = last && plainWork(last, side);
+  return work
+    ? makeWrittenRow(build, part, [{ is: 'stitches to', work, goal: END }], 'even')
+    : row(build, part, [], 'even');
 }

@@ -1,4 +1,5 @@
 import { type Fault, fault } from '../../fault.ts';
+import type { Item } from '../../row/read/notation.ts';
 import type { Side } from '../../row/step.ts';
 import type { Said, Statement } from '../say/statement.ts';
 import { doAsFor } from './as-for.ts';
@@ -106,8 +107,10 @@ function doRowOrDefine(
 }
 
 /** A row that casts on over the gap closes a buttonhole; any other row parts the stitches there. */
-const castsOn = (statement: Extract<Statement, { is: 'row' }>): boolean =>
-  statement.items.some((item) => item.is === 'stitches' && item.work === 'co');
+const castsOn = (statement: Extract<Statement, { is: 'row' }>): boolean => statement.items.some(isCastOn);
+
+const isCastOn = (item: Item): boolean =>
+  'items' in item ? item.items.some(isCastOn) : item.is === 'stitches' && item.work === 'co';
 
 function readyFor(build: Build, piece: PieceBuild, part: PartBuild, closes: boolean): PartBuild {
   if (part.gap === undefined) return part;
@@ -165,7 +168,8 @@ function doOnNeedle(build: Build, said: Said, statement: OnNeedle): Fault | unde
       (statement.is === 'even' && statement.until === undefined)
     )
       return undefined;
-    if (statement.is === 'hold' && part?.end !== undefined) return holdOfResting(build, piece, statement);
+    if (statement.is === 'hold' && (part?.end !== undefined || piece.resting.length > 0))
+      return holdOfResting(build, piece, statement);
     if (piece.resting.length > 0 && statement.is !== 'hold') {
       doRejoin(build, piece, { is: 'rejoin' });
       return doOnNeedle(build, said, statement);

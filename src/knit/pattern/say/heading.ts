@@ -49,6 +49,8 @@ function afterDash(c: Cursor, at: number): number {
 function headingEnd(c: Cursor, aloneOnLine: boolean): number | undefined {
   let at = c.at;
   while (at < c.end && at - c.at < 12) {
+    at = afterMakes(c, at);
+    if (at >= c.end) break;
     const text = c.tokens[at]?.text ?? '';
     if (text === ':') return at > c.at ? at : undefined;
     if (text === ';') return undefined;
@@ -57,6 +59,16 @@ function headingEnd(c: Cursor, aloneOnLine: boolean): number | undefined {
   const capitals = c.tokens.slice(c.at, c.end).every(({ capital }) => capital);
   return at === c.end && (aloneOnLine || capitals) ? at : undefined;
 }
+
+/** Behind '(make 2, the second as a mirror image: first the left front)': whatever else its brackets say of the makes. */
+function afterMakes(c: Cursor, at: number): number {
+  if (!sayHowMany(c.tokens.slice(at, at + 3))) return at;
+  const close = c.tokens.findIndex((token, i) => i > at && token.text === ')');
+  return close > 0 && close < c.end ? close + 1 : at;
+}
+
+const sayHowMany = ([open, make, n]: readonly Token[]): boolean =>
+  open?.text === '(' && means(make?.text, 'how many in a heading') && n?.kind === 'number';
 
 export function headingOf(
   tokens: readonly Token[],
@@ -132,7 +144,8 @@ function withoutMakes(tokens: readonly Token[]): { words: readonly Token[]; make
   const single = tail.some((token) => means(token.text, 'says how many'));
   if (!single && !(n && tail.length <= 3)) return { words: tokens };
   // 'FRONT Work as for Back until …' is more than how many
-  if (tail.length > 8 || (open <= 0 && n === undefined && !both)) return { words: tokens };
+  const long = tail.length > 8 && !(sayHowMany(tail) && tail.at(-1)?.text === ')');
+  if (long || (open <= 0 && n === undefined && !both)) return { words: tokens };
   const makes = n?.value ?? (both ? 2 : undefined);
   return {
     words: tokens.slice(0, from),

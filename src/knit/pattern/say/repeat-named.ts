@@ -1,14 +1,25 @@
-import { attempt, type Cursor, peek, peekWord, takePhrase, takes } from '../../row/read/cursor.ts';
+import {
+  attempt,
+  type Cursor,
+  peek,
+  peekWord,
+  sees,
+  takeNumber,
+  takePhrase,
+  takes,
+} from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
 import { rowName } from './label.ts';
 import { readBeats } from './phrase/beats.ts';
 import type { Statement } from './statement.ts';
 
-/** 'rep dec row every other row 3 times more', 'work inc row every 6th row until there are 60 sts'. */
+/** 'rep dec row every other row 3 times more', 'work inc row every 6th row until there are 60 sts', 'rep row 27 on every foll 8th row'. */
 export const readRepeatNamed = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     if (takes(c, 'rep', 'work', 'working')) {
       takes(c, 'the', 'this', 'last');
+      const numbered = readNumber(c);
+      if (numbered) return numbered;
       const name = rowName(peekWord(c));
       if (peek(c)?.kind === 'word' && !means(name, 'no name of a row')) {
         c.at += 1;
@@ -19,4 +30,13 @@ export const readRepeatNamed = (c: Cursor): Statement | undefined =>
         }
       }
     }
+  });
+
+/** 'rep row 2 5 times' is the row by itself, again and again: a rhythm says on which rows. */
+const readNumber = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    const number = takes(c, 'row') ? takeNumber(c) : undefined;
+    const beats = sees(c, 'on', 'every', 'each', 'foll') ? readBeats(c) : [];
+    if (number !== undefined && beats.length > 0)
+      return { is: 'repeat named', name: String(number), number, beats };
   });

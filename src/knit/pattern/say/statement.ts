@@ -218,7 +218,13 @@ export type Statement =
   /** ', ending with a WS row' after what has its own number of rows */
   | { readonly is: 'ending'; readonly end?: Side; readonly endEdge?: EndEdge }
   /** 'rep dec row every other row 3 times more' */
-  | { readonly is: 'repeat named'; readonly name: string; readonly beats: readonly Beat[] }
+  | {
+      readonly is: 'repeat named';
+      readonly name: string;
+      /** 'rep row 27 on every foll 8th row': its name is a number that the text gave it */
+      readonly number?: number;
+      readonly beats: readonly Beat[];
+    }
   /** rows just worked get a name: 'these 2 rows form rib' */
   | { readonly is: 'named rows'; readonly name: string; readonly rows?: number };
 

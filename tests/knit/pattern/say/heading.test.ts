@@ -11,6 +11,17 @@ describe('heading, said in a pattern,', () => {
     expect(saidIn('Finishing')).toMatchObject([{ is: 'heading', talk: true, places: [] }]);
   });
 
+  it('is read with all that its brackets say of the makes', () => {
+    for (const more of [
+      '',
+      ', the second as a mirror image',
+      ', the second as a mirror image: first the left front, then the right',
+    ])
+      expect(saidIn(`FRONT (make 2${more})`)).toMatchObject([
+        { is: 'heading', piece: { name: 'front', makes: 2 } },
+      ]);
+  });
+
   it('is not read in a sentence that goes on', () => {
     expect(kindsIn('Shape armhole as for back')).toEqual(['as for']);
     expect(kindsIn('Knit 6 rows')).toEqual(['rows']);

@@ -139,7 +139,10 @@ export function split(
   const chosen = resting[kept] as Resting;
   piece.resting.unshift(...resting.filter((one) => one !== chosen));
   setMark(piece, 'neck', part);
-  return takeUp(build, piece, chosen);
+  const now = takeUp(build, piece, chosen);
+  // what a turn left in front of the next row lies in front of it still
+  if (beforeRow && keep === 0) now.unworked = part.unworked;
+  return now;
 }
 
 const NAMES = { right: 'right side', left: 'left side', middle: 'middle' } as const;

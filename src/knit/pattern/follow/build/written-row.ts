@@ -19,7 +19,7 @@ export function writtenRow(
 ): Fault | undefined {
   const only = items.length === 1 ? items[0] : undefined;
   if (only?.is === 'evenly') return makeSpreadRow(build, part, only.change, only.over, only.work);
-  const parted = partsHere(items, ahead, build);
+  const parted = partsHere(items, ahead, build, part);
   if (parted) {
     const sets = setsAtTurn(part, parted);
     if (sets)
@@ -54,6 +54,7 @@ function partsHere(
   items: readonly Item[],
   ahead: readonly Said[],
   build: Build,
+  part: PartBuild,
 ): readonly Item[] | undefined {
   const last = items.at(-1);
   if (isHeld(last) && !items.slice(0, -1).some((item) => item.is === 'turn')) return items.slice(0, -1);
@@ -61,7 +62,7 @@ function partsHere(
   if (turn < 0) return undefined;
   const held = items[turn + 1];
   if (isHeld(held)) return items.slice(0, turn);
-  const next = ahead.slice(0, 4).some(({ statement }) => {
+  const next = ofThisTurn(ahead.slice(0, 4)).some(({ statement }) => {
     return (
       statement.is === 'hold' ||
       statement.is === 'work on' ||
@@ -70,7 +71,19 @@ function partsHere(
       (statement.is === 'shape' && statement.edge === 'neck')
     );
   });
-  return next || build.heading?.divides ? items.slice(0, turn) : undefined;
+  // a side that was parted already is not parted again: its turns are short rows
+  const divides = build.heading?.divides && part.parent === undefined;
+  return next || divides ? items.slice(0, turn) : undefined;
+}
+
+/** What is said behind the next numbered row, or of sides that are counted out ('work on first 51 sts only'), parts no stitches at this turn. */
+function ofThisTurn(ahead: readonly Said[]): readonly Said[] {
+  const end = ahead.findIndex(
+    ({ statement: s }) =>
+      (s.is === 'row' && (s.label?.rows.length ?? 0) > 0) ||
+      (s.is === 'work on' && s.which !== 'these' && s.stitches !== undefined),
+  );
+  return end < 0 ? ahead : ahead.slice(0, end);
 }
 
 const isHeld = (item: Item | undefined): boolean =>
