@@ -65,8 +65,8 @@ function parse(text: string): unknown {
 }
 
 function ofOurs(json: unknown): Fault | undefined {
-  if (typeof json !== 'object' || json === null || Array.isArray(json)) return fault('backup-not-ours');
-  const { format, version } = json as Record<string, unknown>;
+  // of a number, a text or a list there is no format either
+  const { format, version } = (json ?? {}) as Record<string, unknown>;
   if (format !== BACKUP_FORMAT) return fault('backup-not-ours');
   if (typeof version !== 'number' || !Number.isSafeInteger(version) || version < 1) return damaged('version');
   return version > BACKUP_VERSION ? fault('backup-newer', { version }) : undefined;

@@ -192,6 +192,20 @@ describe('a file', () => {
   });
 });
 
+describe('a file of which the beginning is blank', () => {
+  it.each(['null', '5', '"x"', '[]', '{}'])('is none of ours where %s comes then', (json) => {
+    const read = readBackup(`${' '.repeat(2000)}${json}`);
+    expect(read).toMatchObject({ ok: false, faults: [{ code: 'backup-not-ours' }] });
+  });
+
+  it('is not of JSON where nothing comes then, or nonsense', () => {
+    for (const end of ['', '{', 'x'])
+      expect(readBackup(`${' '.repeat(2000)}${end}`)).toMatchObject({
+        faults: [{ code: 'backup-not-json' }],
+      });
+  });
+});
+
 describe('a file that is too long', () => {
   it('is refused with its length and the most, in millions of characters begun', () => {
     expect(readBackup(' '.repeat(400_000_001))).toMatchObject({

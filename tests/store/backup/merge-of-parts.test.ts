@@ -89,6 +89,36 @@ describe('makes that were begun and come back', () => {
   it('are all alike where nobody has planned a mirrored one', () => {
     const recipe = merged({ ...mirrored(1, true), notes: 'x' }, { ...garment, notes: 'y' });
     expect([recipe?.makes, recipe?.mirrored === true]).toEqual([2, false]);
+    const two = mirrored(2, true);
+    expect(merged({ ...two, notes: 'x' }, { ...two, notes: 'y' })).toMatchObject({
+      makes: 2,
+      mirrored: false,
+    });
+    // and no other piece is touched
+    const all = mergeBackups(
+      backup({ garments: [{ ...two, notes: 'x' }] as never, plans: plans as never }),
+      backup({ garments: [{ ...two, notes: 'y' }] as never, plans: plans as never }),
+    ).garments[0]?.pieces;
+    expect(all?.find(({ id }) => id === 'long')?.recipe).toEqual(long.recipe);
+    expect(all?.find(({ id }) => id === 'cuff')?.recipe.mirrored).toBe(false);
+  });
+
+  it('are mirrored only where every part has such a plan, and each piece by its own', () => {
+    const [part] = cuff.recipe.parts;
+    const two = {
+      ...mirrored(2, true),
+      pieces: [long, { ...cuff, recipe: { ...cuff.recipe, makes: 2, mirrored: true, parts: [part, part] } }],
+    } as GarmentRecord;
+    const made = (part: number, piece = 'cuff') => {
+      const plan = { ...mirror, part, piece };
+      return { ...plan, id: planIdOf(plan) };
+    };
+    const after = (...some: readonly object[]) =>
+      merged({ ...two, notes: 'x' }, { ...two, notes: 'y' }, [...plans, ...some] as never)?.mirrored;
+    expect(after(made(0), made(1))).toBe(true);
+    expect(after(made(0))).toBe(false);
+    expect(after(made(1))).toBe(false);
+    expect(after(made(0), made(1, 'long'))).toBe(false);
   });
 
   it('are mirrored where that is planned', () => {

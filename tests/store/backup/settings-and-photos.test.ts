@@ -6,7 +6,7 @@ import { takeBack } from '../../../src/store/backup/way-back.ts';
 import { addPhoto } from '../../../src/store/garment/photos.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { dot } from '../knitted-box.ts';
-import { freshStore, given, scarf } from '../scenario.ts';
+import { freshStore, given, LONG, nextRow, scarf } from '../scenario.ts';
 
 /** What a backup that is read in makes of the settings and pictures of the box, and what taking it back does. */
 
@@ -79,6 +79,27 @@ describe('pictures', () => {
     given(await importBackup(store.box, given(await exportAll(other.store.box)), 'replace'));
     given(await store.deleteGarment('scarf'));
     given(await takeBack(store.box));
+    expect(await lying(store)).toEqual([]);
+    store.close();
+    other.store.close();
+  });
+
+  it('of a garment that came and was knitted on since stay with it', async () => {
+    const store = await freshStore({ keep: undefined });
+    const other = await scarfWithPhoto('of the file');
+    given(await importBackup(store.box, given(await exportAll(other.store.box)), 'merge'));
+    given(await nextRow(store, LONG));
+    expect(given(await takeBack(store.box)).kept).toEqual(['Moorland scarf']);
+    expect(await lying(store)).toEqual([other.id]);
+    store.close();
+    other.store.close();
+  });
+
+  it('of a garment that came and was left alone go with it', async () => {
+    const store = await freshStore({ keep: undefined });
+    const other = await scarfWithPhoto('of the file');
+    given(await importBackup(store.box, given(await exportAll(other.store.box)), 'merge'));
+    expect(given(await takeBack(store.box)).kept).toEqual([]);
     expect(await lying(store)).toEqual([]);
     store.close();
     other.store.close();

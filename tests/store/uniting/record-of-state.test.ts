@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { GarmentPart, ListOrder } from '../../../src/store/records.ts';
+import type { GarmentPart, ListOrder, PieceRecord } from '../../../src/store/records.ts';
 import type { ListName } from '../../../src/store/uniting/parts.ts';
 import { recordOf } from '../../../src/store/uniting/record-of-state.ts';
 import type { GarmentState } from '../../../src/store/uniting/state.ts';
+import { scarf } from '../scenario.ts';
 
 /** A state is laid out as a record: which part comes first, which version is shown, and which stamp is said once. */
 
@@ -135,5 +136,36 @@ describe('several versions of a part', () => {
       { name: 'notes', stamp: AT(4), of: { notes: 'second' } },
     ]);
     expect(marks?.at).toBeUndefined();
+  });
+});
+
+describe('what was taken away', () => {
+  it('is told by its ids in order, whichever came first', () => {
+    const [long, cuff] = scarf().garment.pieces as [PieceRecord, PieceRecord];
+    const photo = (id: string) => [id, { stamp: AT(2), id }] as const;
+    const piece = (of: PieceRecord) => [of.id, { stamp: AT(2), piece: of }] as const;
+    for (const turn of [false, true]) {
+      const photos = [photo('b'), photo('c'), photo('a')];
+      const pieces = [piece(long), piece(cuff)];
+      const { marks } = record({
+        ...stateWith({}),
+        gone: new Map(turn ? pieces.reverse() : pieces),
+        photosGone: new Map(turn ? photos.reverse() : photos),
+      });
+      expect(marks?.photosGone?.map(({ id }) => id)).toEqual(['a', 'b', 'c']);
+      expect(marks?.gone?.map(({ piece: { id } }) => id)).toEqual(['cuff', 'long']);
+    }
+  });
+
+  it('is shown all the same where rows of it turn up, by their ids in order, and the order of its list is told', () => {
+    const [long, cuff] = scarf().garment.pieces as [PieceRecord, PieceRecord];
+    const gone = new Map([long, cuff].map((piece) => [piece.id, { stamp: AT(2), piece }] as const));
+    const { pieces, marks } = recordOf(
+      { ...stateWith({}), gone },
+      { id: 'scarf', createdAt: 1, changedAt: 2, name: 'Scarf' },
+      (id) => (id === 'cuff' || id === 'long' ? { makes: 1, parts: 1 } : undefined),
+    );
+    expect(marks?.shown).toEqual(['cuff', 'long']);
+    expect(pieces.map(({ id }) => id)).toEqual(['cuff', 'long']);
   });
 });
