@@ -1,9 +1,11 @@
 import { type Fault, fault } from '../../fault.ts';
-import type { Statement } from '../say/statement.ts';
+import type { Said, Statement } from '../say/statement.ts';
 import type { Build, PartBuild, PieceBuild, Resting } from './build/build.ts';
 import { countDiffers } from './build/compare.ts';
 import { resolveGap } from './build/gap.ts';
+import { makeOwnRow } from './build/make-row.ts';
 import { holdSet, split } from './build/part.ts';
+import { takeBack } from './build/push-row.ts';
 
 type Hold = Extract<Statement, { is: 'hold' }>;
 
@@ -32,6 +34,29 @@ export function doHold(build: Build, piece: PieceBuild, part: PartBuild, said: H
   return said.which === 'centre'
     ? holdCentre(build, piece, part, said.stitches)
     : holdSome(build, piece, part, said);
+}
+
+/**
+ * 'leave rem 21 sts on a holder. Continue on these 32 sts' behind a row that nobody understood: that row left 53. The count
+ * said is taken where the row stated none.
+ */
+export function countFromSets(
+  build: Build,
+  part: PartBuild,
+  held: number | undefined,
+  ahead: readonly Said[],
+): void {
+  const own = part.rows.at(-1)?.own;
+  const next = ahead[0]?.statement;
+  if (own === undefined || held === undefined || next?.is !== 'work on' || next.stitches === undefined)
+    return;
+  if (!part.uncounted || held + next.stitches === part.live) return;
+  const { fabric } = part;
+  const { line } = build;
+  build.line = takeBack(build, part)?.line ?? line;
+  makeOwnRow(build, part, own, held + next.stitches);
+  Object.assign(part, { fabric });
+  build.line = line;
 }
 
 /** 'slip centre 18 sts onto a holder' when the centre rests beside the side that is still to come. */

@@ -66,6 +66,7 @@ function workUnread(build: Build, part: PartBuild, one: OwnWords, note: LineNote
   }
   rememberNumber(build, part, one, after - (part.rows[first]?.before ?? after));
   part.fabric = unknownFabric;
+  part.uncounted = one.stated === undefined;
   if (one.stated === undefined) note.asksCount = true;
   else note.stated.push(one.stated);
 }

@@ -6,7 +6,7 @@ import { rememberFaces, rowsBetween, simplify } from './build/cycle.ts';
 import { makeFabricRow } from './build/fabric-row.ts';
 import { makeWrittenRow } from './build/make-row.ts';
 import { MOST_ROWS } from './build/push-row.ts';
-import { targetOf } from './build/target.ts';
+import { endingOn, targetOf } from './build/target.ts';
 import { flushCycle } from './row.ts';
 
 /** 'rep rows 1–4 until …', 'rep last 2 rows 5 times'. */
@@ -92,14 +92,17 @@ function limitOf(
   const { until } = said;
   if (until === undefined) return { rows: 0 };
   if (until.is === 'count') return { rows: MOST_ROWS, count: until.stitches };
-  const target = targetOf(build, piece, part, until);
-  if (target === undefined) return undefined;
+  const { endRow, ...end } = { endRow: undefined, ...until };
+  const target = targetOf(build, piece, part, end);
+  if (target === undefined || (endRow !== undefined && said.from === undefined)) return undefined;
   const { stretch } = target;
-  if (stretch === undefined) return { rows: target.rows };
+  const rows =
+    endRow === undefined ? target.rows : endingOn(endRow - (said.from ?? 1) + 1, target.rows, 0, length);
+  if (stretch === undefined) return { rows };
   const first = part.rows.length;
   part.closed = true;
   return {
-    rows: target.rows,
+    rows,
     close: () => {
       const section = part.sections.at(-1);
       if (section && section.first === first) section.stretch = stretch;

@@ -1,9 +1,10 @@
-import type { Fault } from '../../fault.ts';
+import { type Fault, fault } from '../../fault.ts';
 import type { Beat, Said, Statement } from '../say/statement.ts';
 import type { Build, PartBuild, PieceBuild, Track } from './build/build.ts';
 import { countDiffers } from './build/compare.ts';
 import { edgeFinder } from './build/edge.ts';
 import { setMarkOnce } from './build/part.ts';
+import { rowHeight } from './build/push-row.ts';
 import { runTrack } from './build/run-rows.ts';
 import { targetOf } from './build/target.ts';
 import { startTrack } from './build/track.ts';
@@ -19,7 +20,10 @@ export function trackOf(
   stated: number | undefined,
   wait = 0,
 ): Track {
-  const beats = said.beats.length > 0 ? said.beats : [{ first: 1, every: 1, times: 1 }];
+  const beats =
+    said.beats.length > 0
+      ? said.beats.map((beat) => inRows(beat, rowHeight(build, part)))
+      : [{ first: 1, every: 1, times: 1 }];
   const last = beats.at(-1) as Beat;
   const open = last.times === undefined && last.toCount === undefined && last.until === undefined;
   const closed = open && stated !== undefined ? [...beats.slice(0, -1), { ...last, toCount: stated }] : beats;
@@ -45,6 +49,12 @@ export function trackOf(
   return track;
 }
 
+/** 'Every 4 cm' in rows of the gauge, an even number, so that every shaping lies on the same side. */
+const inRows = (beat: Beat, height: number): Beat =>
+  beat.everyMm === undefined || height === 0
+    ? beat
+    : { ...beat, every: Math.max(2, 2 * Math.round(beat.everyMm / height / 2)) };
+
 export function doShape(
   build: Build,
   piece: PieceBuild,
@@ -52,6 +62,8 @@ export function doShape(
   said: Said,
   shape: Shape,
 ): Fault | undefined {
+  if (shape.beats.some(({ everyMm }) => everyMm !== undefined) && rowHeight(build, part) === 0)
+    return fault('place not known');
   const track = trackOf(build, piece, part, shape, said.stated);
   if (shape.edge === 'neck') setMarkOnce(piece, 'neck', part);
   const edge = track.edge(part);

@@ -17,7 +17,7 @@ import { doEvenly } from './evenly.ts';
 import { doGauge, joinGauge } from './gauge.ts';
 import { doGroups } from './groups.ts';
 import { doHeading } from './heading.ts';
-import { doHold, holdOfResting } from './hold.ts';
+import { countFromSets, doHold, holdOfResting } from './hold.ts';
 import { doMultiple } from './multiple.ts';
 import { nameRows } from './named-rows.ts';
 import { doNeedle } from './needle.ts';
@@ -71,7 +71,7 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
     case 'row':
       return doRowOrDefine(build, statement, ahead);
     default:
-      return doOnNeedle(build, said, statement);
+      return doOnNeedle(build, said, statement, ahead);
   }
 }
 
@@ -144,7 +144,12 @@ type OnNeedle = Exclude<
   }
 >;
 
-function doOnNeedle(build: Build, said: Said, statement: OnNeedle): Fault | undefined {
+function doOnNeedle(
+  build: Build,
+  said: Said,
+  statement: OnNeedle,
+  ahead: readonly Said[],
+): Fault | undefined {
   const wasDefining = build.defining;
   if (wasDefining && statement.is === 'repeat rows') return undefined;
   build.defining = undefined;
@@ -172,11 +177,14 @@ function doOnNeedle(build: Build, said: Said, statement: OnNeedle): Fault | unde
       return holdOfResting(build, piece, statement);
     if (piece.resting.length > 0 && statement.is !== 'hold') {
       doRejoin(build, piece, { is: 'rejoin' });
-      return doOnNeedle(build, said, statement);
+      return doOnNeedle(build, said, statement, ahead);
     }
     return nothingOnNeedle();
   }
-  if (statement.is === 'hold') return doHold(build, piece, part, statement);
+  if (statement.is === 'hold') {
+    countFromSets(build, part, statement.stitches, ahead);
+    return doHold(build, piece, part, statement);
+  }
   if (statement.is === 'work on') return doWorkOn(build, piece, part, statement);
   const now = resolveGap(build, piece, part);
   const pending = flushCycle(build, piece, now);

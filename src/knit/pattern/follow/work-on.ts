@@ -26,6 +26,10 @@ export function doWorkOn(
       : undefined;
   }
   const { stitches } = said;
+  // the others rest already: no second set is parted from the one that was kept
+  const rest = piece.resting.some((one) => one.parent === part.parent);
+  if (rest && said.which === 'these' && stitches !== undefined && stitches !== part.live)
+    return countDiffers(stitches, part.live);
   if (stitches === undefined || stitches === part.live) return undefined;
   if (stitches > part.live) return countDiffers(stitches, part.live);
   const last = said.which === 'last';

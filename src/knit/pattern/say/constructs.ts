@@ -13,6 +13,7 @@ import { readNeedle } from './needle.ts';
 import { readNextSide } from './next-side.ts';
 import { readNote, readPassing } from './note.ts';
 import { readOtherSide } from './other-side.ts';
+import { readUntil } from './phrase/until.ts';
 import { readPickUp, seesPickUp } from './pick-up.ts';
 import { readRejoin } from './rejoin.ts';
 import { readRepeatNamed } from './repeat-named.ts';
@@ -28,6 +29,12 @@ import { readWorkOn } from './work-on.ts';
 
 function readElided(c: Cursor, said: readonly Said[]): Statement | undefined {
   const last = said.at(-1)?.statement;
+  const even = said.at(-2)?.statement;
+  // 'cont in garter st on these 23 sts | until …'
+  if (last?.is === 'work on' && (even?.is !== 'even' || even.until === undefined)) {
+    const until = readUntil(c);
+    return until && { is: 'even', fabric: { is: 'established' }, until };
+  }
   return last?.is === 'shape' ? readElidedShape(c, Math.sign(last.change)) : undefined;
 }
 

@@ -67,7 +67,8 @@ const readGroupsPlace = (c: Cursor): Place | undefined =>
     const when = readBeatsBefore(c);
     const edge = readEdgeOf(c);
     if (edge === undefined) return undefined;
-    return { edge, beats: when.length > 0 ? when : readBeats(c) };
+    const beats = when.length > 0 ? when : readBeats(c);
+    return beats.some(({ everyMm }) => everyMm) ? undefined : { edge, beats };
   });
 
 function readGroup(
@@ -115,7 +116,8 @@ function groupsOf(
     return [{ stitches, rows: (times ?? 1) * (edge === 'both' ? 2 : 1), every: edge === 'both' ? 1 : 2 }];
   return beats.map((beat) => ({
     stitches,
-    rows: (beat.times ?? 1) * (edge === 'both' ? 2 : 1),
+    // stitches are bound off at the beginning of a row: both ends of the next 2 rows are one of each
+    rows: (beat.times ?? 1) * (edge === 'both' && !(beat.every === 1 && (beat.times ?? 1) % 2 === 0) ? 2 : 1),
     every: edge === 'both' ? 1 : beat.every,
     ...(beat.toCount === undefined ? {} : { toCount: beat.toCount }),
     ...(beat.side === undefined ? {} : { side: beat.side }),

@@ -76,8 +76,14 @@ export function headingOf(
   aloneOnLine: boolean,
 ): Statement | undefined {
   const inside = withoutMakes(tokens);
-  const names = inside.words.filter((token) => token.kind === 'word').map((token) => token.text);
-  const text = inside.words.map((token) => token.text).join(' ');
+  const spoken = inside.words.map((token) => token.text);
+  // 'Divide for neck as follows:'
+  const end = / as foll(ows)?$/.test(spoken.join(' ')) ? -2 : undefined;
+  const names = inside.words
+    .slice(0, end)
+    .filter((token) => token.kind === 'word')
+    .map((token) => token.text);
+  const text = spoken.slice(0, end).join(' ');
   if (
     names.length === 0 ||
     names.length > 6 ||

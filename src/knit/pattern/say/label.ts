@@ -149,8 +149,17 @@ function next(c: Cursor): Label | undefined {
   if (!takes(c, 'next', 'foll')) return undefined;
   const n = takeNumber(c);
   const side = readSideWord(c);
+  const name = attempt(c, () =>
+    takes(c, '(') && takes(c, 'dec', 'inc') ? c.tokens[c.at - 1]?.word : undefined,
+  );
+  if (name !== undefined && !takes(c, ')')) return undefined;
   if (!takePhrase(c, ROWS)) return undefined;
-  return { rows: [], ...(n === undefined ? {} : { next: n }), ...(side === undefined ? {} : { side }) };
+  return {
+    ...(name === undefined ? {} : { name }),
+    rows: [],
+    ...(n === undefined ? {} : { next: n }),
+    ...(side === undefined ? {} : { side }),
+  };
 }
 
 const readSideWord = (c: Cursor): 'RS' | 'WS' | undefined =>

@@ -9,6 +9,7 @@ import {
 } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
 import { readFacing, skipFacing } from './phrase/facing.ts';
+import { takeSecond } from './phrase/ordinal.ts';
 import type { Statement } from './statement.ts';
 
 /** 'with RS facing rejoin yarn to rem 28 sts at neck edge', 'return to rem sts', 'slip sts from holder to needle'. */
@@ -27,6 +28,8 @@ export const readRejoin = (c: Cursor): Statement | undefined =>
 function rejoined(c: Cursor): number | 'some' | undefined {
   if (takes(c, 'rejoin', 'join', 'attach', 'rejoining', 'fasten', 'tie')) {
     takes(c, 'in', 'on');
+    takes(c, 'the', 'a');
+    takeSecond(c);
     takeAnyPhrase(
       c,
       'yarn|wool|thread|ball',

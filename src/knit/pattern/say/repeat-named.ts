@@ -26,7 +26,8 @@ export const readRepeatNamed = (c: Cursor): Statement | undefined =>
         if (takePhrase(c, 'row|rnd')) {
           takes(c, ',');
           const beats = readBeats(c);
-          if (beats.length > 0) return { is: 'repeat named', name, beats };
+          if (beats.length > 0 && !beats.some(({ everyMm }) => everyMm))
+            return { is: 'repeat named', name, beats };
         }
       }
     }

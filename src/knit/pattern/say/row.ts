@@ -71,6 +71,12 @@ export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): 
   const stated = statedAtEnd(whole);
   const row = cursorOver(c.tokens, c.at, stated?.end ?? whole.end);
   const start = row.at;
+  const spread = readWholeRow(row);
+  if (spread) {
+    takeAll(c);
+    add({ is: 'row', label, items: [spread] }, at, stated?.stitches);
+    return undefined;
+  }
   const read = readLabelled(row, label);
   if (read.ok) {
     takeAll(c);
@@ -93,6 +99,20 @@ export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): 
   }
   return read.faults[0];
 }
+
+/** 'Row 1: k 1 row, dec 4': the row is the whole of it, and what is decreased lies across it. */
+const readWholeRow = (c: Cursor): Item | undefined =>
+  attempt(c, () => {
+    const work = takes(c, 'k') ? 'k' : takes(c, 'p') ? 'p' : undefined;
+    if (work === undefined || takeNumber(c) !== 1 || !takes(c, 'row')) return undefined;
+    takes(c, ',');
+    takes(c, 'and');
+    const sign = takes(c, 'dec', 'decreasing') ? -1 : takes(c, 'inc', 'increasing') ? 1 : 0;
+    const n = takeNumber(c);
+    takePhrase(c, STS);
+    takeAnyPhrase(c, 'evenly? across? row?', 'evenly');
+    return sign !== 0 && n !== undefined && atEnd(c) ? { is: 'evenly', change: sign * n, work } : undefined;
+  });
 
 /** 'Rows 7–50: work even in st st', 'Row 4: dec 1 st at each end of this and every 3rd row 14 times more'. */
 const readWorkedRows = (c: Cursor, label: Label): Statement | undefined =>

@@ -29,6 +29,8 @@ import { joinsInRound, worksInRounds } from './rounds.ts';
 import { readBareRow, readLabelledRow } from './row.ts';
 import { readStars } from './stars.ts';
 import type { Add, Said, Statement } from './statement.ts';
+import { endedByTurn } from './turn.ts';
+import { joinRows } from './while-rows.ts';
 
 export interface ReadSentence {
   readonly said: readonly Said[];
@@ -83,7 +85,16 @@ export function readSentence(
     if (c.at >= c.end) break;
     const at = c.at;
     if (star.at >= 0 && repeatSaid(c, said, star)) continue;
-    const trouble = readOneStatement(c, said, add);
+    const row = endedByTurn(c);
+    const trouble = readOneStatement(row, said, add);
+    c.at = row.at;
+    if (trouble === undefined && !joinRows(said, tokens, at))
+      return {
+        said: said.slice(0, -2),
+        fault: expected(c, 'stitch or repeat expected'),
+        rest: last.begin,
+        order: true,
+      };
     if (trouble) return withRest(said, trouble, last, { at, parted: at > last.end, word: peekWord(c) });
     // no reader of ours takes nothing; one that did would read the same place for ever
     if (c.at === at) return { said, fault: expected(c, 'stitch or repeat expected'), rest: at };

@@ -1,6 +1,7 @@
 import {
   attempt,
   type Cursor,
+  isOneOf,
   peekWord,
   takeAnyPhrase,
   takeNumber,
@@ -49,10 +50,15 @@ export const readShape = (c: Cursor): Statement | undefined =>
       return { is: 'evenly', change: sign * by * (edge === 'both' ? 2 : 1), on: 'last' };
     }
     takes(c, ',');
+    if (endsInRow(c)) return { is: 'shape', change: sign * by, edge, beats: early };
     const beats = readBeats(c, withTimes(c, early));
     takes(c, 'only');
     return { is: 'shape', change: sign * by, edge, beats: withEnd(c, beats) };
   });
+
+/** '… at beg of row' with nothing more: the row that comes next. */
+const endsInRow = (c: Cursor): boolean =>
+  attempt(c, () => takeAnyPhrase(c, 'of|in the? row') && (c.at >= c.end || isOneOf(peekWord(c), '. , ; (')));
 
 /** 'Every 4th row dec 1 st at each end 5 times': the times of the beat that was said first. */
 function withTimes(c: Cursor, beats: readonly Beat[]): readonly Beat[] {

@@ -40,6 +40,8 @@ export interface Beat {
   /** the rhythm counts only rows of this side */
   readonly side?: Side;
   readonly every: number;
+  /** mm from one shaping row to the next, in place of `every` */
+  readonly everyMm?: number;
   /** alternately with `every` ('every 4th and 2nd row') */
   readonly and?: number;
   readonly times?: number;
@@ -70,6 +72,8 @@ export type Until =
       readonly from: From;
       readonly end?: Side;
       readonly endEdge?: EndEdge;
+      readonly odd?: boolean;
+      readonly endRow?: number;
     }
   | {
       readonly is: 'same length';
@@ -83,7 +87,13 @@ export type Until =
     }
   | { readonly is: 'count'; readonly stitches: number }
   /** no measure given ('until desired length', 'ending with a WS row') */
-  | { readonly is: 'open'; readonly end?: Side; readonly endEdge?: EndEdge };
+  | {
+      readonly is: 'open';
+      readonly end?: Side;
+      readonly endEdge?: EndEdge;
+      readonly odd?: boolean;
+      readonly endRow?: number;
+    };
 
 /** 'ending at side edge': the edge at which the last row ends. */
 export type EndEdge = 'neck' | 'armhole';

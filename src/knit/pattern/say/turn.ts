@@ -1,6 +1,18 @@
-import { type Cursor, takePhrase } from '../../row/read/cursor.ts';
+import { type Cursor, isWord, seesPhrase, takePhrase } from '../../row/read/cursor.ts';
 import type { Statement } from './statement.ts';
 
 export function readTurn(c: Cursor): Statement | undefined {
   return takePhrase(c, 'turn') ? { is: 'turn' } : undefined;
+}
+
+/** 'K14, turn and work on these 14 sts only': the row ends with the turn, and what goes on is said behind it. */
+export function endedByTurn(c: Cursor): Cursor {
+  for (let i = c.at + 1; i < c.end; i += 1) {
+    if (!isWord(c.tokens[i], 'turn')) continue;
+    let at = i + 1;
+    while (isWord(c.tokens[at], ',', 'and', ';')) at += 1;
+    if (seesPhrase({ ...c, at }, 'work|working|cont on|with|over the? these|this|first|last'))
+      return { ...c, end: i + 1 };
+  }
+  return { ...c };
 }

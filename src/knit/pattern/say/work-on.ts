@@ -3,6 +3,7 @@ import {
   type Cursor,
   peek,
   peekWord,
+  sees,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
@@ -20,7 +21,7 @@ export const readWorkOn = (c: Cursor): Statement | undefined =>
     takes(c, 'turn');
     takes(c, 'and', ',');
     // 'work each side separately' would be worked on some stitches
-    return readEachSide(c) ?? readOn(c) ?? readBothAtOnce(c);
+    return readBothAtOnce(c) ?? readEachSide(c) ?? readOn(c);
   });
 
 function readEachSide(c: Cursor): Statement | undefined {
@@ -39,20 +40,21 @@ function readEachSide(c: Cursor): Statement | undefined {
 
 const readOn = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
-    if (!takeAnyPhrase(c, 'work|working|cont on|with|over', 'work|working|cont in patt on', 'on'))
+    if (!takeAnyPhrase(c, 'work|working|cont|continuing on|with|over', 'work|working|cont in patt on', 'on'))
       return undefined;
     takes(c, 'the');
     if (takeAnyPhrase(c, 'both sides', 'both shoulder', 'each side')) {
-      takeAnyPhrase(c, 'at once', 'at the? same time', 'separately');
+      takeAnyPhrase(c, 'at once', 'separately? at the? same time', 'separately');
       takeAnyPhrase(c, 'with separate ball|yarn', 'using separate ball');
       return { is: 'work on', which: took(c, 'separately') ? 'each side' : 'both at once' };
     }
+    const rem = sees(c, 'rem');
     const which = readWhichOnes(c);
     takes(c, 'set', 'side');
     takes(c, 'of');
     const n = takeNumber(c);
     takes(c, 'shoulder');
-    if (which === undefined && n === undefined) return undefined;
+    if (n === undefined && (which === undefined || rem)) return undefined;
     if (!takePhrase(c, STS) && !took(c, 'side', 'shoulder')) return undefined;
     takeAnyPhrase(
       c,
@@ -68,15 +70,22 @@ const readOn = (c: Cursor): Statement | undefined =>
 function readWhichOnes(c: Cursor): 'first' | 'last' | 'these' | undefined {
   if (takes(c, 'last') || takeSecond(c)) return 'last';
   if (takeFirst(c)) return 'first';
-  return takeOneSide(c) || takes(c, 'these', 'this', 'those') ? 'these' : undefined;
+  return takeOneSide(c) || takes(c, 'these', 'this', 'those', 'rem') ? 'these' : undefined;
 }
 
 function readBothAtOnce(c: Cursor): Statement | undefined {
-  if (!takeAnyPhrase(c, 'work|working both sides at once', 'work|working both sides at the? same time'))
+  if (
+    !takeAnyPhrase(
+      c,
+      'work|working both|each side|sides at once',
+      'work|working both|each side|sides separately? at the? same time',
+      'at the? same time work|working both|each side|sides',
+    )
+  )
     return undefined;
   takeAnyPhrase(
     c,
-    'with separate ball of yarn',
+    'with|using separate ball of yarn|wool',
     'with separate ball|yarn',
     'with 2 ball',
     'using 2 ball of yarn',

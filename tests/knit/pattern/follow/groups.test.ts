@@ -179,9 +179,9 @@ Next row: k15, turn and leave rem 25 sts on a holder.
 P 1 row.
   > 15 Back/right side 2 WS purl
 Bind off 5 sts at each side of next 2 rows.
-  > 15→5 Back/right side 3 RS bind off 5 sts, knit to end (10) · WS purl · RS bind off 5 sts, knit to end (5)
+  > 15→10 Back/right side 3 RS bind off 5 sts, knit to end (10)
 At each side bind off 5 sts every other row 2 times.
-  > 5→0 Back/right side 6 WS purl · RS bind off all sts in pattern (0)
+  > 10→0 Back/right side 4 WS purl · RS bind off 5 sts, knit to end (5) · WS purl · RS bind off all sts in pattern (0)
 Rejoin yarn to rem 25 sts, bind off 10 sts, k to end.
   > 25→15 Back/left side 1 RS bind off 10 sts, knit to end (15)
 Complete to match first side.

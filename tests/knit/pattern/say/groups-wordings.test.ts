@@ -37,7 +37,7 @@ describe('groups, in all its wordings,', () => {
   it.each(
     table(`
       Bind off 5 sts each side twice → groups: work bo, edge both, groups [{stitches 5, rows 4, every 1}]
-      Bind off 5 sts each side of next 2 rows → groups: work bo, edge both, groups [{stitches 5, rows 4, every 1}]
+      Bind off 5 sts each side of next 2 rows → groups: work bo, edge both, groups [{stitches 5, rows 2, every 1}]
       On next row bind off 5 sts at neck edge → ✗ stitch or repeat expected @1
       At armhole edge bind off 5 sts every 4th row → ✗ stitch or repeat expected @32
       Bind off 5 sts once → row: items 'bo ×5'

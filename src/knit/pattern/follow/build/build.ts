@@ -135,6 +135,8 @@ export interface PartBuild {
   gap: readonly number[] | undefined;
   /** stitches left unworked by a turn, in front of the next row */
   unworked: number;
+  /** its last row was not understood, and no count was stated after it */
+  uncounted: boolean;
   /** it is worked in rounds: what follows keeps its own words */
   rounds: boolean;
   /** the next row begins a section of its own */

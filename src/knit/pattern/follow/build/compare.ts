@@ -11,6 +11,14 @@ export function compare(build: Build, stated: number, note: LineNotes, said: Sai
   const { part, piece } = build;
   note.stated.push(stated);
   if (!part) return;
+  part.uncounted = false;
+  // 'K12, place next 9 sts on a holder, k12. 24 sts': all 24 stay on one needle
+  if (
+    part.gap &&
+    stated === part.live &&
+    part.rows.at(-1)?.steps.some((step) => 'work' in step && step.work === 'hold')
+  )
+    part.gap = undefined;
   const sets = [part.live, ...(part.gap ?? [])];
   if (part.parent && part.rows.length <= 1)
     sets.push(

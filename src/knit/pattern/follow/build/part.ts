@@ -73,6 +73,7 @@ export function newPart(build: Build, piece: PieceBuild, begin: Begin): PartBuil
     parent,
     gap: undefined,
     unworked: 0,
+    uncounted: false,
     cycle: undefined,
     named: new Map(parent?.named ?? []),
     lastEdge: undefined,

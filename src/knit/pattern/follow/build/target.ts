@@ -22,6 +22,7 @@ export function targetOf(
   said: Bounded,
 ): Target | undefined {
   const until = withSide(piece, part, said);
+  if ('endRow' in until && until.endRow !== undefined) return toPatternRow(build, piece, part, until);
   switch (until.is) {
     case 'rows':
       return { rows: Math.max(0, Math.round(until.n)) };
@@ -50,6 +51,8 @@ export function endSideOf(
 }
 
 function withSide(piece: PieceBuild, part: PartBuild, until: Bounded): Bounded {
+  if ('odd' in until && until.odd !== undefined)
+    return { ...until, end: until.odd ? nextSide(part) : lastSide(part) };
   if (!('endEdge' in until) || until.endEdge === undefined) return until;
   const end = endSideOf(piece, part, until);
   return end === undefined ? until : { ...until, end };
@@ -104,6 +107,22 @@ function lengthTarget(
     stretch,
     ...(left < -height ? { overMm: -left } : {}),
   };
+}
+
+/** 'ending with row 4 of pattern': the rows nearest to the length whose last is that row; undefined where its number is not known. */
+function toPatternRow(build: Build, piece: PieceBuild, part: PartBuild, until: Bounded): Target | undefined {
+  const { endRow = 0, ...plain } = until as Extract<Bounded, { is: 'length' | 'open' }>;
+  const period = part.fabric.is === 'rows' ? part.fabric.rows.length : 0;
+  if (endRow < 1 || endRow > period) return undefined;
+  const target = targetOf(build, piece, part, plain);
+  if (target === undefined) return undefined;
+  return { ...target, rows: endingOn(endRow, target.rows, part.fabricRow, period) };
+}
+
+/** The number nearest to `rows` after which row `endRow` of `period` is the last, where `done` are worked already. */
+export function endingOn(endRow: number, rows: number, done: number, period: number): number {
+  const past = (((done + rows - endRow) % period) + period) % period;
+  return past * 2 <= period && past <= rows ? rows - past : rows + period - past;
 }
 
 /** Without a gauge a stretch is as short as its pattern allows; she counts on until it is long enough. */

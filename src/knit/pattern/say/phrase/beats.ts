@@ -17,6 +17,7 @@ import { readTimes } from '../../../row/read/goal.ts';
 import { means } from '../../../row/read/meanings.ts';
 import type { Side } from '../../../row/step.ts';
 import type { Beat } from '../statement.ts';
+import { readLength } from './measure.ts';
 import { readToCount, readUntil } from './until.ts';
 
 /** 'on next row', 'every other row', 'on every RS row' before the word that says what is done. */
@@ -36,7 +37,7 @@ const ROWS = 'row|rows|rnd|rnds';
 
 /** 'of next and every foll 4th row to 60 sts', 'every other row 5 times, then every row 3 times'; those said `before` come first. */
 export function readBeats(c: Cursor, before: readonly Beat[] = []): Beat[] {
-  const beats = [...before];
+  const beats = [...before, ...(readNumberedRows(c) ?? [])];
   while (beats.length < 20) {
     const start = c.at;
     const beat = attempt(c, () => {
@@ -64,6 +65,26 @@ function joinNext(beats: readonly Beat[], beat: Beat, c: Cursor, start: number):
   const rowSaid = isWord(c.tokens[start - 1], 'row', 'rows');
   return rowSaid && !beat.total ? beat : { ...beat, times: Math.max(0, beat.times - 1) };
 }
+
+/** 'on 5th, 11th and 17th rows', each counted from here. */
+const readNumberedRows = (c: Cursor): Beat[] | undefined =>
+  attempt(c, () => {
+    takes(c, 'of', 'on', 'in', 'at');
+    takes(c, 'the', 'foll');
+    const numbers = [0];
+    for (let n = takeNumber(c); n !== undefined; n = takeNumber(c)) {
+      if (!endsOrdinal(peek(c)) || n <= (numbers.at(-1) as number)) return undefined;
+      c.at += 1;
+      numbers.push(n);
+      takes(c, ',');
+      takes(c, 'and');
+    }
+    if (numbers.length < 3 || !takes(c, 'rows')) return undefined;
+    return numbers.slice(1).map((n, i) => {
+      const every = n - (numbers[i] as number);
+      return { ...(i === 0 ? { first: n } : {}), every, times: 1 };
+    });
+  });
 
 const readBeat = (c: Cursor, later: boolean): Beat | undefined =>
   attempt(c, () => {
@@ -160,6 +181,8 @@ const readEvery = (c: Cursor): Beat | undefined =>
       if (c.at >= c.end || peek(c)?.kind !== 'word') return kind;
     } else {
       if (takeAnyPhrase(c, ROWS)) return { first: 1, every: 1 };
+      const everyMm = takes(c, 'inch') ? 25.4 : takes(c, 'cm') ? 10 : readLength(c);
+      if (everyMm !== undefined) return { every: 1, everyMm };
       const n = takeNumber(c);
       if (n !== undefined && takeAnyPhrase(c, ROWS)) return { every: n };
     }

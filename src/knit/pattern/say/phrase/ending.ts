@@ -1,6 +1,7 @@
 import {
   attempt,
   type Cursor,
+  endsOrdinal,
   isOneOf,
   peek,
   peekNumber,
@@ -8,6 +9,8 @@ import {
   sees,
   seesPhrase,
   takeAnyPhrase,
+  takeNumber,
+  takePhrase,
   takes,
   took,
 } from '../../../row/read/cursor.ts';
@@ -16,11 +19,25 @@ import type { EndEdge } from '../statement.ts';
 import { readSide } from './side.ts';
 
 /** ', ending with a WS row', 'ending with RS facing for next row', 'end with row 4 of pattern'. */
-export const ending = (c: Cursor): End => attempt(c, () => readEnd(c)) ?? {};
+export const ending = (c: Cursor): End => readOdd(c) ?? attempt(c, () => readEnd(c)) ?? {};
+
+/** ', working an odd number of rows'. */
+const readOdd = (c: Cursor): End | undefined =>
+  attempt(c, () => {
+    takes(c, ',');
+    takes(c, 'working', 'work');
+    takes(c, 'an');
+    const odd = takes(c, 'odd');
+    return (odd || takes(c, 'even')) && takePhrase(c, 'number of rows') ? { odd } : undefined;
+  });
 
 interface End {
   readonly end?: Side;
   readonly endEdge?: EndEdge;
+  /** an odd number of rows, or an even one */
+  readonly odd?: boolean;
+  /** the row of the pattern that is the last */
+  readonly endRow?: number;
 }
 
 /** Undefined also where rows are still to come: 'ending with 4 rows in garter st', 'end with a repeat of rows 2–4'. */
@@ -37,8 +54,9 @@ function readEnd(c: Cursor): End | undefined {
   if (takeAnyPhrase(c, 'front|neck|center|inner edge', 'center front edge?')) return { endEdge: 'neck' };
   const side = readSide(c);
   if (side === undefined) {
+    const endRow = readPatternRow(c);
     skipRowName(c);
-    return {};
+    return endRow === undefined ? {} : { endRow };
   }
   const facing = takes(c, 'facing');
   takes(c, 'row', 'rows', 'side', 'rnd');
@@ -48,6 +66,16 @@ function readEnd(c: Cursor): End | undefined {
   const next = facing || ready;
   return { end: next ? (side === 'RS' ? 'WS' : 'RS') : side };
 }
+
+/** 'row 4 of pattern', 'a 4th patt row', '4th row of patt'. */
+const readPatternRow = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    const named = took(c, 'row') || takes(c, 'row');
+    const n = takeNumber(c);
+    if (!named && !endsOrdinal(peek(c))) return undefined;
+    if (!named) c.at += 1;
+    return takeAnyPhrase(c, 'patt row', 'row? of the? patt') || named ? n : undefined;
+  });
 
 const rowsToCome = (c: Cursor): boolean =>
   peekNumber(c) !== undefined &&

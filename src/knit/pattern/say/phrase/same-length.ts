@@ -58,18 +58,27 @@ export const readSameLength = (c: Cursor): Until | undefined =>
       takes(c, 'to');
       to = readPlace(c);
     }
+    const less = attempt(c, () => {
+      takes(c, ',');
+      if (!takes(c, 'less', 'minus')) return undefined;
+      const mm = readLength(c);
+      const rows = mm === undefined ? readRowCount(c) : undefined;
+      return (mm ?? rows) ? { mm, rows } : undefined;
+    });
+    const mm = lessMm ?? less?.mm;
+    const rows = lessRows ?? less?.rows;
     return {
       is: 'same length',
       piece,
       ...(to === undefined ? {} : { to }),
       ...ending(c),
-      ...(lessMm === undefined ? {} : { lessMm }),
-      ...(lessRows === undefined ? {} : { lessRows }),
+      ...(mm === undefined ? {} : { lessMm: mm }),
+      ...(rows === undefined ? {} : { lessRows: rows }),
     };
   });
 
 const readRowCount = (c: Cursor): number | undefined =>
   attempt(c, () => {
     const n = takeNumber(c);
-    return n !== undefined && takes(c, 'rows') ? n : undefined;
+    return n !== undefined && takes(c, 'rows', 'row') ? n : undefined;
   });

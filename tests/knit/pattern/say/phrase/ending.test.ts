@@ -18,8 +18,8 @@ describe('’ending with’, in all its wordings,', () => {
       Work even for 10 cm, ending with a {RS|k|right side|knit} row → even: until {length, mm 100, from here, end RS}
       Work even for 10 cm, ending at {side edge|armhole edge|arm edge|seam edge|underarm edge|side seam|armhole seam} → even: until {length, mm 100, from here, endEdge armhole}
       Work even for 10 cm, ending at {front edge|neck edge|center edge|inner edge|center front edge|center front} → even: until {length, mm 100, from here, endEdge neck}
-      Work even for 10 cm, ending with row 4 of pattern → even: until {length, mm 100, from here}
-      Work even for 10 cm, ending with row 4, turn → even: until {length, mm 100, from here} | @41 turn
+      Work even for 10 cm, ending with row 4 of pattern → even: until {length, mm 100, from here, endRow 4}
+      Work even for 10 cm, ending with row 4, turn → even: until {length, mm 100, from here, endRow 4} | @41 turn
       Work even for 10 cm, turn → even: until {length, mm 100, from here} | @22 turn
       Dec 1 st at each end of next row, ending with a WS row → shape: change -1, edge both, beats [{first 1, every 1, times 1}] | @35 ending: end WS
     `),
