@@ -169,8 +169,8 @@ describe('yarn weights', () => {
     const ranges: Record<string, number[]> = {};
     for (const stitches of all)
       for (const { weight, name } of yarnWeights(stitches)) {
-        const range = (ranges[`${weight} ${name}`] ??= [stitches, stitches]);
-        range[1] = stitches;
+        const [least = stitches] = ranges[`${weight} ${name}`] ?? [];
+        ranges[`${weight} ${name}`] = [least, stitches];
       }
     expect(ranges).toEqual({
       '0 lace': [33, 40],

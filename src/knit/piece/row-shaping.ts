@@ -44,11 +44,11 @@ function addShaping(rows: Map<number, RowShaping>, shaping: Shaping, total: numb
     case 'cast on':
     case 'turn': {
       const field = fieldOf[shaping.kind];
-      const groups = new Map(shaping.groups.map((g) => [g.row, g.stitches]));
+      const { edge, groups } = shaping;
       return each(
-        shaping.groups.map((g) => g.row),
+        groups.map((g) => g.row),
         total,
-        (row) => put(at(rows, row), field, { edge: shaping.edge, stitches: groups.get(row) ?? 0 }, row),
+        (row, i) => put(at(rows, row), field, { edge, stitches: groups[i]?.stitches ?? 0 }, row),
       );
     }
   }
@@ -65,13 +65,13 @@ function at(rows: Map<number, RowShaping>, row: number): RowShaping {
 function each(
   list: readonly number[],
   total: number,
-  add: (row: number) => Fault | undefined,
+  add: (row: number, i: number) => Fault | undefined,
 ): Fault | undefined {
-  for (const row of list) {
+  for (const [i, row] of list.entries()) {
     if (!Number.isSafeInteger(row) || row < 1 || row > total) {
       return fault('shaping outside the section', { row, rows: total }, { row });
     }
-    const trouble = add(row);
+    const trouble = add(row, i);
     if (trouble) return trouble;
   }
   return undefined;

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { PlannedPart } from '../../../src/knit/piece/planned.ts';
 import type { Shaping } from '../../../src/knit/piece/recipe.ts';
 import { expandRow } from '../../../src/knit/row/expand.ts';
+import { printRow } from '../../../src/knit/row/print.ts';
 import type { Step } from '../../../src/knit/row/step.ts';
 import { section } from './count/mitten.ts';
 import { part, partsOf } from './parts-by-hand.ts';
@@ -114,5 +115,49 @@ describe('a section as it is planned', () => {
       { work: 'join yarn', times: 1 },
       { work: 'p', times: 10 },
     ]);
+  });
+});
+
+describe('short rows', () => {
+  const turn = (
+    edge: 'right' | 'left',
+    ...groups: readonly (readonly [row: number, stitches: number])[]
+  ): Shaping => ({
+    kind: 'turn',
+    edge,
+    groups: groups.map(([row, stitches]) => ({ row, stitches })),
+  });
+  const rowsSaid = (castOn: number, ...of: readonly (readonly [number, ...Shaping[]])[]) =>
+    partsOf(
+      part(
+        'p',
+        { castOn },
+        { sections: of.map(([rows, ...shaping], i) => section({ name: `${i}`, rows, shaping })) },
+      ),
+    )[0]?.rows.map(({ steps }) => printRow(steps));
+
+  it('leave what was left already, in the rows between two turns too', () => {
+    // 20 stitches: three left behind the first turn, so 17 back; the row between leaves the same three
+    expect(rowsSaid(20, [6, turn('left', [1, 3], [5, 4])])).toEqual([
+      'knit to last 3 sts, turn',
+      'leave 3 sts unworked, purl to end',
+      'knit to last 3 sts, turn',
+      'leave 3 sts unworked, purl to end',
+      'knit to last 7 sts, turn',
+      'leave 7 sts unworked, purl to end',
+    ]);
+  });
+
+  it('go on in the next section that turns, whatever else is shaped there', () => {
+    const slanting: Shaping = {
+      kind: 'edge',
+      edge: 'right',
+      by: -1,
+      rows: [1],
+      inset: 1,
+      lean: 'mirrored',
+    };
+    const all = rowsSaid(20, [2, turn('left', [1, 3])], [2, slanting, turn('left', [1, 4])]);
+    expect(all?.slice(2)).toEqual(['k1, ssk, knit to last 7 sts, turn', 'leave 7 sts unworked, purl to end']);
   });
 });

@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { LaidRow, Lie } from '../../../../src/knit/piece/count/lie.ts';
-import { bestLook, type LookCode, looksAt, sameSeen, seenAt } from '../../../../src/knit/piece/count/look.ts';
+import {
+  bestLook,
+  type LookCode,
+  lookCodes,
+  looksAt,
+  sameSeen,
+  seenAt,
+} from '../../../../src/knit/piece/count/look.ts';
 import type { Slip, SlipCause } from '../../../../src/knit/piece/count/slip.ts';
 import { slipsIn } from '../../../../src/knit/piece/count/slips.ts';
 import { mitten } from './mitten.ts';
@@ -21,6 +28,12 @@ describe('a look at the fabric', () => {
     ['edges', { right: 1, left: 2, rightAbove: 5, leftAbove: 3 }],
   ])('%s', (code, seen) => {
     expect(seenAt({ code, landmark: 10, row: 15 }, lie)).toEqual(seen);
+  });
+
+  it('is one of six, and each sees something', () => {
+    expect(lookCodes).toEqual(['rows above', 'trace', 'last shaping', 'spread row', 'edge tallies', 'edges']);
+    for (const code of lookCodes)
+      expect(Object.keys(seenAt({ code, landmark: 10, row: 15 }, lie)).length, code).toBeGreaterThan(0);
   });
 
   it('where there is nothing to see', () => {

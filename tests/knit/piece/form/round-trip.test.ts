@@ -54,6 +54,35 @@ describe('form ↔ recipe', () => {
     );
   }, 30_000);
 
+  it('carries what a newer recipe says and this form does not know', () => {
+    const section = { name: 'a', rows: 4, fabric: 'stocking', needle: 4, shaping: [], later: 1 } as const;
+    const starts = [
+      { castOn: 20, later: 'cast on' },
+      { part: 'p0', edge: 'right', stitches: 5, later: 'split' },
+      { pickUp: [{ along: 'neck', stitches: 12, later: 'edge' }], later: 'pick up' },
+    ] as const;
+    const recipe = {
+      name: 'Front',
+      makes: 1,
+      later: 'recipe',
+      parts: starts.map((from, i) => ({ name: `p${i}`, from, sections: [section], end: 'hold', later: i })),
+    } as unknown as Recipe;
+    const form = recipeToForm(recipe);
+    expect(form).toMatchObject({ later: 'recipe' });
+    expect(form.parts).toMatchObject([
+      { later: 0, start: { kind: 'cast on', stitches: '20', later: 'cast on' }, sections: [{ later: 1 }] },
+      { later: 1, start: { kind: 'split', part: 'p0', edge: 'right', stitches: '5', later: 'split' } },
+      {
+        later: 2,
+        start: {
+          kind: 'pick up',
+          later: 'pick up',
+          edges: [{ along: 'neck', stitches: '12', later: 'edge' }],
+        },
+      },
+    ]);
+  });
+
   it('reads a decimal comma and a decimal point alike', () => {
     const read = formToRecipe(oneSection([]));
     expect(read.ok && read.value.parts[0]?.sections[0]?.needle).toBe(3.75);

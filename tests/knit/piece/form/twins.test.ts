@@ -57,6 +57,33 @@ describe('a part that is the mirror image of another', () => {
     expect(twinOf({ ...mirrored, parts: mirrored.parts.map(worded) }, lead + 1)).toBeUndefined();
   });
 
+  it('is one in whatever order its fields were stored', () => {
+    const turned = (value: unknown): unknown =>
+      Array.isArray(value)
+        ? value.map(turned)
+        : value !== null && typeof value === 'object'
+          ? Object.fromEntries(
+              Object.entries(value)
+                .map(([key, one]) => [key, turned(one)] as const)
+                .reverse(),
+            )
+          : value;
+    const parts = front.parts.map((part, i) => (i === twin ? (turned(part) as PartForm) : part));
+    expect(twinOf({ ...front, parts }, twin)).toBe(lead);
+    expect(partOf(changeWithTwins({ ...front, parts }, lead, longerNeck), twin).sections[0]?.rows).toBe('60');
+  });
+
+  it('takes its stitches from the same part, at the other edge, and is as long', () => {
+    const twinIs = (change: (part: PartForm) => PartForm) =>
+      twinOf({ ...front, parts: front.parts.map((part, i) => (i === twin ? change(part) : part)) }, twin);
+    expect(twinIs((part) => ({ ...part, start: { ...part.start, part: 'Yoke' } as never }))).toBeUndefined();
+    expect(twinIs((part) => ({ ...part, start: partOf(front, lead).start }))).toBeUndefined();
+    expect(twinIs((part) => ({ ...part, end: 'hold' }))).toBeUndefined();
+    expect(twinIs((part) => ({ ...part, sections: part.sections.slice(1) }))).toBeUndefined();
+    expect(twinIs(longerNeck)).toBeUndefined();
+    expect(twinIs((part) => ({ ...part, name: 'Other' }))).toBe(lead);
+  });
+
   it('does not follow a part that begins anew on a cast-on of its own', () => {
     const own = changeWithTwins(front, lead, (part) => ({
       ...part,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Recipe } from '../../../../src/knit/piece/recipe.ts';
+import type { Recipe, Shaping } from '../../../../src/knit/piece/recipe.ts';
 import { regauge } from '../../../../src/knit/piece/regauge/regauge.ts';
 import { roundLike, roundParts } from '../../../../src/knit/piece/regauge/round-to.ts';
 import { told } from '../../../told.ts';
@@ -106,6 +106,61 @@ describe('three stitches for ten more, nine rows for ten', () => {
     ],
   ])('%#', (recipe, lines) => {
     expect(recipeSaid(inGauge(recipe, 1.3, 0.9))).toEqual(lines);
+  });
+});
+
+describe('counts that do not come out', () => {
+  const tab = (from: number, ...first: readonly Shaping[]) =>
+    piece('Tab', 'other', [part('Tab', from, [section('rib', 4, ...first)])]);
+  const across = (by: number): Shaping => ({ kind: 'across', row: 1, by });
+  const said = (recipe: Recipe, stitches: number) => recipeSaid(inGauge(recipe, stitches, 1)).slice(1);
+
+  // 21 stitches, spread to 22 in the first row: an odd count stands for it until the rib's own is nearest
+  it('go to the nearest that the rib takes, of two as near to the smaller', () => {
+    // 31.5 is 31, between 30 and 32
+    expect(said(tab(21, across(1)), 1.5)).toEqual(['Tab = 32; rib 4 rib 2x2 4, +2 across 1; bind off']);
+    // 63 is as near to 62 as to 64, and a twenty-first of 62 is 3: 65 is none, 66 is
+    expect(said(tab(21, across(1)), 3)).toEqual(['Tab = 62; rib 4 rib 2x2 4, +4 across 1; bind off']);
+  });
+
+  it('are two at the least in a rib, however few they would be', () => {
+    expect(said(tab(4), 0.1)).toEqual(['Tab = 2; rib 4 rib 2x2 4; bind off']);
+  });
+
+  it('of one or two stitches picked up stay, of three they grow', () => {
+    const band = (...stitches: readonly number[]) =>
+      piece('Band', 'other', [
+        part('Band', { pickUp: stitches.map((count, i) => ({ along: `edge ${i}`, stitches: count })) }, [
+          section('a', 3),
+        ]),
+      ]);
+    const counts = (...stitches: readonly number[]) => {
+      const { from } = inGauge(band(...stitches), 2, 1).parts[0] ?? {};
+      return from && 'pickUp' in from ? from.pickUp.map((edge) => edge.stitches) : [];
+    };
+    expect(counts(10, 1, 12)).toEqual([20, 1, 24]);
+    expect(counts(10, 2, 12)).toEqual([20, 2, 24]);
+    expect(counts(10, 3, 11)).toEqual([20, 6, 22]);
+    // edges that were alike are alike
+    expect(counts(7, 1, 7, 9)).toEqual([14, 1, 14, 19]);
+  });
+
+  it('after short rows all stitches are there, to be shared', () => {
+    const share = (name: string, edge: 'right' | 'left') =>
+      part(name, { part: 'Body', edge, stitches: 20 }, [section('top', 4)]);
+    const turn: Shaping = { kind: 'turn', edge: 'left', groups: [{ row: 1, stitches: 6 }] };
+    const body = part('Body', 40, [section('slope', 2, turn), section('plain', 2)], 'split');
+    const halves = piece('Back', 'back', [body, share('Right', 'right'), share('Left', 'left')]);
+    expect(said(halves, 1.5)).toEqual([
+      'Body = 60; slope 2 stocking 4, turn L 1:9; plain 2 stocking 4; split',
+      'Right = 30 of Body right; top 4 stocking 4; bind off',
+      'Left = 30 of Body left; top 4 stocking 4; bind off',
+    ]);
+  });
+
+  it('without a section are as they would be in plain fabric', () => {
+    const bare = piece('Cord', 'other', [part('Cord', 5, [], 'hold')]);
+    expect(said(bare, 2.2)).toEqual(['Cord = 11; hold']);
   });
 });
 
