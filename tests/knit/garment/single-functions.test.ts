@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Design } from '../../../src/knit/garment/design.ts';
 import { capFor, halfCapMm, knitCap, LEAST_PAIRS, toleranceMm } from '../../../src/knit/garment/cap.ts';
+import type { Design } from '../../../src/knit/garment/design.ts';
 import { shoulderEndFacts, shoulderFacts } from '../../../src/knit/garment/kinds/shoulders.ts';
 import { withRoomForShaping } from '../../../src/knit/garment/narrow-rows.ts';
 import { type Neck, withOpening } from '../../../src/knit/garment/neck.ts';
