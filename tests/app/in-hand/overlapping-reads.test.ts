@@ -99,3 +99,14 @@ it('a row stored while the make is read is shown, whichever has the higher numbe
   expect(inHand.value?.place).toEqual(given(await store.place(back)));
   expect(inHand.value?.place.rows).toBe(1);
 });
+
+it('the first of two answers about one make is shown before the second comes', async () => {
+  const { store, back, answers, begin, letAllGo } = await withSlowReads();
+  given(await store.goTo(back, 7, 'place'));
+  await begin(back);
+  await begin(back);
+  answers[0]?.();
+  await vi.waitFor(() => expect(inHand.value?.place.rows).toBe(7));
+  await letAllGo();
+  expect(inHand.value?.place.rows).toBe(7);
+});
