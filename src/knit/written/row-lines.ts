@@ -1,7 +1,9 @@
 import { factsOf } from '../fabric-facts.ts';
 import type { PlannedPart, PlannedRow } from '../piece/planned.ts';
+import { expandRow } from '../row/expand.ts';
 import { printRow, sayRow } from '../row/print.ts';
 import type { RowWords } from '../row/row-words.ts';
+import { addRun, type Run } from '../row/shorten.ts';
 
 /** Longest block of rows that is said once and then repeated: a stitch pattern or a shaping rhythm. */
 const LONGEST_BLOCK = 24;
@@ -123,7 +125,52 @@ function rowLine(
   const isWhole = row.after === 0 && row.steps.length === 1;
   if (isWhole) return `Row ${row.n} (${row.side}): ${bindOff} all sts${how}${factsOf(fabric).boundOff}.`;
   const count = row.after === row.before ? '' : ` (${stitchCount(row.after)})`;
-  return `Row ${row.n} (${row.side}): ${sayRow(row.steps, words)}.${count}`;
+  const said = inRib(row, part.rows[row.n - 2]);
+  return `Row ${row.n} (${row.side}): ${said ? ribWords(said, words) : sayRow(row.steps, words)}.${count}`;
+}
+
+/** A row of button-holes in a rib, its stitches between them as 'rib'; undefined where it is none, or its stitches do not go on as they look. */
+function inRib(row: PlannedRow, last: PlannedRow | undefined): Run[] | undefined {
+  const works = expandRow(row.steps, row.before);
+  if (!last || works[0] === 'bo' || !works.some((work) => work === 'bo' || work === 'co')) return undefined;
+  const below = expandRow(last.steps, last.before)
+    .filter((work) => work !== 'bo')
+    .reverse();
+  const runs: Run[] = [];
+  let at = 0;
+  for (const work of works) {
+    const turnedOver = below[at] === 'k' ? 'p' : below[at] === 'p' ? 'k' : undefined;
+    if (work !== 'bo' && work !== 'co' && work !== turnedOver) return undefined;
+    addRun(runs, work === turnedOver ? 'patt' : work, 1);
+    if (work !== 'co') at += 1;
+  }
+  const isRib = new Set(below).size === 2;
+  return isRib && at === row.before && runs.length > 2 ? runs : undefined;
+}
+
+/** 'rib 4, [bind off 3 sts, rib until 12 sts on needle after gap] 5 times, bind off 3 sts, rib to end'. */
+function ribWords(runs: readonly Run[], words: RowWords): string {
+  const open = runs.map(({ work, times }, i): string => {
+    if (work !== 'patt') return words.stitches(work, times);
+    if (i === runs.length - 1) return 'rib to end';
+    return runs[i - 1]?.work === 'bo'
+      ? `rib until ${stitchCount(times)} on needle after gap`
+      : `rib ${times}`;
+  });
+  const said: string[] = open.slice(0, 1);
+  for (let i = 1; i < open.length; ) {
+    let times = 1;
+    while (
+      i + 2 * times + 1 < open.length &&
+      open[i + 2 * times] === open[i] &&
+      open[i + 2 * times + 1] === open[i + 1]
+    )
+      times += 1;
+    const pair = open.slice(i, i + 2).join(words.comma);
+    said.push(times > 1 ? words.group(pair, times) : pair);
+    i += 2 * times;
+  }
+  return said.join(words.comma);
 }
 
 /** Pairs of rows are told from the right side on: a wrong-side row that begins one stands by itself. */

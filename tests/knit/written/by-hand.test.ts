@@ -174,6 +174,26 @@ describe('a piece', () => {
     ]);
   });
 
+  // editors write button-holes so, and count the stitch left after a bind-off as the next; common practice, no published source
+  it('with button-holes in rib says how far to rib, not each stitch', () => {
+    const k1p1 = (work: 'k' | 'p') => ({ work, times: 1 }) as const;
+    const rib = (n: number) => Array.from({ length: n }, (_, i) => k1p1(i % 2 ? 'p' : 'k'));
+    const hole = (work: 'bo' | 'co') => ({ work, times: 3 }) as const;
+    const purlFirst = (n: number) => Array.from({ length: n }, (_, i) => k1p1(i % 2 ? 'k' : 'p'));
+    const words = [
+      rib(27),
+      purlFirst(27),
+      [...rib(4), hole('bo'), ...purlFirst(5), hole('bo'), ...purlFirst(5), hole('bo'), ...purlFirst(4)],
+      [...purlFirst(4), hole('co'), ...rib(5), hole('co'), ...rib(5), hole('co'), ...rib(4)],
+    ];
+    const sections = [section({ rows: 4, fabric: 'rib 1x1', words })];
+    const lines = linesOf({ pieces: [piece({ parts: [part({ from: { castOn: 27 }, sections })] })] });
+    expect(lines.slice(6, 8)).toEqual([
+      'Row 3 (RS): rib 4, [bind off 3 sts, rib until 5 sts on needle after gap] 2 times, bind off 3 sts, rib to end. (18 sts)',
+      'Row 4 (WS): rib 4, [cast on 3 sts, rib 5] 2 times, cast on 3 sts, rib to end. (27 sts)',
+    ]);
+  });
+
   // a neck that is bound off tightly does not go over the head; common practice, no published source
   it('binds a neckband off loosely, and no other', () => {
     const end = (role: Recipe['role'], fabric: FabricName) =>

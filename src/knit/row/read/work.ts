@@ -28,6 +28,9 @@ export const readWork = (c: Cursor): ReadItem | undefined =>
     if (!takes(c, 'work', 'working', 'patt', 'rib', 'cont', 'in', 'keeping', 'as')) return undefined;
     skipEstablished(c);
     const rib = isWord(c.tokens[start], 'rib') ? { rib: true } : {};
+    const beside = readBesideGap(c);
+    if (beside !== undefined)
+      return { item: { is: 'stitches', work: 'patt', times: beside, ...rib }, said: true };
     const goal = readGoal(c);
     if (goal) {
       skipEstablished(c);
@@ -64,3 +67,10 @@ function skipEstablished(c: Cursor): boolean {
   while (takeAnyPhrase(c, ...ESTABLISHED)) any = true;
   return any;
 }
+
+/** 'rib until 12 sts on needle after gap': the stitch that is left after a bind-off is the first of them. */
+const readBesideGap = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    const n = takes(c, 'until') ? readCount(c) : undefined;
+    return n !== undefined && takeSts(c) && takeAnyPhrase(c, 'on needle after gap') ? n : undefined;
+  });

@@ -119,6 +119,10 @@ describe('a row of a pattern', () => {
     ['patt 12, k2', 'work 12 sts in pattern, k2'],
     ['work in pattern to last 3 sts, k3', 'work in pattern to last 3 sts, k3'],
     ['rib to end', 'work in pattern'],
+    [
+      'rib 4, bind off 3, rib until 12 sts on needle after gap, k2',
+      'work 4 sts in pattern, bind off 3 sts, work 12 sts in pattern, k2',
+    ],
     ['cont in patt as set to last 2 sts, k2', 'work in pattern to last 2 sts, k2'],
     ['k2, work cable pattern across 12 sts, k2', 'k2, work 12 sts in pattern, k2'],
     ['k2, work row 1 of cable panel over next 12 sts, k2', 'k2, work 12 sts in pattern, k2'],

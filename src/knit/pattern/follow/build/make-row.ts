@@ -29,10 +29,12 @@ export function makeWrittenRow(
   const markers = side === 'RS' ? part.markers : part.markers.map((m) => part.live - m).reverse();
   const settled = settle(withSide(afterTurn(items, front), part, side), { stitches: count, markers });
   if (!settled.ok) return settled.faults[0];
-  const appear = items.some((item) => item.is === 'stitches to' && item.appear);
-  const panel =
-    items.some((item) => item.is === 'stitches' && item.panel) ||
-    (items.some(saysRib) && part.fabric.label !== 'rib');
+  // a rib that is only spelled out goes on as its stitches look
+  const ribbed = items.some(saysRib) && part.fabric.label !== 'rib';
+  const appear =
+    items.some((item) => item.is === 'stitches to' && item.appear) ||
+    (ribbed && isRib(spellAsItLooks(part, side)));
+  const panel = items.some((item) => item.is === 'stitches' && item.panel) || (ribbed && !appear);
   // what the panel's stitches are is said elsewhere; the row asks for them by name
   let steps = panel ? [...settled.value.steps] : spellPattern(settled.value.steps, part, side, count, appear);
   const turned = settled.value.turned ? takenBefore(steps, count) : undefined;
@@ -50,6 +52,8 @@ export function makeWrittenRow(
     side === 'RS' ? settled.value.markers : settled.value.markers.map((m) => part.live - m).reverse();
   return undefined;
 }
+
+const isRib = (works: readonly StitchName[] | undefined): boolean => new Set(works).size === 2;
 
 const saysRib = (item: Item): boolean =>
   'rib' in item ? item.rib === true : 'items' in item && item.items.some(saysRib);
@@ -94,7 +98,12 @@ function spellPattern(
 /** The stitches as the last row left them; undefined where that row was more than knit and purl. */
 function spellAsItLooks(part: PartBuild, side: Side): StitchName[] | undefined {
   const last = part.rows.at(-1);
-  const looks = last && looksOf(expandRow(last.steps, last.before), last.side);
+  const looks =
+    last &&
+    looksOf(
+      expandRow(last.steps, last.before).filter((work) => work !== 'bo'),
+      last.side,
+    );
   if (looks === undefined || looks.length !== part.live) return undefined;
   return [...looks].map((look): StitchName => ((look === 'k') === (side === 'RS') ? 'k' : 'p'));
 }
