@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
 import { parseRoute, type Route } from './routes.ts';
+import { locked } from './state.ts';
 
 /** Where she is; undefined for an address that no screen has. */
 export const route = signal<Route | undefined>(undefined);
@@ -11,6 +12,11 @@ const hashNow = (): string => (location.hash === '' ? '#/' : location.hash);
 
 function arrive(): void {
   const hash = hashNow();
+  // the phone's back key is touched in a pocket too; going forward adds no step to go back by
+  if (locked.value && trail.at(-1) !== hash) {
+    history.forward();
+    return;
+  }
   if (trail.at(-2) === hash) trail.pop();
   else if (trail.at(-1) !== hash) trail.push(hash);
   route.value = parseRoute(hash);

@@ -7,10 +7,11 @@ import { Late } from '../../pace/late.tsx';
 import { Ladder } from '../../ui/ladder/ladder.tsx';
 import { rowsAhead } from '../../ui/ladder/rows-ahead.ts';
 import { LapWindow } from '../../ui/lap-window/lap-window.tsx';
-import { saysShaping, saysSide } from '../../words/craft.ts';
+import { saysSide } from '../../words/craft.ts';
 import { say } from '../../words/say.ts';
 import { iconOf, saysMark } from './before-row.tsx';
 import { LengthsBeside } from './lengths-beside.tsx';
+import { saysShapingIn } from './spoken.ts';
 
 /** The row as it lies in her lap, how long the work is, and the rows that come after it; a touch goes down to the map. */
 export function Ahead() {
@@ -50,5 +51,5 @@ const saysView = (part: PlannedPart, row: PlannedRow): string =>
 function saysNextShaping(part: PlannedPart, row: PlannedRow): string {
   const next = nextShaping(part, row.n - 1);
   if (next === undefined) return say('lap.noMoreShaping');
-  return say('lap.nextShaping', { count: next.n - row.n, row: next.n, shaping: saysShaping(next) });
+  return saysShapingIn(row, next);
 }

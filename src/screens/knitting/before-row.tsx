@@ -6,15 +6,6 @@ import { Icon, type IconName } from '../../ui/icon/icon.tsx';
 import { saysLength } from '../../words/measures.ts';
 import { saysNeedle } from '../../words/needle.ts';
 import { say } from '../../words/say.ts';
-import { saysBefore } from './says-place.ts';
-
-// a voice and a reader's own say it too, as soon as it is known here
-saysBefore.value = (read) => {
-  const all = beforeRow(read);
-  return all.length === 0
-    ? ''
-    : `${say('lap.before', { row: read.row.n })} ${all.map((one) => saysOne(one, read)).join('; ')}.`;
-};
 
 /** What is done before the row that is read, on a card of its own that goes with the row. */
 export function BeforeRow({ read }: { readonly read: Reading }) {
@@ -35,6 +26,12 @@ export function BeforeRow({ read }: { readonly read: Reading }) {
       </ul>
     </section>
   );
+}
+
+/** 'Before row 19: change to the 4 mm needle.', for a voice and a reader. */
+export function saysBefore(read: Reading): string {
+  const all = beforeRow(read).map((one) => saysOne(one, read));
+  return all.length === 0 ? '' : `${say('lap.before', { row: read.row.n })} ${all.join('; ')}.`;
 }
 
 export const iconOf = {

@@ -39,7 +39,7 @@ function Thumb({ rowId, onRows }: PadFootProps) {
       hand={settings.value.hand}
       shaping={shaping}
       pressed={isFelt.value}
-      describedBy={rowId}
+      describedBy={`${rowId}w ${rowId}c`}
       beside={beside}
       onFinish={() => void finishRow()}
     />

@@ -12,7 +12,7 @@ import { notchOf } from './pad-shaping.ts';
 export interface RowCardProps {
   readonly part: PlannedPart;
   readonly row: PlannedRow;
-  /** id for what describes the pad */
+  /** what describes the pad has ids that begin with it: words `…w`, count `…c` */
   readonly id: string;
   readonly onLegend: () => void;
 }
@@ -26,11 +26,7 @@ export function RowCard({ part, row, id, onLegend }: RowCardProps) {
   const { chunks, longest } = chunksOf(work);
   const change = row.after - row.before;
   return (
-    <section
-      class={`row-card row-card-${shapes ? notchOf(row) : 'plain'}`}
-      id={id}
-      aria-label={saysRowOf(part, row)}
-    >
+    <section class={`row-card row-card-${shapes ? notchOf(row) : 'plain'}`} aria-label={saysRowOf(part, row)}>
       <div class="row-facts">
         <strong class={`row-side row-side-${row.side}`}>
           <abbr title={saysSide(row.side, true)}>{saysSide(row.side)}</abbr>
@@ -41,10 +37,17 @@ export function RowCard({ part, row, id, onLegend }: RowCardProps) {
       </div>
       {/* biome-ignore lint/a11y/useKeyWithClickEvents: the button above does the same for keys and readers */}
       {/* biome-ignore lint/a11y/noStaticElementInteractions: the same */}
-      <div class={`row-work row-work-${lengthOf(work)}`} style={{ '--letters': longest }} onClick={onLegend}>
+      <div
+        class={`row-work row-work-${lengthOf(work)}`}
+        id={`${id}w`}
+        // her own language's order, also where the page runs from right to left
+        dir="auto"
+        style={{ '--letters': longest }}
+        onClick={onLegend}
+      >
         {chunks.length === 1 ? work : chunks.flatMap(onOneLine)}
       </div>
-      <div class="row-after">
+      <div class="row-after" id={`${id}c`}>
         <strong class="row-count">{saysNumber(row.after)}</strong>
         <span class="row-count-words">
           <span class="row-count-word">

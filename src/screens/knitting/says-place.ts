@@ -25,13 +25,13 @@ function saysWholeRow(part: PlannedPart, row: PlannedRow): string {
   });
 }
 
-/** What is done before a row; nothing until the file that knows it has come. */
-export const saysBefore = signal<(read: Reading) => string>(() => '');
+/** What is said around a row: what is done before it, where the next shaping lies. The row alone until the file that knows it has come. */
+export const saysAround = signal((_read: Reading, row: string) => row);
 
 /** The row that is read; where none is left, that the part with this title is done. */
 export const saysReading = (read: Reading | undefined, title: string): string =>
   read
-    ? `${saysBefore.value(read)} ${saysWholeRow(read.part, read.row)}`.trim()
+    ? saysAround.value(read, saysWholeRow(read.part, read.row))
     : say('knitting.announceEnd', { part: title });
 
 /** The section's name; the one-row section of the bind-off is ours, not the recipe's. */

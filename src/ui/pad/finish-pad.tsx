@@ -22,7 +22,7 @@ export interface FinishPadProps {
   readonly disabled?: boolean | undefined;
   /** a row is still being written down: the tap was taken */
   readonly pressed?: boolean | undefined;
-  /** id of the text with row and count */
+  /** ids of the row's words and its count */
   readonly describedBy?: string | undefined;
   readonly onFinish: () => void;
 }

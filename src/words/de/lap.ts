@@ -3,6 +3,7 @@ import type { Translation } from '../message.ts';
 
 export const words: Translation<typeof english> = {
   before: 'Vor Reihe {row}:',
+  takenBack: 'Zurückgenommen.',
   changeNeedle: 'zu Nadel {size} wechseln',
   changeColour: 'zu {colour} wechseln',
   measure: 'messen, geplant sind {length}',

@@ -1,6 +1,7 @@
 /** The work as it lies in her lap: what is done before a row, where the next shaping lies, and how far it is. */
 export const words = {
   before: 'Before row {row}:',
+  takenBack: 'Taken back.',
   changeNeedle: 'change to the {size} needle',
   changeColour: 'change to {colour}',
   measure: 'measure, {length} as planned',
