@@ -1,4 +1,5 @@
 import './garment.css';
+import { useEffect } from 'preact/hooks';
 import { openGarment } from '../../app/garments/open-garments.ts';
 import { nextOf } from '../../app/in-hand/next-place.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
@@ -10,9 +11,10 @@ import { ProgressBar } from '../../ui/progress/progress-bar.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { saysNumber } from '../../words/numbers.ts';
-import { say } from '../../words/say.ts';
+import { loadWords, say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
 import { Guesses } from '../guesses.tsx';
+import { later } from '../later.tsx';
 import { hrefToMake } from '../links.ts';
 import { saysMake } from '../says-make.ts';
 import { useFresh } from '../use-fresh.ts';
@@ -23,6 +25,11 @@ import { PieceSection } from './piece-section.tsx';
 import { ShouldersAnew } from './shoulders-anew.tsx';
 import { Table } from './table.tsx';
 import { YarnSection } from './yarn-section.tsx';
+
+/** Only a finished garment needs it, and all that is known of making up. */
+const AllDone = later(
+  async () => (await Promise.all([import('./all-done.tsx'), loadWords('partEnd')]))[0].default,
+);
 
 const up = () => ({ href: hrefTo('workbasket'), label: say('garment.toWorkbasket') });
 
@@ -124,6 +131,11 @@ function Progress({ view }: { readonly view: GarmentView }) {
   const places = view.pieces.flatMap((piece) => piece.makes.flatMap((make) => make.places));
   const rows = places.reduce((sum, place) => sum + place.rows, 0);
   const total = places.reduce((sum, place) => sum + place.total, 0);
+  const isDone = total > 0 && rows >= total;
+  useEffect(() => {
+    if (isDone) void AllDone.fetch();
+  }, [isDone]);
+  if (isDone) return <AllDone view={view} />;
   const percent = saysNumber(total === 0 ? 0 : rows / total, { percent: true, digits: 0 });
   const text = say('garment.progress', { percent });
   return (

@@ -21,4 +21,9 @@ export const words: Translation<typeof english> = {
   toMakingUp: 'Zusammennähen',
   allDone: 'Alle Teile von {garment} sind gestrickt.',
   toGarment: 'Zum Strickstück',
+  garmentKnitted: 'Gestrickt bis zur letzten Masche',
+  garmentFinished: 'Fertig: gestrickt und zusammengenäht',
+  notMadeUp: 'Noch nicht zusammengenäht.',
+  madeUpSoFar: 'Fertigstellen: {count} von {all} Schritten getan.',
+  toRecord: 'Wie es gestrickt wurde',
 };

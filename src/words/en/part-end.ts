@@ -18,4 +18,9 @@ export const words = {
   toMakingUp: 'Sew it up',
   allDone: 'Every piece of {garment} is knitted.',
   toGarment: 'To the garment',
+  garmentKnitted: 'Knitted to the last stitch',
+  garmentFinished: 'Finished: knitted and made up',
+  notMadeUp: 'Not made up yet.',
+  madeUpSoFar: 'Making up: {count} of {all} steps done.',
+  toRecord: 'How it was knitted',
 } as const;

@@ -1,0 +1,64 @@
+import { afterAll, expect, it } from 'vitest';
+import { dist } from '../run/built.ts';
+import { serve } from '../run/serve.ts';
+import { violations } from './axe.ts';
+import { openPhone, removeProfiles } from './drive.ts';
+import { knitterAt } from './knitter.ts';
+import { openSettings, wear } from './looks.ts';
+import { atRow } from './sights.ts';
+
+afterAll(removeProfiles);
+
+it('a garment that is knitted to the last row says so, with what it took and whether it is made up, in both languages', async () => {
+  const host = await serve({ root: dist });
+  const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
+  const { page } = phone;
+  const knitter = knitterAt(page, host.url);
+  await knitter.openSample();
+  const settings = await openSettings(page, host.url);
+  await knitter.open('#/g/sample');
+  const next = page.locator('.screen-foot a');
+  await next.waitFor();
+  let rows = 0;
+  for (let parts = 0; parts < 20; parts += 1) {
+    expect(await page.locator('.all-done').count()).toBe(0);
+    const make = (await next.getAttribute('href')) ?? '';
+    if (make.includes('making-up')) break;
+    await knitter.open(make);
+    await knitter.pad.waitFor();
+    const { of } = await knitter.row();
+    rows += of;
+    await atRow(page, knitter, of, make);
+    await knitter.pad.tap();
+    await page.locator('.part-end').waitFor();
+    await knitter.open('#/g/sample');
+    await next.waitFor();
+    if ((await next.getAttribute('href'))?.includes('making-up')) break;
+  }
+  const done = page.locator('.all-done');
+  await done.getByText(`${rows.toLocaleString('en')} rows · 1 sitting`).waitFor();
+  expect(await done.innerText()).toContain('Knitted to the last stitch');
+  expect(await done.innerText()).toContain('Not made up yet.');
+  expect(await violations(page)).toEqual([]);
+  await wear(page, settings, { name: 'German', width: 320, height: 640, language: 'Deutsch' });
+  await done.getByText('Gestrickt bis zur letzten Masche').waitFor();
+  await wear(page, settings, { name: 'English', width: 390, height: 844 });
+  await knitter.open('#/g/sample/making-up');
+  const ticks = page.locator('.making-tick');
+  await ticks.first().waitFor();
+  await ticks.first().click();
+  await page
+    .getByText(/^1 of \d+/)
+    .first()
+    .waitFor();
+  await knitter.open('#/g/sample');
+  await done.getByText(/^Making up: 1 of \d+ steps done\.$/).waitFor();
+  await knitter.open('#/g/sample/making-up');
+  await ticks.first().waitFor();
+  for (let at = 1; at < (await ticks.count()); at += 1) await ticks.nth(at).click();
+  await knitter.open('#/g/sample');
+  await done.getByText('Finished: knitted and made up').waitFor();
+  if (process.env.LAP_SHOT) await page.screenshot({ path: process.env.LAP_SHOT });
+  await phone.close();
+  await host.close();
+});

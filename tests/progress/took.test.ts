@@ -1,0 +1,29 @@
+import { expect, it } from 'vitest';
+import type { LogEntry } from '../../src/progress/log.ts';
+import { took } from '../../src/progress/took.ts';
+
+const HOUR = 3_600_000;
+const rows = (make: string, hours: readonly number[]): LogEntry[] =>
+  hours.map((hour, i) => ({
+    id: `${make}-${i}`,
+    make,
+    seq: i + 1,
+    at: hour * HOUR,
+    kind: 'row',
+    row: i + 1,
+  })) as LogEntry[];
+
+// day 1 at 20:00 and 20:30 UTC; day 2 at 02:00 UTC, which is 21:00 of day 1 in New York (UTC-5, winter)
+const back = rows('g/back/0/1', [20, 20.5]);
+const sleeve = rows('g/sleeve/0/1', [26]);
+
+it('what a garment took is told of all its makes at once, in her own days', () => {
+  const both = ['g/back/0/1', 'g/sleeve/0/1'];
+  expect(took(both, [...sleeve, ...back], 0)).toMatchObject({ sittings: 2, days: 2 });
+  expect(took(both, [...sleeve, ...back], 5 * HOUR)).toMatchObject({ sittings: 2, days: 1 });
+  expect(took(['g/back/0/1'], [...sleeve, ...back], 0)).toMatchObject({ sittings: 1, days: 1 });
+});
+
+it('of makes that were never begun nothing is told', () => {
+  expect(took(['g/front/0/1'], back, 0)).toBeUndefined();
+});
