@@ -1,5 +1,5 @@
 import type { Draft } from '../../knit/garment/draft.ts';
-import type { Measure } from '../../knit/garment/roundings.ts';
+import type { Measure, Rounding } from '../../knit/garment/roundings.ts';
 import type { Point } from '../../knit/shape/curve.ts';
 import { saysLength } from '../../words/measures.ts';
 
@@ -8,6 +8,8 @@ export interface Label {
   /** its foot, mm: x from the piece's middle, y above its lower edge */
   readonly at: Point;
   readonly text: string;
+  /** what was asked for, where whole stitches and rows make another figure */
+  readonly asked?: string | undefined;
   readonly upright: boolean;
   /** the field of the design that it is typed in */
   readonly to: string;
@@ -24,15 +26,22 @@ interface Drawn {
 
 /** Every width and height that a knitter looks for on a piece, where it lies; what is too low for its figure has none. */
 export function labelsOf(piece: string, draft: Draft, drawn: Drawn): readonly Label[] {
-  const of = (measure: Measure): number | undefined =>
-    draft.roundings.find((rounding) => rounding.measure === measure)?.madeMm;
+  const of: Of = (measure) => draft.roundings.find((rounding) => rounding.measure === measure);
   const list = piece === 'Sleeve' ? onSleeve(of, drawn) : onPanel(piece, of, drawn);
   const at: Point = [drawn.left - 0.4 * drawn.letter, drawn.top / 2];
   const to = piece === 'Sleeve' ? 'sleeve.lengthMm' : 'lengthMm';
-  return [{ at, text: saysLength(drawn.length), upright: true, to }, ...list];
+  const asked = askedOf(of(piece === 'Sleeve' ? 'sleeve length' : 'length'));
+  return [{ at, text: saysLength(drawn.length), asked, upright: true, to }, ...list];
 }
 
-type Of = (measure: Measure) => number | undefined;
+type Of = (measure: Measure) => Rounding | undefined;
+
+/** As it is read: what differs by less than the figure shows is the same. */
+function askedOf(rounding: Rounding | undefined): string | undefined {
+  if (rounding === undefined) return undefined;
+  const asked = saysLength(rounding.askedMm);
+  return asked === saysLength(rounding.madeMm) ? undefined : asked;
+}
 
 const level = (x: number, y: number, text: string, to: string): Label => ({
   at: [x, y],
@@ -45,14 +54,14 @@ const across = (x: number, y: number, mm: number, to: string): Label =>
 
 function onPanel(piece: string, of: Of, { left, right, top, letter }: Drawn): Label[] {
   const middle = (left + right) / 2;
-  const depth = of('armhole depth') ?? of('raglan depth') ?? 0;
-  const shoulder = top - (of('shoulder drop') ?? 0);
+  const depth = (of('armhole depth') ?? of('raglan depth'))?.madeMm ?? 0;
+  const shoulder = top - (of('shoulder drop')?.madeMm ?? 0);
   const underarm = shoulder - depth;
-  const hem = of('hem height') ?? 0;
+  const hem = of('hem height')?.madeMm ?? 0;
   const isBack = piece === 'Back';
   const labels: Label[] = [];
-  const put = (mm: number | undefined, label: (mm: number) => Label) => {
-    if (mm !== undefined) labels.push(label(mm));
+  const put = (made: Rounding | undefined, label: (mm: number) => Label) => {
+    if (made) labels.push({ ...label(made.madeMm), asked: askedOf(made) });
   };
   if (isBack)
     put(of('neck width'), (mm) => level(middle, top + 0.35 * letter, saysLength(mm), 'neck.widthMm'));
@@ -80,11 +89,19 @@ function onPanel(piece: string, of: Of, { left, right, top, letter }: Drawn): La
 function onSleeve(of: Of, { left, right, letter }: Drawn): Label[] {
   const middle = (left + right) / 2;
   const labels: Label[] = [];
-  const cuff = of('cuff height') ?? 0;
-  const length = of('sleeve length') ?? 0;
+  const cuff = of('cuff height')?.madeMm ?? 0;
+  const length = of('sleeve length')?.madeMm ?? 0;
   const [low, wide] = [of('cuff width'), of('sleeve width')];
-  if (low !== undefined) labels.push(level(middle, -letter, saysLength(low), 'ease.wrist'));
-  if (wide !== undefined) labels.push(across(middle, length - 1.2 * letter, wide, 'ease.upperArm'));
+  if (low)
+    labels.push({
+      ...level(middle, -0.85 * letter, saysLength(low.madeMm), 'ease.wrist'),
+      asked: askedOf(low),
+    });
+  if (wide)
+    labels.push({
+      ...across(middle, length - 1.2 * letter, wide.madeMm, 'ease.upperArm'),
+      asked: askedOf(wide),
+    });
   const heights: readonly Height[] = [
     [0, cuff, 'cuff.heightMm'],
     [cuff, length, 'sleeve.lengthMm'],

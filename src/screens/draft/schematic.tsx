@@ -55,7 +55,7 @@ function PieceDrawing({ outline, widest, draft }: PieceDrawingProps) {
   const { piece, asked, made, openings = [] } = outline;
   const box = boxOf(outline);
   const letter = LETTER * widest;
-  const margin = 1.5 * letter;
+  const margin = 1.7 * letter;
   const width = widthOf(box) + 2 * margin;
   const size = sizeOf(made);
   const title = say('draft.drawing', {
@@ -92,10 +92,16 @@ function PieceDrawing({ outline, widest, draft }: PieceDrawingProps) {
   );
 }
 
-function Label({ at: [x, y], text, upright, to }: Drawn) {
+/** As made; beside it (along a height) or below it what was asked, where that is another figure. */
+function Label({ at: [x, y], text, asked, upright, to }: Drawn) {
   return (
     <text x={x} y={y} data-to={to} transform={upright ? `rotate(-90 ${x} ${y})` : undefined}>
       {text}
+      {asked && (
+        <tspan class="draft-wish" {...(upright ? { dx: '0.3em' } : { x, dy: '1em' })}>
+          ({asked})
+        </tspan>
+      )}
     </text>
   );
 }

@@ -178,7 +178,7 @@ export const words: Translation<typeof english> = {
   see: 'Was herauskommt',
   drawing: '{piece}: {width} breit, {length} lang',
   touchFigure: 'Eine Zahl berühren, um sie zu ändern;',
-  asked: 'gestrichelt: wie gewünscht.',
+  asked: 'gestrichelt und in Klammern: wie gewünscht.',
   swatchNeeds: 'Hier wird eine Zahl über 0 gebraucht.',
   madeUp: 'Zusammengenäht, ohne die Nähte',
   'made up chest': 'Um die Brust',

@@ -182,7 +182,7 @@ export const words = {
   see: 'What comes out',
   drawing: '{piece}: {width} wide, {length} long',
   touchFigure: 'Touch a figure to change it;',
-  asked: 'dashed: as asked for.',
+  asked: 'dashed, and in brackets: as asked for.',
   swatchNeeds: 'A number above 0 is needed here.',
   madeUp: 'Made up, seams taken off',
   'made up chest': 'Round the chest',
