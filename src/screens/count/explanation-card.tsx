@@ -24,7 +24,7 @@ export function ExplanationCard({ explanation, now, counted, likeliest }: Explan
     share: saysNumber(explanation.likelihood, { percent: true, digits: 0 }),
   });
   return (
-    <Card tone={likeliest ? 'shaping' : 'plain'} label={saysCause(explanation)}>
+    <Card tone={likeliest ? 'place' : 'plain'} label={saysCause(explanation)}>
       <div class="count-card">
         <h3>{saysCause(explanation)}</h3>
         {explanation.cause !== 'unknown' && (

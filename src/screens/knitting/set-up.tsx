@@ -10,7 +10,10 @@ export function SetUp({ part }: { readonly part: PlannedPart }) {
   return (
     <Card tone="place">
       <h2 class="set-up-head">{say('knitting.setUp')}</h2>
-      <p class="set-up-work">{saysSetUp(part)}</p>
+      {/* a long one is folded on a small screen, as long as it is not touched: the row's words and count are in sight */}
+      <details class="set-up-fold">
+        <summary class="set-up-work">{saysSetUp(part)}</summary>
+      </details>
     </Card>
   );
 }
