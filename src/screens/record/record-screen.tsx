@@ -40,7 +40,8 @@ function WholeRecord({ view }: { readonly view: GarmentView }) {
   useFresh(async () => setEntries(readOr(await (await store()).entriesOfGarment(id))), { garment: id });
   if (entries === undefined) return <p>{say('record.reading')}</p>;
   const makes = view.pieces.flatMap((piece) => piece.makes.map((make) => ({ piece, make })));
-  const isBegun = ({ places }: MakeView) => places.some((place) => entries.some((e) => e.make === place.id));
+  const isBegun = ({ places }: MakeView) =>
+    places.some(({ rows, id }) => rows > 0 && entries.some((e) => e.make === id));
   const waiting = makes.filter(({ make }) => !isBegun(make));
   return (
     <div class="record">
@@ -87,7 +88,7 @@ function MakeCard({ piece, make, garment, entries }: MakeCardProps) {
         const part = make.parts[i];
         return (
           part &&
-          entries.some((entry) => entry.make === place.id) && (
+          place.rows > 0 && (
             <PartLines
               key={place.id}
               part={part}
@@ -118,10 +119,10 @@ function PartLines({ part, place, entries, alone }: PartLinesProps) {
   return (
     <>
       {!alone && <h3>{part.name}</h3>}
-      {from !== undefined && to !== undefined && (
+      {place.rows > 0 && (
         <ul class="record-lines">
           <li>{say('record.rows', { rows: place.rows, total: place.total })}</li>
-          <li>{saysDays(from, to)}</li>
+          {from !== undefined && to !== undefined && <li>{saysDays(from, to)}</li>}
           {record.workedMs !== undefined && (
             <li>{say('record.time', { time: saysDuration(record.workedMs) })}</li>
           )}
