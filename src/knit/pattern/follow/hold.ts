@@ -10,7 +10,13 @@ import { takeBack } from './build/push-row.ts';
 type Hold = Extract<Statement, { is: 'hold' }>;
 
 /** 'place rem 24 sts on holder', 'leave centre 17 sts on a holder'. */
-export function doHold(build: Build, piece: PieceBuild, part: PartBuild, said: Hold): Fault | undefined {
+export function doHold(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Hold,
+  ahead: readonly Said[] = [],
+): Fault | undefined {
   if (part.gap) {
     const now = resolveGap(build, piece, part);
     return heldCount(piece, said.stitches, now);
@@ -30,6 +36,14 @@ export function doHold(build: Build, piece: PieceBuild, part: PartBuild, said: H
   if (said.stitches > part.live) {
     part.end = 'hold';
     return countDiffers(said.stitches, part.live);
+  }
+  // at the end of a piece the rest is all that is left
+  const next = ahead.find(({ statement }) => statement.is !== 'note' && statement.is !== 'stated');
+  const goesOn = next !== undefined && !ENDS.has(next.statement.is);
+  if (said.which === 'rest' && !goesOn) {
+    const found = part.live;
+    part.end = 'hold';
+    return countDiffers(said.stitches, found);
   }
   return said.which === 'centre'
     ? holdCentre(build, piece, part, said.stitches)
@@ -58,6 +72,9 @@ export function countFromSets(
   Object.assign(part, { fabric });
   build.line = line;
 }
+
+/** What follows the end of a piece. */
+const ENDS: ReadonlySet<Statement['is']> = new Set(['heading', 'cast on', 'pick up']);
 
 /** 'slip centre 18 sts onto a holder' when the centre rests beside the side that is still to come. */
 export function holdOfResting(build: Build, piece: PieceBuild, said: Hold): Fault | undefined {

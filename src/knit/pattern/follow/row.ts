@@ -64,9 +64,9 @@ function doNumbered(
     return fault('row not known', { rowName: String(said.like) });
   }
   // a text that numbers every row of the part goes on after 'rep rows 1 and 2 8 times more' with row 19
-  if (first === part.rows.length + 1 && first > cycle.done) cycle.done = first - 1;
-  // rows that the text passed over were worked before ('rep rows 1 and 2 8 times more. Row 19: …')
   const filled = cycle.everyOther !== undefined && first === cycle.done + 2;
+  if (first === part.rows.length + 1 && first > cycle.done && !filled) cycle.done = first - 1;
+  // rows that the text passed over were worked before ('rep rows 1 and 2 8 times more. Row 19: …')
   if (first > cycle.done + 1 && !filled && !cycle.rows.has(cycle.done + 1)) cycle.done = first - 1;
   const wrong = flushCycle(build, piece, part, ahead);
   if (label.everyOther) cycle.everyOther = said.items;

@@ -183,7 +183,7 @@ function doOnNeedle(
   }
   if (statement.is === 'hold') {
     countFromSets(build, part, statement.stitches, ahead);
-    return doHold(build, piece, part, statement);
+    return doHold(build, piece, part, statement, ahead);
   }
   if (statement.is === 'work on') return doWorkOn(build, piece, part, statement);
   const now = resolveGap(build, piece, part);

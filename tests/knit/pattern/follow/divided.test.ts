@@ -137,6 +137,43 @@ Work in garter st until piece measures 7 cm, working an odd number of rows.
   > = gauge stitches 20, rows 30
   > = Piece, other, 1 to make, lines 3 4 5 6 7 8
   > =   body from {castOn 12}, RS: 4 stocking 4 mm; 10 stocking 4 mm (length {id 'piece/1', open false, mm 50, from start}); 9 garter 4 mm (length {id 'piece/2', open false, mm 70, endSide RS, from start}); hold
+
+### the rest at the end of a piece is all that is left
+BACK
+  > heading
+Cast on 20 sts.
+  > →20
+Work 2 rows in st st.
+  > 20 Back/body 1 RS knit · WS purl
+Leave rem 18 sts on a holder.
+  > 20
+  > ✗ count contradicts @4:1 statedStitches 18, foundStitches 20
+FRONT
+  > heading
+Cast on 20 sts.
+  > →20
+Work 2 rows in st st.
+  > 20 Front/body 1 RS knit · WS purl
+  > = Back, back, 1 to make, lines 3
+  > =   body from {castOn 20}, RS: 2 stocking 4 mm; hold
+  > = Front, front, 1 to make, lines 7
+  > =   body from {castOn 20}, RS: 2 stocking 4 mm; hold
+
+### rows that are passed over are worked, though a row before them had no number
+Cast on 8 sts.
+  > →8
+Knit 1 row.
+  > 8 Piece/body 1 RS knit
+Row 1: k.
+  > 8 Piece/body 2 WS knit
+Row 2 and all even rows: p.
+  > 8 Piece/body 3 RS purl
+Row 3: k4, p4.
+  > 8 Piece/body 4 WS k4, p4
+Row 5: k2, p6.
+  > 8 Piece/body 5 RS purl · WS k2, p6
+  > = Piece, other, 1 to make, lines 2 3 4 5 6
+  > =   body from {castOn 8}, RS: 6 stocking 4 mm; hold
 `),
   )('comes out as $name', expectAnnotated);
 });

@@ -16,6 +16,7 @@ describe('a shaping within rows, in all its wordings,', () => {
       Inc 1 st at each side every {4 cm|40 mm} 5 times → shape: change 1, edge both, beats [{every 1, everyMm 40, counted, times 5}]
       Inc 1 st at each side every cm until there are 60 sts → shape: change 1, edge both, beats [{every 1, everyMm 10, toCount 60}]
       Inc 1 st at {beg|start} of {row|the row} → shape: change 1, edge beginning, beats []
+      Inc 1 st {each end|at each end} of needle every 4 cm 6 times → shape: change 1, edge both, beats [{every 1, everyMm 40, counted, times 6}]
       Dec 1 st at each end of 5th, 11th and 17th rows → shape: change -1, edge both, beats [{first 5, every 5, times 1}; {every 6, times 1}; {every 6, times 1}]
       Row 1: {K|Knit} 1 row, dec 4{| sts| sts evenly} → row: label {rows [1]}, items '{evenly, change -4, work k}'
       Next (dec) row (RS): k1, ssk, k to end → row: label {name dec, rows [], side RS}, items 'k, ssk, k to {left 0}'

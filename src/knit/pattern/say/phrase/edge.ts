@@ -58,6 +58,7 @@ export function readEdgeOf(c: Cursor): EdgeName | undefined {
   const edge = readEdge(c);
   if (edge === undefined) return undefined;
   if (edge === 'beginning' && attempt(c, () => takes(c, 'and') && readEdge(c) === 'end')) return 'both';
+  takeAnyPhrase(c, 'of the? needle');
   takes(c, 'only');
   return edge;
 }
