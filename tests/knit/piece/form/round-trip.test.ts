@@ -83,6 +83,24 @@ describe('form ↔ recipe', () => {
     ]);
   });
 
+  it('keeps a pattern’s own words with the rows that there are', () => {
+    const own = { 2: 'as before', 5: 'as you like' };
+    const ownOf = (rows: string) => {
+      const form = oneSection([]);
+      const parts = form.parts.map((part) => ({
+        ...part,
+        sections: part.sections.map((section) => ({ ...section, rows, own })),
+      }));
+      const read = formToRecipe({ ...form, parts });
+      if (!read.ok) throw new Error(JSON.stringify(read.faults));
+      return read.value.parts[0]?.sections[0]?.own;
+    };
+    expect(ownOf('5')).toEqual(own);
+    expect(ownOf('4')).toEqual({ 2: 'as before' });
+    expect(ownOf('2')).toEqual({ 2: 'as before' });
+    expect(ownOf('1')).toBeUndefined();
+  });
+
   it('reads a decimal comma and a decimal point alike', () => {
     const read = formToRecipe(oneSection([]));
     expect(read.ok && read.value.parts[0]?.sections[0]?.needle).toBe(3.75);

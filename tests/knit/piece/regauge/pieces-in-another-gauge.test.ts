@@ -158,6 +158,29 @@ describe('counts that do not come out', () => {
     ]);
   });
 
+  it('are one at the least in plain fabric', () => {
+    expect(said(piece('Tab', 'other', [part('Tab', 3, [section('a', 2)], 'hold')]), 0.1)).toEqual([
+      'Tab = 1; a 2 stocking 4; hold',
+    ]);
+  });
+
+  it('before a corner are those of the edges before it, one of a stitch among them', () => {
+    const band = (corner: number) =>
+      piece('Band', 'other', [
+        part('Band', { pickUp: [10, 1, 13].map((stitches, i) => ({ along: `edge ${i}`, stitches })) }, [
+          section('a', 3, { kind: 'middle', rows: [2], from: corner }),
+        ]),
+      ]);
+    const corners = (corner: number) =>
+      inGauge(band(corner), 2, 1).parts.flatMap(({ sections }) =>
+        sections.flatMap(({ shaping }) => shaping.map((one) => (one.kind === 'middle' ? one.from : []))),
+      );
+    expect(corners(10)).toEqual([20]);
+    expect(corners(11)).toEqual([21]);
+    // between two edges of a kind it goes by its share
+    expect(corners(5)).toEqual([10]);
+  });
+
   it('without a section are as they would be in plain fabric', () => {
     const bare = piece('Cord', 'other', [part('Cord', 5, [], 'hold')]);
     expect(said(bare, 2.2)).toEqual(['Cord = 11; hold']);
