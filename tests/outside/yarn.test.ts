@@ -126,6 +126,7 @@ describe('yarn to buy for garments in print', () => {
         ...begun,
         // the inches that they print are those of their counts
         seamStitch: false,
+        sleeve: { ...begun.sleeve, endsAtWrist: false },
         // the depth of their armholes is not printed either: the body's, with a little ease
         ease: {
           ...begun.ease,

@@ -86,6 +86,8 @@ export interface Design {
     readonly direction: 'cuff up' | 'top down';
     /** to the underarm; from the body's measures where it is left out */
     readonly lengthMm?: number;
+    /** no longer than to the wrist as it is measured from the nape, where a cap or a raglan's line is long; the arm alone says it unless said */
+    readonly endsAtWrist?: boolean;
     /** how much longer the cap's edge is than the armhole it is sewn to, in hundredths */
     readonly capEase: number;
     /** width of a set-in cap that is bound off last; a quarter of the sleeve, and what its curve leaves there, unless said */

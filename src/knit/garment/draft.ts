@@ -10,6 +10,7 @@ import type { Design } from './design.ts';
 import { badFigures } from './figures.ts';
 import { holesOf } from './front-bands.ts';
 import { designGauge, mainGauge } from './gauges.ts';
+import { type HeadFit, headFit } from './head-through-neck.ts';
 import { impossiblePanels, impossibleSlants, impossibleSleeve } from './impossible.ts';
 import { jointsOf } from './joints/joints.ts';
 import { armholes } from './kinds/armholes.ts';
@@ -40,6 +41,8 @@ export interface Draft {
   readonly outlines: readonly PieceOutline[];
   readonly roundings: readonly Rounding[];
   readonly warnings: readonly Warning[];
+  /** its neck held against the head; undefined where the front opens */
+  readonly head: HeadFit | undefined;
   readonly matches: readonly Match[];
   /** how its pieces are made up, in the order of work */
   readonly joints: readonly Joint[];
@@ -96,6 +99,7 @@ function gathered(
   sleeve: SleeveDraft | undefined,
 ): Draft {
   const bandEdges = bandEdgesOf(design, counts, panels, sleeve);
+  const head = headFit(design, bandEdges);
   const dressed = dresser(design);
   const panelRecipes = panels.recipes.map((recipe) => dressed(shouldered(design, recipe)));
   const sleeveRecipe = sleeve
@@ -119,12 +123,13 @@ function gathered(
       design,
       targets,
       counts,
-      bands: bandEdges,
+      head,
       edges: [...panels.sides.edges, ...(sleeve?.knitted.edges ?? [])],
       sleeve: sleeve?.counts,
       holes: holesOf(design, bandEdges),
     }),
     matches: seamsOf(design, { counts, panels, sleeve }),
+    head,
     edges,
     assumed: assumedGauges(design),
     targets,

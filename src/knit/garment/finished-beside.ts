@@ -1,8 +1,10 @@
+import { factsOf } from '../fabric-facts.ts';
 import { type Finished, finished } from '../making-up/finished.ts';
 import { workJoints } from '../making-up/work-making-up.ts';
 import { asPlanned } from '../piece/as-planned.ts';
 import type { Design } from './design.ts';
 import type { Draft } from './draft.ts';
+import { designGauge } from './gauges.ts';
 import { armholes } from './kinds/armholes.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import { sleeveTops } from './kinds/sleeve-tops.ts';
@@ -12,6 +14,8 @@ export interface FinishedMeasure {
   readonly measure: 'chest' | 'length' | 'nape to cuff' | 'upper arm' | 'wrist' | 'neck';
   readonly askedMm: number;
   readonly madeMm: number;
+  /** of a wrist, as wide as it stretches: a rib lies narrower than what it has to let through */
+  readonly stretchedMm?: number;
 }
 
 /**
@@ -22,9 +26,18 @@ export function finishedBeside(design: Design, draft: Draft): readonly FinishedM
   const planned = asPlanned({ name: '', pieces: draft.recipes });
   if (!planned.ok) return [];
   const made = finished(workJoints(draft.joints, planned.value).worked, planned.value);
-  return asked(design, draft, made).flatMap(({ measure, askedMm, madeMm }) =>
-    askedMm === undefined || madeMm === undefined ? [] : [{ measure, askedMm, madeMm }],
-  );
+  return asked(design, draft, made).flatMap(({ measure, askedMm, madeMm }) => {
+    if (askedMm === undefined || madeMm === undefined) return [];
+    const stretched = measure === 'wrist' ? { stretchedMm: madeMm * cuffStretches(design) } : {};
+    return [{ measure, askedMm, madeMm, ...stretched }];
+  });
+}
+
+/** How many times its own width a cuff stretches: as a neckband, so far beyond the width of its stitches in the panels' fabric. */
+function cuffStretches(design: Design): number {
+  const fabric = design.cuff.heightMm > 0 ? design.cuff.fabric : design.fabric;
+  const [lies, panels] = [fabric, design.fabric].map((one) => designGauge(design, one).gauge.stitches);
+  return (factsOf(fabric).stretch * (lies ?? 1)) / (panels ?? 1);
 }
 
 interface Beside {
@@ -35,9 +48,11 @@ interface Beside {
 
 function asked({ kind, armhole, sleeve, body }: Design, { targets }: Draft, made: Finished): Beside[] {
   const { sleeves, open } = garmentKinds[kind];
-  // a sleeve that is set in, or a raglan's, is asked for by the arm, not from the nape
+  // the arm alone may ask for a sleeve that is set in, or a raglan's
   const fromNape =
-    sleeves && sleeve.lengthMm === undefined && sleeveTops[armholes[armhole].sleeveTop].sewnFlat;
+    sleeves &&
+    sleeve.lengthMm === undefined &&
+    (sleeve.endsAtWrist || sleeveTops[armholes[armhole].sleeveTop].sewnFlat);
   return [
     { measure: 'chest', askedMm: 2 * targets.underarm, madeMm: made.chest },
     { measure: 'length', askedMm: targets.length, madeMm: made.length },

@@ -5,17 +5,30 @@ import { garmentKinds } from './kinds/garments.ts';
 import { opensMoreMm } from './neck-opening.ts';
 import { type BandEdges, neckSideMm } from './pick-up.ts';
 
-/** Neck edge times the stretch of its band against the head; an opened front lets any head through. */
-export function headWarning(design: Design, bands: BandEdges): Fault[] {
-  if (garmentKinds[design.kind].open) return [];
+/** A closed neck held against the head, mm. */
+export interface HeadFit {
+  /** along the neck's knitted edge */
+  readonly neckMm: number;
+  /** as wide as it opens: the edge times the stretch of its band, and what an opening adds */
+  readonly opensMm: number;
+  readonly headMm: number;
+}
+
+/** Undefined of a front that opens: it lets any head through. */
+export function headFit(design: Design, bands: BandEdges): HeadFit | undefined {
+  if (garmentKinds[design.kind].open) return undefined;
   const neckMm = neckEdgeMm(bands);
   const { stretch } = factsOf(design.neckband.heightMm > 0 ? design.neckband.fabric : design.fabric);
-  const opens = neckMm * stretch + opensMoreMm(design, bands.counts, stretch);
-  if (opens >= design.body.head) return [];
+  const opensMm = neckMm * stretch + opensMoreMm(design, bands.counts, stretch);
+  return { neckMm, opensMm, headMm: design.body.head };
+}
+
+export function headWarning(head: HeadFit | undefined): Fault[] {
+  if (!head || head.opensMm >= head.headMm) return [];
   const figures = {
-    neckMm: Math.round(neckMm),
-    opensMm: Math.round(opens),
-    headMm: Math.round(design.body.head),
+    neckMm: Math.round(head.neckMm),
+    opensMm: Math.round(head.opensMm),
+    headMm: Math.round(head.headMm),
   };
   return [fault('head does not pass', figures, { field: 'neck.widthMm' })];
 }

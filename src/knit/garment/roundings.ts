@@ -110,7 +110,7 @@ function sleeveRoundings(design: Design, targets: Targets, sleeve: SleeveCounts)
   list.push({
     piece: 'Sleeve',
     measure: 'sleeve length',
-    askedMm: targets.sleeve,
+    askedMm: sleeve.askedLengthMm,
     madeMm: (pairs.cuff * 200) / cuffGauge.rows + (pairs.sleeve * 200) / gauge.rows,
     count: 2 * (pairs.cuff + pairs.sleeve),
     unit: 'rows',

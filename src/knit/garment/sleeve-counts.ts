@@ -23,6 +23,8 @@ export interface SleeveCounts {
   readonly step: number;
   /** what `wide` is rounded from: the upper arm with its ease, or twice the armhole's depth as knitted */
   readonly askedWidthMm: number;
+  /** to the underarm, mm */
+  readonly askedLengthMm: number;
   readonly pairs: { readonly cuff: number; readonly sleeve: number; readonly cap: number };
   /** of a set-in armhole */
   readonly cap: Cap | undefined;
@@ -72,6 +74,8 @@ export function sleeveCounts(
     end === 'cap' && armhole
       ? capFor({ gauge, wide, step, top, isTopDown, endsSquare }, armhole, design.sleeve.capEase)
       : undefined;
+  const capPairs = pairsOfTop[end](panels, step, cap);
+  const askedLengthMm = flat ? targets.sleeve : askedLength(design, targets.sleeve, panels, capPairs);
   return {
     gauge,
     cuffGauge,
@@ -81,16 +85,33 @@ export function sleeveCounts(
     top: flat ? wide : top,
     step: flat ? 0 : step,
     askedWidthMm,
+    askedLengthMm,
     pairs: {
       cuff: cuffPairs,
-      sleeve: pairsIn(targets.sleeve - (cuffPairs * 200) / cuffGauge.rows, gauge),
-      cap: pairsOfTop[end](panels, step, cap),
+      sleeve: pairsIn(askedLengthMm - (cuffPairs * 200) / cuffGauge.rows, gauge),
+      cap: capPairs,
     },
     cap,
     isTopDown,
     seam,
     endsSquare,
   };
+}
+
+/** A sleeve keeps so much of the arm at least, whatever is above it; common practice, no published source. */
+const LEAST_OF_ARM = 2 / 3;
+
+/** By the arm, or less where half the back and what lies above the underarm would carry it beyond the wrist; mm. */
+function askedLength(
+  { body, sleeve }: Design,
+  armMm: number,
+  { across, gauge }: PanelCounts,
+  capPairs: number,
+): number {
+  if (!sleeve.endsAtWrist || sleeve.lengthMm !== undefined) return armMm;
+  // a seam takes a stitch
+  const above = ((across / 2 - 1) * 100) / gauge.stitches + (capPairs * 200) / gauge.rows;
+  return Math.min(armMm, Math.max(LEAST_OF_ARM * armMm, body.napeToWrist - above));
 }
 
 /** a cuff may be so much wider than the wrist asks; common practice, no published source */

@@ -32,7 +32,13 @@ const SMALL_BUTTON_MM = 13;
 const GROWN_CHEST_MM = 700;
 
 /** A whole design to begin with, from a body, a swatch and four choices; every figure may be changed. */
-export const startingDesign = (choices: Choices, body: Body, fabric: FabricName, gauge: Gauge): Design =>
+export function startingDesign(choices: Choices, body: Body, fabric: FabricName, gauge: Gauge): Design {
+  const begun = ruledDesign(choices, body, fabric, gauge);
+  return { ...begun, seamStitch: true, sleeve: { ...begun.sleeve, endsAtWrist: true } };
+}
+
+/** As designs began before each had stitches for its seams and a sleeve no longer than the wrist. */
+export const ruledDesign = (choices: Choices, body: Body, fabric: FabricName, gauge: Gauge): Design =>
   withHeadThrough(byPublishedRules(simpleDesign(choices, body, fabric, gauge)));
 
 /** The same from shares of the body only, as all designs began once. */

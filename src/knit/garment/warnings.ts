@@ -3,7 +3,7 @@ import { type Fault, fault } from '../fault.ts';
 import { buttonholePlaces, type HolesWish } from './buttonholes.ts';
 import type { Design } from './design.ts';
 import { usualEase } from './ease.ts';
-import { headWarning } from './head-through-neck.ts';
+import { type HeadFit, headWarning } from './head-through-neck.ts';
 import { armholes } from './kinds/armholes.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import { silhouetteFacts } from './kinds/silhouettes.ts';
@@ -11,7 +11,6 @@ import { sleeveShapeFacts } from './kinds/sleeve-shapes.ts';
 import { sleeveTops } from './kinds/sleeve-tops.ts';
 import type { PanelEdge } from './panel.ts';
 import type { PanelCounts } from './panel-counts.ts';
-import type { BandEdges } from './pick-up.ts';
 import type { SleeveCounts } from './sleeve-counts.ts';
 import type { Targets } from './targets.ts';
 
@@ -22,7 +21,7 @@ export interface Warned {
   readonly design: Design;
   readonly targets: Targets;
   readonly counts: PanelCounts;
-  readonly bands: BandEdges;
+  readonly head: HeadFit | undefined;
   readonly edges: readonly PanelEdge[];
   readonly sleeve: SleeveCounts | undefined;
   /** the button holes as they are wished for */
@@ -31,7 +30,7 @@ export interface Warned {
 
 export function warningsOf(warned: Warned): readonly Warning[] {
   const all = [
-    ...headWarning(warned.design, warned.bands),
+    ...headWarning(warned.head),
     ...easeWarnings(warned),
     ...slantWarnings(warned),
     ...sleeveWarnings(warned),

@@ -25,6 +25,19 @@ export function buttonsStep(
   return undefined;
 }
 
+/** How many holes the band has that lies over a shoulder; 0 where none does. */
+export function shoulderButtons(
+  { pieces }: Pick<StandingGarment, 'pieces'>,
+  joints: readonly Joint[],
+): number {
+  const lap = joints.find((joint) => joint.kind === 'seam' && joint.of === 'lap');
+  const names = lap?.kind === 'seam' ? [...lap.a, ...lap.b].map(({ piece }) => piece) : [];
+  const parts = pieces
+    .filter(({ recipe }) => names.includes(recipe.name))
+    .flatMap(({ makes }) => makes[0]?.parts ?? []);
+  return Math.max(0, ...parts.filter(({ from }) => 'pickUp' in from).map((part) => holesIn(part).length));
+}
+
 /** Stitches from the right edge to the middle of each hole: bound off in an RS row, cast on again in the next. */
 function holesIn({ rows }: PlannedPart): readonly number[] {
   const row = rows.find(

@@ -2,7 +2,7 @@ import { ok, type Result } from '../fault.ts';
 import { asPlanned } from '../piece/as-planned.ts';
 import type { Garment } from '../piece/garment.ts';
 import type { StandingGarment } from '../piece/standing.ts';
-import { buttonsStep } from './buttons.ts';
+import { buttonsStep, shoulderButtons } from './buttons.ts';
 import { type Joint, jointOf } from './joint.ts';
 import { stepOfJoints } from './joint-steps.ts';
 import { knittedPieces, type KnittedPiece as Piece } from './knitted-piece.ts';
@@ -68,7 +68,7 @@ function stepsOf(
   }
   const sewn = [...byId].flatMap(([id, own]): MakingUpStep[] => {
     const step = stepOfJoints(id, own, groups);
-    return step ? [step] : [];
+    return step ? [buttoned(step, shoulderButtons(garment, joints))] : [];
   });
   const opening = worked.filter((one) => isOpening(one, groups));
   if (opening.length > 0) byId.set(OPENING, opening);
@@ -81,6 +81,13 @@ function stepsOf(
     { id: 'ends', kind: 'ends' } as const,
   ];
   return { steps, joined: byId };
+}
+
+/** A shoulder that is buttoned is told with its buttons, and where the other one is sewn. */
+function buttoned(step: MakingUpStep, buttons: number): MakingUpStep {
+  if (buttons === 0) return step;
+  if (step.kind === 'shoulders') return { ...step, isOtherButtoned: true };
+  return step.kind === 'lap' ? { ...step, buttons } : step;
 }
 
 const OPENING = 'opening';

@@ -44,6 +44,8 @@ export type MakingUpStep = {
       readonly stitches: Ease;
       readonly seams: number;
       readonly how: SeamWay;
+      /** the other is left open for good, and buttoned */
+      readonly isOtherButtoned?: true;
     }
   /** a band as it is planned: so many along each edge; `ratio` along rows */
   | {
@@ -107,8 +109,13 @@ export type MakingUpStep = {
     }
   /** a back that is parted below its neck, or a raglan's line that is left open at its top: closed with a button; `rows` of one side */
   | { readonly kind: 'opening'; readonly of: 'back' | 'raglan'; readonly rows: number }
-  /** an open shoulder's band laid on the back and buttoned, or the bands of both shoulders over each other; `rows` that lie over */
-  | { readonly kind: 'lap'; readonly of: 'left shoulder' | 'both shoulders'; readonly rows: number }
+  /** an open shoulder's band laid on the back and buttoned, or the bands of both shoulders over each other; `rows` that lie over, and how many buttons */
+  | {
+      readonly kind: 'lap';
+      readonly of: 'left shoulder' | 'both shoulders';
+      readonly rows: number;
+      readonly buttons?: number;
+    }
   | { readonly kind: 'ends' }
 );
 

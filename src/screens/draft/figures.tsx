@@ -1,5 +1,6 @@
 import { design, drafted, setOwn } from '../../app/drafts/design/designer.ts';
 import { type Design, type Ease, USUAL_OPENING_MM } from '../../knit/garment/design.ts';
+import type { Draft } from '../../knit/garment/draft.ts';
 import { armholes } from '../../knit/garment/kinds/armholes.ts';
 import { garmentKinds } from '../../knit/garment/kinds/garments.ts';
 import { sleeveTops } from '../../knit/garment/kinds/sleeve-tops.ts';
@@ -14,6 +15,9 @@ import { DesignLength } from './at-field.tsx';
 import { saysName } from './says-name.ts';
 import { faultAt } from './troubles.ts';
 
+const askedSleeve = ({ roundings, targets }: Draft): number =>
+  roundings.find(({ measure }) => measure === 'sleeve length')?.askedMm ?? targets.sleeve;
+
 /** Lengths and widths: worked out from the body until she types. */
 export function Figures() {
   const wished = design.value;
@@ -22,7 +26,7 @@ export function Figures() {
   const { toNeck, asksUnderarm, sleeveTop } = armholes[wished.armhole];
   const made = drafted.value;
   const { sleeves } = garmentKinds[wished.kind];
-  const sleeve = wished.sleeve.lengthMm ?? (made?.ok ? made.value.targets.sleeve : wished.body.arm);
+  const sleeve = wished.sleeve.lengthMm ?? (made?.ok ? askedSleeve(made.value) : wished.body.arm);
   const underarm = wished.underarmMm ?? (made?.ok ? made.value.targets.underarmStep : 0);
   const says = Number.isFinite(wished.lengthMm)
     ? `${say('draft.lengthMm')} ${saysLength(wished.lengthMm)}`

@@ -2,6 +2,7 @@ import { useMemo, useState } from 'preact/hooks';
 import { design, drafted } from '../../app/drafts/design/designer.ts';
 import type { Draft } from '../../knit/garment/draft.ts';
 import { finishedBeside } from '../../knit/garment/finished-beside.ts';
+import type { HeadFit } from '../../knit/garment/head-through-neck.ts';
 import type { Rounding } from '../../knit/garment/roundings.ts';
 import { Group } from '../../ui/group/group.tsx';
 import { saysLength } from '../../words/measures.ts';
@@ -40,7 +41,7 @@ function MadeUp({ draft }: { readonly draft: Draft }) {
           </tr>
         </thead>
         <tbody>
-          {list.map(({ measure, askedMm, madeMm }) => (
+          {list.map(({ measure, askedMm, madeMm, stretchedMm }) => (
             <tr key={measure}>
               <th scope="row">{saysName(`made up ${measure}`)}</th>
               <td>
@@ -48,13 +49,27 @@ function MadeUp({ draft }: { readonly draft: Draft }) {
                   ? say('draft.overHead', { length: saysLength(askedMm) })
                   : saysLength(askedMm)}
               </td>
-              <td>{saysLength(madeMm)}</td>
+              <td>
+                {saysLength(madeMm)}
+                {stretchedMm !== undefined && (
+                  <small>{say('draft.stretched', { length: saysLength(stretchedMm) })}</small>
+                )}
+              </td>
             </tr>
           ))}
         </tbody>
       </table>
+      {draft.head && <p>{saysHead(draft.head)}</p>}
     </div>
   );
+}
+
+/** Whether the head passes, in words. */
+function saysHead({ opensMm, headMm }: HeadFit): string {
+  const head = saysLength(headMm);
+  return opensMm >= headMm
+    ? say('draft.headPasses', { head, spare: saysLength(opensMm - headMm) })
+    : say('draft.headDoesNot', { head, opens: saysLength(opensMm) });
 }
 
 function Roundings({ list }: { readonly list: readonly Rounding[] }) {

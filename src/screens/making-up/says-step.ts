@@ -66,7 +66,7 @@ function saysFor(step: MakingUpStep): SaidStep {
             title: say('makingUp.lapShoulder'),
             lines: [
               say('makingUp.lapOnBack', { count: step.rows }),
-              say('makingUp.lapButtons'),
+              say('makingUp.lapButtons', { count: step.buttons ?? 1 }),
               say('makingUp.openingTry'),
             ],
           }
@@ -128,11 +128,15 @@ const ways = {
   grafted: 'makingUp.grafted',
 } as const;
 
-function saysShoulderSeams({ stitches, seams, how }: Of<'shoulders'>): SaidStep {
+function saysShoulderSeams({ stitches, seams, how, isOtherButtoned }: Of<'shoulders'>): SaidStep {
   const key = how && ways[how];
   const way = key ? [say(key)] : [];
   if (seams > 1) return { title: say('makingUp.shoulders'), lines: [saysShoulders(stitches), ...way] };
-  const lines = [saysShoulder(stitches), ...way, say('makingUp.shoulderLater')];
+  const lines = [
+    saysShoulder(stitches),
+    ...way,
+    say(isOtherButtoned ? 'makingUp.shoulderButtoned' : 'makingUp.shoulderLater'),
+  ];
   return { title: say('makingUp.shoulderFirst'), lines };
 }
 

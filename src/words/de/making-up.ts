@@ -28,6 +28,7 @@ export const words: Translation<typeof english> = {
     other: '{count} Maschen auf jeder Seite: Masche an Masche.',
   },
   shoulderLater: 'Die linke Schulter bleibt offen, bis die Blende fertig ist: sie wird in Reihen gestrickt.',
+  shoulderButtoned: 'Die linke Schulter wird nicht genäht, sondern geknöpft.',
   grafted: 'Beide Kanten von den Nadeln weg im Maschenstich verbinden.',
   threeNeedle: 'Rechts auf rechts legen und beide Kanten mit einer dritten Nadel zusammen abketten.',
   shouldersOrder: 'Für eine Blende in Reihen bleibt eine Schulter offen, bis die Blende fertig ist.',
@@ -111,7 +112,10 @@ export const words: Translation<typeof english> = {
     other:
       'Die Schulterblende, {count} Reihen hoch, auf das Rückenteil legen: Seine abgekettete Schulter trifft die Reihe, in der die Blende aufgenommen wurde. Am Armloch beide Lagen aufeinandernähen.',
   },
-  lapButtons: 'Unter jedes Knopfloch einen Knopf auf das Rückenteil nähen.',
+  lapButtons: {
+    one: '{count} Knopf unter dem Knopfloch auf das Rückenteil nähen.',
+    other: '{count} Knöpfe auf das Rückenteil nähen, einen unter jedes Knopfloch.',
+  },
   lapEnvelope: 'Die Schultern übereinanderlegen',
   lapBands: {
     one: 'Die Blende des Rückenteils, {count} Reihe hoch, liegt auf dem Vorderteil, die des Vorderteils unter dem Rückenteil: Die abgeketteten Schultern treffen sich. An jedem Armloch die Lagen aufeinandernähen; der Ärmel wird durch beide genäht.',

@@ -25,6 +25,7 @@ export const words = {
     other: '{count} stitches on each side: stitch to stitch.',
   },
   shoulderLater: 'The left shoulder stays open until the band is done: it is worked in rows.',
+  shoulderButtoned: 'The left shoulder is not sewn: it is buttoned.',
   grafted: 'Graft the two edges together, off both needles.',
   threeNeedle: 'Right sides together, [bind off] both edges at once with a third needle.',
   shouldersOrder: 'For a band worked flat, leave one shoulder open until the band is done.',
@@ -109,7 +110,10 @@ export const words = {
     other:
       'Lay the shoulder band, {count} rows high, on the back: the bound-off shoulder of the back meets the row in which the band was picked up. Sew the two layers together at the armhole.',
   },
-  lapButtons: 'Sew a button to the back below each hole.',
+  lapButtons: {
+    one: 'Sew {count} button to the back, below the hole.',
+    other: 'Sew {count} buttons to the back, one below each hole.',
+  },
   lapEnvelope: 'Lay the shoulders over each other',
   lapBands: {
     one: 'The back’s band, {count} row high, lies on the front, and the front’s under the back: the bound-off shoulders meet. Sew the layers together at each armhole; the sleeve is sewn through both.',

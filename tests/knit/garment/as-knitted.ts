@@ -61,6 +61,16 @@ export class AsKnitted {
     }
   }
 
+  /** What a sleeve was asked to measure that is to end no lower than the wrist from the nape, and keeps two thirds of the arm; mm. */
+  askedSleeve(): number | undefined {
+    const { armhole, body, sleeve } = this.design;
+    const flat = armhole === 'drop' || armhole === 'indented';
+    if (flat || !sleeve.endsAtWrist || sleeve.lengthMm !== undefined) return undefined;
+    const across = armhole === 'raglan' ? (this.upTo('Back', 'raglan')?.after ?? 0) : this.across();
+    const above = this.level(across / 2 - 1) + this.high('Sleeve', ['cap', 'raglan']);
+    return Math.min(body.arm, Math.max((2 * body.arm) / 3, body.napeToWrist - above));
+  }
+
   /**
    * Half a cap, from the underarm to its middle, and the armhole that it is sewn to, from the underarm to the shoulder,
    * mm along the knitted edge.

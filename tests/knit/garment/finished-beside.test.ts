@@ -33,7 +33,7 @@ describe('finished measures beside what was asked', () => {
   it('are told of what the garment has', () => {
     const all = ['chest', 'length', 'nape to cuff', 'upper arm', 'wrist', 'neck'];
     expect(names({})).toEqual(all);
-    expect(names({ armhole: 'set-in' })).toEqual(all.filter((name) => name !== 'nape to cuff'));
+    expect(names({ armhole: 'set-in' })).toEqual(all);
     expect(names({ kind: 'vest', armhole: 'set-in' })).toEqual(['chest', 'length', 'neck']);
     expect(names({ kind: 'cardigan' })).not.toContain('neck');
   });
@@ -52,6 +52,36 @@ describe('finished measures beside what was asked', () => {
     expect(asked['upper arm']).toBe(design.body.upperArm + design.ease.upperArm);
     expect(asked.wrist).toBe(design.body.wrist + design.ease.wrist);
     expect(asked.length).toBe(design.lengthMm);
+  });
+
+  it('tell a wrist as it lies and stretched: of a rib that pulls in more than of garter stitch', () => {
+    const wrist = (fabric: 'rib 1x1' | 'rib 2x2' | 'garter') => {
+      const begun = designed({});
+      const design = { ...begun, cuff: { ...begun.cuff, fabric } };
+      const made = draft(design);
+      if (!made.ok) throw new Error(told(made.faults));
+      const found = finishedBeside(design, made.value).find(({ measure }) => measure === 'wrist');
+      return (found?.stretchedMm ?? 0) / (found?.madeMm ?? 1);
+    };
+    expect(wrist('garter')).toBeGreaterThan(1.1);
+    expect(wrist('rib 2x2')).toBeGreaterThan(wrist('garter'));
+    // as far as rib goes at all, measured on swatches: heathersknittingjournal.com, 'Which is stretchier, 1x1 or 2x2 rib?', Nov. 2020
+    expect(wrist('rib 1x1')).toBeLessThan(1.96);
+    expect(wrist('rib 2x2')).toBeLessThan(2.233);
+    // and no less than a knitted rib of a mill gives: 40 in the hundred (jinxitextile.com, 'Clothing rib')
+    expect(wrist('rib 1x1')).toBeGreaterThan(1.4);
+    expect(wrist('rib 2x2')).toBeGreaterThan(1.4);
+  });
+
+  it('hold the neck against the head as the caution does', () => {
+    const { design, draft: made } = beside({});
+    expect(made.head?.headMm).toBe(design.body.head);
+    expect((made.head?.opensMm ?? 0) / (made.head?.neckMm ?? 1)).toBeCloseTo(1.4, 6);
+    expect(beside({ kind: 'cardigan' }).draft.head).toBeUndefined();
+    const wide = { ...design, body: { ...design.body, head: (made.head?.opensMm ?? 0) + 1 } };
+    const again = draft(wide);
+    expect(again.ok && again.value.warnings.map(({ code }) => code)).toContain('head does not pass');
+    expect(again.ok && again.value.head?.opensMm).toBeCloseTo(made.head?.opensMm ?? 0, 6);
   });
 
   it('are none where a piece cannot be planned', () => {

@@ -6,7 +6,10 @@ import { armholeKinds } from '../../../src/knit/garment/kinds/armholes.ts';
 import { type NeckOpening, neckOpenings } from '../../../src/knit/garment/kinds/neck-openings.ts';
 import { openingOf, possibleOpenings } from '../../../src/knit/garment/which-opening.ts';
 import { makingUpOf } from '../../../src/knit/making-up/making-up.ts';
+import type { MakingUpStep } from '../../../src/knit/making-up/step.ts';
 import { asPlanned } from '../../../src/knit/piece/as-planned.ts';
+import { saysStep } from '../../../src/screens/making-up/says-step.ts';
+import { loadWords } from '../../../src/words/say.ts';
 import { told } from '../../told.ts';
 import { even, recipeSaid } from './spelled.ts';
 
@@ -47,8 +50,26 @@ describe('a left shoulder that is buttoned', () => {
     expect(order.indexOf('lap')).toBeGreaterThan(order.indexOf('pick up Shoulder band'));
     expect(order.indexOf('lap')).toBeLessThan(order.indexOf('set in sleeves'));
     expect(order).not.toContain('close Neckband');
-    expect(steps.find(({ kind }) => kind === 'shoulders')).toMatchObject({ seams: 1 });
+    expect(steps.find(({ kind }) => kind === 'shoulders')).toMatchObject({ seams: 1, isOtherButtoned: true });
     expect(joints.filter((one) => one.kind === 'seam' && one.of === 'shoulder')).toHaveLength(1);
+  });
+});
+
+describe('the steps of a left shoulder that is buttoned', () => {
+  const { steps } = madeUp(opened('left shoulder'));
+  const said = (kind: MakingUpStep['kind']) => steps.filter((step) => step.kind === kind).map(saysStep)[0];
+
+  it('say that the left one is never sewn, and how many buttons', async () => {
+    await loadWords('makingUp', 'craft');
+    expect(said('shoulders')?.lines.at(-1)).toBe('The left shoulder is not sewn: it is buttoned.');
+    // 117 mm for buttons that are 35 apart
+    expect(said('lap')?.lines).toContain('Sew 3 buttons to the back, one below each hole.');
+  });
+
+  it('of one that is only open until its band is done say that, as before', async () => {
+    await loadWords('makingUp', 'craft');
+    const plain = madeUp(opened('none')).steps.find(({ kind }) => kind === 'shoulders');
+    expect(plain && saysStep(plain).lines.at(-1)).toMatch(/^The left shoulder stays open until the band/);
   });
 });
 
@@ -153,10 +174,10 @@ describe('the drawings of a draft', () => {
 describe('the openings of a draft', () => {
   it('let a head through that the neck alone does not: by twice the slit, or by both edges of each open shoulder', () => {
     const { body } = even;
-    const warned = (opening: NeckOpening, head: number, armhole: Design['armhole'] = 'set-in') =>
-      madeUp(opened(opening, { armhole, body: { ...body, head } })).warnings.some(
-        ({ code }) => code === 'head does not pass',
-      );
+    const warned = (opening: NeckOpening, head: number, armhole: Design['armhole'] = 'set-in') => {
+      const made = draft(opened(opening, { armhole, body: { ...body, head } }));
+      return made.ok && made.value.warnings.some(({ code }) => code === 'head does not pass');
+    };
     const most = (opening: NeckOpening, armhole?: Design['armhole']) => {
       let head = 300;
       while (!warned(opening, head, armhole)) head += 10;

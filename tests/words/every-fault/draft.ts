@@ -11,7 +11,8 @@ type Change = { readonly [Field in keyof Design]?: Partial<Design[Field]> | Desi
 /** A usual garment with some of its figures changed: what keeps it from being drafted, or what to look at. */
 function drafted(change: Change, choices: Partial<Choices> = {}): Made {
   const all: Choices = { kind: 'pullover', armhole: 'set-in', neck: 'round', fit: 'standard', ...choices };
-  const usual = startingDesign(all, woman, 'stocking', { stitches: 22, rows: 30 });
+  const begun = startingDesign(all, woman, 'stocking', { stitches: 22, rows: 30 });
+  const usual: Design = { ...begun, seamStitch: false };
   const changed = Object.entries(change).map(([field, value]) => {
     const before = usual[field as keyof Design];
     const whole = typeof value === 'object' && field !== 'gauges';

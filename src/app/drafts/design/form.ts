@@ -4,7 +4,7 @@ import { type BodyTable, bodyOfSize } from '../../../knit/garment/bodies.ts';
 import type { Body, Design } from '../../../knit/garment/design.ts';
 import { gaugeOfSwatch, ROWS_PER_RIDGE } from '../../../knit/garment/gauges.ts';
 import { armholes } from '../../../knit/garment/kinds/armholes.ts';
-import { type Choices, simpleDesign, startingDesign } from '../../../knit/garment/start.ts';
+import { type Choices, ruledDesign, simpleDesign, startingDesign } from '../../../knit/garment/start.ts';
 import type { Gauge } from '../../../knit/gauge.ts';
 import type { Swatch } from '../../../knit/piece/garment.ts';
 import { gaugeSpanMm } from '../../../words/measures.ts';
@@ -31,7 +31,7 @@ export interface SwatchForm {
 /** What she has chosen and typed. The design follows from it; what she has not touched follows the body and the choices. */
 export interface DesignForm {
   /** forms of version 1 begin with the choices that there were then: what a garment was designed from stays as it was */
-  readonly version: 1 | 2 | 3;
+  readonly version: 1 | 2 | 3 | 4;
   readonly name: string;
   readonly choices: Choices;
   /** whose measures: a saved person's name, or a table's size, until she types over them */
@@ -65,7 +65,7 @@ export const usualSwatch = (fabric: FabricName): SwatchForm => ({
 });
 
 export const newForm = (): DesignForm => ({
-  version: 3,
+  version: 4,
   name: '',
   choices: { kind: 'pullover', armhole: 'set-in', neck: 'round', fit: 'standard' },
   person: { table: 'women', size: 'M' },
@@ -126,8 +126,10 @@ export function designOf(form: DesignForm): Design {
   return own.reduce((made, [path, value]) => withFigure(made, path, value), design);
 }
 
+const begins = { 1: simpleDesign, 2: simpleDesign, 3: ruledDesign, 4: startingDesign } as const;
+
 function begunFrom({ version, choices, body, fabric, person }: DesignForm, gauge: Gauge): Design {
-  const begun = (version === 3 ? startingDesign : simpleDesign)(choices, body, fabric, gauge);
+  const begun = begins[version](choices, body, fabric, gauge);
   if (version === 1) return asOfVersion1(begun);
   // men's fronts close left over right (S. Pearl-McPhee, yarnharlot.ca, Feb. 2009; The Knitting Goddess, Oct. 2014)
   return person.table === 'men'

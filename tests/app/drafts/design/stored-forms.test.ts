@@ -50,8 +50,8 @@ describe('forms that were stored by older versions', () => {
     'the same figures typed into a form of now make the same recipes, byte for byte: $what',
     ({ form, design }) => {
       const now: DesignForm = { ...form, version: newForm().version, own: typedOut(design) };
-      const { seamStitch = false, needles } = design;
-      expect(recipesOf({ ...designOf(now), needles, seamStitch })).toBe(recipesOf(designOf(form)));
+      const { seamStitch = false, needles, sleeve } = design;
+      expect(recipesOf({ ...designOf(now), needles, seamStitch, sleeve })).toBe(recipesOf(designOf(form)));
     },
   );
 
