@@ -5,14 +5,17 @@ import type { ShapingMark } from './planned.ts';
 
 /**
  * Where a spelled-out row changes the count: at an edge when all of its changes lie within a few stitches of it,
- * across the row otherwise. `by` is what each place adds.
+ * across the row otherwise, as where a hole is bound off or cast on between stitches that are worked. `by` is what each place adds.
  */
 export function marksOfSteps(steps: readonly Step[], before: number, side: Side): readonly ShapingMark[] {
   const places = changesOf(steps, before);
   if (places.length === 0) return [];
   const near = Math.min(EDGE_STITCHES, Math.floor(before / 4));
-  const early = places.filter(({ at }) => at <= near);
-  const late = places.filter(({ at, takes }) => at > near && at + takes >= before - near);
+  const isHole = ({ at, takes, work }: Change): boolean => work !== 'other' && at > 0 && at + takes < before;
+  const early = places.filter((place) => !isHole(place) && place.at <= near);
+  const late = places.filter(
+    (place) => !isHole(place) && place.at > near && place.at + place.takes >= before - near,
+  );
   const sum = (list: readonly Change[]) => list.reduce((total, { by }) => total + by, 0);
   if (early.length + late.length < places.length) {
     const by = sum(places);

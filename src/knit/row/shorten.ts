@@ -42,7 +42,8 @@ function fold(runs: readonly Run[]): Step[] {
   const best = bestRepeat(runs);
   if (!best) return runs.map(({ work, times }) => ({ work, times }));
   const { start, period, times } = best;
-  const inner = runs.slice(start, start + period).map(({ work, times: n }): Step => ({ work, times: n }));
+  const once = runs.slice(start, start + period);
+  const inner = holdsRepeat(once) ? fold(once) : once.map(({ work, times: n }): Step => ({ work, times: n }));
   return [
     ...fold(runs.slice(0, start)),
     { repeat: inner, times },
@@ -56,7 +57,10 @@ interface Found {
   readonly times: number;
 }
 
-/** The repeat that saves most runs; the earliest and shortest of equals. */
+/**
+ * The repeat that saves most runs; the earliest and shortest of equals. Two of a long one are not joined where that
+ * tears a shorter repeat within them: between two button holes lie '[p1, k1] 6 times', whatever the next gap is.
+ */
 function bestRepeat(runs: readonly Run[]): Found | undefined {
   let best: Found | undefined;
   let saved = 1;
@@ -71,15 +75,35 @@ function bestRepeat(runs: readonly Run[]): Found | undefined {
       const times = Math.floor(same / period) + 1;
       const saves = (times - 1) * period;
       if (times >= 2 && saves > saved) {
-        saved = saves;
-        const from = j - same - period;
+        const earliest = j - same - period;
         const spare = same + period - times * period;
-        best = { start: spare > 0 && isMade(runs[from]) ? from + 1 : from, period, times };
+        const from = untorn(runs, { start: earliest, period, times }, spare);
+        if (from !== undefined) {
+          saved = saves;
+          best = { start: spare > 0 && isMade(runs[from]) ? from + 1 : from, period, times };
+        }
       }
       same = 0;
     }
   }
   return best;
+}
+
+/** Where it begins, `spare` runs later at most, so that it breaks off no shorter repeat within it. */
+function untorn(runs: readonly Run[], { start, period, times }: Found, spare: number): number | undefined {
+  const goesOn = (at: number): boolean =>
+    [1, 2].every((n) => runs[at - n] !== undefined && alike(runs[at - n], runs[at - n + 2]));
+  for (let from = start; from <= start + spare; from += 1) {
+    if (!holdsRepeat(runs.slice(from, from + period))) return from;
+    if (times > 2 && !goesOn(from) && !goesOn(from + period * times)) return from;
+  }
+  return undefined;
+}
+
+/** A pair that is worked three times or more: 'p1, k1, p1, k1, p1, k1' is sooner read as a repeat of its own. */
+function holdsRepeat(runs: readonly Run[]): boolean {
+  const alikeFrom = (i: number): boolean => [0, 1, 2, 3].every((n) => alike(runs[i + n], runs[i + n + 2]));
+  return runs.some((_, i) => i + 6 <= runs.length && alikeFrom(i));
 }
 
 /** A repeat reads better from the stitches to the increase than the other way round: '[k2, m1] 19 times'. */

@@ -26,6 +26,19 @@ describe('a spelled-out row', () => {
     ]);
   });
 
+  it('with button holes is not shaped at its edges, however near to them they lie', () => {
+    expect(marks('k2, p2, bind off 2 sts, k6, bind off 2 sts, p2, k2', 18, 'RS')).toEqual([
+      { kind: 'across', edge: 'across', by: -4 },
+    ]);
+    expect(marks('p2, k2, cast on 2 sts, k6, cast on 2 sts, k2, p2', 14, 'WS')).toEqual([
+      { kind: 'across', edge: 'across', by: 4 },
+    ]);
+  });
+
+  it('that casts on after its last stitch is wider at that edge', () => {
+    expect(marks('k to end, cast on 5 sts', 18, 'RS')).toEqual([{ kind: 'cast on', edge: 'left', by: 5 }]);
+  });
+
   it('that decreases all along is shaped across', () => {
     expect(marks('*k4, k2tog; rep from * to end', 168, 'RS')).toEqual([
       { kind: 'across', edge: 'across', by: -28 },

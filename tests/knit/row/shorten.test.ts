@@ -78,6 +78,19 @@ describe('the shortest wording of a row', () => {
     expect(said('sl9')).toBe('sl9');
   });
 
+  it('says the rib between button holes as a repeat of its own, whatever the gaps are', () => {
+    const rib = (pairs: number) => `${'p1 k1 '.repeat(pairs)}p1`;
+    const holes = (...gaps: number[]) =>
+      said(`k1 p1 bo ${gaps.map((gap) => `${rib(gap)} bo`).join(' ')} ${'p1 k1 '.repeat(20).trim()}`);
+    const gap = (pairs: number) => `[p1, k1] ${pairs} times, p1, bind off 1 st`;
+    expect(holes(6, 6, 5, 5, 6)).toBe(
+      `k1, p1, bind off 1 st, ${[6, 6, 5, 5, 6].map(gap).join(', ')}, *p1, k1; repeat from * to end`,
+    );
+    expect(holes(4, 4, 4)).toBe(
+      'k1, [p1, bind off 1 st, [p1, k1] 4 times] 3 times, p1, bind off 1 st, *p1, k1; repeat from * to end',
+    );
+  });
+
   it('a turn ends it: what lies beyond is left, and counted where the row runs up to it', () => {
     const turned = (text: string, beyond: number) =>
       printRow(shorten([...runsOf(text), { work: 'unworked', times: beyond }]));
