@@ -47,6 +47,18 @@ export function alike(makes: readonly StandingMake[]): readonly (readonly Standi
   return [...groups.values()];
 }
 
+/** Makes that are worked by the same rows, in groups: of a mirrored piece, its images stand by themselves. */
+export function sameRows(
+  { mirrored }: Pick<Recipe, 'mirrored'>,
+  makes: readonly StandingMake[],
+): readonly (readonly StandingMake[])[] {
+  if (!mirrored) return alike(makes);
+  const isImage = ({ make }: StandingMake): boolean => make % 2 === 0;
+  return alike(makes)
+    .flatMap((group) => [group.filter((make) => !isImage(make)), group.filter(isImage)])
+    .filter((group) => group.length > 0);
+}
+
 const wasReworked = ({ parts }: StandingMake): boolean => parts.some(({ recipe }) => recipe !== undefined);
 
 /** Counts row by row, and heights to a tenth of a millimetre. */

@@ -1,7 +1,7 @@
 import type { Route } from '../../app/routes.ts';
 import type { GarmentView, PieceView } from '../../app/state.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
-import { alike, type StandingMake } from '../../knit/piece/standing.ts';
+import { type StandingMake, sameRows } from '../../knit/piece/standing.ts';
 import { coloursOf } from '../../knit/yarn/stripes.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { PrintSheet } from '../../ui/print/print-sheet.tsx';
@@ -29,7 +29,7 @@ function Sheets({ view, only }: { readonly view: GarmentView; readonly only: str
       </Button>
       {pieces.flatMap((piece) => {
         const { gauge } = piece.recipe;
-        const groups = alike(piece.makes);
+        const groups = sameRows(piece.recipe, piece.makes);
         return groups.map((makes) => (
           <PrintSheet
             key={`${piece.id} ${makes[0]?.make}`}

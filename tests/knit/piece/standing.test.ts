@@ -7,7 +7,7 @@ import { asPlanned } from '../../../src/knit/piece/as-planned.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
 import { type PlannedPart, partsOfMake } from '../../../src/knit/piece/planned.ts';
 import type { Recipe } from '../../../src/knit/piece/recipe.ts';
-import { alike, standingMake } from '../../../src/knit/piece/standing.ts';
+import { alike, sameRows, standingMake } from '../../../src/knit/piece/standing.ts';
 import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
 import { told } from '../../told.ts';
 
@@ -61,6 +61,21 @@ describe('a make that was not planned anew', () => {
 
   it('is like the other makes of its piece, mirror images among them', () => {
     for (const { makes } of value(asPlanned(demo)).pieces) expect(alike(makes)).toHaveLength(1);
+  });
+});
+
+describe('on paper', () => {
+  it('each front of a cardigan has rows of its own, two sleeves the same', () => {
+    const sheets = value(asPlanned(demo)).pieces.map(({ recipe, makes }) => [
+      recipe.name,
+      ...sameRows(recipe, makes).map((group) => group.map(({ make }) => make)),
+    ]);
+    expect(sheets).toEqual([
+      ['Back', [1]],
+      ['Front', [1], [2]],
+      ['Sleeve', [1, 2]],
+      ['Front band', [1]],
+    ]);
   });
 });
 
