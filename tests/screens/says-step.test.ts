@@ -55,6 +55,9 @@ describe('what is said of a step', () => {
     expect(setIn(0)).toContain('Put a marker on each side seam edge 60 rows');
     expect(setIn(6)).not.toContain('Put a marker');
     expect(setIn(6)).toContain('Quarter points');
+    // common practice, no published source: the top is pinned at the shoulder before anything is eased
+    expect(setIn(6)).toContain('the middle of the sleeve’s top to the shoulder seam');
+    expect(setIn(6).indexOf('shoulder seam')).toBeLessThan(setIn(6).indexOf('Quarter points'));
   });
 
   it('half a front is called as it is worn, and a width by where it is measured', () => {

@@ -234,6 +234,7 @@ function saysSleeves(step: Of<'set in sleeves'>): SaidStep {
   // where stitches are bound off at the underarm their corner is the mark
   const marker = say('makingUp.sleevesMarker', { rows: markerRows, length: saysLength(markerMm) });
   const lines = underarm.stitches > 0 ? [] : [marker];
+  lines.push(say('makingUp.sleevesTop'));
   lines.push(say('makingUp.sleevesQuarters', { rows: saysList(quarters.map(String)) }));
   lines.push(...saysUnderarm(underarm));
   lines.push(

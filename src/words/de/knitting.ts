@@ -30,9 +30,9 @@ export const words: Translation<typeof english> = {
     'Von der rechten Seite mit Nadel {needle} {list} auffassen und rechts stricken: zusammen {total}.',
   setUpPickUpEdge: '{count} entlang: {along}',
   setUpTake: {
-    one: 'Die {count} Masche {edge} von {part} wieder auf Nadel {needle} nehmen und den Faden neu ansetzen. Reihe 1: {first}.',
+    one: 'Die {count} Masche {edge} von {part} auf Nadel {needle} nehmen; den Faden neu ansetzen, wenn er nicht dort hängt. Reihe 1: {first}.',
     other:
-      'Die {count} Maschen {edge} von {part} wieder auf Nadel {needle} nehmen und den Faden neu ansetzen. Reihe 1: {first}.',
+      'Die {count} Maschen {edge} von {part} auf Nadel {needle} nehmen; den Faden neu ansetzen, wenn er nicht dort hängt. Reihe 1: {first}.',
   },
   atMiddle: 'in der Mitte',
   goBack: 'Zurückgehen',

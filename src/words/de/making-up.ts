@@ -46,6 +46,7 @@ export const words: Translation<typeof english> = {
   sleeves: '{piece} einsetzen',
   sleevesMarker:
     'An jeder Seitenkante {rows} Reihen ({length}) unter der Schulternaht einen Maschenmarkierer setzen.',
+  sleevesTop: 'Die Mitte der Ärmeloberkante an die Schulternaht stecken, dann die Viertelpunkte.',
   sleevesQuarters: 'Viertelpunkte, vom Unterarm hinauf gezählt: Reihen {rows}.',
   sleevesUnderarm: {
     one: 'Die {count} abgekettete Masche am Unterarm an die des Ärmels nähen: Masche an Masche.',

@@ -10,8 +10,9 @@ export const words: Translation<typeof english> = {
     other: 'Die übrigen {count} Maschen auf einen Maschenraffer oder einen Faden legen.',
   },
   endSplit: {
-    one: 'Die {count} Masche ruhen lassen; die nächsten Teile nehmen sie auf.',
-    other: 'Die {count} Maschen ruhen lassen; die nächsten Teile nehmen sie auf.',
+    one: 'Die {count} Masche ruhen lassen, den Faden nicht abschneiden; die nächsten Teile nehmen sie auf.',
+    other:
+      'Die {count} Maschen ruhen lassen, den Faden nicht abschneiden; die nächsten Teile nehmen sie auf.',
   },
   beginNext: '{what} beginnen',
   continueNext: 'Weiter mit {what}',

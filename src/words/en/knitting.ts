@@ -27,9 +27,9 @@ export const words = {
   setUpPickUp: 'With the right side facing and the {needle} needle, pick up and knit {list}: {total} in all.',
   setUpPickUpEdge: '{count} along the {along}',
   setUpTake: {
-    one: 'Put the {count} stitch {edge} of {part} back on the {needle} needle and join the yarn. Row 1 is a {first} row.',
+    one: 'Take the {count} stitch {edge} of {part} onto the {needle} needle; join the yarn unless it hangs there. Row 1 is a {first} row.',
     other:
-      'Put the {count} stitches {edge} of {part} back on the {needle} needle and join the yarn. Row 1 is a {first} row.',
+      'Take the {count} stitches {edge} of {part} onto the {needle} needle; join the yarn unless it hangs there. Row 1 is a {first} row.',
   },
   atMiddle: 'in the middle',
   goBack: 'Go back',

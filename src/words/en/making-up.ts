@@ -42,6 +42,7 @@ export const words = {
   pickUpKnit: 'Knit the band',
   sleeves: 'Set in the {piece}',
   sleevesMarker: 'Put a marker on each side seam edge {rows} rows ({length}) below the shoulder seam.',
+  sleevesTop: 'Pin the middle of the sleeve’s top to the shoulder seam, then the quarter points.',
   sleevesQuarters: 'Quarter points, counted up from the underarm: rows {rows}.',
   sleevesUnderarm: {
     one: 'Sew the {count} stitch [bound off] at the underarm to the sleeve’s own: stitch to stitch.',

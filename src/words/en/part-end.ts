@@ -7,8 +7,8 @@ export const words = {
     other: 'Put the {count} stitches that are left on a holder or a thread.',
   },
   endSplit: {
-    one: 'Leave the {count} stitch resting; the next parts take it up.',
-    other: 'Leave the {count} stitches resting; the next parts take them up.',
+    one: 'Leave the {count} stitch resting and the yarn uncut; the next parts take it up.',
+    other: 'Leave the {count} stitches resting and the yarn uncut; the next parts take them up.',
   },
   beginNext: 'Begin {what}',
   continueNext: 'Go on with {what}',
