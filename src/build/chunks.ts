@@ -47,7 +47,7 @@ export const chunks: readonly Chunk[] = [
   { name: 'words-de', of: ['src/words/de/'] },
   {
     name: 'parts',
-    of: ['src/ui/', 'src/app/', 'src/pace/', 'src/words/', 'src/progress/', 'src/store/', ...forAnyScreen],
+    of: ['src/ui/', 'src/app/', 'src/pace/', 'src/words/', 'src/progress/', 'src/store/', 'src/screens/mends/', ...forAnyScreen],
     but: ['src/words/en/'],
     shared: true,
   },
@@ -56,6 +56,7 @@ export const chunks: readonly Chunk[] = [
     name: 'garment',
     of: ['garment', 'making-up', 'yarn', 'record', 'print'].map((name) => `src/screens/${name}/`),
   },
+  { name: 'typing', of: ['draft', 'editor', 'pattern'].map((name) => `src/screens/${name}/`) },
   {
     name: 'handing-on',
     of: ['pass-on', 'backup', 'settings'].map((name) => `src/screens/${name}/`),

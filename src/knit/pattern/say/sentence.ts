@@ -1,5 +1,5 @@
 import { type Fault, fault } from '../../fault.ts';
-import {
+import { takeTo,
   ahead,
   attempt,
   type Cursor,
@@ -87,7 +87,7 @@ export function readSentence(
     if (star.at >= 0 && repeatSaid(c, said, star)) continue;
     const row = endedByTurn(c);
     const trouble = readOneStatement(row, said, add);
-    c.at = row.at;
+    takeTo(c, row.at);
     if (trouble === undefined && !joinRows(said, tokens, at))
       return {
         said: said.slice(0, -2),
