@@ -47,7 +47,16 @@ export const chunks: readonly Chunk[] = [
   { name: 'words-de', of: ['src/words/de/'] },
   {
     name: 'parts',
-    of: ['src/ui/', 'src/app/', 'src/pace/', 'src/words/', 'src/progress/', 'src/store/', 'src/screens/mends/', ...forAnyScreen],
+    of: [
+      'src/ui/',
+      'src/app/',
+      'src/pace/',
+      'src/words/',
+      'src/progress/',
+      'src/store/',
+      'src/screens/mends/',
+      ...forAnyScreen,
+    ],
     but: ['src/words/en/'],
     shared: true,
   },

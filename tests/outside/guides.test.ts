@@ -206,7 +206,7 @@ describe('a written pattern states what the leaflet states', () => {
   it.each(backs)(
     '%s: every printed count of the back, in its order',
     (_, text, size, [castOn, ...counts]) => {
-      const pattern = counts.map((count) => `\\(${count} sts\\)`).join('.*');
+      const pattern = counts.map((count) => `(?:\\(| to )${count} sts\\b`).join('.*');
       expect(written(text, size)).toMatch(new RegExp(`cast on ${castOn} sts\\..*${pattern}`));
     },
   );

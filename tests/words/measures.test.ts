@@ -14,7 +14,10 @@ import { needleNumber, needleSizes } from '../../src/words/needle-sizes.ts';
 import { loadWords, speak } from '../../src/words/say.ts';
 import { plainSpeech } from '../../src/words/settings.ts';
 
-beforeAll(() => loadWords('ui'));
+beforeAll(async () => {
+  await loadWords('ui');
+  await speak(plainSpeech);
+});
 afterEach(() => speak(plainSpeech));
 
 describe('lengths of yarn', () => {

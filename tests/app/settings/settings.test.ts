@@ -1,7 +1,10 @@
-import { expect, it } from 'vitest';
+import { afterEach, expect, it } from 'vitest';
 import { takeSettings } from '../../../src/app/settings/change-settings.ts';
 import { readSettings, settings } from '../../../src/app/settings/settings.ts';
-import { speech } from '../../../src/words/settings.ts';
+import { speak } from '../../../src/words/say.ts';
+import { plainSpeech, speech } from '../../../src/words/settings.ts';
+
+afterEach(() => speak(plainSpeech));
 
 it('takes stored choices, and the first of each where one is missing or unknown', () => {
   const read = readSettings({ hand: 'left', theme: 'purple', tick: true, keys: 'yes', rest: false });

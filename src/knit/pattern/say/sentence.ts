@@ -1,5 +1,5 @@
 import { type Fault, fault } from '../../fault.ts';
-import { takeTo,
+import {
   ahead,
   attempt,
   type Cursor,
@@ -13,6 +13,7 @@ import { takeTo,
   seesPhrase,
   takeAnyPhrase,
   takes,
+  takeTo,
 } from '../../row/read/cursor.ts';
 import { readTimes, STS } from '../../row/read/goal.ts';
 import type { Token } from '../../row/read/lex.ts';
