@@ -15,6 +15,23 @@ const openPolicyInDevelopment: Plugin = {
 };
 
 /**
+ * What the first script takes from a file of its own (it is the worker's as well) is fetched beside it, and run when it
+ * asks for it: one script begins the page.
+ */
+const oneFirstScript: Plugin = {
+  name: 'one-first-script',
+  apply: 'build',
+  transformIndexHtml: {
+    order: 'post',
+    handler: (html) =>
+      html.replace(
+        /<script type="module"([^>]*) src="([^"]*\/core-[^"]+)"><\/script>/,
+        '<link rel="modulepreload"$1 href="$2">',
+      ),
+  },
+};
+
+/**
  * A browser may keep a script compiled, and take that at the next start instead of compiling it anew. Chromium does so
  * for a module only where it was asked for as any script before; otherwise it compiles it while it comes, at every
  * start. So the first script is named twice. And nearly all of its functions run before the first row stands: a line
@@ -82,4 +99,4 @@ function firstFiles(bundle: readonly Rolldown.OutputBundle[string][]): FirstFile
   };
 }
 
-export const head: readonly Plugin[] = [openPolicyInDevelopment, keptCompiled, startInHead];
+export const head: readonly Plugin[] = [openPolicyInDevelopment, oneFirstScript, keptCompiled, startInHead];

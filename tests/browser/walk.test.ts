@@ -37,7 +37,7 @@ describe.each(walks)('on a $size phone', ({ size, from }) => {
 
     await page.getByRole('link', { name: 'Begin Front: Left shoulder' }).tap();
     await knitter.pad.waitFor();
-    await page.getByText('Put the 48 stitches at the right edge of Body').waitFor();
+    await page.getByText('Take the 48 stitches at the right edge of Body').waitFor();
     await knitter.knit(30);
     await host.close();
 

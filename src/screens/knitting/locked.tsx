@@ -9,7 +9,7 @@ lockAsLeft();
 
 /** Against pockets, cats and children: what lies behind takes neither touch nor key, and the focus comes here and goes back. */
 export function Locked() {
-  const box = useRef<HTMLDivElement>(null);
+  const box = useRef<HTMLElement>(null);
   useLayoutEffect(() => {
     const main = document.querySelector<HTMLElement>('.knitting .screen-main');
     keepLocked(true);
@@ -25,10 +25,11 @@ export function Locked() {
   const unlock = () => {
     locked.value = false;
   };
+  // the only thing on the page that is not shut off
   return (
-    <div class="locked" ref={box}>
+    <main class="locked" ref={box}>
       <p>{say('notices.locked')}</p>
       <HoldButton label={say('notices.holdToUnlock')} onHeld={unlock} />
-    </div>
+    </main>
   );
 }

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import {
   type DesignForm,
   designOf,
@@ -15,11 +15,15 @@ import { startingDesign } from '../../../../src/knit/garment/start.ts';
 import { plan } from '../../../../src/knit/piece/plan.ts';
 import { words as german } from '../../../../src/words/de/draft.ts';
 import { lengthToType } from '../../../../src/words/measures.ts';
-import { speech } from '../../../../src/words/settings.ts';
+import { plainSpeech, speech } from '../../../../src/words/settings.ts';
 import { told } from '../../../told.ts';
 
 const child = bodyOfSize('children', '8');
 if (!child) throw new Error('children have a size 8');
+
+beforeEach(() => {
+  speech.value = plainSpeech;
+});
 
 describe('a design in the making', () => {
   it('can be made as it begins, without a caution', () => {
