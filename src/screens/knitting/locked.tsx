@@ -9,15 +9,15 @@ lockAsLeft();
 
 /** Against pockets, cats and children: what lies behind takes neither touch nor key, and the focus comes here and goes back. */
 export function Locked() {
-  const box = useRef<HTMLElement>(null);
+  const box = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
     const main = document.querySelector<HTMLElement>('.knitting .screen-main');
     keepLocked(true);
-    if (main) main.inert = true;
+    const open = main && shutOff(main);
     box.current?.querySelector('button')?.focus();
     return () => {
       keepLocked(false);
-      if (main) main.inert = false;
+      open?.();
       // the pad stands when this frame is drawn
       requestAnimationFrame(() => document.querySelector<HTMLElement>('.pad')?.focus());
     };
@@ -25,11 +25,26 @@ export function Locked() {
   const unlock = () => {
     locked.value = false;
   };
-  // the only thing on the page that is not shut off
   return (
-    <main class="locked" ref={box}>
+    <div class="locked" ref={box}>
       <p>{say('notices.locked')}</p>
       <HoldButton label={say('notices.holdToUnlock')} onHeld={unlock} />
-    </main>
+    </div>
   );
+}
+
+/** What is in the main part, and what comes into it; not that part itself: it can be scrolled, and a page without one is a riddle to a reader. */
+function shutOff(main: HTMLElement): () => void {
+  const each = (inert: boolean) => {
+    for (const part of main.children) if (part instanceof HTMLElement) part.inert = inert;
+  };
+  const coming = new MutationObserver(() => each(true));
+  each(true);
+  coming.observe(main, { childList: true });
+  main.tabIndex = 0;
+  return () => {
+    coming.disconnect();
+    each(false);
+    main.removeAttribute('tabindex');
+  };
 }
