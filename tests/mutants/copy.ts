@@ -1,7 +1,17 @@
 import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 
-const copied = ['src', 'tests', 'public', 'index.html', 'vite.config.ts', 'package.json', 'tsconfig.json'];
+const copied = [
+  'src',
+  'tests',
+  'public',
+  'index.html',
+  'vite.config.ts',
+  'package.json',
+  'tsconfig.json',
+  // goes into the build, with those of the packages
+  'LICENSE',
+];
 
 /** A copy of the project to plant faults in: the tree itself is never changed. */
 export function copyProject(to: string): void {
