@@ -98,7 +98,7 @@ describe('the lap window', () => {
     await atRow(120);
     const lap = page.locator('.lap');
     const name = () => lap.locator('.spoken').textContent();
-    expect(await until(name, (said) => said !== null)).toBe(
+    expect(await until(name, (said) => said?.includes('as the wrong side faces you') ?? false)).toBe(
       'Where you are, as the wrong side faces you. Next row is a shaping row: decrease at both edges',
     );
     expect(await lap.locator('.lap-mark').getAttribute('d')).toBe('');

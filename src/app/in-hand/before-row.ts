@@ -30,17 +30,22 @@ export const partAsItStands = (): PlannedPart | undefined =>
 export const hasTension = (): boolean => makeInHand()?.recipe.gauge !== undefined;
 
 /** All that comes before a row of the part in hand, in the order in which it is done. */
-export function beforeRow({ part, row }: Reading): readonly BeforeRow[] {
+export const beforeRow = ({ part, row }: Reading): readonly BeforeRow[] => beforeRowsOf(part)(row);
+
+/** The same of any row of it. Stripes and tension are asked for once: after each row all that are left may be gone through. */
+function beforeRowsOf(part: PlannedPart): (row: PlannedRow) => readonly BeforeRow[] {
   const own = partAsItStands();
-  const planned = changesBefore(own?.rows[row.n - 1] ? own : part, row).filter(
-    ({ kind }) => kind !== 'measure' || hasTension(),
-  );
-  const colour = colourBefore(part, row.n);
-  return [
-    ...planned,
-    ...(colour === undefined ? [] : [{ kind: 'colour', colour } as const]),
-    ...notesBefore(row),
-  ];
+  const measures = hasTension();
+  const colourAt = coloursInHand(part);
+  return (row) => {
+    const planned = changesBefore(own?.rows[row.n - 1] ? own : part, row);
+    const colour = changeOf(colourAt, row.n);
+    return [
+      ...planned.filter(({ kind }) => kind !== 'measure' || measures),
+      ...(colour === undefined ? [] : [{ kind: 'colour', colour } as const]),
+      ...notesBefore(row),
+    ];
+  };
 }
 
 /** The colours that the garment's stripes give to the rows of the part in hand; undefined where it has none. */
@@ -52,8 +57,10 @@ export function coloursInHand(part: PlannedPart): ((row: number) => string | und
 }
 
 /** The colour that is taken up before a row (from 1), where it is another than that of the row before. */
-export function colourBefore(part: PlannedPart, row: number): string | undefined {
-  const colourAt = coloursInHand(part);
+export const colourBefore = (part: PlannedPart, row: number): string | undefined =>
+  changeOf(coloursInHand(part), row);
+
+function changeOf(colourAt: ReturnType<typeof coloursInHand>, row: number): string | undefined {
   const [last, colour] = [colourAt?.(row - 1), colourAt?.(row)];
   // garments from before stripes went on through the parts have no colour for the set-up
   return colour === last || (row === 1 && last === undefined) ? undefined : colour;
@@ -66,5 +73,6 @@ function notesBefore({ n }: PlannedRow): readonly BeforeRow[] {
 
 /** The first row after one at which something is done before it. */
 export function nextWithBefore(part: PlannedPart, after: number): PlannedRow | undefined {
-  return part.rows.find((row) => row.n > after && beforeRow({ part, row }).length > 0);
+  const before = beforeRowsOf(part);
+  return part.rows.find((row) => row.n > after && before(row).length > 0);
 }

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 import { FieldError, type InputTies } from '../../ui/field/field.tsx';
+import { Select, type SelectProps } from '../../ui/field/select.tsx';
 import { shortened } from './typed-number.tsx';
 
 interface SaidProps {
@@ -63,29 +64,10 @@ export function SaidNumber({ typed, decimals = false, text = false, onTyped, ...
   );
 }
 
-interface SaidChoiceProps<T extends string> extends Omit<SaidProps, 'children'> {
-  readonly value: T;
-  readonly options: readonly { readonly value: T; readonly label: string }[];
-  readonly onChange: (value: T) => void;
-}
+type SaidChoiceProps<T extends string> = Omit<SaidProps, 'children'> & SelectProps<T>;
 
-export function SaidChoice<T extends string>({ value, options, onChange, ...said }: SaidChoiceProps<T>) {
-  return (
-    <Said {...said}>
-      {(ties) => (
-        <select
-          {...ties}
-          class="field-input said-input said-select"
-          value={value}
-          onChange={(event) => onChange(event.currentTarget.value as T)}
-        >
-          {options.map((option) => (
-            <option key={option.value} value={option.value}>
-              {option.label}
-            </option>
-          ))}
-        </select>
-      )}
-    </Said>
-  );
-}
+export const SaidChoice = <T extends string>({ value, options, onChange, ...said }: SaidChoiceProps<T>) => (
+  <Said {...said}>
+    {(ties) => <Select {...{ value, options, onChange, ties }} look="said-input said-select" />}
+  </Said>
+);
