@@ -64,8 +64,10 @@ export function capFor(wish: CapWish, armhole: PanelEdge, ease: number): Cap | u
   const solved = solvedHeight(wish, lengthOf(armhole.curve) * (1 + ease / 100));
   if (!solved) return undefined;
   const near = pairsIn(solved.heightMm, wish.gauge);
-  const wanted = knittedMm(armhole, armhole.at.length) * (1 + ease / 100);
-  const off = (pairs: number): number => Math.abs(halfCapMm(wish, pairs) - wanted);
+  const off = (pairs: number): number => {
+    const sewn = capSeam(wish, pairs, armhole);
+    return Math.abs(sewn.cap - sewn.armhole * (1 + ease / 100));
+  };
   if (near < LEAST_PAIRS || off(near) <= KEPT * toleranceMm(wish.gauge)) return { pairs: near, ...solved };
   let best = near;
   for (let by = 1; by <= MOST_PAIRS_OFF; by += 1) {
@@ -85,6 +87,26 @@ const KEPT = 0.7;
 
 /** Knitted edges are sewn together that are a row and a stitch apart; common practice, no published source. */
 export const toleranceMm = (gauge: Gauge): number => stitchMm(gauge) + rowMm(gauge);
+
+/**
+ * Half a cap and the armhole of one panel along what is sewn together, mm. Their underarms are sewn apart, stitch to stitch,
+ * where the cap binds off as many there as the body; whole stitches may have made it one more, and then all goes round in one.
+ */
+export function capSeam(
+  wish: CapWish,
+  pairs: number,
+  armhole: PanelEdge,
+): { readonly cap: number; readonly armhole: number; readonly underarm: number | undefined } {
+  const [first] = knitCap(wish, pairs).knitted.steps;
+  const own = first?.pair === 0 && first.as === 'group' ? -first.by : 0;
+  const isApart = own === wish.step || (first?.as === 'single' && first.pair === 0);
+  const level = (stitches: number): number => (isApart ? 0 : stitches * stitchMm(wish.gauge));
+  return {
+    cap: halfCapMm(wish, pairs) + level(own),
+    armhole: knittedMm(armhole, armhole.at.length) + level(wish.step),
+    underarm: isApart ? wish.step : undefined,
+  };
+}
 
 /** Half a cap along its knitted edge, what is bound off at the underarm left out, mm. */
 export function halfCapMm(wish: CapWish, pairs: number): number {

@@ -1,5 +1,5 @@
 import { type Match, match } from '../piece/match.ts';
-import { halfCapMm, knittedMm, toleranceMm } from './cap.ts';
+import { capSeam, toleranceMm } from './cap.ts';
 import type { Design } from './design.ts';
 import { armholes } from './kinds/armholes.ts';
 import type { SleeveTopName } from './kinds/sleeve-tops.ts';
@@ -76,14 +76,16 @@ const sleeveSeams: Readonly<Record<SleeveTopName, (sewn: SewnSleeve) => Match[]>
   },
   cap: ({ counts, panels, sleeve, design }) => {
     const armhole = panels.sides.edges[panels.sides.edges.length - 1];
-    const first = { piece: 'Sleeve', measure: halfCapMm(sleeve.counts, sleeve.counts.pairs.cap) };
-    const second = { piece: 'Back', measure: armhole ? knittedMm(armhole, armhole.at.length) : 0 };
+    if (!armhole) return [];
+    const sewn = capSeam(sleeve.counts, sleeve.counts.pairs.cap, armhole);
+    const first = { piece: 'Sleeve', measure: sewn.cap };
+    const second = { piece: 'Back', measure: sewn.armhole };
     const ease = design.sleeve.capEase;
-    const bodyStep = armhole?.steps[0]?.pair === 0 ? -armhole.steps[0].by : 0;
+    const bodyStep = armhole.steps[0]?.pair === 0 ? -armhole.steps[0].by : 0;
     const tolerance = toleranceMm(counts.gauge);
     return [
       match({ seam: 'armhole', unit: 'mm', first, second, ease, tolerance }),
-      underarm(sleeve.counts.step, bodyStep),
+      ...(sewn.underarm === undefined ? [] : [underarm(sewn.underarm, bodyStep)]),
     ];
   },
 };

@@ -80,3 +80,7 @@ const shoulderOnly = ({ laid, ...line }: LaidLine): LaidLine => {
 
 export const gaugeOf = ({ design }: Pick<MadeUp, 'design'>) =>
   design.gauges[design.fabric] ?? { stitches: 1, rows: 1 };
+
+/** What a whole sweep says of a law that some designs break: how many of those drafted, and the first few. */
+export const brokenBy = (found: readonly string[], drafted: number): string =>
+  `broken by ${found.length} of ${drafted} designs: ${found.slice(0, 6).join('\n')}`;
