@@ -1,6 +1,7 @@
 import { type Fault, fault } from '../../fault.ts';
 import type { Side } from '../../row/step.ts';
 import type { Statement } from '../say/statement.ts';
+import { dropBorders } from './build/borders.ts';
 import { type Build, nextSide, type PartBuild, type PieceBuild } from './build/build.ts';
 import { useCycle } from './build/cycle.ts';
 import { fabricOf, knownFabric, sameFabric } from './build/fabric.ts';
@@ -35,6 +36,7 @@ function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even
   if (sameFabric(fabric, part.fabric) && part.rows.length > 0) return misfits(fabric, build, part);
   if (part.fabric.label === 'rib' && fabric.label !== 'rib') setMark(piece, 'rib', part);
   if (part.rows.length > 0) setMark(piece, 'section', part);
+  dropBorders(part);
   part.fabric = fabric;
   part.fabricRow = fabric.is === 'face' && nextSide(part) === 'WS' ? 1 : 0;
   part.column = 0;

@@ -11,6 +11,7 @@ import type { LineNotes } from './build/notes.ts';
 import { isDone } from './build/part.ts';
 import { closePiece } from './other-side.ts';
 import { workOwnWords } from './own-words.ts';
+import { sayAgain } from './repeat-stars.ts';
 import { doStatement, makesRows } from './statement.ts';
 
 /** These are told; the row they speak of is worked all the same. */
@@ -26,10 +27,11 @@ const NOTICES: ReadonlySet<FaultCode> = new Set<FaultCode>([
 /** Works the whole text, line by line, and notes at each line what was found. */
 export function runFlow(
   build: Build,
-  flow: readonly Flow[],
+  read: readonly Flow[],
   notes: readonly LineNotes[],
   gaugeGiven: boolean,
 ): void {
+  const flow = sayAgain(read);
   const used = new Set<number>();
   let line = -1;
   for (let i = 0; i < flow.length; i += 1) {

@@ -2,6 +2,7 @@ import { type Fault, fault } from '../../fault.ts';
 import type { Edge } from '../../piece/recipe.ts';
 import type { GroupSaid, Statement } from '../say/statement.ts';
 import { bindOffAll } from './build/bind-off.ts';
+import { dropBorderAt } from './build/borders.ts';
 import {
   type Build,
   type Mark,
@@ -109,13 +110,11 @@ function oneGroup(
     const wrong = bindOffAll(build, part);
     return wrong ?? (short > 0 ? tooFewToBindOff(stitches, stitches - short) : undefined);
   }
-  const at = edge(part);
-  return row(
-    build,
-    part,
-    [{ at: at === 'both' ? startEdge(part) : at, work: said.work, stitches }],
-    'groups',
-  );
+  const meant = edge(part);
+  const at = meant === 'both' ? startEdge(part) : meant;
+  const wrong = row(build, part, [{ at, work: said.work, stitches }], 'groups');
+  dropBorderAt(part, at);
+  return wrong;
 }
 
 const tooFewToBindOff = (wanted: number, have: number): Fault =>

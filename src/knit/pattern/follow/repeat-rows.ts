@@ -71,6 +71,7 @@ function rowAgain(row: MadeRow): Again {
   if (row.items) return withItems(row.items);
   return (build, part) => {
     part.fabric = row.fabric;
+    part.borders = row.borders;
     return makeFabricRow(build, part, row.edits, row.kind === 'stretch' ? 'even' : row.kind);
   };
 }

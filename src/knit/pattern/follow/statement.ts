@@ -4,6 +4,7 @@ import type { Side } from '../../row/step.ts';
 import type { Said, Statement } from '../say/statement.ts';
 import { doAsFor } from './as-for.ts';
 import { doBindOff } from './bind-off.ts';
+import { doBorders } from './borders.ts';
 import { type Build, nextSide, type PartBuild, type PieceBuild } from './build/build.ts';
 import { resolveGap } from './build/gap.ts';
 import { isDone, setMark } from './build/part.ts';
@@ -52,8 +53,11 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
       nameRows(build, statement.name);
       return undefined;
     case 'turn':
+    case 'star':
     case 'at the same time':
       return undefined;
+    case 'repeat from stars':
+      return fault('no rows to repeat');
     case 'needle':
       return doNeedle(build, statement.mm);
     case 'gauge':
@@ -140,6 +144,8 @@ type OnNeedle = Exclude<
       | 'row'
       | 'named rows'
       | 'stars'
+      | 'star'
+      | 'repeat from stars'
       | 'next side';
   }
 >;
@@ -199,6 +205,7 @@ type Work = Extract<
   {
     is:
       | 'even'
+      | 'borders'
       | 'ending'
       | 'rows'
       | 'shape'
@@ -221,6 +228,8 @@ function doWork(
   switch (work.is) {
     case 'even':
       return doEven(build, piece, part, work);
+    case 'borders':
+      return doBorders(build, piece, part, work);
     case 'ending':
       return doEnding(build, piece, part, work);
     case 'rows':

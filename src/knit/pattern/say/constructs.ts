@@ -2,6 +2,7 @@ import type { Cursor } from '../../row/read/cursor.ts';
 import { readAsFor } from './as-for.ts';
 import { readAtTheSameTime } from './at-the-same-time.ts';
 import { readBindOff } from './bind-off.ts';
+import { readBorders } from './borders.ts';
 import { readCastOn } from './cast-on.ts';
 import { readChange } from './change.ts';
 import { readEnding } from './ending.ts';
@@ -18,6 +19,7 @@ import { readPickUp, seesPickUp } from './pick-up.ts';
 import { readRejoin } from './rejoin.ts';
 import { readRepeatNamed } from './repeat-named.ts';
 import { readRepeatRows, readRowsAgain } from './repeat-rows.ts';
+import { readRepeatStars } from './repeat-stars.ts';
 import { readRows } from './rows.ts';
 import { readElidedShape, readShape } from './shape.ts';
 import { readStars } from './stars.ts';
@@ -32,6 +34,16 @@ function readElided(c: Cursor, said: readonly Said[]): Statement | undefined {
   const even = said.at(-2)?.statement;
   // 'cont in garter st on these 23 sts | until …'
   if (last?.is === 'work on' && (even?.is !== 'even' || even.until === undefined)) {
+    const until = readUntil(c);
+    return until && { is: 'even', fabric: { is: 'established' }, until };
+  }
+  // 'keeping 6 sts in garter st and the rest in st st | until …'
+  if (last?.is === 'borders' && last.main !== undefined) {
+    const until = readUntil(c);
+    return until && { is: 'even', fabric: { is: 'established' }, until };
+  }
+  // 'st st, keeping 3 sts at each end in garter st, | until …'
+  if (even?.is === 'borders' && last?.is === 'even' && last.until === undefined) {
     const until = readUntil(c);
     return until && { is: 'even', fabric: { is: 'established' }, until };
   }
@@ -54,12 +66,15 @@ const CONSTRUCTS: readonly Construct[] = [
   readWhen,
   // 'join shoulder seams' would rejoin the yarn, and 'stitch together' be worked in a fabric
   readNote,
+  // 'with 5 sts at each end of needle in moss st' would be another needle, and 'keeping 5 sts …' the fabric of them all
+  readBorders,
   // 'with 4 mm needles, pick up …' would be picked up, and 'with larger needles' passed over, the needle unsaid
   readNeedle,
   // 'change to st st' would be talk, and with 'needles' behind it a fabric
   readChange,
   // 'cast on 5 sts' would be a group at an edge
   readCastOn,
+  readRepeatStars,
   readRepeatNamed,
   // 'k 1 row' would be a stitch in a row
   readRows,

@@ -16,7 +16,7 @@ import {
 } from '../../row/read/cursor.ts';
 import { ending } from './phrase/ending.ts';
 import { patternNamed, readFabric } from './phrase/fabric.ts';
-import { readUntil } from './phrase/until.ts';
+import { readUntil, skipRowsOf } from './phrase/until.ts';
 import type { FabricSaid, Statement, Until } from './statement.ts';
 
 const EVEN = [
@@ -188,7 +188,11 @@ const readRows = (c: Cursor): Extract<Until, { is: 'rows' }> | undefined =>
       takes(c, 'of', 'in', 'more');
       return { is: 'rows', n };
     }
-    if (n !== undefined && takePhrase(c, 'ridge')) return { is: 'rows', n: 2 * n };
+    if (n !== undefined && takePhrase(c, 'ridge')) {
+      skipRowsOf(c, 2 * n);
+      takes(c, 'of', 'in');
+      return { is: 'rows', n: 2 * n };
+    }
   });
 
 const readOnlyEnding = (c: Cursor): Until | undefined =>

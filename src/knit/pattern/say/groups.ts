@@ -3,6 +3,7 @@ import { takeCastOn } from '../../row/read/cast-on.ts';
 import {
   attempt,
   type Cursor,
+  peekNumber,
   seesPhrase,
   takeAnyPhrase,
   takeNumber,
@@ -21,6 +22,7 @@ export const readGroups = (c: Cursor): Statement | undefined =>
     takes(c, ',', ':');
     const work = takeBindOff(c) ? 'bo' : takeCastOn(c) ? 'co' : undefined;
     if (work === undefined) return undefined;
+    takeAnyPhrase(c, 'for the? armhole|underarm|shoulder|neck|raglan', 'for back|front of? neck');
     const groups: GroupSaid[] = [];
     let edge: EdgeName | undefined = before?.edge;
     while (groups.length < 30) {
@@ -75,6 +77,10 @@ function readGroup(
   c: Cursor,
   before: Place | undefined,
 ): { groups: GroupSaid[]; place: Place | undefined } | undefined {
+  const early = attempt(c, () => {
+    const said = readGroupsPlace(c);
+    return said && peekNumber(c) !== undefined ? said : undefined;
+  });
   takes(c, 'the');
   takes(c, 'next', 'first', 'rem');
   const n = takeNumber(c);
@@ -84,7 +90,7 @@ function readGroup(
   takes(c, 'in');
   takeAnyPhrase(c, 'patt|rib', 'loosely');
   if (!seesPhrase(c, 'each side|sides|end|edge')) takes(c, 'each');
-  const place = readGroupsPlace(c);
+  const place = early ?? readGroupsPlace(c);
   const inline = place ? undefined : readInline(c);
   const times = attempt(c, () => {
     takes(c, ',');

@@ -23,7 +23,7 @@ export const ROWS = 'row|rows|rnd|rnds';
 export const readLabel = (c: Cursor): Label | undefined =>
   attempt(c, () => {
     // 'Next row:' would be a row of that name
-    const label = numbered(c) ?? ordinal(c) ?? next(c) ?? namedRow(c);
+    const label = numbered(c) ?? ordinal(c) ?? onNext(c) ?? next(c) ?? namedRow(c);
     if (label === undefined) return undefined;
     const side = label.side ?? sideAfter(c);
     takes(c, ',');
@@ -144,6 +144,18 @@ function ordinalWord(c: Cursor): Label | undefined {
   c.at += 2;
   return { rows: [at + 1] };
 }
+
+/** 'On next row, k to last 2 sts', 'in the next row (RS): …'; 'on next row and every 4th row' is a rhythm. */
+const onNext = (c: Cursor): Label | undefined =>
+  attempt(c, () => {
+    if (!takes(c, 'on', 'in')) return undefined;
+    takes(c, 'the', 'foll');
+    const label = sees(c, 'next') ? next(c) : undefined;
+    if (label === undefined || label.next !== undefined) return undefined;
+    const side = label.side ?? sideAfter(c);
+    if (!takes(c, ',', ':') || !sees(c, 'k', 'p', 'work', 'sl')) return undefined;
+    return side === undefined ? label : { ...label, side };
+  });
 
 function next(c: Cursor): Label | undefined {
   if (!takes(c, 'next', 'foll')) return undefined;

@@ -100,6 +100,10 @@ export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): 
   return read.faults[0];
 }
 
+/** 'Next row' by itself only says where what follows begins. */
+export const begins = ({ rows, next, name, everyOther }: Label): boolean =>
+  rows.length === 0 && next === undefined && name === undefined && !everyOther;
+
 /** 'Row 1: k 1 row, dec 4': the row is the whole of it, and what is decreased lies across it. */
 const readWholeRow = (c: Cursor): Item | undefined =>
   attempt(c, () => {

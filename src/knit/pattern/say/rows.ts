@@ -9,6 +9,7 @@ import {
 } from '../../row/read/cursor.ts';
 import type { Item } from '../../row/read/notation.ts';
 import { ROWS } from './label.ts';
+import { skipRowsOf } from './phrase/until.ts';
 import type { Statement } from './statement.ts';
 
 /** 'k 1 row', 'purl 3 rows', 'work 4 rows', 'k 1 row, p 1 row'. */
@@ -34,7 +35,10 @@ export const readRows = (c: Cursor): Statement | undefined =>
         }
         return { is: 'rows', n, items: [wholeRow(base)] };
       }
-      if (n !== undefined && takePhrase(c, 'ridge')) return { is: 'rows', n: 2 * n, items: [wholeRow('k')] };
+      if (n !== undefined && takePhrase(c, 'ridge')) {
+        skipRowsOf(c, 2 * n);
+        return { is: 'rows', n: 2 * n, items: [wholeRow('k')] };
+      }
       if (takeAnyPhrase(c, 'next|1|a row')) return { is: 'rows', n: 1, items: [wholeRow(base)] };
     }
   });

@@ -27,11 +27,11 @@ import { readLabel } from './label.ts';
 import { readMultiple } from './multiple.ts';
 import { takeStated } from './phrase/stated-count.ts';
 import { joinsInRound, worksInRounds } from './rounds.ts';
-import { readBareRow, readLabelledRow } from './row.ts';
+import { begins, readBareRow, readLabelledRow } from './row.ts';
 import { readStars } from './stars.ts';
-import type { Add, Said, Statement } from './statement.ts';
+import type { Add, Label, Said, Statement } from './statement.ts';
 import { endedByTurn } from './turn.ts';
-import { joinRows } from './while-rows.ts';
+import { inGarter, joinRows } from './while-rows.ts';
 
 export interface ReadSentence {
   readonly said: readonly Said[];
@@ -81,9 +81,18 @@ export function readSentence(
       if (stars) add(stars, c.at - 1);
       continue;
     }
-    if (peekWord(c) === '*' && !startsRow(c)) star.at = said.length;
+    if (peekWord(c) === '*' && !startsRow(c)) {
+      // the second of two stars closes what the first began
+      if (star.at < 0) {
+        star.at = said.length;
+        add({ is: 'star' }, c.at);
+      }
+      takes(c, '*');
+      continue;
+    }
     skipBetween(c);
     if (c.at >= c.end) break;
+    if (peekWord(c) === '*' && !startsRow(c)) continue;
     const at = c.at;
     if (star.at >= 0 && repeatSaid(c, said, star)) continue;
     const row = endedByTurn(c);
@@ -175,7 +184,8 @@ const repeatSaid = (c: Cursor, said: Said[], star: { at: number }): boolean =>
     takes(c, '*');
     const times = readTimes(c);
     if (times === undefined || times.n > 200) return false;
-    const again = said.slice(star.at);
+    const again = said.slice(star.at + 1);
+    said.splice(star.at, 1);
     for (let i = 0; i < (times.total ? times.n - 1 : times.n); i += 1) said.push(...again);
     const stated = takeStated(c);
     const last = said.at(-1);
@@ -205,10 +215,7 @@ const seesGauge = (c: Cursor): boolean => {
 };
 
 function skipBetween(c: Cursor): void {
-  while (
-    !(sees(c, '*') && startsRow(c)) &&
-    takes(c, ',', ';', ':', '-', 'and', 'then', '.', ')', ']', 'while', 'but', '*', 'now', 'also', '/')
-  ) {
+  while (takes(c, ',', ';', ':', '-', 'and', 'then', '.', ')', ']', 'while', 'but', 'now', 'also', '/')) {
     // what joins two instructions says nothing of its own
   }
   skipShapingBy(c);
@@ -236,8 +243,18 @@ function skipShapingBy(c: Cursor): void {
 function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | undefined {
   const at = c.at;
   const label = readLabel(c);
-  if (label) return readLabelledRow(c, label, at, add);
-  const statement = readSimple(c, said);
+  if (label) {
+    const trouble = readLabelledRow(c, label, at, add);
+    return trouble && readBegun(c, label, at, add) ? undefined : trouble;
+  }
+  let kept = false;
+  const statement = attempt(c, () => {
+    const simple = readSimple(c, said);
+    // 'work 6 rows, keeping 3 sts at each end in moss st': they are kept in those rows
+    kept = simple?.is === 'borders' && keptMeanwhile(c, at, said);
+    return !kept || keepBeside(said as Said[], simple as Statement, c.tokens[at]) ? simple : undefined;
+  });
+  if (kept) return statement ? undefined : expected(c, 'stitch or repeat expected');
   if (
     statement?.is === 'next side' &&
     said.at(-1)?.statement.is !== undefined &&
@@ -252,6 +269,40 @@ function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | u
     return undefined;
   }
   return readBareRow(c, at, add);
+}
+
+/**
+ * 'Next row (RS): cont in rib as set, bind off 4 sts at beg of next 2 rows': not the row is said but what begins with it.
+ * Nothing of it is taken where any of it is not understood.
+ */
+function readBegun(c: Cursor, label: Label, at: number, add: Add): boolean {
+  if (!begins(label) || ahead(c, () => readLabel(c)) !== undefined) return false;
+  const { said, fault: found } = readSentence(c.tokens, { from: c.at, to: c.end }, false);
+  if (found || !said.some(({ statement }) => BEGUN.has(statement.is))) return false;
+  if (said.some(({ statement }) => statement.is === 'heading' || statement.is === 'row')) return false;
+  if (label.side !== undefined) add({ is: 'next side', side: label.side }, at);
+  for (const one of said) add(one.statement, at, one.stated);
+  takeTo(c, c.end);
+  return true;
+}
+
+const BEGUN: ReadonlySet<Statement['is']> = new Set(['even', 'shape', 'groups', 'evenly', 'rows']);
+
+/** Whether what is kept is kept beside what was said before it; 'k 8 rows; keep first 6 sts in garter st' goes on from there. */
+const keptMeanwhile = (c: Cursor, at: number, said: readonly Said[]): boolean => {
+  const before = said.at(-1)?.statement.is;
+  if (before === undefined || !WHOLE.has(before)) return false;
+  return !isWord(c.tokens[at], 'keep', 'work') || !isWord(c.tokens[at - 1], ';', '.', 'then');
+};
+
+/** What is kept, before what it is kept beside; false where that is spelled out and has no edges to keep. */
+function keepBeside(said: Said[], statement: Statement, token: Token | undefined): boolean {
+  const last = said.at(-1) as Said;
+  const kept = last.statement.is === 'rows' ? inGarter(last.statement) : last.statement;
+  if (kept === undefined || (kept.is !== 'even' && kept.is !== 'shape' && kept.is !== 'groups')) return false;
+  said[said.length - 1] = { ...last, statement: kept };
+  addBefore(said, statement, token);
+  return true;
 }
 
 function addBefore(said: Said[], statement: Statement, token: Token | undefined): void {

@@ -148,6 +148,10 @@ export type Statement =
   | { readonly is: 'next side'; readonly side: Side }
   /** two stars: what another piece works 'from ** to **' */
   | { readonly is: 'stars' }
+  /** one star before instructions: they are repeated from there */
+  | { readonly is: 'star' }
+  /** 'repeat from * 3 times more': the instructions since one star, or two */
+  | { readonly is: 'repeat from stars'; readonly stars: 1 | 2; readonly times: number }
   | { readonly is: 'needle'; readonly mm?: number }
   | {
       readonly is: 'gauge';
@@ -235,8 +239,17 @@ export type Statement =
       readonly number?: number;
       readonly beats: readonly Beat[];
     }
+  /** 'keeping 6 sts at each end in garter st'; none named where those that are there go on */
+  | { readonly is: 'borders'; readonly borders: readonly BorderSaid[]; readonly main?: FabricSaid }
   /** rows just worked get a name: 'these 2 rows form rib' */
   | { readonly is: 'named rows'; readonly name: string; readonly rows?: number };
+
+/** So many stitches at an edge, worked in a fabric of their own while the rest goes on. */
+export interface BorderSaid {
+  readonly edge: EdgeName;
+  readonly stitches: number;
+  readonly fabric: FabricSaid;
+}
 
 export interface PieceHeading {
   readonly name: string;

@@ -1,8 +1,10 @@
-import { type Cursor, isWord, seesPhrase, takePhrase } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, isWord, sees, seesPhrase, takePhrase, takes } from '../../row/read/cursor.ts';
 import type { Statement } from './statement.ts';
 
 export function readTurn(c: Cursor): Statement | undefined {
-  return takePhrase(c, 'turn') ? { is: 'turn' } : undefined;
+  if (!takePhrase(c, 'turn')) return undefined;
+  attempt(c, () => takes(c, 'work') && (c.at >= c.end || sees(c, ',', ';', '.')));
+  return { is: 'turn' };
 }
 
 /** 'K14, turn and work on these 14 sts only': the row ends with the turn, and what goes on is said behind it. */

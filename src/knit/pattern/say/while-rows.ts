@@ -38,7 +38,7 @@ const rowsSaid = (said: Statement): number | undefined =>
   said.is === 'rows' ? said.n : said.is === 'even' && said.until?.is === 'rows' ? said.until.n : undefined;
 
 /** 'Knit 6 rows, dec …': rows of garter stitch, since its edges are shaped. */
-function inGarter({ n, items }: Extract<Statement, { is: 'rows' }>): Statement | undefined {
+export function inGarter({ n, items }: Extract<Statement, { is: 'rows' }>): Statement | undefined {
   const [only] = items;
   if (items.length !== 1 || only?.is !== 'stitches to' || only.work !== 'k') return undefined;
   return { is: 'even', fabric: { is: 'named', name: 'garter' }, until: { is: 'rows', n } };

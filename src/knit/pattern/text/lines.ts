@@ -56,8 +56,20 @@ export function logicalLines(text: string): LogicalLine[] {
   return out;
 }
 
+/** 'Repeat from * to end.' below 'Row 1: *K2, p2.': one row on two lines. */
+const closesStar = (next: string): boolean => /^rep\w*\s+from\s+(?:the\s+)?\*(?!\s*\*)/i.test(next);
+
+/** A star before a stitch that nothing repeats yet. */
+function hasOpenStar(line: string): boolean {
+  const [, open, more] = line.split('*');
+  if (open === undefined || more !== undefined) return false;
+  const row = open.trim().replace(/^\(/, '');
+  return ROW.test(row) || (beginsWith(row, 'stitch after a star') && !/\brows?\b/i.test(row));
+}
+
 function goesOn(before: string, open: number, next: string): boolean {
   const end = before.trimEnd();
+  if (closesStar(next) && hasOpenStar(end)) return true;
   if (/[.:!?]$/.test(end)) return false;
   if (isWithin(end, next)) return true;
   const hangs = endsWith(end, 'hanging at the end of a line');

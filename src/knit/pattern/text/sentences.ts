@@ -35,11 +35,29 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
 function goesOnBehindStop(tokens: readonly Token[], from: number, at: number): boolean {
   if (isWord(tokens[at + 1], '-') && tokens[at + 1]?.glued) return true;
   if (isWithinRib(tokens, at)) return true;
+  if (closesStar(tokens, from, at)) return true;
   const rest = isWord(tokens[at + 1], 'k', 'p', 'work', 'patt', 'rib') && isWord(tokens[at + 2], 'to');
   return (
     rest &&
     isWord(tokens[at + 3], 'end') &&
     tokens.slice(from, at).some((token) => isWord(token, 'bind', 'cast', 'bo'))
+  );
+}
+
+/** '1st row: *K2, p2. Repeat from * to end.': the row goes on. '*Work 4 rows. Repeat from * twice.' says instructions again. */
+function closesStar(tokens: readonly Token[], from: number, at: number): boolean {
+  if (!isWord(tokens[at + 1], 'rep') || !isWord(tokens[at + 2], 'from')) return false;
+  const star = isWord(tokens[at + 3], 'the') ? at + 4 : at + 3;
+  if (!isWord(tokens[star], '*') || isWord(tokens[star + 1], '*')) return false;
+  let open = -1;
+  for (let i = from; i < at; i += 1) {
+    if (isWord(tokens[i], '*')) open = open < 0 && !isWord(tokens[i + 1], '*') ? i : -1;
+    else if (isWord(tokens[i], 'rep')) open = -1;
+  }
+  return (
+    open >= 0 &&
+    means(tokens[open + 1]?.text, 'stitch after a star') &&
+    !isWord(tokens[open + 3], 'row', 'rows')
   );
 }
 

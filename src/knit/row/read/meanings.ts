@@ -54,8 +54,9 @@ const table = {
   'works before a cast-on': 'k p work bind bo boff dec inc rep sl pick row rows rnd st sts end turn then',
   'no name of a row': 'row rows rs ws k p next last these every each even in from',
   'not in a name of a row': 'k p work rep every each to last dec inc in at until for of bind cast then',
-  'forms a pattern': 'form forms set sets establish complete',
-  'says what rows are': 'form forms set sets establish establishes completes complete is are',
+  'forms a pattern': 'form forms set sets establish complete constitute constitutes',
+  'says what rows are':
+    'form forms set sets establish establishes completes complete constitute constitutes is are',
   'end of a row': 'end ending ends finish finishing',
   'says nothing between stitches':
     ', ; : . - / and then end ending ends with finish finishing now to loosely firmly across row by the also again last ' +

@@ -115,7 +115,7 @@ export const SHORT = new Set(
     'st sts rep rpt beg foll fol rem inc incs dec decs alt tog no nos approx patt pat cont k p sl rnd rnds wl fwd ' +
     'ins cm cms mm tbl psso ea bet opp meas rh lh rs ws yd yds oz gm gms yo yon yrn kw pw cn dpn dpns mc cc m tw pc pcs ' +
     'work’g wyif wyib bo co nec necess vs incl ctr cent skp ssk col cols lge sm med sz szs gar str stocking stocs stk ' +
-    'ss gst mst folls incr decr gtst'
+    'ss gst mst folls incr decr gtst in inch des'
   ).split(' '),
 );
 

@@ -20,7 +20,7 @@ describe('an aside', () => {
 
   it.each(
     table(`
-      Work 6 rows, keeping 4 sts at each edge in moss st → ✗ stitch or repeat expected @28
+      Work 6 rows, keeping 4 sts at each edge in wibble → ✗ stitch or repeat expected @28
       Bind off and weave in ends → bind off | @14 note: about 'making up'
       Bind off 5 sts and k to end → row: items 'bo ×5, k to {left 0}'
     `),

@@ -6,7 +6,7 @@ import { expectReading } from './said.ts';
 describe('sentence, in all its wordings,', () => {
   it.each(
     table(`
-      Cast on 92 sts, k 1 row; p 1 row: turn - turn and turn then turn . turn ) turn ] turn while turn but turn * turn now turn also turn / turn → cast on: stitches 92 | @17 rows: n 1, items 'k to {left 'what follows'}' | @26 rows: n 1, items 'p to {left 'what follows'}' | @35 turn | @42 turn | @51 turn | @61 turn | @68 turn | @75 turn | @82 turn | @93 turn | @102 turn | @109 turn | @118 turn | @128 turn | @135 turn
+      Cast on 92 sts, k 1 row; p 1 row: turn - turn and turn then turn . turn ) turn ] turn while turn but turn now turn also turn / turn → cast on: stitches 92 | @17 rows: n 1, items 'k to {left 'what follows'}' | @26 rows: n 1, items 'p to {left 'what follows'}' | @35 turn | @42 turn | @51 turn | @61 turn | @68 turn | @75 turn | @82 turn | @93 turn | @102 turn | @111 turn | @121 turn | @128 turn
       *Dec 1 st at each end of next row, k 1 row; rep from * 2 times more → @2 shape: change -1, edge both, beats [{first 1, every 1, times 1}] | @36 rows: n 1, items 'k to {left 'what follows'}' | @2 shape: change -1, edge both, beats [{first 1, every 1, times 1}] | @36 rows: n 1, items 'k to {left 'what follows'}' | @2 shape: change -1, edge both, beats [{first 1, every 1, times 1}] | @36 rows: n 1, items 'k to {left 'what follows'}'
       *Dec 1 st at each end of next row, k 1 row; rep {from *|between *|between * *|*} twice → @2 shape: change -1, edge both, beats [{first 1, every 1, times 1}] | @36 rows: n 1, items 'k to {left 'what follows'}' | @2 shape: change -1, edge both, beats [{first 1, every 1, times 1}] | @36 rows: n 1, items 'k to {left 'what follows'}' | @2 shape: change -1, edge both, beats [{first 1, every 1, times 1}] | @36 rows: n 1, items 'k to {left 'what follows'}'
       *K 1 row, p 1 row; rep from * 3 times in all → @2 rows: n 1, items 'k to {left 'what follows'}' | @11 rows: n 1, items 'p to {left 'what follows'}' | @2 rows: n 1, items 'k to {left 'what follows'}' | @11 rows: n 1, items 'p to {left 'what follows'}' | @2 rows: n 1, items 'k to {left 'what follows'}' | @11 rows: n 1, items 'p to {left 'what follows'}'
@@ -43,10 +43,10 @@ describe('sentence, in all its wordings,', () => {
 
   it.each(
     table(`
-      *K 1 row; rep from * 201 times → @2 rows: n 1, items 'k to {left 'what follows'}' | ✗ nothing before the repeat @22
-      K 1 row, *p 1 row, turn; rep from * once → rows: n 1, items 'k to {left 'what follows'}' | @11 rows: n 1, items 'p to {left 'what follows'}' | @20 turn | ✗ nothing before the repeat @37
-      K 1 row, * p 1 row; rep from * once; rep from * once → rows: n 1, items 'k to {left 'what follows'}' | @12 rows: n 1, items 'p to {left 'what follows'}' | ✗ nothing before the repeat @32
-      K 1 row, rep from * 3 times → rows: n 1, items 'k to {left 'what follows'}' | ✗ nothing before the repeat @21
+      *K 1 row; rep from * 201 times → star | @2 rows: n 1, items 'k to {left 'what follows'}' | ✗ nothing before the repeat @22
+      K 1 row, *p 1 row, turn; rep from * once → rows: n 1, items 'k to {left 'what follows'}' | @11 rows: n 1, items 'p to {left 'what follows'}' | @20 turn | @11 rows: n 1, items 'p to {left 'what follows'}' | @20 turn
+      K 1 row, * p 1 row; rep from * once; rep from * once → rows: n 1, items 'k to {left 'what follows'}' | @12 rows: n 1, items 'p to {left 'what follows'}' | @12 rows: n 1, items 'p to {left 'what follows'}' | @38 repeat from stars: stars 1, times 1
+      K 1 row, rep from * 3 times → rows: n 1, items 'k to {left 'what follows'}' | @10 repeat from stars: stars 1, times 3
       Shape sides and of it all by dec 1 st at each end of next row → ✗ stitch or repeat expected @1
       Gauge → ✗ stitch or repeat expected @1
       5 sts, k 1 row → ✗ stitch or repeat expected @1

@@ -6,7 +6,7 @@ import { expectReading } from './said.ts';
 describe('two stars, in all its wordings,', () => {
   it.each(
     table(`
-      Work 6 rows. ** → even: until {rows, n 6}
+      Work 6 rows. ** → even: until {rows, n 6} | @15 stars
       Work from ** to ** as given for left front → as for: piece {words 'left front', name 'left front'}, reversing false, to {place, place stars}
       Work as for back to ** → as for: piece {words back, name back}, reversing false, to {place, place stars}
       Work as given for back from ** to ** → as for: piece {words back, name back}, reversing false, to {place, place stars}

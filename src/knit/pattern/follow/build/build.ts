@@ -122,6 +122,8 @@ export interface PartBuild {
   /** stitches from the right edge to each marker */
   markers: readonly number[];
   fabric: FabricState;
+  /** what is kept at its edges while the rest is worked in its fabric */
+  borders: Borders;
   /** rows of the fabric worked so far */
   fabricRow: number;
   neck: Edge | undefined;
@@ -146,6 +148,19 @@ export interface PartBuild {
   readonly named: Map<string, readonly Item[]>;
   lastEdge: 'both' | Edge | undefined;
 }
+
+/** Stitches at an edge in a fabric of their own, whose first row was worked as row `first` of the part. */
+export interface Border {
+  readonly stitches: number;
+  readonly rows: readonly string[];
+  readonly first: number;
+  /** the row of its fabric with which it begins */
+  readonly phase: number;
+  /** rows of the part when it was said last */
+  readonly since: number;
+}
+
+export type Borders = Readonly<Partial<Record<Edge, Border>>>;
 
 /** Rows that the text numbers: 'Row 1 … Row 4'. */
 export interface Cycle {
@@ -188,6 +203,7 @@ export interface MadeRow {
   readonly items?: readonly Item[];
   readonly edits: readonly Edit[];
   readonly fabric: FabricState;
+  readonly borders: Borders;
   readonly fabricRow: number;
   /** the knitter's own words, where the text was not understood */
   readonly own?: string;

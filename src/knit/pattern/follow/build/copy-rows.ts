@@ -7,6 +7,7 @@ import { stitchOf } from '../../../row/stitches-of-steps.ts';
 import type { StitchName } from '../../../stitch.ts';
 import { bindOffAll } from './bind-off.ts';
 import {
+  type Borders,
   type Build,
   type Edit,
   type MadeRow,
@@ -51,6 +52,7 @@ export function copyRows(
       continue;
     }
     part.fabric = made.fabric;
+    part.borders = bordersFor(made.borders, piece, part, how);
     part.fabricRow = made.fabricRow + ahead;
     const group = edits.find((edit) => edit.work === 'bo');
     const wrongEdge = group
@@ -156,6 +158,16 @@ export function mirrorSteps(steps: readonly Step[], before: number): Step[] {
   const runs: Run[] = [];
   for (const work of expandRow(steps, before).reverse()) addRun(runs, SWAPPED[work] ?? work, 1);
   return shorten(runs);
+}
+
+/** What the row kept at its edges, at those that this part has. */
+function bordersFor(borders: Borders, piece: PieceBuild, part: PartBuild, how: Copying): Borders {
+  const { right, left } = how.mirrored ? { right: borders.left, left: borders.right } : borders;
+  const neck = how.half ? neckOf(piece, part) : undefined;
+  return {
+    ...(right === undefined || neck === 'right' ? {} : { right }),
+    ...(left === undefined || neck === 'left' ? {} : { left }),
+  };
 }
 
 /** The edits at the edges where this part has them; a half keeps only those at its armhole. */

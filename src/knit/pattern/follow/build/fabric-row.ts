@@ -1,12 +1,13 @@
 import { type Fault, fault, ok, type Result, refuse } from '../../../fault.ts';
+import type { Edge } from '../../../piece/recipe.ts';
 import { addRun, type Run, shorten } from '../../../row/shorten.ts';
 import type { Side, Step } from '../../../row/step.ts';
 import { runOf, stitchOf, takenAndMade } from '../../../row/stitches-of-steps.ts';
 import { type StitchName, stitches } from '../../../stitch.ts';
-import { type Build, type Edit, nextSide, type PartBuild } from './build.ts';
+import { hasBorders, makeBorderedRow, spellPart } from './borders.ts';
+import { type Build, type Edit, nextSide, otherEdge, type PartBuild } from './build.ts';
 import { makeWrittenRow } from './make-row.ts';
 import { type Kind, pushRow } from './push-row.ts';
-import { spellFabric } from './spell.ts';
 
 /** A row of the fabric on the needle, with what happens at its edges. */
 export function makeFabricRow(
@@ -37,23 +38,22 @@ export function makeFabricRow(
 
 /** The row of the fabric with its edges shaped, in its shortest wording. */
 function fabricSteps(part: PartBuild, side: Side, edits: readonly Edit[]): Result<readonly Step[]> {
-  const { fabric } = part;
   const live = part.live - part.unworked;
-  const base =
-    spellFabric(fabric, part.fabricRow, side, part.column, live) ?? new Array<StitchName>(live).fill('patt');
+  const base = spellPart(part, side, live) ?? new Array<StitchName>(live).fill('patt');
   if (side === 'WS') base.reverse();
   const begin = side === 'RS' ? 'right' : 'left';
   const runs: Run[] = [];
   if (part.unworked > 0) addRun(runs, 'unworked', part.unworked);
-  const from = editRuns(
-    edits.filter((edit) => edit.at === begin),
-    runs,
-  );
+  const atBegin = edits.filter((edit) => edit.at === begin);
+  const atEnd = edits.filter((edit) => edit.at !== begin);
+  // what is kept at an edge is shaped inside
+  const kept = keptBefore(part, atBegin, begin);
+  for (let i = 0; i < kept; i += 1) addRun(runs, base[i] ?? 'k', 1);
+  const from = kept + editRuns(atBegin, runs);
   const tail: Run[] = [];
-  const cut = editRuns(
-    edits.filter((edit) => edit.at !== begin),
-    tail,
-  );
+  const keptLast = keptBefore(part, atEnd, otherEdge(begin));
+  for (let i = 1; i <= keptLast; i += 1) addRun(tail, base[live - i] ?? 'k', 1);
+  const cut = keptLast + editRuns(atEnd, tail);
   if (from + cut > live) {
     return refuse(fault('not enough stitches', { needStitches: from + cut, haveStitches: live }));
   }
@@ -61,6 +61,10 @@ function fabricSteps(part: PartBuild, side: Side, edits: readonly Edit[]): Resul
   for (const run of tail.reverse()) addRun(runs, run.work, run.times);
   return ok(openPattern(shorten(runs)));
 }
+
+/** Stitches that are kept between an edge and what shapes it; stitches bound off or cast on lie at the very edge. */
+const keptBefore = (part: PartBuild, edits: readonly Edit[], edge: Edge): number =>
+  edits.length > 0 && edits.every(({ work }) => work === undefined) ? (part.borders[edge]?.stitches ?? 0) : 0;
 
 /** 'work in pattern to last 2 sts' instead of a number that nobody wants to count. */
 function openPattern(steps: readonly Step[]): Step[] {
@@ -74,7 +78,7 @@ function openPattern(steps: readonly Step[]): Step[] {
 /** Rows of a face on the same stitches and columns, shaped alike, are worded alike. */
 function wordedKey(part: PartBuild, side: Side, edits: readonly Edit[]): string | undefined {
   const { fabric } = part;
-  if (fabric.is !== 'face' || part.unworked > 0) return undefined;
+  if (fabric.is !== 'face' || part.unworked > 0 || hasBorders(part)) return undefined;
   const row = fabric.rows[part.fabricRow % fabric.rows.length] ?? 'k';
   const column = ((part.column % row.length) + row.length) % row.length;
   return `${row}/${side}/${column}/${part.live}/${JSON.stringify(edits)}`;
@@ -111,9 +115,12 @@ function spelledRow(build: Build, part: PartBuild, kind: Kind): Result<boolean> 
   if (fabric.is !== 'rows' || fabric.rows.length === 0) return ok(false);
   const items = fabric.rows[part.fabricRow % fabric.rows.length] ?? [];
   const before = part.rows.length;
-  const wrong = makeWrittenRow(build, part, items, kind);
+  const wrong = hasBorders(part)
+    ? makeBorderedRow(build, part, items, kind)
+    : makeWrittenRow(build, part, items, kind);
   if (wrong === undefined) {
-    if (!items.some((item) => 'work' in item && item.work === 'patt')) part.fabricRow += 1;
+    if (!hasBorders(part) && !items.some((item) => 'work' in item && item.work === 'patt'))
+      part.fabricRow += 1;
     return ok(true);
   }
   const isBound = part.fabricRow < fabric.rows.length && fabric.faces.length === 0;

@@ -8,10 +8,11 @@ import type { Side, Step } from '../../../row/step.ts';
 import { stitchesNamed } from '../../../row/stitches-of-steps.ts';
 import { spread } from '../../../shape/spread.ts';
 import { type StitchName, stitches } from '../../../stitch.ts';
+import { spellPart } from './borders.ts';
 import { type Build, type Edit, nextSide, type PartBuild } from './build.ts';
 import { mergeEdits } from './merge-edits.ts';
 import { type Kind, pushRow } from './push-row.ts';
-import { looksOf, spellFabric } from './spell.ts';
+import { looksOf } from './spell.ts';
 
 /** A row written out in the text. */
 export function makeWrittenRow(
@@ -81,9 +82,7 @@ function spellPattern(
   appear: boolean,
 ): Step[] {
   if (!stitchesNamed(steps).includes('patt')) return [...steps];
-  const plain = appear
-    ? spellAsItLooks(part, side)
-    : spellFabric(part.fabric, part.fabricRow, side, part.column, count);
+  const plain = appear ? spellAsItLooks(part, side) : spellPart(part, side, count);
   if (plain === undefined) return [...steps];
   if (side === 'WS') plain.reverse();
   const runs: Run[] = [];
@@ -121,8 +120,7 @@ export function makeSpreadRow(
   const width = over !== undefined && over <= count ? over : count;
   const laid = spread(width, change);
   const plain =
-    (work ? undefined : spellFabric(part.fabric, part.fabricRow, side, part.column, count)) ??
-    new Array<StitchName>(count).fill(work ?? 'k');
+    (work ? undefined : spellPart(part, side, count)) ?? new Array<StitchName>(count).fill(work ?? 'k');
   if (side === 'WS') plain.reverse();
   const groups = laid.ok
     ? laid.value.groups

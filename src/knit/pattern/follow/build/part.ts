@@ -1,7 +1,15 @@
 import type { Edge, PartStart } from '../../../piece/recipe.ts';
 import type { Side } from '../../../row/step.ts';
 import type { MarkName, PieceHeading } from '../../say/statement.ts';
-import { type Build, type Mark, nextSide, type PartBuild, type PieceBuild, type Resting } from './build.ts';
+import {
+  type Borders,
+  type Build,
+  type Mark,
+  nextSide,
+  type PartBuild,
+  type PieceBuild,
+  type Resting,
+} from './build.ts';
 import { knownFabric } from './fabric.ts';
 
 export function setMarkOnce(piece: PieceBuild, name: MarkName, part: PartBuild): void {
@@ -64,6 +72,7 @@ export function newPart(build: Build, piece: PieceBuild, begin: Begin): PartBuil
     column: begin.column ?? 0,
     markers: [],
     fabric: parent?.fabric ?? knownFabric('stocking'),
+    borders: {},
     fabricRow: parent?.fabricRow ?? (begin.firstSide === 'RS' ? 0 : 1),
     neck: begin.neck,
     end: undefined,
@@ -166,7 +175,15 @@ export function takeUp(
     neck: resting.neck,
   });
   if (firstSide !== resting.firstSide) part.fabricRow += 1;
+  part.borders = outerBorder(resting.parent, resting.edge);
   return part;
+}
+
+/** Of what is kept at the edges only the one that the part has. */
+function outerBorder(parent: PartBuild, edge: Resting['edge']): Borders {
+  const border = edge === 'middle' ? undefined : parent.borders[edge];
+  if (edge === 'middle' || border === undefined) return {};
+  return { [edge]: { ...border, first: border.first - parent.rows.length, since: -1 } };
 }
 
 /** Puts a set of resting stitches on a holder for good. */

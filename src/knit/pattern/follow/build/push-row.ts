@@ -66,6 +66,7 @@ export function pushRow(build: Build, part: PartBuild, steps: readonly Step[], h
     line: build.line,
     edits: how.edits ?? [],
     fabric: part.fabric,
+    borders: part.borders,
     fabricRow: was.fabricRow,
     was,
     kind: how.kind,

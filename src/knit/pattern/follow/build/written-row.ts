@@ -4,7 +4,8 @@ import { type Item, takenBy } from '../../../row/read/notation.ts';
 import { settle } from '../../../row/read/settle.ts';
 import { stitches } from '../../../stitch.ts';
 import type { Said } from '../../say/statement.ts';
-import { type Build, nextSide, type PartBuild, type PieceBuild } from './build.ts';
+import { dropBorderAt } from './borders.ts';
+import { type Build, nextSide, type PartBuild, type PieceBuild, startEdge } from './build.ts';
 import { gapOf } from './gap.ts';
 import { makeSpreadRow, makeWrittenRow } from './make-row.ts';
 import { newPart, setMarkOnce, split } from './part.ts';
@@ -31,10 +32,13 @@ export function writtenRow(
   const beside = build.meanwhile.length > 0;
   const joined = joinSides(build, piece, part, items);
   if (joined) return makeWrittenRow(build, joined, items);
-  if (startsWithGroup(items) && part.parent === undefined) setMarkOnce(piece, 'armhole', part);
+  const group = startsWithGroup(items);
+  const begin = startEdge(part);
+  if (group && part.parent === undefined) setMarkOnce(piece, 'armhole', part);
   const wrong = makeWrittenRow(build, part, items, 'row', backgroundEdits(build, part));
   if (beside && !wrong) settleBackground(build, part);
   if (wrong) return wrong;
+  if (group) dropBorderAt(part, begin);
   part.gap = items.some(mayPart) ? gapOf(part) : undefined;
   return undefined;
 }

@@ -90,8 +90,10 @@ const readBeat = (c: Cursor, later: boolean): Beat | undefined =>
   attempt(c, () => {
     const rhythm = attempt(c, () => {
       takes(c, 'of', 'on', 'in', 'at', 'over', 'for', 'working');
-      takes(c, 'the', 'each');
+      takes(c, 'the');
+      if (!attempt(c, () => takes(c, 'each', 'every') && takes(c, 'of'))) takes(c, 'each');
       takes(c, 'of');
+      takes(c, 'the');
       return readNext(c) ?? readEvery(c) ?? readOrdinal(c) ?? readFollowing(c);
     });
     if (rhythm) return readBeatEnd(c, rhythm);
@@ -240,6 +242,7 @@ const readRowsOfKind = (c: Cursor): Beat | undefined =>
 
 /** '… 8 times', '… to 60 sts', '… until armhole measures 10 cm', '… once'. */
 function readBeatEnd(c: Cursor, beat: Beat): Beat {
+  takes(c, 'thereafter');
   const times = attempt(c, () => {
     takes(c, ',', '-');
     takes(c, 'for', 'a');

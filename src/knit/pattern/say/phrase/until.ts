@@ -56,7 +56,7 @@ const readFor = (c: Cursor): Until | undefined =>
   });
 
 /** '6 ridges (12 rows)' says it twice. */
-const skipRowsOf = (c: Cursor, rows: number): boolean =>
+export const skipRowsOf = (c: Cursor, rows: number): boolean =>
   attempt(c, () => takes(c, '(') && takeNumber(c) === rows && takes(c, 'rows') && takes(c, ')'));
 
 function readTill(c: Cursor): Until | undefined {

@@ -1,0 +1,62 @@
+import { type Fault, fault } from '../../fault.ts';
+import type { Edge } from '../../piece/recipe.ts';
+import type { EdgeName, Statement } from '../say/statement.ts';
+import { hasBorders, keepBorder, keepOn } from './build/borders.ts';
+import {
+  type Build,
+  nextSide,
+  otherEdge,
+  type PartBuild,
+  type PieceBuild,
+  startEdge,
+} from './build/build.ts';
+import { fabricOf } from './build/fabric.ts';
+import { isHalf, neckOf } from './build/part.ts';
+import { doEven } from './even.ts';
+
+/** 'keeping 6 sts at each end in garter st': from here on, until another fabric is worked or the edge is bound off. */
+export function doBorders(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Extract<Statement, { is: 'borders' }>,
+): Fault | undefined {
+  if (said.borders.length === 0 && !hasBorders(part)) return fault('place not known');
+  const wrong = said.main && doEven(build, piece, part, { is: 'even', fabric: said.main });
+  if (wrong) return wrong;
+  keepOn(part);
+  const sum = said.borders.reduce((n, { edge, stitches }) => n + stitches * (edge === 'both' ? 2 : 1), 0);
+  if (sum > part.live) return fault('not enough stitches', { needStitches: sum, haveStitches: part.live });
+  for (const { edge, stitches, fabric } of said.borders) {
+    const kept = fabricOf(fabric, build, part);
+    const edges = edgesOf(edge, piece, part);
+    if (kept?.is !== 'face' || edges === undefined) return fault('place not known');
+    for (const at of edges) keepBorder(part, at, stitches, kept.rows);
+  }
+  return undefined;
+}
+
+function edgesOf(edge: EdgeName, piece: PieceBuild, part: PartBuild): readonly Edge[] | undefined {
+  const neck = neckOf(piece, part);
+  switch (edge) {
+    case 'both':
+      return ['right', 'left'];
+    case 'neck':
+      return [neck];
+    case 'armhole':
+      return [otherEdge(neck)];
+    case 'beginning':
+      // of a front the first stitches are those of its band, whichever row comes next
+      return [isHalf(piece) && nextSide(part) === 'WS' ? neck : startEdge(part)];
+    case 'end':
+      return [otherEdge(startEdge(part))];
+    case 'same':
+      return part.lastEdge === undefined
+        ? undefined
+        : part.lastEdge === 'both'
+          ? ['right', 'left']
+          : [part.lastEdge];
+    default:
+      return [edge];
+  }
+}

@@ -1,0 +1,55 @@
+import type { Flow } from '../say/flow.ts';
+
+/** More than a text says again; keeps '200 times' upon '200 times' from filling the memory. */
+const MOST_AGAIN = 4000;
+
+/**
+ * The flow with what stands between a star and its 'repeat from *' said again where that stands. A repeat whose star is
+ * not there, or lies before the heading of another piece, stays as it is and is told.
+ */
+export function sayAgain(flow: readonly Flow[]): readonly Flow[] {
+  if (!flow.some(isRepeat)) return flow;
+  const out: Flow[] = [];
+  const stars: Record<1 | 2, number> = { 1: -1, 2: -1 };
+  let left = MOST_AGAIN;
+  for (const one of flow) {
+    const said = one.is === 'said' ? one.said.statement : undefined;
+    if (said?.is === 'heading' && said.piece) Object.assign(stars, { 1: -1, 2: -1 });
+    if (said?.is === 'star') stars[1] = out.length + 1;
+    if (said?.is === 'stars') stars[2] = out.length + 1;
+    const from = said?.is === 'repeat from stars' ? stars[said.stars] : -1;
+    const again = from < 0 ? [] : out.slice(from).filter((each) => !isStar(each));
+    if (
+      one.is !== 'said' ||
+      said?.is !== 'repeat from stars' ||
+      again.length === 0 ||
+      again.length * said.times > left
+    ) {
+      out.push(one);
+      continue;
+    }
+    left -= again.length * said.times;
+    for (let i = 0; i < said.times; i += 1) for (const each of again) out.push(saidHere(each, one));
+    stars[said.stars] = -1;
+    const last = out.at(-1) as Flow;
+    if (last.is === 'said' && one.said.stated !== undefined)
+      out[out.length - 1] = { ...last, said: { ...last.said, stated: one.said.stated } };
+  }
+  return out;
+}
+
+const isRepeat = (one: Flow): boolean => one.is === 'said' && one.said.statement.is === 'repeat from stars';
+
+const isStar = (one: Flow): boolean =>
+  one.is === 'said' && (one.said.statement.is === 'star' || one.said.statement.is === 'stars');
+
+/** The counts stated in it held the first time. */
+function saidHere(one: Flow, here: Extract<Flow, { is: 'said' }>): Flow {
+  const { line } = here;
+  if (one.is === 'own words') {
+    const { stated: _, ...rest } = one;
+    return { ...rest, line, from: here.said.line };
+  }
+  const { stated: _, ...said } = one.said;
+  return { ...one, line, said: { ...said, line: here.said.line, column: here.said.column } };
+}
