@@ -27,15 +27,31 @@ export const saysEither = (rows: readonly number[]): string =>
 const MOST_ROWS = 6;
 
 /** What to look for on the fabric. */
-export function saysSign({ cause, rows, between, times, edge }: Explanation): string {
+export function saysSign({ cause, rows, between, times, edge, lookFor }: Explanation): string {
   const shown = rows.slice(0, MOST_ROWS).sort((a, b) => a - b);
   const list = saysEither(shown) + (rows.length > MOST_ROWS ? ' …' : '');
-  const figures = { list, count: times, from: between[0], to: between[1] };
-  return known(edge === undefined ? `sign ${cause}` : `sign ${cause} ${edge}`, figures);
+  const [from, to] = between;
+  const above = from === 0 ? say('count.aboveStart') : say('count.aboveRow', { row: from });
+  const span = from === 0 ? say('count.spanStart', { to }) : say('count.spanRows', { from, to });
+  const kind = edge ?? lookFor.figures.way;
+  return known(kind === undefined ? `sign ${cause}` : `sign ${cause} ${kind}`, {
+    list,
+    count: times,
+    above,
+    span,
+  });
 }
 
+/** To row 0 is to the beginning. */
 export const saysAdvice = ({ code, figures }: Said): string =>
-  known(`do ${code}`, { ...figures, count: figures.count ?? figures.rows ?? figures.off ?? 0 });
+  known(figures.row === 0 ? `do ${code} start` : `do ${code}`, {
+    ...figures,
+    count: figures.count ?? figures.rows ?? figures.off ?? 0,
+  });
+
+/** A share of what is likely, which is never all. */
+export const saysShare = (share: number): string =>
+  say('count.share', { share: saysNumber(Math.min(share, 0.99), { percent: true, digits: 0 }) });
 
 export function saysLook(look: Look, part: PlannedPart, landmark: Landmark | undefined): string {
   return known(`look ${look.code}`, { landmark: saysLandmark(landmark, part), row: look.row ?? 0 });
@@ -55,6 +71,7 @@ export function saysSeen(seen: Seen, part: PlannedPart, section: number): string
   if (seen.trace !== undefined) return known(`trace ${seen.trace}`);
   if (seen.rows !== undefined) return saysRowsCounted(seen.rows, part, section);
   if (seen.spread !== undefined) return saysNumber(seen.spread);
+  if (seen.castOn !== undefined) return saysNumber(part.start + seen.castOn);
   const edges = (['right', 'left'] as const)
     .map((edge) => saysEdgeSeen(seen, edge))
     .filter((said) => said !== '');

@@ -13,6 +13,8 @@ export const slipKinds = [
   'dropped stitch',
   'stray yarn-over',
   'spread short',
+  'worked together',
+  'cast-on miscounted',
 ] as const;
 
 export type SlipKind = (typeof slipKinds)[number];
@@ -22,7 +24,7 @@ export interface KnownSlip {
   /** row of the plan in which it happens */
   readonly row: number;
   readonly edge?: 'right' | 'left';
-  /** increases or decreases left out of a spread row */
+  /** increases or decreases left out of a spread row; stitches that the cast-on has too many (< 0: too few) */
   readonly times?: number;
   /** a doubled shaping: in another row, or two rows worked again */
   readonly again?: 'in another row' | 'pair worked again';
@@ -30,7 +32,7 @@ export interface KnownSlip {
   readonly follows?: 'fabric' | 'screen';
 }
 
-/** A slip, the rows tapped when she counts, and the last row at which the count was right. */
+/** A slip, the rows tapped when she counts, and the last row at which the count was right (0: she never counted). */
 export interface SlipTrial {
   readonly slip: KnownSlip;
   readonly tapped: number;
@@ -55,6 +57,8 @@ export function rowsFor(part: PlannedPart, kind: SlipKind): number[] {
     'dropped stitch': () => true,
     'stray yarn-over': () => true,
     'spread short': isAcross,
+    'worked together': () => true,
+    'cast-on miscounted': (row) => row.n === 1 && 'castOn' in part.from,
   };
   return live.filter(wanted[kind]).map((row) => row.n);
 }
@@ -77,6 +81,11 @@ export function slipIn(part: PlannedPart, kind: SlipKind): fc.Arbitrary<SlipTria
     .map(({ row, since, before, edge, again, follows, share }) => {
       const spread = part.rows[row - 1]?.shaping.find((mark) => mark.kind === 'across')?.by ?? 0;
       const most = Math.max(1, Math.min(4, Math.abs(spread) - 1));
+      const shown = Math.min(last, row + since);
+      if (kind === 'cast-on miscounted') {
+        const times = (share < 0.5 ? -1 : 1) * (edge === 'right' ? 1 : 2);
+        return { slip: { kind, row, times }, tapped: shown, firm: 0 };
+      }
       const slip: KnownSlip = {
         kind,
         row,
@@ -85,7 +94,7 @@ export function slipIn(part: PlannedPart, kind: SlipKind): fc.Arbitrary<SlipTria
         follows,
         times: 1 + Math.min(most - 1, Math.floor(share * most)),
       };
-      return { slip, tapped: Math.min(last, row + since), firm: Math.max(0, row - before) };
+      return { slip, tapped: shown, firm: Math.max(0, row - before) };
     });
 }
 
@@ -102,7 +111,9 @@ export interface RealRow {
 export interface RealKnitting {
   readonly rows: readonly RealRow[];
   readonly onNeedle: number;
-  readonly trace: 'ladder' | 'hole' | 'none';
+  readonly trace: 'ladder' | 'hole' | 'joined' | 'none';
+  /** stitches of the cast-on edge beside those planned */
+  readonly castOn: number;
 }
 
 interface Job {
@@ -113,17 +124,23 @@ interface Job {
   readonly like?: PlannedRow;
 }
 
+const traces: Readonly<Partial<Record<SlipKind, RealKnitting['trace']>>> = {
+  'dropped stitch': 'ladder',
+  'stray yarn-over': 'hole',
+  'worked together': 'joined',
+};
+
 /** Knits the part stitch by stitch with the slip in it, until `tapped` rows are tapped. */
 export function knitWithSlip(part: PlannedPart, { slip, tapped }: SlipTrial): RealKnitting {
-  let onNeedle = part.start;
+  const castOn = slip.kind === 'cast-on miscounted' ? (slip.times ?? 0) : 0;
+  let onNeedle = part.start + castOn;
   const rows: RealRow[] = [];
   for (const job of jobsOf(part, slip, tapped)) {
     const real = workJob(job, onNeedle);
     rows.push(real);
     onNeedle = real.after;
   }
-  const trace = slip.kind === 'dropped stitch' ? 'ladder' : slip.kind === 'stray yarn-over' ? 'hole' : 'none';
-  return { rows, onNeedle, trace };
+  return { rows, onNeedle, castOn, trace: traces[slip.kind] ?? 'none' };
 }
 
 function jobsOf(part: PlannedPart, slip: KnownSlip, tapped: number): Job[] {
@@ -139,6 +156,7 @@ function jobsOf(part: PlannedPart, slip: KnownSlip, tapped: number): Job[] {
       ? [...all.slice(0, i + 1), ...all.slice(i)]
       : all.filter((_, at) => at !== i);
   }
+  if (slip.kind === 'cast-on miscounted') return jobs;
   if (slip.kind === 'missed shaping') return jobs.with(i, { row, how: 'plain' });
   if (slip.kind !== 'doubled shaping') return jobs.with(i, { row, how: slip });
   const other = [i + 2, i + 1].find((at) => jobs[at]?.row.shaping.length === 0);
@@ -172,8 +190,10 @@ function workJob({ row, how, like }: Job, onNeedle: number): RealRow {
     case 'missed tap':
     case 'doubled tap':
     case 'dropped stitch':
-    case 'stray yarn-over': {
-      const stray = how.kind === 'dropped stitch' ? -1 : 1;
+    case 'stray yarn-over':
+    case 'worked together':
+    case 'cast-on miscounted': {
+      const stray = how.kind === 'stray yarn-over' ? 1 : -1;
       const real = work(row.steps, onNeedle, by);
       return { ...real, after: real.after + stray, ...seen(row.shaping) };
     }

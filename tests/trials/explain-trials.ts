@@ -38,6 +38,8 @@ const causes: Readonly<Record<Exclude<SlipKind, 'missed tap' | 'doubled tap'>, E
   'dropped stitch': 'stitch dropped',
   'stray yarn-over': 'stray yarn-over',
   'spread short': 'spread short',
+  'worked together': 'worked together',
+  'cast-on miscounted': 'cast-on miscounted',
 };
 
 /** What the explanation has to say: who follows the screen after a wrong tap works a row twice, or never. */
@@ -53,6 +55,8 @@ function truthOf(slip: KnownSlip, tapped: number): { cause: Explanation['cause']
         : { cause: 'place ahead', row: tapped - 1 };
     case 'dropped stitch':
     case 'stray yarn-over':
+    case 'worked together':
+    case 'cast-on miscounted':
       return { cause: causes[slip.kind], row: undefined };
     case 'missed shaping':
     case 'doubled shaping':
@@ -68,22 +72,29 @@ function isTrue(found: Explanation | undefined, slip: KnownSlip, tapped: number)
   if (found === undefined || found.cause !== truth.cause) return false;
   if (found.edge !== undefined && found.edge !== slip.edge) return false;
   if (truth.row !== undefined && !found.rows.includes(truth.row)) return false;
-  return slip.kind === 'spread short'
-    ? found.times === slip.times
+  return slip.kind === 'spread short' || slip.kind === 'cast-on miscounted'
+    ? found.times === Math.abs(slip.times ?? 0)
     : truth.row !== undefined || found.times === 1;
 }
 
 export function runTrial(part: PlannedPart, trial: SlipTrial): TrialResult {
   const { slip, tapped, firm } = trial;
   const real = knitWithSlip(part, trial);
-  const checks = [{ row: firm, count: countAt(part, firm) ?? 0 }];
+  const checks = firm === 0 ? [] : [{ row: firm, count: countAt(part, firm) ?? 0 }];
   const found = explainCount(part, tapped, real.onNeedle, { checks });
   const ask = found[0]?.ask;
   const after = ask
     ? explainCount(part, tapped, real.onNeedle, {
         checks,
         answers: [
-          { look: ask, seen: seenAt(ask, { rows: real.rows.slice(ask.landmark), trace: real.trace }) },
+          {
+            look: ask,
+            seen: seenAt(ask, {
+              rows: real.rows.slice(ask.landmark),
+              trace: real.trace,
+              castOn: real.castOn,
+            }),
+          },
         ],
       })
     : found;

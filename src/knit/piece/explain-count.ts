@@ -3,6 +3,7 @@ import { countAt } from './count/count-at.ts';
 import { landmarksOf } from './count/landmarks.ts';
 import { laidRows } from './count/lie.ts';
 import { bestLook, type Look, looksAt, type Seen, sameSeen, seenAt } from './count/look.ts';
+import { slipRates } from './count/rates.ts';
 import type { Slip, SlipCause, Stretch } from './count/slip.ts';
 import { slipsIn } from './count/slips.ts';
 import type { PlannedPart } from './planned.ts';
@@ -10,7 +11,7 @@ import type { Edge } from './recipe.ts';
 
 /** What explains a count, with how to tell and what to do. */
 export interface Explanation {
-  readonly cause: SlipCause | 'unknown';
+  readonly cause: SlipCause | 'unknown' | 'other';
   /** rows of the plan it may lie in, the likeliest first; for 'place ...' the rows really worked; empty: anywhere in `between` */
   readonly rows: readonly number[];
   /** the stretch in which it lies: after the first of these rows, up to the second */
@@ -49,10 +50,14 @@ export interface CountKnown {
 /** What an answer that does not fit leaves of a likelihood: she may have miscounted. */
 const MISFIT = 0.01;
 
+/** What any answer leaves of the likelihood that it is something else, which may look like anything. */
+const OTHER_FITS = 0.2;
+
 /**
  * What explains `counted` stitches on the needle where the plan states another number after `rowsWorked` rows:
  * the likeliest first, none when the count is as planned. Likelihoods follow from the plan's own rows since the count
- * was last right. 'unknown' stands alone where no single slip explains it.
+ * was last right. None of them is ever all that can be: 'other' always
+ * remains, and 'unknown' stands alone where no single slip explains it.
  */
 export function explainCount(
   part: PlannedPart,
@@ -74,8 +79,11 @@ export function explainCount(
     (look) => !isAnswered(look, known),
   );
   const ask = bestLook(weighed, looks, { rows: laidRows(part, stretch.landmark, stretch.to), trace: 'none' });
-  return explanationsOf(weighed, stretch, ask);
+  const other = slipRates.other * weightOf(possible) * OTHER_FITS ** (known.answers ?? []).length;
+  return explanationsOf(weighed, other, stretch, ask);
 }
+
+const weightOf = (slips: readonly Slip[]): number => slips.reduce((sum, slip) => sum + slip.weight, 0);
 
 const isAnswered = (look: Pick<Look, 'code'>, { answers = [] }: CountKnown): boolean =>
   answers.some((answer) => answer.look.code === look.code);
@@ -108,16 +116,30 @@ function stretchOf(
   const latest = later.find((check) => check.row > from)?.row ?? rowsWorked;
   const landmark = landmarksOf(part, from, known.lifelines).at(-1)?.row ?? 0;
   const added = off - (other?.off ?? 0);
-  return { stretch: { part, from, latest, to: rowsWorked, landmark }, off: added };
+  const castOn =
+    'castOn' in part.from && from === 0 && !checks.some(({ row, off: by }) => row === 0 || by === 0);
+  return { stretch: { part, from, latest, to: rowsWorked, landmark, castOn }, off: added };
 }
 
-function explanationsOf(slips: readonly Slip[], stretch: Stretch, ask: Look | undefined): Explanation[] {
-  const total = slips.reduce((sum, slip) => sum + slip.weight, 0);
+function explanationsOf(
+  slips: readonly Slip[],
+  other: number,
+  stretch: Stretch,
+  ask: Look | undefined,
+): Explanation[] {
+  const total = weightOf(slips) + other;
+  const between = [stretch.from, stretch.latest] as const;
   const byCause = new Map<SlipCause, Slip[]>();
   for (const slip of slips) byCause.set(slip.cause, [...(byCause.get(slip.cause) ?? []), slip]);
-  return [...byCause.values()]
-    .map((group) => explanation(group, total, stretch, ask))
-    .sort((a, b) => b.likelihood - a.likelihood);
+  const rest: Explanation = {
+    ...unknown(between, slips[0]?.by ?? 0),
+    cause: 'other',
+    likelihood: other / total,
+    ...(ask === undefined ? {} : { ask }),
+  };
+  return [...[...byCause.values()].map((group) => explanation(group, total, stretch, ask)), rest].sort(
+    (a, b) => b.likelihood - a.likelihood,
+  );
 }
 
 function explanation(
@@ -128,7 +150,7 @@ function explanation(
 ): Explanation {
   const ranked = [...group].sort((a, b) => b.weight - a.weight || (b.rows[0] ?? 0) - (a.rows[0] ?? 0));
   const best = ranked[0] as Slip;
-  const weight = ranked.reduce((sum, slip) => sum + slip.weight, 0);
+  const weight = weightOf(ranked);
   const near = ranked.filter((slip) => slip.weight > best.weight * MISFIT * 2);
   const edges = new Set(near.map((slip) => slip.edge));
   const rows = [...new Set(near.flatMap((slip) => slip.rows))];

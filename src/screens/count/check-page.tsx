@@ -34,9 +34,7 @@ export function CheckPage({ now, entries }: CountPageProps) {
       </p>
       {counted === undefined ? (
         <>
-          <p class="count-soft">
-            {firm ? say('count.firmGround', { row: firm.row }) : say('count.firmNone')}
-          </p>
+          <p class="count-soft">{firm ? saysFirm(firm.row) : say('count.firmNone')}</p>
           <div class="count-thumb">
             <Button kind="main" icon="check" wide onPress={() => void check(planned)}>
               {say('count.agrees')}
@@ -53,7 +51,9 @@ export function CheckPage({ now, entries }: CountPageProps) {
       ) : (
         <>
           <Notice kind="done" live>
-            {say('count.agreed', { count: counted, row: rows })}
+            {rows === 0
+              ? say('count.agreedStart', { count: counted })
+              : say('count.agreed', { count: counted, row: rows })}
           </Notice>
           <Button kind="main" wide href={hrefToMake(now.make)}>
             {say('count.backToRow')}
@@ -63,3 +63,6 @@ export function CheckPage({ now, entries }: CountPageProps) {
     </>
   );
 }
+
+const saysFirm = (row: number): string =>
+  row === 0 ? say('count.firmGroundStart') : say('count.firmGround', { row });

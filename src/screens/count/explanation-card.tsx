@@ -5,8 +5,7 @@ import type { Said } from '../../knit/piece/count/advice.ts';
 import type { Explanation } from '../../knit/piece/explain-count.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
-import { saysAdvice, saysCause, saysSign } from '../../words/count.ts';
-import { saysNumber } from '../../words/numbers.ts';
+import { saysAdvice, saysCause, saysShare, saysSign } from '../../words/count.ts';
 import { say } from '../../words/say.ts';
 import { hrefToMake } from '../links.ts';
 import { hrefToTool } from './tools.ts';
@@ -20,9 +19,7 @@ interface ExplanationCardProps {
 
 /** One thing that can be: what to look for, and what to do. */
 export function ExplanationCard({ explanation, now, counted, likeliest }: ExplanationCardProps) {
-  const share = say('count.share', {
-    share: saysNumber(explanation.likelihood, { percent: true, digits: 0 }),
-  });
+  const share = saysShare(explanation.likelihood);
   return (
     <Card tone={likeliest ? 'place' : 'plain'} label={saysCause(explanation)}>
       <div class="count-card">

@@ -29,13 +29,15 @@ export const words: Translation<typeof english> = {
   countAgain: 'Neu zählen',
   firmGround: 'Fester Grund: Nach Reihe {row} stimmte die Zahl.',
   firmNone: 'An diesem Teil wurde noch nicht gezählt. Jede Zählung, die stimmt, gibt festen Grund.',
+  firmGroundStart: 'Fester Grund: Vor Reihe 1 stimmte die Zahl.',
+  agreedStart: '{count} stimmt. Der Anfang ist jetzt fester Grund.',
   agreed: '{count} stimmt. Reihe {row} ist jetzt fester Grund.',
   tooMany: { one: '{count} Masche zu viel', other: '{count} Maschen zu viel' },
   tooFew: { one: '{count} Masche zu wenig', other: '{count} Maschen zu wenig' },
   countedAgainst: '{counted} gezählt, {planned} geplant. Zähle zuerst noch einmal, in Zehnern.',
   whatExplains: 'Was es erklärt',
   likeliest: 'am wahrscheinlichsten',
-  share: '{share} von dem, was sein kann',
+  share: 'zu etwa {share} wahrscheinlich',
   lookTitle: 'Ein Blick sagt mehr',
   lookNone: 'Etwas anderes, oder ich erkenne es nicht',
   lookedDone: 'Deine Antwort hat sie so geordnet.',
@@ -50,6 +52,9 @@ export const words: Translation<typeof english> = {
   'cause stitch dropped': 'Eine Masche ist gefallen',
   'cause stray yarn-over': 'Eine Masche kam aus Versehen dazu',
   'cause group miscounted': 'Eine Gruppe wurde falsch gezählt',
+  'cause worked together': 'Zwei Maschen wurden als eine gestrickt',
+  'cause cast-on miscounted': 'Beim Anschlagen wurde falsch gezählt',
+  'cause other': 'Etwas anderes',
   'cause unknown': 'Ein einzelnes Versehen erklärt es nicht',
   'sign place ahead':
     'Die Zahl stimmt, wenn {list} Reihen gestrickt sind. Zähle die Reihen, auch die über der letzten Formreihe.',
@@ -72,22 +77,43 @@ export const words: Translation<typeof english> = {
     other: 'Reihe {list}: Zähle ihre Zu- oder Abnahmen; {count} sind zu viel.',
   },
   'sign stitch dropped': {
-    one: 'Zieh das Gestrick in die Breite: eine Leiter loser Querfäden mit einer Schlinge unten, irgendwo über Reihe {from}.',
+    one: 'Zieh das Gestrick in die Breite: eine Leiter loser Querfäden mit einer Schlinge unten, irgendwo {above}.',
     other:
-      'Zieh das Gestrick in die Breite: {count} Leitern loser Querfäden mit einer Schlinge unten, irgendwo über Reihe {from}.',
+      'Zieh das Gestrick in die Breite: {count} Leitern loser Querfäden mit einer Schlinge unten, irgendwo {above}.',
   },
   'sign stray yarn-over': {
-    one: 'Halte es gegen das Licht: ein Loch, das keine Anweisung verlangt, irgendwo über Reihe {from}.',
-    other:
-      'Halte es gegen das Licht: {count} Löcher, die keine Anweisung verlangt, irgendwo über Reihe {from}.',
+    one: 'Halte es gegen das Licht: ein Loch, das keine Anweisung verlangt, irgendwo {above}.',
+    other: 'Halte es gegen das Licht: {count} Löcher, die keine Anweisung verlangt, irgendwo {above}.',
   },
   'sign group miscounted': 'Reihe {list}: Zähle die Maschen der Stufe.',
-  'sign unknown':
-    'Zwischen Reihe {from} und Reihe {to} muss mehr als eines geschehen sein, oder die Zahl ist falsch.',
+  'sign worked together': {
+    one: 'Folge den Maschensäulen {above}: Zwei laufen in eine, wo keine Abnahme verlangt war.',
+    other:
+      'Folge den Maschensäulen {above}: An {count} Stellen laufen zwei in eine, wo keine Abnahme verlangt war.',
+  },
+  'sign cast-on miscounted few': {
+    one: 'Der Anschlag wurde nie gezählt. Zähle seine Kante; dort würde {count} Masche fehlen.',
+    other: 'Der Anschlag wurde nie gezählt. Zähle seine Kante; dort würden {count} Maschen fehlen.',
+  },
+  'sign cast-on miscounted many': {
+    one: 'Der Anschlag wurde nie gezählt. Zähle seine Kante; dort wäre {count} Masche zu viel.',
+    other: 'Der Anschlag wurde nie gezählt. Zähle seine Kante; dort wären {count} Maschen zu viel.',
+  },
+  'sign other': 'Zwei Versehen, die zusammenkommen, oder eine Zählung, die selbst nicht stimmt.',
+  'sign unknown': '{span} muss mehr als eines geschehen sein, oder die Zahl ist falsch.',
+  aboveRow: 'über Reihe {row}',
+  aboveStart: 'von der ersten Reihe an',
+  spanRows: 'Zwischen Reihe {from} und Reihe {to}',
+  spanStart: 'Bis Reihe {to}',
   'do set place': 'Stelle setzen: {row} Reihen sind gestrickt',
+  'do set place start': 'Stelle setzen: Noch ist nichts gestrickt',
   'do rip back': {
     one: 'Bis Reihe {row} aufribbeln ({count} Reihe)',
     other: 'Bis Reihe {row} aufribbeln ({count} Reihen)',
+  },
+  'do rip back start': {
+    one: 'Die {count} Reihe aufribbeln und neu beginnen',
+    other: 'Alle {count} Reihen aufribbeln und neu beginnen',
   },
   'do add': {
     one: 'Nimm in der nächsten Hinreihe {count} Masche mehr zu, wo sie fehlt.',
@@ -112,6 +138,7 @@ export const words: Translation<typeof english> = {
   'look rows above': 'Wie viele Reihen liegen zwischen {landmark} und der Nadel?',
   'look trace':
     'Zieh das Gestrick in die Breite und halte es gegen das Licht. Was siehst du ab hier: {landmark}?',
+  'look cast-on edge': 'Wie viele Maschen zählst du an der Anschlagkante?',
   'look last shaping': 'Wie viele Reihen liegen über der letzten Formreihe?',
   'look edge tallies': 'Wie viele Formreihen zählst du an den Rändern, ab hier: {landmark}?',
   'look edges':
@@ -119,7 +146,8 @@ export const words: Translation<typeof english> = {
   'look spread row': 'Wie viele Zu- oder Abnahmen zählst du in Reihe {row}?',
   'trace ladder': 'eine Leiter: eine Masche ist gefallen',
   'trace hole': 'ein Loch, das keine Anweisung verlangt',
-  'trace none': 'weder Leiter noch Loch',
+  'trace joined': 'eine Stelle, an der zwei Maschen in eine laufen',
+  'trace none': 'nichts davon',
   rowsAndRidges: '{rows} ({ridges})',
   rightHas: 'rechter Rand: {what}',
   leftHas: 'linker Rand: {what}',

@@ -28,13 +28,15 @@ export const words = {
   countAgain: 'Count anew',
   firmGround: 'Firm ground: after row {row} the count was right.',
   firmNone: 'No count was checked on this piece yet. Every check that agrees makes firm ground.',
+  firmGroundStart: 'Firm ground: before row 1 the count was right.',
+  agreedStart: '{count} is right. The beginning is firm ground now.',
   agreed: '{count} is right. Row {row} is firm ground now.',
   tooMany: { one: '{count} stitch too many', other: '{count} stitches too many' },
   tooFew: { one: '{count} stitch too few', other: '{count} stitches too few' },
   countedAgainst: '{counted} counted, {planned} planned. Count once more before anything else, in tens.',
   whatExplains: 'What explains it',
   likeliest: 'most likely',
-  share: '{share} of what can be',
+  share: 'about {share} likely',
   lookTitle: 'One look tells more',
   lookNone: 'Something else, or I cannot tell',
   lookedDone: 'Your answer has put them in this order.',
@@ -50,6 +52,9 @@ export const words = {
   'cause stitch dropped': 'A stitch was dropped',
   'cause stray yarn-over': 'A stitch was made by chance',
   'cause group miscounted': 'A group was miscounted',
+  'cause worked together': 'Two stitches were worked as one',
+  'cause cast-on miscounted': 'The cast-on was miscounted',
+  'cause other': 'Something else',
   'cause unknown': 'No single slip explains it',
 
   'sign place ahead':
@@ -73,23 +78,44 @@ export const words = {
     other: 'Row {list}: count its increases or decreases; there are {count} too many.',
   },
   'sign stitch dropped': {
-    one: 'Stretch the fabric sideways: a ladder of loose bars with a loop at its foot, anywhere above row {from}.',
+    one: 'Stretch the fabric sideways: a ladder of loose bars with a loop at its foot, anywhere {above}.',
     other:
-      'Stretch the fabric sideways: {count} ladders of loose bars with a loop at the foot, anywhere above row {from}.',
+      'Stretch the fabric sideways: {count} ladders of loose bars with a loop at the foot, anywhere {above}.',
   },
   'sign stray yarn-over': {
-    one: 'Hold it against the light: a hole that no instruction asked for, anywhere above row {from}.',
-    other:
-      'Hold it against the light: {count} holes that no instruction asked for, anywhere above row {from}.',
+    one: 'Hold it against the light: a hole that no instruction asked for, anywhere {above}.',
+    other: 'Hold it against the light: {count} holes that no instruction asked for, anywhere {above}.',
   },
   'sign group miscounted': 'Row {list}: count the stitches of the step.',
-  'sign unknown':
-    'Between row {from} and row {to} more than one thing must have happened, or the count is off.',
+  'sign worked together': {
+    one: 'Look along the columns of stitches {above}: two run into one where no decrease was asked for.',
+    other:
+      'Look along the columns of stitches {above}: {count} times two run into one where no decrease was asked for.',
+  },
+  'sign cast-on miscounted few': {
+    one: 'The cast-on was never counted. Count along its edge; {count} stitch would be missing there.',
+    other: 'The cast-on was never counted. Count along its edge; {count} stitches would be missing there.',
+  },
+  'sign cast-on miscounted many': {
+    one: 'The cast-on was never counted. Count along its edge; there would be {count} stitch too many.',
+    other: 'The cast-on was never counted. Count along its edge; there would be {count} stitches too many.',
+  },
+  'sign other': 'Two slips that add up, or a count that is off by itself.',
+  'sign unknown': '{span} more than one thing must have happened, or the count is off.',
+  aboveRow: 'above row {row}',
+  aboveStart: 'from the first row on',
+  spanRows: 'Between row {from} and row {to}',
+  spanStart: 'Up to row {to}',
 
   'do set place': 'Set the place: {row} rows are worked',
+  'do set place start': 'Set the place: nothing is worked yet',
   'do rip back': {
     one: 'Rip back to row {row} ({count} row)',
     other: 'Rip back to row {row} ({count} rows)',
+  },
+  'do rip back start': {
+    one: 'Rip out the {count} row and begin anew',
+    other: 'Rip out all {count} rows and begin anew',
   },
   'do add': {
     one: 'Make {count} stitch more where it is missing, in the next right-side row.',
@@ -113,6 +139,7 @@ export const words = {
 
   'look rows above': 'How many rows lie between {landmark} and the needle?',
   'look trace': 'Stretch the fabric and hold it against the light. What do you see above {landmark}?',
+  'look cast-on edge': 'How many stitches do you count along the cast-on edge?',
   'look last shaping': 'How many rows lie above the last shaping?',
   'look edge tallies': 'How many shapings do you count at the edges, from {landmark} up?',
   'look edges':
@@ -120,7 +147,8 @@ export const words = {
   'look spread row': 'How many increases or decreases do you count in row {row}?',
   'trace ladder': 'a ladder: a stitch has run down',
   'trace hole': 'a hole that no instruction asked for',
-  'trace none': 'neither ladder nor hole',
+  'trace joined': 'a place where two stitches run into one',
+  'trace none': 'nothing of the kind',
   rowsAndRidges: '{rows} ({ridges})',
   rightHas: 'right edge: {what}',
   leftHas: 'left edge: {what}',

@@ -40,7 +40,12 @@ describe('a count that does not agree', () => {
 
   it('one stitch too few where both edges are increased: one edge, or a dropped stitch; a look tells which', () => {
     const found = explainCount(sleeve, 61, counted(sleeve, 61, -1), { checks: [firm(sleeve, 48)] });
-    expect(found.map((one) => one.cause)).toEqual(['one edge only', 'stitch dropped']);
+    expect(found.map((one) => one.cause)).toEqual([
+      'one edge only',
+      'worked together',
+      'stitch dropped',
+      'other',
+    ]);
     const look = found[0]?.ask;
     if (!look) throw new Error('no look was asked for');
     const ladder = seenAt(look, { rows: laidRows(sleeve, look.landmark, 61), trace: 'ladder' });
@@ -68,7 +73,12 @@ describe('a count that does not agree', () => {
 
   it('at a neck edge that is decreased alone, one too many is a missed decrease, a place too far on or a stray yarn-over', () => {
     const found = explainCount(shoulder, 9, counted(shoulder, 9, 1), { checks: [firm(shoulder, 2)] });
-    expect(found.map((one) => one.cause)).toEqual(['shaping missed', 'place ahead', 'stray yarn-over']);
+    expect(found.map((one) => one.cause)).toEqual([
+      'shaping missed',
+      'place ahead',
+      'stray yarn-over',
+      'other',
+    ]);
     expect(found[0]?.ask?.options.length).toBeGreaterThan(1);
   });
 
@@ -85,6 +95,52 @@ describe('a count that does not agree', () => {
     const missed = found.find((one) => one.cause === 'shaping missed');
     expect([...(missed?.rows ?? [])].sort((a, b) => a - b)).toEqual([59, 63]);
     expect(missed?.times).toBe(1);
+  });
+
+  it('a cast-on that was never counted may have been miscounted itself, and its edge is to be counted', () => {
+    const bare = explainCount(sleeve, 6, counted(sleeve, 6, 2), { checks: [] });
+    expect(bare[0]).toMatchObject({ cause: 'cast-on miscounted', rows: [], times: 2 });
+    const look = { code: 'cast-on edge' as const, landmark: 0 };
+    const seen = seenAt(look, { rows: laidRows(sleeve, 0, 6), trace: 'none', castOn: 0 });
+    const after = explainCount(sleeve, 6, counted(sleeve, 6, 2), { checks: [], answers: [{ look, seen }] });
+    expect(after[0]?.cause).not.toBe('cast-on miscounted');
+    // counted once, before the first row or later, it was right
+    for (const row of [0, 4]) {
+      const found = explainCount(sleeve, 6, counted(sleeve, 6, 2), { checks: [firm(sleeve, row)] });
+      expect(found.map((one) => one.cause)).not.toContain('cast-on miscounted');
+    }
+    // stitches from a holder are cast on by nobody
+    const held = explainCount(shoulder, 2, counted(shoulder, 2, 1), { checks: [] });
+    expect(held.map((one) => one.cause)).not.toContain('cast-on miscounted');
+  });
+
+  it('two stitches worked together unawares leave a place to be seen; the look tells them from a dropped one', () => {
+    const known = { checks: [firm(sleeve, 62)] };
+    const found = explainCount(sleeve, 66, counted(sleeve, 66, -1), known);
+    const look = { code: 'trace' as const, landmark: 18 };
+    const seen = seenAt(look, { rows: laidRows(sleeve, 18, 66), trace: 'joined' });
+    expect(found.map((one) => one.cause)).toContain('worked together');
+    const after = explainCount(sleeve, 66, counted(sleeve, 66, -1), { ...known, answers: [{ look, seen }] });
+    expect(after[0]).toMatchObject({
+      cause: 'worked together',
+      times: 1,
+      toDo: [{ code: 'add' }, { code: 'accept' }],
+    });
+  });
+
+  it('something else always remains: no cause is ever all that can be, and answers that fit none make it the likeliest', () => {
+    const known = { checks: [firm(sleeve, 18)] };
+    const found = explainCount(sleeve, 22, counted(sleeve, 22, -3), known);
+    expect(found[0]?.likelihood).toBeLessThan(0.99);
+    expect(found.at(-1)).toMatchObject({
+      cause: 'other',
+      toDo: [{ code: 'count again' }, { code: 'find the place' }, { code: 'accept' }],
+    });
+    const answers = (['trace', 'spread row', 'rows above'] as const).map((code) => ({
+      look: { code, landmark: 18, row: 19 },
+      seen: {},
+    }));
+    expect(explainCount(sleeve, 22, counted(sleeve, 22, -3), { ...known, answers })[0]?.cause).toBe('other');
   });
 
   it('what no single slip explains is said to be unknown, with the advice to count again', () => {

@@ -24,6 +24,7 @@ export const signFor = (
     from: from + 1,
     to,
     ...(slip.edge === undefined ? {} : { edge: slip.edge }),
+    ...(slip.cause === 'cast-on miscounted' ? { way: slip.by > 0 ? 'many' : 'few' } : {}),
   },
 });
 
@@ -39,6 +40,13 @@ export function adviceFor(slip: Slip, all: readonly Slip[], { to }: Stretch): Sa
       return [{ code: 'catch stitch', figures: { count: slip.times } }, accept];
     case 'stray yarn-over':
       return [{ code: 'let down', figures: { count: slip.times } }, accept];
+    case 'worked together':
+      return [{ code: 'add', figures: { off } }, accept];
+    case 'cast-on miscounted': {
+      const anew: Said = { code: 'rip back', figures: { row: 0, rows: to } };
+      const mend: Said = { code: slip.by > 0 ? 'take out' : 'add', figures: { off } };
+      return to <= NEAR_ROWS ? [anew, mend, accept] : [mend, accept];
+    }
     case 'shaping missed':
     case 'shaping doubled':
     case 'one edge only':

@@ -14,8 +14,10 @@ export interface LaidRow {
 export interface Lie {
   /** from the bottom; the last one hangs on the needle */
   readonly rows: readonly LaidRow[];
-  /** a stitch that ran down, a hole that no instruction asked for, or neither */
-  readonly trace: 'ladder' | 'hole' | 'none';
+  /** a stitch that ran down, a hole that no instruction asked for, two stitches in one, or none of them */
+  readonly trace: 'ladder' | 'hole' | 'joined' | 'none';
+  /** stitches of the cast-on edge beside those planned; as planned where it is not said */
+  readonly castOn?: number;
 }
 
 export const plainRow: LaidRow = { right: 0, left: 0, across: 0, group: 0 };

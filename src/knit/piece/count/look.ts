@@ -6,8 +6,10 @@ import type { Slip } from './slip.ts';
 export const lookCodes = [
   /** rows from the landmark up to the needle */
   'rows above',
-  /** a ladder of a stitch that ran down, a hole that was not planned, or neither */
+  /** a ladder of a stitch that ran down, a hole that was not planned, two stitches in one, or none of them */
   'trace',
+  /** stitches along the cast-on edge */
+  'cast-on edge',
   /** rows above the last shaping, at each edge */
   'last shaping',
   /** increases or decreases worked in the spread row */
@@ -24,6 +26,7 @@ export type LookCode = (typeof lookCodes)[number];
 const cost: Readonly<Record<LookCode, number>> = {
   'rows above': 0.01,
   trace: 0.01,
+  'cast-on edge': 0.02,
   'last shaping': 0.01,
   'spread row': 0.01,
   'edge tallies': 0.02,
@@ -47,9 +50,9 @@ export interface LookOption {
   readonly planned: boolean;
 }
 
-/** What is seen: numbers by what they count; -1 where there is nothing to count. */
+/** What is seen: numbers by what they count; -1 where there is nothing to count. Of the cast-on what it has beside its plan. */
 export type Seen = Readonly<
-  Partial<Record<'rows' | 'right' | 'left' | 'rightAbove' | 'leftAbove' | 'spread', number>>
+  Partial<Record<'rows' | 'right' | 'left' | 'rightAbove' | 'leftAbove' | 'spread' | 'castOn', number>>
 > & {
   readonly trace?: Lie['trace'];
 };
@@ -63,6 +66,8 @@ export function seenAt({ code, landmark, row }: Pick<Look, 'code' | 'landmark' |
       return { trace: lie.trace };
     case 'spread row':
       return { spread: Math.abs(lie.rows[(row ?? 0) - landmark - 1]?.across ?? 0) };
+    case 'cast-on edge':
+      return { castOn: lie.castOn ?? 0 };
     case 'edge tallies':
       return tallies(lie.rows);
     case 'last shaping':
@@ -108,6 +113,7 @@ export function looksAt(
   const codes: LookCode[] = [
     'rows above',
     'trace',
+    ...(slips.some((slip) => slip.cause === 'cast-on miscounted') ? (['cast-on edge'] as const) : []),
     ...(hasEdges ? (['last shaping', 'edge tallies', 'edges'] as const) : []),
   ];
   return [

@@ -16,6 +16,10 @@ export const slipCauses = [
   'spread over',
   'stitch dropped',
   'stray yarn-over',
+  /** two stitches worked as one unawares */
+  'worked together',
+  /** a cast-on that was never counted */
+  'cast-on miscounted',
   /** a bound-off or cast-on group with a stitch more or fewer */
   'group miscounted',
 ] as const;
@@ -47,6 +51,8 @@ export interface Stretch {
   readonly to: number;
   /** the landmark from which the fabric is looked at; not above `from` */
   readonly landmark: number;
+  /** it begins with a cast-on whose stitches were never counted */
+  readonly castOn?: boolean;
 }
 
 /** The same slip is looked for so many times over, and the place so many rows off. */

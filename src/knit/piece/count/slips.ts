@@ -12,6 +12,7 @@ export const slipsIn = (stretch: Stretch): Slip[] => [
   ...spreadOff(stretch),
   ...strayStitches(stretch),
   ...groupsOff(stretch),
+  ...castOnOff(stretch),
 ];
 
 function placesOff({ part, from, latest, to, landmark }: Stretch): Slip[] {
@@ -70,9 +71,23 @@ function strayStitches(stretch: Stretch): Slip[] {
     ? []
     : [
         ...stray('stitch dropped', -1, 'ladder', slipRates.dropped),
+        ...stray('worked together', -1, 'joined', slipRates.together),
         ...stray('stray yarn-over', 1, 'hole', slipRates.yarnOver),
       ];
 }
+
+/** All the rows above it are as planned; only its edge tells. */
+const castOnOff = (stretch: Stretch): Slip[] =>
+  stretch.castOn
+    ? [-3, -2, -1, 1, 2, 3].map((by) => ({
+        cause: 'cast-on miscounted',
+        rows: [],
+        times: Math.abs(by),
+        by,
+        weight: repeated(slipRates.castOn / 2, Math.abs(by)),
+        lie: () => ({ ...changed(stretch, (_, laid) => [laid]), castOn: by }),
+      }))
+    : [];
 
 function groupsOff(stretch: Stretch): Slip[] {
   const groups = shapedRows(stretch).filter(({ laid }) => laid.group !== 0);

@@ -17,11 +17,13 @@ describe('a look at the fabric', () => {
   const lie: Lie = {
     rows: [row({ right: -1, left: -1 }), row(), row({ left: 1 }), row(), row({ across: -3 }), row()],
     trace: 'hole',
+    castOn: -2,
   };
 
   it.each<[LookCode, object]>([
     ['rows above', { rows: 6 }],
     ['trace', { trace: 'hole' }],
+    ['cast-on edge', { castOn: -2 }],
     ['spread row', { spread: 3 }],
     ['edge tallies', { right: 1, left: 2 }],
     ['last shaping', { rightAbove: 5, leftAbove: 3 }],
@@ -30,8 +32,16 @@ describe('a look at the fabric', () => {
     expect(seenAt({ code, landmark: 10, row: 15 }, lie)).toEqual(seen);
   });
 
-  it('is one of six, and each sees something', () => {
-    expect(lookCodes).toEqual(['rows above', 'trace', 'last shaping', 'spread row', 'edge tallies', 'edges']);
+  it('is one of seven, and each sees something', () => {
+    expect(lookCodes).toEqual([
+      'rows above',
+      'trace',
+      'cast-on edge',
+      'last shaping',
+      'spread row',
+      'edge tallies',
+      'edges',
+    ]);
     for (const code of lookCodes)
       expect(Object.keys(seenAt({ code, landmark: 10, row: 15 }, lie)).length, code).toBeGreaterThan(0);
   });
@@ -75,6 +85,7 @@ describe('a look at the fabric', () => {
       'spread row 5',
     ]);
     expect(codes(2, [slip('spread over')])).toEqual(['rows above', 'trace', 'spread row 5']);
+    expect(codes(2, [slip('cast-on miscounted')])).toEqual(['rows above', 'trace', 'cast-on edge']);
     expect(codes(2, [slip('group miscounted')])).toEqual(['rows above', 'trace']);
     expect(new Set(looksAt(mitten, 3, 5, []).map(({ landmark }) => landmark))).toEqual(new Set([3]));
     // one edge alone is reason enough
