@@ -43,6 +43,8 @@ export interface PhoneOptions {
   readonly args?: readonly string[];
   /** device pixels for one of CSS */
   readonly density?: 1 | 2;
+  /** the language of the system, which an app follows until one is chosen */
+  readonly locale?: string;
 }
 
 /**
@@ -97,6 +99,7 @@ export async function openPhone(options: PhoneOptions = {}): Promise<Phone> {
     density = 1,
     colorScheme,
     reducedMotion,
+    locale,
   } = options;
   const look = {
     viewport: phones[size],
@@ -105,6 +108,7 @@ export async function openPhone(options: PhoneOptions = {}): Promise<Phone> {
     deviceScaleFactor: density,
     ...(colorScheme && { colorScheme }),
     ...(reducedMotion && { reducedMotion }),
+    ...(locale && { locale }),
   };
   const context = once
     ? await (await sharedBrowser()).newContext({ serviceWorkers: worker ? 'allow' : 'block', ...look })

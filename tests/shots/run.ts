@@ -1,6 +1,7 @@
 /**
  * `npm run shots`: writes every screen and state in every look into shots/, which git ignores, to be looked at; all looks
  * of one stand side by side in shots/sheets/. A pattern after the command narrows it: `npm run shots -- 'garment.*(dark|320)'`.
+ * `npm run shots -- pictures` takes those of the manifest and of README instead, which are kept (pictures.ts).
  */
 import { mkdirSync, rmSync } from 'node:fs';
 import type { Page } from 'playwright-core';
@@ -11,6 +12,7 @@ import { settled } from '../browser/settled.ts';
 import { type Sight, sights } from '../browser/sights.ts';
 import { buildIfNeeded, dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
+import { takePictures } from './pictures.ts';
 import { type Shot, writeSheet } from './sheet.ts';
 
 const folder = 'shots';
@@ -34,29 +36,34 @@ async function take(page: Page, sight: Sight, look: Look): Promise<Shot> {
   return { look: look.name, path };
 }
 
-buildIfNeeded();
-rmSync(folder, { recursive: true, force: true });
-mkdirSync(`${folder}/sheets`, { recursive: true });
-const host = await serve({ root: dist });
-const phone = await openPhone({ reducedMotion: 'reduce' });
-const knitter = knitterAt(phone.page, host.url);
-const settings = await openSettings(phone.page, host.url);
-const table = await phone.context.newPage();
-await phone.page.bringToFront();
-let taken = 0;
-for (const sight of sights) {
-  await sight.come(phone.page, knitter);
-  const shots: Shot[] = [];
-  for (const look of looks.filter((one) => wanted.test(fileOf(sight, one)))) {
-    await wear(phone.page, settings, look);
-    shots.push(await take(phone.page, sight, look));
+async function takeAll(): Promise<void> {
+  buildIfNeeded();
+  rmSync(folder, { recursive: true, force: true });
+  mkdirSync(`${folder}/sheets`, { recursive: true });
+  const host = await serve({ root: dist });
+  const phone = await openPhone({ reducedMotion: 'reduce' });
+  const knitter = knitterAt(phone.page, host.url);
+  const settings = await openSettings(phone.page, host.url);
+  const table = await phone.context.newPage();
+  await phone.page.bringToFront();
+  let taken = 0;
+  for (const sight of sights) {
+    await sight.come(phone.page, knitter);
+    const shots: Shot[] = [];
+    for (const look of looks.filter((one) => wanted.test(fileOf(sight, one)))) {
+      await wear(phone.page, settings, look);
+      shots.push(await take(phone.page, sight, look));
+    }
+    await wear(phone.page, settings, looks[0]);
+    if (shots.length > 0)
+      await writeSheet(table, sight.name, shots, `${folder}/sheets/${sight.name.replaceAll(' ', '-')}.png`);
+    taken += shots.length;
   }
-  await wear(phone.page, settings, looks[0]);
-  if (shots.length > 0)
-    await writeSheet(table, sight.name, shots, `${folder}/sheets/${sight.name.replaceAll(' ', '-')}.png`);
-  taken += shots.length;
+  await phone.close();
+  await host.close();
+  await closePhones();
+  console.log(`${taken} pictures of ${sights.length} sights in ${folder}/`);
 }
-await phone.close();
-await host.close();
-await closePhones();
-console.log(`${taken} pictures of ${sights.length} sights in ${folder}/`);
+
+if (process.argv[2] === 'pictures') await takePictures();
+else await takeAll();

@@ -1,4 +1,5 @@
 import { type Fault, fault } from '../../knit/fault.ts';
+import { BACKUP_ENDING } from '../../store/backup/file-type.ts';
 import { saveFile } from '../device/hand-over.ts';
 import { store } from '../store.ts';
 import { makeBackup } from './backup.ts';
@@ -71,7 +72,7 @@ export async function chooseKeptFile(): Promise<boolean> {
   const choose = picker();
   if (!choose) return false;
   try {
-    const handle = await choose(pickerOptions('ridgeline-backup.json'));
+    const handle = await choose(pickerOptions(`backup${BACKUP_ENDING}`));
     const kept = await (await store()).setSetting(KEPT_FILE, handle);
     return kept.ok && (await keepUp());
   } catch (error) {

@@ -1,12 +1,14 @@
 import { ASIDE } from '../../store/backup/own-settings.ts';
 import { keepUpWhenHidden } from '../backup/backup-file.ts';
 import { takeOpenedFiles } from '../backup/opened-files.ts';
+import { colourBar } from '../device/bar-colour.ts';
 import { goTo } from '../navigate.ts';
 import { hrefTo } from '../routes.ts';
 import { store } from '../store.ts';
 
-/** What the app listens for once it stands: files it is opened with, links shared to it, and being put away. */
+/** What the app listens for once it stands: its colours, files it is opened with, links shared to it, and being put away. */
 export function startLater(): void {
+  colourBar();
   keepUpWhenHidden();
   takeOpenedFiles(() => goTo(hrefTo('backup')));
   openSharedLink();

@@ -13,6 +13,11 @@ export function whenNotStarted(): void {
   });
   const AGAIN_MS = 60_000;
   async function notStarted(): Promise<void> {
+    // A host that gives the page without the address's last slash: its files are looked for one folder too high.
+    if (/\/[^./]+$/.test(location.pathname)) {
+      const { pathname, search, hash } = location;
+      return location.replace(`${pathname}/${search}${hash}`);
+    }
     document.getElementById('not-started')?.removeAttribute('hidden');
     const here = new URL(location.href);
     if (Date.now() - Number(here.searchParams.get('again')) < AGAIN_MS || !(await mended())) return;

@@ -1,5 +1,6 @@
 import { Workbox } from 'workbox-window';
 import { pageIsKept } from './kept-files.ts';
+import { refusedToKeep } from './refused-to-keep.ts';
 import { scriptUrl } from './script-url.ts';
 
 const hourMs = 3_600_000;
@@ -21,6 +22,10 @@ export async function registerWorker({ onReady, onWaiting, onRegistered }: Worke
     if (!event.isUpdate && !event.isExternal) onReady();
   });
   worker.addEventListener('waiting', onWaiting);
+  worker.addEventListener('redundant', ({ isUpdate }) => {
+    // the first one went before it had kept all: each file is held against what was built
+    if (!isUpdate) refusedToKeep.value = true;
+  });
   // Painted already: waiting for the `load` event as well would only delay it.
   const registration = await worker.register({ immediate: true });
   if (!registration) return;

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { askToKeep, isKept, type Kept, type Room, roomLeft } from '../../app/device/room.ts';
 import { hrefTo } from '../../app/routes.ts';
+import { refusedToKeep } from '../../app/start/refused-to-keep.ts';
 import { appVersion, offlineReady } from '../../app/start/service-worker.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Icon } from '../../ui/icon/icon.tsx';
@@ -23,9 +24,7 @@ export function Keeping() {
   };
   return (
     <div class="keeping">
-      <Line sure={offlineReady.value}>
-        {say(offlineReady.value ? 'settings.offlineYes' : 'settings.offlineNo')}
-      </Line>
+      <Line sure={offlineReady.value}>{say(`settings.${offline()}`)}</Line>
       {kept && <Line sure={kept === 'kept'}>{say(promises[kept])}</Line>}
       {kept === 'not kept' && <Button onPress={() => void ask()}>{say('settings.keptAsk')}</Button>}
       <Button icon="download" href={hrefTo('backup')}>
@@ -38,6 +37,13 @@ export function Keeping() {
       </p>
     </div>
   );
+}
+
+/** Whether the app needs the network, and why it still does. */
+function offline(): 'offlineYes' | 'offlineNo' | 'offlineRefused' | 'offlineUnable' {
+  if (offlineReady.value) return 'offlineYes';
+  if (!('serviceWorker' in navigator)) return 'offlineUnable';
+  return refusedToKeep.value ? 'offlineRefused' : 'offlineNo';
 }
 
 function Line({ sure, children }: { readonly sure: boolean; readonly children: string }) {

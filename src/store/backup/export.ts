@@ -4,6 +4,7 @@ import type { GarmentId } from '../../progress/log.ts';
 import type { Box } from '../box/box.ts';
 import { headOf, type OfGarment, readBox, type WholeBox } from './contents.ts';
 import { BACKUP_LIMITS, type Backup } from './document.ts';
+import { BACKUP_ENDING } from './file-type.ts';
 import { photoToText } from './photo-text.ts';
 import { readBackup } from './read.ts';
 import { byId } from './stable.ts';
@@ -59,7 +60,7 @@ export async function backupFile(box: Box, most: number = BACKUP_LIMITS.size): P
   if (size > most) return refuse(tooFull(size, most));
   const { madeAt } = backup;
   return ok({
-    name: `ridgeline-${new Date(madeAt).toISOString().slice(0, 10)}.json`,
+    name: `backup-${new Date(madeAt).toISOString().slice(0, 10)}${BACKUP_ENDING}`,
     text: pieces.join(''),
     garments: backup.garments.length,
     entries: backup.entries.length,

@@ -4,7 +4,7 @@ import type { Translation } from '../message.ts';
 export const words: Translation<typeof english> = {
   title: 'Sicherung',
   toSettings: 'Zu den Einstellungen',
-  what: 'Alles, was du gemacht hast, in einer offenen Datei: Strickstücke, Reihen, Notizen, Fotos. Bewahre sie nicht nur auf diesem Telefon auf.',
+  what: 'Alles, was du gemacht hast, in einer offenen Datei: Strickstücke, Reihen, Notizen, Fotos. Bewahre sie nicht nur auf diesem Gerät auf.',
   never: 'Auf diesem Gerät wurde noch nichts gesichert.',
   last: 'Letzte Sicherung: {when}.',
   since: { one: 'Seither {count} Eintrag.', other: 'Seither {count} Einträge.' },

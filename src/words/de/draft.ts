@@ -8,7 +8,7 @@ export const words: Translation<typeof english> = {
   backToBasket: 'Zurück zum Arbeitskorb',
   name: 'Name des Strickstücks',
   unnamed: 'Neues Strickstück',
-  kept: 'Beim Tippen auf diesem Telefon gesichert.',
+  kept: 'Beim Tippen auf diesem Gerät gesichert.',
   notKept: 'Das zuletzt Getippte ist noch nicht gesichert.',
   startAgain: 'Neu anfangen',
   startAgainAsk: 'Neu anfangen?',

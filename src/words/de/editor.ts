@@ -8,7 +8,7 @@ export const words: Translation<typeof english> = {
   backToGarment: 'Zurück zu {garment}',
   unnamedGarment: 'Strickstück ohne Namen',
   unnamedPiece: 'Teil ohne Namen',
-  noGarment: 'Dieses Strickstück ist nicht auf diesem Telefon.',
+  noGarment: 'Dieses Strickstück ist nicht auf diesem Gerät.',
   opening: 'Wird geöffnet …',
   beginAnew: 'Neu anfangen',
   undo: 'Letzten Schritt zurücknehmen',
@@ -70,7 +70,7 @@ export const words: Translation<typeof english> = {
   save: 'Speichern',
   saveReady: 'Fertiges speichern',
   saving: 'Wird gespeichert …',
-  draftKept: 'Beim Tippen auf diesem Telefon behalten.',
+  draftKept: 'Beim Tippen auf diesem Gerät behalten.',
   draftKeeping: 'Wird behalten …',
   draftFailed:
     'Konnte gerade nicht behalten werden; bleib auf dieser Seite. Mit der nächsten Änderung wird es wieder versucht.',

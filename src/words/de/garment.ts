@@ -4,7 +4,7 @@ import type { Translation } from '../message.ts';
 export const words: Translation<typeof english> = {
   opening: 'Wird geöffnet …',
   none: 'Dieses Strickstück ist nicht hier',
-  noneHelp: 'Vielleicht wurde es auf diesem Telefon gelöscht.',
+  noneHelp: 'Vielleicht wurde es auf diesem Gerät gelöscht.',
   backTo: 'Zurück zu {garment}',
   toWorkbasket: 'Zum Strickkorb',
   progress: '{percent} gestrickt',
@@ -33,7 +33,7 @@ export const words: Translation<typeof english> = {
   swatch: 'Maschenprobe',
   swatchLine: '{fabric}, {needle}: {stitches} Maschen auf {width}, {rows} Reihen auf {height}',
   photo: 'Foto vom Garn',
-  photoHelp: 'Wird verkleinert und nur auf diesem Telefon behalten.',
+  photoHelp: 'Wird verkleinert und nur auf diesem Gerät behalten.',
   addPhoto: 'Foto hinzufügen',
   changePhoto: 'Anderes Foto',
   removePhoto: 'Foto entfernen',

@@ -13,7 +13,7 @@ export const words: Translation<typeof english> = {
   heldHelp:
     'Der Speicher nimmt gerade nichts. Deine Reihen liegen daneben und kommen hinein, sobald er wieder kann. Strick weiter.',
   heldFull:
-    'Auf dem Telefon ist kein Platz mehr. Deine Reihen liegen neben dem Speicher und kommen hinein, sobald du Platz machst. Strick weiter.',
+    'Auf dem Gerät ist kein Platz mehr. Deine Reihen liegen neben dem Speicher und kommen hinein, sobald du Platz machst. Strick weiter.',
   heldOld:
     'Diese Seite ist zu alt zum Schreiben. Deine Reihen liegen neben dem Speicher: Lade die Seite neu, dann kommen sie hinein.',
   notSaved: 'Nicht gespeichert',

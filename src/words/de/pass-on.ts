@@ -3,7 +3,7 @@ import type { Translation } from '../message.ts';
 
 export const words: Translation<typeof english> = {
   title: 'Weitergeben',
-  what: 'Weitergegeben wird die Anleitung mit Namen und Lizenz: Teile, Maschenproben und Garn. Deine Reihen und Fotos bleiben auf diesem Telefon.',
+  what: 'Weitergegeben wird die Anleitung mit Namen und Lizenz: Teile, Maschenproben und Garn. Deine Reihen und Fotos bleiben auf diesem Gerät.',
   withNotes: 'Auch die Notizen mitgeben',
   credits: 'Von',
   creditsHint: 'Geht mit der Anleitung mit.',

@@ -64,7 +64,7 @@ export const words: Translation<typeof english> = {
   make: 'Strickstück anlegen',
   making: 'Der Plan entsteht …',
   cannot: 'Dieses Teil lässt sich noch nicht anlegen: {piece}',
-  kept: 'Wird beim Tippen auf diesem Telefon aufgehoben.',
+  kept: 'Wird beim Tippen auf diesem Gerät aufgehoben.',
   notKept: 'Das Getippte konnte nicht aufgehoben werden. Lass diese Seite offen und versuche es noch einmal.',
   startAgain: 'Von vorn beginnen',
   startAgainAsk: 'Mit leerer Seite von vorn beginnen?',

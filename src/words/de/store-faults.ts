@@ -3,7 +3,7 @@ import type { Translation } from '../message.ts';
 
 export const words = {
   'storage-full':
-    'Das Telefon ist voll, darum konnte dies nicht notiert werden. Schaff etwas Platz und versuch es noch einmal.',
+    'Das Gerät ist voll, darum konnte dies nicht notiert werden. Schaff etwas Platz und versuch es noch einmal.',
   'storage-refused':
     'Dieser Browser lässt Ridgeline nichts behalten, wie in einem privaten Fenster. Öffne es in einem gewöhnlichen Fenster.',
   'store-not-answering':
@@ -20,10 +20,10 @@ export const words = {
     'Dieser Text ist zu lang ({whereText}): Er hat {characters} Zeichen, und {mostCharacters} lassen sich aufbewahren. Nichts wurde geändert; kürze ihn und versuch es noch einmal.',
   'photos-full':
     'Deine Fotos füllen eine Sicherung: Zusammen dürfen sie {mostMillions} Millionen Bytes haben. Sichere einige anderswo, lösche sie hier und versuch es noch einmal.',
-  'no-such-garment': 'Dieses Strickstück ist nicht auf diesem Telefon.',
-  'garment-there': 'Dieses Strickstück ist schon auf diesem Telefon. Es wurde nichts geändert.',
-  'no-such-make': 'Dieses Teil ist nicht auf diesem Telefon.',
-  'no-such-plan': 'Die Reihen dieses Teils sind nicht auf diesem Telefon.',
+  'no-such-garment': 'Dieses Strickstück ist nicht auf diesem Gerät.',
+  'garment-there': 'Dieses Strickstück ist schon auf diesem Gerät. Es wurde nichts geändert.',
+  'no-such-make': 'Dieses Teil ist nicht auf diesem Gerät.',
+  'no-such-plan': 'Die Reihen dieses Teils sind nicht auf diesem Gerät.',
   'no-such-entry': 'Dieser Eintrag ist nicht im Protokoll.',
   'plan-missing': 'Arbeitsgang {part} eines Teils hat noch keine Reihen.',
   'at-the-end': 'Alle {rows} Reihen dieses Teils sind gestrickt.',

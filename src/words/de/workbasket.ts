@@ -22,7 +22,7 @@ export const words: Translation<typeof english> = {
   pieces: { one: '{count} Teil', other: '{count} Teile' },
   drawingOf: '{garment}, Teil für Teil gezeichnet: {percent} gestrickt',
   empty:
-    'Ridgeline merkt sich Reihe für Reihe, wo du in einem Strickstück bist, auf diesem Telefon und nirgends sonst.',
+    'Ridgeline merkt sich Reihe für Reihe, wo du in einem Strickstück bist, auf diesem Gerät und nirgends sonst.',
   emptyHow: 'So kannst du beginnen:',
   anotherOne: 'Noch eins beginnen',
   sample: 'Das Beispiel öffnen',
@@ -45,10 +45,10 @@ export const words: Translation<typeof english> = {
   updatedElsewhere: 'Ridgeline wurde in einem anderen Fenster erneuert. Lade dieses neu, wenn es dir passt.',
   readFailed: 'Dein Strickkorb konnte nicht gelesen werden',
   readFailedHelp:
-    'Das heißt nicht, dass er leer ist. Lade die Seite neu; deine Reihen sind noch auf diesem Telefon.',
+    'Das heißt nicht, dass er leer ist. Lade die Seite neu; deine Reihen sind noch auf diesem Gerät.',
   missingTitle: 'Deine Strickstücke fehlen',
   missing:
-    'Auf diesem Telefon waren {garments} und {entries} Einträge deines Protokolls. Der Browser hat seinen Speicher geleert, oder ein anderes Profil ist offen. Nichts, was du jetzt tust, macht es schlimmer.',
+    'Auf diesem Gerät waren {garments} und {entries} Einträge deines Protokolls. Der Browser hat seinen Speicher geleert, oder ein anderes Profil ist offen. Nichts, was du jetzt tust, macht es schlimmer.',
   missingGarments: { one: '{count} Strickstück', other: '{count} Strickstücke' },
   goOn: 'Ohne sie weitermachen',
   reload: 'Neu laden',

@@ -2,7 +2,7 @@
 export const words = {
   title: 'Backup',
   toSettings: 'To the settings',
-  what: 'Everything you made, in one open file: garments, rows, notes, photos. Keep it somewhere that is not this phone.',
+  what: 'Everything you made, in one open file: garments, rows, notes, photos. Keep it somewhere that is not this device.',
   never: 'No backup was made on this device yet.',
   last: 'Last backup: {when}.',
   since: { one: '{count} entry since then.', other: '{count} entries since then.' },

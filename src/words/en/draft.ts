@@ -7,7 +7,7 @@ export const words = {
   backToBasket: 'Back to the workbasket',
   name: 'Name of the garment',
   unnamed: 'New garment',
-  kept: 'Kept on this phone as you type.',
+  kept: 'Kept on this device as you type.',
   notKept: 'What you typed last is not stored yet.',
   startAgain: 'Begin again',
   startAgainAsk: 'Begin again?',

@@ -1,7 +1,7 @@
 export const words = {
   opening: 'Opening…',
   none: 'This garment is not here',
-  noneHelp: 'It may have been deleted on this phone.',
+  noneHelp: 'It may have been deleted on this device.',
   backTo: 'Back to {garment}',
   toWorkbasket: 'To the workbasket',
   progress: '{percent} knitted',
@@ -30,7 +30,7 @@ export const words = {
   swatch: 'Swatch',
   swatchLine: '{fabric}, {needle}: {stitches} stitches to {width}, {rows} rows to {height}',
   photo: 'Photo of the yarn',
-  photoHelp: 'Made small and kept on this phone only.',
+  photoHelp: 'Made small and kept on this device only.',
   addPhoto: 'Add a photo',
   changePhoto: 'Another photo',
   removePhoto: 'Remove the photo',

@@ -11,7 +11,7 @@ export const words = {
   heldHelp:
     'The storage takes nothing just now. Your rows are kept beside it and go in as soon as it does. Knit on.',
   heldFull:
-    'The phone has no room left. Your rows are kept beside the storage and go in once you free some. Knit on.',
+    'The device has no room left. Your rows are kept beside the storage and go in once you free some. Knit on.',
   heldOld:
     'This page is too old to write. Your rows are kept beside the storage: load the page again, and they go in.',
   notSaved: 'Not saved',

@@ -1,7 +1,7 @@
 /** Passing a garment on, and opening one that was passed on. */
 export const words = {
   title: 'Pass it on',
-  what: 'The recipe goes out, with credits and licence: its pieces, swatches and yarn. Your rows and photos stay on this phone.',
+  what: 'The recipe goes out, with credits and licence: its pieces, swatches and yarn. Your rows and photos stay on this device.',
   withNotes: 'Send your notes too',
   credits: 'Made by',
   creditsHint: 'Travels with the recipe.',

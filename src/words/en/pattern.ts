@@ -58,7 +58,7 @@ export const words = {
   make: 'Make the garment',
   making: 'Making the plan …',
   cannot: 'This piece cannot be made yet: {piece}',
-  kept: 'Kept on this phone as you type.',
+  kept: 'Kept on this device as you type.',
   notKept: 'What you typed could not be kept. Leave this page open and try again.',
   startAgain: 'Begin again',
   startAgainAsk: 'Begin again with an empty page?',

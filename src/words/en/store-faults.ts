@@ -1,7 +1,7 @@
 /** What the store can refuse, by code (src/store/faults.ts): what is wrong, that nothing was lost, how to mend it. */
 export const words = {
   'storage-full':
-    'The phone has no room left, so this could not be written down. Free some space, then try again.',
+    'The device has no room left, so this could not be written down. Free some space, then try again.',
   'storage-refused':
     'This browser does not let Ridgeline keep anything, as in a private window. Open it in an ordinary window.',
   'store-not-answering':
@@ -17,10 +17,10 @@ export const words = {
     'This text is too long ({whereText}): it has {characters} characters, and {mostCharacters} can be kept. Nothing was changed; shorten it and try again.',
   'photos-full':
     'Your photos fill a backup: together they may have {mostMillions} million bytes. Save some elsewhere and delete them here, then try again.',
-  'no-such-garment': 'This garment is not on this phone.',
-  'garment-there': 'This garment is on this phone already. Nothing was changed.',
-  'no-such-make': 'This piece is not on this phone.',
-  'no-such-plan': 'The rows of this piece are not on this phone.',
+  'no-such-garment': 'This garment is not on this device.',
+  'garment-there': 'This garment is on this device already. Nothing was changed.',
+  'no-such-make': 'This piece is not on this device.',
+  'no-such-plan': 'The rows of this piece are not on this device.',
   'no-such-entry': 'This entry is not in the log.',
   'plan-missing': 'Part {part} of a piece has no rows yet.',
   'at-the-end': 'All {rows} rows of this part are worked.',

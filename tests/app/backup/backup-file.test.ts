@@ -169,7 +169,7 @@ describe('choosing the file that is kept up to date', () => {
     });
     expect(chosen).toBe(true);
     expect(kept).toEqual([['backup file', handle]]);
-    expect(asked[0]).toContain('ridgeline-backup.json');
+    expect(asked[0]).toContain('backup.ridgeline.json');
     expect(written).toHaveLength(1);
   });
 

@@ -16,7 +16,9 @@ function page(search: string): void {
     baseURI: 'https://ridgeline.test/app/',
     visibilityState: 'visible',
     addEventListener: (name: string) => listens.push(name),
+    querySelectorAll: () => [],
   });
+  vi.stubGlobal('matchMedia', () => ({ addEventListener: () => undefined }));
   vi.stubGlobal('window', {});
   vi.stubGlobal('location', {
     search,

@@ -67,7 +67,7 @@ describe('a backup', () => {
   it('dates itself only once it was put away', async () => {
     const store = await knittedBox();
     const file = given(await backupFile(store.box));
-    expect(file.name).toBe('ridgeline-2023-11-14.json');
+    expect(file.name).toBe('backup-2023-11-14.ridgeline.json');
     file.kept();
     // where the browser keeps nothing small, there is nothing to date
     expect(store.sinceBackup().backupAt).toBe(0);

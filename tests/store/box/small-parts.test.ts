@@ -265,7 +265,7 @@ describe('a backup that is too long for a file', () => {
 
   it('has the day on which it was made in its name', async () => {
     const store = await knittedBox(() => Date.UTC(2026, 2, 9, 23));
-    expect(given(await backupFile(store.box)).name).toBe('ridgeline-2026-03-09.json');
+    expect(given(await backupFile(store.box)).name).toBe('backup-2026-03-09.ridgeline.json');
     store.close();
   });
 });
