@@ -22,9 +22,6 @@ export type Terms = 'US' | 'UK';
 export type Wording = 'abbreviated' | 'full';
 
 const fullNames: Partial<Record<StitchName, string>> = {
-  k: 'knit',
-  p: 'purl',
-  sl: 'slip',
   k2tog: 'knit 2 together',
   p2tog: 'purl 2 together',
   k3tog: 'knit 3 together',
@@ -60,6 +57,7 @@ const sts = (n: number, full: boolean): string =>
 export function englishRowWords(terms: Terms = 'US', wording: Wording = 'abbreviated'): RowWords {
   const full = wording === 'full';
   const off = terms === 'US' ? 'bind off' : 'cast off';
+  const many = sts(2, full);
   const end = (left: number) =>
     left === 0 ? 'to end' : `to last ${left === 1 ? '' : `${left} `}${sts(left, full)}`;
   const name = (work: StitchName) => (full && fullNames[work]) || oneStitch(work);
@@ -80,9 +78,9 @@ export function englishRowWords(terms: Terms = 'US', wording: Wording = 'abbrevi
     sl: 'slip',
     co: 'cast on',
     pu: 'pick up and knit',
-    hold: `place ${sts(2, full)} on holder`,
-    take: `take up ${sts(2, full)} from holder`,
-    unworked: `leave ${sts(2, full)} unworked`,
+    hold: `place ${many} on holder`,
+    take: `take up ${many} from holder`,
+    unworked: `leave ${many} unworked`,
   };
   const stitches = (work: StitchName, times: number): string => {
     const said = edge[work];
@@ -96,7 +94,7 @@ export function englishRowWords(terms: Terms = 'US', wording: Wording = 'abbrevi
     stitchesTo: (work, left) =>
       work === 'unworked' && left === 0 ? 'turn' : `${runs[work] ?? `[${name(work)}]`} ${end(left)}`,
     wholeRow: (work) =>
-      work === 'bo' ? `${off} all ${sts(2, full)} in pattern` : (runs[work] ?? `[${name(work)}] ${end(0)}`),
+      work === 'bo' ? `${off} all ${many} in pattern` : (runs[work] ?? `[${name(work)}] ${end(0)}`),
     group: (inner, times) => `[${inner}] ${times} times`,
     groupTo: (inner, left) => `[${inner}] ${end(left)}`,
     repeatTo: (inner, left) => `*${inner}; repeat from * ${end(left)}`,

@@ -101,7 +101,7 @@ describe('the shortest wording of a row', () => {
 
   it('runs are joined, and none of no stitches added', () => {
     const runs: Run[] = [];
-    addRun(runs, 'k', 0);
+    addRun(runs, 'p', 0);
     addRun(runs, 'k', 2);
     addRun(runs, 'k', 3);
     addRun(runs, 'p', -1);

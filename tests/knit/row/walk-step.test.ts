@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { expandRow } from '../../../src/knit/row/expand.ts';
-import type { Step } from '../../../src/knit/row/step.ts';
+import { otherSide, type Step } from '../../../src/knit/row/step.ts';
 import { runOf, stitchesNamed, stitchOf, takenAndMade } from '../../../src/knit/row/stitches-of-steps.ts';
 import { workRow } from '../../../src/knit/row/work.ts';
 
@@ -71,5 +71,11 @@ describe('what steps take and make', () => {
     expect(takenAndMade([k2, toLast2])).toBeUndefined();
     expect(takenAndMade([{ repeat: [toLast2], times: 1 }])).toBeUndefined();
     expect(takenAndMade([{ repeat: [k2], until: { left: 0 } }])).toBeUndefined();
+  });
+});
+
+describe('the side', () => {
+  it('is the other one after a turn', () => {
+    expect([otherSide('RS'), otherSide('WS')]).toEqual(['WS', 'RS']);
   });
 });

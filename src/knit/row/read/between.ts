@@ -11,7 +11,7 @@ function skipJoin(c: Cursor): boolean {
     if (word === ',' || word === ';') break;
     if (means(word, 'yarn')) {
       takeTo(c, i + 1);
-      takeAnyPhrase(c, 'of yarn|wool', 'and');
+      takeAnyPhrase(c, 'of yarn|wool');
       return true;
     }
   }
@@ -47,7 +47,7 @@ export function readSpecial(c: Cursor, level: Level): boolean {
 
 /** 'k across for hem', 'bind off 5 sts for underarm': what a row is for says nothing of its stitches. */
 export function skipPurpose(c: Cursor): boolean {
-  let end = c.at + 1;
+  let end = c.at;
   while (end < c.end && end - c.at < 7 && !isWord(c.tokens[end], '.', ',', ';', ':')) {
     if (c.tokens[end]?.kind !== 'word') return false;
     end += 1;

@@ -13,7 +13,7 @@ export function readBindOff(c: Cursor): ReadItem | undefined {
   const all = readGoal(c);
   if (all) {
     skipManner(c);
-    return { item: { is: 'stitches to', work: 'bo', goal: all }, said: true };
+    return { item: { is: 'stitches to', work: 'bo', goal: all } };
   }
   return countedEdge(c, 'bo');
 }

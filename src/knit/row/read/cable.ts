@@ -28,9 +28,8 @@ export function readCross(c: Cursor): ReadItem | undefined {
       : undefined;
   if (way === undefined) return undefined;
   takeAnyPhrase(c, 'p', 'k');
-  const name = `${twist ? 't' : 'c'}${n}${way}`;
-  const plain = `c${n}${way}`;
-  return isStitchName(name) ? counted(name, 1) : isStitchName(plain) ? counted(plain, 1) : undefined;
+  const cross = [...(twist ? [`t${n}${way}`] : []), `c${n}${way}`].find(isStitchName);
+  return cross && counted(cross, 1);
 }
 
 /** 'twist left', 'cross right', 'tw l'. */

@@ -9,7 +9,7 @@ export const CAST_ON = ['co', 'cast -? on', 'c o'];
 export function readCastOn(c: Cursor): ReadItem | undefined {
   if (!takeAnyPhrase(c, ...CAST_ON)) return undefined;
   const goal = readGoal(c);
-  if (goal) return { item: { is: 'stitches to', work: 'co', goal }, said: true };
+  if (goal) return { item: { is: 'stitches to', work: 'co', goal } };
   const n = readCount(c);
   if (n === undefined) return undefined;
   takes(c, 'more', 'new');

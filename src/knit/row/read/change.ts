@@ -3,13 +3,12 @@ import {
   attempt,
   type Cursor,
   peek,
-  peekNumber,
-  peekWord,
   sees,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
   takes,
+  takeWhole,
 } from './cursor.ts';
 import { readGoal, STS, takeSts } from './goal.ts';
 import { counted, type ReadItem, readOfNext } from './plain.ts';
@@ -23,25 +22,21 @@ export function readOver(c: Cursor): ReadItem | undefined {
   takeAnyPhrase(c, 'needle', 'n', 'the needle', 'on needle');
   if (doubled || takes(c, 'twice')) return counted('yo twice', 1);
   if (takes(c, 'once')) return counted('yo', 1);
-  const n = peekNumber(c);
-  const glued = peek(c)?.glued === true;
-  if (n !== undefined && Number.isSafeInteger(n) && (glued || sees1(c, 'time', 'x'))) {
-    c.at += 1;
-    takes(c, 'time', 'x');
-    return n === 2 ? counted('yo twice', 1) : counted('yo', n);
-  }
-  return counted('yo', 1, false);
+  const n = attempt(c, () => {
+    const glued = peek(c)?.glued === true;
+    const often = takeWhole(c);
+    return takes(c, 'time', 'x') || glued ? often : undefined;
+  });
+  return n === 2 ? counted('yo twice', 1) : counted('yo', n ?? 1);
 }
-
-const sees1 = (c: Cursor, ...words: readonly string[]): boolean => words.includes(peekWord(c, 1));
 
 /** After 'm' or 'make': 'm1', 'm1l', 'make 1 purlwise', or a bobble. */
 export function readMake(c: Cursor): ReadItem | undefined {
   c.at += 1;
   if (takeAnyPhrase(c, 'bobble', 'a bobble')) return counted('mb', 1);
   takes(c, 'a');
-  const n = takeNumber(c);
-  if (n === undefined || !Number.isSafeInteger(n)) return undefined;
+  const n = takeWhole(c);
+  if (n === undefined) return undefined;
   takeSts(c);
   return counted(leanOf(c), n);
 }
@@ -62,35 +57,32 @@ export function readIncrease(c: Cursor): ReadItem | undefined {
     takeAnyPhrase(c, '1 st|nd|rd', 'next|first|last');
     return takeSts(c) ? counted('inc', 1) : undefined;
   }
-  const n = takeNumber(c);
-  if (n !== undefined && !Number.isSafeInteger(n)) return undefined;
+  const n = takeWhole(c);
   const each = takes(c, 'each');
   takeSts(c);
   const evenly = readEvenly(c, n ?? 1);
   if (evenly) return evenly;
   if (sees(c, 'in', 'into')) {
     const over = overNext(c);
-    if (over === 'every')
-      return { item: { is: 'stitches to', work: 'inc', goal: { left: 'what follows' } }, said: true };
+    if (over === 'every') return { item: { is: 'stitches to', work: 'inc', goal: { left: 'what follows' } } };
     if (over !== undefined) return many('inc', n ?? 1, over, each);
   }
   if (takePhrase(c, 'next st')) return counted('inc', 1);
-  if (takePhrase(c, 'pwise|kwise')) return counted('inc', n ?? 1);
-  return counted('inc', n ?? 1, n !== undefined);
+  takePhrase(c, 'pwise|kwise');
+  return counted('inc', n ?? 1);
 }
 
 /** 'dec 1', 'dec 2 sts', 'dec 6 sts evenly across'. */
 export function readDecrease(c: Cursor): ReadItem | undefined {
   c.at += 1;
-  const n = takeNumber(c);
-  if (n !== undefined && !Number.isSafeInteger(n)) return undefined;
+  const n = takeWhole(c);
   takeSts(c);
   const evenly = readEvenly(c, -(n ?? 1));
   if (evenly) return evenly;
   if (n !== undefined && n >= 2 && n <= 4 && takeAnyPhrase(c, 'at once', 'tog')) {
     return counted(n === 2 ? 'dec 2' : n === 3 ? 'dec 3' : 'dec 4', 1);
   }
-  return counted('dec', n ?? 1, n !== undefined);
+  return counted('dec', n ?? 1);
 }
 
 const EVENLY = [
@@ -109,10 +101,10 @@ const readEvenly = (c: Cursor, change: number): ReadItem | undefined =>
     if (!takeAnyPhrase(c, ...EVENLY)) return undefined;
     takeAnyPhrase(c, 'spaced', 'as possible');
     const over = readOverStitches(c);
-    if (over !== undefined) return { item: { is: 'evenly', change, over }, said: true };
+    if (over !== undefined) return { item: { is: 'evenly', change, over } };
     readGoal(c);
     takeAnyPhrase(c, 'across|along? row', 'in|on this? row');
-    return { item: { is: 'evenly', change }, said: true };
+    return { item: { is: 'evenly', change } };
   });
 
 /** 'across 24 sts', 'over the next 24 sts'. */

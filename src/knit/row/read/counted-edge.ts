@@ -11,7 +11,7 @@ export function countedEdge(c: Cursor, work: StitchName): ReadItem {
   takes(c, 'center', 'rem', 'new');
   takeSts(c);
   skipManner(c);
-  return n === undefined ? { item: allOf(work), said: false } : counted(work, n);
+  return n === undefined ? { item: allOf(work) } : counted(work, n);
 }
 
 export const allOf = (work: StitchName): Item => ({

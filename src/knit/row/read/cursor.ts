@@ -65,16 +65,7 @@ export const isWord = (token: Token | undefined, ...words: readonly string[]): b
   token !== undefined && words.includes(token.word);
 
 /** Whether a word or mark is one of a list, blank parted. */
-export function isOneOf(word: string, list: string): boolean {
-  let words = lists.get(list);
-  if (words === undefined) {
-    words = new Set(list.split(' '));
-    lists.set(list, words);
-  }
-  return words.has(word);
-}
-
-const lists = new Map<string, ReadonlySet<string>>();
+export const isOneOf = (word: string, list: string): boolean => list.split(' ').includes(word);
 
 /** Whether the token taken last is one of the words or marks. */
 export const took = (c: Cursor, ...words: readonly string[]): boolean => isWord(c.tokens[c.at - 1], ...words);
@@ -103,6 +94,14 @@ export function takeNumber(c: Cursor): number | undefined {
   return value;
 }
 
+/** Takes a number of stitches, rows or times: a whole one. */
+export function takeWhole(c: Cursor): number | undefined {
+  const value = peekNumber(c);
+  if (!Number.isSafeInteger(value)) return undefined;
+  c.at += 1;
+  return value;
+}
+
 /**
  * Takes a phrase as a whole or not at all: 'through the? back loop'. Blank parted; 'loop|yarn' for either, 'the?' for a
  * word, or either of two, that may be missing.
@@ -115,7 +114,7 @@ export function takePhrase(c: Cursor, phrase: string): boolean {
     else if (!mayMiss) return false;
   }
   c.at += far;
-  return far > 0;
+  return true;
 }
 
 export const takeAnyPhrase = (c: Cursor, ...phrases: readonly string[]): boolean =>

@@ -10,5 +10,5 @@ export function readDrop(c: Cursor): ReadItem {
   takes(c, 'extra', 'next', 'second');
   takeAnyPhrase(c, STS, 'yo', 'loop', 'wrap|wraps', 'yarn over');
   takeAnyPhrase(c, 'off the? needle', 'from left? needle');
-  return counted('drop', n ?? 1, n !== undefined);
+  return counted('drop', n ?? 1);
 }

@@ -1,4 +1,5 @@
 import {
+  ahead,
   attempt,
   type Cursor,
   peekNumber,
@@ -9,6 +10,7 @@ import {
   takeNumber,
   takePhrase,
   takes,
+  takeWhole,
 } from './cursor.ts';
 import { END, type Goal, TO_END } from './notation.ts';
 
@@ -39,8 +41,8 @@ function readTo(c: Cursor): Goal | undefined {
   takes(c, 'there');
   takes(c, 'are');
   takes(c, 'only');
-  const n = takeNumber(c);
-  if (n === undefined || !Number.isSafeInteger(n)) return undefined;
+  const n = takeWhole(c);
+  if (n === undefined) return undefined;
   takeSts(c);
   if (takes(c, 'before')) return readBefore(c, n);
   if (takes(c, 'from', 'of')) {
@@ -57,9 +59,9 @@ function readTo(c: Cursor): Goal | undefined {
 }
 
 function readLast(c: Cursor): Goal {
-  const n = takeNumber(c);
+  const n = takeWhole(c) ?? 1;
   takeSts(c);
-  return { left: n !== undefined && Number.isSafeInteger(n) ? n : 1 };
+  return { left: n };
 }
 
 function readBefore(c: Cursor, n: number): Goal | undefined {
@@ -92,11 +94,8 @@ const readAcross = (c: Cursor): Goal | undefined =>
     }
     if (takeAnyPhrase(c, 'around', 'entire rnd', 'the? entire|whole row', 'the row')) return END;
     if (takes(c, 'across', 'over', 'along')) {
-      if (sees(c, 'the', 'next', 'center', 'first', 'rem') && peekNumber(c, 1) !== undefined) {
-        return undefined;
-      }
-      if (peekNumber(c) !== undefined) return undefined;
-      return acrossTail(c);
+      // 'over the first 12 sts' is a count
+      return ahead(c, () => readCount(c)) === undefined ? acrossTail(c) : undefined;
     }
   });
 
@@ -114,8 +113,7 @@ export const readCount = (c: Cursor): number | undefined =>
     takes(c, 'across', 'over', 'on');
     takes(c, 'the', 'these');
     takes(c, 'next', 'first', 'last', 'foll', 'center', 'middle', 'rem', 'other');
-    const n = takeNumber(c);
-    if (n !== undefined && Number.isSafeInteger(n)) return n;
+    return takeWhole(c);
   });
 
 export interface Times {
@@ -141,26 +139,21 @@ export const readTimes = (c: Cursor): Times | undefined =>
   });
 
 function timesNumber(c: Cursor): number | undefined {
-  takes(c, 'a', 'another', 'for');
+  takes(c, 'for');
+  takes(c, 'a', 'another');
   if (takes(c, 'once')) return 1;
   if (takes(c, 'twice')) return 2;
   if (takes(c, 'thrice')) return 3;
   if (takes(c, 'x')) {
-    const n = takeNumber(c);
+    const n = takeWhole(c);
     takes(c, 'time');
-    return whole(n);
+    return n;
   }
-  if (takePhrase(c, 'total of')) return timesOf(c);
+  takePhrase(c, 'total of');
   return timesOf(c);
 }
 
 function timesOf(c: Cursor): number | undefined {
-  const n = takeNumber(c);
-  if (n === undefined) return undefined;
-  if (seesPhrase(c, 'more time') || seesPhrase(c, 'further time')) return whole(n);
-  if (takes(c, 'time', 'x')) return whole(n);
-  return undefined;
+  const n = takeWhole(c);
+  return seesPhrase(c, 'more|further time') || takes(c, 'time', 'x') ? n : undefined;
 }
-
-const whole = (n: number | undefined): number | undefined =>
-  n !== undefined && Number.isSafeInteger(n) ? n : undefined;

@@ -1,4 +1,4 @@
-import { attempt, type Cursor, sees, takeAnyPhrase, takeNumber, takePhrase, takes } from './cursor.ts';
+import { attempt, type Cursor, sees, takeAnyPhrase, takePhrase, takes, takeWhole } from './cursor.ts';
 import { readGoal, readTimes, STS } from './goal.ts';
 import type { Goal } from './notation.ts';
 
@@ -33,10 +33,8 @@ const readHowFar = (c: Cursor): GroupEnd | undefined =>
     if (!takes(c, 'over', 'across', 'on', 'for', 'along')) return undefined;
     takes(c, 'the');
     takes(c, 'next', 'first', 'center', 'foll', 'last');
-    const n = takeNumber(c);
-    return n !== undefined && Number.isSafeInteger(n) && takePhrase(c, STS)
-      ? { is: 'over', stitches: n }
-      : undefined;
+    const n = takeWhole(c);
+    return n !== undefined && takePhrase(c, STS) ? { is: 'over', stitches: n } : undefined;
   });
 
 /** 'in next st', 'into same st', 'in 1 st'. */
@@ -59,7 +57,7 @@ const readInEach = (c: Cursor): number | undefined =>
     if (takes(c, 'in', 'into') && takes(c, 'each') && takes(c, 'of')) {
       takes(c, 'the');
       takes(c, 'next', 'foll');
-      const n = takeNumber(c);
-      if (n !== undefined && Number.isSafeInteger(n) && takePhrase(c, STS)) return n;
+      const n = takeWhole(c);
+      if (takePhrase(c, STS)) return n;
     }
   });

@@ -4,17 +4,16 @@ import { readCount, STS, takeSts } from './goal.ts';
 import { skipManner } from './manner.ts';
 import { counted, type ReadItem } from './plain.ts';
 
+const ON = 'on|onto|to|upon';
+
+/** The longer ones first: some begin with all the words of others. */
 export const ON_HOLDER = [
-  'on|onto|to|upon|in a|the st holder',
-  'on|onto|to|upon a|the|spare|another holder|needle|thread|yarn|length|waste|scrap|pin',
-  'on|onto|to|upon st|spare|waste|scrap|holder|hold holder|yarn|needle|thread',
-  'on|onto|to|upon holder|thread|hold',
-  'on|onto a|the spare|st needle|holder|thread',
-  'on|onto|to a safety|separate|spare|waste|scrap|contrast pin|yarn|thread|strand|needle|holder',
-  'on|onto|to a piece|length|strand of waste|scrap|contrasting yarn',
-  'on|onto|to a piece|length|strand of yarn|wool|thread',
-  'on|onto|to 2|separate st holder',
-  'on|onto|to separate holder',
+  `${ON} a? piece|length|strand of waste|scrap|contrasting? yarn|wool|thread`,
+  `${ON} a|the|another|2? st|spare|separate|safety|waste|scrap|contrast|holder|hold holder|needle|pin|yarn|thread|strand`,
+  `${ON} a|the|spare|another holder|needle|thread|yarn|length|waste|scrap|pin`,
+  `${ON} separate st holder`,
+  `${ON} holder|thread|hold`,
+  'in a|the st holder',
 ];
 
 /** 'place next 24 sts on holder', 'sl 12 sts to a stitch holder', 'leave rem sts on holder'. */
@@ -35,10 +34,10 @@ export const readHold = (c: Cursor): ReadItem | undefined =>
       skipManner(c);
       if (takeAnyPhrase(c, ...ON_HOLDER)) {
         skipManner(c);
-        return n === undefined ? { item: toGoal('hold', c), said: true } : counted('hold', n);
+        return n === undefined ? { item: toGoal('hold', c) } : counted('hold', n);
       }
       if (n !== undefined && takeAnyPhrase(c, 'unworked')) return counted('unworked', n);
-      if (all && takeAnyPhrase(c, 'unworked')) return { item: toGoal('unworked', c), said: true };
+      if (all && takeAnyPhrase(c, 'unworked')) return { item: toGoal('unworked', c) };
     }
   });
 
@@ -47,7 +46,7 @@ export const readTake = (c: Cursor): ReadItem | undefined =>
   attempt(c, () => {
     if (!takes(c, 'take', 'sl', 'return', 'replace', 'put', 'place')) return undefined;
     takes(c, 'up');
-    if (takePhrase(c, `${STS} from|off holder`)) return { item: toGoal('take', c), said: true };
+    if (takePhrase(c, `${STS} from|off holder`)) return { item: toGoal('take', c) };
     const n = readCount(c);
     if (n !== undefined) {
       takeSts(c);

@@ -34,14 +34,8 @@ const FRACTIONS: Readonly<Record<string, number>> = {
 const isDigit = (c: number): boolean => c >= 48 && c <= 57;
 const isLower = (c: number): boolean => c >= 97 && c <= 122;
 const isUpper = (c: number): boolean => c >= 65 && c <= 90;
-/** Letters beyond English ones take part in words, so that 'Häkelrand' is one word that nobody knows; wide marks and the mark of an order of bytes are none. */
-const isOther = (c: number): boolean =>
-  c >= 192 &&
-  c !== 215 &&
-  c !== 247 &&
-  (c < 0x2000 || c > 0x2bff) &&
-  c !== 0xfeff &&
-  (c < 0xff00 || c > 0xff20);
+/** Letters beyond English ones take part in words, so that 'Häkelrand' is one word that nobody knows, and so do halves of what takes two. */
+const isOther = (c: number): boolean => c >= 192 && /[\p{L}\p{M}\p{Cs}]/u.test(String.fromCharCode(c));
 const isLetter = (c: number): boolean => isLower(c) || isUpper(c) || isOther(c);
 
 const DASHES = new Set(['-', '‐', '‑', '‒', '–', '—', '―', '−']);
@@ -108,10 +102,10 @@ function markOf(mark: string): string {
 
 function numberEnd(text: string, from: number): number {
   let i = from;
-  while (i < text.length && isDigit(text.charCodeAt(i))) i += 1;
+  while (isDigit(text.charCodeAt(i))) i += 1;
   if (text.charAt(i) === '.' && isDigit(text.charCodeAt(i + 1))) {
-    i += 1;
-    while (i < text.length && isDigit(text.charCodeAt(i))) i += 1;
+    i += 2;
+    while (isDigit(text.charCodeAt(i))) i += 1;
   } else if (FRACTIONS[text.charAt(i)] !== undefined) i += 1;
   return i;
 }
@@ -127,9 +121,9 @@ function wordEnd(text: string, from: number): number {
   let i = from + 1;
   if (isDottedAt(text, from)) {
     while (isDottedAt(text, i + 1)) i += 2;
-    return isLetter(text.charCodeAt(i + 1)) && !isLetter(text.charCodeAt(i + 2)) ? i + 2 : i + 1;
+    return i + 2;
   }
-  while (i < text.length && isLetter(text.charCodeAt(i))) i += 1;
+  while (isLetter(text.charCodeAt(i))) i += 1;
   return i;
 }
 
@@ -137,8 +131,7 @@ const isDottedAt = (text: string, i: number): boolean =>
   isLetter(text.charCodeAt(i)) &&
   text.charAt(i + 1) === '.' &&
   isLetter(text.charCodeAt(i + 2)) &&
-  !isLetter(text.charCodeAt(i + 3)) &&
-  !isLetter(text.charCodeAt(i - 1));
+  !isLetter(text.charCodeAt(i + 3));
 
 const lettersOf = (text: string, from: number, end: number): string =>
   text.slice(from, end).replaceAll('.', '').toLowerCase();
@@ -148,11 +141,11 @@ function isSilentStop(text: string, at: number, out: readonly Token[]): boolean 
   const last = out[out.length - 1];
   if (last?.kind !== 'word' || text.charAt(at - 1) === ' ' || !SHORT.has(last.text)) return false;
   let next = at + 1;
-  while (next < text.length && next < at + 8 && text.charCodeAt(next) <= 32) next += 1;
+  while (text.charCodeAt(next) <= 32) next += 1;
   const c = text.charCodeAt(next);
   if (last.text === 'st' && /^st\b/i.test(text.slice(next, next + 4))) return true;
   if ((last.text === 'k' || last.text === 'p') && isDigit(c)) return true;
-  if (next >= text.length || isUpper(c) || text.charAt(next) === '\n') return false;
+  if (next === text.length || isUpper(c)) return false;
   // '… k2tog. 39 sts' ends a sentence, 'inc. 1 st' and 'No. 8' do not
   return next === at + 1 || !isDigit(c) || BEFORE_NUMBER.has(last.text);
 }

@@ -2,7 +2,6 @@ import { type Cursor, takeAnyPhrase } from './cursor.ts';
 
 const MANNERS = [
   'in patt|rib|knitting|k|p',
-  'in k|p 1',
   'ribwise',
   'at beg|start of row|rows|needle',
   'at beg|start of each|every|both|the row|rows',
@@ -17,7 +16,8 @@ const MANNERS = [
   'for front neck|edge',
   'for back neck',
   'for left|right shoulder|front|armhole|underarm',
-  'for 1st|first shoulder',
+  'for first shoulder',
+  'for 1 st shoulder',
   // after the longer ones, which begin with some of its words
   'for neck|armhole|underarm|shoulder|front|back|pocket|buttonhole|thumb',
   'for the neck|armhole|shoulder|back',

@@ -6,7 +6,6 @@ export function readMarker(c: Cursor): ReadItem | undefined {
   const marker = 'm|mk|mkr|marker|markers|mrk';
   const does = (what: 'place' | 'slip' | 'remove'): ReadItem => ({
     item: { is: 'marker', does: what },
-    said: true,
   });
   if (takeAnyPhrase(c, 'pm', `place|put ${marker}`, `place|put a|1 ${marker}`)) return does('place');
   if (takeAnyPhrase(c, 'sm', 'slm', `sl ${marker}`)) return does('slip');

@@ -8,7 +8,7 @@ export function readPickUp(c: Cursor): ReadItem | undefined {
   takes(c, 'and', ',');
   takes(c, 'k', 'p');
   const goal = readGoal(c);
-  if (goal) return { item: { is: 'stitches to', work: 'pu', goal }, said: true };
+  if (goal) return { item: { is: 'stitches to', work: 'pu', goal } };
   const n = readCount(c);
   if (n === undefined) return undefined;
   takeSts(c);

@@ -2,27 +2,28 @@ import { isStitchName, type StitchName } from '../../stitch.ts';
 import {
   attempt,
   type Cursor,
-  peekNumber,
   peekWord,
   sees,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
   takes,
+  takeWhole,
 } from './cursor.ts';
 import { readCount, readGoal, takeSts } from './goal.ts';
 import type { Item } from './notation.ts';
 
-/** A stitch and whether its number was said: a bare 'k' can mean the whole row. */
+/** A stitch; `bare`: its number was not said, so that 'k' can mean the whole row. */
 export interface ReadItem {
   readonly item: Item;
-  readonly said: boolean;
+  readonly bare?: true;
 }
 
-export const counted = (work: StitchName, times: number, said = true): ReadItem => ({
+export const counted = (work: StitchName, times: number): ReadItem => ({
   item: { is: 'stitches', work, times },
-  said,
 });
+
+export const bare = (work: StitchName): ReadItem => ({ ...counted(work, 1), bare: true });
 
 const TBL = ['tbl', 'through the? back loop', 'through back of loop'];
 
@@ -48,7 +49,7 @@ export function readPlain(c: Cursor): ReadItem | undefined {
   const goal = readGoal(c);
   if (goal) {
     const work = takeAnyPhrase(c, ...TBL) ? (`${base} tbl` as const) : base;
-    return { item: { is: 'stitches to', work, goal }, said: true };
+    return { item: { is: 'stitches to', work, goal } };
   }
   const glued = c.tokens[c.at]?.glued === true;
   const n = readCount(c);
@@ -93,10 +94,9 @@ function readCounted(c: Cursor, base: 'k' | 'p', n: number, glued: boolean): Rea
 
 function together(c: Cursor, base: 'k' | 'p', n: number, back = false): ReadItem | undefined {
   const tbl = takeAnyPhrase(c, '- tbl', ...TBL, 'b', 'in back of st|sts|loop') || back;
-  const name = `${base}${n}tog${tbl ? ' tbl' : ''}`;
-  if (isStitchName(name)) return counted(name, 1);
   const plain = `${base}${n}tog`;
-  return isStitchName(plain) ? counted(plain, 1) : undefined;
+  const known = [...(tbl ? [`${plain} tbl`] : []), plain].find(isStitchName);
+  return known && counted(known, 1);
 }
 
 function readUncounted(c: Cursor, base: 'k' | 'p'): ReadItem | undefined {
@@ -106,7 +106,7 @@ function readUncounted(c: Cursor, base: 'k' | 'p'): ReadItem | undefined {
   }
   if (takeAnyPhrase(c, ...TBL)) return counted(`${base} tbl`, 1);
   if (takeAnyPhrase(c, 'st', 'a st')) return counted(base, 1);
-  return counted(base, 1, false);
+  return bare(base);
 }
 
 /** 'k into front and back of next st', 'k in back of next 2 sts', 'knit into the st below'. */
@@ -162,8 +162,7 @@ export const readOfNext = (c: Cursor): number | undefined =>
     takes(c, 'of', 'in');
     takes(c, 'the');
     takes(c, 'same', 'next', 'first', 'last', 'foll');
-    const n = peekNumber(c);
-    if (n !== undefined && Number.isSafeInteger(n)) c.at += 1;
+    const n = takeWhole(c);
     takes(c, 'same');
     return takeSts(c) || takes(c, 'loop') ? (n ?? 1) : undefined;
   });
@@ -172,10 +171,9 @@ export const readOfNext = (c: Cursor): number | undefined =>
 const readOnRightNeedle = (c: Cursor): number | undefined =>
   attempt(c, () => {
     if (takePhrase(c, 'until there are')) {
-      const n = takeNumber(c);
+      const n = takeWhole(c);
       if (
         n !== undefined &&
-        Number.isSafeInteger(n) &&
         takeSts(c) &&
         takeAnyPhrase(c, 'on right|rh needle', 'on the right needle', 'on right -? hand needle')
       ) {
@@ -191,7 +189,6 @@ function asEstablished(c: Cursor): ReadItem {
   const goal = readGoal(c);
   return {
     item: { is: 'stitches to', work: 'patt', goal: goal ?? { left: 'what follows' }, appear: true },
-    said: true,
   };
 }
 

@@ -5,9 +5,9 @@ import {
   expected,
   peekWord,
   takeAnyPhrase,
-  takeNumber,
   takePhrase,
   takes,
+  takeWhole,
 } from './cursor.ts';
 import { readGoal, readTimes, type Times } from './goal.ts';
 import { END, type Goal, type Item } from './notation.ts';
@@ -40,7 +40,7 @@ export function readStar(c: Cursor, level: Level): Fault | undefined {
   level.star = -1;
   level.starred = level.items.length;
   const spec = attempt(c, () => {
-    takes(c, ',', ';');
+    takes(c, ';');
     return readSpec(c, false);
   });
   level.items.push(repeated(inner, spec));
@@ -60,8 +60,8 @@ const readSpec = (c: Cursor, further: boolean): Spec | undefined =>
     if (takes(c, 'over', 'across', 'on', 'for')) {
       takes(c, 'the');
       takes(c, 'next', 'first');
-      const n = takeNumber(c);
-      if (n !== undefined && Number.isSafeInteger(n) && takePhrase(c, 'st|sts')) return { over: n };
+      const n = takeWhole(c);
+      if (n !== undefined && takePhrase(c, 'st|sts')) return { over: n };
     }
   });
 
@@ -79,7 +79,7 @@ export function readRepeat(c: Cursor, level: Level): Fault | undefined {
   c.at += 1;
   takeAnyPhrase(c, 'instructions|directions', 'these|those|the sts|instructions|directions', 'this');
   takes(c, 'from', 'between');
-  takes(c, 'first', '1st', 'the');
+  takeAnyPhrase(c, 'the? first', 'the? 1 st', 'the');
   const starred = takeStars(c);
   if (starred)
     attempt(c, () => {

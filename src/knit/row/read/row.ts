@@ -11,14 +11,15 @@ import {
   peek,
   peekWord,
   sees,
-  takeNumber,
   takes,
+  takeWhole,
 } from './cursor.ts';
 import { readGoal, readTimes } from './goal.ts';
 import { type GroupEnd, readGroupEnd, readInOneStitch } from './group-end.ts';
 import { inOneStitch } from './in-one-stitch.ts';
 import { means } from './meanings.ts';
 import { END, type Goal, type Item } from './notation.ts';
+import type { ReadItem } from './plain.ts';
 import { type Level, readRepeat, readStar, STARS } from './repeat.ts';
 import { readStitch } from './stitch.ts';
 
@@ -72,7 +73,7 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
   }
   if (text === 'for' && skipPurpose(c)) return undefined;
   const read = readStitch(c);
-  if (read) return addStitch(c, level, read.item, read.said);
+  if (read) return addStitch(c, level, read);
   if (peek(c)?.kind === 'number') return readTimesFirst(c, level, depth);
   if (means(text, 'says nothing between stitches')) {
     if (means(text, 'end of a row')) openLast(level);
@@ -82,7 +83,7 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
   return expected(c, 'stitch or repeat expected');
 }
 
-function addStitch(c: Cursor, level: Level, item: Item, said: boolean): Fault | undefined {
+function addStitch(c: Cursor, level: Level, { item, bare }: ReadItem): Fault | undefined {
   if (readInOneStitch(c)) return mergeIntoOne(level, item);
   if (item.is === 'stitches') {
     const times = readTimes(c);
@@ -90,7 +91,7 @@ function addStitch(c: Cursor, level: Level, item: Item, said: boolean): Fault | 
       level.items.push({ ...item, times: item.times * times.n });
       return undefined;
     }
-    if (!said && isBare(item.work) && endsRow(c, level)) {
+    if (bare && endsRow(c, level)) {
       level.items.push({ is: 'stitches to', work: item.work, goal: END });
       return undefined;
     }
@@ -135,19 +136,17 @@ function addWithGoal(level: Level, item: Extract<Item, { is: 'stitches' }>, goal
 
 /** 'k1, p1 in same st': one stitch holds them all. */
 function mergeIntoOne(level: Level, last: Item): Fault | undefined {
-  const inner: Item[] = [last];
-  while (inner.length < 7) {
-    const before = level.items.at(-1);
-    if (before?.is !== 'stitches' || before.times !== 1 || !['k', 'p', 'yo'].includes(before.work)) break;
-    if (level.star >= 0 && level.items.length <= level.star) break;
-    inner.unshift(before);
-    level.items.pop();
-  }
+  let from = level.items.length;
+  while (from > level.star && isLoop(level.items[from - 1])) from -= 1;
+  const inner = [...level.items.splice(from), last];
   const one = inOneStitch(inner);
   if (one) level.items.push({ is: 'stitches', work: one, times: 1 });
   else level.items.push(...inner);
   return undefined;
 }
+
+const isLoop = (item: Item | undefined): boolean =>
+  item?.is === 'stitches' && item.times === 1 && ['k', 'p', 'yo'].includes(item.work);
 
 function readBrackets(c: Cursor, level: Level, depth: number, close: string): Fault | undefined {
   c.at += 1;
@@ -192,8 +191,8 @@ function readTimesFirst(c: Cursor, level: Level, depth: number): Fault | undefin
 
 const readTimesAndBracket = (c: Cursor): { times: number; close: string } | undefined =>
   attempt(c, () => {
-    const times = takeNumber(c);
-    if (times === undefined || !Number.isSafeInteger(times) || !takes(c, 'x', 'time')) return undefined;
+    const times = takeWhole(c);
+    if (times === undefined || !takes(c, 'x', 'time')) return undefined;
     takes(c, ',', ':');
     const close = CLOSING[peekWord(c)];
     if (close === undefined) return undefined;

@@ -174,7 +174,7 @@ export function spreadSteps(groups: readonly number[], change: number, work: Sti
   const shaped: StitchName = change > 0 ? (work === 'p' ? 'm1p' : 'm1') : work === 'p' ? 'p2tog' : 'k2tog';
   const steps: Step[] = [];
   groups.forEach((n, i) => {
-    if (n > 0) steps.push({ work, times: n });
+    steps.push({ work, times: n });
     if (i < groups.length - 1) steps.push({ work: shaped, times: 1 });
   });
   return steps;

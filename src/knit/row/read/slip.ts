@@ -1,7 +1,17 @@
 import type { StitchName } from '../../stitch.ts';
-import { attempt, type Cursor, peek, sees, takeAnyPhrase, takeNumber, takePhrase, takes } from './cursor.ts';
+import {
+  attempt,
+  type Cursor,
+  peek,
+  sees,
+  takeAnyPhrase,
+  takeNumber,
+  takePhrase,
+  takes,
+  takeWhole,
+} from './cursor.ts';
 import { readGoal, takeSts } from './goal.ts';
-import { counted, type ReadItem } from './plain.ts';
+import { bare, counted, type ReadItem } from './plain.ts';
 
 const MANNER: readonly (readonly [string, StitchName | undefined])[] = [
   ['wyif', 'sl wyif'],
@@ -21,32 +31,26 @@ const MANNER: readonly (readonly [string, StitchName | undefined])[] = [
 export function readSlip(c: Cursor): ReadItem | undefined {
   if (seesShort(c)) return undefined;
   c.at += 1;
-  if (takePhrase(c, 'm|marker')) return { item: { is: 'marker', does: 'slip' }, said: true };
+  if (takePhrase(c, 'm|marker')) return { item: { is: 'marker', does: 'slip' } };
   const decrease = readPassedOver(c) ?? readSlipsKnitted(c);
   if (decrease) return counted(decrease, 1);
   const goal = readGoal(c);
-  if (goal) return { item: { is: 'stitches to', work: manner(c), goal }, said: true };
+  if (goal) return { item: { is: 'stitches to', work: manner(c), goal } };
   takes(c, 'the');
   takes(c, 'next', 'first', 'last');
-  const n = takeNumber(c);
-  if (n !== undefined && !Number.isSafeInteger(n)) return undefined;
+  const n = takeWhole(c);
   takeSts(c);
   const work = manner(c);
   takeSts(c);
-  return counted(work, n ?? 1, n !== undefined);
+  return n === undefined && work === 'sl' ? bare(work) : counted(work, n ?? 1);
 }
 
 /** 's' stands for slip only before a number ('s1, k1, psso'). */
 const seesShort = (c: Cursor): boolean => sees(c, 's') && peek(c, 1)?.kind !== 'number';
 
-function manner(c: Cursor): StitchName {
-  let work: StitchName = 'sl';
-  for (let i = 0; i < 3; i += 1) {
-    const found = MANNER.find(([phrase]) => takePhrase(c, phrase));
-    if (!found) break;
-    if (found[1]) work = found[1];
-  }
-  return work;
+function manner(c: Cursor, work: StitchName = 'sl'): StitchName {
+  const found = MANNER.find(([phrase]) => takePhrase(c, phrase));
+  return found ? manner(c, found[1] ?? work) : work;
 }
 
 /** Words that may stand between the moves of one decrease. */

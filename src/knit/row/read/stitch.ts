@@ -94,7 +94,7 @@ export const readStitch = (c: Cursor): ReadItem | undefined =>
 function readWord(c: Cursor): ReadItem | undefined {
   const word = peekWord(c);
   for (const [phrase, work] of namesBy.get(word) ?? []) {
-    if (takePhrase(c, phrase)) return counted(work, 1, false);
+    if (takePhrase(c, phrase)) return counted(work, 1);
   }
   const readers = Object.hasOwn(READERS, word) ? (READERS[word] ?? []) : [];
   for (const read of readers) {

@@ -11,7 +11,7 @@ const readPanel = (c: Cursor): ReadItem | undefined =>
         if (far > 0 && takes(c, 'over', 'across')) {
           const n = readCount(c);
           if (n !== undefined && takeSts(c))
-            return { item: { is: 'stitches', work: 'patt', times: n, panel: true }, said: true };
+            return { item: { is: 'stitches', work: 'patt', times: n, panel: true } };
           break;
         }
         c.at += 1;
@@ -29,12 +29,11 @@ export const readWork = (c: Cursor): ReadItem | undefined =>
     skipEstablished(c);
     const rib = isWord(c.tokens[start], 'rib') ? { rib: true } : {};
     const beside = readBesideGap(c);
-    if (beside !== undefined)
-      return { item: { is: 'stitches', work: 'patt', times: beside, ...rib }, said: true };
+    if (beside !== undefined) return { item: { is: 'stitches', work: 'patt', times: beside, ...rib } };
     const goal = readGoal(c);
     if (goal) {
       skipEstablished(c);
-      return { item: { is: 'stitches to', work: 'patt', goal, ...rib }, said: true };
+      return { item: { is: 'stitches to', work: 'patt', goal, ...rib } };
     }
     const n = readCount(c);
     if (n !== undefined) {
@@ -42,9 +41,9 @@ export const readWork = (c: Cursor): ReadItem | undefined =>
       const styled = skipEstablished(c);
       const bare = isWord(c.tokens[start], 'patt', 'rib', 'work');
       if ((sts || styled || bare) && !seesPhrase(c, 'row|rows|rnds|rnd|more|cm|inch|in'))
-        return { item: { is: 'stitches', work: 'patt', times: n, ...rib }, said: true };
+        return { item: { is: 'stitches', work: 'patt', times: n, ...rib } };
     } else if (c.at - start >= 2 || c.tokens[start]?.text === 'patt') {
-      return { item: allOf('patt'), said: true };
+      return { item: allOf('patt') };
     }
   });
 

@@ -35,6 +35,15 @@ describe('a text as words, numbers and marks', () => {
     ['a\u200bb\u00ad', 'a +b'],
     ['\ufeffk2', 'k +#2'],
     ['', ''],
+    ['a‘b `c ‘d’', 'a +b c d'],
+    ['k! p', 'k +! p'],
+    ['3.75 3.5.', '#3.75 #3.5 +.'],
+    ['inc.            1 st', 'inc #1 st'],
+    ['az AZ 0 19 20', 'az ^az #0 #19 #20'],
+    ['a@b [c` {d ~ /e:', 'a +@ +b [ +c { +d ~ / +e +:'],
+    ['k¿ À ÿ Ж λ 、 ！ № m²', 'k +¿ à ÿ ж λ 、 ！ № m +²'],
+    ['a\u0308b x\u{1f9f6}', 'a\u0308b x\u{1f9f6}'],
+    ['p.s.s.o k.f.b. x p.s.so', 'psso kfb +. x ps +. +so'],
     ['k\n p', 'k p'],
   ])('%s', (text, tokens) => {
     expect(said(text)).toBe(tokens);

@@ -224,6 +224,98 @@ describe('a stitch pattern named elsewhere', () => {
   });
 });
 
+describe('what a row says beside its stitches', () => {
+  it.each([
+    ['[k5, turn] twice, k2', '[k5, turn] 2 times, k2'],
+    ['k5, join a a a a a a a yarn, k5', 'k5, k5'],
+    ['k5, join a a a a a a a a yarn, k5', 'refused: stitch or repeat expected'],
+    ['k5, join lace, yarn, k5', 'refused: stitch or repeat expected'],
+    ['k5, join lace; yarn, k5', 'refused: stitch or repeat expected'],
+    ['k5, attach a ball of wool k5', 'k5, k5'],
+    ['k5, add yarn and k5', 'k5, k5'],
+    ['k5, join wool, k5', 'k5, k5'],
+    ['[k5, join yarn] twice', '[k5, join yarn] 2 times'],
+    ['[join yarn, k5] twice', '[join yarn, k5] 2 times'],
+    ['k5, rejoin yarn, k5', 'k5, join yarn, k5'],
+    ['k5, rejoin yarn', 'k5, join yarn'],
+    ['k5, join yarn k5', 'k5, k5'],
+    ['k5 for a b c d e f, k2', 'k5, k2'],
+    ['k5 for a b c d e f g, k2', 'refused: stitch or repeat expected'],
+    ['k5 for 3 left, k2', 'refused: stitch or repeat expected'],
+    ['k5 for neck. K2', 'k5, k2'],
+    ['k5 for neck; k2', 'k5, k2'],
+    ['k5 for neck: k2', 'k5, k2'],
+    ['k5 for neck', 'k5'],
+    ['*k3, p1; rep from *, end last rep k2', '*k3, p1; repeat from * to last 5 sts, k3, k2'],
+    ['*k3, p1; rep from *, ending last rep with k2', '*k3, p1; repeat from * to last 5 sts, k3, k2'],
+    ['*k3, p1; rep from *, last rep, k2', '*k3, p1; repeat from * to last 5 sts, k3, k2'],
+    ['k2, k1 instead of p1, k2', 'k2, k1, k2'],
+    ['k across, ending k1', 'knit to last st, k1'],
+    ['*k2, k2tog to end', '*k2, k2tog; repeat from * to end'],
+    ['*k2tog to end', '[k2tog] to end'],
+    ['k2, k2tog to end', 'k2, [k2tog] to end'],
+    ['k 2 to end', '*k2; repeat from * to end'],
+    ['k1, *k1, k1, p1 to end', 'k1, *k1, k1, p1; repeat from * to end'],
+    ['p1, *k1, p1 in next st, k2; rep from * to end', 'p1, *(k1, p1) in next st, k2; repeat from * to end'],
+    ['k2, p2, * rep to end', '*k2, p2; repeat from * to end'],
+    ['sl, sl, sl, sl, k', 'sl1, sssk'],
+    ['((((((((((((k1))))))))))))', 'k1'],
+    ['(((((((((((((k1)))))))))))))', 'refused: nested too deep'],
+    ['bind off 5 more sts, k2', 'bind off 5 sts, k2'],
+    ['bind off 5 rem sts, k2', 'bind off 5 sts, k2'],
+    ['bind off 5 center sts, k2', 'bind off 5 sts, k2'],
+    ['bind off, k2', 'bind off to last 2 sts, k2'],
+    ['decreasing 1, k2', 'dec, k2'],
+    ['increasing 1 st, k2', 'inc, k2'],
+    ['purling 2, plain 2', 'p2, k2'],
+    ['knitting 2, p2', 'k2, p2'],
+    ['k2, working cables over 12 sts, k2', 'k2, work 12 sts in pattern, k2'],
+    ['sl 1; k1; psso, k2', 'skp, k2'],
+    ['sl 1. k1. psso, k2', 'skp, k2'],
+    ['sl 1 and k1 then psso, k2', 'skp, k2'],
+    ['sl 1 wyif pwise kwise, k2', 'sl wyif, k2'],
+    ['sl 1 pwise wyif wyib pwise, k2', 'sl wyib, k2'],
+    ['k1, k1, k1, k1, k1, k1, k1 in next st', 'k1, k1, k1, k1, k1, k1, k1'],
+    ['k2tog, k1, yo, k1 in next st, k2', 'k2tog, (k1, yo, k1) in next st, k2'],
+    // the number behind a star is of stitches where it says so
+    ...['over', 'across', 'on', 'for'].flatMap((over) =>
+      ['', 'the ', 'next ', 'the next ', 'the first '].map((which) => [
+        `*k1, p1* ${over} ${which}12 sts, k2`,
+        '[k1, p1] 6 times, k2',
+      ]),
+    ),
+    ['*k1, p1*; over next 12 sts, k2', '[k1, p1] 6 times, k2'],
+    ['*k1, p1*, twice, k2', '[k1, p1] 2 times, k2'],
+    ['*k1, p1* over 12 rows', 'refused: stitch or repeat expected'],
+    ...[
+      'this',
+      'instructions',
+      'directions',
+      'these sts',
+      'those sts',
+      'the sts',
+      'these instructions',
+      'the directions',
+    ].map((what) => [`*k1, p1, rep ${what} 3 times`, '[k1, p1] 4 times']),
+    ...[
+      'from *',
+      'from the *',
+      'from first *',
+      'from 1st *',
+      'from the 1st *',
+      'from the first *',
+      'between *s',
+      'between the *s',
+    ].map((where) => [`*k1, p1; rep ${where} to last st, k1`, '*k1, p1; repeat from * to last st, k1']),
+    ...['to', 'and', 'through', '-', ''].map((between) => [
+      `*k1, p1* k2, rep from * ${between} * 3 times, k2`,
+      '*k1, p1; repeat from * to last 12 sts, k2, [k1, p1] 4 times, k2',
+    ]),
+  ])('%s', (text, row) => {
+    expect(read(text)).toBe(row);
+  });
+});
+
 describe('binding off', () => {
   const manners = [
     'loosely',
