@@ -5,20 +5,19 @@ import { locked } from './state.ts';
 /** Where she is; undefined for an address that no screen has. */
 export const route = signal<Route | undefined>(undefined);
 
-/** Hashes of this visit, the newest last: tells a step back from a step on. */
-const trail: string[] = [];
+/** The hash that is shown. */
+let shown: string | undefined;
 
 const hashNow = (): string => (location.hash === '' ? '#/' : location.hash);
 
 function arrive(): void {
   const hash = hashNow();
-  // the phone's back key is touched in a pocket too; going forward adds no step to go back by
-  if (locked.value && trail.at(-1) !== hash) {
+  // the phone's back key is touched in a pocket too
+  if (locked.value && shown !== hash) {
     history.forward();
     return;
   }
-  if (trail.at(-2) === hash) trail.pop();
-  else if (trail.at(-1) !== hash) trail.push(hash);
+  shown = hash;
   route.value = parseRoute(hash);
 }
 
@@ -35,7 +34,6 @@ export function goTo(href: string): void {
 
 /** Takes the place of the present address: back does not return here. */
 export function goInstead(href: string): void {
-  trail.pop();
   history.replaceState(history.state, '', href);
   arrive();
 }

@@ -1,12 +1,14 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { linkInFile } from '../../src/app/garments/passing-on.ts';
 import { goInstead, goTo, route, startRouting } from '../../src/app/navigate.ts';
+import { locked } from '../../src/app/state.ts';
 
 /** A browser's address and its way back, as far as the fragment goes. */
 function browser(hash = '') {
   const window = new EventTarget();
   const visited = [hash];
   let replaced = 0;
+  let forwards = 0;
   const location = {
     get hash() {
       return visited.at(-1) === '#' ? '' : (visited.at(-1) ?? '');
@@ -18,6 +20,9 @@ function browser(hash = '') {
   };
   const history = {
     state: 'kept',
+    forward: () => {
+      forwards += 1;
+    },
     replaceState: (state: unknown, _title: string, to: string) => {
       expect(state).toBe('kept');
       replaced += 1;
@@ -32,14 +37,34 @@ function browser(hash = '') {
     visited.pop();
     window.dispatchEvent(new Event('hashchange'));
   };
-  return { visited, back, replaced: () => replaced };
+  return { visited, back, replaced: () => replaced, forwards: () => forwards };
 }
 
 describe('addresses', () => {
   beforeEach(() => {
     route.value = undefined;
   });
-  afterEach(() => vi.unstubAllGlobals());
+  afterEach(() => {
+    vi.unstubAllGlobals();
+    locked.value = false;
+  });
+
+  it('stay where they are while the screen is locked: back is gone forward from, read again it is the same', () => {
+    const { visited, back, forwards } = browser('#/');
+    goTo('#/continue');
+    locked.value = true;
+    back();
+    expect(forwards()).toBe(1);
+    expect(route.value).toMatchObject({ screen: 'continue' });
+    // the browser comes forward again
+    visited.push('#/continue');
+    goTo('#/continue');
+    expect(forwards()).toBe(1);
+    locked.value = false;
+    back();
+    expect(route.value).toMatchObject({ screen: 'workbasket' });
+    expect(forwards()).toBe(1);
+  });
 
   it('without anything behind the # are the workbasket', () => {
     browser('');

@@ -23,8 +23,18 @@ export interface OpenApp {
   readonly back: MakeKey;
 }
 
+type Wrap = (store: Store) => Store;
+
 /** The app over a fresh database with the sample garment in it. `wrap` puts something between the app and its store. */
-export async function openApp(wrap: (store: Store) => Store = (store) => store): Promise<OpenApp> {
+export async function openApp(wrap?: Wrap): Promise<OpenApp> {
+  const store = await openEmptyApp(wrap);
+  const sample = await openSample('sample', 1_800_000_000_000);
+  if (!sample.ok) throw new Error(told(sample.faults));
+  return { store, back: sample.value };
+}
+
+/** The same without any garment, which is opened in a fifth of the time. */
+export async function openEmptyApp(wrap: Wrap = (store) => store): Promise<Store> {
   forgetStore();
   const factory = new IDBFactory();
   const opened = await openStore({
@@ -41,7 +51,5 @@ export async function openApp(wrap: (store: Store) => Store = (store) => store):
   saving.value = 'saved';
   waiting.value = 0;
   tapped.value = noRows;
-  const sample = await openSample('sample', 1_800_000_000_000);
-  if (!sample.ok) throw new Error(told(sample.faults));
-  return { store: opened.value, back: sample.value };
+  return opened.value;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { hrefTo, parseRoute, patterns, type ScreenName } from '../../src/app/routes.ts';
+import { hrefTo, makeAt, parseRoute, patterns, type ScreenName } from '../../src/app/routes.ts';
 
 describe('an address', () => {
   it('leads to the screen that it was made for, with what it names', () => {
@@ -42,6 +42,18 @@ describe('an address', () => {
       at: { garment: 'sample', piece: 'front', part: '1', make: '1' },
     });
     expect(found?.query.get('row')).toBe('12');
+  });
+
+  it('is of the make that the store knows by its key, and may itself name nothing', () => {
+    const made = (hash: string) => {
+      const route = parseRoute(hash);
+      return route && makeAt(route);
+    };
+    expect(made('#/k/sample/front/1/2')).toBe('sample/front/1/2');
+    expect(made('#/k/sample/front/0/1/tools')).toBe('sample/front/0/1');
+    expect(made('#/g/sample')).toBe('sample//NaN/NaN');
+    expect(hrefTo('garment', {})).toBe('#/g/');
+    expect(made('#/backup')).toBe('//NaN/NaN');
   });
 
   it.each(['', '#', '#/'])('that is as good as none leads to the workbasket: %j', (hash) => {

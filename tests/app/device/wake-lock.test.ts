@@ -12,11 +12,22 @@ function fakePhone() {
     const release = async () => {
       held -= 1;
     };
-    return { addEventListener: () => undefined, release };
+    return {
+      addEventListener: (type: string, hear: () => void) => {
+        if (type === 'release') taken = hear;
+      },
+      release,
+    };
+  };
+  let taken = () => undefined as unknown;
+  /** the browser takes the lock back, as it does where the page is hidden or the battery is low */
+  const take = () => {
+    held -= 1;
+    taken();
   };
   vi.stubGlobal('document', page);
   vi.stubGlobal('navigator', { wakeLock: { request } });
-  return { page, held: () => held };
+  return { page, held: () => held, take };
 }
 
 describe('the screen that is kept awake', () => {
@@ -47,6 +58,17 @@ describe('the screen that is kept awake', () => {
     expect(phone.held()).toBe(1);
     await vi.advanceTimersByTimeAsync(1);
     expect(phone.held()).toBe(0);
+  });
+
+  it('is awake again with the next touch where the browser took the lock back', async () => {
+    const phone = fakePhone();
+    letGo = stayAwake();
+    await vi.advanceTimersByTimeAsync(MINUTE);
+    phone.take();
+    expect(phone.held()).toBe(0);
+    phone.page.dispatchEvent(new Event('pointerdown'));
+    await vi.advanceTimersByTimeAsync(MINUTE);
+    expect(phone.held()).toBe(1);
   });
 
   it('listens for nothing any more once the knitting is left', () => {

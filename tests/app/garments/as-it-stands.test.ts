@@ -182,6 +182,21 @@ describe('a tension kept from before fabrics were named', () => {
     expect(inHand.value?.part.rows[29]?.height).toBeLessThan(60);
   });
 
+  it('is asked in vain of a garment that is not there, and of one in hand it is read again', async () => {
+    const { back } = await openApp();
+    expect(await nameGauge('nowhere', 'garter')).toBe(false);
+    await openMake(back);
+    await openGarmentInHand('sample');
+    const before = garmentInHand.value;
+    expect(await nameGauge('sample', 'garter')).toBe(true);
+    expect(garmentInHand.value).not.toBe(before);
+    expect(garmentInHand.value?.garment.pieces[0]?.recipe.gauge?.fabric).toBeDefined();
+    const kept = await keepGarment({ name: 'Old', pieces: [garter] });
+    const held = garmentInHand.value;
+    expect(await nameGauge(kept.ok ? kept.value : '', 'garter')).toBe(true);
+    expect(garmentInHand.value).toBe(held);
+  });
+
   it('once she says that it was not, everything is as before', async () => {
     await openApp();
     const kept = await keepGarment({ name: 'Old', pieces: [garter] });

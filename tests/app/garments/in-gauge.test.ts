@@ -65,9 +65,38 @@ describe('a garment in her gauge', () => {
     expect(made(asked).map(({ gauge }) => gauge?.stitches)).toEqual([20, 30, 20]);
   });
 
+  it('follows either figure alone, where the other is as it came', () => {
+    expect(counts({ stitches: 22, rows: 30 })[0]).toEqual([44, 60]);
+    expect(counts({ stitches: 20, rows: 36 })[0]).toEqual([40, 72]);
+  });
+
   it('is as it is where it has none, and refused while a figure is missing', () => {
     expect(inGauge(garment, undefined, {})).toEqual({ ok: true, value: garment });
-    expect(inGauge(garment, asked, { stitches: 22 }).ok).toBe(false);
+    // a gauge so small that a missing figure read as 1 would be one tenth or more of it
+    const coarse = { stitches: 8, rows: 10 };
+    const missing = [{ stitches: 9 }, { rows: 11 }, {}, { stitches: 8 }, { rows: 10 }];
+    for (const mine of missing) {
+      const found = inGauge({ ...garment, pieces: [square('plain', 400, 600)] }, coarse, mine);
+      expect(found.ok ? [] : found.faults.map(({ code }) => code), JSON.stringify(mine)).toEqual([
+        'bad gauge',
+      ]);
+    }
+  });
+
+  it('keeps seams sewn by hand that are of whole edges, and drops those that count stitches or rows', () => {
+    const along = (over: object = {}) => [{ piece: 'wide', part: 'wide', edge: 'start' as const, ...over }];
+    const whole = { a: along(), b: along({ piece: 'plain', part: 'plain' }) };
+    const seams = [
+      whole,
+      { a: along({ stitches: { from: 0, to: 10 } }), b: along() },
+      { a: along(), b: along({ edge: 'left', rows: { from: 0, to: 10 } }) },
+    ] as unknown as NonNullable<Garment['byHand']>;
+    const sewn = (byHand: Garment['byHand']) => {
+      const found = inGauge({ ...garment, ...(byHand && { byHand }) }, asked, { stitches: 22, rows: 36 });
+      return found.ok ? found.value : found.faults;
+    };
+    expect(sewn(seams)).toMatchObject({ byHand: [whole] });
+    expect(sewn(undefined)).not.toHaveProperty('byHand');
   });
 
   it('keeps joints that count no stitches, and drops those that do', () => {
@@ -80,6 +109,8 @@ describe('a garment in her gauge', () => {
       const found = inGauge({ ...garment, ...(list && { joints: list }) }, asked, { stitches: 22, rows: 36 });
       return found.ok ? found.value.joints : found.faults;
     };
+    const asItCame = inGauge({ ...garment, joints: [side({ from: 0, to: 10 })] }, asked, asked);
+    expect(asItCame.ok && asItCame.value.joints).toEqual([side({ from: 0, to: 10 })]);
     expect(joints([side()])).toEqual([side()]);
     expect(joints([side({ from: 0, to: 10 })])).toBeUndefined();
   });

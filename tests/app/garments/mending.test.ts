@@ -8,12 +8,16 @@ import {
   takeMend,
 } from '../../../src/app/drafts/editor/mending.ts';
 import { saveGarment } from '../../../src/app/drafts/editor/save-garment.ts';
+import { keepGarment } from '../../../src/app/garments/keep-garment.ts';
 import { knittedOf, mendWrites } from '../../../src/app/garments/mending.ts';
 import { readView } from '../../../src/app/garments/open-garments.ts';
 import type { GarmentView } from '../../../src/app/state.ts';
+import { sampleGarment } from '../../../src/knit/garment/sample.ts';
 import type { Edit } from '../../../src/knit/making-up/edit.ts';
 import { answers } from '../../../src/knit/making-up/mends.ts';
-import type { GarmentId } from '../../../src/progress/log.ts';
+import type { Recipe } from '../../../src/knit/piece/recipe.ts';
+import type { GarmentId, MakeKey } from '../../../src/progress/log.ts';
+import { given } from '../../store/scenario.ts';
 import { type OpenApp, openApp } from '../open-app.ts';
 
 /** One change of the sample, over a real store: what mends it is written with it, all of it or nothing. */
@@ -125,6 +129,42 @@ describe('what mends a change', () => {
     for (let row = 1; row <= 60; row += 1) await app.store.finishRow(app.back, row);
     expect(mendWrites(await view(), [longer('Back', 'Back', -90)])).toBeUndefined();
     expect(mendWrites(await view(), [longer('Back', 'Back', -8)])?.reworks).toHaveLength(1);
+  });
+});
+
+describe('what mends a piece of two copies', () => {
+  const sleeves = async (mirrored: boolean) => {
+    const sleeve = sampleGarment.pieces.find(({ name }) => name === 'Sleeve') as Recipe;
+    const garment = given(
+      await keepGarment({ name: 'Sleeves', pieces: [{ ...sleeve, makes: 2, mirrored }] }),
+    );
+    const read = async () => {
+      const found = await readView(app.store, garment);
+      if (!found) throw new Error('no sleeves');
+      return found;
+    };
+    const [first, second] = (await read()).pieces[0]?.makes ?? [];
+    for (const make of [first, second]) given(await app.store.finishRow(make?.places[0]?.id as MakeKey, 1));
+    const part = sleeve.parts[0];
+    const edit = longer('Sleeve', part?.name ?? '', 8, [1, 2]);
+    const called = part?.sections[1]?.name ?? '';
+    return mendWrites(await read(), [{ ...edit, called } as Edit])?.reworks.map(({ plan }) => plan.mirror);
+  };
+
+  it('is the mirror image for the second of a mirrored one', async () => {
+    expect(await sleeves(true)).toEqual([false, true]);
+    expect(await sleeves(false)).toEqual([false, false]);
+  });
+
+  it('is a plan for the copies meant only', async () => {
+    given(await app.store.finishRow('sample/sleeve/0/1', 1));
+    given(await app.store.finishRow('sample/sleeve/0/2', 1));
+    const edit = longer('Sleeve', 'Sleeve', 8, [2]);
+    const called =
+      sampleGarment.pieces.find(({ name }) => name === 'Sleeve')?.parts[0]?.sections[1]?.name ?? '';
+    const writes = mendWrites(await view(), [{ ...edit, called } as Edit]);
+    expect(writes?.reworks.map(({ key }) => key)).toEqual(['sample/sleeve/0/2']);
+    expect(writes).not.toHaveProperty('beside');
   });
 });
 

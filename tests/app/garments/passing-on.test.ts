@@ -1,8 +1,15 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { garmentInLink, linkFor, linkInFile } from '../../../src/app/garments/passing-on.ts';
+import {
+  CODE_ROOM,
+  codesOf,
+  garmentInLink,
+  linkFor,
+  linkInFile,
+} from '../../../src/app/garments/passing-on.ts';
 import { parseRoute } from '../../../src/app/routes.ts';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
 import type { GarmentRecord } from '../../../src/store/records.ts';
+import { joinParts, readPart } from '../../../src/store/share/link-parts.ts';
 import { given } from '../../store/scenario.ts';
 import '../tasks-here.ts';
 
@@ -40,6 +47,25 @@ describe('a garment that is passed on', () => {
   it('has her notes only where she says so', async () => {
     expect((await linked(true)).garment.notes).toBe('soft');
     expect((await linked(false)).garment).not.toHaveProperty('notes');
+  });
+
+  it('is one code where that is not too dense, else several at the same address that make the whole text', () => {
+    const address = 'https://example.org/knits/app/#/open/';
+    const link = (length: number) => address + 'aB-9_'.repeat(1000).slice(0, length);
+    const room = CODE_ROOM - address.length;
+    expect(codesOf(link(room))).toEqual([link(room)]);
+    for (const length of [room + 1, 3000]) {
+      const codes = codesOf(link(length)) ?? [];
+      expect(codes.length).toBeGreaterThan(1);
+      for (const code of codes) {
+        expect(code.startsWith(address)).toBe(true);
+        expect(code.length).toBeLessThanOrEqual(CODE_ROOM);
+      }
+      const parts = codes.map((code) => readPart(parseRoute(code.slice(code.indexOf('#')))?.at.text ?? ''));
+      expect(joinParts(parts.flatMap((part) => part ?? []))).toBe(link(length).slice(address.length));
+    }
+    // 40 codes are more than anyone takes: each holds less than its room
+    expect(codesOf(address + 'a'.repeat(40 * CODE_ROOM))).toBeUndefined();
   });
 
   it('is found in a file of it by its link, and in no other file', async () => {

@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { keepGarment } from '../../../src/app/garments/keep-garment.ts';
 import {
   finishRows,
   logEntry,
@@ -14,8 +15,11 @@ import { openMake } from '../../../src/app/in-hand/open-make.ts';
 import { notesOf } from '../../../src/app/in-hand/row-notes.ts';
 import { garmentInHand, inHand, looking, readFault, storedRows } from '../../../src/app/state.ts';
 import { fault, refuse } from '../../../src/knit/fault.ts';
+import { sampleGarment } from '../../../src/knit/garment/sample.ts';
+import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { type MakeKey, makeKey } from '../../../src/progress/log.ts';
 import type { PlaceRecord } from '../../../src/store/records.ts';
+import { given } from '../../store/scenario.ts';
 import { type OpenApp, openApp } from '../open-app.ts';
 
 /** What she can do about a count and a place, over a real store. */
@@ -223,6 +227,42 @@ describe('new plans for what is on the needles', () => {
     };
     await takePlans([{ index: place().part, part }]);
     expect(await mirrorOf()).toBe(false);
+    // of a mirrored piece every second copy; of one that is not, none
+    const copies = async (mirrored: boolean) => {
+      const { pieces } = sampleGarment;
+      const sleeve = pieces.find(({ name }) => name === 'Sleeve') as Recipe;
+      const id = given(
+        await keepGarment({ name: 'Sleeves', pieces: [{ ...sleeve, makes: 3, mirrored }] }, 2_000_000),
+      );
+      const found: (boolean | undefined)[] = [];
+      for (const { id: key } of given(await app.store.placesOf(id))) {
+        await openCount(key);
+        const own = inHand.value?.part;
+        if (own === undefined) throw new Error('no sleeve');
+        expect(await takePlans([{ index: 0, part: own }])).toBe(true);
+        found.push(await mirrorOf());
+      }
+      return found;
+    };
+    expect(await copies(true)).toEqual([false, true, false]);
+    expect(await copies(false)).toEqual([false, false, false]);
+  });
+
+  it('may be of other parts of the copy as well, each from its own place on', async () => {
+    await openCount('sample/front/0/1');
+    const view = garmentInHand.value?.pieces.find(({ id }) => id === 'front')?.makes[0];
+    const parts = view?.parts ?? [];
+    expect(parts.length).toBeGreaterThan(1);
+    const other = view?.places[1]?.id as MakeKey;
+    await app.store.finishRow(other, 1);
+    // the page has not seen that row of the other part: nothing of it is taken
+    const plans = parts
+      .slice(0, 2)
+      .map((part, index) => ({ index, part: { ...part, name: `${part.name} anew` } }));
+    expect(await takePlans(plans)).toBe(false);
+    await openCount('sample/front/0/1');
+    expect(await takePlans(plans)).toBe(true);
+    expect(given(await app.store.place(other)).rows).toBe(1);
   });
 
   it('that the store refuses change nothing, and why is said', async () => {

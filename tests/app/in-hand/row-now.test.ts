@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { feelsAt } from '../../../src/app/device/feels.ts';
-import { isShaping, nextShaping, rowAt } from '../../../src/app/in-hand/row-now.ts';
+import { isShaping, nextShaping, ownWordsOf, rowAt } from '../../../src/app/in-hand/row-now.ts';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
 
@@ -47,6 +47,26 @@ describe('the next shaping', () => {
     expect(last?.after).toBe(0);
     expect(last && isShaping(last)).toBe(false);
     expect(nextShaping(leftShoulder, leftShoulder.rows.length - 2)).toBeUndefined();
+  });
+});
+
+describe('the pattern’s own words for a row', () => {
+  it('are found by its number within its section, and most rows have none', () => {
+    const own = { 1: 'work the rose chart', 3: 'as she likes' };
+    const sections = back.sections.map((section, i) => (i === 1 ? { ...section, own } : section));
+    const words = (n: number) => {
+      const row = rowAt(back, n - 1);
+      return row && ownWordsOf({ ...back, sections }, row);
+    };
+    // the body begins with row 19
+    expect([17, 18, 19, 20, 21, 22].map(words)).toEqual([
+      undefined,
+      undefined,
+      'work the rose chart',
+      undefined,
+      'as she likes',
+      undefined,
+    ]);
   });
 });
 

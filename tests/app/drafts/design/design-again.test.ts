@@ -1,9 +1,17 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { designFrom, form, openDesign, setOwn } from '../../../../src/app/drafts/design/designer.ts';
+import {
+  designFrom,
+  form,
+  openDesign,
+  setMeasure,
+  setOwn,
+} from '../../../../src/app/drafts/design/designer.ts';
 import { type DesignForm, newForm } from '../../../../src/app/drafts/design/form.ts';
 import { makeGarment } from '../../../../src/app/drafts/design/make-garment.ts';
+import { fault, refuse } from '../../../../src/knit/fault.ts';
+import { codesOf } from '../../../store/scenario.ts';
 import { told } from '../../../told.ts';
-import { type OpenApp, openApp } from '../../open-app.ts';
+import { type OpenApp, openApp, openEmptyApp } from '../../open-app.ts';
 
 let app: OpenApp;
 beforeEach(async () => {
@@ -38,6 +46,34 @@ describe('to design another garment from the figures of one', () => {
     };
     // 50 mm at the usual swatch of 28 rows in 10 cm
     expect((await rows(second.value)) - (await rows(first.value))).toBeCloseTo(14, -1);
+  });
+
+  it('is not taken up where it cannot be kept, or what was left cannot be read', async () => {
+    let refused = '';
+    const full = refuse(fault('storage-full'));
+    await openEmptyApp((store) => ({
+      ...store,
+      setSetting: async (name, value) => (refused === 'to write' ? full : store.setSetting(name, value)),
+      settings: async () => (refused === 'to read' ? full : store.settings()),
+    }));
+    form.value = undefined;
+    refused = 'to read';
+    expect(await designFrom(chosen, false)).toBe('not kept');
+    expect(form.value).toBeUndefined();
+    refused = 'to write';
+    expect(await designFrom(chosen, false)).toBe('not kept');
+    refused = '';
+    expect(await designFrom(chosen, false)).toBe('taken');
+  });
+
+  it('nothing is made where none is designed, and why is said where it cannot be drafted', async () => {
+    expect(codesOf(await makeGarment('Unnamed', (name) => name))).toEqual(['nothing to save']);
+    expect(await designFrom(chosen, true)).toBe('taken');
+    setMeasure('chest', 0);
+    const refused = codesOf(await makeGarment('Unnamed', (name) => name));
+    expect(refused).not.toEqual([]);
+    expect(refused).not.toEqual(['nothing to save']);
+    expect(form.value?.name).toBe('Heather');
   });
 
   it('another design that is begun stays until she lets it go', async () => {

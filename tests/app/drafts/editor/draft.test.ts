@@ -18,4 +18,23 @@ describe('drafts in the settings', () => {
       ['g2', true],
     ]);
   });
+
+  it('that tell no moment come last, and none is told of them', () => {
+    const at = (moment: unknown) => ({ ...draft('x', 1), at: moment });
+    const settings = {
+      'draft a': at('5'),
+      'draft b': at(3),
+      'draft c': at(Number.NaN),
+      'draft d': at(Number.POSITIVE_INFINITY),
+      'draft e': at(null),
+      drafted: at(4),
+    };
+    expect(draftsIn(settings).map(({ garment, at }) => [garment, at])).toEqual([
+      ['b', 3],
+      ['a', 0],
+      ['c', 0],
+      ['d', 0],
+      ['e', 0],
+    ]);
+  });
 });

@@ -66,6 +66,18 @@ describe('what is kept under the name of a piece', () => {
       },
     ]);
     expect(kept).not.toHaveProperty('ticked');
+    expect(kept).not.toHaveProperty('byHand');
+  });
+
+  it('is a seam of her own and a tick as well', () => {
+    const byHand = [{ id: 'x', a: [stretch('Back')], b: [stretch('Front')], how: 'mattress' }] as never;
+    const kept = keptByName(garment({ pieces: old.pieces, byHand, ticked: ['block Back', 'ends'] }), [
+      { id: 'p', recipe: recipe('Grey') },
+      { id: 'q', recipe: recipe('Front') },
+    ]);
+    expect(kept.byHand).toMatchObject([{ id: 'x', a: [{ piece: 'Grey' }], b: [{ piece: 'Front' }] }]);
+    expect(kept.ticked).toEqual(['block Grey', 'ends']);
+    expect(Object.keys(kept).sort()).toEqual(['byHand', 'ticked']);
   });
 
   it('stays as it is stored where no piece is called otherwise', () => {

@@ -8,26 +8,9 @@ import { type KeptName, whole } from '../../../../src/app/drafts/kept/kept-shape
 import { readKept, textIn } from '../../../../src/app/drafts/kept/read-kept.ts';
 import { emptyDraft } from '../../../../src/app/drafts/pattern/draft.ts';
 import * as reader from '../../../../src/app/drafts/pattern/reader.ts';
-import { bodyOfSize } from '../../../../src/knit/garment/bodies.ts';
-import { sampleGarment } from '../../../../src/knit/garment/sample.ts';
 import { type OpenApp, openApp } from '../../open-app.ts';
+import { choices, full, good, record } from './kept-values.ts';
 
-const record = {
-  ...sampleGarment,
-  id: 'sample',
-  createdAt: 1,
-  changedAt: 1,
-  pieces: sampleGarment.pieces.map((recipe, i) => ({ id: `p${i}`, recipe })),
-};
-
-/** One good value of each kind, as the app itself writes it. */
-const good: Readonly<Record<KeptName, object>> = {
-  editorDraft: { version: 1, garment: 'g1', at: 5, form: garmentToForm(record) },
-  patternDraft: { ...emptyDraft, name: 'Shawl', text: 'Cast on 40 sts.', gauge: { stitches: 22 } },
-  designForm: { ...newForm(), own: { 'neck.widthMm': null, 'hem.fabric': 'rib 1x1' } },
-  person: { name: 'Ada', body: bodyOfSize('women', 'M') },
-  readDesign: { kind: 'read', version: 1, options: { size: 2, gauge: { stitches: 22, rows: 30 } } },
-};
 const names = Object.keys(good) as KeptName[];
 
 /** Every value that is the same but for one field, of another kind or that nobody knows; a design's own figures have any key. */
@@ -40,6 +23,13 @@ function* spoiled(value: unknown): Generator<unknown> {
     if (!Array.isArray(value) && !key.includes('.')) yield { ...value, [`${key} of tomorrow`]: inner };
     for (const worse of spoiled(inner)) yield others(worse);
   }
+}
+
+/** The value with another at a path of it. */
+function withAt(value: unknown, [key, ...rest]: readonly string[], other: unknown): unknown {
+  if (key === undefined) return other;
+  const inner = withAt((value as Record<string, unknown>)[key], rest, other);
+  return Array.isArray(value) ? value.with(Number(key), inner) : { ...(value as object), [key]: inner };
 }
 
 describe('what is kept while it is typed', () => {
@@ -55,6 +45,23 @@ describe('what is kept while it is typed', () => {
       tried += 1;
     }
     expect(tried).toBeGreaterThan(5);
+  });
+
+  it.each(Object.keys(choices))('has a word of its list where it has a choice, and no other: %s', (path) => {
+    const words = choices[path] ?? [];
+    const [name, ...fields] = path.split('.') as [KeptName, ...string[]];
+    const is = (word: unknown) => whole(name, withAt(full[name], fields, word)) !== undefined;
+    expect(words.filter(is)).toEqual(words);
+    // the words of the other choices, what is near a word, and what is none
+    const others = [...new Set(Object.values(choices).flat()), 'rigt', 'Both', '', 0, 9, true].filter(
+      (word) => !words.includes(word),
+    );
+    expect(others.filter(is)).toEqual([]);
+  });
+
+  it('is whole in every kind that a choice may have', () => {
+    for (const name of Object.keys(full) as KeptName[])
+      expect(whole(name, full[name]), name).toEqual(JSON.parse(JSON.stringify(full[name])));
   });
 
   it('is read back however long its texts are, as long as they could be kept', async () => {

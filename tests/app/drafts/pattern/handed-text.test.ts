@@ -1,7 +1,34 @@
-import { describe, expect, it } from 'vitest';
-import { isAddress, textOf } from '../../../../src/app/drafts/pattern/handed-text.ts';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import {
+  handedText,
+  isAddress,
+  lookForText,
+  textOf,
+} from '../../../../src/app/drafts/pattern/handed-text.ts';
 
 describe('a text that came from elsewhere', () => {
+  afterEach(() => {
+    vi.unstubAllGlobals();
+    handedText.value = undefined;
+  });
+
+  it('out of another app is shown once, and nothing is where there is none or no keep for it', async () => {
+    const handed = new Map([['text', 'BACK: cast on 80.']]);
+    vi.stubGlobal('document', { baseURI: 'https://ridgeline.test/' });
+    vi.stubGlobal('caches', {
+      match: async (name: string) => (handed.has(name) ? new Response(handed.get(name)) : undefined),
+      open: async () => ({ delete: async (name: string) => handed.delete(name) }),
+    });
+    await lookForText();
+    expect(handedText.value).toBe('BACK: cast on 80.');
+    handedText.value = 'seen';
+    await lookForText();
+    expect(handedText.value).toBe('seen');
+    vi.stubGlobal('caches', { match: async () => Promise.reject(new Error('no keep')) });
+    await lookForText();
+    expect(handedText.value).toBe('seen');
+  });
+
   it('is an address where it is nothing else', () => {
     expect(isAddress(' https://example.org/a?b=c#d \n')).toBe(true);
     expect(isAddress('http://example.org')).toBe(true);
