@@ -37,7 +37,7 @@ export async function fullDisk(host: Served): Promise<Figure> {
   const shown = await watchRows(page);
   const { x, y } = await thumbOn(page);
   for (let i = 0; i < 3; i += 1) await machine.tap(x, y);
-  const sentence = page.getByText('The phone has no room left');
+  const sentence = page.getByText('The device has no room left');
   const says = await comes(sentence.waitFor({ timeout: 20_000 }));
   const during = await storedOf(page, sampleBack);
   const falsely = shown.rows - (during.place?.rows ?? 0);
