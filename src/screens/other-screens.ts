@@ -15,7 +15,15 @@ export const otherScreens = {
   sampleOf: withWords(() => import('./open/sample-screen.tsx'), 'knitting'),
   samples: withWords(() => import('./open/samples-screen.tsx'), 'workbasket'),
   garment: withWords(() => import('./garment/garment-screen.tsx'), 'garment', 'gauge', 'craft'),
-  count: withFaults(() => import('./count/count-screen.tsx'), 'count', 'mends', 'craft', 'row', 'ways'),
+  count: withFaults(
+    () => import('./count/count-screen.tsx'),
+    'count',
+    'lap',
+    'mends',
+    'craft',
+    'row',
+    'ways',
+  ),
   yarn: withFaults(() => import('./yarn/yarn-screen.tsx'), 'yarn', 'garment', 'gauge', 'craft'),
   makingUp: withFaults(
     () => import('./making-up/making-up-screen.tsx'),
@@ -33,6 +41,14 @@ export const otherScreens = {
   backup: withFaults(() => import('./backup/backup-screen.tsx'), 'backup', 'craft'),
   newGarment: editor,
   editGarment: editor,
-  print: withWords(() => import('./print/print-screen.tsx'), 'print', 'garment', 'gauge', 'craft', 'row'),
+  print: withWords(
+    () => import('./print/print-screen.tsx'),
+    'print',
+    'lap',
+    'garment',
+    'gauge',
+    'craft',
+    'row',
+  ),
   settings: withWords(() => import('./settings/settings-screen.tsx'), 'settings'),
 } as const;

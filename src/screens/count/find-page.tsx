@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { knownFrom } from '../../app/in-hand/known.ts';
 import { landmarksOf } from '../../knit/piece/count/landmarks.ts';
 import { findPlace } from '../../knit/piece/find-place.ts';
+import { ridgeAt } from '../../knit/piece/ridges.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
@@ -25,9 +26,37 @@ export function FindPage({ now, entries }: CountPageProps) {
     observations.map(({ observation }) => observation),
     place.rows,
   );
+  const ridged = ridgeAt(part, seen.landmark + 1) !== undefined;
+  const counted = (
+    <>
+      <SelectField
+        label={say('count.seeFrom')}
+        value={String(seen.landmark)}
+        options={marks
+          .map((mark, i) => ({ value: String(i), label: saysLandmark(mark, part) }))
+          .map(atRow(marks))}
+        onChange={(row) => set({ landmark: Number(row), ridges: undefined })}
+      />
+      {ridged && (
+        <NumberField
+          label={say('count.seeRidges')}
+          min={0}
+          value={seen.ridges}
+          onChange={(ridges) => set({ ridges })}
+        />
+      )}
+      <NumberField
+        label={say(ridged ? 'count.seeRowsOfRidges' : 'count.seeRows')}
+        min={0}
+        value={seen.rows}
+        onChange={(rows) => set({ rows })}
+      />
+    </>
+  );
   return (
     <>
       <p>{say('count.findIntro')}</p>
+      {ridged && counted}
       <NumberField
         label={say('count.seeStitches')}
         min={0}
@@ -54,28 +83,7 @@ export function FindPage({ now, entries }: CountPageProps) {
         ]}
         onChange={(yarn) => set({ yarn })}
       />
-      <SelectField
-        label={say('count.seeFrom')}
-        value={String(seen.landmark)}
-        options={marks
-          .map((mark, i) => ({ value: String(i), label: saysLandmark(mark, part) }))
-          .map(atRow(marks))}
-        onChange={(row) => set({ landmark: Number(row) })}
-      />
-      <NumberField
-        label={say('count.seeRows')}
-        min={0}
-        value={seen.rows}
-        onChange={(rows) => set({ rows })}
-      />
-      {seen.facing !== '' && (
-        <NumberField
-          label={say('count.seeRidges')}
-          min={0}
-          value={seen.ridges}
-          onChange={(ridges) => set({ ridges })}
-        />
-      )}
+      {!ridged && counted}
       <NumberField
         label={say('count.seeShaping')}
         min={0}

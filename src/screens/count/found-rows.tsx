@@ -10,6 +10,7 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { saysFabric, saysSide, saysStitches } from '../../words/craft.ts';
 import { saysLength } from '../../words/measures.ts';
 import { saysList, saysNumber } from '../../words/numbers.ts';
+import { saysRidge } from '../../words/ridge.ts';
 import { say, sayIfKnown } from '../../words/say.ts';
 import type { Told } from './seen-on-needle.ts';
 
@@ -41,7 +42,10 @@ export function FoundRows({ now, found, observations }: FoundRowsProps) {
       {rows.slice(0, MOST_SHOWN).map((worked) => (
         <Card key={worked} tone="place">
           <div class="count-card">
-            <p>{saysPlace(now.part, worked)}</p>
+            <p>
+              {saysPlace(now.part, worked)}
+              {saysRidgeWorked(now.part, worked)}
+            </p>
             <p class="count-soft">{saysStitches(countAt(now.part, worked) ?? 0)}</p>
             <Button icon="flag" wide onPress={() => take(worked)}>
               {say('count.hereIAm')}
@@ -72,6 +76,11 @@ const saysPlace = (part: PlannedPart, worked: number): string =>
   worked < part.rows.length
     ? say('count.placeIs', { rows: worked, next: worked + 1 })
     : say('count.placeIsEnd', { rows: worked });
+
+const saysRidgeWorked = (part: PlannedPart, worked: number): string => {
+  const ridge = saysRidge(part, worked);
+  return ridge === '' ? '' : ` · ${ridge}`;
+};
 
 function NoRow({ doubtful }: { readonly doubtful: readonly string[] }) {
   return (

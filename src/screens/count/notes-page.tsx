@@ -4,6 +4,7 @@ import { standing } from '../../progress/standing.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { IconButton } from '../../ui/button/icon-button.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
+import { saysRowRidge } from '../../words/ridge.ts';
 import { say } from '../../words/say.ts';
 import { saysMoment } from '../../words/time.ts';
 import type { CountPageProps } from './count-page.ts';
@@ -33,7 +34,7 @@ export function NotesPage({ now, entries }: CountPageProps) {
       </Button>
       {rows > 0 && !hasLifeline && (
         <Button icon="lifeline" wide onPress={() => void logEntry({ kind: 'lifeline' })}>
-          {say('count.addLifeline', { row: rows })}
+          {say('count.addLifeline', { row: saysRowRidge(now.part, rows) })}
         </Button>
       )}
       {kept.length === 0 && <p class="count-soft">{say('count.noNotes')}</p>}
@@ -41,8 +42,8 @@ export function NotesPage({ now, entries }: CountPageProps) {
         {kept.map((entry) => {
           const title =
             entry.kind === 'lifeline'
-              ? say('count.lifelineRow', { row: entry.row })
-              : say('count.noteRow', { row: entry.row + 1 });
+              ? say('count.lifelineRow', { row: saysRowRidge(now.part, entry.row) })
+              : say('count.noteRow', { row: saysRowRidge(now.part, entry.row + 1) });
           return (
             <li key={entry.id} class="card count-row">
               <div>

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { setPlace } from '../../app/in-hand/count.ts';
 import { knownFrom } from '../../app/in-hand/known.ts';
 import type { InHand } from '../../app/state.ts';
+import { ridgeAt, rowOfRidge } from '../../knit/piece/ridges.ts';
 import { type RipBack, ripBack } from '../../knit/piece/rip-back.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
@@ -9,6 +10,7 @@ import { Notice } from '../../ui/notice/notice.tsx';
 import { saysSide } from '../../words/craft.ts';
 import { saysFault } from '../../words/fault.ts';
 import { saysList, saysNumber } from '../../words/numbers.ts';
+import { saysRidgesIn, saysRowRidge } from '../../words/ridge.ts';
 import { say } from '../../words/say.ts';
 import { hrefToMake } from '../links.ts';
 import type { CountPageProps } from './count-page.ts';
@@ -25,6 +27,7 @@ export function RipPage({ now, entries, query }: CountPageProps) {
     asked === null ? (below[0] ?? ground ?? Math.max(0, rows - 2)) : Number(asked),
   );
   const [done, setDone] = useState<RipBack>();
+  const ridge = ridgeAt(now.part, rows);
   if (done) return <Ripped now={now} done={done} />;
   if (rows === 0)
     return (
@@ -48,12 +51,21 @@ export function RipPage({ now, entries, query }: CountPageProps) {
       )}
       <NumberField
         label={say('count.ripTo')}
-        hint={say('count.ripToHint', { rows })}
+        hint={say('count.ripToHint', { rows: saysRowRidge(now.part, rows) })}
         min={0}
         max={rows}
         value={to}
         onChange={setTo}
       />
+      {ridge !== undefined && (
+        <NumberField
+          label={say('count.ripToRidges')}
+          min={0}
+          max={ridge}
+          value={to === undefined ? undefined : (ridgeAt(now.part, to) ?? 0)}
+          onChange={(ridges) => setTo(ridges === undefined ? undefined : rowOfRidge(now.part, rows, ridges))}
+        />
+      )}
       {to !== undefined && <Preview now={now} to={to} lifelines={lifelines} onDone={setDone} />}
     </>
   );
@@ -79,12 +91,21 @@ function Preview({ now, to, lifelines, onDone }: PreviewProps) {
   const finish = () => void setPlace(to, 'rip back').then((stored) => stored && onDone(rip));
   return (
     <section class="card card-place count-card" role="status">
-      <p class="count-big">{say('count.ripPull', { count: rip.rows })}</p>
+      <p class="count-big">
+        {say('count.ripPull', { count: rip.rows, ridges: saysRidgesIn(now.part, to, now.place.rows) })}
+      </p>
       <p class="count-big">
         <strong>{say('count.ripCount', { count: rip.count })}</strong>
       </p>
       {rip.uncertain > 0 && <p>{say('count.ripUncertain', { count: rip.uncertain })}</p>}
-      {rip.next && <p>{say('count.ripNext', { row: rip.next.n, side: saysSide(rip.nextSide, true) })}</p>}
+      {rip.next && (
+        <p>
+          {say('count.ripNext', {
+            row: saysRowRidge(now.part, rip.next.n),
+            side: saysSide(rip.nextSide, true),
+          })}
+        </p>
+      )}
       {rip.shaping.length > 0 && (
         <p>
           {say('count.ripShaping', {

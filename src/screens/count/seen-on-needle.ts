@@ -41,8 +41,11 @@ export function observationsOf(seen: SeenOnNeedle): Told[] {
   if (stitches !== undefined) add({ kind: 'stitches', stitches }, say('count.seeStitches'));
   if (facing !== '' && yarn !== '') add({ kind: 'side', facing, yarn }, say('count.seeYarn'));
   if (rows !== undefined) add({ kind: 'rows above', landmark, rows }, say('count.seeRows'));
-  if (ridges !== undefined && facing !== '') {
-    add({ kind: 'ridges above', landmark, ridges, facing }, say('count.seeRidges'));
+  if (ridges !== undefined) {
+    add(
+      { kind: 'ridges above', landmark, ridges, ...(facing === '' ? {} : { facing }) },
+      say('count.seeRidges'),
+    );
   }
   if (shaping !== undefined)
     add({ kind: 'last shaping', edge: 'either', rows: shaping }, say('count.seeShaping'));

@@ -6,6 +6,7 @@ import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { saysLandmark } from '../../words/count.ts';
 import { lengthUnit, saysLength } from '../../words/measures.ts';
+import { saysRidgesOf } from '../../words/ridge.ts';
 import { say } from '../../words/say.ts';
 
 interface WishFieldsProps {
@@ -105,7 +106,10 @@ function RowsFields({ now, draft, onChange }: WishFieldsProps) {
       )}
       <NumberField
         label={say('count.reworkRows')}
-        hint={say('count.reworkRowsHint', { rows: planned, length: saysLength(heightMm) })}
+        hint={say('count.reworkRowsHint', {
+          rows: planned,
+          length: `${saysLength(heightMm)}${saysRidgesOf(now.part, draft.section, rows)}`,
+        })}
         min={1}
         step={2}
         value={rows}

@@ -27,7 +27,7 @@ function part<Name extends keyof Rest>(
 export const Ahead = part('Ahead', 'lap');
 export const BeforeRow = part('BeforeRow', 'lap', 'count');
 export const PlaceMap = part('PlaceMap');
-export const RowColour = part('RowColour', 'lap');
+export const RowFacts = part('RowFacts', 'lap');
 export const PartEnd = part('PartEnd', 'partEnd', 'quiet');
 export const ReadAhead = part('ReadAhead', 'notices');
 export const SavingNotice = part('SavingNotice', 'notices');

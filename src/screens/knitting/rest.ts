@@ -10,6 +10,6 @@ export { OverRow } from './over-row.tsx';
 export { PartEnd } from './part-end.tsx';
 export { PlaceMap } from './place-map.tsx';
 export { ReadAhead } from './read-ahead.tsx';
-export { RowColour } from './row-colour.tsx';
+export { RowFacts } from './row-facts.tsx';
 export { SavingNotice } from './saving-notice.tsx';
 export { Sheets } from './sheets.tsx';

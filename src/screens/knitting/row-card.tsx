@@ -6,7 +6,7 @@ import { saysShaping, saysSide } from '../../words/craft.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
-import { RowColour } from './after-paint.ts';
+import { RowFacts } from './after-paint.ts';
 import { notchOf } from './pad-shaping.ts';
 
 export interface RowCardProps {
@@ -32,7 +32,7 @@ export function RowCard({ part, row, id, onLegend }: RowCardProps) {
           <abbr title={saysSide(row.side, true)}>{saysSide(row.side)}</abbr>
         </strong>
         {shapes && <strong class="row-shaping">{saysShaping(row)}</strong>}
-        <RowColour part={part} row={row.n} />
+        <RowFacts part={part} row={row.n} />
         {legend}
       </div>
       {/* biome-ignore lint/a11y/useKeyWithClickEvents: the button above does the same for keys and readers */}

@@ -4,6 +4,7 @@ import { saysFabric, saysShaping, saysSide, saysStitches } from '../../words/cra
 import { saysLength } from '../../words/measures.ts';
 import { saysNeedle } from '../../words/needle.ts';
 import { saysNumber } from '../../words/numbers.ts';
+import { saysRidge, saysRidgesIn } from '../../words/ridge.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 import { type ColourAt, linesOf, type PaperLine } from './lines-of.ts';
@@ -26,7 +27,7 @@ export interface PrintSheetProps {
 /**
  * The plan of a piece as paper: drawing, facts, and every row with a box to tick. Shaping stands out by a black edge,
  * a mark and bold words. It takes the paper that the printer has, A4 or Letter.
- * Needs the catalogues 'print', 'craft' and 'row'.
+ * Needs the catalogues 'print', 'lap', 'craft' and 'row'.
  */
 export function PrintSheet({ garment, piece, parts, makes, colours, facts = [] }: PrintSheetProps) {
   const all = [...(makes > 1 ? [{ label: say('print.makes'), value: saysNumber(makes) }] : []), ...facts];
@@ -89,7 +90,7 @@ function PaperPart({
             {lines
               .filter((line) => line.first >= section.first && line.first <= section.last)
               .map((line) => (
-                <PaperRow key={line.first} line={line} colour={colour?.(line.first)} />
+                <PaperRow key={line.first} part={part} line={line} colour={colour?.(line.first)} />
               ))}
           </tbody>
         ))}
@@ -118,7 +119,13 @@ function heightOf(part: PlannedPart, section: number): number {
   return at(last) - at(first - 1);
 }
 
-function PaperRow({ line, colour }: { readonly line: PaperLine; readonly colour: string | undefined }) {
+interface PaperRowProps {
+  readonly part: PlannedPart;
+  readonly line: PaperLine;
+  readonly colour: string | undefined;
+}
+
+function PaperRow({ part, line, colour }: PaperRowProps) {
   const [row, second] = line.rows;
   if (!row) return null;
   const shaping = saysShaping(row);
@@ -132,6 +139,9 @@ function PaperRow({ line, colour }: { readonly line: PaperLine; readonly colour:
         {!span && <Boxes count={1} />}
         {span ? say('print.rows', { first: line.first, last: line.last }) : saysNumber(line.first)}
         {!span && <small> {saysSide(row.side)}</small>}
+        <small class="paper-ridges">
+          {span ? saysRidgesIn(part, line.first - 1, line.last) : saysRidge(part, line.first)}
+        </small>
       </th>
       <td>
         {colour !== undefined && <b>{colour}: </b>}

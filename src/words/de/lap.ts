@@ -8,6 +8,8 @@ export const words: Translation<typeof english> = {
   changeColour: 'zu {colour} wechseln',
   measure: 'messen, geplant sind {length}',
   colour: 'in {colour}',
+  ridge: 'Rippe {ridge}',
+  rowRidge: '{row} ({ridge})',
   nextShaping: {
     one: 'Die nächste Reihe formt: {shaping}',
     other: 'Formen in {count} Reihen, Reihe {row}: {shaping}',

@@ -6,6 +6,8 @@ export const words = {
   changeColour: 'change to {colour}',
   measure: 'measure, {length} as planned',
   colour: 'in {colour}',
+  ridge: 'ridge {ridge}',
+  rowRidge: '{row} ({ridge})',
   nextShaping: {
     one: 'Next row is a shaping row: {shaping}',
     other: 'Shaping in {count} rows, row {row}: {shaping}',

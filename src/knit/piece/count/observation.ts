@@ -11,12 +11,12 @@ export type Observation =
   | { readonly kind: 'stitches'; readonly stitches: number }
   /** rows from a landmark (rows of the part worked up to it, as `landmarksOf` gives) to the needle */
   | { readonly kind: 'rows above'; readonly landmark: number; readonly rows: number }
-  /** ridges of garter stitch from a landmark to the needle, seen on the side that faces her */
+  /** ridges of garter stitch from a landmark to the needle, on the side that faces her or on either */
   | {
       readonly kind: 'ridges above';
       readonly landmark: number;
       readonly ridges: number;
-      readonly facing: Side;
+      readonly facing?: Side;
     }
   /** the side that faces her, the needle held at the top, and the end of the needle where the yarn hangs */
   | { readonly kind: 'side'; readonly facing: Side; readonly yarn: Edge }
@@ -46,7 +46,9 @@ export function looksLike(part: PlannedPart, rows: number, seen: Observation): b
     case 'rows above':
       return rows - seen.landmark === seen.rows;
     case 'ridges above':
-      return ridgesSeen(part, seen.landmark, rows, seen.facing).includes(seen.ridges);
+      return (seen.facing === undefined ? (['RS', 'WS'] as const) : [seen.facing]).some((facing) =>
+        ridgesSeen(part, seen.landmark, rows, facing).includes(seen.ridges),
+      );
     case 'side':
       return nextSide(part, rows) === sideToCome(seen.facing, seen.yarn);
     case 'last shaping':
