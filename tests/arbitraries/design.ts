@@ -6,7 +6,7 @@ import { fits } from '../../src/knit/garment/ease.ts';
 import { armholeKinds } from '../../src/knit/garment/kinds/armholes.ts';
 import { garmentKinds } from '../../src/knit/garment/kinds/garments.ts';
 import { neckOpenings } from '../../src/knit/garment/kinds/neck-openings.ts';
-import { neckShapes } from '../../src/knit/garment/kinds/necks.ts';
+import { neckMiddles, neckShapes } from '../../src/knit/garment/kinds/necks.ts';
 import { shoulderEnds } from '../../src/knit/garment/kinds/shoulders.ts';
 import { silhouettes } from '../../src/knit/garment/kinds/silhouettes.ts';
 import { sleeveShapes } from '../../src/knit/garment/kinds/sleeve-shapes.ts';
@@ -76,6 +76,7 @@ export const someDesign = (): fc.Arbitrary<Design> =>
       seamStitch: fc.boolean(),
       opening: some('none' as const, 'none' as const, ...neckOpenings),
       openingMm: mm(10, 120),
+      middle: some(...neckMiddles),
     })
     .map((r): Design => {
       // a raglan without sleeves has no shoulder
@@ -95,6 +96,7 @@ export const someDesign = (): fc.Arbitrary<Design> =>
         neck: {
           ...neck,
           ...(r.opening === 'none' ? {} : { opening: r.opening, openingMm: r.openingMm }),
+          ...(r.middle === 'bind off' ? {} : { middle: r.middle }),
           widthMm: times(begun.neck.widthMm, 1),
           depthMm: times(begun.neck.depthMm, 2),
           backDepthMm: r.flatNeck ? 0 : times(begun.neck.backDepthMm, 3),

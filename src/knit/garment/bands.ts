@@ -4,12 +4,14 @@ import { lengthOf } from '../shape/curve.ts';
 import { bandPiece, bandRows } from './band-piece.ts';
 import type { Design } from './design.ts';
 import { aroundBand, frontBands } from './front-bands.ts';
+import { heldNeck } from './held-neck.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import { necks } from './kinds/necks.ts';
 import { collarPickUp, lapBorder, shoulderHoles, shoulderPickUp } from './neck-opening.ts';
 import {
+  alongBack,
+  alongSleeve,
   type BandEdges,
-  backPickUp,
   fittedPickUp,
   halfBackPickUp,
   neckSide,
@@ -51,8 +53,8 @@ function neckband(design: Design, edges: BandEdges): Recipe {
   const square = mitre === 'corners' && front !== undefined;
   const sideOfV =
     mitred || (square && !open) ? knitColumn(design, side, sleeveTop + lead) + (square ? 1 : 0) : side;
-  const top = (which: string): PickUp[] =>
-    sleeveTop > 0 ? [{ along: `${which} sleeve top`, stitches: sleeveTop }] : [];
+  const top = (which: 'left' | 'right') => alongSleeve(design, edges, which);
+  const isHeld = heldNeck(design).front;
   const middle: PickUp[] = mitred
     ? [{ along: 'point of the V', stitches: 1 }]
     : !open && front && front.middle > 0
@@ -62,26 +64,27 @@ function neckband(design: Design, edges: BandEdges): Recipe {
             stitches: square
               ? betweenCorners(design, front.middle, sideOfV + sleeveTop + lead)
               : front.middle,
+            ...(isHeld ? { held: true } : {}),
           },
         ]
       : [];
   const left: PickUp = { along: 'left front neck', stitches: sideOfV };
   const right: PickUp = { along: 'right front neck', stitches: sideOfV };
-  const [first, last]: readonly [PickUp[], PickUp] =
+  const [first, last]: readonly [readonly PickUp[], readonly PickUp[]] =
     half > 0
-      ? [[{ along: 'left back neck', stitches: half }], { along: 'right back neck', stitches: half }]
+      ? [[{ along: 'left back neck', stitches: half }], [{ along: 'right back neck', stitches: half }]]
       : lap > 0
         ? [
             [{ along: 'left front shoulder', stitches: lap }],
-            { along: 'right front shoulder', stitches: lap },
+            [{ along: 'right front shoulder', stitches: lap }],
           ]
-        : [[], { along: 'back neck', stitches: backPickUp(edges) }];
+        : [[], alongBack(design, edges)];
   const order = open
-    ? [right, ...top('right'), last, ...top('left'), left]
+    ? [right, ...top('right'), ...last, ...top('left'), left]
     : front
-      ? [...first, ...top('left'), left, ...middle, right, ...top('right'), last]
-      : [...first, ...top('left'), { along: 'front neck', stitches: counts.neck }, ...top('right'), last];
-  const centre = order.indexOf(middle[0] ?? last);
+      ? [...first, ...top('left'), left, ...middle, right, ...top('right'), ...last]
+      : [...first, ...top('left'), { along: 'front neck', stitches: counts.neck }, ...top('right'), ...last];
+  const centre = middle[0] ? order.indexOf(middle[0]) : order.length - last.length;
   const from = order.slice(0, centre).reduce((sum, p) => sum + p.stitches, 0);
   const pickUp = fittedPickUp(design.neckband, order);
   const corners = mitred
@@ -110,7 +113,7 @@ function backNeckband(design: Design, edges: BandEdges): Recipe {
   const stitches = shoulderPickUp(design, edges.counts);
   const order: PickUp[] = [
     { along: 'right back shoulder', stitches },
-    { along: 'back neck', stitches: backPickUp(edges) },
+    ...alongBack(design, edges),
     { along: 'left back shoulder', stitches },
   ];
   const band = lapBorder(design);

@@ -1,7 +1,6 @@
 import { type FabricName, fabrics } from '../fabric.ts';
 import type { Gauge } from '../gauge.ts';
-import { faceOf } from '../piece/row-setting.ts';
-import { addRun, type Run, shorten } from '../row/shorten.ts';
+import { holeRows } from '../piece/hole-rows.ts';
 import type { Step } from '../row/step.ts';
 
 /**
@@ -101,16 +100,5 @@ export function buttonholeRows(
 ): readonly (readonly Step[])[] | undefined {
   const places = buttonholePlaces(wish);
   if (!places) return undefined;
-  const { fabric, stitches } = wish;
-  const hole = holeStitches(wish);
-  const isHole = (column: number): boolean => places.some((from) => column >= from && column < from + hole);
-  // a band begins on the WS: its first row has phase 1
-  const rs = faceOf({ fabric, phase: rowsBefore + 1, side: 'RS', slipped: false });
-  const ws = faceOf({ fabric, phase: rowsBefore + 2, side: 'WS', slipped: false });
-  const first: Run[] = [];
-  for (let column = 0; column < stitches; column += 1) addRun(first, isHole(column) ? 'bo' : rs(column), 1);
-  const second: Run[] = [];
-  for (let column = stitches - 1; column >= 0; column -= 1)
-    addRun(second, isHole(column) ? 'co' : ws(column), 1);
-  return [shorten(first), shorten(second)];
+  return holeRows({ places, stitches: holeStitches(wish) }, wish.fabric, wish.stitches, rowsBefore);
 }

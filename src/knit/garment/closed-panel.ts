@@ -1,5 +1,6 @@
 import type { PartEnd, PartRecipe } from '../piece/recipe.ts';
 import type { Design } from './design.ts';
+import { heldNeck } from './held-neck.ts';
 import { armholes } from './kinds/armholes.ts';
 import { BACK_NECK, type NeckEdge, necks } from './kinds/necks.ts';
 import { shoulderFacts } from './kinds/shoulders.ts';
@@ -25,15 +26,10 @@ export function backPanel(design: Design, counts: PanelCounts, sides: Sides): Cl
     counts.pairs.backNeck > 0 && !armholes[design.armhole].toNeck
       ? closedNeck(BACK_NECK, counts, sides, counts.pairs.backNeck, counts.neck / 2)
       : undefined;
-  return closedPanel(
-    design,
-    'Back',
-    counts,
-    sides,
-    neck,
-    ['right shoulder', 'left shoulder'],
-    openingOf(design).partsBack ? openingPairs(design, counts) : 0,
-  );
+  return closedPanel(design, 'Back', counts, sides, neck, ['right shoulder', 'left shoulder'], {
+    rests: heldNeck(design).back,
+    opening: openingOf(design).partsBack ? openingPairs(design, counts) : 0,
+  });
 }
 
 export function frontPanel(design: Design, counts: PanelCounts, sides: Sides): ClosedPanel {
@@ -43,7 +39,8 @@ export function frontPanel(design: Design, counts: PanelCounts, sides: Sides): C
     counts.pairs.neck > 0
       ? closedNeck(necks[design.neck.shape], counts, sides, counts.pairs.neck, top)
       : undefined;
-  return closedPanel(design, 'Front', counts, sides, neck, frontParts);
+  const middle = { rests: heldNeck(design).front, opening: 0 };
+  return closedPanel(design, 'Front', counts, sides, neck, frontParts, middle);
 }
 
 const closedNeck = (
@@ -54,10 +51,14 @@ const closedNeck = (
   end: number,
 ): Neck => knitNeck({ shape, gauge, from: sides.pairs - pairs, pairs, start: (neck % 2) / 2, end });
 
-/**
- * @param names of the parts at the right and left edge (right side facing), as worn
- * @param opening pairs of rows below the neck in which it is parted
- */
+interface Middle {
+  /** it rests for the band */
+  readonly rests: boolean;
+  /** pairs of rows below the neck in which the panel is parted */
+  readonly opening: number;
+}
+
+/** @param names of the parts at the right and left edge (right side facing), as worn */
 function closedPanel(
   design: Design,
   name: string,
@@ -65,7 +66,7 @@ function closedPanel(
   sides: Sides,
   neck: Neck | undefined,
   names: readonly [string, string],
-  opening = 0,
+  { rests, opening }: Middle,
 ): ClosedPanel {
   const { stretches, steps, pairs } = sides;
   const castOn = counts.pairs.hem > 0 ? counts.hem : counts.low;
@@ -79,12 +80,16 @@ function closedPanel(
       left: steps,
       stitches: castOn,
     });
-  if (!neck) return { parts: [body('bind off', pairs)], edges: sides.edges, neck };
+  if (!neck) {
+    // a raglan's back has no shoulders: all that is left at its top is neck
+    const end = rests && counts.shoulder.length === 0 && name === 'Back' ? 'hold' : 'bind off';
+    return { parts: [body(end, pairs)], edges: sides.edges, neck };
+  }
   const parting = opening > 0 ? withOpening(neck, opening, (counts.neck % 2) / 2) : neck;
   const { from } = parting.edge;
   const stitches = (countBefore(counts, steps, from) - parting.middle) / 2;
   const neckSteps = stepsAlong([parting.edge]);
-  const inRow = boundOffInRow(parting.middle, opening > 0);
+  const inRow = boundOffInRow(parting.middle, opening > 0 || rests);
   const level = { pair: from, by: -inRow, as: 'group' } as const;
   const side = (edge: 'right' | 'left', partName: string): PartRecipe => {
     const taken = stitches + (edge === 'left' ? inRow : 0);
@@ -112,9 +117,9 @@ function closedPanel(
  * Stitches in the middle of a neck that are bound off in the first row of the side at the left edge: the yarn is joined
  * there once, and the row goes on to its end; common practice, no published source.
  */
-const boundOffInRow = (middle: number, isOpening: boolean): number => (middle > 1 && !isOpening ? middle : 0);
+const boundOffInRow = (middle: number, isApart: boolean): number => (middle > 1 && !isApart ? middle : 0);
 
-/** The one stitch at the point of a V rests for the band; below an opening it is bound off. */
+/** The one stitch at the point of a V rests for the band, as all that lies in a middle that is held; below an opening it is bound off. */
 function middlePart(name: string, { middle }: Neck, isOpening: boolean): readonly PartRecipe[] {
   if (middle === 0) return [];
   const from = { part: name, stitches: middle, edge: 'middle' } as const;

@@ -3,7 +3,7 @@ import type { Gauge } from '../gauge.ts';
 import type { ArmholeKind } from './kinds/armholes.ts';
 import type { GarmentKind } from './kinds/garments.ts';
 import type { NeckOpening } from './kinds/neck-openings.ts';
-import type { NeckShape } from './kinds/necks.ts';
+import type { NeckMiddle, NeckShape } from './kinds/necks.ts';
 import type { ShoulderEnd, ShoulderWay } from './kinds/shoulders.ts';
 import type { Silhouette } from './kinds/silhouettes.ts';
 import type { SleeveShape } from './kinds/sleeve-shapes.ts';
@@ -72,6 +72,8 @@ export interface Design {
     readonly opening?: NeckOpening;
     /** how deep it opens from the back neck down, or from the top of a raglan; 50 unless said */
     readonly openingMm?: number;
+    /** what becomes of the stitches that lie in its middle, in front and behind; bound off unless said */
+    readonly middle?: NeckMiddle;
   };
   /** how much lower the shoulder lies at the arm than at the neck; 0: straight. Of a raglan: added to its depth */
   readonly shoulderDropMm: number;

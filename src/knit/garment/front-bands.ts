@@ -5,7 +5,14 @@ import type { Design } from './design.ts';
 import { designGauge } from './gauges.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import { necks } from './kinds/necks.ts';
-import { type BandEdges, backPickUp, fittedPickUp, frontEdgeMm, openNeckSide } from './pick-up.ts';
+import {
+  alongBack,
+  alongSleeve,
+  type BandEdges,
+  fittedPickUp,
+  frontEdgeMm,
+  openNeckSide,
+} from './pick-up.ts';
 import { stitchesIn } from './whole-numbers.ts';
 
 /** Both bands along the fronts; the one that lies on top has the holes. */
@@ -50,18 +57,17 @@ export const aroundBand = (design: Design, edges: BandEdges): Recipe =>
   );
 
 function aroundPickUp(design: Design, edges: BandEdges): readonly PickUp[] {
-  const { front, counts, sleeveTop } = edges;
+  const { front, counts } = edges;
   const straight = straightOf(edges);
   const slant = front ? openNeckSide(front, counts) : 0;
-  const top = (which: string): PickUp[] =>
-    sleeveTop > 0 ? [{ along: `${which} sleeve top`, stitches: sleeveTop }] : [];
+  const top = (which: 'left' | 'right') => alongSleeve(design, edges, which);
   const neck = (which: string): PickUp[] =>
     slant > 0 ? [{ along: `${which} front neck`, stitches: slant }] : [];
   return fittedPickUp(design.frontBand, [
     { along: 'right front edge', stitches: straight },
     ...neck('right'),
     ...top('right'),
-    { along: 'back neck', stitches: backPickUp(edges) },
+    ...alongBack(design, edges),
     ...top('left'),
     ...neck('left'),
     { along: 'left front edge', stitches: straight },

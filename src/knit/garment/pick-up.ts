@@ -2,7 +2,9 @@ import { fitsSeamed } from '../fabric.ts';
 import type { PickUp } from '../piece/recipe.ts';
 import { shifted } from '../shape/edge-steps.ts';
 import { knittedMm } from './cap.ts';
-import type { Border } from './design.ts';
+import type { Border, Design } from './design.ts';
+import { heldNeck } from './held-neck.ts';
+import { armholes } from './kinds/armholes.ts';
 import type { Neck } from './neck.ts';
 import type { PanelEdge } from './panel.ts';
 import { type PanelCounts, pairsToTop } from './panel-counts.ts';
@@ -33,9 +35,27 @@ export const neckSideMm = ({ edge }: Neck): number => knittedMm(edge, edge.at.le
 export const neckSide = (neck: Neck, counts: PanelCounts): number =>
   Math.max(1, Math.round(stitchesIn(neckSideMm(neck), counts.gauge)));
 
-export function backPickUp({ back, counts }: BandEdges): number {
-  return back ? back.middle + 2 * neckSide(back, counts) : counts.neck;
+/** Along the back neck from the right to the left; in three where its middle rests on a holder, of a raglan all of it. */
+export function alongBack(design: Design, { back, counts }: BandEdges): readonly PickUp[] {
+  const held = heldNeck(design).back;
+  if (!back) {
+    const all = { along: 'back neck', stitches: counts.neck } as const;
+    return [held && armholes[design.armhole].toNeck ? { ...all, held } : all];
+  }
+  const side = neckSide(back, counts);
+  if (!held || back.middle === 0) return [{ along: 'back neck', stitches: back.middle + 2 * side }];
+  return [
+    { along: 'right back neck', stitches: side },
+    { along: 'middle of the back neck', stitches: back.middle, held },
+    { along: 'left back neck', stitches: side },
+  ];
 }
+
+/** Along the top of a sleeve that lies in the neck. */
+export const alongSleeve = (design: Design, { sleeveTop }: BandEdges, worn: 'left' | 'right'): PickUp[] => {
+  const top = { along: `${worn} sleeve top`, stitches: sleeveTop };
+  return sleeveTop === 0 ? [] : [heldNeck(design).sleeves ? { ...top, held: true } : top];
+};
 
 /** Half of a back neck that is parted, from its opening to the shoulder. */
 export function halfBackPickUp({ back, counts }: BandEdges): number {
@@ -61,19 +81,34 @@ export function frontEdgeMm({ counts, front }: BandEdges): number {
   return (hem * 200) / counts.hemGauge.rows + ((to - hem) * 200) / counts.gauge.rows;
 }
 
-/** The whole pick-up made to fit the band's repeat; the difference goes to its longest stretch behind, or its last one. */
+/**
+ * The whole pick-up made to fit the band's repeat. The difference goes to its longest stretch behind, or its last one; what
+ * rests on a holder is as many as it is, so beside it both sides of the back share the difference.
+ */
 export function fittedPickUp({ fabric }: Border, order: readonly PickUp[]): readonly PickUp[] {
   const total = order.reduce((sum, p) => sum + p.stitches, 0);
   const near = fitsSeamed(fabric, total);
-  const by =
-    near.above - total <= total - near.below || near.below === 0 ? near.above - total : near.below - total;
-  const behind = order.findIndex((p) => p.along === 'back neck');
-  const at = behind === -1 ? order.length - 1 : behind;
-  return order.map((p, i) =>
-    i === at
-      ? { ...p, stitches: p.stitches + ((order[at]?.stitches ?? 0) + by > 0 ? by : near.above - total) }
-      : p,
-  );
+  const isNearer = near.above - total <= total - near.below || near.below === 0;
+  const takes = takers(order);
+  const share = (by: number) =>
+    order.map((p, i) => {
+      const at = takes.indexOf(i);
+      if (at < 0) return p;
+      const each = Math.floor(by / takes.length);
+      return { ...p, stitches: p.stitches + each + (at < by - each * takes.length ? 1 : 0) };
+    });
+  const nearest = share(isNearer ? near.above - total : near.below - total);
+  return nearest.every(({ stitches }) => stitches > 0) ? nearest : share(near.above - total);
+}
+
+/** Which stretches of a pick-up may take more or fewer than lie along them. */
+function takers(order: readonly PickUp[]): readonly number[] {
+  const free = order.flatMap(({ held }, i) => (held ? [] : [i]));
+  const called = (...names: readonly string[]) => free.filter((i) => names.includes(order[i]?.along ?? ''));
+  const behind = called('back neck');
+  const isPartHeld = order.some(({ held, along }) => held && along.endsWith('back neck'));
+  const sides = isPartHeld ? called('right back neck', 'left back neck') : [];
+  return behind.length > 0 ? behind : sides.length > 0 ? sides : free.slice(-1);
 }
 
 /** The pick-up of two edges of the same length made to fit the band's repeat: shared between them. */

@@ -1,9 +1,10 @@
-import type { PartRecipe } from '../piece/recipe.ts';
+import type { PartEnd, PartRecipe } from '../piece/recipe.ts';
 import { type Curve, chain } from '../shape/curve.ts';
 import { type EdgeStep, turned } from '../shape/edge-steps.ts';
 import { type KnittedEdge, uprightEdge } from '../shape/outline.ts';
 import { knitCap } from './cap.ts';
 import type { Design } from './design.ts';
+import { heldNeck } from './held-neck.ts';
 import { armholes } from './kinds/armholes.ts';
 import { type SleeveTopName, sleeveTops } from './kinds/sleeve-tops.ts';
 import { cutPart, type PanelEdge, type Stretch, stepsAlong } from './panel.ts';
@@ -24,7 +25,7 @@ export function knitSleeve(design: Design, counts: SleeveCounts): Sleeve {
   const steps = stepsAlong(edges);
   const part =
     design.sleeve.direction === 'cuff up'
-      ? cuffUp(counts, stretches, steps)
+      ? cuffUp(counts, stretches, steps, heldNeck(design).sleeves ? 'hold' : 'bind off')
       : topDown(counts, stretches, steps);
   return { part, edges, stretches };
 }
@@ -93,11 +94,12 @@ const cuffUp = (
   { cuff }: SleeveCounts,
   stretches: readonly Stretch[],
   steps: readonly EdgeStep[],
+  end: PartEnd,
 ): PartRecipe =>
   cutPart(stretches, {
     name: 'Sleeve',
     from: { castOn: cuff },
-    end: 'bind off',
+    end,
     pairs: [0, whole(stretches)],
     right: steps,
     left: steps,

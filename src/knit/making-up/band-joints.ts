@@ -5,6 +5,7 @@ import type { FreeEdge, Joint, Line, Stretch } from './joint.ts';
 export type EdgeName =
   | `${'left' | 'right'} ${'front neck' | 'back neck' | 'front shoulder' | 'back shoulder' | 'sleeve top' | 'front edge' | 'front armhole' | 'back armhole'}`
   | 'middle of the front neck'
+  | 'middle of the back neck'
   | 'front neck'
   | 'back neck';
 

@@ -1,5 +1,6 @@
 import type { PlannedPart, PlannedRow, ShapingMark } from '../piece/planned.ts';
 import type { Edge } from '../piece/recipe.ts';
+import { expandRow } from '../row/expand.ts';
 import { rowsKnitted, stitchesAtEnd } from './top.ts';
 
 /** A step along a side: a row that grows there, or stitches that lie level. */
@@ -46,11 +47,29 @@ const beforePair = (bits: readonly Bit[], { side, n }: PlannedRow, edge: Edge): 
     ? bits.length - 1
     : bits.length;
 
-/** Rows of short rows that do not come to the edge: from the first turn before it to the row after the last one. */
+/** Rows of short rows that do not come to the edge: those that turn before it, and those that begin at the turn. */
 function idleRows({ rows }: PlannedPart, edge: Edge): (n: number) => boolean {
-  const turns = rows.filter((row) => row.shaping.some((m) => m.kind === 'turn' && m.edge === edge));
-  const [first, last] = [turns[0]?.n, turns.at(-1)?.n];
-  return (n) => first !== undefined && last !== undefined && n >= first && n <= last + 1;
+  const turned = rows.filter((row) => endsAt(row) === edge && leavesUnworked(row));
+  const idle = new Set(turned.flatMap(({ n }) => [n, n + 1]));
+  if (fromBefore(rows, edge, turned[0])) idle.add(1);
+  return (n) => idle.has(n);
+}
+
+const endsAt = ({ side }: PlannedRow): Edge => (side === 'RS' ? 'left' : 'right');
+
+function leavesUnworked({ steps }: PlannedRow): boolean {
+  const last = steps.at(-1);
+  return last !== undefined && 'work' in last && last.work === 'unworked';
+}
+
+/** A part that goes on in the middle of short rows has stitches at the edge that were left unworked before it. */
+function fromBefore(rows: readonly PlannedRow[], edge: Edge, first: PlannedRow | undefined): boolean {
+  if (first === undefined || first.n > 2) return false;
+  const left = expandRow(first.steps, first.before).filter((work) => work === 'unworked').length;
+  const own = rows
+    .slice(0, first.n)
+    .reduce((total, row) => total + sum(row, edge, ({ kind }) => kind === 'turn'), 0);
+  return left > Math.abs(own);
 }
 
 /** Rows without a change after which what is taken off at once begins an edge anew. */

@@ -1,5 +1,6 @@
 import { fabrics } from '../fabric.ts';
 import { asPlanned } from '../piece/as-planned.ts';
+import { holeRows, holesIn, movedHoles } from '../piece/hole-rows.ts';
 import type { PartRecipe, PickUp, Recipe, Section, Shaping } from '../piece/recipe.ts';
 import { layAnew, withRows } from '../piece/rework/lay-anew.ts';
 import { recipeOfMake } from '../piece/rework/make-recipe.ts';
@@ -156,7 +157,7 @@ function widened(part: PartRecipe, by: number): PartRecipe | undefined {
   return { ...part, from, sections: put(part.sections, most.section, { ...section, shaping }) };
 }
 
-/** Another number picked up, the corners of its mitres where they were; rows in words count for the old number only. */
+/** Another number picked up, the corners of its mitres where they were and its button holes spread anew; other rows in words count for the old number only. */
 function pickedUp(part: PartRecipe, edges: readonly PickUpEdit[]): PartRecipe | undefined {
   const { from } = part;
   if (!('pickUp' in from)) return undefined;
@@ -167,15 +168,42 @@ function pickedUp(part: PartRecipe, edges: readonly PickUpEdit[]): PartRecipe | 
   if (pickUp.some(({ stitches }) => stitches < 1)) return undefined;
   const moved = (column: number): number => movedCorner(column, from.pickUp, pickUp);
   const sections: Section[] = [];
+  let rowsBefore = 0;
   for (const section of part.sections) {
-    if (section.words !== undefined) return undefined;
+    const words = section.words && holesMoved(part, section.words, pickUp, rowsBefore);
+    if (section.words !== undefined && words === undefined) return undefined;
+    rowsBefore += section.rows;
     const shaping = section.shaping.map(
       (one): Shaping => (one.kind === 'middle' ? { ...one, from: moved(one.from) } : one),
     );
-    sections.push({ ...section, shaping });
+    sections.push({ ...section, shaping, ...(words ? { words } : {}) });
   }
   return { ...part, from: { ...from, pickUp }, sections };
 }
+
+/** The same button holes over another pick-up; undefined where the words are other rows, or the holes lie along more than one edge. */
+function holesMoved(
+  { from, sections }: PartRecipe,
+  words: NonNullable<Section['words']>,
+  now: readonly PickUp[],
+  rowsBefore: number,
+): Section['words'] | undefined {
+  const fabric = sections[0]?.fabric;
+  if (!('pickUp' in from) || fabric === undefined) return undefined;
+  const total = sumOf(from.pickUp);
+  const holes = holesIn(words, total);
+  const last = holes && (holes.places.at(-1) ?? 0) + holes.stitches;
+  const at = from.pickUp.findIndex((_, i) => (last ?? total) <= sumOf(from.pickUp.slice(0, i + 1)));
+  const [was, is] = [from.pickUp, now].map((list) => ({
+    from: sumOf(list.slice(0, at)),
+    to: sumOf(list.slice(0, at + 1)),
+  }));
+  if (!holes || !was || !is || (holes.places[0] ?? 0) < was.from) return undefined;
+  const moved = movedHoles(holes, fabric, was, is);
+  return moved && holeRows(moved, fabric, sumOf(now), rowsBefore);
+}
+
+const sumOf = (list: readonly PickUp[]): number => list.reduce((sum, { stitches }) => sum + stitches, 0);
 
 /** A corner is the last stitch of its edge or the first of the next; in a band that ends at a front it keeps its place from there. */
 function movedCorner(column: number, was: readonly PickUp[], now: readonly PickUp[]): number {

@@ -107,7 +107,7 @@ const words: readonly (readonly [RegExp, string])[] = [
 function edgeCalled(along: string): EdgeName | undefined {
   const said = new Set(words.filter(([word]) => word.test(along)).map(([, name]) => name));
   const side = said.has('left') ? 'left' : said.has('right') ? 'right' : undefined;
-  if (said.has('middle')) return 'middle of the front neck';
+  if (said.has('middle')) return said.has('back') ? 'middle of the back neck' : 'middle of the front neck';
   if (said.has('armhole')) return said.has('back') ? 'left back armhole' : 'left front armhole';
   if (said.has('sleeve')) return side && `${side} sleeve top`;
   if (said.has('back') && said.has('neck')) return 'back neck';

@@ -179,7 +179,7 @@ class Statement {
 
   /** Every edge that a band may be picked up along, from the right to the left with the right side facing. */
   private edges(): Readonly<Record<EdgeName, Line>> {
-    const { back, fronts, isOpen, isFlatFront, isRaglan, opening, sleeves } = this.sewn;
+    const { back, fronts, isOpen, isFlatFront, isRaglan, sleeves } = this.sewn;
     const sleeveTop = (worn: Worn): Line => (isRaglan && sleeves ? sleeves[worn].top() : []);
     const neck = (worn: Worn): Line =>
       !fronts || isFlatFront ? [] : fronts[worn].neckSide(atFront[worn], isRaglan);
@@ -192,9 +192,7 @@ class Statement {
       'middle of the front neck': fronts && !isOpen && !isFlatFront ? fronts.left.middle() : [],
       'right front neck': neck('right'),
       'front neck': fronts && isFlatFront ? fronts.left.wholeNeck() : [],
-      'back neck': opening ? [] : (back?.wholeNeck() ?? []),
-      'left back neck': opening?.left ?? [],
-      'right back neck': turnedRound(opening?.right ?? []),
+      ...this.backNeck(),
       // each is walked from the right to the left, right side facing
       'left front shoulder': lapped('left', fronts?.left, atFront.left),
       'right front shoulder': turnedRound(lapped('right', fronts?.right, atFront.right)),
@@ -208,6 +206,29 @@ class Statement {
       'left back armhole': turnedRound(back?.armhole('left', true) ?? []),
       'right front armhole': turnedRound(armhole('right')),
       'right back armhole': back?.armhole('right', true) ?? [],
+    };
+  }
+
+  /** In two halves where the back is parted, in three where a band says that its middle rests. */
+  private backNeck(): Readonly<
+    Record<'back neck' | 'left back neck' | 'middle of the back neck' | 'right back neck', Line>
+  > {
+    const { back, opening, bands } = this.sewn;
+    const none = {
+      'back neck': [],
+      'left back neck': [],
+      'middle of the back neck': [],
+      'right back neck': [],
+    };
+    if (opening)
+      return { ...none, 'left back neck': opening.left, 'right back neck': turnedRound(opening.right) };
+    const isHeld = bands.some(({ along }) => along.some(({ edge }) => edge === 'middle of the back neck'));
+    if (!back || !isHeld) return { ...none, 'back neck': back?.wholeNeck() ?? [] };
+    return {
+      ...none,
+      'left back neck': back.neckSide('left', false),
+      'middle of the back neck': back.middle(),
+      'right back neck': turnedRound(back.neckSide('right', false)),
     };
   }
 

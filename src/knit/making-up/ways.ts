@@ -1,3 +1,4 @@
+import type { PickUp } from '../piece/recipe.ts';
 import type { StandingGarment } from '../piece/standing.ts';
 import type { Laid, LaidLine } from './boundary-of.ts';
 import type { Break, Consequence } from './consequences.ts';
@@ -138,14 +139,13 @@ export function* pickUpWays(
   const every = repeatOf(part);
   for (const shift of nearZero(every)) {
     for (const other of nearZero(every)) {
-      const rest = pickUp.findIndex((_, i) => !wanted.has(i));
-      if (other !== 0 && rest < 0) continue;
-      const now = pickUp.map(({ stitches }, i) => (wanted.has(i) ? (wanted.get(i) ?? 0) + shift : stitches));
-      const behind = restOf(
-        pickUp.map(({ along }) => along),
-        wanted,
+      const behind = restOf(pickUp, wanted);
+      if (other !== 0 && behind < 0) continue;
+      // what rests on a holder is as many as it is
+      const now = pickUp.map(({ stitches, held }, i) =>
+        wanted.has(i) ? (wanted.get(i) ?? 0) + (held ? 0 : shift) : stitches,
       );
-      if (other !== 0 && behind >= 0) now[behind] = (now[behind] ?? 0) + other;
+      if (other !== 0) now[behind] = (now[behind] ?? 0) + other;
       const grown = now.reduce((sum, n, i) => sum + n - (pickUp[i]?.stitches ?? 0), 0);
       if (grown % every !== 0) continue;
       const edges = pickUp.flatMap(({ along, stitches: was }, at) =>
@@ -157,9 +157,9 @@ export function* pickUpWays(
 }
 
 /** Where a stitch more is seen least: behind, else at the last edge that is not asked about. */
-function restOf(along: readonly string[], wanted: ReadonlyMap<number, number>): number {
-  const free = along.flatMap((_, i) => (wanted.has(i) ? [] : [i]));
-  return free.find((i) => along[i] === 'back neck') ?? free.at(-1) ?? -1;
+function restOf(pickUp: readonly PickUp[], wanted: ReadonlyMap<number, number>): number {
+  const free = pickUp.flatMap(({ held }, i) => (wanted.has(i) || held ? [] : [i]));
+  return free.find((i) => pickUp[i]?.along === 'back neck') ?? free.at(-1) ?? -1;
 }
 
 const nearZero = (within: number): readonly number[] =>

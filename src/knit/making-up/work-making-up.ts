@@ -23,6 +23,8 @@ export type Trouble =
       readonly along: number;
       readonly stitches: number;
       readonly fit: number;
+      /** they rest on a holder */
+      readonly isExact?: true;
     }
   | { readonly kind: 'forgotten'; readonly rest: Rest };
 
@@ -112,7 +114,7 @@ class Hand {
     const laid = lines.flatMap((line) => line.laid);
     this.follow(laid);
     const start = this.take([{ piece, make, part: part?.name ?? piece, edge: 'start' }]);
-    for (const [i, one] of along.entries()) this.fits(i, one, lines[i]);
+    for (const [i, one] of along.entries()) this.fits(i, one, lines[i], inOrder[i]?.held === true);
     const [first, last] = [laid[0], laid.at(-1)];
     if (start.begin && start.end && first && last) {
       this.edges.ties.tie(start.begin, first.begin);
@@ -122,17 +124,23 @@ class Hand {
   }
 
   /** One stitch for each that lies level, and as many along the rest as its length has room for, or the share of it that is meant. */
-  private fits(index: number, { stitches, percent = 100 }: Along, line: LaidLine | undefined): void {
+  private fits(
+    index: number,
+    { stitches, percent = 100 }: Along,
+    line: LaidLine | undefined,
+    isHeld: boolean,
+  ): void {
     const whole = line && roomAlong(line);
     if (whole === undefined) return;
     const room = (whole * percent) / 100;
-    if (Math.abs(stitches - room) > Math.max(LEAST_OFF, PICK_UP_OFF * room))
+    if (Math.abs(stitches - room) > (isHeld ? HELD_OFF : Math.max(LEAST_OFF, PICK_UP_OFF * room)))
       this.troubles.push({
         kind: 'pick up',
         joint: this.joint,
         along: index,
         stitches,
         fit: Math.round(room),
+        ...(isHeld ? { isExact: true } : {}),
       });
   }
 
@@ -160,6 +168,8 @@ class Hand {
 /** A band may pick up so much more or less than lies along an edge: its rib is made to fit. Common practice, no published source. */
 const PICK_UP_OFF = 0.15;
 const LEAST_OFF = 5;
+/** What rests on a holder is taken up stitch by stitch. */
+const HELD_OFF = 0.5;
 
 /** Stitches that an edge has room for; undefined for an edge that is only a point. */
 export function roomAlong({ laid, mm }: Pick<LaidLine, 'laid' | 'mm'>): number | undefined {

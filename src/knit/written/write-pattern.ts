@@ -112,7 +112,11 @@ function startLines(part: PlannedPart, made: Plan): string[] {
   const withNeedle = needle === undefined ? '' : `With ${needle} mm needles, `;
   if ('castOn' in part.from) return [capital(`${withNeedle}cast on ${part.start} sts.`)];
   if ('pickUp' in part.from) {
-    const edges = part.from.pickUp.map((p) => `pick up and knit ${stitchCount(p.stitches)} along ${p.along}`);
+    const edges = part.from.pickUp.map(({ along, stitches, held }) =>
+      held
+        ? `knit ${stitchCount(stitches)} from holder along ${along}`
+        : `pick up and knit ${stitchCount(stitches)} along ${along}`,
+    );
     return [capital(`${withNeedle}with RS facing, ${edges.join(', ')}. (${stitchCount(part.start)})`)];
   }
   return shareLines(part, part.from, made);

@@ -274,6 +274,7 @@ export const words: Translation<typeof english> = {
   'right back neck': 'rechte Hälfte der hinteren Halskante',
   'front neck': 'vordere Halskante',
   'middle of the front neck': 'Mitte der vorderen Halskante',
+  'middle of the back neck': 'Mitte der hinteren Halskante',
   'point of the V': 'Spitze des V',
   'left sleeve top': 'Oberkante des linken Ärmels',
   'right sleeve top': 'Oberkante des rechten Ärmels',

@@ -280,6 +280,7 @@ export const words = {
   'right back neck': 'right half of the back neck',
   'front neck': 'front neck',
   'middle of the front neck': 'middle of the front neck',
+  'middle of the back neck': 'middle of the back neck',
   'point of the V': 'point of the V',
   'left sleeve top': 'top of the left sleeve',
   'right sleeve top': 'top of the right sleeve',

@@ -51,7 +51,7 @@ describe('a side of a part, row by row', () => {
     expect([spelled(sideBits(made, 'right')), spelled(sideBits(made, 'left'))]).toEqual([right, left]);
   });
 
-  it('rows of short rows that do not come to an edge are left out there, up to the one after the last turn', () => {
+  it('rows of short rows that do not come to an edge are left out there, as long as their stitches stay unworked', () => {
     const turns: Shaping = {
       kind: 'turn',
       edge: 'left',
@@ -62,7 +62,10 @@ describe('a side of a part, row by row', () => {
     };
     const made = planned(30, section('a', 8, turns));
     expect(spelled(sideBits(made, 'right'))).toBe('1 2 3 4 5 6 7 8');
-    expect(spelled(sideBits(made, 'left'))).toBe('1 2 7 8');
+    expect(spelled(sideBits(made, 'left'))).toBe('1 2');
+    // the row after the last turn goes back, the next one comes to the edge
+    const closed = planned(30, section('a', 6, turns), section('b', 2));
+    expect(spelled(sideBits(closed, 'left'))).toBe('1 2 7 8');
   });
 
   it('each has its section, and the size of a stitch of its fabric in mm', () => {

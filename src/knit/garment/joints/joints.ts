@@ -85,6 +85,7 @@ const EDGES: Readonly<Record<string, EdgeName>> = {
   'back neck': 'back neck',
   'left back neck': 'left back neck',
   'right back neck': 'right back neck',
+  'middle of the back neck': 'middle of the back neck',
   'left front shoulder': 'left front shoulder',
   'right front shoulder': 'right front shoulder',
   'left back shoulder': 'left back shoulder',

@@ -69,3 +69,22 @@ export const neckShapes = Object.keys(table) as readonly NeckShape[];
 
 /** A back's is always the same, whatever the front's. */
 export const BACK_NECK: NeckEdge = { isPointed: false, level: 0.6 };
+
+/** What becomes of the stitches in the middle of a neck. */
+export interface NeckMiddleFacts {
+  /** they rest on a holder until the band is knitted on from them; else they are bound off */
+  readonly rests: boolean;
+}
+
+const middles = {
+  'bind off': { rests: false },
+  hold: { rests: true },
+} as const satisfies Readonly<Record<string, NeckMiddleFacts>>;
+
+export type NeckMiddle = keyof typeof middles;
+/** @instrument of tests: until the form offers them */
+export const neckMiddles = Object.keys(middles) as readonly NeckMiddle[];
+
+/** Facts of a design's neck: bound off where it says nothing. */
+export const neckMiddleFacts = (name: NeckMiddle = 'bind off'): NeckMiddleFacts =>
+  middles[name] ?? middles['bind off'];

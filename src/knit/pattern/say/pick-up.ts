@@ -1,3 +1,4 @@
+import type { PickUp } from '../../piece/recipe.ts';
 import {
   ahead,
   attempt,
@@ -21,7 +22,7 @@ import type { Statement } from './statement.ts';
 export const readPickUp = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     if (!skipToPickUp(c)) return undefined;
-    const edges: { along: string; stitches: number }[] = [];
+    const edges: PickUp[] = [];
     while (c.at < c.end && edges.length < 30) {
       const one = attempt(c, () => {
         takes(c, ',', ';');
@@ -54,7 +55,7 @@ const seesHolder = (c: Cursor): boolean => {
   return pick >= 0 && words.slice(0, pick).includes('holder');
 };
 
-function readOne(c: Cursor, goesOn: boolean): { along: string; stitches: number } | undefined {
+function readOne(c: Cursor, goesOn: boolean): PickUp | undefined {
   const picked = takePhrase(c, 'pick up');
   if (picked) takes(c, 'and', ',');
   const knitted = takes(c, 'k', 'p', 'work', 'sl');
@@ -69,7 +70,8 @@ function readOne(c: Cursor, goesOn: boolean): { along: string; stitches: number 
   const n = takeNumber(c);
   if (n === undefined || !Number.isSafeInteger(n)) return undefined;
   if (!takePhrase(c, STS) && !picked && !seesPhrase(c, 'from|off|across')) return undefined;
-  return { stitches: n, along: readAlong(c) };
+  const isHeld = !picked && seesPhrase(c, 'from|off holder|needle');
+  return { stitches: n, along: readAlong(c), ...(isHeld ? { held: true } : {}) };
 }
 
 /** The edge in the pattern's words, up to the next stretch. */

@@ -2,9 +2,10 @@ import { assumedGauge, type FabricName, fits } from '../../fabric.ts';
 import { fault, ok, placed, type Result, refuse } from '../../fault.ts';
 import type { Gauge } from '../../gauge.ts';
 import { fabricOfGauge, type MeasuredGauge } from '../../measured-gauge.ts';
+import { holeRows, holesIn, scaledHoles } from '../hole-rows.ts';
 import { plan } from '../plan.ts';
 import type { PlannedPart } from '../planned.ts';
-import type { PartRecipe, PartStart, Recipe, Section, Shaping } from '../recipe.ts';
+import type { PartRecipe, PartStart, PickUp, Recipe, Section, Shaping } from '../recipe.ts';
 import type { WorkBudget } from '../work-budget.ts';
 import { roundLike, roundParts } from './round-to.ts';
 import { rowsOfGroups, type Scale, scaledShaping } from './scaled-shaping.ts';
@@ -102,9 +103,7 @@ class PartInNewGauge {
   }
 
   /** A point of one or two stitches stays as it is; the last edge takes up what the rib's multiple asks for. */
-  private pickedUp(
-    old: readonly { along: string; stitches: number }[],
-  ): { along: string; stitches: number }[] {
+  private pickedUp(old: readonly PickUp[]): PickUp[] {
     const scaled = roundParts(
       old.map((p) => (p.stitches <= 2 ? p.stitches : p.stitches * this.scale.stitches)),
     );
@@ -114,9 +113,10 @@ class PartInNewGauge {
       if (twin >= 0) counts[i] = counts[twin] ?? counts[i] ?? 1;
     });
     const sum = counts.reduce((a, b) => a + b, 0);
-    const last = counts.length - 1;
+    // what rests on a holder is counted there
+    const last = old.reduce((found, { held }, i) => (held ? found : i), 0);
     counts[last] = Math.max(1, (counts[last] ?? 1) + this.fitted(sum, this.old.start) - sum);
-    return old.map((p, i) => ({ along: p.along, stitches: counts[i] ?? 1 }));
+    return old.map((p, i) => ({ ...p, stitches: counts[i] ?? 1 }));
   }
 
   /** The share of a split: right and left alike, what is left over in the middle. */
@@ -142,9 +142,7 @@ class PartInNewGauge {
     before: number,
     from: PartStart,
   ): Result<{ section: Section; after: number }> {
-    if (section.words) {
-      return refuse(fault('rows in words'));
-    }
+    if (section.words) return this.inWords(section, section.words, index, before);
     const rows = rowsFor(section, this.scale);
     const scaled = scaledShaping(section.shaping, this.scale, rows);
     if (!scaled.ok) return scaled;
@@ -160,6 +158,28 @@ class PartInNewGauge {
     return ok({
       section: { ...section, rows, shaping: [{ kind: 'across', row, by }, ...shaping] },
       after: changed + by,
+    });
+  }
+
+  /** Of rows in words only those of button holes are known well enough to be laid anew. */
+  private inWords(
+    section: Section,
+    words: NonNullable<Section['words']>,
+    index: number,
+    before: number,
+  ): Result<{ section: Section; after: number }> {
+    const old = this.countBefore(index, 1);
+    const holes = holesIn(words, old);
+    const rowsBefore = this.part.sections
+      .slice(0, index)
+      .reduce((sum, one) => sum + rowsFor(one, this.scale), 0);
+    if (!holes || !('pickUp' in this.part.from) || rowsBefore % 2 === 0)
+      return refuse(fault('rows in words'));
+    const moved = scaledHoles(holes, section.fabric, old, before);
+    if (!moved) return refuse(fault('rows in words'));
+    return ok({
+      section: { ...section, words: holeRows(moved, section.fabric, before, rowsBefore) },
+      after: before,
     });
   }
 
