@@ -40,7 +40,9 @@ describe('a neck whose middle rests for its band', () => {
     );
     expect(said).toContain('neck = 26 of Back middle; hold');
     expect(said).toContainEqual(
-      expect.stringMatching(/^left shoulder = 21 of Back left; shoulder 7 stocking 4, bind off L 2:5 4:5 6:4, bind off R 3:2/),
+      expect.stringMatching(
+        /^left shoulder = 21 of Back left; shoulder 7 stocking 4, bind off L 2:5 4:5 6:4, bind off R 3:2/,
+      ),
     );
     expect(said).toContain('neck = 14 of Front middle; hold');
   });

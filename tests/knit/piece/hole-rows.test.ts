@@ -38,8 +38,12 @@ describe('the rows of button holes', () => {
         const rows = holeRows(holes, wish.fabric, wish.stitches, 3);
         expect(holesIn(rows, wish.stitches)).toEqual(holes);
         const taken = holes.places.length * holes.stitches;
-        expect(workRow(rows[0] ?? [], wish.stitches)).toMatchObject({ value: { after: wish.stitches - taken } });
-        expect(workRow(rows[1] ?? [], wish.stitches - taken)).toMatchObject({ value: { after: wish.stitches } });
+        expect(workRow(rows[0] ?? [], wish.stitches)).toMatchObject({
+          value: { after: wish.stitches - taken },
+        });
+        expect(workRow(rows[1] ?? [], wish.stitches - taken)).toMatchObject({
+          value: { after: wish.stitches },
+        });
       }),
       { endOnFailure: true },
     );
