@@ -4,6 +4,7 @@ import { chunkGroups } from './src/build/chunks.ts';
 import { head } from './src/build/head.ts';
 import { licences, licencesFile } from './src/build/licences.ts';
 import { outDir, version } from './src/build/out-dir.ts';
+import { words } from './src/build/words.ts';
 import { worker } from './src/build/worker.ts';
 
 const jsx = { runtime: 'automatic', importSource: 'preact' } as const;
@@ -13,7 +14,7 @@ export default defineConfig({
   base: './',
   oxc: { jsx },
   define: { __VERSION__: JSON.stringify(version) },
-  plugins: [...head, beside, licences, ...worker],
+  plugins: [...head, beside, words, licences, ...worker],
   // what is worked out beside the page: a module like the page's own, so that the same policy holds for it
   worker: { format: 'es' },
   build: {

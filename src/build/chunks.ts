@@ -10,6 +10,8 @@ export interface Chunk {
   readonly andBy?: readonly string[];
   /** these files, and all below these folders */
   readonly of?: readonly string[];
+  /** what the build itself makes (src/build/words.ts) */
+  readonly made?: readonly string[];
   /** but not these */
   readonly but?: readonly string[];
   /** only what more than one of the files fetched by themselves needs */
@@ -38,6 +40,8 @@ export const chunks: readonly Chunk[] = [
   { name: 'beside', neededBy: [offThread], shared: true },
   // what several screens share is fetched once, with the first of them, instead of in crumbs
   { name: 'plan', of: ['src/knit/'], shared: true },
+  // the names of messages, which are the same in every language
+  { name: 'names', made: ['src/words/names-of/'] },
   // a language comes whole, but for what the first screens say: nobody waits there for all the rest
   { name: 'words-en', of: ['src/words/en/'], but: ['src/words/en/workbasket.ts'] },
   {
@@ -86,12 +90,12 @@ interface ModuleGraph {
 export function chunkGroups(list: readonly Chunk[] = chunks) {
   const [lost] = missingPaths(list);
   if (lost !== undefined) throw new Error(`src/build/chunks.ts names ${lost}, which is not there.`);
-  return list.map(({ name, neededBy, andBy, of = [], but = [], shared }) => ({
+  return list.map(({ name, neededBy, andBy, of = [], made = [], but = [], shared }) => ({
     name: (id: string, graph: ModuleGraph) => {
       const needed = (by: readonly string[]) => isNeeded(by, id, graph);
       const fits = neededBy
         ? needed(neededBy) && (andBy === undefined || needed(andBy))
-        : isAt(of, id) && !isAt(but, id);
+        : isAt([...of, ...made], id) && !isAt(but, id);
       return fits ? name : null;
     },
     debugName: name,

@@ -7,16 +7,16 @@ import { saysRow } from '../../src/words/row.ts';
 import { loadWords, say, speak, wordMessage } from '../../src/words/say.ts';
 import { plainSpeech, speechFor } from '../../src/words/settings.ts';
 
-beforeAll(() => loadWords('ui', 'craft', 'row'));
+beforeAll(() => loadWords('ui', 'craft', 'row', 'garment'));
 afterEach(() => speak(plainSpeech));
 
 const edge = (side: 'right' | 'left', by: number) => ({ kind: 'edge', edge: side, by }) as const;
 
 describe('what the app says', () => {
   it('puts figures into a message, numbers as the language writes them', async () => {
-    expect(say('ui.rowOf', { row: 41, rows: 1200 })).toBe('Row 41 of 1,200');
+    expect(say('garment.rowNext', { row: 41, rows: 1200 })).toBe('Row 41 of 1,200 is next');
     await speak({ language: 'de' });
-    expect(say('ui.rowOf', { row: 41, rows: 1200 })).toBe('Reihe 41 von 1.200');
+    expect(say('garment.rowNext', { row: 41, rows: 1200 })).toBe('Reihe 41 von 1.200 kommt');
   });
 
   it('takes the plural that the language has for the count', async () => {
@@ -26,10 +26,10 @@ describe('what the app says', () => {
   });
 
   it('says bind off or cast off, stockinette or stocking stitch, by one setting', async () => {
-    expect(say('craft.bindOff')).toBe('bind off');
+    expect(say('craft.markBindOffAll')).toBe('bind off all stitches');
     expect(saysFabric('stocking')).toBe('stockinette');
     await speak({ terms: 'UK' });
-    expect(say('craft.bindOff')).toBe('cast off');
+    expect(say('craft.markBindOffAll')).toBe('cast off all stitches');
     expect(saysFabric('stocking')).toBe('stocking stitch');
     expect(saysFabric('moss')).toBe('moss stitch');
   });

@@ -33,7 +33,9 @@ const wordNames = [
 ];
 
 const starterWords = (): StarterWords =>
-  Object.fromEntries(wordNames.map((name) => [name, say(`editor.${name}`)])) as unknown as StarterWords;
+  Object.fromEntries(
+    wordNames.map((name) => [name, say(`editor.starter ${name}`)]),
+  ) as unknown as StarterWords;
 
 /** Ordinary pieces to begin from, reckoned from the gauge, and an empty one. */
 export function AddPiece({ form, home }: { readonly form: GarmentForm; readonly home: string }) {

@@ -3,7 +3,6 @@ import type { Translation } from '../message.ts';
 
 export const words: Translation<typeof english> = {
   title: 'Sicherung',
-  toSettings: 'Zu den Einstellungen',
   what: 'Alles, was du gemacht hast, in einer offenen Datei: Strickstücke, Reihen, Notizen, Fotos. Bewahre sie nicht nur auf diesem Gerät auf.',
   never: 'Auf diesem Gerät wurde noch nichts gesichert.',
   last: 'Letzte Sicherung: {when}.',
@@ -61,7 +60,6 @@ export const words: Translation<typeof english> = {
   twoWays:
     '{what}: zwei Wege, hier Reihe {row} von {rows}, in der Datei Reihe {fileRow} von {fileRows}. Du wählst, wenn sie vereint sind; das andere bleibt im Verlauf',
   photos: { one: '{count} Foto kommt dazu.', other: '{count} Fotos kommen dazu.' },
-  done: 'Fertig. {title}',
   takenIn: 'Die Datei ist übernommen.',
   undo: 'Zurücknehmen',
   merged: 'Eine Sicherung wurde mit dem vereint, was hier ist, {when}',

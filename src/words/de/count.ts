@@ -197,7 +197,6 @@ export const words: Translation<typeof english> = {
   ripToHint: 'Jetzt ist Reihe {rows} gestrickt.',
   ripLifeline: 'Sicherungsfaden in Reihe {row}',
   ripFirm: 'Fester Grund, Reihe {row}',
-  ripRow: 'Eine andere Reihe',
   ripPull: { one: 'Zieh {count} Reihe{ridges} auf.', other: 'Zieh {count} Reihen{ridges} auf.' },
   ripCount: {
     one: 'Dann ist {count} Masche auf der Nadel.',
@@ -241,7 +240,6 @@ export const words: Translation<typeof english> = {
   reworkRows: 'Seine Reihen insgesamt',
   reworkRowsHint: 'Geplant: {rows}. Das ergibt {length}.',
   reworkNeck: 'Reihen früher (mit Minus: später)',
-  show: 'Den neuen Plan zeigen',
   newPlan: 'Der neue Plan',
   rowsWas: 'Reihen insgesamt: {now} (vorher: {was})',
   'how spread row': 'Die Verteilreihe in „{section}“ gleicht es aus.',

@@ -3,7 +3,6 @@ import type { Translation } from '../message.ts';
 
 export const words: Translation<typeof english> = {
   stitches: { one: '{count} Masche', other: '{count} Maschen' },
-  sts: { one: '{count} M', other: '{count} M' },
   rows: { one: '{count} Reihe', other: '{count} Reihen' },
   onRow: 'Reihe {row}: {what}',
   ridges: { one: '{count} Rippe', other: '{count} Rippen' },
@@ -32,9 +31,6 @@ export const words: Translation<typeof english> = {
   markTurn: 'vor den Maschen {edge} wenden',
   markCastOn: '{by} anschlagen {edge}',
   markCastOnMiddle: '{by} in der Mitte anschlagen',
-  bindOff: 'abketten',
-  hold: 'stilllegen',
-  split: 'teilen',
   part: '{piece}: {part}',
   make: '{piece}, Nr. {make}',
   makeleft: '{piece}, links am Körper',

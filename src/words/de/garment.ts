@@ -2,14 +2,12 @@ import type { words as english } from '../en/garment.ts';
 import type { Translation } from '../message.ts';
 
 export const words: Translation<typeof english> = {
-  opening: 'Wird geöffnet …',
   none: 'Dieses Strickstück ist nicht hier',
   noneHelp: 'Vielleicht wurde es auf diesem Gerät gelöscht.',
   backTo: 'Zurück zu {garment}',
   toWorkbasket: 'Zum Strickkorb',
   progress: '{percent} gestrickt',
   pieces: 'Teile',
-  makes: '{count}-mal gestrickt',
   makeNo: 'Nr. {make}',
   pieceNos: '{piece}, Nr. {list}',
   begin: '{what} beginnen',
@@ -24,7 +22,6 @@ export const words: Translation<typeof english> = {
   tileRow: 'Reihe {row} von {rows}',
   goOn: '{what} weiterstricken, Reihe {row}',
   more: 'Ändern, weitergeben, drucken, löschen',
-  waitsFor: 'nach {part}',
   yarn: 'Garn',
   noYarn: 'Noch kein Garn notiert.',
   balls: { one: '{count} Knäuel', other: '{count} Knäuel' },
@@ -60,7 +57,6 @@ export const words: Translation<typeof english> = {
   deleteYes: 'Löschen',
   deleteNo: 'Behalten',
   deleteFailed: 'Es konnte nicht gelöscht werden',
-  credits: 'Herkunft',
   licence: 'Lizenz: {licence}',
   shoulderOld: 'Die Schulter dieses Modells kann nicht so fertig werden, wie sie geplant war; plane sie neu',
   shoulderOldHelp:

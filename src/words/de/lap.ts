@@ -16,7 +16,6 @@ export const words: Translation<typeof english> = {
   },
   noMoreShaping: 'Kein Formen mehr in diesem Teil',
   view: '{where}, zu dir zeigt die {side}. {next}',
-  rowsTo: { one: '{count} Reihe', other: '{count} Reihen' },
   soFar: 'bis hier',
   toEndOf: 'bis Ende {section}',
   toEnd: 'bis zum Ende',

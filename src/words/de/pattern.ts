@@ -44,7 +44,6 @@ export const words: Translation<typeof english> = {
   counts: '{before} → {after}',
   countsLong: '{before} Maschen davor, {after} danach',
   onNeedle: { one: '{count} M auf der Nadel', other: '{count} M auf der Nadel' },
-  more: { one: '… und noch {count} Reihe', other: '… und noch {count} Reihen' },
   showAll: { one: 'Die Reihe zeigen', other: 'Alle {count} Reihen zeigen' },
   length: {
     one: 'Eine Länge: nach der Maschenprobe {count} Reihe. Beim Stricken sagst du, wann sie lang genug ist.',

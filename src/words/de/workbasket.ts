@@ -3,7 +3,6 @@ import type { Translation } from '../message.ts';
 
 export const words: Translation<typeof english> = {
   title: 'Strickkorb',
-  opening: 'Dein Strickkorb wird geöffnet …',
   inHand: 'Auf der Nadel',
   continue: 'Weiterstricken',
   lastKnitted: 'Zuletzt gestrickt: {when}',
@@ -16,9 +15,7 @@ export const words: Translation<typeof english> = {
   typing: 'Noch nicht gespeichert',
   typingUnnamed: 'Ein Strickstück ohne Namen',
   typedLast: 'Zuletzt getippt: {when}',
-  notBegun: 'Noch nichts gestrickt',
   progress: '{percent} gestrickt',
-  progressOf: '{worked} von {rows} Reihen gestrickt',
   pieces: { one: '{count} Teil', other: '{count} Teile' },
   drawingOf: '{garment}, Teil für Teil gezeichnet: {percent} gestrickt',
   empty:

@@ -67,6 +67,5 @@ export const words: Translation<typeof english> = {
   addStripe: 'Farbe hinzufügen',
   removeStripe: 'Farbe {n} entfernen',
   stripeNeed: '{colour}: {amount}',
-  kept: 'Gemerkt',
   cannot: 'Das Garn lässt sich nicht berechnen',
 };

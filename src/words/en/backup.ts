@@ -1,7 +1,6 @@
 /** Backups: out in one file, in again whole or not at all. */
 export const words = {
   title: 'Backup',
-  toSettings: 'To the settings',
   what: 'Everything you made, in one open file: garments, rows, notes, photos. Keep it somewhere that is not this device.',
   never: 'No backup was made on this device yet.',
   last: 'Last backup: {when}.',
@@ -52,7 +51,6 @@ export const words = {
   twoWays:
     '{what}: two ways, row {row} of {rows} here and row {fileRow} of {fileRows} in the file. You choose when they are united; the other stays in the history',
   photos: { one: '{count} photo comes in.', other: '{count} photos come in.' },
-  done: 'Done. {title}',
   takenIn: 'The file is taken in.',
   undo: 'Take it back',
   merged: 'A backup was united with what is here, {when}',

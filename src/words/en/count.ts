@@ -201,7 +201,6 @@ export const words = {
   ripToHint: 'Row {rows} is worked now.',
   ripLifeline: 'The lifeline in row {row}',
   ripFirm: 'Firm ground, row {row}',
-  ripRow: 'Another row',
   ripPull: { one: 'Pull {count} row{ridges}.', other: 'Pull {count} rows{ridges}.' },
   ripCount: {
     one: 'Then {count} stitch is on the needle.',
@@ -245,7 +244,6 @@ export const words = {
   reworkRows: 'Rows of it in all',
   reworkRowsHint: 'Planned: {rows}. That makes {length}.',
   reworkNeck: 'Rows earlier (or, with a minus, later)',
-  show: 'Show the new plan',
   newPlan: 'The new plan',
   rowsWas: 'Rows in all: {now} (before: {was})',
   'how spread row': 'The spread row in “{section}” takes it up.',

@@ -1,7 +1,6 @@
 /** Words of the trade that every screen needs. */
 export const words = {
   stitches: { one: '{count} stitch', other: '{count} stitches' },
-  sts: { one: '{count} st', other: '{count} sts' },
   rows: { one: '{count} row', other: '{count} rows' },
   onRow: 'Row {row}: {what}',
   ridges: { one: '{count} ridge', other: '{count} ridges' },
@@ -30,9 +29,6 @@ export const words = {
   markTurn: 'turn before the stitches {edge}',
   markCastOn: 'cast on {by} {edge}',
   markCastOnMiddle: 'cast on {by} at the middle',
-  bindOff: '[bind off]',
-  hold: 'leave on a holder',
-  split: 'split',
   part: '{piece}: {part}',
   make: '{piece}, no. {make}',
   makeleft: '{piece}, left as worn',

@@ -1,12 +1,10 @@
 export const words = {
-  opening: 'Opening…',
   none: 'This garment is not here',
   noneHelp: 'It may have been deleted on this device.',
   backTo: 'Back to {garment}',
   toWorkbasket: 'To the workbasket',
   progress: '{percent} knitted',
   pieces: 'Pieces',
-  makes: 'Knitted {count} times',
   makeNo: 'No. {make}',
   pieceNos: '{piece}, no. {list}',
   begin: 'Begin {what}',
@@ -21,7 +19,6 @@ export const words = {
   tileRow: 'row {row} of {rows}',
   goOn: 'Continue {what}, row {row}',
   more: 'Edit, pass on, print, delete',
-  waitsFor: 'after {part}',
   yarn: 'Yarn',
   noYarn: 'No yarn written down yet.',
   balls: { one: '{count} ball', other: '{count} balls' },
@@ -57,7 +54,6 @@ export const words = {
   deleteYes: 'Delete it',
   deleteNo: 'Keep it',
   deleteFailed: 'It could not be deleted',
-  credits: 'Credits',
   licence: 'Licence: {licence}',
   shoulderOld: 'The shoulder of this garment cannot be finished as it was planned; plan it anew',
   shoulderOldHelp:

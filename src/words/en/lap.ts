@@ -14,7 +14,6 @@ export const words = {
   },
   noMoreShaping: 'No more shaping in this part',
   view: '{where}, as the {side} faces you. {next}',
-  rowsTo: { one: '{count} row', other: '{count} rows' },
   soFar: 'so far',
   toEndOf: 'to the end of {section}',
   toEnd: 'to the end',

@@ -39,7 +39,6 @@ export const words = {
   counts: '{before} → {after}',
   countsLong: '{before} stitches before, {after} after',
   onNeedle: { one: '{count} st on the needle', other: '{count} sts on the needle' },
-  more: { one: '… and {count} row more', other: '… and {count} rows more' },
   showAll: { one: 'Show the row', other: 'Show all {count} rows' },
   length: {
     one: 'A length: {count} row by the [gauge]. While knitting you say when it is long enough.',

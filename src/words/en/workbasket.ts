@@ -1,6 +1,5 @@
 export const words = {
   title: 'Workbasket',
-  opening: 'Opening your workbasket…',
   inHand: 'The row in hand',
   continue: 'Continue knitting',
   lastKnitted: 'Last knitted {when}',
@@ -13,9 +12,7 @@ export const words = {
   typing: 'Not saved yet',
   typingUnnamed: 'A garment without a name',
   typedLast: 'Last typed {when}',
-  notBegun: 'Nothing knitted yet',
   progress: '{percent} knitted',
-  progressOf: '{worked} of {rows} rows knitted',
   pieces: { one: '{count} piece', other: '{count} pieces' },
   drawingOf: '{garment}, drawn piece by piece: {percent} knitted',
   empty: 'Ridgeline keeps your place in a knitted garment, row by row, on this device and nowhere else.',

@@ -64,6 +64,5 @@ export const words = {
   addStripe: 'Add a [color]',
   removeStripe: 'Remove [color] {n}',
   stripeNeed: '{colour}: {amount}',
-  kept: 'Kept',
   cannot: 'The yarn cannot be reckoned',
 } as const;
