@@ -35,7 +35,24 @@ const table = [
 /** mm, from thin to thick. */
 export const needleSizes: readonly number[] = table.map(([mm]) => mm);
 
-export function needleNumber(mm: number, system: 'US' | 'UK'): string | undefined {
-  const size = table.find(([metric]) => Math.abs(metric - mm) < 0.01);
+/** The Japanese numbers 0 to 15: 2.1 to 6.6 mm, 0.3 mm apart, in Sarah Bradberry's table. */
+const japanese = Array.from({ length: 16 }, (_, number) => (21 + 3 * number) / 10);
+
+/** The systems that have numbers of their own beside millimetres. */
+export type NeedleSystem = 'US' | 'UK' | 'JP';
+
+const near = (one: number, other: number) => Math.abs(one - other) < 0.01;
+
+/** The number of a size of so many mm; undefined where the system has none for it. */
+export function needleNumber(mm: number, system: NeedleSystem): string | undefined {
+  if (system === 'JP') {
+    const number = japanese.findIndex((size) => near(size, mm));
+    return number < 0 ? undefined : String(number);
+  }
+  const size = table.find(([metric]) => near(metric, mm));
   return size && (system === 'US' ? size[1] : size[2]);
 }
+
+/** The sizes that a system has a number for, mm, from thin to thick. */
+export const sizesOf = (system: NeedleSystem): readonly number[] =>
+  system === 'JP' ? japanese : needleSizes.filter((mm) => needleNumber(mm, system) !== undefined);

@@ -9,8 +9,8 @@ export interface Speech {
   /** bind off or cast off; of English only */
   readonly terms: 'US' | 'UK';
   readonly units: 'cm' | 'in';
-  /** metric always stands beside the US and the old UK number */
-  readonly needles: 'mm' | 'US' | 'UK';
+  /** metric always stands beside the number of another system */
+  readonly needles: 'mm' | 'US' | 'UK' | 'JP';
   readonly rows: 'abbreviated' | 'full';
 }
 

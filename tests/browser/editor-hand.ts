@@ -2,6 +2,10 @@ import { mkdirSync } from 'node:fs';
 import type { Locator, Page } from 'playwright-core';
 import { violations } from './axe.ts';
 
+/** Of a phone from the US, where needles go by their numbers; `mm` as a list's own value has it: '3.5'. */
+export const chooseNeedle = (within: Page | Locator, mm: string) =>
+  within.getByLabel('Needle', { exact: true }).selectOption(mm);
+
 /** What a knitter's hand does on the screens where a garment is made by its numbers. */
 
 const button = (place: Page | Locator, name: string | RegExp) =>
@@ -69,7 +73,7 @@ export async function typeSection(
   const card = await openSection(page, part, section);
   await type(card, 'Name', typed.name);
   await type(card, 'Rows', typed.rows);
-  if (typed.needle) await type(card, 'Needle, mm', typed.needle);
+  if (typed.needle) await chooseNeedle(card, typed.needle);
   if (typed.fabric) await card.getByLabel('Fabric', { exact: true }).selectOption({ label: typed.fabric });
   return card;
 }

@@ -38,7 +38,7 @@ afterAll(async () => {
   removeProfiles();
 });
 
-const rib = { name: 'Rib', rows: '10', fabric: 'rib, 1 by 1', needle: '3,5' } as const;
+const rib = { name: 'Rib', rows: '10', fabric: 'rib, 1 by 1', needle: '3.5' } as const;
 
 async function openNew(size: keyof typeof phones): Promise<Page> {
   phone = await openPhone({ size, worker: false });

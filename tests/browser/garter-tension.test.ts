@@ -6,6 +6,7 @@ import { serve } from '../run/serve.ts';
 import { openPhone, type phones, removeProfiles } from './drive.ts';
 import {
   addEmptyPiece,
+  chooseNeedle,
   shot,
   toPieces,
   type,
@@ -59,7 +60,7 @@ describe('a tension counted in garter stitch', () => {
       await page.goto(`${host.url}#/new`);
       await page.getByLabel('Measured in').selectOption({ label: 'garter stitch' });
       await type(page, 'Name', 'Garter pullover');
-      await type(page, 'Needle, mm', '3,5');
+      await chooseNeedle(page, '3.5');
       await type(page, 'Stitches in 10 cm (4 in)', '22');
       await type(page, 'Rows in 10 cm (4 in)', '40');
       for (const name of ['Back', 'Front']) {

@@ -9,7 +9,7 @@ import {
   yarnTyped,
   yarnUnit,
 } from '../../src/words/measures.ts';
-import { saysNeedle } from '../../src/words/needle.ts';
+import { needleChoices, saysNeedle } from '../../src/words/needle.ts';
 import { needleNumber, needleSizes } from '../../src/words/needle-sizes.ts';
 import { loadWords, speak } from '../../src/words/say.ts';
 import { plainSpeech } from '../../src/words/settings.ts';
@@ -111,6 +111,29 @@ describe('needle sizes', () => {
       expect(new Set(numbers).size).toBe(numbers.length);
       expect(numbers.length).toBeGreaterThan(14);
     }
+  });
+
+  it('have Japanese numbers 0.3 mm apart from 2.1 mm on', async () => {
+    // the conversion table of Sarah Bradberry, knitting-and.com: 0 is 2.1, 8 is 4.5, 10 is 5.1, 15 is 6.6 mm
+    expect([2.1, 4.5, 5.1, 6.6].map((mm) => needleNumber(mm, 'JP'))).toEqual(['0', '8', '10', '15']);
+    expect(needleNumber(4, 'JP')).toBeUndefined();
+    await speak({ needles: 'JP' });
+    expect(saysNeedle(4.5)).toBe('JP 8 (4.5 mm)');
+  });
+
+  it('are typed in millimetres and chosen where they have numbers, since 6 is not 6 mm', async () => {
+    expect(needleChoices(4)).toBeUndefined();
+    await speak({ needles: 'US' });
+    const six = needleChoices(4)?.filter(({ label }) => /^US 6 /.test(label));
+    expect(six).toEqual([{ value: '4', label: 'US 6 (4 mm)' }]);
+    expect(needleChoices(4)?.find(({ value }) => value === '6')?.label).toBe('US 10 (6 mm)');
+    // thin to thick, with a size in hand that has no number, and nothing chosen where there is none in hand
+    const sizes = (needleChoices(4.2) ?? []).map(({ value }) => Number(value));
+    expect(sizes).toContain(4.2);
+    expect([...sizes].sort((a, b) => a - b)).toEqual(sizes);
+    expect(needleChoices(undefined)?.[0]?.value).toBe('');
+    await speak({ needles: 'UK' });
+    expect(needleChoices(4)).toHaveLength(17);
   });
 
   it('leave a size between the numbers in millimetres', async () => {

@@ -9,7 +9,7 @@ const speechChoices: { readonly [K in keyof Speech]: readonly Speech[K][] } = {
   language: languages,
   terms: ['US', 'UK'],
   units: ['cm', 'in'],
-  needles: ['mm', 'US', 'UK'],
+  needles: ['mm', 'US', 'UK', 'JP'],
   rows: ['abbreviated', 'full'],
 };
 

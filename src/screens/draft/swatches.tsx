@@ -6,15 +6,15 @@ import { gaugeOfSwatch } from '../../knit/garment/gauges.ts';
 import { yarnWeights } from '../../knit/garment/yarn-weight.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
-import { NumberField } from '../../ui/field/number-field.tsx';
+import { NeedleField } from '../../ui/field/needle-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { Group } from '../../ui/group/group.tsx';
 import { saysFabric } from '../../words/craft.ts';
 import { saysFault } from '../../words/fault.ts';
-import { LENGTH_DIGITS, lengthToType, lengthTyped, lengthUnit } from '../../words/measures.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { FaultAt } from './at-field.tsx';
+import { Count, Measure } from './counted.tsx';
 import { faultAt } from './troubles.ts';
 
 /** Fabrics that a panel is worked in without a repeat to mind. */
@@ -112,12 +112,19 @@ function SwatchFields({ swatch, isMain }: SwatchFieldsProps) {
           error={needs(swatch.heightMm)}
           onChange={(heightMm) => set({ heightMm })}
         />
-        <Count
-          label={say('draft.needle')}
-          value={swatch.needle}
+        <NeedleField
+          label={say('draft.needleNumber')}
+          mm={swatch.needle ?? undefined}
           error={needs(swatch.needle)}
           onChange={(needle) => set({ needle })}
-        />
+        >
+          <Count
+            label={say('draft.needle')}
+            value={swatch.needle}
+            error={needs(swatch.needle)}
+            onChange={(needle) => set({ needle })}
+          />
+        </NeedleField>
       </div>
       {factsOf(fabric).ridges && (
         <Toggle label={say('draft.inRidges')} on={inRidges} onChange={(on) => set({ inRidges: on })} />
@@ -245,50 +252,4 @@ function addSwatch(fabric: FabricName, gauge: { readonly stitches: number; reado
     ...old,
     swatches: [...old.swatches, { ...begun, needle: design.value?.needles.borders ?? begun.needle }],
   }));
-}
-
-interface CountProps {
-  readonly label: string;
-  readonly value: number | null;
-  readonly error?: string | undefined;
-  readonly onChange: (value: number | null) => void;
-}
-
-/** Halves are counted too; no stepping buttons, a count is typed. */
-function Count({ label, value, error, onChange }: CountProps) {
-  return (
-    <NumberField
-      bare
-      decimals
-      label={label}
-      error={error}
-      value={value ?? undefined}
-      onChange={(typed) => onChange(typed ?? null)}
-    />
-  );
-}
-
-function Measure({
-  label,
-  mm,
-  error,
-  onChange,
-}: {
-  readonly label: string;
-  readonly mm: number | null;
-  readonly error?: string | undefined;
-  readonly onChange: CountProps['onChange'];
-}) {
-  return (
-    <NumberField
-      bare
-      decimals
-      label={label}
-      unit={lengthUnit()}
-      digits={LENGTH_DIGITS}
-      error={error}
-      value={mm === null ? undefined : lengthToType(mm)}
-      onChange={(typed) => onChange(typed === undefined ? null : lengthTyped(typed))}
-    />
-  );
 }

@@ -2,6 +2,8 @@ import { change, garmentFaults } from '../../app/drafts/editor/editor.ts';
 import { type GarmentForm, withGauge, withNeedle } from '../../app/drafts/editor/garment-form.ts';
 import { type FabricName, fabricNames } from '../../knit/fabric.ts';
 import { readPiece } from '../../knit/piece/form/read-piece.ts';
+import { NeedleField } from '../../ui/field/needle-field.tsx';
+import { readNumber } from '../../ui/field/read-number.ts';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { saysFabric } from '../../words/craft.ts';
 import { say } from '../../words/say.ts';
@@ -15,6 +17,7 @@ export function GaugeFields({ form }: { readonly form: GarmentForm }) {
   const { gauge } = form;
   const count = (field: 'stitches' | 'rows') => (typed: string) =>
     change((old) => withGauge(old, { ...old.gauge, [field]: typed }), field, `gauge ${field}`);
+  const typeNeedle = (typed: string) => change((old) => withNeedle(old, typed), 'needle', 'garment needle');
   const measuredIn = (fabric: FabricName | '') =>
     fabric !== '' && change((old) => withGauge(old, { ...old.gauge, fabric }), 'fabric', 'gauge fabric');
   const fabrics = fabricNames.map((value) => ({ value, label: saysFabric(value) }));
@@ -31,14 +34,22 @@ export function GaugeFields({ form }: { readonly form: GarmentForm }) {
         options={[...unsaid, ...fabrics]}
         onChange={measuredIn}
       />
-      <TypedNumber
-        label={say('editor.needle')}
+      <NeedleField
+        label={say('editor.needleNumber')}
         hint={say('editor.needleHint')}
-        typed={form.needle}
-        decimals
+        mm={readNumber(form.needle)}
         error={saysGarmentFault(faults, 'needle')}
-        onTyped={(typed) => change((old) => withNeedle(old, typed), 'needle', 'garment needle')}
-      />
+        onChange={(mm) => typeNeedle(String(mm))}
+      >
+        <TypedNumber
+          label={say('editor.needle')}
+          hint={say('editor.needleHint')}
+          typed={form.needle}
+          decimals
+          error={saysGarmentFault(faults, 'needle')}
+          onTyped={typeNeedle}
+        />
+      </NeedleField>
       <div class="edit-pair">
         <TypedNumber
           label={say('editor.gaugeStitches')}

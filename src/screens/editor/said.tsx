@@ -1,7 +1,10 @@
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 import { FieldError, type InputTies } from '../../ui/field/field.tsx';
+import { readNumber } from '../../ui/field/read-number.ts';
 import { Select, type SelectProps } from '../../ui/field/select.tsx';
+import { needleChoices } from '../../words/needle.ts';
+import { say } from '../../words/say.ts';
 import { shortened } from './typed-number.tsx';
 
 interface SaidProps {
@@ -71,3 +74,36 @@ export const SaidChoice = <T extends string>({ value, options, onChange, ...said
     {(ties) => <Select {...{ value, options, onChange, ties }} look="said-input said-select" />}
   </Said>
 );
+
+interface SaidNeedleProps {
+  /** mm, as it was typed */
+  readonly typed: string;
+  readonly error: string | undefined;
+  readonly onTyped: (typed: string) => void;
+}
+
+/** A needle within a sentence: typed in millimetres, or chosen where she says needles by their numbers. */
+export function SaidNeedle({ typed, error, onTyped }: SaidNeedleProps) {
+  const mm = readNumber(typed);
+  const options = needleChoices(mm);
+  const value = mm === undefined ? '' : String(mm);
+  return options === undefined ? (
+    <SaidNumber
+      label={say('editor.needle')}
+      said={say('editor.saidNeedle')}
+      error={error}
+      typed={typed}
+      decimals
+      onTyped={onTyped}
+    />
+  ) : (
+    <SaidChoice
+      label={say('editor.needleNumber')}
+      said={say('editor.saidNeedleNumber')}
+      error={error}
+      value={value}
+      options={options}
+      onChange={onTyped}
+    />
+  );
+}

@@ -9,7 +9,7 @@ import { changePiece, openSection, type PartHand, withPart } from './changes.ts'
 import { CountChange } from './count-change.tsx';
 import { sectionTitle } from './fault-list.tsx';
 import { MoreMenu } from './more-menu.tsx';
-import { SaidChoice, SaidNumber } from './said.tsx';
+import { SaidChoice, SaidNeedle, SaidNumber } from './said.tsx';
 import type { SaysAt } from './says-here.ts';
 import { ShapingList } from './shaping-list.tsx';
 
@@ -78,14 +78,7 @@ function SectionFields(props: SectionBandProps) {
           error={says('fabric')}
           onChange={(fabric) => hand.section(index, { fabric }, 'fabric')}
         />
-        <SaidNumber
-          label={say('editor.needle')}
-          said={say('editor.saidNeedle')}
-          typed={section.needle}
-          decimals
-          error={says('needle')}
-          onTyped={type('needle')}
-        />
+        <SaidNeedle typed={section.needle} error={says('needle')} onTyped={type('needle')} />
         <SectionMenu {...props} />
       </div>
       {section.words ? (

@@ -2,6 +2,7 @@ import { change, pattern, read } from '../../app/drafts/pattern/reader.ts';
 import { type FabricName, fabricNames } from '../../knit/fabric.ts';
 import type { Gauge } from '../../knit/gauge.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
+import { NeedleField } from '../../ui/field/needle-field.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { saysFabric } from '../../words/craft.ts';
@@ -73,13 +74,15 @@ function OwnGauge() {
         options={fabricNames.map((value) => ({ value, label: saysFabric(value) }))}
         onChange={(chosen: FabricName) => change({ gauge: { ...gauge, fabric: chosen } })}
       />
-      <NumberField
-        label={say('gauge.needle')}
-        decimals
-        min={0}
-        value={gauge.needle}
-        onChange={(mm) => put('needle', mm)}
-      />
+      <NeedleField label={say('gauge.needleNumber')} mm={gauge.needle} onChange={(mm) => put('needle', mm)}>
+        <NumberField
+          label={say('gauge.needle')}
+          decimals
+          min={0}
+          value={gauge.needle}
+          onChange={(mm) => put('needle', mm)}
+        />
+      </NeedleField>
     </fieldset>
   );
 }

@@ -107,6 +107,7 @@ function WordChoices() {
           { value: 'mm', label: say('settings.needlesMm') },
           { value: 'US', label: say('settings.needlesUS') },
           { value: 'UK', label: say('settings.needlesUK') },
+          { value: 'JP', label: say('settings.needlesJP') },
         ]}
         onChange={(value) => void changeSpeech('needles', value)}
       />

@@ -65,6 +65,7 @@ export const words: Translation<typeof english> = {
   overHeight: 'auf eine Höhe von',
   inRidges: 'Krausrippen zählen (je zwei Reihen)',
   needle: 'Nadel, mm',
+  needleNumber: 'Nadel',
   gaugeSays: '{stitches} Maschen und {rows} Reihen auf 10 cm.',
   yarnWeight: 'Danach Garnstärke {weight} von 7.',
   beforeWashing: 'Auch vor dem Waschen gezählt',

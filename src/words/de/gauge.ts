@@ -6,6 +6,7 @@ export const words: Translation<typeof english> = {
   in: 'Gestrickt in: {fabric}.',
   unsaid: 'noch nicht gesagt',
   needle: 'Mit Nadel, mm',
+  needleNumber: 'Mit Nadel',
   guessed: '{fabric}: geschätzt nach deiner Maschenprobe ({from})',
   askTitle: 'Ist diese Maschenprobe kraus rechts gestrickt?',
   askHelp:

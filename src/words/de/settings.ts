@@ -18,6 +18,7 @@ export const words: Translation<typeof english> = {
   needlesMm: 'Millimeter',
   needlesUS: 'US',
   needlesUK: 'UK alt',
+  needlesJP: 'Japanisch',
   rows: 'Reihen',
   rowsShort: 'Abgekürzt',
   rowsShortHint: '2 re, 2 re zus, re bis Ende',

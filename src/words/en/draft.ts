@@ -66,6 +66,7 @@ export const words = {
   overHeight: 'over a height of',
   inRidges: 'Count ridges (two rows each)',
   needle: 'Needle, mm',
+  needleNumber: 'Needle',
   gaugeSays: '{stitches} stitches and {rows} rows in 10 cm (4 in).',
   yarnWeight: 'By that, yarn weight {weight} of 7.',
   beforeWashing: 'Counted before washing too',

@@ -4,6 +4,7 @@ export const words = {
   in: 'Measured in {fabric}.',
   unsaid: 'not said yet',
   needle: 'With needle, mm',
+  needleNumber: 'With needle',
   guessed: '{fabric}: guessed from your [gauge] in {from}',
   askTitle: 'Was this [gauge] measured in garter stitch?',
   askHelp:

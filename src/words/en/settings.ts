@@ -15,6 +15,7 @@ export const words = {
   needlesMm: 'Millimetres',
   needlesUS: 'US',
   needlesUK: 'Old UK',
+  needlesJP: 'Japanese',
   rows: 'Row instructions',
   rowsShort: 'Abbreviated',
   rowsShortHint: 'k2, k2tog, knit to end',
