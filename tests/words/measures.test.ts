@@ -124,7 +124,7 @@ describe('needle sizes', () => {
   it('are typed in millimetres and chosen where they have numbers, since 6 is not 6 mm', async () => {
     expect(needleChoices(4)).toBeUndefined();
     await speak({ needles: 'US' });
-    const six = needleChoices(4)?.filter(({ label }) => /^US 6 /.test(label));
+    const six = needleChoices(4)?.filter(({ label }) => label.startsWith('US 6 '));
     expect(six).toEqual([{ value: '4', label: 'US 6 (4 mm)' }]);
     expect(needleChoices(4)?.find(({ value }) => value === '6')?.label).toBe('US 10 (6 mm)');
     // thin to thick, with a size in hand that has no number, and nothing chosen where there is none in hand
