@@ -1,17 +1,14 @@
 /** JSON with the keys of every object in order: equal values give equal text on every device. */
-export const stableJson = (value: unknown): string => JSON.stringify(value, sortKeys) ?? 'null';
+export const stableJson = (value: unknown): string => JSON.stringify(inOrder(value)) ?? 'null';
 
-const sortKeys = (_key: string, value: unknown): unknown =>
-  typeof value === 'object' && value !== null && !Array.isArray(value) ? inOrder(value) : value;
-
-const inOrder = (value: object): object => {
+function inOrder(value: unknown): unknown {
+  if (typeof value !== 'object' || value === null) return value;
+  if (Array.isArray(value)) return value.map(inOrder);
   const from = value as Readonly<Record<string, unknown>>;
-  return Object.fromEntries(
-    Object.keys(from)
-      .sort()
-      .map((key) => [key, from[key]]),
-  );
-};
+  const ordered: Record<string, unknown> = {};
+  for (const key of Object.keys(from).sort()) ordered[key] = inOrder(from[key]);
+  return ordered;
+}
 
 /** Of two versions of the same thing, one and the same whichever is named first. */
 export function oneOf<T>(a: T, b: T): T {

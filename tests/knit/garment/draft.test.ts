@@ -11,7 +11,7 @@ import { match } from '../../../src/knit/piece/match.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
 import { workRow } from '../../../src/knit/row/work.ts';
 import { loadFaults, saysFault } from '../../../src/words/fault.ts';
-import { countedWork } from '../../counted-work.ts';
+import { countingWork } from '../../counted-work.ts';
 import { told } from '../../told.ts';
 
 await loadFaults();
@@ -377,6 +377,8 @@ describe('grade', () => {
 });
 
 describe('what is done to draft and plan', () => {
+  const countedWork = countingWork();
+
   it('is less than four times as much for four times the stitches', async () => {
     const inGauge = (stitches: number, rows: number) =>
       countedWork(() => {

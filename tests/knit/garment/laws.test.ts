@@ -143,10 +143,10 @@ describe(`laws of drafts (${DRAFTS} random bodies, gauges and shapes; RIDGELINE_
         for (const part of [...parts, ...(mirrorParts ?? [])]) {
           let count = part.start;
           for (const row of part.rows) {
-            expect(row.before).toBe(count);
+            if (row.before !== count) expect(row.before).toBe(count);
             const worked = workRow(row.steps, count);
             if (!worked.ok) throw new Error(told(worked.faults));
-            expect(worked.value.after).toBe(row.after);
+            if (worked.value.after !== row.after) expect(worked.value.after).toBe(row.after);
             count = row.after;
           }
         }

@@ -5,7 +5,7 @@ import { parseRow } from '../../../src/knit/row/read/parse.ts';
 import { workRow } from '../../../src/knit/row/work.ts';
 import { loadFaults, saysFault } from '../../../src/words/fault.ts';
 import { mutated, scrambledLine } from '../../arbitraries/pattern-lines.ts';
-import { countedWork } from '../../counted-work.ts';
+import { countingWork } from '../../counted-work.ts';
 import { told } from '../../told.ts';
 
 await loadFaults();
@@ -75,11 +75,13 @@ describe('any text', () => {
   );
 });
 
-/** How much more is done for a text of twice the length. */
-const forTwice = async (read: (n: number) => void, n: number): Promise<number> =>
-  (await countedWork(() => read(2 * n))) / (await countedWork(() => read(n)));
-
 describe('what is done to read', () => {
+  const countedWork = countingWork();
+
+  /** How much more is done for a text of twice the length. */
+  const forTwice = async (read: (n: number) => void, n: number): Promise<number> =>
+    (await countedWork(() => read(2 * n))) / (await countedWork(() => read(n)));
+
   const shapes: readonly (readonly [string, (n: number) => string])[] = [
     ['one long row', (n) => `k1, ${'p2, k2tog, yo, '.repeat(n)}k1`],
     ['stars without end', (n) => '*k1, p1; rep from * 2 times, '.repeat(n)],

@@ -1,7 +1,7 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
 import { MOST_PIECES } from '../../../src/knit/piece/check-recipe.ts';
-import { countedWork } from '../../counted-work.ts';
+import { countingWork } from '../../counted-work.ts';
 
 const repeated = (n: number, of: (i: number) => string): string =>
   Array.from({ length: n }, (_, i) => of(i + 1)).join('');
@@ -39,13 +39,16 @@ const texts: Readonly<Record<string, (n: number) => string>> = {
     `Back\nCast on 40 sts.\n${repeated(n, () => 'knit then purl and ')}\n`,
 };
 
-it.each(Object.keys(texts))('takes four times the work for four times the text, %s', async (what) => {
-  const text = texts[what] as (n: number) => string;
-  readPattern(text(10));
-  const short = await countedWork(() => readPattern(text(100)));
-  const long = await countedWork(() => readPattern(text(400)));
-  expect(short).toBeGreaterThan(0);
-  expect(long / short).toBeLessThan(4 * 1.25);
+describe('what is done to read', () => {
+  const countedWork = countingWork();
+  it.each(Object.keys(texts))('takes four times the work for four times the text, %s', async (what) => {
+    const text = texts[what] as (n: number) => string;
+    readPattern(text(10));
+    const short = await countedWork(() => readPattern(text(100)));
+    const long = await countedWork(() => readPattern(text(400)));
+    expect(short).toBeGreaterThan(0);
+    expect(long / short).toBeLessThan(4 * 1.25);
+  });
 });
 
 it('reads as many pieces as a garment can have, says so at the line that begins one more, and reads on no further', () => {

@@ -6,7 +6,7 @@ import { importBackup } from '../../../src/store/backup/import.ts';
 import { readBackup } from '../../../src/store/backup/read.ts';
 import { loadFaults, saysFault } from '../../../src/words/fault.ts';
 import { anyFile, garbled, mutated } from '../../arbitraries/hostile-json.ts';
-import { countedWork } from '../../counted-work.ts';
+import { countingWork } from '../../counted-work.ts';
 import { everything, knittedBox } from '../knitted-box.ts';
 import { codesOf, freshStore, given, LONG, nextRow, undoLast } from '../scenario.ts';
 
@@ -147,17 +147,21 @@ describe('a hostile or broken file', () => {
     expect(read.ok ? {} : read.faults[0]?.figures).toMatchObject({ row: 3 });
   });
 
-  it('whose rows would never end is refused without working them', async () => {
-    let steps: unknown = [{ work: 'yo', times: 100_000 }];
-    for (let depth = 0; depth < 6; depth += 1) steps = [{ repeat: steps, times: 100_000 }];
-    const plans = honest.plans.map((plan) => ({
-      ...plan,
-      plan: { ...plan.plan, rows: plan.plan.rows.map((row) => ({ ...row, steps })) },
-    }));
-    const endless = JSON.stringify({ ...honest, plans });
-    expect(codesOf(readBackup(endless))).toEqual(['backup-damaged']);
-    expect(await countedWork(() => readBackup(endless))).toBeLessThan(
-      10 * (await countedWork(() => readBackup(JSON.stringify(honest)))),
-    );
+  describe('in what is done to read it', () => {
+    const countedWork = countingWork();
+
+    it('whose rows would never end is refused without working them', async () => {
+      let steps: unknown = [{ work: 'yo', times: 100_000 }];
+      for (let depth = 0; depth < 6; depth += 1) steps = [{ repeat: steps, times: 100_000 }];
+      const plans = honest.plans.map((plan) => ({
+        ...plan,
+        plan: { ...plan.plan, rows: plan.plan.rows.map((row) => ({ ...row, steps })) },
+      }));
+      const endless = JSON.stringify({ ...honest, plans });
+      expect(codesOf(readBackup(endless))).toEqual(['backup-damaged']);
+      expect(await countedWork(() => readBackup(endless))).toBeLessThan(
+        10 * (await countedWork(() => readBackup(JSON.stringify(honest)))),
+      );
+    });
   });
 });
