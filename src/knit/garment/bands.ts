@@ -18,6 +18,7 @@ import {
   openNeckSide,
   sharedPickUp,
 } from './pick-up.ts';
+import { besidePlacket, placketBands } from './placket.ts';
 import { openingOf } from './which-opening.ts';
 import { stitchesIn } from './whole-numbers.ts';
 
@@ -30,6 +31,7 @@ export function bandsOf(design: Design, edges: BandEdges): readonly Recipe[] {
   if ((design.neckband.heightMm > 0 || shoulders === 2) && !around) bands.push(neckband(design, edges));
   if (shoulders === 2) bands.push(backNeckband(design, edges));
   if (shoulders === 1) bands.push(shoulderBand(design, edges));
+  bands.push(...placketBands(design, edges));
   if (open && design.frontBand.heightMm > 0)
     bands.push(...(around ? [aroundBand(design, edges)] : frontBands(design, edges)));
   if (!sleeves && design.armholeBand.heightMm > 0) bands.push(armholeBand(design, edges));
@@ -40,14 +42,16 @@ function neckband(design: Design, edges: BandEdges): Recipe {
   const { open } = garmentKinds[design.kind];
   const { front, counts, sleeveTop } = edges;
   const { mitre } = necks[design.neck.shape];
-  const { partsBack, shoulders } = openingOf(design);
+  const { partsBack, partsFront, shoulders } = openingOf(design);
   const half = partsBack ? halfBackPickUp(edges) : 0;
   const lap = shoulders === 2 ? shoulderPickUp(design, counts) : 0;
   const lead = half + lap;
   const side = front
     ? open
       ? openNeckSide(front, counts)
-      : neckSide(front, counts)
+      : partsFront
+        ? besidePlacket(design, counts, front)
+        : neckSide(front, counts)
     : Math.max(1, Math.floor(counts.neck / 2));
   const mitred = mitre === 'point' && !open && front !== undefined;
   const square = mitre === 'corners' && front !== undefined;
@@ -57,7 +61,7 @@ function neckband(design: Design, edges: BandEdges): Recipe {
   const isHeld = heldNeck(design).front;
   const middle: PickUp[] = mitred
     ? [{ along: 'point of the V', stitches: 1 }]
-    : !open && front && front.middle > 0
+    : !open && !partsFront && front && front.middle > 0
       ? [
           {
             along: 'middle of the front neck',
@@ -79,11 +83,18 @@ function neckband(design: Design, edges: BandEdges): Recipe {
             [{ along: 'right front shoulder', stitches: lap }],
           ]
         : [[], alongBack(design, edges)];
-  const order = open
-    ? [right, ...top('right'), ...last, ...top('left'), left]
-    : front
-      ? [...first, ...top('left'), left, ...middle, right, ...top('right'), ...last]
-      : [...first, ...top('left'), { along: 'front neck', stitches: counts.neck }, ...top('right'), ...last];
+  const order =
+    open || partsFront
+      ? [right, ...top('right'), ...last, ...top('left'), left]
+      : front
+        ? [...first, ...top('left'), left, ...middle, right, ...top('right'), ...last]
+        : [
+            ...first,
+            ...top('left'),
+            { along: 'front neck', stitches: counts.neck },
+            ...top('right'),
+            ...last,
+          ];
   const centre = middle[0] ? order.indexOf(middle[0]) : order.length - last.length;
   const from = order.slice(0, centre).reduce((sum, p) => sum + p.stitches, 0);
   const pickUp = fittedPickUp(design.neckband, order);

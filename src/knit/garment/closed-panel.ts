@@ -8,8 +8,8 @@ import { knitNeck, type Neck, withOpening } from './neck.ts';
 import { openingPairs } from './neck-opening.ts';
 import { cutPart, type PanelEdge, stepsAlong } from './panel.ts';
 import type { PanelCounts } from './panel-counts.ts';
+import { placketStitches } from './placket.ts';
 import { countBefore, type Sides } from './sides.ts';
-import { openingOf } from './which-opening.ts';
 
 /** A back, or a front without an opening: symmetrical, with a neck that parts it in two. */
 export interface ClosedPanel {
@@ -28,7 +28,8 @@ export function backPanel(design: Design, counts: PanelCounts, sides: Sides): Cl
       : undefined;
   return closedPanel(design, 'Back', counts, sides, neck, ['right shoulder', 'left shoulder'], {
     rests: heldNeck(design).back,
-    opening: openingOf(design).partsBack ? openingPairs(design, counts) : 0,
+    opening: openingPairs(design, counts, 'back'),
+    level: counts.neck % 2,
   });
 }
 
@@ -39,7 +40,9 @@ export function frontPanel(design: Design, counts: PanelCounts, sides: Sides): C
     counts.pairs.neck > 0
       ? closedNeck(necks[design.neck.shape], counts, sides, counts.pairs.neck, top)
       : undefined;
-  const middle = { rests: heldNeck(design).front, opening: 0 };
+  const opening = openingPairs(design, counts, 'front');
+  const level = neck && opening > 0 ? placketStitches(design, counts, neck) : 0;
+  const middle = { rests: heldNeck(design).front, opening, level };
   return closedPanel(design, 'Front', counts, sides, neck, frontParts, middle);
 }
 
@@ -56,6 +59,8 @@ interface Middle {
   readonly rests: boolean;
   /** pairs of rows below the neck in which the panel is parted */
   readonly opening: number;
+  /** stitches bound off where it is parted */
+  readonly level: number;
 }
 
 /** @param names of the parts at the right and left edge (right side facing), as worn */
@@ -66,7 +71,7 @@ function closedPanel(
   sides: Sides,
   neck: Neck | undefined,
   names: readonly [string, string],
-  { rests, opening }: Middle,
+  { rests, opening, level: parted }: Middle,
 ): ClosedPanel {
   const { stretches, steps, pairs } = sides;
   const castOn = counts.pairs.hem > 0 ? counts.hem : counts.low;
@@ -85,7 +90,7 @@ function closedPanel(
     const end = rests && counts.shoulder.length === 0 && name === 'Back' ? 'hold' : 'bind off';
     return { parts: [body(end, pairs)], edges: sides.edges, neck };
   }
-  const parting = opening > 0 ? withOpening(neck, opening, (counts.neck % 2) / 2) : neck;
+  const parting = opening > 0 ? withOpening(neck, opening, parted / 2) : neck;
   const { from } = parting.edge;
   const stitches = (countBefore(counts, steps, from) - parting.middle) / 2;
   const neckSteps = stepsAlong([parting.edge]);

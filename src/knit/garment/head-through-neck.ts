@@ -4,6 +4,8 @@ import type { Design } from './design.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import { opensMoreMm } from './neck-opening.ts';
 import { type BandEdges, neckSideMm } from './pick-up.ts';
+import { placketStitches } from './placket.ts';
+import { openingOf } from './which-opening.ts';
 
 /** A closed neck held against the head, mm. */
 export interface HeadFit {
@@ -17,11 +19,17 @@ export interface HeadFit {
 /** Undefined of a front that opens: it lets any head through. */
 export function headFit(design: Design, bands: BandEdges): HeadFit | undefined {
   if (garmentKinds[design.kind].open) return undefined;
-  const neckMm = neckEdgeMm(bands);
+  const neckMm = neckEdgeMm(bands) - placketMm(design, bands);
   const { stretch } = factsOf(design.neckband.heightMm > 0 ? design.neckband.fabric : design.fabric);
   const opensMm = neckMm * stretch + opensMoreMm(design, bands.counts, stretch);
   return { neckMm, opensMm, headMm: design.body.head };
 }
+
+/** What lies between the edges of a placket is no part of the neck's edge. */
+const placketMm = (design: Design, { counts, front }: BandEdges): number =>
+  openingOf(design).partsFront && front
+    ? (placketStitches(design, counts, front) * 100) / counts.gauge.stitches
+    : 0;
 
 export function headWarning(head: HeadFit | undefined): Fault[] {
   if (!head || head.opensMm >= head.headMm) return [];

@@ -24,13 +24,13 @@ export function heldNeck(design: Design): HeldNeck {
   const { kind, armhole, neck, neckband, frontBand, sleeve } = design;
   const { open } = garmentKinds[kind];
   const { isPointed, mitre } = necks[neck.shape];
-  const { partsBack, shoulders } = openingOf(design);
+  const { partsBack, partsFront, shoulders } = openingOf(design);
   const hasBand = neckband.heightMm > 0 || shoulders === 2 || (open && isPointed && frontBand.heightMm > 0);
   if (!neckMiddleFacts(neck.middle).rests || !hasBand) return NONE;
   const { toNeck } = armholes[armhole];
   return {
     back: !partsBack,
-    front: !open && mitre === 'none',
+    front: !open && !partsFront && mitre === 'none',
     sleeves: toNeck && sleeve.direction === 'cuff up',
   };
 }

@@ -68,7 +68,10 @@ export function impossiblePanels(design: Design, targets: Targets, counts: Panel
         { field: 'lengthMm' },
       ),
     );
-  } else if (pairs.neck > most || pairs.backNeck + openingPairs(design, counts) > most) {
+  } else if (
+    pairs.neck + openingPairs(design, counts, 'front') > most ||
+    pairs.backNeck + openingPairs(design, counts, 'back') > most
+  ) {
     no(fault('neck too deep', { mostMm: Math.floor((most * 200) / gauge.rows) }, { field: 'neck.depthMm' }));
   } else if (
     silhouetteFacts[design.silhouette].hasWaist &&

@@ -9,13 +9,17 @@ import { shoulderHeight } from './sides.ts';
 import { openingOf } from './which-opening.ts';
 import { pairsIn, stitchesIn } from './whole-numbers.ts';
 
-/** Pairs of rows along one side of an opening; 0 where there is none, or it lies along shoulders. */
-export function openingPairs(design: Design, { gauge, pairs }: PanelCounts): number {
-  const { partsBack, opensRaglan } = openingOf(design);
+/**
+ * Pairs of rows along one side of an opening; 0 where there is none, or it lies along shoulders.
+ * @param of the panel that it parts; any, or a raglan's line, unless said
+ */
+export function openingPairs(design: Design, { gauge, pairs }: PanelCounts, of?: 'back' | 'front'): number {
+  const { partsBack, partsFront, opensRaglan } = openingOf(design);
   const asked = pairsIn(design.neck.openingMm ?? USUAL_OPENING_MM, gauge);
-  if (partsBack) return pairs.backNeck > 0 ? asked : 0;
+  if (partsBack) return of !== 'front' && pairs.backNeck > 0 ? asked : 0;
+  if (partsFront) return of !== 'back' && pairs.neck > 0 ? Math.max(1, asked) : 0;
   // below it the raglan is still sewn
-  return opensRaglan ? Math.max(0, Math.min(asked, pairs.armhole - LEAST_SEWN)) : 0;
+  return opensRaglan && of === undefined ? Math.max(0, Math.min(asked, pairs.armhole - LEAST_SEWN)) : 0;
 }
 
 /** Pairs of rows of a raglan that are sewn below its opening at least; common practice, no published source. */
@@ -73,13 +77,19 @@ export const collarPickUp = (design: Design, counts: PanelCounts): number => {
 const BETWEEN_BUTTONS_MM = 35;
 
 /** The button holes of a shoulder's band: as many as it has room for, two if it can be; undefined where there is none even for one. */
-export function shoulderHoles(
+export const shoulderHoles = (
   design: Design,
   { gauge }: PanelCounts,
   stitches: number,
+): HolesWish | undefined => holesAlong(design, lapBorder(design), gauge, stitches);
+
+/** The same along a band that is buttoned from its lower end up, or down to it. */
+export function holesAlong(
+  { frontBand: { buttonMm } }: Design,
+  { fabric }: Border,
+  gauge: HolesWish['gauge'],
+  stitches: number,
 ): HolesWish | undefined {
-  const { buttonMm } = design.frontBand;
-  const { fabric } = lapBorder(design);
   const most = Math.max(2, Math.round((stitches * 100) / gauge.stitches / BETWEEN_BUTTONS_MM));
   for (let buttons = most; buttons > 0; buttons -= 1) {
     const wish = { fabric, gauge, stitches, over: stitches, at: 'right', buttons, buttonMm } as const;

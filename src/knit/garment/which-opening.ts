@@ -7,18 +7,21 @@ import {
   type NeckOpeningFacts,
   neckOpenings,
 } from './kinds/neck-openings.ts';
+import { necks } from './kinds/necks.ts';
 
 type Asked = Pick<Design, 'kind' | 'armhole' | 'neck'>;
 
-/** Openings that a design can have: a raglan has no shoulders, and a back without a neck of its own is not parted. */
+/** Openings that a design can have: a raglan has no shoulders, and what has no neck of its own is not parted below it. */
 export const possibleOpenings = (design: Asked): readonly NeckOpening[] =>
   garmentKinds[design.kind].open ? ['none'] : neckOpenings.filter((name) => canOpen(design, name));
 
 function canOpen({ armhole, neck }: Asked, name: NeckOpening): boolean {
-  const { partsBack, opensRaglan, shoulders } = factsOfOpening(name);
+  const { partsBack, partsFront, opensRaglan, shoulders } = factsOfOpening(name);
   const { toNeck } = armholes[armhole];
   return (
     (!partsBack || (!toNeck && neck.backDepthMm > 0)) &&
+    // a point and corners have mitres where the bands would begin
+    (!partsFront || (neck.depthMm > 0 && necks[neck.shape].mitre === 'none')) &&
     (!opensRaglan || toNeck) &&
     (shoulders === 0 || !toNeck)
   );

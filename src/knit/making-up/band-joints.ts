@@ -106,6 +106,8 @@ interface FreeEnds {
   /** the neck opens behind or along a raglan */
   readonly hasOpening: boolean;
   readonly laps: Laps | undefined;
+  /** the front opens a little way, between two bands */
+  readonly hasPlacket: boolean;
 }
 
 /** Where bands are bound off, and the ends of those that do not go round. */
@@ -113,12 +115,13 @@ export function freeBandEdges(bands: readonly SewnBand[], free: FreeEnds): Joint
   const lap = lapBand(bands);
   return bands.flatMap((band): Joint[] => {
     const { piece, part } = band;
-    const as = band === lap ? 'opening' : freeAs(band);
+    const isPlacket = free.hasPlacket && band.role === 'front band';
+    const as = band === lap || isPlacket ? 'opening' : freeAs(band);
     const tops = Array.from({ length: band.makes }, (_, i): Joint => {
       return { kind: 'left free', line: [{ piece, make: i + 1, part, edge: 'top' }], as };
     });
     const ends = freeEnds(band, bands, free).map((edge): Joint => {
-      const isNeck = free.hasOpening || free.laps !== undefined;
+      const isNeck = free.hasOpening || free.laps !== undefined || free.hasPlacket;
       return { kind: 'left free', line: [sideOf(band, 1, edge)], as: isNeck ? 'opening' : 'front' };
     });
     return [...tops, ...ends];
@@ -130,13 +133,34 @@ const freeAs = ({ role }: SewnBand): FreeEdge =>
 
 /** Ends that no seam takes and no other band. */
 function freeEnds(band: SewnBand, bands: readonly SewnBand[], free: FreeEnds): readonly Edge[] {
-  const { isOpen, hasOpening, laps } = free;
+  const { isOpen, hasOpening, laps, hasPlacket } = free;
+  if (hasPlacket) return band.role === 'front band' ? [isAlong(band, 'right') ? 'left' : 'right'] : [];
   if (laps === 'both') return [];
   if (laps === 'left') return band.role === 'neckband' || band === lapBand(bands) ? ['left'] : [];
   const hasFrontBands = bands.some(({ role }) => role === 'front band');
   const isFree =
     band.role === 'front band' || (band.role === 'neckband' && (hasOpening || (isOpen && !hasFrontBands)));
   return isFree ? ['right', 'left'] : [];
+}
+
+const isAlong = ({ along }: SewnBand, worn: 'left' | 'right'): boolean =>
+  along.some(({ edge }) => edge === `${worn} front edge`);
+
+/**
+ * Of a placket: the lower end of the band on top is sewn to what is bound off between its edges, that of the other
+ * behind it. A right band begins with its lower end, a left one ends with it.
+ */
+export function placketJoints(bands: readonly SewnBand[], onTop: 'left' | 'right', middle: Line): Joint[] {
+  const below = onTop === 'left' ? 'right' : 'left';
+  const end = (worn: 'left' | 'right'): Line => {
+    const band = bands.find((one) => one.role === 'front band' && isAlong(one, worn));
+    return band ? [sideOf(band, 1, worn)] : [];
+  };
+  const [top, other] = [end(onTop), end(below)];
+  if (top.length === 0 || other.length === 0) return [];
+  const sewn = (a: Line, b: Line): Joint => ({ kind: 'seam', of: 'lap', a, b, how: 'sewn' });
+  if (middle.length === 0) return [sewn(top, other)];
+  return [sewn(top, middle), { kind: 'left free', line: other, as: 'opening' }];
 }
 
 /** Of an open left shoulder: its band on the back; of an envelope neck: the ends of both bands. Caught at the armholes. */

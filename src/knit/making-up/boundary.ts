@@ -1,6 +1,5 @@
 import type { PlannedPart, PlannedRow, ShapingMark } from '../piece/planned.ts';
 import type { Edge } from '../piece/recipe.ts';
-import { expandRow } from '../row/expand.ts';
 import { rowsKnitted, stitchesAtEnd } from './top.ts';
 
 /** A step along a side: a row that grows there, or stitches that lie level. */
@@ -19,7 +18,6 @@ export interface Bit {
 
 /** A side of a part from its beginning up. */
 export function sideBits(part: PlannedPart, edge: Edge): readonly Bit[] {
-  const idle = idleRows(part, edge);
   const bits: Bit[] = [];
   for (const row of part.rows.slice(0, rowsKnitted(part))) {
     const section = part.sections[row.section];
@@ -32,7 +30,7 @@ export function sideBits(part: PlannedPart, edge: Edge): readonly Bit[] {
     };
     const level = sum(row, edge, (mark) => mark.kind === 'bind off' || mark.kind === 'cast on');
     if (level !== 0) bits.splice(beforePair(bits, row, edge), 0, { ...rest, level: true, by: level });
-    if (idle(row.n)) continue;
+    if (isIdle(row, edge)) continue;
     bits.push({ ...rest, level: false, by: sum(row, edge, (mark) => mark.kind === 'edge') });
   }
   return bits;
@@ -48,28 +46,9 @@ const beforePair = (bits: readonly Bit[], { side, n }: PlannedRow, edge: Edge): 
     : bits.length;
 
 /** Rows of short rows that do not come to the edge: those that turn before it, and those that begin at the turn. */
-function idleRows({ rows }: PlannedPart, edge: Edge): (n: number) => boolean {
-  const turned = rows.filter((row) => endsAt(row) === edge && leavesUnworked(row));
-  const idle = new Set(turned.flatMap(({ n }) => [n, n + 1]));
-  if (fromBefore(rows, edge, turned[0])) idle.add(1);
-  return (n) => idle.has(n);
-}
-
-const endsAt = ({ side }: PlannedRow): Edge => (side === 'RS' ? 'left' : 'right');
-
-function leavesUnworked({ steps }: PlannedRow): boolean {
-  const last = steps.at(-1);
-  return last !== undefined && 'work' in last && last.work === 'unworked';
-}
-
-/** A part that goes on in the middle of short rows has stitches at the edge that were left unworked before it. */
-function fromBefore(rows: readonly PlannedRow[], edge: Edge, first: PlannedRow | undefined): boolean {
-  if (first === undefined || first.n > 2) return false;
-  const left = expandRow(first.steps, first.before).filter((work) => work === 'unworked').length;
-  const own = rows
-    .slice(0, first.n)
-    .reduce((total, row) => total + sum(row, edge, ({ kind }) => kind === 'turn'), 0);
-  return left > Math.abs(own);
+function isIdle({ side, steps }: PlannedRow, edge: Edge): boolean {
+  const step = (side === 'RS') === (edge === 'right') ? steps[0] : steps.at(-1);
+  return step !== undefined && 'work' in step && step.work === 'unworked';
 }
 
 /** Rows without a change after which what is taken off at once begins an edge anew. */

@@ -33,7 +33,7 @@ export function shoulderButtons(
   const lap = joints.find((joint) => joint.kind === 'seam' && joint.of === 'lap');
   const names = lap?.kind === 'seam' ? [...lap.a, ...lap.b].map(({ piece }) => piece) : [];
   const parts = pieces
-    .filter(({ recipe }) => names.includes(recipe.name))
+    .filter(({ recipe }) => names.includes(recipe.name) && roleOf(recipe) !== 'front band')
     .flatMap(({ makes }) => makes[0]?.parts ?? []);
   return Math.max(0, ...parts.filter(({ from }) => 'pickUp' in from).map((part) => holesIn(part).length));
 }

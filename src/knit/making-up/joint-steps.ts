@@ -81,7 +81,12 @@ function seamStep(id: string, own: readonly WorkedJoint[], groups: PieceGroups):
     return { id, kind: 'shoulders', back, front, stitches, seams: more.length + 1, how: joint.how };
   }
   const [lap, other] = seamsOf(own, 'lap');
-  if (lap) return { id, kind: 'lap', of: other ? 'both shoulders' : 'left shoulder', rows: lap.a.rows };
+  if (lap) {
+    const band = lap.joint.a[0]?.piece;
+    const isPlacket = groups.all().some(({ recipe, role }) => recipe.name === band && role === 'front band');
+    const of = isPlacket ? 'placket' : other ? 'both shoulders' : 'left shoulder';
+    return { id, kind: 'lap', of, rows: lap.a.rows };
+  }
   const [side] = seamsOf(own, 'side');
   if (side) {
     const rows = easeOf(side.b.rows, side.a.rows);

@@ -6,6 +6,7 @@ import {
   freeBandEdges,
   type Laps,
   lapJoints,
+  placketJoints,
   type SewnBand,
 } from './band-joints.ts';
 import type { FreeEdge, Joint, Line, SeamWay, Stretch } from './joint.ts';
@@ -34,6 +35,8 @@ export interface Sewn {
   readonly opening?: OpenedBack;
   /** shoulders that are not sewn but lie over each other */
   readonly laps?: Laps;
+  /** the front is parted below its neck, with bands along both edges: the side whose band lies on top */
+  readonly placket?: Worn;
   /** of a raglan whose left back line is left open at its top: rows of both edges */
   readonly raglanOpening?: { readonly back: Parted; readonly sleeve: Parted };
   readonly shoulders: SeamWay;
@@ -70,13 +73,14 @@ class Statement {
   constructor(private readonly sewn: Sewn) {}
 
   joints(): readonly Joint[] {
-    const { back, bands, fronts, isOpen, isRaglan, laps } = this.sewn;
+    const { back, bands, fronts, isOpen, isRaglan, laps, placket } = this.sewn;
     const hasOpening = this.sewn.opening !== undefined || this.sewn.raglanOpening !== undefined;
     // a band worked in rows round a closed neck wants one seam open: of a raglan the left one at the back
     const isRound =
       !isOpen &&
       !hasOpening &&
       laps === undefined &&
+      placket === undefined &&
       back !== undefined &&
       fronts !== undefined &&
       bands.some(({ role }) => role === 'neckband');
@@ -93,12 +97,13 @@ class Statement {
       ...bandJoints(bands, lines, 'shoulder'),
       ...(laps === undefined ? [] : lapJoints(bands, laps, back?.shoulder('left') ?? [])),
       ...bandJoints(bands, lines, 'rest'),
+      ...(placket === undefined ? [] : placketJoints(bands, placket, fronts?.left.middle() ?? [])),
       ...(isRaglan ? [] : AS_KNITTED.flatMap((worn) => this.setIn(worn))),
       ...AS_KNITTED.flatMap((worn) => this.side(worn)),
       ...AS_KNITTED.flatMap((worn) => this.sleeveSeam(worn)),
       ...closingsOf(bands, 'armhole band', true),
       ...this.free(lines),
-      ...freeBandEdges(bands, { isOpen, hasOpening, laps }),
+      ...freeBandEdges(bands, { isOpen, hasOpening, laps, hasPlacket: placket !== undefined }),
     ];
   }
 
@@ -179,17 +184,18 @@ class Statement {
 
   /** Every edge that a band may be picked up along, from the right to the left with the right side facing. */
   private edges(): Readonly<Record<EdgeName, Line>> {
-    const { back, fronts, isOpen, isFlatFront, isRaglan, sleeves } = this.sewn;
+    const { back, fronts, isOpen, isFlatFront, isRaglan, placket, sleeves } = this.sewn;
     const sleeveTop = (worn: Worn): Line => (isRaglan && sleeves ? sleeves[worn].top() : []);
     const neck = (worn: Worn): Line =>
       !fronts || isFlatFront ? [] : fronts[worn].neckSide(atFront[worn], isRaglan);
-    const front = (worn: Worn): Line => (fronts && isOpen ? fronts[worn].front(atFront[worn]) : []);
+    const isParted = isOpen || placket !== undefined;
+    const front = (worn: Worn): Line => (fronts && isParted ? fronts[worn].front(atFront[worn]) : []);
     const armhole = (worn: Worn): Line => fronts?.[worn].armhole(atFront[worn], true) ?? [];
     const lapped = (worn: Worn, panel: PanelEdges | undefined, outer: Edge): Line =>
       this.isLapped(worn) ? (panel?.shoulder(outer) ?? []) : [];
     return {
       'left front neck': turnedRound(neck('left')),
-      'middle of the front neck': fronts && !isOpen && !isFlatFront ? fronts.left.middle() : [],
+      'middle of the front neck': fronts && !isParted && !isFlatFront ? fronts.left.middle() : [],
       'right front neck': neck('right'),
       'front neck': fronts && isFlatFront ? fronts.left.wholeNeck() : [],
       ...this.backNeck(),

@@ -109,10 +109,10 @@ export type MakingUpStep = {
     }
   /** a back that is parted below its neck, or a raglan's line that is left open at its top: closed with a button; `rows` of one side */
   | { readonly kind: 'opening'; readonly of: 'back' | 'raglan'; readonly rows: number }
-  /** an open shoulder's band laid on the back and buttoned, or the bands of both shoulders over each other; `rows` that lie over, and how many buttons */
+  /** an open shoulder's band laid on the back and buttoned, the bands of both shoulders over each other, or those of a placket; `rows` that lie over, and how many buttons */
   | {
       readonly kind: 'lap';
-      readonly of: 'left shoulder' | 'both shoulders';
+      readonly of: 'left shoulder' | 'both shoulders' | 'placket';
       readonly rows: number;
       readonly buttons?: number;
     }

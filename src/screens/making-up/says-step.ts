@@ -61,6 +61,11 @@ function saysFor(step: MakingUpStep): SaidStep {
     case 'buttons':
       return saysButtons(step);
     case 'lap':
+      if (step.of === 'placket')
+        return {
+          title: say('makingUp.lapPlacket'),
+          lines: [say('makingUp.lapPlacketSewn', { count: step.rows }), say('makingUp.openingTry')],
+        };
       return step.of === 'left shoulder'
         ? {
             title: say('makingUp.lapShoulder'),

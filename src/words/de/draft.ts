@@ -243,6 +243,7 @@ export const words: Translation<typeof english> = {
   'opening none': 'Keine',
   'opening back': 'Hinten, mit einem Knopf',
   'opening left shoulder': 'Auf der linken Schulter, mit Knöpfen',
+  'opening placket': 'Knopfleiste vorn',
   'opening envelope': 'Schlupfausschnitt: beide Schultern überlappen',
   'opening raglan seam': 'An der linken hinteren Raglannaht, mit einem Knopf',
   'Shoulder band': 'Schulterblende',

@@ -123,6 +123,12 @@ export const words: Translation<typeof english> = {
     other:
       'Die Blende des Rückenteils, {count} Reihen hoch, liegt auf dem Vorderteil, die des Vorderteils unter dem Rückenteil: Die abgeketteten Schultern treffen sich. An jedem Armloch die Lagen aufeinandernähen; der Ärmel wird durch beide genäht.',
   },
+  lapPlacket: 'Die Knopfleiste unten schließen',
+  lapPlacketSewn: {
+    one: 'Die Blende mit den Knopflöchern über die andere legen; jede ist {count} Reihe breit. Ihr unteres Ende an die abgeketteten Maschen darunter nähen, das der anderen dahinter.',
+    other:
+      'Die Blende mit den Knopflöchern über die andere legen; jede ist {count} Reihen breit. Ihr unteres Ende an die abgeketteten Maschen darunter nähen, das der anderen dahinter.',
+  },
   lapTry: 'Vor dem Einnähen der Ärmel über den Kopf probieren.',
   openingLoop: {
     one: 'Er ist {count} Reihe tief. Am Hals auf einer Seite einen Knopf annähen. Auf der anderen zwei Fäden als Schlinge legen, durch die der Knopf gerade geht, und sie mit Knopflochstichen umnähen.',

@@ -249,6 +249,7 @@ export const words = {
   'opening none': 'None',
   'opening back': 'At the back, with a button',
   'opening left shoulder': 'On the left shoulder, with buttons',
+  'opening placket': 'Placket at the front, with buttons',
   'opening envelope': 'Envelope: both shoulders lie over each other',
   'opening raglan seam': 'Along the left back raglan, with a button',
   'Shoulder band': 'Shoulder band',

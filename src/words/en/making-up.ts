@@ -121,6 +121,12 @@ export const words = {
     other:
       'The back’s band, {count} rows high, lies on the front, and the front’s under the back: the bound-off shoulders meet. Sew the layers together at each armhole; the sleeve is sewn through both.',
   },
+  lapPlacket: 'Close the placket below',
+  lapPlacketSewn: {
+    one: 'Lay the band with the holes over the other: each is {count} row wide. Sew its lower end to the stitches bound off below it, and the lower end of the other behind it.',
+    other:
+      'Lay the band with the holes over the other: each is {count} rows wide. Sew its lower end to the stitches bound off below it, and the lower end of the other behind it.',
+  },
   lapTry: 'Try it over the head before the sleeves are sewn in.',
   openingLoop: {
     one: 'It is {count} row deep. Sew a button to one side at the neck. At the other lay two strands across as a loop that the button just passes, and work over them in buttonhole stitch.',

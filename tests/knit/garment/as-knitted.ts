@@ -187,9 +187,11 @@ export class AsKnitted {
     const [, beside] = this.along(piece);
     if (!beside) return undefined;
     const rows = beside.rows.filter((row) => beside.sections[row.section]?.name !== 'bind off');
-    // a back that opens is parted so many pairs of rows before its neck begins
-    const { opening, openingMm = 0 } = this.design.neck;
-    const opens = piece === 'Back' && opening === 'back' && !garmentKinds[this.design.kind].open;
+    // a panel that opens is parted so many pairs of rows before its neck begins
+    const { opening, openingMm = 0, depthMm, shape } = this.design.neck;
+    const hasPlacket = opening === 'placket' && depthMm > 0 && (shape === 'round' || shape === 'boat');
+    const parted = piece === 'Back' ? opening === 'back' : hasPlacket;
+    const opens = parted && !garmentKinds[this.design.kind].open;
     const pairs = opens ? Math.round((openingMm * this.gauge(this.design.fabric).rows) / 200) : 0;
     return ((rows.length - 2 * pairs) * 100) / this.gauge(this.design.fabric).rows;
   }

@@ -44,6 +44,14 @@ export function goesOverHead({ design, draft: made, finished: sewn, made: { work
       joint.kind === 'left free' && SLIT.includes(joint.line[0]?.piece ?? '') ? lines : [],
     )
     .reduce((sum, { mm }) => sum + mm, 0);
+  const placket = worked
+    .flatMap(({ joint, lines }) =>
+      joint.kind === 'pick up'
+        ? lines.filter((_, i) => alongOf(made, joint.piece)[i]?.endsWith('front edge'))
+        : [],
+    )
+    .flatMap(({ laid }) => laid)
+    .reduce((sum, one) => sum + (one.stretch.piece === 'Front' ? one.mm : 0), 0);
   const { stitches, rows } = gaugeOf({ design });
   const straight = (line: LaidLine) => Math.hypot((line.stitches * 100) / stitches, (line.rows * 100) / rows);
   const shoulders = worked.flatMap(({ joint, lines }) =>
@@ -55,7 +63,7 @@ export function goesOverHead({ design, draft: made, finished: sewn, made: { work
   const isOne = shoulders.length === 1;
   const wide = shoulders.reduce((sum, line) => sum + (isOne ? 2 : 1) * straight(shoulderOnly(line)), 0);
   const neck = (sewn.neck ?? 0) - (isOne ? 0 : shoulders.reduce((sum, { mm }) => sum + mm, 0));
-  const opens = (neck + wide) * stretch + slits;
+  const opens = (neck + wide) * stretch + slits + placket;
   const isWarned = made.warnings.some(({ code }) => code === 'head does not pass');
   // both along the knitted edge: left and right begin a row apart, and of an odd neck that is parted a stitch lies in the middle
   const off = 100 / gaugeOf({ design }).stitches + 0.02 * design.body.head;

@@ -25,7 +25,8 @@ export function jointsOf(design: Design, recipes: readonly Recipe[], flat: FlatN
   const [back, front] = recipes as readonly [Recipe, Recipe];
   const { open: isOpen } = garmentKinds[design.kind];
   const sleeve = recipes.find(({ role }) => role === 'sleeve');
-  const half = (make: number) => new PanelLines(front, make, isOpen, flat.front);
+  const { partsFront } = openingOf(design);
+  const half = (make: number) => new PanelLines(front, make, isOpen, flat.front, partsFront);
   const own = (recipe: Recipe, make: number) =>
     new SleeveLines(recipe, make, design.sleeve.direction === 'top down');
   const armhole = armholes[design.armhole];
@@ -51,8 +52,9 @@ function openings(
   back: Recipe,
   sleeve: Recipe | undefined,
   flat: FlatNecks,
-): Partial<Pick<Sewn, 'opening' | 'laps' | 'raglanOpening'>> {
-  const { partsBack, opensRaglan, shoulders } = openingOf(design);
+): Partial<Pick<Sewn, 'opening' | 'laps' | 'placket' | 'raglanOpening'>> {
+  const { partsBack, partsFront, opensRaglan, shoulders } = openingOf(design);
+  if (partsFront) return { placket: design.frontBand.holesIn === 'left front' ? 'left' : 'right' };
   if (partsBack && flat.openingRows > 0)
     return { opening: new PanelLines(back, 1, false, flat.back).opened() };
   if (opensRaglan && sleeve && flat.openingRows > 0) {

@@ -15,12 +15,14 @@ export class PanelLines implements PanelEdges {
   /**
    * @param make of the piece, from 1
    * @param neck stitches of its neck that are bound off with the shoulders, where the neck is not shaped
+   * @param hasPlacket it is parted below its neck, and banded along both edges
    */
   constructor(
     private readonly recipe: Recipe,
     private readonly make: number,
     private readonly isHalf: boolean,
     private readonly neck: number,
+    private readonly hasPlacket = false,
   ) {
     this.name = recipe.name;
     this.body = recipe.parts[0];
@@ -59,11 +61,12 @@ export class PanelLines implements PanelEdges {
     const leaf = this.leaf(outer);
     const inner = outer === 'right' ? 'left' : 'right';
     const own = this.stretch(leaf, inner);
-    const side: Stretch = this.isHalf
-      ? { ...own, shaped: 'after' }
-      : outer === 'left' && this.boundOffInRow() > 0
-        ? { ...own, level: 'without' }
-        : own;
+    const side: Stretch =
+      this.isHalf || this.hasPlacket
+        ? { ...own, shaped: 'after' }
+        : outer === 'left' && this.boundOffInRow() > 0
+          ? { ...own, level: 'without' }
+          : own;
     const top = this.stretch(leaf, 'top');
     const isFlat = this.isHalf && this.neck > 0;
     const [from, to] = this.neckOfTop(outer);
@@ -71,10 +74,10 @@ export class PanelLines implements PanelEdges {
     return [side, ...(outer === 'right' ? turnedRound(last) : last)];
   }
 
-  /** Of half a front: the edge below its neck. */
+  /** Of half a front, or of one with a placket: the edge below its neck. */
   front(outer: Edge): Line {
     const inner = outer === 'right' ? 'left' : 'right';
-    return [{ ...this.stretch(this.body, inner), shaped: 'before' }];
+    return [{ ...this.stretch(this.isHalf ? this.body : this.leaf(outer), inner), shaped: 'before' }];
   }
 
   /** What is bound off or rests at the middle of a neck. */
