@@ -59,6 +59,11 @@ function endOf(other: PieceBuild, source: PartBuild, to: AsFarAs | undefined): n
       const mark = to.place && Number.isInteger(to.rows) ? markOf(other, to.place) : undefined;
       return mark ? Math.max(0, mark.rows - to.rows - source.baseRows) : undefined;
     }
+    case 'rows after': {
+      const mark = to.from === 'start' ? { part: source, rows: 0 } : markOf(other, to.from);
+      const end = mark?.part === source ? mark.rows + to.rows - source.baseRows : -1;
+      return end >= 0 && end <= source.rows.length ? end : undefined;
+    }
     case 'length':
       return endAtLength(other, source, to.mm, to.from);
     default:

@@ -6,6 +6,7 @@ import { type Build, nextSide, type PartBuild, type PieceBuild } from './build/b
 import { useCycle } from './build/cycle.ts';
 import { fabricOf, knownFabric, sameFabric } from './build/fabric.ts';
 import { setMark } from './build/part.ts';
+import { spellFabric } from './build/spell.ts';
 import { wantSide } from './build/want-side.ts';
 import { workUntil } from './build/work-until.ts';
 
@@ -16,6 +17,7 @@ export function doEven(build: Build, piece: PieceBuild, part: PartBuild, said: E
   const unknown = takeFabric(build, piece, part, said);
   if (unknown) return unknown;
   if (said.firstLooks) beginWith(build, part, said.firstLooks);
+  if (said.firstStitches && !shiftTo(part, said.firstStitches)) return fault('place not known');
   if (said.until === undefined) return undefined;
   return workUntil(build, piece, part, said.until);
 }
@@ -61,6 +63,23 @@ function misfits(fabric: PartBuild['fabric'], build: Build, part: PartBuild): Fa
 
 export const notAMultiple = (name: string, of: number, plus: number, count: number): Fault =>
   fault('not a multiple', { name, ofStitches: of, plusStitches: plus, stitches: count });
+
+/** Shifts a rib so that its next row begins with so many knit or purl stitches; whether it can. */
+function shiftTo(part: PartBuild, first: NonNullable<Even['firstStitches']>): boolean {
+  const { fabric } = part;
+  if (fabric.is !== 'face') return false;
+  const side = nextSide(part);
+  for (let column = 0; column < (fabric.rows[0]?.length ?? 0); column += 1) {
+    const works = spellFabric(fabric, part.fabricRow, side, column, part.live) ?? [];
+    if (side === 'WS') works.reverse();
+    const begun = works.findIndex((work) => work !== first.work);
+    if (begun === first.n || (begun < 0 && works.length === first.n)) {
+      part.column = column;
+      return true;
+    }
+  }
+  return false;
+}
 
 /** 'beg with a k row' says which side comes next where the text counts otherwise. */
 function beginWith(build: Build, part: PartBuild, looks: 'k' | 'p'): void {

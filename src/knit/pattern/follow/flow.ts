@@ -87,7 +87,7 @@ function workSaid(
   const rows = build.part?.rows.length ?? 0;
   const part = build.part;
   const ahead = flow.slice(i + 1, i + 6).flatMap((next) => (next.is === 'said' ? [next.said] : []));
-  const found = doStatement(build, said, ahead);
+  const found = doStatement(build, withCountBehind(said, ahead[0]), ahead);
   build.recent.push(said);
   if (found)
     tell(
@@ -102,6 +102,15 @@ function workSaid(
     build.later = [];
   }
   if (said.stated !== undefined) compare(build, said.stated, note, said);
+}
+
+/** 'Inc 1 st at each end of every 4th row. When there are 50 sts, …': the shaping goes on until then. */
+function withCountBehind(said: Said, next: Said | undefined): Said {
+  const even = next?.statement;
+  const open = said.statement.is === 'shape' && said.stated === undefined;
+  return open && even?.is === 'even' && even.fabric === undefined && even.until?.is === 'count'
+    ? { ...said, stated: even.until.stitches }
+    : said;
 }
 
 /** Rounds are said, not flattened: one row in her own words, with the count that the text states. */

@@ -22,6 +22,11 @@ function nameNext(build: Build, title: Title | undefined): void {
 export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void {
   const { part } = build;
   const title = one.short && isDone(part) && !one.asks;
+  if (!one.work && one.bids && !build.talk && part !== undefined && !isDone(part)) {
+    note.faults.push(one.fault);
+    note.kind = 'own words';
+    return;
+  }
   const nowhere = part === undefined && build.defining === undefined && !one.asks;
   if (build.talk || !one.work || title || nowhere) {
     note.kind = note.kind ?? 'talk';

@@ -3,7 +3,7 @@ import { END } from '../../row/read/notation.ts';
 import { settle } from '../../row/read/settle.ts';
 import { workRow } from '../../row/work.ts';
 import type { Beat, Statement } from '../say/statement.ts';
-import { type Build, nextSide, type PartBuild, type PieceBuild } from './build/build.ts';
+import { type Build, type MadeRow, nextSide, type PartBuild, type PieceBuild } from './build/build.ts';
 import { rowsBetween } from './build/cycle.ts';
 import { makeWrittenRow } from './build/make-row.ts';
 import { MOST_ROWS } from './build/push-row.ts';
@@ -28,7 +28,10 @@ export function doRepeatNamed(
   stated: number | undefined,
 ): Fault | undefined {
   const n = said.number;
-  const items = n === undefined ? part.named.get(said.name) : rowsBetween(part, n, n)[0];
+  const last = said.name === '' ? lastShaped(part) : undefined;
+  if (said.name === '' && (last === undefined || last.own !== undefined)) return fault('no rows to repeat');
+  if (last && last.items === undefined) return repeatEdits(build, piece, part, said, last, stated);
+  const items = last?.items ?? (n === undefined ? part.named.get(said.name) : rowsBetween(part, n, n)[0]);
   if (items === undefined) return fault('row not known', { rowName: said.name });
   const settled = settle(items, { stitches: part.live, markers: [] });
   const worked = settled.ok ? workRow(settled.value.steps, part.live) : settled;
@@ -55,6 +58,37 @@ export function doRepeatNamed(
     if (due) settleBackground(build, part);
     settleTrack(track, part);
     rows += 1;
+  }
+  return undefined;
+}
+
+function lastShaped({ rows }: PartBuild): MadeRow | undefined {
+  for (let i = rows.length - 1; i >= 0; i -= 1) if (rows[i]?.before !== rows[i]?.after) return rows[i];
+  return undefined;
+}
+
+/** A row of the fabric whose edges were shaped: they are shaped alike where it is due. */
+function repeatEdits(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Extract<Statement, { is: 'repeat named' }>,
+  last: MadeRow,
+  stated: number | undefined,
+): Fault | undefined {
+  const change = last.after - last.before;
+  const track = trackOf(
+    build,
+    piece,
+    part,
+    { is: 'shape', change, edge: 'right', beats: withoutFirst(said.beats, true) },
+    stated,
+  );
+  for (let rows = 0; !track.ended && part.live > 0 && rows < MOST_ROWS; rows += 1) {
+    const due = nextEdits(track, part).length > 0;
+    const wrong = row(build, part, due ? last.edits : [], due ? 'shape' : 'even');
+    if (wrong) return wrong;
+    settleTrack(track, part);
   }
   return undefined;
 }

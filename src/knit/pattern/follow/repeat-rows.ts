@@ -61,7 +61,16 @@ function rowsAgain(part: PartBuild, said: Extract<Statement, { is: 'repeat rows'
     said.last === 0
       ? part.rows.length - (part.cycle?.first ?? Math.max(0, part.rows.length - 2))
       : (said.last ?? 1);
-  return part.rows.slice(Math.max(0, part.rows.length - n)).map((row) => rowAgain(row));
+  return part.rows.slice(Math.max(0, part.rows.length - n)).map((row) => inItsYarn(row, rowAgain(row)));
+}
+
+/** A stripe is worked again in its own yarn. */
+function inItsYarn({ yarn }: MadeRow, again: Again): Again {
+  const one: Again = (build, part) => {
+    part.yarn = yarn;
+    return again(build, part);
+  };
+  return again.items === undefined ? one : Object.assign(one, { items: again.items });
 }
 
 const withItems = (items: readonly Item[]): Again =>

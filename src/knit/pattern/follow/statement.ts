@@ -1,5 +1,5 @@
 import { type Fault, fault } from '../../fault.ts';
-import type { Item } from '../../row/read/notation.ts';
+import { END, type Item } from '../../row/read/notation.ts';
 import type { Side } from '../../row/step.ts';
 import type { Said, Statement } from '../say/statement.ts';
 import { doAsFor } from './as-for.ts';
@@ -52,6 +52,9 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
     case 'named rows':
       nameRows(build, statement.name);
       return undefined;
+    case 'yarn':
+      takeYarn(build, statement.name);
+      return undefined;
     case 'turn':
     case 'star':
     case 'at the same time':
@@ -79,6 +82,13 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
   }
 }
 
+/** The part in work goes on in that yarn; before a cast-on it is that of the whole piece and says nothing. */
+function takeYarn({ part }: Build, name: string): void {
+  if (part === undefined || isDone(part) || part.yarn === name) return;
+  part.yarn = name;
+  part.closed = true;
+}
+
 /** Where the second of two stars stands is what other pieces are worked to. */
 const markStars = (piece: PieceBuild, part: PartBuild): void => setMark(piece, 'stars', part);
 
@@ -100,14 +110,27 @@ function doRowOrDefine(
       return doRowOrDefine(build, statement, ahead);
     }
     if (build.defining === undefined && build.piece && build.piece.parts.length > 0) return nothingOnNeedle();
-    // 'next row' is no row of a stitch pattern
-    if (statement.label?.rows.length === 0 && build.defining === undefined) return nothingOnNeedle();
+    // 'next row' is no row of a stitch pattern, nor is a row without a label below the name of a piece
+    const label = statement.label?.rows.length ?? (build.pending === undefined ? undefined : 0);
+    if (label === 0 && build.defining === undefined) return nothingOnNeedle();
     defineRow(build, build.defining ?? definingHere(build), statement);
     return undefined;
   }
   const piece = pieceInHand(build);
+  const items = closingGap(statement, (part as PartBuild).gap);
   const now = readyFor(build, piece, part as PartBuild, castsOn(statement));
-  return doRow(build, piece, now, statement, ahead);
+  return doRow(build, piece, now, { ...statement, items }, ahead);
+}
+
+/** 'Next row: cast on 2 sts over bound off sts' and no more: what lies on either side of the gap is worked as well. */
+function closingGap({ items }: Extract<Statement, { is: 'row' }>, gap: PartBuild['gap']): readonly Item[] {
+  const [only] = items;
+  if (items.length !== 1 || only?.is !== 'stitches' || only.work !== 'co' || gap?.length !== 2) return items;
+  return [
+    { is: 'stitches', work: 'patt', times: gap[1] as number },
+    only,
+    { is: 'stitches to', work: 'patt', goal: END },
+  ];
 }
 
 /** A row that casts on over the gap closes a buttonhole; any other row parts the stitches there. */
@@ -145,6 +168,7 @@ type OnNeedle = Exclude<
       | 'named rows'
       | 'stars'
       | 'star'
+      | 'yarn'
       | 'repeat from stars'
       | 'next side';
   }

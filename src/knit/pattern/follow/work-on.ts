@@ -32,6 +32,8 @@ export function doWorkOn(
     return countDiffers(stitches, part.live);
   if (stitches === undefined || stitches === part.live) return undefined;
   if (stitches > part.live) return countDiffers(stitches, part.live);
+  // 'work even on 53 sts' says how many there are; it parts none
+  if (said.which === 'these') return countDiffers(stitches, part.live);
   const last = said.which === 'last';
   const sets = last ? [part.live - stitches, stitches] : [stitches, part.live - stitches];
   split(build, piece, part, sets, last ? 1 : 0, true);

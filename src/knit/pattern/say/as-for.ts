@@ -1,4 +1,13 @@
-import { attempt, type Cursor, sees, takeAnyPhrase, takes, takesOne, took } from '../../row/read/cursor.ts';
+import {
+  attempt,
+  type Cursor,
+  isWord,
+  sees,
+  takeAnyPhrase,
+  takes,
+  takesOne,
+  took,
+} from '../../row/read/cursor.ts';
 import { readReversing } from './other-side.ts';
 import { readPieceName, readPlace } from './phrase/place.ts';
 import { readUntil } from './phrase/until.ts';
@@ -9,7 +18,11 @@ export const readAsFor = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     const only = readOnly(c);
     const starred = takeFromStars(c);
-    takesOne(c, 'made as another');
+    if (takesOne(c, 'made as another'))
+      attempt(c, () => {
+        takes(c, 'the');
+        return readPieceName(c) !== undefined && sees(c, 'as', 'same', 'exactly', 'like', 'the');
+      });
     const between = starred || takeFromStars(c);
     takes(c, 'on', 'the', 'and');
     const shaped = only ?? readOnly(c);
@@ -27,6 +40,7 @@ export const readAsFor = (c: Cursor): Statement | undefined =>
         'directions|instructions',
         'as on|in',
         'as',
+        'like',
         'to match|correspond to|with',
         'to match',
       ) ||
@@ -63,6 +77,7 @@ const readOnly = (c: Cursor): Place | undefined =>
 
 const readAsFarAs = (c: Cursor): AsFarAs | undefined =>
   attempt(c, () => {
+    const from = c.at;
     const place = readToPlace(c);
     if (place !== undefined) return { is: 'place', place };
     const until = readUntil(c);
@@ -71,6 +86,8 @@ const readAsFarAs = (c: Cursor): AsFarAs | undefined =>
       return { is: 'rows before', rows: until.lessRows, ...before };
     }
     if (until?.is === 'count') return until;
+    if (until?.is === 'rows in all' && !c.tokens.slice(from, c.at).some((one) => isWord(one, 'after')))
+      return { is: 'rows after', rows: until.n, from: until.from };
     if (until?.is === 'length') return { is: 'length', mm: until.mm, from: until.from };
   });
 

@@ -20,7 +20,7 @@ import { readRejoin } from './rejoin.ts';
 import { readRepeatNamed } from './repeat-named.ts';
 import { readRepeatRows, readRowsAgain } from './repeat-rows.ts';
 import { readRepeatStars } from './repeat-stars.ts';
-import { readRows } from './rows.ts';
+import { readRows, readRowsElided } from './rows.ts';
 import { readElidedShape, readShape } from './shape.ts';
 import { readStars } from './stars.ts';
 import { readStated } from './stated.ts';
@@ -28,6 +28,7 @@ import type { Said, Statement } from './statement.ts';
 import { readTurn } from './turn.ts';
 import { readWhen } from './when.ts';
 import { readWorkOn } from './work-on.ts';
+import { readYarn } from './yarn.ts';
 
 function readElided(c: Cursor, said: readonly Said[]): Statement | undefined {
   const last = said.at(-1)?.statement;
@@ -70,6 +71,8 @@ const CONSTRUCTS: readonly Construct[] = [
   readBorders,
   // 'with 4 mm needles, pick up …' would be picked up, and 'with larger needles' passed over, the needle unsaid
   readNeedle,
+  // 'with MC' and 'join B' would be passed over, the yarn forgotten
+  readYarn,
   // 'change to st st' would be talk, and with 'needles' behind it a fabric
   readChange,
   // 'cast on 5 sts' would be a group at an edge
@@ -78,6 +81,7 @@ const CONSTRUCTS: readonly Construct[] = [
   readRepeatNamed,
   // 'k 1 row' would be a stitch in a row
   readRows,
+  readRowsElided,
   readRowsAgain,
   (c, said) => readRepeatRows(c, said.at(-1)?.statement.is === 'repeat rows'),
   readElided,

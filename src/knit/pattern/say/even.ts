@@ -37,14 +37,16 @@ const EVEN = [
 /** 'work even until armhole measures 20 cm', 'beg with a k row, st st 6 rows', 'k every row for 5 cm', 'K1, P1 in ribbing for 2 in'. */
 export const readEven = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
+    const first = readFirstStitches(c);
     const looks = readBegin(c);
     if (looks) takes(c, 'and', 'then');
     const every = readEveryRow(c);
     const verb =
       every === undefined && (takesOne(c, 'goes on') || takePhrase(c, 'beg working') || takeEndWith(c));
     if (verb) {
-      takes(c, 'to', 'on');
-      takes(c, 'work', 'k', 'in');
+      if (!seesPhrase(c, 'to the? underarm|armhole')) takes(c, 'to', 'on');
+      if (peekNumber(c, 1) === undefined) takes(c, 'work', 'k', 'in');
+      else takes(c, 'work', 'in');
       takeAnyPhrase(c, 'a|the border|band|edge of|in', 'border|band of');
     }
     const even = skipEven(c);
@@ -52,6 +54,8 @@ export const readEven = (c: Cursor): Statement | undefined =>
     const rows = readRows(c);
     const fabric = every ?? readFabricHere(c);
     if (fabric) skipAsFor(c);
+    if (fabric?.is === 'rib') skipLastStitch(c);
+    const first2 = first ?? readFirstStitches(c);
     const even2 = skipEven(c) || even;
     skipNotes(c);
     const looks3 = looks2 ?? readBegin(c);
@@ -60,6 +64,7 @@ export const readEven = (c: Cursor): Statement | undefined =>
     const more = skipEven(c) || even2;
     const looks4 = looks3 ?? readBegin(c);
     const late = fabric ?? (until ? readFabricHere(c) : undefined);
+    if (first2 !== undefined && late?.is !== 'rib') return undefined;
     if (until === undefined && late === undefined && !(verb && more)) return undefined;
     if (until === undefined && late?.is === 'pattern' && !verb) return undefined;
     if (!verb && late === undefined && until !== undefined && every === undefined && !more && !looks4)
@@ -69,6 +74,7 @@ export const readEven = (c: Cursor): Statement | undefined =>
       ...(late === undefined ? {} : { fabric: late }),
       ...(until === undefined ? {} : { until }),
       ...(looks4 === undefined ? {} : { firstLooks: looks4 }),
+      ...(first2 === undefined ? {} : { firstStitches: first2 }),
     };
   });
 
@@ -94,6 +100,30 @@ function skipAsFor(c: Cursor): void {
   );
 }
 
+/** 'Starting with p2, work in 2 x 2 rib'. */
+const readFirstStitches = (c: Cursor): { work: 'k' | 'p'; n: number } | undefined =>
+  attempt(c, () => {
+    takes(c, ',', '(');
+    if (!takes(c, 'beg', 'starting', 'commencing', 'start', 'begin') || !takes(c, 'with')) return undefined;
+    const work = takes(c, 'k') ? 'k' : takes(c, 'p') ? 'p' : undefined;
+    const n = takeNumber(c);
+    if (work === undefined || n === undefined || n < 1 || isWord(peek(c), 'row', 'rows', 'st', 'sts'))
+      return undefined;
+    takes(c, ',', ')');
+    return { work, n };
+  });
+
+/** 'in k2, p2 rib, ending with k2': as the count leaves it. */
+const skipLastStitch = (c: Cursor): boolean =>
+  attempt(c, () => {
+    takes(c, ',');
+    takes(c, '(');
+    if (!takes(c, 'ending', 'end') || !takes(c, 'with') || !takes(c, 'k', 'p')) return false;
+    if (takeNumber(c) === undefined) return false;
+    takes(c, ')');
+    return true;
+  });
+
 const readFabricHere = (c: Cursor): FabricSaid | undefined =>
   attempt(c, () => {
     // 'K 1, P 1 in ribbing for 2 inches', 'K 2, P 2 for 4 inches'
@@ -102,6 +132,8 @@ const readFabricHere = (c: Cursor): FabricSaid | undefined =>
       return readBareRib(c);
     });
     if (face) return face;
+    const ribbed = attempt(c, () => (takes(c, 'rib') || took(c, 'rib') ? readBareRib(c) : undefined));
+    if (ribbed) return ribbed;
     if (took(c, 'rib') && seesPhrase(c, 'for|until|to|in')) return patternNamed('rib');
     return readFabric(c);
   });

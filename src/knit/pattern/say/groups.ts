@@ -97,10 +97,17 @@ function readGroup(
     return place && place.beats.length === 0 ? readTimes(c) : undefined;
   });
   const used = place ?? (before && before.beats.length > 0 && inline === undefined ? before : undefined);
-  const beats = inline ?? used?.beats ?? [];
+  const beats = bothSides(c, inline ?? used?.beats ?? []);
   if (place === undefined && inline === undefined && before === undefined) return undefined;
   return { groups: groupsOf(n, used?.edge ?? before?.edge ?? 'beginning', beats, times?.n), place };
 }
+
+/** 'at beg of each row 3 times each side': three of each side. */
+const bothSides = (c: Cursor, beats: readonly Beat[]): readonly Beat[] => {
+  const [only] = beats;
+  if (beats.length !== 1 || only?.every !== 1 || only.times === undefined) return beats;
+  return takeAnyPhrase(c, 'at|on? each side|end|edge') ? [{ ...only, times: 2 * only.times }] : beats;
+};
 
 /** 'bo 4 sts once, 3 sts twice': times without a place. */
 function readInline(c: Cursor): Beat[] | undefined {

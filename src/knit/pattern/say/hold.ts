@@ -16,6 +16,8 @@ import type { Statement } from './statement.ts';
 export const readHold = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     if (!takes(c, 'place', 'put', 'sl', 'leave', 'transfer', 'keep')) return undefined;
+    // 'Leave on a spare needle.'
+    if (sees(c, 'on', 'onto') && takeOnHolder(c)) return { is: 'hold', which: 'all' };
     takes(c, 'the', 'all');
     const which = readWhichStitches(c);
     const n = takeNumber(c);

@@ -12,6 +12,7 @@ import {
   takeNumber,
   takePhrase,
   takes,
+  takeTo,
   took,
 } from '../../row/read/cursor.ts';
 import { readSide } from './phrase/side.ts';
@@ -23,7 +24,8 @@ export const ROWS = 'row|rows|rnd|rnds';
 export const readLabel = (c: Cursor): Label | undefined =>
   attempt(c, () => {
     // 'Next row:' would be a row of that name
-    const label = numbered(c) ?? ordinal(c) ?? onNext(c) ?? next(c) ?? namedRow(c);
+    const label =
+      numbered(c) ?? ordinal(c) ?? onNext(c) ?? nextIs(c) ?? next(c) ?? buttonhole(c) ?? namedRow(c);
     if (label === undefined) return undefined;
     const side = label.side ?? sideAfter(c);
     takes(c, ',');
@@ -144,6 +146,28 @@ function ordinalWord(c: Cursor): Label | undefined {
   c.at += 2;
   return { rows: [at + 1] };
 }
+
+/** 'Next row is a buttonhole row:' */
+const nextIs = (c: Cursor): Label | undefined =>
+  attempt(c, () => {
+    if (!takeAnyPhrase(c, 'the? next row is a|the', 'make|work the? next row a')) return undefined;
+    const name = rowName(peekWord(c));
+    takeTo(c, c.at + 1);
+    return takePhrase(c, ROWS) && sees(c, ':') ? { rows: [], name } : undefined;
+  });
+
+/** 'Work buttonhole as follows: k2, bind off 2 sts, k to end', 'make buttonhole on next row:'. */
+const buttonhole = (c: Cursor): Label | undefined =>
+  attempt(c, () => {
+    if (!takes(c, 'work', 'make')) return undefined;
+    takes(c, 'a', 'the', 'first', 'next');
+    if (!takes(c, 'buttonhole')) return undefined;
+    takePhrase(c, ROWS);
+    takeAnyPhrase(c, 'on|in the? next row');
+    return (takeAnyPhrase(c, 'as foll', 'thus') || took(c, 'row')) && sees(c, ':', ',')
+      ? { rows: [], name: 'buttonhole' }
+      : undefined;
+  });
 
 /** 'On next row, k to last 2 sts', 'in the next row (RS): …'; 'on next row and every 4th row' is a rhythm. */
 const onNext = (c: Cursor): Label | undefined =>

@@ -34,6 +34,8 @@ export interface OwnWords {
   readonly work: boolean;
   /** it asks for knitting, whether stitches are on the needle or not: 'Bind off 7 sts each side 4 times' */
   readonly asks: boolean;
+  /** it bids something of the work in hand, or is the rest of a sentence that was cut: never passed over */
+  readonly bids: boolean;
   readonly short: boolean;
   /** rows that it says it is: 'Rows 2–4', 'work 3 rows'; 1 unless said */
   readonly rows: number;
@@ -74,6 +76,7 @@ export function ownWords(
     fault,
     work: soundsLikeWork(tokens, sentence.from, sentence.to),
     asks: asksForWork(cursorOver(tokens, sentence.from, sentence.to)),
+    bids: bidsWork(cursorOver(tokens, sentence.from, sentence.to)),
     short: sentence.to - sentence.from <= 9 && (tokens[sentence.from]?.capital ?? false),
     rows: Math.min(MOST_OWN_ROWS, label ? labelled(label) : rowsSaid(c)),
     open: isOpen(c),
@@ -136,6 +139,17 @@ function asksForWork(c: Cursor): boolean {
   return (
     label || c.tokens.slice(c.at, c.end).some(({ kind }) => kind === 'number') || peek(c, 1) === undefined
   );
+}
+
+/** 'Place on a holder', 'less than back to underarm', '2 times': an order, or what hangs on words before it. */
+function bidsWork(c: Cursor): boolean {
+  const hangs = isWord(c.tokens[c.at - 1], '.') && !peek(c)?.capital;
+  while (takes(c, 'then', 'now', 'and', ',', '*', '-')) {
+    // what leads up to it
+  }
+  const first = peek(c);
+  const more = c.end - c.at > 1;
+  return more && (seesOne(c, 'bids') || (hangs && (first?.kind === 'number' || first?.kind === 'word')));
 }
 
 /** Whether a sentence speaks of knitting, or only talks. */

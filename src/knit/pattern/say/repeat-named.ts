@@ -7,6 +7,7 @@ import {
   takeNumber,
   takePhrase,
   takes,
+  took,
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
 import { rowName } from './label.ts';
@@ -14,7 +15,9 @@ import { readBeats } from './phrase/beats.ts';
 import type { Statement } from './statement.ts';
 
 /** 'rep dec row every other row 3 times more', 'work inc row every 6th row until there are 60 sts', 'rep row 27 on every foll 8th row'. */
-export const readRepeatNamed = (c: Cursor): Statement | undefined =>
+export const readRepeatNamed = (c: Cursor): Statement | undefined => readNamed(c) ?? readLast(c);
+
+const readNamed = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     if (takes(c, 'rep', 'work', 'working')) {
       takes(c, 'the', 'this', 'last');
@@ -31,6 +34,22 @@ export const readRepeatNamed = (c: Cursor): Statement | undefined =>
         }
       }
     }
+  });
+
+/** 'Repeat on each RS row 11 more times', 'rep this dec every 4th row twice': the last row that changed the count. */
+const readLast = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    if (!takes(c, 'rep')) return undefined;
+    const said = takes(c, 'the', 'this', 'last');
+    takes(c, 'last');
+    takes(c, 'dec', 'inc', 'decreases', 'increases', 'shaping');
+    if (said || took(c, 'dec', 'inc')) takes(c, 'row');
+    const beats = sees(c, 'on', 'every', 'each', 'foll') ? readBeats(c) : [];
+    const ends = beats.at(-1);
+    const closed = ends?.times !== undefined || ends?.toCount !== undefined;
+    return closed && beats.length === 1 && ends?.everyMm === undefined
+      ? { is: 'repeat named', name: '', beats }
+      : undefined;
   });
 
 /** 'rep row 2 5 times' is the row by itself, again and again: a rhythm says on which rows. */

@@ -1,4 +1,5 @@
 import {
+  ahead,
   attempt,
   type Cursor,
   sees,
@@ -9,6 +10,7 @@ import {
 } from '../../row/read/cursor.ts';
 import type { Item } from '../../row/read/notation.ts';
 import { ROWS } from './label.ts';
+import { readColour, readColourName } from './phrase/colour.ts';
 import { skipRowsOf } from './phrase/until.ts';
 import type { Statement } from './statement.ts';
 
@@ -41,6 +43,16 @@ export const readRows = (c: Cursor): Statement | undefined =>
       }
       if (takeAnyPhrase(c, 'next|1|a row')) return { is: 'rows', n: 1, items: [wholeRow(base)] };
     }
+  });
+
+/** 'Work 4 rows A, | 4 rows B', '2 rows in B' behind other rows: as many more. */
+export const readRowsElided = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    const n = takeNumber(c);
+    if (n === undefined || !takePhrase(c, ROWS)) return undefined;
+    return ahead(c, () => readColour(c) ?? readColourName(c)) === undefined
+      ? undefined
+      : { is: 'even', until: { is: 'rows', n } };
   });
 
 const readBase = (c: Cursor): 'k' | 'p' | undefined =>

@@ -254,6 +254,11 @@ function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | u
     kept = simple?.is === 'borders' && keptMeanwhile(c, at, said);
     return !kept || keepBeside(said as Said[], simple as Statement, c.tokens[at]) ? simple : undefined;
   });
+  // 'knit 2 rows in A': they are worked in it
+  if (statement?.is === 'yarn' && WHOLE.has(said.at(-1)?.statement.is ?? 'turn') && !parted(c, at)) {
+    addBefore(said as Said[], statement, c.tokens[at]);
+    return undefined;
+  }
   if (kept) return statement ? undefined : expected(c, 'stitch or repeat expected');
   if (
     statement?.is === 'next side' &&
@@ -287,6 +292,8 @@ function readBegun(c: Cursor, label: Label, at: number, add: Add): boolean {
 }
 
 const BEGUN: ReadonlySet<Statement['is']> = new Set(['even', 'shape', 'groups', 'evenly', 'rows']);
+
+const parted = (c: Cursor, at: number): boolean => isWord(c.tokens[at - 1], ',', ';', '.', 'and', 'then');
 
 /** Whether what is kept is kept beside what was said before it; 'k 8 rows; keep first 6 sts in garter st' goes on from there. */
 const keptMeanwhile = (c: Cursor, at: number, said: readonly Said[]): boolean => {

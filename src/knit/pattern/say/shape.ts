@@ -1,4 +1,5 @@
 import {
+  ahead,
   attempt,
   type Cursor,
   isOneOf,
@@ -32,11 +33,12 @@ export const readShape = (c: Cursor): Statement | undefined =>
     const edgeBefore = readEdgeOf(c);
     const later = when.length > 0 ? when : edgeBefore ? readBeats(c) : [];
     takes(c, ',', ':');
-    const sign = CHANGES[peekWord(c)];
+    const tog = takeTog(c);
+    const sign = tog ? -1 : CHANGES[peekWord(c)];
     if (sign === undefined) return undefined;
-    c.at += 1;
-    const to = readToCount(c);
-    const by = to === undefined ? readBy(c) : 1;
+    if (!tog) c.at += 1;
+    const to = tog ? undefined : readToCount(c);
+    const by = to === undefined && !tog ? readBy(c) : 1;
     const evenly = readEvenly(c, sign * by, later);
     if (to !== undefined) return evenly?.is === 'evenly' ? { ...evenly, toCount: to, all: true } : undefined;
     if (evenly) return evenly;
@@ -54,6 +56,14 @@ export const readShape = (c: Cursor): Statement | undefined =>
     const beats = readBeats(c, withTimes(c, early));
     takes(c, 'only');
     return { is: 'shape', change: sign * by, edge, beats: withEnd(c, beats) };
+  });
+
+/** 'K 2 tog at each end of every other row': a decrease at the edge, whichever way it is made; 'k2tog at beg, k to end' is a row. */
+const takeTog = (c: Cursor): boolean =>
+  attempt(c, () => {
+    takes(c, 'work', 'working');
+    const tog = takeAnyPhrase(c, 'k|p 2 sts? tog', '2 sts? tog');
+    return tog && ahead(c, () => readEdgeOf(c) !== undefined && readBeats(c).length > 0);
   });
 
 /** '… at beg of row' with nothing more: the row that comes next. */
@@ -90,6 +100,7 @@ export const readElidedShape = (c: Cursor, sign: number): Statement | undefined 
   });
 
 function readBy(c: Cursor): number {
+  takeAnyPhrase(c, 'for the? neck|armhole|raglan|shoulder|sleeve');
   takes(c, 'a');
   takes(c, 'single');
   const n = takeNumber(c);

@@ -114,6 +114,7 @@ export interface Label {
 export type AsFarAs =
   | { readonly is: 'place'; readonly place: Place | 'stars' }
   | { readonly is: 'rows before'; readonly rows: number; readonly place?: Place }
+  | { readonly is: 'rows after'; readonly rows: number; readonly from: MarkName }
   | { readonly is: 'count'; readonly stitches: number }
   | { readonly is: 'length'; readonly mm: number; readonly from: From };
 
@@ -181,6 +182,8 @@ export type Statement =
       readonly fabric?: FabricSaid;
       readonly until?: Until;
       readonly firstLooks?: 'k' | 'p';
+      /** of a rib: with what its next row begins */
+      readonly firstStitches?: { readonly work: 'k' | 'p'; readonly n: number };
     }
   | { readonly is: 'rows'; readonly n: number; readonly items: readonly Item[] }
   | {
@@ -231,7 +234,7 @@ export type Statement =
   | { readonly is: 'turn' }
   /** ', ending with a WS row' after what has its own number of rows */
   | { readonly is: 'ending'; readonly end?: Side; readonly endEdge?: EndEdge }
-  /** 'rep dec row every other row 3 times more' */
+  /** 'rep dec row every other row 3 times more'; without a name the last row that changed the count */
   | {
       readonly is: 'repeat named';
       readonly name: string;
@@ -241,6 +244,8 @@ export type Statement =
     }
   /** 'keeping 6 sts at each end in garter st'; none named where those that are there go on */
   | { readonly is: 'borders'; readonly borders: readonly BorderSaid[]; readonly main?: FabricSaid }
+  /** 'with B': what comes next is worked in that yarn */
+  | { readonly is: 'yarn'; readonly name: string }
   /** rows just worked get a name: 'these 2 rows form rib' */
   | { readonly is: 'named rows'; readonly name: string; readonly rows?: number };
 

@@ -1,4 +1,5 @@
 import {
+  ahead,
   attempt,
   type Cursor,
   peek,
@@ -21,7 +22,7 @@ export const readWorkOn = (c: Cursor): Statement | undefined =>
     takes(c, 'turn');
     takes(c, 'and', ',');
     // 'work each side separately' would be worked on some stitches
-    return readBothAtOnce(c) ?? readEachSide(c) ?? readOn(c);
+    return readBothAtOnce(c) ?? readEachSide(c) ?? readOn(c) ?? readWith(c);
   });
 
 function readEachSide(c: Cursor): Statement | undefined {
@@ -64,7 +65,30 @@ const readOn = (c: Cursor): Statement | undefined =>
       'for right|left front|half',
     );
     takes(c, 'only');
+    if (seesHolder(c)) return undefined;
     return { is: 'work on', which: which ?? 'these', ...(n === undefined ? {} : { stitches: n }) };
+  });
+
+/** 'With 66 sts, work even …' says what is on the needle. */
+const readWith = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    if (!takes(c, 'with', 'having')) return undefined;
+    takes(c, 'these', 'the', 'rem');
+    const n = takeNumber(c);
+    if (n === undefined || !Number.isSafeInteger(n) || !takePhrase(c, STS)) return undefined;
+    takeAnyPhrase(c, 'on the? needle', 'left', 'rem');
+    takes(c, ',');
+    return sees(c, 'work', 'cont', 'k', 'p', 'beg') ? { is: 'stated', stitches: n } : undefined;
+  });
+
+/** 'work across 25 sts and slip them to a holder' is a row. */
+const seesHolder = (c: Cursor): boolean =>
+  ahead(c, () => {
+    takes(c, ',', '.');
+    takes(c, 'and');
+    return (
+      takes(c, 'place', 'put', 'sl', 'leave', 'transfer') && sees(c, 'them', 'these', 'those', 'on', 'onto')
+    );
   });
 
 function readWhichOnes(c: Cursor): 'first' | 'last' | 'these' | undefined {

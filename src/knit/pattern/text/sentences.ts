@@ -35,7 +35,7 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
 function goesOnBehindStop(tokens: readonly Token[], from: number, at: number): boolean {
   if (isWord(tokens[at + 1], '-') && tokens[at + 1]?.glued) return true;
   if (isWithinRib(tokens, at)) return true;
-  if (closesStar(tokens, from, at)) return true;
+  if (closesStar(tokens, from, at) || holdsWorked(tokens, from, at) || stopsShort(tokens, at)) return true;
   const rest = isWord(tokens[at + 1], 'k', 'p', 'work', 'patt', 'rib') && isWord(tokens[at + 2], 'to');
   return (
     rest &&
@@ -59,6 +59,40 @@ function closesStar(tokens: readonly Token[], from: number, at: number): boolean
     means(tokens[open + 1]?.text, 'stitch after a star') &&
     !isWord(tokens[open + 3], 'row', 'rows')
   );
+}
+
+/** 'Knit to last 4 sts. K2tog, yo, k2.': a row that stops before its end goes on. */
+function stopsShort(tokens: readonly Token[], at: number): boolean {
+  const last = tokens[at - 2]?.kind === 'number' ? at - 3 : at - 2;
+  if (
+    !isWord(tokens[at - 1], 'st', 'sts') ||
+    !isWord(tokens[last], 'last') ||
+    !isWord(tokens[last - 1], 'to')
+  )
+    return false;
+  return (
+    isWord(tokens[at + 1], 'k', 'p', 'ssk', 'skp', 'ktog', 'sl') && !isWord(tokens[at + 3], 'row', 'rows')
+  );
+}
+
+/** 'K. over 18 sts. Place on holder. Bind off 32 sts.': one row in three sentences. */
+function holdsWorked(tokens: readonly Token[], from: number, at: number): boolean {
+  const next = at + 1;
+  if (isWord(tokens[next], 'place', 'sl', 'put', 'leave', 'transfer'))
+    return worksSome(tokens, from, at) && isWord(tokens[next + 1], 'on', 'onto', 'them', 'these', 'those');
+  const held = tokens.slice(Math.max(from, at - 8), at).some((token) => isWord(token, 'holder'));
+  if (!held || !isWord(tokens[from], 'k', 'p', 'work', 'next', 'then')) return false;
+  const k = isWord(tokens[next], 'k', 'p') && tokens[next + 1]?.kind === 'number';
+  return (k && !isWord(tokens[next + 2], 'row', 'rows')) || isWord(tokens[next], 'bind', 'bo', 'cast');
+}
+
+/** '… work over 30 sts': the sentence ends with so many stitches worked. */
+function worksSome(tokens: readonly Token[], from: number, at: number): boolean {
+  let i = at - 1;
+  if (!isWord(tokens[i], 'st', 'sts') || tokens[i - 1]?.kind !== 'number') return false;
+  i -= 2;
+  while (i > from && isWord(tokens[i], 'over', 'across', 'first', 'the')) i -= 1;
+  return i >= from && isWord(tokens[i], 'k', 'p', 'work', 'patt', 'rib');
 }
 
 /** 'K1.P1 rib', 'K.1. P.1. rib'. */

@@ -27,7 +27,18 @@ function saysJoin(c: Cursor): boolean {
 
 /** Turns, cut-short last repeats and 'instead of'; whether it was one of them. */
 export function readSpecial(c: Cursor, level: Level): boolean {
-  if (takeAnyPhrase(c, 'turn', 'w and t', 'wrap and turn', 'wrap next st and turn')) {
+  if (
+    takeAnyPhrase(
+      c,
+      'turn',
+      'w and t',
+      'wrap and turn',
+      'wrap|wrapping next st ,? and? turn|turning',
+      'wt',
+      'w , t',
+      'wrap next st ,? and? turn work',
+    )
+  ) {
     level.items.push({ is: 'turn' });
     return true;
   }

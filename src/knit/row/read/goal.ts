@@ -16,6 +16,7 @@ import { END, type Goal, TO_END } from './notation.ts';
 
 export const STS = 'st|sts';
 const MARKER = 'm|marker';
+const WRAPPED = 'wrapped st';
 const REMAIN = ['remain', 'rem', 'left', 'unworked'];
 
 export const takeSts = (c: Cursor): boolean => takePhrase(c, STS);
@@ -24,7 +25,9 @@ export const takeSts = (c: Cursor): boolean => takePhrase(c, STS);
 export const readGoal = (c: Cursor): Goal | undefined =>
   attempt(c, () => {
     if (!seesOne(c, 'how far')) return undefined;
-    return readTo(c) ?? readAcross(c);
+    return (
+      readTo(c) ?? attempt(c, () => (takes(c, 'across', 'straight') ? readTo(c) : undefined)) ?? readAcross(c)
+    );
   });
 
 function readTo(c: Cursor): Goal | undefined {
@@ -35,7 +38,9 @@ function readTo(c: Cursor): Goal | undefined {
   takes(c, 'the');
   if (takes(c, 'end', 'ends')) return skipEndWords(c);
   if (takes(c, 'last')) return readLast(c);
+  if (takePhrase(c, WRAPPED)) return { turn: 0 };
   if (takes(c, 'next', 'first', 'second', 'foll') || sees(c, ...MARKER.split('|'))) {
+    if (takePhrase(c, WRAPPED)) return { turn: 0 };
     return takePhrase(c, MARKER) ? { marker: 0 } : undefined;
   }
   takes(c, 'there');
@@ -66,11 +71,12 @@ function readLast(c: Cursor): Goal {
 
 function readBefore(c: Cursor, n: number): Goal | undefined {
   takes(c, 'the');
-  takes(c, 'next', 'first', 'second', 'foll');
+  takes(c, 'next', 'first', 'second', 'foll', 'last', 'previous', 'previously');
   if (takes(c, 'end')) {
     skipEndWords(c);
     return { left: n };
   }
+  if (takePhrase(c, WRAPPED)) return { turn: n };
   return takePhrase(c, MARKER) ? { marker: n } : undefined;
 }
 

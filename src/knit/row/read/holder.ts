@@ -20,6 +20,11 @@ export const ON_HOLDER = [
 export const readHold = (c: Cursor): ReadItem | undefined =>
   attempt(c, () => {
     if (!takes(c, 'place', 'put', 'sl', 'leave', 'transfer', 'keep', 'move')) return undefined;
+    const worked = attempt(c, () => takesWorked(c) && takeHolder(c));
+    if (worked) {
+      skipManner(c);
+      return { item: { is: 'parting' } };
+    }
     const all = takeAnyPhrase(
       c,
       STS,
@@ -40,6 +45,24 @@ export const readHold = (c: Cursor): ReadItem | undefined =>
       if (all && takeAnyPhrase(c, 'unworked')) return { item: toGoal('unworked', c) };
     }
   });
+
+/** 'place them on a holder', 'slip these 25 sts to a holder', and 'place on holder' behind what was worked. */
+function takesWorked(c: Cursor): boolean {
+  if (takes(c, 'them', 'these', 'those')) {
+    readCount(c);
+    takeSts(c);
+    return true;
+  }
+  return seesPhrase(c, 'on|onto|upon');
+}
+
+function takeHolder(c: Cursor): boolean {
+  if (!takeAnyPhrase(c, ...ON_HOLDER)) return false;
+  takeAnyPhrase(c, 'or on? a? safety|spare pin|needle');
+  takeAnyPhrase(c, 'to be worked later', 'to work later', 'for later');
+  takeAnyPhrase(c, 'for left|right|back|front|first|second front|back|shoulder|side? of? neck?');
+  return true;
+}
 
 /** 'take up 12 sts from holder', 'k 12 sts from holder' is read where k is. */
 export const readTake = (c: Cursor): ReadItem | undefined =>

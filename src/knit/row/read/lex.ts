@@ -147,5 +147,6 @@ function isSilentStop(text: string, at: number, out: readonly Token[]): boolean 
   if ((last.text === 'k' || last.text === 'p') && isDigit(c)) return true;
   if (next === text.length || isUpper(c)) return false;
   // '… k2tog. 39 sts' ends a sentence, 'inc. 1 st' and 'No. 8' do not
+  if (/^\d+\s+times?\b/.test(text.slice(next, next + 12))) return true;
   return next === at + 1 || !isDigit(c) || BEFORE_NUMBER.has(last.text);
 }

@@ -51,12 +51,16 @@ const table = {
   'beginning of an order':
     'k p work working bind cast co bo boff dec decreasing inc increasing cont continuing rep repeating sl knitting ' +
     'purling pick rejoin',
+  bids:
+    'place put leave shape divide transfer return turn bind bo cast co k p work dec inc rep sl keep make take on over with ' +
+    'complete finish continue cont pick rejoin join shape starting beg',
   'works before a cast-on': 'k p work bind bo boff dec inc rep sl pick row rows rnd st sts end turn then',
   'no name of a row': 'row rows rs ws k p next last these every each even in from',
   'not in a name of a row': 'k p work rep every each to last dec inc in at until for of bind cast then',
   'forms a pattern': 'form forms set sets establish complete constitute constitutes',
   'says what rows are':
     'form forms set sets establish establishes completes complete constitute constitutes is are',
+  'takes up wraps': 'pick picking working hiding lifting knitting purling',
   'end of a row': 'end ending ends finish finishing',
   'says nothing between stitches':
     ', ; : . - / and then end ending ends with finish finishing now to loosely firmly across row by the also again last ' +
@@ -64,6 +68,10 @@ const table = {
   'special in a row': 'join rejoin attach add turn w wrap end ending last instead',
   'joins yarn': 'join attach add',
   yarn: 'yarn ball wool skein',
+  'letter of a yarn': 'a b c d e f g',
+  'name of a yarn':
+    'mc cc ca cb cd main contrast contrasting white black red blue green yellow pink grey gray brown cream navy natural ' +
+    'orange purple lilac beige',
   'how far':
     'to until up upto all straight in every each the rem back even around entire row whole across over along',
   'how often': 'a another for once twice thrice x total',

@@ -21,6 +21,8 @@ export type Item =
       readonly work: StitchName;
       readonly goal: Goal;
       readonly appear?: boolean;
+      /** each the other way round ('knit the purl sts and purl the knit sts') */
+      readonly opposite?: boolean;
       readonly rib?: boolean;
     }
   | { readonly is: 'group'; readonly items: readonly Item[]; readonly times: number }
@@ -30,7 +32,9 @@ export type Item =
   /** increases (> 0) or decreases spread over the whole row, or over the stitches named */
   | { readonly is: 'evenly'; readonly change: number; readonly over?: number; readonly work?: StitchName }
   /** the rest of the row is not worked now */
-  | { readonly is: 'turn' };
+  | { readonly is: 'turn' }
+  /** 'k22, place these sts on a holder, …': what was worked before it waits apart from what comes after */
+  | { readonly is: 'parting' };
 
 export type Goal =
   /** until so many stitches are left on the left needle */
@@ -38,7 +42,9 @@ export type Goal =
   /** as far as the stitches written after it allow */
   | { readonly left: 'what follows' }
   /** so many stitches before the next marker */
-  | { readonly marker: number };
+  | { readonly marker: number }
+  /** so many stitches before the one at which the row of this side before was turned */
+  | { readonly turn: number };
 
 export const END: Goal = { left: 'what follows' };
 
@@ -68,6 +74,7 @@ function takenByOne(item: Item): number | undefined {
       return item.stitches;
     case 'marker':
     case 'turn':
+    case 'parting':
       return 0;
     default:
       return undefined;

@@ -42,6 +42,14 @@ export function readPlain(c: Cursor): ReadItem | undefined {
     )
   )
     return asEstablished(c);
+  const other = base === 'k' ? 'p|purled' : 'k|knitted';
+  const own = base === 'k' ? 'k|knitted' : 'p|purled';
+  if (takeAnyPhrase(c, `the ${other} st|sts ,? and? ${base === 'k' ? 'p' : 'k'} the ${own} st|sts`)) {
+    const item = asEstablished(c).item;
+    return { item: { ...item, opposite: true } as Item };
+  }
+  if (takeAnyPhrase(c, `the ${own} st|sts ,? and? ${base === 'k' ? 'p' : 'k'} the ${other} st|sts`))
+    return asEstablished(c);
   const onRight = readOnRightNeedle(c);
   if (onRight !== undefined) return counted(base, onRight);
   const special = readInto(c, base) ?? readBack(c, base);

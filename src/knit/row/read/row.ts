@@ -12,6 +12,7 @@ import {
   peekWord,
   sees,
   takes,
+  takeTo,
   takeWhole,
 } from './cursor.ts';
 import { readGoal, readTimes } from './goal.ts';
@@ -34,6 +35,9 @@ export function readRow(c: Cursor): Result<Item[]> {
   const items = readLevel(c, undefined, 0);
   if (!items.ok) return items;
   if (items.value.length === 0) return refuse(expected(c, 'stitch expected'));
+  // 'slip these sts to a spare needle' by itself: what is on the needle
+  if (items.value.length === 1 && items.value[0]?.is === 'parting')
+    return ok([{ is: 'stitches to', work: 'hold', goal: END }]);
   return ok(spreadOver(items.value, whole));
 }
 
@@ -64,6 +68,8 @@ function readLevel(c: Cursor, close: string | undefined, depth: number): Result<
 
 function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
   const text = peekWord(c);
+  if (means(text, 'takes up wraps') && skipWraps(c)) return undefined;
+  if (text === '(' && skipUnworked(c)) return undefined;
   if (STARS.includes(text)) return readStar(c, level);
   if (CLOSING[text] !== undefined) return readBrackets(c, level, depth, CLOSING[text] as string);
   if (text === 'rep' || text === 'repeating') return readRepeat(c, level);
@@ -82,6 +88,26 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
   }
   return expected(c, 'stitch or repeat expected');
 }
+
+/** 'k to end, working wraps tog with wrapped sts': changes no count. */
+const skipWraps = (c: Cursor): boolean =>
+  attempt(c, () => {
+    takeTo(c, c.at + 1);
+    takes(c, 'up');
+    takes(c, 'all', 'the', 'each', 'every');
+    if (!takes(c, 'wraps', 'wrap')) return false;
+    while (!atEnd(c) && !sees(c, ',', '.', ';')) takeTo(c, c.at + 1);
+    return true;
+  });
+
+/** 'k to last st (leave last st unworked), turn' says it twice. */
+const skipUnworked = (c: Cursor): boolean =>
+  attempt(c, () => {
+    takes(c, '(');
+    if (!takes(c, 'leave', 'leaving')) return false;
+    while (!atEnd(c) && !sees(c, ')', ',', '.')) takeTo(c, c.at + 1);
+    return isWord(c.tokens[c.at - 1], 'unworked') && takes(c, ')');
+  });
 
 function addStitch(c: Cursor, level: Level, { item, bare }: ReadItem): Fault | undefined {
   if (readInOneStitch(c)) return mergeIntoOne(level, item);

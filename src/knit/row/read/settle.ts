@@ -11,6 +11,8 @@ export interface Needle {
   readonly stitches: number;
   /** stitches that lie before each marker, in the order in which the row meets them */
   readonly markers: readonly number[];
+  /** stitches that the row of this side before left unworked at its turn */
+  readonly behindTurn?: number;
 }
 
 export interface Settled {
@@ -85,6 +87,8 @@ function settleOne(item: Item, run: Run, following: number): Result<readonly Ste
       return settleOver(item, run);
     case 'marker':
       marker(item.does, run);
+      return ok([]);
+    case 'parting':
       return ok([]);
     case 'evenly':
       return settleEvenly(item, run);
@@ -182,6 +186,10 @@ export function spreadSteps(groups: readonly number[], change: number, work: Sti
 
 function goalOf(goal: Goal, run: Run, following: number): Result<Until> {
   if ('left' in goal) return ok({ left: goal.left === 'what follows' ? following : goal.left });
+  if ('turn' in goal) {
+    const left = run.needle?.behindTurn;
+    return left === undefined ? refuse(fault('no marker')) : ok({ left: left + goal.turn });
+  }
   const at = run.needle?.markers[run.nextMarker];
   if (run.needle === undefined || at === undefined) {
     return refuse(fault('no marker'));

@@ -91,7 +91,8 @@ Work as for back to neck.
   > 14→20
   > ✗ place not known @24:1
 Work as for jacket.
-  > talk 20
+  > own words 20
+  > ✗ stitch or repeat expected @25:1 column 1
 BELT
   > heading 20
 Work as for back until 2 rows less than back.

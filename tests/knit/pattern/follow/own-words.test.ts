@@ -146,7 +146,8 @@ Next   row:   k30.
   > 10 asks the count Piece/body 2 WS work in pattern 'Next row: k30'
   > ✗ not enough stitches @3:1 needStitches 30, haveStitches 10
 K the thing.
-  > talk 10
+  > own words 10
+  > ✗ stitch or repeat expected @4:7 column 7
 K 3 things.
   > own words 10 asks the count Piece/body 3 RS work in pattern 'K 3 things'
   > ✗ stitch or repeat expected @5:5 column 5

@@ -37,8 +37,8 @@ describe('note, in all its wordings,', () => {
       On right side → note: about facing
       , ending with a WS row → @3 ending: end WS
       , ending with a RS row → @3 ending: end RS
-      with white, → note: about yarn
-      using MC, → note: about yarn
+      with white, → yarn: name white
+      using MC, → yarn: name MC
       Place marker at each end, turn → note: about marker | @27 turn
     `),
   )('is read: $line', expectReading);

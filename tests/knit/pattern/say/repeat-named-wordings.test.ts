@@ -16,7 +16,8 @@ describe('repeat named, in all its wordings,', () => {
   it.each(
     table(`
       Rep {next|every|each|even|in} row every 4th row 3 times → ✗ nothing before the repeat @5
-      Rep last row every 4th row 3 times → ✗ stitch or repeat expected @14
+      Rep {dec|this dec|last row|this row|the dec} every 4th row 3 times → repeat named: name '', beats [{every 4, counted, times 3}]
+      Rep {last|this} row every 4th row → ✗ stitch or repeat expected @14
       Rep these row every 4th row 3 times → ✗ stitch or repeat expected @15
       Rep from row every 4th row 3 times → ✗ nothing before the repeat @10
       Rep {row|rows} every 4th row 3 times → ✗ nothing before the repeat @5
@@ -26,7 +27,6 @@ describe('repeat named, in all its wordings,', () => {
       Work p row every 4th row 3 times → ✗ stitch or repeat expected @1
       Rep dec row → ✗ nothing before the repeat @5
       Rep 5 row every 4th row 3 times → ✗ nothing before the repeat @5
-      Rep dec every 4th row 3 times → ✗ nothing before the repeat @5
     `),
   )('is not read for more than it says: $line', expectReading);
 });

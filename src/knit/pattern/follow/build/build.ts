@@ -124,6 +124,8 @@ export interface PartBuild {
   fabric: FabricState;
   /** what is kept at its edges while the rest is worked in its fabric */
   borders: Borders;
+  /** the yarn in hand, as the text calls it */
+  yarn: string | undefined;
   /** rows of the fabric worked so far */
   fabricRow: number;
   neck: Edge | undefined;
@@ -204,6 +206,7 @@ export interface MadeRow {
   readonly edits: readonly Edit[];
   readonly fabric: FabricState;
   readonly borders: Borders;
+  readonly yarn: string | undefined;
   readonly fabricRow: number;
   /** the knitter's own words, where the text was not understood */
   readonly own?: string;

@@ -52,6 +52,7 @@ export function copyRows(
       continue;
     }
     part.fabric = made.fabric;
+    part.yarn = made.yarn;
     part.borders = bordersFor(made.borders, piece, part, how);
     part.fabricRow = made.fabricRow + ahead;
     const group = edits.find((edit) => edit.work === 'bo');

@@ -28,7 +28,11 @@ export function makeWrittenRow(
   const front = part.unworked;
   const count = part.live - front;
   const markers = side === 'RS' ? part.markers : part.markers.map((m) => part.live - m).reverse();
-  const settled = settle(withSide(afterTurn(items, front), part, side), { stitches: count, markers });
+  const settled = settle(withSide(afterTurn(items, front), part, side), {
+    stitches: count,
+    markers,
+    ...leftAtTurn(part),
+  });
   if (!settled.ok) return settled.faults[0];
   // a rib that is only spelled out goes on as its stitches look
   const ribbed = items.some(saysRib) && part.fabric.label !== 'rib';
@@ -37,7 +41,9 @@ export function makeWrittenRow(
     (ribbed && isRib(spellAsItLooks(part, side)));
   const panel = items.some((item) => item.is === 'stitches' && item.panel) || (ribbed && !appear);
   // what the panel's stitches are is said elsewhere; the row asks for them by name
-  let steps = panel ? [...settled.value.steps] : spellPattern(settled.value.steps, part, side, count, appear);
+  let steps = panel
+    ? [...settled.value.steps]
+    : spellPattern(settled.value.steps, part, side, count, appear, items.some(isOpposite));
   const turned = settled.value.turned ? takenBefore(steps, count) : undefined;
   if (turned !== undefined && turned < count) steps = [...steps, { work: 'unworked', until: { left: 0 } }];
   if (beside.length > 0) steps = mergeEdits(steps, count, beside, side);
@@ -53,6 +59,20 @@ export function makeWrittenRow(
     side === 'RS' ? settled.value.markers : settled.value.markers.map((m) => part.live - m).reverse();
   return undefined;
 }
+
+/** Stitches left unworked where the row of this side before was turned. */
+function leftAtTurn({ rows }: PartBuild): { behindTurn?: number } {
+  const row = rows.at(-2);
+  const works = row === undefined ? [] : expandRow(row.steps, row.before);
+  let n = 0;
+  while (works.at(-1 - n) === 'unworked') n += 1;
+  return n === 0 ? {} : { behindTurn: n };
+}
+
+const isOpposite = (item: Item): boolean => item.is === 'stitches to' && item.opposite === true;
+
+const turned = (works: StitchName[] | undefined, opposite: boolean): StitchName[] | undefined =>
+  opposite ? works?.map((work) => (work === 'k' ? 'p' : 'k')) : works;
 
 const isRib = (works: readonly StitchName[] | undefined): boolean => new Set(works).size === 2;
 
@@ -80,9 +100,10 @@ function spellPattern(
   side: Side,
   count: number,
   appear: boolean,
+  opposite: boolean,
 ): Step[] {
   if (!stitchesNamed(steps).includes('patt')) return [...steps];
-  const plain = appear ? spellAsItLooks(part, side) : spellPart(part, side, count);
+  const plain = appear ? turned(spellAsItLooks(part, side), opposite) : spellPart(part, side, count);
   if (plain === undefined) return [...steps];
   if (side === 'WS') plain.reverse();
   const runs: Run[] = [];

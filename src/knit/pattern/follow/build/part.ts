@@ -73,6 +73,7 @@ export function newPart(build: Build, piece: PieceBuild, begin: Begin): PartBuil
     markers: [],
     fabric: parent?.fabric ?? knownFabric('stocking'),
     borders: {},
+    yarn: parent?.yarn,
     fabricRow: parent?.fabricRow ?? (begin.firstSide === 'RS' ? 0 : 1),
     neck: begin.neck,
     end: undefined,

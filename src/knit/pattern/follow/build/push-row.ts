@@ -67,6 +67,7 @@ export function pushRow(build: Build, part: PartBuild, steps: readonly Step[], h
     edits: how.edits ?? [],
     fabric: part.fabric,
     borders: part.borders,
+    yarn: part.yarn,
     fabricRow: was.fabricRow,
     was,
     kind: how.kind,
@@ -115,21 +116,26 @@ function openSection(build: Build, part: PartBuild): void {
     return;
   }
   const before = part.rows[first - 1]?.fabric;
+  const sameYarn = part.rows[first - 1]?.yarn === part.yarn;
   const goesOn =
     last !== undefined &&
     !part.closed &&
     last.needle === build.needle &&
     before !== undefined &&
+    sameYarn &&
     sameFabric(before, part.fabric);
   if (goesOn) return;
   part.closed = false;
   part.sections.push({
-    name: build.heading?.words || part.fabric.label,
+    name: inYarn(build.heading?.words || part.fabric.label, part.yarn),
     fabric: nominal(part.fabric),
     needle: build.needle,
     first,
   });
 }
+
+const inYarn = (name: string, yarn: string | undefined): string =>
+  yarn === undefined ? name : `${name}, ${yarn}`;
 
 /** Takes the last row back, to work it anew with what the text adds to it. */
 export function takeBack(build: Build, part: PartBuild): MadeRow | undefined {

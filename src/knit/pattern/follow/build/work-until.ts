@@ -2,13 +2,14 @@ import { type Fault, fault } from '../../../fault.ts';
 import { otherSide } from '../../../row/step.ts';
 import type { Until } from '../../say/statement.ts';
 import type { Build, PartBuild, PieceBuild } from './build.ts';
+import { countDiffers } from './compare.ts';
 import { endDiffers } from './end-differs.ts';
 import { evenRows, finishBackground } from './run-rows.ts';
 import { endSideOf, targetOf } from './target.ts';
 import { wantSide } from './want-side.ts';
 
 export function workUntil(build: Build, piece: PieceBuild, part: PartBuild, until: Until): Fault | undefined {
-  if (until.is === 'count') return part.live === until.stitches ? undefined : finishBackground(build, part);
+  if (until.is === 'count') return untilCount(build, part, until.stitches);
   if (until.is === 'rows' && part.rows.length === 0) beginSo(build, piece, part, until);
   const target = targetOf(build, piece, part, until);
   if (target === undefined) return noSuchPlace();
@@ -35,6 +36,12 @@ export function workUntil(build: Build, piece: PieceBuild, part: PartBuild, unti
     return fault('longer already', figures);
   }
   return wrong;
+}
+
+/** 'When there are 50 sts, …': what goes on beside is worked to its end, and another count is told. */
+function untilCount(build: Build, part: PartBuild, stitches: number): Fault | undefined {
+  const wrong = part.live === stitches ? undefined : finishBackground(build, part);
+  return wrong ?? (part.live === stitches ? undefined : countDiffers(stitches, part.live));
 }
 
 /** '3 rows, ending with a WS row' behind a cast-on begin with a WS row. */

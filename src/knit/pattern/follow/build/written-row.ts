@@ -1,6 +1,6 @@
 import { type Fault, fault } from '../../../fault.ts';
 import { expandRow } from '../../../row/expand.ts';
-import { type Item, takenBy } from '../../../row/read/notation.ts';
+import { END, type Item, takenBy } from '../../../row/read/notation.ts';
 import { settle } from '../../../row/read/settle.ts';
 import { stitches } from '../../../stitch.ts';
 import type { Said } from '../../say/statement.ts';
@@ -15,9 +15,10 @@ export function writtenRow(
   build: Build,
   piece: PieceBuild,
   part: PartBuild,
-  items: readonly Item[],
+  written: readonly Item[],
   ahead: readonly Said[],
 ): Fault | undefined {
+  const items = acrossTheRest(written);
   const only = items.length === 1 ? items[0] : undefined;
   if (only?.is === 'evenly') return makeSpreadRow(build, part, only.change, only.over, only.work);
   const parted = partsHere(items, ahead, build, part);
@@ -39,7 +40,7 @@ export function writtenRow(
   if (beside && !wrong) settleBackground(build, part);
   if (wrong) return wrong;
   if (group) dropBorderAt(part, begin);
-  part.gap = items.some(mayPart) ? gapOf(part) : undefined;
+  part.gap = items.some(mayPart) ? gapOf(part, cutsIn(items)) : undefined;
   return undefined;
 }
 
@@ -49,9 +50,30 @@ function startsWithGroup(items: readonly Item[]): boolean {
   return first?.is === 'stitches' && first.work === 'bo' && second !== undefined;
 }
 
+/** 'Work over 30 sts, place on a holder, bind off 32 sts': what is left of the row is worked, though nobody says so. */
+function acrossTheRest(items: readonly Item[]): readonly Item[] {
+  const last = items.at(-1);
+  const cut = items.some(({ is }) => is === 'parting');
+  const open = last?.is === 'parting' || (cut && last?.is === 'stitches' && last.work === 'bo');
+  return open ? [...items, { is: 'stitches to', work: 'patt', goal: END }] : items;
+}
+
+/** Stitches made before each parting of a row that is counted out. */
+function cutsIn(items: readonly Item[]): number[] {
+  return items.flatMap((item, i) => {
+    if (item.is !== 'parting') return [];
+    const before = items.slice(0, i);
+    const taken = takenBy(before);
+    const settled = taken === undefined ? undefined : settle(before, { stitches: taken, markers: [] });
+    if (taken === undefined || !settled?.ok) return [];
+    return [expandRow(settled.value.steps, taken).reduce((sum, work) => sum + stitches[work].makes, 0)];
+  });
+}
+
 /** Whether a gap can lie in a row: only what is bound off or held makes one. */
 const mayPart = (item: Item): boolean =>
-  'work' in item ? item.work === 'bo' || item.work === 'hold' : 'items' in item && item.items.some(mayPart);
+  item.is === 'parting' ||
+  ('work' in item ? item.work === 'bo' || item.work === 'hold' : 'items' in item && item.items.some(mayPart));
 
 /** The row up to a turn after which only these stitches are worked; undefined for a whole row or a short row. */
 function partsHere(

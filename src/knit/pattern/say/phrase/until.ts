@@ -60,6 +60,8 @@ export const skipRowsOf = (c: Cursor, rows: number): boolean =>
   attempt(c, () => takes(c, '(') && takeNumber(c) === rows && takes(c, 'rows') && takes(c, ')'));
 
 function readTill(c: Cursor): Until | undefined {
+  const under = readToUnderarm(c);
+  if (under) return under;
   if (!takes(c, 'until', 'to', 'when', 'once', 'after')) return undefined;
   takes(c, 'the', 'there', 'your', 'you');
   const count = readCountEnd(c);
@@ -82,6 +84,17 @@ function readTill(c: Cursor): Until | undefined {
   if (takeAsSheLikes(c)) return { is: 'open', ...ending(c) };
   return undefined;
 }
+
+/** 'Work to underarm, 7½ inches': so long from the beginning. */
+const readToUnderarm = (c: Cursor): Until | undefined =>
+  attempt(c, () => {
+    if (!takeAnyPhrase(c, 'to the? underarm|armhole')) return undefined;
+    takes(c, ',', '-', '(');
+    takes(c, 'about', 'approx');
+    const mm = readLength(c);
+    takes(c, ')');
+    return mm === undefined ? undefined : { is: 'length', mm, from: 'start', ...ending(c) };
+  });
 
 /** 'until you like the length', 'until the scarf is the size you want'. */
 const takeAsSheLikes = (c: Cursor): boolean =>
@@ -107,7 +120,8 @@ const readCountEnd = (c: Cursor): Until | undefined =>
     const n = takeNumber(c);
     if (n !== undefined && !seesEnding(c) && takePhrase(c, 'st|sts')) {
       takes(c, 'are', 'is');
-      takes(c, 'remain', 'rem', 'left', 'in', 'on');
+      if (takes(c, 'left')) takes(c, 'over');
+      else takes(c, 'remain', 'rem', 'in', 'on');
       takeAnyPhrase(c, 'on? the? needle', 'all', 'on the right needle', 'for each shoulder');
       return { is: 'count', stitches: n };
     }

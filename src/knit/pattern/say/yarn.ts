@@ -1,0 +1,35 @@
+import {
+  attempt,
+  type Cursor,
+  isOneOf,
+  isWord,
+  peekWord,
+  sees,
+  seesPhrase,
+  takes,
+} from '../../row/read/cursor.ts';
+import { readColour, readColourName } from './phrase/colour.ts';
+import type { Statement } from './statement.ts';
+
+/** 'With B, …', 'in A' behind rows, 'change to MC', 'join B': what follows is worked in that yarn. */
+export const readYarn = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    const name = readColour(c) ?? changed(c) ?? behindRows(c);
+    if (name === undefined) return undefined;
+    takes(c, 'only');
+    const done = c.at >= c.end || isOneOf(peekWord(c), ', ; . :') || sees(c, 'and', 'k', 'p', 'work', 'cont');
+    return done || seesPhrase(c, 'cast on|- on') ? { is: 'yarn', name } : undefined;
+  });
+
+/** 'Work 4 rows A'. */
+const behindRows = (c: Cursor): string | undefined =>
+  isWord(c.tokens[c.at - 1], 'row', 'rows') ? readColourName(c) : undefined;
+
+const changed = (c: Cursor): string | undefined =>
+  attempt(c, () => {
+    if (takes(c, 'change', 'changing', 'switch')) return takes(c, 'to') ? readColourName(c) : undefined;
+    if (!takes(c, 'join', 'joining', 'attach')) return undefined;
+    takes(c, 'in');
+    takes(c, 'yarn', 'wool');
+    return readColourName(c);
+  });
