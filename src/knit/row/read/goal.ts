@@ -26,7 +26,11 @@ export const readGoal = (c: Cursor): Goal | undefined =>
   attempt(c, () => {
     if (!seesOne(c, 'how far')) return undefined;
     return (
-      readTo(c) ?? attempt(c, () => (takes(c, 'across', 'straight') ? readTo(c) : undefined)) ?? readAcross(c)
+      readTo(c) ??
+      attempt(c, () =>
+        takes(c, 'across', 'straight') && seesPhrase(c, 'to|until the? last') ? readTo(c) : undefined,
+      ) ??
+      readAcross(c)
     );
   });
 

@@ -12,6 +12,7 @@ export const ON_HOLDER = [
   `${ON} a|the|another|2? st|spare|separate|safety|waste|scrap|contrast|holder|hold holder|needle|pin|yarn|thread|strand`,
   `${ON} a|the|spare|another holder|needle|thread|yarn|length|waste|scrap|pin`,
   `${ON} separate st holder`,
+  `${ON} a|the? st - holder`,
   `${ON} holder|thread|hold`,
   'in a|the st holder',
 ];
