@@ -17,7 +17,10 @@ export const readYarn = (c: Cursor): Statement | undefined =>
     const name = readColour(c) ?? changed(c) ?? behindRows(c);
     if (name === undefined) return undefined;
     takes(c, 'only');
-    const done = c.at >= c.end || isOneOf(peekWord(c), ', ; . :') || sees(c, 'and', 'k', 'p', 'work', 'cont', 'bind', 'bo', 'pick');
+    const done =
+      c.at >= c.end ||
+      isOneOf(peekWord(c), ', ; . :') ||
+      sees(c, 'and', 'k', 'p', 'work', 'cont', 'bind', 'bo', 'pick');
     return done || seesPhrase(c, 'cast on|- on') ? { is: 'yarn', name } : undefined;
   });
 
