@@ -202,7 +202,7 @@ function skipNotes(c: Cursor): void {
     '( k every|each row )',
     '( k 1 row , p 1 row )',
     '( k on rs , p on ws )',
-    '( k on right side|rs , p on wrong side|ws )',
+    '( k on right side , p on wrong side )',
     '( k 1 row p 1 row )',
     '( k all rows )',
     '( every|each row k )',
@@ -216,7 +216,7 @@ const readRows = (c: Cursor): Extract<Until, { is: 'rows' }> | undefined =>
     takes(c, 'for', 'another', 'a', 'further', 'the', 'next', 'first');
     const n = takeNumber(c);
     takes(c, 'more', 'further', 'complete');
-    if (n !== undefined && takePhrase(c, 'row|rows|rnds')) {
+    if (n !== undefined && takes(c, 'row', 'rows')) {
       takes(c, 'of', 'in', 'more');
       return { is: 'rows', n };
     }

@@ -41,7 +41,7 @@ const readRowRef = (c: Cursor): 'next' | 'last' | 'unsaid' | undefined =>
     const last = takes(c, 'last', 'final', 'previous');
     const next = !last && (takes(c, 'next', 'foll') || takeFirst(c));
     if (!last && !next) takes(c, 'this');
-    if (takePhrase(c, 'ws|rs|p|k row') || takeAnyPhrase(c, 'row', 'rnd')) {
+    if (takePhrase(c, 'ws|rs|p|k row') || takes(c, 'row')) {
       takeAnyPhrase(
         c,
         'of rib patt',

@@ -22,7 +22,7 @@ export const readGroups = (c: Cursor): Statement | undefined =>
     takes(c, ',', ':');
     const work = takeBindOff(c) ? 'bo' : takeCastOn(c) ? 'co' : undefined;
     if (work === undefined) return undefined;
-    takeAnyPhrase(c, 'for the? armhole|underarm|shoulder|neck|raglan', 'for back|front of? neck');
+    takeFor(c);
     const groups: GroupSaid[] = [];
     let edge: EdgeName | undefined = before?.edge;
     while (groups.length < 30) {
@@ -37,14 +37,18 @@ export const readGroups = (c: Cursor): Statement | undefined =>
       groups.push(...next.groups);
     }
     if (groups.length === 0 || edge === undefined) return undefined;
-    takeAnyPhrase(
-      c,
-      'for the? armhole|underarm|shoulder|neck|raglan',
-      'for back|front of? neck',
-      'for each|first|second shoulder',
-    );
+    takeFor(c);
     return { is: 'groups', work, edge, groups };
   });
+
+/** 'for the armhole', 'for each shoulder': wherever it is said, the edge says it too. */
+const takeFor = (c: Cursor): boolean =>
+  takeAnyPhrase(
+    c,
+    'for the? armhole|underarm|shoulder|neck|raglan',
+    'for back|front of? neck',
+    'for each|first|second shoulder',
+  );
 
 /** Groups of one instruction lie at one edge. */
 const isAtOther = (edge: EdgeName | undefined, next: EdgeName | undefined): boolean =>
@@ -89,6 +93,7 @@ function readGroup(
   takePhrase(c, STS);
   takes(c, 'in');
   takeAnyPhrase(c, 'patt|rib', 'loosely');
+  if (before === undefined) takeFor(c);
   if (!seesPhrase(c, 'each side|sides|end|edge')) takes(c, 'each');
   const place = early ?? readGroupsPlace(c);
   const inline = place ? undefined : readInline(c);

@@ -12,7 +12,7 @@ export function readMultiple(c: Cursor): Statement | undefined {
     .map((token) => token.text)
     .join(' ');
   const tail = cursorOver(c.tokens, at, c.end);
-  takes(tail, 'multiple', 'multiples', 'mult', 'worked', 'over');
+  takes(tail, 'multiple', 'multiples', 'mult');
   takes(tail, 'of');
   takes(tail, 'a');
   const of = peek(tail);

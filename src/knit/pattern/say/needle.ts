@@ -15,7 +15,17 @@ import type { Statement } from './statement.ts';
 export const readNeedle = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     const start = c.at;
-    if (!takeAnyPhrase(c, 'change|changing|switch|go to', 'change back to', 'with', 'using', 'use', 'on'))
+    if (
+      !takeAnyPhrase(
+        c,
+        'change|changing|switch|switching|go to',
+        'change back to',
+        'with',
+        'using',
+        'use',
+        'on',
+      )
+    )
       return undefined;
     let mm: number | undefined;
     for (let i = 0; i < 14 && c.at < c.end; i += 1) {

@@ -28,8 +28,8 @@ export const readOtherSide = (c: Cursor): Statement | undefined =>
     const matches = takeAnyPhrase(c, ...MATCHING);
     takeAnyPhrase(c, 'for', 'with', 'to');
     takes(c, 'the');
-    const first = takes(c, 'one', 'right', 'left', 'other') || takeFirst(c);
-    const firstWhat = takes(c, 'side', 'shoulder', 'half', 'one');
+    const first = takes(c, 'right', 'left', 'other') || takeFirst(c);
+    const firstWhat = takes(c, 'side', 'shoulder', 'half');
     if (verb && matches && ((other && what) || (first && firstWhat))) {
       return { is: 'other side', reversing: readReversing(c) };
     }

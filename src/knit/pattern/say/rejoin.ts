@@ -26,18 +26,11 @@ export const readRejoin = (c: Cursor): Statement | undefined =>
   });
 
 function rejoined(c: Cursor): number | 'some' | undefined {
-  if (takes(c, 'rejoin', 'join', 'attach', 'rejoining', 'fasten', 'tie')) {
+  if (takes(c, 'rejoin', 'join', 'attach', 'rejoining', 'tie')) {
     takes(c, 'in', 'on');
     takes(c, 'the', 'a');
     takeSecond(c);
-    takeAnyPhrase(
-      c,
-      'yarn|wool|thread|ball',
-      'a|another|new|the ball|yarn',
-      'second ball',
-      'yarns',
-      'a new|second ball',
-    );
+    takeAnyPhrase(c, 'yarn|wool|thread|ball', 'another|new ball|yarn', 'yarns');
     takeAnyPhrase(c, 'of yarn|wool', 'and');
     takes(c, 'to', 'at', 'on');
     skipFacing(c);
@@ -45,12 +38,10 @@ function rejoined(c: Cursor): number | 'some' | undefined {
   }
   if (takes(c, 'return', 'returning', 'go') || seesPhrase(c, 'to rem|other|the')) {
     takes(c, 'back');
-    if (!takes(c, 'to')) return undefined;
-    return remaining(c) ?? undefined;
+    return takes(c, 'to') ? remaining(c) : undefined;
   }
-  if (takeAnyPhrase(c, 'sl|place|put|return rem|the? sts', 'sl|place|put these|other|held sts')) {
-    if (!takeAnyPhrase(c, 'from holder', 'from|off the|st holder', 'back', 'onto|on|to needle', 'held'))
-      return undefined;
+  if (takeAnyPhrase(c, 'sl|place|put rem|the? sts', 'sl|place|put these|other|held sts')) {
+    if (!takeAnyPhrase(c, 'from|off the? st? holder', 'back', 'onto|on|to needle', 'held')) return undefined;
     takeAnyPhrase(c, 'back? onto|on|to needle', 'onto|on the needle', 'to a needle');
     takes(c, ',');
     takeAnyPhrase(c, 'and? rejoin|join|attach yarn');

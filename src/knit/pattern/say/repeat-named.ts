@@ -5,7 +5,6 @@ import {
   peekWord,
   sees,
   takeNumber,
-  takePhrase,
   takes,
   took,
 } from '../../row/read/cursor.ts';
@@ -26,7 +25,7 @@ const readNamed = (c: Cursor): Statement | undefined =>
       const name = rowName(peekWord(c));
       if (peek(c)?.kind === 'word' && !means(name, 'no name of a row')) {
         c.at += 1;
-        if (takePhrase(c, 'row|rnd')) {
+        if (takes(c, 'row')) {
           takes(c, ',');
           const beats = readBeats(c);
           if (beats.length > 0 && !beats.some(({ everyMm }) => everyMm))

@@ -55,8 +55,8 @@ const readLastRows = (c: Cursor): Which | undefined =>
     takes(c, 'last');
     if (took(c, 'them')) return { last: 0 };
     const n = takeNumber(c);
-    if (!takePhrase(c, 'row|rows|rnd|rnds')) return undefined;
-    const one = took(c, 'row', 'rnd') && n === undefined;
+    if (!takes(c, 'row', 'rows')) return undefined;
+    const one = took(c, 'row') && n === undefined;
     return { last: one ? 1 : (n ?? 0) };
   });
 
@@ -67,7 +67,7 @@ const takeRowNumber = (c: Cursor): number | undefined =>
 /** 'rows 1–4', '1st to 4th rows', 'rows 1, 2 and 3'. */
 const readNumbered = (c: Cursor): Which | undefined =>
   attempt(c, () => {
-    const rowsFirst = takePhrase(c, 'row|rows|rnds|rnd');
+    const rowsFirst = takes(c, 'row', 'rows');
     const from = takeNumber(c);
     if (from !== undefined) {
       takes(c, 'st', 'nd', 'rd', 'th');

@@ -77,18 +77,18 @@ export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): 
     add({ is: 'row', label, items: [spread] }, at, stated?.stitches);
     return undefined;
   }
-  const read = readLabelled(row, label);
-  if (read.ok) {
-    takeAll(c);
-    add(read.value, at, stated?.stitches);
-    return undefined;
-  }
   // 'Next row: dec 1 st at each end', 'Next row (WS): work in pattern, inc 6 sts evenly'
-  const inner = cursorOver(c.tokens, start, stated?.end ?? whole.end);
+  const inner = cursorOver(c.tokens, row.at, stated?.end ?? whole.end);
   const items = readShapedRow(inner);
   if (items) {
     takeAll(c);
     add({ is: 'row', label, items }, at, stated?.stitches);
+    return undefined;
+  }
+  const read = readLabelled(row, label);
+  if (read.ok) {
+    takeAll(c);
+    add(read.value, at, stated?.stitches);
     return undefined;
   }
   const worked = readWorkedRows(cursorOver(c.tokens, start, stated?.end ?? whole.end), label);

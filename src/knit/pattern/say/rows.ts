@@ -27,12 +27,8 @@ export const readRows = (c: Cursor): Statement | undefined =>
       takes(c, 'more', 'further');
       if (n !== undefined && takePhrase(c, ROWS)) {
         takeAnyPhrase(c, 'even', 'straight', 'plain');
-        if (takeAnyPhrase(c, 'in|of garter st?')) {
-          takeAnyPhrase(
-            c,
-            'for|to the? make? the? top|bottom|lower|upper? border|edge|band|hem',
-            'to make the? top|bottom|lower|upper? border|edge|band',
-          );
+        if (takePhrase(c, 'in|of garter st?')) {
+          takePhrase(c, 'for|to the? make? the? top|bottom|lower|upper? border|edge|band|hem');
           return { is: 'even', fabric: { is: 'named', name: 'garter' }, until: { is: 'rows', n } };
         }
         return { is: 'rows', n, items: [wholeRow(base)] };
@@ -41,7 +37,7 @@ export const readRows = (c: Cursor): Statement | undefined =>
         skipRowsOf(c, 2 * n);
         return { is: 'rows', n: 2 * n, items: [wholeRow('k')] };
       }
-      if (takeAnyPhrase(c, 'next|1|a row')) return { is: 'rows', n: 1, items: [wholeRow(base)] };
+      if (takePhrase(c, 'next|a row')) return { is: 'rows', n: 1, items: [wholeRow(base)] };
     }
   });
 

@@ -118,7 +118,7 @@ function skipInset(c: Cursor): void {
 const takeFromEdge = (c: Cursor): boolean =>
   attempt(c, () => {
     if (takeNumber(c) === undefined || !takePhrase(c, STS)) return false;
-    if (!takeAnyPhrase(c, 'in', 'in from edge', 'inside', 'from')) return false;
+    if (!takes(c, 'in', 'inside', 'from')) return false;
     takeAnyPhrase(c, 'from edge', 'from the edge', 'edge');
     return true;
   });

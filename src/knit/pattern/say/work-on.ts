@@ -33,7 +33,6 @@ function readEachSide(c: Cursor): Statement | undefined {
     'work|working each side of neck|front|back separately',
     'working|work each side of the neck separately',
     'finish each side separately',
-    'working each side separately',
     'work sides separately',
   );
   return each ? { is: 'work on', which: 'each side' } : undefined;

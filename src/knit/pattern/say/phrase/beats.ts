@@ -194,7 +194,7 @@ const readEvery = (c: Cursor): Beat | undefined =>
 const skipRows = (c: Cursor, n: number): boolean =>
   attempt(c, () => {
     if (!takes(c, '(') || takeNumber(c) !== n) return false;
-    if (endsOrdinal(peek(c))) takes(c, 'th', 'st', 'nd', 'rd');
+    if (endsOrdinal(peek(c))) takes(c, 'th', 'nd');
     return takeAnyPhrase(c, ROWS) && takes(c, ')');
   });
 

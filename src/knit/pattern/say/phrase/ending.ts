@@ -59,7 +59,7 @@ function readEnd(c: Cursor): End | undefined {
     return endRow === undefined ? {} : { endRow };
   }
   const facing = takes(c, 'facing');
-  takes(c, 'row', 'rows', 'side', 'rnd');
+  takes(c, 'row', 'rows', 'side');
   takeAnyPhrase(c, 'for next row', 'for the next row', 'next');
   takeAnyPhrase(c, 'row', 'completed', 'just worked', 'worked');
   takes(c, ')');

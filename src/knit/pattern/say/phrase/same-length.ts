@@ -37,14 +37,13 @@ export const readSameLength = (c: Cursor): Until | undefined =>
         'same depth as',
         'same number of rows as',
         'length as',
-        'the? length of',
+        'length of',
         'equal to',
         'to match',
         'to',
         'as',
         'number of rows as',
         'same',
-        'there are same number of rows as',
       ) ||
       lessMm !== undefined ||
       lessRows !== undefined;

@@ -45,7 +45,7 @@ const readFor = (c: Cursor): Until | undefined =>
     }
     const n = takeNumber(c);
     takes(c, 'more', 'further');
-    if (n !== undefined && takes(c, 'row', 'rows', 'rnds', 'rnd')) {
+    if (n !== undefined && takes(c, 'row', 'rows')) {
       takes(c, 'more');
       return { is: 'rows', n, ...ending(c) };
     }
