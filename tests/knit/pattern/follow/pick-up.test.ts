@@ -27,7 +27,7 @@ Bind off.
   > = Back, back, 1 to make, lines 3 4
   > =   body from {castOn 20}, RS: 1 stocking 4 mm; bind off
   > = Neckband, neckband, 1 to make, lines 7 8 9
-  > =   body from {pickUp [{stitches 10, along 'left neck'}; {stitches 4, along holder}]}, WS: 2 rib in rib 1x1 4 mm; 3 rib in rib 1x1 4 mm (length {id 'neckband/1', open, mm 20, from marker}); bind off
+  > =   body from {pickUp [{stitches 10, along 'left neck'}; {stitches 4, along holder, held}]}, WS: 2 rib in rib 1x1 4 mm; 3 rib in rib 1x1 4 mm (length {id 'neckband/1', open, mm 20, from marker}); bind off
 
 ### a band of the piece in hand
 BACK

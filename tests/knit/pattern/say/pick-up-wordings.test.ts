@@ -12,24 +12,24 @@ describe('pick up, in all its wordings,', () => {
       Join yarn and pick up 30 sts → pick up: items 'pu ×30', edges [{stitches 30, along ''}]
       Pick up and k 30 sts {evenly along|along|around|from|across|down|up|at|on|off|in|loosely along|evenly around the} left neck → pick up: items 'pu ×30', edges [{stitches 30, along 'left neck'}]
       Pick up {30 sts|across 30 sts|over 30 sts|the next 30 sts|up 30 sts|evenly 30 sts} at neck → pick up: items 'pu ×30', edges [{stitches 30, along neck}]
-      Pick up and k 30 sts along left neck, {k 17|k 17 sts} from holder, pick up and k 30 sts along right neck → pick up: items 'pu ×30, pu ×17, pu ×30', edges [{stitches 30, along 'left neck'}; {stitches 17, along holder}; {stitches 30, along 'right neck'}]
+      Pick up and k 30 sts along left neck, {k 17|k 17 sts} from holder, pick up and k 30 sts along right neck → pick up: items 'pu ×30, pu ×17, pu ×30', edges [{stitches 30, along 'left neck'}; {stitches 17, along holder, held}; {stitches 30, along 'right neck'}]
       Pick up 30 sts along left neck{;|,} {then pick up|pick up} 17 sts along front → pick up: items 'pu ×30, pu ×17', edges [{stitches 30, along 'left neck'}; {stitches 17, along front}]
       Pick up 30 sts along left neck and pick up 17 sts along front → pick up: items 'pu ×30, pu ×17', edges [{stitches 30, along 'left neck'}; {stitches 17, along front}]
-      Pick up 30 sts along left neck and k 17 sts from holder → pick up: items 'pu ×30, pu ×17', edges [{stitches 30, along 'left neck'}; {stitches 17, along holder}]
+      Pick up 30 sts along left neck and k 17 sts from holder → pick up: items 'pu ×30, pu ×17', edges [{stitches 30, along 'left neck'}; {stitches 17, along holder, held}]
       Pick up 30 sts along left neck then 17 sts across front → pick up: items 'pu ×30, pu ×17', edges [{stitches 30, along 'left neck'}; {stitches 17, along front}]
       Pick up 30 sts along left neck, 17 sts across front → pick up: items 'pu ×30, pu ×17', edges [{stitches 30, along 'left neck'}; {stitches 17, along front}]
       Pick up 30 along left neck → pick up: items 'pu ×30', edges [{stitches 30, along 'left neck'}]
       Pick up 30 sts along left neck. → pick up: items 'pu ×30', edges [{stitches 30, along 'left neck'}]
-      K 12 from holder, pick up and k 30 sts along neck → pick up: items 'pu ×12, pu ×30', edges [{stitches 12, along holder}; {stitches 30, along neck}]
-      Sl 12 sts from holder, pick up 30 sts along neck → pick up: items 'pu ×12, pu ×30', edges [{stitches 12, along holder}; {stitches 30, along neck}]
-      Sl 12 sts off holder, pick up 30 sts along neck → pick up: items 'pu ×12, pu ×30', edges [{stitches 12, along holder}; {stitches 30, along neck}]
-      K 12 across holder, pick up 30 sts along neck → pick up: items 'pu ×12, pu ×30', edges [{stitches 12, along holder}; {stitches 30, along neck}]
+      K 12 from holder, pick up and k 30 sts along neck → pick up: items 'pu ×12, pu ×30', edges [{stitches 12, along holder, held}; {stitches 30, along neck}]
+      Sl 12 sts from holder, pick up 30 sts along neck → pick up: items 'pu ×12, pu ×30', edges [{stitches 12, along holder, held}; {stitches 30, along neck}]
+      Sl 12 sts off holder, pick up 30 sts along neck → pick up: items 'pu ×12, pu ×30', edges [{stitches 12, along holder, held}; {stitches 30, along neck}]
+      K 12 across holder, pick up 30 sts along neck → pick up: items 'pu ×12, pu ×30', edges [{stitches 12, along holder, held}; {stitches 30, along neck}]
       Pick up 30 sts along neck, k 5 → pick up: items 'pu ×30', edges [{stitches 30, along neck}] | @28 row: items 'k ×5'
       PU 30 sts along left neck → row: items 'pu ×30'
       Pick up 30 sts along neck and back → pick up: items 'pu ×30', edges [{stitches 30, along 'neck and back'}]
       On RS, join yarn and pick up 30 sts along neck → pick up: items 'pu ×30', edges [{stitches 30, along neck}]
-      K 5 sts from holder, sl 5 from holder, pick up 30 sts along neck, p 5 from holder, work 5 sts from holder → pick up: items 'pu ×5, pu ×5, pu ×30, pu ×5, pu ×5', edges [{stitches 5, along holder}; {stitches 5, along holder}; {stitches 30, along neck}; {stitches 5, along holder}; {stitches 5, along holder}]
-      Pick up 30 sts along neck, 5 sts off holder → pick up: items 'pu ×30, pu ×5', edges [{stitches 30, along neck}; {stitches 5, along holder}]
+      K 5 sts from holder, sl 5 from holder, pick up 30 sts along neck, p 5 from holder, work 5 sts from holder → pick up: items 'pu ×5, pu ×5, pu ×30, pu ×5, pu ×5', edges [{stitches 5, along holder, held}; {stitches 5, along holder, held}; {stitches 30, along neck}; {stitches 5, along holder, held}; {stitches 5, along holder, held}]
+      Pick up 30 sts along neck, 5 sts off holder → pick up: items 'pu ×30, pu ×5', edges [{stitches 30, along neck}; {stitches 5, along holder, held}]
     `),
   )('is read: $line', expectReading);
 
