@@ -23,7 +23,7 @@ describe('pick up, in all its wordings,', () => {
       K 12 from holder, pick up and k 30 sts along neck → pick up: items 'pu ×12, pu ×30', edges [{stitches 12, along holder, held}; {stitches 30, along neck}]
       Sl 12 sts from holder, pick up 30 sts along neck → pick up: items 'pu ×12, pu ×30', edges [{stitches 12, along holder, held}; {stitches 30, along neck}]
       Sl 12 sts off holder, pick up 30 sts along neck → pick up: items 'pu ×12, pu ×30', edges [{stitches 12, along holder, held}; {stitches 30, along neck}]
-      K 12 across holder, pick up 30 sts along neck → pick up: items 'pu ×12, pu ×30', edges [{stitches 12, along holder, held}; {stitches 30, along neck}]
+      K 12 across holder, pick up 30 sts along neck → pick up: items 'pu ×12, pu ×30', edges [{stitches 12, along holder}; {stitches 30, along neck}]
       Pick up 30 sts along neck, k 5 → pick up: items 'pu ×30', edges [{stitches 30, along neck}] | @28 row: items 'k ×5'
       PU 30 sts along left neck → row: items 'pu ×30'
       Pick up 30 sts along neck and back → pick up: items 'pu ×30', edges [{stitches 30, along 'neck and back'}]
