@@ -105,6 +105,12 @@ const table = {
   pu: edge(0, 1),
   /** the yarn is joined here: the row does not begin where the last one ended */
   'join yarn': edge(0, 0),
+  /** the yarn laid round the next stitch before a turn; what is said of the row that picks such wraps up */
+  'wrap next st': edge(0, 0),
+  'picking up each wrap': edge(0, 0),
+  /** the first stitch after a turn, pulled up so that its two legs lie on the needle; of the row that works them as one */
+  ds: plain('other'),
+  'working each ds as one st': edge(0, 0),
   /** put on a stitch holder */
   hold: edge(1, 0),
   /** taken up again from a holder */

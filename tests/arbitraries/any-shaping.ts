@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import type { Group, Recipe, Section, Shaping } from '../../src/knit/piece/recipe.ts';
-import { anyKind, type Fields, madeOf } from './made-of.ts';
+import { turnWays } from '../../src/knit/piece/turn-way.ts';
+import { anyKind, type Fields, madeOf, maybe } from './made-of.ts';
 import { someCount } from './typed-fields.ts';
 
 const STITCHES = 120;
@@ -42,7 +43,7 @@ export const anyShaping = (): fc.Arbitrary<Shaping> =>
     middle: { rows: everySecond, from: someCount(30, 50) },
     'bind off': grouped,
     'cast on': grouped,
-    turn: grouped,
+    turn: { ...grouped, way: maybe(fc.constantFrom(...turnWays)) },
   }).map(whereTheRowBegins);
 
 /** Groups lie where an RS row begins at the right edge, and a WS row at the left one; a turn comes before its end. */

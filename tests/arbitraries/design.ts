@@ -12,6 +12,7 @@ import { silhouettes } from '../../src/knit/garment/kinds/silhouettes.ts';
 import { sleeveShapes } from '../../src/knit/garment/kinds/sleeve-shapes.ts';
 import { simpleDesign, startingDesign } from '../../src/knit/garment/start.ts';
 import type { Gauge } from '../../src/knit/gauge.ts';
+import { turnWays } from '../../src/knit/piece/turn-way.ts';
 
 const sized: readonly SizedBody[] = Object.values(bodyTables).flat();
 
@@ -77,6 +78,7 @@ export const someDesign = (): fc.Arbitrary<Design> =>
       opening: some('none' as const, 'none' as const, ...neckOpenings),
       openingMm: mm(10, 120),
       middle: some(...neckMiddles),
+      turns: fc.constantFrom(undefined, ...turnWays),
     })
     .map((r): Design => {
       // a raglan without sleeves has no shoulder
@@ -112,5 +114,6 @@ export const someDesign = (): fc.Arbitrary<Design> =>
         frontBand: { ...r.bands, heightMm: Math.min(r.bands.heightMm, 40), buttons: r.buttons },
         armholeBand: { ...begun.armholeBand, ...r.bands },
         tapers: r.tapers,
+        ...(r.turns ? { turns: r.turns } : {}),
       };
     });

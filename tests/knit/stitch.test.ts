@@ -6,7 +6,17 @@ import { isStitchName, type StitchName, stitches, stitchNames } from '../../src/
 import { meaningOf } from '../knitter/meaning.ts';
 
 /** What is worked at an edge, with the yarn or with a holder. */
-const atEdge: readonly StitchName[] = ['bo', 'co', 'pu', 'join yarn', 'hold', 'take'];
+const atEdge: readonly StitchName[] = [
+  'bo',
+  'co',
+  'pu',
+  'join yarn',
+  'wrap next st',
+  'picking up each wrap',
+  'working each ds as one st',
+  'hold',
+  'take',
+];
 
 describe('every stitch that a row can ask for', () => {
   it('takes and leaves as many, and looks, as the knitter of the tests was told apart from it', () => {

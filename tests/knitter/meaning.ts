@@ -82,6 +82,10 @@ const known: Readonly<Record<string, Meaning>> = {
   pu: { takes: 0, makes: 1, is: 'cast on' },
   take: { takes: 0, makes: 1, is: 'cast on' },
   'join yarn': { takes: 0, makes: 0 },
+  'wrap next st': { takes: 0, makes: 0 },
+  'picking up each wrap': { takes: 0, makes: 0 },
+  'working each ds as one st': { takes: 0, makes: 0 },
+  ds: { takes: 1, makes: 1 },
 };
 
 /** A cable's name has the stitches that cross: 'c6f' six in all, '2/1 rpc' two over one. */

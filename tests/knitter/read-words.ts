@@ -96,6 +96,8 @@ function counted(part: string): Order | undefined {
 function openEnded(part: string): Order | undefined {
   if (part.endsWith(' off all sts in pattern')) return { do: 'bo', left: 0 };
   if (part === 'turn') return { do: 'unworked', left: 0 };
+  if (/^(wrap next st|picking up each wrap|working each ds as one st)$/.test(part))
+    return { do: part, times: 1 };
   const [, words = '', goal = 'to end'] = /^(.*?)(?: (to (?:end|last .*)))?$/.exec(part) ?? [];
   const verb =
     verbs.find(([known]) => known.test(words))?.[1] ??

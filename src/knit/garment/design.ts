@@ -1,5 +1,6 @@
 import type { FabricName } from '../fabric.ts';
 import type { Gauge } from '../gauge.ts';
+import type { TurnWay } from '../piece/turn-way.ts';
 import type { ArmholeKind } from './kinds/armholes.ts';
 import type { GarmentKind } from './kinds/garments.ts';
 import type { NeckOpening } from './kinds/neck-openings.ts';
@@ -79,6 +80,8 @@ export interface Design {
   readonly shoulderDropMm: number;
   /** how a sloped shoulder is worked; in bound-off steps unless said */
   readonly shoulder?: ShoulderWay;
+  /** how the turns of short rows are worked and their gaps closed; left to her unless said */
+  readonly turns?: TurnWay;
   /** what becomes of a shoulder worked in short rows; bound off unless said */
   readonly shoulderEnd?: ShoulderEnd;
   /** stitches bound off at the underarm before a raglan, set-in or indented armhole, as a width; the usual share where it is left out */

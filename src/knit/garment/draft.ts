@@ -137,7 +137,7 @@ function gathered(
 }
 
 function shouldered(design: Design, recipe: Recipe): Recipe {
-  const sloped = shoulderFacts(design.shoulder).turns ? withShortRows(recipe) : recipe;
+  const sloped = shoulderFacts(design.shoulder).turns ? withShortRows(recipe, design.turns) : recipe;
   return holdsShoulders(design) ? withHeldShoulders(sloped) : sloped;
 }
 

@@ -1,4 +1,5 @@
 import type { Edge, Group, PartRecipe, Recipe, Section, Shaping } from '../piece/recipe.ts';
+import type { TurnWay } from '../piece/turn-way.ts';
 import type { Design } from './design.ts';
 import { armholes } from './kinds/armholes.ts';
 import { shoulderEndFacts, shoulderFacts } from './kinds/shoulders.ts';
@@ -20,9 +21,10 @@ export const CLOSING_PAIRS = 1;
  * The same shoulders in short rows: where steps were bound off at the beginning of a row, the row that ends there
  * turns before those stitches instead; all of them are bound off together at the end, or rest to be joined stitch to
  * stitch.
+ * @param way how each turn is worked and its gap closed; unsaid where it is left out
  */
-export function withShortRows(recipe: Recipe): Recipe {
-  const parts = recipe.parts.map((part) => turned(part, outerEdges(part, recipe)));
+export function withShortRows(recipe: Recipe, way?: TurnWay): Recipe {
+  const parts = recipe.parts.map((part) => turned(part, outerEdges(part, recipe), way));
   return {
     ...recipe,
     parts: parts.map((part) => {
@@ -56,22 +58,23 @@ function outerEdges({ from }: PartRecipe, recipe: Recipe): readonly Edge[] {
   return recipe.mirrored ? ['right'] : ['right', 'left'];
 }
 
-function turned(part: PartRecipe, edges: readonly Edge[]): PartRecipe {
+function turned(part: PartRecipe, edges: readonly Edge[], way: TurnWay | undefined): PartRecipe {
   const sections = part.sections.map((section): Section => {
     if (section.name !== SHOULDER) return section;
-    return { ...section, shaping: section.shaping.map((s) => asTurns(s, edges)) };
+    return { ...section, shaping: section.shaping.map((s) => asTurns(s, edges, way)) };
   });
   return { ...part, sections };
 }
 
 /** Groups begin RS rows at the right edge; the row after ends there. At the left edge it is the row before. */
-function asTurns(shaping: Shaping, edges: readonly Edge[]): Shaping {
+function asTurns(shaping: Shaping, edges: readonly Edge[], way: TurnWay | undefined): Shaping {
   if (shaping.kind !== 'bind off' || !edges.includes(shaping.edge)) return shaping;
   const by = shaping.edge === 'right' ? 1 : -1;
   return {
     kind: 'turn',
     edge: shaping.edge,
     groups: shaping.groups.map((g): Group => ({ ...g, row: g.row + by })),
+    ...(way ? { way } : {}),
   };
 }
 

@@ -5,12 +5,14 @@ import { otherSide, type Side, type Step } from '../row/step.ts';
 import { stepWeight } from '../row/step-weight.ts';
 import { stitchOf } from '../row/stitches-of-steps.ts';
 import { workRow } from '../row/work.ts';
+import { type Gap, withGaps } from './gaps.ts';
 import { type Columns, freshColumns, grownLeft } from './needle.ts';
 import type { PlannedRow, PlannedSection, ShapingMark } from './planned.ts';
 import type { Edge, PartRecipe, Section } from './recipe.ts';
 import { buildRow } from './row-of.ts';
 import { allWorked, type RowSetting, type Unworked } from './row-setting.ts';
 import { groupOnWrongSide, type RowShaping, shapingByRow } from './row-shaping.ts';
+import type { TurnWay } from './turn-way.ts';
 import { marksOfSteps } from './worded-marks.ts';
 import { takeRow, type WorkBudget } from './work-budget.ts';
 import { behindTurn } from './yarn-end.ts';
@@ -28,6 +30,8 @@ export interface Needle {
   unworked: Unworked;
   /** stitches behind the turn of the last row: the yarn hangs before them, and the next row begins there */
   turned: number;
+  /** turns that no row has gone over yet */
+  gaps: readonly Gap[];
   /** needle last worked with, mm */
   mm: number | undefined;
 }
@@ -212,6 +216,8 @@ class SectionInWork {
     const steps = this.afterTurn(words[(row - 1) % words.length] ?? [], before);
     const worked = workRow(steps, before);
     if (!worked.ok) return worked;
+    // words say themselves what becomes of a turn
+    this.needle.gaps = [];
     const by = worked.value.after - before;
     const marks = by === 0 ? [] : marksOfSteps(steps, before, this.needle.side);
     return ok({ steps, columns: by === 0 ? this.needle.columns : freshColumns(worked.value.after), marks });
@@ -242,20 +248,30 @@ class SectionInWork {
     if (!built.ok) return built;
     if (shaping.turn) needle.unworked = left(needle.unworked, shaping.turn);
     const { runs, columns, marks } = built.value;
-    return ok({ steps: shorten(runs), columns, marks });
+    return ok({ steps: this.inWords(runs, shaping.turn?.way), columns, marks });
+  }
+
+  /** The row's words, with what a turn asks for. */
+  private inWords(runs: readonly Run[], turned?: TurnWay): readonly Step[] {
+    const { needle } = this;
+    const made = withGaps(runs, needle.side, needle.gaps, turned);
+    needle.gaps = made.gaps;
+    return shorten(made.runs);
   }
 
   /** Rows without shaping recur every few rows; each wording is made once. */
   private plainRow(setting: RowSetting): Result<RowMade> {
-    const { columns } = this.needle;
+    const { needle } = this;
+    const { columns } = needle;
     const phases = 2 * fabrics[setting.fabric].rows.length;
     const key = setting.phase % phases;
-    const known = this.plainSteps.get(key);
+    const known = needle.gaps.length > 0 ? undefined : this.plainSteps.get(key);
     if (known) return ok({ steps: known, columns, marks: noMarks });
     const built = buildRow(columns, undefined, setting);
     if (!built.ok) return built;
-    const steps = shorten(built.value.runs as readonly Run[]);
-    this.plainSteps.set(key, steps);
+    const fresh = needle.gaps.length > 0;
+    const steps = this.inWords(built.value.runs);
+    if (!fresh) this.plainSteps.set(key, steps);
     return ok({ steps, columns, marks: noMarks });
   }
 }

@@ -1,7 +1,9 @@
 import { type Fault, fault, ok, placed, type Result, refuse } from '../fault.ts';
 import { heightOf, widthOf } from '../gauge.ts';
+import { shorten } from '../row/shorten.ts';
 import { otherSide, type Side, type Step } from '../row/step.ts';
 import { checkRecipe } from './check-recipe.ts';
+import { withGaps } from './gaps.ts';
 import { gaugeOf } from './gauges.ts';
 import { mirrorRecipe } from './mirror.ts';
 import { type Columns, freshColumns } from './needle.ts';
@@ -86,6 +88,7 @@ const freshNeedle = (count: number, side: Side): Needle => ({
   mm: undefined,
   unworked: allWorked,
   turned: 0,
+  gaps: [],
 });
 
 function takeFrom(
@@ -115,13 +118,14 @@ function takeFrom(
   }
   taken[from.edge] += from.stitches;
   const cell = parent.part.cells[parent.part.cells.length - 1];
-  const { unworked, turned, side } = parent.needle;
+  const { unworked, turned, gaps, side } = parent.needle;
   // the yarn comes along where the part has the edge at which it hangs
   const hangsHere = from.edge === (side === 'RS' ? 'right' : 'left');
   const needle = restart(
     {
       ...parent.needle,
       turned: hangsHere ? turned : 0,
+      gaps: gaps.filter((gap) => gap.edge === from.edge),
       columns: columns.slice(at, at + from.stitches),
       unworked: {
         right: from.edge === 'right' ? unworked.right : 0,
@@ -209,7 +213,7 @@ function withBindOff({ rows, sections }: SpelledOut, part: PartRecipe, needle: N
     side: needle.side,
     section: sections.length,
     needle: last?.needle ?? needle.mm ?? UNKNOWN_NEEDLE_MM,
-    steps: [{ work: 'bo', until: { left: 0 } }],
+    steps: shorten(withGaps([{ work: 'bo', times: count }], needle.side, needle.gaps, undefined).runs),
     before: count,
     after: 0,
     shaping: [{ kind: 'bind off', edge: 'across', by: -count }],

@@ -2,6 +2,7 @@ import type { FabricName } from '../fabric.ts';
 import type { Gauge } from '../gauge.ts';
 import type { MeasuredGauge } from '../measured-gauge.ts';
 import type { Side, Step } from '../row/step.ts';
+import type { TurnWay } from './turn-way.ts';
 
 /** What a piece is, in stitches and rows: small, editable, sharable. */
 export interface Recipe {
@@ -115,7 +116,13 @@ export type Shaping =
   | { readonly kind: 'bind off'; readonly edge: Edge; readonly groups: readonly Group[] }
   | { readonly kind: 'cast on'; readonly edge: Edge; readonly groups: readonly Group[] }
   /** short rows: on each of the rows, which ends at the edge, so many more stitches are left unworked before the turn */
-  | { readonly kind: 'turn'; readonly edge: Edge; readonly groups: readonly Group[] };
+  | {
+      readonly kind: 'turn';
+      readonly edge: Edge;
+      readonly groups: readonly Group[];
+      /** how the gap is closed; rows say nothing of it where it is left out */
+      readonly way?: TurnWay;
+    };
 
 export type Edge = 'right' | 'left';
 

@@ -1,6 +1,7 @@
 import { type Fault, fault, ok, type Result, refuse } from '../fault.ts';
 import type { Side } from '../row/step.ts';
 import type { Edge, Section, Shaping } from './recipe.ts';
+import type { TurnWay } from './turn-way.ts';
 
 /** What happens at one edge of one row. */
 export interface EdgeWork {
@@ -19,7 +20,7 @@ export interface RowShaping {
   boundOff?: { edge: Edge; stitches: number };
   castOn?: { edge: Edge; stitches: number };
   /** more stitches left unworked before the turn */
-  turn?: { edge: Edge; stitches: number };
+  turn?: { edge: Edge; stitches: number; way?: TurnWay };
 }
 
 /** Shaping of a section by row number (from 1 in the section), or the first thing that cannot be. */
@@ -45,10 +46,11 @@ function addShaping(rows: Map<number, RowShaping>, shaping: Shaping, total: numb
     case 'turn': {
       const field = fieldOf[shaping.kind];
       const { edge, groups } = shaping;
+      const way = shaping.kind === 'turn' && shaping.way ? { way: shaping.way } : {};
       return each(
         groups.map((g) => g.row),
         total,
-        (row, i) => put(at(rows, row), field, { edge, stitches: groups[i]?.stitches ?? 0 }, row),
+        (row, i) => put(at(rows, row), field, { edge, stitches: groups[i]?.stitches ?? 0, ...way }, row),
       );
     }
   }

@@ -60,7 +60,8 @@ export function englishRowWords(terms: Terms = 'US', wording: Wording = 'abbrevi
   const many = sts(2, full);
   const end = (left: number) =>
     left === 0 ? 'to end' : `to last ${left === 1 ? '' : `${left} `}${sts(left, full)}`;
-  const name = (work: StitchName) => (full && fullNames[work]) || oneStitch(work);
+  const inFull = (said: string) => said.replace(/\bds\b/, 'double stitch').replace(/\bst$/, 'stitch');
+  const name = (work: StitchName) => (full ? (fullNames[work] ?? inFull(oneStitch(work))) : oneStitch(work));
   const edge: Partial<Record<StitchName, (n: number) => string>> = {
     bo: (n) => `${off} ${n} ${sts(n, full)}`,
     co: (n) => `cast on ${n} ${sts(n, full)}`,

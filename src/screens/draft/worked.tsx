@@ -2,6 +2,7 @@ import { design, form, setOwn } from '../../app/drafts/design/designer.ts';
 import { armholes } from '../../knit/garment/kinds/armholes.ts';
 import { garmentKinds } from '../../knit/garment/kinds/garments.ts';
 import { shoulderEnds, shoulderFacts, shoulderWays } from '../../knit/garment/kinds/shoulders.ts';
+import { turnWays } from '../../knit/piece/turn-way.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { Group } from '../../ui/group/group.tsx';
 import { say } from '../../words/say.ts';
@@ -39,6 +40,14 @@ export function Worked() {
           value={wished.shoulderEnd ?? 'bind off'}
           options={worded(shoulderEnds)}
           onChange={(value) => setOwn('shoulderEnd', value)}
+        />
+      )}
+      {!toNeck && shoulderFacts(wished.shoulder).turns && (
+        <Choice
+          label={say('draft.turns')}
+          value={wished.turns ?? 'left to me'}
+          options={[...(wished.turns ? [] : worded(['left to me'] as const)), ...worded(turnWays)]}
+          onChange={(value) => setOwn('turns', value)}
         />
       )}
       <Choice

@@ -21,6 +21,7 @@ import {
   type SectionLength,
   type Shaping,
 } from '../../knit/piece/recipe.ts';
+import { turnWays } from '../../knit/piece/turn-way.ts';
 import type { Step } from '../../knit/row/step.ts';
 import { stepWeight } from '../../knit/row/step-weight.ts';
 import { stitchNames } from '../../knit/stitch.ts';
@@ -116,7 +117,7 @@ const shaping = shapeOf<Shaping>()(
     v.strictObject({ kind: v.literal('middle'), rows: list(count), from: count }),
     v.strictObject({ kind: v.literal('bind off'), edge, groups }),
     v.strictObject({ kind: v.literal('cast on'), edge, groups }),
-    v.strictObject({ kind: v.literal('turn'), edge, groups }),
+    v.strictObject({ kind: v.literal('turn'), edge, groups, way: v.exactOptional(v.picklist(turnWays)) }),
   ]),
 );
 

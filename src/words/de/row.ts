@@ -45,6 +45,7 @@ const names: Names = {
   m1r: ['1 zun re gen', '1 Masche rechts geneigt aus dem Querfaden zunehmen'],
   m1p: ['1 li zun', '1 linke Masche aus dem Querfaden zunehmen'],
   yo: ['1 U', '1 Umschlag'],
+  ds: ['Doppelmasche', 'Doppelmasche'],
   'yo twice': ['2 U', '2 Umschläge'],
   kfb: ['1 re verdopp', '1 Masche rechts verdoppeln'],
   pfb: ['1 li verdopp', '1 Masche links verdoppeln'],
@@ -71,6 +72,9 @@ export function rowWords({ rows }: Pick<Speech, 'rows'>): RowWords {
     hold: (n) => `${n} ${sts(n)} stilllegen`,
     take: (n) => `${n} ${sts(n)} wieder aufnehmen`,
     unworked: (n) => `${n} ${sts(n)} stehen lassen`,
+    'wrap next st': () => `nächste ${sts(1)} umwickeln`,
+    'picking up each wrap': () => 'dabei jede Wicklung mitstricken',
+    'working each ds as one st': () => `dabei jede ${name('ds')} als eine ${sts(1)} stricken`,
   };
   const stitches = (work: StitchName, times: number): string => {
     const said = edge[work];

@@ -54,6 +54,22 @@ export const glossary: Glossary = {
     name: 'Faden ansetzen',
     how: 'Der Faden hängt anderswo: abschneiden oder ein anderes Knäuel nehmen und hier beginnen. Etwa 15 cm hängen lassen.',
   },
+  'wrap next st': {
+    name: 'nächste Masche umwickeln',
+    how: 'Die nächste Masche ungestrickt abheben, den Faden um ihren Fuß auf die andere Seite der Arbeit legen und die Masche zurückheben; dann wenden. So entsteht an der Wendestelle kein Loch.',
+  },
+  'picking up each wrap': {
+    name: 'jede Wicklung mitstricken',
+    how: 'Wo eine Masche umwickelt ist, die Wicklung auf die linke Nadel heben und mit der Masche zusammenstricken. Kraus rechts darf sie liegen bleiben: sie fällt nicht auf.',
+  },
+  ds: {
+    name: 'Doppelmasche',
+    how: 'Faden vor der Arbeit, die erste Masche abheben; den Faden über die Nadel nach hinten ziehen, bis beide Schenkel der Masche auf der Nadel liegen. Sie zählt als eine Masche.',
+  },
+  'working each ds as one st': {
+    name: 'jede Doppelmasche als eine stricken',
+    how: 'Durch beide Schenkel einer Doppelmasche stechen und sie zusammenstricken, als die eine Masche, die sie sind.',
+  },
   mb: {
     name: 'Noppe',
     how: 'Mehrere Maschen aus einer stricken, über ihnen hin und her stricken, wie die Anleitung es sagt, und sie wieder zu einer zusammenziehen.',

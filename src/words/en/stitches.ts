@@ -54,6 +54,22 @@ export const glossary: Glossary = {
     name: 'join the yarn',
     how: 'The yarn hangs somewhere else: cut it, or take another ball, and begin here. Leave an end of about 15 cm.',
   },
+  'wrap next st': {
+    name: 'wrap the next stitch',
+    how: 'Pass the next stitch over unworked, lay the yarn round its foot to the other side of the work, and put the stitch back; then turn. The wrap keeps a hole from opening at the turn.',
+  },
+  'picking up each wrap': {
+    name: 'pick up each wrap',
+    how: 'Where a stitch has a wrap round its foot, lift the wrap onto the left needle and work it together with its stitch. In garter stitch it may stay where it is: it does not show.',
+  },
+  ds: {
+    name: 'double stitch',
+    how: 'Yarn in front, slip the first stitch; pull the yarn up over the needle to the back until both legs of the stitch lie on it. It counts as one stitch.',
+  },
+  'working each ds as one st': {
+    name: 'work each double stitch as one',
+    how: 'Put the needle through both legs of a double stitch and work them together, as the one stitch that they are.',
+  },
   mb: {
     name: 'make a bobble',
     how: 'Work several stitches into one, turn to and fro over them as the pattern says, then draw them together into one again.',

@@ -63,6 +63,16 @@ describe('a row in words: abbreviated, in full, and in UK terms', () => {
     ],
     [[times('k', 2), to('unworked', 0)], 'k2, turn', 'knit 2, turn'],
     [
+      [times('k', 2), times('wrap next st', 1), to('unworked', 0)],
+      'k2, wrap next st, turn',
+      'knit 2, wrap next stitch, turn',
+    ],
+    [
+      [times('ds', 1), to('p', 0), times('working each ds as one st', 1)],
+      'ds, purl to end, working each ds as one st',
+      'double stitch, purl to end, working each double stitch as one stitch',
+    ],
+    [
       [times('k', 2), to('unworked', 3), times('k', 3)],
       'k2, leave sts unworked to last 3 sts, k3',
       'knit 2, leave stitches unworked to last 3 stitches, knit 3',
@@ -70,12 +80,12 @@ describe('a row in words: abbreviated, in full, and in UK terms', () => {
     [
       [times('k1 p1 k1', 1), times('p1 k1 p1', 2)],
       '(k1, p1, k1) in next st, [(p1, k1, p1) in next st] 2 times',
-      '(k1, p1, k1) in next st, [(p1, k1, p1) in next st] 2 times',
+      '(k1, p1, k1) in next stitch, [(p1, k1, p1) in next stitch] 2 times',
     ],
     [
       [times('k1 yo k1', 1), times('inc 2', 1), times('dec 3', 1)],
       '(k1, yo, k1) in next st, inc 2 in next st, dec 3 at once',
-      '(k1, yo, k1) in next st, inc 2 in next st, dec 3 at once',
+      '(k1, yo, k1) in next stitch, inc 2 in next stitch, dec 3 at once',
     ],
     [[times('inc', 1), times('dec', 1)], 'inc, dec', 'increase 1, decrease 1'],
     [

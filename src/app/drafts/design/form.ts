@@ -31,7 +31,7 @@ export interface SwatchForm {
 /** What she has chosen and typed. The design follows from it; what she has not touched follows the body and the choices. */
 export interface DesignForm {
   /** forms of version 1 begin with the choices that there were then: what a garment was designed from stays as it was */
-  readonly version: 1 | 2 | 3 | 4;
+  readonly version: 1 | 2 | 3 | 4 | 5;
   readonly name: string;
   readonly choices: Choices;
   /** whose measures: a saved person's name, or a table's size, until she types over them */
@@ -65,7 +65,7 @@ export const usualSwatch = (fabric: FabricName): SwatchForm => ({
 });
 
 export const newForm = (): DesignForm => ({
-  version: 4,
+  version: 5,
   name: '',
   choices: { kind: 'pullover', armhole: 'set-in', neck: 'round', fit: 'standard' },
   person: { table: 'women', size: 'M' },
@@ -126,11 +126,18 @@ export function designOf(form: DesignForm): Design {
   return own.reduce((made, [path, value]) => withFigure(made, path, value), design);
 }
 
-const begins = { 1: simpleDesign, 2: simpleDesign, 3: ruledDesign, 4: startingDesign } as const;
+const begins = {
+  1: simpleDesign,
+  2: simpleDesign,
+  3: ruledDesign,
+  4: startingDesign,
+  5: startingDesign,
+} as const;
 
 function begunFrom({ version, choices, body, fabric, person }: DesignForm, gauge: Gauge): Design {
-  const begun = begins[version](choices, body, fabric, gauge);
-  if (version === 1) return asOfVersion1(begun);
+  const made = begins[version](choices, body, fabric, gauge);
+  if (version === 1) return asOfVersion1(made);
+  const begun: Design = version < 5 ? made : { ...made, turns: 'wrapped' };
   // men's fronts close left over right (S. Pearl-McPhee, yarnharlot.ca, Feb. 2009; The Knitting Goddess, Oct. 2014)
   return person.table === 'men'
     ? { ...begun, frontBand: { ...begun.frontBand, holesIn: 'left front' } }

@@ -13,6 +13,7 @@ import type {
   ShapingForm,
   StartForm,
 } from '../../../knit/piece/form/form.ts';
+import { turnWays } from '../../../knit/piece/turn-way.ts';
 import type { GarmentId, PieceId } from '../../../progress/log.ts';
 import {
   end,
@@ -59,6 +60,7 @@ const shaping = shapeOf<ShapingForm>()(
       first: text,
       every: text,
       groups: text,
+      way: v.exactOptional(v.picklist(turnWays)),
     }),
   ]),
 );
@@ -229,7 +231,7 @@ const swatch = shapeOf<SwatchForm>()(
 /** A garment being designed, and what one was designed from. */
 const designForm = shapeOf<DesignForm>()(
   v.strictObject({
-    version: v.picklist([1, 2, 3, 4] as const),
+    version: v.picklist([1, 2, 3, 4, 5] as const),
     name: text,
     choices: v.strictObject({
       kind: v.picklist(Object.keys(garmentKinds) as GarmentKind[]),

@@ -1,5 +1,6 @@
 import type { MeasuredGauge } from '../../measured-gauge.ts';
 import type { Edge, PartRecipe, PartStart, PickUp, Recipe, Section, Shaping } from '../recipe.ts';
+import type { TurnWay } from '../turn-way.ts';
 
 /**
  * A recipe as it is being typed. Numbers are kept as the text that stands in the field, so that a half-typed
@@ -91,6 +92,8 @@ export type GroupsForm = Omit<GroupShaping, 'edge' | 'groups' | 'kind'> & {
   readonly every: Typed;
   /** stitches of each group, parted by commas or blanks; 0 leaves a turn out */
   readonly groups: Typed;
+  /** of turns: how their gaps are closed */
+  readonly way?: TurnWay;
 };
 
 export type GroupShaping = Of<'bind off' | 'cast on' | 'turn'>;

@@ -30,15 +30,17 @@ export function readSpecial(c: Cursor, level: Level): boolean {
   if (
     takeAnyPhrase(
       c,
-      'turn',
       'w and t',
       'wrap and turn',
-      'wrap|wrapping next st ,? and? turn|turning',
+      'wrap|wrapping the? next st ,? and? turn|turning work?',
       'wt',
       'w , t',
-      'wrap next st ,? and? turn work',
     )
   ) {
+    level.items.push({ is: 'stitches', work: 'wrap next st', times: 1 }, { is: 'turn' });
+    return true;
+  }
+  if (takeAnyPhrase(c, 'turn')) {
     level.items.push({ is: 'turn' });
     return true;
   }

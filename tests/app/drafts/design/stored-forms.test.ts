@@ -55,6 +55,14 @@ describe('forms that were stored by older versions', () => {
     },
   );
 
+  it('turns of short rows were left to her until a way of turning could be chosen', () => {
+    const own = { shoulder: 'short rows' };
+    const waysIn = (version: DesignForm['version']) =>
+      new Set(recipesOf(designOf({ ...newForm(), version, own })).match(/"way":"[a-z ]+"/g));
+    expect(waysIn(4)).toEqual(new Set());
+    expect(waysIn(5)).toEqual(new Set(['"way":"wrapped"']));
+  });
+
   it('they differ from what a form of now begins with', () => {
     const [first] = golden;
     expect(first?.form.version).toBe(1);
