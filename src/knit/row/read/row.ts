@@ -68,7 +68,10 @@ function readLevel(c: Cursor, close: string | undefined, depth: number): Result<
 
 function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
   const text = peekWord(c);
-  if (means(text, 'takes up wraps') && skipWraps(c)) return undefined;
+  if (means(text, 'takes up wraps') && takeWraps(c)) {
+    level.items.push({ is: 'stitches', work: 'picking up each wrap', times: 1 });
+    return undefined;
+  }
   if (text === '(' && skipUnworked(c)) return undefined;
   if (STARS.includes(text)) return readStar(c, level);
   if (CLOSING[text] !== undefined) return readBrackets(c, level, depth, CLOSING[text] as string);
@@ -90,13 +93,13 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
 }
 
 /** 'k to end, working wraps tog with wrapped sts': changes no count. */
-const skipWraps = (c: Cursor): boolean =>
+const takeWraps = (c: Cursor): boolean =>
   attempt(c, () => {
     takeTo(c, c.at + 1);
     takes(c, 'up');
     takes(c, 'all', 'the', 'each', 'every');
     if (!takes(c, 'wraps', 'wrap')) return false;
-    while (!atEnd(c) && !sees(c, ',', '.', ';')) takeTo(c, c.at + 1);
+    while (!atEnd(c) && !sees(c, ',', '.', ';', ']')) takeTo(c, c.at + 1);
     return true;
   });
 

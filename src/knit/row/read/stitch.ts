@@ -48,7 +48,6 @@ const NAMES: readonly (readonly [string, StitchName])[] = [
   ['lli|rli|kll|krl|lir|ril|lil', 'm1'],
   ['lifted inc', 'm1'],
   ['wrap the? next st', 'wrap next st'],
-  ['pick up each|all|any|the? wrap|wraps as? you? come? to? them|it?', 'picking up each wrap'],
   ['working|work each|all|any ds as one|1|a st', 'working each ds as one st'],
   ['working|work each|all|any dbl st as one|1|a st', 'working each ds as one st'],
   ['mds', 'ds'],

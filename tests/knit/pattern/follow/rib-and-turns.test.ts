@@ -36,15 +36,15 @@ Row 3: Knit the knit sts and purl the purl sts.
 Cast on 20 sts.
   > →20
 K to 4 sts from end, wrap next st, turn.
-  > 20 Piece/body 1 RS knit to last 4 sts, turn
+  > 20 Piece/body 1 RS knit to last 4 sts, wrap next st, turn
 P to last 4 sts, wrap next st, turn.
-  > 20 Piece/body 2 WS leave 4 sts unworked, purl to last 4 sts, turn
+  > 20 Piece/body 2 WS leave 4 sts unworked, purl to last 4 sts, wrap next st, turn
 K to 3 sts before wrapped st, w&t.
-  > 20 Piece/body 3 RS leave 4 sts unworked, knit to last 7 sts, turn
+  > 20 Piece/body 3 RS leave 4 sts unworked, knit to last 7 sts, wrap next st, turn
 P to 3 sts before wrapped st, wrap next st and turn.
-  > 20 Piece/body 4 WS leave 7 sts unworked, purl to last 7 sts, turn
+  > 20 Piece/body 4 WS leave 7 sts unworked, purl to last 7 sts, wrap next st, turn
 K to end, working wraps tog with wrapped sts.
-  > 20 Piece/body 5 RS leave 7 sts unworked, knit to end
+  > 20 Piece/body 5 RS leave 7 sts unworked, knit to end, picking up each wrap
 P 1 row.
   > 20 Piece/body 6 WS purl
   > = Piece, other, 1 to make, lines 2 3 4 5 6 7
