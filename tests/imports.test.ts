@@ -8,7 +8,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   pace: ['preact', '@preact/signals'],
   knit: [],
   progress: ['knit'],
-  store: ['knit', 'progress', 'pace', 'idb', 'valibot', 'fflate'],
+  store: ['knit', 'progress', 'pace', 'idb', 'valibot'],
   words: ['knit', 'progress', '@preact/signals'],
   ui: ['words', 'preact', '@preact/signals'],
   worker: [],

@@ -56,10 +56,10 @@ async function throughTheStore(garments: readonly GarmentRecord[]): Promise<void
   other.close();
 }
 
-function throughALink(garment: GarmentRecord): void {
+async function throughALink(garment: GarmentRecord): Promise<void> {
   const passed = garmentOf(garment);
-  const link = garmentToLink(passed, { withNotes: true });
-  same(given(linkToGarment(link)), passed, 'sent as a link and opened');
+  const link = await garmentToLink(passed, { withNotes: true });
+  same(given(await linkToGarment(link)), passed, 'sent as a link and opened');
 }
 
 function throughTheEditor(garment: GarmentRecord, name: string): void {
@@ -83,7 +83,7 @@ describe('a garment with any field of the model', () => {
       fc.asyncProperty(several, fc.boolean(), async (garments, renames) => {
         for (const garment of garments) {
           throughTheEditor(garment, renames ? 'Another name' : garment.name);
-          throughALink(garment);
+          await throughALink(garment);
         }
         await throughTheStore(garments);
       }),

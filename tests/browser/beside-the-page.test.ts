@@ -17,7 +17,7 @@ it('a link or a text that takes for ever leaves the page answering taps, and can
   const host = await serve({ root: dist });
   const phone = await openPhone({ worker: false });
   const { page } = phone;
-  const link = `${host.url}#/open/${garmentToLink(sampleGarment)}`;
+  const link = `${host.url}#/open/${await garmentToLink(sampleGarment)}`;
   const button = (name: string) => page.getByRole('button', { name, exact: true });
   let asked = 0;
   await page.route(worker, (route) => {

@@ -89,7 +89,7 @@ describe('a tension counted in garter stitch', () => {
     it(`that nobody named is asked about once, and the answer puts the measures right: ${size} phone`, async () => {
       const phone = await openPhone({ size, worker: false });
       const { page } = phone;
-      const link = garmentToLink({ name: 'Old pullover', pieces: [strip('Back'), strip('Front')] });
+      const link = await garmentToLink({ name: 'Old pullover', pieces: [strip('Back'), strip('Front')] });
       await page.goto(`${host.url}#/open/${link}`);
       await page.getByRole('button', { name: 'Put it in the workbasket' }).tap();
       await page.getByText('Was this gauge measured in garter stitch?').waitFor();

@@ -43,7 +43,7 @@ const square = (name: string) => ({
 async function openBlanket(size: keyof typeof phones): Promise<Page> {
   phone = await openPhone({ size, worker: false });
   const { page } = phone;
-  const link = garmentToLink({ name: 'Blanket', pieces: [square('Sea'), square('Sand')] });
+  const link = await garmentToLink({ name: 'Blanket', pieces: [square('Sea'), square('Sand')] });
   await page.goto(`${host.url}#/open/${link}`);
   await button(page, 'Put it in the workbasket').tap();
   await page.getByRole('link', { name: 'Making up' }).first().waitFor();

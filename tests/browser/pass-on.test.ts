@@ -9,7 +9,7 @@ import { workerReady } from './worker.ts';
 
 afterAll(removeProfiles);
 
-const link = garmentToLink(sampleGarment);
+const link = await garmentToLink(sampleGarment);
 
 it('a shared link opens with no network, takes her swatch, and is knitted five rows', async () => {
   const host = await serve({ root: dist });

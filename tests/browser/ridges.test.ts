@@ -17,7 +17,7 @@ afterAll(async () => {
   removeProfiles();
 });
 
-const scarf = garmentToLink({
+const scarf = await garmentToLink({
   name: 'Scarf',
   pieces: [
     {

@@ -49,7 +49,9 @@ it('a backup, a link and a text that another app shares are taken in, with no ne
 
   // a link of any host: only what stands in its fragment is read
   await page.goto(other.url);
-  await page.locator('[name=text]').fill(`https://example.org/app/#/open/${garmentToLink(sampleGarment)}`);
+  await page
+    .locator('[name=text]')
+    .fill(`https://example.org/app/#/open/${await garmentToLink(sampleGarment)}`);
   await page.locator('[type=file]').evaluate((input) => input.remove());
   await page.getByRole('button', { name: 'Share' }).tap();
   await page.getByRole('heading', { level: 1, name: sampleGarment.name }).waitFor();

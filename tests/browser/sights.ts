@@ -164,7 +164,7 @@ const garment: readonly Sight[] = [
 ];
 
 const beginnings: readonly Sight[] = [
-  screenSight('link opened', 'openLink', `#/open/${garmentToLink(sampleGarment)}`, (page) =>
+  screenSight('link opened', 'openLink', `#/open/${await garmentToLink(sampleGarment)}`, (page) =>
     isTitled(page, 'Harbour pullover'),
   ),
   screenSight('one code of several', 'openLink', '#/open/P.2.4.abc.xyz', (page) =>

@@ -58,7 +58,7 @@ describe('a published garment', () => {
       given(await importBackup(other.box, backup, 'replace'));
       expect(given(await other.garment(id))).toEqual(stored);
 
-      expect(given(linkToGarment(garmentToLink(passedOn(stored))))).toEqual(passedOn(stored));
+      expect(given(await linkToGarment(await garmentToLink(passedOn(stored))))).toEqual(passedOn(stored));
 
       const make = makeKey({ garment: id, piece: 'piece1', part: 0, make: 1 });
       const [read] = pieces;

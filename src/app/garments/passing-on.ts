@@ -8,8 +8,8 @@ import { hrefTo } from '../routes.ts';
 import { garmentOf } from './garment-of.ts';
 
 /** The whole address at which anyone opens this garment; everything is behind the '#'. */
-export function linkFor(garment: GarmentRecord, withNotes: boolean): string {
-  const text = garmentToLink(garmentOf(garment), { withNotes });
+export async function linkFor(garment: GarmentRecord, withNotes: boolean): Promise<string> {
+  const text = await garmentToLink(garmentOf(garment), { withNotes });
   return `${location.origin}${location.pathname}${hrefTo('openLink', { text })}`;
 }
 

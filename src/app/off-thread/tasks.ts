@@ -21,7 +21,7 @@ import { planRecords } from '../garments/plan-records.ts';
  */
 export const tasks = {
   pattern: (text: string, options: ReadOptions): readonly ReadText[] => [readText(text, options)],
-  link: (text: string): readonly Result<Garment>[] => [linkToGarment(text)],
+  link: (text: string): AsyncIterable<Result<Garment>> => garmentIn(text),
   plans: (garment: GarmentRecord): readonly Result<PlanRecord[]>[] => [planRecords(garment)],
   stretch: (wish: Restretch): readonly Result<readonly PlannedPart[]>[] => [restretch(wish)],
   backup: (file: Blob): AsyncIterable<Result<BackupPart>> => backupIn(file),
@@ -46,6 +46,11 @@ function readText(text: string, options: ReadOptions): ReadText {
   const read = readPattern(text, options);
   const pieces = read.pieces.map(({ recipe, plan, lines }) => ({ recipe, plan, lines }));
   return { ...read, pieces, unreadCharacters: Math.max(0, text.length - LONGEST_TEXT) };
+}
+
+/** The garment of a link. */
+async function* garmentIn(text: string): AsyncGenerator<Result<Garment>> {
+  yield await linkToGarment(text);
 }
 
 /** A file that was found whole, garment by garment; a refusal where it was not. */

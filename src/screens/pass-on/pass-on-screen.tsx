@@ -1,5 +1,5 @@
 import './pass-on.css';
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { copyText, saveFile, shareLink } from '../../app/device/hand-over.ts';
 import { changeGarment } from '../../app/garments/change-garment.ts';
 import { garmentOf } from '../../app/garments/garment-of.ts';
@@ -31,14 +31,15 @@ function PassOn({ view }: { readonly view: GarmentView }) {
   const [withNotes, setNotes] = useState(false);
   const [told, tell] = useState('');
   const { garment } = view;
-  const link = linkFor(garment, withNotes);
+  const link = useLink(garment, withNotes);
   const keep = (field: 'credits' | 'licence') => (typed: string) =>
     void changeGarment(garment.id, (now) => ({ ...now, [field]: typed }));
-  const copy = async () => tell(say((await copyText(link)) ? 'passOn.copied' : 'passOn.copyFailed'));
+  const copy = async () => tell(say((await copyText(link ?? '')) ? 'passOn.copied' : 'passOn.copyFailed'));
   const share = async () => {
-    if (!(await shareLink(garment.name, link))) await copy();
+    if (link !== undefined && !(await shareLink(garment.name, link))) await copy();
   };
   const save = () => {
+    if (link === undefined) return;
     saveFile(`${garment.name}.ridgeline.txt`, link);
     tell(say('passOn.fileSaved'));
   };
@@ -63,7 +64,7 @@ function PassOn({ view }: { readonly view: GarmentView }) {
       </Card>
       <Card label={say('passOn.link')}>
         <h2>{say('passOn.link')}</h2>
-        <p>{say('passOn.linkHint', { length: link.length })}</p>
+        <p>{link && say('passOn.linkHint', { length: link.length })}</p>
         <div class="pass-on-keys">
           <Button kind="main" icon="share" onPress={() => void share()}>
             {say('passOn.share')}
@@ -75,7 +76,7 @@ function PassOn({ view }: { readonly view: GarmentView }) {
       </Card>
       <Card label={say('passOn.code')}>
         <h2>{say('passOn.code')}</h2>
-        <Codes link={link} label={say('passOn.codeLabel', { garment: garment.name })} />
+        {link && <Codes link={link} label={say('passOn.codeLabel', { garment: garment.name })} />}
       </Card>
       <Written garment={garment} tell={tell} />
       <Card label={say('passOn.file')}>
@@ -86,6 +87,22 @@ function PassOn({ view }: { readonly view: GarmentView }) {
       </Card>
     </div>
   );
+}
+
+/**
+ * Her link, made before it is asked for: a browser hands on only what is there when she taps. What she typed since may
+ * be missing in it for a moment; notes that she took back are never in it.
+ */
+function useLink(garment: GarmentRecord, withNotes: boolean): string | undefined {
+  const [made, setMade] = useState<{ readonly link: string; readonly withNotes: boolean }>();
+  useEffect(() => {
+    let isWanted = true;
+    void linkFor(garment, withNotes).then((link) => isWanted && setMade({ link, withNotes }));
+    return () => {
+      isWanted = false;
+    };
+  }, [garment, withNotes]);
+  return made?.withNotes === withNotes ? made.link : undefined;
 }
 
 /** The whole garment in standard wording, in her terms. */

@@ -1,4 +1,3 @@
-import { deflateSync, Inflate, strFromU8, strToU8 } from 'fflate';
 import * as v from 'valibot';
 import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
@@ -26,10 +25,14 @@ export interface LinkOptions {
 }
 
 /** The fragment that `linkToGarment` reads back. */
-export function garmentToLink(garment: Garment, { withNotes = false }: LinkOptions = {}): string {
+export async function garmentToLink(
+  garment: Garment,
+  { withNotes = false }: LinkOptions = {},
+): Promise<string> {
   const { notes, ...rest } = garment;
   const kept: Garment = withNotes && notes !== undefined ? { ...rest, notes } : rest;
-  return `${LINK_VERSION}.${toBase64Url(deflateSync(strToU8(JSON.stringify(kept)), { level: 9 }))}`;
+  const packed = new Blob([JSON.stringify(kept)]).stream().pipeThrough(new CompressionStream('deflate-raw'));
+  return `${LINK_VERSION}.${toBase64Url(new Uint8Array(await new Response(packed).arrayBuffer()))}`;
 }
 
 /**
@@ -37,13 +40,13 @@ export function garmentToLink(garment: Garment, { withNotes = false }: LinkOptio
  * @returns the garment, or a fault: 'link too long', 'link version', 'link damaged', 'link not a garment', or what
  *   the planner says of a piece that cannot be knitted
  */
-export function linkToGarment(text: string): Result<Garment> {
+export async function linkToGarment(text: string): Promise<Result<Garment>> {
   if (text.length > LONGEST_LINK) return refuse(tooLong(text.length));
   const dot = text.indexOf('.');
   const version = text.slice(0, dot);
   if (dot < 1 || !/^\d{1,4}$/.test(version)) return refuse(damaged());
   if (version !== LINK_VERSION) return refuse(laterVersion(version));
-  const json = unfold(text.slice(dot + 1));
+  const json = await unfold(text.slice(dot + 1));
   if (json === undefined) return refuse(damaged());
   const read = v.safeParse(garmentShape, json);
   if (!read.success) return refuse(notGarment(read.issues[0]));
@@ -55,35 +58,30 @@ export function linkToGarment(text: string): Result<Garment> {
   return ok(read.output);
 }
 
-function unfold(packed: string): unknown {
+async function unfold(packed: string): Promise<unknown> {
   try {
     const bytes = fromBase64Url(packed);
-    return bytes && JSON.parse(strFromU8(inflateWithin(bytes)));
+    return bytes && JSON.parse(await inflateWithin(bytes));
   } catch {
     return undefined;
   }
 }
 
 /** Unfolds piece by piece and gives up beyond the limit, before a hostile text fills the memory. */
-function inflateWithin(bytes: Uint8Array): Uint8Array {
-  const chunks: Uint8Array[] = [];
-  let size = 0;
-  const inflate = new Inflate((chunk) => {
-    size += chunk.length;
-    if (size > MOST_BYTES) throw new RangeError('too large');
-    chunks.push(chunk);
-  });
-  const STEP = 4096;
-  for (let at = 0; at < bytes.length; at += STEP) {
-    inflate.push(bytes.subarray(at, at + STEP), at + STEP >= bytes.length);
+async function inflateWithin(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
+  const unfolded = new Blob([bytes]).stream().pipeThrough(new DecompressionStream('deflate-raw')).getReader();
+  const letters = new TextDecoder();
+  let text = '';
+  for (let size = 0; ; ) {
+    const { value, done } = await unfolded.read();
+    if (done) return text + letters.decode();
+    size += value.length;
+    if (size > MOST_BYTES) {
+      await unfolded.cancel();
+      throw new RangeError('too large');
+    }
+    text += letters.decode(value, { stream: true });
   }
-  const whole = new Uint8Array(size);
-  let at = 0;
-  for (const chunk of chunks) {
-    whole.set(chunk, at);
-    at += chunk.length;
-  }
-  return whole;
 }
 
 function toBase64Url(bytes: Uint8Array): string {
@@ -92,7 +90,7 @@ function toBase64Url(bytes: Uint8Array): string {
   return btoa(binary).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
 }
 
-function fromBase64Url(text: string): Uint8Array | undefined {
+function fromBase64Url(text: string): Uint8Array<ArrayBuffer> | undefined {
   if (!/^[\w-]+$/.test(text)) return undefined;
   const binary = atob(text.replaceAll('-', '+').replaceAll('_', '/'));
   return Uint8Array.from(binary, (c) => c.charCodeAt(0));

@@ -27,7 +27,7 @@ const record: GarmentRecord = {
 const linked = async (withNotes: boolean) => {
   vi.stubGlobal('location', { origin: 'https://example.org', pathname: '/knits/app/' });
   vi.stubGlobal('document', { baseURI: 'https://example.org/knits/app/' });
-  const link = linkFor(record, withNotes);
+  const link = await linkFor(record, withNotes);
   const [address = '', hash = ''] = link.split('#');
   const route = parseRoute(`#${hash}`);
   const garment = await garmentInLink(route?.at.text ?? '').garment;

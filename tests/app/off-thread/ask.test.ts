@@ -46,7 +46,7 @@ describe('what is worked out beside the page', () => {
   };
   const questions: { readonly [K in TaskName]: () => Promise<ArgsOf<K>> } = {
     pattern: async () => [given(writePattern(sampleGarment, { terms: 'US' })), { size: 0 }],
-    link: async () => [garmentToLink(sampleGarment)],
+    link: async () => [await garmentToLink(sampleGarment)],
     plans: async () => [record],
     stretch: async () => [lengthened()],
     backup: async () => [new Blob([JSON.stringify(given(await exportAll((await knittedBox()).box)))])],
@@ -72,20 +72,21 @@ describe('what is worked out beside the page', () => {
 
   it('can be stopped in the midst of it: the worker is ended, and the next question has another', async () => {
     manner.now = 'is deep in work';
-    const asked = ask('link', garmentToLink(sampleGarment));
+    const asked = ask('link', await garmentToLink(sampleGarment));
     asked.stop();
     expect(await asked.parts).toBeUndefined();
     expect(made.map(({ ended }) => ended)).toEqual([true]);
     manner.now = 'answers';
     expect(
-      given(given((await only(ask('link', garmentToLink(sampleGarment)))) ?? { ok: false, faults: [] })).name,
+      given(given((await only(ask('link', await garmentToLink(sampleGarment)))) ?? { ok: false, faults: [] }))
+        .name,
     ).toBe(sampleGarment.name);
     expect(made).toHaveLength(2);
   });
 
   it('is worked out by the page where no worker can be had', async () => {
     manner.now = 'cannot be fetched';
-    const answer = await only(ask('link', garmentToLink(sampleGarment)));
+    const answer = await only(ask('link', await garmentToLink(sampleGarment)));
     expect(answer?.ok && answer.value.ok && answer.value.value.name).toBe(sampleGarment.name);
   });
 
@@ -95,7 +96,7 @@ describe('what is worked out beside the page', () => {
     vi.stubGlobal('tasksHere', undefined);
     vi.stubGlobal('dispatchEvent', ({ type }: Event) => heard.push(type) > 0);
     manner.now = 'cannot be fetched';
-    const answer = await ask('link', garmentToLink(sampleGarment)).parts;
+    const answer = await ask('link', await garmentToLink(sampleGarment)).parts;
     expect(answer).toMatchObject({ ok: false, faults: [{ code: 'app-incomplete' }] });
     expect(heard).toEqual(['vite:preloadError']);
     vi.stubGlobal('tasksHere', had);

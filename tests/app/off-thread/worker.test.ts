@@ -24,7 +24,7 @@ it('a worker answers each question with its parts and then that these are all, o
     await vi.waitFor(() => expect(said.some((one) => 'done' in one)).toBe(true));
     return [...said];
   };
-  const [part, ...end] = await asked({ name: 'link', args: [garmentToLink(sampleGarment)] });
+  const [part, ...end] = await asked({ name: 'link', args: [await garmentToLink(sampleGarment)] });
   expect(part).toMatchObject({ part: { ok: true, value: { name: sampleGarment.name } } });
   expect(end).toEqual([{ done: true }]);
   // several parts, in order

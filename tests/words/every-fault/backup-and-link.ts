@@ -62,7 +62,7 @@ export const backupAndLinkDrivers: Drivers<Code> = {
   'backup-file-refused': () => keptFileOf({ queryPermission: async () => 'denied' }),
   'backup-file-gone': () =>
     keptFileOf({ createWritable: () => Promise.reject(new DOMException('', 'NotFoundError')) }),
-  'link damaged': () => linkToGarment(garmentToLink(sampleGarment).slice(0, -40)),
+  'link damaged': async () => linkToGarment((await garmentToLink(sampleGarment)).slice(0, -40)),
   'link not a garment': () => linkToGarment(packed({ name: 'x', pieces: [], extra: 1 })),
   'link too long': () => linkToGarment(`1.${'A'.repeat(LONGEST_LINK)}`),
   'link version': () => linkToGarment('7.abc'),
