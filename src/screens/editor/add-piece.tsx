@@ -5,10 +5,11 @@ import { goTo } from '../../app/navigate.ts';
 import type { PieceForm } from '../../knit/piece/form/form.ts';
 import { freshPiece } from '../../knit/piece/form/fresh.ts';
 import { freeName } from '../../knit/piece/form/list.ts';
-import { type StarterName, type StarterWords, starter } from '../../knit/piece/form/starters.ts';
+import { type StarterName, starter } from '../../knit/piece/form/starters.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { say } from '../../words/say.ts';
 import { done } from './changes.ts';
+import { starterWords } from './starter-words.ts';
 
 const buttons = [
   ['back', 'editor.addBack'],
@@ -16,26 +17,6 @@ const buttons = [
   ['sleeve', 'editor.addSleeve'],
   ['neckband', 'editor.addNeckband'],
 ] as const satisfies readonly (readonly [StarterName, string])[];
-
-const wordNames = [
-  ...([
-    'back',
-    'front',
-    'sleeve',
-    'neckband',
-    'leftShoulder',
-    'rightShoulder',
-    'rib',
-    'body',
-    'armholes',
-  ] as const),
-  ...(['neck', 'shoulders', 'cuff', 'band', 'leftNeck', 'rightNeck', 'point', 'backNeck'] as const),
-];
-
-const starterWords = (): StarterWords =>
-  Object.fromEntries(
-    wordNames.map((name) => [name, say(`editor.starter ${name}`)]),
-  ) as unknown as StarterWords;
 
 /** Ordinary pieces to begin from, reckoned from the gauge, and an empty one. */
 export function AddPiece({ form, home }: { readonly form: GarmentForm; readonly home: string }) {

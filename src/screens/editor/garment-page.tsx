@@ -10,6 +10,7 @@ import { GaugeFields } from './gauge-fields.tsx';
 import { MendsHere } from './mends-here.tsx';
 import { PieceList } from './piece-list.tsx';
 import { saysGarmentFault } from './says-here.ts';
+import { StraightPanels } from './straight-panels.tsx';
 import { YarnFields } from './yarn-fields.tsx';
 
 interface GarmentPageProps {
@@ -26,6 +27,7 @@ export function GarmentPage({ editor, form, home }: GarmentPageProps) {
       <DraftNotice editor={editor} />
       <MendsHere editor={editor} />
       <GarmentFields form={form} />
+      <StraightPanels form={form} />
       <section class="edit-stack" aria-labelledby="edit-pieces">
         <h2 id="edit-pieces">{say('editor.pieces')}</h2>
         {form.pieces.length === 0 && <p>{say('editor.noPieces')}</p>}

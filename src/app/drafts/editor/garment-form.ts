@@ -5,6 +5,7 @@ import type { GaugeForm, PieceForm, Typed } from '../../../knit/piece/form/form.
 import type { MainFabric } from '../../../knit/piece/form/fresh.ts';
 import { readGauge } from '../../../knit/piece/form/gauge-form.ts';
 import { readDecimal, readWhole } from '../../../knit/piece/form/number.ts';
+import type { StraightShape } from '../../../knit/piece/form/straight.ts';
 import { recipeToForm } from '../../../knit/piece/form/write-piece.ts';
 import type { Yarn } from '../../../knit/piece/garment.ts';
 import type { PieceId } from '../../../progress/log.ts';
@@ -22,6 +23,8 @@ export interface GarmentForm {
   readonly pieces: readonly PieceEntry[];
   /** what is changed of pieces on the needles when it is saved, since it mends what was changed here; by their stored names */
   readonly mends?: readonly Edit[];
+  /** the straight panels that pieces can be made of, as far as she said them */
+  readonly shape?: StraightShape;
 }
 
 export interface PieceEntry {

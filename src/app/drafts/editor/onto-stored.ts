@@ -13,7 +13,7 @@ export interface Elsewhere {
   readonly both: readonly string[];
 }
 
-export type FieldName = Exclude<keyof GarmentForm, 'pieces' | 'mends'>;
+export type FieldName = Exclude<keyof GarmentForm, 'pieces' | 'mends' | 'shape'>;
 
 export const nothingElsewhere: Elsewhere = { fields: [], pieces: [], both: [] };
 

@@ -143,6 +143,24 @@ const edit = shapeOf<Edit>()(
   ]),
 );
 
+const given = v.exactOptional(
+  v.union([v.strictObject({ mm: v.nullable(number) }), v.strictObject({ count: v.nullable(number) })]),
+);
+
+const straightShape = v.strictObject({
+  neck: v.picklist(['boat', 'V'] as const),
+  given: v.strictObject({
+    width: given,
+    length: given,
+    border: given,
+    neckWidth: given,
+    neckDepth: given,
+    cuff: given,
+    sleeveTop: given,
+    sleeveLength: given,
+  }),
+});
+
 const garmentForm = shapeOf<GarmentForm>()(
   v.strictObject({
     name: text,
@@ -160,6 +178,7 @@ const garmentForm = shapeOf<GarmentForm>()(
     needle: text,
     pieces: list(v.strictObject({ id: text as Id<PieceId>, form: pieceForm })),
     mends: v.exactOptional(list(edit)),
+    shape: v.exactOptional(straightShape),
   }),
 );
 

@@ -53,7 +53,7 @@ const section = (
 ): Section => ({ name, rows, fabric: mainFabric(gauge), needle, shaping });
 
 /** A rib that is the same at both ends asks for an odd count, which a body with a neck in its middle has not. */
-const mainFabric = (gauge: MeasuredGauge): FabricName => {
+export const mainFabric = (gauge: MeasuredGauge): FabricName => {
   const fabric = fabricOfGauge(gauge);
   return fits(fabric, 2).fits ? fabric : factsOf(fabric).cloth;
 };
@@ -66,7 +66,7 @@ const ribbing = (name: string, rows: number, needle: number): Section => ({
   shaping: [],
 });
 
-const ribNeedle = (needle: number): number => Math.max(2, needle - 0.5);
+export const ribNeedle = (needle: number): number => Math.max(2, needle - 0.5);
 
 function armhole(s: StarterSizes): readonly Shaping[] {
   const group = (edge: 'right' | 'left', row: number): Shaping => ({
@@ -182,7 +182,7 @@ function neckband(s: StarterSizes, { words, needle }: StarterWish): Recipe {
 const piece = (name: string, parts: readonly PartRecipe[], makes = 1): Recipe => ({ name, makes, parts });
 
 /** Spread over the rows, on RS rows where they have room; what does not fit at all is left out. */
-function shapedRows(rows: number, times: number, first: number): readonly number[] {
+export function shapedRows(rows: number, times: number, first: number): readonly number[] {
   for (const step of [2, 1] as const) {
     const found = taper({ rows, times, first, step });
     if (found.ok) return found.value.rows;

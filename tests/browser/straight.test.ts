@@ -1,0 +1,123 @@
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { dist } from '../run/built.ts';
+import { serve } from '../run/serve.ts';
+import { openPhone, type Phone, removeProfiles } from './drive.ts';
+import { shot, violationsUnrolled } from './editor-hand.ts';
+
+let host: Awaited<ReturnType<typeof serve>>;
+let phone: Phone | undefined;
+beforeAll(async () => {
+  host = await serve({ root: dist });
+});
+afterEach(async () => {
+  await phone?.close();
+  phone = undefined;
+});
+afterAll(async () => {
+  await host.close();
+  removeProfiles();
+});
+
+/** A knitter whose taps are counted; going into a field is one, typing in it none. */
+function hand(page: Page) {
+  let taps = 0;
+  return {
+    taps: () => taps,
+    type: async (label: string, text: string) => {
+      const field = page.getByLabel(label, { exact: true });
+      await field.tap();
+      taps += 1;
+      await field.fill(text);
+    },
+    press: async (name: string | RegExp, role: 'button' | 'link' | 'radio' = 'button') => {
+      const found = page.getByRole(role, { name, exact: true }).first();
+      await (role === 'radio' ? page.getByText(String(name), { exact: true }) : found).tap();
+      taps += 1;
+    },
+  };
+}
+
+async function openNew(size: 'small' | 'common' = 'common'): Promise<Page> {
+  phone = await openPhone({ size, worker: false });
+  await phone.page.goto(`${host.url}#/new`);
+  await phone.page.getByLabel('Stitches in 10 cm (4 in)').waitFor();
+  return phone.page;
+}
+
+describe('a garment of straight panels by its numbers', () => {
+  it('its back is on the needles within ten taps', async () => {
+    const page = await openNew();
+    const her = hand(page);
+    await her.type('Name', 'Boat neck');
+    await her.type('Stitches in 10 cm (4 in)', '20');
+    await her.type('Rows in 10 cm (4 in)', '28');
+    await her.type('Width, in', '20');
+    await her.press('Make back, front and sleeves');
+    await her.press('Save');
+    await page.getByRole('heading', { name: 'Boat neck', level: 1 }).waitFor();
+    await page.locator('a[href*="#/k/"]').first().tap();
+    await page.getByRole('button', { name: 'Row done' }).waitFor();
+    // 20 in are 50.8 cm: 101.6 at 20 stitches to 10 cm, made even
+    await page.getByText('Cast on 102').first().waitFor();
+    expect(her.taps() + 1).toBeLessThanOrEqual(10);
+    expect(phone?.complaints).toEqual([]);
+  });
+
+  it('the whole of it within thirty, with a V, every figure hers; the drawing stays in sight and the other figure follows', async () => {
+    const page = await openNew('small');
+    const her = hand(page);
+    await her.type('Name', 'V neck');
+    await her.type('Stitches in 10 cm (4 in)', '20');
+    await her.type('Rows in 10 cm (4 in)', '28');
+    await her.press('V neck', 'radio');
+    await her.type('Width, stitches', '127');
+    // 127 stitches are 63.5 cm
+    expect(await page.getByLabel('Width, in', { exact: true }).inputValue()).toBe('25');
+    await her.type('Width, stitches', '110');
+    await her.type('Length, in', '25');
+    // 63.5 cm are 177.8 rows, made even
+    expect(await page.getByLabel('Length, rows', { exact: true }).inputValue()).toBe('178');
+    await her.type('Border, rows', '12');
+    await her.type('Neck width, stitches', '43');
+    await her.type('Neck depth, in', '8');
+    await page.getByText('Each shoulder has 33 stitches, the neck 44.').waitFor();
+    await her.type('Cuff, stitches', '46');
+    await her.type('Sleeve top, in', '16');
+    await her.type('Sleeve, in', '17');
+    const drawing = page.locator('.edit-sketch-svg').first();
+    const box = await drawing.boundingBox();
+    const screen = page.viewportSize();
+    expect(box && screen && box.y >= 0 && box.y + box.height <= screen.height).toBe(true);
+    await shot(page, 'straight');
+    expect(await violationsUnrolled(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    );
+    await her.press('Make back, front and sleeves');
+    await her.press('Save');
+    await page.getByRole('heading', { name: 'V neck', level: 1 }).waitFor();
+    expect(her.taps()).toBeLessThanOrEqual(30);
+    await page.getByRole('link', { name: 'Making up' }).tap();
+    await page.getByRole('heading', { level: 1, name: 'Making up' }).waitFor();
+    await shot(page, 'straight-making-up');
+    expect(phone?.complaints).toEqual([]);
+  });
+
+  it('says why figures do not go together, and goes on with what was typed after a reload', async () => {
+    const page = await openNew('small');
+    const her = hand(page);
+    await her.type('Stitches in 10 cm (4 in)', '20');
+    await her.type('Rows in 10 cm (4 in)', '28');
+    await her.press('V neck', 'radio');
+    await her.type('Width, stitches', '111');
+    await page
+      .getByText('A V begins between two stitches: give the width an even number of stitches.')
+      .waitFor();
+    expect(await page.getByRole('button', { name: 'Make back, front and sleeves' }).isDisabled()).toBe(true);
+    await page.getByText('Kept on this device as you type.').waitFor();
+    await page.reload();
+    await page.getByLabel('Width, stitches', { exact: true }).waitFor();
+    expect(await page.getByLabel('Width, stitches', { exact: true }).inputValue()).toBe('111');
+  });
+});

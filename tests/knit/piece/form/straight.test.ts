@@ -1,0 +1,126 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { counts } from '../../../../src/knit/piece/counts.ts';
+import { formToRecipe } from '../../../../src/knit/piece/form/read-piece.ts';
+import type { StarterWords } from '../../../../src/knit/piece/form/starters.ts';
+import {
+  faultOf,
+  neckOf,
+  type StraightShape,
+  shoulderOf,
+  straightCounts,
+  straightMm,
+  straightPieces,
+  usualShape,
+} from '../../../../src/knit/piece/form/straight.ts';
+import { plan } from '../../../../src/knit/piece/plan.ts';
+import type { Recipe } from '../../../../src/knit/piece/recipe.ts';
+
+const words = new Proxy({}, { get: (_, name) => String(name) }) as StarterWords;
+const gauge = { stitches: 20, rows: 28 };
+
+function recipes(shape: StraightShape, per = gauge): Recipe[] {
+  const found = straightCounts(shape, per);
+  if (!found) throw new Error('a figure is missing');
+  return straightPieces(shape, found, { gauge: per, needle: 4, words }).map((form) => {
+    const read = formToRecipe(form);
+    if (!read.ok) throw new Error(JSON.stringify(read.faults));
+    return read.value;
+  });
+}
+
+describe('a garment of straight panels', () => {
+  it('is reckoned from lengths in pairs: 54 cm at 20 to 10 cm are 108 stitches, 58 cm at 28 are 162 rows', () => {
+    // 54 × 2.0 = 108; 58 × 2.8 = 162.4; 5 × 2.8 = 14; 24 × 2.0 = 48; 18 × 2.8 = 50.4; 42 × 2.0 = 84; 43 × 2.8 = 120.4
+    expect(straightCounts(usualShape, gauge)).toEqual({
+      width: 108,
+      length: 162,
+      border: 14,
+      neckWidth: 48,
+      neckDepth: 50,
+      cuff: 48,
+      sleeveTop: 84,
+      sleeveLength: 120,
+    });
+  });
+
+  it('takes a count as it was given, and says what it measures', () => {
+    const shape: StraightShape = { neck: 'boat', given: { width: { count: 111 }, length: { mm: 600 } } };
+    expect(straightCounts(shape, gauge)).toMatchObject({ width: 111, length: 168 });
+    expect(straightMm(shape, 'width', gauge)).toBe(555);
+    expect(straightMm(shape, 'length', gauge)).toBe(600);
+    expect(straightMm(shape, 'width', undefined)).toBeUndefined();
+    expect(straightCounts({ neck: 'boat', given: { width: { count: null } } }, gauge)).toBeUndefined();
+    expect(straightCounts({ neck: 'boat', given: { width: { mm: null } } }, gauge)).toBeUndefined();
+  });
+
+  it('both shoulders are alike: the neck takes the odd stitch', () => {
+    const found = straightCounts({ neck: 'boat', given: { neckWidth: { count: 47 } } }, gauge);
+    expect(found && [shoulderOf(found), neckOf(found)]).toEqual([30, 48]);
+  });
+
+  it.each([
+    ['odd V', { neck: 'V', given: { width: { count: 111 } } }],
+    ['neck too wide', { neck: 'boat', given: { neckWidth: { count: 106 } } }],
+    ['too short', { neck: 'boat', given: { length: { count: 16 } } }],
+    ['too short', { neck: 'V', given: { neckDepth: { count: 150 } } }],
+    ['too short', { neck: 'boat', given: { sleeveLength: { count: 14 } } }],
+    ['neck too steep', { neck: 'V', given: { neckDepth: { count: 20 } } }],
+    ['sleeve too wide', { neck: 'boat', given: { cuff: { count: 40 } } }],
+    ['sleeve too wide', { neck: 'boat', given: { sleeveTop: { count: 40 } } }],
+  ] as const)('%s is told before a piece is made', (fault, shape) => {
+    const found = straightCounts(shape, gauge);
+    expect(found && faultOf(shape, found)).toBe(fault);
+  });
+
+  it('can be knitted whatever is said, and its pieces agree (law)', () => {
+    const mm = (min: number, max: number) =>
+      fc.oneof(
+        fc.record({ mm: fc.integer({ min, max }) }),
+        fc.record({ count: fc.integer({ min: 10, max: 160 }) }),
+      );
+    const shapes = fc.record({
+      neck: fc.constantFrom('boat' as const, 'V' as const),
+      given: fc.record(
+        {
+          width: mm(300, 700),
+          length: mm(300, 800),
+          border: fc.record({ mm: fc.integer({ min: 0, max: 90 }) }),
+          neckWidth: mm(120, 320),
+          neckDepth: mm(40, 260),
+          cuff: mm(150, 300),
+          sleeveTop: mm(250, 500),
+          sleeveLength: mm(200, 500),
+        },
+        { requiredKeys: [] },
+      ),
+    });
+    const gauges = fc.record({
+      stitches: fc.integer({ min: 10, max: 34 }),
+      rows: fc.integer({ min: 14, max: 50 }),
+    });
+    fc.assert(
+      fc.property(shapes, gauges, (shape, per) => {
+        const found = straightCounts(shape, per);
+        fc.pre(found !== undefined && faultOf(shape, found) === undefined);
+        const [back, front, sleeve] = recipes(shape, per) as [Recipe, Recipe, Recipe];
+        for (const recipe of [back, front, sleeve]) {
+          const planned = plan(recipe);
+          expect(planned.ok ? [] : planned.faults).toEqual([]);
+        }
+        const rows = (recipe: Recipe) =>
+          recipe.parts.map((part) => part.sections.reduce((sum, section) => sum + section.rows, 0));
+        expect(rows(back)).toEqual([found?.length]);
+        // the front's shoulders are bound off in the row in which the back's first one is
+        expect(shape.neck === 'V' ? (rows(front)[0] ?? 0) + (rows(front)[1] ?? 0) + 2 : rows(front)[0]).toBe(
+          found?.length,
+        );
+        if (shape.neck === 'V')
+          expect(counts(front)[1]?.sections.at(-1)?.after).toBe(found && shoulderOf(found));
+        expect(rows(sleeve)).toEqual([found?.sleeveLength]);
+        expect(counts(sleeve)[0]?.sections.at(-1)?.after).toBe(found?.sleeveTop);
+      }),
+      { endOnFailure: true, numRuns: 60 },
+    );
+  });
+});
