@@ -86,7 +86,7 @@ export async function addShaping(page: Page, card: Locator, kind: string): Promi
 
 export interface EdgeTyped {
   readonly change: 'Decrease' | 'Increase';
-  readonly edge: 'Right edge' | 'Left edge' | 'Both edges';
+  readonly edge: 'Right edge' | 'Left edge' | 'Both edges' | 'Neck edge (Left edge)';
   readonly first: string;
   readonly every: string;
   readonly times: string;

@@ -122,7 +122,7 @@ describe('a garment by its numbers', () => {
     const neck = await typeSection(page, 1, 0, { name: 'Neck', rows: '24' });
     await typeEdge(page, neck, {
       change: 'Decrease',
-      edge: 'Left edge',
+      edge: 'Neck edge (Left edge)',
       first: '1',
       every: '2',
       times: '12',

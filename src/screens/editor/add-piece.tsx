@@ -39,7 +39,10 @@ export function AddPiece({ form, home }: { readonly form: GarmentForm; readonly 
   };
   const addEmpty = () => {
     const id = newPieceId();
-    const piece = gaugedAs(freshPiece(say('editor.newPiece'), names, mainOf(form)), form.gauge);
+    const piece = gaugedAs(
+      freshPiece(say('editor.newPiece'), names, mainOf(form), say('editor.body')),
+      form.gauge,
+    );
     change((old) => ({ ...old, pieces: [...old.pieces, { id, form: piece }] }), 'added');
     goTo(`${home}?piece=${id}`);
   };

@@ -10,7 +10,7 @@ import {
 } from '../../knit/piece/form/edit-parts.ts';
 import type { PartForm, PieceForm } from '../../knit/piece/form/form.ts';
 import { freshSection } from '../../knit/piece/form/fresh.ts';
-import { twinOf } from '../../knit/piece/form/twins.ts';
+import { twinOf, unevenWith } from '../../knit/piece/form/twins.ts';
 import type { PartEnd } from '../../knit/piece/recipe.ts';
 import type { PieceId } from '../../progress/log.ts';
 import { Button } from '../../ui/button/button.tsx';
@@ -21,6 +21,7 @@ import { changePiece, openSection, partHand, withPart } from './changes.ts';
 import { EndFields } from './end-fields.tsx';
 import { placeId } from './fault-list.tsx';
 import { MoreMenu } from './more-menu.tsx';
+import { NeckSide, neckSideOf } from './neck-side.ts';
 import { PartSettings } from './part-settings.tsx';
 import { saysAt } from './says-here.ts';
 import { SectionBand } from './section-band.tsx';
@@ -40,58 +41,68 @@ export function PartBands({ piece, form, index, part, check }: PartBandsProps) {
   const says = saysAt(check.faults, index);
   const count = check.counts[index];
   const lead = twinOf(form, index);
+  const uneven = unevenWith(form, index);
   const rows = check.counts.reduce((most, one) => Math.max(most, one.rows), 1);
   const wrongAt = (...fields: readonly string[]) => fields.some((field) => says(field) !== undefined);
   return (
-    <section class="edit-part" id={placeId(index)} aria-label={part.name.trim() || say('editor.part')}>
-      {lead !== undefined && (
-        <p class="edit-soft edit-mirrors">{say('editor.mirrors', { part: form.parts[lead]?.name ?? '' })}</p>
-      )}
-      <Band
-        place={{ piece, part: index, section: 'start' }}
-        name={saysStart(part, count?.start)}
-        facts={form.parts.length > 1 ? part.name : undefined}
-        hasFault={wrongAt('name', ...startFields(part))}
-        aside={<PartMenu piece={piece} form={form} index={index} part={part} />}
-      >
-        <div class="edit-stack">
-          {form.parts.length > 1 && (
-            <TextField
-              label={say('editor.partName')}
-              value={part.name}
-              error={says('name')}
-              onInput={(name) =>
-                changePiece(piece, (old) => renamePart(old, index, name), 'name', `${index} part name`)
-              }
-            />
-          )}
-          <StartFields hand={hand} form={form} part={part} says={says} count={count} />
-          <PartSettings hand={hand} part={part} side={count?.sections[0]?.side} />
-        </div>
-      </Band>
-      {part.sections.map((section, i) => (
-        <SectionBand
-          // sections have no id; their fields show what the form holds
-          key={i}
-          hand={hand}
-          index={i}
-          section={section}
-          of={part.sections.length}
-          count={count?.sections[i]}
-          share={(Number(section.rows) || 0) / rows}
-          says={saysAt(check.faults, index, i)}
-          hasFault={check.faults.some((found) => found.part === index && found.section === i)}
-        />
-      ))}
-      <AddSection piece={piece} part={part} index={index} />
-      <Band
-        place={{ piece, part: index, section: 'end' }}
-        name={say(endNames[part.end], { count: count?.left ?? '?' })}
-        hasFault={wrongAt('end')}
-      >
-        <EndFields hand={hand} part={part} says={says} left={count?.left} />
-      </Band>
-    </section>
+    <NeckSide.Provider value={neckSideOf(part)}>
+      <section class="edit-part" id={placeId(index)} aria-label={part.name.trim() || say('editor.part')}>
+        {lead !== undefined && (
+          <p class="edit-soft edit-mirrors">
+            {say('editor.mirrors', { part: form.parts[lead]?.name ?? '' })}
+          </p>
+        )}
+        {uneven && (
+          <p class="edit-wrong edit-mirrors">
+            {say('editor.uneven', { ...uneven, part: form.parts[uneven.part]?.name ?? '' })}
+          </p>
+        )}
+        <Band
+          place={{ piece, part: index, section: 'start' }}
+          name={saysStart(part, count?.start)}
+          facts={form.parts.length > 1 ? part.name : undefined}
+          hasFault={wrongAt('name', ...startFields(part))}
+          aside={<PartMenu piece={piece} form={form} index={index} part={part} />}
+        >
+          <div class="edit-stack">
+            {form.parts.length > 1 && (
+              <TextField
+                label={say('editor.partName')}
+                value={part.name}
+                error={says('name')}
+                onInput={(name) =>
+                  changePiece(piece, (old) => renamePart(old, index, name), 'name', `${index} part name`)
+                }
+              />
+            )}
+            <StartFields hand={hand} form={form} part={part} says={says} count={count} />
+            <PartSettings hand={hand} part={part} side={count?.sections[0]?.side} />
+          </div>
+        </Band>
+        {part.sections.map((section, i) => (
+          <SectionBand
+            // sections have no id; their fields show what the form holds
+            key={i}
+            hand={hand}
+            index={i}
+            section={section}
+            of={part.sections.length}
+            count={count?.sections[i]}
+            share={(Number(section.rows) || 0) / rows}
+            says={saysAt(check.faults, index, i)}
+            hasFault={check.faults.some((found) => found.part === index && found.section === i)}
+          />
+        ))}
+        <AddSection piece={piece} part={part} index={index} />
+        <Band
+          place={{ piece, part: index, section: 'end' }}
+          name={say(endNames[part.end], { count: count?.left ?? '?' })}
+          hasFault={wrongAt('end')}
+        >
+          <EndFields hand={hand} part={part} says={says} left={count?.left} />
+        </Band>
+      </section>
+    </NeckSide.Provider>
   );
 }
 
@@ -117,7 +128,7 @@ const startFields = ({ start }: PartForm): readonly string[] =>
 
 function AddSection({ piece, part, index }: Pick<PartBandsProps, 'piece' | 'part' | 'index'>) {
   const add = () => {
-    const section = freshSection(part, mainOf(garmentForm.value ?? blankGarment));
+    const section = freshSection(part, mainOf(garmentForm.value ?? blankGarment), say('editor.body'));
     changePiece(
       piece,
       (old) => withPart(old, index, (p) => ({ ...p, sections: [...p.sections, section] })),

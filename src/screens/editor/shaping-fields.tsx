@@ -1,6 +1,8 @@
+import { useContext } from 'preact/hooks';
 import type { ShapingForm } from '../../knit/piece/form/form.ts';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { say } from '../../words/say.ts';
+import { NeckSide } from './neck-side.ts';
 import { RhythmFields } from './rhythm-fields.tsx';
 import { SaidChoice, SaidNumber } from './said.tsx';
 import type { SaysAt } from './says-here.ts';
@@ -168,17 +170,25 @@ type Where = 'right' | 'left' | 'both';
 
 /** Left stands first, as the knitter sees it with the right side facing. */
 function EdgeChoice({ value, onChange }: ChoiceProps<Where>) {
+  const neck = useContext(NeckSide);
   return (
     <SaidChoice
       label={say('editor.edge')}
       said={say('editor.saidEdge')}
       value={value}
       options={[
-        { value: 'left', label: say('editor.left') },
+        { value: 'left', label: saysEdgeHere('left', neck) },
         { value: 'both', label: say('editor.both') },
-        { value: 'right', label: say('editor.right') },
+        { value: 'right', label: saysEdgeHere('right', neck) },
       ]}
       onChange={onChange}
     />
   );
+}
+
+/** An edge by what lies there, where that is known. */
+function saysEdgeHere(edge: 'right' | 'left', neck: 'right' | 'left' | undefined): string {
+  const name = say(edge === 'left' ? 'editor.left' : 'editor.right');
+  if (neck === undefined) return name;
+  return say(edge === neck ? 'editor.neckEdge' : 'editor.armholeEdge', { edge: name });
 }

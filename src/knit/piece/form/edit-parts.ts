@@ -41,21 +41,40 @@ export function duplicatePart(piece: PieceForm, index: number): PieceForm {
   return { ...piece, parts: inserted(piece.parts, index + 1, { ...part, name }) };
 }
 
-/** The other shoulder: a copy with right and left exchanged, after the part. */
+/** The part with right and left exchanged, under its own name. */
+export const mirrorOf = (part: PartForm): PartForm => ({
+  ...part,
+  start:
+    part.start.kind === 'split' && part.start.edge !== 'middle'
+      ? { ...part.start, edge: otherEdge(part.start.edge) }
+      : part.start,
+  sections: part.sections.map(mirrorSection),
+});
+
+/** The other shoulder: it fills the other side where that is still empty, else it is a part more, after this one. */
 export function mirrorPart(piece: PieceForm, index: number, wanted: string): PieceForm {
   const part = piece.parts[index];
   if (part === undefined) return piece;
-  const twin: PartForm = {
-    ...part,
-    name: freeName(wanted, names(piece)),
-    start:
-      part.start.kind === 'split' && part.start.edge !== 'middle'
-        ? { ...part.start, edge: otherEdge(part.start.edge) }
-        : part.start,
-    sections: part.sections.map(mirrorSection),
-  };
-  return { ...piece, parts: inserted(piece.parts, index + 1, twin) };
+  const twin = mirrorOf(part);
+  const empty = piece.parts.findIndex((other, i) => i !== index && isEmptySide(other, twin.start));
+  const filled = piece.parts[empty];
+  return filled
+    ? changePart(piece, empty, { ...twin, name: filled.name })
+    : {
+        ...piece,
+        parts: inserted(piece.parts, index + 1, { ...twin, name: freeName(wanted, names(piece)) }),
+      };
 }
+
+/** Begun at that side of the same part, and nothing said of its rows yet. */
+const isEmptySide = ({ start, sections }: PartForm, wanted: PartForm['start']): boolean =>
+  start.kind === 'split' &&
+  wanted.kind === 'split' &&
+  start.part === wanted.part &&
+  start.edge === wanted.edge &&
+  sections.every(
+    ({ rows, shaping, words }) => rows.trim() === '' && shaping.length === 0 && words === undefined,
+  );
 
 /**
  * Groups lie where a row starts, so those of the other edge come a row later (right to left) or earlier (left to

@@ -12,12 +12,15 @@ export interface MainFabric {
   readonly needle: Typed;
 }
 
-/** After a rib comes the main fabric on its own needle; after anything else, more of the same. */
-export function freshSection(part: PartForm | undefined, main: MainFabric): SectionForm {
+/**
+ * After a rib comes the main fabric on its own needle; after anything else, more of the same. It bears a name, or the
+ * next one that is free in the part.
+ */
+export function freshSection(part: PartForm | undefined, main: MainFabric, wanted = ''): SectionForm {
   const last = part?.sections.at(-1);
   const goesOn = last !== undefined && !factsOf(last.fabric).drawsIn;
   return {
-    name: '',
+    name: wanted === '' ? '' : freeName(wanted, part?.sections.map(({ name }) => name) ?? []),
     rows: '',
     fabric: goesOn ? last.fabric : main.fabric,
     needle: goesOn ? last.needle : main.needle,
@@ -59,8 +62,13 @@ export const freshPart = (piece: PieceForm, wanted: string): PartForm => ({
 });
 
 /** A piece of one part that bears the piece's name. */
-export const freshPiece = (wanted: string, taken: readonly string[], main: MainFabric): PieceForm => {
+export const freshPiece = (
+  wanted: string,
+  taken: readonly string[],
+  main: MainFabric,
+  section = '',
+): PieceForm => {
   const name = freeName(wanted, taken);
   const part: PartForm = { name, start: { kind: 'cast on', stitches: '' }, sections: [], end: 'bind off' };
-  return { name, makes: '1', parts: [{ ...part, sections: [freshSection(undefined, main)] }] };
+  return { name, makes: '1', parts: [{ ...part, sections: [freshSection(undefined, main, section)] }] };
 };

@@ -1,4 +1,4 @@
-import { mirrorPart } from './edit-parts.ts';
+import { mirrorOf } from './edit-parts.ts';
 import type { PartForm, PieceForm, SectionForm } from './form.ts';
 import { replaced } from './list.ts';
 
@@ -29,6 +29,35 @@ export function changeWithTwins(
   return { ...changed, parts };
 }
 
+/** Of two sides that take their stitches from one part, the later one where its rows are not those of the earlier. */
+export function unevenWith(
+  form: PieceForm,
+  index: number,
+): { readonly part: number; readonly rows: number; readonly other: number } | undefined {
+  const found = form.parts.findIndex((part, i) => i < index && isOtherSide(part, form.parts[index]));
+  const [rows, other] = [rowsOf(form.parts[index]), rowsOf(form.parts[found])];
+  if (rows === undefined || other === undefined) return undefined;
+  // a group at the other edge comes a row later
+  return Math.abs(rows - other) > 1 ? { part: found, rows, other } : undefined;
+}
+
+const isOtherSide = (lead: PartForm, part: PartForm | undefined): boolean =>
+  lead.start.kind === 'split' &&
+  part?.start.kind === 'split' &&
+  lead.start.part === part.start.part &&
+  lead.start.edge !== 'middle' &&
+  part.start.edge !== 'middle' &&
+  lead.start.edge !== part.start.edge;
+
+/** Undefined while a number of rows is not said. */
+function rowsOf(part: PartForm | undefined): number | undefined {
+  const rows = part?.sections.map((section) =>
+    section.rows.trim() === '' ? Number.NaN : Number(section.rows),
+  );
+  const sum = rows?.reduce((all, one) => all + one, 0);
+  return sum !== undefined && sum > 0 ? sum : undefined;
+}
+
 /**
  * Rows that each section of the image has more than its lead mirrored, 0 or 1: groups come a row later at the other
  * edge, and some work a row more after the last of them. Undefined where the part is no image.
@@ -51,8 +80,10 @@ const hasGroups = ({ shaping }: SectionForm): boolean =>
 const withTurn = (section: SectionForm, rows: number): SectionForm =>
   rows > 0 && hasGroups(section) ? { ...section, rows: String(Number(section.rows) + rows) } : section;
 
-const mirrored = (form: PieceForm, index: number): PartForm | undefined =>
-  mirrorPart(form, index, '').parts[index + 1];
+const mirrored = (form: PieceForm, index: number): PartForm | undefined => {
+  const part = form.parts[index];
+  return part && mirrorOf(part);
+};
 
 /** Rows that are spelled out in words have no mirror image that could be told. */
 const canMirror = ({ sections }: PartForm): boolean => sections.every(({ words }) => words === undefined);

@@ -91,6 +91,26 @@ describe('changing the parts of a piece', () => {
     ]);
   });
 
+  it('a mirror image fills the other side where that is still empty, under its own name, and is no third part', () => {
+    const empty: PartForm = {
+      ...shaped,
+      name: 'Mine',
+      start: { kind: 'split', part: 'Body', stitches: '', edge: 'left' },
+      sections: [
+        { ...(shaped.sections[0] as PartForm['sections'][number]), name: '', rows: '', shaping: [] },
+      ],
+    };
+    const filled = mirrorPart(piece({ ...body, end: 'split' }, shaped, empty), 1, 'Right shoulder');
+    expect(filled.parts.map(({ name }) => name)).toEqual(['Body', shaped.name, 'Mine']);
+    expect(filled.parts[2]?.sections[0]?.rows).toBe('20');
+    expect(filled.parts[2]?.start).toMatchObject({ edge: 'left', part: 'Body' });
+    // what was typed there is not overwritten
+    const begun = { ...empty, sections: empty.sections.map((section) => ({ ...section, rows: '4' })) };
+    expect(
+      mirrorPart(piece({ ...body, end: 'split' }, shaped, begun), 1, 'Right shoulder').parts,
+    ).toHaveLength(4);
+  });
+
   it('both shoulders, one the mirror of the other, can be knitted', () => {
     const both = mirrorPart(piece({ ...body, end: 'split' }, shaped), 1, 'Right shoulder');
     const read = formToRecipe(both);

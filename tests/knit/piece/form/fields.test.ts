@@ -174,8 +174,11 @@ describe('what a new entry begins with', () => {
       sections: [],
       end: 'bind off',
     });
-    const fresh = { name: '', rows: '', fabric: 'moss', needle: '5', shaping: [] };
+    const fresh = { name: '', rows: '', fabric: 'moss', needle: '5', shaping: [] } as const;
     expect(freshSection(undefined, main)).toEqual(fresh);
+    expect(freshSection(undefined, main, 'Body')).toEqual({ ...fresh, name: 'Body' });
+    const named = { ...part, sections: [{ ...fresh, name: 'Body' }] };
+    expect(freshSection(named, main, 'Body').name).toBe('Body 2');
     const after = (fabric: 'rib 2x2' | 'garter') =>
       freshSection({ ...part, sections: [{ ...fresh, fabric, needle: '3' }] }, main);
     expect(after('rib 2x2')).toEqual(fresh);

@@ -3,7 +3,7 @@ import { sampleGarment } from '../../../../src/knit/garment/sample.ts';
 import { checkPiece } from '../../../../src/knit/piece/form/check.ts';
 import { mirrorPart } from '../../../../src/knit/piece/form/edit-parts.ts';
 import type { PartForm, PieceForm } from '../../../../src/knit/piece/form/form.ts';
-import { changeWithTwins, twinOf } from '../../../../src/knit/piece/form/twins.ts';
+import { changeWithTwins, twinOf, unevenWith } from '../../../../src/knit/piece/form/twins.ts';
 import { recipeToForm } from '../../../../src/knit/piece/form/write-piece.ts';
 
 const front = recipeToForm(sampleGarment.pieces.find(({ name }) => name === 'Front') as never);
@@ -36,6 +36,20 @@ describe('a part that is the mirror image of another', () => {
     expect(partOf(changed, twin).name).toBe(partOf(front, twin).name);
     expect(twinOf(changed, twin)).toBe(lead);
     expect(checkPiece(changed).faults).toEqual([]);
+  });
+
+  it('sides of unequal rows are told; a row more for a group at the other edge is none', () => {
+    expect(unevenWith(front, twin)).toBeUndefined();
+    const rows = (part: PartForm) => part.sections.reduce((sum, section) => sum + Number(section.rows), 0);
+    const longer = changeWithTwins(front, twin, longerNeck);
+    expect(unevenWith(longer, twin)).toEqual({
+      part: lead,
+      rows: rows(partOf(longer, twin)),
+      other: rows(partOf(longer, lead)),
+    });
+    expect(unevenWith(longer, lead)).toBeUndefined();
+    const empty = changeWithTwins(front, twin, (part) => ({ ...part, sections: [] }));
+    expect(unevenWith(empty, twin)).toBeUndefined();
   });
 
   it('changed itself it goes its own way, and follows no more', () => {
