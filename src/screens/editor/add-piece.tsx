@@ -40,7 +40,7 @@ export function AddPiece({ form, home }: { readonly form: GarmentForm; readonly 
   const addEmpty = () => {
     const id = newPieceId();
     const piece = gaugedAs(
-      freshPiece(say('editor.newPiece'), names, mainOf(form), say('editor.body')),
+      freshPiece(say('editor.newPiece'), names, mainOf(form), say('editor.starter body')),
       form.gauge,
     );
     change((old) => ({ ...old, pieces: [...old.pieces, { id, form: piece }] }), 'added');

@@ -128,7 +128,7 @@ const startFields = ({ start }: PartForm): readonly string[] =>
 
 function AddSection({ piece, part, index }: Pick<PartBandsProps, 'piece' | 'part' | 'index'>) {
   const add = () => {
-    const section = freshSection(part, mainOf(garmentForm.value ?? blankGarment), say('editor.body'));
+    const section = freshSection(part, mainOf(garmentForm.value ?? blankGarment), say('editor.starter body'));
     changePiece(
       piece,
       (old) => withPart(old, index, (p) => ({ ...p, sections: [...p.sections, section] })),

@@ -18,4 +18,6 @@ const wordNames = [
 
 /** Names of pieces, parts and sections in her language. */
 export const starterWords = (): StarterWords =>
-  Object.fromEntries(wordNames.map((name) => [name, say(`editor.starter ${name}`)])) as unknown as StarterWords;
+  Object.fromEntries(
+    wordNames.map((name) => [name, say(`editor.starter ${name}`)]),
+  ) as unknown as StarterWords;
