@@ -61,7 +61,11 @@ const stickingOut = (page: Page) =>
     return wide ? document.documentElement.scrollWidth : 0;
   });
 
-const drawing = (page: Page) => page.locator('.draft-drawing .draft-made').first().getAttribute('d');
+/** All that is drawn of the garment. */
+const drawing = (page: Page) =>
+  page
+    .locator('.draft-drawing .draft-made')
+    .evaluateAll((paths) => paths.map((path) => path.getAttribute('d')).join(' '));
 
 describe('a garment from measures and a swatch', () => {
   it('is shown to scale while a figure changes, warns at the field, is overruled, survives a reload and is made', async () => {
@@ -176,26 +180,86 @@ describe('a garment from measures and a swatch', () => {
     expect(await stickingOut(page)).toBe(0);
   });
 
-  it('is a drawing to touch: a figure leads to its own field, a measure of the body to the list, a tile is chosen', async () => {
+  it('is a drawing to touch: an edge opens its tiles, a figure leads to its own field, a measure of the body to the list', async () => {
     const page = await openDraft('common');
     const fieldInHand = () =>
       page.evaluate(() => document.activeElement?.closest('[data-field]')?.getAttribute('data-field'));
+    const touchEdge = async (edge: string) => {
+      const at = await page
+        .locator(`[data-edge-line="${edge}"]`)
+        .first()
+        .evaluate((path) => {
+          const line = path as SVGPathElement;
+          const { left, top } = (line.ownerSVGElement as SVGElement).getBoundingClientRect();
+          const { x, y } = line.getPointAtLength(line.getTotalLength() * 0.8);
+          return { x: left + x, y: top + y };
+        });
+      await page.touchscreen.tap(at.x, at.y);
+    };
+    await page.evaluate(() => scrollTo(0, 0));
+    for (const [edge, choice] of [
+      ['neck', 'Boat'],
+      ['armhole', 'Drop shoulder'],
+      ['side', 'Tapered'],
+      ['sleeve', 'Straight'],
+    ] as const) {
+      await page.evaluate(() => scrollTo(0, 0));
+      await touchEdge(edge);
+      const own = page.locator(`[data-edge="${edge}"]`);
+      await own.getByRole('radio', { name: choice }).waitFor();
+      // the other edges are folded, and the place is at this one's name
+      expect(await page.locator('[data-edge] > details[open]').count()).toBe(1);
+      await expect
+        .poll(() =>
+          page.evaluate(() => document.activeElement?.closest('[data-edge]')?.getAttribute('data-edge')),
+        )
+        .toBe(edge);
+      await page.locator(`.draft-edge-open[data-edge-line="${edge}"]`).first().waitFor({ state: 'attached' });
+      const before = await drawing(page);
+      await own.getByText(choice, { exact: true }).tap();
+      await until(
+        () => drawing(page),
+        (now) => now !== before,
+      );
+      await own.locator('summary').first().getByText(choice).waitFor();
+    }
     for (const field of ['neck.depthMm', 'sleeve.lengthMm', 'ease.chest']) {
-      await page.locator(`.draft-drawing [data-to="${field}"]`).first().tap();
+      await page.locator(`.draft-figure[data-to="${field}"]`).first().tap();
       await until(fieldInHand, (at) => at === field);
     }
-    await page.getByLabel('Neck depth in front', { exact: true }).waitFor();
+    const measures = group(page, 'Measures');
+    await measures.locator('summary').first().tap();
     await page.getByText('Each measure').tap();
     await page.locator('.draft-body [data-to="body.waist"]').tap();
     await until(fieldInHand, (at) => at === 'body.waist');
-    const before = await drawing(page);
-    await choose(page, 'Neck', 'Boat');
-    await until(
-      () => drawing(page),
-      (now) => now !== before,
-    );
     await choose(page, 'Fit', 'Oversized');
     expect(await page.getByRole('radio', { name: 'Oversized' }).isChecked()).toBe(true);
+  });
+
+  it('has each edge and figure of its drawing by keyboard too, named, in the order of the form', async () => {
+    const page = await openDraft('common');
+    await page.locator('.draft-figure').first().focus();
+    const seen: string[] = [];
+    while (seen.length < 40 && seen.at(-1) !== 'hem') {
+      seen.push(
+        await page.evaluate(() => {
+          const at = document.activeElement;
+          return (at?.getAttribute('data-to') ?? at?.closest('[data-edge]')?.getAttribute('data-edge')) || '';
+        }),
+      );
+      await page.keyboard.press('Tab');
+    }
+    const figures = await page
+      .locator('.draft-figure')
+      .evaluateAll((all) => all.map((one) => one.getAttribute('data-to') ?? ''));
+    expect(figures.length).toBeGreaterThan(5);
+    expect(seen).toEqual([...figures, 'neck', 'armhole', 'side', 'sleeve', 'hem']);
+    const edges = await page
+      .locator('.draft-drawing [data-edge-line]')
+      .evaluateAll((all) => [...new Set(all.map((one) => one.getAttribute('data-edge-line')))]);
+    expect(edges.sort()).toEqual(['armhole', 'hem', 'neck', 'side', 'sleeve']);
+    await page.getByRole('button', { name: /^Neck width .*(cm|in)/ }).press('Enter');
+    await page.getByLabel('Neck width', { exact: true }).waitFor();
   });
 
   it('says at a swatch’s own field what it needs, and leads there', async () => {
@@ -224,7 +288,7 @@ describe('a garment from measures and a swatch', () => {
 
   it('works by keyboard: groups open with Enter, choices move with the arrows', async () => {
     const page = await openDraft('common');
-    const summary = group(page, 'Ribs and bands').locator('summary').first();
+    const summary = group(page, 'Hem').locator('summary').first();
     await summary.focus();
     await page.keyboard.press('Enter');
     await page.getByLabel('Hem: height', { exact: true }).waitFor();
@@ -234,6 +298,10 @@ describe('a garment from measures and a swatch', () => {
       () => page.getByRole('radio', { name: 'Cardigan' }).isChecked(),
       (checked) => checked,
     );
+    await group(page, 'Front bands').locator('summary').first().focus();
+    await page.keyboard.press('Enter');
     await page.getByLabel('Buttons', { exact: true }).waitFor();
+    // one edge at a time
+    expect(await page.getByLabel('Hem: height', { exact: true }).isVisible()).toBe(false);
   });
 });

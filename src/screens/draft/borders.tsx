@@ -1,4 +1,4 @@
-import { design, setOwn } from '../../app/drafts/design/designer.ts';
+import { setOwn } from '../../app/drafts/design/designer.ts';
 import type { FabricName } from '../../knit/fabric.ts';
 import { type Design, holesInFronts } from '../../knit/garment/design.ts';
 import { garmentKinds } from '../../knit/garment/kinds/garments.ts';
@@ -6,13 +6,13 @@ import { necks } from '../../knit/garment/kinds/necks.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
-import { Group } from '../../ui/group/group.tsx';
 import { saysFabric } from '../../words/craft.ts';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { DesignLength, FaultAt } from './at-field.tsx';
 import { saysName } from './says-name.ts';
 import { faultAt } from './troubles.ts';
+import { worded } from './worded.ts';
 
 const fabrics = [
   'rib 2x2',
@@ -25,42 +25,34 @@ const fabrics = [
 
 type BorderName = 'hem' | 'cuff' | 'neckband' | 'frontBand' | 'armholeBand';
 
-export function Borders() {
-  const wished = design.value;
-  if (!wished) return null;
-  const { sleeves, open } = garmentKinds[wished.kind];
+/** Whether the hem has stitches of its own. */
+export const HemCount = ({ wished }: { readonly wished: Design }) => (
+  <>
+    <Choice
+      label={say('draft.hemCount')}
+      value={wished.hem.count}
+      options={worded(['fitted', 'as body'] as const)}
+      onChange={(value) => setOwn('hem.count', value)}
+    />
+    <FaultAt path="hem.count" />
+  </>
+);
+
+/** How a band goes round the point or the corners of a neck, where it has any. */
+export function Mitre({ wished }: { readonly wished: Design }) {
   const { mitre } = necks[wished.neck.shape];
+  if (mitre !== 'corners' && (mitre !== 'point' || garmentKinds[wished.kind].open)) return null;
   return (
-    <Group title={say('draft.borders')}>
-      <BorderFields name="hem" wished={wished} />
-      <Choice
-        label={say('draft.hemCount')}
-        value={wished.hem.count}
-        options={(['fitted', 'as body'] as const).map((value) => ({ value, label: saysName(value) }))}
-        onChange={(value) => setOwn('hem.count', value)}
-      />
-      <FaultAt path="hem.count" />
-      {sleeves && <BorderFields name="cuff" wished={wished} />}
-      <BorderFields name="neckband" wished={wished} />
-      {(mitre === 'corners' || (mitre === 'point' && !open)) && (
-        <Choice
-          label={say('draft.mitre')}
-          value={wished.neckband.mitre}
-          options={(['every second row', 'every row'] as const).map((value) => ({
-            value,
-            label: saysName(value),
-          }))}
-          onChange={(value) => setOwn('neckband.mitre', value)}
-        />
-      )}
-      {open && <BorderFields name="frontBand" wished={wished} />}
-      {open && <Buttons wished={wished} />}
-      {!sleeves && <BorderFields name="armholeBand" wished={wished} />}
-    </Group>
+    <Choice
+      label={say('draft.mitre')}
+      value={wished.neckband.mitre}
+      options={worded(['every second row', 'every row'] as const)}
+      onChange={(value) => setOwn('neckband.mitre', value)}
+    />
   );
 }
 
-function BorderFields({ name, wished }: { readonly name: BorderName; readonly wished: Design }) {
+export function BorderFields({ name, wished }: { readonly name: BorderName; readonly wished: Design }) {
   const border = say(`draft.${name}`);
   return (
     <div class="draft-grid">
@@ -79,7 +71,7 @@ function BorderFields({ name, wished }: { readonly name: BorderName; readonly wi
   );
 }
 
-function Buttons({ wished }: { readonly wished: Design }) {
+export function Buttons({ wished }: { readonly wished: Design }) {
   const { buttons, buttonMm, holesIn = 'right front' } = wished.frontBand;
   const wrong = faultAt('frontBand.buttons');
   return (

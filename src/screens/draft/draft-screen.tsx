@@ -1,5 +1,5 @@
 import './draft.css';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import {
   beginAnew,
   change,
@@ -16,9 +16,8 @@ import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
 import { StartAgain } from '../start-again.tsx';
 import { Opening } from '../unread.tsx';
-import { Borders } from './borders.tsx';
 import { DraftFoot } from './draft-foot.tsx';
-import { EaseFigures, Figures } from './figures.tsx';
+import { Edges } from './edges.tsx';
 import { Measures } from './measures.tsx';
 import { Schematic } from './schematic.tsx';
 import { See } from './see.tsx';
@@ -27,9 +26,12 @@ import { Sizes } from './sizes.tsx';
 import { Swatches } from './swatches.tsx';
 import { Worked } from './worked.tsx';
 
-/** From measures and a swatch to a garment: everything on one page, the garment small at its foot. */
+/** From measures and a swatch to a garment: it is drawn, and shaped on its drawing; the garment small at the foot. */
 export default function DraftScreen() {
   useEffect(() => void openDesign(), []);
+  const [open, setOpen] = useState<ReadonlySet<string>>(new Set());
+  const toggle = (edge: string, isOpen: boolean) =>
+    setOpen((old) => new Set([...[...old].filter((one) => one !== edge), ...(isOpen ? [edge] : [])]));
   const now = form.value;
   const title = say('draft.title');
   useArrival(title, now !== undefined);
@@ -48,14 +50,14 @@ export default function DraftScreen() {
   }
   return (
     <Screen title={title} back={back} foot={<DraftFoot />}>
-      {drafted.value?.ok && <Schematic draft={drafted.value.value} />}
-      <Measures />
-      <Swatches />
+      <div class="draft-steps">
+        <Measures />
+        <Swatches />
+      </div>
+      {drafted.value?.ok && <Schematic draft={drafted.value.value} open={open} />}
+      <Edges onToggle={toggle} />
       <Shape />
       <div class="draft-folds">
-        <EaseFigures />
-        <Figures />
-        <Borders />
         <Worked />
         <See />
         <Sizes />

@@ -2,11 +2,30 @@
 export function goToField(path: string | undefined): void {
   const at = document.querySelector<HTMLElement>(`[data-field="${path}"]`);
   if (!at) return;
+  closeOtherEdges(at.closest('[data-edge]'));
   for (let group = at.closest('details'); group; group = group.parentElement?.closest('details') ?? null)
     group.open = true;
   const field = at.querySelector<HTMLElement>('input, select');
   if (field) field.focus();
   at.scrollIntoView({ block: 'center' });
+}
+
+/** Opens what shapes an edge, close below the drawing, and takes the place there. */
+export function goToEdge(name: string): void {
+  const at = document.querySelector<HTMLElement>(`[data-edge="${name}"]`);
+  const group = at?.querySelector('details');
+  if (!at || !group) return;
+  closeOtherEdges(at);
+  group.open = true;
+  group.querySelector('summary')?.focus({ preventScroll: true });
+  at.scrollIntoView({ block: 'nearest' });
+}
+
+/** One edge at a time is open, so that the drawing stays near. */
+export function closeOtherEdges(at: Element | null): void {
+  if (!at) return;
+  for (const group of document.querySelectorAll('[data-edge] > details'))
+    if (group.parentElement !== at) (group as HTMLDetailsElement).open = false;
 }
 
 /** CSS px around a figure on a drawing within which a finger means it */

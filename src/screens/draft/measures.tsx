@@ -42,7 +42,7 @@ export function Measures() {
   const { person, body } = now;
   const whose = personSays(person);
   return (
-    <Group title={say('draft.measures')} says={whose} open>
+    <Group title={say('draft.measures')} says={whose}>
       <Whose />
       <div class="draft-mores">
         <details class="draft-more">

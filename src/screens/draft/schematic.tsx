@@ -1,138 +1,141 @@
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Draft } from '../../knit/garment/draft.ts';
-import type { PieceOutline } from '../../knit/garment/outlines.ts';
 import type { Point } from '../../knit/shape/curve.ts';
-import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
-import { type Label as Drawn, labelsOf } from './drawn-measures.ts';
-import { goToFigure } from './go-to-field.ts';
+import { type EdgeName, farFrom, garmentDrawn } from './garment-drawn.ts';
+import { goToEdge, goToField } from './go-to-field.ts';
+import { type Drawing, drawingOf, type Figure } from './place-figures.ts';
 import { saysName } from './says-name.ts';
 
-interface Box {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
+interface SchematicProps {
+  readonly draft: Draft;
+  /** edges whose fields stand open */
+  readonly open: ReadonlySet<string>;
 }
 
-const boxOf = (outline: PieceOutline): Box => {
-  const points = [...outline.asked, ...outline.made];
-  const xs = points.map(([x]) => x);
-  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.max(...points.map(([, y]) => y)) };
-};
+/** px: a phone's column, until the real one is measured */
+const USUAL = { width: 358, em: 16 };
 
-/** Every panel to one scale, two beside each other: as knitted, stitch by stitch and row by row, and dashed as asked for. */
-export function Schematic({ draft }: { readonly draft: Draft }) {
-  const widest = Math.max(1, ...draft.outlines.map((outline) => widthOf(boxOf(outline))));
+/**
+ * The garment to scale, as knitted stitch by stitch and row by row, and dashed as asked for: touching an edge opens what
+ * shapes it, touching a figure the field it is typed in. Keys and readers have the same in the form below, in its order.
+ */
+export function Schematic({ draft, open }: SchematicProps) {
+  const frame = useRef<HTMLDivElement>(null);
+  const [room, setRoom] = useState(USUAL);
+  useLayoutEffect(() => {
+    const own = frame.current;
+    if (!own) return;
+    const measure = () => {
+      const em = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+      setRoom((old) =>
+        old.width === own.clientWidth && old.em === em ? old : { width: own.clientWidth, em },
+      );
+    };
+    measure();
+    const watch = new ResizeObserver(measure);
+    watch.observe(own);
+    // letters that grow change what lies below the drawing too
+    watch.observe(document.body);
+    return () => watch.disconnect();
+  }, []);
+  const drawing = useMemo(() => drawingOf(draft, room), [draft, room]);
+  const { garment, put, width, height } = drawing;
+  const line = (points: readonly Point[]) => lineOf(points.map(put));
   return (
     <div class="draft-drawings">
-      <div class="draft-pieces">
-        {draft.outlines.map((outline) => (
-          <PieceDrawing key={outline.piece} outline={outline} widest={widest} draft={draft} />
+      <div class="draft-frame" ref={frame}>
+        <svg
+          class="draft-drawing"
+          width={width}
+          height={height}
+          viewBox={`0 0 ${width} ${height.toFixed(1)}`}
+          aria-hidden="true"
+          onClick={(event) => touched(event, drawing)}
+        >
+          {garment.cloth.map((points, i) => (
+            <path class="draft-made" key={i} d={`${line(points)}Z`} />
+          ))}
+          {garment.asked.map((points, i) => (
+            <path class="draft-asked" key={i} d={`${line(points)}Z`} />
+          ))}
+          {garment.edges.map(({ name, line: points }, i) => (
+            <path
+              class={open.has(name) ? 'draft-edge draft-edge-open' : 'draft-edge'}
+              key={i}
+              d={line(points)}
+              data-edge-line={name}
+            />
+          ))}
+          {garment.openings.map((points, i) => (
+            <path class="draft-opening" key={i} d={line(points)} />
+          ))}
+        </svg>
+        {drawing.figures.map((figure) => (
+          <FigureKey key={figure.to} figure={figure} />
         ))}
       </div>
       <p class="quiet">
-        {say('draft.touchFigure')} {say('draft.asked')}{' '}
-        {draft.outlines.some(({ openings }) => openings) && say('draft.opens')}
+        {say('draft.touch')} {garment.openings.length > 0 && say('draft.opens')}
       </p>
     </div>
   );
 }
 
-const widthOf = ({ left, right }: Box): number => right - left;
-
-interface PieceDrawingProps {
-  readonly outline: PieceOutline;
-  /** mm; of the widest piece */
-  readonly widest: number;
-  readonly draft: Draft;
-}
-
-/** A letter's height as a share of the widest piece, at which it can be read on a phone with two pieces side by side. */
-const LETTER = 0.1;
-/** Hundredths of the line that the widest piece takes, with its letters. */
-const WIDEST = 47;
-
-function PieceDrawing({ outline, widest, draft }: PieceDrawingProps) {
-  const { piece, asked, made, openings = [] } = outline;
-  const box = boxOf(outline);
-  const letter = LETTER * widest;
-  const margin = 1.7 * letter;
-  const width = widthOf(box) + 2 * margin;
-  const size = sizeOf(made);
-  const title = say('draft.drawing', {
-    piece: saysName(piece),
-    width: saysLength(size.width),
-    length: saysLength(size.height),
-  });
-  const put = ([x, y]: Point): Point => [x, box.top - y];
-  const view = [box.left - margin, -margin, width, box.top + 2 * margin];
-  const share = (WIDEST * width) / (widest + 2 * margin);
+/** As made; below it what was asked, where that is another figure. */
+function FigureKey({ figure: { to, measure, made, asked, x, y, wide, high } }: { readonly figure: Figure }) {
+  const style = {
+    left: `${x - wide / 2}px`,
+    top: `${y - high / 2}px`,
+    width: `${wide}px`,
+    height: `${high}px`,
+  };
   return (
-    <figure class="draft-piece" style={{ '--share': share.toFixed(2) }}>
-      <figcaption>{saysName(piece)}</figcaption>
-      <div role="img" aria-label={title}>
-        <svg
-          class="draft-drawing"
-          viewBox={view.map((n) => n.toFixed(1)).join(' ')}
-          aria-hidden="true"
-          onClick={goToFigure}
-        >
-          <path class="draft-made" d={pathOf(made.map(put))} />
-          <path class="draft-asked" d={pathOf(asked.map(put))} />
-          {openings.map((line) => (
-            <path class="draft-opening" key={String(line[0])} d={lineOf(line.map(put))} />
-          ))}
-          <g class="draft-labels" font-size={letter} text-anchor="middle">
-            {labelsOf(piece, draft, { ...box, length: size.height, letter }).map((label) => (
-              <Label key={label.text + label.at} {...label} at={put(label.at)} />
-            ))}
-          </g>
-        </svg>
-      </div>
-    </figure>
+    <button type="button" class="draft-figure" style={style} data-to={to} onClick={() => goToField(to)}>
+      <span>
+        <span class="spoken">{saysName(measure)} </span>
+        {made}
+        {asked && <small>{asked}</small>}
+      </span>
+    </button>
   );
 }
 
-/** As made; beside it (along a height) or below it what was asked, where that is another figure. */
-function Label({ at: [x, y], text, asked, upright, to }: Drawn) {
-  return (
-    <text x={x} y={y} data-to={to} transform={upright ? `rotate(-90 ${x} ${y})` : undefined}>
-      {text}
-      {asked && (
-        <tspan class="draft-wish" {...(upright ? { dx: '0.3em' } : { x, dy: '1em' })}>
-          ({asked})
-        </tspan>
-      )}
-    </text>
-  );
+/** px around an edge within which a finger means it */
+const REACH_PX = 44;
+
+/** The edge that lies nearest to the finger. */
+export function edgeAt(at: Point, { garment, put }: Pick<Drawing, 'garment' | 'put'>): EdgeName | undefined {
+  let best: { readonly far: number; readonly name: EdgeName | undefined } = {
+    far: REACH_PX,
+    name: undefined,
+  };
+  for (const { name, line } of garment.edges) {
+    const far = farFrom(at, line.map(put));
+    if (far < best.far) best = { far, name };
+  }
+  return best.name;
 }
 
-const sizeOf = (points: readonly Point[]): { readonly width: number; readonly height: number } => {
-  const xs = points.map(([x]) => x);
-  return { width: Math.max(...xs) - Math.min(...xs), height: Math.max(...points.map(([, y]) => y)) };
-};
+function touched(event: MouseEvent, drawing: Drawing): void {
+  const { left, top } = (event.currentTarget as Element).getBoundingClientRect();
+  const name = edgeAt([event.clientX - left, event.clientY - top], drawing);
+  if (name) goToEdge(name);
+}
 
 const lineOf = (points: readonly Point[]): string =>
   points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${x.toFixed(1)} ${y.toFixed(1)}`).join('');
 
-const pathOf = (points: readonly Point[]): string => `${lineOf(points)}Z`;
+/** mm between body and sleeve where the drawing is small */
+const GAP_MM = 40;
 
-/** All panels side by side, small, for the foot of the screen: it changes with every figure. */
+/** The same, small, for the foot of the screen: it changes with every figure. */
 export function SmallSchematic({ draft }: { readonly draft: Draft }) {
-  const boxes = draft.outlines.map(boxOf);
-  const gap = 40;
-  const width = boxes.reduce((sum, box) => sum + box.right - box.left + gap, -gap);
-  const height = Math.max(...boxes.map((box) => box.top));
-  let at = 0;
-  const paths = draft.outlines.map((outline, i) => {
-    const box = boxes[i] ?? { left: 0, right: 0, top: 0 };
-    const from = at - box.left;
-    at += box.right - box.left + gap;
-    return pathOf(outline.made.map(([x, y]): Point => [x + from, height - y]));
-  });
+  const { width, height, cloth } = garmentDrawn(draft, GAP_MM);
   return (
-    <svg class="draft-small" viewBox={`0 0 ${Math.round(width)} ${Math.round(height)}`} aria-hidden="true">
-      {paths.map((d, i) => (
-        <path class="draft-made" key={draft.outlines[i]?.piece} d={d} />
+    <svg class="draft-small" viewBox={`0 0 ${width.toFixed(0)} ${height.toFixed(0)}`} aria-hidden="true">
+      {cloth.map((points, i) => (
+        <path class="draft-made" key={i} d={`${lineOf(points)}Z`} />
       ))}
     </svg>
   );

@@ -30,7 +30,7 @@ export function Swatches() {
   if (!now) return null;
   const main = now.swatches.find((swatch) => swatch.fabric === now.fabric);
   const known = main && readSwatch(main);
-  const says = known && saysGauge(known);
+  const says = known && saysGauge(known, 'draft.swatchSays');
   return (
     <Group title={say('draft.swatch')} says={says}>
       <p class="quiet">{say('draft.swatchHint')}</p>
@@ -48,9 +48,12 @@ export function Swatches() {
   );
 }
 
-const saysGauge = (swatch: Parameters<typeof gaugeOfSwatch>[0]): string => {
+const saysGauge = (
+  swatch: Parameters<typeof gaugeOfSwatch>[0],
+  key: 'draft.gaugeSays' | 'draft.swatchSays' = 'draft.gaugeSays',
+): string => {
   const { stitches, rows } = gaugeOfSwatch(swatch);
-  return say('draft.gaugeSays', {
+  return say(key, {
     stitches: saysNumber(stitches, { digits: 1 }),
     rows: saysNumber(rows, { digits: 1 }),
   });

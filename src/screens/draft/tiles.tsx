@@ -9,6 +9,8 @@ interface TileOption<T extends string> {
 
 interface TilesProps<T extends string> {
   readonly label: string;
+  /** what it is for stands above it already, and is only read out */
+  readonly isTitled?: boolean;
   /** beside the label */
   readonly says?: string | undefined;
   readonly value: T;
@@ -17,12 +19,19 @@ interface TilesProps<T extends string> {
 }
 
 /** A choice that is drawn, in one row; radio buttons underneath, so that keys and readers know them. */
-export function Tiles<T extends string>({ label, says, value, options, onChange }: TilesProps<T>) {
+export function Tiles<T extends string>({
+  label,
+  isTitled = false,
+  says,
+  value,
+  options,
+  onChange,
+}: TilesProps<T>) {
   const id = useId();
   const isTape = options.every(({ d }) => d === undefined);
   return (
     <fieldset class="choice" aria-describedby={says ? `${id}-says` : undefined}>
-      <legend class="choice-legend">{label}</legend>
+      <legend class={isTitled ? 'spoken' : 'choice-legend'}>{label}</legend>
       {says && (
         <span class="quiet draft-tiles-say" id={`${id}-says`}>
           {says}

@@ -66,6 +66,7 @@ export const words: Translation<typeof english> = {
   inRidges: 'Krausrippen zählen (je zwei Reihen)',
   needle: 'Nadel, mm',
   needleNumber: 'Nadel',
+  swatchSays: '{stitches} M, {rows} R',
   gaugeSays: '{stitches} Maschen und {rows} Reihen auf 10 cm.',
   yarnWeight: 'Danach Garnstärke {weight} von 7.',
   beforeWashing: 'Auch vor dem Waschen gezählt',
@@ -81,7 +82,6 @@ export const words: Translation<typeof english> = {
   assumed:
     'Keine Maschenprobe für {fabric}: {stitches} Maschen auf 10 cm angenommen, nach dem üblichen Verhältnis.',
 
-  shape: 'Form',
   kind: 'Strickstück',
   pullover: 'Pullover',
   cardigan: 'Jacke',
@@ -98,12 +98,14 @@ export const words: Translation<typeof english> = {
   square: 'Eckig',
   boat: 'U-Boot',
   fit: 'Sitz',
+  fitSays: 'Brust {body} + {ease} Zugabe',
   'very close': 'Hauteng',
   close: 'Eng',
   standard: 'Normal',
   loose: 'Locker',
   oversized: 'Sehr weit',
   silhouette: 'Rumpf',
+  sides: 'Seitennaht',
   straight: 'Gerade',
   tapered: 'Schräg',
   waist: 'Tailliert',
@@ -134,7 +136,6 @@ export const words: Translation<typeof english> = {
   blended: 'Nah an der Linie',
   together: 'Leicht zu merken',
 
-  figures: 'Längen und Breiten',
   lengthMm: 'Länge',
   lengthHint: 'Vom höchsten Punkt der Schulter am Hals.',
   neckWidth: 'Ausschnittbreite',
@@ -152,7 +153,6 @@ export const words: Translation<typeof english> = {
   sleeveLength: 'Ärmel bis zur Achsel',
   capEase: 'Armkugel länger als Armloch, %',
   ease: 'Zugabe',
-  easeHint: 'Um wie viel das Strickstück weiter ist als der Körper. Unter null dehnt es sich.',
   easeChest: 'Brust',
   easeWaist: 'Taille',
   easeHip: 'Hüfte',
@@ -161,7 +161,6 @@ export const words: Translation<typeof english> = {
   easeCrossBack: 'Rückenbreite',
   easeArmholeDepth: 'Armlochtiefe',
 
-  borders: 'Bündchen und Blenden',
   hem: 'Bund',
   cuff: 'Bündchen',
   neckband: 'Halsblende',
@@ -181,9 +180,8 @@ export const words: Translation<typeof english> = {
 
   worked: 'Wie gestrickt wird',
   see: 'Was herauskommt',
-  drawing: '{piece}: {width} breit, {length} lang',
-  touchFigure: 'Eine Zahl berühren, um sie zu ändern;',
-  asked: 'gestrichelt und in Klammern: wie gewünscht.',
+  touch:
+    'Berühre eine Kante, um ihre Form zu ändern, eine Zahl, um die Länge zu ändern. Gestrichelt und in Klammern: wie gewünscht.',
   swatchNeeds: 'Hier wird eine Zahl über 0 gebraucht.',
   madeUp: 'Zusammengenäht, ohne die Nähte',
   'made up chest': 'Um die Brust',

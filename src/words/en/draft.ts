@@ -67,6 +67,7 @@ export const words = {
   inRidges: 'Count ridges (two rows each)',
   needle: 'Needle, mm',
   needleNumber: 'Needle',
+  swatchSays: '{stitches} sts, {rows} rows',
   gaugeSays: '{stitches} stitches and {rows} rows in 10 cm (4 in).',
   yarnWeight: 'By that, yarn weight {weight} of 7.',
   beforeWashing: 'Counted before washing too',
@@ -82,7 +83,6 @@ export const words = {
   assumed: 'No swatch of {fabric}: {stitches} stitches in 10 cm (4 in) taken, by the usual ratio.',
 
   // 3 shape
-  shape: 'Shape',
   kind: 'Garment',
   pullover: 'Pullover',
   cardigan: 'Cardigan',
@@ -99,12 +99,14 @@ export const words = {
   square: 'Square',
   boat: 'Boat',
   fit: 'Fit',
+  fitSays: 'chest {body} + {ease} of ease',
   'very close': 'Very close',
   close: 'Close',
   standard: 'Standard',
   loose: 'Loose',
   oversized: 'Oversized',
   silhouette: 'Body',
+  sides: 'Side seam',
   straight: 'Straight',
   tapered: 'Tapered',
   waist: 'With a waist',
@@ -136,7 +138,6 @@ export const words = {
   together: 'Easy to keep in mind',
 
   // 4 figures
-  figures: 'Lengths and widths',
   lengthMm: 'Length',
   lengthHint: 'From the top of the shoulder at the neck.',
   neckWidth: 'Neck width',
@@ -154,7 +155,6 @@ export const words = {
   sleeveLength: 'Sleeve to the underarm',
   capEase: 'Cap longer than armhole, %',
   ease: 'Ease',
-  easeHint: 'What the garment is wider than the body. Less than nothing stretches.',
   easeChest: 'Chest',
   easeWaist: 'Waist',
   easeHip: 'Hips',
@@ -164,7 +164,6 @@ export const words = {
   easeArmholeDepth: 'Armhole depth',
 
   // 5 borders
-  borders: 'Ribs and bands',
   hem: 'Hem',
   cuff: 'Cuff',
   neckband: 'Neckband',
@@ -185,9 +184,8 @@ export const words = {
   // 6 see
   worked: 'How it is worked',
   see: 'What comes out',
-  drawing: '{piece}: {width} wide, {length} long',
-  touchFigure: 'Touch a figure to change it;',
-  asked: 'dashed, and in brackets: as asked for.',
+  touch:
+    'Touch an edge to change its shape, a figure to change its length. Dashed, and in brackets: as asked for.',
   swatchNeeds: 'A number above 0 is needed here.',
   madeUp: 'Made up, seams taken off',
   'made up chest': 'Round the chest',

@@ -1,0 +1,174 @@
+import type { Draft } from '../../knit/garment/draft.ts';
+import type { Measure, Rounding } from '../../knit/garment/roundings.ts';
+import type { Point } from '../../knit/shape/curve.ts';
+import { saysLength } from '../../words/measures.ts';
+import { type DrawnGarment, garmentDrawn, madeMm } from './garment-drawn.ts';
+
+/** A figure on the drawing, to be touched; px, its middle and the least room that a finger needs. */
+export interface Figure {
+  /** the field of the design that it is typed in */
+  readonly to: string;
+  readonly measure: Measure;
+  readonly made: string;
+  /** what was asked for, where whole stitches and rows make another figure */
+  readonly asked: string | undefined;
+  readonly x: number;
+  readonly y: number;
+  readonly wide: number;
+  readonly high: number;
+}
+
+export interface Drawing {
+  readonly garment: DrawnGarment;
+  readonly width: number;
+  readonly height: number;
+  /** mm of the garment to px of the drawing */
+  readonly put: (point: Point) => Point;
+  readonly figures: readonly Figure[];
+}
+
+/** px that a finger needs (WCAG 2.2, success criterion 2.5.5) */
+const TOUCH_PX = 44;
+/** of a line of small letters, in the root's size: its height, and the width of one letter at the most */
+const LINE = 1.15 * 0.9375;
+const LETTER = 0.6 * 0.9375;
+/** in the root's size: as high as a drawing is at the most */
+const HIGHEST = 17;
+const GAP_PX = 22;
+
+interface Room {
+  /** px of the drawing, and of the root's letters */
+  readonly width: number;
+  readonly em: number;
+}
+
+/** Lays the garment and its figures into a column. A figure that has no room without another losing its own stands in the form alone. */
+export function drawingOf(draft: Draft, { width, em }: Room): Drawing {
+  const bare = garmentDrawn(draft, 0);
+  const seen = figuresOf(draft);
+  const sized = new Map(seen.map((one) => [one.to, { ...one, ...sizeOf(one, em) }]));
+  const besides = (to: string) => (sized.get(to)?.wide ?? 0) / 2;
+  const [left, right] = [besides('lengthMm'), bare.sleeve ? besides('sleeve.lengthMm') : TOUCH_PX / 2];
+  const above = (sized.get('neck.widthMm')?.high ?? TOUCH_PX) + 2;
+  const below = Math.max(TOUCH_PX / 2, (sized.get('ease.wrist')?.high ?? 0) / 2);
+  const gap = bare.sleeve ? GAP_PX : 0;
+  const scale = Math.max(
+    0.01,
+    Math.min((width - left - right - gap) / bare.width, (HIGHEST * em) / bare.height),
+  );
+  const garment = garmentDrawn(draft, gap / scale);
+  const x0 = left + (width - left - right - garment.width * scale) / 2;
+  const put = ([x, y]: Point): Point => [x0 + x * scale, above + y * scale];
+  const high = above + garment.height * scale + below;
+  const figures: Figure[] = [];
+  for (const [to, at] of placesOf(draft, garment, put)) {
+    const one = sized.get(to);
+    if (!one) continue;
+    const spot = at(one).find(([x, y]) => {
+      const own = { ...one, x, y };
+      return isIn(own, width, high) && !figures.some((other) => overlap(own, other));
+    });
+    if (spot) figures.push({ ...one, x: spot[0], y: spot[1] });
+  }
+  return { garment, width, height: high, put, figures };
+}
+
+type Sized = Pick<Figure, 'wide' | 'high'>;
+
+const isIn = ({ x, y, wide, high }: Figure, width: number, height: number): boolean =>
+  x - wide / 2 >= -1 && x + wide / 2 <= width + 1 && y - high / 2 >= -1 && y + high / 2 <= height + 1;
+
+const overlap = (a: Figure, b: Figure): boolean =>
+  Math.abs(a.x - b.x) < (a.wide + b.wide) / 2 && Math.abs(a.y - b.y) < (a.high + b.high) / 2;
+
+function sizeOf({ made, asked }: Pick<Figure, 'made' | 'asked'>, em: number): Sized {
+  const letters = Math.max(made.length, asked?.length ?? 0);
+  return {
+    wide: Math.max(TOUCH_PX, letters * LETTER * em + 0.5 * em),
+    high: Math.max(TOUCH_PX, (asked ? 2 : 1) * LINE * em + 0.5 * em),
+  };
+}
+
+/** Every width and height that a knitter looks for, with the field that changes it. */
+function figuresOf(draft: Draft): readonly Pick<Figure, 'to' | 'measure' | 'made' | 'asked'>[] {
+  const has = (measure: Measure): Rounding | undefined =>
+    draft.roundings.find((rounding) => rounding.measure === measure);
+  return Object.entries(fields).flatMap(([to, { of, sign = '' }]) => {
+    const found = of.map(has).find((one) => one !== undefined);
+    if (!found) return [];
+    const made = saysLength(found.madeMm);
+    const asked = saysLength(found.askedMm);
+    // as it is read: what differs by less than the figure shows is the same
+    return [
+      {
+        to,
+        measure: found.measure,
+        made: `${sign}${made}`,
+        asked: asked === made ? undefined : `(${asked})`,
+      },
+    ];
+  });
+}
+
+const fields: Readonly<Record<string, { readonly of: readonly Measure[]; readonly sign?: string }>> = {
+  lengthMm: { of: ['length'] },
+  'ease.chest': { of: ['width at the underarm'], sign: '↔ ' },
+  'neck.widthMm': { of: ['neck width'] },
+  'sleeve.lengthMm': { of: ['sleeve length'] },
+  'neck.depthMm': { of: ['neck depth'], sign: '↕ ' },
+  'ease.upperArm': { of: ['sleeve width'], sign: '↔ ' },
+  'ease.armholeDepth': { of: ['armhole depth', 'raglan depth'] },
+  'ease.wrist': { of: ['cuff width'] },
+  'ease.crossBack': { of: ['width across the shoulders'], sign: '↔ ' },
+  'ease.waist': { of: ['width at the waist'], sign: '↔ ' },
+  'ease.hip': { of: ['width above the hem'], sign: '↔ ' },
+};
+
+/** Up a side: its middle, else above or below it. */
+const along = (x: number, top: number, foot: number): Point[] =>
+  [0.5, 0.6, 0.4, 0.7, 0.3, 0.8, 0.2].map((share): Point => [x, top + share * (foot - top)]);
+
+type Places = readonly (readonly [to: string, at: (own: Sized) => readonly Point[]])[];
+
+/** Where each figure lies, px, the most wanted first; between two of them an edge keeps the room of a finger. */
+function placesOf(draft: Draft, garment: DrawnGarment, put: (point: Point) => Point): Places {
+  const { middle, bodyWidth, sleeve, underarmY, shoulderY, height } = garment;
+  const [x, top] = put([middle, 0]);
+  const [left] = put([0, 0]);
+  const [right, foot] = put([bodyWidth, height]);
+  const [, underarm] = put([0, underarmY]);
+  const [, shoulder] = put([0, shoulderY]);
+  const [, neck] = put([0, madeMm(draft, 'neck depth')]);
+  const [, hem] = put([0, height - madeMm(draft, 'hem height')]);
+  const [armLeft] = put([sleeve?.left ?? 0, 0]);
+  const [armRight] = put([sleeve?.right ?? 0, 0]);
+  const [, armTop] = put([0, height - madeMm(draft, 'sleeve length')]);
+  const arm = (armLeft + armRight) / 2;
+  const [acrossLeft] = put([middle - madeMm(draft, 'width across the shoulders') / 2, 0]);
+  // along the middle of a cardigan lie its bands, which are touched themselves
+  const isOpen = garment.edges.some(({ name }) => name === 'band');
+  const aside = isOpen ? [right, right + 12] : [x, x + 8, x + 16, right, right + 12];
+  const down = (from: number): Point[] =>
+    [0, 1, 2, 3, 4, 5, 6].flatMap((n) => aside.map((x1): Point => [x1, from + 12 * n]));
+  // a deep neck has room for its figure, else it lies below
+  const inNeck = neck - top > 1.5 * TOUCH_PX;
+  return [
+    ['lengthMm', () => along(left, underarm, foot)],
+    ['neck.widthMm', ({ high }) => [[x, top - high / 2 - 1]]],
+    [
+      'neck.depthMm',
+      ({ high }) => [[x, inNeck ? top + high / 2 + 2 : Math.max(neck + 8, top + TOUCH_PX) + high / 2]],
+    ],
+    ['ease.upperArm', ({ high }) => [[arm, armTop + high / 2]]],
+    [
+      'ease.chest',
+      ({ high }) => down(underarm + high / 2).filter(([, y]) => y + high / 2 < foot - TOUCH_PX / 2),
+    ],
+    ['sleeve.lengthMm', () => along(armRight, armTop, foot)],
+    ['ease.wrist', () => [[arm, foot]]],
+    ['ease.armholeDepth', ({ wide }) => [[right + wide / 2, (shoulder + underarm) / 2]]],
+    ['ease.crossBack', ({ wide, high }) => [[Math.max(acrossLeft - wide / 4, wide / 2), top - high / 2 - 1]]],
+    ['ease.waist', () => (isOpen ? [] : [[x, (underarm + hem) / 2]])],
+    ['ease.hip', ({ high }) => (isOpen ? [] : [[x, Math.min(hem, foot - TOUCH_PX / 2) - high / 2]])],
+  ];
+}

@@ -1,0 +1,128 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Design } from '../../src/knit/garment/design.ts';
+import { type Draft, draft } from '../../src/knit/garment/draft.ts';
+import { armholeKinds } from '../../src/knit/garment/kinds/armholes.ts';
+import { neckShapes } from '../../src/knit/garment/kinds/necks.ts';
+import { sleeveShapes } from '../../src/knit/garment/kinds/sleeve-shapes.ts';
+import { type Drawing, drawingOf } from '../../src/screens/draft/place-figures.ts';
+import { edgeAt } from '../../src/screens/draft/schematic.tsx';
+import { saysLength } from '../../src/words/measures.ts';
+import { plainSpeech, speech } from '../../src/words/settings.ts';
+import { designs } from '../knit/garment/designs.ts';
+import { even } from '../knit/garment/spelled.ts';
+
+beforeAll(() => {
+  speech.value = { ...plainSpeech, units: 'cm' };
+});
+afterAll(() => {
+  speech.value = plainSpeech;
+});
+
+/** The designs of the drafting’s own tests, and every neck, armhole and sleeve with every other. */
+const wished: readonly (readonly [string, Design])[] = [
+  ...Object.entries(designs).map(([name, design]) => [name, { ...even, ...design }] as const),
+  ...armholeKinds.flatMap((armhole) =>
+    neckShapes.flatMap((neck) =>
+      sleeveShapes.map((sleeve) => {
+        const shaped = { ...even, armhole, neck: { ...even.neck, shape: neck } };
+        return [
+          `${armhole}, ${neck}, ${sleeve}`,
+          { ...shaped, sleeve: { ...even.sleeve, shape: sleeve } },
+        ] as const;
+      }),
+    ),
+  ),
+];
+
+const drafts: readonly (readonly [string, Draft])[] = wished.flatMap(([name, design]) => {
+  const made = draft({ ...design, ease: { ...design.ease, chest: design.ease.chest + 7 } });
+  return made.ok ? [[name, made.value] as const] : [];
+});
+
+/** px of the drawing's column and of a letter: phones, a tablet, twice the text. */
+const rooms = [288, 358, 380, 560].flatMap((width) => [16, 20.8, 32].map((em) => ({ width, em })));
+
+/** px; WCAG 2.2, success criterion 2.5.5 */
+const TARGET = 44;
+
+describe('a draft’s drawing', () => {
+  it('is tried with most of what can be drafted', () => {
+    expect(drafts.length).toBeGreaterThan(50);
+  });
+
+  it('says what was asked for where it reads as another figure, and only there', () => {
+    const seen = { same: 0, other: 0 };
+    for (const [, made] of drafts)
+      for (const { measure, made: text, asked } of drawingOf(made, { width: 358, em: 16 }).figures) {
+        const rounding = made.roundings.find((one) => one.measure === measure);
+        const [wish, got] = [saysLength(rounding?.askedMm ?? 0), saysLength(rounding?.madeMm ?? 0)];
+        expect(text.replace(/^[↔↕] /, '')).toBe(got);
+        expect(asked).toBe(wish === got ? undefined : `(${wish})`);
+        seen[asked === undefined ? 'same' : 'other'] += 1;
+      }
+    expect(Math.min(seen.same, seen.other)).toBeGreaterThan(10);
+  });
+
+  it.each(drafts)(
+    'of %s: figures have a finger’s room each, within the drawing, at every width and size of letters',
+    (_, made) => {
+      for (const room of rooms) {
+        const { figures, width, height } = drawingOf(made, room);
+        for (const [i, one] of figures.entries()) {
+          expect(Math.min(one.wide, one.high)).toBeGreaterThanOrEqual(TARGET);
+          expect(one.x - one.wide / 2).toBeGreaterThanOrEqual(-1);
+          expect(one.x + one.wide / 2).toBeLessThanOrEqual(width + 1);
+          expect(one.y + one.high / 2).toBeLessThanOrEqual(height + 1);
+          for (const other of figures.slice(i + 1))
+            expect(
+              Math.abs(one.x - other.x) >= (one.wide + other.wide) / 2 ||
+                Math.abs(one.y - other.y) >= (one.high + other.high) / 2,
+            ).toBe(true);
+        }
+      }
+    },
+  );
+
+  it.each(drafts)('of %s: the length, the chest, the neck and the sleeve are told on a phone', (_, made) => {
+    for (const units of ['cm', 'in'] as const) {
+      speech.value = { ...plainSpeech, units };
+      const told = drawingOf(made, { width: 358, em: 16 }).figures.map(({ to }) => to);
+      const wanted = ['lengthMm', 'ease.chest', 'neck.widthMm'];
+      if (made.roundings.some(({ measure }) => measure === 'neck depth')) wanted.push('neck.depthMm');
+      if (made.outlines.some(({ piece }) => piece === 'Sleeve')) wanted.push('sleeve.lengthMm');
+      expect(wanted.filter((one) => !told.includes(one))).toEqual([]);
+    }
+    speech.value = { ...plainSpeech, units: 'cm' };
+  });
+
+  it.each(drafts)('of %s: every edge has a square of 44 px in which a finger means it', (_, made) => {
+    const drawing = drawingOf(made, { width: 358, em: 16 });
+    const wanted = [...new Set(drawing.garment.edges.map(({ name }) => name))];
+    expect(wanted).toEqual(expect.arrayContaining(['neck', 'armhole', 'side', 'hem']));
+    expect(wanted.filter((name) => !hasSquare(drawing, name))).toEqual([]);
+  });
+});
+
+/** px between the points that are tried */
+const STEP = 4;
+
+function hasSquare(drawing: Drawing, name: string): boolean {
+  const across = Math.ceil(drawing.width / STEP);
+  const down = Math.ceil((drawing.height + TARGET / 2) / STEP);
+  // the side of the largest square that ends at each point
+  const side: number[][] = [];
+  for (let y = 0; y < down; y++) {
+    side[y] = [];
+    for (let x = 0; x < across; x++) {
+      const at = [x * STEP, y * STEP] as const;
+      const isCovered = drawing.figures.some(
+        (one) => Math.abs(at[0] - one.x) < one.wide / 2 && Math.abs(at[1] - one.y) < one.high / 2,
+      );
+      const means = !isCovered && edgeAt(at, drawing) === name;
+      const least = Math.min(side[y - 1]?.[x] ?? 0, side[y]?.[x - 1] ?? 0, side[y - 1]?.[x - 1] ?? 0);
+      (side[y] as number[])[x] = means ? least + 1 : 0;
+      if (means && least * STEP >= TARGET - STEP) return true;
+    }
+  }
+  return false;
+}
