@@ -44,9 +44,8 @@ it('a garment that is knitted to the last row says so, with what it took and whe
   await done.getByText('Gestrickt bis zur letzten Masche').waitFor();
   await wear(page, settings, { name: 'English', width: 390, height: 844 });
   await knitter.open('#/g/sample/making-up');
-  const ticks = page.locator('.making-tick');
-  await ticks.first().waitFor();
-  await ticks.first().click();
+  const tick = page.locator('.making-do .button-main');
+  await tick.tap();
   await page
     .getByText(/^1 of \d+/)
     .first()
@@ -54,8 +53,13 @@ it('a garment that is knitted to the last row says so, with what it took and whe
   await knitter.open('#/g/sample');
   await done.getByText(/^Making up: 1 of \d+ steps done\.$/).waitFor();
   await knitter.open('#/g/sample/making-up');
-  await ticks.first().waitFor();
-  for (let at = 1; at < (await ticks.count()); at += 1) await ticks.nth(at).click();
+  const steps = page.locator('.making-step');
+  await steps.first().waitFor();
+  const all = await steps.count();
+  for (let at = 1; at < all; at += 1) {
+    await tick.tap();
+    await page.getByText(new RegExp(`^${at + 1} of ${all} `)).waitFor();
+  }
   await knitter.open('#/g/sample');
   await done.getByText('Finished: knitted and made up').waitFor();
   if (process.env.LAP_SHOT) await page.screenshot({ path: process.env.LAP_SHOT });

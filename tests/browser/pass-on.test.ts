@@ -121,7 +121,9 @@ it.each(walkedOn('small'))(
       expect(wide, `${name} scrolls sideways`).toBeLessThanOrEqual(0);
     }
     await page.goto(`${host.url}#/g/sample/making-up`);
-    await page.getByRole('checkbox', { name: 'Done: Side seams' }).check();
+    await page.getByRole('button', { name: 'Another step' }).tap();
+    await page.getByRole('button', { name: 'Side seams' }).tap();
+    await page.getByRole('button', { name: 'Sewn', exact: true }).tap();
     await page.getByText('1 of 10 steps done').waitFor();
     await page.goto(`${host.url}#/g/sample/yarn`);
     await page.getByLabel('Left of the ball').fill('12');

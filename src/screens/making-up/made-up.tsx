@@ -21,15 +21,15 @@ export function FinishedMeasures({ made, garment }: { made: MakingUp; garment: S
     ['makingUp.finishedNeck', neckWithBand ?? neck],
   ] as const;
   return (
-    <section>
-      <h2>{say('makingUp.finished')}</h2>
+    <details class="making-more">
+      <summary>{say('makingUp.finished')}</summary>
       <ul>
         {lines.map(
           ([key, mm]) => mm !== undefined && <li key={key}>{say(key, { length: saysLength(mm) })}</li>,
         )}
       </ul>
       <p>{say('makingUp.finishedSeams')}</p>
-    </section>
+    </details>
   );
 }
 

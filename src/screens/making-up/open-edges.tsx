@@ -5,7 +5,7 @@ import type { StandingGarment } from '../../knit/piece/standing.ts';
 import { edgePath, edgeRuns } from '../../ui/panel-map/edge-line.ts';
 import { shapeOfPiece } from '../../ui/panel-map/outline-of.ts';
 import { clothPath } from '../../ui/panel-map/paths.ts';
-import { asDrawn } from './joined-edges.tsx';
+import { asDrawn } from './coming-together.tsx';
 
 /** An edge that nothing is joined to, by its number in the list. */
 export interface OpenEdge {
@@ -34,13 +34,13 @@ export function OpenEdges({ open, chosen, garment, onPick }: OpenEdgesProps) {
           <div class="join-piece" key={key}>
             <svg viewBox={view.map((n) => n.toFixed(1)).join(' ')}>
               {shape.parts.map((part, i) => (
-                <path class="joined-cloth" key={parts[i]?.name} d={clothPath(part)} />
+                <path class="together-cloth" key={parts[i]?.name} d={clothPath(part)} />
               ))}
               {edges.map(({ edge, path }) => (
                 // biome-ignore lint/a11y/noStaticElementInteractions: for the finger; keys and readers have the list below
                 <g key={edge} onClick={() => onPick(edge)}>
                   <path class="join-touch" d={path} />
-                  <path class={chosen.includes(edge) ? 'joined-edge' : 'join-open'} d={path} />
+                  <path class={chosen.includes(edge) ? 'together-hand' : 'join-open'} d={path} />
                 </g>
               ))}
             </svg>

@@ -20,6 +20,18 @@ export interface SaidStep {
   readonly lines: readonly string[];
 }
 
+/** Why it is done, and done now; common practice, no published source. */
+const reasons = {
+  block: 'makingUp.whyBlock',
+  raglan: 'makingUp.whySleeves',
+  'set in sleeves': 'makingUp.whySleeves',
+  'side seams': 'makingUp.whySide',
+  ends: 'makingUp.whyEnds',
+} as const satisfies Partial<Record<MakingUpStep['kind'], string>>;
+
+export const saysReason = ({ kind }: MakingUpStep): string | undefined =>
+  kind in reasons ? say(reasons[kind as keyof typeof reasons]) : undefined;
+
 export function saysStep(step: MakingUpStep): SaidStep {
   const { title, lines } = saysFor(step);
   const { nos, worn } = step;

@@ -1,0 +1,250 @@
+import { useMemo } from 'preact/hooks';
+import { endOf } from '../../knit/making-up/boundary.ts';
+import type { Laid } from '../../knit/making-up/boundary-of.ts';
+import type { MakingUp } from '../../knit/making-up/making-up.ts';
+import type { MakingUpStep } from '../../knit/making-up/step.ts';
+import { unitOf, type WorkedJoint } from '../../knit/making-up/work-making-up.ts';
+import type { StandingGarment } from '../../knit/piece/standing.ts';
+import { type DrawnEdge, edgePath, edgeRuns, middleOf } from '../../ui/panel-map/edge-line.ts';
+import { clothPath, type Point } from '../../ui/panel-map/paths.ts';
+import { saysLength } from '../../words/measures.ts';
+import { say } from '../../words/say.ts';
+import { boundsOf, type LaidPiece, laidGarment, onTable } from './lay-garment.ts';
+import { saysStep } from './says-step.ts';
+
+interface Props {
+  readonly made: MakingUp;
+  readonly garment: StandingGarment;
+  /** ids of the steps that are done */
+  readonly ticked: ReadonlySet<string>;
+  readonly inHand: MakingUpStep | undefined;
+  readonly onStep: (id: string) => void;
+}
+
+type State = 'sewn' | 'hand' | 'open';
+
+interface Edge {
+  readonly step: string;
+  readonly state: State;
+  readonly runs: readonly (readonly Point[])[];
+  /** stitches or rows, where it is in hand */
+  readonly count: number;
+  /** the middle of its piece on the table */
+  readonly middle: Point;
+}
+
+/** The garment as it comes together: what is sewn lies edge to edge, what is in hand has its counts. The steps in words stand below. */
+export function ComingTogether({ made, garment, ticked, inHand, onStep }: Props) {
+  const { laid, edges, view } = useMemo(
+    () => drawn(made, garment, ticked, inHand?.id),
+    [made, garment, ticked, inHand],
+  );
+  if (laid.length === 0) return null;
+  const letter = view.width / LETTERS_WIDE;
+  const done = made.steps.filter(({ id }) => ticked.has(id)).length;
+  const title = say('makingUp.drawn', { done, all: made.steps.length });
+  const named = inHand ? `${title} ${say('makingUp.drawnInHand', { step: saysStep(inHand).title })}` : title;
+  return (
+    <figure class="together">
+      <div role="img" aria-label={named}>
+        <svg
+          viewBox={[view.x, view.y, view.width, view.height].map((n) => n.toFixed(1)).join(' ')}
+          aria-hidden="true"
+        >
+          {laid.map((piece) => (
+            <Cloth key={`${piece.name} ${piece.make}`} piece={piece} isInHand={isBlocked(piece, inHand)} />
+          ))}
+          {edges.map(({ step, state, runs }, i) => (
+            // biome-ignore lint/a11y/noStaticElementInteractions: for the finger; keys and readers have the thread below
+            <g key={i} onClick={() => onStep(step)}>
+              <path class="join-touch" d={edgePath(runs)} />
+              <path class={`together-${state}`} d={edgePath(runs)} />
+              {state === 'sewn' && <path class="together-stitches" d={stitches(runs, letter)} />}
+            </g>
+          ))}
+          <g class="together-count" font-size={letter} text-anchor="middle">
+            {countsOf(edges, letter).map(({ text, at: [x, y] }) => (
+              <text key={`${x} ${y}`} x={x} y={y + 0.35 * letter}>
+                {text}
+              </text>
+            ))}
+            {laid
+              .filter((piece) => isBlocked(piece, inHand))
+              .map((piece) => (
+                <Size key={piece.make} piece={piece} step={inHand} letter={letter} />
+              ))}
+          </g>
+        </svg>
+      </div>
+      <figcaption class="together-key">
+        {(['sewn', 'hand', 'open'] as const).map((state) => (
+          <span key={state}>
+            <svg viewBox="0 0 28 10" aria-hidden="true">
+              <path class={`together-${state}`} d="M1 5H27" />
+              {state === 'sewn' && (
+                <path
+                  class="together-stitches"
+                  d={stitches(
+                    [
+                      [
+                        [1, 5],
+                        [27, 5],
+                      ],
+                    ],
+                    7,
+                  )}
+                />
+              )}
+            </svg>
+            {say(`makingUp.${state}`)}
+          </span>
+        ))}
+      </figcaption>
+    </figure>
+  );
+}
+
+/** The drawing in heights of a letter. */
+const LETTERS_WIDE = 27;
+
+function Cloth({ piece, isInHand }: { readonly piece: LaidPiece; readonly isInHand: boolean }) {
+  const { shape, turn, at } = piece;
+  const { x, y, width, height } = shape.box;
+  const move = `translate(${at.map((n) => n.toFixed(1)).join(' ')}) rotate(${turn}) translate(${(-x - width / 2).toFixed(1)} ${(-y - height / 2).toFixed(1)})`;
+  return (
+    <g transform={move}>
+      {shape.parts.map((part, i) => (
+        <path
+          class={isInHand ? 'together-cloth together-hand' : 'together-cloth'}
+          key={i}
+          d={clothPath(part)}
+        />
+      ))}
+    </g>
+  );
+}
+
+/** What a piece is pinned out to. */
+function Size({
+  piece,
+  step,
+  letter,
+}: {
+  readonly piece: LaidPiece;
+  readonly step: MakingUpStep | undefined;
+  readonly letter: number;
+}) {
+  if (step?.kind !== 'block') return null;
+  const [x, y] = piece.at;
+  return (
+    <>
+      <text x={x} y={y}>{`↔ ${saysLength(step.widthMm)}`}</text>
+      <text x={x} y={y + 1.2 * letter}>{`↕ ${saysLength(step.heightMm)}`}</text>
+    </>
+  );
+}
+
+const isBlocked = ({ name, make }: LaidPiece, step: MakingUpStep | undefined): boolean =>
+  step?.kind === 'block' && step.piece === name && (step.nos?.includes(make) ?? true);
+
+function drawn(
+  { joined, worked }: MakingUp,
+  garment: StandingGarment,
+  ticked: ReadonlySet<string>,
+  inHand: string | undefined,
+) {
+  const sewn = [...joined].flatMap(([id, joints]) => (ticked.has(id) ? joints : []));
+  const laid = laidGarment(garment, worked, sewn);
+  const stateOf = (id: string): State => (id === inHand ? 'hand' : ticked.has(id) ? 'sewn' : 'open');
+  const edges = [...joined].flatMap(([id, joints]) =>
+    joints.flatMap((joint) =>
+      edgesOf(joint, laid).map((edge) => ({ ...edge, step: id, state: stateOf(id) })),
+    ),
+  );
+  // what is in hand lies over the rest
+  const order: readonly State[] = ['open', 'sewn', 'hand'];
+  edges.sort((a, b) => order.indexOf(a.state) - order.indexOf(b.state));
+  const bounds = laid.map(boundsOf);
+  const air = 12;
+  const x = Math.min(...bounds.map(({ left }) => left)) - air;
+  const y = Math.min(...bounds.map(({ top }) => top)) - air;
+  const width = Math.max(...bounds.map(({ right }) => right)) + air - x;
+  const height = Math.max(...bounds.map(({ bottom }) => bottom)) + air - y;
+  return { laid, edges, view: { x, y, width, height } };
+}
+
+type Bare = Omit<Edge, 'step' | 'state'>;
+
+/** A seam's edges, or those that a band is picked up along, on the table: one for each piece that a line goes along. */
+function edgesOf({ joint, lines }: WorkedJoint, laid: readonly LaidPiece[]): Bare[] {
+  return lines.flatMap((line, i) =>
+    laid.flatMap((piece): Bare[] => {
+      const own = line.laid.filter(
+        ({ stretch }) => stretch.piece === piece.name && stretch.make === piece.make,
+      );
+      const runs = own.flatMap((one) => {
+        const shape = piece.shape.parts[piece.parts.indexOf(one.part)];
+        return shape ? edgeRuns(shape, asDrawn(one)) : [];
+      });
+      if (runs.length === 0) return [];
+      const count =
+        joint.kind === 'pick up'
+          ? (joint.along[i]?.stitches ?? 0)
+          : own.reduce((sum, one) => sum + countOf(joint, one), 0);
+      const table = runs.map((run) => run.map((point) => onTable(piece, point)));
+      return [{ runs: table, count, middle: piece.at }];
+    }),
+  );
+}
+
+/** What is counted along an edge: stitches of what lies across, rows of a side; nothing of what is eased in by its length. */
+function countOf(joint: WorkedJoint['joint'], { rows, stitches: across }: Laid): number {
+  const unit = joint.kind === 'seam' ? unitOf[joint.of] : 'stitches';
+  return unit === 'rows' ? rows : unit === 'stitches' ? across : 0;
+}
+
+/** The numbers of what is in hand, each inside its own piece, none on another. */
+function countsOf(edges: readonly Edge[], letter: number) {
+  const found: { readonly text: string; readonly at: Point }[] = [];
+  for (const { state, count, runs, middle } of edges) {
+    const on = middleOf(runs);
+    if (state !== 'hand' || count === 0 || !on) continue;
+    const [from, to] = [runs[0]?.[0] ?? on, runs.at(-1)?.at(-1) ?? on];
+    const long = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1;
+    // across the edge, to the side on which its cloth lies
+    const [nx, ny] = [(to[1] - from[1]) / long, (from[0] - to[0]) / long];
+    const side = nx * (middle[0] - on[0]) + ny * (middle[1] - on[1]) < 0 ? -1 : 1;
+    const at: Point = [on[0] + 1.3 * letter * side * nx, on[1] + 0.9 * letter * side * ny];
+    const isFree = found.every(
+      (one) => Math.abs(one.at[0] - at[0]) > 2 * letter || Math.abs(one.at[1] - at[1]) > letter,
+    );
+    if (isFree) found.push({ text: String(count), at });
+  }
+  return found;
+}
+
+/** Short stitches across what is sewn. */
+function stitches(runs: readonly (readonly Point[])[], letter: number): string {
+  const [step, half] = [0.8 * letter, 0.28 * letter];
+  let path = '';
+  for (const run of runs) {
+    let left = step / 2;
+    run.slice(1).forEach(([x1, y1], i) => {
+      const [x0, y0] = run[i] ?? [x1, y1];
+      const long = Math.hypot(x1 - x0, y1 - y0);
+      const [ux, uy] = [(x1 - x0) / (long || 1), (y1 - y0) / (long || 1)];
+      for (; left <= long; left += step) {
+        const [x, y] = [x0 + left * ux, y0 + left * uy];
+        path += `M${(x - half * uy).toFixed(1)} ${(y + half * ux).toFixed(1)}L${(x + half * uy).toFixed(1)} ${(y - half * ux).toFixed(1)}`;
+      }
+      left -= long;
+    });
+  }
+  return path;
+}
+
+export function asDrawn({ stretch: { edge }, part, bits, from, to }: Laid): DrawnEdge {
+  if (edge === 'right' || edge === 'left') return { edge, bits };
+  const all = endOf(part, edge).stitches;
+  return { edge, from: all === 0 ? 0 : from / all, to: all === 0 ? 0 : to / all };
+}

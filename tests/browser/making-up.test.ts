@@ -1,0 +1,91 @@
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { dist } from '../run/built.ts';
+import { type Served, serve } from '../run/serve.ts';
+import { violations } from './axe.ts';
+import { openPhone, type Phone, removeProfiles } from './drive.ts';
+
+let host: Served;
+let phone: Phone | undefined;
+
+beforeAll(async () => {
+  host = await serve({ root: dist });
+});
+
+afterEach(async () => {
+  await phone?.close();
+  phone = undefined;
+});
+
+afterAll(async () => {
+  await host.close();
+  removeProfiles();
+});
+
+async function openMakingUp(): Promise<Page> {
+  phone = await openPhone({ reducedMotion: 'reduce', worker: false });
+  const { page } = phone;
+  await page.goto(`${host.url}#/sample`);
+  await page.getByRole('button', { name: 'Row done' }).waitFor();
+  await page.goto(`${host.url}#/g/sample/making-up`);
+  await page.locator('.together').waitFor();
+  return page;
+}
+
+const press = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).tap();
+const inHand = (page: Page, name: string) => page.locator('.making-card h2', { hasText: name }).waitFor();
+const counts = (page: Page) => page.locator('.together-count text').allTextContents();
+const edges = (page: Page, state: string) => page.locator(`.together g > .together-${state}[d]`).count();
+const drawingsHeight = (page: Page) =>
+  page
+    .locator('.together svg')
+    .first()
+    .evaluate((svg) => (svg as SVGSVGElement).viewBox.baseVal.height);
+
+describe('the making up of a garment', () => {
+  it('is one drawing that comes together: sewn, in hand and not yet sewn are told apart, with the counts of what is in hand', async () => {
+    const page = await openMakingUp();
+    await inHand(page, 'Block Back');
+    expect((await counts(page)).join(' ')).toContain('↔ 22 in');
+    const toSew = await edges(page, 'open');
+    expect(toSew).toBeGreaterThan(10);
+    for (const next of ['Block Front', 'Block Sleeve', 'Right shoulder seam']) {
+      await press(page, 'Blocked');
+      await inHand(page, next);
+    }
+    // 30 stitches on the back to 30 of the front, as the recipe of the sample has them
+    expect(await counts(page)).toEqual(['30', '30']);
+    expect([await edges(page, 'hand'), await edges(page, 'sewn')]).toEqual([2, 0]);
+    const before = await drawingsHeight(page);
+    await press(page, 'Sewn');
+    await inHand(page, 'Pick up the Neckband');
+    expect(await drawingsHeight(page)).toBeLessThan(before - 50);
+    expect(await edges(page, 'sewn')).toBe(2);
+    expect(await page.locator('.together g > .together-stitches').count()).toBe(2);
+    // along the neck: 48, 1, 48 and 36 of the back, 133 in all
+    for (const count of ['48', '36']) expect(await counts(page)).toContain(count);
+    expect(await violations(page)).toEqual([]);
+    // what is done stays done, and can be taken back
+    await page.reload();
+    await inHand(page, 'Pick up the Neckband');
+    await page.getByText('4 of 10 steps done').waitFor();
+    await press(page, 'Another step');
+    await press(page, 'Right shoulder seam');
+    await press(page, 'Not done yet');
+    await page.getByText('3 of 10 steps done').waitFor();
+    await inHand(page, 'Right shoulder seam');
+    expect(await drawingsHeight(page)).toBe(before);
+  });
+
+  it('takes up the step of an edge that is touched, which its thread names as the one in hand', async () => {
+    const page = await openMakingUp();
+    const side = page.locator('.together g > .together-open').first();
+    await side.evaluate((path) =>
+      path.parentElement?.dispatchEvent(new MouseEvent('click', { bubbles: true })),
+    );
+    await expect.poll(() => page.locator('.making-card h2').innerText()).not.toBe('Block Back');
+    const title = await page.locator('.making-card h2').innerText();
+    expect(await page.locator('[aria-current="step"]').innerText()).toBe(title);
+    expect(await page.locator('.together [role="img"]').getAttribute('aria-label')).toContain(title);
+  });
+});
