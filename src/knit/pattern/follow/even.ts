@@ -3,8 +3,16 @@ import type { Side } from '../../row/step.ts';
 import type { Statement } from '../say/statement.ts';
 import { dropBorders } from './build/borders.ts';
 import { type Build, nextSide, type PartBuild, type PieceBuild } from './build/build.ts';
+import { countDiffers } from './build/compare.ts';
 import { useCycle } from './build/cycle.ts';
-import { fabricOf, knownFabric, sameFabric } from './build/fabric.ts';
+import {
+  fabricOf,
+  knownFabric,
+  onlyPattern,
+  sameFabric,
+  unknownFabric,
+  unsaidFabric,
+} from './build/fabric.ts';
 import { setMark } from './build/part.ts';
 import { spellFabric } from './build/spell.ts';
 import { wantSide } from './build/want-side.ts';
@@ -18,14 +26,22 @@ export function doEven(build: Build, piece: PieceBuild, part: PartBuild, said: E
   if (unknown) return unknown;
   if (said.firstLooks) beginWith(build, part, said.firstLooks);
   if (said.firstStitches && !shiftTo(part, said.firstStitches)) return fault('place not known');
-  if (said.until === undefined) return undefined;
-  return workUntil(build, piece, part, said.until);
+  const differs =
+    said.over === undefined || said.over === part.live ? undefined : countDiffers(said.over, part.live);
+  return (said.until && workUntil(build, piece, part, said.until)) ?? differs;
 }
 
 function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even): Fault | undefined {
   const named = said.fabric;
   if (named === undefined || named.is === 'established') {
     useCycle(part);
+    if (
+      named !== undefined &&
+      part.parent === undefined &&
+      part.rows.length === 0 &&
+      part.fabric === unsaidFabric
+    )
+      part.fabric = onlyPattern(build) ?? unknownFabric;
     return undefined;
   }
   if (named.is === 'pattern' && named.else === 'rib') useCycle(part);

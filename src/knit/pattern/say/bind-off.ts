@@ -9,6 +9,7 @@ import {
   peekWord,
   seesPhrase,
   takeAnyPhrase,
+  takeNumber,
   takePhrase,
   takes,
 } from '../../row/read/cursor.ts';
@@ -17,6 +18,8 @@ import type { Statement } from './statement.ts';
 
 /** 'Bind off.', 'bind off rem 24 sts in pattern', 'cast off all sts loosely', 'bind off 24 sts'. */
 export function readBindOff(c: Cursor): Statement | undefined {
+  const rest = readRestFirst(c);
+  if (rest) return rest;
   // said before anything else it says nothing, and is passed over
   takes(c, 'loosely');
   return attempt(c, () => {
@@ -54,6 +57,21 @@ export function readBindOff(c: Cursor): Statement | undefined {
     };
   });
 }
+
+/** 'rem 22 sts bind off for neck': what is bound off is said first. */
+const readRestFirst = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    takes(c, 'the');
+    if (!takes(c, 'rem')) return undefined;
+    const stitches = takeNumber(c);
+    if (!takePhrase(c, STS)) return undefined;
+    takes(c, ',');
+    if (!takeBindOff(c)) return undefined;
+    takeAnyPhrase(c, 'for the? back? of? neck|shoulder');
+    skipHow(c);
+    if (c.at < c.end && !isOneOf(peekWord(c), '. , ;')) return undefined;
+    return { is: 'bind off', rest: true, ...(stitches === undefined ? {} : { stitches }) };
+  });
 
 function skipHow(c: Cursor): void {
   takeAnyPhrase(

@@ -1,4 +1,5 @@
 import {
+  ahead,
   attempt,
   type Cursor,
   isWord,
@@ -29,6 +30,7 @@ const EVEN = [
   'without dec|inc|decreasing|increasing',
   'on these|all|rem sts',
   'on these 2 sets',
+  'on|over these|the rem sts only?',
   'across|over|on all|these sts',
   'over all the sts',
   'throughout',
@@ -42,7 +44,14 @@ export const readEven = (c: Cursor): Statement | undefined =>
     if (looks) takes(c, 'and', 'then');
     const every = readEveryRow(c);
     const verb =
-      every === undefined && (takesOne(c, 'goes on') || takePhrase(c, 'beg working') || takeEndWith(c));
+      every === undefined &&
+      (takesOne(c, 'goes on') ||
+        attempt(
+          c,
+          () => takes(c, 'k') && seesPhrase(c, 'in|even') && ahead(c, () => readFabric(c) !== undefined),
+        ) ||
+        takePhrase(c, 'beg working') ||
+        takeEndWith(c));
     if (verb) {
       if (!seesPhrase(c, 'to the? underarm|armhole')) takes(c, 'to', 'on');
       if (peekNumber(c, 1) === undefined) takes(c, 'work', 'k', 'in');
@@ -57,6 +66,7 @@ export const readEven = (c: Cursor): Statement | undefined =>
     if (fabric?.is === 'rib') skipLastStitch(c);
     const first2 = first ?? readFirstStitches(c);
     const even2 = skipEven(c) || even;
+    const over = readOver(c);
     skipNotes(c);
     const looks3 = looks2 ?? readBegin(c);
     takes(c, ',');
@@ -74,6 +84,7 @@ export const readEven = (c: Cursor): Statement | undefined =>
       ...(late === undefined ? {} : { fabric: late }),
       ...(until === undefined ? {} : { until }),
       ...(looks4 === undefined ? {} : { firstLooks: looks4 }),
+      ...(over === undefined ? {} : { over }),
       ...(first2 === undefined ? {} : { firstStitches: first2 }),
     };
   });
@@ -99,6 +110,18 @@ function skipAsFor(c: Cursor): void {
     'as before',
   );
 }
+
+/** 'in st st over center 38 sts', 'on these 20 sts': what is on the needle. */
+const readOver = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    if (!takes(c, 'over', 'on', 'across')) return undefined;
+    takes(c, 'the', 'these');
+    takes(c, 'center', 'rem', 'middle');
+    const n = takeNumber(c);
+    if (n === undefined || !takePhrase(c, 'st|sts')) return undefined;
+    takes(c, 'only');
+    return n;
+  });
 
 /** 'Starting with p2, work in 2 x 2 rib'. */
 const readFirstStitches = (c: Cursor): { work: 'k' | 'p'; n: number } | undefined =>

@@ -97,6 +97,7 @@ function readGroup(
   if (!seesPhrase(c, 'each side|sides|end|edge')) takes(c, 'each');
   const place = early ?? readGroupsPlace(c);
   const inline = place ? undefined : readInline(c);
+  if (inline) attempt(c, () => readEdgeOf(c) === 'same');
   const times = attempt(c, () => {
     takes(c, ',');
     return place && place.beats.length === 0 ? readTimes(c) : undefined;

@@ -11,6 +11,8 @@ import {
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
 import { skipFacing } from './phrase/facing.ts';
+import { readLength } from './phrase/measure.ts';
+import { readFrom } from './phrase/place.ts';
 import { skipYarn } from './phrase/yarn.ts';
 import type { Statement } from './statement.ts';
 
@@ -68,7 +70,6 @@ const ASIDES = [
   'or length desired|required',
   'keeping|keep the? rib|patt|pats|border|borders|rhythm going|correct|continuous throughout?',
   'working|taking|keeping inc|dec|incs|decs into|in the? patt',
-  'piece|work now|should? now? measures|measure',
   'or as long as desired|required',
   'taking|working|bringing|incorporating inc|increased|extra|added|new sts into|in patt as? they? occur?',
   'taking|working inc|increased|extra|added|new sts into|in the? patt|rib|st as? they? are? occur|made?',
@@ -80,7 +81,19 @@ const ASIDES = [
   'fasten|break|cut off? yarn?',
 ];
 
+/** 'work measures 40 cm from beg' says how long it is by now; 'until work measures …' is taken where it ends rows. */
+const takeMeasured = (c: Cursor): boolean =>
+  attempt(c, () => {
+    if (!takeAnyPhrase(c, 'the? piece|work|back|front|sleeve now? should? now? measures|measure'))
+      return false;
+    takes(c, 'about', 'approx');
+    if (readLength(c) === undefined) return false;
+    readFrom(c);
+    return true;
+  });
+
 function takeAside(c: Cursor): boolean {
+  if (takeMeasured(c)) return true;
   if (!takeAnyPhrase(c, ...ASIDES)) return false;
   takes(c, ':', ',');
   return true;

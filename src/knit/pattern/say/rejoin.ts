@@ -40,7 +40,14 @@ function rejoined(c: Cursor): number | 'some' | undefined {
     takes(c, 'back');
     return takes(c, 'to') ? remaining(c) : undefined;
   }
-  if (takeAnyPhrase(c, 'sl|place|put rem|the? sts', 'sl|place|put these|other|held sts')) {
+  if (
+    takeAnyPhrase(
+      c,
+      'sl|place|put|return|transfer|replace the? rem? sts',
+      'sl|place|put|return|transfer the? left|right|other|back front|shoulder|side? sts',
+      'sl|place|put these|other|held sts',
+    )
+  ) {
     if (!takeAnyPhrase(c, 'from|off the? st? holder', 'back', 'onto|on|to needle', 'held')) return undefined;
     takeAnyPhrase(c, 'back? onto|on|to needle', 'onto|on the needle', 'to a needle');
     takes(c, ',');

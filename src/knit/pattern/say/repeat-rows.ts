@@ -1,6 +1,7 @@
 import {
   attempt,
   type Cursor,
+  sees,
   seesPhrase,
   takeAnyPhrase,
   takeNumber,
@@ -9,6 +10,7 @@ import {
   took,
 } from '../../row/read/cursor.ts';
 import { readTimes } from '../../row/read/goal.ts';
+import { readBorders } from './borders.ts';
 import { readToCount, readUntil } from './phrase/until.ts';
 import type { Said, Statement } from './statement.ts';
 
@@ -26,6 +28,7 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
     if (which === undefined || (!rep && (which.last !== undefined || !which.named))) return undefined;
     const { named: _, ...range } = which;
     takeAnyPhrase(c, 'of patt|chart|rib', 'of the patt', 'for|in patt', 'inclusive|incl|throughout');
+    skipKept(c);
     takes(c, ',');
     const times = readTimes(c);
     if (times) {
@@ -36,6 +39,13 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
     const until = readUntil(c);
     const once = closing ? { times: 1 } : {};
     return { is: 'repeat rows', ...range, ...once, ...(until ? { until } : {}) };
+  });
+
+/** 'rep rows 4–7, keeping first and last 3 sts in garter st, until …': the rows spell their own edges. */
+const skipKept = (c: Cursor): boolean =>
+  attempt(c, () => {
+    takes(c, ',');
+    return readBorders(c) !== undefined && takes(c, ',') && sees(c, 'until', 'for', 'to');
   });
 
 interface Which {

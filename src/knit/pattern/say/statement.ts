@@ -182,6 +182,8 @@ export type Statement =
       readonly fabric?: FabricSaid;
       readonly until?: Until;
       readonly firstLooks?: 'k' | 'p';
+      /** stitches that are on the needle, as the text has it */
+      readonly over?: number;
       /** of a rib: with what its next row begins */
       readonly firstStitches?: { readonly work: 'k' | 'p'; readonly n: number };
     }

@@ -95,6 +95,7 @@ function listAt(tokens: readonly Token[], at: number, wanted: number | undefined
     values.push(...inner.values);
     to = inner.to;
   }
+  if (endsBehind(values, tokens[to])) values[0] = (values[0] ?? []).slice(0, 1);
   if (values.length < 2 || !sameEndings(values)) return undefined;
   return wanted !== undefined && values.length < wanted
     ? (continued(tokens, at, to, values, wanted) ?? { from: at, to, values })
@@ -163,6 +164,12 @@ function bracketed(
   }
   return undefined;
 }
+
+/** '6½" (7, 8)"': the unit is said of the first and behind them all. */
+const endsBehind = (values: readonly (readonly Token[])[], next: Token | undefined): boolean =>
+  values[0]?.length === 2 &&
+  values[0][1]?.word === next?.word &&
+  values.slice(1).every((value) => value.length < 2);
 
 /** '4th (5th, 6th)' or '38 cm (40 cm)', but not '38 cm (15 in)', which is one length said twice. */
 function sameEndings(values: readonly (readonly Token[])[]): boolean {

@@ -4,7 +4,7 @@ import { readGoal } from './goal.ts';
 import { skipManner } from './manner.ts';
 import type { ReadItem } from './plain.ts';
 
-export const BIND_OFF = ['bo', 'bind|cast -? off', 'b o', 'boff'];
+export const BIND_OFF = ['bo', 'bind|cast -? off', 'bind|cast of', 'b o', 'boff'];
 
 /** 'bind off 5 sts', 'bo center 17 sts', 'cast off all sts', 'bo to end'. */
 export function readBindOff(c: Cursor): ReadItem | undefined {

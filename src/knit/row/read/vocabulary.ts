@@ -36,7 +36,7 @@ const WORDS: Readonly<Record<string, string>> = {
   gst: 'gtst',
   rev: 'reverse reversed', // the other side of the fabric out
   est: 'established',
-  gauge: 'tension', // US gauge, UK tension
+  gauge: 'tension scale', // US gauge, UK tension
   // when and how often
   rep: 'repeat rpt',
   foll: 'following fol folls follows',

@@ -48,6 +48,7 @@ export const readWork = (c: Cursor): ReadItem | undefined =>
   });
 
 const ESTABLISHED = [
+  'in patt st',
   'in patt|rib|pats',
   'in est|same|this patt|rib',
   'in patt as set|est|before',

@@ -81,7 +81,7 @@ Dec 1 st at each end of next row.
 Work 1 row.
   > 2 Piece/body 7 RS p1, k1
   > = Piece, other, 1 to make, lines 4 5 6 7 8
-  > =   body from {castOn 4}, RS: 2 stocking 4 mm; 5 pattern in stocking 4 mm; hold
+  > =   body from {castOn 4}, RS: 2 pattern in stocking 4 mm; 5 pattern in stocking 4 mm; hold
 
 ### as set, in rows that are one fabric
 Cast on 4 sts.

@@ -57,7 +57,7 @@ Cast on 20 sts.
   > →20
 Work even on 12 sts for 2 rows.
   > 20 Piece/body 1 RS knit · WS purl
-  > ✗ count contradicts @2:11 statedStitches 12, foundStitches 20
+  > ✗ count contradicts @2:1 statedStitches 12, foundStitches 20
 With 20 sts, work even for 2 rows.
   > 20 says 20 Piece/body 3 RS knit · WS purl
 With 16 sts, work even for 2 rows.

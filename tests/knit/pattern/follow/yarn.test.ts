@@ -31,11 +31,11 @@ Work 4 rows A, 2 rows B.
 Cast on 8 sts.
   > →8
 Work 2 rows in a pattern.
-  > 8 Piece/body 1 RS knit · WS purl
+  > 8 Piece/body 1 RS work in pattern · WS work in pattern
 With a larger needle, k 1 row.
   > 8 Piece/body 3 RS knit
   > = Piece, other, 1 to make, lines 2 3
-  > =   body from {castOn 8}, RS: 2 stocking 4 mm; 1 stocking 4 mm; hold
+  > =   body from {castOn 8}, RS: 2 pattern in stocking 4 mm; 1 pattern in stocking 4 mm; hold
 `),
   )('$title', expectAnnotated);
 });

@@ -15,6 +15,9 @@ export const unknownFabric: FabricState = { is: 'patt', label: 'pattern' };
 
 export const knownFabric = (name: FabricName): FabricState => face(name, fabrics[name].rows, name);
 
+/** What a part begins with until a fabric is said; no pattern goes on in it. */
+export const unsaidFabric: FabricState = knownFabric('stocking');
+
 const RIBS: Readonly<Record<string, FabricName>> = { kp: 'rib 1x1', kkpp: 'rib 2x2' };
 
 /** The fabric that the text names; undefined where it names one that nobody knows. */
@@ -53,6 +56,12 @@ function definedPattern(wanted: string, build: Build): FabricState | undefined {
   return undefined;
 }
 
+/** The stitch pattern of a text that defines but one. */
+export function onlyPattern({ patterns }: Build): FabricState | undefined {
+  const [only] = patterns.values();
+  return only && patterns.size === 1 ? rowsFabric(only) : undefined;
+}
+
 type Else = Extract<FabricSaid, { is: 'pattern' }>['else'];
 
 function patternElse(meant: Else, build: Build, part: PartBuild | undefined): FabricState | undefined {
@@ -62,8 +71,9 @@ function patternElse(meant: Else, build: Build, part: PartBuild | undefined): Fa
     case 'double moss':
       return face('moss', ['kkpp', 'kkpp', 'ppkk', 'ppkk'], 'double moss');
     case 'the pattern': {
-      const only = build.patterns.size === 1 ? [...build.patterns.values()][0] : undefined;
-      return only && part?.fabric.is !== 'rows' ? rowsFabric(only) : part?.fabric;
+      const only = onlyPattern(build);
+      if (only && part?.fabric.is !== 'rows') return only;
+      return part?.fabric === unsaidFabric && part.rows.length === 0 ? unknownFabric : part?.fabric;
     }
     default:
       return undefined;

@@ -10,7 +10,7 @@ import {
   type PieceBuild,
   type Resting,
 } from './build.ts';
-import { knownFabric } from './fabric.ts';
+import { unsaidFabric } from './fabric.ts';
 
 export function setMarkOnce(piece: PieceBuild, name: MarkName, part: PartBuild): void {
   if (!markOf(piece, name)) setMark(piece, name, part);
@@ -71,7 +71,7 @@ export function newPart(build: Build, piece: PieceBuild, begin: Begin): PartBuil
     live: begin.live,
     column: begin.column ?? 0,
     markers: [],
-    fabric: parent?.fabric ?? knownFabric('stocking'),
+    fabric: parent?.fabric ?? unsaidFabric,
     borders: {},
     yarn: parent?.yarn,
     fabricRow: parent?.fabricRow ?? (begin.firstSide === 'RS' ? 0 : 1),

@@ -118,6 +118,8 @@ const readEstablished = (c: Cursor): FabricSaid | undefined =>
         'as set|est|before',
       )
     ) {
+      // 'in pattern st' is the one that the text defines
+      if (sees(c, 'st')) return undefined;
       takes(c, 'correct', 'throughout');
       attempt(c, () => {
         takes(c, 'over');

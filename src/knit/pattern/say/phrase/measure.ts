@@ -45,6 +45,7 @@ export const readLength = (c: Cursor): number | undefined =>
     takes(c, 'about', 'approx', 'another', 'a', 'further');
     if (!takePhrase(c, 'total of')) takes(c, 'total');
     const n = readAmount(c);
+    takes(c, 'more', 'further');
     const unit = n === undefined ? undefined : readUnit(c);
     // '4 mm needles' are no length
     if (n === undefined || unit === undefined || sees(c, 'needle', 'pins', 'ns')) return undefined;

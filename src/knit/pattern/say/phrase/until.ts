@@ -165,7 +165,8 @@ const readMeasured = (c: Cursor): Until | undefined =>
     takeAnyPhrase(
       c,
       'or length desired|required',
-      'or desired|required length',
+      ',? or any? desired|des|required length to|until? the? back? of? underarm|armhole|neck|shoulder',
+      ',? or any? desired|des|required length',
       'or as long as desired',
       'or to length desired',
       ',? measured|measuring from the? cast -? on edge',

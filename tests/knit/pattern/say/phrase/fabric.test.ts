@@ -23,8 +23,8 @@ describe('a fabric, in all its wordings,', () => {
       Work in {lace patt|lace pattern|lace stitch|lace st|lace rib|lace panel|lace chart} for 6 rows → even: fabric {pattern, words lace, name lace}, until {rows, n 6}
       Work in old shale lace patt for 6 rows → even: fabric {pattern, words 'old shale lace', name 'old shale lace'}, until {rows, n 6}
       Work in lace 2 patt for 6 rows → even: fabric {pattern, words 'lace 2', name 'lace 2'}, until {rows, n 6}
-      Work in pattern stitch for 6 rows → even: fabric {established} | @17 note: about 'making up'
-      Work in main pattern stitch for 6 rows → even: fabric {established} | @22 note: about 'making up'
+      Work in pattern stitch for 6 rows → even: fabric {pattern, words pattern, name '', else 'the pattern'}, until {rows, n 6}
+      Work in main pattern stitch for 6 rows → even: fabric {pattern, words pattern, name '', else 'the pattern'}, until {rows, n 6}
       Work in body st for 6 rows → even: fabric {pattern, words body, name body, else 'the pattern'}, until {rows, n 6}
       Work in border st for 6 rows → even: fabric {pattern, words border, name border, else 'the pattern'}, until {rows, n 6}
       Work in band patt for 6 rows → even: fabric {pattern, words band, name band, else 'the pattern'}, until {rows, n 6}
