@@ -37,15 +37,16 @@ BACK
 Cast on 4 sts.
   > →4
 Work in pattern st for 2 rows.
-  > 4
-  > ✗ stitches left over @6:1 leftStitches 2, onNeedleStitches 4
+  > 4 Back/body 1 RS *k1, p1; repeat from * to end · WS *p1, k1; repeat from * to end
 FRONT
   > heading 4
 Cast on 4 sts.
   > 4
 Work in pattern, inc 1 st at each end of next row.
   > 4→6 Front/body 1 RS inc, work in pattern to last st, inc (6)
-  > = pattern wave of 0 plus 2 over 2: k1, p1 (2) · p1, k1 (2)
+  > = pattern wave of 2 plus 0 over 4: *k1, p1; repeat from * to end (4) · *p1, k1; repeat from * to end (4)
+  > = Back, back, 1 to make, lines 6
+  > =   body from {castOn 4}, RS: 2 wave in stocking 4 mm; hold
   > = Front, front, 1 to make, lines 9
   > =   body from {castOn 4}, RS: 1 wave in stocking 4 mm; hold
 
