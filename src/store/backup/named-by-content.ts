@@ -35,7 +35,7 @@ export function namedByContent(backup: Backup): Backup {
   };
 }
 
-const isNamedByContent = ({ id }: PlanRecord): boolean => id.lastIndexOf('-') > id.lastIndexOf('/');
+const isNamedByContent = ({ id }: PlanRecord): boolean => id.slice(id.lastIndexOf('/')).includes('-');
 
 /** A garment of which every piece names its plans, which may be among the newest of one device and not of another. */
 export function withPlansNamed(garment: GarmentRecord, plans: readonly PlanRecord[]): GarmentRecord {

@@ -87,7 +87,7 @@ export const end = v.picklist(['bind off', 'hold', 'split'] as const);
 export const steps = v.pipe(
   v.array(stepShape(LIMITS.depth)),
   v.maxLength(LIMITS.steps),
-  v.check((row) => stepWeight(row, MOST_ON_NEEDLE) <= HEAVIEST_ROW, 'an endless row'),
+  v.check((row) => stepWeight(row, MOST_ON_NEEDLE) <= HEAVIEST_ROW),
 );
 
 export const gauge = shapeOf<Gauge>()(v.strictObject({ stitches: measure, rows: measure }));

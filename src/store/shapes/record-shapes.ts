@@ -50,7 +50,6 @@ export const PLAIN = { depth: 40, values: 2_000_000, text: 12_000_000 } as const
 /** Plain data that only its own part of the app reads: a design, a setting, a garment that is being typed. */
 export const plainJson = v.custom<unknown>(
   (value) => value !== undefined && jsonTrouble(value, PLAIN) === undefined,
-  'plain data',
 );
 
 /** 'draft ' and the garment's id is the longest that the app itself gives. */
@@ -227,7 +226,7 @@ export const photoText = shapeOf<PhotoText>()(
       v.string(),
       v.maxLength(12_000_000),
       v.regex(/^data:image\/(?:png|jpeg|webp|gif|avif);base64,[A-Za-z0-9+/]*={0,2}$/),
-      v.check((text) => (text.length - text.indexOf(',') - 1) % 4 === 0, 'base64'),
+      v.check((text) => (text.length - text.indexOf(',') - 1) % 4 === 0),
     ),
   }),
 );

@@ -213,6 +213,13 @@ describe('what a file must not bring into a box', () => {
     const numbered = (version: number) => ({ plans: [plan, { ...plan, version }] as never });
     expect(pathOf(numbered(1_000_000_000))).toBeUndefined();
     expect(pathOf(numbered(1_000_000_001))).toEqual({ pathText: 'plans.1.version' });
+    expect(pathOf({ plans: [{ ...plan, version: 1_000_000_001 }] as never })).toEqual({
+      pathText: 'plans.0.version',
+    });
+    expect(pathOf({ entries: [{ seq: 1_000_000_001 }] as never })).toEqual({ pathText: 'entries.0.seq' });
+    expect(pathOf({ entries: [{ seq: 1_000_000_000 }, { seq: 1_000_000_001 }] as never })).toEqual({
+      pathText: 'entries.1.seq',
+    });
     const at = (seq: number) => ({ entries: [entry('one'), entry('two', { seq })] });
     expect(pathOf(at(1_000_000_000))).toBeUndefined();
     expect(pathOf(at(1_000_000_001))).toEqual({ pathText: 'entries.1.seq' });

@@ -263,6 +263,23 @@ describe('a backup that is too long for a file', () => {
     store.close();
   });
 
+  it('says whole millions: what it is is rounded up, what it may be down', async () => {
+    const store = await freshStore({ keep: undefined });
+    const { garment, plans } = scarf();
+    given(await store.saveGarment(garment, plans));
+    given(await store.setSetting('wool', ''));
+    const { text } = given(await backupFile(store.box));
+    given(await store.setSetting('wool', 'x'.repeat(1_000_001 - text.length)));
+    const millions = async (most: number) => {
+      const made = await backupFile(store.box, most);
+      return made.ok ? made.value.text.length : made.faults[0]?.figures;
+    };
+    expect(await millions(2_000_000)).toBe(1_000_001);
+    expect(await millions(1_000_000)).toEqual({ sizeMillions: 2, mostMillions: 1 });
+    expect(await millions(999_999)).toEqual({ sizeMillions: 2, mostMillions: 0 });
+    store.close();
+  });
+
   it('has the day on which it was made in its name', async () => {
     const store = await knittedBox(() => Date.UTC(2026, 2, 9, 23));
     expect(given(await backupFile(store.box)).name).toBe('backup-2026-03-09.ridgeline.json');

@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { type MakeKey, makeKey } from '../../../src/progress/log.ts';
-import { openStore } from '../../../src/store/store.ts';
+import { openStore, type StoreOptions } from '../../../src/store/store.ts';
+import { memoryKeep } from '../beside/memory-keep.ts';
 import { codesOf, freshStore, given, LONG, nextRow, scarf } from '../scenario.ts';
 
 const LEFT = makeKey({ garment: 'scarf', piece: 'cuff', part: 0, make: 1 });
 const RIGHT = makeKey({ garment: 'scarf', piece: 'cuff', part: 0, make: 2 });
 
-async function withScarf() {
-  const store = await freshStore();
+async function withScarf(options: StoreOptions = {}) {
+  const store = await freshStore(options);
   const { garment, plans } = scarf();
   given(await store.saveGarment(garment, plans));
   const rowsOf = async (key: MakeKey) => given(await store.place(key)).rows;
@@ -43,6 +44,15 @@ describe('two makes on one needle', () => {
     expect(given(await store.finishRows(pair(1, 1))).map(({ rows }) => rows)).toEqual([1, 1]);
     expect([await rowsOf(LEFT), await rowsOf(RIGHT)]).toEqual([1, 1]);
     given(await nextRow(store, LEFT));
+  });
+
+  it('are as many rows more in no backup', async () => {
+    const { store } = await withScarf({ keep: memoryKeep() });
+    const since = () => store.sinceBackup().entries;
+    given(await store.finishRow(LONG, 1));
+    const before = since();
+    given(await store.finishRows(pair(1, 1)));
+    expect(since()).toBe(before + 2);
   });
 
   it('get none where one of them is at another row than the one shown', async () => {

@@ -34,6 +34,17 @@ describe('the marks of a garment', () => {
     expect(change(once, {}, 3000, 'bb').marks).toBe(once.marks);
   });
 
+  it('are above all that was heard of, whoever said it, and whatever this device’s clock says', () => {
+    const first = change(garment, { notes: 'soft' }, 2000, 'aa');
+    const second = change(first, { name: 'Wind' }, 3000, 'bb');
+    const third = change(second, { licence: 'free' }, 2500, 'cc');
+    // 2500 is earlier than what bb said: its time, counted on
+    expect(third.marks?.at).toMatchObject({ licence: '0000002bc.00001.cc' });
+    expect(third.marks?.seen).toEqual([base, AT_2000, AT_3000, '0000002bc.00001.cc']);
+    const fourth = change(third, { credits: 'her aunt' }, 10, 'aa');
+    expect(fourth.marks?.at).toMatchObject({ credits: '0000002bc.00002.aa' });
+  });
+
   it('name an order of pieces that was laid, until another is', () => {
     const laid = change(garment, { pieces: [cuff, long] });
     expect(laid.pieces.map(({ id }) => id)).toEqual(['cuff', 'long']);
