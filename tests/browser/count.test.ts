@@ -1,26 +1,11 @@
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { type Served, serve } from '../run/serve.ts';
+import { describe, expect, it } from 'vitest';
 import { violations } from './axe.ts';
-import { openPhone, type Phone, phones, removeProfiles, walkedOn } from './drive.ts';
+import { phones, walkedOn } from './drive.ts';
 import { shot } from './editor-hand.ts';
+import { hostAndPhone } from './host-and-phone.ts';
 
-let host: Served;
-let phone: Phone | undefined;
-
-beforeAll(async () => {
-  host = await serve({ root: process.env.RIDGELINE_OUT ?? 'dist' });
-});
-
-afterEach(async () => {
-  await phone?.close();
-  phone = undefined;
-});
-
-afterAll(async () => {
-  await host.close();
-  removeProfiles();
-});
+const at = hostAndPhone();
 
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name, exact: true });
 const link = (page: Page, name: string | RegExp) => page.getByRole('link', { name });
@@ -29,11 +14,11 @@ const field = (page: Page, name: string) => page.getByRole('textbox', { name, ex
 
 /** Opens the sample's first sleeve with so many rows worked. */
 async function openSleeve(rows: number, size: keyof typeof phones = 'common'): Promise<Page> {
-  phone = await openPhone({ size, worker: false });
+  const phone = await at.open({ size });
   const { page } = phone;
-  await page.goto(`${host.url}#/sample`);
+  await page.goto(`${at.url}#/sample`);
   await button(page, 'Row done').waitFor();
-  await page.goto(`${host.url}#/k/sample/sleeve/0/1?row=${rows + 1}`);
+  await page.goto(`${at.url}#/k/sample/sleeve/0/1?row=${rows + 1}`);
   if (rows > 0) await button(page, `Row ${rows + 1} is next`).tap();
   await page
     .getByText(`Row ${rows + 1} of 139`)
@@ -107,7 +92,7 @@ for (const size of walkedOn('common')) {
       await page.getByText('Row 62 of 139').first().waitFor();
       await page.reload();
       await page.getByText('Row 62 of 139').first().waitFor();
-      expect(phone?.complaints).toEqual([]);
+      expect(at.phone?.complaints).toEqual([]);
     });
 
     it('a lost place is found from what is on the needle', async () => {
@@ -124,7 +109,7 @@ for (const size of walkedOn('common')) {
       await page.getByText('The place is set: 45 rows are worked.').waitFor();
       await link(page, 'Back to the row in hand').first().tap();
       await page.getByText('Row 46 of 139').first().waitFor();
-      expect(phone?.complaints).toEqual([]);
+      expect(at.phone?.complaints).toEqual([]);
     });
 
     it('a lifeline is put in, rows are ripped back to it, and the place follows', async () => {
@@ -134,7 +119,7 @@ for (const size of walkedOn('common')) {
       await page.getByText('Lifeline in row 50').waitFor();
       await field(page, 'A note for row 51').fill('Tighter here <b>please</b>');
       await button(page, 'Keep the note').tap();
-      await page.getByText('Tighter here <b>please</b>').waitFor();
+      await page.getByText('Tighter here <b>please</b>', { exact: true }).waitFor();
       await shot(page, 'count-notes');
       await isSound(page);
       await link(page, 'Back to the row in hand').first().tap();
@@ -149,8 +134,8 @@ for (const size of walkedOn('common')) {
       await page.getByText('Ripped back: 50 rows are worked, 72 stitches on the needle.').waitFor();
       await link(page, 'Back to the row in hand').last().tap();
       await page.getByText('Row 51 of 139').first().waitFor();
-      await page.getByText('Tighter here <b>please</b>').waitFor();
-      expect(phone?.complaints).toEqual([]);
+      await page.getByText('Tighter here <b>please</b>').last().waitFor();
+      expect(at.phone?.complaints).toEqual([]);
     });
 
     it('a piece that measures longer is planned anew, and what no longer matches is said first', async () => {
@@ -172,7 +157,7 @@ for (const size of walkedOn('common')) {
       await page.getByText('Plans so far').tap();
       await page.getByText('1: 139 rows').tap();
       await page.locator('details li').nth(138).waitFor();
-      expect(phone?.complaints).toEqual([]);
+      expect(at.phone?.complaints).toEqual([]);
     });
 
     it('two sleeves on one needle: one tap each in turn, or one for both', async () => {
@@ -191,7 +176,7 @@ for (const size of walkedOn('common')) {
       await page.getByText('One is a row ahead; the other comes now.').waitFor();
       await link(page, 'Back to the row in hand').first().tap();
       await page.getByText('Row 3 of 139').first().waitFor();
-      expect(phone?.complaints).toEqual([]);
+      expect(at.phone?.complaints).toEqual([]);
     });
 
     it('the pace is told from the log', async () => {
@@ -203,7 +188,7 @@ for (const size of walkedOn('common')) {
       await page.getByRole('img', { name: /^The last 1 sitting/ }).waitFor();
       await shot(page, 'count-pace');
       await isSound(page);
-      expect(phone?.complaints).toEqual([]);
+      expect(at.phone?.complaints).toEqual([]);
     });
   });
 }
@@ -237,7 +222,7 @@ describe('by keyboard alone', () => {
     await tabTo(/^Set the place: 58 rows are worked/);
     await page.keyboard.press('Enter');
     await page.getByText('Row 59 of 139').first().waitFor();
-    expect(phone?.complaints).toEqual([]);
+    expect(at.phone?.complaints).toEqual([]);
   });
 });
 
@@ -257,6 +242,6 @@ describe('the second sleeve', () => {
     await page.getByText('From here on by the new plan.').waitFor();
     await page.goto(second.replace('/rework', ''));
     await page.getByText('Row 1 of 139').first().waitFor();
-    expect(phone?.complaints).toEqual([]);
+    expect(at.phone?.complaints).toEqual([]);
   });
 });

@@ -1,36 +1,21 @@
 import { mkdirSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { type Served, serve } from '../run/serve.ts';
+import { describe, expect, it } from 'vitest';
 import { liesInTheBox } from './backed-up.ts';
-import { openPhone, type Phone, type phones, removeProfiles, walkedOn } from './drive.ts';
+import { type Phone, type phones, walkedOn } from './drive.ts';
+import { hostAndPhone } from './host-and-phone.ts';
 import { until } from './until.ts';
 
-let host: Served;
-let phone: Phone | undefined;
-
-beforeAll(async () => {
-  host = await serve({ root: process.env.RIDGELINE_OUT ?? 'dist' });
-});
-
-afterEach(async () => {
-  await phone?.close();
-  phone = undefined;
-});
-
-afterAll(async () => {
-  await host.close();
-  removeProfiles();
-});
+const at = hostAndPhone();
 
 /** A phone set to British English measures in centimetres. */
 async function openDraft(size: keyof typeof phones, units: 'cm' | 'in' = 'cm'): Promise<Page> {
-  phone = await openPhone({ size, worker: false });
+  const phone = await at.open({ size });
   if (units === 'cm')
     await phone.page.addInitScript(() =>
       Object.defineProperty(navigator, 'languages', { get: () => ['en-GB'] }),
     );
-  await phone.page.goto(`${host.url}#/draft`);
+  await phone.page.goto(`${at.url}#/draft`);
   await phone.page.locator('.group').first().waitFor();
   return phone.page;
 }
@@ -111,8 +96,8 @@ describe('a garment from measures and a swatch', () => {
     for (const piece of ['Back', 'Front', 'Sleeve', 'Neckband']) {
       expect(await page.getByText(piece, { exact: true }).count()).toBeGreaterThan(0);
     }
-    expect(phone?.complaints).toEqual([]);
-    expect(phone?.strangers).toEqual([]);
+    expect(at.phone?.complaints).toEqual([]);
+    expect(at.phone?.strangers).toEqual([]);
 
     // from what was knitted back to the figures that it was drafted from
     await openAll(page);
@@ -147,8 +132,8 @@ describe('a garment from measures and a swatch', () => {
     );
     await liesInTheBox(page, '"person":{"name":"Ida"}');
     await page.close();
-    const inInches = await (phone as Phone).context.newPage();
-    await inInches.goto(`${host.url}#/draft`);
+    const inInches = await (at.phone as Phone).context.newPage();
+    await inInches.goto(`${at.url}#/draft`);
     await inInches.locator('.group').first().waitFor();
     // 70 cm to the sixteenth of an inch that a tape shows
     expect(await inInches.getByLabel('Chest', { exact: true }).first().inputValue()).toBe('27.5625');

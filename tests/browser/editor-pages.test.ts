@@ -1,29 +1,14 @@
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { type Served, serve } from '../run/serve.ts';
-import { openPhone, type Phone, phones, removeProfiles, walkedOn } from './drive.ts';
+import { describe, expect, it } from 'vitest';
+import { phones, walkedOn } from './drive.ts';
 import { addShaping, openSection, partOf, shot, toPieces, type, violationsUnrolled } from './editor-hand.ts';
+import { hostAndPhone } from './host-and-phone.ts';
 
-let host: Served;
-let phone: Phone | undefined;
-
-beforeAll(async () => {
-  host = await serve({ root: process.env.RIDGELINE_OUT ?? 'dist' });
-});
-
-afterEach(async () => {
-  await phone?.close();
-  phone = undefined;
-});
-
-afterAll(async () => {
-  await host.close();
-  removeProfiles();
-});
+const at = hostAndPhone();
 
 async function openNew(size: keyof typeof phones): Promise<Page> {
-  phone = await openPhone({ size, worker: false });
-  await phone.page.goto(`${host.url}#/new`);
+  const phone = await at.open({ size });
+  await phone.page.goto(`${at.url}#/new`);
   await phone.page.getByLabel('Stitches in 10 cm (4 in)').waitFor();
   return phone.page;
 }
@@ -62,7 +47,7 @@ describe('the pages of a garment by its numbers', () => {
         await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toContain(piece);
       }
       // what is not saved is found again in the workbasket
-      await page.goto(`${host.url}#/`);
+      await page.goto(`${at.url}#/`);
       await page.getByRole('heading', { name: 'Not saved yet' }).waitFor();
       await shot(page, 'workbasket');
       await page.getByRole('link', { name: /A garment without a name/ }).tap();
@@ -73,12 +58,12 @@ describe('the pages of a garment by its numbers', () => {
   );
 
   it('in German, in letters twice as large, nothing runs off the small phone', async () => {
-    phone = await openPhone({ size: 'small', worker: false });
+    const phone = await at.open({ size: 'small' });
     await phone.context.addInitScript(() => {
       Object.defineProperty(navigator, 'languages', { get: () => ['de-DE'] });
     });
     const { page } = phone;
-    await page.goto(`${host.url}#/new`);
+    await page.goto(`${at.url}#/new`);
     await type(page, 'Maschen auf 10 cm', '22');
     await type(page, 'Reihen auf 10 cm', '30');
     for (const name of ['Ein Vorderteil mit V', 'Eine Halsblende']) {

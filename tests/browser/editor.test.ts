@@ -1,7 +1,6 @@
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { type Served, serve } from '../run/serve.ts';
-import { openPhone, type Phone, type phones, removeProfiles } from './drive.ts';
+import { describe, expect, it } from 'vitest';
+import type { phones } from './drive.ts';
 import {
   addEmptyPiece,
   choose,
@@ -19,30 +18,16 @@ import {
   typeStart,
   violationsUnrolled,
 } from './editor-hand.ts';
+import { hostAndPhone } from './host-and-phone.ts';
 import { until } from './until.ts';
 
-let host: Served;
-let phone: Phone | undefined;
-
-beforeAll(async () => {
-  host = await serve({ root: process.env.RIDGELINE_OUT ?? 'dist' });
-});
-
-afterEach(async () => {
-  await phone?.close();
-  phone = undefined;
-});
-
-afterAll(async () => {
-  await host.close();
-  removeProfiles();
-});
+const at = hostAndPhone();
 
 const rib = { name: 'Rib', rows: '10', fabric: 'rib, 1 by 1', needle: '3.5' } as const;
 
 async function openNew(size: keyof typeof phones): Promise<Page> {
-  phone = await openPhone({ size, worker: false });
-  await phone.page.goto(`${host.url}#/new`);
+  const phone = await at.open({ size });
+  await phone.page.goto(`${at.url}#/new`);
   await phone.page.getByLabel('Stitches in 10 cm (4 in)').waitFor();
   return phone.page;
 }
@@ -206,8 +191,8 @@ describe('a garment by its numbers', () => {
       .getByText(/^Row 4 of/)
       .first()
       .waitFor();
-    expect(phone?.complaints).toEqual([]);
-    expect(phone?.strangers).toEqual([]);
+    expect(at.phone?.complaints).toEqual([]);
+    expect(at.phone?.strangers).toEqual([]);
   }, 180_000);
 
   it('begun pieces keep their rows: only the name can be changed, and the place stays', async () => {
@@ -230,7 +215,7 @@ describe('a garment by its numbers', () => {
     const knitting = page.url();
 
     const garment = /#\/k\/([^/]+)/.exec(knitting)?.[1] ?? '';
-    await page.goto(`${host.url}#/edit/${garment}`);
+    await page.goto(`${at.url}#/edit/${garment}`);
     await page.getByRole('link', { name: /First.*Begun/ }).tap();
     await page.getByText('This piece is on the needles').waitFor();
     expect(await page.getByLabel('Rows', { exact: true }).count()).toBe(0);

@@ -1,9 +1,7 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { garmentToLink } from '../../src/store/share/link.ts';
-import { dist } from '../run/built.ts';
-import { serve } from '../run/serve.ts';
-import { openPhone, type phones, removeProfiles } from './drive.ts';
+import type { phones } from './drive.ts';
 import {
   addEmptyPiece,
   chooseNeedle,
@@ -14,16 +12,10 @@ import {
   typeStart,
   violationsUnrolled,
 } from './editor-hand.ts';
+import { hostAndPhone } from './host-and-phone.ts';
 import { unfold } from './knitter.ts';
 
-let host: Awaited<ReturnType<typeof serve>>;
-beforeAll(async () => {
-  host = await serve({ root: dist });
-});
-afterAll(async () => {
-  await host.close();
-  removeProfiles();
-});
+const at = hostAndPhone();
 
 async function looked(page: Page, name: string): Promise<void> {
   await shot(page, name);
@@ -55,9 +47,9 @@ const BLOCKED = /^20½ in at its widest, 22¾ in high/;
 describe('a tension counted in garter stitch', () => {
   for (const size of ['common', 'small'] as const satisfies readonly (keyof typeof phones)[]) {
     it(`is asked for with its fabric, and the making up blocks by it: ${size} phone`, async () => {
-      const phone = await openPhone({ size, worker: false });
+      const phone = await at.open({ size });
       const { page } = phone;
-      await page.goto(`${host.url}#/new`);
+      await page.goto(`${at.url}#/new`);
       await page.getByLabel('Measured in').selectOption({ label: 'garter stitch' });
       await type(page, 'Name', 'Garter pullover');
       await chooseNeedle(page, '3.5');
@@ -83,14 +75,13 @@ describe('a tension counted in garter stitch', () => {
       await page.getByRole('heading', { level: 1, name: 'Making up' }).waitFor();
       await page.getByText(BLOCKED).first().waitFor();
       await looked(page, 'blocked');
-      await phone.close();
     });
 
     it(`that nobody named is asked about once, and the answer puts the measures right: ${size} phone`, async () => {
-      const phone = await openPhone({ size, worker: false });
+      const phone = await at.open({ size });
       const { page } = phone;
       const link = await garmentToLink({ name: 'Old pullover', pieces: [strip('Back'), strip('Front')] });
-      await page.goto(`${host.url}#/open/${link}`);
+      await page.goto(`${at.url}#/open/${link}`);
       await page.getByRole('button', { name: 'Put it in the workbasket' }).tap();
       await page.getByText('Was this gauge measured in garter stitch?').waitFor();
       await page.getByText('rib, 2 by 2: guessed from your gauge in stockinette').waitFor();
@@ -114,7 +105,6 @@ describe('a tension counted in garter stitch', () => {
       await unfold(page);
       await page.getByRole('heading', { name: 'Front' }).waitFor();
       expect(await page.getByText('Was this gauge measured').count()).toBe(0);
-      await phone.close();
     });
   }
 });

@@ -1,27 +1,12 @@
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { garmentToLink } from '../../src/store/share/link.ts';
-import { type Served, serve } from '../run/serve.ts';
 import { violations } from './axe.ts';
-import { openPhone, type Phone, phones, removeProfiles } from './drive.ts';
+import { phones } from './drive.ts';
 import { shot } from './editor-hand.ts';
+import { hostAndPhone } from './host-and-phone.ts';
 
-let host: Served;
-let phone: Phone | undefined;
-
-beforeAll(async () => {
-  host = await serve({ root: process.env.RIDGELINE_OUT ?? 'dist' });
-});
-
-afterEach(async () => {
-  await phone?.close();
-  phone = undefined;
-});
-
-afterAll(async () => {
-  await host.close();
-  removeProfiles();
-});
+const at = hostAndPhone();
 
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name, exact: true });
 
@@ -41,10 +26,10 @@ const square = (name: string) => ({
 });
 
 async function openBlanket(size: keyof typeof phones): Promise<Page> {
-  phone = await openPhone({ size, worker: false });
+  const phone = await at.open({ size });
   const { page } = phone;
   const link = await garmentToLink({ name: 'Blanket', pieces: [square('Sea'), square('Sand')] });
-  await page.goto(`${host.url}#/open/${link}`);
+  await page.goto(`${at.url}#/open/${link}`);
   await button(page, 'Put it in the workbasket').tap();
   await page.getByRole('link', { name: 'Making up' }).first().waitFor();
   await page.getByRole('link', { name: 'Making up' }).first().tap();

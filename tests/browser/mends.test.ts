@@ -1,40 +1,25 @@
 import type { Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { type Served, serve } from '../run/serve.ts';
+import { describe, expect, it } from 'vitest';
 import { violations } from './axe.ts';
-import { openPhone, type Phone, phones, removeProfiles } from './drive.ts';
+import { phones } from './drive.ts';
 import { openSection, shot } from './editor-hand.ts';
+import { hostAndPhone } from './host-and-phone.ts';
 
-let host: Served;
-let phone: Phone | undefined;
-
-beforeAll(async () => {
-  host = await serve({ root: process.env.RIDGELINE_OUT ?? 'dist' });
-});
-
-afterEach(async () => {
-  await phone?.close();
-  phone = undefined;
-});
-
-afterAll(async () => {
-  await host.close();
-  removeProfiles();
-});
+const at = hostAndPhone();
 
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name, exact: true });
 
 async function openSample(size: keyof typeof phones = 'common'): Promise<Page> {
-  phone = await openPhone({ size, worker: false });
+  const phone = await at.open({ size });
   const { page } = phone;
-  await page.goto(`${host.url}#/sample`);
+  await page.goto(`${at.url}#/sample`);
   await button(page, 'Row done').waitFor();
   return page;
 }
 
 /** The field with the rows of a section of a piece in the editor; a page that has just been turned folds its sections. */
 async function rowsField(page: Page, piece: string, section: number): Promise<Locator> {
-  await page.goto(`${host.url}#/edit/sample?piece=${piece}`);
+  await page.goto(`${at.url}#/edit/sample?piece=${piece}`);
   await page.getByRole('heading', { level: 1, name: new RegExp(`^${piece}$`, 'i') }).waitFor();
   const rows = page.locator(`#edit-section-0-${section}`).getByLabel('Rows', { exact: true });
   await expect
@@ -102,7 +87,7 @@ describe('one change and all that it breaks', () => {
     await shot(page, 'mends-begun');
     await button(page, 'Save').tap();
     await isSaved(page);
-    await page.goto(`${host.url}#/k/sample/back/0/1`);
+    await page.goto(`${at.url}#/k/sample/back/0/1`);
     const rows = Number(/of (\d+)/.exec(total)?.[1]);
     await page
       .getByText(`Row 2 of ${rows + 8}`)
@@ -115,7 +100,7 @@ describe('one change and all that it breaks', () => {
     await button(page, 'Row done').tap();
     await page.getByText('Row 2 of').first().waitFor();
     const before = await rowsOf(page, 'front', 1);
-    await page.goto(`${host.url}#/k/sample/back/0/1/rework`);
+    await page.goto(`${at.url}#/k/sample/back/0/1/rework`);
     await page.getByText('I want a stretch longer or shorter').tap();
     await page.getByLabel('Which stretch', { exact: true }).selectOption({ index: 1 });
     const field = page.getByLabel('Rows of it in all', { exact: true });

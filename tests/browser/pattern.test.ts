@@ -1,25 +1,10 @@
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { type Served, serve } from '../run/serve.ts';
+import { describe, expect, it } from 'vitest';
 import { violations } from './axe.ts';
-import { openPhone, type Phone, type phones, removeProfiles } from './drive.ts';
+import type { phones } from './drive.ts';
+import { hostAndPhone } from './host-and-phone.ts';
 
-let host: Served;
-let phone: Phone | undefined;
-
-beforeAll(async () => {
-  host = await serve({ root: process.env.RIDGELINE_OUT ?? 'dist' });
-});
-
-afterEach(async () => {
-  await phone?.close();
-  phone = undefined;
-});
-
-afterAll(async () => {
-  await host.close();
-  removeProfiles();
-});
+const at = hostAndPhone();
 
 const text = `Sizes: S (M, L)
 BACK
@@ -31,8 +16,8 @@ Next row: wibble three sts of it.
 BO.`;
 
 async function openEmpty(size: keyof typeof phones): Promise<Page> {
-  phone = await openPhone({ size, worker: false });
-  await phone.page.goto(`${host.url}#/read`);
+  const phone = await at.open({ size });
+  await phone.page.goto(`${at.url}#/read`);
   await phone.page.getByLabel('The text').waitFor();
   return phone.page;
 }
@@ -84,9 +69,9 @@ describe('a pattern’s text', () => {
     await page.getByText('Back').first().waitFor();
 
     // the next pattern begins with an empty page
-    await page.goto(`${host.url}#/read`);
+    await page.goto(`${at.url}#/read`);
     expect(await page.getByLabel('The text').inputValue()).toBe('');
-    expect(phone?.complaints).toEqual([]);
+    expect(at.phone?.complaints).toEqual([]);
   });
 
   it('asks near the end of a length whether it is long enough, and grows it by two rows', async () => {

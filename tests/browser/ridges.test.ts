@@ -1,21 +1,12 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { garmentToLink } from '../../src/store/share/link.ts';
-import { dist } from '../run/built.ts';
-import { serve } from '../run/serve.ts';
 import { violations } from './axe.ts';
-import { openPhone, removeProfiles } from './drive.ts';
 import { shot } from './editor-hand.ts';
+import { hostAndPhone } from './host-and-phone.ts';
 import { unfold } from './knitter.ts';
 
-let host: Awaited<ReturnType<typeof serve>>;
-beforeAll(async () => {
-  host = await serve({ root: dist });
-});
-afterAll(async () => {
-  await host.close();
-  removeProfiles();
-});
+const at = hostAndPhone();
 
 const scarf = await garmentToLink({
   name: 'Scarf',
@@ -45,18 +36,18 @@ async function looked(page: Page, name: string): Promise<void> {
 
 describe('where the fabric is garter stitch', () => {
   it('ridges stand beside rows: on the row, where the place is looked for, ripped back, noted and printed', async () => {
-    const phone = await openPhone({ size: 'small', worker: false });
+    const phone = await at.open({ size: 'small' });
     const { page } = phone;
-    await page.goto(`${host.url}#/open/${scarf}`);
+    await page.goto(`${at.url}#/open/${scarf}`);
     await page.getByRole('button', { name: 'Put it in the workbasket' }).tap();
     await unfold(page);
     const make = await page.locator('a[href*="#/k/"]').first().getAttribute('href');
-    await page.goto(`${host.url}${make}?row=35`);
+    await page.goto(`${at.url}${make}?row=35`);
     await page.getByRole('button', { name: 'Row 35 is next', exact: true }).tap();
     await page.locator('.row-ridge', { hasText: 'ridge 18' }).waitFor();
     await looked(page, 'ridges-row');
 
-    await page.goto(`${host.url}${make}/find`);
+    await page.goto(`${at.url}${make}/find`);
     const labels = page.locator('.count-page label');
     await labels.filter({ hasText: 'Ridges above it' }).waitFor();
     const names = await labels.allInnerTexts();
@@ -68,13 +59,12 @@ describe('where the fabric is garter stitch', () => {
     await page.getByText('20 rows are worked, row 21 is next · ridge 10').waitFor();
     await looked(page, 'ridges-find');
 
-    await page.goto(`${host.url}${make}/rip`);
+    await page.goto(`${at.url}${make}/rip`);
     await page.getByRole('textbox', { name: 'or ridges that stay' }).fill('12');
     await page.getByText('Pull 10 rows (5 ridges).').waitFor();
     await looked(page, 'ridges-rip');
 
-    await page.goto(`${host.url}${make}/notes`);
+    await page.goto(`${at.url}${make}/notes`);
     await page.getByRole('button', { name: 'A lifeline goes through row 34 (ridge 17)' }).waitFor();
-    await phone.close();
   });
 });
