@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { letter } from './typed-fields.ts';
 
 type Json = unknown;
 
@@ -76,14 +77,14 @@ function change(holder: Record<string, Json>, what: number, which: number): void
 export const garbled = (document: Json): fc.Arbitrary<string> => {
   const text = JSON.stringify(document);
   return fc
-    .tuple(fc.nat(text.length), fc.nat(40), fc.string({ unit: 'binary', maxLength: 12 }))
+    .tuple(fc.nat(text.length), fc.nat(40), fc.string({ unit: letter, maxLength: 12 }))
     .map(([at, cut, put]) => text.slice(0, at) + put + text.slice(at + cut));
 };
 
 /** Any file at all, from noise to JSON with our name on it. */
 export const anyFile = (): fc.Arbitrary<string> =>
   fc.oneof(
-    fc.string({ unit: 'binary', maxLength: 200 }),
+    fc.string({ unit: letter, maxLength: 200 }),
     fc.json({ maxDepth: 6 }),
     fc.json().map((json) => `{"format":"ridgeline-backup","version":1,"madeAt":1,"garments":${json}}`),
     fc.nat(5000).map((depth) => `${'['.repeat(depth)}${']'.repeat(depth)}`),

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { letter } from './typed-fields.ts';
 
 /** Words that patterns are made of, and some that they are not. */
 const words = (
@@ -15,7 +16,7 @@ export const scrambledLine: fc.Arbitrary<string> = fc
   .array(
     fc.oneof(
       { weight: 9, arbitrary: word },
-      { weight: 1, arbitrary: fc.string({ unit: 'grapheme', maxLength: 6 }) },
+      { weight: 1, arbitrary: fc.string({ unit: letter, maxLength: 6 }) },
     ),
     { maxLength: 40 },
   )

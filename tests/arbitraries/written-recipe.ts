@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { fabricNames } from '../../src/knit/fabric.ts';
 import type { Group, PartRecipe, PartStart, Recipe, Section, Shaping } from '../../src/knit/piece/recipe.ts';
+import { letter } from './typed-fields.ts';
 
 /**
  * Recipes as somebody may have written them down: whole in form, with every kind of start and shaping, whether
@@ -30,8 +31,7 @@ export const writtenRecipe = (): fc.Arbitrary<Recipe> =>
     // as it comes out of the database: plain objects
     .map((recipe) => structuredClone(recipe) as Recipe);
 
-const written = () =>
-  fc.string({ minLength: 1, maxLength: 12, unit: 'binary' }).filter((s) => s.trim() !== '');
+const written = () => fc.string({ minLength: 1, maxLength: 12, unit: letter }).filter((s) => s.trim() !== '');
 const measure = () => fc.integer({ min: 100, max: 6000 }).map((hundredths) => hundredths / 46);
 const count = () => fc.integer({ min: 1, max: 200 });
 

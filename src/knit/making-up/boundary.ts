@@ -18,6 +18,16 @@ export interface Bit {
 
 /** A side of a part from its beginning up. */
 export function sideBits(part: PlannedPart, edge: Edge): readonly Bit[] {
+  const found = known.get(part) ?? {};
+  known.set(part, found);
+  found[edge] ??= bitsAlong(part, edge);
+  return found[edge];
+}
+
+/** A plan never changes, and the same sides are asked for with every mend that is tried. */
+const known = new WeakMap<PlannedPart, { [E in Edge]?: readonly Bit[] }>();
+
+function bitsAlong(part: PlannedPart, edge: Edge): readonly Bit[] {
   const bits: Bit[] = [];
   for (const row of part.rows.slice(0, rowsKnitted(part))) {
     const section = part.sections[row.section];
