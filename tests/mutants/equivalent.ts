@@ -317,4 +317,11 @@ export const equivalents: readonly Equivalent[] = [
     after: '301',
     why: 'a slice of an entry more is as soon written',
   },
+  {
+    file: 'src/knit/yarn/striped-through.ts',
+    line: 'stitches.set(fabric, (stitches.get(fabric) ?? 0) + before);',
+    before: '0',
+    after: '1',
+    why: 'one stitch more of every fabric changes no order of them',
+  },
 ];

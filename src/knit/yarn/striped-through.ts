@@ -12,11 +12,12 @@ interface Course {
   readonly by: 1 | -1;
 }
 
-/** Two pieces, and rows of either (counted from its cast-on) that lie beside each other in the garment: two pairs. */
+/** Two pieces, a row of either (counted from its cast-on) that lie beside each other in the garment, and whether from there both go on the same way. */
 interface Meeting {
   readonly a: string;
   readonly b: string;
-  readonly rows: readonly [readonly [number, number], readonly [number, number]];
+  readonly rows: readonly [number, number];
+  readonly run: 1 | -1;
 }
 
 const BANDS: readonly string[] = ['neckband', 'front band', 'armhole band'];
@@ -61,14 +62,11 @@ function coursesOf(
   return found;
 }
 
-function carriedOn(found: Map<string, Course>, { a, b, rows }: Meeting): boolean {
-  const [known, other, at] = found.has(a) ? [a, b, 0 as const] : [b, a, 1 as const];
+function carriedOn(found: Map<string, Course>, { a, b, rows: [rowA, rowB], run }: Meeting): boolean {
+  const [known, other, here, there] = found.has(a) ? [a, b, rowA, rowB] : [b, a, rowB, rowA];
   const course = found.get(known);
   if (!course || found.has(other)) return false;
-  const [[a1, b1], [a2, b2]] = rows;
-  const run = (a2 - a1) * (b2 - b1) < 0 ? -1 : 1;
-  const by = (course.by * run) as Course['by'];
-  const [here, there] = at === 0 ? [a1, b1] : [b1, a1];
+  const by = course.by === run ? 1 : -1;
   found.set(other, { from: course.from + course.by * here - by * there, by });
   return true;
 }
@@ -80,44 +78,24 @@ function meetingsOf(garment: StandingGarment): readonly Meeting[] {
   const seams = joints.flatMap((joint) =>
     joint.kind === 'seam' ? [{ of: joint.of, a: lay(joint.a), b: lay(joint.b) }] : [],
   );
-  const rowToRow = seams.filter(
-    ({ of, a, b }) => (of === 'side' || of === 'raglan') && a.rows.length === b.rows.length,
-  );
   const body = seams.find(({ of }) => of === 'side');
-  const underarms = seams.flatMap(({ of, a }) => {
-    const [top, up] = [a.rows.at(-1), a.rows.at(-2)];
-    const [side, below] = [body?.a.rows.at(-1), body?.a.rows.at(-2)];
-    if (of !== 'sleeve' || !body || !top || !up || !side || !below) return [];
-    return [
-      {
-        a: body.a.piece,
-        b: a.piece,
-        rows: [
-          [side, top],
-          [below, up],
-        ],
-      } satisfies Meeting,
-    ];
-  });
   return [
-    ...rowToRow.flatMap(({ a, b }): Meeting[] => {
-      const [a1, a2, b1, b2] = [a.rows[0], a.rows.at(-1), b.rows[0], b.rows.at(-1)];
-      return a1 && a2 && b1 && b2 && a.piece !== b.piece
-        ? [
-            {
-              a: a.piece,
-              b: b.piece,
-              rows: [
-                [a1, b1],
-                [a2, b2],
-              ],
-            },
-          ]
-        : [];
-    }),
-    ...underarms,
+    ...seams
+      .filter(({ of, a, b }) => (of === 'side' || of === 'raglan') && a.rows.length === b.rows.length)
+      .flatMap(({ a, b }) => (a.piece === b.piece ? [] : meeting(a, b, a.rows[0], b.rows[0]))),
+    ...seams
+      .filter(({ of }) => of === 'sleeve')
+      .flatMap(({ a }) => (body ? meeting(body.a, a, body.a.rows.at(-1), a.rows.at(-1)) : [])),
   ];
 }
+
+type Along = ReturnType<typeof rowsAlong>;
+
+const meeting = (a: Along, b: Along, rowA: number | undefined, rowB: number | undefined): Meeting[] =>
+  rowA && rowB ? [{ a: a.piece, b: b.piece, rows: [rowA, rowB], run: isUp(a) === isUp(b) ? 1 : -1 }] : [];
+
+/** Whether the rows along a line are in the order in which they are knitted. */
+const isUp = ({ rows: [first = 0, second = 0] }: Along): boolean => second > first;
 
 /** The piece of a line, and the rows along it, counted from the piece's cast-on. */
 export function rowsAlong(

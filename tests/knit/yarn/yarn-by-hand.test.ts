@@ -96,6 +96,41 @@ describe('the ball in hand, for every part', () => {
 });
 
 describe('loops', () => {
+  it('of the cast-on count with the first section of their part, and each row with its own', () => {
+    const [square] = flat('stocking').parts;
+    if (square === undefined) throw new Error('no part');
+    const section = (name: string, rows: number) =>
+      ({ ...square.sections[0], name, rows }) as (typeof square.sections)[0];
+    const body = { ...square, sections: [section('hem', 3), section('body', 5)], end: 'split' as const };
+    const half = (edge: 'right' | 'left') => ({
+      ...square,
+      name: edge,
+      from: { part: 'square', stitches: 10, edge },
+      sections: [section('top', 4)],
+    });
+    const pieces = [{ ...flat('stocking'), parts: [body, half('right'), half('left')] }];
+    // a cast-on of 20 and rows of 20; the halves take 10 stitches that rest, four rows, and the row that binds off
+    expect(need({ pieces }).makes[0]?.sections.map(({ name, loops }) => [name, loops])).toEqual([
+      ['square: hem', 20 + 3 * 20],
+      ['square: body', 5 * 20],
+      ['right: top', 4 * 10],
+      ['right: bind off', 10],
+      ['left: top', 4 * 10],
+      ['left: bind off', 10],
+    ]);
+  });
+
+  it('are none of a garment without pieces, of which nothing is to be bought', () => {
+    expect(need({ pieces: [] })).toMatchObject({
+      makes: [],
+      metres: 0,
+      margin: 0,
+      metresToBuy: 0,
+      balls: 0,
+      grams: 0,
+    });
+  });
+
   it('of a row in which stitches are bound off are those too: none is knitted for nothing', () => {
     const [part] = partsOf({
       ...flat('stocking'),
