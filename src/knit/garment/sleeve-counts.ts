@@ -1,15 +1,16 @@
 import { type FabricName, fitsSeamed } from '../fabric.ts';
 import type { Gauge } from '../gauge.ts';
-import { type Cap, capFor } from './cap.ts';
+import { type Cap, type CapWish, capFor, capSeam, knitCap } from './cap.ts';
 import type { Design } from './design.ts';
 import { designGauge } from './gauges.ts';
 import { armholes } from './kinds/armholes.ts';
 import { sleeveShapeFacts } from './kinds/sleeve-shapes.ts';
 import { type SleeveTopName, sleeveTops } from './kinds/sleeve-tops.ts';
+import type { PanelEdge } from './panel.ts';
 import { type PanelCounts, seamStitches } from './panel-counts.ts';
 import type { Sides } from './sides.ts';
 import type { Targets } from './targets.ts';
-import { fitted, pairsIn, sameParity, stitchesIn } from './whole-numbers.ts';
+import { fitted, type Parity, pairsIn, sameParity, stitchesIn } from './whole-numbers.ts';
 
 export interface SleeveCounts {
   readonly gauge: Gauge;
@@ -61,19 +62,24 @@ export function sleeveCounts(
     topStitches,
     stitchesIn(lowMm, gauge) + 2 * lowSeam,
   ];
-  const [wide = 0, top = 0, low = 0] = sameParity(asked);
   const cuffPairs = pairsIn(design.cuff.heightMm, cuffGauge, 1);
-  const wanted = widensAtOnce ? Math.round(stitchesIn(targets.cuff, gauge)) + 2 * own : low;
-  const cuff = cuffPairs > 0 ? fittedCuff(design.cuff.fabric, wanted, low) : low;
   const armhole = sides.edges[sides.edges.length - 1];
   const first = armhole?.steps[0];
   const step = first?.pair === 0 ? -first.by : 0;
   const isTopDown = design.sleeve.direction === 'top down';
   const endsSquare = design.sleeve.capTopMm !== undefined;
-  const cap =
-    end === 'cap' && armhole
-      ? capFor({ gauge, wide, step, top, isTopDown, endsSquare }, armhole, design.sleeve.capEase)
-      : undefined;
+  const laid = (parity?: Parity): Laid => {
+    const [wide = 0, top = 0, low = 0] = sameParity(asked, parity);
+    const wanted = widensAtOnce ? Math.round(stitchesIn(targets.cuff, gauge)) + 2 * own : low;
+    const cuff = cuffPairs > 0 ? fittedCuff(design.cuff.fabric, wanted, low) : low;
+    if (end !== 'cap' || !armhole) return { wide, top, low, cuff };
+    const wish = { gauge, wide, step, top, isTopDown, endsSquare };
+    const cap = capFor(wish, armhole, design.sleeve.capEase);
+    return cap
+      ? { wide, top, low, cuff, cap, miss: missOf(wish, cap, armhole, design.sleeve.capEase, topStitches) }
+      : { wide, top, low, cuff };
+  };
+  const { wide, top, low, cuff, cap } = withoutLoss(laid, design.cuff.fabric);
   const capPairs = pairsOfTop[end](panels, step, cap);
   const askedLengthMm = flat ? targets.sleeve : askedLength(design, targets.sleeve, panels, capPairs);
   return {
@@ -96,6 +102,53 @@ export function sleeveCounts(
     seam,
     endsSquare,
   };
+}
+
+/** A sleeve in whole stitches, all even or all odd but for its cuff. */
+interface Laid {
+  readonly wide: number;
+  readonly top: number;
+  readonly low: number;
+  readonly cuff: number;
+  readonly cap?: Cap;
+  readonly miss?: CapMiss;
+}
+
+/** How far a cap is from what was asked: rows of its edge, stitches of its top. */
+interface CapMiss {
+  readonly rows: number;
+  readonly stitches: number;
+}
+
+function missOf(wish: CapWish, cap: Cap, armhole: PanelEdge, ease: number, topStitches: number): CapMiss {
+  const sewn = capSeam(wish, cap.pairs, armhole);
+  const top = 2 * (knitCap(wish, cap.pairs).knitted.at.at(-1) ?? 0);
+  return {
+    rows: (Math.abs(sewn.cap - sewn.armhole * (1 + ease / 100)) * wish.gauge.rows) / 100,
+    stitches: Math.abs(top - topStitches),
+  };
+}
+
+/** So far a cap may be off at the most for the sake of an even count; common practice, no published source. */
+const MOST_MISS: CapMiss = { rows: 1.1, stitches: 4 };
+/** A cuff may be so much narrower than the wrist asks for the sake of it: a rib stretches; common practice, no published source. */
+const LEAST_OF_CUFF = 0.85;
+
+/**
+ * A cuff's rib is even, mostly: over an odd sleeve one stitch more would be lost above it, and won again in the rows that
+ * widen. Then the whole sleeve is even too, where its cap is as good; else the cuff is a repeat narrower, and its stitches are
+ * increased.
+ */
+function withoutLoss(laid: (parity?: Parity) => Laid, fabric: FabricName): Laid {
+  const free = laid();
+  if (free.cuff !== free.low + 1 || free.low >= free.wide) return free;
+  const other = laid(free.low % 2 === 0 ? 'odd' : 'even');
+  const isAsGood = (of: keyof CapMiss): boolean =>
+    (other.miss?.[of] ?? 0) <= Math.max(free.miss?.[of] ?? 0, MOST_MISS[of]);
+  const hasCap = (free.cap === undefined) === (other.cap === undefined);
+  if (other.cuff !== other.low + 1 && hasCap && isAsGood('rows') && isAsGood('stitches')) return other;
+  const { below } = fitsSeamed(fabric, free.cuff - 1);
+  return below >= LEAST_OF_CUFF * free.cuff ? { ...free, cuff: below } : free;
 }
 
 /** A sleeve keeps so much of the arm at least, whatever is above it; common practice, no published source. */
