@@ -42,7 +42,9 @@ function neckband(design: Design, edges: BandEdges): Recipe {
   const { open } = garmentKinds[design.kind];
   const { front, counts, sleeveTop } = edges;
   const { mitre } = necks[design.neck.shape];
-  const { partsBack, partsFront, shoulders } = openingOf(design);
+  const { partsBack, shoulders, ...parts } = openingOf(design);
+  // a neck of less than a pair of rows is none
+  const partsFront = parts.partsFront && front !== undefined;
   const half = partsBack ? halfBackPickUp(edges) : 0;
   const lap = shoulders === 2 ? shoulderPickUp(design, counts) : 0;
   const lead = half + lap;

@@ -1,4 +1,5 @@
 import type { Gauge } from '../gauge.ts';
+import { SEAM_STITCH } from '../making-up/seam-stitch.ts';
 import type { Design } from './design.ts';
 import { designGauge } from './gauges.ts';
 import { armholes } from './kinds/armholes.ts';
@@ -46,7 +47,7 @@ export const pairsToTop = ({ pairs }: PanelCounts): number =>
 
 /** Stitches that each sewn edge of a piece has for its seam. */
 export const seamStitches = ({ seamStitch = false }: Pick<Design, 'seamStitch'>): number =>
-  seamStitch ? 1 : 0;
+  seamStitch ? SEAM_STITCH : 0;
 
 /** Whole numbers for the panels. Lengths carry their rounding on, so that the whole is never more than a row off. */
 export function panelCounts(design: Design, targets: Targets): PanelCounts {

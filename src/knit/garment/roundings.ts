@@ -1,4 +1,5 @@
 import type { Gauge } from '../gauge.ts';
+import { sewnMm } from '../making-up/seam-stitch.ts';
 import type { Design } from './design.ts';
 import { armholes } from './kinds/armholes.ts';
 import { garmentKinds } from './kinds/garments.ts';
@@ -51,8 +52,9 @@ export function roundingsOf(
   const list = [...panelWidths(design, targets, counts), ...panelHeights(design, targets, counts)];
   if (open) {
     const asked = (targets.underarm - targets.frontBand) / 2;
-    const seams = seamStitches(design);
-    list.push(width('Front', 'front width at the underarm', asked, open.underarm, counts.gauge, seams));
+    list.push(
+      width('Front', 'front width at the underarm', asked, open.underarm, counts.gauge, seamStitches(design)),
+    );
   }
   if (sleeve && garmentKinds[design.kind].sleeves) list.push(...sleeveRoundings(design, targets, sleeve));
   return list;
@@ -119,19 +121,19 @@ function sleeveRoundings(design: Design, targets: Targets, sleeve: SleeveCounts)
   return list;
 }
 
-/** @param seams stitches that seams take of the count */
+/** @param edges of it that have a stitch for the seam, which is no part of the width asked for */
 const width = (
   piece: string,
   measure: Measure,
   askedMm: number,
   stitches: number,
   gauge: Gauge,
-  seams = 0,
+  edges = 0,
 ): Rounding => ({
   piece,
   measure,
   askedMm,
-  madeMm: ((stitches - seams) * 100) / gauge.stitches,
+  madeMm: sewnMm(stitches, edges, 100 / gauge.stitches),
   count: stitches,
   unit: 'stitches',
   unitMm: 100 / gauge.stitches,

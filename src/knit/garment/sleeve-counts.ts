@@ -1,5 +1,6 @@
 import { type FabricName, fitsSeamed } from '../fabric.ts';
 import type { Gauge } from '../gauge.ts';
+import { sewnMm } from '../making-up/seam-stitch.ts';
 import { type Cap, type CapWish, capFor, capSeam, knitCap } from './cap.ts';
 import type { Design } from './design.ts';
 import { designGauge } from './gauges.ts';
@@ -162,8 +163,7 @@ function askedLength(
   capPairs: number,
 ): number {
   if (!sleeve.endsAtWrist || sleeve.lengthMm !== undefined) return armMm;
-  // a seam takes a stitch
-  const above = ((across / 2 - 1) * 100) / gauge.stitches + (capPairs * 200) / gauge.rows;
+  const above = sewnMm(across, 2, 100 / gauge.stitches) / 2 + (capPairs * 200) / gauge.rows;
   return Math.min(armMm, Math.max(LEAST_OF_ARM * armMm, body.napeToWrist - above));
 }
 

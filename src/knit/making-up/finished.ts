@@ -4,6 +4,7 @@ import { sideBits } from './boundary.ts';
 import type { LaidLine } from './boundary-of.ts';
 import type { Joint, SeamKind } from './joint.ts';
 import { roleOf } from './role.ts';
+import { sewnMm } from './seam-stitch.ts';
 import { rowsKnitted } from './top.ts';
 import type { WorkedJoint } from './work-making-up.ts';
 
@@ -23,9 +24,6 @@ export interface Finished {
   /** round each armhole, along the edge of the body */
   readonly armhole: number | undefined;
 }
-
-/** Mattress stitch takes one stitch of each edge; common practice, no published source for how much it draws in. */
-const SEAM_STITCHES = 1;
 
 export function finished(worked: readonly WorkedJoint[], garment: Pick<StandingGarment, 'pieces'>): Finished {
   return {
@@ -51,7 +49,11 @@ function rowAt({ laid }: LaidLine): { part: PlannedPart; stitches: number; width
   if (!last) return undefined;
   const isDown = last.stretch.reversed === true;
   const bit = isDown ? last.bits[0] : last.bits.at(-1);
-  const row = last.part.rows[(bit?.row ?? 0) - 1];
+  const { rows } = last.part;
+  const next = rows[bit?.row ?? 0];
+  const first = rows[(bit?.row ?? 0) - 1];
+  // from the top down an underarm is made in two rows: what is cast on at the left edge is so in the second
+  const row = isDown && next && next.after > (first?.after ?? 0) ? next : first;
   const width = last.part.cells[row?.section ?? 0]?.width ?? 0;
   return { part: last.part, stitches: row?.after ?? 0, width };
 }
@@ -69,7 +71,7 @@ function chestOf(worked: readonly WorkedJoint[]): number | undefined {
     const isHalf = half !== undefined || isOneSided(sides, line);
     const stitches = half ?? at.stitches + (isHalf ? takenByNeck(line) : 0);
     const key = `${first.piece} ${first.make}${half === undefined ? '' : first.edge}`;
-    panels.set(key, (stitches - SEAM_STITCHES * (isHalf ? 1 : 2)) * at.width);
+    panels.set(key, sewnMm(stitches, isHalf ? 1 : 2, at.width));
   }
   if (panels.size < 2) return undefined;
   return [...panels.values()].reduce((sum, mm) => sum + mm, 0) + frontBand(worked);
@@ -132,14 +134,14 @@ function napeToCuff(
   const isSewn = seams(worked, 'armhole', 'raglan').length > 0;
   return across === undefined || sleeve === undefined || !isSewn
     ? undefined
-    : across.mm / 2 - SEAM_STITCHES * across.width + sleeve;
+    : sewnMm(across.stitches, 2, across.width) / 2 + sleeve;
 }
 
 /** What the back keeps of its width above the underarm. */
 function acrossBack(
   worked: readonly WorkedJoint[],
   { pieces }: Pick<StandingGarment, 'pieces'>,
-): { readonly mm: number; readonly width: number } | undefined {
+): { readonly stitches: number; readonly width: number } | undefined {
   const back = pieces.find(({ recipe }) => roleOf(recipe) === 'back')?.recipe.name;
   const own = ({ laid }: LaidLine) => laid.filter(({ stretch }) => stretch.piece === back);
   const side = seams(worked, 'side')
@@ -154,20 +156,20 @@ function acrossBack(
   // a back that is parted below its underarms has half of its width beside each side
   const half = halfBeside(side);
   const stitches = (half === undefined ? at.stitches : 2 * half) - taken;
-  return { mm: stitches * at.width, width: at.width };
+  return { stitches, width: at.width };
 }
 
 /** At the upper end of the sleeve's own seam. */
 function sleeveWidth(worked: readonly WorkedJoint[]): number | undefined {
   const [line] = seams(worked, 'sleeve').flatMap(({ lines }) => lines);
   const at = line && rowAt(line);
-  return at && (at.stitches - 2 * SEAM_STITCHES) * at.width;
+  return at && sewnMm(at.stitches, 2, at.width);
 }
 
 function wristOf(worked: readonly WorkedJoint[]): number | undefined {
   const cuff = worked.find(({ joint }) => joint.kind === 'left free' && joint.as === 'cuff')?.lines[0]
     ?.laid[0];
-  return cuff && (cuff.stitches - 2 * SEAM_STITCHES) * (cuff.stitches > 0 ? cuff.mm / cuff.stitches : 0);
+  return cuff && sewnMm(cuff.stitches, 2, cuff.stitches > 0 ? cuff.mm / cuff.stitches : 0);
 }
 
 const isNeck = (line: LaidLine): boolean =>

@@ -6,6 +6,7 @@ import { alike, type StandingPiece } from '../piece/standing.ts';
 import { wornSide } from '../piece/worn-side.ts';
 import type { Worn } from './piece-edges.ts';
 import { roleOf } from './role.ts';
+import { sewnMm } from './seam-stitch.ts';
 
 /** Makes of a piece that came out alike, to be sewn in one way. */
 export interface KnittedPiece {
@@ -51,7 +52,7 @@ export function knittedPieces({ recipe, makes }: StandingPiece): KnittedPiece[] 
 /** Its first part goes across it all; the others lie above that. */
 function sizeOf(parts: readonly PlannedPart[]): KnittedPiece['size'] {
   const [whole] = parts;
-  const across = (stitches: number, section: number) => stitches * (whole?.cells[section]?.width ?? 0);
+  const across = (stitches: number, section: number) => sewnMm(stitches, 0, whole?.cells[section]?.width ?? 0);
   const widths = whole
     ? [across(whole.start, 0), ...whole.rows.map(({ after, section }) => across(after, section))]
     : [];

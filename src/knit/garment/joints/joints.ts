@@ -16,7 +16,7 @@ import { SleeveLines } from './sleeve-lines.ts';
 export interface FlatNecks {
   readonly back: number;
   readonly front: number;
-  /** rows along one side of an opening of the back, or of a raglan; 0 where there is none */
+  /** rows along one side of an opening of the back, of the front, or of a raglan; 0 where there is none */
   readonly openingRows: number;
 }
 
@@ -25,7 +25,7 @@ export function jointsOf(design: Design, recipes: readonly Recipe[], flat: FlatN
   const [back, front] = recipes as readonly [Recipe, Recipe];
   const { open: isOpen } = garmentKinds[design.kind];
   const sleeve = recipes.find(({ role }) => role === 'sleeve');
-  const { partsFront } = openingOf(design);
+  const partsFront = openingOf(design).partsFront && flat.openingRows > 0;
   const half = (make: number) => new PanelLines(front, make, isOpen, flat.front, partsFront);
   const own = (recipe: Recipe, make: number) =>
     new SleeveLines(recipe, make, design.sleeve.direction === 'top down');
@@ -54,7 +54,8 @@ function openings(
   flat: FlatNecks,
 ): Partial<Pick<Sewn, 'opening' | 'laps' | 'placket' | 'raglanOpening'>> {
   const { partsBack, partsFront, opensRaglan, shoulders } = openingOf(design);
-  if (partsFront) return { placket: design.frontBand.holesIn === 'left front' ? 'left' : 'right' };
+  if (partsFront && flat.openingRows > 0)
+    return { placket: design.frontBand.holesIn === 'left front' ? 'left' : 'right' };
   if (partsBack && flat.openingRows > 0)
     return { opening: new PanelLines(back, 1, false, flat.back).opened() };
   if (opensRaglan && sleeve && flat.openingRows > 0) {

@@ -1,0 +1,84 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { draft } from '../../../src/knit/garment/draft.ts';
+import { finishedBeside } from '../../../src/knit/garment/finished-beside.ts';
+import { garmentKinds } from '../../../src/knit/garment/kinds/garments.ts';
+import { makingUpOf } from '../../../src/knit/making-up/making-up.ts';
+import { sewnMm } from '../../../src/knit/making-up/seam-stitch.ts';
+import { asPlanned } from '../../../src/knit/piece/as-planned.ts';
+import { yarnFor } from '../../../src/knit/yarn/need.ts';
+import { someDesign } from '../../arbitraries/design.ts';
+import { told } from '../../told.ts';
+
+/*
+ * The drawing shows what is left when the seams have taken their stitch of each edge, as the finished measures do; a piece is
+ * pinned out with those stitches, and yarn is needed for them: knittingmagic.biz, couture knitting, has selvages in the
+ * count and not in the schematic. The He-and-She vest casts on 67 for 16¾ in where 16½ is printed, since edge stitches
+ * lose ¼ in.
+ */
+describe('the stitch that a seam takes', () => {
+  it('is the same for the drawing, the finished measures, the blocking and the yarn', () => {
+    let drafts = 0;
+    fc.assert(
+      fc.property(someDesign(), (design) => {
+        const made = draft(design);
+        if (!made.ok) return;
+        const { roundings, recipes, joints } = made.value;
+        const drawn = (measure: string) => roundings.find((one) => one.measure === measure);
+        const beside = finishedBeside(design, made.value);
+        const measured = (measure: string) => beside.find((one) => one.measure === measure)?.madeMm;
+        const planned = asPlanned({ name: 'any', pieces: recipes });
+        if (!planned.ok) throw new Error(told(planned.faults));
+        drafts += 1;
+        const back = drawn('width at the underarm');
+        if (!back) throw new Error('a back has a width');
+
+        const { open, sleeves } = garmentKinds[design.kind];
+        // where the pieces have no stitch for their seams, these take it of what is drawn; a sleeve that is sewn flat has none
+        const own = design.seamStitch === true ? 2 : 0;
+        const isFlat = design.armhole === 'drop' || design.armhole === 'indented';
+        const taken = (2 - own) * back.unitMm;
+        if (!open) expect(measured('chest')).toBeCloseTo(2 * (back.madeMm - taken), 6);
+        const sleeve = drawn('sleeve width')?.madeMm ?? 0;
+        if (sleeves)
+          expect(measured('upper arm')).toBeCloseTo(sleeve - (isFlat ? 2 * back.unitMm : taken), 6);
+
+        // pinned out as it lies: the widest row, with a stitch more at each edge than is drawn
+        const { steps } = makingUpOf({ ...planned.value, joints });
+        const block = steps.find((step) => step.kind === 'block' && step.piece === 'Back');
+        if (block?.kind !== 'block') throw new Error('a back is blocked');
+        expect(block.widthMm + 1e-6).toBeGreaterThanOrEqual(sewnMm(back.count, 0, back.unitMm));
+        expect(back.madeMm).toBeCloseTo(sewnMm(back.count, own, back.unitMm), 6);
+        expect(back.count).toBe(Math.round(back.madeMm / back.unitMm) + own);
+      }),
+      { numRuns: 150, endOnFailure: true },
+    );
+    expect(drafts).toBeGreaterThan(90);
+  });
+
+  it('needs yarn where a piece has one for it: two columns of the back’s rows', () => {
+    fc.assert(
+      fc.property(someDesign(), (design) => {
+        const needs = [false, true].map((seamStitch) => {
+          const made = draft({
+            ...design,
+            kind: 'vest',
+            armhole: 'drop',
+            silhouette: 'straight',
+            seamStitch,
+          });
+          if (!made.ok) return undefined;
+          const back = made.value.recipes.slice(0, 1);
+          const need = yarnFor({ name: 'any', pieces: back });
+          const width = made.value.roundings.find(({ measure }) => measure === 'width at the underarm');
+          return need.ok ? { metres: need.value.metres, count: width?.count ?? 0 } : undefined;
+        });
+        const [without, withOne] = needs;
+        if (!without || !withOne) return;
+        // whole stitches of one parity may make the seams' two none or four
+        expect(Math.sign(withOne.metres - without.metres)).toBe(Math.sign(withOne.count - without.count));
+      }),
+      { numRuns: 60, endOnFailure: true },
+    );
+  });
+});
