@@ -1,7 +1,7 @@
 import type { FabricName } from '../knit/fabric.ts';
 import type { PlannedRow, ShapingMark } from '../knit/piece/planned.ts';
 import type { Edge } from '../knit/piece/recipe.ts';
-import type { Side } from '../knit/row/step.ts';
+import type { Side, Step } from '../knit/row/step.ts';
 import { saysList } from './numbers.ts';
 import { say } from './say.ts';
 
@@ -19,9 +19,12 @@ export const saysStitches = (count: number): string => say('craft.stitches', { c
 export const saysEdge = (edge: Edge | 'both'): string => say(`craft.${edge}Edge`);
 
 /** What a row's shaping is: 'decrease at both edges', 'bind off 5 at the right edge'; empty for a plain row. */
-export function saysShaping(row: Pick<PlannedRow, 'shaping'>): string {
-  const marks = joinEdges(row.shaping);
-  return marks.length === 0 ? '' : saysList(marks.map(saysMark));
+export function saysShaping({
+  shaping,
+  steps = [],
+}: Pick<PlannedRow, 'shaping'> & Partial<Pick<PlannedRow, 'steps'>>): string {
+  const marks = joinEdges(shaping);
+  return marks.length === 0 ? '' : saysList(marks.map((mark) => saysMark(mark, gapsIn(steps))));
 }
 
 type Mark = Pick<ShapingMark, 'kind' | 'by'> & { readonly edge: ShapingMark['edge'] | 'both' };
@@ -36,16 +39,27 @@ function joinEdges(marks: readonly ShapingMark[]): readonly Mark[] {
     .map((mark) => (mark === right ? { ...mark, edge: 'both' } : mark));
 }
 
-function saysMark({ kind, edge, by }: Mark): string {
+/** Stretches that are bound off, or cast on over. */
+const gapsIn = (steps: readonly Step[]): number =>
+  steps.reduce((sum, step) => {
+    if ('work' in step) return sum + (step.work === 'bo' || step.work === 'co' ? 1 : 0);
+    return sum + gapsIn(step.repeat) * ('times' in step ? step.times : 1);
+  }, 0);
+
+/** A wider gap is no button hole; common practice, no published source. */
+const WIDEST_HOLE = 8;
+
+function saysMark({ kind, edge, by }: Mark, gaps: number): string {
   const size = Math.abs(by);
   if (kind === 'middle') return say('craft.markMiddle');
   if (edge === 'across' && kind === 'bind off') return say('craft.markBindOffAll');
-  if (edge === 'across' || kind === 'across') {
+  const isGap = gaps > 0 && kind === 'across';
+  // what is worked there the row itself says
+  if (isGap && size <= WIDEST_HOLE * gaps) return say('craft.markHoles', { count: gaps });
+  if (isGap || edge === 'middle')
+    return say(by > 0 ? 'craft.markCastOnMiddle' : 'craft.markBindOffMiddle', { by: size });
+  if (edge === 'across' || kind === 'across')
     return say(by < 0 ? 'craft.markAcrossDecrease' : 'craft.markAcrossIncrease', { by: size });
-  }
-  if (edge === 'middle') {
-    return say(kind === 'cast on' ? 'craft.markCastOnMiddle' : 'craft.markBindOffMiddle', { by: size });
-  }
   const at = saysEdge(edge);
   if (kind === 'bind off') return say('craft.markBindOff', { by: size, edge: at });
   if (kind === 'cast on') return say('craft.markCastOn', { by: size, edge: at });

@@ -60,6 +60,48 @@ describe('what is said of a step', () => {
     expect(setIn(6).indexOf('shoulder seam')).toBeLessThan(setIn(6).indexOf('Quarter points'));
   });
 
+  it('two sleeves are set in, not one; a sleeve that differs is named', () => {
+    const step = {
+      id: 'set in sleeves',
+      kind: 'set in sleeves',
+      sleeve: 'Sleeve',
+      topMm: 400,
+      armholeMm: 400,
+      markerRows: 60,
+      markerMm: 200,
+      on: 'Back',
+      marksMm: [],
+      quarters: [15, 30, 45],
+      underarm: { stitches: 6, rows: 0 },
+    } as const;
+    expect(saysStep(step).title).toBe('Set in both sleeves');
+    expect(saysStep({ ...step, nos: [2] }).title).toBe('Set in the Sleeve, no. 2');
+    const raglan = {
+      id: 'raglan',
+      kind: 'raglan',
+      sleeve: 'Sleeve',
+      seams: 3,
+      rows: easeOf(40, 40),
+      underarm: { stitches: 6, rows: 0 },
+    } as const;
+    expect(saysStep(raglan).title).toBe('Sew in both sleeves: raglan lines');
+    expect(saysStep({ ...raglan, nos: [1] }).title).toBe('Sew in the Sleeve: raglan lines, no. 1');
+  });
+
+  it('a seam in mattress stitch says which stitch it takes', () => {
+    const seam = {
+      id: 's',
+      kind: 'side seams',
+      back: 'Back',
+      front: 'Front',
+      rows: easeOf(100, 100),
+    } as const;
+    expect(saysStep(seam).lines.join(' ')).toContain('one whole stitch in from each edge');
+    expect(saysStep({ id: 'l', kind: 'sleeve seams', sleeve: 'Sleeve', rows: 90 }).lines.join(' ')).toContain(
+      'one whole stitch in from each edge',
+    );
+  });
+
   it('half a front is called as it is worn, and a width by where it is measured', () => {
     const block = { id: 'b', kind: 'block', piece: 'Front', makes: 1, widthMm: 300, heightMm: 500 } as const;
     expect(saysStep({ ...block, nos: [2], worn: 'right' }).title).toBe('Block Front, right front as worn');

@@ -1,5 +1,6 @@
 import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { fault } from '../../src/knit/fault.ts';
+import type { Step } from '../../src/knit/row/step.ts';
 import { saysFabric, saysShaping, saysSide, saysStitches } from '../../src/words/craft.ts';
 import { loadFaults, saysFault } from '../../src/words/fault.ts';
 import { saysList, saysNumber } from '../../src/words/numbers.ts';
@@ -71,6 +72,31 @@ describe('what the app says', () => {
       'increase 8 across the row',
     );
     expect(saysShaping({ shaping: [] })).toBe('');
+  });
+
+  it('calls holes what they are, and a gap as wide as a neck no hole', () => {
+    const across = (by: number) => [{ kind: 'across', edge: 'across', by } as const];
+    const holes = (work: 'bo' | 'co', times: number): Step[] => [
+      {
+        repeat: [
+          { work: 'k', times: 8 },
+          { work, times: 3 },
+        ],
+        times,
+      },
+      { work: 'k', until: { left: 0 } },
+    ];
+    // the row's own words say what is bound off or cast on there
+    expect(saysShaping({ shaping: across(-18), steps: holes('bo', 6) })).toBe('6 button holes');
+    expect(saysShaping({ shaping: across(18), steps: holes('co', 6) })).toBe('6 button holes');
+    expect(saysShaping({ shaping: across(-3), steps: holes('bo', 1) })).toBe('button hole');
+    expect(saysShaping({ shaping: across(3), steps: holes('co', 1) })).toBe('button hole');
+    const neck: Step[] = [
+      { work: 'k', times: 30 },
+      { work: 'bo', times: 16 },
+      { work: 'k', until: { left: 0 } },
+    ];
+    expect(saysShaping({ shaping: across(-16), steps: neck })).toBe('bind off 16 at the middle');
   });
 
   it('prints a row in the language, terms and wording of the moment', async () => {

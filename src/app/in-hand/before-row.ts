@@ -12,6 +12,8 @@ import type { NoteOnRow } from './row-notes.ts';
 export type BeforeRow =
   | PlannedChange
   | { readonly kind: 'colour'; readonly colour: string }
+  /** the edge that is bound off goes over the head */
+  | { readonly kind: 'loosely' }
   | Pick<NoteOnRow, 'kind' | 'text' | 'make'>;
 
 interface NotesOfMake {
@@ -36,6 +38,8 @@ export const beforeRow = ({ part, row }: Reading): readonly BeforeRow[] => befor
 function beforeRowsOf(part: PlannedPart): (row: PlannedRow) => readonly BeforeRow[] {
   const own = partAsItStands();
   const measures = hasTension();
+  // a neck bound off tightly does not go over the head; common practice, no published source
+  const isNeck = makeInHand()?.recipe.role === 'neckband';
   const colourAt = coloursInHand(part);
   return (row) => {
     const planned = changesBefore(own?.rows[row.n - 1] ? own : part, row);
@@ -43,6 +47,7 @@ function beforeRowsOf(part: PlannedPart): (row: PlannedRow) => readonly BeforeRo
     return [
       ...planned.filter(({ kind }) => kind !== 'measure' || measures),
       ...(colour === undefined ? [] : [{ kind: 'colour', colour } as const]),
+      ...(isNeck && row.after === 0 ? [{ kind: 'loosely' } as const] : []),
       ...notesBefore(row),
     ];
   };

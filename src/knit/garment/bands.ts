@@ -99,7 +99,7 @@ function neckband(design: Design, edges: BandEdges): Recipe {
           ];
   const centre = middle[0] ? order.indexOf(middle[0]) : order.length - last.length;
   const from = order.slice(0, centre).reduce((sum, p) => sum + p.stitches, 0);
-  const pickUp = fittedPickUp(design.neckband, order);
+  const pickUp = fittedPickUp(design.neckband, order, mitred || square);
   const corners = mitred
     ? [from]
     : square

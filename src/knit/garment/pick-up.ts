@@ -85,27 +85,37 @@ export function frontEdgeMm({ counts, front }: BandEdges): number {
  * The whole pick-up made to fit the band's repeat. The difference goes to its longest stretch behind, or its last one; what
  * rests on a holder is as many as it is, so beside it both sides of the back share the difference.
  */
-export function fittedPickUp({ fabric }: Border, order: readonly PickUp[]): readonly PickUp[] {
+export function fittedPickUp(
+  { fabric }: Border,
+  order: readonly PickUp[],
+  hasCorners = false,
+): readonly PickUp[] {
   const total = order.reduce((sum, p) => sum + p.stitches, 0);
   const near = fitsSeamed(fabric, total);
   const isNearer = near.above - total <= total - near.below || near.below === 0;
-  const takes = takers(order);
+  const takes = takers(order, hasCorners);
   const share = (by: number) =>
     order.map((p, i) => {
       const at = takes.indexOf(i);
       if (at < 0) return p;
-      const each = Math.floor(by / takes.length);
-      return { ...p, stitches: p.stitches + each + (at < by - each * takes.length ? 1 : 0) };
+      const each = Math.trunc(by / takes.length);
+      const isOneMore = at < Math.abs(by) % takes.length;
+      return { ...p, stitches: p.stitches + each + (isOneMore ? Math.sign(by) : 0) };
     });
   const nearest = share(isNearer ? near.above - total : near.below - total);
   return nearest.every(({ stitches }) => stitches > 0) ? nearest : share(near.above - total);
 }
 
 /** Which stretches of a pick-up may take more or fewer than lie along them. */
-function takers(order: readonly PickUp[]): readonly number[] {
+function takers(order: readonly PickUp[], hasCorners: boolean): readonly number[] {
   const free = order.flatMap(({ held }, i) => (held ? [] : [i]));
   const called = (...names: readonly string[]) => free.filter((i) => names.includes(order[i]?.along ?? ''));
-  const behind = called('back neck');
+  // a raglan's neck lies on four pieces: behind and before share where no corner asks for a column of its own (common practice, no published source)
+  const isRaglan = order.some(({ along }) => along.endsWith('sleeve top'));
+  const behind = called(
+    'back neck',
+    ...(isRaglan && !hasCorners ? ['front neck', 'middle of the front neck'] : []),
+  );
   const isPartHeld = order.some(({ held, along }) => held && along.endsWith('back neck'));
   const sides = isPartHeld ? called('right back neck', 'left back neck') : [];
   return behind.length > 0 ? behind : sides.length > 0 ? sides : free.slice(-1);

@@ -14,7 +14,7 @@ export function stepOfJoints(
 ): MakingUpStep | undefined {
   const [first] = own;
   if (!first) return undefined;
-  if (first.joint.kind === 'pick up') return pickUpStep(id, first.joint.piece, groups);
+  if (first.joint.kind === 'pick up') return pickUpStep(id, own, first.joint.piece, groups);
   if (first.joint.kind === 'left free') return neckStep(id, own, groups);
   if (first.joint.byHand !== undefined) return joinStep(id, first, first.joint.byHand, first.joint.how);
   if (id.startsWith('close ')) return closeStep(id, own);
@@ -43,13 +43,20 @@ function unitBoth(a: LaidLine | undefined, b: LaidLine | undefined): SeamUnit {
   return are('rows') ? 'rows' : are('stitches') ? 'stitches' : 'mm';
 }
 
-function pickUpStep(id: string, band: string, groups: PieceGroups): MakingUpStep | undefined {
+function pickUpStep(
+  id: string,
+  own: readonly WorkedJoint[],
+  band: string,
+  groups: PieceGroups,
+): MakingUpStep | undefined {
   const piece = groups.all().find(({ recipe }) => recipe.name === band);
   const along = groups.of(...FRONTS) ?? groups.of('back') ?? piece;
   if (!piece || !along) return undefined;
   const edges = pickUpsOf(piece);
   const total = edges.reduce((sum, { stitches }) => sum + stitches, 0);
-  return { id, kind: 'pick up', band, edges, ratio: pickUpRatio(along.top.fabric, along.top.gauge), total };
+  const hasRows = own.some(({ lines }) => lines.some(({ rows }) => rows > 0));
+  const ratio = hasRows ? pickUpRatio(along.top.fabric, along.top.gauge) : { stitches: 1, rows: 1 };
+  return { id, kind: 'pick up', band, edges, ratio, total };
 }
 
 const seamsOf = (own: readonly WorkedJoint[], ...kinds: readonly SeamKind[]) =>

@@ -38,6 +38,7 @@ export const iconOf = {
   needle: 'needle',
   measure: 'measure',
   colour: 'yarn',
+  loosely: 'needle',
   note: 'note',
   lifeline: 'lifeline',
 } as const satisfies Readonly<Record<Before['kind'], IconName>>;
@@ -46,6 +47,7 @@ function saysOne(one: Before, { row }: Reading): string {
   if (one.kind === 'needle') return say('lap.changeNeedle', { size: saysNeedle(one.mm) });
   if (one.kind === 'measure') return say('lap.measure', { length: saysLength(one.mm) });
   if (one.kind === 'colour') return say('lap.changeColour', { colour: one.colour });
+  if (one.kind === 'loosely') return say('lap.loosely');
   const own = one.make === parseMakeKey(keyInHand.value ?? '')?.make;
   const from = own ? '' : `${say('count.fromMake', { make: one.make })}: `;
   return from + (one.kind === 'lifeline' ? say('count.lifelineRow', { row: row.n - 1 }) : one.text);
@@ -56,5 +58,5 @@ export function saysMark(one: Before): string {
   if (one.kind === 'needle') return say('lap.markNeedle', { size: saysNeedle(one.mm) });
   if (one.kind === 'measure') return say('lap.markMeasure', { length: saysLength(one.mm) });
   if (one.kind === 'colour') return say('lap.changeColour', { colour: one.colour });
-  return one.text;
+  return one.kind === 'loosely' ? say('lap.markLoosely') : one.text;
 }

@@ -19,11 +19,12 @@ export function PartEnd({ now, title }: { readonly now: InHand; readonly title: 
     const isLost = document.activeElement === document.body;
     if (isLost && storedRows.peek() > 0) box.current?.focus({ preventScroll: true });
   }, []);
+  const head = say(now.part.end === 'split' ? 'partEnd.partDivides' : 'partEnd.partDone', { part: title });
   return (
-    <section class="part-end" ref={box} tabIndex={-1} aria-label={say('partEnd.partDone', { part: title })}>
+    <section class="part-end" ref={box} tabIndex={-1} aria-label={head}>
       <p class="part-end-head">
         <Icon name="flag" size="l" />
-        <strong>{say('partEnd.partDone', { part: title })}</strong>
+        <strong>{head}</strong>
       </p>
       <p class="part-end-work">{saysEnd(now.part)}</p>
       <TookLine garment={now.place.garment} places={[now.place]} />

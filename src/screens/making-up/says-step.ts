@@ -60,9 +60,15 @@ function saysFor(step: MakingUpStep): SaidStep {
     case 'set in sleeves':
       return saysSleeves(step);
     case 'side seams':
-      return { title: say('makingUp.side'), lines: [saysSeam(step.rows, step.back, step.front)] };
+      return {
+        title: say('makingUp.side'),
+        lines: [saysSeam(step.rows, step.back, step.front), say('makingUp.seamTakes')],
+      };
     case 'sleeve seams':
-      return { title: say('makingUp.sleeveSeams'), lines: [say('makingUp.seamEqual', { count: step.rows })] };
+      return {
+        title: say('makingUp.sleeveSeams'),
+        lines: [say('makingUp.seamEqual', { count: step.rows }), say('makingUp.seamTakes')],
+      };
     case 'opening':
       return {
         title: say(step.of === 'back' ? 'makingUp.opening' : 'makingUp.openingRaglan'),
@@ -171,9 +177,9 @@ function saysClose({ band, rows, seam }: Of<'close'>): SaidStep {
   return { title: say('makingUp.close', { band }), lines };
 }
 
-function saysRaglan({ sleeve, seams, rows, underarm }: Of<'raglan'>): SaidStep {
+function saysRaglan({ sleeve, seams, rows, underarm, nos }: Of<'raglan'>): SaidStep {
   const which = say(seams % 4 === 0 ? 'makingUp.raglanFour' : 'makingUp.raglanThree');
-  const title = say('makingUp.raglan', { piece: sleeve });
+  const title = nos ? say('makingUp.raglan', { piece: sleeve }) : say('makingUp.raglanBoth');
   return { title, lines: [which, saysLine(rows), ...saysUnderarm(underarm)] };
 }
 
@@ -257,5 +263,8 @@ function saysSleeves(step: Of<'set in sleeves'>): SaidStep {
   lines.push(
     say(Math.abs(topMm - armholeMm) <= MEETS_MM ? 'makingUp.sleevesFit' : 'makingUp.sleevesEase', fit),
   );
-  return { title: say('makingUp.sleeves', { piece: sleeve }), lines };
+  return {
+    title: step.nos ? say('makingUp.sleeves', { piece: sleeve }) : say('makingUp.sleevesBoth'),
+    lines,
+  };
 }

@@ -69,7 +69,10 @@ function PaperPart({
   return (
     <section class="paper-part">
       {!alone && <h3>{part.name}</h3>}
-      <p class="paper-start">{saysRow(part.setUp)}</p>
+      <p class="paper-start">
+        {saysRow(part.setUp)}
+        {'part' in part.from && `; ${say('print.joinYarn')}`}
+      </p>
       <table class="paper-rows">
         <thead>
           <tr>

@@ -24,6 +24,7 @@ export const words: Translation<typeof english> = {
   markEdgeIncrease: 'zunehmen {edge}',
   markAcrossDecrease: '{by} über die Reihe verteilt abnehmen',
   markAcrossIncrease: '{by} über die Reihe verteilt zunehmen',
+  markHoles: { one: 'Knopfloch', other: '{count} Knopflöcher' },
   markMiddle: 'in der Mitte abnehmen',
   markBindOff: '{by} abketten {edge}',
   markBindOffAll: 'alle Maschen abketten',

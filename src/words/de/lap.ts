@@ -5,6 +5,8 @@ export const words: Translation<typeof english> = {
   before: 'Vor Reihe {row}:',
   takenBack: 'Zurückgenommen.',
   changeNeedle: 'zu Nadel {size} wechseln',
+  loosely: 'die Kante geht über den Kopf: locker abketten oder mit dickerer Nadel',
+  markLoosely: 'locker',
   changeColour: 'zu {colour} wechseln',
   measure: 'messen, geplant sind {length}',
   colour: 'in {colour}',

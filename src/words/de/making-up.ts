@@ -54,6 +54,7 @@ export const words: Translation<typeof english> = {
   pickUpRows: 'Entlang von Reihen {ratio} aufnehmen.',
   pickUpKnit: 'Blende stricken',
   sleeves: '{piece} einsetzen',
+  sleevesBoth: 'Beide Ärmel einsetzen',
   sleevesMarker:
     'An jeder Seitenkante {rows} Reihen ({length}) unter der Schulternaht einen Maschenmarkierer setzen.',
   sleevesTop: 'Die Mitte der Ärmeloberkante an die Schulternaht stecken, dann die Viertelpunkte.',
@@ -67,6 +68,7 @@ export const words: Translation<typeof english> = {
     other: 'Die {count} abgeketteten Maschen am Unterarm an die obersten {rows} Reihen der Ärmelseite nähen.',
   },
   raglan: '{piece} einnähen: Raglanlinien',
+  raglanBoth: 'Beide Ärmel einnähen: Raglanlinien',
   raglanFour: 'Alle vier Linien, vom Unterarm hinauf zum Hals:',
   raglanThree:
     'Drei Linien, vom Unterarm hinauf zum Hals: vorn links, vorn rechts, hinten rechts. Die linke am Rücken bleibt offen, bis die Blende fertig ist.',
@@ -113,6 +115,7 @@ export const words: Translation<typeof english> = {
     one: '{count} Reihe auf jeder Seite: Reihe an Reihe, im Matratzenstich.',
     other: '{count} Reihen auf jeder Seite: Reihe an Reihe, im Matratzenstich.',
   },
+  seamTakes: 'Eine ganze Masche neben jeder Kante nähen; sie geht in die Naht.',
   seamEased: '{first} Reihen: {a}, {second}: {b}; nach je {every} eine mehr von der längeren Kante nehmen.',
   sleeveSeams: 'Ärmelnähte',
   opening: 'Den Schlitz im Rückenteil schließen',

@@ -232,7 +232,7 @@ export const glossary: Glossary = {
   'inc 4': { name: '4 zunehmen', how: incInto('Fünfmal') },
   bo: {
     name: 'abketten',
-    how: 'Zwei Maschen stricken, die erste über die zweite ziehen; eine weitere stricken, wieder überziehen. Es braucht eine Masche mehr, als abgekettet werden; mit ihr geht es weiter.',
+    how: 'Zwei Maschen stricken, die erste über die zweite ziehen; eine weitere stricken, wieder überziehen. Es braucht eine Masche mehr, als abgekettet werden; sie bleibt auf der rechten Nadel und zählt als erste der folgenden.',
   },
   co: {
     name: 'anschlagen',

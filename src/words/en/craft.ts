@@ -22,6 +22,7 @@ export const words = {
   markEdgeIncrease: 'increase {edge}',
   markAcrossDecrease: 'decrease {by} across the row',
   markAcrossIncrease: 'increase {by} across the row',
+  markHoles: { one: 'button hole', other: '{count} button holes' },
   markMiddle: 'decrease at the middle',
   markBindOff: '[bind off] {by} {edge}',
   markBindOffAll: '[bind off] all stitches',

@@ -3,6 +3,8 @@ export const words = {
   before: 'Before row {row}:',
   takenBack: 'Taken back.',
   changeNeedle: 'change to the {size} needle',
+  loosely: 'the edge goes over the head: [bind off] loosely, or with a thicker needle',
+  markLoosely: 'loosely',
   changeColour: 'change to {colour}',
   measure: 'measure, {length} as planned',
   colour: 'in {colour}',

@@ -51,6 +51,7 @@ export const words = {
   pickUpRows: 'Along rows, pick up {ratio}.',
   pickUpKnit: 'Knit the band',
   sleeves: 'Set in the {piece}',
+  sleevesBoth: 'Set in both sleeves',
   sleevesMarker: 'Put a marker on each side seam edge {rows} rows ({length}) below the shoulder seam.',
   sleevesTop: 'Pin the middle of the sleeve’s top to the shoulder seam, then the quarter points.',
   sleevesQuarters: 'Quarter points, counted up from the underarm: rows {rows}.',
@@ -64,6 +65,7 @@ export const words = {
       'Sew the {count} stitches [bound off] at the underarm to the {rows} topmost rows of the sleeve’s side.',
   },
   raglan: 'Sew in the {piece}: raglan lines',
+  raglanBoth: 'Sew in both sleeves: raglan lines',
   raglanFour: 'All four lines, from the underarm up to the neck:',
   raglanThree:
     'Three lines, from the underarm up to the neck: left front, right front, right back. The left one at the back stays open until the band is done.',
@@ -110,6 +112,7 @@ export const words = {
     one: '{count} row on each side: row to row, in mattress stitch.',
     other: '{count} rows on each side: row to row, in mattress stitch.',
   },
+  seamTakes: 'Sew one whole stitch in from each edge; it goes into the seam.',
   seamEased:
     '{first} rows on the {a}, {second} on the {b}: take one more of the longer edge after every {every}.',
   sleeveSeams: 'Sleeve seams',

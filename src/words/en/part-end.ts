@@ -1,6 +1,7 @@
 /** The end of a part: what becomes of the stitches, what it took, what comes next. */
 export const words = {
   partDone: '{part} is done',
+  partDivides: '{part} is knitted up to where it divides',
   endBoundOff: 'All stitches are [bound off]. Cut the yarn and pull it through the last loop.',
   endHold: {
     one: 'Put the {count} stitch that is left on a holder or a thread.',

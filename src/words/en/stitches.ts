@@ -164,7 +164,7 @@ export const glossary: Glossary = {
   'dec 4': { name: 'decrease 4', how: 'Make five stitches into one in the way you like best at this place.' },
   m1: {
     name: 'make 1',
-    how: 'Lift the strand that runs between the two needles and knit into it so that it twists. One stitch more.',
+    how: 'Lift the strand that runs between the two needles and knit into it so that it twists, leaning either way. One stitch more.',
   },
   m1l: {
     name: 'make 1, leaning left',
@@ -235,7 +235,7 @@ export const glossary: Glossary = {
   'inc 4': { name: 'increase 4', how: incInto('five') },
   bo: {
     name: '[bind off]',
-    how: 'Work two stitches, lift the first over the second; work one more, lift over again. It takes one stitch more than are [bound off]; that one goes on.',
+    how: 'Work two stitches, lift the first over the second; work one more, lift over again. It takes one stitch more than are [bound off]; that one stays on the right needle and counts as the first of those that come next.',
   },
   co: {
     name: 'cast on',

@@ -10,7 +10,8 @@ import {
 } from '../../../src/app/in-hand/before-row.ts';
 import { type GarmentView, garmentInHand, inHand } from '../../../src/app/state.ts';
 import type { Gauge } from '../../../src/knit/gauge.ts';
-import type { PlannedPart } from '../../../src/knit/piece/planned.ts';
+import type { PlannedPart, PlannedRow } from '../../../src/knit/piece/planned.ts';
+import type { PieceRole } from '../../../src/knit/piece/recipe.ts';
 import { type MakeKey, makeKey } from '../../../src/progress/log.ts';
 import { plainPart } from '../../store/scenario.ts';
 
@@ -24,13 +25,14 @@ interface Hand {
   readonly make?: MakeKey;
   readonly parts?: readonly PlannedPart[];
   readonly gauge?: Gauge;
+  readonly role?: PieceRole;
   readonly garment?: object;
 }
 
 /** The second copy of the scarf is in hand. */
-function takeUp({ make = KEY, parts = [part], gauge, garment = {} }: Hand = {}): void {
+function takeUp({ make = KEY, parts = [part], gauge, role, garment = {} }: Hand = {}): void {
   inHand.value = { make, part, place: { part: 0 } } as never;
-  const copy = (n: number, of: readonly PlannedPart[]) => ({ make: n, parts: of, recipe: { gauge } });
+  const copy = (n: number, of: readonly PlannedPart[]) => ({ make: n, parts: of, recipe: { gauge, role } });
   garmentInHand.value = {
     garment: { id: 'scarf', pieces: [], ...garment },
     pieces: [{ id: 'long', makes: [copy(1, [plainPart(3)]), copy(2, parts)] }],
@@ -53,6 +55,18 @@ afterEach(() => {
   inHand.value = undefined;
   garmentInHand.value = undefined;
   notesInHand.value = undefined;
+});
+
+/** A neck bound off tightly does not go over the head; common practice, no published source. */
+it('a neckband is bound off loosely, nothing else is told to be', () => {
+  const last = { ...(part.rows[5] as PlannedRow), after: 0 };
+  const kinds = (role: PieceRole, row: PlannedRow) => {
+    takeUp({ role });
+    return beforeRow({ part, row }).map(({ kind }) => kind);
+  };
+  expect(kinds('neckband', last)).toEqual(['loosely']);
+  expect(kinds('neckband', { ...last, after: 8 })).toEqual([]);
+  expect(kinds('front band', last)).toEqual([]);
 });
 
 describe('what comes before a row', () => {
