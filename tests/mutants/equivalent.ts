@@ -324,4 +324,18 @@ export const equivalents: readonly Equivalent[] = [
     after: '1',
     why: 'one stitch more of every fabric changes no order of them',
   },
+  {
+    file: 'src/knit/pattern/follow/repeat-stars.ts',
+    line: 'const MOST_AGAIN = 4000;',
+    before: '4000',
+    after: '4001',
+    why: 'it only keeps a mistyped number from filling the memory',
+  },
+  {
+    file: 'src/knit/pattern/follow/build/run-rows.ts',
+    line: 'while (build.meanwhile.length > 0 && part.live > 0 && rows < 600) {',
+    before: '600',
+    after: '601',
+    why: 'it only keeps a shaping without an end from being worked without end',
+  },
 ];
