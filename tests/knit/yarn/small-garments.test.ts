@@ -53,6 +53,15 @@ describe('what is bought beyond the rows while only the gauge is known', () => {
     expect(beyondTheRows(standing(back(68, 'front')))).toEqual({ swatch: 0, share: 0 });
   });
 
+  it('is by the widest row of the back, wherever that lies', () => {
+    const shaping = [{ kind: 'across', row: 3, by: -20 }] as const;
+    const narrowing: Recipe = {
+      ...back(84),
+      parts: [part('p', { castOn: 84 }, { sections: [section({ rows: 60, shaping: [...shaping] })] })],
+    };
+    expect(beyondTheRows(standing(narrowing)).share).toBeCloseTo(0, 9);
+  });
+
   it('comes to the reserve for the loop length and the twentieth for the making up', () => {
     const need = marginOf(back(76));
     expect(need.margin).toBeCloseTo(0.2 + 0.05 + 0.2 + SWATCH_M / need.metres, 9);

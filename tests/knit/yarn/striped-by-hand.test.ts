@@ -177,6 +177,13 @@ describe('stripes laid through a garment', () => {
     expect(striped([narrow, wide])).toMatchObject({ Narrow: { first: 1, last: 10 } });
   });
 
+  it('begin with the first row of a piece of which nothing is planned', () => {
+    const pieces = [{ recipe: back, makes: [] }];
+    expect(Object.fromEntries(stripedThrough({ name: 'any', pieces }))).toEqual({
+      Back: { first: 1, at: 1 },
+    });
+  });
+
   it('are on no band', () => {
     const bands = (['neckband', 'front band', 'armhole band'] as const).map((role) =>
       piece(role, role, [[8, 'stocking']]),
