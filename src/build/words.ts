@@ -68,26 +68,33 @@ function messagesIn(code: string): Written | undefined {
 }
 
 /**
- * What the names are like that a file puts together, as patterns of 'catalogue.name'. What is asked for by `sayIfKnown`
- * may have any name of its catalogue.
+ * What the names are like that a file puts together, as patterns of 'catalogue.name'. What a file asks for by
+ * `sayIfKnown` has a name that the file begins with a word of its own (`cause ${cause}`), or any name of its catalogue.
  */
 export function putTogether(code: string, path: string): readonly RegExp[] {
   if (!/`(\w+\.|\$\{)|sayIfKnown/.test(code)) return [];
   const nodes = nodesOf(code, path);
-  const templates = nodes
+  const made = nodes
     .filter(({ type }) => type === 'TemplateLiteral')
     .map(({ quasis }) =>
       (quasis as { readonly value: { readonly cooked: string } }[]).map(({ value }) => value.cooked),
     )
-    .filter((parts) => parts.length > 1)
-    .filter(([first = '', next = '']) => /^\w+\./.test(first) || (first === '' && /^\.\w/.test(next)));
+    .filter((parts) => parts.length > 1);
+  const templates = made.filter(
+    ([first = '', next = '']) => /^\w+\./.test(first) || (first === '' && /^\.\w/.test(next)),
+  );
   const asked = nodes
     .filter(
       ({ type, callee }) => type === 'CallExpression' && (callee as { name?: string }).name === 'sayIfKnown',
     )
     .map((call) => (call.arguments as readonly { readonly value?: string }[])[0]?.value)
     .filter((catalogue) => catalogue !== undefined)
-    .map((catalogue) => [`${catalogue}.`, '']);
+    .flatMap((catalogue) => {
+      const said = made.filter(([first = '']) => /^[a-z]+ $/.test(first));
+      return said.length === 0
+        ? [[`${catalogue}.`, '']]
+        : said.map(([first, ...rest]) => [`${catalogue}.${first}`, ...rest]);
+    });
   return [...templates, ...asked].map((parts) => new RegExp(`^${parts.map(escaped).join('.+')}$`));
 }
 

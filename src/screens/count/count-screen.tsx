@@ -20,7 +20,7 @@ import { PacePage } from './pace-page.tsx';
 import { ReworkPage } from './rework-page.tsx';
 import { RipPage } from './rip-page.tsx';
 import { TogetherPage } from './together-page.tsx';
-import { isTool, type Tool } from './tools.ts';
+import { isTool, type Tool, toolTitles } from './tools.ts';
 import { ToolsMenu } from './tools-menu.tsx';
 
 const pages: Readonly<Record<Tool, ComponentType<CountPageProps>>> = {
@@ -39,7 +39,7 @@ export default function CountScreen({ route }: { readonly route: Route }) {
   useFresh(() => openCount(key), { garment: route.at.garment, make: key });
   const now = inHand.value;
   const log = logInHand.value;
-  const title = isTool(tool) ? say(`count.${tool}`) : say('count.tools');
+  const title = isTool(tool) ? say(toolTitles[tool]) : say('count.tools');
   const isHere = now?.make === key && log?.make === key && garmentInHand.value !== undefined;
   useArrival(title, isHere);
   const Page = isTool(tool) ? pages[tool] : undefined;

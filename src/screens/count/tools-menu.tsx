@@ -1,7 +1,7 @@
 import './tools-menu.css';
 import { Icon } from '../../ui/icon/icon.tsx';
 import { say } from '../../words/say.ts';
-import { hrefToTool, toolNames, tools } from './tools.ts';
+import { hrefToTool, toolNames, tools, toolTitles } from './tools.ts';
 
 /** Everything about count and place, one link each. Needs the catalogue 'count'. */
 export function ToolsMenu({ make }: { readonly make: string }) {
@@ -12,7 +12,7 @@ export function ToolsMenu({ make }: { readonly make: string }) {
           <a class="card card-press count-link" href={hrefToTool(make, tool)}>
             <Icon name={tools[tool]} />
             <span>
-              <strong>{say(`count.${tool}`)}</strong>
+              <strong>{say(toolTitles[tool])}</strong>
               <small>{say(`count.${tool}Hint`)}</small>
             </span>
           </a>

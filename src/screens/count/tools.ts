@@ -17,6 +17,16 @@ export type Tool = keyof typeof tools;
 
 export const toolNames = Object.keys(tools) as readonly Tool[];
 
+export const toolTitles = {
+  check: 'count.check',
+  find: 'count.find',
+  rip: 'count.rip',
+  rework: 'count.rework',
+  notes: 'count.notes',
+  pace: 'count.pace',
+  together: 'count.together',
+} as const satisfies Record<Tool, string>;
+
 export const isTool = (text: string): text is Tool => Object.hasOwn(tools, text);
 
 /** The address of such a page for a make; `query` as '?to=12'. */

@@ -21,7 +21,9 @@ interface Props {
   readonly onStep: (id: string) => void;
 }
 
-type State = 'sewn' | 'hand' | 'open';
+const names = { sewn: 'makingUp.sewn', hand: 'makingUp.hand', open: 'makingUp.open' } as const;
+
+type State = keyof typeof names;
 
 interface Edge {
   readonly step: string;
@@ -96,7 +98,7 @@ export function ComingTogether({ made, garment, ticked, inHand, onStep }: Props)
                 />
               )}
             </svg>
-            {say(`makingUp.${state}`)}
+            {say(names[state])}
           </span>
         ))}
       </figcaption>

@@ -24,7 +24,7 @@ export function Keeping() {
   };
   return (
     <div class="keeping">
-      <Line sure={offlineReady.value}>{say(`settings.${offline()}`)}</Line>
+      <Line sure={offlineReady.value}>{say(offline())}</Line>
       {kept && <Line sure={kept === 'kept'}>{say(promises[kept])}</Line>}
       {kept === 'not kept' && <Button onPress={() => void ask()}>{say('settings.keptAsk')}</Button>}
       <Button icon="download" href={hrefTo('backup')}>
@@ -40,10 +40,10 @@ export function Keeping() {
 }
 
 /** Whether the app needs the network, and why it still does. */
-function offline(): 'offlineYes' | 'offlineNo' | 'offlineRefused' | 'offlineUnable' {
-  if (offlineReady.value) return 'offlineYes';
-  if (!('serviceWorker' in navigator)) return 'offlineUnable';
-  return refusedToKeep.value ? 'offlineRefused' : 'offlineNo';
+function offline() {
+  if (offlineReady.value) return 'settings.offlineYes';
+  if (!('serviceWorker' in navigator)) return 'settings.offlineUnable';
+  return refusedToKeep.value ? 'settings.offlineRefused' : 'settings.offlineNo';
 }
 
 function Line({ sure, children }: { readonly sure: boolean; readonly children: string }) {
