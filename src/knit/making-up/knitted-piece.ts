@@ -52,7 +52,8 @@ export function knittedPieces({ recipe, makes }: StandingPiece): KnittedPiece[] 
 /** Its first part goes across it all; the others lie above that. */
 function sizeOf(parts: readonly PlannedPart[]): KnittedPiece['size'] {
   const [whole] = parts;
-  const across = (stitches: number, section: number) => sewnMm(stitches, 0, whole?.cells[section]?.width ?? 0);
+  const across = (stitches: number, section: number) =>
+    sewnMm(stitches, 0, whole?.cells[section]?.width ?? 0);
   const widths = whole
     ? [across(whole.start, 0), ...whole.rows.map(({ after, section }) => across(after, section))]
     : [];
