@@ -39,7 +39,12 @@ export const whole = {
     ...garment,
     swatches: [
       {
-        ...{ fabric: 'garter', stitches: 20, widthMm: 100, rows: 28, heightMm: 100, needle: 4 },
+        fabric: 'garter',
+        stitches: 20,
+        widthMm: 100,
+        rows: 28,
+        heightMm: 100,
+        needle: 4,
         before: { stitches: 20, widthMm: 100, rows: 28, heightMm: 100 },
         weighed: { grams: 5, stitches: 20, rows: 28 },
       },
