@@ -2,11 +2,11 @@ import { useMemo, useState } from 'preact/hooks';
 import { design, drafted } from '../../app/drafts/design/designer.ts';
 import type { Draft } from '../../knit/garment/draft.ts';
 import { finishedBeside } from '../../knit/garment/finished-beside.ts';
-import type { HeadFit } from '../../knit/garment/head-through-neck.ts';
 import type { Rounding } from '../../knit/garment/roundings.ts';
 import { Group } from '../../ui/group/group.tsx';
 import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
+import { saysHead } from './says-head.ts';
 import { saysName } from './says-name.ts';
 
 /** What it measures, each rounding stated, each seam held against its neighbour. */
@@ -62,14 +62,6 @@ function MadeUp({ draft }: { readonly draft: Draft }) {
       {draft.head && <p>{saysHead(draft.head)}</p>}
     </div>
   );
-}
-
-/** Whether the head passes, in words. */
-function saysHead({ opensMm, headMm }: HeadFit): string {
-  const head = saysLength(headMm);
-  return opensMm >= headMm
-    ? say('draft.headPasses', { head, spare: saysLength(opensMm - headMm) })
-    : say('draft.headDoesNot', { head, opens: saysLength(opensMm) });
 }
 
 function Roundings({ list }: { readonly list: readonly Rounding[] }) {

@@ -1,0 +1,98 @@
+import { mkdirSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { type Served, serve } from '../run/serve.ts';
+import { openPhone, type Phone, removeProfiles } from './drive.ts';
+import { until } from './until.ts';
+
+let host: Served;
+let phone: Phone | undefined;
+
+beforeAll(async () => {
+  host = await serve({ root: process.env.RIDGELINE_OUT ?? 'dist' });
+});
+
+afterEach(async () => {
+  await phone?.close();
+  phone = undefined;
+});
+
+afterAll(async () => {
+  await host.close();
+  removeProfiles();
+});
+
+const openAll = (page: Page) =>
+  page.evaluate(() => {
+    for (const group of document.querySelectorAll('details')) group.open = true;
+  });
+
+const choose = (page: Page, legend: string, option: string) =>
+  page.getByRole('group', { name: legend, exact: true }).getByText(option, { exact: true }).tap();
+
+/** Pictures to look at, where a folder for them is named. */
+async function shot(page: Page, name: string): Promise<void> {
+  const folder = process.env.RIDGELINE_SHOTS;
+  if (folder === undefined) return;
+  mkdirSync(folder, { recursive: true });
+  await page.screenshot({ path: `${folder}/opening-${name}.png`, fullPage: true });
+}
+
+/** Each opening with the armhole that it goes with, and what its own step of the making up is called. */
+const openings = [
+  ['Drop shoulder', 'On the left shoulder, with buttons', 'Button the left shoulder'],
+  ['Drop shoulder', 'Envelope: both shoulders lie over each other', 'Lay the shoulders over each other'],
+  ['Drop shoulder', 'At the back, with a button', 'Fasten the opening of the back'],
+  ['Raglan', 'Along the left back raglan, with a button', 'Fasten the opening of the raglan'],
+] as const;
+
+describe('a small child’s pullover that opens at the neck', () => {
+  it.each(openings)(
+    '%s, %s: from the draft to the last step of the making up',
+    async (armhole, opening, step) => {
+      phone = await openPhone({ size: 'common', worker: false });
+      const { page } = phone;
+      await page.goto(`${host.url}#/draft`);
+      await page.locator('.group').first().waitFor();
+      await openAll(page);
+      await page.getByLabel('Whose measures').selectOption({ label: 'Children (years), 2' });
+      await choose(page, 'Armhole', armhole);
+      await openAll(page);
+      await choose(page, 'Opening for the head', 'None');
+      // the verdict stands beside the choice, and changes with it
+      const neck = page.locator('[data-edge="neck"]');
+      const verdict = () => neck.locator('.neck-verdict').innerText();
+      const before = await verdict();
+      await choose(page, 'Opening for the head', opening);
+      await until(verdict, (now) => now !== before && /goes over a head/.test(now));
+      await shot(page, `${step}-draft`);
+      await page.getByLabel('Name of the garment').fill('Small pullover');
+      await page.getByRole('button', { name: 'Make it', exact: true }).tap();
+      await page.getByRole('heading', { level: 1, name: 'Small pullover' }).waitFor();
+      await page.evaluate(() => {
+        location.hash = `${location.hash}/making-up`;
+      });
+      await page.getByRole('heading', { level: 1, name: 'Making up' }).waitFor();
+      const steps = page.locator('.making-step');
+      const count = await until(
+        () => steps.count(),
+        (all) => all > 4,
+      );
+      const title = page.locator('.making-card h2');
+      const seen: string[] = [];
+      for (let i = 0; i < count; i += 1) {
+        const now = await until(
+          () => title.innerText(),
+          (text) => text !== seen.at(-1),
+        );
+        seen.push(now);
+        if (now === step) await shot(page, step);
+        await page.locator('.making-do button').first().tap();
+      }
+      await page.getByText(`${count} of ${count} steps done`).first().waitFor();
+      expect(seen).toContain(step);
+      expect(seen.at(-1)).toBe('Weave in the ends');
+      expect(phone.complaints).toEqual([]);
+    },
+  );
+});
