@@ -5,7 +5,7 @@ import { openPhone, removeProfiles } from './drive.ts';
 import { hiddenAt } from './hidden-at.ts';
 import { knitterAt } from './knitter.ts';
 import { type Look, openSettings, wear } from './looks.ts';
-import { atRow } from './sights.ts';
+import { atRow, sights } from './sights.ts';
 
 afterAll(removeProfiles);
 
@@ -60,4 +60,25 @@ describe('with larger text', () => {
     await phone.close();
     await host.close();
   }, 300_000);
+
+  it('they lie whole above what is told of the storage too', async () => {
+    const host = await serve({ root: dist });
+    const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
+    const { page } = phone;
+    const knitter = knitterAt(page, host.url);
+    await knitter.openSample();
+    const other = await openSettings(page, host.url);
+    await sights.find(({ name }) => name === 'row kept aside')?.come(page, knitter);
+    const found: string[] = [];
+    for (const setting of [{ name: 'English' }, { name: 'German', language: 'Deutsch' }] as const) {
+      await wear(page, other, { width: 390, height: 844, ...setting });
+      for (const [width, height] of screens) {
+        await page.setViewportSize({ width, height });
+        found.push(...(await hiddenAt(page, [100, 130, 150])).map((what) => `${setting.name}, ${what}`));
+      }
+    }
+    expect(found).toEqual([]);
+    await phone.close();
+    await host.close();
+  });
 });

@@ -40,7 +40,9 @@ const drafts: readonly (readonly [string, Draft])[] = wished.flatMap(([name, des
 });
 
 /** px of the drawing's column and of a letter: phones, a tablet, twice the text. */
-const rooms = [288, 358, 380, 560].flatMap((width) => [16, 20.8, 32].map((em) => ({ width, em })));
+const rooms = [288, 358, 380, 560].flatMap((width) =>
+  [16, 20.8, 32].flatMap((em) => [0, 2].map((apart) => ({ width, em, apart }))),
+);
 
 /** px; WCAG 2.2, success criterion 2.5.5 */
 const TARGET = 44;

@@ -40,13 +40,15 @@ interface Room {
   /** px of the drawing, and of the root's letters */
   readonly width: number;
   readonly em: number;
+  /** px between letters, where a reader has them set wide */
+  readonly apart?: number;
 }
 
 /** Lays the garment and its figures into a column. A figure that has no room without another losing its own stands in the form alone. */
-export function drawingOf(draft: Draft, { width, em }: Room): Drawing {
+export function drawingOf(draft: Draft, { width, em, apart = 0 }: Room): Drawing {
   const bare = garmentDrawn(draft, 0);
   const seen = figuresOf(draft);
-  const sized = new Map(seen.map((one) => [one.to, { ...one, ...sizeOf(one, em) }]));
+  const sized = new Map(seen.map((one) => [one.to, { ...one, ...sizeOf(one, em, apart) }]));
   const besides = (to: string) => (sized.get(to)?.wide ?? 0) / 2;
   const [left, right] = [besides('lengthMm'), bare.sleeve ? besides('sleeve.lengthMm') : TOUCH_PX / 2];
   const above = (sized.get('neck.widthMm')?.high ?? TOUCH_PX) + 2;
@@ -81,10 +83,10 @@ const isIn = ({ x, y, wide, high }: Figure, width: number, height: number): bool
 const overlap = (a: Figure, b: Figure): boolean =>
   Math.abs(a.x - b.x) < (a.wide + b.wide) / 2 && Math.abs(a.y - b.y) < (a.high + b.high) / 2;
 
-function sizeOf({ made, asked }: Pick<Figure, 'made' | 'asked'>, em: number): Sized {
+function sizeOf({ made, asked }: Pick<Figure, 'made' | 'asked'>, em: number, apart: number): Sized {
   const letters = Math.max(made.length, asked?.length ?? 0);
   return {
-    wide: Math.max(TOUCH_PX, letters * LETTER * em + 0.5 * em),
+    wide: Math.max(TOUCH_PX, letters * (LETTER * em + apart) + 0.5 * em),
     high: Math.max(TOUCH_PX, (asked ? 2 : 1) * LINE * em + 0.5 * em),
   };
 }

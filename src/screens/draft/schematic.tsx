@@ -14,7 +14,7 @@ interface SchematicProps {
 }
 
 /** px: a phone's column, until the real one is measured */
-const USUAL = { width: 358, em: 16 };
+const USUAL = { width: 358, em: 16, apart: 0 };
 
 /**
  * The garment to scale, as knitted stitch by stitch and row by row, and dashed as asked for: touching an edge opens what
@@ -27,9 +27,12 @@ export function Schematic({ draft, open }: SchematicProps) {
     const own = frame.current;
     if (!own) return;
     const measure = () => {
-      const em = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+      const px = (value: string) => Number.parseFloat(value) || 0;
+      const em = px(getComputedStyle(document.documentElement).fontSize);
+      const apart = px(getComputedStyle(own).letterSpacing);
+      const width = own.clientWidth;
       setRoom((old) =>
-        old.width === own.clientWidth && old.em === em ? old : { width: own.clientWidth, em },
+        old.width === width && old.em === em && old.apart === apart ? old : { width, em, apart },
       );
     };
     measure();

@@ -42,12 +42,12 @@ export default function OpenLinkScreen({ route }: { readonly route: Route }) {
       setRead('reading');
     };
   }, [text]);
-  const title =
-    typeof read === 'object' && 'ok' in read && read.ok ? read.value.name : say('passOn.openTitle');
+  const name = typeof read === 'object' && 'ok' in read && read.ok ? read.value.name : undefined;
+  const title = name ?? say('passOn.openTitle');
   useArrival(title);
   const back = { href: hrefTo('workbasket'), label: say('passOn.toWorkbasket') };
   return (
-    <Screen title={title} over={say('passOn.openTitle')} back={back}>
+    <Screen title={title} over={name && say('passOn.openTitle')} back={back}>
       <ReadLink read={read} stop={() => stop.current()} />
     </Screen>
   );
