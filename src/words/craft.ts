@@ -7,11 +7,11 @@ import { say } from './say.ts';
 
 /** Words of the trade for what the plan holds. All need the catalogue 'craft'. */
 
-export const saysFabric = (name: FabricName): string => say(`craft.${name}`);
+export const saysFabric = (name: FabricName): string => say(`craft.fabric ${name}`);
 
 /** 'RS', or with `full` 'right side'. */
 export const saysSide = (side: Side, full = false): string =>
-  say(full ? (side === 'RS' ? 'craft.RSfull' : 'craft.WSfull') : `craft.${side}`);
+  say(side === 'RS' ? (full ? 'craft.RSfull' : 'craft.RS') : full ? 'craft.WSfull' : 'craft.WS');
 
 export const saysStitches = (count: number): string => say('craft.stitches', { count });
 

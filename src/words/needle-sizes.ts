@@ -36,7 +36,7 @@ const table = [
 export const needleSizes: readonly number[] = table.map(([mm]) => mm);
 
 /** The Japanese numbers 0 to 15: 2.1 to 6.6 mm, 0.3 mm apart, in Sarah Bradberry's table. */
-const japanese = Array.from({ length: 16 }, (_, number) => (21 + 3 * number) / 10);
+export const japanese = Array.from({ length: 16 }, (_, number) => (21 + 3 * number) / 10);
 
 /** The systems that have numbers of their own beside millimetres. */
 export type NeedleSystem = 'US' | 'UK' | 'JP';
@@ -52,7 +52,3 @@ export function needleNumber(mm: number, system: NeedleSystem): string | undefin
   const size = table.find(([metric]) => near(metric, mm));
   return size && (system === 'US' ? size[1] : size[2]);
 }
-
-/** The sizes that a system has a number for, mm, from thin to thick. */
-export const sizesOf = (system: NeedleSystem): readonly number[] =>
-  system === 'JP' ? japanese : needleSizes.filter((mm) => needleNumber(mm, system) !== undefined);

@@ -9,7 +9,8 @@ import {
   yarnTyped,
   yarnUnit,
 } from '../../src/words/measures.ts';
-import { needleChoices, saysNeedle } from '../../src/words/needle.ts';
+import { saysNeedle } from '../../src/words/needle.ts';
+import { needleChoices } from '../../src/words/needle-choices.ts';
 import { needleNumber, needleSizes } from '../../src/words/needle-sizes.ts';
 import { loadWords, speak } from '../../src/words/say.ts';
 import { plainSpeech } from '../../src/words/settings.ts';

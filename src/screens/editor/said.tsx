@@ -3,7 +3,7 @@ import { useId } from 'preact/hooks';
 import { FieldError, type InputTies } from '../../ui/field/field.tsx';
 import { readNumber } from '../../ui/field/read-number.ts';
 import { Select, type SelectProps } from '../../ui/field/select.tsx';
-import { needleChoices } from '../../words/needle.ts';
+import { needleChoices } from '../../words/needle-choices.ts';
 import { say } from '../../words/say.ts';
 import { shortened } from './typed-number.tsx';
 

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { needleChoices } from '../../words/needle.ts';
+import { needleChoices } from '../../words/needle-choices.ts';
 import type { FieldWords } from './field.tsx';
 import { SelectField } from './select-field.tsx';
 
