@@ -338,4 +338,11 @@ export const equivalents: readonly Equivalent[] = [
     after: '601',
     why: 'it only keeps a shaping without an end from being worked without end',
   },
+  {
+    file: 'src/app/drafts/editor/onto-stored.ts',
+    line: 'names.map((name) => [name, same(form[name], before[name]) ? now[name] : form[name]]),',
+    before: 'form[name], before[name]',
+    after: 'before[name], form[name]',
+    why: 'two texts are the same, whichever is named first',
+  },
 ];

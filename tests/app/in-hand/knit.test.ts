@@ -3,7 +3,16 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { finishRow, goToRow, lookAtRow, openMake, undoRow } from '../../../src/app/in-hand/knit.ts';
 import { toWork } from '../../../src/app/in-hand/reading.ts';
 import { tryAgain } from '../../../src/app/in-hand/taps.ts';
-import { inHand, locked, looking, rowNow, saving, tapFault, waiting } from '../../../src/app/state.ts';
+import {
+  inHand,
+  locked,
+  looking,
+  rowNow,
+  saving,
+  storedRows,
+  tapFault,
+  waiting,
+} from '../../../src/app/state.ts';
 import { fault, refuse } from '../../../src/knit/fault.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { openApp } from '../open-app.ts';
@@ -51,6 +60,20 @@ const rowsShown = () => inHand.value?.place.rows;
 const rowToWork = () => toWork.value?.row.n;
 
 describe('a tap', () => {
+  it('is announced once it is stored, whichever way it moves; one that is refused is not', async () => {
+    const { back } = await openApp();
+    await openMake(back);
+    const announced = async (tap: () => Promise<void>) => {
+      const before = storedRows.value;
+      await tap();
+      return storedRows.value - before;
+    };
+    expect(await announced(finishRow)).toBe(1);
+    expect(await announced(undoRow)).toBe(1);
+    expect(await announced(() => goToRow(5))).toBe(1);
+    expect(await announced(() => goToRow(100_000))).toBe(0);
+  });
+
   it('changes the words in its own task, and is written in the next: a frame that is due comes between', async () => {
     let writes = 0;
     const { back } = await openApp((store) => ({

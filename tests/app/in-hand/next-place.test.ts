@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { nextOf, nextPlace } from '../../../src/app/in-hand/next-place.ts';
+import { latestKnitted, nextOf, nextPlace } from '../../../src/app/in-hand/next-place.ts';
 import type { PlaceRecord } from '../../../src/store/records.ts';
 
 let part = 0;
@@ -34,6 +34,14 @@ describe('where a make goes on', () => {
     expect(nextPlace([place(10, 10, 2), last])).toBe(last);
     expect(nextPlace([])).toBeUndefined();
   });
+});
+
+it('what was knitted last is the place touched last, at any time after the beginning of time', () => {
+  const [never, once] = [place(0, 9, 0), place(1, 9, 1)];
+  expect(latestKnitted([never, once])).toBe(once);
+  expect(latestKnitted([never])).toBeUndefined();
+  const [one, other] = [place(2, 9, 8), place(2, 9, 8)];
+  expect(latestKnitted([one, other])).toBe(one);
 });
 
 describe('where a garment goes on', () => {
