@@ -138,6 +138,27 @@ for (const size of walkedOn('common')) {
       expect(at.phone?.complaints).toEqual([]);
     });
 
+    it('rows not yet knitted are worked otherwise, on the drawing and with what it does to other pieces', async () => {
+      const page = await openSleeve(60, size);
+      await openTool(page, 'Plan the rest anew');
+      await page.getByText('Another fabric, needle or rhythm from here', { exact: true }).tap();
+      await page.getByLabel('Fabric', { exact: true }).selectOption('moss');
+      await field(page, 'Needle, mm').fill('3.5');
+      await page.getByRole('heading', { name: 'The new plan' }).waitFor();
+      await page.locator('.count-card .map').waitFor();
+      await shot(page, 'count-otherwise');
+      await isSound(page);
+      await page.getByText('I want a stretch longer or shorter', { exact: true }).tap();
+      await field(page, 'Its length').fill('15');
+      await page.getByText('The stretch has').first().waitFor();
+      await page.getByText('Another fabric, needle or rhythm from here', { exact: true }).tap();
+      await button(page, 'Knit by this plan').tap();
+      await page.getByText('From here on by the new plan.').waitFor();
+      await link(page, 'Back to the row in hand').last().tap();
+      await page.locator('.before-row', { hasText: 'needle' }).waitFor();
+      expect(phone?.complaints).toEqual([]);
+    });
+
     it('a piece that measures longer is planned anew, and what no longer matches is said first', async () => {
       const page = await openSleeve(60, size);
       await openTool(page, 'Plan the rest anew');

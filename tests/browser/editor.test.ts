@@ -220,6 +220,9 @@ describe('a garment by its numbers', () => {
     await page.getByText('This piece is on the needles').waitFor();
     expect(await page.getByLabel('Rows', { exact: true }).count()).toBe(0);
     await shot(page, 'begun');
+    expect(await page.getByRole('link', { name: 'First', exact: true }).getAttribute('href')).toContain(
+      '/rework',
+    );
     await type(page, 'Name', 'Square one');
     await toPieces(page);
     await page.getByRole('button', { name: 'More for Square one' }).tap();

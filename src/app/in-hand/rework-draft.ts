@@ -1,3 +1,4 @@
+import type { FabricName } from '../../knit/fabric.ts';
 import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts';
 import { countAt } from '../../knit/piece/count/count-at.ts';
 import { mirrorRecipe } from '../../knit/piece/mirror.ts';
@@ -12,7 +13,7 @@ import { type ReworkWish, rework } from '../../knit/piece/rework.ts';
 import { lengthTyped } from '../../words/measures.ts';
 import { garmentInHand, type InHand } from '../state.ts';
 
-export type WishKind = 'shoulder' | 'accept' | 'measured' | 'rows' | 'neck' | 'first' | 'plain';
+export type WishKind = 'shoulder' | 'accept' | 'measured' | 'rows' | 'section' | 'neck' | 'first' | 'plain';
 
 /** What she has filled in so far. */
 export interface Draft {
@@ -26,6 +27,11 @@ export interface Draft {
   readonly section: number;
   readonly rows: number | undefined;
   readonly neck: number | undefined;
+  /** of the section that is left: what it is changed to, each undefined while it stays */
+  readonly fabric: FabricName | undefined;
+  /** mm */
+  readonly needle: number | undefined;
+  readonly every: number | undefined;
 }
 
 export function draftFrom(now: InHand, query: URLSearchParams): Draft {
@@ -40,6 +46,9 @@ export function draftFrom(now: InHand, query: URLSearchParams): Draft {
     section: openSections(now)[0]?.index ?? 0,
     rows: undefined,
     neck: undefined,
+    fabric: undefined,
+    needle: undefined,
+    every: undefined,
   };
 }
 
@@ -59,6 +68,7 @@ export function wishKinds(now: InHand): readonly WishKind[] {
     accept: true,
     measured: rows > 0,
     rows: openSections(now).length > 0,
+    section: openSections(now).length > 0,
     neck: now.part.end === 'split',
     first: rows === 0 && reworkedFellow(now) !== undefined,
     plain: rows === 0 && now.part.recipe !== undefined,
@@ -102,9 +112,30 @@ function wishOf(draft: Draft): ReworkWish | undefined {
     return { kind, stitches, ...(missing === '' ? {} : { missingAt: missing }) };
   if (kind === 'measured' && height !== undefined) return { kind, heightMm: lengthTyped(height), above };
   if (kind === 'rows' && rows !== undefined) return { kind, section, rows };
+  if (kind === 'section') return otherwiseOf(draft);
   if (kind === 'shoulder') return { kind };
   if (kind === 'neck' && neck !== undefined && neck !== 0) return { kind, rows: neck };
   return undefined;
+}
+
+function otherwiseOf({ section, fabric, needle, every }: Draft): ReworkWish | undefined {
+  if (fabric === undefined && needle === undefined && every === undefined) return undefined;
+  return {
+    kind: 'section',
+    section,
+    ...(fabric === undefined ? {} : { fabric }),
+    ...(needle === undefined ? {} : { needle }),
+    ...(every === undefined ? {} : { every }),
+  };
+}
+
+/** Rows from one shaping at an edge to the next, of those to come in a section; undefined where fewer than two come. */
+export function rhythmAhead({ part, place }: InHand, section: number): number | undefined {
+  const ahead = part.rows.filter(
+    (row) => row.n > place.rows && row.section === section && row.shaping.some(({ kind }) => kind === 'edge'),
+  );
+  const [first, second] = ahead;
+  return first && second ? second.n - first.n : undefined;
 }
 
 /** The other make as it was really knitted, its mirror image where the piece is mirrored. */

@@ -8,6 +8,7 @@ import { waysToAbsorb } from './rework/absorb.ts';
 import { withRows } from './rework/lay-anew.ts';
 import { byHeight, byMeasure } from './rework/length.ts';
 import { deeperNeck } from './rework/neck.ts';
+import { type Otherwise, workedOtherwise } from './rework/otherwise.ts';
 import { put } from './rework/put.ts';
 import { type Job, type Rework, replan } from './rework/replan.ts';
 import { shoulderAnew } from './rework/shoulder-anew.ts';
@@ -23,6 +24,8 @@ export type ReworkWish =
   | { readonly kind: 'rows'; readonly section: number; readonly rows: number }
   /** the section's end shall lie so high above the part's start */
   | { readonly kind: 'height'; readonly section: number; readonly heightMm: number }
+  /** what is left of the section is worked in another fabric, on another needle or shaped in another rhythm */
+  | ({ readonly kind: 'section'; readonly section: number } & Otherwise)
   /** the neck begins so many rows earlier (> 0: deeper) or later */
   | { readonly kind: 'neck'; readonly rows: number }
   /** a shoulder in short rows that cannot be finished as it is planned is closed before it is bound off */
@@ -77,6 +80,8 @@ function wishes(job: Job, wish: ReworkWish): Result<Rework> {
         figures: { rows: rows.value },
       });
     }
+    case 'section':
+      return toRest(job, otherwise(job, wish.section, wish), { code: 'section', figures: {} });
     case 'shoulder':
       return shoulderAnew(job);
     case 'neck': {
@@ -124,15 +129,25 @@ function leftOf(part: PlannedPart | undefined): number | undefined {
   return last?.after === 0 ? last.before : last?.after;
 }
 
-/** The rest with one section brought to `rows` rows in all. */
-function withSectionRows(
-  { base, part, worked }: Job,
-  section: number,
-  rows: number,
-): Result<readonly Section[]> {
+/** The rest with what is left of one section worked otherwise. */
+function otherwise(job: Job, section: number, wish: Otherwise): Result<readonly Section[]> {
+  const { rest, at } = restFrom(job, section);
+  const one = rest[at];
+  if (!one) return refuse(fault('fewer rows than knitted', { rows: 0, workedRows: job.worked }));
+  const made = workedOtherwise(one, wish);
+  return made.ok ? ok(put(rest, at, made.value)) : made;
+}
+
+/** What is left, and where in it a section of the plan lies. */
+function restFrom({ base, part, worked }: Job, section: number) {
   const { done, rest } = splitAt(base, part, worked);
   const isSplit = done.length + rest.length > base.sections.length;
-  const at = section - done.length + (isSplit ? 1 : 0);
+  return { done, rest, isSplit, at: section - done.length + (isSplit ? 1 : 0) };
+}
+
+/** The rest with one section brought to `rows` rows in all. */
+function withSectionRows(job: Job, section: number, rows: number): Result<readonly Section[]> {
+  const { done, rest, isSplit, at } = restFrom(job, section);
   const one = rest[at];
   const before = isSplit && at === 0 ? (done[done.length - 1]?.rows ?? 0) : 0;
   if (!one || !Number.isSafeInteger(rows) || rows - before < 0) {

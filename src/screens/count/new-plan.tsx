@@ -1,9 +1,10 @@
-import type { InHand } from '../../app/state.ts';
+import { garmentInHand, type InHand } from '../../app/state.ts';
 import type { Edit } from '../../knit/making-up/edit.ts';
 import type { Asked } from '../../knit/making-up/mends.ts';
 import type { Rework } from '../../knit/piece/rework/replan.ts';
 import type { StandingGarment } from '../../knit/piece/standing.ts';
 import { Card } from '../../ui/card/card.tsx';
+import { PanelMap } from '../../ui/panel-map/panel-map.tsx';
 import { saysHow } from '../../words/count.ts';
 import { saysStitches } from '../../words/craft.ts';
 import { saysLength } from '../../words/measures.ts';
@@ -40,6 +41,7 @@ export function NewPlan({ now, made, asked, edits, onTake, onLeave }: NewPlanPro
       <Card tone="place" label={say('count.newPlan')}>
         <div class="count-card">
           <h2>{say('count.newPlan')}</h2>
+          <NewDrawing now={now} made={made} />
           <p>{saysHow(withLengths(made.how))}</p>
           <p>{say('count.rowsWas', first.rows)}</p>
           <p>{ahead.length === 0 ? say('count.noShapings') : say('count.nextShapings', { list })}</p>
@@ -53,6 +55,18 @@ export function NewPlan({ now, made, asked, edits, onTake, onLeave }: NewPlanPro
       {asked && <Mends asked={asked} saysAll onTake={onTake} />}
       {asked && edits.length > 0 && <Taken edits={edits} garment={asked.after} onLeave={onLeave} />}
     </>
+  );
+}
+
+/** The make by its new plan, filled up to the needle. */
+function NewDrawing({ now, made }: Pick<NewPlanProps, 'now' | 'made'>) {
+  const piece = garmentInHand.value?.pieces.find(({ id }) => id === now.place.piece);
+  const make = piece?.makes.find((one) => one.make === now.place.make);
+  if (!make) return null;
+  const parts = make.parts.map((part, index) => made.parts.find((one) => one.index === index)?.part ?? part);
+  const worked = make.places.map((place) => (place.id === now.make ? now.place.rows : place.rows));
+  return (
+    <PanelMap label={now.part.piece} parts={parts} worked={worked} current={now.place.part} sizePx={200} />
   );
 }
 

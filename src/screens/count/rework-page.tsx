@@ -20,6 +20,7 @@ const wishNames = {
   accept: 'count.wishAccept',
   measured: 'count.wishMeasured',
   rows: 'count.wishRows',
+  section: 'count.wishSection',
   neck: 'count.wishNeck',
   first: 'count.wishFirst',
   plain: 'count.wishPlain',

@@ -1,11 +1,13 @@
-import { type Draft, openSections } from '../../app/in-hand/rework-draft.ts';
+import { type Draft, openSections, rhythmAhead } from '../../app/in-hand/rework-draft.ts';
 import type { InHand } from '../../app/state.ts';
+import { fabricNames } from '../../knit/fabric.ts';
 import { landmarksOf } from '../../knit/piece/count/landmarks.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { saysLandmark } from '../../words/count.ts';
-import { lengthUnit, saysLength } from '../../words/measures.ts';
+import { saysFabric } from '../../words/craft.ts';
+import { LENGTH_DIGITS, lengthToType, lengthTyped, lengthUnit, saysLength } from '../../words/measures.ts';
 import { saysRidgesOf } from '../../words/ridge.ts';
 import { say } from '../../words/say.ts';
 
@@ -24,6 +26,8 @@ export function WishFields(props: WishFieldsProps) {
       return <MeasuredFields {...props} />;
     case 'rows':
       return <RowsFields {...props} />;
+    case 'section':
+      return <SectionFields {...props} />;
     case 'neck':
       return (
         <NumberField
@@ -88,20 +92,77 @@ function MeasuredFields({ now, draft, onChange }: WishFieldsProps) {
   );
 }
 
+/** What is not touched stays as it is planned. */
+function SectionFields({ now, draft, onChange }: WishFieldsProps) {
+  const planned = now.part.sections[draft.section];
+  const rhythm = rhythmAhead(now, draft.section);
+  return (
+    <>
+      <WhichSection
+        now={now}
+        draft={draft}
+        onChange={(change) => onChange({ ...change, fabric: undefined, needle: undefined, every: undefined })}
+      />
+      <SelectField
+        label={say('count.wishFabric')}
+        value={draft.fabric ?? planned?.fabric ?? 'stocking'}
+        options={fabricNames.map((value) => ({ value, label: saysFabric(value) }))}
+        onChange={(fabric) => onChange({ fabric: fabric === planned?.fabric ? undefined : fabric })}
+      />
+      <NumberField
+        label={say('count.wishNeedle')}
+        decimals
+        min={1}
+        step={0.25}
+        value={draft.needle ?? planned?.needle}
+        onChange={(needle) => onChange({ needle: needle === planned?.needle ? undefined : needle })}
+      />
+      {rhythm !== undefined && (
+        <NumberField
+          label={say('count.wishEvery')}
+          min={1}
+          value={draft.every ?? rhythm}
+          onChange={(every) => onChange({ every: every === rhythm ? undefined : every })}
+        />
+      )}
+    </>
+  );
+}
+
+function WhichSection({ now, draft, onChange }: WishFieldsProps) {
+  const sections = openSections(now);
+  if (sections.length < 2) return null;
+  return (
+    <SelectField
+      label={say('count.reworkSection')}
+      value={String(draft.section)}
+      options={sections.map(({ index, name }) => ({ value: String(index), label: name }))}
+      onChange={(section) => onChange({ section: Number(section), rows: undefined })}
+    />
+  );
+}
+
 function RowsFields({ now, draft, onChange }: WishFieldsProps) {
   const sections = openSections(now);
   const one = sections.find(({ index }) => index === draft.section);
   const planned = one?.rows ?? 0;
   const rows = draft.rows ?? planned;
-  const heightMm = rows * (now.part.cells[draft.section]?.height ?? 0);
+  const rowMm = now.part.cells[draft.section]?.height ?? 0;
+  const heightMm = rows * rowMm;
   return (
     <>
-      {sections.length > 1 && (
-        <SelectField
-          label={say('count.reworkSection')}
-          value={String(draft.section)}
-          options={sections.map(({ index, name }) => ({ value: String(index), label: name }))}
-          onChange={(section) => onChange({ section: Number(section), rows: undefined })}
+      <WhichSection now={now} draft={draft} onChange={onChange} />
+      {rowMm > 0 && (
+        <NumberField
+          label={say('count.reworkLength')}
+          unit={lengthUnit()}
+          decimals
+          digits={LENGTH_DIGITS}
+          min={0}
+          value={lengthToType(rows * rowMm)}
+          onChange={(length) =>
+            onChange({ rows: length === undefined ? undefined : Math.round(lengthTyped(length) / rowMm) })
+          }
         />
       )}
       <NumberField

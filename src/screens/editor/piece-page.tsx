@@ -5,13 +5,15 @@ import { roleShown } from '../../app/drafts/editor/renaming.ts';
 import { hrefTo } from '../../app/routes.ts';
 import type { PieceForm } from '../../knit/piece/form/form.ts';
 import { freshPart } from '../../knit/piece/form/fresh.ts';
-import type { GarmentId, PieceId } from '../../progress/log.ts';
+import { type GarmentId, makeKey, type PieceId } from '../../progress/log.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { LiveRegion } from '../../ui/live/live-region.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { say } from '../../words/say.ts';
+import { hrefToTool } from '../count/tools.ts';
+import { saysMake } from '../says-make.ts';
 import { changePiece, openSection, pieceOpen } from './changes.ts';
 import { placeId } from './fault-list.tsx';
 import { Fold } from './fold.tsx';
@@ -152,6 +154,17 @@ function renamePiece(piece: PieceForm, name: string): PieceForm {
   return { ...piece, name, ...(follows && only ? { parts: [{ ...only, name }] } : {}) };
 }
 
+/** Every copy of every part: one of them begun leaves the others as they are. */
+function makesOf({ id: piece, form }: PieceEntry, garment: GarmentId) {
+  const makes = Number(form.makes) || 1;
+  return Array.from({ length: makes }, (_, i) => i + 1).flatMap((make) =>
+    form.parts.map(({ name }, part) => ({
+      key: makeKey({ garment, piece, part, make }),
+      name: saysMake(form.name, name, make, makes),
+    })),
+  );
+}
+
 function BegunPiece({ entry, says, garment }: { entry: PieceEntry; says: SaysAt; garment: GarmentId }) {
   return (
     <>
@@ -163,6 +176,15 @@ function BegunPiece({ entry, says, garment }: { entry: PieceEntry; says: SaysAt;
       >
         {say('editor.begunText')}
       </Notice>
+      <section class="edit-stack" aria-labelledby="edit-rest">
+        <h2 id="edit-rest">{say('editor.planRest')}</h2>
+        <p class="edit-soft">{say('editor.planRestHint')}</p>
+        {makesOf(entry, garment).map(({ key, name }) => (
+          <Button key={key} icon="edit" wide href={hrefToTool(key, 'rework')}>
+            {name}
+          </Button>
+        ))}
+      </section>
       <TextField
         label={say('editor.name')}
         value={entry.form.name}

@@ -111,6 +111,9 @@ export const words: Translation<typeof english> = {
   begunTitle: 'Dieses Teil ist auf den Nadeln',
   begunText:
     'Den Namen kannst du hier ändern, die Reihen nicht, sonst stimmte deine Stelle nicht mehr. Um die noch nicht gestrickten Reihen zu ändern, öffne das Teil dort, wo du es strickst, und wähle Umarbeiten.',
+  planRest: 'Den Rest neu planen',
+  planRestHint:
+    'Noch nicht gestrickte Reihen: Muster, Nadel, Länge, Rhythmus, Ausschnitt. Ein Stück, das nicht begonnen ist, lässt sich ganz ändern.',
   openGarment: 'Strickstück öffnen',
 
   isMirrored: 'gespiegelt',

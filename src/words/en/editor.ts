@@ -110,6 +110,9 @@ export const words = {
   begunTitle: 'This piece is on the needles',
   begunText:
     'Its name can be changed here; its rows cannot, or the place would no longer be true. To change the rows you have not knitted yet, open the piece where you knit it and choose to rework it.',
+  planRest: 'Plan the rest anew',
+  planRestHint:
+    'Rows not yet knitted: fabric, needle, length, rhythm, neck. A copy that is not begun can be changed whole.',
   openGarment: 'Open the garment',
 
   // a part, and its bands

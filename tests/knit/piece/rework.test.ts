@@ -47,6 +47,50 @@ describe('rework of any panel', () => {
   }, 60_000);
 });
 
+describe('rows not yet knitted in another way', () => {
+  const at = (part: PlannedPart, row: number) => {
+    const planned = part.rows[row - 1];
+    return [part.sections[planned?.section ?? 0]?.fabric, planned?.needle];
+  };
+  const [, upper] = sleevePart.sections;
+  const worked = (upper?.first ?? 0) + 19;
+  const other = (change: object) =>
+    first(sleeve, 0, sleevePart, worked, { kind: 'section', section: 1, ...change });
+
+  it('another needle or fabric holds from the needle on, and no row that is worked changes', () => {
+    const part = other({ fabric: 'moss', needle: 3.25 });
+    expect(part.rows.slice(0, worked)).toEqual(sleevePart.rows.slice(0, worked));
+    expect([at(part, worked), at(part, worked + 1), at(part, upper?.last ?? 0)]).toEqual([
+      ['stocking', 4],
+      ['moss', 3.25],
+      ['moss', 3.25],
+    ]);
+    expect(provePart(part)).toEqual(ok(part));
+    expect(part.rows.at(-1)?.before).toBe(106);
+  });
+
+  it('another rhythm: as many shapings, each so many rows after the last', () => {
+    const planned = shapingRows(sleevePart, worked).filter((row) => row <= (upper?.last ?? 0));
+    const part = other({ every: 2 });
+    const rows = shapingRows(part, worked).filter((row) => row <= (upper?.last ?? 0));
+    expect(rows).toHaveLength(planned.length);
+    expect(rows[0]).toBe(planned[0]);
+    expect(rows.every((row, i) => i === 0 || row - (rows[i - 1] ?? 0) === 2)).toBe(true);
+    expect(shapingRows(part, 0).filter((row) => row <= worked)).toEqual(
+      shapingRows(sleevePart, 0).filter((row) => row <= worked),
+    );
+  });
+
+  it('a rhythm that has no room, or a section that is knitted, is refused', () => {
+    const refusal = (section: number, change: object) => {
+      const made = rework(sleeve, 0, sleevePart, worked, { kind: 'section', section, ...change });
+      return made.ok ? [] : made.faults.map(({ code }) => code);
+    };
+    expect(refusal(1, { every: 40 })).toContain('shaping to come does not fit');
+    expect(refusal(0, { needle: 3 })).toEqual(['fewer rows than knitted']);
+  });
+});
+
 describe('a count that is accepted', () => {
   it('two stitches short: one increase row more than planned over the rows that are left', () => {
     const part = first(sleeve, 0, sleevePart, 60, { kind: 'accept', stitches: count(sleevePart, 60) - 2 });
