@@ -54,6 +54,8 @@ describe('where the fabric is garter stitch', () => {
     expect(names.findIndex((name) => name.includes('Ridges above it'))).toBeLessThan(
       names.findIndex((name) => name.includes('Stitches on the needle')),
     );
+    // nothing of it is shaped
+    expect(names.filter((name) => name.includes('shaping'))).toEqual([]);
     await page.getByRole('textbox', { name: 'Ridges above it' }).fill('10');
     await page.getByRole('heading', { name: '4 rows fit' }).waitFor();
     await page.getByText('20 rows are worked, row 21 is next · ridge 10').waitFor();

@@ -1,3 +1,4 @@
+import type { GarmentId } from '../../progress/log.ts';
 import type { GarmentSummary, PlaceRecord } from '../../store/records.ts';
 import type { BasketEntry } from '../state.ts';
 
@@ -29,3 +30,14 @@ export function shelfOf(entry: BasketEntry, now: number): Shelf {
   if (entry.worked === 0) return 'to begin';
   return now - entry.at > RESTS_AFTER_MS ? 'resting' : 'on the needles';
 }
+
+/** What lies on a shelf at a moment (ms since 1970); the garment whose row stands above the shelves rests on none. */
+export const onShelf = (
+  shelf: Shelf,
+  entries: readonly BasketEntry[],
+  now: number,
+  inHand: GarmentId | undefined,
+): readonly BasketEntry[] =>
+  entries.filter(
+    (entry) => shelfOf(entry, now) === shelf && !(shelf === 'resting' && entry.garment.id === inHand),
+  );

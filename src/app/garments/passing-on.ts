@@ -9,8 +9,20 @@ import { garmentOf } from './garment-of.ts';
 
 /** The whole address at which anyone opens this garment; everything is behind the '#'. */
 export async function linkFor(garment: GarmentRecord, withNotes: boolean): Promise<string> {
-  const text = await garmentToLink(garmentOf(garment), { withNotes });
+  const text = await garmentToLink(forAnother(garmentOf(garment)), { withNotes });
   return `${location.origin}${location.pathname}${hrefTo('openLink', { text })}`;
+}
+
+/** How many balls she has, and of which dye lot, is nothing to another knitter. */
+function forAnother({ yarns, ...garment }: Garment): Garment {
+  if (yarns === undefined) return garment;
+  return { ...garment, yarns: yarns.map(({ balls: _balls, dyeLot: _lot, ...yarn }) => yarn) };
+}
+
+/** The page on which this garment is turned to another yarn and begun anew; the one that there is stays as it is. */
+export async function againFor(garment: GarmentRecord): Promise<string> {
+  const text = await garmentToLink(forAnother(garmentOf(garment)), { withNotes: true });
+  return hrefTo('openLink', { text });
 }
 
 /** Characters of a code that a camera still reads from a phone's screen: version 13 of ISO/IEC 18004, 69 modules wide. */

@@ -26,6 +26,7 @@ export function FindPage({ now, entries }: CountPageProps) {
     observations.map(({ observation }) => observation),
     place.rows,
   );
+  const isShaped = part.rows.some((row) => row.shaping.some(({ kind }) => kind === 'edge'));
   const ridged = ridgeAt(part, seen.landmark + 1) !== undefined;
   const counted = (
     <>
@@ -84,12 +85,14 @@ export function FindPage({ now, entries }: CountPageProps) {
         onChange={(yarn) => set({ yarn })}
       />
       {!ridged && counted}
-      <NumberField
-        label={say('count.seeShaping')}
-        min={0}
-        value={seen.shaping}
-        onChange={(shaping) => set({ shaping })}
-      />
+      {isShaped && (
+        <NumberField
+          label={say('count.seeShaping')}
+          min={0}
+          value={seen.shaping}
+          onChange={(shaping) => set({ shaping })}
+        />
+      )}
       <NumberField
         label={say('count.seeHeight')}
         min={0}

@@ -1,8 +1,11 @@
 import { useState } from 'preact/hooks';
+import { notesInHand } from '../../app/in-hand/before-row.ts';
 import { finishRows, undoOn } from '../../app/in-hand/count.ts';
 import { garmentInHand, type InHand } from '../../app/state.ts';
-import type { PlannedPart } from '../../knit/piece/planned.ts';
+import { changesBefore } from '../../knit/piece/before-row.ts';
+import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import { togetherOrder } from '../../knit/piece/together.ts';
+import { coloursOf } from '../../knit/yarn/stripes.ts';
 import type { MakeKey } from '../../progress/log.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import type { RowMeant } from '../../store/store.ts';
@@ -12,15 +15,22 @@ import { SelectField } from '../../ui/field/select-field.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { saysShaping, saysSide, saysStitches } from '../../words/craft.ts';
 import { saysFault } from '../../words/fault.ts';
+import { saysNeedle } from '../../words/needle.ts';
+import { saysNumber } from '../../words/numbers.ts';
+import { saysRidge } from '../../words/ridge.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
+import { saysMark } from '../knitting/before-row.tsx';
 import { saysMake } from '../says-make.ts';
 import type { CountPageProps } from './count-page.ts';
+import { ReadNotes } from './read-notes.ts';
 
 interface Fellow {
   readonly key: MakeKey;
   readonly name: string;
   readonly part: PlannedPart;
+  /** all parts of the make */
+  readonly parts: readonly PlannedPart[];
   readonly place: PlaceRecord;
 }
 
@@ -40,6 +50,7 @@ export function TogetherPage({ now, query }: CountPageProps) {
         options={others.map(({ key, name }) => ({ value: key, label: name }))}
         onChange={setChosen}
       />
+      <ReadNotes now={now} />
       {other && <Needle pair={inNeedleOrder(own, other)} />}
     </>
   );
@@ -52,7 +63,7 @@ function fellows(): readonly Fellow[] {
       parts.flatMap((part, i): Fellow[] => {
         const place = places[i];
         return place
-          ? [{ key: place.id, name: saysMake(piece.name, part.name, make, piece.recipe), part, place }]
+          ? [{ key: place.id, name: saysMake(piece.name, part.name, make, piece.recipe), part, parts, place }]
           : [];
       }),
     ),
@@ -74,6 +85,21 @@ const meant = ({ key, place }: Fellow, row: number): RowMeant => ({ key, row, pl
 /** With the right side facing the lower number lies at the right end. */
 const inNeedleOrder = (a: Fellow, b: Fellow): readonly [Fellow, Fellow] =>
   a.place.part * 100 + a.place.make <= b.place.part * 100 + b.place.make ? [a, b] : [b, a];
+
+/** What is done or known before a row of it, its colour and her notes on it. */
+function saysBeside({ part, parts, place }: Fellow, row: PlannedRow): readonly string[] {
+  const garment = garmentInHand.value?.garment;
+  const colour = garment?.stripes?.length ? coloursOf(garment, place.piece, parts, part)?.(row.n) : undefined;
+  const notes =
+    notesInHand.value?.notes.filter((note) => note.row === row.n && note.make === place.make) ?? [];
+  return [
+    ...changesBefore(part, row)
+      .filter(({ kind }) => kind === 'needle')
+      .map(saysMark),
+    ...(colour === undefined ? [] : [say('lap.colour', { colour })]),
+    ...notes.map(({ text }) => text),
+  ].filter((said) => said !== '');
+}
 
 function Needle({ pair }: { readonly pair: readonly [Fellow, Fellow] }) {
   const order = togetherOrder(pair.map(({ part, place }) => ({ part, rows: place.rows })));
@@ -99,8 +125,21 @@ function Needle({ pair }: { readonly pair: readonly [Fellow, Fellow] }) {
             <div class="count-card">
               <h2>{fellow.name}</h2>
               {shaping !== '' && <p>{shaping}</p>}
+              <p class="count-soft">
+                {[saysNeedle(row.needle), saysRidge(fellow.part, row.n)].filter(Boolean).join(' · ')}
+              </p>
+              {saysBeside(fellow, row).map((said) => (
+                <p key={said}>
+                  <strong>{said}</strong>
+                </p>
+              ))}
               <p class="count-big">{saysRow(row.steps)}</p>
-              <p>{saysStitches(row.after)}</p>
+              <p>
+                <strong class="count-after" aria-hidden="true">
+                  {saysNumber(row.after)}
+                </strong>
+                <span class="spoken">{saysStitches(row.after)}</span>
+              </p>
               <Button icon="check" wide onPress={() => void finishRows([meant(fellow, row.n)])}>
                 {say('count.togetherDone', { row: row.n, what: fellow.name })}
               </Button>

@@ -1,7 +1,9 @@
 import './garment.css';
 import { useEffect } from 'preact/hooks';
 import { openGarment } from '../../app/garments/open-garments.ts';
+import { againFor } from '../../app/garments/passing-on.ts';
 import { nextOf } from '../../app/in-hand/next-place.ts';
+import { goTo } from '../../app/navigate.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import { type GarmentView, garmentShown, readFault } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';
@@ -111,6 +113,9 @@ function Rare({ view }: { readonly view: GarmentView }) {
       <div class="garment-keys">
         <Button icon="edit" href={hrefTo('editGarment', { garment: garment.id })}>
           {say('garment.edit')}
+        </Button>
+        <Button icon="plus" onPress={() => void againFor(garment).then(goTo)}>
+          {say('garment.again')}
         </Button>
         <Button icon="history" href={hrefTo('record', { garment: garment.id })}>
           {say('garment.toRecord')}

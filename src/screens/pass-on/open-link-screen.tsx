@@ -9,14 +9,18 @@ import { hrefTo, type Route } from '../../app/routes.ts';
 import type { Fault, Result } from '../../knit/fault.ts';
 import type { Gauge } from '../../knit/gauge.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
+import { plan } from '../../knit/piece/plan.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
+import { shapeOfPiece } from '../../ui/panel-map/outline-of.ts';
+import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
 import { saysFabric } from '../../words/craft.ts';
 import { saysFault } from '../../words/fault.ts';
 import { gaugeSpanMm, saysLength } from '../../words/measures.ts';
+import { saysNeedle } from '../../words/needle.ts';
 import { saysList } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
@@ -152,10 +156,64 @@ function About({ garment }: { readonly garment: Garment }) {
   return (
     <div>
       <p>{say('passOn.openPieces', { count: garment.pieces.length, list })}</p>
+      <Pictures garment={garment} />
+      <ToSwatch garment={garment} />
       {garment.credits && <p>{say('passOn.openCredits', { credits: garment.credits })}</p>}
       {garment.licence && <p>{say('passOn.openLicence', { licence: garment.licence })}</p>}
       {garment.notes && <p>{garment.notes}</p>}
     </div>
+  );
+}
+
+/** Each piece in its shape, with its size as it is planned. */
+function Pictures({ garment }: { readonly garment: Garment }) {
+  const drawn = useMemo(
+    () =>
+      garment.pieces.flatMap((recipe) => {
+        const planned = plan(recipe);
+        return planned.ok
+          ? [{ recipe, parts: planned.value.parts, box: shapeOfPiece(planned.value.parts).box }]
+          : [];
+      }),
+    [garment],
+  );
+  const tallestMm = Math.max(0, ...drawn.map(({ box }) => box.height));
+  return (
+    <ul role="list" class="pass-on-pieces">
+      {drawn.map(({ recipe, parts, box }) => (
+        <li key={recipe.name}>
+          <PieceThumb parts={parts} worked={parts.map((part) => part.rows.length)} tallestMm={tallestMm} />
+          <span>
+            <strong>{recipe.name}</strong>
+            <br />
+            {say('passOn.size', { width: saysLength(box.width), height: saysLength(box.height) })}
+          </span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** In which fabric and on which needle a swatch is worth knitting: what the rows are in, most of them first. */
+function ToSwatch({ garment }: { readonly garment: Garment }) {
+  const rows = new Map<string, number>();
+  for (const section of garment.pieces.flatMap(({ parts }) => parts.flatMap((part) => part.sections))) {
+    const what = say('passOn.swatchIn', {
+      fabric: saysFabric(section.fabric),
+      needle: saysNeedle(section.needle),
+    });
+    rows.set(what, (rows.get(what) ?? 0) + section.rows);
+  }
+  const list = [...rows].sort((a, b) => b[1] - a[1]).map(([what]) => what);
+  return (
+    <>
+      <h2>{say('passOn.toSwatch')}</h2>
+      <ul>
+        {list.map((what) => (
+          <li key={what}>{what}</li>
+        ))}
+      </ul>
+    </>
   );
 }
 

@@ -1,5 +1,5 @@
 import './workbasket.css';
-import { type Shelf, shelfOf, shelves } from '../../app/garments/basket.ts';
+import { onShelf, type Shelf, shelves } from '../../app/garments/basket.ts';
 import { openBasket } from '../../app/garments/open-garments.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { type BasketEntry, basket, lastKnitted, missing, readFault } from '../../app/state.ts';
@@ -64,11 +64,7 @@ function Basket() {
       {top && <RowInHand now={top} />}
       {entries &&
         shelves.map((shelf) => (
-          <ShelfOf
-            key={shelf}
-            shelf={shelf}
-            entries={entries.filter((entry) => shelfOf(entry, now) === shelf)}
-          />
+          <ShelfOf key={shelf} shelf={shelf} entries={onShelf(shelf, entries, now, top?.place.garment)} />
         ))}
       <DraftCards />
       {entries && (

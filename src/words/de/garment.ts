@@ -45,6 +45,7 @@ export const words: Translation<typeof english> = {
   gaugeLine: '{stitches} Maschen und {rows} Reihen auf {length}',
   toYarn: 'Garn: wie viel, wie weit',
   toMakingUp: 'Fertigstellen',
+  again: 'Noch einmal stricken, mit anderem Garn',
   toRecord: 'Wie es gestrickt wurde',
   toPassOn: 'Weitergeben',
   print: 'Drucken',

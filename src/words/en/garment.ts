@@ -42,6 +42,7 @@ export const words = {
   gaugeLine: '{stitches} stitches and {rows} rows to {length}',
   toYarn: 'Yarn: how much, how far',
   toMakingUp: 'Making up',
+  again: 'Knit it again, in another yarn',
   toRecord: 'As it was knitted',
   toPassOn: 'Pass it on',
   print: 'Print',

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { wholeGauge, withCount, withLines } from '../../../src/app/drafts/pattern/draft.ts';
-import { basketOf, shelfOf } from '../../../src/app/garments/basket.ts';
+import { basketOf, onShelf, shelfOf } from '../../../src/app/garments/basket.ts';
 import type { GarmentSummary, PlaceRecord } from '../../../src/store/records.ts';
 
 const DAY = 24 * 3_600_000;
@@ -21,6 +21,18 @@ describe('the workbasket', () => {
       ['old', 0, 0],
     ]);
     expect(basketOf([garment('x', 1)], [])).toMatchObject([{ worked: 0, at: 0 }]);
+  });
+
+  it('does not lay the garment in hand aside a second time, however long it rested', () => {
+    const [old, other] = basketOf([garment('old', 1), garment('other', 2)], [[place(3, 5)], [place(3, 9)]]);
+    const entries = [old, other].flatMap((one) => one ?? []);
+    const on = (inHand?: string) =>
+      onShelf('resting', entries, 100 * DAY, inHand as GarmentSummary['id']).map((one) => one.garment.id);
+    expect(on()).toEqual(['other', 'old']);
+    expect(on('old')).toEqual(['other']);
+    // knitted lately it stands with the others, as ever
+    const lately = basketOf([garment('old', 1)], [[place(3, 99 * DAY)]]);
+    expect(onShelf('on the needles', lately, 100 * DAY, 'old' as GarmentSummary['id'])).toHaveLength(1);
   });
 
   it('lays garments on shelves: to begin, on the needles, resting after weeks, finished', () => {

@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import {
+  againFor,
   CODE_ROOM,
   codesOf,
   garmentInLink,
@@ -24,10 +25,10 @@ const record: GarmentRecord = {
   pieces: sampleGarment.pieces.map((recipe, i) => ({ id: `p${i}`, recipe })),
 } as GarmentRecord;
 
-const linked = async (withNotes: boolean) => {
+const linked = async (withNotes: boolean, of = record) => {
   vi.stubGlobal('location', { origin: 'https://example.org', pathname: '/knits/app/' });
   vi.stubGlobal('document', { baseURI: 'https://example.org/knits/app/' });
-  const link = await linkFor(record, withNotes);
+  const link = await linkFor(of, withNotes);
   const [address = '', hash = ''] = link.split('#');
   const route = parseRoute(`#${hash}`);
   const garment = await garmentInLink(route?.at.text ?? '').garment;
@@ -42,6 +43,21 @@ describe('a garment that is passed on', () => {
     expect(screen).toBe('openLink');
     expect(garment.name).toBe(sampleGarment.name);
     expect(garment.pieces).toEqual(sampleGarment.pieces);
+  });
+
+  it('tells the yarn, but neither how many balls she has nor their dye lot', async () => {
+    const yarns = [{ name: 'Tweed', grams: 50, metres: 120, balls: 11, dyeLot: 'A7' }];
+    const { garment } = await linked(false, { ...record, yarns });
+    expect(garment.yarns).toEqual([{ name: 'Tweed', grams: 50, metres: 120 }]);
+    // hers keeps them
+    expect(yarns[0]).toMatchObject({ balls: 11, dyeLot: 'A7' });
+  });
+
+  it('is turned to another yarn on the page that opens links, with her notes', async () => {
+    const route = parseRoute(await againFor(record));
+    const found = await garmentInLink(route?.at.text ?? '').garment;
+    expect(route?.screen).toBe('openLink');
+    expect(found?.ok && found.value.notes).toBe('soft');
   });
 
   it('has her notes only where she says so', async () => {
