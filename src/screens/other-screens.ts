@@ -7,7 +7,14 @@ const withFaults = (load: () => Promise<ScreenModule>, ...words: readonly Catalo
   withWords(async () => (await Promise.all([load(), loadFaults()]))[0], ...words);
 
 /** A new garment and one that is changed are the same screen. */
-const editor = withFaults(() => import('./editor/editor-screen.tsx'), 'editor', 'mends', 'gauge', 'craft');
+const editor = withFaults(
+  () => import('./editor/editor-screen.tsx'),
+  'editor',
+  'straight',
+  'mends',
+  'gauge',
+  'craft',
+);
 
 /** Every screen that the app does not open at, loaded when it is first opened, with the words it needs. */
 export const otherScreens = {
@@ -18,6 +25,7 @@ export const otherScreens = {
   count: withFaults(
     () => import('./count/count-screen.tsx'),
     'count',
+    'pace',
     'lap',
     'mends',
     'craft',

@@ -7,6 +7,8 @@ export const otherCatalogues = {
   recipeFaults: { en: () => import('./en/recipe-faults.ts'), de: () => import('./de/recipe-faults.ts') },
   patternFaults: { en: () => import('./en/pattern-faults.ts'), de: () => import('./de/pattern-faults.ts') },
   count: { en: () => import('./en/count.ts'), de: () => import('./de/count.ts') },
+  pace: { en: () => import('./en/pace.ts'), de: () => import('./de/pace.ts') },
+  straight: { en: () => import('./en/straight.ts'), de: () => import('./de/straight.ts') },
   yarn: { en: () => import('./en/yarn.ts'), de: () => import('./de/yarn.ts') },
   mends: { en: () => import('./en/mends.ts'), de: () => import('./de/mends.ts') },
   makingUp: { en: () => import('./en/making-up.ts'), de: () => import('./de/making-up.ts') },

@@ -156,7 +156,7 @@ for (const size of walkedOn('common')) {
       await page.getByText('From here on by the new plan.').waitFor();
       await link(page, 'Back to the row in hand').last().tap();
       await page.locator('.before-row', { hasText: 'needle' }).waitFor();
-      expect(phone?.complaints).toEqual([]);
+      expect(at.phone?.complaints).toEqual([]);
     });
 
     it('a piece that measures longer is planned anew, and what no longer matches is said first', async () => {

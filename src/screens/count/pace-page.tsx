@@ -26,31 +26,31 @@ export function PacePage({ now, entries }: CountPageProps) {
     <>
       <Card>
         {fast === undefined ? (
-          <p>{say('count.paceFew')}</p>
+          <p>{say('pace.paceFew')}</p>
         ) : (
           <dl class="count-figures">
-            <dt>{say('count.paceRows')}</dt>
+            <dt>{say('pace.paceRows')}</dt>
             <dd>{saysNumber(fast.rowsPerHour, { digits: 1 })}</dd>
-            <dt>{say('count.paceStitches')}</dt>
+            <dt>{say('pace.paceStitches')}</dt>
             <dd>{saysNumber(fast.stitchesPerHour, { digits: 0 })}</dd>
-            <dt>{say('count.paceLeft')}</dt>
+            <dt>{say('pace.paceLeft')}</dt>
             <dd>{saysStitches(left)}</dd>
           </dl>
         )}
-        {fast !== undefined && <p class="count-soft">{say('count.paceFrom', { count: fast.rows })}</p>}
-        {fast !== undefined && left > 0 && <p>{say('count.paceDone', { time: saysDuration(leftMs) })}</p>}
+        {fast !== undefined && <p class="count-soft">{say('pace.paceFrom', { count: fast.rows })}</p>}
+        {fast !== undefined && left > 0 && <p>{say('pace.paceDone', { time: saysDuration(leftMs) })}</p>}
         {fast !== undefined && left > 0 && weeklyMs >= LEAST_WEEKLY_MS && (
           <p>
-            {say('count.paceByDay', {
+            {say('pace.paceByDay', {
               day: saysDuration(weeklyMs),
               date: saysDate(Date.now() + (leftMs / weeklyMs) * WEEK_MS),
             })}
           </p>
         )}
       </Card>
-      <h2>{say('count.sittings')}</h2>
+      <h2>{say('pace.sittings')}</h2>
       {sat.length === 0 ? (
-        <p class="count-soft">{say('count.sittingsNone')}</p>
+        <p class="count-soft">{say('pace.sittingsNone')}</p>
       ) : (
         <SittingsPlot sittings={sat} />
       )}
@@ -60,7 +60,7 @@ export function PacePage({ now, entries }: CountPageProps) {
           .reverse()
           .map((sitting) => (
             <li key={sitting.from}>
-              {say('count.sittingLine', {
+              {say('pace.sittingLine', {
                 date: saysMoment(sitting.from),
                 rows: say('craft.rows', { count: sitting.rows }),
                 time: saysDuration(sitting.to - sitting.from),

@@ -10,7 +10,7 @@ const STEP = 10;
 export function SittingsPlot({ sittings }: { readonly sittings: readonly Sitting[] }) {
   const shown = sittings.slice(-MOST);
   const most = Math.max(1, ...shown.map(({ rows }) => rows));
-  const label = `${say('count.sittingsPlot', { count: shown.length })}: ${shown.map(({ rows }) => rows).join(', ')}`;
+  const label = `${say('pace.sittingsPlot', { count: shown.length })}: ${shown.map(({ rows }) => rows).join(', ')}`;
   return (
     <svg
       class="count-plot"

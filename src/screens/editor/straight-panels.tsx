@@ -35,7 +35,7 @@ import { starterWords } from './starter-words.ts';
 export function StraightPanels({ form }: { readonly form: GarmentForm }) {
   const [open, setOpen] = useState(form.pieces.length === 0);
   return (
-    <Fold head={say('editor.straight')} open={open} onToggle={() => setOpen(!open)}>
+    <Fold head={say('straight.straight')} open={open} onToggle={() => setOpen(!open)}>
       <Panels form={form} onTaken={() => setOpen(false)} />
     </Fold>
   );
@@ -67,13 +67,15 @@ function Panels({ form, onTaken }: { readonly form: GarmentForm; readonly onTake
       <div class="edit-piece-grid">
         <div class="edit-in-sight">{shown && <PieceSketch entry={{ id: newPieceId(), form: shown }} />}</div>
         <div class="edit-bands">
-          <p id="edit-straight-hint">{say(gauge ? 'editor.straightHint' : 'editor.straightNeedsGauge')}</p>
+          <p id="edit-straight-hint">
+            {say(gauge ? 'straight.straightHint' : 'straight.straightNeedsGauge')}
+          </p>
           <Choice
             label={say('editor.starter neck')}
             value={shape.neck}
             options={[
-              { value: 'boat', label: say('editor.neckBoat') },
-              { value: 'V', label: say('editor.neckV') },
+              { value: 'boat', label: say('straight.neckBoat') },
+              { value: 'V', label: say('straight.neckV') },
             ]}
             onChange={(neck) =>
               change((old) => ({ ...old, shape: { ...shape, neck } }), 'neck', 'shape neck')
@@ -100,7 +102,7 @@ function Panels({ form, onTaken }: { readonly form: GarmentForm; readonly onTake
             describedBy="edit-straight-hint"
             onPress={take}
           >
-            {say('editor.takeStraight')}
+            {say('straight.takeStraight')}
           </Button>
         </div>
       </div>
@@ -146,7 +148,7 @@ function Figure({ name, shape, gauge, counts, onLook }: FigureProps) {
   return (
     <div class="edit-pair" onFocusCapture={onLook}>
       <NumberField
-        label={say('editor.inLength', { what, unit: lengthUnit() })}
+        label={say('straight.inLength', { what, unit: lengthUnit() })}
         bare
         decimals
         digits={LENGTH_DIGITS}
@@ -155,7 +157,7 @@ function Figure({ name, shape, gauge, counts, onLook }: FigureProps) {
         onChange={(typed) => give({ mm: typed === undefined ? null : lengthTyped(typed) })}
       />
       <NumberField
-        label={say(of === 'stitches' ? 'editor.inStitches' : 'editor.inRows', { what })}
+        label={say(of === 'stitches' ? 'straight.inStitches' : 'straight.inRows', { what })}
         bare
         min={0}
         value={count}
@@ -166,22 +168,22 @@ function Figure({ name, shape, gauge, counts, onLook }: FigureProps) {
 }
 
 const figureNames = {
-  width: 'editor.figureWidth',
-  length: 'editor.figureLength',
-  border: 'editor.figureBorder',
-  neckWidth: 'editor.figureNeckWidth',
-  neckDepth: 'editor.figureNeckDepth',
-  cuff: 'editor.figureCuff',
-  sleeveTop: 'editor.figureSleeveTop',
-  sleeveLength: 'editor.figureSleeveLength',
+  width: 'straight.figureWidth',
+  length: 'straight.figureLength',
+  border: 'straight.figureBorder',
+  neckWidth: 'straight.figureNeckWidth',
+  neckDepth: 'straight.figureNeckDepth',
+  cuff: 'straight.figureCuff',
+  sleeveTop: 'straight.figureSleeveTop',
+  sleeveLength: 'straight.figureSleeveLength',
 } as const satisfies Readonly<Record<StraightFigure, string>>;
 
 const faultSentences = {
-  'odd V': 'editor.straightOddV',
-  'neck too wide': 'editor.straightNeckWide',
-  'too short': 'editor.straightShort',
-  'neck too steep': 'editor.straightSteep',
-  'sleeve too wide': 'editor.straightSleeve',
+  'odd V': 'straight.straightOddV',
+  'neck too wide': 'straight.straightNeckWide',
+  'too short': 'straight.straightShort',
+  'neck too steep': 'straight.straightSteep',
+  'sleeve too wide': 'straight.straightSleeve',
 } as const satisfies Readonly<Record<StraightFault, string>>;
 
 interface VerdictProps {
@@ -193,12 +195,12 @@ interface VerdictProps {
 /** What the shoulders come to, or why it does not go together. */
 function Verdict({ counts, fault, isGauged }: VerdictProps) {
   if (!isGauged) return null;
-  if (!counts) return <p role="status">{say('editor.straightMissing')}</p>;
+  if (!counts) return <p role="status">{say('straight.straightMissing')}</p>;
   return (
     <p role="status" class={fault ? 'edit-wrong' : 'edit-soft'}>
       {fault
         ? say(faultSentences[fault])
-        : say('editor.straightShoulders', { count: shoulderOf(counts), neck: neckOf(counts) })}
+        : say('straight.straightShoulders', { count: shoulderOf(counts), neck: neckOf(counts) })}
     </p>
   );
 }

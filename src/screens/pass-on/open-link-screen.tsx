@@ -4,12 +4,12 @@ import { type Collected, collectLink } from '../../app/garments/collect-link.ts'
 import { inGauge } from '../../app/garments/in-gauge.ts';
 import { keepGarment } from '../../app/garments/keep-garment.ts';
 import { garmentInLink } from '../../app/garments/passing-on.ts';
+import { piecesInLink } from '../../app/garments/pieces-in-link.ts';
 import { goInstead } from '../../app/navigate.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import type { Fault, Result } from '../../knit/fault.ts';
 import type { Gauge } from '../../knit/gauge.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
-import { plan } from '../../knit/piece/plan.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
@@ -168,23 +168,17 @@ function About({ garment }: { readonly garment: Garment }) {
 /** Each piece in its shape, with its size as it is planned. */
 function Pictures({ garment }: { readonly garment: Garment }) {
   const drawn = useMemo(
-    () =>
-      garment.pieces.flatMap((recipe) => {
-        const planned = plan(recipe);
-        return planned.ok
-          ? [{ recipe, parts: planned.value.parts, box: shapeOfPiece(planned.value.parts).box }]
-          : [];
-      }),
+    () => piecesInLink(garment).map((piece) => ({ ...piece, box: shapeOfPiece(piece.parts).box })),
     [garment],
   );
   const tallestMm = Math.max(0, ...drawn.map(({ box }) => box.height));
   return (
     <ul role="list" class="pass-on-pieces">
-      {drawn.map(({ recipe, parts, box }) => (
-        <li key={recipe.name}>
+      {drawn.map(({ name, parts, box }) => (
+        <li key={name}>
           <PieceThumb parts={parts} worked={parts.map((part) => part.rows.length)} tallestMm={tallestMm} />
           <span>
-            <strong>{recipe.name}</strong>
+            <strong>{name}</strong>
             <br />
             {say('passOn.size', { width: saysLength(box.width), height: saysLength(box.height) })}
           </span>

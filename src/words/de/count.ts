@@ -280,21 +280,6 @@ export const words: Translation<typeof english> = {
   noNotes: 'Noch keine Notizen und keine Sicherungsfäden.',
   fromMake: 'Nr. {make}',
 
-  paceRows: 'Reihen in der Stunde',
-  paceStitches: 'Maschen in der Stunde',
-  paceLeft: 'Noch zu stricken',
-  paceDone: 'Etwa {time} Stricken bis zum Ende dieses Teils.',
-  paceByDay: 'Mit {day} je Woche wie in den letzten vier Wochen: am {date}.',
-  paceFew: 'Das Tempo zeigt sich nach einigen Reihen in einem Zug.',
-  paceFrom: { one: 'Aus {count} Reihe, ohne Pausen.', other: 'Aus {count} Reihen, ohne Pausen.' },
-  sittings: 'Strickzeiten',
-  sittingsNone: 'Noch keine Strickzeit.',
-  sittingLine: '{date}: {rows}, {time}',
-  sittingsPlot: {
-    one: 'Die letzte {count} Strickzeit: Reihen in jeder',
-    other: 'Die letzten {count} Strickzeiten: Reihen in jeder',
-  },
-
   togetherWith: 'Zusammen mit',
   togetherNone: 'Kein anderer Teil dieses Stücks könnte die Nadel teilen.',
   togetherSide: 'Diese Reihe: {side}',
