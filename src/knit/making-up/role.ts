@@ -2,9 +2,9 @@ import type { PieceRole, Recipe } from '../piece/recipe.ts';
 
 /** Words by which knitters call their pieces, English and German, to propose what a piece is from its name. */
 const called: readonly (readonly [RegExp, PieceRole])[] = [
-  [/neck ?band|collar|halsblende|kragen/i, 'neckband'],
+  [/neck ?(band|edging|border)|collar|halsblende|kragen/i, 'neckband'],
   [/(front|button) ?bands?|knopf/i, 'front band'],
-  [/armhole ?bands?|armblende/i, 'armhole band'],
+  [/arm(hole)? ?(band|edging|border)|armblende/i, 'armhole band'],
   [/sleeve|ärmel/i, 'sleeve'],
   [/left front|linkes vorder/i, 'left front'],
   [/right front|rechtes vorder/i, 'right front'],

@@ -98,7 +98,7 @@ const table = {
   'says how many': 'make both knit alike work',
   'makes two': 'both alike pair',
   'pieces made twice':
-    'sleeves pockets fronts booties mittens mitts cuffs ties straps wristlets bands legs socks',
+    'sleeves armbands pockets fronts booties mittens mitts cuffs ties straps wristlets bands legs socks',
   'band of a neck': 'neckband band border edging collar',
   'dash behind a heading': '- .',
   'beside a shaping in a heading': 'shape shaping for the and of begin divide st nd edge',

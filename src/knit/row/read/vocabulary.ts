@@ -131,7 +131,7 @@ export const PIECES: ReadonlySet<string> = new Set(
   (
     'back front fronts sleeve sleeves hood collar neckband cap hat body pocket pockets yoke bodice ' +
     'skirt border band bands belt bootie booties bonnet mitten mittens mitts scarf muffler cover ' +
-    'square gusset facing vest waistband cuff cuffs leg legs panel strip wristlet wristlets helmet ' +
+    'square gusset facing vest waistband armband armbands cuff cuffs leg legs panel strip wristlet wristlets helmet ' +
     'blanket afghan cowl shawl tie ties strap straps flap crown brim edging peplum bib half sock ' +
     'socks bolero jacket coat sweater pullover cardigan slipover shell bag purse frontband buttonband ' +
     'piece'

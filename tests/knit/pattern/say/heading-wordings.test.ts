@@ -9,6 +9,7 @@ describe('heading, in all its wordings,', () => {
       {BACK|Back|Back:|Back:-} → heading: title {words back, pattern back, divides false}, sideOnly false, talk false, places [], piece {name back, makes 1}
       The back → heading: title {words 'the back', pattern 'the back', divides false}, sideOnly false, talk false, places [], piece {name back, makes 1}
       Back - → heading: title {words 'back -', pattern 'back -', divides false}, sideOnly false, talk false, places [], piece {name back, makes 1}
+      {Armbands|Armbands (make 2)} → heading: title {words armbands, pattern armbands, divides false}, sideOnly false, talk false, places [], piece {name armbands, makes 2}
       Sleeves → heading: title {words sleeves, pattern sleeves, divides false}, sideOnly false, talk false, places [], piece {name sleeves, makes 2}
       Pockets → heading: title {words pockets, pattern pockets, divides false}, sideOnly false, talk false, places [], piece {name pockets, makes 2}
       Booties → heading: title {words booties, pattern booties, divides false}, sideOnly false, talk false, places [], piece {name booties, makes 2}
