@@ -184,7 +184,7 @@ function mitreRows(design: Design, side: number): number[] {
 function armholeBand(design: Design, { armhole, counts }: BandEdges): Recipe {
   const share = (design.armholeBand.percent ?? 100) / 100;
   // the published share is one of the curve's length
-  const along = armhole ? stitchesIn(lengthOf(armhole.curve), counts.gauge) : 0;
+  const along = stitchesIn(lengthOf(armhole.curve), counts.gauge);
   return {
     ...bandPiece(
       ['Armhole band', 'armhole band'],

@@ -160,7 +160,8 @@ function bandEdgesOf(
     frontHalf: panels.open?.neckStitches ?? 0,
     sleeveTop: armholes[design.armhole].toNeck && sleeve ? sleeve.counts.top : 0,
     tip: armholes[design.armhole].toNeck && panels.front.neck ? RAGLAN_TIP : 0,
-    armhole: panels.sides.edges[panels.sides.edges.length - 1],
+    // above the side seam
+    armhole: panels.sides.edges.at(-1) as PanelEdge,
   };
 }
 

@@ -68,16 +68,16 @@ function pieceOf({ name, makes }: Recipe, parts: readonly PlannedPart[]): Graded
   const rows = parts.flatMap((part) => part.rows);
   const worked = (part: PlannedPart): number => part.rows.length - (part.end === 'bind off' ? 1 : 0);
   const longest = parts.slice(1).reduce((most, part) => Math.max(most, worked(part)), 0);
-  const first = parts[0];
+  const first = parts[0] as PlannedPart;
   const marks = rows.flatMap((row) => row.shaping);
   const sum = (of: (by: number) => boolean, kinds: readonly string[]): number =>
     marks.reduce((n, mark) => n + (of(mark.by) && kinds.includes(mark.kind) ? Math.abs(mark.by) : 0), 0);
   return {
     name,
     makes,
-    castOn: first?.start ?? 0,
-    rows: (first ? worked(first) : 0) + longest,
-    widest: rows.reduce((most, row) => Math.max(most, row.after), first?.start ?? 0),
+    castOn: first.start,
+    rows: worked(first) + longest,
+    widest: Math.max(first.start, ...rows.map((row) => row.after)),
     ends: parts.map((part) => ({ part: part.name, stitches: lastCount(part) })),
     shapings: {
       increases: sum((by) => by > 0, ['edge', 'across', 'cast on']),

@@ -21,7 +21,7 @@ export interface BandEdges {
   readonly sleeveTop: number;
   /** stitches that a shaped raglan front keeps at each end of its neck */
   readonly tip: number;
-  readonly armhole: PanelEdge | undefined;
+  readonly armhole: PanelEdge;
 }
 
 /** The side of a neck beside its middle along the knitted edge, mm. */

@@ -227,3 +227,11 @@ describe('the openings of a draft', () => {
     expect(codes('envelope')).not.toContain('head does not pass');
   });
 });
+
+it('a back neck that is lower than a row is no neck to part: it is worked as one without an opening', () => {
+  const low = (opening: NeckOpening) => {
+    const design = opened(opening);
+    return madeUp({ ...design, neck: { ...design.neck, backDepthMm: 1 } }).said;
+  };
+  expect(low('back')).toEqual(low('none'));
+});

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { type DesignName, designs } from './designs.ts';
-import { drafted, recipeSaid } from './spelled.ts';
+import { drafted, even, recipeSaid } from './spelled.ts';
 
 /*
  * Whole drafts, row by row, as `recipeSaid` has them: counts, rows, ends and totals are reckoned by hand from the even
@@ -158,4 +158,61 @@ const pieces: Readonly<Record<DesignName, readonly string[]>> = {
 
 it.each(Object.entries(pieces))('the pieces of a draft: %s', (name, lines) => {
   expect(drafted(designs[name as DesignName]).recipes.flatMap(recipeSaid)).toEqual(lines);
+});
+
+/** Designs that differ in one thing from one above: the lines that are others. */
+it.each<[string, Parameters<typeof drafted>[0], readonly string[]]>([
+  [
+    // 25 mm are five stitches, of six at either side
+    'a vest whose underarm is bound off first',
+    { kind: 'vest', underarmMm: 25 },
+    [
+      'Back = 78; hem 10 rib 2x2 3; body 74 stocking 4, +2 across 1; armhole 50 stocking 4, bind off R 1:5, bind off L 2:5, RL-1 in 5 inset 1; split',
+      'Front = 78; hem 10 rib 2x2 3; body 74 stocking 4, +2 across 1; armhole 36 stocking 4, bind off R 1:5, bind off L 2:5, RL-1 in 5 inset 1; split',
+      'Armhole band WS = 45 front armhole + 45 back armhole; band 4 rib 2x2 3; bind off',
+    ],
+  ],
+  [
+    // 14 of 16 stitches of each front lie level beside the band; 98 stitches have their corners as far from either end
+    'a cardigan with a square neck',
+    { kind: 'cardigan', neck: { ...even.neck, shape: 'square' } },
+    [
+      'Front = 38; hem 10 rib 2x2 3; body 74 stocking 4; armhole 50 stocking 4, bind off R 1:3, bind off L 38:14, R-1 in 3,7,13 inset 1; shoulder 6 stocking 4, bind off R 1:5 3:5 5:4; bind off',
+      'Neckband WS = 30 right front neck + 38 back neck + 30 left front neck; band 6 rib 2x2 3, mitre at 16 in 2-6/2, mitre at 81 in 2-6/2; bind off',
+    ],
+  ],
+  [
+    'a square neck in garter stitch, which has no columns to fit',
+    { neck: { ...even.neck, shape: 'square' }, neckband: { ...even.neckband, fabric: 'garter' } },
+    [
+      'Neckband WS = 17 left front neck + 32 middle of the front neck + 17 right front neck + 38 back neck; band 8 garter 3, mitre at 16 in 2-8/2, mitre at 49 in 2-8/2; bind off',
+    ],
+  ],
+])('the pieces of a draft: %s', (_, changes, lines) => {
+  const said = drafted(changes).recipes.flatMap(recipeSaid);
+  expect(lines.filter((line) => !said.includes(line))).toEqual([]);
+});
+
+it('a border has a band however low it is, and none where it has no height', () => {
+  const bands = (changes: Parameters<typeof drafted>[0]) =>
+    drafted(changes)
+      .recipes.slice(2)
+      .map(({ name }) => name);
+  const low = (border: 'armholeBand' | 'neckband' | 'frontBand', heightMm: number) => ({
+    [border]: { ...even[border], heightMm, ...(border === 'frontBand' ? { buttons: 0 } : {}) },
+  });
+  const V = { ...even.neck, shape: 'V' } as const;
+  expect(bands({ kind: 'vest', ...low('armholeBand', 1) })).toEqual(['Neckband', 'Armhole band']);
+  expect(bands({ kind: 'vest', ...low('armholeBand', 0) })).toEqual(['Neckband']);
+  expect(bands({ kind: 'vest', ...low('neckband', 1) })).toEqual(['Neckband', 'Armhole band']);
+  expect(bands({ kind: 'vest', ...low('neckband', 0) })).toEqual(['Armhole band']);
+  expect(bands({ kind: 'cardigan', ...low('frontBand', 1) })).toEqual([
+    'Sleeve',
+    'Neckband',
+    'Button band',
+    'Buttonhole band',
+  ]);
+  expect(bands({ kind: 'cardigan', ...low('frontBand', 0) })).toEqual(['Sleeve', 'Neckband']);
+  expect(bands({ kind: 'cardigan', neck: V, ...low('frontBand', 1) })).toEqual(['Sleeve', 'Front band']);
+  expect(bands({ kind: 'cardigan', neck: V, ...low('frontBand', 0) })).toEqual(['Sleeve', 'Neckband']);
 });

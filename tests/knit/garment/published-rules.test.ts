@@ -45,11 +45,14 @@ describe('what published rules choose for a design', () => {
     expect(ruled({ gauges: {} }).seamStitch).toBeUndefined();
   });
 
-  it('of a raglan no more than the ease', () => {
-    const made = ruled({ armhole: 'raglan', ease: { ...ease, wrist: 100 } });
-    expect(made).not.toHaveProperty('underarmMm');
-    expect(made.sleeve).toEqual(even.sleeve);
-    expect(made.armholeBand).toEqual(even.armholeBand);
-    expect(made.ease).toMatchObject({ wrist: 60, waist: 30, crossBack: 10 });
-  });
+  it.each(['raglan', 'drop', 'indented'] as const)(
+    'of a sleeve without a cap, as on a %s, no more than the ease',
+    (armhole) => {
+      const made = ruled({ armhole, ease: { ...ease, wrist: 100 } });
+      expect(made).not.toHaveProperty('underarmMm');
+      expect(made.sleeve).toEqual(even.sleeve);
+      expect(made.armholeBand).toEqual(even.armholeBand);
+      expect(made.ease).toMatchObject({ wrist: 60, waist: 30, crossBack: 10 });
+    },
+  );
 });

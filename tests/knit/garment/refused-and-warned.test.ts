@@ -6,6 +6,8 @@ import { even } from './spelled.ts';
 
 const { body, ease, neck, sleeve, frontBand, hem, cuff, neckband, armholeBand, gauges } = even;
 
+const thin = { ...gauges, stocking: { stitches: 21, rows: 26 } };
+
 const said = ({ code, figures, at }: Fault): string =>
   `${[code, ...Object.entries(figures).map(([name, value]) => `${name} ${value}`)].join(', ')} at ${at.field}`;
 
@@ -165,6 +167,43 @@ describe('a design that cannot be is refused with its figures, at its field', ()
       { silhouette: 'waist', body: { ...body, napeToWaist: 230 } },
       ['waist outside the side, waistMm 330 at lengthMm'],
     ],
+    [
+      'a wrist of nothing',
+      { ease: { ...ease, wrist: -158 } },
+      ['too few stitches, stitches 0 at body.wrist'],
+    ],
+    // parts of a millimetre are rounded; at 21 stitches to 100 mm a stitch is 4.76 mm
+    [
+      'a waist in the hem by parts of a millimetre',
+      { silhouette: 'waist', body: { ...body, napeToWaist: 519.4 } },
+      ['waist outside the side, waistMm 41 at lengthMm'],
+    ],
+    [
+      'too short by some',
+      { lengthMm: 269.6, body: { ...body, armholeDepth: 180.7 } },
+      ['too short, lengthMm 270, armholeMm 201 at lengthMm'],
+    ],
+    [
+      'shoulders of 88 stitches over 84',
+      { gauges: thin, body: { ...body, crossBack: 410 } },
+      ['back wider than chest, acrossMm 419, underarmMm 400 at body.crossBack'],
+    ],
+    [
+      'a neck of all 72 stitches',
+      { gauges: thin, neck: { ...neck, widthMm: 340 } },
+      ['neck too wide, neckMm 343, acrossMm 343 at neck.widthMm'],
+    ],
+    [
+      'a sleeve of 122 stitches',
+      { gauges: thin, ease: { ...ease, upperArm: 300 } },
+      ['cap does not fit, widthMm 581 at ease.upperArm'],
+    ],
+    // 73 pairs of rows but for five of the hem and one: 67 of 7.69 mm
+    [
+      'a neck that is as deep as it can be without its part of a millimetre',
+      { gauges: thin, neck: { ...neck, depthMm: 520 } },
+      ['neck too deep, mostMm 515 at neck.depthMm'],
+    ],
     ['a neck of no width', { neck: { ...neck, widthMm: 0 } }, ['bad length, mostMm 5000 at neck.widthMm']],
     [
       'an opening below nothing',
@@ -320,6 +359,26 @@ describe('what is unusual is said with its figures', () => {
       { armhole: 'drop', body: { ...body, upperArm: 401 } },
       ['sleeve top narrower than the arm, widthMm 400, armMm 401 at body.armholeDepth'],
     ],
+    [
+      'a straight sleeve narrower by parts of one',
+      { armhole: 'drop', body: { ...body, upperArm: 420.6 } },
+      ['sleeve top narrower than the arm, widthMm 400, armMm 421 at body.armholeDepth'],
+    ],
+    [
+      'a cuff wider than the arm by parts of one',
+      { ease: { ...ease, wrist: 150.6, upperArm: 20.6 } },
+      ['cuff wider than sleeve, cuffMm 311, topMm 301 at ease.wrist'],
+    ],
+    [
+      'hips wider by parts of one',
+      { body: { ...body, hip: 900.6, chest: 760.6 }, lengthMm: 600 },
+      ['narrow at the hip, hipMm 901, hemMm 801 at silhouette'],
+    ],
+    [
+      'a cap of 82 stitches that is too flat',
+      { gauges: thin, ease: { ...ease, upperArm: 110 } },
+      ['cap out of proportion, capMm 53, depthMm 200, widthMm 390 at ease.upperArm'],
+    ],
     ['hips as wide as a long straight hem', { body: { ...body, hip: 800 }, lengthMm: 600 }, []],
     [
       'hips a millimetre wider',
@@ -333,7 +392,7 @@ describe('what is unusual is said with its figures', () => {
     ],
     [
       'a neck higher in front than behind',
-      { neck: { ...neck, depthMm: 16, backDepthMm: 40 } },
+      { neck: { ...neck, depthMm: 15.6, backDepthMm: 39.6 } },
       [
         'head does not pass, neckMm 399, opensMm 558, headMm 560 at neck.widthMm',
         'front neck above back neck, frontMm 16, backMm 40 at neck.depthMm',
