@@ -160,7 +160,8 @@ function shapeWarnings({ design, targets, counts, holes }: Warned): Fault[] {
     const figures = { buttons: holes.buttons, stitches: holes.over };
     list.push(fault('too many buttons', figures, { field: 'frontBand.buttons' }));
   }
-  if (counts.shoulder.length > 0 && (counts.shoulder[0] ?? 0) < 2) {
+  const [outer] = counts.shoulder;
+  if (outer !== undefined && outer < 2) {
     list.push(
       fault(
         'narrow shoulder',

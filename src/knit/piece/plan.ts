@@ -1,3 +1,4 @@
+import type { FabricName } from '../fabric.ts';
 import { type Fault, fault, ok, placed, type Result, refuse } from '../fault.ts';
 import { heightOf, widthOf } from '../gauge.ts';
 import { shorten } from '../row/shorten.ts';
@@ -144,14 +145,22 @@ const restart = (needle: Needle, side: Side | undefined): Needle =>
     ? needle
     : { ...needle, side, phase: needle.phase + 1, turned: 0 };
 
+type Cell = PlannedPart['cells'][number];
+
 function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand, budget: WorkBudget): Result<Rested> {
   const { needle, setUp, right, parent } = start;
   const base = needle.height;
   const before: Columns = needle.columns;
-  const cells = part.sections.map((s) => {
-    const gauge = gaugeOf(recipe, s.fabric);
-    return { width: widthOf(1, gauge), height: s.measured?.rowMm ?? heightOf(1, gauge) };
+  const cellOf = (fabric: FabricName): Cell => {
+    const gauge = gaugeOf(recipe, fabric);
+    return { width: widthOf(1, gauge), height: heightOf(1, gauge) };
+  };
+  const cells = part.sections.map(({ fabric, measured }): Cell => {
+    const { width, height } = cellOf(fabric);
+    return { width, height: measured?.rowMm ?? height };
   });
+  // of a part without rows of its own
+  const bare = cellOf(needle.fabric ?? 'stocking');
   const spelled = spellOut(
     part,
     needle,
@@ -176,10 +185,10 @@ function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand, budget: W
     offset: right,
     cells:
       sections.length > cells.length
-        ? [...cells, lastCell(cells, recipe)]
+        ? [...cells, cells.at(-1) ?? bare]
         : cells.length > 0
           ? cells
-          : [lastCell(cells, recipe)],
+          : [bare],
     ...(parent === undefined ? {} : { parent }),
   };
   const proven = provePart(planned);
@@ -188,13 +197,6 @@ function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand, budget: W
   const shift = rightEdgeShift(planned, partWidths(planned));
   return ok({ part: proven.value, needle, right: right + shift, taken: { right: 0, middle: 0, left: 0 } });
 }
-
-const lastCell = (cells: PlannedPart['cells'], recipe: Recipe): PlannedPart['cells'][number] => {
-  const known = cells[cells.length - 1];
-  if (known) return known;
-  const gauge = gaugeOf(recipe, 'stocking');
-  return { width: widthOf(1, gauge), height: heightOf(1, gauge) };
-};
 
 /** For a part that is bound off at once and goes on from none: a usual needle for a medium yarn. */
 const UNKNOWN_NEEDLE_MM = 4;

@@ -90,7 +90,7 @@ export interface Plan {
 
 /** Gauge of a part's section (from 0), as its stitches and rows are drawn. */
 export function gaugeIn({ cells }: Pick<PlannedPart, 'cells'>, section: number): Gauge {
-  const { width, height } = cells[section] ?? cells[cells.length - 1] ?? { width: 0, height: 0 };
+  const { width, height } = cells[Math.min(section, cells.length - 1)] as PlannedPart['cells'][number];
   return { stitches: 100 / width, rows: 100 / height };
 }
 

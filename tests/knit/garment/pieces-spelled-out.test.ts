@@ -182,6 +182,14 @@ it.each<[string, Parameters<typeof drafted>[0], readonly string[]]>([
     ],
   ],
   [
+    // one pair of rows of cuff, then all 22 stitches at once
+    'a cuff of two rows, widened at once',
+    { cuff: { ...even.cuff, heightMm: 8 }, sleeve: { ...even.sleeve, shape: 'after cuff' } },
+    [
+      'Sleeve = 38; cuff 2 rib 2x2 3; sleeve 104 stocking 4, +22 across 1; cap 30 stocking 4, bind off R 1:3 3:2 5:2 29:2, bind off L 2:3 4:2 6:2 30:2, RL-1 in 7-27/2 inset 1; bind off',
+    ],
+  ],
+  [
     'a square neck in garter stitch, which has no columns to fit',
     { neck: { ...even.neck, shape: 'square' }, neckband: { ...even.neckband, fabric: 'garter' } },
     [
@@ -215,4 +223,37 @@ it('a border has a band however low it is, and none where it has no height', () 
   expect(bands({ kind: 'cardigan', ...low('frontBand', 0) })).toEqual(['Sleeve', 'Neckband']);
   expect(bands({ kind: 'cardigan', neck: V, ...low('frontBand', 1) })).toEqual(['Sleeve', 'Front band']);
   expect(bands({ kind: 'cardigan', neck: V, ...low('frontBand', 0) })).toEqual(['Sleeve', 'Neckband']);
+});
+
+it('button holes lie in the middle of their band, as near as rows that begin on the RS allow', () => {
+  const rows = (heightMm: number) =>
+    drafted({ kind: 'cardigan', frontBand: { ...even.frontBand, heightMm } })
+      .recipes.find(({ name }) => name === 'Buttonhole band')
+      ?.parts[0]?.sections.map((one) => one.rows);
+  expect([16, 20, 24, 28, 32, 36, 40, 44, 48, 52].map(rows)).toEqual([
+    [1, 2, 1],
+    [1, 2, 2],
+    [1, 2, 3],
+    [3, 2, 2],
+    [3, 2, 3],
+    [3, 2, 4],
+    [3, 2, 5],
+    [5, 2, 4],
+    [5, 2, 5],
+    [5, 2, 6],
+  ]);
+});
+
+it('an armhole band takes all of its edge, unless a share of it is asked for', () => {
+  const band = (depth: number, percent?: number) =>
+    drafted({
+      kind: 'vest',
+      body: { ...even.body, armholeDepth: depth },
+      armholeBand: { ...even.armholeBand, fabric: 'garter', ...(percent === undefined ? {} : { percent }) },
+    })
+      .recipes.flatMap(recipeSaid)
+      .find((line) => line.startsWith('Armhole band WS'));
+  const depths = [160, 165, 170, 175, 180, 185, 190, 195, 200];
+  expect(depths.map((depth) => band(depth))).toEqual(depths.map((depth) => band(depth, 100)));
+  expect(depths.map((depth) => band(depth))).not.toEqual(depths.map((depth) => band(depth, 101)));
 });

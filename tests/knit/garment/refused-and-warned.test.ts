@@ -312,6 +312,12 @@ describe('what is unusual is said with its figures', () => {
       ['more shapings than right side rows, stitches 10, rows 18 at sleeve.shape'],
     ],
     [
+      // 100 stitches and two for seams at the hem, 80 at the underarm, in ten pairs of rows but the last
+      'or on those of the side',
+      { silhouette: 'tapered', lengthMm: 340, body: { ...body, hip: 1000 } },
+      ['more shapings than right side rows, stitches 12, rows 20 at silhouette'],
+    ],
+    [
       'a cap that is too flat',
       { ease: { ...ease, upperArm: 110 } },
       ['cap out of proportion, capMm 55, depthMm 200, widthMm 390 at ease.upperArm'],

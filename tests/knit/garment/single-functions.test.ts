@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { capFor, halfCapMm, knitCap, LEAST_PAIRS, toleranceMm } from '../../../src/knit/garment/cap.ts';
+import { buttonholePlaces } from '../../../src/knit/garment/buttonholes.ts';
+import { capCurve } from '../../../src/knit/garment/curves.ts';
 import type { Design } from '../../../src/knit/garment/design.ts';
 import { shoulderEndFacts, shoulderFacts } from '../../../src/knit/garment/kinds/shoulders.ts';
 import { withRoomForShaping } from '../../../src/knit/garment/narrow-rows.ts';
@@ -330,5 +332,41 @@ describe('a cap of 60 stitches, 3 bound off at each underarm, to 16, 5 mm a stit
     expect(capFor({ ...wish, top: 54 }, armhole, 0)).toBeUndefined();
     expect(capFor({ ...wish, top: 53 }, armhole, 0)).toBeDefined();
     expect(capFor({ ...wish, wide: 90 }, armhole, 0)).toBeUndefined();
+  });
+});
+
+describe('curves', () => {
+  it('a cap runs level at both ends for two fifths of its width; where its top is asked for it arrives aslant', () => {
+    // 200 mm less 20 at the foot, 40 at the top: 140 between, handles of 56; 21 in the hundred of 192 mm are 40.32
+    const cap = (isSquare?: boolean) => capCurve(200, 20, 40, 200, 8, isSquare)[2];
+    expect(cap()).toEqual([
+      [180, 8],
+      [124, 8],
+      [96, 200],
+      [40, 200],
+    ]);
+    expect(cap(true)).toEqual([[180, 8], [124, 8], [96, expect.closeTo(159.68, 6)], [40, 200]]);
+  });
+});
+
+describe('button holes', () => {
+  const wish = {
+    fabric: 'garter',
+    gauge: { stitches: 20, rows: 30 },
+    stitches: 90,
+    over: 80,
+    buttons: 4,
+    buttonMm: 18,
+  } as const;
+
+  it('lie along the part of the band that is meant: from its right end, or to its left one', () => {
+    // 12.5 mm are 2.5 stitches, three; holes of three: from 3 to 80 - 3 - 3 in three stretches
+    expect(buttonholePlaces({ ...wish, at: 'right' })).toEqual([3, 27, 50, 74]);
+    expect(buttonholePlaces({ ...wish, at: 'left' })).toEqual([13, 37, 60, 84]);
+  });
+
+  it('one lies in the middle, none is none', () => {
+    expect(buttonholePlaces({ ...wish, at: 'right', buttons: 1 })).toEqual([39]);
+    expect(buttonholePlaces({ ...wish, at: 'right', buttons: 0 })).toBeUndefined();
   });
 });

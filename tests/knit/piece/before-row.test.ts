@@ -68,6 +68,52 @@ describe('what the plan changes before a row', () => {
   });
 });
 
+/** Sections of so many rows, each with the rows that are shaped; the rows before which something is measured. */
+function measured(...sections: readonly (readonly [rows: number, ...shaped: number[]])[]): readonly number[] {
+  const shaped = plan({
+    name: 'Back',
+    makes: 1,
+    gauge: { stitches: 20, rows: 25, fabric: 'stocking', needle: 4 },
+    parts: [
+      {
+        name: 'Back',
+        from: { castOn: 60 },
+        end: 'hold',
+        sections: sections.map(([rows, ...at], i) => ({
+          name: `section ${i}`,
+          rows,
+          fabric: 'stocking',
+          needle: 4,
+          shaping:
+            at.length === 0 ? [] : [{ kind: 'edge', edge: 'both', by: -1, rows: at, inset: 1, lean: 'mirrored' }],
+        })),
+      },
+    ],
+  });
+  if (!shaped.ok) throw new Error(told(shaped.faults));
+  const [one] = shaped.value.parts;
+  return one?.rows.filter((row) => changesBefore(one, row).length > 0).map(({ n }) => n) ?? [];
+}
+
+describe('a place to measure', () => {
+  it('comes after twenty rows or more', () => {
+    expect(measured([20], [4, 1])).toEqual([21]);
+    expect(measured([19], [4, 1])).toEqual([]);
+  });
+
+  it('comes where any row of the next section is shaped, the last one too, and not for one behind it', () => {
+    expect(measured([20], [4, 4])).toEqual([21]);
+    expect(measured([20], [4], [4, 1])).toEqual([]);
+    expect(measured([20], [20], [4, 1])).toEqual([41]);
+  });
+
+  it('comes only where nothing of the stretch was shaped, neither its first row nor its last', () => {
+    expect(measured([20, 1], [4, 1])).toEqual([]);
+    expect(measured([20, 20], [4, 1])).toEqual([]);
+    expect(measured([4, 4], [20], [4, 1])).toEqual([25]);
+  });
+});
+
 describe('lengths beside the rows', () => {
   it('are what is knitted, what is left of the section, and what lies before a row: by hand', () => {
     expect(lengthsAt(part, 0)).toEqual({ soFar: 0, toGo: expect.closeTo(1000 / 30, 6) });
