@@ -345,4 +345,25 @@ export const equivalents: readonly Equivalent[] = [
     after: 'before[name], form[name]',
     why: 'two texts are the same, whichever is named first',
   },
+  {
+    file: 'src/knit/piece/row-of.ts',
+    line: 'addRun(this.runs, this.face(0), columns.length);',
+    before: '0',
+    after: '1',
+    why: 'where a repeat is one stitch wide every column looks alike',
+  },
+  {
+    file: 'src/knit/piece/rework/length.ts',
+    line: 'const rows = planned.last - planned.first + 1;',
+    before: '-',
+    after: '+',
+    why: 'only whether it is odd or even counts',
+  },
+  {
+    file: 'src/knit/piece/rework/length.ts',
+    line: 'const rows = planned.last - planned.first + 1;',
+    before: '+',
+    after: '-',
+    why: 'only whether it is odd or even counts',
+  },
 ];

@@ -160,7 +160,7 @@ function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand, budget: W
     return { width, height: measured?.rowMm ?? height };
   });
   // of a part without rows of its own
-  const bare = cellOf(needle.fabric ?? 'stocking');
+  const bare = cellOf('stocking');
   const spelled = spellOut(
     part,
     needle,
@@ -184,11 +184,7 @@ function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand, budget: W
     base,
     offset: right,
     cells:
-      sections.length > cells.length
-        ? [...cells, cells.at(-1) ?? bare]
-        : cells.length > 0
-          ? cells
-          : [bare],
+      sections.length > cells.length ? [...cells, cells.at(-1) ?? bare] : cells.length > 0 ? cells : [bare],
     ...(parent === undefined ? {} : { parent }),
   };
   const proven = provePart(planned);

@@ -6,6 +6,7 @@ import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { workBudget } from '../../../src/knit/piece/work-budget.ts';
 import { expandRow } from '../../../src/knit/row/expand.ts';
 import { printRow } from '../../../src/knit/row/print.ts';
+import type { Step } from '../../../src/knit/row/step.ts';
 import { workRow } from '../../../src/knit/row/work.ts';
 import { stitches } from '../../../src/knit/stitch.ts';
 import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
@@ -50,6 +51,36 @@ describe('a recipe beyond all garments', () => {
     expect(
       codes({ name: 'x', makes: 1, parts: [{ ...part, sections: sections(2, 2500), end: 'hold' }] }),
     ).toEqual([]);
+  });
+
+  it('a row in words costs its steps where it has more of them than stitches, its stitches where it has fewer', () => {
+    const costs = (steps: readonly Step[]) => {
+      const budget = workBudget();
+      const section = {
+        name: 's',
+        rows: 1,
+        fabric: 'stocking',
+        needle: 4,
+        shaping: [],
+        words: [steps],
+      } as const;
+      const made = plan(
+        {
+          name: 'Strip',
+          makes: 1,
+          gauge: { stitches: 20, rows: 25, fabric: 'stocking', needle: 4 },
+          parts: [{ name: 'Strip', from: { castOn: 20 }, sections: [section], end: 'hold' }],
+        },
+        budget,
+      );
+      expect(made.ok).toBe(true);
+      return budget.most - budget.left;
+    };
+    const k = (times: number): Step => ({ work: 'k', times });
+    // a hundred for the row; each round of a repeat is a step, and each run in it
+    expect(costs([k(20)])).toBe(120);
+    expect(costs([{ repeat: [k(2)], times: 10 }])).toBe(120);
+    expect(costs([{ repeat: [k(1), k(1)], times: 10 }])).toBe(130);
   });
 
   it('is planned as far as a budget of stitches goes, which several pieces can share', () => {

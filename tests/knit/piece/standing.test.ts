@@ -79,6 +79,26 @@ describe('on paper', () => {
   });
 });
 
+describe('makes of the same counts', () => {
+  const [first] = value(asPlanned(sampleGarment)).pieces[0]?.makes ?? [];
+  if (!first) throw new Error('the sample has a back');
+  const raised = (mm: number): typeof first => ({
+    ...first,
+    make: 2,
+    parts: first.parts.map((part, i) => ({
+      ...part,
+      ...(first.recipe.parts[i] ? { recipe: first.recipe.parts[i] } : {}),
+      rows: part.rows.map((row) => ({ ...row, height: Math.round(row.height) + mm })),
+    })),
+  });
+
+  it('are alike where their heights are, to a tenth of a millimetre', () => {
+    const groups = (mm: number) => alike([raised(0), raised(mm)]).length;
+    expect([-0.04, 0, 0.04].map(groups)).toEqual([1, 1, 1]);
+    expect([-0.06, 0.06].map(groups)).toEqual([2, 2]);
+  });
+});
+
 describe('two sleeves', () => {
   it('are alike when both were planned anew in the same way, and not when one was', () => {
     const piece = value(asPlanned(sampleGarment)).pieces.find(({ recipe }) => recipe.name === 'Sleeve');

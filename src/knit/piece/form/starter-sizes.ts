@@ -1,4 +1,4 @@
-import { assumedGauge, fits } from '../../fabric.ts';
+import { assumedGauge } from '../../fabric.ts';
 import type { Gauge } from '../../gauge.ts';
 import { fabricOfGauge, type MeasuredGauge } from '../../measured-gauge.ts';
 
@@ -24,11 +24,8 @@ export function starterSizes(gauge: MeasuredGauge) {
   /** rows come in pairs, so that each section begins on an RS row */
   const rows = (height: number, of: Gauge = gauge) => Math.max(2, 2 * Math.round((height * of.rows) / 200));
   const rib = assumedGauge('rib 2x2', gauge, fabricOfGauge(gauge));
-  const ribbed = (width: number) => {
-    const { below, above } = fits('rib 2x2', Math.round(stitches(width)));
-    const edged = (count: number) => (count % 4 === 2 ? count : count + 2);
-    return edged(stitches(width) - below < above - stitches(width) ? below : above);
-  };
+  /** the nearest count over which a rib of two and two begins and ends alike: two more than a multiple of four */
+  const ribbed = (width: number) => 4 * Math.round((stitches(width) - 2) / 4) + 2;
   const width = ribbed(mm.width);
   const armholeEach = Math.max(2, Math.round(stitches(mm.armholeIn)));
   const armholeGroup = Math.ceil(armholeEach / 2);

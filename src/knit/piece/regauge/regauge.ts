@@ -8,7 +8,7 @@ import type { PlannedPart } from '../planned.ts';
 import type { PartRecipe, PartStart, PickUp, Recipe, Section, Shaping } from '../recipe.ts';
 import type { WorkBudget } from '../work-budget.ts';
 import { roundLike, roundParts } from './round-to.ts';
-import { rowsOfGroups, type Scale, scaledShaping } from './scaled-shaping.ts';
+import { type AlongEdges, rowsOfGroups, type Scale, scaledShaping } from './scaled-shaping.ts';
 
 /**
  * The same piece in another gauge: as wide and as high as before (or by `size` wider and higher), with her stitches
@@ -230,7 +230,7 @@ const stitchesOf = (from: PartStart): number =>
       : from.stitches;
 
 /** Stitches that a shaping adds in all. */
-function changeOf(shaping: Shaping): number {
+function changeOf(shaping: AlongEdges): number {
   switch (shaping.kind) {
     case 'edge':
       return shaping.by * shaping.rows.length * (shaping.edge === 'both' ? 2 : 1);
@@ -242,7 +242,5 @@ function changeOf(shaping: Shaping): number {
       return shaping.groups.reduce((n, g) => n + g.stitches, 0);
     case 'turn':
       return 0;
-    case 'across':
-      return shaping.by;
   }
 }

@@ -10,8 +10,11 @@ export interface Scale {
 }
 
 /** A section's shaping in the new stitches and rows, without 'across', which is reckoned from the counts. */
-export function scaledShaping(shaping: readonly Shaping[], scale: Scale, rows: number): Result<Shaping[]> {
-  const out: Shaping[] = [];
+/** What is spread across a row is changed by the section that it lies in. */
+export type AlongEdges = Exclude<Shaping, { readonly kind: 'across' }>;
+
+export function scaledShaping(shaping: readonly Shaping[], scale: Scale, rows: number): Result<AlongEdges[]> {
+  const out: AlongEdges[] = [];
   for (const one of shaping) {
     const made = scaledOne(one, scale, rows);
     if (!made.ok) return made;
@@ -20,7 +23,7 @@ export function scaledShaping(shaping: readonly Shaping[], scale: Scale, rows: n
   return ok(out);
 }
 
-function scaledOne(shaping: Shaping, scale: Scale, rows: number): Result<Shaping | undefined> {
+function scaledOne(shaping: Shaping, scale: Scale, rows: number): Result<AlongEdges | undefined> {
   switch (shaping.kind) {
     case 'edge': {
       const times = Math.round(shaping.rows.length * scale.stitches);

@@ -19,7 +19,8 @@ export function byMeasure(
   above: number,
 ): Result<readonly Section[]> {
   const planned = heightOf(part, worked) - heightOf(part, above);
-  if (above >= worked || !(heightMm > planned / MOST_OFF && heightMm < planned * MOST_OFF)) {
+  // where no row lies between, nothing does
+  if (!(heightMm > planned / MOST_OFF && heightMm < planned * MOST_OFF)) {
     return refuse(
       fault('measure again', { measuredMm: Math.round(heightMm), plannedMm: Math.round(planned) }),
     );

@@ -111,6 +111,36 @@ describe('changing the parts of a piece', () => {
     ).toHaveLength(4);
   });
 
+  it.each([
+    // left to right a row earlier, later where there is no earlier one; right to left later; what is no number stays
+    ['left', '1', '2'],
+    ['left', '2', '1'],
+    ['left', '3', '2'],
+    ['right', '1', '2'],
+    ['right', '2', '3'],
+    ['left', 'x', 'x'],
+    ['right', '1.5', '1.5'],
+  ] as const)(
+    'groups at the %s edge from row %s on lie from row %s on at the other',
+    (edge, first, moved) => {
+      const group = { kind: 'bind off', edge, first, every: '2', groups: '3; 2 + 2' } as const;
+      const [section] = shaped.sections;
+      const other = (rows: string) =>
+        mirrorPart(
+          piece(body, { ...shaped, sections: section ? [{ ...section, rows, shaping: [group] }] : [] }),
+          1,
+          'Right shoulder',
+        ).parts[2]?.sections[0];
+      expect(other('10')).toMatchObject({
+        rows: '10',
+        shaping: [{ edge: edge === 'left' ? 'right' : 'left', first: moved }],
+      });
+      // the last of three groups lies four rows after the first
+      const last = Number(moved) + 4;
+      if (Number.isInteger(last)) expect(other('3')?.rows).toBe(String(last));
+    },
+  );
+
   it('both shoulders, one the mirror of the other, can be knitted', () => {
     const both = mirrorPart(piece({ ...body, end: 'split' }, shaped), 1, 'Right shoulder');
     const read = formToRecipe(both);

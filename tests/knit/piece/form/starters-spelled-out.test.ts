@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import type { MeasuredGauge } from '../../../../src/knit/measured-gauge.ts';
 import { formToRecipe } from '../../../../src/knit/piece/form/read-piece.ts';
+import { starterSizes } from '../../../../src/knit/piece/form/starter-sizes.ts';
 import { type StarterName, type StarterWords, starter } from '../../../../src/knit/piece/form/starters.ts';
 import { recipeSaid } from '../../garment/spelled.ts';
 
@@ -81,4 +82,31 @@ it('a sleeve that would widen more often than it has rows widens on each from th
   expect(sleeve?.shaping).toMatchObject([
     { edge: 'both', by: 1, rows: Array.from({ length: 30 }, (_, i) => i + 5) },
   ]);
+});
+
+/* 91.8 and 39.1 stitches are 90 and 38, two more than a multiple of four; 8.5 are nine, 18.7 nineteen, 71.4 of a sleeve over a cuff of 38 are 34 more; 39.1 pairs of rows are 39. */
+it('halves of stitches and of rows are rounded to the nearest', () => {
+  expect(starterSizes({ stitches: 17, rows: 23 })).toMatchObject({
+    width: 90,
+    armholeGroup: 5,
+    armholeSingles: 4,
+    shoulder: 19,
+    top: 72,
+    backNeck: 34,
+    cuff: 38,
+    sleeveTop: 72,
+    bodyRows: 78,
+    armholeRows: 50,
+    shapedRows: 10,
+    neckRows: 40,
+    sleeveRows: 92,
+    steps: 3,
+  });
+  // 50.4 mm of ten stitches are five, 80 mm of shoulder at 7.2 to 100 mm eight: two steps
+  expect(starterSizes({ stitches: 7.2, rows: 10 })).toMatchObject({
+    armholeGroup: 2,
+    armholeSingles: 2,
+    shoulder: 8,
+    steps: 2,
+  });
 });

@@ -9,7 +9,7 @@ function scaled(shaping: Shaping, stitches: number, rows: number, total: number)
   const [one] = made.value;
   if (one === undefined) return undefined;
   if ('groups' in one) return one.groups.map(({ row, stitches: count }) => `${row}:${count}`).join(' ');
-  return 'rows' in one ? one.rows : one.row;
+  return one.rows;
 }
 
 const edge = (...rows: readonly number[]): Shaping => ({

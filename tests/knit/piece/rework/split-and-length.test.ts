@@ -196,6 +196,21 @@ describe('a piece that was measured, of rows that were planned 2.5 mm high', () 
     ]);
     // b begins at 50 mm: 36 mm are 14.4 rows
     expect((rows(1, 86) as unknown[][])[2]).toEqual(['b', 14, undefined]);
+    const how = (wish: ReworkWish) => {
+      const recipe = pieceOf(...sections());
+      const made = rework(recipe, 0, planned(recipe), 10, wish);
+      return made.ok ? made.value.how : undefined;
+    };
+    expect(how({ kind: 'height', section: 0, heightMm: 60 })).toEqual({
+      code: 'rows',
+      figures: { rows: 24 },
+    });
+    expect(how({ kind: 'rows', section: 0, rows: 26 })).toEqual({ code: 'rows', figures: { rows: 26 } });
+    // 50 and 30 mm, and 18 rows of 3 mm from 78 mm: 132 where 130 were planned
+    expect(how({ kind: 'measured', heightMm: 30, above: 0 })).toEqual({
+      code: 'measured',
+      figures: { plannedMm: 130, reachedMm: 132 },
+    });
     expect(rows(0, 0)).toEqual({ code: 'no stretch ends there', heightMm: 0 });
     expect(rows(3, 90)).toEqual({ code: 'no stretch ends there', heightMm: 90 });
   });
