@@ -366,4 +366,18 @@ export const equivalents: readonly Equivalent[] = [
     after: '-',
     why: 'only whether it is odd or even counts',
   },
+  {
+    file: 'src/knit/row/read/repeat.ts',
+    line: 'if (level.star >= 0 && level.star < level.items.length) {',
+    before: '>=',
+    after: '>',
+    why: 'from a star before the first stitch all so far is repeated, as it is without one',
+  },
+  {
+    file: 'src/knit/making-up/found-side.ts',
+    line: 'else if (bit.by < 0) [at, plain] = [i, 0];',
+    before: '0',
+    after: '1',
+    why: 'groups of one edge lie an even number of rows apart: four or six, never five',
+  },
 ];

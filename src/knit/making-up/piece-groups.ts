@@ -78,10 +78,9 @@ export const pickUpsOf = ({ recipe }: KnittedPiece): readonly PickUp[] => {
 
 /** The neckband that was picked up before this seam was sewn. */
 function bandBefore(joint: Joint, worked: readonly WorkedJoint[]): string | undefined {
-  const before = worked.slice(
-    0,
-    worked.findIndex((one) => one.joint === joint),
-  );
-  for (const { joint: one } of before) if (one.kind === 'pick up') return one.piece;
+  for (const { joint: one } of worked) {
+    if (one === joint) return undefined;
+    if (one.kind === 'pick up') return one.piece;
+  }
   return undefined;
 }

@@ -103,7 +103,7 @@ function untorn(runs: readonly Run[], { start, period, times }: Found, spare: nu
 /** A pair that is worked three times or more: 'p1, k1, p1, k1, p1, k1' is sooner read as a repeat of its own. */
 function holdsRepeat(runs: readonly Run[]): boolean {
   const alikeFrom = (i: number): boolean => [0, 1, 2, 3].every((n) => alike(runs[i + n], runs[i + n + 2]));
-  return runs.some((_, i) => i + 6 <= runs.length && alikeFrom(i));
+  return runs.some((_, i) => alikeFrom(i));
 }
 
 /** A repeat reads better from the stitches to the increase than the other way round: '[k2, m1] 19 times'. */

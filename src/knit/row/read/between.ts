@@ -49,7 +49,7 @@ export function readSpecial(c: Cursor, level: Level): boolean {
     return true;
   }
   if (seesOne(c, 'joins yarn')) return skipJoin(c);
-  if (takeAnyPhrase(c, 'end last rep', 'ending last rep', 'last rep')) {
+  if (takeAnyPhrase(c, 'end|ending? last rep')) {
     readLastRepeat(c, level);
     return true;
   }
@@ -78,7 +78,6 @@ export function openLast(level: Level): void {
 
 /** 'ending last rep k1 instead of k3': the last repeat stops before its last stitches. */
 function readLastRepeat(c: Cursor, level: Level): void {
-  takes(c, 'with', 'as', ',', ':');
   const last = level.items.at(-1);
   if (last?.is === 'group to' && takenBy(last.items.slice(0, -1)) !== undefined)
     level.items.push(...last.items.slice(0, -1));

@@ -27,7 +27,8 @@ export function readCross(c: Cursor): ReadItem | undefined {
       ? 'b'
       : undefined;
   if (way === undefined) return undefined;
-  takeAnyPhrase(c, 'p', 'k');
+  // 't3f p' is one crossing, 'c4f p2' a crossing and two stitches
+  if (peekNumber(c, 1) === undefined) takes(c, 'p', 'k');
   const cross = [...(twist ? [`t${n}${way}`] : []), `c${n}${way}`].find(isStitchName);
   return cross && counted(cross, 1);
 }

@@ -5,9 +5,9 @@ import { counted, type ReadItem } from './plain.ts';
 /** 'drop 1 st', 'drop next yo', 'drop st off needle'. */
 export function readDrop(c: Cursor): ReadItem {
   c.at += 1;
-  takes(c, 'the', 'next', 'first', 'extra', 'second');
+  takes(c, 'the');
   const n = readCount(c);
-  takes(c, 'extra', 'next', 'second');
+  takes(c, 'extra', 'next', 'first', 'second', 'last');
   takeAnyPhrase(c, STS, 'yo', 'loop', 'wrap|wraps', 'yarn over');
   takeAnyPhrase(c, 'off the? needle', 'from left? needle');
   return counted('drop', n ?? 1);

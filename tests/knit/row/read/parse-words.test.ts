@@ -90,6 +90,17 @@ describe('a row in a pattern’s words', () => {
     expect(row.faults[0]).toMatchObject({ code: 'stitch or repeat expected', figures: { column: 5 } });
   });
 
+  it('says of an empty row that a stitch was expected at its beginning, and behind a row that ends too soon', () => {
+    const faults = (text: string) => {
+      const row = parseRow(text);
+      return row.ok ? [] : row.faults.map(({ code, at }) => [code, at.line, at.column]);
+    };
+    expect(faults('')).toEqual([['stitch expected', 1, 1]]);
+    expect(faults('  ,')).toEqual([['stitch expected', 1, 4]]);
+    expect(faults('rep')).toEqual([['nothing before the repeat', 1, 4]]);
+    expect(faults('k2,\nrepeat')).toEqual([]);
+  });
+
   it('says where a bracket was not closed', () => {
     const row = parseRow('k1, (k2, p2');
     expect(row.ok ? [] : row.faults).toMatchObject([

@@ -259,6 +259,14 @@ describe('what a row says beside its stitches', () => {
     ['p1, *k1, p1 in next st, k2; rep from * to end', 'p1, *(k1, p1) in next st, k2; repeat from * to end'],
     ['k2, p2, * rep to end', '*k2, p2; repeat from * to end'],
     ['sl, sl, sl, sl, k', 'sl1, sssk'],
+    ['k2, c4f p2, k2', 'k2, c4f, p2, k2'],
+    ['k2, t3b p, k2', 'k2, t3b, k2'],
+    ...['end', 'ending', ''].flatMap((end) =>
+      ['', ' with', ' as', ':', ','].map((as) => [
+        `*k3, p1; rep from *, ${end} last rep${as} k2`,
+        '*k3, p1; repeat from * to last 5 sts, k3, k2',
+      ]),
+    ),
     ['((((((((((((k1))))))))))))', 'k1'],
     ['(((((((((((((k1)))))))))))))', 'refused: nested too deep'],
     ['bind off 5 more sts, k2', 'bind off 5 sts, k2'],
