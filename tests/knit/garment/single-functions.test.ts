@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { capFor, halfCapMm, knitCap, LEAST_PAIRS, toleranceMm } from '../../../src/knit/garment/cap.ts';
 import { buttonholePlaces } from '../../../src/knit/garment/buttonholes.ts';
+import { capFor, halfCapMm, knitCap, LEAST_PAIRS, toleranceMm } from '../../../src/knit/garment/cap.ts';
 import { capCurve } from '../../../src/knit/garment/curves.ts';
 import type { Design } from '../../../src/knit/garment/design.ts';
 import { shoulderEndFacts, shoulderFacts } from '../../../src/knit/garment/kinds/shoulders.ts';
@@ -345,7 +345,12 @@ describe('curves', () => {
       [96, 200],
       [40, 200],
     ]);
-    expect(cap(true)).toEqual([[180, 8], [124, 8], [96, expect.closeTo(159.68, 6)], [40, 200]]);
+    expect(cap(true)).toEqual([
+      [180, 8],
+      [124, 8],
+      [96, expect.closeTo(159.68, 6)],
+      [40, 200],
+    ]);
   });
 });
 

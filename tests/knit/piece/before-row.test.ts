@@ -85,7 +85,9 @@ function measured(...sections: readonly (readonly [rows: number, ...shaped: numb
           fabric: 'stocking',
           needle: 4,
           shaping:
-            at.length === 0 ? [] : [{ kind: 'edge', edge: 'both', by: -1, rows: at, inset: 1, lean: 'mirrored' }],
+            at.length === 0
+              ? []
+              : [{ kind: 'edge', edge: 'both', by: -1, rows: at, inset: 1, lean: 'mirrored' }],
         })),
       },
     ],

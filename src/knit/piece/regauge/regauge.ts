@@ -5,7 +5,7 @@ import { fabricOfGauge, type MeasuredGauge } from '../../measured-gauge.ts';
 import { holeRows, holesIn, scaledHoles } from '../hole-rows.ts';
 import { plan } from '../plan.ts';
 import type { PlannedPart } from '../planned.ts';
-import type { PartRecipe, PartStart, PickUp, Recipe, Section, Shaping } from '../recipe.ts';
+import type { PartRecipe, PartStart, PickUp, Recipe, Section } from '../recipe.ts';
 import type { WorkBudget } from '../work-budget.ts';
 import { roundLike, roundParts } from './round-to.ts';
 import { type AlongEdges, rowsOfGroups, type Scale, scaledShaping } from './scaled-shaping.ts';

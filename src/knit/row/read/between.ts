@@ -1,4 +1,4 @@
-import { type Cursor, isWord, peekWord, seesOne, takeAnyPhrase, takes, takeTo } from './cursor.ts';
+import { type Cursor, isWord, peekWord, seesOne, takeAnyPhrase, takeTo } from './cursor.ts';
 import { means } from './meanings.ts';
 import { END, takenBy } from './notation.ts';
 import type { Level } from './repeat.ts';
@@ -50,7 +50,7 @@ export function readSpecial(c: Cursor, level: Level): boolean {
   }
   if (seesOne(c, 'joins yarn')) return skipJoin(c);
   if (takeAnyPhrase(c, 'end|ending? last rep')) {
-    readLastRepeat(c, level);
+    readLastRepeat(level);
     return true;
   }
   if (!takeAnyPhrase(c, 'instead of')) return false;
@@ -77,7 +77,7 @@ export function openLast(level: Level): void {
 }
 
 /** 'ending last rep k1 instead of k3': the last repeat stops before its last stitches. */
-function readLastRepeat(c: Cursor, level: Level): void {
+function readLastRepeat(level: Level): void {
   const last = level.items.at(-1);
   if (last?.is === 'group to' && takenBy(last.items.slice(0, -1)) !== undefined)
     level.items.push(...last.items.slice(0, -1));
