@@ -7,7 +7,8 @@ import type { Joint } from './joint.ts';
 import { outerEdge } from './outer-edge.ts';
 import type { Worn } from './piece-edges.ts';
 import { roleOf } from './role.ts';
-import { type Sewn, stated } from './statement.ts';
+import type { Sewn } from './sewn.ts';
+import { stated } from './statement.ts';
 
 /**
  * The making up of a garment that states none: what its pieces are in it, and the shapes of their plans, tell which edge

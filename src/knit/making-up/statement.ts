@@ -4,12 +4,10 @@ import {
   closingsOf,
   type EdgeName,
   freeBandEdges,
-  type Laps,
   lapJoints,
   placketJoints,
-  type SewnBand,
 } from './band-joints.ts';
-import type { FreeEdge, Joint, Line, SeamWay, Stretch } from './joint.ts';
+import type { FreeEdge, Joint, Line, SeamWay } from './joint.ts';
 import {
   atFront,
   type PanelEdges,
@@ -18,51 +16,13 @@ import {
   type Underarm,
   type Worn,
 } from './piece-edges.ts';
-
-/** What is made up: the edges of its pieces, whoever has found them. */
-export interface Sewn {
-  readonly back?: PanelEdges | undefined;
-  readonly fronts?: Readonly<Record<Worn, PanelEdges>> | undefined;
-  readonly sleeves?: Readonly<Record<Worn, SleeveEdges>> | undefined;
-  readonly bands: readonly SewnBand[];
-  readonly isRaglan: boolean;
-  readonly isIndented: boolean;
-  /** the front is opened from its hem to its neck */
-  readonly isOpen: boolean;
-  /** the neck of a front that is not opened is not shaped: it lies between the shoulders */
-  readonly isFlatFront: boolean;
-  /** of a back that is parted below its neck: each half of the neck upwards, and the edges of the opening */
-  readonly opening?: OpenedBack;
-  /** shoulders that are not sewn but lie over each other */
-  readonly laps?: Laps;
-  /** the front is parted below its neck, with bands along both edges: the side whose band lies on top */
-  readonly placket?: Worn;
-  /** of a raglan whose left back line is left open at its top: rows of both edges */
-  readonly raglanOpening?: { readonly back: Parted; readonly sleeve: Parted };
-  readonly shoulders: SeamWay;
-  /** how much longer a set-in cap is than its armhole, in hundredths */
-  readonly capEase: number;
-}
+import type { Parted, Rows, Sewn } from './sewn.ts';
 
 /**
  * The making up in its order, as a finisher goes about it: shoulders, bands, sleeves while the sides are open, sides.
  * Each edge of each piece is used or left free, as far as the pieces tell what they are.
  */
 export const stated = (sewn: Sewn): readonly Joint[] => new Statement(sewn).joints();
-
-/** Rows of a part that are sewn, and those above them that are not. */
-export interface Parted {
-  readonly sewn: Rows;
-  readonly open: Rows;
-}
-type Rows = NonNullable<Stretch['rows']>;
-
-export interface OpenedBack {
-  readonly left: Line;
-  readonly right: Line;
-  /** down one side and up the other */
-  readonly edges: Line;
-}
 
 /** the right shoulder is sewn first: the left one is where a band begins */
 const WORN = ['right', 'left'] as const;

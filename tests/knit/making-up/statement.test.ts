@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { EdgeName, SewnBand } from '../../../src/knit/making-up/band-joints.ts';
-import { type Sewn, stated } from '../../../src/knit/making-up/statement.ts';
+import type { Sewn } from '../../../src/knit/making-up/sewn.ts';
+import { stated } from '../../../src/knit/making-up/statement.ts';
 import type { PieceRole } from '../../../src/knit/piece/recipe.ts';
 import { jointSaid, panel, sleeve } from './sewn-by-name.ts';
 

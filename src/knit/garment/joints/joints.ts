@@ -1,6 +1,7 @@
 import type { EdgeName, SewnBand } from '../../making-up/band-joints.ts';
 import type { Joint } from '../../making-up/joint.ts';
-import { type Parted, type Sewn, stated } from '../../making-up/statement.ts';
+import type { Parted, Sewn } from '../../making-up/sewn.ts';
+import { stated } from '../../making-up/statement.ts';
 import type { Recipe } from '../../piece/recipe.ts';
 import type { Design } from '../design.ts';
 import { armholes } from '../kinds/armholes.ts';

@@ -1,6 +1,6 @@
 import type { Line, Stretch } from '../../making-up/joint.ts';
 import { type PanelEdges, turnedRound, type Underarm } from '../../making-up/piece-edges.ts';
-import type { OpenedBack } from '../../making-up/statement.ts';
+import type { OpenedBack } from '../../making-up/sewn.ts';
 import { counts } from '../../piece/counts.ts';
 import type { Edge, PartRecipe, Recipe } from '../../piece/recipe.ts';
 import { armholes } from '../kinds/armholes.ts';
