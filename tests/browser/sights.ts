@@ -188,6 +188,15 @@ const beginnings: readonly Sight[] = [
         for (const group of document.querySelectorAll('details')) group.open = true;
       }),
   },
+  {
+    name: 'draft that opens',
+    screen: 'draft',
+    come: async (page) => {
+      const opening = page.getByRole('group', { name: 'Opening for the head', exact: true });
+      await opening.getByText('On the left shoulder, with buttons', { exact: true }).tap();
+      await page.locator('.neck-verdict', { hasText: 'to spare' }).waitFor();
+    },
+  },
   screenSight('pattern copied', 'read', '#/read', (page) => page.getByRole('textbox').first().waitFor()),
   screenSight('new garment', 'newGarment', '#/new', (page) => page.locator('#edit-add').waitFor()),
   screenSight('edit garment', 'editGarment', '#/edit/sample', (page) => page.locator('#edit-add').waitFor()),
