@@ -42,7 +42,12 @@ function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even
       part.fabric === unsaidFabric
     )
       part.fabric = onlyPattern(build) ?? unknownFabric;
-    return undefined;
+    // 'change to larger needles and work in pattern' behind a rib: the text's own pattern begins
+    const only = part.fabric.label === 'rib' && changedNeedle(build) ? onlyPattern(build) : undefined;
+    if (named === undefined || only === undefined) return undefined;
+    setMark(piece, 'rib', part);
+    Object.assign(part, { fabric: only, fabricRow: 0, column: 0, closed: true });
+    return misfits(only, build, part);
   }
   if (named.is === 'pattern' && named.else === 'rib') useCycle(part);
   const fabric = fabricOf(named, build, part);
@@ -62,6 +67,8 @@ function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even
   part.cycle = undefined;
   return misfits(fabric, build, part);
 }
+
+const changedNeedle = ({ recent }: Build): boolean => recent.at(-1)?.statement.is === 'needle';
 
 /** A stitch pattern of a multiple of n plus m on a count that is none. */
 function misfits(fabric: PartBuild['fabric'], build: Build, part: PartBuild): Fault | undefined {

@@ -27,6 +27,11 @@ export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void
     note.kind = 'own words';
     return;
   }
+  if (one.beside && one.work && !build.talk && part === undefined) {
+    note.faults.push(one.fault);
+    note.kind = 'own words';
+    return;
+  }
   const nowhere = part === undefined && build.defining === undefined && !one.asks;
   if (build.talk || !one.work || title || nowhere) {
     note.kind = note.kind ?? 'talk';

@@ -47,7 +47,7 @@ export function readBindOff(c: Cursor): Statement | undefined {
       isOneOf(peekWord(c), '. , ; ( [ : -') ||
       seesPhrase(c, 'and weave|darn|fasten|break|cut|sew|leave|draw|finish');
     const more =
-      peekWord(c) === ',' &&
+      isOneOf(peekWord(c), ', .') &&
       isWord(c.tokens[c.at + 1], 'k', 'p', 'work', 'patt', 'sl', 'dec', 'ssk', 'inc', 'rib');
     if (!done || (more && !all)) return undefined;
     return {

@@ -1,3 +1,4 @@
+import { isWord } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { withoutAsides } from '../text/asides.ts';
 import type { LogicalLine } from '../text/lines.ts';
@@ -43,7 +44,7 @@ export function flowOf(
       const own = ownWords(line.text, tokens, read.fault, whole, first, index);
       flow.push({
         ...own,
-        ...(read.beside ? { beside: true } : {}),
+        ...(read.beside || inBrackets(tokens, from, sentence.to) ? { beside: true } : {}),
         ...(read.order ? { work: true } : {}),
         ...(read.rounds ? { rounds: true } : {}),
       });
@@ -51,6 +52,10 @@ export function flowOf(
   }
   return { flow, odd };
 }
+
+/** '(Work button-holes on the other front as well.)' says more of what stands before it. */
+const inBrackets = (tokens: readonly Token[], from: number, to: number): boolean =>
+  isWord(tokens[from], '(', '[') && isWord(tokens[to - 1], ')', ']');
 
 const wordsOf = (line: LogicalLine, tokens: readonly Token[], from: number, to: number): string =>
   line.text

@@ -15,7 +15,7 @@ import { readNeedle } from './needle.ts';
 import type { Add } from './statement.ts';
 
 /** Farther into a sentence nothing is cast on for the first time. */
-const FARTHEST = 40;
+const FARTHEST = 60;
 
 /**
  * Where a sentence casts on for the first time, whatever stands before: needle, colour, edge ('Starting at lower edge,

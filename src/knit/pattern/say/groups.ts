@@ -18,6 +18,7 @@ import type { Beat, EdgeName, GroupSaid, Statement } from './statement.ts';
 /** 'bind off 5 sts at beg of next 2 rows, then 7 sts at beg of foll 2 rows', '… at neck edge every other row 3 times'. */
 export const readGroups = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
+    if (seesPhrase(c, 'starting|beg|commencing at|on')) takes(c, 'starting', 'beg', 'commencing');
     const before = readGroupsPlace(c);
     takes(c, ',', ':');
     const work = takeBindOff(c) ? 'bo' : takeCastOn(c) ? 'co' : undefined;

@@ -1,4 +1,5 @@
 import {
+  ahead,
   attempt,
   type Cursor,
   endsOrdinal,
@@ -159,6 +160,7 @@ const nextIs = (c: Cursor): Label | undefined =>
 /** 'Work buttonhole as follows: k2, bind off 2 sts, k to end', 'make buttonhole on next row:'. */
 const buttonhole = (c: Cursor): Label | undefined =>
   attempt(c, () => {
+    takeAnyPhrase(c, 'on|in the? next row ,?');
     if (!takes(c, 'work', 'make')) return undefined;
     takes(c, 'a', 'the', 'first', 'next');
     if (!takes(c, 'buttonhole')) return undefined;
@@ -169,6 +171,14 @@ const buttonhole = (c: Cursor): Label | undefined =>
       : undefined;
   });
 
+/** 'cast on 4 sts over those bound off' is a whole row. */
+const castsOver = (c: Cursor): boolean =>
+  ahead(
+    c,
+    () =>
+      takePhrase(c, 'cast on') && takeNumber(c) !== undefined && takePhrase(c, 'st|sts') && sees(c, 'over'),
+  );
+
 /** 'On next row, k to last 2 sts', 'in the next row (RS): …'; 'on next row and every 4th row' is a rhythm. */
 const onNext = (c: Cursor): Label | undefined =>
   attempt(c, () => {
@@ -177,7 +187,9 @@ const onNext = (c: Cursor): Label | undefined =>
     const label = sees(c, 'next') ? next(c) : undefined;
     if (label === undefined || label.next !== undefined) return undefined;
     const side = label.side ?? sideAfter(c);
-    if (!takes(c, ',', ':') || !sees(c, 'k', 'p', 'work', 'sl')) return undefined;
+    const parted = takes(c, ',', ':');
+    if (parted ? !sees(c, 'k', 'p', 'work', 'sl', 'cast') : !castsOver(c)) return undefined;
+    if (seesPhrase(c, 'work a? buttonhole')) return undefined;
     return side === undefined ? label : { ...label, side };
   });
 

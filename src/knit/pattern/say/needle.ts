@@ -30,7 +30,10 @@ export const readNeedle = (c: Cursor): Statement | undefined =>
     let mm: number | undefined;
     for (let i = 0; i < 14 && c.at < c.end; i += 1) {
       const n = peekNumber(c);
-      if (n !== undefined && isWord(peek(c, 1), 'mm')) mm = n;
+      const whole = c.at > start ? c.tokens[c.at - 1] : undefined;
+      // '3 ¼ mm'
+      const more = n !== undefined && n < 1 && whole?.kind === 'number' ? whole.value : 0;
+      if (n !== undefined && isWord(peek(c, 1), 'mm')) mm = more + n;
       if (takePhrase(c, 'needle|pins|ns')) {
         takeAnyPhrase(c, '( us', '(');
         while (c.at < c.end && bracketOpen(c, start)) {

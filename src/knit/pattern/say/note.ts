@@ -2,6 +2,7 @@ import {
   attempt,
   type Cursor,
   isOneOf,
+  isWord,
   peek,
   peekWord,
   seesPhrase,
@@ -47,10 +48,22 @@ export const readNote = (c: Cursor): Statement | undefined =>
     if (word === 'do' && !seesPhrase(c, 'do not')) return undefined;
     if ((word === 'these' || word === 'this') && !saysWhatRowsAre(c)) return undefined;
     if (!means(peek(c)?.text, 'tells without rows')) return undefined;
-    if (word === 'measure' || word === 'turn') return undefined;
+    if (word === 'measure' || word === 'turn' || ordersBehind(c)) return undefined;
     takeAll(c);
     return { is: 'note', about: 'making up' };
   });
+
+/** 'attach CC and work in pattern until …': what is told is but the beginning of an order. */
+const ordersBehind = (c: Cursor): boolean =>
+  c.tokens
+    .slice(c.at, c.end)
+    .some(
+      (token, i, all) =>
+        i > 0 &&
+        isWord(all[i - 1], 'and', ',', 'then') &&
+        isWord(token, 'work', 'cast', 'bind', 'pick', 'cont', 'k', 'inc', 'dec') &&
+        all.slice(i).some(({ kind }) => kind === 'number'),
+    );
 
 /** 'these 2 rows form the pattern', 'this completes the armhole'. */
 const saysWhatRowsAre = (c: Cursor): boolean =>

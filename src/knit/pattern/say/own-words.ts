@@ -159,6 +159,7 @@ function soundsLikeWork(tokens: readonly Token[], from: number, to: number): boo
   for (let i = from; i < to; i += 1) {
     const token = tokens[i] as Token;
     if (token.kind === 'number') numbers += 1;
+    else if (isWord(token, 'bind', 'cast') && isWord(tokens[i + 1], 'off')) return true;
     else if (means(token.text, 'sounds like work')) words += 1;
   }
   return words >= 2 || (words >= 1 && numbers >= 1);

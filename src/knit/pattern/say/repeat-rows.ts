@@ -1,6 +1,7 @@
 import {
   attempt,
   type Cursor,
+  peekWord,
   sees,
   seesPhrase,
   takeAnyPhrase,
@@ -11,6 +12,7 @@ import {
 } from '../../row/read/cursor.ts';
 import { readTimes } from '../../row/read/goal.ts';
 import { readBorders } from './borders.ts';
+import { readFabric } from './phrase/fabric.ts';
 import { readToCount, readUntil } from './phrase/until.ts';
 import type { Said, Statement } from './statement.ts';
 
@@ -28,6 +30,8 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
     if (which === undefined || (!rep && (which.last !== undefined || !which.named))) return undefined;
     const { named: _, ...range } = which;
     takeAnyPhrase(c, 'of patt|chart|rib', 'of the patt', 'for|in patt', 'inclusive|incl|throughout');
+    attempt(c, () => takes(c, 'for') && readFabric(c)?.is === 'rib' && c.at >= c.end);
+    takes(c, 'alternately');
     skipKept(c);
     takes(c, ',');
     const times = readTimes(c);
@@ -70,6 +74,14 @@ const readLastRows = (c: Cursor): Which | undefined =>
     return { last: one ? 1 : (n ?? 0) };
   });
 
+const ORDINALS = ['first', 'second', 'third', 'fourth'];
+
+/** 'the first and second rows'. */
+function takeOrdinal(c: Cursor): number | undefined {
+  const at = ORDINALS.indexOf(peekWord(c));
+  return at >= 0 && takes(c, ...ORDINALS) ? at + 1 : undefined;
+}
+
 /** A number that says which row, not how often: 'rows 1 to 4, 5 times'. */
 const takeRowNumber = (c: Cursor): number | undefined =>
   readTimes({ ...c }) === undefined ? takeNumber(c) : undefined;
@@ -78,14 +90,14 @@ const takeRowNumber = (c: Cursor): number | undefined =>
 const readNumbered = (c: Cursor): Which | undefined =>
   attempt(c, () => {
     const rowsFirst = takes(c, 'row', 'rows');
-    const from = takeNumber(c);
+    const from = takeNumber(c) ?? takeOrdinal(c);
     if (from !== undefined) {
       takes(c, 'st', 'nd', 'rd', 'th');
-      takePhrase(c, 'row');
+      const early = takePhrase(c, 'row');
       let to = from;
       if (takes(c, '-', 'to', 'through', 'and', ',')) {
         takes(c, 'rows', 'row');
-        const n = takeNumber(c);
+        const n = takeNumber(c) ?? takeOrdinal(c);
         if (n !== undefined) to = n;
         takes(c, 'st', 'nd', 'rd', 'th');
       }
@@ -94,7 +106,7 @@ const readNumbered = (c: Cursor): Which | undefined =>
         n = attempt(c, () => (takes(c, ',', 'and') ? takeRowNumber(c) : undefined));
       }
       const after = takePhrase(c, 'row|rows');
-      if ((rowsFirst || after) && Number.isSafeInteger(from) && Number.isSafeInteger(to))
+      if ((rowsFirst || early || after) && Number.isSafeInteger(from) && Number.isSafeInteger(to))
         return { from, to, named: rowsFirst };
     }
     return undefined;

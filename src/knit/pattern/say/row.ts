@@ -128,8 +128,25 @@ const readWorkedRows = (c: Cursor, label: Label): Statement | undefined =>
     });
     if (even) return even.until === undefined ? { ...even, until: { is: 'rows', n: rows } } : even;
     const other = readGroups(c) ?? readShape(c);
-    return other && atEnd(c) ? other : undefined;
+    return other && atEnd(c) ? overRows(other, label.next) : undefined;
   });
+
+/** 'Next 2 rows: bind off 3 sts at the beginning of each row': one in each of them. */
+function overRows(said: Statement, rows: number | undefined): Statement {
+  if (rows === undefined) return said;
+  if (said.is === 'groups') {
+    const [only] = said.groups;
+    return said.groups.length === 1 && only?.rows === 1 && only.toCount === undefined
+      ? { ...said, groups: [{ ...only, rows, every: 1 }] }
+      : said;
+  }
+  if (said.is !== 'shape') return said;
+  const beat = said.beats[0] ?? { first: 1, every: 1 };
+  const open = beat.toCount === undefined && beat.until === undefined && (beat.times ?? 1) === 1;
+  return said.beats.length < 2 && open && beat.every === 1
+    ? { ...said, beats: [{ ...beat, times: rows }] }
+    : said;
+}
 
 const atEnd = (c: Cursor): boolean =>
   c.at >= c.end || (c.at === c.end - 1 && isOneOf(peekWord(c), '. , ; :'));

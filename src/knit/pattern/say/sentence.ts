@@ -123,6 +123,8 @@ function inRounds(c: Cursor, said: Said[]): ReadSentence {
 
 /** 'On all WS rows: k1, p to end': how rows to come are worked; no row of its own. */
 const standingOrder = (c: Cursor): boolean =>
+  seesPhrase(c, 'the? first st in|of|on every|each row should|is|must') ||
+  seesPhrase(c, 'sl the? first st in|of|on every|each row') ||
   ahead(
     c,
     () =>
@@ -215,7 +217,26 @@ const seesGauge = (c: Cursor): boolean => {
 };
 
 function skipBetween(c: Cursor): void {
-  while (takes(c, ',', ';', ':', '-', 'and', 'then', '.', ')', ']', 'while', 'but', 'now', 'also', '/')) {
+  while (
+    takes(
+      c,
+      ',',
+      ';',
+      ':',
+      '-',
+      'and',
+      'then',
+      '.',
+      ')',
+      ']',
+      'while',
+      'but',
+      'now',
+      'also',
+      'hereafter',
+      '/',
+    )
+  ) {
     // what joins two instructions says nothing of its own
   }
   skipShapingBy(c);
@@ -230,10 +251,12 @@ function skipBetween(c: Cursor): void {
 
 /** 'shaping side seams by dec 1 st …': what is shaped says nothing of how. */
 function skipShapingBy(c: Cursor): void {
-  if (!sees(c, 'shaping', 'shape')) return;
+  if (!sees(c, 'shaping', 'shape') && !seesPhrase(c, 'to shape')) return;
   for (let i = 1; i < 6; i += 1) {
     const word = c.tokens[c.at + i]?.text;
-    if ((word === 'by' || word === ':') && c.at + i < c.end) {
+    const comma =
+      word === ',' && isWord(c.tokens[c.at + i + 1], 'bind', 'bo', 'cast', 'dec', 'inc', 'beg', 'starting');
+    if ((word === 'by' || word === ':' || comma) && c.at + i < c.end) {
       c.at += i + 1;
       return;
     }

@@ -102,7 +102,7 @@ export const readElidedShape = (c: Cursor, sign: number): Statement | undefined 
 function readBy(c: Cursor): number {
   takeAnyPhrase(c, 'for the? neck|armhole|raglan|shoulder|sleeve');
   takes(c, 'a');
-  takes(c, 'single');
+  takes(c, 'single', 'once');
   const n = takeNumber(c);
   takes(c, 'more');
   takePhrase(c, STS);

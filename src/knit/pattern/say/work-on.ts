@@ -40,7 +40,15 @@ function readEachSide(c: Cursor): Statement | undefined {
 
 const readOn = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
-    if (!takeAnyPhrase(c, 'work|working|cont|continuing on|with|over', 'work|working|cont in patt on', 'on'))
+    if (
+      !takeAnyPhrase(
+        c,
+        'work|working|cont|continuing on|with|over',
+        'work|working|cont in patt on',
+        'cont|continuing work|working on|with|over',
+        'on',
+      )
+    )
       return undefined;
     takes(c, 'the');
     if (takeAnyPhrase(c, 'both sides', 'both shoulder', 'each side')) {

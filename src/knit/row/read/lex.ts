@@ -97,6 +97,7 @@ function markOf(mark: string): string {
   if (DASHES.has(mark)) return '-';
   if (STARS.has(mark)) return '*';
   if (INCHES.has(mark)) return '"';
+  if (mark === '…') return '.';
   return mark === '×' || mark === '✕' ? '×' : mark;
 }
 

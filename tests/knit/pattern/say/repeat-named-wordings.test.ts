@@ -26,7 +26,7 @@ describe('repeat named, in all its wordings,', () => {
       Work k row every 4th row 3 times → ✗ stitch or repeat expected @1
       Work p row every 4th row 3 times → ✗ stitch or repeat expected @1
       Rep dec row → ✗ nothing before the repeat @5
-      Rep 5 row every 4th row 3 times → ✗ nothing before the repeat @5
+      Rep 5 row every 4th row 3 times → ✗ stitch or repeat expected @11
     `),
   )('is not read for more than it says: $line', expectReading);
 });

@@ -6,6 +6,9 @@ import { expectReading } from './said.ts';
 describe('repeat rows, in all its wordings,', () => {
   it.each(
     table(`
+      Rep {1st row|the first row} four times → repeat rows: from 1, to 1, times 4
+      Repeat the first and second rows 3 times → repeat rows: from 1, to 2, times 3
+      Repeat these 2 rows alternately 3 times → repeat rows: last 2, times 3
       {Rep|Repeat|Repeating|Cont to rep|Work to rep|Cont in working} rows 1 to 4 until piece measures 10 cm → repeat rows: from 1, to 4, until {length, mm 100, from start}
       Then rep rows 1 to 4 until piece measures 10 cm → @6 repeat rows: from 1, to 4, until {length, mm 100, from start}
       Rep {rows|from row|the rows|through row|row} 1{ to | - | through | and } 4 → repeat rows: from 1, to 4
@@ -46,7 +49,6 @@ describe('repeat rows, in all its wordings,', () => {
 
   it.each(
     table(`
-      Rep 2nd row 5 times → ✗ nothing before the repeat @5
       Rep rows 1 to 4, 5 times, more → repeat rows: from 1, to 4, times 5 | ✗ stitch or repeat expected @27
       Rep rows 1 to 4 5 times, more → repeat rows: from 1, to 4, times 5 | ✗ stitch or repeat expected @26
       Rep rows 1 to 4 5 times, for 6 rows → repeat rows: from 1, to 4, times 5 | ✗ stitch or repeat expected @26

@@ -1,4 +1,4 @@
-import { attempt, type Cursor, takeAnyPhrase, takes, took } from '../../../row/read/cursor.ts';
+import { attempt, type Cursor, sees, takeAnyPhrase, takes, took } from '../../../row/read/cursor.ts';
 import type { EdgeName } from '../statement.ts';
 
 const NECK = 'neck|front|inside|inner|center|v|opening|neckline';
@@ -58,7 +58,11 @@ export function readEdgeOf(c: Cursor): EdgeName | undefined {
   const edge = readEdge(c);
   if (edge === undefined) return undefined;
   if (edge === 'beginning' && attempt(c, () => takes(c, 'and') && readEdge(c) === 'end')) return 'both';
-  takeAnyPhrase(c, 'of the? needle');
+  if (!takeAnyPhrase(c, 'of the? needle'))
+    attempt(
+      c,
+      () => takeAnyPhrase(c, 'of the? work|piece') && sees(c, 'every', 'on', 'in', 'next', 'each', 'of'),
+    );
   takes(c, 'only');
   return edge;
 }

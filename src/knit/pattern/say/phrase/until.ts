@@ -113,7 +113,7 @@ const takeAsSheLikes = (c: Cursor): boolean =>
 /** 'until 60 sts remain', 'to 60 sts', 'until there are 60 sts on needle'. */
 const readCountEnd = (c: Cursor): Until | undefined =>
   attempt(c, () => {
-    takes(c, 'are', 'have', 'is');
+    takes(c, 'are', 'have', 'is', 'remain', 'rem');
     takes(c, 'only');
     takes(c, 'a');
     takePhrase(c, 'total of');
@@ -167,6 +167,8 @@ const readMeasured = (c: Cursor): Until | undefined =>
       'or length desired|required',
       ',? or any? desired|des|required length to|until? the? back? of? underarm|armhole|neck|shoulder',
       ',? or any? desired|des|required length',
+      'or as long as you want|like|wish to the? underarm',
+      'or as long as you want|like|wish',
       'or as long as desired',
       'or to length desired',
       ',? measured|measuring from the? cast -? on edge',
