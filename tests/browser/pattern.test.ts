@@ -43,13 +43,17 @@ describe('a pattern’s text', () => {
     await page.getByRole('button', { name: 'Done' }).tap();
     await bound.getByText('its instructions leave').waitFor({ state: 'detached' });
 
-    // what was not understood asks for its count and takes it into the text
+    // what was not understood is mended by saying how many rows it is, or that it is none, and stays so in the text
     const own = lineOf(page, 'wibble');
     await own.getByText('Not understood').waitFor();
     await own.getByLabel('Stitches after this line', { exact: true }).fill('31');
-    await own.getByRole('button', { name: 'Write it in' }).tap();
-    await own.locator('blockquote', { hasText: '(31 sts)' }).waitFor();
-    expect(await page.getByLabel('The text').inputValue()).toContain('wibble three sts of it (31 sts)');
+    await own.getByRole('button', { name: 'It is so many rows' }).tap();
+    await own.locator('blockquote', { hasText: '[1 row, 31 sts]' }).waitFor();
+    await own.getByText('As you say').waitFor();
+    expect(await own.locator('.pattern-fault').count()).toBe(0);
+    await own.getByRole('button', { name: 'It makes no rows' }).tap();
+    await own.getByText('Makes no rows.').waitFor();
+    expect(await page.getByLabel('The text').inputValue()).toContain('wibble three sts of it. [no rows]');
 
     // every number follows the size
     await page.getByRole('radio', { name: 'L', exact: true }).check();

@@ -50,6 +50,8 @@ export interface ReadLine {
   readonly faults: readonly Fault[];
   /** it stays in the plan as the knitter's own words and nobody knows the count after it: write '(24 sts)' behind it */
   readonly asksCount: boolean;
+  /** she said herself what was not understood of it: '[6 rows, 24 sts]' behind it */
+  readonly mended: boolean;
 }
 
 export interface ReadRow {
@@ -204,6 +206,7 @@ function readLine(line: Line, note: LineNotes, made: ReadonlyMap<number, MadeByL
     stated: note.stated,
     faults: note.faults,
     asksCount: note.asksCount,
+    mended: note.mended,
   };
 }
 

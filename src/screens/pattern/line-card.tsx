@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { answerCount, changeLines, settle } from '../../app/drafts/pattern/reader.ts';
+import { answerCount, changeLines, mendLine, settle } from '../../app/drafts/pattern/reader.ts';
 import type { ReadLine, ReadRow } from '../../knit/pattern/read-pattern.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
@@ -47,8 +47,10 @@ export function LineCard({ line }: { readonly line: ReadLine }) {
           <span>{saysFault(fault)}</span>
         </p>
       ))}
-      {line.kind === 'own words' && line.rows.length > 0 && <p>{say('pattern.ownWords')}</p>}
-      {line.asksCount && <AskCount line={line} />}
+      {line.kind === 'own words' && line.rows.length > 0 && (
+        <p>{say(line.mended ? 'pattern.asYouSay' : 'pattern.ownWords')}</p>
+      )}
+      {isUnread(line) ? <Mend line={line} /> : line.asksCount && <AskCount line={line} />}
     </li>
   );
 }
@@ -110,6 +112,31 @@ function ChangeLine({ line, onDone }: { readonly line: ReadLine; readonly onDone
       <TextField label={say('pattern.line', { line: line.line })} lines={3} value={text} onInput={setText} />
       <Button kind="main" onPress={done}>
         {say('pattern.done')}
+      </Button>
+    </div>
+  );
+}
+
+/** A line that she can mend by saying what it is; a count that contradicts is mended in the text. */
+const isUnread = ({ faults, kind, mended, rows }: ReadLine): boolean =>
+  mended || (faults.length > 0 && (kind === 'own words' || rows.some(({ own }) => own !== undefined)));
+
+/** It makes no rows, or so many: two taps instead of other words. */
+function Mend({ line }: { readonly line: ReadLine }) {
+  const own = line.rows.filter(({ own: words }) => words !== undefined);
+  const [rows, setRows] = useState<number | undefined>(Math.max(1, own.length));
+  const [stitches, setStitches] = useState<number | undefined>(line.after);
+  const whole = (n: number | undefined): n is number => n !== undefined && Number.isSafeInteger(n) && n >= 0;
+  const answered = whole(rows) && rows > 0 && whole(stitches);
+  return (
+    <div class="pattern-ask">
+      <NumberField label={say('pattern.rowsOfIt')} min={1} value={rows} onChange={setRows} />
+      <NumberField label={say('pattern.askCount')} min={0} value={stitches} onChange={setStitches} />
+      <Button disabled={!answered} onPress={() => answered && mendLine(line.lastLine, { rows, stitches })}>
+        {say('pattern.isRows')}
+      </Button>
+      <Button kind="quiet" onPress={() => mendLine(line.lastLine, { rows: 0 })}>
+        {say('pattern.noRows')}
       </Button>
     </div>
   );

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { wholeGauge, withCount, withLines } from '../../../src/app/drafts/pattern/draft.ts';
+import { wholeGauge, withCount, withLines, withMend } from '../../../src/app/drafts/pattern/draft.ts';
 import { basketOf, onShelf, shelfOf } from '../../../src/app/garments/basket.ts';
 import type { GarmentSummary, PlaceRecord } from '../../../src/store/records.ts';
 
@@ -83,5 +83,17 @@ describe('a pattern that is being copied in', () => {
     expect(withCount(text, 2, 5)).toBe('Row 1: k10.\nRow 2: k2tog to end (5 sts)\nRow 3');
     expect(withCount(text, 1, 1)).toBe('Row 1: k10 (1 st)\nRow 2: k2tog to end . \nRow 3');
     expect(withCount(text, 4, 5)).toBe(text);
+  });
+
+  it('has what she says of a line written behind it, in place of what she said before', () => {
+    const text = 'Wibble it.\nRow 2: k10.';
+    const once = withMend(text, 1, { rows: 6, stitches: 1 });
+    expect(once).toBe('Wibble it. [6 rows, 1 st]\nRow 2: k10.');
+    expect(withMend(once, 1, { rows: 1 })).toBe('Wibble it. [1 row]\nRow 2: k10.');
+    expect(withMend(once, 1, { rows: 0, stitches: 8 })).toBe('Wibble it. [no rows]\nRow 2: k10.');
+    expect(withMend('K2 [k1, p1] [2 rows, 24 sts] ', 1, { rows: 3, stitches: 24 })).toBe(
+      'K2 [k1, p1] [3 rows, 24 sts]',
+    );
+    expect(withMend(text, 4, { rows: 6 })).toBe(text);
   });
 });

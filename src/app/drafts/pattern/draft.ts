@@ -36,6 +36,24 @@ export function withLines(text: string, first: number, last: number, instead: st
   return lines.join('\n');
 }
 
+/** What she says herself of a line that was not understood; `stitches` after its rows. */
+export interface OwnMend {
+  readonly rows: number;
+  readonly stitches?: number;
+}
+
+/** The text with what she says of a line written behind it, in place of what she said before: '[6 rows, 24 sts]'. */
+export function withMend(text: string, line: number, { rows, stitches }: OwnMend): string {
+  const old = text.split('\n')[line - 1];
+  if (old === undefined) return text;
+  const of = rows === 0 ? 'no rows' : `${rows} ${rows === 1 ? 'row' : 'rows'}`;
+  const count = rows === 0 || stitches === undefined ? '' : `, ${stitches} ${stitches === 1 ? 'st' : 'sts'}`;
+  return withLines(text, line, line, `${old.replace(MEND, '').trimEnd()} [${of}${count}]`);
+}
+
+/** As `mendIn` of the reader takes it. */
+const MEND = /\s*\[(?:no|\d+) rows?(?:, \d+ sts?)?\]\s*$/;
+
 /** The text with the count that a line asked for written behind it, as patterns do: '(24 sts)'. */
 export function withCount(text: string, line: number, stitches: number): string {
   const old = text.split('\n')[line - 1];

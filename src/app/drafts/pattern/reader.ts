@@ -5,7 +5,15 @@ import type { ReadText } from '../../off-thread/tasks.ts';
 import { readOr, store } from '../../store.ts';
 import { keptDraft } from '../kept/kept-draft.ts';
 import { textIn } from '../kept/read-kept.ts';
-import { emptyDraft, type PatternDraft, wholeGauge, withCount, withLines } from './draft.ts';
+import {
+  emptyDraft,
+  type OwnMend,
+  type PatternDraft,
+  wholeGauge,
+  withCount,
+  withLines,
+  withMend,
+} from './draft.ts';
 
 /** The pattern that is being copied in; undefined until read from the store. */
 export const pattern = signal<PatternDraft | undefined>(undefined);
@@ -97,6 +105,12 @@ export const changeLines = (first: number, last: number, instead: string): void 
 
 export function answerCount(line: number, stitches: number): void {
   change({ text: withCount(pattern.value?.text ?? '', line, stitches) });
+  void settle();
+}
+
+/** She says herself what a line is. */
+export function mendLine(line: number, mend: OwnMend): void {
+  change({ text: withMend(pattern.value?.text ?? '', line, mend) });
   void settle();
 }
 

@@ -21,6 +21,7 @@ function nameNext(build: Build, title: Title | undefined): void {
 
 export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void {
   const { part } = build;
+  if (one.mended) return workMended(build, one, note);
   const title = one.short && isDone(part) && !one.asks;
   if (!one.work && one.bids && !build.talk && part !== undefined && !isDone(part)) {
     note.faults.push(one.fault);
@@ -51,6 +52,25 @@ export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void
   if (part !== undefined && one.rounds) part.rounds = true;
   if (part === undefined || isDone(part) || one.beside) return;
   workUnread(build, part, one, note);
+}
+
+/** As many rows as she says herself, in the line's own words; none where it makes none. */
+function workMended(build: Build, one: OwnWords, note: LineNotes): void {
+  const { part } = build;
+  note.kind = one.rows === 0 ? (note.kind ?? 'talk') : 'own words';
+  note.mended = true;
+  if (one.rows === 0) return;
+  build.line = one.from;
+  if (part === undefined || isDone(part)) {
+    note.faults.push({ ...fault('nothing on the needle'), at: { line: one.from } });
+    return;
+  }
+  const after = one.stated ?? part.live;
+  for (let i = 0; i < Math.min(MOST_ROWS, one.rows); i += 1)
+    if (makeOwnRow(build, part, one.words, i === one.rows - 1 ? after : part.live)) return;
+  part.fabric = unknownFabric;
+  part.uncounted = one.stated === undefined;
+  if (one.stated !== undefined) note.stated.push(one.stated);
 }
 
 /** The rows that the sentence says it is, in its own words; what is 'as established' after them nobody knows. */

@@ -1,8 +1,9 @@
-import { isWord } from '../../row/read/cursor.ts';
+import { cursorOver, expected, isWord } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { withoutAsides } from '../text/asides.ts';
 import type { LogicalLine } from '../text/lines.ts';
 import { tokensOf } from '../text/lines.ts';
+import { type Mend, mendIn } from '../text/mend.ts';
 import { sentences } from '../text/sentences.ts';
 import { meantFor } from '../text/size-names.ts';
 import { pickSize } from '../text/sizes.ts';
@@ -17,6 +18,53 @@ export type Flow =
 
 /** Reads one logical line for one size; `index` is its place among the lines. */
 export function flowOf(
+  line: LogicalLine,
+  index: number,
+  tokens: readonly Token[],
+  size: number,
+  sizes: number,
+  names: readonly string[],
+): { flow: Flow[]; odd: Token[] } {
+  const mend = mendIn(tokens);
+  if (mend === undefined) return readLine(line, index, tokens, size, sizes, names);
+  const said = { ...line, text: line.text.slice(0, tokens[mend.from]?.offset).trimEnd() };
+  const own = tokens.slice(0, mend.from);
+  const { flow, odd } = readLine(said, index, own, size, sizes, names);
+  return { flow: mended(flow, mend, said.text, own, index), odd };
+}
+
+/**
+ * What was not understood of the line is as many rows as she says, all of it together; where all was understood and does
+ * not come out, the whole line is.
+ */
+function mended(
+  flow: readonly Flow[],
+  { rows, stitches }: Mend,
+  text: string,
+  tokens: readonly Token[],
+  index: number,
+): Flow[] {
+  const whole = { from: 0, to: tokens.length };
+  const unknown = expected(cursorOver(tokens), 'stitch or repeat expected');
+  const first =
+    flow.find((one) => one.is === 'own words') ?? ownWords(text, tokens, unknown, whole, 0, index);
+  const { stated: _, ...rest } = first as OwnWords;
+  const mine: OwnWords = {
+    ...rest,
+    rows,
+    mended: true,
+    open: false,
+    ...(stitches === undefined ? {} : { stated: stitches }),
+  };
+  if (!flow.includes(first)) return [...flow.filter(leadsUp), mine];
+  return flow.flatMap((one): Flow[] => (one === first ? [mine] : one.is === 'own words' ? [] : [one]));
+}
+
+/** What stands before the rows of a line and is none of them. */
+const leadsUp = (one: Flow): boolean =>
+  one.is === 'said' && ['heading', 'cast on', 'needle', 'gauge'].includes(one.said.statement.is);
+
+function readLine(
   line: LogicalLine,
   index: number,
   tokensOfLine: readonly Token[],

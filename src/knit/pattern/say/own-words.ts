@@ -46,6 +46,8 @@ export interface OwnWords {
   readonly rounds?: boolean;
   /** it only says more of what stands before it, and makes no row */
   readonly beside?: boolean;
+  /** she has said herself how many rows it is, and the count after them */
+  readonly mended?: boolean;
   /** what it may call what follows */
   readonly title?: Title;
   readonly line: number;

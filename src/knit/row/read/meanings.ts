@@ -55,7 +55,7 @@ const table = {
     'place put leave shape divide transfer return turn bind bo cast co k p work dec inc rep sl keep make take on over with ' +
     'complete finish continue cont pick rejoin join shape starting beg reverse reversing',
   'works before a cast-on': 'k p work bind bo boff dec inc rep sl pick row rows rnd st sts end turn then',
-  'no name of a row': 'row rows rs ws k p next last these every each even in from',
+  'no name of a row': 'row rows rs ws k p next last these every each even in from first second third fourth',
   'not in a name of a row': 'k p work rep every each to last dec inc in at until for of bind cast then',
   'forms a pattern': 'form forms set sets establish complete constitute constitutes',
   'says what rows are':

@@ -8,6 +8,7 @@ export interface LineNotes {
   readonly faults: Fault[];
   readonly stated: number[];
   asksCount: boolean;
+  mended: boolean;
   kind: LineKind | undefined;
   before: number | undefined;
   after: number | undefined;
@@ -17,6 +18,7 @@ export const freshNotes = (): LineNotes => ({
   faults: [],
   stated: [],
   asksCount: false,
+  mended: false,
   kind: undefined,
   before: undefined,
   after: undefined,
