@@ -21,7 +21,10 @@ function nameNext(build: Build, title: Title | undefined): void {
 
 export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void {
   const { part } = build;
-  if (one.mended) return workMended(build, one, note);
+  if (one.mended) {
+    workMended(build, one, note);
+    return;
+  }
   const title = one.short && isDone(part) && !one.asks;
   if (!one.work && one.bids && !build.talk && part !== undefined && !isDone(part)) {
     note.faults.push(one.fault);
