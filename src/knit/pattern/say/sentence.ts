@@ -5,7 +5,6 @@ import {
   type Cursor,
   cursorOver,
   expected,
-  isOneOf,
   isWord,
   peekNumber,
   peekWord,
@@ -19,6 +18,8 @@ import { readTimes, STS } from '../../row/read/goal.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
 import type { Sentence } from '../text/sentences.ts';
+import { addBefore, keepBeside, keptMeanwhile, parted, WHOLE } from './beside.ts';
+import { skipBetween } from './between.ts';
 import { readSimple } from './constructs.ts';
 import { castOnAhead, takeFrontDoor } from './front-door.ts';
 import { readGauge } from './gauge.ts';
@@ -31,7 +32,7 @@ import { begins, readBareRow, readLabelledRow } from './row.ts';
 import { readStars } from './stars.ts';
 import type { Add, Label, Said, Statement } from './statement.ts';
 import { endedByTurn } from './turn.ts';
-import { inGarter, joinRows } from './while-rows.ts';
+import { joinRows } from './while-rows.ts';
 
 export interface ReadSentence {
   readonly said: readonly Said[];
@@ -161,19 +162,6 @@ function withRest(
 
 const SHAPES: ReadonlySet<Statement['is']> = new Set(['shape', 'groups', 'evenly', 'bind off', 'cast on']);
 
-/** What is understood as a whole or not at all. */
-const WHOLE: ReadonlySet<Statement['is']> = new Set([
-  'even',
-  'rows',
-  'repeat rows',
-  'as for',
-  'shape',
-  'groups',
-  'evenly',
-  'other side',
-  'repeat named',
-]);
-
 const startsRow = (c: Cursor): boolean =>
   means(c.tokens[c.at + 1]?.text, 'stitch after a star') && !isWord(c.tokens[c.at + 3], 'row', 'rows');
 
@@ -215,53 +203,6 @@ const seesGauge = (c: Cursor): boolean => {
     seesPhrase({ ...c, at: c.at + 1 }, STS)
   );
 };
-
-function skipBetween(c: Cursor): void {
-  while (
-    takes(
-      c,
-      ',',
-      ';',
-      ':',
-      '-',
-      'and',
-      'then',
-      '.',
-      ')',
-      ']',
-      'while',
-      'but',
-      'now',
-      'also',
-      'hereafter',
-      '/',
-    )
-  ) {
-    // what joins two instructions says nothing of its own
-  }
-  skipShapingBy(c);
-  // '(k 1 row, p 1 row) twice'
-  if (
-    isOneOf(peekWord(c), '( [') &&
-    isWord(c.tokens[c.at + 1], 'k', 'p') &&
-    isWord(c.tokens[c.at + 3], 'row', 'rows')
-  )
-    c.at += 1;
-}
-
-/** 'shaping side seams by dec 1 st …': what is shaped says nothing of how. */
-function skipShapingBy(c: Cursor): void {
-  if (!sees(c, 'shaping', 'shape') && !seesPhrase(c, 'to shape')) return;
-  for (let i = 1; i < 6; i += 1) {
-    const word = c.tokens[c.at + i]?.text;
-    const comma =
-      word === ',' && isWord(c.tokens[c.at + i + 1], 'bind', 'bo', 'cast', 'dec', 'inc', 'beg', 'starting');
-    if ((word === 'by' || word === ':' || comma) && c.at + i < c.end) {
-      c.at += i + 1;
-      return;
-    }
-  }
-}
 
 function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | undefined {
   const at = c.at;
@@ -315,26 +256,3 @@ function readBegun(c: Cursor, label: Label, at: number, add: Add): boolean {
 }
 
 const BEGUN: ReadonlySet<Statement['is']> = new Set(['even', 'shape', 'groups', 'evenly', 'rows']);
-
-const parted = (c: Cursor, at: number): boolean => isWord(c.tokens[at - 1], ',', ';', '.', 'and', 'then');
-
-/** Whether what is kept is kept beside what was said before it; 'k 8 rows; keep first 6 sts in garter st' goes on from there. */
-const keptMeanwhile = (c: Cursor, at: number, said: readonly Said[]): boolean => {
-  const before = said.at(-1)?.statement.is;
-  if (before === undefined || !WHOLE.has(before)) return false;
-  return !isWord(c.tokens[at], 'keep', 'work') || !isWord(c.tokens[at - 1], ';', '.', 'then');
-};
-
-/** What is kept, before what it is kept beside; false where that is spelled out and has no edges to keep. */
-function keepBeside(said: Said[], statement: Statement, token: Token | undefined): boolean {
-  const last = said.at(-1) as Said;
-  const kept = last.statement.is === 'rows' ? inGarter(last.statement) : last.statement;
-  if (kept === undefined || (kept.is !== 'even' && kept.is !== 'shape' && kept.is !== 'groups')) return false;
-  said[said.length - 1] = { ...last, statement: kept };
-  addBefore(said, statement, token);
-  return true;
-}
-
-function addBefore(said: Said[], statement: Statement, token: Token | undefined): void {
-  said.splice(-1, 0, { statement, line: token?.line ?? 1, column: token?.column ?? 1 });
-}

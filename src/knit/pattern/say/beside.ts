@@ -1,0 +1,42 @@
+import { type Cursor, isWord } from '../../row/read/cursor.ts';
+import type { Token } from '../../row/read/lex.ts';
+import type { Said, Statement } from './statement.ts';
+import { inGarter } from './while-rows.ts';
+
+/** What is understood as a whole or not at all. */
+export const WHOLE: ReadonlySet<Statement['is']> = new Set([
+  'even',
+  'rows',
+  'repeat rows',
+  'as for',
+  'shape',
+  'groups',
+  'evenly',
+  'other side',
+  'repeat named',
+]);
+
+/** Whether a mark or a word parts it from what stands before. */
+export const parted = (c: Cursor, at: number): boolean =>
+  isWord(c.tokens[at - 1], ',', ';', '.', 'and', 'then');
+
+/** Whether what is kept is kept beside what was said before it; 'k 8 rows; keep first 6 sts in garter st' goes on from there. */
+export const keptMeanwhile = (c: Cursor, at: number, said: readonly Said[]): boolean => {
+  const before = said.at(-1)?.statement.is;
+  if (before === undefined || !WHOLE.has(before)) return false;
+  return !isWord(c.tokens[at], 'keep', 'work') || !isWord(c.tokens[at - 1], ';', '.', 'then');
+};
+
+/** What is kept, before what it is kept beside; false where that is spelled out and has no edges to keep. */
+export function keepBeside(said: Said[], statement: Statement, token: Token | undefined): boolean {
+  const last = said.at(-1) as Said;
+  const kept = last.statement.is === 'rows' ? inGarter(last.statement) : last.statement;
+  if (kept === undefined || (kept.is !== 'even' && kept.is !== 'shape' && kept.is !== 'groups')) return false;
+  said[said.length - 1] = { ...last, statement: kept };
+  addBefore(said, statement, token);
+  return true;
+}
+
+export function addBefore(said: Said[], statement: Statement, token: Token | undefined): void {
+  said.splice(-1, 0, { statement, line: token?.line ?? 1, column: token?.column ?? 1 });
+}

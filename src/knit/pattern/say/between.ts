@@ -1,0 +1,49 @@
+import { type Cursor, isOneOf, isWord, peekWord, sees, seesPhrase, takes } from '../../row/read/cursor.ts';
+
+/** What joins two instructions of a sentence. */
+export function skipBetween(c: Cursor): void {
+  while (
+    takes(
+      c,
+      ',',
+      ';',
+      ':',
+      '-',
+      'and',
+      'then',
+      '.',
+      ')',
+      ']',
+      'while',
+      'but',
+      'now',
+      'also',
+      'hereafter',
+      '/',
+    )
+  ) {
+    // what joins two instructions says nothing of its own
+  }
+  skipShapingBy(c);
+  // '(k 1 row, p 1 row) twice'
+  if (
+    isOneOf(peekWord(c), '( [') &&
+    isWord(c.tokens[c.at + 1], 'k', 'p') &&
+    isWord(c.tokens[c.at + 3], 'row', 'rows')
+  )
+    c.at += 1;
+}
+
+/** 'shaping side seams by dec 1 st …': what is shaped says nothing of how. */
+function skipShapingBy(c: Cursor): void {
+  if (!sees(c, 'shaping', 'shape') && !seesPhrase(c, 'to shape')) return;
+  for (let i = 1; i < 6; i += 1) {
+    const word = c.tokens[c.at + i]?.text;
+    const comma =
+      word === ',' && isWord(c.tokens[c.at + i + 1], 'bind', 'bo', 'cast', 'dec', 'inc', 'beg', 'starting');
+    if ((word === 'by' || word === ':' || comma) && c.at + i < c.end) {
+      c.at += i + 1;
+      return;
+    }
+  }
+}
