@@ -266,3 +266,15 @@ describe('the second sleeve', () => {
     expect(at.phone?.complaints).toEqual([]);
   });
 });
+
+describe('the count that is compared', () => {
+  it('is in sight with its pad on the smallest phone, nothing scrolled', async () => {
+    const page = await openSleeve(20, 'small');
+    await openTool(page, 'Check the count');
+    const compare = button(page, 'Compare');
+    await compare.waitFor();
+    const seen = await compare.evaluate((one) => one.getBoundingClientRect().bottom - innerHeight);
+    expect(seen).toBeLessThanOrEqual(0);
+    expect(await page.evaluate(() => scrollY)).toBe(0);
+  });
+});
