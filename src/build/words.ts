@@ -95,7 +95,7 @@ export function putTogether(code: string, path: string): readonly RegExp[] {
         ? [[`${catalogue}.`, '']]
         : said.map(([first, ...rest]) => [`${catalogue}.${first}`, ...rest]);
     });
-  return [...templates, ...asked].map((parts) => new RegExp(`^${parts.map(escaped).join('.+')}$`));
+  return [...templates, ...asked].map((parts) => new RegExp(`^${parts.map(escaped).join('.*')}$`));
 }
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
