@@ -2,6 +2,8 @@ import type { FabricName } from '../knit/fabric.ts';
 import type { PlannedRow, ShapingMark } from '../knit/piece/planned.ts';
 import type { Edge } from '../knit/piece/recipe.ts';
 import type { Side, Step } from '../knit/row/step.ts';
+import { caseOf } from '../knit/row/walk-step.ts';
+import type { StitchName } from '../knit/stitch.ts';
 import { saysList } from './numbers.ts';
 import { say } from './say.ts';
 
@@ -41,10 +43,19 @@ function joinEdges(marks: readonly ShapingMark[]): readonly Mark[] {
 
 /** Stretches that are bound off, or cast on over. */
 const gapsIn = (steps: readonly Step[]): number =>
-  steps.reduce((sum, step) => {
-    if ('work' in step) return sum + (step.work === 'bo' || step.work === 'co' ? 1 : 0);
-    return sum + gapsIn(step.repeat) * ('times' in step ? step.times : 1);
-  }, 0);
+  steps.reduce(
+    (sum, step) =>
+      sum +
+      caseOf(step, {
+        works: isGap,
+        worksUntil: isGap,
+        repeats: (inner, times) => gapsIn(inner) * times,
+        repeatsUntil: gapsIn,
+      }),
+    0,
+  );
+
+const isGap = (work: StitchName): number => (work === 'bo' || work === 'co' ? 1 : 0);
 
 /** A wider gap is no button hole; common practice, no published source. */
 const WIDEST_HOLE = 8;
@@ -53,10 +64,10 @@ function saysMark({ kind, edge, by }: Mark, gaps: number): string {
   const size = Math.abs(by);
   if (kind === 'middle') return say('craft.markMiddle');
   if (edge === 'across' && kind === 'bind off') return say('craft.markBindOffAll');
-  const isGap = gaps > 0 && kind === 'across';
+  const overGaps = gaps > 0 && kind === 'across';
   // what is worked there the row itself says
-  if (isGap && size <= WIDEST_HOLE * gaps) return say('craft.markHoles', { count: gaps });
-  if (isGap || edge === 'middle')
+  if (overGaps && size <= WIDEST_HOLE * gaps) return say('craft.markHoles', { count: gaps });
+  if (overGaps || edge === 'middle')
     return say(by > 0 ? 'craft.markCastOnMiddle' : 'craft.markBindOffMiddle', { by: size });
   if (edge === 'across' || kind === 'across')
     return say(by < 0 ? 'craft.markAcrossDecrease' : 'craft.markAcrossIncrease', { by: size });
