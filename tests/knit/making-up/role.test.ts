@@ -2,9 +2,33 @@ import { expect, it } from 'vitest';
 import { roleOf } from '../../../src/knit/making-up/role.ts';
 
 it.each([
-  ['neckband', ['Neckband', 'NECK BAND', 'Back neck band', 'Collar', 'Front collar', 'Halsblende', 'Kragen', 'Neck edging', 'Neck border']],
+  [
+    'neckband',
+    [
+      'Neckband',
+      'NECK BAND',
+      'Back neck band',
+      'Collar',
+      'Front collar',
+      'Halsblende',
+      'Kragen',
+      'Neck edging',
+      'Neck border',
+    ],
+  ],
   ['front band', ['Front band', 'front bands', 'Button band', 'Button bands', 'Knopfleiste']],
-  ['armhole band', ['Armhole band', 'ARMHOLE BANDS', 'armholeband', 'Armbands', 'Armhole edging', 'Arm borders', 'Armblende']],
+  [
+    'armhole band',
+    [
+      'Armhole band',
+      'ARMHOLE BANDS',
+      'armholeband',
+      'Armbands',
+      'Armhole edging',
+      'Arm borders',
+      'Armblende',
+    ],
+  ],
   ['sleeve', ['Sleeve', 'left sleeve', 'Sleeves, front half', 'Ärmel', 'LINKER ÄRMEL']],
   ['left front', ['Left front', 'LEFT FRONT', 'linkes Vorderteil']],
   ['right front', ['Right front', 'Upper right front', 'Rechtes vorderteil']],
