@@ -30,7 +30,12 @@ const asks = new RegExp(
 const elsewhere: Readonly<Record<string, readonly [places: number, meaning: string]>> = {
   'src/knit/making-up/making-up.ts': [1, 'a seam along a raglan'],
   'src/knit/making-up/piece-groups.ts': [1, 'a step that sews raglans'],
+  'src/knit/piece/form/straight.ts': [
+    4,
+    "a boat neck or a V of a beginner's straight panels, no neck of a draft",
+  ],
   'src/knit/yarn/striped-through.ts': [1, 'a seam along a raglan, sewn row to row'],
+  'src/screens/editor/straight-panels.tsx': [1, 'the depth of a V is asked for of straight panels only'],
   'src/screens/making-up/says-step.ts': [2, 'a step that sews raglans, and a seam along one'],
   'src/knit/pattern/follow/build/fabric.ts': [1, "'knit for 5 cm' goes on in the text's stocking stitch"],
   'src/knit/pattern/follow/build/make-row.ts': [1, "the text's stocking stitch is purled on the wrong side"],

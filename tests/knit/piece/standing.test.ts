@@ -54,7 +54,7 @@ describe('a make that was not planned anew', () => {
           );
         },
       ),
-      { numRuns: 60 },
+      { numRuns: 60, endOnFailure: true },
     );
     for (const recipe of [...sampleGarment.pieces, ...demo.pieces]) sameAsPlanned(recipe);
   });
