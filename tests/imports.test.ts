@@ -13,7 +13,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   ui: ['words', 'preact', '@preact/signals'],
   worker: [],
   // it makes the app: nothing of the app may know it
-  build: ['app', 'store', 'pace', 'worker', 'node:crypto', 'node:fs', 'node:path', 'vite', 'vite-plugin-pwa'],
+  build: ['app', 'store', 'pace', 'worker', 'node:crypto', 'node:fs', 'node:path', 'terser', 'vite', 'vite-plugin-pwa'],
   app: ['knit', 'progress', 'pace', 'store', 'words', '@preact/signals', 'valibot', 'workbox-window'],
   screens: ['app', 'ui', 'words', 'knit', 'progress', 'pace', 'preact', '@preact/signals', 'uqr'],
   'main.tsx': ['app', 'pace', 'ui', 'words', 'screens', 'preact', '@preact/signals'],

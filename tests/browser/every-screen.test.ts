@@ -8,6 +8,7 @@ import { openPhone, removeProfiles } from './drive.ts';
 import { knitterAt } from './knitter.ts';
 import { looks, looksToTry, movesSideways, openSettings, wear } from './looks.ts';
 import { sights } from './sights.ts';
+import { otherTree } from './tree.ts';
 import { within } from './until.ts';
 
 afterAll(removeProfiles);
@@ -20,7 +21,7 @@ describe('the list of sights', () => {
 
 describe('every screen and state', () => {
   it(
-    'has no violation by day nor, small, by night; holds on its side, in large and in spaced letters, from right to left; and can be backed up',
+    'has no violation by day nor, small, by night; holds on its side, in large and in spaced letters, from right to left; is told to a reader as before; and can be backed up',
     async () => {
       const host = await serve({ root: dist });
       const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
@@ -32,6 +33,7 @@ describe('every screen and state', () => {
       const answers = <T>(what: string, answer: Promise<T>) => within(40_000, what, answer);
       for (const sight of sights) {
         await answers(`coming to ${sight.name}`, sight.come(page, knitter));
+        found.push(...(await answers(`the tree of ${sight.name}`, otherTree(page, sight))));
         const notSaved = await answers(`a backup of ${sight.name}`, whatNoBackupHas(page, tried));
         found.push(...notSaved.map((what) => `${sight.name}, backed up: ${what}`));
         for (const look of looksToTry()) {

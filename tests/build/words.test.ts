@@ -71,7 +71,7 @@ describe('the messages in the build', () => {
     expect(fits("sayIfKnown('draft', name)", 'draft.hem')).toBe(true);
     expect(fits("say('draft.hem')", 'draft.hem')).toBe(false);
     const isKept = (catalogue: string, name: string) => numbers.get(catalogue)?.kept.includes(name);
-    expect(isKept('craft', 'reverse stocking')).toBe(true);
+    expect(isKept('craft', 'fabric reverse stocking')).toBe(true);
     expect(isKept('editor', 'role left front')).toBe(true);
     expect(isKept('editor', 'titleNew')).toBe(false);
     for (const faults of faultCatalogues)

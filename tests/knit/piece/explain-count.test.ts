@@ -42,8 +42,8 @@ describe('a count that does not agree', () => {
     const found = explainCount(sleeve, 61, counted(sleeve, 61, -1), { checks: [firm(sleeve, 48)] });
     expect(found.map((one) => one.cause)).toEqual([
       'one edge only',
-      'worked together',
       'stitch dropped',
+      'worked together',
       'other',
     ]);
     const look = found[0]?.ask;
@@ -76,8 +76,8 @@ describe('a count that does not agree', () => {
     expect(found.map((one) => one.cause)).toEqual([
       'shaping missed',
       'place ahead',
-      'stray yarn-over',
       'other',
+      'stray yarn-over',
     ]);
     expect(found[0]?.ask?.options.length).toBeGreaterThan(1);
   });
@@ -132,8 +132,7 @@ describe('a count that does not agree', () => {
     const known = { checks: [firm(sleeve, 18)] };
     const found = explainCount(sleeve, 22, counted(sleeve, 22, -3), known);
     expect(found[0]?.likelihood).toBeLessThan(0.99);
-    expect(found.at(-1)).toMatchObject({
-      cause: 'other',
+    expect(found.find(({ cause }) => cause === 'other')).toMatchObject({
       toDo: [{ code: 'count again' }, { code: 'find the place' }, { code: 'accept' }],
     });
     const answers = (['trace', 'spread row', 'rows above'] as const).map((code) => ({
