@@ -19,7 +19,7 @@ export function spellFabric(
   const look =
     fabric.is === 'face'
       ? lookOfFace(fabric.rows, fabricRow)
-      : lookOfRow(fabric.faces[fabricRow % Math.max(1, fabric.rows.length)]);
+      : lookOfRow(fabric.faces[fabricRow % fabric.rows.length]);
   if (look === undefined) return undefined;
   const out: StitchName[] = [];
   for (let i = 0; i < count; i += 1) out.push(stitchFor(look(column + i), side));

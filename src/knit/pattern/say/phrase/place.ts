@@ -4,6 +4,7 @@ import {
   peekWord,
   sees,
   takeAnyPhrase,
+  takePhrase,
   takes,
   takesOne,
 } from '../../../row/read/cursor.ts';
@@ -82,7 +83,7 @@ const FROM: readonly (readonly [string, MarkName])[] = [
   ['last|neck|division|divide|here|this|shaping|end|dec|inc', 'heading'],
 ];
 
-/** 'from cast-on edge', 'from beg', 'above ribbing', 'after last bind-off'. */
+/** 'from cast-on edge', 'from beg', 'above ribbing', 'after last bind-off', 'from the beg of armhole'. */
 export const readFrom = (c: Cursor): MarkName | undefined =>
   attempt(c, () => {
     if (takes(c, 'altogether')) return 'start';
@@ -90,18 +91,27 @@ export const readFrom = (c: Cursor): MarkName | undefined =>
     takeAnyPhrase(c, 'straight? up');
     if (!takes(c, 'from', 'above', 'after', 'past', 'beyond', 'of', 'below')) return undefined;
     takeAnyPhrase(c, '1 st row? of?');
+    const within = attempt(c, () =>
+      takePhrase(c, 'the beg|start|top|end of the?') ? takeMark(c) : undefined,
+    );
+    if (within !== undefined) return within;
     takes(c, 'the', 'all', 'beg', 'start', 'first', 'top', 'end');
     const bare = c.tokens[c.at - 1]?.text ?? '';
     const ofSaid = takes(c, 'of');
     takes(c, 'the', 'first', 'last', 'final', 'initial');
-    const found = FROM.find(([list]) => list.split('|').includes(peekWord(c)));
-    if (found) {
-      c.at += 1;
-      skipTail(c);
-      return found[1];
-    }
+    const found = takeMark(c);
+    if (found !== undefined) return found;
     if (!ofSaid && means(bare, 'beginning of a piece')) return 'start';
   });
+
+/** 'armhole shaping', 'bind-off edge', 'ribbing'. */
+function takeMark(c: Cursor): MarkName | undefined {
+  const found = FROM.find(([list]) => list.split('|').includes(peekWord(c)));
+  if (found === undefined) return undefined;
+  c.at += 1;
+  skipTail(c);
+  return found[1];
+}
 
 function skipTail(c: Cursor): void {
   while (takesOne(c, 'tail of a place')) {
