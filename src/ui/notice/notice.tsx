@@ -18,7 +18,8 @@ const icons = { fault: 'fault', warning: 'warning', note: 'info', done: 'check' 
 export function Notice({ kind, title, children, actions, live = false }: NoticeProps) {
   const role = live ? (kind === 'fault' ? 'alert' : 'status') : undefined;
   return (
-    <div class={`notice notice-${kind}`} role={role}>
+    // it may have to be scrolled above the pad, by keys too where nothing in it takes them
+    <div class={`notice notice-${kind}`} role={role} tabIndex={live && !actions ? 0 : undefined}>
       <Icon name={icons[kind]} />
       <div class="notice-words">
         {title && <p class="notice-title">{title}</p>}
