@@ -186,16 +186,18 @@ class Search<Garment extends Pieces> {
     const [first] = group;
     const sides = first && sidesOf(first, locked);
     if (!sides) return;
+    // how much longer the changed edge is is told; where that one is to follow, it is by so much too long
+    const way = sides.kept.laid.some(({ stretch }) => stretch.piece === changedBy(first.what)) ? 1 : -1;
     const wide = sides.other.laid.find(({ stretch: { edge } }) => edge === 'top' || edge === 'start');
     for (const name of namesAlong(sides.other)) {
       const section = placesIn([sides.other], name)[0];
       if (!section || section.height === 0) continue;
-      yield* this.guesses(at, group, section.height, (by) =>
+      yield* this.guesses(at, group, way * section.height, (by) =>
         merged(group.flatMap((one) => placesIn(otherLines(one, locked), name).map((p) => rowsEdit(p, by)))),
       );
     }
     if (wide && wide.stitches > 0)
-      yield* this.guesses(at, group, wide.mm / wide.stitches, (by) => [
+      yield* this.guesses(at, group, (way * wide.mm) / wide.stitches, (by) => [
         { kind: 'width', piece: wide.stretch.piece, part: wide.stretch.part, by },
       ]);
   }
@@ -203,6 +205,7 @@ class Search<Garment extends Pieces> {
   private *guesses(
     at: Garment,
     group: readonly Break[],
+    /** what one more gives the edge, below 0 where that edge is the changed one */
     unitMm: number,
     edits: (by: number) => readonly Edit[],
   ): Iterable<readonly Edit[]> {
@@ -220,7 +223,7 @@ class Search<Garment extends Pieces> {
         return;
       }
       const gained = gap - longerBy(left);
-      if (gained * by <= 0) return;
+      if (gained * by * unitMm <= 0) return;
       by = even((gap / gained) * by);
     }
   }

@@ -73,12 +73,8 @@ function frontsOf(
   right: StandingPiece | undefined,
   front: StandingPiece | undefined,
 ): Readonly<Record<Worn, Half>> | undefined {
-  const [ofLeft, ofRight] = [left?.makes[0], right?.makes[0]];
-  if (left && right && ofLeft && ofRight)
-    return {
-      left: { piece: left.recipe.name, make: ofLeft, isHalf: true },
-      right: { piece: right.recipe.name, make: ofRight, isHalf: true },
-    };
+  const [ofLeft, ofRight] = [ownHalf(left), ownHalf(right)];
+  if (ofLeft && ofRight) return { left: ofLeft, right: ofRight };
   const [one, two] = front?.makes ?? [];
   if (!front || !one) return undefined;
   const piece = front.recipe.name;
@@ -90,6 +86,9 @@ function frontsOf(
   // the left front as worn has its side at the right edge
   return outerEdge(piece, one) === 'right' ? { left: a, right: b } : { left: b, right: a };
 }
+
+const ownHalf = (found: StandingPiece | undefined): Half | undefined =>
+  found?.makes[0] && { piece: found.recipe.name, make: found.makes[0], isHalf: true };
 
 /** Words for edges, English and German, as patterns and the editor have them. */
 const words: readonly (readonly [RegExp, string])[] = [

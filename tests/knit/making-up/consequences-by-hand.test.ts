@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { consequences } from '../../../src/knit/making-up/consequences.ts';
+import { alike, breaks, consequences } from '../../../src/knit/making-up/consequences.ts';
+import { proposed } from '../../../src/knit/making-up/propose.ts';
 import type { Recipe } from '../../../src/knit/piece/recipe.ts';
-import { dataSaid, standing } from './by-hand.ts';
+import { dataSaid, part, piece, section, standing, workedSaid } from './by-hand.ts';
 import { back, front, neckband, sleeve } from './pullover.ts';
 import { drop } from './shapes.ts';
 
@@ -113,5 +114,127 @@ describe('what a change breaks', () => {
     const alone = standing(back, front, neckband);
     expect(consequences(alone, before)).toEqual([]);
     expect(consequences(before, alone)).toEqual([]);
+  });
+
+  it('an armhole a little further from its sleeve than it was: four tenths of a mm are told', () => {
+    // seven rows of the back are 21 mm; at 34 rows to 10 cm they are 20.6
+    const wide = {
+      ...straightSleeve,
+      parts: straightSleeve.parts.map((one) => ({ ...one, from: { castOn: 14 } })),
+    };
+    const before = standing(straightBack, straightFront, wide);
+    const joints = proposed(standing(...drop));
+    const after = standing({ ...straightBack, gauge: { stitches: 25, rows: 34 } }, straightFront, wide);
+    expect(consequences({ ...before, joints }, { ...after, joints }).map(dataSaid)).toEqual([
+      'kind seam of armhole unit mm piece Back to Sleeve was 42 now 41.6 other 64 longerMm -22.4',
+    ]);
+    expect(consequences({ ...after, joints }, { ...before, joints })).toEqual([]);
+  });
+
+  describe('of a neck 24 mm deeper, whose band was changed with it', () => {
+    const deeper = longer(longer(front, 'Right', 'neck', 8), 'Left', 'neck', 8);
+    const picked = (first: number, third: number) => ({
+      ...neckband,
+      parts: neckband.parts.map((one) => ({
+        ...one,
+        from: {
+          pickUp: [
+            { along: 'left front neck', stitches: first },
+            { along: 'middle of the front neck', stitches: 4 },
+            { along: 'right front neck', stitches: third },
+            { along: 'back neck', stitches: 8 },
+          ],
+        },
+        sections: one.sections.map((own) => ({ ...own, fabric: 'garter' as const })),
+      })),
+    });
+    // there is room for 11 and 10
+    it.each([
+      [11, 10, []],
+      [9, 12, []],
+      [13, 8, []],
+      [8, 10, ['kind pick up band Neckband along 0 stitches 8 fit 11 longerMm 24']],
+      [14, 10, ['kind pick up band Neckband along 0 stitches 14 fit 11 longerMm 24']],
+      [11, 7, ['kind pick up band Neckband along 2 stitches 7 fit 10 longerMm 24']],
+    ])('to %i and %i', (first, third, lines) => {
+      expect(told([back, front, sleeve, picked(5, 5)], [back, deeper, sleeve, picked(first, third)])).toEqual(
+        lines,
+      );
+    });
+  });
+
+  it('stitches on a holder are counted: one more is told, and so are three', () => {
+    const held = {
+      ...neckband,
+      parts: neckband.parts.map((one) => ({
+        ...one,
+        from: {
+          pickUp: [
+            { along: 'left front neck', stitches: 5 },
+            { along: 'middle of the front neck', stitches: 4, held: true as const },
+            { along: 'right front neck', stitches: 5 },
+            { along: 'back neck', stitches: 8 },
+          ],
+        },
+      })),
+    };
+    const wider = (by: number): Recipe => ({
+      ...front,
+      parts: front.parts.map((one) =>
+        one.name === 'Body'
+          ? {
+              ...one,
+              from: { castOn: 30 + by },
+              // rib would ask for an even count
+              sections: one.sections.map((own) => ({ ...own, fabric: 'stocking' as const })),
+            }
+          : one.name === 'Middle'
+            ? { ...one, from: { part: 'Body', stitches: 4 + by, edge: 'middle' as const } }
+            : one,
+      ),
+    });
+    for (const by of [1, 2, 3])
+      expect(told([back, wider(0), sleeve, held], [back, wider(by), sleeve, held])).toEqual([
+        `kind pick up band Neckband along 1 stitches 4 fit ${4 + by} longerMm ${4 * by}`,
+      ]);
+    // picked up anew instead, three more are told and two are not
+    expect(told([back, wider(0), sleeve, neckband], [back, wider(2), sleeve, neckband])).toEqual([]);
+    expect(told([back, wider(0), sleeve, neckband], [back, wider(3), sleeve, neckband])).toEqual([
+      'kind pick up band Neckband along 1 stitches 4 fit 7 longerMm 12',
+    ]);
+    // it was off before: it is not told again
+    expect(told([back, wider(1), sleeve, held], [back, wider(1), sleeve, held])).toEqual([]);
+  });
+
+  it('a pocket that nothing is joined to: each of its makes once, and never again', () => {
+    const pocket = piece('Pocket', 'other', [part('Pocket', 10, [section('strip', 12)])], { makes: 2 });
+    const unjoined = ['kind unjoined piece Pocket make 1', 'kind unjoined piece Pocket make 2'];
+    expect(told(all, [...all, pocket])).toEqual(unjoined);
+    expect(told([...all, { ...pocket, makes: 1 }], [...all, pocket])).toEqual(unjoined.slice(1));
+    expect(told([...all, pocket], [...all, pocket])).toEqual([]);
+    expect(told([...all, pocket], all)).toEqual([]);
+    expect(breaks(standing(...all), standing(...all, pocket)).map(({ key }) => key)).toEqual([
+      '["Pocket",1]',
+      '["Pocket",2]',
+    ]);
+  });
+
+  it('joint by joint both sides of the body are two breaks of the same words', () => {
+    const found = breaks(
+      standing(...all),
+      standing(longer(back, 'Back', 'body', 4), front, sleeve, neckband),
+    );
+    expect(found.map(({ what }) => dataSaid(what))).toEqual(
+      Array.from(
+        { length: 2 },
+        () => 'kind seam of side unit rows piece Back to Front was 10 now 14 other 10 longerMm 12',
+      ),
+    );
+    expect(found.map(({ worked }) => worked && workedSaid(worked))).toEqual([
+      'side: Body right rows 1-10 (10r 38.0mm) = Back left rows 1-14 (14r 50.0mm)',
+      'side: Body left rows 1-10 (10r 38.0mm) = Back right rows 1-14 (14r 50.0mm)',
+    ]);
+    expect(alike(found)).toEqual([found]);
+    expect(new Set(found.map(({ key }) => key)).size).toBe(2);
   });
 });

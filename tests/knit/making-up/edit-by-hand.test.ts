@@ -164,7 +164,7 @@ describe('another number picked up', () => {
     ['the first stitch of the last: from its end', 14, 21],
     ['the last stitch of all', 21, 28],
   ])('a mitre’s corner: %s', (_, was, now) => {
-    const middle: Shaping = { kind: 'middle', by: -2, rows: [2], from: was } as never;
+    const middle = { kind: 'middle', rows: [2], from: was } as const;
     const band = {
       ...neckband,
       parts: neckband.parts.map((one) => ({ ...one, sections: [section('rib', 3, middle)] })),
