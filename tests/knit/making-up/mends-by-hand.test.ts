@@ -159,7 +159,7 @@ describe('what mends', () => {
       for (let left = said(first).length; left > 0; ) {
         const [answer] = [...answers({ ...first, after: garment })];
         const [mend] = answer?.mends ?? [];
-        if (!mend) throw new Error(`${change}: nothing mends ${answer?.what.map(dataSaid)}`);
+        if (!mend) throw new Error(`${change}: nothing mends ${(answer?.what ?? []).map(dataSaid).join()}`);
         garment = mend.garment;
         const still = said({ ...first, after: garment });
         expect(still.length).toBeLessThan(left);
