@@ -122,10 +122,10 @@ export const equivalents: readonly Equivalent[] = [
     why: 'two fabrics are one cloth, whichever is named first',
   },
   {
-    file: 'src/knit/written/write-sizes.ts',
-    line: "const skeletons = new Set(lines.map((line) => line?.replace(NUMBER, '#')));",
+    file: 'src/knit/written/merge-sizes.ts',
+    line: "const skeletonOf = (line: string): string => plural(line).replace(NUMBER, '#');",
     before: "'#'",
-    after: "'sizes worked differently'",
+    after: "'number'",
     why: 'any mark does in place of a number',
   },
   {

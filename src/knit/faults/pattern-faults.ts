@@ -21,7 +21,6 @@ export interface PatternFaults {
   'too many pieces read': 'mostPieces';
   'too long': 'mostRows';
   'sizes differ': 'sizes';
-  'sizes worked differently': 'line' | 'text';
   'no sizes': never;
   'rows already worked': 'workedRows' | 'rows';
   'side of the last row': 'rows';

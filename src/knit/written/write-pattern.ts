@@ -3,7 +3,7 @@ import { ok, type Result, refuse } from '../fault.ts';
 import type { MeasuredGauge } from '../measured-gauge.ts';
 import type { Garment, Yarn } from '../piece/garment.ts';
 import { plan } from '../piece/plan.ts';
-import type { Plan, PlannedPart } from '../piece/planned.ts';
+import type { PlannedPart } from '../piece/planned.ts';
 import type { Recipe } from '../piece/recipe.ts';
 import { englishRowWords, type Terms } from '../row/row-words.ts';
 import { type RowLineWords, rowLines, stitchCount } from './row-lines.ts';
@@ -12,15 +12,23 @@ export interface WriteOptions {
   readonly terms?: Terms;
 }
 
+/** A piece's parts as planned. */
+interface Parts {
+  readonly parts: readonly PlannedPart[];
+}
+
+export const rowLineWords = (terms: Terms): RowLineWords => ({
+  rows: englishRowWords(terms),
+  bindOff: terms === 'US' ? 'Bind off' : 'Cast off',
+});
+
 /**
- * A garment as a written pattern in standard wording, which `readPattern` reads back to the same rows.
+ * The rows of a garment in standard wording, which `readPattern` reads back; `writeSizes` writes the whole pattern.
  * @returns the text, or the planner's faults
+ * @instrument of tests: screens write the whole pattern
  */
 export function writePattern(garment: Garment, { terms = 'US' }: WriteOptions = {}): Result<string> {
-  const words: RowLineWords = {
-    rows: englishRowWords(terms),
-    bindOff: terms === 'US' ? 'Bind off' : 'Cast off',
-  };
+  const words = rowLineWords(terms);
   const blocks: string[][] = [head(garment, terms)];
   for (const recipe of garment.pieces) {
     const made = plan(recipe);
@@ -53,7 +61,7 @@ const yarnWords = ({ name, fibre, balls, grams, metres }: Yarn): string =>
 
 const figure = (n: number): string => String(Math.round(n * 10) / 10);
 
-function gaugeLine({ stitches, rows, fabric, needle }: MeasuredGauge, terms: Terms): string {
+export function gaugeLine({ stitches, rows, fabric, needle }: MeasuredGauge, terms: Terms): string {
   const word = terms === 'US' ? 'Gauge' : 'Tension';
   const measuredIn = fabric === undefined ? '' : ` in ${fabricWords[fabric][terms]}`;
   const on = needle === undefined ? '' : ` on ${needle} mm needles`;
@@ -71,7 +79,7 @@ const fabricWords: Readonly<Record<FabricName, Readonly<Record<Terms, string>>>>
   moss: { US: 'seed stitch', UK: 'moss stitch' },
 };
 
-function pieceLines(recipe: Recipe, made: Plan, words: RowLineWords): string[] {
+export function pieceLines(recipe: Recipe, made: Parts, words: RowLineWords): string[] {
   const makes =
     recipe.makes > 1
       ? ` (make ${recipe.makes}${recipe.mirrored ? `, the second as a mirror image${asWorn(recipe)}` : ''})`
@@ -93,7 +101,7 @@ const asWorn = ({ role, makes }: Recipe): string =>
 
 function partLines(
   part: PlannedPart,
-  made: Plan,
+  made: Parts,
   words: RowLineWords,
   needleBefore: number | undefined,
 ): string[] {
@@ -107,7 +115,7 @@ function partLines(
   return lines;
 }
 
-function startLines(part: PlannedPart, made: Plan): string[] {
+function startLines(part: PlannedPart, made: Parts): string[] {
   const needle = part.rows[0]?.needle;
   const withNeedle = needle === undefined ? '' : `With ${needle} mm needles, `;
   if ('castOn' in part.from) return [capital(`${withNeedle}cast on ${part.start} sts.`)];
@@ -128,7 +136,7 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 function shareLines(
   part: PlannedPart,
   from: Extract<PlannedPart['from'], { part: string }>,
-  made: Plan,
+  made: Parts,
 ): string[] {
   const siblings = made.parts.filter((p) => p.parent === from.part);
   const side = part.rows[0]?.side ?? 'RS';

@@ -1,58 +1,90 @@
 import { fault, ok, type Result, refuse } from '../fault.ts';
-import type { Garment } from '../piece/garment.ts';
-import { type WriteOptions, writePattern } from './write-pattern.ts';
+import type { Terms } from '../row/row-words.ts';
+import { abbreviationsIn } from './abbreviations.ts';
+import { makingUpLines } from './making-up-lines.ts';
+import { mergeTexts } from './merge-sizes.ts';
+import { type LengthUnits, saysLengthIn } from './says-length.ts';
+import { care, finishedMeasures, fit, materials, type WrittenSection } from './sections.ts';
+import type { WorkedSize } from './work-size.ts';
+import { gaugeLine, pieceLines, rowLineWords } from './write-pattern.ts';
 
-/** The same garment in one size. */
-export interface Sized {
-  readonly size: string;
-  readonly garment: Garment;
+export interface WriteSizesOptions {
+  readonly terms?: Terms;
+  readonly units?: LengthUnits;
 }
 
 /**
- * One text for all sizes, the smallest first and the others in parentheses behind it: 'cast on 92 (100, 108) sts'.
- * @returns the text, the planner's faults, or 'sizes worked differently' with the first line in which the sizes are not worked
- *   alike (another rhythm of shaping, say): those are better written one by one
+ * The whole pattern in all sizes in the order of the trade, the smallest first and the others in parentheses behind it:
+ * 'cast on 92 (100, 108) sts'; what only some sizes work stands on lines of their own. `readPattern` reads every size
+ * back to its rows.
+ * @returns the text; 'no sizes' where there is none
  */
-export function writeSizes(sizes: readonly Sized[], options: WriteOptions = {}): Result<string> {
-  const texts: string[][] = [];
-  for (const { garment } of sizes) {
-    const written = writePattern(garment, options);
-    if (!written.ok) return written;
-    texts.push(written.value.split('\n'));
-  }
-  const [first] = texts;
+export function writeSizes(
+  sizes: readonly WorkedSize[],
+  { terms = 'US', units = 'both' }: WriteSizesOptions = {},
+): Result<string> {
+  const [first] = sizes;
   if (first === undefined) return refuse(fault('no sizes'));
-  if (sizes.length === 1) return ok(first.join('\n'));
-  const longest = Math.max(...texts.map((lines) => lines.length));
-  const merged: string[] = [];
-  for (let i = 0; i < longest; i += 1) {
-    const line = mergeLine(texts.map((lines) => lines[i]));
-    if (line === undefined) return refuse(differs(i + 1, first[i] ?? ''));
-    merged.push(line);
-  }
-  const [title = '', ...rest] = merged;
-  return ok([title, sizesLine(sizes), ...rest].join('\n'));
+  const names = sizes.map(({ size }) => size);
+  const { name, credits, licence } = first.garment;
+  const head = [name, ...(credits ? [`Design: ${credits}`] : []), ...sizesLine(names)];
+  const pieces = sizes.map((size) => pieceSections(size, terms));
+  const tension = { title: terms === 'US' ? 'GAUGE' : 'TENSION', lines: gaugeLines(first, terms) };
+  const rows = [tension, ...pieces.flat()].flatMap(({ lines }) => lines);
+  const fixed = [tension, { title: 'ABBREVIATIONS', lines: abbreviationsIn(rows) }];
+  const length = saysLengthIn(units);
+  const merged = mergeSections(
+    sizes.map((size, i) =>
+      [
+        fit(size, length),
+        finishedMeasures(size, length),
+        materials(size, rows),
+        ...fixed,
+        ...(pieces[i] ?? []),
+        { title: 'MAKING UP', lines: size.steps.flatMap((step) => makingUpLines(step, terms, length)) },
+        care(size),
+      ].filter(({ lines }) => lines.length > 0),
+    ),
+    names,
+  );
+  const all = [...merged, ...(licence ? [['LICENCE', `Licence: ${licence}`]] : [])];
+  return ok(`${[head, ...all].map((lines) => lines.join('\n')).join('\n\n')}\n`);
 }
 
-function sizesLine(sizes: readonly Sized[]): string {
-  const [first = '', ...others] = sizes.map(({ size }) => size);
-  return `Sizes ${first} (${others.join(', ')})`;
+function sizesLine(names: readonly string[]): string[] {
+  const [first = '', ...others] = names;
+  return others.length === 0
+    ? first === ''
+      ? []
+      : [`Size: ${first}`]
+    : [`Sizes: ${first} (${others.join(', ')})`];
 }
 
-const differs = (line: number, text: string) => fault('sizes worked differently', { line, text });
-
-const NUMBER = /\d+(?:\.\d+)?/g;
-
-/** A line in which only numbers differ; undefined where more does. */
-function mergeLine(lines: readonly (string | undefined)[]): string | undefined {
-  const skeletons = new Set(lines.map((line) => line?.replace(NUMBER, '#')));
-  const [first] = lines;
-  if (skeletons.size !== 1 || first === undefined) return undefined;
-  const numbers = lines.map((line) => line?.match(NUMBER) ?? []);
-  let at = 0;
-  return first.replace(NUMBER, (own) => {
-    const all = numbers.map((list) => list[at] ?? own);
-    at += 1;
-    return new Set(all).size === 1 ? own : `${own} (${all.slice(1).join(', ')})`;
+function pieceSections({ garment }: WorkedSize, terms: Terms): WrittenSection[] {
+  const words = rowLineWords(terms);
+  return garment.pieces.map(({ recipe, makes }) => {
+    const [title = '', ...lines] = pieceLines(recipe, { parts: makes[0]?.parts ?? [] }, words);
+    return { title, lines };
   });
+}
+
+function gaugeLines({ garment: { pieces, swatches } }: WorkedSize, terms: Terms): string[] {
+  const gauge = pieces.find(({ recipe }) => recipe.gauge)?.recipe.gauge;
+  if (!gauge) return [];
+  return [`${gaugeLine(gauge, terms)}${swatches?.length ? ' Measured washed and dry.' : ''}`];
+}
+
+/** Section by section, in the order of the size that has most of them. */
+function mergeSections(sizes: readonly (readonly WrittenSection[])[], names: readonly string[]): string[][] {
+  const most = [...sizes].sort((a, b) => b.length - a.length)[0] ?? [];
+  const titles = new Set([...most, ...sizes.flat()].map(({ title }) => title));
+  return [...titles].map((title) =>
+    mergeTexts(
+      sizes.map((sections) => {
+        const own = sections.find((section) => section.title === title);
+        return own ? [title, ...own.lines] : [];
+      }),
+      names,
+    ),
+  );
 }

@@ -53,8 +53,6 @@ export const words = {
     'Nach seinen {rows} Reihen hat das Muster {afterStitches} Maschen, begonnen hat es mit {startStitches}.',
   'sizes differ':
     'Hier stehen nicht so viele Zahlen, wie die Anleitung Größen hat ({sizes}). Nenne für jede Größe eine Zahl, oder nimm eine Größe allein.',
-  'sizes worked differently':
-    'Ab Zeile {line} („{text}“) werden die Größen nicht gleich gestrickt. Schreib sie einzeln auf.',
   'rows already worked': 'Diese Strecke hat schon {workedRows} Reihen; {rows} kann sie nicht haben.',
   'side of the last row':
     'Mit {rows} Reihen begänne die nächste auf der anderen Seite. Eine Reihe mehr oder weniger.',

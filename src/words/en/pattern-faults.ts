@@ -47,8 +47,6 @@ export const words = {
     'After its {rows} rows the stitch pattern has {afterStitches} stitches where it began with {startStitches}.',
   'sizes differ':
     'This list has not as many numbers as the pattern has sizes ({sizes}). Give one number for each size, or take one size alone.',
-  'sizes worked differently':
-    'From line {line} on (“{text}”) the sizes are not worked alike. Write them one by one.',
   'rows already worked': 'This stretch has {workedRows} rows already; it cannot have {rows}.',
   'side of the last row':
     'With {rows} rows the next row would begin on the other side. Take one row more or less.',

@@ -1,9 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { bodyOfSize } from '../../../src/knit/garment/bodies.ts';
+import type { Body } from '../../../src/knit/garment/design.ts';
+import { resized } from '../../../src/knit/garment/grade.ts';
+import { startingDesign } from '../../../src/knit/garment/start.ts';
 import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
-import type { Garment } from '../../../src/knit/piece/garment.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
 import type { Recipe } from '../../../src/knit/piece/recipe.ts';
-import { writeSizes } from '../../../src/knit/written/write-sizes.ts';
+import { draftSize, type WorkedSize, workSize } from '../../../src/knit/written/work-size.ts';
+import { type WriteSizesOptions, writeSizes } from '../../../src/knit/written/write-sizes.ts';
+import { given } from '../../store/scenario.ts';
 import { told } from '../../told.ts';
 
 /** A back of our own in three sizes, shaped in the same rhythm. */
@@ -34,18 +39,21 @@ const back = (castOn: number, rows: number, off: number): Recipe => ({
   ],
 });
 
-const sized = (size: string, recipe: Recipe) => ({
-  size,
-  garment: { name: 'Fen vest', pieces: [recipe] } satisfies Garment,
-});
+const sized = (size: string, recipe: Recipe) => given(workSize(size, { name: 'Fen vest', pieces: [recipe] }));
+
+function textOf(of: readonly WorkedSize[], options?: WriteSizesOptions): string {
+  const written = writeSizes(of, options);
+  if (!written.ok) throw new Error(told(written.faults));
+  return written.value;
+}
+
 const sizes = [sized('S', back(92, 80, 4)), sized('M', back(100, 84, 5)), sized('L', back(108, 90, 6))];
 
 describe('a garment in all sizes', () => {
-  const written = writeSizes(sizes);
-  const text = written.ok ? written.value : '';
+  const text = textOf(sizes);
 
   it('has the smallest size first and the others in parentheses', () => {
-    expect(text).toContain('Sizes S (M, L)');
+    expect(text).toContain('Sizes: S (M, L)');
     expect(text).toContain('cast on 92 (100, 108) sts.');
     expect(text).toContain('bind off 4 (5, 6) sts, knit to end. (88 (95, 102) sts)');
   });
@@ -53,7 +61,7 @@ describe('a garment in all sizes', () => {
   it.each([0, 1, 2])('is read back to the plan of size %i', (size) => {
     const read = readPattern(text, { size });
     expect(read.lines.flatMap((line) => line.faults.map((f) => `${line.text}: ${told([f])}`))).toEqual([]);
-    const before = plan(sizes[size]?.garment.pieces[0] as Recipe);
+    const before = plan(sizes[size]?.garment.pieces[0]?.recipe as Recipe);
     const after = read.pieces[0]?.plan;
     if (!before.ok || !after?.ok) throw new Error('not read');
     const rows = (made: typeof before.value) =>
@@ -61,14 +69,123 @@ describe('a garment in all sizes', () => {
     expect(rows(after.value)).toEqual(rows(before.value));
   });
 
-  it('says where sizes are not worked alike', () => {
+  it('has a line of its own for what is not worked alike', () => {
     const other = {
       ...back(108, 90, 6),
       parts: back(108, 90, 6).parts.map((p) => ({ ...p, sections: p.sections.slice(1) })),
     };
-    expect(writeSizes([sizes[0] as (typeof sizes)[number], sized('L', other)])).toMatchObject({
-      ok: false,
-      faults: [{ code: 'sizes worked differently' }],
-    });
+    const both = textOf([sizes[0] as WorkedSize, sized('L', other)]);
+    expect(both).toContain('Size S only: Change to 4 mm needles.');
+    const starts = [0, 1].map((size) => readPattern(both, { size }).pieces[0]?.plan);
+    expect(starts.map((made) => made?.ok && made.value.parts[0]?.rows.length)).toEqual([129, 131]);
+  });
+
+  it('is refused without a size', () => {
+    expect(writeSizes([])).toMatchObject({ ok: false, faults: [{ code: 'no sizes' }] });
+  });
+
+  it('one alone needs no list of sizes, and is named where it has a name', () => {
+    const [small] = sizes as [WorkedSize];
+    expect(textOf([small]).split('\n').slice(0, 2)).toEqual(['Fen vest', 'Size: S']);
+    expect(
+      textOf([{ ...small, size: '' }])
+        .split('\n')
+        .slice(0, 2),
+    ).toEqual(['Fen vest', '']);
+  });
+});
+
+describe('the whole pattern, in the order of the trade', () => {
+  /** Order and contents by published checklists for technical editors: K. McGrath, 'The value of being thorough'; Snickerdoodle Knits, 'Knitting pattern editing checklist'. */
+  const body = bodyOfSize('women', 'M') as Body;
+  const design = startingDesign(
+    { kind: 'cardigan', armhole: 'set-in', neck: 'round', fit: 'standard' },
+    body,
+    'stocking',
+    {
+      stitches: 21,
+      rows: 28,
+    },
+  );
+  const rest = {
+    name: 'Fen',
+    credits: 'A. Knitter',
+    licence: 'CC BY 4.0',
+    yarns: [{ name: 'Hollin', fibre: 'wool', grams: 50, metres: 120 }],
+    swatches: [
+      { fabric: 'stocking', stitches: 21, widthMm: 100, rows: 28, heightMm: 100, needle: 4 } as const,
+    ],
+  };
+  const text = (options?: WriteSizesOptions) =>
+    textOf(
+      (['S', 'M', 'L'] as const).map((size) =>
+        given(draftSize(size, resized(design, bodyOfSize('women', size) as Body), rest)),
+      ),
+      options,
+    );
+  const sectionsOf = (whole: string) =>
+    new Map(
+      whole
+        .trim()
+        .split('\n\n')
+        .map((block) => [block.split('\n')[0] ?? '', block.split('\n').slice(1)] as const),
+    );
+
+  it('has every section once', () => {
+    expect([...sectionsOf(text()).keys()]).toEqual([
+      'Fen',
+      'SIZE AND FIT',
+      'FINISHED MEASUREMENTS',
+      'MATERIALS',
+      'GAUGE',
+      'ABBREVIATIONS',
+      'BACK',
+      'FRONT (make 2, the second as a mirror image: first the left front as worn, then the right)',
+      'SLEEVE (make 2)',
+      'NECKBAND',
+      'BUTTON BAND',
+      'BUTTONHOLE BAND',
+      'MAKING UP',
+      'CARE AND CAUTIONS',
+      'LICENCE',
+    ]);
+  });
+
+  it('says who made it, whom it fits, and of what, for each size', () => {
+    const found = sectionsOf(text({ units: 'cm' }));
+    expect(found.get('Fen')).toEqual(['Design: A. Knitter', 'Sizes: S (M, L)']);
+    // 33, 37 and 41 inches of the body table, 84, 94 and 104 cm
+    expect(found.get('SIZE AND FIT')).toEqual([
+      'Cardigan with set-in armholes and a round neck, knitted flat in pieces and sewn together.',
+      'Body, round the chest: 84 (94, 104) cm',
+      'Ease: 7.5 cm wider than the body at the chest',
+    ]);
+    expect(found.get('FINISHED MEASUREMENTS')?.map((line) => line.split(':')[0])).toEqual([
+      'Chest',
+      'Length',
+      'Nape to cuff',
+      'Upper arm',
+      'Wrist',
+      'Neck, round its edge',
+    ]);
+    const [yarn, amount, needles, notions] = found.get('MATERIALS') ?? [];
+    expect(yarn).toBe('Yarn: Hollin, wool, 50 g = 120 m, weight 3 light');
+    expect(amount).toMatch(
+      /^Amount, reserve included: \d+ \(\d+, \d+\) m \/ \d+ \(\d+, \d+\) yd; \d+ \(\d+, \d+\) g; \d+ \(\d+, \d+\) balls$/,
+    );
+    expect(needles).toBe('Needles: 4 mm and 3.5 mm');
+    expect(notions).toMatch(/^Notions: stitch holders, markers, tapestry needle, \d+ buttons/);
+    expect(found.get('GAUGE')?.[0]).toMatch(
+      /^Gauge: 21 sts and 28 rows = 10 cm .* Measured washed and dry\.$/,
+    );
+    expect(found.get('LICENCE')).toEqual(['Licence: CC BY 4.0']);
+  });
+
+  it('measures in centimetres, inches or both, in the words of either side of the Atlantic', () => {
+    expect(text()).toContain('Body, round the chest: 84 (94, 104) cm / 33 (37, 41) in');
+    expect(text({ units: 'in' })).toContain('Body, round the chest: 33 (37, 41) in\n');
+    expect(text({ terms: 'UK' })).toContain('\nTENSION\nTension: 21 sts');
+    expect(text({ terms: 'UK' })).not.toMatch(/bind off|bound off|stockinette|gauge/i);
+    expect(text({ terms: 'US' })).not.toMatch(/cast off|stocking stitch|tension/i);
   });
 });

@@ -2,7 +2,6 @@ import type { PatternFaults } from '../../../src/knit/faults/pattern-faults.ts';
 import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
 import { restretch } from '../../../src/knit/pattern/stretch.ts';
 import { stretchAt } from '../../../src/knit/pattern/stretch-at.ts';
-import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { writeSizes } from '../../../src/knit/written/write-sizes.ts';
 import type { Drivers } from './drivers.ts';
 
@@ -30,25 +29,6 @@ function stretched(rows: number, text = open) {
   if (!part || !stretch) throw new Error('the text has no stretch');
   return restretch({ text, options: {}, piece: 0, part: 0, stretch, parts: [part], worked: 6, rows });
 }
-
-const sized = (castOn: number, sections: number): Recipe => ({
-  name: 'Back',
-  makes: 1,
-  parts: [
-    {
-      name: 'body',
-      from: { castOn },
-      end: 'bind off',
-      sections: Array.from({ length: sections }, (_, i) => ({
-        name: `stretch ${i + 1}`,
-        rows: 10 + i,
-        fabric: i % 2 === 0 ? 'stocking' : 'garter',
-        needle: 4,
-        shaping: [],
-      })),
-    },
-  ],
-});
 
 export const patternDrivers: Drivers<keyof PatternFaults> = {
   'pattern does not return': () =>
@@ -91,11 +71,6 @@ export const patternDrivers: Drivers<keyof PatternFaults> = {
     read(...repeated(60, (i) => `Piece ${i}\nCast on 40 sts.\nKnit 2 rows.\nBind off.\n`)),
   'too long': () => read('BACK', 'Cast on 4 sts.', 'Knit 4999 rows.', 'Knit 4999 rows.'),
   'sizes differ': () => read('Sizes: S (M, L)', 'Cast on 80 (88, 96) sts.', 'K10 (12, 14, 16), k to end.'),
-  'sizes worked differently': () =>
-    writeSizes([
-      { size: 'S', garment: { name: 'Fen vest', pieces: [sized(40, 2)] } },
-      { size: 'M', garment: { name: 'Fen vest', pieces: [sized(44, 1)] } },
-    ]),
   'no sizes': () => writeSizes([]),
   'rows already worked': () => stretched(0),
   'side of the last row': () => stretched(5),

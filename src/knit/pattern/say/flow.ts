@@ -76,11 +76,16 @@ function readLine(
   const tokens = withoutAsides(picked);
   const parts = sentences(tokens);
   const flow: Flow[] = [];
+  let others: 'row' | 'count' | undefined;
   for (const sentence of parts) {
     const cut =
       sizes > 1
         ? meantFor(tokens.slice(sentence.from, Math.min(sentence.to, sentence.from + 20)), names, size)
         : { meant: true, from: 0 };
+    // 'Sizes S and M only: Row 3 (RS): knit. (24 sts)' is all of those sizes
+    const goesOn = others === 'row' || (others === 'count' && tokens[sentence.from]?.text === '(');
+    if (cut.meant && cut.from === 0 && goesOn) continue;
+    others = cut.meant ? undefined : sentence.from + cut.from >= sentence.to ? 'row' : 'count';
     if (!cut.meant) continue;
     const from = sentence.from + cut.from;
     const read = readSentence(tokens, { from, to: sentence.to }, parts.length === 1);

@@ -1,5 +1,5 @@
 import { endsOrdinal, isOneOf } from '../../row/read/cursor.ts';
-import type { Token } from '../../row/read/lex.ts';
+import { lex, type Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
 import { headingLine } from './size-line.ts';
 
@@ -48,10 +48,16 @@ export function meantFor(
   const start = at;
   if (means(tokens[at]?.text, 'size')) at += 1;
   const said: string[] = [];
+  // names of several words, '12 months' and '2X' among them
+  const groups: string[][] = [[]];
   while (at < tokens.length && at - start < 16 && !isText(tokens[at], 'only', ':')) {
     const token = tokens[at] as Token;
     if (endsOrdinal(tokens[at + 1]) && token.kind === 'number') ordinals.push(token.value - 1);
-    if (token.kind !== 'mark' && !means(token.text, 'between sizes')) said.push(token.text);
+    if (token.kind === 'mark' || means(token.text, 'between sizes')) groups.push([]);
+    else {
+      said.push(token.text);
+      groups.at(-1)?.push(token.text);
+    }
     at += 1;
   }
   if (tokens[at]?.text !== 'only' && !(tokens[at]?.text === ':' && means(tokens[start]?.text, 'size')))
@@ -63,8 +69,13 @@ export function meantFor(
     )
   )
     return { meant: true, from: 0 };
-  const name = (names[size] ?? '').toLowerCase();
-  const meant = ordinals.length > 0 ? ordinals.includes(size) : said.includes(name);
+  const name = lex(names[size] ?? '')
+    .map(({ text }) => text)
+    .join(' ');
+  const meant =
+    ordinals.length > 0
+      ? ordinals.includes(size)
+      : said.includes(name) || groups.some((group) => group.join(' ') === name);
   return { meant, from: skipColon(tokens, tokens[at]?.text === 'only' ? at + 1 : at) };
 }
 
