@@ -42,7 +42,7 @@ export const otherScreens = {
     'craft',
   ),
   record: withFaults(() => import('./record/record-screen.tsx'), 'record', 'garment', 'craft'),
-  passOn: withWords(() => import('./pass-on/pass-on-screen.tsx'), 'passOn', 'garment', 'craft'),
+  passOn: withFaults(() => import('./pass-on/pass-on-screen.tsx'), 'passOn', 'garment', 'craft', 'draft'),
   openLink: withFaults(() => import('./pass-on/open-link-screen.tsx'), 'passOn', 'gauge', 'craft'),
   draft: withFaults(() => import('./draft/draft-screen.tsx'), 'draft', 'craft'),
   read: withFaults(() => import('./pattern/pattern-screen.tsx'), 'pattern', 'gauge', 'craft', 'row'),

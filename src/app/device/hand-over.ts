@@ -9,11 +9,19 @@ export async function copyText(text: string): Promise<boolean> {
   }
 }
 
+export const shareLink = (title: string, url: string): Promise<boolean> => share({ title, url });
+
+/** As a text file where the platform takes files, else as text. */
+export function shareText(title: string, text: string): Promise<boolean> {
+  const files = [new File([text], safeName(`${title}.txt`), { type: 'text/plain' })];
+  return share(navigator.canShare?.({ files }) ? { title, files } : { title, text });
+}
+
 /** The platform's share sheet; false where there is none, true also when she thought better of it. */
-export async function shareLink(title: string, url: string): Promise<boolean> {
+async function share(what: ShareData): Promise<boolean> {
   if (typeof navigator.share !== 'function') return false;
   try {
-    await navigator.share({ title, url });
+    await navigator.share(what);
     return true;
   } catch (error) {
     return error instanceof DOMException && error.name === 'AbortError';

@@ -58,13 +58,14 @@ function gradedPieces(
   for (const recipe of recipes) {
     const planned = plan(recipe);
     if (!planned.ok) return planned;
-    pieces.push(pieceOf(recipe, planned.value.parts));
+    pieces.push(gradedPiece(recipe, planned.value.parts));
   }
   const yarn = yarnFor({ name: '', pieces: recipes, ...extra });
   return yarn.ok ? ok({ pieces, metres: yarn.value.metresToBuy }) : refuse(...yarn.faults);
 }
 
-function pieceOf({ name, makes }: Recipe, parts: readonly PlannedPart[]): GradedPiece {
+/** What is told of a piece beside those of other sizes. */
+export function gradedPiece({ name, makes }: Recipe, parts: readonly PlannedPart[]): GradedPiece {
   const rows = parts.flatMap((part) => part.rows);
   const worked = (part: PlannedPart): number => part.rows.length - (part.end === 'bind off' ? 1 : 0);
   const longest = parts.slice(1).reduce((most, part) => Math.max(most, worked(part)), 0);

@@ -4,6 +4,7 @@
  * s2kp2, and for s2pp, kfbf and the lowercase letters: common practice, no published source.
  */
 const table: readonly (readonly [name: string, means: string, word?: RegExp])[] = [
+  ['ds', 'double stitch: the stitch at a turn, pulled up so that two loops lie over the needle'],
   ['foll', 'following'],
   ['k', 'knit', /\bk\d*\b/],
   ['k2tog', 'knit 2 stitches together'],
@@ -49,7 +50,7 @@ export const abbreviated = (lines: readonly string[]): ReadonlySet<string> =>
       lines
         .join('\n')
         .match(
-          /\b(?:[kp](?=\d*\b)|[kpsm]\w*\d\w*|ss[kp]|sssp|kfb|foll|mm|rem|Rep|RS|WS|sl|sts?|tbl|yo)\b/g,
+          /\b(?:[kp](?=\d*\b)|[kpsm]\w*\d\w*|ss[kp]|sssp|kfb|ds|foll|mm|rem|Rep|RS|WS|sl|sts?|tbl|yo)\b/g,
         ) ?? []
     ).map((word) => (/^[kp]\d*$/.test(word) ? word.charAt(0) : word === 'Rep' ? 'rep' : word)),
   );

@@ -26,7 +26,7 @@ function whatItIs({ design }: WorkedSize): string {
 }
 
 /** What it is and whom it fits. */
-export function fit(size: WorkedSize, length: SaysLength): WrittenSection {
+export function sizeAndFit(size: WorkedSize, length: SaysLength): WrittenSection {
   const lines = [whatItIs(size)];
   const { design } = size;
   if (design) {

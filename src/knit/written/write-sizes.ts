@@ -4,7 +4,7 @@ import { abbreviationsIn } from './abbreviations.ts';
 import { makingUpLines } from './making-up-lines.ts';
 import { mergeTexts } from './merge-sizes.ts';
 import { type LengthUnits, saysLengthIn } from './says-length.ts';
-import { care, finishedMeasures, fit, materials, type WrittenSection } from './sections.ts';
+import { care, finishedMeasures, materials, sizeAndFit, type WrittenSection } from './sections.ts';
 import type { WorkedSize } from './work-size.ts';
 import { gaugeLine, pieceLines, rowLineWords } from './write-pattern.ts';
 
@@ -28,27 +28,27 @@ export function writeSizes(
   const names = sizes.map(({ size }) => size);
   const { name, credits, licence } = first.garment;
   const head = [name, ...(credits ? [`Design: ${credits}`] : []), ...sizesLine(names)];
-  const pieces = sizes.map((size) => pieceSections(size, terms));
-  const tension = { title: terms === 'US' ? 'GAUGE' : 'TENSION', lines: gaugeLines(first, terms) };
-  const rows = [tension, ...pieces.flat()].flatMap(({ lines }) => lines);
-  const fixed = [tension, { title: 'ABBREVIATIONS', lines: abbreviationsIn(rows) }];
   const length = saysLengthIn(units);
-  const merged = mergeSections(
-    sizes.map((size, i) =>
-      [
-        fit(size, length),
-        finishedMeasures(size, length),
-        materials(size, rows),
-        ...fixed,
-        ...(pieces[i] ?? []),
-        { title: 'MAKING UP', lines: size.steps.flatMap((step) => makingUpLines(step, terms, length)) },
-        care(size),
-      ].filter(({ lines }) => lines.length > 0),
-    ),
-    names,
-  );
-  const all = [...merged, ...(licence ? [['LICENCE', `Licence: ${licence}`]] : [])];
-  return ok(`${[head, ...all].map((lines) => lines.join('\n')).join('\n\n')}\n`);
+  const all = (of: (size: WorkedSize) => readonly WrittenSection[]) => mergeSections(sizes.map(of), names);
+  const pieces = all((size) => pieceSections(size, terms));
+  const tension = gaugeLines(first, terms);
+  const blocks = [
+    head,
+    ...all((size) => [
+      sizeAndFit(size, length),
+      finishedMeasures(size, length),
+      materials(size, pieces.flat()),
+    ]),
+    ...(tension.length > 0 ? [[terms === 'US' ? 'GAUGE' : 'TENSION', ...tension]] : []),
+    ['ABBREVIATIONS', ...abbreviationsIn([...tension, ...pieces.flat()])],
+    ...pieces,
+    ...all((size) => [
+      { title: 'MAKING UP', lines: size.steps.flatMap((step) => makingUpLines(step, terms, length)) },
+      care(size),
+    ]),
+    ...(licence ? [['LICENCE', `Licence: ${licence}`]] : []),
+  ];
+  return ok(`${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`);
 }
 
 function sizesLine(names: readonly string[]): string[] {
@@ -74,16 +74,18 @@ function gaugeLines({ garment: { pieces, swatches } }: WorkedSize, terms: Terms)
   return [`${gaugeLine(gauge, terms)}${swatches?.length ? ' Measured washed and dry.' : ''}`];
 }
 
-/** Section by section, in the order of the size that has most of them. */
+/** Section by section, in the order of the size that has most of them; two of one title are two sections. */
 function mergeSections(sizes: readonly (readonly WrittenSection[])[], names: readonly string[]): string[][] {
-  const most = [...sizes].sort((a, b) => b.length - a.length)[0] ?? [];
-  const titles = new Set([...most, ...sizes.flat()].map(({ title }) => title));
-  return [...titles].map((title) =>
+  const keyed = sizes.map((sections) => {
+    const told = sections.filter(({ lines }) => lines.length > 0);
+    const nth = (title: string, i: number) => told.slice(0, i).filter((one) => one.title === title).length;
+    return new Map(told.map(({ title, lines }, i) => [`${title} ${nth(title, i)}`, [title, ...lines]]));
+  });
+  const most = [...keyed].sort((a, b) => b.size - a.size);
+  const keys = new Set(most.flatMap((sections) => [...sections.keys()]));
+  return [...keys].map((key) =>
     mergeTexts(
-      sizes.map((sections) => {
-        const own = sections.find((section) => section.title === title);
-        return own ? [title, ...own.lines] : [];
-      }),
+      keyed.map((sections) => sections.get(key) ?? []),
       names,
     ),
   );

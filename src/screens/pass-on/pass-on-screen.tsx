@@ -4,9 +4,10 @@ import { copyText, saveFile, shareLink } from '../../app/device/hand-over.ts';
 import { changeGarment } from '../../app/garments/change-garment.ts';
 import { garmentOf } from '../../app/garments/garment-of.ts';
 import { linkFor } from '../../app/garments/passing-on.ts';
-import type { Route } from '../../app/routes.ts';
+import { hrefTo, type Route } from '../../app/routes.ts';
 import type { GarmentView } from '../../app/state.ts';
-import { writePattern } from '../../knit/written/write-pattern.ts';
+import { workSize } from '../../knit/written/work-size.ts';
+import { writeSizes } from '../../knit/written/write-sizes.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
@@ -16,13 +17,16 @@ import { LiveRegion } from '../../ui/live/live-region.tsx';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
 import { GarmentPage } from '../garment-page.tsx';
+import { InSizes } from './in-sizes.tsx';
 import { Codes } from './qr-code.tsx';
+import { WrittenKeys } from './written-text.tsx';
 
 /** The recipe as a link, a code and a file, with the credits that travel with it. */
 export default function PassOnScreen({ route }: { readonly route: Route }) {
+  const inSizes = route.query.has('sizes');
   return (
-    <GarmentPage route={route} title={say('passOn.title')}>
-      {(view) => <PassOn view={view} />}
+    <GarmentPage route={route} title={say(inSizes ? 'passOn.inSizes' : 'passOn.title')}>
+      {(view) => (inSizes ? <InSizes view={view} /> : <PassOn view={view} />)}
     </GarmentPage>
   );
 }
@@ -113,31 +117,17 @@ function Written({
   readonly garment: GarmentRecord;
   readonly tell: (text: string) => void;
 }) {
-  const { terms } = speech.value;
-  const written = useMemo(() => writePattern(garmentOf(garment), { terms }), [garment, terms]);
+  const { terms, units } = speech.value;
+  const written = useMemo(() => {
+    const worked = workSize('', garmentOf(garment));
+    return worked.ok ? writeSizes([worked.value], { terms, units }) : worked;
+  }, [garment, terms, units]);
   if (!written.ok) return null;
-  const save = () => {
-    saveFile(`${garment.name}.txt`, written.value);
-    tell(say('passOn.fileSaved'));
-  };
   return (
     <Card label={say('passOn.written')}>
       <h2>{say('passOn.written')}</h2>
       <p>{say('passOn.writtenHint')}</p>
-      <div class="pass-on-keys">
-        <Button icon="download" onPress={save}>
-          {say('passOn.saveText')}
-        </Button>
-        <Button
-          onPress={() =>
-            void copyText(written.value).then((done) =>
-              tell(say(done ? 'passOn.copied' : 'passOn.copyFailed')),
-            )
-          }
-        >
-          {say('passOn.copyWritten')}
-        </Button>
-      </div>
+      <WrittenKeys name={garment.name} text={written.value} tell={tell} />
       <details>
         <summary>{say('passOn.seeWritten')}</summary>
         <textarea
@@ -148,6 +138,12 @@ function Written({
           aria-label={say('passOn.written')}
         />
       </details>
+      {garment.design !== undefined && (
+        <>
+          <p>{say('passOn.inSizesHint')}</p>
+          <Button href={`${hrefTo('passOn', { garment: garment.id })}?sizes`}>{say('passOn.inSizes')}</Button>
+        </>
+      )}
     </Card>
   );
 }

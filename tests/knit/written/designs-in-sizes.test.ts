@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { bodyTableNames, bodyTables } from '../../../src/knit/garment/bodies.ts';
 import { resized } from '../../../src/knit/garment/grade.ts';
 import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
+import { toMend } from '../../../src/knit/written/look-through.ts';
 import { draftSize, type WorkedSize } from '../../../src/knit/written/work-size.ts';
 import { writeSizes } from '../../../src/knit/written/write-sizes.ts';
 import { someDesign } from '../../arbitraries/design.ts';
@@ -19,8 +20,13 @@ const rowsOf = (parts: WorkedSize['garment']['pieces'][number]['makes'][number][
       part.rows.map(({ n, side, needle, steps, after: count }) => ({ n, side, needle, steps, count })),
     );
 
-const name = 'Fen';
-const yarns = [{ name: 'Hollin', fibre: 'wool', grams: 50, metres: 120 }];
+const rest = {
+  name: 'Fen',
+  credits: 'A. Knitter',
+  licence: 'CC BY 4.0',
+  yarns: [{ name: 'Hollin', fibre: 'wool', grams: 50, metres: 120 }],
+  swatches: [{ fabric: 'stocking', stitches: 21, widthMm: 100, rows: 28, heightMm: 100, needle: 4 } as const],
+};
 
 /** The designs of a law in up to five sizes of a table; those that can be knitted. */
 const inSizes = () =>
@@ -29,19 +35,22 @@ const inSizes = () =>
       design: someDesign(),
       table: fc.constantFrom(...bodyTableNames),
       from: fc.nat(4),
+      count: fc.integer({ min: 1, max: 5 }),
       terms: fc.constantFrom('US' as const, 'UK' as const),
       units: fc.constantFrom('cm' as const, 'in' as const, 'both' as const),
     })
-    .map(({ design, table, from, ...said }) => ({
+    .map(({ design, table, from, count, ...said }) => ({
       ...said,
-      sizes: bodyTables[table].slice(from, from + 5).flatMap(({ size, body }) => {
-        const made = draftSize(size, resized(design, body), { name, yarns, credits: 'A. Knitter' });
+      sizes: bodyTables[table].slice(from, from + count).flatMap(({ size, body }) => {
+        const made = draftSize(size, resized(design, body), rest);
         return made.ok ? [made.value] : [];
       }),
     }));
 
 describe(`a design written in up to five sizes (${DRAFTS} random designs; RIDGELINE_DRAFTS for more)`, () => {
-  it('is read back to the same rows, every size', { timeout: 900_000 }, () => {
+  it('is read back to the same rows, every size, and a technical editor has nothing to mend', {
+    timeout: 900_000,
+  }, () => {
     let several = 0;
     fc.assert(
       fc.property(inSizes(), ({ sizes, ...options }) => {
@@ -49,6 +58,7 @@ describe(`a design written in up to five sizes (${DRAFTS} random designs; RIDGEL
         const text = writeSizes(sizes, options);
         if (!text.ok) throw new Error(told(text.faults));
         if (sizes.length > 2) several += 1;
+        expect(toMend(text.value, sizes, options.terms), text.value).toEqual([]);
         for (const [i, { size, garment }] of sizes.entries()) {
           const read = readPattern(text.value, { size: i });
           const complaints = read.lines.flatMap((line) =>

@@ -80,6 +80,12 @@ describe('a garment in all sizes', () => {
     expect(starts.map((made) => made?.ok && made.value.parts[0]?.rows.length)).toEqual([129, 131]);
   });
 
+  it('keeps two pieces that are called the same', () => {
+    const { recipe } = (sizes[0] as WorkedSize).garment.pieces[0] as { recipe: Recipe };
+    const twice = given(workSize('', { name: 'Fen', pieces: [recipe, recipe] }));
+    expect(textOf([twice]).match(/^BACK$/gm)).toHaveLength(2);
+  });
+
   it('is refused without a size', () => {
     expect(writeSizes([])).toMatchObject({ ok: false, faults: [{ code: 'no sizes' }] });
   });

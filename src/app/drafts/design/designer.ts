@@ -58,6 +58,12 @@ export async function designFrom(
   return kept.value === 'kept' ? 'taken' : 'not kept';
 }
 
+/** Those whose measures are kept, without opening a design. */
+export async function keptPeople(): Promise<readonly Person[]> {
+  const settings = readOr(await (await store()).settings());
+  return readPeople(settings?.[PEOPLE]);
+}
+
 async function readPeople(stored: unknown): Promise<readonly Person[]> {
   if (!Array.isArray(stored)) return [];
   const read = await Promise.all(stored.map((one: unknown) => readKept('person', one)));

@@ -1,0 +1,96 @@
+import { readFile } from 'node:fs/promises';
+import { expect, it } from 'vitest';
+import { readPattern } from '../../src/knit/pattern/read-pattern.ts';
+import { liesInTheBox } from './backed-up.ts';
+import { hostAndPhone } from './host-and-phone.ts';
+import { until } from './until.ts';
+
+const at = hostAndPhone();
+
+const words = {
+  'en-GB': {
+    name: 'Name of the garment',
+    make: 'Make it',
+    inSizes: 'In several sizes',
+    passOn: 'Pass it on',
+    work: 'Work out the sizes',
+    save: 'Save the text',
+    both: 'cm and inches',
+    chest: 'Round the chest',
+    looked: '18 points, these to mend:',
+  },
+  'de-DE': {
+    name: 'Name des Strickstücks',
+    make: 'Anlegen',
+    inSizes: 'In mehreren Größen',
+    passOn: 'Weitergeben',
+    work: 'Größen berechnen',
+    save: 'Text sichern',
+    both: 'cm und Zoll',
+    chest: 'Brustumfang',
+    looked: '18 Punkte, diese zu verbessern:',
+  },
+} as const;
+
+it.each(['en-GB', 'de-DE'] as const)(
+  'from a draft to its pattern in five sizes, read back, at 390 px: %s',
+  async (language) => {
+    const { page, complaints, strangers } = await at.open({ size: 'common' });
+    const say = words[language];
+    await page.addInitScript(
+      (tag) => Object.defineProperty(navigator, 'languages', { get: () => [tag] }),
+      language,
+    );
+    await page.goto(`${at.url}#/draft`);
+    await page.locator('.group').first().waitFor();
+    await page.evaluate(() => {
+      for (const group of document.querySelectorAll('details')) group.open = true;
+    });
+    await page.getByLabel(say.name).fill('Fen');
+    await liesInTheBox(page, 'Fen');
+    await page.getByRole('button', { name: say.make, exact: true }).tap();
+    await page.getByRole('heading', { level: 1, name: 'Fen' }).waitFor();
+    const id = await until(
+      () => page.evaluate(() => /#\/g\/([^/?]+)/.exec(location.hash)?.[1]),
+      (found) => found !== undefined,
+    );
+    await page.goto(`${at.url}#/g/${id}/pass-on`);
+    await page.getByRole('link', { name: say.inSizes }).tap();
+    await page.getByRole('heading', { level: 1, name: say.inSizes }).waitFor();
+    // women's M is hers: two sizes to either side
+    await expect.poll(() => page.getByRole('switch', { checked: true }).count()).toBe(5);
+    await page.getByRole('button', { name: say.work }).tap();
+    const row = page.getByRole('row', { name: new RegExp(`^${say.chest}`) });
+    await expect.poll(() => row.getByRole('cell').count(), { timeout: 60_000 }).toBe(5);
+    const written = page.locator('.written');
+    await expect.poll(() => written.innerText()).toContain('Sizes: XS (S, M, L, XL)');
+    // of what nobody has told yet she is asked: who made it, its yarn, its licence
+    await expect.poll(() => page.getByText(say.looked).count()).toBe(1);
+    expect(await page.locator('.pass-on li').count()).toBe(3);
+    await page.getByText(say.both, { exact: true }).tap();
+    // 37 in of the body table, 94 cm
+    await expect
+      .poll(() => written.innerText())
+      .toMatch(/Body, round the chest: .* 94, .* cm \/ 29 \(33, 37, 41, 45\) in/);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: say.save }).tap(),
+    ]);
+    expect(download.suggestedFilename()).toBe('Fen.txt');
+    const text = await readFile((await download.path()) ?? '', 'utf8');
+    for (const size of [0, 4]) {
+      const read = readPattern(text, { size });
+      expect(read.lines.flatMap(({ faults }) => faults)).toEqual([]);
+      expect(read.pieces.map(({ plan }) => plan.ok)).toEqual([true, true, true, true]);
+    }
+
+    // on paper the pattern alone, black on white
+    await page.emulateMedia({ media: 'print' });
+    expect(await written.isVisible()).toBe(true);
+    expect(await page.getByRole('table').isVisible()).toBe(false);
+    expect(complaints).toEqual([]);
+    expect(strangers).toEqual([]);
+  },
+);
