@@ -117,7 +117,7 @@ const meets: Readonly<Record<Point, (looked: Looked) => boolean>> = {
           return (
             !row ||
             row.before !== row.after ||
-            !/^rib/.test(fabric) ||
+            !fabric.startsWith('rib') ||
             fits(fabric, row.before).fits ||
             fitsSeamed(fabric, row.before).fits
           );
