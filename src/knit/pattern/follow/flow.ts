@@ -33,7 +33,7 @@ export function runFlow(
 ): void {
   const flow = sayAgain(read);
   const used = new Set<number>();
-  let line = -1;
+  let line: number | undefined;
   for (let i = 0; i < flow.length; i += 1) {
     const one = flow[i] as Flow;
     const note = notes[one.line] as LineNotes;

@@ -10,15 +10,15 @@ const MOST_AGAIN = 4000;
 export function sayAgain(flow: readonly Flow[]): readonly Flow[] {
   if (!flow.some(isRepeat)) return flow;
   const out: Flow[] = [];
-  const stars: Record<1 | 2, number> = { 1: -1, 2: -1 };
+  const stars = new Map<1 | 2, number>();
   let left = MOST_AGAIN;
   for (const one of flow) {
     const said = one.is === 'said' ? one.said.statement : undefined;
-    if (said?.is === 'heading' && said.piece) Object.assign(stars, { 1: -1, 2: -1 });
-    if (said?.is === 'star') stars[1] = out.length + 1;
-    if (said?.is === 'stars') stars[2] = out.length + 1;
-    const from = said?.is === 'repeat from stars' ? stars[said.stars] : -1;
-    const again = from < 0 ? [] : out.slice(from).filter((each) => !isStar(each));
+    if (said?.is === 'heading' && said.piece) stars.clear();
+    if (said?.is === 'star') stars.set(1, out.length + 1);
+    if (said?.is === 'stars') stars.set(2, out.length + 1);
+    const from = said?.is === 'repeat from stars' ? stars.get(said.stars) : undefined;
+    const again = from === undefined ? [] : out.slice(from).filter((each) => !isStar(each));
     if (
       one.is !== 'said' ||
       said?.is !== 'repeat from stars' ||
@@ -30,7 +30,7 @@ export function sayAgain(flow: readonly Flow[]): readonly Flow[] {
     }
     left -= again.length * said.times;
     for (let i = 0; i < said.times; i += 1) for (const each of again) out.push(saidHere(each, one));
-    stars[said.stars] = -1;
+    stars.delete(said.stars);
     const last = out.at(-1) as Flow;
     if (last.is === 'said' && one.said.stated !== undefined)
       out[out.length - 1] = { ...last, said: { ...last.said, stated: one.said.stated } };

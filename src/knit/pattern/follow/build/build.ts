@@ -216,12 +216,20 @@ export interface MadeRow {
 }
 
 /** What a row of the fabric changes at its edges. */
-export interface Edit {
+export type Edit = Shaped | Group;
+
+export interface Shaped {
   readonly at: Edge;
   /** stitches more (or less) at the edge */
-  readonly change?: number;
-  readonly work?: 'bo' | 'co';
-  readonly stitches?: number;
+  readonly change: number;
+  readonly work?: undefined;
+}
+
+/** So many stitches bound off or cast on at the very edge. */
+interface Group {
+  readonly at: Edge;
+  readonly work: 'bo' | 'co';
+  readonly stitches: number;
 }
 
 export type FabricState =

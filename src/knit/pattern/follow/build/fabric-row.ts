@@ -85,19 +85,18 @@ function wordedKey(part: PartBuild, side: Side, edits: readonly Edit[]): string 
 }
 
 const changeOf = (edit: Edit): number =>
-  edit.work === 'bo' ? -(edit.stitches ?? 0) : edit.work === 'co' ? (edit.stitches ?? 0) : (edit.change ?? 0);
+  edit.work === undefined ? edit.change : edit.work === 'bo' ? -edit.stitches : edit.stitches;
 
 /** The stitches of the edits at one edge; returns how many of the needle they take. */
 function editRuns(edits: readonly Edit[], runs: Run[]): number {
   let taken = 0;
   for (const edit of edits) {
     if (edit.work) {
-      addRun(runs, edit.work, edit.stitches ?? 0);
-      if (edit.work === 'bo') taken += edit.stitches ?? 0;
+      addRun(runs, edit.work, edit.stitches);
+      if (edit.work === 'bo') taken += edit.stitches;
       continue;
     }
-    const change = edit.change ?? 0;
-    const work = workOfChange(change);
+    const work = workOfChange(edit.change);
     addRun(runs, work.name, work.times);
     taken += stitches[work.name].takes * work.times;
   }

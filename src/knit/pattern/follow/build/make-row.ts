@@ -9,7 +9,7 @@ import { stitchesNamed } from '../../../row/stitches-of-steps.ts';
 import { spread } from '../../../shape/spread.ts';
 import { type StitchName, stitches } from '../../../stitch.ts';
 import { spellPart } from './borders.ts';
-import { type Build, type Edit, nextSide, type PartBuild } from './build.ts';
+import { type Build, nextSide, type PartBuild, type Shaped } from './build.ts';
 import { mergeEdits } from './merge-edits.ts';
 import { type Kind, pushRow } from './push-row.ts';
 import { looksOf } from './spell.ts';
@@ -20,7 +20,7 @@ export function makeWrittenRow(
   part: PartBuild,
   items: readonly Item[],
   kind: Kind = 'row',
-  beside: readonly Edit[] = [],
+  beside: readonly Shaped[] = [],
 ): Fault | undefined {
   const unread = build.unread.get(items);
   if (unread) return makeOwnRow(build, part, unread.words, Math.max(0, part.live + unread.change), items);
@@ -143,12 +143,9 @@ export function makeSpreadRow(
   const plain =
     (work ? undefined : spellPart(part, side, count)) ?? new Array<StitchName>(count).fill(work ?? 'k');
   if (side === 'WS') plain.reverse();
-  const groups = laid.ok
-    ? laid.value.groups
-    : change > 0 && change <= width
-      ? new Array<number>(change + 1).fill(1)
-      : undefined;
-  if (groups === undefined) return laid.ok ? undefined : laid.faults[0];
+  // where there are no plain stitches between, each of the stitches is increased in
+  const inEach = change > 0 && change <= width;
+  if (!laid.ok && !inEach) return laid.faults[0];
   const before = Math.floor((count - width) / 2);
   const runs: Run[] = [];
   let at = 0;
@@ -157,6 +154,7 @@ export function makeSpreadRow(
   };
   take(before);
   if (laid.ok) {
+    const { groups } = laid.value;
     groups.forEach((n, i) => {
       take(n);
       if (i === groups.length - 1) return;

@@ -2,7 +2,7 @@ import { expandRow } from '../../../row/expand.ts';
 import { addRun, type Run, shorten } from '../../../row/shorten.ts';
 import type { Side, Step } from '../../../row/step.ts';
 import { type StitchName, stitches } from '../../../stitch.ts';
-import type { Edit } from './build.ts';
+import type { Shaped } from './build.ts';
 
 /**
  * A row that the text spells, with what another shaping does to its edges at the same time: the two plain stitches
@@ -11,14 +11,14 @@ import type { Edit } from './build.ts';
 export function mergeEdits(
   steps: readonly Step[],
   count: number,
-  edits: readonly Edit[],
+  edits: readonly Shaped[],
   side: Side,
 ): Step[] {
   let works = expandRow(steps, count);
   for (const edit of edits) {
     const atStart = (edit.at === 'right') === (side === 'RS');
     const ordered = atStart ? works : [...works].reverse();
-    const merged = mergeOne(ordered, edit.change ?? 0);
+    const merged = mergeOne(ordered, edit.change);
     works = atStart ? merged : merged.reverse();
   }
   const runs: Run[] = [];

@@ -1,11 +1,11 @@
 import type { Fault } from '../../../fault.ts';
-import type { Build, Edit, MadeRow, PartBuild, Track } from './build.ts';
+import type { Build, Edit, MadeRow, PartBuild, Shaped, Track } from './build.ts';
 import { makeFabricRow } from './fabric-row.ts';
 import { MOST_ROWS } from './push-row.ts';
 import { nextEdits, settleTrack } from './track.ts';
 
 /** The shaping that goes on beside: its edits on the next row. */
-export function backgroundEdits(build: Build, part: PartBuild): Edit[] {
+export function backgroundEdits(build: Build, part: PartBuild): Shaped[] {
   return build.meanwhile.flatMap((track) => nextEdits(track, part));
 }
 

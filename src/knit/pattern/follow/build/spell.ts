@@ -56,7 +56,7 @@ function periodOf(looks: string): number {
       fits = looks.charAt(i) === looks.charAt(i + period);
     if (fits) return period;
   }
-  return Math.max(1, looks.length);
+  return looks.length;
 }
 
 /** How a worked row looks from the right side, right edge first; undefined when it is not all knit and purl. */

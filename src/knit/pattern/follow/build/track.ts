@@ -1,6 +1,6 @@
 import { otherSide, type Side } from '../../../row/step.ts';
 import type { Beat } from '../../say/statement.ts';
-import { type Edit, nextSide, type PartBuild, type Track } from './build.ts';
+import { nextSide, type PartBuild, type Shaped, type Track } from './build.ts';
 
 /** Rows until the first shaping row of a beat, counting that row. */
 export function firstDue(beat: Beat, isFirst: boolean, side: Side): number {
@@ -24,7 +24,7 @@ function openDue(every: number, side: Side): number {
 }
 
 /** The edits that a track wants on the next row; moves the track on. Call once for each row. */
-export function nextEdits(track: Track, part: PartBuild): Edit[] {
+export function nextEdits(track: Track, part: PartBuild): Shaped[] {
   if (track.ended) return [];
   if (track.wait > 0) {
     track.wait -= 1;

@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import type { Edit, FabricState, PartBuild } from '../../../../../src/knit/pattern/follow/build/build.ts';
+import type {
+  Edit,
+  FabricState,
+  PartBuild,
+  Shaped,
+} from '../../../../../src/knit/pattern/follow/build/build.ts';
 import { simplify } from '../../../../../src/knit/pattern/follow/build/cycle.ts';
 import { makeFabricRow } from '../../../../../src/knit/pattern/follow/build/fabric-row.ts';
 import { gapOf } from '../../../../../src/knit/pattern/follow/build/gap.ts';
@@ -42,6 +47,7 @@ describe('a row of a fabric, from the right edge to the left,', () => {
     ['is not known of the second row', worked('kp', 0, 2), 1, 'RS', 0, 4, undefined],
     ['is the first of two again', worked('kp', 0, 2), 2, 'RS', 0, 4, 'kpkp'],
     ['has a period without its edge stitches', worked('ppkpkpkpkpkk'), 0, 'RS', 0, 14, 'ppkpkpkpkpkkkp'],
+    ['is one stitch over and over', worked('p'), 0, 'RS', 0, 3, 'ppp'],
     ['has no period where all differ', worked('kkkp'), 0, 'RS', 0, 6, 'kkkpkk'],
     ['is not known where it did not look', worked(''), 0, 'RS', 0, 2, undefined],
     ['is not known where it was never worked', worked(undefined), 0, 'RS', 0, 2, undefined],
@@ -78,10 +84,10 @@ function stepsOf(text: string): readonly Step[] {
 
 const print = (steps: readonly Step[] | undefined): string => (steps ? printRow(steps) : 'none');
 
-const at = (edge: 'right' | 'left', change: number): Edit => ({ at: edge, change });
+const at = (edge: 'right' | 'left', change: number): Shaped => ({ at: edge, change });
 
 describe('a spelled row whose edges are shaped beside', () => {
-  it.each<[string, number, Edit[], Side, string]>([
+  it.each<[string, number, Shaped[], Side, string]>([
     ['k10', 10, [at('right', -1)], 'RS', 'dec, knit to end'],
     ['k10', 10, [at('right', -1)], 'WS', 'knit to last 2 sts, dec'],
     ['k10', 10, [at('left', -1)], 'RS', 'knit to last 2 sts, dec'],
@@ -100,7 +106,6 @@ describe('a spelled row whose edges are shaped beside', () => {
     ],
     ['yo, k2tog', 2, [at('right', -1)], 'RS', 'yo, k2tog'],
     ['k10', 10, [], 'RS', 'knit'],
-    ['k10', 10, [{ at: 'right' }], 'RS', 'knit'],
   ])('%s over %i, %j on %s: %s', (text, before, edits, side, row) => {
     expect(print(mergeEdits(stepsOf(text), before, edits, side))).toBe(row);
   });
@@ -229,6 +234,8 @@ describe('a row that changes its count all over', () => {
 
   it.each([
     [10, 12, "work in pattern to end, [m1] 2 times (12) column 0 row 1 row 'wibble'"],
+    [10, 11, "work in pattern to end, m1 (11) column 0 row 1 row 'wibble'"],
+    [10, 9, "dec, work in pattern to end (9) column 1 row 1 row 'wibble'"],
     [10, 10, "work in pattern (10) column 0 row 1 row 'wibble'"],
     [10, 8, "[dec] 2 times, work in pattern to end (8) column 2 row 1 row 'wibble'"],
     [10, 5, "[dec] 5 times, work in pattern to end (5) column 3 row 1 row 'wibble'"],

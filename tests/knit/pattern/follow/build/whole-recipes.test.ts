@@ -172,6 +172,144 @@ Rep last dec every other row twice.
   > 16→12 Piece/body 17 RS dec, knit to last 2 sts, dec (14) · WS purl · RS dec, knit to last 2 sts, dec (12)
   > = Piece, other, 1 to make, lines 2 3 4 5 6
   > =   body from {castOn 30}, RS: 19 stocking 4 mm; hold
+
+### two pieces of one name, and one that begins like another
+LEFT FRONT
+  > heading
+Cast on 10 sts.
+  > →10
+K 2 rows.
+  > 10 Left front/body 1 RS knit · WS knit
+LEFT FRONT
+  > heading 10
+Cast on 11 sts.
+  > 10→11
+K 2 rows.
+  > 11 Left front 2/body 1 RS knit · WS knit
+LEFT SLEEVE
+  > heading 11
+Cast on 12 sts.
+  > 11→12
+K 2 rows.
+  > 12 Left sleeve/body 1 RS knit · WS knit
+  > = Left front, left front, 1 to make, lines 3
+  > =   body from {castOn 10}, RS: 2 stocking 4 mm; hold
+  > = Left front 2, left front, 1 to make, lines 6
+  > =   body from {castOn 11}, RS: 2 stocking 4 mm; hold
+  > = Left sleeve, sleeve, 1 to make, lines 9
+  > =   body from {castOn 12}, RS: 2 stocking 4 mm; hold
+
+### borders that go on while another fabric is worked
+Cast on 12 sts.
+  > →12
+Work 2 rows in st st, keeping 3 sts at each end in garter st.
+  > 12 Piece/body 1 RS knit · WS k3, p6, k3
+Keeping borders in garter st, work 2 rows in rev st st.
+  > 12 Piece/body 3 RS k3, p6, k3 · WS knit
+Work 2 rows in st st.
+  > 12 Piece/body 5 RS knit · WS purl
+  > = Piece, other, 1 to make, lines 2 3 4
+  > =   body from {castOn 12}, RS: 2 stocking 4 mm; 2 reverse stocking 4 mm; 2 stocking 4 mm; hold
+
+### borders of a fabric of four rows, begun on another row
+Cast on 14 sts.
+  > →14
+Work 3 rows in st st.
+  > 14 Piece/body 1 RS knit · WS purl · RS knit
+Work 6 rows in st st, keeping 4 sts at each end in double moss st.
+  > 14 Piece/body 4 WS p2, k2, p6, k2, p2 · RS p2, knit to last 2 sts, p2 · WS k2, purl to last 2 sts, k2 · RS k2, p2, k6, p2, k2 · WS p2, k2, p6, k2, p2 · RS p2, knit to last 2 sts, p2
+  > = Piece, other, 1 to make, lines 2 3
+  > =   body from {castOn 14}, RS: 9 stocking 4 mm; hold
+
+### rows with a name, worked over any count
+BACK
+  > heading
+Cast on 12 sts.
+  > →12
+Row 1: *k1, p1; rep from * to end.
+  > 12 Back/body 1 RS *k1, p1; repeat from * to end
+Row 2: *p1, k1; rep from * to end.
+  > 12 Back/body 2 WS *p1, k1; repeat from * to end
+These 2 rows form seed pattern.
+  > 12
+FRONT
+  > heading 12
+Cast on 13 sts.
+  > 12→13
+Work 2 rows in seed pattern.
+  > 13 Front/body 1 RS *k1, p1; repeat from * to last st, k1 · WS *k1, p1; repeat from * to last st, k1
+  > = Back, back, 1 to make, lines 3 4
+  > =   body from {castOn 12}, RS: 2 stocking 4 mm; hold
+  > = Front, front, 1 to make, lines 8
+  > =   body from {castOn 13}, RS: 2 moss 4 mm; hold
+
+### a count that is there before the last round of a shaping
+Cast on 40 sts.
+  > →40
+Dec 1 st at each end every other row 2 times, then every row (36 sts).
+  > 40→36 says 36 Piece/body 1 RS dec, knit to last 2 sts, dec (38) · WS purl · RS dec, knit to last 2 sts, dec (36)
+  > = Piece, other, 1 to make, lines 2
+  > =   body from {castOn 40}, RS: 3 stocking 4 mm; hold
+
+### a side that is another than the next
+Cast on 20 sts.
+  > →20
+K 1 row.
+  > 20 Piece/body 1 RS knit
+Next row (RS): k.
+  > 20 Piece/body 2 WS knit
+  > ✗ side differs @3:1 saidSide RS, foundSide WS
+With right side facing, k 1 row.
+  > 20 Piece/body 3 RS knit
+  > = Piece, other, 1 to make, lines 2 3 4
+  > =   body from {castOn 20}, RS: 3 stocking 4 mm; hold
+
+### a row that is repeated until no stitch is left
+Cast on 5 sts.
+  > →5
+Row 1: k2tog, k to end.
+  > 5→4 Piece/body 1 RS k2tog, knit to end (4)
+Repeat row 1 6 times.
+  > 4→1 Piece/body 2 WS k2tog, knit to end (3) · RS k2tog, knit to end (2) · WS k2tog, knit to end (1)
+  > ✗ not enough stitches @3:1 needStitches 2, haveStitches 1
+  > = Piece, other, 1 to make, lines 2 3
+  > =   body from {castOn 5}, RS: 4 stocking 4 mm; hold
+
+### a turn before a numbered row parts nothing
+Cast on 20 sts.
+  > →20
+Row 1: k8, turn.
+  > 20 Piece/body 1 RS k8, turn
+Row 2: p8.
+  > 20 Piece/body 2 WS leave 12 sts unworked, p8
+Rejoin yarn to rem sts.
+  > 20
+Row 3: k.
+  > 20 Piece/body 3 RS knit
+  > = Piece, other, 1 to make, lines 2 3 5
+  > =   body from {castOn 20}, RS: 3 stocking 4 mm; hold
+
+### a turn with the rest on a holder
+Cast on 20 sts.
+  > →20
+Next row: k8, turn, leave rem 12 sts on a holder.
+  > 20→8 Piece/right side 1 RS k8
+Next row: p8.
+  > 8 Piece/right side 2 WS p8
+  > = Piece, other, 1 to make, lines 2 3
+  > =   body from {castOn 20}, RS: split
+  > =   right side from {part body, stitches 8, edge right}, RS: 2 stocking 4 mm; hold
+  > =   resting 1 from {part body, stitches 12, edge left}, RS: hold
+
+### a shaped row between two told by number of times
+Cast on 30 sts.
+  > →30
+Dec row: k1, k2tog, k to end.
+  > 30→29 Piece/body 1 RS k1, k2tog, knit to end (29)
+Work dec row every other row a total of 2 times, then every 4th row 2 times.
+  > 29→26 Piece/body 2 WS purl · RS k1, k2tog, knit to end (28) · WS purl · RS knit · WS purl · RS k1, k2tog, knit to end (27) · WS purl · RS knit · WS purl · RS k1, k2tog, knit to end (26)
+  > = Piece, other, 1 to make, lines 2 3
+  > =   body from {castOn 30}, RS: 11 stocking 4 mm; hold
 `),
   )('comes out as $title', expectAnnotated);
 });
