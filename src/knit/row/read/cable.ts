@@ -2,13 +2,11 @@ import { isStitchName, type StitchName } from '../../stitch.ts';
 import {
   attempt,
   type Cursor,
-  peek,
   peekNumber,
   peekWord,
   sees,
   takeAnyPhrase,
   takeNumber,
-  takePhrase,
   takes,
 } from './cursor.ts';
 import { takeSts } from './goal.ts';
@@ -70,9 +68,10 @@ function crossed(c: Cursor): StitchName | undefined {
   c.at += 1;
   takes(c, 'the');
   takes(c, 'next');
-  const held = takeNumber(c);
-  if (held === undefined) return undefined;
-  takeSts(c);
+  const number = takeNumber(c);
+  // 'next st' is one
+  if (!takeSts(c) && number === undefined) return undefined;
+  const held = number ?? 1;
   if (!takeAnyPhrase(c, ...NEEDLE)) return undefined;
   takes(c, 'needle');
   gap(c);
@@ -102,8 +101,8 @@ const named = (name: string): StitchName | undefined => (isStitchName(name) ? na
 function knitOrPurl(c: Cursor): { n: number; purl: boolean } | undefined {
   const purl = sees(c, 'p');
   if (!takes(c, 'k', 'p')) return undefined;
-  if (!takePhrase(c, 'the')) takePhrase(c, 'next');
-  if (peek(c)?.kind !== 'number') return { n: 1, purl };
+  takes(c, 'the');
+  takes(c, 'next');
   const n = takeNumber(c) ?? 1;
   takeSts(c);
   return { n, purl };
