@@ -6,6 +6,15 @@ import { designGauge } from './gauges.ts';
 export const bandRows = (design: Design, band: Border): number =>
   Math.max(1, Math.round((band.heightMm * designGauge(design, band.fabric).gauge.rows) / 100));
 
+/** A hole is bound off in one row and cast on in the next, with a row of the band on either side. */
+const LEAST_HOLED_ROWS = 4;
+
+/** The border of a band that has button holes, or lies on one: as wide as asked, and on thick yarn as wide as they need. */
+export function roomForHoles(design: Design, { fabric, heightMm }: Border): Border {
+  const leastMm = (LEAST_HOLED_ROWS * 100) / designGauge(design, fabric).gauge.rows;
+  return { fabric, heightMm: Math.max(heightMm, leastMm) };
+}
+
 /** A band as a piece of its own. @param holes its button holes; none where left out, or where they do not fit */
 export function bandPiece(
   [name, role]: readonly [string, PieceRole],

@@ -1,7 +1,7 @@
 import type { PickUp, Recipe } from '../piece/recipe.ts';
-import { bandPiece, bandRows } from './band-piece.ts';
+import { bandPiece, bandRows, roomForHoles } from './band-piece.ts';
 import type { HolesWish } from './buttonholes.ts';
-import type { Design } from './design.ts';
+import type { Border, Design } from './design.ts';
 import { designGauge } from './gauges.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import { necks } from './kinds/necks.ts';
@@ -15,6 +15,12 @@ import {
 } from './pick-up.ts';
 import { stitchesIn } from './whole-numbers.ts';
 
+/** The border along both fronts: bands that are buttoned are of one width, and the holes need theirs. */
+export const frontBorder = (design: Design): Border =>
+  design.frontBand.heightMm > 0 && design.frontBand.buttons > 0
+    ? roomForHoles(design, design.frontBand)
+    : design.frontBand;
+
 /** Both bands along the fronts; the one that lies on top has the holes. */
 export function frontBands(design: Design, edges: BandEdges): readonly Recipe[] {
   const holesIn = design.frontBand.holesIn ?? 'right front';
@@ -25,11 +31,11 @@ export function frontBands(design: Design, edges: BandEdges): readonly Recipe[] 
           ['Buttonhole band', 'front band'],
           along,
           design,
-          design.frontBand,
+          frontBorder(design),
           [],
           holesOf(design, edges),
         )
-      : bandPiece(['Button band', 'front band'], along, design, design.frontBand, []);
+      : bandPiece(['Button band', 'front band'], along, design, frontBorder(design), []);
   };
   // the buttons are placed before the holes are worked
   return holesIn === 'right front' ? [band('left'), band('right')] : [band('right'), band('left')];
@@ -51,7 +57,7 @@ export const aroundBand = (design: Design, edges: BandEdges): Recipe =>
     ['Front band', 'front band'],
     aroundPickUp(design, edges),
     design,
-    design.frontBand,
+    frontBorder(design),
     [],
     holesOf(design, edges),
   );

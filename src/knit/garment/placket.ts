@@ -1,5 +1,5 @@
 import type { PickUp, Recipe } from '../piece/recipe.ts';
-import { bandPiece } from './band-piece.ts';
+import { bandPiece, roomForHoles } from './band-piece.ts';
 import type { Border, Design } from './design.ts';
 import type { Neck } from './neck.ts';
 import { collarPickUp, holesAlong, openingPairs } from './neck-opening.ts';
@@ -12,10 +12,10 @@ import { stitchesIn } from './whole-numbers.ts';
 const PLACKET_MM = 20;
 
 /** The border along either edge of a placket: as along a front. */
-export const placketBorder = ({ frontBand }: Design): Border => ({
-  fabric: frontBand.fabric,
-  heightMm: frontBand.heightMm > 0 ? frontBand.heightMm : PLACKET_MM,
-});
+export const placketBorder = (design: Design): Border => {
+  const { fabric, heightMm } = design.frontBand;
+  return roomForHoles(design, { fabric, heightMm: heightMm > 0 ? heightMm : PLACKET_MM });
+};
 
 /**
  * Stitches bound off at the lower end of a placket, as wide as one of its bands, which both lie over them (common

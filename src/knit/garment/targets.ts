@@ -1,4 +1,5 @@
 import type { Design } from './design.ts';
+import { frontBorder } from './front-bands.ts';
 import { armholes } from './kinds/armholes.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import { silhouetteFacts } from './kinds/silhouettes.ts';
@@ -63,6 +64,6 @@ export function targetsOf(design: Design): Targets {
     sleeveTop: sewnFlat ? 2 * armholeDepth : body.upperArm + ease.upperArm,
     cuff: body.wrist + ease.wrist,
     sleeve: design.sleeve.lengthMm ?? (sewnFlat ? body.napeToWrist - underarm / 2 : body.arm),
-    frontBand: garmentKinds[design.kind].open ? design.frontBand.heightMm : 0,
+    frontBand: garmentKinds[design.kind].open ? frontBorder(design).heightMm : 0,
   };
 }

@@ -32,7 +32,7 @@ interface Below {
 
 function laidOn(part: PlannedPart, own: PartRecipe | undefined, recipe: Recipe, below: Below | undefined) {
   if (own === undefined || !belongs(part, own)) return part;
-  const cells = cellsOf(part, own, recipe);
+  const cells = cellsOf(part, own, recipe, below?.parent.cells.at(-1));
   const base = below ? topOf(below.parent) : part.base;
   const offset = below ? offsetOn(part, below) : part.offset;
   return { ...part, base, offset, cells, rows: raised(part.rows, { own, base, cells }) };
@@ -44,15 +44,23 @@ const belongs = (part: PlannedPart, { sections }: PartRecipe): boolean =>
 
 type Cells = PlannedPart['cells'];
 
-/** A tension that names no fabric has nothing to set right; what was measured on the piece itself goes before it. */
-function cellsOf(part: PlannedPart, own: PartRecipe, recipe: Recipe): Cells {
+/**
+ * A tension that names no fabric has nothing to set right; what was measured on the piece itself goes before it.
+ * @param resting what a part without rows of its own rests on
+ */
+function cellsOf(
+  part: PlannedPart,
+  own: PartRecipe,
+  recipe: Recipe,
+  resting: Cells[number] | undefined,
+): Cells {
   if (recipe.gauge?.fabric === undefined) return part.cells;
   const known = own.sections.map(({ fabric, measured }) => {
     const gauge = gaugeOf(recipe, fabric);
     return { width: widthOf(1, gauge), height: measured?.rowMm ?? heightOf(1, gauge) };
   });
   const plain = gaugeOf(recipe, 'stocking');
-  const last = known.at(-1) ?? { width: widthOf(1, plain), height: heightOf(1, plain) };
+  const last = known.at(-1) ?? resting ?? { width: widthOf(1, plain), height: heightOf(1, plain) };
   return part.cells.map((_, i) => known[i] ?? last);
 }
 

@@ -159,8 +159,8 @@ function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand, budget: W
     const { width, height } = cellOf(fabric);
     return { width, height: measured?.rowMm ?? height };
   });
-  // of a part without rows of its own
-  const bare = cellOf('stocking');
+  // of a part without rows of its own: as the rows that it rests on
+  const bare = cellOf(needle.fabric ?? 'stocking');
   const spelled = spellOut(
     part,
     needle,

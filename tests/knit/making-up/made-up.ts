@@ -22,6 +22,19 @@ export function madeUp(design: Design, draft: Draft, garment: StandingGarment): 
   return { design, draft, garment, made, finished: finished(made.worked, garment) };
 }
 
+/** round the body it measures what was asked, less four seam stitches where none were added, to half a stitch for each of its edges */
+export function asWideAsAsked(one: MadeUp): void {
+  const { design, finished: sewn } = one;
+  const { stitches, rows } = gaugeOf(one);
+  const asked = design.body.chest + design.ease.chest;
+  const width = 100 / stitches;
+  // the fronts of a cardigan share what neck and width ask for: a stitch more; and its band is a row off
+  const { open } = garmentKinds[design.kind];
+  const most = open ? 4 * width + 100 / rows : 2 * width;
+  const seams = design.seamStitch ? 0 : 4 * width;
+  expect(Math.abs((sewn.chest ?? 0) + seams - asked)).toBeLessThanOrEqual(most + 1e-6);
+}
+
 /** a drop or indented sleeve ends at the wrist: from the nape to its cuff what the body measures, less the seam stitch where none was added, to two rows and a stitch */
 export function endsAtWrist(one: MadeUp): void {
   const { armhole, kind, body, sleeve } = one.design;
