@@ -43,6 +43,7 @@ const openings = [
   ['Drop shoulder', 'On the left shoulder, with buttons', 'Button the left shoulder'],
   ['Drop shoulder', 'Envelope: both shoulders lie over each other', 'Lay the shoulders over each other'],
   ['Drop shoulder', 'At the back, with a button', 'Fasten the opening of the back'],
+  ['Drop shoulder', 'Placket at the front, with buttons', 'Close the placket below'],
   ['Raglan', 'Along the left back raglan, with a button', 'Fasten the opening of the raglan'],
 ] as const;
 

@@ -74,18 +74,22 @@ export function BorderFields({ name, wished }: { readonly name: BorderName; read
 export function Buttons({ wished }: { readonly wished: Design }) {
   const { buttons, buttonMm, holesIn = 'right front' } = wished.frontBand;
   const wrong = faultAt('frontBand.buttons');
+  // along a placket they are as many as its depth asks for
+  const { open } = garmentKinds[wished.kind];
   return (
     <div class="draft-field">
-      <NumberField
-        label={say('draft.buttons')}
-        error={wrong && saysFault(wrong)}
-        value={Number.isFinite(buttons) ? buttons : undefined}
-        min={0}
-        max={60}
-        onChange={(typed) => setOwn('frontBand.buttons', typed ?? null)}
-      />
+      {open && (
+        <NumberField
+          label={say('draft.buttons')}
+          error={wrong && saysFault(wrong)}
+          value={Number.isFinite(buttons) ? buttons : undefined}
+          min={0}
+          max={60}
+          onChange={(typed) => setOwn('frontBand.buttons', typed ?? null)}
+        />
+      )}
       {!wrong && <FaultAt path="frontBand.buttons" />}
-      {buttons > 0 && (
+      {(buttons > 0 || !open) && (
         <>
           <DesignLength
             label={say('draft.buttonSize')}

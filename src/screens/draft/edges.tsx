@@ -8,6 +8,7 @@ import { neckShapes, necks } from '../../knit/garment/kinds/necks.ts';
 import { silhouetteFacts, silhouettes } from '../../knit/garment/kinds/silhouettes.ts';
 import { sleeveShapeFacts, sleeveShapes } from '../../knit/garment/kinds/sleeve-shapes.ts';
 import { sleeveTops } from '../../knit/garment/kinds/sleeve-tops.ts';
+import { openingOf } from '../../knit/garment/which-opening.ts';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { Group } from '../../ui/group/group.tsx';
 import { saysFault } from '../../words/fault.ts';
@@ -18,7 +19,7 @@ import { choose, drawn } from './choose.ts';
 import { drawnArmhole, drawnNeck, drawnSilhouette, drawnSleeve } from './drawn-choices.ts';
 import type { EdgeName } from './garment-drawn.ts';
 import { closeOtherEdges } from './go-to-field.ts';
-import { NeckOpening } from './neck-opening.tsx';
+import { NeckMiddle, NeckOpening } from './neck-opening.tsx';
 import { saysName } from './says-name.ts';
 import { Tiles } from './tiles.tsx';
 import { faultAt } from './troubles.ts';
@@ -50,7 +51,8 @@ export function Edges({ onToggle }: EdgesProps) {
       {edge('side', say('draft.sides'), saysName(wished.silhouette), <Side wished={wished} />)}
       {sleeves && edge('sleeve', say('draft.sleeveShape'), saysName(shape), <Sleeve wished={wished} />)}
       {edge('hem', say('draft.hem'), undefined, <Hem wished={wished} />)}
-      {open && edge('band', say('draft.frontBand'), undefined, <Band wished={wished} />)}
+      {(open || openingOf(wished).partsFront) &&
+        edge('band', say('draft.frontBand'), undefined, <Band wished={wished} />)}
     </div>
   );
 }
@@ -83,6 +85,7 @@ function Neck({ wished }: EdgeProps) {
         )}
       </div>
       {!open && <NeckOpening wished={wished} />}
+      <NeckMiddle wished={wished} />
       <BorderFields name="neckband" wished={wished} />
       <Mitre wished={wished} />
     </>

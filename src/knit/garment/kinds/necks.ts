@@ -82,7 +82,6 @@ const middles = {
 } as const satisfies Readonly<Record<string, NeckMiddleFacts>>;
 
 export type NeckMiddle = keyof typeof middles;
-/** @instrument of tests: until the form offers them */
 export const neckMiddles = Object.keys(middles) as readonly NeckMiddle[];
 
 /** Facts of a design's neck: bound off where it says nothing. */
