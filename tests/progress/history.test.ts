@@ -61,6 +61,21 @@ describe('sittings', () => {
     ]);
   });
 
+  it('take what was written in one moment in the order of the log, whichever way it comes', () => {
+    const [one, two] = log(row(1), row(2, 0)) as [LogEntry, LogEntry];
+    const sleeve = { ...two, make: 'g/sleeve/0/1' } as LogEntry;
+    const wanted = [{ from: MINUTE, to: MINUTE, rows: 2, ripped: 0, makes: ['g/p/0/1', 'g/sleeve/0/1'] }];
+    expect(sittings([one, sleeve])).toEqual(wanted);
+    expect(sittings([sleeve, one])).toEqual(wanted);
+  });
+
+  it('go on until she has laid it down so long, to the moment', () => {
+    const rowsOf = (after: number) => sittings(log(row(1), row(2, after))).map(({ rows }) => rows);
+    expect(rowsOf(45)).toEqual([2]);
+    expect(rowsOf(45.001)).toEqual([1, 1]);
+    expect(sittings(log(row(1), row(2, 3)), 2 * MINUTE)).toHaveLength(2);
+  });
+
   it('count every standing row once, and lie apart', () => {
     fc.assert(
       fc.property(

@@ -27,3 +27,18 @@ it('what a garment took is told of all its makes at once, in her own days', () =
 it('of makes that were never begun nothing is told', () => {
   expect(took(['g/front/0/1'], back, 0)).toBeUndefined();
 });
+
+it('the time at the needles is that of all makes together, and is not told before three rows', () => {
+  const minutes = (...at: number[]) => at.map((minute) => minute / 60);
+  const first = rows('g/back/0/1', minutes(0, 2, 4, 6));
+  const second = rows('g/sleeve/0/1', minutes(10, 13, 16, 19));
+  const makes = ['g/back/0/1', 'g/sleeve/0/1'];
+  expect(took(makes, [...first, ...second], 0)).toEqual({ sittings: 1, days: 1, workedMs: 15 * 60_000 });
+  expect(took(makes, first, 0)?.workedMs).toBe(6 * 60_000);
+  expect(took(makes, first.slice(0, 1), 0)).toEqual({ sittings: 1, days: 1, workedMs: undefined });
+});
+
+it('a stretch in which nothing was finished is no sitting', () => {
+  const ripped = { ...(back[0] as LogEntry), id: 'r', seq: 3, at: 26 * HOUR, kind: 'rip back', row: 1 };
+  expect(took(['g/back/0/1'], [...back, ripped as LogEntry], 0)).toMatchObject({ sittings: 1, days: 1 });
+});
