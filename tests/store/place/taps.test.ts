@@ -20,6 +20,26 @@ describe('a tap', () => {
     ]);
   });
 
+  it('is kept with all that it says, and with nothing that it does not say', async () => {
+    const { store } = await withScarf();
+    await nextRow(store, LONG);
+    await store.append(LONG, { kind: 'check', count: 20 });
+    await store.append(LONG, { kind: 'note', text: 'blue' });
+    const entries = given(await store.entriesOf(LONG));
+    const said = entries.map(({ id: _, at: __, plan: ___, ...rest }) => rest);
+    expect(said).toEqual([
+      { make: LONG, seq: 1, kind: 'row', row: 1 },
+      { make: LONG, seq: 2, kind: 'check', row: 1, count: 20 },
+      { make: LONG, seq: 3, kind: 'note', row: 1, text: 'blue' },
+    ]);
+    expect(said.map((entry) => Object.keys(entry).sort().join(' '))).toEqual([
+      'kind make row seq',
+      'count kind make row seq',
+      'kind make row seq text',
+    ]);
+    expect(new Set(entries.map(({ plan }) => plan))).toEqual(new Set([planOf('scarf', 'long', 30).id]));
+  });
+
   it('is refused at the end of the part, and nothing is logged', async () => {
     const { store, rowsNow } = await withScarf(2);
     await nextRow(store, LONG);
