@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { expect, it } from 'vitest';
 import { readPattern } from '../../src/knit/pattern/read-pattern.ts';
+import { violations } from './axe.ts';
 import { liesInTheBox } from './backed-up.ts';
 import { hostAndPhone } from './host-and-phone.ts';
 import { until } from './until.ts';
@@ -74,6 +75,9 @@ it.each(['en-GB', 'de-DE'] as const)(
       .toMatch(/Body, round the chest: .* 94, .* cm \/ 29 \(33, 37, 41, 45\) in/);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
 
+    expect(await violations(page)).toEqual([]);
+    const folder = process.env.RIDGELINE_SHOTS;
+    if (folder) await page.screenshot({ path: `${folder}/in-sizes-${language}.png`, fullPage: true });
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: say.save }).tap(),
