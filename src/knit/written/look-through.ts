@@ -147,4 +147,4 @@ const meets: Readonly<Record<Point, (looked: Looked) => boolean>> = {
 };
 
 const starts = (lines: readonly string[], word: string): boolean =>
-  lines.some((line) => line.startsWith(word) && /: ?\S/.test(line));
+  lines.some((line) => line.replace(/^Sizes? .* only: /, '').startsWith(word));

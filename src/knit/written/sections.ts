@@ -78,7 +78,7 @@ export function materials(size: WorkedSize, text: readonly string[]): WrittenSec
       ...strands,
       `Amount, reserve included: ${amounts.join('; ')}`,
       needleLine(size),
-      notions(size, text),
+      ...notions(size, text),
     ],
   };
 }
@@ -105,20 +105,17 @@ function needleLine({ garment }: WorkedSize): string {
   return `Needles: ${sizes.map((mm) => `${mm} mm`).join(' and ')}`;
 }
 
-function notions({ steps, design }: WorkedSize, text: readonly string[]): string {
+/** Buttons on a line of their own: a small size may have none. */
+function notions({ steps, design }: WorkedSize, text: readonly string[]): string[] {
   const buttons = steps.reduce((sum, step) => sum + buttonsOf(step), 0);
-  const across = design?.frontBand.buttonMm;
+  const across = steps.some(({ kind }) => kind === 'buttons') ? design?.frontBand.buttonMm : undefined;
   const words = [
-    ...(text.some((line) => /holder/.test(line)) ? ['stitch holders'] : []),
+    ...(text.some((line) => line.includes('holder')) ? ['stitch holders'] : []),
     ...(steps.some(({ kind }) => kind === 'set in sleeves') ? ['markers'] : []),
     'tapestry needle',
-    ...(buttons > 0
-      ? [
-          `${buttons === 1 ? '1 button' : `${buttons} buttons`}${across && steps.some(({ kind }) => kind === 'buttons') ? `, ${across} mm across` : ''}`,
-        ]
-      : []),
   ];
-  return `Notions: ${words.join(', ')}`;
+  const sewnOn = `Buttons: ${buttons}${across ? `, ${across} mm across` : ''}`;
+  return [`Notions: ${words.join(', ')}`, ...(buttons > 0 ? [sewnOn] : [])];
 }
 
 function buttonsOf(step: MakingUpStep): number {

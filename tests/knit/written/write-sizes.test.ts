@@ -174,13 +174,14 @@ describe('the whole pattern, in the order of the trade', () => {
       'Wrist',
       'Neck, round its edge',
     ]);
-    const [yarn, amount, needles, notions] = found.get('MATERIALS') ?? [];
+    const [yarn, amount, needles, notions, buttons] = found.get('MATERIALS') ?? [];
     expect(yarn).toBe('Yarn: Hollin, wool, 50 g = 120 m, weight 3 light');
     expect(amount).toMatch(
       /^Amount, reserve included: \d+ \(\d+, \d+\) m \/ \d+ \(\d+, \d+\) yd; \d+ \(\d+, \d+\) g; \d+ \(\d+, \d+\) balls$/,
     );
     expect(needles).toBe('Needles: 4 mm and 3.5 mm');
-    expect(notions).toMatch(/^Notions: stitch holders, markers, tapestry needle, \d+ buttons/);
+    expect(notions).toBe('Notions: stitch holders, markers, tapestry needle');
+    expect(buttons).toMatch(/^Buttons: \d+/);
     expect(found.get('GAUGE')?.[0]).toMatch(
       /^Gauge: 21 sts and 28 rows = 10 cm .* Measured washed and dry\.$/,
     );
