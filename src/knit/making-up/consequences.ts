@@ -163,7 +163,7 @@ function pairs(was: readonly WorkedJoint[], is: readonly WorkedJoint[]): Break[]
   if (!one0 || !two0 || !one1 || !two1) return [];
   if (rows(one0) !== rows(two0) || rows(one1) === rows(two1)) return [];
   const [changed, other] = rows(one1) === rows(one0) ? [two1, one1] : [one1, two1];
-  const piece = other.lines[0] ? pieceOf(other.lines[0]) : '';
+  const piece = pieceOf(other.lines[0]);
   const what: Consequence = {
     kind: 'pair',
     piece,
@@ -183,7 +183,7 @@ function changedIn(was: LaidLine, now: LaidLine, unit: SeamUnit): string {
   return pieces.reduce((most, piece) => (by(piece) > by(most) ? piece : most), pieces[0] ?? '');
 }
 
-const pieceOf = ({ laid }: LaidLine): string => laid[0]?.stretch.piece ?? '';
+const pieceOf = (line: LaidLine | undefined): string => line?.laid[0]?.stretch.piece ?? '';
 
 function pickUps(key: string, then: JudgedJoint, is: JudgedJoint, band: string): Break[] {
   const { joint } = is.worked;
