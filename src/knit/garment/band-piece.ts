@@ -15,6 +15,12 @@ export function roomForHoles(design: Design, { fabric, heightMm }: Border): Bord
   return { fabric, heightMm: Math.max(heightMm, leastMm) };
 }
 
+/** The border along both fronts: bands that are buttoned are of one width, and the holes need theirs. */
+export const frontBorder = (design: Design): Border =>
+  design.frontBand.heightMm > 0 && design.frontBand.buttons > 0
+    ? roomForHoles(design, design.frontBand)
+    : design.frontBand;
+
 /** A band as a piece of its own. @param holes its button holes; none where left out, or where they do not fit */
 export function bandPiece(
   [name, role]: readonly [string, PieceRole],

@@ -1,7 +1,7 @@
 import type { PickUp, Recipe } from '../piece/recipe.ts';
-import { bandPiece, bandRows, roomForHoles } from './band-piece.ts';
+import { bandPiece, bandRows, frontBorder } from './band-piece.ts';
 import type { HolesWish } from './buttonholes.ts';
-import type { Border, Design } from './design.ts';
+import type { Design } from './design.ts';
 import { designGauge } from './gauges.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import { necks } from './kinds/necks.ts';
@@ -14,12 +14,6 @@ import {
   openNeckSide,
 } from './pick-up.ts';
 import { stitchesIn } from './whole-numbers.ts';
-
-/** The border along both fronts: bands that are buttoned are of one width, and the holes need theirs. */
-export const frontBorder = (design: Design): Border =>
-  design.frontBand.heightMm > 0 && design.frontBand.buttons > 0
-    ? roomForHoles(design, design.frontBand)
-    : design.frontBand;
 
 /** Both bands along the fronts; the one that lies on top has the holes. */
 export function frontBands(design: Design, edges: BandEdges): readonly Recipe[] {

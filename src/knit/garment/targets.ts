@@ -1,5 +1,5 @@
+import { frontBorder } from './band-piece.ts';
 import type { Design } from './design.ts';
-import { frontBorder } from './front-bands.ts';
 import { armholes } from './kinds/armholes.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import { silhouetteFacts } from './kinds/silhouettes.ts';
