@@ -79,12 +79,13 @@ describe('what has to be fetched', () => {
     await host.close();
   });
 
-  it('is at most 400 KB in all for a garment with no network', () => {
+  // 400 until a pattern is written in several sizes on the device itself, looked through and printed there
+  it('is at most 410 KB in all for a garment with no network', () => {
     const files = precacheList(dist);
     const bytes = totalGzipBytes(dist, files);
     report(`all ${files.length} files`, bytes);
     expect(files.length).toBeGreaterThan(10);
-    expect(bytes).toBeLessThanOrEqual(400 * kb);
+    expect(bytes).toBeLessThanOrEqual(410 * kb);
   });
 
   it('is whole: no script of these needs one that is not among them', () => {

@@ -12,7 +12,7 @@ import { cachedPaths, precacheList, runningVersion, workerReady } from './worker
 afterAll(removeProfiles);
 
 /** What no page asks for: the worker, the build's own notes, what is for installing or for readers elsewhere. */
-const notForOffline = /^sw\.js$|^\.vite\/|\.txt$|^icons\/(?!icon-192).*\.png$|\.schema\.json$/;
+const notForOffline = /^sw\.js$|^\.vite\/|\.txt$|^pictures\/|^icons\/(?!icon-192).*\.png$|\.schema\.json$/;
 
 /** Everything that a page may ask for. */
 const shippedFiles = () =>

@@ -66,7 +66,7 @@ export const words: Translation<typeof english> = {
   inRidges: 'Krausrippen zählen (je zwei Reihen)',
   needle: 'Nadel, mm',
   needleNumber: 'Nadel',
-  swatchSays: '{stitches} M, {rows} R',
+  swatchSays: '{stitches} Maschen, {rows} Reihen',
   gaugeSays: '{stitches} Maschen und {rows} Reihen auf 10 cm.',
   yarnWeight: 'Danach Garnstärke {weight} von 7.',
   beforeWashing: 'Auch vor dem Waschen gezählt',

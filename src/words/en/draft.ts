@@ -67,7 +67,7 @@ export const words = {
   inRidges: 'Count ridges (two rows each)',
   needle: 'Needle, mm',
   needleNumber: 'Needle',
-  swatchSays: '{stitches} sts, {rows} rows',
+  swatchSays: '{stitches} stitches, {rows} rows',
   gaugeSays: '{stitches} stitches and {rows} rows in 10 cm (4 in).',
   yarnWeight: 'By that, yarn weight {weight} of 7.',
   beforeWashing: 'Counted before washing too',
