@@ -38,6 +38,18 @@ async function shot(page: Page, name: string): Promise<void> {
   await page.screenshot({ path: `${folder}/opening-${name}.png`, fullPage: true });
 }
 
+/** How deep a placket is, and its bands, are asked for where it is chosen; how many buttons follows from its depth. */
+async function placketAsked(page: Page): Promise<void> {
+  const depth = page.getByRole('textbox', { name: 'Opening, from the front neck down' });
+  await depth.fill('7');
+  await openAll(page);
+  const band = page.locator('[data-edge="band"]');
+  await band.getByText('Across a button').waitFor();
+  expect(await band.getByLabel('Buttons', { exact: true }).count()).toBe(0);
+  await choose(page, 'Middle of the neck', 'Held, for the band to go on');
+  await page.locator('[data-edge="neck"] input:checked + .choice-words', { hasText: 'Held' }).waitFor();
+}
+
 /** Each opening with the armhole that it goes with, and what its own step of the making up is called. */
 const openings = [
   ['Drop shoulder', 'On the left shoulder, with buttons', 'Button the left shoulder'],
@@ -66,6 +78,7 @@ describe('a small child’s pullover that opens at the neck', () => {
       const before = await verdict();
       await choose(page, 'Opening for the head', opening);
       await until(verdict, (now) => now !== before && /goes over a head/.test(now));
+      if (step === 'Close the placket below') await placketAsked(page);
       await shot(page, `${step}-draft`);
       await page.getByLabel('Name of the garment').fill('Small pullover');
       await page.getByRole('button', { name: 'Make it', exact: true }).tap();
