@@ -155,3 +155,14 @@ describe('the edge of half a front that lies at the side of the body', () => {
     expect(outer(...sections)).toBe(edge);
   });
 });
+
+describe('rows without a decrease at the top', () => {
+  it.each<[string, readonly Section[], number]>([
+    ['after the last decrease', [section('a', 8, slant('right', -1, 5))], 3],
+    ['none after one in the last row', [section('a', 8, slant('right', -1, 8))], 0],
+    ['all where nothing narrows', [section('a', 8)], 8],
+    ['what is cast on is no row', [section('a', 8, slant('right', -1, 3), cast(7, 3))], 5],
+  ])('%s', (_, sections, rows) => {
+    expect(side(...sections).plainAtTop()).toBe(rows);
+  });
+});
