@@ -38,6 +38,8 @@ describe('a word that may be left out', () => {
       Bind off {the next|the first|the rem|next|first} 5 sts at neck edge → groups: work bo, edge neck, groups [{stitches 5, rows 1, every 2}]
       Bind off 5 {more|new} sts at neck edge → groups: work bo, edge neck, groups [{stitches 5, rows 1, every 2}]
       Bind off 5 sts {loosely|in patt|in rib} at neck edge → groups: work bo, edge neck, groups [{stitches 5, rows 1, every 2}]
+      Work in st st, keeping 3 sts at each end in garter st for border{| throughout| as before| as set} → @16 borders: borders [{edge both, stitches 3, fabric {named, name garter}}] | even: fabric {named, name stocking}
+      Work {buttonhole|a buttonhole|first buttonhole|buttonhole row} on next row as follows: k2, bo 2, k to end → row: label {rows [], name buttonhole}, items 'k ×2, bo ×2, k to {left 0}'
     `),
   )('changes nothing: $line', expectReading);
 });
