@@ -1,4 +1,5 @@
 import { fits, fitsSeamed } from '../fabric.ts';
+import { factsOf } from '../fabric-facts.ts';
 import { rowsKnitted } from '../making-up/top.ts';
 import type { PlannedPart } from '../piece/planned.ts';
 import type { Terms } from '../row/row-words.ts';
@@ -117,7 +118,7 @@ const meets: Readonly<Record<Point, (looked: Looked) => boolean>> = {
           return (
             !row ||
             row.before !== row.after ||
-            !fabric.startsWith('rib') ||
+            !factsOf(fabric).drawsIn ||
             fits(fabric, row.before).fits ||
             fitsSeamed(fabric, row.before).fits
           );

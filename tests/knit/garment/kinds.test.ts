@@ -44,6 +44,8 @@ const elsewhere: Readonly<Record<string, readonly [places: number, meaning: stri
     "'beg with a k row' chooses between stocking stitch and its reverse",
   ],
   'src/knit/pattern/say/rounds.ts': [1, 'a round of knitting, no shape'],
+  'src/knit/written/making-up-lines.ts': [1, 'a step that sews raglans'],
+  'src/knit/written/sections.ts': [1, 'a gauge that says no fabric is read in stocking stitch'],
   'src/screens/draft/swatches.tsx': [1, 'yarn is sorted by its count in stocking stitch'],
 };
 

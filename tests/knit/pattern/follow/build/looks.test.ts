@@ -204,7 +204,9 @@ describe('a row of the fabric with its edges shaped', () => {
     part.markers = [3, 11];
     const wrong = makeFabricRow(build, part, edits, 'shape');
     expect(
-      wrong ? `${wrong.code} ${JSON.stringify(wrong.figures)}` : `${lastRow(part)} markers ${part.markers.join()}`,
+      wrong
+        ? `${wrong.code} ${JSON.stringify(wrong.figures)}`
+        : `${lastRow(part)} markers ${part.markers.join()}`,
     ).toBe(row);
   });
 });
