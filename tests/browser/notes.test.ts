@@ -16,7 +16,11 @@ it('notes typed in two windows are both kept, and one that is being typed outliv
   const pages = [one, two];
   for (const page of pages) {
     await page.goto(`${host.url}#/g/sample`);
-    await page.locator('summary', { has: page.getByRole('heading', { name: 'Notes', exact: true }) }).click();
+    await page
+      .locator('summary', {
+        has: page.getByRole('heading', { name: 'Parts, notes, edit, pass on, print', exact: true }),
+      })
+      .click();
   }
   const [first, second] = pages.map((page) => page.getByLabel('Notes', { exact: true }));
   if (!first || !second) throw new Error('There are two windows.');

@@ -14,4 +14,5 @@ export interface RowFaults {
   'bracket expected': 'bracketText' | 'column';
   'nothing before the repeat': 'column';
   'nested too deep': 'depth';
+  'work after a turn': never;
 }

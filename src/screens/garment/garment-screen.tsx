@@ -56,29 +56,24 @@ function Whole({ view }: { readonly view: GarmentView }) {
       <Table pieces={view.pieces} />
       <Guesses pieces={view.pieces.map(({ recipe }) => recipe)} />
       <div class="garment-lines">
-        <Group title={say('garment.parts')}>
-          {view.pieces.map((piece) => (
-            <PieceSection key={piece.id} piece={piece} />
-          ))}
-        </Group>
         <Group title={say('garment.yarn')} says={garment.yarns?.map(({ name }) => name).join(', ')}>
           <YarnSection garment={garment} />
         </Group>
         <Button wide icon="onward" href={hrefTo('makingUp', { garment: garment.id })}>
           {say('garment.toMakingUp')}
         </Button>
-        <Group title={say('garment.notes')} says={firstLine(garment.notes)}>
-          <Notes key={garment.id} garment={garment.id} notes={garment.notes ?? ''} />
-        </Group>
+        {garment.notes && <p class="garment-notes">{garment.notes}</p>}
         <Group title={say('garment.more')}>
+          <Notes key={garment.id} garment={garment.id} notes={garment.notes ?? ''} />
           <Rare view={view} />
+          {view.pieces.map((piece) => (
+            <PieceSection key={piece.id} piece={piece} />
+          ))}
         </Group>
       </div>
     </Screen>
   );
 }
-
-const firstLine = (notes: string | undefined): string | undefined => notes?.split('\n')[0];
 
 /** What she came for: on with the piece in hand, then with the next; when all is knitted, to sew it up. */
 function GoOn({ view }: { readonly view: GarmentView }) {

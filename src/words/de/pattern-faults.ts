@@ -11,6 +11,7 @@ export const words = {
   'nothing before the repeat':
     'In Spalte {column} dieser Zeile soll etwas wiederholt werden, und davor steht keine Masche. Schreib aus, was wiederholt wird.',
   'nested too deep': 'Hier stehen {depth} Klammern ineinander. Schreib die inneren aus.',
+  'work after a turn': 'Nach dem Wenden wird noch gestrickt. Schreib das als eigene Reihe.',
   'not enough stitches':
     'Hier werden {needStitches} Maschen gebraucht, {haveStitches} sind auf der Nadel. Prüfe die Zahl vor dieser Reihe.',
   'bound off too many':

@@ -9,6 +9,7 @@ export const words = {
   'nothing before the repeat':
     'At column {column} of this line something is to be repeated, and no stitch stands before it. Write out what is repeated.',
   'nested too deep': 'Brackets stand {depth} deep here. Write the inner ones out.',
+  'work after a turn': 'Something is worked after the turn. Write it as a row of its own.',
   'not enough stitches':
     'This takes {needStitches} stitches where {haveStitches} are on the needle. Check the count before this row.',
   'bound off too many':

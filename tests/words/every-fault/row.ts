@@ -3,6 +3,7 @@ import { cursorOver } from '../../../src/knit/row/read/cursor.ts';
 import { lex } from '../../../src/knit/row/read/lex.ts';
 import { parseRow } from '../../../src/knit/row/read/parse.ts';
 import { readRow } from '../../../src/knit/row/read/row.ts';
+import { settle } from '../../../src/knit/row/read/settle.ts';
 import { workRow } from '../../../src/knit/row/work.ts';
 import { spread } from '../../../src/knit/shape/spread.ts';
 import { taper } from '../../../src/knit/shape/taper.ts';
@@ -27,5 +28,9 @@ export const rowDrivers: Drivers<keyof RowFaults> = {
   'stitch or repeat expected': () => parseRow('k2, hocus'),
   'bracket expected': () => parseRow('k1, (k2, p2'),
   'nothing before the repeat': () => parseRow('rep from * to end'),
+  'work after a turn': () => {
+    const items = readRow(cursorOver(lex('k5, turn, p3')));
+    return items.ok ? settle(items.value, { stitches: 12, markers: [] }) : items;
+  },
   'nested too deep': () => readRow(cursorOver(lex(`${'('.repeat(20)}k1${')'.repeat(20)}`))),
 };

@@ -49,10 +49,15 @@ function settleItems(items: readonly Item[], run: Run): Result<readonly Step[]> 
     const made = settleOne(items[i] as Item, run, after[i] ?? 0);
     if (!made.ok) return made;
     for (const step of made.value) steps.push(step);
-    if (run.turned) break;
+    if (!run.turned) continue;
+    // what is worked after a turn is a row of its own: never dropped without a word
+    if (items.slice(i + 1).some(isWork)) return refuse(fault('work after a turn'));
+    break;
   }
   return ok(steps);
 }
+
+const isWork = ({ is }: Item): boolean => is !== 'turn' && is !== 'marker' && is !== 'parting';
 
 /** For each item the stitches that those after it take; 0 where that hangs on the count. */
 function takenAfter(items: readonly Item[]): number[] {
