@@ -18,6 +18,7 @@ export function notchOf({ shaping, side }: PlannedRow): PadShaping['notch'] {
 }
 
 function turnOf(row: PlannedRow): PadShaping['turn'] {
+  if (row.shaping.every(({ kind }) => kind === 'bind off')) return 'bindOff';
   const up = row.shaping.some((mark) => mark.by > 0);
   const down = row.shaping.some((mark) => mark.by < 0);
   return up && down ? 'both' : up ? 'increase' : 'decrease';

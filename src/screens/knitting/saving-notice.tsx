@@ -30,7 +30,7 @@ function Held() {
 function Refused({ fault }: { readonly fault: Fault }) {
   useEffect(() => forgetRefused, []);
   return (
-    <Notice kind="warning" title={say('notices.notSaved')} live>
+    <Notice kind="warning" title={say('notices.tapAgain')} live>
       {saysFault(fault)}
     </Notice>
   );

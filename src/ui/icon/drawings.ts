@@ -29,5 +29,6 @@ export const firstDrawings = {
   },
   decrease: { d: 'M5 5l7 6.5L19 5M12 11.5V20' },
   increase: { d: 'M12 4v7.5M12 11.5 5 20M12 11.5 19 20' },
+  bindOff: { d: 'M4 18h16M4 13c0-4 6-4 6 0M10 13c0-4 6-4 6 0M16 13l4-5' },
   rows: { d: 'M5 6h14M5 12h14M5 18h14' },
 } as const satisfies Record<string, Drawing>;

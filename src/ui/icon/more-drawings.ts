@@ -3,7 +3,6 @@ import type { Drawing } from './drawings.ts';
 /** Fetched after the row in hand is on the screen. */
 export const moreDrawings = {
   notch: { d: 'M5 3.5h14v17H5', fill: 'M4 6.5 11 12l-7 5.5z' },
-  bindOff: { d: 'M4 18h16M4 13c0-4 6-4 6 0M10 13c0-4 6-4 6 0M16 13l4-5' },
   castOn: { d: 'M4 18h10M8 13c0-4 5-4 5 0M18 9v9M13.5 13.5h9' },
   turn: { d: 'M4 8h11a4.5 4.5 0 0 1 0 9H9M12.5 13.5 9 17l3.5 3.5' },
   history: { d: 'M4 5v5h5M4.5 10a8 8 0 1 1-.5 3.5M12 8v4.5l3 2' },

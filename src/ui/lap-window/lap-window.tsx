@@ -2,6 +2,7 @@ import './lap-window.css';
 import { useId, useMemo } from 'preact/hooks';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import { saysNumber } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { type PartShape, shapeOfPart } from '../panel-map/outline-of.ts';
 import { clothPath } from '../panel-map/paths.ts';
 import { tileOf, turnedOver } from '../panel-map/texture.ts';
@@ -106,11 +107,11 @@ function Ahead({ view: { now, ahead }, isLast }: { readonly view: LapView; reado
   return (
     <>
       <path class="lap-coming" d={edge(({ left }) => left) + edge(({ right }) => right)} />
-      {ahead.map((row) => (
+      {ahead.map((row, i) => (
         <g key={row.n}>
           <path class="lap-mark-coming" d={row.marks.map(({ d }) => d).join('')} />
           <text class="lap-number" x={(now.left + now.right) / 2} y={row.y + 5} text-anchor="middle">
-            {saysNumber(row.n)}
+            {i === 0 ? say('lap.rowNo', { row: row.n }) : saysNumber(row.n)}
           </text>
         </g>
       ))}

@@ -7,7 +7,7 @@ import { useFinger } from './finger.ts';
 export interface PadShaping {
   /** as the work lies in her lap */
   readonly notch: 'left' | 'right' | 'both' | 'across';
-  readonly turn: 'decrease' | 'increase' | 'both';
+  readonly turn: 'decrease' | 'increase' | 'both' | 'bindOff';
 }
 
 export interface FinishPadProps {
@@ -55,9 +55,12 @@ export function FinishPad(props: FinishPadProps) {
   );
 }
 
-const Signs = ({ turn }: Pick<PadShaping, 'turn'>) => (
-  <>
-    {turn !== 'increase' && <Icon name="decrease" />}
-    {turn !== 'decrease' && <Icon name="increase" />}
-  </>
-);
+const Signs = ({ turn }: Pick<PadShaping, 'turn'>) =>
+  turn === 'bindOff' ? (
+    <Icon name="bindOff" />
+  ) : (
+    <>
+      {turn !== 'increase' && <Icon name="decrease" />}
+      {turn !== 'decrease' && <Icon name="increase" />}
+    </>
+  );

@@ -24,4 +24,5 @@ export const words: Translation<typeof english> = {
   toRow: 'bis Reihe {row}',
   markNeedle: 'Nadel {size}',
   markMeasure: 'messen: {length}',
+  rowNo: 'Reihe {row}',
 };

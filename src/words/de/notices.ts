@@ -9,14 +9,15 @@ export const words: Translation<typeof english> = {
   },
   readAhead: 'Reihe {row} · noch nicht gespeichert: Reihe {from}',
   readFarAhead: 'Reihe {row} · noch nicht gespeichert: Reihen {from} bis {to}',
-  held: 'Beiseite gelegt',
+  held: 'Beiseite gelegt: strick weiter',
   heldHelp:
     'Der Speicher nimmt gerade nichts. Deine Reihen liegen daneben und kommen hinein, sobald er wieder kann. Strick weiter.',
   heldFull:
     'Auf dem Gerät ist kein Platz mehr. Deine Reihen liegen neben dem Speicher und kommen hinein, sobald du Platz machst. Strick weiter.',
   heldOld:
     'Diese Seite ist zu alt zum Schreiben. Deine Reihen liegen neben dem Speicher: Lade die Seite neu, dann kommen sie hinein.',
-  notSaved: 'Nicht gespeichert',
+  notSaved: 'Nicht gespeichert: nicht weiterstricken',
+  tapAgain: 'Nicht gespeichert: noch einmal tippen',
   onlyHere: {
     one: 'Strick nicht weiter: {count} Reihe steht nur auf dieser Seite. Schreib dir auf, wo du bist, bevor du sie neu lädst oder schließt.',
     other:

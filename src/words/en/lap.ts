@@ -22,4 +22,5 @@ export const words = {
   toRow: 'to row {row}',
   markNeedle: '{size} needle',
   markMeasure: 'measure: {length}',
+  rowNo: 'row {row}',
 } as const;

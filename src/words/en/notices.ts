@@ -7,14 +7,15 @@ export const words = {
   },
   readAhead: 'Row {row} · not saved yet: row {from}',
   readFarAhead: 'Row {row} · not saved yet: rows {from} to {to}',
-  held: 'Kept aside',
+  held: 'Kept aside: knit on',
   heldHelp:
     'The storage takes nothing just now. Your rows are kept beside it and go in as soon as it does. Knit on.',
   heldFull:
     'The device has no room left. Your rows are kept beside the storage and go in once you free some. Knit on.',
   heldOld:
     'This page is too old to write. Your rows are kept beside the storage: load the page again, and they go in.',
-  notSaved: 'Not saved',
+  notSaved: 'Not saved: do not knit on',
+  tapAgain: 'Not saved: tap again',
   onlyHere: {
     one: 'Do not knit on: {count} row is in this page alone. Note down where you are before you load it again or close it.',
     other:

@@ -75,7 +75,7 @@ export const words = {
   printText: 'Print the pattern',
   looked: 'Looked through as a technical editor does',
   lookedWell: '{count} points, nothing to mend.',
-  lookedMend: '{count} points, these to mend:',
+  lookedMend: '{count} points looked at; to mend:',
   mendTitle: 'Its title and who made it: say above by whom it is.',
   mendFits: 'Whose body it fits, and with how much ease.',
   mendYarn: 'Yarn with weight and length of a ball: fill them in on the page of its yarn.',
