@@ -18,7 +18,7 @@ const words = {
     save: 'Save the text',
     both: 'cm and inches',
     chest: 'Round the chest',
-    looked: '18 points, these to mend:',
+    looked: '18 points looked at; to mend:',
   },
   'de-DE': {
     name: 'Name des Strickstücks',
@@ -29,7 +29,7 @@ const words = {
     save: 'Text sichern',
     both: 'cm und Zoll',
     chest: 'Brustumfang',
-    looked: '18 Punkte, diese zu verbessern:',
+    looked: '18 Punkte angesehen; zu verbessern:',
   },
 } as const;
 

@@ -78,7 +78,7 @@ export const words: Translation<typeof english> = {
   printText: 'Anleitung drucken',
   looked: 'Durchgesehen, wie man Anleitungen prüft',
   lookedWell: '{count} Punkte, nichts zu verbessern.',
-  lookedMend: '{count} Punkte, diese zu verbessern:',
+  lookedMend: '{count} Punkte angesehen; zu verbessern:',
   mendTitle: 'Titel und wer sie gemacht hat: beim Weitergeben eintragen.',
   mendFits: 'Für welchen Körper sie ist, und mit wie viel Zugabe.',
   mendYarn: 'Garn mit Gewicht und Lauflänge eines Knäuels: auf der Garnseite eintragen.',
