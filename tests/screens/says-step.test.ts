@@ -88,6 +88,30 @@ describe('what is said of a step', () => {
     expect(saysStep({ ...raglan, nos: [1] }).title).toBe('Sew in the Sleeve: raglan lines, no. 1');
   });
 
+  it('a raglan line with an opening is sewn only up to it, live shoulders never as cast-off ones', () => {
+    const opened = saysStep({
+      id: 'raglan',
+      kind: 'raglan',
+      sleeve: 'Sleeve',
+      seams: 4,
+      rows: easeOf(56, 56),
+      asFarAsOpening: easeOf(36, 36),
+      underarm: { stitches: 0, rows: 0 },
+    }).lines.join(' ');
+    expect(opened).not.toContain('four');
+    expect(opened).toMatch(/Three lines.*56 rows.*only from the underarm up to its opening.*36 rows/);
+    const close = (how: 'sewn' | 'three-needle' | 'grafted') =>
+      saysStep({
+        id: 'close Neckband',
+        kind: 'close',
+        band: 'Neckband',
+        rows: 6,
+        seam: { of: 'shoulder', both: easeOf(33, 33), how },
+      }).lines;
+    expect(close('three-needle').join(' ')).toContain('third needle');
+    expect(close('grafted').length).toBe(close('sewn').length + 1);
+  });
+
   it('a seam in mattress stitch says which stitch it takes', () => {
     const seam = {
       id: 's',

@@ -74,7 +74,11 @@ function closeStep(id: string, own: readonly WorkedJoint[]): MakingUpStep {
     kind: 'close',
     band: id.slice('close '.length),
     rows: ends?.a.rows ?? 0,
-    seam: seam && { of: isShoulder ? 'shoulder' : 'raglan', both: easeOf(seam.b[unit], seam.a[unit]) },
+    seam: seam && {
+      of: isShoulder ? 'shoulder' : 'raglan',
+      both: easeOf(seam.b[unit], seam.a[unit]),
+      ...(isShoulder && { how: seam.joint.how }),
+    },
   };
 }
 
@@ -102,15 +106,18 @@ function seamStep(id: string, own: readonly WorkedJoint[], groups: PieceGroups):
   const [sleeve] = seamsOf(own, 'sleeve');
   if (sleeve)
     return { id, kind: 'sleeve seams', sleeve: sleeve.joint.a[0]?.piece ?? '', rows: sleeve.a.rows };
-  const raglans = seamsOf(own, 'raglan');
+  const raglans = seamsOf(own, 'raglan').sort((one, other) => other.b.rows - one.b.rows);
   const [raglan] = raglans;
   if (!raglan) return setInStep(id, own);
+  const last = raglans.at(-1) ?? raglan;
+  const isOpened = last.a.rows < raglan.a.rows && last.b.rows < raglan.b.rows;
   return {
     id,
     kind: 'raglan',
     sleeve: raglan.joint.a[0]?.piece ?? '',
     seams: raglans.length,
     rows: easeOf(raglan.a.rows, raglan.b.rows),
+    ...(isOpened && { asFarAsOpening: easeOf(last.a.rows, last.b.rows) }),
     underarm: underarmOf(own),
   };
 }

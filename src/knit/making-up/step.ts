@@ -60,7 +60,9 @@ export type MakingUpStep = {
       readonly kind: 'close';
       readonly band: string;
       readonly rows: number;
-      readonly seam: { readonly of: 'shoulder' | 'raglan'; readonly both: Ease } | undefined;
+      readonly seam:
+        | { readonly of: 'shoulder' | 'raglan'; readonly both: Ease; readonly how?: SeamWay }
+        | undefined;
     }
   /** a neck for which no band is planned yet: what its edges have to give */
   | { readonly kind: 'neck edge'; readonly edges: readonly BandEdge[]; readonly total: number }
@@ -70,6 +72,8 @@ export type MakingUpStep = {
       readonly sleeve: string;
       readonly seams: number;
       readonly rows: Ease;
+      /** of a line that is sewn only as far as its opening: its rows */
+      readonly asFarAsOpening?: Ease;
       readonly underarm: UnderarmSeam;
     }
   | {

@@ -23,7 +23,9 @@ function saidOf(step: MakingUpStep, terms: Terms, length: SaysLength): string[] 
     case 'close':
       return [
         ...(step.seam
-          ? [`Sew the left ${step.seam.of} seam: ${evenly(step.seam.both, units[step.seam.of])}.`]
+          ? [
+              `Join the left ${step.seam.of} seam${shoulderWays[step.seam.how ?? 'sewn']}: ${evenly(step.seam.both, units[step.seam.of])}.`,
+            ]
           : []),
         `Sew the ends of the ${lower(step.band)} together: ${step.rows} rows to ${step.rows} rows.`,
       ];
@@ -31,7 +33,12 @@ function saidOf(step: MakingUpStep, terms: Terms, length: SaysLength): string[] 
       return [`A band round the neck would take about ${step.total} stitches.`];
     case 'raglan':
       return [
-        `Sew ${step.seams} raglan seams: ${evenly(step.rows, 'rows')}.`,
+        ...(step.asFarAsOpening
+          ? [
+              `Sew ${step.seams - 1} raglan seams: ${evenly(step.rows, 'rows')}.`,
+              `Sew the left back one only up to its opening: ${evenly(step.asFarAsOpening, 'rows')}.`,
+            ]
+          : [`Sew ${step.seams} raglan seams: ${evenly(step.rows, 'rows')}.`]),
         ...underarm(step.underarm, off),
       ];
     case 'set in sleeves':
@@ -55,9 +62,7 @@ function saidOf(step: MakingUpStep, terms: Terms, length: SaysLength): string[] 
         `Close the opening of the ${step.of}, ${step.rows} rows deep, with a button and a loop. Try it over the head first.`,
       ];
     case 'lap':
-      return [
-        `Lap the ${step.of === 'placket' ? 'bands of the placket' : step.of}, ${step.rows} rows, and sew down the ends. Try it over the head first.`,
-      ];
+      return [`${laps[step.of](step.rows, step.buttons ?? 1)} Try it over the head first.`];
     case 'join':
       return step.edges[0] && step.edges[1]
         ? [`Sew ${lower(step.edges[0].stretch.piece)} to ${lower(step.edges[1].stretch.piece)}.`]
@@ -66,6 +71,16 @@ function saidOf(step: MakingUpStep, terms: Terms, length: SaysLength): string[] 
       return ['Weave in ends along the seams.'];
   }
 }
+
+/** How each opening lies over itself, and what of it is sewn. */
+const laps = {
+  'left shoulder': (rows: number, buttons: number) =>
+    `Lay the left front shoulder with its band over the back one, ${rows} rows. Sew the two layers together at the armhole only, and ${buttons === 1 ? 'a button' : `${buttons} buttons`} on the band below.`,
+  'both shoulders': (rows: number) =>
+    `At each shoulder lay the back with its band over the front, ${rows} rows. Sew the two layers together at the armhole only.`,
+  placket: (rows: number) =>
+    `Lay one band of the placket over the other, holes on top, ${rows} rows. Sew their lower ends to the stitches below, and the buttons on the band below.`,
+} as const;
 
 const lower = (name: string): string => name.toLowerCase();
 

@@ -171,16 +171,22 @@ const saysShoulder = ({ first, second, oneMoreEvery }: Ease): string =>
 
 function saysClose({ band, rows, seam }: Of<'close'>): SaidStep {
   const lines: string[] = [];
-  if (seam?.of === 'shoulder') lines.push(say('makingUp.closeShoulder'), saysShoulder(seam.both));
+  if (seam?.of === 'shoulder') {
+    const way = seam.how && ways[seam.how];
+    lines.push(say('makingUp.closeShoulder'), saysShoulder(seam.both), ...(way ? [say(way)] : []));
+  }
   if (seam?.of === 'raglan') lines.push(say('makingUp.closeRaglan'), saysLine(seam.both));
   lines.push(say('makingUp.closeEnds', { band, count: rows }));
   return { title: say('makingUp.close', { band }), lines };
 }
 
-function saysRaglan({ sleeve, seams, rows, underarm, nos }: Of<'raglan'>): SaidStep {
+function saysRaglan({ sleeve, seams, rows, asFarAsOpening, underarm, nos }: Of<'raglan'>): SaidStep {
   const which = say(seams % 4 === 0 ? 'makingUp.raglanFour' : 'makingUp.raglanThree');
   const title = nos ? say('makingUp.raglan', { piece: sleeve }) : say('makingUp.raglanBoth');
-  return { title, lines: [which, saysLine(rows), ...saysUnderarm(underarm)] };
+  if (asFarAsOpening === undefined)
+    return { title, lines: [which, saysLine(rows), ...saysUnderarm(underarm)] };
+  const lines = [say('makingUp.raglanOthers'), saysLine(rows), say('makingUp.raglanOpening')];
+  return { title, lines: [...lines, saysLine(asFarAsOpening), ...saysUnderarm(underarm)] };
 }
 
 /** A raglan line, by its rows. */

@@ -70,6 +70,8 @@ export const words: Translation<typeof english> = {
   raglan: '{piece} einnähen: Raglanlinien',
   raglanBoth: 'Beide Ärmel einnähen: Raglanlinien',
   raglanFour: 'Alle vier Linien, vom Unterarm hinauf zum Hals:',
+  raglanOthers: 'Drei Linien, vom Unterarm hinauf zum Hals, vorn links, vorn rechts, hinten rechts:',
+  raglanOpening: 'Die linke am Rücken nur vom Unterarm bis zu ihrer Öffnung; darüber wird sie nicht genäht:',
   raglanThree:
     'Drei Linien, vom Unterarm hinauf zum Hals: vorn links, vorn rechts, hinten rechts. Die linke am Rücken bleibt offen, bis die Blende fertig ist.',
   raglanEased:

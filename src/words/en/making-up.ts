@@ -67,6 +67,9 @@ export const words = {
   raglan: 'Sew in the {piece}: raglan lines',
   raglanBoth: 'Sew in both sleeves: raglan lines',
   raglanFour: 'All four lines, from the underarm up to the neck:',
+  raglanOthers: 'Three lines, from the underarm up to the neck: left front, right front, right back:',
+  raglanOpening:
+    'The left one at the back only from the underarm up to its opening; above that it is not sewn:',
   raglanThree:
     'Three lines, from the underarm up to the neck: left front, right front, right back. The left one at the back stays open until the band is done.',
   raglanEased:

@@ -126,6 +126,8 @@ describe('a raglan that opens', () => {
       [56, 56],
       [36, 36],
     ]);
+    const sewn = steps.find(({ kind }) => kind === 'raglan');
+    expect(sewn).toMatchObject({ seams: 4, rows: { first: 56 }, asFarAsOpening: { first: 36, second: 36 } });
   });
 
   it('does so from the top down too', () => {

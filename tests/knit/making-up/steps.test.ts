@@ -35,7 +35,7 @@ describe('the steps of the making up of', () => {
         'block Sleeve: kind block piece Sleeve makes 2 widthMm 64 heightMm 52',
         `shoulders: kind shoulders back Back front Front stitches ${even(6)} seams 1 how mattress`,
         'pick up Neckband: kind pick up band Neckband edges [along left front neck stitches 5 along middle of the front neck stitches 4 along right front neck stitches 5 along back neck stitches 8] ratio {stitches 3 rows 4} total 22',
-        `close Neckband: kind close band Neckband rows 3 seam {of shoulder both ${even(6)}}`,
+        `close Neckband: kind close band Neckband rows 3 seam {of shoulder both ${even(6)} how mattress}`,
         'set in sleeves: kind set in sleeves sleeve Sleeve topMm 88.8 armholeMm 76.8 markerRows 8 markerMm 24 on Back marksMm [38 44 50 56] quarters [2 4 6] underarm {stitches 3 rows 0}',
         `side seams: kind side seams back Back front Front rows ${even(10)}`,
         'sleeve seams: kind sleeve seams sleeve Sleeve rows 10',
