@@ -6,6 +6,7 @@ import type { Recipe } from '../piece/recipe.ts';
 import type { Side, Step } from '../row/step.ts';
 import type { Build, PieceBuild } from './follow/build/build.ts';
 import { checkPattern, type ReadStitchPattern } from './follow/build/check-pattern.ts';
+import { freshBuild } from './follow/build/fresh-build.ts';
 import { resolveGap } from './follow/build/gap.ts';
 import { freshNotes, type LineKind, type LineNotes } from './follow/build/notes.ts';
 import { isDone } from './follow/build/part.ts';
@@ -130,36 +131,6 @@ export function readPattern(text: string, options: ReadOptions = {}): ReadPatter
     lines: lines.map((line, i) => readLine(line, notes[i] as LineNotes, rows)),
     pieces: piecesOf(build, lines),
     patterns,
-  };
-}
-
-function freshBuild(options: ReadOptions): Build {
-  return {
-    gauge: options.gauge,
-    gaugeInPattern: false,
-    gaugeBegun: undefined,
-    patterns: new Map(),
-    pieces: [],
-    begun: [],
-    namesTaken: new Map(),
-    full: false,
-    piece: undefined,
-    part: undefined,
-    defining: undefined,
-    heading: undefined,
-    needle: options.needle ?? 4,
-    pending: undefined,
-    title: undefined,
-    talk: false,
-    line: 1,
-    faults: [],
-    meanwhile: [],
-    stretches: options.stretches ?? {},
-    worded: new Map(),
-    unread: new WeakMap(),
-    cells: 0,
-    later: [],
-    recent: [],
   };
 }
 

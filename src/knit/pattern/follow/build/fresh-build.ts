@@ -1,0 +1,40 @@
+import type { MeasuredGauge } from '../../../measured-gauge.ts';
+import type { Build } from './build.ts';
+
+/** What is known before the first line: the knitter's own gauge, needle (mm) and rows counted for lengths. */
+interface Begun {
+  readonly gauge?: MeasuredGauge | undefined;
+  readonly needle?: number | undefined;
+  readonly stretches?: Readonly<Record<string, number>> | undefined;
+}
+
+/** A text of which nothing is read yet. */
+export function freshBuild({ gauge, needle = 4, stretches = {} }: Begun = {}): Build {
+  return {
+    gauge,
+    gaugeInPattern: false,
+    gaugeBegun: undefined,
+    patterns: new Map(),
+    pieces: [],
+    begun: [],
+    namesTaken: new Map(),
+    full: false,
+    piece: undefined,
+    part: undefined,
+    defining: undefined,
+    heading: undefined,
+    needle,
+    pending: undefined,
+    title: undefined,
+    talk: false,
+    line: 1,
+    faults: [],
+    meanwhile: [],
+    stretches,
+    worded: new Map(),
+    unread: new WeakMap(),
+    cells: 0,
+    later: [],
+    recent: [],
+  };
+}
