@@ -38,6 +38,23 @@ export function tallyReport(path: string): Tally {
   return { passed: report.numPassedTests, failed: failed === 0 && !report.success ? 1 : failed };
 }
 
+const fileName = (name: string) => name.replace(`${process.cwd()}/`, '');
+
+/** The files of a report in which something failed. */
+export const failedFiles = (path: string): string[] =>
+  existsSync(path)
+    ? readReport(path).testResults.flatMap(({ name, status }) =>
+        status === 'failed' ? [fileName(name)] : [],
+      )
+    : [];
+
+/** How many tests passed in these files of a report. */
+export const passedIn = (path: string, files: readonly string[]): number =>
+  readReport(path)
+    .testResults.filter(({ name }) => files.includes(fileName(name)))
+    .flatMap(({ assertionResults }) => assertionResults)
+    .filter(({ status }) => status === 'passed').length;
+
 /** So many lines of a failure are told at the end: what was expected, what came, and where in our own files. */
 const linesTold = 12;
 
@@ -45,7 +62,7 @@ const linesTold = 12;
 export function failuresOf(path: string): string[] {
   if (!existsSync(path)) return [];
   return readReport(path).testResults.flatMap(({ name, status, message, assertionResults }) => {
-    const file = name.replace(`${process.cwd()}/`, '');
+    const file = fileName(name);
     const failed = assertionResults.filter((test) => test.status === 'failed');
     if (status === 'failed' && failed.length === 0) return [tellFailure(file, message ?? '')];
     return failed.map((test) =>

@@ -1,12 +1,13 @@
 /**
  * `npm test`: the checks, then the tests in Node and beside them those in a real browser. All of them run, whatever
- * fails first; the last line counts the checks and the tests that were really made. `npm run test:unit` makes those in
+ * fails first; a file that failed in a browser is tried once more by itself. The last line counts the checks and the tests that were really made. `npm run test:unit` makes those in
  * Node alone, `npm test -- PATH` those in whose path PATH is found, in Node or in a browser.
  */
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { seed } from '../seed.ts';
-import { add, failuresOf, printTally, type Tally, tallyReport } from './results.ts';
+import { onceMore } from './once-more.ts';
+import { add, failedFiles, failuresOf, printTally, type Tally, tallyReport } from './results.ts';
 import { checks, printStep, runStep, runTogether, type Step } from './steps.ts';
 
 const { values, positionals: paths } = parseArgs({
@@ -24,20 +25,25 @@ const order: Readonly<Record<string, readonly string[]>> = {
 
 const reportPath = (project: string) => `.cache/results/${project}.json`;
 
-const testStep = (project: string): Step => ({
-  name: `${project} tests`,
+const testStep = (
+  project: string,
+  files: readonly string[],
+  report: string,
+  name = `${project} tests`,
+): Step => ({
+  name,
   command: [
     process.execPath,
     'node_modules/vitest/vitest.mjs',
     'run',
-    ...paths,
+    ...files,
     `--project=${project}`,
     ...(order[project] ?? []),
     // what has no test for a path has nothing to do; that some test was made is asked below
     '--passWithNoTests',
     '--reporter=default',
     '--reporter=json',
-    `--outputFile.json=${reportPath(project)}`,
+    `--outputFile.json=${reportPath(report)}`,
   ],
 });
 
@@ -46,17 +52,27 @@ mkdirSync('.cache/results', { recursive: true });
 const { project: projects = ['unit', 'browser'] } = values;
 const isWhole = paths.length === 0 && values.project === undefined;
 const checked = isWhole ? checks.map(runStep) : [];
-const tested = await runTogether(projects.map(testStep));
+const ran = await runTogether(projects.map((project) => testStep(project, paths, project)));
+
+const tried = ran.map((step, index) => {
+  const project = projects[index] ?? '';
+  const report = reportPath(project);
+  if (project !== 'browser' || step.passed)
+    return { step, tally: tallyReport(report), failures: failuresOf(report) };
+  const files = failedFiles(report);
+  const again = testStep(project, files, 'again', 'once more');
+  return onceMore(step, report, files, again, reportPath('again'));
+});
+const tested = tried.map(({ step }) => step);
 
 const passed = checked.filter((step) => step.passed).length;
 const inChecks: Tally = { passed, failed: checked.length - passed };
-const inTests = tested.map((step, index) => {
-  const tally = tallyReport(reportPath(projects[index] ?? ''));
-  return step.passed || tally.failed > 0 ? tally : add(tally, { passed: 0, failed: 1 });
-});
+const inTests = tried.map(({ step, tally }) =>
+  step.passed || tally.failed > 0 ? tally : add(tally, { passed: 0, failed: 1 }),
+);
 const total = [inChecks, ...inTests].reduce(add);
 
-const failures = projects.flatMap((project) => failuresOf(reportPath(project)));
+const failures = tried.flatMap((one) => one.failures);
 if (failures.length > 0) console.log(`\n${failures.join('\n\n')}`);
 console.log(`\n${[...checked, ...tested].map(printStep).join('\n')}\n`);
 if (total.passed + total.failed === 0) console.log(`No test has ${paths.join(' or ')} in its path.`);
