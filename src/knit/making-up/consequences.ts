@@ -1,58 +1,13 @@
 import type { StandingGarment } from '../piece/standing.ts';
 import type { LaidLine } from './boundary-of.ts';
+import type { Break, Consequence } from './break.ts';
 import type { SeamKind } from './joint.ts';
+import { type Level, levelsOf } from './levels.ts';
 import { joined } from './making-up.ts';
-import { roomAlong, type SeamUnit, type Trouble, unitOf, type WorkedJoint } from './work-making-up.ts';
-
-/** What a change breaks, edge by edge. */
-export type Consequence =
-  /** two edges met and do so no more, or are further apart than they were */
-  | {
-      readonly kind: 'seam';
-      readonly of: SeamKind;
-      readonly unit: SeamUnit;
-      /** the changed edge, and what it is sewn to */
-      readonly piece: string;
-      readonly to: string;
-      readonly was: number;
-      readonly now: number;
-      readonly other: number;
-      /** how much longer (> 0) than the other it is now, mm */
-      readonly longerMm: number;
-    }
-  /** two makes of a piece that are worn as a pair were alike and are so no more; rows of their seams */
-  | {
-      readonly kind: 'pair';
-      readonly piece: string;
-      readonly was: number;
-      readonly now: number;
-      readonly other: number;
-    }
-  /** an edge has room for another number of stitches than is picked up there; `along` is the pick-up's place in its band */
-  | {
-      readonly kind: 'pick up';
-      readonly band: string;
-      readonly along: number;
-      readonly stitches: number;
-      readonly fit: number;
-      /** how much longer the edge is than before, mm */
-      readonly longerMm: number;
-    }
-  /** nothing is joined to some edges of a make any more, or not yet */
-  | { readonly kind: 'unjoined'; readonly piece: string; readonly make: number };
-
-/** A consequence, and where in the making up it is. */
-export interface Break {
-  /** the same before and after a change: what is joined to what */
-  readonly key: string;
-  readonly what: Consequence;
-  readonly worked?: WorkedJoint;
-}
+import { type JudgedJoint, pickUps } from './pick-up-breaks.ts';
+import { type SeamUnit, unitOf, type WorkedJoint } from './work-making-up.ts';
 
 type Pieces = Pick<StandingGarment, 'pieces' | 'joints' | 'byHand'>;
-
-/** A band's rib takes this much without a ruffle: below it nothing is said. Common practice, no published source. */
-const SAID_FROM_STITCHES = 3;
 
 /**
  * What a change of plans breaks in the making up: every joint of the garment before and after it, as the making up's
@@ -64,7 +19,7 @@ export const consequences = (before: Pieces, after: Pieces): readonly Consequenc
 /** The same, joint by joint: both sides of a body are two. */
 export function breaks(before: Pieces, after: Pieces): readonly Break[] {
   const [then, now] = [judged(before), judged(after)];
-  const found: Break[] = pairs(then.all, now.all);
+  const found: Break[] = [...pairs(then.all, now.all), ...levels(then.levels, now.levels)];
   for (const [key, is] of now.byName) {
     const was = then.byName.get(key);
     if (!was) continue;
@@ -84,7 +39,7 @@ export function breaks(before: Pieces, after: Pieces): readonly Break[] {
 export function alike(found: readonly Break[]): readonly (readonly [Break, ...Break[]])[] {
   const groups = new Map<string, [Break, ...Break[]]>();
   for (const one of found) {
-    const said = JSON.stringify(one.what);
+    const said = saidOf(one.what);
     const known = groups.get(said);
     if (known) known.push(one);
     else groups.set(said, [one]);
@@ -92,13 +47,26 @@ export function alike(found: readonly Break[]): readonly (readonly [Break, ...Br
   return [...groups.values()];
 }
 
-interface JudgedJoint {
-  readonly worked: WorkedJoint;
-  readonly troubles: readonly Trouble[];
+/** The left side differs from the right one by the row in which a group is bound off: both are told once, as the first is. */
+function saidOf(what: Consequence): string {
+  if (what.kind === 'level')
+    return JSON.stringify([what.of, what.piece, what.to, what.now - what.was, what.now - what.other > 0]);
+  if (what.kind !== 'seam' || what.unit !== 'mm') return JSON.stringify(what);
+  const { of, piece, to, longerMm } = what;
+  return JSON.stringify([of, piece, to, longerMm > 0]);
 }
 
-/** The making up of a garment, each joint with what the judge says of it. */
-function judged(garment: Pieces) {
+/** The making up of a garment, each joint with what the judge says of it. A garment never changes, and is asked for with every mend that is tried. */
+function judged(garment: Pieces): Judged {
+  const found = known.get(garment) ?? judgedAnew(garment);
+  known.set(garment, found);
+  return found;
+}
+
+const known = new WeakMap<Pieces, Judged>();
+type Judged = ReturnType<typeof judgedAnew>;
+
+function judgedAnew(garment: Pieces) {
   const { worked, troubles } = joined(garment);
   const all = worked.map(
     (one, i): JudgedJoint => ({
@@ -109,7 +77,7 @@ function judged(garment: Pieces) {
   const unjoined = troubles.flatMap((trouble) =>
     trouble.kind === 'forgotten' ? [JSON.stringify([trouble.rest.piece, trouble.rest.make])] : [],
   );
-  return { all: worked, byName: byName(all), unjoined };
+  return { all: worked, byName: byName(all), unjoined, levels: levelsOf(garment, worked) };
 }
 
 /** Joints by what they join: proposed anew after a change, they stand in the same order. */
@@ -174,6 +142,34 @@ function pairs(was: readonly WorkedJoint[], is: readonly WorkedJoint[]): Break[]
   return [{ key: `pair ${piece}`, what, worked: other }];
 }
 
+/** What lies beside each other row for row, and did so before: nothing where it comes nearer. */
+function levels(was: readonly Level[], is: readonly Level[]): Break[] {
+  return is.flatMap(({ of, lines }, i): Break[] => {
+    const [a0, b0] = was[i]?.lines ?? [];
+    const [a1, b1] = lines;
+    if (!a0 || !b0 || was[i]?.of !== of) return [];
+    const meant = a0.rows - b0.rows;
+    const off = a1.rows - b1.rows;
+    if (off === meant || Math.abs(off) < Math.abs(meant)) return [];
+    const isFirst = Math.abs(a1.rows - a0.rows) >= Math.abs(b1.rows - b0.rows);
+    const [old, changed, other] = isFirst ? [a0, a1, b1] : [b0, b1, a1];
+    const what: Consequence = {
+      kind: 'level',
+      of,
+      piece: pieceOf(changed),
+      to: pieceOf(other),
+      was: old.rows,
+      now: changed.rows,
+      other: other.rows,
+      longerMm: heightOf(changed) - heightOf(other),
+    };
+    return [{ key: `level ${of} ${i}`, what, worked: { lines }, meant }];
+  });
+}
+
+const heightOf = ({ laid }: LaidLine): number =>
+  laid.flatMap(({ bits }) => bits).reduce((sum, { level, height }) => sum + (level ? 0 : height), 0);
+
 /** An armhole goes over two pieces: the one that makes it another. */
 function changedIn(was: LaidLine, now: LaidLine, unit: SeamUnit): string {
   const lengths = ({ laid }: LaidLine, of: string) =>
@@ -184,29 +180,3 @@ function changedIn(was: LaidLine, now: LaidLine, unit: SeamUnit): string {
 }
 
 const pieceOf = (line: LaidLine | undefined): string => line?.laid[0]?.stretch.piece ?? '';
-
-function pickUps(key: string, then: JudgedJoint, is: JudgedJoint, band: string): Break[] {
-  const { joint } = is.worked;
-  if (joint.kind !== 'pick up') return [];
-  return joint.along.flatMap(({ stitches }, along): Break[] => {
-    const [a, b] = [then.worked.lines[along], is.worked.lines[along]];
-    const [had, has] = [a && roomAlong(a), b && roomAlong(b)];
-    if (!a || !b || !had || !has) return [];
-    const was = pickUpTrouble(then, along);
-    const now = pickUpTrouble(is, along);
-    const longerMm = b.mm - a.mm;
-    const told = (fit: number): Break[] => {
-      const what: Consequence = { kind: 'pick up', band, along, stitches, fit, longerMm };
-      return [{ key: `${key} ${along}`, what, worked: is.worked }];
-    };
-    // what rests on a holder is counted: the judge lets no stitch more or fewer pass
-    if (Math.abs(has - had) < SAID_FROM_STITCHES) return now && !was ? told(now.fit) : [];
-    const before =
-      then.worked.joint.kind === 'pick up' ? then.worked.joint.along[along]?.stitches : undefined;
-    const fit = now?.isExact ? now.fit : Math.round(((before ?? stitches) * has) / had);
-    return Math.abs(stitches - fit) < SAID_FROM_STITCHES && !now?.isExact ? [] : told(fit);
-  });
-}
-
-const pickUpTrouble = ({ troubles }: JudgedJoint, along: number) =>
-  troubles.flatMap((one) => (one.kind === 'pick up' && one.along === along ? [one] : []))[0];

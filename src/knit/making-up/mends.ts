@@ -1,5 +1,7 @@
 import type { StandingGarment } from '../piece/standing.ts';
-import { alike, type Break, breaks, type Consequence } from './consequences.ts';
+import type { Break, Consequence } from './break.ts';
+import { atOnce, changedBy, isCounted, longerBy, offBy, together } from './break-groups.ts';
+import { alike, breaks } from './consequences.ts';
 import { type Edit, editedBy, type Knitted, nothingKnitted } from './edit.ts';
 import {
   type Locked,
@@ -56,33 +58,30 @@ const DEPTH = 3;
 export function* answers<Garment extends Pieces>(asked: Asked<Garment>): Generator<Answer<Garment>, void> {
   const { before, after, knitted = nothingKnitted, inHand } = asked;
   const all = breaks(before, after);
-  const known = new Set(all.map(({ key }) => key));
-  for (const group of together(all)) {
+  const answered = (group: readonly Break[]): Answer<Garment> | undefined => {
     const [first, ...others] = alike(group).map(([{ what }]) => what);
-    if (!first) continue;
+    if (!first) return undefined;
     const locked = new Set([inHand !== undefined && touches(group, inHand) ? inHand : changedBy(first)]);
-    const mends = new Search(before, knitted, known).mends(after, group, locked, DEPTH);
-    const what = [first, ...others] as const;
-    yield { what, mends: mends.slice(0, MOST_MENDS), other: stateOf(otherOf(group, locked), asked) };
+    const [own, ...rest] = together(group);
+    const mended = new Set(group.map(({ key }) => key));
+    const elsewhere = new Map(all.flatMap((one) => (mended.has(one.key) ? [] : [[one.key, one] as const])));
+    const mends = own ? new Search(before, knitted, elsewhere).mends(after, own, locked) : [];
+    const answer: Answer<Garment> = {
+      what: [first, ...others] as const,
+      mends,
+      other: stateOf(otherOf(group, locked), asked),
+    };
+    return rest.length > 0 && mends.length === 0 ? undefined : answer;
+  };
+  for (const groups of atOnce(together(all))) {
+    const whole = answered(groups.flat());
+    if (whole) yield whole;
+    else
+      for (const group of groups) {
+        const one = answered(group);
+        if (one) yield one;
+      }
   }
-}
-
-/** What is mended by one and the same: both sides of a body, all edges of a band. */
-function together(found: readonly Break[]): readonly (readonly [Break, ...Break[]])[] {
-  const bands = new Map<string, Break[]>();
-  const groups = alike(found).flatMap((group): (readonly Break[])[] => {
-    const [{ what }] = group;
-    if (what.kind !== 'pick up') return [group];
-    const known = bands.get(what.band);
-    if (known) known.push(...group);
-    else bands.set(what.band, [...group]);
-    return known ? [] : [bands.get(what.band) ?? []];
-  });
-  return groups.flatMap(([first, ...others]) => (first ? [[first, ...others] as const] : []));
-}
-
-function changedBy(what: Consequence): string | undefined {
-  return what.kind === 'seam' ? what.piece : undefined;
 }
 
 const piecesOf = ({ worked, what }: Break): readonly string[] => {
@@ -114,16 +113,16 @@ class Search<Garment extends Pieces> {
   constructor(
     private readonly before: Garment,
     private readonly knitted: Knitted,
-    /** what the change itself breaks: a mend of one edge may leave another for its own */
-    private readonly known: ReadonlySet<string>,
+    /** what the change itself breaks elsewhere: a mend may leave it for its own, but no count may be further off by it */
+    private readonly elsewhere: ReadonlyMap<string, Break>,
   ) {}
 
-  mends(at: Garment, group: readonly Break[], locked: Locked, depth: number): readonly Mend<Garment>[] {
+  mends(at: Garment, group: readonly Break[], locked: Locked): readonly Mend<Garment>[] {
     const found: Mend<Garment>[] = [];
     for (const edits of this.ways(at, group, locked)) {
       if (found.length >= MOST_MENDS) break;
       if (found.some((mend) => mannerOf(mend.edits.slice(0, edits.length)) === mannerOf(edits))) continue;
-      const mend = this.tried(at, edits, group, locked, depth);
+      const mend = this.tried(at, edits, group, locked, DEPTH);
       if (mend) found.push(mend);
     }
     return found;
@@ -139,33 +138,30 @@ class Search<Garment extends Pieces> {
   ): Mend<Garment> | undefined {
     const garment = editedBy(at, edits, this.knitted);
     if (!garment) return undefined;
-    const left = breaks(this.before, garment);
+    const left = breaks(this.before, garment).filter((one) => !this.mayBeLeft(one));
     const mended = new Set(group.map(({ key }) => key));
     if (left.some(({ key }) => mended.has(key))) return undefined;
-    const fresh = left.filter(({ key }) => !this.known.has(key));
-    const [next] = together(fresh);
+    const [next] = together(left);
     if (!next) return { edits, garment };
     if (depth === 0) return undefined;
     const further = new Set([...locked, ...edits.map(({ piece }) => piece)]);
-    const keeps = new Search<Garment>(this.before, this.knitted, new Set([...this.known, ...keysOf(fresh)]));
-    for (const more of keeps.mends(garment, next, further, depth - 1)) {
-      const rest = breaks(this.before, more.garment).filter(({ key }) => !this.known.has(key));
-      if (rest.some(({ key }) => mended.has(key))) continue;
-      const all = [...edits, ...more.edits];
-      if (rest.length === 0) return { edits: all, garment: more.garment };
-      const [again] = together(rest);
-      const locks = new Set([...further, ...more.edits.map(({ piece }) => piece)]);
-      const last = again && keeps.mends(more.garment, again, locks, depth - 2)[0];
-      const isWhole =
-        last && breaks(this.before, last.garment).every(({ key }) => this.known.has(key) && !mended.has(key));
-      if (last && isWhole) return { edits: [...all, ...last.edits], garment: last.garment };
+    for (const more of this.ways(garment, next, further)) {
+      const last = this.tried(garment, more, next, further, depth - 1);
+      if (last) return { edits: [...edits, ...last.edits], garment: last.garment };
     }
     return undefined;
+  }
+
+  private mayBeLeft(one: Break): boolean {
+    const was = this.elsewhere.get(one.key);
+    return was !== undefined && (!isCounted(one) || offBy(one) <= offBy(was));
   }
 
   private ways(at: Garment, group: readonly Break[], locked: Locked): Iterable<readonly Edit[]> {
     const [first] = group;
     switch (first?.what.kind) {
+      case 'level':
+        return rowWays(group, locked);
       case 'seam':
         return first.what.unit === 'rows'
           ? rowWays(group, locked)
@@ -210,6 +206,7 @@ class Search<Garment extends Pieces> {
     edits: (by: number) => readonly Edit[],
   ): Iterable<readonly Edit[]> {
     const gap = longerBy(group[0]);
+    const gaps = new Map(group.map((one) => [one.key, longerBy(one)]));
     let by = even(gap / unitMm);
     const tried = new Set<number>([0]);
     for (let n = 0; n < GUESSES && !tried.has(by); n += 1) {
@@ -217,12 +214,13 @@ class Search<Garment extends Pieces> {
       const made = edits(by);
       const garment = editedBy(at, made, this.knitted);
       if (!garment) return;
-      const left = breaks(this.before, garment).find(({ key }) => key === group[0]?.key);
+      const still = breaks(this.before, garment).filter(({ key }) => gaps.has(key));
+      const [left] = still.sort((one, other) => Math.abs(longerBy(other)) - Math.abs(longerBy(one)));
       if (!left) {
         yield made;
         return;
       }
-      const gained = gap - longerBy(left);
+      const gained = (gaps.get(left.key) ?? gap) - longerBy(left);
       if (gained * by * unitMm <= 0) return;
       by = even((gap / gained) * by);
     }
@@ -230,10 +228,5 @@ class Search<Garment extends Pieces> {
 }
 
 const GUESSES = 5;
-
-const keysOf = (found: readonly Break[]): readonly string[] => found.map(({ key }) => key);
-
-/** By how much the edge that was changed is longer than its other, mm. */
-const longerBy = (one: Break | undefined): number => (one?.what.kind === 'seam' ? one.what.longerMm : 0);
 
 const even = (n: number): number => 2 * Math.round(n / 2);

@@ -1,7 +1,7 @@
 import type { PickUp } from '../piece/recipe.ts';
 import type { StandingGarment } from '../piece/standing.ts';
 import type { Laid, LaidLine } from './boundary-of.ts';
-import type { Break, Consequence } from './consequences.ts';
+import type { Break, Consequence } from './break.ts';
 import { type Edit, repeatOf } from './edit.ts';
 
 /** Which changes may mend an edge, the likeliest first; whether one does is for the judge to say. */
@@ -54,11 +54,17 @@ function placesAlong({ laid }: LaidLine): readonly Place[] {
   });
 }
 
-/** Plain stretches before shaped ones, long ones before short ones. */
+/** What both pieces of the edge have before what one has alone; plain stretches before shaped ones, long ones before short ones. */
 export function namesAlong(line: LaidLine): readonly string[] {
   const places = placesAlong(line).filter(({ rows }) => rows > 0);
+  const pieces = (called: string) =>
+    new Set(places.flatMap((place) => (place.called === called ? [place.laid.stretch.piece] : []))).size;
   const sorted = [...places].sort(
-    (a, b) => Number(a.isShaped) - Number(b.isShaped) || b.rows - a.rows || a.section - b.section,
+    (a, b) =>
+      pieces(b.called) - pieces(a.called) ||
+      Number(a.isShaped) - Number(b.isShaped) ||
+      b.rows - a.rows ||
+      a.section - b.section,
   );
   return [...new Set(sorted.map(({ called }) => called))];
 }
@@ -75,6 +81,8 @@ export function placesIn(lines: readonly LaidLine[], called: string): readonly P
     return [...byPart.values()];
   });
 }
+
+const isOfFirstPart = (called: string): boolean => (JSON.parse(called) as [string, string])[1] === '';
 
 export const rowsEdit = ({ laid: { stretch }, section, name }: Place, by: number): Edit => ({
   kind: 'rows',
@@ -103,8 +111,12 @@ export function* rowWays(group: readonly Break[], locked: Locked): Iterable<read
   const [first] = group;
   const sides = first && sidesOf(first, locked);
   if (!sides) return;
-  const by = sides.kept.rows - sides.other.rows;
-  for (const name of namesAlong(sides.other))
+  const { worked, meant = 0 } = first;
+  const by = sides.kept.rows - sides.other.rows - (sides.kept === worked?.lines[0] ? meant : -meant);
+  const names = namesAlong(sides.other);
+  // below a neck the panel grows without another neck
+  const below = names.filter((name) => first.what.kind === 'level' && isOfFirstPart(name));
+  for (const name of [...below, ...names.filter((one) => !below.includes(one))])
     yield merged(
       group.flatMap((one) => placesIn(otherLines(one, locked), name).map((place) => rowsEdit(place, by))),
     );
@@ -132,7 +144,7 @@ export function* pickUpWays(
   const { pickUp } = part.from;
   const wanted = new Map<number, number>();
   for (const { what, worked } of group) {
-    if (what.kind !== 'pick up' || worked?.joint.kind !== 'pick up') continue;
+    if (what.kind !== 'pick up' || worked?.joint?.kind !== 'pick up') continue;
     const at = worked.joint.make === 2 ? pickUp.length - 1 - what.along : what.along;
     wanted.set(at, what.fit);
   }

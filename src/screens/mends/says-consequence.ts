@@ -1,4 +1,4 @@
-import type { Consequence } from '../../knit/making-up/consequences.ts';
+import type { Consequence } from '../../knit/making-up/break.ts';
 import type { Edit, PickUpEdit } from '../../knit/making-up/edit.ts';
 import type { Answer } from '../../knit/making-up/mends.ts';
 import { easeOf } from '../../knit/making-up/step.ts';
@@ -14,6 +14,11 @@ export function saysConsequence(one: Consequence, { pieces }: Pieces): string {
   switch (one.kind) {
     case 'seam':
       return saysSeam(one);
+    case 'level': {
+      const { piece, to, was, now, other, longerMm } = one;
+      const length = saysLength(Math.abs(longerMm));
+      return say(offLevel[one.of], { piece, to, was, now, other, length });
+    }
     case 'pair': {
       const { piece, was, now, other } = one;
       return say('mends.offPair', { piece, was, now, other });
@@ -30,6 +35,8 @@ export function saysConsequence(one: Consequence, { pieces }: Pieces): string {
       return say('mends.unjoined', { piece: one.piece, make: one.make });
   }
 }
+
+const offLevel = { 'above the underarm': 'mends.offAbove', bands: 'mends.offBands' } as const;
 
 function saysSeam(one: Extract<Consequence, { kind: 'seam' }>): string {
   const { unit, piece, to, was, now, other, longerMm } = one;

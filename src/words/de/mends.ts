@@ -10,6 +10,10 @@ export const words: Translation<typeof english> = {
   offStitches: '{piece} und {to} werden zusammengenäht: {now} Maschen gegen {other} (vorher: {was}).',
   offLength:
     '{piece} und {to} werden zusammengenäht: eine Kante von {now} gegen {other}, {length} Unterschied.',
+  offAbove:
+    '{piece} und {to} liegen über der Achsel nebeneinander: {now} Reihen gegen {other} (vorher: {was}), {length} Unterschied.',
+  offBands:
+    '{piece} und {to} liegen übereinander: {now} Reihen gegen {other} (vorher: {was}), {length} Unterschied.',
   offPair: '{piece}: {now} Reihen am einen und {other} am anderen (vorher: {was}).',
   offEdgeLonger:
     '{band}: die Kante „{edge}“ ist jetzt {length} länger, mit Platz für {fit} Maschen statt {stitches}.',

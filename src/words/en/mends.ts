@@ -6,6 +6,10 @@ export const words = {
   offRows: '{piece} and {to} are sewn together: {now} rows against {other} (before: {was}), {length} apart.',
   offStitches: '{piece} and {to} are sewn together: {now} stitches against {other} (before: {was}).',
   offLength: '{piece} and {to} are sewn together: an edge of {now} against {other}, {length} apart.',
+  offAbove:
+    '{piece} and {to} lie side by side above the underarm: {now} rows against {other} (before: {was}), {length} apart.',
+  offBands:
+    '{piece} and {to} lie over each other: {now} rows against {other} (before: {was}), {length} apart.',
   offPair: '{piece}: {now} rows on one and {other} on the other (before: {was}).',
   offEdgeLonger:
     '{band}: its edge “{edge}” is {length} longer now, with room for {fit} stitches instead of {stitches}.',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Break, Consequence } from '../../../src/knit/making-up/consequences.ts';
+import type { Break, Consequence } from '../../../src/knit/making-up/break.ts';
 import type { Edit } from '../../../src/knit/making-up/edit.ts';
 import { makingUpOf } from '../../../src/knit/making-up/making-up.ts';
 import {

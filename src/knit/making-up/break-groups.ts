@@ -1,0 +1,59 @@
+import type { Break, Consequence } from './break.ts';
+import { alike } from './consequences.ts';
+
+/** Breaks that are mended by one and the same. */
+export type Group = readonly [Break, ...Break[]];
+
+/** A body that is no longer level has another armhole with it: both are mended in one, where they can be. */
+export function atOnce(groups: readonly Group[]): readonly (readonly Group[])[] {
+  const isBody = ([{ what }]: Group) =>
+    (what.kind === 'level' && what.of === 'above the underarm') ||
+    (what.kind === 'seam' && what.of === 'armhole');
+  const bodies = groups.filter(isBody);
+  if (!bodies.some(([{ what }]) => what.kind === 'level')) return groups.map((group) => [group]);
+  return [bodies, ...groups.filter((group) => !isBody(group)).map((group) => [group])];
+}
+
+/** What is mended by one and the same: both sides of a body, all edges of a band. */
+export function together(found: readonly Break[]): readonly Group[] {
+  const bands = new Map<string, Break[]>();
+  const groups = alike(found).flatMap((group): (readonly Break[])[] => {
+    const [{ what }] = group;
+    if (what.kind !== 'pick up') return [group];
+    const known = bands.get(what.band);
+    if (known) known.push(...group);
+    else bands.set(what.band, [...group]);
+    return known ? [] : [bands.get(what.band) ?? []];
+  });
+  return groups
+    .flatMap(([first, ...others]) => (first ? [[first, ...others] as const] : []))
+    .sort(([a], [b]) => rank(a) - rank(b));
+}
+
+/** Rows that lie beside each other first: lengths hang on them, and on both what is picked up. */
+const rank = ({ what }: Break): number =>
+  what.kind === 'level'
+    ? 0
+    : what.kind === 'pick up'
+      ? 3
+      : what.kind === 'seam' && what.unit === 'mm'
+        ? 2
+        : 1;
+
+export function changedBy(what: Consequence): string | undefined {
+  return what.kind === 'seam' || what.kind === 'level' ? what.piece : undefined;
+}
+
+export const isCounted = ({ what }: Break): boolean =>
+  what.kind === 'level' || (what.kind === 'seam' && what.unit !== 'mm');
+
+/** Rows or stitches that a counted edge is off by. */
+export const offBy = ({ what, worked, meant = 0 }: Break): number => {
+  const [a, b] = worked?.lines ?? [];
+  if (what.kind === 'level') return Math.abs((a?.rows ?? 0) - (b?.rows ?? 0) - meant);
+  return what.kind === 'seam' ? Math.abs(what.now - what.other) : 0;
+};
+
+/** By how much the edge that was changed is longer than its other, mm. */
+export const longerBy = (one: Break | undefined): number =>
+  one?.what.kind === 'seam' ? one.what.longerMm : 0;
