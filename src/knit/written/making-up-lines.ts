@@ -1,105 +1,173 @@
-import type { Ease, MakingUpStep, UnderarmSeam } from '../making-up/step.ts';
+import type { SeamWay } from '../making-up/joint.ts';
+import { type Phrase, phrasesOf, type plainPhrases } from '../making-up/phrases.ts';
+import type { BandEdge, MakingUpStep } from '../making-up/step.ts';
 import type { Terms } from '../row/row-words.ts';
 import type { SaysLength } from './says-length.ts';
 
-/** A step of the making up as leaflets say it, in English; the order and the ways of seams are common practice, no published source. */
+/**
+ * A step of the making up as leaflets say it, in English: what it is and, in a line each, what is told of it. The order
+ * and the ways of seams are common practice, no published source.
+ */
 export function makingUpLines(step: MakingUpStep, terms: Terms, length: SaysLength): string[] {
-  const nos = step.nos ? `No. ${step.nos.join(', ')}: ` : '';
-  return saidOf(step, terms, length).map((line) => nos + line);
+  const nos = step.nos ? `, no. ${step.nos.join(', ')}` : '';
+  const title = titleOf(step);
+  const said = phrasesOf(step).flatMap((phrase) => saidOf(phrase, terms, length));
+  return (title === undefined ? said : [`${title}${nos}:`, ...said]).reduce<string[]>(onOneLine, []);
 }
 
-function saidOf(step: MakingUpStep, terms: Terms, length: SaysLength): string[] {
-  const off = terms === 'US' ? 'bound off' : 'cast off';
+/** What leads on to the next words stands on one line with them. */
+function onOneLine(lines: string[], line: string): string[] {
+  const last = lines.at(-1);
+  if (last?.endsWith(':') !== true) return [...lines, line];
+  return [...lines.slice(0, -1), `${last} ${line.charAt(0).toLowerCase()}${line.slice(1)}`];
+}
+
+/** Each line begins with a word that tells without rows, so that the text is read back. */
+function titleOf(step: MakingUpStep): string | undefined {
   switch (step.kind) {
     case 'block':
-      return [`Block ${lower(step.piece)}: ${length(step.widthMm)} wide, ${length(step.heightMm)} high.`];
+      return `Block ${lower(step.piece)}${step.makes > 1 ? `, ${step.makes} times` : ''}`;
     case 'shoulders':
-      return [
-        `Join ${step.seams > 1 ? 'both shoulder seams' : 'the right shoulder seam'}${shoulderWays[step.how ?? 'sewn']}: ${evenly(step.stitches, 'stitches')}.`,
-        ...(step.isOtherButtoned ? ['The left shoulder is buttoned, not sewn.'] : []),
-      ];
+      return step.seams > 1 ? 'Join both shoulder seams' : 'Join the right shoulder seam';
     case 'pick up':
-      return [`Work the ${lower(step.band)} as given above: ${step.total} stitches in all.`];
+      return `Work the ${lower(step.band)} as given above`;
     case 'close':
-      return [
-        ...(step.seam
-          ? [
-              `Join the left ${step.seam.of} seam${shoulderWays[step.seam.how ?? 'sewn']}: ${evenly(step.seam.both, units[step.seam.of])}.`,
-            ]
-          : []),
-        `Sew the ends of the ${lower(step.band)} together: ${step.rows} rows to ${step.rows} rows.`,
-      ];
+      return (
+        step.seam &&
+        (step.seam.of === 'shoulder' ? 'Join the left shoulder seam' : 'Sew the left back raglan seam')
+      );
     case 'neck edge':
-      return [`A band round the neck would take about ${step.total} stitches.`];
+      return undefined;
     case 'raglan':
-      return [
-        ...(step.asFarAsOpening
-          ? [
-              `Sew ${step.seams - 1} raglan seams: ${evenly(step.rows, 'rows')}.`,
-              `Sew the left back one only up to its opening: ${evenly(step.asFarAsOpening, 'rows')}.`,
-            ]
-          : [`Sew ${step.seams} raglan seams: ${evenly(step.rows, 'rows')}.`]),
-        ...underarm(step.underarm, off),
-      ];
+      return 'Sew raglan seams';
     case 'set in sleeves':
-      return [
-        step.underarm.stitches > 0
-          ? 'Set in sleeves, middle of the top to the shoulder seam.'
-          : `Mark side edges ${length(step.markerMm)} below the shoulder seam. Set in sleeves between markers, middle of the top to the shoulder seam.`,
-        ...underarm(step.underarm, off),
-        `The sleeve’s edge is ${length(step.topMm)}, the armhole ${length(step.armholeMm)}; ease in evenly.`,
-      ];
+      return 'Set in sleeves';
     case 'side seams':
-      return [`Sew side seams in mattress stitch: ${evenly(step.rows, 'rows')}.`];
+      return 'Sew side seams';
     case 'sleeve seams':
-      return [`Sew sleeve seams in mattress stitch: ${step.rows} rows to ${step.rows} rows.`];
+      return 'Sew sleeve seams';
     case 'buttons':
-      return [
-        `Sew buttons to the ${step.on ? lower(step.on) : 'other band'}, opposite the holes of the ${lower(step.band)}: ${step.stitches.join(' / ')} stitches above its lower end.`,
-      ];
+      return 'Sew on buttons';
     case 'opening':
-      return [
-        `Close the opening of the ${step.of}, ${step.rows} rows deep, with a button and a loop. Try it over the head first.`,
-      ];
+      return `Close the opening of the ${step.of}`;
     case 'lap':
-      return [`${laps[step.of](step.rows, step.buttons ?? 1)} Try it over the head first.`];
-    case 'join':
-      return step.edges[0] && step.edges[1]
-        ? [`Sew ${lower(step.edges[0].stretch.piece)} to ${lower(step.edges[1].stretch.piece)}.`]
-        : [];
     case 'ends':
-      return ['Weave in ends along the seams.'];
+      return undefined;
+    case 'join': {
+      const [a, b] = step.edges;
+      return a && b ? `Join ${lower(a.stretch.piece)} to ${lower(b.stretch.piece)}` : 'Join by hand';
+    }
   }
 }
 
-/** How each opening lies over itself, and what of it is sewn. */
-const laps = {
-  'left shoulder': (rows: number, buttons: number) =>
-    `Lay the left front shoulder with its band over the back one, ${rows} rows. Sew the two layers together at the armhole only, and ${buttons === 1 ? 'a button' : `${buttons} buttons`} on the band below.`,
-  'both shoulders': (rows: number) =>
-    `At each shoulder lay the back with its band over the front, ${rows} rows. Sew the two layers together at the armhole only.`,
-  placket: (rows: number) =>
-    `Lay one band of the placket over the other, holes on top, ${rows} rows. Sew their lower ends to the stitches below, and the buttons on the band below.`,
+function saidOf(phrase: Phrase, terms: Terms, length: SaysLength): string | readonly string[] {
+  const off = terms === 'US' ? 'bound off' : 'cast off';
+  switch (phrase.say) {
+    case 'block to':
+      return `${length(phrase.widthMm)} wide, ${length(phrase.heightMm)} high.`;
+    case 'edges':
+      return edges(phrase);
+    case 'way':
+      return ways(terms)[phrase.how];
+    case 'picked up':
+      return `${phrase.total} stitches in all.`;
+    case 'ratio':
+      return `Allow ${phrase.ratio.stitches} of ${phrase.ratio.rows} along rows.`;
+    case 'first the open seam':
+      // it is what the line begins with
+      return [];
+    case 'ends of the band':
+      return `Sew the ends of the ${lower(phrase.band)} together: ${phrase.rows} rows to ${phrase.rows} rows.`;
+    case 'neck':
+      return [...phrase.edges.map(neckEdge), `Allow about ${phrase.total} stitches in all for a band.`];
+    case 'raglan lines':
+      return raglanLines[phrase.which];
+    case 'underarm': {
+      const { stitches, rows } = phrase.underarm;
+      return `At the underarm sew ${stitches} ${off} stitches to ${phrase.isOwn ? 'those of the sleeve' : `the ${rows} topmost rows of the sleeve’s side`}.`;
+    }
+    case 'marker':
+      return `Mark side edges ${phrase.rows} rows (${length(phrase.mm)}) below the shoulder seam, and set in between the markers.`;
+    case 'quarters':
+      return `Pin the quarter points, from the underarm up: rows ${phrase.rows.join(' / ')}.`;
+    case 'top and armhole':
+      return `The sleeve’s edge is ${length(phrase.topMm)}, the armhole ${length(phrase.armholeMm)}${phrase.meet ? '' : '; ease the longer one in evenly'}.`;
+    case 'loop':
+      return `${phrase.rows} rows deep, with a button on one side and a loop on the other.`;
+    case 'lap':
+      return laps(off)[phrase.of](phrase.rows);
+    case 'buttons below':
+      return `Sew ${phrase.count === 1 ? '1 button' : `${phrase.count} buttons`} to the back below the holes.`;
+    case 'holes':
+      return `The holes of the ${lower(phrase.band)} lie ${phrase.stitches.join(' / ')} stitches above its lower end.`;
+    case 'buttons opposite':
+      return `Sew the buttons to the ${phrase.on === undefined ? 'other band' : lower(phrase.on)}, opposite the holes.`;
+    case 'joined':
+      return joined(phrase, length);
+    default:
+      return plain[phrase.say];
+  }
+}
+
+const plain: Readonly<Record<(typeof plainPhrases)[number], string>> = {
+  'one stitch in': 'Sew one whole stitch in from each edge.',
+  'the left shoulder waits': 'The left shoulder stays open until the band is done.',
+  'the left shoulder is buttoned': 'The left shoulder is buttoned, not sewn.',
+  'one shoulder waits': 'Leave one shoulder open until the band is done.',
+  'the left back line to its opening': 'Sew the left back one only up to its opening:',
+  'middle of the top': 'Pin the middle of the top to the shoulder seam.',
+  'over the head': 'Try it over the head first.',
+  'before the sleeves': 'Try it over the head before the sleeves are sewn in.',
+  'joined evenly': 'Sew the longer one in evenly.',
+  'an edge is gone': 'One of its edges is there no more.',
+  'along the seams': 'Weave in ends along the seams.',
+};
+
+const ways = (terms: Terms): Readonly<Record<SeamWay, string>> => ({
+  mattress: 'Sew in mattress stitch.',
+  'three-needle': `Seam by ${terms === 'US' ? 'binding' : 'casting'} off both edges together with a third needle, right sides together.`,
+  grafted: 'Seam by grafting the edges together.',
+  sewn: 'Sew edge to edge, flat.',
+});
+
+const raglanLines = {
+  four: 'All four lines, from the underarm up to the neck:',
+  'one stays open':
+    'Three lines, from the underarm up to the neck; the left back one stays open until the band is done:',
+  'one has an opening': 'Three lines, from the underarm up to the neck:',
 } as const;
+
+/** How each opening lies over itself, and what of it is sewn. */
+const laps = (off: string) =>
+  ({
+    'left shoulder': (rows: number) =>
+      `Lay the left front shoulder with its band, ${rows} rows, over the back one. Sew the two layers together at the armhole only.`,
+    'both shoulders': (rows: number) =>
+      `Lay the back with its band, ${rows} rows, over the front. Sew the layers together at each armhole only.`,
+    placket: (rows: number) =>
+      `Lay the band with the holes over the other, ${rows} rows each. Sew its lower end to the stitches ${off} below it, and the lower end of the other behind it.`,
+  }) as const;
 
 const lower = (name: string): string => name.toLowerCase();
 
-const units = { shoulder: 'stitches', raglan: 'rows' } as const;
-
-const shoulderWays = {
-  sewn: '',
-  mattress: ' in mattress stitch',
-  grafted: ' by grafting',
-  'three-needle': ' with three needles',
-} as const;
-
 /** '30 stitches to 30 stitches', '60 rows to 62 rows, one more of the longer edge after every 30' */
-const evenly = ({ first, second, oneMoreEvery }: Ease, unit: string): string =>
-  `${first} ${unit} to ${second} ${unit}${oneMoreEvery > 0 ? `, one more of the longer edge after every ${oneMoreEvery}` : ''}`;
+function edges({ unit, both, isFarOff }: Extract<Phrase, { say: 'edges' }>): string {
+  const { first, second, oneMoreEvery } = both;
+  const met = `${first} ${unit} to ${second} ${unit}`;
+  if (isFarOff) return `${met}: these do not match.`;
+  return oneMoreEvery > 0 ? `${met}, one more of the longer edge after every ${oneMoreEvery}.` : `${met}.`;
+}
 
-const underarm = ({ stitches, rows }: UnderarmSeam, off: string): string[] =>
-  stitches === 0
-    ? []
-    : [
-        `At the underarm sew ${stitches} ${off} stitches to ${rows > 0 ? `the ${rows} topmost rows` : 'those'} of the sleeve.`,
-      ];
+function neckEdge({ along, rows, ratio, stitches }: BandEdge): string {
+  if (along !== 'side of neck' || rows === undefined || ratio === undefined)
+    return `Allow ${stitches} along the ${along}, one for each stitch.`;
+  return `Allow ${stitches} along each side of the neck, ${ratio.stitches} of ${ratio.rows} along its ${rows} rows.`;
+}
+
+function joined(
+  { unit, edges: [a, b], both, isFarOff }: Extract<Phrase, { say: 'joined' }>,
+  length: SaysLength,
+): string {
+  if (unit === 'mm') return `${length(a.mm)} to ${length(b.mm)}.`;
+  return edges({ say: 'edges', unit, both, names: ['', ''], seams: 1, isFarOff });
+}

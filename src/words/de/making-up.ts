@@ -114,8 +114,8 @@ export const words: Translation<typeof english> = {
     'Die Oberkante des Ärmels misst {top}, das Armloch {armhole}: die längere zwischen den Viertelpunkten gleichmäßig einhalten.',
   side: 'Seitennähte',
   seamEqual: {
-    one: '{count} Reihe auf jeder Seite: Reihe an Reihe, im Matratzenstich.',
-    other: '{count} Reihen auf jeder Seite: Reihe an Reihe, im Matratzenstich.',
+    one: '{count} Reihe auf jeder Seite: Reihe an Reihe.',
+    other: '{count} Reihen auf jeder Seite: Reihe an Reihe.',
   },
   seamTakes: 'Eine ganze Masche neben jeder Kante nähen; sie geht in die Naht.',
   seamEased: '{first} Reihen: {a}, {second}: {b}; nach je {every} eine mehr von der längeren Kante nehmen.',

@@ -112,8 +112,8 @@ export const words = {
     'The sleeve’s top is {top}, the armhole {armhole}: ease the longer one in evenly between the quarter points.',
   side: 'Side seams',
   seamEqual: {
-    one: '{count} row on each side: row to row, in mattress stitch.',
-    other: '{count} rows on each side: row to row, in mattress stitch.',
+    one: '{count} row on each side: row to row.',
+    other: '{count} rows on each side: row to row.',
   },
   seamTakes: 'Sew one whole stitch in from each edge; it goes into the seam.',
   seamEased:

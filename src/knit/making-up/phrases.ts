@@ -1,0 +1,215 @@
+import type { SeamWay } from './joint.ts';
+import type { PickUpRatio } from './pick-up.ts';
+import {
+  type BandEdge,
+  type Ease,
+  easeOf,
+  type JoinedEdge,
+  type MakingUpStep,
+  type UnderarmSeam,
+} from './step.ts';
+import type { SeamUnit } from './work-making-up.ts';
+
+/**
+ * What is told of a step, sentence by sentence and without words: the screen and the written pattern say it each in its
+ * own, and neither can leave out what the other tells.
+ */
+export type Phrase =
+  | { readonly say: 'block to'; readonly widthMm: number; readonly heightMm: number }
+  /** two edges that are sewn together; `seams` alike */
+  | {
+      readonly say: 'edges';
+      readonly unit: Exclude<SeamUnit, 'mm'>;
+      readonly both: Ease;
+      readonly names: readonly [string, string];
+      readonly seams: number;
+      /** nobody would ease one more after every second one */
+      readonly isFarOff: boolean;
+    }
+  | { readonly say: 'way'; readonly how: SeamWay }
+  | {
+      readonly say: 'picked up';
+      readonly edges: readonly { readonly along: string; readonly stitches: number }[];
+      readonly total: number;
+    }
+  | { readonly say: 'ratio'; readonly ratio: PickUpRatio }
+  | { readonly say: 'first the open seam'; readonly of: 'shoulder' | 'raglan' }
+  | { readonly say: 'ends of the band'; readonly band: string; readonly rows: number }
+  | { readonly say: 'neck'; readonly edges: readonly BandEdge[]; readonly total: number }
+  | { readonly say: 'raglan lines'; readonly which: 'four' | 'one stays open' | 'one has an opening' }
+  | { readonly say: 'underarm'; readonly underarm: UnderarmSeam; readonly isOwn: boolean }
+  | { readonly say: 'marker'; readonly rows: number; readonly mm: number }
+  | { readonly say: 'quarters'; readonly rows: readonly number[] }
+  | {
+      readonly say: 'top and armhole';
+      readonly topMm: number;
+      readonly armholeMm: number;
+      readonly meet: boolean;
+    }
+  | { readonly say: 'loop'; readonly rows: number }
+  | {
+      readonly say: 'lap';
+      readonly of: 'left shoulder' | 'both shoulders' | 'placket';
+      readonly rows: number;
+    }
+  | { readonly say: 'buttons below'; readonly count: number }
+  | { readonly say: 'holes'; readonly band: string; readonly stitches: readonly number[] }
+  | { readonly say: 'buttons opposite'; readonly on: string | undefined }
+  | {
+      readonly say: 'joined';
+      readonly unit: SeamUnit;
+      readonly edges: readonly [JoinedEdge, JoinedEdge];
+      readonly both: Ease;
+      readonly isFarOff: boolean;
+    }
+  | { readonly say: (typeof plainPhrases)[number] };
+
+/** Those without a figure. */
+export const plainPhrases = [
+  'one stitch in',
+  'the left shoulder waits',
+  'the left shoulder is buttoned',
+  'one shoulder waits',
+  'the left back line to its opening',
+  'middle of the top',
+  'over the head',
+  'before the sleeves',
+  'joined evenly',
+  'an edge is gone',
+  'along the seams',
+] as const;
+
+/** One more after every second or third stitch is no easing any more; common practice, no published source. */
+const LEAST_EVERY = 3;
+
+const isFarOff = ({ oneMoreEvery }: Ease): boolean => oneMoreEvery > 0 && oneMoreEvery < LEAST_EVERY;
+
+/** Top and armhole closer than this meet as they are, mm. */
+const MEETS_MM = 15;
+
+type Of<K extends MakingUpStep['kind']> = Extract<MakingUpStep, { kind: K }>;
+
+export function phrasesOf(step: MakingUpStep): readonly Phrase[] {
+  switch (step.kind) {
+    case 'block':
+      return [{ say: 'block to', widthMm: step.widthMm, heightMm: step.heightMm }];
+    case 'shoulders':
+      return shoulders(step);
+    case 'pick up':
+      return pickUp(step);
+    case 'close':
+      return close(step);
+    case 'neck edge':
+      return [{ say: 'neck', edges: step.edges, total: step.total }, { say: 'one shoulder waits' }];
+    case 'raglan':
+      return raglan(step);
+    case 'set in sleeves':
+      return sleeves(step);
+    case 'side seams':
+      return rowToRow(step.rows, [step.back, step.front]);
+    case 'sleeve seams':
+      return rowToRow(easeOf(step.rows, step.rows), [step.sleeve, step.sleeve]);
+    case 'opening':
+      return [{ say: 'loop', rows: step.rows }, { say: 'over the head' }];
+    case 'lap':
+      return lap(step);
+    case 'buttons':
+      return [
+        { say: 'holes', band: step.band, stitches: step.stitches },
+        { say: 'buttons opposite', on: step.on },
+      ];
+    case 'join':
+      return join(step);
+    case 'ends':
+      return [{ say: 'along the seams' }];
+  }
+}
+
+const edges = (
+  unit: 'rows' | 'stitches',
+  both: Ease,
+  names: readonly [string, string],
+  seams = 1,
+): Phrase => ({ say: 'edges', unit, both, names, seams, isFarOff: isFarOff(both) });
+
+const rowToRow = (both: Ease, names: readonly [string, string]): readonly Phrase[] => [
+  edges('rows', both, names),
+  { say: 'way', how: 'mattress' },
+  { say: 'one stitch in' },
+];
+
+function shoulders({ stitches, seams, how, back, front, isOtherButtoned }: Of<'shoulders'>): Phrase[] {
+  const all: Phrase[] = [
+    edges('stitches', stitches, [back, front], seams),
+    { say: 'way', how: how ?? 'sewn' },
+  ];
+  if (seams > 1) return all;
+  return [...all, { say: isOtherButtoned ? 'the left shoulder is buttoned' : 'the left shoulder waits' }];
+}
+
+function pickUp({ edges: along, total, ratio }: Of<'pick up'>): Phrase[] {
+  const counts: Phrase = { say: 'picked up', edges: along, total };
+  return ratio.stitches === ratio.rows ? [counts] : [counts, { say: 'ratio', ratio }];
+}
+
+function close({ band, rows, seam }: Of<'close'>): Phrase[] {
+  const ends: Phrase = { say: 'ends of the band', band, rows };
+  if (!seam) return [ends];
+  return [
+    { say: 'first the open seam', of: seam.of },
+    edges(seam.of === 'shoulder' ? 'stitches' : 'rows', seam.both, ['', '']),
+    { say: 'way', how: seam.of === 'raglan' ? 'mattress' : (seam.how ?? 'sewn') },
+    ends,
+  ];
+}
+
+function raglan({ sleeve, seams, rows, asFarAsOpening, underarm: own }: Of<'raglan'>): Phrase[] {
+  const names = [sleeve, ''] as const;
+  const which = asFarAsOpening ? 'one has an opening' : seams % 4 === 0 ? 'four' : 'one stays open';
+  return [
+    { say: 'raglan lines', which },
+    edges('rows', rows, names),
+    ...(asFarAsOpening
+      ? ([{ say: 'the left back line to its opening' }, edges('rows', asFarAsOpening, names)] as const)
+      : []),
+    { say: 'way', how: 'mattress' },
+    ...underarm(own),
+  ];
+}
+
+function sleeves(step: Of<'set in sleeves'>): Phrase[] {
+  const { topMm, armholeMm, markerRows, markerMm, quarters, underarm: own } = step;
+  // where stitches are bound off at the underarm their corner is the mark
+  const marker: readonly Phrase[] =
+    own.stitches > 0 ? [] : [{ say: 'marker', rows: markerRows, mm: markerMm }];
+  const meet = Math.abs(topMm - armholeMm) <= MEETS_MM;
+  return [
+    ...marker,
+    { say: 'middle of the top' },
+    { say: 'quarters', rows: quarters },
+    ...underarm(own),
+    { say: 'top and armhole', topMm, armholeMm, meet },
+  ];
+}
+
+const underarm = (own: UnderarmSeam): readonly Phrase[] =>
+  own.stitches === 0 ? [] : [{ say: 'underarm', underarm: own, isOwn: own.rows === 0 }];
+
+function lap({ of, rows, buttons = 1 }: Of<'lap'>): Phrase[] {
+  const laid: Phrase = { say: 'lap', of, rows };
+  if (of === 'placket') return [laid, { say: 'over the head' }];
+  if (of === 'both shoulders') return [laid, { say: 'before the sleeves' }];
+  return [laid, { say: 'buttons below', count: buttons }, { say: 'over the head' }];
+}
+
+/** What she joined herself. */
+function join({ edges: [a, b], how, unit }: Of<'join'>): Phrase[] {
+  if (!a || !b) return [{ say: 'an edge is gone' }];
+  const both = easeOf(a.count, b.count);
+  const isUneven = unit === 'mm' && Math.abs(a.mm - b.mm) > MEETS_MM;
+  return [
+    { say: 'joined', unit, edges: [a, b], both, isFarOff: unit !== 'mm' && isFarOff(both) },
+    ...(isUneven ? ([{ say: 'joined evenly' }] as const) : []),
+    { say: 'way', how },
+  ];
+}
