@@ -7,6 +7,7 @@ import { outDir, version } from './src/build/out-dir.ts';
 import { smaller } from './src/build/smaller.ts';
 import { words } from './src/build/words.ts';
 import { worker } from './src/build/worker.ts';
+import { FileOrder } from './tests/run/file-order.ts';
 
 const jsx = { runtime: 'automatic', importSource: 'preact' } as const;
 
@@ -36,6 +37,7 @@ export default defineConfig({
     rolldownOptions: { output: { codeSplitting: { groups: chunkGroups() } } },
   },
   test: {
+    sequence: { sequencer: FileOrder },
     projects: [
       {
         oxc: { jsx },
@@ -66,6 +68,8 @@ export default defineConfig({
           // a test may build a page, while the tests in Node run beside it
           testTimeout: 180_000,
           hookTimeout: 180_000,
+          // as long as a page's own waiting: on a busy machine a frame may take a second
+          expect: { poll: { timeout: 10_000, interval: 50 } },
         },
       },
     ],

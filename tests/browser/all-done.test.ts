@@ -6,6 +6,7 @@ import { openPhone, removeProfiles } from './drive.ts';
 import { knitterAt } from './knitter.ts';
 import { openSettings, wear } from './looks.ts';
 import { atRow } from './sights.ts';
+import { until } from './until.ts';
 
 afterAll(removeProfiles);
 
@@ -17,13 +18,17 @@ it('a garment that is knitted to the last row says so, with what it took and whe
   await knitter.openSample();
   const settings = await openSettings(page, host.url);
   await knitter.open('#/g/sample');
-  const next = page.locator('.screen-foot a');
-  await next.waitFor();
+  const next = page.locator('.screen:has(.garment-lines) > .screen-foot a');
+  // until its places are read anew the garment's page still leads to what was just knitted
+  const nextAfter = (knitted: string) =>
+    until(
+      async () => (await next.getAttribute('href')) ?? '',
+      (to) => to !== '' && to !== knitted,
+    );
   let rows = 0;
-  for (let parts = 0; parts < 20; parts += 1) {
+  let make = await nextAfter('');
+  for (let parts = 0; parts < 20 && !make.includes('making-up'); parts += 1) {
     expect(await page.locator('.all-done').count()).toBe(0);
-    const make = (await next.getAttribute('href')) ?? '';
-    if (make.includes('making-up')) break;
     await knitter.open(make);
     await knitter.pad.waitFor();
     const { of } = await knitter.row();
@@ -32,13 +37,12 @@ it('a garment that is knitted to the last row says so, with what it took and whe
     await knitter.pad.tap();
     await page.locator('.part-end').waitFor();
     await knitter.open('#/g/sample');
-    await next.waitFor();
-    if ((await next.getAttribute('href'))?.includes('making-up')) break;
+    make = await nextAfter(make);
   }
   const done = page.locator('.all-done');
   await done.getByText(`${rows.toLocaleString('en')} rows · 1 sitting`).waitFor();
-  expect(await done.innerText()).toContain('Knitted to the last stitch');
-  expect(await done.innerText()).toContain('Not made up yet.');
+  await expect.poll(() => done.innerText()).toContain('Knitted to the last stitch');
+  await expect.poll(() => done.innerText()).toContain('Not made up yet.');
   expect(await violations(page)).toEqual([]);
   await wear(page, settings, { name: 'German', width: 320, height: 640, language: 'Deutsch' });
   await done.getByText('Gestrickt bis zur letzten Masche').waitFor();

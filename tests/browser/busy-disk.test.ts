@@ -53,7 +53,7 @@ describe('while the disk is busy', () => {
     await knitter.pad.tap();
     await page.getByText('Row 4 · not saved yet: rows 2 to 3').waitFor();
     expect((await knitter.row()).row).toBe(2);
-    expect(await strip.getAttribute('aria-valuetext')).toBe('Row 1 of 192');
+    await expect.poll(() => strip.getAttribute('aria-valuetext')).toBe('Row 1 of 192');
 
     await page.evaluate(() => window.letGo());
     await knitter.shows(4);

@@ -127,9 +127,11 @@ describe('by the accessibility tree alone', () => {
         const sentence = (await liveText(page).textContent()) ?? '';
         expect(sentence).toMatch(row % 2 ? /knit 2, purl 2/ : /purl 2, knit 2/);
         expect(sentence).toMatch(/118 stitches after it\.\s*$/);
-        expect(await page.getByRole('region', { name: `Row ${row} of 192` }).count()).toBe(1);
+        await expect.poll(() => page.getByRole('region', { name: `Row ${row} of 192` }).count()).toBe(1);
       }
-      expect(await page.getByRole('progressbar').getAttribute('aria-valuetext')).toBe('Row 10 of 192');
+      await expect
+        .poll(() => page.getByRole('progressbar').getAttribute('aria-valuetext'))
+        .toBe('Row 10 of 192');
       await page.goto(`${url}#/k/sample/back/0/1?row=118`);
       await page.getByRole('button', { name: 'Row 118 is next' }).click();
       await liveText(page)

@@ -66,35 +66,37 @@ describe('a garment from measures and a swatch', () => {
 
     // each rounding is stated
     const row = page.getByRole('row', { name: /^Length 72 cm/ });
-    expect(await row.innerText()).toMatch(/72 cm\s+7[12](\.\d)? cm/);
+    await expect.poll(() => row.innerText()).toMatch(/72 cm\s+7[12](\.\d)? cm/);
 
     // a head that does not pass: said at the neck, then overruled
     await page.getByLabel('Neck width', { exact: true }).fill('9');
     await page.getByLabel('Neck depth in front', { exact: true }).fill('2');
     const caution = page.locator('[data-field="neck.widthMm"] .draft-caution');
-    expect(await caution.innerText()).toContain('less than the head');
+    await expect.poll(() => caution.innerText()).toContain('less than the head');
     await shot(page, 'caution');
     await caution.getByRole('button', { name: 'Keep it so' }).tap();
-    expect(await caution.innerText()).toContain('You keep it so.');
+    await expect.poll(() => caution.innerText()).toContain('You keep it so.');
 
     // what cannot be is said at its field and stops the making
     await page.getByLabel('Neck width', { exact: true }).fill('60');
     const make = page.getByRole('button', { name: 'Make it', exact: true });
-    expect(await make.isDisabled()).toBe(true);
-    expect(await page.locator('[data-field="neck.widthMm"]').innerText()).toContain('leaves too little');
+    await expect.poll(() => make.isDisabled()).toBe(true);
+    await expect
+      .poll(() => page.locator('[data-field="neck.widthMm"]').innerText())
+      .toContain('leaves too little');
     await page.getByLabel('Neck width', { exact: true }).fill('18');
-    expect(await make.isDisabled()).toBe(false);
+    await expect.poll(() => make.isDisabled()).toBe(false);
 
     await page.getByLabel('Name of the garment').fill('Grey pullover');
     await liesInTheBox(page, 'Grey pullover');
     await page.reload();
     await page.locator('.group').first().waitFor();
     await openAll(page);
-    expect(await page.getByLabel('Length', { exact: true }).inputValue()).toBe('72');
+    await expect.poll(() => page.getByLabel('Length', { exact: true }).inputValue()).toBe('72');
     await make.tap();
     await page.getByRole('heading', { level: 1, name: 'Grey pullover' }).waitFor();
     for (const piece of ['Back', 'Front', 'Sleeve', 'Neckband']) {
-      expect(await page.getByText(piece, { exact: true }).count()).toBeGreaterThan(0);
+      await expect.poll(() => page.getByText(piece, { exact: true }).count()).toBeGreaterThan(0);
     }
     expect(at.phone?.complaints).toEqual([]);
     expect(at.phone?.strangers).toEqual([]);
@@ -105,7 +107,7 @@ describe('a garment from measures and a swatch', () => {
     await page.getByRole('button', { name: 'Design another from its figures' }).tap();
     await page.locator('.group').first().waitFor();
     await openAll(page);
-    expect(await page.getByLabel('Length', { exact: true }).inputValue()).toBe('72');
+    await expect.poll(() => page.getByLabel('Length', { exact: true }).inputValue()).toBe('72');
   });
 
   it('keeps several people, takes a size of the tables, and measures in inches on a phone that does', async () => {
@@ -136,7 +138,9 @@ describe('a garment from measures and a swatch', () => {
     await inInches.goto(`${at.url}#/draft`);
     await inInches.locator('.group').first().waitFor();
     // 70 cm to the sixteenth of an inch that a tape shows
-    expect(await inInches.getByLabel('Chest', { exact: true }).first().inputValue()).toBe('27.5625');
+    await expect
+      .poll(() => inInches.getByLabel('Chest', { exact: true }).first().inputValue())
+      .toBe('27.5625');
   });
 
   it('shows sizes side by side, and a cardigan with bands and button holes', async () => {
@@ -148,10 +152,10 @@ describe('a garment from measures and a swatch', () => {
     await group(page, 'In several sizes').getByRole('button', { name: 'Work out the sizes' }).tap();
     const table = page.locator('.draft-grade');
     await table.waitFor();
-    expect(await table.getByRole('columnheader').allInnerTexts()).toEqual(
-      expect.arrayContaining(['XS', 'S', 'M', 'L', 'XL']),
-    );
-    expect(await table.innerText()).toContain('Front band');
+    await expect
+      .poll(() => table.getByRole('columnheader').allInnerTexts())
+      .toEqual(expect.arrayContaining(['XS', 'S', 'M', 'L', 'XL']));
+    await expect.poll(() => table.innerText()).toContain('Front band');
     await shot(page, 'sizes');
     await page.getByRole('button', { name: 'Make it', exact: true }).tap();
     await page.getByRole('heading', { level: 1, name: 'New garment' }).waitFor();

@@ -52,7 +52,7 @@ describe('the pages of a garment by its numbers', () => {
       await shot(page, 'workbasket');
       await page.getByRole('link', { name: /A garment without a name/ }).tap();
       await page.getByLabel('Stitches in 10 cm (4 in)').waitFor();
-      expect(await page.locator('.edit-piece-link').count()).toBe(4);
+      await expect.poll(() => page.locator('.edit-piece-link').count()).toBe(4);
     },
     120_000,
   );

@@ -61,17 +61,17 @@ describe('a garment by its numbers', () => {
       every: '4',
       times: '9',
     });
-    expect(await countOf(page, 0, 2)).toBe('80 → 50');
+    await expect.poll(() => countOf(page, 0, 2)).toBe('80 → 50');
     const sentence =
       'This would shape row 33, but the section has 32 rows. Give it more rows, or shape fewer times.';
-    expect(await edge.innerText()).toContain(sentence);
+    await expect.poll(() => edge.innerText()).toContain(sentence);
     await shot(page, 'fault');
     await type(edge, 'So many times', '3');
     await until(
       () => edge.innerText(),
       (text) => !text.includes('This would shape'),
     );
-    expect(await countOf(page, 0, 2)).toBe('80 → 62');
+    await expect.poll(() => countOf(page, 0, 2)).toBe('80 → 62');
     await choose(await openSection(page, 0, 'end'), 'On a holder');
     await shot(page, 'back');
 
@@ -81,10 +81,10 @@ describe('a garment by its numbers', () => {
     await page.reload();
     await page.waitForSelector('#edit-part-0');
     const begins = await openSection(page, 0, 'start');
-    expect(await begins.getByLabel('Stitches', { exact: true }).inputValue()).toBe('8');
+    await expect.poll(() => begins.getByLabel('Stitches', { exact: true }).inputValue()).toBe('8');
     await typeStart(page, 0, '80');
-    expect(await countOf(page, 0, 2)).toBe('80 → 62');
-    expect(await page.getByRole('button', { name: /to mend|to fill in/ }).count()).toBe(0);
+    await expect.poll(() => countOf(page, 0, 2)).toBe('80 → 62');
+    await expect.poll(() => page.getByRole('button', { name: /to mend|to fill in/ }).count()).toBe(0);
     await toPieces(page);
 
     // front: 62 stitches split into two shoulders, the second one the mirror image of the first
@@ -99,7 +99,7 @@ describe('a garment by its numbers', () => {
       '1',
       '4, 2',
     );
-    expect(await countOf(page, 0, 2)).toBe('80 → 68');
+    await expect.poll(() => countOf(page, 0, 2)).toBe('80 → 68');
     await (await openSection(page, 0, 'end')).getByRole('button', { name: 'Split into two sides' }).tap();
     await shot(page, 'split');
     expect(await violationsUnrolled(page)).toEqual([]);
@@ -112,19 +112,19 @@ describe('a garment by its numbers', () => {
       every: '2',
       times: '12',
     });
-    expect(await countOf(page, 1, 0)).toBe('34 → 22');
+    await expect.poll(() => countOf(page, 1, 0)).toBe('34 → 22');
     // the other shoulder is its mirror image, has followed, and is said to be
     await page.getByRole('button', { name: 'Right shoulder mirrored' }).tap();
-    expect(await countOf(page, 2, 0)).toBe('34 → 22');
+    await expect.poll(() => countOf(page, 2, 0)).toBe('34 → 22');
     await pick(page, 'Right shoulder', 'Remove');
     await page.getByRole('button', { name: 'Undo', exact: true }).tap();
     await showBranch(page, 'Right shoulder');
-    expect(await nameOf(page, 2)).toBe('Right shoulder');
+    await expect.poll(() => nameOf(page, 2)).toBe('Right shoulder');
     await pick(page, 'Right shoulder', 'Remove');
     await pick(page, 'Left shoulder', 'Make the mirror image');
     await showBranch(page, 'Right shoulder');
-    expect(await nameOf(page, 2)).toBe('Right shoulder');
-    expect(await countOf(page, 2, 0)).toBe('34 → 22');
+    await expect.poll(() => nameOf(page, 2)).toBe('Right shoulder');
+    await expect.poll(() => countOf(page, 2, 0)).toBe('34 → 22');
     // changed itself it goes its own way, and may be put right again
     const own = await openSection(page, 2, 0);
     await type(own, 'Rows', '26');
@@ -132,7 +132,7 @@ describe('a garment by its numbers', () => {
     await type(own, 'Rows', '24');
     await page.getByRole('button', { name: 'Right shoulder mirrored' }).waitFor();
     await page.getByText('80 → 22 + 22').waitFor();
-    expect(await page.getByRole('button', { name: /to mend|to fill in/ }).count()).toBe(0);
+    await expect.poll(() => page.getByRole('button', { name: /to mend|to fill in/ }).count()).toBe(0);
     await shot(page, 'front');
     await toPieces(page);
 
@@ -149,7 +149,7 @@ describe('a garment by its numbers', () => {
       every: '4',
       times: '6',
     });
-    expect(await countOf(page, 0, 1)).toBe('40 → 52');
+    await expect.poll(() => countOf(page, 0, 1)).toBe('40 → 52');
     await toPieces(page);
 
     // neckband: an odd count is picked up where the rib wants an even one
@@ -166,9 +166,9 @@ describe('a garment by its numbers', () => {
       await type(partOf(page, 0), 'Stitches', stitches ?? '', i + 1);
     }
     const band = await typeSection(page, 0, 0, { ...rib, name: 'Band', rows: '6' });
-    expect(await band.innerText()).toContain('73 stitches do not come out even: take 72 or 74');
+    await expect.poll(() => band.innerText()).toContain('73 stitches do not come out even: take 72 or 74');
     await typeStart(page, 0, '24');
-    expect(await countOf(page, 0, 0)).toBe('72');
+    await expect.poll(() => countOf(page, 0, 0)).toBe('72');
     await shot(page, 'neckband');
     await toPieces(page);
 
@@ -220,13 +220,15 @@ describe('a garment by its numbers', () => {
     await page.getByText('This piece is on the needles').waitFor();
     expect(await page.getByLabel('Rows', { exact: true }).count()).toBe(0);
     await shot(page, 'begun');
-    expect(await page.getByRole('link', { name: 'First', exact: true }).getAttribute('href')).toContain(
-      '/rework',
-    );
+    await expect
+      .poll(() => page.getByRole('link', { name: 'First', exact: true }).getAttribute('href'))
+      .toContain('/rework');
     await type(page, 'Name', 'Square one');
     await toPieces(page);
     await page.getByRole('button', { name: 'More for Square one' }).tap();
-    expect(await page.getByRole('dialog').getByRole('button', { name: 'Remove' }).isDisabled()).toBe(true);
+    await expect
+      .poll(() => page.getByRole('dialog').getByRole('button', { name: 'Remove' }).isDisabled())
+      .toBe(true);
     await page.getByRole('dialog').getByRole('button', { name: 'Close' }).tap();
     await page.getByRole('link', { name: /Second/ }).tap();
     const card = await openSection(page, 0, 0);
@@ -234,7 +236,7 @@ describe('a garment by its numbers', () => {
     await toPieces(page);
     await page.getByRole('button', { name: 'Save', exact: true }).tap();
     await page.getByRole('heading', { name: 'Two squares', level: 1 }).waitFor();
-    expect(await page.locator('main').innerText()).toContain('Square one');
+    await expect.poll(() => page.locator('main').innerText()).toContain('Square one');
 
     await page.goto(knitting);
     await page
@@ -256,7 +258,7 @@ describe('a garment by its numbers', () => {
     await page.getByText('Saved without Pocket: not ready yet. The draft keeps it.').waitFor();
     await page.getByRole('link', { name: /Pocket/ }).tap();
     const begins = await openSection(page, 0, 'start');
-    expect(await begins.getByLabel('Stitches', { exact: true }).inputValue()).toBe('30');
+    await expect.poll(() => begins.getByLabel('Stitches', { exact: true }).inputValue()).toBe('30');
     // asked what is missing, it leads to the field
     await page.getByRole('button', { name: '1 still to fill in' }).tap();
     await page.getByRole('button', { name: 'Show where' }).first().tap();
@@ -265,6 +267,6 @@ describe('a garment by its numbers', () => {
       (invalid) => invalid === 'true',
     );
     await page.keyboard.type('14');
-    expect(await countOf(page, 0, 0)).toBe('30');
+    await expect.poll(() => countOf(page, 0, 0)).toBe('30');
   }, 60_000);
 });

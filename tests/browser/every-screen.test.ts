@@ -40,7 +40,7 @@ describe('every screen and state', () => {
           const at = `${sight.name}, ${look.name}`;
           await answers(`${at}, put on`, wear(page, settings, look));
           const faults = await answers(`${at}, moved sideways`, movesSideways(page));
-          if (look.audited) faults.push(...(await answers(`${at}, audited`, violations(page))));
+          if (look.audited) faults.push(...(await answers(`${at}, audited`, violations(page, look.audited))));
           found.push(...faults.map((what) => `${at}: ${what}`));
         }
         await answers(`${sight.name}, plain again`, wear(page, settings, looks[0]));

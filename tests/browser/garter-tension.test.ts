@@ -88,7 +88,7 @@ describe('a tension counted in garter stitch', () => {
       await looked(page, 'ask');
       await page.getByRole('button', { name: 'Yes, in garter stitch' }).tap();
       await page.getByText('rib, 2 by 2: guessed from your gauge in garter stitch').waitFor();
-      expect(await page.getByText('Was this gauge measured').count()).toBe(0);
+      await expect.poll(() => page.getByText('Was this gauge measured').count()).toBe(0);
       await looked(page, 'answered');
       for (const [name, title] of [
         ['Making up', 'Making up'],

@@ -203,7 +203,7 @@ describe('the lock', () => {
       await button(page, 'Lock').tap();
       const hold = page.getByRole('button', { name: 'Hold to unlock' });
       await hold.waitFor();
-      expect(await knitter.pad.count()).toBe(0);
+      await expect.poll(() => knitter.pad.count()).toBe(0);
       await hold.tap();
       await page.keyboard.press('ArrowRight');
       await page.keyboard.press('PageDown');
@@ -225,7 +225,7 @@ describe('the look', () => {
         const box = await knitter.pad.boundingBox();
         return (box?.x ?? 0) + (box?.width ?? 0) / 2;
       };
-      expect(await middle()).toBeGreaterThan(195);
+      await expect.poll(middle).toBeGreaterThan(195);
       await switchOn(page, 'Evening light');
       const [red = 0, , blue = 255] = await page.evaluate(
         () => getComputedStyle(document.documentElement).backgroundColor.match(/\d+/g)?.map(Number) ?? [],
@@ -236,7 +236,7 @@ describe('the look', () => {
       await page.getByText('Left', { exact: true }).tap();
       await knitter.open('#/k/sample/back/0/1');
       await knitter.pad.waitFor();
-      expect(await middle()).toBeLessThan(195);
+      await expect.poll(middle).toBeLessThan(195);
     }));
 });
 
@@ -263,7 +263,7 @@ describe('the count', () => {
         .locator('.screen-main')
         .evaluate((it) => it.clientHeight > 0 && it.scrollHeight - it.clientHeight);
       expect(scrolled).toBe(0);
-      expect(await page.locator('.row-count').isVisible()).toBe(true);
+      await expect.poll(() => page.locator('.row-count').isVisible()).toBe(true);
     }));
 });
 

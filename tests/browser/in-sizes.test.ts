@@ -67,7 +67,7 @@ it.each(['en-GB', 'de-DE'] as const)(
     await expect.poll(() => written.innerText()).toContain('Sizes: XS (S, M, L, XL)');
     // of what nobody has told yet she is asked: who made it, its yarn, its licence
     await expect.poll(() => page.getByText(say.looked).count()).toBe(1);
-    expect(await page.locator('.pass-on li').count()).toBe(3);
+    await expect.poll(() => page.locator('.pass-on li').count()).toBe(3);
     await page.getByText(say.both, { exact: true }).tap();
     // 37 in of the body table, 94 cm
     await expect
@@ -92,8 +92,8 @@ it.each(['en-GB', 'de-DE'] as const)(
 
     // on paper the pattern alone, black on white
     await page.emulateMedia({ media: 'print' });
-    expect(await written.isVisible()).toBe(true);
-    expect(await page.getByRole('table').isVisible()).toBe(false);
+    await expect.poll(() => written.isVisible()).toBe(true);
+    await expect.poll(() => page.getByRole('table').isVisible()).toBe(false);
     expect(complaints).toEqual([]);
     expect(strangers).toEqual([]);
   },

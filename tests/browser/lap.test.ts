@@ -38,11 +38,11 @@ describe('a row that is only read', () => {
     await atRow(119);
     await knitter.open('#/k/sample/back/0/1?row=191');
     await page.getByText('You are reading row 191').waitFor();
-    expect(await text('.knitting-row')).toContain('Row 191 of 192');
-    expect(await text('.knitting-row')).toContain('only read');
+    await expect.poll(() => text('.knitting-row')).toContain('Row 191 of 192');
+    await expect.poll(() => text('.knitting-row')).toContain('only read');
     await page.getByRole('button', { name: 'Back to row 119' }).tap();
     await knitter.shows(119);
-    expect(await text('.knitting-row')).not.toContain('only read');
+    await expect.poll(() => text('.knitting-row')).not.toContain('only read');
   });
 });
 
@@ -51,12 +51,12 @@ describe('what changes before a row', () => {
     await atRow(17);
     const mark = page.locator('.rung', { hasText: '19' }).locator('.rung-marks');
     await mark.waitFor();
-    expect(await mark.innerText()).toContain('US 6 (4 mm) needle');
+    await expect.poll(() => mark.innerText()).toContain('US 6 (4 mm) needle');
     expect(await text('.row-place')).not.toContain('needle');
     await knitter.knit(2);
     const card = page.locator('.before-row');
     await card.waitFor();
-    expect(await card.innerText()).toBe('Before row 19: change to the US 6 (4 mm) needle');
+    await expect.poll(() => card.innerText()).toBe('Before row 19: change to the US 6 (4 mm) needle');
     await until(
       () => page.locator('[role="status"].spoken').first().innerText(),
       (said) =>
@@ -101,10 +101,10 @@ describe('the lap window', () => {
     expect(await until(name, (said) => said?.includes('as the wrong side faces you') ?? false)).toBe(
       'Where you are, as the wrong side faces you. Next row is a shaping row: decrease at both edges',
     );
-    expect(await lap.locator('.lap-mark').getAttribute('d')).toBe('');
+    await expect.poll(() => lap.locator('.lap-mark').getAttribute('d')).toBe('');
     await knitter.knit(1);
     await until(name, (said) => said?.includes('as the right side faces you') ?? false);
-    expect(await lap.locator('.lap-mark').getAttribute('d')).toMatch(/^M.+M/);
+    await expect.poll(() => lap.locator('.lap-mark').getAttribute('d')).toMatch(/^M.+M/);
     await page.locator('.place-map svg').first().waitFor();
     await lap.tap();
     await until(
@@ -117,9 +117,9 @@ describe('the lap window', () => {
 describe('the count', () => {
   it('says beside it by how much a shaping row changes it, and nothing beside a plain one', async () => {
     await atRow(119);
-    expect(await text('.row-after')).toMatch(/104\s+stitches after this row\s+2 fewer than now/);
+    await expect.poll(() => text('.row-after')).toMatch(/104\s+stitches after this row\s+2 fewer than now/);
     await knitter.knit(1);
-    expect(await text('.row-after')).not.toMatch(/fewer|more/);
+    await expect.poll(() => text('.row-after')).not.toMatch(/fewer|more/);
   });
 });
 

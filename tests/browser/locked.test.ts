@@ -49,7 +49,7 @@ describe('the lock', () => {
           () => page.evaluate(() => location.hash),
           (hash) => hash.startsWith('#/k/sample/back'),
         );
-        expect(await unlock.isVisible()).toBe(true);
+        await expect.poll(() => unlock.isVisible()).toBe(true);
       }
       await page.reload();
       await unlock.waitFor();

@@ -54,16 +54,16 @@ describe('the making up of a garment', () => {
       await inHand(page, next);
     }
     // 30 stitches on the back to 30 of the front, as the recipe of the sample has them
-    expect(await counts(page)).toEqual(['30', '30']);
-    expect([await edges(page, 'hand'), await edges(page, 'sewn')]).toEqual([2, 0]);
+    await expect.poll(() => counts(page)).toEqual(['30', '30']);
+    await expect.poll(async () => [await edges(page, 'hand'), await edges(page, 'sewn')]).toEqual([2, 0]);
     const before = await drawingsHeight(page);
     await press(page, 'Sewn');
     await inHand(page, 'Pick up the Neckband');
-    expect(await drawingsHeight(page)).toBeLessThan(before - 50);
-    expect(await edges(page, 'sewn')).toBe(2);
-    expect(await page.locator('.together g > .together-stitches').count()).toBe(2);
+    await expect.poll(() => drawingsHeight(page)).toBeLessThan(before - 50);
+    await expect.poll(() => edges(page, 'sewn')).toBe(2);
+    await expect.poll(() => page.locator('.together g > .together-stitches').count()).toBe(2);
     // along the neck: 48, 1, 48 and 36 of the back, 133 in all
-    for (const count of ['48', '36']) expect(await counts(page)).toContain(count);
+    for (const count of ['48', '36']) await expect.poll(() => counts(page)).toContain(count);
     expect(await violations(page)).toEqual([]);
     // what is done stays done, and can be taken back
     await page.reload();
@@ -74,7 +74,7 @@ describe('the making up of a garment', () => {
     await press(page, 'Not done yet');
     await page.getByText('3 of 10 steps done').waitFor();
     await inHand(page, 'Right shoulder seam');
-    expect(await drawingsHeight(page)).toBe(before);
+    await expect.poll(() => drawingsHeight(page)).toBe(before);
   });
 
   it('takes up the step of an edge that is touched, which its thread names as the one in hand', async () => {
@@ -85,7 +85,9 @@ describe('the making up of a garment', () => {
     );
     await expect.poll(() => page.locator('.making-card h2').innerText()).not.toBe('Block Back');
     const title = await page.locator('.making-card h2').innerText();
-    expect(await page.locator('[aria-current="step"]').innerText()).toBe(title);
-    expect(await page.locator('.together [role="img"]').getAttribute('aria-label')).toContain(title);
+    await expect.poll(() => page.locator('[aria-current="step"]').innerText()).toBe(title);
+    await expect
+      .poll(() => page.locator('.together [role="img"]').getAttribute('aria-label'))
+      .toContain(title);
   });
 });

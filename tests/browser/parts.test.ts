@@ -109,15 +109,15 @@ describe('the parts of the look', () => {
   it('are drawn in our own type, and in the colours of the theme that is asked for', async () => {
     const page = await open('page=parts', { colorScheme: 'dark' });
     const ground = () => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
-    expect(await ground()).toBe('rgb(28, 33, 36)');
+    await expect.poll(ground).toBe('rgb(28, 33, 36)');
     await page.evaluate(() => {
       document.documentElement.dataset.theme = 'light';
     });
-    expect(await ground()).toBe('rgb(241, 234, 219)');
+    await expect.poll(ground).toBe('rgb(241, 234, 219)');
     await page.evaluate(() => {
       document.documentElement.dataset.dim = 'true';
     });
-    expect(await ground()).toBe('rgb(12, 10, 8)');
+    await expect.poll(ground).toBe('rgb(12, 10, 8)');
     expect(await page.evaluate(() => document.fonts.check('16px "Atkinson Hyperlegible Next"'))).toBe(true);
   });
 });
@@ -142,17 +142,17 @@ describe('a field', () => {
   it('ties hint and error to its input, and loses the error when it is mended', async () => {
     const page = await open('page=parts');
     const input = page.getByLabel('Cast on', { exact: true });
-    expect(await input.getAttribute('aria-invalid')).toBe('true');
+    await expect.poll(() => input.getAttribute('aria-invalid')).toBe('true');
     const told = await input.evaluate(
       (element) => document.getElementById(element.getAttribute('aria-describedby') ?? '')?.textContent,
     );
     expect(told).toBe('Take 116 or 120 for this rib.');
     await input.fill('116');
-    expect(await input.getAttribute('aria-invalid')).toBeNull();
+    await expect.poll(() => input.getAttribute('aria-invalid')).toBeNull();
     await page.getByRole('button', { name: 'One more: Cast on' }).tap();
-    expect(await input.inputValue()).toBe('117');
+    await expect.poll(() => input.inputValue()).toBe('117');
     await input.press('ArrowUp');
-    expect(await input.inputValue()).toBe('118');
+    await expect.poll(() => input.inputValue()).toBe('118');
   });
 
   it('keeps what is typed faster than the screen is painted', async () => {
@@ -203,9 +203,9 @@ describe('a sheet', () => {
     for (let i = 0; i < 3; i += 1) await page.getByRole('button', { name: 'Delete last digit' }).tap();
     await page.getByRole('button', { name: '9', exact: true }).tap();
     await page.keyboard.press('6');
-    expect(await page.locator('output').textContent()).toBe('96 sts');
+    await expect.poll(() => page.locator('output').textContent()).toBe('96 sts');
     await page.getByRole('button', { name: 'Check' }).tap();
-    expect(await page.getByLabel('Cast on', { exact: true }).inputValue()).toBe('96');
+    await expect.poll(() => page.getByLabel('Cast on', { exact: true }).inputValue()).toBe('96');
   });
 });
 
@@ -252,10 +252,10 @@ describe('the pad', () => {
     expect([await shape(), await pattern()]).toEqual(['none', 'none']);
     await pad.tap();
     await pad.tap();
-    expect(await page.locator('[data-row="3"]').count()).toBe(1);
+    await expect.poll(() => page.locator('[data-row="3"]').count()).toBe(1);
     await expect.poll(sign).not.toBe(plain);
-    expect(await shape()).toContain('polygon');
-    expect(await pattern()).toContain('repeating-linear-gradient');
+    await expect.poll(shape).toContain('polygon');
+    await expect.poll(pattern).toContain('repeating-linear-gradient');
   });
 
   it('counts a finger as it is lifted, and once; what may mean something else is left to the browser', async () => {
@@ -263,9 +263,9 @@ describe('the pad', () => {
     const hand = await fingersOn(page);
     const row = async () => Number(await page.locator('[data-row]').getAttribute('data-row'));
     await hand.press();
-    expect(await row()).toBe(1);
+    await expect.poll(row).toBe(1);
     await hand.lift();
-    expect(await row()).toBe(2);
+    await expect.poll(row).toBe(2);
     for (let n = 0; n < 5; n += 1) await hand.tap();
     expect({ row: await row(), clicks: await hand.clicks() }).toEqual({ row: 7, clicks: 0 });
     // one that moves away
@@ -325,7 +325,7 @@ describe('the pad', () => {
     };
     await lock();
     await page.getByRole('button', { name: 'Hold to unlock' }).tap();
-    expect(await page.locator('.pad').count()).toBe(0);
+    await expect.poll(() => page.locator('.pad').count()).toBe(0);
     const box = await page.getByRole('button', { name: 'Hold to unlock' }).boundingBox();
     await page.mouse.move((box?.x ?? 0) + 40, (box?.y ?? 0) + 40);
     await page.mouse.down();
@@ -334,7 +334,7 @@ describe('the pad', () => {
     await lock();
     await page.getByRole('button', { name: 'Hold to unlock' }).focus();
     await page.keyboard.press('Enter');
-    expect(await page.locator('.pad').count()).toBe(1);
+    await expect.poll(() => page.locator('.pad').count()).toBe(1);
   });
 
   it('is followed by one announcement for a burst of taps, and a message that goes by itself', async () => {
@@ -377,15 +377,15 @@ describe('the panel map', () => {
     const tapped = Number(await page.locator('[data-looked]').getAttribute('data-looked'));
     expect(tapped).toBeGreaterThan(10);
     await map.press('Home');
-    expect(await map.getAttribute('aria-valuetext')).toBe('Scarf, row 1: 60 stitches');
+    await expect.poll(() => map.getAttribute('aria-valuetext')).toBe('Scarf, row 1: 60 stitches');
     for (let i = 0; i < 12; i += 1) await map.press('ArrowUp');
-    expect(await map.getAttribute('aria-valuetext')).toBe(
-      'Scarf, row 13, decrease at both edges: 58 stitches',
-    );
+    await expect
+      .poll(() => map.getAttribute('aria-valuetext'))
+      .toBe('Scarf, row 13, decrease at both edges: 58 stitches');
     await map.press('End');
-    expect(await map.getAttribute('aria-valuenow')).toBe('40');
+    await expect.poll(() => map.getAttribute('aria-valuenow')).toBe('40');
     await map.press('ArrowUp');
-    expect(await map.getAttribute('aria-valuenow')).toBe('40');
+    await expect.poll(() => map.getAttribute('aria-valuenow')).toBe('40');
   });
 
   it('has as few elements for 2,000 rows as for 40, and finishing a row changes three of them', async () => {

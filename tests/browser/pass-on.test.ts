@@ -39,7 +39,7 @@ it('a shared link opens with no network, takes her swatch, and is knitted five r
     .getByText(/^Row 6 of/)
     .first()
     .waitFor();
-  expect(await page.getByText('100', { exact: true }).count()).toBeGreaterThan(0);
+  await expect.poll(() => page.getByText('100', { exact: true }).count()).toBeGreaterThan(0);
   await page.reload();
   await page
     .getByText(/^Row 6 of/)

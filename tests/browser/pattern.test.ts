@@ -33,7 +33,7 @@ describe('a pattern’s text', () => {
     // the first size: 40 − 6 are 34, and the text says 33
     const bound = lineOf(page, 'BO 3 sts');
     await bound.getByText('The text says 33 stitches; its instructions leave 34.').waitFor();
-    expect(await bound.locator('.pattern-row-count').allInnerTexts()).toEqual(['37', '34']);
+    await expect.poll(() => bound.locator('.pattern-row-count').allInnerTexts()).toEqual(['37', '34']);
 
     // it is mended in its own line, and the rest follows
     await page.getByRole('button', { name: 'Change line 6' }).tap();
@@ -50,10 +50,12 @@ describe('a pattern’s text', () => {
     await own.getByRole('button', { name: 'It is so many rows' }).tap();
     await own.locator('blockquote', { hasText: '[1 row, 31 sts]' }).waitFor();
     await own.getByText('As you say').waitFor();
-    expect(await own.locator('.pattern-fault').count()).toBe(0);
+    await expect.poll(() => own.locator('.pattern-fault').count()).toBe(0);
     await own.getByRole('button', { name: 'It makes no rows' }).tap();
     await own.getByText('Makes no rows.').waitFor();
-    expect(await page.getByLabel('The text').inputValue()).toContain('wibble three sts of it. [no rows]');
+    await expect
+      .poll(() => page.getByLabel('The text').inputValue())
+      .toContain('wibble three sts of it. [no rows]');
 
     // every number follows the size
     await page.getByRole('radio', { name: 'L', exact: true }).check();
@@ -74,7 +76,7 @@ describe('a pattern’s text', () => {
 
     // the next pattern begins with an empty page
     await page.goto(`${at.url}#/read`);
-    expect(await page.getByLabel('The text').inputValue()).toBe('');
+    await expect.poll(() => page.getByLabel('The text').inputValue()).toBe('');
     expect(at.phone?.complaints).toEqual([]);
   });
 

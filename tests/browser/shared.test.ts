@@ -5,6 +5,7 @@ import { garmentToLink } from '../../src/store/share/link.ts';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
+import { settled } from './settled.ts';
 import { until } from './until.ts';
 import { workerReady } from './worker.ts';
 
@@ -45,6 +46,8 @@ it('a backup, a link and a text that another app shares are taken in, with no ne
   await page.getByRole('button', { name: 'Unite' }).tap();
   await page.getByText('The file is taken in.').waitFor();
   await page.reload();
+  await page.locator('.backup').waitFor();
+  await settled(page);
   expect(await page.getByRole('button', { name: 'Unite' }).count()).toBe(0);
 
   // a link of any host: only what stands in its fragment is read

@@ -73,11 +73,11 @@ describe('a garment of straight panels by its numbers', () => {
     await her.press('V neck', 'radio');
     await her.type('Width, stitches', '127');
     // 127 stitches are 63.5 cm
-    expect(await page.getByLabel('Width, in', { exact: true }).inputValue()).toBe('25');
+    await expect.poll(() => page.getByLabel('Width, in', { exact: true }).inputValue()).toBe('25');
     await her.type('Width, stitches', '110');
     await her.type('Length, in', '25');
     // 63.5 cm are 177.8 rows, made even
-    expect(await page.getByLabel('Length, rows', { exact: true }).inputValue()).toBe('178');
+    await expect.poll(() => page.getByLabel('Length, rows', { exact: true }).inputValue()).toBe('178');
     await her.type('Border, rows', '12');
     await her.type('Neck width, stitches', '43');
     await her.type('Neck depth, in', '8');
@@ -114,10 +114,12 @@ describe('a garment of straight panels by its numbers', () => {
     await page
       .getByText('A V begins between two stitches: give the width an even number of stitches.')
       .waitFor();
-    expect(await page.getByRole('button', { name: 'Make back, front and sleeves' }).isDisabled()).toBe(true);
+    await expect
+      .poll(() => page.getByRole('button', { name: 'Make back, front and sleeves' }).isDisabled())
+      .toBe(true);
     await page.getByText('Kept on this device as you type.').waitFor();
     await page.reload();
     await page.getByLabel('Width, stitches', { exact: true }).waitFor();
-    expect(await page.getByLabel('Width, stitches', { exact: true }).inputValue()).toBe('111');
+    await expect.poll(() => page.getByLabel('Width, stitches', { exact: true }).inputValue()).toBe('111');
   });
 });

@@ -15,12 +15,9 @@ const { values, positionals: paths } = parseArgs({
   options: { project: { type: 'string', multiple: true } },
 });
 
-/**
- * No unit test leans on one before it: they run in an order of their own, that of the seed (which is printed). In a
- * browser the longest file begins.
- */
+/** No unit test leans on one before it: they run in an order of their own, that of the seed, as their files do (`FileOrder`). */
 const order: Readonly<Record<string, readonly string[]>> = {
-  unit: ['--sequence.shuffle.files', '--sequence.shuffle.tests', `--sequence.seed=${seed}`],
+  unit: ['--sequence.shuffle.tests', `--sequence.seed=${seed}`],
 };
 
 const reportPath = (project: string) => `.cache/results/${project}.json`;

@@ -108,8 +108,8 @@ describe('a draft’s drawing', () => {
   });
 });
 
-/** px between the points that are tried */
-const STEP = 4;
+/** px between the points that are tried: eight of them make a finger's square */
+const STEP = TARGET / 8;
 
 /** Which edges have such a square, by the edge that each point of the drawing means. */
 function edgesWithSquare({ width, height, figures, garment, put }: Drawing): ReadonlySet<string> {

@@ -68,13 +68,16 @@ export function capFor(wish: CapWish, armhole: PanelEdge, ease: number): Cap | u
     const sewn = capSeam(wish, pairs, armhole);
     return Math.abs(sewn.cap - sewn.armhole * (1 + ease / 100));
   };
-  if (near < LEAST_PAIRS || off(near) <= KEPT * toleranceMm(wish.gauge)) return { pairs: near, ...solved };
-  let best = near;
+  let best = { pairs: near, off: near < LEAST_PAIRS ? 0 : off(near) };
+  if (best.off <= KEPT * toleranceMm(wish.gauge)) return { pairs: near, ...solved };
   for (let by = 1; by <= MOST_PAIRS_OFF; by += 1) {
-    for (const pairs of [near - by, near + by])
-      if (pairs >= LEAST_PAIRS && off(pairs) < off(best) - CAP_BOUND_MM) best = pairs;
+    for (const pairs of [near - by, near + by]) {
+      if (pairs < LEAST_PAIRS) continue;
+      const here = off(pairs);
+      if (here < best.off - CAP_BOUND_MM) best = { pairs, off: here };
+    }
   }
-  return { pairs: best, ...solved };
+  return { pairs: best.pairs, ...solved };
 }
 
 /** fewer pairs of rows are no cap */
@@ -97,20 +100,24 @@ export function capSeam(
   pairs: number,
   armhole: PanelEdge,
 ): { readonly cap: number; readonly armhole: number; readonly underarm: number | undefined } {
-  const [first] = knitCap(wish, pairs).knitted.steps;
+  const { knitted } = knitCap(wish, pairs);
+  const [first] = knitted.steps;
   const own = first?.pair === 0 && first.as === 'group' ? -first.by : 0;
   const isApart = own === wish.step || (first?.as === 'single' && first.pair === 0);
   const level = (stitches: number): number => (isApart ? 0 : stitches * stitchMm(wish.gauge));
   return {
-    cap: halfCapMm(wish, pairs) + level(own),
+    cap: halfCapMm(wish, pairs, knitted) + level(own),
     armhole: knittedMm(armhole, armhole.at.length) + level(wish.step),
     underarm: isApart ? wish.step : undefined,
   };
 }
 
 /** Half a cap along its knitted edge, what is bound off at the underarm left out, mm. */
-export function halfCapMm(wish: CapWish, pairs: number): number {
-  const { knitted } = knitCap(wish, pairs);
+export function halfCapMm(
+  wish: CapWish,
+  pairs: number,
+  knitted: KnittedEdge = knitCap(wish, pairs).knitted,
+): number {
   const top = knitted.at.at(-1) ?? wish.top / 2;
   const steps = wish.isTopDown ? turned(knitted.steps, pairs) : knitted.steps;
   return knittedMm({ steps, gauge: wish.gauge }, pairs) + top * stitchMm(wish.gauge);
@@ -126,9 +133,10 @@ export function knittedMm(
   isBesideLevel = false,
 ): number {
   const bits: Bit[] = [];
+  const stepAt = new Map(steps.map((step) => [step.pair, step]));
+  const [width, height] = [stitchMm(gauge), rowMm(gauge)];
   for (let pair = 0; pair < pairs; pair += 1) {
-    const step = steps.find((one) => one.pair === pair);
-    const [width, height] = [stitchMm(gauge), rowMm(gauge)];
+    const step = stepAt.get(pair);
     const row = { row: 2 * pair + 1, section: '', width, height };
     if (step?.as === 'group' && pair > 0) bits.push({ ...row, level: true, by: step.by });
     const [first, second] = step?.as === 'single' ? singles(step) : [0, 0];

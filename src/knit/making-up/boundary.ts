@@ -30,24 +30,31 @@ const known = new WeakMap<PlannedPart, { [E in Edge]?: readonly Bit[] }>();
 function bitsAlong(part: PlannedPart, edge: Edge): readonly Bit[] {
   const bits: Bit[] = [];
   for (const row of part.rows.slice(0, rowsKnitted(part))) {
-    const section = part.sections[row.section];
+    const section = part.sections[row.section]?.name ?? '';
     const { width, height } = part.cells[row.section] ?? { width: 0, height: 0 };
-    const rest = {
+    const bit = (isLevel: boolean, by: number): Bit => ({
       row: row.n,
-      section: section?.name ?? '',
+      section,
+      level: isLevel,
+      by,
       width,
       height,
-    };
-    const level = sum(row, edge, (mark) => mark.kind === 'bind off' || mark.kind === 'cast on');
-    if (level !== 0) bits.splice(beforePair(bits, row, edge), 0, { ...rest, level: true, by: level });
-    if (isIdle(row, edge)) continue;
-    bits.push({ ...rest, level: false, by: sum(row, edge, (mark) => mark.kind === 'edge') });
+    });
+    const level = sum(row, edge, isAtOnce);
+    if (level !== 0) bits.splice(beforePair(bits, row, edge), 0, bit(true, level));
+    if (!isIdle(row, edge)) bits.push(bit(false, sum(row, edge, isInRow)));
   }
   return bits;
 }
 
+const isAtOnce = ({ kind }: ShapingMark): boolean => kind === 'bind off' || kind === 'cast on';
+const isInRow = ({ kind }: ShapingMark): boolean => kind === 'edge';
+
+/** Most rows shape nothing. */
 const sum = ({ shaping }: PlannedRow, edge: Edge, of: (mark: ShapingMark) => boolean): number =>
-  shaping.reduce((total, mark) => total + (mark.edge === edge && of(mark) ? mark.by : 0), 0);
+  shaping.length === 0
+    ? 0
+    : shaping.reduce((total, mark) => total + (mark.edge === edge && of(mark) ? mark.by : 0), 0);
 
 /** Groups at the left edge begin the wrong-side row of a pair: they lie as high as those at the right edge. */
 const beforePair = (bits: readonly Bit[], { side, n }: PlannedRow, edge: Edge): number =>

@@ -12,9 +12,9 @@ export function chosen(
     const isIn = (bit: Bit) =>
       (sections === undefined || sections.includes(bit.section)) &&
       (rows === undefined || (bit.row >= rows.first && bit.row <= rows.last));
-    const at = all.flatMap((bit, i) => (isIn(bit) ? [i] : []));
-    [from, to] = [at[0] ?? -1, (at.at(-1) ?? -2) + 1];
-    if (at.length === 0 || to - from !== at.length) return undefined;
+    from = all.findIndex(isIn);
+    to = all.reduce((end, bit, i) => (isIn(bit) ? i + 1 : end), 0);
+    if (from < 0 || !all.slice(from, to).every(isIn)) return undefined;
   }
   if (level !== undefined) {
     const first = all[from];

@@ -1,5 +1,6 @@
 import { type Fault, fault, ok, placed, type Result, refuse } from '../fault.ts';
-import { workRow } from '../row/work.ts';
+import type { Step } from '../row/step.ts';
+import { type Worked, workRow } from '../row/work.ts';
 import type { PlannedPart, ProvenPart } from './planned.ts';
 import { YarnEnd } from './yarn-end.ts';
 
@@ -10,15 +11,21 @@ import { YarnEnd } from './yarn-end.ts';
  */
 export function provePart(part: PlannedPart): Result<ProvenPart> {
   let onNeedle = part.start;
+  // rows of one wording share their steps: over as many stitches they leave as many
+  const known = new Map<readonly Step[], Worked>();
   for (const row of part.rows) {
     const at = { piece: part.piece, part: part.name, sectionIndex: row.section, row: row.n };
     const counted = part.sections[row.section];
     if (counted?.onNeedle !== undefined && counted.first === row.n) onNeedle = counted.onNeedle;
     if (row.before !== onNeedle) return refuse(disproved(row.before, onNeedle, at));
-    const worked = workRow(row.steps, onNeedle);
-    if (!worked.ok) return refuse(...worked.faults.map((f) => placed(f, at)));
-    if (worked.value.after !== row.after) return refuse(disproved(row.after, worked.value.after, at));
-    onNeedle = worked.value.after;
+    if (known.get(row.steps)?.before !== onNeedle) {
+      const worked = workRow(row.steps, onNeedle);
+      if (!worked.ok) return refuse(...worked.faults.map((f) => placed(f, at)));
+      known.set(row.steps, worked.value);
+    }
+    const after = known.get(row.steps)?.after ?? onNeedle;
+    if (after !== row.after) return refuse(disproved(row.after, after, at));
+    onNeedle = after;
   }
   return onNeedle === part.left
     ? ok(part as ProvenPart)

@@ -1,6 +1,6 @@
 import { expandRow } from '../row/expand.ts';
 import { otherSide, type Side, type Step } from '../row/step.ts';
-import { stitchesNamed, stitchOf } from '../row/stitches-of-steps.ts';
+import { leavesUnworked, stitchOf } from '../row/stitches-of-steps.ts';
 import type { PlannedRow } from './planned.ts';
 
 /** Where a row's yarn is: so many stitches lie between it and the edge at which the row begins, or ends. */
@@ -15,8 +15,8 @@ const wholeRow: YarnOfRow = { front: 0, back: 0, joined: false };
 
 /** Stitches that a row leaves as they are where it begins, and behind its turn. A row that works none stays where it is. */
 function yarnOfRow(steps: readonly Step[], before: number): YarnOfRow {
-  const named = stitchesNamed(steps);
-  if (!named.includes('unworked') && named[0] !== 'join yarn') return wholeRow;
+  const joins = steps[0] !== undefined && stitchOf(steps[0]) === 'join yarn';
+  if (!joins && !leavesUnworked(steps)) return wholeRow;
   const worked = expandRow(steps, before);
   const front = worked.findIndex((work) => work !== 'unworked');
   if (front === -1) return { front: before, back: 0, joined: false };

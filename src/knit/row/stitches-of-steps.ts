@@ -38,6 +38,19 @@ export const stitchesNamed = (steps: readonly Step[]): readonly StitchName[] => 
   ...new Set(steps.flatMap((step) => caseOf(step, itsStitches))),
 ];
 
+const isUnworked = (work: StitchName): boolean => work === 'unworked';
+
+const itsUnworked: StepCases<boolean> = {
+  works: isUnworked,
+  worksUntil: isUnworked,
+  repeats: (inner) => leavesUnworked(inner),
+  repeatsUntil: (inner) => leavesUnworked(inner),
+};
+
+/** Whether a row leaves stitches as they are; asked of every row, so that it stops at the first. */
+export const leavesUnworked = (steps: readonly Step[]): boolean =>
+  steps.some((step) => caseOf(step, itsUnworked));
+
 /** Stitches that steps take from the left needle and leave on the right one. */
 export interface TakenAndMade {
   readonly takes: number;

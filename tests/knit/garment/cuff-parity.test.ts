@@ -58,8 +58,8 @@ describe('a sleeve from its cuff up', () => {
         const { below } = fitsSeamed(design.cuff.fabric, found.cuff - 1);
         expect(below, `${found.cuff}`).toBeLessThan(0.85 * found.cuff);
       }),
-      { numRuns: 300, endOnFailure: true },
+      { numRuns: 150, endOnFailure: true },
     );
-    expect(sleeves).toBeGreaterThan(100);
+    expect(sleeves).toBeGreaterThan(50);
   });
 });

@@ -6,10 +6,11 @@ import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { workBudget } from '../../../src/knit/piece/work-budget.ts';
 import { expandRow } from '../../../src/knit/row/expand.ts';
 import { printRow } from '../../../src/knit/row/print.ts';
-import type { Step } from '../../../src/knit/row/step.ts';
+import { otherSide, type Step } from '../../../src/knit/row/step.ts';
 import { workRow } from '../../../src/knit/row/work.ts';
 import { stitches } from '../../../src/knit/stitch.ts';
 import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
+import { same } from '../../same.ts';
 import { told } from '../../told.ts';
 
 const planned = (recipe: Recipe): Plan => {
@@ -98,33 +99,42 @@ describe('a plan of a recipe that can be knitted', () => {
   law('never asks for a stitch that is not on the needle, and leaves what it states', (part) => {
     let onNeedle = part.start;
     for (const row of part.rows) {
-      expect(row.before).toBe(onNeedle);
+      same(row.before, onNeedle);
       const worked = workRow(row.steps, onNeedle);
-      expect(worked).toMatchObject({ ok: true, value: { after: row.after } });
+      same(worked.ok && worked.value.after, row.after);
       onNeedle = row.after;
     }
-    expect(onNeedle).toBe(part.left);
+    same(onNeedle, part.left);
   });
 
   law('comes to the same count stitch by stitch', (part) => {
     for (const row of part.rows) {
       const all = expandRow(row.steps, row.before);
-      expect(all.reduce((sum, s) => sum + stitches[s].takes, 0)).toBe(row.before);
-      expect(all.reduce((sum, s) => sum + stitches[s].makes, 0)).toBe(row.after);
+      same(
+        all.reduce((sum, s) => sum + stitches[s].takes, 0),
+        row.before,
+      );
+      same(
+        all.reduce((sum, s) => sum + stitches[s].makes, 0),
+        row.after,
+      );
     }
   });
 
   law('marks every change of count, with the edge that it happens at', (part) => {
     for (const row of part.rows) {
-      expect(row.shaping.reduce((sum, mark) => sum + mark.by, 0)).toBe(row.after - row.before);
+      same(
+        row.shaping.reduce((sum, mark) => sum + mark.by, 0),
+        row.after - row.before,
+      );
     }
   });
 
   law('numbers its rows from 1 and changes sides with every row', (part) => {
     part.rows.forEach((row, i) => {
-      expect(row.n).toBe(i + 1);
+      same(row.n, i + 1);
       const last = part.rows[i - 1];
-      if (last) expect(row.side).not.toBe(last.side);
+      if (last) same(row.side, otherSide(last.side));
     });
   });
 
@@ -132,9 +142,12 @@ describe('a plan of a recipe that can be knitted', () => {
     for (const row of part.rows) {
       const all = expandRow(row.steps, row.before);
       const made = (s: string | undefined) => s === 'm1' || s === 'm1l' || s === 'm1r' || s === 'm1p';
-      expect(made(all[0])).toBe(false);
-      expect(made(all[all.length - 1])).toBe(false);
-      expect(all.some((s, i) => made(s) && made(all[i + 1]))).toBe(false);
+      same(made(all[0]), false);
+      same(made(all[all.length - 1]), false);
+      same(
+        all.some((s, i) => made(s) && made(all[i + 1])),
+        false,
+      );
     }
   });
 

@@ -13,6 +13,9 @@ import { freshStore, given, LONG, planOf, scarf } from '../scenario.ts';
 
 const TOTAL = 12;
 
+const { garment, plans } = scarf('scarf', TOTAL);
+const LONG_PLAN = planOf('scarf', 'long', TOTAL).id;
+
 /** One garment on several devices: each with its own log, maybe with a recipe or a setting of its own. */
 const devices = (): fc.Arbitrary<Backup[]> =>
   fc
@@ -28,7 +31,6 @@ const devices = (): fc.Arbitrary<Backup[]> =>
     )
     .map(([logs, own]) =>
       logs.map((entries, i) => {
-        const { garment, plans } = scarf('scarf', TOTAL);
         const { changedAt, name, hand } = own.next().value as {
           changedAt: number;
           name: string;
@@ -51,7 +53,7 @@ function backup(
   entries: readonly LogEntry[],
   settings: object,
 ): Backup {
-  const of = (id: string) => id.replace('g/p/0/s/1', planOf('scarf', 'long', TOTAL).id);
+  const of = (id: string) => id.replace('g/p/0/s/1', LONG_PLAN);
   const log = entries.map((entry) => ({
     ...entry,
     make: LONG,

@@ -9,6 +9,7 @@ import { saysNumber } from '../../../../src/words/numbers.ts';
 import { speak } from '../../../../src/words/say.ts';
 import { plainSpeech, type Speech } from '../../../../src/words/settings.ts';
 import { someBody } from '../../../arbitraries/design.ts';
+import { same } from '../../../same.ts';
 
 afterEach(() => speak(plainSpeech));
 
@@ -57,10 +58,10 @@ describe('whoever changes from centimetres to inches and back', () => {
       for (const text of units === 'in' ? [...typed, ...sixteenths] : typed) {
         const mm = stored(text);
         await speak({ units: other(units) });
-        expect(shown(mm)).not.toBe('');
+        same(shown(mm) === '', false, () => text);
         await speak({ units });
-        expect(shown(mm)).toBe(text);
-        expect(stored(shown(mm))).toBe(mm);
+        same(shown(mm), text);
+        same(stored(shown(mm)), mm);
       }
     }
   });
@@ -82,8 +83,8 @@ describe('whoever changes from centimetres to inches and back', () => {
         const again = Object.fromEntries(Object.entries(form.body).map(([name, mm]) => [name, shown(mm)]));
         expect(recipesOf(typedForm(again, shown(Number(form.own.lengthMm))))).toEqual(recipes);
       }),
-      { numRuns: 120 },
+      { numRuns: 80 },
     );
-    expect(seen.drafted).toBeGreaterThan(40);
+    expect(seen.drafted).toBeGreaterThan(25);
   });
 });

@@ -1,0 +1,43 @@
+import { createHash } from 'node:crypto';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
+import { seed } from '../seed.ts';
+
+/** Files that take a minute or more in a browser, the longest first: begun last, one would run on alone at the end. */
+const longest = [
+  'every-screen',
+  'walk',
+  'update',
+  'count',
+  'larger-text',
+  'editor',
+  'three-taps',
+  'kept-whole',
+];
+
+const place = (path: string): number => {
+  const at = longest.findIndex((name) => path.endsWith(`/${name}.test.ts`));
+  return at === -1 ? longest.length : at;
+};
+
+const shuffled = (path: string): string =>
+  createHash('sha1')
+    .update(`${seed} ${path.slice(path.lastIndexOf('/tests/'))}`)
+    .digest('hex');
+
+const by = <T>(files: readonly T[], keyOf: (file: T) => string | number): T[] =>
+  files
+    .map((file) => ({ file, key: keyOf(file) }))
+    .sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0))
+    .map(({ file }) => file);
+
+/** In a browser the longest file begins; in Node they run in an order of their own, that of the seed: none leans on one before it. */
+export class FileOrder extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const inBrowser = files.filter(({ project }) => project.name === 'browser');
+    const inNode = files.filter(({ project }) => project.name !== 'browser');
+    return [
+      ...by(inNode, ({ moduleId }) => shuffled(moduleId)),
+      ...by(await super.sort(inBrowser), ({ moduleId }) => place(moduleId)),
+    ];
+  }
+}
