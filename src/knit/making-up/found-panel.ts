@@ -4,6 +4,7 @@ import { endOf, sideBits } from './boundary.ts';
 import { chainAt, FoundSide } from './found-side.ts';
 import type { Line, Stretch } from './joint.ts';
 import { type PanelEdges, turnedRound, type Underarm } from './piece-edges.ts';
+import type { OpenedBack } from './sewn.ts';
 
 /** What the other pieces tell of a panel. */
 export interface AboutPanel {
@@ -12,9 +13,13 @@ export interface AboutPanel {
   readonly parts: readonly PlannedPart[];
   readonly isHalf: boolean;
   readonly isRaglan: boolean;
+  /** it is parted below its neck, and banded along both edges */
+  readonly hasPlacket?: boolean;
   /** the sleeve narrows towards its top: what narrows here above the side is the armhole */
   readonly isCapped: boolean;
-  /** of a sleeve that is sewn in straight: half of its top, mm */
+  /** it has, unless said otherwise */
+  readonly hasSleeve?: boolean;
+  /** of a sleeve that is sewn in straight, half of its top; else as long as an armhole's band is, mm */
   readonly depthMm?: number | undefined;
   /** stitches of a shoulder of the piece that it is sewn to, where that one's is known */
   readonly shoulder?: number | undefined;
@@ -74,18 +79,20 @@ export class FoundPanel implements PanelEdges {
     const inner = outer === 'right' ? 'left' : 'right';
     const leaf = this.leaf(outer);
     const own = this.stretch(leaf, inner);
-    const side: Line = this.about.isHalf
-      ? [{ ...own, shaped: 'after' }]
-      : outer === 'left' && this.beginsWithMiddle()
-        ? [{ ...own, level: 'without' }]
-        : [own];
+    const side: Line =
+      this.about.isHalf || this.about.hasPlacket
+        ? [{ ...own, shaped: 'after' }]
+        : outer === 'left' && this.beginsWithMiddle()
+          ? [{ ...own, level: 'without' }]
+          : [own];
     const top: Line = tip ? [this.stretch(leaf, 'top')] : [];
     return [...side, ...(outer === 'right' ? turnedRound(top) : top)];
   }
 
   front(outer: Edge): Line {
     const inner = outer === 'right' ? 'left' : 'right';
-    return [{ ...this.stretch(this.about.parts[0], inner), shaped: 'before' }];
+    const part = this.about.isHalf ? this.about.parts[0] : this.leaf(outer);
+    return [{ ...this.stretch(part, inner), shaped: 'before' }];
   }
 
   middle(): Line {
@@ -102,6 +109,18 @@ export class FoundPanel implements PanelEdges {
     if (this.about.parts.some(({ from }) => 'part' in from && from.edge === 'middle')) return false;
     const [first] = sideBits(leaf, 'right');
     return first?.level === true && first.row === 1;
+  }
+
+  /** Of a back that is parted below its neck: its halves, and the edges of the opening from the right one to the left. */
+  opened(): OpenedBack {
+    const half = (outer: Edge, shaped: 'before' | 'after'): Line => [
+      { ...this.stretch(this.leaf(outer), outer === 'right' ? 'left' : 'right'), shaped },
+    ];
+    return {
+      left: half('left', 'after'),
+      right: half('right', 'after'),
+      edges: [...turnedRound(half('right', 'before')), ...this.middle(), ...half('left', 'before')],
+    };
   }
 
   wholeNeck(): Line {
@@ -141,8 +160,11 @@ export class FoundPanel implements PanelEdges {
   /** What of a shoulder is bound off in one row with the neck between both. */
   private restOfShoulder(): number {
     const { shoulder, isRaglan, parts } = this.about;
-    if (shoulder === undefined || isRaglan || parts[0]?.end === 'hold') return 0;
-    const rest = shoulder - this.at('right').takenFrom(this.shoulderAt('right'));
+    if (shoulder === undefined || isRaglan) return 0;
+    const taken = this.at('right').takenFrom(this.shoulderAt('right'));
+    // what rests behind shoulders that are bound off is the neck; where nothing is bound off all of it rests
+    if (parts[0]?.end === 'hold' && taken > 0) return 0;
+    const rest = shoulder - taken;
     return rest > 0 && 2 * rest < this.topStitches() ? rest : 0;
   }
 
@@ -161,9 +183,10 @@ export class FoundPanel implements PanelEdges {
     const top = this.shoulderAt(outer);
     const level = side.firstLevel(top, -1);
     if (level >= 0) return level;
-    const { isCapped, depthMm } = this.about;
-    const narrows = isCapped ? side.narrows(top) : -1;
-    if (narrows >= 0) return narrows;
+    const { isCapped, hasSleeve = true, depthMm } = this.about;
+    const narrows = isCapped || !hasSleeve ? side.narrows(top) : -1;
+    // of a vest: a body that is taken in lower down has no armhole there
+    if (narrows >= 0 && (isCapped || narrows > side.end / 3)) return narrows;
     return depthMm === undefined ? top : side.below(top, depthMm);
   }
 

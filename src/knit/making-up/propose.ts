@@ -1,7 +1,8 @@
 import type { PieceRole } from '../piece/recipe.ts';
 import type { StandingGarment, StandingMake, StandingPiece } from '../piece/standing.ts';
 import type { EdgeName, SewnBand } from './band-joints.ts';
-import { FoundPanel } from './found-panel.ts';
+import { openingsOf } from './found-openings.ts';
+import { type AboutPanel, FoundPanel } from './found-panel.ts';
 import { FoundSleeve } from './found-sleeve.ts';
 import type { Joint } from './joint.ts';
 import { outerEdge } from './outer-edge.ts';
@@ -19,14 +20,16 @@ export function proposed({ pieces }: Pick<StandingGarment, 'pieces'>): readonly 
     pieces.find(({ recipe, makes }) => roles.includes(roleOf(recipe)) && makes.length > 0);
   const [back, sleeve] = [of('back'), of('sleeve')];
   const fronts = frontsOf(of('left front'), of('right front'), of('front'));
+  const bands = pieces.flatMap(bandOf);
   const first = sleeve?.makes[0];
   const seen = first && new FoundSleeve(sleeve.recipe.name, first.make, first.parts);
   const common = {
     isCapped: seen?.isCapped ?? false,
-    depthMm: seen && !seen.isCapped ? seen.topMm() / 2 : undefined,
+    hasSleeve: sleeve !== undefined,
+    depthMm: seen ? (seen.isCapped ? undefined : seen.topMm() / 2) : alongArmhole(bands, fronts?.left.make),
     isRaglan: false,
   };
-  const panel = (one: Half, more: Partial<typeof common> & { shoulder?: number | undefined } = {}) =>
+  const panel = (one: Half, more: Partial<AboutPanel> = {}) =>
     new FoundPanel({
       ...common,
       ...more,
@@ -45,11 +48,20 @@ export function proposed({ pieces }: Pick<StandingGarment, 'pieces'>): readonly 
     sleeve && make && new FoundSleeve(sleeve.recipe.name, make.make, make.parts, indentMm);
   const [left, right] = [sleeveOf(first), sleeveOf(sleeve?.makes[1] ?? first)];
   const isOpen = fronts?.left.isHalf ?? false;
+  const recipes = pieces.map(({ recipe }) => recipe);
+  const { partsBack, ...opens } = openingsOf(bands, recipes, isOpen);
+  const hasPlacket = opens.placket !== undefined;
+  const behind = own && panel(own, known);
   const sewn: Sewn = {
-    back: own && panel(own, known),
-    fronts: fronts && { left: panel(fronts.left, known), right: panel(fronts.right, known) },
+    back: behind,
+    fronts: fronts && {
+      left: panel(fronts.left, { ...known, hasPlacket }),
+      right: panel(fronts.right, { ...known, hasPlacket }),
+    },
     sleeves: left && right && { left, right },
-    bands: pieces.flatMap(bandOf),
+    bands,
+    ...opens,
+    ...(partsBack && behind ? { opening: behind.opened() } : {}),
     isRaglan,
     isIndented: indentMm > 0,
     isOpen,
@@ -58,6 +70,14 @@ export function proposed({ pieces }: Pick<StandingGarment, 'pieces'>): readonly 
     capEase: 0,
   };
   return stated(sewn);
+}
+
+/** How long a front's side of an armhole is that a band is picked up along, a stitch for each that it has room for, mm. */
+function alongArmhole(bands: readonly SewnBand[], front: StandingMake | undefined): number | undefined {
+  const edges = bands.flatMap(({ along }) => along);
+  const found = edges.find(({ edge }) => edge === 'left front armhole');
+  const width = front?.parts[0]?.cells.at(-1)?.width;
+  return found && width !== undefined ? found.stitches * width : undefined;
 }
 
 /** A front, or half of one. */
@@ -97,6 +117,7 @@ const words: readonly (readonly [RegExp, string])[] = [
   [/back|rück|hinter/i, 'back'],
   [/front|vorder|vorn/i, 'front'],
   [/sleeve|ärmel/i, 'sleeve'],
+  [/shoulder|schulter/i, 'shoulder'],
   [/armhole|armloch|armausschnitt/i, 'armhole'],
   [/neck|hals|ausschnitt/i, 'neck'],
   [/middle|centre|center|point|mitte|spitze/i, 'middle'],
@@ -110,7 +131,8 @@ function edgeCalled(along: string): EdgeName | undefined {
   if (said.has('middle')) return said.has('back') ? 'middle of the back neck' : 'middle of the front neck';
   if (said.has('armhole')) return said.has('back') ? 'left back armhole' : 'left front armhole';
   if (said.has('sleeve')) return side && `${side} sleeve top`;
-  if (said.has('back') && said.has('neck')) return 'back neck';
+  if (said.has('shoulder')) return side && `${side} ${said.has('back') ? 'back' : 'front'} shoulder`;
+  if (said.has('back') && said.has('neck')) return side ? `${side} back neck` : 'back neck';
   if (side && said.has('neck')) return `${side} front neck`;
   if (side && said.has('edge')) return `${side} front edge`;
   return said.has('front') && said.has('neck') ? 'front neck' : undefined;

@@ -1,0 +1,48 @@
+import type { Recipe } from '../piece/recipe.ts';
+import type { Step } from '../row/step.ts';
+import type { EdgeName, Laps, SewnBand } from './band-joints.ts';
+import type { Worn } from './piece-edges.ts';
+
+/** How the neck of a garment opens whose pieces alone tell of it: by what its bands are picked up along. */
+export interface FoundOpenings {
+  readonly laps?: Laps;
+  readonly placket?: Worn;
+  /** the back neck is picked up in two halves, from an opening to a shoulder each */
+  readonly partsBack: boolean;
+}
+
+/** @param isOpen the front is opened from its hem: its edges are no placket */
+export function openingsOf(
+  bands: readonly SewnBand[],
+  recipes: readonly Recipe[],
+  isOpen: boolean,
+): FoundOpenings {
+  const along = new Set(bands.flatMap((band) => band.along.map(({ edge }) => edge)));
+  const has = (...edges: readonly EdgeName[]) => edges.every((edge) => along.has(edge));
+  const laps = has('left front shoulder', 'right front shoulder')
+    ? 'both'
+    : has('left front shoulder')
+      ? 'left'
+      : undefined;
+  const isPlacket = !isOpen && has('left front edge', 'right front edge');
+  return {
+    ...(laps === undefined ? {} : { laps }),
+    ...(isPlacket ? { placket: onTop(bands, recipes) } : {}),
+    partsBack: has('left back neck', 'right back neck') && !has('middle of the back neck'),
+  };
+}
+
+/** The band with the holes lies on the other. */
+function onTop(bands: readonly SewnBand[], recipes: readonly Recipe[]): Worn {
+  const left = bands.find((band) => band.along.some(({ edge }) => edge === 'left front edge'));
+  const recipe = recipes.find(({ name }) => name === left?.piece);
+  return recipe && hasHoles(recipe) ? 'left' : 'right';
+}
+
+const hasHoles = ({ parts }: Recipe): boolean =>
+  parts.some(({ sections }) =>
+    sections.some(({ words = [] }) => words.some((row) => row.length > 1 && row.some(makesHole))),
+  );
+
+const makesHole = (step: Step): boolean =>
+  'work' in step ? step.work === 'bo' || step.work === 'yo' : step.repeat.some(makesHole);
