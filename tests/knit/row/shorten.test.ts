@@ -91,6 +91,22 @@ describe('the shortest wording of a row', () => {
     );
   });
 
+  it('takes two of a pair for no repeat of its own, three for one', () => {
+    const twice = (pairs: number) => said(`${`${'p1 k1 '.repeat(pairs)}k2tog yo `.repeat(2)}k1`.trim());
+    expect(twice(1)).toBe('*p1, k1, k2tog, yo; repeat from * to last st, k1');
+    expect(twice(2)).toBe('*p1, k1, p1, k1, k2tog, yo; repeat from * to last st, k1');
+    expect(twice(3)).toBe(
+      '*p1, k1; repeat from * to last 11 sts, k2tog, yo, [p1, k1] 3 times, k2tog, yo, k1',
+    );
+  });
+
+  it('looks for repeats of twelve runs at the most', () => {
+    const runs = ['k1', 'p2', 'k3', 'p4', 'k5', 'p6', 'k7', 'p8', 'k9', 'p10', 'k11', 'p12', 'k13', 'p14'];
+    const twice = (of: number) => said([...runs.slice(0, of), ...runs.slice(0, of)].join(' '));
+    expect(twice(12)).toMatch(/^\*k1, p2, .* p12; repeat from \* to end$/);
+    expect(twice(14)).not.toContain('repeat');
+  });
+
   it('a turn ends it: what lies beyond is left, and counted where the row runs up to it', () => {
     const turned = (text: string, beyond: number) =>
       printRow(shorten([...runsOf(text), { work: 'unworked', times: beyond }]));

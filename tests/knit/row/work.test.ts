@@ -84,6 +84,49 @@ describe('working a row', () => {
     });
   });
 
+  it('nor does spelling it out: what was worked before it stands, and nothing of it', () => {
+    const endless = (...inner: readonly Step[]): readonly Step[] => [
+      { work: 'k', times: 2 },
+      { repeat: inner, until: { left: 0 } },
+      { work: 'p', times: 1 },
+    ];
+    // a round that takes nothing is worked once, and then there is no end of it
+    expect(expandRow(endless({ work: 'yo', times: 1 }), 5)).toEqual(['k', 'k', 'yo']);
+    expect(expandRow(endless({ work: 'k2tog', times: 1 }, { work: 'k', times: 1 }), 6)).toEqual([
+      'k',
+      'k',
+      'k2tog',
+      'k',
+    ]);
+    expect(
+      expandRow(
+        [
+          { work: 'k2tog', until: { left: 1 } },
+          { work: 'k', times: 1 },
+        ],
+        4,
+      ),
+    ).toEqual(['k2tog', 'k2tog']);
+    expect(
+      expandRow(
+        [
+          { work: 'k', times: 3 },
+          { work: 'p', times: 1 },
+        ],
+        2,
+      ),
+    ).toEqual(['k', 'k']);
+    expect(
+      expandRow(
+        [
+          { work: 'k', until: { left: 3 } },
+          { work: 'p', times: 2 },
+        ],
+        2,
+      ),
+    ).toEqual([]);
+  });
+
   it('refuses to work up to a place with what uses up no stitch, also where the place is reached already', () => {
     const none: Step[] = [
       { work: 'yo', until: { left: 1 } },

@@ -70,6 +70,22 @@ describe('a row on the needle', () => {
     ['k2, k2, m1, k3, m1, k1, purl to end', 'k2, inc 2 evenly over next 6 sts, p to end', 12],
     ['[k1, p1] 3 times, knit to end', '(k1, p1) over next 6 sts, k to end', 12],
     ['*k1, p1; repeat from * to last 2 sts, k2', '*k1, p1; rep from * to last 2 sts, k2', 12],
+    // a round that meets a marker lies elsewhere on the needle each time, however deep the marker is said
+    ['k2, k2, purl to end | markers 2 4', '(k2, sm) twice, p to end', 10, 2, 4],
+    ['k2, k2, k2, k2, purl to end | markers 2 4 6 8', '((k2, sm) twice) twice, p to end', 10, 2, 4, 6, 8],
+    ['k1, [k1, p1] 2 times | markers 1', 'k1, sm, (k1, p1) over next 4 sts', 5, 1],
+    ['[k1, k1] 51 times', '(k1, sm, k1) 51 times', 102],
+    ['k1, k1, k1, k1 | markers 1 3', '(k1, sm, k1) 2 times', 4, 1, 3],
+    [
+      'k3, k2tog, knit to last 2 sts, k2tog | markers 9',
+      'k3, k2tog, k to 2 sts before marker, k2tog, sm',
+      11,
+      11,
+    ],
+    ['knit to last 10 sts, m1, knit to end | markers 2 7 11', 'k to marker, sm, m1, k to end', 12, 2, 6, 10],
+    ['k2, k2tog, knit to end | markers 2 3 7', 'k2, pm, k2tog, pm, k to end', 12, 8],
+    ['*k1, yo; repeat from * to last 4 sts, k4 | markers 8', '*k1, yo; rep from * to marker, k4', 8, 4],
+    ['k4, pick up and knit 2 sts, knit to end | markers 6', 'k4, pick up and k 2, pm, k to end', 8],
   ])('%s: %s over %i', (is, text, stitches, ...markers) => {
     expect(onNeedle(text, stitches, ...markers)).toBe(is);
   });
