@@ -15,6 +15,10 @@ describe('what is kept at the edges, in all its wordings,', () => {
       {Always k|Knitting} {the |}first and last 2 sts {of|on} every row → borders: borders [{edge both, stitches 2, fabric {named, name garter}}]
       Keeping first and last 5 sts in moss st and {the rest|rem sts|all other sts} in st st → borders: borders [{edge both, stitches 5, fabric {named, name moss}}], main {named, name stocking}
       Keeping {the |}{borders|edge sts|border sts} {in garter st|as set} → borders: borders []
+      Keeping first and last 5 sts in every row in moss st, work 6 rows → borders: borders [{edge both, stitches 5, fabric {named, name moss}}] | @55 even: until {rows, n 6}
+      K the first and last 5 sts in garter st → borders: borders [{edge both, stitches 5, fabric {named, name garter}}]
+      Knitting first and last 5 sts in moss st → borders: borders [{edge both, stitches 5, fabric {named, name moss}}]
+      K {the first|first} and last 5 sts in moss st → borders: borders [{edge both, stitches 5, fabric {named, name moss}}]
     `),
   )('is read: $line', expectReading);
 
@@ -37,6 +41,8 @@ describe('what is kept at the edges, in all its wordings,', () => {
       Knit first 3 sts → row: items 'k ×3'
       Purl 2 rows, keeping 4 sts at front edge in moss st → ✗ stitch or repeat expected @14
       Rep rows 1 and 2, keeping 4 sts at front edge in moss st → ✗ stitch or repeat expected @19
+      K first and last 5 sts in wibble → ✗ stitch or repeat expected @3
+      K first and last 5 sts in pattern → ✗ stitch or repeat expected @3
     `),
   )('is not read for more than it says: $line', expectReading);
 });

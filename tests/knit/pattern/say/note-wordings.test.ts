@@ -40,6 +40,8 @@ describe('note, in all its wordings,', () => {
       with white, → yarn: name white
       using MC, → yarn: name MC
       Place marker at each end, turn → note: about marker | @27 turn
+      Sew seams and press → note: about 'making up'
+      Sew seams and work neck → note: about 'making up'
     `),
   )('is read: $line', expectReading);
 
@@ -57,6 +59,10 @@ describe('note, in all its wordings,', () => {
       This row → ✗ stitch or repeat expected @1
       Measure it → ✗ stitch or repeat expected @1
       Put 1 → ✗ stitch or repeat expected @1
+      Sew seams and work 6 rows → ✗ stitch or repeat expected @1
+      Sew seams, then cast on 60 sts → ✗ stitch or repeat expected @1
+      Sew seams, work 6 rows → ✗ stitch or repeat expected @1
+      Sew seams and {k|inc|dec|bind off|pick up|cont in} 6 → ✗ stitch or repeat expected @1
     `),
   )('is not read for more than it says: $line', expectReading);
 });

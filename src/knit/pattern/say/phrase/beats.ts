@@ -245,7 +245,6 @@ function readBeatEnd(c: Cursor, beat: Beat): Beat {
   takes(c, 'thereafter');
   const times = attempt(c, () => {
     takes(c, ',', '-');
-    takes(c, 'for', 'a');
     return readTimes(c);
   });
   if (times) {

@@ -81,7 +81,7 @@ const readRib = (c: Cursor): FabricSaid | undefined =>
 /** 'k2, p2' as 'kkpp'; '' when something else comes. */
 function readFace(c: Cursor): string {
   let face = '';
-  while (face.length < 60 && sees(c, 'k', 'p', 'and', ',', 'x', '/', '.')) {
+  while (sees(c, 'k', 'p', 'and', ',', 'x', '/', '.')) {
     if (takes(c, ',', 'and', 'x', '/', '.')) continue;
     const stitch = peekWord(c).charAt(0);
     const n = peekNumber(c, 1);

@@ -74,6 +74,17 @@ describe('a rhythm, in all its wordings,', () => {
       In this row dec 1 st at each end → shape: change -1, edge both, beats [{first 1, every 1, times 1}]
       On RS row dec 1 st at each end → shape: change -1, edge both, beats [{every 2, side RS}]
       Dec 1 st at each end of next row, every 4th row 5 times, then every row twice → shape: change -1, edge both, beats [{first 1, every 1, times 1}; {every 4, counted, times 5}; {first 1, every 1, counted, times 2}]
+      Dec 1 st at each end of every 4th row thereafter 5 times → shape: change -1, edge both, beats [{every 4, counted, times 5}]
+      Dec 1 st at each end of every 2nd ridge 5 times → shape: change -1, edge both, beats [{every 4, counted, times 5}]
+      Dec 1 st at each end of every 9th ridge {(18th row)|} 5 times → shape: change -1, edge both, beats [{every 18, counted, times 5}]
+      Dec 1 st at each end of every {inch|inches} 5 times → shape: change -1, edge both, beats [{every 1, everyMm 25.4, counted, times 5}]
+      Dec 1 st at each end every {cm|1 cm} 5 times → shape: change -1, edge both, beats [{every 1, everyMm 10, counted, times 5}]
+      Dec 1 st at each end every 2 cm 5 times → shape: change -1, edge both, beats [{every 1, everyMm 20, counted, times 5}]
+      Dec 1 st at each end every 6 rows 5 times → shape: change -1, edge both, beats [{every 6, counted, times 5}]
+      Dec 1 st at each end on 5th, 11th and 17th rows → shape: change -1, edge both, beats [{first 5, every 5, times 1}; {every 6, times 1}; {every 6, times 1}]
+      Dec 1 st at each end on 5th and 11th rows → shape: change -1, edge both, beats [{first 5, every 5, times 1}; {every 6, times 1}]
+      Dec 1 st at each end of next row, then every 4th row 5 times in all → shape: change -1, edge both, beats [{first 1, every 1, times 1}; {every 4, counted, times 4, total}]
+      Dec 1 st at each end of next row and every 4th row 5 times in all → shape: change -1, edge both, beats [{first 1, every 1, times 1}; {every 4, counted, times 4, total}]
     `),
   )('is read: $line', expectReading);
 
@@ -92,6 +103,11 @@ describe('a rhythm, in all its wordings,', () => {
       On side dec 1 st at each end → ✗ stitch or repeat expected @1
       On red row dec 1 st at each end → ✗ stitch or repeat expected @1
       At 3 ends dec 1 st → ✗ stitch or repeat expected @1
+      Dec 1 st every row {for 6 rows|for the next 6 rows|for next 6 rows|for a further 6 rows} → ✗ stitch or repeat expected @10
+      Dec 1 st every other row for 7 rows → ✗ stitch or repeat expected @10
+      Dec 1 st at each end of every 9th ridge (17th row) 5 times → ✗ stitch or repeat expected @42
+      Dec 1 st at each end of the foll 5th, 11th and 17th rows → ✗ stitch or repeat expected @34
+      Dec 1 st at each end on 11th, 5th and 17th rows → ✗ stitch or repeat expected @22
     `),
   )('is not read for more than it says: $line', expectReading);
 });

@@ -18,6 +18,9 @@ describe('’at each end’, ’at neck edge’, in all its wordings,', () => {
       Dec 1 st at neck edge only of next row → shape: change -1, edge neck, beats [{first 1, every 1, times 1}]
       Dec 1 st at beg and end of next row → shape: change -1, edge both, beats [{first 1, every 1, times 1}]
       Dec 1 st at {each armhole side|each side edges|both side ends} of next row → shape: change -1, edge both, beats [{first 1, every 1, times 1}]
+      Dec 1 st at each end of {work|the work|piece|the piece} {every row|each row} → shape: change -1, edge both, beats [{first 1, every 1}]
+      Dec 1 st at each end of {work|the work|piece|the piece} {on next row|in next row|next row|of next row} → shape: change -1, edge both, beats [{first 1, every 1, times 1}]
+      Dec 1 st at each end of {needle|the needle} on next row → shape: change -1, edge both, beats [{first 1, every 1, times 1}]
     `),
   )('is read: $line', expectReading);
 

@@ -22,6 +22,15 @@ describe('’ending with’, in all its wordings,', () => {
       Work even for 10 cm, ending with row 4, turn → even: until {length, mm 100, from here, endRow 4} | @41 turn
       Work even for 10 cm, turn → even: until {length, mm 100, from here} | @22 turn
       Dec 1 st at each end of next row, ending with a WS row → shape: change -1, edge both, beats [{first 1, every 1, times 1}] | @35 ending: end WS
+      Work even for 10 cm{, working an|, working|, work an} odd number of rows → even: until {length, mm 100, from here, odd}
+      Work even for 10 cm{, working an|, working|, work an} even number of rows → even: until {length, mm 100, from here, odd false}
+      Work even for 10 cm, an odd number of rows → even: until {length, mm 100, from here, odd}
+      Work even for 10 cm, ending with {a 4th patt row|4th patt row|4th row of patt|4th row of the patt|row 4 of the patt|a 4th row of patt} → even: until {length, mm 100, from here, endRow 4}
+      Work even for 10 cm, ending with 4 patt → even: until {length, mm 100, from here}
+      Work even for 10 cm, ending with 4 more rows → even: until {length, mm 100, from here} | ✗ stitch or repeat expected @34
+      Work even for 10 cm, ending with 4 ridges → even: until {length, mm 100, from here} | ✗ stitch or repeat expected @34
+      Work even for 10 cm, ending with a rep of rows 1 to 4 → even: until {length, mm 100, from here} | @22 repeat rows: from 1, to 4, times 1
+      Work even for 10 cm, ending with rep of rows 1 to 4 → even: until {length, mm 100, from here} | ✗ nothing before the repeat @38
     `),
   )('is read: $line', expectReading);
 });

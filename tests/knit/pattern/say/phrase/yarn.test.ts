@@ -21,6 +21,9 @@ describe('a yarn, in all its wordings,', () => {
       With white bind off → yarn: name white | @12 bind off
       With white p 3 rows → yarn: name white | @12 rows: n 3, items 'p to {left 'what follows'}'
       With white pick up 5 sts → yarn: name white | @12 pick up: items 'pu ×5', edges [{stitches 5, along ''}]
+      With red old new blue green white, k 1 row → note: about yarn | @36 rows: n 1, items 'k to {left 'what follows'}'
+      In red old new blue green white, k 1 row → note: about yarn | @34 rows: n 1, items 'k to {left 'what follows'}'
+      Holding red old new blue green white, k 1 row → note: about yarn | @39 rows: n 1, items 'k to {left 'what follows'}'
     `),
   )('is read: $line', expectReading);
 
@@ -33,6 +36,8 @@ describe('a yarn, in all its wordings,', () => {
       With white right k 1 row → ✗ stitch or repeat expected @6
       With k 1 row → note: about facing | ✗ stitch or repeat expected @8
       With 3 strands k 1 row → note: about yarn | @16 rows: n 1, items 'k to {left 'what follows'}'
+      With red old new blue green white black, k 1 row → ✗ stitch or repeat expected @6
+      Holding red old new blue green white black, k 1 row → ✗ stitch or repeat expected @1
     `),
   )('is not read for more than it says: $line', expectReading);
 });
