@@ -71,16 +71,26 @@ function endOf(other: PieceBuild, source: PartBuild, to: AsFarAs | undefined): n
   }
 }
 
-/** 'same as back until armholes measure 4½ in'; without a gauge only the place's shaping is taken over. */
+/** 'same as back until armholes measure 4½ in'; without a gauge only the place's shaping is taken over, from the start all that a length can be measured of. */
 function endAtLength(other: PieceBuild, source: PartBuild, mm: number, from: From): number {
   const mark = from === 'start' || from === 'here' ? undefined : markOf(other, from);
   if (source.height === 0)
-    return mark ? endOfPlace(mark, mark.rows - mark.part.baseRows, other, from) : source.rows.length;
+    return mark
+      ? endOfPlace(mark, mark.rows - mark.part.baseRows, other, from)
+      : rowsToMeasure(other, source);
   const base = mark?.height ?? 0;
   const at = source.rows.findIndex(
     (_, i) => (source.rows[i + 1]?.was.height ?? source.height) - base >= mm - 0.001,
   );
   return at < 0 ? source.rows.length : at + 1;
+}
+
+/** Rows before its shoulders, and before all of it is bound off. */
+function rowsToMeasure(other: PieceBuild, source: PartBuild): number {
+  const shoulder = markOf(other, 'shoulder');
+  if (shoulder?.part === source) return shoulder.rows - source.baseRows;
+  const end = source.rows.findIndex(({ after }) => after === 0);
+  return end < 0 ? source.rows.length : end;
 }
 
 function copyToCount(

@@ -21,7 +21,7 @@ export const readAsFor = (c: Cursor): Statement | undefined =>
     if (takesOne(c, 'made as another'))
       attempt(c, () => {
         takes(c, 'the');
-        return readPieceName(c) !== undefined && sees(c, 'as', 'same', 'exactly', 'like', 'the');
+        return readPieceName(c) !== undefined && sees(c, 'as', 'same', 'exactly', 'like', 'the', 'to');
       });
     const between = starred || takeFromStars(c);
     takes(c, 'on', 'the', 'and');

@@ -44,6 +44,9 @@ describe('as for, in all its wordings,', () => {
       Work as given for back → as for: piece {words back, name back}, reversing false
       Work as on back, reversing all shapings → as for: piece {words back, name back}, reversing
       Work as for back to {the end of armhole|where armhole|the armhole|far as armhole} → as for: piece {words back, name back}, reversing false, to {place, place armhole}
+      Work left front to {match|correspond to|match with|correspond with} right front, reversing shaping → as for: piece {words 'right front', name 'right front'}, reversing
+      Work second sleeve to match first sleeve → as for: piece {words 'first sleeve', name sleeve}, reversing false
+      {Work|Knit|Make} right front to {match|correspond to} left front but reversing all shaping → as for: piece {words 'left front', name 'left front'}, reversing
     `),
   )('is read: $line', expectReading);
 
@@ -59,6 +62,7 @@ describe('as for, in all its wordings,', () => {
       Back → heading: title {words back, pattern back, divides false}, sideOnly false, talk false, places [], piece {name back, makes 1}
       Shape armhole → heading: title {words 'shape armhole', pattern 'shape armhole', divides false}, sideOnly false, talk false, places [armhole]
       Work to match the first side → other side: reversing false
+      Work left front to armhole as for right front → ✗ stitch or repeat expected @1
     `),
   )('is not read for more than it says: $line', expectReading);
 });

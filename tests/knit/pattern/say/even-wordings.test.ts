@@ -57,6 +57,8 @@ describe('even, in all its wordings,', () => {
       Keeping in patt for 6 rows → even: fabric {established}, until {rows, n 6}
       Rib in rib for 6 rows → even: fabric {pattern, words rib, name rib, else rib}, until {rows, n 6}
       Work 6 more rows in st st → even: fabric {named, name stocking}, until {rows, n 6}
+      Work 4 rows {straight|even|without shaping} in rib → even: fabric {pattern, words rib, name rib, else rib}, until {rows, n 4}
+      Work 4 rows {straight|even|without shaping} in moss st → even: fabric {named, name moss}, until {rows, n 4}
     `),
   )('is read: $line', expectReading);
 
