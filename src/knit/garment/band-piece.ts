@@ -1,7 +1,8 @@
 import type { PickUp, PieceRole, Recipe, Section } from '../piece/recipe.ts';
-import { buttonholeRows, type HolesWish } from './buttonholes.ts';
+import { buttonholeRows } from './buttonholes.ts';
 import type { Border, Design } from './design.ts';
 import { designGauge } from './gauges.ts';
+import type { HolesWish } from './holes-wish.ts';
 
 export const bandRows = (design: Design, band: Border): number =>
   Math.max(1, Math.round((band.heightMm * designGauge(design, band.fabric).gauge.rows) / 100));

@@ -7,7 +7,8 @@ import { aroundBand, frontBands } from './front-bands.ts';
 import { heldNeck } from './held-neck.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import { necks } from './kinds/necks.ts';
-import { collarPickUp, lapBorder, shoulderHoles, shoulderPickUp } from './neck-opening.ts';
+import { cornerAt, lapCorner } from './lap-corners.ts';
+import { collarPickUp, lapBorder, shoulderHoles, shoulderPickUp, withEvenHoles } from './neck-opening.ts';
 import {
   alongBack,
   alongSleeve,
@@ -40,14 +41,16 @@ export function bandsOf(design: Design, edges: BandEdges): readonly Recipe[] {
 
 function neckband(design: Design, edges: BandEdges): Recipe {
   const { open } = garmentKinds[design.kind];
-  const { front, counts, sleeveTop } = edges;
+  const { front, counts } = edges;
+  const sleeveTop = alongSleeve(design, edges, 'left').reduce((sum, { stitches }) => sum + stitches, 0);
   const { mitre } = necks[design.neck.shape];
   const { partsBack, shoulders, ...parts } = openingOf(design);
   // a neck of less than a pair of rows is none
   const partsFront = parts.partsFront && front !== undefined;
   const half = partsBack ? halfBackPickUp(edges) : 0;
   const lap = shoulders === 2 ? shoulderPickUp(design, counts) : 0;
-  const lead = half + lap;
+  const corner = lap > 0 ? lapCorner(design, counts) : 0;
+  const lead = half + lap + corner;
   const side = front
     ? open
       ? openNeckSide(front, counts)
@@ -81,8 +84,8 @@ function neckband(design: Design, edges: BandEdges): Recipe {
       ? [[{ along: 'left back neck', stitches: half }], [{ along: 'right back neck', stitches: half }]]
       : lap > 0
         ? [
-            [{ along: 'left front shoulder', stitches: lap }],
-            [{ along: 'right front shoulder', stitches: lap }],
+            [{ along: 'left front shoulder', stitches: lap }, ...cornerAt('left front', corner)],
+            [...cornerAt('right front', corner), { along: 'right front shoulder', stitches: lap }],
           ]
         : [[], alongBack(design, edges)];
   const order =
@@ -99,7 +102,7 @@ function neckband(design: Design, edges: BandEdges): Recipe {
           ];
   const centre = middle[0] ? order.indexOf(middle[0]) : order.length - last.length;
   const from = order.slice(0, centre).reduce((sum, p) => sum + p.stitches, 0);
-  const pickUp = fittedPickUp(design.neckband, order, mitred || square);
+  const pickUp = fittedPickUp(design.neckband, order, mitred || square, design.edition);
   const corners = mitred
     ? [from]
     : square
@@ -124,9 +127,12 @@ function neckband(design: Design, edges: BandEdges): Recipe {
 /** Of an envelope neck: along the back from arm to arm. */
 function backNeckband(design: Design, edges: BandEdges): Recipe {
   const stitches = shoulderPickUp(design, edges.counts);
+  const corner = lapCorner(design, edges.counts);
   const order: PickUp[] = [
     { along: 'right back shoulder', stitches },
+    ...cornerAt('right back', corner),
     ...alongBack(design, edges),
+    ...cornerAt('left back', corner),
     { along: 'left back shoulder', stitches },
   ];
   const band = lapBorder(design);
@@ -137,7 +143,12 @@ function backNeckband(design: Design, edges: BandEdges): Recipe {
 function shoulderBand(design: Design, { counts }: BandEdges): Recipe {
   const stitches = shoulderPickUp(design, counts) + collarPickUp(design, counts);
   const band = lapBorder(design);
-  const order = fittedPickUp(band, [{ along: 'left front shoulder', stitches }]);
+  const order = withEvenHoles(
+    design,
+    band,
+    counts.gauge,
+    fittedPickUp(band, [{ along: 'left front shoulder', stitches }]),
+  );
   const holes = shoulderHoles(design, counts, order[0]?.stitches ?? stitches);
   return bandPiece(['Shoulder band', 'other'], order, design, band, [], holes);
 }

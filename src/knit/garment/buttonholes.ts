@@ -1,7 +1,8 @@
 import { type FabricName, fabrics } from '../fabric.ts';
-import type { Gauge } from '../gauge.ts';
 import { holeRows } from '../piece/hole-rows.ts';
 import type { Step } from '../row/step.ts';
+import { evenPlaces } from './even-holes.ts';
+import { type HolesWish, LEAST_BETWEEN } from './holes-wish.ts';
 
 /**
  * Stitches of a hole where no button was named: bound off, and cast on again in the next row (American Thread, Bulkies,
@@ -11,23 +12,6 @@ const USUAL_HOLE = 2;
 
 /** From either end of the band to the nearest hole, mm: the middle of 10 to 15; common practice, no published source. */
 const MARGIN_MM = 12.5;
-
-/** Stitches between two holes at least; common practice, no published source. */
-const LEAST_BETWEEN = 3;
-
-export interface HolesWish {
-  readonly fabric: FabricName;
-  /** along the edge: that of the panels, in which the band is picked up */
-  readonly gauge: Gauge;
-  /** stitches of the whole band, and of the end of it over which the holes are spread */
-  readonly stitches: number;
-  readonly over: number;
-  /** the end with the holes: where RS rows begin, or where they end */
-  readonly at: 'right' | 'left';
-  readonly buttons: number;
-  /** across the button, mm */
-  readonly buttonMm: number | undefined;
-}
 
 /**
  * Stitches of one hole: one fewer than the button is wide, since a hole stretches, and two at least (common practice, no
@@ -51,6 +35,7 @@ export function holeStitches({
 export function buttonholePlaces(wish: HolesWish): readonly number[] | undefined {
   const { fabric, gauge, stitches, over, at, buttons } = wish;
   const hole = holeStitches(wish);
+  if (wish.isEven) return evenPlaces(wish, hole, knitColumn(fabric, hole));
   const period = fabrics[fabric].rows[0]?.length ?? 1;
   const margin = Math.max(1, Math.round((MARGIN_MM * gauge.stitches) / 100));
   const begin = at === 'right' ? 0 : stitches - over;

@@ -4,7 +4,7 @@ import { heldNeck } from './held-neck.ts';
 import { armholes } from './kinds/armholes.ts';
 import { BACK_NECK, type NeckEdge, necks } from './kinds/necks.ts';
 import { shoulderFacts } from './kinds/shoulders.ts';
-import { knitNeck, type Neck, withOpening } from './neck.ts';
+import { besideNeck, knitNeck, type Neck, type NeckWish, withOpening } from './neck.ts';
 import { openingPairs } from './neck-opening.ts';
 import { cutPart, type PanelEdge, stepsAlong } from './panel.ts';
 import type { PanelCounts } from './panel-counts.ts';
@@ -38,7 +38,14 @@ export function frontPanel(design: Design, counts: PanelCounts, sides: Sides): C
   const top = counts.neck / 2 - (toNeck ? RAGLAN_TIP : 0);
   const neck =
     counts.pairs.neck > 0
-      ? closedNeck(necks[design.neck.shape], counts, sides, counts.pairs.neck, top)
+      ? closedNeck(
+          necks[design.neck.shape],
+          counts,
+          sides,
+          counts.pairs.neck,
+          top,
+          besideNeck(design, sides.edges),
+        )
       : undefined;
   const opening = openingPairs(design, counts, 'front');
   const level = neck && opening > 0 ? placketStitches(design, counts, neck) : 0;
@@ -52,7 +59,8 @@ const closedNeck = (
   sides: Sides,
   pairs: number,
   end: number,
-): Neck => knitNeck({ shape, gauge, from: sides.pairs - pairs, pairs, start: (neck % 2) / 2, end });
+  beside?: NeckWish['beside'],
+): Neck => knitNeck({ shape, gauge, from: sides.pairs - pairs, pairs, start: (neck % 2) / 2, end, beside });
 
 interface Middle {
   /** it rests for the band */

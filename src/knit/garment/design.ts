@@ -117,6 +117,12 @@ export interface Design {
   };
   /** one stitch more at each edge that is sewn or picked up along, so that seams take nothing of what was asked */
   readonly seamStitch?: boolean;
+  /**
+   * which rules it is drafted by: of the second edition a V neck and what is sewn to it keep one rhythm after the other,
+   * button holes stand at one distance, and a sleeve's straight top has stitches for its seam. The first where left out,
+   * so that what was designed by it comes out alike for ever
+   */
+  readonly edition?: 2;
   /** fabric of the panels */
   readonly fabric: FabricName;
   /** as swatched; a fabric without one takes the usual ratio to the panels' own */

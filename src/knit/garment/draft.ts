@@ -5,8 +5,10 @@ import type { Joint } from '../making-up/joint.ts';
 import type { Match } from '../piece/match.ts';
 import type { Recipe } from '../piece/recipe.ts';
 import { bandsOf } from './bands.ts';
+import { buttonholePlaces } from './buttonholes.ts';
 import { RAGLAN_TIP } from './closed-panel.ts';
 import type { Design } from './design.ts';
+import { gapsOf } from './even-holes.ts';
 import { badFigures } from './figures.ts';
 import { holesOf } from './front-bands.ts';
 import { designGauge, mainGauge } from './gauges.ts';
@@ -47,6 +49,8 @@ export interface Draft {
   /** how its pieces are made up, in the order of work */
   readonly joints: readonly Joint[];
   readonly edges: readonly DraftEdge[];
+  /** from one button hole of a front to the next, stitches; none where it has fewer than two */
+  readonly holeGaps: readonly number[];
   /** fabrics without a swatch of their own, with the gauge assumed for them */
   readonly assumed: readonly { readonly fabric: FabricName; readonly gauge: Gauge }[];
   readonly targets: Targets;
@@ -100,6 +104,7 @@ function gathered(
 ): Draft {
   const bandEdges = bandEdgesOf(design, counts, panels, sleeve);
   const head = headFit(design, bandEdges);
+  const holes = holesOf(design, bandEdges);
   const dressed = dresser(design);
   const panelRecipes = panels.recipes.map((recipe) => dressed(shouldered(design, recipe)));
   const sleeveRecipe = sleeve
@@ -116,6 +121,7 @@ function gathered(
     joints: jointsOf(design, recipes, {
       ...flatNecks(counts, panels),
       openingRows: 2 * openingPairs(design, counts),
+      topEase: sleeve ? topEase(counts, sleeve.counts) : 0,
     }),
     outlines: outlinesOf(design, targets, counts, panels, sleeve),
     roundings: roundingsOf(design, targets, counts, panels.open, sleeve?.counts),
@@ -126,14 +132,25 @@ function gathered(
       head,
       edges: [...panels.sides.edges, ...(sleeve?.knitted.edges ?? [])],
       sleeve: sleeve?.counts,
-      holes: holesOf(design, bandEdges),
+      holes,
     }),
+    holeGaps: gapsOf((holes && buttonholePlaces(holes)) ?? []),
     matches: seamsOf(design, { counts, panels, sleeve }),
     head,
     edges,
     assumed: assumedGauges(design),
     targets,
   };
+}
+
+/**
+ * A straight top is longer than its armhole by what its own seam takes of either end: as an ease, in hundredths. 0 of any
+ * other.
+ */
+function topEase({ gauge, pairs, step }: PanelCounts, { seam, wide, top }: SleeveCounts): number {
+  if (wide !== top) return 0;
+  const armholeMm = (400 * pairs.armhole) / gauge.rows + (200 * step) / gauge.stitches;
+  return Math.round((10 * 100 * 200 * seam) / gauge.stitches / armholeMm) / 10;
 }
 
 function shouldered(design: Design, recipe: Recipe): Recipe {

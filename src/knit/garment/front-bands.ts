@@ -1,8 +1,11 @@
+import { fitsSeamed } from '../fabric.ts';
 import type { PickUp, Recipe } from '../piece/recipe.ts';
 import { bandPiece, bandRows, frontBorder } from './band-piece.ts';
-import type { HolesWish } from './buttonholes.ts';
+import { buttonholePlaces } from './buttonholes.ts';
 import type { Design } from './design.ts';
+import { evenCount } from './even-holes.ts';
 import { designGauge } from './gauges.ts';
+import type { HolesWish } from './holes-wish.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import { necks } from './kinds/necks.ts';
 import {
@@ -42,7 +45,15 @@ function alongFront(design: Design, edges: BandEdges, front: 'left' | 'right'): 
       ? (bandRows(design, neckband) * 100) / designGauge(design, neckband.fabric).gauge.rows
       : 0;
   const stitches = Math.max(1, Math.round(stitchesIn(frontEdgeMm(edges) + collar, edges.counts.gauge)));
-  return fittedPickUp(design.frontBand, [{ along: `${front} front edge`, stitches }]);
+  const along = fittedPickUp(design.frontBand, [{ along: `${front} front edge`, stitches }]);
+  const wish = holesWish(design, edges);
+  if (!wish?.isEven) return along;
+  return along.map((one) => ({
+    ...one,
+    stitches: evenCount(wish.fabric, one.stitches, true, (count) =>
+      buttonholePlaces({ ...wish, stitches: count, over: count, at: 'right' }),
+    ),
+  }));
 }
 
 /** One band round both fronts and the neck. */
@@ -58,7 +69,7 @@ export const aroundBand = (design: Design, edges: BandEdges): Recipe =>
 
 function aroundPickUp(design: Design, edges: BandEdges): readonly PickUp[] {
   const { front, counts } = edges;
-  const straight = straightOf(edges);
+  const straight = straightOf(design, edges);
   const slant = front ? openNeckSide(front, counts) : 0;
   const top = (which: 'left' | 'right') => alongSleeve(design, edges, which);
   const neck = (which: string): PickUp[] =>
@@ -74,20 +85,44 @@ function aroundPickUp(design: Design, edges: BandEdges): readonly PickUp[] {
   ]);
 }
 
-const straightOf = (edges: BandEdges): number =>
-  Math.max(1, Math.round(stitchesIn(frontEdgeMm(edges), edges.counts.gauge)));
+/** Along the edge of one front, where a band goes on round the neck. */
+function straightOf(design: Design, edges: BandEdges): number {
+  const stitches = Math.max(1, Math.round(stitchesIn(frontEdgeMm(edges), edges.counts.gauge)));
+  const wish = holesWish(design, edges);
+  if (!wish?.isEven) return stitches;
+  // whatever the neck adds, the whole is a count that the rib takes
+  return evenCount(wish.fabric, stitches, false, (over) =>
+    buttonholePlaces({ ...wish, over, stitches: fitsSeamed(wish.fabric, over).above }),
+  );
+}
 
 const sumOf = (list: readonly PickUp[]): number => list.reduce((sum, p) => sum + p.stitches, 0);
 
 /** The button holes of the garment as they are wished for; undefined where it has none. */
 export function holesOf(design: Design, edges: BandEdges): HolesWish | undefined {
-  const { fabric, buttons, buttonMm, holesIn = 'right front', heightMm } = design.frontBand;
-  if (!garmentKinds[design.kind].open || heightMm === 0 || buttons === 0) return undefined;
-  const wish = { fabric, buttons, buttonMm, gauge: edges.counts.gauge } as const;
+  const wish = holesWish(design, edges);
+  if (!wish) return undefined;
   if (!necks[design.neck.shape].isPointed) {
     const stitches = sumOf(alongFront(design, edges, 'right'));
-    return { ...wish, stitches, over: stitches, at: 'right' };
+    return { ...wish, stitches, over: stitches };
   }
-  const at = holesIn === 'right front' ? 'right' : 'left';
-  return { ...wish, stitches: sumOf(aroundPickUp(design, edges)), over: straightOf(edges), at };
+  return { ...wish, stitches: sumOf(aroundPickUp(design, edges)), over: straightOf(design, edges) };
+}
+
+/** The same before it is known over how many stitches they are spread. */
+function holesWish(
+  { kind, neck, frontBand, edition }: Design,
+  { counts: { gauge } }: BandEdges,
+): Omit<HolesWish, 'stitches' | 'over'> | undefined {
+  const { fabric, buttons, buttonMm, holesIn = 'right front', heightMm } = frontBand;
+  if (!garmentKinds[kind].open || heightMm === 0 || buttons === 0) return undefined;
+  const isRound = necks[neck.shape].isPointed;
+  return {
+    fabric,
+    buttons,
+    buttonMm,
+    gauge,
+    at: isRound && holesIn !== 'right front' ? 'left' : 'right',
+    ...(edition === 2 ? { isEven: true } : {}),
+  };
 }

@@ -1,8 +1,11 @@
+import type { PickUp } from '../piece/recipe.ts';
 import { bandRows } from './band-piece.ts';
-import { buttonholePlaces, type HolesWish } from './buttonholes.ts';
+import { buttonholePlaces } from './buttonholes.ts';
 import { knittedMm } from './cap.ts';
 import { type Border, type Design, USUAL_OPENING_MM } from './design.ts';
+import { evenCount } from './even-holes.ts';
 import { designGauge } from './gauges.ts';
+import type { HolesWish } from './holes-wish.ts';
 import { shoulderFacts } from './kinds/shoulders.ts';
 import type { PanelCounts } from './panel-counts.ts';
 import { shoulderHeight } from './sides.ts';
@@ -85,15 +88,34 @@ export const shoulderHoles = (
 
 /** The same along a band that is buttoned from its lower end up, or down to it. */
 export function holesAlong(
-  { frontBand: { buttonMm } }: Design,
+  { frontBand: { buttonMm }, edition }: Design,
   { fabric }: Border,
   gauge: HolesWish['gauge'],
   stitches: number,
 ): HolesWish | undefined {
   const most = Math.max(2, Math.round((stitches * 100) / gauge.stitches / BETWEEN_BUTTONS_MM));
   for (let buttons = most; buttons > 0; buttons -= 1) {
-    const wish = { fabric, gauge, stitches, over: stitches, at: 'right', buttons, buttonMm } as const;
+    const wish: HolesWish = {
+      ...{ fabric, gauge, stitches, over: stitches, at: 'right', buttons, buttonMm },
+      ...(edition === 2 ? { isEven: true } : {}),
+    };
     if (buttonholePlaces(wish)) return wish;
   }
   return undefined;
+}
+
+/** The pick-up of a band along which a row of holes stands, at one distance where a count near it allows it. */
+export function withEvenHoles(
+  design: Design,
+  band: Border,
+  gauge: HolesWish['gauge'],
+  along: readonly PickUp[],
+): readonly PickUp[] {
+  const [one] = along;
+  const wish = one && holesAlong(design, band, gauge, one.stitches);
+  if (!wish?.isEven) return along;
+  const stitches = evenCount(band.fabric, one?.stitches ?? 0, true, (count) =>
+    buttonholePlaces({ ...wish, stitches: count, over: count }),
+  );
+  return along.map((first) => ({ ...first, stitches }));
 }

@@ -1,10 +1,12 @@
 import type { Gauge } from '../gauge.ts';
 import { chain, type Point, type Segment } from '../shape/curve.ts';
 import { shifted } from '../shape/edge-steps.ts';
-import { type EdgeWish, knitEdge, uprightEdge } from '../shape/outline.ts';
+import { type EdgeWish, type KnittedEdge, knitEdge, uprightEdge } from '../shape/outline.ts';
 import { neckCurve } from './curves.ts';
+import type { Design } from './design.ts';
 import type { NeckEdge } from './kinds/necks.ts';
 import type { PanelEdge } from './panel.ts';
+import { asKnitted, inRuns } from './slant.ts';
 
 export interface NeckWish {
   readonly shape: NeckEdge;
@@ -16,7 +18,21 @@ export interface NeckWish {
   readonly start: number;
   /** stitches from the centre line at the top */
   readonly end: number;
+  /** stitches from the centre line to the panel's outer edge at each of its pairs; only where the slant of a V is to be easy to keep in mind */
+  readonly beside?: ((pair: number) => number | undefined) | undefined;
 }
+
+/** The panel's outer edge beside a V whose rows are to be easy to keep in mind; undefined where they are laid along the line. */
+export const besideNeck = (
+  { edition, tapers }: Pick<Design, 'edition' | 'tapers'>,
+  edges: readonly PanelEdge[],
+): NeckWish['beside'] =>
+  edition === 2 && tapers === 'together'
+    ? (pair) => {
+        const edge = edges.filter(({ from }) => from <= pair).at(-1);
+        return edge?.at[pair - edge.from];
+      }
+    : undefined;
 
 export interface Neck {
   readonly edge: PanelEdge;
@@ -66,8 +82,32 @@ export function knitNeck(wish: NeckWish): Neck {
   };
   if (shape.level === 1)
     return { edge: { ...uprightEdge(pairs, end), name: 'neck', from, curve, gauge }, middle: 2 * end };
-  const knitted = knitEdge({ ...edge, start });
+  const knitted = inRhythm(wish, curve) ?? knitEdge({ ...edge, start });
   const middle = shape.isPointed ? 2 * start : 2 * (knitted.at[0] ?? start);
   const steps = shape.isPointed ? knitted.steps : knitted.steps.filter((step) => step.pair > 0);
   return { edge: { ...knitted, steps, name: 'neck', from, curve, gauge }, middle };
+}
+
+/**
+ * The slant of a V in one rhythm and then another: the shorter intervals first and a pair of rows without shaping at the top
+ * (printed vests and pullovers decrease on every second row some times, then on every fourth, and work some rows straight:
+ * A. Kim, 'Classic V-neck sweater', 2019; issuhub.com, 9553, page 52). The longer ones first where a raglan beside it leaves
+ * no room for that. Undefined of any other neck, and where neither has room.
+ */
+function inRhythm(
+  { shape, gauge, from, pairs, start, end, beside }: NeckWish,
+  curve: PanelEdge['curve'],
+): KnittedEdge | undefined {
+  if (!shape.isPointed || beside === undefined) return undefined;
+  for (const order of ['shorter first', 'longer first'] as const) {
+    const at = inRuns({ from: 0, pairs: Math.max(1, pairs - 1), last: pairs, start, end, order });
+    const least = (beside(from + pairs - 1) ?? end) - end;
+    const hasRoom = at?.every(
+      (stitches, pair) => (beside(from + pair) ?? stitches + least) - stitches >= least,
+    );
+    if (!at || !hasRoom) continue;
+    const { steps, ...knitted } = asKnitted(at, start, curve, gauge);
+    return { ...knitted, steps: steps.map((step) => ({ ...step, by: -step.by })) };
+  }
+  return undefined;
 }

@@ -3,7 +3,7 @@ import { RAGLAN_TIP } from './closed-panel.ts';
 import type { Design } from './design.ts';
 import { armholes } from './kinds/armholes.ts';
 import { necks } from './kinds/necks.ts';
-import { knitNeck, type Neck } from './neck.ts';
+import { besideNeck, knitNeck, type Neck } from './neck.ts';
 import { cutPart, type PanelEdge, stepsAlong } from './panel.ts';
 import type { PanelCounts } from './panel-counts.ts';
 import type { Sides } from './sides.ts';
@@ -29,7 +29,8 @@ export function openFront(design: Design, targets: Targets, counts: PanelCounts,
   const hem = pairs.hem === 0 || design.hem.count === 'as body' ? low : fitted(design.hem.fabric, low);
   const from = sides.pairs - pairs.neck;
   const end = counts.neck / 2 - (armholes[design.armhole].toNeck ? RAGLAN_TIP : 0);
-  const wish = { shape: necks[design.neck.shape], gauge, from, pairs: pairs.neck, start: gap, end };
+  const beside = besideNeck(design, sides.edges);
+  const wish = { shape: necks[design.neck.shape], gauge, from, pairs: pairs.neck, start: gap, end, beside };
   const neck = pairs.neck > 0 ? openNeck(wish) : undefined;
   const neckSteps = neck ? stepsAlong([neck.edge]) : [];
   const stretches = sides.stretches.map((s) => (s.name === 'body' ? { ...s, across: low - hem } : s));

@@ -52,10 +52,17 @@ export function alongBack(design: Design, { back, counts }: BandEdges): readonly
 }
 
 /** Along the top of a sleeve that lies in the neck. */
-export const alongSleeve = (design: Design, { sleeveTop }: BandEdges, worn: 'left' | 'right'): PickUp[] => {
-  const top = { along: `${worn} sleeve top`, stitches: sleeveTop };
-  return sleeveTop === 0 ? [] : [heldNeck(design).sleeves ? { ...top, held: true } : top];
-};
+export function alongSleeve(
+  design: Design,
+  { sleeveTop, counts }: BandEdges,
+  worn: 'left' | 'right',
+): readonly PickUp[] {
+  const along = `${worn} sleeve top`;
+  if (sleeveTop === 0) return [];
+  if (heldNeck(design).sleeves) return [{ along, stitches: sleeveTop, held: true }];
+  // the stitches that its seams take are not picked up
+  return [{ along, stitches: design.edition === 2 ? sleeveTop - 2 * counts.seam : sleeveTop }];
+}
 
 /** Half of a back neck that is parted, from its opening to the shoulder. */
 export function halfBackPickUp({ back, counts }: BandEdges): number {
@@ -89,11 +96,12 @@ export function fittedPickUp(
   { fabric }: Border,
   order: readonly PickUp[],
   hasCorners = false,
+  edition?: Design['edition'],
 ): readonly PickUp[] {
   const total = order.reduce((sum, p) => sum + p.stitches, 0);
   const near = fitsSeamed(fabric, total);
   const isNearer = near.above - total <= total - near.below || near.below === 0;
-  const takes = takers(order, hasCorners);
+  const takes = takers(order, hasCorners, edition);
   const share = (by: number) =>
     order.map((p, i) => {
       const at = takes.indexOf(i);
@@ -107,7 +115,11 @@ export function fittedPickUp(
 }
 
 /** Which stretches of a pick-up may take more or fewer than lie along them. */
-function takers(order: readonly PickUp[], hasCorners: boolean): readonly number[] {
+function takers(
+  order: readonly PickUp[],
+  hasCorners: boolean,
+  edition: Design['edition'],
+): readonly number[] {
   const free = order.flatMap(({ held }, i) => (held ? [] : [i]));
   const called = (...names: readonly string[]) => free.filter((i) => names.includes(order[i]?.along ?? ''));
   // a raglan's neck lies on four pieces: behind and before share where no corner asks for a column of its own (common practice, no published source)
@@ -116,9 +128,14 @@ function takers(order: readonly PickUp[], hasCorners: boolean): readonly number[
     'back neck',
     ...(isRaglan && !hasCorners ? ['front neck', 'middle of the front neck'] : []),
   );
+  // where all else rests, both sides of the front share the difference
+  const before =
+    edition === 2 && isRaglan && !hasCorners ? called('left front neck', 'right front neck') : [];
+  // no stretch of an envelope's front is behind: its corners take what there is, none where a mitre asks for a column of its own
+  const corners = called('right front corner', ...(hasCorners ? [] : ['left front corner']));
   const isPartHeld = order.some(({ held, along }) => held && along.endsWith('back neck'));
   const sides = isPartHeld ? called('right back neck', 'left back neck') : [];
-  return behind.length > 0 ? behind : sides.length > 0 ? sides : free.slice(-1);
+  return [behind, sides, before, corners, free.slice(-1)].find((list) => list.length > 0) ?? [];
 }
 
 /** The pick-up of two edges of the same length made to fit the band's repeat: shared between them. */

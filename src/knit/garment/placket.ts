@@ -2,7 +2,7 @@ import type { PickUp, Recipe } from '../piece/recipe.ts';
 import { bandPiece, roomForHoles } from './band-piece.ts';
 import type { Border, Design } from './design.ts';
 import type { Neck } from './neck.ts';
-import { collarPickUp, holesAlong, openingPairs } from './neck-opening.ts';
+import { collarPickUp, holesAlong, openingPairs, withEvenHoles } from './neck-opening.ts';
 import type { PanelCounts } from './panel-counts.ts';
 import { type BandEdges, fittedPickUp, neckSide } from './pick-up.ts';
 import { openingOf } from './which-opening.ts';
@@ -39,7 +39,7 @@ export function placketBands(design: Design, { counts, front }: BandEdges): read
   const slit = (openingPairs(design, counts, 'front') * 200) / gauge.rows;
   const stitches = Math.max(2, Math.round(stitchesIn(slit, gauge)) + collarPickUp(design, counts));
   const along = (side: 'left' | 'right'): readonly PickUp[] =>
-    fittedPickUp(band, [{ along: `${side} front edge`, stitches }]);
+    withEvenHoles(design, band, gauge, fittedPickUp(band, [{ along: `${side} front edge`, stitches }]));
   const onTop = design.frontBand.holesIn === 'left front' ? 'left' : 'right';
   const below = onTop === 'left' ? 'right' : 'left';
   const total = along(onTop)[0]?.stitches ?? stitches;

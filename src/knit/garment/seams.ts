@@ -1,3 +1,4 @@
+import { sewnMm } from '../making-up/seam-stitch.ts';
 import { type Match, match } from '../piece/match.ts';
 import { capSeam, toleranceMm } from './cap.ts';
 import type { Design } from './design.ts';
@@ -93,7 +94,7 @@ const sleeveSeams: Readonly<Record<SleeveTopName, (sewn: SewnSleeve) => Match[]>
 /** A level top along both rows' ends of an upright armhole. */
 function flatSeam({ counts: { gauge, pairs }, sleeve }: SewnSleeve): Match {
   const stitchMm = 100 / gauge.stitches;
-  const first = { piece: 'Sleeve', measure: sleeve.counts.wide * stitchMm };
+  const first = { piece: 'Sleeve', measure: sewnMm(sleeve.counts.wide, 2 * sleeve.counts.seam, stitchMm) };
   const second = { piece: 'Back', measure: 4 * pairs.armhole * (100 / gauge.rows) };
   return match({ seam: 'armhole', unit: 'mm', first, second, tolerance: stitchMm });
 }

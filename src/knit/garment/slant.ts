@@ -65,18 +65,27 @@ interface RunsWish {
   readonly last: number;
   readonly start: number;
   readonly end: number;
+  /** the longer intervals first unless said */
+  readonly order?: 'longer first' | 'shorter first';
 }
 
 /**
- * Stairs in two regular stretches: the longer intervals first, then the shorter. Where there are more shapings than
+ * Stairs in two regular stretches: the longer intervals first, then the shorter, or the other way round. Where there are more shapings than
  * pairs of rows, every row is shaped at first, then every RS row. Undefined where even that is not enough.
  */
-export function inRuns({ pairs, from, start, end, last }: RunsWish): readonly number[] | undefined {
+export function inRuns({
+  pairs,
+  from,
+  start,
+  end,
+  last,
+  order = 'longer first',
+}: RunsWish): readonly number[] | undefined {
   const times = Math.abs(end - start);
   const rows = pairs - from;
   const twice = Math.max(0, times - rows);
   if (twice > rows) return undefined;
-  const laid = taper({ rows, times: Math.min(times, rows), step: 1 });
+  const laid = taper({ rows, times: Math.min(times, rows), step: 1, order });
   if (!laid.ok) return undefined;
   const shaped = new Set(laid.value.rows);
   const way = Math.sign(end - start);

@@ -52,11 +52,14 @@ export function sleeveCounts(
   const { sewnFlat: flat, topMm } = sleeveTops[end];
   const { beginsNarrow, widensAtOnce } = sleeveShapeFacts[design.sleeve.shape];
   const askedWidthMm = flat ? (panels.pairs.armhole * 400) / gauge.rows : targets.sleeveTop;
-  const topStitches = Math.max(LEAST_TOP, stitchesIn(design.sleeve.capTopMm ?? topMm(askedWidthMm), gauge));
   const lowMm = beginsNarrow ? targets.cuff : askedWidthMm;
-  // the top of a straight sleeve is sewn along its whole width
   const own = seamStitches(design);
-  const seam = flat ? 0 : own;
+  // the sleeve's own seam takes a stitch of either end of a straight top, those of a raglan of its top in the neck; the first edition had none for them
+  const isSecond = design.edition === 2;
+  const seam = flat && !isSecond ? 0 : own;
+  const topStitches =
+    Math.max(LEAST_TOP, stitchesIn(design.sleeve.capTopMm ?? topMm(askedWidthMm), gauge)) +
+    (isSecond && armholes[design.armhole].toNeck ? 2 * own : 0);
   const lowSeam = beginsNarrow ? own : seam;
   const asked = [
     stitchesIn(askedWidthMm, gauge) + 2 * seam,
@@ -80,7 +83,7 @@ export function sleeveCounts(
       ? { wide, top, low, cuff, cap, miss: missOf(wish, cap, armhole, design.sleeve.capEase, topStitches) }
       : { wide, top, low, cuff };
   };
-  const { wide, top, low, cuff, cap } = withoutLoss(laid, design.cuff.fabric);
+  const { wide, top, low, cuff, cap } = withoutLoss(laid, design.cuff.fabric, isSecond ? NOW : AT_FIRST);
   const capPairs = pairsOfTop[end](panels, step, cap);
   const askedLengthMm = flat ? targets.sleeve : askedLength(design, targets.sleeve, panels, capPairs);
   return {
@@ -130,26 +133,32 @@ function missOf(wish: CapWish, cap: Cap, armhole: PanelEdge, ease: number, topSt
   };
 }
 
-/** So far a cap may be off at the most for the sake of an even count; common practice, no published source. */
-const MOST_MISS: CapMiss = { rows: 1.1, stitches: 4 };
-/** A cuff may be so much narrower than the wrist asks for the sake of it: a rib stretches; common practice, no published source. */
-const LEAST_OF_CUFF = 0.85;
+/** What a cuff may cost that loses no stitch above it; common practice, no published source. */
+interface MayCost {
+  /** how far its cap may be off at the most for the sake of an even count */
+  readonly cap: CapMiss;
+  /** the share of itself to which a cuff may be narrower: a rib stretches */
+  readonly cuff: number;
+}
+const AT_FIRST: MayCost = { cap: { rows: 1.1, stitches: 4 }, cuff: 0.85 };
+/** In the second edition, for the thickest yarn: two rows of a cap are still within the row and the stitch that may be sewn together. */
+const NOW: MayCost = { cap: { rows: 2, stitches: 4 }, cuff: 0.75 };
 
 /**
  * A cuff's rib is even, mostly: over an odd sleeve one stitch more would be lost above it, and won again in the rows that
  * widen. Then the whole sleeve is even too, where its cap is as good; else the cuff is a repeat narrower, and its stitches are
  * increased.
  */
-function withoutLoss(laid: (parity?: Parity) => Laid, fabric: FabricName): Laid {
+function withoutLoss(laid: (parity?: Parity) => Laid, fabric: FabricName, may: MayCost): Laid {
   const free = laid();
   if (free.cuff !== free.low + 1 || free.low >= free.wide) return free;
   const other = laid(free.low % 2 === 0 ? 'odd' : 'even');
   const isAsGood = (of: keyof CapMiss): boolean =>
-    (other.miss?.[of] ?? 0) <= Math.max(free.miss?.[of] ?? 0, MOST_MISS[of]);
+    (other.miss?.[of] ?? 0) <= Math.max(free.miss?.[of] ?? 0, may.cap[of]);
   const hasCap = (free.cap === undefined) === (other.cap === undefined);
   if (other.cuff !== other.low + 1 && hasCap && isAsGood('rows') && isAsGood('stitches')) return other;
   const { below } = fitsSeamed(fabric, free.cuff - 1);
-  return below >= LEAST_OF_CUFF * free.cuff ? { ...free, cuff: below } : free;
+  return below >= may.cuff * free.cuff ? { ...free, cuff: below } : free;
 }
 
 /** A sleeve keeps so much of the arm at least, whatever is above it; common practice, no published source. */

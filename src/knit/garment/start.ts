@@ -32,7 +32,13 @@ const SMALL_BUTTON_MM = 13;
 const GROWN_CHEST_MM = 700;
 
 /** A whole design to begin with, from a body, a swatch and four choices; every figure may be changed. */
-export function startingDesign(choices: Choices, body: Body, fabric: FabricName, gauge: Gauge): Design {
+export const startingDesign = (choices: Choices, body: Body, fabric: FabricName, gauge: Gauge): Design => ({
+  ...seamedDesign(choices, body, fabric, gauge),
+  edition: 2,
+});
+
+/** As designs began before the second edition of the rules that they are drafted by. */
+export function seamedDesign(choices: Choices, body: Body, fabric: FabricName, gauge: Gauge): Design {
   const begun = ruledDesign(choices, body, fabric, gauge);
   return { ...begun, seamStitch: true, sleeve: { ...begun.sleeve, endsAtWrist: true } };
 }

@@ -1,9 +1,10 @@
 import { fits } from '../fabric.ts';
 import { type Fault, fault } from '../fault.ts';
-import { buttonholePlaces, type HolesWish } from './buttonholes.ts';
+import { buttonholePlaces } from './buttonholes.ts';
 import type { Design } from './design.ts';
 import { usualEase } from './ease.ts';
 import { type HeadFit, headWarning } from './head-through-neck.ts';
+import type { HolesWish } from './holes-wish.ts';
 import { armholes } from './kinds/armholes.ts';
 import { garmentKinds } from './kinds/garments.ts';
 import { silhouetteFacts } from './kinds/silhouettes.ts';

@@ -133,7 +133,7 @@ function setInStep(id: string, own: readonly WorkedJoint[]): MakingUpStep | unde
     id,
     kind: 'set in sleeves',
     sleeve,
-    topMm: sum('a'),
+    topMm: sum('a') - ownSeamMm(set),
     armholeMm: sum('b'),
     markerRows: rows,
     markerMm: rows * rowMm,
@@ -142,6 +142,12 @@ function setInStep(id: string, own: readonly WorkedJoint[]): MakingUpStep | unde
     quarters: [1, 2, 3].map((q) => Math.round((rows * q) / 4)),
     underarm: underarmOf(own),
   };
+}
+
+/** What of a straight top its sleeve's own seam takes: it is eased nowhere, all that is meant to be longer is for that. */
+function ownSeamMm({ joint: { ease = 0 }, a, b }: ReturnType<typeof seamsOf>[number]): number {
+  const isStraight = a.laid.every(({ bits }) => bits.every(({ by }) => by === 0));
+  return isStraight ? (b.mm * ease) / 100 : 0;
 }
 
 /** How deep the armhole is on the panel that it begins at, and how high above the cast-on it begins. */

@@ -1,4 +1,4 @@
-import { setOwn } from '../../app/drafts/design/designer.ts';
+import { drafted, setOwn } from '../../app/drafts/design/designer.ts';
 import type { FabricName } from '../../knit/fabric.ts';
 import { type Design, holesInFronts } from '../../knit/garment/design.ts';
 import { garmentKinds } from '../../knit/garment/kinds/garments.ts';
@@ -71,6 +71,15 @@ export function BorderFields({ name, wished }: { readonly name: BorderName; read
   );
 }
 
+/** How far the button holes stand apart, as they are drafted now. */
+function saysHoles(): string | undefined {
+  const made = drafted.value;
+  const gaps = made?.ok ? made.value.holeGaps : [];
+  const [wide, each] = [Math.max(...gaps), Math.min(...gaps)];
+  if (gaps.length === 0) return undefined;
+  return wide === each ? say('draft.holesApart', { each }) : say('draft.holesUneven', { wide, each });
+}
+
 export function Buttons({ wished }: { readonly wished: Design }) {
   const { buttons, buttonMm, holesIn = 'right front' } = wished.frontBand;
   const wrong = faultAt('frontBand.buttons');
@@ -81,6 +90,7 @@ export function Buttons({ wished }: { readonly wished: Design }) {
       {open && (
         <NumberField
           label={say('draft.buttons')}
+          hint={saysHoles()}
           error={wrong && saysFault(wrong)}
           value={Number.isFinite(buttons) ? buttons : undefined}
           min={0}

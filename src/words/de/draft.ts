@@ -177,6 +177,9 @@ export const words: Translation<typeof english> = {
   'every second row': 'In jeder zweiten Reihe abnehmen',
   'every row': 'In jeder Reihe abnehmen',
   buttons: 'Knöpfe',
+  holesApart: 'Von Loch zu Loch: {each} Maschen',
+  holesUneven:
+    'Von Loch zu Loch erst {wide} Maschen, dann {each}: gleichmäßiger lassen es die Maschensäulen der Blende nicht zu',
   buttonSize: 'Durchmesser eines Knopfs',
   holesIn: 'Knopflöcher in',
 
@@ -271,6 +274,10 @@ export const words: Translation<typeof english> = {
   top: 'Oberkante',
   band: 'Blende',
   'button holes': 'Knopflöcher',
+  'left front corner': 'linke vordere Ecke',
+  'right front corner': 'rechte vordere Ecke',
+  'left back corner': 'linke hintere Ecke',
+  'right back corner': 'rechte hintere Ecke',
   'left front shoulder': 'linke vordere Schulter',
   'right front shoulder': 'rechte vordere Schulter',
   'left back shoulder': 'linke hintere Schulter',

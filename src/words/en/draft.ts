@@ -21,7 +21,6 @@ export const words = {
   keepSo: 'Keep it so',
   keptSo: 'You keep it so.',
   askAgain: 'Warn me again',
-
   // 1 measures
   measures: 'Measures',
   whose: 'Whose measures',
@@ -53,7 +52,6 @@ export const words = {
   bodyArmholeDepth: 'Armhole depth',
   bodyArmholeDepthHint: 'From the shoulder point straight down to the underarm.',
   bodyHead: 'Head',
-
   // 2 swatches
   swatch: 'Swatch',
   swatchHint: 'Washed and dry. Count over any width and height: the longer, the surer.',
@@ -81,7 +79,6 @@ export const words = {
   addSwatch: 'Add a swatch of {fabric}',
   removeSwatch: 'Remove this swatch',
   assumed: 'No swatch of {fabric}: {stitches} stitches in 10 cm (4 in) taken, by the usual ratio.',
-
   // 3 shape
   kind: 'Garment',
   pullover: 'Pullover',
@@ -136,7 +133,6 @@ export const words = {
   tapers: 'Slanting edges',
   blended: 'Nearest to the line',
   together: 'Easy to keep in mind',
-
   // 4 figures
   lengthMm: 'Length',
   lengthHint: 'From the top of the shoulder at the neck.',
@@ -164,7 +160,6 @@ export const words = {
   easeWrist: 'Wrist',
   easeCrossBack: 'Across the back',
   easeArmholeDepth: 'Armhole depth',
-
   // 5 borders
   hem: 'Hem',
   cuff: 'Cuff',
@@ -180,9 +175,11 @@ export const words = {
   'every second row': 'Decrease every second row',
   'every row': 'Decrease every row',
   buttons: 'Buttons',
+  holesApart: 'From hole to hole: {each} stitches',
+  holesUneven:
+    'From hole to hole {wide} stitches at first, then {each}: the columns of the band allow no more even distance',
   buttonSize: 'Across a button',
   holesIn: 'Button holes in the',
-
   // 6 see
   worked: 'How it is worked',
   see: 'What comes out',
@@ -230,7 +227,6 @@ export const words = {
   'cuff height': 'Height of the cuff',
   'sleeve width': 'Width of the sleeve',
   'sleeve length': 'Sleeve to the underarm',
-
   // 7 sizes
   sizes: 'In several sizes',
   sizesHint: 'The same garment side by side, for a pattern that you pass on.',
@@ -277,6 +273,10 @@ export const words = {
   top: 'Top',
   band: 'Band',
   'button holes': 'Button holes',
+  'left front corner': 'left front corner',
+  'right front corner': 'right front corner',
+  'left back corner': 'left back corner',
+  'right back corner': 'right back corner',
   'left front shoulder': 'left front shoulder',
   'right front shoulder': 'right front shoulder',
   'left back shoulder': 'left back shoulder',

@@ -16,7 +16,9 @@ export class AsKnitted {
 
   /** mm, or undefined where the piece as knitted does not show it by itself */
   made(measure: Measure): number | undefined {
-    const flat = this.design.armhole === 'drop' || this.design.armhole === 'indented';
+    // the first edition of the rules had no stitch for the seam at a straight top
+    const isFirst = this.design.edition === undefined;
+    const flat = isFirst && (this.design.armhole === 'drop' || this.design.armhole === 'indented');
     switch (measure) {
       case 'width at the underarm':
         return this.sewn(this.underarm());
@@ -47,7 +49,7 @@ export class AsKnitted {
       case 'sleeve length':
         return this.high('Sleeve', ['cuff', 'sleeve']);
       case 'cuff width':
-        return this.design.sleeve.direction === 'cuff up' || flat
+        return this.design.sleeve.direction === 'cuff up' || isFlat(this.design)
           ? undefined
           : this.sewn(this.aboveCuff()?.after);
       case 'sleeve width':
@@ -196,6 +198,10 @@ export class AsKnitted {
     return ((rows.length - 2 * pairs) * 100) / this.gauge(this.design.fabric).rows;
   }
 }
+
+/** Its sleeve ends straight, sewn along its whole width. */
+export const isFlat = ({ armhole }: Pick<Design, 'armhole'>): boolean =>
+  armhole === 'drop' || armhole === 'indented';
 
 /** Stitches that a row takes from the right edge. */
 const off = (row: PlannedRow): number =>

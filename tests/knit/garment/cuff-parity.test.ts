@@ -22,7 +22,7 @@ describe('a sleeve from its cuff up', () => {
   it('loses no single stitch above the cuff that its increases win again, in any size of the tables', () => {
     let seen = 0;
     for (const { body } of Object.values(bodyTables).flat())
-      for (const stitches of [16, 18, 20, 22, 24, 26, 28, 30])
+      for (const stitches of [10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30])
         for (const armhole of ['set-in', 'drop', 'raglan', 'indented'] as const) {
           const design = startingDesign(
             { kind: 'pullover', armhole, neck: 'round', fit: 'standard' },
@@ -56,7 +56,7 @@ describe('a sleeve from its cuff up', () => {
           return;
         }
         const { below } = fitsSeamed(design.cuff.fabric, found.cuff - 1);
-        expect(below, `${found.cuff}`).toBeLessThan(0.85 * found.cuff);
+        expect(below, `${found.cuff}`).toBeLessThan((design.edition === 2 ? 0.75 : 0.85) * found.cuff);
       }),
       { numRuns: 150, endOnFailure: true },
     );

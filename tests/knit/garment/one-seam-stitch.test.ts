@@ -9,6 +9,7 @@ import { asPlanned } from '../../../src/knit/piece/as-planned.ts';
 import { yarnFor } from '../../../src/knit/yarn/need.ts';
 import { someDesign } from '../../arbitraries/design.ts';
 import { told } from '../../told.ts';
+import { isFlat as isFlatTop } from './as-knitted.ts';
 
 /*
  * The drawing shows what is left when the seams have taken their stitch of each edge, as the finished measures do; a piece is
@@ -34,14 +35,18 @@ describe('the stitch that a seam takes', () => {
         if (!back) throw new Error('a back has a width');
 
         const { open, sleeves } = garmentKinds[design.kind];
-        // where the pieces have no stitch for their seams, these take it of what is drawn; a sleeve that is sewn flat has none
+        // where the pieces have no stitch for their seams, these take it of what is drawn; a sleeve that is sewn flat had none in the first edition
         const own = design.seamStitch === true ? 2 : 0;
-        const isFlat = design.armhole === 'drop' || design.armhole === 'indented';
+        const isFlat = isFlatTop(design) && design.edition === undefined;
         const taken = (2 - own) * back.unitMm;
         if (!open) expect(measured('chest')).toBeCloseTo(2 * (back.madeMm - taken), 6);
         const sleeve = drawn('sleeve width')?.madeMm ?? 0;
         if (sleeves)
           expect(measured('upper arm')).toBeCloseTo(sleeve - (isFlat ? 2 * back.unitMm : taken), 6);
+        // a straight top is longer than its armhole by what its own seam takes of either end, and its joints say so
+        const set = joints.find((joint) => joint.kind === 'seam' && joint.of === 'armhole');
+        if (sleeves && isFlatTop(design) && set?.kind === 'seam')
+          expect((set.ease ?? 0) > 0).toBe(own > 0 && design.edition === 2);
 
         // pinned out as it lies: the widest row, with a stitch more at each edge than is drawn
         const { steps } = makingUpOf({ ...planned.value, joints });

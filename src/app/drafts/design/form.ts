@@ -4,7 +4,13 @@ import { type BodyTable, bodyOfSize } from '../../../knit/garment/bodies.ts';
 import type { Body, Design } from '../../../knit/garment/design.ts';
 import { gaugeOfSwatch, ROWS_PER_RIDGE } from '../../../knit/garment/gauges.ts';
 import { armholes } from '../../../knit/garment/kinds/armholes.ts';
-import { type Choices, ruledDesign, simpleDesign, startingDesign } from '../../../knit/garment/start.ts';
+import {
+  type Choices,
+  ruledDesign,
+  seamedDesign,
+  simpleDesign,
+  startingDesign,
+} from '../../../knit/garment/start.ts';
 import type { Gauge } from '../../../knit/gauge.ts';
 import type { Swatch } from '../../../knit/piece/garment.ts';
 import { gaugeSpanMm } from '../../../words/measures.ts';
@@ -31,7 +37,7 @@ export interface SwatchForm {
 /** What she has chosen and typed. The design follows from it; what she has not touched follows the body and the choices. */
 export interface DesignForm {
   /** forms of version 1 begin with the choices that there were then: what a garment was designed from stays as it was */
-  readonly version: 1 | 2 | 3 | 4 | 5;
+  readonly version: 1 | 2 | 3 | 4 | 5 | 6;
   readonly name: string;
   readonly choices: Choices;
   /** whose measures: a saved person's name, or a table's size, until she types over them */
@@ -65,7 +71,7 @@ export const usualSwatch = (fabric: FabricName): SwatchForm => ({
 });
 
 export const newForm = (): DesignForm => ({
-  version: 5,
+  version: 6,
   name: '',
   choices: { kind: 'pullover', armhole: 'set-in', neck: 'round', fit: 'standard' },
   person: { table: 'women', size: 'M' },
@@ -130,8 +136,9 @@ const begins = {
   1: simpleDesign,
   2: simpleDesign,
   3: ruledDesign,
-  4: startingDesign,
-  5: startingDesign,
+  4: seamedDesign,
+  5: seamedDesign,
+  6: startingDesign,
 } as const;
 
 function begunFrom({ version, choices, body, fabric, person }: DesignForm, gauge: Gauge): Design {

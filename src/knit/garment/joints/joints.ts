@@ -19,6 +19,8 @@ export interface FlatNecks {
   readonly front: number;
   /** rows along one side of an opening of the back, of the front, or of a raglan; 0 where there is none */
   readonly openingRows: number;
+  /** how much longer a sleeve's straight top is than its armhole, in hundredths: its own seam takes the rest */
+  readonly topEase: number;
 }
 
 /** The making up of a drafted garment, stated in its order. Each edge of each of its pieces is used or left free. */
@@ -43,7 +45,7 @@ export function jointsOf(design: Design, recipes: readonly Recipe[], flat: FlatN
     isFlatFront: !isOpen && flat.front > 0,
     ...openings(design, back, sleeve, flat),
     shoulders: holdsShoulders(design) ? shoulderEndFacts(design.shoulderEnd).seam : 'mattress',
-    capEase: sleeveTops[armhole.sleeveTop].takesEase ? design.sleeve.capEase : 0,
+    capEase: sleeveTops[armhole.sleeveTop].takesEase ? design.sleeve.capEase : flat.topEase,
   });
 }
 
