@@ -52,6 +52,7 @@ export const otherScreens = {
   print: withWords(
     () => import('./print/print-screen.tsx'),
     'print',
+    'knitting',
     'lap',
     'garment',
     'gauge',

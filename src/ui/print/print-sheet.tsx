@@ -7,6 +7,7 @@ import { saysNumber } from '../../words/numbers.ts';
 import { saysRidge, saysRidgesIn } from '../../words/ridge.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
+import { saysSetUp } from '../../words/set-up.ts';
 import { type ColourAt, linesOf, type PaperLine } from './lines-of.ts';
 import { Schematic } from './schematic.tsx';
 
@@ -27,7 +28,7 @@ export interface PrintSheetProps {
 /**
  * The plan of a piece as paper: drawing, facts, and every row with a box to tick. Shaping stands out by a black edge,
  * a mark and bold words. It takes the paper that the printer has, A4 or Letter.
- * Needs the catalogues 'print', 'lap', 'craft' and 'row'.
+ * Needs the catalogues 'print', 'lap', 'craft', 'knitting' and 'row'.
  */
 export function PrintSheet({ garment, piece, parts, makes, colours, facts = [] }: PrintSheetProps) {
   const all = [...(makes > 1 ? [{ label: say('print.makes'), value: saysNumber(makes) }] : []), ...facts];
@@ -69,10 +70,7 @@ function PaperPart({
   return (
     <section class="paper-part">
       {!alone && <h3>{part.name}</h3>}
-      <p class="paper-start">
-        {saysRow(part.setUp)}
-        {'part' in part.from && `; ${say('print.joinYarn')}`}
-      </p>
+      <p class="paper-start">{saysSetUp(part)}</p>
       <table class="paper-rows">
         <thead>
           <tr>

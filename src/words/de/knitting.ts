@@ -29,6 +29,7 @@ export const words: Translation<typeof english> = {
   setUpPickUp:
     'Von der rechten Seite mit Nadel {needle} {list} auffassen und rechts stricken: zusammen {total}.',
   setUpPickUpEdge: '{count} entlang: {along}',
+  setUpHeldEdge: '{count} vom Maschenraffer: {along}',
   setUpTake: {
     one: 'Die {count} Masche {edge} von {part} auf Nadel {needle} nehmen; den Faden neu ansetzen, wenn er nicht dort hängt. Reihe 1: {first}.',
     other:

@@ -134,9 +134,9 @@ export const words: Translation<typeof english> = {
   },
   lapEnvelope: 'Die Schultern übereinanderlegen',
   lapBands: {
-    one: 'Die Blende des Rückenteils, {count} Reihe hoch, liegt auf dem Vorderteil, die des Vorderteils unter dem Rückenteil: Die abgeketteten Schultern treffen sich. An jedem Armloch die Lagen aufeinandernähen; der Ärmel wird durch beide genäht.',
+    one: 'Die Blende des Rückenteils, {count} Reihe hoch, liegt auf dem Vorderteil, die des Vorderteils unter dem Rückenteil: Die abgeketteten Schultern treffen sich. An jedem Armloch die Lagen aufeinandernähen; der Ärmel wird durch beide genäht, das Armloch einmal gemessen, an der oberen Lage.',
     other:
-      'Die Blende des Rückenteils, {count} Reihen hoch, liegt auf dem Vorderteil, die des Vorderteils unter dem Rückenteil: Die abgeketteten Schultern treffen sich. An jedem Armloch die Lagen aufeinandernähen; der Ärmel wird durch beide genäht.',
+      'Die Blende des Rückenteils, {count} Reihen hoch, liegt auf dem Vorderteil, die des Vorderteils unter dem Rückenteil: Die abgeketteten Schultern treffen sich. An jedem Armloch die Lagen aufeinandernähen; der Ärmel wird durch beide genäht, das Armloch einmal gemessen, an der oberen Lage.',
   },
   lapPlacket: 'Die Knopfleiste unten schließen',
   lapPlacketSewn: {

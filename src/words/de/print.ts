@@ -4,7 +4,6 @@ import type { Translation } from '../message.ts';
 export const words: Translation<typeof english> = {
   makes: 'Zu stricken',
   key: 'Ein Kästchen für jede Reihe. ▶ und ein schwarzer Rand: eine Reihe mit Formung. Danach die Maschen zählen.',
-  joinYarn: 'Faden neu ansetzen, wenn er nicht dort hängt',
   bindOff: 'Abketten',
   row: 'Reihe',
   rows: '{first} bis {last}',

@@ -22,6 +22,7 @@ export const words: Translation<typeof english> = {
   need: 'Was das Stück braucht',
   needLength: '{length} insgesamt',
   needGrams: '{grams}, {length} insgesamt',
+  needBuy: '{length} kaufen, davon {margin} Reserve',
   needBalls: {
     one: '{count} Knäuel, {margin} Vorrat eingerechnet',
     other: '{count} Knäuel, {margin} Vorrat eingerechnet',

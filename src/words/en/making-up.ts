@@ -133,9 +133,9 @@ export const words = {
   },
   lapEnvelope: 'Lay the shoulders over each other',
   lapBands: {
-    one: 'The back’s band, {count} row high, lies on the front, and the front’s under the back: the bound-off shoulders meet. Sew the layers together at each armhole; the sleeve is sewn through both.',
+    one: 'The back’s band, {count} row high, lies on the front, and the front’s under the back: the bound-off shoulders meet. Sew the layers together at each armhole; the sleeve is sewn through both, and its armhole measured once, on the upper layer.',
     other:
-      'The back’s band, {count} rows high, lies on the front, and the front’s under the back: the bound-off shoulders meet. Sew the layers together at each armhole; the sleeve is sewn through both.',
+      'The back’s band, {count} rows high, lies on the front, and the front’s under the back: the bound-off shoulders meet. Sew the layers together at each armhole; the sleeve is sewn through both, and its armhole measured once, on the upper layer.',
   },
   lapPlacket: 'Close the placket below',
   lapPlacketSewn: {

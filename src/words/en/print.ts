@@ -2,7 +2,6 @@
 export const words = {
   makes: 'To be knitted',
   key: 'One box for each row. ▶ and a black edge: a row with shaping. Count the stitches after it.',
-  joinYarn: 'rejoin the yarn unless it hangs there',
   bindOff: '[Bind off]',
   row: 'Row',
   rows: '{first} to {last}',

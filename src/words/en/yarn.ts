@@ -20,6 +20,7 @@ export const words = {
   need: 'What the garment needs',
   needLength: '{length} in all',
   needGrams: '{grams}, {length} in all',
+  needBuy: '{length} to buy, {margin} kept in reserve',
   needBalls: {
     one: '{count} ball, {margin} kept in reserve',
     other: '{count} balls, {margin} kept in reserve',
