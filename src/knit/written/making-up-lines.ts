@@ -143,7 +143,7 @@ const laps = (off: string) =>
     'left shoulder': (rows: number) =>
       `Lay the left front shoulder with its band, ${rows} rows, over the back one. Sew the two layers together at the armhole only.`,
     'both shoulders': (rows: number) =>
-      `Lay the back with its band, ${rows} rows, over the front. Sew the layers together at each armhole only.`,
+      `Lay the back with its band, ${rows} rows, over the front, and the front’s band under the back: the edges of both shoulders meet. Sew the layers together at each armhole only; the sleeve is sewn through both, and its armhole measured once, on the upper layer.`,
     placket: (rows: number) =>
       `Lay the band with the holes over the other, ${rows} rows each. Sew its lower end to the stitches ${off} below it, and the lower end of the other behind it.`,
   }) as const;

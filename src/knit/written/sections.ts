@@ -1,4 +1,5 @@
 import type { Design } from '../garment/design.ts';
+import { garmentKinds } from '../garment/kinds/garments.ts';
 import { yarnWeights } from '../garment/yarn-weight.ts';
 import type { MakingUpStep } from '../making-up/step.ts';
 import type { SaysLength } from './says-length.ts';
@@ -79,6 +80,7 @@ export function materials(size: WorkedSize, text: readonly string[]): WrittenSec
       `Amount, reserve included: ${amounts.join('; ')}`,
       needleLine(size),
       ...notions(size, text),
+      ...longNeedles(size),
     ],
   };
 }
@@ -105,6 +107,28 @@ function needleLine({ garment }: WorkedSize): string {
   return `Needles: ${sizes.map((mm) => `${mm} mm`).join(' and ')}`;
 }
 
+/** A straight needle holds so wide a band at the most, mm; a longer one is worked in rows on a circular needle; common practice, no published source. */
+const ON_STRAIGHT_MM = 500;
+/** Circular needles as they are sold, cm; stitches are crowded on them to three quarters of their width; common practice, no published source. */
+const CIRCULAR_CM = [60, 80, 100, 120, 150] as const;
+const CROWDED = 0.75;
+
+/** The bands with more stitches than a straight needle holds, on lines of their own: a small size may have none. */
+function longNeedles({ garment }: WorkedSize): string[] {
+  const bands = garment.pieces.flatMap(({ recipe, makes }) => {
+    const part = makes[0]?.parts[0];
+    const row = part?.rows[0];
+    const wideMm = (part?.start ?? 0) * (part?.cells[row?.section ?? 0]?.width ?? 0);
+    if (!recipe.role?.endsWith('band') || !row || wideMm <= ON_STRAIGHT_MM) return [];
+    const cm = CIRCULAR_CM.find((length) => 10 * length >= CROWDED * wideMm) ?? CIRCULAR_CM.at(-1);
+    return [{ band: recipe.name.toLowerCase(), needle: `${row.needle} mm, ${cm} cm long` }];
+  });
+  return [...new Set(bands.map(({ needle }) => needle))].map((needle) => {
+    const own = bands.filter((one) => one.needle === needle).map(({ band }) => `the ${band}`);
+    return `Circular needle for ${own.join(' and ')}: ${needle}`;
+  });
+}
+
 /** Buttons on a line of their own: a small size may have none. */
 function notions({ steps, design }: WorkedSize, text: readonly string[]): string[] {
   const buttons = steps.reduce((sum, step) => sum + buttonsOf(step), 0);
@@ -123,17 +147,25 @@ function buttonsOf(step: MakingUpStep): number {
   return step.kind === 'opening' ? 1 : step.kind === 'lap' ? (step.buttons ?? 0) : 0;
 }
 
+/** A head of grown people, mm: below it a garment is a child's; common practice, no published source. */
+const GROWN_HEAD_MM = 550;
+
 /** Common practice, no published source. */
 export function care({ design, steps }: WorkedSize): WrittenSection {
-  const opens = steps.some(({ kind }) => kind === 'buttons' || kind === 'opening' || kind === 'lap');
-  const isChild = design !== undefined && design.body.head < 550;
   const lines = [
     'Wash and dry it as the label of its yarn says, and as the swatch was washed.',
     'Rest your hands when they tire; ask a doctor where they hurt.',
   ];
-  if (isChild)
-    lines.push(
-      `No cords or ribbons at a child’s neck${opens ? '; sew buttons so that they hold' : ''}. Follow your local rules.`,
-    );
+  // of what was not drafted nobody knows whom it is for
+  if (design === undefined || design.body.head < GROWN_HEAD_MM) {
+    const opens = steps.some(({ kind }) => kind === 'buttons' || kind === 'opening' || kind === 'lap');
+    const isOpen = design ? garmentKinds[design.kind].open : false;
+    const cautions = [
+      'no cords or ribbons at the neck',
+      ...(opens ? ['buttons sewn so that they hold'] : []),
+      ...(isOpen ? [] : ['a neck that goes over the head with ease']),
+    ];
+    lines.push(`For a child: ${cautions.join('; ')}. Follow your local rules.`);
+  }
   return { title: 'CARE AND CAUTIONS', lines };
 }

@@ -188,6 +188,42 @@ describe('the whole pattern, in the order of the trade', () => {
     expect(found.get('LICENCE')).toEqual(['Licence: CC BY 4.0']);
   });
 
+  /* A straight needle of 35 to 40 cm holds some 50 cm of stitches, a circular one what is crowded to three quarters: common practice. */
+  it('names a circular needle where a band is longer than a straight one, and how long it is', () => {
+    const body = bodyOfSize('women', 'M') as Body;
+    const of = (neck: 'round' | 'V', kind: 'pullover' | 'cardigan') => {
+      const choices = { kind, armhole: 'set-in', neck, fit: 'standard' } as const;
+      const begun = startingDesign(choices, body, 'stocking', { stitches: 21, rows: 28 });
+      const written = textOf([given(draftSize('', begun, { name: 'Fen' }))]);
+      return written.split('\n').filter((line) => line.startsWith('Circular'));
+    };
+    // round both fronts and the neck some 315 stitches of rib: 1.3 m
+    expect(of('V', 'cardigan')).toEqual([
+      expect.stringMatching(/^Circular needle for the front band: 3.5 mm, (100|120) cm long$/),
+    ]);
+    expect(of('round', 'pullover')).toEqual([]);
+  });
+
+  it('cautions for a child: cords, buttons and the head, deferring to local rules', () => {
+    const careOf = (table: 'babies' | 'women', size: string, kind: 'pullover' | 'cardigan') => {
+      const choices = { kind, armhole: 'set-in', neck: 'round', fit: 'standard' } as const;
+      const begun = startingDesign(choices, bodyOfSize(table, size) as Body, 'stocking', {
+        stitches: 24,
+        rows: 33,
+      });
+      return textOf([given(draftSize('', begun, { name: 'Fen' }))]).split('CARE AND CAUTIONS')[1] ?? '';
+    };
+    for (const kind of ['pullover', 'cardigan'] as const) {
+      const care = careOf('babies', '6 months', kind);
+      expect(care).toMatch(/For a child: no cords or ribbons at the neck; buttons sewn so that they hold/);
+      expect(care).toContain('Follow your local rules.');
+      expect(care.includes('over the head')).toBe(kind === 'pullover');
+    }
+    expect(careOf('women', 'M', 'cardigan')).not.toContain('child');
+    // of what was not drafted nobody knows whom it is for
+    expect(textOf(sizes)).toContain('For a child: no cords or ribbons at the neck');
+  });
+
   it('measures in centimetres, inches or both, in the words of either side of the Atlantic', () => {
     expect(text()).toContain('Body, round the chest: 84 (94, 104) cm / 33 (37, 41) in');
     expect(text({ units: 'in' })).toContain('Body, round the chest: 33 (37, 41) in\n');
