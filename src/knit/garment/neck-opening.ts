@@ -96,7 +96,13 @@ export function holesAlong(
   const most = Math.max(2, Math.round((stitches * 100) / gauge.stitches / BETWEEN_BUTTONS_MM));
   for (let buttons = most; buttons > 0; buttons -= 1) {
     const wish: HolesWish = {
-      ...{ fabric, gauge, stitches, over: stitches, at: 'right', buttons, buttonMm },
+      fabric,
+      gauge,
+      stitches,
+      over: stitches,
+      at: 'right',
+      buttons,
+      buttonMm,
       ...(edition === 2 ? { isEven: true } : {}),
     };
     if (buttonholePlaces(wish)) return wish;
