@@ -38,7 +38,8 @@ describe.each(['replace', 'merge'] as const)('the way back after a backup was re
     expect(await everything(store)).not.toEqual(before);
     store.close();
     const other = await again(store);
-    expect(await shown(other)).toMatchObject({ mode });
+    // it is offered of itself until she says that it is not wanted
+    expect(await shown(other)).toMatchObject({ mode, hidden: false });
     given(await takeBack(other.box));
     expect(await everything(other)).toEqual(before);
     expect(await places(other)).toEqual(rows);

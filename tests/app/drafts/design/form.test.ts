@@ -147,6 +147,9 @@ describe('a design in the making', () => {
     expect(borders(4, { version: 1 })).toBe(3.5);
     expect(borders(3.75, { version: 1 })).toBe(3.25);
     expect(borders(2, { version: 1 })).toBe(2);
+    // no 8.5 mm is sold: what is drafted today takes 8; what was drafted once stays as it was
+    expect(borders(9)).toBe(8);
+    expect(borders(9, { version: 1 })).toBe(8.5);
     const own = { ...usualSwatch(designOf(newForm()).hem.fabric), needle: 3 };
     const made = designOf({ ...newForm(), swatches: [usualSwatch('stocking'), own] });
     expect(made.needles).toEqual({ panels: 4, borders: 3 });

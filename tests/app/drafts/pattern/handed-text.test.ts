@@ -40,7 +40,9 @@ describe('a text that came from elsewhere', () => {
     const of = (...parts: BlobPart[]) => textOf(new Blob(parts));
     expect(await of('BACK\r\n\tCast on 80 sts.')).toBe('BACK\r\n\tCast on 80 sts.');
     expect(await of('Rücken: 80 M anschlagen')).toContain('Rücken');
+    expect(await of('BACK\n[k2, p2] 10 times {20 sts}')).toContain('[k2, p2]');
     expect(await of('{"format":"ridgeline"}')).toBeUndefined();
+    expect(await of('\n  [{"name":"Back"}]')).toBeUndefined();
     expect(await of('1 2 3')).toBeUndefined();
     expect(await of('PK\u0003\u0004 not a text')).toBeUndefined();
     expect(await of(new Uint8Array([0xff, 0xfe, 0x41]))).toBeUndefined();
