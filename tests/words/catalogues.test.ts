@@ -54,6 +54,16 @@ describe('the catalogues', () => {
     expect(differing.map(({ key }) => key)).toEqual([]);
   });
 
+  it('say what is bound off in brackets, since leaflets in UK terms cast it off', () => {
+    const bare = everyMessage.filter(({ english = '' }) =>
+      formsOf(english).some((form) =>
+        /\b(bind|bound|binding)[ -]off\b/i.test(form.replaceAll(/\[[^\]]*\]/g, '')),
+      ),
+    );
+    // where the terms themselves are chosen both stand side by side
+    expect(bare.map(({ key }) => key)).toEqual(['settings.termsUShint']);
+  });
+
   it('leave no message empty, and none in English where German differs by nature', () => {
     const empty = everyMessage.filter(({ english, german }) =>
       [english, german].some(

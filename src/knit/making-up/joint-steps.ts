@@ -1,7 +1,7 @@
 import type { LaidLine } from './boundary-of.ts';
 import type { SeamKind, SeamWay } from './joint.ts';
 import { neckStep } from './neck-step.ts';
-import { pickUpRatio } from './pick-up.ts';
+import { nearestRatio, type PickUpRatio } from './pick-up.ts';
 import { FRONTS, type PieceGroups, pickUpsOf } from './piece-groups.ts';
 import { easeOf, type JoinedEdge, type MakingUpStep, type UnderarmSeam } from './step.ts';
 import type { SeamUnit, WorkedJoint } from './work-making-up.ts';
@@ -50,13 +50,26 @@ function pickUpStep(
   groups: PieceGroups,
 ): MakingUpStep | undefined {
   const piece = groups.all().find(({ recipe }) => recipe.name === band);
-  const along = groups.of(...FRONTS) ?? groups.of('back') ?? piece;
-  if (!piece || !along) return undefined;
+  if (!piece) return undefined;
   const edges = pickUpsOf(piece);
   const total = edges.reduce((sum, { stitches }) => sum + stitches, 0);
-  const hasRows = own.some(({ lines }) => lines.some(({ rows }) => rows > 0));
-  const ratio = hasRows ? pickUpRatio(along.top.fabric, along.top.gauge) : { stitches: 1, rows: 1 };
-  return { id, kind: 'pick up', band, edges, ratio, total };
+  return { id, kind: 'pick up', band, edges, ratio: ratioOf(own), total };
+}
+
+/** The count of each edge decides: how many of the rows of the longest it comes to. One for one where no rows are picked up along. */
+function ratioOf(own: readonly WorkedJoint[]): PickUpRatio {
+  const edges = own.flatMap(({ joint, lines }) =>
+    joint.kind !== 'pick up'
+      ? []
+      : lines.map((line, i) => ({
+          rows: line.rows,
+          picked: (joint.along[i]?.stitches ?? 0) - line.stitches,
+        })),
+  );
+  const [longest] = edges
+    .filter(({ rows, picked }) => rows > 0 && picked > 0)
+    .sort((one, other) => other.rows - one.rows);
+  return longest ? nearestRatio(longest.picked / longest.rows) : { stitches: 1, rows: 1 };
 }
 
 const seamsOf = (own: readonly WorkedJoint[], ...kinds: readonly SeamKind[]) =>

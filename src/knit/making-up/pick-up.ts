@@ -18,7 +18,12 @@ const LARGEST = 5;
 export function pickUpRatio(fabric: FabricName, gauge: Gauge): PickUpRatio {
   const { pickUp } = factsOf(fabric);
   if (pickUp) return pickUp;
-  const wanted = Math.min(1, gauge.stitches / gauge.rows);
+  return nearestRatio(gauge.stitches / gauge.rows);
+}
+
+/** The simple fraction that comes nearest; one for each row at most. */
+export function nearestRatio(share: number): PickUpRatio {
+  const wanted = Math.min(1, share);
   let best: PickUpRatio = { stitches: 1, rows: 1 };
   for (let rows = 1; rows <= LARGEST; rows += 1) {
     for (let stitches = 1; stitches <= rows; stitches += 1) {

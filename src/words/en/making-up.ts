@@ -123,9 +123,9 @@ export const words = {
   openingRaglan: 'Fasten the opening of the raglan',
   lapShoulder: 'Button the left shoulder',
   lapOnBack: {
-    one: 'Lay the shoulder band, {count} row high, on the back: the bound-off shoulder of the back meets the row in which the band was picked up. Sew the two layers together at the armhole.',
+    one: 'Lay the shoulder band, {count} row high, on the back: the [bound-off] shoulder of the back meets the row in which the band was picked up. Sew the two layers together at the armhole.',
     other:
-      'Lay the shoulder band, {count} rows high, on the back: the bound-off shoulder of the back meets the row in which the band was picked up. Sew the two layers together at the armhole.',
+      'Lay the shoulder band, {count} rows high, on the back: the [bound-off] shoulder of the back meets the row in which the band was picked up. Sew the two layers together at the armhole.',
   },
   lapButtons: {
     one: 'Sew {count} button to the back, below the hole.',
@@ -133,15 +133,15 @@ export const words = {
   },
   lapEnvelope: 'Lay the shoulders over each other',
   lapBands: {
-    one: 'The back’s band, {count} row high, lies on the front, and the front’s under the back: the bound-off shoulders meet. Sew the layers together at each armhole; the sleeve is sewn through both, and its armhole measured once, on the upper layer.',
+    one: 'The back’s band, {count} row high, lies on the front, and the front’s under the back: the [bound-off] shoulders meet. Sew the layers together at each armhole; the sleeve is sewn through both, and its armhole measured once, on the upper layer.',
     other:
-      'The back’s band, {count} rows high, lies on the front, and the front’s under the back: the bound-off shoulders meet. Sew the layers together at each armhole; the sleeve is sewn through both, and its armhole measured once, on the upper layer.',
+      'The back’s band, {count} rows high, lies on the front, and the front’s under the back: the [bound-off] shoulders meet. Sew the layers together at each armhole; the sleeve is sewn through both, and its armhole measured once, on the upper layer.',
   },
   lapPlacket: 'Close the placket below',
   lapPlacketSewn: {
-    one: 'Lay the band with the holes over the other: each is {count} row wide. Sew its lower end to the stitches bound off below it, and the lower end of the other behind it.',
+    one: 'Lay the band with the holes over the other: each is {count} row wide. Sew its lower end to the stitches [bound off] below it, and the lower end of the other behind it.',
     other:
-      'Lay the band with the holes over the other: each is {count} rows wide. Sew its lower end to the stitches bound off below it, and the lower end of the other behind it.',
+      'Lay the band with the holes over the other: each is {count} rows wide. Sew its lower end to the stitches [bound off] below it, and the lower end of the other behind it.',
   },
   lapTry: 'Try it over the head before the sleeves are sewn in.',
   openingLoop: {

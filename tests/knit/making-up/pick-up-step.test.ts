@@ -24,15 +24,24 @@ function stepOf(neck: 'boat' | 'round', armhole: 'drop' | 'raglan') {
   if (!made.ok) throw new Error(told(made.faults));
   const planned = asPlanned({ name: 'any', pieces: made.value.recipes });
   if (!planned.ok) throw new Error(told(planned.faults));
-  const { steps } = makingUpOf({ ...planned.value, joints: made.value.joints });
+  const { steps, joined } = makingUpOf({ ...planned.value, joints: made.value.joints });
   const found = steps.find(({ kind }) => kind === 'pick up');
   if (found?.kind !== 'pick up') throw new Error('no band');
-  return found;
+  return { ...found, lines: joined.get(found.id)?.flatMap(({ lines }) => lines) ?? [] };
 }
 
 describe('the pick-up of a band', () => {
   it('tells a ratio of rows only where rows are picked up along', () => {
-    expect(stepOf('round', 'drop').ratio).toEqual({ stitches: 3, rows: 4 });
+    // the counts decide: one for each stitch bound off, and so many of the rows, come to the count of the edge
+    const { ratio: ofRows, edges, lines } = stepOf('round', 'drop');
+    const sides = lines.flatMap(({ rows, stitches }, i) =>
+      rows === 0
+        ? []
+        : [{ counted: edges[i]?.stitches, reckoned: stitches + (rows * ofRows.stitches) / ofRows.rows }],
+    );
+    expect(sides.length).toBeGreaterThan(1);
+    for (const { counted = 0, reckoned } of sides) expect(Math.abs(counted - reckoned)).toBeLessThan(2);
+    expect(ofRows.stitches).toBeLessThan(ofRows.rows);
     const { ratio } = stepOf('boat', 'drop');
     expect(ratio.stitches).toBe(ratio.rows);
   });

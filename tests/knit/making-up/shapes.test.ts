@@ -224,10 +224,7 @@ describe('what is proposed of', () => {
         'neck: Left right (4r 13.2mm)',
         'neck: Back top stitches 7-13 (6s 24.0mm)',
       ],
-      [
-        '4 do not meet: 5.0 and 1.0 rows',
-        '5 do not meet: 5.0 and 2.0 rows',
-      ],
+      ['4 do not meet: 5.0 and 1.0 rows', '5 do not meet: 5.0 and 2.0 rows'],
     ],
   ] as const)('%s', (_, pieces, joints, troubles) => {
     const made = makingUpOf(standing(...pieces));
