@@ -35,6 +35,7 @@ const FACTS: readonly (readonly [string, RegExp])[] = [
   ['one whole stitch', /\bwhole stitch\b/],
   ['do not match', /do not match/],
   ['stays open', /stays open/],
+  ['measured once', /measured once, on the upper layer/],
 ];
 
 const numbers = (text: string): readonly string[] =>

@@ -19,7 +19,7 @@ export function PartEnd({ now, title }: { readonly now: InHand; readonly title: 
     const isLost = document.activeElement === document.body;
     if (isLost && storedRows.peek() > 0) box.current?.focus({ preventScroll: true });
   }, []);
-  const head = say(now.part.end === 'split' ? 'partEnd.partDivides' : 'partEnd.partDone', { part: title });
+  const head = saysHead(now.part, title);
   return (
     <section class="part-end" ref={box} tabIndex={-1} aria-label={head}>
       <p class="part-end-head">
@@ -32,6 +32,12 @@ export function PartEnd({ now, title }: { readonly now: InHand; readonly title: 
       <QuietLine isEmpty={false} />
     </section>
   );
+}
+
+/** A part without rows is not knitted: a neck whose middle rests for its band. */
+function saysHead({ end, rows }: PlannedPart, part: string): string {
+  if (end === 'split') return say('partEnd.partDivides', { part });
+  return say(end === 'hold' && rows.length === 0 ? 'partEnd.partRests' : 'partEnd.partDone', { part });
 }
 
 function saysEnd(part: PlannedPart): string {

@@ -4,6 +4,7 @@ import type { Translation } from '../message.ts';
 /** The end of a part: what becomes of the stitches, what it took, what comes next. */
 export const words: Translation<typeof english> = {
   partDone: '{part} ist fertig',
+  partRests: '{part}: Die Maschen ruhen',
   partDivides: '{part} ist bis zur Teilung gestrickt',
   endBoundOff: 'Alle Maschen sind abgekettet. Den Faden abschneiden und durch die letzte Masche ziehen.',
   endHold: {

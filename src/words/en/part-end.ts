@@ -1,6 +1,7 @@
 /** The end of a part: what becomes of the stitches, what it took, what comes next. */
 export const words = {
   partDone: '{part} is done',
+  partRests: '{part}: its stitches rest',
   partDivides: '{part} is knitted up to where it divides',
   endBoundOff: 'All stitches are [bound off]. Cut the yarn and pull it through the last loop.',
   endHold: {
