@@ -125,6 +125,28 @@ Rep row 5.
   > ✗ no rows to repeat @5:1
   > = Piece, other, 1 to make, lines 4
   > =   body from {castOn 20}, RS: 2 stocking 4 mm; hold
+
+### some rows again, then all of them by their numbers
+Cast on 20 sts.
+  > →20
+Row 1: K to end.
+  > 20 Piece/body 1 RS knit
+Row 2: P to end.
+  > 20 Piece/body 2 WS purl
+Row 3: *K1, p1; rep from * to end.
+  > 20 Piece/body 3 RS *k1, p1; repeat from * to end
+Row 4: *P1, k1; rep from * to end.
+  > 20 Piece/body 4 WS *p1, k1; repeat from * to end
+Rep rows 3 and 4 once.
+  > 20 Piece/body 5 RS *k1, p1; repeat from * to end · WS *p1, k1; repeat from * to end
+Rep last 2 rows once.
+  > 20 Piece/body 7 RS *k1, p1; repeat from * to end · WS *p1, k1; repeat from * to end
+Rep rows 1 to 4 once.
+  > 20 Piece/body 9 RS knit · WS purl · RS *k1, p1; repeat from * to end · WS *p1, k1; repeat from * to end
+Work 1 row in pattern.
+  > 20 Piece/body 13 RS knit
+  > = Piece, other, 1 to make, lines 2 3 4 5 6 7 8 9
+  > =   body from {castOn 20}, RS: 6 stocking 4 mm; 2 pattern in stocking 4 mm; 4 pattern in stocking 4 mm; 1 pattern in stocking 4 mm; hold
 `),
   )('comes out as $title', expectAnnotated);
 });

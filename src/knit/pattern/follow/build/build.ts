@@ -246,6 +246,8 @@ export type FabricState =
       readonly rows: readonly (readonly Item[])[];
       readonly label: string;
       readonly faces: (Face | undefined)[];
+      /** all rows by their number, where only some of them are worked on */
+      readonly numbered?: readonly (readonly Item[])[];
     }
   /** nobody can say */
   | { readonly is: 'patt'; readonly label: string };

@@ -65,7 +65,13 @@ const looksOfRow = (steps: readonly Step[], before: number, side: Side): string 
 
 /** The rows from one number to another, as far as they are known. */
 export function rowsBetween(part: PartBuild, from: number, to: number): (readonly Item[])[] {
-  const { cycle, fabric } = part;
+  const { cycle } = part;
   if (cycle) return numberedRows(cycle).flatMap(({ n, items }) => (n >= from && n <= to ? [items] : []));
-  return fabric.is === 'rows' ? fabric.rows.slice(from - 1, to) : [];
+  return allRows(part).slice(from - 1, to);
+}
+
+/** The rows of the fabric on the needle by their number. */
+export function allRows({ cycle, fabric }: PartBuild): readonly (readonly Item[])[] {
+  if (cycle) return orderedRows(cycle);
+  return fabric.is === 'rows' ? (fabric.numbered ?? fabric.rows) : [];
 }
