@@ -2,7 +2,7 @@ import './ui/tokens.css';
 import './ui/base.css';
 import { render } from 'preact';
 import { startRouting } from './app/navigate.ts';
-import { wearSettings } from './app/settings/change-settings.ts';
+import { wearSettings } from './app/settings/wear-settings.ts';
 import { startServiceWorker } from './app/start/service-worker.ts';
 import { startStore } from './app/start/start.ts';
 import { expectFirstScreen, later } from './pace/first-screen.ts';

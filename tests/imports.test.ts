@@ -18,6 +18,8 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     'store',
     'pace',
     'worker',
+    // the table of languages
+    'words',
     'node:crypto',
     'node:fs',
     'node:path',

@@ -1,4 +1,5 @@
-import { existsSync, readdirSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { languages } from '../words/languages.ts';
 import { offThread } from './beside.ts';
 
 /** Files that are fetched as one. The first line that fits takes a file. */
@@ -28,6 +29,13 @@ const forAnyScreen = readdirSync('src/screens', { withFileTypes: true })
   .filter((entry) => entry.isFile())
   .map(({ name }) => `src/screens/${name}`);
 
+/** The first file of a language and the catalogues that it names; in English most of them are in the first script. */
+const firstWordsOf = (language: string): readonly string[] => {
+  const folder = `src/words/${language}/`;
+  const named = readFileSync(`${folder}first.ts`, 'utf8').matchAll(/'\.\/([\w-]+\.ts)'/g);
+  return ['first.ts', ...[...named].map(([, file = '']) => file)].map((file) => folder + file);
+};
+
 /** Paths below the project's folder. One that is not there stops the build: what it held would go elsewhere unseen. */
 export const chunks: readonly Chunk[] = [
   // what the worker takes from the first script, which it must not run
@@ -43,12 +51,10 @@ export const chunks: readonly Chunk[] = [
   // the names of messages, which are the same in every language
   { name: 'names', made: ['src/words/names-of/'] },
   // a language comes whole, but for what the first screens say: nobody waits there for all the rest
-  { name: 'words-en', of: ['src/words/en/'], but: ['src/words/en/workbasket.ts'] },
-  {
-    name: 'first-words-de',
-    of: ['knitting', 'craft', 'notices', 'row', 'ui', 'workbasket'].map((name) => `src/words/de/${name}.ts`),
-  },
-  { name: 'words-de', of: ['src/words/de/'] },
+  ...languages.flatMap((language): Chunk[] => [
+    { name: `first-words-${language}`, of: firstWordsOf(language) },
+    { name: `words-${language}`, of: [`src/words/${language}/`] },
+  ]),
   {
     name: 'parts',
     of: [
@@ -61,7 +67,6 @@ export const chunks: readonly Chunk[] = [
       'src/screens/mends/',
       ...forAnyScreen,
     ],
-    but: ['src/words/en/'],
     shared: true,
   },
   // screens that lead to one another come together: what they say alike takes no more room

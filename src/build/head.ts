@@ -3,6 +3,7 @@ import type { Plugin, Rolldown } from 'vite';
 import { boxName } from '../app/start/box-name.ts';
 import { whenNotStarted } from '../app/start/not-started.ts';
 import { askEarly, type FirstFiles } from '../pace/ask-early.ts';
+import { languages } from '../words/languages.ts';
 import { isAt, workbasket } from './chunks.ts';
 
 /** What the build puts into the page's head, so that nothing of a start waits for a file that names another. */
@@ -94,7 +95,10 @@ function firstFiles(bundle: readonly Rolldown.OutputBundle[string][]): FirstFile
   return {
     scripts: [screen.fileName, ...screen.imports].filter((file) => !file.includes('row-in-hand')),
     styles: [...(screen.viteMetadata?.importedCss ?? [])],
-    words: { en: words('en'), de: words('de') },
+    words: {
+      ...Object.fromEntries(languages.map((language) => [language, words(language)])),
+      en: words('en'),
+    },
     font: 'fonts/atkinson-hyperlegible-next.woff2',
   };
 }

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { type Plugin, parseAst } from 'vite';
+import { languageOfPath } from '../words/languages.ts';
 
 /**
  * The names of messages would take a fourth of the room that the words take, in every language, and stand wherever one
@@ -100,14 +101,15 @@ export function putTogether(code: string, path: string): readonly RegExp[] {
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
-const ours = /\/src\/(?!words\/(en|de)\/|build\/)[^?]*\.tsx?$/;
-const aCatalogue = /\/src\/words\/(en|de)\/[^?]*\.ts$/;
+const anyCode = /\/src\/(?!build\/)[^?]*\.tsx?$/;
+const isOurs = (path: string): boolean => anyCode.test(path) && languageOfPath(path) === undefined;
+const isCatalogue = (path: string): boolean => anyCode.test(path) && languageOfPath(path) !== undefined;
 
 /** The app's own code, but for its words: each file's by its path. */
 export const codeOfTheApp = (): ReadonlyMap<string, string> =>
   new Map(
     readdirSync('src', { recursive: true, encoding: 'utf8' })
-      .filter((path) => ours.test(`/src/${path}`))
+      .filter((path) => isOurs(`/src/${path}`))
       .map((path) => [path, readFileSync(join('src', path), 'utf8')]),
   );
 
@@ -185,9 +187,9 @@ export const words: Plugin = {
     return `export default (${named.toString()})(${JSON.stringify(kept)});`;
   },
   transform(code, id) {
-    const changed = aCatalogue.test(id)
+    const changed = isCatalogue(id)
       ? numberedCatalogue(code, id, numbers)
-      : ours.test(id)
+      : isOurs(id)
         ? numberedCode(code, '.js', numbers)
         : undefined;
     return changed === undefined ? null : { code: changed, map: null };

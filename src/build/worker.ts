@@ -2,7 +2,10 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { PluginOption } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
-import { type KeptFile, keepWhole } from '../worker/keep-whole.ts';
+import { languages } from '../words/languages.ts';
+import { fileKeeper, type KeptFile } from '../worker/keep-file.ts';
+import { keepLanguages } from '../worker/keep-languages.ts';
+import { keepWhole } from '../worker/keep-whole.ts';
 import { refuseWrongTypes } from '../worker/refuse-wrong-types.ts';
 import { takeShared } from '../worker/take-shared.ts';
 import { install } from './install.ts';
@@ -18,6 +21,19 @@ import { integrityOf, outDir } from './out-dir.ts';
 /** What the worker keeps, as its own list says it. */
 const kept: KeptFile[] = [];
 
+/** Of every language but English: kept when it is chosen. */
+const keptWhenWanted: Record<string, KeptFile[]> = {};
+
+function keptFor(language: string): KeptFile[] {
+  const list = keptWhenWanted[language] ?? [];
+  keptWhenWanted[language] = list;
+  return list;
+}
+
+/** The language that a built file is the words of; undefined for English and for all else. */
+const languageOf = (url: string): string | undefined =>
+  languages.find((language) => language !== 'en' && url.includes(`words-${language}-`));
+
 const ours: PluginOption = {
   name: 'guarded-worker',
   apply: 'build',
@@ -29,7 +45,10 @@ const ours: PluginOption = {
       const parts = [
         `(${refuseWrongTypes.toString()})(self);\n`,
         `(${takeShared.toString()})(self);\n`,
-        `(${keepWhole.toString()})(self, ${JSON.stringify(kept)});\n`,
+        `((keepFile) => {\n`,
+        `(${keepWhole.toString()})(self, ${JSON.stringify(kept)}, keepFile);\n`,
+        `(${keepLanguages.toString()})(self, ${JSON.stringify(keptWhenWanted)}, keepFile);\n`,
+        `})((${fileKeeper.toString()})(self));\n`,
       ];
       writeFileSync(path, parts.join('') + readFileSync(path, 'utf8'));
     },
@@ -56,9 +75,13 @@ const pwa = VitePWA({
     cleanupOutdatedCaches: false,
     manifestTransforms: [
       (entries) => {
-        const manifest = entries.map((entry) => ({ ...entry, integrity: integrityOf(entry.url) }));
-        kept.push(...manifest.map(({ url, integrity, revision }) => ({ url, integrity, revision })));
-        return { manifest };
+        const all = entries.map((entry) => ({ ...entry, integrity: integrityOf(entry.url) }));
+        for (const { url, integrity, revision } of all) {
+          const language = languageOf(url);
+          const list = language === undefined ? kept : keptFor(language);
+          list.push({ url, integrity, revision });
+        }
+        return { manifest: all.filter(({ url }) => languageOf(url) === undefined) };
       },
     ],
     // Where Trusted Types are enforced, importScripts() fails without a word and nothing is cached.

@@ -3,7 +3,7 @@ export interface FirstFiles {
   readonly scripts: readonly string[];
   readonly styles: readonly string[];
   /** its words, in the language that the device asks for */
-  readonly words: Readonly<Record<'en' | 'de', string>>;
+  readonly words: Readonly<Record<string, string>> & { readonly en: string };
   readonly font: string;
 }
 
@@ -24,8 +24,7 @@ export function askEarly({ scripts, styles, words, font }: FirstFiles): void {
   // Where it is on the device, the first row is set in it at once and not a second time; over a line it would be in the way.
   if (navigator.serviceWorker?.controller) need(font, 'preload', 'font');
   if (!/^(#\/?)?$/.test(location.hash)) return;
-  const asked = navigator.languages.find((tag) => /^(en|de)/i.test(tag)) ?? 'en';
-  for (const href of [...scripts, words[/^de/i.test(asked) ? 'de' : 'en']])
-    need(href, 'modulepreload', 'script');
+  const known = navigator.languages.map((tag) => words[tag.slice(0, 2).toLowerCase()]).find(Boolean);
+  for (const href of [...scripts, known ?? words.en]) need(href, 'modulepreload', 'script');
   for (const href of styles) need(href, 'preload', 'style');
 }

@@ -2,36 +2,36 @@ import { words as craft } from './en/craft.ts';
 import { words as knitting } from './en/knitting.ts';
 import { words as row } from './en/row.ts';
 import { words as ui } from './en/ui.ts';
-import type { otherCatalogues } from './other-catalogues.ts';
-import type { Language } from './settings.ts';
+import { languageFiles, type WordsOf } from './language-files.ts';
+import type { Language } from './languages.ts';
+import type { Words } from './message.ts';
 
 /** English words of the row in hand, in the first script itself: they are what is said where all else is missing. */
 export const alwaysThere = { ui, craft, row, knitting } as const;
 
-const here =
-  <W>(words: W) =>
-  async () => ({ words });
+type Files = WordsOf<'en'>;
 
-/** The words of the screens that an app on the home screen opens at. */
-export const firstCatalogues = {
-  ui: { en: here(ui), de: () => import('./de/ui.ts') },
-  craft: { en: here(craft), de: () => import('./de/craft.ts') },
-  row: { en: here(row), de: () => import('./de/row.ts') },
-  knitting: { en: here(knitting), de: () => import('./de/knitting.ts') },
-  workbasket: { en: () => import('./en/workbasket.ts'), de: () => import('./de/workbasket.ts') },
-} as const;
+/** Every message, by the catalogue's name: one for each screen and a few shared ones. */
+export type English = typeof alwaysThere & {
+  readonly [Name in keyof Files as Files[Name] extends { readonly words: Words }
+    ? Name
+    : never]: Files[Name] extends {
+    readonly words: infer Said;
+  }
+    ? Said
+    : never;
+};
 
-/**
- * Every catalogue by name, one for each screen and a few shared ones, each loaded when it is first needed. The list
- * of most of them is itself fetched then: the row in hand is not kept waiting for it.
- */
-export type Catalogues = typeof firstCatalogues & typeof otherCatalogues;
+export type CatalogueName = keyof English;
 
-export type CatalogueName = keyof Catalogues;
+/** They stand in a language's first file, the others in its rest. */
+const atFirst: readonly string[] = ['ui', 'craft', 'row', 'knitting', 'workbasket', 'notices'];
 
-/** A catalogue's file in a language. Rejects where it is not on this device and there is no network. */
-export async function fetchCatalogue<Name extends CatalogueName>(name: Name, language: Language) {
-  const known =
-    name in firstCatalogues ? firstCatalogues : (await import('./other-catalogues.ts')).otherCatalogues;
-  return (known as Catalogues)[name][language]();
+/** A catalogue in a language. Rejects where it is not on this device and there is no network. */
+export async function fetchCatalogue(name: CatalogueName, language: Language): Promise<{ words: Words }> {
+  if (language === 'en' && name in alwaysThere)
+    return { words: alwaysThere[name as keyof typeof alwaysThere] };
+  const { first, rest } = languageFiles[language];
+  const file = await (atFirst.includes(name) ? first() : rest());
+  return (file as unknown as Record<CatalogueName, { words: Words }>)[name];
 }

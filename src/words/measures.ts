@@ -1,5 +1,5 @@
 import { saysNumber } from './numbers.ts';
-import { speech } from './settings.ts';
+import { languageNow, speech } from './settings.ts';
 
 /** One inch is 25.4 mm exactly (international yard and pound agreement, 1959). */
 const MM_PER_INCH = 25.4;
@@ -9,9 +9,8 @@ export const LENGTH_DIGITS = 4;
 
 const mmPerUnit = (): number => (speech.value.units === 'in' ? MM_PER_INCH : 10);
 
-/** 'cm' or 'in' (German: 'cm' or 'Zoll'). */
-export const lengthUnit = (): string =>
-  speech.value.units === 'cm' ? 'cm' : speech.value.language === 'de' ? 'Zoll' : 'in';
+/** 'cm' or 'in', as the language has it. */
+export const lengthUnit = (): string => (speech.value.units === 'cm' ? 'cm' : languageNow().inch);
 
 /** Over what a gauge is given, mm: leaflets have 10 cm, or 4 inches. */
 export const gaugeSpanMm = (): number => (speech.value.units === 'in' ? 4 * MM_PER_INCH : 100);
@@ -55,9 +54,8 @@ const METRES_PER_YARD = 0.9144;
 
 const metresPerUnit = (): number => (speech.value.units === 'in' ? METRES_PER_YARD : 1);
 
-/** 'm' or 'yd' (German: 'm' or 'Yards'): of yarn. */
-export const yarnUnit = (): string =>
-  speech.value.units === 'cm' ? 'm' : speech.value.language === 'de' ? 'Yards' : 'yd';
+/** 'm' or 'yd', as the language has it: of yarn. */
+export const yarnUnit = (): string => (speech.value.units === 'cm' ? 'm' : languageNow().yard);
 
 /** For a field: metres of yarn as the number she types, in her unit, to a tenth. */
 export const yarnToType = (metres: number): number => Math.round((metres / metresPerUnit()) * 10) / 10;

@@ -4,9 +4,14 @@
  */
 export type Message = string | Plural;
 
+/** Forms by the categories of CLDR (Intl.PluralRules). English has these two; what a language lacks stays out. */
 export interface Plural {
   readonly one: string;
   readonly other: string;
+  readonly zero?: string;
+  readonly two?: string;
+  readonly few?: string;
+  readonly many?: string;
 }
 
 export type Words = Readonly<Record<string, Message>>;

@@ -1,12 +1,11 @@
 import { signal } from '@preact/signals';
 import type { RowWords } from '../knit/row/row-words.ts';
-import { alwaysThere, type CatalogueName, type Catalogues, fetchCatalogue } from './catalogues.ts';
-import type { FigureArgs, Message, Words } from './message.ts';
+import { alwaysThere, type CatalogueName, type English, fetchCatalogue } from './catalogues.ts';
+import type { Language } from './languages.ts';
+import type { FigureArgs, Message, Plural, Words } from './message.ts';
 import { saysNumber } from './numbers.ts';
-import { type Language, localeOf, type Speech, speech } from './settings.ts';
+import { localeOf, type Speech, speech } from './settings.ts';
 import { termsOf } from './terms.ts';
-
-type English = { [Name in CatalogueName]: Awaited<ReturnType<Catalogues[Name]['en']>>['words'] };
 
 /** 'knitting.finishRow': the catalogue's name, a point, the message's. */
 export type WordKey = { [Name in CatalogueName]: `${Name}.${keyof English[Name] & string}` }[CatalogueName];
@@ -65,7 +64,10 @@ export function wordMessage(
   figures: Readonly<Record<string, string | number>>,
   { language, terms }: Pick<Speech, 'language' | 'terms'>,
 ): string {
-  const text = typeof message === 'string' ? message : message[pluralOf(Number(figures.count))];
+  const text =
+    typeof message === 'string'
+      ? message
+      : pluralOf(message, Number(figures.count), localeOf({ language, terms }));
   const trade = termsOf(language, terms);
   return text.replace(/\{(\w+)\}|\[([^\]]+)\]/g, (whole, figure: string | undefined, term: string) => {
     if (figure === undefined) return trade[term] ?? term;
@@ -79,8 +81,13 @@ const rightToLeft = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]/;
 /** A name that is written from right to left is kept apart, or it would turn the sentence around it (as `bdi` does). */
 const apart = (name: string): string => (rightToLeft.test(name) ? `\u2068${name}\u2069` : name);
 
-/** The same in every language of ours (CLDR plural rules, checked against Intl); another may need Intl.PluralRules. */
-const pluralOf = (count: number): 'one' | 'other' => (Math.abs(count) === 1 ? 'one' : 'other');
+const rules: Record<string, Intl.PluralRules> = {};
+
+/** The form that the language has for the count; where a message has no form of that kind, the one for all others. */
+function pluralOf(forms: Plural, count: number, locale: string): string {
+  rules[locale] ??= new Intl.PluralRules(locale);
+  return forms[rules[locale].select(count)] ?? forms.other;
+}
 
 /**
  * Loads catalogues in the language of the moment; call it beside the import of the screen that needs them. Where she

@@ -1,17 +1,9 @@
 import type { Fault, FaultCode, FaultFigures } from '../knit/fault.ts';
 import type { Unit, Units } from '../knit/faults/units.ts';
 import { saysEdge, saysFabric, saysSide } from './craft.ts';
-import type { words as courseDe } from './de/course-faults.ts';
-import type { words as draftDe } from './de/draft-faults.ts';
-import type { words as patternDe } from './de/pattern-faults.ts';
-import type { words as recipeDe } from './de/recipe-faults.ts';
-import type { words as storeDe } from './de/store-faults.ts';
-import type { words as course } from './en/course-faults.ts';
-import type { words as draft } from './en/draft-faults.ts';
-import type { words as pattern } from './en/pattern-faults.ts';
-import type { words as recipe } from './en/recipe-faults.ts';
-import type { words as store } from './en/store-faults.ts';
 import { faultCatalogues } from './fault-catalogues.ts';
+import type { WordsOf } from './language-files.ts';
+import type { Language } from './languages.ts';
 import { saysGrams, saysLength } from './measures.ts';
 import type { Message, NamesOf } from './message.ts';
 import { say, sayIfKnown } from './say.ts';
@@ -53,20 +45,30 @@ function unitOf(name: string): Unit {
   return (last.charAt(0).toUpperCase() + last.slice(1)) as Unit;
 }
 
-type English = typeof recipe & typeof store & typeof pattern & typeof course & typeof draft;
-type German = typeof recipeDe & typeof storeDe & typeof patternDe & typeof courseDe & typeof draftDe;
+type FaultsOf<L extends Language> = Every<WordsOf<L>[(typeof faultCatalogues)[number]]['words']>;
 
-/** Codes whose sentence asks for a figure that the fault does not carry. */
-type Unfilled<Words extends Record<FaultCode, Message>> = {
-  [Code in FaultCode]: Exclude<NamesOf<Words[Code]>, FaultFigures[Code]> extends never ? never : Code;
+/** All that any of them has. */
+type Every<One> = (One extends unknown ? (one: One) => void : never) extends (all: infer All) => void
+  ? All
+  : never;
+
+type English = FaultsOf<'en'>;
+
+/** Codes that have no sentence, or one that asks for a figure that the fault does not carry. */
+type Unfilled<Words> = {
+  [Code in FaultCode]: Code extends keyof Words
+    ? Words[Code] extends Message
+      ? Exclude<NamesOf<Words[Code]>, FaultFigures[Code]> extends never
+        ? never
+        : Code
+      : Code
+    : Code;
 }[FaultCode];
 
 type None<Codes extends never> = Codes;
 
 /** @proof that every code has a sentence, every sentence a code, and every figure it asks for is there. */
 export type Said = [
-  None<Exclude<FaultCode, keyof English>>,
   None<Exclude<keyof English, FaultCode>>,
-  None<Unfilled<English>>,
-  None<Unfilled<German>>,
+  None<{ [L in Language]: Unfilled<FaultsOf<L>> }[Language]>,
 ];

@@ -1,7 +1,5 @@
 import { signal } from '@preact/signals';
-
-export const languages = ['en', 'de'] as const;
-export type Language = (typeof languages)[number];
+import { type Language, type LanguageFacts, languages, languageTable } from './languages.ts';
 
 /** How the app speaks; each of these is a setting, and every sentence follows it at once. */
 export interface Speech {
@@ -27,13 +25,20 @@ export const speech = signal<Speech>(plainSpeech);
 
 /** What a device's own languages suggest: 'en-US' measures in inches, the rest of the world in centimetres. */
 export function speechFor(tags: readonly string[]): Speech {
-  const known = tags.find((tag) => languages.some((language) => tag.toLowerCase().startsWith(language)));
-  if (known === undefined) return { ...plainSpeech, terms: 'UK' };
-  if (known.toLowerCase().startsWith('de')) return { ...plainSpeech, language: 'de', terms: 'UK' };
-  const american = /^en(-us|$)/i.test(known);
-  return american ? { ...plainSpeech, units: 'in', needles: 'US' } : { ...plainSpeech, terms: 'UK' };
+  const known = tags.find(languageOf) ?? 'en-GB';
+  return {
+    ...plainSpeech,
+    language: languageOf(known) ?? 'en',
+    ...(/^en(-us|$)/i.test(known) ? { units: 'in', needles: 'US' } : { terms: 'UK' }),
+  };
 }
+
+const languageOf = (tag: string): Language | undefined =>
+  languages.find((language) => tag.toLowerCase().startsWith(language));
+
+/** What the table says of the language of the moment. */
+export const languageNow = (): LanguageFacts => languageTable[speech.value.language];
 
 /** For Intl: numbers, dates and plurals. */
 export const localeOf = ({ language, terms }: Pick<Speech, 'language' | 'terms'>): string =>
-  language === 'de' ? 'de-DE' : terms === 'UK' ? 'en-GB' : 'en-US';
+  language === 'en' && terms === 'UK' ? 'en-GB' : languageTable[language].locale;

@@ -1,6 +1,7 @@
 import type { Side } from '../knit/row/step.ts';
 import type { StitchName } from '../knit/stitch.ts';
 import type { CableName, Crossing, Gloss } from './gloss.ts';
+import { languageFiles } from './language-files.ts';
 import { wordMessage } from './say.ts';
 import { type Speech, speech } from './settings.ts';
 
@@ -27,16 +28,11 @@ export function crossingOf(name: CableName): Crossing {
 
 const isCable = (name: StitchName): name is CableName => /^([ct]\d+[fb]|\d+\/\d+ [lr]p?c|rt|lt)$/.test(name);
 
-const languages = {
-  en: () => import('./en/stitches.ts'),
-  de: () => import('./de/stitches.ts'),
-} as const;
-
 /** Loads the explanations in the language of the moment; the answer words any stitch, and either side, in its terms. */
 export async function openGlossary(
   { language, terms }: Speech = speech.value,
 ): Promise<(name: StitchName | Side) => Gloss> {
-  const { glossary, crossing, sides } = await languages[language]();
+  const { glossary, crossing, sides } = (await languageFiles[language].rest()).stitches;
   const glossOf = (name: StitchName | Side): Gloss => {
     if (name === 'RS' || name === 'WS') return sides[name];
     return isCable(name) ? crossing(name, crossingOf(name)) : glossary[name];

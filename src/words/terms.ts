@@ -1,4 +1,5 @@
-import type { Language, Speech } from './settings.ts';
+import type { Language } from './languages.ts';
+import type { Speech } from './settings.ts';
 
 /**
  * Trade words that US and UK say differently, keyed by the US word as it stands in a message's brackets.

@@ -1,8 +1,9 @@
+import type { KeepFile, KeptFile } from './keep-file.ts';
+
 /** What the worker's own scope gives; its types are not among the page's. */
 interface WorkerScope {
   readonly caches: CacheStorage;
   readonly registration: { readonly scope: string };
-  readonly fetch: typeof fetch;
   addEventListener(type: 'message', heard: (event: Told) => void): void;
 }
 
@@ -12,29 +13,19 @@ interface Told {
   waitUntil(work: Promise<unknown>): void;
 }
 
-/** A file of this version: its address below the app's folder, and what it is, byte for byte. */
-export interface KeptFile {
-  readonly url: string;
-  /** 'sha384-…' */
-  readonly integrity: string;
-  /** behind its address in the list of what is kept; null where the name says it already */
-  readonly revision: string | null;
-}
-
 /**
  * Runs in the service worker: sees to it that what is kept for offline use is this version's, byte for byte. All of it
  * is looked through once a day when a page says that it stands, or at once where it says that something did not load. A
  * file that is missing, empty or garbled is asked for again, and replaced only by the right one; without a network all
  * stays as it is. Put into the worker as text (src/build/worker.ts), so it can use nothing from outside itself.
  */
-export function keepWhole(worker: WorkerScope, files: readonly KeptFile[]): void {
+export function keepWhole(worker: WorkerScope, files: readonly KeptFile[], keepFile: KeepFile): void {
   const { scope } = worker.registration;
   const keptName = `workbox-precache-v2-${scope}`;
   // the copy of the app in another folder has a day of its own
   const lookedName = `looked-through-${scope}`;
   const stamp = `${scope}looked-through`;
   const DAY_MS = 86_400_000;
-  const addressOf = ({ url }: KeptFile): string => new URL(url, scope).href;
 
   worker.addEventListener('message', (event) => {
     const { data } = event;
@@ -54,22 +45,8 @@ export function keepWhole(worker: WorkerScope, files: readonly KeptFile[]): void
     const at = Number(await (await looked.match(stamp))?.text());
     if (!atOnce && Date.now() - at < DAY_MS) return;
     const cache = await worker.caches.open(keptName);
-    for (const file of files) await mend(cache, file);
+    for (const file of files) await keepFile(cache, file);
     await looked.put(stamp, new Response(String(Date.now())));
-  }
-
-  async function mend(cache: Cache, file: KeptFile): Promise<void> {
-    const key = addressOf(file) + (file.revision === null ? '' : `?__WB_REVISION__=${file.revision}`);
-    const response = await cache.match(key);
-    if (response !== undefined && (await integrityOf(response)) === file.integrity) return;
-    // refused by the browser where it is not this file, whatever the host answers
-    const fresh = await worker.fetch(addressOf(file), { integrity: file.integrity, cache: 'reload' });
-    if (fresh.ok) await cache.put(key, fresh);
-  }
-
-  async function integrityOf(response: Response): Promise<string> {
-    const digest = new Uint8Array(await crypto.subtle.digest('SHA-384', await response.arrayBuffer()));
-    return `sha384-${btoa(String.fromCharCode(...digest))}`;
   }
 
   /** Earlier versions kept some files apart: in a cache of this copy's own, before that in one that all copies shared. */

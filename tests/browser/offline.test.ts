@@ -11,8 +11,12 @@ import { cachedPaths, precacheList, runningVersion, workerReady } from './worker
 
 afterAll(removeProfiles);
 
-/** What no page asks for: the worker, the build's own notes, what is for installing or for readers elsewhere. */
-const notForOffline = /^sw\.js$|^\.vite\/|\.txt$|^pictures\/|^icons\/(?!icon-192).*\.png$|\.schema\.json$/;
+/**
+ * What no page asks for: the worker, the build's own notes, what is for installing or for readers elsewhere. And what
+ * only who chose it asks for: the words of a language other than English (./languages.test.ts).
+ */
+const notForOffline =
+  /^sw\.js$|^\.vite\/|words-(?!en)\w+-|\.txt$|^pictures\/|^icons\/(?!icon-192).*\.png$|\.schema\.json$/;
 
 /** Everything that a page may ask for. */
 const shippedFiles = () =>
@@ -63,26 +67,41 @@ describe('from the first visit on', () => {
   it.each([
     ['in a worker of the page', false],
     ['by the page itself, where it may have none', true],
-  ])('with no network a pattern is read %s, and a language is chosen', async (_, alone) => {
-    const host = await serve({ root: dist });
-    const phone = await openPhone();
-    const { page } = phone;
-    if (alone) await page.addInitScript(() => Reflect.deleteProperty(globalThis, 'Worker'));
-    await page.goto(`${host.url}#/sample`);
-    await workerReady(page);
-    await host.close();
-    // the page of the very first visit has no worker that answers it
-    await page.goto(`${host.url}#/read`);
-    await page.reload();
-    await readsPattern(page);
-    await page.goto(`${host.url}#/settings`);
-    await page.getByRole('radio', { name: 'Deutsch' }).check({ force: true });
-    await page.goto(`${host.url}#/g/sample`);
-    await page.getByRole('heading', { name: 'Garn', exact: true }).waitFor();
-    expect(phone.strangers).toEqual([]);
-    expect(phone.complaints).toEqual([]);
-    await phone.close();
-  });
+  ])(
+    'with no network a pattern is read %s, and a language that was chosen before is chosen again',
+    async (_, alone) => {
+      const host = await serve({ root: dist });
+      const phone = await openPhone();
+      const { page } = phone;
+      if (alone) await page.addInitScript(() => Reflect.deleteProperty(globalThis, 'Worker'));
+      await page.goto(`${host.url}#/sample`);
+      await workerReady(page);
+      await page.goto(`${host.url}#/settings`);
+      for (const [language, title] of [
+        ['Deutsch', 'Einstellungen'],
+        ['English', 'Settings'],
+      ] as const) {
+        await page.getByRole('radio', { name: language }).check({ force: true });
+        await page.getByRole('heading', { name: title, level: 1 }).waitFor();
+      }
+      await until(
+        () => page.evaluate(async () => (await caches.keys()).some((name) => name.startsWith('languages-'))),
+        (kept) => kept,
+      );
+      await host.close();
+      // the page of the very first visit has no worker that answers it
+      await page.goto(`${host.url}#/read`);
+      await page.reload();
+      await readsPattern(page);
+      await page.goto(`${host.url}#/settings`);
+      await page.getByRole('radio', { name: 'Deutsch' }).check({ force: true });
+      await page.goto(`${host.url}#/g/sample`);
+      await page.getByRole('heading', { name: 'Garn', exact: true }).waitFor();
+      expect(phone.strangers).toEqual([]);
+      expect(phone.complaints).toEqual([]);
+      await phone.close();
+    },
+  );
 });
 
 const losePage = (page: Page) =>

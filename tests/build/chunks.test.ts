@@ -26,7 +26,9 @@ describe('the list of what is fetched as one file', () => {
     expect(groupOf('/p/src/knit/read.ts')).toBe('beside');
     expect(groupOf('/p/src/knit/gauge.ts')).toBe('plan');
     expect(groupOf('/p/src/words/en/yarn.ts')).toBe('words-en');
-    expect(groupOf('/p/src/words/en/workbasket.ts')).toBeUndefined();
+    expect(groupOf('/p/src/words/en/workbasket.ts')).toBe('first-words-en');
+    expect(groupOf('/p/src/words/fr/first.ts')).toBe('first-words-fr');
+    expect(groupOf('/p/src/words/fr/rest.ts')).toBe('words-fr');
     expect(groupOf('/p/src/words/de/workbasket.ts')).toBe('first-words-de');
     expect(groupOf('/p/src/words/de/yarn.ts')).toBe('words-de');
     expect(groupOf('/p/src/words/needle.ts')).toBe('parts');

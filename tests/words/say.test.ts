@@ -24,6 +24,9 @@ describe('what the app says', () => {
     expect([0, 1, 2].map(saysStitches)).toEqual(['0 stitches', '1 stitch', '2 stitches']);
     await speak({ language: 'de' });
     expect([0, 1, 2].map(saysStitches)).toEqual(['0 Maschen', '1 Masche', '2 Maschen']);
+    await speak({ language: 'fr' });
+    // CLDR: French has its singular from 0 to below 2
+    expect([0, 1, 2].map(saysStitches)).toEqual(['0 maille', '1 maille', '2 mailles']);
   });
 
   it('says bind off or cast off, stockinette or stocking stitch, by one setting', async () => {
@@ -124,6 +127,13 @@ describe('what the app says', () => {
     expect(saysRow(row.slice(1, 3))).toBe('2 rechts, 2 Maschen rechts zusammenstricken');
     expect(saysRow([{ work: 'bo', until: { left: 0 } }])).toBe('alle Maschen im Muster abketten');
     expect(saysRow([{ work: 'p', until: { left: 0 } }])).toBe('links');
+    await speak({ language: 'fr', rows: 'abbreviated' });
+    expect(saysRow(row)).toBe(
+      'rab 6 m, 2 m end, 2 m ens end, end jusqu’aux 4 dern m, *1 m end, 1 m env\u00a0; répéter depuis * jusqu’à la fin',
+    );
+    await speak({ rows: 'full' });
+    expect(saysRow(row.slice(1, 3))).toBe('2 mailles à l’endroit, 2 mailles ensemble à l’endroit');
+    expect(saysRow([{ work: 'bo', until: { left: 0 } }])).toMatch(/^rabattre toutes les mailles/);
   });
 
   it('says a fault in the language, and by its code where its catalogue cannot be had', async () => {
@@ -147,17 +157,23 @@ describe('what the app says', () => {
 });
 
 describe('the first guess at how to speak', () => {
-  it('follows the device: American, British, German, and English in centimetres for all others', () => {
+  it('follows the device: American, British, German, French, and English in centimetres for all others', () => {
     expect(speechFor(['en-US'])).toMatchObject({ language: 'en', terms: 'US', units: 'in', needles: 'US' });
     expect(speechFor(['en-GB', 'en'])).toMatchObject({ language: 'en', terms: 'UK', units: 'cm' });
     expect(speechFor(['de-AT'])).toMatchObject({ language: 'de', units: 'cm' });
-    expect(speechFor(['fr-FR', 'de'])).toMatchObject({ language: 'de' });
+    expect(speechFor(['fr-CH', 'de'])).toMatchObject({ language: 'fr', units: 'cm', needles: 'mm' });
+    expect(speechFor(['it-IT', 'de'])).toMatchObject({ language: 'de' });
     expect(speechFor(['ja'])).toMatchObject({ language: 'en', units: 'cm', needles: 'mm' });
     expect(speechFor([])).toMatchObject({ language: 'en' });
   });
 
-  it('writes small whole numbers and picks plurals as Intl does, without asking it', async () => {
-    const locales = { 'en-US': {}, 'en-GB': { terms: 'UK' }, 'de-DE': { language: 'de' } } as const;
+  it('writes small whole numbers and picks plurals as Intl does', async () => {
+    const locales = {
+      'en-US': {},
+      'en-GB': { terms: 'UK' },
+      'de-DE': { language: 'de' },
+      'fr-FR': { language: 'fr' },
+    } as const;
     for (const [locale, change] of Object.entries(locales)) {
       await speak({ ...plainSpeech, ...change });
       const format = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 });
@@ -165,7 +181,7 @@ describe('the first guess at how to speak', () => {
       for (const n of [...Array.from({ length: 1002 }, (_, i) => i), -1, 0.5, 1.5, 12345]) {
         expect(saysNumber(n)).toBe(format.format(n));
         const forms = { one: 'one', other: 'other' };
-        expect(wordMessage(forms, { count: n }, plainSpeech)).toBe(rules.select(n));
+        expect(wordMessage(forms, { count: n }, { ...plainSpeech, ...change })).toBe(rules.select(n));
       }
       expect(saysList(['back'])).toBe(new Intl.ListFormat(locale).format(['back']));
       expect(saysList([])).toBe('');

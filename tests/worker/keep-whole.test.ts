@@ -1,32 +1,8 @@
 import { createHash } from 'node:crypto';
 import { expect, it } from 'vitest';
-import { type KeptFile, keepWhole } from '../../src/worker/keep-whole.ts';
-
-/** The browser's caches in memory, as far as the worker asks of them. */
-function cachesInMemory() {
-  const all = new Map<string, Map<string, string>>();
-  const urlOf = (of: Request | string) => (typeof of === 'string' ? of : of.url);
-  const open = async (name: string) => {
-    const held = all.get(name) ?? new Map<string, string>();
-    all.set(name, held);
-    return {
-      match: async (of: Request | string) => {
-        const text = held.get(urlOf(of));
-        return text === undefined ? undefined : new Response(text);
-      },
-      put: async (of: Request | string, response: Response) =>
-        void held.set(urlOf(of), await response.text()),
-      delete: async (of: Request | string) => held.delete(urlOf(of)),
-      keys: async () => [...held.keys()].map((url) => new Request(url)),
-    };
-  };
-  const caches = {
-    open,
-    has: async (name: string) => all.has(name),
-    delete: async (name: string) => all.delete(name),
-  };
-  return { all, caches: caches as unknown as CacheStorage };
-}
+import { fileKeeper, type KeptFile } from '../../src/worker/keep-file.ts';
+import { keepWhole } from '../../src/worker/keep-whole.ts';
+import { cachesInMemory } from './caches-in-memory.ts';
 
 const scope = 'https://copy.example/ridgeline/';
 const keptName = `workbox-precache-v2-${scope}`;
@@ -47,7 +23,7 @@ function workerOver(caches: CacheStorage, host: (url: string, how?: RequestInit)
       heard = listener;
     },
   };
-  keepWhole(worker as never, files);
+  keepWhole(worker as never, files, fileKeeper(worker as never));
   return async (data: string): Promise<boolean | undefined> => {
     let answer: boolean | undefined;
     const works: Promise<unknown>[] = [];

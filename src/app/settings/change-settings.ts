@@ -1,31 +1,14 @@
-import { effect } from '@preact/signals';
+import { signal } from '@preact/signals';
+import { fetchLanguage } from '../../words/language-files.ts';
+import type { Language } from '../../words/languages.ts';
 import { speak } from '../../words/say.ts';
-import { languages, type Speech, speech, speechFor } from '../../words/settings.ts';
+import type { Speech } from '../../words/settings.ts';
+import { keepLanguage } from '../start/keep-language.ts';
 import { readOr, store } from '../store.ts';
-import { readSettings, type Settings, settings } from './settings.ts';
+import { type Settings, settings } from './settings.ts';
 
-/** How the app speaks, each part stored by its name; `language` undefined or 'auto' follows the device. */
-const speechChoices: { readonly [K in keyof Speech]: readonly Speech[K][] } = {
-  language: languages,
-  terms: ['US', 'UK'],
-  units: ['cm', 'in'],
-  needles: ['mm', 'US', 'UK', 'JP'],
-  rows: ['abbreviated', 'full'],
-};
-
-type Stored = Readonly<Record<string, unknown>>;
-
-/** Takes over what is stored; what is not stored or not known follows the device and the first of each list. */
-export async function takeSettings(stored: Stored, deviceLanguages: readonly string[]): Promise<void> {
-  settings.value = readSettings(stored);
-  await speak({ ...speechFor(deviceLanguages), ...storedSpeech(stored) });
-}
-
-function storedSpeech(stored: Stored): Partial<Speech> {
-  const names = Object.keys(speechChoices) as (keyof Speech)[];
-  const known = names.filter((name) => (speechChoices[name] as readonly unknown[]).includes(stored[name]));
-  return Object.fromEntries(known.map((name) => [name, stored[name]]));
-}
+/** The language that was asked for last, where it is neither on this device nor to be had now. */
+export const languageAway = signal<Language | undefined>(undefined);
 
 export async function changeSetting<K extends keyof Settings>(name: K, value: Settings[K]): Promise<void> {
   settings.value = { ...settings.value, [name]: value };
@@ -37,12 +20,18 @@ export async function changeSpeech<K extends keyof Speech>(name: K, value: Speec
   readOr(await (await store()).setSetting(name, value));
 }
 
-/** The page itself follows: language, theme, evening. */
-export function wearSettings(root: HTMLElement): () => void {
-  return effect(() => {
-    const { theme, dim } = settings.value;
-    root.lang = speech.value.language;
-    root.dataset.theme = theme;
-    root.dataset.dim = String(dim);
-  });
+/** Speaks another language, once it is on this device; where it cannot be had the old one stays. */
+export async function chooseLanguage(language: Language): Promise<void> {
+  const worker = globalThis.navigator?.serviceWorker?.controller ?? undefined;
+  languageAway.value = undefined;
+  // kept first: what is begun in a language shall start in it again, with no network
+  const here = (await keepLanguage(worker, language)) || (await isHad(language));
+  if (here) await changeSpeech('language', language);
+  else languageAway.value = language;
 }
+
+const isHad = (language: Language): Promise<boolean> =>
+  fetchLanguage(language).then(
+    () => true,
+    () => false,
+  );

@@ -1,4 +1,7 @@
+import { effect } from '@preact/signals';
 import { Workbox } from 'workbox-window';
+import { speech } from '../../words/settings.ts';
+import { keepLanguage } from './keep-language.ts';
 import { pageIsKept } from './kept-files.ts';
 import { refusedToKeep } from './refused-to-keep.ts';
 import { scriptUrl } from './script-url.ts';
@@ -19,9 +22,12 @@ export interface WorkerNews {
 export async function registerWorker({ onReady, onWaiting, onRegistered }: WorkerNews): Promise<void> {
   const worker = new Workbox(scriptUrl('sw.js'));
   worker.addEventListener('installed', (event) => {
-    if (!event.isUpdate && !event.isExternal) onReady();
+    if (!event.isUpdate && !event.isExternal) keepSpoken(event.sw, onReady);
   });
-  worker.addEventListener('waiting', onWaiting);
+  worker.addEventListener('waiting', ({ sw }) => {
+    onWaiting();
+    keepSpoken(sw);
+  });
   worker.addEventListener('redundant', ({ isUpdate }) => {
     // the first one went before it had kept all: each file is held against what was built
     if (!isUpdate) refusedToKeep.value = true;
@@ -31,10 +37,19 @@ export async function registerWorker({ onReady, onWaiting, onRegistered }: Worke
   if (!registration) return;
   // Its copy has a hole: the worker goes once its windows are closed, and the next start installs it whole.
   if (registration.active && !(await pageIsKept())) return void (await registration.unregister());
-  if (registration.active) onReady();
+  if (registration.active) keepSpoken(registration.active, onReady);
   keepWhole(worker.active);
   onRegistered(() => take(registration, () => worker.messageSkipWaiting()));
   keepLooking(registration);
+}
+
+/** A worker keeps whatever language she chooses, the one that waits too; English it has. */
+function keepSpoken(worker: ServiceWorker | undefined, onKept?: () => void): void {
+  effect(() => {
+    const { language } = speech.value;
+    if (language === 'en') onKept?.();
+    else void keepLanguage(worker, language).then((kept) => kept && onKept?.());
+  });
 }
 
 /**

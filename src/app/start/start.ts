@@ -3,7 +3,7 @@ import { openStore, type Store } from '../../store/store.ts';
 import { openMake, rereadMake } from '../in-hand/open-make.ts';
 import { tryAgain } from '../in-hand/taps.ts';
 import { makeAt, parseRoute } from '../routes.ts';
-import { takeSettings } from '../settings/change-settings.ts';
+import { takeSettings } from '../settings/wear-settings.ts';
 import { inHand, missing, readFault, saving, tapFault } from '../state.ts';
 import { giveStore, readOr } from '../store.ts';
 

@@ -1,7 +1,12 @@
 import './settings.css';
 import type { ComponentChildren } from 'preact';
 import { hrefTo } from '../../app/routes.ts';
-import { changeSetting, changeSpeech } from '../../app/settings/change-settings.ts';
+import {
+  changeSetting,
+  changeSpeech,
+  chooseLanguage,
+  languageAway,
+} from '../../app/settings/change-settings.ts';
 import { type Settings, settings } from '../../app/settings/settings.ts';
 import { readFault } from '../../app/state.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
@@ -9,6 +14,7 @@ import { Toggle } from '../../ui/choice/toggle.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
 import { saysFault } from '../../words/fault.ts';
+import { languages, languageTable } from '../../words/languages.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
 import { useArrival } from '../arrival.ts';
@@ -53,13 +59,11 @@ function Group({ title, children }: { readonly title: string; readonly children:
   );
 }
 
-/** Names of languages stand in their own language, so that whoever lost her way finds back. */
-const languageNames = [
-  { value: 'en', label: 'English', lang: 'en' },
-  { value: 'de', label: 'Deutsch', lang: 'de' },
-] as const;
+const languageNames = languages.map((value) => ({ value, label: languageTable[value].name, lang: value }));
 
 function WordChoices() {
+  // read here: the choice is drawn again then, and shows the language that stayed
+  const away = languageAway.value;
   const { language, terms, units, needles, rows } = speech.value;
   return (
     <>
@@ -67,8 +71,17 @@ function WordChoices() {
         label={say('settings.language')}
         value={language}
         options={languageNames}
-        onChange={(value) => void changeSpeech('language', value)}
+        onChange={(value) => void chooseLanguage(value)}
       />
+      {away && (
+        <Notice
+          kind="warning"
+          title={say('settings.languageAway', { language: languageTable[away].name })}
+          live
+        >
+          {say('settings.languageAwayHelp')}
+        </Notice>
+      )}
       {language === 'en' && (
         <Choice
           label={say('settings.terms')}

@@ -6,6 +6,8 @@ export const words: Translation<typeof english> = {
   back: 'Zurück zum Strickkorb',
   words: 'Wörter und Maße',
   language: 'Sprache',
+  languageAway: '{language} ist noch nicht auf diesem Gerät',
+  languageAwayHelp: 'Wähle es noch einmal, wenn du Netz hast; von da an bleibt es hier.',
   terms: 'Englische Fachwörter',
   termsUS: 'US',
   termsUShint: 'bind off, gauge, stockinette',

@@ -3,6 +3,8 @@ export const words = {
   back: 'Back to the workbasket',
   words: 'Words and measures',
   language: 'Language',
+  languageAway: '{language} is not on this device yet',
+  languageAwayHelp: 'Choose it once more with a network; from then on it is kept here.',
   terms: 'Knitting terms',
   termsUS: 'US',
   termsUShint: 'bind off, gauge, stockinette',

@@ -1,5 +1,5 @@
 import { afterEach, expect, it } from 'vitest';
-import { takeSettings } from '../../../src/app/settings/change-settings.ts';
+import { takeSettings } from '../../../src/app/settings/wear-settings.ts';
 import { speak } from '../../../src/words/say.ts';
 import { plainSpeech, type Speech, speech } from '../../../src/words/settings.ts';
 

@@ -1,6 +1,6 @@
 import { afterEach, expect, it } from 'vitest';
-import { takeSettings } from '../../../src/app/settings/change-settings.ts';
 import { readSettings, settings } from '../../../src/app/settings/settings.ts';
+import { takeSettings } from '../../../src/app/settings/wear-settings.ts';
 import { speak } from '../../../src/words/say.ts';
 import { plainSpeech, speech } from '../../../src/words/settings.ts';
 

@@ -10,7 +10,7 @@ afterEach(() => {
 const files = {
   scripts: ['a.js', 'b.js'],
   styles: ['a.css'],
-  words: { en: 'en.js', de: 'de.js' },
+  words: { en: 'en.js', de: 'de.js', fr: 'fr.js' },
   font: 'font.woff2',
 };
 
@@ -98,11 +98,12 @@ describe('the script in the page’s head asks early', () => {
     const words = (...languages: string[]) => hrefs(page({ languages }).asked)[2];
     expect(words('de-AT', 'en')).toBe('de.js');
     expect(words('en-US', 'de')).toBe('en.js');
-    expect(words('fr', 'DE')).toBe('de.js');
-    expect(words('fr', 'pl')).toBe('en.js');
+    expect(words('it', 'DE')).toBe('de.js');
+    expect(words('fr-CA', 'de')).toBe('fr.js');
+    expect(words('it', 'pl')).toBe('en.js');
     expect(words()).toBe('en.js');
     expect(words('sv-de')).toBe('en.js');
-    expect(words('fr', 'EN-gb', 'de')).toBe('en.js');
+    expect(words('it', 'EN-gb', 'de')).toBe('en.js');
   });
 
   it('for the font only where it is on the device already', () => {

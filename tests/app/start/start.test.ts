@@ -4,8 +4,9 @@ import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { openSample } from '../../../src/app/garments/sample.ts';
 import { openMake } from '../../../src/app/in-hand/open-make.ts';
-import { changeSetting, changeSpeech, wearSettings } from '../../../src/app/settings/change-settings.ts';
+import { changeSetting, changeSpeech } from '../../../src/app/settings/change-settings.ts';
 import { readSettings, settings } from '../../../src/app/settings/settings.ts';
+import { wearSettings } from '../../../src/app/settings/wear-settings.ts';
 import { startStore } from '../../../src/app/start/start.ts';
 import { inHand, missing, readFault, saving, tapFault } from '../../../src/app/state.ts';
 import { forgetStore, store } from '../../../src/app/store.ts';
@@ -185,9 +186,9 @@ describe('the app that starts', () => {
 describe('the page itself', () => {
   it('wears language, theme and evening, and changes with them until it is let go', async () => {
     await start();
-    const root = { lang: '', dataset: {} as Record<string, string> };
+    const root = { lang: '', dir: '', dataset: {} as Record<string, string> };
     const stop = wearSettings(root as unknown as HTMLElement);
-    expect(root).toEqual({ lang: 'en', dataset: { theme: 'auto', dim: 'false' } });
+    expect(root).toEqual({ lang: 'en', dir: 'ltr', dataset: { theme: 'auto', dim: 'false' } });
     await changeSetting('theme', 'dark');
     await changeSetting('dim', true);
     expect(root.dataset).toEqual({ theme: 'dark', dim: 'true' });

@@ -1,5 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { registerWorker } from '../../../src/app/start/register-worker.ts';
+import { speak } from '../../../src/words/say.ts';
+import { plainSpeech } from '../../../src/words/settings.ts';
 
 /** The page's side of the worker, with a browser that has one. */
 
@@ -7,15 +9,29 @@ const HOUR = 3_600_000;
 
 class Worker extends EventTarget {
   readonly told: unknown[] = [];
+  private ports: MessagePort[] = [];
   constructor(public state: string) {
     super();
   }
   readonly scriptURL = 'https://example.org/app/sw.js';
-  postMessage = (what: unknown): void => void this.told.push(what);
+  postMessage = (what: unknown, ports: readonly MessagePort[] = []): void => {
+    this.told.push(what);
+    this.ports.push(...ports);
+  };
+  /** Answers all that was asked so far. */
+  answer(what: boolean): void {
+    for (const port of this.ports.splice(0)) port.postMessage(what);
+  }
   become(state: string): void {
     this.state = state;
     this.dispatchEvent(new Event('statechange'));
   }
+}
+
+/** A channel that carries at once. */
+class Channel {
+  readonly port1 = { onmessage: (_: { data: unknown }): void => undefined, close: () => undefined };
+  readonly port2 = { postMessage: (data: unknown) => this.port1.onmessage({ data }) };
 }
 
 class Registration extends EventTarget {
@@ -76,6 +92,7 @@ async function page({
     },
   });
   const asked: unknown[] = [];
+  vi.stubGlobal('MessageChannel', Channel);
   vi.stubGlobal('caches', {
     match: async (url: string, how: unknown) => {
       asked.push([url, how]);
@@ -119,6 +136,31 @@ describe('the worker as the page has it', () => {
     expect(news).toEqual(['ready', 'registered']);
     expect(registration.active?.told).toEqual(['keep whole']);
     expect(asked).toEqual([['https://example.org/app/index.html', { ignoreSearch: true }]]);
+  });
+
+  it('is ready when what she reads is kept as well, and keeps each language that she chooses, the one that waits too', async () => {
+    await speak({ language: 'de' });
+    const { news, registration } = await page({ waiting: true });
+    expect(news).toEqual(['waiting', 'registered']);
+    expect(registration.active?.told).toEqual(['keep language de', 'keep whole']);
+    expect(registration.waiting?.told).toEqual(['keep language de']);
+    registration.active?.answer(true);
+    await vi.advanceTimersByTimeAsync(0);
+    expect(news).toEqual(['waiting', 'registered', 'ready']);
+    await speak({ language: 'fr' });
+    expect(registration.active?.told.at(-1)).toBe('keep language fr');
+    expect(registration.waiting?.told.at(-1)).toBe('keep language fr');
+    await speak(plainSpeech);
+    expect(registration.active?.told.at(-1)).toBe('keep language fr');
+  });
+
+  it('is not ready where what she reads could not be kept', async () => {
+    await speak({ language: 'fr' });
+    const { news, registration } = await page();
+    registration.active?.answer(false);
+    await vi.advanceTimersByTimeAsync(0);
+    expect(news).toEqual(['registered']);
+    await speak(plainSpeech);
   });
 
   it('that is not there yet has nothing', async () => {

@@ -1,4 +1,4 @@
-import type { Language } from '../../../src/words/settings.ts';
+import type { Language } from '../../../src/words/languages.ts';
 
 /** How the figures of a fault are said, written apart from what says them. */
 const words: Readonly<Record<Language, Readonly<Record<string, string>>>> = {
@@ -18,10 +18,22 @@ const words: Readonly<Record<Language, Readonly<Record<string, string>>>> = {
     stocking: 'glatt rechts',
     'rib 2x2': 'Rippen 2 re, 2 li',
   },
+  fr: {
+    RS: 'endroit',
+    WS: 'envers',
+    right: 'bord droit',
+    left: 'bord gauche',
+    stocking: 'jersey endroit',
+    'rib 2x2': 'côtes 2/2',
+  },
 };
 
+const locales: Readonly<Record<Language, string>> = { en: 'en-US', de: 'de-DE', fr: 'fr-FR' };
+
+const rowWord: Readonly<Record<Language, string>> = { en: '[Rr]ow', de: 'Reihe', fr: '[Rr]ang' };
+
 const number = (value: number, language: Language, digits = 2): string =>
-  value.toLocaleString(language === 'de' ? 'de-DE' : 'en-US', { maximumFractionDigits: digits });
+  value.toLocaleString(locales[language], { maximumFractionDigits: digits });
 
 /** A figure by its name and value, as a sentence in that language has it (lengths in cm). */
 export function asSaid(name: string, value: unknown, language: Language): string {
@@ -36,4 +48,4 @@ export function asSaid(name: string, value: unknown, language: Language): string
 
 /** A row by its number. */
 export const rowAsSaid = (row: number, language: Language): RegExp =>
-  new RegExp(`\\b${language === 'de' ? 'Reihe' : '[Rr]ow'} ${number(row, language)}\\b`);
+  new RegExp(`\\b${rowWord[language]} ${number(row, language)}\\b`);

@@ -2,6 +2,7 @@ import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import type { Fault, FaultCode } from '../../../src/knit/fault.ts';
 import { parseRow } from '../../../src/knit/row/read/parse.ts';
 import { loadFaults, saysFault } from '../../../src/words/fault.ts';
+import { languages } from '../../../src/words/languages.ts';
 import { loadWords, speak } from '../../../src/words/say.ts';
 import { plainSpeech } from '../../../src/words/settings.ts';
 import { told } from '../../told.ts';
@@ -45,13 +46,13 @@ afterEach(() => speak(plainSpeech));
 describe('every fault, as a real input makes it, is said with all its figures and its row', () => {
   it.each(codes)('%s', async (code) => {
     const fault = await made(code);
-    for (const language of ['en', 'de'] as const) {
+    for (const language of languages) {
       await speak({ language });
       const sentence = saysFault(fault);
       expect(sentence).not.toBe(code);
       expect(sentence).not.toMatch(/[{}]|undefined|NaN|null|\[object/);
       // a sentence begins as one and ends as one
-      expect(sentence).toMatch(/^[\p{Lu}\d“„][\s\S]*[.!?]$/u);
+      expect(sentence).toMatch(/^[\p{Lu}\d“„«][\s\S]*[.!?]$/u);
       for (const [name, value] of Object.entries(fault.figures))
         expect(sentence, name).toContain(asSaid(name, value, language));
       if (fault.at.row !== undefined) expect(sentence).toMatch(rowAsSaid(fault.at.row, language));

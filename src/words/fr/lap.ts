@@ -1,0 +1,28 @@
+import type { words as english } from '../en/lap.ts';
+import type { Translation } from '../message.ts';
+
+export const words: Translation<typeof english> = {
+  before: 'Avant le rang {row} :',
+  takenBack: 'Annulé.',
+  changeNeedle: 'prendre les aiguilles {size}',
+  loosely: 'ce bord passe par la tête : rabattre souplement, ou avec une aiguille plus grosse',
+  markLoosely: 'souplement',
+  changeColour: 'prendre {colour}',
+  measure: 'mesurer, {length} d’après le plan',
+  colour: 'en {colour}',
+  ridge: 'côte mousse {ridge}',
+  rowRidge: '{row} ({ridge})',
+  nextShaping: {
+    one: 'Le rang suivant est un rang de façonnage : {shaping}',
+    other: 'Façonnage dans {count} rangs, au rang {row} : {shaping}',
+  },
+  noMoreShaping: 'Plus de façonnage dans cette partie',
+  view: '{where}, côté {side} face à vous. {next}',
+  soFar: 'jusqu’ici',
+  toEndOf: 'jusqu’à la fin de {section}',
+  toEnd: 'jusqu’à la fin',
+  toRow: 'jusqu’au rang {row}',
+  markNeedle: 'aiguilles {size}',
+  markMeasure: 'mesurer : {length}',
+  rowNo: 'rang {row}',
+};
