@@ -2,7 +2,6 @@ import type { words as english } from '../en/draft.ts';
 import type { Translation } from '../message.ts';
 
 export const words: Translation<typeof english> = {
-  // l’écran
   title: 'D’après des mesures et un échantillon',
   opening: 'Ouverture…',
   beginAnew: 'Recommencer',
@@ -24,7 +23,6 @@ export const words: Translation<typeof english> = {
   keepSo: 'Garder ainsi',
   keptSo: 'Vous le gardez ainsi.',
   askAgain: 'M’avertir à nouveau',
-  // 1 mesures
   measures: 'Mesures',
   whose: 'Les mesures de qui',
   fromTable: '{table}, {size}',
@@ -55,7 +53,6 @@ export const words: Translation<typeof english> = {
   bodyArmholeDepth: 'Profondeur d’emmanchure',
   bodyArmholeDepthHint: 'De la pointe d’épaule tout droit jusqu’au dessous de bras.',
   bodyHead: 'Tête',
-  // 2 échantillons
   swatch: 'Échantillon',
   swatchHint:
     'Lavé et sec. Comptez sur n’importe quelle largeur et hauteur : plus c’est long, plus c’est sûr.',
@@ -84,7 +81,6 @@ export const words: Translation<typeof english> = {
   removeSwatch: 'Enlever cet échantillon',
   assumed:
     'Pas d’échantillon en {fabric} : {stitches} mailles pour 10 cm (4 po) admises, par le rapport usuel.',
-  // 3 forme
   kind: 'Vêtement',
   pullover: 'Pull',
   cardigan: 'Gilet',
@@ -138,7 +134,6 @@ export const words: Translation<typeof english> = {
   tapers: 'Bords en biais',
   blended: 'Au plus près de la ligne',
   together: 'Faciles à retenir',
-  // 4 chiffres
   lengthMm: 'Longueur',
   lengthHint: 'Du haut de l’épaule à l’encolure.',
   neckWidth: 'Largeur d’encolure',
@@ -165,7 +160,6 @@ export const words: Translation<typeof english> = {
   easeWrist: 'Poignet',
   easeCrossBack: 'Carrure dos',
   easeArmholeDepth: 'Profondeur d’emmanchure',
-  // 5 bordures
   hem: 'Bordure du bas',
   cuff: 'Poignet',
   neckband: 'Bordure d’encolure',
@@ -185,7 +179,6 @@ export const words: Translation<typeof english> = {
   holesUneven:
     'D’une boutonnière à l’autre d’abord {wide} mailles, puis {each} : les colonnes de la bande ne permettent pas plus régulier',
   holesIn: 'Boutonnières dans',
-  // 6 voir
   worked: 'Comment il se tricote',
   see: 'Ce que cela donne',
   touch:
@@ -232,7 +225,6 @@ export const words: Translation<typeof english> = {
   'cuff height': 'Hauteur du poignet',
   'sleeve width': 'Largeur de la manche',
   'sleeve length': 'Manche jusqu’au dessous de bras',
-  // 7 tailles
   sizes: 'En plusieurs tailles',
   sizesHint: 'Le même vêtement côte à côte, pour un modèle à transmettre.',
   workOutSizes: 'Calculer les tailles',
@@ -245,7 +237,6 @@ export const words: Translation<typeof english> = {
   yarnTotal: 'Fil',
   notInSize: 'Ne peut pas être tricoté dans cette taille.',
   piece: 'Pièce',
-  // noms dans les recettes
   Back: 'Dos',
   Front: 'Devant',
   Sleeve: 'Manche',

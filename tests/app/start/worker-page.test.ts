@@ -30,8 +30,10 @@ class Worker extends EventTarget {
 
 /** A channel that carries at once. */
 class Channel {
-  readonly port1 = { onmessage: (_: { data: unknown }): void => undefined, close: () => undefined };
-  readonly port2 = { postMessage: (data: unknown) => this.port1.onmessage({ data }) };
+  readonly port1: { onmessage?: (event: { data: unknown }) => void; close: () => void } = {
+    close: () => undefined,
+  };
+  readonly port2 = { postMessage: (data: unknown) => this.port1.onmessage?.({ data }) };
 }
 
 class Registration extends EventTarget {
