@@ -64,6 +64,8 @@ describe('a stretch of an edge, with its rows, stitches and mm', () => {
     ['from its first decrease on', at('Body', 'right', { shaped: 'after' }), [6, 3, 12 + 6 + slope + 6]],
     ['of a side without one all is below', at('Left', 'right', { shaped: 'before' }), [4, 0, 12]],
     ['and nothing after', at('Left', 'right', { shaped: 'after' }), [0, 0, 0]],
+    ['of a side that begins with one nothing is below', at('Right', 'left', { shaped: 'before' }), [0, 0, 0]],
+    ['and all after', at('Right', 'left', { shaped: 'after' }), [4, 0, slope + 6]],
   ])('%s', (_, stretch, found) => {
     const laid = all().lay(stretch);
     expect(laid && [laid.rows, laid.stitches, laid.mm]).toEqual(

@@ -30,8 +30,8 @@ export const sleeve = (name: string, underarm: number): SleeveEdges => ({
   cap: (edge, is) => named(`${name} ${edge} cap${whole(is)}`),
 });
 
-const stretchSaid = ({ part, edge, make, reversed }: Stretch): string =>
-  `${part}${edge === 'right' ? '' : ` ${edge}`}${make === 1 ? '' : ` of ${make}`}${reversed ? ' turned' : ''}`;
+const stretchSaid = ({ part, edge, make, reversed, rows }: Stretch): string =>
+  `${part}${edge === 'right' ? '' : ` ${edge}`}${make === 1 ? '' : ` of ${make}`}${reversed ? ' turned' : ''}${rows ? ` rows ${rows.first} to ${rows.last}` : ''}`;
 
 export const lineSaid = (line: Line): string => line.map(stretchSaid).join(', ');
 

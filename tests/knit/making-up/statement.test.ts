@@ -142,6 +142,34 @@ describe('the making up of', () => {
     ]);
   });
 
+  it('a raglan that opens: the left line at the back is sewn up to its opening, the other three to their tops', () => {
+    const raglanOpening = {
+      back: { sewn: { first: 1, last: 40 }, open: { first: 41, last: 56 } },
+      sleeve: { sewn: { first: 1, last: 38 }, open: { first: 39, last: 54 } },
+    };
+    const lines = made({
+      back: panel('back', 0),
+      fronts: { left: panel('front', 0), right: panel('front', 0) },
+      sleeves: sleeves(0),
+      bands: [neckband],
+      isRaglan: true,
+      raglanOpening,
+    });
+    const [one, two, three] = raglan(' whole');
+    expect(lines.filter((line) => line.startsWith('raglan')).sort()).toEqual(
+      [
+        one,
+        two,
+        three,
+        'raglan: left sleeve right cap whole rows 1 to 38 = back left armhole whole rows 1 to 40',
+      ].sort(),
+    );
+    expect(lines.filter((line) => /^free opening.*(armhole|cap)/.test(line))).toEqual([
+      'free opening: back left armhole whole rows 41 to 56',
+      'free opening: left sleeve right cap whole rows 39 to 54',
+    ]);
+  });
+
   it('a raglan cardigan: nothing waits, its neckband does not go round', () => {
     const along = [
       'right front neck',
