@@ -48,6 +48,42 @@ describe('what the plan changes before a row', () => {
     expect(point && 'mm' in point ? point.mm : 0).toBeCloseTo((10 * 100) / 30 + 120, 6);
   });
 
+  it('is measured from where the part itself begins: 24 rows of 4 mm above the 10 of the body', () => {
+    const side = { name: 'side', fabric: 'stocking', needle: 4 } as const;
+    const parted = plan({
+      name: 'Back',
+      makes: 1,
+      gauge: { stitches: 20, rows: 25, fabric: 'stocking', needle: 4 },
+      parts: [
+        {
+          name: 'Back',
+          from: { castOn: 40 },
+          end: 'split',
+          sections: [{ ...side, rows: 10, shaping: [] }],
+        },
+        ...(['right', 'left'] as const).map((edge) => ({
+          name: edge,
+          from: { part: 'Back', stitches: 20, edge },
+          end: 'hold' as const,
+          sections: [
+            { ...side, rows: 24, shaping: [] },
+            {
+              ...side,
+              rows: 4,
+              shaping: [{ kind: 'edge', edge, by: -1, rows: [1], inset: 1, lean: 'mirrored' }],
+            },
+          ] as const,
+        })),
+      ],
+    });
+    if (!parted.ok) throw new Error(told(parted.faults));
+    for (const one of parted.value.parts.slice(1)) {
+      const at = one.rows[24] as PlannedPart['rows'][number];
+      expect(changesBefore(one, at)).toEqual([{ kind: 'measure', mm: expect.closeTo(96, 6) }]);
+      expect(lengthsAt(one, 24)).toEqual({ soFar: expect.closeTo(96, 6), toGo: expect.closeTo(16, 6) });
+    }
+  });
+
   it('is nothing before row 1: what is done there is the set-up', () => expect(before(1)).toEqual([]));
 
   it('is a change of needle wherever the needle of the row before is another, for any piece', () => {
