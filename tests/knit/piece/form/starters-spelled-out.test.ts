@@ -110,3 +110,24 @@ it('halves of stitches and of rows are rounded to the nearest', () => {
     steps: 2,
   });
 });
+
+it('on the finest needles has every length to the millimetre: a stitch of 1 mm, a pair of rows of 1 mm', () => {
+  expect(starterSizes({ stitches: 100, rows: 200 })).toMatchObject({
+    // 540 mm are 134.5 fours and two
+    width: 542,
+    armholeRows: 440,
+    bodyRows: 680,
+    sleeveRows: 800,
+    // 50 mm at either armhole: half of them at once, the others one by one after a pair of rows
+    armholeGroup: 25,
+    armholeSingles: 25,
+    shapedRows: 52,
+    neckRows: 388,
+    top: 442,
+    shoulder: 110,
+    backNeck: 222,
+    steps: 3,
+    cuff: 230,
+    sleeveTop: 420,
+  });
+});

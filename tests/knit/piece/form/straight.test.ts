@@ -44,6 +44,30 @@ describe('a garment of straight panels', () => {
     });
   });
 
+  it('with a V has its left shoulder at the right edge, decreased at the neck on its left, and the other way round', () => {
+    const front = recipes({ ...usualShape, neck: 'V' }).find(({ parts }) => parts.length === 3);
+    const sides = front?.parts.slice(1).map(({ name, from, sections }) => ({
+      name,
+      from,
+      decreased: sections.flatMap(({ shaping }) =>
+        shaping.map((one) => (one.kind === 'edge' ? [one.edge, one.by, one.inset] : [])),
+      ),
+    }));
+    // half of 108, and 24 to take in on either side
+    expect(sides).toEqual([
+      {
+        name: 'leftShoulder',
+        from: { part: 'body', stitches: 54, edge: 'right' },
+        decreased: [['left', -1, 2]],
+      },
+      {
+        name: 'rightShoulder',
+        from: { part: 'body', stitches: 54, edge: 'left' },
+        decreased: [['right', -1, 2]],
+      },
+    ]);
+  });
+
   it('takes a count as it was given, and says what it measures', () => {
     const shape: StraightShape = { neck: 'boat', given: { width: { count: 111 }, length: { mm: 600 } } };
     expect(straightCounts(shape, gauge)).toMatchObject({ width: 111, length: 168 });
