@@ -17,6 +17,29 @@ const faultsOf = (form: PieceForm) => {
 };
 
 describe('what a form cannot say', () => {
+  it('a split and a pick-up without their stitches are told at the field of each', () => {
+    const side: PartForm = {
+      ...body,
+      name: 'Side',
+      start: { kind: 'split', part: 'Body', stitches: '', edge: 'right' },
+    };
+    const band: PartForm = {
+      ...body,
+      name: 'Band',
+      start: {
+        kind: 'pick up',
+        edges: [
+          { along: 'neck', stitches: '12' },
+          { along: 'neck', stitches: '' },
+        ],
+      },
+    };
+    expect(faultsOf(piece(body, side, band))).toEqual([
+      ['blank', 'Side', undefined, 'stitches'],
+      ['blank', 'Band', undefined, 'pick up 2'],
+    ]);
+  });
+
   it('a blank field and a word for a number are told at their fields, all at once', () => {
     const rows = { ...body.sections[0], rows: '', needle: 'thick' } as PartForm['sections'][number];
     expect(
