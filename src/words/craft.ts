@@ -20,13 +20,25 @@ export const saysStitches = (count: number): string => say('craft.stitches', { c
 /** 'at the right edge', right side facing. */
 export const saysEdge = (edge: Edge | 'both'): string => say(`craft.${edge}Edge`);
 
-/** What a row's shaping is: 'decrease at both edges', 'bind off 5 at the right edge'; empty for a plain row. */
+/** Where in a row an edge lies: she holds the work by the side that she works, and what is the left edge lies right. */
+const saysWhere = (edge: Edge | 'both', side: Side | undefined): string =>
+  edge === 'both' || side === undefined
+    ? saysEdge(edge)
+    : say(isAtStart(edge, side) ? 'craft.rowStart' : 'craft.rowEnd');
+
+const isAtStart = (edge: Edge, side: Side): boolean => (edge === 'right') === (side === 'RS');
+
+/**
+ * What a row's shaping is: 'decrease at both edges', 'bind off 5 at the start of the row'; without its side, of the piece as
+ * it is drawn, 'bind off 5 at the right edge'. Empty for a plain row.
+ */
 export function saysShaping({
   shaping,
   steps = [],
-}: Pick<PlannedRow, 'shaping'> & Partial<Pick<PlannedRow, 'steps'>>): string {
-  const marks = joinEdges(shaping);
-  return marks.length === 0 ? '' : saysList(marks.map((mark) => saysMark(mark, gapsIn(steps))));
+  side,
+}: Pick<PlannedRow, 'shaping'> & Partial<Pick<PlannedRow, 'steps' | 'side'>>): string {
+  const marks = joinEdges(side === 'WS' ? [...shaping].reverse() : shaping);
+  return marks.length === 0 ? '' : saysList(marks.map((mark) => saysMark(mark, gapsIn(steps), side)));
 }
 
 type Mark = Pick<ShapingMark, 'kind' | 'by'> & { readonly edge: ShapingMark['edge'] | 'both' };
@@ -60,7 +72,7 @@ const isGap = (work: StitchName): number => (work === 'bo' || work === 'co' ? 1 
 /** A wider gap is no button hole; common practice, no published source. */
 const WIDEST_HOLE = 8;
 
-function saysMark({ kind, edge, by }: Mark, gaps: number): string {
+function saysMark({ kind, edge, by }: Mark, gaps: number, side: Side | undefined): string {
   const size = Math.abs(by);
   if (kind === 'middle') return say('craft.markMiddle');
   if (edge === 'across' && kind === 'bind off') return say('craft.markBindOffAll');
@@ -71,7 +83,7 @@ function saysMark({ kind, edge, by }: Mark, gaps: number): string {
     return say(by > 0 ? 'craft.markCastOnMiddle' : 'craft.markBindOffMiddle', { by: size });
   if (edge === 'across' || kind === 'across')
     return say(by < 0 ? 'craft.markAcrossDecrease' : 'craft.markAcrossIncrease', { by: size });
-  const at = saysEdge(edge);
+  const at = saysWhere(edge, side);
   if (kind === 'bind off') return say('craft.markBindOff', { by: size, edge: at });
   if (kind === 'cast on') return say('craft.markCastOn', { by: size, edge: at });
   if (kind === 'turn') return say('craft.markTurn', { edge: at });

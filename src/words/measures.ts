@@ -1,11 +1,11 @@
-import { saysNumber } from './numbers.ts';
+import { inUnit, saysNumber } from './numbers.ts';
 import { languageNow, speech } from './settings.ts';
 
 /** One inch is 25.4 mm exactly (international yard and pound agreement, 1959). */
 const MM_PER_INCH = 25.4;
 
 /** Digits of a length in a field: a sixteenth of an inch has four. */
-export const LENGTH_DIGITS = 4;
+const LENGTH_DIGITS = 4;
 
 const mmPerUnit = (): number => (speech.value.units === 'in' ? MM_PER_INCH : 10);
 
@@ -17,10 +17,10 @@ export const gaugeSpanMm = (): number => (speech.value.units === 'in' ? 4 * MM_P
 
 /**
  * For a field: millimetres as the number she types, in her unit. What was typed in that unit comes back as it was
- * typed, since it is a short number there; any other length to a tenth (cm) or a sixteenth (in).
+ * typed, since it is a short number there; any other length to a tenth (cm) or, as on a tape, an eighth (in).
  */
 export const lengthToType = (mm: number): number => {
-  const [shortest, grain] = speech.value.units === 'in' ? [10_000, 16] : [100, 10];
+  const [shortest, grain] = speech.value.units === 'in' ? [10_000, EIGHTHS.length] : [100, 10];
   const unit = mmPerUnit();
   const typed = Math.round((mm / unit) * shortest) / shortest;
   return Math.abs(typed * unit - mm) < DUST_MM ? typed : Math.round((mm / unit) * grain) / grain;
@@ -29,25 +29,40 @@ export const lengthToType = (mm: number): number => {
 /** What binary fractions leave over, mm. */
 const DUST_MM = 1e-6;
 
+/** What stands in a field: '4¼' where it is an eighth of an inch, as she typed it otherwise: '4.3', '42.5'. */
+export const saysTyped = (value: number): string =>
+  speech.value.units === 'in' && Number.isInteger(value * EIGHTHS.length)
+    ? inEighths(value)
+    : saysNumber(value, { plain: true, digits: LENGTH_DIGITS });
+
 /** For a field: the number she typed, in millimetres. */
 export const lengthTyped = (value: number): number => value * mmPerUnit();
 
-/** '42.5 cm', or to the quarter inch '16¾ in', as tape measures and patterns have it. */
+/**
+ * '42.5 cm', or to the quarter inch '16¾ in', as tape measures and patterns have it; an eighth that she typed herself is
+ * said as it is.
+ */
 export function saysLength(mm: number): string {
-  if (speech.value.units === 'cm') return `${saysNumber(mm / 10, { digits: 1 })} cm`;
-  return `${quarters(mm / MM_PER_INCH)} ${lengthUnit()}`;
+  if (speech.value.units === 'cm') return inUnit(saysNumber(mm / 10, { digits: 1 }), 'cm');
+  const inches = mm / MM_PER_INCH;
+  const typed = Math.round(inches * 8) / 8;
+  const isTyped = Math.abs(typed - inches) * MM_PER_INCH < DUST_MM;
+  return inUnit(inEighths(isTyped ? typed : Math.round(inches * 4) / 4), lengthUnit());
 }
 
-function quarters(inches: number): string {
-  const count = Math.round(Math.abs(inches) * 4);
-  const whole = Math.floor(count / 4);
-  const part = ['', '¼', '½', '¾'][count % 4] ?? '';
-  const digits = whole === 0 && part !== '' ? part : `${saysNumber(whole)}${part}`;
+const EIGHTHS = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞'] as const;
+
+/** '−16¾' of a number of inches that is one of eighths. */
+function inEighths(inches: number): string {
+  const count = Math.round(Math.abs(inches) * 8);
+  const part = EIGHTHS[count % 8] ?? '';
+  const digits = count < 8 && part !== '' ? part : `${saysNumber(Math.floor(count / 8))}${part}`;
   return inches < 0 && count > 0 ? `−${digits}` : digits;
 }
 
 /** '50 g' or '1.76 oz' stay with the ball band: yarn is weighed in grams everywhere, lengths follow her unit. */
-export const saysGrams = (grams: number): string => `${saysNumber(grams, { digits: grams < 20 ? 1 : 0 })} g`;
+export const saysGrams = (grams: number): string =>
+  inUnit(saysNumber(grams, { digits: grams < 20 ? 1 : 0 }), 'g');
 
 /** One yard is 0.9144 m exactly (the same agreement). */
 const METRES_PER_YARD = 0.9144;
@@ -64,4 +79,4 @@ export const yarnToType = (metres: number): number => Math.round((metres / metre
 export const yarnTyped = (value: number): number => value * metresPerUnit();
 
 export const saysYarnLength = (metres: number): string =>
-  `${saysNumber(metres / metresPerUnit(), { digits: 0 })} ${yarnUnit()}`;
+  inUnit(saysNumber(metres / metresPerUnit(), { digits: 0 }), yarnUnit());

@@ -135,7 +135,7 @@ describe('by the accessibility tree alone', () => {
       await page.goto(`${url}#/k/sample/back/0/1?row=118`);
       await page.getByRole('button', { name: 'Row 118 is next' }).click();
       await liveText(page)
-        .getByText(/Row 118 of 192, wrong side\. Shaping: bind off 6 at the left edge\./)
+        .getByText(/Row 118 of 192, wrong side\. Shaping: bind off 6 at the start of the row\./)
         .waitFor();
       await pad.click();
       await liveText(page)

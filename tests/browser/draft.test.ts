@@ -66,7 +66,7 @@ describe('a garment from measures and a swatch', () => {
 
     // each rounding is stated
     const row = page.getByRole('row', { name: /^Length 72 cm/ });
-    await expect.poll(() => row.innerText()).toMatch(/72 cm\s+7[12](\.\d)? cm/);
+    await expect.poll(() => row.innerText()).toMatch(/72\scm\s+7[12](\.\d)?\scm/);
 
     // a head that does not pass: said at the neck, then overruled
     await page.getByLabel('Neck width', { exact: true }).fill('9');

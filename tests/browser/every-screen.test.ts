@@ -7,6 +7,7 @@ import { whatNoBackupHas } from './backed-up.ts';
 import { openPhone, removeProfiles } from './drive.ts';
 import { knitterAt } from './knitter.ts';
 import { looks, looksToTry, movesSideways, openSettings, wear } from './looks.ts';
+import { illSet } from './set-well.ts';
 import { sights } from './sights.ts';
 import { otherTree } from './tree.ts';
 import { within } from './until.ts';
@@ -21,7 +22,7 @@ describe('the list of sights', () => {
 
 describe('every screen and state', () => {
   it(
-    'has no violation by day nor, small, by night; holds on its side, in large and in spaced letters, from right to left; is told to a reader as before; and can be backed up',
+    'has no violation by day nor, small, by night; holds on its side, in large and in spaced letters, in German, from right to left, no word broken or cut, no number parted from its unit, nothing too small for a finger; is told to a reader as before; and can be backed up',
     async () => {
       const host = await serve({ root: dist });
       const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
@@ -40,6 +41,12 @@ describe('every screen and state', () => {
           const at = `${sight.name}, ${look.name}`;
           await answers(`${at}, put on`, wear(page, settings, look));
           const faults = await answers(`${at}, moved sideways`, movesSideways(page));
+          const ill = await answers(`${at}, set`, illSet(page));
+          faults.push(
+            ...Object.entries<readonly string[]>({ ...ill }).flatMap(([kind, all]) =>
+              all.map((one) => `${kind}: ${one}`),
+            ),
+          );
           if (look.audited) faults.push(...(await answers(`${at}, audited`, violations(page, look.audited))));
           found.push(...faults.map((what) => `${at}: ${what}`));
         }

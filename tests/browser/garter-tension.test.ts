@@ -42,7 +42,7 @@ const strip = (name: string) =>
   }) as const;
 
 /** 114 / 22 × 10 cm are 51.8 cm and 232 / 40 × 10 cm are 58.0 cm: 20.4 and 22.8 inches, to the quarter. */
-const BLOCKED = /^20½ in at its widest, 22¾ in high/;
+const BLOCKED = /^20½\sin at its widest, 22¾\sin high/;
 
 describe('a tension counted in garter stitch', () => {
   for (const size of ['common', 'small'] as const satisfies readonly (keyof typeof phones)[]) {

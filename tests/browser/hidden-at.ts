@@ -34,3 +34,28 @@ export const hiddenAt = (page: Page, sizes: readonly number[]): Promise<string[]
     document.documentElement.style.fontSize = '';
     return found;
   }, sizes);
+
+/** What of a notice above the pad cannot be read at each size of text: its title is there whole, the rest by a sign and a scroll. */
+export const cutNoticeAt = (page: Page, sizes: readonly number[]): Promise<string[]> =>
+  page.evaluate((percents) => {
+    const found: string[] = [];
+    for (const percent of percents) {
+      document.documentElement.style.fontSize = `${percent}%`;
+      const notice = document.querySelector<HTMLElement>('.screen-foot > .notice');
+      const title = notice?.querySelector('.notice-title');
+      if (!notice || !title) return ['nothing is told'];
+      const at = `${innerWidth} × ${innerHeight} at ${percent} %`;
+      const [box, words] = [notice.getBoundingClientRect(), title.getBoundingClientRect()];
+      if (words.top < box.top || words.bottom > box.bottom - 1 || words.right > box.right)
+        found.push(`${at}: the notice’s title ends at ${words.bottom.toFixed()} of ${box.bottom.toFixed()}`);
+      if (notice.scrollHeight <= notice.clientHeight + 1) continue;
+      // what covers the sign scrolls with the words, so that it is seen until their end
+      const { backgroundAttachment, overflowY } = getComputedStyle(notice);
+      if (!backgroundAttachment.startsWith('local, scroll'))
+        found.push(`${at}: nothing says that more follows`);
+      if (overflowY !== 'auto' || !notice.matches('[tabindex], :has(button)'))
+        found.push(`${at}: its rest cannot be scrolled to`);
+    }
+    document.documentElement.style.fontSize = '';
+    return found;
+  }, sizes);

@@ -4,15 +4,17 @@ import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
 import { type Knitter, knitterAt } from './knitter.ts';
+import { openSettings } from './looks.ts';
 import * as sights from './sights.ts';
 import { until } from './until.ts';
 
 let page: Page;
+let host: Awaited<ReturnType<typeof serve>>;
 let knitter: Knitter;
 let end: () => Promise<unknown>;
 
 beforeAll(async () => {
-  const host = await serve({ root: dist });
+  host = await serve({ root: dist });
   const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
   page = phone.page;
   knitter = knitterAt(page, host.url);
@@ -51,16 +53,20 @@ describe('what changes before a row', () => {
     await atRow(17);
     const mark = page.locator('.rung', { hasText: '19' }).locator('.rung-marks');
     await mark.waitFor();
-    await expect.poll(() => mark.innerText()).toContain('US 6 (4 mm) needle');
+    await expect.poll(() => mark.innerText()).toContain('US\u00a06 (4\u00a0mm) needle');
     expect(await text('.row-place')).not.toContain('needle');
     await knitter.knit(2);
     const card = page.locator('.before-row');
     await card.waitFor();
-    await expect.poll(() => card.innerText()).toBe('Before row 19: change to the US 6 (4 mm) needle');
+    await expect
+      .poll(() => card.innerText())
+      .toBe('Before row 19: change to the US\u00a06 (4\u00a0mm) needle');
     await until(
       () => page.locator('[role="status"].spoken').first().innerText(),
       (said) =>
-        said.startsWith('Before row 19: change to the US 6 (4 mm) needle. Row 19 of 192, right side.'),
+        said.startsWith(
+          'Before row 19: change to the US\u00a06 (4\u00a0mm) needle. Row 19 of 192, right side.',
+        ),
     );
     await knitter.knit(1);
     await card.waitFor({ state: 'detached' });
@@ -80,7 +86,7 @@ describe('what changes before a row', () => {
     await atRow(117);
     await until(
       () => text('.before-row'),
-      (said) => said === 'Before row 117: measure, 16¼ in as planned',
+      (said) => said === 'Before row 117: measure, 16¼\u00a0in as planned',
     );
     await knitter.open('#/k/sample/back/0/1/notes');
     await page.getByRole('textbox').first().fill('try it on');
@@ -88,7 +94,7 @@ describe('what changes before a row', () => {
     await knitter.open('#/k/sample/back/0/1');
     await until(
       () => text('.before-row'),
-      (said) => said.includes('16¼ in as planned') && said.includes('try it on'),
+      (said) => said.includes('16¼\u00a0in as planned') && said.includes('try it on'),
     );
   });
 });
@@ -106,6 +112,17 @@ describe('the lap window', () => {
     await until(name, (said) => said?.includes('as the right side faces you') ?? false);
     await expect.poll(() => lap.locator('.lap-mark').getAttribute('d')).toMatch(/^M.+M/);
     await page.locator('.place-map svg').first().waitFor();
+    // one needle on both: the knob where the row ends, the yarn and the arrow where it begins
+    for (const drawing of ['.lap-svg', '.map-svg']) {
+      const needle = page.locator(`${drawing} .needle`);
+      expect(await needle.locator('.needle-yarn, .needle-way, circle').count(), drawing).toBe(3);
+      const [knob, yarn] = await Promise.all(
+        ['circle', '.needle-yarn'].map((part) =>
+          needle.locator(part).evaluate((at) => ({ x: at.getBoundingClientRect().x })),
+        ),
+      );
+      expect(knob?.x ?? 0, drawing).toBeLessThan(yarn?.x ?? 0);
+    }
     await lap.tap();
     await until(
       () => page.locator('.place-map').evaluate((it) => it.getBoundingClientRect().top),
@@ -130,7 +147,7 @@ describe('lengths beside the rows', () => {
     const lengths = page.locator('.lengths');
     await until(
       () => lengths.innerText(),
-      (said) => /so far\s+13½ in\s+to the end of body\s+2½ in\s+to row 117\s+2½ in/.test(said),
+      (said) => /so far\s+13½\sin\s+to the end of body\s+2½\sin\s+to row 117\s+2½\sin/.test(said),
     );
   });
 });
@@ -144,5 +161,48 @@ describe('the first row on a small phone', () => {
     const label = await page.locator('.row-count-words').boundingBox();
     expect((label?.y ?? 0) + (label?.height ?? 0)).toBeLessThanOrEqual(foot);
     expect(label?.y ?? 0).toBeGreaterThan(0);
+  });
+});
+
+describe('what the words of a row mean', () => {
+  it('says which edge of the piece its start is, for a row that is worked turned over', async () => {
+    await atRow(118);
+    expect(await text('.row-shaping')).toBe('bind off 6 at the start of the row');
+    await page.getByRole('button', { name: 'What the words mean', exact: true }).tap();
+    await page.getByText('Seen from the right side of the piece, that is at the left edge.').waitFor();
+    await page.getByRole('button', { name: 'Close', exact: true }).tap();
+  });
+});
+
+describe('a row that stands while the language changes', () => {
+  it('is said anew, with all that is drawn around it', async () => {
+    await atRow(122);
+    const labels = () =>
+      page.evaluate(() =>
+        [
+          ...document.querySelectorAll(
+            '.lap .spoken, .ladder, .lengths, .before-row, [aria-label], [aria-valuetext]',
+          ),
+        ]
+          .map(
+            (at) =>
+              `${at.getAttribute('aria-label') ?? ''} ${at.getAttribute('aria-valuetext') ?? ''} ${at.textContent}`,
+          )
+          .join(' '),
+      );
+    await until(labels, (said) => said.includes('as the wrong side faces you'));
+    const settings = await openSettings(page, host.url);
+    await settings.getByText('Deutsch', { exact: true }).first().click();
+    await page.waitForFunction(() => document.documentElement.lang === 'de');
+    await until(
+      labels,
+      (said) => /zu dir zeigt die R\u00fcckreihe/.test(said) && /abnehmen an beiden R\u00e4ndern/.test(said),
+    );
+    expect(await labels()).not.toMatch(
+      /\b(row|right side|wrong side|faces you|decrease|bind off|so far|to the end)\b/,
+    );
+    await settings.getByText('English', { exact: true }).first().click();
+    await page.waitForFunction(() => document.documentElement.lang === 'en');
+    await settings.close();
   });
 });

@@ -2,7 +2,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
-import { hiddenAt } from './hidden-at.ts';
+import { cutNoticeAt, hiddenAt } from './hidden-at.ts';
 import { knitterAt } from './knitter.ts';
 import { type Look, openSettings, wear } from './looks.ts';
 import { atRow, sights } from './sights.ts';
@@ -61,7 +61,7 @@ describe('with larger text', () => {
     await host.close();
   }, 300_000);
 
-  it('they lie whole above what is told of the storage too', async () => {
+  it('they lie whole above what is told of the storage too, whose title is whole and whose rest is scrolled to by a sign', async () => {
     const host = await serve({ root: dist });
     const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
     const { page } = phone;
@@ -74,7 +74,11 @@ describe('with larger text', () => {
       await wear(page, other, { width: 390, height: 844, ...setting });
       for (const [width, height] of screens) {
         await page.setViewportSize({ width, height });
-        found.push(...(await hiddenAt(page, [100, 130, 150])).map((what) => `${setting.name}, ${what}`));
+        const [plain, larger] = [
+          await hiddenAt(page, [100, 130, 150]),
+          await cutNoticeAt(page, [100, 150, 200]),
+        ];
+        found.push(...[...plain, ...larger].map((what) => `${setting.name}, ${what}`));
       }
     }
     expect(found).toEqual([]);

@@ -40,7 +40,7 @@ export const looks: readonly [Look, ...Look[]] = [
   { name: 'forced-390', ...common, forcedColors: 'active' },
 ];
 
-const tried = ['light-390', 'dark-320', 'landscape-844', 'text-200', 'spaced-390', 'rtl-390'];
+const tried = ['light-390', 'dark-320', 'landscape-844', 'text-200', 'spaced-390', 'german-320', 'rtl-390'];
 
 /** The looks that break a layout first, for every run; all of them with RIDGELINE_LOOKS=all. */
 export const looksToTry = (): readonly Look[] =>

@@ -46,7 +46,7 @@ describe('the making up of a garment', () => {
   it('is one drawing that comes together: sewn, in hand and not yet sewn are told apart, with the counts of what is in hand', async () => {
     const page = await openMakingUp();
     await inHand(page, 'Block Back');
-    expect((await counts(page)).join(' ')).toContain('↔ 22 in');
+    expect((await counts(page)).join(' ')).toContain('↔ 22\u00a0in');
     const toSew = await edges(page, 'open');
     expect(toSew).toBeGreaterThan(10);
     for (const next of ['Block Front', 'Block Sleeve', 'Right shoulder seam']) {

@@ -43,6 +43,7 @@ const words = (page: Page) =>
     const aloud = [...document.querySelectorAll('[role="status"]')].map((it) => it.textContent ?? '');
     return aloud
       .reduce((text, said) => text.replaceAll(said.trim(), ''), read)
+      .replaceAll('\u00a0', ' ')
       .replaceAll('10 cm (4 in)', '');
   });
 

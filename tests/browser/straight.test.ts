@@ -114,9 +114,13 @@ describe('a garment of straight panels by its numbers', () => {
     await page
       .getByText('A V begins between two stitches: give the width an even number of stitches.')
       .waitFor();
-    await expect
-      .poll(() => page.getByRole('button', { name: 'Make back, front and sleeves' }).isDisabled())
-      .toBe(true);
+    const make = page.getByRole('button', { name: 'Make back, front and sleeves' });
+    await expect.poll(() => make.isDisabled()).toBe(true);
+    // right below the figure that it speaks of, and read with the key that waits for it
+    const said = await page.locator('#edit-straight-verdict').boundingBox();
+    const field = await page.getByLabel('Width, stitches', { exact: true }).boundingBox();
+    expect((said?.y ?? 0) - (field?.y ?? 0) - (field?.height ?? 0)).toBeLessThan(40);
+    expect(await make.getAttribute('aria-describedby')).toBe('edit-straight-verdict');
     await page.getByText('Kept on this device as you type.').waitFor();
     await page.reload();
     await page.getByLabel('Width, stitches', { exact: true }).waitFor();

@@ -75,7 +75,7 @@ describe('what is said of a step', () => {
       underarm: { stitches: 6, rows: 0 },
     } as const;
     expect(saysStep(step).title).toBe('Set in both sleeves');
-    expect(saysStep({ ...step, nos: [2] }).title).toBe('Set in the Sleeve, no. 2');
+    expect(saysStep({ ...step, nos: [2] }).title).toBe('Set in the Sleeve, no.\u00a02');
     const raglan = {
       id: 'raglan',
       kind: 'raglan',
@@ -85,7 +85,7 @@ describe('what is said of a step', () => {
       underarm: { stitches: 6, rows: 0 },
     } as const;
     expect(saysStep(raglan).title).toBe('Sew in both sleeves: raglan lines');
-    expect(saysStep({ ...raglan, nos: [1] }).title).toBe('Sew in the Sleeve: raglan lines, no. 1');
+    expect(saysStep({ ...raglan, nos: [1] }).title).toBe('Sew in the Sleeve: raglan lines, no.\u00a01');
   });
 
   it('a raglan line with an opening is sewn only up to it, live shoulders never as cast-off ones', () => {
@@ -130,7 +130,7 @@ describe('what is said of a step', () => {
   it('half a front is called as it is worn, and a width by where it is measured', () => {
     const block = { id: 'b', kind: 'block', piece: 'Front', makes: 1, widthMm: 300, heightMm: 500 } as const;
     expect(saysStep({ ...block, nos: [2], worn: 'right' }).title).toBe('Block Front, right front as worn');
-    expect(saysStep({ ...block, nos: [2] }).title).toBe('Block Front, no. 2');
+    expect(saysStep({ ...block, nos: [2] }).title).toBe('Block Front, no.\u00a02');
     expect(saysStep(block).lines[0]).toContain('at its widest');
   });
 });

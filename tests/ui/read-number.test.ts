@@ -14,6 +14,16 @@ describe('a number as it is typed', () => {
     ]);
   });
 
+  it('may have eighths, and a fraction alone or tied by a hyphen', () => {
+    expect(['4⅛', '4 3/8', '4-5/8', '7/8', '1⁄4', '⅜', '4 1/10'].map((text) => readNumber(text))).toEqual([
+      4.125, 4.375, 4.625, 0.875, 0.25, 0.375, 4.1,
+    ]);
+    expect(['4 1/0', '1/', '/8', '4.5 1/4'].map((text) => readNumber(text))).toEqual(
+      Array(4).fill(undefined),
+    );
+    expect(['−1 1/2', '-¼'].map((text) => readNumber(text, true))).toEqual([-1.5, -0.25]);
+  });
+
   it('has a sign only where one is asked for, a typed minus or a printed one', () => {
     expect(readNumber('-3')).toBeUndefined();
     expect(['-3', '−3', '–3'].map((text) => readNumber(text, true))).toEqual([-3, -3, -3]);

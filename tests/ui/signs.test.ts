@@ -38,6 +38,26 @@ describe('a dashed line', () => {
   });
 });
 
+describe('what folds', () => {
+  it('has one sign, drawn in one place', () => {
+    const own =
+      /summary[^{}]*::(before|after|marker|-webkit-details-marker)|\.fold-sign \{[^}]*(border|content|inline-size)/;
+    const none = /\.set-up-fold > summary::before \{\s*content: none;/;
+    const drawing = sheets.filter(
+      ({ path, text }) => path !== 'ui/base.css' && own.test(text.replace(none, '')),
+    );
+    expect(drawing.map(({ path }) => path)).toEqual([]);
+    const folds = readdirSync('src', { recursive: true, encoding: 'utf8' }).filter((path) =>
+      path.endsWith('.tsx'),
+    );
+    const unsigned = folds.filter((path) => {
+      const text = readFileSync(`src/${path}`, 'utf8');
+      return text.includes('aria-expanded') && !text.includes('class="fold-sign"');
+    });
+    expect(unsigned).toEqual([]);
+  });
+});
+
 describe('an icon', () => {
   const drawings = { ...firstDrawings, ...moreDrawings };
   const lines = readFileSync('src/ui/icon/README.md', 'utf8').matchAll(

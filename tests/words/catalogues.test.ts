@@ -131,6 +131,24 @@ describe('the catalogues', () => {
     );
     expect(broken.map(({ key }) => key)).toEqual([]);
   });
+
+  it('never part a number from its unit at the end of a line', () => {
+    const parted = everyMessage.filter(({ english, said }) =>
+      [english, said].some((message) =>
+        /(\d|\{\w+\}) (cm|mm|Zoll|po|yd|Yards|%)(?!\p{L})/u.test(JSON.stringify(message)),
+      ),
+    );
+    expect(parted.map(({ key }) => key)).toEqual([]);
+  });
+
+  it('have one German word for what is kept as it is typed', () => {
+    const strays = everyMessage.filter(
+      ({ key, said }) =>
+        key.startsWith('de:') && /aufgehoben|bewahr|verwahr|gesichert/i.test(JSON.stringify(said)),
+    );
+    // that of the backup, which is made of all that is kept
+    expect(strays.map(({ key }) => key).filter((key) => !key.startsWith('de: backup.'))).toEqual([]);
+  });
 });
 
 describe('the page itself', () => {

@@ -54,9 +54,9 @@ describe('what can go wrong', () => {
 
   it('says its lengths in her unit, counts as counts, fabrics by their name', async () => {
     const head = fault('head does not pass', { neckMm: 254, opensMm: 300, headMm: 560 });
-    expect(saysFault(head)).toContain('The neck edge is 25.4 cm');
+    expect(saysFault(head)).toContain('The neck edge is 25.4\u00a0cm');
     await speak({ units: 'in' });
-    expect(saysFault(head)).toContain('The neck edge is 10 in');
+    expect(saysFault(head)).toContain('The neck edge is 10\u00a0in');
     const rib = { stitches: 113, fabric: 'rib 2x2', belowStitches: 112, aboveStitches: 114 } as const;
     expect(saysFault(fault('rib multiple', rib))).toBe(
       '113 stitches do not fit rib, 2 by 2; 112 or 114 would.',

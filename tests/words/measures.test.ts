@@ -4,6 +4,7 @@ import {
   lengthTyped,
   saysGrams,
   saysLength,
+  saysTyped,
   saysYarnLength,
   yarnToType,
   yarnTyped,
@@ -24,7 +25,7 @@ afterEach(() => speak(plainSpeech));
 describe('lengths of yarn', () => {
   it('are metres or yards, said and typed', async () => {
     expect([saysYarnLength(120), yarnUnit(), yarnToType(120), yarnTyped(120)]).toEqual([
-      '120 m',
+      '120\u00a0m',
       'm',
       120,
       120,
@@ -32,7 +33,7 @@ describe('lengths of yarn', () => {
     await speak({ units: 'in' });
     // a yard is 0.9144 m exactly (international yard and pound agreement, 1959)
     expect([saysYarnLength(91.44), yarnUnit(), yarnToType(91.44), yarnTyped(100)]).toEqual([
-      '100 yd',
+      '100\u00a0yd',
       'yd',
       100,
       91.44,
@@ -44,48 +45,65 @@ describe('lengths of yarn', () => {
 
 describe('lengths', () => {
   it('are centimetres to a millimetre, or inches to a quarter as tapes have them', async () => {
-    expect([560, 425.4, 4].map(saysLength)).toEqual(['56 cm', '42.5 cm', '0.4 cm']);
+    expect([560, 425.4, 4].map(saysLength)).toEqual(['56\u00a0cm', '42.5\u00a0cm', '0.4\u00a0cm']);
     await speak({ units: 'in' });
     // one inch is 25.4 mm exactly (international yard and pound agreement, 1959)
     expect([25.4, 425.45, 419.1, 6, 12.7, 0].map(saysLength)).toEqual([
-      '1 in',
-      '16¾ in',
-      '16½ in',
-      '¼ in',
-      '½ in',
-      '0 in',
+      '1\u00a0in',
+      '16¾\u00a0in',
+      '16½\u00a0in',
+      '¼\u00a0in',
+      '½\u00a0in',
+      '0\u00a0in',
     ]);
     await speak({ language: 'de' });
-    expect(saysLength(419.1)).toBe('16½ Zoll');
+    expect(saysLength(419.1)).toBe('16½\u00a0Zoll');
   });
 
   it('come back from a field as they went in', async () => {
     for (const units of ['cm', 'in'] as const) {
       await speak({ units });
-      for (let mm = 5; mm < 1200; mm += 13) expect(lengthTyped(lengthToType(mm))).toBeCloseTo(mm, -0.5);
+      // to a millimetre, or an eighth of an inch
+      for (let mm = 5; mm < 1200; mm += 13)
+        expect(Math.abs(lengthTyped(lengthToType(mm)) - mm)).toBeLessThanOrEqual(
+          units === 'cm' ? 0.5 : 25.4 / 16,
+        );
       expect(lengthToType(lengthTyped(16.5))).toBe(16.5);
     }
   });
 
-  it('of yarn are metres or yards (a yard is 0.9144 m exactly); weights stay grams, as on the band', async () => {
-    expect(saysYarnLength(120)).toBe('120 m');
-    expect([50, 7.25].map(saysGrams)).toEqual(['50 g', '7.3 g']);
+  it('stand in a field in the eighths of a tape where she measures in inches, and are said so where she typed them', async () => {
     await speak({ units: 'in' });
-    expect(saysYarnLength(91.44)).toBe('100 yd');
+    expect([4.25, 4, 0.125, 4.375, -0.5, 4.3].map(saysTyped)).toEqual(['4¼', '4', '⅛', '4⅜', '−½', '4.3']);
+    expect([42, 108, 560].map((mm) => saysTyped(lengthToType(mm)))).toEqual(['1⅝', '4¼', '22']);
+    expect([4.375 * 25.4, 4.4 * 25.4].map(saysLength)).toEqual(['4⅜\u00a0in', '4½\u00a0in']);
+    await speak({ units: 'cm' });
+    expect([4.25, 4.125].map(saysTyped)).toEqual(['4.25', '4.125']);
+  });
+
+  it('of yarn are metres or yards (a yard is 0.9144 m exactly); weights stay grams, as on the band', async () => {
+    expect(saysYarnLength(120)).toBe('120\u00a0m');
+    expect([50, 7.25].map(saysGrams)).toEqual(['50\u00a0g', '7.3\u00a0g']);
+    await speak({ units: 'in' });
+    expect(saysYarnLength(91.44)).toBe('100\u00a0yd');
   });
 });
 
 describe('needle sizes', () => {
   it('are metric, US or old UK, with the millimetres always beside', async () => {
-    expect(saysNeedle(4)).toBe('4 mm');
+    expect(saysNeedle(4)).toBe('4\u00a0mm');
     await speak({ needles: 'US' });
-    expect([4, 6.5, 3].map(saysNeedle)).toEqual(['US 6 (4 mm)', 'US 10½ (6.5 mm)', '3 mm']);
+    expect([4, 6.5, 3].map(saysNeedle)).toEqual([
+      'US\u00a06 (4\u00a0mm)',
+      'US\u00a010½ (6.5\u00a0mm)',
+      '3\u00a0mm',
+    ]);
     await speak({ needles: 'UK', language: 'de' });
     expect([4, 3.25, 3.5, 10].map(saysNeedle)).toEqual([
-      'UK 8 (4 mm)',
-      'UK 10 (3,25 mm)',
-      '3,5 mm',
-      'UK 000 (10 mm)',
+      'UK\u00a08 (4\u00a0mm)',
+      'UK\u00a010 (3,25\u00a0mm)',
+      '3,5\u00a0mm',
+      'UK\u00a0000 (10\u00a0mm)',
     ]);
   });
 
@@ -119,15 +137,15 @@ describe('needle sizes', () => {
     expect([2.1, 4.5, 5.1, 6.6].map((mm) => needleNumber(mm, 'JP'))).toEqual(['0', '8', '10', '15']);
     expect(needleNumber(4, 'JP')).toBeUndefined();
     await speak({ needles: 'JP' });
-    expect(saysNeedle(4.5)).toBe('JP 8 (4.5 mm)');
+    expect(saysNeedle(4.5)).toBe('JP\u00a08 (4.5\u00a0mm)');
   });
 
   it('are typed in millimetres and chosen where they have numbers, since 6 is not 6 mm', async () => {
     expect(needleChoices(4)).toBeUndefined();
     await speak({ needles: 'US' });
-    const six = needleChoices(4)?.filter(({ label }) => label.startsWith('US 6 '));
-    expect(six).toEqual([{ value: '4', label: 'US 6 (4 mm)' }]);
-    expect(needleChoices(4)?.find(({ value }) => value === '6')?.label).toBe('US 10 (6 mm)');
+    const six = needleChoices(4)?.filter(({ label }) => label.startsWith('US\u00a06 '));
+    expect(six).toEqual([{ value: '4', label: 'US\u00a06 (4\u00a0mm)' }]);
+    expect(needleChoices(4)?.find(({ value }) => value === '6')?.label).toBe('US\u00a010 (6\u00a0mm)');
     // thin to thick, with a size in hand that has no number, and nothing chosen where there is none in hand
     const sizes = (needleChoices(4.2) ?? []).map(({ value }) => Number(value));
     expect(sizes).toContain(4.2);
@@ -139,6 +157,6 @@ describe('needle sizes', () => {
 
   it('leave a size between the numbers in millimetres', async () => {
     await speak({ needles: 'US' });
-    expect(saysNeedle(4.2)).toBe('4.2 mm');
+    expect(saysNeedle(4.2)).toBe('4.2\u00a0mm');
   });
 });

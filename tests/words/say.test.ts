@@ -1,5 +1,6 @@
 import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { fault } from '../../src/knit/fault.ts';
+import type { PlannedRow } from '../../src/knit/piece/planned.ts';
 import type { Step } from '../../src/knit/row/step.ts';
 import { saysFabric, saysShaping, saysSide, saysStitches } from '../../src/words/craft.ts';
 import { loadFaults, saysFault } from '../../src/words/fault.ts';
@@ -75,6 +76,25 @@ describe('what the app says', () => {
       'increase 8 across the row',
     );
     expect(saysShaping({ shaping: [] })).toBe('');
+  });
+
+  it('says of a row whether it shapes at its start or its end: turned over, the left edge lies right', async () => {
+    const left: PlannedRow['shaping'] = [{ kind: 'bind off', edge: 'left', by: -6 }];
+    expect(saysShaping({ shaping: left, side: 'WS' })).toBe('bind off 6 at the start of the row');
+    expect(saysShaping({ shaping: [edge('left', -1)], side: 'RS' })).toBe('decrease at the end of the row');
+    expect(saysShaping({ shaping: [edge('right', -1)], side: 'RS' })).toBe(
+      'decrease at the start of the row',
+    );
+    // in the order in which she comes to them
+    expect(saysShaping({ shaping: [edge('right', -1), edge('left', 1)], side: 'WS' })).toBe(
+      'increase at the start of the row and decrease at the end of the row',
+    );
+    expect(saysShaping({ shaping: [edge('right', -1), edge('left', -1)], side: 'WS' })).toBe(
+      'decrease at both edges',
+    );
+    await speak({ language: 'de' });
+    expect(saysShaping({ shaping: left, side: 'WS' })).toBe('6 abketten am Reihenanfang');
+    await speak(plainSpeech);
   });
 
   it('calls holes what they are, and a gap as wide as a neck no hole', () => {

@@ -7,7 +7,7 @@ import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { saysLandmark } from '../../words/count.ts';
 import { saysFabric } from '../../words/craft.ts';
-import { LENGTH_DIGITS, lengthToType, lengthTyped, lengthUnit, saysLength } from '../../words/measures.ts';
+import { lengthToType, lengthTyped, lengthUnit, saysLength, saysTyped } from '../../words/measures.ts';
 import { saysRidgesOf } from '../../words/ridge.ts';
 import { say } from '../../words/say.ts';
 
@@ -157,7 +157,7 @@ function RowsFields({ now, draft, onChange }: WishFieldsProps) {
           label={say('count.reworkLength')}
           unit={lengthUnit()}
           decimals
-          digits={LENGTH_DIGITS}
+          says={saysTyped}
           min={0}
           value={lengthToType(rows * rowMm)}
           onChange={(length) =>

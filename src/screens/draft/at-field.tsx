@@ -5,7 +5,7 @@ import { Button } from '../../ui/button/button.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { Icon } from '../../ui/icon/icon.tsx';
 import { saysFault } from '../../words/fault.ts';
-import { LENGTH_DIGITS, lengthToType, lengthTyped, lengthUnit } from '../../words/measures.ts';
+import { lengthToType, lengthTyped, lengthUnit, saysTyped } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
 import { saysName } from './says-name.ts';
@@ -44,7 +44,7 @@ export function LengthField({
         error={wrong && saysFault(wrong)}
         value={Number.isFinite(mm) ? lengthToType(mm) : undefined}
         unit={lengthUnit()}
-        digits={LENGTH_DIGITS}
+        says={saysTyped}
         decimals
         signed={signed}
         bare={bare}

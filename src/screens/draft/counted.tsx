@@ -1,5 +1,5 @@
 import { NumberField } from '../../ui/field/number-field.tsx';
-import { LENGTH_DIGITS, lengthToType, lengthTyped, lengthUnit } from '../../words/measures.ts';
+import { lengthToType, lengthTyped, lengthUnit, saysTyped } from '../../words/measures.ts';
 
 interface CountProps {
   readonly label: string;
@@ -39,7 +39,7 @@ export function Measure({
       decimals
       label={label}
       unit={lengthUnit()}
-      digits={LENGTH_DIGITS}
+      says={saysTyped}
       error={error}
       value={mm === null ? undefined : lengthToType(mm)}
       onChange={(typed) => onChange(typed === undefined ? null : lengthTyped(typed))}

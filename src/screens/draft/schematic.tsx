@@ -2,6 +2,7 @@ import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Draft } from '../../knit/garment/draft.ts';
 import type { Point } from '../../knit/shape/curve.ts';
 import { say } from '../../words/say.ts';
+import { speech } from '../../words/settings.ts';
 import { type EdgeName, farFrom, garmentDrawn } from './garment-drawn.ts';
 import { goToEdge, goToField } from './go-to-field.ts';
 import { type Drawing, drawingOf, type Figure } from './place-figures.ts';
@@ -42,7 +43,7 @@ export function Schematic({ draft, open }: SchematicProps) {
     watch.observe(document.body);
     return () => watch.disconnect();
   }, []);
-  const drawing = useMemo(() => drawingOf(draft, room), [draft, room]);
+  const drawing = useMemo(() => drawingOf(draft, room), [draft, room, speech.value]);
   const { garment, put, width, height } = drawing;
   const line = (points: readonly Point[]) => lineOf(points.map(put));
   return (

@@ -30,7 +30,7 @@ export function Tiles<T extends string>({
   const id = useId();
   const isTape = options.every(({ d }) => d === undefined);
   return (
-    <fieldset class="choice" aria-describedby={says ? `${id}-says` : undefined}>
+    <fieldset class="choice draft-choice" aria-describedby={says ? `${id}-says` : undefined}>
       <legend class={isTitled ? 'spoken' : 'choice-legend'}>{label}</legend>
       {says && (
         <span class="quiet draft-tiles-say" id={`${id}-says`}>

@@ -1,7 +1,6 @@
 import './bands.css';
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
-import { Icon } from '../../ui/icon/icon.tsx';
 
 export interface FoldProps {
   /** always in sight: the line that opens and closes it */
@@ -28,9 +27,7 @@ export function Fold({ head, open, onToggle, aside, children, id, marked = false
           aria-controls={inside}
           onClick={onToggle}
         >
-          <span class={`edit-fold-sign${open ? ' edit-fold-open' : ''}`}>
-            <Icon name="onward" size="s" />
-          </span>
+          <span class="fold-sign" />
           <span class="edit-fold-words">{head}</span>
         </button>
         {aside}

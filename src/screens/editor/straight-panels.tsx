@@ -1,3 +1,4 @@
+import { Fragment } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { change, garmentFaults } from '../../app/drafts/editor/editor.ts';
 import { type GarmentForm, readGarment } from '../../app/drafts/editor/garment-form.ts';
@@ -24,8 +25,9 @@ import {
 import { Button } from '../../ui/button/button.tsx';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
-import { LENGTH_DIGITS, lengthToType, lengthTyped, lengthUnit } from '../../words/measures.ts';
+import { lengthToType, lengthTyped, lengthUnit, saysTyped } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
+import { speech } from '../../words/settings.ts';
 import { done } from './changes.ts';
 import { Fold } from './fold.tsx';
 import { PieceSketch } from './piece-sketch.tsx';
@@ -54,7 +56,7 @@ function Panels({ form, onTaken }: { readonly form: GarmentForm; readonly onTake
       gauge && counts && !fault
         ? straightPieces(shape, counts, { gauge, needle, words: starterWords() })
         : [],
-    [JSON.stringify([shape, gauge, needle])],
+    [JSON.stringify([shape, gauge, needle]), speech.value],
   );
   const isOfSleeve = looksAt === 'cuff' || looksAt === 'sleeveTop' || looksAt === 'sleeveLength';
   const shown = pieces[isOfSleeve ? 2 : 1];
@@ -65,11 +67,13 @@ function Panels({ form, onTaken }: { readonly form: GarmentForm; readonly onTake
   return (
     <div class="edit-piece-page">
       <div class="edit-piece-grid">
-        <div class="edit-in-sight">{shown && <PieceSketch entry={{ id: newPieceId(), form: shown }} />}</div>
+        {shown && (
+          <div class="edit-in-sight">
+            <PieceSketch entry={{ id: newPieceId(), form: shown }} />
+          </div>
+        )}
         <div class="edit-bands">
-          <p id="edit-straight-hint">
-            {say(gauge ? 'straight.straightHint' : 'straight.straightNeedsGauge')}
-          </p>
+          <p>{say('straight.straightHint')}</p>
           <Choice
             label={say('editor.starter neck')}
             value={shape.neck}
@@ -84,22 +88,28 @@ function Panels({ form, onTaken }: { readonly form: GarmentForm; readonly onTake
           {straightFigureNames
             .filter((name) => shape.neck === 'V' || name !== 'neckDepth')
             .map((name) => (
-              <Figure
-                key={name}
-                name={name}
-                shape={shape}
-                gauge={gauge}
-                counts={counts}
-                onLook={() => setLooksAt(name)}
-              />
+              <Fragment key={name}>
+                <Figure
+                  name={name}
+                  shape={shape}
+                  gauge={gauge}
+                  counts={counts}
+                  onLook={() => setLooksAt(name)}
+                />
+                {fault && blamed[fault] === name && (
+                  <p role="status" id="edit-straight-verdict" class="edit-wrong">
+                    {say(faultSentences[fault])}
+                  </p>
+                )}
+              </Fragment>
             ))}
-          <Verdict counts={counts} fault={fault} isGauged={gauge !== undefined} />
+          {!fault && <Verdict counts={counts} isGauged={gauge !== undefined} />}
           <Button
             kind="main"
             icon="garment"
             wide
             disabled={pieces.length === 0}
-            describedBy="edit-straight-hint"
+            describedBy="edit-straight-verdict"
             onPress={take}
           >
             {say('straight.takeStraight')}
@@ -151,7 +161,7 @@ function Figure({ name, shape, gauge, counts, onLook }: FigureProps) {
         label={say('straight.inLength', { what, unit: lengthUnit() })}
         bare
         decimals
-        digits={LENGTH_DIGITS}
+        says={saysTyped}
         min={0}
         value={mm === undefined ? undefined : lengthToType(mm)}
         onChange={(typed) => give({ mm: typed === undefined ? null : lengthTyped(typed) })}
@@ -186,21 +196,30 @@ const faultSentences = {
   'sleeve too wide': 'straight.straightSleeve',
 } as const satisfies Readonly<Record<StraightFault, string>>;
 
+/** The figure at which a fault is told: what most likely is to be changed. */
+const blamed = {
+  'odd V': 'width',
+  'neck too wide': 'neckWidth',
+  'too short': 'length',
+  'neck too steep': 'neckDepth',
+  'sleeve too wide': 'sleeveTop',
+} as const satisfies Readonly<Record<StraightFault, StraightFigure>>;
+
 interface VerdictProps {
   readonly counts: StraightCounts | undefined;
-  readonly fault: StraightFault | undefined;
   readonly isGauged: boolean;
 }
 
-/** What the shoulders come to, or why it does not go together. */
-function Verdict({ counts, fault, isGauged }: VerdictProps) {
-  if (!isGauged) return null;
-  if (!counts) return <p role="status">{say('straight.straightMissing')}</p>;
+/** What the shoulders come to, or what is missing for them; beside the key that waits for it. */
+function Verdict({ counts, isGauged }: VerdictProps) {
+  const says = () => {
+    if (!isGauged) return say('straight.straightNeedsGauge');
+    if (!counts) return say('straight.straightMissing');
+    return say('straight.straightShoulders', { count: shoulderOf(counts), neck: neckOf(counts) });
+  };
   return (
-    <p role="status" class={fault ? 'edit-wrong' : 'edit-soft'}>
-      {fault
-        ? say(faultSentences[fault])
-        : say('straight.straightShoulders', { count: shoulderOf(counts), neck: neckOf(counts) })}
+    <p role="status" id="edit-straight-verdict" class={counts && 'edit-soft'}>
+      {says()}
     </p>
   );
 }

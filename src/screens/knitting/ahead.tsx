@@ -18,15 +18,20 @@ export function Ahead() {
   return (
     <section class="ahead">
       <Late of={toWork} turn="lap">
-        {({ part, row }) => <LapWindow part={part} row={row} label={saysView(part, row)} onPress={toMap} />}
+        {(read) => <Lap {...read} />}
       </Late>
       <LengthsBeside />
       <Late of={toWork} turn="ladder">
-        {ladder}
+        {(read) => <RowsAhead {...read} />}
       </Late>
     </section>
   );
 }
+
+// components, not calls: what they say is said anew in another language
+const Lap = ({ part, row }: Reading) => (
+  <LapWindow part={part} row={row} label={saysView(part, row)} onPress={toMap} />
+);
 
 /** Not smoothly where she asked her phone for less that moves. */
 function toMap(): void {
@@ -34,11 +39,11 @@ function toMap(): void {
   document.querySelector('.place-map')?.scrollIntoView({ behavior: isStill ? 'instant' : 'smooth' });
 }
 
-function ladder({ part, row }: Reading) {
+function RowsAhead({ part, row }: Reading) {
   const rungs = rowsAhead(part.rows, row.n - 1, 4, nextWithBefore(part, row.n)?.n);
   const marksOf = (of: PlannedRow) =>
     beforeRow({ part, row: of }).map((one) => ({ icon: iconOf[one.kind], text: saysMark(one) }));
-  return rungs.length > 0 && <Ladder rungs={rungs} marksOf={marksOf} onRead={lookAtRow} />;
+  return rungs.length > 0 ? <Ladder rungs={rungs} marksOf={marksOf} onRead={lookAtRow} /> : null;
 }
 
 const saysView = (part: PlannedPart, row: PlannedRow): string =>

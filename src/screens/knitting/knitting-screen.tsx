@@ -192,7 +192,7 @@ function Progress() {
         </div>
       )}
       <Late of={inHand} firstNow turn="progress">
-        {strip}
+        {(now) => <Strip {...now} />}
       </Late>
     </div>
   );
@@ -202,7 +202,7 @@ const saysToGo = (left: number): string =>
   left === 0 ? say('knitting.lastRow') : say('knitting.toGo', { count: left });
 
 /** It grows by a hair with each row, and is looked at seldom. */
-const strip = ({ part, place: { rows, total } }: InHand) => (
+const Strip = ({ part, place: { rows, total } }: InHand) => (
   <ProgressBar
     label={part.name}
     valueText={say('knitting.rowOf', { row: rows, rows: total })}

@@ -4,7 +4,7 @@ import type { Side } from '../../knit/row/step.ts';
 import { stitchesNamed } from '../../knit/row/stitches-of-steps.ts';
 import type { StitchName } from '../../knit/stitch.ts';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
-import { saysSide } from '../../words/craft.ts';
+import { saysEdge, saysShaping, saysSide } from '../../words/craft.ts';
 import type { Gloss } from '../../words/gloss.ts';
 import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
@@ -37,10 +37,26 @@ export function LegendSheet({ row, open, onClose }: LegendSheetProps) {
               />
             ))}
             <Entry short={saysSide(row.side)} gloss={gloss(row.side)} />
+            <WhichEdge row={row} />
           </>
         )}
       </dl>
     </Sheet>
+  );
+}
+
+/** The row says where in it she shapes; which edge of the piece that is, is said here. */
+function WhichEdge({ row }: { readonly row: PlannedRow }) {
+  const edges = new Set(row.shaping.map(({ edge }) => edge));
+  const [edge] = edges;
+  if (edges.size !== 1 || (edge !== 'left' && edge !== 'right')) return null;
+  return (
+    <div>
+      <dt>
+        <strong>{saysShaping(row)}</strong>
+      </dt>
+      <dd>{say('lap.ofThePiece', { edge: saysEdge(edge) })}</dd>
+    </div>
   );
 }
 

@@ -167,11 +167,13 @@ function drawn(
   const order: readonly State[] = ['open', 'sewn', 'hand'];
   edges.sort((a, b) => order.indexOf(a.state) - order.indexOf(b.state));
   const bounds = laid.map(boundsOf);
-  const air = 12;
-  const x = Math.min(...bounds.map(({ left }) => left)) - air;
-  const y = Math.min(...bounds.map(({ top }) => top)) - air;
-  const width = Math.max(...bounds.map(({ right }) => right)) + air - x;
-  const height = Math.max(...bounds.map(({ bottom }) => bottom)) + air - y;
+  const left = Math.min(...bounds.map((one) => one.left));
+  const top = Math.min(...bounds.map((one) => one.top));
+  const wide = Math.max(...bounds.map((one) => one.right)) - left;
+  const high = Math.max(...bounds.map((one) => one.bottom)) - top;
+  // a band is narrower than the figures on it: they have room beyond its edge
+  const air = Math.max(12, wide / LETTERS_WIDE);
+  const [x, y, width, height] = [left - air, top - air, wide + 2 * air, high + 2 * air];
   return { laid, edges, view: { x, y, width, height } };
 }
 

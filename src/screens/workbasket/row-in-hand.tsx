@@ -20,29 +20,31 @@ export function RowInHand({ now }: { readonly now: InHand }) {
   const rows = saysNumber(place.total);
   return (
     <Card tone="place" label={say('workbasket.inHand')}>
-      <div class="in-hand">
-        <div class="in-hand-drawing">
-          <PieceThumb
-            parts={make?.parts ?? [part]}
-            worked={make?.places.map((p) => p.rows) ?? [place.rows]}
-          />
+      <div class="in-hand-card">
+        <div class="in-hand">
+          <div class="in-hand-drawing">
+            <PieceThumb
+              parts={make?.parts ?? [part]}
+              worked={make?.places.map((p) => p.rows) ?? [place.rows]}
+            />
+          </div>
+          <div class="in-hand-words">
+            <p class="in-hand-garment">{garment.name}</p>
+            <p class="in-hand-part">
+              {saysMake(part.piece, part.name, place.make, piece?.recipe ?? place.make)}
+            </p>
+            <p>
+              {place.rows < place.total
+                ? say('workbasket.rowNext', { row: place.rows + 1, rows })
+                : say('workbasket.partDone', { rows })}
+            </p>
+            <p class="quiet">{say('workbasket.lastKnitted', { when: saysAgo(place.at, Date.now()) })}</p>
+          </div>
         </div>
-        <div class="in-hand-words">
-          <p class="in-hand-garment">{garment.name}</p>
-          <p class="in-hand-part">
-            {saysMake(part.piece, part.name, place.make, piece?.recipe ?? place.make)}
-          </p>
-          <p>
-            {place.rows < place.total
-              ? say('workbasket.rowNext', { row: place.rows + 1, rows })
-              : say('workbasket.partDone', { rows })}
-          </p>
-          <p class="quiet">{say('workbasket.lastKnitted', { when: saysAgo(place.at, Date.now()) })}</p>
-        </div>
+        <Button kind="main" icon="needle" wide href={hrefToMake(place.id)}>
+          {say('workbasket.continue')}
+        </Button>
       </div>
-      <Button kind="main" icon="needle" wide href={hrefToMake(place.id)}>
-        {say('workbasket.continue')}
-      </Button>
     </Card>
   );
 }

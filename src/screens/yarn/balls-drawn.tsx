@@ -12,10 +12,13 @@ const R = 10;
 export function BallsDrawn({ balls }: { readonly balls: Balls }) {
   const count = Math.round(balls.used + balls.left + balls.reserve);
   const says = (n: number) => saysNumber(n, { digits: 1 });
+  const [used, left] = [tenth(balls.used), tenth(balls.left)];
+  // as a sum that comes out, in the tenths that are shown
   const words = say('yarn.ballsDrawn', {
-    used: says(balls.used),
-    left: says(balls.left),
-    reserve: says(balls.reserve),
+    used: says(used),
+    left: says(left),
+    reserve: says(count - used - left),
+    count,
   });
   return (
     <>
@@ -30,6 +33,8 @@ export function BallsDrawn({ balls }: { readonly balls: Balls }) {
     </>
   );
 }
+
+const tenth = (n: number): number => Math.round(n * 10) / 10;
 
 const within = (n: number): number => Math.min(1, Math.max(0, n));
 

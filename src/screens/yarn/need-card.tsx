@@ -40,17 +40,10 @@ export function NeedCard({ need, view, change }: NeedCardProps) {
           : say('yarn.needGrams', { grams: saysGrams(need.grams), length })}
       </p>
       {balls && <BallsDrawn balls={balls} />}
-      {need.balls === undefined ? (
+      {need.balls === undefined && (
         <p>
           {say('yarn.needBuy', {
             length: saysYarnLength(need.metresToBuy),
-            margin: saysNumber(need.margin, { percent: true, digits: 0 }),
-          })}
-        </p>
-      ) : (
-        <p>
-          {say('yarn.needBalls', {
-            count: need.balls,
             margin: saysNumber(need.margin, { percent: true, digits: 0 }),
           })}
         </p>

@@ -1,6 +1,7 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
+import { speech } from '../../words/settings.ts';
 import { Icon } from '../icon/icon.tsx';
 import { Field, type FieldWords } from './field.tsx';
 import { type Bounds, readNumber, stepped } from './read-number.ts';
@@ -9,8 +10,8 @@ export interface NumberFieldProps extends FieldWords, Bounds {
   readonly value: number | undefined;
   /** said after the number: 'sts', 'cm' */
   readonly unit?: string | undefined;
-  /** digits shown behind the mark, at most; 2 unless said */
-  readonly digits?: number | undefined;
+  /** how a number stands in it; with two digits behind the mark at most unless said */
+  readonly says?: ((value: number) => string) | undefined;
   /** fractions may be typed; whole numbers otherwise */
   readonly decimals?: boolean | undefined;
   /** a minus may be typed */
@@ -23,15 +24,18 @@ export interface NumberFieldProps extends FieldWords, Bounds {
 
 export function NumberField(props: NumberFieldProps) {
   const { label, hint, error, value, unit, decimals = false, signed = false, bare = false, onChange } = props;
-  const look = { plain: true, digits: props.digits ?? 2 };
-  const shown = value === undefined ? '' : saysNumber(value, look);
+  const { says = saysPlain } = props;
+  const shown = value === undefined ? '' : says(value);
   const [typed, setTyped] = useState(shown);
   const own = useRef<number | undefined>(value);
   // What she types stays as typed; only a value set from elsewhere replaces it. With the drawing, not after the next
   // frame: by then another key may have come, and would be taken back.
+  const spoken = useRef(speech.value);
   useLayoutEffect(() => {
-    if (value !== own.current) setTyped(shown);
+    // another language has another decimal mark, another unit another number
+    if (value !== own.current || spoken.current !== speech.value) setTyped(shown);
     own.current = value;
+    spoken.current = speech.value;
   }, [value, shown]);
 
   const take = (text: string) => {
@@ -43,7 +47,7 @@ export function NumberField(props: NumberFieldProps) {
   const step = (direction: 1 | -1) => {
     const next = stepped(value, direction, props);
     own.current = next;
-    setTyped(saysNumber(next, look));
+    setTyped(says(next));
     onChange(next);
   };
   return (
@@ -73,6 +77,8 @@ export function NumberField(props: NumberFieldProps) {
     </Field>
   );
 }
+
+const saysPlain = (value: number): string => saysNumber(value, { plain: true });
 
 interface StepperProps {
   readonly icon: 'plus' | 'minus';

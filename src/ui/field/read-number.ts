@@ -1,5 +1,5 @@
 /**
- * The number in what was typed, with comma or point as decimal mark, a half as ½ or 1/2;
+ * The number in what was typed, with comma or point as decimal mark, 4¼ also as 4 1/4 or 4-1/4;
  * undefined where it is none. A sign is taken only where `signed`.
  */
 export function readNumber(text: string, signed = false): number | undefined {
@@ -7,18 +7,25 @@ export function readNumber(text: string, signed = false): number | undefined {
     .trim()
     .replace(/[\u2212\u2013]/g, '-')
     .replace(',', '.')
-    .replace(/^(-?\d*)\s*([¼½¾])$/, (_, whole: string, part: string) => `${whole || '0'}${parts[part]}`)
-    .replace(/^(-?\d+)\s+(\d)\/(\d)$/, (_, whole: string, over: string, under: string) =>
-      mixed(whole, over, under),
+    .replace(/[¼½¾⅛⅜⅝⅞]$/, (part) => ` ${parts[part]}`)
+    .replace(
+      /^(-?)(?:(\d+)[\s-]+|\s*)(\d+)[/⁄](\d+)$/,
+      (_, sign: string, whole = '0', over: string, under: string) =>
+        `${sign}${Number(whole) + Number(over) / Number(under)}`,
     );
   const shape = signed ? /^-?(\d+\.?\d*|\.\d+)$/ : /^(\d+\.?\d*|\.\d+)$/;
   return shape.test(plain) ? Number(plain) : undefined;
 }
 
-const parts: Readonly<Record<string, string>> = { '¼': '.25', '½': '.5', '¾': '.75' };
-
-const mixed = (whole: string, over: string, under: string): string =>
-  `${whole}${String(Number(over) / Number(under)).slice(1)}`;
+const parts: Readonly<Record<string, string>> = {
+  '⅛': '1/8',
+  '¼': '1/4',
+  '⅜': '3/8',
+  '½': '1/2',
+  '⅝': '5/8',
+  '¾': '3/4',
+  '⅞': '7/8',
+};
 
 export interface Bounds {
   readonly min?: number | undefined;

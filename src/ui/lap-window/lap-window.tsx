@@ -3,6 +3,7 @@ import { useId, useMemo } from 'preact/hooks';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import { saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
+import { Needle } from '../needle/needle.tsx';
 import { type PartShape, shapeOfPart } from '../panel-map/outline-of.ts';
 import { clothPath } from '../panel-map/paths.ts';
 import { tileOf, turnedOver } from '../panel-map/texture.ts';
@@ -31,7 +32,7 @@ export function LapWindow({ part, row, label, onPress }: LapWindowProps) {
       <svg class="lap-svg" viewBox={`0 0 ${lap.width} ${lap.height}`} aria-hidden="true">
         <Cloth part={part} shape={shape} view={view} />
         <Ahead view={view} isLast={row.n === part.rows.length} />
-        <Needle row={view.now} isFirst={row.n === 1} />
+        <Needle {...view.now} from="right" pixel={1} out={Math.min(14, view.now.left - 8)} />
         <Marks of={view.now} />
       </svg>
     </button>
@@ -115,25 +116,6 @@ function Ahead({ view: { now, ahead }, isLast }: { readonly view: LapView; reado
           </text>
         </g>
       ))}
-    </>
-  );
-}
-
-/** In the left hand, its point where the row begins; there hangs the yarn, and the arrow says which way the row runs. */
-function Needle({ row: { left, right, y }, isFirst }: { readonly row: LapRow; readonly isFirst: boolean }) {
-  const middle = (left + right) / 2;
-  const run = Math.min(34, (right - left) / 4);
-  return (
-    <>
-      <path class="lap-yarn" d={`M${right} ${y}c34 4 8 22 20 44`} />
-      <g class="map-needle">
-        <path d={`M${Math.max(8, left - 14)} ${y}H${right + 14}`} />
-        <circle cx={Math.max(8, left - 14)} cy={y} r={5} />
-      </g>
-      <path
-        class={isFirst ? 'lap-arrow' : 'lap-arrow lap-arrow-on-cloth'}
-        d={`M${middle + run} ${y + 25}h${-2 * run}l9 -7m-9 7l9 7`}
-      />
     </>
   );
 }

@@ -6,6 +6,7 @@ import { saysShaping, saysStitches } from '../../words/craft.ts';
 import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
+import { Needle } from '../needle/needle.tsx';
 import { OtherMakes } from './other-makes.tsx';
 import { type PieceShape, shapeOfPiece } from './outline-of.ts';
 import { PartDrawing } from './part-drawing.tsx';
@@ -63,7 +64,13 @@ export function PanelMap(props: PanelMapProps) {
           ))}
           {looked && <LookedRow shape={shape} place={looked} pixelMm={pixelMm} />}
           {current !== undefined && (
-            <Needle shape={shape} part={current} worked={worked[current] ?? 0} pixelMm={pixelMm} />
+            <Place
+              shape={shape}
+              of={parts[current]}
+              part={current}
+              worked={worked[current] ?? 0}
+              pixelMm={pixelMm}
+            />
           )}
           <path
             class="map-scale"
@@ -140,7 +147,8 @@ function rowName(parts: readonly PlannedPart[], { part, row }: RowPlace): string
   const planned = parts[part]?.rows[row - 1];
   if (!planned) return '';
   const figures = { part: parts[part]?.name ?? '', row, stitches: saysStitches(planned.after) };
-  const shaping = saysShaping(planned);
+  // of the piece as it is drawn, not of the row as it is worked
+  const shaping = saysShaping({ shaping: planned.shaping, steps: planned.steps });
   return shaping ? say('ui.mapRowShaping', { ...figures, shaping }) : say('ui.mapRow', figures);
 }
 
@@ -167,23 +175,30 @@ function LookedRow({ shape, place, pixelMm }: MarkProps & { readonly place: RowP
   return row ? <path class="map-looked" d={rowPath(row, 4 * pixelMm)} /> : null;
 }
 
-/** The place, as a needle through the work. */
-function Needle({
-  shape,
-  part,
-  worked,
-  pixelMm,
-}: MarkProps & { readonly part: number; readonly worked: number }) {
+interface PlaceProps extends MarkProps {
+  readonly of: PlannedPart | undefined;
+  /** index of the part */
+  readonly part: number;
+  readonly worked: number;
+}
+
+/** The place: the needle, as the row that comes next is begun, seen from the right side as all of the map. */
+function Place({ shape, of, part, worked, pixelMm }: PlaceProps) {
   const drawn = shape.parts[part];
   const row = drawn?.rows[Math.min(Math.max(0, worked - 1), drawn.rows.length - 1)];
   if (!drawn || !row) return null;
-  const y = heightAt(drawn, worked);
   const [left, right] = worked <= 0 ? [row.left0, row.right0] : [row.left1, row.right1];
-  const out = 9 * pixelMm;
+  const next = of?.rows[worked];
   return (
-    <g class="map-needle">
-      <path d={`M${left - out} ${y}H${right + out}`} />
-      <circle cx={right + out} cy={y} r={3.5 * pixelMm} />
-    </g>
+    <Needle
+      left={left}
+      right={right}
+      y={heightAt(drawn, worked)}
+      from={next && (next.side === 'RS' ? 'right' : 'left')}
+      pixel={NEEDLE * pixelMm}
+    />
   );
 }
+
+/** Its size here, of that in her lap. */
+const NEEDLE = 0.7;

@@ -19,7 +19,7 @@ export interface MapView {
 }
 
 /** px that needle ends, notches and the scale bar need around the cloth */
-const ROOM_PX = 14;
+const ROOM_PX = 16;
 
 /** What of the plane is shown, all makes side by side, and how thick a pixel is in it. */
 export function viewOf(box: Box, others: readonly OtherMake[], sizePx: number): MapView {

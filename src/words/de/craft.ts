@@ -19,6 +19,8 @@ export const words: Translation<typeof english> = {
   'fabric moss': 'Perlmuster',
   rightEdge: 'am rechten Rand',
   leftEdge: 'am linken Rand',
+  rowStart: 'am Reihenanfang',
+  rowEnd: 'am Reihenende',
   bothEdge: 'an beiden Rändern',
   markEdgeDecrease: 'abnehmen {edge}',
   markEdgeIncrease: 'zunehmen {edge}',
@@ -33,7 +35,7 @@ export const words: Translation<typeof english> = {
   markCastOn: '{by} anschlagen {edge}',
   markCastOnMiddle: '{by} in der Mitte anschlagen',
   part: '{piece}: {part}',
-  make: '{piece}, Nr. {make}',
+  make: '{piece}, Nr.\u00a0{make}',
   makeleft: '{piece}, links am Körper',
   makeright: '{piece}, rechts am Körper',
 };

@@ -4,7 +4,7 @@ import type { Translation } from '../message.ts';
 export const words = {
   'bad length': 'Gib hier eine Länge an, höchstens {mostMm}.',
   'ease below nothing': 'Mit dieser Zugabe bleibt von {bodyMm} nichts übrig.',
-  'bad cap ease': 'Eine Armkugel hat −20 bis 50 % Mehrweite, nicht {percent} %.',
+  'bad cap ease': 'Eine Armkugel hat −20 bis 50\u00a0% Mehrweite, nicht {percent}\u00a0%.',
   'bad buttons': 'Eine Blende hat 0 bis 60 Knöpfe, nicht {buttons}.',
   'swatch incomplete':
     'Die Maschenprobe für {fabric} ist unvollständig: gib Maschen, Reihen und die Strecken dazu an.',

@@ -8,8 +8,8 @@ export const words: Translation<typeof english> = {
   backToBasket: 'Zurück zum Arbeitskorb',
   name: 'Name des Strickstücks',
   unnamed: 'Neues Strickstück',
-  kept: 'Beim Tippen auf diesem Gerät gesichert.',
-  notKept: 'Das zuletzt Getippte ist noch nicht gesichert.',
+  kept: 'Beim Tippen auf diesem Gerät behalten.',
+  notKept: 'Das zuletzt Getippte konnte noch nicht behalten werden.',
   startAgain: 'Neu anfangen',
   startAgainAsk: 'Neu anfangen?',
   startAgainText: 'Alles, was du hier getippt hast, geht verloren, außer den gemerkten Maßen.',
@@ -67,7 +67,7 @@ export const words: Translation<typeof english> = {
   needle: 'Nadel, mm',
   needleNumber: 'Nadel',
   swatchSays: '{stitches} Maschen, {rows} Reihen',
-  gaugeSays: '{stitches} Maschen und {rows} Reihen auf 10 cm.',
+  gaugeSays: '{stitches} Maschen und {rows} Reihen auf 10\u00a0cm.',
   yarnWeight: 'Danach Garnstärke {weight} von 7.',
   beforeWashing: 'Auch vor dem Waschen gezählt',
   beforeStitches: 'Maschen vor dem Waschen',
@@ -80,7 +80,7 @@ export const words: Translation<typeof english> = {
   addSwatch: 'Maschenprobe hinzufügen: {fabric}',
   removeSwatch: 'Diese Maschenprobe entfernen',
   assumed:
-    'Keine Maschenprobe für {fabric}: {stitches} Maschen auf 10 cm angenommen, nach dem üblichen Verhältnis.',
+    'Keine Maschenprobe für {fabric}: {stitches} Maschen auf 10\u00a0cm angenommen, nach dem üblichen Verhältnis.',
 
   kind: 'Strickstück',
   pullover: 'Pullover',

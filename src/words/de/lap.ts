@@ -25,4 +25,5 @@ export const words: Translation<typeof english> = {
   markNeedle: 'Nadel {size}',
   markMeasure: 'messen: {length}',
   rowNo: 'Reihe {row}',
+  ofThePiece: 'Von der rechten Seite des Teils gesehen ist das {edge}.',
 };

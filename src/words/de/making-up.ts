@@ -18,7 +18,7 @@ export const words: Translation<typeof english> = {
   done: '{count} von {all} Schritten erledigt',
   block: '{piece} spannen',
   blockMakes: '{piece} spannen, {count}-mal',
-  nos: '{step}, Nr. {list}',
+  nos: '{step}, Nr.\u00a0{list}',
   blockTo:
     '{width} an der breitesten Stelle, {height} hoch. Anfeuchten, auf diese Maße stecken, trocknen lassen.',
   wornLeft: '{step}, linkes Vorderteil (wie getragen)',

@@ -28,7 +28,7 @@ export const words: Translation<typeof english> = {
   codeTooLong: 'Dieses Stück ist zu lang für einen Code. Nimm den Link oder die Datei.',
   file: 'Als Datei',
   saveFile: 'Datei sichern',
-  fileSaved: 'Gesichert',
+  fileSaved: 'Gespeichert',
   reading: 'Wird gelesen und geprüft …',
   stop: 'Anhalten',
   stopped: 'Du hast das Lesen angehalten',

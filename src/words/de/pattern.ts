@@ -7,9 +7,9 @@ export const words: Translation<typeof english> = {
   opening: 'Öffnet, was du getippt hast …',
   tooLong: 'Der Text ist zu lang, um ganz gelesen zu werden',
   tooLongHelp: {
-    one: 'Das letzte Zeichen wird aufbewahrt, aber nicht gelesen. Kopiere ein Strickstück nach dem anderen.',
+    one: 'Das letzte Zeichen wird behalten, aber nicht gelesen. Kopiere ein Strickstück nach dem anderen.',
     other:
-      'Die letzten {count} Zeichen werden aufbewahrt, aber nicht gelesen. Kopiere ein Strickstück nach dem anderen.',
+      'Die letzten {count} Zeichen werden behalten, aber nicht gelesen. Kopiere ein Strickstück nach dem anderen.',
   },
   reading: 'Der Text wird gelesen …',
   stop: 'Anhalten',
@@ -67,8 +67,8 @@ export const words: Translation<typeof english> = {
   make: 'Strickstück anlegen',
   making: 'Der Plan entsteht …',
   cannot: 'Dieses Teil lässt sich noch nicht anlegen: {piece}',
-  kept: 'Wird beim Tippen auf diesem Gerät aufgehoben.',
-  notKept: 'Das Getippte konnte nicht aufgehoben werden. Lass diese Seite offen und versuche es noch einmal.',
+  kept: 'Wird beim Tippen auf diesem Gerät behalten.',
+  notKept: 'Das Getippte konnte nicht behalten werden. Lass diese Seite offen und versuche es noch einmal.',
   startAgain: 'Von vorn beginnen',
   startAgainAsk: 'Mit leerer Seite von vorn beginnen?',
   startAgainText:

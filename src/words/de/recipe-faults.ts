@@ -23,7 +23,7 @@ export const words = {
   'nothing picked up': 'Sag, entlang welcher Kante die Maschen aufgefasst werden und wie viele.',
   'bad stitches': 'Hier gehen 1 bis {mostStitches} Maschen, nicht {stitches}.',
   'bad rows': 'Ein Abschnitt hat höchstens {mostRows} Reihen, nicht {rows}.',
-  'bad needle': 'Eine Nadel ist höchstens 50 mm dick.',
+  'bad needle': 'Eine Nadel ist höchstens 50\u00a0mm dick.',
   'bad count': 'Hier braucht es ganze Zahlen.',
   'fabric multiple':
     'Im Muster „{fabric}“ gehen {stitches} Maschen nicht auf: Nimm {belowStitches} oder {aboveStitches} oder ein anderes Muster.',

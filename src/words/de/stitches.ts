@@ -52,7 +52,7 @@ export const glossary: Glossary = {
   },
   'join yarn': {
     name: 'Faden ansetzen',
-    how: 'Der Faden hängt anderswo: abschneiden oder ein anderes Knäuel nehmen und hier beginnen. Etwa 15 cm hängen lassen.',
+    how: 'Der Faden hängt anderswo: abschneiden oder ein anderes Knäuel nehmen und hier beginnen. Etwa 15\u00a0cm hängen lassen.',
   },
   'wrap next st': {
     name: 'nächste Masche umwickeln',

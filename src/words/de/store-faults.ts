@@ -17,7 +17,7 @@ export const words = {
     'Deine Strickstücke konnten nicht auf den neuen Stand gebracht werden und sind, wie sie waren. Lade die Seite neu.',
   'not-storable': 'Dies kann nicht notiert werden ({detailText}). Nichts wurde geändert.',
   'text-too-long':
-    'Dieser Text ist zu lang ({whereText}): Er hat {characters} Zeichen, und {mostCharacters} lassen sich aufbewahren. Nichts wurde geändert; kürze ihn und versuch es noch einmal.',
+    'Dieser Text ist zu lang ({whereText}): Er hat {characters} Zeichen, und {mostCharacters} lassen sich behalten. Nichts wurde geändert; kürze ihn und versuch es noch einmal.',
   'photos-full':
     'Deine Fotos füllen eine Sicherung: Zusammen dürfen sie {mostMillions} Millionen Bytes haben. Sichere einige anderswo, lösche sie hier und versuch es noch einmal.',
   'no-such-garment': 'Dieses Strickstück ist nicht auf diesem Gerät.',
@@ -35,7 +35,7 @@ export const words = {
   'no-way-back':
     'Da ist nichts mehr zurückzunehmen: Es wurde schon zurückgenommen, oder inzwischen kam eine andere Sicherung herein.',
   'kept-unreadable':
-    'Was du hier getippt hast, wurde in einer Form aufbewahrt, die dieses Ridgeline nicht lesen kann. Fang neu an; lesbare Texte bleiben.',
+    'Was du hier getippt hast, wurde in einer Form behalten, die dieses Ridgeline nicht lesen kann. Fang neu an; lesbare Texte bleiben.',
   'nothing-to-undo': 'Es gibt nichts zurückzunehmen.',
   'nothing to save': 'Es gibt noch nichts zu speichern.',
   'app-incomplete':
@@ -67,5 +67,5 @@ export const words = {
   'link version':
     'Diesen Link hat ein neueres Ridgeline gemacht (Version {version}). Lade die Seite mit Netz neu und öffne den Link dann noch einmal.',
   'text missing': 'Der Text, aus dem dieses Strickstück gelesen wurde, ist nicht hier.',
-  'not stored': 'Der neue Plan konnte nicht aufgehoben werden. Versuche es noch einmal.',
+  'not stored': 'Der neue Plan konnte nicht behalten werden. Versuche es noch einmal.',
 } as const satisfies Translation<typeof english>;

@@ -4,7 +4,7 @@ import type { Translation } from '../message.ts';
 export const words: Translation<typeof english> = {
   title: 'Zwei Geräte sind hier zwei Wege gegangen',
   open: 'Zwei Wege hier: wählen',
-  ask: 'Was davon liegt auf den Nadeln? Das andere bleibt aufgehoben, unter „Aufribbeln“.',
+  ask: 'Was davon liegt auf den Nadeln? Das andere wird behalten, unter „Aufribbeln“.',
   here: 'dieses Gerät',
   elsewhere: 'das andere Gerät',
   choose: 'Reihe {row} von {rows}, {stitches} · {device}',

@@ -23,11 +23,10 @@ export const words: Translation<typeof english> = {
   needLength: '{length} insgesamt',
   needGrams: '{grams}, {length} insgesamt',
   needBuy: '{length} kaufen, davon {margin} Reserve',
-  needBalls: {
-    one: '{count} Knäuel, {margin} Vorrat eingerechnet',
-    other: '{count} Knäuel, {margin} Vorrat eingerechnet',
+  ballsDrawn: {
+    one: '{used} verstrickt + {left} noch zu stricken + {reserve} Vorrat = {count} Knäuel',
+    other: '{used} verstrickt + {left} noch zu stricken + {reserve} Vorrat = {count} Knäuel',
   },
-  ballsDrawn: '{used} Knäuel verstrickt, {left} noch zu stricken, {reserve} in Reserve',
   short: {
     one: 'Es fehlt {count} Knäuel. Kaufen, solange es die Partie noch gibt.',
     other: 'Es fehlen {count} Knäuel. Kaufen, solange es die Partie noch gibt.',

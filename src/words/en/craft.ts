@@ -17,6 +17,8 @@ export const words = {
   'fabric moss': '[seed stitch]',
   rightEdge: 'at the right edge',
   leftEdge: 'at the left edge',
+  rowStart: 'at the start of the row',
+  rowEnd: 'at the end of the row',
   bothEdge: 'at both edges',
   markEdgeDecrease: 'decrease {edge}',
   markEdgeIncrease: 'increase {edge}',
@@ -31,7 +33,7 @@ export const words = {
   markCastOn: 'cast on {by} {edge}',
   markCastOnMiddle: 'cast on {by} at the middle',
   part: '{piece}: {part}',
-  make: '{piece}, no. {make}',
+  make: '{piece}, no.\u00a0{make}',
   makeleft: '{piece}, left as worn',
   makeright: '{piece}, right as worn',
 } as const;

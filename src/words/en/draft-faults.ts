@@ -3,7 +3,7 @@ export const words = {
   // what cannot be
   'bad length': 'Give a length here, up to {mostMm}.',
   'ease below nothing': 'With this ease nothing is left of {bodyMm}.',
-  'bad cap ease': 'A cap is eased by −20 to 50 %, not {percent} %.',
+  'bad cap ease': 'A cap is eased by −20 to 50%, not {percent}%.',
   'bad buttons': 'A band has 0 to 60 buttons, not {buttons}.',
   'swatch incomplete':
     'The swatch of {fabric} is not complete: give stitches, rows and what they were counted over.',

@@ -23,4 +23,5 @@ export const words = {
   markNeedle: '{size} needle',
   markMeasure: 'measure: {length}',
   rowNo: 'row {row}',
+  ofThePiece: 'Seen from the right side of the piece, that is {edge}.',
 } as const;

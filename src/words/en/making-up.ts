@@ -16,7 +16,7 @@ export const words = {
   done: '{count} of {all} steps done',
   block: 'Block {piece}',
   blockMakes: 'Block {piece}, {count} times',
-  nos: '{step}, no. {list}',
+  nos: '{step}, no.\u00a0{list}',
   blockTo: '{width} at its widest, {height} high. Wet it, pin it to these measurements, let it dry.',
   wornLeft: '{step}, left front as worn',
   wornRight: '{step}, right front as worn',

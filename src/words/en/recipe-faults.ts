@@ -19,7 +19,7 @@ export const words = {
   'nothing picked up': 'Say along which edge the stitches are picked up, and how many.',
   'bad stitches': 'This takes 1 to {mostStitches} stitches, not {stitches}.',
   'bad rows': 'A section has at most {mostRows} rows, not {rows}.',
-  'bad needle': 'A needle is up to 50 mm thick.',
+  'bad needle': 'A needle is up to 50\u00a0mm thick.',
   'bad count': 'This needs whole numbers.',
   'fabric multiple':
     'For {fabric}, {stitches} stitches do not come out even: take {belowStitches} or {aboveStitches}, or another fabric.',

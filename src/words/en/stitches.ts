@@ -52,7 +52,7 @@ export const glossary: Glossary = {
   },
   'join yarn': {
     name: 'join the yarn',
-    how: 'The yarn hangs somewhere else: cut it, or take another ball, and begin here. Leave an end of about 15 cm.',
+    how: 'The yarn hangs somewhere else: cut it, or take another ball, and begin here. Leave an end of about 15\u00a0cm.',
   },
   'wrap next st': {
     name: 'wrap the next stitch',

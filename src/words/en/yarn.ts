@@ -21,11 +21,10 @@ export const words = {
   needLength: '{length} in all',
   needGrams: '{grams}, {length} in all',
   needBuy: '{length} to buy, {margin} kept in reserve',
-  needBalls: {
-    one: '{count} ball, {margin} kept in reserve',
-    other: '{count} balls, {margin} kept in reserve',
+  ballsDrawn: {
+    one: '{used} knitted up + {left} to come + {reserve} kept in reserve = {count} ball',
+    other: '{used} knitted up + {left} to come + {reserve} kept in reserve = {count} balls',
   },
-  ballsDrawn: '{used} balls knitted up, {left} to come, {reserve} kept in reserve',
   short: {
     one: 'You have {count} ball too few. Buy it while the same dye lot can still be had.',
     other: 'You have {count} balls too few. Buy them while the same dye lot can still be had.',

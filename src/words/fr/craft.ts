@@ -19,6 +19,8 @@ export const words: Translation<typeof english> = {
   'fabric moss': 'point de riz',
   rightEdge: 'au bord droit',
   leftEdge: 'au bord gauche',
+  rowStart: 'en début de rang',
+  rowEnd: 'en fin de rang',
   bothEdge: 'aux deux bords',
   markEdgeDecrease: 'diminuer {edge}',
   markEdgeIncrease: 'augmenter {edge}',
@@ -33,7 +35,7 @@ export const words: Translation<typeof english> = {
   markCastOn: 'monter {by} {edge}',
   markCastOnMiddle: 'monter {by} au milieu',
   part: '{piece} : {part}',
-  make: '{piece}, nº {make}',
+  make: '{piece}, nº\u00a0{make}',
   makeleft: '{piece}, à gauche une fois porté',
   makeright: '{piece}, à droite une fois porté',
 };

@@ -5,7 +5,7 @@ export const words = {
   // ce qui ne peut pas être
   'bad length': 'Donnez ici une longueur, jusqu’à {mostMm}.',
   'ease below nothing': 'Avec cette aisance il ne reste rien de {bodyMm}.',
-  'bad cap ease': 'Une tête de manche se soutient de −20 à 50 %, pas de {percent} %.',
+  'bad cap ease': 'Une tête de manche se soutient de −20 à 50\u00a0%, pas de {percent}\u00a0%.',
   'bad buttons': 'Une bande a de 0 à 60 boutons, pas {buttons}.',
   'swatch incomplete':
     'L’échantillon en {fabric} n’est pas complet : donnez mailles, rangs et sur quoi ils ont été comptés.',

@@ -25,4 +25,5 @@ export const words: Translation<typeof english> = {
   markNeedle: 'aiguilles {size}',
   markMeasure: 'mesurer : {length}',
   rowNo: 'rang {row}',
+  ofThePiece: 'Vu de l’endroit de la pièce, c’est {edge}.',
 };

@@ -18,7 +18,7 @@ export const words: Translation<typeof english> = {
   done: '{count} étapes sur {all} faites',
   block: 'Bloquer {piece}',
   blockMakes: 'Bloquer {piece}, {count} fois',
-  nos: '{step}, nº {list}',
+  nos: '{step}, nº\u00a0{list}',
   blockTo: '{width} au plus large, {height} de haut. Mouillez, épinglez à ces mesures, laissez sécher.',
   wornLeft: '{step}, devant gauche une fois porté',
   wornRight: '{step}, devant droit une fois porté',

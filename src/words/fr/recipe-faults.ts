@@ -23,7 +23,7 @@ export const words = {
   'nothing picked up': 'Dites le long de quel bord les mailles sont relevées, et combien.',
   'bad stitches': 'Il en faut de 1 à {mostStitches} mailles, pas {stitches}.',
   'bad rows': 'Une section a au plus {mostRows} rangs, pas {rows}.',
-  'bad needle': 'Une aiguille a au plus 50 mm d’épaisseur.',
+  'bad needle': 'Une aiguille a au plus 50\u00a0mm d’épaisseur.',
   'bad count': 'Il faut ici des nombres entiers.',
   'fabric multiple':
     'Pour {fabric}, {stitches} mailles ne tombent pas juste : prenez-en {belowStitches} ou {aboveStitches}, ou un autre point.',

@@ -52,7 +52,7 @@ export const glossary: Glossary = {
   },
   'join yarn': {
     name: 'rattacher le fil',
-    how: 'Le fil pend ailleurs : le couper, ou prendre une autre pelote, et commencer ici. Laisser environ 15 cm.',
+    how: 'Le fil pend ailleurs : le couper, ou prendre une autre pelote, et commencer ici. Laisser environ 15\u00a0cm.',
   },
   'wrap next st': {
     name: 'envelopper la maille suivante',

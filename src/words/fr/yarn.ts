@@ -23,12 +23,11 @@ export const words: Translation<typeof english> = {
   need: 'Ce qu’il faut pour l’ouvrage',
   needLength: '{length} en tout',
   needGrams: '{grams}, {length} en tout',
-  needBalls: {
-    one: '{count} pelote, {margin} gardés en réserve',
-    other: '{count} pelotes, {margin} gardés en réserve',
-  },
   needBuy: '{length} à acheter, dont {margin} de réserve',
-  ballsDrawn: '{used} pelotes tricotées, {left} à venir, {reserve} gardées en réserve',
+  ballsDrawn: {
+    one: '{used} tricotée + {left} à venir + {reserve} en réserve = {count} pelote',
+    other: '{used} tricotées + {left} à venir + {reserve} en réserve = {count} pelotes',
+  },
   short: {
     one: 'Il vous manque {count} pelote. Achetez-la tant que le même bain se trouve encore.',
     other: 'Il vous manque {count} pelotes. Achetez-les tant que le même bain se trouve encore.',

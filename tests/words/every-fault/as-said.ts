@@ -41,8 +41,8 @@ export function asSaid(name: string, value: unknown, language: Language): string
     const isText = /(text|name)$/i.test(name);
     return isText ? String(value) : (words[language][String(value)] ?? String(value));
   }
-  if (name.endsWith('Mm')) return `${number(value / 10, language, 1)} cm`;
-  if (name === 'grams') return `${number(value, language, value < 20 ? 1 : 0)} g`;
+  if (name.endsWith('Mm')) return `${number(value / 10, language, 1)}\u00a0cm`;
+  if (name === 'grams') return `${number(value, language, value < 20 ? 1 : 0)}\u00a0g`;
   return number(value, language);
 }
 
