@@ -26,6 +26,7 @@ const FACTS: readonly (readonly [string, RegExp])[] = [
   ['bound off', /\bbound off\b/],
   ['over the head', /\bover the head\b/],
   ['loop', /\bloop\b/],
+  ['button on the back', /button (on|to) the edge of the back/],
   ['lower end', /\blower ends?\b/],
   ['at the armhole', /\bat (the|each) armhole\b/],
   ['underarm', /\bunderarm\b/],

@@ -1,5 +1,5 @@
 import type { LaidLine } from './boundary-of.ts';
-import type { SeamKind, SeamWay } from './joint.ts';
+import type { Line, SeamKind, SeamWay } from './joint.ts';
 import { neckStep } from './neck-step.ts';
 import { nearestRatio, type PickUpRatio } from './pick-up.ts';
 import { FRONTS, type PieceGroups, pickUpsOf } from './piece-groups.ts';
@@ -11,6 +11,7 @@ export function stepOfJoints(
   id: string,
   own: readonly WorkedJoint[],
   groups: PieceGroups,
+  openings: readonly WorkedJoint[] = [],
 ): MakingUpStep | undefined {
   const [first] = own;
   if (!first) return undefined;
@@ -18,7 +19,7 @@ export function stepOfJoints(
   if (first.joint.kind === 'left free') return neckStep(id, own, groups);
   if (first.joint.byHand !== undefined) return joinStep(id, first, first.joint.byHand, first.joint.how);
   if (id.startsWith('close ')) return closeStep(id, own);
-  const step = seamStep(id, own, groups);
+  const step = seamStep(id, own, groups, openings);
   const lines = [first.joint.a, first.joint.b];
   const roles = first.joint.of === 'shoulder' || first.joint.of === 'side' ? FRONTS : (['sleeve'] as const);
   const { nos, worn } = groups.along(lines, ...roles) ?? {};
@@ -95,7 +96,12 @@ function closeStep(id: string, own: readonly WorkedJoint[]): MakingUpStep {
   };
 }
 
-function seamStep(id: string, own: readonly WorkedJoint[], groups: PieceGroups): MakingUpStep | undefined {
+function seamStep(
+  id: string,
+  own: readonly WorkedJoint[],
+  groups: PieceGroups,
+  openings: readonly WorkedJoint[],
+): MakingUpStep | undefined {
   const [shoulder, ...more] = seamsOf(own, 'shoulder');
   const back = groups.of('back')?.recipe.name ?? '';
   if (shoulder) {
@@ -119,21 +125,33 @@ function seamStep(id: string, own: readonly WorkedJoint[], groups: PieceGroups):
   const [sleeve] = seamsOf(own, 'sleeve');
   if (sleeve)
     return { id, kind: 'sleeve seams', sleeve: sleeve.joint.a[0]?.piece ?? '', rows: sleeve.a.rows };
-  const raglans = seamsOf(own, 'raglan').sort((one, other) => other.b.rows - one.b.rows);
-  const [raglan] = raglans;
+  const raglans = seamsOf(own, 'raglan');
+  const opened = raglans.find(({ joint }) => openings.some((one) => goesOn(joint.b, one)));
+  const raglan = raglans.find((one) => one !== opened) ?? opened;
   if (!raglan) return setInStep(id, own);
-  const last = raglans.at(-1) ?? raglan;
-  const isOpened = last.a.rows < raglan.a.rows && last.b.rows < raglan.b.rows;
   return {
     id,
     kind: 'raglan',
     sleeve: raglan.joint.a[0]?.piece ?? '',
     seams: raglans.length,
     rows: easeOf(raglan.a.rows, raglan.b.rows),
-    ...(isOpened && { asFarAsOpening: easeOf(last.a.rows, last.b.rows) }),
+    ...(opened && opened !== raglan && { asFarAsOpening: easeOf(opened.a.rows, opened.b.rows) }),
     underarm: underarmOf(own),
   };
 }
+
+/** What is left open lies on the same edge. */
+const goesOn = (line: Line, { joint }: WorkedJoint): boolean =>
+  joint.kind === 'left free' &&
+  joint.line.some((open) =>
+    line.some(
+      (sewn) =>
+        sewn.piece === open.piece &&
+        sewn.make === open.make &&
+        sewn.part === open.part &&
+        sewn.edge === open.edge,
+    ),
+  );
 
 function setInStep(id: string, own: readonly WorkedJoint[]): MakingUpStep | undefined {
   const [set] = seamsOf(own, 'armhole');

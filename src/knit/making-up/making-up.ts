@@ -66,11 +66,11 @@ function stepsOf(
     const id = groups.stepOf(one, worked);
     if (id !== undefined) byId.set(id, [...(byId.get(id) ?? []), one]);
   }
+  const opening = worked.filter((one) => isOpening(one, groups));
   const sewn = [...byId].flatMap(([id, own]): MakingUpStep[] => {
-    const step = stepOfJoints(id, own, groups);
+    const step = stepOfJoints(id, own, groups, opening);
     return step ? [buttoned(step, shoulderButtons(garment, joints))] : [];
   });
-  const opening = worked.filter((one) => isOpening(one, groups));
   if (opening.length > 0) byId.set(OPENING, opening);
   const buttons = buttonsStep(garment, joints);
   const steps = [

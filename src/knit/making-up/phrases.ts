@@ -46,7 +46,7 @@ export type Phrase =
       readonly armholeMm: number;
       readonly meet: boolean;
     }
-  | { readonly say: 'loop'; readonly rows: number }
+  | { readonly say: 'loop'; readonly of: 'back' | 'raglan'; readonly rows: number }
   | {
       readonly say: 'lap';
       readonly of: 'left shoulder' | 'both shoulders' | 'placket';
@@ -110,7 +110,7 @@ export function phrasesOf(step: MakingUpStep): readonly Phrase[] {
     case 'sleeve seams':
       return rowToRow(easeOf(step.rows, step.rows), [step.sleeve, step.sleeve]);
     case 'opening':
-      return [{ say: 'loop', rows: step.rows }, { say: 'over the head' }];
+      return [{ say: 'loop', of: step.of, rows: step.rows }, { say: 'over the head' }];
     case 'lap':
       return lap(step);
     case 'buttons':

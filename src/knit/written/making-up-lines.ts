@@ -93,7 +93,7 @@ function saidOf(phrase: Phrase, terms: Terms, length: SaysLength): string | read
     case 'top and armhole':
       return `The sleeve’s edge is ${length(phrase.topMm)}, the armhole ${length(phrase.armholeMm)}${phrase.meet ? '' : '; ease the longer one in evenly'}.`;
     case 'loop':
-      return `${phrase.rows} rows deep, with a button on one side and a loop on the other.`;
+      return `${phrase.rows} rows deep, with a button on ${phrase.of === 'back' ? 'one side and a loop on the other' : 'the edge of the back and a loop on that of the sleeve'}.`;
     case 'lap':
       return laps(off)[phrase.of](phrase.rows);
     case 'buttons below':

@@ -48,7 +48,9 @@ export function saysPhrase(phrase: Phrase): string | readonly string[] {
         armhole: saysLength(phrase.armholeMm),
       });
     case 'loop':
-      return say('makingUp.openingLoop', { count: phrase.rows });
+      return say(phrase.of === 'back' ? 'makingUp.openingLoop' : 'makingUp.openingLoopRaglan', {
+        count: phrase.rows,
+      });
     case 'lap':
       return say(laps[phrase.of], { count: phrase.rows });
     case 'buttons below':

@@ -150,6 +150,11 @@ export const words: Translation<typeof english> = {
     other:
       'Er ist {count} Reihen tief. Am Hals auf einer Seite einen Knopf annähen. Auf der anderen zwei Fäden als Schlinge legen, durch die der Knopf gerade geht, und sie mit Knopflochstichen umnähen.',
   },
+  openingLoopRaglan: {
+    one: 'Er ist {count} Reihe tief. Am Hals an die Kante des Rückens einen Knopf annähen. An der des Ärmels zwei Fäden als Schlinge legen, durch die der Knopf gerade geht, und sie mit Knopflochstichen umnähen.',
+    other:
+      'Er ist {count} Reihen tief. Am Hals an die Kante des Rückens einen Knopf annähen. An der des Ärmels zwei Fäden als Schlinge legen, durch die der Knopf gerade geht, und sie mit Knopflochstichen umnähen.',
+  },
   openingTry:
     'Zuerst über den Kopf probieren. Bei einem kleinen Kind muss der Knopf halten; die örtlichen Regeln gelten.',
   buttons: 'Knöpfe annähen',

@@ -149,6 +149,11 @@ export const words = {
     other:
       'It is {count} rows deep. Sew a button to one side at the neck. At the other lay two strands across as a loop that the button just passes, and work over them in buttonhole stitch.',
   },
+  openingLoopRaglan: {
+    one: 'It is {count} row deep. Sew a button to the edge of the back at the neck. At the sleeve’s lay two strands across as a loop that the button just passes, and work over them in buttonhole stitch.',
+    other:
+      'It is {count} rows deep. Sew a button to the edge of the back at the neck. At the sleeve’s lay two strands across as a loop that the button just passes, and work over them in buttonhole stitch.',
+  },
   openingTry:
     'Try it over the head first. For a small child the button has to hold; follow your local rules.',
   buttons: 'Sew on the buttons',

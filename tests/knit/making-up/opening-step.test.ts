@@ -7,22 +7,33 @@ import { asPlanned } from '../../../src/knit/piece/as-planned.ts';
 import { told } from '../../told.ts';
 
 /** A pullover for a two-year-old, 20 stitches and 28 rows to 100 mm, with an opening behind or without. */
-function madeUp(opening: 'back' | 'none') {
+function madeUp(opening: 'back' | 'none' | 'raglan seam', isStated = true) {
   const child = bodyOfSize('children', '2');
   if (!child) throw new Error('children have a size 2');
   const begun = startingDesign(
-    { kind: 'pullover', armhole: 'drop', neck: 'round', fit: 'standard' },
+    {
+      kind: 'pullover',
+      armhole: opening === 'raglan seam' ? 'raglan' : 'drop',
+      neck: 'round',
+      fit: 'standard',
+    },
     child,
     'stocking',
     { stitches: 20, rows: 28 },
   );
   const { opening: _was, openingMm: _deep, ...neck } = begun.neck;
-  const design = { ...begun, neck: opening === 'back' ? { ...neck, opening, openingMm: 100 } : neck };
+  const design = {
+    ...begun,
+    neck: opening === 'none' ? neck : { ...neck, opening, openingMm: opening === 'back' ? 100 : 50 },
+  };
   const made = draft(design);
   if (!made.ok) throw new Error(told(made.faults));
   const planned = asPlanned({ name: 'any', pieces: made.value.recipes });
   if (!planned.ok) throw new Error(told(planned.faults));
-  return makingUpOf({ ...planned.value, joints: made.value.joints });
+  const joints = made.value.joints.filter(
+    (joint) => isStated || joint.kind !== 'left free' || joint.as !== 'opening',
+  );
+  return makingUpOf({ ...planned.value, joints });
 }
 
 describe('a back that is parted below its neck', () => {
@@ -40,5 +51,22 @@ describe('a back that is parted below its neck', () => {
     const { steps, joined } = madeUp('none');
     expect(steps.some(({ kind }) => kind === 'opening')).toBe(false);
     expect(joined.has('opening')).toBe(false);
+  });
+});
+
+describe('a raglan line that opens', () => {
+  const lines = (isStated: boolean) => {
+    const found = madeUp('raglan seam', isStated).steps.find(({ kind }) => kind === 'raglan');
+    if (found?.kind !== 'raglan') throw new Error('no raglan');
+    return found;
+  };
+
+  it('is told by the joint that leaves it open, not by a line that is shorter than the others', () => {
+    const { rows, asFarAsOpening } = lines(true);
+    expect(asFarAsOpening?.first).toBeLessThan(rows.first);
+    // 50 mm of 28 rows to 100 mm
+    expect(rows.first - (asFarAsOpening?.first ?? 0)).toBe(14);
+    expect(lines(false).asFarAsOpening).toBeUndefined();
+    expect(lines(false).rows).toEqual(rows);
   });
 });
