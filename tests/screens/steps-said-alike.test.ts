@@ -88,7 +88,7 @@ describe('a step of the making up', () => {
         differs.push(`${step.kind}: ${a} | ${b}\n  ${screen}\n  ${written}`);
       const [m, n] = [numbers(screen), numbers(written)];
       const isAlike = isShort ? n.every((one) => m.includes(one)) : m.join() === n.join();
-      if (!isAlike) differs.push(`${step.kind}: ${m} | ${n}\n  ${screen}\n  ${written}`);
+      if (!isAlike) differs.push(`${step.kind}: ${m.join()} | ${n.join()}\n  ${screen}\n  ${written}`);
     }
     expect(differs.join('\n')).toBe('');
   });

@@ -155,6 +155,11 @@ export const words: Translation<typeof english> = {
     other:
       'Elle a {count} rangs de profondeur. Cousez un bouton d’un côté à l’encolure. De l’autre, tendez deux brins en une bride où le bouton passe juste, et recouvrez-les au point de boutonnière.',
   },
+  openingLoopRaglan: {
+    one: 'Elle a {count} rang de profondeur. Cousez un bouton au bord du dos, à l’encolure. Au bord de la manche, tendez deux brins en une bride où le bouton passe juste, et recouvrez-les au point de boutonnière.',
+    other:
+      'Elle a {count} rangs de profondeur. Cousez un bouton au bord du dos, à l’encolure. Au bord de la manche, tendez deux brins en une bride où le bouton passe juste, et recouvrez-les au point de boutonnière.',
+  },
   openingTry:
     'Essayez-le d’abord par-dessus la tête. Pour un petit enfant le bouton doit tenir ; suivez les règles en vigueur chez vous.',
   buttons: 'Coudre les boutons',
