@@ -1,6 +1,6 @@
 import { defineConfig } from 'vitest/config';
 import { beside } from './src/build/beside.ts';
-import { chunkGroups } from './src/build/chunks.ts';
+import { chunkGroups, WHEN_WANTED } from './src/build/chunks.ts';
 import { head } from './src/build/head.ts';
 import { licences, licencesFile } from './src/build/licences.ts';
 import { outDir, version } from './src/build/out-dir.ts';
@@ -18,7 +18,10 @@ export default defineConfig({
   define: { __VERSION__: JSON.stringify(version) },
   plugins: [smaller, ...head, beside, words, licences, ...worker],
   // what is worked out beside the page: a module like the page's own, so that the same policy holds for it
-  worker: { format: 'es' },
+  worker: {
+    format: 'es',
+    rolldownOptions: { output: { entryFileNames: `assets/${WHEN_WANTED}[name]-[hash].js` } },
+  },
   build: {
     outDir,
     emptyOutDir: true,

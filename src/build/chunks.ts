@@ -36,6 +36,11 @@ const firstWordsOf = (language: string): readonly string[] => {
   return ['first.ts', ...[...named].map(([, file = '']) => file)].map((file) => folder + file);
 };
 
+/** Begins the name of a file that is no part of what is kept from the first visit on: it is fetched when it is wanted. */
+export const WHEN_WANTED = 'wanted-';
+
+export const isWhenWanted = (file: string): boolean => file.includes(`/${WHEN_WANTED}`);
+
 /** Paths below the project's folder. One that is not there stops the build: what it held would go elsewhere unseen. */
 export const chunks: readonly Chunk[] = [
   // what the worker takes from the first script, which it must not run
@@ -78,6 +83,16 @@ export const chunks: readonly Chunk[] = [
   {
     name: 'handing-on',
     of: ['pass-on', 'backup', 'settings'].map((name) => `src/screens/${name}/`),
+  },
+  // larger than the app, and wanted by few: fetched with the first PDF
+  {
+    name: `${WHEN_WANTED}pdf`,
+    of: [
+      'node_modules/pdfjs-dist/legacy/build/',
+      ...['pdf', 'text-of-pages', 'columns', 'page'].map(
+        (name) => `src/app/drafts/pattern/from-file/${name}.ts`,
+      ),
+    ],
   },
 ];
 

@@ -78,7 +78,12 @@ export const install: Partial<ManifestOptions> = {
       title: 'title',
       text: 'text',
       url: 'url',
-      files: [{ name: 'file', accept: ['application/json', '.json', 'text/plain', '.txt'] }],
+      files: [
+        {
+          name: 'file',
+          accept: ['application/json', '.json', 'text/plain', '.txt', 'application/pdf', '.pdf', '.docx'],
+        },
+      ],
     },
   },
   shortcuts: [

@@ -44,6 +44,12 @@ export interface StoreFaults {
   'backup-too-full': 'sizeMillions' | 'mostMillions';
   'backup-file-refused': never;
   'backup-file-gone': never;
+  'document protected': never;
+  'document damaged': never;
+  'document pictures only': never;
+  'document too long': 'pagesNumber' | 'mostNumber';
+  'document too large': 'sizeMillions' | 'mostMillions';
+  'document unknown': never;
   'link damaged': never;
   'link not a garment': 'whereText';
   'link too long': 'characters' | 'mostCharacters';

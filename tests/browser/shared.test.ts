@@ -64,7 +64,7 @@ it('a backup, a link and a text that another app shares are taken in, with no ne
   await page.locator('[name=text]').fill('BACK Cast on 40 sts.');
   await page.locator('[type=file]').evaluate((input) => input.remove());
   await page.getByRole('button', { name: 'Share' }).tap();
-  await page.getByText('Another app has handed over a text').waitFor();
+  await page.getByText('A text was handed over').waitFor();
   expect(page.url()).not.toContain('Cast');
   const field = page.getByLabel('The text', { exact: true });
   expect(await field.inputValue()).toBe('');

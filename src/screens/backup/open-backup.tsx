@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { type OpenedFile, openFile, takeIn } from '../../app/backup/backup.ts';
 import { openedFiles } from '../../app/backup/opened-files.ts';
-import { handedText, textOf } from '../../app/drafts/pattern/handed-text.ts';
+import { textOfFile } from '../../app/drafts/pattern/from-file/read-file.ts';
+import { handedText } from '../../app/drafts/pattern/handed-text.ts';
 import { linkInFile } from '../../app/garments/passing-on.ts';
 import { goTo } from '../../app/navigate.ts';
 import { hrefTo } from '../../app/routes.ts';
@@ -34,7 +35,7 @@ export function OpenBackup() {
     const read = await openFile(file, (stop) => go({ at: 'reading', stop }));
     if (read === undefined) return go({ at: 'choosing' });
     if (read.ok) return go({ at: 'deciding', file: read.value });
-    go({ at: 'refused', faults: read.faults, text: await textOf(file) });
+    go({ at: 'refused', faults: read.faults, text: await patternIn(file) });
   };
   const arrived = ({ file, handed }: { readonly file: Blob; readonly handed: boolean }) =>
     handed ? go({ at: 'handed', file }) : void open(file);
@@ -53,7 +54,7 @@ export function OpenBackup() {
           ref={input}
           class="spoken"
           type="file"
-          accept=".json,application/json,.txt,text/plain"
+          accept=".json,application/json,.txt,text/plain,.pdf,application/pdf,.docx"
           tabIndex={-1}
           aria-label={say('backup.choose')}
           onChange={(event) => {
@@ -111,7 +112,13 @@ function Outcome({ step, go, open }: OutcomeProps) {
   }
 }
 
-/** A text that is no backup may be a pattern's. */
+/** A file that is no backup may hold a pattern. */
+async function patternIn(file: Blob): Promise<string | undefined> {
+  const read = await textOfFile(file);
+  return read.ok ? read.value : undefined;
+}
+
+/** What is no backup may be a pattern's text. */
 function AsPattern({ text }: { readonly text: string }) {
   const open = () => {
     handedText.value = text;

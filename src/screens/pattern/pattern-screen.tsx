@@ -23,6 +23,7 @@ import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
 import { StartAgain } from '../start-again.tsx';
 import { Opening } from '../unread.tsx';
+import { FromFile } from './from-file.tsx';
 import { Handed } from './handed.tsx';
 import { LineCard } from './line-card.tsx';
 import { PatternFoot } from './pattern-foot.tsx';
@@ -67,6 +68,7 @@ export default function PatternScreen() {
         lines={10}
         onInput={(text) => change({ text })}
       />
+      <FromFile />
       <Kept />
       <SizeAndGauge />
       <Reading />

@@ -19,7 +19,7 @@ export const words: Translation<typeof english> = {
   beginAnew: 'Neu anfangen',
   intro:
     'Füge den englischen Text einer Anleitung ein oder tippe ihn, Teil für Teil. Darunter steht Zeile für Zeile, was verstanden wurde, mit den Maschen nach jeder Reihe.',
-  handed: 'Eine andere App hat einen Text übergeben',
+  handed: 'Ein Text wurde übergeben',
   handedHelp: 'Nichts davon wurde übernommen. Er beginnt:',
   take: 'Hier lesen',
   takeInstead: 'Anstelle des Textes hier lesen',
@@ -32,6 +32,10 @@ export const words: Translation<typeof english> = {
   text: 'Der Text',
   textHint:
     'Jedes Teil beginnt mit seinem Namen auf eigener Zeile: BACK, SLEEVES (make 2). Amerikanische oder britische Worte, abgekürzt oder nicht.',
+  file: 'Text aus einer Datei',
+  fileReading: 'Die Datei wird gelesen …',
+  fileHelp:
+    'PDF, .docx oder einfacher Text. Was ein PDF liest, wird einmal geholt, wenn du das erste öffnest, und behalten.',
   size: 'Größe',
   gauge: 'Deine Maschenprobe',
   gaugeHint:

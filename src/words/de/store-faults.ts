@@ -58,6 +58,18 @@ export const words = {
     'Der Browser lässt Ridgeline diese Datei nicht mehr schreiben. Erlaub es noch einmal, oder wähle eine andere Datei.',
   'backup-file-gone':
     'Diese Datei konnte nicht geschrieben werden: Vielleicht wurde sie verschoben, oder ihr Speicher ist voll oder nicht da. Versuch es noch einmal, oder wähle eine andere Datei.',
+  'document protected':
+    'Diese Datei ist mit einem Passwort verschlossen. Öffne sie anderswo, speichere sie ohne, und wähle diese Kopie.',
+  'document damaged':
+    'Diese Datei ist beschädigt oder nicht ganz gespeichert. Hol sie noch einmal, oder kopiere ihren Text und füge ihn ein.',
+  'document pictures only':
+    'Diese Datei enthält Bilder von Seiten, keinen Text. Öffne sie anderswo: Viele Telefone finden die Buchstaben in einem Bild und lassen sie markieren und kopieren. Füge sie dann hier ein.',
+  'document too long':
+    'Diese Datei hat {pagesNumber} Seiten, gelesen werden bis zu {mostNumber}. Speichere die Seiten der Anleitung als eigene Datei.',
+  'document too large':
+    'Diese Datei ist zu groß: Sie hat {sizeMillions} Millionen Bytes, gelesen werden bis zu {mostMillions} Millionen. Kopiere ihren Text und füge ihn ein.',
+  'document unknown':
+    'In dieser Datei wurde kein Text gefunden. Gelesen werden PDF, .docx und einfacher Text; aus allem anderen kopiere den Text und füge ihn ein.',
   'link damaged':
     'Dieser Link ist beschädigt oder abgeschnitten. Kopiere ihn ganz, oder bitte um das Strickstück als Datei.',
   'link not a garment':

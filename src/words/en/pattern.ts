@@ -15,7 +15,7 @@ export const words = {
   beginAnew: 'Begin anew',
   intro:
     'Paste or type the text of a pattern, piece by piece. Below stands what was understood, line by line, with the stitches after each row.',
-  handed: 'Another app has handed over a text',
+  handed: 'A text was handed over',
   handedHelp: 'Nothing of it was taken in. It begins:',
   take: 'Read it here',
   takeInstead: 'Read it instead of what stands here',
@@ -27,6 +27,10 @@ export const words = {
   text: 'The text',
   textHint:
     'Begin each piece with its name on a line of its own: BACK, SLEEVES (make 2). US or UK words, with or without abbreviations.',
+  file: 'Text from a file',
+  fileReading: 'Reading the file …',
+  fileHelp:
+    'A PDF, a .docx or a plain text. What reads a PDF is fetched once, when you first open one, and kept.',
   size: 'Size',
   gauge: 'Your [gauge]',
   gaugeHint:

@@ -55,6 +55,18 @@ export const words = {
     'The browser does not let Ridgeline write this file any more. Allow it again, or choose another file.',
   'backup-file-gone':
     'This file could not be written: it may have been moved, or its disk is full or away. Try again, or choose another file.',
+  'document protected':
+    'This file is locked with a password. Open it elsewhere, save it without one, and choose that copy.',
+  'document damaged':
+    'This file is damaged, or it was not saved whole. Fetch it again, or copy its text and paste it.',
+  'document pictures only':
+    'This file has pictures of pages, no text. Open it elsewhere: many phones find the letters in a picture and let you mark and copy them. Then paste them here.',
+  'document too long':
+    'This file has {pagesNumber} pages, and up to {mostNumber} are read. Save the pages of the pattern as a file of their own.',
+  'document too large':
+    'This file is too large: it has {sizeMillions} million bytes, and up to {mostMillions} million are read. Copy its text and paste it.',
+  'document unknown':
+    'No text was found in this file. A PDF, a .docx or a plain text can be read; from anything else copy the text and paste it.',
   'link damaged': 'This link is damaged or cut off. Copy the whole of it, or ask for the garment as a file.',
   'link not a garment':
     'This link does not hold a garment: {whereText} is not as it should be. Nothing was changed.',

@@ -4,6 +4,8 @@ import * as editing from '../../../src/app/drafts/editor/editor.ts';
 import { saveGarment } from '../../../src/app/drafts/editor/save-garment.ts';
 import { readKept } from '../../../src/app/drafts/kept/read-kept.ts';
 import { emptyDraft } from '../../../src/app/drafts/pattern/draft.ts';
+import { textOfPdf } from '../../../src/app/drafts/pattern/from-file/pdf.ts';
+import { textOfFile } from '../../../src/app/drafts/pattern/from-file/read-file.ts';
 import { makeGarment } from '../../../src/app/drafts/pattern/make-garment.ts';
 import * as reader from '../../../src/app/drafts/pattern/reader.ts';
 import { openGarmentInHand } from '../../../src/app/garments/open-garments.ts';
@@ -15,6 +17,7 @@ import { migrations } from '../../../src/store/box/schema.ts';
 import type { StoreFaults } from '../../../src/store/faults.ts';
 import { addPhoto } from '../../../src/store/garment/photos.ts';
 import { openStore, type Store, type StoreOptions } from '../../../src/store/store.ts';
+import { madePdf } from '../../app/drafts/pattern/from-file/made-pdf.ts';
 import { openApp } from '../../app/open-app.ts';
 import { memoryKeep } from '../../store/beside/memory-keep.ts';
 import { FaultyFactory, fuse, type Mishap } from '../../store/box/faulty-factory.ts';
@@ -159,6 +162,12 @@ export const storeDrivers: Drivers<Code> = {
   'no-such-plan': async () => (await box()).plan('scarf/none/0/s/1'),
   'no-such-entry': async () => (await box()).append(LONG, { kind: 'strike', undoes: 'nowhere' }),
   'app-incomplete': withoutItsFile,
+  'document protected': () => textOfPdf(madePdf([[]], true)),
+  'document damaged': () => textOfPdf(new ArrayBuffer(9)),
+  'document pictures only': () => textOfPdf(madePdf([[]])),
+  'document too long': () => textOfPdf(madePdf(Array.from({ length: 121 }, () => []))),
+  'document too large': () => textOfFile({ size: 61_000_000 } as Blob),
+  'document unknown': () => textOfFile(new Blob([new Uint8Array(9)])),
   'plan-missing': async () => {
     const { garment, plans } = scarf();
     return (await freshStore()).saveGarment(garment, plans.slice(1));

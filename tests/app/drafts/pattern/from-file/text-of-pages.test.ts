@@ -1,0 +1,138 @@
+import { describe, expect, it } from 'vitest';
+import type { Bit, PageOfBits } from '../../../../../src/app/drafts/pattern/from-file/page.ts';
+import { textOfPages } from '../../../../../src/app/drafts/pattern/from-file/text-of-pages.ts';
+import { column, type Printed } from './made-pdf.ts';
+
+/** A page as the letters of a fixed width would lie on it: 6 points each at a size of 10. */
+const page = (...printed: readonly Printed[]): PageOfBits => ({
+  height: 842,
+  bits: printed.map(
+    ({ text, x, y, size = 10 }): Bit => ({ text, x, y, size, width: text.length * size * 0.6 }),
+  ),
+});
+
+const left = [
+  'FRONT',
+  'Work as the back until the piece',
+  'measures 42 cm, ending with a WS',
+  'row.',
+  'Shape neck',
+  'Next row (RS): k32, turn, and work',
+  'on these stitches only.',
+];
+const right = [
+  'Decrease 1 st at the neck edge on',
+  'every second row 6 times. 26 sts.',
+  'Work 4 rows straight.',
+  'Bind off.',
+  'SLEEVES (make 2)',
+  'Cast on 44 sts and work in k2, p2',
+  'rib for 5 cm.',
+];
+const readInColumns = [
+  'FRONT',
+  'Work as the back until the piece measures 42 cm, ending with a WS row.',
+  'Shape neck',
+  'Next row (RS): k32, turn, and work on these stitches only.',
+  '',
+  'Decrease 1 st at the neck edge on every second row 6 times. 26 sts.',
+  'Work 4 rows straight.',
+  'Bind off.',
+  'SLEEVES (make 2)',
+  'Cast on 44 sts and work in k2, p2 rib for 5 cm.',
+].join('\n');
+
+describe('columns of a page', () => {
+  it('are read one after the other, whether their lines stand level or not', () => {
+    for (const lower of [0, 5])
+      expect(textOfPages([page(...column(50, 700, left), ...column(310, 700 - lower, right))])).toBe(
+        readInColumns,
+      );
+  });
+
+  it('lie below what goes across both, and above it', () => {
+    const title = { text: 'A pullover for long walks, in five sizes', x: 150, y: 740, size: 14 };
+    const foot = {
+      text: 'Weave in all ends, pin the pieces to size, dampen them and let them dry on the floor.',
+      x: 50,
+      y: 560,
+    };
+    const text = textOfPages([page(title, ...column(50, 700, left), ...column(310, 700, right), foot)]);
+    expect(text).toBe(`${title.text}\n\n${readInColumns}\n\n${foot.text}`);
+  });
+
+  it('are three as well', () => {
+    const narrow = (n: number) =>
+      column(
+        40 + 180 * n,
+        700,
+        left.map((line) => line.slice(0, 26)),
+      );
+    const text = textOfPages([page(...narrow(0), ...narrow(1), ...narrow(2))]);
+    expect(text.match(/FRONT\nWork as the back until/g)).toHaveLength(3);
+  });
+
+  it('are none in a table: a row of it is read across', () => {
+    const table = [
+      ['Size', 'S', 'M', 'L'],
+      ['Chest', '88', '96', '104 cm'],
+      ['Length', '56', '58', '60 cm'],
+      ['Sleeve', '44', '45', '46 cm'],
+      ['Yarn', '9', '10', '11 balls'],
+    ].flatMap((cells, row) => cells.map((text, at) => ({ text, x: 50 + 110 * at, y: 700 - 14 * row })));
+    expect(textOfPages([page(...table)]).split('\n')).toEqual([
+      'Size S M L',
+      'Chest 88 96 104 cm',
+      'Length 56 58 60 cm',
+      'Sleeve 44 45 46 cm',
+      'Yarn 9 10 11 balls',
+    ]);
+  });
+});
+
+describe('a line of a page', () => {
+  const lines = (...texts: readonly string[]) => textOfPages([page(...column(50, 700, texts))]).split('\n');
+
+  it('that a hyphen ends goes on in the next, with the hyphen where the word has one', () => {
+    expect(lines('Continue in stocking stitch on the re-', 'maining stitches until it is long')).toEqual([
+      'Continue in stocking stitch on the remaining stitches until it is long',
+    ]);
+    expect(
+      lines('Slip the stitches to the tip of the right-', 'hand needle and turn the work over.'),
+    ).toEqual(['Slip the stitches to the tip of the right-hand needle and turn the work over.']);
+    expect(lines('Work the drop-stitch row, then one drop-', 'stitch row more and four rows plain.')).toEqual(
+      ['Work the drop-stitch row, then one drop-stitch row more and four rows plain.'],
+    );
+  });
+
+  it('that opens something is a line of its own, however full the one above is', () => {
+    const each = [
+      'Row 1 (RS): knit all of the stitches.',
+      'Row 2: purl all stitches of this row.',
+      'Rep rows 1 and 2 until 20 cm are done',
+      '4. Bind off all the stitches loosely.',
+      '* Knit 2, purl 2, repeat from * to en',
+      'Next row (WS): purl them all once more',
+      '3rd row: knit, and then bind off here.',
+      'LEFT FRONT',
+      'Cast on 40 sts and knit six rows more.',
+    ];
+    expect(lines(...each)).toEqual(each);
+  });
+
+  it('takes a raised fraction to the words that it belongs to', () => {
+    const raised = [
+      { text: 'until it measures 12', x: 50, y: 700 },
+      { text: '1/2', x: 172, y: 703, size: 6 },
+      { text: 'in, then bind off', x: 190, y: 700 },
+    ];
+    expect(textOfPages([page(...raised)])).toBe('until it measures 12 1/2 in, then bind off');
+  });
+
+  it('at the foot is no page’s number where it stands in the text', () => {
+    expect(lines('Number of stitches left:', '24')).toEqual(['Number of stitches left: 24']);
+    expect(textOfPages([page({ text: 'Bind off.', x: 50, y: 500 }, { text: '– 3 –', x: 290, y: 25 })])).toBe(
+      'Bind off.',
+    );
+  });
+});
