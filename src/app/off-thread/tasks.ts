@@ -5,6 +5,7 @@ import {
   type ReadPattern,
   readPattern,
 } from '../../knit/pattern/read-pattern.ts';
+import { nearestReadings, type Reading } from '../../knit/pattern/readings.ts';
 import { type Restretch, restretch } from '../../knit/pattern/stretch.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
@@ -21,6 +22,9 @@ import { planRecords } from '../garments/plan-records.ts';
  */
 export const tasks = {
   pattern: (text: string, options: ReadOptions): readonly ReadText[] => [readText(text, options)],
+  readings: (text: string, line: number, options: ReadOptions): readonly (readonly Reading[])[] => [
+    nearestReadings(text, line, options),
+  ],
   link: (text: string): AsyncIterable<Result<Garment>> => garmentIn(text),
   plans: (garment: GarmentRecord): readonly Result<PlanRecord[]>[] => [planRecords(garment)],
   stretch: (wish: Restretch): readonly Result<readonly PlannedPart[]>[] => [restretch(wish)],

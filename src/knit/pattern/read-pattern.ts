@@ -8,7 +8,7 @@ import type { Build, PieceBuild } from './follow/build/build.ts';
 import { checkPattern, type ReadStitchPattern } from './follow/build/check-pattern.ts';
 import { freshBuild } from './follow/build/fresh-build.ts';
 import { resolveGap } from './follow/build/gap.ts';
-import { freshNotes, type LineKind, type LineNotes } from './follow/build/notes.ts';
+import { type CountedBy, freshNotes, type LineKind, type LineNotes } from './follow/build/notes.ts';
 import { isDone } from './follow/build/part.ts';
 import { recipeOf, titled } from './follow/build/to-recipe.ts';
 import { runFlow } from './follow/flow.ts';
@@ -51,6 +51,8 @@ export interface ReadLine {
   readonly faults: readonly Fault[];
   /** it stays in the plan as the knitter's own words and nobody knows the count after it: write '(24 sts)' behind it */
   readonly asksCount: boolean;
+  /** nobody knew the count after it, but for one that the text states further on */
+  readonly countedBy?: CountedBy;
   /** she said herself what was not understood of it: '[6 rows, 24 sts]' behind it */
   readonly mended: boolean;
 }
@@ -106,20 +108,20 @@ export function readPattern(text: string, options: ReadOptions = {}): ReadPatter
     named.length >= sizes
       ? named.slice(0, sizes)
       : Array.from({ length: sizes }, (_, i) => (sizes === 1 ? '' : String(i + 1)));
-  const build = freshBuild(options);
-  const notes = lines.map(freshNotes);
   const flow: Flow[] = [];
+  const odd: { readonly at: number; readonly fault: Fault }[] = [];
   lines.forEach((line, i) => {
     const read = flowOf(line, i, tokens[i] ?? [], size, sizes, names);
     for (const one of read.flow) flow.push(one);
     // '6-9 (9-12, 12-18) months' names the sizes and is no list of numbers
     if (headingLine(line.text) === undefined)
-      for (const odd of read.odd) notes[i]?.faults.push(oddList(odd.line, odd.column, sizes));
+      for (const { line: at, column } of read.odd) odd.push({ at: i, fault: oddList(at, column, sizes) });
   });
-  const ownGauge = options.gauge;
-  runFlow(build, flow, notes, ownGauge !== undefined);
-  const last = build.piece;
-  if (last) finish(build, last);
+  const { build, notes } = followed(options, flow, () => {
+    const fresh = lines.map(freshNotes);
+    for (const { at, fault: found } of odd) fresh[at]?.faults.push(found);
+    return fresh;
+  });
   const patterns = [...build.patterns.values()]
     .filter((pattern) => pattern.rows.size > 0 && pattern.lines.size > 0)
     .map((pattern) => checkPattern(pattern, tellAt(lines, notes)));
@@ -132,6 +134,23 @@ export function readPattern(text: string, options: ReadOptions = {}): ReadPatter
     pieces: piecesOf(build, lines),
     patterns,
   };
+}
+
+/** A count stated late closes the gap of a sentence before it; one more reading may close another. */
+const MOST_READINGS = 4;
+
+/** Knitted on paper, again for as long as counts turn up that were missing before them. */
+function followed(options: ReadOptions, flow: readonly Flow[], freshly: () => LineNotes[]) {
+  let known: ReadonlyMap<object, CountedBy> = new Map();
+  for (let reading = 1; ; reading += 1) {
+    const counts = { known, found: new Map<object, CountedBy>(), again: reading < MOST_READINGS };
+    const build = freshBuild({ ...options, counts });
+    const notes = freshly();
+    runFlow(build, flow, notes, options.gauge !== undefined);
+    if (build.piece) finish(build, build.piece);
+    if (counts.found.size === 0) return { build, notes };
+    known = new Map([...known, ...counts.found]);
+  }
 }
 
 /** 'Sizes 6-9 (9-12, 12-18) months': its numbers are names. */
@@ -177,6 +196,7 @@ function readLine(line: Line, note: LineNotes, made: ReadonlyMap<number, MadeByL
     stated: note.stated,
     faults: note.faults,
     asksCount: note.asksCount,
+    ...(note.countedBy === undefined ? {} : { countedBy: note.countedBy }),
     mended: note.mended,
   };
 }

@@ -60,6 +60,16 @@ export const words: Translation<typeof english> = {
   rowsOfIt: 'So viele Reihen',
   isRows: 'Es sind so viele Reihen',
   noRows: 'Es ergibt keine Reihen',
+  countedBy: {
+    one: 'Die Zahl danach, {count} Masche, steht in Zeile {line}.',
+    other: 'Die Zahl danach, {count} Maschen, steht in Zeile {line}.',
+  },
+  readAs: 'Lies sie als …',
+  readings: 'Die nächsten Lesarten',
+  noReading:
+    'Keine andere Lesart wurde ganz verstanden. Ändere die Zeile, oder sag, wie viele Reihen sie ist.',
+  without: 'Ohne: „{words}“',
+  readSo: 'So lesen',
   askCount: 'Maschen nach dieser Zeile',
   writeCount: 'Dazuschreiben',
   changeThis: 'Zeile {line} ändern',

@@ -54,6 +54,16 @@ export const words = {
   rowsOfIt: 'Rows that it is',
   isRows: 'It is so many rows',
   noRows: 'It makes no rows',
+  countedBy: {
+    one: 'The count after it, {count} stitch, stands in line {line}.',
+    other: 'The count after it, {count} stitches, stands in line {line}.',
+  },
+  readAs: 'Read it as …',
+  readings: 'The nearest readings',
+  noReading:
+    'No other reading was found that is understood whole. Change the line, or say how many rows it is.',
+  without: 'Without: “{words}”',
+  readSo: 'Read it so',
   askCount: 'Stitches after this line',
   writeCount: 'Write it in',
   changeThis: 'Change line {line}',

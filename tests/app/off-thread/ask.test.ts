@@ -46,6 +46,7 @@ describe('what is worked out beside the page', () => {
   };
   const questions: { readonly [K in TaskName]: () => Promise<ArgsOf<K>> } = {
     pattern: async () => [given(writePattern(sampleGarment, { terms: 'US' })), { size: 0 }],
+    readings: async () => ['SCARF\nCast on 20 sts.\nKnti 4 rows.\nBind off.', 3, {}],
     link: async () => [await garmentToLink(sampleGarment)],
     plans: async () => [record],
     stretch: async () => [lengthened()],

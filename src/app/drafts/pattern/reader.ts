@@ -1,5 +1,6 @@
 import { computed, signal } from '@preact/signals';
-import type { ReadOptions } from '../../../knit/pattern/read-pattern.ts';
+import type { ReadLine, ReadOptions } from '../../../knit/pattern/read-pattern.ts';
+import type { Reading } from '../../../knit/pattern/readings.ts';
 import { type Asked, ask, only } from '../../off-thread/ask.ts';
 import type { ReadText } from '../../off-thread/tasks.ts';
 import { readOr, store } from '../../store.ts';
@@ -105,6 +106,18 @@ export const changeLines = (first: number, last: number, instead: string): void 
 
 export function answerCount(line: number, stitches: number): void {
   change({ text: withCount(pattern.value?.text ?? '', line, stitches) });
+  void settle();
+}
+
+/** The nearest readings of a line that was not understood; undefined where they cannot be worked out. */
+export async function readingsOf(line: number): Promise<readonly Reading[] | undefined> {
+  const found = await only(ask('readings', pattern.value?.text ?? '', line, options.value));
+  return found?.ok ? found.value : undefined;
+}
+
+/** The line said as a reading says it. */
+export function takeReading(line: ReadLine, { text }: Reading): void {
+  changeLines(line.line, line.lastLine, text);
   void settle();
 }
 

@@ -9,6 +9,7 @@ import { fullNow } from './build/full.ts';
 import { makeOwnRow } from './build/make-row.ts';
 import type { LineNotes } from './build/notes.ts';
 import { isDone } from './build/part.ts';
+import { countAfter, noteCount } from './build/uncounted.ts';
 import { closePiece } from './other-side.ts';
 import { workOwnWords } from './own-words.ts';
 import { sayAgain } from './repeat-stars.ts';
@@ -125,10 +126,9 @@ function workInRounds(
   note.kind = 'own words';
   if (!note.faults.some(({ code }) => code === 'worked in rounds'))
     note.faults.push({ ...fault('worked in rounds'), at: { line: said.line, column: said.column } });
-  makeOwnRow(build, part, here.words, said.stated ?? part.live);
+  makeOwnRow(build, part, here.words, countAfter(build, part, here, said.stated));
   part.fabric = unknownFabric;
-  if (said.stated === undefined) note.asksCount = true;
-  else note.stated.push(said.stated);
+  noteCount(build, part, here, note, said.stated);
 }
 
 function kindOf(said: Said, before: LineNotes['kind']): LineNotes['kind'] {
@@ -152,6 +152,7 @@ function tell(
   // a row that does not come out stays in the plan with the count that the text states
   const { part } = build;
   if (!part || isDone(part)) return;
-  makeOwnRow(build, part, here.words, said.stated ?? part.live);
-  note.asksCount = note.asksCount || said.stated === undefined;
+  makeOwnRow(build, part, here.words, countAfter(build, part, here, said.stated));
+  if (said.stated === undefined) noteCount(build, part, here, note);
+  else part.uncounted = undefined;
 }

@@ -9,6 +9,7 @@ import type { LineNotes } from './build/notes.ts';
 import { isDone } from './build/part.ts';
 import { MOST_ROWS } from './build/push-row.ts';
 import { countedRows, openStretch } from './build/target.ts';
+import { countAfter, noteCount } from './build/uncounted.ts';
 import { wantSide } from './build/want-side.ts';
 import { defineRow } from './define-row.ts';
 
@@ -68,12 +69,11 @@ function workMended(build: Build, one: OwnWords, note: LineNotes): void {
     note.faults.push({ ...fault('nothing on the needle'), at: { line: one.from } });
     return;
   }
-  const after = one.stated ?? part.live;
+  const after = countAfter(build, part, one, one.stated);
   for (let i = 0; i < Math.min(MOST_ROWS, one.rows); i += 1)
     if (makeOwnRow(build, part, one.words, i === one.rows - 1 ? after : part.live)) return;
   part.fabric = unknownFabric;
-  part.uncounted = one.stated === undefined;
-  if (one.stated !== undefined) note.stated.push(one.stated);
+  if (one.stated !== undefined) noteCount(build, part, one, note, one.stated);
 }
 
 /** The rows that the sentence says it is, in its own words; what is 'as established' after them nobody knows. */
@@ -86,7 +86,7 @@ function workUnread(build: Build, part: PartBuild, one: OwnWords, note: LineNote
     });
   const stretch = one.open && build.piece ? openStretch(build.piece) : undefined;
   const rows = Math.min(MOST_ROWS, stretch ? countedRows(build, stretch, one.rows) : one.rows);
-  const after = one.stated ?? part.live;
+  const after = countAfter(build, part, one, one.stated);
   if (stretch) part.closed = true;
   const first = part.rows.length;
   for (let i = 0; i < rows; i += 1) {
@@ -99,9 +99,7 @@ function workUnread(build: Build, part: PartBuild, one: OwnWords, note: LineNote
   }
   rememberNumber(build, part, one, after - (part.rows[first]?.before ?? after));
   part.fabric = unknownFabric;
-  part.uncounted = one.stated === undefined;
-  if (one.stated === undefined) note.asksCount = true;
-  else note.stated.push(one.stated);
+  noteCount(build, part, one, note, one.stated);
 }
 
 /** A numbered row is worked again by its number, in the same words. */

@@ -152,6 +152,9 @@ const words = new Map<string, ReadonlySet<string>>(
 export const means = (word: string | undefined, meaning: Meaning): boolean =>
   word !== undefined && words.get(meaning)?.has(word) === true;
 
+/** Every word and mark that means something to a construct. */
+export const knownToMean = (): readonly string[] => [...words.values()].flatMap((list) => [...list]);
+
 const made = new Map<string, RegExp>();
 
 /** A pattern around all words of a meaning: `\b(?:…)\b` for '\\b' and '\\b'. */

@@ -85,6 +85,9 @@ const spelled = new Map(
 /** The word that a spelling stands for. */
 export const wordOf = (spelling: string): string => spelled.get(spelling) ?? spelling;
 
+/** Every word, in every spelling. */
+export const spellings = (): readonly string[] => [...Object.keys(WORDS), ...spelled.keys()];
+
 /** Counts that patterns spell out. */
 export const NUMBER_WORDS: Readonly<Record<string, number>> = {
   one: 1,

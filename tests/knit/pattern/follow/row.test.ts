@@ -133,12 +133,11 @@ Row 1: k10.
 Row 2: p.
   > 6 Piece/body 2 WS purl
 Row 3: k4, k2tog, k4. (5 sts)
-  > 6 says 5 asks the count Piece/body 3 RS work in pattern 'Row 3: k4, k2tog, k4'
+  > 6→5 says 5 Piece/body 3 RS dec, work in pattern to end 'Row 3: k4, k2tog, k4' (5)
   > ✗ not enough stitches @4:1 needStitches 4, haveStitches 0
-  > ✗ count contradicts @4:23 statedStitches 5, foundStitches 6
 Next row: k2, k2tog.
-  > 6 asks the count Piece/body 4 WS work in pattern 'Next row: k2, k2tog'
-  > ✗ stitches left over @5:1 leftStitches 2, onNeedleStitches 6
+  > 5 asks the count Piece/body 4 WS work in pattern 'Next row: k2, k2tog'
+  > ✗ stitches left over @5:1 leftStitches 1, onNeedleStitches 5
   > = Piece, other, 1 to make, lines 2 3 4 5
   > =   body from {castOn 6}, RS: 4 stocking 4 mm (own words 1 3 4); hold
 

@@ -14,6 +14,8 @@ import type {
   Statement,
   Title,
 } from '../../say/statement.ts';
+import type { LineNotes } from './notes.ts';
+import type { Counts } from './uncounted.ts';
 
 /** A pattern while it is being knitted on paper. Everything here changes as its lines are read. */
 export interface Build {
@@ -55,6 +57,7 @@ export interface Build {
   readonly worded: Map<string, readonly Step[]>;
   /** rows that were not understood, by what stands for them: their words, and stitches more (or less) after them */
   readonly unread: WeakMap<readonly Item[], { readonly words: string; readonly change: number }>;
+  readonly counts: Counts;
   /** cells worked so far; a guard against texts that ask for millions of stitches */
   cells: number;
   /** counts stated while a shaping went on beside; compared when it has ended */
@@ -139,8 +142,8 @@ export interface PartBuild {
   gap: readonly number[] | undefined;
   /** stitches left unworked by a turn, in front of the next row */
   unworked: number;
-  /** its last row was not understood, and no count was stated after it */
-  uncounted: boolean;
+  /** the last of its rows that was not understood, where no count was stated since */
+  uncounted: Uncounted | undefined;
   /** it is worked in rounds: what follows keeps its own words */
   rounds: boolean;
   /** the next row begins a section of its own */
@@ -149,6 +152,13 @@ export interface PartBuild {
   /** rows that the text gave a name: 'Dec row' */
   readonly named: Map<string, readonly Item[]>;
   lastEdge: 'both' | Edge | undefined;
+}
+
+/** A sentence that left nobody knows how many stitches; `after`: as many as were taken for it meanwhile. */
+export interface Uncounted {
+  readonly sentence: object;
+  readonly after: number;
+  readonly note: LineNotes;
 }
 
 /** Stitches at an edge in a fabric of their own, whose first row was worked as row `first` of the part. */

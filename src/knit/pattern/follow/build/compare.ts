@@ -2,6 +2,7 @@ import { type Fault, fault } from '../../../fault.ts';
 import type { Said } from '../../say/statement.ts';
 import type { Build } from './build.ts';
 import type { LineNotes } from './notes.ts';
+import { closesGap } from './uncounted.ts';
 
 export const countDiffers = (stated: number, found: number): Fault =>
   fault('count contradicts', { statedStitches: stated, foundStitches: found });
@@ -11,7 +12,6 @@ export function compare(build: Build, stated: number, note: LineNotes, said: Sai
   const { part, piece } = build;
   note.stated.push(stated);
   if (!part) return;
-  part.uncounted = false;
   // 'K12, place next 9 sts on a holder, k12. 24 sts': all 24 stay on one needle
   if (
     part.gap &&
@@ -24,7 +24,7 @@ export function compare(build: Build, stated: number, note: LineNotes, said: Sai
     sets.push(
       ...(piece?.resting.filter((one) => one.parent === part.parent).map((one) => one.stitches) ?? []),
     );
-  if (sets.includes(stated)) return;
+  if (closesGap(build, part, stated, said.line) || sets.includes(stated)) return;
   if (build.meanwhile.length > 0) {
     build.later.push(() => {
       if (build.part === part) contradict(stated, part.live, note, said);

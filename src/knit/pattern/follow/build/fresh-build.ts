@@ -1,15 +1,17 @@
 import type { MeasuredGauge } from '../../../measured-gauge.ts';
 import type { Build } from './build.ts';
+import { type Counts, countsKnown } from './uncounted.ts';
 
 /** What is known before the first line: the knitter's own gauge, needle (mm) and rows counted for lengths. */
 interface Begun {
   readonly gauge?: MeasuredGauge | undefined;
   readonly needle?: number | undefined;
   readonly stretches?: Readonly<Record<string, number>> | undefined;
+  readonly counts?: Counts;
 }
 
 /** A text of which nothing is read yet. */
-export function freshBuild({ gauge, needle = 4, stretches = {} }: Begun = {}): Build {
+export function freshBuild({ gauge, needle = 4, stretches = {}, counts = countsKnown() }: Begun = {}): Build {
   return {
     gauge,
     gaugeInPattern: false,
@@ -33,6 +35,7 @@ export function freshBuild({ gauge, needle = 4, stretches = {} }: Begun = {}): B
     stretches,
     worded: new Map(),
     unread: new WeakMap(),
+    counts,
     cells: 0,
     later: [],
     recent: [],

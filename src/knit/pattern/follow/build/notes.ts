@@ -1,5 +1,11 @@
 import type { Fault } from '../../../fault.ts';
 
+/** A count that the text states further on, and the source line where it stands. */
+export interface CountedBy {
+  readonly stitches: number;
+  readonly line: number;
+}
+
 /** What a line of the text turned out to be. */
 export type LineKind = 'instructions' | 'heading' | 'talk' | 'own words';
 
@@ -8,6 +14,8 @@ export interface LineNotes {
   readonly faults: Fault[];
   readonly stated: number[];
   asksCount: boolean;
+  /** nobody knew the count after it, until one was stated further on */
+  countedBy: CountedBy | undefined;
   mended: boolean;
   kind: LineKind | undefined;
   before: number | undefined;
@@ -18,6 +26,7 @@ export const freshNotes = (): LineNotes => ({
   faults: [],
   stated: [],
   asksCount: false,
+  countedBy: undefined,
   mended: false,
   kind: undefined,
   before: undefined,

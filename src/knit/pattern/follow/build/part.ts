@@ -83,7 +83,7 @@ export function newPart(build: Build, piece: PieceBuild, begin: Begin): PartBuil
     parent,
     gap: undefined,
     unworked: 0,
-    uncounted: false,
+    uncounted: undefined,
     cycle: undefined,
     named: new Map(parent?.named ?? []),
     lastEdge: undefined,

@@ -1,0 +1,119 @@
+import { isKnownWord, nearWords } from './near-words.ts';
+import { type ReadLine, type ReadOptions, type ReadRow, readPattern } from './read-pattern.ts';
+
+/** What a line that was not understood may mean: other words for it, and what comes of them. */
+export interface Reading {
+  /** the line as it would stand in the text */
+  readonly text: string;
+  /** words of hers that it leaves out */
+  readonly without: string;
+  readonly rows: readonly ReadRow[];
+  /** stitches */
+  readonly before: number | undefined;
+  readonly after: number;
+}
+
+/** More readings of the whole text than a knitter waits for. */
+const MOST_TRIED = 40;
+const MOST_SHOWN = 3;
+
+/**
+ * The nearest readings of a line that was not understood: with a slip of the pen put right, or without a part of its
+ * sentence. Only such as are understood whole, the fewest faults in the rest of the text first, then those that leave out
+ * least. She sees the rows and chooses; nothing is taken unseen.
+ *
+ * @param line the first source line of it, from 1
+ */
+export function nearestReadings(text: string, line: number, options: ReadOptions = {}): readonly Reading[] {
+  const marked = readPattern(text, options).lines.find((one) => one.line === line);
+  if (marked === undefined) return [];
+  const found = new Map<string, Reading & { readonly faults: number }>();
+  for (const { said, without } of candidates(marked.text).slice(0, MOST_TRIED)) {
+    const read = readPattern(withSaid(text, marked, said), options);
+    const now = read.lines.find((one) => one.line === line);
+    if (now?.after === undefined || !isUnderstood(now)) continue;
+    const faults = read.lines.reduce((sum, one) => sum + one.faults.length, 0);
+    const key = JSON.stringify(now.rows);
+    const known = found.get(key);
+    if (known && (known.faults < faults || known.without.length <= without.length)) continue;
+    found.set(key, { text: said, without, rows: now.rows, before: now.before, after: now.after, faults });
+  }
+  return [...found.values()]
+    .sort((a, b) => a.faults - b.faults || a.without.length - b.without.length)
+    .slice(0, MOST_SHOWN)
+    .map(({ faults: _, ...reading }) => reading);
+}
+
+const isUnderstood = ({ faults, asksCount, rows, kind }: ReadLine): boolean =>
+  faults.length === 0 && !asksCount && rows.length > 0 && kind === 'instructions';
+
+/** The text with the line, which a page may have broken, said otherwise; it keeps its number of source lines. */
+function withSaid(text: string, { line, lastLine }: ReadLine, said: string): string {
+  const lines = text.split('\n');
+  return [
+    ...lines.slice(0, line - 1),
+    said,
+    ...Array.from({ length: lastLine - line }, () => ''),
+    ...lines.slice(lastLine),
+  ].join('\n');
+}
+
+interface Candidate {
+  readonly said: string;
+  readonly without: string;
+}
+
+/** Slips put right first; then the line, and those, without some of their clauses: what leaves out least before the rest. */
+function candidates(text: string): Candidate[] {
+  const spelled = [text, ...spelledRight(text)];
+  const found = new Map(spelled.slice(1).map((said) => [said, { said, without: '' }]));
+  const parts = spelled.slice(0, 3).flatMap(withoutAClause);
+  // a slip in what is left out needs not be put right: the line's own words come first
+  const own = new Map([...parts].reverse().map((part) => [part.said, part]));
+  for (const part of [...own.values()].sort((a, b) => a.without.length - b.without.length))
+    if (!found.has(part.said)) found.set(part.said, part);
+  return [...found.values()];
+}
+
+const WORD = /\p{L}+/gu;
+const MOST_SPELLINGS = 6;
+
+/** The line with each word that nobody knows written as one that is known. */
+function spelledRight(text: string): string[] {
+  let said = [text];
+  for (const [word] of new Set([...text.matchAll(WORD)].map(([one]) => [one] as const))) {
+    if (isKnownWord(word)) continue;
+    const near = nearWords(word, 2);
+    if (near.length === 0) continue;
+    const other = new RegExp(`(?<!\\p{L})${word}(?!\\p{L})`, 'gu');
+    said = said.flatMap((one) => near.map((right) => one.replace(other, right))).slice(0, MOST_SPELLINGS);
+  }
+  return said.filter((one) => one !== text);
+}
+
+/** Where a clause ends: a comma, a semicolon, a bracket, 'and', 'then', and the words that begin a remark. */
+const BETWEEN =
+  /\s*[,;]\s*|\s+(?=\()|(?<=\))\s+|\s+(?=(?:and|then|while|whilst|taking|keeping|working|using|being|making)\b)/u;
+
+/** The line without each run of clauses of it; a label ('Row 3:') and a count at its end stay. */
+function withoutAClause(text: string): Candidate[] {
+  const [, label = '', body = '', end = ''] =
+    /^([^:]{1,30}:\s*)?(.*?)([.\s]*(?:[([]?\d+ (?:sts?|stitches)\b[^,;]*)?)$/su.exec(text) ?? [];
+  const clauses = body.split(BETWEEN).filter((one) => one !== '');
+  const out: Candidate[] = [];
+  for (let from = 0; from < clauses.length; from += 1)
+    for (let to = from + 1; to <= clauses.length && to - from < clauses.length; to += 1) {
+      const rest = [...clauses.slice(0, from), ...clauses.slice(to)];
+      out.push({ said: `${label}${joined(rest)}${end}`, without: clauses.slice(from, to).join(', ') });
+    }
+  return out;
+}
+
+/** A clause that began with 'and' or 'then' begins the sentence without it. */
+const joined = (clauses: readonly string[]): string =>
+  clauses
+    .map((one, at) => (at === 0 ? one.replace(/^(?:and|then)\s+(?:then\s+)?/u, '') : one))
+    .reduce(
+      (all, one) => (all === '' ? one : `${all}${/^(?:and|then|\()/u.test(one) ? ' ' : ', '}${one}`),
+      '',
+    );
