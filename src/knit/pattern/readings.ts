@@ -1,3 +1,5 @@
+import { means } from '../row/read/meanings.ts';
+import { wordOf } from '../row/read/vocabulary.ts';
 import { isKnownWord, nearWords } from './near-words.ts';
 import { type ReadLine, type ReadOptions, type ReadRow, readPattern } from './read-pattern.ts';
 
@@ -91,15 +93,10 @@ function spelledRight(text: string): string[] {
   return said.filter((one) => one !== text);
 }
 
-/** Where a clause ends: a comma, a semicolon, a bracket, 'and', 'then', and the words that begin a remark. */
-const BETWEEN =
-  /\s*[,;]\s*|\s+(?=\()|(?<=\))\s+|\s+(?=(?:and|then|while|whilst|taking|keeping|working|using|being|making)\b)/u;
-
 /** The line without each run of clauses of it; a label ('Row 3:') and a count at its end stay. */
 function withoutAClause(text: string): Candidate[] {
-  const [, label = '', body = '', end = ''] =
-    /^([^:]{1,30}:\s*)?(.*?)([.\s]*(?:[([]?\d+ (?:sts?|stitches)\b[^,;]*)?)$/su.exec(text) ?? [];
-  const clauses = body.split(BETWEEN).filter((one) => one !== '');
+  const { label, body, end } = partsOf(text);
+  const clauses = clausesOf(body);
   const out: Candidate[] = [];
   for (let from = 0; from < clauses.length; from += 1)
     for (let to = from + 1; to <= clauses.length && to - from < clauses.length; to += 1) {
@@ -109,11 +106,38 @@ function withoutAClause(text: string): Candidate[] {
   return out;
 }
 
+/** 'Next row: ', 'k2, k2tog', '. 78 sts.' */
+function partsOf(text: string): { readonly label: string; readonly body: string; readonly end: string } {
+  const [label = ''] = /^[^:]{1,30}:\s*/u.exec(text) ?? [];
+  const rest = text.slice(label.length);
+  const count = /[.\s]*[([]?\d+ (\p{L}+)[^,;]*$/u.exec(rest);
+  const end = count && means(wordOf(count[1] ?? ''), 'counted at the end') ? count : /[.\s]*$/.exec(rest);
+  const at = end?.index ?? rest.length;
+  return { label, body: rest.slice(0, at), end: rest.slice(at) };
+}
+
+/** Clauses end at commas, semicolons and brackets, and before a word that begins a remark or another order. */
+const clausesOf = (body: string): string[] =>
+  body
+    .split(/[,;]/u)
+    .flatMap((part) => {
+      const words = part.trim().split(/\s+/u);
+      const starts = words.flatMap((word, i) => (i === 0 || beginsClause(word, words[i - 1]) ? [i] : []));
+      return starts.map((start, i) => words.slice(start, starts[i + 1]).join(' '));
+    })
+    .filter((clause) => clause !== '');
+
+const beginsClause = (word: string, before = ''): boolean =>
+  word.startsWith('(') ||
+  before.endsWith(')') ||
+  means(word.toLowerCase(), 'joins two orders') ||
+  means(word.toLowerCase(), 'beginning of an aside');
+
 /** A clause that began with 'and' or 'then' begins the sentence without it. */
 const joined = (clauses: readonly string[]): string =>
-  clauses
-    .map((one, at) => (at === 0 ? one.replace(/^(?:and|then)\s+(?:then\s+)?/u, '') : one))
-    .reduce(
-      (all, one) => (all === '' ? one : `${all}${/^(?:and|then|\()/u.test(one) ? ' ' : ', '}${one}`),
-      '',
-    );
+  clauses.reduce((all, one) => {
+    const [first = '', ...rest] = one.split(' ');
+    const joins = means(first.toLowerCase(), 'joins two orders');
+    if (all === '') return joins ? rest.join(' ') : one;
+    return `${all}${joins || one.startsWith('(') ? ' ' : ', '}${one}`;
+  }, '');

@@ -48,6 +48,8 @@ const table = {
   'beginning of an aside':
     'keeping keep maintaining taking bringing incorporating including noting making working while whilst at remembering slipping ' +
     'continuing measured measuring counting but omitting alternating',
+  'joins two orders': 'and then & while whilst',
+  'counted at the end': 'st sts',
   'beginning of an order':
     'k p work working bind cast co bo boff dec decreasing inc increasing cont continuing rep repeating sl knitting ' +
     'purling pick rejoin',

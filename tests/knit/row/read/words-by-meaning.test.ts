@@ -11,6 +11,8 @@ const words: Readonly<Record<Meaning, readonly [answer: string, others: string]>
     'k yo tog skp tbl rs wrong side both co turn sts xs large work dc * when until ending row- us cm inch mm k1 xxl cast',
     'lace note optional',
   ],
+  'joins two orders': ['and then while', 'or until'],
+  'counted at the end': ['st sts', 'row cm'],
   'ordinal ending': ['st nd rd th', 'sts in'],
   'ending of a number': ['st nd rd th cm mm inch ins "', 'sts rows'],
   size: ['size sizes', 'large cm'],
