@@ -19,7 +19,7 @@ export const words: Translation<typeof english> = {
   beginAnew: 'Recommencer',
   intro:
     'Collez ou saisissez le texte d’explications en anglais, pièce par pièce. Ci-dessous figure ce qui a été compris, ligne par ligne, avec les mailles après chaque rang.',
-  handed: 'Une autre application a remis un texte',
+  handed: 'Un texte a été transmis',
   handedHelp: 'Rien n’en a été repris. Il commence ainsi :',
   take: 'Le lire ici',
   takeInstead: 'Le lire à la place de ce qui est ici',
@@ -32,6 +32,10 @@ export const words: Translation<typeof english> = {
   text: 'Le texte',
   textHint:
     'Commencez chaque pièce par son nom sur une ligne à part : BACK, SLEEVES (make 2). Mots anglais ou américains, abrégés ou non.',
+  file: 'Texte d’un fichier',
+  fileReading: 'Lecture du fichier …',
+  fileHelp:
+    'Un PDF, un .docx ou un texte simple. Ce qui lit un PDF est chargé une fois, quand vous ouvrez le premier, puis gardé.',
   size: 'Taille',
   gauge: 'Votre échantillon',
   gaugeHint:
@@ -56,6 +60,16 @@ export const words: Translation<typeof english> = {
   rowsOfIt: 'Rangs que cela fait',
   isRows: 'Cela fait tant de rangs',
   noRows: 'Cela ne fait pas de rangs',
+  countedBy: {
+    one: 'Le nombre qui suit, {count} maille, est à la ligne {line}.',
+    other: 'Le nombre qui suit, {count} mailles, est à la ligne {line}.',
+  },
+  readAs: 'La lire comme …',
+  readings: 'Les lectures les plus proches',
+  noReading:
+    'Aucune autre lecture n’est comprise en entier. Changez la ligne, ou dites combien de rangs elle fait.',
+  without: 'Sans : « {words} »',
+  readSo: 'Lire ainsi',
   askCount: 'Mailles après cette ligne',
   writeCount: 'L’y écrire',
   changeThis: 'Changer la ligne {line}',

@@ -59,6 +59,18 @@ export const words = {
     'Le navigateur ne laisse plus Ridgeline écrire ce fichier. Autorisez-le à nouveau, ou choisissez un autre fichier.',
   'backup-file-gone':
     'Ce fichier n’a pas pu être écrit : il a peut-être été déplacé, ou son disque est plein ou absent. Réessayez, ou choisissez un autre fichier.',
+  'document protected':
+    'Ce fichier est fermé par un mot de passe. Ouvrez-le ailleurs, enregistrez-le sans mot de passe, et choisissez cette copie.',
+  'document damaged':
+    'Ce fichier est abîmé, ou n’a pas été enregistré en entier. Procurez-vous-le de nouveau, ou copiez son texte et collez-le.',
+  'document pictures only':
+    'Ce fichier contient des images de pages, pas de texte. Ouvrez-le ailleurs : beaucoup de téléphones trouvent les lettres dans une image et permettent de les copier. Collez-les ensuite ici.',
+  'document too long':
+    'Ce fichier a {pagesNumber} pages, et {mostNumber} au plus sont lues. Enregistrez les pages du modèle dans un fichier à part.',
+  'document too large':
+    'Ce fichier est trop grand : il a {sizeMillions} millions d’octets, et {mostMillions} millions au plus sont lus. Copiez son texte et collez-le.',
+  'document unknown':
+    'Aucun texte n’a été trouvé dans ce fichier. Un PDF, un .docx ou un texte simple peut être lu ; pour le reste, copiez le texte et collez-le.',
   'link damaged': 'Ce lien est abîmé ou tronqué. Copiez-le en entier, ou demandez l’ouvrage en fichier.',
   'link not a garment':
     'Ce lien ne contient pas d’ouvrage : {whereText} n’est pas comme il faudrait. Rien n’a changé.',
