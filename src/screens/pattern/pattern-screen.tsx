@@ -27,6 +27,7 @@ import { FromFile } from './from-file.tsx';
 import { Handed } from './handed.tsx';
 import { LineCard } from './line-card.tsx';
 import { PatternFoot } from './pattern-foot.tsx';
+import { PieceCheck } from './piece-check.tsx';
 import { SizeAndGauge } from './size-and-gauge.tsx';
 
 /** A pattern's text on top, what was understood of it below, and the garment at the foot. */
@@ -74,6 +75,7 @@ export default function PatternScreen() {
       <Reading />
       <Unread />
       <Understood />
+      {read.value && <PieceCheck found={read.value} />}
       {now.text !== '' && <StartAgain words="pattern" onAgain={startAgain} />}
     </Screen>
   );

@@ -70,6 +70,8 @@ export const words: Translation<typeof english> = {
     'Keine andere Lesart wurde ganz verstanden. Ändere die Zeile, oder sag, wie viele Reihen sie ist.',
   without: 'Ohne: „{words}“',
   readSo: 'So lesen',
+  check: 'Jedes Teil, wie es gelesen wurde',
+  partCheck: '{counts} Maschen, {rows}',
   askCount: 'Maschen nach dieser Zeile',
   writeCount: 'Dazuschreiben',
   changeThis: 'Zeile {line} ändern',

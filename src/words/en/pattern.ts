@@ -64,6 +64,8 @@ export const words = {
     'No other reading was found that is understood whole. Change the line, or say how many rows it is.',
   without: 'Without: “{words}”',
   readSo: 'Read it so',
+  check: 'Each piece as it was read',
+  partCheck: '{counts} stitches, {rows}',
   askCount: 'Stitches after this line',
   writeCount: 'Write it in',
   changeThis: 'Change line {line}',

@@ -70,6 +70,8 @@ export const words: Translation<typeof english> = {
     'Aucune autre lecture n’est comprise en entier. Changez la ligne, ou dites combien de rangs elle fait.',
   without: 'Sans : « {words} »',
   readSo: 'Lire ainsi',
+  check: 'Chaque pièce telle qu’elle a été lue',
+  partCheck: '{counts} mailles, {rows}',
   askCount: 'Mailles après cette ligne',
   writeCount: 'L’y écrire',
   changeThis: 'Changer la ligne {line}',
