@@ -2,12 +2,14 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { PluginOption } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import type { Wanted } from '../app/start/keep-wanted.ts';
 import { languages } from '../words/languages.ts';
 import { fileKeeper, type KeptFile } from '../worker/keep-file.ts';
-import { keepLanguages } from '../worker/keep-languages.ts';
+import { keepWanted } from '../worker/keep-wanted.ts';
 import { keepWhole } from '../worker/keep-whole.ts';
 import { refuseWrongTypes } from '../worker/refuse-wrong-types.ts';
 import { takeShared } from '../worker/take-shared.ts';
+import { isWhenWanted } from './chunks.ts';
 import { install } from './install.ts';
 import { integrityOf, outDir } from './out-dir.ts';
 
@@ -21,18 +23,20 @@ import { integrityOf, outDir } from './out-dir.ts';
 /** What the worker keeps, as its own list says it. */
 const kept: KeptFile[] = [];
 
-/** Of every language but English: kept when it is chosen. */
+/** What is kept only when it is wanted, by what the page calls it (src/app/start/keep-wanted.ts). */
 const keptWhenWanted: Record<string, KeptFile[]> = {};
 
-function keptFor(language: string): KeptFile[] {
-  const list = keptWhenWanted[language] ?? [];
-  keptWhenWanted[language] = list;
+function keptFor(wanted: string): KeptFile[] {
+  const list = keptWhenWanted[wanted] ?? [];
+  keptWhenWanted[wanted] = list;
   return list;
 }
 
-/** The language that a built file is the words of; undefined for English and for all else. */
-const languageOf = (url: string): string | undefined =>
-  languages.find((language) => language !== 'en' && url.includes(`words-${language}-`));
+/** What a built file is wanted for: a language but English, PDFs; undefined where it is kept with the rest. */
+const wantedFor = (url: string): Wanted | undefined =>
+  isWhenWanted(url)
+    ? 'pdf'
+    : languages.find((language) => language !== 'en' && url.includes(`words-${language}-`));
 
 const ours: PluginOption = {
   name: 'guarded-worker',
@@ -47,7 +51,7 @@ const ours: PluginOption = {
         `(${takeShared.toString()})(self);\n`,
         `((keepFile) => {\n`,
         `(${keepWhole.toString()})(self, ${JSON.stringify(kept)}, keepFile);\n`,
-        `(${keepLanguages.toString()})(self, ${JSON.stringify(keptWhenWanted)}, keepFile);\n`,
+        `(${keepWanted.toString()})(self, ${JSON.stringify(keptWhenWanted)}, keepFile);\n`,
         `})((${fileKeeper.toString()})(self));\n`,
       ];
       writeFileSync(path, parts.join('') + readFileSync(path, 'utf8'));
@@ -67,7 +71,7 @@ const pwa = VitePWA({
     globPatterns: ['**/*.{js,css,html,woff2,json,svg,png}'],
     // Asked for by the browser when the app is put on the home screen, offers that, and by readers of a backup. The one icon that
     // it draws at every start is no SVG: that would be laid out on the page's own thread.
-    globIgnores: ['icons/!(icon-192).png', 'pictures/*', '*.schema.json', 'assets/wanted-*'],
+    globIgnores: ['icons/!(icon-192).png', 'pictures/*', '*.schema.json'],
     // The start page is asked for with a query too (share_target, src/app/start/not-started.ts). A page below another folder may be
     // another copy of the app, and its caches are its own.
     navigateFallback: null,
@@ -77,11 +81,11 @@ const pwa = VitePWA({
       (entries) => {
         const all = entries.map((entry) => ({ ...entry, integrity: integrityOf(entry.url) }));
         for (const { url, integrity, revision } of all) {
-          const language = languageOf(url);
-          const list = language === undefined ? kept : keptFor(language);
+          const wanted = wantedFor(url);
+          const list = wanted === undefined ? kept : keptFor(wanted);
           list.push({ url, integrity, revision });
         }
-        return { manifest: all.filter(({ url }) => languageOf(url) === undefined) };
+        return { manifest: all.filter(({ url }) => wantedFor(url) === undefined) };
       },
     ],
     // Where Trusted Types are enforced, importScripts() fails without a word and nothing is cached.

@@ -1,9 +1,11 @@
 import { strToU8, zipSync } from 'fflate';
+import type { Page } from 'playwright-core';
 import { afterAll, expect, it } from 'vitest';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
 import { until } from './until.ts';
+import { workerReady } from './worker.ts';
 
 afterAll(removeProfiles);
 
@@ -18,8 +20,16 @@ const set = `<!doctype html><style>
   <p>Work 40 rows in stocking stitch.</p><p>Bind off.</p></main><main class="break"><h2>SLEEVES (make 2)</h2><p>Cast on 42 sts and work in k2, p2 rib for 12 rows.</p>
   <p>Work 8 rows in stocking stitch, then increase 1 st at each end of the next row. 44 sts.</p><p>Bind off.</p></main>`;
 
+/** Files that are kept because they were wanted. */
+const keptWanted = (page: Page): Promise<string[]> =>
+  page.evaluate(async () => {
+    const name = (await caches.keys()).find((one) => one.startsWith('wanted-'));
+    return name === undefined ? [] : (await (await caches.open(name)).keys()).map(({ url }) => url);
+  });
+
 it('a pattern in a PDF or a word processor’s file is read as its writer typed it, without what every page repeats', async () => {
   const host = await serve({ root: dist });
+  const address = `${host.url}#/read`;
   const phone = await openPhone();
   const { page } = phone;
   await page.setContent(set);
@@ -38,7 +48,8 @@ it('a pattern in a PDF or a word processor’s file is read as its writer typed 
       (text) => like.test(text),
     );
 
-  await page.goto(`${host.url}#/read`);
+  await page.goto(address);
+  await workerReady(page);
   await field.waitFor();
   await choose('walks.pdf', 'application/pdf', pdf);
   const text = await filled(/SLEEVES/);
@@ -60,15 +71,26 @@ it('a pattern in a PDF or a word processor’s file is read as its writer typed 
   await page.getByRole('button', { name: 'Read it instead of what stands here' }).tap();
   expect(await filled(/^SCARF/)).toBe('SCARF\nCast on 30 sts & knit 60 rows.\nBind off.');
 
+  // what reads a PDF is kept now: the next one needs no network
+  await page.reload();
+  await field.waitFor();
+  await choose('walks.pdf', 'application/pdf', pdf);
+  await page.getByText('A text was handed over').waitFor();
+  await expect.poll(() => keptWanted(page), { timeout: 20_000 }).toHaveLength(2);
+  await host.close();
+  await page.reload();
+  await field.waitFor();
+  await choose('walks.pdf', 'application/pdf', pdf);
+  await page.getByText('A text was handed over').waitFor();
+
   // a picture of a page says what helps
   await page.goto('about:blank');
   await page.setContent('<svg width="200" height="200"><rect width="90" height="90"/></svg>');
   const picture = await page.pdf();
-  await page.goto(`${host.url}#/read`);
+  await page.goto(address);
   await field.waitFor();
   await choose('scan.pdf', 'application/pdf', picture);
   await page.getByText('pictures of pages, no text').waitFor();
   expect(await field.inputValue()).toMatch(/^SCARF/);
   await phone.close();
-  await host.close();
 });

@@ -3,7 +3,7 @@ import { fetchLanguage } from '../../words/language-files.ts';
 import type { Language } from '../../words/languages.ts';
 import { speak } from '../../words/say.ts';
 import type { Speech } from '../../words/settings.ts';
-import { keepLanguage } from '../start/keep-language.ts';
+import { keepWanted } from '../start/keep-wanted.ts';
 import { readOr, store } from '../store.ts';
 import { type Settings, settings } from './settings.ts';
 
@@ -25,7 +25,7 @@ export async function chooseLanguage(language: Language): Promise<void> {
   const worker = globalThis.navigator?.serviceWorker?.controller ?? undefined;
   languageAway.value = undefined;
   // kept first: what is begun in a language shall start in it again, with no network
-  const here = (await keepLanguage(worker, language)) || (await isHad(language));
+  const here = (await keepWanted(worker, language)) || (await isHad(language));
   if (here) await changeSpeech('language', language);
   else languageAway.value = language;
 }

@@ -1,7 +1,7 @@
 import { effect } from '@preact/signals';
 import { Workbox } from 'workbox-window';
 import { speech } from '../../words/settings.ts';
-import { keepLanguage } from './keep-language.ts';
+import { keepWanted } from './keep-wanted.ts';
 import { pageIsKept } from './kept-files.ts';
 import { refusedToKeep } from './refused-to-keep.ts';
 import { scriptUrl } from './script-url.ts';
@@ -48,7 +48,7 @@ function keepSpoken(worker: ServiceWorker | undefined, onKept?: () => void): voi
   effect(() => {
     const { language } = speech.value;
     if (language === 'en') onKept?.();
-    else void keepLanguage(worker, language).then((kept) => kept && onKept?.());
+    else void keepWanted(worker, language).then((kept) => kept && onKept?.());
   });
 }
 

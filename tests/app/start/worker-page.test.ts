@@ -144,16 +144,16 @@ describe('the worker as the page has it', () => {
     await speak({ language: 'de' });
     const { news, registration } = await page({ waiting: true });
     expect(news).toEqual(['waiting', 'registered']);
-    expect(registration.active?.told).toEqual(['keep language de', 'keep whole']);
-    expect(registration.waiting?.told).toEqual(['keep language de']);
+    expect(registration.active?.told).toEqual(['keep wanted de', 'keep whole']);
+    expect(registration.waiting?.told).toEqual(['keep wanted de']);
     registration.active?.answer(true);
     await vi.advanceTimersByTimeAsync(0);
     expect(news).toEqual(['waiting', 'registered', 'ready']);
     await speak({ language: 'fr' });
-    expect(registration.active?.told.at(-1)).toBe('keep language fr');
-    expect(registration.waiting?.told.at(-1)).toBe('keep language fr');
+    expect(registration.active?.told.at(-1)).toBe('keep wanted fr');
+    expect(registration.waiting?.told.at(-1)).toBe('keep wanted fr');
     await speak(plainSpeech);
-    expect(registration.active?.told.at(-1)).toBe('keep language fr');
+    expect(registration.active?.told.at(-1)).toBe('keep wanted fr');
   });
 
   it('is not ready where what she reads could not be kept', async () => {

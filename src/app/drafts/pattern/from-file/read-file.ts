@@ -1,4 +1,5 @@
 import { fault, ok, type Result, refuse } from '../../../../knit/fault.ts';
+import { keepWanted } from '../../../start/keep-wanted.ts';
 import { textOf } from '../handed-text.ts';
 
 /** Larger than a pattern with its pictures; bytes. */
@@ -17,7 +18,11 @@ export async function textOfFile(file: Blob): Promise<Result<string>> {
   const begins = new TextDecoder('latin1').decode(await file.slice(0, 1024).arrayBuffer());
   if (begins.includes('%PDF-')) {
     const pdf = await import('./pdf.ts').catch(() => undefined);
-    return pdf ? pdf.textOfPdf(await file.arrayBuffer()) : refuse(fault('app-incomplete'));
+    if (pdf === undefined) return refuse(fault('app-incomplete'));
+    const read = await pdf.textOfPdf(await file.arrayBuffer());
+    // the next one may come where there is no network
+    void keepWanted(globalThis.navigator?.serviceWorker?.controller ?? undefined, 'pdf');
+    return read;
   }
   if (begins.startsWith('PK')) {
     const docx = await import('./docx.ts').catch(() => undefined);

@@ -25,21 +25,21 @@ interface Told extends Lasting {
 }
 
 /**
- * Runs in the service worker: English is kept for offline use with the rest of the app, any other language when she
- * chooses it ('keep language fr', answered with whether it is), and looked through at each start. A newer version
- * fetches its own file of every language that is kept before it is installed at all: what starts without a network
- * before an update does so after it. Put into the worker as text (src/build/worker.ts), so it can use nothing from
- * outside itself.
+ * Runs in the service worker: most of the app is kept for offline use from the first visit on. What not everybody wants
+ * is kept when she does: a language but English, what reads a PDF ('keep wanted fr', answered with whether it is); it is
+ * looked through each time that is asked. A newer version fetches its own files of all that is kept before it is
+ * installed at all: what works without a network before an update does so after it. Put into the worker as text
+ * (src/build/worker.ts), so it can use nothing from outside itself.
  */
-export function keepLanguages(
+export function keepWanted(
   worker: WorkerScope,
-  languages: Readonly<Record<string, readonly KeptFile[]>>,
+  sets: Readonly<Record<string, readonly KeptFile[]>>,
   keepFile: KeepFile,
 ): void {
   const { scope } = worker.registration;
-  const cacheName = `languages-${scope}`;
+  const cacheName = `wanted-${scope}`;
   const addresses = new Set(
-    Object.values(languages)
+    Object.values(sets)
       .flat()
       .map(({ url }) => new URL(url, scope).href),
   );
@@ -50,20 +50,20 @@ export function keepLanguages(
     if (addresses.has(event.request.url)) event.respondWith(give(event.request));
   });
   worker.addEventListener('message', (event) => {
-    const [, language] = /^keep language (\w+)$/.exec(String(event.data)) ?? [];
-    if (language === undefined) return;
+    const [, name] = /^keep wanted (\w+)$/.exec(String(event.data)) ?? [];
+    if (name === undefined) return;
     const [answerTo] = event.ports;
     event.waitUntil(
-      keep(language).then(
+      keep(name).then(
         () => answerTo?.postMessage(true),
         () => answerTo?.postMessage(false),
       ),
     );
   });
 
-  async function keep(language: string): Promise<void> {
+  async function keep(name: string): Promise<void> {
     const cache = await worker.caches.open(cacheName);
-    for (const file of languages[language] ?? []) await keepFile(cache, file);
+    for (const file of sets[name] ?? []) await keepFile(cache, file);
   }
 
   async function give(request: Request): Promise<Response> {
@@ -74,8 +74,14 @@ export function keepLanguages(
   /** Earlier versions kept every language among all their files. */
   async function bringAlong(): Promise<void> {
     const kept = [...(await keptIn(cacheName)), ...(await keptIn(`workbox-precache-v2-${scope}`))];
-    for (const language of Object.keys(languages))
-      if (kept.some((url) => url.includes(`/words-${language}-`))) await keep(language);
+    const stems = new Set(kept.map((url) => stemOf(new URL(url).pathname)));
+    for (const [name, files] of Object.entries(sets))
+      if (files.some(({ url }) => stems.has(stemOf(new URL(url, scope).pathname)))) await keep(name);
+  }
+
+  /** The name of a file without what tells its versions apart. */
+  function stemOf(path: string): string {
+    return path.replace(/-[\w-]{8}\.js$/, '');
   }
 
   async function keptIn(name: string): Promise<readonly string[]> {

@@ -1,0 +1,20 @@
+import type { Language } from '../../words/languages.ts';
+
+/** What is kept for offline use when it is wanted: a language, what reads a PDF. */
+export type Wanted = Language | 'pdf';
+
+/**
+ * Has the worker keep something for offline use (src/worker/keep-wanted.ts). Gives whether it is kept: not where
+ * there is no worker, no network, or no room.
+ */
+export function keepWanted(worker: ServiceWorker | undefined, wanted: Wanted): Promise<boolean> {
+  if (worker === undefined) return Promise.resolve(false);
+  const { port1, port2 } = new MessageChannel();
+  worker.postMessage(`keep wanted ${wanted}`, [port2]);
+  return new Promise((resolve) => {
+    port1.onmessage = ({ data }) => {
+      resolve(data === true);
+      port1.close();
+    };
+  });
+}
