@@ -65,6 +65,8 @@ export const chunks: readonly Chunk[] = [
       'src/progress/',
       'src/store/',
       'src/screens/mends/',
+      // passing on names pieces as the draft does, and needs no more of it
+      'src/screens/draft/says-name.ts',
       ...forAnyScreen,
     ],
     shared: true,
