@@ -164,6 +164,8 @@ export interface NewEntry {
   readonly row?: number;
   readonly count?: number;
   readonly text?: string;
+  /** of a note for a row ahead: that row, from 1 */
+  readonly beforeRow?: number;
   readonly plan?: PlanId;
   /** for 'strike': the note, check or lifeline to strike out */
   readonly undoes?: string;

@@ -53,5 +53,7 @@ const LONGEST_LINK_FILE = 100_000;
 /** The address that a file of one garment leads to; undefined for any other file. */
 export async function linkInFile(file: Blob): Promise<string | undefined> {
   if (file.size > LONGEST_LINK_FILE) return undefined;
-  return /#\/open\/[\w.-]+/.exec(await file.text())?.[0];
+  const text = await file.text();
+  // in a backup it may stand in a note of hers
+  return text.trimStart().startsWith('{') ? undefined : /#\/open\/[\w.-]+/.exec(text)?.[0];
 }

@@ -1,4 +1,4 @@
-import { knits, type LogEntry, type MakeKey, parseMakeKey } from '../../progress/log.ts';
+import { knits, type LogEntry, type MakeKey, parseMakeKey, rowOfNote } from '../../progress/log.ts';
 import { standing } from '../../progress/standing.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import { store } from '../store.ts';
@@ -8,7 +8,7 @@ export interface NoteOnRow {
   /** id of its entry */
   readonly entry: string;
   readonly kind: 'note' | 'lifeline';
-  /** row number, from 1, that was in hand when it was written */
+  /** row number, from 1, that was in hand when it was written, or that a note was written for */
   readonly row: number;
   readonly text: string;
   /** the make it was written on, from 1 */
@@ -43,7 +43,7 @@ function notesIn(entries: readonly LogEntry[], make: number, isOwn: boolean): No
   return [...notes, ...(isOwn ? lifelines : [])].map((entry) => ({
     entry: entry.id,
     kind: entry.kind === 'note' ? 'note' : 'lifeline',
-    row: entry.row + 1,
+    row: rowOfNote(entry),
     text: entry.text ?? '',
     make,
   }));

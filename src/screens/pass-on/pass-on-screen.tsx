@@ -19,16 +19,23 @@ import { speech } from '../../words/settings.ts';
 import { GarmentPage } from '../garment-page.tsx';
 import { InSizes } from './in-sizes.tsx';
 import { Codes } from './qr-code.tsx';
+import { ToDevice } from './to-device.tsx';
 import { WrittenKeys } from './written-text.tsx';
 
 /** The recipe as a link, a code and a file, with the credits that travel with it. */
 export default function PassOnScreen({ route }: { readonly route: Route }) {
-  const inSizes = route.query.has('sizes');
+  const [title, Page] = pageOf(route.query);
   return (
-    <GarmentPage route={route} title={say(inSizes ? 'passOn.inSizes' : 'passOn.title')}>
-      {(view) => (inSizes ? <InSizes view={view} /> : <PassOn view={view} />)}
+    <GarmentPage route={route} title={title}>
+      {(view) => <Page view={view} />}
     </GarmentPage>
   );
+}
+
+function pageOf(query: URLSearchParams) {
+  if (query.has('sizes')) return [say('passOn.inSizes'), InSizes] as const;
+  if (query.has('device')) return [say('passOn.toDevice'), ToDevice] as const;
+  return [say('passOn.title'), PassOn] as const;
 }
 
 function PassOn({ view }: { readonly view: GarmentView }) {

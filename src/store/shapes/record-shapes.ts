@@ -203,6 +203,7 @@ export const logEntry = shapeOf<LogEntry>()(
       row: count,
       count: v.exactOptional(count),
       text: v.exactOptional(longText),
+      beforeRow: v.exactOptional(v.pipe(count, v.minValue(1))),
       plan: v.exactOptional(longId),
       follows: v.exactOptional(longId),
       settles: v.exactOptional(list(longId, LIMITS.sections)),

@@ -4,6 +4,7 @@ import type { Garment } from '../../knit/piece/garment.ts';
 import { plan } from '../../knit/piece/plan.ts';
 import { workBudget } from '../../knit/piece/work-budget.ts';
 import { garment as garmentShape } from '../shapes/craft-shapes.ts';
+import { deflated, inflateWithin } from './deflate.ts';
 
 /**
  * A garment as text for the fragment of a link: '1.' (version) and the garment's JSON, deflated, in base64url.
@@ -31,8 +32,7 @@ export async function garmentToLink(
 ): Promise<string> {
   const { notes, ...rest } = garment;
   const kept: Garment = withNotes && notes !== undefined ? { ...rest, notes } : rest;
-  const packed = new Blob([JSON.stringify(kept)]).stream().pipeThrough(new CompressionStream('deflate-raw'));
-  return `${LINK_VERSION}.${toBase64Url(new Uint8Array(await new Response(packed).arrayBuffer()))}`;
+  return `${LINK_VERSION}.${toBase64Url(await deflated(JSON.stringify(kept)))}`;
 }
 
 /**
@@ -61,26 +61,9 @@ export async function linkToGarment(text: string): Promise<Result<Garment>> {
 async function unfold(packed: string): Promise<unknown> {
   try {
     const bytes = fromBase64Url(packed);
-    return bytes && JSON.parse(await inflateWithin(bytes));
+    return bytes && JSON.parse(await inflateWithin(bytes, MOST_BYTES));
   } catch {
     return undefined;
-  }
-}
-
-/** Unfolds piece by piece and gives up beyond the limit, before a hostile text fills the memory. */
-async function inflateWithin(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
-  const unfolded = new Blob([bytes]).stream().pipeThrough(new DecompressionStream('deflate-raw')).getReader();
-  const letters = new TextDecoder();
-  let text = '';
-  for (let size = 0; ; ) {
-    const { value, done } = await unfolded.read();
-    if (done) return text + letters.decode();
-    size += value.length;
-    if (size > MOST_BYTES) {
-      await unfolded.cancel();
-      throw new RangeError('too large');
-    }
-    text += letters.decode(value, { stream: true });
   }
 }
 

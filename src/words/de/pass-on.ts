@@ -52,6 +52,21 @@ export const words: Translation<typeof english> = {
   keeping: 'Es kommt in den Strickkorb …',
   cannot: 'Dieses Stück lässt sich nicht öffnen',
   toWorkbasket: 'Zum Strickkorb',
+  toDevice: 'Auf mein anderes Gerät',
+  toDeviceWhat:
+    'Dieses Strickstück mit seiner Stelle: jede Reihe, wie sie gestrickt wurde, Notizen und Fotos. Dort wird es mit dem zusammengeführt, was du inzwischen gestrickt hast, nichts wird ersetzt; zurück geht es auf demselben Weg.',
+  toDeviceFile: 'Auf dem anderen Gerät wird sie unter „Sicherung“ geöffnet.',
+  handOver: 'Datei weitergeben',
+  byCamera: 'Vom Bildschirm zur Kamera',
+  byCameraHelp:
+    'Öffne auf dem anderen Gerät „Sicherung“ und tippe auf „Codes mit der Kamera lesen“. Halte es über diesen Bildschirm, bis es alle hat. Fotos bleiben hier.',
+  showCodes: 'Codes zeigen',
+  runLabel: 'QR-Codes von {garment}',
+  runStop: 'Hier anhalten',
+  runOn: 'Weiter',
+  runTooLong: 'Dieses Strickstück ist zu lang für Codes. Nimm die Datei.',
+  needsNetwork:
+    'Dafür braucht es einen Teil von Ridgeline, der nur mit Netz geladen wird. Die Datei geht ohne.',
   inSizes: 'In mehreren Größen',
   inSizesHint:
     'Wähle die Größen; sie werden nach denselben Regeln entworfen, nebeneinander gezeigt und als eine Anleitung geschrieben.',

@@ -49,6 +49,21 @@ export const words = {
   keeping: 'It is put in the workbasket…',
   cannot: 'This garment cannot be opened',
   toWorkbasket: 'To the workbasket',
+  toDevice: 'To my other device',
+  toDeviceWhat:
+    'This garment with its place: every row as it was knitted, notes and photos. There it is united with what you knitted meanwhile, nothing is replaced; and back it goes the same way.',
+  toDeviceFile: 'On the other device it is opened under Backup.',
+  handOver: 'Hand the file over',
+  byCamera: 'From screen to camera',
+  byCameraHelp:
+    'On the other device open Backup and tap “Read codes with the camera”. Hold it over this screen until it has them all. Photos stay here.',
+  showCodes: 'Show the codes',
+  runLabel: 'QR codes of {garment}',
+  runStop: 'Hold this one',
+  runOn: 'Go on',
+  runTooLong: 'This garment is too long for codes. Take the file.',
+  needsNetwork:
+    'For this a part of Ridgeline is needed that is fetched with a network. The file goes without.',
   inSizes: 'In several sizes',
   inSizesHint:
     'Choose the sizes; they are drafted by the same rules, set side by side, and written as one pattern.',

@@ -89,6 +89,8 @@ describe('a garment that is passed on', () => {
     const found = await linkInFile(new Blob([`Harbour\n${link}\n(open it in the app)`]));
     expect(found).toBe(link.slice(link.indexOf('#')));
     expect(await linkInFile(new Blob(['{"format":"ridgeline-backup"}']))).toBeUndefined();
+    // a backup in which a note of hers has the link
+    expect(await linkInFile(new Blob([JSON.stringify({ notes: link })]))).toBeUndefined();
     expect(await linkInFile(new Blob([link, ' '.repeat(100_000 - link.length)]))).toBe(found);
     expect(await linkInFile(new Blob([link, ' '.repeat(100_001 - link.length)]))).toBeUndefined();
   });
