@@ -78,7 +78,7 @@ it.each([
     const address = page.url();
     await page.goto(`${address}/notes`);
     await page.getByRole('textbox', { name: which }).fill('5');
-    await page.getByRole('textbox', { name: new RegExp(`${row} 5`) }).fill('the blue marker');
+    await page.getByRole('textbox', { name: new RegExp(`${row} 5`, 'i') }).fill('the blue marker');
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
       0,
     );

@@ -33,7 +33,8 @@ const giveCamera = (page: Page) =>
     setInterval(() => {
       paper?.fillRect(0, 0, 1, 1);
     }, 40);
-    navigator.mediaDevices.getUserMedia = async () => canvas.captureStream();
+    // an empty page has none
+    if ('mediaDevices' in navigator) navigator.mediaDevices.getUserMedia = async () => canvas.captureStream();
   });
 
 const show = (page: Page, picture: string) =>

@@ -12,6 +12,7 @@ import { SelectField } from '../../ui/field/select-field.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { say } from '../../words/say.ts';
+import { OtherBegun } from '../record/other-begun.tsx';
 
 type Outcome = 'another is begun' | 'not kept' | undefined;
 
@@ -36,6 +37,7 @@ export function AnotherSize({ garment }: { readonly garment: GarmentRecord }) {
     if (done === 'taken') goTo(hrefTo('draft'));
     else setOutcome(done);
   };
+  const isOther = outcome === 'another is begun';
   const close = () => {
     setOpen(false);
     setOutcome(undefined);
@@ -45,35 +47,19 @@ export function AnotherSize({ garment }: { readonly garment: GarmentRecord }) {
       <Button icon="plus" onPress={() => setOpen(true)}>
         {say('garment.anotherSize')}
       </Button>
+      <OtherBegun open={isOther} onClose={close} onReplace={() => void take(true)} />
       <Sheet
-        open={open}
-        title={say(outcome === 'another is begun' ? 'record.designAsk' : 'garment.anotherSize')}
+        open={open && !isOther}
+        title={say('garment.anotherSize')}
         onClose={close}
         actions={
-          outcome === 'another is begun' ? (
-            <>
-              <Button wide href={hrefTo('draft')}>
-                {say('record.designOther')}
-              </Button>
-              <Button wide kind="danger" onPress={() => void take(true)}>
-                {say('record.designReplace')}
-              </Button>
-            </>
-          ) : (
-            <Button wide kind="main" disabled={chosen === undefined} onPress={() => void take(false)}>
-              {say('garment.anotherBegin')}
-            </Button>
-          )
+          <Button wide kind="main" disabled={chosen === undefined} onPress={() => void take(false)}>
+            {say('garment.anotherBegin')}
+          </Button>
         }
       >
-        {outcome === 'another is begun' ? (
-          <p>{say('record.designAskText')}</p>
-        ) : (
-          <>
-            <SelectField label={say('draft.whose')} value={whose} options={options} onChange={setWhose} />
-            <p>{say('garment.anotherHelp')}</p>
-          </>
-        )}
+        <SelectField label={say('draft.whose')} value={whose} options={options} onChange={setWhose} />
+        <p>{say('garment.anotherHelp')}</p>
         {outcome === 'not kept' && (
           <Notice kind="fault" live>
             {say('record.designNotKept')}
