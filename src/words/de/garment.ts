@@ -47,7 +47,8 @@ export const words: Translation<typeof english> = {
   again: 'Noch einmal stricken, mit anderem Garn',
   toRecord: 'Wie es gestrickt wurde',
   anotherSize: 'Noch eins in anderer Größe …',
-  anotherHelp: 'Entwurf, Maschenprobe und Auswahl werden übernommen; Längen, die du gesetzt hattest, gehen mit den neuen Maßen. Der Entwurf zeigt, was noch einmal anzusehen ist. Dieses Stück bleibt, wie es ist.',
+  anotherHelp:
+    'Entwurf, Maschenprobe und Auswahl werden übernommen; Längen, die du gesetzt hattest, gehen mit den neuen Maßen. Der Entwurf zeigt, was noch einmal anzusehen ist. Dieses Stück bleibt, wie es ist.',
   anotherBegin: 'Entwerfen',
   toDevice: 'Auf mein anderes Gerät',
   toPassOn: 'Weitergeben',

@@ -64,7 +64,8 @@ export const words: Translation<typeof english> = {
   runStop: 'S’arrêter ici',
   runOn: 'Continuer',
   runTooLong: 'Cet ouvrage est trop long pour des codes. Prenez le fichier.',
-  needsNetwork: 'Il faut pour cela une partie de Ridgeline qui ne se charge qu’avec le réseau. Le fichier s’en passe.',
+  needsNetwork:
+    'Il faut pour cela une partie de Ridgeline qui ne se charge qu’avec le réseau. Le fichier s’en passe.',
   inSizes: 'En plusieurs tailles',
   inSizesHint:
     'Choisissez les tailles ; elles sont tracées par les mêmes règles, mises côte à côte et écrites en un seul modèle.',
