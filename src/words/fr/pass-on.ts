@@ -53,12 +53,12 @@ export const words: Translation<typeof english> = {
   toWorkbasket: 'À la corbeille à ouvrage',
   toDevice: 'Vers mon autre appareil',
   toDeviceWhat:
-    'Cet ouvrage avec sa place : chaque rang tel qu’il a été tricoté, notes et photos. Là-bas, il est réuni à ce que vous avez tricoté entre-temps, rien n’est remplacé ; et il revient par le même chemin.',
-  toDeviceFile: 'Sur l’autre appareil, il s’ouvre sous « Sauvegarde ».',
+    'Cet ouvrage avec sa place : chaque rang tel qu’il a été tricoté, notes et photos. Là-bas, il est réuni à ce que vous avez tricoté entre-temps, rien n’est remplacé ; et il revient par le même chemin.',
+  toDeviceFile: 'Sur l’autre appareil, il s’ouvre sous « Sauvegarde ».',
   handOver: 'Transmettre le fichier',
   byCamera: 'De l’écran à l’appareil photo',
   byCameraHelp:
-    'Sur l’autre appareil, ouvrez « Sauvegarde » et touchez « Lire des codes avec l’appareil photo ». Tenez-le au-dessus de cet écran jusqu’à ce qu’il les ait tous. Les photos restent ici.',
+    'Sur l’autre appareil, ouvrez « Sauvegarde » et touchez « Lire des codes avec l’appareil photo ». Tenez-le au-dessus de cet écran jusqu’à ce qu’il les ait tous. Les photos restent ici.',
   showCodes: 'Montrer les codes',
   runLabel: 'Codes QR de {garment}',
   runStop: 'S’arrêter ici',
