@@ -21,7 +21,7 @@ export function toBase45(bytes: Uint8Array): string {
 export function fromBase45(text: string): Uint8Array<ArrayBuffer> | undefined {
   const bytes: number[] = [];
   for (let i = 0; i < text.length; i += 3) {
-    const digits = [...text.slice(i, i + 3)].map((sign) => SIGNS.indexOf(sign));
+    const digits = Array.from(text.slice(i, i + 3), (sign) => SIGNS.indexOf(sign));
     const value = digits.reduceRight((sum, digit) => sum * 45 + digit, 0);
     const isPair = digits.length === 3;
     if (digits.length < 2 || digits.includes(-1) || value >= (isPair ? 65_536 : 256)) return undefined;

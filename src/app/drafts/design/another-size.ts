@@ -1,4 +1,3 @@
-import type { Body } from '../../../knit/garment/design.ts';
 import { resized } from '../../../knit/garment/grade.ts';
 import { type DesignForm, designOf, type Figure } from './form.ts';
 
