@@ -22,6 +22,8 @@ export interface GarmentFields extends Omit<Garment, 'pieces'> {
   readonly pieces: readonly PieceRecord[];
   /** everything a draft was made from (measurements, ease, shape), where the garment was drafted */
   readonly design?: unknown;
+  /** the sizes in which it is passed on, with what was set for them by hand */
+  readonly sizes?: unknown;
   /** the texts a copied pattern was read from, by piece id */
   readonly texts?: Readonly<Record<string, string>>;
   /** ticked steps of the making up */

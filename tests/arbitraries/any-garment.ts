@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { newForm } from '../../src/app/drafts/design/form.ts';
 import type { ReadDesign } from '../../src/app/drafts/pattern/draft.ts';
+import { usualSet } from '../../src/app/garments/size-set.ts';
 import { fabricNames } from '../../src/knit/fabric.ts';
 import type { Swatch, Yarn } from '../../src/knit/piece/garment.ts';
 import type { Taken } from '../../src/knit/yarn/need.ts';
@@ -88,6 +89,7 @@ export const anyGarment = (): fc.Arbitrary<GarmentRecord> =>
     credits: maybe(someText()),
     licence: maybe(someText()),
     design: maybe(fc.oneof(readDesign, fc.constant(newForm()))),
+    sizes: maybe(fc.constant(usualSet(newForm()))),
     texts: maybe(
       fc.dictionary(fc.constantFrom('pattern1', 'pattern2'), someText(), { noNullPrototype: true }),
     ),

@@ -28,7 +28,7 @@ const words = {
     work: 'Größen berechnen',
     save: 'Text sichern',
     both: 'cm und Zoll',
-    chest: 'Brustumfang',
+    chest: 'Um die Brust',
     looked: '18 Punkte angesehen; zu verbessern:',
   },
 } as const;

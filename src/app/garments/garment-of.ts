@@ -8,6 +8,7 @@ const ofTheStore: Readonly<Record<OfTheStore, true>> = {
   createdAt: true,
   changedAt: true,
   design: true,
+  sizes: true,
   texts: true,
   ticked: true,
   taken: true,

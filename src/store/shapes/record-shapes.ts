@@ -77,6 +77,7 @@ const fields = {
   ...garmentEntries,
   pieces: list(piece, LIMITS.parts),
   design: v.exactOptional(plainJson),
+  sizes: v.exactOptional(plainJson),
   texts: v.exactOptional(v.record(id, longText)),
   ticked: v.exactOptional(list(shortText, LIMITS.list)),
   taken: v.exactOptional(list(v.strictObject({ piece: shortText, make: count, grams: length }), LIMITS.list)),

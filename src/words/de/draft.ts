@@ -240,6 +240,7 @@ export const words: Translation<typeof english> = {
   decreases: 'Abgenommen',
   boundOff: 'Abgekettet',
   yarnTotal: 'Garn',
+  sizesWarn: 'Vor dem Weitergeben ansehen',
   notInSize: 'In dieser Größe nicht zu stricken.',
   piece: 'Teil',
 

@@ -76,6 +76,7 @@ export const whole = {
     stripes: [{ colour: 'red', rows: 2 }],
     striped: { long: { first: 1, last: 20, at: -2, back: true } },
     design: { any: [1, 'kind'] },
+    sizes: { any: ['set'] },
     marks: { base: STAMP, seen: [STAMP], at: { notes: STAMP }, gone: [], order: {} },
     pieces: [
       {

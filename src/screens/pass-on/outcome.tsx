@@ -1,0 +1,92 @@
+import { useState } from 'preact/hooks';
+import type { DraftedSize } from '../../app/garments/in-sizes.ts';
+import { type Point, points, toMend } from '../../knit/written/look-through.ts';
+import { type LengthUnits, lengthUnits } from '../../knit/written/says-length.ts';
+import { writeSizes } from '../../knit/written/write-sizes.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { Card } from '../../ui/card/card.tsx';
+import { Choice } from '../../ui/choice/choice.tsx';
+import { say } from '../../words/say.ts';
+import { speech } from '../../words/settings.ts';
+import { WrittenKeys } from './written-text.tsx';
+
+interface OutcomeProps {
+  readonly name: string;
+  readonly drafted: readonly DraftedSize[];
+  readonly tell: (text: string) => void;
+}
+
+/** The pattern of all sizes as it goes on paper. */
+export function Outcome({ name, drafted, tell }: OutcomeProps) {
+  const { terms } = speech.value;
+  const [units, setUnits] = useState<LengthUnits>(speech.value.units);
+  const worked = drafted.flatMap((one) => (one.worked.ok ? [one.worked.value] : []));
+  const written = writeSizes(worked, { terms, units });
+  return (
+    <>
+      {written.ok && (
+        <Card label={say('passOn.written')}>
+          <div class="no-print pass-on">
+            <h2>{say('passOn.written')}</h2>
+            <Choice
+              label={say('passOn.lengthsIn')}
+              value={units}
+              options={lengthUnits.map((value) => ({
+                value,
+                label: value === 'both' ? say('passOn.both') : value,
+              }))}
+              onChange={setUnits}
+            />
+            <LookedThrough mend={toMend(written.value, worked, terms)} />
+            <WrittenKeys name={name} text={written.value} tell={tell} />
+            <Button icon="print" onPress={() => print()}>
+              {say('passOn.printText')}
+            </Button>
+          </div>
+          <article class="paper written" lang="en">
+            {written.value
+              .trim()
+              .split('\n\n')
+              .map((section) => (
+                <Section key={section} lines={section.split('\n')} />
+              ))}
+          </article>
+        </Card>
+      )}
+    </>
+  );
+}
+
+const Section = ({ lines: [title, ...lines] }: { readonly lines: readonly string[] }) => (
+  <section>
+    <h3>{title}</h3>
+    {lines.map((line, i) => (
+      <p key={i}>{line}</p>
+    ))}
+  </section>
+);
+
+/** What she can mend herself; all else would be a defect of what we write. */
+const mends = {
+  title: 'passOn.mendTitle',
+  'body and ease': 'passOn.mendFits',
+  yarn: 'passOn.mendYarn',
+  gauge: 'passOn.mendGauge',
+  washed: 'passOn.mendWashed',
+  licence: 'passOn.mendLicence',
+} as const satisfies Partial<Record<Point, string>>;
+
+const saysMend = (point: Point): string =>
+  point in mends ? say(mends[point as keyof typeof mends]) : say('passOn.mendOurs', { list: point });
+
+const LookedThrough = ({ mend }: { readonly mend: readonly Point[] }) => (
+  <div>
+    <h3>{say('passOn.looked')}</h3>
+    <p>{say(mend.length === 0 ? 'passOn.lookedWell' : 'passOn.lookedMend', { count: points.length })}</p>
+    <ul>
+      {mend.map((point) => (
+        <li key={point}>{saysMend(point)}</li>
+      ))}
+    </ul>
+  </div>
+);
