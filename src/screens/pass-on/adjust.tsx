@@ -68,8 +68,8 @@ export function Adjust({ set, drafted, design, onChange }: Props) {
     onChange([...without(one), one]);
   };
   return (
-    <Card label={say('passOn.adjust')}>
-      <div class="pass-on no-print">
+    <div class="no-print">
+      <Card label={say('passOn.adjust')}>
         <h2>{say('passOn.adjust')}</h2>
         <SelectField
           label={say('passOn.figure')}
@@ -113,8 +113,8 @@ export function Adjust({ set, drafted, design, onChange }: Props) {
             </li>
           ))}
         </ul>
-      </div>
-    </Card>
+      </Card>
+    </div>
   );
 }
 

@@ -82,6 +82,10 @@ export const words: Translation<typeof english> = {
   allSizes: 'Alle Größen',
   giveBack: 'Zurück zur Regel: {figure}, {size}',
   byRule: '(nach den Regeln {length})',
+  onPaper: 'Geschrieben für',
+  boxes: 'Vor jeder Reihenzeile ein Kästchen zum Abhaken',
+  paperHint:
+    'Es nimmt das Papier, das der Drucker hat, A4 oder Letter. Als PDF: beim Drucken als Drucker wählen.',
   lengthsIn: 'Längen in',
   both: 'cm und Zoll',
   workingOut: 'Größe {size} wird berechnet …',
