@@ -6,7 +6,7 @@ import { fabricNames } from '../../src/knit/fabric.ts';
 import type { Swatch, Yarn } from '../../src/knit/piece/garment.ts';
 import type { Taken } from '../../src/knit/yarn/need.ts';
 import type { Stripe, Striped } from '../../src/knit/yarn/stripes.ts';
-import type { GarmentRecord, PieceRecord } from '../../src/store/records.ts';
+import type { GarmentRecord, PieceRecord, RowNote } from '../../src/store/records.ts';
 import { anyHandSeam, anyJoint } from './any-joint.ts';
 import { anyRecipe } from './any-recipe.ts';
 import { knownGarment } from './known-garments.ts';
@@ -90,6 +90,15 @@ export const anyGarment = (): fc.Arbitrary<GarmentRecord> =>
     licence: maybe(someText()),
     design: maybe(fc.oneof(readDesign, fc.constant(newForm()))),
     sizes: maybe(fc.constant(usualSet(newForm()))),
+    rowNotes: maybe(
+      fc.array(
+        fc.constantFrom<RowNote>(
+          { piece: 'Back', part: 'Back', row: 3, text: 'loosely' },
+          { piece: 'Back', part: 'left', row: 9, address: 'https://example.org/how#there' },
+        ),
+        { maxLength: 2 },
+      ),
+    ),
     texts: maybe(
       fc.dictionary(fc.constantFrom('pattern1', 'pattern2'), someText(), { noNullPrototype: true }),
     ),

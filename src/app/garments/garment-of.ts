@@ -9,6 +9,7 @@ const ofTheStore: Readonly<Record<OfTheStore, true>> = {
   changedAt: true,
   design: true,
   sizes: true,
+  rowNotes: true,
   texts: true,
   ticked: true,
   taken: true,

@@ -6,13 +6,12 @@ import {
   readPattern,
 } from '../../knit/pattern/read-pattern.ts';
 import { type Restretch, restretch } from '../../knit/pattern/stretch.ts';
-import type { Garment } from '../../knit/piece/garment.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { byGarment } from '../../store/backup/by-garment.ts';
 import type { Backup } from '../../store/backup/document.ts';
 import { readBackup } from '../../store/backup/read.ts';
 import type { GarmentRecord, PlanRecord } from '../../store/records.ts';
-import { linkToGarment } from '../../store/share/link.ts';
+import { linkToGarment, type PassedOn } from '../../store/share/link.ts';
 import { planRecords } from '../garments/plan-records.ts';
 
 /**
@@ -21,7 +20,7 @@ import { planRecords } from '../garments/plan-records.ts';
  */
 export const tasks = {
   pattern: (text: string, options: ReadOptions): readonly ReadText[] => [readText(text, options)],
-  link: (text: string): AsyncIterable<Result<Garment>> => garmentIn(text),
+  link: (text: string): AsyncIterable<Result<PassedOn>> => garmentIn(text),
   plans: (garment: GarmentRecord): readonly Result<PlanRecord[]>[] => [planRecords(garment)],
   stretch: (wish: Restretch): readonly Result<readonly PlannedPart[]>[] => [restretch(wish)],
   backup: (file: Blob): AsyncIterable<Result<BackupPart>> => backupIn(file),
@@ -49,7 +48,7 @@ function readText(text: string, options: ReadOptions): ReadText {
 }
 
 /** The garment of a link. */
-async function* garmentIn(text: string): AsyncGenerator<Result<Garment>> {
+async function* garmentIn(text: string): AsyncGenerator<Result<PassedOn>> {
   yield await linkToGarment(text);
 }
 

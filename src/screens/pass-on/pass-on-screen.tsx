@@ -1,6 +1,8 @@
 import './pass-on.css';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { copyText, saveFile, shareLink } from '../../app/device/hand-over.ts';
+import type { DesignForm } from '../../app/drafts/design/form.ts';
+import { readKept } from '../../app/drafts/kept/read-kept.ts';
 import { changeGarment } from '../../app/garments/change-garment.ts';
 import { garmentOf } from '../../app/garments/garment-of.ts';
 import { linkFor } from '../../app/garments/passing-on.ts';
@@ -42,7 +44,15 @@ function PassOn({ view }: { readonly view: GarmentView }) {
   const [withNotes, setNotes] = useState(false);
   const [told, tell] = useState('');
   const { garment } = view;
-  const link = useLink(garment, withNotes);
+  const { design } = garment;
+  const [drafted, setDrafted] = useState<DesignForm>();
+  // somebody's own measures go along only where she says so
+  const [said, setDesign] = useState<boolean>();
+  useEffect(() => {
+    void readKept('designForm', design).then((read) => setDrafted(read.ok ? read.value : undefined));
+  }, [design]);
+  const withDesign = said ?? drafted?.person.table !== undefined;
+  const link = useLink(garment, withNotes, withDesign);
   const keep = (field: 'credits' | 'licence') => (typed: string) =>
     void changeGarment(garment.id, (now) => ({ ...now, [field]: typed }));
   const copy = async () => tell(say((await copyText(link ?? '')) ? 'passOn.copied' : 'passOn.copyFailed'));
@@ -71,6 +81,14 @@ function PassOn({ view }: { readonly view: GarmentView }) {
           value={garment.licence ?? ''}
           onChange={keep('licence')}
         />
+        {drafted && (
+          <Toggle
+            label={say('passOn.withDesign')}
+            hint={say('passOn.withDesignHint')}
+            on={withDesign}
+            onChange={setDesign}
+          />
+        )}
         {garment.notes && <Toggle label={say('passOn.withNotes')} on={withNotes} onChange={setNotes} />}
       </Card>
       <Card label={say('passOn.link')}>
@@ -104,16 +122,17 @@ function PassOn({ view }: { readonly view: GarmentView }) {
  * Her link, made before it is asked for: a browser hands on only what is there when she taps. What she typed since may
  * be missing in it for a moment; notes that she took back are never in it.
  */
-function useLink(garment: GarmentRecord, withNotes: boolean): string | undefined {
-  const [made, setMade] = useState<{ readonly link: string; readonly withNotes: boolean }>();
+function useLink(garment: GarmentRecord, withNotes: boolean, withDesign: boolean): string | undefined {
+  const wish = `${withNotes} ${withDesign}`;
+  const [made, setMade] = useState<{ readonly link: string; readonly wish: string }>();
   useEffect(() => {
     let isWanted = true;
-    void linkFor(garment, withNotes).then((link) => isWanted && setMade({ link, withNotes }));
+    void linkFor(garment, { withNotes, withDesign }).then((link) => isWanted && setMade({ link, wish }));
     return () => {
       isWanted = false;
     };
-  }, [garment, withNotes]);
-  return made?.withNotes === withNotes ? made.link : undefined;
+  }, [garment, wish]);
+  return made?.wish === wish ? made.link : undefined;
 }
 
 /** The whole garment in standard wording, in her terms. */

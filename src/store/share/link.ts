@@ -3,7 +3,10 @@ import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts'
 import type { Garment } from '../../knit/piece/garment.ts';
 import { plan } from '../../knit/piece/plan.ts';
 import { workBudget } from '../../knit/piece/work-budget.ts';
-import { garment as garmentShape } from '../shapes/craft-shapes.ts';
+import type { RowNote } from '../records.ts';
+import { garmentEntries, LIMITS, recipe } from '../shapes/craft-shapes.ts';
+import { plainJson, rowNotes } from '../shapes/record-shapes.ts';
+import { shapeOf } from '../shapes/shape-of.ts';
 import { deflated, inflateWithin } from './deflate.ts';
 
 /**
@@ -11,6 +14,27 @@ import { deflated, inflateWithin } from './deflate.ts';
  * A fragment is never sent to a server. Notes stay at home unless they are asked for: they may be private.
  */
 export const LINK_VERSION = '1';
+/** of a garment with more than its recipes: an app that knows the first version only says that it is too old */
+const LINK_WITH_DESIGN = '2';
+
+/** What travels in a link: the garment, and what it may be drafted again from. */
+export interface PassedOn extends Garment {
+  /** the form of its design, without the name of whose measures they are */
+  readonly design?: unknown;
+  /** the sizes it is passed on in, with what was set by hand */
+  readonly sizes?: unknown;
+  readonly rowNotes?: readonly RowNote[];
+}
+
+const passedOn = shapeOf<PassedOn>()(
+  v.strictObject({
+    ...garmentEntries,
+    pieces: v.pipe(v.array(recipe), v.maxLength(LIMITS.parts)),
+    design: v.exactOptional(plainJson),
+    sizes: v.exactOptional(plainJson),
+    rowNotes: v.exactOptional(rowNotes),
+  }),
+);
 
 /** Longest fragment taken in, characters: far above any garment, far below what could hurt. */
 export const LONGEST_LINK = 50_000;
@@ -27,12 +51,18 @@ export interface LinkOptions {
 
 /** The fragment that `linkToGarment` reads back. */
 export async function garmentToLink(
-  garment: Garment,
+  garment: PassedOn,
   { withNotes = false }: LinkOptions = {},
 ): Promise<string> {
   const { notes, ...rest } = garment;
+<<<<<<< HEAD
   const kept: Garment = withNotes && notes !== undefined ? { ...rest, notes } : rest;
   return `${LINK_VERSION}.${toBase64Url(await deflated(JSON.stringify(kept)))}`;
+=======
+  const kept: PassedOn = withNotes && notes !== undefined ? { ...rest, notes } : rest;
+  const packed = new Blob([JSON.stringify(kept)]).stream().pipeThrough(new CompressionStream('deflate-raw'));
+  const hasMore = 'design' in kept || 'rowNotes' in kept;
+  return `${hasMore ? LINK_WITH_DESIGN : LINK_VERSION}.${toBase64Url(new Uint8Array(await new Response(packed).arrayBuffer()))}`;
 }
 
 /**
@@ -40,15 +70,15 @@ export async function garmentToLink(
  * @returns the garment, or a fault: 'link too long', 'link version', 'link damaged', 'link not a garment', or what
  *   the planner says of a piece that cannot be knitted
  */
-export async function linkToGarment(text: string): Promise<Result<Garment>> {
+export async function linkToGarment(text: string): Promise<Result<PassedOn>> {
   if (text.length > LONGEST_LINK) return refuse(tooLong(text.length));
   const dot = text.indexOf('.');
   const version = text.slice(0, dot);
   if (dot < 1 || !/^\d{1,4}$/.test(version)) return refuse(damaged());
-  if (version !== LINK_VERSION) return refuse(laterVersion(version));
+  if (![LINK_VERSION, LINK_WITH_DESIGN].includes(version)) return refuse(laterVersion(version));
   const json = await unfold(text.slice(dot + 1));
   if (json === undefined) return refuse(damaged());
-  const read = v.safeParse(garmentShape, json);
+  const read = v.safeParse(passedOn, json);
   if (!read.success) return refuse(notGarment(read.issues[0]));
   const budget = workBudget(MOST_STITCHES_WORKED);
   for (const piece of read.output.pieces) {

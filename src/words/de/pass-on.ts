@@ -86,6 +86,16 @@ export const words: Translation<typeof english> = {
   boxes: 'Vor jeder Reihenzeile ein Kästchen zum Abhaken',
   paperHint:
     'Es nimmt das Papier, das der Drucker hat, A4 oder Letter. Als PDF: beim Drucken als Drucker wählen.',
+  withDesign: 'Damit andere es in ihrer Größe entwerfen können',
+  withDesignHint: 'Der Entwurf geht mit, samt den Maßen, nach denen er gerechnet ist. Ein Name nicht.',
+  yourSize: 'Deine Größe',
+  asPlanned: 'Wie es geplant war {size}',
+  changedByHand:
+    'Teile wurden nach dem Entwurf von Hand geändert. Das ist nur in der geplanten Größe so, in keiner anderen.',
+  keptFigures: 'Von Hand gesetzt und beibehalten: {list}.',
+  droppedFigures:
+    'Von Hand gesetzt, in dieser Größe nicht möglich und darum nach den Regeln gerechnet: {list}.',
+  finishedSizes: 'Die Größen nebeneinander ansehen',
   lengthsIn: 'Längen in',
   both: 'cm und Zoll',
   workingOut: 'Größe {size} wird berechnet …',
