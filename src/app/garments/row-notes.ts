@@ -19,11 +19,5 @@ export const notesMoved = (
     return [{ ...note, piece: after[at]?.name ?? note.piece, part: is.name, row }];
   });
 
-/** The note at a row; undefined where there is none. */
-export const noteAt = (
-  notes: readonly RowNote[] | undefined,
-  piece: string,
-  part: string,
-  row: number,
-): RowNote | undefined =>
-  notes?.find((note) => note.piece === piece && note.part === part && note.row === row);
+/** Opened outside the app as a page: https, and no name or password in it. As the store's shape has it. */
+export const isSafeAddress = (typed: string): boolean => /^https:\/\/[^\s@/\\]+(?:[/?#]\S*)?$/.test(typed);

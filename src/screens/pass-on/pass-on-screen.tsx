@@ -5,7 +5,7 @@ import type { DesignForm } from '../../app/drafts/design/form.ts';
 import { readKept } from '../../app/drafts/kept/read-kept.ts';
 import { changeGarment } from '../../app/garments/change-garment.ts';
 import { garmentOf } from '../../app/garments/garment-of.ts';
-import { linkFor } from '../../app/garments/passing-on.ts';
+import { linkFor, type ToPass } from '../../app/garments/passing-on.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import type { GarmentView } from '../../app/state.ts';
 import { workSize } from '../../knit/written/work-size.ts';
@@ -22,6 +22,7 @@ import { GarmentPage } from '../garment-page.tsx';
 import { InSizes } from './in-sizes.tsx';
 import { Codes } from './qr-code.tsx';
 import { ToDevice } from './to-device.tsx';
+import { RowNotes } from './row-notes.tsx';
 import { WrittenKeys } from './written-text.tsx';
 
 /** The recipe as a link, a code and a file, with the credits that travel with it. */
@@ -42,6 +43,7 @@ function pageOf(query: URLSearchParams) {
 
 function PassOn({ view }: { readonly view: GarmentView }) {
   const [withNotes, setNotes] = useState(false);
+  const [withRowNotes, setRowNotes] = useState(false);
   const [told, tell] = useState('');
   const { garment } = view;
   const { design } = garment;
@@ -52,7 +54,7 @@ function PassOn({ view }: { readonly view: GarmentView }) {
     void readKept('designForm', design).then((read) => setDrafted(read.ok ? read.value : undefined));
   }, [design]);
   const withDesign = said ?? drafted?.person.table !== undefined;
-  const link = useLink(garment, withNotes, withDesign);
+  const link = useLink(garment, { withNotes, withDesign, withRowNotes });
   const keep = (field: 'credits' | 'licence') => (typed: string) =>
     void changeGarment(garment.id, (now) => ({ ...now, [field]: typed }));
   const copy = async () => tell(say((await copyText(link ?? '')) ? 'passOn.copied' : 'passOn.copyFailed'));
@@ -90,6 +92,9 @@ function PassOn({ view }: { readonly view: GarmentView }) {
           />
         )}
         {garment.notes && <Toggle label={say('passOn.withNotes')} on={withNotes} onChange={setNotes} />}
+        {garment.rowNotes && garment.rowNotes.length > 0 && (
+          <Toggle label={say('passOn.withRowNotes')} on={withRowNotes} onChange={setRowNotes} />
+        )}
       </Card>
       <Card label={say('passOn.link')}>
         <h2>{say('passOn.link')}</h2>
@@ -108,6 +113,7 @@ function PassOn({ view }: { readonly view: GarmentView }) {
         {link && <Codes link={link} label={say('passOn.codeLabel', { garment: garment.name })} />}
       </Card>
       <Written garment={garment} tell={tell} />
+      <RowNotes view={view} />
       <Card label={say('passOn.file')}>
         <h2>{say('passOn.file')}</h2>
         <Button icon="download" onPress={save}>
@@ -122,12 +128,12 @@ function PassOn({ view }: { readonly view: GarmentView }) {
  * Her link, made before it is asked for: a browser hands on only what is there when she taps. What she typed since may
  * be missing in it for a moment; notes that she took back are never in it.
  */
-function useLink(garment: GarmentRecord, withNotes: boolean, withDesign: boolean): string | undefined {
-  const wish = `${withNotes} ${withDesign}`;
+function useLink(garment: GarmentRecord, to: ToPass): string | undefined {
+  const wish = JSON.stringify(to);
   const [made, setMade] = useState<{ readonly link: string; readonly wish: string }>();
   useEffect(() => {
     let isWanted = true;
-    void linkFor(garment, { withNotes, withDesign }).then((link) => isWanted && setMade({ link, wish }));
+    void linkFor(garment, to).then((link) => isWanted && setMade({ link, wish }));
     return () => {
       isWanted = false;
     };

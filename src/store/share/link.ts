@@ -55,14 +55,9 @@ export async function garmentToLink(
   { withNotes = false }: LinkOptions = {},
 ): Promise<string> {
   const { notes, ...rest } = garment;
-<<<<<<< HEAD
-  const kept: Garment = withNotes && notes !== undefined ? { ...rest, notes } : rest;
-  return `${LINK_VERSION}.${toBase64Url(await deflated(JSON.stringify(kept)))}`;
-=======
   const kept: PassedOn = withNotes && notes !== undefined ? { ...rest, notes } : rest;
-  const packed = new Blob([JSON.stringify(kept)]).stream().pipeThrough(new CompressionStream('deflate-raw'));
   const hasMore = 'design' in kept || 'rowNotes' in kept;
-  return `${hasMore ? LINK_WITH_DESIGN : LINK_VERSION}.${toBase64Url(new Uint8Array(await new Response(packed).arrayBuffer()))}`;
+  return `${hasMore ? LINK_WITH_DESIGN : LINK_VERSION}.${toBase64Url(await deflated(JSON.stringify(kept)))}`;
 }
 
 /**
