@@ -9,6 +9,7 @@ import { Card } from '../../ui/card/card.tsx';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
+import { numberBeside } from '../../words/needle.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
 import { Pictures } from './pictures.tsx';
@@ -32,7 +33,7 @@ export function Outcome({ name, drafted, tell }: OutcomeProps) {
   const all = drafted.flatMap((one) => (one.worked.ok ? [one.worked.value] : []));
   const one = all.filter(({ size }) => size === only);
   const worked = one.length > 0 ? one : all;
-  const written = writeSizes(worked, { terms, units });
+  const written = writeSizes(worked, { terms, units, needle: numberBeside });
   if (!written.ok) return null;
   return (
     <Card label={say('passOn.written')}>

@@ -16,6 +16,7 @@ import { Card } from '../../ui/card/card.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { LiveRegion } from '../../ui/live/live-region.tsx';
+import { numberBeside } from '../../words/needle.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
 import { GarmentPage } from '../garment-page.tsx';
@@ -152,7 +153,7 @@ function Written({
   const { terms, units } = speech.value;
   const written = useMemo(() => {
     const worked = workSize('', garmentOf(garment));
-    return worked.ok ? writeSizes([worked.value], { terms, units }) : worked;
+    return worked.ok ? writeSizes([worked.value], { terms, units, needle: numberBeside }) : worked;
   }, [garment, terms, units]);
   if (!written.ok) return null;
   return (
