@@ -22,7 +22,6 @@ export const words: Translation<typeof english> = {
   keepSo: 'So lassen',
   keptSo: 'Du lässt es so.',
   askAgain: 'Wieder hinweisen',
-
   measures: 'Maße',
   whose: 'Wessen Maße',
   fromTable: '{table}, {size}',
