@@ -13,7 +13,7 @@ import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
-import { LENGTH_DIGITS, lengthToType, lengthTyped, lengthUnit, saysLength } from '../../words/measures.ts';
+import { lengthToType, lengthTyped, lengthUnit, saysLength, saysTyped } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { saysFigure } from './says-figure.ts';
 
@@ -67,7 +67,7 @@ export function Adjust({ set, drafted, design, onChange }: Props) {
           label={say('passOn.newFigure')}
           value={mm === undefined ? undefined : lengthToType(mm)}
           unit={lengthUnit()}
-          digits={LENGTH_DIGITS}
+          says={saysTyped}
           decimals
           signed={path.startsWith('ease.')}
           onChange={(typed) => setMm(typed === undefined ? undefined : lengthTyped(typed))}

@@ -13,7 +13,7 @@ import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
-import { LENGTH_DIGITS, lengthToType, lengthTyped, lengthUnit, saysLength } from '../../words/measures.ts';
+import { lengthToType, lengthTyped, lengthUnit, saysLength, saysTyped } from '../../words/measures.ts';
 import { saysList } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { bodyMeasures } from '../body-measures.ts';
@@ -80,7 +80,7 @@ export function Fit({ passed, designed: { form, set, people } }: Props) {
               hint={hint && say(hint)}
               value={Number.isFinite(own[name]) ? lengthToType(own[name]) : undefined}
               unit={lengthUnit()}
-              digits={LENGTH_DIGITS}
+              says={saysTyped}
               decimals
               bare
               onChange={(v) => setOwn({ ...own, [name]: v === undefined ? Number.NaN : lengthTyped(v) })}
