@@ -27,7 +27,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
     'vite',
     'vite-plugin-pwa',
   ],
-  app: ['knit', 'progress', 'pace', 'store', 'words', '@preact/signals', 'valibot', 'workbox-window'],
+  app: ['knit', 'progress', 'pace', 'store', 'words', '@preact/signals', 'valibot', 'workbox-window', 'jsqr'],
   screens: ['app', 'ui', 'words', 'knit', 'progress', 'pace', 'preact', '@preact/signals', 'uqr'],
   'main.tsx': ['app', 'pace', 'ui', 'words', 'screens', 'preact', '@preact/signals'],
 };

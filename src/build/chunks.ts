@@ -40,6 +40,21 @@ const firstWordsOf = (language: string): readonly string[] => {
 export const WHEN_WANTED = 'wanted-';
 
 export const isWhenWanted = (file: string): boolean => file.includes(`/${WHEN_WANTED}`);
+/** How the screens look that no line before has taken. */
+const lookedAtLater = readdirSync('src/screens', { recursive: true, encoding: 'utf8' })
+  .filter((path) => path.endsWith('.css'))
+  .map((path) => `src/screens/${path}`);
+
+/** What goes from screen to camera; it is not kept for offline use (src/build/worker.ts). */
+const byCamera = [
+  'src/screens/backup/by-camera.tsx',
+  'src/screens/pass-on/code-run.tsx',
+  'src/app/backup/look-for-codes.ts',
+  'src/app/backup/codes-of-garment.ts',
+  'src/app/device/camera.ts',
+  'src/store/share/code-run.ts',
+  'src/store/share/base45.ts',
+];
 
 /** Paths below the project's folder. One that is not there stops the build: what it held would go elsewhere unseen. */
 export const chunks: readonly Chunk[] = [
@@ -49,6 +64,8 @@ export const chunks: readonly Chunk[] = [
   { name: 'row-in-hand', neededBy: rowInHand },
   { name: 'fabrics', neededBy: [workbasket], andBy: [offThread] },
   { name: 'workbasket', neededBy: [workbasket] },
+  // looks of all other screens: in one file what they say alike takes no more room
+  { name: 'looks', of: lookedAtLater },
   // what other screens and the worker share: it may touch nothing of a page
   { name: 'beside', neededBy: [offThread], shared: true },
   // what several screens share is fetched once, with the first of them, instead of in crumbs
@@ -70,8 +87,11 @@ export const chunks: readonly Chunk[] = [
       'src/progress/',
       'src/store/',
       'src/screens/mends/',
+      // passing on names pieces as the draft does, and needs no more of it
+      'src/screens/draft/says-name.ts',
       ...forAnyScreen,
     ],
+    but: byCamera,
     shared: true,
   },
   // screens that lead to one another come together: what they say alike takes no more room
@@ -83,6 +103,7 @@ export const chunks: readonly Chunk[] = [
   {
     name: 'handing-on',
     of: ['pass-on', 'backup', 'settings'].map((name) => `src/screens/${name}/`),
+    but: byCamera,
   },
   // larger than the app, and wanted by few: fetched with the first PDF
   {
@@ -94,6 +115,9 @@ export const chunks: readonly Chunk[] = [
       ),
     ],
   },
+  { name: 'camera', of: byCamera },
+  // garments to try: no crumbs
+  { name: 'samples', of: ['src/screens/open/', 'src/app/garments/sample.ts', 'src/knit/garment/demo.ts'] },
 ];
 
 /** Paths in the list that are not there. */

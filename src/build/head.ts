@@ -83,24 +83,68 @@ const startInHead: Plugin = {
   },
 };
 
+/** Screens that a visit may begin with, by their addresses: a bookmark, a shortcut, a link to the sample. */
+const begins: Readonly<Record<string, string>> = {
+  '': workbasket,
+  draft: 'src/screens/draft/draft-screen.tsx',
+  read: 'src/screens/pattern/pattern-screen.tsx',
+  new: 'src/screens/editor/editor-screen.tsx',
+  sample: 'src/screens/open/sample-screen.tsx',
+  samples: 'src/screens/open/samples-screen.tsx',
+  backup: 'src/screens/backup/backup-screen.tsx',
+  settings: 'src/screens/settings/settings-screen.tsx',
+};
+
+/** What every screen but the first ones comes by. */
+const forOthers = ['src/screens/other-screens.ts', 'src/words/says-fault.ts'];
+
+/** What a screen asks for as soon as it runs. */
+const asks: Readonly<Record<string, readonly string[]>> = {
+  sample: ['src/app/garments/sample.ts'],
+};
+
 function firstFiles(bundle: readonly Rolldown.OutputBundle[string][]): FirstFiles {
-  const files = bundle.filter((file) => file.type === 'chunk');
+  const chunks = bundle.filter((file) => file.type === 'chunk');
   const chunkOf = (path: string) => {
-    const found = files.find((chunk) => chunk.moduleIds.some((id) => isAt([path], id)));
+    const found = chunks.find((chunk) => chunk.moduleIds.some((id) => isAt([path], id)));
     if (found === undefined) throw new Error(`The build has no chunk with ${path}.`);
     return found;
   };
-  const screen = chunkOf(workbasket);
-  const words = (language: string) => chunkOf(`src/words/${language}/workbasket.ts`).fileName;
+  const inPage = filesBy([chunkOf('src/main.tsx')], chunks);
+  const files: string[] = [];
+  const screens: Record<string, number[]> = {};
+  for (const [address, path] of Object.entries(begins)) {
+    const of = [path, ...(address === '' ? [] : forOthers), ...(asks[address] ?? [])].map(chunkOf);
+    const needed = filesBy(of, chunks).filter((file) => !inPage.includes(file));
+    files.push(...needed.filter((file) => !files.includes(file)));
+    screens[address] = needed.map((file) => files.indexOf(file));
+  }
+  const words = (language: string): [string, string] => [
+    chunkOf(`src/words/${language}/workbasket.ts`).fileName,
+    chunkOf(`src/words/${language}/settings.ts`).fileName,
+  ];
   return {
-    scripts: [screen.fileName, ...screen.imports].filter((file) => !file.includes('row-in-hand')),
-    styles: [...(screen.viteMetadata?.importedCss ?? [])],
-    words: {
-      ...Object.fromEntries(languages.map((language) => [language, words(language)])),
-      en: words('en'),
-    },
+    files,
+    screens,
+    words: Object.fromEntries(languages.map((language) => [language, words(language)])),
     font: 'fonts/atkinson-hyperlegible-next.woff2',
   };
+}
+
+/** The files of chunks, and of all that they need before they can run; scripts first. */
+function filesBy(
+  wanted: readonly Rolldown.OutputChunk[],
+  chunks: readonly Rolldown.OutputChunk[],
+): readonly string[] {
+  const all = new Set<Rolldown.OutputChunk>();
+  const take = (chunk: Rolldown.OutputChunk | undefined): void => {
+    if (chunk === undefined || all.has(chunk)) return;
+    all.add(chunk);
+    for (const name of chunk.imports) take(chunks.find(({ fileName }) => fileName === name));
+  };
+  for (const chunk of wanted) take(chunk);
+  const styles = [...all].flatMap(({ viteMetadata }) => [...(viteMetadata?.importedCss ?? [])]);
+  return [...[...all].map(({ fileName }) => fileName), ...new Set(styles)];
 }
 
 export const head: readonly Plugin[] = [openPolicyInDevelopment, oneFirstScript, keptCompiled, startInHead];

@@ -99,6 +99,24 @@ export function putTogether(code: string, path: string): readonly RegExp[] {
   return [...templates, ...asked].map((parts) => new RegExp(`^${parts.map(escaped).join('.*')}$`));
 }
 
+/** The pattern of a catalogue that a file asks for any name. */
+const anyOf = (catalogue: string): string => new RegExp(`^${catalogue}\\..*$`).source;
+
+/**
+ * Whether a message is only ever said by its whole name as it is written: where a catalogue is asked for any name, what
+ * it is asked for is a word of the craft (src/knit/) or one that stands quoted somewhere.
+ */
+function onlyWritten(code: ReadonlyMap<string, string>) {
+  const all = [...code.values()].join('\n');
+  const craft = [...code].flatMap(([path, file]) => (path.startsWith('knit/') ? [file] : [])).join('\n');
+  const words = new Set([
+    ...(craft.match(/\w+/g) ?? []),
+    ...[...all.matchAll(/['"`](\w+)['"`]/g)].map(([, word]) => word),
+  ]);
+  return (catalogue: string, name: string): boolean =>
+    /^\w+$/.test(name) && !words.has(name) && all.includes(`'${catalogue}.${name}'`);
+}
+
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
 const anyCode = /\/src\/(?!build\/)[^?]*\.tsx?$/;
@@ -116,9 +134,15 @@ export const codeOfTheApp = (): ReadonlyMap<string, string> =>
 /** Numbers all messages. */
 export function numbersOf(code: ReadonlyMap<string, string>): Numbers {
   const patterns = [...code].flatMap(([path, file]) => putTogether(file, path));
+  const isOnlyWritten = onlyWritten(code);
   const isKept = (catalogue: string, name: string): boolean =>
     // by their codes, which are no part of a template
-    catalogue.endsWith('Faults') || patterns.some((pattern) => pattern.test(`${catalogue}.${name}`));
+    catalogue.endsWith('Faults') ||
+    patterns.some(
+      (pattern) =>
+        pattern.test(`${catalogue}.${name}`) &&
+        !(pattern.source === anyOf(catalogue) && isOnlyWritten(catalogue, name)),
+    );
   const numbers = new Map<string, Numbered>();
   for (const file of readdirSync('src/words/en')) {
     const written = messagesIn(readFileSync(join('src/words/en', file), 'utf8'));

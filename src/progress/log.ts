@@ -28,9 +28,14 @@ type Says =
   /** stitches counted on the needle */
   | (OfKind<'check'> & { readonly count?: number } & Unsaid<'text' | 'undoes'>)
   /** her words */
-  | (OfKind<'note' | 'lifeline'> & { readonly text?: string } & Unsaid<'count' | 'undoes'>)
+  | (OfKind<'note'> & { readonly text?: string; readonly beforeRow?: number } & Unsaid<'count' | 'undoes'>)
+  | (OfKind<'lifeline'> & { readonly text?: string } & Unsaid<'count' | 'undoes'>)
   /** id of the entry that this one takes back */
   | (OfKind<'undo' | 'strike'> & { readonly undoes?: string } & Unsaid<'count' | 'text'>);
+
+/** The row (from 1) before which a note is read: the one that she wrote it for, else the one that was in hand. */
+export const rowOfNote = (entry: LogEntry): number =>
+  (entry.kind === 'note' ? entry.beforeRow : undefined) ?? entry.row + 1;
 
 interface OfKind<K extends EntryKind> {
   readonly kind: K;

@@ -1,5 +1,5 @@
 import { foldPlace } from './fold.ts';
-import type { LogEntry } from './log.ts';
+import { type LogEntry, rowOfNote } from './log.ts';
 import { pace } from './pace.ts';
 import { standing } from './standing.ts';
 
@@ -38,7 +38,7 @@ export function makeRecord(make: string, entries: readonly LogEntry[]): MakeReco
     reworked: own.filter((entry) => entry.kind === 'rework').length,
     checked: own.filter((entry) => entry.kind === 'check').map((entry) => entry.row),
     notes: own.flatMap((entry) =>
-      entry.kind === 'note' && entry.text ? [{ row: entry.row, text: entry.text }] : [],
+      entry.kind === 'note' && entry.text ? [{ row: rowOfNote(entry) - 1, text: entry.text }] : [],
     ),
   };
 }

@@ -1,8 +1,8 @@
 import { signal } from '@preact/signals';
 import type { ComponentType } from 'preact';
 
-/** A component that is fetched after the first paint; nothing stands in its place until `fetch` has got it. */
-export type Later<Props> = ComponentType<Props> & { readonly fetch: () => Promise<void> };
+/** A component that is fetched after the first paint; nothing stands in its place until `fetch` has got it, which says so. */
+export type Later<Props> = ComponentType<Props> & { readonly fetch: () => Promise<boolean> };
 
 /** Where its file cannot be had (a first visit cut off) it is missed until the screen is opened anew. */
 export function later<Props extends object>(load: () => Promise<ComponentType<Props>>): Later<Props> {
@@ -13,6 +13,7 @@ export function later<Props extends object>(load: () => Promise<ComponentType<Pr
   };
   const fetch = async () => {
     loaded.value ??= await load().catch(() => undefined);
+    return loaded.value !== undefined;
   };
   return Object.assign(Place, { fetch });
 }

@@ -43,7 +43,7 @@ export const otherScreens = {
   ),
   record: withFaults(() => import('./record/record-screen.tsx'), 'record', 'garment', 'craft'),
   passOn: withFaults(() => import('./pass-on/pass-on-screen.tsx'), 'passOn', 'garment', 'craft', 'draft'),
-  openLink: withFaults(() => import('./pass-on/open-link-screen.tsx'), 'passOn', 'gauge', 'craft'),
+  openLink: withFaults(() => import('./pass-on/open-link-screen.tsx'), 'passOn', 'gauge', 'craft', 'draft'),
   draft: withFaults(() => import('./draft/draft-screen.tsx'), 'draft', 'craft'),
   read: withFaults(() => import('./pattern/pattern-screen.tsx'), 'pattern', 'gauge', 'craft', 'row'),
   backup: withFaults(() => import('./backup/backup-screen.tsx'), 'backup', 'craft'),

@@ -22,6 +22,10 @@ export interface GarmentFields extends Omit<Garment, 'pieces'> {
   readonly pieces: readonly PieceRecord[];
   /** everything a draft was made from (measurements, ease, shape), where the garment was drafted */
   readonly design?: unknown;
+  /** the sizes in which it is passed on, with what was set for them by hand */
+  readonly sizes?: unknown;
+  /** at single rows, for whoever knits it; kept apart from the log, which stays on the device */
+  readonly rowNotes?: readonly RowNote[];
   /** the texts a copied pattern was read from, by piece id */
   readonly texts?: Readonly<Record<string, string>>;
   /** ticked steps of the making up */
@@ -32,6 +36,18 @@ export interface GarmentFields extends Omit<Garment, 'pieces'> {
   readonly stripes?: readonly Stripe[];
   /** where they lie, by piece id; without it they begin anew with each part, as older garments have them */
   readonly striped?: Readonly<Record<string, Striped>>;
+}
+
+/** Her note at a row, which travels with the garment where she wants it. */
+export interface RowNote {
+  /** by name, as pieces and parts are called */
+  readonly piece: string;
+  readonly part: string;
+  /** of the part, from 1 */
+  readonly row: number;
+  readonly text?: string;
+  /** an address of her own choosing that shows how; https only */
+  readonly address?: string;
 }
 
 /** `id` stays when the piece is renamed or reworked; makes are keyed by it. */
@@ -164,6 +180,8 @@ export interface NewEntry {
   readonly row?: number;
   readonly count?: number;
   readonly text?: string;
+  /** of a note for a row ahead: that row, from 1 */
+  readonly beforeRow?: number;
   readonly plan?: PlanId;
   /** for 'strike': the note, check or lifeline to strike out */
   readonly undoes?: string;

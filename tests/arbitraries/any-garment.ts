@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { newForm } from '../../src/app/drafts/design/form.ts';
 import type { ReadDesign } from '../../src/app/drafts/pattern/draft.ts';
+import { usualSet } from '../../src/app/garments/size-set.ts';
 import { fabricNames } from '../../src/knit/fabric.ts';
 import type { Swatch, Yarn } from '../../src/knit/piece/garment.ts';
 import type { Taken } from '../../src/knit/yarn/need.ts';
 import type { Stripe, Striped } from '../../src/knit/yarn/stripes.ts';
-import type { GarmentRecord, PieceRecord } from '../../src/store/records.ts';
+import type { GarmentRecord, PieceRecord, RowNote } from '../../src/store/records.ts';
 import { anyHandSeam, anyJoint } from './any-joint.ts';
 import { anyRecipe } from './any-recipe.ts';
 import { knownGarment } from './known-garments.ts';
@@ -88,6 +89,16 @@ export const anyGarment = (): fc.Arbitrary<GarmentRecord> =>
     credits: maybe(someText()),
     licence: maybe(someText()),
     design: maybe(fc.oneof(readDesign, fc.constant(newForm()))),
+    sizes: maybe(fc.constant(usualSet(newForm()))),
+    rowNotes: maybe(
+      fc.array(
+        fc.constantFrom<RowNote>(
+          { piece: 'Back', part: 'Back', row: 3, text: 'loosely' },
+          { piece: 'Back', part: 'left', row: 9, address: 'https://example.org/how#there' },
+        ),
+        { maxLength: 2 },
+      ),
+    ),
     texts: maybe(
       fc.dictionary(fc.constantFrom('pattern1', 'pattern2'), someText(), { noNullPrototype: true }),
     ),

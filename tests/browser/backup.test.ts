@@ -76,7 +76,7 @@ it('what was knitted goes out in one file and comes in on another device, unites
     buffer: Buffer.from(text),
   });
   await two.page.getByText('Nothing would change: it is all here already.').waitFor();
-  await two.page.getByText(/the file is 1 row behind, row 3 afterwards/).waitFor();
+  await two.page.getByText('Back: row 4 → 3 done').waitFor();
   await two.page.getByRole('button', { name: 'Replace everything' }).tap();
   await two.page.getByText('Harbour pullover, 1 row of Back', { exact: true }).waitFor();
   expect(await violations(two.page)).toEqual([]);

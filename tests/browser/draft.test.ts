@@ -150,7 +150,7 @@ describe('a garment from measures and a swatch', () => {
     await choose(page, 'Armhole', 'Raglan');
     await choose(page, 'Neck', 'V');
     await group(page, 'In several sizes').getByRole('button', { name: 'Work out the sizes' }).tap();
-    const table = page.locator('.draft-grade');
+    const table = page.locator('.size-table');
     await table.waitFor();
     await expect
       .poll(() => table.getByRole('columnheader').allInnerTexts())

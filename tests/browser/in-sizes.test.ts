@@ -19,6 +19,10 @@ const words = {
     both: 'cm and inches',
     chest: 'Round the chest',
     looked: '18 points looked at; to mend:',
+    size: 'Size',
+    figure: 'What it shall be',
+    change: 'Change it',
+    back: 'Back to the rules: Length, M',
   },
   'de-DE': {
     name: 'Name des Strickstücks',
@@ -28,10 +32,21 @@ const words = {
     work: 'Größen berechnen',
     save: 'Text sichern',
     both: 'cm und Zoll',
-    chest: 'Brustumfang',
+    chest: 'Um die Brust',
     looked: '18 Punkte angesehen; zu verbessern:',
+    size: 'Größe',
+    figure: 'Was sie sein soll',
+    change: 'Ändern',
+    back: 'Zurück zur Regel: Länge, M',
   },
 } as const;
+
+/** mm: ISO 216 (A4); ANSI/ASME Y14.1, size A, 8.5 by 11 in (Letter). */
+const papers = [
+  ['A4', 210, 297],
+  ['Letter', 215.9, 279.4],
+] as const;
+const POINTS_PER_MM = 72 / 25.4;
 
 it.each(['en-GB', 'de-DE'] as const)(
   'from a draft to its pattern in five sizes, read back, at 390 px: %s',
@@ -94,6 +109,27 @@ it.each(['en-GB', 'de-DE'] as const)(
     await page.emulateMedia({ media: 'print' });
     await expect.poll(() => written.isVisible()).toBe(true);
     await expect.poll(() => page.getByRole('table').isVisible()).toBe(false);
+    for (const [format, width, height] of papers) {
+      const pdf = (await page.pdf({ format })).toString('latin1');
+      const boxes = [...pdf.matchAll(/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)];
+      expect(boxes.length, format).toBeGreaterThan(3);
+      for (const [, w, h] of boxes) {
+        expect(Math.abs(Number(w) - width * POINTS_PER_MM), format).toBeLessThan(2);
+        expect(Math.abs(Number(h) - height * POINTS_PER_MM), format).toBeLessThan(2);
+      }
+    }
+    await page.emulateMedia({ media: 'screen' });
+
+    // a figure of one size set by hand stays with the garment, and is given back
+    await page.getByLabel(say.size, { exact: true }).last().selectOption('M');
+    await page.getByLabel(say.figure, { exact: true }).fill('70');
+    await page.getByRole('button', { name: say.change, exact: true }).tap();
+    await page.getByRole('button', { name: say.back }).waitFor();
+    await liesInTheBox(page, '"adjusted":[{"path":"lengthMm","mm":700,"size":"M"}]');
+    await page.reload();
+    await page.getByRole('button', { name: say.work }).tap();
+    await page.getByRole('button', { name: say.back }).tap();
+    await liesInTheBox(page, '"adjusted":[]');
     expect(complaints).toEqual([]);
     expect(strangers).toEqual([]);
   },

@@ -49,3 +49,57 @@ it('notes typed in two windows are both kept, and one that is being typed outliv
   await phone.close();
   await host.close();
 });
+
+it.each([
+  {
+    locale: 'en',
+    size: 'small',
+    which: 'For which row',
+    keep: 'Keep the note',
+    before: 'Before row 5',
+    row: 'Row',
+  },
+  {
+    locale: 'de',
+    size: 'common',
+    which: 'Zu welcher Reihe',
+    keep: 'Notiz behalten',
+    before: 'Vor Reihe 5',
+    row: 'Reihe',
+  },
+] as const)(
+  'a note for a row ahead ($locale) is among the rows ahead, stands before its row, and goes with it',
+  async ({ locale, size, which, keep, before, row }) => {
+    const host = await serve({ root: dist });
+    const { page, complaints, close } = await openPhone({ worker: false, locale, size });
+    await page.goto(`${host.url}#/sample`);
+    const done = page.getByRole('button', { name: /^(Row done|Reihe fertig)$/ });
+    await done.waitFor();
+    const address = page.url();
+    await page.goto(`${address}/notes`);
+    await page.getByRole('textbox', { name: which }).fill('5');
+    await page.getByRole('textbox', { name: new RegExp(`${row} 5`, 'i') }).fill('the blue marker');
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    );
+    await page.getByRole('button', { name: keep }).tap();
+    await page.getByText('the blue marker').waitFor();
+    await page.goto(address);
+    await page.locator('.ladder').getByText('the blue marker').waitFor();
+    const card = page.getByRole('region', { name: before });
+    for (let n = 1; n < 5; n += 1) {
+      expect(await card.count()).toBe(0);
+      await page
+        .getByText(new RegExp(`^${row} ${n} `))
+        .first()
+        .waitFor();
+      await done.tap();
+    }
+    await card.getByText('the blue marker').waitFor();
+    await done.tap();
+    await card.waitFor({ state: 'detached' });
+    expect(complaints).toEqual([]);
+    await close();
+    await host.close();
+  },
+);

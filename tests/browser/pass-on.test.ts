@@ -1,9 +1,12 @@
 import { afterAll, expect, it } from 'vitest';
+import { designOf, newForm } from '../../src/app/drafts/design/form.ts';
+import { draft } from '../../src/knit/garment/draft.ts';
 import { sampleGarment } from '../../src/knit/garment/sample.ts';
 import { garmentToLink } from '../../src/store/share/link.ts';
 import { partsOfLink } from '../../src/store/share/link-parts.ts';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
+import { violations } from './axe.ts';
 import { openPhone, removeProfiles, walkedOn } from './drive.ts';
 import { workerReady } from './worker.ts';
 
@@ -48,6 +51,62 @@ it('a shared link opens with no network, takes her swatch, and is knitted five r
   expect(phone.strangers).toEqual([]);
   await phone.close();
 });
+
+const drafted = draft(designOf(newForm()));
+if (!drafted.ok) throw new Error('not drafted');
+const withDesign = await garmentToLink({
+  name: 'Fen',
+  pieces: drafted.value.recipes,
+  joints: drafted.value.joints,
+  design: newForm(),
+  rowNotes: [{ piece: 'Back', part: 'Back', row: 1, text: 'loosely', address: 'https://example.org/how' }],
+});
+
+it.each(['common', 'small'] as const)(
+  'a link with its design, on a %s phone and by keys alone, is knitted in another size and swatch from its first row',
+  async (size) => {
+    const host = await serve({ root: dist });
+    const phone = await openPhone({ size, worker: false });
+    const { page } = phone;
+    await page.goto(`${host.url}#/open/${withDesign}`);
+    await page.getByRole('heading', { level: 1, name: 'Fen' }).waitFor();
+    const whose = page.getByLabel('Whose measures');
+    await whose.focus();
+    // women's M is hers who made it
+    await page.keyboard.type('Women, XL');
+    await expect.poll(() => whose.inputValue()).toBe('size XL');
+    await page.getByLabel(/^Stitches to/).focus();
+    await page.keyboard.press('ControlOrMeta+A');
+    await page.keyboard.type('18');
+    await page.getByLabel(/^Rows to/).focus();
+    await page.keyboard.press('ControlOrMeta+A');
+    await page.keyboard.type('25');
+    // an XL's 45 in and 3 in of ease are 122 cm
+    await page.getByRole('row', { name: /^Round the chest (?:12\d|4[78])/ }).waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    );
+    expect(await violations(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Put it in the workbasket' }).focus();
+    await page.keyboard.press('Enter');
+    await page.getByRole('link', { name: /Begin Back/ }).focus();
+    await page.keyboard.press('Enter');
+    const shown = page.getByRole('link', { name: 'shown at example.org' });
+    await shown.waitFor();
+    expect(await shown.getAttribute('rel')).toContain('noopener');
+    expect(await shown.getAttribute('target')).toBe('_blank');
+    await page.getByRole('button', { name: 'Row done' }).focus();
+    await page.keyboard.press('Enter');
+    await page
+      .getByText(/^Row 2 of/)
+      .first()
+      .waitFor();
+    expect(phone.complaints).toEqual([]);
+    expect(phone.strangers).toEqual([]);
+    await phone.close();
+    await host.close();
+  },
+);
 
 it('a garment passed on as a file is opened where backups are', async () => {
   const host = await serve({ root: dist });

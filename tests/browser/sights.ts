@@ -158,6 +158,9 @@ const garment: readonly Sight[] = [
   screenSight('pass on', 'passOn', '#/g/sample/pass-on', (page) =>
     page.locator('svg[role="img"]').first().waitFor(),
   ),
+  screenSight('to my other device', 'passOn', '#/g/sample/pass-on?device', (page) =>
+    isTitled(page, 'To my other device'),
+  ),
   screenSight('print', 'print', '#/g/sample/print?piece=front', (page) =>
     page.locator('.paper').first().waitFor(),
   ),

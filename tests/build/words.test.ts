@@ -77,6 +77,10 @@ describe('the messages in the build', () => {
     expect(isKept('craft', 'fabric reverse stocking')).toBe(true);
     expect(isKept('editor', 'role left front')).toBe(true);
     expect(isKept('editor', 'titleNew')).toBe(false);
+    // the draft is asked for any name: of a choice, a piece, an edge; never for that of a sentence of its own
+    expect(isKept('draft', 'neckband')).toBe(true);
+    expect(isKept('draft', 'seam stitch')).toBe(true);
+    expect(isKept('draft', 'bodyChest')).toBe(false);
     for (const faults of faultCatalogues)
       expect(numbers.get(faults)?.kept).toEqual(numbers.get(faults)?.order);
   });

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Body } from '../../src/knit/garment/design.ts';
-import { grade } from '../../src/knit/garment/grade.ts';
 import { startingDesign } from '../../src/knit/garment/start.ts';
 import { stitchesIn } from '../../src/knit/garment/whole-numbers.ts';
 import type { Gauge } from '../../src/knit/gauge.ts';
+import { graded } from '../knit/garment/graded.ts';
 import { bodyOf, drafted, inch, mainPart, near, perInch } from './drafted.ts';
 
 describe('rules of handbooks', () => {
@@ -41,7 +41,7 @@ describe('rules of handbooks', () => {
     );
     const plain = { ...design, hem: { ...design.hem, heightMm: 0 } };
     const up = (inches: number): Body => ({ ...body, chest: body.chest + inch(inches) });
-    const sizes = grade(
+    const sizes = graded(
       plain,
       [0, 2, 4].map((by) => ({ size: String(by), body: up(by) })),
     );

@@ -6,7 +6,7 @@ import { type MakingUp, makingUpOf } from '../../src/knit/making-up/making-up.ts
 import type { WorkedJoint } from '../../src/knit/making-up/work-making-up.ts';
 import { asPlanned } from '../../src/knit/piece/as-planned.ts';
 import type { StandingGarment } from '../../src/knit/piece/standing.ts';
-import { asDrawn } from '../../src/screens/making-up/coming-together.tsx';
+import { asDrawn } from '../../src/screens/making-up/draw-together.ts';
 import { boundsOf, type LaidPiece, laidGarment, onTable } from '../../src/screens/making-up/lay-garment.ts';
 import { edgeRuns, middleOf } from '../../src/ui/panel-map/edge-line.ts';
 import { designs } from '../knit/garment/designs.ts';

@@ -3,18 +3,19 @@ import { BACKUP_ENDING } from '../../store/backup/file-type.ts';
 import { saveFile } from '../device/hand-over.ts';
 import { store } from '../store.ts';
 import { makeBackup } from './backup.ts';
-import { keptFileLate } from './kept-file-late.ts';
+import { keptFileLate, keptNews } from './kept-file-late.ts';
 
 /** How a backup left the app; undefined when she thought better of it. */
 export type HandedOver = 'shared' | 'saved' | 'downloaded' | undefined;
 
-interface SavePicker {
+interface Pickers {
   showSaveFilePicker?: (options: object) => Promise<FileSystemFileHandle>;
+  showOpenFilePicker?: (options: object) => Promise<readonly FileSystemFileHandle[]>;
 }
 
 const JSON_TYPE = 'application/json';
 
-const picker = () => (window as SavePicker).showSaveFilePicker?.bind(window);
+const picker = () => (window as Pickers).showSaveFilePicker?.bind(window);
 
 const pickerOptions = (name: string) => ({
   suggestedName: name,
@@ -67,12 +68,25 @@ export async function keptFile(): Promise<FileSystemFileHandle | undefined> {
     : undefined;
 }
 
-/** Lets her choose the file that is kept up to date, and writes it at once. */
-export async function chooseKeptFile(): Promise<boolean> {
-  const choose = picker();
-  if (!choose) return false;
+/** Lets her choose the file that is kept up to date, a new one, and writes it at once. */
+export const chooseKeptFile = (): Promise<boolean> =>
+  keepUpIn(() => picker()?.(pickerOptions(`backup${BACKUP_ENDING}`)));
+
+/** The same with the file that another device keeps up already: a dialog for saving would empty it. */
+export const chooseFileThere = (): Promise<boolean> =>
+  keepUpIn(async () => {
+    const { types } = pickerOptions('');
+    const [handle] = (await (window as Pickers).showOpenFilePicker?.({ types })) ?? [];
+    await (handle as Permitted | undefined)?.requestPermission?.({ mode: 'readwrite' });
+    return handle;
+  });
+
+async function keepUpIn(
+  choose: () => Promise<FileSystemFileHandle | undefined> | undefined,
+): Promise<boolean> {
   try {
-    const handle = await choose(pickerOptions(`backup${BACKUP_ENDING}`));
+    const handle = await choose();
+    if (handle === undefined) return false;
     const kept = await (await store()).setSetting(KEPT_FILE, handle);
     return kept.ok && (await keepUp());
   } catch (error) {
@@ -83,6 +97,7 @@ export async function chooseKeptFile(): Promise<boolean> {
 
 export const forgetKeptFile = async (): Promise<void> => {
   keptFileLate.value = undefined;
+  keptNews.value = undefined;
   await (await store()).setSetting(KEPT_FILE, undefined);
 };
 
@@ -91,7 +106,10 @@ interface Permitted {
   requestPermission?: (how: { mode: 'readwrite' }) => Promise<PermissionState>;
 }
 
-/** Writes the kept file anew, where there is one. Where it cannot be, it stays as it was, and that is said. */
+/**
+ * Writes the kept file anew, where there is one, with what another device has put into it. Where it cannot be, it stays
+ * as it was, and that is said.
+ */
 export async function keepUp(): Promise<boolean> {
   const handle = await keptFile();
   if (!handle) return false;
@@ -105,9 +123,14 @@ export async function keepUpAgain(): Promise<void> {
   await keepUp();
 }
 
+const mayUse = async (handle: FileSystemFileHandle): Promise<boolean> =>
+  ((await (handle as Permitted).queryPermission?.({ mode: 'readwrite' })) ?? 'granted') === 'granted';
+
 async function writeKept(handle: FileSystemFileHandle): Promise<Fault | undefined> {
-  const allowed = await (handle as Permitted).queryPermission?.({ mode: 'readwrite' });
-  if (allowed !== undefined && allowed !== 'granted') return fault('backup-file-refused');
+  if (!(await mayUse(handle))) return fault('backup-file-refused');
+  const { keptIsOurs, uniteKept } = await import('./unite-kept.ts');
+  const unread = await uniteKept(handle);
+  if (unread !== undefined) return unread;
   const made = await makeBackup();
   if (!made.ok) return made.faults[0];
   // the older file may have what this one would not
@@ -115,6 +138,7 @@ async function writeKept(handle: FileSystemFileHandle): Promise<Fault | undefine
   if (missing !== undefined) return missing;
   try {
     await write(handle, made.value.text);
+    await keptIsOurs(handle);
   } catch {
     return fault('backup-file-gone');
   }
@@ -122,11 +146,32 @@ async function writeKept(handle: FileSystemFileHandle): Promise<Fault | undefine
   return undefined;
 }
 
-/** Writes the kept file when she puts the phone away with something new knitted. */
+/**
+ * Writes the kept file when she puts the phone away with something new knitted; takes in what another device has put
+ * into it when she takes it up again, and now.
+ */
 export function keepUpWhenHidden(): void {
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden') void keepUpIfNew();
+    else void lookIntoKept();
   });
+  void lookIntoKept();
+}
+
+/** What is in the kept file comes in; where the browser wants to be asked first, she is. */
+async function lookIntoKept(): Promise<void> {
+  const handle = await keptFile();
+  if (handle === undefined) return;
+  if (await mayUse(handle)) {
+    const unread = await (await import('./unite-kept.ts')).uniteKept(handle);
+    if (unread !== undefined) keptFileLate.value = unread;
+  } else keptNews.value ??= { name: handle.name };
+}
+
+/** She lets the file be read: what is in it comes in, and it is written with both. */
+export async function lookNow(): Promise<void> {
+  keptNews.value = undefined;
+  await keepUpAgain();
 }
 
 async function keepUpIfNew(): Promise<void> {

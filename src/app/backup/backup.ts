@@ -15,7 +15,8 @@ export type { Preview } from '../../store/backup/preview.ts';
 export interface OpenedFile {
   readonly backup: Backup;
   readonly merge: Preview;
-  readonly replace: Preview;
+  /** none of a file that is one garment: it is never put in the stead of all that is here */
+  readonly replace?: Preview;
 }
 
 /** How long ago the last backup was made and how much was knitted since. */
@@ -49,6 +50,7 @@ export async function openFile(
   const { box } = await store();
   const merge = await previewImport(box, read.value, 'merge');
   if (!merge.ok) return merge;
+  if (read.value.part !== undefined) return ok({ backup: read.value, merge: merge.value });
   const replace = await previewImport(box, read.value, 'replace');
   return replace.ok ? ok({ backup: read.value, merge: merge.value, replace: replace.value }) : replace;
 }

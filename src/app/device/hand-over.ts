@@ -39,7 +39,7 @@ export function saveFile(name: string, text: string, type = 'text/plain'): void 
 }
 
 /** File names take no slashes, colons or control signs, and are not endless. */
-const safeName = (name: string): string => {
+export const safeName = (name: string): string => {
   const safe = [...name].filter((sign) => sign >= ' ' && !'\\/:*?"<>|'.includes(sign)).join('');
   return safe.slice(-120).replace(/^\.+/, '') || 'ridgeline';
 };

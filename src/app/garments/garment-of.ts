@@ -8,6 +8,8 @@ const ofTheStore: Readonly<Record<OfTheStore, true>> = {
   createdAt: true,
   changedAt: true,
   design: true,
+  sizes: true,
+  rowNotes: true,
   texts: true,
   ticked: true,
   taken: true,

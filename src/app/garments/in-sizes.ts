@@ -1,9 +1,11 @@
 import type { Result } from '../../knit/fault.ts';
+import { type Adjustment, adjusted } from '../../knit/garment/adjust.ts';
 import type { SizedBody } from '../../knit/garment/bodies.ts';
+import type { Design } from '../../knit/garment/design.ts';
 import { resized } from '../../knit/garment/grade.ts';
+import type { Garment } from '../../knit/piece/garment.ts';
 import { draftSize, type WorkedSize } from '../../knit/written/work-size.ts';
 import type { GarmentRecord } from '../../store/records.ts';
-import { type DesignForm, designOf, type Person } from '../drafts/design/form.ts';
 import { garmentOf } from './garment-of.ts';
 
 /** A size as it was drafted, or why it cannot be. */
@@ -13,31 +15,28 @@ export interface DraftedSize {
 }
 
 /**
- * The garment's design in each size, one after the other in tasks of their own, the narrowest chest first.
+ * A design in each size, one after the other in tasks of their own, the narrowest chest first.
+ * @param rest what is not drafted: name, yarn, credits
  * @param onSize told of each size before it is begun
  */
 export async function inSizes(
-  garment: GarmentRecord,
-  form: DesignForm,
+  design: Design,
+  rest: Omit<Garment, 'pieces'>,
   bodies: readonly SizedBody[],
   onSize: (size: string) => void,
+  adjustments: readonly Adjustment[] = [],
 ): Promise<readonly DraftedSize[]> {
-  const { pieces: _drafted, joints: _stated, byHand: _sewn, ...rest } = garmentOf(garment);
-  const design = designOf(form);
   const sizes: DraftedSize[] = [];
   for (const { size, body } of [...bodies].sort((a, b) => a.body.chest - b.body.chest)) {
     onSize(size);
     await new Promise((done) => setTimeout(done));
-    sizes.push({ size, worked: draftSize(size, resized(design, body), rest) });
+    sizes.push({ size, worked: draftSize(size, adjusted(resized(design, body), adjustments, size), rest) });
   }
   return sizes;
 }
 
-/** The name of a size in a written list holds neither brackets nor commas. */
-export const sizedPerson = ({ name, body }: Person): SizedBody => ({
-  size: name
-    .replace(/[^\p{L}\p{N}]+/gu, ' ')
-    .trim()
-    .slice(0, 16),
-  body,
-});
+/** What of a garment is not drafted. */
+export function besideDraft(garment: GarmentRecord): Omit<Garment, 'pieces'> {
+  const { pieces: _drafted, joints: _stated, byHand: _sewn, ...rest } = garmentOf(garment);
+  return rest;
+}

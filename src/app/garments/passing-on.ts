@@ -1,17 +1,49 @@
 import type { Result } from '../../knit/fault.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
 import type { GarmentRecord } from '../../store/records.ts';
-import { garmentToLink } from '../../store/share/link.ts';
+import { garmentToLink, type PassedOn } from '../../store/share/link.ts';
 import { partsOfLink } from '../../store/share/link-parts.ts';
+import { readKept } from '../drafts/kept/read-kept.ts';
 import { ask, only } from '../off-thread/ask.ts';
 import { hrefTo } from '../routes.ts';
 import { garmentOf } from './garment-of.ts';
+import { type SizeSet, sizeName } from './size-set.ts';
+
+export interface ToPass {
+  readonly withNotes: boolean;
+  /** with the design, where there is one, so that others draft it in their own size */
+  readonly withDesign?: boolean;
+  readonly withRowNotes?: boolean;
+}
 
 /** The whole address at which anyone opens this garment; everything is behind the '#'. */
-export async function linkFor(garment: GarmentRecord, withNotes: boolean): Promise<string> {
-  const text = await garmentToLink(forAnother(garmentOf(garment)), { withNotes });
+export async function linkFor(garment: GarmentRecord, to: ToPass): Promise<string> {
+  const { withNotes, withDesign = false, withRowNotes = false } = to;
+  const { rowNotes } = garment;
+  const passed: PassedOn = {
+    ...forAnother(garmentOf(garment)),
+    ...(withDesign && (await designToPass(garment))),
+    ...(withRowNotes && rowNotes?.length && { rowNotes }),
+  };
+  const text = await garmentToLink(passed, { withNotes });
   return `${location.origin}${location.pathname}${hrefTo('openLink', { text })}`;
 }
+
+/** The design without whose it is: no name of the form, nobody’s measures by name. */
+async function designToPass({ design, sizes }: GarmentRecord): Promise<Pick<PassedOn, 'design' | 'sizes'>> {
+  const [form, set] = await Promise.all([readKept('designForm', design), readKept('sizeSet', sizes)]);
+  if (!form.ok || form.value === undefined) return {};
+  const { name: _whose, ...person } = form.value.person;
+  return {
+    design: { ...form.value, name: '', person },
+    ...(set.ok && set.value && { sizes: withoutPeople(set.value) }),
+  };
+}
+
+const withoutPeople = (set: SizeSet): SizeSet => {
+  const whose = set.people.map(({ name }) => sizeName(name));
+  return { ...set, people: [], adjusted: set.adjusted.filter(({ size }) => !size || !whose.includes(size)) };
+};
 
 /** How many balls she has, and of which dye lot, is nothing to another knitter. */
 function forAnother({ yarns, ...garment }: Garment): Garment {
@@ -43,7 +75,7 @@ export function garmentInLink(text: string): ReadingLink {
 
 export interface ReadingLink {
   /** undefined where it was stopped */
-  readonly garment: Promise<Result<Garment> | undefined>;
+  readonly garment: Promise<Result<PassedOn> | undefined>;
   readonly stop: () => void;
 }
 
@@ -53,5 +85,7 @@ const LONGEST_LINK_FILE = 100_000;
 /** The address that a file of one garment leads to; undefined for any other file. */
 export async function linkInFile(file: Blob): Promise<string | undefined> {
   if (file.size > LONGEST_LINK_FILE) return undefined;
-  return /#\/open\/[\w.-]+/.exec(await file.text())?.[0];
+  const text = await file.text();
+  // in a backup it may stand in a note of hers
+  return text.trimStart().startsWith('{') ? undefined : /#\/open\/[\w.-]+/.exec(text)?.[0];
 }

@@ -14,7 +14,7 @@ export type BeforeRow =
   | { readonly kind: 'colour'; readonly colour: string }
   /** the edge that is bound off goes over the head */
   | { readonly kind: 'loosely' }
-  | Pick<NoteOnRow, 'kind' | 'text' | 'make'>;
+  | Pick<NoteOnRow, 'kind' | 'text' | 'make' | 'address'>;
 
 interface NotesOfMake {
   readonly make: MakeKey;

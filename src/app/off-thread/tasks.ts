@@ -7,13 +7,12 @@ import {
 } from '../../knit/pattern/read-pattern.ts';
 import { nearestReadings, type Reading } from '../../knit/pattern/readings.ts';
 import { type Restretch, restretch } from '../../knit/pattern/stretch.ts';
-import type { Garment } from '../../knit/piece/garment.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { byGarment } from '../../store/backup/by-garment.ts';
 import type { Backup } from '../../store/backup/document.ts';
 import { readBackup } from '../../store/backup/read.ts';
 import type { GarmentRecord, PlanRecord } from '../../store/records.ts';
-import { linkToGarment } from '../../store/share/link.ts';
+import { linkToGarment, type PassedOn } from '../../store/share/link.ts';
 import { planRecords } from '../garments/plan-records.ts';
 
 /**
@@ -25,7 +24,7 @@ export const tasks = {
   readings: (text: string, line: number, options: ReadOptions): readonly (readonly Reading[])[] => [
     nearestReadings(text, line, options),
   ],
-  link: (text: string): AsyncIterable<Result<Garment>> => garmentIn(text),
+  link: (text: string): AsyncIterable<Result<PassedOn>> => garmentIn(text),
   plans: (garment: GarmentRecord): readonly Result<PlanRecord[]>[] => [planRecords(garment)],
   stretch: (wish: Restretch): readonly Result<readonly PlannedPart[]>[] => [restretch(wish)],
   backup: (file: Blob): AsyncIterable<Result<BackupPart>> => backupIn(file),
@@ -53,7 +52,7 @@ function readText(text: string, options: ReadOptions): ReadText {
 }
 
 /** The garment of a link. */
-async function* garmentIn(text: string): AsyncGenerator<Result<Garment>> {
+async function* garmentIn(text: string): AsyncGenerator<Result<PassedOn>> {
   yield await linkToGarment(text);
 }
 

@@ -6,6 +6,7 @@ import type { Match } from '../piece/match.ts';
 import type { Recipe } from '../piece/recipe.ts';
 import { bandsOf } from './bands.ts';
 import { buttonholePlaces } from './buttonholes.ts';
+import { knittedMm } from './cap.ts';
 import { RAGLAN_TIP } from './closed-panel.ts';
 import type { Design } from './design.ts';
 import { gapsOf } from './even-holes.ts';
@@ -121,7 +122,7 @@ function gathered(
     joints: jointsOf(design, recipes, {
       ...flatNecks(counts, panels),
       openingRows: 2 * openingPairs(design, counts),
-      topEase: sleeve ? topEase(counts, sleeve.counts) : 0,
+      topEase: sleeve ? topEase(bandEdges.armhole, sleeve.counts) : 0,
     }),
     outlines: outlinesOf(design, targets, counts, panels, sleeve),
     roundings: roundingsOf(design, targets, counts, panels.open, sleeve?.counts),
@@ -147,10 +148,13 @@ function gathered(
  * A straight top is longer than its armhole by what its own seam takes of either end: as an ease, in hundredths. 0 of any
  * other.
  */
-function topEase({ gauge, pairs, step }: PanelCounts, { seam, wide, top }: SleeveCounts): number {
+function topEase(armhole: PanelEdge, { gauge, seam, wide, top }: SleeveCounts): number {
   if (wide !== top) return 0;
-  const armholeMm = (400 * pairs.armhole) / gauge.rows + (200 * step) / gauge.stitches;
-  return Math.round((10 * 100 * 200 * seam) / gauge.stitches / armholeMm) / 10;
+  const [first] = armhole.steps;
+  // a single stitch that is bound off is a slant, and no level edge
+  const level = first?.pair === 0 && first.as === 'group' && first.by < -1 ? -first.by : 0;
+  const halfMm = knittedMm(armhole, armhole.at.length) + (level * 100) / gauge.stitches;
+  return Math.round((10 * 100 * 100 * seam) / gauge.stitches / halfMm) / 10;
 }
 
 function shouldered(design: Design, recipe: Recipe): Recipe {

@@ -2,7 +2,7 @@ import { type FabricName, fabrics, fitsSeamed } from '../fabric.ts';
 import { type HolesWish, LEAST_BETWEEN } from './holes-wish.ts';
 
 /** From either end of the band to the nearest hole, mm; common practice, no published source. */
-const MARGIN_MM = { least: 10, middle: 12.5, most: 15 } as const;
+export const MARGIN_MM = { least: 10, middle: 12.5, most: 15 } as const;
 /** The nearest column of the rib may lie a stitch or so beyond that. */
 const MOST_BEYOND = 1;
 /** So much more or less than lies along an edge a band may pick up for the sake of its holes; common practice, no published source. */

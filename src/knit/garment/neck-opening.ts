@@ -1,9 +1,9 @@
 import type { PickUp } from '../piece/recipe.ts';
 import { bandRows } from './band-piece.ts';
-import { buttonholePlaces } from './buttonholes.ts';
+import { buttonholePlaces, holeStitches } from './buttonholes.ts';
 import { knittedMm } from './cap.ts';
 import { type Border, type Design, USUAL_OPENING_MM } from './design.ts';
-import { evenCount } from './even-holes.ts';
+import { evenCount, MARGIN_MM } from './even-holes.ts';
 import { designGauge } from './gauges.ts';
 import type { HolesWish } from './holes-wish.ts';
 import { shoulderFacts } from './kinds/shoulders.ts';
@@ -93,7 +93,14 @@ export function holesAlong(
   gauge: HolesWish['gauge'],
   stitches: number,
 ): HolesWish | undefined {
-  const most = Math.max(2, Math.round((stitches * 100) / gauge.stitches / BETWEEN_BUTTONS_MM));
+  const mm = (stitches * 100) / gauge.stitches;
+  const holeMm = (holeStitches({ fabric, gauge, buttonMm }) * 100) / gauge.stitches;
+  // the first edition forgot that no button stands at the very end
+  const wanted =
+    edition === 2
+      ? 1 + Math.floor((mm - 2 * MARGIN_MM.middle - holeMm) / BETWEEN_BUTTONS_MM)
+      : Math.round(mm / BETWEEN_BUTTONS_MM);
+  const most = Math.max(2, wanted);
   for (let buttons = most; buttons > 0; buttons -= 1) {
     const wish: HolesWish = {
       fabric,

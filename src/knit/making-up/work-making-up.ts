@@ -183,7 +183,8 @@ function cellAlong({ laid }: Pick<LaidLine, 'laid'>): { readonly width: number; 
   const [longest] = [...laid].sort((a, b) => b.mm - a.mm);
   if (!longest) return { width: 0, height: 0 };
   const { cells, rows } = longest.part;
-  const section = longest.bits.at(-1)?.row ?? rows.length;
+  // a beginning lies in the first rows, a top in the last
+  const section = longest.bits.at(-1)?.row ?? (longest.stretch.edge === 'start' ? 1 : rows.length);
   return cells[rows[section - 1]?.section ?? 0] ?? cells[0] ?? { width: 0, height: 0 };
 }
 

@@ -65,6 +65,8 @@ interface PartInHand {
   readonly setUp: readonly Step[];
   readonly right: number;
   readonly parent?: string;
+  /** a stitch and a row of what it rests on, mm */
+  readonly cell?: Cell | undefined;
 }
 
 function startOf(part: PartRecipe, recipe: Recipe, rested: ReadonlyMap<string, Rested>): Result<PartInHand> {
@@ -136,7 +138,7 @@ function takeFrom(
     part.firstSide,
   );
   const setUp: Step[] = [{ work: 'take', times: from.stitches }];
-  return ok({ needle, setUp, right: parent.right + at * (cell?.width ?? 0), parent: from.part });
+  return ok({ needle, setUp, right: parent.right + at * (cell?.width ?? 0), parent: from.part, cell });
 }
 
 /** A side asked for that is not the next one: the rows of the fabric shift by one. */
@@ -148,7 +150,7 @@ const restart = (needle: Needle, side: Side | undefined): Needle =>
 type Cell = PlannedPart['cells'][number];
 
 function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand, budget: WorkBudget): Result<Rested> {
-  const { needle, setUp, right, parent } = start;
+  const { needle, setUp, right, parent, cell } = start;
   const base = needle.height;
   const before: Columns = needle.columns;
   const cellOf = (fabric: FabricName): Cell => {
@@ -159,8 +161,8 @@ function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand, budget: W
     const { width, height } = cellOf(fabric);
     return { width, height: measured?.rowMm ?? height };
   });
-  // of a part without rows of its own: as the rows that it rests on
-  const bare = cellOf(needle.fabric ?? 'stocking');
+  // of a part without rows of its own: as the rows that it rests on, also where these are told in words
+  const bare = cell ?? cellOf(needle.fabric ?? 'stocking');
   const spelled = spellOut(
     part,
     needle,

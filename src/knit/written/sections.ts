@@ -61,7 +61,11 @@ export function finishedMeasures({ finished }: WorkedSize, length: SaysLength): 
 const METRES_PER_YARD = 0.9144;
 
 /** Yarn to buy, its reserve included, to the next 10 m, and what is needed beside it. */
-export function materials(size: WorkedSize, text: readonly string[]): WrittenSection {
+export function materials(
+  size: WorkedSize,
+  text: readonly string[],
+  number: NeedleNumber = () => undefined,
+): WrittenSection {
   const { garment, yarn } = size;
   const [first] = garment.yarns ?? [];
   const metres = Math.ceil(yarn.metresToBuy / 10) * 10;
@@ -78,7 +82,7 @@ export function materials(size: WorkedSize, text: readonly string[]): WrittenSec
       yarnLine(size),
       ...strands,
       `Amount, reserve included: ${amounts.join('; ')}`,
-      needleLine(size),
+      needleLine(size, number),
       ...notions(size, text),
       ...longNeedles(size),
     ],
@@ -101,10 +105,17 @@ function yarnLine({ garment: { yarns, pieces } }: WorkedSize): string {
   return `Yarn: ${words.join(', ') || 'to suit the gauge'}`;
 }
 
-function needleLine({ garment }: WorkedSize): string {
+/** What a needle of so many mm is called in another system, 'US 6'; undefined where it has no name there. */
+export type NeedleNumber = (mm: number) => string | undefined;
+
+function needleLine({ garment }: WorkedSize, number: NeedleNumber): string {
   const rows = garment.pieces.flatMap(({ makes }) => makes[0]?.parts.flatMap((part) => part.rows) ?? []);
   const sizes = [...new Set(rows.map(({ needle }) => needle))].sort((a, b) => b - a);
-  return `Needles: ${sizes.map((mm) => `${mm} mm`).join(' and ')}`;
+  const said = sizes.map((mm) => {
+    const other = number(mm);
+    return other === undefined ? `${mm} mm` : `${mm} mm (${other})`;
+  });
+  return `Needles: ${said.join(' and ')}`;
 }
 
 /** A straight needle holds so wide a band at the most, mm; a longer one is worked in rows on a circular needle; common practice, no published source. */

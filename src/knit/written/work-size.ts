@@ -3,7 +3,7 @@ import type { Design } from '../garment/design.ts';
 import { draft } from '../garment/draft.ts';
 import type { Warning } from '../garment/warnings.ts';
 import { type Finished, finished } from '../making-up/finished.ts';
-import { makingUpOf } from '../making-up/making-up.ts';
+import { type MakingUp, makingUpOf } from '../making-up/making-up.ts';
 import type { MakingUpStep } from '../making-up/step.ts';
 import { asPlanned } from '../piece/as-planned.ts';
 import type { Garment } from '../piece/garment.ts';
@@ -16,6 +16,7 @@ export interface WorkedSize {
   readonly size: string;
   readonly garment: StandingGarment;
   readonly steps: readonly MakingUpStep[];
+  readonly made: MakingUp;
   readonly finished: Finished;
   readonly yarn: YarnNeed;
   readonly warnings: readonly Warning[];
@@ -26,14 +27,15 @@ export interface WorkedSize {
 export function workSize(size: string, garment: Garment): Result<WorkedSize> {
   const planned = asPlanned(garment);
   if (!planned.ok) return planned;
-  const { steps, worked } = makingUpOf(planned.value);
+  const made = makingUpOf(planned.value);
   const yarn = yarnOf(planned.value);
   if (!yarn.ok) return yarn;
   return ok({
     size,
     garment: planned.value,
-    steps,
-    finished: finished(worked, planned.value),
+    steps: made.steps,
+    made,
+    finished: finished(made.worked, planned.value),
     yarn: yarn.value,
     warnings: [],
   });

@@ -4,13 +4,22 @@ import { abbreviationsIn } from './abbreviations.ts';
 import { makingUpLines } from './making-up-lines.ts';
 import { mergeTexts } from './merge-sizes.ts';
 import { type LengthUnits, saysLengthIn } from './says-length.ts';
-import { care, finishedMeasures, materials, sizeAndFit, type WrittenSection } from './sections.ts';
+import {
+  care,
+  finishedMeasures,
+  materials,
+  type NeedleNumber,
+  sizeAndFit,
+  type WrittenSection,
+} from './sections.ts';
 import type { WorkedSize } from './work-size.ts';
 import { gaugeLine, pieceLines, rowLineWords } from './write-pattern.ts';
 
 export interface WriteSizesOptions {
   readonly terms?: Terms;
   readonly units?: LengthUnits;
+  /** beside the millimetres, in the list of needles */
+  readonly needle?: NeedleNumber;
 }
 
 /**
@@ -21,7 +30,7 @@ export interface WriteSizesOptions {
  */
 export function writeSizes(
   sizes: readonly WorkedSize[],
-  { terms = 'US', units = 'both' }: WriteSizesOptions = {},
+  { terms = 'US', units = 'both', needle }: WriteSizesOptions = {},
 ): Result<string> {
   const [first] = sizes;
   if (first === undefined) return refuse(fault('no sizes'));
@@ -37,7 +46,7 @@ export function writeSizes(
     ...all((size) => [
       sizeAndFit(size, length),
       finishedMeasures(size, length),
-      materials(size, pieces.flat()),
+      materials(size, pieces.flat(), needle),
     ]),
     ...(tension.length > 0 ? [[terms === 'US' ? 'GAUGE' : 'TENSION', ...tension]] : []),
     ['ABBREVIATIONS', ...abbreviationsIn([...tension, ...pieces.flat()])],

@@ -50,6 +50,7 @@ export interface YarnNeed {
 /**
  * Yarn for a garment as its recipes have it; see `yarnOf`.
  * @returns the planner's faults when a piece cannot be knitted
+ * @instrument of tests: screens have the plans in force
  */
 export function yarnFor(garment: Garment, taken: readonly Taken[] = []): Result<YarnNeed> {
   const planned = asPlanned(garment);

@@ -3,6 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { backupState, makeBackup } from '../../app/backup/backup.ts';
 import {
   canKeepUp,
+  chooseFileThere,
   chooseKeptFile,
   forgetKeptFile,
   handOver,
@@ -21,6 +22,7 @@ import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { saysAgo } from '../../words/time.ts';
 import { useArrival } from '../arrival.ts';
+import { KeptNews } from './kept-news.tsx';
 import { OpenBackup } from './open-backup.tsx';
 
 /** Everything out in one file, and back in. */
@@ -116,8 +118,12 @@ function KeepUp() {
       <h2>{say('backup.keepUp')}</h2>
       <p>{name === undefined ? say('backup.keepUpHelp') : say('backup.keepUpOn', { name })}</p>
       {name !== undefined && <KeptFileLate />}
+      <KeptNews />
       {name === undefined ? (
-        <Button onPress={() => void chooseKeptFile().then(refresh)}>{say('backup.keepUp')}</Button>
+        <div class="backup-keys">
+          <Button onPress={() => void chooseKeptFile().then(refresh)}>{say('backup.keepUpNew')}</Button>
+          <Button onPress={() => void chooseFileThere().then(refresh)}>{say('backup.keepUpThere')}</Button>
+        </div>
       ) : (
         <Button onPress={() => void forgetKeptFile().then(refresh)}>{say('backup.keepUpStop')}</Button>
       )}

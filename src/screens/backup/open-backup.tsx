@@ -12,12 +12,17 @@ import { Card } from '../../ui/card/card.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
+import { later } from '../later.tsx';
 import { PreviewList } from './preview-list.tsx';
 import { WayBackNotice } from './way-back-notice.tsx';
 import { WhatGoes } from './what-goes.tsx';
 
+/** Not kept for offline use. */
+const ByCamera = later(async () => (await import('./by-camera.tsx')).ByCamera);
+
 type Step =
   | { readonly at: 'choosing' }
+  | { readonly at: 'camera' | 'no camera' }
   | { readonly at: 'handed'; readonly file: Blob }
   | { readonly at: 'reading'; readonly stop?: () => void }
   | { readonly at: 'refused'; readonly faults: readonly Fault[]; readonly text?: string | undefined }
@@ -37,6 +42,7 @@ export function OpenBackup() {
     if (read.ok) return go({ at: 'deciding', file: read.value });
     go({ at: 'refused', faults: read.faults, text: await patternIn(file) });
   };
+  const look = async () => go({ at: (await ByCamera.fetch()) ? 'camera' : 'no camera' });
   const arrived = ({ file, handed }: { readonly file: Blob; readonly handed: boolean }) =>
     handed ? go({ at: 'handed', file }) : void open(file);
   useEffect(() => openedFiles(arrived), []);
@@ -68,6 +74,7 @@ export function OpenBackup() {
         </Button>
         <span>{say('backup.drop')}</span>
       </fieldset>
+      {step.at !== 'camera' && <Button onPress={() => void look()}>{say('backup.byCamera')}</Button>}
       <Outcome step={step} go={go} open={(file) => void open(file)} />
       <WayBackNotice always />
     </Card>
@@ -84,6 +91,14 @@ function Outcome({ step, go, open }: OutcomeProps) {
   switch (step.at) {
     case 'choosing':
       return null;
+    case 'camera':
+      return <ByCamera onRead={(text) => open(new Blob([text]))} onStop={() => go({ at: 'choosing' })} />;
+    case 'no camera':
+      return (
+        <Notice kind="fault" title={say('backup.noReader')} live>
+          {say('backup.takeFile')}
+        </Notice>
+      );
     case 'handed':
       return <Handed onOpen={() => open(step.file)} onLeave={() => go({ at: 'choosing' })} />;
     case 'reading':
@@ -145,7 +160,6 @@ function Handed({ onOpen, onLeave }: { readonly onOpen: () => void; readonly onL
 }
 
 function Decide({ file, go }: { readonly file: OpenedFile; readonly go: (step: Step) => void }) {
-  const [asking, setAsking] = useState(false);
   const take = async (mode: 'merge' | 'replace') => {
     go({ at: 'reading' });
     const done = await takeIn(file.backup, mode);
@@ -161,21 +175,30 @@ function Decide({ file, go }: { readonly file: OpenedFile; readonly go: (step: S
           {say('backup.merge')}
         </Button>
       </section>
+      {file.replace && <Replace preview={file.replace} onReplace={() => void take('replace')} />}
+    </div>
+  );
+}
+
+interface ReplaceProps {
+  readonly preview: NonNullable<OpenedFile['replace']>;
+  readonly onReplace: () => void;
+}
+
+function Replace({ preview, onReplace }: ReplaceProps) {
+  const [asking, setAsking] = useState(false);
+  return (
+    <>
       <section>
         <h3>{say('backup.replace')}</h3>
         <p>{say('backup.replaceHelp')}</p>
-        <PreviewList preview={file.replace} />
+        <PreviewList preview={preview} />
         <Button kind="danger" onPress={() => setAsking(true)}>
           {say('backup.replace')}
         </Button>
       </section>
-      <WhatGoes
-        preview={file.replace}
-        open={asking}
-        onClose={() => setAsking(false)}
-        onReplace={() => void take('replace')}
-      />
-    </div>
+      <WhatGoes preview={preview} open={asking} onClose={() => setAsking(false)} onReplace={onReplace} />
+    </>
   );
 }
 

@@ -43,7 +43,7 @@ type MakeChange = GarmentChange['makes'][number];
 export const saysMakeOf = ({ piece, part, make, makes }: MakeChange): string =>
   saysMake(piece, part, make, makes);
 
-/** 'Sleeve, no. 2: the file is 6 rows further, row 41 afterwards'. */
+/** 'Back: row 35 → 38 done'. */
 function saysChange(change: MakeChange): string {
   const { here = 0, there = 0, after = 0 } = change;
   const what = saysMakeOf(change);
@@ -55,8 +55,7 @@ function saysChange(change: MakeChange): string {
       fileRow: there,
       fileRows: change.twoWays.there,
     });
-  const by = there - here;
-  const said =
-    by >= 0 ? say('backup.further', { what, count: by }) : say('backup.behind', { what, count: -by });
-  return `${said}, ${say('backup.after', { row: after })}`;
+  return here === after
+    ? say('backup.staysAt', { what, row: here, fileRow: there })
+    : say('backup.from', { what, row: here, after });
 }

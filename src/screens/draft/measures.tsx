@@ -8,32 +8,14 @@ import {
   setMeasure,
 } from '../../app/drafts/design/designer.ts';
 import { type BodyTable, bodyOfSize, bodyTableNames, bodyTables } from '../../knit/garment/bodies.ts';
-import type { Body } from '../../knit/garment/design.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { Group } from '../../ui/group/group.tsx';
 import { say } from '../../words/say.ts';
+import { bodyMeasures } from '../body-measures.ts';
 import { LengthField } from './at-field.tsx';
 import { BodyFigure } from './body-figure.tsx';
-
-const measures = [
-  ['chest', 'draft.bodyChest'],
-  ['waist', 'draft.bodyWaist'],
-  ['hip', 'draft.bodyHip'],
-  ['crossBack', 'draft.bodyCrossBack', 'draft.bodyCrossBackHint'],
-  ['armholeDepth', 'draft.bodyArmholeDepth', 'draft.bodyArmholeDepthHint'],
-  ['napeToWaist', 'draft.bodyNapeToWaist'],
-  ['napeToWrist', 'draft.bodyNapeToWrist', 'draft.bodyNapeToWristHint'],
-  ['arm', 'draft.bodyArm'],
-  ['upperArm', 'draft.bodyUpperArm'],
-  ['wrist', 'draft.bodyWrist'],
-  ['head', 'draft.bodyHead'],
-] as const satisfies readonly (readonly [
-  keyof Body,
-  Parameters<typeof say>[0],
-  Parameters<typeof say>[0]?,
-])[];
 
 /** Whose measures, and each of them to type over. */
 export function Measures() {
@@ -50,7 +32,7 @@ export function Measures() {
           <p class="quiet">{say('draft.tableNote')}</p>
           <BodyFigure />
           <div class="draft-grid draft-narrow">
-            {measures.map(([name, label, hint]) => (
+            {bodyMeasures.map(([name, label, hint]) => (
               <LengthField
                 key={name}
                 label={say(label)}

@@ -33,6 +33,12 @@ const AllDone = later(
   async () => (await Promise.all([import('./all-done.tsx'), loadWords('partEnd')]))[0].default,
 );
 
+/** Only a garment that was drafted has a design, and it asks for all that is known of sizes. */
+const AnotherSize = later(
+  async () =>
+    (await Promise.all([import('./another-size.tsx'), loadWords('record', 'draft')]))[0].AnotherSize,
+);
+
 const up = () => ({ href: hrefTo('workbasket'), label: say('garment.toWorkbasket') });
 
 export default function GarmentScreen({ route }: { readonly route: Route }) {
@@ -97,6 +103,10 @@ function GoOn({ view }: { readonly view: GarmentView }) {
 /** What is seldom asked for. */
 function Rare({ view }: { readonly view: GarmentView }) {
   const { garment } = view;
+  const hasDesign = garment.design !== undefined;
+  useEffect(() => {
+    if (hasDesign) void AnotherSize.fetch();
+  }, [hasDesign]);
   return (
     <>
       {(garment.credits || garment.licence) && (
@@ -112,11 +122,15 @@ function Rare({ view }: { readonly view: GarmentView }) {
         <Button icon="plus" onPress={() => void againFor(garment).then(goTo)}>
           {say('garment.again')}
         </Button>
+        {hasDesign && <AnotherSize garment={garment} />}
         <Button icon="history" href={hrefTo('record', { garment: garment.id })}>
           {say('garment.toRecord')}
         </Button>
         <Button icon="share" href={hrefTo('passOn', { garment: garment.id })}>
           {say('garment.toPassOn')}
+        </Button>
+        <Button icon="share" href={`${hrefTo('passOn', { garment: garment.id })}?device`}>
+          {say('garment.toDevice')}
         </Button>
         <Button icon="print" href={hrefTo('print', { garment: garment.id })}>
           {say('garment.print')}

@@ -11,7 +11,7 @@ const rest = () => import('./rest.ts');
 type Rest = Awaited<ReturnType<typeof rest>>;
 type PropsOf<Part> = Part extends (props: infer Props extends object) => unknown ? Props : object;
 
-const all: { readonly fetch: () => Promise<void> }[] = [];
+const all: { readonly fetch: () => Promise<unknown> }[] = [];
 
 /** One of them, with words that only it needs. */
 function part<Name extends keyof Rest>(

@@ -20,6 +20,14 @@ export function BeforeRow({ read }: { readonly read: Reading }) {
             <span>
               {i === 0 && `${say('lap.before', { row: read.row.n })} `}
               {saysOne(one, read)}
+              {'address' in one && one.address && (
+                <>
+                  {' '}
+                  <a href={one.address} target="_blank" rel="noopener noreferrer">
+                    {say('lap.shows', { host: one.address.split('/')[2] ?? '' })}
+                  </a>
+                </>
+              )}
             </span>
           </li>
         ))}

@@ -5,7 +5,7 @@ import type { StandingGarment } from '../../knit/piece/standing.ts';
 import { edgePath, edgeRuns } from '../../ui/panel-map/edge-line.ts';
 import { shapeOfPiece } from '../../ui/panel-map/outline-of.ts';
 import { clothPath } from '../../ui/panel-map/paths.ts';
-import { asDrawn } from './coming-together.tsx';
+import { asDrawn } from './draw-together.ts';
 
 /** An edge that nothing is joined to, by its number in the list. */
 export interface OpenEdge {

@@ -1,73 +1,82 @@
 import { useEffect, useState } from 'preact/hooks';
 import { keptPeople } from '../../app/drafts/design/designer.ts';
-import type { DesignForm, Person } from '../../app/drafts/design/form.ts';
+import { type DesignForm, designOf, type Person } from '../../app/drafts/design/form.ts';
 import { readKept } from '../../app/drafts/kept/read-kept.ts';
-import { type DraftedSize, inSizes, sizedPerson } from '../../app/garments/in-sizes.ts';
+import { besideDraft, type DraftedSize, inSizes } from '../../app/garments/in-sizes.ts';
+import { bodiesOf, keepSizes, type SizeSet, usualSet, usualSizes } from '../../app/garments/size-set.ts';
 import type { GarmentView } from '../../app/state.ts';
-import { type BodyTable, bodyTableNames, bodyTables, type SizedBody } from '../../knit/garment/bodies.ts';
-import { type Point, points, toMend } from '../../knit/written/look-through.ts';
-import { type LengthUnits, lengthUnits } from '../../knit/written/says-length.ts';
-import { writeSizes } from '../../knit/written/write-sizes.ts';
+import { bodyTableNames, bodyTables } from '../../knit/garment/bodies.ts';
 import { Button } from '../../ui/button/button.tsx';
-import { Card } from '../../ui/card/card.tsx';
-import { Choice } from '../../ui/choice/choice.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { LiveRegion } from '../../ui/live/live-region.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { say } from '../../words/say.ts';
-import { speech } from '../../words/settings.ts';
 import { saysName } from '../draft/says-name.ts';
-import { SizeTable } from './size-table.tsx';
-import { WrittenKeys } from './written-text.tsx';
+import { SizeTable } from '../size-table.tsx';
+import { Adjust } from './adjust.tsx';
+import { Outcome } from './outcome.tsx';
+
+interface Read {
+  readonly form: DesignForm | undefined;
+  readonly set: SizeSet | undefined;
+  readonly people: readonly Person[];
+}
 
 /** The garment's design in the sizes that she chooses, side by side and as one written pattern. */
 export function InSizes({ view: { garment } }: { readonly view: GarmentView }) {
-  const [form, setForm] = useState<DesignForm | null>();
-  const [people, setPeople] = useState<readonly Person[]>([]);
+  const [read, setRead] = useState<Read>();
   useEffect(() => {
-    void readKept('designForm', garment.design).then((read) => setForm((read.ok && read.value) || null));
-    void keptPeople().then(setPeople);
-  }, [garment.design]);
-  if (form === undefined) return null;
-  if (form === null) return <Notice kind="note" title={say('passOn.noDesign')} />;
-  return <Chosen garment={garment} form={form} people={people.map(sizedPerson)} />;
+    void readAll(garment).then(setRead);
+  }, [garment.id]);
+  if (read === undefined) return null;
+  const { form, set, people } = read;
+  if (form === undefined) return <Notice kind="note" title={say('passOn.noDesign')} />;
+  return <Chosen garment={garment} form={form} kept={set ?? usualSet(form)} people={people} />;
+}
+
+/** The design, the sizes kept with it, and everyone whose measures are kept here or there. */
+async function readAll({ design, sizes }: GarmentView['garment']): Promise<Read> {
+  const [form, kept, here] = await Promise.all([
+    readKept('designForm', design),
+    readKept('sizeSet', sizes),
+    keptPeople(),
+  ]);
+  const set = kept.ok ? kept.value : undefined;
+  const there = set?.people ?? [];
+  return {
+    form: form.ok ? form.value : undefined,
+    set,
+    people: [...there, ...here.filter(({ name }) => !there.some((one) => one.name === name))],
+  };
 }
 
 interface ChosenProps {
   readonly garment: GarmentView['garment'];
   readonly form: DesignForm;
-  readonly people: readonly SizedBody[];
+  readonly kept: SizeSet;
+  readonly people: readonly Person[];
 }
 
-/** Sizes to either side of her own, to begin with. */
-const BESIDE = 2;
-
-function usualSizes(table: BodyTable, own: string | undefined): readonly string[] {
-  const names = bodyTables[table].map(({ size }) => size);
-  const middle = Math.max(BESIDE, own === undefined ? BESIDE : names.indexOf(own));
-  const last = Math.min(names.length, middle + BESIDE + 1);
-  return names.slice(Math.max(0, last - 2 * BESIDE - 1), last);
-}
-
-function Chosen({ garment, form, people }: ChosenProps) {
-  const [table, setTable] = useState<BodyTable>(form.person.table ?? 'women');
-  const [sizes, setSizes] = useState(usualSizes(table, form.person.size));
-  const [hers, setHers] = useState<readonly string[]>([]);
+function Chosen({ garment, form, kept, people }: ChosenProps) {
+  const [set, setSet] = useState(kept);
   const [drafted, setDrafted] = useState<readonly DraftedSize[]>([]);
   const [told, tell] = useState('');
-  const change = (by: () => void) => {
-    by();
+  const { table, sizes } = set;
+  const hers = set.people.map(({ name }) => name);
+  const change = (by: Partial<SizeSet>): SizeSet => {
+    const now = { ...set, ...by };
+    setSet(now);
     setDrafted([]);
     tell('');
+    void keepSizes(garment.id, now);
+    return now;
   };
-  const work = async () => {
-    const chosen = [
-      ...bodyTables[table].filter(({ size }) => sizes.includes(size)),
-      ...people.filter(({ size }) => hers.includes(size)),
-    ];
-    if (chosen.length === 0) return tell(say('passOn.noSizes'));
-    setDrafted(await inSizes(garment, form, chosen, (size) => tell(say('passOn.workingOut', { size }))));
+  const work = async (now: SizeSet) => {
+    const bodies = bodiesOf(now);
+    if (bodies.length === 0) return tell(say('passOn.noSizes'));
+    const onSize = (size: string) => tell(say('passOn.workingOut', { size }));
+    setDrafted(await inSizes(designOf(form), besideDraft(garment), bodies, onSize, now.adjusted));
     tell('');
   };
   return (
@@ -79,9 +88,9 @@ function Chosen({ garment, form, people }: ChosenProps) {
           value={table}
           options={bodyTableNames.map((value) => ({ value, label: saysName(value) }))}
           onChange={(value) =>
-            change(() => {
-              setTable(value);
-              setSizes(usualSizes(value, form.person.table === value ? form.person.size : undefined));
+            change({
+              table: value,
+              sizes: usualSizes(value, form.person.table === value ? form.person.size : undefined),
             })
           }
         />
@@ -89,23 +98,34 @@ function Chosen({ garment, form, people }: ChosenProps) {
           title={say('passOn.theSizes')}
           names={bodyTables[table].map(({ size }) => size)}
           on={sizes}
-          onChange={(now) => change(() => setSizes(now))}
+          onChange={(now) => change({ sizes: now })}
         />
         {people.length > 0 && (
           <Ticks
             title={say('passOn.people')}
-            names={people.map(({ size }) => size)}
+            names={people.map(({ name }) => name)}
             on={hers}
-            onChange={(now) => change(() => setHers(now))}
+            onChange={(now) => change({ people: people.filter(({ name }) => now.includes(name)) })}
           />
         )}
-        <Button kind="main" onPress={() => void work()}>
+        <Button kind="main" onPress={() => void work(set)}>
           {say('draft.workOutSizes')}
         </Button>
         <LiveRegion text={told} />
         {told !== '' && <p>{told}</p>}
       </div>
-      {drafted.length > 0 && <Outcome name={garment.name} drafted={drafted} tell={tell} />}
+      {drafted.length > 0 && (
+        <>
+          <SizeTable drafted={drafted} />
+          <Adjust
+            set={set}
+            drafted={drafted}
+            design={designOf(form)}
+            onChange={(adjusted) => void work(change({ adjusted }))}
+          />
+          <Outcome name={garment.name} drafted={drafted} tell={tell} />
+        </>
+      )}
     </div>
   );
 }
@@ -129,86 +149,4 @@ const Ticks = ({ title, names, on, onChange }: TicksProps) => (
       />
     ))}
   </fieldset>
-);
-
-interface OutcomeProps {
-  readonly name: string;
-  readonly drafted: readonly DraftedSize[];
-  readonly tell: (text: string) => void;
-}
-
-/** The sizes side by side, and the pattern as it goes on paper. */
-function Outcome({ name, drafted, tell }: OutcomeProps) {
-  const { terms } = speech.value;
-  const [units, setUnits] = useState<LengthUnits>(speech.value.units);
-  const worked = drafted.flatMap((one) => (one.worked.ok ? [one.worked.value] : []));
-  const written = writeSizes(worked, { terms, units });
-  return (
-    <>
-      <SizeTable drafted={drafted} />
-      {written.ok && (
-        <Card label={say('passOn.written')}>
-          <div class="no-print pass-on">
-            <h2>{say('passOn.written')}</h2>
-            <Choice
-              label={say('passOn.lengthsIn')}
-              value={units}
-              options={lengthUnits.map((value) => ({
-                value,
-                label: value === 'both' ? say('passOn.both') : value,
-              }))}
-              onChange={setUnits}
-            />
-            <LookedThrough mend={toMend(written.value, worked, terms)} />
-            <WrittenKeys name={name} text={written.value} tell={tell} />
-            <Button icon="print" onPress={() => print()}>
-              {say('passOn.printText')}
-            </Button>
-          </div>
-          <article class="paper written" lang="en">
-            {written.value
-              .trim()
-              .split('\n\n')
-              .map((section) => (
-                <Section key={section} lines={section.split('\n')} />
-              ))}
-          </article>
-        </Card>
-      )}
-    </>
-  );
-}
-
-const Section = ({ lines: [title, ...lines] }: { readonly lines: readonly string[] }) => (
-  <section>
-    <h3>{title}</h3>
-    {lines.map((line, i) => (
-      <p key={i}>{line}</p>
-    ))}
-  </section>
-);
-
-/** What she can mend herself; all else would be a defect of what we write. */
-const mends = {
-  title: 'passOn.mendTitle',
-  'body and ease': 'passOn.mendFits',
-  yarn: 'passOn.mendYarn',
-  gauge: 'passOn.mendGauge',
-  washed: 'passOn.mendWashed',
-  licence: 'passOn.mendLicence',
-} as const satisfies Partial<Record<Point, string>>;
-
-const saysMend = (point: Point): string =>
-  point in mends ? say(mends[point as keyof typeof mends]) : say('passOn.mendOurs', { list: point });
-
-const LookedThrough = ({ mend }: { readonly mend: readonly Point[] }) => (
-  <div>
-    <h3>{say('passOn.looked')}</h3>
-    <p>{say(mend.length === 0 ? 'passOn.lookedWell' : 'passOn.lookedMend', { count: points.length })}</p>
-    <ul>
-      {mend.map((point) => (
-        <li key={point}>{saysMend(point)}</li>
-      ))}
-    </ul>
-  </div>
 );

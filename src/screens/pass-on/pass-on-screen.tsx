@@ -1,9 +1,11 @@
 import './pass-on.css';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { copyText, saveFile, shareLink } from '../../app/device/hand-over.ts';
+import type { DesignForm } from '../../app/drafts/design/form.ts';
+import { readKept } from '../../app/drafts/kept/read-kept.ts';
 import { changeGarment } from '../../app/garments/change-garment.ts';
 import { garmentOf } from '../../app/garments/garment-of.ts';
-import { linkFor } from '../../app/garments/passing-on.ts';
+import { linkFor, type ToPass } from '../../app/garments/passing-on.ts';
 import { hrefTo, type Route } from '../../app/routes.ts';
 import type { GarmentView } from '../../app/state.ts';
 import { workSize } from '../../knit/written/work-size.ts';
@@ -14,28 +16,46 @@ import { Card } from '../../ui/card/card.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { LiveRegion } from '../../ui/live/live-region.tsx';
+import { numberBeside } from '../../words/needle.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
 import { GarmentPage } from '../garment-page.tsx';
 import { InSizes } from './in-sizes.tsx';
 import { Codes } from './qr-code.tsx';
+import { RowNotes } from './row-notes.tsx';
+import { ToDevice } from './to-device.tsx';
 import { WrittenKeys } from './written-text.tsx';
 
 /** The recipe as a link, a code and a file, with the credits that travel with it. */
 export default function PassOnScreen({ route }: { readonly route: Route }) {
-  const inSizes = route.query.has('sizes');
+  const [title, Page] = pageOf(route.query);
   return (
-    <GarmentPage route={route} title={say(inSizes ? 'passOn.inSizes' : 'passOn.title')}>
-      {(view) => (inSizes ? <InSizes view={view} /> : <PassOn view={view} />)}
+    <GarmentPage route={route} title={title}>
+      {(view) => <Page view={view} />}
     </GarmentPage>
   );
 }
 
+function pageOf(query: URLSearchParams) {
+  if (query.has('sizes')) return [say('passOn.inSizes'), InSizes] as const;
+  if (query.has('device')) return [say('passOn.toDevice'), ToDevice] as const;
+  return [say('passOn.title'), PassOn] as const;
+}
+
 function PassOn({ view }: { readonly view: GarmentView }) {
   const [withNotes, setNotes] = useState(false);
+  const [withRowNotes, setRowNotes] = useState(false);
   const [told, tell] = useState('');
   const { garment } = view;
-  const link = useLink(garment, withNotes);
+  const { design } = garment;
+  const [drafted, setDrafted] = useState<DesignForm>();
+  // somebody's own measures go along only where she says so
+  const [said, setDesign] = useState<boolean>();
+  useEffect(() => {
+    void readKept('designForm', design).then((read) => setDrafted(read.ok ? read.value : undefined));
+  }, [design]);
+  const withDesign = said ?? drafted?.person.table !== undefined;
+  const link = useLink(garment, { withNotes, withDesign, withRowNotes });
   const keep = (field: 'credits' | 'licence') => (typed: string) =>
     void changeGarment(garment.id, (now) => ({ ...now, [field]: typed }));
   const copy = async () => tell(say((await copyText(link ?? '')) ? 'passOn.copied' : 'passOn.copyFailed'));
@@ -64,7 +84,18 @@ function PassOn({ view }: { readonly view: GarmentView }) {
           value={garment.licence ?? ''}
           onChange={keep('licence')}
         />
+        {drafted && (
+          <Toggle
+            label={say('passOn.withDesign')}
+            hint={say('passOn.withDesignHint')}
+            on={withDesign}
+            onChange={setDesign}
+          />
+        )}
         {garment.notes && <Toggle label={say('passOn.withNotes')} on={withNotes} onChange={setNotes} />}
+        {garment.rowNotes && garment.rowNotes.length > 0 && (
+          <Toggle label={say('passOn.withRowNotes')} on={withRowNotes} onChange={setRowNotes} />
+        )}
       </Card>
       <Card label={say('passOn.link')}>
         <h2>{say('passOn.link')}</h2>
@@ -83,6 +114,7 @@ function PassOn({ view }: { readonly view: GarmentView }) {
         {link && <Codes link={link} label={say('passOn.codeLabel', { garment: garment.name })} />}
       </Card>
       <Written garment={garment} tell={tell} />
+      <RowNotes view={view} />
       <Card label={say('passOn.file')}>
         <h2>{say('passOn.file')}</h2>
         <Button icon="download" onPress={save}>
@@ -97,16 +129,17 @@ function PassOn({ view }: { readonly view: GarmentView }) {
  * Her link, made before it is asked for: a browser hands on only what is there when she taps. What she typed since may
  * be missing in it for a moment; notes that she took back are never in it.
  */
-function useLink(garment: GarmentRecord, withNotes: boolean): string | undefined {
-  const [made, setMade] = useState<{ readonly link: string; readonly withNotes: boolean }>();
+function useLink(garment: GarmentRecord, to: ToPass): string | undefined {
+  const wish = JSON.stringify(to);
+  const [made, setMade] = useState<{ readonly link: string; readonly wish: string }>();
   useEffect(() => {
     let isWanted = true;
-    void linkFor(garment, withNotes).then((link) => isWanted && setMade({ link, withNotes }));
+    void linkFor(garment, to).then((link) => isWanted && setMade({ link, wish }));
     return () => {
       isWanted = false;
     };
-  }, [garment, withNotes]);
-  return made?.withNotes === withNotes ? made.link : undefined;
+  }, [garment, wish]);
+  return made?.wish === wish ? made.link : undefined;
 }
 
 /** The whole garment in standard wording, in her terms. */
@@ -120,7 +153,7 @@ function Written({
   const { terms, units } = speech.value;
   const written = useMemo(() => {
     const worked = workSize('', garmentOf(garment));
-    return worked.ok ? writeSizes([worked.value], { terms, units }) : worked;
+    return worked.ok ? writeSizes([worked.value], { terms, units, needle: numberBeside }) : worked;
   }, [garment, terms, units]);
   if (!written.ok) return null;
   return (

@@ -33,7 +33,7 @@ export function Codes({ link, label }: CodesProps) {
 }
 
 /** A QR code drawn as one path, dark on light whatever the theme: cameras read no other. */
-function QrCode({ text, label }: { readonly text: string; readonly label: string }) {
+export function QrCode({ text, label }: { readonly text: string; readonly label: string }) {
   const code = useMemo(() => codeOf(text), [text]);
   return (
     <svg

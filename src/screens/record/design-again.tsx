@@ -6,8 +6,8 @@ import { goTo } from '../../app/navigate.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
-import { Sheet } from '../../ui/sheet/sheet.tsx';
 import { say } from '../../words/say.ts';
+import { OtherBegun } from './other-begun.tsx';
 
 /** The way back from a garment to what it was drafted from; nothing for one that came another way. */
 export function DesignAgain({ design }: { readonly design: unknown }) {
@@ -22,7 +22,6 @@ export function DesignAgain({ design }: { readonly design: unknown }) {
     if (done === 'taken') goTo(hrefTo('draft'));
     else setOutcome(done);
   };
-  const close = () => setOutcome(undefined);
   return (
     <div>
       <p>{say('record.designHelp')}</p>
@@ -34,23 +33,11 @@ export function DesignAgain({ design }: { readonly design: unknown }) {
           {say('record.designNotKept')}
         </Notice>
       )}
-      <Sheet
+      <OtherBegun
         open={outcome === 'another is begun'}
-        title={say('record.designAsk')}
-        onClose={close}
-        actions={
-          <>
-            <Button wide href={hrefTo('draft')}>
-              {say('record.designOther')}
-            </Button>
-            <Button wide kind="danger" onPress={() => void take(true)}>
-              {say('record.designReplace')}
-            </Button>
-          </>
-        }
-      >
-        <p>{say('record.designAskText')}</p>
-      </Sheet>
+        onClose={() => setOutcome(undefined)}
+        onReplace={() => void take(true)}
+      />
     </div>
   );
 }

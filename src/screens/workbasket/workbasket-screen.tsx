@@ -13,7 +13,7 @@ import { useArrival } from '../arrival.ts';
 import { useFresh } from '../use-fresh.ts';
 import { DraftCards } from './draft-cards.tsx';
 import { GarmentCard } from './garment-card.tsx';
-import { KeptFileLate } from './kept-file-late.tsx';
+import { KeptFile } from './kept-file.tsx';
 import { Missing } from './missing.tsx';
 import { QuietLine, useQuietLine } from './quiet-line.ts';
 import { RowInHand } from './row-in-hand.tsx';
@@ -44,7 +44,7 @@ export default function WorkbasketScreen() {
     >
       <UpdateNotice />
       <WayBack />
-      <KeptFileLate />
+      <KeptFile />
       {fault ? <Unread sentence={saysFault(fault)} /> : <Basket />}
       {!fault && missing.value === undefined && basket.value && (
         <QuietLine isEmpty={basket.value.length === 0} />

@@ -32,7 +32,7 @@ export interface WholeBox {
 
 type Read = Tx<'readonly'>;
 
-const garmentStores: readonly StoreName[] = ['garments', 'plans', 'log', 'places', 'photos'];
+export const garmentStores: readonly StoreName[] = ['garments', 'plans', 'log', 'places', 'photos'];
 
 /** Everything in the box, garment by garment, each in a transaction of its own: a tap waits for one at most. */
 export async function readBox(box: Box): Promise<Result<WholeBox>> {

@@ -40,6 +40,8 @@ export const backupDocument = v.strictObject({
   madeAt: v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1e14)),
   /** the letters of the device that made it, the first ones of its log entries' ids */
   device: v.pipe(v.string(), v.maxLength(64)),
+  /** it is one garment on its way to another device, not all of a box: it is united with what is there, never put in its stead */
+  part: v.exactOptional(v.literal('garment')),
   garments: list(garmentRecord, BACKUP_LIMITS.garments),
   plans: list(planRecord, BACKUP_LIMITS.plans),
   entries: list(logEntry, BACKUP_LIMITS.entries),

@@ -2,7 +2,7 @@ import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts'
 import { nextTask } from '../../pace/next-task.ts';
 import type { GarmentId } from '../../progress/log.ts';
 import type { Box } from '../box/box.ts';
-import { headOf, type OfGarment, readBox, type WholeBox } from './contents.ts';
+import { garmentStores, headOf, type OfGarment, readBox, readGarment, type WholeBox } from './contents.ts';
 import { BACKUP_LIMITS, type Backup } from './document.ts';
 import { BACKUP_ENDING } from './file-type.ts';
 import { photoToText } from './photo-text.ts';
@@ -28,6 +28,19 @@ export async function toBackup({ garments, settings, device, readAt }: WholeBox)
     settings,
     photos,
   };
+}
+
+/**
+ * One garment with its log, its plans and its photos, on its way to another device. What is said of it there is as of a
+ * file from elsewhere. Faults: those of the store, 'no-such-garment', and 'backup-damaged' where it could not be read back.
+ */
+export async function exportGarment(box: Box, id: GarmentId): Promise<Result<Backup>> {
+  const read = await box.door.read(garmentStores, (tx) => readGarment(tx, id, box), 'whole box');
+  if (!read.ok) return read;
+  if (read.value === undefined) return refuse(fault('no-such-garment'));
+  const backup: Backup = { ...read.value.backup, part: 'garment', photos: await texts(read.value) };
+  const back = readBackup(JSON.stringify(backup), 'this box');
+  return back.ok ? ok(backup) : back;
 }
 
 export interface BackupFile {

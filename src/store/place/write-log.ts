@@ -93,10 +93,13 @@ const LONGEST_TEXT = 20_000;
 const HIGHEST_COUNT = 100_000;
 
 /** What is logged must come back out of a backup. */
-function checkWords({ text = '', count = 0 }: Wish): void {
+function checkWords({ text = '', count = 0, beforeRow = 1 }: Wish): void {
   if (text.length > LONGEST_TEXT) throw new Refusal(fault('not-storable', { detailText: `${text.length}` }));
   if (!Number.isSafeInteger(count) || count < 0 || count > HIGHEST_COUNT) {
     throw new Refusal(fault('not-storable', { detailText: `${count}` }));
+  }
+  if (!Number.isSafeInteger(beforeRow) || beforeRow < 1 || beforeRow > HIGHEST_COUNT) {
+    throw new Refusal(fault('not-storable', { detailText: `${beforeRow}` }));
   }
 }
 
@@ -132,6 +135,7 @@ function entryOf(wish: Wish, place: PlaceRecord, row: number, plan = place.plan)
     row,
     ...(wish.count === undefined ? {} : { count: wish.count }),
     ...(wish.text === undefined ? {} : { text: wish.text }),
+    ...(wish.beforeRow === undefined ? {} : { beforeRow: wish.beforeRow }),
     plan,
     ...(place.after === undefined ? {} : { follows: place.after }),
   };

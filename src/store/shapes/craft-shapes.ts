@@ -11,7 +11,7 @@ import {
 } from '../../knit/making-up/joint.ts';
 import type { MeasuredGauge } from '../../knit/measured-gauge.ts';
 import { MOST_PARTS, MOST_ROWS, MOST_SECTIONS } from '../../knit/piece/check-recipe.ts';
-import type { Garment, Swatch, Yarn } from '../../knit/piece/garment.ts';
+import type { Swatch, Yarn } from '../../knit/piece/garment.ts';
 import {
   type PartRecipe,
   type PartStart,
@@ -276,7 +276,3 @@ export const garmentEntries = {
   credits: v.exactOptional(longText),
   licence: v.exactOptional(shortText),
 } as const;
-
-export const garment = shapeOf<Garment>()(
-  v.strictObject({ ...garmentEntries, pieces: list(recipe, LIMITS.parts) }),
-);

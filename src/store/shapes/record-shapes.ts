@@ -10,6 +10,7 @@ import type {
   PhotoRecord,
   PieceRecord,
   PlanRecord,
+  RowNote,
 } from '../records.ts';
 import { stampShape } from '../uniting/stamp.ts';
 import {
@@ -72,11 +73,29 @@ const striped = shapeOf<Striped>()(
   }),
 );
 
+/** Only what a browser opens outside the app as a page: no other scheme, no name or password in it. */
+const address = v.pipe(v.string(), v.maxLength(2000), v.regex(/^https:\/\/[^\s@/\\]+(?:[/?#]\S*)?$/));
+
+export const rowNotes = list(
+  shapeOf<RowNote>()(
+    v.strictObject({
+      piece: shortText,
+      part: shortText,
+      row: count,
+      text: v.exactOptional(longText),
+      address: v.exactOptional(address),
+    }),
+  ),
+  LIMITS.sections,
+);
+
 /** Everything of a garment that she can change. */
 const fields = {
   ...garmentEntries,
   pieces: list(piece, LIMITS.parts),
   design: v.exactOptional(plainJson),
+  sizes: v.exactOptional(plainJson),
+  rowNotes: v.exactOptional(rowNotes),
   texts: v.exactOptional(v.record(id, longText)),
   ticked: v.exactOptional(list(shortText, LIMITS.list)),
   taken: v.exactOptional(list(v.strictObject({ piece: shortText, make: count, grams: length }), LIMITS.list)),
@@ -203,6 +222,7 @@ export const logEntry = shapeOf<LogEntry>()(
       row: count,
       count: v.exactOptional(count),
       text: v.exactOptional(longText),
+      beforeRow: v.exactOptional(v.pipe(count, v.minValue(1))),
       plan: v.exactOptional(longId),
       follows: v.exactOptional(longId),
       settles: v.exactOptional(list(longId, LIMITS.sections)),

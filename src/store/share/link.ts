@@ -3,13 +3,38 @@ import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts'
 import type { Garment } from '../../knit/piece/garment.ts';
 import { plan } from '../../knit/piece/plan.ts';
 import { workBudget } from '../../knit/piece/work-budget.ts';
-import { garment as garmentShape } from '../shapes/craft-shapes.ts';
+import type { RowNote } from '../records.ts';
+import { garmentEntries, LIMITS, recipe } from '../shapes/craft-shapes.ts';
+import { plainJson, rowNotes } from '../shapes/record-shapes.ts';
+import { shapeOf } from '../shapes/shape-of.ts';
+import { deflated, inflateWithin } from './deflate.ts';
 
 /**
  * A garment as text for the fragment of a link: '1.' (version) and the garment's JSON, deflated, in base64url.
  * A fragment is never sent to a server. Notes stay at home unless they are asked for: they may be private.
  */
 export const LINK_VERSION = '1';
+/** of a garment with more than its recipes: an app that knows the first version only says that it is too old */
+const LINK_WITH_DESIGN = '2';
+
+/** What travels in a link: the garment, and what it may be drafted again from. */
+export interface PassedOn extends Garment {
+  /** the form of its design, without the name of whose measures they are */
+  readonly design?: unknown;
+  /** the sizes it is passed on in, with what was set by hand */
+  readonly sizes?: unknown;
+  readonly rowNotes?: readonly RowNote[];
+}
+
+const passedOn = shapeOf<PassedOn>()(
+  v.strictObject({
+    ...garmentEntries,
+    pieces: v.pipe(v.array(recipe), v.maxLength(LIMITS.parts)),
+    design: v.exactOptional(plainJson),
+    sizes: v.exactOptional(plainJson),
+    rowNotes: v.exactOptional(rowNotes),
+  }),
+);
 
 /** Longest fragment taken in, characters: far above any garment, far below what could hurt. */
 export const LONGEST_LINK = 50_000;
@@ -26,13 +51,13 @@ export interface LinkOptions {
 
 /** The fragment that `linkToGarment` reads back. */
 export async function garmentToLink(
-  garment: Garment,
+  garment: PassedOn,
   { withNotes = false }: LinkOptions = {},
 ): Promise<string> {
   const { notes, ...rest } = garment;
-  const kept: Garment = withNotes && notes !== undefined ? { ...rest, notes } : rest;
-  const packed = new Blob([JSON.stringify(kept)]).stream().pipeThrough(new CompressionStream('deflate-raw'));
-  return `${LINK_VERSION}.${toBase64Url(new Uint8Array(await new Response(packed).arrayBuffer()))}`;
+  const kept: PassedOn = withNotes && notes !== undefined ? { ...rest, notes } : rest;
+  const hasMore = 'design' in kept || 'rowNotes' in kept;
+  return `${hasMore ? LINK_WITH_DESIGN : LINK_VERSION}.${toBase64Url(await deflated(JSON.stringify(kept)))}`;
 }
 
 /**
@@ -40,15 +65,15 @@ export async function garmentToLink(
  * @returns the garment, or a fault: 'link too long', 'link version', 'link damaged', 'link not a garment', or what
  *   the planner says of a piece that cannot be knitted
  */
-export async function linkToGarment(text: string): Promise<Result<Garment>> {
+export async function linkToGarment(text: string): Promise<Result<PassedOn>> {
   if (text.length > LONGEST_LINK) return refuse(tooLong(text.length));
   const dot = text.indexOf('.');
   const version = text.slice(0, dot);
   if (dot < 1 || !/^\d{1,4}$/.test(version)) return refuse(damaged());
-  if (version !== LINK_VERSION) return refuse(laterVersion(version));
+  if (![LINK_VERSION, LINK_WITH_DESIGN].includes(version)) return refuse(laterVersion(version));
   const json = await unfold(text.slice(dot + 1));
   if (json === undefined) return refuse(damaged());
-  const read = v.safeParse(garmentShape, json);
+  const read = v.safeParse(passedOn, json);
   if (!read.success) return refuse(notGarment(read.issues[0]));
   const budget = workBudget(MOST_STITCHES_WORKED);
   for (const piece of read.output.pieces) {
@@ -61,26 +86,9 @@ export async function linkToGarment(text: string): Promise<Result<Garment>> {
 async function unfold(packed: string): Promise<unknown> {
   try {
     const bytes = fromBase64Url(packed);
-    return bytes && JSON.parse(await inflateWithin(bytes));
+    return bytes && JSON.parse(await inflateWithin(bytes, MOST_BYTES));
   } catch {
     return undefined;
-  }
-}
-
-/** Unfolds piece by piece and gives up beyond the limit, before a hostile text fills the memory. */
-async function inflateWithin(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
-  const unfolded = new Blob([bytes]).stream().pipeThrough(new DecompressionStream('deflate-raw')).getReader();
-  const letters = new TextDecoder();
-  let text = '';
-  for (let size = 0; ; ) {
-    const { value, done } = await unfolded.read();
-    if (done) return text + letters.decode();
-    size += value.length;
-    if (size > MOST_BYTES) {
-      await unfolded.cancel();
-      throw new RangeError('too large');
-    }
-    text += letters.decode(value, { stream: true });
   }
 }
 

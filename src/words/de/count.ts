@@ -271,7 +271,8 @@ export const words: Translation<typeof english> = {
   oldPlan: '{plan}: {rows} Reihen',
 
   noteHere: 'Notiz zu Reihe {row}',
-  noteHint: 'Sie erscheint, wenn diese Reihe wiederkommt, auch beim anderen Stück.',
+  noteHint: 'Sie erscheint vor dieser Reihe, auch beim anderen Stück.',
+  noteBefore: 'Zu welcher Reihe',
   addNote: 'Notiz behalten',
   addLifeline: 'Ein Sicherungsfaden liegt in Reihe {row}',
   lifelineRow: 'Sicherungsfaden in Reihe {row}',

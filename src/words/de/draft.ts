@@ -22,7 +22,6 @@ export const words: Translation<typeof english> = {
   keepSo: 'So lassen',
   keptSo: 'Du lässt es so.',
   askAgain: 'Wieder hinweisen',
-
   measures: 'Maße',
   whose: 'Wessen Maße',
   fromTable: '{table}, {size}',
@@ -240,6 +239,7 @@ export const words: Translation<typeof english> = {
   decreases: 'Abgenommen',
   boundOff: 'Abgekettet',
   yarnTotal: 'Garn',
+  sizesWarn: 'Vor dem Weitergeben ansehen',
   notInSize: 'In dieser Größe nicht zu stricken.',
   piece: 'Teil',
 

@@ -46,6 +46,11 @@ export const words: Translation<typeof english> = {
   toMakingUp: 'Fertigstellen',
   again: 'Noch einmal stricken, mit anderem Garn',
   toRecord: 'Wie es gestrickt wurde',
+  anotherSize: 'Noch eins in anderer Größe …',
+  anotherHelp:
+    'Entwurf, Maschenprobe und Auswahl werden übernommen; Längen, die du gesetzt hattest, gehen mit den neuen Maßen. Der Entwurf zeigt, was noch einmal anzusehen ist. Dieses Stück bleibt, wie es ist.',
+  anotherBegin: 'Entwerfen',
+  toDevice: 'Auf mein anderes Gerät',
   toPassOn: 'Weitergeben',
   print: 'Drucken',
   delete: 'Dieses Strickstück löschen',

@@ -6,6 +6,7 @@ export const words: Translation<typeof english> = {
   takenBack: 'Zurückgenommen.',
   changeNeedle: 'zu Nadel {size} wechseln',
   loosely: 'die Kante geht über den Kopf: locker abketten oder mit dickerer Nadel',
+  shows: 'gezeigt bei {host}',
   markLoosely: 'locker',
   changeColour: 'zu {colour} wechseln',
   measure: 'messen, geplant sind {length}',

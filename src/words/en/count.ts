@@ -275,7 +275,8 @@ export const words = {
   oldPlan: '{plan}: {rows} rows',
 
   noteHere: 'A note for row {row}',
-  noteHint: 'It is shown when this row comes again, also on the other make.',
+  noteHint: 'It is shown before this row is worked, also on the other make.',
+  noteBefore: 'For which row',
   addNote: 'Keep the note',
   addLifeline: 'A lifeline goes through row {row}',
   lifelineRow: 'Lifeline in row {row}',

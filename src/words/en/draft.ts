@@ -238,6 +238,7 @@ export const words = {
   decreases: 'Decreased',
   boundOff: '[Bound off]',
   yarnTotal: 'Yarn',
+  sizesWarn: 'To look at before it goes out',
   notInSize: 'Cannot be knitted in this size.',
   piece: 'Piece',
 

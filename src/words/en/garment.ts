@@ -43,6 +43,11 @@ export const words = {
   toMakingUp: 'Making up',
   again: 'Knit it again, in another yarn',
   toRecord: 'As it was knitted',
+  anotherSize: 'Another in another size …',
+  anotherHelp:
+    'Design, swatch and choices are taken over; lengths that you had set follow the new measures. The draft shows what is to be looked at again. This garment stays as it is.',
+  anotherBegin: 'Draft it',
+  toDevice: 'To my other device',
   toPassOn: 'Pass it on',
   print: 'Print',
   delete: 'Delete this garment',

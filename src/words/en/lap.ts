@@ -4,6 +4,7 @@ export const words = {
   takenBack: 'Taken back.',
   changeNeedle: 'change to the {size} needle',
   loosely: 'the edge goes over the head: [bind off] loosely, or with a thicker needle',
+  shows: 'shown at {host}',
   markLoosely: 'loosely',
   changeColour: 'change to {colour}',
   measure: 'measure, {length} as planned',

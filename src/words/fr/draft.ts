@@ -235,6 +235,7 @@ export const words: Translation<typeof english> = {
   decreases: 'Diminuées',
   boundOff: 'Rabattues',
   yarnTotal: 'Fil',
+  sizesWarn: 'À regarder avant qu’il ne parte',
   notInSize: 'Ne peut pas être tricoté dans cette taille.',
   piece: 'Pièce',
   Back: 'Dos',

@@ -46,6 +46,11 @@ export const words: Translation<typeof english> = {
   toMakingUp: 'Assemblage',
   again: 'Le tricoter à nouveau, dans un autre fil',
   toRecord: 'Comme il a été tricoté',
+  anotherSize: 'Un autre, dans une autre taille…',
+  anotherHelp:
+    'Dessin, échantillon et choix sont repris ; les longueurs que vous aviez fixées suivent les nouvelles mesures. Le projet montre ce qui est à revoir. Cet ouvrage reste tel quel.',
+  anotherBegin: 'Le dessiner',
+  toDevice: 'Vers mon autre appareil',
   toPassOn: 'Le transmettre',
   print: 'Imprimer',
   delete: 'Supprimer cet ouvrage',

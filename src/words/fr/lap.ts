@@ -6,6 +6,7 @@ export const words: Translation<typeof english> = {
   takenBack: 'Annulé.',
   changeNeedle: 'prendre les aiguilles {size}',
   loosely: 'ce bord passe par la tête : rabattre souplement, ou avec une aiguille plus grosse',
+  shows: 'montré sur {host}',
   markLoosely: 'souplement',
   changeColour: 'prendre {colour}',
   measure: 'mesurer, {length} d’après le plan',

@@ -7,9 +7,14 @@ import { given } from '../../store/scenario.ts';
 class Handle {
   readonly name = 'kept.json';
   readonly written: string[] = [];
+  lastModified = 1;
+  getFile = async () => new File(this.written.slice(-1), this.name, { lastModified: this.lastModified });
   queryPermission = async (): Promise<string> => 'granted';
   createWritable = async () => ({
-    write: async (text: string) => void this.written.push(text),
+    write: async (text: string) => {
+      this.written.push(text);
+      this.lastModified += 1;
+    },
     close: async () => undefined,
   });
 }

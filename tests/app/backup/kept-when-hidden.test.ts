@@ -29,9 +29,10 @@ afterEach(() => {
 });
 
 describe('the file that is kept up to date', () => {
-  it('is looked for when she puts the phone away with something new knitted, and then only', async () => {
-    expect(await turned('hidden', 5, 4)).toBe(1);
-    expect(await turned('visible', 5, 4)).toBe(0);
-    expect(await turned('hidden', 5, 5)).toBe(0);
+  it('is looked for at the start, when she takes the phone up, and when she puts it away with something new knitted', async () => {
+    const atStart = 1;
+    expect(await turned('hidden', 5, 4)).toBe(atStart + 1);
+    expect(await turned('visible', 5, 4)).toBe(atStart + 1);
+    expect(await turned('hidden', 5, 5)).toBe(atStart);
   });
 });

@@ -1,4 +1,6 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { type DesignForm, designOf, newForm } from '../../../src/app/drafts/design/form.ts';
+import { fitPassed, isChanged } from '../../../src/app/garments/fit-passed.ts';
 import {
   againFor,
   CODE_ROOM,
@@ -7,7 +9,10 @@ import {
   linkFor,
   linkInFile,
 } from '../../../src/app/garments/passing-on.ts';
+import { type SizeSet, usualSet } from '../../../src/app/garments/size-set.ts';
 import { parseRoute } from '../../../src/app/routes.ts';
+import { bodyTables } from '../../../src/knit/garment/bodies.ts';
+import { draft } from '../../../src/knit/garment/draft.ts';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
 import type { GarmentRecord } from '../../../src/store/records.ts';
 import { joinParts, readPart } from '../../../src/store/share/link-parts.ts';
@@ -28,7 +33,7 @@ const record: GarmentRecord = {
 const linked = async (withNotes: boolean, of = record) => {
   vi.stubGlobal('location', { origin: 'https://example.org', pathname: '/knits/app/' });
   vi.stubGlobal('document', { baseURI: 'https://example.org/knits/app/' });
-  const link = await linkFor(of, withNotes);
+  const link = await linkFor(of, { withNotes });
   const [address = '', hash = ''] = link.split('#');
   const route = parseRoute(`#${hash}`);
   const garment = await garmentInLink(route?.at.text ?? '').garment;
@@ -89,7 +94,106 @@ describe('a garment that is passed on', () => {
     const found = await linkInFile(new Blob([`Harbour\n${link}\n(open it in the app)`]));
     expect(found).toBe(link.slice(link.indexOf('#')));
     expect(await linkInFile(new Blob(['{"format":"ridgeline-backup"}']))).toBeUndefined();
+    // a backup in which a note of hers has the link
+    expect(await linkInFile(new Blob([JSON.stringify({ notes: link })]))).toBeUndefined();
     expect(await linkInFile(new Blob([link, ' '.repeat(100_000 - link.length)]))).toBe(found);
     expect(await linkInFile(new Blob([link, ' '.repeat(100_001 - link.length)]))).toBeUndefined();
+  });
+});
+
+describe('a design that is passed on', () => {
+  const person = { name: 'Ida', table: 'women', size: 'M' } as const;
+  const form = { ...newForm(), name: 'For Ida', person };
+  const made = draft(designOf(form));
+  if (!made.ok) throw new Error('not drafted');
+  const sizes: SizeSet = {
+    ...usualSet(form),
+    people: [{ name: 'Ida', body: form.body }],
+    adjusted: [
+      { path: 'lengthMm', mm: 640 },
+      { path: 'lengthMm', mm: 700, size: 'Ida' },
+    ],
+  };
+  const rowNotes = [
+    { piece: 'Back', part: 'Back', row: 7, text: 'loosely', address: 'https://example.org/how' },
+  ];
+  const drafted = {
+    ...record,
+    design: form,
+    sizes,
+    rowNotes,
+    pieces: made.value.recipes.map((recipe, i) => ({ id: `p${i}`, recipe })),
+    joints: made.value.joints,
+  } as unknown as GarmentRecord;
+
+  const openedWith = async (to: object) => {
+    vi.stubGlobal('location', { origin: 'https://example.org', pathname: '/' });
+    const link = await linkFor(drafted, { withNotes: false, ...to });
+    const text = parseRoute(link.slice(link.indexOf('#')))?.at.text ?? '';
+    const found = await garmentInLink(text).garment;
+    if (found === undefined) throw new Error('stopped');
+    return { text, passed: given(found) };
+  };
+
+  it('goes along where she says so, without anybody’s name or the measures of other people', async () => {
+    const { text, passed } = await openedWith({ withDesign: true });
+    expect(text.startsWith('2.')).toBe(true);
+    expect(passed.design).toMatchObject({ name: '', person: { table: 'women', size: 'M' }, body: form.body });
+    expect(passed.sizes).toMatchObject({ people: [], adjusted: [{ path: 'lengthMm', mm: 640 }] });
+    expect(JSON.stringify(passed)).not.toContain('Ida');
+    expect(passed).not.toHaveProperty('rowNotes');
+  });
+
+  it('stays at home where she does not; then any app opens it', async () => {
+    const { text, passed } = await openedWith({});
+    expect(text.startsWith('1.')).toBe(true);
+    expect(passed).not.toHaveProperty('design');
+    expect(passed).not.toHaveProperty('sizes');
+  });
+
+  it('has her notes at their rows where she wants it', async () => {
+    const { passed } = await openedWith({ withRowNotes: true });
+    expect(passed.rowNotes).toEqual(rowNotes);
+  });
+
+  it('is drafted in another size and swatch, with what its maker set for all, and her notes as far up', async () => {
+    const { passed } = await openedWith({ withDesign: true, withRowNotes: true });
+    const body = bodyTables.women[4]?.body ?? form.body;
+    const fitted = fitPassed(
+      passed,
+      {
+        form: passed.design as DesignForm,
+        set: passed.sizes as SizeSet,
+        asked: { stitches: 21, rows: 28 },
+        gauge: { stitches: 18, rows: 25 },
+        who: { person: { table: 'women', size: 'XL' }, body },
+      },
+      (name) => `${name}*`,
+    );
+    const { garment, worked, kept } = given(fitted);
+    expect(kept).toEqual([{ path: 'lengthMm', mm: 640 }]);
+    expect(worked?.finished.chest).toBeGreaterThan(body.chest);
+    expect(Math.abs((worked?.finished.length ?? 0) - 640)).toBeLessThan(8);
+    expect(garment.pieces[0]?.gauge).toMatchObject({ stitches: 18, rows: 25 });
+    expect(garment.rowNotes).toMatchObject([{ piece: 'Back*', part: 'Back*', text: 'loosely' }]);
+    // 7 of 172 rows
+    expect(garment.rowNotes?.[0]?.row).toBeGreaterThan(4);
+    expect(garment.rowNotes?.[0]?.row).toBeLessThan(9);
+    expect(worked?.made.troubles).toEqual([]);
+  });
+
+  it('is as it was planned where nothing else is asked for', async () => {
+    const { passed } = await openedWith({ withDesign: true });
+    const wish = {
+      form,
+      set: undefined,
+      asked: { stitches: 21, rows: 28 },
+      gauge: { stitches: 21, rows: 28 },
+    };
+    const { garment, worked } = given(fitPassed(passed, wish, (name) => name));
+    expect(worked).toBeUndefined();
+    expect(garment.pieces).toEqual(passed.pieces);
+    expect(isChanged(passed, form)).toBe(false);
+    expect(isChanged({ ...passed, pieces: passed.pieces.slice(1) }, form)).toBe(true);
   });
 });

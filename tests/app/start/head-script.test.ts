@@ -8,9 +8,13 @@ afterEach(() => {
 });
 
 const files = {
-  scripts: ['a.js', 'b.js'],
-  styles: ['a.css'],
-  words: { en: 'en.js', de: 'de.js', fr: 'fr.js' },
+  files: ['a.js', 'b.js', 'a.css', 'c.js', 'c.css'],
+  screens: { '': [0, 1, 2], draft: [0, 3, 4] },
+  words: {
+    en: ['en.js', 'en-rest.js'],
+    de: ['de.js', 'de-rest.js'],
+    fr: ['fr.js', 'fr-rest.js'],
+  } as const,
   font: 'font.woff2',
 };
 
@@ -85,17 +89,32 @@ describe('the script in the page’s head asks early', () => {
     expect(asked).toEqual([
       { rel: 'modulepreload', as: 'script', href: 'a.js', crossOrigin: '' },
       { rel: 'modulepreload', as: 'script', href: 'b.js', crossOrigin: '' },
-      { rel: 'modulepreload', as: 'script', href: 'en.js', crossOrigin: '' },
       { rel: 'preload', as: 'style', href: 'a.css', crossOrigin: '' },
+      { rel: 'modulepreload', as: 'script', href: 'en.js', crossOrigin: '' },
     ]);
   });
 
+  it('for all of another screen that it begins with, and for all words of its language', () => {
+    expect(hrefs(page({ hash: '#/draft', languages: ['fr'] }).asked)).toEqual([
+      'a.js',
+      'c.js',
+      'c.css',
+      'fr.js',
+      'fr-rest.js',
+    ]);
+  });
+
+  it('for no words where a worker has them: she may have chosen another language than the device', () => {
+    expect(hrefs(page({ mends: true }).asked)).toEqual(['font.woff2', 'a.js', 'b.js', 'a.css']);
+  });
+
   it('for nothing of it where the visit begins with another', () => {
-    for (const hash of ['#/continue', '#/garment/x', '#x', '#//']) expect(page({ hash }).asked).toEqual([]);
+    for (const hash of ['#/continue', '#/garment/x', '#x', '#//', '#/constructor', '#/draft/'])
+      expect(page({ hash }).asked).toEqual([]);
   });
 
   it('for the words of the language that she has before others, English where it has none of hers', () => {
-    const words = (...languages: string[]) => hrefs(page({ languages }).asked)[2];
+    const words = (...languages: string[]) => hrefs(page({ languages }).asked)[3];
     expect(words('de-AT', 'en')).toBe('de.js');
     expect(words('en-US', 'de')).toBe('en.js');
     expect(words('it', 'DE')).toBe('de.js');

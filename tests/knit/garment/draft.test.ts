@@ -4,7 +4,6 @@ import { buttonholePlaces, holeStitches } from '../../../src/knit/garment/button
 import type { Design } from '../../../src/knit/garment/design.ts';
 import { type Draft, draft } from '../../../src/knit/garment/draft.ts';
 import { gaugeOfSwatch } from '../../../src/knit/garment/gauges.ts';
-import { grade } from '../../../src/knit/garment/grade.ts';
 import { type Choices, startingDesign } from '../../../src/knit/garment/start.ts';
 import { groupsOf, sameParity } from '../../../src/knit/garment/whole-numbers.ts';
 import { match } from '../../../src/knit/piece/match.ts';
@@ -13,6 +12,7 @@ import { workRow } from '../../../src/knit/row/work.ts';
 import { loadFaults, saysFault } from '../../../src/words/fault.ts';
 import { countingWork } from '../../counted-work.ts';
 import { told } from '../../told.ts';
+import { graded } from './graded.ts';
 
 await loadFaults();
 
@@ -365,13 +365,13 @@ describe('grade', () => {
       size,
       body: bodyOfSize('women', size) ?? base.body,
     }));
-    const graded = grade(design(), sizes);
-    expect(graded.map((g) => g.faults)).toEqual([[], [], [], []]);
-    const castOns = graded.map((g) => g.pieces[0]?.castOn ?? 0);
+    const sizesOf = graded(design(), sizes);
+    expect(sizesOf.map((g) => g.faults)).toEqual([[], [], [], []]);
+    const castOns = sizesOf.map((g) => g.pieces[0]?.castOn ?? 0);
     expect([...castOns].sort((a, b) => a - b)).toEqual(castOns);
-    const metres = graded.map((g) => g.metres);
+    const metres = sizesOf.map((g) => g.metres);
     expect([...metres].sort((a, b) => a - b)).toEqual(metres);
-    expect(graded[1]?.pieces[0]).toMatchObject({ name: 'Back', castOn: 114, widest: 114 });
+    expect(sizesOf[1]?.pieces[0]).toMatchObject({ name: 'Back', castOn: 114, widest: 114 });
   });
   const base = design();
 });

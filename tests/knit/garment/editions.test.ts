@@ -190,6 +190,10 @@ describe('a placket', () => {
       const along = rows + collar.reduce((sum, section) => sum + section.rows, 0);
       // a repeat of the rib and what sets its holes at one distance
       expect(Math.abs((side?.stitches ?? 0) - 0.75 * along), `${depth}`).toBeLessThanOrEqual(2);
+      // from button to button 35 mm: common practice, no published source
+      const [holed] = holedBands(made.recipes);
+      const apart = (holed?.places ?? []).slice(1).map((place, i) => place - (holed?.places[i] ?? 0));
+      if (apart.length > 1) expect(Math.min(...apart) / 2.1, `${depth}`).toBeGreaterThan(30 / 10);
       const band = made.recipes.find(({ name }) => name === 'Button band')?.parts[0]?.sections ?? [];
       const wide = band.reduce((sum, section) => sum + section.rows, 0);
       const level = made.recipes

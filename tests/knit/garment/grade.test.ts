@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { bodyOfSize } from '../../../src/knit/garment/bodies.ts';
 import { draft } from '../../../src/knit/garment/draft.ts';
-import { type GradedPiece, grade, resized } from '../../../src/knit/garment/grade.ts';
+import { type GradedPiece, resized } from '../../../src/knit/garment/grade.ts';
 import { armholeKinds } from '../../../src/knit/garment/kinds/armholes.ts';
 import { type GarmentKind, garmentKinds } from '../../../src/knit/garment/kinds/garments.ts';
 import { startingDesign } from '../../../src/knit/garment/start.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
 import type { PlannedPart } from '../../../src/knit/piece/planned.ts';
 import { told } from '../../told.ts';
+import { graded } from './graded.ts';
 
 /** What a table of sizes says of a piece, held against a walk over its rows. */
 
@@ -45,14 +46,14 @@ function walked(parts: readonly PlannedPart[]): GradedPiece['shapings'] {
 
 describe.each(garments)('the table of sizes of a $name', ({ design }) => {
   const drafted = draft(design);
-  const [graded] = grade(design, [{ size: 'M', body }]);
+  const [own] = graded(design, [{ size: 'M', body }]);
 
   it('has for each piece the figures of its rows', () => {
     if (!drafted.ok) throw new Error(told(drafted.faults));
-    expect(graded?.pieces.map(({ name }) => name)).toEqual(drafted.value.recipes.map(({ name }) => name));
+    expect(own?.pieces.map(({ name }) => name)).toEqual(drafted.value.recipes.map(({ name }) => name));
     for (const [i, recipe] of drafted.value.recipes.entries()) {
       const planned = plan(recipe);
-      const piece = graded?.pieces[i];
+      const piece = own?.pieces[i];
       if (!planned.ok || piece === undefined) throw new Error(recipe.name);
       const { parts } = planned.value;
       expect(piece.makes).toBe(recipe.makes);
@@ -74,7 +75,7 @@ describe.each(garments)('the table of sizes of a $name', ({ design }) => {
       if (!planned.ok) throw new Error(recipe.name);
       const knitted = planned.value.parts.map(({ rows }) => rows.filter(({ after }) => after > 0).length);
       const [below = 0, ...above] = knitted;
-      expect(graded?.pieces[i]?.rows).toBe(below + Math.max(0, ...above));
+      expect(own?.pieces[i]?.rows).toBe(below + Math.max(0, ...above));
     }
   });
 });
@@ -132,7 +133,7 @@ describe('a design in another size', () => {
 
   it('takes the yarn that her weighed swatch says', () => {
     const metres = (grams: number) =>
-      grade(design, [{ size: 'M', body }], {
+      graded(design, [{ size: 'M', body }], {
         swatches: [
           {
             fabric: 'stocking',
@@ -151,7 +152,7 @@ describe('a design in another size', () => {
 
   it('that cannot be knitted says why, and has no pieces and no yarn', () => {
     const tiny = { ...body, crossBack: 20, chest: 40, armholeDepth: 5 };
-    const [none] = grade(own, [{ size: 'none', body: tiny }]);
+    const [none] = graded(own, [{ size: 'none', body: tiny }]);
     expect(none?.faults.length).toBeGreaterThan(0);
     expect(none).toMatchObject({ size: 'none', pieces: [], metres: 0 });
   });

@@ -91,3 +91,28 @@ it('a row that takes no height of its own has the cells of the rows before it', 
     20, 25, 25, 25,
   ]);
 });
+
+it('shoulders bound off as they are parted are as wide as what they rest on, also where its rows are told in words', () => {
+  const parts = planned(
+    {
+      name: 'body',
+      from: { castOn: 30 },
+      end: 'split',
+      sections: [
+        {
+          name: 'rib',
+          rows: 6,
+          fabric: 'rib 1x1',
+          needle: 4,
+          shaping: [],
+          words: [[{ work: 'k', until: { left: 0 } }]],
+        },
+      ],
+    },
+    { name: 'right', from: { part: 'body', stitches: 10, edge: 'right' }, end: 'bind off', sections: [] },
+    { name: 'neck', from: { part: 'body', stitches: 10, edge: 'middle' }, end: 'hold', sections: [] },
+    { name: 'left', from: { part: 'body', stitches: 10, edge: 'left' }, end: 'bind off', sections: [] },
+  );
+  // 25 stitches and 30 rows to 10 cm
+  for (const part of parts.slice(1)) expect(part.cells[0], part.name).toEqual({ width: 4, height: 100 / 30 });
+});

@@ -52,6 +52,13 @@ const sizes = [sized('S', back(92, 80, 4)), sized('M', back(100, 84, 5)), sized(
 describe('a garment in all sizes', () => {
   const text = textOf(sizes);
 
+  it('has needles in another system beside the millimetres, and is read all the same', () => {
+    const numbers: Readonly<Record<number, string>> = { 4: 'US 6' };
+    const told = textOf(sizes, { needle: (mm) => numbers[mm] });
+    expect(told).toContain('Needles: 4 mm (US 6) and 3.5 mm');
+    expect(readPattern(told, { size: 1 }).lines.flatMap(({ faults }) => faults)).toEqual([]);
+  });
+
   it('has the smallest size first and the others in parentheses', () => {
     expect(text).toContain('Sizes: S (M, L)');
     expect(text).toContain('cast on 92 (100, 108) sts.');

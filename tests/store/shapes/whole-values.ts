@@ -76,6 +76,8 @@ export const whole = {
     stripes: [{ colour: 'red', rows: 2 }],
     striped: { long: { first: 1, last: 20, at: -2, back: true } },
     design: { any: [1, 'kind'] },
+    sizes: { any: ['set'] },
+    rowNotes: [{ piece: 'Scarf', part: 'Body', row: 3, text: 'soft', address: 'https://example.org/how' }],
     marks: { base: STAMP, seen: [STAMP], at: { notes: STAMP }, gone: [], order: {} },
     pieces: [
       {

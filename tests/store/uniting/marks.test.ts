@@ -32,6 +32,9 @@ describe('the marks of a garment', () => {
     expect('marks' in change(garment, {})).toBe(false);
     const once = change(garment, { notes: 'soft' });
     expect(change(once, {}, 3000, 'bb').marks).toBe(once.marks);
+    // what comes from a screen says nothing of marks: they are the box's own
+    const { marks: _unsaid, ...shown } = once;
+    expect(stampedChange(once, shown, { device: 'bb', at: 3000 }).marks).toBe(once.marks);
   });
 
   it('are above all that was heard of, whoever said it, and whatever this device’s clock says', () => {

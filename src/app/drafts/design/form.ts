@@ -1,5 +1,6 @@
 import type { FabricName } from '../../../knit/fabric.ts';
 import { factsOf } from '../../../knit/fabric-facts.ts';
+import { withFigure } from '../../../knit/garment/adjust.ts';
 import { type BodyTable, bodyOfSize } from '../../../knit/garment/bodies.ts';
 import type { Body, Design } from '../../../knit/garment/design.ts';
 import { gaugeOfSwatch, ROWS_PER_RIDGE } from '../../../knit/garment/gauges.ts';
@@ -129,7 +130,7 @@ export function designOf(form: DesignForm): Design {
   const needles = { panels, borders: rib?.needle ?? borders };
   const design: Design = { ...begun, gauges, needles, overruled: form.overruled };
   const own = Object.entries(form.own).filter(([path]) => !isDeaf(form, path));
-  return own.reduce((made, [path, value]) => withFigure(made, path, value), design);
+  return own.reduce((made, [path, value]) => withFigure(made, path, taken(path, value)), design);
 }
 
 const begins = {
@@ -161,10 +162,5 @@ function asOfVersion1(begun: Design): Design {
 const borderNeedle = (panels: number): number =>
   Math.max(2, ...needleSizes.filter((mm) => mm <= panels - 0.5));
 
-function withFigure(design: Design, path: string, value: string | Figure): Design {
-  const [outer = '', inner] = path.split('.');
-  const taken = path === 'seamStitch' ? value === 'seam stitch' : (value ?? Number.NaN);
-  if (inner === undefined) return { ...design, [outer]: taken };
-  const whole = design[outer as keyof Design];
-  return { ...design, [outer]: { ...(whole as object), [inner]: taken } };
-}
+const taken = (path: string, value: string | Figure): unknown =>
+  path === 'seamStitch' ? value === 'seam stitch' : (value ?? Number.NaN);

@@ -1,5 +1,8 @@
 import { fault, type Result, refuse } from '../../../knit/fault.ts';
+import type { Draft } from '../../../knit/garment/draft.ts';
+import type { Joint } from '../../../knit/making-up/joint.ts';
 import { jointCalled } from '../../../knit/making-up/joint-called.ts';
+import type { Garment } from '../../../knit/piece/garment.ts';
 import type { Recipe, Section } from '../../../knit/piece/recipe.ts';
 import { planRecords } from '../../garments/plan-records.ts';
 import { numbered, saveNew } from '../../garments/save-new.ts';
@@ -19,15 +22,14 @@ export async function makeGarment(
   const from = form.peek();
   if (!made || !from) return refuse(fault('nothing to save'));
   if (!made.ok) return made;
+  const { pieces, joints } = draftInWords(made.value, word);
   const saved = await saveNew(
     {
       name: from.name.trim() || fallbackName,
-      pieces: numbered(made.value.recipes.map((recipe) => inWords(recipe, word))),
+      pieces: numbered(pieces),
       swatches: from.swatches.flatMap((swatch) => readSwatch(swatch) ?? []),
       design: from,
-      joints: made.value.joints.map((joint) =>
-        jointCalled(joint, { piece: word, part: word, section: word }),
-      ),
+      joints,
     },
     now,
     planRecords,
@@ -35,6 +37,17 @@ export async function makeGarment(
   if (saved.ok) await forgetDesign();
   return saved;
 }
+
+/** What was drafted, with every name in words. */
+export const draftInWords = (
+  { recipes, joints }: Draft,
+  word: NameInWords,
+): Pick<Garment, 'pieces' | 'joints'> & {
+  readonly joints: readonly Joint[];
+} => ({
+  pieces: recipes.map((recipe) => inWords(recipe, word)),
+  joints: joints.map((joint) => jointCalled(joint, { piece: word, part: word, section: word })),
+});
 
 /** The recipe with every name in words; parts are still found by the name that they now have. */
 export function inWords(recipe: Recipe, word: NameInWords): Recipe {

@@ -1,10 +1,4 @@
 import * as v from 'valibot';
-import { bodyTableNames } from '../../../knit/garment/bodies.ts';
-import type { Body } from '../../../knit/garment/design.ts';
-import { fits } from '../../../knit/garment/ease.ts';
-import { armholeKinds } from '../../../knit/garment/kinds/armholes.ts';
-import { type GarmentKind, garmentKinds } from '../../../knit/garment/kinds/garments.ts';
-import { neckShapes } from '../../../knit/garment/kinds/necks.ts';
 import type { Edit } from '../../../knit/making-up/edit.ts';
 import type {
   GaugeForm,
@@ -23,19 +17,16 @@ import {
   role,
   sectionBeside,
 } from '../../../store/shapes/craft-shapes.ts';
-import { garmentRecord, PLAIN } from '../../../store/shapes/record-shapes.ts';
+import { garmentRecord } from '../../../store/shapes/record-shapes.ts';
 import { type Id, shapeOf } from '../../../store/shapes/shape-of.ts';
-import type { DesignForm, Person, SwatchForm } from '../design/form.ts';
 import type { Draft } from '../editor/draft.ts';
 import type { GarmentForm } from '../editor/garment-form.ts';
 import type { PatternDraft, ReadDesign } from '../pattern/draft.ts';
+import { designForm, person, sizeSet } from './design-shapes.ts';
+import { list, number, text } from './plain-shapes.ts';
 
 /** The shapes of what is kept while it is typed, and of what a garment was made from: read before it is used. */
 
-/** whatever could be kept can be read again */
-const text = v.pipe(v.string(), v.maxLength(PLAIN.text));
-const list = <T extends v.GenericSchema>(of: T) => v.pipe(v.array(of), v.maxLength(1000));
-const number = v.pipe(v.number(), v.finite());
 const part = v.picklist(['right', 'left', 'both'] as const);
 const change = v.picklist(['decrease', 'increase'] as const);
 
@@ -209,71 +200,6 @@ const patternDraft = shapeOf<PatternDraft>()(
   }),
 );
 
-/** A figure as typed; an empty one is null, as JSON has it. */
-const figure = v.nullable(number);
-/** A measure of a body: one that was emptied is no number, which JSON has as null. */
-const measured = v.pipe(
-  figure,
-  v.transform((mm) => mm ?? Number.NaN),
-);
-
-const body = shapeOf<Body>()(
-  v.strictObject({
-    chest: measured,
-    waist: measured,
-    hip: measured,
-    crossBack: measured,
-    napeToWrist: measured,
-    napeToWaist: measured,
-    arm: measured,
-    upperArm: measured,
-    wrist: measured,
-    armholeDepth: measured,
-    head: measured,
-  }),
-);
-
-const swatch = shapeOf<SwatchForm>()(
-  v.strictObject({
-    fabric,
-    stitches: figure,
-    widthMm: figure,
-    rows: figure,
-    inRidges: v.boolean(),
-    heightMm: figure,
-    needle: figure,
-    before: v.exactOptional(v.strictObject({ stitches: figure, rows: figure })),
-    weighed: v.exactOptional(v.strictObject({ grams: figure, stitches: figure, rows: figure })),
-  }),
-);
-
-/** A garment being designed, and what one was designed from. */
-const designForm = shapeOf<DesignForm>()(
-  v.strictObject({
-    version: v.picklist([1, 2, 3, 4, 5, 6] as const),
-    name: text,
-    choices: v.strictObject({
-      kind: v.picklist(Object.keys(garmentKinds) as GarmentKind[]),
-      armhole: v.picklist(armholeKinds),
-      neck: v.picklist(neckShapes),
-      fit: v.picklist(fits),
-    }),
-    person: v.strictObject({
-      name: v.exactOptional(text),
-      table: v.exactOptional(v.picklist(bodyTableNames)),
-      size: v.exactOptional(text),
-    }),
-    body,
-    fabric,
-    swatches: list(swatch),
-    own: v.record(text, v.union([text, figure])),
-    overruled: list(text),
-  }),
-);
-
-/** People whose measures are kept. */
-const person = shapeOf<Person>()(v.strictObject({ name: text, body }));
-
 /** How a copied garment's text was read. */
 const readDesign = shapeOf<ReadDesign>()(
   v.strictObject({
@@ -288,7 +214,7 @@ const readDesign = shapeOf<ReadDesign>()(
   }),
 );
 
-const shapes = { editorDraft, patternDraft, designForm, person, readDesign };
+const shapes = { editorDraft, patternDraft, designForm, person, sizeSet, readDesign };
 
 export type KeptName = keyof typeof shapes;
 export type KeptValue<K extends KeptName> = v.InferOutput<(typeof shapes)[K]>;

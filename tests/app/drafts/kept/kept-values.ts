@@ -19,6 +19,16 @@ export const good: Readonly<Record<KeptName, object>> = {
   patternDraft: { ...emptyDraft, name: 'Shawl', text: 'Cast on 40 sts.', gauge: { stitches: 22 } },
   designForm: { ...newForm(), own: { 'neck.widthMm': null, 'hem.fabric': 'rib 1x1' } },
   person: { name: 'Ada', body: bodyOfSize('women', 'M') },
+  sizeSet: {
+    version: 1,
+    table: 'women',
+    sizes: ['S', 'M'],
+    people: [{ name: 'Ada', body: bodyOfSize('women', 'M') }],
+    adjusted: [
+      { path: 'lengthMm', mm: 600, size: 'M' },
+      { path: 'hem.heightMm', mm: 50 },
+    ],
+  },
   readDesign: { kind: 'read', version: 1, options: { size: 2, gauge: { stitches: 22, rows: 30 } } },
 };
 const timing = { first: '1', rhythm: [{ every: '4', times: '2' }] };
@@ -138,6 +148,23 @@ export const choices: Readonly<Record<string, readonly unknown[]>> = {
   'editorDraft.form.mends.2.kind': ['pick up'],
   'patternDraft.version': [1],
   'designForm.version': [1, 2, 3, 4],
+  'sizeSet.version': [1],
+  'sizeSet.table': ['women', 'men', 'children', 'babies'],
+  'sizeSet.adjusted.0.path': [
+    'lengthMm',
+    'sleeve.lengthMm',
+    'ease.chest',
+    'ease.upperArm',
+    'ease.wrist',
+    'ease.armholeDepth',
+    'neck.widthMm',
+    'neck.depthMm',
+    'neck.backDepthMm',
+    'shoulderDropMm',
+    'hem.heightMm',
+    'cuff.heightMm',
+    'neckband.heightMm',
+  ],
   'readDesign.kind': ['read'],
   'readDesign.version': [1],
 };

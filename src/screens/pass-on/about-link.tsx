@@ -1,0 +1,71 @@
+import { useMemo } from 'preact/hooks';
+import { piecesInLink } from '../../app/garments/pieces-in-link.ts';
+import type { Garment } from '../../knit/piece/garment.ts';
+import { shapeOfPiece } from '../../ui/panel-map/outline-of.ts';
+import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
+import { saysFabric } from '../../words/craft.ts';
+import { saysLength } from '../../words/measures.ts';
+import { saysNeedle } from '../../words/needle.ts';
+import { saysList } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
+
+/** What came in a link: its pieces in their shapes, what to swatch, who made it. */
+export function About({ garment }: { readonly garment: Garment }) {
+  const list = saysList(garment.pieces.map((piece) => piece.name));
+  return (
+    <div>
+      <p>{say('passOn.openPieces', { count: garment.pieces.length, list })}</p>
+      <Pictures garment={garment} />
+      <ToSwatch garment={garment} />
+      {garment.credits && <p>{say('passOn.openCredits', { credits: garment.credits })}</p>}
+      {garment.licence && <p>{say('passOn.openLicence', { licence: garment.licence })}</p>}
+      {garment.notes && <p>{garment.notes}</p>}
+    </div>
+  );
+}
+
+/** Each piece in its shape, with its size as it is planned. */
+function Pictures({ garment }: { readonly garment: Garment }) {
+  const drawn = useMemo(
+    () => piecesInLink(garment).map((piece) => ({ ...piece, box: shapeOfPiece(piece.parts).box })),
+    [garment],
+  );
+  const tallestMm = Math.max(0, ...drawn.map(({ box }) => box.height));
+  return (
+    <ul role="list" class="pass-on-pieces">
+      {drawn.map(({ name, parts, box }) => (
+        <li key={name}>
+          <PieceThumb parts={parts} worked={parts.map((part) => part.rows.length)} tallestMm={tallestMm} />
+          <span>
+            <strong>{name}</strong>
+            <br />
+            {say('passOn.size', { width: saysLength(box.width), height: saysLength(box.height) })}
+          </span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** In which fabric and on which needle a swatch is worth knitting: what the rows are in, most of them first. */
+function ToSwatch({ garment }: { readonly garment: Garment }) {
+  const rows = new Map<string, number>();
+  for (const section of garment.pieces.flatMap(({ parts }) => parts.flatMap((part) => part.sections))) {
+    const what = say('passOn.swatchIn', {
+      fabric: saysFabric(section.fabric),
+      needle: saysNeedle(section.needle),
+    });
+    rows.set(what, (rows.get(what) ?? 0) + section.rows);
+  }
+  const list = [...rows].sort((a, b) => b[1] - a[1]).map(([what]) => what);
+  return (
+    <>
+      <h2>{say('passOn.toSwatch')}</h2>
+      <ul>
+        {list.map((what) => (
+          <li key={what}>{what}</li>
+        ))}
+      </ul>
+    </>
+  );
+}

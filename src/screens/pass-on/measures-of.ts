@@ -1,0 +1,152 @@
+import type { PlannedPart } from '../../knit/piece/planned.ts';
+import type { MeasureName } from '../../knit/written/picture-words.ts';
+import {
+  type PartShape,
+  type PieceShape,
+  type RowShape,
+  shapeOfPiece,
+} from '../../ui/panel-map/outline-of.ts';
+import type { Point } from '../../ui/panel-map/paths.ts';
+
+/** A measure of a piece as it is planned, with where it lies in the drawing; mm, y down. */
+export interface PieceMeasure {
+  /** the same in every size */
+  readonly key: string;
+  readonly name: MeasureName | { readonly section: string; readonly toTop: boolean };
+  readonly mm: number;
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** Shorter is a line that nobody measures. */
+const LEAST_MM = 5;
+const LEAST_SECTION_MM = 15;
+
+/** Every measure of a piece from its rows: widths where it begins, is widest and ends, heights by section and in all. */
+export function measuresOf(parts: readonly PlannedPart[]): {
+  readonly shape: PieceShape;
+  readonly measures: readonly PieceMeasure[];
+} {
+  const shape = shapeOfPiece(parts);
+  const found = [
+    ...widths(parts, shape),
+    ...heights(parts, shape),
+    ...necks(parts, shape),
+    ...half(parts, shape),
+  ];
+  return { shape, measures: found.filter(({ mm }) => mm >= LEAST_MM) };
+}
+
+type Named = PieceMeasure['name'];
+
+const across = (name: Named, y: number, x0: number, x1: number): PieceMeasure => ({
+  key: keyOf(name),
+  name,
+  mm: Math.abs(x1 - x0),
+  from: [Math.min(x0, x1), y],
+  to: [Math.max(x0, x1), y],
+});
+
+const upright = (name: Named, x: number, y0: number, y1: number): PieceMeasure => ({
+  key: keyOf(name),
+  name,
+  mm: Math.abs(y1 - y0),
+  from: [x, y0],
+  to: [x, y1],
+});
+
+const keyOf = (name: Named): string => (typeof name === 'string' ? name : `section ${name.section}`);
+
+const widthOf = ({ left0, right0 }: RowShape): number => right0 - left0;
+
+/** The part that is cast on or picked up first, and its rows with a height. */
+const tall = (part: PartShape | undefined): readonly RowShape[] =>
+  part?.rows.filter(({ top, bottom }) => top !== bottom) ?? [];
+
+function widths(parts: readonly PlannedPart[], { parts: [body] }: PieceShape): PieceMeasure[] {
+  const rows = tall(body);
+  const [first] = rows;
+  const last = rows.at(-1);
+  if (!body || !first || !last) return [];
+  const widest = rows.reduce((most, row) => (widthOf(row) > widthOf(most) - 0.1 ? row : most), first);
+  const isWhole = parts.length === 1 && !hasShoulder(parts[0]);
+  return [
+    across('at its beginning', body.base, first.left0, first.right0),
+    ...(widthOf(widest) > widthOf(first) + LEAST_MM
+      ? [across('at its widest', widest.bottom, widest.left0, widest.right0)]
+      : []),
+    ...(isWhole && last.right1 - last.left1 < widthOf(widest) - LEAST_MM
+      ? [across('top', last.top, last.left1, last.right1)]
+      : []),
+  ];
+}
+
+/** Section upon section at the left, the last that the neck or the shoulders part up to the top, and all of it beside them. */
+function heights(parts: readonly PlannedPart[], { parts: [body], box }: PieceShape): PieceMeasure[] {
+  const [part] = parts;
+  if (!part || !body) return [];
+  const foot = box.y + box.height;
+  const isParted = parts.some(({ parent }) => parent === part.name);
+  const told = part.sections.filter(
+    ({ name, first, last }) => last >= first && name !== 'bind off' && !(isParted && name === 'shoulder'),
+  );
+  const sections = told.flatMap(({ name, first, last }, i): PieceMeasure[] => {
+    const [low, high] = [body.rows[first - 1], body.rows[last - 1]];
+    const toTop = isParted && i === told.length - 1;
+    if (!low || !high) return [];
+    const isTold = toTop || low.bottom - high.top > LEAST_SECTION_MM;
+    return isTold ? [upright({ section: name, toTop }, box.x, low.bottom, toTop ? box.y : high.top)] : [];
+  });
+  const whole = upright('in all', box.x, foot, box.y);
+  return sections.length === 1 ? [whole] : [...sections, whole];
+}
+
+/** Between two shoulders that the neck has parted, right side up: the first at the right. */
+function necks(parts: readonly PlannedPart[], { parts: shapes, box }: PieceShape): PieceMeasure[] {
+  const [body] = parts;
+  const sides = parts
+    .flatMap((part, i) => {
+      const own = shapes[i];
+      const rows = tall(own);
+      return own && rows.length > 0 && part.parent === body?.name ? [{ part, own, rows }] : [];
+    })
+    .sort((a, b) => (a.rows[0]?.left0 ?? 0) - (b.rows[0]?.left0 ?? 0));
+  const [left, right] = sides;
+  if (sides.length !== 2 || !left || !right || !body) return [];
+  const inner = [left.rows.at(-1)?.right1 ?? 0, right.rows.at(-1)?.left1 ?? 0] as const;
+  const outer = tipOf(body, shapes[0]) ?? tipOf(right.part, right.own);
+  const base = Math.max(left.own.base, right.own.base);
+  return [
+    across('neck', box.y, ...inner),
+    ...(outer === undefined ? [] : [across('shoulder', box.y, inner[1], outer)]),
+    upright('neck depth', (inner[0] + inner[1]) / 2, base, box.y),
+  ];
+}
+
+/** The shoulder of half a front: from where it begins to the neck's edge, whichever side that is. */
+function half(parts: readonly PlannedPart[], { parts: [shape], box }: PieceShape): PieceMeasure[] {
+  const [part] = parts;
+  const first = part && parts.length === 1 ? shoulderOf(part)?.first : undefined;
+  const [tip, last] = [shape?.rows[(first ?? 0) - 2], tall(shape).at(-1)];
+  if (first === undefined || !tip || !last) return [];
+  const isRight = tip.right1 - last.right1 > last.left1 - tip.left1;
+  return [
+    across(
+      'shoulder',
+      box.y,
+      ...(isRight ? ([last.left1, tip.right1] as const) : ([tip.left1, last.right1] as const)),
+    ),
+  ];
+}
+
+const shoulderOf = ({ sections }: PlannedPart) =>
+  sections.find(({ name, last, first }) => name === 'shoulder' && last >= first);
+
+const hasShoulder = (part: PlannedPart | undefined): boolean =>
+  part !== undefined && shoulderOf(part) !== undefined;
+
+/** x of the right edge where a part's shoulder begins; undefined where it has none. */
+function tipOf(part: PlannedPart, shape: PartShape | undefined): number | undefined {
+  const first = shoulderOf(part)?.first;
+  return first === undefined ? undefined : (shape?.rows[first - 2]?.right1 ?? shape?.rows[0]?.right0);
+}

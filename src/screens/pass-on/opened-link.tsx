@@ -1,0 +1,44 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { inGauge } from '../../app/garments/in-gauge.ts';
+import type { Gauge } from '../../knit/gauge.ts';
+import type { Garment } from '../../knit/piece/garment.ts';
+import type { PassedOn } from '../../store/share/link.ts';
+import { About } from './about-link.tsx';
+import { type Designed, readDesign } from './designed.ts';
+import { Fit } from './fit.tsx';
+import { HerSwatch } from './her-swatch.tsx';
+import { Keep, saysChange } from './keep-link.tsx';
+
+/** A garment that came in a link: in her size where its design came with it, else in her gauge. */
+export function OpenedLink({ passed }: { readonly passed: PassedOn }) {
+  const [designed, setDesigned] = useState<Designed | 'none'>();
+  useEffect(() => {
+    void readDesign(passed).then(setDesigned);
+  }, [passed]);
+  return (
+    <div class="pass-on">
+      <About garment={passed} />
+      {designed === 'none' && <InGauge garment={passed} />}
+      {typeof designed === 'object' && <Fit passed={passed} designed={designed} />}
+    </div>
+  );
+}
+
+function InGauge({ garment }: { readonly garment: Garment }) {
+  const asked = garment.pieces.find((piece) => piece.gauge)?.gauge;
+  const [gauge, setGauge] = useState<Partial<Gauge>>(asked ?? {});
+  const mine = useMemo(() => inGauge(garment, asked, gauge), [garment, asked, gauge]);
+  return (
+    <>
+      {asked && (
+        <HerSwatch
+          asked={asked}
+          gauge={gauge}
+          onChange={setGauge}
+          says={mine.ok ? saysChange(garment, mine.value) : undefined}
+        />
+      )}
+      <Keep mine={mine} />
+    </>
+  );
+}

@@ -1,0 +1,220 @@
+import './pictures.css';
+import { mergeTexts } from '../../knit/written/merge-sizes.ts';
+import type { PictureWords, SeamKind } from '../../knit/written/picture-words.ts';
+import type { SaysLength } from '../../knit/written/says-length.ts';
+import type { WorkedSize } from '../../knit/written/work-size.ts';
+import { middleOf } from '../../ui/panel-map/edge-line.ts';
+import { clothPath, type Point, polyline } from '../../ui/panel-map/paths.ts';
+import { drawn } from '../making-up/draw-together.ts';
+import { boundsOf, type LaidPiece } from '../making-up/lay-garment.ts';
+import { measuresOf, type PieceMeasure } from './measures-of.ts';
+
+interface Props {
+  /** the first is drawn */
+  readonly sizes: readonly WorkedSize[];
+  readonly words: PictureWords;
+  readonly length: SaysLength;
+}
+
+/** Each piece with its measures by letters, all sizes in brackets, and how the pieces are put together. */
+export function Pictures(props: Props) {
+  const [first] = props.sizes;
+  if (!first) return null;
+  return (
+    <>
+      <section>
+        <h3>{props.words.schematics}</h3>
+        {first.garment.pieces.map(({ recipe }) => (
+          <Schematic key={recipe.name} name={recipe.name} {...props} />
+        ))}
+      </section>
+      <Assembly size={first} words={props.words} />
+    </>
+  );
+}
+
+/** height of a drawing in heights of a letter */
+const LETTERS_HIGH = 15;
+
+const partsOf = ({ garment }: WorkedSize, name: string) =>
+  garment.pieces.find(({ recipe }) => recipe.name === name)?.makes[0]?.parts ?? [];
+
+function Schematic({ name, sizes, words, length }: Props & { readonly name: string }) {
+  const all = sizes.map((size) => measuresOf(partsOf(size, name)));
+  const [own] = all;
+  if (!own || own.measures.length === 0) return null;
+  const { box } = own.shape;
+  const letter = Math.max(box.height, box.width * 0.6) / LETTERS_HIGH;
+  const view = [
+    box.x - 5.5 * letter,
+    box.y - 1.6 * letter,
+    box.width + 6.5 * letter,
+    box.height + 3.6 * letter,
+  ];
+  const keys = [...new Set(all.flatMap(({ measures }) => measures.map(({ key }) => key)))];
+  const lines = keys.map((key, i) => {
+    const values = all.map(({ measures }) => measures.find((one) => one.key === key));
+    const text = values.map((value) => (value ? [length(value.mm)] : []));
+    const named = values.find((value) => value !== undefined);
+    return {
+      letter: letterOf(i),
+      name: named ? nameOf(named, words) : '',
+      list: mergeTexts(text, names(sizes)),
+    };
+  });
+  return (
+    <figure class="picture">
+      <svg viewBox={view.map((n) => n.toFixed(1)).join(' ')} role="img" aria-label={name} font-size={letter}>
+        {own.shape.parts.map((part, i) => (
+          <path key={i} class="picture-cloth" d={clothPath(part)} />
+        ))}
+        {own.measures.map((one) => (
+          <Measure key={one.key} one={one} label={letterOf(keys.indexOf(one.key))} letter={letter} />
+        ))}
+      </svg>
+      <figcaption>
+        <strong>{name}</strong>
+        {lines.map((line) => (
+          <p key={line.letter}>
+            <b>{line.letter}</b> {line.name}: {line.list.join('; ')}
+          </p>
+        ))}
+      </figcaption>
+    </figure>
+  );
+}
+
+const names = (sizes: readonly WorkedSize[]) => sizes.map(({ size }) => size);
+const letterOf = (i: number): string => String.fromCharCode('A'.charCodeAt(0) + i);
+const nameOf = ({ name }: PieceMeasure, words: PictureWords): string =>
+  typeof name === 'string' ? words.measures[name] : words.section(name.section, name.toTop);
+
+function Measure({
+  one,
+  label,
+  letter,
+}: {
+  readonly one: PieceMeasure;
+  readonly label: string;
+  readonly letter: number;
+}) {
+  const shift = shiftOf(one, letter);
+  const move = ([x, y]: Point): Point => [x + shift[0], y + shift[1]];
+  const [from, to] = [move(one.from), move(one.to)];
+  const isUpright = from[0] === to[0];
+  const [x, y] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+  const tick = 0.35 * letter;
+  const [dx, dy] = isUpright ? [tick, 0] : [0, tick];
+  const ends = [from, to].map(([ex, ey]): readonly Point[] => [
+    [ex - dx, ey - dy],
+    [ex + dx, ey + dy],
+  ]);
+  return (
+    <g>
+      <path class="picture-measure" d={[[from, to], ...ends].map((line) => polyline(line)).join('')} />
+      <text
+        x={isUpright ? x - 0.45 * letter : x}
+        y={isUpright ? y + 0.35 * letter : y - 0.3 * letter}
+        text-anchor={isUpright ? 'end' : 'middle'}
+      >
+        {label}
+      </text>
+    </g>
+  );
+}
+
+/** Out of the piece's way: below its beginning, above its top, left of its side. */
+function shiftOf({ name, from, to }: PieceMeasure, letter: number): Point {
+  if (name === 'at its beginning') return [0, 1.5 * letter];
+  if (name === 'neck' || name === 'shoulder' || name === 'top') return [0, -0.5 * letter];
+  if (name === 'in all') return [-3.2 * letter, 0];
+  return from[0] === to[0] && name !== 'neck depth' ? [-1.2 * letter, 0] : [0, 0];
+}
+
+/** The pieces as they lie before they are sewn, each seam with the number of its step. */
+function Assembly({ size, words }: { readonly size: WorkedSize; readonly words: PictureWords }) {
+  const { laid, edges, view: bare } = drawn(size.made, size.garment, new Set(), undefined);
+  const steps = size.steps.filter(({ id }) => edges.some(({ step }) => step === id));
+  if (laid.length === 0 || steps.length === 0) return null;
+  const letter = bare.width / 34;
+  const view = {
+    x: bare.x - letter,
+    y: bare.y - letter,
+    width: bare.width + 2 * letter,
+    height: bare.height + 3 * letter,
+  };
+  return (
+    <section>
+      <h3>{words.assembly}</h3>
+      <figure class="picture picture-whole">
+        <svg
+          viewBox={[view.x, view.y, view.width, view.height].map((n) => n.toFixed(1)).join(' ')}
+          role="img"
+          aria-label={words.assembly}
+          font-size={letter}
+        >
+          {laid.map((piece) => (
+            <Laid key={`${piece.name} ${piece.make}`} piece={piece} letter={letter} />
+          ))}
+          {edges.map(({ step, runs }, i) => (
+            <g key={i}>
+              <path class="picture-seam" d={runs.map(polyline).join('')} />
+              <StepNumber
+                at={middleOf(runs)}
+                n={steps.findIndex(({ id }) => id === step) + 1}
+                letter={letter}
+              />
+            </g>
+          ))}
+        </svg>
+        <figcaption>
+          {steps.map(({ id, kind }, i) => (
+            <p key={id}>
+              <b>{i + 1}</b> {words.seams[kind as SeamKind]}
+            </p>
+          ))}
+        </figcaption>
+      </figure>
+    </section>
+  );
+}
+
+function StepNumber({
+  at,
+  n,
+  letter,
+}: {
+  readonly at: Point | undefined;
+  readonly n: number;
+  readonly letter: number;
+}) {
+  if (!at || n === 0) return null;
+  return (
+    <>
+      <circle class="picture-number" cx={at[0]} cy={at[1]} r={0.7 * letter} />
+      <text x={at[0]} y={at[1] + 0.35 * letter} text-anchor="middle">
+        {n}
+      </text>
+    </>
+  );
+}
+
+function Laid({ piece, letter }: { readonly piece: LaidPiece; readonly letter: number }) {
+  const { shape, turn, at, name } = piece;
+  const { x, y, width, height } = shape.box;
+  const move = `translate(${at.map((n) => n.toFixed(1)).join(' ')}) rotate(${turn}) translate(${(-x - width / 2).toFixed(1)} ${(-y - height / 2).toFixed(1)})`;
+  const { bottom, top } = boundsOf(piece);
+  const isLow = bottom - top < 3 * letter;
+  return (
+    <>
+      <g transform={move}>
+        {shape.parts.map((part, i) => (
+          <path class="picture-cloth" key={i} d={clothPath(part)} />
+        ))}
+      </g>
+      <text x={at[0]} y={isLow ? bottom + 1.2 * letter : at[1] + 0.35 * letter} text-anchor="middle">
+        {name}
+      </text>
+    </>
+  );
+}
