@@ -24,9 +24,7 @@ export const saysEdge = (edge: Edge | 'both'): string => say(`craft.${edge}Edge`
 const saysWhere = (edge: Edge | 'both', side: Side | undefined): string =>
   edge === 'both' || side === undefined
     ? saysEdge(edge)
-    : say(isAtStart(edge, side) ? 'craft.rowStart' : 'craft.rowEnd');
-
-const isAtStart = (edge: Edge, side: Side): boolean => (edge === 'right') === (side === 'RS');
+    : say((edge === 'right') === (side === 'RS') ? 'craft.rowStart' : 'craft.rowEnd');
 
 /**
  * What a row's shaping is: 'decrease at both edges', 'bind off 5 at the start of the row'; without its side, of the piece as
@@ -37,7 +35,7 @@ export function saysShaping({
   steps = [],
   side,
 }: Pick<PlannedRow, 'shaping'> & Partial<Pick<PlannedRow, 'steps' | 'side'>>): string {
-  const marks = joinEdges(side === 'WS' ? [...shaping].reverse() : shaping);
+  const marks = joinEdges(shaping);
   return marks.length === 0 ? '' : saysList(marks.map((mark) => saysMark(mark, gapsIn(steps), side)));
 }
 
