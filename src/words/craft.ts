@@ -20,14 +20,6 @@ export const saysStitches = (count: number): string => say('craft.stitches', { c
 /** 'at the right edge', right side facing. */
 export const saysEdge = (edge: Edge | 'both'): string => say(`craft.${edge}Edge`);
 
-/** Where in a row an edge lies: she holds the work by the side that she works, and what is the left edge lies right. */
-const saysWhere = (edge: Edge | 'both', side: Side | undefined): string =>
-  edge === 'both' || side === undefined
-    ? saysEdge(edge)
-    : say(isAtStart(edge, side) ? 'craft.rowStart' : 'craft.rowEnd');
-
-const isAtStart = (edge: Edge, side: Side): boolean => (edge === 'right') === (side === 'RS');
-
 /**
  * What a row's shaping is: 'decrease at both edges', 'bind off 5 at the start of the row'; without its side, of the piece as
  * it is drawn, 'bind off 5 at the right edge'. Empty for a plain row.
@@ -37,7 +29,7 @@ export function saysShaping({
   steps = [],
   side,
 }: Pick<PlannedRow, 'shaping'> & Partial<Pick<PlannedRow, 'steps' | 'side'>>): string {
-  const marks = joinEdges(side === 'WS' ? [...shaping].reverse() : shaping);
+  const marks = joinEdges(shaping);
   return marks.length === 0 ? '' : saysList(marks.map((mark) => saysMark(mark, gapsIn(steps), side)));
 }
 
@@ -83,7 +75,11 @@ function saysMark({ kind, edge, by }: Mark, gaps: number, side: Side | undefined
     return say(by > 0 ? 'craft.markCastOnMiddle' : 'craft.markBindOffMiddle', { by: size });
   if (edge === 'across' || kind === 'across')
     return say(by < 0 ? 'craft.markAcrossDecrease' : 'craft.markAcrossIncrease', { by: size });
-  const at = saysWhere(edge, side);
+  // she holds the work by the side that she works: turned over, what is the left edge lies right
+  const at =
+    side && edge !== 'both'
+      ? say((edge === 'right') === (side === 'RS') ? 'craft.rowStart' : 'craft.rowEnd')
+      : saysEdge(edge);
   if (kind === 'bind off') return say('craft.markBindOff', { by: size, edge: at });
   if (kind === 'cast on') return say('craft.markCastOn', { by: size, edge: at });
   if (kind === 'turn') return say('craft.markTurn', { edge: at });

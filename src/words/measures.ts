@@ -1,4 +1,5 @@
-import { inUnit, saysNumber } from './numbers.ts';
+import { inUnit } from './in-unit.ts';
+import { saysNumber } from './numbers.ts';
 import { languageNow, speech } from './settings.ts';
 
 /** One inch is 25.4 mm exactly (international yard and pound agreement, 1959). */

@@ -33,9 +33,6 @@ export function saysNumber(
   return format.format(value);
 }
 
-/** A number and its unit: never parted at the end of a line. */
-export const inUnit = (number: string, unit: string): string => `${number}\u00a0${unit}`;
-
 const lists = new Map<string, Intl.ListFormat>();
 
 /** 'back, front and sleeve' */

@@ -85,9 +85,8 @@ describe('what the app says', () => {
     expect(saysShaping({ shaping: [edge('right', -1)], side: 'RS' })).toBe(
       'decrease at the start of the row',
     );
-    // in the order in which she comes to them
     expect(saysShaping({ shaping: [edge('right', -1), edge('left', 1)], side: 'WS' })).toBe(
-      'increase at the start of the row and decrease at the end of the row',
+      'decrease at the end of the row and increase at the start of the row',
     );
     expect(saysShaping({ shaping: [edge('right', -1), edge('left', -1)], side: 'WS' })).toBe(
       'decrease at both edges',

@@ -48,7 +48,7 @@ function RowsAhead({ part, row }: Reading) {
 
 const saysView = (part: PlannedPart, row: PlannedRow): string =>
   say('lap.view', {
-    where: say('knitting.map'),
+    where: say('lap.map'),
     side: saysSide(row.side, true),
     next: saysNextShaping(part, row),
   });

@@ -30,7 +30,7 @@ export function PlaceMap({ now }: { readonly now: InHand }) {
   };
   return (
     <section class="place-map">
-      <h2>{say('knitting.map')}</h2>
+      <h2>{say('lap.map')}</h2>
       <PanelMap
         label={now.part.piece}
         parts={parts}

@@ -38,7 +38,7 @@ export function ToolsSheet({ open, sentence, onClose }: ToolsSheetProps) {
         {keyInHand.value && <ToolsMenu make={keyInHand.value} />}
         {canReadAloud() && (
           <Button icon="speaker" wide onPress={() => readAloud(sentence, languageTag())}>
-            {say('knitting.readAloud')}
+            {say('lap.readAloud')}
           </Button>
         )}
         {toggle('dim', say('settings.dim'), say('settings.dimHint'))}
@@ -46,7 +46,7 @@ export function ToolsSheet({ open, sentence, onClose }: ToolsSheetProps) {
         {toggle('tick', say('settings.tick'), say('settings.tickHint'))}
         {canReadAloud() && toggle('voice', say('settings.voice'), say('settings.voiceHint'))}
         <Button icon="settings" href={hrefTo('settings')}>
-          {say('knitting.allSettings')}
+          {say('lap.allSettings')}
         </Button>
       </div>
     </Sheet>

@@ -37,8 +37,5 @@ export const words: Translation<typeof english> = {
   },
   atMiddle: 'in der Mitte',
   goBack: 'Zurückgehen',
-  map: 'Wo du bist',
-  readAloud: 'Vorlesen',
-  allSettings: 'Alle Einstellungen',
   tools: 'Werkzeuge',
 };

@@ -26,5 +26,8 @@ export const words: Translation<typeof english> = {
   markNeedle: 'Nadel {size}',
   markMeasure: 'messen: {length}',
   rowNo: 'Reihe {row}',
+  map: 'Wo du bist',
+  readAloud: 'Vorlesen',
+  allSettings: 'Alle Einstellungen',
   ofThePiece: 'Von der rechten Seite des Teils gesehen ist das {edge}.',
 };

@@ -34,8 +34,5 @@ export const words = {
   },
   atMiddle: 'in the middle',
   goBack: 'Go back',
-  map: 'Where you are',
-  readAloud: 'Read aloud',
-  allSettings: 'All settings',
   tools: 'Tools',
 } as const;

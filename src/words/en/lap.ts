@@ -24,5 +24,8 @@ export const words = {
   markNeedle: '{size} needle',
   markMeasure: 'measure: {length}',
   rowNo: 'row {row}',
+  map: 'Where you are',
+  readAloud: 'Read aloud',
+  allSettings: 'All settings',
   ofThePiece: 'Seen from the right side of the piece, that is {edge}.',
 } as const;

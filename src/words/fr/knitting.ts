@@ -37,8 +37,5 @@ export const words: Translation<typeof english> = {
   },
   atMiddle: 'au milieu',
   goBack: 'Revenir en arrière',
-  map: 'Où vous en êtes',
-  readAloud: 'Lire à voix haute',
-  allSettings: 'Tous les réglages',
   tools: 'Outils',
 };

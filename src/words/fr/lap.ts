@@ -26,5 +26,8 @@ export const words: Translation<typeof english> = {
   markNeedle: 'aiguilles {size}',
   markMeasure: 'mesurer : {length}',
   rowNo: 'rang {row}',
+  map: 'Où vous en êtes',
+  readAloud: 'Lire à voix haute',
+  allSettings: 'Tous les réglages',
   ofThePiece: 'Vu de l’endroit de la pièce, c’est {edge}.',
 };
