@@ -29,7 +29,7 @@ const MOST_SHOWN = 3;
 export function nearestReadings(text: string, line: number, options: ReadOptions = {}): readonly Reading[] {
   const marked = readPattern(text, options).lines.find((one) => one.line === line);
   if (marked === undefined) return [];
-  const found = new Map<string, Reading & { readonly faults: number }>();
+  const found = new Map<string, { readonly reading: Reading; readonly faults: number }>();
   for (const { said, without } of candidates(marked.text).slice(0, MOST_TRIED)) {
     const read = readPattern(withSaid(text, marked, said), options);
     const now = read.lines.find((one) => one.line === line);
@@ -37,13 +37,14 @@ export function nearestReadings(text: string, line: number, options: ReadOptions
     const faults = read.lines.reduce((sum, one) => sum + one.faults.length, 0);
     const key = JSON.stringify(now.rows);
     const known = found.get(key);
-    if (known && (known.faults < faults || known.without.length <= without.length)) continue;
-    found.set(key, { text: said, without, rows: now.rows, before: now.before, after: now.after, faults });
+    if (known && (known.faults < faults || known.reading.without.length <= without.length)) continue;
+    const reading = { text: said, without, rows: now.rows, before: now.before, after: now.after };
+    found.set(key, { reading, faults });
   }
   return [...found.values()]
-    .sort((a, b) => a.faults - b.faults || a.without.length - b.without.length)
+    .sort((a, b) => a.faults - b.faults || a.reading.without.length - b.reading.without.length)
     .slice(0, MOST_SHOWN)
-    .map(({ faults: _, ...reading }) => reading);
+    .map(({ reading }) => reading);
 }
 
 const isUnderstood = ({ faults, asksCount, rows, kind }: ReadLine): boolean =>
