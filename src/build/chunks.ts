@@ -36,10 +36,13 @@ const firstWordsOf = (language: string): readonly string[] => {
   return ['first.ts', ...[...named].map(([, file = '']) => file)].map((file) => folder + file);
 };
 
+const fromFile = 'src/app/drafts/pattern/from-file/';
+
 /** Begins the name of a file that is no part of what is kept from the first visit on: it is fetched when it is wanted. */
 export const WHEN_WANTED = 'wanted-';
 
-export const isWhenWanted = (file: string): boolean => file.includes(`/${WHEN_WANTED}`);
+/** What such a file is wanted for, by its name: 'pdf', 'docx'; undefined for any other file. */
+export const kindWanted = (file: string): string | undefined => /\/wanted-(\w+)/.exec(file)?.[1];
 /** How the screens look that no line before has taken. */
 const lookedAtLater = readdirSync('src/screens', { recursive: true, encoding: 'utf8' })
   .filter((path) => path.endsWith('.css'))
@@ -105,16 +108,15 @@ export const chunks: readonly Chunk[] = [
     of: ['pass-on', 'backup', 'settings'].map((name) => `src/screens/${name}/`),
     but: byCamera,
   },
-  // larger than the app, and wanted by few: fetched with the first PDF
+  // wanted by few, one of them larger than the app: fetched with the first file of the kind
   {
     name: `${WHEN_WANTED}pdf`,
     of: [
       'node_modules/pdfjs-dist/legacy/build/',
-      ...['pdf', 'text-of-pages', 'columns', 'page'].map(
-        (name) => `src/app/drafts/pattern/from-file/${name}.ts`,
-      ),
+      ...['pdf', 'text-of-pages', 'columns', 'page'].map((name) => `${fromFile}${name}.ts`),
     ],
   },
+  { name: `${WHEN_WANTED}docx`, of: ['node_modules/fflate/', `${fromFile}docx.ts`] },
   { name: 'camera', of: byCamera },
   // garments to try: no crumbs
   { name: 'samples', of: ['src/screens/open/', 'src/app/garments/sample.ts', 'src/knit/garment/demo.ts'] },

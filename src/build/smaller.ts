@@ -1,6 +1,6 @@
 import { minify } from 'terser';
 import type { Plugin } from 'vite';
-import { isWhenWanted } from './chunks.ts';
+import { kindWanted } from './chunks.ts';
 
 /**
  * Each script is gone over once more before the bundler's own minifier renames what is in it: what is kept offline has a
@@ -13,7 +13,7 @@ export const smaller: Plugin = {
     order: 'post',
     async handler(code, { fileName }) {
       // a library that comes as small as it gets, and takes longer than all the rest
-      if (isWhenWanted(fileName)) return null;
+      if (kindWanted(fileName) !== undefined) return null;
       const { code: shorter } = await minify(code, {
         module: true,
         ecma: 2020,

@@ -2,14 +2,13 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { PluginOption } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
-import type { Wanted } from '../app/start/keep-wanted.ts';
 import { languages } from '../words/languages.ts';
 import { fileKeeper, type KeptFile } from '../worker/keep-file.ts';
 import { keepWanted } from '../worker/keep-wanted.ts';
 import { keepWhole } from '../worker/keep-whole.ts';
 import { refuseWrongTypes } from '../worker/refuse-wrong-types.ts';
 import { takeShared } from '../worker/take-shared.ts';
-import { isWhenWanted } from './chunks.ts';
+import { kindWanted } from './chunks.ts';
 import { install } from './install.ts';
 import { integrityOf, outDir } from './out-dir.ts';
 
@@ -32,11 +31,9 @@ function keptFor(wanted: string): KeptFile[] {
   return list;
 }
 
-/** What a built file is wanted for: a language but English, PDFs; undefined where it is kept with the rest. */
-const wantedFor = (url: string): Wanted | undefined =>
-  isWhenWanted(url)
-    ? 'pdf'
-    : languages.find((language) => language !== 'en' && url.includes(`words-${language}-`));
+/** What a built file is wanted for: a language but English, a kind of file; undefined where it is kept with the rest. */
+const wantedFor = (url: string): string | undefined =>
+  kindWanted(url) ?? languages.find((language) => language !== 'en' && url.includes(`words-${language}-`));
 
 const ours: PluginOption = {
   name: 'guarded-worker',

@@ -27,10 +27,8 @@ export type CatalogueName = keyof English;
 /** They stand in a language's first file, the others in its rest. */
 const atFirst: readonly string[] = ['ui', 'craft', 'row', 'knitting', 'workbasket', 'notices'];
 
-/** A catalogue in a language. Rejects where it is not on this device and there is no network. */
+/** A catalogue in a language; of English, what is not always there. Rejects where it is not on this device and there is no network. */
 export async function fetchCatalogue(name: CatalogueName, language: Language): Promise<{ words: Words }> {
-  if (language === 'en' && name in alwaysThere)
-    return { words: alwaysThere[name as keyof typeof alwaysThere] };
   const { first, rest } = languageFiles[language];
   const file = await (atFirst.includes(name) ? first() : rest());
   return (file as unknown as Record<CatalogueName, { words: Words }>)[name];

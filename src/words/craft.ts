@@ -29,8 +29,7 @@ export function saysShaping({
   steps = [],
   side,
 }: Pick<PlannedRow, 'shaping'> & Partial<Pick<PlannedRow, 'steps' | 'side'>>): string {
-  const marks = joinEdges(shaping);
-  return marks.length === 0 ? '' : saysList(marks.map((mark) => saysMark(mark, gapsIn(steps), side)));
+  return saysList(joinEdges(shaping).map((mark) => saysMark(mark, gapsIn(steps), side)));
 }
 
 type Mark = Pick<ShapingMark, 'kind' | 'by'> & { readonly edge: ShapingMark['edge'] | 'both' };
@@ -39,10 +38,9 @@ type Mark = Pick<ShapingMark, 'kind' | 'by'> & { readonly edge: ShapingMark['edg
 function joinEdges(marks: readonly ShapingMark[]): readonly Mark[] {
   const right = marks.find((mark) => mark.kind === 'edge' && mark.edge === 'right');
   const left = marks.find((mark) => mark.kind === 'edge' && mark.edge === 'left');
-  if (!right || !left || right.by !== left.by) return marks;
-  return marks
-    .filter((mark) => mark !== left)
-    .map((mark) => (mark === right ? { ...mark, edge: 'both' } : mark));
+  return right && right.by === left?.by
+    ? marks.flatMap((mark) => (mark === left ? [] : mark === right ? { ...mark, edge: 'both' } : mark))
+    : marks;
 }
 
 /** Stretches that are bound off, or cast on over. */

@@ -9,7 +9,7 @@ export interface NumberLook {
   readonly percent?: boolean;
 }
 
-const formats = new Map<string, Intl.NumberFormat>();
+const formats: Record<string, Intl.NumberFormat> = {};
 
 /** Written alike in every language of ours; making a format takes longer than the rest of a row's sentence. */
 const NO_MARKS = 999;
@@ -21,26 +21,21 @@ export function saysNumber(
   if (!percent && Number.isInteger(value) && value >= 0 && value <= NO_MARKS) return String(value);
   const locale = localeOf(speech.value);
   const key = `${locale} ${plain} ${digits} ${percent}`;
-  let format = formats.get(key);
-  if (!format) {
-    format = new Intl.NumberFormat(locale, {
-      maximumFractionDigits: digits,
-      useGrouping: !plain,
-      style: percent ? 'percent' : 'decimal',
-    });
-    formats.set(key, format);
-  }
-  return format.format(value);
+  formats[key] ??= new Intl.NumberFormat(locale, {
+    maximumFractionDigits: digits,
+    useGrouping: !plain,
+    style: percent ? 'percent' : 'decimal',
+  });
+  return formats[key].format(value);
 }
 
-const lists = new Map<string, Intl.ListFormat>();
+const lists: Record<string, Intl.ListFormat> = {};
 
 /** 'back, front and sleeve' */
 export function saysList(parts: readonly string[]): string {
   const [only = ''] = parts;
   if (parts.length < 2) return only;
   const locale = localeOf(speech.value);
-  const format = lists.get(locale) ?? new Intl.ListFormat(locale, { type: 'conjunction' });
-  lists.set(locale, format);
-  return format.format(parts);
+  lists[locale] ??= new Intl.ListFormat(locale);
+  return lists[locale].format(parts);
 }

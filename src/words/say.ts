@@ -64,10 +64,7 @@ export function wordMessage(
   figures: Readonly<Record<string, string | number>>,
   { language, terms }: Pick<Speech, 'language' | 'terms'>,
 ): string {
-  const text =
-    typeof message === 'string'
-      ? message
-      : pluralOf(message, Number(figures.count), localeOf({ language, terms }));
+  const text = typeof message === 'string' ? message : pluralOf(message, Number(figures.count), language);
   const trade = termsOf(language, terms);
   return text.replace(/\{(\w+)\}|\[([^\]]+)\]/g, (whole, figure: string | undefined, term: string) => {
     if (figure === undefined) return trade[term] ?? term;
@@ -84,9 +81,9 @@ const apart = (name: string): string => (rightToLeft.test(name) ? `\u2068${name}
 const rules: Record<string, Intl.PluralRules> = {};
 
 /** The form that the language has for the count; where a message has no form of that kind, the one for all others. */
-function pluralOf(forms: Plural, count: number, locale: string): string {
-  rules[locale] ??= new Intl.PluralRules(locale);
-  return forms[rules[locale].select(count)] ?? forms.other;
+function pluralOf(forms: Plural, count: number, language: Language): string {
+  rules[language] ??= new Intl.PluralRules(language);
+  return forms[rules[language].select(count)] ?? forms.other;
 }
 
 /**
@@ -108,7 +105,9 @@ async function load(language: Language, names: readonly CatalogueName[]): Promis
       async (name): Promise<[string, CatalogueModule]> => [
         id(language, name),
         // a language that is not on this device yet, and no network: English is, and is better than no word
-        await fetchCatalogue(name, language).catch(() => fetchCatalogue(name, 'en')),
+        await fetchCatalogue(name, language).catch(
+          () => loaded.value[id('en', name)] ?? fetchCatalogue(name, 'en'),
+        ),
       ],
     ),
   );

@@ -7,7 +7,6 @@ import type { Speech } from './settings.ts';
  */
 const british: Readonly<Record<string, string>> = {
   'bind off': 'cast off',
-  'binding off': 'casting off',
   'bound off': 'cast off',
   'bound-off': 'cast-off',
   gauge: 'tension',

@@ -76,7 +76,7 @@ it('a pattern in a PDF or a word processor’s file is read as its writer typed 
   await field.waitFor();
   await choose('walks.pdf', 'application/pdf', pdf);
   await page.getByText('A text was handed over').waitFor();
-  await expect.poll(() => keptWanted(page), { timeout: 20_000 }).toHaveLength(2);
+  await expect.poll(() => keptWanted(page), { timeout: 20_000 }).toHaveLength(3);
   await host.close();
   await page.reload();
   await field.waitFor();

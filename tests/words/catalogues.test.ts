@@ -25,7 +25,9 @@ const catalogueNames = filesOf('en').filter((name) => !notSaid.includes(name)) a
 const others = languages.filter((language) => language !== 'en');
 
 const wordsOf = async (name: CatalogueName, language: Language): Promise<Words> =>
-  (await fetchCatalogue(name, language)).words;
+  language === 'en' && name in alwaysThere
+    ? alwaysThere[name as keyof typeof alwaysThere]
+    : (await fetchCatalogue(name, language)).words;
 
 /** Every message in English and in each other language. */
 const everyMessage = (

@@ -9,7 +9,7 @@ import { Card } from '../../ui/card/card.tsx';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
-import { numberBeside } from '../../words/needle.ts';
+import { numberBeside } from '../../words/number-beside.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
 import { Pictures } from './pictures.tsx';

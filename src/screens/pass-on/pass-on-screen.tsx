@@ -16,7 +16,7 @@ import { Card } from '../../ui/card/card.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { LiveRegion } from '../../ui/live/live-region.tsx';
-import { numberBeside } from '../../words/needle.ts';
+import { numberBeside } from '../../words/number-beside.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
 import { GarmentPage } from '../garment-page.tsx';

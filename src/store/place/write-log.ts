@@ -95,11 +95,11 @@ const HIGHEST_COUNT = 100_000;
 /** What is logged must come back out of a backup. */
 function checkWords({ text = '', count = 0, beforeRow = 1 }: Wish): void {
   if (text.length > LONGEST_TEXT) throw new Refusal(fault('not-storable', { detailText: `${text.length}` }));
-  if (!Number.isSafeInteger(count) || count < 0 || count > HIGHEST_COUNT) {
-    throw new Refusal(fault('not-storable', { detailText: `${count}` }));
-  }
-  if (!Number.isSafeInteger(beforeRow) || beforeRow < 1 || beforeRow > HIGHEST_COUNT) {
-    throw new Refusal(fault('not-storable', { detailText: `${beforeRow}` }));
+  // rows are counted from 1
+  for (const n of [count, beforeRow - 1]) {
+    if (!Number.isSafeInteger(n) || n < 0 || n > HIGHEST_COUNT) {
+      throw new Refusal(fault('not-storable', { detailText: `${n}` }));
+    }
   }
 }
 

@@ -16,18 +16,21 @@ export async function textOfFile(file: Blob): Promise<Result<string>> {
       fault('document too large', { sizeMillions: file.size / 1e6, mostMillions: LARGEST / 1e6 }),
     );
   const begins = new TextDecoder('latin1').decode(await file.slice(0, 1024).arrayBuffer());
-  if (begins.includes('%PDF-')) {
-    const pdf = await import('./pdf.ts').catch(() => undefined);
-    if (pdf === undefined) return refuse(fault('app-incomplete'));
-    const read = await pdf.textOfPdf(await file.arrayBuffer());
-    // the next one may come where there is no network
-    void keepWanted(globalThis.navigator?.serviceWorker?.controller ?? undefined, 'pdf');
-    return read;
-  }
-  if (begins.startsWith('PK')) {
-    const docx = await import('./docx.ts').catch(() => undefined);
-    return docx ? docx.textOfDocx(await file.arrayBuffer()) : refuse(fault('app-incomplete'));
-  }
+  if (begins.includes('%PDF-')) return readBy('pdf', file);
+  if (begins.startsWith('PK')) return readBy('docx', file);
   const text = await textOf(file);
   return text === undefined ? refuse(fault('document unknown')) : ok(text);
+}
+
+const readers = {
+  pdf: async () => (await import('./pdf.ts')).textOfPdf,
+  docx: async () => (await import('./docx.ts')).textOfDocx,
+} as const;
+
+/** What reads a kind is fetched with the first of it, and kept: the next one may come where there is no network. */
+async function readBy(kind: keyof typeof readers, file: Blob): Promise<Result<string>> {
+  const read = await readers[kind]().catch(() => undefined);
+  if (read === undefined) return refuse(fault('app-incomplete'));
+  void keepWanted(globalThis.navigator?.serviceWorker?.controller ?? undefined, kind);
+  return read(await file.arrayBuffer());
 }
