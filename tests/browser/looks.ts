@@ -1,5 +1,8 @@
 import type { Page } from 'playwright-core';
 
+/** A language by its own name, as it stands in the settings. */
+type Language = 'English' | 'Deutsch' | 'Français';
+
 /** One way in which every screen has to hold. */
 export interface Look {
   readonly name: string;
@@ -11,7 +14,7 @@ export interface Look {
   readonly text?: number;
   /** lines, words and letters set wide as WCAG 1.4.12 has it */
   readonly spaced?: boolean;
-  readonly language?: 'Deutsch';
+  readonly language?: Language;
   readonly dimmed?: boolean;
   readonly dir?: 'rtl';
   /** what a machine can find against WCAG and is looked for in it: all, or what hangs on colours and sizes */
@@ -86,8 +89,10 @@ export async function wear(page: Page, settings: Page, look: Look): Promise<void
   );
 }
 
-async function speak(page: Page, settings: Page, language: 'English' | 'Deutsch'): Promise<void> {
-  const tag = language === 'English' ? 'en' : 'de';
+const tags: Readonly<Record<Language, string>> = { English: 'en', Deutsch: 'de', Français: 'fr' };
+
+async function speak(page: Page, settings: Page, language: Language): Promise<void> {
+  const tag = tags[language];
   if ((await page.evaluate(() => document.documentElement.lang)) === tag) return;
   await settings.getByText(language, { exact: true }).first().click();
   await page.waitForFunction((wanted) => document.documentElement.lang === wanted, tag);

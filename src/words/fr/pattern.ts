@@ -68,7 +68,7 @@ export const words: Translation<typeof english> = {
   readings: 'Les lectures les plus proches',
   noReading:
     'Aucune autre lecture n’est comprise en entier. Changez la ligne, ou dites combien de rangs elle fait.',
-  without: 'Sans : « {words} »',
+  without: 'Sans : « {words} »',
   readSo: 'Lire ainsi',
   check: 'Chaque pièce telle qu’elle a été lue',
   partCheck: '{counts} mailles, {rows}',

@@ -64,13 +64,13 @@ export const words = {
   'document damaged':
     'Ce fichier est abîmé, ou n’a pas été enregistré en entier. Procurez-vous-le de nouveau, ou copiez son texte et collez-le.',
   'document pictures only':
-    'Ce fichier contient des images de pages, pas de texte. Ouvrez-le ailleurs : beaucoup de téléphones trouvent les lettres dans une image et permettent de les copier. Collez-les ensuite ici.',
+    'Ce fichier contient des images de pages, pas de texte. Ouvrez-le ailleurs : beaucoup de téléphones trouvent les lettres dans une image et permettent de les copier. Collez-les ensuite ici.',
   'document too long':
     'Ce fichier a {pagesNumber} pages, et {mostNumber} au plus sont lues. Enregistrez les pages du modèle dans un fichier à part.',
   'document too large':
-    'Ce fichier est trop grand : il a {sizeMillions} millions d’octets, et {mostMillions} millions au plus sont lus. Copiez son texte et collez-le.',
+    'Ce fichier est trop grand : il a {sizeMillions} millions d’octets, et {mostMillions} millions au plus sont lus. Copiez son texte et collez-le.',
   'document unknown':
-    'Aucun texte n’a été trouvé dans ce fichier. Un PDF, un .docx ou un texte simple peut être lu ; pour le reste, copiez le texte et collez-le.',
+    'Aucun texte n’a été trouvé dans ce fichier. Un PDF, un .docx ou un texte simple peut être lu ; pour le reste, copiez le texte et collez-le.',
   'link damaged': 'Ce lien est abîmé ou tronqué. Copiez-le en entier, ou demandez l’ouvrage en fichier.',
   'link not a garment':
     'Ce lien ne contient pas d’ouvrage : {whereText} n’est pas comme il faudrait. Rien n’a changé.',

@@ -37,13 +37,13 @@ export const readPickUp = (c: Cursor): Statement | undefined =>
     return { is: 'pick up', items, edges };
   });
 
-/** Words before 'pick up', which say from where; 'k 12 from holder, pick up …' begins with a holder's stitches. */
+/** Words before 'pick up', which say from where; 'with RS facing, k 12 from holder, pick up …' begins with a holder's stitches. */
 const skipToPickUp = (c: Cursor): boolean =>
   attempt(c, () => {
     if (sees(c, 'k', 'sl')) return seesHolder(c);
     if (!seesOne(c, 'beginning of a pick-up')) return false;
     for (let far = 0; far < 40 && c.at < c.end; far += 1) {
-      if (seesPhrase(c, 'pick up')) return true;
+      if (seesPhrase(c, 'pick up') || ahead(c, () => readOne(c, false)?.held === true)) return true;
       c.at += 1;
     }
     return false;

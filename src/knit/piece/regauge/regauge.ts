@@ -5,7 +5,7 @@ import { fabricOfGauge, type MeasuredGauge } from '../../measured-gauge.ts';
 import { holeRows, holesIn, scaledHoles } from '../hole-rows.ts';
 import { plan } from '../plan.ts';
 import type { PlannedPart } from '../planned.ts';
-import type { PartRecipe, PartStart, PickUp, Recipe, Section } from '../recipe.ts';
+import type { PartRecipe, PartStart, PickUp, Recipe, Section, Shaping } from '../recipe.ts';
 import type { WorkBudget } from '../work-budget.ts';
 import { roundLike, roundParts } from './round-to.ts';
 import { type AlongEdges, rowsOfGroups, type Scale, scaledShaping } from './scaled-shaping.ts';
@@ -151,7 +151,11 @@ class PartInNewGauge {
     );
     const across = section.shaping.find((s) => s.kind === 'across');
     const changed = before + shaping.reduce((sum, s) => sum + changeOf(s), 0);
-    if (across?.kind !== 'across') return ok({ section: { ...section, rows, shaping }, after: changed });
+    if (across?.kind !== 'across') {
+      const by = this.madeToFit(section, index, before, rows);
+      const all: Shaping[] = by === 0 ? shaping : [{ kind: 'across', row: 1, by }, ...shaping];
+      return ok({ section: { ...section, rows, shaping: all }, after: changed + by });
+    }
     const row = Math.min(rows, Math.max(1, roundLike(across.row * this.scale.rows, across.row)));
     const share = across.by / (this.countBefore(index, across.row) || 1);
     const by = this.fittedChange(before, Math.round(before * share), section.fabric, row === 1);
@@ -196,6 +200,17 @@ class PartInNewGauge {
     return near.fits ? by : near.above - before;
   }
 
+  /** Stitches more or fewer in the first row of a rib that what lies before it does not come out on any more. */
+  private madeToFit({ fabric, shaping }: Section, index: number, before: number, rows: number): number {
+    const goesOn = index > 0 && this.part.sections[index - 1]?.fabric === fabric;
+    if (index === 0 || goesOn || rows === 0 || shaping.some(startsAtOnce)) return 0;
+    const near = fits(fabric, before);
+    if (near.fits) return 0;
+    return near.below > 0 && before - near.below <= near.above - before
+      ? near.below - before
+      : near.above - before;
+  }
+
   /** Where the point of a V lies: after the same picked-up edges as before. */
   private centre(old: number, from: PartStart): number {
     const was = this.part.from;
@@ -221,6 +236,12 @@ function rowsFor(section: Section, scale: Scale): number {
   const wanted = roundLike(section.rows * scale.rows, section.rows);
   return wanted >= least ? wanted : least + ((least + section.rows) % 2);
 }
+
+/** What shapes the first row itself leaves no room for more in it. */
+const startsAtOnce = (shaping: Shaping): boolean =>
+  'groups' in shaping
+    ? shaping.groups.some(({ row }) => row === 1)
+    : 'rows' in shaping && shaping.rows.includes(1);
 
 const stitchesOf = (from: PartStart): number =>
   'castOn' in from

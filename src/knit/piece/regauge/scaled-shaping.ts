@@ -1,4 +1,4 @@
-import { ok, type Result, refuse } from '../../fault.ts';
+import { fault, ok, type Result, refuse } from '../../fault.ts';
 import { taper } from '../../shape/taper.ts';
 import type { Group, Shaping } from '../recipe.ts';
 import { roundLike, roundParts } from './round-to.ts';
@@ -9,18 +9,53 @@ export interface Scale {
   readonly rows: number;
 }
 
-/** A section's shaping in the new stitches and rows, without 'across', which is reckoned from the counts. */
 /** What is spread across a row is changed by the section that it lies in. */
 export type AlongEdges = Exclude<Shaping, { readonly kind: 'across' }>;
 
+/**
+ * A section's shaping in the new stitches and rows, without 'across', which is reckoned from the counts. What shapes one
+ * edge in several rhythms, one after the other, meets in no row.
+ */
 export function scaledShaping(shaping: readonly Shaping[], scale: Scale, rows: number): Result<AlongEdges[]> {
   const out: AlongEdges[] = [];
+  const taken = { right: new Set<number>(), left: new Set<number>() };
   for (const one of shaping) {
     const made = scaledOne(one, scale, rows);
     if (!made.ok) return made;
-    if (made.value) out.push(made.value);
+    if (!made.value) continue;
+    const found = made.value.kind === 'edge' ? besideOthers(made.value, taken, rows) : ok(made.value);
+    if (!found.ok) return found;
+    out.push(found.value);
   }
   return ok(out);
+}
+
+type EdgeShaping = Extract<Shaping, { readonly kind: 'edge' }>;
+
+/** Each of its rows goes to the nearest that nothing else shapes at its edges, on its own side where one is left. */
+function besideOthers(
+  shaping: EdgeShaping,
+  taken: { readonly right: Set<number>; readonly left: Set<number> },
+  total: number,
+): Result<EdgeShaping> {
+  const edges = shaping.edge === 'both' ? (['right', 'left'] as const) : [shaping.edge];
+  const isFree = (row: number) => edges.every((edge) => !taken[edge].has(row));
+  const all = Array.from({ length: total }, (_, i) => i + 1);
+  const rows: number[] = [];
+  for (const wanted of shaping.rows) {
+    const free = all.filter(isFree);
+    const onSide = free.filter((row) => (row - wanted) % 2 === 0);
+    const [row] = [...(onSide.length > 0 ? onSide : free)].sort(
+      (a, b) => Math.abs(a - wanted) - Math.abs(b - wanted),
+    );
+    if (row === undefined)
+      return refuse(
+        fault('shaping does not fit', { rows: total, times: shaping.rows.length, mostTimes: rows.length }),
+      );
+    for (const edge of edges) taken[edge].add(row);
+    rows.push(row);
+  }
+  return ok({ ...shaping, rows: rows.sort((a, b) => a - b) });
 }
 
 function scaledOne(shaping: Shaping, scale: Scale, rows: number): Result<AlongEdges | undefined> {

@@ -20,6 +20,7 @@ describe('pick up, in all its wordings,', () => {
       Pick up 30 sts along left neck, 17 sts across front → pick up: items 'pu ×30, pu ×17', edges [{stitches 30, along 'left neck'}; {stitches 17, along front}]
       Pick up 30 along left neck → pick up: items 'pu ×30', edges [{stitches 30, along 'left neck'}]
       Pick up 30 sts along left neck. → pick up: items 'pu ×30', edges [{stitches 30, along 'left neck'}]
+      {With RS facing, k|With RS facing k|Beg at left, k|Join yarn and k} 12 sts from holder, pick up and k 30 sts along neck → pick up: items 'pu ×12, pu ×30', edges [{stitches 12, along holder, held}; {stitches 30, along neck}]
       K 12 from holder, pick up and k 30 sts along neck → pick up: items 'pu ×12, pu ×30', edges [{stitches 12, along holder, held}; {stitches 30, along neck}]
       Sl 12 sts from holder, pick up 30 sts along neck → pick up: items 'pu ×12, pu ×30', edges [{stitches 12, along holder, held}; {stitches 30, along neck}]
       Sl 12 sts off holder, pick up 30 sts along neck → pick up: items 'pu ×12, pu ×30', edges [{stitches 12, along holder, held}; {stitches 30, along neck}]

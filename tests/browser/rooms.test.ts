@@ -1,0 +1,165 @@
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { dist } from '../run/built.ts';
+import { type Served, serve } from '../run/serve.ts';
+import { openPhone, type Phone, removeProfiles } from './drive.ts';
+import { type Knitter, knitterAt } from './knitter.ts';
+import { openSettings, wear } from './looks.ts';
+import { atRow } from './sights.ts';
+
+let host: Served;
+let phone: Phone;
+let page: Page;
+let knitter: Knitter;
+
+beforeAll(async () => {
+  host = await serve({ root: dist });
+});
+
+beforeEach(async () => {
+  phone = await openPhone({ reducedMotion: 'reduce', worker: false });
+  page = phone.page;
+  knitter = knitterAt(page, host.url);
+  await knitter.openSample();
+});
+
+afterEach(() => phone.close());
+
+afterAll(async () => {
+  await host.close();
+  removeProfiles();
+});
+
+/** What of these lies outside the screen, or under its foot or a bar; nothing is scrolled for it. */
+const outOfSight = (selectors: readonly string[]): Promise<string[]> =>
+  page.evaluate((all) => {
+    const found: string[] = [];
+    for (const selector of all) {
+      const shown = [...document.querySelectorAll(selector)].filter((it) => it.checkVisibility());
+      if (shown.length === 0) found.push(`${selector} is not there`);
+      for (const it of shown) {
+        const { left, right, top, bottom } = it.getBoundingClientRect();
+        const name = `${selector} “${(it.textContent ?? '').slice(0, 30)}”`;
+        const at = [left, top, right, bottom].map(Math.round).join(' ');
+        if (top < -0.5 || left < -0.5 || bottom > innerHeight + 0.5 || right > innerWidth + 0.5)
+          found.push(`${name} at ${at} of ${innerWidth} × ${innerHeight}`);
+        else {
+          const seen = document.elementFromPoint((left + right) / 2, bottom - 3);
+          if (!it.contains(seen) && !seen?.contains(it)) found.push(`${name} at ${at} is covered`);
+        }
+      }
+    }
+    return found;
+  }, selectors);
+
+const onItsSide = [
+  [844, 390],
+  [740, 360],
+] as const;
+
+describe('a phone on its side', () => {
+  it('shows the whole number pad where the needle is counted, with the key that compares', async () => {
+    await atRow(page, knitter, 40);
+    await knitter.open('#/k/sample/back/0/1/check');
+    await page.locator('.keys').waitFor();
+    for (const [width, height] of onItsSide) {
+      await page.setViewportSize({ width, height });
+      await page.evaluate(() => scrollTo(0, 0));
+      expect(await outOfSight(['.key', '.keys-shown', '.count-thumb > .button'])).toEqual([]);
+    }
+  });
+
+  it('shows what fits beside the figures from which the place is found', async () => {
+    await atRow(page, knitter, 40);
+    await knitter.open('#/k/sample/back/0/1/find');
+    for (const [width, height] of onItsSide) {
+      await page.setViewportSize({ width, height });
+      await page.evaluate(() => scrollTo(0, 0));
+      const count = page.getByLabel('Stitches on the needle', { exact: true });
+      await count.fill('118');
+      await page.locator('.count-bar').waitFor();
+      expect(await outOfSight(['.count-bar', '.field:has(input:focus)'])).toEqual([]);
+    }
+  });
+});
+
+describe('in letters twice as large', () => {
+  it('the way to make what is drafted stays on the screen', async () => {
+    await knitter.open('#/draft');
+    await page.locator('.draft-foot').waitFor();
+    const settings = await openSettings(page, host.url);
+    for (const [width, height] of [
+      [390, 844],
+      [320, 640],
+    ] as const)
+      for (const language of ['English', 'Deutsch', 'Français'] as const) {
+        await wear(page, settings, { name: 'large', width, height, text: 200, language });
+        const found = await outOfSight(['.draft-foot', '.draft-foot .button']);
+        expect({ width, language, found }).toEqual({ width, language, found: [] });
+      }
+  });
+});
+
+/** That two stand side by side, and begin within the first screen; how much of the drawing is in sight. */
+async function sideBySide(drawing: string, form: string): Promise<string[]> {
+  await page.evaluate(() => scrollTo(0, 0));
+  return page.evaluate(
+    ([one, other]) => {
+      const boxOf = (selector: string) => document.querySelector(selector)?.getBoundingClientRect();
+      const [drawn, typed] = [boxOf(one ?? ''), boxOf(other ?? '')];
+      if (!drawn || !typed) return [`${one} or ${other} is not there`];
+      const said: string[] = [];
+      if (typed.left < drawn.right && drawn.left < typed.right) said.push('not side by side');
+      if (drawn.bottom > innerHeight) said.push(`drawing ends at ${Math.round(drawn.bottom)}`);
+      if (drawn.top < 0) said.push(`drawing begins at ${Math.round(drawn.top)}`);
+      if (typed.top > innerHeight / 2) said.push(`form begins at ${Math.round(typed.top)}`);
+      if (drawn.height < innerHeight / 4) said.push(`drawing is ${Math.round(drawn.height)} high`);
+      return said;
+    },
+    [drawing, form] as const,
+  );
+}
+
+describe('a screen of 1280 × 800', () => {
+  beforeEach(() => page.setViewportSize({ width: 1280, height: 800 }));
+
+  it('has the drawing of a draft beside its measures', async () => {
+    await knitter.open('#/draft');
+    await page.locator('.draft-drawings svg').first().waitFor();
+    expect(await sideBySide('.draft-drawings', '.draft-steps')).toEqual([]);
+  });
+
+  it('has the drawing of a piece beside its sections', async () => {
+    await knitter.open('#/edit/sample?piece=front');
+    await page.locator('.edit-sketch-svg').first().waitFor();
+    expect(await sideBySide('.edit-in-sight', '.edit-bands')).toEqual([]);
+  });
+
+  it('has the drawing of straight panels beside their figures, and it stays while they scroll', async () => {
+    await knitter.open('#/new');
+    await page.getByLabel('Stitches in 10 cm (4 in)').fill('20');
+    await page.getByLabel('Rows in 10 cm (4 in)').fill('28');
+    const width = page.getByLabel('Width, in', { exact: true });
+    await width.fill('20');
+    await page.locator('.edit-sketch-svg').first().waitFor();
+    await width.scrollIntoViewIfNeeded();
+    const drawn = await page.locator('.edit-in-sight').first().boundingBox();
+    const typed = await width.boundingBox();
+    expect((drawn?.x ?? 0) + (drawn?.width ?? 0)).toBeLessThanOrEqual(typed?.x ?? 0);
+    await page.getByLabel('Sleeve, in', { exact: true }).focus();
+    const after = await page.locator('.edit-in-sight').first().boundingBox();
+    expect(after && after.y >= 0 && after.y + after.height <= 800).toBe(true);
+  });
+
+  it('has the table of a garment beside what is said of it', async () => {
+    await knitter.open('#/g/sample');
+    await page.locator('.table svg').first().waitFor();
+    expect(await sideBySide('.table', '.table ~ *')).toEqual([]);
+  });
+
+  it('has the drawing of the making up beside the step in hand', async () => {
+    await knitter.open('#/g/sample/making-up');
+    await page.locator('.together svg').first().waitFor();
+    expect(await sideBySide('.together', '.together ~ *')).toEqual([]);
+  });
+});
