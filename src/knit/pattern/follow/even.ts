@@ -106,8 +106,11 @@ function shiftTo(part: PartBuild, first: NonNullable<Even['firstStitches']>): bo
 
 /** 'beg with a k row' says which side comes next where the text counts otherwise. */
 function beginWith(build: Build, part: PartBuild, looks: 'k' | 'p'): void {
-  if (part.fabric.is !== 'face' || part.fabric.name !== 'stocking') return;
   const wanted: Side = looks === 'k' ? 'RS' : 'WS';
+  // 'beg with a WS row, 3 rows in garter st' looks alike on both sides and only says where it begins
+  if (part.rows.length === 0 && part.fabric.is === 'face' && part.fabric.name === 'garter')
+    wantSide(build, part, wanted);
+  if (part.fabric.is !== 'face' || part.fabric.name !== 'stocking') return;
   if (wantSide(build, part, wanted)) return;
   part.fabric = knownFabric('reverse stocking');
 }

@@ -26,6 +26,11 @@ export function workOwnWords(build: Build, one: OwnWords, note: LineNotes): void
     workMended(build, one, note);
     return;
   }
+  if (one.another && !build.talk && (part === undefined || isDone(part))) {
+    note.faults.push(one.fault);
+    note.kind = 'own words';
+    return;
+  }
   const title = one.short && isDone(part) && !one.asks;
   if (!one.work && one.bids && !build.talk && part !== undefined && !isDone(part)) {
     note.faults.push(one.fault);

@@ -85,6 +85,13 @@ function rowAgain(row: MadeRow): Again {
   };
 }
 
+/** The number of the first of the last rows, where they were numbered. */
+function lastAre({ cycle, rows }: PartBuild, length: number): number | undefined {
+  return cycle !== undefined && cycle.first + cycle.done === rows.length
+    ? cycle.done - length + 1
+    : undefined;
+}
+
 interface Limit {
   readonly rows: number;
   readonly count?: number;
@@ -104,10 +111,11 @@ function limitOf(
   if (until.is === 'count') return { rows: MOST_ROWS, count: until.stitches };
   const { endRow, ...end } = { endRow: undefined, ...until };
   const target = targetOf(build, piece, part, end);
-  if (target === undefined || (endRow !== undefined && said.from === undefined)) return undefined;
+  const from = said.from ?? lastAre(part, length);
+  if (target === undefined || (endRow !== undefined && from === undefined)) return undefined;
   const { stretch } = target;
   const rows =
-    endRow === undefined ? target.rows : endingOn(endRow - (said.from ?? 1) + 1, target.rows, 0, length);
+    endRow === undefined ? target.rows : endingOn(endRow - (from ?? 1) + 1, target.rows, 0, length);
   if (stretch === undefined) return { rows };
   const first = part.rows.length;
   part.closed = true;

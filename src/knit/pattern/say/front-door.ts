@@ -29,6 +29,12 @@ export function castOnAhead(c: Cursor): number | undefined {
   return undefined;
 }
 
+/** The same, whatever it works before that: nobody passes it over. */
+export function castsOnSomewhere(c: Cursor): boolean {
+  for (let i = c.at; i < Math.min(c.end, c.at + FARTHEST); i += 1) if (castsOn({ ...c, at: i })) return true;
+  return false;
+}
+
 const castsOn = (c: Cursor): boolean =>
   ahead(c, () => {
     takes(c, 'loosely');

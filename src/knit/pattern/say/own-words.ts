@@ -8,13 +8,14 @@ import {
   peekNumber,
   sees,
   seesOne,
+  seesPhrase,
   takePhrase,
   takes,
 } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
 import type { Sentence } from '../text/sentences.ts';
-import { castOnAhead } from './front-door.ts';
+import { castsOnSomewhere } from './front-door.ts';
 import { ROWS, readLabel } from './label.ts';
 import { readLength } from './phrase/measure.ts';
 import { statedAtEnd } from './phrase/stated-count.ts';
@@ -36,6 +37,8 @@ export interface OwnWords {
   readonly asks: boolean;
   /** it bids something of the work in hand, or is the rest of a sentence that was cut: never passed over */
   readonly bids: boolean;
+  /** it works a whole piece as another one: 'Work exactly as for right front' */
+  readonly another: boolean;
   readonly short: boolean;
   /** rows that it says it is: 'Rows 2–4', 'work 3 rows'; 1 unless said */
   readonly rows: number;
@@ -77,6 +80,7 @@ export function ownWords(
     words: said,
     fault,
     work: soundsLikeWork(tokens, sentence.from, sentence.to),
+    another: likeAnother(cursorOver(tokens, sentence.from, sentence.to)),
     asks: asksForWork(cursorOver(tokens, sentence.from, sentence.to)),
     bids: bidsWork(cursorOver(tokens, sentence.from, sentence.to)),
     short: sentence.to - sentence.from <= 9 && (tokens[sentence.from]?.capital ?? false),
@@ -130,9 +134,16 @@ const takeStitches = (c: Cursor): boolean =>
     return takePhrase(c, 'st|sts') || c.at >= c.end;
   });
 
+/** 'Work exactly as for right front': a whole piece, though no stitch and no number is named. */
+const likeAnother = (c: Cursor): boolean =>
+  seesPhrase(
+    c,
+    'work|make|k|knit exactly|just|the? same|like|as as|for|given|back|front|right|left|first|other',
+  ) || seesPhrase(c, 'work|make|k exactly|just? to match|correspond');
+
 /** Whether a sentence begins as an order to knit and says how many, or casts stitches on. */
 function asksForWork(c: Cursor): boolean {
-  if (castOnAhead(c) !== undefined) return true;
+  if (castsOnSomewhere(c)) return true;
   while (takes(c, 'then', 'now', 'and', ',', '*', '-')) {
     // what leads up to it
   }

@@ -57,7 +57,7 @@ const readLike = (c: Cursor): number | undefined =>
       takes(c, 'as', 'for');
       takes(c, 'the');
       takePhrase(c, ROWS);
-      const n = takeNumber(c);
+      const n = takeNumber(c) ?? takeOrdinalWord(c);
       if (endsOrdinal(peek(c))) c.at += 1;
       takePhrase(c, ROWS);
       if (n !== undefined && !seesPhrase(c, 'st|sts|from|*')) {
@@ -65,6 +65,14 @@ const readLike = (c: Cursor): number | undefined =>
       }
     }
   });
+
+/** 'as first row'. */
+function takeOrdinalWord(c: Cursor): number | undefined {
+  const at = ['first', 'second', 'third', 'fourth'].indexOf(peekWord(c));
+  if (at < 0 || !seesPhrase({ ...c, at: c.at + 1 }, ROWS)) return undefined;
+  c.at += 1;
+  return at + 1;
+}
 
 export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): Fault | undefined {
   const whole = cursorOver(c.tokens, c.at, withoutChangeNote(c));

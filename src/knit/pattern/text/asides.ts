@@ -14,7 +14,7 @@ const LONGEST = 30;
 export function withoutAsides(tokens: readonly Token[]): readonly Token[] {
   const out: Token[] = [];
   for (let i = 0; i < tokens.length; i += 1) {
-    const end = asideEnd(tokens, i);
+    const end = asideEnd(tokens, i) ?? quoteEnd(tokens, i);
     if (end === undefined) out.push(tokens[i] as Token);
     else i = end;
   }
@@ -43,6 +43,21 @@ function asideEnd(tokens: readonly Token[], at: number): number | undefined {
   }
   return undefined;
 }
+
+/** A yarn's name in quotes ('1 ball of "Wool-Knit"') may sound like an order; behind a number the mark is inches. */
+function quoteEnd(tokens: readonly Token[], at: number): number | undefined {
+  const close = QUOTES[tokens[at]?.text ?? ''];
+  if (close === undefined || tokens[at - 1]?.kind === 'number') return undefined;
+  for (let i = at + 1; i < Math.min(tokens.length, at + 9); i += 1) {
+    const token = tokens[i] as Token;
+    if (token.text === close) return i > at + 1 ? i : undefined;
+    if (token.kind === 'number' || (token.kind === 'mark' && token.text !== '-' && token.text !== '&'))
+      return undefined;
+  }
+  return undefined;
+}
+
+const QUOTES: Readonly<Record<string, string>> = { '"': '"', '“': '”' };
 
 /** One letter may be a size, a colour or a stitch. */
 const isShort = (token: Token): boolean => token.text.length < 4;

@@ -21,6 +21,7 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
     const text = tokens[i]?.text ?? '';
     if (text === '(' || text === '[' || text === '{') depth += 1;
     else if (text === ')' || text === ']' || text === '}') depth = Math.max(0, depth - 1);
+    if (i > from && depth === 0 && startsLineWithLabel(tokens, i)) cut(i);
     if (text === '.' && goesOnBehindStop(tokens, from, i)) continue;
     if ((text === '.' || text === '!' || text === '?') && depth === 0) {
       cut(i);
@@ -34,7 +35,7 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
 /** '1st row.- K2' and 'Next row: cast off 5 sts. Knit to end.': the stop parts nothing. */
 function goesOnBehindStop(tokens: readonly Token[], from: number, at: number): boolean {
   if (isWord(tokens[at + 1], '-') && tokens[at + 1]?.glued) return true;
-  if (isWithinRib(tokens, at)) return true;
+  if (isWithinRib(tokens, at) || endsLabel(tokens, from, at) || endsRow(tokens, from, at)) return true;
   if (closesStar(tokens, from, at) || holdsWorked(tokens, from, at) || stopsShort(tokens, at)) return true;
   const rest = isWord(tokens[at + 1], 'k', 'p', 'work', 'patt', 'rib') && isWord(tokens[at + 2], 'to');
   return (
@@ -43,6 +44,38 @@ function goesOnBehindStop(tokens: readonly Token[], from: number, at: number): b
     tokens.slice(from, at).some((token) => isWord(token, 'bind', 'cast', 'bo'))
   );
 }
+
+/** '1st row. K2, p2': so many tokens of a label with its number stand from here; 0 where there is none. */
+function labelAt(tokens: readonly Token[], at: number): number {
+  const [a, b, c] = [tokens[at], tokens[at + 1], tokens[at + 2]];
+  if (a?.kind === 'number' && endsOrdinal(b) && isWord(c, 'row')) return 3;
+  return isWord(a, 'row') && b?.kind === 'number' ? 2 : 0;
+}
+
+/** '1st row. K2, p2': the stop stands behind the label. */
+const endsLabel = (tokens: readonly Token[], from: number, at: number): boolean => {
+  const label = labelAt(tokens, from);
+  const next = tokens[at + 1];
+  return (
+    label > 0 &&
+    from + label === at &&
+    [next?.text, next?.word].some((word) => means(word, 'beginning of a row'))
+  );
+};
+
+/** '3rd row. k5. purl to end': what is written small goes on to the row's end. */
+const endsRow = (tokens: readonly Token[], from: number, at: number): boolean =>
+  labelAt(tokens, from) > 0 &&
+  !tokens[at + 1]?.capital &&
+  isWord(tokens[at + 1], 'k', 'p') &&
+  isWord(tokens[at + 2], 'to') &&
+  isWord(tokens[at + 3], 'end');
+
+/** A line that begins '2nd row. As 1st row' is a sentence of its own, though the line before it has no stop. */
+const startsLineWithLabel = (tokens: readonly Token[], at: number): boolean => {
+  const label = labelAt(tokens, at);
+  return label > 0 && tokens[at]?.line !== tokens[at - 1]?.line && isWord(tokens[at + label], '.');
+};
 
 /** '1st row: *K2, p2. Repeat from * to end.': the row goes on. '*Work 4 rows. Repeat from * twice.' says instructions again. */
 function closesStar(tokens: readonly Token[], from: number, at: number): boolean {

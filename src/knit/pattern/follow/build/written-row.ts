@@ -88,6 +88,8 @@ function partsHere(
   if (turn < 0) return undefined;
   const held = items[turn + 1];
   if (isHeld(held)) return items.slice(0, turn);
+  // 'k to last 4 sts, w&t': a stitch is wrapped where the row is short, and nothing is left behind
+  if (items.slice(0, turn).some(wraps)) return undefined;
   const next = ofThisTurn(ahead.slice(0, 4)).some(({ statement }) => {
     return (
       statement.is === 'hold' ||
@@ -111,6 +113,8 @@ function ofThisTurn(ahead: readonly Said[]): readonly Said[] {
   );
   return end < 0 ? ahead : ahead.slice(0, end);
 }
+
+const wraps = (item: Item): boolean => item.is === 'stitches' && item.work === 'wrap next st';
 
 const isHeld = (item: Item | undefined): boolean =>
   item !== undefined && 'work' in item && item.work === 'hold';
