@@ -58,7 +58,7 @@ describe('every screen and state', () => {
       await answers('closing the phone', phone.close());
       await answers('closing the host', host.close());
     },
-    process.env.RIDGELINE_LOOKS === 'all' ? 1_200_000 : 400_000,
+    process.env.RIDGELINE_LOOKS === 'all' ? 1_800_000 : 600_000,
   );
 });
 

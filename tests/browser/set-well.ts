@@ -67,10 +67,12 @@ export const illSet = (page: Page): Promise<Ill> =>
       if (!at || text.trim() === '' || !isShown(at)) continue;
       // an address or a code has no places to be broken at; what is typed is broken as the field has it
       if (at.closest('textarea, code, .pass-on-link, svg')) continue;
+      // a text on one line has nothing broken, and most are
+      const words = linesOf(node, 0, text.length).length > 1 ? text : '';
       // the browser of these tests knows no language's rules for hyphens: what breaks here breaks without one
-      for (const { 0: word, index } of text.matchAll(/[\p{L}\p{M}’]{2,}/gu))
+      for (const { 0: word, index } of words.matchAll(/[\p{L}\p{M}’]{2,}/gu))
         if (linesOf(node, index, index + word.length).length > 1) broken.add(`${word} in ${nameOf(at)}`);
-      for (const { 0: both, index } of text.matchAll(
+      for (const { 0: both, index } of words.matchAll(
         /[\d¼½¾⅛⅜⅝⅞]\s(cm|mm|in|Zoll|g|m|yd|Yards|%)(?![\p{L}])/gu,
       ))
         if (linesOf(node, index, index + both.length).length > 1) parted.add(`${both} in ${nameOf(at)}`);
