@@ -231,8 +231,10 @@ const readFollowingRows = (c: Cursor): Beat | undefined =>
 
 const readRowsOfKind = (c: Cursor): Beat | undefined =>
   attempt(c, () => {
-    if (takes(c, 'alt', 'rs', 'ws')) {
-      const word = c.tokens[c.at - 1]?.text;
+    if (takes(c, 'alt', 'rs', 'ws') || (seesPhrase(c, 'k|p rows') && takes(c, 'k', 'p'))) {
+      const said = c.tokens[c.at - 1]?.word;
+      // in stocking stitch the knit rows are those of the right side
+      const word = said === 'k' ? 'rs' : said === 'p' ? 'ws' : said;
       if (takeAnyPhrase(c, 'rows', 'row'))
         return {
           every: 2,
