@@ -98,6 +98,9 @@ const begins: Readonly<Record<string, string>> = {
 /** What every screen but the first ones comes by. */
 const forOthers = ['src/screens/other-screens.ts', 'src/words/says-fault.ts'];
 
+/** The words of all but the first screens. */
+const rest = 'src/words/en/settings.ts';
+
 /** What a screen asks for as soon as it runs. */
 const asks: Readonly<Record<string, readonly string[]>> = {
   sample: ['src/app/garments/sample.ts'],
@@ -114,8 +117,11 @@ function firstFiles(bundle: readonly Rolldown.OutputBundle[string][]): FirstFile
   const files: string[] = [];
   const screens: Record<string, number[]> = {};
   for (const [address, path] of Object.entries(begins)) {
-    const of = [path, ...(address === '' ? [] : forOthers), ...(asks[address] ?? [])].map(chunkOf);
-    const needed = filesBy(of, chunks).filter((file) => !inPage.includes(file));
+    const of = [path, ...(address === '' ? [] : [...forOthers, rest]), ...(asks[address] ?? [])].map(chunkOf);
+    // what words need is the same in every language; they themselves are asked for in hers
+    const needed = filesBy(of, chunks).filter(
+      (file) => !inPage.includes(file) && file !== chunkOf(rest).fileName,
+    );
     files.push(...needed.filter((file) => !files.includes(file)));
     screens[address] = needed.map((file) => files.indexOf(file));
   }

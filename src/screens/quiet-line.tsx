@@ -16,6 +16,7 @@ const titles = {
   install: 'quiet.install',
   'home first': 'quiet.homeFirst',
   'from browser': 'quiet.fromBrowser',
+  news: 'quiet.news',
 } as const satisfies Readonly<Record<Line, string>>;
 
 const helps = {
@@ -23,6 +24,7 @@ const helps = {
   install: 'quiet.installHelp',
   'home first': 'quiet.homeFirstHelp',
   'from browser': 'quiet.fromBrowserHelp',
+  news: 'quiet.newsHelp',
 } as const satisfies Readonly<Record<Line, string>>;
 
 /** One line at most, said by the way, and gone when she says so. Needs the catalogue 'quiet'. */
@@ -45,7 +47,7 @@ function Actions({ line }: { readonly line: Line }) {
       {line === 'from browser' && <Button href={hrefTo('backup')}>{say('quiet.openBackup')}</Button>}
       {line === 'install' && <Button onPress={() => void install()}>{say('quiet.put')}</Button>}
       <Button kind="quiet" onPress={() => void putOffQuietLine()}>
-        {say('quiet.notNow')}
+        {say(line === 'news' ? 'quiet.newsRead' : 'quiet.notNow')}
       </Button>
     </>
   );

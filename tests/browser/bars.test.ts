@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import type { FirstFiles } from '../../src/pace/ask-early.ts';
 import { words } from '../../src/words/en/knitting.ts';
 import { languages } from '../../src/words/languages.ts';
 import { buildBare, built } from '../bench/build.ts';
@@ -57,6 +58,21 @@ describe('what has to be fetched', () => {
     expect(unused.filter((text) => text.includes('is not used'))).toEqual([]);
     await close();
     await host.close();
+  });
+
+  it('is named whole for each screen that a visit may begin with, and what its words need', () => {
+    const page = readFileSync(join(dist, 'index.html'), 'utf8');
+    const {
+      files,
+      screens,
+      words: said,
+    } = JSON.parse(/\((\{"files".*\})\)/.exec(page)?.[1] ?? '') as FirstFiles;
+    expect(Object.keys(screens)).toContain('settings');
+    for (const [address, needed] of Object.entries(screens))
+      for (const [first, rest] of Object.values(said)) {
+        const asked = [...needed.map((i) => files[i] ?? ''), first, ...(address === '' ? [] : [rest])];
+        expect(cannotRunAlone(dist, [...rowInHand(), ...asked]), address).toEqual([]);
+      }
   });
 
   it('is no more than that: with every other script refused, the row is shown and finished', async () => {

@@ -17,7 +17,7 @@ export function withOtherWords(root: string, into: string, said: string, instead
   if (words === undefined || more.length > 0) throw new Error(`'${said}' is not in one file of ${root}.`);
   const name = words.slice('assets/'.length);
   const renamed = name.replace(/.{8}\.js$/, 'Otherwis.js');
-  writeFileSync(join(into, words), read(words).replace(said, instead));
+  writeFileSync(join(into, words), read(words).replaceAll(said, instead));
   for (const path of texts) writeFileSync(join(into, path), read(path).replaceAll(name, renamed));
   renameSync(join(into, words), join(into, 'assets', renamed));
   allowAnew(into);

@@ -35,7 +35,7 @@ async function choose(page: Page, url: string, name: string, title: string): Pro
 /** Languages of which every file is kept. */
 const languagesKept = (page: Page) =>
   page.evaluate(async () => {
-    const names = (await caches.keys()).filter((name) => name.startsWith('languages-'));
+    const names = (await caches.keys()).filter((name) => name.startsWith('wanted-'));
     const keys = await Promise.all(names.map(async (name) => (await caches.open(name)).keys()));
     const kept = keys.flat().map(({ url }) => /\/(?:first-)?words-(\w+)-/.exec(url)?.[1] ?? '?');
     return [...new Set(kept)].filter((one) => kept.filter((other) => other === one).length === 2).sort();

@@ -1,13 +1,16 @@
+import { readFileSync } from 'node:fs';
 import { afterAll, expect, it } from 'vitest';
 import { designOf, newForm } from '../../src/app/drafts/design/form.ts';
 import { draft } from '../../src/knit/garment/draft.ts';
 import { sampleGarment } from '../../src/knit/garment/sample.ts';
-import { garmentToLink } from '../../src/store/share/link.ts';
+import { yarnFor } from '../../src/knit/yarn/need.ts';
+import { garmentToLink, linkToGarment } from '../../src/store/share/link.ts';
 import { partsOfLink } from '../../src/store/share/link-parts.ts';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { violations } from './axe.ts';
 import { openPhone, removeProfiles, walkedOn } from './drive.ts';
+import { openSettings, wear } from './looks.ts';
 import { workerReady } from './worker.ts';
 
 afterAll(removeProfiles);
@@ -194,3 +197,33 @@ it.each(walkedOn('small'))(
     await host.close();
   },
 );
+
+it('the balls that a garment needs are told beside its written pattern in the language of the app; her own are in no link', async () => {
+  const need = yarnFor(sampleGarment);
+  const balls = need.ok ? need.value.balls : undefined;
+  const yarns = sampleGarment.yarns?.map((yarn) => ({ ...yarn, balls: 20 }));
+  expect(balls).toBeLessThan(20);
+  const host = await serve({ root: dist });
+  const phone = await openPhone({ worker: false });
+  const { page } = phone;
+  await page.goto(`${host.url}#/open/${await garmentToLink({ ...sampleGarment, ...(yarns && { yarns }) })}`);
+  await page.getByRole('button', { name: 'Put it in the workbasket' }).tap();
+  await page.getByRole('link', { name: /Begin Back/ }).waitFor();
+  await page.goto(`${page.url()}/pass-on`);
+  await page.getByText(`The garment needs ${balls} balls, with a reserve.`).waitFor();
+  await page.getByText('Read it here').tap();
+  const text = page.getByRole('textbox', { name: 'As a written pattern' });
+  expect(await text.inputValue()).toContain(`; ${balls} balls`);
+  const saved = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save the file' }).tap();
+  const file = readFileSync(await (await saved).path(), 'utf8');
+  const shared = file.match(/#\/open\/([\w.-]+)/)?.[1] ?? '';
+  const opened = await linkToGarment(shared);
+  expect(opened.ok && opened.value.yarns?.[0]).toMatchObject({ name: sampleGarment.yarns?.[0]?.name });
+  expect(opened.ok && opened.value.yarns?.[0]).not.toHaveProperty('balls');
+  const settings = await openSettings(page, host.url);
+  await wear(page, settings, { name: 'German', width: 390, height: 844, language: 'Deutsch' });
+  await page.getByText(`Gebraucht werden ${balls} Knäuel, Reserve eingerechnet.`).waitFor();
+  await phone.close();
+  await host.close();
+});

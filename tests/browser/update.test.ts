@@ -1,10 +1,15 @@
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { NEWS } from '../../src/app/device/quiet-line.ts';
+import { words as quiet } from '../../src/words/en/quiet.ts';
 import { words as settings } from '../../src/words/en/settings.ts';
 import { words } from '../../src/words/en/workbasket.ts';
 import { brokenDeploys, deploy, twoVersions } from '../faults/deploys.ts';
 import { dist } from '../run/built.ts';
 import { type Served, type ServeOptions, serve } from '../run/serve.ts';
+import { withOtherWords } from './changed-words.ts';
 import { openPhone, type Phone, removeProfiles } from './drive.ts';
+import { settled as stands } from './settled.ts';
 import { until } from './until.ts';
 import {
   askForUpdate,
@@ -35,6 +40,20 @@ async function installed({ once = true } = {}): Promise<{ phone: Phone; host: Se
   await phone.page.reload();
   return { phone, host, version: (await runningVersion(phone.page)) ?? 'none' };
 }
+
+/** The news that the box of this device has down as known. */
+const knownNews = (page: Page): Promise<unknown> =>
+  page.evaluate(async () => {
+    const answer = <T>(request: IDBRequest<T>): Promise<T> =>
+      new Promise((resolve, reject) => {
+        request.onsuccess = () => resolve(request.result);
+        request.onerror = () => reject(request.error);
+      });
+    const db = await answer(indexedDB.open(document.documentElement.dataset.box ?? ''));
+    const known: unknown = await answer(db.transaction('settings').objectStore('settings').get('known news'));
+    db.close();
+    return known;
+  });
 
 const mark = (phone: Phone) => phone.page.evaluate(() => Object.assign(window, { untouched: true }));
 const untouched = (page: Phone['page']) => page.evaluate(() => 'untouched' in window);
@@ -103,6 +122,36 @@ describe('a newer version on the host', () => {
     await second.getByRole('heading', { name: settings.title, level: 1 }).waitFor();
     expect(new URL(second.url()).hash).toBe('#/settings');
     await phone.close();
+  });
+
+  it('says in a few words what it brings, once, and nothing to whoever began with it', async () => {
+    const newer = withOtherWords(next, `${next}-news`, NEWS, 'news of a later one');
+    const { phone, host } = await installed();
+    const { page } = phone;
+    const news = page.getByText(quiet.news, { exact: true });
+    await until(
+      () => knownNews(page),
+      (known) => known === NEWS,
+    );
+    expect(await news.count()).toBe(0);
+    const deployed = await deploy(host, newer);
+    await awaitUpdate(page);
+    await page.getByRole('button', { name: words.updateNow }).tap();
+    await news.waitFor();
+    await page.getByText(quiet.newsHelp).waitFor();
+    await page.getByRole('button', { name: quiet.newsRead }).tap();
+    await news.waitFor({ state: 'detached' });
+    await until(
+      () => knownNews(page),
+      (known) => known === 'news of a later one',
+    );
+    await page.reload();
+    await page.getByRole('link', { name: /Open the sample/ }).waitFor();
+    await stands(page);
+    expect(await news.count()).toBe(0);
+    expect(phone.complaints).toEqual([]);
+    await phone.close();
+    await deployed.close();
   });
 
   it('can be rolled back', async () => {

@@ -2,7 +2,7 @@ import type { Result } from '../../knit/fault.ts';
 import type { Gauge } from '../../knit/gauge.ts';
 import { countsStitches, holdsInAnyGauge } from '../../knit/making-up/joint-called.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
-import { regauge } from '../../knit/piece/regauge/regauge.ts';
+import { type Resting, regauge } from '../../knit/piece/regauge/regauge.ts';
 import { workBudget } from '../../knit/piece/work-budget.ts';
 
 /** All pieces together, planned with every figure typed: as many stitches as fifty pullovers have. */
@@ -21,6 +21,7 @@ export function inGauge(garment: Garment, asked: Gauge | undefined, mine: Partia
   // proven when the link was opened
   if (stitches === 1 && rows === 1) return { ok: true, value: ownGauges(garment, asked) };
   const budget = workBudget(MOST_STITCHES_IN_HER_GAUGE);
+  const resting: Resting = new Map();
   const pieces = [];
   for (const piece of garment.pieces) {
     const own = piece.gauge ?? asked;
@@ -29,6 +30,7 @@ export function inGauge(garment: Garment, asked: Gauge | undefined, mine: Partia
       { stitches: own.stitches * stitches, rows: own.rows * rows },
       undefined,
       budget,
+      resting,
     );
     if (!made.ok) return made;
     pieces.push(made.value);

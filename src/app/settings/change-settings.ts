@@ -15,9 +15,11 @@ export async function changeSetting<K extends keyof Settings>(name: K, value: Se
   readOr(await (await store()).setSetting(name, value));
 }
 
+/** Written first: what is spoken is spoken at the next start too, however soon that comes. */
 export async function changeSpeech<K extends keyof Speech>(name: K, value: Speech[K]): Promise<void> {
+  const written = await (await store()).setSetting(name, value);
   await speak({ [name]: value });
-  readOr(await (await store()).setSetting(name, value));
+  readOr(written);
 }
 
 /** Speaks another language, once it is on this device; where it cannot be had the old one stays. */

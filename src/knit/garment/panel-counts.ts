@@ -83,7 +83,7 @@ export function panelCounts(design: Design, targets: Targets): PanelCounts {
     shoulder: toNeck
       ? []
       : shoulder > 0
-        ? groupsOf(shoulder, Math.min(shoulder, MOST_STEPS, stepsOver(design, pairs.slope)))
+        ? groupsOf(shoulder, Math.min(shoulder, mostSteps(design), stepsOver(design, pairs.slope)))
         : [shoulder],
     pairs,
   };
@@ -94,6 +94,14 @@ export function panelCounts(design: Design, targets: Targets): PanelCounts {
  * No. 201), three or four are common practice.
  */
 const MOST_STEPS = 4;
+
+/**
+ * In the second edition short rows turn in every pair of rows of the slope, each time at a new stitch: a pair without a
+ * turn of its own would be turned where the one before was. Steps of one size, the larger ones first where they do not come
+ * out even: common practice, no published source.
+ */
+const mostSteps = ({ shoulder, edition }: Design): number =>
+  edition === 2 && shoulderFacts(shoulder).turns ? Number.POSITIVE_INFINITY : MOST_STEPS;
 
 /** The last step has no rows of its own; short rows need the last pair to close their gaps. */
 const stepsOver = ({ shoulder }: Design, slope: number): number =>

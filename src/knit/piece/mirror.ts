@@ -1,10 +1,11 @@
+import { mirrorWords } from './mirror-words.ts';
 import type { Edge, Group, PartRecipe, Recipe, Section, Shaping } from './recipe.ts';
 
 const otherEdge = (edge: Edge): Edge => (edge === 'right' ? 'left' : 'right');
 
 /**
  * The mirror image of a recipe, worked with the same rows and sides: edges change places, and groups, which are
- * worked only where a row begins, move by one row. Rows spelled out in words stay as they are.
+ * worked only where a row begins, move by one row. Rows spelled out in words are read from their other end.
  */
 export function mirrorRecipe(recipe: Recipe): Recipe {
   return { ...recipe, parts: recipe.parts.map(mirrorPart) };
@@ -12,7 +13,7 @@ export function mirrorRecipe(recipe: Recipe): Recipe {
 
 function mirrorPart(part: PartRecipe): PartRecipe {
   const { from } = part;
-  const sections = part.sections.map(
+  const sections = mirrorWords(part).map(
     (section): Section => ({
       ...section,
       shaping: section.shaping.map((s) => mirrorShaping(s, section.rows)),

@@ -23,3 +23,6 @@ const ways = {
 export type TurnWay = keyof typeof ways;
 export const turnWays = Object.keys(ways) as readonly TurnWay[];
 export const turnFacts = (way: TurnWay): TurnFacts => ways[way];
+
+/** Whether it is only said of the row that goes over a gap. */
+export const closesGap = (work: StitchName): boolean => turnWays.some((way) => ways[way].closes === work);

@@ -151,15 +151,19 @@ function Written({
   readonly tell: (text: string) => void;
 }) {
   const { terms, units } = speech.value;
-  const written = useMemo(() => {
-    const worked = workSize('', garmentOf(garment));
-    return worked.ok ? writeSizes([worked.value], { terms, units, needle: numberBeside }) : worked;
-  }, [garment, terms, units]);
-  if (!written.ok) return null;
+  const worked = useMemo(() => workSize('', garmentOf(garment)), [garment]);
+  const written = useMemo(
+    () => (worked.ok ? writeSizes([worked.value], { terms, units, needle: numberBeside }) : worked),
+    [worked, terms, units],
+  );
+  if (!worked.ok || !written.ok) return null;
+  // what it needs, not what she has; the text itself is English
+  const { balls } = worked.value.yarn;
   return (
     <Card label={say('passOn.written')}>
       <h2>{say('passOn.written')}</h2>
       <p>{say('passOn.writtenHint')}</p>
+      {balls !== undefined && <p>{say('passOn.writtenBalls', { count: balls })}</p>}
       <WrittenKeys name={garment.name} text={written.value} tell={tell} />
       <details>
         <summary>{say('passOn.seeWritten')}</summary>

@@ -129,6 +129,10 @@ export const words: Translation<typeof english> = {
   written: 'Als geschriebene Anleitung',
   writtenHint:
     'Maße, Garn, jede Reihe und das Zusammennähen in der üblichen englischen Schreibweise, zum Drucken oder Verschicken. Ridgeline liest sie wieder ein.',
+  writtenBalls: {
+    one: 'Gebraucht wird {count} Knäuel, Reserve eingerechnet.',
+    other: 'Gebraucht werden {count} Knäuel, Reserve eingerechnet.',
+  },
   saveText: 'Text sichern',
   copyWritten: 'Text kopieren',
 };

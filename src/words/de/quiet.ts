@@ -16,4 +16,8 @@ export const words: Translation<typeof english> = {
     'Diese Strickstücke liegen im Speicher des Browsers. Dort eine Sicherung machen und sie hier öffnen.',
   openBackup: 'Eine Sicherung öffnen',
   notNow: 'Nicht jetzt',
+  news: 'Neu in dieser Fassung',
+  newsHelp:
+    'Ridgeline spricht Französisch. Ein Strickstück geht samt der Stelle, an der du bist, auf ein anderes Gerät. Anleitungen werden aus PDF-Dateien gelesen und in mehreren Größen weitergegeben.',
+  newsRead: 'Gelesen',
 };

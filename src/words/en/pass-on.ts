@@ -123,6 +123,10 @@ export const words = {
   written: 'As a written pattern',
   writtenHint:
     'Measures, yarn, every row and the making up in the usual wording, to print or to send. Ridgeline reads it back.',
+  writtenBalls: {
+    one: 'The garment needs {count} ball, with a reserve.',
+    other: 'The garment needs {count} balls, with a reserve.',
+  },
   saveText: 'Save the text',
   copyWritten: 'Copy the text',
 } as const;

@@ -13,4 +13,8 @@ export const words = {
   fromBrowserHelp: 'Those garments are in the browser’s own store. Take a backup there and open it here.',
   openBackup: 'Open a backup',
   notNow: 'Not now',
+  news: 'New in this version',
+  newsHelp:
+    'Ridgeline speaks French. A garment goes to another device with its place. A pattern is read from a PDF, and passed on in several sizes.',
+  newsRead: 'Read',
 } as const;

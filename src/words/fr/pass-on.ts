@@ -127,6 +127,10 @@ export const words: Translation<typeof english> = {
   written: 'Comme explications écrites',
   writtenHint:
     'Mesures, fil, chaque rang et l’assemblage dans les termes anglais usuels, à imprimer ou à envoyer. Ridgeline les relit.',
+  writtenBalls: {
+    one: 'Il faut {count} pelote, réserve comprise.',
+    other: 'Il faut {count} pelotes, réserve comprise.',
+  },
   saveText: 'Enregistrer le texte',
   copyWritten: 'Copier le texte',
 };

@@ -1,6 +1,7 @@
+import { readFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { offer } from '../../../src/app/device/installing.ts';
-import { findQuietLine, putOffQuietLine, quietLine } from '../../../src/app/device/quiet-line.ts';
+import { findQuietLine, NEWS, putOffQuietLine, quietLine } from '../../../src/app/device/quiet-line.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { openApp } from '../open-app.ts';
 
@@ -67,5 +68,25 @@ describe('what is said by the way', () => {
     await putOffQuietLine();
     await findQuietLine(false);
     expect(quietLine.value).toBeUndefined();
+  });
+
+  it('is what is new, once, where a version with news came after another; none where she began with it', async () => {
+    const { store } = await phone('browser', 10);
+    await findQuietLine(false);
+    expect(quietLine.value).toBeUndefined();
+    await findQuietLine(false);
+    expect(quietLine.value).toBeUndefined();
+    await store.setSetting('known news', 'of a version before');
+    await findQuietLine(false);
+    expect(quietLine.value).toBe('news');
+    await putOffQuietLine();
+    expect(quietLine.value).toBeUndefined();
+    await findQuietLine(false);
+    expect(quietLine.value).toBeUndefined();
+  });
+
+  it('is written anew for each version that brings something', () => {
+    const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
+    expect(NEWS).toBe(`news of ${version.split('.', 2).join('.')}`);
   });
 });

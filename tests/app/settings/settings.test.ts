@@ -1,8 +1,10 @@
 import { afterEach, expect, it } from 'vitest';
+import { changeSpeech } from '../../../src/app/settings/change-settings.ts';
 import { readSettings, settings } from '../../../src/app/settings/settings.ts';
 import { takeSettings } from '../../../src/app/settings/wear-settings.ts';
 import { speak } from '../../../src/words/say.ts';
 import { plainSpeech, speech } from '../../../src/words/settings.ts';
+import { openEmptyApp } from '../open-app.ts';
 
 afterEach(() => speak(plainSpeech));
 
@@ -25,4 +27,20 @@ it('follows the device in words and measures until she chooses', async () => {
   expect(speech.value).toMatchObject({ language: 'en', units: 'in', rows: 'full', terms: 'UK' });
   await takeSettings({ hand: 'left' }, ['en-US']);
   expect([speech.value.terms, settings.value.hand]).toEqual(['US', 'left']);
+});
+
+it('are on disk before they are spoken: an app that is closed at once begins in them', async () => {
+  const spoken: string[] = [];
+  const store = await openEmptyApp((inner) => ({
+    ...inner,
+    setSetting: async (name, value) => {
+      const written = await inner.setSetting(name, value);
+      spoken.push(speech.value.units);
+      return written;
+    },
+  }));
+  await changeSpeech('units', 'in');
+  expect(spoken).toEqual(['cm']);
+  expect(speech.value.units).toBe('in');
+  expect(await store.settings()).toMatchObject({ value: { units: 'in' } });
 });

@@ -6,7 +6,7 @@ import type { ShoulderEnd } from '../../../src/knit/garment/kinds/shoulders.ts';
 import { makingUp } from '../../../src/knit/making-up/making-up.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
 import type { PlannedPart, PlannedRow } from '../../../src/knit/piece/planned.ts';
-import type { Recipe } from '../../../src/knit/piece/recipe.ts';
+import type { Edge, Group, PartRecipe, Recipe } from '../../../src/knit/piece/recipe.ts';
 import { expandRow } from '../../../src/knit/row/expand.ts';
 import { sayRow } from '../../../src/knit/row/print.ts';
 import { told } from '../../told.ts';
@@ -49,6 +49,25 @@ function shouldersOf(shoulderEnd: ShoulderEnd): readonly PlannedPart[] {
       (p) => p.rows.some((r) => r.shaping.some((m) => m.kind === 'turn')) && p.end !== 'split',
     );
   });
+}
+
+/** Turns at an edge through the parts that have it, by their row above the cast-on. */
+function turnsAt({ parts }: Recipe, edge: Edge): readonly Group[] {
+  const turns: Group[] = [];
+  const rowsOf = ({ sections }: PartRecipe): number => sections.reduce((sum, { rows }) => sum + rows, 0);
+  for (const part of parts) {
+    const { from } = part;
+    if ('part' in from && from.edge !== edge) continue;
+    const below = 'part' in from ? parts.find(({ name }) => name === from.part) : undefined;
+    let at = below ? rowsOf(below) : 0;
+    for (const { rows, shaping } of part.sections) {
+      for (const one of shaping)
+        if (one.kind === 'turn' && one.edge === edge)
+          turns.push(...one.groups.map(({ row, stitches }) => ({ row: at + row, stitches })));
+      at += rows;
+    }
+  }
+  return turns;
 }
 
 /** Stitches that a row leaves on the needle at its end. */
@@ -113,6 +132,43 @@ describe('shoulders in short rows', () => {
       }
     }
   });
+
+  /** Each turn at a new stitch, steps that do not come out even with the larger ones first: common practice, no published source. */
+  it('of the second edition turn at a new stitch each time, in steps that differ by one at the most, over widths and rows', () => {
+    let turned = 0;
+    const figures = fc.record({
+      gauge: fc.double({ min: 10, max: 34, noNaN: true }),
+      rows: fc.double({ min: 1.2, max: 1.6, noNaN: true }),
+      drop: fc.integer({ min: 12, max: 60 }),
+    });
+    fc.assert(
+      fc.property(figures, fc.constantFrom('pullover', 'cardigan'), ({ gauge, rows, drop }, kind) => {
+        const made = draft({
+          ...design,
+          kind,
+          edition: 2,
+          shoulder: 'short rows',
+          shoulderDropMm: drop,
+          gauges: { stocking: { stitches: gauge, rows: gauge * rows } },
+        });
+        if (!made.ok) return;
+        for (const recipe of made.value.recipes.slice(0, 2)) {
+          for (const edge of ['right', 'left'] as const) {
+            const steps = turnsAt(recipe, edge);
+            if (steps.length < 2) continue;
+            turned += 1;
+            const [stitches, at] = [steps.map((one) => one.stitches), steps.map(({ row }) => row)];
+            // no pair of rows is turned where the one before was
+            for (const [i, row] of at.slice(1).entries()) expect(row - (at[i] ?? 0)).toBe(2);
+            expect(Math.max(...stitches) - Math.min(...stitches)).toBeLessThanOrEqual(1);
+            expect(stitches).toEqual([...stitches].sort((a, b) => b - a));
+          }
+        }
+      }),
+      { numRuns: 60, endOnFailure: true },
+    );
+    expect(turned).toBeGreaterThan(60);
+  }, 120_000);
 
   it('say where to turn in the row’s own words, and never begin with what was left before', () => {
     const said = shouldersOf('bind off').flatMap((part) => part.rows.map((row) => sayRow(row.steps)));

@@ -33,15 +33,18 @@ function joinSaid(joint: Joint): string {
   return `${joint.piece} ${joint.make}: ${joint.along.map(({ line }) => piecesOf(line)).join(', ')}`;
 }
 
+/** Of half a front without a group at its side, at an armhole or a shoulder, the rows do not tell which edge is the neck, nor do turns in words. */
+const hasPlainSide = ({ recipe, makes }: StandingGarment['pieces'][number]): boolean => {
+  const marks = (makes[0]?.parts ?? []).flatMap(({ rows }) => rows.flatMap(({ shaping }) => shaping));
+  return recipe.mirrored === true && !marks.some(({ kind, edge }) => kind === 'bind off' && edge === 'right');
+};
+
 /**
- * The rows alone do not tell of a raglan's opening, of the mirror image of half a front, where a side without a band is
+ * The rows alone do not tell of a raglan's opening, where a side without a band is
  * open, and where a neck begins that is bound off with its shoulders.
  */
 const isTold = ({ kind, armhole, armholeBand, neck }: Design): boolean =>
-  !garmentKinds[kind].open &&
-  armhole !== 'raglan' &&
-  neck.shape !== 'boat' &&
-  (garmentKinds[kind].sleeves || armholeBand.heightMm > 0);
+  armhole !== 'raglan' && neck.shape !== 'boat' && (garmentKinds[kind].sleeves || armholeBand.heightMm > 0);
 
 it(`a garment written down and read back is joined as it was (${DRAFTS} random designs; RIDGELINE_DRAFTS for more)`, () => {
   let read = 0;
@@ -53,6 +56,7 @@ it(`a garment written down and read back is joined as it was (${DRAFTS} random d
     const { recipes, joints } = made.value;
     const before = asPlanned({ name: 'any', pieces: recipes, joints });
     if (!before.ok) throw new Error(told(before.faults));
+    if (before.value.pieces.some(hasPlainSide)) continue;
     const text = writePattern({ name: 'Any', pieces: recipes }, { terms: 'US' });
     if (!text.ok) throw new Error(told(text.faults));
     const after = asPlanned({

@@ -55,7 +55,10 @@ function completeCycle(build: Build, piece: PieceBuild, part: PartBuild): void {
 
 function rowsAgain(part: PartBuild, said: Extract<Statement, { is: 'repeat rows' }>): Again[] {
   if (said.from !== undefined) {
-    return rowsBetween(part, said.from, said.to ?? said.from).map((items) => withItems(items));
+    return rowsBetween(part, said.from, said.to ?? said.from).map((items) => {
+      const made = part.rows.find((row) => row.items === items);
+      return made ? inItsYarn(made, withItems(items)) : withItems(items);
+    });
   }
   const n =
     said.last === 0

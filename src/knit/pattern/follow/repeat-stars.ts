@@ -12,11 +12,13 @@ export function sayAgain(flow: readonly Flow[]): readonly Flow[] {
   const out: Flow[] = [];
   const stars = new Map<1 | 2, number>();
   let left = MOST_AGAIN;
-  for (const one of flow) {
+  for (const [i, one] of flow.entries()) {
     const said = one.is === 'said' ? one.said.statement : undefined;
     if (said?.is === 'heading' && said.piece) stars.clear();
-    if (said?.is === 'star') stars.set(1, out.length + 1);
-    if (said?.is === 'stars') stars.set(2, out.length + 1);
+    const sign = said?.is === 'star' ? 1 : said?.is === 'stars' ? 2 : undefined;
+    // '… k to end.* Rep from * to *': the second closes what the first began
+    const closes = sign !== undefined && stars.has(sign) && repeats(flow[i + 1], sign);
+    if (sign !== undefined && !closes) stars.set(sign, out.length + 1);
     const from = said?.is === 'repeat from stars' ? stars.get(said.stars) : undefined;
     const again = from === undefined ? [] : out.slice(from).filter((each) => !isStar(each));
     if (
@@ -39,6 +41,9 @@ export function sayAgain(flow: readonly Flow[]): readonly Flow[] {
 }
 
 const isRepeat = (one: Flow): boolean => one.is === 'said' && one.said.statement.is === 'repeat from stars';
+
+const repeats = (one: Flow | undefined, stars: 1 | 2): boolean =>
+  one?.is === 'said' && one.said.statement.is === 'repeat from stars' && one.said.statement.stars === stars;
 
 const isStar = (one: Flow): boolean =>
   one.is === 'said' && (one.said.statement.is === 'star' || one.said.statement.is === 'stars');

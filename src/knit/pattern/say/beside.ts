@@ -1,5 +1,8 @@
-import { type Cursor, isWord } from '../../row/read/cursor.ts';
+import { takeCastOn } from '../../row/read/cast-on.ts';
+import { attempt, type Cursor, isWord, sees, takePhrase, takeWhole } from '../../row/read/cursor.ts';
+import { STS } from '../../row/read/goal.ts';
 import type { Token } from '../../row/read/lex.ts';
+import { takeStated } from './phrase/stated-count.ts';
 import type { Said, Statement } from './statement.ts';
 import { inGarter } from './while-rows.ts';
 
@@ -36,6 +39,22 @@ export function keepBeside(said: Said[], statement: Statement, token: Token | un
   addBefore(said, statement, token);
   return true;
 }
+
+/** 'Knit back and cast on 30 sts': they are cast on at the end of that row. */
+export const castsOnBehindRow = (c: Cursor, said: Said[]): boolean =>
+  attempt(c, () => {
+    const last = said.at(-1);
+    if (last?.statement.is !== 'rows' || last.statement.n !== 1 || last.stated !== undefined) return false;
+    if (!takeCastOn(c)) return false;
+    const stitches = takeWhole(c);
+    if (stitches === undefined || stitches < 1 || !takePhrase(c, STS)) return false;
+    if (c.at < c.end && !sees(c, '.', ';', '(', '[')) return false;
+    const items = [...last.statement.items, { is: 'stitches', work: 'co', times: stitches } as const];
+    const stated = takeStated(c);
+    const statement = { is: 'row', items } as const;
+    said[said.length - 1] = { ...last, statement, ...(stated === undefined ? {} : { stated }) };
+    return true;
+  });
 
 export function addBefore(said: Said[], statement: Statement, token: Token | undefined): void {
   said.splice(-1, 0, { statement, line: token?.line ?? 1, column: token?.column ?? 1 });

@@ -75,8 +75,8 @@ const CONSTRUCTS: readonly Construct[] = [
   readYarn,
   // 'change to st st' would be talk, and with 'needles' behind it a fabric
   readChange,
-  // 'cast on 5 sts' would be a group at an edge
-  readCastOn,
+  // 'cast on 5 sts' would be a group at an edge; behind a row it is no piece of its own ('knit back and cast on 5 sts')
+  (c, said) => (said.some(({ statement }) => WORKED.has(statement.is)) ? undefined : readCastOn(c)),
   readRepeatStars,
   readRepeatNamed,
   // 'k 1 row' would be a stitch in a row
@@ -106,6 +106,8 @@ const CONSTRUCTS: readonly Construct[] = [
   // what is left to be passed over
   readPassing,
 ];
+
+const WORKED: ReadonlySet<Statement['is']> = new Set(['row', 'rows', 'turn']);
 
 /** One statement that is no row spelled out; nothing is taken where there is none. */
 export function readSimple(c: Cursor, said: readonly Said[]): Statement | undefined {

@@ -1,4 +1,5 @@
 import {
+  ahead,
   attempt,
   type Cursor,
   peekNumber,
@@ -7,8 +8,10 @@ import {
   takePhrase,
   takes,
   takesOne,
+  takeTo,
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
+import { readNeedle } from './needle.ts';
 import { readFabric } from './phrase/fabric.ts';
 import { readAmount, readLength } from './phrase/measure.ts';
 import type { Statement } from './statement.ts';
@@ -17,6 +20,7 @@ import type { Statement } from './statement.ts';
 export const readGauge = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     const start = c.at;
+    takeNeedles(c);
     takes(c, 'gauge');
     takes(c, ':', '-', 'is', ',');
     takes(c, 'of', 'over');
@@ -55,6 +59,27 @@ export const readGauge = (c: Cursor): Statement | undefined =>
       ...needleWithin(c, start),
     };
   });
+
+/** 'On 3.25 mm needles, 28 sts and 36 rows to 10 cm'. */
+export const takeNeedles = (c: Cursor): boolean =>
+  attempt(
+    c,
+    () =>
+      takes(c, 'on', 'using', 'with') &&
+      readNeedle({ ...c, at: c.at - 1 }) !== undefined &&
+      takeNeedleWords(c),
+  );
+
+function takeNeedleWords(c: Cursor): boolean {
+  for (let i = 0; i < 8; i += 1) {
+    if (takes(c, ',')) return seesAmount(c);
+    takeTo(c, c.at + 1);
+  }
+  return false;
+}
+
+const seesAmount = (c: Cursor): boolean =>
+  ahead(c, () => readAmount(c) !== undefined && takePhrase(c, 'st|sts'));
 
 /** 'on 4 mm needles', 'using a 3.5 mm needle': what the swatch was knitted with. */
 function needleWithin(c: Cursor, from: number): { needle?: number } {

@@ -94,7 +94,11 @@ export function headingOf(
   if (piece) {
     const half = halfOf(piece);
     const makes = inside.makes ?? makesOf(names);
-    return { ...headingIn(text), piece: { name: piece, makes, ...(half === undefined ? {} : { half }) } };
+    const mirrored = inside.mirrored ? { mirrored: true } : {};
+    return {
+      ...headingIn(text),
+      piece: { name: piece, makes, ...mirrored, ...(half === undefined ? {} : { half }) },
+    };
   }
   if (isShaping(names, colon || aloneOnLine)) return headingIn(text);
   if (HEADINGS.has(names[0] as string) && (colon || aloneOnLine) && names.length <= 4) return headingIn(text);
@@ -134,7 +138,11 @@ const isOrdinal = (tokens: readonly Token[], token: Token): boolean =>
   endsOrdinal(tokens[tokens.indexOf(token) + 1]);
 
 /** Takes '(make 2)', '(both alike)', '– make two' off a heading. */
-function withoutMakes(tokens: readonly Token[]): { words: readonly Token[]; makes?: number } {
+function withoutMakes(tokens: readonly Token[]): {
+  words: readonly Token[];
+  makes?: number;
+  mirrored?: boolean;
+} {
   const open = tokens.findIndex((token) => /^[([\-,]$/.test(token.text));
   const make = tokens.findIndex((token) => means(token.text, 'how many in a heading'));
   const from = open > 0 ? open : make > 0 ? make : -1;
@@ -153,8 +161,10 @@ function withoutMakes(tokens: readonly Token[]): { words: readonly Token[]; make
   const long = tail.length > 8 && !(sayHowMany(tail) && tail.at(-1)?.text === ')');
   if (long || (open <= 0 && n === undefined && !both)) return { words: tokens };
   const makes = n?.value ?? (both ? 2 : undefined);
+  const mirrored = tail.some((token) => means(token.text, 'mirror image in a heading'));
   return {
     words: tokens.slice(0, from),
+    ...(mirrored ? { mirrored } : {}),
     ...(makes === undefined ? {} : { makes: Math.min(Math.max(makes, 1), 20) }),
   };
 }

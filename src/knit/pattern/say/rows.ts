@@ -26,6 +26,7 @@ export const readRows = (c: Cursor): Statement | undefined =>
       const n = takeNumber(c);
       takes(c, 'more', 'further');
       if (n !== undefined && takePhrase(c, ROWS)) {
+        takes(c, 'more', 'further');
         takeAnyPhrase(c, 'even', 'straight', 'plain');
         if (takePhrase(c, 'in|of garter st?')) {
           takePhrase(c, 'for|to the? make? the? top|bottom|lower|upper? border|edge|band|hem');

@@ -18,11 +18,11 @@ import { readTimes, STS } from '../../row/read/goal.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
 import type { Sentence } from '../text/sentences.ts';
-import { addBefore, keepBeside, keptMeanwhile, parted, WHOLE } from './beside.ts';
+import { addBefore, castsOnBehindRow, keepBeside, keptMeanwhile, parted, WHOLE } from './beside.ts';
 import { skipBetween } from './between.ts';
 import { readSimple } from './constructs.ts';
 import { castOnAhead, takeFrontDoor } from './front-door.ts';
-import { readGauge } from './gauge.ts';
+import { readGauge, takeNeedles } from './gauge.ts';
 import { readHeading } from './heading.ts';
 import { readLabel } from './label.ts';
 import { readMultiple } from './multiple.ts';
@@ -33,6 +33,7 @@ import { readStars } from './stars.ts';
 import type { Add, Label, Said, Statement } from './statement.ts';
 import { endedByTurn } from './turn.ts';
 import { joinRows } from './while-rows.ts';
+import { readYarn } from './yarn.ts';
 
 export interface ReadSentence {
   readonly said: readonly Said[];
@@ -195,6 +196,7 @@ function readHeadings(c: Cursor, aloneOnLine: boolean, add: Add): void {
 
 const seesGauge = (c: Cursor): boolean => {
   if (sees(c, 'gauge')) return true;
+  if (ahead(c, () => takeNeedles(c))) return true;
   return (
     peekNumber(c) !== undefined &&
     c.tokens
@@ -208,9 +210,16 @@ function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | u
   const at = c.at;
   const label = readLabel(c);
   if (label) {
+    const yarn = attempt(c, () => {
+      const name = sees(c, 'with', 'in', 'using') ? readYarn(c) : undefined;
+      return name && takes(c, ',') ? name : undefined;
+    });
     const trouble = readLabelledRow(c, label, at, add);
+    // 'Row 1: With A, k to end': the row is worked in it
+    if (yarn && !trouble) addBefore(said as Said[], yarn, c.tokens[at]);
     return trouble && readBegun(c, label, at, add) ? undefined : trouble;
   }
+  if (castsOnBehindRow(c, said as Said[])) return undefined;
   let kept = false;
   const statement = attempt(c, () => {
     const simple = readSimple(c, said);

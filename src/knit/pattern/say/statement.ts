@@ -261,6 +261,8 @@ export interface BorderSaid {
 export interface PieceHeading {
   readonly name: string;
   readonly makes: number;
+  /** every second one is the mirror image of the first */
+  readonly mirrored?: boolean;
   readonly half?: Half;
 }
 

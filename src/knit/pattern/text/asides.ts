@@ -37,12 +37,17 @@ function asideEnd(tokens: readonly Token[], at: number): number | undefined {
     const again = i === at + 1 && tokens[i + 1]?.text === close && tokens[at - 1]?.word === token.word;
     const plural = i === at + 1 && token.text === 's' && tokens[at]?.glued && tokens[i + 1]?.text === close;
     if (again || plural) continue;
-    if (isWord(tokens[at + 1], 'or')) continue;
+    if (isWord(tokens[at + 1], 'or') || tellsMeasure(tokens, at + 1)) continue;
     if (token.kind === 'number' || means(token.word, 'in brackets that say something')) return undefined;
     if (token.kind === 'mark' && token.text !== ',' && token.text !== '-') return undefined;
   }
   return undefined;
 }
+
+/** '(armhole measures 8 in)': what it comes to by then. */
+const tellsMeasure = (tokens: readonly Token[], at: number): boolean =>
+  isWord(tokens[at], 'armhole', 'armholes', 'piece', 'work', 'back', 'front', 'sleeve') &&
+  isWord(tokens[at + 1], 'measures', 'measure');
 
 /** A yarn's name in quotes ('1 ball of "Wool-Knit"') may sound like an order; behind a number the mark is inches. */
 function quoteEnd(tokens: readonly Token[], at: number): number | undefined {

@@ -8,13 +8,17 @@ import type { PlannedPart } from '../planned.ts';
 import type { PartRecipe, PartStart, PickUp, Recipe, Section, Shaping } from '../recipe.ts';
 import type { WorkBudget } from '../work-budget.ts';
 import { roundLike, roundParts } from './round-to.ts';
-import { type AlongEdges, rowsOfGroups, type Scale, scaledShaping } from './scaled-shaping.ts';
+import type { Scale } from './scale.ts';
+import { rowsOfGroups } from './scaled-groups.ts';
+import { type AlongEdges, scaledShaping } from './scaled-shaping.ts';
+import { scaledCount, shapedTo } from './shaped-to.ts';
 
 /**
  * The same piece in another gauge: as wide and as high as before (or by `size` wider and higher), with her stitches
  * and rows. Ribs keep to their multiples, rows to their sides, splits and shoulders to their symmetry.
  * @param to stitches and rows per 100 mm; counted in another fabric than the recipe's, they are compared by the usual ratio
  * @param budget how much may be worked for it, where several pieces share it
+ * @param resting what rests on holders of the garment's pieces so far; what rests here is written into it
  * @returns faults where the recipe has no gauge, cannot be knitted, or its shaping has no room in the new rows
  */
 export function regauge(
@@ -22,6 +26,7 @@ export function regauge(
   to: MeasuredGauge,
   size: { readonly width: number; readonly height: number } = { width: 1, height: 1 },
   budget?: WorkBudget,
+  resting: Resting = new Map(),
 ): Result<Recipe> {
   const { gauge } = recipe;
   if (!gauge) return refuse(fault('no gauge', { pieceName: recipe.name }));
@@ -42,11 +47,12 @@ export function regauge(
   for (const part of recipe.parts) {
     const old = before.value.parts.find((p) => p.name === part.name);
     if (!old) continue;
-    const made = new PartInNewGauge(part, old, scale, recipe, left).make();
+    const made = new PartInNewGauge(part, old, scale, recipe, left, resting).make();
     if (!made.ok)
       return refuse(...made.faults.map((f) => placed(f, { piece: recipe.name, part: part.name })));
     parts.push(made.value.part);
     left.set(part.name, made.value.left);
+    if (part.end === 'hold') resting.set(old.left, made.value.left);
   }
   const hers: MeasuredGauge = fabric === undefined ? to : { ...to, fabric };
   const made: Recipe = { ...recipe, gauge: hers, ...otherGauges(recipe, gauge, like), parts };
@@ -64,6 +70,9 @@ function otherGauges({ gauges }: Recipe, from: Gauge, to: Gauge): Pick<Recipe, '
   return { gauges: Object.fromEntries(scaled) as Partial<Record<FabricName, Gauge>> };
 }
 
+/** Stitches that rested on a holder, and how many they are now: a band takes them up one by one. */
+export type Resting = Map<number, number>;
+
 class PartInNewGauge {
   constructor(
     private readonly part: PartRecipe,
@@ -71,6 +80,7 @@ class PartInNewGauge {
     private readonly scale: Scale,
     private readonly recipe: Recipe,
     private readonly left: ReadonlyMap<string, number>,
+    private readonly resting: Resting,
   ) {}
 
   make(): Result<{ part: PartRecipe; left: number }> {
@@ -112,6 +122,9 @@ class PartInNewGauge {
       const twin = old.findIndex((q, j) => j < i && q.stitches === p.stitches);
       if (twin >= 0) counts[i] = counts[twin] ?? counts[i] ?? 1;
     });
+    old.forEach((p, i) => {
+      if (p.held) counts[i] = this.resting.get(p.stitches) ?? counts[i] ?? 1;
+    });
     const sum = counts.reduce((a, b) => a + b, 0);
     // what rests on a holder is counted there
     const last = old.reduce((found, { held }, i) => (held ? found : i), 0);
@@ -131,6 +144,14 @@ class PartInNewGauge {
     if (siblings.length === 1 || old === 0) return whole;
     const middle =
       sum('middle') > 0 ? roundLike((sum('middle') * whole) / old, even ? whole : sum('middle')) : 0;
+    const side = scaledCount(sum('right'), this.scale);
+    if (siblings.length === 3 && even && sum('middle') > 0 && whole > 2 * side)
+      return from.edge === 'middle' ? whole - 2 * side : side;
+    // one of two sides has the middle of the neck with it, to be bound off: the other is its share of a shoulder
+    if (siblings.length === 2 && !even && sum('right') > 0 && sum('left') > 0) {
+      const small = scaledCount(Math.min(sum('right'), sum('left')), this.scale);
+      if (whole > small) return sum(from.edge) < old - sum(from.edge) ? small : whole - small;
+    }
     const right = Math.round(((whole - middle) * sum('right')) / Math.max(1, sum('right') + sum('left')));
     if (from.edge === 'middle') return middle;
     return from.edge === 'right' ? right : whole - middle - right;
@@ -144,7 +165,9 @@ class PartInNewGauge {
   ): Result<{ section: Section; after: number }> {
     if (section.words) return this.inWords(section, section.words, index, before);
     const rows = rowsFor(section, this.scale);
-    const scaled = scaledShaping(section.shaping, this.scale, rows);
+    const oldAfter = this.countBefore(index, section.rows + 1);
+    const amounts = shapedTo(section.shaping, this.scale, { before, oldAfter, rows });
+    const scaled = scaledShaping(section.shaping, this.scale, rows, amounts);
     if (!scaled.ok) return scaled;
     const shaping = scaled.value.map((s) =>
       s.kind === 'middle' ? { ...s, from: this.centre(s.from, from) } : s,
@@ -190,7 +213,7 @@ class PartInNewGauge {
   /** Stitches that the old plan had on the needle before a row of a section. */
   private countBefore(index: number, row: number): number {
     const first = this.old.sections[index]?.first ?? 1;
-    return this.old.rows[first + row - 2]?.before ?? this.old.start;
+    return this.old.rows[first + row - 2]?.before ?? this.old.rows.at(-1)?.after ?? this.old.start;
   }
 
   /** Spread in its first row, a rib must come out on its multiple. */

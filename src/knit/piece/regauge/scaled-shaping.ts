@@ -1,13 +1,10 @@
 import { fault, ok, type Result, refuse } from '../../fault.ts';
 import { taper } from '../../shape/taper.ts';
-import type { Group, Shaping } from '../recipe.ts';
-import { roundLike, roundParts } from './round-to.ts';
-
-/** How many stitches and rows there are now for each one before. */
-export interface Scale {
-  readonly stitches: number;
-  readonly rows: number;
-}
+import type { Shaping } from '../recipe.ts';
+import { roundLike } from './round-to.ts';
+import type { Scale } from './scale.ts';
+import { scaledGroups } from './scaled-groups.ts';
+import type { Amounts } from './shaped-to.ts';
 
 /** What is spread across a row is changed by the section that it lies in. */
 export type AlongEdges = Exclude<Shaping, { readonly kind: 'across' }>;
@@ -16,11 +13,16 @@ export type AlongEdges = Exclude<Shaping, { readonly kind: 'across' }>;
  * A section's shaping in the new stitches and rows, without 'across', which is reckoned from the counts. What shapes one
  * edge in several rhythms, one after the other, meets in no row.
  */
-export function scaledShaping(shaping: readonly Shaping[], scale: Scale, rows: number): Result<AlongEdges[]> {
+export function scaledShaping(
+  shaping: readonly Shaping[],
+  scale: Scale,
+  rows: number,
+  amounts?: Amounts,
+): Result<AlongEdges[]> {
   const out: AlongEdges[] = [];
   const taken = { right: new Set<number>(), left: new Set<number>() };
-  for (const one of shaping) {
-    const made = scaledOne(one, scale, rows);
+  for (const [i, one] of shaping.entries()) {
+    const made = scaledOne(one, scale, rows, amounts?.[i]);
     if (!made.ok) return made;
     if (!made.value) continue;
     const found = made.value.kind === 'edge' ? besideOthers(made.value, taken, rows) : ok(made.value);
@@ -58,10 +60,15 @@ function besideOthers(
   return ok({ ...shaping, rows: rows.sort((a, b) => a - b) });
 }
 
-function scaledOne(shaping: Shaping, scale: Scale, rows: number): Result<AlongEdges | undefined> {
+function scaledOne(
+  shaping: Shaping,
+  scale: Scale,
+  rows: number,
+  amount?: number,
+): Result<AlongEdges | undefined> {
   switch (shaping.kind) {
     case 'edge': {
-      const times = Math.round(shaping.rows.length * scale.stitches);
+      const times = amount ?? Math.round(shaping.rows.length * scale.stitches);
       const laid = scaledRows(shaping.rows, times, scale, rows);
       return laid.ok ? ok({ ...shaping, rows: laid.value }) : laid;
     }
@@ -73,6 +80,7 @@ function scaledOne(shaping: Shaping, scale: Scale, rows: number): Result<AlongEd
     }
     case 'bind off':
     case 'cast on':
+      return ok({ ...shaping, groups: scaledGroups(shaping.groups, scale, rows, amount) });
     case 'turn':
       return ok({ ...shaping, groups: scaledGroups(shaping.groups, scale, rows) });
     case 'across':
@@ -97,51 +105,4 @@ function scaledRows(rows: readonly number[], times: number, scale: Scale, total:
   }
   const laid = taper({ rows: total, times, step: 1 });
   return laid.ok ? ok([...laid.value.rows]) : refuse(...laid.faults);
-}
-
-/**
- * A slope of several groups gets as many as the new rows have room for on the same height, with the stitches shared
- * out along the same line; a single group stays one.
- */
-function scaledGroups(groups: readonly Group[], scale: Scale, total: number): Group[] {
-  const { first, distance, count } = slopeIn(groups, scale);
-  const last = first + (count - 1) * distance;
-  const from = last <= total ? first : Math.max(2 - (first % 2), first - 2 * Math.ceil((last - total) / 2));
-  return sharedAlong(groups, scale, count)
-    .map((stitches, i) => ({ row: from + i * distance, stitches }))
-    .filter((g) => g.stitches > 0);
-}
-
-/** Rows that the groups need from the section's first row on, at least. */
-export function rowsOfGroups(groups: readonly Group[], scale: Scale): number {
-  const { first, distance, count } = slopeIn(groups, scale);
-  return 2 - (first % 2) + (count - 1) * distance;
-}
-
-function slopeIn(groups: readonly Group[], scale: Scale) {
-  const old = groups[0]?.row ?? 1;
-  const last = groups[groups.length - 1]?.row ?? old;
-  const distance =
-    groups.length > 1 ? Math.max(2, 2 * Math.round((last - old) / (groups.length - 1) / 2)) : 2;
-  const count = groups.length < 2 ? groups.length : Math.max(1, Math.round(groups.length * scale.rows));
-  // what begins the second row of a pair at the left edge stays in one pair with what begins the first at the right
-  const pair = old - 1 + (old % 2);
-  const first = Math.max(1, roundLike(pair * scale.rows, pair)) + (old - pair);
-  return { first, distance, count };
-}
-
-/** The old groups' stitches, laid end to end and cut anew into `count` equal stretches. */
-function sharedAlong(groups: readonly Group[], scale: Scale, count: number): number[] {
-  const upTo = (share: number): number => {
-    let left = share * groups.length;
-    let sum = 0;
-    for (const group of groups) {
-      sum += Math.min(1, Math.max(0, left)) * group.stitches;
-      left -= 1;
-    }
-    return sum;
-  };
-  return roundParts(
-    Array.from({ length: count }, (_, i) => (upTo((i + 1) / count) - upTo(i / count)) * scale.stitches),
-  );
 }

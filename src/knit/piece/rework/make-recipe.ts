@@ -13,8 +13,27 @@ export function recipeOfMake(
   plans: readonly (PlannedPart | undefined)[] = [],
 ): Recipe {
   const own = recipe.mirrored && make % 2 === 0 ? mirrorRecipe(recipe) : recipe;
-  const parts = own.parts.map((part, i) => plans[i]?.recipe ?? part);
+  const parts = own.parts.map(
+    (part, i) => plans[i]?.recipe ?? asPlannedThen(recipe.parts[i], plans[i]) ?? part,
+  );
   return { ...own, makes: 1, mirrored: false, parts };
+}
+
+/** Rows in words were once left as they are in a mirror image: what was planned so goes on so. */
+function asPlannedThen(
+  part: PartRecipe | undefined,
+  planned: PlannedPart | undefined,
+): PartRecipe | undefined {
+  if (!part || !planned || part.sections.every(({ words }) => words === undefined)) return undefined;
+  const isSaid = planned.sections.every(({ first, last }, i) => {
+    const words = part.sections[i]?.words;
+    const rows = planned.rows.slice(first - 1, last);
+    return (
+      words === undefined ||
+      rows.every(({ steps }, row) => JSON.stringify(steps) === JSON.stringify(words[row % words.length]))
+    );
+  });
+  return isSaid ? part : undefined;
 }
 
 /**

@@ -99,6 +99,7 @@ const table = {
   'how many in a heading': 'make knit work cut',
   'says how many': 'make both knit alike work',
   'makes two': 'both alike pair',
+  'mirror image in a heading': 'mirror mirrored reversed reversing',
   'pieces made twice':
     'sleeves armbands pockets fronts booties mittens mitts cuffs ties straps wristlets bands legs socks',
   'band of a neck': 'neckband band border edging collar',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Shaping } from '../../../../src/knit/piece/recipe.ts';
-import { rowsOfGroups, scaledShaping } from '../../../../src/knit/piece/regauge/scaled-shaping.ts';
+import { rowsOfGroups } from '../../../../src/knit/piece/regauge/scaled-groups.ts';
+import { scaledShaping } from '../../../../src/knit/piece/regauge/scaled-shaping.ts';
 
 /** Shaping in other stitches and rows, reckoned by hand: so many times the stitches, so many times the rows, of so many rows. */
 function scaled(shaping: Shaping, stitches: number, rows: number, total: number) {
@@ -76,6 +77,22 @@ describe('groups', () => {
     ['a third more rows: four', off([1, 6], [3, 4], [5, 2]), 1, 1.34, 10, '1:5 3:3 5:3 7:1'],
     ['so many rows apart as before', off([1, 6], [5, 4], [9, 2]), 1, 1, 10, '1:6 5:4 9:2'],
     ['one of no stitch is none', off([1, 1], [3, 1], [5, 1]), 0.5, 1, 10, '1:1 5:1'],
+    [
+      'those that stand apart keep their share of the rows',
+      off([3, 2], [23, 2], [25, 2]),
+      1,
+      1,
+      26,
+      '3:2 23:2 25:2',
+    ],
+    [
+      'what lies level stays apart from its slope',
+      off([1, 8], [3, 2], [5, 2], [7, 2]),
+      1.2,
+      1.34,
+      10,
+      '1:10 3:1 5:2 7:2 9:2',
+    ],
     ['none at all', off(), 1, 1, 10, ''],
   ])('%s', (_, shaping, stitches, rows, total, made) => {
     expect(scaled(shaping, stitches, rows, total)).toBe(made);

@@ -94,6 +94,7 @@ const words: Readonly<Record<Meaning, readonly [answer: string, others: string]>
   'how many in a heading': ['make knit work cut', 'both alike'],
   'says how many': ['make both knit alike work', 'pair cut'],
   'makes two': ['both alike pair', 'make two'],
+  'mirror image in a heading': ['mirror mirrored reversed', 'make second image'],
   'pieces made twice': ['sleeves fronts mitts ties wristlets bands socks', 'sleeve back'],
   'band of a neck': ['neckband border edging collar', 'hem rib'],
   'dash behind a heading': ['- .', ': ,'],

@@ -82,6 +82,7 @@ export interface StitchPattern {
 export interface PieceBuild {
   readonly name: string;
   readonly makes: number;
+  readonly mirrored: boolean;
   readonly half: Half | undefined;
   readonly parts: PartBuild[];
   /** how many of its parts are called so */

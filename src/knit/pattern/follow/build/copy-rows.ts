@@ -1,6 +1,7 @@
 import { factsOf } from '../../../fabric-facts.ts';
 import type { Fault } from '../../../fault.ts';
 import { expandRow } from '../../../row/expand.ts';
+import { mirrorStitches, otherFaces } from '../../../row/mirror-stitches.ts';
 import { addRun, type Run, shorten } from '../../../row/shorten.ts';
 import type { Step } from '../../../row/step.ts';
 import { stitchOf } from '../../../row/stitches-of-steps.ts';
@@ -113,51 +114,17 @@ function leadsWithGroup(row: MadeRow): boolean {
   return first !== undefined && stitchOf(first) === 'bo' && row.after > 0;
 }
 
-const OTHER_FACE: Partial<Record<StitchName, StitchName>> = {
-  k: 'p',
-  p: 'k',
-  k2tog: 'p2tog',
-  p2tog: 'k2tog',
-  ssk: 'ssp',
-  ssp: 'ssk',
-  skp: 'ssp',
-  k3tog: 'p3tog',
-  p3tog: 'k3tog',
-  sssk: 'sssp',
-  sssp: 'sssk',
-  kfb: 'pfb',
-  pfb: 'kfb',
-  m1: 'm1p',
-  m1p: 'm1',
-};
-
 function turnedSteps(steps: readonly Step[], before: number): Step[] {
-  const runs: Run[] = [];
-  for (const work of expandRow(steps, before)) addRun(runs, OTHER_FACE[work] ?? work, 1);
-  return shorten(runs);
+  return inRuns(otherFaces(expandRow(steps, before)));
 }
 
-const SWAPPED: Partial<Record<StitchName, StitchName>> = {
-  k2tog: 'ssk',
-  ssk: 'k2tog',
-  skp: 'k2tog',
-  'k2tog tbl': 'k2tog',
-  p2tog: 'ssp',
-  ssp: 'p2tog',
-  'p2tog tbl': 'p2tog',
-  m1l: 'm1r',
-  m1r: 'm1l',
-  k3tog: 'sssk',
-  sssk: 'k3tog',
-  sk2p: 'k3tog',
-  rt: 'lt',
-  lt: 'rt',
-};
-
 /** The row read from its other end, decreases leaning the other way. */
-export function mirrorSteps(steps: readonly Step[], before: number): Step[] {
+const mirrorSteps = (steps: readonly Step[], before: number): Step[] =>
+  inRuns(mirrorStitches(expandRow(steps, before)));
+
+function inRuns(works: readonly StitchName[]): Step[] {
   const runs: Run[] = [];
-  for (const work of expandRow(steps, before).reverse()) addRun(runs, SWAPPED[work] ?? work, 1);
+  for (const work of works) addRun(runs, work, 1);
   return shorten(runs);
 }
 

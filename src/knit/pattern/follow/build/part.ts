@@ -16,11 +16,12 @@ export function setMarkOnce(piece: PieceBuild, name: MarkName, part: PartBuild):
   if (!markOf(piece, name)) setMark(piece, name, part);
 }
 
-export function newPiece(build: Build, { name, makes, half }: PieceHeading): PieceBuild {
+export function newPiece(build: Build, { name, makes, mirrored = false, half }: PieceHeading): PieceBuild {
   const taken = build.namesTaken.get(name) ?? 0;
   const piece: PieceBuild = {
     name: taken === 0 ? name : `${name} ${taken + 1}`,
     makes,
+    mirrored,
     half,
     parts: [],
     namesTaken: new Map(),

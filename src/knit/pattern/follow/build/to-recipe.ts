@@ -12,6 +12,7 @@ export function recipeOf(build: Build, piece: PieceBuild): Recipe | undefined {
     name: titled(piece.name),
     role: proposedRole(piece.name),
     makes: piece.makes,
+    ...(piece.mirrored && piece.makes > 1 ? { mirrored: true } : {}),
     ...(build.gauge === undefined ? {} : { gauge: build.gauge }),
     parts: [...parts.map((part) => partRecipe(piece, part)), ...stillResting(piece)],
   };

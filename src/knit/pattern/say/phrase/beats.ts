@@ -70,7 +70,8 @@ function joinNext(beats: readonly Beat[], beat: Beat, c: Cursor, start: number):
 const readNumberedRows = (c: Cursor): Beat[] | undefined =>
   attempt(c, () => {
     takes(c, 'of', 'on', 'in', 'at');
-    takes(c, 'the', 'foll');
+    takes(c, 'the');
+    takes(c, 'foll');
     const numbers = [0];
     for (let n = takeNumber(c); n !== undefined; n = takeNumber(c)) {
       if (!endsOrdinal(peek(c)) || n <= (numbers.at(-1) as number)) return undefined;
@@ -121,7 +122,7 @@ const readNext = (c: Cursor): Beat | undefined =>
         times: n ?? 1,
       };
     }
-    if (seesPhrase(c, 'and|,') && n === undefined)
+    if (seesPhrase(c, 'and|,|then') && n === undefined)
       return { first: 1, every: 1, times: 1, ...(kind?.side ? { side: kind.side } : {}) };
   });
 
@@ -230,8 +231,10 @@ const readFollowingRows = (c: Cursor): Beat | undefined =>
 
 const readRowsOfKind = (c: Cursor): Beat | undefined =>
   attempt(c, () => {
-    if (takes(c, 'alt', 'rs', 'ws')) {
-      const word = c.tokens[c.at - 1]?.text;
+    if (takes(c, 'alt', 'rs', 'ws') || (seesPhrase(c, 'k|p rows') && takes(c, 'k', 'p'))) {
+      const said = c.tokens[c.at - 1]?.word;
+      // in stocking stitch the knit rows are those of the right side
+      const word = said === 'k' ? 'rs' : said === 'p' ? 'ws' : said;
       if (takeAnyPhrase(c, 'rows', 'row'))
         return {
           every: 2,

@@ -14,7 +14,7 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
   takes(c, 'in');
   takes(c, 'from', 'at', 'on', 'along', 'inside', 'of', 'within');
   takes(c, 'the', 'a');
-  if (takeAnyPhrase(c, 'beg|start', 'right hand end')) return 'beginning';
+  if (takeAnyPhrase(c, 'beg|start', 'right hand end')) return edgeBegunAt(c) ?? 'beginning';
   if (takeAnyPhrase(c, 'each of both', 'both|each|either|every', '2')) {
     if (takes(c, 'neck', 'front', 'v')) {
       takeAnyPhrase(c, EDGE);
@@ -53,6 +53,14 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
   if (takes(c, 'end', 'ends')) return 'end';
   return undefined;
 }
+
+/** 'at beg of row on armhole side': the edge at which the row begins. */
+const edgeBegunAt = (c: Cursor): EdgeName | undefined =>
+  attempt(c, () => {
+    if (!takeAnyPhrase(c, 'of row|rows') || !sees(c, 'at', 'on')) return undefined;
+    const edge = edgeAfterAt(c);
+    return edge === 'neck' || edge === 'armhole' ? edge : undefined;
+  });
 
 export function readEdgeOf(c: Cursor): EdgeName | undefined {
   const edge = readEdge(c);

@@ -81,7 +81,9 @@ describe('a rhythm, in all its wordings,', () => {
       Dec 1 st at each end every {cm|1 cm} 5 times → shape: change -1, edge both, beats [{every 1, everyMm 10, counted, times 5}]
       Dec 1 st at each end every 2 cm 5 times → shape: change -1, edge both, beats [{every 1, everyMm 20, counted, times 5}]
       Dec 1 st at each end every 6 rows 5 times → shape: change -1, edge both, beats [{every 6, counted, times 5}]
-      Dec 1 st at each end on 5th, 11th and 17th rows → shape: change -1, edge both, beats [{first 5, every 5, times 1}; {every 6, times 1}; {every 6, times 1}]
+      Dec 1 st at each end {on|of the foll} 5th, 11th and 17th rows → shape: change -1, edge both, beats [{first 5, every 5, times 1}; {every 6, times 1}; {every 6, times 1}]
+      Dec 1 st at neck edge in {the knit|knit|RS} rows until 14 sts remain → shape: change -1, edge neck, beats [{every 2, side RS, toCount 14}]
+      Dec 1 st at neck edge in {the purl|purl|WS} rows until 14 sts remain → shape: change -1, edge neck, beats [{every 2, side WS, toCount 14}]
       Dec 1 st at each end on 5th and 11th rows → shape: change -1, edge both, beats [{first 5, every 5, times 1}; {every 6, times 1}]
       Dec 1 st at each end of next row, then every 4th row 5 times in all → shape: change -1, edge both, beats [{first 1, every 1, times 1}; {every 4, counted, times 4, total}]
       Dec 1 st at each end of next row and every 4th row 5 times in all → shape: change -1, edge both, beats [{first 1, every 1, times 1}; {every 4, counted, times 4, total}]
@@ -106,7 +108,7 @@ describe('a rhythm, in all its wordings,', () => {
       Dec 1 st every row {for 6 rows|for the next 6 rows|for next 6 rows|for a further 6 rows} → ✗ stitch or repeat expected @10
       Dec 1 st every other row for 7 rows → ✗ stitch or repeat expected @10
       Dec 1 st at each end of every 9th ridge (17th row) 5 times → ✗ stitch or repeat expected @42
-      Dec 1 st at each end of the foll 5th, 11th and 17th rows → ✗ stitch or repeat expected @34
+      Dec 1 st at neck edge in knit wibbles until 14 sts remain → ✗ stitch or repeat expected @23
       Dec 1 st at each end on 11th, 5th and 17th rows → ✗ stitch or repeat expected @22
     `),
   )('is not read for more than it says: $line', expectReading);
