@@ -1,5 +1,7 @@
 import type { Recipe } from '../piece/recipe.ts';
 import type { Step } from '../row/step.ts';
+import { caseOf } from '../row/walk-step.ts';
+import type { StitchName } from '../stitch.ts';
 import type { EdgeName, Laps, SewnBand } from './band-joints.ts';
 import type { Worn } from './piece-edges.ts';
 
@@ -44,5 +46,12 @@ const hasHoles = ({ parts }: Recipe): boolean =>
     sections.some(({ words = [] }) => words.some((row) => row.length > 1 && row.some(makesHole))),
   );
 
+const opens = (work: StitchName): boolean => work === 'bo' || work === 'yo';
+
 const makesHole = (step: Step): boolean =>
-  'work' in step ? step.work === 'bo' || step.work === 'yo' : step.repeat.some(makesHole);
+  caseOf(step, {
+    works: opens,
+    worksUntil: opens,
+    repeats: (inner) => inner.some(makesHole),
+    repeatsUntil: (inner) => inner.some(makesHole),
+  });

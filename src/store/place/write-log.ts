@@ -96,7 +96,7 @@ const HIGHEST_COUNT = 100_000;
 function checkWords({ text = '', count = 0, beforeRow = 1 }: Wish): void {
   if (text.length > LONGEST_TEXT) throw new Refusal(fault('not-storable', { detailText: `${text.length}` }));
   // rows are counted from 1
-  for (const n of [count, beforeRow - 1]) {
+  for (const n of [count, beforeRow || -1]) {
     if (!Number.isSafeInteger(n) || n < 0 || n > HIGHEST_COUNT) {
       throw new Refusal(fault('not-storable', { detailText: `${n}` }));
     }

@@ -28,6 +28,8 @@ const asks = new RegExp(
 
 /** By file: how many such places, and what else the word means there, or why the name itself is what is asked. */
 const elsewhere: Readonly<Record<string, readonly [places: number, meaning: string]>> = {
+  'src/knit/making-up/levels.ts': [1, 'a seam along a raglan, which no armhole is measured at'],
+  'src/knit/making-up/phrases.ts': [2, 'a step that sews raglans, and the way of a seam along one'],
   'src/knit/making-up/making-up.ts': [1, 'a seam along a raglan'],
   'src/knit/making-up/piece-groups.ts': [1, 'a step that sews raglans'],
   'src/knit/piece/form/straight.ts': [
@@ -36,12 +38,12 @@ const elsewhere: Readonly<Record<string, readonly [places: number, meaning: stri
   ],
   'src/knit/yarn/striped-through.ts': [1, 'a seam along a raglan, sewn row to row'],
   'src/screens/editor/straight-panels.tsx': [1, 'the depth of a V is asked for of straight panels only'],
-  'src/screens/making-up/says-step.ts': [2, 'a step that sews raglans, and a seam along one'],
+  'src/screens/making-up/says-step.ts': [1, 'a step that sews raglans'],
   'src/knit/pattern/follow/build/fabric.ts': [1, "'knit for 5 cm' goes on in the text's stocking stitch"],
   'src/knit/pattern/follow/build/make-row.ts': [1, "the text's stocking stitch is purled on the wrong side"],
   'src/knit/pattern/follow/even.ts': [
-    1,
-    "'beg with a k row' chooses between stocking stitch and its reverse",
+    2,
+    "'beg with a k row', or a WS one, chooses between stocking stitch and its reverse",
   ],
   'src/knit/pattern/say/rounds.ts': [1, 'a round of knitting, no shape'],
   'src/knit/written/making-up-lines.ts': [1, 'a step that sews raglans'],

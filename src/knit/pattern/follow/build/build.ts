@@ -14,8 +14,7 @@ import type {
   Statement,
   Title,
 } from '../../say/statement.ts';
-import type { LineNotes } from './notes.ts';
-import type { Counts } from './uncounted.ts';
+import type { Counts, LineNotes } from './notes.ts';
 
 /** A pattern while it is being knitted on paper. Everything here changes as its lines are read. */
 export interface Build {

@@ -1,6 +1,6 @@
 import type { MeasuredGauge } from '../../../measured-gauge.ts';
 import type { Build } from './build.ts';
-import { type Counts, countsKnown } from './uncounted.ts';
+import { type Counts, countsKnown } from './notes.ts';
 
 /** What is known before the first line: the knitter's own gauge, needle (mm) and rows counted for lengths. */
 interface Begun {

@@ -1,25 +1,5 @@
 import type { Build, PartBuild } from './build.ts';
-import type { CountedBy, LineNotes } from './notes.ts';
-
-/**
- * A sentence that was not understood leaves nobody knows how many stitches. Where the text states a count further on in
- * the same part, that count closes the gap: the text is then read once more, with the count where it was missing.
- */
-export interface Counts {
-  /** found in an earlier reading, by the sentence */
-  readonly known: ReadonlyMap<object, CountedBy>;
-  /** found in this one, for the next */
-  readonly found: Map<object, CountedBy>;
-  /** whether there is a next one */
-  readonly again: boolean;
-}
-
-/** No count is looked for, or is known: the last reading. */
-export const countsKnown = (known: ReadonlyMap<object, CountedBy> = new Map()): Counts => ({
-  known,
-  found: new Map(),
-  again: false,
-});
+import type { LineNotes } from './notes.ts';
 
 /** The count after a sentence that was not understood: stated in it, or found further on; else as before it. */
 export const countAfter = (build: Build, part: PartBuild, sentence: object, stated?: number): number =>
