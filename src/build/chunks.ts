@@ -59,6 +59,12 @@ const byCamera = [
   'src/store/share/base45.ts',
 ];
 
+/** A design in all sizes as a pattern with pictures, looked through: for those who publish. */
+const publishing = [
+  ...['outcome.tsx', 'pictures.tsx', 'measures-of.ts'].map((name) => `src/screens/pass-on/${name}`),
+  ...['look-through', 'picture-words'].map((name) => `src/knit/written/${name}.ts`),
+];
+
 /** Paths below the project's folder. One that is not there stops the build: what it held would go elsewhere unseen. */
 export const chunks: readonly Chunk[] = [
   // what the worker takes from the first script, which it must not run
@@ -94,7 +100,7 @@ export const chunks: readonly Chunk[] = [
       'src/screens/draft/says-name.ts',
       ...forAnyScreen,
     ],
-    but: byCamera,
+    but: [...byCamera, ...publishing],
     shared: true,
   },
   // screens that lead to one another come together: what they say alike takes no more room
@@ -106,7 +112,7 @@ export const chunks: readonly Chunk[] = [
   {
     name: 'handing-on',
     of: ['pass-on', 'backup', 'settings'].map((name) => `src/screens/${name}/`),
-    but: byCamera,
+    but: [...byCamera, ...publishing],
   },
   // wanted by few, one of them larger than the app: fetched with the first file of the kind
   {
@@ -116,6 +122,7 @@ export const chunks: readonly Chunk[] = [
       ...['pdf', 'text-of-pages', 'columns', 'page'].map((name) => `${fromFile}${name}.ts`),
     ],
   },
+  { name: `${WHEN_WANTED}publishing`, of: publishing },
   { name: `${WHEN_WANTED}docx`, of: ['node_modules/fflate/', `${fromFile}docx.ts`] },
   { name: 'camera', of: byCamera },
   // garments to try: no crumbs

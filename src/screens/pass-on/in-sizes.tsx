@@ -4,18 +4,24 @@ import { type DesignForm, designOf, type Person } from '../../app/drafts/design/
 import { readKept } from '../../app/drafts/kept/read-kept.ts';
 import { besideDraft, type DraftedSize, inSizes } from '../../app/garments/in-sizes.ts';
 import { bodiesOf, keepSizes, type SizeSet, usualSet, usualSizes } from '../../app/garments/size-set.ts';
+import { keepWanted } from '../../app/start/keep-wanted.ts';
 import type { GarmentView } from '../../app/state.ts';
+import { fault } from '../../knit/fault.ts';
 import { bodyTableNames, bodyTables } from '../../knit/garment/bodies.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { LiveRegion } from '../../ui/live/live-region.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
+import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { saysName } from '../draft/says-name.ts';
+import { later } from '../later.tsx';
 import { SizeTable } from '../size-table.tsx';
 import { Adjust } from './adjust.tsx';
-import { Outcome } from './outcome.tsx';
+
+/** Wanted by those who publish: fetched when the first of them comes here, and then kept (src/build/chunks.ts). */
+const Outcome = later(async () => (await import('./outcome.tsx')).Outcome);
 
 interface Read {
   readonly form: DesignForm | undefined;
@@ -77,6 +83,8 @@ function Chosen({ garment, form, kept, people }: ChosenProps) {
     if (bodies.length === 0) return tell(say('passOn.noSizes'));
     const onSize = (size: string) => tell(say('passOn.workingOut', { size }));
     setDrafted(await inSizes(designOf(form), besideDraft(garment), bodies, onSize, now.adjusted));
+    if (!(await Outcome.fetch())) return tell(saysFault(fault('app-incomplete')));
+    void keepWanted(globalThis.navigator?.serviceWorker?.controller ?? undefined, 'publishing');
     tell('');
   };
   return (
