@@ -18,3 +18,9 @@ export function keepWanted(worker: ServiceWorker | undefined, wanted: Wanted): P
     };
   });
 }
+
+/** Has it kept from now on, once a worker runs; at a first visit that is a moment later. */
+export async function keepFromNowOn(wanted: Wanted): Promise<void> {
+  const registered = await globalThis.navigator?.serviceWorker?.ready;
+  if (registered) await keepWanted(registered.active ?? undefined, wanted);
+}

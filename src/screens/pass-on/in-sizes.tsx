@@ -4,7 +4,7 @@ import { type DesignForm, designOf, type Person } from '../../app/drafts/design/
 import { readKept } from '../../app/drafts/kept/read-kept.ts';
 import { besideDraft, type DraftedSize, inSizes } from '../../app/garments/in-sizes.ts';
 import { bodiesOf, keepSizes, type SizeSet, usualSet, usualSizes } from '../../app/garments/size-set.ts';
-import { keepWanted } from '../../app/start/keep-wanted.ts';
+import { keepFromNowOn } from '../../app/start/keep-wanted.ts';
 import type { GarmentView } from '../../app/state.ts';
 import { fault } from '../../knit/fault.ts';
 import { bodyTableNames, bodyTables } from '../../knit/garment/bodies.ts';
@@ -84,7 +84,7 @@ function Chosen({ garment, form, kept, people }: ChosenProps) {
     const onSize = (size: string) => tell(say('passOn.workingOut', { size }));
     setDrafted(await inSizes(designOf(form), besideDraft(garment), bodies, onSize, now.adjusted));
     if (!(await Outcome.fetch())) return tell(saysFault(fault('app-incomplete')));
-    void keepWanted(globalThis.navigator?.serviceWorker?.controller ?? undefined, 'publishing');
+    void keepFromNowOn('publishing');
     tell('');
   };
   return (

@@ -1,5 +1,5 @@
 import { fault, ok, type Result, refuse } from '../../../../knit/fault.ts';
-import { keepWanted } from '../../../start/keep-wanted.ts';
+import { keepFromNowOn } from '../../../start/keep-wanted.ts';
 import { textOf } from '../handed-text.ts';
 
 /** Larger than a pattern with its pictures; bytes. */
@@ -31,6 +31,6 @@ const readers = {
 async function readBy(kind: keyof typeof readers, file: Blob): Promise<Result<string>> {
   const read = await readers[kind]().catch(() => undefined);
   if (read === undefined) return refuse(fault('app-incomplete'));
-  void keepWanted(globalThis.navigator?.serviceWorker?.controller ?? undefined, kind);
+  void keepFromNowOn(kind);
   return read(await file.arrayBuffer());
 }
