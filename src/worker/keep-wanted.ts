@@ -62,8 +62,11 @@ export function keepWanted(
   });
 
   async function keep(name: string): Promise<void> {
+    const files = sets[name] ?? [];
+    // nothing is opened where nothing is kept: a cache would be there that holds nothing
+    if (files.length === 0) return;
     const cache = await worker.caches.open(cacheName);
-    for (const file of sets[name] ?? []) await keepFile(cache, file);
+    for (const file of files) await keepFile(cache, file);
   }
 
   async function give(request: Request): Promise<Response> {
@@ -91,6 +94,7 @@ export function keepWanted(
 
   /** Files of the version before this one: no window shows it any more, or it has read them. */
   async function dropOlder(): Promise<void> {
+    if (!(await worker.caches.has(cacheName))) return;
     const cache = await worker.caches.open(cacheName);
     for (const { url } of await cache.keys()) if (!addresses.has(url)) await cache.delete(url);
   }

@@ -140,7 +140,7 @@ describe('a garment from measures and a swatch', () => {
     // 70 cm to the sixteenth of an inch that a tape shows
     await expect
       .poll(() => inInches.getByLabel('Chest', { exact: true }).first().inputValue())
-      .toBe('27.5625');
+      .toBe('27½');
   });
 
   it('shows sizes side by side, and a cardigan with bands and button holes', async () => {
@@ -216,7 +216,7 @@ describe('a garment from measures and a swatch', () => {
       );
       await own.locator('summary').first().getByText(choice).waitFor();
     }
-    for (const field of ['neck.depthMm', 'sleeve.lengthMm', 'ease.chest']) {
+    for (const field of ['neck.widthMm', 'sleeve.lengthMm', 'ease.chest']) {
       await page.locator(`.draft-figure[data-to="${field}"]`).first().tap();
       await until(fieldInHand, (at) => at === field);
     }

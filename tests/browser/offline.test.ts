@@ -13,10 +13,10 @@ afterAll(removeProfiles);
 
 /**
  * What no page asks for: the worker, the build's own notes, what is for installing or for readers elsewhere. And what
- * only who chose it asks for: the words of a language other than English (./languages.test.ts).
+ * only who wants it asks for: the words of a language other than English (./languages.test.ts), what reads a PDF or a camera.
  */
 const notForOffline =
-  /^sw\.js$|^\.vite\/|words-(?!en)\w+-|\.txt$|^pictures\/|^icons\/(?!icon-192).*\.png$|\.schema\.json$/;
+  /^sw\.js$|^\.vite\/|words-(?!en)\w+-|^assets\/(?:wanted|camera)-|\.txt$|^pictures\/|^icons\/(?!icon-192).*\.png$|\.schema\.json$/;
 
 /** Everything that a page may ask for. */
 const shippedFiles = () =>
@@ -85,7 +85,7 @@ describe('from the first visit on', () => {
         await page.getByRole('heading', { name: title, level: 1 }).waitFor();
       }
       await until(
-        () => page.evaluate(async () => (await caches.keys()).some((name) => name.startsWith('languages-'))),
+        () => page.evaluate(async () => (await caches.keys()).some((name) => name.startsWith('wanted-'))),
         (kept) => kept,
       );
       await host.close();
