@@ -138,9 +138,7 @@ describe('a garment from measures and a swatch', () => {
     await inInches.goto(`${at.url}#/draft`);
     await inInches.locator('.group').first().waitFor();
     // 70 cm to the sixteenth of an inch that a tape shows
-    await expect
-      .poll(() => inInches.getByLabel('Chest', { exact: true }).first().inputValue())
-      .toBe('27½');
+    await expect.poll(() => inInches.getByLabel('Chest', { exact: true }).first().inputValue()).toBe('27½');
   });
 
   it('shows sizes side by side, and a cardigan with bands and button holes', async () => {

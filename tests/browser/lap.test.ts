@@ -198,9 +198,9 @@ describe('a row that stands while the language changes', () => {
       labels,
       (said) => /zu dir zeigt die R\u00fcckreihe/.test(said) && /abnehmen an beiden R\u00e4ndern/.test(said),
     );
-    expect(await labels()).not.toMatch(
-      /\b(row|right side|wrong side|faces you|decrease|bind off|so far|to the end)\b/,
-    );
+    await expect
+      .poll(labels)
+      .not.toMatch(/\b(row|right side|wrong side|faces you|decrease|bind off|so far|to the end)\b/);
     await settings.getByText('English', { exact: true }).first().click();
     await page.waitForFunction(() => document.documentElement.lang === 'en');
     await settings.close();
