@@ -48,7 +48,7 @@ const lookedAtLater = readdirSync('src/screens', { recursive: true, encoding: 'u
   .filter((path) => path.endsWith('.css'))
   .map((path) => `src/screens/${path}`);
 
-/** What goes from screen to camera; it is not kept for offline use (src/build/worker.ts). */
+/** What goes from screen to camera; nothing asks for it to be kept. */
 const byCamera = [
   'src/screens/backup/by-camera.tsx',
   'src/screens/pass-on/code-run.tsx',
@@ -124,7 +124,7 @@ export const chunks: readonly Chunk[] = [
   },
   { name: `${WHEN_WANTED}publishing`, of: publishing },
   { name: `${WHEN_WANTED}docx`, of: ['node_modules/fflate/', `${fromFile}docx.ts`] },
-  { name: 'camera', of: byCamera },
+  { name: `${WHEN_WANTED}camera`, of: byCamera },
   // garments to try: no crumbs
   { name: 'samples', of: ['src/screens/open/', 'src/app/garments/sample.ts', 'src/knit/garment/demo.ts'] },
 ];

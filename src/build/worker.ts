@@ -68,8 +68,7 @@ const pwa = VitePWA({
     globPatterns: ['**/*.{js,css,html,woff2,json,svg,png}'],
     // Asked for by the browser when the app is put on the home screen, offers that, and by readers of a backup. The one icon that
     // it draws at every start is no SVG: that would be laid out on the page's own thread.
-    // What reads codes by camera is as large as five screens; a file does the same with no network.
-    globIgnores: ['icons/!(icon-192).png', 'pictures/*', '*.schema.json', 'assets/{camera,code-reader}-*.js'],
+    globIgnores: ['icons/!(icon-192).png', 'pictures/*', '*.schema.json'],
     // The start page is asked for with a query too (share_target, src/app/start/not-started.ts). A page below another folder may be
     // another copy of the app, and its caches are its own.
     navigateFallback: null,

@@ -11,6 +11,12 @@ import { until } from './until.ts';
 const recordedOn = (page: Page): Promise<RecordedDatabase> =>
   page.evaluate(`(${recordDatabase.toString()})(indexedDB, document.documentElement.dataset.box)`);
 
+/** What lies in a store of the page's box now, by its key. */
+export async function inTheBox(page: Page, store: string): Promise<ReadonlyMap<IDBValidKey, unknown>> {
+  const { stores } = await recordedOn(page);
+  return new Map(stores[store]?.records.map(({ key, value }) => [key, value]));
+}
+
 /** Waits until what was typed or chosen lies in the box: it is written beside the screen. */
 export const liesInTheBox = (page: Page, text: string): Promise<unknown> =>
   until(

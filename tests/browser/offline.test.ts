@@ -16,7 +16,7 @@ afterAll(removeProfiles);
  * only who wants it asks for: the words of a language other than English (./languages.test.ts), what reads a PDF or a camera.
  */
 const notForOffline =
-  /^sw\.js$|^\.vite\/|words-(?!en)\w+-|^assets\/(?:wanted|camera)-|\.txt$|^pictures\/|^icons\/(?!icon-192).*\.png$|\.schema\.json$/;
+  /^sw\.js$|^\.vite\/|words-(?!en)\w+-|^assets\/wanted-|\.txt$|^pictures\/|^icons\/(?!icon-192).*\.png$|\.schema\.json$/;
 
 /** Everything that a page may ask for. */
 const shippedFiles = () =>

@@ -1,7 +1,10 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import type { LogEntry } from '../../src/progress/log.ts';
+import type { PlaceRecord, PlanRecord } from '../../src/store/records.ts';
 import { oldShoulder } from '../knit/piece/old-shoulder.ts';
+import { inTheBox } from './backed-up.ts';
 import { phones } from './drive.ts';
 import { hostAndPhone } from './host-and-phone.ts';
 
@@ -47,27 +50,17 @@ async function bringIn(page: Page): Promise<void> {
 }
 
 /** What is kept of the rows knitted: their entries, and how many the place has. */
-const knitted = (page: Page) =>
-  page.evaluate(async () => {
-    const answer = <T>(request: IDBRequest<T>): Promise<T> =>
-      new Promise((resolve, reject) => {
-        request.onsuccess = () => resolve(request.result);
-        request.onerror = () => reject(request.error);
-      });
-    const db = await answer(indexedDB.open(document.documentElement.dataset.box ?? ''));
-    const tx = db.transaction(['log', 'places', 'plans']);
-    const log = await answer(tx.objectStore('log').getAll());
-    const place = await answer(tx.objectStore('places').get('old/back/0/1'));
-    const plan = await answer(tx.objectStore('plans').get(place.plan));
-    db.close();
-    const rows = log.filter(({ make, kind }) => make === 'old/back/0/1' && kind === 'row');
-    const steps = plan.plan.rows.map(({ steps: row }: { readonly steps: unknown }) => JSON.stringify(row));
-    return {
-      rows: place.rows as number,
-      entries: rows.map(({ row }) => row as number),
-      steps: steps as string[],
-    };
-  });
+async function knitted(page: Page) {
+  const make = 'old/back/0/1';
+  const log = [...(await inTheBox(page, 'log')).values()] as LogEntry[];
+  const place = (await inTheBox(page, 'places')).get(make) as PlaceRecord;
+  const { plan } = (await inTheBox(page, 'plans')).get(place.plan) as PlanRecord;
+  return {
+    rows: place.rows,
+    entries: log.filter((one) => one.make === make && one.kind === 'row').map(({ row }) => row),
+    steps: plan.rows.map(({ steps }) => JSON.stringify(steps)),
+  };
+}
 
 const fits = async (page: Page) =>
   expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);

@@ -7,6 +7,7 @@ import { words } from '../../src/words/en/workbasket.ts';
 import { brokenDeploys, deploy, twoVersions } from '../faults/deploys.ts';
 import { dist } from '../run/built.ts';
 import { type Served, type ServeOptions, serve } from '../run/serve.ts';
+import { inTheBox } from './backed-up.ts';
 import { withOtherWords } from './changed-words.ts';
 import { openPhone, type Phone, removeProfiles } from './drive.ts';
 import { settled as stands } from './settled.ts';
@@ -42,18 +43,8 @@ async function installed({ once = true } = {}): Promise<{ phone: Phone; host: Se
 }
 
 /** The news that the box of this device has down as known. */
-const knownNews = (page: Page): Promise<unknown> =>
-  page.evaluate(async () => {
-    const answer = <T>(request: IDBRequest<T>): Promise<T> =>
-      new Promise((resolve, reject) => {
-        request.onsuccess = () => resolve(request.result);
-        request.onerror = () => reject(request.error);
-      });
-    const db = await answer(indexedDB.open(document.documentElement.dataset.box ?? ''));
-    const known: unknown = await answer(db.transaction('settings').objectStore('settings').get('known news'));
-    db.close();
-    return known;
-  });
+const knownNews = async (page: Page): Promise<unknown> =>
+  (await inTheBox(page, 'settings')).get('known news');
 
 const mark = (phone: Phone) => phone.page.evaluate(() => Object.assign(window, { untouched: true }));
 const untouched = (page: Phone['page']) => page.evaluate(() => 'untouched' in window);

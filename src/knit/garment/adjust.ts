@@ -35,11 +35,13 @@ export function withFigure(design: Design, path: string, value: unknown): Design
   return { ...design, [outer]: { ...(whole as object), [inner]: value } };
 }
 
-/** A length of the design in mm; undefined where it follows from the body. */
-export function figureAt(design: Design, path: AdjustablePath): number | undefined {
-  const [outer = '', inner = ''] = path.split('.');
-  const found: unknown = design[outer as keyof Design];
-  return (inner === '' ? found : (found as Readonly<Record<string, unknown>>)[inner]) as number | undefined;
+/** A figure of the design by its path; undefined where there is none, since it follows from the body. */
+export function figureAt(design: Design, path: string): number | undefined {
+  const [outer = '', inner] = path.split('.');
+  const whole: unknown = design[outer as keyof Design];
+  const found =
+    inner === undefined ? whole : (whole as Readonly<Record<string, unknown>> | undefined)?.[inner];
+  return typeof found === 'number' && Number.isFinite(found) ? found : undefined;
 }
 
 /** The design of a size with what was set for all sizes, then with what was set for its own. */

@@ -1,7 +1,8 @@
 import { type FabricName, fabrics } from '../fabric.ts';
 import { holeRows } from '../piece/hole-rows.ts';
+import type { PickUp } from '../piece/recipe.ts';
 import type { Step } from '../row/step.ts';
-import { evenPlaces } from './even-holes.ts';
+import { evenCount, evenPlaces, MARGIN_MM } from './even-holes.ts';
 import { type HolesWish, LEAST_BETWEEN } from './holes-wish.ts';
 
 /**
@@ -9,9 +10,6 @@ import { type HolesWish, LEAST_BETWEEN } from './holes-wish.ts';
  * Book No. 006, PG 66271, woman's knitted jacket: bind off 2, cast on 2, at 4 stitches to the inch).
  */
 const USUAL_HOLE = 2;
-
-/** From either end of the band to the nearest hole, mm: the middle of 10 to 15; common practice, no published source. */
-const MARGIN_MM = 12.5;
 
 /**
  * Stitches of one hole: one fewer than the button is wide, since a hole stretches, and two at least (common practice, no
@@ -37,7 +35,7 @@ export function buttonholePlaces(wish: HolesWish): readonly number[] | undefined
   const hole = holeStitches(wish);
   if (wish.isEven) return evenPlaces(wish, hole, knitColumn(fabric, hole));
   const period = fabrics[fabric].rows[0]?.length ?? 1;
-  const margin = Math.max(1, Math.round((MARGIN_MM * gauge.stitches) / 100));
+  const margin = Math.max(1, Math.round((MARGIN_MM.middle * gauge.stitches) / 100));
   const begin = at === 'right' ? 0 : stitches - over;
   const looks = knitColumn(fabric, hole);
   const first = nearest(begin + margin, looks, period, begin + 1);
@@ -52,6 +50,20 @@ export function buttonholePlaces(wish: HolesWish): readonly number[] | undefined
   const close = places.some((place, i) => i > 0 && place - (places[i - 1] ?? 0) < hole + LEAST_BETWEEN);
   return close ? undefined : places;
 }
+
+/** What a band with a row of such holes picks up: a count near it with which they stand at one distance, where one is. */
+export const evenAlong = (
+  wish: Omit<HolesWish, 'stitches' | 'over'> | undefined,
+  along: readonly PickUp[],
+): readonly PickUp[] =>
+  wish?.isEven
+    ? along.map((one) => ({
+        ...one,
+        stitches: evenCount(wish.fabric, one.stitches, true, (count) =>
+          buttonholePlaces({ ...wish, stitches: count, over: count, at: 'right' }),
+        ),
+      }))
+    : along;
 
 /** The column of the rib in which a hole begins: on a knit stitch, and ends on one where it can. */
 function knitColumn(fabric: FabricName, hole: number): number {

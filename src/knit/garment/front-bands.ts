@@ -1,7 +1,7 @@
 import { fitsSeamed } from '../fabric.ts';
 import type { PickUp, Recipe } from '../piece/recipe.ts';
 import { bandPiece, bandRows, frontBorder } from './band-piece.ts';
-import { buttonholePlaces } from './buttonholes.ts';
+import { buttonholePlaces, evenAlong } from './buttonholes.ts';
 import type { Design } from './design.ts';
 import { evenCount } from './even-holes.ts';
 import { designGauge } from './gauges.ts';
@@ -46,14 +46,7 @@ function alongFront(design: Design, edges: BandEdges, front: 'left' | 'right'): 
       : 0;
   const stitches = Math.max(1, Math.round(stitchesIn(frontEdgeMm(edges) + collar, edges.counts.gauge)));
   const along = fittedPickUp(design.frontBand, [{ along: `${front} front edge`, stitches }]);
-  const wish = holesWish(design, edges);
-  if (!wish?.isEven) return along;
-  return along.map((one) => ({
-    ...one,
-    stitches: evenCount(wish.fabric, one.stitches, true, (count) =>
-      buttonholePlaces({ ...wish, stitches: count, over: count, at: 'right' }),
-    ),
-  }));
+  return evenAlong(holesWish(design, edges), along);
 }
 
 /** One band round both fronts and the neck. */

@@ -1,9 +1,9 @@
 import type { PickUp } from '../piece/recipe.ts';
 import { bandRows } from './band-piece.ts';
-import { buttonholePlaces, holeStitches } from './buttonholes.ts';
+import { buttonholePlaces, evenAlong, holeStitches } from './buttonholes.ts';
 import { knittedMm } from './cap.ts';
 import { type Border, type Design, USUAL_OPENING_MM } from './design.ts';
-import { evenCount, MARGIN_MM } from './even-holes.ts';
+import { MARGIN_MM } from './even-holes.ts';
 import { designGauge } from './gauges.ts';
 import type { HolesWish } from './holes-wish.ts';
 import { shoulderFacts } from './kinds/shoulders.ts';
@@ -125,10 +125,5 @@ export function withEvenHoles(
   along: readonly PickUp[],
 ): readonly PickUp[] {
   const [one] = along;
-  const wish = one && holesAlong(design, band, gauge, one.stitches);
-  if (!wish?.isEven) return along;
-  const stitches = evenCount(band.fabric, one?.stitches ?? 0, true, (count) =>
-    buttonholePlaces({ ...wish, stitches: count, over: count }),
-  );
-  return along.map((first) => ({ ...first, stitches }));
+  return evenAlong(one && holesAlong(design, band, gauge, one.stitches), along);
 }

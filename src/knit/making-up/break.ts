@@ -2,33 +2,24 @@ import type { SeamKind } from './joint.ts';
 import type { LevelOf } from './levels.ts';
 import type { SeamUnit, WorkedJoint } from './work-making-up.ts';
 
+/** Two edges that ought to be as long. */
+interface Apart {
+  /** the changed edge, and what it meets or lies beside */
+  readonly piece: string;
+  readonly to: string;
+  readonly was: number;
+  readonly now: number;
+  readonly other: number;
+  /** how much longer (> 0) than the other it is now, mm */
+  readonly longerMm: number;
+}
+
 /** What a change breaks, edge by edge. */
 export type Consequence =
   /** two edges met and do so no more, or are further apart than they were */
-  | {
-      readonly kind: 'seam';
-      readonly of: SeamKind;
-      readonly unit: SeamUnit;
-      /** the changed edge, and what it is sewn to */
-      readonly piece: string;
-      readonly to: string;
-      readonly was: number;
-      readonly now: number;
-      readonly other: number;
-      /** how much longer (> 0) than the other it is now, mm */
-      readonly longerMm: number;
-    }
+  | (Apart & { readonly kind: 'seam'; readonly of: SeamKind; readonly unit: SeamUnit })
   /** nothing joins them, and yet they were as high: two panels above their side seam, two bands that lie over each other; rows */
-  | {
-      readonly kind: 'level';
-      readonly of: LevelOf;
-      readonly piece: string;
-      readonly to: string;
-      readonly was: number;
-      readonly now: number;
-      readonly other: number;
-      readonly longerMm: number;
-    }
+  | (Apart & { readonly kind: 'level'; readonly of: LevelOf })
   /** two makes of a piece that are worn as a pair were alike and are so no more; rows of their seams */
   | {
       readonly kind: 'pair';

@@ -4,7 +4,7 @@ import { endOf, sideBits } from './boundary.ts';
 import { chainAt, FoundSide } from './found-side.ts';
 import type { Line, Stretch } from './joint.ts';
 import { type PanelEdges, turnedRound, type Underarm } from './piece-edges.ts';
-import type { OpenedBack } from './sewn.ts';
+import { type OpenedBack, openedBack } from './sewn.ts';
 
 /** What the other pieces tell of a panel. */
 export interface AboutPanel {
@@ -113,14 +113,8 @@ export class FoundPanel implements PanelEdges {
 
   /** Of a back that is parted below its neck: its halves, and the edges of the opening from the right one to the left. */
   opened(): OpenedBack {
-    const half = (outer: Edge, shaped: 'before' | 'after'): Line => [
-      { ...this.stretch(this.leaf(outer), outer === 'right' ? 'left' : 'right'), shaped },
-    ];
-    return {
-      left: half('left', 'after'),
-      right: half('right', 'after'),
-      edges: [...turnedRound(half('right', 'before')), ...this.middle(), ...half('left', 'before')],
-    };
+    const inner = (outer: Edge) => this.stretch(this.leaf(outer), outer === 'right' ? 'left' : 'right');
+    return openedBack(inner, this.middle());
   }
 
   wholeNeck(): Line {

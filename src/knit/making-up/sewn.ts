@@ -1,6 +1,7 @@
+import type { Edge } from '../piece/recipe.ts';
 import type { Laps, SewnBand } from './band-joints.ts';
 import type { Line, SeamWay, Stretch } from './joint.ts';
-import type { PanelEdges, SleeveEdges, Worn } from './piece-edges.ts';
+import { type PanelEdges, type SleeveEdges, turnedRound, type Worn } from './piece-edges.ts';
 
 /** What is made up: the edges of its pieces, whoever has found them. */
 export interface Sewn {
@@ -39,4 +40,18 @@ export interface OpenedBack {
   readonly right: Line;
   /** down one side and up the other */
   readonly edges: Line;
+}
+
+/**
+ * Of a back that is parted below its neck: its halves, and the edges of the opening from the right one to the left.
+ * @param innerOf the inner edge of the half at an outer edge
+ * @param middle what lies between the halves at the foot of the opening
+ */
+export function openedBack(innerOf: (outer: Edge) => Stretch, middle: Line): OpenedBack {
+  const half = (outer: Edge, shaped: 'before' | 'after'): Line => [{ ...innerOf(outer), shaped }];
+  return {
+    left: half('left', 'after'),
+    right: half('right', 'after'),
+    edges: [...turnedRound(half('right', 'before')), ...middle, ...half('left', 'before')],
+  };
 }

@@ -2,6 +2,7 @@ import { means } from '../row/read/meanings.ts';
 import { wordOf } from '../row/read/vocabulary.ts';
 import { isKnownWord, nearWords } from './near-words.ts';
 import { type ReadLine, type ReadOptions, type ReadRow, readPattern } from './read-pattern.ts';
+import { withLines } from './text/with-lines.ts';
 
 /** What a line that was not understood may mean: other words for it, and what comes of them. */
 export interface Reading {
@@ -51,15 +52,8 @@ const isUnderstood = ({ faults, asksCount, rows, kind }: ReadLine): boolean =>
   faults.length === 0 && !asksCount && rows.length > 0 && kind === 'instructions';
 
 /** The text with the line, which a page may have broken, said otherwise; it keeps its number of source lines. */
-function withSaid(text: string, { line, lastLine }: ReadLine, said: string): string {
-  const lines = text.split('\n');
-  return [
-    ...lines.slice(0, line - 1),
-    said,
-    ...Array.from({ length: lastLine - line }, () => ''),
-    ...lines.slice(lastLine),
-  ].join('\n');
-}
+const withSaid = (text: string, { line, lastLine }: ReadLine, said: string): string =>
+  withLines(text, line, lastLine, said + '\n'.repeat(lastLine - line));
 
 interface Candidate {
   readonly said: string;

@@ -1,6 +1,6 @@
 import { expandRow } from '../row/expand.ts';
 import { mirrorStitches, otherFaces } from '../row/mirror-stitches.ts';
-import { addRun, type Run, shorten } from '../row/shorten.ts';
+import { shortenWorks } from '../row/shorten.ts';
 import { otherSide, type Side, type Step } from '../row/step.ts';
 import { type StitchName, stitches } from '../stitch.ts';
 import { changeOf, startOf } from './counts.ts';
@@ -81,21 +81,15 @@ const made = (works: readonly StitchName[]): number =>
 const many = (work: StitchName, times: number): readonly StitchName[] =>
   Array.from({ length: times }, () => work);
 
-const inSteps = (works: readonly StitchName[]): readonly Step[] => {
-  const runs: Run[] = [];
-  for (const work of works) addRun(runs, work, 1);
-  return shorten(runs);
-};
-
 const readBackwards = ({ group, works, said }: WordedRow): readonly Step[] =>
-  inSteps([...mirrorStitches(works), ...said, ...many('bo', group)]);
+  shortenWorks([...mirrorStitches(works), ...said, ...many('bo', group)]);
 
 function mirrorRow(rows: Rows, row: WordedRow, i: number): readonly Step[] | undefined {
   const next = rows[i + 1];
   const works = withGroupsMoved(rows, row, i);
   const turns = isTurned(row) || (next !== undefined && isTurned(next));
   const made = works && turns ? withTurnsMoved(rows, row, i, works) : works;
-  return made && inSteps(made);
+  return made && shortenWorks(made);
 }
 
 /** A group at the beginning of a RS row goes one row later, one of a WS row goes one earlier, where that row is in words too. */

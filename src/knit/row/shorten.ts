@@ -24,6 +24,13 @@ export function shorten(runs: readonly Run[]): Step[] {
   return [...worked, { work: 'unworked', until: { left: 0 } }];
 }
 
+/** The shortest wording of a row that is known stitch by stitch, in the order worked. */
+export function shortenWorks(works: readonly StitchName[]): Step[] {
+  const runs: Run[] = [];
+  for (const work of works) addRun(runs, work, 1);
+  return shorten(runs);
+}
+
 /** Adds a run, joining it with the one before where both are the same stitch. */
 export function addRun(runs: Run[], work: StitchName, times: number): void {
   if (times <= 0) return;

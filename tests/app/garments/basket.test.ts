@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { wholeGauge, withCount, withLines, withMend } from '../../../src/app/drafts/pattern/draft.ts';
+import { wholeGauge, withCount, withMend } from '../../../src/app/drafts/pattern/draft.ts';
 import { basketOf, onShelf, shelfOf } from '../../../src/app/garments/basket.ts';
+import { withLines } from '../../../src/knit/pattern/text/with-lines.ts';
 import type { GarmentSummary, PlaceRecord } from '../../../src/store/records.ts';
 
 const DAY = 24 * 3_600_000;

@@ -8,6 +8,7 @@ import { asPlanned } from '../../../src/knit/piece/as-planned.ts';
 import type { StandingGarment } from '../../../src/knit/piece/standing.ts';
 import { someDesign } from '../../arbitraries/design.ts';
 import { told } from '../../told.ts';
+import { allMended } from './all-mended.ts';
 import { type Change, changed, someChange } from './change.ts';
 import { noMore } from './meets.ts';
 
@@ -45,18 +46,6 @@ const namesIn = ({ what }: Answer<unknown>): readonly string[] =>
     if (one.kind === 'seam' || one.kind === 'level') return [one.piece, one.to];
     return one.kind === 'pick up' ? [one.band] : [one.piece];
   });
-
-/** Takes the first mend of the first break that has one, until none is left. */
-function allMended({ before, after, piece }: Case): StandingGarment {
-  let now = after;
-  for (let taken = 0; taken < 8; taken += 1) {
-    const mend = [...answers({ before, after: now, inHand: piece })].find(({ mends }) => mends.length > 0)
-      ?.mends[0];
-    if (!mend) return now;
-    now = mend.garment;
-  }
-  return now;
-}
 
 const cases: Case[] = [];
 

@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { draft } from '../../../src/knit/garment/draft.ts';
 import { consequences } from '../../../src/knit/making-up/consequences.ts';
-import { answers } from '../../../src/knit/making-up/mends.ts';
 import { type Trouble, workJoints } from '../../../src/knit/making-up/work-making-up.ts';
 import { asPlanned } from '../../../src/knit/piece/as-planned.ts';
 import type { Garment } from '../../../src/knit/piece/garment.ts';
@@ -10,6 +9,7 @@ import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { withRows } from '../../../src/knit/piece/rework/lay-anew.ts';
 import type { StandingGarment } from '../../../src/knit/piece/standing.ts';
 import { someDesign } from '../../arbitraries/design.ts';
+import { allMended } from './all-mended.ts';
 
 /** RIDGELINE_DRAFTS=1000 for a whole sweep; a part of it in every run. */
 const DRAFTS = Math.min(Number(process.env.RIDGELINE_DRAFTS ?? 60), 5000);
@@ -85,18 +85,6 @@ const troublesOf = (garment: StandingGarment): readonly Trouble[] =>
 const cases: Case[] = [];
 
 const outcome = { broken: 0, mended: 0, left: new Map<string, string[]>() };
-
-/** Takes the first mend of the first break that has one, until none is left. */
-function allMended({ before, after, piece }: Case): StandingGarment {
-  let now = after;
-  for (let taken = 0; taken < 8; taken += 1) {
-    const mend = [...answers({ before, after: now, inHand: piece })].find(({ mends }) => mends.length > 0)
-      ?.mends[0];
-    if (!mend) return now;
-    now = mend.garment;
-  }
-  return now;
-}
 
 describe(`one change of one piece of a draft, and what mends it (${DRAFTS} random designs; RIDGELINE_DRAFTS for more)`, () => {
   beforeAll(

@@ -1,3 +1,4 @@
+import { figureAt } from '../../../knit/garment/adjust.ts';
 import { resized } from '../../../knit/garment/grade.ts';
 import { type DesignForm, designOf, type Figure } from './form.ts';
 
@@ -15,11 +16,4 @@ export function inAnotherSize(
     typeof value === 'number' ? (figureAt(made, path) ?? value) : value,
   ]);
   return { ...form, name, person, body, own: Object.fromEntries(own), overruled: [] };
-}
-
-function figureAt(design: object, path: string): number | undefined {
-  const found = path
-    .split('.')
-    .reduce<unknown>((at, step) => (at as Readonly<Record<string, unknown>> | undefined)?.[step], design);
-  return typeof found === 'number' && Number.isFinite(found) ? found : undefined;
 }

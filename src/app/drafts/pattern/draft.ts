@@ -1,5 +1,6 @@
 import type { MeasuredGauge } from '../../../knit/measured-gauge.ts';
 import type { ReadOptions } from '../../../knit/pattern/read-pattern.ts';
+import { withLines } from '../../../knit/pattern/text/with-lines.ts';
 
 /** A pattern that is being copied in, as it is kept while it is typed. */
 export interface PatternDraft {
@@ -27,13 +28,6 @@ export function wholeGauge(typed: Partial<MeasuredGauge>): MeasuredGauge | undef
   const known = (n: number | undefined): n is number => n !== undefined && n > 0 && Number.isFinite(n);
   if (!known(stitches) || !known(rows)) return undefined;
   return { stitches, rows, ...rest, ...(known(needle) ? { needle } : {}) };
-}
-
-/** The text with source lines (from 1, both included) replaced by what she wrote instead. */
-export function withLines(text: string, first: number, last: number, instead: string): string {
-  const lines = text.split('\n');
-  lines.splice(first - 1, last - first + 1, ...instead.split('\n'));
-  return lines.join('\n');
 }
 
 /** What she says herself of a line that was not understood; `stitches` after its rows. */

@@ -1,20 +1,13 @@
 import { computed, signal } from '@preact/signals';
 import type { ReadLine, ReadOptions } from '../../../knit/pattern/read-pattern.ts';
 import type { Reading } from '../../../knit/pattern/readings.ts';
+import { withLines } from '../../../knit/pattern/text/with-lines.ts';
 import { type Asked, ask, only } from '../../off-thread/ask.ts';
 import type { ReadText } from '../../off-thread/tasks.ts';
 import { readOr, store } from '../../store.ts';
 import { keptDraft } from '../kept/kept-draft.ts';
 import { textIn } from '../kept/read-kept.ts';
-import {
-  emptyDraft,
-  type OwnMend,
-  type PatternDraft,
-  wholeGauge,
-  withCount,
-  withLines,
-  withMend,
-} from './draft.ts';
+import { emptyDraft, type OwnMend, type PatternDraft, wholeGauge, withCount, withMend } from './draft.ts';
 
 /** The pattern that is being copied in; undefined until read from the store. */
 export const pattern = signal<PatternDraft | undefined>(undefined);

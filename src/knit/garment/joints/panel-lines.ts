@@ -1,6 +1,6 @@
 import type { Line, Stretch } from '../../making-up/joint.ts';
 import { type PanelEdges, turnedRound, type Underarm } from '../../making-up/piece-edges.ts';
-import type { OpenedBack } from '../../making-up/sewn.ts';
+import { type OpenedBack, openedBack } from '../../making-up/sewn.ts';
 import { counts } from '../../piece/counts.ts';
 import type { Edge, PartRecipe, Recipe } from '../../piece/recipe.ts';
 import { armholes } from '../kinds/armholes.ts';
@@ -103,14 +103,8 @@ export class PanelLines implements PanelEdges {
 
   /** Of a back that is parted below its neck: its halves, and the edges of the opening from the right one to the left. */
   opened(): OpenedBack {
-    const half = (outer: Edge, shaped: 'before' | 'after'): Line => [
-      { ...this.stretch(this.leaf(outer), outer === 'right' ? 'left' : 'right'), shaped },
-    ];
-    return {
-      left: half('left', 'after'),
-      right: half('right', 'after'),
-      edges: [...turnedRound(half('right', 'before')), ...this.middle(), ...half('left', 'before')],
-    };
+    const inner = (outer: Edge) => this.stretch(this.leaf(outer), outer === 'right' ? 'left' : 'right');
+    return openedBack(inner, this.middle());
   }
 
   /** Stitches in the middle of a neck that the left side begins with: it takes so many more than the right one. */

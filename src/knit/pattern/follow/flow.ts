@@ -154,5 +154,6 @@ function tell(
   if (!part || isDone(part)) return;
   makeOwnRow(build, part, here.words, countAfter(build, part, here, said.stated));
   if (said.stated === undefined) noteCount(build, part, here, note);
+  // it is compared as every count that is stated, and says nothing of what came before
   else part.uncounted = undefined;
 }

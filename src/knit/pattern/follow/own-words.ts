@@ -74,7 +74,7 @@ function workMended(build: Build, one: OwnWords, note: LineNotes): void {
     note.faults.push({ ...fault('nothing on the needle'), at: { line: one.from } });
     return;
   }
-  const after = countAfter(build, part, one, one.stated);
+  const after = one.stated ?? part.live;
   for (let i = 0; i < Math.min(MOST_ROWS, one.rows); i += 1)
     if (makeOwnRow(build, part, one.words, i === one.rows - 1 ? after : part.live)) return;
   part.fabric = unknownFabric;

@@ -3,7 +3,7 @@ import type { Edge } from '../../../piece/recipe.ts';
 import { expandRow } from '../../../row/expand.ts';
 import type { Item } from '../../../row/read/notation.ts';
 import { settle } from '../../../row/read/settle.ts';
-import { addRun, type Run, shorten } from '../../../row/shorten.ts';
+import { shortenWorks } from '../../../row/shorten.ts';
 import type { Side } from '../../../row/step.ts';
 import type { StitchName } from '../../../stitch.ts';
 import { type Border, type Build, nextSide, type PartBuild } from './build.ts';
@@ -86,12 +86,10 @@ export function makeBorderedRow(
   const between = part.live - (begin?.stitches ?? 0) - (end?.stitches ?? 0);
   const settled = settle(items, { stitches: between, markers: [] });
   if (!settled.ok) return settled.faults[0];
-  const runs: Run[] = [];
   const works = [
     ...(begin ? stitchesOf(begin, part, side) : []),
     ...expandRow(settled.value.steps, between),
     ...(end ? stitchesOf(end, part, side).reverse() : []),
   ];
-  for (const work of works) addRun(runs, work, 1);
-  return pushRow(build, part, shorten(runs), { kind, advance: true });
+  return pushRow(build, part, shortenWorks(works), { kind, advance: true });
 }

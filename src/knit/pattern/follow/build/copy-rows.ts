@@ -2,10 +2,9 @@ import { factsOf } from '../../../fabric-facts.ts';
 import type { Fault } from '../../../fault.ts';
 import { expandRow } from '../../../row/expand.ts';
 import { mirrorStitches, otherFaces } from '../../../row/mirror-stitches.ts';
-import { addRun, type Run, shorten } from '../../../row/shorten.ts';
+import { shortenWorks } from '../../../row/shorten.ts';
 import type { Step } from '../../../row/step.ts';
 import { stitchOf } from '../../../row/stitches-of-steps.ts';
-import type { StitchName } from '../../../stitch.ts';
 import { bindOffAll } from './bind-off.ts';
 import {
   type Borders,
@@ -115,18 +114,12 @@ function leadsWithGroup(row: MadeRow): boolean {
 }
 
 function turnedSteps(steps: readonly Step[], before: number): Step[] {
-  return inRuns(otherFaces(expandRow(steps, before)));
+  return shortenWorks(otherFaces(expandRow(steps, before)));
 }
 
 /** The row read from its other end, decreases leaning the other way. */
 const mirrorSteps = (steps: readonly Step[], before: number): Step[] =>
-  inRuns(mirrorStitches(expandRow(steps, before)));
-
-function inRuns(works: readonly StitchName[]): Step[] {
-  const runs: Run[] = [];
-  for (const work of works) addRun(runs, work, 1);
-  return shorten(runs);
-}
+  shortenWorks(mirrorStitches(expandRow(steps, before)));
 
 /** What the row kept at its edges, at those that this part has. */
 function bordersFor(borders: Borders, piece: PieceBuild, part: PartBuild, how: Copying): Borders {

@@ -1,6 +1,6 @@
 import type { MeasuredGauge } from '../../../measured-gauge.ts';
 import type { Build } from './build.ts';
-import { type Counts, countsKnown } from './notes.ts';
+import { type Counts, noCounts } from './notes.ts';
 
 /** What is known before the first line: the knitter's own gauge, needle (mm) and rows counted for lengths. */
 interface Begun {
@@ -11,7 +11,7 @@ interface Begun {
 }
 
 /** A text of which nothing is read yet. */
-export function freshBuild({ gauge, needle = 4, stretches = {}, counts = countsKnown() }: Begun = {}): Build {
+export function freshBuild({ gauge, needle = 4, stretches = {}, counts = noCounts() }: Begun = {}): Build {
   return {
     gauge,
     gaugeInPattern: false,

@@ -1,5 +1,5 @@
 import { expandRow } from '../../../row/expand.ts';
-import { addRun, type Run, shorten } from '../../../row/shorten.ts';
+import { shortenWorks } from '../../../row/shorten.ts';
 import type { Side, Step } from '../../../row/step.ts';
 import { type StitchName, stitches } from '../../../stitch.ts';
 import type { Shaped } from './build.ts';
@@ -21,9 +21,7 @@ export function mergeEdits(
     const merged = mergeOne(ordered, edit.change);
     works = atStart ? merged : merged.reverse();
   }
-  const runs: Run[] = [];
-  for (const work of works) addRun(runs, work, 1);
-  return shorten(runs);
+  return shortenWorks(works);
 }
 
 const isPlain = (work: StitchName | undefined): boolean =>

@@ -46,9 +46,5 @@ export interface Counts {
   readonly again: boolean;
 }
 
-/** No count is looked for, or is known: the last reading. */
-export const countsKnown = (known: ReadonlyMap<object, CountedBy> = new Map()): Counts => ({
-  known,
-  found: new Map(),
-  again: false,
-});
+/** None is known, and none is looked for. */
+export const noCounts = (): Counts => ({ known: new Map(), found: new Map(), again: false });
