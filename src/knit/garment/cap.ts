@@ -135,12 +135,20 @@ export function knittedMm(
   const bits: Bit[] = [];
   const stepAt = new Map(steps.map((step) => [step.pair, step]));
   const [width, height] = [stitchMm(gauge), rowMm(gauge)];
+  const bit = (row: number, level: boolean, by: number): Bit => ({
+    row,
+    section: '',
+    width,
+    height,
+    level,
+    by,
+  });
   for (let pair = 0; pair < pairs; pair += 1) {
     const step = stepAt.get(pair);
-    const row = { row: 2 * pair + 1, section: '', width, height };
-    if (step?.as === 'group' && pair > 0) bits.push({ ...row, level: true, by: step.by });
+    const row = 2 * pair + 1;
+    if (step?.as === 'group' && pair > 0) bits.push(bit(row, true, step.by));
     const [first, second] = step?.as === 'single' ? singles(step) : [0, 0];
-    bits.push({ ...row, level: false, by: first }, { ...row, row: row.row + 1, level: false, by: second });
+    bits.push(bit(row, false, first), bit(row + 1, false, second));
   }
   return lengthAlong(bits, isBesideLevel);
 }
