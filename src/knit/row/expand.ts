@@ -10,11 +10,13 @@ import { caseOf, type StepCases } from './walk-step.ts';
 export function expandRow(steps: readonly Step[], onNeedle: number): StitchName[] {
   const out: StitchName[] = [];
   let left = onNeedle;
-  const take = (work: StitchName): boolean => {
-    if (stitches[work].takes > left) return false;
-    left -= stitches[work].takes;
-    out.push(work);
-    return true;
+  // one look at the table for all of a run: rows are mostly that
+  const take = (work: StitchName, times: number): boolean => {
+    const { takes } = stitches[work];
+    const fits = takes === 0 ? times : Math.min(times, Math.floor(left / takes));
+    for (let i = 0; i < fits; i += 1) out.push(work);
+    left -= fits * takes;
+    return fits === times;
   };
   const often = (times: number, once: () => boolean): boolean => {
     for (let i = 0; i < times; i += 1) if (!once()) return false;
@@ -28,8 +30,12 @@ export function expandRow(steps: readonly Step[], onNeedle: number): StitchName[
     return left === goal;
   };
   const spelled: StepCases<boolean> = {
-    works: (work, times) => often(times, () => take(work)),
-    worksUntil: (work, goal) => until(goal, () => take(work)),
+    works: take,
+    worksUntil: (work, goal) => {
+      const { takes } = stitches[work];
+      if (takes > 0 && left > goal) take(work, Math.ceil((left - goal) / takes));
+      return left === goal;
+    },
     repeats: (inner, times) => often(times, () => walk(inner)),
     repeatsUntil: (inner, goal) => until(goal, () => walk(inner)),
   };

@@ -11,7 +11,7 @@ import { told } from '../../told.ts';
 await loadFaults();
 
 /** Lines tried in all; RIDGELINE_FUZZ=100000 for the long run. */
-const lines = Number(process.env.RIDGELINE_FUZZ ?? 4000);
+const lines = Number(process.env.RIDGELINE_FUZZ ?? 1600);
 const LONG = 600_000;
 
 const garment = `Sizes: S (M, L)

@@ -11,6 +11,9 @@ import { regauge } from '../../../src/knit/piece/regauge/regauge.ts';
 import { workBudget } from '../../../src/knit/piece/work-budget.ts';
 import { told } from '../../told.ts';
 
+/** RIDGELINE_DRAFTS=40 for the whole of it; a part of it in every run. */
+const GAUGES = Number(process.env.RIDGELINE_DRAFTS ?? 12);
+
 const gauge = (): fc.Arbitrary<Gauge> =>
   fc
     .record({
@@ -52,7 +55,7 @@ describe('a garment in another gauge', () => {
         }
         expect(plan(inGauge(sampleGarment.pieces[3] as Recipe, to)).ok).toBe(true);
       }),
-      { numRuns: 40 },
+      { numRuns: GAUGES },
     );
   }, 30_000);
 
@@ -69,7 +72,7 @@ describe('a garment in another gauge', () => {
         const side = made.value.find((s) => s.kind === 'side seams');
         expect(side?.kind === 'side seams' ? side.rows.difference : 99).toBe(0);
       }),
-      { numRuns: 40 },
+      { numRuns: GAUGES },
     );
   }, 30_000);
 

@@ -13,7 +13,7 @@ import { someDesign } from '../../arbitraries/design.ts';
 import { told } from '../../told.ts';
 
 /** RIDGELINE_DRAFTS=1500 for the whole sweep; a part of it in every run. */
-const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 60);
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 24);
 
 /** What is written of a drafted design is read back without a complaint, to the same rows. */
 function readsBack(pieces: readonly Recipe[], terms: 'US' | 'UK'): void {

@@ -10,6 +10,9 @@ import { plainSpeech, type Speech } from '../../../../src/words/settings.ts';
 import { someBody } from '../../../arbitraries/design.ts';
 import { same } from '../../../same.ts';
 
+/** RIDGELINE_DRAFTS=80 for the whole of it; a part of it in every run. */
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 30);
+
 afterEach(() => speak(plainSpeech));
 
 type Units = Speech['units'];
@@ -84,8 +87,8 @@ describe('whoever changes from centimetres to inches and back', () => {
         const again = Object.fromEntries(Object.entries(form.body).map(([name, mm]) => [name, shown(mm)]));
         expect(recipesOf(typedForm(again, shown(Number(form.own.lengthMm))))).toEqual(recipes);
       }),
-      { numRuns: 80 },
+      { numRuns: DRAFTS },
     );
-    expect(seen.drafted).toBeGreaterThan(25);
+    expect(seen.drafted).toBeGreaterThan(DRAFTS / 4);
   });
 });
