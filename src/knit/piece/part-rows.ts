@@ -13,7 +13,7 @@ import { buildRow } from './row-of.ts';
 import { allWorked, type RowSetting, type Unworked } from './row-setting.ts';
 import { groupOnWrongSide, type RowShaping, shapingByRow } from './row-shaping.ts';
 import type { TurnWay } from './turn-way.ts';
-import { marksOfSteps } from './worded-marks.ts';
+import { marksOfSteps, turnsOfSteps } from './worded-marks.ts';
 import { takeRow, type WorkBudget } from './work-budget.ts';
 import { behindTurn } from './yarn-end.ts';
 
@@ -219,7 +219,9 @@ class SectionInWork {
     // words say themselves what becomes of a turn
     this.needle.gaps = [];
     const by = worked.value.after - before;
-    const marks = by === 0 ? [] : marksOfSteps(steps, before, this.needle.side);
+    const { side } = this.needle;
+    const changes = by === 0 ? [] : marksOfSteps(steps, before, side);
+    const marks = [...changes, ...turnsOfSteps(steps, before, side)];
     return ok({ steps, columns: by === 0 ? this.needle.columns : freshColumns(worked.value.after), marks });
   }
 

@@ -2,6 +2,7 @@ import { expandRow } from '../row/expand.ts';
 import type { Side, Step } from '../row/step.ts';
 import { stitches } from '../stitch.ts';
 import type { ShapingMark } from './planned.ts';
+import { behindTurn } from './yarn-end.ts';
 
 /**
  * Where a spelled-out row changes the count: at an edge when all of its changes lie within a few stitches of it,
@@ -27,6 +28,10 @@ export function marksOfSteps(steps: readonly Step[], before: number, side: Side)
   if (sum(late) !== 0) marks.push({ kind: kindOf(late), edge: last, by: sum(late) });
   return marks;
 }
+
+/** A row that ends before its last stitches turns there: they rest at the edge that it goes towards. */
+export const turnsOfSteps = (steps: readonly Step[], before: number, side: Side): readonly ShapingMark[] =>
+  behindTurn(steps, before) > 0 ? [{ kind: 'turn', edge: side === 'RS' ? 'left' : 'right', by: 0 }] : [];
 
 /** Shaping further in than this is worked across the row for whoever looks at the drawing. */
 const EDGE_STITCHES = 5;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { marksOfSteps } from '../../../src/knit/piece/worded-marks.ts';
+import { marksOfSteps, turnsOfSteps } from '../../../src/knit/piece/worded-marks.ts';
 import { parseRow } from '../../../src/knit/row/read/parse.ts';
 
 const marks = (text: string, before: number, side: 'RS' | 'WS') => {
@@ -47,5 +47,19 @@ describe('a spelled-out row', () => {
 
   it('of lace that keeps its count has no mark', () => {
     expect(marks('*k1, k2tog, yo, k1, yo, k2tog; rep from * to end', 12, 'RS')).toEqual([]);
+  });
+});
+
+describe('a spelled-out row that turns', () => {
+  const turns = (text: string, before: number, side: 'RS' | 'WS') => {
+    const row = parseRow(text);
+    return row.ok ? turnsOfSteps(row.value, before, side) : row.faults;
+  };
+
+  it('does so before the edge that it goes towards, as a turn that is planned', () => {
+    expect(turns('k to last 6 sts, turn', 40, 'RS')).toEqual([{ kind: 'turn', edge: 'left', by: 0 }]);
+    expect(turns('p30, turn', 40, 'WS')).toEqual([{ kind: 'turn', edge: 'right', by: 0 }]);
+    expect(turns('k to end', 40, 'RS')).toEqual([]);
+    expect(turns('k40, turn', 40, 'RS')).toEqual([]);
   });
 });
