@@ -14,8 +14,8 @@ import {
   alongSleeve,
   type BandEdges,
   fittedPickUp,
+  frontNeckSide,
   halfBackPickUp,
-  neckSide,
   openNeckSide,
   sharedPickUp,
 } from './pick-up.ts';
@@ -56,7 +56,7 @@ function neckband(design: Design, edges: BandEdges): Recipe {
       ? openNeckSide(front, counts)
       : partsFront
         ? besidePlacket(design, counts, front)
-        : neckSide(front, counts)
+        : frontNeckSide(design, front, counts)
     : Math.max(1, Math.floor(counts.neck / 2));
   const mitred = mitre === 'point' && !open && front !== undefined;
   const square = mitre === 'corners' && front !== undefined;

@@ -42,6 +42,12 @@ export interface Ease {
   readonly armholeDepth: number;
 }
 
+export type Edition = 2 | 3;
+
+/** It is drafted by the rules of that edition, or by later ones. */
+export const isSince = (since: Edition, { edition }: { readonly edition?: Edition | undefined }): boolean =>
+  edition !== undefined && edition >= since;
+
 export const holesInFronts = ['right front', 'left front'] as const;
 export type HolesIn = (typeof holesInFronts)[number];
 
@@ -119,10 +125,10 @@ export interface Design {
   readonly seamStitch?: boolean;
   /**
    * which rules it is drafted by: of the second edition a V neck and what is sewn to it keep one rhythm after the other,
-   * button holes stand at one distance, and a sleeve's straight top has stitches for its seam. The first where left out,
-   * so that what was designed by it comes out alike for ever
+   * button holes stand at one distance, and a sleeve's straight top has stitches for its seam; of the third a band takes up
+   * what a shallow V binds off. The first where left out, so that what was designed by it comes out alike for ever
    */
-  readonly edition?: 2;
+  readonly edition?: Edition;
   /** fabric of the panels */
   readonly fabric: FabricName;
   /** as swatched; a fabric without one takes the usual ratio to the panels' own */

@@ -2,7 +2,7 @@ import { fitsSeamed } from '../fabric.ts';
 import type { PickUp, Recipe } from '../piece/recipe.ts';
 import { bandPiece, bandRows, frontBorder } from './band-piece.ts';
 import { buttonholePlaces, evenAlong } from './buttonholes.ts';
-import type { Design } from './design.ts';
+import { type Design, isSince } from './design.ts';
 import { evenCount } from './even-holes.ts';
 import { designGauge } from './gauges.ts';
 import type { HolesWish } from './holes-wish.ts';
@@ -63,7 +63,8 @@ export const aroundBand = (design: Design, edges: BandEdges): Recipe =>
 function aroundPickUp(design: Design, edges: BandEdges): readonly PickUp[] {
   const { front, counts } = edges;
   const straight = straightOf(design, edges);
-  const slant = front ? openNeckSide(front, counts) : 0;
+  // a V of less than a pair of rows is none: the front's stitches lie level at its top
+  const slant = front ? openNeckSide(front, counts) : isSince(3, design) ? edges.frontHalf : 0;
   const top = (which: 'left' | 'right') => alongSleeve(design, edges, which);
   const neck = (which: string): PickUp[] =>
     slant > 0 ? [{ along: `${which} front neck`, stitches: slant }] : [];
@@ -116,6 +117,6 @@ function holesWish(
     buttonMm,
     gauge,
     at: isRound && holesIn !== 'right front' ? 'left' : 'right',
-    ...(edition === 2 ? { isEven: true } : {}),
+    ...(isSince(2, { edition }) ? { isEven: true } : {}),
   };
 }

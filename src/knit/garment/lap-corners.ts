@@ -1,6 +1,6 @@
 import type { PickUp } from '../piece/recipe.ts';
 import { bandRows } from './band-piece.ts';
-import type { Design } from './design.ts';
+import { type Design, isSince } from './design.ts';
 import { designGauge } from './gauges.ts';
 import { lapBorder } from './neck-opening.ts';
 import type { PanelCounts } from './panel-counts.ts';
@@ -13,7 +13,7 @@ import { stitchesIn } from './whole-numbers.ts';
  * (common practice, no published source). None in the first edition.
  */
 export function lapCorner(design: Design, { gauge }: PanelCounts): number {
-  if (design.edition !== 2) return 0;
+  if (!isSince(2, design)) return 0;
   const band = lapBorder(design);
   const heightMm = (bandRows(design, band) * 100) / designGauge(design, band.fabric).gauge.rows;
   return Math.max(1, Math.round(stitchesIn(((Math.PI / 2) * heightMm) / 2, gauge)));

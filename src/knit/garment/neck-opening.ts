@@ -2,7 +2,7 @@ import type { PickUp } from '../piece/recipe.ts';
 import { bandRows } from './band-piece.ts';
 import { buttonholePlaces, evenAlong, holeStitches } from './buttonholes.ts';
 import { knittedMm } from './cap.ts';
-import { type Border, type Design, USUAL_OPENING_MM } from './design.ts';
+import { type Border, type Design, isSince, USUAL_OPENING_MM } from './design.ts';
 import { MARGIN_MM } from './even-holes.ts';
 import { designGauge } from './gauges.ts';
 import type { HolesWish } from './holes-wish.ts';
@@ -96,10 +96,9 @@ export function holesAlong(
   const mm = (stitches * 100) / gauge.stitches;
   const holeMm = (holeStitches({ fabric, gauge, buttonMm }) * 100) / gauge.stitches;
   // the first edition forgot that no button stands at the very end
-  const wanted =
-    edition === 2
-      ? 1 + Math.floor((mm - 2 * MARGIN_MM.middle - holeMm) / BETWEEN_BUTTONS_MM)
-      : Math.round(mm / BETWEEN_BUTTONS_MM);
+  const wanted = isSince(2, { edition })
+    ? 1 + Math.floor((mm - 2 * MARGIN_MM.middle - holeMm) / BETWEEN_BUTTONS_MM)
+    : Math.round(mm / BETWEEN_BUTTONS_MM);
   const most = Math.max(2, wanted);
   for (let buttons = most; buttons > 0; buttons -= 1) {
     const wish: HolesWish = {
@@ -110,7 +109,7 @@ export function holesAlong(
       at: 'right',
       buttons,
       buttonMm,
-      ...(edition === 2 ? { isEven: true } : {}),
+      ...(isSince(2, { edition }) ? { isEven: true } : {}),
     };
     if (buttonholePlaces(wish)) return wish;
   }

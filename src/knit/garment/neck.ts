@@ -3,7 +3,7 @@ import { chain, type Point, type Segment } from '../shape/curve.ts';
 import { shifted } from '../shape/edge-steps.ts';
 import { type EdgeWish, type KnittedEdge, knitEdge, uprightEdge } from '../shape/outline.ts';
 import { neckCurve } from './curves.ts';
-import type { Design } from './design.ts';
+import { type Design, isSince } from './design.ts';
 import type { NeckEdge } from './kinds/necks.ts';
 import type { PanelEdge } from './panel.ts';
 import { asKnitted, inRuns } from './slant.ts';
@@ -27,7 +27,7 @@ export const besideNeck = (
   { edition, tapers }: Pick<Design, 'edition' | 'tapers'>,
   edges: readonly PanelEdge[],
 ): NeckWish['beside'] =>
-  edition === 2 && tapers === 'together'
+  isSince(2, { edition }) && tapers === 'together'
     ? (pair) => {
         const edge = edges.filter(({ from }) => from <= pair).at(-1);
         return edge?.at[pair - edge.from];

@@ -1,6 +1,6 @@
 import type { Gauge } from '../gauge.ts';
 import { SEAM_STITCH } from '../making-up/seam-stitch.ts';
-import type { Design } from './design.ts';
+import { type Design, isSince } from './design.ts';
 import { designGauge } from './gauges.ts';
 import { armholes } from './kinds/armholes.ts';
 import { shoulderFacts } from './kinds/shoulders.ts';
@@ -100,8 +100,8 @@ const MOST_STEPS = 4;
  * turn of its own would be turned where the one before was. Steps of one size, the larger ones first where they do not come
  * out even: common practice, no published source.
  */
-const mostSteps = ({ shoulder, edition }: Design): number =>
-  edition === 2 && shoulderFacts(shoulder).turns ? Number.POSITIVE_INFINITY : MOST_STEPS;
+const mostSteps = (design: Design): number =>
+  isSince(2, design) && shoulderFacts(design.shoulder).turns ? Number.POSITIVE_INFINITY : MOST_STEPS;
 
 /** The last step has no rows of its own; short rows need the last pair to close their gaps. */
 const stepsOver = ({ shoulder }: Design, slope: number): number =>

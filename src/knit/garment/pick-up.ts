@@ -2,9 +2,10 @@ import { fitsSeamed } from '../fabric.ts';
 import type { PickUp } from '../piece/recipe.ts';
 import { shifted } from '../shape/edge-steps.ts';
 import { knittedMm } from './cap.ts';
-import type { Border, Design } from './design.ts';
+import { type Border, type Design, isSince } from './design.ts';
 import { heldNeck } from './held-neck.ts';
 import { armholes } from './kinds/armholes.ts';
+import { necks } from './kinds/necks.ts';
 import type { Neck } from './neck.ts';
 import type { PanelEdge } from './panel.ts';
 import { type PanelCounts, pairsToTop } from './panel-counts.ts';
@@ -35,6 +36,16 @@ export const neckSideMm = ({ edge }: Neck): number => knittedMm(edge, edge.at.le
 export const neckSide = (neck: Neck, counts: PanelCounts): number =>
   Math.max(1, Math.round(stitchesIn(neckSideMm(neck), counts.gauge)));
 
+/**
+ * The same of a front's. A V that is shallow binds off the first of its stitches at once: no middle lies there that would
+ * be picked up by itself, so they belong to its sides.
+ */
+export function frontNeckSide(design: Design, neck: Neck, counts: PanelCounts): number {
+  const [first] = neck.edge.steps;
+  const isLevel = necks[design.neck.shape].isPointed && first?.pair === 0 && first.as === 'group';
+  return neckSide(neck, counts) + (isSince(3, design) && isLevel ? Math.abs(first.by) : 0);
+}
+
 /** Along the back neck from the right to the left; in three where its middle rests on a holder, of a raglan all of it. */
 export function alongBack(design: Design, { back, counts }: BandEdges): readonly PickUp[] {
   const held = heldNeck(design).back;
@@ -61,7 +72,7 @@ export function alongSleeve(
   if (sleeveTop === 0) return [];
   if (heldNeck(design).sleeves) return [{ along, stitches: sleeveTop, held: true }];
   // the stitches that its seams take are not picked up
-  return [{ along, stitches: design.edition === 2 ? sleeveTop - 2 * counts.seam : sleeveTop }];
+  return [{ along, stitches: isSince(2, design) ? sleeveTop - 2 * counts.seam : sleeveTop }];
 }
 
 /** Half of a back neck that is parted, from its opening to the shoulder. */
@@ -130,7 +141,7 @@ function takers(
   );
   // where all else rests, both sides of the front share the difference
   const before =
-    edition === 2 && isRaglan && !hasCorners ? called('left front neck', 'right front neck') : [];
+    isSince(2, { edition }) && isRaglan && !hasCorners ? called('left front neck', 'right front neck') : [];
   // no stretch of an envelope's front is behind: its corners take what there is, none where a mitre asks for a column of its own
   const corners = called('right front corner', ...(hasCorners ? [] : ['left front corner']));
   const isPartHeld = order.some(({ held, along }) => held && along.endsWith('back neck'));

@@ -4,7 +4,7 @@ import type { Border, Design } from './design.ts';
 import type { Neck } from './neck.ts';
 import { collarPickUp, holesAlong, openingPairs, withEvenHoles } from './neck-opening.ts';
 import type { PanelCounts } from './panel-counts.ts';
-import { type BandEdges, fittedPickUp, neckSide } from './pick-up.ts';
+import { type BandEdges, fittedPickUp, frontNeckSide } from './pick-up.ts';
 import { openingOf } from './which-opening.ts';
 import { stitchesIn } from './whole-numbers.ts';
 
@@ -29,7 +29,7 @@ export function placketStitches(design: Design, { gauge, neck }: PanelCounts, { 
 
 /** Stitches picked up from a placket to the shoulder: what lies level beside it, and the side of the neck. */
 export const besidePlacket = (design: Design, counts: PanelCounts, front: Neck): number =>
-  (front.middle - placketStitches(design, counts, front)) / 2 + neckSide(front, counts);
+  (front.middle - placketStitches(design, counts, front)) / 2 + frontNeckSide(design, front, counts);
 
 /** Both bands of a placket, from its lower end to the edge of the neckband; the one with the holes lies on top. */
 export function placketBands(design: Design, { counts, front }: BandEdges): readonly Recipe[] {

@@ -2,7 +2,7 @@ import { type FabricName, fitsSeamed } from '../fabric.ts';
 import type { Gauge } from '../gauge.ts';
 import { sewnMm } from '../making-up/seam-stitch.ts';
 import { type Cap, type CapWish, capFor, capSeam, knitCap } from './cap.ts';
-import type { Design } from './design.ts';
+import { type Design, isSince } from './design.ts';
 import { designGauge } from './gauges.ts';
 import { armholes } from './kinds/armholes.ts';
 import { sleeveShapeFacts } from './kinds/sleeve-shapes.ts';
@@ -55,7 +55,7 @@ export function sleeveCounts(
   const lowMm = beginsNarrow ? targets.cuff : askedWidthMm;
   const own = seamStitches(design);
   // the sleeve's own seam takes a stitch of either end of a straight top, those of a raglan of its top in the neck; the first edition had none for them
-  const isSecond = design.edition === 2;
+  const isSecond = isSince(2, design);
   const seam = flat && !isSecond ? 0 : own;
   const topStitches =
     Math.max(LEAST_TOP, stitchesIn(design.sleeve.capTopMm ?? topMm(askedWidthMm), gauge)) +

@@ -34,6 +34,12 @@ const GROWN_CHEST_MM = 700;
 /** A whole design to begin with, from a body, a swatch and four choices; every figure may be changed. */
 export const startingDesign = (choices: Choices, body: Body, fabric: FabricName, gauge: Gauge): Design => ({
   ...seamedDesign(choices, body, fabric, gauge),
+  edition: 3,
+});
+
+/** As designs began before the third edition of the rules that they are drafted by. */
+export const secondDesign = (choices: Choices, body: Body, fabric: FabricName, gauge: Gauge): Design => ({
+  ...seamedDesign(choices, body, fabric, gauge),
   edition: 2,
 });
 

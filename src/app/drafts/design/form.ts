@@ -9,6 +9,7 @@ import {
   type Choices,
   ruledDesign,
   seamedDesign,
+  secondDesign,
   simpleDesign,
   startingDesign,
 } from '../../../knit/garment/start.ts';
@@ -38,7 +39,7 @@ export interface SwatchForm {
 /** What she has chosen and typed. The design follows from it; what she has not touched follows the body and the choices. */
 export interface DesignForm {
   /** forms of version 1 begin with the choices that there were then: what a garment was designed from stays as it was */
-  readonly version: 1 | 2 | 3 | 4 | 5 | 6;
+  readonly version: 1 | 2 | 3 | 4 | 5 | 6 | 7;
   readonly name: string;
   readonly choices: Choices;
   /** whose measures: a saved person's name, or a table's size, until she types over them */
@@ -72,7 +73,7 @@ export const usualSwatch = (fabric: FabricName): SwatchForm => ({
 });
 
 export const newForm = (): DesignForm => ({
-  version: 6,
+  version: 7,
   name: '',
   choices: { kind: 'pullover', armhole: 'set-in', neck: 'round', fit: 'standard' },
   person: { table: 'women', size: 'M' },
@@ -139,7 +140,8 @@ const begins = {
   3: ruledDesign,
   4: seamedDesign,
   5: seamedDesign,
-  6: startingDesign,
+  6: secondDesign,
+  7: startingDesign,
 } as const;
 
 function begunFrom({ version, choices, body, fabric, person }: DesignForm, gauge: Gauge): Design {

@@ -55,7 +55,7 @@ const swatch = shapeOf<SwatchForm>()(
 /** A garment being designed, and what one was designed from. */
 export const designForm = shapeOf<DesignForm>()(
   v.strictObject({
-    version: v.picklist([1, 2, 3, 4, 5, 6] as const),
+    version: v.picklist([1, 2, 3, 4, 5, 6, 7] as const),
     name: text,
     choices: v.strictObject({
       kind: v.picklist(Object.keys(garmentKinds) as GarmentKind[]),

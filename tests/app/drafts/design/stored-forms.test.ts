@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { type DesignForm, designOf, type Figure, newForm } from '../../../../src/app/drafts/design/form.ts';
@@ -14,6 +15,11 @@ const golden = JSON.parse(
   readonly form: DesignForm;
   readonly design: Design;
 }[];
+
+/** The same of versions 4 to 6, shallow V necks among them, with a hash of the recipes and joints that were made then. */
+const later = JSON.parse(
+  readFileSync(new URL('../golden/forms-4-to-6.json', import.meta.url), 'utf8'),
+) as readonly ((typeof golden)[number] & { readonly made: string })[];
 
 const recipesOf = (design: Design): string => {
   const made = draft(design);
@@ -42,6 +48,18 @@ describe('forms that were stored by older versions', () => {
   it.each(golden)('are read, and what they design stays to the last figure: $what', ({ form, design }) => {
     expect(whole('designForm', form)).toEqual(form);
     expect(JSON.stringify(designOf(form))).toBe(JSON.stringify(design));
+  });
+
+  it.each(later)('design what they did, byte for byte: $what', ({ form, design, made }) => {
+    expect(whole('designForm', form)).toEqual(form);
+    expect(JSON.stringify(designOf(form))).toBe(JSON.stringify(design));
+    const drafted = draft(designOf(form));
+    if (!drafted.ok) throw new Error(told(drafted.faults));
+    const { recipes, joints } = drafted.value;
+    const now = createHash('sha256')
+      .update(JSON.stringify([recipes, joints]))
+      .digest('hex');
+    expect(now.slice(0, 24)).toBe(made);
   });
 
   const typeable = golden.filter(({ design }) => design.armhole !== 'set-in' && design.kind === 'pullover');
