@@ -106,7 +106,7 @@ describe('what is said of a step', () => {
         kind: 'close',
         band: 'Neckband',
         rows: 6,
-        seam: { of: 'shoulder', both: easeOf(33, 33), how },
+        seam: { of: 'shoulder', line: 'left back', both: easeOf(33, 33), how },
       }).lines;
     expect(close('three-needle').join(' ')).toContain('third needle');
     expect(close('grafted').join(' ')).toContain('Graft');

@@ -4,6 +4,7 @@ import { neckStep } from './neck-step.ts';
 import { nearestRatio, type PickUpRatio } from './pick-up.ts';
 import { FRONTS, type PieceGroups, pickUpsOf } from './piece-groups.ts';
 import { easeOf, type JoinedEdge, type MakingUpStep, type UnderarmSeam } from './step.ts';
+import { lineLeft, lineNamed, neckSeamOf } from './waiting-seam.ts';
 import type { SeamUnit, WorkedJoint } from './work-making-up.ts';
 
 /** One step of the joints that belong to it; undefined where they do not tell enough. */
@@ -18,7 +19,7 @@ export function stepOfJoints(
   if (first.joint.kind === 'pick up') return pickUpStep(id, own, first.joint.piece, groups);
   if (first.joint.kind === 'left free') return neckStep(id, own, groups);
   if (first.joint.byHand !== undefined) return joinStep(id, first, first.joint.byHand, first.joint.how);
-  if (id.startsWith('close ')) return closeStep(id, own);
+  if (id.startsWith('close ')) return closeStep(id, own, groups);
   const step = seamStep(id, own, groups, openings);
   const lines = [first.joint.a, first.joint.b];
   const roles = first.joint.of === 'shoulder' || first.joint.of === 'side' ? FRONTS : (['sleeve'] as const);
@@ -78,7 +79,7 @@ const seamsOf = (own: readonly WorkedJoint[], ...kinds: readonly SeamKind[]) =>
     joint.kind === 'seam' && kinds.includes(joint.of) && a && b ? [{ joint, a, b }] : [],
   );
 
-function closeStep(id: string, own: readonly WorkedJoint[]): MakingUpStep {
+function closeStep(id: string, own: readonly WorkedJoint[], groups: PieceGroups): MakingUpStep {
   const [seam] = seamsOf(own, 'shoulder', 'raglan');
   const [ends] = seamsOf(own, 'band');
   const isShoulder = seam?.joint.of === 'shoulder';
@@ -90,11 +91,14 @@ function closeStep(id: string, own: readonly WorkedJoint[]): MakingUpStep {
     rows: ends?.a.rows ?? 0,
     seam: seam && {
       of: isShoulder ? 'shoulder' : 'raglan',
+      line: lineNamed(neckSeamOf(seam.joint, backOf(groups))),
       both: easeOf(seam.b[unit], seam.a[unit]),
       ...(isShoulder && { how: seam.joint.how }),
     },
   };
 }
+
+const backOf = (groups: PieceGroups): string => groups.of('back')?.recipe.name ?? '';
 
 function seamStep(
   id: string,
@@ -103,12 +107,13 @@ function seamStep(
   openings: readonly WorkedJoint[],
 ): MakingUpStep | undefined {
   const [shoulder, ...more] = seamsOf(own, 'shoulder');
-  const back = groups.of('back')?.recipe.name ?? '';
+  const back = backOf(groups);
   if (shoulder) {
     const { a, b, joint } = shoulder;
     const stitches = easeOf(b.stitches, a.stitches);
     const front = joint.a[0]?.piece ?? '';
-    return { id, kind: 'shoulders', back, front, stitches, seams: more.length + 1, how: joint.how };
+    const one = more.length > 0 ? {} : { side: neckSeamOf(joint, back).worn };
+    return { id, kind: 'shoulders', back, front, stitches, seams: more.length + 1, ...one, how: joint.how };
   }
   const [lap, other] = seamsOf(own, 'lap');
   if (lap) {
@@ -129,11 +134,13 @@ function seamStep(
   const opened = raglans.find(({ joint }) => openings.some((one) => goesOn(joint.b, one)));
   const raglan = raglans.find((one) => one !== opened) ?? opened;
   if (!raglan) return setInStep(id, own);
+  const waits = lineLeft(raglans.map(({ joint }) => neckSeamOf(joint, back)));
   return {
     id,
     kind: 'raglan',
     sleeve: raglan.joint.a[0]?.piece ?? '',
     seams: raglans.length,
+    ...(waits && { waits }),
     rows: easeOf(raglan.a.rows, raglan.b.rows),
     ...(opened && opened !== raglan && { asFarAsOpening: easeOf(opened.a.rows, opened.b.rows) }),
     underarm: underarmOf(own),

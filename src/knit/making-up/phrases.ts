@@ -1,5 +1,6 @@
 import type { SeamWay } from './joint.ts';
 import type { PickUpRatio } from './pick-up.ts';
+import type { Worn } from './piece-edges.ts';
 import {
   type BandEdge,
   type Ease,
@@ -8,6 +9,7 @@ import {
   type MakingUpStep,
   type UnderarmSeam,
 } from './step.ts';
+import type { RaglanLine } from './waiting-seam.ts';
 import type { SeamUnit } from './work-making-up.ts';
 
 /**
@@ -33,10 +35,16 @@ export type Phrase =
       readonly total: number;
     }
   | { readonly say: 'ratio'; readonly ratio: PickUpRatio }
-  | { readonly say: 'first the open seam'; readonly of: 'shoulder' | 'raglan' }
+  | { readonly say: 'a shoulder waits'; readonly worn: Worn }
+  | { readonly say: 'a line waits'; readonly line: RaglanLine }
+  | { readonly say: 'first the open shoulder'; readonly worn: Worn }
+  | { readonly say: 'first the open line'; readonly line: RaglanLine }
   | { readonly say: 'ends of the band'; readonly band: string; readonly rows: number }
   | { readonly say: 'neck'; readonly edges: readonly BandEdge[]; readonly total: number }
-  | { readonly say: 'raglan lines'; readonly which: 'four' | 'one stays open' | 'one has an opening' }
+  | {
+      readonly say: 'raglan lines';
+      readonly which: 'four' | 'three' | 'one has an opening' | 'of one sleeve';
+    }
   | { readonly say: 'underarm'; readonly underarm: UnderarmSeam; readonly isOwn: boolean }
   | { readonly say: 'marker'; readonly rows: number; readonly mm: number }
   | { readonly say: 'quarters'; readonly rows: readonly number[] }
@@ -67,7 +75,6 @@ export type Phrase =
 /** Those without a figure. */
 export const plainPhrases = [
   'one stitch in',
-  'the left shoulder waits',
   'the left shoulder is buttoned',
   'one shoulder waits',
   'the left back line to its opening',
@@ -138,13 +145,16 @@ const rowToRow = (both: Ease, names: readonly [string, string]): readonly Phrase
   { say: 'one stitch in' },
 ];
 
-function shoulders({ stitches, seams, how, back, front, isOtherButtoned }: Of<'shoulders'>): Phrase[] {
+function shoulders(step: Of<'shoulders'>): Phrase[] {
+  const { stitches, seams, side, how, back, front, isOtherButtoned, nos } = step;
   const all: Phrase[] = [
     edges('stitches', stitches, [back, front], seams),
     { say: 'way', how: how ?? 'sewn' },
   ];
-  if (seams > 1) return all;
-  return [...all, { say: isOtherButtoned ? 'the left shoulder is buttoned' : 'the left shoulder waits' }];
+  // of a half that came out otherwise: the other shoulder is another step
+  if (seams > 1 || nos) return all;
+  if (isOtherButtoned) return [...all, { say: 'the left shoulder is buttoned' }];
+  return [...all, { say: 'a shoulder waits', worn: side === 'left' ? 'right' : 'left' }];
 }
 
 function pickUp({ edges: along, total, ratio }: Of<'pick up'>): Phrase[] {
@@ -156,25 +166,34 @@ function close({ band, rows, seam }: Of<'close'>): Phrase[] {
   const ends: Phrase = { say: 'ends of the band', band, rows };
   if (!seam) return [ends];
   return [
-    { say: 'first the open seam', of: seam.of },
+    seam.of === 'shoulder'
+      ? { say: 'first the open shoulder', worn: seam.line.startsWith('left') ? 'left' : 'right' }
+      : { say: 'first the open line', line: seam.line },
     edges(seam.of === 'shoulder' ? 'stitches' : 'rows', seam.both, ['', '']),
     { say: 'way', how: seam.of === 'raglan' ? 'mattress' : (seam.how ?? 'sewn') },
     ends,
   ];
 }
 
-function raglan({ sleeve, seams, rows, asFarAsOpening, underarm: own }: Of<'raglan'>): Phrase[] {
+function raglan(step: Of<'raglan'>): Phrase[] {
+  const { sleeve, rows, asFarAsOpening, underarm: own, waits } = step;
   const names = [sleeve, ''] as const;
-  const which = asFarAsOpening ? 'one has an opening' : seams % 4 === 0 ? 'four' : 'one stays open';
   return [
-    { say: 'raglan lines', which },
+    { say: 'raglan lines', which: whichLines(step) },
     edges('rows', rows, names),
     ...(asFarAsOpening
       ? ([{ say: 'the left back line to its opening' }, edges('rows', asFarAsOpening, names)] as const)
       : []),
     { say: 'way', how: 'mattress' },
+    ...(waits ? ([{ say: 'a line waits', line: waits }] as const) : []),
     ...underarm(own),
   ];
+}
+
+function whichLines({ nos, seams, asFarAsOpening }: Of<'raglan'>) {
+  if (asFarAsOpening) return 'one has an opening';
+  if (nos) return 'of one sleeve';
+  return seams === 4 ? 'four' : 'three';
 }
 
 function sleeves(step: Of<'set in sleeves'>): Phrase[] {

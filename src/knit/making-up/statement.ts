@@ -17,6 +17,7 @@ import {
   type Worn,
 } from './piece-edges.ts';
 import type { Parted, Rows, Sewn } from './sewn.ts';
+import { type NeckSeam, RAGLAN_LINES, waitingSeam } from './waiting-seam.ts';
 
 /**
  * The making up in its order, as a finisher goes about it: shoulders, bands, sleeves while the sides are open, sides.
@@ -24,7 +25,7 @@ import type { Parted, Rows, Sewn } from './sewn.ts';
  */
 export const stated = (sewn: Sewn): readonly Joint[] => new Statement(sewn).joints();
 
-/** the right shoulder is sewn first: the left one is where a band begins */
+/** the right shoulder is sewn first: the left one is where a band usually begins */
 const WORN = ['right', 'left'] as const;
 /** of two makes the first is the left one */
 const AS_KNITTED = ['left', 'right'] as const;
@@ -35,7 +36,8 @@ class Statement {
   joints(): readonly Joint[] {
     const { back, bands, fronts, isOpen, isRaglan, laps, placket } = this.sewn;
     const hasOpening = this.sewn.opening !== undefined || this.sewn.raglanOpening !== undefined;
-    // a band worked in rows round a closed neck wants one seam open: of a raglan the left one at the back
+    const collar = bands.find(({ role }) => role === 'neckband');
+    // a band worked in rows round a closed neck wants the seam open at which it is begun
     const isRound =
       !isOpen &&
       !hasOpening &&
@@ -43,15 +45,15 @@ class Statement {
       placket === undefined &&
       back !== undefined &&
       fronts !== undefined &&
-      bands.some(({ role }) => role === 'neckband');
-    const later: Worn | undefined = isRound ? 'left' : undefined;
+      collar !== undefined;
+    const later = isRound ? waitingSeam(collar) : undefined;
     const lines = this.edges();
     return [
       ...(isRaglan
         ? this.raglans(later)
-        : WORN.filter((w) => w !== later && !this.isLapped(w)).flatMap((w) => this.shoulder(w))),
+        : WORN.filter((w) => w !== later?.worn && !this.isLapped(w)).flatMap((w) => this.shoulder(w))),
       ...bandJoints(bands, lines, 'neck'),
-      ...(later === undefined ? [] : isRaglan ? this.raglan(later, 'back') : this.shoulder(later)),
+      ...(later === undefined ? [] : isRaglan ? this.raglan(later) : this.shoulder(later.worn)),
       ...closingsOf(bands, 'neckband', isRound),
       // a band along an armhole goes through both layers
       ...bandJoints(bands, lines, 'shoulder'),
@@ -86,17 +88,14 @@ class Statement {
     return sleeve ? seam('sleeve', sleeve.seam('right'), sleeve.seam('left')) : [];
   }
 
-  /** Front and back of one raglan line each; the left one at the back comes last where a band is worked in rows. */
-  private raglans(later: Worn | undefined): Joint[] {
-    return [
-      ...this.raglan('left', 'front'),
-      ...this.raglan('right', 'front'),
-      ...this.raglan('right', 'back'),
-      ...(later === undefined ? this.raglan('left', 'back') : []),
-    ];
+  /** All four lines, but for the one that waits for a band. */
+  private raglans(later: NeckSeam | undefined): Joint[] {
+    return RAGLAN_LINES.filter(({ worn, panel }) => worn !== later?.worn || panel !== later.panel).flatMap(
+      (line) => this.raglan(line),
+    );
   }
 
-  private raglan(worn: Worn, panel: 'front' | 'back'): Joint[] {
+  private raglan({ worn, panel }: NeckSeam): Joint[] {
     const found = this.meeting(worn, panel);
     if (!found) return [];
     const { sleeve, body, outer, edge } = found;

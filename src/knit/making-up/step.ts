@@ -2,6 +2,7 @@ import type { PickUp } from '../piece/recipe.ts';
 import type { SeamWay, Stretch } from './joint.ts';
 import type { PickUpRatio } from './pick-up.ts';
 import type { Worn } from './piece-edges.ts';
+import type { RaglanLine } from './waiting-seam.ts';
 import type { SeamUnit } from './work-making-up.ts';
 
 /** How two edges of different length are sewn together: so many rows or stitches of the longer to the other's. */
@@ -36,13 +37,14 @@ export type MakingUpStep = {
       readonly widthMm: number;
       readonly heightMm: number;
     }
-  /** `seams`: one where the other waits for the band */
+  /** `seams`: one where the other waits for the band, or is that of a half that came out otherwise; `side`: of one, which */
   | {
       readonly kind: 'shoulders';
       readonly back: string;
       readonly front: string;
       readonly stitches: Ease;
       readonly seams: number;
+      readonly side?: Worn;
       readonly how: SeamWay;
       /** the other is left open for good, and buttoned */
       readonly isOtherButtoned?: true;
@@ -61,16 +63,23 @@ export type MakingUpStep = {
       readonly band: string;
       readonly rows: number;
       readonly seam:
-        | { readonly of: 'shoulder' | 'raglan'; readonly both: Ease; readonly how?: SeamWay }
+        | {
+            readonly of: 'shoulder' | 'raglan';
+            /** which; of a shoulder its side alone says it */
+            readonly line: RaglanLine;
+            readonly both: Ease;
+            readonly how?: SeamWay;
+          }
         | undefined;
     }
   /** a neck for which no band is planned yet: what its edges have to give */
   | { readonly kind: 'neck edge'; readonly edges: readonly BandEdge[]; readonly total: number }
-  /** a raglan's lines, row to row; four, or three where one waits for the band */
+  /** a raglan's lines, row to row; four, or three where one waits for the band; those of one sleeve where it came out otherwise */
   | {
       readonly kind: 'raglan';
       readonly sleeve: string;
       readonly seams: number;
+      readonly waits?: RaglanLine;
       readonly rows: Ease;
       /** of a line that is sewn only as far as its opening: its rows */
       readonly asFarAsOpening?: Ease;

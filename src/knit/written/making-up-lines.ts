@@ -28,14 +28,11 @@ function titleOf(step: MakingUpStep): string | undefined {
     case 'block':
       return `Block ${lower(step.piece)}${step.makes > 1 ? `, ${step.makes} times` : ''}`;
     case 'shoulders':
-      return step.seams > 1 ? 'Join both shoulder seams' : 'Join the right shoulder seam';
+      return step.seams > 1 ? 'Join both shoulder seams' : `Join the ${step.side ?? 'right'} shoulder seam`;
     case 'pick up':
       return `Work the ${lower(step.band)} as given above`;
     case 'close':
-      return (
-        step.seam &&
-        (step.seam.of === 'shoulder' ? 'Join the left shoulder seam' : 'Sew the left back raglan seam')
-      );
+      return step.seam && openSeam(step.seam);
     case 'neck edge':
       return undefined;
     case 'raglan':
@@ -60,6 +57,9 @@ function titleOf(step: MakingUpStep): string | undefined {
   }
 }
 
+const openSeam = ({ of, line }: NonNullable<Extract<MakingUpStep, { kind: 'close' }>['seam']>): string =>
+  of === 'raglan' ? `Sew the ${line} raglan seam` : `Join the ${line.split(' ')[0]} shoulder seam`;
+
 function saidOf(phrase: Phrase, terms: Terms, length: SaysLength): string | readonly string[] {
   const off = terms === 'US' ? 'bound off' : 'cast off';
   switch (phrase.say) {
@@ -73,7 +73,12 @@ function saidOf(phrase: Phrase, terms: Terms, length: SaysLength): string | read
       return `${phrase.total} stitches in all.`;
     case 'ratio':
       return `Allow ${phrase.ratio.stitches} of ${phrase.ratio.rows} along rows.`;
-    case 'first the open seam':
+    case 'a shoulder waits':
+      return `The ${phrase.worn} shoulder stays open until the band is done.`;
+    case 'a line waits':
+      return `The ${phrase.line} one stays open until the band is done.`;
+    case 'first the open shoulder':
+    case 'first the open line':
       // it is what the line begins with
       return [];
     case 'ends of the band':
@@ -111,7 +116,6 @@ function saidOf(phrase: Phrase, terms: Terms, length: SaysLength): string | read
 
 const plain: Readonly<Record<(typeof plainPhrases)[number], string>> = {
   'one stitch in': 'Sew one whole stitch in from each edge.',
-  'the left shoulder waits': 'The left shoulder stays open until the band is done.',
   'the left shoulder is buttoned': 'The left shoulder is buttoned, not sewn.',
   'one shoulder waits': 'Leave one shoulder open until the band is done.',
   'the left back line to its opening': 'Sew the left back one only up to its opening:',
@@ -132,8 +136,8 @@ const ways = (terms: Terms): Readonly<Record<SeamWay, string>> => ({
 
 const raglanLines = {
   four: 'All four lines, from the underarm up to the neck:',
-  'one stays open':
-    'Three lines, from the underarm up to the neck; the left back one stays open until the band is done:',
+  three: 'Three lines, from the underarm up to the neck:',
+  'of one sleeve': 'The lines of this sleeve, from the underarm up to the neck:',
   'one has an opening': 'Three lines, from the underarm up to the neck:',
 } as const;
 

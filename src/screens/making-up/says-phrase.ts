@@ -26,8 +26,14 @@ export function saysPhrase(phrase: Phrase): string | readonly string[] {
       ];
     case 'ratio':
       return say('makingUp.pickUpRows', { ratio: saysRatio(phrase.ratio) });
-    case 'first the open seam':
-      return say(phrase.of === 'shoulder' ? 'makingUp.closeShoulder' : 'makingUp.closeRaglan');
+    case 'a shoulder waits':
+      return say(laterShoulders[phrase.worn]);
+    case 'a line waits':
+      return say('makingUp.raglanLater', { line: say(lines[phrase.line]) });
+    case 'first the open shoulder':
+      return say(openShoulders[phrase.worn]);
+    case 'first the open line':
+      return say('makingUp.closeRaglan', { line: say(lines[phrase.line]) });
     case 'ends of the band':
       return say('makingUp.closeEnds', { band: phrase.band, count: phrase.rows });
     case 'neck':
@@ -72,7 +78,6 @@ export function saysPhrase(phrase: Phrase): string | readonly string[] {
 
 const plain = {
   'one stitch in': 'makingUp.seamTakes',
-  'the left shoulder waits': 'makingUp.shoulderLater',
   'the left shoulder is buttoned': 'makingUp.shoulderButtoned',
   'one shoulder waits': 'makingUp.shouldersOrder',
   'the left back line to its opening': 'makingUp.raglanOpening',
@@ -91,10 +96,28 @@ const ways = {
   sewn: 'makingUp.bySewn',
 } as const;
 
+const laterShoulders = {
+  left: 'makingUp.shoulderLater',
+  right: 'makingUp.shoulderLaterRight',
+} as const;
+
+const openShoulders = {
+  left: 'makingUp.closeShoulder',
+  right: 'makingUp.closeShoulderRight',
+} as const;
+
+const lines = {
+  'left back': 'makingUp.lineLeftBack',
+  'left front': 'makingUp.lineLeftFront',
+  'right front': 'makingUp.lineRightFront',
+  'right back': 'makingUp.lineRightBack',
+} as const;
+
 const raglanLines = {
   four: 'makingUp.raglanFour',
-  'one stays open': 'makingUp.raglanThree',
+  three: 'makingUp.raglanThree',
   'one has an opening': 'makingUp.raglanOthers',
+  'of one sleeve': 'makingUp.raglanOwn',
 } as const;
 
 const laps = {

@@ -45,7 +45,8 @@ function saysTitle(step: MakingUpStep): string {
         ? say('makingUp.blockMakes', { piece: step.piece, count: step.makes })
         : say('makingUp.block', { piece: step.piece });
     case 'shoulders':
-      return say(step.seams > 1 ? 'makingUp.shoulders' : 'makingUp.shoulderFirst');
+      if (step.seams > 1) return say('makingUp.shoulders');
+      return say(step.side === 'left' ? 'makingUp.shoulderFirstLeft' : 'makingUp.shoulderFirst');
     case 'pick up':
       return say('makingUp.pickUp', { band: step.band });
     case 'close':

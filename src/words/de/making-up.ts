@@ -33,11 +33,14 @@ export const words: Translation<typeof english> = {
   doNotMatch:
     '{first} auf der einen, {second} auf der anderen Seite: das passt nicht zusammen. Eines der beiden Teile ist anders geplant, als das andere es braucht; vor dem Nähen beide ansehen.',
   shoulderFirst: 'Rechte Schulternaht',
+  shoulderFirstLeft: 'Linke Schulternaht',
   shoulderEqual: {
     one: '{count} Masche auf jeder Seite: Masche an Masche.',
     other: '{count} Maschen auf jeder Seite: Masche an Masche.',
   },
   shoulderLater: 'Die linke Schulter bleibt offen, bis die Blende fertig ist: sie wird in Reihen gestrickt.',
+  shoulderLaterRight:
+    'Die rechte Schulter bleibt offen, bis die Blende fertig ist: sie wird in Reihen gestrickt.',
   shoulderButtoned: 'Die linke Schulter wird nicht genäht, sondern geknöpft.',
   grafted: 'Beide Kanten von den Nadeln weg im Maschenstich verbinden.',
   threeNeedle: 'Rechts auf rechts legen und beide Kanten mit einer dritten Nadel zusammen abketten.',
@@ -72,13 +75,19 @@ export const words: Translation<typeof english> = {
   raglanFour: 'Alle vier Linien, vom Unterarm hinauf zum Hals:',
   raglanOthers: 'Drei Linien, vom Unterarm hinauf zum Hals, vorn links, vorn rechts, hinten rechts:',
   raglanOpening: 'Die linke am Rücken nur vom Unterarm bis zu ihrer Öffnung; darüber wird sie nicht genäht:',
-  raglanThree:
-    'Drei Linien, vom Unterarm hinauf zum Hals: vorn links, vorn rechts, hinten rechts. Die linke am Rücken bleibt offen, bis die Blende fertig ist.',
+  raglanThree: 'Drei Linien, vom Unterarm hinauf zum Hals:',
+  raglanOwn: 'Die Linien dieses Ärmels, vom Unterarm hinauf zum Hals:',
+  raglanLater: 'Die Linie {line} bleibt offen, bis die Blende fertig ist.',
+  lineLeftBack: 'hinten links',
+  lineLeftFront: 'vorn links',
+  lineRightFront: 'vorn rechts',
+  lineRightBack: 'hinten rechts',
   raglanEased:
     '{first} Reihen am Ärmel, {second} am Rumpf: nach je {every} eine mehr von der längeren Kante nehmen.',
   close: '{band} schließen',
   closeShoulder: 'Zuerst die linke Schulternaht:',
-  closeRaglan: 'Zuerst die offene Raglanlinie, hinten links:',
+  closeShoulderRight: 'Zuerst die rechte Schulternaht:',
+  closeRaglan: 'Zuerst die offene Raglanlinie, {line}:',
   closeEnds: {
     one: 'Die Enden ({band}): {count} Reihe auf jeder Seite, Reihe an Reihe.',
     other: 'Die Enden ({band}): {count} Reihen auf jeder Seite, Reihe an Reihe.',

@@ -30,11 +30,13 @@ export const words = {
   doNotMatch:
     '{first} on the one, {second} on the other: these do not match. One of the two pieces is planned otherwise than the other asks for; look at both before you sew.',
   shoulderFirst: 'Right shoulder seam',
+  shoulderFirstLeft: 'Left shoulder seam',
   shoulderEqual: {
     one: '{count} stitch on each side: stitch to stitch.',
     other: '{count} stitches on each side: stitch to stitch.',
   },
   shoulderLater: 'The left shoulder stays open until the band is done: it is worked in rows.',
+  shoulderLaterRight: 'The right shoulder stays open until the band is done: it is worked in rows.',
   shoulderButtoned: 'The left shoulder is not sewn: it is buttoned.',
   grafted: 'Graft the two edges together, off both needles.',
   threeNeedle: 'Right sides together, [bind off] both edges at once with a third needle.',
@@ -70,13 +72,19 @@ export const words = {
   raglanOthers: 'Three lines, from the underarm up to the neck: left front, right front, right back:',
   raglanOpening:
     'The left one at the back only from the underarm up to its opening; above that it is not sewn:',
-  raglanThree:
-    'Three lines, from the underarm up to the neck: left front, right front, right back. The left one at the back stays open until the band is done.',
+  raglanThree: 'Three lines, from the underarm up to the neck:',
+  raglanOwn: 'The lines of this sleeve, from the underarm up to the neck:',
+  raglanLater: 'The one {line} stays open until the band is done.',
+  lineLeftBack: 'left at the back',
+  lineLeftFront: 'left at the front',
+  lineRightFront: 'right at the front',
+  lineRightBack: 'right at the back',
   raglanEased:
     '{first} rows on the sleeve, {second} on the body: take one more of the longer edge after every {every}.',
   close: 'Close the {band}',
   closeShoulder: 'First the left shoulder seam:',
-  closeRaglan: 'First the raglan line that is open, left at the back:',
+  closeShoulderRight: 'First the right shoulder seam:',
+  closeRaglan: 'First the raglan line that is open, {line}:',
   closeEnds: {
     one: 'The ends of the {band}: {count} row on each side, row to row.',
     other: 'The ends of the {band}: {count} rows on each side, row to row.',

@@ -32,12 +32,15 @@ export const words: Translation<typeof english> = {
   doNotMatch:
     '{first} d’un côté, {second} de l’autre : cela ne correspond pas. L’une des deux pièces est prévue autrement que l’autre ne le demande ; regardez les deux avant de coudre.',
   shoulderFirst: 'Couture de l’épaule droite',
+  shoulderFirstLeft: 'Couture de l’épaule gauche',
   shoulderEqual: {
     one: '{count} maille de chaque côté : maille à maille.',
     other: '{count} mailles de chaque côté : maille à maille.',
   },
   shoulderLater:
     'L’épaule gauche reste ouverte jusqu’à ce que la bordure soit faite : elle se tricote en rangs.',
+  shoulderLaterRight:
+    'L’épaule droite reste ouverte jusqu’à ce que la bordure soit faite : elle se tricote en rangs.',
   shoulderButtoned: 'L’épaule gauche n’est pas cousue : elle se boutonne.',
   grafted: 'Remaillez les deux bords ensemble, depuis les deux aiguilles.',
   threeNeedle: 'Endroit contre endroit, rabattez les deux bords à la fois avec une troisième aiguille.',
@@ -76,13 +79,19 @@ export const words: Translation<typeof english> = {
     'Trois lignes, du dessous de bras jusqu’à l’encolure : devant gauche, devant droit, dos droit :',
   raglanOpening:
     'Celle du dos gauche seulement du dessous de bras jusqu’à son ouverture ; au-dessus elle n’est pas cousue :',
-  raglanThree:
-    'Trois lignes, du dessous de bras jusqu’à l’encolure : devant gauche, devant droit, dos droit. Celle du dos gauche reste ouverte jusqu’à ce que la bordure soit faite.',
+  raglanThree: 'Trois lignes, du dessous de bras jusqu’à l’encolure :',
+  raglanOwn: 'Les lignes de cette manche, du dessous de bras jusqu’à l’encolure :',
+  raglanLater: 'Celle {line} reste ouverte jusqu’à ce que la bordure soit faite.',
+  lineLeftBack: 'du dos à gauche',
+  lineLeftFront: 'du devant à gauche',
+  lineRightFront: 'du devant à droite',
+  lineRightBack: 'du dos à droite',
   raglanEased:
     '{first} rangs à la manche, {second} au corps : après chaque série de {every}, en prendre un de plus sur le bord le plus long.',
   close: 'Fermer : {band}',
   closeShoulder: 'D’abord la couture de l’épaule gauche :',
-  closeRaglan: 'D’abord la ligne de raglan ouverte, au dos à gauche :',
+  closeShoulderRight: 'D’abord la couture de l’épaule droite :',
+  closeRaglan: 'D’abord la ligne de raglan ouverte, celle {line} :',
   closeEnds: {
     one: 'Les extrémités ({band}) : {count} rang de chaque côté, rang à rang.',
     other: 'Les extrémités ({band}) : {count} rangs de chaque côté, rang à rang.',

@@ -100,6 +100,73 @@ describe('the making up of', () => {
     ]);
   });
 
+  /** The seams of the neck and its band, in their order. */
+  const aboutNeck = (edges: readonly EdgeName[], isRaglan = false) =>
+    made({
+      back,
+      fronts,
+      sleeves: sleeves(0),
+      bands: [band('Neckband', 'neckband', 1, ...edges)],
+      isRaglan,
+    })
+      .flatMap(
+        (line) =>
+          /^(?:shoulder|raglan|pick up|band)[^:]*: (?:(.*?) shoulder|.* = (.*) armhole)?/.exec(line) ?? [],
+      )
+      .filter((said) => said !== undefined && !said.includes('=') && said !== '')
+      .map((said) => (said.startsWith('pick up') ? 'band' : said));
+  const front = ['left front neck', 'middle of the front neck', 'right front neck'] as const;
+
+  it.each([
+    // common practice: the ends of the band meet at a seam, which waits for them
+    ['the left shoulder', [...front, 'back neck'], ['front left', 'band', 'front right']],
+    ['the right shoulder', ['back neck', ...front], ['front right', 'band', 'front left']],
+    [
+      'the right shoulder where the back rests on a holder',
+      ['right back neck', 'middle of the back neck', 'left back neck', ...front],
+      ['front right', 'band', 'front left'],
+    ],
+    [
+      'none: its ends meet at the middle of the front',
+      ['right front neck', 'back neck', 'left front neck'],
+      ['front left', 'front right', 'band'],
+    ],
+  ] as const)('a neckband that is begun at %s', (_, edges, order) => {
+    expect(aboutNeck(edges).filter((said) => /^(?:front (?:left|right)|band)$/.test(said))).toEqual(order);
+  });
+
+  const [leftFront, rightFront, rightBack, leftBack] = [
+    'front right',
+    'front left',
+    'back right',
+    'back left',
+  ];
+  it.each([
+    [
+      'left back',
+      ['left sleeve top', ...front, 'right sleeve top', 'back neck'],
+      [leftFront, rightFront, rightBack, 'band', leftBack],
+    ],
+    [
+      'right back',
+      ['back neck', 'left sleeve top', ...front, 'right sleeve top'],
+      [leftFront, rightFront, leftBack, 'band', rightBack],
+    ],
+    [
+      'left front',
+      [...front, 'right sleeve top', 'back neck', 'left sleeve top'],
+      [rightFront, rightBack, leftBack, 'band', leftFront],
+    ],
+    [
+      'right front',
+      ['right sleeve top', 'back neck', 'left sleeve top', ...front],
+      [leftFront, rightBack, leftBack, 'band', rightFront],
+    ],
+  ] as const)('a raglan whose band is begun at the %s line: that one waits', (_, edges, order) => {
+    const said = aboutNeck(edges, true).filter((one) => /^(?:(?:front|back) (?:left|right)|band)$/.test(one));
+    expect(said).toEqual(order);
+  });
+
   const shoulders = [
     'shoulder: front left shoulder = back right shoulder',
     'shoulder: front right shoulder = back left shoulder',

@@ -33,9 +33,9 @@ describe('the steps of the making up of', () => {
         'block Back: kind block piece Back makes 1 widthMm 120 heightMm 68',
         'block Front: kind block piece Front makes 1 widthMm 120 heightMm 71',
         'block Sleeve: kind block piece Sleeve makes 2 widthMm 64 heightMm 52',
-        `shoulders: kind shoulders back Back front Front stitches ${even(6)} seams 1 how mattress`,
+        `shoulders: kind shoulders back Back front Front stitches ${even(6)} seams 1 side right how mattress`,
         'pick up Neckband: kind pick up band Neckband edges [along left front neck stitches 5 along middle of the front neck stitches 4 along right front neck stitches 5 along back neck stitches 8] ratio {stitches 3 rows 4} total 22',
-        `close Neckband: kind close band Neckband rows 3 seam {of shoulder both ${even(6)} how mattress}`,
+        `close Neckband: kind close band Neckband rows 3 seam {of shoulder line left back both ${even(6)} how mattress}`,
         'set in sleeves: kind set in sleeves sleeve Sleeve topMm 88.8 armholeMm 76.8 markerRows 8 markerMm 24 on Back marksMm [38 44 50 56] quarters [2 4 6] underarm {stitches 3 rows 0}',
         `side seams: kind side seams back Back front Front rows ${even(10)}`,
         'sleeve seams: kind sleeve seams sleeve Sleeve rows 10',
@@ -93,9 +93,9 @@ describe('the steps of the making up of', () => {
         'block Back: kind block piece Back makes 1 widthMm 88 heightMm 36',
         'block Front: kind block piece Front makes 1 widthMm 88 heightMm 36',
         'block Sleeve: kind block piece Sleeve makes 2 widthMm 56 heightMm 36',
-        `set in sleeves: kind raglan sleeve Sleeve seams 3 rows ${even(8)} underarm {stitches 2 rows 0}`,
+        `set in sleeves: kind raglan sleeve Sleeve seams 3 waits left back rows ${even(8)} underarm {stitches 2 rows 0}`,
         'pick up Neckband: kind pick up band Neckband edges [along left sleeve top stitches 4 along left front neck stitches 7 along centre front stitches 2 along right front neck stitches 7 along right sleeve stitches 4 along back neck stitches 12] ratio {stitches 3 rows 4} total 36',
-        `close Neckband: kind close band Neckband rows 3 seam {of raglan both ${even(8)}}`,
+        `close Neckband: kind close band Neckband rows 3 seam {of raglan line left back both ${even(8)}}`,
         `side seams: kind side seams back Back front Front rows ${even(4)}`,
         'sleeve seams: kind sleeve seams sleeve Sleeve rows 4',
         'ends: kind ends',
@@ -218,5 +218,48 @@ describe('what it measures when it is made up, mm', () => {
     ],
   ] as const)('%s', (_, pieces, measures) => {
     expect(of(...pieces).finished).toBe(measures);
+  });
+});
+
+/* Common practice, no published source: a band worked in rows is begun where its ends meet, at a seam that waits for them. */
+describe('a neckband that is picked up from another seam on', () => {
+  const begunAt = (band: Recipe, along: string): Recipe => ({
+    ...band,
+    parts: band.parts.map((one) => {
+      const { pickUp = [] } = 'pickUp' in one.from ? one.from : {};
+      const at = pickUp.findIndex((edge) => edge.along === along);
+      return { ...one, from: { pickUp: [...pickUp.slice(at), ...pickUp.slice(0, at)] } };
+    }),
+  });
+  const joined = (...pieces: readonly Recipe[]) => {
+    const { steps, troubles } = makingUpOf(standing(...pieces));
+    const said = steps.filter(({ kind }) => ['shoulders', 'raglan', 'close'].includes(kind)).map(stepSaid);
+    return [...said, ...troubles.flatMap(({ kind }) => (kind === 'not there yet' ? [kind] : []))];
+  };
+
+  it('at the right shoulder: that one waits, and the left one is sewn first', () => {
+    expect(joined(back, front, sleeve, begunAt(neckband, 'back neck'))).toEqual([
+      `shoulders: kind shoulders back Back front Front stitches ${even(6)} seams 1 side left how mattress`,
+      `close Neckband: kind close band Neckband rows 3 seam {of shoulder line right back both ${even(6)} how mattress}`,
+    ]);
+  });
+
+  it.each([
+    ['left sleeve top', 'left back'],
+    ['left front neck', 'left front'],
+    ['right sleeve', 'right front'],
+    ['back neck', 'right back'],
+  ])('of a raglan at its %s: the %s line waits', (along, line) => {
+    expect(joined(...raglan, begunAt(raglanBand, along))).toEqual([
+      `set in sleeves: kind raglan sleeve Sleeve seams 3 waits ${line} rows ${even(8)} underarm {stitches 2 rows 0}`,
+      `close Neckband: kind close band Neckband rows 3 seam {of raglan line ${line} both ${even(8)}}`,
+    ]);
+  });
+
+  it('at the middle of the front: both shoulders are sewn first', () => {
+    expect(joined(back, front, sleeve, begunAt(neckband, 'right front neck'))).toEqual([
+      `shoulders: kind shoulders back Back front Front stitches ${even(6)} seams 2 how mattress`,
+      'close Neckband: kind close band Neckband rows 3',
+    ]);
   });
 });

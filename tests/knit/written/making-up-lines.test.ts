@@ -36,7 +36,7 @@ it('a live shoulder that is closed after the band is worked with three needles o
       kind: 'close',
       band: 'Neckband',
       rows: 6,
-      seam: { of: 'shoulder', both: easeOf(33, 33), how },
+      seam: { of: 'shoulder', line: 'left back', both: easeOf(33, 33), how },
     });
   expect(close('three-needle')).toMatch(
     /left shoulder seam: 33 stitches .* casting off both edges together with a third needle/,
