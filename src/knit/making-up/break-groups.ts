@@ -14,20 +14,28 @@ export function atOnce(groups: readonly Group[]): readonly (readonly Group[])[] 
   return [bodies, ...groups.filter((group) => !isBody(group)).map((group) => [group])];
 }
 
-/** What is mended by one and the same: both sides of a body, all edges of a band. */
+/** What is mended by one and the same: both sides of a body, all edges of a band, both armholes of a pair of sleeves. */
 export function together(found: readonly Break[]): readonly Group[] {
-  const bands = new Map<string, Break[]>();
+  const known = new Map<string, Break[]>();
   const groups = alike(found).flatMap((group): (readonly Break[])[] => {
-    const [{ what }] = group;
-    if (what.kind !== 'pick up') return [group];
-    const known = bands.get(what.band);
-    if (known) known.push(...group);
-    else bands.set(what.band, [...group]);
-    return known ? [] : [bands.get(what.band) ?? []];
+    const name = nameOf(group[0]);
+    if (name === undefined) return [group];
+    const own = known.get(name);
+    if (own) own.push(...group);
+    else known.set(name, [...group]);
+    return own ? [] : [known.get(name) ?? []];
   });
   return groups
     .flatMap(([first, ...others]) => (first ? [[first, ...others] as const] : []))
     .sort(([a], [b]) => rank(a) - rank(b));
+}
+
+/** What breaks under one name is one: the armhole of one arm begins at the back, that of the other at the front. */
+function nameOf({ what, worked }: Break): string | undefined {
+  if (what.kind === 'pick up') return `band ${what.band}`;
+  const [sleeve, body] = worked?.lines ?? [];
+  if (what.kind !== 'seam' || what.of !== 'armhole' || !sleeve || !body) return undefined;
+  return `armhole ${sleeve.laid[0]?.stretch.piece} ${sleeve.mm > body.mm}`;
 }
 
 /** Rows that lie beside each other first: lengths hang on them, and on both what is picked up. */

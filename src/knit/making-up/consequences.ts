@@ -51,7 +51,9 @@ export function alike(found: readonly Break[]): readonly (readonly [Break, ...Br
 function saidOf(what: Consequence): string {
   if (what.kind === 'level')
     return JSON.stringify([what.of, what.piece, what.to, what.now - what.was, what.now - what.other > 0]);
-  if (what.kind !== 'seam' || what.unit !== 'mm') return JSON.stringify(what);
+  if (what.kind !== 'seam' || what.unit === 'rows') return JSON.stringify(what);
+  // shoulders are told in stitches
+  if (what.unit === 'stitches') return JSON.stringify({ ...what, longerMm: 0 });
   const { of, piece, to, longerMm } = what;
   return JSON.stringify([of, piece, to, longerMm > 0]);
 }

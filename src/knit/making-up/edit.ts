@@ -1,8 +1,8 @@
 import { fabrics } from '../fabric.ts';
 import { asPlanned } from '../piece/as-planned.ts';
 import { holeRows, holesIn, movedHoles } from '../piece/hole-rows.ts';
-import type { PartRecipe, PickUp, Recipe, Section, Shaping } from '../piece/recipe.ts';
-import { layAnew, withRows } from '../piece/rework/lay-anew.ts';
+import type { Edge, PartRecipe, PickUp, Recipe, Section, Shaping } from '../piece/recipe.ts';
+import { withRows } from '../piece/rework/lay-anew.ts';
 import { recipeOfMake } from '../piece/rework/make-recipe.ts';
 import { put } from '../piece/rework/put.ts';
 import { rework } from '../piece/rework.ts';
@@ -12,6 +12,9 @@ import {
   type StandingPiece,
   standingMake,
 } from '../piece/standing.ts';
+
+import { type ShoulderFrom, withShoulder } from './edit-shoulder.ts';
+import { widened } from './edit-width.ts';
 
 /** A change of one piece that mends an edge of another. Sections count from 0 within their part. */
 export type Edit =
@@ -28,6 +31,14 @@ export type Edit =
     }
   /** a sleeve is so many stitches wider at its top, half of them at either edge */
   | { readonly kind: 'width'; readonly piece: string; readonly part: string; readonly by: number }
+  /** shoulders of a panel at these edges of its recipe are so many stitches wider each */
+  | {
+      readonly kind: 'shoulder';
+      readonly piece: string;
+      readonly edges: readonly Edge[];
+      readonly by: number;
+      readonly from: ShoulderFrom;
+    }
   | { readonly kind: 'pick up'; readonly piece: string; readonly edges: readonly PickUpEdit[] };
 
 export interface PickUpEdit {
@@ -75,9 +86,8 @@ function editedPiece(piece: StandingPiece, edit: Edit, knitted: Knitted): Standi
   const isWhole = edit.kind !== 'rows' || piece.makes.every(({ make }) => edit.makes.includes(make));
   const hasOwn = piece.makes.some(({ parts }) => parts.some(({ recipe }) => recipe !== undefined));
   if (isWhole && !hasOwn && knitted.get(piece.recipe.name)?.isBegun !== true) {
-    const recipe = editedRecipe(piece.recipe, edit);
-    const made = recipe && asPlanned({ name: '', pieces: [recipe] });
-    return made?.ok ? made.value.pieces[0] : undefined;
+    const made = knittable(piece.recipe, edit);
+    return made?.piece;
   }
   if (edit.kind !== 'rows') return undefined;
   const makes: StandingMake[] = [];
@@ -110,20 +120,41 @@ function reworked(
 }
 
 /** The recipe of a piece not begun after the change; undefined where it has no such place, or no room. */
-export function editedRecipe(recipe: Recipe, edit: Edit): Recipe | undefined {
+export const editedRecipe = (recipe: Recipe, edit: Edit): Recipe | undefined =>
+  knittable(recipe, edit)?.piece.recipe ?? recipeWith(recipe, edit, 'the manner');
+
+/** Rows more or fewer are laid out in the manner of the old ones; where that cannot be knitted, shaping stays where it is as far as there is room. */
+function knittable(recipe: Recipe, edit: Edit): { readonly piece: StandingPiece } | undefined {
+  for (const keep of edit.kind === 'rows' ? (['the manner', 'what fits'] as const) : [undefined]) {
+    const made = recipeWith(recipe, edit, keep);
+    const planned = made && asPlanned({ name: '', pieces: [made] });
+    const piece = planned?.ok ? planned.value.pieces[0] : undefined;
+    if (piece) return { piece };
+  }
+  return undefined;
+}
+
+type Keep = 'the manner' | 'what fits' | undefined;
+
+function recipeWith(recipe: Recipe, edit: Edit, keep: Keep): Recipe | undefined {
+  if (edit.kind === 'shoulder') return withShoulder(recipe, edit.edges, edit.by, edit.from);
   const at = edit.kind === 'pick up' ? 0 : recipe.parts.findIndex(({ name }) => name === edit.part);
   const part = recipe.parts[at];
   if (!part) return undefined;
-  const made = editedPart(part, edit);
+  const made = editedPart(part, edit, keep);
   return made && { ...recipe, parts: put(recipe.parts, at, made) };
 }
 
-function editedPart(part: PartRecipe, edit: Edit): PartRecipe | undefined {
+function editedPart(
+  part: PartRecipe,
+  edit: Exclude<Edit, { kind: 'shoulder' }>,
+  keep: Keep,
+): PartRecipe | undefined {
   switch (edit.kind) {
     case 'rows': {
       const section = part.sections[edit.section];
       if (section?.name !== edit.called || section.rows + edit.by < 0) return undefined;
-      const made = withRows(section, section.rows + edit.by);
+      const made = withRows(section, section.rows + edit.by, keep);
       return made.ok ? { ...part, sections: put(part.sections, edit.section, made.value) } : undefined;
     }
     case 'width':
@@ -131,30 +162,6 @@ function editedPart(part: PartRecipe, edit: Edit): PartRecipe | undefined {
     case 'pick up':
       return pickedUp(part, edit.edges);
   }
-}
-
-/** More increases (or decreases, from the top down) at both edges of the section that has most of them. */
-function widened(part: PartRecipe, by: number): PartRecipe | undefined {
-  if (by % 2 !== 0) return undefined;
-  const slants = part.sections.flatMap(({ shaping }, section) =>
-    shaping.flatMap((one, i) =>
-      one.kind === 'edge' && one.edge === 'both' && Math.abs(one.by) === 1 ? [{ one, section, i }] : [],
-    ),
-  );
-  const [most] = [...slants].sort((a, b) => b.one.rows.length - a.one.rows.length);
-  const section = most && part.sections[most.section];
-  if (!most || !section) return undefined;
-  const fromTop = most.one.by < 0;
-  if (fromTop && !('castOn' in part.from)) return undefined;
-  const times = most.one.rows.length + by / 2;
-  const laid = times < 0 ? undefined : layAnew(most.one.rows, section.rows, section.rows, times);
-  if (!laid?.ok) return undefined;
-  const shaping =
-    times === 0
-      ? section.shaping.filter((one) => one !== most.one)
-      : put(section.shaping, most.i, { ...most.one, rows: laid.value });
-  const from = fromTop && 'castOn' in part.from ? { ...part.from, castOn: part.from.castOn + by } : part.from;
-  return { ...part, from, sections: put(part.sections, most.section, { ...section, shaping }) };
 }
 
 /** Another number picked up, the corners of its mitres where they were and its button holes spread anew; other rows in words count for the old number only. */

@@ -1,8 +1,10 @@
 import type { StandingGarment } from '../piece/standing.ts';
+import type { LaidLine } from './boundary-of.ts';
 import type { Break, Consequence } from './break.ts';
 import { atOnce, changedBy, isCounted, longerBy, offBy, together } from './break-groups.ts';
 import { alike, breaks } from './consequences.ts';
 import { type Edit, editedBy, type Knitted, nothingKnitted } from './edit.ts';
+import { shoulderWays, twinWays } from './shoulder-ways.ts';
 import {
   type Locked,
   merged,
@@ -161,13 +163,13 @@ class Search<Garment extends Pieces> {
     const [first] = group;
     switch (first?.what.kind) {
       case 'level':
-        return rowWays(group, locked);
+        return this.levelWays(at, group, locked);
       case 'seam':
         return first.what.unit === 'rows'
           ? rowWays(group, locked)
           : first.what.unit === 'mm'
             ? this.lengthWays(at, group, locked)
-            : [];
+            : shoulderWays(at, group, locked);
       case 'pair':
         return first.worked ? pairWays(first.what, first.worked.lines[0]) : [];
       case 'pick up':
@@ -175,6 +177,13 @@ class Search<Garment extends Pieces> {
       default:
         return [];
     }
+  }
+
+  /** The other side of a panel that she changes herself only where it is not on the needles: what is planned anew there is that change alone. */
+  private *levelWays(at: Garment, group: readonly Break[], locked: Locked): Iterable<readonly Edit[]> {
+    yield* rowWays(group, locked);
+    const changed = group[0] && changedBy(group[0].what);
+    if (this.knitted.get(changed ?? '')?.isBegun !== true) yield* twinWays(at, group, locked);
   }
 
   /** Rows, or stitches across a straight top, until the lengths meet: each guess is judged, and corrects the next. */
@@ -205,7 +214,13 @@ class Search<Garment extends Pieces> {
     unitMm: number,
     edits: (by: number) => readonly Edit[],
   ): Iterable<readonly Edit[]> {
-    const gap = longerBy(group[0]);
+    // as the edge has it that changed most, which may be the mended one by now
+    const [first] = group;
+    const from = first && changedBy(first.what);
+    const isOther = ({ what }: Break) =>
+      first?.worked?.lines.some((line) => holds(line, from) && holds(line, changedBy(what))) !== true;
+    const signed = (one: Break) => (isOther(one) ? -1 : 1) * longerBy(one);
+    const gap = longerBy(first);
     const gaps = new Map(group.map((one) => [one.key, longerBy(one)]));
     let by = even(gap / unitMm);
     const tried = new Set<number>([0]);
@@ -220,12 +235,15 @@ class Search<Garment extends Pieces> {
         yield made;
         return;
       }
-      const gained = (gaps.get(left.key) ?? gap) - longerBy(left);
+      const gained = (gaps.get(left.key) ?? gap) - signed(left);
       if (gained * by * unitMm <= 0) return;
       by = even((gap / gained) * by);
     }
   }
 }
+
+const holds = ({ laid }: LaidLine, piece: string | undefined): boolean =>
+  laid.some(({ stretch }) => stretch.piece === piece);
 
 const GUESSES = 5;
 

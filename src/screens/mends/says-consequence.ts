@@ -83,6 +83,10 @@ function saysEdit(edit: Edit, { pieces }: Pieces): readonly string[] {
         say(edit.by > 0 ? 'mends.rowsMore' : 'mends.rowsFewer', { piece, count, section: edit.called }),
       ];
     }
+    case 'shoulder': {
+      const [more, fewer] = shoulders[edit.from];
+      return [say(edit.by > 0 ? more : fewer, { piece: edit.piece, count })];
+    }
     case 'width':
       return [say(edit.by > 0 ? 'mends.wider' : 'mends.narrower', { piece: edit.piece, count })];
     case 'pick up':
@@ -93,6 +97,11 @@ function saysEdit(edit: Edit, { pieces }: Pieces): readonly string[] {
       });
   }
 }
+
+const shoulders = {
+  neck: ['mends.shoulderWider', 'mends.shoulderNarrower'],
+  'cast-on': ['mends.castOnMore', 'mends.castOnFewer'],
+} as const;
 
 /** Both sides of a neck in one. */
 function alikeEdges(edges: readonly PickUpEdit[]): readonly (readonly [PickUpEdit, ...PickUpEdit[]])[] {

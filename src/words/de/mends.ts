@@ -30,6 +30,24 @@ export const words: Translation<typeof english> = {
   },
   wider: '{piece} oben um {count} Maschen breiter stricken',
   narrower: '{piece} oben um {count} Maschen schmaler stricken',
+  shoulderWider: {
+    one: 'Auch die Schulter von {piece} {count} Masche breiter stricken, den Halsausschnitt um so viel schmaler',
+    other:
+      'Auch die Schulter von {piece} {count} Maschen breiter stricken, den Halsausschnitt um so viel schmaler',
+  },
+  shoulderNarrower: {
+    one: 'Auch die Schulter von {piece} {count} Masche schmaler stricken, den Halsausschnitt um so viel breiter',
+    other:
+      'Auch die Schulter von {piece} {count} Maschen schmaler stricken, den Halsausschnitt um so viel breiter',
+  },
+  castOnMore: {
+    one: 'Für {piece} mehr anschlagen, {count} Masche je Schulter: Das ganze Teil wird breiter',
+    other: 'Für {piece} mehr anschlagen, {count} Maschen je Schulter: Das ganze Teil wird breiter',
+  },
+  castOnFewer: {
+    one: 'Für {piece} weniger anschlagen, {count} Masche je Schulter: Das ganze Teil wird schmaler',
+    other: 'Für {piece} weniger anschlagen, {count} Maschen je Schulter: Das ganze Teil wird schmaler',
+  },
   pickUp: '{band}: {now} statt {was} aufnehmen entlang {edges}',
   pickUpEach: '{band}: je {now} statt {was} aufnehmen entlang {edges}',
   and: '{first}; {second}',

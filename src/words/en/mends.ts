@@ -26,6 +26,22 @@ export const words = {
   },
   wider: 'Make {piece} {count} stitches wider at its top',
   narrower: 'Make {piece} {count} stitches narrower at its top',
+  shoulderWider: {
+    one: 'Make the shoulder of {piece} {count} stitch wider too, its neck as much narrower',
+    other: 'Make the shoulder of {piece} {count} stitches wider too, its neck as much narrower',
+  },
+  shoulderNarrower: {
+    one: 'Make the shoulder of {piece} {count} stitch narrower too, its neck as much wider',
+    other: 'Make the shoulder of {piece} {count} stitches narrower too, its neck as much wider',
+  },
+  castOnMore: {
+    one: 'Cast on more for {piece}, {count} stitch for each shoulder: all of it is wider',
+    other: 'Cast on more for {piece}, {count} stitches for each shoulder: all of it is wider',
+  },
+  castOnFewer: {
+    one: 'Cast on fewer for {piece}, {count} stitch for each shoulder: all of it is narrower',
+    other: 'Cast on fewer for {piece}, {count} stitches for each shoulder: all of it is narrower',
+  },
   pickUp: '{band}: pick up {now} instead of {was} along {edges}',
   pickUpEach: '{band}: pick up {now} instead of {was} along each of {edges}',
   and: '{first}; {second}',

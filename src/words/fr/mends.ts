@@ -29,6 +29,25 @@ export const words: Translation<typeof english> = {
   },
   wider: 'Élargir {piece} de {count} mailles en haut',
   narrower: 'Rétrécir {piece} de {count} mailles en haut',
+  shoulderWider: {
+    one: 'Faire aussi l’épaule de {piece} plus large de {count} maille, et son encolure plus étroite d’autant',
+    other:
+      'Faire aussi l’épaule de {piece} plus large de {count} mailles, et son encolure plus étroite d’autant',
+  },
+  shoulderNarrower: {
+    one: 'Faire aussi l’épaule de {piece} plus étroite de {count} maille, et son encolure plus large d’autant',
+    other:
+      'Faire aussi l’épaule de {piece} plus étroite de {count} mailles, et son encolure plus large d’autant',
+  },
+  castOnMore: {
+    one: 'Monter plus de mailles pour {piece}, {count} maille par épaule : toute la pièce est plus large',
+    other: 'Monter plus de mailles pour {piece}, {count} mailles par épaule : toute la pièce est plus large',
+  },
+  castOnFewer: {
+    one: 'Monter moins de mailles pour {piece}, {count} maille par épaule : toute la pièce est plus étroite',
+    other:
+      'Monter moins de mailles pour {piece}, {count} mailles par épaule : toute la pièce est plus étroite',
+  },
   pickUp: '{band} : relever {now} au lieu de {was} le long de {edges}',
   pickUpEach: '{band} : relever {now} au lieu de {was} le long de chacun : {edges}',
   and: '{first} ; {second}',

@@ -107,7 +107,6 @@ describe('a sleeve of another width', () => {
     expect(wide(arm(12, section('a', 10, slant('right', 1, 3), slant('left', 1, 3))), 2)).toBeUndefined();
     const double: Shaping = { kind: 'edge', edge: 'both', by: 2, rows: [3], inset: 1, lean: 'mirrored' };
     expect(wide(arm(12, section('a', 10, double)), 2)).toBeUndefined();
-    expect(wide(arm(12, section('a', 10)), 2)).toBeUndefined();
     // the other shaping of the section stays, in its place
     const mixed = arm(
       12,
@@ -115,6 +114,16 @@ describe('a sleeve of another width', () => {
     );
     expect(wide(mixed, 2)?.shaped).toEqual([[[9], [3, 7, 9], [9]]]);
     expect(wide(mixed, -4)?.shaped).toEqual([[[9], [9]]]);
+  });
+
+  it('one that runs straight gets its slant in its longest section, on right-side rows from end to end', () => {
+    const straight = arm(12, section('rib', 4), section('a', 12));
+    expect(wide(straight, 4)).toEqual({ from: from(12), shaped: [[], [[3, 11]]] });
+    expect(wide(straight, -2)).toEqual({ from: from(12), shaped: [[], [[3]]] });
+    // its cuff is knitted last: it is from the top down, and begun wider
+    const down = arm(12, section('a', 12), section('rib', 4));
+    expect(wide(down, 4)).toEqual({ from: from(16), shaped: [[[3, 11]], []] });
+    expect(wide(arm(12, section('a', 12, slant('right', 1, 3))), 2)).toBeUndefined();
   });
 
   it('what is picked up has no stitches to cast on for decreases, but for increases it needs none', () => {

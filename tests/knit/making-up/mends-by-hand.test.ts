@@ -33,6 +33,8 @@ const editSaid = (edit: Edit): string => {
       return `${edit.piece} ${edit.makes.join('+')} ${edit.part} ${edit.section} ${edit.called} by ${edit.by}`;
     case 'width':
       return `${edit.piece} ${edit.part} wider by ${edit.by}`;
+    case 'shoulder':
+      return `${edit.piece} shoulder ${edit.edges.join('+')} by ${edit.by} from ${edit.from}`;
     case 'pick up':
       return `${edit.piece} ${edit.edges.map((one) => `${one.at} ${one.along} ${one.was} now ${one.now}`).join(', ')}`;
   }
@@ -87,8 +89,9 @@ describe('what mends', () => {
       pullover,
       ['Front neck 8'],
       [
-        // the front is longer, too: the cap has no room for as much on both of its sides
+        // the front is longer, too: with the back each armhole is 48 mm longer, which six rows of either side of a cap come near enough to
         'kind level of above the underarm piece Front to Back was 10 now 18 other 10 longerMm 24: not begun',
+        '- Back 1 Back 2 armhole by 8; Sleeve 1+2 Sleeve 2 cap by 6',
         'kind pick up band Neckband along 0 stitches 5 fit 11 longerMm 24 | kind pick up band Neckband along 2 stitches 5 fit 10 longerMm 24: not begun',
         '- Neckband 0 left front neck 5 now 11, 2 right front neck 5 now 10, 3 back neck 8 now 9',
       ],
@@ -140,10 +143,10 @@ describe('what mends', () => {
     expect(said(asked(before, longer(before, ...changes)))).toEqual(lines);
   });
 
-  it('armholes 36 mm longer than their caps, which have no room for twelve rows more: nothing', () => {
+  it('armholes 36 mm longer than their caps: six rows of 3 mm on either side of both', () => {
     expect(said(asked(pullover, longer(pullover, 'Back armhole 8', 'Front armhole 8')))).toEqual([
-      'kind seam of armhole unit mm piece Back to Sleeve was 52.8 now 100.8 other 64.8 longerMm 36: not begun',
-      'kind seam of armhole unit mm piece Front to Sleeve was 52.8 now 99.3 other 64.8 longerMm 34.5: not begun',
+      'kind seam of armhole unit mm piece Back to Sleeve was 52.8 now 100.8 other 64.8 longerMm 36 | kind seam of armhole unit mm piece Front to Sleeve was 52.8 now 99.3 other 64.8 longerMm 34.5: not begun',
+      '- Sleeve 1+2 Sleeve 2 cap by 6',
     ]);
   });
 
@@ -186,7 +189,7 @@ describe('the piece in hand', () => {
 
   it('does not keep its band from being changed, nor a band itself', () => {
     const neck = asked(pullover, longer(pullover, 'Front neck 8'));
-    for (const inHand of ['Front', 'Neckband']) expect(said({ ...neck, inHand })).toHaveLength(3);
+    for (const inHand of ['Front', 'Neckband']) expect(said({ ...neck, inHand })).toHaveLength(4);
   });
 });
 
@@ -242,7 +245,8 @@ describe('a piece that is on the needles', () => {
       [1, 'begun'],
       [4, 'done'],
     ] as const) {
-      const lines = said({ ...neck, knitted: knitted('Neckband', [rows]) });
+      const all = said({ ...neck, knitted: knitted('Neckband', [rows]) });
+      const lines = all.filter((line) => !line.startsWith('-'));
       expect(lines.map((line) => line.slice(line.lastIndexOf(':')))).toEqual([': not begun', `: ${state}`]);
     }
   });
@@ -295,10 +299,8 @@ describe('by length, where the joints are stated', () => {
     const both = 'Back 1 Back 0 a by -6';
     const body = 'Front 1 Body 0 a by -6';
     expect(said(stated(plain, [rear, fore, arm(4, 12)]))).toEqual([
-      'kind seam of armhole unit mm piece Sleeve to Back was 40 now 24 other 42 longerMm -18: not begun',
+      'kind seam of armhole unit mm piece Sleeve to Back was 40 now 24 other 42 longerMm -18 | kind seam of armhole unit mm piece Sleeve to Front was 40 now 24 other 42 longerMm -18: not begun',
       `- ${both}; ${body}`,
-      'kind seam of armhole unit mm piece Sleeve to Front was 40 now 24 other 42 longerMm -18: not begun',
-      `- ${body}; ${both}`,
     ]);
   });
 
@@ -306,8 +308,7 @@ describe('by length, where the joints are stated', () => {
     const whole = stated(plain, [rear, fore, arm(4, 12)]);
     const rows = whole.after.pieces[1]?.makes[0]?.parts.map((one) => one.rows.length) ?? [];
     expect(said({ ...whole, knitted: knitted('Front', rows) })).toEqual([
-      'kind seam of armhole unit mm piece Sleeve to Back was 40 now 24 other 42 longerMm -18: not begun',
-      'kind seam of armhole unit mm piece Sleeve to Front was 40 now 24 other 42 longerMm -18: done',
+      'kind seam of armhole unit mm piece Sleeve to Back was 40 now 24 other 42 longerMm -18 | kind seam of armhole unit mm piece Sleeve to Front was 40 now 24 other 42 longerMm -18: not begun',
     ]);
   });
 
@@ -341,5 +342,80 @@ describe('by length, where the joints are stated', () => {
     expect(lines.find((line) => line.startsWith('-'))).toBe(
       '- Front 1 Right 0 b by -6; Front 1 Left 0 b by -6',
     );
+  });
+});
+
+describe('shoulders, stitch to stitch', () => {
+  /** A back of the same parts as the front: each shoulder has 6 stitches, 3 bound off in a group and 3 at its end. */
+  const rear: Recipe = {
+    ...front,
+    name: 'Back',
+    role: 'back',
+    parts: front.parts.map((one) => ({
+      ...one,
+      name: one.name === 'Body' ? 'Back' : one.name,
+      from: 'part' in one.from ? { ...one.from, part: 'Back' } : one.from,
+    })),
+  };
+  /** The front with so many stitches more at these shoulders, taken from the middle of its neck. */
+  const wider = (by: number, ...names: readonly string[]): Recipe => ({
+    ...front,
+    parts: front.parts.map((one) => {
+      if (!('part' in one.from)) return one;
+      const more = one.name === 'Middle' ? -by * names.length : names.includes(one.name) ? by : 0;
+      return { ...one, from: { ...one.from, stitches: one.from.stitches + more } };
+    }),
+  });
+  // the left one of each is bound off a row later: 3 mm
+  const told = (now: number, offMm = 3) =>
+    `kind seam of shoulder unit stitches piece Front to Back was 6 now ${now} other 6 longerMm ${4 * (now - 6) + offMm}`;
+
+  it.each([
+    [1, 7],
+    [-2, 4],
+  ])('of a front %d wider each: those of the back too, its neck as much narrower', (by, now) => {
+    expect(said(stated([rear, front], [rear, wider(by, 'Right', 'Left')]))).toEqual([
+      `${told(now)}: not begun`,
+      `- Back shoulder left+right by ${by} from neck`,
+    ]);
+  });
+
+  it('one alone: that of the back which it is sewn to', () => {
+    // as worn the left one lies at the right edge of a front and at the left edge of a back
+    expect(said(stated([rear, front], [rear, wider(1, 'Right')]))).toEqual([
+      `${told(7, -3)}: not begun`,
+      '- Back shoulder left by 1 from neck',
+    ]);
+  });
+
+  it('nothing where the back is on the needles, or its neck has no stitches to give', () => {
+    const two = stated([rear, front], [rear, wider(1, 'Right', 'Left')]);
+    expect(said({ ...two, knitted: knitted('Back', [2], [0], [0], [0]) })).toEqual([`${told(7)}: begun`]);
+  });
+});
+
+describe('one side of a panel that is higher than the other', () => {
+  const higher: Recipe = {
+    ...front,
+    parts: front.parts.map((one) =>
+      one.name === 'Right'
+        ? {
+            ...one,
+            sections: one.sections.map((own) => (own.name === 'neck' ? { ...own, rows: own.rows + 4 } : own)),
+          }
+        : one,
+    ),
+  };
+  const two = asked([back, front], [back, higher]);
+
+  it('the other side as high, and the back, which has no sides of its own', () => {
+    expect(said({ ...two, inHand: 'Front' }).filter((line) => line.startsWith('-'))).toEqual([
+      '- Front 1 Left 0 neck by 4; Back 1 Back 2 armhole by 4',
+    ]);
+  });
+
+  it('not of a piece on the needles: its new plan is that of the one side', () => {
+    const begun = { ...two, inHand: 'Front', knitted: knitted('Front', [2], [0], [0], [0]) };
+    expect(said(begun).filter((line) => line.startsWith('-'))).toEqual([]);
   });
 });

@@ -127,6 +127,13 @@ const edit = shapeOf<Edit>()(
     }),
     v.strictObject({ kind: v.literal('width'), piece: text, part: text, by: integer }),
     v.strictObject({
+      kind: v.literal('shoulder'),
+      piece: text,
+      edges: list(v.picklist(['right', 'left'] as const)),
+      by: integer,
+      from: v.picklist(['neck', 'cast-on'] as const),
+    }),
+    v.strictObject({
       kind: v.literal('pick up'),
       piece: text,
       edges: list(v.strictObject({ at: integer, along: text, was: integer, now: integer })),

@@ -45,6 +45,7 @@ const typed = {
       { kind: 'rows', piece: 'Back', makes: [1], part: 'Back', section: 1, called: 'body', by: -2 },
       { kind: 'width', piece: 'Sleeve', part: 'Sleeve', by: 4 },
       { kind: 'pick up', piece: 'Band', edges: [{ at: 0, along: 'Back', was: 40, now: 42 }] },
+      { kind: 'shoulder', piece: 'Back', edges: ['left', 'right'], by: -1, from: 'neck' },
     ],
     pieces: [
       {
@@ -146,6 +147,7 @@ export const choices: Readonly<Record<string, readonly unknown[]>> = {
   'editorDraft.form.mends.0.kind': ['rows'],
   'editorDraft.form.mends.1.kind': ['width'],
   'editorDraft.form.mends.2.kind': ['pick up'],
+  'editorDraft.form.mends.3.kind': ['shoulder'],
   'patternDraft.version': [1],
   'designForm.version': [1, 2, 3, 4],
   'sizeSet.version': [1],
