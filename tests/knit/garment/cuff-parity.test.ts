@@ -9,7 +9,7 @@ import type { Recipe } from '../../../src/knit/piece/recipe.ts';
 import { someDesign } from '../../arbitraries/design.ts';
 
 /** Every tension for each size with RIDGELINE_DRAFTS, by turns in every run. */
-const STEP = process.env.RIDGELINE_DRAFTS === undefined ? 4 : 1;
+const STEP = process.env.RIDGELINE_DRAFTS === undefined ? 6 : 1;
 const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 60);
 
 /** What is taken out of (below 0) or put into the row above a cuff, and whether the sleeve widens after it. */

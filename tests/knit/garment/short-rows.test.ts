@@ -11,6 +11,9 @@ import { expandRow } from '../../../src/knit/row/expand.ts';
 import { sayRow } from '../../../src/knit/row/print.ts';
 import { told } from '../../told.ts';
 
+/** RIDGELINE_DRAFTS=60 for the whole of it; a part of it in every run. */
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 24);
+
 const design = (() => {
   const demo = demoGarment('cardigan');
   if (!demo.ok) throw new Error(told(demo.faults));
@@ -91,7 +94,7 @@ describe('shoulders in short rows', () => {
         };
         expect(shoulders(turns)).toEqual(shoulders(steps));
       }),
-      { numRuns: 60 },
+      { numRuns: DRAFTS },
     );
   }, 120_000);
 
@@ -165,9 +168,9 @@ describe('shoulders in short rows', () => {
           }
         }
       }),
-      { numRuns: 60, endOnFailure: true },
+      { numRuns: DRAFTS, endOnFailure: true },
     );
-    expect(turned).toBeGreaterThan(60);
+    expect(turned).toBeGreaterThan(DRAFTS);
   }, 120_000);
 
   it('say where to turn in the row’s own words, and never begin with what was left before', () => {
