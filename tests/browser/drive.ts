@@ -11,9 +11,15 @@ export const phones = {
   small: { width: 320, height: 640 },
 } as const;
 
+const isLong = process.env.RIDGELINE_LOOKS === 'all';
+
 /** Which of them a walk is made on: one in every run, both with RIDGELINE_LOOKS=all. */
 export const walkedOn = (size: keyof typeof phones): readonly (keyof typeof phones)[] =>
-  process.env.RIDGELINE_LOOKS === 'all' ? ['common', 'small'] : [size];
+  isLong ? ['common', 'small'] : [size];
+
+/** Of ways to make the same walk, in another language or with other choices: these in every run, `all` with RIDGELINE_LOOKS=all. */
+export const walkedBy = <T>(all: readonly T[], inEveryRun: (one: T) => boolean): readonly T[] =>
+  isLong ? all : all.filter(inEveryRun);
 
 export interface Phone {
   readonly context: BrowserContext;
@@ -63,6 +69,7 @@ const notNeeded = [
   'OptimizationHints',
   'PaintHolding',
   'PreconnectToSearch',
+  'SpareRendererForSitePerProcess',
   'ThirdPartyStoragePartitioning',
   'Translate',
 ];

@@ -32,12 +32,12 @@ describe('every screen and state', () => {
       const found: string[] = [];
       const tried = new Set<string>();
       const answers = <T>(what: string, answer: Promise<T>) => within(40_000, what, answer);
-      for (const sight of sights) {
+      for (const [index, sight] of sights.entries()) {
         await answers(`coming to ${sight.name}`, sight.come(page, knitter));
         found.push(...(await answers(`the tree of ${sight.name}`, otherTree(page, sight))));
         const notSaved = await answers(`a backup of ${sight.name}`, whatNoBackupHas(page, tried));
         found.push(...notSaved.map((what) => `${sight.name}, backed up: ${what}`));
-        for (const look of looksToTry()) {
+        for (const look of looksToTry(index)) {
           const at = `${sight.name}, ${look.name}`;
           await answers(`${at}, put on`, wear(page, settings, look));
           const faults = await answers(`${at}, moved sideways`, movesSideways(page));

@@ -43,11 +43,23 @@ export const looks: readonly [Look, ...Look[]] = [
   { name: 'forced-390', ...common, forcedColors: 'active' },
 ];
 
-const tried = ['light-390', 'dark-320', 'landscape-844', 'text-200', 'spaced-390', 'german-320', 'rtl-390'];
+/** The looks that break a layout first. */
+const hard = ['dark-320', 'landscape-844', 'text-200', 'spaced-390', 'german-320', 'rtl-390'];
 
-/** The looks that break a layout first, for every run; all of them with RIDGELINE_LOOKS=all. */
-export const looksToTry = (): readonly Look[] =>
-  process.env.RIDGELINE_LOOKS === 'all' ? looks : looks.filter(({ name }) => tried.includes(name));
+const plain = looks[0];
+const hardest = looks.filter(({ name }) => hard.includes(name));
+const others = looks.filter((look) => look !== plain && !hardest.includes(look));
+const inTurn = <T>(list: readonly T[], index: number): readonly T[] =>
+  list.slice(index % list.length).slice(0, 1);
+
+/**
+ * What a sight is tried in: the plain look in every run, and by turns one of the hardest and one of the others, so that
+ * over all sights each is tried. All of them with RIDGELINE_LOOKS=all.
+ */
+export const looksToTry = (sightIndex: number): readonly Look[] =>
+  process.env.RIDGELINE_LOOKS === 'all'
+    ? looks
+    : [plain, ...inTurn(hardest, sightIndex), ...inTurn(others, sightIndex)];
 
 /** WCAG 2.2, success criterion 1.4.12. */
 const spacing =

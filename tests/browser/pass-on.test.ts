@@ -65,7 +65,7 @@ const withDesign = await garmentToLink({
   rowNotes: [{ piece: 'Back', part: 'Back', row: 1, text: 'loosely', address: 'https://example.org/how' }],
 });
 
-it.each(['common', 'small'] as const)(
+it.each(walkedOn('small'))(
   'a link with its design, on a %s phone and by keys alone, is knitted in another size and swatch from its first row',
   async (size) => {
     const host = await serve({ root: dist });

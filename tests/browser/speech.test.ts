@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
-import { openPhone, removeProfiles } from './drive.ts';
+import { openPhone, removeProfiles, walkedBy } from './drive.ts';
 import { knitterAt } from './knitter.ts';
 import { openSettings } from './looks.ts';
 import { sights } from './sights.ts';
@@ -58,7 +58,8 @@ async function choose(page: Page, settings: Page, choices: readonly string[]): P
 }
 
 describe('terms, lengths, needles and wording', () => {
-  it.each(speeches)(
+  // what is said by default stands in the trees of every-screen too: US terms and inches
+  it.each(walkedBy(speeches, ({ choose: [terms] }) => terms === 'UK'))(
     'are $choose on every screen',
     async ({ choose: choices, never }) => {
       const host = await serve({ root: dist });

@@ -15,10 +15,15 @@ const { values, positionals: paths } = parseArgs({
   options: { project: { type: 'string', multiple: true } },
 });
 
+const isWhole = paths.length === 0 && values.project === undefined;
+
 /** No unit test leans on one before it: they run in an order of their own, that of the seed, as their files do (`FileOrder`). */
 const order: Readonly<Record<string, readonly string[]>> = {
   unit: ['--sequence.shuffle.tests', `--sequence.seed=${seed}`],
 };
+
+/** Two cores are busy with one worker in Node beside three browsers, which wait half of their time. */
+const beside = ['--no-file-parallelism'];
 
 const reportPath = (project: string) => `.cache/results/${project}.json`;
 
@@ -36,6 +41,7 @@ const testStep = (
     ...files,
     `--project=${project}`,
     ...(order[project] ?? []),
+    ...(isWhole && project === 'unit' ? beside : []),
     // what has no test for a path has nothing to do; that some test was made is asked below
     '--passWithNoTests',
     '--reporter=default',
@@ -47,7 +53,6 @@ const testStep = (
 rmSync('.cache/results', { recursive: true, force: true });
 mkdirSync('.cache/results', { recursive: true });
 const { project: projects = ['unit', 'browser'] } = values;
-const isWhole = paths.length === 0 && values.project === undefined;
 const checked = isWhole ? checks.map(runStep) : [];
 const ran = await runTogether(projects.map((project) => testStep(project, paths, project)));
 
