@@ -1,11 +1,40 @@
 import { type Fault, fault } from '../../fault.ts';
-import type { Build } from './build/build.ts';
+import type { Item } from '../../row/read/notation.ts';
+import type { Statement } from '../say/statement.ts';
+import type { Build, PartBuild } from './build/build.ts';
+import { makeWrittenRow } from './build/make-row.ts';
 import { isDone, newPart, newPiece, setMark } from './build/part.ts';
 import { nameless, pieceCalled, pieceInHand, startPending } from './build/piece-in-hand.ts';
 import { MOST_STITCHES } from './build/push-row.ts';
 
-export function doCastOn(build: Build, stitches: number): Fault | undefined {
+/** Stitches are on the needle, and nothing says that another piece begins: whether at an edge or anew, nobody knows. */
+function castsOnWithin(build: Build): PartBuild | undefined {
+  const { part, pending, heading, title, recent } = build;
+  if (part === undefined || isDone(part) || part.rows.length === 0) return undefined;
+  const named = pending !== undefined || heading !== undefined || title !== undefined;
+  return named || recent.some(({ statement }) => BEGIN_ANEW.has(statement.is)) ? undefined : part;
+}
+
+/** 'With 4 mm needles and A, cast on 30 sts', or at the end of something that was just said to be put away. */
+const BEGIN_ANEW: ReadonlySet<Statement['is']> = new Set([
+  'needle',
+  'yarn',
+  'heading',
+  'hold',
+  'bind off',
+  'gauge',
+]);
+
+export function doCastOn(build: Build, stitches: number, anew: boolean): Fault | undefined {
   const live = Math.min(stitches, MOST_STITCHES);
+  const within = anew ? undefined : castsOnWithin(build);
+  if (within && build.piece) {
+    const items: readonly Item[] = [
+      { is: 'stitches', work: 'co', times: live },
+      { is: 'stitches to', work: 'patt', goal: { left: 'what follows' } },
+    ];
+    return makeWrittenRow(build, within, items, 'groups') ?? fault('place not known');
+  }
   build.defining = undefined;
   build.talk = false;
   startPending(build);

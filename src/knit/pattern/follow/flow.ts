@@ -1,4 +1,5 @@
 import { type Fault, type FaultCode, fault } from '../../fault.ts';
+import { means } from '../../row/read/meanings.ts';
 import type { Flow } from '../say/flow.ts';
 import type { Said } from '../say/statement.ts';
 import { joinMeanwhile } from './at-the-same-time.ts';
@@ -11,7 +12,7 @@ import type { LineNotes } from './build/notes.ts';
 import { isDone } from './build/part.ts';
 import { countAfter, noteCount } from './build/uncounted.ts';
 import { closePiece } from './other-side.ts';
-import { workOwnWords } from './own-words.ts';
+import { unread, workOwnWords } from './own-words.ts';
 import { sayAgain } from './repeat-stars.ts';
 import { doStatement, makesRows } from './statement.ts';
 
@@ -34,6 +35,9 @@ export function runFlow(
 ): void {
   const flow = sayAgain(read);
   const used = new Set<number>();
+  const begins = flow.some((one) =>
+    one.is === 'own words' ? one.castsOn : BEGINS.has(one.said.statement.is),
+  );
   let line: number | undefined;
   for (let i = 0; i < flow.length; i += 1) {
     const one = flow[i] as Flow;
@@ -44,15 +48,19 @@ export function runFlow(
     }
     if (note.before === undefined && build.part && !isDone(build.part)) note.before = build.part.live;
     if (build.full) note.kind = note.kind ?? 'talk';
-    else if (one.is === 'own words') workOwnWords(build, one, note);
-    else if (!used.has(i)) {
+    else if (one.is === 'own words') {
+      workOwnWords(build, one, note);
+      if (!begins && one.stated !== undefined && note.faults.length === 0) note.faults.push(one.fault);
+    } else if (!used.has(i)) {
       if (one.said.statement.is === 'gauge' && gaugeGiven) note.kind = note.kind ?? 'talk';
       else workSaid(build, flow, i, used, one, note);
+      if (!begins) tellNothingOn(one, note);
     }
     const full = fullNow(build);
     if (full) note.faults.push({ ...full, at: { line: build.line } });
     if (build.part) note.after = build.part.live;
   }
+  tellAnnounced(build);
 }
 
 function workSaid(
@@ -85,6 +93,11 @@ function workSaid(
   if (statement.is === 'heading' && statement.piece && build.piece) closePiece(build, build.piece);
   if (makesRows(statement)) joinMeanwhile(build, flow, i, used);
   if (makesRows(statement) && statement.is !== 'as for') build.title = undefined;
+  tellUnbegun(build, here, note);
+  tellAnnounced(build, statement);
+  const { part: on } = build;
+  if (statement.is === 'note' && statement.rows !== undefined && on !== undefined && !isDone(on))
+    build.announced = { rows: statement.rows, made: rowsSince(on), line: said.line, note };
   const rows = build.part?.rows.length ?? 0;
   const part = build.part;
   const ahead = flow.slice(i + 1, i + 6).flatMap((next) => (next.is === 'said' ? [next.said] : []));
@@ -96,13 +109,71 @@ function workSaid(
       here,
       note,
       found,
-      part === build.part && (build.part?.rows.length ?? 0) === rows && statement.is === 'row',
+      part === build.part &&
+        (build.part?.rows.length ?? 0) === rows &&
+        (statement.is === 'row' || (statement.is === 'groups' && statement.byPurpose === true)),
     );
   if (build.meanwhile.length === 0) {
     for (const check of build.later) check();
     build.later = [];
   }
   if (said.stated !== undefined) compare(build, said.stated, note, said);
+}
+
+/** What may stand among rows that are spelled out. */
+const SPELLED: ReadonlySet<Said['statement']['is']> = new Set([
+  'row',
+  'repeat rows',
+  'note',
+  'named rows',
+  'next side',
+  'needle',
+  'yarn',
+  'stated',
+  'star',
+  'stars',
+]);
+
+const rowsSince = (part: PartBuild): (() => number) => {
+  const from = part.rows.length;
+  return () => part.rows.length - from;
+};
+
+/** 'Work 10 rows as follows:' and then two rows: whether they are worked again nobody says. */
+function tellAnnounced(build: Build, next?: Said['statement']): void {
+  const { announced } = build;
+  if (announced === undefined || (next && SPELLED.has(next.is))) return;
+  build.announced = undefined;
+  const worked = announced.made();
+  if (worked === announced.rows) return;
+  announced.note.faults.push({
+    ...fault('rows already worked', { workedRows: worked, rows: announced.rows }),
+    at: { line: announced.line },
+  });
+}
+
+/** What puts stitches on the needle. */
+const BEGINS: ReadonlySet<Said['statement']['is']> = new Set(['cast on', 'pick up', 'as for', 'gauge']);
+
+/** A text that casts nothing on and states counts all the same: its rows are no stitch pattern. */
+function tellNothingOn({ said }: Extract<Flow, { is: 'said' }>, note: LineNotes): void {
+  const { statement } = said;
+  const counts = said.stated !== undefined || statement.is === 'stated' || statement.is === 'bind off';
+  if (counts && !note.faults.some(({ code }) => code === 'nothing on the needle'))
+    note.faults.push({ ...fault('nothing on the needle'), at: { line: said.line, column: said.column } });
+}
+
+/** 'FRONT' and then rows, where the back is still on the needle and nothing is cast on: said once, at the first of them. */
+function tellUnbegun(build: Build, { said }: Extract<Flow, { is: 'said' }>, note: LineNotes): void {
+  const { pending, part, piece } = build;
+  const { statement } = said;
+  if (pending === undefined || pending === build.told || part === undefined || isDone(part)) return;
+  if (part.rows.length === 0 || part.parent !== undefined || (piece?.resting.length ?? 0) > 0) return;
+  if (!makesRows(statement) || statement.is === 'as for' || statement.is === 'other side') return;
+  if (statement.is === 'groups' && statement.work === 'co') return;
+  if (!pending.name.split(' ').every((word) => means(word, 'piece with a cast-on of its own'))) return;
+  build.told = pending;
+  note.faults.push({ ...fault('nothing on the needle'), at: { line: said.line, column: said.column } });
 }
 
 /** 'Inc 1 st at each end of every 4th row. When there are 50 sts, …': the shaping goes on until then. */
@@ -139,6 +210,13 @@ function kindOf(said: Said, before: LineNotes['kind']): LineNotes['kind'] {
   return 'instructions';
 }
 
+/** A numbered row that does not come out is worked again in its words: what repeats it is not at fault. */
+function forgetRows(build: Build, part: PartBuild, { statement }: Said, words: string): void {
+  if (statement.is !== 'row' || part.cycle === undefined) return;
+  const { rows } = part.cycle;
+  for (const n of statement.label?.rows ?? []) if (rows.has(n)) rows.set(n, unread(build, words, 0));
+}
+
 function tell(
   build: Build,
   here: Extract<Flow, { is: 'said' }>,
@@ -153,6 +231,7 @@ function tell(
   const { part } = build;
   if (!part || isDone(part)) return;
   makeOwnRow(build, part, here.words, countAfter(build, part, here, said.stated));
+  forgetRows(build, part, said, here.words);
   if (said.stated === undefined) noteCount(build, part, here, note);
   // it is compared as every count that is stated, and says nothing of what came before
   else part.uncounted = undefined;

@@ -1,6 +1,7 @@
 import { type Fault, fault } from '../../fault.ts';
 import type { Edge } from '../../piece/recipe.ts';
 import type { GroupSaid, Statement } from '../say/statement.ts';
+import { doBindOff } from './bind-off.ts';
 import { bindOffAll } from './build/bind-off.ts';
 import { dropBorderAt } from './build/borders.ts';
 import {
@@ -13,7 +14,7 @@ import {
 } from './build/build.ts';
 import { countDiffers } from './build/compare.ts';
 import { edgeFinder } from './build/edge.ts';
-import { markOf, setMark } from './build/part.ts';
+import { isHalf, markOf, setMark } from './build/part.ts';
 import { MOST_ROWS } from './build/push-row.ts';
 import { row } from './build/run-rows.ts';
 
@@ -21,6 +22,13 @@ type Groups = Extract<Statement, { is: 'groups' }>;
 
 /** Groups bound off or cast on where rows begin: 'bo 5 sts at beg of next 2 rows, then 7 sts at beg of foll 2 rows'. */
 export function doGroups(build: Build, piece: PieceBuild, part: PartBuild, said: Groups): Fault | undefined {
+  // a whole back has two armholes
+  if (said.byPurpose && !isHalf(piece) && part.parent === undefined) {
+    const { stitches = 0 } = said.groups[0] ?? {};
+    if (said.edge === 'neck') return doBindOff(build, part, { is: 'bind off', stitches });
+    const left = Math.max(0, part.live - stitches);
+    return fault('stitches left over', { leftStitches: left, onNeedleStitches: part.live });
+  }
   if (said.work === 'bo' && said.edge !== 'neck') markPlace(piece, part);
   // one side of a divided piece has only one edge left to bind off at: the one away from the neck
   const oneSide = said.edge === 'both' && part.parent !== undefined;

@@ -128,7 +128,7 @@ function rememberNumber(build: Build, part: PartBuild, one: OwnWords, change: nu
 }
 
 /** A row that stands for words which were not understood. */
-function unread(build: Build, words: string, change: number): readonly Item[] {
+export function unread(build: Build, words: string, change: number): readonly Item[] {
   const items: readonly Item[] = [{ is: 'stitches to', work: 'patt', goal: { left: 'what follows' } }];
   build.unread.set(items, { words, change });
   return items;

@@ -41,6 +41,8 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
       doHeading(build, statement);
       return undefined;
     case 'note':
+      if (statement.about === 'another' && build.piece && isDone(build.part))
+        build.piece.makes = Math.max(2, build.piece.makes);
       if (statement.about === 'marker' && build.piece && build.part)
         setMark(build.piece, 'marker', build.part);
       return undefined;
@@ -70,7 +72,7 @@ export function doStatement(build: Build, said: Said, ahead: readonly Said[]): F
       doMultiple(build, statement);
       return undefined;
     case 'cast on':
-      return doCastOn(build, statement.stitches);
+      return doCastOn(build, statement.stitches, said.anew === true);
     case 'pick up':
       return doPickUp(build, statement);
     case 'stated':

@@ -69,7 +69,8 @@ const takeFromStars = (c: Cursor): boolean =>
 /** 'shape armhole(s)', 'armhole shaping', 'shoulder': only that stretch of the other piece is worked. */
 const readOnly = (c: Cursor): Place | undefined =>
   attempt(c, () => {
-    const shape = takes(c, 'shape', 'shaping');
+    const shape = takes(c, 'shape', 'shaping') || takeAnyPhrase(c, 'bind|cast off and? dec? for', 'dec for');
+    takes(c, 'the');
     const place = readPlace(c);
     if (place !== undefined && (shape || sees(c, 'as', 'same', 'in', 'to') || took(c, 'shaping', 'shapings')))
       return place;

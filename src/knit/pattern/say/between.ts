@@ -41,6 +41,12 @@ function skipShapingBy(c: Cursor): void {
     const word = c.tokens[c.at + i]?.text;
     const comma =
       word === ',' && isWord(c.tokens[c.at + i + 1], 'bind', 'bo', 'cast', 'dec', 'inc', 'beg', 'starting');
+    // 'to shape neck on next row, k 30, …'
+    const on = isWord(c.tokens[c.at + i], 'on', 'in') && seesPhrase({ ...c, at: c.at + i + 1 }, 'the? next');
+    if (on) {
+      c.at += i;
+      return;
+    }
     if ((word === 'by' || word === ':' || comma) && c.at + i < c.end) {
       c.at += i + 1;
       return;

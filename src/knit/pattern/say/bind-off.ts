@@ -69,7 +69,20 @@ const readRestFirst = (c: Cursor): Statement | undefined =>
     if (!takeBindOff(c)) return undefined;
     takeAnyPhrase(c, 'for the? back? of? neck|shoulder');
     skipHow(c);
+    skipHow(c);
     if (c.at < c.end && !isOneOf(peekWord(c), '. , ;')) return undefined;
+    return { is: 'bind off', rest: true, ...(stitches === undefined ? {} : { stitches }) };
+  });
+
+/** '… then rem 13 sts' behind groups that were bound off. */
+export const readRestElided = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    takes(c, 'the');
+    if (!takes(c, 'rem')) return undefined;
+    const stitches = takeNumber(c);
+    if (!takePhrase(c, STS)) return undefined;
+    skipHow(c);
+    if (c.at < c.end && !isOneOf(peekWord(c), '. ;')) return undefined;
     return { is: 'bind off', rest: true, ...(stitches === undefined ? {} : { stitches }) };
   });
 
@@ -77,6 +90,9 @@ function skipHow(c: Cursor): void {
   takeAnyPhrase(
     c,
     'loosely in patt|rib',
+    'loosely? ,? k|knitting the? k sts? ,|;|and? p|purling the? p sts?',
+    'loosely? k as k and p as p',
+    'loose',
     'in patt|rib|knitting',
     'loosely',
     'in garter|moss st',
@@ -86,6 +102,7 @@ function skipHow(c: Cursor): void {
     'very loosely',
     'firmly',
     'on rs|ws',
+    'on right|wrong side',
     'in p',
   );
 }

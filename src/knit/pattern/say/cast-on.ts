@@ -10,12 +10,19 @@ import {
   takes,
   takeTo,
 } from '../../row/read/cursor.ts';
+import { takesCastOnto } from './front-door.ts';
 import type { Statement } from './statement.ts';
 
 /** 'cast on 92 sts'. */
 export const readCastOn = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     takes(c, 'loosely');
+    const onto = attempt(c, () => takesCastOnto(c));
+    if (onto !== false && onto !== undefined) {
+      takeAnyPhrase(c, 'your|the|a? size needle', 'your|the|a? needle');
+      if (takes(c, 'your', 'the', 'a')) takeTo(c, c.end);
+      return { is: 'cast on', stitches: onto };
+    }
     if (takeAnyPhrase(c, 'cast on', 'co', 'cast - on')) {
       takes(c, 'loosely', 'on', 'a');
       takePhrase(c, 'total of');

@@ -1,27 +1,27 @@
 import type { Cursor } from '../../row/read/cursor.ts';
 import { readAsFor } from './as-for.ts';
 import { readAtTheSameTime } from './at-the-same-time.ts';
-import { readBindOff } from './bind-off.ts';
+import { readBindOff, readRestElided } from './bind-off.ts';
 import { readBorders } from './borders.ts';
 import { readCastOn } from './cast-on.ts';
 import { readChange } from './change.ts';
 import { readEnding } from './ending.ts';
 import { readEven } from './even.ts';
-import { readGroups } from './groups.ts';
+import { readElidedGroups, readGroups } from './groups.ts';
 import { readHold } from './hold.ts';
 import { readNamedRows } from './named-rows.ts';
 import { readNeedle } from './needle.ts';
-import { readNextSide } from './next-side.ts';
+import { readNextFacing, readNextSide } from './next-side.ts';
 import { readNote, readPassing } from './note.ts';
 import { readOtherSide } from './other-side.ts';
 import { readUntil } from './phrase/until.ts';
 import { readPickUp, seesPickUp } from './pick-up.ts';
 import { readRejoin } from './rejoin.ts';
 import { readRepeatNamed } from './repeat-named.ts';
-import { readRepeatRows, readRowsAgain } from './repeat-rows.ts';
+import { readRepeatJustNamed, readRepeatRows, readRowsAgain } from './repeat-rows.ts';
 import { readRepeatStars } from './repeat-stars.ts';
 import { readRows, readRowsElided } from './rows.ts';
-import { readElidedShape, readShape } from './shape.ts';
+import { readElidedShape, readShape, readShapeThere } from './shape.ts';
 import { readStars } from './stars.ts';
 import { readStated } from './stated.ts';
 import type { Said, Statement } from './statement.ts';
@@ -48,7 +48,17 @@ function readElided(c: Cursor, said: readonly Said[]): Statement | undefined {
     const until = readUntil(c);
     return until && { is: 'even', fabric: { is: 'established' }, until };
   }
-  return last?.is === 'shape' ? readElidedShape(c, Math.sign(last.change)) : undefined;
+  // 'bind off 4 sts at beg of next 2 rows, | then rem 13 sts', '… | then dec 1 st every row 3 times'
+  if (last?.is === 'groups')
+    return (
+      (last.work === 'bo' ? readRestElided(c) : undefined) ??
+      readElidedGroups(c, last.work) ??
+      readShapeThere(c, last.edge)
+    );
+  if (last?.is === 'bind off' && !last.rest) return readElidedGroups(c, 'bo');
+  return last?.is === 'shape'
+    ? (readElidedShape(c, Math.sign(last.change)) ?? readShapeThere(c, last.edge))
+    : undefined;
 }
 
 type Construct = (c: Cursor, said: readonly Said[]) => Statement | undefined;
@@ -77,6 +87,7 @@ const CONSTRUCTS: readonly Construct[] = [
   readChange,
   // 'cast on 5 sts' would be a group at an edge; behind a row it is no piece of its own ('knit back and cast on 5 sts')
   (c, said) => (said.some(({ statement }) => WORKED.has(statement.is)) ? undefined : readCastOn(c)),
+  readRepeatJustNamed,
   readRepeatStars,
   readRepeatNamed,
   // 'k 1 row' would be a stitch in a row
@@ -103,6 +114,8 @@ const CONSTRUCTS: readonly Construct[] = [
   readEnding,
   readStars,
   readNextSide,
+  // 'with WS facing, cast off 5 sts, …' would be passed over, the side forgotten
+  readNextFacing,
   // what is left to be passed over
   readPassing,
 ];

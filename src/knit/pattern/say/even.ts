@@ -13,6 +13,7 @@ import {
   takePhrase,
   takes,
   takesOne,
+  takeTo,
   took,
 } from '../../row/read/cursor.ts';
 import { ending } from './phrase/ending.ts';
@@ -25,7 +26,7 @@ const EVEN = [
   'straight',
   'evenly',
   'plain',
-  'without further|more shaping',
+  'without further|more shaping|inc|dec|increasing|decreasing',
   'without shaping',
   'without dec|inc|decreasing|increasing',
   'on these|all|rem sts',
@@ -39,6 +40,8 @@ const EVEN = [
 /** 'work even until armhole measures 20 cm', 'beg with a k row, st st 6 rows', 'k every row for 5 cm', 'K1, P1 in ribbing for 2 in'. */
 export const readEven = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
+    // 'on the remaining sts work in rib'
+    takeAnyPhrase(c, 'on|over the? rem sts ,?');
     const first = readFirstStitches(c);
     const looks = readBegin(c);
     if (looks) takes(c, 'and', 'then');
@@ -50,11 +53,12 @@ export const readEven = (c: Cursor): Statement | undefined =>
           c,
           () => takes(c, 'k') && seesPhrase(c, 'in|even') && ahead(c, () => readFabric(c) !== undefined),
         ) ||
-        takePhrase(c, 'beg working') ||
+        takePhrase(c, 'beg|start working') ||
+        attempt(c, () => takes(c, 'beg', 'start') && ahead(c, () => startsFabric(c))) ||
         takeEndWith(c));
     if (verb) {
-      if (!seesPhrase(c, 'to the? underarm|armhole')) takes(c, 'to', 'on');
-      if (peekNumber(c, 1) === undefined) takes(c, 'work', 'k', 'in');
+      if (!seesPhrase(c, 'to the? underarm|armhole|same')) takes(c, 'to', 'on');
+      if (peekNumber(c, 1) === undefined) takes(c, 'work', 'working', 'k', 'in');
       else takes(c, 'work', 'in');
       takeAnyPhrase(c, 'a|the border|band|edge of|in', 'border|band of');
     }
@@ -66,6 +70,8 @@ export const readEven = (c: Cursor): Statement | undefined =>
     if (fabric?.is === 'rib') skipLastStitch(c);
     const first2 = first ?? readFirstStitches(c);
     const even2 = skipEven(c) || even;
+    // 'in st st only'
+    if (fabric !== undefined) takes(c, 'only');
     const over = readOver(c);
     skipNotes(c);
     const looks3 = looks2 ?? readBegin(c);
@@ -89,6 +95,12 @@ export const readEven = (c: Cursor): Statement | undefined =>
     };
   });
 
+/** 'Begin St st', 'start pattern': not 'beg with', not 'start at'. */
+const startsFabric = (c: Cursor): boolean => {
+  const fabric = readFabric(c);
+  return fabric?.is === 'named' || fabric?.is === 'rib' || (fabric?.is === 'pattern' && took(c, 'patt'));
+};
+
 /** 'End with 6 rows in garter st': rows of their own. */
 const takeEndWith = (c: Cursor): boolean =>
   attempt(c, () => {
@@ -104,10 +116,11 @@ const takeEndWith = (c: Cursor): boolean =>
 function skipAsFor(c: Cursor): void {
   takeAnyPhrase(
     c,
-    'as given|worked|set for|on back|front|sleeve|sleeves',
-    'as for|on back|front|sleeve',
-    'as for|on left|right front',
+    'as given|worked|set for|on the? back|front|sleeve|sleeves',
+    'as for|on the? back|front|sleeve',
+    'as for|on the? left|right front',
     'as before',
+    'as given? above',
   );
 }
 
@@ -164,17 +177,26 @@ const readFabricHere = (c: Cursor): FabricSaid | undefined =>
 const readBareRib = (c: Cursor): FabricSaid | undefined =>
   attempt(c, () => {
     let face = '';
+    let groups = 0;
+    let counted = 0;
     const starred = takes(c, '*');
     while (sees(c, 'k', 'p', ',', 'and') && face.length < 40) {
       if (takes(c, ',', 'and')) continue;
       const n = peekNumber(c, 1);
       if (n === undefined || n < 1 || n > 20 || !Number.isSafeInteger(n)) break;
       face += peekWord(c).charAt(0).repeat(n);
-      c.at += 2;
+      takeTo(c, c.at + 2);
+      groups += 1;
+      if (!takePhrase(c, 'st|sts')) continue;
+      counted += 1;
+      // 'k 2, p 2 sts', 'k 1 st, p 1 st', and no 'k 2 sts, p 2'
+      if (counted < groups) break;
     }
+    if (counted > 1 && counted < groups) return undefined;
+    if (counted === 1 && !took(c, 'st', 'sts', ',')) return undefined;
     if (starred && !takes(c, '*')) return undefined;
     const rib = face.includes('k') && face.includes('p');
-    if (rib && (takeAnyPhrase(c, 'in rib', 'rib') || seesPhrase(c, 'for|until'))) {
+    if (rib && (takeAnyPhrase(c, 'in rib', 'rib', '( rib )') || seesPhrase(c, 'for|until'))) {
       if (!seesPhrase(c, 'to end|last')) return { is: 'rib', face };
     }
   });
@@ -228,6 +250,9 @@ function skipNotes(c: Cursor): void {
     '( k on right side , p on wrong side )',
     '( k 1 row p 1 row )',
     '( k all rows )',
+    '( 1 row k , 1 row p )',
+    '( plain k )',
+    '( k plain )',
     '( every|each row k )',
     '( k 1 , p 1 )',
   );

@@ -4,7 +4,13 @@ import { seesEnding, takeFirst } from './phrase/ordinal.ts';
 import { readToCount } from './phrase/until.ts';
 import type { Beat, Statement } from './statement.ts';
 
-export const readEvenly = (c: Cursor, change: number, when: readonly Beat[]): Statement | undefined =>
+/** `counted` where the text says how many: 'inc on next row' leaves that to what was said before. */
+export const readEvenly = (
+  c: Cursor,
+  change: number,
+  when: readonly Beat[],
+  counted: boolean,
+): Statement | undefined =>
   attempt(c, () => {
     takes(c, 'spaced', 'as');
     const evenly = takeAnyPhrase(c, 'evenly', 'even', 'at even intervals', 'at equal intervals');
@@ -12,6 +18,7 @@ export const readEvenly = (c: Cursor, change: number, when: readonly Beat[]): St
     const over = readOver(c);
     const row = readRowRef(c);
     if (!evenly && row === undefined && over === undefined) return undefined;
+    if (!counted && !evenly && over === undefined) return undefined;
     if (!evenly && !over && (row === undefined || when.length > 0)) return undefined;
     const toCount = readToCount(c, ',', '-', '(');
     return {

@@ -1,5 +1,6 @@
 import {
   ahead,
+  attempt,
   type Cursor,
   isWord,
   sees,
@@ -35,9 +36,17 @@ export function castsOnSomewhere(c: Cursor): boolean {
   return false;
 }
 
+/** 'Cast 3 sts onto your needle', 'cast 20 stitches on'. */
+export const takesCastOnto = (c: Cursor): number | false => {
+  const n = takes(c, 'cast') ? takeNumber(c) : undefined;
+  if (n === undefined || !Number.isSafeInteger(n) || n < 1 || !takePhrase(c, 'st|sts')) return false;
+  return takeAnyPhrase(c, 'on|onto|on to your|the|a? needle', 'onto', 'on') && n;
+};
+
 const castsOn = (c: Cursor): boolean =>
   ahead(c, () => {
     takes(c, 'loosely');
+    if (attempt(c, () => takesCastOnto(c))) return true;
     if (!takeAnyPhrase(c, 'cast -? on', 'co')) return false;
     takes(c, 'loosely', 'on', 'a');
     takePhrase(c, 'total of');
@@ -49,14 +58,19 @@ const castsOn = (c: Cursor): boolean =>
     return !seesPhrase(c, 'at|over|on each|both|either') && !isWord(c.tokens[c.at], 'each');
   });
 
-/** Passes over what stands before the cast-on, but for the needles. */
-export function takeFrontDoor(c: Cursor, add: Add): void {
+/**
+ * Passes over what stands before the cast-on, but for the needles.
+ * @returns whether it says that something is begun ('To make flap, cast on 18 sts'; 'then cast on 9 sts' does not)
+ */
+export function takeFrontDoor(c: Cursor, add: Add): boolean {
   const at = castOnAhead(c);
-  if (at === undefined || at === c.at) return;
+  if (at === undefined || at === c.at) return false;
+  const anew = c.tokens.slice(c.at, at).some(({ word }) => !means(word, 'joins two orders') && word !== ',');
   while (c.at < at) {
     const needle = { ...c, end: at };
     const said = readNeedle(needle);
     if (said) add(said, c.at);
     takeTo(c, said ? needle.at : c.at + 1);
   }
+  return anew;
 }

@@ -1,14 +1,19 @@
 import { takeBindOff } from '../../row/read/bind-off.ts';
 import { takeCastOn } from '../../row/read/cast-on.ts';
 import {
+  ahead,
   attempt,
   type Cursor,
+  isOneOf,
   peekNumber,
+  peekWord,
+  sees,
   seesPhrase,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
   takes,
+  takeWhole,
 } from '../../row/read/cursor.ts';
 import { readTimes, STS } from '../../row/read/goal.ts';
 import { readBeats, readBeatsBefore } from './phrase/beats.ts';
@@ -23,13 +28,15 @@ export const readGroups = (c: Cursor): Statement | undefined =>
     takes(c, ',', ':');
     const work = takeBindOff(c) ? 'bo' : takeCastOn(c) ? 'co' : undefined;
     if (work === undefined) return undefined;
+    const byPurpose = before === undefined ? readByPurpose(c, work) : undefined;
+    if (byPurpose) return byPurpose;
     takeFor(c);
     const groups: GroupSaid[] = [];
     let edge: EdgeName | undefined = before?.edge;
     while (groups.length < 30) {
       const next = attempt(c, () => {
         if (groups.length > 0) skipChain(c, work);
-        const one = readGroup(c, before);
+        const one = readGroup(c, before, groups.length > 0 ? edge : undefined);
         if (one?.place === undefined && before === undefined && groups.length === 0) return undefined;
         return isAtOther(edge, one?.place?.edge) ? undefined : one;
       });
@@ -40,6 +47,23 @@ export const readGroups = (c: Cursor): Statement | undefined =>
     if (groups.length === 0 || edge === undefined) return undefined;
     takeFor(c);
     return { is: 'groups', work, edge, groups };
+  });
+
+/** 'Bind off 6 sts for armhole.': of a piece with one armhole the edge is known, though nobody says where. */
+const readByPurpose = (c: Cursor, work: 'bo' | 'co'): Statement | undefined =>
+  attempt(c, () => {
+    const stitches = takeWhole(c);
+    if (work !== 'bo' || stitches === undefined || !takePhrase(c, STS)) return undefined;
+    const neck = takePhrase(c, 'for the? neck edge?');
+    if (!neck && !takePhrase(c, 'for the? armhole|underarm')) return undefined;
+    if (c.at < c.end && !isOneOf(peekWord(c), '. ;')) return undefined;
+    return {
+      is: 'groups',
+      work,
+      edge: neck ? 'neck' : 'armhole',
+      groups: [{ stitches, rows: 1, every: 2 }],
+      byPurpose: true,
+    };
   });
 
 /** 'for the armhole', 'for each shoulder': wherever it is said, the edge says it too. */
@@ -81,6 +105,7 @@ const readGroupsPlace = (c: Cursor): Place | undefined =>
 function readGroup(
   c: Cursor,
   before: Place | undefined,
+  chained: EdgeName | undefined,
 ): { groups: GroupSaid[]; place: Place | undefined } | undefined {
   const early = attempt(c, () => {
     const said = readGroupsPlace(c);
@@ -95,18 +120,30 @@ function readGroup(
   takes(c, 'in');
   takeAnyPhrase(c, 'patt|rib', 'loosely');
   if (before === undefined) takeFor(c);
+  // '6 sts 3 times from armhole side'
+  const timesEarly = attempt(c, () => {
+    const read = readTimes(c);
+    return read && ahead(c, () => readGroupsPlace(c)?.beats.length === 0) ? read : undefined;
+  });
   if (!seesPhrase(c, 'each side|sides|end|edge')) takes(c, 'each');
   const place = early ?? readGroupsPlace(c);
-  const inline = place ? undefined : readInline(c);
+  // '… at beg of next row, and 1 st on the next 3 alt rows': at the edge said before
+  const rhythm = place || chained === undefined || !sees(c, 'on', 'in') ? [] : readBeats(c);
+  const inline = place ? undefined : rhythm.length > 0 ? rhythm : readInline(c);
   if (inline) attempt(c, () => readEdgeOf(c) === 'same');
-  const times = attempt(c, () => {
-    takes(c, ',');
-    return place && place.beats.length === 0 ? readTimes(c) : undefined;
-  });
+  const times =
+    timesEarly ??
+    attempt(c, () => {
+      takes(c, ',');
+      return place && place.beats.length === 0 ? readTimes(c) : undefined;
+    });
   const used = place ?? (before && before.beats.length > 0 && inline === undefined ? before : undefined);
   const beats = bothSides(c, inline ?? used?.beats ?? []);
   if (place === undefined && inline === undefined && before === undefined) return undefined;
-  return { groups: groupsOf(n, used?.edge ?? before?.edge ?? 'beginning', beats, times?.n), place };
+  return {
+    groups: groupsOf(n, used?.edge ?? before?.edge ?? chained ?? 'beginning', beats, times?.n),
+    place,
+  };
 }
 
 /** 'at beg of each row 3 times each side': three of each side. */
@@ -143,3 +180,15 @@ function groupsOf(
     ...(beat.side === undefined ? {} : { side: beat.side }),
   }));
 }
+
+/** '… at beg of next row, | then 3 sts at neck edge on foll alt rows 3 times': what is done stands before the first of them only. */
+export const readElidedGroups = (c: Cursor, work: 'bo' | 'co'): Statement | undefined =>
+  attempt(c, () => {
+    const one = readGroup(c, undefined, undefined);
+    const closed = one?.place?.beats.every(
+      ({ times, toCount }) => times !== undefined || toCount !== undefined,
+    );
+    return closed && one?.place
+      ? { is: 'groups', work, edge: one.place.edge, groups: one.groups }
+      : undefined;
+  });

@@ -1,4 +1,4 @@
-import { attempt, type Cursor, endsOrdinal, takes, takeTo } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, endsOrdinal, isWord, takes, takeTo } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
 import { HEADINGS, PIECES, SHAPED, SIDES } from '../../row/read/vocabulary.ts';
@@ -15,7 +15,7 @@ export const readHeading = (c: Cursor, aloneOnLine: boolean): Statement | undefi
     const statement = headingOf(words, c.tokens[end]?.text === ':', aloneOnLine);
     if (statement === undefined) return readInlineHeading(c);
     takeTo(c, end);
-    takes(c, ':');
+    takes(c, ':', ';');
     return statement;
   });
 
@@ -53,7 +53,7 @@ function headingEnd(c: Cursor, aloneOnLine: boolean): number | undefined {
     if (at >= c.end) break;
     const text = c.tokens[at]?.text ?? '';
     if (text === ':') return at > c.at ? at : undefined;
-    if (text === ';') return undefined;
+    if (text === ';') return isWord(c.tokens[at - 1], 'thus') && at === c.end - 1 ? at : undefined;
     at += 1;
   }
   const capitals = c.tokens.slice(c.at, c.end).every(({ capital }) => capital);
@@ -78,7 +78,7 @@ export function headingOf(
   const inside = withoutMakes(tokens);
   const spoken = inside.words.map((token) => token.text);
   // 'Divide for neck as follows:'
-  const end = / as foll(ows)?$/.test(spoken.join(' ')) ? -2 : undefined;
+  const end = / as foll(ows)?$/.test(spoken.join(' ')) ? -2 : spoken.at(-1) === 'thus' ? -1 : undefined;
   const names = inside.words
     .slice(0, end)
     .filter((token) => token.kind === 'word')
@@ -192,5 +192,7 @@ const makesOf = (names: readonly string[]): number => {
 function isShaping(names: readonly string[], alone: boolean): boolean {
   const rest = names.filter((name) => !means(name, 'beside a shaping in a heading'));
   const said = rest.length < names.length;
+  // 'Begin st st'
+  if (rest.length === 0 && names.includes('st')) return false;
   return (alone || said) && rest.length <= 4 && rest.every((name) => SHAPED.has(name)) && (said || alone);
 }

@@ -2,6 +2,7 @@ import {
   attempt,
   type Cursor,
   sees,
+  seesPhrase,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
@@ -23,12 +24,21 @@ export const readHold = (c: Cursor): Statement | undefined =>
     const n = takeNumber(c);
     const late = which ?? readWhichStitches(c);
     const said = takePhrase(c, STS);
-    takeAnyPhrase(c, 'for back|front neck|of', 'for neck|front|back|thumb|hood|shoulder|collar', 'at center');
-    if (late !== undefined && (said || took(c, 'these', 'them', 'rem')) && takeOnHolder(c)) {
+    takeAnyPhrase(
+      c,
+      'for back|front neck|of',
+      'for neck|front|back|thumb|hood|shoulder|collar',
+      'at center',
+      'of|for each shoulder',
+      'at neck|front|armhole|center edge',
+    );
+    const whose = said || n !== undefined || took(c, 'these', 'them', 'rem');
+    if (late !== undefined && whose && (takeOnHolder(c) || takeExtraNeedle(c))) {
       takeAnyPhrase(
         c,
         'for back|front of neck',
         'for back|front neck',
+        'for left|right|first|second front|back|shoulder|side',
         'for neck|neckband|collar|later|hood|shoulder|front|back',
         'to be worked later',
         'and work|cont on first|these|rem sts',
@@ -40,6 +50,15 @@ export const readHold = (c: Cursor): Statement | undefined =>
       };
     }
   });
+
+/** 'slip the first 26 sts off on an extra needle'; 'onto extra needle and hold in front' is a cable. */
+const takeExtraNeedle = (c: Cursor): boolean =>
+  attempt(
+    c,
+    () =>
+      takeAnyPhrase(c, 'off? on|onto an|a|the? extra|spare needle|pin') &&
+      !seesPhrase(c, 'and|, hold|leave|k|p'),
+  );
 
 function readWhichStitches(c: Cursor): 'rest' | 'first' | 'last' | 'centre' | 'all' | undefined {
   if (takes(c, 'rem', 'other')) return 'rest';

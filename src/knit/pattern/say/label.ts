@@ -16,6 +16,7 @@ import {
   takeTo,
   took,
 } from '../../row/read/cursor.ts';
+import { means } from '../../row/read/meanings.ts';
 import { readSide } from './phrase/side.ts';
 import type { Label } from './statement.ts';
 
@@ -45,6 +46,7 @@ const sideAfter = (c: Cursor): 'RS' | 'WS' | undefined =>
       const side = word === 'k' || word === 'p' ? undefined : readSide(c);
       if (side !== undefined) {
         takes(c, 'facing', 'row', 'side');
+        takeAnyPhrase(c, 'of work|piece');
         takes(c, ')', ']');
         return side;
       }
@@ -134,7 +136,9 @@ const readEveryOther = (c: Cursor): boolean =>
 /** '1st row:', '2nd and 4th rows:', '1st to 4th rows'. */
 function ordinal(c: Cursor): Label | undefined {
   const n = peekNumber(c);
-  if (n === undefined || !endsOrdinal(peek(c, 1))) return ordinalWord(c);
+  // '97-98th rows'
+  const span = peekWord(c, 1) === '-' && peekNumber(c, 2) !== undefined && endsOrdinal(peek(c, 3));
+  if (n === undefined || !(span || endsOrdinal(peek(c, 1)))) return ordinalWord(c);
   const rows = readNumbers(c);
   if (rows.length === 0) return undefined;
   if (readEveryOther(c)) return { rows, everyOther: true };
@@ -187,14 +191,20 @@ const onNext = (c: Cursor): Label | undefined =>
     const label = sees(c, 'next') ? next(c) : undefined;
     if (label === undefined || label.next !== undefined) return undefined;
     const side = label.side ?? sideAfter(c);
-    const parted = takes(c, ',', ':');
+    // 'on the next row K 52 sts, …'
+    const counted =
+      sees(c, 'k', 'p') && peekNumber(c, 1) !== undefined && seesPhrase({ ...c, at: c.at + 2 }, 'st|sts ,');
+    const parted = takes(c, ',', ':') || counted;
     if (parted ? !sees(c, 'k', 'p', 'work', 'sl', 'cast') : !castsOver(c)) return undefined;
     if (seesPhrase(c, 'work a? buttonhole')) return undefined;
     return side === undefined ? label : { ...label, side };
   });
 
+/** 'Last row (WS):'; 'last row' elsewhere is one that was worked. */
+const seesLastLabel = (c: Cursor): boolean => seesPhrase(c, 'last|final row :|(|[');
+
 function next(c: Cursor): Label | undefined {
-  if (!takes(c, 'next', 'foll')) return undefined;
+  if (!(seesLastLabel(c) && takes(c, 'last', 'final')) && !takes(c, 'next', 'foll')) return undefined;
   const n = takeNumber(c);
   const side = readSideWord(c);
   const name = attempt(c, () =>
@@ -210,8 +220,13 @@ function next(c: Cursor): Label | undefined {
   };
 }
 
-const readSideWord = (c: Cursor): 'RS' | 'WS' | undefined =>
-  takes(c, 'rs') ? 'RS' : takes(c, 'ws') ? 'WS' : undefined;
+/** 'next RS row', 'next k row', in stocking stitch on the right side. */
+const readSideWord = (c: Cursor): 'RS' | 'WS' | undefined => {
+  if (takes(c, 'rs')) return 'RS';
+  if (takes(c, 'ws')) return 'WS';
+  if (!seesPhrase(c, 'k|p row')) return undefined;
+  return takes(c, 'k') ? 'RS' : takes(c, 'p') ? 'WS' : undefined;
+};
 
 /** 'Inc row:', 'Set-up row (WS):', 'Foundation row', 'Buttonhole row'. */
 const namedRow = (c: Cursor): Label | undefined =>
@@ -225,12 +240,19 @@ const namedRow = (c: Cursor): Label | undefined =>
       words += 1;
     }
     if (words === 0 || !takePhrase(c, ROWS)) return undefined;
+    // 'Dec row 1:', 'Dec row 2:'
+    if (words === 1 && seesNumberedShaping(c, start)) takeNumber(c);
     const side = sideAfter(c);
     const name = rowName(c.tokens[start]?.text ?? '');
-    return seesPhrase(c, ':') || side !== undefined
+    // 'Inc row P2, k2, …': what is named and worked at once
+    const bare = (name === 'dec' || name === 'inc') && sees(c, 'k', 'p') && peekNumber(c, 1) !== undefined;
+    return seesPhrase(c, ':') || side !== undefined || bare
       ? { rows: [], name, ...(side === undefined ? {} : { side }) }
       : undefined;
   });
+
+const seesNumberedShaping = (c: Cursor, start: number): boolean =>
+  peekNumber(c) !== undefined && means(c.tokens[start]?.word, 'row with a number of its own');
 
 /** 'Decrease row' and 'Dec row' are one. */
 export const rowName = (word: string): string =>

@@ -1,11 +1,12 @@
 import {
   attempt,
   type Cursor,
-  takeAll,
+  isWord,
   takeNumber,
   takePhrase,
   takes,
   takesOne,
+  takeTo,
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
 import type { Statement } from './statement.ts';
@@ -17,13 +18,19 @@ export const readNamedRows = (c: Cursor): Statement | undefined =>
       takes(c, 'last', 'above');
       const n = takeNumber(c);
       if (takePhrase(c, 'row|rows') && takesOne(c, 'forms a pattern')) {
+        // 'these 2 rows form rib, repeat a further 4 times': what is ordered behind it is no name
+        const order = c.tokens.findIndex(
+          (token, i) =>
+            i > c.at && i < c.end && token.word === 'rep' && isWord(c.tokens[i - 1], ',', ';', 'and'),
+        );
+        const end = order < 0 ? c.end : order;
         const name = c.tokens
-          .slice(c.at, c.end)
+          .slice(c.at, end)
           .filter(({ kind, text }) => kind === 'word' && !means(text, 'beside the name of rows'))
           .map(({ text }) => text)
           .slice(0, 4)
           .join(' ');
-        takeAll(c);
+        takeTo(c, end);
         return { is: 'named rows', name, ...(n === undefined ? {} : { rows: n }) };
       }
     }

@@ -5,23 +5,32 @@ import {
   isWord,
   peek,
   peekWord,
+  sees,
+  seesOne,
   seesPhrase,
   takeAll,
   takeAnyPhrase,
   takes,
+  takesOne,
+  takeTo,
+  took,
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
+import { readColourName } from './phrase/colour.ts';
 import { skipFacing } from './phrase/facing.ts';
 import { readLength } from './phrase/measure.ts';
 import { readFrom } from './phrase/place.ts';
 import { skipYarn } from './phrase/yarn.ts';
-import type { Statement } from './statement.ts';
+import type { Said, Statement } from './statement.ts';
 
 /** What makes no row: seams, pressing, breaking the yarn, markers at the edge. */
 export const readNote = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     const word = peekWord(c);
+    if (takeAnother(c)) return { is: 'note', about: 'another' };
     if (takeAnyPhrase(c, 'break|cut|fasten off? the? yarn|wool|thread', 'break|cut|fasten off?')) {
+      // 'break off A', 'cut B and C'
+      if (readColourName(c)) attempt(c, () => takes(c, 'and', ',') && readColourName(c) !== undefined);
       return { is: 'note', about: 'yarn' };
     }
     if (
@@ -52,6 +61,26 @@ export const readNote = (c: Cursor): Statement | undefined =>
     takeAll(c);
     return { is: 'note', about: 'making up' };
   });
+
+/** 'Make another sleeve the same', 'work a second piece in same way': one more of what was made. */
+const takeAnother = (c: Cursor): boolean =>
+  attempt(c, () => {
+    if (!takes(c, 'work', 'make', 'k')) return false;
+    takes(c, 'a', 'the', '1');
+    if (!takes(c, 'another', 'other', 'second') || !takesOne(c, 'made again')) return false;
+    const alike = takeAnyPhrase(
+      c,
+      'to match|correspond',
+      'the? same',
+      'in the? same way|manner',
+      'in same manner|way',
+      'like|as first|this|it|the? one?',
+      'alike',
+    );
+    return (alike || took(c, ...AGAIN)) && (c.at >= c.end || isOneOf(peekWord(c), '. ;'));
+  });
+
+const AGAIN = ['sleeve', 'piece', 'pocket'];
 
 /** 'attach CC and work in pattern until …': what is told is but the beginning of an order. */
 const ordersBehind = (c: Cursor): boolean =>
@@ -89,9 +118,10 @@ const ASIDES = [
   'keeping|keep patt correct throughout?',
   'keeping|keep to|in patt throughout?',
   'keeping continuity of patt throughout?',
-  'keeping|keep edge|edges|side|sides|armhole edge? straight',
+  'keeping|keep both? edge|edges|side|sides|armhole edge? straight|even',
   'weave|darn|sew in? the? loose? end|ends',
   'fasten|break|cut off? yarn?',
+  'for a? ridge|foldline|hemline|fold|turning line|row|ridge?',
 ];
 
 /** 'work measures 40 cm from beg' says how long it is by now; 'until work measures …' is taken where it ends rows. */
@@ -105,17 +135,50 @@ const takeMeasured = (c: Cursor): boolean =>
     return true;
   });
 
-function takeAside(c: Cursor): boolean {
-  if (takeMeasured(c)) return true;
+/** 'Make neck hole as follows:', 'begin the crown decreases thus;': what comes is named, and nothing is worked yet. */
+const takeAnnounced = (c: Cursor): boolean =>
+  attempt(c, () => {
+    if (!takesOne(c, 'announces')) return false;
+    for (let far = 0; far < 6 && !seesPhrase(c, ',? as foll') && !seesPhrase(c, ',? thus'); far += 1) {
+      if (
+        peek(c)?.kind !== 'word' ||
+        (seesOne(c, 'beginning of an order') && !sees(c, 'dec', 'inc')) ||
+        seesOne(c, 'fabric by name')
+      )
+        return false;
+      takeTo(c, c.at + 1);
+    }
+    if (!takeAnyPhrase(c, ',? as foll', ',? thus')) return false;
+    takes(c, ':', ';', '-');
+    return c.at >= c.end;
+  });
+
+/** 'dec 1 st at each end 4 times, 6 inches, 82 sts': how long it is by then. */
+const takeLengthByThen = (c: Cursor, said: readonly Said[]): boolean =>
+  attempt(c, () => {
+    const last = said.at(-1)?.statement.is;
+    if (last === undefined || !SHAPED_BEFORE.has(last) || c.tokens[c.at - 1]?.text !== ',') return false;
+    return readLength(c) !== undefined && (c.at >= c.end || isOneOf(peekWord(c), ', . ( ;'));
+  });
+
+const SHAPED_BEFORE: ReadonlySet<Statement['is']> = new Set([
+  'shape',
+  'repeat from stars',
+  'repeat named',
+  'groups',
+]);
+
+function takeAside(c: Cursor, said: readonly Said[]): boolean {
+  if (takeMeasured(c) || takeAnnounced(c) || takeLengthByThen(c, said)) return true;
   if (!takeAnyPhrase(c, ...ASIDES)) return false;
   takes(c, ':', ',');
   return true;
 }
 
 /** Words that may stand alone between instructions: 'with RS facing', 'ending with a WS row', 'with white'. */
-export const readPassing = (c: Cursor): Statement | undefined =>
+export const readPassing = (c: Cursor, said: readonly Said[]): Statement | undefined =>
   attempt(c, () => {
-    if (takeAside(c)) return { is: 'note', about: 'aside' };
+    if (takeAside(c, said)) return { is: 'note', about: 'aside' };
     if (skipFacing(c)) return { is: 'note', about: 'facing' };
     return skipYarn(c) ? { is: 'note', about: 'yarn' } : undefined;
   });

@@ -15,6 +15,7 @@ const MATCHING = [
   'as first|for',
   'as',
   'similarly',
+  'accordingly',
 ];
 
 /** 'complete other side to match, reversing shaping', 'work second side as first'. */
@@ -23,8 +24,9 @@ export const readOtherSide = (c: Cursor): Statement | undefined =>
     const verb = takes(c, 'complete', 'work', 'finish', 'k', 'completing', 'make', 'shape');
     takes(c, 'the');
     takes(c, 'rem');
-    const other = takes(c, 'other', 'opposite', 'left', 'right') || takeSecond(c);
+    const other = takes(c, 'other', 'opposite', 'left', 'right', 'this') || takeSecond(c);
     const what = takes(c, 'side', 'shoulder', 'half', 'neck', 'edge', 'sts');
+    if (what) takeAnyPhrase(c, 'of the? neck|front|back|work');
     const matches = takeAnyPhrase(c, ...MATCHING);
     takeAnyPhrase(c, 'for', 'with', 'to');
     takes(c, 'the');

@@ -37,6 +37,8 @@ export interface OwnWords {
   readonly asks: boolean;
   /** it bids something of the work in hand, or is the rest of a sentence that was cut: never passed over */
   readonly bids: boolean;
+  /** it casts stitches on somewhere */
+  readonly castsOn: boolean;
   /** it works a whole piece as another one: 'Work exactly as for right front' */
   readonly another: boolean;
   readonly short: boolean;
@@ -80,6 +82,7 @@ export function ownWords(
     words: said,
     fault,
     work: soundsLikeWork(tokens, sentence.from, sentence.to),
+    castsOn: castsOnSomewhere(cursorOver(tokens, sentence.from, sentence.to)),
     another: likeAnother(cursorOver(tokens, sentence.from, sentence.to)),
     asks: asksForWork(cursorOver(tokens, sentence.from, sentence.to)),
     bids: bidsWork(cursorOver(tokens, sentence.from, sentence.to)),

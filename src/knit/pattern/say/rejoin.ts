@@ -36,6 +36,11 @@ function rejoined(c: Cursor): number | 'some' | undefined {
     skipFacing(c);
     return remaining(c);
   }
+  if (takeAnyPhrase(c, 'sl|place|put|return|transfer the? holder|held sts to|onto|on the? working? needle')) {
+    takes(c, ',');
+    takeAnyPhrase(c, 'and? rejoin|join|attach yarn');
+    return 'some';
+  }
   if (takes(c, 'return', 'returning', 'go') || seesPhrase(c, 'to rem|other|the')) {
     takes(c, 'back');
     return takes(c, 'to') ? remaining(c) : undefined;
@@ -69,6 +74,7 @@ export function remaining(c: Cursor): number | 'some' {
   takeAnyPhrase(
     c,
     'at neck|inner|front|inside|armhole edge',
+    'opposite|other side of neck edge?',
     'at center',
     'at beg',
     'on holder',

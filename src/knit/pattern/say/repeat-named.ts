@@ -4,6 +4,7 @@ import {
   peek,
   peekWord,
   sees,
+  takeAnyPhrase,
   takeNumber,
   takes,
   took,
@@ -38,18 +39,33 @@ const readNamed = (c: Cursor): Statement | undefined =>
 /** 'Repeat on each RS row 11 more times', 'rep this dec every 4th row twice': the last row that changed the count. */
 const readLast = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
+    const goesOn = takeGoesOnSo(c);
+    if (goesOn) return lastOnBeats(c, 2);
     if (!takes(c, 'rep')) return undefined;
     const said = takes(c, 'the', 'this', 'last');
     takes(c, 'last');
     takes(c, 'dec', 'inc', 'decreases', 'increases', 'shaping');
     if (said || took(c, 'dec', 'inc')) takes(c, 'row');
-    const beats = sees(c, 'on', 'every', 'each', 'foll') ? readBeats(c) : [];
-    const ends = beats.at(-1);
-    const closed = ends?.times !== undefined || ends?.toCount !== undefined;
-    return closed && beats.length === 1 && ends?.everyMm === undefined
-      ? { is: 'repeat named', name: '', beats }
-      : undefined;
+    return lastOnBeats(c, 1);
   });
+
+function lastOnBeats(c: Cursor, most: number): Statement | undefined {
+  const beats = sees(c, 'on', 'every', 'each', 'foll') ? readBeats(c) : [];
+  const ends = beats.at(-1);
+  const closed = ends?.times !== undefined || ends?.toCount !== undefined;
+  return closed && beats.length <= most && ends?.everyMm === undefined
+    ? { is: 'repeat named', name: '', beats }
+    : undefined;
+}
+
+/** 'Continue decreasing thus', 'cont to dec in this way': as it was done last. */
+const takeGoesOnSo = (c: Cursor): boolean =>
+  attempt(
+    c,
+    () =>
+      takeAnyPhrase(c, 'cont to? dec|inc|decreasing|increasing') &&
+      takeAnyPhrase(c, 'thus', 'in this|the? same? way|manner', 'as before|set', 'in same manner as before'),
+  );
 
 /** 'rep row 2 5 times' is the row by itself, again and again: a rhythm says on which rows. */
 const readNumber = (c: Cursor): Statement | undefined =>

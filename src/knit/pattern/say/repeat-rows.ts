@@ -16,6 +16,20 @@ import { readFabric } from './phrase/fabric.ts';
 import { readToCount, readUntil } from './phrase/until.ts';
 import type { Said, Statement } from './statement.ts';
 
+/** 'These 2 rows form rib, | repeat a further 4 times'. */
+export const readRepeatJustNamed = (c: Cursor, said: readonly Said[]): Statement | undefined =>
+  attempt(c, () => {
+    const named = said.at(-1)?.statement;
+    if (named?.is !== 'named rows' || named.rows === undefined || !takes(c, 'rep')) return undefined;
+    takes(c, 'them', 'these');
+    takes(c, 'a');
+    const further = takes(c, 'further');
+    const times = readTimes(c);
+    if (times === undefined) return undefined;
+    const more = further || times.more || !times.total;
+    return { is: 'repeat rows', last: named.rows, times: more ? times.n : Math.max(0, times.n - 1) };
+  });
+
 /** 'rep rows 1–4 until …', 'rep last 2 rows 5 times more', 'work rows 1 to 8 twice', 'these 2 rows form pattern'. */
 export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined =>
   attempt(c, () => {
@@ -93,14 +107,14 @@ const readNumbered = (c: Cursor): Which | undefined =>
     const rowsFirst = takes(c, 'row', 'rows');
     const from = takeNumber(c) ?? takeOrdinal(c);
     if (from !== undefined) {
-      takes(c, 'st', 'nd', 'rd', 'th');
+      takes(c, 'st', 'nd', 'rd', 'th', 'd');
       const early = takePhrase(c, 'row');
       let to = from;
       if (takes(c, '-', 'to', 'through', 'and', ',')) {
         takes(c, 'rows', 'row');
         const n = takeNumber(c) ?? takeOrdinal(c);
         if (n !== undefined) to = n;
-        takes(c, 'st', 'nd', 'rd', 'th');
+        takes(c, 'st', 'nd', 'rd', 'th', 'd');
       }
       for (let n: number | undefined = to; n !== undefined; ) {
         to = n;

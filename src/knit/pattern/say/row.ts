@@ -43,12 +43,23 @@ export function readLabelled(
   c: Cursor,
   label: Label,
 ): Result<Statement> | { readonly ok: true; readonly value: Statement } {
+  takeEdgeOfGroup(c);
   const like = readLike(c);
   if (like !== undefined) return { ok: true, value: { is: 'row', label, items: [], like } };
   const row = readRow(c);
   if (!row.ok) return row;
   return { ok: true, value: { is: 'row', label, items: row.value } };
 }
+
+/** 'Row 1: at arm edge bind off 8 sts, p to end': where the row begins. */
+const takeEdgeOfGroup = (c: Cursor): boolean =>
+  attempt(
+    c,
+    () =>
+      takeAnyPhrase(c, 'at the? arm|armhole|neck|front|side|shoulder edge ,?') &&
+      seesPhrase(c, 'bind|cast off') &&
+      seesPhrase({ ...c, at: c.at + 3 }, 'sts|st ,? k|p|work|patt'),
+  );
 
 const readLike = (c: Cursor): number | undefined =>
   attempt(c, () => {
@@ -91,6 +102,14 @@ export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): 
   if (items) {
     takeAll(c);
     add({ is: 'row', label, items }, at, stated?.stitches);
+    return undefined;
+  }
+  // 'Next 2 rows: bind off 6 sts at beg of each row' would be a row that ends there
+  const each =
+    label.next === undefined ? undefined : readWorkedRows(cursorOver(c.tokens, start, row.end), label);
+  if (each?.is === 'groups') {
+    takeAll(c);
+    add(each, at, stated?.stitches);
     return undefined;
   }
   const read = readLabelled(row, label);

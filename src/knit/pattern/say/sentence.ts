@@ -10,7 +10,6 @@ import {
   peekWord,
   sees,
   seesPhrase,
-  takeAnyPhrase,
   takes,
   takeTo,
 } from '../../row/read/cursor.ts';
@@ -26,9 +25,11 @@ import { readGauge, takeNeedles } from './gauge.ts';
 import { readHeading } from './heading.ts';
 import { readLabel } from './label.ts';
 import { readMultiple } from './multiple.ts';
+import { readOtherPiece } from './other-piece.ts';
 import { takeStated } from './phrase/stated-count.ts';
 import { joinsInRound, worksInRounds } from './rounds.ts';
 import { begins, readBareRow, readLabelledRow } from './row.ts';
+import { announcedRows, standingOrder } from './standing-order.ts';
 import { readStars } from './stars.ts';
 import type { Add, Label, Said, Statement } from './statement.ts';
 import { endedByTurn } from './turn.ts';
@@ -70,7 +71,7 @@ export function readSentence(
   if (!seesGauge(c) && worksInRounds(c)) return inRounds(c, said);
   if (standingOrder(c))
     return { said, fault: expected(c, 'stitch or repeat expected'), rest: c.at, beside: true, order: true };
-  takeFrontDoor(c, add);
+  const anew = takeFrontDoor(c, add);
   const whole = c.at;
   const one =
     (castOnAhead(c) === undefined ? readMultiple(c) : undefined) ?? (seesGauge(c) ? readGauge(c) : undefined);
@@ -100,6 +101,22 @@ export function readSentence(
     const row = endedByTurn(c);
     const trouble = readOneStatement(row, said, add);
     takeTo(c, row.at);
+    const first = said.at(-1);
+    if (anew && at === whole && first?.statement.is === 'cast on') said[said.length - 1] = { ...first, anew };
+    const announced = trouble === undefined ? announcedRows(said, tokens, at) : undefined;
+    if (announced !== undefined) {
+      takes(c, ':', '-', ';');
+      const before = said.splice(-2, 2)[0];
+      if (c.at < c.end)
+        return {
+          said,
+          fault: expected(cursorOver(tokens, last.begin), 'stitch or repeat expected'),
+          rest: last.begin,
+          order: true,
+        };
+      add({ is: 'note', about: 'aside', rows: announced }, last.begin, before?.stated);
+      return { said };
+    }
     if (trouble === undefined && !joinRows(said, tokens, at))
       return {
         said: said.slice(0, -2),
@@ -123,24 +140,6 @@ function inRounds(c: Cursor, said: Said[]): ReadSentence {
   return { said, fault: found, rest: c.at, order: true, ...(joins ? { beside: true, rounds: true } : {}) };
 }
 
-/** 'On all WS rows: k1, p to end': how rows to come are worked; no row of its own. */
-const standingOrder = (c: Cursor): boolean =>
-  seesPhrase(c, 'the? first st in|of|on every|each row should|is|must') ||
-  seesPhrase(c, 'sl the? first st in|of|on every|each row') ||
-  ahead(
-    c,
-    () =>
-      takeAnyPhrase(
-        c,
-        'on|work? all|every|each other? rs|ws|alt|even|odd rows|row',
-        'on|work? all|every|each right|wrong side rows|row',
-        '( work|on all|every|each rs|ws rows|row',
-      ) &&
-      (takes(c, ':', ',', 'as', 'in') || readStitchAhead(c)),
-  );
-
-const readStitchAhead = (c: Cursor): boolean => sees(c, 'k', 'p') && !seesPhrase(c, 'k|p row|rows');
-
 /**
  * What was not understood. Words that hang on a statement without a mark between are of it ('work 3 rows | in wibble'), and
  * so is what is to be kept meanwhile ('work 6 rows, | keeping 3 sts at each edge in moss st'): then nothing of it is
@@ -161,7 +160,17 @@ function withRest(
   return { said, fault, rest: last.begin, order: true };
 }
 
-const SHAPES: ReadonlySet<Statement['is']> = new Set(['shape', 'groups', 'evenly', 'bind off', 'cast on']);
+const WORKS: ReadonlySet<Statement['is']> = new Set(['even', 'rows']);
+
+const SHAPES: ReadonlySet<Statement['is']> = new Set([
+  'shape',
+  'groups',
+  'evenly',
+  'bind off',
+  'cast on',
+  // 'to correspond, omitting buttonholes'
+  'as for',
+]);
 
 const startsRow = (c: Cursor): boolean =>
   means(c.tokens[c.at + 1]?.text, 'stitch after a star') && !isWord(c.tokens[c.at + 3], 'row', 'rows');
@@ -220,6 +229,7 @@ function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | u
     return trouble && readBegun(c, label, at, add) ? undefined : trouble;
   }
   if (castsOnBehindRow(c, said as Said[])) return undefined;
+  if (said.length === 0 && readOtherPiece(c, add)) return undefined;
   let kept = false;
   const statement = attempt(c, () => {
     const simple = readSimple(c, said);
@@ -232,6 +242,22 @@ function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | u
     addBefore(said as Said[], statement, c.tokens[at]);
     return undefined;
   }
+  // 'Knit 7 ridges on each shoulder, cast on 24 sts': where they are knitted is said, not where is cast on
+  if (
+    statement?.is === 'groups' &&
+    said.at(-1)?.statement.is === 'rows' &&
+    !parted(c, at) &&
+    sees({ ...c, at }, 'on', 'at')
+  )
+    return expected({ ...c, at }, 'stitch or repeat expected');
+  // 'work 10 rows in rib | as given for the back': how, not what is worked again
+  if (
+    statement?.is === 'as for' &&
+    statement.to === undefined &&
+    WORKS.has(said.at(-1)?.statement.is ?? 'turn') &&
+    !parted(c, at)
+  )
+    return undefined;
   if (kept) return statement ? undefined : expected(c, 'stitch or repeat expected');
   if (
     statement?.is === 'next side' &&

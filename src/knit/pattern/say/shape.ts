@@ -8,13 +8,15 @@ import {
   takeNumber,
   takePhrase,
   takes,
+  takeTo,
+  took,
 } from '../../row/read/cursor.ts';
 import { readTimes, STS } from '../../row/read/goal.ts';
 import { readEvenly } from './evenly.ts';
 import { readBeats, readBeatsBefore } from './phrase/beats.ts';
 import { readEdgeOf } from './phrase/edge.ts';
 import { readToCount } from './phrase/until.ts';
-import type { Beat, Statement } from './statement.ts';
+import type { Beat, EdgeName, Statement } from './statement.ts';
 
 const CHANGES: Readonly<Record<string, number>> = {
   dec: -1,
@@ -39,7 +41,8 @@ export const readShape = (c: Cursor): Statement | undefined =>
     if (!tog) c.at += 1;
     const to = tog ? undefined : readToCount(c);
     const by = to === undefined && !tog ? readBy(c) : 1;
-    const evenly = readEvenly(c, sign * by, later);
+    const counted = c.tokens[c.at - 1]?.kind === 'number' || took(c, 'st', 'sts', 'once', 'more');
+    const evenly = readEvenly(c, sign * by, later, counted);
     if (to !== undefined) return evenly?.is === 'evenly' ? { ...evenly, toCount: to, all: true } : undefined;
     if (evenly) return evenly;
     skipInset(c);
@@ -68,7 +71,10 @@ const takeTog = (c: Cursor): boolean =>
 
 /** '… at beg of row' with nothing more: the row that comes next. */
 const endsInRow = (c: Cursor): boolean =>
-  attempt(c, () => takeAnyPhrase(c, 'of|in the? row') && (c.at >= c.end || isOneOf(peekWord(c), '. , ; (')));
+  attempt(
+    c,
+    () => takeAnyPhrase(c, 'of|in the? row') && (c.at >= c.end || isOneOf(peekWord(c), '. , ; ( -')),
+  );
 
 /** 'Every 4th row dec 1 st at each end 5 times': the times of the beat that was said first. */
 function withTimes(c: Cursor, beats: readonly Beat[]): readonly Beat[] {
@@ -97,6 +103,20 @@ export const readElidedShape = (c: Cursor, sign: number): Statement | undefined 
       const beats = edge === undefined ? [] : readBeats(c);
       if (edge !== undefined && beats.length > 0) return { is: 'shape', change: sign * n, edge, beats };
     }
+  });
+
+/** 'At neck edge, BO 6 sts once, | then dec 1 st every other row 3 times': at the edge that was said before. */
+export const readShapeThere = (c: Cursor, edge: EdgeName): Statement | undefined =>
+  attempt(c, () => {
+    const sign = CHANGES[peekWord(c)];
+    if (sign === undefined || edge === 'beginning' || edge === 'end') return undefined;
+    takeTo(c, c.at + 1);
+    const n = takeNumber(c);
+    if (n === undefined || !takePhrase(c, STS)) return undefined;
+    const beats = readBeats(c);
+    const last = beats.at(-1);
+    const closed = last?.times !== undefined || last?.toCount !== undefined || last?.until !== undefined;
+    return closed ? { is: 'shape', change: sign * n, edge, beats } : undefined;
   });
 
 function readBy(c: Cursor): number {

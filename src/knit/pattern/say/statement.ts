@@ -75,25 +75,22 @@ export type Until =
       readonly odd?: boolean;
       readonly endRow?: number;
     }
-  | {
+  | ({
       readonly is: 'same length';
       readonly piece: PieceSaid;
       /** to its end unless said */
       readonly to?: Place;
-      readonly end?: Side;
-      readonly endEdge?: EndEdge;
       readonly lessMm?: number;
       readonly lessRows?: number;
-    }
+    } & Ends)
   | { readonly is: 'count'; readonly stitches: number }
   /** no measure given ('until desired length', 'ending with a WS row') */
-  | {
-      readonly is: 'open';
-      readonly end?: Side;
-      readonly endEdge?: EndEdge;
-      readonly odd?: boolean;
-      readonly endRow?: number;
-    };
+  | ({ readonly is: 'open'; readonly odd?: boolean; readonly endRow?: number } & Ends);
+
+interface Ends {
+  readonly end?: Side;
+  readonly endEdge?: EndEdge;
+}
 
 /** 'ending at side edge': the edge at which the last row ends. */
 export type EndEdge = 'neck' | 'armhole';
@@ -132,6 +129,7 @@ export interface Title {
 
 /** The half of a garment that a piece is, by its name; 'fronts' are worked as the left one. */
 export type Half = 'right' | 'left';
+type About = 'marker' | 'yarn' | 'facing' | 'change' | 'making up' | 'aside' | 'another';
 
 export type Statement =
   | {
@@ -144,7 +142,8 @@ export type Statement =
       readonly talk: boolean;
       readonly places: readonly Place[];
     }
-  | { readonly is: 'note'; readonly about: 'marker' | 'yarn' | 'facing' | 'change' | 'making up' | 'aside' }
+  /** `rows`: so many rows are announced, and spelled out behind it */
+  | { readonly is: 'note'; readonly about: About; readonly rows?: number }
   /** '(RS)', 'noting first row is a WS row': the side of the row that comes next */
   | { readonly is: 'next side'; readonly side: Side }
   /** two stars: what another piece works 'from ** to **' */
@@ -209,6 +208,7 @@ export type Statement =
       readonly work: 'bo' | 'co';
       readonly edge: EdgeName;
       readonly groups: readonly GroupSaid[];
+      readonly byPurpose?: boolean;
     }
   | { readonly is: 'bind off'; readonly stitches?: number; readonly rest?: boolean }
   | {
@@ -291,6 +291,8 @@ export interface Said {
   readonly column: number;
   /** stitches that the text says are on the needle after it */
   readonly stated?: number;
+  /** of a cast-on: words before it say that something is begun */
+  readonly anew?: boolean;
 }
 
 /** Takes a statement that was read, the token where it begins, and the count that the text states after it. */

@@ -15,6 +15,7 @@ export function endedByTurn(c: Cursor): Cursor {
     while (isWord(c.tokens[at], ',', 'and', ';')) at += 1;
     if (seesPhrase({ ...c, at }, 'work|working|cont on|with|over the? these|this|first|last'))
       return { ...c, end: i + 1 };
+    if (seesPhrase({ ...c, at }, 'proceed|cont|work as foll')) return { ...c, end: i + 1 };
   }
   return { ...c };
 }

@@ -34,7 +34,7 @@ export function joinRows(said: Said[], tokens: readonly Token[], at: number): bo
   return true;
 }
 
-const rowsSaid = (said: Statement): number | undefined =>
+export const rowsSaid = (said: Statement): number | undefined =>
   said.is === 'rows' ? said.n : said.is === 'even' && said.until?.is === 'rows' ? said.until.n : undefined;
 
 /** 'Knit 6 rows, dec …': rows of garter stitch, since its edges are shaped. */

@@ -41,6 +41,10 @@ function readEachSide(c: Cursor): Statement | undefined {
 const readOn = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     if (
+      takeAnyPhrase(c, 'cont|work|continuing|working working? left|right side of? the? back|front|neck? only')
+    )
+      return { is: 'work on', which: 'these' };
+    if (
       !takeAnyPhrase(
         c,
         'work|working|cont|continuing on|with|over',
@@ -58,14 +62,15 @@ const readOn = (c: Cursor): Statement | undefined =>
     }
     const rem = sees(c, 'rem');
     const which = readWhichOnes(c);
-    takes(c, 'set', 'side');
+    takes(c, 'last', 'first', 'set', 'side');
     takes(c, 'of');
     const n = takeNumber(c);
-    takes(c, 'shoulder');
+    takeAnyPhrase(c, 'shoulder', 'left|right? front|back|shoulder');
     if (n === undefined && (which === undefined || rem)) return undefined;
     if (!takePhrase(c, STS) && !took(c, 'side', 'shoulder')) return undefined;
     takeAnyPhrase(
       c,
+      'as before',
       'only',
       'for first|right|left side|shoulder|front',
       'of sts',

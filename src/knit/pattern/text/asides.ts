@@ -16,7 +16,14 @@ export function withoutAsides(tokens: readonly Token[]): readonly Token[] {
   for (let i = 0; i < tokens.length; i += 1) {
     const end = asideEnd(tokens, i) ?? quoteEnd(tokens, i);
     if (end === undefined) out.push(tokens[i] as Token);
-    else i = end;
+    else {
+      const next = tokens[end + 1];
+      // '… of next 2 rows (all sizes) Work even': what comes behind begins anew
+      const sizes = tokens.slice(i, end).some((token) => isWord(token, 'sizes', 'size'));
+      if (sizes && next?.capital && means(next.word, 'beginning of a sentence'))
+        out.push({ ...(tokens[i] as Token), kind: 'mark', text: '.', word: '.' });
+      i = end;
+    }
   }
   return out;
 }
@@ -25,6 +32,8 @@ export function withoutAsides(tokens: readonly Token[]): readonly Token[] {
 function asideEnd(tokens: readonly Token[], at: number): number | undefined {
   const close = CLOSING[tokens[at]?.text ?? ''];
   if (close === undefined || at === 0) return undefined;
+  const comment = commentEnd(tokens, at, close);
+  if (comment !== undefined) return comment;
   for (let i = at + 1; i < Math.min(tokens.length, at + LONGEST); i += 1) {
     const token = tokens[i] as Token;
     if (token.text === close) {
@@ -44,10 +53,47 @@ function asideEnd(tokens: readonly Token[], at: number): number | undefined {
   return undefined;
 }
 
+/**
+ * '(that is, 8 decreased each side)', '(once at each side)', '(24 rows in all)', '(neck dec)', 'bind (cast) off': what was
+ * said is said again. A count of stitches in it is stated, and stays.
+ */
+function commentEnd(tokens: readonly Token[], at: number, close: string): number | undefined {
+  const length = tokens.slice(at + 1, at + LONGEST).findIndex((token) => token.text === close);
+  if (length < 0) return undefined;
+  const end = at + 1 + length;
+  const inner = tokens.slice(at + 1, end);
+  const first = inner[0];
+  if (first === undefined) return undefined;
+  // 'Next row (increase):'
+  if (
+    inner.length === 1 &&
+    isWord(tokens[at - 1], 'row') &&
+    means(first.word, 'row with a number of its own')
+  )
+    return end;
+  if (inner.length === 1 && isWord(tokens[at - 1], 'bind', 'cast') && isWord(first, 'bind', 'cast'))
+    return end;
+  if (inner.some((token, i) => isWord(token, 'st', 'sts') && inner[i - 1]?.kind === 'number'))
+    return undefined;
+  // '(keeping one edge even)'
+  if (isWord(first, 'keeping', 'keep') && isWord(inner.at(-1), 'even', 'straight')) return end;
+  const named = isWord(inner[1], 'rib', 'patt', 'pattern', 'border') ? 1 : 0;
+  const rows = first.kind === 'number' && isWord(inner[1 + named], 'row', 'rows') && inner.length > 2 + named;
+  if (rows)
+    return inner.slice(2 + named).every((token) => means(token.word, 'beside rows in all')) ? end : undefined;
+  const place = inner.length < 4 && means(first.word, 'place of a shaping');
+  if (place && means(inner.at(-1)?.word, 'shaping by name')) return end;
+  // '(twice)' and '(worked 3 times)' say how often
+  if (inner.length < 3 || inner.some((token) => isWord(token, 'time', 'x'))) return undefined;
+  const counts = isWord(first, 'once', 'twice', 'worked') && !means(inner[1]?.word, 'before next');
+  return !counts && means(first.text, 'beginning of a comment') ? end : undefined;
+}
+
 /** '(armhole measures 8 in)': what it comes to by then. */
 const tellsMeasure = (tokens: readonly Token[], at: number): boolean =>
   isWord(tokens[at], 'armhole', 'armholes', 'piece', 'work', 'back', 'front', 'sleeve') &&
-  isWord(tokens[at + 1], 'measures', 'measure');
+  (isWord(tokens[at + 1], 'measures', 'measure') ||
+    (isWord(tokens[at + 1], 'should', 'now') && isWord(tokens[at + 2], 'measures', 'measure')));
 
 /** A yarn's name in quotes ('1 ball of "Wool-Knit"') may sound like an order; behind a number the mark is inches. */
 function quoteEnd(tokens: readonly Token[], at: number): number | undefined {

@@ -21,6 +21,18 @@ const starts = (line: string): boolean =>
 /** What lists of steps put before a step: a bullet, a dash before a capital, a number with its stop. */
 const BULLET = /^\s*(?:[•·▪◦●○■□►▶◆❖➢»£]\s*|[-–—]\s+(?=[A-Z])|\d{1,2}[.)]\s+(?=[A-Z]))/;
 
+/** A number without a stop ('2 Work in rib …'); '2 Rows A' counts rows. */
+const BARE_NUMBER = /^\s*\d{1,2}\s+(?=[A-Z][A-Za-z]+\s)/;
+
+function bulletOf(line: string): string | undefined {
+  const bullet = BULLET.exec(line)?.[0];
+  if (bullet !== undefined) return bullet;
+  const number = BARE_NUMBER.exec(line)?.[0];
+  return number !== undefined && beginsWith(line.slice(number.length), 'begins a numbered step')
+    ? number
+    : undefined;
+}
+
 export function logicalLines(text: string): LogicalLine[] {
   const out: LogicalLine[] = [];
   let held: { line: number; lastLine: number; parts: string[]; open: number } | undefined;
@@ -30,7 +42,7 @@ export function logicalLines(text: string): LogicalLine[] {
   };
   text.split(/\r\n|\n|\r/).forEach((whole, i) => {
     const line = i + 1;
-    const bullet = BULLET.exec(whole)?.[0];
+    const bullet = bulletOf(whole);
     // blanks in its place: columns stay
     const raw = bullet === undefined ? whole : ' '.repeat(bullet.length) + whole.slice(bullet.length);
     const trimmed = raw.trim();
@@ -71,8 +83,13 @@ function goesOn(before: string, open: number, next: string): boolean {
   const end = before.trimEnd();
   if (closesStar(next) && hasOpenStar(end)) return true;
   if (/[.:!?]$/.test(end)) return false;
+  // '(6th, 4th,' above '4th, 4th) row', 'at beg of' above 'next 6 rows'
+  if (open > 0 && /[,:;-]$/.test(end) && /^\d/.test(next)) return true;
+  if (/^next\b/.test(next) && endsWith(end, 'before next')) return true;
   if (isWithin(end, next)) return true;
-  const hangs = endsWith(end, 'hanging at the end of a line');
+  // 'K to end of row' above 'Section 2'
+  const ended = endsWith(end, 'may end a row') && /^[A-Z]/.test(next);
+  const hangs = !ended && endsWith(end, 'hanging at the end of a line');
   if (starts(next) && !ROW.test(next))
     return hangs && !beginsWith(next, 'beginning of a label') && /^[a-z0-9]/.test(next);
   if (/[,;(]$/.test(end) || open > 0) return true;

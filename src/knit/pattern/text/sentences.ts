@@ -140,7 +140,8 @@ function isWithinRib(tokens: readonly Token[], at: number): boolean {
 const namesRow = (tokens: readonly Token[], from: number, at: number): boolean =>
   at - from <= 3 &&
   isWord(tokens[at], 'row', 'rows') &&
-  tokens[at + 1]?.kind !== 'number' &&
+  (tokens[at + 1]?.kind !== 'number' ||
+    (at - from === 1 && means(tokens[from]?.word, 'row with a number of its own'))) &&
   tokens
     .slice(from, at)
     .every(({ kind, word }, i) => kind === 'word' || (i > 0 && word !== '' && isNext(tokens[from])));

@@ -225,7 +225,7 @@ function numberAt(
     (ending.glued || !means(ending.text, 'ordinal ending'))
   ) {
     const after = tokens[to + 1]?.text ?? '';
-    if (after === ',' || after === '(' || after === '[' || after === ')' || after === ']' || after === ';')
+    if (isOneOf(after, ', ( [ { ) ] } ; : /') || (after === '-' && tokens[to + 1]?.glued))
       return { value: [value, ending], to: to + 1 };
   }
   return { value: [value], to };

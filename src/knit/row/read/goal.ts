@@ -28,7 +28,9 @@ export const readGoal = (c: Cursor): Goal | undefined =>
     return (
       readTo(c) ??
       attempt(c, () =>
-        takes(c, 'across', 'straight') && seesPhrase(c, 'to|until the? last') ? readTo(c) : undefined,
+        takeAnyPhrase(c, 'across row? in? patt?', 'straight') && seesPhrase(c, 'to|until the? last|within')
+          ? readTo(c)
+          : undefined,
       ) ??
       readAcross(c)
     );
@@ -38,7 +40,7 @@ function readTo(c: Cursor): Goal | undefined {
   if (!takes(c, 'to', 'until', 'up', 'upto')) return undefined;
   takes(c, 'to');
   takeAnyPhrase(c, 'you reach');
-  takes(c, 'within');
+  const within = takes(c, 'within');
   takes(c, 'the');
   if (takes(c, 'end', 'ends')) return skipEndWords(c);
   if (takes(c, 'last')) return readLast(c);
@@ -64,7 +66,8 @@ function readTo(c: Cursor): Goal | undefined {
     takeAnyPhrase(c, 'on left|lh? needle', 'on left hand needle', 'on the left needle');
     return { left: n };
   }
-  return undefined;
+  // 'to within 4 sts, k2tog, k2'
+  return within ? { left: n } : undefined;
 }
 
 function readLast(c: Cursor): Goal {
@@ -122,7 +125,8 @@ export const readCount = (c: Cursor): number | undefined =>
   attempt(c, () => {
     takes(c, 'across', 'over', 'on');
     takes(c, 'the', 'these');
-    takes(c, 'next', 'first', 'last', 'foll', 'center', 'middle', 'rem', 'other');
+    if (!attempt(c, () => takeWhole(c) === 1 && takes(c, 'st') && peekNumber(c) !== undefined))
+      takes(c, 'next', 'first', 'last', 'foll', 'center', 'middle', 'rem', 'other');
     return takeWhole(c);
   });
 

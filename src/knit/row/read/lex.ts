@@ -124,9 +124,13 @@ function wordEnd(text: string, from: number): number {
     while (isDottedAt(text, i + 1)) i += 2;
     return i + 2;
   }
-  while (isLetter(text.charCodeAt(i))) i += 1;
+  while (isLetter(text.charCodeAt(i)) || isInflected(text, i)) i += 1;
   return i;
 }
+
+/** The apostrophe of 'inc'ing' and 'dec’ing'. */
+const isInflected = (text: string, i: number): boolean =>
+  (text.charAt(i) === "'" || text.charAt(i) === '’') && text.slice(i + 1, i + 4).toLowerCase() === 'ing';
 
 const isDottedAt = (text: string, i: number): boolean =>
   isLetter(text.charCodeAt(i)) &&
@@ -135,7 +139,7 @@ const isDottedAt = (text: string, i: number): boolean =>
   !isLetter(text.charCodeAt(i + 3));
 
 const lettersOf = (text: string, from: number, end: number): string =>
-  text.slice(from, end).replaceAll('.', '').toLowerCase();
+  text.slice(from, end).replace(/[.'’]/g, '').toLowerCase();
 
 /** Whether a full stop only shortens the word before it. */
 function isSilentStop(text: string, at: number, out: readonly Token[]): boolean {
@@ -148,6 +152,6 @@ function isSilentStop(text: string, at: number, out: readonly Token[]): boolean 
   if ((last.text === 'k' || last.text === 'p') && isDigit(c)) return true;
   if (next === text.length || isUpper(c)) return false;
   // '… k2tog. 39 sts' ends a sentence, 'inc. 1 st' and 'No. 8' do not
-  if (/^\d+\s+times?\b/.test(text.slice(next, next + 12))) return true;
+  if (/^\d+\s*(?:[([][^)\]]*[)\]]\s*)?times?\b/.test(text.slice(next, next + 60))) return true;
   return next === at + 1 || !isDigit(c) || BEFORE_NUMBER.has(last.text);
 }

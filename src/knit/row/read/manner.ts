@@ -14,6 +14,7 @@ const MANNERS = [
   'not too tightly',
   'for back|front of neck',
   'for front neck|edge',
+  'for front|neck|back|button|buttonhole border|band',
   'for back neck',
   'for left|right shoulder|front|armhole|underarm',
   'for first shoulder',

@@ -6,8 +6,14 @@ const table = {
   // '(RS)', '(k1, yo)', '(make 2)', '(S, M)': more than a comment
   'in brackets that say something':
     'k p yo sl s inc dec tog ssk skp m t c tbl rs ws right wrong side make knit both alike rep bo co bind cast turn st sts ' +
-    'xs l xl xxl small medium large work dc sc w * when until ends end ending row- -k us uk mm cm in inch inches k1',
-  'ordinal ending': 'st nd rd th',
+    'xs l xl xxl small medium large work dc sc w * when until ends end ending row- -k us uk mm cm in inch inches k1 ' +
+    'once twice thrice',
+  'beginning of a comment': 'that altogether once twice thus thereby ie edit worked by see note',
+  'beside rows in all':
+    'in all total completed worked altogether band patt pattern pat of rib border made done',
+  'place of a shaping': 'neck armhole raglan sleeve side seam shoulder v front waist',
+  'shaping by name': 'dec inc shaping edge decrease increase',
+  'ordinal ending': 'st nd rd th d',
   'ending of a number': 'st nd rd th cm cms mm in ins inches inch "',
 
   // sizes
@@ -22,6 +28,10 @@ const table = {
   'hanging at the end of a line':
     'from to of the a an next every each and at with last rem foll in for on until beg then dec inc sl k p rep ending ' +
     'bind cast row rows alt other st or approx is into same first second all place pick up rejoin as measures',
+  'may end a row': 'row rows',
+  'before next': 'of on in at each every the over',
+  'begins a numbered step':
+    'work continue cont with using shape change cast bind place join rejoin next repeat rep leave sl slip',
   'beginning of a sentence':
     'row rows rnd rnds round rounds next rep repeat k p knit purl work cont continue bind cast bo co dec inc change ' +
     'with using shape back front left right sleeve sleeves place rejoin join pick beg sl slip leave complete size sizes ' +
@@ -29,6 +39,7 @@ const table = {
   'within a sentence':
     'beg at sts st in of on to and until ending from for then with times more remain rem remaining back front left right sleeve using into as',
   'beginning of a label': 'row rows next rnd rnds',
+  'row with a number of its own': 'dec inc',
   'before a row that is only spoken of':
     'and to - of from rep repeat every , at on as until end beg each in with last for next same through work &',
 
@@ -73,7 +84,7 @@ const table = {
   'letter of a yarn': 'a b c d e f g',
   'name of a yarn':
     'mc cc ca cb cd main contrast contrasting white black red blue green yellow pink grey gray brown cream navy natural ' +
-    'orange purple lilac beige',
+    'orange purple lilac beige color colour',
   'how far':
     'to until up upto all straight in every each the rem back even around entire row whole across over along',
   'how often': 'a another for once twice thrice x total',
@@ -88,6 +99,10 @@ const table = {
     'makes gives still must',
 
   // pieces and places
+  'piece with a cast-on of its own': 'back front fronts sleeve sleeves left right pocket pockets',
+  'made again': 'sleeve piece pocket band cuff sock mitten mitt bootie strap tie flap',
+  announces: 'make begin beg start work shape now',
+  'fabric by name': 'rib stocking garter moss patt st',
   'which of two': 'left right first other second',
   'one of two in a heading': 'left right first second',
   'the one or the other': 'first other second',
@@ -115,7 +130,7 @@ const table = {
   'what is measured':
     'piece work it back front fronts sleeve sleeves armhole rib border band strip neck total side edge section panel ' +
     'garter knitting length raglan yoke hood cuff neckband collar body hem skirt bodice scarf square pocket shoulder ' +
-    'this cap tie belt strap all same',
+    'this cap tie belt strap all same sweater jacket cardigan muffler shawl vest garment stole hat blanket afghan',
   'beside what is measured': 'left right entire whole of edge depth the from st patt straight',
   'along an edge': 'evenly along around from across down up at on off the in loosely',
 
@@ -138,7 +153,7 @@ const table = {
     'block press sew weave steam fold seam stitch wash measure finishing note notes turn-up attach overcast darn crochet ' +
     'abbreviations materials instructions directions changes repeat-for run draw gather allow lay pin cover dampen ' +
     'make-up back-stitch backstitch insert this these when do join size sizes to needles yarn you',
-  'goes on': 'begin do work cont proceed working continuing keep keeping go rib knitting carry',
+  'goes on': 'begin do work make cont proceed working continuing keep keeping go rib knitting carry',
   'made as another': 'work k make cast shape complete finish follow cont begin working do',
   'is as much as': '= to per make equal equals in over measure measures are on a',
   'beginning of a pick-up':

@@ -15,7 +15,7 @@ import {
   takeTo,
   takeWhole,
 } from './cursor.ts';
-import { readGoal, readTimes } from './goal.ts';
+import { readGoal, readTimes, takeSts } from './goal.ts';
 import { type GroupEnd, readGroupEnd, readInOneStitch } from './group-end.ts';
 import { inOneStitch } from './in-one-stitch.ts';
 import { means } from './meanings.ts';
@@ -81,6 +81,7 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
     if (special) return undefined;
   }
   if (text === 'for' && skipPurpose(c)) return undefined;
+  if (sees(c, 'over', ',') && ribOver(c, level)) return undefined;
   const read = readStitch(c);
   if (read) return addStitch(c, level, read);
   if (peek(c)?.kind === 'number') return readTimesFirst(c, level, depth);
@@ -91,6 +92,26 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
   }
   return expected(c, 'stitch or repeat expected');
 }
+
+/** 'K 7, p 1, k 1, over the next 7 sts': the last two alternate over so many. */
+const ribOver = (c: Cursor, level: Level): boolean =>
+  attempt(c, () => {
+    takes(c, ',');
+    if (!takes(c, 'over')) return false;
+    takes(c, 'the');
+    takes(c, 'next', 'first', 'last');
+    const n = takeWhole(c);
+    const [a, b] = level.items.slice(-2);
+    if (n === undefined || !takeSts(c) || a?.is !== 'stitches' || b?.is !== 'stitches') return false;
+    const turns = (a.work === 'k' && b.work === 'p') || (a.work === 'p' && b.work === 'k');
+    if (!turns || a.times !== b.times || level.items.length - 2 < Math.max(0, level.star)) return false;
+    const span = a.times + b.times;
+    const rest = n % span;
+    if (n < span || (rest !== 0 && rest !== a.times)) return false;
+    const group: Item = { is: 'group', items: [a, b], times: Math.floor(n / span) };
+    level.items.splice(-2, 2, group, ...(rest === 0 ? [] : [a]));
+    return true;
+  });
 
 /** 'k to end, working wraps tog with wrapped sts': changes no count. */
 const takeWraps = (c: Cursor): boolean =>

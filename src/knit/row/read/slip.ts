@@ -16,6 +16,10 @@ import { bare, counted, type ReadItem } from './plain.ts';
 const MANNER: readonly (readonly [string, StitchName | undefined])[] = [
   ['wyif', 'sl wyif'],
   ['with yarn in|at front', 'sl wyif'],
+  [',? ( yarn in|at front )', 'sl wyif'],
+  [', yarn in|at front', 'sl wyif'],
+  [',? ( yarn in|at back )', 'sl wyib'],
+  [', yarn in|at back', 'sl wyib'],
   ['yif', 'sl wyif'],
   ['wyib', 'sl wyib'],
   ['with yarn in|at back', 'sl wyib'],

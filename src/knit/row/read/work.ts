@@ -1,7 +1,7 @@
 import { allOf } from './counted-edge.ts';
 import { attempt, type Cursor, isWord, peek, seesPhrase, takeAnyPhrase, takes } from './cursor.ts';
 import { readCount, readGoal, takeSts } from './goal.ts';
-import type { ReadItem } from './plain.ts';
+import { counted, type ReadItem } from './plain.ts';
 
 /** 'work row 1 of cable panel over next 12 sts', 'work cable pattern across 12 sts'. */
 const readPanel = (c: Cursor): ReadItem | undefined =>
@@ -25,6 +25,8 @@ export const readWork = (c: Cursor): ReadItem | undefined =>
     const start = c.at;
     const panel = readPanel(c);
     if (panel) return panel;
+    // 'yarn in back' works nothing
+    if (seesPhrase(c, 'in back|front')) return undefined;
     if (!takes(c, 'work', 'working', 'patt', 'rib', 'cont', 'in', 'keeping', 'as')) return undefined;
     skipEstablished(c);
     const rib = isWord(c.tokens[start], 'rib') ? { rib: true } : {};
@@ -36,6 +38,8 @@ export const readWork = (c: Cursor): ReadItem | undefined =>
       return { item: { is: 'stitches to', work: 'patt', goal, ...rib } };
     }
     const n = readCount(c);
+    // 'work 2 tog', 'rib 2 tog', 'patt 3 tog'
+    if ((n === 2 || n === 3) && takes(c, 'tog')) return counted(n === 2 ? 'dec' : 'dec 2', 1);
     if (n !== undefined) {
       const sts = takeSts(c);
       const styled = skipEstablished(c);

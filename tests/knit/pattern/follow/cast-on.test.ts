@@ -46,7 +46,7 @@ Cast on 20 sts.
   > →20
 K 2 rows.
   > 20 Piece/body 1 RS knit · WS knit
-Cast on 6 sts.
+With yarn B, cast on 6 sts.
   > 20→6
 K 1 row.
   > 6 Piece/body 2 1 RS knit
@@ -135,7 +135,7 @@ Cast on 20 sts.
   > →20
 K 1 row, at the same time dec 1 st at neck edge every other row 5 times.
   > 20→19 Left front/body 1 RS knit to last 2 sts, dec (19)
-Cast on 10 sts.
+With yarn B, cast on 10 sts.
   > 19→10
 K 2 rows.
   > 10 Left front/body 2 1 RS knit · WS knit

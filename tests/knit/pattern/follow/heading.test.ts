@@ -32,6 +32,7 @@ RIGHT FRONT:
   > heading 6
 K 1 row.
   > 6 Sleeves/body 3 RS knit
+  > ✗ nothing on the needle @13:1
 Cast on 4 sts.
   > 6→4
 K 1 row.

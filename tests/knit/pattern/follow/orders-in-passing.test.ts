@@ -43,10 +43,10 @@ Cast on 20 sts.
 Bind off 6. Knit to end of row.
   > 20→14 Piece/body 1 RS bind off 6 sts, knit to end (14)
 Right side facing cast off.
-  > own words 14 asks the count Piece/body 2 WS work in pattern 'Right side facing cast off'
-  > ✗ stitch or repeat expected @3:1 column 1
+  > 14→0 Piece/body 2 WS bind off all sts in pattern (0)
+  > ✗ side differs @3:1 saidSide RS, foundSide WS
   > = Piece, other, 1 to make, lines 2 3
-  > =   body from {castOn 20}, RS: 2 stocking 4 mm (own words 2); hold
+  > =   body from {castOn 20}, RS: 1 stocking 4 mm; bind off
 
 ### a standing order and a comment make no rows and are told
 Slip the first st of every row.

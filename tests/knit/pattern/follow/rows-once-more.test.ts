@@ -124,7 +124,7 @@ K 2 rows and cast on 2 sts.
 ### another piece casts on by itself
 Cast on 8 sts. K 2 rows.
   > 8 Piece/body 1 RS knit · WS knit
-Cast on 10 sts. K 2 rows.
+With yarn B, cast on 10 sts. K 2 rows.
   > 8→10 Piece/body 2 1 RS knit · WS knit
   > = Piece, other, 1 to make, lines 1 2
   > =   body from {castOn 8}, RS: 2 stocking 4 mm; hold

@@ -13,7 +13,7 @@ describe('bind off, in all its wordings,', () => {
       Bind off 24 sts → bind off: stitches 24
       Bind off 24 → bind off: stitches 24
       Bind off all sts {on each side|at each side} → bind off: rest
-      {Bind off 24 sts for back of neck|Bind off 24 sts for back neck|Bind off 24 sts for front of neck|Bind off 24 sts for neck|Bind off 24 sts for back|Bind off 24 sts for shoulder|Bind off 24 sts for each shoulder|Bind off 24 sts each shoulder} → bind off: stitches 24
+      {Bind off 24 sts for back of neck|Bind off 24 sts for back neck|Bind off 24 sts for front of neck|Bind off 24 sts for back|Bind off 24 sts for shoulder|Bind off 24 sts for each shoulder|Bind off 24 sts each shoulder} → bind off: stitches 24
       Bind off 24 sts each side → groups: work bo, edge both, groups [{stitches 24, rows 2, every 1}]
       Bind off 24 sts {on each side|at each side} → groups: work bo, edge both, groups [{stitches 24, rows 2, every 1}]
       Bind off all sts {at same gauge|in 1 row|on next row|in rib at same tension|in 1 row loosely|loosely in 1 row} → bind off: rest

@@ -18,7 +18,7 @@ describe('even, in all its wordings,', () => {
       Work 3 ridges in garter st → even: fabric {named, name garter}, until {rows, n 6}
       Work 6 rows more in garter st → even: fabric {named, name garter}, until {rows, n 6}
       Work 6 rows in rib {as given for back|as worked for front|as set on sleeve|as for back|as for left front|as on right front|as before|as for front|as on front|as for sleeve|as given for sleeves} → even: fabric {pattern, words rib, name rib, else rib}, until {rows, n 6}
-      Work 6 rows in rib as on sleeves → even: fabric {pattern, words rib, name rib, else rib}, until {rows, n 6} | @20 as for: piece {words sleeves, name sleeves}, reversing false
+      Work 6 rows in rib as on sleeves → even: fabric {pattern, words rib, name rib, else rib}, until {rows, n 6}
       {K|P|Knitting|Work k} {every row|each row|across every row|all rows} for 6 rows → even: fabric {named, name garter}, until {rows, n 6}
       K {every rows|plain} until piece measures 10 cm → even: fabric {named, name garter}, until {length, mm 100, from start}
       K {even|straight} for 6 rows → even: fabric {knit on}, until {rows, n 6}

@@ -88,7 +88,8 @@ const lines: Readonly<Record<string, string>> = {
     Work both sides at once {with separate ball|with separate yarn|with 2 balls|using 2 balls of yarn|with separate ball of yarn|using separate ball of yarn|using separate ball of wool} → work on: which 'both at once'
   `,
   yarn: `
-    With {wrong side|right side} facing, k 6 rows → note: about facing | @25 rows: n 6, items 'k to {left 'what follows'}'
+    With wrong side facing, k 6 rows → next side: side WS | @25 rows: n 6, items 'k to {left 'what follows'}'
+    With right side facing, k 6 rows → next side: side RS | @25 rows: n 6, items 'k to {left 'what follows'}'
   `,
 };
 

@@ -43,8 +43,11 @@ describe('a text is cut into the lines that its writer meant', () => {
       End ending ¶ Something else → 1-2: End ending Something else
       Then bind ¶ Something else → 1-2: Then bind Something else
       Then cast ¶ Something else → 1-2: Then cast Something else
-      1 row ¶ Something else → 1-2: 1 row Something else
-      2 rows ¶ Something else → 1-2: 2 rows Something else
+      1 row ¶ Something else → 1: 1 row | 2: Something else
+      1 row ¶ of something else → 1-2: 1 row of something else
+      1 Work in rib ¶ 2 Rows A → 1: Work in rib | 2: 2 Rows A
+      2 rows ¶ Something else → 1: 2 rows | 2: Something else
+      Dec at 6th (6th, 4th, ¶ 4th, 4th) row → 1-2: Dec at 6th (6th, 4th, 4th, 4th) row
       Every alt ¶ Something else → 1-2: Every alt Something else
       Every other ¶ Something else → 1-2: Every other Something else
       Next st ¶ Something else → 1-2: Next st Something else
@@ -140,7 +143,8 @@ describe('a text is cut into the lines that its writer meant', () => {
       A very long line of words that goes on and far ¶ then it → 1-2: A very long line of words that goes on and far then it
       Work on every ¶ row 2 → 1: Work on every | 2: row 2
       Work on every ¶ rows → 1: Work on every | 2: rows
-      Work on every ¶ next row → 1: Work on every | 2: next row
+      Work on every ¶ next row → 1-2: Work on every next row
+      Work 6 sts ¶ next row: k → 1: Work 6 sts | 2: next row: k
       Work on every ¶ rnd 2 → 1: Work on every | 2: rnd 2
       Work on every ¶ rnds → 1: Work on every | 2: rnds
       Work on every ¶ work it → 1-2: Work on every work it
@@ -156,7 +160,7 @@ describe('a text is cut into the lines that its writer meant', () => {
       A. b ¶ c → 1: A. b | 2: c
       K 2. Work to the ¶ End → 1-2: K 2. Work to the End
       Is it? Work to the ¶ End → 1-2: Is it? Work to the End
-      Dec 1 st at each end of ¶ next row, then ¶ every 4th row. ¶ K 1 row. → 1: Dec 1 st at each end of | 2-3: next row, then every 4th row. | 4: K 1 row.
+      Dec 1 st at each end of ¶ next row, then ¶ every 4th row. ¶ K 1 row. → 1-3: Dec 1 st at each end of next row, then every 4th row. | 4: K 1 row.
     `),
   )('$line', expectCut('lines'));
 });

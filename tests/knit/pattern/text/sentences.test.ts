@@ -65,7 +65,8 @@ describe('a line is cut into sentences', () => {
       k2) (p2. k3) k → k 2 ) ( p 2 . k 3 ) k
       Good Big Decrease Row: k → good big decrease row : k
       Good Big New Decrease Row: k → good big new decrease | row : k
-      Decrease Row 5: k → decrease | row 5 : k
+      Decrease Row 5: k → decrease row 5 : k
+      Pattern Row 5: k → pattern | row 5 : k
       2 Row: k → 2 | row : k
       K2 Good Row: k → k 2 good | row : k
       K2 next Row 5: p → k 2 next row 5 : p

@@ -14,7 +14,7 @@ import type {
   Statement,
   Title,
 } from '../../say/statement.ts';
-import type { Counts, LineNotes } from './notes.ts';
+import type { Announced, Counts, LineNotes } from './notes.ts';
 
 /** A pattern while it is being knitted on paper. Everything here changes as its lines are read. */
 export interface Build {
@@ -40,6 +40,10 @@ export interface Build {
   needle: number;
   /** a piece named by a heading that has no stitches yet */
   pending: PieceHeading | undefined;
+  /** rows that were announced and are spelled out now */
+  announced: Announced | undefined;
+  /** the pending piece that was told to have nothing on the needle */
+  told: PieceHeading | undefined;
   /** a line that only names something, and may name what is cast on next */
   title: Title | undefined;
   /** headings like 'Finishing': what follows makes no rows */
@@ -80,7 +84,7 @@ export interface StitchPattern {
 
 export interface PieceBuild {
   readonly name: string;
-  readonly makes: number;
+  makes: number;
   readonly mirrored: boolean;
   readonly half: Half | undefined;
   readonly parts: PartBuild[];

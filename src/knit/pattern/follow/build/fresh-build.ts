@@ -27,6 +27,8 @@ export function freshBuild({ gauge, needle = 4, stretches = {}, counts = noCount
     heading: undefined,
     needle,
     pending: undefined,
+    announced: undefined,
+    told: undefined,
     title: undefined,
     talk: false,
     line: 1,

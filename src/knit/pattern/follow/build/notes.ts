@@ -48,3 +48,11 @@ export interface Counts {
 
 /** None is known, and none is looked for. */
 export const noCounts = (): Counts => ({ known: new Map(), found: new Map(), again: false });
+
+/** 'Work 4 rows as follows:': how many, and how many were spelled out since. */
+export interface Announced {
+  readonly rows: number;
+  readonly made: () => number;
+  readonly line: number;
+  readonly note: LineNotes;
+}

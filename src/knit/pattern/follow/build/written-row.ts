@@ -18,7 +18,7 @@ export function writtenRow(
   written: readonly Item[],
   ahead: readonly Said[],
 ): Fault | undefined {
-  const items = acrossTheRest(written);
+  const items = ribAcross(acrossTheRest(written, part.live), part.live);
   const only = items.length === 1 ? items[0] : undefined;
   if (only?.is === 'evenly') return makeSpreadRow(build, part, only.change, only.over, only.work);
   const parted = partsHere(items, ahead, build, part);
@@ -35,12 +35,13 @@ export function writtenRow(
   if (joined) return makeWrittenRow(build, joined, items);
   const group = startsWithGroup(items);
   const begin = startEdge(part);
+  const { live } = part;
   if (group && part.parent === undefined) setMarkOnce(piece, 'armhole', part);
   const wrong = makeWrittenRow(build, part, items, 'row', backgroundEdits(build, part));
   if (beside && !wrong) settleBackground(build, part);
   if (wrong) return wrong;
   if (group) dropBorderAt(part, begin);
-  part.gap = items.some(mayPart) ? gapOf(part, cutsIn(items)) : undefined;
+  part.gap = items.some(mayPart) ? gapOf(part, cutsIn(items, live)) : undefined;
   return undefined;
 }
 
@@ -51,22 +52,67 @@ function startsWithGroup(items: readonly Item[]): boolean {
 }
 
 /** 'Work over 30 sts, place on a holder, bind off 32 sts': what is left of the row is worked, though nobody says so. */
-function acrossTheRest(items: readonly Item[]): readonly Item[] {
+function acrossTheRest(items: readonly Item[], live: number): readonly Item[] {
   const last = items.at(-1);
+  const before = items.at(-2);
+  // 'knit to last 6 sts, place these on a holder': these are not worked
+  const left = before?.is === 'stitches to' && 'left' in before.goal ? before.goal.left : 0;
+  const taken = takenBy(items.slice(0, -2));
+  if (
+    last?.is === 'parting' &&
+    before?.is === 'stitches to' &&
+    typeof left === 'number' &&
+    left > 0 &&
+    taken !== undefined &&
+    live > left + taken
+  )
+    return [
+      ...items.slice(0, -2),
+      { is: 'stitches', work: before.work, times: live - left - taken },
+      { is: 'stitches to', work: 'hold', goal: END },
+    ];
   const cut = items.some(({ is }) => is === 'parting');
   const open = last?.is === 'parting' || (cut && last?.is === 'stitches' && last.work === 'bo');
   return open ? [...items, { is: 'stitches to', work: 'patt', goal: END }] : items;
 }
 
+/**
+ * 'Knit 1, purl 1.' as a whole row: a row uses every stitch, so what a rib has is worked all across, where it comes out.
+ * 'K 40' on 80 stitches stays as it is: that is half a row.
+ */
+function ribAcross(items: readonly Item[], live: number): readonly Item[] {
+  if (items.length < 2 || items.length > 4) return items;
+  let sum = 0;
+  const works = new Set<string>();
+  for (const item of items) {
+    if (item.is !== 'stitches' || (item.work !== 'k' && item.work !== 'p')) return items;
+    if (item.panel || item.rib || item.times > 6) return items;
+    sum += item.times;
+    works.add(item.work);
+  }
+  if (works.size < 2 || sum >= live || live % sum !== 0) return items;
+  return [{ is: 'group to', items, goal: END }];
+}
+
 /** Stitches made before each parting of a row that is counted out. */
-function cutsIn(items: readonly Item[]): number[] {
+function cutsIn(items: readonly Item[], live: number): number[] {
   return items.flatMap((item, i) => {
     if (item.is !== 'parting') return [];
     const before = items.slice(0, i);
-    const taken = takenBy(before);
-    const settled = taken === undefined ? undefined : settle(before, { stitches: taken, markers: [] });
-    if (taken === undefined || !settled?.ok) return [];
-    return [expandRow(settled.value.steps, taken).reduce((sum, work) => sum + stitches[work].makes, 0)];
+    // 'knit to last 6 sts, place these on a holder'
+    const last = before.at(-1);
+    const left =
+      last?.is === 'stitches to' && 'left' in last.goal && last.goal.left !== 'what follows'
+        ? last.goal.left
+        : 0;
+    const counted = takenBy(before);
+    const taken = counted ?? (left > 0 ? live - left : undefined);
+    const settled =
+      taken === undefined ? undefined : settle(before, { stitches: counted ?? live, markers: [] });
+    if (taken === undefined || taken < 1 || !settled?.ok) return [];
+    return [
+      expandRow(settled.value.steps, counted ?? live).reduce((sum, work) => sum + stitches[work].makes, 0),
+    ];
   });
 }
 

@@ -277,7 +277,8 @@ function readForRows(c: Cursor, every: number): number | undefined {
 }
 
 function untilOf(c: Cursor, beat: Beat): Beat | undefined {
-  takes(c, ',');
+  // '…, 13 inches' says how long it is by then
+  if (takes(c, ',') && peekNumber(c) !== undefined) return undefined;
   const until = readUntil(c);
   if (until?.is === 'count') return { ...beat, toCount: until.stitches, ...dropTimes(beat) };
   return until && until.is !== 'rows' ? { ...beat, until } : undefined;

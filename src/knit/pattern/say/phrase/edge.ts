@@ -14,6 +14,12 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
   takes(c, 'in');
   takes(c, 'from', 'at', 'on', 'along', 'inside', 'of', 'within');
   takes(c, 'the', 'a');
+  // 'inc in first and last st of every 6th row'
+  const outer = attempt(
+    c,
+    () => takeAnyPhrase(c, 'first and last st|sts', 'first st and last st') && sees(c, 'of', 'on'),
+  );
+  if (outer) return 'both';
   if (takeAnyPhrase(c, 'beg|start', 'right hand end')) return edgeBegunAt(c) ?? 'beginning';
   if (takeAnyPhrase(c, 'each of both', 'both|each|either|every', '2')) {
     if (takes(c, 'neck', 'front', 'v')) {

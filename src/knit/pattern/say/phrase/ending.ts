@@ -60,6 +60,7 @@ function readEnd(c: Cursor): End | undefined {
   }
   const facing = takes(c, 'facing');
   takes(c, 'row', 'rows', 'side');
+  takeAnyPhrase(c, 'of the? work|piece');
   takeAnyPhrase(c, 'for next row', 'for the next row', 'next');
   takeAnyPhrase(c, 'row', 'completed', 'just worked', 'worked');
   takes(c, ')');
@@ -84,8 +85,11 @@ const rowsToCome = (c: Cursor): boolean =>
 const takeEnding = (c: Cursor): boolean =>
   attempt(c, () => {
     takes(c, ',', '(', '-', ';');
-    takes(c, 'and', 'then');
-    return takes(c, 'ending', 'end', 'finishing', 'finish', 'ends', 'ended', 'ready');
+    takes(c, 'and', 'then', 'thus');
+    return (
+      takes(c, 'ending', 'end', 'finishing', 'finish', 'ends', 'ended', 'ready') ||
+      takePhrase(c, 'working last row on')
+    );
   });
 
 function skipRowName(c: Cursor): void {

@@ -21,6 +21,7 @@ export const readFabric = (c: Cursor): FabricSaid | undefined =>
   attempt(c, () => {
     takes(c, 'in', 'work', 'working', 'with');
     takes(c, 'a', 'the', 'this', 'these', 'main');
+    takes(c, 'stripe', 'striped');
     // any words before 'pattern' or 'st' may name a pattern: the known ones first
     return readKnown(c) ?? readRib(c) ?? readEstablished(c) ?? readNamedPattern(c);
   });

@@ -78,9 +78,9 @@ function pieceWords(c: Cursor): string | undefined {
 const FROM: readonly (readonly [string, MarkName])[] = [
   ['beg|start|lower|bottom|cast|co|first|commencement', 'start'],
   ['bo|bind|bound|armhole|underarm', 'armhole'],
-  ['rib|border|band|top|welt|hem|hemline|cuff|turn|change|waistband', 'rib'],
+  ['rib|border|band|top|welt|hem|hemline|cuff|turn|change|waistband|stst|stocking|ss', 'rib'],
   ['marker|mark|m|pick|picked|pu', 'marker'],
-  ['last|neck|division|divide|here|this|shaping|end|dec|inc', 'heading'],
+  ['last|neck|division|divide|dividing|here|this|shaping|end|dec|inc', 'heading'],
 ];
 
 /** 'from cast-on edge', 'from beg', 'above ribbing', 'after last bind-off', 'from the beg of armhole'. */
@@ -90,7 +90,7 @@ export const readFrom = (c: Cursor): MarkName | undefined =>
     if (takeAnyPhrase(c, 'in all', 'in total', 'total')) return 'start';
     takeAnyPhrase(c, 'straight? up');
     if (!takes(c, 'from', 'above', 'after', 'past', 'beyond', 'of', 'below')) return undefined;
-    takeAnyPhrase(c, '1 st row? of?');
+    takeAnyPhrase(c, '1 st row? of?', 'first row of');
     const within = attempt(c, () =>
       takePhrase(c, 'the beg|start|top|end of the?') ? takeMark(c) : undefined,
     );

@@ -33,7 +33,7 @@ export const readSameLength = (c: Cursor): Until | undefined =>
         'same length as',
         'same as',
         'same length to',
-        'as long as',
+        'as long|high|deep as',
         'same depth as',
         'same number of rows as',
         'length as',

@@ -38,8 +38,14 @@ function bracketed(c: Cursor, end: number, open: string): { stitches: number; en
   return stitches === undefined ? undefined : { stitches, end: at };
 }
 
-/** '24 sts', 'there are now 24 sts', '24', '24 sts, 12 each side'. */
+/** '24 sts', 'there are now 24 sts', '24', '24 sts, 12 each side', 'increased by 1 st, 24 sts total'. */
 function insideBrackets(c: Cursor): number | undefined {
+  attempt(c, () => {
+    if (!seesOne(c, 'changed') && !takes(c, 'inc', 'dec')) return false;
+    if (seesOne(c, 'changed')) takeTo(c, c.at + 1);
+    takes(c, 'by');
+    return takeNumber(c) !== undefined && takePhrase(c, STS) && takes(c, ',');
+  });
   while (seesOne(c, 'before a stated count') && peek(c)?.kind === 'word') c.at += 1;
   takes(c, '=', '-');
   const n = takeNumber(c);

@@ -5,6 +5,7 @@ import {
   peekWord,
   sees,
   seesOne,
+  seesPhrase,
   takeAnyPhrase,
   takeNumber,
   takePhrase,
@@ -62,6 +63,8 @@ export const skipRowsOf = (c: Cursor, rows: number): boolean =>
 function readTill(c: Cursor): Until | undefined {
   const under = readToUnderarm(c);
   if (under) return under;
+  // 'work as high as back'
+  if (seesPhrase(c, 'as high|long|deep as')) return readSameLength(c);
   if (!takes(c, 'until', 'to', 'when', 'once', 'after')) return undefined;
   takes(c, 'the', 'there', 'your', 'you');
   const count = readCountEnd(c);
@@ -113,6 +116,8 @@ const takeAsSheLikes = (c: Cursor): boolean =>
 /** 'until 60 sts remain', 'to 60 sts', 'until there are 60 sts on needle'. */
 const readCountEnd = (c: Cursor): Until | undefined =>
   attempt(c, () => {
+    if (takeAnyPhrase(c, 'all sts|st are? bound|cast off', 'no sts remain|rem'))
+      return { is: 'count', stitches: 0 };
     takes(c, 'are', 'have', 'is', 'remain', 'rem');
     takes(c, 'only');
     takes(c, 'a');
@@ -122,7 +127,7 @@ const readCountEnd = (c: Cursor): Until | undefined =>
       takes(c, 'are', 'is');
       if (takes(c, 'left')) takes(c, 'over');
       else takes(c, 'remain', 'rem', 'in', 'on');
-      takeAnyPhrase(c, 'on? the? needle', 'all', 'on the right needle', 'for each shoulder');
+      takeAnyPhrase(c, 'are? on? the? needle', 'all', 'on the right needle', 'for each shoulder');
       return { is: 'count', stitches: n };
     }
     if (n !== undefined) {
@@ -130,6 +135,7 @@ const readCountEnd = (c: Cursor): Until | undefined =>
       if (takes(c, 'rows', 'row') && !sees(c, 'less', 'fewer', 'shorter')) {
         takeAnyPhrase(
           c,
+          'in all have been worked|completed|knitted|done|made',
           'have been worked|completed|knitted|done|made',
           'are worked|completed|done|made',
           'in all',
@@ -157,16 +163,19 @@ const readMeasured = (c: Cursor): Until | undefined =>
       c.at += 1;
     }
     takes(c, 'measures', 'measure', 'is', 'measuring', 'are', 'reaches', 'measured');
+    // 'until piece measures from first row of armhole shaping 7 inches'
+    const early = sees(c, 'from', 'above') ? readFrom(c) : undefined;
     const mm = readLength(c);
-    if (mm === undefined) return undefined;
+    if (mm === undefined) return early === undefined ? readMeasuredInRows(c, what) : undefined;
     takes(c, 'in');
     takes(c, 'long', 'deep', 'length', 'all', 'total', 'high', 'wide');
-    const from = readFrom(c) ?? fromMeasured(what);
+    const from = early ?? readFrom(c) ?? fromMeasured(what);
     takeAnyPhrase(
       c,
       'or length desired|required',
       ',? or any? desired|des|required length to|until? the? back? of? underarm|armhole|neck|shoulder',
-      ',? or any? desired|des|required length',
+      ',? or any? desired|des|required length from? start|beg? to? underarm|armhole?',
+      ',? or until you run out of yarn',
       'or as long as you want|like|wish to the? underarm',
       'or as long as you want|like|wish',
       'or as long as desired',
@@ -174,7 +183,27 @@ const readMeasured = (c: Cursor): Until | undefined =>
       ',? measured|measuring from the? cast -? on edge',
       ',? measured|measuring from the? beg|start',
     );
+    skipStraightUp(c);
     return { is: 'length', mm, from, ...ending(c) };
+  });
+
+/** '…, measuring straight up from the bound off sts': how it is measured changes nothing. */
+const skipStraightUp = (c: Cursor): boolean =>
+  attempt(c, () => {
+    takes(c, ',', '(');
+    if (!takeAnyPhrase(c, 'measured|measuring? straight up?', 'straight up')) return false;
+    for (let far = 0; far < 16 && c.at < c.end && !sees(c, ',', '.', ';', ')'); far += 1) takeTo(c, c.at + 1);
+    takes(c, ')');
+    return true;
+  });
+
+/** 'until piece measures 55 rows' counts rows. */
+const readMeasuredInRows = (c: Cursor, what: readonly string[]): Until | undefined =>
+  attempt(c, () => {
+    const measured = took(c, 'measures', 'measure', 'is');
+    const n = takeNumber(c);
+    if (!measured || n === undefined || !takes(c, 'rows')) return undefined;
+    return { is: 'rows in all', n, from: readFrom(c) ?? fromMeasured(what) };
   });
 
 /** What is measured tells where from. */

@@ -6,17 +6,17 @@ import { expectReading } from '../said.ts';
 describe('the side that faces, in all its wordings,', () => {
   it.each(
     table(`
-      With RS facing k 1 row → note: about facing | @16 rows: n 1, items 'k to {left 'what follows'}'
-      {With the RS facing|With RS facing you} k 1 row → note: about facing | @20 rows: n 1, items 'k to {left 'what follows'}'
-      With right side of work facing k 1 row → note: about facing | @32 rows: n 1, items 'k to {left 'what follows'}'
+      With RS facing k 1 row → next side: side RS | @16 rows: n 1, items 'k to {left 'what follows'}'
+      {With the RS facing|With RS facing you} k 1 row → next side: side RS | @20 rows: n 1, items 'k to {left 'what follows'}'
+      With right side of work facing k 1 row → next side: side RS | @32 rows: n 1, items 'k to {left 'what follows'}'
       On right side of work k 1 row → note: about facing | @23 rows: n 1, items 'k to {left 'what follows'}'
       From right side of piece k 1 row → note: about facing | @26 rows: n 1, items 'k to {left 'what follows'}'
-      With RS side facing k 1 row → note: about facing | @21 rows: n 1, items 'k to {left 'what follows'}'
+      With RS side facing k 1 row → next side: side RS | @21 rows: n 1, items 'k to {left 'what follows'}'
       On RS k 1 row → note: about facing | @7 rows: n 1, items 'k to {left 'what follows'}'
-      With RS facing, k 1 row → note: about facing | @17 rows: n 1, items 'k to {left 'what follows'}'
-      With RS of work facing you, k 1 row → note: about facing | @29 rows: n 1, items 'k to {left 'what follows'}'
-      With WS facing k 1 row → note: about facing | @16 rows: n 1, items 'k to {left 'what follows'}'
-      With wrong side of work facing k 1 row → note: about facing | @32 rows: n 1, items 'k to {left 'what follows'}'
+      With RS facing, k 1 row → next side: side RS | @17 rows: n 1, items 'k to {left 'what follows'}'
+      With RS of work facing you, k 1 row → next side: side RS | @29 rows: n 1, items 'k to {left 'what follows'}'
+      With WS facing k 1 row → next side: side WS | @16 rows: n 1, items 'k to {left 'what follows'}'
+      With wrong side of work facing k 1 row → next side: side WS | @32 rows: n 1, items 'k to {left 'what follows'}'
       With WS of piece k 1 row → note: about facing | @18 rows: n 1, items 'k to {left 'what follows'}'
     `),
   )('is read: $line', expectReading);

@@ -1,0 +1,45 @@
+import {
+  ahead,
+  attempt,
+  type Cursor,
+  sees,
+  takeAnyPhrase,
+  takes,
+  takesOne,
+  takeTo,
+} from '../../row/read/cursor.ts';
+import { means } from '../../row/read/meanings.ts';
+import { headingOf } from './heading.ts';
+import { readReversing } from './other-side.ts';
+import { readPieceName } from './phrase/place.ts';
+import type { Add, PieceSaid } from './statement.ts';
+
+/** 'Work left front to correspond', 'make right front to match left front, reversing shapings': a heading and what it is worked as. */
+export const readOtherPiece = (c: Cursor, add: Add): boolean =>
+  attempt(c, () => {
+    const at = c.at;
+    if (!takesOne(c, 'made as another')) return false;
+    takes(c, 'the');
+    const from = c.at;
+    const half = ahead(c, () => readPieceName(c))?.name;
+    if (half === undefined || !HALVES.has(half)) return false;
+    takeTo(c, from + half.split(' ').length);
+    const heading = headingOf(c.tokens.slice(from, c.at), true, true);
+    if (heading === undefined || !takeAnyPhrase(c, 'to match|correspond', 'the? same')) return false;
+    takes(c, 'with', 'to', 'as');
+    takes(c, 'the');
+    const named = readPieceName(c);
+    readReversing(c);
+    if (c.at < c.end && !sees(c, '.', ';', ',') && !means(c.tokens[c.at]?.word, 'beginning of an aside'))
+      return false;
+    add(heading, at);
+    add({ is: 'as for', piece: named ?? otherHalf(half), reversing: true }, at);
+    return true;
+  });
+
+const HALVES: ReadonlySet<string> = new Set(['left front', 'right front']);
+
+const otherHalf = (half: string): PieceSaid => {
+  const words = half === 'left front' ? 'right front' : 'left front';
+  return { words, name: words };
+};

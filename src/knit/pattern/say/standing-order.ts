@@ -1,0 +1,34 @@
+import { ahead, type Cursor, isWord, sees, seesPhrase, takeAnyPhrase, takes } from '../../row/read/cursor.ts';
+import type { Token } from '../../row/read/lex.ts';
+import type { Said } from './statement.ts';
+import { rowsSaid } from './while-rows.ts';
+
+/** 'On all WS rows: k1, p to end': how rows to come are worked; no row of its own. */
+export const standingOrder = (c: Cursor): boolean =>
+  seesPhrase(c, 'the? first st in|of|on every|each row should|is|must') ||
+  seesPhrase(c, 'sl the? first st in|of|on every|each row') ||
+  ahead(
+    c,
+    () =>
+      takeAnyPhrase(
+        c,
+        'on|work? all|every|each other? rs|ws|alt|even|odd rows|row',
+        'on|work? all|every|each right|wrong side rows|row',
+        '( work|on all|every|each rs|ws rows|row',
+      ) &&
+      (takes(c, ':', ',', 'as', 'in') || readStitchAhead(c)),
+  );
+
+const readStitchAhead = (c: Cursor): boolean => sees(c, 'k', 'p') && !seesPhrase(c, 'k|p row|rows');
+
+/** 'Work 4 rows | as follows:' says how many rows are spelled out behind it; 'work 4 rows, shape the waist as follows:' works them. */
+export function announcedRows(
+  said: readonly Said[],
+  tokens: readonly Token[],
+  at: number,
+): number | undefined {
+  const [before, note] = [said.at(-2)?.statement, said.at(-1)?.statement];
+  if (note?.is !== 'note' || !isWord(tokens[at], 'as', 'thus') || before === undefined) return undefined;
+  if (isWord(tokens[at - 1], ',', ';', 'and', 'then')) return undefined;
+  return rowsSaid(before);
+}
