@@ -155,6 +155,11 @@ describe('sittings, by hand', () => {
     expect(sittings(entries).map(({ ripped }) => ripped)).toEqual([2]);
   });
 
+  it('count nothing as ripped where nothing was on the needle', () => {
+    const entries = log([0, { kind: 'rip back', row: 0 }], [1, row(1)], [2, { kind: 'rip back', row: 0 }]);
+    expect(sittings(entries).map(({ ripped }) => ripped)).toEqual([1]);
+  });
+
   it('are in the order of time, of two devices in the same minute by their place in the log', () => {
     const [one, two, three] = rowsAt(5, 5, 1);
     const entries = [two, three, one].filter((entry) => entry !== undefined);

@@ -24,6 +24,13 @@ it('what a garment took is told of all its makes at once, in her own days', () =
   expect(took(['g/back/0/1'], [...sleeve, ...back], 0)).toMatchObject({ sittings: 1, days: 1 });
 });
 
+// 20:00 and 22:00 UTC are 23:00 and 01:00 of the next day in Athens (UTC+3, summer), 13:00 and 15:00 in Los Angeles (UTC-7)
+it('an evening that ends after her own midnight is two days, wherever she is', () => {
+  const evening = rows('g/back/0/1', [20, 22]);
+  expect(took(['g/back/0/1'], evening, -3 * HOUR)).toMatchObject({ days: 2 });
+  expect(took(['g/back/0/1'], evening, 7 * HOUR)).toMatchObject({ days: 1 });
+});
+
 it('of makes that were never begun nothing is told', () => {
   expect(took(['g/front/0/1'], back, 0)).toBeUndefined();
 });
