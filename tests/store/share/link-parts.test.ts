@@ -94,6 +94,41 @@ describe('a link in several codes', () => {
     );
   });
 
+  /** As version 0.1 sent them: a phone that shows them may be older than the one that reads them, or newer. */
+  it('is sent and read as it was sent before, to the letter', () => {
+    const text = `1.${'stitch-by_stitch.'.repeat(6)}`;
+    const sent = [
+      'P.1.3.1skmoh61e4.1.stitch-by_stitch.stitch-by_stitch.stitc',
+      'P.2.3.1skmoh61e4.h-by_stitch.stitch-by_stitch.stitch-by_st',
+      'P.3.3.1skmoh61e4.itch.stitch-by_stitch.',
+    ];
+    expect(partsOfLink(text, 60)).toEqual(sent);
+    expect(joinParts(sent.flatMap((part) => readPart(part) ?? []))).toBe(text);
+  });
+
+  it('takes forty codes at the most, the last of them full to the last sign', () => {
+    const room = 60;
+    // 'P.40.40.' with ten signs of the sum and their point: nineteen
+    const most = 'x'.repeat(40 * (room - 19));
+    const parts = partsOfLink(most, room) ?? [];
+    expect(parts.length).toBe(40);
+    expect(parts.at(-1)).toHaveLength(room);
+    expect(joinParts(parts.flatMap((part) => readPart(part) ?? []))).toBe(most);
+    expect(partsOfLink(`${most}x`, room)).toBeUndefined();
+    expect(readPart('P.40.40.ab.x')).toMatchObject({ n: 40, of: 40 });
+    expect(readPart('P.41.41.ab.x')).toBeUndefined();
+  });
+
+  it('of which one has another text in it than was sent is not read, whatever its length', () => {
+    const parts = (partsOfLink('abcdefghij'.repeat(8), 60) ?? []).flatMap((part) => readPart(part) ?? []);
+    const [first, ...rest] = parts;
+    expect(joinParts(parts)).toBe('abcdefghij'.repeat(8));
+    expect(joinParts([{ ...(first as (typeof parts)[0]), text: `b${first?.text.slice(1)}` }, ...rest])).toBe(
+      undefined,
+    );
+    expect(joinParts([])).toBeUndefined();
+  });
+
   it('is one where it has room in one, and none where it would take more than forty', () => {
     expect(partsOfLink('1.abc', 300)).toEqual(['1.abc']);
     expect(partsOfLink('x'.repeat(50_000), 300)).toBeUndefined();
