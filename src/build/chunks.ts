@@ -125,7 +125,18 @@ export const chunks: readonly Chunk[] = [
   { name: `${WHEN_WANTED}publishing`, of: publishing },
   { name: `${WHEN_WANTED}docx`, of: ['node_modules/fflate/', `${fromFile}docx.ts`] },
   { name: `${WHEN_WANTED}camera`, of: byCamera },
-  // garments to try: no crumbs
+  // what is asked for at about the same time, or seldom: no crumbs
+  {
+    name: 'beside-box',
+    of: ['beside/beside', 'box/frame-factory', 'place/rows-together'].map((name) => `src/store/${name}.ts`),
+  },
+  {
+    name: 'garment-calls',
+    of: ['store/garment/garment-calls', 'store/box/set-setting', 'app/backup/unite-kept'].map(
+      (name) => `src/${name}.ts`,
+    ),
+  },
+  { name: 'later', of: ['src/app/start/later.ts', 'src/app/device/all.ts'] },
   { name: 'samples', of: ['src/screens/open/', 'src/app/garments/sample.ts', 'src/knit/garment/demo.ts'] },
 ];
 

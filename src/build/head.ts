@@ -103,7 +103,8 @@ const rest = 'src/words/en/settings.ts';
 
 /** What a screen asks for as soon as it runs. */
 const asks: Readonly<Record<string, readonly string[]>> = {
-  sample: ['src/app/garments/sample.ts'],
+  // and what the row is set beside: named late it would come a whole way to the host later
+  sample: ['src/app/garments/sample.ts', 'src/screens/knitting/rest.ts'],
 };
 
 function firstFiles(bundle: readonly Rolldown.OutputBundle[string][]): FirstFiles {

@@ -31,6 +31,7 @@ export const otherScreens = {
     'craft',
     'row',
     'ways',
+    'yarn',
   ),
   yarn: withFaults(() => import('./yarn/yarn-screen.tsx'), 'yarn', 'garment', 'gauge', 'craft'),
   makingUp: withFaults(

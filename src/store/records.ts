@@ -2,7 +2,7 @@ import type { Garment } from '../knit/piece/garment.ts';
 import type { PlannedPart } from '../knit/piece/planned.ts';
 import type { Recipe } from '../knit/piece/recipe.ts';
 import type { Taken } from '../knit/yarn/need.ts';
-import type { Stripe, Striped } from '../knit/yarn/stripes.ts';
+import type { Restriped, Stripe, Striped } from '../knit/yarn/stripes.ts';
 import type { EntryKind, GarmentId, MakeId, MakeKey, PieceId, PlanId } from '../progress/log.ts';
 import { stableJson } from './backup/stable.ts';
 import { contentHash } from './content-hash.ts';
@@ -36,6 +36,8 @@ export interface GarmentFields extends Omit<Garment, 'pieces'> {
   readonly stripes?: readonly Stripe[];
   /** where they lie, by piece id; without it they begin anew with each part, as older garments have them */
   readonly striped?: Readonly<Record<string, Striped>>;
+  /** other stripes from a row of a make on */
+  readonly restriped?: readonly Restriped[];
 }
 
 /** Her note at a row, which travels with the garment where she wants it. */

@@ -5,7 +5,7 @@ import { usualSet } from '../../src/app/garments/size-set.ts';
 import { fabricNames } from '../../src/knit/fabric.ts';
 import type { Swatch, Yarn } from '../../src/knit/piece/garment.ts';
 import type { Taken } from '../../src/knit/yarn/need.ts';
-import type { Stripe, Striped } from '../../src/knit/yarn/stripes.ts';
+import type { Restriped, Stripe, Striped } from '../../src/knit/yarn/stripes.ts';
 import type { GarmentRecord, PieceRecord, RowNote } from '../../src/store/records.ts';
 import { anyHandSeam, anyJoint } from './any-joint.ts';
 import { anyRecipe } from './any-recipe.ts';
@@ -110,6 +110,21 @@ export const anyGarment = (): fc.Arbitrary<GarmentRecord> =>
     ),
     stripes: maybe(
       fc.array(madeOf<Stripe>({ colour: someText(12), rows: someCount(0, 40) }), { maxLength: 3 }),
+    ),
+    restriped: maybe(
+      fc.array(
+        madeOf<Restriped>({
+          piece: fc.constantFrom('pattern1', 'pattern2'),
+          make: someCount(1, 3),
+          part: someCount(0, 4),
+          row: someCount(1, 400),
+          at: someCount(1, 400),
+          stripes: fc.array(madeOf<Stripe>({ colour: someText(12), rows: someCount(0, 40) }), {
+            maxLength: 3,
+          }),
+        }),
+        { maxLength: 3 },
+      ),
     ),
     striped: maybe(
       fc.dictionary(

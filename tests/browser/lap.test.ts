@@ -46,6 +46,33 @@ describe('a row that is only read', () => {
     await knitter.shows(119);
     await expect.poll(() => text('.knitting-row')).not.toContain('only read');
   });
+
+  it('and was made the next is left behind with its address: a reload shows the row in hand', async () => {
+    await atRow(50);
+    await expect.poll(() => page.evaluate(() => location.hash)).toBe('#/k/sample/back/0/1');
+    await knitter.knit(2);
+    await page.reload();
+    await knitter.shows(52);
+  });
+});
+
+describe('the cloth below the needle', () => {
+  it('ends with its window, however much is knitted: the lengths stand below it', async () => {
+    await atRow(80);
+    const cloth = page.locator('.lap-svg g[clip-path]').first();
+    await cloth.waitFor();
+    const below = () =>
+      page.evaluate(() => {
+        const svg = document.querySelector<SVGSVGElement>('.lap-svg');
+        const cut = svg?.querySelector<SVGRectElement>('clipPath rect');
+        return (
+          (cut?.y.baseVal.value ?? 0) +
+          (cut?.height.baseVal.value ?? 999) -
+          (svg?.viewBox.baseVal.height ?? 0)
+        );
+      });
+    await expect.poll(below).toBeLessThanOrEqual(0);
+  });
 });
 
 describe('what changes before a row', () => {

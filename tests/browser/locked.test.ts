@@ -51,6 +51,15 @@ describe('the lock', () => {
         );
         await expect.poll(() => unlock.isVisible()).toBe(true);
       }
+      // an address that is typed: nothing lies before it that could be gone forward to
+      await page.evaluate(() => {
+        location.hash = '#/settings';
+      });
+      await until(
+        () => page.evaluate(() => location.hash),
+        (hash) => hash.startsWith('#/k/sample/back'),
+      );
+      expect(await unlock.isVisible()).toBe(true);
       await page.reload();
       await unlock.waitFor();
       await unlock.press('Enter');

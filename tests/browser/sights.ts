@@ -103,6 +103,15 @@ const counting: readonly Sight[] = [
   toolSight('find', 'Find my place'),
   toolSight('rip', 'Rip back'),
   toolSight('rework', 'Plan the rest anew'),
+  {
+    name: 'stripes from here',
+    screen: 'count',
+    come: async (page) => {
+      await page.getByText('Other stripes from here', { exact: true }).tap();
+      await press(page, 'Add a color');
+      await page.getByText(/^Row \d+: Color 1$/).waitFor();
+    },
+  },
   toolSight('notes', 'Notes and lifelines'),
   toolSight('pace', 'Pace and sittings'),
   screenSight('count together', 'count', '#/k/sample/sleeve/0/1/together', (page) =>

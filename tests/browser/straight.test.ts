@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
@@ -19,23 +19,53 @@ afterAll(async () => {
   removeProfiles();
 });
 
-/** A knitter whose taps are counted; going into a field is one, typing in it none. */
+/**
+ * A knitter whose taps and scrolls are counted: going into a field is a tap, typing in it none; each stroke of her thumb
+ * moves what she reads by half a screen, until what she wants lies on it with nothing over it.
+ */
 function hand(page: Page) {
   let taps = 0;
+  let scrolls = 0;
+  const reach = async (wanted: Locator) => {
+    for (let strokes = 0; strokes < 20; strokes += 1) {
+      const way = await wanted.evaluate(wayTo);
+      if (way === 0) return;
+      scrolls += 1;
+      await page.evaluate(stroke, way);
+    }
+  };
   return {
     taps: () => taps,
+    scrolls: () => scrolls,
     type: async (label: string, text: string) => {
       const field = page.getByLabel(label, { exact: true });
+      await reach(field);
       await field.tap();
       taps += 1;
       await field.fill(text);
     },
     press: async (name: string | RegExp, role: 'button' | 'link' | 'radio' = 'button') => {
       const found = page.getByRole(role, { name, exact: true }).first();
-      await (role === 'radio' ? page.getByText(String(name), { exact: true }) : found).tap();
+      const wanted = role === 'radio' ? page.getByText(String(name), { exact: true }) : found;
+      await reach(wanted);
+      await wanted.tap();
       taps += 1;
     },
   };
+}
+
+/** 1 where it lies further down than what is seen, −1 further up, 0 where a finger meets it. */
+function wayTo(wanted: Element): number {
+  const { left, top, width, height } = wanted.getBoundingClientRect();
+  const on = document.elementFromPoint(left + width / 2, top + height / 2);
+  if (on && (wanted.contains(on) || on.contains(wanted) || on.closest('label')?.contains(wanted))) return 0;
+  return top + height / 2 > innerHeight / 2 ? 1 : -1;
+}
+
+function stroke(way: number): void {
+  const main = document.querySelector('.screen-main');
+  const scroller = main && main.scrollHeight > main.clientHeight ? main : document.documentElement;
+  scroller.scrollBy({ top: (way * innerHeight) / 2, behavior: 'instant' });
 }
 
 async function openNew(size: 'small' | 'common' = 'common'): Promise<Page> {
@@ -61,6 +91,8 @@ describe('a garment of straight panels by its numbers', () => {
     // 20 in are 50.8 cm: 101.6 at 20 stitches to 10 cm, made even
     await page.getByText('Cast on 102').first().waitFor();
     expect(her.taps() + 1).toBeLessThanOrEqual(10);
+    expect(her.scrolls()).toBeLessThanOrEqual(6);
+    console.log(`a back on the needles: ${her.taps() + 1} taps, ${her.scrolls()} strokes`);
     expect(phone?.complaints).toEqual([]);
   });
 
@@ -98,6 +130,8 @@ describe('a garment of straight panels by its numbers', () => {
     await her.press('Save');
     await page.getByRole('heading', { name: 'V neck', level: 1 }).waitFor();
     expect(her.taps()).toBeLessThanOrEqual(30);
+    expect(her.scrolls()).toBeLessThanOrEqual(12);
+    console.log(`a whole garment at 320 px: ${her.taps()} taps, ${her.scrolls()} strokes`);
     await page.getByRole('link', { name: 'Making up' }).tap();
     await page.getByRole('heading', { level: 1, name: 'Making up' }).waitFor();
     await shot(page, 'straight-making-up');

@@ -15,6 +15,7 @@ const ofTheStore: Readonly<Record<OfTheStore, true>> = {
   taken: true,
   stripes: true,
   striped: true,
+  restriped: true,
   marks: true,
 };
 

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import { changesBefore, type PlannedChange } from '../../knit/piece/before-row.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
-import { coloursOf } from '../../knit/yarn/stripes.ts';
+import { coloursOf, isStriped } from '../../knit/yarn/stripes.ts';
 import { type MakeKey, parseMakeKey } from '../../progress/log.ts';
 import { garmentInHand, inHand } from '../state.ts';
 import { keyInHand, makeInHand } from './make-in-hand.ts';
@@ -57,8 +57,8 @@ function beforeRowsOf(part: PlannedPart): (row: PlannedRow) => readonly BeforeRo
 export function coloursInHand(part: PlannedPart): ((row: number) => string | undefined) | undefined {
   const garment = garmentInHand.value?.garment;
   const id = parseMakeKey(keyInHand.value ?? '');
-  if (!garment?.stripes?.length || id?.garment !== garment.id) return undefined;
-  return coloursOf(garment, id.piece, makeInHand()?.parts ?? [part], part);
+  if (!garment || !isStriped(garment) || id?.garment !== garment.id) return undefined;
+  return coloursOf(garment, id.piece, makeInHand()?.parts ?? [part], part, id.make);
 }
 
 /** The colour that is taken up before a row (from 1), where it is another than that of the row before. */

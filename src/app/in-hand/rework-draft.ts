@@ -13,7 +13,16 @@ import { type ReworkWish, rework } from '../../knit/piece/rework.ts';
 import { lengthTyped } from '../../words/measures.ts';
 import { garmentInHand, type InHand } from '../state.ts';
 
-export type WishKind = 'shoulder' | 'accept' | 'measured' | 'rows' | 'section' | 'neck' | 'first' | 'plain';
+export type WishKind =
+  | 'shoulder'
+  | 'accept'
+  | 'measured'
+  | 'rows'
+  | 'section'
+  | 'stripes'
+  | 'neck'
+  | 'first'
+  | 'plain';
 
 /** What she has filled in so far. */
 export interface Draft {
@@ -69,6 +78,7 @@ export function wishKinds(now: InHand): readonly WishKind[] {
     measured: rows > 0,
     rows: openSections(now).length > 0,
     section: openSections(now).length > 0,
+    stripes: rows < now.part.rows.length,
     neck: now.part.end === 'split',
     first: rows === 0 && reworkedFellow(now) !== undefined,
     plain: rows === 0 && now.part.recipe !== undefined,

@@ -71,6 +71,18 @@ function carriedOn(found: Map<string, Course>, { a, b, rows: [rowA, rowB], run }
   return true;
 }
 
+/**
+ * By how many rows (from their cast-ons) the pieces that go on with a piece lie higher than it, by their names: along the
+ * seams, at the underarm for sleeves. Pieces that are knitted the other way round are not among them.
+ */
+export function rowsBeside(garment: StandingGarment, piece: string): ReadonlyMap<string, number> {
+  const found = new Map<string, Course>([[piece, { from: 0, by: 1 }]]);
+  const meetings = meetingsOf(garment);
+  for (let grown = true; grown; ) grown = meetings.some((meeting) => carriedOn(found, meeting));
+  found.delete(piece);
+  return new Map([...found].flatMap(([name, { from, by }]) => (by === 1 ? [[name, -from] as const] : [])));
+}
+
 function meetingsOf(garment: StandingGarment): readonly Meeting[] {
   const { joints } = joined(garment);
   const boundaries = new Boundaries(garment);

@@ -20,6 +20,23 @@ export interface Striped {
   readonly back?: true;
 }
 
+/**
+ * Other stripes of one make, from a row of one of its parts on; parts that grow from that one go on with them. The one that
+ * begins highest holds. Without stripes of its own the rows are the garment's again.
+ */
+export interface Restriped {
+  /** the piece's id */
+  readonly piece: string;
+  readonly make: number;
+  /** its place among the parts of the piece */
+  readonly part: number;
+  /** of the part, from 1 */
+  readonly row: number;
+  /** row of the stripes with which it begins */
+  readonly at: number;
+  readonly stripes: readonly Stripe[];
+}
+
 /** The colour of a row of the stripes (from 1; any whole number). Stripes without rows have no colour to give. */
 export function colourOf(stripes: readonly Stripe[], row: number): string | undefined {
   const period = stripes.reduce((sum, s) => sum + s.rows, 0);
@@ -37,10 +54,51 @@ export interface StripesOf {
   readonly stripes?: readonly Stripe[];
   /** by the piece's id; a piece that is not among them is not striped */
   readonly striped?: Readonly<Record<string, Striped>>;
+  readonly restriped?: readonly Restriped[];
 }
+
+export const isStriped = ({ stripes = [], restriped = [] }: StripesOf): boolean =>
+  stripes.length + restriped.length > 0;
 
 /** Gives the colour of a part's row (from 1 within the part; 0 is its set-up); undefined where there are no stripes. */
 export function coloursOf(
+  of: StripesOf,
+  piece: string,
+  parts: readonly PlannedPart[],
+  part: PlannedPart,
+  make = 1,
+): (row: number) => string | undefined {
+  const own = of.restriped?.filter((one) => one.piece === piece && one.make === make) ?? [];
+  const planned = plannedColours(of, piece, parts, part);
+  return own.length > 0 ? changedColours(own, planned, parts, part) : planned;
+}
+
+/** What she changed her mind about, over what was planned. */
+function changedColours(
+  changes: readonly Restriped[],
+  planned: (row: number) => string | undefined,
+  parts: readonly PlannedPart[],
+  part: PlannedPart,
+): (row: number) => string | undefined {
+  // by name: the part in hand may stand as it was planned, those of the make as they lie now
+  const line = lineBelow(parts, part).map(({ name }) => name);
+  const below = rowsBelow(parts, part);
+  const ways = changes
+    .flatMap((change) => {
+      const of = parts[change.part];
+      return of && line.includes(of.name) ? [{ ...change, from: rowsBelow(parts, of) + change.row }] : [];
+    })
+    .sort((a, b) => b.from - a.from);
+  return (row) => {
+    const height = below + lastOfColour(part, row);
+    // what a part is begun with is of its first row's colour
+    const way = ways.find(({ from }) => from <= (height === 0 ? 1 : height));
+    if (!way?.stripes.length) return planned(row);
+    return colourOf(way.stripes, Math.max(0, height - way.from) + way.at);
+  };
+}
+
+function plannedColours(
   { stripes = [], striped }: StripesOf,
   piece: string,
   parts: readonly PlannedPart[],
@@ -63,15 +121,19 @@ function rowOfStripes({ first, last = Number.POSITIVE_INFINITY, at, back }: Stri
 }
 
 /** Rows of the piece from its cast-on to where a part begins. */
-export function rowsBelow(parts: readonly PlannedPart[], part: PlannedPart): number {
-  let rows = 0;
-  let below = parts.find(({ name }) => name === part.parent);
-  while (below) {
-    const { parent } = below;
-    rows += below.rows.length;
-    below = parts.find(({ name }) => name === parent);
+export const rowsBelow = (parts: readonly PlannedPart[], part: PlannedPart): number =>
+  lineBelow(parts, part).reduce((sum, { rows }, i) => (i === 0 ? 0 : sum + rows.length), 0);
+
+/** A part, and one after the other what it grows from. */
+export function lineBelow(parts: readonly PlannedPart[], part: PlannedPart): readonly PlannedPart[] {
+  const line: PlannedPart[] = [];
+  let at: PlannedPart | undefined = part;
+  while (at && !line.includes(at)) {
+    const { parent }: PlannedPart = at;
+    line.push(at);
+    at = parts.find(({ name }) => name === parent);
   }
-  return rows;
+  return line;
 }
 
 /** Loops of a part by colour; the set-up goes with row 1. They add up to the loops of the whole part. */

@@ -41,7 +41,7 @@ export function NewPlan({ now, made, asked, edits, onTake, onLeave }: NewPlanPro
       <Card tone="place" label={say('count.newPlan')}>
         <div class="count-card">
           <h2>{say('count.newPlan')}</h2>
-          <NewDrawing now={now} made={made} />
+          <MakeDrawn now={now} parts={made.parts} />
           <p>{saysHow(withLengths(made.how))}</p>
           <p>{say('count.rowsWas', first.rows)}</p>
           <p>{ahead.length === 0 ? say('count.noShapings') : say('count.nextShapings', { list })}</p>
@@ -58,15 +58,32 @@ export function NewPlan({ now, made, asked, edits, onTake, onLeave }: NewPlanPro
   );
 }
 
-/** The make by its new plan, filled up to the needle. */
-function NewDrawing({ now, made }: Pick<NewPlanProps, 'now' | 'made'>) {
-  const piece = garmentInHand.value?.pieces.find(({ id }) => id === now.place.piece);
-  const make = piece?.makes.find((one) => one.make === now.place.make);
+interface MakeDrawnProps {
+  readonly now: InHand;
+  /** parts that are planned anew */
+  readonly parts?: Rework['parts'];
+  /** the row of the part in hand at which something begins */
+  readonly row?: number;
+}
+
+/** The make in hand, by its new plan where it has one, filled up to the needle. */
+export function MakeDrawn({
+  now: { place, make: key, part: inHand },
+  parts: anew = [],
+  row,
+}: MakeDrawnProps) {
+  const piece = garmentInHand.value?.pieces.find(({ id }) => id === place.piece);
+  const make = piece?.makes.find((one) => one.make === place.make);
   if (!make) return null;
-  const parts = make.parts.map((part, index) => made.parts.find((one) => one.index === index)?.part ?? part);
-  const worked = make.places.map((place) => (place.id === now.make ? now.place.rows : place.rows));
   return (
-    <PanelMap label={now.part.piece} parts={parts} worked={worked} current={now.place.part} sizePx={200} />
+    <PanelMap
+      label={inHand.piece}
+      parts={make.parts.map((part, index) => anew.find((one) => one.index === index)?.part ?? part)}
+      worked={make.places.map(({ id, rows }) => (id === key ? place.rows : rows))}
+      current={place.part}
+      looked={row === undefined ? undefined : { part: place.part, row }}
+      sizePx={200}
+    />
   );
 }
 

@@ -12,6 +12,7 @@ import { hrefToMake } from '../links.ts';
 import type { CountPageProps } from './count-page.ts';
 import { NewPlan } from './new-plan.tsx';
 import { OldPlan } from './old-plan.tsx';
+import { StripesAhead } from './stripes-ahead.tsx';
 import { useMends } from './use-mends.ts';
 import { WishFields } from './wish-fields.tsx';
 
@@ -21,6 +22,7 @@ const wishNames = {
   measured: 'count.wishMeasured',
   rows: 'count.wishRows',
   section: 'count.wishSection',
+  stripes: 'count.wishStripes',
   neck: 'count.wishNeck',
   first: 'count.wishFirst',
   plain: 'count.wishPlain',
@@ -55,6 +57,7 @@ export function ReworkPage({ now, entries, query }: CountPageProps) {
         onChange={(kind) => setDraft({ ...draft, kind })}
       />
       <WishFields now={now} draft={draft} onChange={(change) => setDraft({ ...draft, ...change })} />
+      {draft.kind === 'stripes' && <StripesAhead now={now} onTaken={() => setTaken(true)} />}
       {made && !made.ok && (
         <Notice kind="warning" live>
           {made.faults.map((fault) => (

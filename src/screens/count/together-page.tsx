@@ -5,7 +5,7 @@ import { garmentInHand, type InHand } from '../../app/state.ts';
 import { changesBefore } from '../../knit/piece/before-row.ts';
 import type { PlannedPart, PlannedRow } from '../../knit/piece/planned.ts';
 import { togetherOrder } from '../../knit/piece/together.ts';
-import { coloursOf } from '../../knit/yarn/stripes.ts';
+import { coloursOf, isStriped } from '../../knit/yarn/stripes.ts';
 import type { MakeKey } from '../../progress/log.ts';
 import type { PlaceRecord } from '../../store/records.ts';
 import type { RowMeant } from '../../store/store.ts';
@@ -89,7 +89,10 @@ const inNeedleOrder = (a: Fellow, b: Fellow): readonly [Fellow, Fellow] =>
 /** What is done or known before a row of it, its colour and her notes on it. */
 function saysBeside({ part, parts, place }: Fellow, row: PlannedRow): readonly string[] {
   const garment = garmentInHand.value?.garment;
-  const colour = garment?.stripes?.length ? coloursOf(garment, place.piece, parts, part)?.(row.n) : undefined;
+  const colour =
+    garment && isStriped(garment)
+      ? coloursOf(garment, place.piece, parts, part, place.make)(row.n)
+      : undefined;
   const notes =
     notesInHand.value?.notes.filter((note) => note.row === row.n && note.make === place.make) ?? [];
   return [

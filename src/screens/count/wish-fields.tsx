@@ -41,6 +41,7 @@ export function WishFields(props: WishFieldsProps) {
         />
       );
     case 'shoulder':
+    case 'stripes':
     case 'first':
     case 'plain':
       return null;

@@ -14,10 +14,12 @@ export function Locked() {
     const main = document.querySelector<HTMLElement>('.knitting .screen-main');
     keepLocked(true);
     const open = main && shutOff(main);
+    const leave = keepAddress();
     box.current?.querySelector('button')?.focus();
     return () => {
       keepLocked(false);
       open?.();
+      leave();
       // the pad stands when this frame is drawn
       requestAnimationFrame(() => document.querySelector<HTMLElement>('.pad')?.focus());
     };
@@ -31,6 +33,32 @@ export function Locked() {
       <HoldButton label={say('notices.holdToUnlock')} onHeld={unlock} />
     </div>
   );
+}
+
+/** A browser that does not say whether there is a way forward has taken it within this, ms. */
+const FORWARD_MS = 1000;
+
+/**
+ * Back is undone by going forward again (src/app/navigate.ts). From an address that was typed or followed no way leads
+ * forward: the locked screen's own takes its place, so that the bar never names another screen than is shown.
+ */
+function keepAddress(): () => void {
+  const own = location.href;
+  let later: ReturnType<typeof setTimeout> | undefined;
+  const put = () => {
+    if (location.href !== own) history.replaceState(history.state, '', own);
+  };
+  const arrive = () => {
+    const { navigation } = window as { readonly navigation?: { readonly canGoForward: boolean } };
+    clearTimeout(later);
+    if (navigation?.canGoForward === false) put();
+    else if (!navigation) later = setTimeout(put, FORWARD_MS);
+  };
+  addEventListener('hashchange', arrive);
+  return () => {
+    clearTimeout(later);
+    removeEventListener('hashchange', arrive);
+  };
 }
 
 /** What is in the main part, and what comes into it; not that part itself: it can be scrolled, and a page without one is a riddle to a reader. */

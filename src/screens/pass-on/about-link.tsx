@@ -35,7 +35,7 @@ function Pictures({ garment }: { readonly garment: Garment }) {
     <ul role="list" class="pass-on-pieces">
       {drawn.map(({ name, parts, box }) => (
         <li key={name}>
-          <PieceThumb parts={parts} worked={parts.map((part) => part.rows.length)} tallestMm={tallestMm} />
+          <PieceThumb parts={parts} worked={parts.map(() => 0)} tallestMm={tallestMm} />
           <span>
             <strong>{name}</strong>
             <br />

@@ -2,7 +2,7 @@ import type { Route } from '../../app/routes.ts';
 import type { GarmentView, PieceView } from '../../app/state.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { type StandingMake, sameRows } from '../../knit/piece/standing.ts';
-import { coloursOf } from '../../knit/yarn/stripes.ts';
+import { coloursOf, isStriped } from '../../knit/yarn/stripes.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { PrintSheet } from '../../ui/print/print-sheet.tsx';
 import { saysList } from '../../words/numbers.ts';
@@ -29,7 +29,9 @@ function Sheets({ view, only }: { readonly view: GarmentView; readonly only: str
       </Button>
       {pieces.flatMap((piece) => {
         const { gauge } = piece.recipe;
-        const groups = sameRows(piece.recipe, piece.makes);
+        // copies of which one goes on in other stripes are told one by one
+        const isOne = view.garment.restriped?.some(({ piece: id }) => id === piece.id);
+        const groups = isOne ? piece.makes.map((make) => [make]) : sameRows(piece.recipe, piece.makes);
         return groups.map((makes) => (
           <PrintSheet
             key={`${piece.id} ${makes[0]?.make}`}
@@ -48,8 +50,8 @@ function Sheets({ view, only }: { readonly view: GarmentView; readonly only: str
 
 /** Nothing where the garment is not striped. */
 const coloursOn = ({ garment }: GarmentView, { id }: PieceView, [make]: readonly StandingMake[]) =>
-  garment.stripes?.length
-    ? (part: PlannedPart) => coloursOf(garment, id, make?.parts ?? [], part)
+  isStriped(garment)
+    ? (part: PlannedPart) => coloursOf(garment, id, make?.parts ?? [], part, make?.make)
     : undefined;
 
 const saysNos = ({ name, recipe }: PieceView, makes: readonly StandingMake[]): string =>

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import type { PlannedPart, PlannedRow, PlannedSection, ShapingMark } from '../../knit/piece/planned.ts';
-import type { Striped } from '../../knit/yarn/stripes.ts';
+import type { Restriped, Stripe, Striped } from '../../knit/yarn/stripes.ts';
 import { entryKinds, type GarmentId, type LogEntry, type PieceId, type PlanId } from '../../progress/log.ts';
 import type {
   GarmentMarks,
@@ -73,6 +73,15 @@ const striped = shapeOf<Striped>()(
   }),
 );
 
+const stripes = list(shapeOf<Stripe>()(v.strictObject({ colour: shortText, rows: count })), LIMITS.list);
+
+const restriped = list(
+  shapeOf<Restriped>()(
+    v.strictObject({ piece: id, make: count, part: count, row: count, at: count, stripes }),
+  ),
+  LIMITS.list,
+);
+
 /** Only what a browser opens outside the app as a page: no other scheme, no name or password in it. */
 const address = v.pipe(v.string(), v.maxLength(2000), v.regex(/^https:\/\/[^\s@/\\]+(?:[/?#]\S*)?$/));
 
@@ -99,8 +108,9 @@ const fields = {
   texts: v.exactOptional(v.record(id, longText)),
   ticked: v.exactOptional(list(shortText, LIMITS.list)),
   taken: v.exactOptional(list(v.strictObject({ piece: shortText, make: count, grams: length }), LIMITS.list)),
-  stripes: v.exactOptional(list(v.strictObject({ colour: shortText, rows: count }), LIMITS.list)),
+  stripes: v.exactOptional(stripes),
   striped: v.exactOptional(v.record(id, striped)),
+  restriped: v.exactOptional(restriped),
 } as const;
 
 /** the name of one part of a garment, and when it was changed */

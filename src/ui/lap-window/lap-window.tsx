@@ -45,7 +45,7 @@ interface ClothProps {
   readonly view: LapView;
 }
 
-/** Drawn once for either side; a row moves it, and what lies above the needle is cut off. */
+/** Drawn once for either side; a row moves it. What lies above the needle, or below the window, is cut off: there stand words. */
 function Cloth({ part, shape, view: { turned, scale, middle, needle } }: ClothProps) {
   const id = useId();
   const drawn = useMemo(
@@ -56,7 +56,7 @@ function Cloth({ part, shape, view: { turned, scale, middle, needle } }: ClothPr
   return (
     <>
       <clipPath id={`${id}-below`}>
-        <rect y={lap.needleY} width={lap.width} height={lap.height} />
+        <rect y={lap.needleY} width={lap.width} height={lap.height - lap.needleY} />
       </clipPath>
       <g clip-path={`url(#${id}-below)`}>
         <g

@@ -228,6 +228,7 @@ export const words: Translation<typeof english> = {
   wishShoulder: 'Die Schulter so schließen, dass sie fertig wird',
   wishRows: 'Ein Stück soll länger oder kürzer werden',
   wishSection: 'Ab hier anderes Muster, andere Nadel oder anderer Rhythmus',
+  wishStripes: 'Ab hier andere Streifen',
   wishFabric: 'Muster',
   wishNeedle: 'Nadel, mm',
   wishEvery: 'Formen in jeder … Reihe',

@@ -57,6 +57,12 @@ export const words: Translation<typeof english> = {
   stripesThrough: 'Streifen an den Nähten treffen lassen',
   stripesThroughHint:
     'Ab der ersten Reihe über dem Bündchen, durch alle Abschnitte eines Teils; Ärmel treffen den Körper an der Achsel. Auch bereits gestrickte Reihen bekommen dadurch andere Farben.',
+  stripesNone: 'Es gelten wieder die Streifen des ganzen Stücks.',
+  stripesRow: 'Reihe {row}: {colour}',
+  stripesThereToo: 'Auch: {piece}, ab Reihe {row}',
+  stripesKnitted: 'Die Reihen {row} bis {last} sind gestrickt und bleiben, wie sie sind.',
+  stripesApart: 'Ab Reihe {row} träfen dort andere Farben aufeinander.',
+  stripesDone: '{piece} ist fertig gestrickt: Ab Reihe {row} bleibt alles, wie es ist.',
   stripedPiece: '{piece}: gestreift',
   stripedFrom: 'Ab Reihe',
   stripedTo: 'Bis Reihe',

@@ -232,6 +232,7 @@ export const words = {
   wishShoulder: 'Close the shoulder so that it can be finished',
   wishRows: 'I want a stretch longer or shorter',
   wishSection: 'Another fabric, needle or rhythm from here',
+  wishStripes: 'Other stripes from here',
   wishFabric: 'Fabric',
   wishNeedle: 'Needle, mm',
   wishEvery: 'Shaping every … row',

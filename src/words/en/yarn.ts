@@ -54,6 +54,12 @@ export const words = {
   stripesThrough: 'Match the stripes at the seams',
   stripesThroughHint:
     'From the first row above the rib, through all parts of a piece; sleeves meet the body at the underarm. It changes the [color]s of rows that are already knitted.',
+  stripesNone: 'They are the garment’s own again.',
+  stripesRow: 'Row {row}: {colour}',
+  stripesThereToo: 'In {piece} too, from row {row}',
+  stripesKnitted: 'Its rows {row} to {last} are knitted and stay as they are.',
+  stripesApart: 'From row {row} on its [color]s would lie beside others.',
+  stripesDone: '{piece} is knitted to its end: from row {row} on it stays as it is.',
   stripedPiece: '{piece}: striped',
   stripedFrom: 'From row',
   stripedTo: 'To row',

@@ -2,7 +2,7 @@ import type { words as english } from '../en/draft-faults.ts';
 import type { Translation } from '../message.ts';
 
 export const words = {
-  // ce qui ne peut pas être
+  // ce qui est impossible
   'bad length': 'Donnez ici une longueur, jusqu’à {mostMm}.',
   'ease below nothing': 'Avec cette aisance il ne reste rien de {bodyMm}.',
   'bad cap ease': 'Une tête de manche se soutient de −20 à 50\u00a0%, pas de {percent}\u00a0%.',
@@ -24,7 +24,7 @@ export const words = {
   'raglan neck too wide':
     'Une encolure de {neckStitches} mailles ne laisse rien de {underarmStitches} pour les lignes de raglan. Faites l’encolure plus étroite, ou le dessous de bras plus petit.',
   'band wider than neck':
-    'Une bande devant de {bandMm} ne laisse rien d’une encolure de {neckMm}. Prenez une bande plus étroite ou une encolure plus large.',
+    'Une bordure devant de {bandMm} ne laisse rien d’une encolure de {neckMm}. Prenez une bordure plus étroite ou une encolure plus large.',
   'too short':
     'Il ne reste rien entre la bordure du bas et le dessous de bras : {lengthMm} en tout, dont {armholeMm} d’emmanchure. Faites-le plus long.',
   'neck too deep':

@@ -31,9 +31,9 @@ export const words: Translation<typeof english> = {
   setUpPickUpEdge: '{count} le long de « {along} »',
   setUpHeldEdge: '{count} en attente, bord « {along} »',
   setUpTake: {
-    one: 'Reprendre la maille {edge} de « {part} » ({count}) sur les aiguilles {needle} ; rattacher le fil s’il ne pend pas là. Le rang 1 est un rang {first}.',
+    one: 'Reprendre la maille {edge} de « {part} » ({count}) sur les aiguilles {needle} ; rattacher le fil s’il n’est pas à cet endroit. Le rang 1 est un rang {first}.',
     other:
-      'Reprendre les {count} mailles {edge} de « {part} » sur les aiguilles {needle} ; rattacher le fil s’il ne pend pas là. Le rang 1 est un rang {first}.',
+      'Reprendre les {count} mailles {edge} de « {part} » sur les aiguilles {needle} ; rattacher le fil s’il n’est pas à cet endroit. Le rang 1 est un rang {first}.',
   },
   atMiddle: 'au milieu',
   goBack: 'Revenir en arrière',

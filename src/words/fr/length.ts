@@ -16,5 +16,5 @@ export const words: Translation<typeof english> = {
   longEnough: 'Assez long',
   twoMore: 'Deux rangs de plus',
   oneFirst:
-    'Ce passage peut finir après le rang suivant, pour que la suite commence du bon côté de l’ouvrage.',
+    'Ce passage peut finir après le rang suivant, pour que la suite commence sur l’endroit de l’ouvrage.',
 };

@@ -17,8 +17,8 @@ export const words = {
   'bound off too many':
     '{wantedStitches} mailles sont à rabattre et il y en a {haveStitches} sur l’aiguille. Vérifiez le compte avant ce rang.',
   'too many stitches':
-    '{stitches} mailles, c’est plus qu’une aiguille n’en tient. Vérifiez les nombres de cette ligne.',
-  'too long': 'Une partie a au plus {mostRows} rangs. Vérifiez les nombres de cette ligne.',
+    '{stitches} mailles, c’est plus qu’une aiguille n’en tient. Vérifiez les chiffres de cette ligne.',
+  'too long': 'Une partie a au plus {mostRows} rangs. Vérifiez les chiffres de cette ligne.',
   'too many pieces read':
     'Un ouvrage a au plus {mostPieces} pièces. À partir d’ici rien n’est lu : copiez la suite comme un autre ouvrage.',
   'too many parts begun':

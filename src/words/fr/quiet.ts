@@ -16,7 +16,7 @@ export const words: Translation<typeof english> = {
     'Ces ouvrages sont dans le stockage du navigateur. Faites-y une sauvegarde et ouvrez-la ici.',
   openBackup: 'Ouvrir une sauvegarde',
   notNow: 'Pas maintenant',
-  news: 'Nouveau dans cette version',
+  news: 'Nouveautés de cette version',
   newsHelp:
     'Ridgeline parle français. Un ouvrage passe sur un autre appareil avec l’endroit où vous en êtes. Un modèle se lit depuis un PDF et se transmet en plusieurs tailles.',
   newsRead: 'Lu',

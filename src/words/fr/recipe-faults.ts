@@ -47,9 +47,9 @@ export const words = {
   'too many for one row':
     'Un rang de {stitches} mailles a place pour {mostTimes} de celles-ci, pas {times}. Mettez le reste à un rang ultérieur.',
   'no gauge':
-    '{pieceName} ne dit pas d’échantillon et ne peut donc pas passer à un autre. Donnez-lui-en un d’abord.',
+    '{pieceName} n’a pas d’échantillon et ne peut donc pas passer à un autre. Donnez-lui-en un d’abord.',
   'bad gauge':
-    'Un tel échantillon ne peut pas être. Comptez encore une fois mailles et rangs sur un échantillon plat et lavé.',
+    'Un tel échantillon n’est pas possible. Comptez encore une fois mailles et rangs sur un échantillon plat et lavé.',
   'rows in words':
     'Ses rangs sont écrits maille par maille et ne peuvent pas passer à un autre échantillon. Prenez celui pour lequel ils ont été écrits.',
   'bad weight': '{pieceName} ne peut pas peser {grams}. Pesez encore une fois.',

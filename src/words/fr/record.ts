@@ -18,7 +18,7 @@ export const words: Translation<typeof english> = {
   again: 'Le tricoter à nouveau comme il a été fait',
   againHelp: 'Un nouvel ouvrage avec les changements faits en chemin ; celui-ci reste tel quel.',
   againName: '{garment}, encore',
-  design: 'En dessiner un autre de ses chiffres',
+  design: 'En tracer un autre d’après ses chiffres',
   designHelp:
     'Les mesures, l’échantillon et les choix dont il a été tracé, à changer et à tracer de nouveau : une autre taille, une autre encolure. Celui-ci reste tel quel.',
   designNotKept:

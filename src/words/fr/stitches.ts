@@ -35,11 +35,11 @@ export const glossary: Glossary = {
     how: 'Piquer par derrière dans le brin arrière de la maille et la tricoter à l’envers ; elle se tord.',
   },
   'k1 below': {
-    name: 'maille double piquée, endroit',
+    name: 'maille endroit piquée au rang inférieur',
     how: 'Piquer dans la maille juste sous la suivante et la tricoter à l’endroit ; celle du dessus tombe avec.',
   },
   'p1 below': {
-    name: 'maille double piquée, envers',
+    name: 'maille envers piquée au rang inférieur',
     how: 'Piquer dans la maille juste sous la suivante et la tricoter à l’envers ; celle du dessus tombe avec.',
   },
   patt: {
@@ -248,7 +248,7 @@ export const glossary: Glossary = {
   },
   co: {
     name: 'monter',
-    how: 'Faire de nouvelles boucles sur l’aiguille en cours, en brides ou tricotées de la dernière, au début ou à la fin du rang.',
+    how: 'Faire de nouvelles boucles sur l’aiguille en cours, en boucles simples ou tricotées l’une dans l’autre, au début ou à la fin du rang.',
   },
   pu: {
     name: 'relever et tricoter',

@@ -29,7 +29,7 @@ export const words = {
   'plan-missing': 'La partie {part} d’une pièce n’a pas encore de rangs.',
   'at-the-end': 'Les {rows} rangs de cette partie sont tous faits.',
   'place-moved':
-    'C’est le rang {nextRow} qui vient, pas le rang {row} : le repère a bougé entre-temps. Rien n’a été noté ; touchez encore pour le rang que vous voyez.',
+    'C’est le rang {nextRow} qui vient, pas le rang {row} : le compteur a bougé entre-temps. Rien n’a été noté ; touchez encore pour le rang que vous voyez.',
   'plan-moved':
     'Les rangs que vous voyiez ne sont pas ceux qui valent maintenant : la pièce a été replanifiée entre-temps. Rien n’a été noté ; regardez le rang qui vient.',
   'row-outside': 'Il n’y a pas de rang {row} dans cette partie ; elle en a {rows}.',

@@ -4,8 +4,8 @@ import type { Translation } from '../message.ts';
 export const words: Translation<typeof english> = {
   straight: 'Pièces droites',
   straightHint:
-    'Sans emmanchures, manches élargies en un rang. Saisissez une longueur, ou des mailles ou des rangs : l’autre suit. Ensuite chaque nombre des pièces est à vous.',
-  straightNeedsGauge: 'Votre échantillon saisi ci-dessus, mailles et rangs suivent des longueurs.',
+    'Sans emmanchures, manches élargies en un rang. Saisissez une longueur, ou des mailles ou des rangs : l’autre suit. Ensuite, vous pouvez changer chaque chiffre des pièces.',
+  straightNeedsGauge: 'Une fois votre échantillon saisi ci-dessus, mailles et rangs suivent les longueurs.',
   neckBoat: 'Encolure bateau',
   neckV: 'Encolure en V',
   inLength: '{what}, {unit}',

@@ -3,7 +3,7 @@ import type { Translation } from '../message.ts';
 
 export const words: Translation<typeof english> = {
   title: 'Fil',
-  band: 'Ce que dit la bande de la pelote',
+  band: 'Ce que dit l’étiquette de la pelote',
   name: 'Fil',
   colour: 'Couleur',
   dyeLot: 'Bain',
@@ -58,6 +58,12 @@ export const words: Translation<typeof english> = {
   stripesThrough: 'Faire suivre les rayures aux coutures',
   stripesThroughHint:
     'Du premier rang au-dessus des côtes, à travers toutes les parties d’une pièce ; les manches rejoignent le corps sous le bras. Cela change les couleurs de rangs déjà tricotés.',
+  stripesNone: 'Celles de l’ouvrage valent de nouveau.',
+  stripesRow: 'Rang {row} : {colour}',
+  stripesThereToo: 'Aussi : {piece}, à partir du rang {row}',
+  stripesKnitted: 'Les rangs {row} à {last} sont tricotés et restent comme ils sont.',
+  stripesApart: 'À partir du rang {row}, d’autres couleurs s’y rencontreraient.',
+  stripesDone: '{piece} : tout est tricoté ; à partir du rang {row}, rien n’y change.',
   stripedPiece: '{piece} : rayé',
   stripedFrom: 'Du rang',
   stripedTo: 'Au rang',

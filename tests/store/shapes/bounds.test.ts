@@ -88,6 +88,7 @@ const ofNumbers: Readonly<Record<keyof typeof numbers, readonly string[]>> = {
       'stripes.0.rows',
       'striped.long.first',
       'striped.long.last',
+      ...['make', 'part', 'row', 'at', 'stripes.0.rows'].map((f) => `restriped.0.${f}`),
     ].map((f) => `garment.${f}`),
     ...['joints.1.make', 'joints.1.along.0.stitches'].map((f) => `garment.${f}`),
     ...[

@@ -75,6 +75,7 @@ export const whole = {
     taken: [{ piece: 'Back', make: 1, grams: 80 }],
     stripes: [{ colour: 'red', rows: 2 }],
     striped: { long: { first: 1, last: 20, at: -2, back: true } },
+    restriped: [{ piece: 'long', make: 1, part: 0, row: 5, at: 1, stripes: [{ colour: 'red', rows: 2 }] }],
     design: { any: [1, 'kind'] },
     sizes: { any: ['set'] },
     rowNotes: [{ piece: 'Scarf', part: 'Body', row: 3, text: 'soft', address: 'https://example.org/how' }],

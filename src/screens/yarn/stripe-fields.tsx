@@ -1,0 +1,51 @@
+import type { Stripe } from '../../knit/yarn/stripes.ts';
+import { Button } from '../../ui/button/button.tsx';
+import { IconButton } from '../../ui/button/icon-button.tsx';
+import { NumberField } from '../../ui/field/number-field.tsx';
+import { TextField } from '../../ui/field/text-field.tsx';
+import { say } from '../../words/say.ts';
+
+interface StripeFieldsProps {
+  readonly stripes: readonly Stripe[];
+  /** from what is there by then: two changes may follow each other faster than a drawing */
+  readonly onChange: (how: (now: readonly Stripe[]) => readonly Stripe[]) => void;
+}
+
+/** Rows of each colour in turn; needs the catalogue 'yarn'. */
+export function StripeFields({ stripes, onChange }: StripeFieldsProps) {
+  const edit = (at: number, typed: Partial<Stripe>) =>
+    onChange((now) => now.map((old, i) => (i === at ? { ...old, ...typed } : old)));
+  return (
+    <>
+      {stripes.map((stripe, i) => (
+        <div class="yarn-pair" key={i}>
+          <TextField
+            label={say('yarn.stripeColour', { n: i + 1 })}
+            value={stripe.colour}
+            maxLength={60}
+            onChange={(colour) => edit(i, { colour })}
+          />
+          <NumberField
+            label={say('yarn.stripeRows', { n: i + 1 })}
+            value={stripe.rows}
+            min={1}
+            onChange={(rows) => rows !== undefined && rows > 0 && edit(i, { rows })}
+          />
+          <IconButton
+            icon="trash"
+            label={say('yarn.removeStripe', { n: i + 1 })}
+            onPress={() => onChange((now) => now.filter((_, at) => at !== i))}
+          />
+        </div>
+      ))}
+      <Button
+        icon="plus"
+        onPress={() =>
+          onChange((now) => [...now, { colour: say('yarn.stripeColour', { n: now.length + 1 }), rows: 2 }])
+        }
+      >
+        {say('yarn.addStripe')}
+      </Button>
+    </>
+  );
+}

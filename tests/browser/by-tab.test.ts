@@ -1,0 +1,88 @@
+import { afterAll, expect, it } from 'vitest';
+import { dist } from '../run/built.ts';
+import { serve } from '../run/serve.ts';
+import { openPhone, removeProfiles } from './drive.ts';
+import { knitterAt } from './knitter.ts';
+import { openSettings, wear } from './looks.ts';
+import { englishIn, ownTexts, textsOf } from './other-tongue.ts';
+import { notReached } from './reached.ts';
+import { sights } from './sights.ts';
+import { within } from './until.ts';
+
+afterAll(removeProfiles);
+
+const plain = { name: 'plain', width: 390, height: 844 } as const;
+const wide = { name: 'wide', width: 1280, height: 800 } as const;
+
+/** What is in hand most, what is typed most, and a sheet over a screen; all of them with RIDGELINE_LOOKS=all. */
+const quick = ['set-up', 'shaping row', 'go back', 'count rework', 'workbasket'];
+const isWhole = process.env.RIDGELINE_LOOKS === 'all';
+const toWalk = isWhole ? sights : sights.filter(({ name }) => quick.includes(name));
+
+it('every control of a screen is reached by Tab in the order of reading, shows the focus and lets it go; in German and in French no sentence is English', async () => {
+  const host = await serve({ root: dist });
+  const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
+  const { page } = phone;
+  const knitter = knitterAt(page, host.url);
+  const settings = await openSettings(page, host.url);
+  const languages = [
+    { language: 'Deutsch', isEnglish: await englishIn('de') },
+    { language: 'Français', isEnglish: await englishIn('fr') },
+  ] as const;
+  const found: string[] = [];
+  const tabbed = new Set<string>();
+  for (const sight of toWalk) {
+    await within(40_000, `coming to ${sight.name}`, sight.come(page, knitter));
+    const own = await ownTexts(page);
+    for (const { language, isEnglish } of languages) {
+      await within(40_000, `${sight.name} in ${language}`, wear(page, settings, { ...wide, language }));
+      for (const text of await textsOf(page)) {
+        const english = own.has(text.trim()) ? undefined : isEnglish(text);
+        if (english) found.push(`${sight.name}, ${language}: ${english}`);
+      }
+    }
+    const wrong = await within(90_000, `${sight.name} by Tab`, notReached(page, tabbed));
+    found.push(...wrong.map((what) => `${sight.name}: ${what}`));
+    await wear(page, settings, plain);
+  }
+  expect(found).toEqual([]);
+  expect(tabbed.size).toBeGreaterThan(isWhole ? 200 : 40);
+  await phone.close();
+  await host.close();
+}, 900_000);
+
+it('finds what Tab does not come to, what hides its focus, what holds it, and an English sentence', async () => {
+  const host = await serve({ root: dist });
+  const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
+  const { page } = phone;
+  await page.goto(host.url);
+  await page.getByRole('heading', { name: 'Workbasket' }).waitFor();
+  await page.evaluate(() => {
+    const made = (label: string, tag = 'button') => {
+      const one = document.createElement(tag);
+      one.textContent = label;
+      document.querySelector('main')?.prepend(one);
+      return one;
+    };
+    const first = made('comes after what is below it');
+    first.parentElement?.style.setProperty('display', 'grid');
+    for (const [i, one] of [...(first.parentElement?.children ?? [])].entries())
+      (one as HTMLElement).style.order = String(-i);
+    made('away').tabIndex = -1;
+    made('a picture', 'div').setAttribute('role', 'button');
+    made('plain').style.outline = '0';
+    made('holds').addEventListener('keydown', (event) => event.preventDefault());
+  });
+  const found = (await notReached(page)).join('\n');
+  for (const said of ['“away” is not reached', '“a picture” is not reached', '“holds” holds the focus'])
+    expect(found).toContain(said);
+  await page.getByText('holds', { exact: true }).evaluate((one) => one.remove());
+  const more = (await notReached(page)).join('\n');
+  expect(more).toContain('“plain” does not show the focus');
+  expect(more).toMatch(/is above what had the focus before it/);
+
+  const isEnglish = await englishIn('de');
+  expect((await textsOf(page)).map(isEnglish).filter((one) => one !== undefined)).not.toEqual([]);
+  await phone.close();
+  await host.close();
+});

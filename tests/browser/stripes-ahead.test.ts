@@ -1,0 +1,57 @@
+import { afterAll, expect, it } from 'vitest';
+import { dist } from '../run/built.ts';
+import { serve } from '../run/serve.ts';
+import { openPhone, removeProfiles } from './drive.ts';
+import { shot, violationsUnrolled } from './editor-hand.ts';
+import { knitterAt } from './knitter.ts';
+import { atRow } from './sights.ts';
+
+afterAll(removeProfiles);
+
+it('other stripes from the needle on: said before they are taken, with what lies beside; before the row they begin with, and after a reload', async () => {
+  const host = await serve({ root: dist });
+  const phone = await openPhone({ size: 'small', reducedMotion: 'reduce', worker: false });
+  const { page } = phone;
+  const knitter = knitterAt(page, host.url);
+  const press = (name: string | RegExp) => page.getByRole('button', { name, exact: true }).tap();
+  await knitter.openSample();
+  // the front is further than the back will be
+  await atRow(page, knitter, 51, '#/k/sample/front/0/1');
+  await atRow(page, knitter, 41);
+  await knitter.open('#/k/sample/back/0/1/rework');
+  await page.getByText('Other stripes from here', { exact: true }).tap();
+  await press('Add a color');
+  await page.getByLabel('Color 1', { exact: true }).fill('woad');
+  await press('Add a color');
+  await page.getByLabel('Color 2', { exact: true }).fill('sand');
+  await page.getByLabel('From row', { exact: true }).fill('43');
+  await page.getByText(/^Row 43: woad, Row 45: sand, Row 47: woad/).waitFor();
+  await page.getByText('In Front too, from row 43').waitFor();
+  await page.getByText('Its rows 43 to 50 are knitted and stay as they are.').waitFor();
+  await shot(page, 'stripes-ahead');
+  expect(await violationsUnrolled(page)).toEqual([]);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+  await page
+    .getByText(/^In Sleeve.* too, from row/)
+    .last()
+    .tap();
+  await page.getByText(/its colors would lie beside others/).waitFor();
+  await press('Knit by this plan');
+  await page.getByRole('link', { name: 'Back to the row in hand' }).tap();
+  await knitter.pad.waitFor();
+  const before = page.locator('.before-row', { hasText: 'woad' });
+  for (const row of [41, 42]) {
+    await knitter.shows(row);
+    expect(await before.count()).toBe(0);
+    await knitter.knit(1);
+  }
+  await before.waitFor();
+  await page.reload();
+  await before.waitFor();
+  await knitter.open('#/k/sample/front/0/1');
+  // in step with the back: rows 51 and 52 are the fifth pair
+  await page.locator('.before-row', { hasText: 'woad' }).waitFor();
+  expect(phone.complaints).toEqual([]);
+  await phone.close();
+  await host.close();
+});
