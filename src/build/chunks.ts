@@ -98,6 +98,8 @@ export const chunks: readonly Chunk[] = [
       'src/screens/mends/',
       // passing on names pieces as the draft does, and needs no more of it
       'src/screens/draft/says-name.ts',
+      // the editor names a tool as the row in hand does, which must not bring all of the editor along
+      'src/screens/count/tools.ts',
       ...forAnyScreen,
     ],
     but: [...byCamera, ...publishing],
@@ -136,6 +138,7 @@ export const chunks: readonly Chunk[] = [
       (name) => `src/${name}.ts`,
     ),
   },
+  { name: 'other-screens', of: ['src/screens/other-screens.ts', 'src/words/says-fault.ts'] },
   { name: 'later', of: ['src/app/start/later.ts', 'src/app/device/all.ts'] },
   { name: 'samples', of: ['src/screens/open/', 'src/app/garments/sample.ts', 'src/knit/garment/demo.ts'] },
 ];

@@ -68,6 +68,8 @@ describe('what has to be fetched', () => {
       words: said,
     } = JSON.parse(/\((\{"files".*\})\)/.exec(page)?.[1] ?? '') as FirstFiles;
     expect(Object.keys(screens)).toContain('settings');
+    // what is typed in by few comes with no row
+    expect(screens.sample?.map((i) => files[i]).filter((file) => file?.includes('typing'))).toEqual([]);
     for (const [address, needed] of Object.entries(screens))
       for (const [first, rest] of Object.values(said)) {
         const asked = [...needed.map((i) => files[i] ?? ''), first, ...(address === '' ? [] : [rest])];

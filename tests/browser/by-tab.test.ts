@@ -14,10 +14,12 @@ afterAll(removeProfiles);
 const plain = { name: 'plain', width: 390, height: 844 } as const;
 const wide = { name: 'wide', width: 1280, height: 800 } as const;
 
-/** What is in hand most, what is typed most, and a sheet over a screen; all of them with RIDGELINE_LOOKS=all. */
+/** What is in hand most, a sheet over it, a page of figures; all of them with RIDGELINE_LOOKS=all. */
 const quick = ['set-up', 'shaping row', 'go back', 'count rework', 'workbasket'];
 const isWhole = process.env.RIDGELINE_LOOKS === 'all';
 const toWalk = isWhole ? sights : sights.filter(({ name }) => quick.includes(name));
+/** To change the language, as two windows do, takes longer than all the rest. */
+const isSpoken = (name: string) => isWhole || name === 'shaping row';
 
 it('every control of a screen is reached by Tab in the order of reading, shows the focus and lets it go; in German and in French no sentence is English', async () => {
   const host = await serve({ root: dist });
@@ -33,8 +35,9 @@ it('every control of a screen is reached by Tab in the order of reading, shows t
   const tabbed = new Set<string>();
   for (const sight of toWalk) {
     await within(40_000, `coming to ${sight.name}`, sight.come(page, knitter));
+    await page.setViewportSize(wide);
     const own = await ownTexts(page);
-    for (const { language, isEnglish } of languages) {
+    for (const { language, isEnglish } of isSpoken(sight.name) ? languages : []) {
       await within(40_000, `${sight.name} in ${language}`, wear(page, settings, { ...wide, language }));
       for (const text of await textsOf(page)) {
         const english = own.has(text.trim()) ? undefined : isEnglish(text);
@@ -43,10 +46,11 @@ it('every control of a screen is reached by Tab in the order of reading, shows t
     }
     const wrong = await within(90_000, `${sight.name} by Tab`, notReached(page, tabbed));
     found.push(...wrong.map((what) => `${sight.name}: ${what}`));
-    await wear(page, settings, plain);
+    if (isSpoken(sight.name)) await wear(page, settings, plain);
+    await page.setViewportSize(plain);
   }
   expect(found).toEqual([]);
-  expect(tabbed.size).toBeGreaterThan(isWhole ? 200 : 40);
+  expect(tabbed.size).toBeGreaterThan(isWhole ? 200 : 25);
   await phone.close();
   await host.close();
 }, 900_000);

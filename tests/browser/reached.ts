@@ -90,22 +90,18 @@ function lookBeforeEachTab(): void {
       }),
     );
   };
-  // where it lies on the page, whatever of it is scrolled to; what stays put (head, foot, sheet) is ordered by itself
-  let last: { scroller: Element | null; top: number; left: number; bottom: number } | undefined;
+  // both looked at in one moment: the page may have moved on; what stays put (head, foot, sheet) is ordered by itself
+  const roomOf = (at: Element) => at.closest('.screen-main, .sheet-body, header, footer, nav');
   const goesUp = (at: Element): boolean => {
-    const scroller = at.closest('.screen-main, .sheet-body, .screen-head, .screen-foot, nav, header, footer');
-    const scrolled = scroller?.scrollTop ?? 0;
-    const { top, bottom, left, right } = (at.closest('label') ?? at).getBoundingClientRect();
-    const before = last;
-    last = { scroller, top: top + scrolled, bottom: bottom + scrolled, left };
+    if (!before?.isConnected || roomOf(before) === null || roomOf(before) !== roomOf(at)) return false;
+    const [last, here] = [before, at].map((one) => (one.closest('label') ?? one).getBoundingClientRect());
     // the next column, or the next line of a wrapped row, is further to the right
     return (
-      before !== undefined &&
-      before.scroller === scroller &&
-      scroller !== null &&
-      bottom + scrolled <= before.top + 1 &&
-      right > before.left &&
-      left <= before.left
+      last !== undefined &&
+      here !== undefined &&
+      here.bottom <= last.top + 1 &&
+      here.right > last.left &&
+      here.left <= last.left
     );
   };
   const look = (event: KeyboardEvent): void => {
