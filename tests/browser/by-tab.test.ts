@@ -6,6 +6,7 @@ import { knitterAt } from './knitter.ts';
 import { openSettings, wear } from './looks.ts';
 import { englishIn, ownTexts, textsOf } from './other-tongue.ts';
 import { notReached } from './reached.ts';
+import { settled } from './settled.ts';
 import { sights } from './sights.ts';
 import { within } from './until.ts';
 
@@ -44,6 +45,8 @@ it('every control of a screen is reached by Tab in the order of reading, shows t
         if (english) found.push(`${sight.name}, ${language}: ${english}`);
       }
     }
+    // what stands after the first paint comes a few frames later
+    await settled(page);
     const wrong = await within(90_000, `${sight.name} by Tab`, notReached(page, tabbed));
     found.push(...wrong.map((what) => `${sight.name}: ${what}`));
     if (isSpoken(sight.name)) await wear(page, settings, plain);
