@@ -91,7 +91,8 @@ const launch = (args: readonly string[] = []) => ({
 let shared: Promise<Browser> | undefined;
 
 function sharedBrowser(): Promise<Browser> {
-  shared ??= chromium.launch(launch());
+  // one process for the windows of a phone: the empty page that a window begins with has one of its own else, and the app another
+  shared ??= chromium.launch(launch(['--renderer-process-limit=1']));
   return shared;
 }
 
