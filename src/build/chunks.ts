@@ -65,6 +65,11 @@ const publishing = [
   ...['look-through', 'picture-words'].map((name) => `src/knit/written/${name}.ts`),
 ];
 
+/** The search for what mends a garment after a change: it tries whole pieces, and is asked for seldom. */
+const mending = ['mends', 'ways', 'shoulder-ways', 'break-groups'].map(
+  (name) => `src/knit/making-up/${name}.ts`,
+);
+
 /** Paths below the project's folder. One that is not there stops the build: what it held would go elsewhere unseen. */
 export const chunks: readonly Chunk[] = [
   // what the worker takes from the first script, which it must not run
@@ -125,6 +130,7 @@ export const chunks: readonly Chunk[] = [
     ],
   },
   { name: `${WHEN_WANTED}publishing`, of: publishing },
+  { name: `${WHEN_WANTED}mends`, of: mending },
   { name: `${WHEN_WANTED}docx`, of: ['node_modules/fflate/', `${fromFile}docx.ts`] },
   { name: `${WHEN_WANTED}camera`, of: byCamera },
   // what is asked for at about the same time, or seldom: no crumbs
