@@ -67,7 +67,7 @@ export function proposed({ pieces }: Pick<StandingGarment, 'pieces'>): readonly 
     isOpen,
     isFlatFront: fronts !== undefined && !isOpen && panel(fronts.left, known).isFlat(),
     shoulders: 'mattress',
-    capEase: 0,
+    capEase: left?.seamEase() ?? 0,
   };
   return stated(sewn);
 }
