@@ -1,6 +1,7 @@
 import {
   attempt,
   type Cursor,
+  seesPhrase,
   takeAnyPhrase,
   takeNumber,
   takes,
@@ -26,6 +27,8 @@ export const readSameLength = (c: Cursor): Until | undefined =>
       takeAnyPhrase(c, 'have? been worked', 'are worked', 'have been completed');
     }
     takes(c, 'the', 'of');
+    // 'work to armhole as for back' works it again
+    if (seesPhrase(c, 'as for|given')) return undefined;
     const same =
       matches ||
       takeAnyPhrase(
