@@ -18,7 +18,8 @@ export const readAsFor = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     const only = readOnly(c);
     const starred = takeFromStars(c);
-    if (takesOne(c, 'made as another'))
+    const named =
+      takesOne(c, 'made as another') &&
       attempt(c, () => {
         takes(c, 'the');
         return readPieceName(c) !== undefined && sees(c, 'as', 'same', 'exactly', 'like', 'the', 'to');
@@ -26,7 +27,7 @@ export const readAsFor = (c: Cursor): Statement | undefined =>
     const between = starred || takeFromStars(c);
     // 'work to armhole as for back'
     const early = attempt(c, () => {
-      const place = readToPlace(c);
+      const place = named ? undefined : readToPlace(c);
       return place !== undefined && sees(c, 'as', 'same', 'like') ? place : undefined;
     });
     takes(c, 'on', 'the', 'and');

@@ -6,6 +6,7 @@ import {
   takeNumber,
   takes,
   takesOne,
+  took,
 } from '../../../row/read/cursor.ts';
 import type { Place, Until } from '../statement.ts';
 import { ending } from './ending.ts';
@@ -28,7 +29,7 @@ export const readSameLength = (c: Cursor): Until | undefined =>
     }
     takes(c, 'the', 'of');
     // 'work to armhole as for back' works it again
-    if (seesPhrase(c, 'as for|given')) return undefined;
+    if (took(c, 'armhole', 'underarm', 'neck', 'shoulder') && seesPhrase(c, 'as for|given')) return undefined;
     const same =
       matches ||
       takeAnyPhrase(
