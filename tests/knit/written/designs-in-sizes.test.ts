@@ -11,7 +11,7 @@ import { someDesign } from '../../arbitraries/design.ts';
 import { told } from '../../told.ts';
 
 /** RIDGELINE_DRAFTS=1000 for the whole sweep; a part of it in every run. */
-const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 12);
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 6);
 
 const rowsOf = (parts: WorkedSize['garment']['pieces'][number]['makes'][number]['parts']) =>
   parts
