@@ -85,8 +85,9 @@ describe('what the app says', () => {
     expect(saysShaping({ shaping: [edge('right', -1)], side: 'RS' })).toBe(
       'decrease at the start of the row',
     );
-    expect(saysShaping({ shaping: [edge('right', -1), edge('left', 1)], side: 'WS' })).toBe(
-      'decrease at the end of the row and increase at the start of the row',
+    // told in the order in which the plan has them: that in which she meets them
+    expect(saysShaping({ shaping: [edge('left', 1), edge('right', -1)], side: 'WS' })).toBe(
+      'increase at the start of the row and decrease at the end of the row',
     );
     expect(saysShaping({ shaping: [edge('right', -1), edge('left', -1)], side: 'WS' })).toBe(
       'decrease at both edges',
