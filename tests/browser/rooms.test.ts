@@ -176,8 +176,10 @@ const drawings = (selector: string) =>
 
 describe('pieces on a table', () => {
   it('lie to one scale, those side by side with their feet and their names on one line', async () => {
+    // one that is begun, beside one that is not
+    await atRow(page, knitter, 40);
     await knitter.open('#/g/sample');
-    await page.locator('.tile .thumb').first().waitFor();
+    await page.locator('.tile-begun .thumb').waitFor();
     for (const [width, height] of [
       [390, 844],
       [320, 640],
