@@ -137,7 +137,7 @@ export const equivalents: readonly Equivalent[] = [
   },
   {
     file: 'src/knit/written/merge-sizes.ts',
-    line: "const skeletonOf = (line: string): string => plural(line).replace(NUMBER, '#');",
+    line: "const skeletonOf = (line: string, { many, figure }: ListWords): string => many(line).replace(figure, '#');",
     before: "'#'",
     after: "'number'",
     why: 'any mark does in place of a number',

@@ -141,7 +141,7 @@ describe('what the app says', () => {
     expect(saysRow(row)).toMatch(/^cast off 6 stitches, knit 2, knit 2 together, knit to last 4 stitches, /);
     await speak({ language: 'de', rows: 'abbreviated' });
     expect(saysRow(row)).toBe(
-      '6 M abketten, 2 re, 2 re zus, rechts bis 4 M vor dem Ende, *1 re, 1 li; ab * wiederholen bis zum Ende',
+      '6 M abketten, 2 re, 2 M re zusstr, rechts bis 4 M vor dem Ende, *1 re, 1 li; ab * wiederholen bis zum Ende',
     );
     await speak({ rows: 'full' });
     expect(saysRow(row.slice(1, 3))).toBe('2 rechts, 2 Maschen rechts zusammenstricken');

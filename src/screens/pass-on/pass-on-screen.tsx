@@ -24,6 +24,7 @@ import { InSizes } from './in-sizes.tsx';
 import { Codes } from './qr-code.tsx';
 import { RowNotes } from './row-notes.tsx';
 import { ToDevice } from './to-device.tsx';
+import { useWrittenIn, WrittenIn } from './written-in.tsx';
 import { WrittenKeys } from './written-text.tsx';
 
 /** The recipe as a link, a code and a file, with the credits that travel with it. */
@@ -142,7 +143,7 @@ function useLink(garment: GarmentRecord, to: ToPass): string | undefined {
   return made?.wish === wish ? made.link : undefined;
 }
 
-/** The whole garment in standard wording, in her terms. */
+/** The whole garment in standard wording, in the language that she chooses. */
 function Written({
   garment,
   tell,
@@ -150,20 +151,25 @@ function Written({
   readonly garment: GarmentRecord;
   readonly tell: (text: string) => void;
 }) {
-  const { terms, units } = speech.value;
+  const { units } = speech.value;
+  const chosen = useWrittenIn();
+  const { words } = chosen;
   const worked = useMemo(() => workSize('', garmentOf(garment)), [garment]);
   const written = useMemo(
-    () => (worked.ok ? writeSizes([worked.value], { terms, units, needle: numberBeside }) : worked),
-    [worked, terms, units],
+    () => (worked.ok && words
+        ? writeSizes([worked.value], { words, units, needle: numberBeside })
+        : undefined),
+    [worked, words, units],
   );
-  if (!worked.ok || !written.ok) return null;
-  // what it needs, not what she has; the text itself is English
+  if (!worked.ok || !words || !written?.ok) return null;
+  // what it needs, not what she has
   const { balls } = worked.value.yarn;
   return (
     <Card label={say('passOn.written')}>
       <h2>{say('passOn.written')}</h2>
       <p>{say('passOn.writtenHint')}</p>
       {balls !== undefined && <p>{say('passOn.writtenBalls', { count: balls })}</p>}
+      <WrittenIn {...chosen} />
       <WrittenKeys name={garment.name} text={written.value} tell={tell} />
       <details>
         <summary>{say('passOn.seeWritten')}</summary>
@@ -172,6 +178,7 @@ function Written({
           readOnly
           rows={12}
           value={written.value}
+          lang={words.tag}
           aria-label={say('passOn.written')}
         />
       </details>

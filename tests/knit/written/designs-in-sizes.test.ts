@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { bodyTableNames, bodyTables } from '../../../src/knit/garment/bodies.ts';
 import { resized } from '../../../src/knit/garment/grade.ts';
 import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
+import { englishWritten } from '../../../src/knit/written/english.ts';
 import { toMend } from '../../../src/knit/written/look-through.ts';
 import { draftSize, type WorkedSize } from '../../../src/knit/written/work-size.ts';
 import { writeSizes } from '../../../src/knit/written/write-sizes.ts';
@@ -36,7 +37,7 @@ const inSizes = () =>
       table: fc.constantFrom(...bodyTableNames),
       from: fc.nat(4),
       count: fc.integer({ min: 1, max: 5 }),
-      terms: fc.constantFrom('US' as const, 'UK' as const),
+      words: fc.constantFrom(englishWritten('US'), englishWritten('UK')),
       units: fc.constantFrom('cm' as const, 'in' as const, 'both' as const),
     })
     .map(({ design, table, from, count, ...said }) => ({
@@ -58,7 +59,7 @@ describe(`a design written in up to five sizes (${DRAFTS} random designs; RIDGEL
         const text = writeSizes(sizes, options);
         if (!text.ok) throw new Error(told(text.faults));
         if (sizes.length > 2) several += 1;
-        expect(toMend(text.value, sizes, options.terms), text.value).toEqual([]);
+        expect(toMend(text.value, sizes, options.words), text.value).toEqual([]);
         for (const [i, { size, garment }] of sizes.entries()) {
           const read = readPattern(text.value, { size: i });
           const complaints = read.lines.flatMap((line) =>
