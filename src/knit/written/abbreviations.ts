@@ -6,7 +6,8 @@ export function abbreviationsIn(
   { abbreviations }: Pick<WrittenWords, 'abbreviations'>,
 ): string[] {
   const text = lines.join('\n');
-  return abbreviations.flatMap(([name, means, word = new RegExp(`(?<![\\p{L}\\d])${name}(?![\\p{L}\\d])`, 'u')]) =>
-    word.test(text) ? [`${name} = ${means}`] : [],
+  return abbreviations.flatMap(
+    ([name, means, word = new RegExp(`(?<![\\p{L}\\d])${name}(?![\\p{L}\\d])`, 'u')]) =>
+      word.test(text) ? [`${name} = ${means}`] : [],
   );
 }

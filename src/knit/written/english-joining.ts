@@ -13,7 +13,8 @@ export function englishJoining(terms: Terms): JoiningWords {
   return {
     title: {
       block: ({ piece, makes }) => `Block ${lower(piece)}${makes > 1 ? `, ${makes} times` : ''}`,
-      shoulders: ({ seams, side = 'right' }) => (seams > 1 ? 'Join both shoulder seams' : `Join the ${side} shoulder seam`),
+      shoulders: ({ seams, side = 'right' }) =>
+        seams > 1 ? 'Join both shoulder seams' : `Join the ${side} shoulder seam`,
       'pick up': ({ band }) => `Work the ${lower(band)} as given above`,
       close: ({ seam }) =>
         seam &&

@@ -174,10 +174,7 @@ const meets: Readonly<Record<Point, (looked: Looked) => boolean>> = {
 };
 
 /** Whatever looks like an abbreviation in the lines, by the name that the list gives it; of several words, each as well. */
-export function shortIn(
-  lines: readonly string[],
-  { looksShort, abbreviations }: WrittenWords,
-): ReadonlySet<string> {
+function shortIn(lines: readonly string[], { looksShort, abbreviations }: WrittenWords): ReadonlySet<string> {
   const found = lines.join('\n').match(looksShort) ?? [];
   const within = found.flatMap((one) => /\S+ (.+)/.exec(one)?.[1]?.match(looksShort) ?? []);
   const named = (one: string) =>

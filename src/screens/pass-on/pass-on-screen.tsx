@@ -156,9 +156,8 @@ function Written({
   const { words } = chosen;
   const worked = useMemo(() => workSize('', garmentOf(garment)), [garment]);
   const written = useMemo(
-    () => (worked.ok && words
-        ? writeSizes([worked.value], { words, units, needle: numberBeside })
-        : undefined),
+    () =>
+      worked.ok && words ? writeSizes([worked.value], { words, units, needle: numberBeside }) : undefined,
     [worked, words, units],
   );
   if (!worked.ok || !words || !written?.ok) return null;

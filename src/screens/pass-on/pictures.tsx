@@ -65,7 +65,12 @@ function Schematic({ name, sizes, words, length }: Props & { readonly name: stri
   });
   return (
     <figure class="picture">
-      <svg viewBox={view.map((n) => n.toFixed(1)).join(' ')} role="img" aria-label={words.name(name)} font-size={letter}>
+      <svg
+        viewBox={view.map((n) => n.toFixed(1)).join(' ')}
+        role="img"
+        aria-label={words.name(name)}
+        font-size={letter}
+      >
         {own.shape.parts.map((part, i) => (
           <path key={i} class="picture-cloth" d={clothPath(part)} />
         ))}

@@ -3,7 +3,7 @@ import type { WrittenWords } from '../../knit/written/written-words.ts';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
-import { fetchWritten, writtenAsSpoken, writtenChoices, type WrittenIn as In } from '../../words/written.ts';
+import { fetchWritten, type WrittenIn as In, writtenAsSpoken, writtenChoices } from '../../words/written.ts';
 
 /** The language that a pattern is written in, hers until she chooses that of her followers; and its words when they are there. */
 export function useWrittenIn() {

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bodyTableNames, bodyTables } from '../../../src/knit/garment/bodies.ts';
 import { resized } from '../../../src/knit/garment/grade.ts';
+import { otherTongue } from '../../../src/knit/pattern/text/other-tongue.ts';
 import { englishWritten } from '../../../src/knit/written/english.ts';
 import { toMend } from '../../../src/knit/written/look-through.ts';
 import { draftSize } from '../../../src/knit/written/work-size.ts';
@@ -51,8 +52,14 @@ function figures(text: string): readonly string[] {
       .replace(/once more/g, '1 times more')
       // names of stitches: what they take is no count
       .replace(/\b[kp][2-5]tog\b|\bs2[kp]p\b|\bsk2p\b|\b(?:m1[lrp]?|kfb|yo)\b/g, '')
-      .replace(/\b[2-5] [Mm] (?:(?:re|li|abgeh|überz|mittig|ens|gliss|end|env) ?)*(?:zusstr\b|ens (?:end|env)\b|(?<=ens (?:end|env)))/g, '')
-      .replace(/\b1 (?:M (?:(?:re|li) )?(?:gen )?zun\b|M re verdopp|aug (?:interc|barrée)|surj double|U\b|jeté)/g, '')
+      .replace(
+        /\b[2-5] [Mm] (?:(?:re|li|abgeh|überz|mittig|ens|gliss|end|env) ?)*(?:zusstr\b|ens (?:end|env)\b|(?<=ens (?:end|env)))/g,
+        '',
+      )
+      .replace(
+        /\b1 (?:M (?:(?:re|li) )?(?:gen )?zun\b|M re verdopp|aug (?:interc|barrée)|surj double|U\b|jeté)/g,
+        '',
+      )
       .replace(/\bto last st\b/g, 'to last 1 st')
       .replace(/jusqu’à la dern m/g, 'jusqu’aux 1 dern m')
       .replace(/(\d),(\d)/g, '$1.$2')
@@ -63,12 +70,12 @@ function figures(text: string): readonly string[] {
 /** Whole words of German and of French up to five letters that rows are written with, apart from what is tried. */
 const whole: Readonly<Record<'de' | 'fr', ReadonlySet<string>>> = {
   de: new Set(
-    'die ende faden größe lücke mit mitte nadel nur reihe seite zu ab alle an auf bis dann das dem den der des es im in jeder liegt linke links mal man nach neu noch sind trägt und vor vorn wie zum über als dabei eine jede ohne fen ecke naht v s l xl xs'.split(
+    'die ende faden größe lücke mit mitte nadel nur reihe seite zu ab alle an auf bis dann das dem den der des es im in jeder liegt linke links mal man nach neu noch sind trägt und vor vorn wie zum über als dabei ärmel x hals mm cm arm motiv eine jede ohne fen ecke naht v s l xl xs'.split(
       ' ',
     ),
   ),
   fr: new Set(
-    'avec bande dos rang sur abord après aux avoir bord côtes d de droit du en et face fil fin fois haut jusqu l la le les ne porté puis que rangs soi tous tout trou une vis à coin pour chaque comme seule fen n v s xl xs un'.split(
+    'avec bande dos rang sur abord après aux avoir bord côtes d de droit du en et face fil fin fois haut jusqu l la le les ne porté puis que rangs soi tous tout trou une vis à coin pour chaque vis-à-vis dans motif mois x au dos comme seule fen n v s xl xs un'.split(
       ' ',
     ),
   ),
@@ -78,29 +85,35 @@ const whole: Readonly<Record<'de' | 'fr', ReadonlySet<string>>> = {
 const ENGLISH =
   /(?<![\p{L}\d])(?:k\d*|p\d*|k2tog|p2tog|ssk|ssp|sk2p|s2kp|s2pp|sssp|kfb|m1[lrp]?|yo|sl\d*|sts?|tbl|rep|Rep|rem|foll|RS|WS|knit|purl|row|rows|bind|cast|off|holder|rib|turn|with|then|edge|neck|sleeve|back|front|band|left|right|shoulder)(?![\p{L}\d])/u;
 
-describe.each(['de', 'fr'] as const)(`a pattern written in another language (%s; ${DRAFTS} random designs; RIDGELINE_DRAFTS for more)`, (language) => {
-  it('has the same lines and the same figures in the same order as in English, no English row word and no abbreviation that is not explained', {
-    timeout: 600_000,
-  }, async () => {
-    const words: WrittenWords = await fetchWritten(language);
-    const english = englishWritten('US');
-    fc.assert(
-      fc.property(inSizes, ({ sizes, units }) => {
-        if (sizes.length === 0) return;
-        const text = given(writeSizes(sizes, { words, units }));
-        const first = given(writeSizes(sizes, { words: english, units }));
-        expect(figures(text), `${text}\n${first}`).toEqual(figures(first));
-        for (const line of text.split('\n')) {
-          expect(ENGLISH.exec(line.replace(/Fen|Raglan-?/g, ''))?.[0], line).toBeUndefined();
-          expect(line).not.toMatch(/undefined|NaN|\[object|\$\{/);
-        }
-        expect(toMend(text, sizes, words), text).toEqual([]);
-        expect(unexplained(text, language), text).toEqual([]);
-      }),
-      { numRuns: DRAFTS, endOnFailure: true },
-    );
-  });
-});
+describe.each(['de', 'fr'] as const)(
+  `a pattern written in another language (%s; ${DRAFTS} random designs; RIDGELINE_DRAFTS for more)`,
+  (language) => {
+    it('has the same lines and the same figures in the same order as in English, no English row word and no abbreviation that is not explained', {
+      timeout: 600_000,
+    }, async () => {
+      const words: WrittenWords = await fetchWritten(language);
+      const english = englishWritten('US');
+      fc.assert(
+        fc.property(inSizes, ({ sizes, units }) => {
+          if (sizes.length === 0) return;
+          const text = given(writeSizes(sizes, { words, units }));
+          const first = given(writeSizes(sizes, { words: english, units }));
+          expect(figures(text), `${text}\n${first}`).toEqual(figures(first));
+          for (const line of text.split('\n')) {
+            expect(ENGLISH.exec(line.replace(/Fen|Raglan-?/g, ''))?.[0], line).toBeUndefined();
+            expect(line).not.toMatch(/undefined|NaN|\[object|\$\{/);
+          }
+          expect(toMend(text, sizes, words), text).toEqual([]);
+          expect(unexplained(text, language), text).toEqual([]);
+          // what cannot be read back is known at once for what it is
+          expect(otherTongue(text)).toBe(language);
+          expect(otherTongue(first)).toBeUndefined();
+        }),
+        { numRuns: DRAFTS, endOnFailure: true },
+      );
+    });
+  },
+);
 
 /** Short words in the rows that are neither whole words nor on the list. */
 function unexplained(text: string, language: 'de' | 'fr'): readonly string[] {
@@ -108,9 +121,12 @@ function unexplained(text: string, language: 'de' | 'fr'): readonly string[] {
   const heading = language === 'de' ? 'ABKÜRZUNGEN' : 'ABRÉVIATIONS';
   const at = blocks.findIndex((block) => block.startsWith(heading));
   const told = (blocks[at] ?? '').split('\n').flatMap((line) => (line.split(' = ')[0] ?? '').split(/[ ]/));
-  const rows = blocks.slice(at + 1).filter((block) => /\n(?:Nur [^:]+: |Tailles? [^:]+: )?(?:Reihe|Rang) \d/.test(block));
+  const rows = blocks
+    .slice(at + 1)
+    .filter((block) => /\n(?:Nur [^:]+: |Tailles? [^:]+: )?(?:Reihe|Rang) \d/.test(block));
   const found = rows.join('\n').replace(/^\p{Lu}.*$/gmu, (line) => (/[a-zà-ÿ]{2}/.test(line) ? line : ''));
-  const short = found.match(/\p{L}+(?:-\p{L}+)*/gu)?.filter((word) => word.length <= 5 || /-/.test(word)) ?? [];
+  const short =
+    found.match(/\p{L}+(?:-\p{L}+)*/gu)?.filter((word) => word.length <= 5 || /-/.test(word)) ?? [];
   const known = new Set([...told, 'm', 'M']);
   return [...new Set(short)].filter((word) => !known.has(word) && !whole[language].has(word.toLowerCase()));
 }

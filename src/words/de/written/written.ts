@@ -12,8 +12,10 @@ const list: ListWords = {
   // '8.' of 'in jeder 8. Reihe', but not the 2 of '2 M re zusstr'
   figure: /\d+(?:,\d+)?(?:\.(?= folgenden))?(?![\da-z]| M (?:(?:re|li|verschr|abgeh|überz|mittig) )+zusstr)/g,
   between: '; ',
-  many: (line) => line,
-  one: (line) => line,
+  many: (line) =>
+    line.replace(/(?<![\d,])1 (Masche|Reihe)(?!n)/g, '1 $1n').replace(/(?<![\d,])1 Knopf(?!l)/g, '1 Knöpfe'),
+  one: (line) =>
+    line.replace(/(?<![\d,])1 (Masche|Reihe)n/g, '1 $1').replace(/(?<![\d,])1 Knöpfe/g, '1 Knopf'),
   sizes: (count, all) => `Größe${count > 1 ? 'n' : ''}: ${all}`,
   only: (names) =>
     names.length === 1
@@ -113,7 +115,9 @@ const work: WorkWords = {
   count: (stitches) => `${stitches} M`,
   castOn: (stitches, needle) => `${withNeedles(needle)}${stitches} M anschlagen.`,
   pickUp: (edges, total, needle) => {
-    const said = edges.map(({ along, stitches, held }) => `${stitches} ${held ? 'stillgelegte ' : ''}M (${along})`);
+    const said = edges.map(
+      ({ along, stitches, held }) => `${stitches} ${held ? 'stillgelegte ' : ''}M (${along})`,
+    );
     const begun = needle === undefined ? 'Rechte' : `Mit Nadeln ${needle} mm, rechte`;
     return `${begun} Seite vorn, auffassen und re stricken: ${said.join(', ')}. (${total} M)`;
   },

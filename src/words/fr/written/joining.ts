@@ -84,7 +84,8 @@ export const joining: JoiningWords = {
   colon: '\u00a0:',
   goesOn: (line) => line.charAt(0).toLowerCase() + line.slice(1),
   said: {
-    'block to': ({ widthMm, heightMm }, length) => `${length(widthMm)} de large, ${length(heightMm)} de haut.`,
+    'block to': ({ widthMm, heightMm }, length) =>
+      `${length(widthMm)} de large, ${length(heightMm)} de haut.`,
     edges,
     way: ({ how }) => ways[how],
     'picked up': ({ total }) => `${total} mailles en tout.`,
@@ -121,7 +122,8 @@ export const joining: JoiningWords = {
         ? `Poser le dos avec sa bande, ${high}, sur le devant, et la bande du devant sous le dos\u00a0: les bords des deux épaules se rejoignent. Ne coudre les épaisseurs ensemble qu’à chaque emmanchure\u00a0; la manche se coud à travers les deux, son emmanchure mesurée une fois, sur l’épaisseur du dessus.`
         : `Poser la bande à boutonnières sur l’autre, ${high} chacune. Coudre son extrémité inférieure aux mailles rabattues au-dessous, et celle de l’autre derrière.`;
     },
-    'buttons below': ({ count }) => `Coudre ${count} bouton${count < 2 ? '' : 's'} au dos, sous les boutonnières.`,
+    'buttons below': ({ count }) =>
+      `Coudre ${count} bouton${count < 2 ? '' : 's'} au dos, sous les boutonnières.`,
     holes: ({ band, stitches }) =>
       `Boutonnières (${named(band)})\u00a0: ${stitches.join(' / ')} mailles au-dessus de l’extrémité inférieure.`,
     'buttons opposite': ({ on }) =>

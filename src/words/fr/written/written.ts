@@ -12,8 +12,8 @@ const list: ListWords = {
   // but not the 2 of '2 m ens end'
   figure: /\d+(?:,\d+)?(?![\da-z]| m (?:ens|gliss))/g,
   between: '\u00a0; ',
-  many: (line) => line,
-  one: (line) => line,
+  many: (line) => line.replace(/(?<![\d,])1 (pelote|rang|maille|bouton)(?!s)/g, '1 $1s'),
+  one: (line) => line.replace(/(?<![\d,])1 (pelote|rang|maille|bouton)s/g, '1 $1'),
   sizes: (count, all) => `Taille${count > 1 ? 's' : ''}\u00a0: ${all}`,
   only: (names) =>
     names.length === 1
@@ -39,7 +39,8 @@ const facts: FactWords = {
   whatItIs: (kind, armhole, neck) =>
     `${kind} ${armhole} et encolure ${neck}, tricoté à plat en pièces cousues ensemble.`,
   body: (length) => `Corps, tour de poitrine\u00a0: ${length}`,
-  ease: (length, isWider) => `Aisance à la poitrine\u00a0: ${length} de ${isWider ? 'plus' : 'moins'} que le corps`,
+  ease: (length, isWider) =>
+    `Aisance à la poitrine\u00a0: ${length} de ${isWider ? 'plus' : 'moins'} que le corps`,
   measures: {
     chest: 'Tour de poitrine',
     length: 'Longueur',
@@ -51,13 +52,15 @@ const facts: FactWords = {
   measure: (name, length) => `${name}\u00a0: ${length}`,
   yarn: (what) => `Fil\u00a0: ${what}`,
   anyYarn: 'adapté à l’échantillon',
-  weight: (weights) => `grosseur ${weights.map(({ weight }) => `${weight} (${weightNames[weight]})`).join(' ou ')}`,
+  weight: (weights) =>
+    `grosseur ${weights.map(({ weight }) => `${weight} (${weightNames[weight]})`).join(' ou ')}`,
   strands: (count) => `Tricotés ensemble\u00a0: ${count} fils`,
   amount: (amounts) => `Quantité, réserve comprise\u00a0: ${amounts.join('\u00a0; ')}`,
   yards: 'yd',
   balls: (count) => `${count} pelote${count < 2 ? '' : 's'}`,
   needles: (sizes) => `Aiguilles\u00a0: ${sizes.join(' et ')}`,
-  longNeedle: (bands, needle, cm) => `Aiguille circulaire (${bands.join(' et ')})\u00a0: ${needle}, ${cm} cm de long`,
+  longNeedle: (bands, needle, cm) =>
+    `Aiguille circulaire (${bands.join(' et ')})\u00a0: ${needle}, ${cm} cm de long`,
   notions: (things) => `Accessoires\u00a0: ${things.join(', ')}`,
   holders: 'arrêts de mailles',
   rests: /en attente/,
@@ -80,7 +83,8 @@ const facts: FactWords = {
     'Laver et sécher comme le dit l’étiquette du fil, et comme l’échantillon a été lavé.',
     'Reposer les mains quand elles fatiguent\u00a0; consulter un médecin si elles font mal.',
   ],
-  forChild: (cautions) => `Pour un enfant\u00a0: ${cautions.join('\u00a0; ')}. Suivre les règles en vigueur sur place.`,
+  forChild: (cautions) =>
+    `Pour un enfant\u00a0: ${cautions.join('\u00a0; ')}. Suivre les règles en vigueur sur place.`,
   noCords: 'ni cordons ni rubans à l’encolure',
   buttonsHold: 'des boutons cousus pour tenir',
   overHead: 'une encolure qui passe facilement par-dessus la tête',
@@ -89,7 +93,9 @@ const facts: FactWords = {
 const faces = { RS: 'endroit', WS: 'envers' } as const;
 
 const withNeedles = (needle: string | undefined, said: string): string =>
-  needle === undefined ? said.charAt(0).toUpperCase() + said.slice(1) : `Avec les aiguilles ${needle} mm, ${said}`;
+  needle === undefined
+    ? said.charAt(0).toUpperCase() + said.slice(1)
+    : `Avec les aiguilles ${needle} mm, ${said}`;
 
 const work: WorkWords = {
   makes: (count, isMirrored, fronts) =>
@@ -97,14 +103,18 @@ const work: WorkWords = {
   count: (stitches) => `${stitches} m`,
   castOn: (stitches, needle) => withNeedles(needle, `monter ${stitches} m.`),
   pickUp: (edges, total, needle) => {
-    const said = edges.map(({ along, stitches, held }) => `${stitches} m${held ? ' en attente' : ''} (${along})`);
+    const said = edges.map(
+      ({ along, stitches, held }) => `${stitches} m${held ? ' en attente' : ''} (${along})`,
+    );
     return withNeedles(
       needle,
       `endroit face à soi, relever et tricoter à l’endroit\u00a0: ${said.join(', ')}. (${total} m)`,
     );
   },
   hold: (stitches, rest) =>
-    rest ? `Mettre en attente les m restantes\u00a0: ${stitches} m.` : `Mettre en attente les m suivantes\u00a0: ${stitches} m.`,
+    rest
+      ? `Mettre en attente les m restantes\u00a0: ${stitches} m.`
+      : `Mettre en attente les m suivantes\u00a0: ${stitches} m.`,
   divide: (side, stitches, rest) =>
     `Partager\u00a0: ne continuer que sur les ${side === 'first' ? 'premières' : 'dernières'} ${stitches} m\u00a0; mettre en attente les m restantes, ${rest} m.`,
   rejoin: (side, stitches) => `Sur l’${faces[side]}, rattacher le fil aux ${stitches} m suivantes.`,
@@ -116,7 +126,8 @@ const work: WorkWords = {
   ribAfterGap: (stitches) => `continuer en côtes jusqu’à avoir ${stitches} m sur l’aiguille après le trou`,
   ribToEnd: 'en côtes jusqu’à la fin',
   repeat: (first, last, more) => {
-    const which = first === last ? `le rang ${first}` : `les rangs ${first}${last === first + 1 ? ' et ' : '–'}${last}`;
+    const which =
+      first === last ? `le rang ${first}` : `les rangs ${first}${last === first + 1 ? ' et ' : '–'}${last}`;
     return `Répéter ${which} encore ${more} fois.`;
   },
   rhythm: (row, beats) => {
