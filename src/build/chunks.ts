@@ -59,10 +59,21 @@ const byCamera = [
   'src/store/share/base45.ts',
 ];
 
-/** A design in all sizes as a pattern with pictures, looked through: for those who publish. */
+/** A garment, or a design in all sizes, as a written pattern with pictures, looked through: for those who publish. */
 const publishing = [
-  ...['outcome.tsx', 'pictures.tsx', 'measures-of.ts'].map((name) => `src/screens/pass-on/${name}`),
-  ...['look-through', 'picture-words'].map((name) => `src/knit/written/${name}.ts`),
+  ...[
+    'outcome.tsx',
+    'pictures.tsx',
+    'measures-of.ts',
+    'written-card.tsx',
+    'written-in.tsx',
+    'written-text.tsx',
+  ].map((name) => `src/screens/pass-on/${name}`),
+  'src/words/written.ts',
+  // but what works a size out, which a link asks for as well
+  ...readdirSync('src/knit/written')
+    .filter((name) => name !== 'work-size.ts')
+    .map((name) => `src/knit/written/${name}`),
 ];
 
 /** The search for what mends a garment after a change: it tries whole pieces, and is asked for seldom. */
@@ -83,7 +94,7 @@ export const chunks: readonly Chunk[] = [
   // what other screens and the worker share: it may touch nothing of a page
   { name: 'beside', neededBy: [offThread], shared: true },
   // what several screens share is fetched once, with the first of them, instead of in crumbs
-  { name: 'plan', of: ['src/knit/'], shared: true },
+  { name: 'plan', of: ['src/knit/'], but: [...publishing], shared: true },
   // the names of messages, which are the same in every language
   { name: 'names', made: ['src/words/names-of/'] },
   // a language comes whole, but for what the first screens say: nobody waits there for all the rest
