@@ -97,6 +97,11 @@ export const chunks: readonly Chunk[] = [
   { name: 'plan', of: ['src/knit/'], but: [...publishing], shared: true },
   // the names of messages, which are the same in every language
   { name: 'names', made: ['src/words/names-of/'] },
+  // what a pattern for others says in it: few pass one on
+  ...languages.flatMap((language): Chunk[] => {
+    const folder = `src/words/${language}/written/`;
+    return existsSync(folder) ? [{ name: `${WHEN_WANTED}publishing-${language}`, of: [folder] }] : [];
+  }),
   // a language comes whole, but for what the first screens say: nobody waits there for all the rest
   ...languages.flatMap((language): Chunk[] => [
     { name: `first-words-${language}`, of: firstWordsOf(language) },

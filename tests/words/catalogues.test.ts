@@ -51,9 +51,11 @@ describe('the catalogues', () => {
   it.each(languages)('stand in one file each in %s, and none is forgotten in the two lists', (language) => {
     expect(filesOf(language)).toEqual(filesOf('en'));
     const listed = ['first', 'rest'].flatMap((list) =>
-      [...readFileSync(`src/words/${language}/${list}.ts`, 'utf8').matchAll(/export \* as (\w+) from '\.\/[\w-]+\.ts'/g)].map(
-        ([, name]) => name,
-      ),
+      [
+        ...readFileSync(`src/words/${language}/${list}.ts`, 'utf8').matchAll(
+          /export \* as (\w+) from '\.\/[\w-]+\.ts'/g,
+        ),
+      ].map(([, name]) => name),
     );
     const inScript = language === 'en' ? Object.keys(alwaysThere) : [];
     expect([...listed, ...inScript, 'first', 'rest'].sort()).toEqual(filesOf(language));

@@ -6,6 +6,7 @@ import { readKept } from '../../app/drafts/kept/read-kept.ts';
 import { changeGarment } from '../../app/garments/change-garment.ts';
 import { linkFor, type ToPass } from '../../app/garments/passing-on.ts';
 import type { Route } from '../../app/routes.ts';
+import { keepFromNowOn } from '../../app/start/keep-wanted.ts';
 import type { GarmentView } from '../../app/state.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 import { Button } from '../../ui/button/button.tsx';
@@ -45,7 +46,12 @@ function PassOn({ view }: { readonly view: GarmentView }) {
   const [withRowNotes, setRowNotes] = useState(false);
   const [told, tell] = useState('');
   const [isAway, setAway] = useState(false);
-  useEffect(() => void Written.fetch().then((isHere) => setAway(!isHere)), []);
+  useEffect(() => {
+    void Written.fetch().then((isHere) => {
+      setAway(!isHere);
+      if (isHere) void keepFromNowOn('publishing');
+    });
+  }, []);
   const { garment } = view;
   const { design } = garment;
   const [drafted, setDrafted] = useState<DesignForm>();

@@ -26,5 +26,4 @@ export * as stitches from './stitches.ts';
 export * as storeFaults from './store-faults.ts';
 export * as straight from './straight.ts';
 export * as ways from './ways.ts';
-export * as written from './written/written.ts';
 export * as yarn from './yarn.ts';
