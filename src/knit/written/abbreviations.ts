@@ -1,7 +1,6 @@
 /**
- * What the rows are abbreviated with, explained in our own words: of the Craft Yarn Council's list of knitting
- * abbreviations (Standards & Guidelines for Crochet and Knitting; from memory), but for s2kp, which stands there as
- * s2kp2, and for s2pp, kfbf and the lowercase letters: common practice, no published source.
+ * What the rows are abbreviated with, explained in our own words, as the standard lists have it (`tests/outside/abbreviations.test.ts`
+ * names them, and what is in none of them).
  */
 const table: readonly (readonly [name: string, means: string, word?: RegExp])[] = [
   ['ds', 'double stitch: the stitch at a turn, pulled up so that two loops lie over the needle'],
@@ -34,6 +33,9 @@ const table: readonly (readonly [name: string, means: string, word?: RegExp])[] 
   ['WS', 'wrong side'],
   ['yo', 'yarn over'],
 ];
+
+/** All that a pattern may be written with. @instrument of the check against published lists */
+export const abbreviationNames: readonly string[] = table.map(([name]) => name);
 
 /** Those that the lines use and no others, in the order of the alphabet: 'k2tog = knit 2 stitches together'. */
 export function abbreviationsIn(lines: readonly string[]): string[] {

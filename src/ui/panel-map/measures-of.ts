@@ -1,12 +1,7 @@
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import type { MeasureName } from '../../knit/written/picture-words.ts';
-import {
-  type PartShape,
-  type PieceShape,
-  type RowShape,
-  shapeOfPiece,
-} from '../../ui/panel-map/outline-of.ts';
-import type { Point } from '../../ui/panel-map/paths.ts';
+import { type PartShape, type PieceShape, type RowShape, shapeOfPiece } from './outline-of.ts';
+import type { Point } from './paths.ts';
 
 /** A measure of a piece as it is planned, with where it lies in the drawing; mm, y down. */
 export interface PieceMeasure {
