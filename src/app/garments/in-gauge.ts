@@ -1,7 +1,7 @@
 import type { Result } from '../../knit/fault.ts';
 import type { Gauge } from '../../knit/gauge.ts';
 import type { Joint } from '../../knit/making-up/joint.ts';
-import { countsStitches, holdsInAnyGauge } from '../../knit/making-up/joint-called.ts';
+import { holdsInAnyGauge } from '../../knit/making-up/joint-called.ts';
 import { jointsInGauge } from '../../knit/making-up/joints-in-gauge.ts';
 import { makingUpOf } from '../../knit/making-up/making-up.ts';
 import { roomAlong } from '../../knit/making-up/work-making-up.ts';
@@ -43,7 +43,7 @@ export function inGauge(garment: Garment, asked: Gauge | undefined, mine: Partia
     made.push(one.value);
   }
   const found = joinsOf(garment);
-  const holds = found.length > 0 && !found.some(countsStitches);
+  const holds = found.length > 0;
   const pieces = holds ? meeting({ pieces: made, joints: found, before: garment.pieces, again }) : made;
   const joints = holds ? jointsInGauge(found, garment.pieces, pieces) : undefined;
   const { joints: _stated, byHand, ...rest } = garment;

@@ -9,7 +9,14 @@ import type { Scale } from './scale.ts';
 import { type AlongEdges, scaledShaping } from './scaled-shaping.ts';
 import { type Stood, sectionRows } from './section-rows.ts';
 import { scaledCount, shapedTo } from './shaped-to.ts';
-import { amountsOfEdges, boundOffBelow, edgeByEdge, type TwoEdges, twoEdgesOf } from './two-edges.ts';
+import {
+  amountsOfEdges,
+  boundOffBelow,
+  edgeByEdge,
+  type TwoEdges,
+  twoEdgesOf,
+  wornEdge,
+} from './two-edges.ts';
 
 /** A section of a piece made higher by so many rows, or shaped more often at its edges, so that it meets what it is sewn to. */
 export interface Nudge {
@@ -50,7 +57,13 @@ export class PartInNewGauge {
     const parent = 'part' in this.part.from ? this.left.get(this.part.from.part) : undefined;
     const { rows, last } = sectionRows(this.part, this.scale, parent?.last);
     this.rows = rows.map((n, i) => n + this.added(i));
-    this.edges = twoEdgesOf(this.part, this.oldLeft(), this.scale, this.below(parent?.part));
+    this.edges = twoEdgesOf(
+      this.part,
+      this.oldLeft(),
+      this.scale,
+      this.below(parent?.part),
+      wornEdge(this.recipe),
+    );
     const from = this.start();
     let count = stitchesOf(from);
     const sections: Section[] = [];

@@ -1,4 +1,4 @@
-import type { Edge, PartRecipe, Section, Shaping } from '../recipe.ts';
+import type { Edge, PartRecipe, Recipe, Section, Shaping } from '../recipe.ts';
 import type { Scale } from './scale.ts';
 import { type Amounts, changeAt, perTime, scaledAmount, scaledCount } from './shaped-to.ts';
 
@@ -52,6 +52,7 @@ export function boundOffBelow(
 /**
  * How the two edges of a part share what it changes by; undefined of one that is alike at both.
  * @param left stitches that the old plan left at its end
+ * @param worn the side seam's edge, where its role tells it
  * @param below what its parent bound off of the same shoulder, in the old stitches and in the new
  */
 export function twoEdgesOf(
@@ -59,8 +60,9 @@ export function twoEdgesOf(
   left: number,
   scale: Scale,
   below: { readonly old: number; readonly now: number },
+  worn?: Edge,
 ): TwoEdges | undefined {
-  const outer = outerOf(part);
+  const outer = outerOf(part, worn);
   if (outer === undefined) return undefined;
   let slopeFrom = part.sections.length;
   while (slopeFrom > 0 && isSlope(part.sections[slopeFrom - 1] as Section, outer)) slopeFrom -= 1;
@@ -75,12 +77,19 @@ export function twoEdgesOf(
   };
 }
 
+/** The edge at the side seam of half a front, right side up: a left one, which is the first of a pair, has it at its right. */
+export function wornEdge({ role, mirrored }: Recipe): Edge | undefined {
+  if (role === 'right front') return 'left';
+  return role === 'left front' || (role === 'front' && mirrored) ? 'right' : undefined;
+}
+
 /** Of half a garment's width the side that is shaped first; of a shoulder the side that it lies on. */
-function outerOf({ from, sections }: PartRecipe): Edge | undefined {
+function outerOf({ from, sections }: PartRecipe, worn: Edge | undefined): Edge | undefined {
   if ('pickUp' in from || sections.some(({ words }) => words)) return undefined;
   if ('part' in from) return from.edge === 'middle' ? undefined : from.edge;
   const section = sections.find(({ shaping }) => changeAt(shaping, 'right') !== changeAt(shaping, 'left'));
   if (!section) return undefined;
+  if (worn) return worn;
   const first = (edge: Edge): number => {
     const at = sections.findIndex(({ shaping }) => changeAt(shaping, edge) !== 0);
     const rows = (sections[at]?.shaping ?? []).flatMap((one) =>
