@@ -37,14 +37,3 @@ export function handSeamCalled(seam: HandSeam, piece: (name: string) => string):
 /** Whether what she joined herself goes along whole edges, and so holds in any gauge. */
 export const holdsInAnyGauge = ({ a, b }: HandSeam): boolean =>
   [...a, ...b].every(({ stitches, rows }) => stitches === undefined && rows === undefined);
-
-/** Whether a joint counts stitches of an edge, and so holds in one gauge only. */
-export function countsStitches(joint: Joint): boolean {
-  const lines =
-    joint.kind === 'seam'
-      ? [joint.a, joint.b]
-      : joint.kind === 'pick up'
-        ? joint.along.map(({ line }) => line)
-        : [joint.line];
-  return lines.flat().some(({ stitches }) => stitches !== undefined);
-}

@@ -2,7 +2,8 @@ import { useMemo } from 'preact/hooks';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
-import { measuresOf } from '../panel-map/measures-of.ts';
+import { shapeOfPiece } from '../panel-map/outline-of.ts';
+import { atBeginning, inAll } from '../panel-map/piece-measure.ts';
 import { Schematic } from './schematic.tsx';
 
 interface Props {
@@ -15,16 +16,19 @@ interface Props {
 
 /** A piece with its height and the width that it begins with; the widest is read aloud. Needs the catalogue 'print'. */
 export function PieceSchematic({ label, parts, marksMm }: Props) {
-  const { shape, measures } = useMemo(() => measuresOf(parts), [parts]);
-  const drawn = measures.filter(({ name }) => name === 'in all' || name === 'at its beginning');
-  const castOn = drawn.find(({ name }) => name === 'at its beginning')?.mm ?? 0;
+  const shape = useMemo(() => shapeOfPiece(parts), [parts]);
+  const beginning = atBeginning(shape);
   const { width, height } = shape.box;
-  const said = { width: saysLength(width), height: saysLength(height), castOn: saysLength(castOn) };
+  const said = {
+    width: saysLength(width),
+    height: saysLength(height),
+    castOn: saysLength(beginning[0]?.mm ?? 0),
+  };
   return (
     <Schematic
       label={`${label}: ${say('print.measures', said)}`}
       shape={shape}
-      measures={drawn}
+      measures={[...beginning, inAll(shape)]}
       marksMm={marksMm}
       says={({ mm }) => saysLength(mm)}
     />

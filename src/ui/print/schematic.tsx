@@ -1,7 +1,7 @@
 import './schematic.css';
-import type { PieceMeasure } from '../panel-map/measures-of.ts';
 import type { PieceShape } from '../panel-map/outline-of.ts';
 import { clothPath, notchPath, type Point, polyline } from '../panel-map/paths.ts';
+import type { PieceMeasure } from '../panel-map/piece-measure.ts';
 
 export interface SchematicProps {
   /** the piece with what is drawn of it */

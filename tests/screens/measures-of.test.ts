@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { designOf, newForm } from '../../src/app/drafts/design/form.ts';
 import { armholeKinds } from '../../src/knit/garment/kinds/armholes.ts';
 import { draftSize } from '../../src/knit/written/work-size.ts';
-import { measuresOf } from '../../src/ui/panel-map/measures-of.ts';
+import { measuresOf } from '../../src/screens/pass-on/measures-of.ts';
 import { told } from '../told.ts';
 
 /** The measures beside a drawing, held against stitches and rows at the gauge of the default swatch: 21 and 28 to 10 cm. */
