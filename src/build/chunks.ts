@@ -97,16 +97,17 @@ export const chunks: readonly Chunk[] = [
   { name: 'plan', of: ['src/knit/'], but: [...publishing], shared: true },
   // the names of messages, which are the same in every language
   { name: 'names', made: ['src/words/names-of/'] },
-  // what a pattern for others says in it: few pass one on
+  // a language comes whole, but for what the first screens say, for which nobody waits for all the rest, and for what a
+  // pattern for others says in it: few pass one on
   ...languages.flatMap((language): Chunk[] => {
-    const folder = `src/words/${language}/written/`;
-    return existsSync(folder) ? [{ name: `${WHEN_WANTED}publishing-${language}`, of: [folder] }] : [];
+    const folder = `src/words/${language}/`;
+    const passed = existsSync(`${folder}written/`) ? [`${folder}written/`] : [];
+    return [
+      { name: `first-words-${language}`, of: firstWordsOf(language) },
+      { name: `words-${language}`, of: [folder], but: passed },
+      { name: `${WHEN_WANTED}publishing-${language}`, of: passed },
+    ];
   }),
-  // a language comes whole, but for what the first screens say: nobody waits there for all the rest
-  ...languages.flatMap((language): Chunk[] => [
-    { name: `first-words-${language}`, of: firstWordsOf(language) },
-    { name: `words-${language}`, of: [`src/words/${language}/`] },
-  ]),
   {
     name: 'parts',
     of: [
