@@ -86,7 +86,7 @@ function Assembly({ size, words }: { readonly size: WorkedSize; readonly words: 
   const { laid, edges, view: bare } = drawn(size.made, size.garment, new Set(), undefined);
   const steps = size.steps.filter(({ id }) => edges.some(({ step }) => step === id));
   if (laid.length === 0 || steps.length === 0) return null;
-  const letter = bare.width / 34;
+  const letter = bare.width / 25;
   const places = signsApart(
     edges.map(({ runs }) => runs),
     1.5 * letter,
