@@ -59,6 +59,9 @@ const byCamera = [
   'src/store/share/base45.ts',
 ];
 
+/** A link, or a garment with its place, as codes that a camera reads: for those who pass one on. */
+const drawingCodes = ['node_modules/uqr/', 'src/screens/pass-on/qr-code.tsx'];
+
 /** A garment, or a design in all sizes, as a written pattern with pictures, looked through: for those who publish. */
 const publishing = [
   ...[
@@ -136,7 +139,7 @@ export const chunks: readonly Chunk[] = [
   {
     name: 'handing-on',
     of: ['pass-on', 'backup', 'settings'].map((name) => `src/screens/${name}/`),
-    but: [...byCamera, ...publishing],
+    but: [...byCamera, ...publishing, ...drawingCodes],
   },
   // wanted by few, one of them larger than the app: fetched with the first file of the kind
   {
@@ -147,6 +150,7 @@ export const chunks: readonly Chunk[] = [
     ],
   },
   { name: `${WHEN_WANTED}publishing`, of: publishing },
+  { name: `${WHEN_WANTED}publishing-codes`, of: drawingCodes },
   { name: `${WHEN_WANTED}mends`, of: mending },
   { name: `${WHEN_WANTED}docx`, of: ['node_modules/fflate/', `${fromFile}docx.ts`] },
   { name: `${WHEN_WANTED}camera`, of: byCamera },
