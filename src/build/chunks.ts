@@ -68,6 +68,7 @@ const publishing = [
     'outcome.tsx',
     'pictures.tsx',
     'measures-of.ts',
+    'signs-apart.ts',
     'written-card.tsx',
     'written-in.tsx',
     'written-text.tsx',

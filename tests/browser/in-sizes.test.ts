@@ -26,6 +26,8 @@ const words = {
     figure: 'What it shall be',
     change: 'Change it',
     back: 'Back to the rules: Length, M',
+    sizes: 'Sizes: XS (S, M, L, XL)',
+    writtenIn: 'Language and terms',
   },
   'de-DE': {
     name: 'Name des Strickstücks',
@@ -41,6 +43,8 @@ const words = {
     figure: 'Was sie sein soll',
     change: 'Ändern',
     back: 'Zurück zur Regel: Länge, M',
+    sizes: 'Größen: XS (S, M, L, XL)',
+    writtenIn: 'Sprache und Begriffe',
   },
 } as const;
 
@@ -82,6 +86,9 @@ it.each(walkedBy(['en-GB', 'de-DE'] as const, (language) => language === 'de-DE'
     const row = page.getByRole('row', { name: new RegExp(`^${say.chest}`) });
     await expect.poll(() => row.getByRole('cell').count(), { timeout: 60_000 }).toBe(5);
     const written = page.locator('.written');
+    // in her own language, until she chooses that of her followers
+    await expect.poll(() => written.innerText()).toContain(say.sizes);
+    await page.getByLabel(say.writtenIn).selectOption('UK');
     await expect.poll(() => written.innerText()).toContain('Sizes: XS (S, M, L, XL)');
     // of what nobody has told yet she is asked: who made it, its yarn, its licence
     await expect.poll(() => page.getByText(say.looked).count()).toBe(1);

@@ -4,13 +4,13 @@ import type { SeamKind } from '../../knit/written/picture-words.ts';
 import type { SaysLength } from '../../knit/written/says-length.ts';
 import type { WorkedSize } from '../../knit/written/work-size.ts';
 import type { WrittenWords } from '../../knit/written/written-words.ts';
-import { signsApart } from '../../ui/panel-map/edge-line.ts';
 import { clothPath, type Point, polyline } from '../../ui/panel-map/paths.ts';
 import type { PieceMeasure } from '../../ui/panel-map/piece-measure.ts';
 import { Schematic } from '../../ui/print/schematic.tsx';
 import { drawn } from '../making-up/draw-together.ts';
 import { boundsOf, type LaidPiece } from '../making-up/lay-garment.ts';
 import { measuresOf } from './measures-of.ts';
+import { signsApart } from './signs-apart.ts';
 
 interface Props {
   /** the first is drawn */
