@@ -1,3 +1,4 @@
+import { readColourName } from '../../row/read/colour.ts';
 import {
   attempt,
   type Cursor,
@@ -16,7 +17,6 @@ import {
   took,
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
-import { readColourName } from './phrase/colour.ts';
 import { skipFacing } from './phrase/facing.ts';
 import { readLength } from './phrase/measure.ts';
 import { readFrom } from './phrase/place.ts';
