@@ -113,6 +113,7 @@ const ASIDES = [
   'keeping|keep the? rib|patt|pats|border|borders|rhythm going|correct|continuous throughout?',
   'working|taking|keeping inc|dec|incs|decs into|in the? patt',
   'or as long as desired|required',
+  'or any? desired|required width',
   'taking|working|bringing|incorporating inc|increased|extra|added|new sts into|in patt as? they? occur?',
   'taking|working inc|increased|extra|added|new sts into|in the? patt|rib|st as? they? are? occur|made?',
   'keeping|keep patt correct throughout?',

@@ -56,8 +56,7 @@ export function rememberFaces(part: PartBuild, first: number): void {
 /** How so many rows of the part looked, from its row `first` (from 0) on. */
 export const facesOf = (part: PartBuild, first: number, count: number): (Face | undefined)[] =>
   part.rows.slice(first, first + count).map((row) => {
-    const looks =
-      row.own === undefined ? looksOfRow(row.steps, row.before, row.side) : undefined;
+    const looks = row.own === undefined ? looksOfRow(row.steps, row.before, row.side) : undefined;
     return looks === undefined ? undefined : { column: part.column, looks };
   });
 
