@@ -66,6 +66,8 @@ const drawingCodes = ['node_modules/uqr/', 'src/screens/pass-on/qr-code.tsx'];
 const publishing = [
   ...[
     'outcome.tsx',
+    'adjust.tsx',
+    'glued.ts',
     'pictures.tsx',
     'measures-of.ts',
     'signs-apart.ts',

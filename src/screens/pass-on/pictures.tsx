@@ -9,6 +9,7 @@ import type { PieceMeasure } from '../../ui/panel-map/piece-measure.ts';
 import { Schematic } from '../../ui/print/schematic.tsx';
 import { drawn } from '../making-up/draw-together.ts';
 import { boundsOf, type LaidPiece } from '../making-up/lay-garment.ts';
+import { glued } from './glued.ts';
 import { measuresOf } from './measures-of.ts';
 import { signsApart } from './signs-apart.ts';
 
@@ -66,7 +67,7 @@ function Piece({ name, sizes, words, length }: Props & { readonly name: string }
         <strong>{words.name(name)}</strong>
         {lines.map((line) => (
           <p key={line.letter}>
-            <b>{line.letter}</b> {line.name}: {line.list.join('; ')}
+            <b>{line.letter}</b> {line.name}: {glued(line.list.join('; '))}
           </p>
         ))}
       </figcaption>
