@@ -57,7 +57,7 @@ const linesOfSteps = (page: Page) =>
   page
     .locator('.draft-steps h2')
     .evaluateAll((all) =>
-      all.map((one) => Math.round(one.offsetHeight / parseFloat(getComputedStyle(one).lineHeight))),
+      all.map((one) => Math.round(one.clientHeight / parseFloat(getComputedStyle(one).lineHeight))),
     );
 
 describe('a garment from measures and a swatch', () => {
@@ -88,7 +88,7 @@ describe('a garment from measures and a swatch', () => {
     await expect
       .poll(() =>
         titles.evaluateAll((all) =>
-          all.map(({ offsetWidth: wide, parentElement: table }) => wide > 0.9 * (table?.offsetWidth ?? 0)),
+          all.map(({ clientWidth: wide, parentElement: table }) => wide > 0.9 * (table?.clientWidth ?? 0)),
         ),
       )
       .toEqual([true, true]);

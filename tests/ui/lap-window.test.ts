@@ -68,7 +68,10 @@ describe('the work as it lies in her lap', () => {
 
   it('marks what changes all along a row beside its number, as often as it changes, four times at the most', () => {
     const marked = (by: number) => {
-      const row = { ...(part.rows[0] as PlannedRow), shaping: [{ kind: 'across', by } as const] };
+      const row = {
+        ...(part.rows[0] as PlannedRow),
+        shaping: [{ kind: 'across', edge: 'across', by } as const],
+      };
       const { now } = lapView(part, shape, row);
       return now.marks.map(({ d }) => Number(d.match(/L([\d.]+)/)?.[1]) - lap.width / 2);
     };
