@@ -110,8 +110,8 @@ const counting: readonly Sight[] = [
     screen: 'count',
     come: async (page) => {
       await page.getByText('Other stripes from here', { exact: true }).tap();
-      await press(page, 'Add a color');
-      await page.getByText(/^Row \d+: Color 1$/).waitFor();
+      await page.getByRole('button', { name: /^Add a colou?r$/ }).tap();
+      await page.getByText(/^Row \d+: Colou?r 1$/).waitFor();
     },
   },
   toolSight('notes', 'Notes and lifelines'),
