@@ -57,24 +57,16 @@ export interface Beat {
 }
 
 export type Until =
-  | {
-      readonly is: 'rows';
-      readonly n: number;
-      /** the side of the last of them, as the text has it */
-      readonly end?: Side;
-      readonly endEdge?: EndEdge;
-    }
+  | ({ readonly is: 'rows'; readonly n: number } & Ends)
   /** rows in all since the piece began, or since a mark */
   | { readonly is: 'rows in all'; readonly n: number; readonly from: MarkName }
-  | {
+  | ({
       readonly is: 'length';
       readonly mm: number;
       readonly from: From;
-      readonly end?: Side;
-      readonly endEdge?: EndEdge;
       readonly odd?: boolean;
       readonly endRow?: number;
-    }
+    } & Ends)
   | ({
       readonly is: 'same length';
       readonly piece: PieceSaid;
@@ -92,7 +84,7 @@ interface Ends {
   readonly endEdge?: EndEdge;
 }
 
-/** 'ending at side edge': the edge at which the last row ends. */
+/** 'ending at side edge': the edge at which the last row ends; `end` is its side, as the text has it. */
 export type EndEdge = 'neck' | 'armhole';
 
 export interface Label {
@@ -174,7 +166,6 @@ export type Statement =
       readonly like?: number;
       /** it names yarns within itself: its words are shown with it */
       readonly told?: true;
-      /** the words of such a row */
       readonly words?: string;
     }
   | {
