@@ -91,10 +91,10 @@ describe('stretches that are not knitted to their end', () => {
 describe('what can be wished', () => {
   it('before the first row is the plan of the other make, where that was reworked, and the plain one where this was', () => {
     garmentInHand.value = view([[...planned], [ownPart(0), planned[1]]]);
-    expect(wishKinds(hand(planned[0], 1, 0, 0))).toEqual(['accept', 'rows', 'section', 'first']);
-    expect(wishKinds(hand(planned[1], 1, 1, 0))).toEqual(['accept', 'rows', 'section']);
-    expect(wishKinds(hand(ownPart(0), 2, 0, 0))).toEqual(['accept', 'rows', 'section', 'plain']);
-    expect(wishKinds(hand(planned[0], 1, 0, 2))).toEqual(['accept', 'measured', 'rows', 'section']);
+    expect(wishKinds(hand(planned[0], 1, 0, 0))).toEqual(['accept', 'rows', 'section', 'stripes', 'first']);
+    expect(wishKinds(hand(planned[1], 1, 1, 0))).toEqual(['accept', 'rows', 'section', 'stripes']);
+    expect(wishKinds(hand(ownPart(0), 2, 0, 0))).toEqual(['accept', 'rows', 'section', 'stripes', 'plain']);
+    expect(wishKinds(hand(planned[0], 1, 0, 2))).toEqual(['accept', 'measured', 'rows', 'section', 'stripes']);
   });
 
   it('is of a shoulder while it cannot be finished as it was planned, as the page that says so asks', () => {

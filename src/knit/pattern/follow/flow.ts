@@ -52,7 +52,10 @@ export function runFlow(
     if (build.full) note.kind = note.kind ?? 'talk';
     else if (one.is === 'own words') {
       workOwnWords(build, one, note);
-      if (!begins && one.stated !== undefined && note.faults.length === 0) note.faults.push(one.fault);
+      // 'Cable panel (35 sts)' names the rows below it
+      const isName = one.short && one.title !== undefined && !one.bids && !one.asks;
+      if (!begins && !isName && one.stated !== undefined && note.faults.length === 0)
+        note.faults.push(one.fault);
     } else if (!used.has(i)) {
       if (one.said.statement.is === 'gauge' && gaugeGiven) note.kind = note.kind ?? 'talk';
       else workSaid(build, flow, i, used, one, note);

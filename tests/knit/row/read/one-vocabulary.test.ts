@@ -42,6 +42,8 @@ describe('the reader', () => {
       // whole lines about sizes, read before there are tokens: 'To fit bust 32 (34)', 'Changes for 14 are in brackets'
       'src/knit/pattern/text/size-line.ts': 1,
       'src/knit/pattern/text/size-names.ts': 1,
+      // words of other languages, counted before anything is read
+      'src/knit/pattern/text/other-tongue.ts': 3,
     });
   });
 });
