@@ -65,6 +65,7 @@ const drawingCodes = ['node_modules/uqr/', 'src/screens/pass-on/qr-code.tsx'];
 /** A garment, or a design in all sizes, as a written pattern with pictures, looked through: for those who publish. */
 const publishing = [
   ...[
+    'in-sizes.tsx',
     'outcome.tsx',
     'adjust.tsx',
     'glued.ts',

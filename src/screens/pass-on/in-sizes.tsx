@@ -4,24 +4,18 @@ import { type DesignForm, designOf, type Person } from '../../app/drafts/design/
 import { readKept } from '../../app/drafts/kept/read-kept.ts';
 import { besideDraft, type DraftedSize, inSizes } from '../../app/garments/in-sizes.ts';
 import { bodiesOf, keepSizes, type SizeSet, usualSet, usualSizes } from '../../app/garments/size-set.ts';
-import { keepFromNowOn } from '../../app/start/keep-wanted.ts';
 import type { GarmentView } from '../../app/state.ts';
-import { fault } from '../../knit/fault.ts';
 import { bodyTableNames, bodyTables } from '../../knit/garment/bodies.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
 import { LiveRegion } from '../../ui/live/live-region.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
-import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { saysName } from '../draft/says-name.ts';
-import { later } from '../later.tsx';
 import { SizeTable } from '../size-table.tsx';
-
-/** Wanted by those who publish: fetched when the first of them comes here, and then kept (src/build/chunks.ts). */
-const Outcome = later(async () => (await import('./outcome.tsx')).Outcome);
-const Adjust = later(async () => (await import('./adjust.tsx')).Adjust);
+import { Adjust } from './adjust.tsx';
+import { Outcome } from './outcome.tsx';
 
 interface Read {
   readonly form: DesignForm | undefined;
@@ -83,9 +77,6 @@ function Chosen({ garment, form, kept, people }: ChosenProps) {
     if (bodies.length === 0) return tell(say('passOn.noSizes'));
     const onSize = (size: string) => tell(say('passOn.workingOut', { size }));
     setDrafted(await inSizes(designOf(form), besideDraft(garment), bodies, onSize, now.adjusted));
-    const [hasOutcome] = await Promise.all([Outcome.fetch(), Adjust.fetch()]);
-    if (!hasOutcome) return tell(saysFault(fault('app-incomplete')));
-    void keepFromNowOn('publishing');
     tell('');
   };
   return (

@@ -17,12 +17,12 @@ import { LiveRegion } from '../../ui/live/live-region.tsx';
 import { say } from '../../words/say.ts';
 import { GarmentPage } from '../garment-page.tsx';
 import { later } from '../later.tsx';
-import { InSizes } from './in-sizes.tsx';
 import { RowNotes } from './row-notes.tsx';
 import { ToDevice } from './to-device.tsx';
 
 /** Fetched when they are wanted first, and then kept: what draws codes, and what publishes a design. */
 const Codes = later(async () => (await import('./qr-code.tsx')).Codes);
+const Sizes = later(async () => (await import('./in-sizes.tsx')).InSizes);
 const Written = later(async () => (await import('./written-card.tsx')).WrittenCard);
 
 /** The recipe as a link, a code and a file, with the credits that travel with it. */
@@ -41,18 +41,32 @@ function pageOf(query: URLSearchParams) {
   return [say('passOn.title'), PassOn] as const;
 }
 
-function PassOn({ view }: { readonly view: GarmentView }) {
-  const [withNotes, setNotes] = useState(false);
-  const [withRowNotes, setRowNotes] = useState(false);
-  const [told, tell] = useState('');
+/** Whether a part of a page could not be fetched; what was is kept from now on, with all that publishes. */
+function useAway(...parts: readonly Fetched[]): boolean {
   const [isAway, setAway] = useState(false);
   useEffect(() => {
-    void Promise.all([Codes.fetch(), Written.fetch()]).then((fetched) => {
+    void Promise.all(parts.map((part) => part.fetch())).then((fetched) => {
       const areHere = fetched.every(Boolean);
       setAway(!areHere);
       if (areHere) void keepFromNowOn('publishing');
     });
   }, []);
+  return isAway;
+}
+
+type Fetched = Pick<typeof Written, 'fetch'>;
+
+const Away = () => <p role="status">{say('passOn.needsNetwork')}</p>;
+
+function InSizes({ view }: { readonly view: GarmentView }) {
+  return useAway(Sizes) ? <Away /> : <Sizes view={view} />;
+}
+
+function PassOn({ view }: { readonly view: GarmentView }) {
+  const [withNotes, setNotes] = useState(false);
+  const [withRowNotes, setRowNotes] = useState(false);
+  const [told, tell] = useState('');
+  const isAway = useAway(Codes, Written);
   const { garment } = view;
   const { design } = garment;
   const [drafted, setDrafted] = useState<DesignForm>();
@@ -121,7 +135,7 @@ function PassOn({ view }: { readonly view: GarmentView }) {
         {link && <Codes link={link} label={say('passOn.codeLabel', { garment: garment.name })} />}
       </Card>
       <Written garment={garment} tell={tell} />
-      {isAway && <p role="status">{say('passOn.needsNetwork')}</p>}
+      {isAway && <Away />}
       <RowNotes view={view} />
       <Card label={say('passOn.file')}>
         <h2>{say('passOn.file')}</h2>
