@@ -65,6 +65,11 @@ const publishing = [
   ...['look-through', 'picture-words'].map((name) => `src/knit/written/${name}.ts`),
 ];
 
+/** What reads how a text is made up: wanted when a garment is made of it. */
+const sewing = ['joined-as-told', 'read-making-up', 'making-up-sentences', 'plain-seams', 'told-by'].map(
+  (name) => `src/knit/written/${name}.ts`,
+);
+
 /** Paths below the project's folder. One that is not there stops the build: what it held would go elsewhere unseen. */
 export const chunks: readonly Chunk[] = [
   // what the worker takes from the first script, which it must not run
@@ -125,6 +130,7 @@ export const chunks: readonly Chunk[] = [
     ],
   },
   { name: `${WHEN_WANTED}publishing`, of: publishing },
+  { name: `${WHEN_WANTED}sewing`, of: sewing },
   { name: `${WHEN_WANTED}docx`, of: ['node_modules/fflate/', `${fromFile}docx.ts`] },
   { name: `${WHEN_WANTED}camera`, of: byCamera },
   // what is asked for at about the same time, or seldom: no crumbs

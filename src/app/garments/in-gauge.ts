@@ -1,6 +1,6 @@
 import type { Result } from '../../knit/fault.ts';
 import type { Gauge } from '../../knit/gauge.ts';
-import { countsStitches, holdsInAnyGauge } from '../../knit/making-up/joint-called.ts';
+import { countsRows, countsStitches, holdsInAnyGauge } from '../../knit/making-up/joint-called.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
 import { type Resting, regauge } from '../../knit/piece/regauge/regauge.ts';
 import { workBudget } from '../../knit/piece/work-budget.ts';
@@ -36,7 +36,7 @@ export function inGauge(garment: Garment, asked: Gauge | undefined, mine: Partia
     pieces.push(made.value);
   }
   const { joints, byHand, ...rest } = garment;
-  const holds = joints !== undefined && !joints.some(countsStitches);
+  const holds = joints?.some((joint) => countsStitches(joint) || countsRows(joint)) === false;
   const whole = byHand?.filter(holdsInAnyGauge);
   return {
     ok: true,

@@ -39,12 +39,14 @@ export const holdsInAnyGauge = ({ a, b }: HandSeam): boolean =>
   [...a, ...b].every(({ stitches, rows }) => stitches === undefined && rows === undefined);
 
 /** Whether a joint counts stitches of an edge, and so holds in one gauge only. */
-export function countsStitches(joint: Joint): boolean {
-  const lines =
-    joint.kind === 'seam'
-      ? [joint.a, joint.b]
-      : joint.kind === 'pick up'
-        ? joint.along.map(({ line }) => line)
-        : [joint.line];
-  return lines.flat().some(({ stitches }) => stitches !== undefined);
+export const countsStitches = (joint: Joint): boolean =>
+  stretchesOf(joint).some(({ stitches }) => stitches !== undefined);
+
+/** Whether it tells a side by its rows alone: a change of the piece, or of the gauge, moves them. */
+export const countsRows = (joint: Joint): boolean =>
+  stretchesOf(joint).some(({ rows, sections }) => rows !== undefined && sections === undefined);
+
+function stretchesOf(joint: Joint): Line {
+  if (joint.kind === 'seam') return [...joint.a, ...joint.b];
+  return joint.kind === 'pick up' ? joint.along.flatMap(({ line }) => line) : joint.line;
 }

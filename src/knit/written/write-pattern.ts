@@ -6,6 +6,7 @@ import { plan } from '../piece/plan.ts';
 import type { PlannedPart } from '../piece/planned.ts';
 import type { Recipe } from '../piece/recipe.ts';
 import { englishRowWords, type Terms } from '../row/row-words.ts';
+import { LEFT_FIRST, TOP_DOWN } from './making-up-table.ts';
 import { type RowLineWords, rowLines, stitchCount } from './row-lines.ts';
 
 export interface WriteOptions {
@@ -79,11 +80,13 @@ const fabricWords: Readonly<Record<FabricName, Readonly<Record<Terms, string>>>>
   moss: { US: 'seed stitch', UK: 'moss stitch' },
 };
 
-export function pieceLines(recipe: Recipe, made: Parts, words: RowLineWords): string[] {
-  const makes =
-    recipe.makes > 1
-      ? ` (make ${recipe.makes}${recipe.mirrored ? `, the second as a mirror image${asWorn(recipe)}` : ''})`
-      : '';
+/** @param isTopDown of a sleeve, which is said where its making up is */
+export function pieceLines(recipe: Recipe, made: Parts, words: RowLineWords, isTopDown = false): string[] {
+  const about = [
+    ...(recipe.mirrored ? [`the second as a mirror image${asWorn(recipe)}`] : []),
+    ...(isTopDown ? [TOP_DOWN] : []),
+  ];
+  const makes = recipe.makes > 1 || isTopDown ? ` (${[`make ${recipe.makes}`, ...about].join(', ')})` : '';
   const lines = [`${recipe.name.toUpperCase()}${makes}`];
   // a neck bound off tightly does not go over the head; common practice, no published source
   const ends = recipe.role === 'neckband' ? { ...words, how: ' loosely' } : words;
@@ -97,7 +100,7 @@ export function pieceLines(recipe: Recipe, made: Parts, words: RowLineWords): st
 
 /** Fronts are drafted with the left one, as worn, first. */
 const asWorn = ({ role, makes }: Recipe): string =>
-  role === 'front' && makes === 2 ? ': first the left front as worn, then the right' : '';
+  role === 'front' && makes === 2 ? `: ${LEFT_FIRST}` : '';
 
 function partLines(
   part: PlannedPart,

@@ -1,4 +1,5 @@
 import { fault, ok, type Result, refuse } from '../fault.ts';
+import type { Joint } from '../making-up/joint.ts';
 import type { Terms } from '../row/row-words.ts';
 import { abbreviationsIn } from './abbreviations.ts';
 import { makingUpLines } from './making-up-lines.ts';
@@ -69,13 +70,20 @@ function sizesLine(names: readonly string[]): string[] {
     : [`Sizes: ${first} (${others.join(', ')})`];
 }
 
-function pieceSections({ garment }: WorkedSize, terms: Terms): WrittenSection[] {
+function pieceSections({ garment, made }: WorkedSize, terms: Terms): WrittenSection[] {
   const words = rowLineWords(terms);
   return garment.pieces.map(({ recipe, makes }) => {
-    const [title = '', ...lines] = pieceLines(recipe, { parts: makes[0]?.parts ?? [] }, words);
+    const parts = makes[0]?.parts ?? [];
+    const isTopDown = made.joints.some((joint) => endsWithCuff(joint, recipe.name));
+    const [title = '', ...lines] = pieceLines(recipe, { parts }, words, isTopDown);
     return { title, lines };
   });
 }
+
+const endsWithCuff = (joint: Joint, piece: string): boolean =>
+  joint.kind === 'left free' &&
+  joint.as === 'cuff' &&
+  joint.line.some((stretch) => stretch.piece === piece && stretch.edge === 'top');
 
 function gaugeLines({ garment: { pieces, swatches } }: WorkedSize, terms: Terms): string[] {
   const gauge = pieces.find(({ recipe }) => recipe.gauge)?.recipe.gauge;
