@@ -193,7 +193,7 @@ export class FoundPanel implements PanelEdges {
     const leaf = this.leaf(outer);
     const inGroups =
       leaf && isShoulderTold && this.isParted(outer) ? shoulder - endOf(leaf, 'top').stitches : 0;
-    return side.taking(inGroups) ?? side.slope();
+    return side.taking(inGroups) ?? side.slope(isShoulderTold);
   }
 
   private armholeAt(outer: Edge): number {

@@ -34,7 +34,7 @@ export class FoundSide {
   }
 
   /** Where the groups of a shoulder (or the turns of its short rows) begin; the end where it has none. */
-  slope(): number {
+  slope(inPairs = false): number {
     let at = this.end;
     let plain = 0;
     for (let i = this.end - 1; i >= 0 && plain <= SLOPE_GAP; i -= 1) {
@@ -42,11 +42,11 @@ export class FoundSide {
       if (!bit?.level) plain += 1;
       else if (bit.by < 0) [at, plain] = [i, 0];
     }
-    return Math.min(at, this.turned());
+    return Math.min(at, this.turned(inPairs));
   }
 
-  /** Where the pair of rows begins whose second one, or first at the left edge, turns before the edge; the end where none near the top does. */
-  private turned(): number {
+  /** Where the first row near the top turns before the edge, or the pair of rows begins that it belongs to; the end where none does. */
+  private turned(inPairs: boolean): number {
     let at = this.end;
     let plain = 0;
     const parts = this.chain.map(({ name }) => name);
@@ -55,7 +55,7 @@ export class FoundSide {
         const row = rows[i];
         if (!row || !turnsBefore(row, this.edge)) plain += 1;
         else {
-          const from = row.side === 'WS' ? row.n - 1 : row.n;
+          const from = inPairs && row.side === 'WS' ? row.n - 1 : row.n;
           // a row that turns here is no bit: what follows may lie in the next part
           const first = this.bits.findIndex((bit) =>
             bit.part === name ? bit.row >= from : parts.indexOf(bit.part) > parts.indexOf(name),

@@ -4,7 +4,6 @@ import type { Garment } from '../piece/garment.ts';
 import type { StandingGarment } from '../piece/standing.ts';
 import { buttonsStep, shoulderButtons } from './buttons.ts';
 import { type Joint, jointOf } from './joint.ts';
-import { countsRows } from './joint-called.ts';
 import { stepOfJoints } from './joint-steps.ts';
 import { knittedPieces, type KnittedPiece as Piece } from './knitted-piece.ts';
 import { PieceGroups } from './piece-groups.ts';
@@ -47,21 +46,13 @@ export function joined(
   garment: Pick<StandingGarment, 'pieces' | 'joints' | 'byHand'>,
 ): Omit<MakingUp, 'steps' | 'joined'> {
   const { joints = [], byHand = [] } = garment;
-  const own = joints.length > 0 && holds(joints, garment) ? joints : proposed(garment);
+  const own = joints.length > 0 && areThere(joints, garment) ? joints : proposed(garment);
   const all = byHand.length === 0 ? own : [...own, ...byHand.map(jointOf)];
   return { joints: all, ...workJoints(all, garment) };
 }
 
-/**
- * Whether what was stated is still there. Edges that are told by their rows alone, as a text tells them, may lie elsewhere
- * since a piece was changed: it holds as long as it goes as well as what the shapes of the pieces tell.
- */
-function holds(joints: readonly Joint[], garment: Pick<StandingGarment, 'pieces'>): boolean {
-  const { troubles } = workJoints(joints, garment);
-  if (troubles.some(({ kind }) => kind === 'no such edge')) return false;
-  if (troubles.length === 0 || !joints.some(countsRows)) return true;
-  return troubles.length <= workJoints(proposed(garment), garment).troubles.length;
-}
+const areThere = (joints: readonly Joint[], garment: Pick<StandingGarment, 'pieces'>): boolean =>
+  !workJoints(joints, garment).troubles.some(({ kind }) => kind === 'no such edge');
 
 function stepsOf(
   garment: StandingGarment,
