@@ -59,15 +59,37 @@ const byCamera = [
   'src/store/share/base45.ts',
 ];
 
-/** A design in all sizes as a pattern with pictures, looked through: for those who publish. */
+/** What says and what reads how a garment is made up, by the same sentences: wanted when one is made of a text, or passed on as one. */
+const sewing = [
+  'joined-as-told',
+  'read-making-up',
+  'making-up-sentences',
+  'making-up-table',
+  'plain-seams',
+  'template',
+  'told-by',
+].map((name) => `src/knit/written/${name}.ts`);
+
+/** A garment, or a design in all sizes, as a written pattern with pictures, looked through: for those who publish. */
 const publishing = [
-  ...['outcome.tsx', 'pictures.tsx', 'measures-of.ts'].map((name) => `src/screens/pass-on/${name}`),
-  ...['look-through', 'picture-words'].map((name) => `src/knit/written/${name}.ts`),
+  ...[
+    'outcome.tsx',
+    'pictures.tsx',
+    'measures-of.ts',
+    'written-card.tsx',
+    'written-in.tsx',
+    'written-text.tsx',
+  ].map((name) => `src/screens/pass-on/${name}`),
+  'src/words/written.ts',
+  // but what works a size out, which a link asks for as well
+  ...readdirSync('src/knit/written')
+    .map((name) => `src/knit/written/${name}`)
+    .filter((name) => name !== 'src/knit/written/work-size.ts' && !sewing.includes(name)),
 ];
 
-/** What reads how a text is made up: wanted when a garment is made of it. */
-const sewing = ['joined-as-told', 'read-making-up', 'making-up-sentences', 'plain-seams', 'told-by'].map(
-  (name) => `src/knit/written/${name}.ts`,
+/** The search for what mends a garment after a change: it tries whole pieces, and is asked for seldom. */
+const mending = ['mends', 'ways', 'shoulder-ways', 'break-groups'].map(
+  (name) => `src/knit/making-up/${name}.ts`,
 );
 
 /** Paths below the project's folder. One that is not there stops the build: what it held would go elsewhere unseen. */
@@ -83,9 +105,14 @@ export const chunks: readonly Chunk[] = [
   // what other screens and the worker share: it may touch nothing of a page
   { name: 'beside', neededBy: [offThread], shared: true },
   // what several screens share is fetched once, with the first of them, instead of in crumbs
-  { name: 'plan', of: ['src/knit/'], shared: true },
+  { name: 'plan', of: ['src/knit/'], but: [...publishing, ...sewing], shared: true },
   // the names of messages, which are the same in every language
   { name: 'names', made: ['src/words/names-of/'] },
+  // what a pattern for others says in it: few pass one on
+  ...languages.flatMap((language): Chunk[] => {
+    const folder = `src/words/${language}/written/`;
+    return existsSync(folder) ? [{ name: `${WHEN_WANTED}publishing-${language}`, of: [folder] }] : [];
+  }),
   // a language comes whole, but for what the first screens say: nobody waits there for all the rest
   ...languages.flatMap((language): Chunk[] => [
     { name: `first-words-${language}`, of: firstWordsOf(language) },
@@ -131,6 +158,7 @@ export const chunks: readonly Chunk[] = [
   },
   { name: `${WHEN_WANTED}publishing`, of: publishing },
   { name: `${WHEN_WANTED}sewing`, of: sewing },
+  { name: `${WHEN_WANTED}mends`, of: mending },
   { name: `${WHEN_WANTED}docx`, of: ['node_modules/fflate/', `${fromFile}docx.ts`] },
   { name: `${WHEN_WANTED}camera`, of: byCamera },
   // what is asked for at about the same time, or seldom: no crumbs

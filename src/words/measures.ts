@@ -21,7 +21,7 @@ export const gaugeSpanMm = (): number => (speech.value.units === 'in' ? 4 * MM_P
  * typed, since it is a short number there; any other length to a tenth (cm) or, as on a tape, an eighth (in).
  */
 export const lengthToType = (mm: number): number => {
-  const [shortest, grain] = speech.value.units === 'in' ? [10_000, EIGHTHS.length] : [100, 10];
+  const [shortest, grain] = speech.value.units === 'in' ? [10_000, EIGHTHS] : [100, 10];
   const unit = mmPerUnit();
   const typed = Math.round((mm / unit) * shortest) / shortest;
   return Math.abs(typed * unit - mm) < DUST_MM ? typed : Math.round((mm / unit) * grain) / grain;
@@ -32,7 +32,7 @@ const DUST_MM = 1e-6;
 
 /** What stands in a field: '4¼' where it is an eighth of an inch, as she typed it otherwise: '4.3', '42.5'. */
 export const saysTyped = (value: number): string =>
-  speech.value.units === 'in' && Number.isInteger(value * EIGHTHS.length)
+  speech.value.units === 'in' && Number.isInteger(value * EIGHTHS)
     ? inEighths(value)
     : saysNumber(value, { plain: true, digits: LENGTH_DIGITS });
 
@@ -51,13 +51,14 @@ export function saysLength(mm: number): string {
   return inUnit(inEighths(isTyped ? typed : Math.round(inches * 4) / 4), lengthUnit());
 }
 
-const EIGHTHS = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞'] as const;
+const EIGHTHS = 8;
 
-/** '−16¾' of a number of inches that is one of eighths. */
+/** '−16¾' of a number of inches that is one of eighths; the app's own typeface has no sign for an odd one: '4 3⁄8'. */
 function inEighths(inches: number): string {
-  const count = Math.round(Math.abs(inches) * 8);
-  const part = EIGHTHS[count % 8] ?? '';
-  const digits = count < 8 && part !== '' ? part : `${saysNumber(Math.floor(count / 8))}${part}`;
+  const count = Math.round(Math.abs(inches) * EIGHTHS);
+  const over = count % EIGHTHS;
+  const part = over % 2 ? `\u00a0${over}⁄8` : ['', '¼', '½', '¾'][over / 2];
+  const digits = count < EIGHTHS && over ? `${part}`.trim() : saysNumber(Math.floor(count / EIGHTHS)) + part;
   return inches < 0 && count > 0 ? `−${digits}` : digits;
 }
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { bodyTableNames, bodyTables } from '../../src/knit/garment/bodies.ts';
 import { resized } from '../../src/knit/garment/grade.ts';
+import { englishWritten } from '../../src/knit/written/english.ts';
 import { draftSize } from '../../src/knit/written/work-size.ts';
 import { someDesign } from './design.ts';
 
@@ -20,7 +21,7 @@ export const inSizes = () =>
       table: fc.constantFrom(...bodyTableNames),
       from: fc.nat(4),
       count: fc.integer({ min: 1, max: 5 }),
-      terms: fc.constantFrom('US' as const, 'UK' as const),
+      words: fc.constantFrom(englishWritten('US'), englishWritten('UK')),
       units: fc.constantFrom('cm' as const, 'in' as const, 'both' as const),
     })
     .map(({ design, table, from, count, ...said }) => ({

@@ -5,6 +5,7 @@ import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
 import { type Knitter, knitterAt } from './knitter.ts';
 import { openSettings } from './looks.ts';
+import { settled } from './settled.ts';
 import * as sights from './sights.ts';
 import { until } from './until.ts';
 
@@ -155,6 +156,24 @@ describe('the lap window', () => {
       () => page.locator('.place-map').evaluate((it) => it.getBoundingClientRect().top),
       (top) => top < 400,
     );
+  });
+});
+
+describe('the lap window and what lies below it', () => {
+  it('do not lie over each other: what is below looks the same without it', async () => {
+    await atRow(123);
+    await page.locator('.lap-svg .map-worked').first().waitFor();
+    const lengths = page.locator('.lengths');
+    await lengths.waitFor();
+    await settled(page);
+    const withIt = await lengths.screenshot();
+    await page.locator('.lap').evaluate((it) => {
+      it.style.visibility = 'hidden';
+    });
+    expect((await lengths.screenshot()).equals(withIt)).toBe(true);
+    await page.locator('.lap').evaluate((it) => {
+      it.style.visibility = '';
+    });
   });
 });
 

@@ -92,8 +92,11 @@ function lookBeforeEachTab(): void {
   };
   // both looked at in one moment: the page may have moved on; what stays put (head, foot, sheet) is ordered by itself
   const roomOf = (at: Element) => at.closest('.screen-main, .sheet-body, header, footer, nav');
+  // a piece is read as it is knitted and drawn: from its cast-on, which lies lowest, up
+  const isUpwards = (at: Element) => at.closest('.edit-tree') !== null;
   const goesUp = (at: Element): boolean => {
     if (!before?.isConnected || roomOf(before) === null || roomOf(before) !== roomOf(at)) return false;
+    if (isUpwards(before) || isUpwards(at)) return false;
     const [last, here] = [before, at].map((one) => (one.closest('label') ?? one).getBoundingClientRect());
     // the next column, or the next line of a wrapped row, is further to the right
     return (

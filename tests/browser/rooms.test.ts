@@ -5,7 +5,7 @@ import { type Served, serve } from '../run/serve.ts';
 import { openPhone, type Phone, removeProfiles } from './drive.ts';
 import { type Knitter, knitterAt } from './knitter.ts';
 import { openSettings, wear } from './looks.ts';
-import { atRow } from './sights.ts';
+import { atRow, sights } from './sights.ts';
 
 let host: Served;
 let phone: Phone;
@@ -161,5 +161,77 @@ describe('a screen of 1280 × 800', () => {
     await knitter.open('#/g/sample/making-up');
     await page.locator('.together svg').first().waitFor();
     expect(await sideBySide('.together', '.together ~ *')).toEqual([]);
+  });
+});
+
+/** Each drawing's box, and its box in mm (the drawing's own units). */
+const drawings = (selector: string) =>
+  page.locator(selector).evaluateAll((all) =>
+    all.map((it) => {
+      const { width, bottom } = it.getBoundingClientRect();
+      const [, , wideMm = 1] = (it.getAttribute('viewBox') ?? '').split(' ').map(Number);
+      return { foot: Math.round(bottom), scale: width / wideMm };
+    }),
+  );
+
+describe('pieces on a table', () => {
+  it('lie to one scale, those side by side with their feet and their names on one line', async () => {
+    // one that is begun, beside one that is not
+    await atRow(page, knitter, 40);
+    await knitter.open('#/g/sample');
+    await page.locator('.tile-begun .thumb').waitFor();
+    for (const [width, height] of [
+      [390, 844],
+      [320, 640],
+      [820, 1180],
+      [1180, 820],
+    ] as const) {
+      await page.setViewportSize({ width, height });
+      const laid = await drawings('.tile .thumb');
+      const scales = laid.map(({ scale }) => scale);
+      expect(Math.max(...scales) / Math.min(...scales), `${width}`).toBeLessThan(1.03);
+      const [back, front] = await page
+        .locator('.tile strong')
+        .evaluateAll((all) => all.map((it) => Math.round(it.getBoundingClientRect().top)));
+      expect(back, `${width}`).toBe(front);
+      expect(laid[0]?.foot, `${width}`).toBe(laid[1]?.foot);
+    }
+  });
+
+  it('of a garment that came in a link lie to one scale and no larger than they are looked at, none as if it were knitted', async () => {
+    await sights.find(({ name }) => name === 'link opened')?.come(page, knitter);
+    await page.locator('.pass-on-pieces .thumb').first().waitFor();
+    const scales = (await drawings('.pass-on-pieces .thumb')).map(({ scale }) => scale);
+    expect(Math.max(...scales) / Math.min(...scales)).toBeLessThan(1.03);
+    const list = await page.locator('.pass-on-pieces').boundingBox();
+    expect(list?.height ?? 0).toBeLessThan(600);
+    const knitted = await page
+      .locator('.pass-on-pieces clipPath rect')
+      .evaluateAll((all) => all.map((it) => Number(it.getAttribute('y'))));
+    const highest = await page
+      .locator('.pass-on-pieces .map-unworked')
+      .evaluateAll((all) =>
+        all.map((it) => (it as SVGGraphicsElement).getBBox()).map(({ y, height }) => y + height),
+      );
+    expect(knitted.filter((y, i) => y < (highest[i] ?? 0) - 0.5)).toEqual([]);
+  });
+});
+
+describe('the row in hand on a small phone', () => {
+  it('stands whole above the key that goes on with it, also where little of the screen is left', async () => {
+    await atRow(page, knitter, 40);
+    await knitter.open('#/');
+    await page.locator('.in-hand-drawing .thumb').waitFor();
+    await page.setViewportSize({ width: 320, height: 360 });
+    expect(await outOfSight(['.in-hand-words > p', '.in-hand-card > .button'])).toEqual([]);
+  });
+});
+
+describe('the box for a pattern’s text', () => {
+  it('has room for lines before anything is typed', async () => {
+    await knitter.open('#/read');
+    const box = page.locator('textarea').first();
+    await box.waitFor();
+    expect((await box.boundingBox())?.height ?? 0).toBeGreaterThan(150);
   });
 });

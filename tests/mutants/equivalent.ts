@@ -10,6 +10,13 @@ export interface Equivalent {
 
 export const equivalents: readonly Equivalent[] = [
   {
+    file: 'src/store/beside/small-keep.ts',
+    line: 'for (let i = 0; i < (keep?.length ?? 0); i += 1) {',
+    before: '<',
+    after: '<=',
+    why: 'the key behind the last one is null (Web Storage, key(n)), and null is taken for no key',
+  },
+  {
     file: 'src/store/backup/aside.ts',
     line: 'if (!(await isAside(tx, id))) return false;',
     before: 'false',
@@ -130,7 +137,7 @@ export const equivalents: readonly Equivalent[] = [
   },
   {
     file: 'src/knit/written/merge-sizes.ts',
-    line: "const skeletonOf = (line: string): string => plural(line).replace(NUMBER, '#');",
+    line: "const skeletonOf = (line: string, { many, figure }: ListWords): string => many(line).replace(figure, '#');",
     before: "'#'",
     after: "'number'",
     why: 'any mark does in place of a number',

@@ -93,7 +93,7 @@ export const planted: readonly Planted[] = [
     name: 'a written pattern’s gauge a ninth too large',
     changes: [
       {
-        file: 'src/knit/written/write-pattern.ts',
+        file: 'src/knit/written/english.ts',
         from: 'rows = 10 cm',
         to: 'rows = 9 cm',
       },

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { abbreviationsIn } from '../../src/knit/written/abbreviations.ts';
+import { englishWritten } from '../../src/knit/written/english.ts';
 
 /**
  * What abbreviations stand for in published lists: those of sweaterbabe.com ('Knitting abbreviations', of the standard
@@ -30,7 +31,7 @@ it.each([
   ['WS', /^wrong side/],
   ['yo', /^yarn over/],
 ])('%s stands for what published lists say', (used, means) => {
-  const [line = '', ...others] = abbreviationsIn([used]);
+  const [line = '', ...others] = abbreviationsIn([used], englishWritten('US'));
   expect(others).toEqual([]);
   expect(line.split(' = ')[0]).toBe(used === 'Rep' ? 'rep' : used);
   expect(line.split(' = ')[1]).toMatch(means);

@@ -87,6 +87,26 @@ describe('a draft’s drawing', () => {
     },
   );
 
+  it.each(drafts)('of %s: no figure hides an edge that it is not the measure of', (_, made) => {
+    const faults: unknown[] = [];
+    for (const room of rooms) {
+      const { figures, garment, put } = drawingOf(made, room);
+      for (const { to, x, y, made: text, asked } of figures) {
+        // no wider than its letters are, at half an em each
+        const wide = Math.max(text.length, asked?.length ?? 0) * (0.5 * room.em + room.apart);
+        const high = (asked ? 2 : 1) * room.em;
+        for (const { name, line } of garment.edges) {
+          if (measureOf[to]?.includes(name)) continue;
+          const hidden = along(line.map(put)).filter(
+            ([px, py]) => Math.abs(px - x) < wide / 2 && Math.abs(py - y) < high / 2,
+          );
+          if (hidden.length > 16) faults.push({ room, to, name, px: hidden.length });
+        }
+      }
+    }
+    expect(faults).toEqual([]);
+  });
+
   it.each(drafts)('of %s: the length, the chest, the neck and the sleeve are told on a phone', (_, made) => {
     for (const units of ['cm', 'in'] as const) {
       speech.value = { ...plainSpeech, units };
@@ -107,6 +127,28 @@ describe('a draft’s drawing', () => {
     expect(wanted.filter((name) => !found.has(name))).toEqual([]);
   });
 });
+
+/** The edges that a figure is the measure of, by hand. */
+const measureOf: Readonly<Record<string, readonly string[]>> = {
+  lengthMm: ['side'],
+  'ease.chest': ['side'],
+  'neck.widthMm': ['neck'],
+  'neck.depthMm': ['neck', 'band'],
+  'sleeve.lengthMm': ['sleeve'],
+  'ease.wrist': ['sleeve'],
+  'ease.armholeDepth': ['armhole'],
+};
+
+/** A point at each px of a line. */
+const along = (line: readonly (readonly [number, number])[]): (readonly [number, number])[] =>
+  line.slice(1).flatMap(([x1, y1], i) => {
+    const [x0, y0] = line[i] ?? [x1, y1];
+    const long = Math.round(Math.hypot(x1 - x0, y1 - y0));
+    return Array.from(
+      { length: long },
+      (_, n) => [x0 + ((x1 - x0) * n) / long, y0 + ((y1 - y0) * n) / long] as const,
+    );
+  });
 
 /** px between the points that are tried: eight of them make a finger's square */
 const STEP = TARGET / 8;

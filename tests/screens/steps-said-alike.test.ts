@@ -4,6 +4,7 @@ import { draft } from '../../src/knit/garment/draft.ts';
 import { makingUpOf } from '../../src/knit/making-up/making-up.ts';
 import type { MakingUpStep } from '../../src/knit/making-up/step.ts';
 import { asPlanned } from '../../src/knit/piece/as-planned.ts';
+import { englishJoining } from '../../src/knit/written/english-joining.ts';
 import { makingUpLines } from '../../src/knit/written/making-up-lines.ts';
 import { saysStep } from '../../src/screens/making-up/says-step.ts';
 import { saysLength } from '../../src/words/measures.ts';
@@ -54,7 +55,7 @@ const tells = (text: string) => FACTS.flatMap(([name, word]) => (word.test(text)
 function compare(step: MakingUpStep) {
   const { title, lines } = saysStep(step);
   const screen = [title, ...lines].join(' ').toLowerCase();
-  const written = makingUpLines(step, 'US', saysLength).join(' ').toLowerCase();
+  const written = makingUpLines(step, englishJoining('US'), saysLength).join(' ').toLowerCase();
   return { screen, written };
 }
 

@@ -74,9 +74,16 @@ describe('lengths', () => {
 
   it('stand in a field in the eighths of a tape where she measures in inches, and are said so where she typed them', async () => {
     await speak({ units: 'in' });
-    expect([4.25, 4, 0.125, 4.375, -0.5, 4.3].map(saysTyped)).toEqual(['4¼', '4', '⅛', '4⅜', '−½', '4.3']);
-    expect([42, 108, 560].map((mm) => saysTyped(lengthToType(mm)))).toEqual(['1⅝', '4¼', '22']);
-    expect([4.375 * 25.4, 4.4 * 25.4].map(saysLength)).toEqual(['4⅜\u00a0in', '4½\u00a0in']);
+    expect([4.25, 4, 0.125, 4.375, -0.5, 4.3].map(saysTyped)).toEqual([
+      '4¼',
+      '4',
+      '1⁄8',
+      '4\u00a03⁄8',
+      '−½',
+      '4.3',
+    ]);
+    expect([42, 108, 560].map((mm) => saysTyped(lengthToType(mm)))).toEqual(['1\u00a05⁄8', '4¼', '22']);
+    expect([4.375 * 25.4, 4.4 * 25.4].map(saysLength)).toEqual(['4\u00a03⁄8\u00a0in', '4½\u00a0in']);
     await speak({ units: 'cm' });
     expect([4.25, 4.125].map(saysTyped)).toEqual(['4.25', '4.125']);
   });

@@ -85,8 +85,9 @@ describe('what the app says', () => {
     expect(saysShaping({ shaping: [edge('right', -1)], side: 'RS' })).toBe(
       'decrease at the start of the row',
     );
-    expect(saysShaping({ shaping: [edge('right', -1), edge('left', 1)], side: 'WS' })).toBe(
-      'decrease at the end of the row and increase at the start of the row',
+    // told in the order in which the plan has them: that in which she meets them
+    expect(saysShaping({ shaping: [edge('left', 1), edge('right', -1)], side: 'WS' })).toBe(
+      'increase at the start of the row and decrease at the end of the row',
     );
     expect(saysShaping({ shaping: [edge('right', -1), edge('left', -1)], side: 'WS' })).toBe(
       'decrease at both edges',
@@ -140,7 +141,7 @@ describe('what the app says', () => {
     expect(saysRow(row)).toMatch(/^cast off 6 stitches, knit 2, knit 2 together, knit to last 4 stitches, /);
     await speak({ language: 'de', rows: 'abbreviated' });
     expect(saysRow(row)).toBe(
-      '6 M abketten, 2 re, 2 re zus, rechts bis 4 M vor dem Ende, *1 re, 1 li; ab * wiederholen bis zum Ende',
+      '6 M abketten, 2 re, 2 M re zusstr, rechts bis 4 M vor dem Ende, *1 re, 1 li; ab * wiederholen bis zum Ende',
     );
     await speak({ rows: 'full' });
     expect(saysRow(row.slice(1, 3))).toBe('2 rechts, 2 Maschen rechts zusammenstricken');

@@ -1,9 +1,18 @@
 import type { Result } from '../../knit/fault.ts';
 import type { Gauge } from '../../knit/gauge.ts';
-import { countsRows, countsStitches, holdsInAnyGauge } from '../../knit/making-up/joint-called.ts';
+import type { Joint } from '../../knit/making-up/joint.ts';
+import { holdsInAnyGauge } from '../../knit/making-up/joint-called.ts';
+import { jointsInGauge } from '../../knit/making-up/joints-in-gauge.ts';
+import { makingUpOf } from '../../knit/making-up/making-up.ts';
+import { roomAlong } from '../../knit/making-up/work-making-up.ts';
+import { asPlanned } from '../../knit/piece/as-planned.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
-import { type Resting, regauge } from '../../knit/piece/regauge/regauge.ts';
+import type { Recipe } from '../../knit/piece/recipe.ts';
+import type { Nudge } from '../../knit/piece/regauge/part-in-gauge.ts';
+import type { Resting } from '../../knit/piece/regauge/picked-up.ts';
+import { regauge } from '../../knit/piece/regauge/regauge.ts';
 import { workBudget } from '../../knit/piece/work-budget.ts';
+import { meeting } from './meeting.ts';
 
 /** All pieces together, planned with every figure typed: as many stitches as fifty pullovers have. */
 const MOST_STITCHES_IN_HER_GAUGE = 5_000_000;
@@ -22,24 +31,39 @@ export function inGauge(garment: Garment, asked: Gauge | undefined, mine: Partia
   if (stitches === 1 && rows === 1) return { ok: true, value: ownGauges(garment, asked) };
   const budget = workBudget(MOST_STITCHES_IN_HER_GAUGE);
   const resting: Resting = new Map();
-  const pieces = [];
-  for (const piece of garment.pieces) {
+  const again = (piece: Recipe, nudge?: Nudge): Result<Recipe> => {
     const own = piece.gauge ?? asked;
-    const made = regauge(
-      { ...piece, gauge: own },
-      { stitches: own.stitches * stitches, rows: own.rows * rows },
-      undefined,
-      budget,
-      resting,
-    );
-    if (!made.ok) return made;
-    pieces.push(made.value);
+    const to = { stitches: own.stitches * stitches, rows: own.rows * rows };
+    return regauge({ ...piece, gauge: own }, to, undefined, budget, resting, nudge);
+  };
+  const made: Recipe[] = [];
+  for (const piece of garment.pieces) {
+    const one = again(piece);
+    if (!one.ok) return one;
+    made.push(one.value);
   }
-  const { joints, byHand, ...rest } = garment;
-  const holds = joints?.some((joint) => countsStitches(joint) || countsRows(joint)) === false;
+  const found = joinsOf(garment);
+  const holds = found.length > 0;
+  const pieces = holds ? meeting({ pieces: made, joints: found, before: garment.pieces, again }) : made;
+  const joints = holds ? jointsInGauge(found, garment.pieces, pieces) : undefined;
+  const { joints: _stated, byHand, ...rest } = garment;
   const whole = byHand?.filter(holdsInAnyGauge);
   return {
     ok: true,
-    value: { ...rest, ...(holds && { joints }), ...(whole && { byHand: whole }), pieces },
+    value: { ...rest, ...(joints && { joints }), ...(whole && { byHand: whole }), pieces },
   };
+}
+
+/** What is sewn to what, as stated or by its pieces; of a band the share of stitches that it picked up is meant. */
+function joinsOf({ name, pieces, joints }: Garment): readonly Joint[] {
+  const planned = asPlanned({ name, pieces });
+  if (!planned.ok) return [];
+  return makingUpOf({ ...planned.value, ...(joints && { joints }) }).worked.map(({ joint, lines }) => {
+    if (joint.kind !== 'pick up') return joint;
+    const along = joint.along.map((one, i) => {
+      const room = lines[i] && roomAlong(lines[i]);
+      return room ? { percent: Math.round((100 * one.stitches) / room), ...one } : one;
+    });
+    return { ...joint, along };
+  });
 }

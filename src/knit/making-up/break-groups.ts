@@ -62,6 +62,13 @@ export const offBy = ({ what, worked, meant = 0 }: Break): number => {
   return what.kind === 'seam' ? Math.abs(what.now - what.other) : 0;
 };
 
-/** By how much the edge that was changed is longer than its other, mm. */
-export const longerBy = (one: Break | undefined): number =>
-  one?.what.kind === 'seam' ? one.what.longerMm : 0;
+/** By how much the edge that was changed is longer than it is meant to be beside its other, mm. */
+export function longerBy(one: Break | undefined): number {
+  if (one?.what.kind !== 'seam') return 0;
+  const { what, worked } = one;
+  const [a, b] = worked?.lines ?? [];
+  const { ease = 0 } = worked?.joint?.kind === 'seam' ? worked.joint : {};
+  if (!a || !b || ease === 0) return what.longerMm;
+  const first = a.mm - b.mm * (1 + ease / 100);
+  return a.laid.some(({ stretch }) => stretch.piece === what.piece) ? first : -first;
+}

@@ -124,12 +124,14 @@ function seam(key: string, then: JudgedJoint, now: JudgedJoint, of: SeamKind): B
   return [{ key, what, worked: now.worked }];
 }
 
-/** Sleeves are worn as a pair: the rows of their own seams. */
+/** Sleeves are worn as a pair: the rows of their own seams, else of all that is knitted. */
 function pairs(was: readonly WorkedJoint[], is: readonly WorkedJoint[]): Break[] {
   const seams = (worked: readonly WorkedJoint[]) =>
     worked.filter(({ joint, lines }) => joint.kind === 'seam' && joint.of === 'sleeve' && lines[0]);
   const [[one0, two0], [one1, two1]] = [seams(was), seams(is)];
-  const rows = (one: WorkedJoint | undefined) => one?.lines[0]?.rows ?? 0;
+  const ofSeam = (one: WorkedJoint | undefined) => one?.lines[0]?.rows ?? 0;
+  const ofAll = (one: WorkedJoint | undefined) => one?.lines[0]?.laid[0]?.part.rows.length ?? 0;
+  const rows = ofSeam(one1) === ofSeam(two1) ? ofAll : ofSeam;
   if (!one0 || !two0 || !one1 || !two1) return [];
   if (rows(one0) !== rows(two0) || rows(one1) === rows(two1)) return [];
   const [changed, other] = rows(one1) === rows(one0) ? [two1, one1] : [one1, two1];

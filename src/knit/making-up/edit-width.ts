@@ -6,7 +6,7 @@ import { put } from '../piece/rework/put.ts';
  * More increases (or decreases, from the top down) at both edges of the section that has most of them. A sleeve that runs
  * straight gets them in its longest section.
  */
-export function widened(part: PartRecipe, by: number): PartRecipe | undefined {
+export function widened(part: PartRecipe, by: number, isTopDown = false): PartRecipe | undefined {
   if (by % 2 !== 0) return undefined;
   const slants = part.sections.flatMap(({ shaping }, section) =>
     shaping.flatMap((one, i) =>
@@ -15,7 +15,7 @@ export function widened(part: PartRecipe, by: number): PartRecipe | undefined {
   );
   const [most] = [...slants].sort((a, b) => b.one.rows.length - a.one.rows.length);
   const section = most && part.sections[most.section];
-  if (!most || !section) return fromStraight(part, by);
+  if (!most || !section) return fromStraight(part, by, isTopDown);
   const fromTop = most.one.by < 0;
   if (fromTop && !('castOn' in part.from)) return undefined;
   const times = most.one.rows.length + by / 2;
@@ -29,18 +29,15 @@ export function widened(part: PartRecipe, by: number): PartRecipe | undefined {
   return { ...part, from, sections: put(part.sections, most.section, { ...section, shaping }) };
 }
 
-function fromStraight(part: PartRecipe, by: number): PartRecipe | undefined {
+function fromStraight(part: PartRecipe, by: number, isTopDown: boolean): PartRecipe | undefined {
   const { sections, from } = part;
   const isPlain = sections.every(({ shaping }) => shaping.every(({ kind }) => kind === 'across'));
   const [longest] = sections.map((_, i) => i).sort((a, b) => rowsAt(part, b) - rowsAt(part, a));
   const section = longest === undefined ? undefined : sections[longest];
-  if (!isPlain || !section || longest === undefined) return undefined;
-  // its cuff tells which end is its top: that one is knitted in the sleeve's own fabric
-  const fromTop = sections[0]?.fabric === section.fabric && sections.at(-1)?.fabric !== section.fabric;
-  if (fromTop && !('castOn' in from)) return undefined;
+  if (!isPlain || !section || longest === undefined || (isTopDown && !('castOn' in from))) return undefined;
   const laid = layAnew(alongAll(section), section.rows, section.rows, Math.abs(by) / 2);
   if (!laid.ok) return undefined;
-  const one = by > 0 !== fromTop ? 1 : -1;
+  const one = by > 0 !== isTopDown ? 1 : -1;
   const slant: Shaping = {
     kind: 'edge',
     edge: 'both',
@@ -51,7 +48,7 @@ function fromStraight(part: PartRecipe, by: number): PartRecipe | undefined {
   };
   return {
     ...part,
-    from: fromTop && 'castOn' in from ? { castOn: from.castOn + by } : from,
+    from: isTopDown && 'castOn' in from ? { castOn: from.castOn + by } : from,
     sections: put(sections, longest, { ...section, shaping: [...section.shaping, slant] }),
   };
 }

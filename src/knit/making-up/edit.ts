@@ -30,7 +30,14 @@ export type Edit =
       readonly by: number;
     }
   /** a sleeve is so many stitches wider at its top, half of them at either edge */
-  | { readonly kind: 'width'; readonly piece: string; readonly part: string; readonly by: number }
+  | {
+      readonly kind: 'width';
+      readonly piece: string;
+      readonly part: string;
+      readonly by: number;
+      /** it is knitted from its top down: its top is where it begins */
+      readonly fromTop?: true;
+    }
   /** shoulders of a panel at these edges of its recipe are so many stitches wider each */
   | {
       readonly kind: 'shoulder';
@@ -158,7 +165,7 @@ function editedPart(
       return made.ok ? { ...part, sections: put(part.sections, edit.section, made.value) } : undefined;
     }
     case 'width':
-      return widened(part, edit.by);
+      return widened(part, edit.by, edit.fromTop);
     case 'pick up':
       return pickedUp(part, edit.edges);
   }

@@ -4,6 +4,7 @@ import { endOf } from './boundary.ts';
 import { FoundSide } from './found-side.ts';
 import type { Line, Stretch } from './joint.ts';
 import { type SleeveEdges, turnedRound, type Underarm } from './piece-edges.ts';
+import { SEAM_STITCH, sewnMm } from './seam-stitch.ts';
 
 /** The edges of a sleeve as the shape of its plan tells them, whatever its sections are called. */
 export class FoundSleeve implements SleeveEdges {
@@ -36,12 +37,22 @@ export class FoundSleeve implements SleeveEdges {
     this.isCapped = bottomUp || fromTop || (!this.isTopDown && endsNarrow(part));
   }
 
-  /** Width of its top where that is straight. */
+  /** Width of its top where that is straight, when its own seam has taken a stitch of either end. */
   topMm(): number {
+    const { stitches, width } = this.ownTop();
+    return sewnMm(stitches, TOP_EDGES, width);
+  }
+
+  /** By how much the top is longer than what it is sewn to, since its own seam takes that: in hundredths, to a tenth. */
+  seamEase(): number {
+    const sewn = this.topMm() + 2 * this.indentMm;
+    const { width } = this.ownTop();
+    return this.isCapped || sewn <= 0 ? 0 : Math.round((1000 * TOP_EDGES * SEAM_STITCH * width) / sewn) / 10;
+  }
+
+  private ownTop(): { readonly stitches: number; readonly width: number } {
     const [part] = this.parts;
-    if (!part) return 0;
-    const { stitches, width } = endOf(part, this.isTopDown ? 'start' : 'top');
-    return stitches * width;
+    return part ? endOf(part, this.isTopDown ? 'start' : 'top') : { stitches: 0, width: 0 };
   }
 
   cuff = (): Line => [this.stretch(this.isTopDown ? 'top' : 'start')];
@@ -103,6 +114,9 @@ export class FoundSleeve implements SleeveEdges {
     return { piece: this.piece, make: this.make, part: this.parts[0]?.name ?? '', edge };
   }
 }
+
+/** Both ends of a straight top lie in the sleeve's seam. */
+const TOP_EDGES = 2;
 
 const withoutLevel = (line: Line): Line =>
   line.map((stretch, i) => (i === 0 ? { ...stretch, level: 'without' as const } : stretch));

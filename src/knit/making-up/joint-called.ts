@@ -37,16 +37,3 @@ export function handSeamCalled(seam: HandSeam, piece: (name: string) => string):
 /** Whether what she joined herself goes along whole edges, and so holds in any gauge. */
 export const holdsInAnyGauge = ({ a, b }: HandSeam): boolean =>
   [...a, ...b].every(({ stitches, rows }) => stitches === undefined && rows === undefined);
-
-/** Whether a joint counts stitches of an edge, and so holds in one gauge only. */
-export const countsStitches = (joint: Joint): boolean =>
-  stretchesOf(joint).some(({ stitches }) => stitches !== undefined);
-
-/** Whether it tells a side by its rows alone: a change of the piece, or of the gauge, moves them. */
-export const countsRows = (joint: Joint): boolean =>
-  stretchesOf(joint).some(({ rows, sections }) => rows !== undefined && sections === undefined);
-
-function stretchesOf(joint: Joint): Line {
-  if (joint.kind === 'seam') return [...joint.a, ...joint.b];
-  return joint.kind === 'pick up' ? joint.along.flatMap(({ line }) => line) : joint.line;
-}

@@ -203,7 +203,13 @@ class Search<Garment extends Pieces> {
     }
     if (wide && wide.stitches > 0)
       yield* this.guesses(at, group, (way * wide.mm) / wide.stitches, (by) => [
-        { kind: 'width', piece: wide.stretch.piece, part: wide.stretch.part, by },
+        {
+          kind: 'width',
+          piece: wide.stretch.piece,
+          part: wide.stretch.part,
+          by,
+          ...(wide.stretch.edge === 'start' && { fromTop: true }),
+        },
       ]);
   }
 

@@ -70,7 +70,7 @@ export type Phrase =
       readonly both: Ease;
       readonly isFarOff: boolean;
     }
-  | { readonly say: (typeof plainPhrases)[number] };
+  | { readonly [S in PlainPhrase]: { readonly say: S } }[PlainPhrase];
 
 /** Those without a figure. */
 export const plainPhrases = [
@@ -85,6 +85,8 @@ export const plainPhrases = [
   'an edge is gone',
   'along the seams',
 ] as const;
+
+export type PlainPhrase = (typeof plainPhrases)[number];
 
 /** One more after every second or third stitch is no easing any more; common practice, no published source. */
 const LEAST_EVERY = 3;

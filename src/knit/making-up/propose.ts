@@ -87,7 +87,7 @@ export function proposed(
     isOpen,
     isFlatFront: fronts !== undefined && !isOpen && panel(fronts.left, known('front')).isFlat(),
     shoulders: told.shoulderWay ?? 'mattress',
-    capEase: 0,
+    capEase: left?.seamEase() ?? 0,
   };
   return withEase(stated(sewn), told, { pieces });
 }

@@ -130,6 +130,7 @@ class RowInWork {
     const trouble = this.middle(shaping.middle, body, kept);
     if (trouble) return trouble;
     this.edgeEnd(tail, order.slice(order.length - tailWidth), last, kept);
+    if (shaping.turn) this.marks.push({ kind: 'turn', edge: shaping.turn.edge, by: 0 });
     addRun(this.runs, 'unworked', back);
     kept.push(...order.slice(order.length - back));
     this.columns = first === 'right' ? kept : kept.reverse();
@@ -148,10 +149,7 @@ class RowInWork {
   private turned(shaping: RowShaping, first: Edge, last: Edge): Fault | undefined {
     const { turn } = shaping;
     const { unworked } = this;
-    if (turn) {
-      if (!isCount(turn.stitches)) return tooFew(turn.stitches, this.columns.length);
-      this.marks.push({ kind: 'turn', edge: turn.edge, by: 0 });
-    }
+    if (turn && !isCount(turn.stitches)) return tooFew(turn.stitches, this.columns.length);
     const left = unworked[first] + this.back(shaping, last);
     if (left > 0 && left >= this.columns.length) return tooFew(left + 1, this.columns.length);
     const edgeWork = (edge: Edge) =>

@@ -1,56 +1,13 @@
-/**
- * What the rows are abbreviated with, explained in our own words: of the Craft Yarn Council's list of knitting
- * abbreviations (Standards & Guidelines for Crochet and Knitting; from memory), but for s2kp, which stands there as
- * s2kp2, and for s2pp, kfbf and the lowercase letters: common practice, no published source.
- */
-const table: readonly (readonly [name: string, means: string, word?: RegExp])[] = [
-  ['ds', 'double stitch: the stitch at a turn, pulled up so that two loops lie over the needle'],
-  ['foll', 'following'],
-  ['k', 'knit', /\bk\d*\b/],
-  ['k2tog', 'knit 2 stitches together'],
-  ['k3tog', 'knit 3 stitches together'],
-  ['kfb', 'knit into front and back of the same stitch'],
-  ['m1', 'make 1: lift the strand before the next stitch and knit it twisted'],
-  ['m1l', 'make 1 that leans left: lift the strand from the front, knit its back leg'],
-  ['m1p', 'make 1 purlwise: lift the strand and purl it twisted'],
-  ['m1r', 'make 1 that leans right: lift the strand from behind, knit its front leg'],
-  ['mm', 'millimetres'],
-  ['p', 'purl', /\bp\d*\b/],
-  ['p2tog', 'purl 2 stitches together'],
-  ['p3tog', 'purl 3 stitches together'],
-  ['rem', 'remaining'],
-  ['rep', 'repeat', /\bRep\b/],
-  ['RS', 'right side'],
-  ['s2kp', 'slip 2 stitches together knitwise, knit 1, pass both over it'],
-  ['s2pp', 'slip 2 stitches so that they cross, purl 1, pass both over it'],
-  ['sk2p', 'slip 1 knitwise, knit 2 together, pass the slipped stitch over'],
-  ['sl', 'slip', /\bsl\d*\b/],
-  ['ssk', 'slip 2 stitches knitwise one by one, knit them together through the back loops'],
-  ['ssp', 'slip 2 stitches knitwise one by one, purl them together through the back loops'],
-  ['sssp', 'slip 3 stitches knitwise one by one, purl them together through the back loops'],
-  ['st', 'stitch'],
-  ['sts', 'stitches'],
-  ['tbl', 'through the back loop'],
-  ['WS', 'wrong side'],
-  ['yo', 'yarn over'],
-];
+import type { WrittenWords } from './written-words.ts';
 
-/** Those that the lines use and no others, in the order of the alphabet: 'k2tog = knit 2 stitches together'. */
-export function abbreviationsIn(lines: readonly string[]): string[] {
+/** Those that the lines use and no others, in the order of the list: 'k2tog = knit 2 stitches together'. */
+export function abbreviationsIn(
+  lines: readonly string[],
+  { abbreviations }: Pick<WrittenWords, 'abbreviations'>,
+): string[] {
   const text = lines.join('\n');
-  return table.flatMap(([name, means, word = new RegExp(`\\b${name}\\b`)]) =>
-    word.test(text) ? [`${name} = ${means}`] : [],
+  return abbreviations.flatMap(
+    ([name, means, word = new RegExp(`(?<![\\p{L}\\d])${name}(?![\\p{L}\\d])`, 'u')]) =>
+      word.test(text) ? [`${name} = ${means}`] : [],
   );
 }
-
-/** Whatever looks like an abbreviation in the lines: a short word that is none of English. */
-export const abbreviated = (lines: readonly string[]): ReadonlySet<string> =>
-  new Set(
-    (
-      lines
-        .join('\n')
-        .match(
-          /\b(?:[kp](?=\d*\b)|[kpsm]\w*\d\w*|ss[kp]|sssp|kfb|ds|foll|mm|rem|Rep|RS|WS|sl|sts?|tbl|yo)\b/g,
-        ) ?? []
-    ).map((word) => (/^[kp]\d*$/.test(word) ? word.charAt(0) : word === 'Rep' ? 'rep' : word)),
-  );

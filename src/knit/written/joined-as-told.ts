@@ -1,6 +1,7 @@
 import type { Joint } from '../making-up/joint.ts';
 import { proposed } from '../making-up/propose.ts';
 import type { ToldSeam } from '../making-up/told.ts';
+import { workJoints } from '../making-up/work-making-up.ts';
 import type { ReadPattern } from '../pattern/read-pattern.ts';
 import { partsOfMake } from '../piece/planned.ts';
 import { type StandingPiece, standingMake } from '../piece/standing.ts';
@@ -8,7 +9,7 @@ import { readMakingUp } from './read-making-up.ts';
 
 /** A read pattern made up as its text tells. */
 export interface JoinedAsTold {
-  /** undefined where it tells of no seam: it is then proposed from the pieces, as for any garment that states none */
+  /** undefined where it tells of no seam, or of none that fits: it is then proposed from the pieces, as for any garment that states none */
   readonly joints?: readonly Joint[];
   /** what it says that came to nothing: sentences that were not understood, and seams whose edges no piece has */
   readonly unread: readonly string[];
@@ -26,6 +27,10 @@ export function joinedAsTold(read: Pick<ReadPattern, 'lines' | 'size' | 'sizes' 
     return [{ recipe, makes }];
   });
   const joints = proposed({ pieces }, told);
+  const troublesOf = (made: readonly Joint[]) => workJoints(made, { pieces }).troubles.length;
+  // what is read must not make it worse than what the pieces tell by themselves
+  if (troublesOf(joints) > troublesOf(proposed({ pieces })))
+    return { unread: [...new Set([...unread, ...named.values()])] };
   const isThere = (seam: ToldSeam) => joints.some((joint) => joint.kind === 'seam' && joint.of === seam);
   const missing = [...named].filter(([seam]) => !isThere(seam)).map(([, said]) => said);
   return { joints, unread: [...unread, ...missing] };

@@ -2,9 +2,9 @@ import { fits, fitsSeamed } from '../fabric.ts';
 import { factsOf } from '../fabric-facts.ts';
 import { rowsKnitted } from '../making-up/top.ts';
 import type { PlannedPart } from '../piece/planned.ts';
-import type { Terms } from '../row/row-words.ts';
-import { abbreviated } from './abbreviations.ts';
 import type { WorkedSize } from './work-size.ts';
+import { gaugeLine } from './write-pattern.ts';
+import type { Heading, WrittenWords } from './written-words.ts';
 
 /** What a written pattern is looked through for. */
 export const points = [
@@ -31,9 +31,11 @@ export type Point = (typeof points)[number];
 
 interface Looked {
   readonly sizes: readonly WorkedSize[];
-  readonly terms: Terms;
+  readonly words: WrittenWords;
   /** lines of the text, by the heading above them */
-  readonly under: (title: RegExp) => readonly string[];
+  readonly under: (heading: Heading) => readonly string[];
+  /** the same below which a line begins as this one does, up to its colon */
+  readonly tells: (heading: Heading, line: string) => boolean;
   readonly lines: readonly string[];
 }
 
@@ -41,24 +43,33 @@ interface Looked {
  * The points of a technical editor that a written pattern does not meet; none where all is well. Which points: the published
  * lists of Snickerdoodle Knits ('Knitting pattern editing checklist'), K. McGrath ('The value of being thorough') and The
  * Wrinkled Thistle ('Technical editing explained').
- * @param text as `writeSizes` wrote it of these sizes
+ * @param text as `writeSizes` wrote it of these sizes, in these words
  */
-export function toMend(text: string, sizes: readonly WorkedSize[], terms: Terms): readonly Point[] {
+export function toMend(text: string, sizes: readonly WorkedSize[], words: WrittenWords): readonly Point[] {
   const blocks = text
     .trim()
     .split('\n\n')
     .map((block) => block.split('\n'));
-  const under = (title: RegExp) => blocks.find(([first]) => title.test(first ?? ''))?.slice(1) ?? [];
-  const looked: Looked = { sizes, terms, under, lines: blocks.flat() };
+  const under = (heading: Heading) =>
+    blocks.find(([first]) => first === words.headings[heading])?.slice(1) ?? [];
+  const only = new RegExp(
+    `^${words.list.only(['#']).replace('#', '.*')}|^${words.list.only(['#', '#']).replace(/#.*#/, '.*')}`,
+  );
+  const tells = (heading: Heading, line: string) => {
+    const beginning = line.slice(0, line.indexOf(':'));
+    return under(heading).some((one) => one.replace(only, '').startsWith(beginning));
+  };
+  const looked: Looked = { sizes, words, under, tells, lines: blocks.flat() };
   return points.filter((point) => !meets[point](looked));
 }
 
 /** A figure for each size stands on the line: one for all, or as many as there are sizes. */
 const hasLists = (line: string, sizes: number): boolean =>
   (line.match(/\([^()]*,[^()]*\)/g) ?? []).every((list) => {
-    const values = list.split(',');
+    // a comma within a figure is none between two
+    const values = list.split(/;|,(?=\s)/);
     return (
-      !values.every((value) => /^[(\s]*[\d.–]+(?:st|nd|rd|th)?[)\s]*$/.test(value)) ||
+      !values.every((value) => /^[(\s]*[\d.,–]+(?:st|nd|rd|th)?[)\s]*$/.test(value)) ||
       values.length === sizes - 1
     );
   });
@@ -77,23 +88,35 @@ const knittedMm = (part: PlannedPart): number =>
     .reduce((sum, { section }) => sum + (part.cells[section]?.height ?? 0), 0);
 
 const meets: Readonly<Record<Point, (looked: Looked) => boolean>> = {
-  title: ({ lines }) => (lines[0] ?? '') !== '' && lines.some((line) => line.startsWith('Design: ')),
-  'body and ease': ({ under }) => ['Body', 'Ease'].every((word) => starts(under(/^SIZE AND FIT/), word)),
-  measures: ({ under, sizes }) =>
+  title: ({ lines, words: { facts } }) =>
+    (lines[0] ?? '') !== '' && lines.some((line) => line.startsWith(facts.design(''))),
+  'body and ease': ({ tells, words: { facts } }) =>
+    tells('fit', facts.body('')) && tells('fit', facts.ease('', true)),
+  measures: ({ tells, sizes, words: { facts } }) =>
     sizes.every(({ finished }) => finished.chest !== undefined && finished.length !== undefined) &&
-    ['Chest', 'Length'].every((word) => starts(under(/^FINISHED/), word)),
-  yarn: ({ under, sizes }) =>
+    (['chest', 'length'] as const).every((name) =>
+      tells('finished', facts.measure(facts.measures[name], '')),
+    ),
+  yarn: ({ tells, sizes, words }) =>
     sizes.every(({ garment }) => {
       const [yarn] = garment.yarns ?? [];
       return yarn !== undefined && yarn.name !== '' && yarn.grams !== undefined && yarn.metres !== undefined;
-    }) && starts(under(/^MATERIALS/), 'Amount'),
-  needles: ({ under }) => ['Needles', 'Notions'].every((word) => starts(under(/^MATERIALS/), word)),
-  gauge: ({ under }) =>
-    /\d sts and .* rows = .* in .+ on .+ needles/.test(under(/^(GAUGE|TENSION)/).join(' ')),
-  washed: ({ under }) => /washed/.test(under(/^(GAUGE|TENSION)/).join(' ')),
-  abbreviations: ({ under, lines }) => {
-    const told = under(/^ABBREVIATIONS/).map((line) => line.split(' = ')[0] ?? '');
-    const used = abbreviated(lines.filter((line) => !line.includes(' = ') || /^(Gauge|Tension)/.test(line)));
+    }) && tells('materials', words.facts.amount([])),
+  needles: ({ tells, words: { facts } }) =>
+    tells('materials', facts.needles([])) && tells('materials', facts.notions([])),
+  gauge: ({ under, sizes, words }) => {
+    const gauge = sizes[0]?.garment.pieces.find(({ recipe }) => recipe.gauge)?.recipe.gauge;
+    if (gauge?.fabric === undefined || gauge.needle === undefined) return false;
+    return under('gauge').some((line) => line.startsWith(gaugeLine(gauge, words)));
+  },
+  washed: ({ under, words }) => under('gauge').some((line) => line.includes(words.facts.washed)),
+  abbreviations: ({ under, lines, words }) => {
+    const told = under('abbreviations').map((line) => line.split(' = ')[0] ?? '');
+    const gauge = under('gauge');
+    const used = shortIn(
+      lines.filter((line) => !line.includes(' = ') || gauge.includes(line)),
+      words,
+    );
     return told.length === used.size && told.every((one) => used.has(one));
   },
   lists: ({ lines, sizes }) => lines.every((line) => hasLists(line, sizes.length)),
@@ -132,20 +155,29 @@ const meets: Readonly<Record<Point, (looked: Looked) => boolean>> = {
         part === undefined ? 0 : knittedMm(part) + topOf(back.find(({ name }) => name === part.parent));
       return Math.abs(Math.max(...back.map(topOf)) - length) < NEAR_MM;
     }),
-  sides: ({ lines }) =>
-    lines.every((line) => !/^(?:Sizes? .* only: )?Row /.test(line) || /\((?:RS|WS)\)/.test(line)),
-  'same words': ({ lines, terms }) => {
-    const other =
-      terms === 'US'
-        ? /\bcast off\b|\btension\b|stocking stitch/i
-        : /\bbind off\b|\bbound off\b|\bgauge\b|stockinette/i;
-    return !lines.some((line) => other.test(line));
+  sides: ({ lines, words: { list, work } }) => {
+    // what stands behind the number of a row, 'Row 1 (RS)'
+    const sides = (['RS', 'WS'] as const).map((side) => work.row(1, side, '').replace(/^.*1/, ''));
+    const row = work.row(1, 'RS', '').replace(/1.*$/, '');
+    return lines.every(
+      (line) =>
+        !list.isRows.test(line) ||
+        !new RegExp(`(?:^|: )${row}\\d[^:]*:`).test(line) ||
+        sides.some((side) => line.includes(side.slice(0, side.indexOf(':') + 1))),
+    );
   },
+  'same words': ({ lines, words }) => !lines.some((line) => words.foreign.test(line)),
   'making up': ({ under, sizes }) =>
-    sizes.every(({ steps }) => steps.length > 0) && under(/^MAKING UP/).length > 0,
-  care: ({ under }) => under(/^CARE/).length > 0,
-  licence: ({ under }) => starts(under(/^LICENCE/), 'Licence'),
+    sizes.every(({ steps }) => steps.length > 0) && under('makingUp').length > 0,
+  care: ({ under }) => under('care').length > 0,
+  licence: ({ tells, words }) => tells('licence', words.facts.licence('')),
 };
 
-const starts = (lines: readonly string[], word: string): boolean =>
-  lines.some((line) => line.replace(/^Sizes? .* only: /, '').startsWith(word));
+/** Whatever looks like an abbreviation in the lines, by the name that the list gives it; of several words, each as well. */
+function shortIn(lines: readonly string[], { looksShort, abbreviations }: WrittenWords): ReadonlySet<string> {
+  const found = lines.join('\n').match(looksShort) ?? [];
+  const within = found.flatMap((one) => /\S+ (.+)/.exec(one)?.[1]?.match(looksShort) ?? []);
+  const named = (one: string) =>
+    abbreviations.find(([name, , word]) => name === one || word?.exec(one)?.[0] === one)?.[0] ?? one;
+  return new Set([...found, ...within].map(named));
+}

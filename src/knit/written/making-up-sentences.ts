@@ -1,5 +1,6 @@
 import type { Token } from '../row/read/lex.ts';
 import {
+  BEHIND_TITLE,
   eitherSide,
   figured,
   laps,
@@ -15,7 +16,7 @@ import { compiled, isStop, type Matched, matchAt, type SlotReader, wordsOf } fro
 
 /** Every sentence that is written of the making up, under one key each. */
 const all = {
-  ...prefixed('title', titles),
+  ...prefixed('title', titles, `[${BEHIND_TITLE.nos}]${BEHIND_TITLE.colon}`),
   ...prefixed('way', ways),
   ...prefixed('plain', plain),
   ...prefixed('raglan', raglanLines),
@@ -27,8 +28,12 @@ const all = {
 function prefixed<P extends string, K extends string>(
   prefix: P,
   table: Readonly<Record<K, string>>,
+  behind = '',
 ): Readonly<Record<`${P} ${K}`, string>> {
-  const entries = Object.entries<string>(table).map(([key, said]) => [`${prefix} ${key}`, said]);
+  const entries = Object.entries<string>(table).map(([key, said]) => [
+    `${prefix} ${key}`,
+    `${said}${behind}`,
+  ]);
   return Object.fromEntries(entries) as Record<`${P} ${K}`, string>;
 }
 

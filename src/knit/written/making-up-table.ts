@@ -13,21 +13,24 @@ export const seamNames = { shoulder: 'shoulder', side: 'side', sleeve: 'sleeve',
 
 /** What a line begins with. Each begins with a word that tells without rows, so that the text is read back. */
 export const titles = {
-  block: 'Block {piece}[, {times} times][, no. {nos}]:',
-  'both shoulders': `Join both ${seamNames.shoulder} seams[, no. {nos}]:`,
-  'one shoulder': `Join the {side} ${seamNames.shoulder} seam[, no. {nos}]:`,
-  'one line': `Sew the {line} ${seamNames.raglan} seam[, no. {nos}]:`,
-  band: 'Work the {band} as given above[, no. {nos}]:',
-  raglan: `Sew ${seamNames.raglan} seams[, no. {nos}]:`,
-  'set in': `Set in ${seamNames.sleeve}s[, no. {nos}]:`,
-  side: `Sew ${seamNames.side} seams[, no. {nos}]:`,
-  sleeve: `Sew ${seamNames.sleeve} seams[, no. {nos}]:`,
-  buttons: 'Sew on buttons[, no. {nos}]:',
-  opening: 'Close the opening of the {of}[, no. {nos}]:',
-  join: 'Join {a} to {b}[, no. {nos}]:',
-  'by hand': 'Join by hand[, no. {nos}]:',
+  block: 'Block {piece}[, {times} times]',
+  'both shoulders': `Join both ${seamNames.shoulder} seams`,
+  'one shoulder': `Join the {side} ${seamNames.shoulder} seam`,
+  'one line': `Sew the {line} ${seamNames.raglan} seam`,
+  band: 'Work the {band} as given above',
+  raglan: `Sew ${seamNames.raglan} seams`,
+  'set in': `Set in ${seamNames.sleeve}s`,
+  side: `Sew ${seamNames.side} seams`,
+  sleeve: `Sew ${seamNames.sleeve} seams`,
+  buttons: 'Sew on buttons',
+  opening: 'Close the opening of the {of}',
+  join: 'Join {a} to {b}',
+  'by hand': 'Join by hand',
 } as const;
 export type Title = keyof typeof titles;
+
+/** Behind what a line begins with: the makes that it is for, where not for all, and what leads on. */
+export const BEHIND_TITLE = { nos: ', no. {nos}', colon: ':' } as const;
 
 /** What a place of a sentence stands for in the words of either side of the Atlantic. */
 export const eitherSide = {

@@ -35,12 +35,12 @@ export function readMakingUp({
     if (line.rows.length > 0) continue;
     const from = heading === undefined ? 0 : behindHeading(tokens);
     for (const found of sentencesOf(tokens, from, sizes, size)) {
-      const sentences = 'key' in found ? [found] : isUnder ? plainly(found.rest) : [];
+      const { own, words } = found;
+      const sentences = own ? [own] : isUnder ? plainly(words) : [];
       said.push(...sentences);
       for (const seam of seamsIn(sentences))
-        if (!named.has(seam)) named.set(seam, 'rest' in found ? textOf(line, found.rest) : line.text);
-      if ('rest' in found && isUnder && sentences.length === 0 && !saysNoSeam(found.rest))
-        unread.push(textOf(line, found.rest));
+        if (!named.has(seam)) named.set(seam, textOf(line, own ? ownLine(tokens, words) : words));
+      if (!own && isUnder && sentences.length === 0 && !saysNoSeam(words)) unread.push(textOf(line, words));
     }
   }
   const says = (words: string) => lines.some(({ text }) => hasWords(lex(text), words));
@@ -48,7 +48,11 @@ export function readMakingUp({
   return { told: toldBy(said, beside), named, unread };
 }
 
-type Found = Sentence | { readonly rest: readonly Token[] };
+/** The words of a sentence without its stops, and what it is where it is one of ours. */
+interface Found {
+  readonly own?: Sentence;
+  readonly words: readonly Token[];
+}
 
 /** Sentence by sentence, those of other sizes left out. */
 function* sentencesOf(
@@ -65,15 +69,10 @@ function* sentencesOf(
       continue;
     }
     at += cut.from;
-    const found = sentenceAt(all, at);
-    if (found) {
-      yield found;
-      at = found.to;
-      continue;
-    }
-    const end = endOfSentence(all, at);
-    const rest = all.slice(at, end).filter((token) => !isStop(token));
-    if (rest.length > 0) yield { rest };
+    const own = sentenceAt(all, at);
+    const end = own?.to ?? endOfSentence(all, at);
+    const words = all.slice(at, end).filter((token) => !isStop(token));
+    if (words.length > 0) yield { words, ...(own && { own }) };
     at = end;
   }
 }
@@ -114,6 +113,10 @@ function behindHeading(tokens: readonly Token[]): number {
   const colon = tokens.findIndex(({ text }) => text === ':');
   return colon >= 0 && colon < 4 ? colon + 1 : endOfLine(tokens, 0);
 }
+
+/** Its figures stand behind what a line begins with. */
+const ownLine = (tokens: readonly Token[], [first]: readonly Token[]): readonly Token[] =>
+  tokens.filter((token) => token.line === first?.line && !isStop(token));
 
 function textOf({ text }: ReadLine, [first, ...rest]: readonly Token[]): string {
   const last = rest.at(-1) ?? first;

@@ -2,20 +2,21 @@ import { factsOf } from '../fabric-facts.ts';
 import type { PlannedPart, PlannedRow } from '../piece/planned.ts';
 import { expandRow } from '../row/expand.ts';
 import { printRow, sayRow } from '../row/print.ts';
-import type { RowWords } from '../row/row-words.ts';
 import { addRun, type Run } from '../row/shorten.ts';
+import type { WrittenWords } from './written-words.ts';
 
 /** Longest block of rows that is said once and then repeated: a stitch pattern or a shaping rhythm. */
 const LONGEST_BLOCK = 24;
 
 /** What the lines of one part are written with. */
-export interface RowLineWords {
-  readonly rows: RowWords;
-  /** 'bind off' or 'cast off' */
-  readonly bindOff: string;
-  /** ' loosely' where the edge goes over the head */
-  readonly how?: string;
+export interface RowLineWords extends Pick<WrittenWords, 'rows' | 'work' | 'point'> {
+  /** its edge goes over the head: it is bound off loosely */
+  readonly isLoose?: boolean;
 }
+
+/** A size of needles in mm, as it stands in the text. */
+export const needleIn = ({ point }: Pick<WrittenWords, 'point'>, mm: number): string =>
+  String(mm).replace('.', point);
 
 /**
  * A part's rows in standard wording: each new row once, recurring blocks as 'Rep rows 1 and 2 8 times more',
@@ -31,18 +32,18 @@ export function rowLines(part: PlannedPart, words: RowLineWords, needleBefore: n
   while (at < rows.length) {
     const row = rows[at] as PlannedRow;
     if (row.needle !== needle) {
-      lines.push(`Change to ${row.needle} mm needles.`);
+      lines.push(words.work.change(needleIn(words, row.needle)));
       needle = row.needle;
     }
     const rhythm = rhythmAt(rows, said, at);
     if (rhythm.length > 0) {
-      lines.push(rowLine(part, row, words), `Rep row ${row.n} ${rhythm.map(beatWords).join(', then ')}.`);
+      lines.push(rowLine(part, row, words), words.work.rhythm(row.n, rhythm));
       at = (rhythm.at(-1) as Beat).last + 1;
       continue;
     }
     const { length, times } = fromRightSide(rows, said.slice(0, nextRhythm(rows, said, at)), at);
     for (let i = at; i < at + length; i += 1) lines.push(rowLine(part, rows[i] as PlannedRow, words));
-    if (times > 1) lines.push(repeatLine(rows, at, length, times));
+    if (times > 1) lines.push(repeatLine(rows, at, length, times, words));
     at += length * times;
   }
   return lines;
@@ -53,15 +54,12 @@ interface Beat {
   readonly every: number;
   /** index of its last shaping row, and stitches after it */
   readonly last: number;
-  readonly after: number;
+  readonly to: number;
 }
 
 /** Fewer rows apart, or fewer times, the rows are said sooner as they are. */
 const LEAST_APART = 4;
 const LEAST_TIMES = 2;
-
-const beatWords = ({ every, after }: Beat): string =>
-  `on every foll ${every}${every % 10 === 2 && every % 100 !== 12 ? 'nd' : 'th'} row to ${stitchCount(after)}`;
 
 /** 'Every foll 8th row to 63 sts, then every foll 6th row to 83 sts': how the shaping right side row here comes again; [] where it does not. */
 function rhythmAt(rows: readonly PlannedRow[], said: readonly string[], at: number): Beat[] {
@@ -75,7 +73,7 @@ function rhythmAt(rows: readonly PlannedRow[], said: readonly string[], at: numb
     let last = from;
     while (every >= LEAST_APART && nextSame(rows, said, last) === every) last += every;
     if (last - from < LEAST_TIMES * every || every < LEAST_APART) return beats;
-    beats.push({ every, last, after: (rows[last] as PlannedRow).after });
+    beats.push({ every, last, to: (rows[last] as PlannedRow).after });
     from = last;
   }
 }
@@ -113,20 +111,18 @@ function nextRhythm(rows: readonly PlannedRow[], said: readonly string[], at: nu
   return rhythmAt(rows, said, to).length > 0 ? to : rows.length;
 }
 
-/** '1 st', '24 sts' */
-export const stitchCount = (count: number): string => `${count} ${count === 1 ? 'st' : 'sts'}`;
-
 function rowLine(
   part: PlannedPart,
   row: PlannedRow,
-  { rows: words, bindOff, how = '' }: RowLineWords,
+  { rows: words, work, isLoose = false }: RowLineWords,
 ): string {
   const fabric = part.sections[row.section]?.fabric ?? 'stocking';
   const isWhole = row.after === 0 && row.steps.length === 1;
-  if (isWhole) return `Row ${row.n} (${row.side}): ${bindOff} all sts${how}${factsOf(fabric).boundOff}.`;
-  const count = row.after === row.before ? '' : ` (${stitchCount(row.after)})`;
-  const said = inRib(row, part.rows[row.n - 2]);
-  return `Row ${row.n} (${row.side}): ${said ? ribWords(said, words) : sayRow(row.steps, words)}.${count}`;
+  if (isWhole) return work.row(row.n, row.side, work.bindOffAll(isLoose, factsOf(fabric).boundOff));
+  const count = row.after === row.before ? '' : ` (${work.count(row.after)})`;
+  const runs = inRib(row, part.rows[row.n - 2]);
+  const said = runs ? ribWords(runs, words, work) : sayRow(row.steps, words);
+  return `${work.row(row.n, row.side, said)}${count}`;
 }
 
 /** A row of button-holes in a rib, its stitches between them as 'rib'; undefined where it is none, or its stitches do not go on as they look. */
@@ -149,13 +145,15 @@ function inRib(row: PlannedRow, last: PlannedRow | undefined): Run[] | undefined
 }
 
 /** 'rib 4, [bind off 3 sts, rib until 12 sts on needle after gap] 5 times, bind off 3 sts, rib to end'. */
-function ribWords(runs: readonly Run[], words: RowWords): string {
+function ribWords(
+  runs: readonly Run[],
+  words: RowLineWords['rows'],
+  { rib, ribAfterGap, ribToEnd }: RowLineWords['work'],
+): string {
   const open = runs.map(({ work, times }, i): string => {
     if (work !== 'patt') return words.stitches(work, times);
-    if (i === runs.length - 1) return 'rib to end';
-    return runs[i - 1]?.work === 'bo'
-      ? `rib until ${stitchCount(times)} on needle after gap`
-      : `rib ${times}`;
+    if (i === runs.length - 1) return ribToEnd;
+    return runs[i - 1]?.work === 'bo' ? ribAfterGap(times) : rib(times);
   });
   const said: string[] = open.slice(0, 1);
   for (let i = 1; i < open.length; ) {
@@ -184,19 +182,18 @@ function fromRightSide(
   return blockAt(said, at + 1).length === 2 ? { length: 1, times: 1 } : here;
 }
 
-function repeatLine(rows: readonly PlannedRow[], at: number, length: number, times: number): string {
+function repeatLine(
+  rows: readonly PlannedRow[],
+  at: number,
+  length: number,
+  times: number,
+  { work }: RowLineWords,
+): string {
   const first = rows[at] as PlannedRow;
   const last = rows[at + length - 1] as PlannedRow;
   const end = rows[at + length * times - 1] as PlannedRow;
-  const which =
-    length === 1
-      ? `row ${first.n}`
-      : length === 2
-        ? `rows ${first.n} and ${last.n}`
-        : `rows ${first.n}–${last.n}`;
-  const more = times === 2 ? 'once more' : `${times - 1} times more`;
-  const count = end.after === last.after ? '' : ` (${stitchCount(end.after)})`;
-  return `Rep ${which} ${more}.${count}`;
+  const count = end.after === last.after ? '' : ` (${work.count(end.after)})`;
+  return `${work.repeat(first.n, last.n, times - 1)}${count}`;
 }
 
 /** The block from here on that is repeated and saves most lines; a single row where none is. */

@@ -1,9 +1,10 @@
-import type { Design } from '../garment/design.ts';
 import { garmentKinds } from '../garment/kinds/garments.ts';
 import { yarnWeights } from '../garment/yarn-weight.ts';
 import type { MakingUpStep } from '../making-up/step.ts';
+import { needleIn } from './row-lines.ts';
 import type { SaysLength } from './says-length.ts';
 import type { WorkedSize } from './work-size.ts';
+import type { FactWords, WrittenWords } from './written-words.ts';
 
 /** A part of the written pattern; its lines are laid beside those of the other sizes. */
 export interface WrittenSection {
@@ -11,50 +12,46 @@ export interface WrittenSection {
   readonly lines: readonly string[];
 }
 
-const armholeWords = {
-  drop: 'drop shoulders',
-  indented: 'indented armholes',
-  'set-in': 'set-in armholes',
-  raglan: 'raglan armholes',
-} as const;
-
 /** 'Pullover with set-in armholes and a round neck, knitted flat in pieces and sewn together.' */
-function whatItIs({ design }: WorkedSize): string {
-  const made = 'knitted flat in pieces and sewn together.';
-  if (!design) return `It is ${made}`;
-  const kind = design.kind.charAt(0).toUpperCase() + design.kind.slice(1);
-  return `${kind} with ${armholeWords[design.armhole]} and a ${design.neck.shape} neck, ${made}`;
+function whatItIs({ design }: WorkedSize, { facts }: WrittenWords): string {
+  if (!design) return facts.pieces;
+  const { kind, armhole, neck } = design;
+  return facts.whatItIs(facts.kinds[kind], facts.armholes[armhole], facts.necks[neck.shape]);
 }
 
 /** What it is and whom it fits. */
-export function sizeAndFit(size: WorkedSize, length: SaysLength): WrittenSection {
-  const lines = [whatItIs(size)];
+export function sizeAndFit(size: WorkedSize, words: WrittenWords, length: SaysLength): WrittenSection {
+  const lines = [whatItIs(size, words)];
   const { design } = size;
   if (design) {
-    lines.push(`Body, round the chest: ${length(design.body.chest)}`);
-    lines.push(easeLine(design, length));
+    const { chest } = design.ease;
+    lines.push(
+      words.facts.body(length(design.body.chest)),
+      words.facts.ease(length(Math.abs(chest)), chest >= 0),
+    );
   }
-  return { title: 'SIZE AND FIT', lines };
+  return { title: words.headings.fit, lines };
 }
 
-const easeLine = ({ ease: { chest } }: Design, length: SaysLength): string =>
-  chest < 0
-    ? `Ease: ${length(-chest)} narrower than the body at the chest`
-    : `Ease: ${length(chest)} wider than the body at the chest`;
-
 /** Made up, seams deducted. */
-export function finishedMeasures({ finished }: WorkedSize, length: SaysLength): WrittenSection {
+export function finishedMeasures(
+  { finished }: WorkedSize,
+  { facts, headings }: WrittenWords,
+  length: SaysLength,
+): WrittenSection {
   const all = [
-    ['Chest', finished.chest],
-    ['Length', finished.length],
-    ['Nape to cuff', finished.napeToCuff],
-    ['Upper arm', finished.upperArm],
-    ['Wrist', finished.wrist],
-    ['Neck, round its edge', finished.neckWithBand ?? finished.neck],
+    ['chest', finished.chest],
+    ['length', finished.length],
+    ['napeToCuff', finished.napeToCuff],
+    ['upperArm', finished.upperArm],
+    ['wrist', finished.wrist],
+    ['neck', finished.neckWithBand ?? finished.neck],
   ] as const;
   return {
-    title: 'FINISHED MEASUREMENTS',
-    lines: all.flatMap(([name, mm]) => (mm === undefined ? [] : [`${name}: ${length(mm)}`])),
+    title: headings.finished,
+    lines: all.flatMap(([name, mm]) =>
+      mm === undefined ? [] : [facts.measure(facts.measures[name], length(mm))],
+    ),
   };
 }
 
@@ -64,32 +61,33 @@ const METRES_PER_YARD = 0.9144;
 export function materials(
   size: WorkedSize,
   text: readonly string[],
+  words: WrittenWords,
   number: NeedleNumber = () => undefined,
 ): WrittenSection {
   const { garment, yarn } = size;
+  const { facts } = words;
   const [first] = garment.yarns ?? [];
   const metres = Math.ceil(yarn.metresToBuy / 10) * 10;
   const perGram = first?.grams && first.metres ? first.metres / first.grams : undefined;
   const amounts = [
-    `${metres} m / ${Math.ceil(metres / METRES_PER_YARD / 10) * 10} yd`,
+    `${metres} m / ${Math.ceil(metres / METRES_PER_YARD / 10) * 10} ${facts.yards}`,
     ...(perGram ? [`${Math.ceil(metres / perGram / 10) * 10} g`] : []),
-    ...(yarn.balls === undefined ? [] : [`${yarn.balls} balls`]),
+    ...(yarn.balls === undefined ? [] : [facts.balls(yarn.balls)]),
   ];
-  const strands = (first?.strands ?? 1) > 1 ? [`Held together: ${first?.strands} strands`] : [];
   return {
-    title: 'MATERIALS',
+    title: words.headings.materials,
     lines: [
-      yarnLine(size),
-      ...strands,
-      `Amount, reserve included: ${amounts.join('; ')}`,
-      needleLine(size, number),
-      ...notions(size, text),
-      ...longNeedles(size),
+      yarnLine(size, facts),
+      ...((first?.strands ?? 1) > 1 ? [facts.strands(first?.strands ?? 1)] : []),
+      facts.amount(amounts),
+      needleLine(size, words, number),
+      ...notions(size, text, facts),
+      ...longNeedles(size, words),
     ],
   };
 }
 
-function yarnLine({ garment: { yarns, pieces } }: WorkedSize): string {
+function yarnLine({ garment: { yarns, pieces } }: WorkedSize, facts: FactWords): string {
   const [first] = yarns ?? [];
   const gauge = pieces.find(({ recipe }) => recipe.gauge)?.recipe.gauge;
   const isPlain = gauge?.fabric === undefined || gauge.fabric === 'stocking';
@@ -98,24 +96,23 @@ function yarnLine({ garment: { yarns, pieces } }: WorkedSize): string {
     first?.name,
     first?.fibre,
     first?.grams && first.metres ? `${first.grams} g = ${first.metres} m` : undefined,
-    weights.length > 0
-      ? `weight ${weights.map(({ weight, name }) => `${weight} ${name}`).join(' or ')}`
-      : undefined,
+    weights.length > 0 ? facts.weight(weights) : undefined,
   ].filter((word) => word);
-  return `Yarn: ${words.join(', ') || 'to suit the gauge'}`;
+  return facts.yarn(words.join(', ') || facts.anyYarn);
 }
 
 /** What a needle of so many mm is called in another system, 'US 6'; undefined where it has no name there. */
 export type NeedleNumber = (mm: number) => string | undefined;
 
-function needleLine({ garment }: WorkedSize, number: NeedleNumber): string {
+function needleLine({ garment }: WorkedSize, words: WrittenWords, number: NeedleNumber): string {
   const rows = garment.pieces.flatMap(({ makes }) => makes[0]?.parts.flatMap((part) => part.rows) ?? []);
   const sizes = [...new Set(rows.map(({ needle }) => needle))].sort((a, b) => b - a);
   const said = sizes.map((mm) => {
     const other = number(mm);
-    return other === undefined ? `${mm} mm` : `${mm} mm (${other})`;
+    const own = `${needleIn(words, mm)} mm`;
+    return other === undefined ? own : `${own} (${other})`;
   });
-  return `Needles: ${said.join(' and ')}`;
+  return words.facts.needles(said);
 }
 
 /** A straight needle holds so wide a band at the most, mm; a longer one is worked in rows on a circular needle; common practice, no published source. */
@@ -125,32 +122,33 @@ const CIRCULAR_CM = [60, 80, 100, 120, 150] as const;
 const CROWDED = 0.75;
 
 /** The bands with more stitches than a straight needle holds, on lines of their own: a small size may have none. */
-function longNeedles({ garment }: WorkedSize): string[] {
+function longNeedles({ garment }: WorkedSize, words: WrittenWords): string[] {
   const bands = garment.pieces.flatMap(({ recipe, makes }) => {
     const part = makes[0]?.parts[0];
     const row = part?.rows[0];
     const wideMm = (part?.start ?? 0) * (part?.cells[row?.section ?? 0]?.width ?? 0);
     if (!recipe.role?.endsWith('band') || !row || wideMm <= ON_STRAIGHT_MM) return [];
-    const cm = CIRCULAR_CM.find((length) => 10 * length >= CROWDED * wideMm) ?? CIRCULAR_CM.at(-1);
-    return [{ band: recipe.name.toLowerCase(), needle: `${row.needle} mm, ${cm} cm long` }];
+    const cm = CIRCULAR_CM.find((length) => 10 * length >= CROWDED * wideMm) ?? CIRCULAR_CM[4];
+    return [{ band: words.name(recipe.name), needle: `${needleIn(words, row.needle)} mm`, cm }];
   });
-  return [...new Set(bands.map(({ needle }) => needle))].map((needle) => {
-    const own = bands.filter((one) => one.needle === needle).map(({ band }) => `the ${band}`);
-    return `Circular needle for ${own.join(' and ')}: ${needle}`;
+  const key = ({ needle, cm }: (typeof bands)[number]) => `${needle} ${cm}`;
+  return bands.flatMap((one, i) => {
+    const own = bands.filter((other) => key(other) === key(one));
+    const names = own.map(({ band }) => band);
+    return own[0] === bands[i] ? [words.facts.longNeedle(names, one.needle, one.cm)] : [];
   });
 }
 
 /** Buttons on a line of their own: a small size may have none. */
-function notions({ steps, design }: WorkedSize, text: readonly string[]): string[] {
+function notions({ steps, design }: WorkedSize, text: readonly string[], facts: FactWords): string[] {
   const buttons = steps.reduce((sum, step) => sum + buttonsOf(step), 0);
   const across = steps.some(({ kind }) => kind === 'buttons') ? design?.frontBand.buttonMm : undefined;
-  const words = [
-    ...(text.some((line) => line.includes('holder')) ? ['stitch holders'] : []),
-    ...(steps.some(({ kind }) => kind === 'set in sleeves') ? ['markers'] : []),
-    'tapestry needle',
+  const things = [
+    ...(text.some((line) => facts.rests.test(line)) ? [facts.holders] : []),
+    ...(steps.some(({ kind }) => kind === 'set in sleeves') ? [facts.markers] : []),
+    facts.tapestryNeedle,
   ];
-  const sewnOn = `Buttons: ${buttons}${across ? `, ${across} mm across` : ''}`;
-  return [`Notions: ${words.join(', ')}`, ...(buttons > 0 ? [sewnOn] : [])];
+  return [facts.notions(things), ...(buttons > 0 ? [facts.buttons(buttons, across)] : [])];
 }
 
 function buttonsOf(step: MakingUpStep): number {
@@ -162,21 +160,19 @@ function buttonsOf(step: MakingUpStep): number {
 const GROWN_HEAD_MM = 550;
 
 /** Common practice, no published source. */
-export function care({ design, steps }: WorkedSize): WrittenSection {
-  const lines = [
-    'Wash and dry it as the label of its yarn says, and as the swatch was washed.',
-    'Rest your hands when they tire; ask a doctor where they hurt.',
-  ];
+export function care({ design, steps }: WorkedSize, { facts, headings }: WrittenWords): WrittenSection {
+  const lines = [...facts.care];
   // of what was not drafted nobody knows whom it is for
   if (design === undefined || design.body.head < GROWN_HEAD_MM) {
     const opens = steps.some(({ kind }) => kind === 'buttons' || kind === 'opening' || kind === 'lap');
     const isOpen = design ? garmentKinds[design.kind].open : false;
-    const cautions = [
-      'no cords or ribbons at the neck',
-      ...(opens ? ['buttons sewn so that they hold'] : []),
-      ...(isOpen ? [] : ['a neck that goes over the head with ease']),
-    ];
-    lines.push(`For a child: ${cautions.join('; ')}. Follow your local rules.`);
+    lines.push(
+      facts.forChild([
+        facts.noCords,
+        ...(opens ? [facts.buttonsHold] : []),
+        ...(isOpen ? [] : [facts.overHead]),
+      ]),
+    );
   }
-  return { title: 'CARE AND CAUTIONS', lines };
+  return { title: headings.care, lines };
 }

@@ -71,6 +71,10 @@ function tell(
     case 'loop back':
     case 'loop raglan':
       told.opening ??= { of: key === 'loop back' ? 'back' : 'raglan', rows: n('rows') };
+      break;
+    default:
+      // what else is said follows from the pieces
+      break;
   }
 }
 

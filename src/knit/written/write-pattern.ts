@@ -1,13 +1,13 @@
-import type { FabricName } from '../fabric.ts';
 import { ok, type Result, refuse } from '../fault.ts';
 import type { MeasuredGauge } from '../measured-gauge.ts';
 import type { Garment, Yarn } from '../piece/garment.ts';
 import { plan } from '../piece/plan.ts';
 import type { PlannedPart } from '../piece/planned.ts';
 import type { Recipe } from '../piece/recipe.ts';
-import { englishRowWords, type Terms } from '../row/row-words.ts';
-import { LEFT_FIRST, TOP_DOWN } from './making-up-table.ts';
-import { type RowLineWords, rowLines, stitchCount } from './row-lines.ts';
+import type { Terms } from '../row/row-words.ts';
+import { englishWritten } from './english.ts';
+import { needleIn, type RowLineWords, rowLines } from './row-lines.ts';
+import type { FactWords, WrittenWords } from './written-words.ts';
 
 export interface WriteOptions {
   readonly terms?: Terms;
@@ -18,19 +18,14 @@ interface Parts {
   readonly parts: readonly PlannedPart[];
 }
 
-export const rowLineWords = (terms: Terms): RowLineWords => ({
-  rows: englishRowWords(terms),
-  bindOff: terms === 'US' ? 'Bind off' : 'Cast off',
-});
-
 /**
  * The rows of a garment in standard wording, which `readPattern` reads back; `writeSizes` writes the whole pattern.
  * @returns the text, or the planner's faults
  * @instrument of tests: screens write the whole pattern
  */
 export function writePattern(garment: Garment, { terms = 'US' }: WriteOptions = {}): Result<string> {
-  const words = rowLineWords(terms);
-  const blocks: string[][] = [head(garment, terms)];
+  const words = englishWritten(terms);
+  const blocks: string[][] = [head(garment, words)];
   for (const recipe of garment.pieces) {
     const made = plan(recipe);
     if (!made.ok) return refuse(...made.faults);
@@ -39,57 +34,48 @@ export function writePattern(garment: Garment, { terms = 'US' }: WriteOptions = 
   return ok(`${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`);
 }
 
-function head(garment: Garment, terms: Terms): string[] {
-  const gauge = garment.pieces.find((piece) => piece.gauge)?.gauge;
-  const yarn = garment.yarns?.[0];
-  const lines = [garment.name];
-  if (garment.credits) lines.push(`Design: ${garment.credits}`);
-  if (garment.licence) lines.push(`Licence: ${garment.licence}`);
-  if (yarn) lines.push(`Yarn: ${yarnWords(yarn)}`);
-  if (gauge) lines.push(gaugeLine(gauge, terms));
-  return lines;
+function head({ name, credits, licence, pieces, yarns }: Garment, words: WrittenWords): string[] {
+  const { facts } = words;
+  const gauge = pieces.find((piece) => piece.gauge)?.gauge;
+  const [yarn] = yarns ?? [];
+  return [
+    name,
+    ...(credits ? [facts.design(credits)] : []),
+    ...(licence ? [facts.licence(licence)] : []),
+    ...(yarn ? [facts.yarn(yarnWords(yarn, facts))] : []),
+    ...(gauge ? [gaugeLine(gauge, words)] : []),
+  ];
 }
 
-const yarnWords = ({ name, fibre, balls, grams, metres }: Yarn): string =>
+const yarnWords = ({ name, fibre, balls, grams, metres }: Yarn, facts: FactWords): string =>
   [
     name,
     fibre,
     grams && metres ? `${grams} g = ${metres} m` : undefined,
-    balls ? `${balls} balls` : undefined,
+    balls ? facts.balls(balls) : undefined,
   ]
     .filter((word) => word)
     .join(', ');
 
-const figure = (n: number): string => String(Math.round(n * 10) / 10);
-
-export function gaugeLine({ stitches, rows, fabric, needle }: MeasuredGauge, terms: Terms): string {
-  const word = terms === 'US' ? 'Gauge' : 'Tension';
-  const measuredIn = fabric === undefined ? '' : ` in ${fabricWords[fabric][terms]}`;
-  const on = needle === undefined ? '' : ` on ${needle} mm needles`;
-  return `${word}: ${figure(stitches)} sts and ${figure(rows)} rows = 10 cm${measuredIn}${on}.`;
+export function gaugeLine({ stitches, rows, fabric, needle }: MeasuredGauge, words: WrittenWords): string {
+  const figure = (n: number): string => needleIn(words, Math.round(n * 10) / 10);
+  return words.facts.gauge(
+    figure(stitches),
+    figure(rows),
+    fabric && words.facts.fabrics[fabric],
+    needle === undefined ? undefined : needleIn(words, needle),
+  );
 }
 
-/** A fabric as leaflets of either side of the Atlantic name it (American Thread; Patons & Baldwins). */
-const fabricWords: Readonly<Record<FabricName, Readonly<Record<Terms, string>>>> = {
-  garter: { US: 'garter stitch', UK: 'garter stitch' },
-  stocking: { US: 'stockinette stitch', UK: 'stocking stitch' },
-  'reverse stocking': { US: 'reverse stockinette stitch', UK: 'reverse stocking stitch' },
-  'rib 1x1': { US: 'k1, p1 rib', UK: 'k1, p1 rib' },
-  'rib 1x1 matched': { US: 'k1, p1 rib', UK: 'k1, p1 rib' },
-  'rib 2x2': { US: 'k2, p2 rib', UK: 'k2, p2 rib' },
-  moss: { US: 'seed stitch', UK: 'moss stitch' },
-};
-
 /** @param isTopDown of a sleeve, which is said where its making up is */
-export function pieceLines(recipe: Recipe, made: Parts, words: RowLineWords, isTopDown = false): string[] {
-  const about = [
-    ...(recipe.mirrored ? [`the second as a mirror image${asWorn(recipe)}`] : []),
-    ...(isTopDown ? [TOP_DOWN] : []),
-  ];
-  const makes = recipe.makes > 1 || isTopDown ? ` (${[`make ${recipe.makes}`, ...about].join(', ')})` : '';
-  const lines = [`${recipe.name.toUpperCase()}${makes}`];
+export function pieceLines(recipe: Recipe, made: Parts, words: WrittenWords, isTopDown = false): string[] {
+  const { name, makes, mirrored = false, role } = recipe;
+  // fronts are drafted with the left one, as worn, first
+  const asWorn = role === 'front' && makes === 2;
+  const times = makes > 1 || isTopDown ? words.work.makes(makes, { mirrored, asWorn, isTopDown }) : '';
+  const lines = [`${words.name(name).toUpperCase()}${times}`];
   // a neck bound off tightly does not go over the head; common practice, no published source
-  const ends = recipe.role === 'neckband' ? { ...words, how: ' loosely' } : words;
+  const ends = { ...words, isLoose: role === 'neckband' };
   let needle: number | undefined;
   for (const part of made.parts) {
     lines.push(...partLines(part, made, ends, needle));
@@ -98,48 +84,45 @@ export function pieceLines(recipe: Recipe, made: Parts, words: RowLineWords, isT
   return lines;
 }
 
-/** Fronts are drafted with the left one, as worn, first. */
-const asWorn = ({ role, makes }: Recipe): string =>
-  role === 'front' && makes === 2 ? `: ${LEFT_FIRST}` : '';
+/** What the lines of a part are written with. */
+type PartWords = RowLineWords & Pick<WrittenWords, 'name'>;
 
 function partLines(
   part: PlannedPart,
   made: Parts,
-  words: RowLineWords,
+  words: PartWords,
   needleBefore: number | undefined,
 ): string[] {
   const fresh = !('part' in part.from);
   // what rests unworked between two sides needs no yarn
-  if (!fresh && part.rows.length === 0 && part.end === 'hold')
-    return [`Place next ${stitchCount(part.start)} on a holder.`];
+  if (!fresh && part.rows.length === 0 && part.end === 'hold') return [words.work.hold(part.start, false)];
   const needle = fresh ? part.rows[0]?.needle : needleBefore;
-  const lines = [...startLines(part, made), ...rowLines(part, words, needle)];
-  if (part.end === 'hold') lines.push(`Place rem ${part.left} sts on a holder.`);
+  const lines = [...startLines(part, made, words), ...rowLines(part, words, needle)];
+  if (part.end === 'hold') lines.push(words.work.hold(part.left, true));
   return lines;
 }
 
-function startLines(part: PlannedPart, made: Parts): string[] {
-  const needle = part.rows[0]?.needle;
-  const withNeedle = needle === undefined ? '' : `With ${needle} mm needles, `;
-  if ('castOn' in part.from) return [capital(`${withNeedle}cast on ${part.start} sts.`)];
+function startLines(part: PlannedPart, made: Parts, words: PartWords): string[] {
+  const mm = part.rows[0]?.needle;
+  const needle = mm === undefined ? undefined : needleIn(words, mm);
+  if ('castOn' in part.from) return [words.work.castOn(part.start, needle)];
   if ('pickUp' in part.from) {
-    const edges = part.from.pickUp.map(({ along, stitches, held }) =>
-      held
-        ? `knit ${stitchCount(stitches)} from holder along ${along}`
-        : `pick up and knit ${stitchCount(stitches)} along ${along}`,
-    );
-    return [capital(`${withNeedle}with RS facing, ${edges.join(', ')}. (${stitchCount(part.start)})`)];
+    const edges = part.from.pickUp.map(({ along, stitches, held }) => ({
+      along: words.name(along),
+      stitches,
+      held: held === true,
+    }));
+    return [words.work.pickUp(edges, part.start, needle)];
   }
-  return shareLines(part, part.from, made);
+  return shareLines(part, part.from, made, words);
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** How a part takes its stitches from those that rest. */
 function shareLines(
   part: PlannedPart,
   from: Extract<PlannedPart['from'], { part: string }>,
   made: Parts,
+  { work }: PartWords,
 ): string[] {
   const siblings = made.parts.filter((p) => p.parent === from.part);
   const side = part.rows[0]?.side ?? 'RS';
@@ -148,9 +131,7 @@ function shareLines(
     const rest = (parent?.left ?? part.start) - part.start;
     if (rest === 0) return [];
     const first = (from.edge === 'right') === (side === 'RS') ? 'first' : 'last';
-    return [
-      `Divide: work on ${first} ${stitchCount(part.start)} only; place rem ${stitchCount(rest)} on a holder.`,
-    ];
+    return [work.divide(first, part.start, rest)];
   }
-  return [`With ${side} facing, rejoin yarn to next ${stitchCount(part.start)}.`];
+  return [work.rejoin(side, part.start)];
 }

@@ -1,7 +1,7 @@
 import { fault, ok, type Result, refuse } from '../fault.ts';
 import type { Joint } from '../making-up/joint.ts';
-import type { Terms } from '../row/row-words.ts';
 import { abbreviationsIn } from './abbreviations.ts';
+import { englishWritten } from './english.ts';
 import { makingUpLines } from './making-up-lines.ts';
 import { mergeTexts } from './merge-sizes.ts';
 import { type LengthUnits, saysLengthIn } from './says-length.ts';
@@ -14,10 +14,12 @@ import {
   type WrittenSection,
 } from './sections.ts';
 import type { WorkedSize } from './work-size.ts';
-import { gaugeLine, pieceLines, rowLineWords } from './write-pattern.ts';
+import { gaugeLine, pieceLines } from './write-pattern.ts';
+import type { ListWords, WrittenWords } from './written-words.ts';
 
 export interface WriteSizesOptions {
-  readonly terms?: Terms;
+  /** those of US leaflets where nothing is said */
+  readonly words?: WrittenWords;
   readonly units?: LengthUnits;
   /** beside the millimetres, in the list of needles */
   readonly needle?: NeedleNumber;
@@ -26,52 +28,53 @@ export interface WriteSizesOptions {
 /**
  * The whole pattern in all sizes in the order of the trade, the smallest first and the others in parentheses behind it:
  * 'cast on 92 (100, 108) sts'; what only some sizes work stands on lines of their own. `readPattern` reads every size
- * back to its rows.
+ * of an English one back to its rows.
  * @returns the text; 'no sizes' where there is none
  */
 export function writeSizes(
   sizes: readonly WorkedSize[],
-  { terms = 'US', units = 'both', needle }: WriteSizesOptions = {},
+  { words = englishWritten('US'), units = 'both', needle }: WriteSizesOptions = {},
 ): Result<string> {
   const [first] = sizes;
   if (first === undefined) return refuse(fault('no sizes'));
-  const names = sizes.map(({ size }) => size);
+  const { facts, headings, list } = words;
+  const names = sizes.map(({ size }) => words.size(size));
   const { name, credits, licence } = first.garment;
-  const head = [name, ...(credits ? [`Design: ${credits}`] : []), ...sizesLine(names)];
-  const length = saysLengthIn(units);
-  const all = (of: (size: WorkedSize) => readonly WrittenSection[]) => mergeSections(sizes.map(of), names);
-  const pieces = all((size) => pieceSections(size, terms));
-  const tension = gaugeLines(first, terms);
+  const head = [name, ...(credits ? [facts.design(credits)] : []), ...sizesLine(names, list)];
+  const length = saysLengthIn(units, words.point, words.inch);
+  const all = (of: (size: WorkedSize) => readonly WrittenSection[]) =>
+    mergeSections(sizes.map(of), names, list);
+  const pieces = all((size) => pieceSections(size, words));
+  const tension = gaugeLines(first, words);
   const blocks = [
     head,
     ...all((size) => [
-      sizeAndFit(size, length),
-      finishedMeasures(size, length),
-      materials(size, pieces.flat(), needle),
+      sizeAndFit(size, words, length),
+      finishedMeasures(size, words, length),
+      materials(size, pieces.flat(), words, needle),
     ]),
-    ...(tension.length > 0 ? [[terms === 'US' ? 'GAUGE' : 'TENSION', ...tension]] : []),
-    ['ABBREVIATIONS', ...abbreviationsIn([...tension, ...pieces.flat()])],
+    ...(tension.length > 0 ? [[headings.gauge, ...tension]] : []),
+    [headings.abbreviations, ...abbreviationsIn([...tension, ...pieces.flat()], words)],
     ...pieces,
     ...all((size) => [
-      { title: 'MAKING UP', lines: size.steps.flatMap((step) => makingUpLines(step, terms, length)) },
-      care(size),
+      {
+        title: headings.makingUp,
+        lines: size.steps.flatMap((step) => makingUpLines(step, words.joining, length)),
+      },
+      care(size, words),
     ]),
-    ...(licence ? [['LICENCE', `Licence: ${licence}`]] : []),
+    ...(licence ? [[headings.licence, facts.licence(licence)]] : []),
   ];
   return ok(`${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`);
 }
 
-function sizesLine(names: readonly string[]): string[] {
+function sizesLine(names: readonly string[], { sizes }: ListWords): string[] {
   const [first = '', ...others] = names;
-  return others.length === 0
-    ? first === ''
-      ? []
-      : [`Size: ${first}`]
-    : [`Sizes: ${first} (${others.join(', ')})`];
+  if (first === '' && others.length === 0) return [];
+  return [sizes(names.length, others.length === 0 ? first : `${first} (${others.join(', ')})`)];
 }
 
-function pieceSections({ garment, made }: WorkedSize, terms: Terms): WrittenSection[] {
-  const words = rowLineWords(terms);
+function pieceSections({ garment, made }: WorkedSize, words: WrittenWords): WrittenSection[] {
   return garment.pieces.map(({ recipe, makes }) => {
     const parts = makes[0]?.parts ?? [];
     const isTopDown = made.joints.some((joint) => endsWithCuff(joint, recipe.name));
@@ -85,14 +88,18 @@ const endsWithCuff = (joint: Joint, piece: string): boolean =>
   joint.as === 'cuff' &&
   joint.line.some((stretch) => stretch.piece === piece && stretch.edge === 'top');
 
-function gaugeLines({ garment: { pieces, swatches } }: WorkedSize, terms: Terms): string[] {
+function gaugeLines({ garment: { pieces, swatches } }: WorkedSize, words: WrittenWords): string[] {
   const gauge = pieces.find(({ recipe }) => recipe.gauge)?.recipe.gauge;
   if (!gauge) return [];
-  return [`${gaugeLine(gauge, terms)}${swatches?.length ? ' Measured washed and dry.' : ''}`];
+  return [`${gaugeLine(gauge, words)}${swatches?.length ? ` ${words.facts.washed}` : ''}`];
 }
 
 /** Section by section, in the order of the size that has most of them; two of one title are two sections. */
-function mergeSections(sizes: readonly (readonly WrittenSection[])[], names: readonly string[]): string[][] {
+function mergeSections(
+  sizes: readonly (readonly WrittenSection[])[],
+  names: readonly string[],
+  list: ListWords,
+): string[][] {
   const keyed = sizes.map((sections) => {
     const told = sections.filter(({ lines }) => lines.length > 0);
     const nth = (title: string, i: number) => told.slice(0, i).filter((one) => one.title === title).length;
@@ -104,6 +111,7 @@ function mergeSections(sizes: readonly (readonly WrittenSection[])[], names: rea
     mergeTexts(
       keyed.map((sections) => sections.get(key) ?? []),
       names,
+      list,
     ),
   );
 }

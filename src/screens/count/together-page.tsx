@@ -140,7 +140,10 @@ function Needle({ pair }: { readonly pair: readonly [Fellow, Fellow] }) {
               <p>
                 <strong class="count-after" aria-hidden="true">
                   {saysNumber(row.after)}
-                </strong>
+                </strong>{' '}
+                <span class="count-soft" aria-hidden="true">
+                  {say(row.after === 1 ? 'knitting.afterRowOne' : 'knitting.afterRow')}
+                </span>
                 <span class="spoken">{saysStitches(row.after)}</span>
               </p>
               <Button icon="check" wide onPress={() => void finishRows([meant(fellow, row.n)])}>

@@ -2,7 +2,7 @@ import type { Draft } from '../../knit/garment/draft.ts';
 import type { Measure, Rounding } from '../../knit/garment/roundings.ts';
 import type { Point } from '../../knit/shape/curve.ts';
 import { saysLength } from '../../words/measures.ts';
-import { type DrawnGarment, garmentDrawn, madeMm } from './garment-drawn.ts';
+import { type DrawnGarment, type EdgeName, garmentDrawn, madeMm } from './garment-drawn.ts';
 
 /** A figure on the drawing, to be touched; px, its middle and the least room that a finger needs. */
 export interface Figure {
@@ -44,7 +44,10 @@ interface Room {
   readonly apart?: number;
 }
 
-/** Lays the garment and its figures into a column. A figure that has no room without another losing its own stands in the form alone. */
+/**
+ * Lays the garment and its figures into a column. A figure that has no room without another losing its own, or an edge
+ * being hidden that it is not the measure of, stands in the form alone.
+ */
 export function drawingOf(draft: Draft, { width, em, apart = 0 }: Room): Drawing {
   const bare = garmentDrawn(draft, 0);
   const seen = figuresOf(draft);
@@ -62,33 +65,63 @@ export function drawingOf(draft: Draft, { width, em, apart = 0 }: Room): Drawing
   const x0 = left + (width - left - right - garment.width * scale) / 2;
   const put = ([x, y]: Point): Point => [x0 + x * scale, above + y * scale];
   const high = above + garment.height * scale + below;
+  const drawn = garment.edges.map(({ name, line }) => ({ name, line: line.map(put) }));
   const figures: Figure[] = [];
   for (const [to, at] of placesOf(draft, garment, put)) {
     const one = sized.get(to);
     if (!one) continue;
     const spot = at(one).find(([x, y]) => {
       const own = { ...one, x, y };
-      return isIn(own, width, high) && !figures.some((other) => overlap(own, other));
+      return (
+        isIn(own, width, high) &&
+        !figures.some((other) => overlap(own, other)) &&
+        !drawn.some(({ name, line }) => !fields[to]?.on?.includes(name) && hides(own, line))
+      );
     });
     if (spot) figures.push({ ...one, x: spot[0], y: spot[1] });
   }
   return { garment, width, height: high, put, figures };
 }
 
-type Sized = Pick<Figure, 'wide' | 'high'>;
+/** px: the room of a finger, and what is read within it */
+type Sized = Pick<Figure, 'wide' | 'high'> & { readonly seenWide: number; readonly seenHigh: number };
 
-const isIn = ({ x, y, wide, high }: Figure, width: number, height: number): boolean =>
+type Boxed = Pick<Figure, 'x' | 'y' | 'wide' | 'high'>;
+
+const isIn = ({ x, y, wide, high }: Boxed, width: number, height: number): boolean =>
   x - wide / 2 >= -1 && x + wide / 2 <= width + 1 && y - high / 2 >= -1 && y + high / 2 <= height + 1;
 
-const overlap = (a: Figure, b: Figure): boolean =>
+const overlap = (a: Boxed, b: Boxed): boolean =>
   Math.abs(a.x - b.x) < (a.wide + b.wide) / 2 && Math.abs(a.y - b.y) < (a.high + b.high) / 2;
+
+/** px of an edge that a figure may lie over */
+const HIDDEN_PX = 10;
+
+/** Whether what is read of a figure lies over more of a line than can be spared. */
+function hides(
+  { x, y, seenWide, seenHigh }: Sized & Pick<Figure, 'x' | 'y'>,
+  line: readonly Point[],
+): boolean {
+  let hidden = 0;
+  line.forEach(([x1, y1], i) => {
+    const [x0, y0] = line[i - 1] ?? [x1, y1];
+    const steps = Math.ceil(Math.hypot(x1 - x0, y1 - y0));
+    for (let step = 0.5; step < steps; step += 1) {
+      const share = step / steps;
+      const isUnder =
+        Math.abs(x0 + (x1 - x0) * share - x) < seenWide / 2 &&
+        Math.abs(y0 + (y1 - y0) * share - y) < seenHigh / 2;
+      if (isUnder) hidden += 1;
+    }
+  });
+  return hidden > HIDDEN_PX;
+}
 
 function sizeOf({ made, asked }: Pick<Figure, 'made' | 'asked'>, em: number, apart: number): Sized {
   const letters = Math.max(made.length, asked?.length ?? 0);
-  return {
-    wide: Math.max(TOUCH_PX, letters * (LETTER * em + apart) + 0.5 * em),
-    high: Math.max(TOUCH_PX, (asked ? 2 : 1) * LINE * em + 0.5 * em),
-  };
+  const seenWide = letters * (LETTER * em + apart) + 0.5 * em;
+  const seenHigh = (asked ? 2 : 1) * LINE * em + 0.5 * em;
+  return { seenWide, seenHigh, wide: Math.max(TOUCH_PX, seenWide), high: Math.max(TOUCH_PX, seenHigh) };
 }
 
 /** Every width and height that a knitter looks for, with the field that changes it. */
@@ -112,15 +145,22 @@ function figuresOf(draft: Draft): readonly Pick<Figure, 'to' | 'measure' | 'made
   });
 }
 
-const fields: Readonly<Record<string, { readonly of: readonly Measure[]; readonly sign?: string }>> = {
-  lengthMm: { of: ['length'] },
-  'ease.chest': { of: ['width at the underarm'], sign: '↔ ' },
-  'neck.widthMm': { of: ['neck width'] },
-  'sleeve.lengthMm': { of: ['sleeve length'] },
-  'neck.depthMm': { of: ['neck depth'], sign: '↕ ' },
+interface Field {
+  readonly of: readonly Measure[];
+  readonly sign?: string;
+  /** edges that it is the measure of: it may lie on them */
+  readonly on?: readonly EdgeName[];
+}
+
+const fields: Readonly<Record<string, Field>> = {
+  lengthMm: { of: ['length'], on: ['side'] },
+  'ease.chest': { of: ['width at the underarm'], sign: '↔ ', on: ['side'] },
+  'neck.widthMm': { of: ['neck width'], on: ['neck'] },
+  'sleeve.lengthMm': { of: ['sleeve length'], on: ['sleeve'] },
+  'neck.depthMm': { of: ['neck depth'], sign: '↕ ', on: ['neck', 'band'] },
   'ease.upperArm': { of: ['sleeve width'], sign: '↔ ' },
-  'ease.armholeDepth': { of: ['armhole depth', 'raglan depth'] },
-  'ease.wrist': { of: ['cuff width'] },
+  'ease.armholeDepth': { of: ['armhole depth', 'raglan depth'], on: ['armhole'] },
+  'ease.wrist': { of: ['cuff width'], on: ['sleeve'] },
   'ease.crossBack': { of: ['width across the shoulders'], sign: '↔ ' },
   'ease.waist': { of: ['width at the waist'], sign: '↔ ' },
   'ease.hip': { of: ['width above the hem'], sign: '↔ ' },
@@ -146,10 +186,13 @@ function placesOf(draft: Draft, garment: DrawnGarment, put: (point: Point) => Po
   const [armRight] = put([sleeve?.right ?? 0, 0]);
   const [, armTop] = put([0, height - madeMm(draft, 'sleeve length')]);
   const arm = (armLeft + armRight) / 2;
+  const [acrossRight] = put([middle + madeMm(draft, 'width across the shoulders') / 2, 0]);
   const [acrossLeft] = put([middle - madeMm(draft, 'width across the shoulders') / 2, 0]);
   // along the middle of a cardigan lie its bands, which are touched themselves
   const isOpen = garment.edges.some(({ name }) => name === 'band');
-  const aside = isOpen ? [right, right + 12] : [x, x + 8, x + 16, right, right + 12];
+  const aside = isOpen
+    ? [right, right - 12, right - 24, (x + right) / 2]
+    : [x, x + 8, x + 16, right, right + 12];
   const down = (from: number): Point[] =>
     [0, 1, 2, 3, 4, 5, 6].flatMap((n) => aside.map((x1): Point => [x1, from + 12 * n]));
   // a deep neck has room for its figure, else it lies below
@@ -168,7 +211,12 @@ function placesOf(draft: Draft, garment: DrawnGarment, put: (point: Point) => Po
     ],
     ['sleeve.lengthMm', () => along(armRight, armTop, foot)],
     ['ease.wrist', () => [[arm, foot]]],
-    ['ease.armholeDepth', ({ wide }) => [[right + wide / 2, (shoulder + underarm) / 2]]],
+    // beside the armhole where the sleeve leaves room, else within the body
+    [
+      'ease.armholeDepth',
+      ({ wide }) =>
+        [right + wide / 2, acrossRight - wide / 2 - 4].map((x1): Point => [x1, (shoulder + underarm) / 2]),
+    ],
     ['ease.crossBack', ({ wide, high }) => [[Math.max(acrossLeft - wide / 4, wide / 2), top - high / 2 - 1]]],
     ['ease.waist', () => (isOpen ? [] : [[x, (underarm + hem) / 2]])],
     ['ease.hip', ({ high }) => (isOpen ? [] : [[x, Math.min(hem, foot - TOUCH_PX / 2) - high / 2]])],

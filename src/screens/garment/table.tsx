@@ -46,11 +46,12 @@ function scaleOf(laid: readonly OnTable[]): number {
 
 const isBand = ({ make }: OnTable): boolean => make.parts.some(({ from }) => 'pickUp' in from);
 
-function Tile({ laid: { piece, make, place }, share }: { readonly laid: OnTable; readonly share: number }) {
+function Tile({ laid, share }: { readonly laid: OnTable; readonly share: number }) {
+  const { piece, make, place } = laid;
   const part = make.parts[place.part]?.name ?? '';
   const isWhole = make.places.length === 1 || isDone(place);
   return (
-    <li class="tile-place" style={{ '--share': share.toFixed(2) }}>
+    <li class={`tile-place${isBand(laid) ? ' tile-band' : ''}`} style={{ '--share': share.toFixed(2) }}>
       <a class={`tile${place.rows > 0 && !isDone(place) ? ' tile-begun' : ''}`} href={hrefToMake(place.id)}>
         <PieceThumb parts={make.parts} worked={make.places.map(({ rows }) => rows)} />
         <strong>{saysMake(piece.name, '', make.make, piece.recipe)}</strong>

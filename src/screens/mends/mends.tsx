@@ -1,11 +1,14 @@
 import './mends.css';
 import { useEffect, useState } from 'preact/hooks';
+import { keepFromNowOn } from '../../app/start/keep-wanted.ts';
+import { fault } from '../../knit/fault.ts';
 import { consequences } from '../../knit/making-up/consequences.ts';
 import type { Edit } from '../../knit/making-up/edit.ts';
-import { type Answer, type Asked, answers } from '../../knit/making-up/mends.ts';
+import type { Answer, Asked, answers } from '../../knit/making-up/mends.ts';
 import type { StandingGarment } from '../../knit/piece/standing.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
+import { saysFault } from '../../words/fault.ts';
 import { say } from '../../words/say.ts';
 import { saysConsequence, saysMend, saysNoMend } from './says-consequence.ts';
 
@@ -20,7 +23,7 @@ interface MendsProps {
 
 /** What a change breaks, edge by edge, each with the buttons that mend it. */
 export function Mends({ asked, onTake, saysAll = false }: MendsProps) {
-  const found = useAnswers(asked);
+  const { all: found, isLost = false } = useAnswers(asked);
   if (found.length === 0) return saysAll ? <Notice kind="note">{say('mends.matchesAll')}</Notice> : null;
   return (
     <Notice kind="warning" title={say('mends.title')} live>
@@ -33,7 +36,9 @@ export function Mends({ asked, onTake, saysAll = false }: MendsProps) {
             {'mends' in answer ? (
               <Ways answer={answer} garment={asked.after} onTake={onTake} />
             ) : (
-              <span class="mends-looking">{say('mends.looking')}</span>
+              <span class="mends-looking">
+                {isLost ? saysFault(fault('app-incomplete')) : say('mends.looking')}
+              </span>
             )}
           </li>
         ))}
@@ -92,13 +97,30 @@ export function Taken({ edits, garment, onLeave }: TakenProps) {
 
 type Found = Answer<StandingGarment> | Pick<Answer<StandingGarment>, 'what'>;
 
+interface Answers {
+  readonly all: readonly Found[];
+  /** what looks for mends cannot be had: it is fetched when it is wanted first, and then kept */
+  readonly isLost?: true;
+}
+
+/** The search, from its own file. */
+async function searching(): Promise<typeof answers | undefined> {
+  const found = await import('../../knit/making-up/mends.ts').catch(() => undefined);
+  if (found) void keepFromNowOn('mends');
+  return found?.answers;
+}
+
 /** What is broken at once; what mends it when she pauses, one answer after the other, so that the page goes on answering. */
-function useAnswers(asked: Asked<StandingGarment>): readonly Found[] {
-  const [found, setFound] = useState<{ of: Asked<StandingGarment>; all: readonly Found[] }>();
+function useAnswers(asked: Asked<StandingGarment>): Answers {
+  const [found, setFound] = useState<Answers & { readonly of: Asked<StandingGarment> }>();
   useEffect(() => {
-    let timer = setTimeout(begin, PAUSE_MS);
-    function begin(): void {
-      const rest = answers(asked);
+    let isOver = false;
+    let timer = setTimeout(() => void begin(), PAUSE_MS);
+    async function begin(): Promise<void> {
+      const search = await searching();
+      if (isOver) return;
+      if (!search) return setFound({ of: asked, all: broken(asked), isLost: true });
+      const rest = search(asked);
       const all: Answer<StandingGarment>[] = [];
       const next = (): void => {
         const { value } = rest.next();
@@ -110,10 +132,15 @@ function useAnswers(asked: Asked<StandingGarment>): readonly Found[] {
       };
       next();
     }
-    return () => clearTimeout(timer);
+    return () => {
+      isOver = true;
+      clearTimeout(timer);
+    };
   }, [asked]);
-  if (found?.of === asked) return found.all;
-  return consequences(asked.before, asked.after).map((what) => ({ what: [what] }));
+  return found?.of === asked ? found : { all: broken(asked) };
 }
+
+const broken = ({ before, after }: Asked<StandingGarment>): readonly Found[] =>
+  consequences(before, after).map((what) => ({ what: [what] }));
 
 const PAUSE_MS = 300;

@@ -84,7 +84,7 @@ function Chosen({ garment, form, kept, people }: ChosenProps) {
     const onSize = (size: string) => tell(say('passOn.workingOut', { size }));
     setDrafted(await inSizes(designOf(form), besideDraft(garment), bodies, onSize, now.adjusted));
     if (!(await Outcome.fetch())) return tell(saysFault(fault('app-incomplete')));
-    void keepFromNowOn('publishing');
+    void keepFromNowOn('publishing').then(() => keepFromNowOn('sewing'));
     tell('');
   };
   return (

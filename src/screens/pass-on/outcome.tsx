@@ -1,7 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { DraftedSize } from '../../app/garments/in-sizes.ts';
 import { type Point, points, toMend } from '../../knit/written/look-through.ts';
-import { englishPictures } from '../../knit/written/picture-words.ts';
 import { type LengthUnits, lengthUnits, saysLengthIn } from '../../knit/written/says-length.ts';
 import { writeSizes } from '../../knit/written/write-sizes.ts';
 import { Button } from '../../ui/button/button.tsx';
@@ -13,6 +12,7 @@ import { numberBeside } from '../../words/number-beside.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
 import { Pictures } from './pictures.tsx';
+import { useWrittenIn, WrittenIn } from './written-in.tsx';
 import { WrittenKeys } from './written-text.tsx';
 
 interface OutcomeProps {
@@ -26,14 +26,16 @@ const ALL = '';
 
 /** The pattern of all sizes, or of one for whoever knits it, as it goes on paper. */
 export function Outcome({ name, drafted, tell }: OutcomeProps) {
-  const { terms } = speech.value;
+  const chosen = useWrittenIn();
+  const { words } = chosen;
   const [units, setUnits] = useState<LengthUnits>(speech.value.units);
   const [only, setOnly] = useState(ALL);
   const [boxes, setBoxes] = useState(false);
   const all = drafted.flatMap((one) => (one.worked.ok ? [one.worked.value] : []));
   const one = all.filter(({ size }) => size === only);
   const worked = one.length > 0 ? one : all;
-  const written = writeSizes(worked, { terms, units, needle: numberBeside });
+  if (!words) return null;
+  const written = writeSizes(worked, { words, units, needle: numberBeside });
   if (!written.ok) return null;
   return (
     <Card label={say('passOn.written')}>
@@ -50,6 +52,7 @@ export function Outcome({ name, drafted, tell }: OutcomeProps) {
             onChange={setOnly}
           />
         )}
+        <WrittenIn {...chosen} />
         <Choice
           label={say('passOn.lengthsIn')}
           value={units}
@@ -60,41 +63,43 @@ export function Outcome({ name, drafted, tell }: OutcomeProps) {
           onChange={setUnits}
         />
         <Toggle label={say('passOn.boxes')} on={boxes} onChange={setBoxes} />
-        <LookedThrough mend={toMend(written.value, worked, terms)} />
+        <LookedThrough mend={toMend(written.value, worked, words)} />
         <WrittenKeys name={name} text={written.value} tell={tell} />
         <Button icon="print" onPress={() => print()}>
           {say('passOn.printText')}
         </Button>
         <p class="quiet">{say('passOn.paperHint')}</p>
       </div>
-      <article class="paper written" lang="en">
+      <article class="paper written" lang={words.tag}>
         {written.value
           .trim()
           .split('\n\n')
           .map((section) => (
-            <Section key={section} lines={section.split('\n')} boxes={boxes} />
+            <Section
+              key={section}
+              lines={section.split('\n')}
+              boxes={boxes ? words.list.isRows : undefined}
+            />
           ))}
-        <Pictures sizes={worked} words={englishPictures} length={saysLengthIn(units)} />
+        <Pictures sizes={worked} words={words} length={saysLengthIn(units, words.point, words.inch)} />
       </article>
     </Card>
   );
 }
-
-/** A line of rows, whichever sizes it is for. */
-const ROWS = /^(?:Sizes? [^:]+ only: )?(?:Row |Rep )/;
 
 const Section = ({
   lines: [title, ...lines],
   boxes,
 }: {
   readonly lines: readonly string[];
-  readonly boxes: boolean;
+  /** lines that have a box before them */
+  readonly boxes: RegExp | undefined;
 }) => (
   <section>
     <h3>{title}</h3>
     {lines.map((line, i) => (
       <p key={i}>
-        {boxes && ROWS.test(line) && <i class="written-box" />}
+        {boxes?.test(line) && <i class="written-box" />}
         {line}
       </p>
     ))}

@@ -1,30 +1,29 @@
 import './pass-on.css';
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { copyText, saveFile, shareLink } from '../../app/device/hand-over.ts';
 import type { DesignForm } from '../../app/drafts/design/form.ts';
 import { readKept } from '../../app/drafts/kept/read-kept.ts';
 import { changeGarment } from '../../app/garments/change-garment.ts';
-import { garmentOf } from '../../app/garments/garment-of.ts';
 import { linkFor, type ToPass } from '../../app/garments/passing-on.ts';
-import { hrefTo, type Route } from '../../app/routes.ts';
+import type { Route } from '../../app/routes.ts';
+import { keepFromNowOn } from '../../app/start/keep-wanted.ts';
 import type { GarmentView } from '../../app/state.ts';
-import { workSize } from '../../knit/written/work-size.ts';
-import { writeSizes } from '../../knit/written/write-sizes.ts';
 import type { GarmentRecord } from '../../store/records.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { LiveRegion } from '../../ui/live/live-region.tsx';
-import { numberBeside } from '../../words/number-beside.ts';
 import { say } from '../../words/say.ts';
-import { speech } from '../../words/settings.ts';
 import { GarmentPage } from '../garment-page.tsx';
+import { later } from '../later.tsx';
 import { InSizes } from './in-sizes.tsx';
 import { Codes } from './qr-code.tsx';
 import { RowNotes } from './row-notes.tsx';
 import { ToDevice } from './to-device.tsx';
-import { WrittenKeys } from './written-text.tsx';
+
+/** Fetched when it is wanted first, with what publishes a design. */
+const Written = later(async () => (await import('./written-card.tsx')).WrittenCard);
 
 /** The recipe as a link, a code and a file, with the credits that travel with it. */
 export default function PassOnScreen({ route }: { readonly route: Route }) {
@@ -46,6 +45,13 @@ function PassOn({ view }: { readonly view: GarmentView }) {
   const [withNotes, setNotes] = useState(false);
   const [withRowNotes, setRowNotes] = useState(false);
   const [told, tell] = useState('');
+  const [isAway, setAway] = useState(false);
+  useEffect(() => {
+    void Written.fetch().then((isHere) => {
+      setAway(!isHere);
+      if (isHere) void keepFromNowOn('publishing').then(() => keepFromNowOn('sewing'));
+    });
+  }, []);
   const { garment } = view;
   const { design } = garment;
   const [drafted, setDrafted] = useState<DesignForm>();
@@ -114,6 +120,7 @@ function PassOn({ view }: { readonly view: GarmentView }) {
         {link && <Codes link={link} label={say('passOn.codeLabel', { garment: garment.name })} />}
       </Card>
       <Written garment={garment} tell={tell} />
+      {isAway && <p role="status">{say('passOn.needsNetwork')}</p>}
       <RowNotes view={view} />
       <Card label={say('passOn.file')}>
         <h2>{say('passOn.file')}</h2>
@@ -140,47 +147,4 @@ function useLink(garment: GarmentRecord, to: ToPass): string | undefined {
     };
   }, [garment, wish]);
   return made?.wish === wish ? made.link : undefined;
-}
-
-/** The whole garment in standard wording, in her terms. */
-function Written({
-  garment,
-  tell,
-}: {
-  readonly garment: GarmentRecord;
-  readonly tell: (text: string) => void;
-}) {
-  const { terms, units } = speech.value;
-  const worked = useMemo(() => workSize('', garmentOf(garment)), [garment]);
-  const written = useMemo(
-    () => (worked.ok ? writeSizes([worked.value], { terms, units, needle: numberBeside }) : worked),
-    [worked, terms, units],
-  );
-  if (!worked.ok || !written.ok) return null;
-  // what it needs, not what she has; the text itself is English
-  const { balls } = worked.value.yarn;
-  return (
-    <Card label={say('passOn.written')}>
-      <h2>{say('passOn.written')}</h2>
-      <p>{say('passOn.writtenHint')}</p>
-      {balls !== undefined && <p>{say('passOn.writtenBalls', { count: balls })}</p>}
-      <WrittenKeys name={garment.name} text={written.value} tell={tell} />
-      <details>
-        <summary>{say('passOn.seeWritten')}</summary>
-        <textarea
-          class="pass-on-link"
-          readOnly
-          rows={12}
-          value={written.value}
-          aria-label={say('passOn.written')}
-        />
-      </details>
-      {garment.design !== undefined && (
-        <>
-          <p>{say('passOn.inSizesHint')}</p>
-          <Button href={`${hrefTo('passOn', { garment: garment.id })}?sizes`}>{say('passOn.inSizes')}</Button>
-        </>
-      )}
-    </Card>
-  );
 }

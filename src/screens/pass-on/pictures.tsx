@@ -1,8 +1,9 @@
 import './pictures.css';
 import { mergeTexts } from '../../knit/written/merge-sizes.ts';
-import type { PictureWords, SeamKind } from '../../knit/written/picture-words.ts';
+import type { SeamKind } from '../../knit/written/picture-words.ts';
 import type { SaysLength } from '../../knit/written/says-length.ts';
 import type { WorkedSize } from '../../knit/written/work-size.ts';
+import type { WrittenWords } from '../../knit/written/written-words.ts';
 import { middleOf } from '../../ui/panel-map/edge-line.ts';
 import { clothPath, type Point, polyline } from '../../ui/panel-map/paths.ts';
 import { drawn } from '../making-up/draw-together.ts';
@@ -12,7 +13,7 @@ import { measuresOf, type PieceMeasure } from './measures-of.ts';
 interface Props {
   /** the first is drawn */
   readonly sizes: readonly WorkedSize[];
-  readonly words: PictureWords;
+  readonly words: WrittenWords;
   readonly length: SaysLength;
 }
 
@@ -23,7 +24,7 @@ export function Pictures(props: Props) {
   return (
     <>
       <section>
-        <h3>{props.words.schematics}</h3>
+        <h3>{props.words.pictures.schematics}</h3>
         {first.garment.pieces.map(({ recipe }) => (
           <Schematic key={recipe.name} name={recipe.name} {...props} />
         ))}
@@ -58,13 +59,18 @@ function Schematic({ name, sizes, words, length }: Props & { readonly name: stri
     const named = values.find((value) => value !== undefined);
     return {
       letter: letterOf(i),
-      name: named ? nameOf(named, words) : '',
-      list: mergeTexts(text, names(sizes)),
+      name: named ? nameOf(named, words.pictures) : '',
+      list: mergeTexts(text, names(sizes, words), words.list),
     };
   });
   return (
     <figure class="picture">
-      <svg viewBox={view.map((n) => n.toFixed(1)).join(' ')} role="img" aria-label={name} font-size={letter}>
+      <svg
+        viewBox={view.map((n) => n.toFixed(1)).join(' ')}
+        role="img"
+        aria-label={words.name(name)}
+        font-size={letter}
+      >
         {own.shape.parts.map((part, i) => (
           <path key={i} class="picture-cloth" d={clothPath(part)} />
         ))}
@@ -73,7 +79,7 @@ function Schematic({ name, sizes, words, length }: Props & { readonly name: stri
         ))}
       </svg>
       <figcaption>
-        <strong>{name}</strong>
+        <strong>{words.name(name)}</strong>
         {lines.map((line) => (
           <p key={line.letter}>
             <b>{line.letter}</b> {line.name}: {line.list.join('; ')}
@@ -84,9 +90,10 @@ function Schematic({ name, sizes, words, length }: Props & { readonly name: stri
   );
 }
 
-const names = (sizes: readonly WorkedSize[]) => sizes.map(({ size }) => size);
+const names = (sizes: readonly WorkedSize[], words: WrittenWords) =>
+  sizes.map(({ size }) => words.size(size));
 const letterOf = (i: number): string => String.fromCharCode('A'.charCodeAt(0) + i);
-const nameOf = ({ name }: PieceMeasure, words: PictureWords): string =>
+const nameOf = ({ name }: PieceMeasure, words: WrittenWords['pictures']): string =>
   typeof name === 'string' ? words.measures[name] : words.section(name.section, name.toTop);
 
 function Measure({
@@ -132,7 +139,7 @@ function shiftOf({ name, from, to }: PieceMeasure, letter: number): Point {
 }
 
 /** The pieces as they lie before they are sewn, each seam with the number of its step. */
-function Assembly({ size, words }: { readonly size: WorkedSize; readonly words: PictureWords }) {
+function Assembly({ size, words }: { readonly size: WorkedSize; readonly words: WrittenWords }) {
   const { laid, edges, view: bare } = drawn(size.made, size.garment, new Set(), undefined);
   const steps = size.steps.filter(({ id }) => edges.some(({ step }) => step === id));
   if (laid.length === 0 || steps.length === 0) return null;
@@ -145,16 +152,21 @@ function Assembly({ size, words }: { readonly size: WorkedSize; readonly words: 
   };
   return (
     <section>
-      <h3>{words.assembly}</h3>
+      <h3>{words.pictures.assembly}</h3>
       <figure class="picture picture-whole">
         <svg
           viewBox={[view.x, view.y, view.width, view.height].map((n) => n.toFixed(1)).join(' ')}
           role="img"
-          aria-label={words.assembly}
+          aria-label={words.pictures.assembly}
           font-size={letter}
         >
           {laid.map((piece) => (
-            <Laid key={`${piece.name} ${piece.make}`} piece={piece} letter={letter} />
+            <Laid
+              key={`${piece.name} ${piece.make}`}
+              piece={piece}
+              name={words.name(piece.name)}
+              letter={letter}
+            />
           ))}
           {edges.map(({ step, runs }, i) => (
             <g key={i}>
@@ -170,7 +182,7 @@ function Assembly({ size, words }: { readonly size: WorkedSize; readonly words: 
         <figcaption>
           {steps.map(({ id, kind }, i) => (
             <p key={id}>
-              <b>{i + 1}</b> {words.seams[kind as SeamKind]}
+              <b>{i + 1}</b> {words.pictures.seams[kind as SeamKind]}
             </p>
           ))}
         </figcaption>
@@ -199,8 +211,16 @@ function StepNumber({
   );
 }
 
-function Laid({ piece, letter }: { readonly piece: LaidPiece; readonly letter: number }) {
-  const { shape, turn, at, name } = piece;
+function Laid({
+  piece,
+  name,
+  letter,
+}: {
+  readonly piece: LaidPiece;
+  readonly name: string;
+  readonly letter: number;
+}) {
+  const { shape, turn, at } = piece;
   const { x, y, width, height } = shape.box;
   const move = `translate(${at.map((n) => n.toFixed(1)).join(' ')}) rotate(${turn}) translate(${(-x - width / 2).toFixed(1)} ${(-y - height / 2).toFixed(1)})`;
   const { bottom, top } = boundsOf(piece);

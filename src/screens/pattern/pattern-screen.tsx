@@ -15,10 +15,12 @@ import {
   unread,
 } from '../../app/drafts/pattern/reader.ts';
 import { hrefTo } from '../../app/routes.ts';
+import { otherTongue } from '../../knit/pattern/text/other-tongue.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
+import { languageTable } from '../../words/languages.ts';
 import { say } from '../../words/say.ts';
 import { useArrival } from '../arrival.ts';
 import { StartAgain } from '../start-again.tsx';
@@ -74,6 +76,7 @@ export default function PatternScreen() {
       <SizeAndGauge />
       <Reading />
       <Unread />
+      <Tongue text={now.text} />
       <Understood />
       {read.value && <PieceCheck found={read.value} />}
       {now.text !== '' && <StartAgain words="pattern" onAgain={startAgain} />}
@@ -103,6 +106,17 @@ function Reading() {
   return (
     <Notice kind="note" title={say('pattern.stopped')} actions={actions} live>
       {say('pattern.stoppedHelp')}
+    </Notice>
+  );
+}
+
+/** A text in another language is told at once, not line by line. */
+function Tongue({ text }: { readonly text: string }) {
+  const tongue = otherTongue(text);
+  if (tongue === undefined) return null;
+  return (
+    <Notice kind="note" title={say('pattern.otherTongue', { language: languageTable[tongue].name })} live>
+      {say('pattern.otherTongueHelp')}
     </Notice>
   );
 }

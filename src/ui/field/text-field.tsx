@@ -31,7 +31,7 @@ export function TextField(props: TextFieldProps) {
     <Field label={label} hint={hint} error={error}>
       {(ties) =>
         lines ? (
-          <textarea {...ties} {...told} rows={lines} />
+          <textarea {...ties} {...told} rows={lines} style={{ '--lines': lines }} />
         ) : (
           <input {...ties} {...told} type="text" autocomplete={autocomplete ?? 'off'} />
         )

@@ -128,7 +128,9 @@ export const words: Translation<typeof english> = {
   mendLicence: 'Lizenz: eintragen, wie andere sie nutzen dürfen.',
   written: 'Als geschriebene Anleitung',
   writtenHint:
-    'Maße, Garn, jede Reihe und das Zusammennähen in der üblichen englischen Schreibweise, zum Drucken oder Verschicken. Ridgeline liest sie wieder ein.',
+    'Maße, Garn, jede Reihe und das Zusammennähen in der üblichen Schreibweise, zum Drucken oder Verschicken. Wieder einlesen kann Ridgeline nur die englische.',
+  writtenIn: 'Sprache und Begriffe',
+  writtenAway: 'Diese Sprache ist noch nicht auf diesem Gerät und braucht einmal ein Netz.',
   writtenBalls: {
     one: 'Gebraucht wird {count} Knäuel, Reserve eingerechnet.',
     other: 'Gebraucht werden {count} Knäuel, Reserve eingerechnet.',

@@ -43,6 +43,8 @@ export const words: Translation<typeof english> = {
     'Von deiner gewaschenen Probe; sie geht vor der des Textes. Nach ihr werden Längen zu Reihen. Wo keine bekannt ist, zählst du, bis es lang genug ist.',
   stitches: 'Maschen auf {length}',
   rows: 'Reihen auf {length}',
+  otherTongue: 'Dieser Text ist nicht englisch: {language}',
+  otherTongueHelp: 'Gelesen werden nur englische Anleitungen. Von dieser wird wenig verstanden.',
   understood: 'Was verstanden wurde',
   nothing: 'Noch nichts zu lesen.',
   talk: 'Ergibt keine Reihen.',

@@ -6,55 +6,60 @@ import type { Speech } from '../settings.ts';
 
 export const words: Translation<typeof english> = {};
 
-/** Short and in full; the shorts are those of German leaflets (common practice, no published source). */
+/**
+ * Short and in full. M, re, li, U, [ ] and * as in a published list: strickanleitungen-kostenlos.de ('So wird eine
+ * Strickanleitung für Muster gelesen'); '2 M re zusstr', verschr, str, Hin-R and Rück-R as a yarn house prints them
+ * (Garnstudio, pattern 7350 in German). Sources differ: knitpro.eu has '2 M re zus str', others '2 M re zsm'; HR and RR,
+ * or Hinr and Rückr, are met too. 'Abgeh', 'mittig' and 'gen' are common practice, no published source.
+ */
 type Names = Partial<Readonly<Record<StitchName, readonly [short: string, full: string]>>>;
 
 const names: Names = {
-  k2tog: ['2 re zus', '2 Maschen rechts zusammenstricken'],
-  p2tog: ['2 li zus', '2 Maschen links zusammenstricken'],
-  k3tog: ['3 re zus', '3 Maschen rechts zusammenstricken'],
-  p3tog: ['3 li zus', '3 Maschen links zusammenstricken'],
-  k4tog: ['4 re zus', '4 Maschen rechts zusammenstricken'],
-  p4tog: ['4 li zus', '4 Maschen links zusammenstricken'],
-  k5tog: ['5 re zus', '5 Maschen rechts zusammenstricken'],
-  p5tog: ['5 li zus', '5 Maschen links zusammenstricken'],
-  'k2tog tbl': ['2 re verschr zus', '2 Maschen rechts verschränkt zusammenstricken'],
-  'p2tog tbl': ['2 li verschr zus', '2 Maschen links verschränkt zusammenstricken'],
-  'k3tog tbl': ['3 re verschr zus', '3 Maschen rechts verschränkt zusammenstricken'],
-  'p3tog tbl': ['3 li verschr zus', '3 Maschen links verschränkt zusammenstricken'],
+  k2tog: ['2 M re zusstr', '2 Maschen rechts zusammenstricken'],
+  p2tog: ['2 M li zusstr', '2 Maschen links zusammenstricken'],
+  k3tog: ['3 M re zusstr', '3 Maschen rechts zusammenstricken'],
+  p3tog: ['3 M li zusstr', '3 Maschen links zusammenstricken'],
+  k4tog: ['4 M re zusstr', '4 Maschen rechts zusammenstricken'],
+  p4tog: ['4 M li zusstr', '4 Maschen links zusammenstricken'],
+  k5tog: ['5 M re zusstr', '5 Maschen rechts zusammenstricken'],
+  p5tog: ['5 M li zusstr', '5 Maschen links zusammenstricken'],
+  'k2tog tbl': ['2 M re verschr zusstr', '2 Maschen rechts verschränkt zusammenstricken'],
+  'p2tog tbl': ['2 M li verschr zusstr', '2 Maschen links verschränkt zusammenstricken'],
+  'k3tog tbl': ['3 M re verschr zusstr', '3 Maschen rechts verschränkt zusammenstricken'],
+  'p3tog tbl': ['3 M li verschr zusstr', '3 Maschen links verschränkt zusammenstricken'],
   ssk: [
-    '2 abgeh re zus',
+    '2 M abgeh re zusstr',
     '2 Maschen einzeln wie zum Rechtsstricken abheben, dann rechts verschränkt zusammenstricken',
   ],
   ssp: [
-    '2 abgeh li zus',
+    '2 M abgeh li zusstr',
     '2 Maschen einzeln wie zum Rechtsstricken abheben, dann links verschränkt zusammenstricken',
   ],
-  sssk: ['3 abgeh re zus', '3 Maschen einzeln abheben, dann rechts verschränkt zusammenstricken'],
-  sssp: ['3 abgeh li zus', '3 Maschen einzeln abheben, dann links verschränkt zusammenstricken'],
-  skp: ['2 überz zus', '1 Masche abheben, 1 rechts stricken und die abgehobene überziehen'],
-  sk2p: ['3 überz zus', '1 Masche abheben, 2 rechts zusammenstricken und die abgehobene überziehen'],
-  s2kp: ['3 mittig zus', '2 Maschen zusammen abheben, 1 rechts stricken und die abgehobenen überziehen'],
+  sssk: ['3 M abgeh re zusstr', '3 Maschen einzeln abheben, dann rechts verschränkt zusammenstricken'],
+  sssp: ['3 M abgeh li zusstr', '3 Maschen einzeln abheben, dann links verschränkt zusammenstricken'],
+  skp: ['2 M überz zusstr', '1 Masche abheben, 1 rechts stricken und die abgehobene überziehen'],
+  sk2p: ['3 M überz zusstr', '1 Masche abheben, 2 rechts zusammenstricken und die abgehobene überziehen'],
+  s2kp: ['3 M mittig zusstr', '2 Maschen zusammen abheben, 1 rechts stricken und die abgehobenen überziehen'],
   s2pp: [
-    '3 mittig li zus',
+    '3 M mittig li zusstr',
     '2 Maschen verschränkt zusammen abheben, 1 links stricken und die abgehobenen überziehen',
   ],
   'join yarn': ['Faden ansetzen', 'Faden ansetzen'],
-  m1: ['1 zun', '1 Masche aus dem Querfaden zunehmen'],
-  m1l: ['1 zun li gen', '1 Masche links geneigt aus dem Querfaden zunehmen'],
-  m1r: ['1 zun re gen', '1 Masche rechts geneigt aus dem Querfaden zunehmen'],
-  m1p: ['1 li zun', '1 linke Masche aus dem Querfaden zunehmen'],
+  m1: ['1 M zun', '1 Masche aus dem Querfaden zunehmen'],
+  m1l: ['1 M li gen zun', '1 Masche links geneigt aus dem Querfaden zunehmen'],
+  m1r: ['1 M re gen zun', '1 Masche rechts geneigt aus dem Querfaden zunehmen'],
+  m1p: ['1 M li zun', '1 linke Masche aus dem Querfaden zunehmen'],
   yo: ['1 U', '1 Umschlag'],
   ds: ['Doppelmasche', 'Doppelmasche'],
   'yo twice': ['2 U', '2 Umschläge'],
-  kfb: ['1 re verdopp', '1 Masche rechts verdoppeln'],
-  pfb: ['1 li verdopp', '1 Masche links verdoppeln'],
-  'k tbl': ['1 re verschr', '1 Masche rechts verschränkt stricken'],
-  'p tbl': ['1 li verschr', '1 Masche links verschränkt stricken'],
-  inc: ['1 zun', '1 Masche zunehmen'],
-  dec: ['1 abn', '1 Masche abnehmen'],
-  'sl wyif': ['1 abh Fv', '1 Masche abheben, Faden davor'],
-  'sl wyib': ['1 abh Fh', '1 Masche abheben, Faden dahinter'],
+  kfb: ['1 M re verdopp', '1 Masche rechts verdoppeln'],
+  pfb: ['1 M li verdopp', '1 Masche links verdoppeln'],
+  'k tbl': ['1 M re verschr', '1 Masche rechts verschränkt stricken'],
+  'p tbl': ['1 M li verschr', '1 Masche links verschränkt stricken'],
+  inc: ['1 M zun', '1 Masche zunehmen'],
+  dec: ['1 M abn', '1 Masche abnehmen'],
+  'sl wyif': ['1 M abh Fv', '1 Masche abheben, Faden davor'],
+  'sl wyib': ['1 M abh Fh', '1 Masche abheben, Faden dahinter'],
 };
 
 /** German row words; stitches without a German name of their own keep the international abbreviation. */

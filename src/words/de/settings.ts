@@ -23,7 +23,7 @@ export const words: Translation<typeof english> = {
   needlesJP: 'Japanisch',
   rows: 'Reihen',
   rowsShort: 'Abgekürzt',
-  rowsShortHint: '2 re, 2 re zus, re bis Ende',
+  rowsShortHint: '2 re, 2 M re zusstr, rechts bis zum Ende',
   rowsFull: 'Ausgeschrieben',
   rowsFullHint: '2 rechts, 2 rechts zusammen, rechts bis Ende',
   look: 'Aussehen',

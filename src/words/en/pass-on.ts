@@ -122,7 +122,9 @@ export const words = {
   mendLicence: 'Its licence: say how others may use it.',
   written: 'As a written pattern',
   writtenHint:
-    'Measures, yarn, every row and the making up in the usual wording, to print or to send. Ridgeline reads it back.',
+    'Measures, yarn, every row and the making up in the usual wording, to print or to send. Ridgeline reads an English one back.',
+  writtenIn: 'Language and terms',
+  writtenAway: 'That language is not on this device yet, and needs a network once.',
   writtenBalls: {
     one: 'The garment needs {count} ball, with a reserve.',
     other: 'The garment needs {count} balls, with a reserve.',

@@ -39,6 +39,8 @@ export const words = {
     'From your swatch, after washing; it goes before the text’s own. Lengths become rows by it. Where none is known, you count rows until it is long enough.',
   stitches: 'Stitches in {length}',
   rows: 'Rows in {length}',
+  otherTongue: 'This text is not in English: {language}',
+  otherTongueHelp: 'Patterns are read in English only. Of this one little will be understood.',
   understood: 'What was understood',
   nothing: 'Nothing to read yet.',
   talk: 'Makes no rows.',

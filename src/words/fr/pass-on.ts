@@ -126,7 +126,9 @@ export const words: Translation<typeof english> = {
   mendLicence: 'Sa licence : dites comment d’autres peuvent l’utiliser.',
   written: 'Comme explications écrites',
   writtenHint:
-    'Mesures, fil, chaque rang et l’assemblage dans les termes anglais usuels, à imprimer ou à envoyer. Ridgeline les relit.',
+    'Mesures, fil, chaque rang et l’assemblage dans les termes habituels, à imprimer ou à envoyer. Ridgeline ne relit que l’anglais.',
+  writtenIn: 'Langue et termes',
+  writtenAway: 'Cette langue n’est pas encore sur cet appareil et demande une fois le réseau.',
   writtenBalls: {
     one: 'Il faut {count} pelote, réserve comprise.',
     other: 'Il faut {count} pelotes, réserve comprise.',

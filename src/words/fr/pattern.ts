@@ -43,6 +43,8 @@ export const words: Translation<typeof english> = {
     'De votre échantillon, après lavage ; il passe avant celui du texte. Les longueurs en deviennent des rangs. Là où il n’est pas connu, vous comptez les rangs jusqu’à la longueur.',
   stitches: 'Mailles pour {length}',
   rows: 'Rangs pour {length}',
+  otherTongue: 'Ce texte n’est pas en anglais\u00a0: {language}',
+  otherTongueHelp: 'Seuls les modèles en anglais sont lus. De celui-ci, peu sera compris.',
   understood: 'Ce qui a été compris',
   nothing: 'Rien à lire pour l’instant.',
   talk: 'Ne fait pas de rangs.',

@@ -99,7 +99,7 @@ describe('a garment in her gauge', () => {
     expect(sewn(undefined)).not.toHaveProperty('byHand');
   });
 
-  it('keeps joints that count no stitches, and drops those that do', () => {
+  it('keeps joints; stitches that they count go with those of the edge', () => {
     const side = (stitches?: { from: number; to: number }) => ({
       kind: 'left free' as const,
       as: 'hem' as const,
@@ -112,6 +112,8 @@ describe('a garment in her gauge', () => {
     const asItCame = inGauge({ ...garment, joints: [side({ from: 0, to: 10 })] }, asked, asked);
     expect(asItCame.ok && asItCame.value.joints).toEqual([side({ from: 0, to: 10 })]);
     expect(joints([side()])).toEqual([side()]);
-    expect(joints([side({ from: 0, to: 10 })])).toBeUndefined();
+    // of 40 stitches, 44 now
+    expect(joints([side({ from: 0, to: 10 })])).toEqual([side({ from: 0, to: 11 })]);
+    expect(joints([side({ from: 30, to: 40 })])).toEqual([side({ from: 33, to: 44 })]);
   });
 });

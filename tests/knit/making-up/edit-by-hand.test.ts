@@ -64,8 +64,9 @@ describe('a section of other length', () => {
 describe('a sleeve of another width', () => {
   const arm = (castOn: number | PartRecipe['from'], ...sections: readonly Section[]) =>
     piece('Arm', 'sleeve', [part('Arm', castOn, sections)]);
-  const wide = (recipe: Recipe, by: number) => {
-    const made = editedRecipe(recipe, { kind: 'width', piece: 'Arm', part: recipe.parts[0]?.name ?? '', by });
+  const wide = (recipe: Recipe, by: number, more: { readonly fromTop?: true } = {}) => {
+    const name = recipe.parts[0]?.name ?? '';
+    const made = editedRecipe(recipe, { kind: 'width', piece: 'Arm', part: name, by, ...more });
     const [one] = made?.parts ?? [];
     const shaped = one?.sections.map(({ shaping }) =>
       shaping.map((own) => ('rows' in own ? own.rows : own.kind)),
@@ -120,9 +121,9 @@ describe('a sleeve of another width', () => {
     const straight = arm(12, section('rib', 4), section('a', 12));
     expect(wide(straight, 4)).toEqual({ from: from(12), shaped: [[], [[3, 11]]] });
     expect(wide(straight, -2)).toEqual({ from: from(12), shaped: [[], [[3]]] });
-    // its cuff is knitted last: it is from the top down, and begun wider
+    // from the top down it is begun wider
     const down = arm(12, section('a', 12), section('rib', 4));
-    expect(wide(down, 4)).toEqual({ from: from(16), shaped: [[[3, 11]], []] });
+    expect(wide(down, 4, { fromTop: true })).toEqual({ from: from(16), shaped: [[[3, 11]], []] });
     expect(wide(arm(12, section('a', 12, slant('right', 1, 3))), 2)).toBeUndefined();
   });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Joint, Stretch } from '../../../src/knit/making-up/joint.ts';
-import { countsStitches, jointCalled } from '../../../src/knit/making-up/joint-called.ts';
+import { jointCalled } from '../../../src/knit/making-up/joint-called.ts';
 
 const stretch = (piece: string, more: Partial<Stretch> = {}): Stretch => ({
   piece,
@@ -56,25 +56,5 @@ describe('a joint whose pieces are called otherwise', () => {
       ],
     });
     expect(jointCalled(free, louder)).toEqual({ ...free, line: [loud('Back')] });
-  });
-});
-
-describe('a joint holds in one gauge only', () => {
-  const counted = stretch('Back', { edge: 'top', stitches: { from: 0, to: 4 } });
-  it('where one of its stretches is counted in stitches, on whichever side', () => {
-    for (const joint of [seam, pickUp, free]) expect(countsStitches(joint)).toBe(false);
-    const sides: readonly Joint[] = [
-      { ...seam, a: [stretch('Back'), counted] },
-      { ...seam, b: [counted] },
-      {
-        ...pickUp,
-        along: [
-          { line: [stretch('Back')], stitches: 2 },
-          { line: [counted], stitches: 4 },
-        ],
-      },
-      { ...free, line: [counted] },
-    ];
-    for (const joint of sides) expect(countsStitches(joint), JSON.stringify(joint)).toBe(true);
   });
 });

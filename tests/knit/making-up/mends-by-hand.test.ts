@@ -101,7 +101,7 @@ describe('what mends', () => {
       banded,
       ['Front a 8'],
       [
-        'kind seam of side unit rows piece Front to Back was 5 now 13 other 5 longerMm 24: not begun',
+        'kind seam of side unit rows piece Front to Back was 7 now 15 other 7 longerMm 24: not begun',
         '- Back 1 Back 0 a by 8',
         'kind pick up band Buttons along 0 stitches 12 fit 19 longerMm 24: not begun',
         '- Buttons 0 left front edge 12 now 20',
@@ -114,7 +114,7 @@ describe('what mends', () => {
       banded,
       ['Back a 8'],
       [
-        'kind seam of side unit rows piece Back to Front was 5 now 13 other 5 longerMm 24: not begun',
+        'kind seam of side unit rows piece Back to Front was 7 now 15 other 7 longerMm 24: not begun',
         '- Front 1+2 Front 0 a by 8; Buttons 0 left front edge 12 now 20; Holes 0 right front edge 12 now 20',
       ],
     ],
@@ -295,34 +295,34 @@ describe('by length, where the joints are stated', () => {
     });
   const plain = [rear, fore, arm(8, 12)];
 
-  it('a sleeve 16 mm narrower: six rows of 3 mm go of each armhole, at either side of the body', () => {
+  it('a sleeve 20 mm narrower: six rows of 3 mm go of each armhole, at either side of the body', () => {
     const both = 'Back 1 Back 0 a by -6';
     const body = 'Front 1 Body 0 a by -6';
-    expect(said(stated(plain, [rear, fore, arm(4, 12)]))).toEqual([
-      'kind seam of armhole unit mm piece Sleeve to Back was 40 now 24 other 42 longerMm -18 | kind seam of armhole unit mm piece Sleeve to Front was 40 now 24 other 42 longerMm -18: not begun',
+    expect(said(stated(plain, [rear, fore, arm(3, 12)]))).toEqual([
+      'kind seam of armhole unit mm piece Sleeve to Back was 40 now 20 other 30 longerMm -10 | kind seam of armhole unit mm piece Sleeve to Front was 40 now 20 other 30 longerMm -10: not begun',
       `- ${both}; ${body}`,
     ]);
   });
 
   it('the front knitted already: nothing is shorter that is sewn to it', () => {
-    const whole = stated(plain, [rear, fore, arm(4, 12)]);
+    const whole = stated(plain, [rear, fore, arm(3, 12)]);
     const rows = whole.after.pieces[1]?.makes[0]?.parts.map((one) => one.rows.length) ?? [];
     expect(said({ ...whole, knitted: knitted('Front', rows) })).toEqual([
-      'kind seam of armhole unit mm piece Sleeve to Back was 40 now 24 other 42 longerMm -18 | kind seam of armhole unit mm piece Sleeve to Front was 40 now 24 other 42 longerMm -18: not begun',
+      'kind seam of armhole unit mm piece Sleeve to Back was 40 now 20 other 30 longerMm -10 | kind seam of armhole unit mm piece Sleeve to Front was 40 now 20 other 30 longerMm -10: not begun',
     ]);
   });
 
   it.each([
     // beside the back, whose rows are told by their numbers, it is so much longer
-    // 18 mm more on 42 are 60, for 40 of the sleeve: 20 mm are five stitches of 4 mm, an even number is six
-    ['six rows more', 6, 'was 42 now 60 other 40 longerMm 20', 'Sleeve Sleeve wider by 6'],
-    // 24 mm more: 26 are six and a half
-    ['eight rows more', 8, 'was 42 now 66 other 40 longerMm 26', 'Sleeve Sleeve wider by 6'],
-    // 30 mm more: 32 are eight
-    ['ten rows more', 10, 'was 42 now 72 other 40 longerMm 32', 'Sleeve Sleeve wider by 8'],
+    // 18 mm more on 30 are 48, and a quarter of it for the seam: 20 mm are five stitches of 4 mm, an even number is six
+    ['six rows more', 6, 'was 30 now 48 other 40 longerMm 8', 'Sleeve Sleeve wider by 6'],
+    // 24 mm more: 67.5 less 40 are seven
+    ['eight rows more', 8, 'was 30 now 54 other 40 longerMm 14', 'Sleeve Sleeve wider by 6'],
+    // 30 mm more: 75 less 40 are nine
+    ['ten rows more', 10, 'was 30 now 60 other 40 longerMm 20', 'Sleeve Sleeve wider by 8'],
   ])('a front with %s above its underarm: sleeves so much wider at their tops', (_, by, was, mend) => {
     expect(said(stated(plain, longer(plain, `Front b ${by}`)))).toEqual([
-      `kind level of above the underarm piece Front to Back was 7 now ${7 + by} other 7 longerMm ${3 * by}: not begun`,
+      `kind level of above the underarm piece Front to Back was 5 now ${5 + by} other 5 longerMm ${3 * by}: not begun`,
       `kind seam of armhole unit mm piece Front to Sleeve ${was}: not begun`,
       `- ${mend}`,
     ]);

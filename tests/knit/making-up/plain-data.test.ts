@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Joint, Line } from '../../../src/knit/making-up/joint.ts';
-import { type Called, countsStitches, jointCalled } from '../../../src/knit/making-up/joint-called.ts';
+import { type Called, jointCalled } from '../../../src/knit/making-up/joint-called.ts';
 import { turnedRound } from '../../../src/knit/making-up/piece-edges.ts';
 import { renamedStep } from '../../../src/knit/making-up/renamed-step.ts';
 import { Ties } from '../../../src/knit/making-up/ties.ts';
@@ -87,26 +87,6 @@ describe('a joint whose pieces, parts and sections are called otherwise', () => 
     ],
   ])('%s', (_, joint, renamed) => {
     expect(jointCalled(joint, called)).toStrictEqual(renamed);
-  });
-
-  it('holds in one gauge only where it counts stitches, on whichever of its lines', () => {
-    const [uncounted, counted] = [old.slice(0, 1), old.slice(1)];
-    const seam = (a: Line, b: Line) => countsStitches({ kind: 'seam', of: 'side', a, b, how: 'mattress' });
-    expect([seam(uncounted, uncounted), seam(counted, uncounted), seam(uncounted, old)]).toEqual([
-      false,
-      true,
-      true,
-    ]);
-    const band = (...lines: readonly Line[]) =>
-      countsStitches({
-        kind: 'pick up',
-        piece: 'G',
-        make: 1,
-        along: lines.map((line) => ({ line, stitches: 4 })),
-      });
-    expect([band(uncounted, uncounted), band(uncounted, counted), band()]).toEqual([false, true, false]);
-    const free = (line: Line) => countsStitches({ kind: 'left free', line, as: 'hem' });
-    expect([free(uncounted), free(old)]).toEqual([false, true]);
   });
 
   it('walked from its other end, each of its stretches is turned round, and back again', () => {

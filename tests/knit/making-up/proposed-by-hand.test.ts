@@ -35,10 +35,10 @@ describe('what a band is picked up along', () => {
     ['Back neck', 'Back top stitches 7-13'],
     ['rückwärtiger Halsausschnitt', 'Back top stitches 7-13'],
     ['hinterer HALS', 'Back top stitches 7-13'],
-    ['left front armhole', 'Body right rows 6-8, Right right'],
-    ['Armloch vorn', 'Body right rows 6-8, Right right'],
-    ['back armhole', 'Back left rows 6-12 turned'],
-    ['hinterer ARMAUSSCHNITT', 'Back left rows 6-12 turned'],
+    ['left front armhole', 'Body right rows 8-8, Right right'],
+    ['Armloch vorn', 'Body right rows 8-8, Right right'],
+    ['back armhole', 'Back left rows 8-12 turned'],
+    ['hinterer ARMAUSSCHNITT', 'Back left rows 8-12 turned'],
     ['front neck', ''],
     ['the hem', ''],
     ['back', ''],
@@ -96,8 +96,8 @@ describe('fronts', () => {
       { makes: 2, mirrored: true },
     );
     const said = makingUpOf(standing(back, turned, sleeve)).worked.map(workedSaid);
-    expect(said).toContain('side: Front 2 right rows 1-5 (5r 15.0mm) = Back left rows 1-5 (5r 15.0mm)');
-    expect(said).toContain('side: Front left rows 1-5 (5r 15.0mm) = Back right rows 1-5 (5r 15.0mm)');
+    expect(said).toContain('side: Front 2 right rows 1-7 (7r 21.0mm) = Back left rows 1-7 (7r 21.0mm)');
+    expect(said).toContain('side: Front left rows 1-7 (7r 21.0mm) = Back right rows 1-7 (7r 21.0mm)');
   });
 
   it('one sleeve that is knitted once is sewn in twice over, and told', () => {

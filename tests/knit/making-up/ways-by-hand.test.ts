@@ -73,7 +73,7 @@ describe('sections along an edge', () => {
         ({ laid: { stretch }, section: at, name, rows, height, isShaped }) =>
           `${stretch.piece} ${stretch.part} ${at} ${name} ${rows}r ${height.toFixed(0)}mm ${isShaped}`,
       );
-    expect(said('["a",""]')).toEqual(['Back Back 0 a 7r 3mm false', 'Front Body 0 a 3r 3mm false']);
+    expect(said('["a",""]')).toEqual(['Back Back 0 a 5r 3mm false', 'Front Body 0 a 1r 3mm false']);
     expect(said('["b","Body"]')).toEqual(['Front Right 0 b 4r 3mm false']);
     expect(said('["b",""]')).toEqual([]);
     const [cap] = linesOf(seamsOf('armhole', shaped)[0]);

@@ -136,6 +136,23 @@ describe('short rows', () => {
       ),
     )[0]?.rows.map(({ steps }) => printRow(steps));
 
+  it('list what a row does in the order in which it comes to it: the edge that it begins at before the turn at its end', () => {
+    const at = (edge: 'right' | 'left', row: number): Shaping => ({
+      kind: 'edge',
+      edge,
+      by: -1,
+      rows: [row],
+      inset: 1,
+      lean: 'mirrored',
+    });
+    const listed = (...shaping: readonly Shaping[]) =>
+      partsOf(part('p', { castOn: 20 }, { sections: [section({ rows: 2, shaping })] }))[0]?.rows.map((row) =>
+        row.shaping.map(({ kind, edge }) => `${kind} ${edge}`),
+      );
+    expect(listed(turn('left', [1, 3]), at('right', 1))).toEqual([['edge right', 'turn left'], []]);
+    expect(listed(turn('right', [2, 3]), at('left', 2))).toEqual([[], ['edge left', 'turn right']]);
+  });
+
   it('leave what was left already, in the rows between two turns too', () => {
     // 20 stitches: three left behind the first turn, so 17 back; the row between leaves the same three
     expect(rowsSaid(20, [6, turn('left', [1, 3], [5, 4])])).toEqual([

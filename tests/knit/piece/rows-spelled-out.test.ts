@@ -199,7 +199,7 @@ const others: readonly (readonly [what: string, text: string, row: string])[] = 
   ],
   [
     'a row in German',
-    '2 re, 2 abgeh re zus, rechts bis 4 M vor dem Ende, 2 re zus, 2 re',
+    '2 re, 2 M abgeh re zusstr, rechts bis 4 M vor dem Ende, 2 M re zusstr, 2 re',
     rowOf({ ...stocking, shaping: [at('both', -1, 2, RS)] }, RS, germanRowWords({ rows: 'abbreviated' })),
   ],
   [

@@ -9,7 +9,7 @@ import { inSizes } from '../../arbitraries/in-sizes.ts';
 import { told } from '../../told.ts';
 
 /** RIDGELINE_DRAFTS=1000 for the whole sweep; a part of it in every run. */
-const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 12);
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 6);
 
 const rowsOf = (parts: WorkedSize['garment']['pieces'][number]['makes'][number]['parts']) =>
   parts
@@ -29,7 +29,7 @@ describe(`a design written in up to five sizes (${DRAFTS} random designs; RIDGEL
         const text = writeSizes(sizes, options);
         if (!text.ok) throw new Error(told(text.faults));
         if (sizes.length > 2) several += 1;
-        expect(toMend(text.value, sizes, options.terms), text.value).toEqual([]);
+        expect(toMend(text.value, sizes, options.words), text.value).toEqual([]);
         for (const [i, { size, garment }] of sizes.entries()) {
           const read = readPattern(text.value, { size: i });
           const complaints = read.lines.flatMap((line) =>

@@ -3,6 +3,7 @@ import { bodyOfSize } from '../../../src/knit/garment/bodies.ts';
 import type { Body } from '../../../src/knit/garment/design.ts';
 import { resized } from '../../../src/knit/garment/grade.ts';
 import { startingDesign } from '../../../src/knit/garment/start.ts';
+import { englishWritten } from '../../../src/knit/written/english.ts';
 import { type Point, toMend } from '../../../src/knit/written/look-through.ts';
 import { draftSize, type WorkedSize } from '../../../src/knit/written/work-size.ts';
 import { writeSizes } from '../../../src/knit/written/write-sizes.ts';
@@ -30,12 +31,13 @@ const sizes = ['S', 'M', 'L'].map((size) =>
     }),
   ),
 );
+const [US, UK] = [englishWritten('US'), englishWritten('UK')];
 const text = given(writeSizes(sizes, { units: 'cm' }));
 
 describe('a pattern looked through as a technical editor does', () => {
   it('has nothing to mend where all is told, in US and in UK words', () => {
-    expect(toMend(text, sizes, 'US')).toEqual([]);
-    expect(toMend(given(writeSizes(sizes, { terms: 'UK' })), sizes, 'UK')).toEqual([]);
+    expect(toMend(text, sizes, US)).toEqual([]);
+    expect(toMend(given(writeSizes(sizes, { words: UK })), sizes, UK)).toEqual([]);
   });
 
   it.each<[Point, string | RegExp, string]>([
@@ -52,18 +54,18 @@ describe('a pattern looked through as a technical editor does', () => {
     ['lists', /cast on (\d+) \((\d+), (\d+)\)/, 'cast on $1 ($2, $3, $3)'],
     ['sides', 'Row 1 (RS): knit', 'Row 1: knit'],
     ['same words', 'Bind off all sts', 'Cast off all sts'],
-    ['same words', 'Measured washed', 'A tension measured washed'],
+    ['same words', 'Measured washed', 'In this tension. Measured washed'],
     ['making up', /MAKING UP\n(.+\n)+\n/, ''],
     ['care', /CARE AND CAUTIONS\n(.+\n)+\n/, ''],
     ['licence', 'Licence: CC BY 4.0', ''],
   ])('%s: what is not there or not so is found (%s)', (point, was, now) => {
     const spoilt = text.replace(was, now);
     expect(spoilt).not.toBe(text);
-    expect(toMend(spoilt, sizes, 'US')).toEqual([point]);
+    expect(toMend(spoilt, sizes, US)).toEqual([point]);
   });
 
   const changed = (by: (size: WorkedSize) => WorkedSize) =>
-    toMend(text, [by(sizes[0] as WorkedSize), ...sizes.slice(1)], 'US');
+    toMend(text, [by(sizes[0] as WorkedSize), ...sizes.slice(1)], US);
   const withRow = (by: (row: { before: number; after: number }) => object) =>
     changed((size) => {
       const again = structuredClone(size);

@@ -1,8 +1,9 @@
 import { expect, it } from 'vitest';
 import { easeOf, type MakingUpStep } from '../../../src/knit/making-up/step.ts';
+import { englishJoining } from '../../../src/knit/written/english-joining.ts';
 import { makingUpLines } from '../../../src/knit/written/making-up-lines.ts';
 
-const said = (step: MakingUpStep) => makingUpLines(step, 'UK', (mm) => `${mm} mm`).join(' ');
+const said = (step: MakingUpStep) => makingUpLines(step, englishJoining('UK'), (mm) => `${mm} mm`).join(' ');
 
 it('a raglan that opens is sewn up to its opening, in the written pattern too', () => {
   const lines = said({

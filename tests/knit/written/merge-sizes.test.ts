@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { englishWritten } from '../../../src/knit/written/english.ts';
 import { mergeTexts } from '../../../src/knit/written/merge-sizes.ts';
 
 /** Lists of sizes as leaflets set them, 'cast on 92 (100, 108) sts', a dash where a size has none: common practice, no published source. */
 const merged = (...texts: readonly (readonly string[])[]) =>
-  mergeTexts(texts, ['S', 'M', '2X', '12 months'].slice(0, texts.length));
+  mergeTexts(texts, ['S', 'M', '2X', '12 months'].slice(0, texts.length), englishWritten('US').list);
 
 describe('lines of several sizes in one text', () => {
   it.each<[string, string, string[]]>([

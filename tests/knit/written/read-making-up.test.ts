@@ -62,13 +62,18 @@ describe('a read pattern is joined as its text tells', () => {
   const text = [...panel('BACK'), ...panel('FRONT'), ...panel('SLEEVE (make 2)')];
 
   it('the side ends where the text has it end, whatever the shapes would say', () => {
-    const read = readPattern([...text, 'MAKING UP', 'Sew side seams: 12 rows to 12 rows.'].join('\n'));
+    const read = readPattern([...text, 'MAKING UP', 'Sew side seams: 10 rows to 10 rows.'].join('\n'));
     const { joints = [], unread } = joinedAsTold(read);
     const sides = joints.filter((joint) => joint.kind === 'seam' && joint.of === 'side');
     expect(sides).toHaveLength(2);
     for (const side of sides)
-      if (side.kind === 'seam') expect(side.a[0]?.rows).toEqual({ first: 1, last: 12 });
+      if (side.kind === 'seam') expect(side.a[0]?.rows).toEqual({ first: 1, last: 10 });
     expect(unread).toEqual([]);
+  });
+
+  it('figures with which less would meet are not taken: it is proposed from the pieces, and told', () => {
+    const read = readPattern([...text, 'MAKING UP', 'Sew side seams: 12 rows to 12 rows.'].join('\n'));
+    expect(joinedAsTold(read)).toEqual({ unread: ['Sew side seams: 12 rows to 12 rows'] });
   });
 
   it('a seam that it names and that no piece has is told, not passed over', () => {

@@ -6,6 +6,7 @@ import { startingDesign } from '../../../src/knit/garment/start.ts';
 import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
 import type { Recipe } from '../../../src/knit/piece/recipe.ts';
+import { englishWritten } from '../../../src/knit/written/english.ts';
 import { draftSize, type WorkedSize, workSize } from '../../../src/knit/written/work-size.ts';
 import { type WriteSizesOptions, writeSizes } from '../../../src/knit/written/write-sizes.ts';
 import { given } from '../../store/scenario.ts';
@@ -234,8 +235,8 @@ describe('the whole pattern, in the order of the trade', () => {
   it('measures in centimetres, inches or both, in the words of either side of the Atlantic', () => {
     expect(text()).toContain('Body, round the chest: 84 (94, 104) cm / 33 (37, 41) in');
     expect(text({ units: 'in' })).toContain('Body, round the chest: 33 (37, 41) in\n');
-    expect(text({ terms: 'UK' })).toContain('\nTENSION\nTension: 21 sts');
-    expect(text({ terms: 'UK' })).not.toMatch(/bind off|bound off|stockinette|gauge/i);
-    expect(text({ terms: 'US' })).not.toMatch(/cast off|stocking stitch|tension/i);
+    expect(text({ words: englishWritten('UK') })).toContain('\nTENSION\nTension: 21 sts');
+    expect(text({ words: englishWritten('UK') })).not.toMatch(/bind off|bound off|stockinette|gauge/i);
+    expect(text({ words: englishWritten('US') })).not.toMatch(/cast off|stocking stitch|tension/i);
   });
 });

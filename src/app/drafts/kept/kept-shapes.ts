@@ -125,7 +125,13 @@ const edit = shapeOf<Edit>()(
       called: text,
       by: integer,
     }),
-    v.strictObject({ kind: v.literal('width'), piece: text, part: text, by: integer }),
+    v.strictObject({
+      kind: v.literal('width'),
+      piece: text,
+      part: text,
+      by: integer,
+      fromTop: v.exactOptional(v.literal(true)),
+    }),
     v.strictObject({
       kind: v.literal('shoulder'),
       piece: text,

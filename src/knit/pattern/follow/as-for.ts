@@ -1,6 +1,7 @@
 import { type Fault, fault } from '../../fault.ts';
 import type { AsFarAs, From, Place, Statement } from '../say/statement.ts';
 import type { Build, Mark, PartBuild, PieceBuild, Resting } from './build/build.ts';
+import { countDiffers } from './build/compare.ts';
 import { type Copying, copyRows } from './build/copy-rows.ts';
 import { resolveGap } from './build/gap.ts';
 import { isDone, isHalf, markOf, newPart, setMark, takeUp } from './build/part.ts';
@@ -103,7 +104,16 @@ function copyToCount(
 ): Fault | undefined {
   let to = part.rows.length;
   while (to < source.rows.length && source.rows[to]?.after !== count) to += 1;
-  return copyRows(build, piece, source, part, part.rows.length, Math.min(to + 1, source.rows.length), how);
+  const wrong = copyRows(
+    build,
+    piece,
+    source,
+    part,
+    part.rows.length,
+    Math.min(to + 1, source.rows.length),
+    how,
+  );
+  return wrong ?? (to < source.rows.length ? undefined : countDiffers(count, part.live));
 }
 
 function copyMarks(other: PieceBuild, piece: PieceBuild, part: PartBuild, end: number): void {

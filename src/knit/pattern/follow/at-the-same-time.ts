@@ -15,6 +15,7 @@ export function joinMeanwhile(build: Build, flow: readonly Flow[], i: number, us
     if (next.is !== 'said' || !(sameLine || headOfNext)) return;
     if (next.said.statement.is === 'heading') return;
     if (next.said.statement.is !== 'at the same time' || used.has(j)) continue;
+    if (next.said.within && j > i + 1) continue;
     const shape = flow[j + 1];
     if (shape?.is === 'said' && startMeanwhile(build, shape.said, next.said.statement.after)) {
       used.add(j);

@@ -1,4 +1,5 @@
 import { type Fault, fault } from '../../fault.ts';
+import type { Item } from '../../row/read/notation.ts';
 import type { Side } from '../../row/step.ts';
 import type { Statement } from '../say/statement.ts';
 import { dropBorders } from './build/borders.ts';
@@ -14,7 +15,7 @@ import {
   unsaidFabric,
 } from './build/fabric.ts';
 import { setMark } from './build/part.ts';
-import { spellFabric } from './build/spell.ts';
+import { plainWork, spellFabric } from './build/spell.ts';
 import { wantSide } from './build/want-side.ts';
 import { workUntil } from './build/work-until.ts';
 
@@ -33,6 +34,11 @@ export function doEven(build: Build, piece: PieceBuild, part: PartBuild, said: E
 
 function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even): Fault | undefined {
   const named = said.fabric;
+  if (named === undefined && part.cycle && endsInStocking(part)) {
+    part.cycle = undefined;
+    part.fabric = knownFabric('stocking');
+    part.fabricRow = 0;
+  }
   if (named === undefined || named.is === 'established') {
     useCycle(part);
     if (
@@ -51,6 +57,11 @@ function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even
   }
   if (named.is === 'pattern' && named.else === 'rib') useCycle(part);
   const fabric = fabricOf(named, build, part);
+  // 'work 4 cm in rib' behind two rows of knit and purl stitches that nobody called so
+  if (fabric === undefined && named.is === 'pattern' && named.else === 'rib' && looksRibbed(part)) {
+    part.fabric = { ...part.fabric, label: 'rib' };
+    return undefined;
+  }
   if (fabric === undefined) {
     part.fabric = { is: 'patt', label: named.is === 'pattern' ? named.words : 'pattern' };
     part.fabricRow = 0;
@@ -66,6 +77,30 @@ function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even
   part.closed = true;
   part.cycle = undefined;
   return misfits(fabric, build, part);
+}
+
+const looksRibbed = ({ fabric, rows }: PartBuild): boolean =>
+  fabric.is === 'rows' &&
+  fabric.rows.length === 2 &&
+  rows.length > 0 &&
+  fabric.rows.every((items) => isRibbed(items));
+
+function isRibbed(items: readonly Item[]): boolean {
+  const works = new Set<string>();
+  const plain = (one: Item): boolean => {
+    if ('items' in one) return one.items.every(plain);
+    if (one.is !== 'stitches' && one.is !== 'stitches to') return false;
+    works.add(one.work);
+    return one.work === 'k' || one.work === 'p';
+  };
+  return items.every(plain) && works.size === 2;
+}
+
+/** 'K 1 row, p 1 row' behind a border of numbered rows: stocking stitch has begun. */
+function endsInStocking({ rows, cycle }: PartBuild): boolean {
+  const [k, p] = rows.slice(-2);
+  if (!k || !p || !cycle || rows.length - cycle.first < cycle.rows.size + 2) return false;
+  return k.side === 'RS' && plainWork(k, 'RS') === 'k' && plainWork(p, 'WS') === 'p';
 }
 
 const changedNeedle = ({ recent }: Build): boolean => recent.at(-1)?.statement.is === 'needle';

@@ -45,6 +45,8 @@ export function runFlow(
     if (one.line !== line) {
       build.recent = [];
       line = one.line;
+      // 'Note: the jacket is knitted in one piece' says nothing of what comes below
+      if (build.talk && notesAt(flow, i - 1)) Object.assign(build, { talk: false, heading: undefined });
     }
     if (note.before === undefined && build.part && !isDone(build.part)) note.before = build.part.live;
     if (build.full) note.kind = note.kind ?? 'talk';
@@ -61,6 +63,17 @@ export function runFlow(
     if (build.part) note.after = build.part.live;
   }
   tellAnnounced(build);
+}
+
+/** Whether the line that ends here is a note with its words behind it. */
+function notesAt(flow: readonly Flow[], end: number): boolean {
+  const { line } = flow[end] ?? {};
+  for (let i = end; i >= 0 && flow[i]?.line === line; i -= 1) {
+    const one = flow[i] as Flow;
+    if (one.is === 'said' && one.said.statement.is === 'heading')
+      return i < end && means(one.said.statement.title.words.split(' ')[0], 'note of a line');
+  }
+  return false;
 }
 
 function workSaid(

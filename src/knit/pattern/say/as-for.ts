@@ -18,12 +18,18 @@ export const readAsFor = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     const only = readOnly(c);
     const starred = takeFromStars(c);
-    if (takesOne(c, 'made as another'))
+    const named =
+      takesOne(c, 'made as another') &&
       attempt(c, () => {
         takes(c, 'the');
         return readPieceName(c) !== undefined && sees(c, 'as', 'same', 'exactly', 'like', 'the', 'to');
       });
     const between = starred || takeFromStars(c);
+    // 'work to armhole as for back'
+    const early = attempt(c, () => {
+      const place = named ? undefined : readToPlace(c);
+      return place !== undefined && sees(c, 'as', 'same', 'like') ? place : undefined;
+    });
     takes(c, 'on', 'the', 'and');
     const shaped = only ?? readOnly(c);
     takes(c, 'it', 'exactly', 'piece', 'this', 'to');
@@ -51,7 +57,12 @@ export const readAsFor = (c: Cursor): Statement | undefined =>
     if (piece === undefined) return undefined;
     takes(c, ',');
     const reversing = readReversing(c);
-    const to = between || takeFromStars(c) ? ({ is: 'place', place: 'stars' } as const) : readAsFarAs(c);
+    const stars = between || takeFromStars(c);
+    const to: AsFarAs | undefined = stars
+      ? { is: 'place', place: 'stars' }
+      : early === undefined
+        ? readAsFarAs(c)
+        : { is: 'place', place: early };
     const reversing2 = readReversing(c) || reversing;
     return {
       is: 'as for',

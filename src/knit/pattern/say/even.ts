@@ -62,6 +62,8 @@ export const readEven = (c: Cursor): Statement | undefined =>
       else takes(c, 'work', 'in');
       takeAnyPhrase(c, 'a|the border|band|edge of|in', 'border|band of');
     }
+    // 'rib 6 rows'
+    const ribbed = verb && took(c, 'rib') && !seesPhrase(c, 'in|as');
     const even = skipEven(c);
     const looks2 = looks ?? readBegin(c);
     const rows = readRows(c);
@@ -79,8 +81,14 @@ export const readEven = (c: Cursor): Statement | undefined =>
     const until = rows ? { ...rows, ...ending(c) } : (readUntil(c) ?? readOnlyEnding(c));
     const more = skipEven(c) || even2;
     const looks4 = looks3 ?? readBegin(c);
-    const late = fabric ?? (until ? readFabricHere(c) : undefined);
+    const late =
+      fabric ?? (until ? readFabricHere(c) : undefined) ?? (ribbed && rows ? patternNamed('rib') : undefined);
     if (first2 !== undefined && late?.is !== 'rib') return undefined;
+    // 'work 4 cm | in rib, ending with a 1st rib row'
+    const whole =
+      until && late && until.is !== 'count' && until.is !== 'rows in all'
+        ? { ...until, ...ending(c) }
+        : until;
     if (until === undefined && late === undefined && !(verb && more)) return undefined;
     if (until === undefined && late?.is === 'pattern' && !verb) return undefined;
     if (!verb && late === undefined && until !== undefined && every === undefined && !more && !looks4)
@@ -88,7 +96,7 @@ export const readEven = (c: Cursor): Statement | undefined =>
     return {
       is: 'even',
       ...(late === undefined ? {} : { fabric: late }),
-      ...(until === undefined ? {} : { until }),
+      ...(whole === undefined ? {} : { until: whole }),
       ...(looks4 === undefined ? {} : { firstLooks: looks4 }),
       ...(over === undefined ? {} : { over }),
       ...(first2 === undefined ? {} : { firstStitches: first2 }),

@@ -73,6 +73,7 @@ const takeFor = (c: Cursor): boolean =>
     'for the? armhole|underarm|shoulder|neck|raglan',
     'for back|front of? neck',
     'for each|first|second shoulder',
+    'for the? sleeve|sleeves',
   );
 
 /** Groups of one instruction lie at one edge. */

@@ -2,6 +2,7 @@ import { attempt, type Cursor, endsOrdinal, isWord, takes, takeTo } from '../../
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
 import { HEADINGS, PIECES, SHAPED, SIDES } from '../../row/read/vocabulary.ts';
+import { readSide } from './phrase/side.ts';
 import type { Place, Statement } from './statement.ts';
 import { halfOf, titleOf } from './title.ts';
 
@@ -10,6 +11,8 @@ export const readHeading = (c: Cursor, aloneOnLine: boolean): Statement | undefi
   attempt(c, () => {
     const start = c.at;
     const end = headingEnd(c, aloneOnLine);
+    const sided = readSidedHeading(c);
+    if (sided) return sided;
     if (end === undefined) return readInlineHeading(c);
     const words = c.tokens.slice(start, end);
     const statement = headingOf(words, c.tokens[end]?.text === ':', aloneOnLine);
@@ -37,6 +40,22 @@ const readInlineHeading = (c: Cursor): Statement | undefined =>
         return heading;
       }
     }
+  });
+
+/** 'Shape armholes (RS) – bind off 5 sts …': a place that is shaped, before the side of its first row. */
+const readSidedHeading = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    let end = c.at;
+    while (end < c.end && end - c.at < 6 && c.tokens[end]?.kind === 'word') end += 1;
+    const inner = { ...c, at: end };
+    if (end === c.at || !takes(inner, '(') || readSide(inner) === undefined || !takes(inner, ')'))
+      return undefined;
+    if (inner.at >= c.end) return undefined;
+    const heading = headingOf(c.tokens.slice(c.at, end), true, true);
+    if (heading?.is !== 'heading' || heading.piece !== undefined || heading.places.length === 0)
+      return undefined;
+    takeTo(c, end);
+    return heading;
   });
 
 function afterDash(c: Cursor, at: number): number {

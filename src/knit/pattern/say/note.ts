@@ -121,7 +121,8 @@ const ASIDES = [
   'keeping|keep both? edge|edges|side|sides|armhole edge? straight|even',
   'weave|darn|sew in? the? loose? end|ends',
   'fasten|break|cut off? yarn?',
-  'for a? ridge|foldline|hemline|fold|turning line|row|ridge?',
+  'for a? ridge|foldline|hemline|fold|turn line|row|ridge?',
+  'for a? hem turn|line?',
 ];
 
 /** 'work measures 40 cm from beg' says how long it is by now; 'until work measures …' is taken where it ends rows. */

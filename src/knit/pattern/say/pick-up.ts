@@ -78,7 +78,12 @@ function readOne(c: Cursor, goesOn: boolean): PickUp | undefined {
 function readAlong(c: Cursor): string {
   const said: string[] = [];
   while (c.at < c.end && said.length < 14) {
-    if (isOneOf(peekWord(c), ', ; . ( [') || seesPhrase(c, 'and pick|k|then') || seesPhrase(c, 'then')) break;
+    if (
+      isOneOf(peekWord(c), ', ; . ( [') ||
+      seesPhrase(c, 'and pick|k|then|work|rib|p|cont|beg|bind') ||
+      seesPhrase(c, 'then')
+    )
+      break;
     const word = peek(c)?.text ?? '';
     if (!(said.length === 0 && means(word, 'along an edge'))) said.push(word);
     c.at += 1;

@@ -291,8 +291,9 @@ export interface Said {
   readonly column: number;
   /** stitches that the text says are on the needle after it */
   readonly stated?: number;
-  /** of a cast-on: words before it say that something is begun */
+  /** of a cast-on: something is begun; of 'at the same time': it lies in the rows just before it alone */
   readonly anew?: boolean;
+  readonly within?: boolean;
 }
 
 /** Takes a statement that was read, the token where it begins, and the count that the text states after it. */

@@ -27,10 +27,15 @@ export function joinRows(said: Said[], tokens: readonly Token[], at: number): bo
   const knitted = before.is === 'rows' ? inGarter(before) : before;
   if (knitted === undefined) return false;
   said.splice(beside ? -3 : -2, 1, { ...(said.at(beside ? -3 : -2) as Said), statement: knitted });
-  said.splice(-1, 1, ...(beside ? [] : [{ ...shape, statement: { is: 'at the same time' } as const }]), {
-    ...shape,
-    statement,
-  });
+  said.splice(
+    -1,
+    1,
+    ...(beside ? [] : [{ ...shape, statement: { is: 'at the same time' } as const, within: true }]),
+    {
+      ...shape,
+      statement,
+    },
+  );
   return true;
 }
 

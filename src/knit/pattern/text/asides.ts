@@ -83,6 +83,8 @@ function commentEnd(tokens: readonly Token[], at: number, close: string): number
     return inner.slice(2 + named).every((token) => means(token.word, 'beside rows in all')) ? end : undefined;
   const place = inner.length < 4 && means(first.word, 'place of a shaping');
   if (place && means(inner.at(-1)?.word, 'shaping by name')) return end;
+  // '(when stretched to correct width)'
+  if (isWord(first, 'when') && isWord(inner[1], 'stretched', 'slightly', 'pressed', 'blocked')) return end;
   // '(twice)' and '(worked 3 times)' say how often
   if (inner.length < 3 || inner.some((token) => isWord(token, 'time', 'x'))) return undefined;
   const counts = isWord(first, 'once', 'twice', 'worked') && !means(inner[1]?.word, 'before next');

@@ -34,7 +34,9 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
 
 /** '1st row.- K2' and 'Next row: cast off 5 sts. Knit to end.': the stop parts nothing. */
 function goesOnBehindStop(tokens: readonly Token[], from: number, at: number): boolean {
-  if (isWord(tokens[at + 1], '-') && tokens[at + 1]?.glued) return true;
+  const label = labelAt(tokens, from);
+  const dash = isWord(tokens[at + 1], '-');
+  if (dash && (tokens[at + 1]?.glued || (label > 0 && from + label === at))) return true;
   if (isWithinRib(tokens, at) || endsLabel(tokens, from, at) || endsRow(tokens, from, at)) return true;
   if (closesStar(tokens, from, at) || holdsWorked(tokens, from, at) || stopsShort(tokens, at)) return true;
   const rest = isWord(tokens[at + 1], 'k', 'p', 'work', 'patt', 'rib') && isWord(tokens[at + 2], 'to');

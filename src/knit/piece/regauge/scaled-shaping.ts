@@ -1,9 +1,8 @@
 import { fault, ok, type Result, refuse } from '../../fault.ts';
-import { taper } from '../../shape/taper.ts';
 import type { Shaping } from '../recipe.ts';
-import { roundLike } from './round-to.ts';
 import type { Scale } from './scale.ts';
 import { scaledGroups } from './scaled-groups.ts';
+import { scaledRows } from './scaled-rows.ts';
 import type { Amounts } from './shaped-to.ts';
 
 /** What is spread across a row is changed by the section that it lies in. */
@@ -12,17 +11,20 @@ export type AlongEdges = Exclude<Shaping, { readonly kind: 'across' }>;
 /**
  * A section's shaping in the new stitches and rows, without 'across', which is reckoned from the counts. What shapes one
  * edge in several rhythms, one after the other, meets in no row.
+ * @param sooner how many rows sooner than by its share a shaping ends
  */
 export function scaledShaping(
   shaping: readonly Shaping[],
   scale: Scale,
   rows: number,
   amounts?: Amounts,
+  sooner: (shaping: Shaping) => number = () => 0,
 ): Result<AlongEdges[]> {
   const out: AlongEdges[] = [];
   const taken = { right: new Set<number>(), left: new Set<number>() };
   for (const [i, one] of shaping.entries()) {
-    const made = scaledOne(one, scale, rows, amounts?.[i]);
+    const own = { ...scale, rows: scale.rows * (1 - sooner(one) / rows) };
+    const made = scaledOne(one, own, rows, amounts?.[i], isBesideEdge(one, shaping));
     if (!made.ok) return made;
     if (!made.value) continue;
     const found = made.value.kind === 'edge' ? besideOthers(made.value, taken, rows) : ok(made.value);
@@ -31,6 +33,11 @@ export function scaledShaping(
   }
   return ok(out);
 }
+
+/** Whether single stitches are shaped at the edge of a shaping's groups too. */
+export const isBesideEdge = (one: Shaping, all: readonly Shaping[]): boolean =>
+  'groups' in one &&
+  all.some((other) => other.kind === 'edge' && (other.edge === 'both' || other.edge === one.edge));
 
 type EdgeShaping = Extract<Shaping, { readonly kind: 'edge' }>;
 
@@ -65,6 +72,7 @@ function scaledOne(
   scale: Scale,
   rows: number,
   amount?: number,
+  isCorner?: boolean,
 ): Result<AlongEdges | undefined> {
   switch (shaping.kind) {
     case 'edge': {
@@ -80,29 +88,10 @@ function scaledOne(
     }
     case 'bind off':
     case 'cast on':
-      return ok({ ...shaping, groups: scaledGroups(shaping.groups, scale, rows, amount) });
+      return ok({ ...shaping, groups: scaledGroups(shaping.groups, scale, rows, amount, isCorner) });
     case 'turn':
       return ok({ ...shaping, groups: scaledGroups(shaping.groups, scale, rows) });
     case 'across':
       return ok(undefined);
   }
-}
-
-/** Shaping rows stretched over the same share of the section, on the same parity where that still has room. */
-function scaledRows(rows: readonly number[], times: number, scale: Scale, total: number): Result<number[]> {
-  const first = rows[0];
-  const last = rows[rows.length - 1];
-  if (first === undefined || last === undefined || times === 0) return ok([]);
-  const from = Math.min(total, Math.max(1, roundLike(first * scale.rows, first)));
-  const to = Math.min(total, Math.max(from, roundLike(last * scale.rows, last)));
-  const sameSide = rows.every((row) => (row - first) % 2 === 0);
-  const steps: readonly (1 | 2)[] = sameSide ? [2, 1] : [1];
-  for (const step of steps) {
-    for (const end of [to, total]) {
-      const laid = taper({ rows: end, times, first: from, step });
-      if (laid.ok) return ok([...laid.value.rows]);
-    }
-  }
-  const laid = taper({ rows: total, times, step: 1 });
-  return laid.ok ? ok([...laid.value.rows]) : refuse(...laid.faults);
 }

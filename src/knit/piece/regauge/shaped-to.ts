@@ -12,7 +12,7 @@ export const scaledCount = (old: number, { stitches }: Scale): number =>
 const isGroups = (shaping: Shaping) => shaping.kind === 'bind off' || shaping.kind === 'cast on';
 
 /** Stitches that one time, or one stitch of a group, adds. */
-function perTime(shaping: Shaping): number {
+export function perTime(shaping: Shaping): number {
   if (shaping.kind === 'edge') return shaping.by * (shaping.edge === 'both' ? 2 : 1);
   return shaping.kind === 'bind off' ? -1 : shaping.kind === 'cast on' ? 1 : 0;
 }
@@ -22,8 +22,14 @@ function amountOf(shaping: Shaping): number {
   return isGroups(shaping) && 'groups' in shaping ? shaping.groups.reduce((n, g) => n + g.stitches, 0) : 0;
 }
 
+/** By its own figure alone. */
+export function scaledAmount(one: Shaping, scale: Scale): number {
+  const old = amountOf(one);
+  return one.kind === 'edge' ? Math.round(old * scale.stitches) : scaledCount(old, scale);
+}
+
 /** Stitches that a section adds at one edge. */
-const changeAt = (shaping: readonly Shaping[], edge: 'right' | 'left'): number =>
+export const changeAt = (shaping: readonly Shaping[], edge: 'right' | 'left'): number =>
   shaping.reduce((sum, one) => {
     if (!('edge' in one) || one.kind === 'turn') return sum;
     if (one.edge === 'both') return sum + (perTime(one) / 2) * amountOf(one);
@@ -40,10 +46,7 @@ export function shapedTo(
   scale: Scale,
   { before, oldAfter, rows }: { readonly before: number; readonly oldAfter: number; readonly rows: number },
 ): Amounts {
-  const amounts = shaping.map((one) => {
-    const old = amountOf(one);
-    return one.kind === 'edge' ? Math.round(old * scale.stitches) : scaledCount(old, scale);
-  });
+  const amounts = shaping.map((one) => scaledAmount(one, scale));
   if (shaping.some(({ kind }) => kind === 'across' || kind === 'middle')) return amounts;
   const isEven = changeAt(shaping, 'right') === changeAt(shaping, 'left');
   const target = isEven

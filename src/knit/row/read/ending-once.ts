@@ -35,3 +35,21 @@ function cutShort(inner: readonly Item[], end: readonly Item[], over: number): r
   }
   return undefined;
 }
+
+/**
+ * 'Knit 1, purl 1.' as a whole row: a row uses every stitch, so what a rib has is worked all across, where it comes out.
+ * 'K 40' on 80 stitches stays as it is: that is half a row.
+ */
+export function ribAcross(items: readonly Item[], live: number): readonly Item[] {
+  if (items.length < 2 || items.length > 4) return items;
+  let sum = 0;
+  const works = new Set<string>();
+  for (const item of items) {
+    if (item.is !== 'stitches' || (item.work !== 'k' && item.work !== 'p')) return items;
+    if (item.panel || item.rib || item.times > 6) return items;
+    sum += item.times;
+    works.add(item.work);
+  }
+  if (works.size < 2 || sum >= live || live % sum !== 0) return items;
+  return [{ is: 'group to', items, goal: END }];
+}

@@ -100,6 +100,7 @@ const table = {
 
   // pieces and places
   'piece with a cast-on of its own': 'back front fronts sleeve sleeves left right pocket pockets',
+  'note of a line': 'note notes n.b nb',
   'made again': 'sleeve piece pocket band cuff sock mitten mitt bootie strap tie flap',
   announces: 'make begin beg start work shape now',
   'fabric by name': 'rib stocking garter moss patt st',

@@ -3,7 +3,7 @@ import { spread } from '../../shape/spread.ts';
 import { type StitchName, stitches } from '../../stitch.ts';
 import type { Step, Until } from '../step.ts';
 import { runOf, takenAndMade } from '../stitches-of-steps.ts';
-import { endingOnce } from './ending-once.ts';
+import { endingOnce, ribAcross } from './ending-once.ts';
 import { normalForm } from './normal-form.ts';
 import { type Goal, type Item, takenBy } from './notation.ts';
 
@@ -37,7 +37,10 @@ interface Run {
 /** A written row as steps. Markers, 'evenly' and turns need the stitches on the needle. */
 export function settle(items: readonly Item[], needle?: Needle): Result<Settled> {
   const run: Run = { needle, taken: 0, made: 0, turned: false, nextMarker: 0, markers: [] };
-  const steps = settleItems(needle ? endingOnce(items, needle.stitches) : items, run);
+  const steps = settleItems(
+    needle ? endingOnce(ribAcross(items, needle.stitches), needle.stitches) : items,
+    run,
+  );
   if (!steps.ok) return steps;
   passMarkers(run, needle?.stitches ?? 0);
   return ok({ steps: normalForm(steps.value), markers: run.markers, turned: run.turned });

@@ -103,6 +103,7 @@ Work as for back until 2 rows less than back to neck.
   > ✗ place not known @28:1
 Work as for back until 99 sts remain.
   > 20→0 Belt/body 1 RS knit · [WS purl · RS knit] ×2 · WS purl · RS bind off 2 sts, knit to end (18) · WS bind off 2 sts, purl to end (16) · RS dec, knit to last 2 sts, dec (14) · WS dec, purl to last 2 sts, dec (12) · [RS knit · WS purl] ×2 · RS bind off all sts in pattern (0)
+  > ✗ count contradicts @29:1 statedStitches 99, foundStitches 0
 BODICE
   > heading
 Work as for back until piece measures 90 cm.

@@ -314,6 +314,132 @@ Bind (cast) off.
   > 10→0 Piece/body 12 WS bind off all sts in pattern (0)
   > = Piece, other, 1 to make, lines 2 3 4 5
   > =   body from {castOn 20}, RS: 7 stocking 4 mm; 4 rib in rib 1x1 4 mm; bind off
+
+### rows of knit and purl stitches are the rib, though nobody called them so
+Cast on 42 sts.
+  > →42
+1st row (right side): P2, *k2, p2; rep from * to end.
+  > 42 Piece/body 1 RS p2, *k2, p2; repeat from * to end
+2nd row: K2, *p2, k2; rep from * to end.
+  > 42 Piece/body 2 WS k2, *p2, k2; repeat from * to end
+Work 4 cm in rib, ending with a 1st rib row.
+  > 42 as long as she likes: 1 rows Piece/body 3 RS p2, *k2, p2; repeat from * to end
+Knit 1 row.
+  > 42 Piece/body 4 WS knit
+  > = Piece, other, 1 to make, lines 2 3 4 5
+  > =   body from {castOn 42}, RS: 2 stocking 4 mm; 1 rib in stocking 4 mm (length {id 'piece/1', open, mm 40, from here}); 1 rib in stocking 4 mm; hold
+
+### rows of another pattern are no rib
+Cast on 42 sts.
+  > →42
+1st row: *K2, yo, k2tog, rep from * to last 2 sts, k2.
+  > 42 Piece/body 1 RS *k2, yo, k2tog; repeat from * to last 2 sts, k2
+2nd row: Purl.
+  > 42 Piece/body 2 WS purl
+Work 4 rows in rib.
+  > 42 Piece/body 3 RS work in pattern · WS work in pattern · RS work in pattern · WS work in pattern
+  > = Piece, other, 1 to make, lines 2 3 4
+  > =   body from {castOn 42}, RS: 2 stocking 4 mm; 4 rib in stocking 4 mm; hold
+
+### a side behind one row
+Cast on 8 sts. Knit 2 rows.
+  > 8 Piece/body 1 RS knit · WS knit
+P 1 row on WS for ridge.
+  > 8 Piece/body 3 RS purl
+  > ✗ side differs @2:9 saidSide WS, foundSide RS
+K 1 row on WS.
+  > 8 Piece/body 4 WS knit
+  > = Piece, other, 1 to make, lines 1 2 3
+  > =   body from {castOn 8}, RS: 4 stocking 4 mm; hold
+
+### one more sleeve
+Sleeve
+  > heading
+Cast on 8 sts. Knit 2 rows. Bind off.
+  > 8→0 Sleeve/body 1 RS knit · WS knit · RS bind off all sts in pattern (0)
+Make another sleeve the same.
+  > talk →0
+  > = Sleeve, sleeve, 2 to make, lines 2
+  > =   body from {castOn 8}, RS: 2 stocking 4 mm; bind off
+
+### a note with its words behind it says nothing of what comes below
+Note: the jacket is knitted in one piece.
+  > heading
+Row 1: K1, p1.
+Row 2: P1, k1.
+Back
+  > heading
+Cast on 20 sts.
+  > →20
+Work in pattern for 2 rows.
+  > 20 Back/body 1 RS *k1, p1; repeat from * to end · WS *p1, k1; repeat from * to end
+  > = pattern pattern of 0 plus 2 over 2: k1, p1 (2) · p1, k1 (2)
+  > = Back, back, 1 to make, lines 6
+  > =   body from {castOn 20}, RS: 2 pattern in stocking 4 mm; hold
+
+### the last row is on the side that it is said to be worked on
+GAUGE: 20 sts and 20 rows = 4 in
+  > talk
+Left front
+  > heading
+Cast on 20 sts.
+  > →20
+Work in garter st until piece measures 1 in, end by working a right side row.
+  > 20 long: 7 rows Left front/body 1 RS knit · [WS knit · RS knit] ×3
+  > = gauge stitches 19.68503937007874, rows 19.68503937007874
+  > = Left front, left front, 1 to make, lines 4
+  > =   body from {castOn 20}, RS: 7 garter 4 mm (length {id 'left front/1', open false, mm 25.4, endSide RS, from start}); hold
+
+### a shaping in its rows lies in those rows, not in the ones before
+Cast on 40 sts. Work 2 rows in st st.
+  > 40 Piece/body 1 RS knit · WS purl
+Cast off 6 sts at beg of next 2 rows. Work 3 rows in patt, dec 1 st at each end of every row. 22 sts.
+  > 40→22 says 22 Piece/body 3 RS bind off 6 sts, knit to end (34) · WS bind off 6 sts, purl to end (28) · RS dec, knit to last 2 sts, dec (26) · WS dec, purl to last 2 sts, dec (24) · RS dec, knit to last 2 sts, dec (22)
+  > = Piece, other, 1 to make, lines 1 2
+  > =   body from {castOn 40}, RS: 7 stocking 4 mm; hold
+
+### a label with its stop and a dash
+Cast on 10 sts.
+  > →10
+1st Row.- K1, p to last st, k1.
+  > 10 Piece/body 1 RS k1, purl to last st, k1
+2nd Row. – Purl.
+  > 10 Piece/body 2 WS purl
+Rep 1st and 2nd rows once.
+  > 10 Piece/body 3 RS k1, purl to last st, k1 · WS purl
+  > = Piece, other, 1 to make, lines 2 3 4
+  > =   body from {castOn 10}, RS: 4 stocking 4 mm; hold
+
+### stocking stitch begins with its first two rows
+Cast on 24 sts.
+  > →24
+1st row: *K2, p2, rep from * to end.
+  > 24 Piece/body 1 RS *k2, p2; repeat from * to end
+2nd row: *K1, p1, rep from * to end.
+  > 24 Piece/body 2 WS *k1, p1; repeat from * to end
+K 1 row.
+  > 24 Piece/body 3 RS knit
+P 1 row.
+  > 24 Piece/body 4 WS purl
+Work 2 rows even.
+  > 24 Piece/body 5 RS knit · WS purl
+  > = Piece, other, 1 to make, lines 2 3 4 5 6
+  > =   body from {castOn 24}, RS: 6 stocking 4 mm; hold
+
+### a count that the other piece never has
+Back
+  > heading
+Cast on 20 sts. Knit 2 rows. Dec 1 st at each end of next row.
+  > 20→18 Back/body 1 RS knit · WS knit · RS dec, knit to last 2 sts, dec (18)
+Front
+  > heading 18
+Work as for back until 10 sts remain.
+  > 18 Front/body 1 RS knit · WS knit · RS dec, knit to last 2 sts, dec (18)
+  > ✗ count contradicts @4:1 statedStitches 10, foundStitches 18
+  > = Back, back, 1 to make, lines 2
+  > =   body from {castOn 20}, RS: 3 stocking 4 mm; hold
+  > = Front, front, 1 to make, lines 4
+  > =   body from {castOn 20}, RS: 3 stocking 4 mm; hold
 `),
   )('comes out as $title', expectAnnotated);
 });

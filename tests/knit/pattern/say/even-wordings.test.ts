@@ -41,7 +41,7 @@ describe('even, in all its wordings,', () => {
       K2, p2 for 4 inches → even: fabric {rib, face kkpp}, until {length, mm 101.6, from here}
       K2, p2 until piece measures 10 cm → even: fabric {rib, face kkpp}, until {length, mm 100, from start}
       Rib for 2 in → even: fabric {pattern, words rib, name rib, else rib}, until {length, mm 50.8, from here}
-      Rib 6 rows → even: until {rows, n 6}
+      Rib 6 rows → even: fabric {pattern, words rib, name rib, else rib}, until {rows, n 6}
       Rib until piece measures 10 cm → even: fabric {pattern, words rib, name rib, else rib}, until {length, mm 100, from start}
       Work in pattern → even: fabric {established}
       Work in Basket pattern for 6 rows → even: fabric {pattern, words basket, name basket}, until {rows, n 6}

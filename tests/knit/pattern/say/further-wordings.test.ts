@@ -87,6 +87,16 @@ describe('further wordings', () => {
       Work 4 rows as follows: → note: about aside, rows 4
       Work 4 rows in st st as follows: → note: about aside, rows 4
       Work 4 rows, then shape the waist as follows: → even: until {rows, n 4}
+      Rib 6 rows, inc 1 st in last row → even: fabric {pattern, words rib, name rib, else rib}, until {rows, n 6} | @13 evenly: change 1, on last
+      Rib for 5 cm → even: fabric {pattern, words rib, name rib, else rib}, until {length, mm 50, from here}
+      Work to armhole as for back → as for: piece {words back, name back}, reversing false, to {place, place armhole}
+      Cast on 6 sts at beg of next 2 rows for sleeves → groups: work co, edge beginning, groups [{stitches 6, rows 2, every 1}]
+      Pick up and knit 80 sts along neck edge and work in k1, p1 rib for 5 rows → pick up: items 'pu ×80', edges [{stitches 80, along 'neck edge'}] | @45 even: fabric {rib, face kp}, until {rows, n 5}
+      Work 4 cm in rib, ending with a 1st rib row → even: fabric {pattern, words rib, name rib, else rib}, until {length, mm 40, from here, endRow 1}
+      Shape armholes (RS) – bind off 5 sts at beg of the next 2 rows – 64 sts → heading: title {words 'shape armholes', pattern 'shape armholes', divides false}, sideOnly false, talk false, places [armhole] | @16 next side: side RS | @23 groups: work bo, edge beginning, groups [{stitches 5, rows 2, every 1}] (64)
+      Shape left shoulder (RS) cast off 10 sts at beg of next and foll alt row → heading: title {words 'shape left shoulder', pattern 'shape left shoulder', divides, half left}, sideOnly, talk false, places [shoulder] | @21 next side: side RS | @26 groups: work bo, edge beginning, groups [{stitches 10, rows 1, every 1}; {stitches 10, rows 1, every 2}]
+      K next row for hem turning → rows: n 1, items 'k to {left 'what follows'}' | @12 note: about aside
+      Work even until piece measures 17 in from beg, end by working a right side row → even: until {length, mm 431.79999999999995, from start, end RS}
     `),
   )('are read: $line', expectReading);
 
@@ -121,6 +131,11 @@ describe('further wordings', () => {
       Make other sleeve → note: about another
       Work 4 rows as follows: knit to end → ✗ stitch or repeat expected @1
       Inc in first and last st → ✗ stitch or repeat expected @8
+      Rib 6 sts → row: items 'patt ×6'
+      Work until armhole measures same as back → even: until {same length, piece {words back, name back}}
+      Neck (RS) → ✗ stitch or repeat expected @1
+      Dec row (RS) – k1, k2tog, k to end → row: label {rows [], name dec, side RS}, items 'k, k2tog, k to {left 0}'
+      Next row (RS): k2 → row: label {rows [], side RS}, items 'k ×2'
     `),
   )('are not read for more than they say: $line', expectReading);
 });

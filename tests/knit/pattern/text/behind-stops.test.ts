@@ -68,7 +68,8 @@ describe('behind a full stop', () => {
   it.each(
     table(`
       Row 1: k - . - k → row 1 : k - | - k
-      1st row. - K → 1 st row | - k
+      1st row. - K → 1 st row . - k
+      1st of all. - K → 1 st of all | - k
       Cast off 5 sts. Yo to end → cast off 5 sts | yo to end
       Cast off 5 sts. K to marker → cast off 5 sts | k to marker
       Cast off 5 sts. K up end → cast off 5 sts | k up end

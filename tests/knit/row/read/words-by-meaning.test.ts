@@ -29,6 +29,7 @@ const words: Readonly<Record<Meaning, readonly [answer: string, others: string]>
   'shaping by name': ['dec inc shaping edge', 'k row'],
   'row with a number of its own': ['dec inc', 'pattern neck'],
   'piece with a cast-on of its own': ['back left front sleeves', 'body border yoke'],
+  'note of a line': ['note notes', 'finishing materials'],
   'made again': ['sleeve piece pocket', 'back front row'],
   announces: ['make begin shape', 'k rep'],
   'fabric by name': ['rib garter moss', 'row k'],

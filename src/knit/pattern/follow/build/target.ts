@@ -85,10 +85,13 @@ function lengthTarget(
   piece: PieceBuild,
   part: PartBuild,
   until: Extract<Until, { is: 'length' }>,
-): Target {
+): Target | undefined {
   const { mm, from, end } = until;
   const height = rowHeight(build, part);
   if (height === 0) return openTarget(build, piece, part, until);
+  // 'until 6 in above ribbing' where nobody knows what the ribbing was
+  if (from === 'rib' && markOf(piece, 'rib') === undefined && markOf(piece, 'heading') === undefined)
+    return undefined;
   const left = mm - (part.height - heightAt(piece, part, from));
   const exact = Math.max(0, left) / height;
   // where the text leaves it open, a length ends so that the next row is an RS row (common practice, no published source)

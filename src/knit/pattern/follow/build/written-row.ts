@@ -18,7 +18,7 @@ export function writtenRow(
   written: readonly Item[],
   ahead: readonly Said[],
 ): Fault | undefined {
-  const items = ribAcross(acrossTheRest(written, part.live), part.live);
+  const items = acrossTheRest(written, part.live);
   const only = items.length === 1 ? items[0] : undefined;
   if (only?.is === 'evenly') return makeSpreadRow(build, part, only.change, only.over, only.work);
   const parted = partsHere(items, ahead, build, part);
@@ -74,24 +74,6 @@ function acrossTheRest(items: readonly Item[], live: number): readonly Item[] {
   const cut = items.some(({ is }) => is === 'parting');
   const open = last?.is === 'parting' || (cut && last?.is === 'stitches' && last.work === 'bo');
   return open ? [...items, { is: 'stitches to', work: 'patt', goal: END }] : items;
-}
-
-/**
- * 'Knit 1, purl 1.' as a whole row: a row uses every stitch, so what a rib has is worked all across, where it comes out.
- * 'K 40' on 80 stitches stays as it is: that is half a row.
- */
-function ribAcross(items: readonly Item[], live: number): readonly Item[] {
-  if (items.length < 2 || items.length > 4) return items;
-  let sum = 0;
-  const works = new Set<string>();
-  for (const item of items) {
-    if (item.is !== 'stitches' || (item.work !== 'k' && item.work !== 'p')) return items;
-    if (item.panel || item.rib || item.times > 6) return items;
-    sum += item.times;
-    works.add(item.work);
-  }
-  if (works.size < 2 || sum >= live || live % sum !== 0) return items;
-  return [{ is: 'group to', items, goal: END }];
 }
 
 /** Stitches made before each parting of a row that is counted out. */

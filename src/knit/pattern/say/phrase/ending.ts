@@ -47,6 +47,8 @@ function readEnd(c: Cursor): End | undefined {
   takes(c, 'with', 'on', 'after', 'at', 'having', 'by', 'for', 'to', 'so');
   takes(c, 'that', 'working', 'work', 'a', 'an', 'the', 'last', 'completing');
   takes(c, 'worked', 'just');
+  // 'end by working a right side row'
+  takes(c, 'a', 'an', 'the');
   if (sees(c, 'rep', 'repeats') || seesPhrase(c, 'a rep') || rowsToCome(c)) return undefined;
   takeAnyPhrase(c, 'row on the', 'row on');
   if (takeAnyPhrase(c, 'side|armhole|arm|seam|underarm edge', 'side|armhole seam'))
@@ -75,7 +77,7 @@ const readPatternRow = (c: Cursor): number | undefined =>
     const n = takeNumber(c);
     if (!named && !endsOrdinal(peek(c))) return undefined;
     if (!named) c.at += 1;
-    return takeAnyPhrase(c, 'patt row', 'row? of the? patt') || named ? n : undefined;
+    return takeAnyPhrase(c, 'patt|rib row', 'row? of the? patt|rib') || named ? n : undefined;
   });
 
 const rowsToCome = (c: Cursor): boolean =>

@@ -1,10 +1,12 @@
 import {
   attempt,
   type Cursor,
+  seesPhrase,
   takeAnyPhrase,
   takeNumber,
   takes,
   takesOne,
+  took,
 } from '../../../row/read/cursor.ts';
 import type { Place, Until } from '../statement.ts';
 import { ending } from './ending.ts';
@@ -26,6 +28,8 @@ export const readSameLength = (c: Cursor): Until | undefined =>
       takeAnyPhrase(c, 'have? been worked', 'are worked', 'have been completed');
     }
     takes(c, 'the', 'of');
+    // 'work to armhole as for back' works it again
+    if (took(c, 'armhole', 'underarm', 'neck', 'shoulder') && seesPhrase(c, 'as for|given')) return undefined;
     const same =
       matches ||
       takeAnyPhrase(

@@ -12,7 +12,7 @@ describe('’ending with’, in all its wordings,', () => {
       Work 6 rows in st st{, and ending| then end} with a WS row → even: fabric {named, name stocking}, until {rows, n 6, end WS}
       Work even for 10 cm, ending {with|on|after|at|having|by} a WS row → even: until {length, mm 100, from here, end WS}
       Work even for 10 cm, ending {with a WS row|with an WS row|with the WS row|with last WS row|with WS row|so that WS row|by work WS row|by completing WS row|with p row|after WS row worked|with worked WS row|with just WS row|with a wrong side row|with WS row completed|with WS row just worked|with a WS|with WS row worked|with WS rows} → even: until {length, mm 100, from here, end WS}
-      Work even for 10 cm, ending {so that a WS row|by working a WS row} → even: until {length, mm 100, from here}
+      Work even for 10 cm, ending {so that a WS row|by working a WS row} → even: until {length, mm 100, from here, end WS}
       Work even for 10 cm, {ending with RS facing|ending with RS facing for next row|ready for RS row|ready to work RS row|ready for a RS row next|ending with RS facing for the next row|ending so that RS facing next|ending with RS facing)} → even: until {length, mm 100, from here, end WS}
       Work even for 10 cm, ending with WS facing → even: until {length, mm 100, from here, end RS}
       Work even for 10 cm, ending with a {RS|k|right side|knit} row → even: until {length, mm 100, from here, end RS}

@@ -6,7 +6,7 @@ import { expectReading } from '../said.ts';
 describe('’same length as’, in all its wordings,', () => {
   it.each(
     table(`
-      Work even until {piece measures same as|it is same length as|same length as|it matches|piece corresponds to|armhole equals|sleeves are as long as|work is same depth as|same number of rows as|piece is length as|it is the length of|it is equal to|piece is to match|piece measures to|piece as for|it is as|number of rows as|it measures same|there are same number of rows as|same as|piece measure same as on|same as for|same as the} back → even: until {same length, piece {words back, name back}}
+      Work even until {piece measures same as|it is same length as|same length as|it matches|piece corresponds to|armhole equals|sleeves are as long as|work is same depth as|same number of rows as|piece is length as|it is the length of|it is equal to|piece is to match|piece measures to|it is as|number of rows as|it measures same|there are same number of rows as|same as|piece measure same as on|same as for|same as the} back → even: until {same length, piece {words back, name back}}
       Work even until same length as back {to armhole|up to armhole|at armhole|before armhole|until armhole} → even: until {same length, piece {words back, name back}, to armhole}
       Work even until same length as back, ending with a WS row → even: until {same length, piece {words back, name back}, end WS}
       Work even until piece measures {2 cm less than|2 cm shorter than|2 cm below|2 cm before|2 cm less than the} back → even: until {same length, piece {words back, name back}, lessMm 20}

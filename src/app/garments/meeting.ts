@@ -1,0 +1,97 @@
+import type { Result } from '../../knit/fault.ts';
+import type { Joint, Stretch } from '../../knit/making-up/joint.ts';
+import { jointsInGauge } from '../../knit/making-up/joints-in-gauge.ts';
+import { workJoints } from '../../knit/making-up/work-making-up.ts';
+import { asPlanned } from '../../knit/piece/as-planned.ts';
+import type { PartRecipe, Recipe } from '../../knit/piece/recipe.ts';
+import type { Nudge } from '../../knit/piece/regauge/part-in-gauge.ts';
+
+/** Nearest first: what is sewn in is made a little higher or lower, or a little wider or narrower. */
+const ROWS = [2, -2, 4, -4, 6, -6, 8, -8];
+const TIMES = [-1, 1, -2, 2];
+
+interface Asked {
+  readonly pieces: readonly Recipe[];
+  /** as they are told of the pieces before */
+  readonly joints: readonly Joint[];
+  readonly before: readonly Recipe[];
+  readonly again: (piece: Recipe, nudge: Nudge) => Result<Recipe>;
+}
+
+/**
+ * A sleeve's top that came out longer or shorter than its armhole is worked over a few rows more or fewer, or shaped once
+ * more or less often below it, until it meets it; it stays as it was where nothing helps.
+ */
+export function meeting({ pieces, joints, before, again }: Asked): readonly Recipe[] {
+  const off = (all: readonly Recipe[]): ReturnType<typeof lengthsOff> =>
+    lengthsOff(all, jointsInGauge(joints, before, all), joints);
+  let now = pieces;
+  let left = off(now);
+  for (const joint of left) {
+    const [at] = joint;
+    const index = before.findIndex(({ name }) => name === at?.piece);
+    const piece = before[index];
+    if (!at || !piece || off(now).length === 0) continue;
+    for (const nudge of nudgesAt(piece, joint)) {
+      const made = again(piece, nudge);
+      if (!made.ok) continue;
+      const tried = now.map((one, i) => (i === index ? made.value : one));
+      const still = off(tried);
+      if (still.length >= left.length) continue;
+      [now, left] = [tried, still];
+      break;
+    }
+  }
+  return now;
+}
+
+/** First lines, as they were told before, of the seams that are measured and do not come out as long. */
+function lengthsOff(
+  pieces: readonly Recipe[],
+  joints: readonly Joint[],
+  told: readonly Joint[],
+): readonly (readonly Stretch[])[] {
+  const planned = asPlanned({ name: '', pieces });
+  if (!planned.ok) return [];
+  return workJoints(joints, planned.value).troubles.flatMap((one) => {
+    const joint = one.kind === 'do not meet' && one.unit === 'mm' ? told[one.joint] : undefined;
+    return joint?.kind === 'seam' ? [joint.a] : [];
+  });
+}
+
+/** Of a cap the rows along its edge; of a straight top, how often the sleeve is shaped. */
+function nudgesAt({ parts }: Recipe, line: readonly Stretch[]): readonly Nudge[] {
+  const side = line.find(({ edge }) => edge === 'left' || edge === 'right') ?? line[0];
+  const part = parts.find(({ name }) => name === side?.part);
+  if (!part || !side) return [];
+  const cap = sectionOf(part, side);
+  const shaped = part.sections.reduce(
+    (found, { shaping }, i) => (shaping.some(({ kind }) => kind === 'edge') ? i : found),
+    -1,
+  );
+  const at = (section: number, rows: number, times: number): Nudge => ({
+    part: part.name,
+    section,
+    rows,
+    times,
+  });
+  return [
+    ...(cap < 0 ? [] : ROWS.map((rows) => at(cap, rows, 0))),
+    ...(shaped < 0 ? [] : TIMES.map((times) => at(shaped, 0, times))),
+  ];
+}
+
+/** The section that a stretch of a side lies along, if groups are bound off or cast on in it: a cap. */
+function sectionOf({ sections }: PartRecipe, { sections: names, rows }: Stretch): number {
+  let first = 1;
+  const starts = sections.map((section) => {
+    first += section.rows;
+    return first - section.rows;
+  });
+  return sections.findIndex(
+    ({ name, shaping, rows: own }, i) =>
+      shaping.some(({ kind }) => kind === 'bind off' || kind === 'cast on') &&
+      (names?.includes(name) ??
+        (rows === undefined || ((starts[i] ?? 0) <= rows.last && (starts[i] ?? 0) + own > rows.first))),
+  );
+}
