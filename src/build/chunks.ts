@@ -70,6 +70,9 @@ const sewing = [
   'told-by',
 ].map((name) => `src/knit/written/${name}.ts`);
 
+/** A link, or a garment with its place, as codes that a camera reads: for those who pass one on. */
+const drawingCodes = ['node_modules/uqr/', 'src/screens/pass-on/qr-code.tsx'];
+
 /** A garment, or a design in all sizes, as a written pattern with pictures, looked through: for those who publish. */
 const publishing = [
   ...[
@@ -108,16 +111,17 @@ export const chunks: readonly Chunk[] = [
   { name: 'plan', of: ['src/knit/'], but: [...publishing, ...sewing], shared: true },
   // the names of messages, which are the same in every language
   { name: 'names', made: ['src/words/names-of/'] },
-  // what a pattern for others says in it: few pass one on
+  // a language comes whole, but for what the first screens say, for which nobody waits for all the rest, and for what a
+  // pattern for others says in it: few pass one on
   ...languages.flatMap((language): Chunk[] => {
-    const folder = `src/words/${language}/written/`;
-    return existsSync(folder) ? [{ name: `${WHEN_WANTED}publishing-${language}`, of: [folder] }] : [];
+    const folder = `src/words/${language}/`;
+    const passed = existsSync(`${folder}written/`) ? [`${folder}written/`] : [];
+    return [
+      { name: `first-words-${language}`, of: firstWordsOf(language) },
+      { name: `words-${language}`, of: [folder], but: passed },
+      { name: `${WHEN_WANTED}publishing-${language}`, of: passed },
+    ];
   }),
-  // a language comes whole, but for what the first screens say: nobody waits there for all the rest
-  ...languages.flatMap((language): Chunk[] => [
-    { name: `first-words-${language}`, of: firstWordsOf(language) },
-    { name: `words-${language}`, of: [`src/words/${language}/`] },
-  ]),
   {
     name: 'parts',
     of: [
@@ -146,7 +150,7 @@ export const chunks: readonly Chunk[] = [
   {
     name: 'handing-on',
     of: ['pass-on', 'backup', 'settings'].map((name) => `src/screens/${name}/`),
-    but: [...byCamera, ...publishing],
+    but: [...byCamera, ...publishing, ...drawingCodes],
   },
   // wanted by few, one of them larger than the app: fetched with the first file of the kind
   {
@@ -158,6 +162,7 @@ export const chunks: readonly Chunk[] = [
   },
   { name: `${WHEN_WANTED}publishing`, of: publishing },
   { name: `${WHEN_WANTED}sewing`, of: sewing },
+  { name: `${WHEN_WANTED}publishing-codes`, of: drawingCodes },
   { name: `${WHEN_WANTED}mends`, of: mending },
   { name: `${WHEN_WANTED}docx`, of: ['node_modules/fflate/', `${fromFile}docx.ts`] },
   { name: `${WHEN_WANTED}camera`, of: byCamera },

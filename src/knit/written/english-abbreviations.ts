@@ -1,9 +1,8 @@
 import type { Abbreviation } from './written-words.ts';
 
 /**
- * What the rows are abbreviated with, explained in our own words: of the Craft Yarn Council's list of knitting
- * abbreviations (Standards & Guidelines for Crochet and Knitting; from memory), but for s2kp, which stands there as
- * s2kp2, and for s2pp, kfbf and the lowercase letters: common practice, no published source.
+ * What the rows are abbreviated with, explained in our own words, as the standard lists have it (`tests/outside/abbreviations.test.ts`
+ * names them, and what is in none of them).
  */
 export const englishAbbreviations: readonly Abbreviation[] = [
   ['ds', 'double stitch: the stitch at a turn, pulled up so that two loops lie over the needle'],

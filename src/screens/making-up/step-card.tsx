@@ -5,7 +5,7 @@ import type { GarmentView } from '../../app/state.ts';
 import type { MakingUpStep } from '../../knit/making-up/step.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
-import { Schematic } from '../../ui/print/schematic.tsx';
+import { PieceSchematic } from '../../ui/print/piece-schematic.tsx';
 import { say } from '../../words/say.ts';
 import { saysReason, saysStep } from './says-step.ts';
 
@@ -89,7 +89,7 @@ function Markers({ step, view, title }: MarkersProps) {
     <details class="making-more">
       <summary>{say('makingUp.markers')}</summary>
       <div class="making-drawing">
-        <Schematic label={title} parts={parts} marksMm={step.marksMm} />
+        <PieceSchematic label={title} parts={parts} marksMm={step.marksMm} />
       </div>
     </details>
   );

@@ -1,22 +1,18 @@
 import type { PlannedPart } from '../../knit/piece/planned.ts';
-import type { MeasureName } from '../../knit/written/picture-words.ts';
 import {
   type PartShape,
   type PieceShape,
   type RowShape,
   shapeOfPiece,
 } from '../../ui/panel-map/outline-of.ts';
-import type { Point } from '../../ui/panel-map/paths.ts';
-
-/** A measure of a piece as it is planned, with where it lies in the drawing; mm, y down. */
-export interface PieceMeasure {
-  /** the same in every size */
-  readonly key: string;
-  readonly name: MeasureName | { readonly section: string; readonly toTop: boolean };
-  readonly mm: number;
-  readonly from: Point;
-  readonly to: Point;
-}
+import {
+  across,
+  atBeginning,
+  inAll,
+  type PieceMeasure,
+  tall,
+  upright,
+} from '../../ui/panel-map/piece-measure.ts';
 
 /** Shorter is a line that nobody measures. */
 const LEAST_MM = 5;
@@ -37,33 +33,10 @@ export function measuresOf(parts: readonly PlannedPart[]): {
   return { shape, measures: found.filter(({ mm }) => mm >= LEAST_MM) };
 }
 
-type Named = PieceMeasure['name'];
-
-const across = (name: Named, y: number, x0: number, x1: number): PieceMeasure => ({
-  key: keyOf(name),
-  name,
-  mm: Math.abs(x1 - x0),
-  from: [Math.min(x0, x1), y],
-  to: [Math.max(x0, x1), y],
-});
-
-const upright = (name: Named, x: number, y0: number, y1: number): PieceMeasure => ({
-  key: keyOf(name),
-  name,
-  mm: Math.abs(y1 - y0),
-  from: [x, y0],
-  to: [x, y1],
-});
-
-const keyOf = (name: Named): string => (typeof name === 'string' ? name : `section ${name.section}`);
-
 const widthOf = ({ left0, right0 }: RowShape): number => right0 - left0;
 
-/** The part that is cast on or picked up first, and its rows with a height. */
-const tall = (part: PartShape | undefined): readonly RowShape[] =>
-  part?.rows.filter(({ top, bottom }) => top !== bottom) ?? [];
-
-function widths(parts: readonly PlannedPart[], { parts: [body] }: PieceShape): PieceMeasure[] {
+function widths(parts: readonly PlannedPart[], shape: PieceShape): PieceMeasure[] {
+  const [body] = shape.parts;
   const rows = tall(body);
   const [first] = rows;
   const last = rows.at(-1);
@@ -71,7 +44,7 @@ function widths(parts: readonly PlannedPart[], { parts: [body] }: PieceShape): P
   const widest = rows.reduce((most, row) => (widthOf(row) > widthOf(most) - 0.1 ? row : most), first);
   const isWhole = parts.length === 1 && !hasShoulder(parts[0]);
   return [
-    across('at its beginning', body.base, first.left0, first.right0),
+    ...atBeginning(shape),
     ...(widthOf(widest) > widthOf(first) + LEAST_MM
       ? [across('at its widest', widest.bottom, widest.left0, widest.right0)]
       : []),
@@ -82,10 +55,13 @@ function widths(parts: readonly PlannedPart[], { parts: [body] }: PieceShape): P
 }
 
 /** Section upon section at the left, the last that the neck or the shoulders part up to the top, and all of it beside them. */
-function heights(parts: readonly PlannedPart[], { parts: [body], box }: PieceShape): PieceMeasure[] {
+function heights(parts: readonly PlannedPart[], shape: PieceShape): PieceMeasure[] {
+  const {
+    parts: [body],
+    box,
+  } = shape;
   const [part] = parts;
   if (!part || !body) return [];
-  const foot = box.y + box.height;
   const isParted = parts.some(({ parent }) => parent === part.name);
   const told = part.sections.filter(
     ({ name, first, last }) => last >= first && name !== 'bind off' && !(isParted && name === 'shoulder'),
@@ -97,7 +73,7 @@ function heights(parts: readonly PlannedPart[], { parts: [body], box }: PieceSha
     const isTold = toTop || low.bottom - high.top > LEAST_SECTION_MM;
     return isTold ? [upright({ section: name, toTop }, box.x, low.bottom, toTop ? box.y : high.top)] : [];
   });
-  const whole = upright('in all', box.x, foot, box.y);
+  const whole = inAll(shape);
   return sections.length === 1 ? [whole] : [...sections, whole];
 }
 

@@ -18,11 +18,11 @@ import { say } from '../../words/say.ts';
 import { GarmentPage } from '../garment-page.tsx';
 import { later } from '../later.tsx';
 import { InSizes } from './in-sizes.tsx';
-import { Codes } from './qr-code.tsx';
 import { RowNotes } from './row-notes.tsx';
 import { ToDevice } from './to-device.tsx';
 
-/** Fetched when it is wanted first, with what publishes a design. */
+/** Fetched when they are wanted first, and then kept: what draws codes, and what publishes a design. */
+const Codes = later(async () => (await import('./qr-code.tsx')).Codes);
 const Written = later(async () => (await import('./written-card.tsx')).WrittenCard);
 
 /** The recipe as a link, a code and a file, with the credits that travel with it. */
@@ -47,9 +47,10 @@ function PassOn({ view }: { readonly view: GarmentView }) {
   const [told, tell] = useState('');
   const [isAway, setAway] = useState(false);
   useEffect(() => {
-    void Written.fetch().then((isHere) => {
-      setAway(!isHere);
-      if (isHere) void keepFromNowOn('publishing').then(() => keepFromNowOn('sewing'));
+    void Promise.all([Codes.fetch(), Written.fetch()]).then((fetched) => {
+      const areHere = fetched.every(Boolean);
+      setAway(!areHere);
+      if (areHere) void keepFromNowOn('publishing').then(() => keepFromNowOn('sewing'));
     });
   }, []);
   const { garment } = view;

@@ -6,9 +6,11 @@ import type { WorkedSize } from '../../knit/written/work-size.ts';
 import type { WrittenWords } from '../../knit/written/written-words.ts';
 import { middleOf } from '../../ui/panel-map/edge-line.ts';
 import { clothPath, type Point, polyline } from '../../ui/panel-map/paths.ts';
+import type { PieceMeasure } from '../../ui/panel-map/piece-measure.ts';
+import { Schematic } from '../../ui/print/schematic.tsx';
 import { drawn } from '../making-up/draw-together.ts';
 import { boundsOf, type LaidPiece } from '../making-up/lay-garment.ts';
-import { measuresOf, type PieceMeasure } from './measures-of.ts';
+import { measuresOf } from './measures-of.ts';
 
 interface Props {
   /** the first is drawn */
@@ -26,7 +28,7 @@ export function Pictures(props: Props) {
       <section>
         <h3>{props.words.pictures.schematics}</h3>
         {first.garment.pieces.map(({ recipe }) => (
-          <Schematic key={recipe.name} name={recipe.name} {...props} />
+          <Piece key={recipe.name} name={recipe.name} {...props} />
         ))}
       </section>
       <Assembly size={first} words={props.words} />
@@ -34,24 +36,13 @@ export function Pictures(props: Props) {
   );
 }
 
-/** height of a drawing in heights of a letter */
-const LETTERS_HIGH = 15;
-
 const partsOf = ({ garment }: WorkedSize, name: string) =>
   garment.pieces.find(({ recipe }) => recipe.name === name)?.makes[0]?.parts ?? [];
 
-function Schematic({ name, sizes, words, length }: Props & { readonly name: string }) {
+function Piece({ name, sizes, words, length }: Props & { readonly name: string }) {
   const all = sizes.map((size) => measuresOf(partsOf(size, name)));
   const [own] = all;
   if (!own || own.measures.length === 0) return null;
-  const { box } = own.shape;
-  const letter = Math.max(box.height, box.width * 0.6) / LETTERS_HIGH;
-  const view = [
-    box.x - 5.5 * letter,
-    box.y - 1.6 * letter,
-    box.width + 6.5 * letter,
-    box.height + 3.6 * letter,
-  ];
   const keys = [...new Set(all.flatMap(({ measures }) => measures.map(({ key }) => key)))];
   const lines = keys.map((key, i) => {
     const values = all.map(({ measures }) => measures.find((one) => one.key === key));
@@ -65,19 +56,12 @@ function Schematic({ name, sizes, words, length }: Props & { readonly name: stri
   });
   return (
     <figure class="picture">
-      <svg
-        viewBox={view.map((n) => n.toFixed(1)).join(' ')}
-        role="img"
-        aria-label={words.name(name)}
-        font-size={letter}
-      >
-        {own.shape.parts.map((part, i) => (
-          <path key={i} class="picture-cloth" d={clothPath(part)} />
-        ))}
-        {own.measures.map((one) => (
-          <Measure key={one.key} one={one} label={letterOf(keys.indexOf(one.key))} letter={letter} />
-        ))}
-      </svg>
+      <Schematic
+        label={words.name(name)}
+        shape={own.shape}
+        measures={own.measures}
+        says={({ key }) => letterOf(keys.indexOf(key))}
+      />
       <figcaption>
         <strong>{words.name(name)}</strong>
         {lines.map((line) => (
@@ -95,48 +79,6 @@ const names = (sizes: readonly WorkedSize[], words: WrittenWords) =>
 const letterOf = (i: number): string => String.fromCharCode('A'.charCodeAt(0) + i);
 const nameOf = ({ name }: PieceMeasure, words: WrittenWords['pictures']): string =>
   typeof name === 'string' ? words.measures[name] : words.section(name.section, name.toTop);
-
-function Measure({
-  one,
-  label,
-  letter,
-}: {
-  readonly one: PieceMeasure;
-  readonly label: string;
-  readonly letter: number;
-}) {
-  const shift = shiftOf(one, letter);
-  const move = ([x, y]: Point): Point => [x + shift[0], y + shift[1]];
-  const [from, to] = [move(one.from), move(one.to)];
-  const isUpright = from[0] === to[0];
-  const [x, y] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
-  const tick = 0.35 * letter;
-  const [dx, dy] = isUpright ? [tick, 0] : [0, tick];
-  const ends = [from, to].map(([ex, ey]): readonly Point[] => [
-    [ex - dx, ey - dy],
-    [ex + dx, ey + dy],
-  ]);
-  return (
-    <g>
-      <path class="picture-measure" d={[[from, to], ...ends].map((line) => polyline(line)).join('')} />
-      <text
-        x={isUpright ? x - 0.45 * letter : x}
-        y={isUpright ? y + 0.35 * letter : y - 0.3 * letter}
-        text-anchor={isUpright ? 'end' : 'middle'}
-      >
-        {label}
-      </text>
-    </g>
-  );
-}
-
-/** Out of the piece's way: below its beginning, above its top, left of its side. */
-function shiftOf({ name, from, to }: PieceMeasure, letter: number): Point {
-  if (name === 'at its beginning') return [0, 1.5 * letter];
-  if (name === 'neck' || name === 'shoulder' || name === 'top') return [0, -0.5 * letter];
-  if (name === 'in all') return [-3.2 * letter, 0];
-  return from[0] === to[0] && name !== 'neck depth' ? [-1.2 * letter, 0] : [0, 0];
-}
 
 /** The pieces as they lie before they are sewn, each seam with the number of its step. */
 function Assembly({ size, words }: { readonly size: WorkedSize; readonly words: WrittenWords }) {
@@ -229,7 +171,7 @@ function Laid({
     <>
       <g transform={move}>
         {shape.parts.map((part, i) => (
-          <path class="picture-cloth" key={i} d={clothPath(part)} />
+          <path class="schematic-line" key={i} d={clothPath(part)} />
         ))}
       </g>
       <text x={at[0]} y={isLow ? bottom + 1.2 * letter : at[1] + 0.35 * letter} text-anchor="middle">

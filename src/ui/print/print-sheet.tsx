@@ -9,7 +9,7 @@ import { saysRow } from '../../words/row.ts';
 import { say } from '../../words/say.ts';
 import { saysSetUp } from '../../words/set-up.ts';
 import { type ColourAt, linesOf, type PaperLine } from './lines-of.ts';
-import { Schematic } from './schematic.tsx';
+import { PieceSchematic } from './piece-schematic.tsx';
 
 export interface PrintSheetProps {
   /** the garment's name */
@@ -48,7 +48,7 @@ export function PrintSheet({ garment, piece, parts, makes, colours, facts = [] }
           </dl>
           <p class="paper-key">{say('print.key')}</p>
         </div>
-        <Schematic label={piece} parts={parts} />
+        <PieceSchematic label={piece} parts={parts} />
       </header>
       {parts.map((part) => (
         <PaperPart key={part.name} part={part} colour={colours?.(part)} alone={parts.length === 1} />

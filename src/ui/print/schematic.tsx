@@ -1,67 +1,96 @@
-import { useMemo } from 'preact/hooks';
-import type { PlannedPart } from '../../knit/piece/planned.ts';
-import { saysLength } from '../../words/measures.ts';
-import { say } from '../../words/say.ts';
-import { shapeOfPiece } from '../panel-map/outline-of.ts';
-import { clothPath, notchPath } from '../panel-map/paths.ts';
+import './schematic.css';
+import type { PieceShape } from '../panel-map/outline-of.ts';
+import { clothPath, notchPath, type Point, polyline } from '../panel-map/paths.ts';
+import type { PieceMeasure } from '../panel-map/piece-measure.ts';
 
 export interface SchematicProps {
-  /** the piece's name */
+  /** the piece with what is drawn of it */
   readonly label: string;
-  readonly parts: readonly PlannedPart[];
-  /** heights above the cast-on to be marked at both edges, mm */
+  readonly shape: PieceShape;
+  readonly measures: readonly PieceMeasure[];
+  /** what stands beside a measure's line: a length, or a letter that is explained below */
+  readonly says: (measure: PieceMeasure) => string;
+  /** heights above the cast-on to be marked from edge to edge, mm */
   readonly marksMm?: readonly number[] | undefined;
 }
 
-/** height of the drawing on paper, in letter heights */
-const LETTERS_HIGH = 19;
+/** height of the drawing in heights of a letter */
+const LETTERS_HIGH = 17;
 
-/** The piece as an outline with its measures, for paper. Needs the catalogue 'print'. */
-export function Schematic({ label, parts, marksMm = [] }: SchematicProps) {
-  const { parts: shapes, box } = useMemo(() => shapeOfPiece(parts), [parts]);
-  const letter = Math.max(box.height, box.width * 0.7) / LETTERS_HIGH;
-  const first = shapes[0]?.rows[0];
-  const [left, bottom] = [box.x, box.y + box.height];
-  const castOn = first ? first.right0 - first.left0 : 0;
-  const measures = say('print.measures', {
-    width: saysLength(box.width),
-    height: saysLength(box.height),
-    castOn: saysLength(castOn),
-  });
-  const view = [left - 6 * letter, box.y - letter, box.width + 7 * letter, box.height + 4 * letter];
+/** A piece as an outline with its measures, for paper. */
+export function Schematic({ label, shape: { parts, box }, measures, says, marksMm = [] }: SchematicProps) {
+  const letter = Math.max(box.height, box.width * 0.65) / LETTERS_HIGH;
+  const view = [box.x - 6 * letter, box.y - 1.6 * letter, box.width + 7 * letter, box.height + 3.6 * letter];
+  const isParted = measures.some(({ name }) => typeof name !== 'string');
   return (
     <svg
       class="schematic"
       viewBox={view.map((n) => n.toFixed(1)).join(' ')}
       role="img"
-      aria-label={`${label}: ${measures}`}
+      aria-label={label}
+      font-size={letter}
     >
-      {shapes.map((shape, i) => (
-        <g key={parts[i]?.name}>
-          <path class="schematic-line" d={clothPath(shape)} />
-          <path class="schematic-notch" d={notchPath(shape.notches, letter * 0.8)} />
+      {parts.map((part, i) => (
+        <g key={i}>
+          <path class="schematic-line" d={clothPath(part)} />
+          <path class="schematic-notch" d={notchPath(part.notches, letter * 0.8)} />
         </g>
       ))}
       {marksMm.map((mm) => (
-        <path key={mm} class="schematic-measure" d={`M${left} ${bottom - mm}h${box.width}`} />
+        <path key={mm} class="schematic-measure" d={`M${box.x} ${box.y + box.height - mm}h${box.width}`} />
       ))}
-      <path class="schematic-measure" d={`M${left - letter} ${box.y}V${bottom}`} />
-      <text x={left - 1.4 * letter} y={box.y + box.height / 2} font-size={letter} text-anchor="end">
-        {saysLength(box.height)}
-      </text>
-      {first && (
-        <>
-          <path class="schematic-measure" d={`M${first.left0} ${bottom + letter}H${first.right0}`} />
-          <text
-            x={(first.left0 + first.right0) / 2}
-            y={bottom + 2.4 * letter}
-            font-size={letter}
-            text-anchor="middle"
-          >
-            {saysLength(castOn)}
-          </text>
-        </>
-      )}
+      {measures.map((one) => (
+        <Measure
+          key={one.key}
+          one={one}
+          label={says(one)}
+          letter={letter}
+          shift={shiftOf(one, letter, isParted)}
+        />
+      ))}
     </svg>
   );
+}
+
+function Measure({
+  one,
+  label,
+  letter,
+  shift,
+}: {
+  readonly one: PieceMeasure;
+  readonly label: string;
+  readonly letter: number;
+  readonly shift: Point;
+}) {
+  const move = ([x, y]: Point): Point => [x + shift[0], y + shift[1]];
+  const [from, to] = [move(one.from), move(one.to)];
+  const isUpright = from[0] === to[0];
+  const [x, y] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+  const tick = 0.35 * letter;
+  const [dx, dy] = isUpright ? [tick, 0] : [0, tick];
+  const ends = [from, to].map(([ex, ey]): readonly Point[] => [
+    [ex - dx, ey - dy],
+    [ex + dx, ey + dy],
+  ]);
+  return (
+    <g>
+      <path class="schematic-measure" d={[[from, to], ...ends].map((line) => polyline(line)).join('')} />
+      <text
+        x={isUpright ? x - 0.45 * letter : x}
+        y={isUpright ? y + 0.35 * letter : y - 0.3 * letter}
+        text-anchor={isUpright ? 'end' : 'middle'}
+      >
+        {label}
+      </text>
+    </g>
+  );
+}
+
+/** Out of the piece's way: below its beginning, above its top, left of its side; its whole height beside those of its sections. */
+function shiftOf({ name, from, to }: PieceMeasure, letter: number, isParted: boolean): Point {
+  if (name === 'at its beginning') return [0, 1.5 * letter];
+  if (name === 'neck' || name === 'shoulder' || name === 'top') return [0, -0.5 * letter];
+  if (name === 'in all' && isParted) return [-3.2 * letter, 0];
+  return from[0] === to[0] && name !== 'neck depth' ? [-1.2 * letter, 0] : [0, 0];
 }

@@ -3,6 +3,7 @@ import type { Said, Statement } from '../say/statement.ts';
 import type { Build } from './build/build.ts';
 import { isDone } from './build/part.ts';
 import { targetOf } from './build/target.ts';
+import { isByLengths } from './by-lengths.ts';
 import { trackOf } from './shape.ts';
 
 /** 'AT THE SAME TIME …' further on in the line, or at the head of the next, begins with this statement. */
@@ -33,6 +34,7 @@ export function startMeanwhile(
 ): boolean {
   const { piece, part } = build;
   if (said.statement.is !== 'shape' || !piece || !part || isDone(part)) return false;
+  if (isByLengths(build, part, said.statement.beats)) return false;
   const wait = after && after.is !== 'count' ? (targetOf(build, piece, part, after)?.rows ?? 0) : 0;
   build.line = said.line;
   build.meanwhile.push(trackOf(build, piece, part, said.statement, said.stated, wait));

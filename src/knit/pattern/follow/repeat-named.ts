@@ -10,6 +10,7 @@ import { MOST_ROWS } from './build/push-row.ts';
 import { backgroundEdits, row, settleBackground } from './build/run-rows.ts';
 import { plainWork } from './build/spell.ts';
 import { nextEdits, settleTrack } from './build/track.ts';
+import { isByLengths, workByLengths } from './by-lengths.ts';
 import { trackOf } from './shape.ts';
 
 /** 'Work dec row every other row a total of 6 times': the dec row that was spelled out is the first of them. */
@@ -36,6 +37,9 @@ export function doRepeatNamed(
   const settled = settle(items, { stitches: part.live, markers: [] });
   const worked = settled.ok ? workRow(settled.value.steps, part.live) : settled;
   const change = worked.ok && 'after' in worked.value ? worked.value.after - part.live : 0;
+  const beats = withoutFirst(said.beats, part.rows.at(-1)?.items === items);
+  if (isByLengths(build, part, beats))
+    return workByLengths(build, piece, part, beats, change, () => makeWrittenRow(build, part, items, 'row'));
   const track = trackOf(
     build,
     piece,
@@ -44,7 +48,7 @@ export function doRepeatNamed(
       is: 'shape',
       change: change || -1,
       edge: 'right',
-      beats: withoutFirst(said.beats, part.rows.at(-1)?.items === items),
+      beats,
     },
     stated,
   );
@@ -77,6 +81,10 @@ function repeatEdits(
   stated: number | undefined,
 ): Fault | undefined {
   const change = last.after - last.before;
+  if (isByLengths(build, part, said.beats))
+    return workByLengths(build, piece, part, withoutFirst(said.beats, true), change, () =>
+      row(build, part, last.edits, 'shape'),
+    );
   const track = trackOf(
     build,
     piece,

@@ -8,10 +8,11 @@ import { rowHeight } from './build/push-row.ts';
 import { runTrack } from './build/run-rows.ts';
 import { targetOf } from './build/target.ts';
 import { startTrack } from './build/track.ts';
+import { isByLengths, workByLengths } from './by-lengths.ts';
 
 type Shape = Extract<Statement, { is: 'shape' }>;
 
-/** A shaping as something that goes on row by row. A beat without an end takes the count stated after it. */
+/** A shaping as something that goes on row by row. */
 export function trackOf(
   build: Build,
   piece: PieceBuild,
@@ -24,9 +25,7 @@ export function trackOf(
     said.beats.length > 0
       ? said.beats.map((beat) => inRows(beat, rowHeight(build, part)))
       : [{ first: 1, every: 1, times: 1 }];
-  const last = beats.at(-1) as Beat;
-  const open = last.times === undefined && last.toCount === undefined && last.until === undefined;
-  const closed = open && stated !== undefined ? [...beats.slice(0, -1), { ...last, toCount: stated }] : beats;
+  const closed = ended(beats, stated);
   const limit = closed.reduce(
     (sum, beat) =>
       sum +
@@ -49,6 +48,14 @@ export function trackOf(
   return track;
 }
 
+/** A beat without an end takes the count stated after it. */
+function ended(beats: readonly Beat[], stated: number | undefined): readonly Beat[] {
+  const last = beats.at(-1);
+  if (last === undefined || stated === undefined) return beats;
+  const open = last.times === undefined && last.toCount === undefined && last.until === undefined;
+  return open ? [...beats.slice(0, -1), { ...last, toCount: stated }] : beats;
+}
+
 /** 'Every 4 cm' in rows of the gauge, an even number, so that every shaping lies on the same side. */
 const inRows = (beat: Beat, height: number): Beat =>
   beat.everyMm === undefined || height === 0
@@ -62,14 +69,33 @@ export function doShape(
   said: Said,
   shape: Shape,
 ): Fault | undefined {
-  if (shape.beats.some(({ everyMm }) => everyMm !== undefined) && rowHeight(build, part) === 0)
-    return fault('place not known');
+  if (isByLengths(build, part, shape.beats)) return shapeByLengths(build, piece, part, said, shape);
   const track = trackOf(build, piece, part, shape, said.stated);
   if (shape.edge === 'neck') setMarkOnce(piece, 'neck', part);
   const edge = track.edge(part);
   const wrong = runTrack(build, part, track);
   part.lastEdge = edge;
   return wrong ?? missed(shape, part);
+}
+
+/** A count stated behind an open rhythm ends it, as it does where the rows are known. */
+function shapeByLengths(
+  build: Build,
+  piece: PieceBuild,
+  part: PartBuild,
+  said: Said,
+  shape: Shape,
+): Fault | undefined {
+  // beside rows that are worked already nobody knows on which of them it lies
+  if (build.recent.at(-1)?.statement.is === 'at the same time') return fault('place not known');
+  const edgeOf = edgeFinder(shape.edge, piece, part);
+  const each = shape.change * (edgeOf(part) === 'both' ? 2 : 1);
+  const once = () => {
+    const track = trackOf(build, piece, part, { ...shape, beats: [] }, undefined);
+    part.lastEdge = track.edge(part);
+    return runTrack(build, part, track);
+  };
+  return workByLengths(build, piece, part, ended(shape.beats, said.stated), each, once);
 }
 
 /** 'until 20 sts remain' where the shaping cannot end on 20. */

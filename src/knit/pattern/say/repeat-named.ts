@@ -29,8 +29,7 @@ const readNamed = (c: Cursor): Statement | undefined =>
         if (takes(c, 'row')) {
           takes(c, ',');
           const beats = readBeats(c);
-          if (beats.length > 0 && !beats.some(({ everyMm }) => everyMm))
-            return { is: 'repeat named', name, beats };
+          if (beats.length > 0) return { is: 'repeat named', name, beats };
         }
       }
     }
@@ -53,9 +52,7 @@ function lastOnBeats(c: Cursor, most: number): Statement | undefined {
   const beats = sees(c, 'on', 'every', 'each', 'foll') ? readBeats(c) : [];
   const ends = beats.at(-1);
   const closed = ends?.times !== undefined || ends?.toCount !== undefined;
-  return closed && beats.length <= most && ends?.everyMm === undefined
-    ? { is: 'repeat named', name: '', beats }
-    : undefined;
+  return closed && beats.length <= most ? { is: 'repeat named', name: '', beats } : undefined;
 }
 
 /** 'Continue decreasing thus', 'cont to dec in this way': as it was done last. */

@@ -1,3 +1,4 @@
+import { isWord } from '../../row/read/cursor.ts';
 import { lex, type Token } from '../../row/read/lex.ts';
 import { beginsWith, beginsWithNumber, endsWith } from '../../row/read/meanings.ts';
 
@@ -117,4 +118,12 @@ function openBrackets(raw: string): number {
   return open;
 }
 
-export const tokensOf = (line: LogicalLine): Token[] => lex(line.text, line.line);
+export const tokensOf = (line: LogicalLine): Token[] =>
+  lex(line.text, line.line).filter((_, i, tokens) => !stopsNumber(tokens, i));
+
+/** 'dec. 1. st.', 'cast on 40. sts.': the stop says nothing between a number and its stitches. */
+const stopsNumber = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.text === '.' &&
+  tokens[at - 1]?.kind === 'number' &&
+  isWord(tokens[at + 1], 'st', 'sts') &&
+  !tokens[at + 1]?.capital;

@@ -1,6 +1,7 @@
 import { endsOrdinal, isWord } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
+import { partsStitches } from './stitch-stops.ts';
 
 /** A stretch of a line's tokens that says one thing: from, up to but not with. */
 export interface Sentence {
@@ -39,6 +40,7 @@ function goesOnBehindStop(tokens: readonly Token[], from: number, at: number): b
   if (dash && (tokens[at + 1]?.glued || (label > 0 && from + label === at))) return true;
   if (isWithinRib(tokens, at) || endsLabel(tokens, from, at) || endsRow(tokens, from, at)) return true;
   if (closesStar(tokens, from, at) || holdsWorked(tokens, from, at) || stopsShort(tokens, at)) return true;
+  if (partsStitches(tokens, from, at)) return true;
   const rest = isWord(tokens[at + 1], 'k', 'p', 'work', 'patt', 'rib') && isWord(tokens[at + 2], 'to');
   return (
     rest &&

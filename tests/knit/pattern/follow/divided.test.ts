@@ -32,13 +32,6 @@ Inc 1 st at each end every 2 cm twice. (24 sts)
   > = Piece, other, 1 to make, lines 3 4
   > =   body from {castOn 20}, RS: 13 stocking 4 mm; hold
 
-### without a gauge they are not known
-Cast on 20 sts.
-  > →20
-Inc 1 st at each end every 2 cm twice.
-  > 20
-  > ✗ place not known @2:1
-
 ### a row that holds stitches stays on one needle where the count says so
 Cast on 15 sts.
   > →15

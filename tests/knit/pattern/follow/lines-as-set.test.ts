@@ -34,11 +34,9 @@ Work the same as for 1st row. K 1 row.
   > own words 8 asks the count Piece/body 2 WS work in pattern 'Work the same as for 1st row' · RS knit
   > ✗ stitch expected @3:29 column 29
 Next row: K5. P3.
-  > 8 asks the count Piece/body 4 WS work in pattern 'Next row: K5' · RS work in pattern 'P3'
-  > ✗ stitches left over @4:1 leftStitches 3, onNeedleStitches 8
-  > ✗ stitches left over @4:15 leftStitches 5, onNeedleStitches 8
+  > 8 Piece/body 4 WS k5, p3
   > = Piece, other, 1 to make, lines 2 3 4
-  > =   body from {castOn 8}, RS: 2 stocking 4 mm (own words 2); 3 pattern in stocking 4 mm (own words 2 3); hold
+  > =   body from {castOn 8}, RS: 2 stocking 4 mm (own words 2); 2 pattern in stocking 4 mm; hold
 
 ### a wrapped stitch divides nothing, whatever is shaped
 Back

@@ -9,6 +9,8 @@ describe('repeat named, in all its wordings,', () => {
       {Rep|Work|Working} {dec row|the dec row|this dec row|last decrease row|decreasing row} every other row 3 times → repeat named: name dec, beats [{every 2, counted, times 3}]
       Rep inc row every 6th row until there are 60 sts → repeat named: name inc, beats [{every 6, toCount 60}]
       Rep {increase row|increases row}, every 4th row 3 times more → repeat named: name inc, beats [{every 4, counted, times 3, further}]
+      Rep dec row every 4 cm 3 times → repeat named: name dec, beats [{every 1, everyMm 40, counted, times 3}]
+      {Rep|Repeat} {incs|inc|this inc|increases} every 4 cm 3 times → repeat named: name '', beats [{every 1, everyMm 40, counted, times 3}]
       Rep cable row every 8th row 3 times → repeat named: name cable, beats [{every 8, counted, times 3}]
     `),
   )('is read: $line', expectReading);
@@ -17,6 +19,7 @@ describe('repeat named, in all its wordings,', () => {
     table(`
       Rep {next|every|each|even|in} row every 4th row 3 times → ✗ nothing before the repeat @5
       Rep {dec|this dec|last row|this row|the dec} every 4th row 3 times → repeat named: name '', beats [{every 4, counted, times 3}]
+      Rep incs every 4 cm → ✗ nothing before the repeat @5
       Rep {last|this} row every 4th row → ✗ stitch or repeat expected @14
       Rep these row every 4th row 3 times → ✗ stitch or repeat expected @15
       Rep from row every 4th row 3 times → ✗ nothing before the repeat @10

@@ -47,7 +47,6 @@ describe('a shaping within rows, in all its wordings,', () => {
       Work 5 rows, dec 1 st at neck edge on every alt row → ✗ stitch or repeat expected @52
       Dec 1 st at each end of 5th, 3rd and 17th rows → ✗ stitch or repeat expected @25
       Bind off 3 sts at each side every 4 cm → ✗ stitch or repeat expected @16
-      Rep dec row every 4 cm 3 times → ✗ nothing before the repeat @5
       Next row: k14, turn and p back → row: label {rows []}, items 'k ×14, {turn}, p to {left 'what follows'}'
       P 6 rows, dec 1 st at neck edge every row → ✗ stitch or repeat expected @42
       Work on rem sts → ✗ stitch or repeat expected @1

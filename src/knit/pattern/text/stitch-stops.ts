@@ -1,0 +1,46 @@
+import { isWord } from '../../row/read/cursor.ts';
+import type { Token } from '../../row/read/lex.ts';
+
+/** Farther on no colon ends a label. */
+const LONGEST_LABEL = 8;
+
+/** '1st row: K9. P2. K8.': behind a label, a stop between stitches that are counted parts nothing. */
+export const partsStitches = (tokens: readonly Token[], from: number, at: number): boolean =>
+  isLabelled(tokens, from, at) && endsStitch(tokens, at) && beginsStitch(tokens, at + 1);
+
+function isLabelled(tokens: readonly Token[], from: number, at: number): boolean {
+  let row = false;
+  for (let i = from; i < Math.min(at, from + LONGEST_LABEL); i += 1) {
+    if (isWord(tokens[i], ':')) return row;
+    row ||= isWord(tokens[i], 'row');
+  }
+  return false;
+}
+
+/** 'k9', 'k2tog', 'yo', 'inc 1 st in next st' end here; '5 rows' and 'k to end' do not. */
+function endsStitch(tokens: readonly Token[], at: number): boolean {
+  const last = tokens[at - 1];
+  if (last?.kind === 'number') return isWord(tokens[at - 2], 'k', 'p', 'sl', 'inc', 'dec');
+  if (isWord(last, 'st', 'sts')) return isWord(tokens[at - 2], 'next') || endsStitch(tokens, at - 1);
+  return isWord(last, 'tog', 'yo', 'fwd', 'psso', 'ssk', 'skp');
+}
+
+/** 'p2', 'k2tog', 'yo', 'wl fwd', 'inc 1 st in next st', 'work in patt to end'; 'p 1 row' and 'k 2 times' are no stitches. */
+function beginsStitch(tokens: readonly Token[], at: number): boolean {
+  const start = isWord(tokens[at], '*') ? at + 1 : at;
+  if (isWord(tokens[start], 'yo', 'wl', 'ssk', 'skp')) return true;
+  if (isWord(tokens[start], 'work', 'patt', 'k', 'p') && endsIt(tokens, start + 1)) return true;
+  if (!isWord(tokens[start], 'k', 'p', 'sl', 'inc') || tokens[start + 1]?.kind !== 'number') return false;
+  if (isWord(tokens[start], 'inc'))
+    return (
+      isWord(tokens[start + 2], 'st') &&
+      isWord(tokens[start + 3], 'in') &&
+      isWord(tokens[start + 4], 'next', 'last')
+    );
+  return !isWord(tokens[start + 2], 'row', 'rows', 'time', 'ridge', 'rib', 'inch', 'cm', 'rnd', 'rnds');
+}
+
+const endsIt = (tokens: readonly Token[], at: number): boolean => {
+  const to = isWord(tokens[at], 'in') && isWord(tokens[at + 1], 'patt') ? at + 2 : at;
+  return isWord(tokens[to], 'to') && isWord(tokens[to + 1], 'end');
+};
