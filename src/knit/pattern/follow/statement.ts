@@ -106,6 +106,7 @@ function doRowOrDefine(
   ahead: readonly Said[],
 ): Fault | undefined {
   const { part } = build;
+  if (statement.words !== undefined) build.yarnWords.set(statement.items, statement.words);
   if (build.defining !== undefined || isDone(part)) {
     if (build.defining === undefined && build.piece && build.piece.resting.length > 0) {
       doRejoin(build, build.piece, { is: 'rejoin' });

@@ -94,7 +94,7 @@ const CONSTRUCTS: readonly Construct[] = [
   readRows,
   readRowsElided,
   readRowsAgain,
-  (c, said) => readRepeatRows(c, said.at(-1)?.statement.is === 'repeat rows'),
+  (c, said) => readRepeatRows(c, REPEATS.has(said.at(-1)?.statement.is ?? 'turn')),
   readElided,
   readGroups,
   readBindOff,
@@ -119,6 +119,9 @@ const CONSTRUCTS: readonly Construct[] = [
   // what is left to be passed over
   readPassing,
 ];
+
+/** 'rep from ** to ** 9 times, then rows 2-6 once' */
+const REPEATS: ReadonlySet<Statement['is']> = new Set(['repeat rows', 'repeat from stars']);
 
 const WORKED: ReadonlySet<Statement['is']> = new Set(['row', 'rows', 'turn']);
 

@@ -90,7 +90,7 @@ function readLine(
     const from = sentence.from + cut.from;
     const read = readSentence(tokens, { from, to: sentence.to }, parts.length === 1);
     const words = wordsOf(line, tokens, from, sentence.to);
-    for (const said of read.said) flow.push({ is: 'said', said, words, line: index });
+    for (const said of read.said) flow.push({ is: 'said', said: withWords(said, words), words, line: index });
     if (read.fault) {
       const whole = { from, to: sentence.to };
       const first = read.said.length === 0 ? from : (read.rest ?? from);
@@ -105,6 +105,12 @@ function readLine(
   }
   return { flow, odd };
 }
+
+/** A row that names its yarns keeps its words. */
+const withWords = (said: Said, words: string): Said =>
+  said.statement.is === 'row' && said.statement.told
+    ? { ...said, statement: { ...said.statement, words } }
+    : said;
 
 /** '(Work button-holes on the other front as well.)' says more of what stands before it. */
 const inBrackets = (tokens: readonly Token[], from: number, to: number): boolean =>

@@ -1,4 +1,4 @@
-import { attempt, type Cursor, sees, seesOne, takeAnyPhrase, takes } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, isWord, sees, seesOne, takeAnyPhrase, takes } from '../../row/read/cursor.ts';
 import type { Side } from '../../row/step.ts';
 import { readFacing } from './phrase/facing.ts';
 import { readSide } from './phrase/side.ts';
@@ -31,7 +31,9 @@ export const readNextFacing = (c: Cursor, said: readonly Said[]): Statement | un
     if (before?.is === 'rows' && before.n === 1 && sees(c, 'on')) return sideBehind(c);
     if (said.length > 0) return undefined;
     const side = sees(c, 'with') ? readFacing(c) : readBareFacing(c);
-    const facing = c.tokens.slice(Math.max(0, c.at - 3), c.at).some(({ word }) => word === 'facing');
+    const facing = c.tokens
+      .slice(Math.max(0, c.at - 3), c.at)
+      .some((token) => isWord(token, 'facing', 'toward', 'towards'));
     return side !== undefined && facing && seesOne(c, 'beginning of a row')
       ? { is: 'next side', side }
       : undefined;

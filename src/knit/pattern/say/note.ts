@@ -1,3 +1,4 @@
+import { readColourName } from '../../row/read/colour.ts';
 import {
   attempt,
   type Cursor,
@@ -16,7 +17,6 @@ import {
   took,
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
-import { readColourName } from './phrase/colour.ts';
 import { skipFacing } from './phrase/facing.ts';
 import { readLength } from './phrase/measure.ts';
 import { readFrom } from './phrase/place.ts';
@@ -113,6 +113,7 @@ const ASIDES = [
   'keeping|keep the? rib|patt|pats|border|borders|rhythm going|correct|continuous throughout?',
   'working|taking|keeping inc|dec|incs|decs into|in the? patt',
   'or as long as desired|required',
+  'or any? desired|required width',
   'taking|working|bringing|incorporating inc|increased|extra|added|new sts into|in patt as? they? occur?',
   'taking|working inc|increased|extra|added|new sts into|in the? patt|rib|st as? they? are? occur|made?',
   'keeping|keep patt correct throughout?',

@@ -81,6 +81,8 @@ const readLastRows = (c: Cursor): Which | undefined =>
   attempt(c, () => {
     if (!takes(c, 'last', 'these', 'above', 'previous', 'those', 'this', 'preceding', 'them'))
       return undefined;
+    // 'rep this ribbing for 2 in'
+    if (took(c, 'this') && takes(c, 'rib')) return { last: 0 };
     takes(c, 'last');
     if (took(c, 'them')) return { last: 0 };
     const n = takeNumber(c);

@@ -1,4 +1,5 @@
 import type { Fault, Result } from '../../fault.ts';
+import { namesColours } from '../../row/read/colour.ts';
 import {
   attempt,
   type Cursor,
@@ -33,8 +34,9 @@ export function readBareRow(c: Cursor, at: number, add: Add): Fault | undefined 
   const row = cursorOver(c.tokens, c.at, stated?.end ?? whole.end);
   const read = readRow(row);
   if (!read.ok) return read.faults[0];
+  const told = namesColours(c.tokens, at, row.end) ? ({ told: true } as const) : {};
   takeAll(c);
-  add({ is: 'row', items: read.value }, at, stated?.stitches);
+  add({ is: 'row', items: read.value, ...told }, at, stated?.stitches);
   return undefined;
 }
 
@@ -115,7 +117,8 @@ export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): 
   const read = readLabelled(row, label);
   if (read.ok) {
     takeAll(c);
-    add(read.value, at, stated?.stitches);
+    const told = read.value.is === 'row' && namesColours(c.tokens, start, row.end);
+    add(told ? ({ ...read.value, told: true } as Statement) : read.value, at, stated?.stitches);
     return undefined;
   }
   const worked = readWorkedRows(cursorOver(c.tokens, start, stated?.end ?? whole.end), label);

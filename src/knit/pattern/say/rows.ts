@@ -1,3 +1,4 @@
+import { readColour, readColourName } from '../../row/read/colour.ts';
 import {
   ahead,
   attempt,
@@ -10,7 +11,6 @@ import {
 } from '../../row/read/cursor.ts';
 import type { Item } from '../../row/read/notation.ts';
 import { ROWS } from './label.ts';
-import { readColour, readColourName } from './phrase/colour.ts';
 import { skipRowsOf } from './phrase/until.ts';
 import type { Statement } from './statement.ts';
 

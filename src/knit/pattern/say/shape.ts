@@ -132,7 +132,15 @@ function readBy(c: Cursor): number {
 /** 'inside edge sts', 'working decs 2 sts in from edge', 'as before' change no count. */
 function skipInset(c: Cursor): void {
   if (takeFromEdge(c)) return;
-  takeAnyPhrase(c, 'as before', 'inside edge st|sts', 'fully fashioned', 'as set', 'in patt');
+  takeAnyPhrase(
+    c,
+    'as before',
+    'in the? same manner|way as? before?',
+    'inside edge st|sts',
+    'fully fashioned',
+    'as set',
+    'in patt',
+  );
 }
 
 const takeFromEdge = (c: Cursor): boolean =>

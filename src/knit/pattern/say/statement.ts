@@ -167,7 +167,16 @@ export type Statement =
       readonly items: readonly Item[];
       readonly edges: readonly { readonly along: string; readonly stitches: number }[];
     }
-  | { readonly is: 'row'; readonly label?: Label; readonly items: readonly Item[]; readonly like?: number }
+  | {
+      readonly is: 'row';
+      readonly label?: Label;
+      readonly items: readonly Item[];
+      readonly like?: number;
+      /** it names yarns within itself: its words are shown with it */
+      readonly told?: true;
+      /** the words of such a row */
+      readonly words?: string;
+    }
   | {
       readonly is: 'repeat rows';
       readonly from?: number;

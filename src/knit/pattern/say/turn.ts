@@ -10,6 +10,12 @@ export function readTurn(c: Cursor): Statement | undefined {
 /** 'K14, turn and work on these 14 sts only': the row ends with the turn, and what goes on is said behind it. */
 export function endedByTurn(c: Cursor): Cursor {
   for (let i = c.at + 1; i < c.end; i += 1) {
+    // 'k 22, bind off 22 sts and start front on rem 22 sts'
+    if (
+      isWord(c.tokens[i], 'start', 'begin') &&
+      seesPhrase({ ...c, at: i }, 'start|begin the? front|back on|with|over the? rem')
+    )
+      return { ...c, end: i };
     if (!isWord(c.tokens[i], 'turn')) continue;
     let at = i + 1;
     while (isWord(c.tokens[at], ',', 'and', ';')) at += 1;

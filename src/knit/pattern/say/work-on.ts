@@ -48,6 +48,7 @@ const readOn = (c: Cursor): Statement | undefined =>
       !takeAnyPhrase(
         c,
         'work|working|cont|continuing on|with|over',
+        'start|begin the? front|back|other? side? on|over|with',
         'work|working|cont in patt on',
         'cont|continuing work|working on|with|over',
         'on',

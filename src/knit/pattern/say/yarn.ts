@@ -1,3 +1,4 @@
+import { readColour, readColourName } from '../../row/read/colour.ts';
 import {
   attempt,
   type Cursor,
@@ -8,7 +9,6 @@ import {
   seesPhrase,
   takes,
 } from '../../row/read/cursor.ts';
-import { readColour, readColourName } from './phrase/colour.ts';
 import type { Statement } from './statement.ts';
 
 /** 'With B, …', 'in A' behind rows, 'change to MC', 'join B': what follows is worked in that yarn. */

@@ -14,6 +14,12 @@ const LONGEST = 30;
 export function withoutAsides(tokens: readonly Token[]): readonly Token[] {
   const out: Token[] = [];
   for (let i = 0; i < tokens.length; i += 1) {
+    // 'at beg of next (RS) row' says it as 'next RS row' does
+    if (sideInBrackets(tokens, i)) {
+      out.push(tokens[i + 1] as Token);
+      i += 2;
+      continue;
+    }
     const end = asideEnd(tokens, i) ?? quoteEnd(tokens, i);
     if (end === undefined) out.push(tokens[i] as Token);
     else {
@@ -27,6 +33,14 @@ export function withoutAsides(tokens: readonly Token[]): readonly Token[] {
   }
   return out;
 }
+
+const sideInBrackets = (tokens: readonly Token[], at: number): boolean =>
+  isWord(tokens[at], '(') &&
+  isWord(tokens[at + 1], 'rs', 'ws') &&
+  isWord(tokens[at + 2], ')') &&
+  isWord(tokens[at - 1], 'next', 'foll') &&
+  !tokens[at - 1]?.capital &&
+  isWord(tokens[at + 3], 'row', 'rows');
 
 /** The closing bracket of a comment that begins here. */
 function asideEnd(tokens: readonly Token[], at: number): number | undefined {

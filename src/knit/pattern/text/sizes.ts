@@ -1,4 +1,4 @@
-import { isOneOf } from '../../row/read/cursor.ts';
+import { isOneOf, isWord } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
 
@@ -174,7 +174,9 @@ const endsBehind = (values: readonly (readonly Token[])[], next: Token | undefin
 /** '4th (5th, 6th)' or '38 cm (40 cm)', but not '38 cm (15 in)', which is one length said twice. */
 function sameEndings(values: readonly (readonly Token[])[]): boolean {
   const endings = new Set(
-    values.filter((value) => value.length > 0).map((value) => ordinalOr(value[1]?.text)),
+    values
+      .filter((value) => value.length > 0)
+      .map((value) => (isWord(value[0], 'next') ? 'th' : ordinalOr(value[1]?.text))),
   );
   return endings.size <= 1;
 }
@@ -191,9 +193,21 @@ function valueAt(tokens: readonly Token[], at: number): { value: readonly Token[
     const alone = !token.glued || PARTING.has(next) || isOneOf(next, ') ] }') || OPEN[next] !== undefined;
     return alone ? { value: [], to: at + 1 } : undefined;
   }
+  // 'next (next: 3rd: 3rd) and every foll 4th row'
+  if (isWord(token, 'next') && nextIsList(tokens, at)) return { value: [token as Token], to: at + 1 };
   if (token?.text === 'k' && tokens[at + 1]?.text === '-' && tokens[at + 2]?.text === 'o')
     return { value: [], to: at + 3 };
   return undefined;
+}
+
+/** A size's 'next' stands in a list of ordinals, and is no 'next (RS) row'. */
+function nextIsList(tokens: readonly Token[], at: number): boolean {
+  const [after, inner, ending] = [tokens[at + 1], tokens[at + 2], tokens[at + 3]];
+  if (OPEN[after?.text ?? ''] !== undefined)
+    return isWord(inner, 'next') || (inner?.kind === 'number' && means(ending?.text, 'ordinal ending'));
+  const closes = isOneOf(after?.text ?? '', ') ] }') || PARTING.has(after?.text ?? '');
+  const before = tokens[at - 1]?.text ?? '';
+  return closes && (OPEN[before] !== undefined || PARTING.has(before));
 }
 
 function numberAt(

@@ -39,6 +39,7 @@ export const readHold = (c: Cursor): ReadItem | undefined =>
     if (all || n !== undefined) {
       takes(c, 'center', 'rem');
       takeSts(c);
+      takeAnyPhrase(c, 'of|in the? row');
       skipManner(c);
       if (takeAnyPhrase(c, ...ON_HOLDER)) {
         skipManner(c);

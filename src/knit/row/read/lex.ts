@@ -148,6 +148,8 @@ function isSilentStop(text: string, at: number, out: readonly Token[]): boolean 
   let next = at + 1;
   while (text.charCodeAt(next) <= 32) next += 1;
   const c = text.charCodeAt(next);
+  // 'Row 3: K. **'
+  if (STARS.has(text.charAt(next)) && STARS.has(text.charAt(next + 1))) return false;
   if (last.text === 'st' && /^st\b/i.test(text.slice(next, next + 4))) return true;
   if ((last.text === 'k' || last.text === 'p') && isDigit(c)) return true;
   if (next === text.length || isUpper(c)) return false;

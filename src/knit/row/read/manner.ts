@@ -8,6 +8,7 @@ const MANNERS = [
   'kwise',
   'pwise',
   'loosely',
+  ', loose',
   'firmly',
   'tightly',
   'very loosely',

@@ -84,7 +84,7 @@ const table = {
   'letter of a yarn': 'a b c d e f g',
   'name of a yarn':
     'mc cc ca cb cd main contrast contrasting white black red blue green yellow pink grey gray brown cream navy natural ' +
-    'orange purple lilac beige color colour',
+    'orange purple lilac beige color colour light dark pale bright',
   'how far':
     'to until up upto all straight in every each the rem back even around entire row whole across over along',
   'how often': 'a another for once twice thrice x total',

@@ -1,5 +1,7 @@
 import { isStitchName, type StitchName } from '../../stitch.ts';
+import { takeColourBehind } from './colour.ts';
 import {
+  ahead,
   attempt,
   type Cursor,
   peekWord,
@@ -77,6 +79,8 @@ function readQuick(c: Cursor, base: 'k' | 'p'): ReadItem | undefined {
 
 /** 'k2', 'k2tog', 'k1 tbl', 'k1b', 'k1f&b', 'k 3 sts'. */
 function readCounted(c: Cursor, base: 'k' | 'p', n: number, glued: boolean): ReadItem | undefined {
+  // 'k2 B' is knitted in yarn B where there is a yarn A
+  if (ahead(c, () => takeColourBehind(c))) return counted(base, n);
   if (glued && peekGlued(c, 'b')) {
     c.at += 1;
     return counted(base === 'k' ? 'k1 below' : 'p1 below', n);

@@ -1,6 +1,7 @@
 import { type Fault, fault, ok, type Result, refuse } from '../../fault.ts';
 import type { StitchName } from '../../stitch.ts';
 import { openLast, readSpecial, skipPurpose } from './between.ts';
+import { takeColourBehind, takeColourInRow, takeColoursAsSet } from './colour.ts';
 import {
   atEnd,
   attempt,
@@ -81,6 +82,7 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
     if (special) return undefined;
   }
   if (text === 'for' && skipPurpose(c)) return undefined;
+  if (takeColoursAsSet(c) || takeColourInRow(c)) return undefined;
   if (sees(c, 'over', ',') && ribOver(c, level)) return undefined;
   const read = readStitch(c);
   if (read) return addStitch(c, level, read);
@@ -141,7 +143,11 @@ function addStitch(c: Cursor, level: Level, { item, bare }: ReadItem): Fault | u
       level.items.push({ ...item, times: item.times * times.n });
       return undefined;
     }
-    if (bare && endsRow(c, level)) {
+    if (takeColourBehind(c)) {
+      level.items.push(item);
+      return undefined;
+    }
+    if (bare && (endsRow(c, level) || takesColours(c, level))) {
       level.items.push({ is: 'stitches to', work: item.work, goal: END });
       return undefined;
     }
@@ -161,6 +167,10 @@ function endsRow(c: Cursor, level: Level): boolean {
   while (i < c.end && isWord(c.tokens[i], '.', ',', ';', ':')) i += 1;
   return i >= c.end;
 }
+
+/** 'P, working A over A and B over B': a bare 'p' is the whole row here as well. */
+const takesColours = (c: Cursor, level: Level): boolean =>
+  level.close === undefined && level.star < 0 && takeColoursAsSet(c);
 
 /** 'k1, p1 to end': what came before is repeated with it; 'k2, k2tog to end' repeats the last only. */
 function addWithGoal(level: Level, item: Extract<Item, { is: 'stitches' }>, goal: Goal): undefined {

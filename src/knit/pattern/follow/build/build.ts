@@ -60,6 +60,8 @@ export interface Build {
   readonly worded: Map<string, readonly Step[]>;
   /** rows that were not understood, by what stands for them: their words, and stitches more (or less) after them */
   readonly unread: WeakMap<readonly Item[], { readonly words: string; readonly change: number }>;
+  /** rows that name their yarns, by what stands for them: their words */
+  readonly yarnWords: WeakMap<readonly Item[], string>;
   readonly counts: Counts;
   /** cells worked so far; a guard against texts that ask for millions of stitches */
   cells: number;

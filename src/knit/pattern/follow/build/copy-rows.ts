@@ -80,7 +80,7 @@ function copyRow(
   edits: readonly Edit[],
   how: Copying,
 ): Fault | undefined {
-  if (made.own !== undefined)
+  if (made.own !== undefined && !(made.items && build.yarnWords.has(made.items)))
     return makeOwnRow(build, part, made.own, Math.max(0, part.live + made.after - made.before));
   if (made.kind === 'bind off') return bindOffAll(build, part);
   if (made.kind === 'across')

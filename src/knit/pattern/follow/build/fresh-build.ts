@@ -37,6 +37,7 @@ export function freshBuild({ gauge, needle = 4, stretches = {}, counts = noCount
     stretches,
     worded: new Map(),
     unread: new WeakMap(),
+    yarnWords: new WeakMap(),
     counts,
     cells: 0,
     later: [],

@@ -51,7 +51,9 @@ export function makeWrittenRow(
   const before = part.live;
   const usesPattern =
     items.some((item) => 'work' in item && item.work === 'patt') || part.fabric.is === 'face';
-  const wrong = pushRow(build, part, steps, { kind, items, advance: usesPattern });
+  const own = build.yarnWords.get(items);
+  const words = own === undefined ? {} : { own };
+  const wrong = pushRow(build, part, steps, { kind, items, advance: usesPattern, ...words });
   if (wrong) return wrong;
   if (panel) part.fabric = { is: 'patt', label: 'pattern' };
   part.unworked = behindTurn(steps, before);

@@ -57,7 +57,8 @@ export function pushRow(build: Build, part: PartBuild, steps: readonly Step[], h
     unworked: part.unworked,
   };
   build.cells += part.live + 20;
-  const plain = how.items && after === part.live ? keepLooks(part, steps, side) : undefined;
+  const plain =
+    how.items && how.own === undefined && after === part.live ? keepLooks(part, steps, side) : undefined;
   part.rows.push({
     side,
     steps,

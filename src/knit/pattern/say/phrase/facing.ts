@@ -11,7 +11,16 @@ export const readFacing = (c: Cursor): Side | undefined =>
       takes(c, 'the');
       const side = readSide(c);
       if (side !== undefined) {
-        takeAnyPhrase(c, 'of work facing', 'facing you', 'facing', 'of work|piece', 'side facing');
+        takeAnyPhrase(
+          c,
+          'of work facing',
+          'facing you',
+          'facing',
+          'of work|piece toward|towards you',
+          'toward|towards you',
+          'of work|piece',
+          'side facing',
+        );
         takes(c, 'you');
         takes(c, ',');
         return side;

@@ -31,12 +31,12 @@ describe('a yarn, in all its wordings,', () => {
     table(`
       With white, rs → yarn: name white | ✗ stitch or repeat expected @13
       With 2 red, k 1 row → ✗ stitch or repeat expected @6
-      With red old new blue green white black grey, k 1 row → ✗ stitch or repeat expected @6
+      With red old new blue green white black grey, k 1 row → ✗ stitch or repeat expected @10
       With ws k 1 row → note: about facing | @9 rows: n 1, items 'k to {left 'what follows'}'
-      With white right k 1 row → ✗ stitch or repeat expected @6
+      With white right k 1 row → ✗ stitch or repeat expected @12
       With k 1 row → note: about facing | ✗ stitch or repeat expected @8
       With 3 strands k 1 row → note: about yarn | @16 rows: n 1, items 'k to {left 'what follows'}'
-      With red old new blue green white black, k 1 row → ✗ stitch or repeat expected @6
+      With red old new blue green white black, k 1 row → ✗ stitch or repeat expected @10
       Holding red old new blue green white black, k 1 row → ✗ stitch or repeat expected @1
     `),
   )('is not read for more than it says: $line', expectReading);
