@@ -76,6 +76,9 @@ const drawingCodes = ['node_modules/uqr/', 'src/screens/pass-on/qr-code.tsx'];
 /** A garment, or a design in all sizes, as a written pattern with pictures, looked through: for those who publish. */
 const publishing = [
   ...[
+    'row-notes.tsx',
+    'in-sizes.tsx',
+    'adjust.tsx',
     'outcome.tsx',
     'pictures.tsx',
     'measures-of.ts',
@@ -160,8 +163,8 @@ export const chunks: readonly Chunk[] = [
       ...['pdf', 'text-of-pages', 'columns', 'page'].map((name) => `${fromFile}${name}.ts`),
     ],
   },
-  { name: `${WHEN_WANTED}publishing`, of: publishing },
   { name: `${WHEN_WANTED}sewing`, of: sewing },
+  { name: `${WHEN_WANTED}publishing`, of: publishing },
   { name: `${WHEN_WANTED}publishing-codes`, of: drawingCodes },
   { name: `${WHEN_WANTED}mends`, of: mending },
   { name: `${WHEN_WANTED}docx`, of: ['node_modules/fflate/', `${fromFile}docx.ts`] },

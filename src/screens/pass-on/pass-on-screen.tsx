@@ -17,12 +17,12 @@ import { LiveRegion } from '../../ui/live/live-region.tsx';
 import { say } from '../../words/say.ts';
 import { GarmentPage } from '../garment-page.tsx';
 import { later } from '../later.tsx';
-import { InSizes } from './in-sizes.tsx';
-import { RowNotes } from './row-notes.tsx';
 import { ToDevice } from './to-device.tsx';
 
 /** Fetched when they are wanted first, and then kept: what draws codes, and what publishes a design. */
 const Codes = later(async () => (await import('./qr-code.tsx')).Codes);
+const InSizes = later(async () => (await import('./in-sizes.tsx')).InSizes);
+const RowNotes = later(async () => (await import('./row-notes.tsx')).RowNotes);
 const Written = later(async () => (await import('./written-card.tsx')).WrittenCard);
 
 /** The recipe as a link, a code and a file, with the credits that travel with it. */
@@ -36,9 +36,17 @@ export default function PassOnScreen({ route }: { readonly route: Route }) {
 }
 
 function pageOf(query: URLSearchParams) {
-  if (query.has('sizes')) return [say('passOn.inSizes'), InSizes] as const;
+  if (query.has('sizes')) return [say('passOn.inSizes'), Sizes] as const;
   if (query.has('device')) return [say('passOn.toDevice'), ToDevice] as const;
   return [say('passOn.title'), PassOn] as const;
+}
+
+function Sizes({ view }: { readonly view: GarmentView }) {
+  const [isAway, setAway] = useState(false);
+  useEffect(() => {
+    void InSizes.fetch().then((isHere) => setAway(!isHere));
+  }, []);
+  return isAway ? <p role="status">{say('passOn.needsNetwork')}</p> : <InSizes view={view} />;
 }
 
 function PassOn({ view }: { readonly view: GarmentView }) {
@@ -47,7 +55,7 @@ function PassOn({ view }: { readonly view: GarmentView }) {
   const [told, tell] = useState('');
   const [isAway, setAway] = useState(false);
   useEffect(() => {
-    void Promise.all([Codes.fetch(), Written.fetch()]).then((fetched) => {
+    void Promise.all([Codes, Written, RowNotes].map((part) => part.fetch())).then((fetched) => {
       const areHere = fetched.every(Boolean);
       setAway(!areHere);
       if (areHere) void keepFromNowOn('publishing').then(() => keepFromNowOn('sewing'));
