@@ -19,6 +19,14 @@ const report = (what: string, bytes: number) => console.log(`${what}: ${(bytes /
 /** The knitting screen and its words; its drawing and its sheets come when the row is shown already. */
 const rowInHand = () => initialScripts(dist);
 
+const others = languages.filter((one) => one !== 'en');
+
+/** The files of a language, which are kept when it is chosen. */
+const wordsOf = (language: string): string[] =>
+  readdirSync(join(dist, 'assets'))
+    .filter((name) => name.includes(`words-${language}-`) && name.endsWith('.js'))
+    .map((name) => `assets/${name}`);
+
 describe('what has to be fetched', () => {
   it('is at most 35 KB of script for the knitting screen, words included', () => {
     const scripts = rowInHand();
@@ -104,17 +112,19 @@ describe('what has to be fetched', () => {
     report(`all ${files.length} files`, bytes);
     expect(files.length).toBeGreaterThan(10);
     expect(bytes).toBeLessThanOrEqual(400 * kb);
-    for (const language of languages.filter((one) => one !== 'en')) {
-      const words = readdirSync(join(dist, 'assets')).filter((name) => name.includes(`words-${language}-`));
-      const more = totalGzipBytes(join(dist, 'assets'), words);
+    for (const language of others) {
+      const words = wordsOf(language);
+      const more = totalGzipBytes(dist, words);
       report(`${language}, ${words.length} files`, more);
       expect(words.length).toBe(2);
       expect(more).toBeLessThanOrEqual(35 * kb);
     }
   });
 
-  it('is whole: no script of these needs one that is not among them', () => {
+  it('is whole: no script of these needs one that is not among them, nor do the words of a language', () => {
     expect(cannotRunAlone(dist, precacheList(dist))).toEqual([]);
+    for (const language of others)
+      expect(cannotRunAlone(dist, [...precacheList(dist), ...wordsOf(language)])).toEqual([]);
   });
 
   it('is at most 45 KB of fonts', () => {

@@ -52,7 +52,22 @@ const drawing = (page: Page) =>
     .locator('.draft-drawing .draft-made')
     .evaluateAll((paths) => paths.map((path) => path.getAttribute('d')).join(' '));
 
+/** Heights of the names of the draft's first steps, in lines of their letters. */
+const linesOfSteps = (page: Page) =>
+  page
+    .locator('.draft-steps h2')
+    .evaluateAll((all) =>
+      all.map((one) => Math.round(one.clientHeight / parseFloat(getComputedStyle(one).lineHeight))),
+    );
+
 describe('a garment from measures and a swatch', () => {
+  it('breaks no long word of its first steps, in German either', async () => {
+    const { page } = await at.open({ locale: 'de-DE' });
+    await page.goto(`${at.url}#/draft`);
+    await page.getByRole('heading', { name: 'Maschenprobe', exact: true }).waitFor();
+    expect(await linesOfSteps(page)).toEqual([1, 1]);
+  });
+
   it('is shown to scale while a figure changes, warns at the field, is overruled, survives a reload and is made', async () => {
     const page = await openDraft('common');
     await openAll(page);
@@ -67,6 +82,16 @@ describe('a garment from measures and a swatch', () => {
     // each rounding is stated
     const row = page.getByRole('row', { name: /^Length 72 cm/ });
     await expect.poll(() => row.innerText()).toMatch(/72\scm\s+7[12](\.\d)?\scm/);
+
+    // a table's title is as wide as its table, not a word a line
+    const titles = page.locator('.draft-table caption');
+    await expect
+      .poll(() =>
+        titles.evaluateAll((all) =>
+          all.map(({ clientWidth: wide, parentElement: table }) => wide > 0.9 * (table?.clientWidth ?? 0)),
+        ),
+      )
+      .toEqual([true, true]);
 
     // a head that does not pass: said at the neck, then overruled
     await page.getByLabel('Neck width', { exact: true }).fill('9');

@@ -1,4 +1,6 @@
+import { writeFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
+import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { readPattern } from '../../src/knit/pattern/read-pattern.ts';
 import { violations } from './axe.ts';
@@ -24,6 +26,8 @@ const words = {
     figure: 'What it shall be',
     change: 'Change it',
     back: 'Back to the rules: Length, M',
+    sizes: 'Sizes: XS (S, M, L, XL)',
+    writtenIn: 'Language and terms',
   },
   'de-DE': {
     name: 'Name des Strickstücks',
@@ -39,6 +43,8 @@ const words = {
     figure: 'Was sie sein soll',
     change: 'Ändern',
     back: 'Zurück zur Regel: Länge, M',
+    sizes: 'Größen: XS (S, M, L, XL)',
+    writtenIn: 'Sprache und Begriffe',
   },
 } as const;
 
@@ -80,6 +86,9 @@ it.each(walkedBy(['en-GB', 'de-DE'] as const, (language) => language === 'de-DE'
     const row = page.getByRole('row', { name: new RegExp(`^${say.chest}`) });
     await expect.poll(() => row.getByRole('cell').count(), { timeout: 60_000 }).toBe(5);
     const written = page.locator('.written');
+    // in her own language, until she chooses that of her followers
+    await expect.poll(() => written.innerText()).toContain(say.sizes);
+    await page.getByLabel(say.writtenIn).selectOption('UK');
     await expect.poll(() => written.innerText()).toContain('Sizes: XS (S, M, L, XL)');
     // of what nobody has told yet she is asked: who made it, its yarn, its licence
     await expect.poll(() => page.getByText(say.looked).count()).toBe(1);
@@ -135,3 +144,74 @@ it.each(walkedBy(['en-GB', 'de-DE'] as const, (language) => language === 'de-DE'
     expect(strangers).toEqual([]);
   },
 );
+
+/** The name of what has the focus, as it is read or heard. */
+const focused = (page: Page): Promise<string> =>
+  page.evaluate(() => {
+    const at = document.activeElement as HTMLInputElement | null;
+    const text = at === document.body ? '' : at?.getAttribute('aria-label') || at?.labels?.[0]?.textContent;
+    return (text || at?.textContent || '').trim();
+  });
+
+/** Most stops of the Tab key on a screen of this walk. */
+const MOST_STOPS = 250;
+
+async function tabTo(page: Page, name: RegExp): Promise<void> {
+  const seen: string[] = [];
+  for (let i = 0; i < MOST_STOPS; i += 1) {
+    await page.keyboard.press('Tab');
+    const at = await focused(page);
+    if (name.test(at)) return;
+    seen.push(at);
+  }
+  throw new Error(`Tab does not come to ${name}: ${seen.slice(-40).join(' | ')}`);
+}
+
+it('from a draft to its paper in five sizes at 320 px by the keyboard alone', async () => {
+  const { page, complaints, strangers } = await at.open({ size: 'small' });
+  const press = async (name: RegExp) => {
+    await tabTo(page, name);
+    await page.keyboard.press('Enter');
+  };
+  await page.goto(`${at.url}#/draft`);
+  await page.locator('.group').first().waitFor();
+  await press(/^Make it$/);
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  const folded = page.locator('summary', { hasText: 'pass on' });
+  await folded.waitFor();
+  await tabTo(page, /pass on/);
+  await page.keyboard.press('Enter');
+  await press(/^Pass it on$/);
+  await press(/^In several sizes$/);
+  await page.getByRole('heading', { level: 1, name: 'In several sizes' }).waitFor();
+  // a size off and on again
+  await tabTo(page, /^XL$/);
+  await page.keyboard.press('Space');
+  await expect.poll(() => page.getByRole('switch', { checked: true }).count()).toBe(4);
+  await page.keyboard.press('Space');
+  await expect.poll(() => page.getByRole('switch', { checked: true }).count()).toBe(5);
+  await press(/^Work out the sizes$/);
+  const written = page.locator('.written');
+  await expect.poll(() => written.innerText(), { timeout: 60_000 }).toContain('Sizes: XS (S, M, L, XL)');
+  // a table wider than the phone is moved by the keys, not by a finger alone
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+  expect(await violations(page)).toEqual([]);
+  const folder = process.env.RIDGELINE_SHOTS;
+  if (folder) await page.screenshot({ path: `${folder}/in-sizes-320.png`, fullPage: true });
+  await tabTo(page, /^Save the text$/);
+  const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Enter')]);
+  expect(download.suggestedFilename()).toMatch(/\.txt$/);
+  await page.evaluate(() => {
+    (window as { printed?: number }).printed = 0;
+    window.print = () => {
+      (window as { printed?: number }).printed = 1;
+    };
+  });
+  await press(/^Print/);
+  await expect.poll(() => page.evaluate(() => (window as { printed?: number }).printed)).toBe(1);
+  const pdf = await page.pdf({ format: 'A4' });
+  if (folder) writeFileSync(`${folder}/in-sizes.pdf`, pdf);
+  expect(pdf.toString('latin1').match(/MediaBox/g)?.length).toBeGreaterThan(3);
+  expect(complaints).toEqual([]);
+  expect(strangers).toEqual([]);
+});

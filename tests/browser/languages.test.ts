@@ -10,7 +10,7 @@ import { deploy, twoVersions } from '../faults/deploys.ts';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { withOtherWords } from './changed-words.ts';
-import { openPhone, removeProfiles } from './drive.ts';
+import { openPhone, type Phone, removeProfiles } from './drive.ts';
 import { until } from './until.ts';
 import { awaitUpdate, runningVersion, workerReady } from './worker.ts';
 
@@ -31,6 +31,11 @@ async function choose(page: Page, url: string, name: string, title: string): Pro
   await page.getByRole('radio', { name, exact: true }).check({ force: true });
   await heading(page, title).waitFor();
 }
+
+/** What the browser keeps for itself of what it fetched goes: nothing is left but what the app keeps. */
+const forget = async ({ context, page }: Phone): Promise<void> => {
+  await (await context.newCDPSession(page)).send('Network.clearBrowserCache');
+};
 
 /** Languages of which every file is kept. */
 const languagesKept = (page: Page) =>
@@ -58,6 +63,7 @@ it('a language that was chosen starts without a network, from cold, on every scr
   await host.close();
 
   const again = await openPhone({ profile: first.profile });
+  await forget(again);
   await again.page.goto(host.url);
   await heading(again.page, german.title).waitFor();
   await again.page.goto(`${host.url}#/settings`);
@@ -80,6 +86,7 @@ it('what a device asks for at its first visit is kept, though no worker saw it f
   await host.close();
 
   const again = await openPhone({ profile: first.profile, locale: 'fr-FR' });
+  await forget(again);
   await again.page.goto(`${host.url}#/settings`);
   await heading(again.page, french.title).waitFor();
   await again.page.getByText(french.offlineYes).waitFor();

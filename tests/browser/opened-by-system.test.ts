@@ -98,14 +98,19 @@ it('a locked row stays in sight when the system opens a file; it is there when t
   await page.getByRole('button', { name: 'Lock', exact: true }).tap();
   const locked = page.getByRole('button', { name: 'Hold to unlock' });
   await locked.waitFor();
+  await page.evaluate(() => {
+    const addresses: string[] = [];
+    Object.assign(window, { addresses });
+    addEventListener('hashchange', ({ newURL }) => addresses.push(newURL));
+  });
   await opens(page, 'all.ridgeline.json', readFileSync('tests/store/golden/backup-v1.json', 'utf8'));
-  await expect.poll(() => page.evaluate(() => location.hash)).toContain('#/backup');
+  const addresses = () => page.evaluate(() => (window as { readonly addresses?: string[] }).addresses);
+  await expect.poll(async () => (await addresses())?.at(0)).toContain('#/backup');
+  await expect.poll(() => page.evaluate(() => location.hash)).toContain('#/k/sample/back');
   expect(await locked.isVisible()).toBe(true);
   await knitter.shows(1);
+  // opened, the lock leads to what waits
   await locked.press('Enter');
-  await knitter.pad.waitFor();
-  await knitter.open('#/');
-  await knitter.open('#/backup');
   await page.getByRole('button', { name: 'Unite' }).waitFor();
   await phone.close();
   await host.close();

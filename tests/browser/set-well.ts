@@ -76,11 +76,14 @@ export const illSet = (page: Page): Promise<Ill> =>
         /[\d¼½¾⅛⅜⅝⅞]\s(cm|mm|in|Zoll|g|m|yd|Yards|%)(?![\p{L}])/gu,
       ))
         if (linesOf(node, index, index + both.length).length > 1) parted.add(`${both} in ${nameOf(at)}`);
-      const ground = groundOf(at).getBoundingClientRect();
+      const under = groundOf(at);
+      // what a finger and the keys move comes into sight
+      const isMoved = under.hasAttribute('tabindex') && /auto|scroll/.test(getComputedStyle(under).overflowX);
+      const ground = under.getBoundingClientRect();
       const own = document.createRange();
       own.selectNodeContents(node);
       const lies = own.getBoundingClientRect();
-      if (lies.right > ground.right + 1 || lies.left < ground.left - 1)
+      if (!isMoved && (lies.right > ground.right + 1 || lies.left < ground.left - 1))
         cut.add(
           `${nameOf(at)} by ${Math.max(lies.right - ground.right, ground.left - lies.left).toFixed()} px`,
         );

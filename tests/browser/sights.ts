@@ -1,5 +1,7 @@
 import type { Page } from 'playwright-core';
+import { designOf, newForm } from '../../src/app/drafts/design/form.ts';
 import type { ScreenName } from '../../src/app/routes.ts';
+import { draft } from '../../src/knit/garment/draft.ts';
 import { sampleGarment } from '../../src/knit/garment/sample.ts';
 import { garmentToLink } from '../../src/store/share/link.ts';
 import type { Knitter } from './knitter.ts';
@@ -108,8 +110,8 @@ const counting: readonly Sight[] = [
     screen: 'count',
     come: async (page) => {
       await page.getByText('Other stripes from here', { exact: true }).tap();
-      await press(page, 'Add a color');
-      await page.getByText(/^Row \d+: Color 1$/).waitFor();
+      await page.getByRole('button', { name: /^Add a colou?r$/ }).tap();
+      await page.getByText(/^Row \d+: Colou?r 1$/).waitFor();
     },
   },
   toolSight('notes', 'Notes and lifelines'),
@@ -173,6 +175,49 @@ const garment: readonly Sight[] = [
   screenSight('print', 'print', '#/g/sample/print?piece=front', (page) =>
     page.locator('.paper').first().waitFor(),
   ),
+];
+
+const drafted = draft(designOf(newForm()));
+
+/** A design as it is passed on, with a note at a row. */
+const designed = await garmentToLink({
+  name: 'Fen pullover',
+  pieces: drafted.ok ? drafted.value.recipes : [],
+  design: newForm(),
+  rowNotes: [{ piece: 'Back', part: 'Back', row: 1, text: 'loosely' }],
+});
+
+/** The last ones: a garment more lies in the box from then on. */
+const passedOn: readonly Sight[] = [
+  screenSight('design opened', 'openLink', `#/open/${designed}`, (page) =>
+    isTitled(page, 'Fen pullover').then(() => page.getByLabel('Whose measures').waitFor()),
+  ),
+  {
+    name: 'design in another size',
+    screen: 'openLink',
+    come: async (page) => {
+      await page.getByLabel('Whose measures').selectOption('size XL');
+      await page.getByRole('row', { name: /^Round the chest/ }).waitFor();
+    },
+  },
+  {
+    name: 'in several sizes',
+    screen: 'passOn',
+    come: async (page, knitter) => {
+      await press(page, 'Put it in the workbasket');
+      await page.waitForURL(/#\/g\/[^/]+$/);
+      await knitter.open(`${new URL(page.url()).hash}/pass-on?sizes`);
+      await isTitled(page, 'In several sizes');
+    },
+  },
+  {
+    name: 'in several sizes worked out',
+    screen: 'passOn',
+    come: async (page) => {
+      await press(page, 'Work out the sizes');
+      await page.locator('.written').waitFor({ timeout: 60_000 });
+    },
+  },
 ];
 
 const beginnings: readonly Sight[] = [
@@ -282,4 +327,5 @@ export const sights: readonly Sight[] = [
   screenSight('no such make', 'knitting', '#/k/none/none/0/1', (page) =>
     page.getByText('There is nothing to knit').waitFor(),
   ),
+  ...passedOn,
 ];

@@ -32,6 +32,7 @@ const passing: readonly (readonly [RegExp, string])[] = [
   [/\b[\d.,]+ (?:kB|MB)\b/g, '(size)'],
   // what is said of a part's counts when a language changes: it hangs on the looks that were tried before
   [/(?<=- status): \d+ (?:stitches before|Maschen vorher), .*/g, ''],
+  [/(?<=#\/g\/)[a-z\d]{10,}/g, '(garment)'],
   [/blob:\S+|http:\/\/localhost:\d+/g, '(address)'],
   [/\b\d+\.\d+\.\d+(?:[-+.][\w.]+)?\b/g, '(version)'],
 ];

@@ -68,6 +68,7 @@ types {
     text/plain txt;
     application/json json;
     application/manifest+json webmanifest;
+    image/jpeg jpg;
     image/png png;
     image/svg+xml svg;
     font/woff2 woff2;

@@ -3,6 +3,7 @@ import { sampleGarment } from '../../src/knit/garment/sample.ts';
 import { sideBits } from '../../src/knit/making-up/boundary.ts';
 import { makingUpOf } from '../../src/knit/making-up/making-up.ts';
 import { asPlanned } from '../../src/knit/piece/as-planned.ts';
+import { signsApart } from '../../src/screens/pass-on/signs-apart.ts';
 import { edgePath, edgeRuns, middleOf } from '../../src/ui/panel-map/edge-line.ts';
 import { shapeOfPart, shapeOfPiece } from '../../src/ui/panel-map/outline-of.ts';
 import { told } from '../told.ts';
@@ -34,6 +35,43 @@ describe('an edge as it is drawn', () => {
     const runs = edgeRuns(shapeOfPart(part), { edge: 'left', bits: sideBits(part, 'left') });
     expect(edgePath(runs)).toBe('M-150 0L-150 -16');
     expect(middleOf(runs)).toEqual([-150, -8]);
+  });
+
+  it('has its sign in the middle of it, in whatever order its stretches come', () => {
+    const cap = [
+      [
+        [10, 40],
+        [40, 0],
+      ],
+      [
+        [90, 40],
+        [60, 0],
+      ],
+      [
+        [40, 0],
+        [60, 0],
+      ],
+    ] as const;
+    expect(middleOf(cap)?.[0]).toBe(50);
+    expect(middleOf([...cap].reverse())).toEqual(middleOf(cap));
+  });
+
+  it('has its sign where none stands yet, on its own line', () => {
+    const flat = (from: number, to: number) =>
+      [
+        [
+          [from, 0],
+          [to, 0],
+        ],
+      ] as const;
+    const signs = signsApart([flat(0, 100), flat(40, 60), flat(0, 100)], 10);
+    expect(signs).toEqual([
+      [50, 0],
+      [42, 0],
+      [30, 0],
+    ]);
+    const apart = (a: number, b: number) => Math.abs((signs[a]?.[0] ?? 0) - (signs[b]?.[0] ?? 0));
+    expect([apart(0, 2), apart(1, 2)].every((mm) => mm >= 10)).toBe(true);
   });
 
   it('is so much of a beginning or a top as is said, counted from the right edge', () => {

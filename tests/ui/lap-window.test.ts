@@ -66,6 +66,20 @@ describe('the work as it lies in her lap', () => {
     expect(tips(1)).toBeGreaterThan(0);
   });
 
+  it('marks what changes all along a row beside its number, as often as it changes, four times at the most', () => {
+    const marked = (by: number) => {
+      const row = {
+        ...(part.rows[0] as PlannedRow),
+        shaping: [{ kind: 'across', edge: 'across', by } as const],
+      };
+      const { now } = lapView(part, shape, row);
+      return now.marks.map(({ d }) => Number(d.match(/L([\d.]+)/)?.[1]) - lap.width / 2);
+    };
+    expect([1, 2, -2, 8].map((by) => marked(by).length)).toEqual([1, 2, 2, 4]);
+    // 'Row 117' is some 70 px wide, a mark 17
+    expect(marked(8).filter((x) => Math.abs(x) < 35 + 17 / 2)).toEqual([]);
+  });
+
   it('lies within its window, edges in order and rows ahead apart, for any row of any piece', () => {
     fc.assert(
       fc.property(knittableRecipe(), fc.nat(), ({ recipe }, n) => {

@@ -1,4 +1,4 @@
-import { ok, type Result } from '../../knit/fault.ts';
+import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts';
 import type { Adjustment } from '../../knit/garment/adjust.ts';
 import { draft } from '../../knit/garment/draft.ts';
 import type { Gauge } from '../../knit/gauge.ts';
@@ -51,7 +51,7 @@ export function fitPassed(passed: PassedOn, wish: FitWish, word: NameInWords): R
     overMm: gaugeSpanMm(),
   };
   const again = draftAgain(form, set?.adjusted ?? [], { ...whose, ...(isSame ? {} : { swatch }) });
-  if (!again.ok) return again;
+  if (!again.ok) return isTyped(again.faults) ? refuse(...again.faults, fault('not as asked')) : again;
   const { draft: made, form: hers, kept, dropped } = again.value;
   const { joints: _stated, byHand: _sewn, swatches: _theirs, rowNotes, ...rest } = passed;
   const drafted = draftInWords(made, word);
@@ -67,6 +67,10 @@ export function fitPassed(passed: PassedOn, wish: FitWish, word: NameInWords): R
     ? ok({ garment, worked: { ...worked.value, warnings: made.warnings }, kept, dropped })
     : worked;
 }
+
+/** Whether all is there that was to be typed: what is wrong then she mends by another size or swatch, not by the design. */
+const isTyped = (faults: readonly Fault[]): boolean =>
+  !faults.some(({ code }) => code === 'bad length' || code === 'swatch incomplete' || code === 'bad gauge');
 
 /** As she counted it, not with what comes of turning inches into millimetres and back. */
 const typed = (per100: number | undefined): number | null =>

@@ -1,4 +1,4 @@
-import type { Result } from '../../knit/fault.ts';
+import { type Fault, fault, type Result, refuse } from '../../knit/fault.ts';
 import type { Gauge } from '../../knit/gauge.ts';
 import type { Joint } from '../../knit/making-up/joint.ts';
 import { holdsInAnyGauge } from '../../knit/making-up/joint-called.ts';
@@ -16,6 +16,18 @@ import { meeting } from './meeting.ts';
 
 /** All pieces together, planned with every figure typed: as many stitches as fifty pullovers have. */
 const MOST_STITCHES_IN_HER_GAUGE = 5_000_000;
+
+/** What is wrong with the figures typed, or cannot be counted anew in any gauge. */
+const whatever: readonly string[] = [
+  'no gauge',
+  'bad gauge',
+  'rows in words',
+  'too much to plan',
+] satisfies Fault['code'][];
+
+/** In the gauge that it came in it was proven: what is refused now its maker could mend, whoever follows cannot. */
+const isOfTheGauge = (faults: readonly Fault[]): boolean =>
+  !faults.some(({ code }) => whatever.includes(code));
 
 const ownGauges = (garment: Garment, asked: Gauge): Garment => ({
   ...garment,
@@ -39,7 +51,7 @@ export function inGauge(garment: Garment, asked: Gauge | undefined, mine: Partia
   const made: Recipe[] = [];
   for (const piece of garment.pieces) {
     const one = again(piece);
-    if (!one.ok) return one;
+    if (!one.ok) return isOfTheGauge(one.faults) ? refuse(fault('not as asked')) : one;
     made.push(one.value);
   }
   const found = joinsOf(garment);

@@ -23,6 +23,7 @@ export interface RecipeFaults {
   'plan disproved': 'expectedStitches' | 'foundStitches';
   'no gauge': 'pieceName';
   'bad gauge': never;
+  'not as asked': never;
   'rows in words': never;
   'mixed shaping': never;
   'no centre stitch': never;

@@ -43,10 +43,10 @@ const list: ListWords = {
     line
       .replace(/\b1 st\b/g, '1 sts')
       .replace(/\bto last st\b/g, 'to last 1 sts')
-      .replace(/\bonce more\b/g, '1 times more'),
+      .replace(/ once more\b/g, ', 1 times more'),
   one: (line) =>
     line
-      .replace(/(^|[^\d.])1 times more/g, '$1once more')
+      .replace(/, 1 times more/g, ' once more')
       .replace(/to last 1 sts\b/g, 'to last st')
       .replace(/(^|[^\d.])1 sts\b/g, (_, before: string) => `${before}1 st`),
   sizes: (count, all) => `Size${count > 1 ? 's' : ''}: ${all}`,
@@ -154,7 +154,8 @@ const work = (terms: Terms): WorkWords => ({
   repeat: (first, last, more) => {
     const which =
       first === last ? `row ${first}` : `rows ${first}${last === first + 1 ? ' and ' : '–'}${last}`;
-    return `Rep ${which} ${more === 1 ? 'once' : `${more} times`} more.`;
+    // 'rows 1 and 2 7 times' would be read as twenty-seven
+    return `Rep ${which}${more === 1 ? ' once' : `, ${more} times`} more.`;
   },
   rhythm: (row, beats) => {
     const said = beats.map(

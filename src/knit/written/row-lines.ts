@@ -19,7 +19,7 @@ export const needleIn = ({ point }: Pick<WrittenWords, 'point'>, mm: number): st
   String(mm).replace('.', point);
 
 /**
- * A part's rows in standard wording: each new row once, recurring blocks as 'Rep rows 1 and 2 8 times more',
+ * A part's rows in standard wording: each new row once, recurring blocks as 'Rep rows 1 and 2, 8 times more',
  * needle changes where they fall, counts where they change.
  * @param needleBefore the needle that the text has named last, mm
  */

@@ -42,7 +42,7 @@ export function StripesAhead({ now, onTaken }: StripesAheadProps) {
   return (
     <>
       <StripeFields stripes={stripes} onChange={(how) => setStripes(how)} />
-      {stripes.length === 0 && <p>{say('yarn.stripesNone')}</p>}
+      {stripes.length === 0 && stripesInForce(now).length > 0 && <p>{say('yarn.stripesNone')}</p>}
       <NumberField
         label={say('yarn.stripedFrom')}
         min={first}

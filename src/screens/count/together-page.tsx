@@ -37,7 +37,9 @@ interface Fellow {
 /** Two makes on one needle: each row in the order in which the needle meets them, one tap each or one for both. */
 export function TogetherPage({ now, query }: CountPageProps) {
   const all = fellows();
-  const others = all.filter(({ key, place }) => key !== now.make && place.rows < place.total);
+  const others = all.filter(
+    (one) => one.key !== now.make && one.place.rows < one.place.total && !growsFromOther(now, one),
+  );
   const [chosen, setChosen] = useState(query.get('with') ?? nearest(now, others)?.key ?? '');
   const own = all.find(({ key }) => key === now.make);
   const other = others.find(({ key }) => key === chosen);
@@ -69,6 +71,10 @@ function fellows(): readonly Fellow[] {
     ),
   );
 }
+
+/** Of one copy, a part and what grows from it are never on a needle at once; two shoulders are. */
+const growsFromOther = ({ place, part }: InHand, other: Fellow): boolean =>
+  other.place.piece === place.piece && other.place.make === place.make && other.part.parent !== part.parent;
 
 /** The other copy of the same part, else another part of the same piece that begins as it does. */
 function nearest(now: InHand, others: readonly Fellow[]): Fellow | undefined {

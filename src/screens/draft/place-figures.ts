@@ -192,7 +192,7 @@ function placesOf(draft: Draft, garment: DrawnGarment, put: (point: Point) => Po
   const isOpen = garment.edges.some(({ name }) => name === 'band');
   const aside = isOpen
     ? [right, right - 12, right - 24, (x + right) / 2]
-    : [x, x + 8, x + 16, right, right + 12];
+    : [x, x + 8, x + 16, x + 24, right, right + 12];
   const down = (from: number): Point[] =>
     [0, 1, 2, 3, 4, 5, 6].flatMap((n) => aside.map((x1): Point => [x1, from + 12 * n]));
   // a deep neck has room for its figure, else it lies below

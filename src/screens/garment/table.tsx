@@ -50,14 +50,13 @@ function Tile({ laid, share }: { readonly laid: OnTable; readonly share: number 
   const { piece, make, place } = laid;
   const part = make.parts[place.part]?.name ?? '';
   const isWhole = make.places.length === 1 || isDone(place);
+  const said = saysTile(isWhole ? make : { places: [place] });
   return (
     <li class={`tile-place${isBand(laid) ? ' tile-band' : ''}`} style={{ '--share': share.toFixed(2) }}>
       <a class={`tile${place.rows > 0 && !isDone(place) ? ' tile-begun' : ''}`} href={hrefToMake(place.id)}>
         <PieceThumb parts={make.parts} worked={make.places.map(({ rows }) => rows)} />
         <strong>{saysMake(piece.name, '', make.make, piece.recipe)}</strong>
-        <span class="garment-small">
-          {isWhole ? saysTile(make) : `${part} · ${saysTile({ places: [place] })}`}
-        </span>
+        <span class="garment-small">{isWhole || part === piece.name ? said : `${part} · ${said}`}</span>
       </a>
     </li>
   );

@@ -40,13 +40,17 @@ const FORWARD_MS = 1000;
 
 /**
  * Back is undone by going forward again (src/app/navigate.ts). From an address that was typed or followed no way leads
- * forward: the locked screen's own takes its place, so that the bar never names another screen than is shown.
+ * forward: the locked screen's own takes its place, so that the bar never names another screen than is shown. Opened, the
+ * lock leads on to it: a file that the system opened the app with waits there.
  */
 function keepAddress(): () => void {
   const own = location.href;
+  let asked: string | undefined;
   let later: ReturnType<typeof setTimeout> | undefined;
   const put = () => {
-    if (location.href !== own) history.replaceState(history.state, '', own);
+    if (location.href === own) return;
+    asked = location.hash;
+    history.replaceState(history.state, '', own);
   };
   const arrive = () => {
     const { navigation } = window as { readonly navigation?: { readonly canGoForward: boolean } };
@@ -58,6 +62,7 @@ function keepAddress(): () => void {
   return () => {
     clearTimeout(later);
     removeEventListener('hashchange', arrive);
+    if (asked !== undefined) location.hash = asked;
   };
 }
 

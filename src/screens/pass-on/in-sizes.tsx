@@ -18,10 +18,10 @@ import { say } from '../../words/say.ts';
 import { saysName } from '../draft/says-name.ts';
 import { later } from '../later.tsx';
 import { SizeTable } from '../size-table.tsx';
-import { Adjust } from './adjust.tsx';
 
 /** Wanted by those who publish: fetched when the first of them comes here, and then kept (src/build/chunks.ts). */
 const Outcome = later(async () => (await import('./outcome.tsx')).Outcome);
+const Adjust = later(async () => (await import('./adjust.tsx')).Adjust);
 
 interface Read {
   readonly form: DesignForm | undefined;
@@ -83,7 +83,8 @@ function Chosen({ garment, form, kept, people }: ChosenProps) {
     if (bodies.length === 0) return tell(say('passOn.noSizes'));
     const onSize = (size: string) => tell(say('passOn.workingOut', { size }));
     setDrafted(await inSizes(designOf(form), besideDraft(garment), bodies, onSize, now.adjusted));
-    if (!(await Outcome.fetch())) return tell(saysFault(fault('app-incomplete')));
+    const [hasOutcome] = await Promise.all([Outcome.fetch(), Adjust.fetch()]);
+    if (!hasOutcome) return tell(saysFault(fault('app-incomplete')));
     void keepFromNowOn('publishing').then(() => keepFromNowOn('sewing'));
     tell('');
   };

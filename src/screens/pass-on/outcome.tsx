@@ -11,6 +11,7 @@ import { SelectField } from '../../ui/field/select-field.tsx';
 import { numberBeside } from '../../words/number-beside.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
+import { glued } from './glued.ts';
 import { Pictures } from './pictures.tsx';
 import { useWrittenIn, WrittenIn } from './written-in.tsx';
 import { WrittenKeys } from './written-text.tsx';
@@ -100,7 +101,7 @@ const Section = ({
     {lines.map((line, i) => (
       <p key={i}>
         {boxes?.test(line) && <i class="written-box" />}
-        {line}
+        {glued(line)}
       </p>
     ))}
   </section>

@@ -4,13 +4,14 @@ import type { SeamKind } from '../../knit/written/picture-words.ts';
 import type { SaysLength } from '../../knit/written/says-length.ts';
 import type { WorkedSize } from '../../knit/written/work-size.ts';
 import type { WrittenWords } from '../../knit/written/written-words.ts';
-import { middleOf } from '../../ui/panel-map/edge-line.ts';
 import { clothPath, type Point, polyline } from '../../ui/panel-map/paths.ts';
 import type { PieceMeasure } from '../../ui/panel-map/piece-measure.ts';
 import { Schematic } from '../../ui/print/schematic.tsx';
 import { drawn } from '../making-up/draw-together.ts';
 import { boundsOf, type LaidPiece } from '../making-up/lay-garment.ts';
+import { glued } from './glued.ts';
 import { measuresOf } from './measures-of.ts';
+import { signsApart } from './signs-apart.ts';
 
 interface Props {
   /** the first is drawn */
@@ -66,7 +67,7 @@ function Piece({ name, sizes, words, length }: Props & { readonly name: string }
         <strong>{words.name(name)}</strong>
         {lines.map((line) => (
           <p key={line.letter}>
-            <b>{line.letter}</b> {line.name}: {line.list.join('; ')}
+            <b>{line.letter}</b> {line.name}: {glued(line.list.join('; '))}
           </p>
         ))}
       </figcaption>
@@ -76,7 +77,8 @@ function Piece({ name, sizes, words, length }: Props & { readonly name: string }
 
 const names = (sizes: readonly WorkedSize[], words: WrittenWords) =>
   sizes.map(({ size }) => words.size(size));
-const letterOf = (i: number): string => String.fromCharCode('A'.charCodeAt(0) + i);
+/** Without I and O, which look like a line's ends and a nought. */
+const letterOf = (i: number): string => 'ABCDEFGHJKLMNPQRSTUVWXYZ'.charAt(i);
 const nameOf = ({ name }: PieceMeasure, words: WrittenWords['pictures']): string =>
   typeof name === 'string' ? words.measures[name] : words.section(name.section, name.toTop);
 
@@ -85,7 +87,11 @@ function Assembly({ size, words }: { readonly size: WorkedSize; readonly words: 
   const { laid, edges, view: bare } = drawn(size.made, size.garment, new Set(), undefined);
   const steps = size.steps.filter(({ id }) => edges.some(({ step }) => step === id));
   if (laid.length === 0 || steps.length === 0) return null;
-  const letter = bare.width / 34;
+  const letter = bare.width / 25;
+  const places = signsApart(
+    edges.map(({ runs }) => runs),
+    1.5 * letter,
+  );
   const view = {
     x: bare.x - letter,
     y: bare.y - letter,
@@ -110,15 +116,16 @@ function Assembly({ size, words }: { readonly size: WorkedSize; readonly words: 
               letter={letter}
             />
           ))}
-          {edges.map(({ step, runs }, i) => (
-            <g key={i}>
-              <path class="picture-seam" d={runs.map(polyline).join('')} />
-              <StepNumber
-                at={middleOf(runs)}
-                n={steps.findIndex(({ id }) => id === step) + 1}
-                letter={letter}
-              />
-            </g>
+          {edges.map(({ runs }, i) => (
+            <path key={i} class="picture-seam" d={runs.map(polyline).join('')} />
+          ))}
+          {edges.map(({ step }, i) => (
+            <StepNumber
+              key={i}
+              at={places[i]}
+              n={steps.findIndex(({ id }) => id === step) + 1}
+              letter={letter}
+            />
           ))}
         </svg>
         <figcaption>

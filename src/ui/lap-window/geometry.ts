@@ -112,7 +112,7 @@ function marksOf({ shaping }: PlannedRow, line: Line): readonly LapMark[] {
   return shaping.flatMap((mark): LapMark[] => {
     const turn = mark.by < 0 ? -1 : 1;
     if (mark.kind === 'across')
-      return across(line).map((x) => ({ d: upright(x, line.y, turn), at: 'within', turn }));
+      return across(line, mark.by).map((x) => ({ d: upright(x, line.y, turn), at: 'within', turn }));
     if (mark.edge !== 'right' && mark.edge !== 'left')
       return [{ d: upright((line.low + line.high) / 2, line.y, turn), at: 'within', turn }];
     if (mark.by === 0) return [];
@@ -122,8 +122,9 @@ function marksOf({ shaping }: PlannedRow, line: Line): readonly LapMark[] {
   });
 }
 
-const across = ({ low, high }: Line): readonly number[] =>
-  [0.2, 0.4, 0.6, 0.8].map((part) => low + (high - low) * part);
+/** As many as change, four at the most: they say that it is all along the row; the row's number stands in the middle. */
+const across = ({ low, high }: Line, by: number): readonly number[] =>
+  [0.25, 0.75, 0.1, 0.9].slice(0, Math.abs(by)).map((part) => low + (high - low) * part);
 
 interface Sideways extends Line, Pick<LapMark, 'at' | 'turn'> {
   /** px that a group bound off or cast on takes; 0 for single stitches */

@@ -62,21 +62,40 @@ function endRun(
   return [[at(from), at(to)]];
 }
 
-/** Where a sign for the stretch is put: the middle of all that is drawn. */
+interface Segment {
+  readonly from: Point;
+  readonly to: Point;
+  readonly length: number;
+}
+
+/** The straight bits of what is drawn, those without a length left out. */
+export const segmentsOf = (runs: readonly (readonly Point[])[]): readonly Segment[] =>
+  runs
+    .flatMap((run) =>
+      run.slice(1).map((to, i): Segment => {
+        const from = run[i] ?? to;
+        return { from, to, length: Math.hypot(to[0] - from[0], to[1] - from[1]) };
+      }),
+    )
+    .filter(({ length }) => length > 0);
+
+/** The point at such a share of a bit. */
+export const between = ({ from, to }: Segment, share: number): Point => [
+  from[0] + (to[0] - from[0]) * share,
+  from[1] + (to[1] - from[1]) * share,
+];
+
+/** Where a sign for the stretch is put: on the line, as near as can be to the middle of all that is drawn, in whatever order. */
 export function middleOf(runs: readonly (readonly Point[])[]): Point | undefined {
-  const lengths = runs.flatMap((run) =>
-    run.slice(1).map((to, i) => {
-      const from = run[i] ?? to;
-      return { from, to, length: Math.hypot(to[0] - from[0], to[1] - from[1]) };
-    }),
-  );
-  let left = lengths.reduce((sum, { length }) => sum + length, 0) / 2;
-  for (const { from, to, length } of lengths) {
-    if (left <= length && length > 0) {
-      const share = left / length;
-      return [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
-    }
-    left -= length;
-  }
-  return undefined;
+  const all = segmentsOf(runs);
+  const long = all.reduce((sum, { length }) => sum + length, 0);
+  const mean = (i: 0 | 1): number =>
+    all.reduce((sum, { from, to, length }) => sum + ((from[i] + to[i]) / 2) * length, 0) / long;
+  const [x, y] = [mean(0), mean(1)];
+  const nearest = all.map((one): Point => {
+    const { from, to, length } = one;
+    const share = ((x - from[0]) * (to[0] - from[0]) + (y - from[1]) * (to[1] - from[1])) / length ** 2;
+    return between(one, Math.min(1, Math.max(0, share)));
+  });
+  return nearest.sort((a, b) => Math.hypot(a[0] - x, a[1] - y) - Math.hypot(b[0] - x, b[1] - y))[0];
 }

@@ -30,6 +30,7 @@ export function PieceSchematic({ label, parts, marksMm }: Props) {
       shape={shape}
       measures={[...beginning, inAll(shape)]}
       marksMm={marksMm}
+      notched
       says={({ mm }) => saysLength(mm)}
     />
   );

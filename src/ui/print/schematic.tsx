@@ -12,14 +12,18 @@ export interface SchematicProps {
   readonly says: (measure: PieceMeasure) => string;
   /** heights above the cast-on to be marked from edge to edge, mm */
   readonly marksMm?: readonly number[] | undefined;
+  /** a sign where it is shaped, as the rows beside it have them */
+  readonly notched?: boolean;
 }
 
 /** height of the drawing in heights of a letter */
 const LETTERS_HIGH = 17;
 
 /** A piece as an outline with its measures, for paper. */
-export function Schematic({ label, shape: { parts, box }, measures, says, marksMm = [] }: SchematicProps) {
-  const letter = Math.max(box.height, box.width * 0.65) / LETTERS_HIGH;
+export function Schematic({ label, shape, measures, says, marksMm = [], notched = false }: SchematicProps) {
+  const { parts, box } = shape;
+  // as large on a band, which is as wide as the drawing can be, as on a panel, which is as high
+  const letter = Math.max(box.height, box.width * 1.2) / LETTERS_HIGH;
   const view = [box.x - 6 * letter, box.y - 1.6 * letter, box.width + 7 * letter, box.height + 3.6 * letter];
   const isParted = measures.some(({ name }) => typeof name !== 'string');
   return (
@@ -33,7 +37,7 @@ export function Schematic({ label, shape: { parts, box }, measures, says, marksM
       {parts.map((part, i) => (
         <g key={i}>
           <path class="schematic-line" d={clothPath(part)} />
-          <path class="schematic-notch" d={notchPath(part.notches, letter * 0.8)} />
+          {notched && <path class="schematic-notch" d={notchPath(part.notches, letter * 0.8)} />}
         </g>
       ))}
       {marksMm.map((mm) => (

@@ -272,7 +272,7 @@ export const words: Translation<typeof english> = {
   oldPlan: '{plan}: {rows} Reihen',
 
   noteHere: 'Notiz zu Reihe {row}',
-  noteHint: 'Sie erscheint vor dieser Reihe, auch beim anderen Stück.',
+  noteHint: 'Sie erscheint vor dieser Reihe, auch beim zweiten, wenn es zwei gibt.',
   noteBefore: 'Zu welcher Reihe',
   addNote: 'Notiz behalten',
   addLifeline: 'Ein Sicherungsfaden liegt in Reihe {row}',

@@ -24,7 +24,8 @@ export const words = {
   'nothing to rip': 'Reihe {row} liegt nicht unter Reihe {fromRow}; da ist nichts aufzuziehen.',
   'row outside': 'Dieser Teil hat die Reihen 1 bis {rows}; Reihe {row} ist keine davon.',
   'all done': 'Beide sind zu Ende gestrickt.',
-  'not level': 'Sie liegen {rows} Reihen auseinander. Stricke das hintere allein, bis sie gleich sind.',
+  'not level':
+    'Sie liegen {rows} Reihen auseinander. Stricke das mit weniger Reihen allein, bis beide gleich weit sind.',
   'sides differ':
     'Eines kommt zu einer Hinreihe, das andere zu einer Rückreihe; hier können sie keine Nadel teilen.',
 } as const satisfies Translation<typeof english>;

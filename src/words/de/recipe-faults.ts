@@ -47,6 +47,8 @@ export const words = {
   'too many for one row':
     'Eine Reihe mit {stitches} Maschen hat Platz für {mostTimes} davon, nicht {times}. Verteile den Rest auf eine spätere Reihe.',
   'no gauge': '{pieceName} nennt keine Maschenprobe und lässt sich nicht umrechnen. Gib erst eine an.',
+  'not as asked':
+    'So lässt es sich nicht stricken. Was helfen kann: eine andere Größe, oder eine andere Nadel, damit deine Probe der geplanten näher kommt.',
   'bad gauge':
     'Eine solche Maschenprobe kann nicht sein. Zähle Maschen und Reihen auf einer flachen, gewaschenen Probe noch einmal.',
   'rows in words':

@@ -276,7 +276,7 @@ export const words = {
   oldPlan: '{plan}: {rows} rows',
 
   noteHere: 'A note for row {row}',
-  noteHint: 'It is shown before this row is worked, also on the other make.',
+  noteHint: 'It is shown before this row is worked, also on the second where there are two.',
   noteBefore: 'For which row',
   addNote: 'Keep the note',
   addLifeline: 'A lifeline goes through row {row}',

@@ -40,6 +40,8 @@ export const words = {
   'too many for one row':
     'A row of {stitches} stitches has room for {mostTimes} of these, not {times}. Put the rest into a later row.',
   'no gauge': '{pieceName} states no [gauge], so it cannot be turned into another. Give it one first.',
+  'not as asked':
+    'It cannot be knitted so. What may help: another size, or another needle, so that your swatch comes nearer to the planned one.',
   'bad gauge': 'Such a [gauge] cannot be. Count stitches and rows over a flat, washed swatch once more.',
   'rows in words':
     'Its rows are spelled out stitch by stitch and cannot be turned into another [gauge]. Use the [gauge] it was written for.',

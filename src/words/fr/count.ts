@@ -274,7 +274,7 @@ export const words: Translation<typeof english> = {
   oldPlans: 'Plans jusqu’ici',
   oldPlan: '{plan} : {rows} rangs',
   noteHere: 'Une note pour le rang {row}',
-  noteHint: 'Elle est montrée avant ce rang, aussi sur l’autre exemplaire.',
+  noteHint: 'Elle est montrée avant ce rang, aussi sur le second s’il y en a deux.',
   noteBefore: 'Pour quel rang',
   addNote: 'Garder la note',
   addLifeline: 'Un fil de vie passe par le rang {row}',

@@ -48,6 +48,8 @@ export const words = {
     'Un rang de {stitches} mailles a place pour {mostTimes} de celles-ci, pas {times}. Mettez le reste à un rang ultérieur.',
   'no gauge':
     '{pieceName} n’a pas d’échantillon et ne peut donc pas passer à un autre. Donnez-lui-en un d’abord.',
+  'not as asked':
+    'Cela ne se tricote pas ainsi. Ce qui peut aider : une autre taille, ou d’autres aiguilles, pour que votre échantillon approche de celui qui était prévu.',
   'bad gauge':
     'Un tel échantillon n’est pas possible. Comptez encore une fois mailles et rangs sur un échantillon plat et lavé.',
   'rows in words':

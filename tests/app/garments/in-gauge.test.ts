@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { designOf, newForm } from '../../../src/app/drafts/design/form.ts';
 import { inGauge } from '../../../src/app/garments/in-gauge.ts';
+import { draft } from '../../../src/knit/garment/draft.ts';
 import type { Garment } from '../../../src/knit/piece/garment.ts';
 import { told } from '../../told.ts';
 
@@ -81,6 +83,16 @@ describe('a garment in her gauge', () => {
         'bad gauge',
       ]);
     }
+  });
+
+  it('that it cannot be worked in, it says what whoever follows can do, not its maker', () => {
+    const made = draft(designOf(newForm()));
+    if (!made.ok) throw new Error(told(made.faults));
+    const [first] = made.value.recipes;
+    if (!first?.gauge) throw new Error('no gauge');
+    const few = { ...first.gauge, rows: first.gauge.rows / 5 };
+    const found = inGauge({ name: 'a draft', pieces: made.value.recipes }, first.gauge, few);
+    expect(found.ok ? [] : found.faults.map(({ code }) => code)).toEqual(['not as asked']);
   });
 
   it('keeps seams sewn by hand that are of whole edges, and drops those that count stitches or rows', () => {

@@ -196,4 +196,25 @@ describe('a design that is passed on', () => {
     expect(isChanged(passed, form)).toBe(false);
     expect(isChanged({ ...passed, pieces: passed.pieces.slice(1) }, form)).toBe(true);
   });
+
+  it('that cannot be in her swatch, says what she can do; a swatch that is not typed yet is asked for alone', async () => {
+    const { passed } = await openedWith({ withDesign: true });
+    const codes = (gauge: { stitches?: number; rows?: number }) => {
+      const fitted = fitPassed(
+        passed,
+        {
+          form: passed.design as DesignForm,
+          set: undefined,
+          asked: { stitches: 21, rows: 28 },
+          gauge,
+          who: { person: { table: 'women', size: 'XL' }, body: bodyTables.women[4]?.body ?? form.body },
+        },
+        (name) => name,
+      );
+      return fitted.ok ? [] : fitted.faults.map(({ code }) => code);
+    };
+    expect(codes({ stitches: 21, rows: 3 }).length).toBeGreaterThan(1);
+    expect(codes({ stitches: 21, rows: 3 }).at(-1)).toBe('not as asked');
+    expect(codes({ stitches: 21 })).not.toContain('not as asked');
+  });
 });

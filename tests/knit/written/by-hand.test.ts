@@ -155,7 +155,7 @@ describe('a piece', () => {
     });
     const repeat = lines.find((line) => line.startsWith('Rep')) ?? '';
     // four rows, three times more, and one stitch fewer each time: 20 − 4
-    expect(repeat).toBe('Rep rows 1–4 3 times more. (16 sts)');
+    expect(repeat).toBe('Rep rows 1–4, 3 times more. (16 sts)');
     expect(lines.filter((line) => line.startsWith('Row'))).toHaveLength(5);
   });
 
@@ -325,7 +325,7 @@ describe('what recurs', () => {
       '1',
       '2',
       '3',
-      'Rep rows 2 and 3 3 times more.',
+      'Rep rows 2 and 3, 3 times more.',
       '10',
     ]);
     // three rows are no pair and a pair again

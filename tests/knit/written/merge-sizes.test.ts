@@ -27,8 +27,8 @@ describe('lines of several sizes in one text', () => {
     ],
     [
       'once more and several times too',
-      'Rep row 3 1 (4) times more.',
-      ['Rep row 3 once more.', 'Rep row 3 4 times more.'],
+      'Rep row 3, 1 (4) times more.',
+      ['Rep row 3 once more.', 'Rep row 3, 4 times more.'],
     ],
     [
       'what is one for all stays as it is',

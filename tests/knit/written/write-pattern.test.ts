@@ -64,7 +64,7 @@ describe('a garment written as a pattern', () => {
   it('says each new row once and what recurs as a repeat', () => {
     const written = writePattern(sampleGarment);
     const text = written.ok ? written.value : '';
-    expect(text).toContain('Rep rows 19 and 20 48 times more.');
+    expect(text).toContain('Rep rows 19 and 20, 48 times more.');
     expect(text).toContain('Row 117 (RS): bind off 6 sts, knit to end. (112 sts)');
     expect(text.split('\n').length).toBeLessThan(130);
   });

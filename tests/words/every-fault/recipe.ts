@@ -1,3 +1,4 @@
+import { inGauge } from '../../../src/app/garments/in-gauge.ts';
 import type { RecipeFaults } from '../../../src/knit/faults/recipe-faults.ts';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
 import { checkRecipe } from '../../../src/knit/piece/check-recipe.ts';
@@ -96,6 +97,11 @@ export const recipeDrivers: Drivers<keyof RecipeFaults> = {
   'split does not share': () => divided(15, 15),
   'plan disproved': disproved,
   'no gauge': () => regauge(piece(part()), finer),
+  'not as asked': () => {
+    const { pieces } = sampleGarment;
+    const { gauge } = gauged;
+    return inGauge({ name: 'Any', pieces }, gauge, { ...gauge, rows: gauge.rows / 8 });
+  },
   'bad gauge': () => regauge(gauged, { stitches: 2400, rows: 34 }),
   'rows in words': () =>
     regauge(

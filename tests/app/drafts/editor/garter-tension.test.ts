@@ -64,16 +64,17 @@ describe('a tension measured in garter stitch', () => {
     expect(back?.rows[231]?.height).toBeCloseTo(580, 6);
   });
 
-  it('blocking says the same, and a sleeve 30 cm wide at its top has its marker 60 rows below the shoulder', () => {
+  it('blocking says the same, and a sleeve 30 cm wide at its top, a stitch of each edge in its seam, has its marker 58 rows below the shoulder', () => {
     const steps = value(makingUp(garmentOf(saved().garment)));
     const block = steps.find((step) => step.kind === 'block');
     expect(block?.widthMm).toBeCloseTo(518.2, 1);
     expect(block?.heightMm).toBeCloseTo(580, 6);
     const sleeve = steps.find((step) => step.kind === 'set in sleeves');
-    expect(sleeve).toMatchObject({ markerRows: 60, quarters: [15, 30, 45] });
-    // half of 30 cm below the shoulder at 58 cm, and the quarters of those 15 cm above it
-    const marks = sleeve?.marksMm.map((mm) => Math.round(mm * 1000) / 1000);
-    expect(marks).toEqual([430, 467.5, 505, 542.5]);
+    expect(sleeve).toMatchObject({ markerRows: 58, quarters: [15, 29, 44] });
+    // 66 stitches less one of each edge at 22 to 10 cm, half of that in whole rows below the shoulder at 58 cm
+    const rows = Math.round(((((66 - 2) * 100) / 22 / 2) * 40) / 100);
+    for (const [i, share] of [1, 0.75, 0.5, 0.25].entries())
+      expect(sleeve?.marksMm[i]).toBeCloseTo(580 - (share * rows * 100) / 40, 6);
   });
 
   it('the yarn is that of loops at 22 and 40, not of a row gauge 1.4 times as fine', () => {
