@@ -78,7 +78,6 @@ const publishing = [
   ...[
     'row-notes.tsx',
     'in-sizes.tsx',
-    'adjust.tsx',
     'outcome.tsx',
     'adjust.tsx',
     'glued.ts',
