@@ -59,12 +59,24 @@ const byCamera = [
   'src/store/share/base45.ts',
 ];
 
+/** What says and what reads how a garment is made up, by the same sentences: wanted when one is made of a text, or passed on as one. */
+const sewing = [
+  'joined-as-told',
+  'read-making-up',
+  'making-up-sentences',
+  'making-up-table',
+  'plain-seams',
+  'template',
+  'told-by',
+].map((name) => `src/knit/written/${name}.ts`);
+
 /** A link, or a garment with its place, as codes that a camera reads: for those who pass one on. */
 const drawingCodes = ['node_modules/uqr/', 'src/screens/pass-on/qr-code.tsx'];
 
 /** A garment, or a design in all sizes, as a written pattern with pictures, looked through: for those who publish. */
 const publishing = [
   ...[
+    'row-notes.tsx',
     'in-sizes.tsx',
     'outcome.tsx',
     'adjust.tsx',
@@ -79,8 +91,8 @@ const publishing = [
   'src/words/written.ts',
   // but what works a size out, which a link asks for as well
   ...readdirSync('src/knit/written')
-    .filter((name) => name !== 'work-size.ts')
-    .map((name) => `src/knit/written/${name}`),
+    .map((name) => `src/knit/written/${name}`)
+    .filter((name) => name !== 'src/knit/written/work-size.ts' && !sewing.includes(name)),
 ];
 
 /** The search for what mends a garment after a change: it tries whole pieces, and is asked for seldom. */
@@ -101,7 +113,7 @@ export const chunks: readonly Chunk[] = [
   // what other screens and the worker share: it may touch nothing of a page
   { name: 'beside', neededBy: [offThread], shared: true },
   // what several screens share is fetched once, with the first of them, instead of in crumbs
-  { name: 'plan', of: ['src/knit/'], but: [...publishing], shared: true },
+  { name: 'plan', of: ['src/knit/'], but: [...publishing, ...sewing], shared: true },
   // the names of messages, which are the same in every language
   { name: 'names', made: ['src/words/names-of/'] },
   // a language comes whole, but for what the first screens say, for which nobody waits for all the rest, and for what a
@@ -153,6 +165,7 @@ export const chunks: readonly Chunk[] = [
       ...['pdf', 'text-of-pages', 'columns', 'page'].map((name) => `${fromFile}${name}.ts`),
     ],
   },
+  { name: `${WHEN_WANTED}sewing`, of: sewing },
   { name: `${WHEN_WANTED}publishing`, of: publishing },
   { name: `${WHEN_WANTED}publishing-codes`, of: drawingCodes },
   { name: `${WHEN_WANTED}mends`, of: mending },

@@ -47,7 +47,7 @@ describe('a published garment', () => {
       giveStore(store);
       await openPattern();
       change({ text, name: 'Pasted' });
-      const id = given(await makeGarment('Pattern'));
+      const id = given(await makeGarment('Pattern', (unread) => unread.join('\n')));
 
       const { pieces } = readPattern(text, { size: 0 });
       const stored = given(await store.garment(id));

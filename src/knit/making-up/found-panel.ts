@@ -21,8 +21,12 @@ export interface AboutPanel {
   readonly hasSleeve?: boolean;
   /** of a sleeve that is sewn in straight, half of its top; else as long as an armhole's band is, mm */
   readonly depthMm?: number | undefined;
+  /** rows from its cast-on to its armhole, where a text tells them */
+  readonly sideRows?: number | undefined;
   /** stitches of a shoulder of the piece that it is sewn to, where that one's is known */
   readonly shoulder?: number | undefined;
+  /** a text tells them of this piece: of half a front what is left of its top is neck */
+  readonly isShoulderTold?: boolean;
 }
 
 /** The edges of a back, a front or half a front as the shape of its plan tells them, whatever its parts are called. */
@@ -57,7 +61,8 @@ export class FoundPanel implements PanelEdges {
     const side = this.at(outer);
     const slope = side.between(this.shoulderAt(outer), side.end);
     const top = this.stretch(this.leaf(outer), 'top');
-    if (this.isParted(outer)) return [...slope, ...(outer === 'left' ? turnedRound([top]) : [top])];
+    if (this.isParted(outer) && !this.isFlatHalf(outer))
+      return [...slope, ...(outer === 'left' ? turnedRound([top]) : [top])];
     const rest = this.restOfShoulder();
     if (rest === 0) return slope;
     const all = this.topStitches();
@@ -85,7 +90,11 @@ export class FoundPanel implements PanelEdges {
         : outer === 'left' && this.beginsWithMiddle()
           ? [{ ...own, level: 'without' }]
           : [own];
-    const top: Line = tip ? [this.stretch(leaf, 'top')] : [];
+    const last = this.stretch(leaf, 'top');
+    const isFlat = this.isFlatHalf(outer);
+    const [rest, all] = [this.restOfShoulder(), this.topStitches()];
+    const neck = outer === 'right' ? { from: rest, to: all } : { from: 0, to: all - rest };
+    const top: Line = tip ? [last] : isFlat ? [{ ...last, stitches: neck }] : [];
     return [...side, ...(outer === 'right' ? turnedRound(top) : top)];
   }
 
@@ -141,6 +150,13 @@ export class FoundPanel implements PanelEdges {
     return side.slope() === side.end && side.narrows(side.end) >= 0 && side.plainAtTop() <= RAGLAN_TOP;
   }
 
+  /** Half a front whose neck is not shaped: it lies beside the shoulder. */
+  private isFlatHalf(outer: Edge): boolean {
+    const { isHalf, isShoulderTold, shoulder = 0, isRaglan } = this.about;
+    if (!isHalf || !isShoulderTold || isRaglan) return false;
+    return shoulder < this.at(outer).takenFrom(this.shoulderAt(outer)) + this.topStitches();
+  }
+
   private isParted = (outer: Edge): boolean =>
     this.about.isHalf || chainAt(this.about.parts, outer).length > 1;
 
@@ -153,8 +169,9 @@ export class FoundPanel implements PanelEdges {
 
   /** What of a shoulder is bound off in one row with the neck between both. */
   private restOfShoulder(): number {
-    const { shoulder, isRaglan, parts } = this.about;
+    const { shoulder, isRaglan, parts, isHalf } = this.about;
     if (shoulder === undefined || isRaglan) return 0;
+    if (isHalf) return shoulder;
     const taken = this.at('right').takenFrom(this.shoulderAt('right'));
     // what rests behind shoulders that are bound off is the neck; where nothing is bound off all of it rests
     if (parts[0]?.end === 'hold' && taken > 0) return 0;
@@ -169,11 +186,20 @@ export class FoundPanel implements PanelEdges {
     return side;
   }
 
-  private shoulderAt = (outer: Edge): number =>
-    this.about.isRaglan ? this.at(outer).end : this.at(outer).slope();
+  private shoulderAt(outer: Edge): number {
+    const { isRaglan, isShoulderTold, shoulder = 0 } = this.about;
+    const side = this.at(outer);
+    if (isRaglan) return side.end;
+    const leaf = this.leaf(outer);
+    const inGroups =
+      leaf && isShoulderTold && this.isParted(outer) ? shoulder - endOf(leaf, 'top').stitches : 0;
+    return side.taking(inGroups) ?? side.slope(isShoulderTold);
+  }
 
   private armholeAt(outer: Edge): number {
     const side = this.at(outer);
+    const { sideRows } = this.about;
+    if (sideRows !== undefined) return side.behindRows(sideRows);
     const top = this.shoulderAt(outer);
     const level = side.firstLevel(top, -1);
     if (level >= 0) return level;

@@ -1,4 +1,4 @@
-import type { PlannedPart } from '../piece/planned.ts';
+import type { PlannedPart, PlannedRow } from '../piece/planned.ts';
 import type { Edge } from '../piece/recipe.ts';
 import { type Bit, sideBits } from './boundary.ts';
 import type { Line, Stretch } from './joint.ts';
@@ -14,7 +14,7 @@ const SLOPE_GAP = 5;
 /** The side of a make from its cast-on to its top, through the parts that lie above each other, for what its shape tells. */
 export class FoundSide {
   private readonly bits: readonly Found[];
-  private readonly leaf: PlannedPart | undefined;
+  private readonly chain: readonly PlannedPart[];
   private readonly lengths: ReadonlyMap<string, number>;
 
   constructor(
@@ -23,9 +23,8 @@ export class FoundSide {
     parts: readonly PlannedPart[],
     private readonly edge: Edge,
   ) {
-    const chain = chainAt(parts, edge);
-    this.leaf = chain.at(-1);
-    const sides = chain.map((part) => ({ part: part.name, bits: sideBits(part, edge) }));
+    this.chain = chainAt(parts, edge);
+    const sides = this.chain.map((part) => ({ part: part.name, bits: sideBits(part, edge) }));
     this.lengths = new Map(sides.map(({ part, bits }) => [part, bits.length]));
     this.bits = sides.flatMap(({ part, bits }) => bits.map((bit) => ({ ...bit, part })));
   }
@@ -35,7 +34,7 @@ export class FoundSide {
   }
 
   /** Where the groups of a shoulder (or the turns of its short rows) begin; the end where it has none. */
-  slope(): number {
+  slope(inPairs = false): number {
     let at = this.end;
     let plain = 0;
     for (let i = this.end - 1; i >= 0 && plain <= SLOPE_GAP; i -= 1) {
@@ -43,12 +42,28 @@ export class FoundSide {
       if (!bit?.level) plain += 1;
       else if (bit.by < 0) [at, plain] = [i, 0];
     }
-    const turn = this.leaf?.rows.find(({ shaping }) =>
-      shaping.some((mark) => mark.kind === 'turn' && mark.edge === this.edge),
-    );
-    if (!turn) return at;
-    const first = this.bits.findIndex(({ part, row }) => part === this.leaf?.name && row >= turn.n);
-    return first < 0 ? this.end : Math.min(at, first);
+    return Math.min(at, this.turned(inPairs));
+  }
+
+  /** Where the first row near the top turns before the edge, or the pair of rows begins that it belongs to; the end where none does. */
+  private turned(inPairs: boolean): number {
+    let at = this.end;
+    let plain = 0;
+    const parts = this.chain.map(({ name }) => name);
+    for (const { name, rows } of [...this.chain].reverse())
+      for (let i = rows.length - 1; i >= 0 && plain <= SLOPE_GAP; i -= 1) {
+        const row = rows[i];
+        if (!row || !turnsBefore(row, this.edge)) plain += 1;
+        else {
+          const from = inPairs && row.side === 'WS' ? row.n - 1 : row.n;
+          // a row that turns here is no bit: what follows may lie in the next part
+          const first = this.bits.findIndex((bit) =>
+            bit.part === name ? bit.row >= from : parts.indexOf(bit.part) > parts.indexOf(name),
+          );
+          [at, plain] = [first < 0 ? this.end : first, 0];
+        }
+      }
+    return at;
   }
 
   /** The first group below `upTo` that takes stitches away (or adds them); −1 where there is none. */
@@ -99,6 +114,40 @@ export class FoundSide {
     return this.end;
   }
 
+  /** Where groups begin that take so many stitches away up to the end, and no more; undefined where none do. */
+  taking(stitches: number): number | undefined {
+    let left = stitches;
+    for (let i = this.end - 1; i >= 0 && left > 0; i -= 1) {
+      const bit = this.bits[i];
+      if (bit?.level) left += bit.by;
+      if (bit?.level && left === 0) return i;
+    }
+    return undefined;
+  }
+
+  /** Behind so many rows from the beginning, before what is taken away at once there. */
+  behindRows(rows: number): number {
+    let left = rows;
+    const at = this.bits.findIndex(({ level }) => {
+      if (left === 0) return true;
+      if (!level) left -= 1;
+      return false;
+    });
+    return at < 0 ? this.end : at;
+  }
+
+  /** So many rows before the end, with what is added at once below them. */
+  beforeRows(rows: number): number {
+    let left = rows;
+    let at = this.end;
+    while (at > 0 && (left > 0 || this.bits[at - 1]?.level)) {
+      at -= 1;
+      if (!this.bits[at]?.level) left -= 1;
+      else if (left === 0) break;
+    }
+    return at;
+  }
+
   /** Stitches and mm of a group. */
   levelAt(at: number): { readonly stitches: number; readonly mm: number } | undefined {
     const bit = this.bits[at];
@@ -133,6 +182,13 @@ export class FoundSide {
     }
     return line;
   }
+}
+
+/** Its last stitches, at this edge, are left for later rows. */
+function turnsBefore({ side, steps }: PlannedRow, edge: Edge): boolean {
+  const last = steps.at(-1);
+  const ends = side === 'RS' ? 'left' : 'right';
+  return ends === edge && last !== undefined && 'work' in last && last.work === 'unworked';
 }
 
 /** Fewer decreases than this are a slant of the side, no cap and no armhole. */

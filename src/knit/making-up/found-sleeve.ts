@@ -13,12 +13,18 @@ export class FoundSleeve implements SleeveEdges {
   /** it narrows towards its top */
   readonly isCapped: boolean;
 
-  /** @param indentMm what of the body's underarm its sides are sewn into, where its top is straight */
+  /**
+   * @param indentMm what of the body's underarm its sides are sewn into, where its top is straight
+   * @param seamRows of its own seam, where a text tells them
+   * @param isTopDown where a text tells it
+   */
   constructor(
     private readonly piece: string,
     private readonly make: number,
     private readonly parts: readonly PlannedPart[],
     private readonly indentMm = 0,
+    private readonly seamRows?: number,
+    isTopDown?: boolean,
   ) {
     const [part] = parts;
     const side = this.at('right');
@@ -26,7 +32,8 @@ export class FoundSleeve implements SleeveEdges {
     const fromTop = side.firstLevel(side.end, 1) >= 0;
     const [start, top] = part ? [endOf(part, 'start').stitches, endOf(part, 'top').stitches] : [0, 0];
     this.isTopDown =
-      fromTop || (!bottomUp && start > top && side.narrows(side.end) >= 0 && !endsNarrow(part));
+      isTopDown ??
+      (fromTop || (!bottomUp && start > top && side.narrows(side.end) >= 0 && !endsNarrow(part)));
     this.isCapped = bottomUp || fromTop || (!this.isTopDown && endsNarrow(part));
   }
 
@@ -86,6 +93,8 @@ export class FoundSleeve implements SleeveEdges {
   /** Where the cap begins, or ends from the top down: at the underarm. */
   private capAt(edge: Edge): number {
     const side = this.at(edge);
+    const { seamRows } = this;
+    if (seamRows !== undefined) return this.isTopDown ? side.beforeRows(seamRows) : side.behindRows(seamRows);
     if (this.isTopDown) {
       const cast = side.lastLevel(1);
       return cast >= 0 ? cast : side.above(this.indentMm);

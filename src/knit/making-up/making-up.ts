@@ -45,9 +45,8 @@ export function makingUpOf(garment: StandingGarment): MakingUp {
 export function joined(
   garment: Pick<StandingGarment, 'pieces' | 'joints' | 'byHand'>,
 ): Omit<MakingUp, 'steps' | 'joined'> {
-  const { joints, byHand = [] } = garment;
-  const own =
-    joints !== undefined && joints.length > 0 && areThere(joints, garment) ? joints : proposed(garment);
+  const { joints = [], byHand = [] } = garment;
+  const own = joints.length > 0 && areThere(joints, garment) ? joints : proposed(garment);
   const all = byHand.length === 0 ? own : [...own, ...byHand.map(jointOf)];
   return { joints: all, ...workJoints(all, garment) };
 }

@@ -8,21 +8,28 @@ import type { Joint } from './joint.ts';
 import { outerEdge } from './outer-edge.ts';
 import type { Worn } from './piece-edges.ts';
 import { roleOf } from './role.ts';
-import type { Sewn } from './sewn.ts';
+import type { Parted, Sewn } from './sewn.ts';
 import { stated } from './statement.ts';
+import { nothingTold, type Told } from './told.ts';
+import { rowsKnitted } from './top.ts';
+import { workJoints } from './work-making-up.ts';
 
 /**
- * The making up of a garment that states none: what its pieces are in it, and the shapes of their plans, tell which edge
- * is joined to which. What they do not tell is left to be noticed.
+ * The making up of a garment that states none: what a text tells of it, what its pieces are in it, and the shapes of
+ * their plans, tell which edge is joined to which. What they do not tell is left to be noticed.
  */
-export function proposed({ pieces }: Pick<StandingGarment, 'pieces'>): readonly Joint[] {
+export function proposed(
+  { pieces }: Pick<StandingGarment, 'pieces'>,
+  told: Told = nothingTold,
+): readonly Joint[] {
   const of = (...roles: readonly PieceRole[]) =>
     pieces.find(({ recipe, makes }) => roles.includes(roleOf(recipe)) && makes.length > 0);
   const [back, sleeve] = [of('back'), of('sleeve')];
-  const fronts = frontsOf(of('left front'), of('right front'), of('front'));
+  const fronts = frontsOf(of('left front'), of('right front'), of('front'), told.leftFirst);
   const bands = pieces.flatMap(bandOf);
   const first = sleeve?.makes[0];
-  const seen = first && new FoundSleeve(sleeve.recipe.name, first.make, first.parts);
+  const seen =
+    first && new FoundSleeve(sleeve.recipe.name, first.make, first.parts, 0, undefined, told.topDown);
   const common = {
     isCapped: seen?.isCapped ?? false,
     hasSleeve: sleeve !== undefined,
@@ -39,37 +46,89 @@ export function proposed({ pieces }: Pick<StandingGarment, 'pieces'>): readonly 
       isHalf: one.isHalf,
     });
   const own = back?.makes[0] && { piece: back.recipe.name, make: back.makes[0], isHalf: false };
-  const isRaglan = own !== undefined && common.isCapped && panel(own).looksRaglan('right');
+  const isRaglan =
+    told.seams.has('raglan') ||
+    (!told.seams.has('armhole') && own !== undefined && common.isCapped && panel(own).looksRaglan('right'));
   const shoulder =
     (fronts && panel(fronts.left).shoulderStitches('right')) ?? (own && panel(own).shoulderStitches('right'));
-  const known = { isRaglan, shoulder };
-  const indentMm = own && seen && !seen.isCapped ? panel(own).indentMm('right') : 0;
+  const known = (of: 'back' | 'front'): Partial<AboutPanel> => ({
+    isRaglan,
+    shoulder: told.shoulder?.[of] ?? shoulder,
+    isShoulderTold: told.shoulder !== undefined,
+    sideRows: told.side?.[of],
+  });
+  const isIndented = told.underarm && told.underarm.rows > 0;
+  const seenMm = own && seen && !seen.isCapped ? panel(own).indentMm('right') : 0;
+  const indentMm = isIndented === false ? 0 : seenMm;
   const sleeveOf = (make: StandingMake | undefined) =>
-    sleeve && make && new FoundSleeve(sleeve.recipe.name, make.make, make.parts, indentMm);
+    sleeve &&
+    make &&
+    new FoundSleeve(sleeve.recipe.name, make.make, make.parts, indentMm, told.sleeveRows, told.topDown);
   const [left, right] = [sleeveOf(first), sleeveOf(sleeve?.makes[1] ?? first)];
   const isOpen = fronts?.left.isHalf ?? false;
   const recipes = pieces.map(({ recipe }) => recipe);
   const { partsBack, ...opens } = openingsOf(bands, recipes, isOpen);
   const hasPlacket = opens.placket !== undefined;
-  const behind = own && panel(own, known);
+  const opensBehind = partsBack || told.opening?.of === 'back';
+  const behind = own && panel(own, known('back'));
   const sewn: Sewn = {
     back: behind,
     fronts: fronts && {
-      left: panel(fronts.left, { ...known, hasPlacket }),
-      right: panel(fronts.right, { ...known, hasPlacket }),
+      left: panel(fronts.left, { ...known('front'), hasPlacket }),
+      right: panel(fronts.right, { ...known('front'), hasPlacket }),
     },
     sleeves: left && right && { left, right },
     bands,
     ...opens,
-    ...(partsBack && behind ? { opening: behind.opened() } : {}),
+    ...(opensBehind && behind ? { opening: behind.opened() } : {}),
     isRaglan,
-    isIndented: indentMm > 0,
+    ...raglanOpening(told, own, sleeve, left?.isTopDown ?? false),
+    isIndented: isIndented ?? indentMm > 0,
     isOpen,
-    isFlatFront: fronts !== undefined && !isOpen && panel(fronts.left, known).isFlat(),
-    shoulders: 'mattress',
+    isFlatFront: fronts !== undefined && !isOpen && panel(fronts.left, known('front')).isFlat(),
+    shoulders: told.shoulderWay ?? 'mattress',
     capEase: left?.seamEase() ?? 0,
   };
-  return stated(sewn);
+  return withEase(stated(sewn), told, { pieces });
+}
+
+/** A text that measures a sleeve's edge beside its armhole means them to be sewn together, eased as much as they differ. */
+function withEase(
+  joints: readonly Joint[],
+  { top }: Told,
+  garment: Pick<StandingGarment, 'pieces'>,
+): readonly Joint[] {
+  if (!top) return joints;
+  return workJoints(joints, garment).worked.map(({ joint, lines: [a, b] }) => {
+    if (joint.kind !== 'seam' || joint.of !== 'armhole' || !a || !b || b.mm === 0) return joint;
+    const ease = Math.round(1000 * (a.mm / b.mm - 1)) / 10;
+    return ease === 0 ? joint : { ...joint, ease };
+  });
+}
+
+/** Of a raglan whose left back line is closed with a button above: as many rows of its sleeve as of the back. */
+function raglanOpening(
+  { opening }: Told,
+  back: { readonly make: StandingMake } | undefined,
+  sleeve: StandingPiece | undefined,
+  isTopDown: boolean,
+): Pick<Sewn, 'raglanOpening'> {
+  const first = sleeve?.makes[0];
+  if (opening?.of !== 'raglan' || !back || !first) return {};
+  return {
+    raglanOpening: {
+      back: rowsAtTop(back.make, opening.rows, false),
+      sleeve: rowsAtTop(first, opening.rows, isTopDown),
+    },
+  };
+}
+
+/** Rows of a make's one part that are sewn, and the topmost ones that are not. */
+function rowsAtTop({ parts: [part] }: StandingMake, open: number, isTopDown: boolean): Parted {
+  const all = part ? rowsKnitted(part) : 0;
+  return isTopDown
+    ? { sewn: { first: open + 1, last: all }, open: { first: 1, last: open } }
+    : { sewn: { first: 1, last: all - open }, open: { first: all - open + 1, last: all } };
 }
 
 /** How long a front's side of an armhole is that a band is picked up along, a stitch for each that it has room for, mm. */
@@ -92,6 +151,7 @@ function frontsOf(
   left: StandingPiece | undefined,
   right: StandingPiece | undefined,
   front: StandingPiece | undefined,
+  isLeftFirst: boolean | undefined,
 ): Readonly<Record<Worn, Half>> | undefined {
   const [ofLeft, ofRight] = [ownHalf(left), ownHalf(right)];
   if (ofLeft && ofRight) return { left: ofLeft, right: ofRight };
@@ -104,7 +164,7 @@ function frontsOf(
     { piece, make: two, isHalf: true },
   ];
   // the left front as worn has its side at the right edge
-  return outerEdge(piece, one) === 'right' ? { left: a, right: b } : { left: b, right: a };
+  return (isLeftFirst ?? outerEdge(piece, one) === 'right') ? { left: a, right: b } : { left: b, right: a };
 }
 
 const ownHalf = (found: StandingPiece | undefined): Half | undefined =>

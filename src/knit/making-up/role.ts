@@ -3,7 +3,7 @@ import type { PieceRole, Recipe } from '../piece/recipe.ts';
 /** Words by which knitters call their pieces, English and German, to propose what a piece is from its name. */
 const called: readonly (readonly [RegExp, PieceRole])[] = [
   [/neck ?(band|edging|border)|collar|halsblende|kragen/i, 'neckband'],
-  [/(front|button) ?bands?|knopf/i, 'front band'],
+  [/(front|button(hole)?) ?bands?|knopf/i, 'front band'],
   [/arm(hole)? ?(band|edging|border)|armblende/i, 'armhole band'],
   [/sleeve|ärmel/i, 'sleeve'],
   [/left front|linkes vorder/i, 'left front'],

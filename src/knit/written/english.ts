@@ -1,6 +1,7 @@
 import { englishRowWords, type Terms } from '../row/row-words.ts';
 import { englishAbbreviations } from './english-abbreviations.ts';
 import { englishJoining } from './english-joining.ts';
+import { LEFT_FIRST, TOP_DOWN } from './making-up-table.ts';
 import { englishPictures } from './picture-words.ts';
 import type { FactWords, ListWords, WorkWords, WrittenWords } from './written-words.ts';
 
@@ -128,8 +129,8 @@ const withNeedles = (needle: string | undefined, said: string): string =>
   needle === undefined ? said.charAt(0).toUpperCase() + said.slice(1) : `With ${needle} mm needles, ${said}`;
 
 const work = (terms: Terms): WorkWords => ({
-  makes: (times, isMirrored, fronts) =>
-    ` (make ${times}${isMirrored ? `, the second as a mirror image${fronts ? ': first the left front as worn, then the right' : ''}` : ''})`,
+  makes: (times, { mirrored, asWorn, isTopDown }) =>
+    ` (make ${times}${mirrored ? `, the second as a mirror image${asWorn ? `: ${LEFT_FIRST}` : ''}` : ''}${isTopDown ? `, ${TOP_DOWN}` : ''})`,
   count,
   castOn: (stitches, needle) => withNeedles(needle, `cast on ${stitches} sts.`),
   pickUp: (edges, total, needle) => {

@@ -67,11 +67,12 @@ export function gaugeLine({ stitches, rows, fabric, needle }: MeasuredGauge, wor
   );
 }
 
-export function pieceLines(recipe: Recipe, made: Parts, words: WrittenWords): string[] {
-  const { name, makes, mirrored, role } = recipe;
+/** @param isTopDown of a sleeve, which is said where its making up is */
+export function pieceLines(recipe: Recipe, made: Parts, words: WrittenWords, isTopDown = false): string[] {
+  const { name, makes, mirrored = false, role } = recipe;
   // fronts are drafted with the left one, as worn, first
   const asWorn = role === 'front' && makes === 2;
-  const times = makes > 1 ? words.work.makes(makes, mirrored ?? false, asWorn) : '';
+  const times = makes > 1 || isTopDown ? words.work.makes(makes, { mirrored, asWorn, isTopDown }) : '';
   const lines = [`${words.name(name).toUpperCase()}${times}`];
   // a neck bound off tightly does not go over the head; common practice, no published source
   const ends = { ...words, isLoose: role === 'neckband' };

@@ -1,4 +1,5 @@
 import { fault, ok, type Result, refuse } from '../fault.ts';
+import type { Joint } from '../making-up/joint.ts';
 import { abbreviationsIn } from './abbreviations.ts';
 import { englishWritten } from './english.ts';
 import { makingUpLines } from './making-up-lines.ts';
@@ -73,12 +74,19 @@ function sizesLine(names: readonly string[], { sizes }: ListWords): string[] {
   return [sizes(names.length, others.length === 0 ? first : `${first} (${others.join(', ')})`)];
 }
 
-function pieceSections({ garment }: WorkedSize, words: WrittenWords): WrittenSection[] {
+function pieceSections({ garment, made }: WorkedSize, words: WrittenWords): WrittenSection[] {
   return garment.pieces.map(({ recipe, makes }) => {
-    const [title = '', ...lines] = pieceLines(recipe, { parts: makes[0]?.parts ?? [] }, words);
+    const parts = makes[0]?.parts ?? [];
+    const isTopDown = made.joints.some((joint) => endsWithCuff(joint, recipe.name));
+    const [title = '', ...lines] = pieceLines(recipe, { parts }, words, isTopDown);
     return { title, lines };
   });
 }
+
+const endsWithCuff = (joint: Joint, piece: string): boolean =>
+  joint.kind === 'left free' &&
+  joint.as === 'cuff' &&
+  joint.line.some((stretch) => stretch.piece === piece && stretch.edge === 'top');
 
 function gaugeLines({ garment: { pieces, swatches } }: WorkedSize, words: WrittenWords): string[] {
   const gauge = pieces.find(({ recipe }) => recipe.gauge)?.recipe.gauge;

@@ -119,8 +119,11 @@ export interface FactWords {
 
 /** The rows. */
 export interface WorkWords {
-  /** `fronts`: the left one as worn is the first */
-  readonly makes: (count: number, isMirrored: boolean, fronts: boolean) => string;
+  /** `asWorn`: of two fronts the left one is the first; `isTopDown`: of a sleeve, a straight one looks the same either way */
+  readonly makes: (
+    count: number,
+    about: { readonly mirrored: boolean; readonly asWorn: boolean; readonly isTopDown: boolean },
+  ) => string;
   /** '24 sts' */
   readonly count: (stitches: number) => string;
   readonly castOn: (stitches: number, needle: string | undefined) => string;

@@ -17,12 +17,12 @@ import { LiveRegion } from '../../ui/live/live-region.tsx';
 import { say } from '../../words/say.ts';
 import { GarmentPage } from '../garment-page.tsx';
 import { later } from '../later.tsx';
-import { RowNotes } from './row-notes.tsx';
 import { ToDevice } from './to-device.tsx';
 
 /** Fetched when they are wanted first, and then kept: what draws codes, and what publishes a design. */
 const Codes = later(async () => (await import('./qr-code.tsx')).Codes);
 const Sizes = later(async () => (await import('./in-sizes.tsx')).InSizes);
+const RowNotes = later(async () => (await import('./row-notes.tsx')).RowNotes);
 const Written = later(async () => (await import('./written-card.tsx')).WrittenCard);
 
 /** The recipe as a link, a code and a file, with the credits that travel with it. */
@@ -48,7 +48,7 @@ function useAway(...parts: readonly Fetched[]): boolean {
     void Promise.all(parts.map((part) => part.fetch())).then((fetched) => {
       const areHere = fetched.every(Boolean);
       setAway(!areHere);
-      if (areHere) void keepFromNowOn('publishing');
+      if (areHere) void keepFromNowOn('publishing').then(() => keepFromNowOn('sewing'));
     });
   }, []);
   return isAway;
@@ -66,7 +66,7 @@ function PassOn({ view }: { readonly view: GarmentView }) {
   const [withNotes, setNotes] = useState(false);
   const [withRowNotes, setRowNotes] = useState(false);
   const [told, tell] = useState('');
-  const isAway = useAway(Codes, Written);
+  const isAway = useAway(Codes, RowNotes, Written);
   const { garment } = view;
   const { design } = garment;
   const [drafted, setDrafted] = useState<DesignForm>();

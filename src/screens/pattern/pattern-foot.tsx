@@ -18,7 +18,9 @@ export function PatternFoot() {
   const cannot = found && unmakable(found);
   const make = async () => {
     setBusy(true);
-    const done = await makeGarment(say('pattern.unnamed'));
+    const done = await makeGarment(say('pattern.unnamed'), (unread) =>
+      [say('pattern.notMadeUp'), ...unread].join('\n'),
+    );
     setBusy(false);
     if (done.ok) {
       goTo(hrefTo('garment', { garment: done.value }));

@@ -29,6 +29,7 @@ export const words: Translation<typeof english> = {
     'Ridgeline holt keine Seiten. Den Text der Anleitung auf der Seite kopieren und den teilen oder einfügen.',
   name: 'Name des Strickstücks',
   unnamed: 'Abgeschriebene Anleitung',
+  notMadeUp: 'Zum Fertigstellen gesagt und nicht verstanden:',
   text: 'Der Text',
   textHint:
     'Jedes Teil beginnt mit seinem Namen auf eigener Zeile: BACK, SLEEVES (make 2). Amerikanische oder britische Worte, abgekürzt oder nicht.',

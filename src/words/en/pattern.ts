@@ -24,6 +24,8 @@ export const words = {
   addressHelp: 'Ridgeline fetches no pages. Copy the pattern’s text on the page, and share or paste that.',
   name: 'Name of the garment',
   unnamed: 'Copied pattern',
+  /** kept as the garment's notes, the sentences below it */
+  notMadeUp: 'Said of the making up, and not understood:',
   text: 'The text',
   textHint:
     'Begin each piece with its name on a line of its own: BACK, SLEEVES (make 2). US or UK words, with or without abbreviations.',

@@ -29,6 +29,7 @@ export const words: Translation<typeof english> = {
     'Ridgeline ne va chercher aucune page. Copiez le texte des explications sur la page, et partagez-le ou collez-le.',
   name: 'Nom de l’ouvrage',
   unnamed: 'Explications copiées',
+  notMadeUp: 'Dit de l’assemblage, sans être compris :',
   text: 'Le texte',
   textHint:
     'Commencez chaque pièce par son nom sur une ligne à part : BACK, SLEEVES (make 2). Mots anglais ou américains, abrégés ou non.',

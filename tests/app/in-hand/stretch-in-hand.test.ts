@@ -34,7 +34,7 @@ async function knitted(text: string, rows: number, wrap?: (store: Store) => Stor
   const store = await openEmptyApp(wrap);
   garmentInHand.value = undefined;
   reader.pattern.value = { ...emptyDraft, text, gauge: { stitches: 20, rows: 30 } };
-  const garment = given(await makeGarment('Scarf'));
+  const garment = given(await makeGarment('Scarf', (unread) => unread.join('\n')));
   const makes = given(await store.placesOf(garment));
   const [make] = makes;
   if (make === undefined) throw new Error('it has no make');

@@ -1,14 +1,11 @@
 import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bodyTableNames, bodyTables } from '../../../src/knit/garment/bodies.ts';
-import { resized } from '../../../src/knit/garment/grade.ts';
 import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
-import { englishWritten } from '../../../src/knit/written/english.ts';
 import { toMend } from '../../../src/knit/written/look-through.ts';
-import { draftSize, type WorkedSize } from '../../../src/knit/written/work-size.ts';
+import type { WorkedSize } from '../../../src/knit/written/work-size.ts';
 import { writeSizes } from '../../../src/knit/written/write-sizes.ts';
-import { someDesign } from '../../arbitraries/design.ts';
+import { inSizes } from '../../arbitraries/in-sizes.ts';
 import { told } from '../../told.ts';
 
 /** RIDGELINE_DRAFTS=1000 for the whole sweep; a part of it in every run. */
@@ -20,33 +17,6 @@ const rowsOf = (parts: WorkedSize['garment']['pieces'][number]['makes'][number][
     .map((part) =>
       part.rows.map(({ n, side, needle, steps, after: count }) => ({ n, side, needle, steps, count })),
     );
-
-const rest = {
-  name: 'Fen',
-  credits: 'A. Knitter',
-  licence: 'CC BY 4.0',
-  yarns: [{ name: 'Hollin', fibre: 'wool', grams: 50, metres: 120 }],
-  swatches: [{ fabric: 'stocking', stitches: 21, widthMm: 100, rows: 28, heightMm: 100, needle: 4 } as const],
-};
-
-/** The designs of a law in up to five sizes of a table; those that can be knitted. */
-const inSizes = () =>
-  fc
-    .record({
-      design: someDesign(),
-      table: fc.constantFrom(...bodyTableNames),
-      from: fc.nat(4),
-      count: fc.integer({ min: 1, max: 5 }),
-      words: fc.constantFrom(englishWritten('US'), englishWritten('UK')),
-      units: fc.constantFrom('cm' as const, 'in' as const, 'both' as const),
-    })
-    .map(({ design, table, from, count, ...said }) => ({
-      ...said,
-      sizes: bodyTables[table].slice(from, from + count).flatMap(({ size, body }) => {
-        const made = draftSize(size, resized(design, body), rest);
-        return made.ok ? [made.value] : [];
-      }),
-    }));
 
 describe(`a design written in up to five sizes (${DRAFTS} random designs; RIDGELINE_DRAFTS for more)`, () => {
   it('is read back to the same rows, every size, and a technical editor has nothing to mend', {

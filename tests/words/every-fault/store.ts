@@ -111,7 +111,7 @@ async function lengthened(): Promise<Made> {
     ...emptyDraft,
     text: 'Cast on 20 sts.\nWork in st st until piece measures 30 cm.',
   };
-  const id = given(await makeGarment('Scarf'));
+  const id = given(await makeGarment('Scarf', (unread) => unread.join('\n')));
   const [place] = given(await store.placesOf(id));
   const make = place?.id ?? 'no/place/0/1';
   given(await store.finishRow(make, 1));

@@ -2,11 +2,19 @@ import { fault, type Result, refuse } from '../../../knit/fault.ts';
 import { plansOf } from '../../garments/plans-of.ts';
 import { numbered, saveNew } from '../../garments/save-new.ts';
 import type { ReadDesign } from './draft.ts';
+import { madeUp } from './made-up.ts';
 import { textsOf } from './read-garment.ts';
 import { forgetPattern, options, pattern, read, settle } from './reader.ts';
 
-/** Makes an ordinary garment of what was read, with its text and how it was read. Gives its id. */
-export async function makeGarment(fallbackName: string, now = Date.now()): Promise<Result<string>> {
+/**
+ * Makes an ordinary garment of what was read, with its text and how it was read, made up as the text tells. Gives its id.
+ * @param noteOf says what of the making up was not understood, to be kept with the garment
+ */
+export async function makeGarment(
+  fallbackName: string,
+  noteOf: (unread: readonly string[]) => string,
+  now = Date.now(),
+): Promise<Result<string>> {
   await settle();
   const from = pattern.peek();
   const found = read.peek();
@@ -14,12 +22,15 @@ export async function makeGarment(fallbackName: string, now = Date.now()): Promi
     return refuse(fault('nothing to save'));
   }
   const design: ReadDesign = { kind: 'read', version: 1, options: options.peek() };
+  const { joints, unread } = await madeUp(found);
   const saved = await saveNew(
     {
       name: from.name.trim() || fallbackName,
       pieces: numbered(found.pieces.map(({ recipe }) => recipe)),
       texts: textsOf(from.text),
       design,
+      ...(joints && { joints }),
+      ...(unread.length > 0 && { notes: noteOf(unread) }),
     },
     now,
     plansOf,

@@ -124,6 +124,14 @@ const table = {
   'heading without rows':
     'finishing materials abbreviations measurements note notes needles yarn making makeup assembly blocking pressing ' +
     'general tips equipment supplies terms schematic level special',
+
+  // making up
+  'heading of the making up': 'finishing making makeup assembly assembling joining',
+  'order to make up': 'make finish assemble',
+  'joins edges': 'sew join seam close graft set',
+  'lays flat': 'block press steam dampen',
+  'hides ends': 'weave darn',
+  'into an armhole': 'in into',
   'beginning of a piece': 'beginning beg start',
   'tail of a place':
     'on off edge - sts st row shaping at the of rib armhole underarm dec inc band rnd ridge up border bind cast line shapings ' +

@@ -110,8 +110,8 @@ const withNeedles = (needle: string | undefined): string =>
   needle === undefined ? '' : `Mit Nadeln ${needle} mm: `;
 
 const work: WorkWords = {
-  makes: (count, isMirrored, fronts) =>
-    ` (${count}-mal stricken${isMirrored ? `, das zweite gegengleich${fronts ? ': zuerst das linke Vorderteil, wie man es trägt, dann das rechte' : ''}` : ''})`,
+  makes: (count, { mirrored, asWorn, isTopDown }) =>
+    ` (${count}-mal stricken${mirrored ? `, das zweite gegengleich${asWorn ? ': zuerst das linke Vorderteil, wie man es trägt, dann das rechte' : ''}` : ''}${isTopDown ? ', von oben nach unten' : ''})`,
   count: (stitches) => `${stitches} M`,
   castOn: (stitches, needle) => `${withNeedles(needle)}${stitches} M anschlagen.`,
   pickUp: (edges, total, needle) => {

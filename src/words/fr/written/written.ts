@@ -98,8 +98,8 @@ const withNeedles = (needle: string | undefined, said: string): string =>
     : `Avec les aiguilles ${needle} mm, ${said}`;
 
 const work: WorkWords = {
-  makes: (count, isMirrored, fronts) =>
-    ` (à tricoter ${count} fois${isMirrored ? `, la seconde en vis-à-vis${fronts ? '\u00a0: d’abord le devant gauche une fois porté, puis le droit' : ''}` : ''})`,
+  makes: (count, { mirrored, asWorn, isTopDown }) =>
+    ` (à tricoter ${count} fois${mirrored ? `, la seconde en vis-à-vis${asWorn ? '\u00a0: d’abord le devant gauche une fois porté, puis le droit' : ''}` : ''}${isTopDown ? ', de haut en bas' : ''})`,
   count: (stitches) => `${stitches} m`,
   castOn: (stitches, needle) => withNeedles(needle, `monter ${stitches} m.`),
   pickUp: (edges, total, needle) => {

@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
+import { joinedAsTold } from '../../../src/knit/written/joined-as-told.ts';
+import { readMakingUp } from '../../../src/knit/written/read-making-up.ts';
+
+const told = (...lines: readonly string[]) =>
+  readMakingUp(readPattern(['BACK', 'Cast on 20 sts.', '', ...lines].join('\n')));
+
+const panel = (name: string, more: readonly string[] = []) => [
+  name,
+  'Cast on 20 sts.',
+  'Row 1 (RS): Knit.',
+  'Row 2 (WS): Purl.',
+  'Rep rows 1 and 2 9 times more.',
+  ...more,
+  'Bind off all sts.',
+  '',
+];
+
+describe('the making up of a pattern in words of others (sentences of our own, in the way of leaflets)', () => {
+  it.each([
+    ['Sew shoulder seams.', ['shoulder']],
+    ['Join shoulders.', ['shoulder']],
+    ['Set in sleeves.', ['armhole']],
+    ['Sew sleeves into armholes.', ['armhole']],
+    ['Sew in the sleeves.', ['armhole']],
+    ['Sew side and sleeve seams.', ['side', 'sleeve']],
+    ['Seam the raglan edges.', ['raglan']],
+    ['Close side seams.', ['side']],
+  ])('%s', (said, seams) => {
+    const found = told('FINISHING', said);
+    expect([...found.told.seams]).toEqual(seams);
+    expect(found.unread).toEqual([]);
+  });
+
+  it('under a heading on its own line, or before a colon', () => {
+    for (const heading of ['TO MAKE UP', 'Making up', 'ASSEMBLY', 'Finishing:'])
+      expect([...told(heading, 'Sew side seams.').told.seams], heading).toEqual(['side']);
+    expect([...told('Finishing: Sew side seams. Set in sleeves.').told.seams]).toEqual(['side', 'armhole']);
+  });
+
+  it('what is not understood of it is kept as it stands, what belongs to another section is not', () => {
+    const found = told(
+      'FINISHING',
+      'Block all pieces. Fold the hem to the inside and slip it down. Sew side seams.',
+      'Weave in ends.',
+      '',
+      'CARE',
+      'Wash it by hand.',
+    );
+    expect(found.unread).toEqual(['Fold the hem to the inside and slip it down']);
+  });
+
+  it('our own sentence outside of any heading is read, and one of others is not', () => {
+    expect([...told('Sew side seams: 60 rows to 62 rows.').told.seams]).toEqual(['side']);
+    expect(told('Sew side seams: 60 rows to 62 rows.').told.side).toEqual({ back: 60, front: 62 });
+    expect([...told('Sew the side to the other side.').told.seams]).toEqual([]);
+  });
+});
+
+describe('a read pattern is joined as its text tells', () => {
+  const text = [...panel('BACK'), ...panel('FRONT'), ...panel('SLEEVE (make 2)')];
+
+  it('the side ends where the text has it end, whatever the shapes would say', () => {
+    const read = readPattern([...text, 'MAKING UP', 'Sew side seams: 10 rows to 10 rows.'].join('\n'));
+    const { joints = [], unread } = joinedAsTold(read);
+    const sides = joints.filter((joint) => joint.kind === 'seam' && joint.of === 'side');
+    expect(sides).toHaveLength(2);
+    for (const side of sides)
+      if (side.kind === 'seam') expect(side.a[0]?.rows).toEqual({ first: 1, last: 10 });
+    expect(unread).toEqual([]);
+  });
+
+  it('figures with which less would meet are not taken: it is proposed from the pieces, and told', () => {
+    const read = readPattern([...text, 'MAKING UP', 'Sew side seams: 12 rows to 12 rows.'].join('\n'));
+    expect(joinedAsTold(read)).toEqual({ unread: ['Sew side seams: 12 rows to 12 rows'] });
+  });
+
+  it('a seam that it names and that no piece has is told, not passed over', () => {
+    const read = readPattern([...panel('BACK'), 'FINISHING', 'Sew sleeve seams.'].join('\n'));
+    expect(joinedAsTold(read).unread).toEqual(['Sew sleeve seams']);
+  });
+
+  it('a text that says nothing of it states nothing', () => {
+    expect(joinedAsTold(readPattern(text.join('\n')))).toEqual({ unread: [] });
+  });
+});
