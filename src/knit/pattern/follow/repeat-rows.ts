@@ -4,7 +4,7 @@ import type { Statement } from '../say/statement.ts';
 import type { Build, MadeRow, PartBuild, PieceBuild } from './build/build.ts';
 import { allRows, rememberFaces, rowsBetween, simplify } from './build/cycle.ts';
 import { makeFabricRow } from './build/fabric-row.ts';
-import { makeWrittenRow } from './build/make-row.ts';
+import { makeOwnRow, makeWrittenRow } from './build/make-row.ts';
 import { MOST_ROWS } from './build/push-row.ts';
 import { endingOn, targetOf } from './build/target.ts';
 import { flushCycle } from './row.ts';
@@ -81,6 +81,10 @@ const withItems = (items: readonly Item[]): Again =>
 
 function rowAgain(row: MadeRow): Again {
   if (row.items) return withItems(row.items);
+  // what was not understood is worked again in its own words
+  const { own } = row;
+  if (own !== undefined)
+    return (build, part) => makeOwnRow(build, part, own, Math.max(0, part.live + row.after - row.before));
   return (build, part) => {
     part.fabric = row.fabric;
     part.borders = row.borders;

@@ -106,8 +106,10 @@ function doRowOrDefine(
   ahead: readonly Said[],
 ): Fault | undefined {
   const { part } = build;
-  if (statement.words !== undefined) build.yarnWords.set(statement.items, statement.words);
-  if (build.defining !== undefined || isDone(part)) {
+  const defines = build.defining !== undefined || isDone(part);
+  if (statement.words !== undefined && (statement.told === 'within' || defines))
+    build.yarnWords.set(statement.items, statement.words);
+  if (defines) {
     if (build.defining === undefined && build.piece && build.piece.resting.length > 0) {
       doRejoin(build, build.piece, { is: 'rejoin' });
       return doRowOrDefine(build, statement, ahead);

@@ -83,7 +83,9 @@ export function ownWords(
     fault,
     work: soundsLikeWork(tokens, sentence.from, sentence.to),
     castsOn: castsOnSomewhere(cursorOver(tokens, sentence.from, sentence.to)),
-    another: likeAnother(cursorOver(tokens, sentence.from, sentence.to)),
+    another:
+      likeAnother(cursorOver(tokens, sentence.from, sentence.to)) ||
+      likeAnother(cursorOver(tokens, first, sentence.to)),
     asks: asksForWork(cursorOver(tokens, sentence.from, sentence.to)),
     bids: bidsWork(cursorOver(tokens, sentence.from, sentence.to)),
     short: sentence.to - sentence.from <= 9 && (tokens[sentence.from]?.capital ?? false),
@@ -142,7 +144,9 @@ const likeAnother = (c: Cursor): boolean =>
   seesPhrase(
     c,
     'work|make|k|knit exactly|just|the? same|like|as as|for|given|back|front|right|left|first|other',
-  ) || seesPhrase(c, 'work|make|k exactly|just? to match|correspond');
+  ) ||
+  seesPhrase(c, 'work|make|k exactly|just? to match|correspond') ||
+  seesPhrase(c, 'work|make|k the? back|front|sleeve|it? in? the? same way|manner as');
 
 /** Whether a sentence begins as an order to knit and says how many, or casts stitches on. */
 function asksForWork(c: Cursor): boolean {

@@ -1,4 +1,5 @@
 import {
+  ahead,
   attempt,
   type Cursor,
   peekWord,
@@ -13,6 +14,7 @@ import {
 import { readTimes } from '../../row/read/goal.ts';
 import { readBorders } from './borders.ts';
 import { readFabric } from './phrase/fabric.ts';
+import { takeStated } from './phrase/stated-count.ts';
 import { readToCount, readUntil } from './phrase/until.ts';
 import type { Said, Statement } from './statement.ts';
 
@@ -56,7 +58,10 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
       return { is: 'repeat rows', ...range, times: Math.max(0, n) };
     }
     const until = readUntil(c);
-    const once = closing ? { times: 1 } : {};
+    // 'Rep last 2 rows. 28 sts': once more, and that is what there is then
+    const counted =
+      (which.last ?? 0) > 0 && until === undefined && ahead(c, () => takeStated(c)) !== undefined;
+    const once = closing || counted ? { times: 1 } : {};
     return { is: 'repeat rows', ...range, ...once, ...(until ? { until } : {}) };
   });
 

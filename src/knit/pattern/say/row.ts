@@ -34,7 +34,7 @@ export function readBareRow(c: Cursor, at: number, add: Add): Fault | undefined 
   const row = cursorOver(c.tokens, c.at, stated?.end ?? whole.end);
   const read = readRow(row);
   if (!read.ok) return read.faults[0];
-  const told = namesColours(c.tokens, at, row.end) ? ({ told: true } as const) : {};
+  const told = namesColours(c.tokens, at, row.end) ? ({ told: 'within' } as const) : {};
   takeAll(c);
   add({ is: 'row', items: read.value, ...told }, at, stated?.stitches);
   return undefined;
@@ -118,7 +118,7 @@ export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): 
   if (read.ok) {
     takeAll(c);
     const told = read.value.is === 'row' && namesColours(c.tokens, start, row.end);
-    add(told ? ({ ...read.value, told: true } as Statement) : read.value, at, stated?.stitches);
+    add(told ? ({ ...read.value, told: 'within' } as Statement) : read.value, at, stated?.stitches);
     return undefined;
   }
   const worked = readWorkedRows(cursorOver(c.tokens, start, stated?.end ?? whole.end), label);

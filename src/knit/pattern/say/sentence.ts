@@ -225,7 +225,13 @@ function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | u
     });
     const trouble = readLabelledRow(c, label, at, add);
     // 'Row 1: With A, k to end': the row is worked in it
-    if (yarn && !trouble) addBefore(said as Said[], yarn, c.tokens[at]);
+    if (yarn && !trouble) {
+      // a stitch pattern keeps it in the row's words
+      const row = said.at(-1);
+      if (row?.statement.is === 'row')
+        (said as Said[])[said.length - 1] = { ...row, statement: { told: 'led', ...row.statement } };
+      addBefore(said as Said[], yarn, c.tokens[at]);
+    }
     return trouble && readBegun(c, label, at, add) ? undefined : trouble;
   }
   if (castsOnBehindRow(c, said as Said[])) return undefined;

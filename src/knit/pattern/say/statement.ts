@@ -164,8 +164,8 @@ export type Statement =
       readonly label?: Label;
       readonly items: readonly Item[];
       readonly like?: number;
-      /** it names yarns within itself: its words are shown with it */
-      readonly told?: true;
+      /** it names yarns within itself, or only the one that leads it: its words are shown with it */
+      readonly told?: 'within' | 'led';
       readonly words?: string;
     }
   | {

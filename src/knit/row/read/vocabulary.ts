@@ -30,7 +30,7 @@ const WORDS: Readonly<Record<string, string>> = {
   patt: 'pattern pat patts',
   pats: 'patterns',
   rib: 'ribbing',
-  stocking: 'stockinette stockingette stockinet', // UK stocking, US stockinette
+  stocking: 'stockinette stockingette stockinet stock', // UK stocking, US stockinette
   moss: 'seed', // UK moss, US seed
   garter: 'gar',
   gst: 'gtst',
@@ -118,7 +118,7 @@ export const SHORT = new Set(
     'st sts rep rpt beg foll fol rem inc incs dec decs alt tog no nos approx patt pat cont k p sl rnd rnds wl fwd ' +
     'ins cm cms mm tbl psso ea bet opp meas rh lh rs ws yd yds oz gm gms yo yon yrn kw pw cn dpn dpns mc cc m tw pc pcs ' +
     'work’g wyif wyib bo co nec necess vs incl ctr cent skp ssk col cols lge sm med sz szs gar str stocking stocs stk ' +
-    'ss gst mst folls incr decr gtst in inch des'
+    'ss gst mst stock folls incr decr gtst in inch des'
   ).split(' '),
 );
 
