@@ -149,7 +149,7 @@ export const chunks: readonly Chunk[] = [
   // screens that lead to one another come together: what they say alike takes no more room
   {
     name: 'garment',
-    of: ['garment', 'making-up', 'yarn', 'record', 'print'].map((name) => `src/screens/${name}/`),
+    of: ['garment', 'making-up', 'yarn', 'record'].map((name) => `src/screens/${name}/`),
   },
   { name: 'typing', of: ['draft', 'editor', 'pattern'].map((name) => `src/screens/${name}/`) },
   {
@@ -168,6 +168,10 @@ export const chunks: readonly Chunk[] = [
   { name: `${WHEN_WANTED}sewing`, of: sewing },
   { name: `${WHEN_WANTED}publishing`, of: publishing },
   { name: `${WHEN_WANTED}publishing-codes`, of: drawingCodes },
+  {
+    name: `${WHEN_WANTED}print`,
+    of: ['src/screens/print/', 'src/ui/print/print-sheet.tsx', 'src/ui/print/lines-of.ts'],
+  },
   { name: `${WHEN_WANTED}mends`, of: mending },
   { name: `${WHEN_WANTED}docx`, of: ['node_modules/fflate/', `${fromFile}docx.ts`] },
   { name: `${WHEN_WANTED}camera`, of: byCamera },

@@ -1,4 +1,6 @@
+import { useEffect } from 'preact/hooks';
 import type { Route } from '../../app/routes.ts';
+import { keepFromNowOn } from '../../app/start/keep-wanted.ts';
 import type { GarmentView, PieceView } from '../../app/state.ts';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { type StandingMake, sameRows } from '../../knit/piece/standing.ts';
@@ -13,6 +15,7 @@ import { saysGauge } from './says-gauge.ts';
 
 /** The plan on paper: one piece (`?piece=id`), or all of them one after the other. */
 export default function PrintScreen({ route }: { readonly route: Route }) {
+  useEffect(() => void keepFromNowOn('print'), []);
   return (
     <GarmentPage route={route} title={say('garment.print')}>
       {(view) => <Sheets view={view} only={route.query.get('piece')} />}
