@@ -20,6 +20,11 @@ export function withoutAsides(tokens: readonly Token[]): readonly Token[] {
       i += 2;
       continue;
     }
+    // 'beg with a k (RS) row'
+    if (sayKnitSide(tokens, i)) {
+      i += 2;
+      continue;
+    }
     const end = asideEnd(tokens, i) ?? quoteEnd(tokens, i);
     if (end === undefined) out.push(tokens[i] as Token);
     else {
@@ -33,6 +38,14 @@ export function withoutAsides(tokens: readonly Token[]): readonly Token[] {
   }
   return out;
 }
+
+/** In stocking stitch a knit row is one of the right side. */
+const sayKnitSide = (tokens: readonly Token[], at: number): boolean =>
+  isWord(tokens[at], '(') &&
+  isWord(tokens[at + 2], ')') &&
+  isWord(tokens[at + 3], 'row') &&
+  ((isWord(tokens[at - 1], 'k') && isWord(tokens[at + 1], 'rs')) ||
+    (isWord(tokens[at - 1], 'p') && isWord(tokens[at + 1], 'ws')));
 
 const sideInBrackets = (tokens: readonly Token[], at: number): boolean =>
   isWord(tokens[at], '(') &&

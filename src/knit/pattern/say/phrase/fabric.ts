@@ -44,7 +44,7 @@ function readKnown(c: Cursor): FabricSaid | undefined {
   if (takeAnyPhrase(c, `rev stocking|st ${ST}`, 'rev stst|ss|stocking', 'p side stocking'))
     return named('reverse stocking');
   if (takeAnyPhrase(c, `stocking|stocks|stock|st -? ${ST}`, 'stocking|stst|ss')) return named('stocking');
-  if (takeAnyPhrase(c, `garter|gst|g ${ST}`, 'garter|gst')) {
+  if (takeAnyPhrase(c, `garter|gst|g -? ${ST}`, 'garter|gst')) {
     takeAnyPhrase(c, 'ridge', 'patt|border');
     return named('garter');
   }

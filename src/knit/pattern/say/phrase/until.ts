@@ -41,7 +41,8 @@ const readFor = (c: Cursor): Until | undefined =>
     const mm = readLength(c);
     if (mm !== undefined) {
       takes(c, 'more', 'deep');
-      const from = readFrom(c);
+      // 'for 9 in, from the first binding off'
+      const from = readFrom(c) ?? attempt(c, () => (takes(c, ',') ? readFrom(c) : undefined));
       return { is: 'length', mm, from: from ?? 'here', ...ending(c) };
     }
     const n = takeNumber(c);
