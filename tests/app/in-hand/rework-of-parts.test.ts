@@ -94,7 +94,13 @@ describe('what can be wished', () => {
     expect(wishKinds(hand(planned[0], 1, 0, 0))).toEqual(['accept', 'rows', 'section', 'stripes', 'first']);
     expect(wishKinds(hand(planned[1], 1, 1, 0))).toEqual(['accept', 'rows', 'section', 'stripes']);
     expect(wishKinds(hand(ownPart(0), 2, 0, 0))).toEqual(['accept', 'rows', 'section', 'stripes', 'plain']);
-    expect(wishKinds(hand(planned[0], 1, 0, 2))).toEqual(['accept', 'measured', 'rows', 'section', 'stripes']);
+    expect(wishKinds(hand(planned[0], 1, 0, 2))).toEqual([
+      'accept',
+      'measured',
+      'rows',
+      'section',
+      'stripes',
+    ]);
   });
 
   it('is of a shoulder while it cannot be finished as it was planned, as the page that says so asks', () => {

@@ -46,7 +46,11 @@ const elsewhere: Readonly<Record<string, readonly [places: number, meaning: stri
     "'beg with a k row', or a WS one, chooses between stocking stitch and its reverse",
   ],
   'src/knit/pattern/say/rounds.ts': [1, 'a round of knitting, no shape'],
-  'src/knit/written/making-up-lines.ts': [2, 'a step that sews raglans, and the seam that waits for a band'],
+  'src/knit/making-up/propose.ts': [1, 'a text tells of raglan seams, which no shape of a bare piece does'],
+  'src/knit/written/english-joining.ts': [1, 'a step that sews raglans'],
+  'src/knit/written/told-by.ts': [1, 'a seam along a raglan, as a text tells it'],
+  'src/words/de/written/joining.ts': [1, 'the seam along a raglan that waits for a band'],
+  'src/words/fr/written/joining.ts': [1, 'the seam along a raglan that waits for a band'],
   'src/knit/written/sections.ts': [1, 'a gauge that says no fabric is read in stocking stitch'],
   'src/screens/draft/swatches.tsx': [1, 'yarn is sorted by its count in stocking stitch'],
 };
