@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { plainSpeech, speech } from '../src/words/settings.ts';
 import { seed } from './seed.ts';
 
 /** What every file of unit tests begins with. */
@@ -13,3 +14,6 @@ Object.defineProperty(globalThis, 'navigator', {
   configurable: true,
   writable: true,
 });
+
+// what another file chose is not this one's: garments are drafted over 10 cm or 4 in by it
+speech.value = plainSpeech;
