@@ -28,6 +28,7 @@ const speaksOtherwise = new Set([
   'settings',
   'meaning of the words',
   'pass on',
+  'in several sizes worked out',
   'link opened',
   'damaged link',
 ]);
