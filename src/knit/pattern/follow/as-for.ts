@@ -1,5 +1,5 @@
 import { type Fault, fault } from '../../fault.ts';
-import type { AsFarAs, From, Place, Statement } from '../say/statement.ts';
+import type { AsFarAs, From, Place, Said, Statement } from '../say/statement.ts';
 import type { Build, Mark, PartBuild, PieceBuild, Resting } from './build/build.ts';
 import { countDiffers } from './build/compare.ts';
 import { type Copying, copyRows } from './build/copy-rows.ts';
@@ -11,7 +11,12 @@ import { workUntil } from './build/work-until.ts';
 type AsFor = Extract<Statement, { is: 'as for' }>;
 
 /** 'work as for back to armhole', 'shape armhole as for back', 'work as for left front, reversing shaping'. */
-export function doAsFor(build: Build, piece: PieceBuild, said: AsFor): Fault | undefined {
+export function doAsFor(
+  build: Build,
+  piece: PieceBuild,
+  said: AsFor,
+  ahead: readonly Said[],
+): Fault | undefined {
   const other = pieceNamed(build, said.piece);
   const source = other?.parts[0];
   if (other === undefined || source === undefined) {
@@ -20,6 +25,9 @@ export function doAsFor(build: Build, piece: PieceBuild, said: AsFor): Fault | u
   const how: Copying = { mirrored: said.reversing, half: isHalf(piece) && !isHalf(other) };
   if (said.only !== undefined) return copyPlace(build, piece, other, said.only, how);
   const part = partToGoOn(build, piece, other, how);
+  const next = ahead.find(({ line }) => line === build.line)?.statement;
+  const goesOn = said.to === undefined && source.live === 0 && next !== undefined && GOES_ON.has(next.is);
+  if (goesOn) return copyBeforeEnd(build, piece, other, part, next, how);
   const end = endOf(other, source, said.to);
   if (end === undefined) return fault('place not known');
   copyMarks(other, piece, part, end);
@@ -32,6 +40,27 @@ export function doAsFor(build: Build, piece: PieceBuild, said: AsFor): Fault | u
     return workUntil(build, piece, part, said.to);
   if (wrong || said.to !== undefined) return wrong;
   return finishLike(build, piece, other, source, part, how);
+}
+
+/** What is worked on stitches that a whole piece would have bound off. */
+const GOES_ON: ReadonlySet<Statement['is']> = new Set(['even', 'groups', 'bind off', 'shape', 'hold']);
+
+/** 'Work as for back. After 30 rows, bind off 5 sts': so far as that; where nobody says how far, up to the other's end, and it is told. */
+function copyBeforeEnd(
+  build: Build,
+  piece: PieceBuild,
+  other: PieceBuild,
+  part: PartBuild,
+  next: Statement,
+  how: Copying,
+): Fault | undefined {
+  const source = other.parts[0] as PartBuild;
+  const until = next.is === 'even' && next.until?.is === 'rows in all' ? next.until : undefined;
+  const said = until && endOf(other, source, { is: 'rows after', rows: until.n, from: until.from });
+  const end = said ?? rowsToMeasure(other, source);
+  copyMarks(other, piece, part, end);
+  const wrong = copyRows(build, piece, source, part, part.rows.length, end, how);
+  return wrong ?? (said === undefined ? fault('place not known') : undefined);
 }
 
 function partToGoOn(build: Build, piece: PieceBuild, other: PieceBuild, how: Copying): PartBuild {

@@ -6,7 +6,8 @@ import { startPending } from './build/piece-in-hand.ts';
 /** 'BACK', 'Sleeves (make 2)', 'Shape armholes', 'Finishing'. */
 export function doHeading(build: Build, said: Extract<Statement, { is: 'heading' }>): void {
   build.defining = undefined;
-  build.talk = said.talk;
+  // 'To make up' has no rows; 'To make slots' on a needle has
+  build.talk = said.talk && (isDone(build.part) || !/^to make (?!up)/.test(said.title.words));
   if (said.piece && !(said.sideOnly && build.piece !== undefined)) {
     build.pending = said.piece;
     build.title = undefined;

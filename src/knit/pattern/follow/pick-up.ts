@@ -8,6 +8,9 @@ import { MOST_STITCHES } from './build/push-row.ts';
 export function doPickUp(build: Build, said: Extract<Statement, { is: 'pick up' }>): Fault | undefined {
   build.defining = undefined;
   build.talk = false;
+  // a hem is closed with the stitches on the needle: to put them away for a band would be made up
+  const onNeedle = build.pending === undefined && !isDone(build.part) && build.part?.rows.length !== 0;
+  if (onNeedle && said.edges.some(({ along }) => along.startsWith('cast'))) return fault('place not known');
   startPending(build);
   if (build.part && !isDone(build.part) && build.part.rows.length > 0) build.part.end = 'hold';
   const piece =

@@ -196,7 +196,7 @@ function doOnNeedle(
       return doOtherSide(build, piece);
     case 'as for':
       if (build.part?.gap) resolveGap(build, piece, build.part);
-      return doAsFor(build, piece, statement);
+      return doAsFor(build, piece, statement, ahead);
     default:
       break;
   }

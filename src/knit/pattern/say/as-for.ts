@@ -22,7 +22,7 @@ export const readAsFor = (c: Cursor): Statement | undefined =>
       takesOne(c, 'made as another') &&
       attempt(c, () => {
         takes(c, 'the');
-        return readPieceName(c) !== undefined && sees(c, 'as', 'same', 'exactly', 'like', 'the', 'to');
+        return readPieceName(c) !== undefined && sees(c, 'as', 'same', 'exactly', 'like', 'the', 'to', 'in');
       });
     const between = starred || takeFromStars(c);
     // 'work to armhole as for back'

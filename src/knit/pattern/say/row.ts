@@ -6,6 +6,7 @@ import {
   cursorOver,
   endsOrdinal,
   isOneOf,
+  isWord,
   peek,
   peekNumber,
   peekWord,
@@ -17,6 +18,7 @@ import {
   takes,
 } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
+import type { Token } from '../../row/read/lex.ts';
 import type { Item } from '../../row/read/notation.ts';
 import { readRow } from '../../row/read/row.ts';
 import { readEven } from './even.ts';
@@ -117,8 +119,10 @@ export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): 
   const read = readLabelled(row, label);
   if (read.ok) {
     takeAll(c);
-    const told = read.value.is === 'row' && namesColours(c.tokens, start, row.end);
-    add(told ? ({ ...read.value, told: 'within' } as Statement) : read.value, at, stated?.stitches);
+    const isRow = read.value.is === 'row';
+    const told = isRow && namesColours(c.tokens, start, row.end) ? { told: 'within' } : {};
+    const all = isRow && saysAll(c.tokens, start) ? { all: true } : {};
+    add({ ...read.value, ...told, ...all } as Statement, at, stated?.stitches);
     return undefined;
   }
   const worked = readWorkedRows(cursorOver(c.tokens, start, stated?.end ?? whole.end), label);
@@ -129,6 +133,10 @@ export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): 
   }
   return read.faults[0];
 }
+
+/** 'rib across all sts'. */
+const saysAll = (tokens: readonly Token[], at: number): boolean =>
+  isWord(tokens[at + 1], 'across', 'over') && isWord(tokens[at + 2], 'all');
 
 /** 'Next row' by itself only says where what follows begins. */
 export const begins = ({ rows, next, name, everyOther }: Label): boolean =>

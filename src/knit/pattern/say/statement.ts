@@ -4,7 +4,6 @@ import type { Side } from '../../row/step.ts';
 
 /** Where on the piece a shaping lies, in the words of patterns. */
 export type EdgeName = 'both' | 'neck' | 'armhole' | 'beginning' | 'end' | 'same' | 'right' | 'left';
-
 /** A place of a piece that patterns call by name. */
 export type Place = 'armhole' | 'neck' | 'shoulder' | 'raglan' | 'cap' | 'rib' | 'waist';
 
@@ -166,6 +165,7 @@ export type Statement =
       readonly like?: number;
       /** it names yarns within itself, or only the one that leads it: its words are shown with it */
       readonly told?: 'within' | 'led';
+      readonly all?: true; // 'across all sts' in so many words
       readonly words?: string;
     }
   | {

@@ -3,7 +3,7 @@ import { expandRow } from '../../../row/expand.ts';
 import { END, type Item, takenBy } from '../../../row/read/notation.ts';
 import { settle } from '../../../row/read/settle.ts';
 import { stitches } from '../../../stitch.ts';
-import type { Said } from '../../say/statement.ts';
+import type { Label, Said } from '../../say/statement.ts';
 import { dropBorderAt } from './borders.ts';
 import { type Build, nextSide, type PartBuild, type PieceBuild, startEdge } from './build.ts';
 import { gapOf } from './gap.ts';
@@ -128,9 +128,25 @@ function partsHere(
     );
   });
   // a side that was parted already is not parted again: its turns are short rows
-  const divides = build.heading?.divides && part.parent === undefined;
+  const divides = build.heading?.divides && part.parent === undefined && !comesBack(ahead);
   return next || divides ? items.slice(0, turn) : undefined;
 }
+
+/** '1st row: k 9, turn. 2nd row: k to end. 3rd row: k across all sts' and the like at the other end: nothing was left behind. */
+function comesBack(ahead: readonly Said[]): boolean {
+  const [back, ...later] = ahead.flatMap(({ statement: s }) =>
+    s.is === 'row' && (s.label?.rows[0] ?? 0) > 1 ? [s] : [],
+  );
+  return (
+    back !== undefined &&
+    !back.items.some(turns) &&
+    later.some((one) => one.all || (parity(one) === parity(back) && one.items.some(turns)))
+  );
+}
+
+const parity = ({ label }: { readonly label?: Label }): number => (label?.rows[0] ?? 0) % 2;
+
+const turns = ({ is }: Item): boolean => is === 'turn';
 
 /** What is said behind the next numbered row, or of sides that are counted out ('work on first 51 sts only'), parts no stitches at this turn. */
 function ofThisTurn(ahead: readonly Said[]): readonly Said[] {
