@@ -194,7 +194,9 @@ export class AsKnitted {
     const hasPlacket = opening === 'placket' && depthMm > 0 && (shape === 'round' || shape === 'boat');
     const parted = piece === 'Back' ? opening === 'back' : hasPlacket;
     const opens = parted && !garmentKinds[this.design.kind].open;
-    const pairs = opens ? Math.round((openingMm * this.gauge(this.design.fabric).rows) / 200) : 0;
+    const asked = Math.round((openingMm * this.gauge(this.design.fabric).rows) / 200);
+    // a placket that is asked for parts the front, by one pair at least
+    const pairs = opens ? Math.max(piece === 'Back' ? 0 : 1, asked) : 0;
     return ((rows.length - 2 * pairs) * 100) / this.gauge(this.design.fabric).rows;
   }
 }
