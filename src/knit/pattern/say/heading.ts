@@ -2,6 +2,7 @@ import { attempt, type Cursor, endsOrdinal, isWord, takes, takeTo } from '../../
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
 import { HEADINGS, PIECES, SHAPED, SIDES } from '../../row/read/vocabulary.ts';
+import { castOnAhead } from './front-door.ts';
 import { readSide } from './phrase/side.ts';
 import type { Place, Statement } from './statement.ts';
 import { halfOf, titleOf } from './title.ts';
@@ -39,8 +40,19 @@ const readInlineHeading = (c: Cursor): Statement | undefined =>
         takeTo(c, parted);
         return heading;
       }
+      if (order && namesWhatIsCastOn(c, end, parted)) {
+        const words = c.tokens.slice(c.at, end).map(({ text }) => text);
+        takeTo(c, parted);
+        return headingIn(words.join(' '));
+      }
     }
   });
+
+/** 'Sole – With 4 mm needle, cast on 26 sts': a name that no list has, before what is cast on. */
+const namesWhatIsCastOn = (c: Cursor, end: number, parted: number): boolean =>
+  c.tokens[end]?.text === '-' &&
+  !means(c.tokens[c.at]?.text, 'beginning of a sentence') &&
+  castOnAhead({ ...c, at: parted }) !== undefined;
 
 /** 'Shape armholes (RS) – bind off 5 sts …': a place that is shaped, before the side of its first row. */
 const readSidedHeading = (c: Cursor): Statement | undefined =>

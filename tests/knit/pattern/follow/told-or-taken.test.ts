@@ -69,6 +69,27 @@ Underside – With larger needle, cast on 16 sts. Knit 2 rows. Bind off.
   > = Underside, other, 1 to make, lines 4
   > =   body from {castOn 16}, RS: 2 stocking 4 mm; bind off
 
+### a name that no list has, before a dash and what is cast on
+LEG
+  > heading
+Cast on 20 sts. Knit 2 rows. Bind off.
+  > 20→0 Leg/body 1 RS knit · WS knit · RS bind off all sts in pattern (0)
+Shape toe
+  > heading →0
+Cast on 4 sts. Knit 2 rows. Bind off.
+  > 4→0 Shape toe/body 1 RS knit · WS knit · RS bind off all sts in pattern (0)
+Sole – With larger needle, cast on 16 sts. Knit 2 rows. Bind off.
+  > 16→0 Sole/body 1 RS knit · WS knit · RS bind off all sts in pattern (0)
+Using B – Cast on 6 sts. Knit 2 rows. Bind off.
+  > 6→0 Sole/body 2 1 RS knit · WS knit · RS bind off all sts in pattern (0)
+  > = Leg, other, 1 to make, lines 2
+  > =   body from {castOn 20}, RS: 2 stocking 4 mm; bind off
+  > = Shape toe, other, 1 to make, lines 4
+  > =   body from {castOn 4}, RS: 2 stocking 4 mm; bind off
+  > = Sole, other, 1 to make, lines 5 6
+  > =   body from {castOn 16}, RS: 2 stocking 4 mm; bind off
+  > =   body 2 from {castOn 6}, RS: 2 stocking 4 mm; bind off
+
 ### a hem picked up while stitches are on the needle is told
 SKIRT
   > heading
