@@ -31,7 +31,7 @@ export function meeting({ pieces, joints, before, again }: Asked): readonly Reci
     const [at] = joint;
     const index = before.findIndex(({ name }) => name === at?.piece);
     const piece = before[index];
-    if (!at || !piece || off(now).length === 0) continue;
+    if (!at || !piece || left.length === 0) continue;
     for (const nudge of nudgesAt(piece, joint)) {
       const made = again(piece, nudge);
       if (!made.ok) continue;

@@ -1,4 +1,4 @@
-import type { StandingGarment } from '../piece/standing.ts';
+import { makeOf, type StandingGarment } from '../piece/standing.ts';
 import { Boundaries, type LaidLine, layLine } from './boundary-of.ts';
 import type { Line } from './joint.ts';
 import { restOfSide } from './rest-stretch.ts';
@@ -35,9 +35,7 @@ function above({ laid }: LaidLine, { pieces }: Pieces, edges: Boundaries): LaidL
   if (!last || last.stretch.reversed || (last.stretch.edge !== 'right' && last.stretch.edge !== 'left'))
     return undefined;
   const { piece, make, part, edge } = last.stretch;
-  const parts = pieces
-    .find(({ recipe }) => recipe.name === piece)
-    ?.makes.find((one) => one.make === make)?.parts;
+  const parts = makeOf(pieces, { piece, make })?.parts;
   const whole = edges.lay({ piece, make, part, edge });
   if (!parts || !whole) return undefined;
   const rest = restOfSide(whole.bits, last.to, whole.bits.length);

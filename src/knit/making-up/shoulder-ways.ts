@@ -1,5 +1,5 @@
 import type { Edge, Recipe } from '../piece/recipe.ts';
-import type { StandingGarment } from '../piece/standing.ts';
+import { makeOf, type StandingGarment } from '../piece/standing.ts';
 import type { Laid, LaidLine } from './boundary-of.ts';
 import type { Break } from './break.ts';
 import type { Edit } from './edit.ts';
@@ -72,9 +72,7 @@ export function* twinWays(
 
 /** The part that goes on from the same one at the other edge. */
 function twinOf({ part, stretch: { piece, make } }: Laid, pieces: Pieces['pieces']): string | undefined {
-  const parts = pieces
-    .find(({ recipe }) => recipe.name === piece)
-    ?.makes.find((one) => one.make === make)?.parts;
+  const parts = makeOf(pieces, { piece, make })?.parts;
   const { from } = part;
   if (!('part' in from) || from.edge === 'middle') return undefined;
   return parts?.find(

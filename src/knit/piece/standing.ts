@@ -34,6 +34,13 @@ export function standingMake(piece: Recipe, make: number, plans: readonly Planne
   return { make, recipe, parts: laidOut(plans, recipe) };
 }
 
+/** The make that lies along a stretch of an edge, by the piece's name. */
+export const makeOf = (
+  pieces: readonly StandingPiece[],
+  { piece, make }: { readonly piece: string; readonly make: number },
+): StandingMake | undefined =>
+  pieces.find(({ recipe }) => recipe.name === piece)?.makes.find((one) => one.make === make);
+
 /**
  * Makes that are knitted alike, in groups: one group unless some were reworked and others not, or in another way. A
  * mirror image that was reworked stands by itself, since its groups lie on other rows.

@@ -3,7 +3,7 @@ import type { Line } from '../making-up/joint.ts';
 import { joined } from '../making-up/making-up.ts';
 import { roleOf } from '../making-up/role.ts';
 import type { PlannedPart } from '../piece/planned.ts';
-import type { StandingGarment, StandingPiece } from '../piece/standing.ts';
+import { makeOf, type StandingGarment, type StandingPiece } from '../piece/standing.ts';
 import { rowsBelow, type Striped } from './stripes.ts';
 
 /** Row `r` of a piece is knitted with row `from + by * r` of the stripes. */
@@ -117,10 +117,7 @@ export function rowsAlong(
 ): { readonly piece: string; readonly rows: readonly number[] } {
   const { laid } = layLine(boundaries, line);
   const rows = laid.flatMap(({ stretch, part, bits }) => {
-    const make = pieces
-      .find(({ recipe }) => recipe.name === stretch.piece)
-      ?.makes.find((m) => m.make === stretch.make);
-    const below = rowsBelow(make?.parts ?? [], part);
+    const below = rowsBelow(makeOf(pieces, stretch)?.parts ?? [], part);
     const own = bits.flatMap(({ level, row }) => (level ? [] : [below + row]));
     return stretch.reversed ? own.reverse() : own;
   });

@@ -1,4 +1,5 @@
-import { garmentInHand, type InHand } from '../../app/state.ts';
+import { makeInHand } from '../../app/in-hand/make-in-hand.ts';
+import type { InHand } from '../../app/state.ts';
 import type { Edit } from '../../knit/making-up/edit.ts';
 import type { Asked } from '../../knit/making-up/mends.ts';
 import type { Rework } from '../../knit/piece/rework/replan.ts';
@@ -72,8 +73,7 @@ export function MakeDrawn({
   parts: anew = [],
   row,
 }: MakeDrawnProps) {
-  const piece = garmentInHand.value?.pieces.find(({ id }) => id === place.piece);
-  const make = piece?.makes.find((one) => one.make === place.make);
+  const make = makeInHand();
   if (!make) return null;
   return (
     <PanelMap

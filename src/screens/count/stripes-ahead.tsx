@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { makeInHand } from '../../app/in-hand/make-in-hand.ts';
 import {
   type Beside,
   besideFrom,
@@ -95,8 +96,7 @@ function BesideIt({
 /** 'Row 41: woad, row 45: sand …': the colours of the part in hand from there on. */
 function saysChanges(view: GarmentView, now: InHand, wish: StripesWish): string {
   const { piece, make, part: index } = now.place;
-  const parts =
-    view.pieces.find(({ id }) => id === piece)?.makes.find((one) => one.make === make)?.parts ?? [];
+  const parts = makeInHand()?.parts ?? [];
   const part = parts[index];
   const restriped = restripedBy(view, now, wish);
   if (!part || !restriped) return '';

@@ -8,7 +8,7 @@ import { roundLike } from './round-to.ts';
 import type { Scale } from './scale.ts';
 import { type AlongEdges, scaledShaping } from './scaled-shaping.ts';
 import { type Stood, sectionRows } from './section-rows.ts';
-import { scaledCount, shapedTo } from './shaped-to.ts';
+import { amountOf, perTime, scaledCount, shapedTo } from './shaped-to.ts';
 import {
   amountsOfEdges,
   boundOffBelow,
@@ -258,17 +258,5 @@ const stitchesOf = (from: PartStart): number =>
       : from.stitches;
 
 /** Stitches that a shaping adds in all. */
-function changeOf(shaping: AlongEdges): number {
-  switch (shaping.kind) {
-    case 'edge':
-      return shaping.by * shaping.rows.length * (shaping.edge === 'both' ? 2 : 1);
-    case 'middle':
-      return -2 * shaping.rows.length;
-    case 'bind off':
-      return -shaping.groups.reduce((n, g) => n + g.stitches, 0);
-    case 'cast on':
-      return shaping.groups.reduce((n, g) => n + g.stitches, 0);
-    case 'turn':
-      return 0;
-  }
-}
+const changeOf = (shaping: AlongEdges): number =>
+  shaping.kind === 'middle' ? -2 * shaping.rows.length : perTime(shaping) * amountOf(shaping);

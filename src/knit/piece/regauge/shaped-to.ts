@@ -17,7 +17,8 @@ export function perTime(shaping: Shaping): number {
   return shaping.kind === 'bind off' ? -1 : shaping.kind === 'cast on' ? 1 : 0;
 }
 
-function amountOf(shaping: Shaping): number {
+/** How often it is worked, or for groups how many stitches they are in all. */
+export function amountOf(shaping: Shaping): number {
   if (shaping.kind === 'edge') return shaping.rows.length;
   return isGroups(shaping) && 'groups' in shaping ? shaping.groups.reduce((n, g) => n + g.stitches, 0) : 0;
 }
