@@ -242,7 +242,7 @@ describe('a row that stands while the language changes', () => {
     await page.waitForFunction(() => document.documentElement.lang === 'de');
     await until(
       labels,
-      (said) => /zu dir zeigt die R\u00fcckreihe/.test(said) && /abnehmen an beiden R\u00e4ndern/.test(said),
+      (said) => /in der R\u00fcckreihe vor dir/.test(said) && /abnehmen an beiden R\u00e4ndern/.test(said),
     );
     await expect
       .poll(labels)

@@ -283,7 +283,7 @@ export const words: Translation<typeof english> = {
   fromMake: 'Nr. {make}',
 
   togetherWith: 'Zusammen mit',
-  togetherNone: 'Kein anderer Teil dieses Stücks könnte die Nadel teilen.',
+  togetherNone: 'Kein anderes Teil dieses Stücks könnte die Nadel teilen.',
   togetherSide: 'Diese Reihe: {side}',
   togetherDone: 'Reihe {row} von {what} fertig',
   togetherBoth: 'Reihe bei beiden fertig',

@@ -14,15 +14,15 @@ export const words = {
   'fewer rows than knitted':
     '{rows} Reihen sind weniger als die {workedRows}, die davon schon gestrickt sind. Gib mehr.',
   'cannot be taken up':
-    '{offStitches} Maschen lassen sich in den restlichen Reihen nicht ausgleichen. Ribble einige Reihen auf, oder gib dem Teil mehr.',
+    '{offStitches} Maschen lassen sich in den restlichen Reihen nicht ausgleichen. Ribble einige Reihen auf, oder gib dem Teil mehr Reihen.',
   'measure again':
     '{measuredMm} kann kaum sein: {plannedMm} waren für diese Reihen geplant. Bitte miss noch einmal.',
   'no neck ahead':
-    'Der Halsausschnitt lässt sich nur verschieben, solange der Teil darunter gestrickt wird, und um eine gerade Zahl von Reihen.',
+    'Der Halsausschnitt lässt sich nur verschieben, solange das Teil darunter gestrickt wird, und um eine gerade Zahl von Reihen.',
   'no lifeline': 'Unter Reihe {fromRow} liegt kein Sicherungsfaden.',
   'no firm ground': 'Unter Reihe {fromRow} wurde nirgends gezählt, dass es stimmt.',
-  'nothing to rip': 'Reihe {row} liegt nicht unter Reihe {fromRow}; da ist nichts aufzuziehen.',
-  'row outside': 'Dieser Teil hat die Reihen 1 bis {rows}; Reihe {row} ist keine davon.',
+  'nothing to rip': 'Reihe {row} liegt nicht unter Reihe {fromRow}; da ist nichts aufzuribbeln.',
+  'row outside': 'Dieses Teil hat die Reihen 1 bis {rows}; Reihe {row} ist keine davon.',
   'all done': 'Beide sind zu Ende gestrickt.',
   'not level':
     'Sie liegen {rows} Reihen auseinander. Stricke das mit weniger Reihen allein, bis beide gleich weit sind.',

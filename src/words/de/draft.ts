@@ -5,7 +5,7 @@ export const words: Translation<typeof english> = {
   title: 'Nach Maßen und Maschenprobe',
   opening: 'Wird geöffnet …',
   beginAnew: 'Neu anfangen',
-  backToBasket: 'Zurück zum Arbeitskorb',
+  backToBasket: 'Zurück zum Strickkorb',
   name: 'Name des Strickstücks',
   unnamed: 'Neues Strickstück',
   kept: 'Beim Tippen auf diesem Gerät behalten.',

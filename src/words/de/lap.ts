@@ -18,7 +18,7 @@ export const words: Translation<typeof english> = {
     other: 'Formen in {count} Reihen, Reihe {row}: {shaping}',
   },
   noMoreShaping: 'Kein Formen mehr in diesem Teil',
-  view: '{where}, zu dir zeigt die {side}. {next}',
+  view: '{where}, wie es in der {side} vor dir liegt. {next}',
   soFar: 'bis hier',
   toEndOf: 'bis Ende {section}',
   toEnd: 'bis zum Ende',

@@ -2,9 +2,9 @@ import type { words as english } from '../en/pattern.ts';
 import type { Translation } from '../message.ts';
 
 export const words: Translation<typeof english> = {
-  title: 'Anleitung abschreiben',
+  title: 'Anleitung übernehmen',
   toWorkbasket: 'Zurück zum Strickkorb',
-  opening: 'Öffnet, was du getippt hast …',
+  opening: 'Was du getippt hast, wird geöffnet …',
   tooLong: 'Der Text ist zu lang, um ganz gelesen zu werden',
   tooLongHelp: {
     one: 'Das letzte Zeichen wird behalten, aber nicht gelesen. Kopiere ein Strickstück nach dem anderen.',
@@ -28,7 +28,7 @@ export const words: Translation<typeof english> = {
   addressHelp:
     'Ridgeline holt keine Seiten. Den Text der Anleitung auf der Seite kopieren und den teilen oder einfügen.',
   name: 'Name des Strickstücks',
-  unnamed: 'Abgeschriebene Anleitung',
+  unnamed: 'Übernommene Anleitung',
   notMadeUp: 'Zum Fertigstellen gesagt und nicht verstanden:',
   text: 'Der Text',
   textHint:

@@ -10,13 +10,13 @@ export const words: Translation<typeof english> = {
   put: 'Dorthin legen',
   homeFirst: 'Zuerst auf den Startbildschirm legen',
   homeFirstHelp:
-    'Auf iPhone und iPad hat die App auf dem Startbildschirm ihren eigenen Speicher, und Safari kann löschen, was sieben Tage nicht besucht wurde. Teilen-Taste, Zum Home-Bildschirm; dann dort beginnen.',
+    'Auf iPhone und iPad hat die App auf dem Startbildschirm ihren eigenen Speicher, und Safari kann löschen, was sieben Tage nicht besucht wurde. Teilen-Taste, „Zum Home-Bildschirm“; dann dort beginnen.',
   fromBrowser: 'Vorher im Browser gestrickt?',
   fromBrowserHelp:
     'Diese Strickstücke liegen im Speicher des Browsers. Dort eine Sicherung machen und sie hier öffnen.',
   openBackup: 'Eine Sicherung öffnen',
   notNow: 'Nicht jetzt',
-  news: 'Neu in dieser Fassung',
+  news: 'Neu in dieser Version',
   newsHelp:
     'Ridgeline spricht Französisch. Ein Strickstück geht samt der Stelle, an der du bist, auf ein anderes Gerät. Anleitungen werden aus PDF-Dateien gelesen und in mehreren Größen weitergegeben.',
   newsRead: 'Gelesen',

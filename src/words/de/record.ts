@@ -11,7 +11,7 @@ export const words: Translation<typeof english> = {
   time: '{time} an den Nadeln, ohne Pausen',
   needles: 'Nadeln: {list}',
   took: 'Gewicht: {grams}.',
-  ripped: { one: 'Einmal aufgetrennt.', other: '{count}-mal aufgetrennt.' },
+  ripped: { one: 'Einmal aufgeribbelt.', other: '{count}-mal aufgeribbelt.' },
   reworked: { one: 'Einmal neu geplant.', other: '{count}-mal neu geplant.' },
   checked: 'Gezählt in Reihe {list}.',
   note: 'Reihe {row}: {text}',
@@ -25,7 +25,7 @@ export const words: Translation<typeof english> = {
     'Die Angaben konnten auf diesem Gerät nicht behalten werden. Geändert ist nichts; versuch es noch einmal.',
   designAsk: 'Ein anderer Entwurf ist begonnen',
   designAskText:
-    'Ein Entwurf wird im Werden behalten. Diese Angaben träten an seine Stelle, und was du dort eingetippt hast, ist weg.',
+    'Ein Entwurf wird im Werden behalten. Diese Angaben träten an seine Stelle, und was du dort eingetippt hast, wäre weg.',
   designOther: 'Mit dem anderen weitermachen',
   designReplace: 'Diese an seine Stelle setzen',
   cannot: 'So lässt es sich nicht noch einmal stricken',

@@ -25,7 +25,7 @@ export const words: Translation<typeof english> = {
   rowsShort: 'Abgekürzt',
   rowsShortHint: '2 re, 2 M re zusstr, rechts bis zum Ende',
   rowsFull: 'Ausgeschrieben',
-  rowsFullHint: '2 rechts, 2 rechts zusammen, rechts bis Ende',
+  rowsFullHint: '2 rechts, 2 Maschen rechts zusammenstricken',
   look: 'Aussehen',
   theme: 'Hell und dunkel',
   themeAuto: 'Wie das Gerät',
@@ -72,6 +72,6 @@ export const words: Translation<typeof english> = {
     'Erzähle dem, von dem du Ridgeline hast, was du getan hast, was kam und was du erwartet hättest, mit der Zeile hier unten. Über dein Strickzeug sagt sie nichts. Mach vorher eine Sicherung.',
   faultCopy: 'Zeile kopieren',
   faultCopied: 'Kopiert.',
-  faultNotCopied: 'Das Kopieren ging nicht: Markiere die Zeile und kopiere sie von Hand.',
+  faultNotCopied: 'Das Kopieren ist nicht gelungen: Markiere die Zeile und kopiere sie von Hand.',
   licences: 'Lizenzen von allem, was darin ist',
 };

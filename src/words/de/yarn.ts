@@ -56,7 +56,7 @@ export const words: Translation<typeof english> = {
   stripedAnew: 'Sie beginnen mit jedem Abschnitt neu, auch in Bündchen und Blenden.',
   stripesThrough: 'Streifen an den Nähten treffen lassen',
   stripesThroughHint:
-    'Ab der ersten Reihe über dem Bündchen, durch alle Abschnitte eines Teils; Ärmel treffen den Körper an der Achsel. Auch bereits gestrickte Reihen bekommen dadurch andere Farben.',
+    'Ab der ersten Reihe über dem Bündchen, durch alle Abschnitte eines Teils; Ärmel treffen den Rumpf an der Achsel. Auch bereits gestrickte Reihen bekommen dadurch andere Farben.',
   stripesNone: 'Es gelten wieder die Streifen des ganzen Stücks.',
   stripesRow: 'Reihe {row}: {colour}',
   stripesThereToo: 'Auch: {piece}, ab Reihe {row}',

@@ -59,7 +59,7 @@ export const words: Translation<typeof english> = {
   gone: '{name} : s’en va',
   changed: '{name} : change',
   changedRows: '{name} : {count} entrées arrivent',
-  from: '{what} : rang {row} → {after} terminé',
+  from: '{what} : rangs faits : {row} → {after}',
   staysAt: '{what} : reste au rang {row} ; dans le fichier, c’est le rang {fileRow}',
   twoWays:
     '{what} : deux chemins, rang {row} sur {rows} ici et rang {fileRow} sur {fileRows} dans le fichier. Vous choisirez une fois réunis ; l’autre reste dans l’historique',
@@ -74,7 +74,7 @@ export const words: Translation<typeof english> = {
   leaveSo: 'Laisser ainsi',
   notTakenBack: 'Pas annulé',
   undone: 'Annulé ; ce que vous avez tricoté depuis est toujours là.',
-  stays: 'Reste, puisque vous y avez travaillé : {names}.',
+  stays: 'Reste, car vous y avez travaillé : {names}.',
   replaceAsk: 'Tout remplacer ?',
   replaceNo: 'Tout laisser tel quel',
   replaceYes: 'Oui, remplacer',
@@ -82,5 +82,5 @@ export const words: Translation<typeof english> = {
   nothingGoes: 'Aucun de vos rangs ne s’en va avec.',
   rowsGo: { one: '{name}, {count} rang de {what}', other: '{name}, {count} rangs de {what}' },
   entriesGo: { one: '{name}, {count} entrée', other: '{name}, {count} entrées' },
-  toWorkbasket: 'À la corbeille à ouvrage',
+  toWorkbasket: 'Retour à la corbeille à ouvrage',
 };

@@ -7,7 +7,7 @@ export const words: Translation<typeof english> = {
   check: 'Vérifier le compte',
   checkHint: 'Comptez les mailles ; Ridgeline dit ce qui a pu se passer.',
   find: 'Retrouver où j’en suis',
-  findHint: 'De ce que vous voyez sur l’aiguille, jusqu’au rang.',
+  findHint: 'Le rang, d’après ce que vous voyez sur l’aiguille.',
   rip: 'Défaire',
   ripHint: 'Jusqu’à un rang, un fil de vie ou un terrain sûr.',
   rework: 'Replanifier la suite',

@@ -24,7 +24,7 @@ export const words: Translation<typeof english> = {
   keptSo: 'Vous le gardez ainsi.',
   askAgain: 'M’avertir à nouveau',
   measures: 'Mesures',
-  whose: 'Les mesures de qui',
+  whose: 'À qui sont ces mesures',
   fromTable: '{table}, {size}',
   ownMeasures: 'Mes mesures',
   women: 'Femmes',
@@ -177,8 +177,8 @@ export const words: Translation<typeof english> = {
   buttonSize: 'Largeur d’un bouton',
   holesApart: 'D’une boutonnière à l’autre : {each} mailles',
   holesUneven:
-    'D’une boutonnière à l’autre d’abord {wide} mailles, puis {each} : les colonnes de la bande ne permettent pas plus régulier',
-  holesIn: 'Boutonnières dans',
+    'D’une boutonnière à l’autre, d’abord {wide} mailles, puis {each} : les colonnes de la bande ne permettent pas plus régulier',
+  holesIn: 'Boutonnières sur',
   worked: 'Comment il se tricote',
   see: 'Ce que cela donne',
   touch:
@@ -235,7 +235,7 @@ export const words: Translation<typeof english> = {
   decreases: 'Diminuées',
   boundOff: 'Rabattues',
   yarnTotal: 'Fil',
-  sizesWarn: 'À regarder avant qu’il ne parte',
+  sizesWarn: 'À vérifier avant de le transmettre',
   notInSize: 'Ne peut pas être tricoté dans cette taille.',
   piece: 'Pièce',
   Back: 'Dos',

@@ -3,7 +3,7 @@ import type { Translation } from '../message.ts';
 
 export const words: Translation<typeof english> = {
   opening: 'Ouverture…',
-  toWorkbasket: 'À la corbeille à ouvrage',
+  toWorkbasket: 'Retour à la corbeille à ouvrage',
   backTo: 'Retour à {garment}',
   rowOf: 'Rang {row} sur {rows}',
   toGo: { one: 'encore {count} rang', other: 'encore {count} rangs' },

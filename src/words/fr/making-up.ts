@@ -184,7 +184,7 @@ export const words: Translation<typeof english> = {
   whyBlock: 'Épinglé à ses mesures, chaque bord rejoint celui auquel il est cousu.',
   whySleeves: 'Maintenant, tant que le corps est encore ouvert et à plat.',
   whySide: 'Après les manches, pour que côté et dessous de bras soient une seule ligne.',
-  whyEnds: 'En dernier, puisque les coutures les cachent.',
+  whyEnds: 'En dernier, car les coutures les cachent.',
   cords:
     'Pour un vêtement d’enfant : ni cordons ni rubans à l’encolure, des boutons cousus pour tenir. Suivez les règles en vigueur chez vous.',
   join: 'Joindre deux bords',
@@ -203,8 +203,7 @@ export const words: Translation<typeof english> = {
   joinedLengths: '{first} d’un côté, {second} de l’autre.',
   joinedEased: 'Après chaque série de {every}, en prendre une de plus sur le bord le plus long.',
   joinedEven: 'Soutenez le plus long régulièrement.',
-  joinedGone:
-    'L’un de ses bords n’existe plus, puisqu’une pièce a changé. Défaites la jonction et refaites-la.',
+  joinedGone: 'L’un de ses bords n’existe plus, car une pièce a changé. Défaites la jonction et refaites-la.',
   joinedGoneTitle: 'Joint à la main',
   apart: 'Défaire la jonction',
   byMattress: 'Au point de matelas, l’endroit face à vous.',

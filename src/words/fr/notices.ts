@@ -28,7 +28,7 @@ export const words: Translation<typeof english> = {
   restBody: 'Vous tricotez depuis un bon moment. Posez les aiguilles, ouvrez les mains et regardez au loin.',
   restDone: 'Continuer',
   restNever: 'Ne plus me le rappeler',
-  locked: 'Verrouillé. Il ne se passe rien quand on le touche.',
+  locked: 'Verrouillé. Toucher l’écran ne fait rien.',
   holdToUnlock: 'Appui long pour déverrouiller',
   noSuchMake: 'Il n’y a rien à tricoter à cette adresse.',
   noSuchMakeHelp:

@@ -11,7 +11,7 @@ export const words: Translation<typeof english> = {
   lookingDone: 'Vous lisez le rang {row}. Tous les rangs de cette partie sont faits.',
   backToPlace: 'Retour au rang {row}',
   backToEnd: 'Retour à la fin',
-  placeHere: 'Le rang {row} vient ensuite',
+  placeHere: 'Prochain rang : {row}',
   rowBefore: 'Le rang d’avant',
   rowAfter: 'Le rang d’après',
 };

@@ -22,7 +22,7 @@ export const words: Translation<typeof english> = {
   tookDays: { one: 'en {count} jour', other: 'en {count} jours' },
   toMakingUp: 'Assembler',
   allDone: 'Toutes les pièces de {garment} sont tricotées.',
-  toGarment: 'À l’ouvrage',
+  toGarment: 'Voir l’ouvrage',
   garmentKnitted: 'Tricoté jusqu’à la dernière maille',
   garmentFinished: 'Terminé : tricoté et assemblé',
   notMadeUp: 'Pas encore assemblé.',

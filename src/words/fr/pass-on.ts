@@ -50,7 +50,7 @@ export const words: Translation<typeof english> = {
   keep: 'Le mettre dans la corbeille',
   keeping: 'Mise dans la corbeille…',
   cannot: 'Cet ouvrage ne peut pas être ouvert',
-  toWorkbasket: 'À la corbeille à ouvrage',
+  toWorkbasket: 'Retour à la corbeille à ouvrage',
   toDevice: 'Vers mon autre appareil',
   toDeviceWhat:
     'Cet ouvrage et où vous en êtes : chaque rang tel qu’il a été tricoté, notes et photos. Là-bas, il est réuni à ce que vous avez tricoté entre-temps, rien n’est remplacé ; et il revient par le même chemin.',
@@ -84,11 +84,11 @@ export const words: Translation<typeof english> = {
   setFigure: 'Changer',
   allSizes: 'Toutes les tailles',
   giveBack: 'Revenir à la règle : {figure}, {size}',
-  byRule: '(selon les règles {length})',
+  byRule: '(selon les règles : {length})',
   withDesign: 'Pour que d’autres le tracent à leur taille',
   withDesignHint: 'Le tracé part avec lui, et les mesures du corps pour lequel il est fait. Aucun nom.',
   yourSize: 'Votre taille',
-  asPlanned: 'Comme il était prévu {size}',
+  asPlanned: 'Tel qu’il était prévu {size}',
   changedByHand:
     'Des pièces ont été changées à la main après le tracé. C’est ainsi dans la taille prévue, et dans aucune autre.',
   keptFigures: 'Réglé à la main et gardé : {list}.',

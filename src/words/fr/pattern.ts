@@ -34,7 +34,7 @@ export const words: Translation<typeof english> = {
   textHint:
     'Commencez chaque pièce par son nom sur une ligne à part : BACK, SLEEVES (make 2). Mots anglais ou américains, abrégés ou non.',
   file: 'Texte d’un fichier',
-  fileReading: 'Lecture du fichier …',
+  fileReading: 'Lecture du fichier…',
   fileHelp:
     'Un PDF, un .docx ou un texte simple. Ce qui lit un PDF est chargé une fois, quand vous ouvrez le premier, puis gardé.',
   size: 'Taille',

@@ -17,7 +17,7 @@ export const words: Translation<typeof english> = {
   note: 'Rang {row} : {text}',
   again: 'Le tricoter à nouveau comme il a été fait',
   againHelp: 'Un nouvel ouvrage avec les changements faits en chemin ; celui-ci reste tel quel.',
-  againName: '{garment}, encore',
+  againName: '{garment}, bis',
   design: 'En tracer un autre d’après ses chiffres',
   designHelp:
     'Les mesures, l’échantillon et les choix dont il a été tracé, à changer et à tracer de nouveau : une autre taille, une autre encolure. Celui-ci reste tel quel.',

@@ -39,12 +39,12 @@ export const words: Translation<typeof english> = {
   dimHint: 'Sombre et chaude, pour une pièce où quelqu’un dort.',
   buzz: 'Vibrer à chaque rang',
   buzzHint:
-    'Court pour un rang sans façonnage, deux fois long avant un façonnage. Tous les appareils ne le peuvent pas.',
+    'Court pour un rang sans façonnage, deux fois long avant un façonnage. Tous les appareils n’en sont pas capables.',
   tick: 'Son à chaque rang',
   tickHint:
     'Grave pour un rang sans façonnage, montant avant un façonnage, descendant à la fin d’une section.',
   voice: 'Lire chaque rang à voix haute',
-  voiceHint: 'Dès que le rang d’avant est fait.',
+  voiceHint: 'Dès que le rang précédent est fait.',
   while: 'En tricotant',
   keys: 'Touches et pédales tourne-pages',
   keysHint:

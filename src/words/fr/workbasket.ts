@@ -6,7 +6,7 @@ export const words: Translation<typeof english> = {
   inHand: 'Le rang en cours',
   continue: 'Continuer à tricoter',
   lastKnitted: 'Tricoté pour la dernière fois {when}',
-  rowNext: 'le rang {row} sur {rows} vient ensuite',
+  rowNext: 'prochain rang : {row} sur {rows}',
   partDone: 'les {rows} rangs sont faits',
   onNeedles: 'Sur les aiguilles',
   resting: 'Au repos',
@@ -35,7 +35,7 @@ export const words: Translation<typeof english> = {
   settings: 'Réglages',
   keptFileLate: 'Le fichier que vous tenez à jour ne l’est pas',
   keptFileLateHelp: 'Les rangs faits depuis ne sont que sur cet appareil. Voyez pourquoi, et remédiez-y.',
-  toBackup: 'À la sauvegarde',
+  toBackup: 'Aller à la sauvegarde',
   update: 'Une nouvelle version de Ridgeline est prête',
   updateHelp: 'Cela prend une seconde ; vos rangs restent où ils sont.',
   updateNow: 'Y passer maintenant',
@@ -46,7 +46,7 @@ export const words: Translation<typeof english> = {
     'Cela ne veut pas dire qu’elle est vide. Rechargez la page ; vos rangs sont toujours sur cet appareil.',
   missingTitle: 'Vos ouvrages ont disparu',
   missing:
-    'Cet appareil avait {garments} et {entries} entrées de votre journal. Le navigateur a vidé son stockage, ou un autre profil est ouvert. Rien de ce que vous faites maintenant n’aggrave les choses.',
+    'Il y avait sur cet appareil {garments} et {entries} entrées de votre journal. Le navigateur a vidé son stockage, ou un autre profil est ouvert. Rien de ce que vous faites maintenant n’aggrave les choses.',
   missingGarments: { one: '{count} ouvrage', other: '{count} ouvrages' },
   goOn: 'Continuer sans eux',
   reload: 'Recharger',
@@ -64,5 +64,5 @@ export const words: Translation<typeof english> = {
   babyHelp: 'Pour six mois : manches droites, encolure ronde, quelques boutons.',
   cords:
     'Pour les petits enfants : ni cordons ni rubans à l’encolure, des boutons qui tiennent ou aucun. Suivez les règles en vigueur chez vous.',
-  toWorkbasket: 'À la corbeille à ouvrage',
+  toWorkbasket: 'Retour à la corbeille à ouvrage',
 };
