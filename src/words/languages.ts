@@ -6,6 +6,8 @@ export interface LanguageFacts {
   readonly locale: string;
   /** where it is written from right to left */
   readonly direction?: 'rtl';
+  /** between whole and tenths, as Intl has it for the locale */
+  readonly decimal: string;
   /** inches, as they stand behind a figure */
   readonly inch: string;
   /** yards of yarn */
@@ -13,9 +15,9 @@ export interface LanguageFacts {
 }
 
 export const languageTable = {
-  en: { name: 'English', locale: 'en-US', inch: 'in', yard: 'yd' },
-  de: { name: 'Deutsch', locale: 'de-DE', inch: 'Zoll', yard: 'Yards' },
-  fr: { name: 'Français', locale: 'fr-FR', inch: 'po', yard: 'yd' },
+  en: { name: 'English', locale: 'en-US', decimal: '.', inch: 'in', yard: 'yd' },
+  de: { name: 'Deutsch', locale: 'de-DE', decimal: ',', inch: 'Zoll', yard: 'Yards' },
+  fr: { name: 'Français', locale: 'fr-FR', decimal: ',', inch: 'po', yard: 'yd' },
 } as const satisfies Readonly<Record<string, LanguageFacts>>;
 
 export type Language = keyof typeof languageTable;

@@ -1,3 +1,4 @@
+import { languageTable } from './languages.ts';
 import { localeOf, speech } from './settings.ts';
 
 export interface NumberLook {
@@ -11,14 +12,16 @@ export interface NumberLook {
 
 const formats: Record<string, Intl.NumberFormat> = {};
 
-/** Written alike in every language of ours; making a format takes longer than the rest of a row's sentence. */
+/** Below it no number has a mark between thousands. */
 const NO_MARKS = 999;
 
 export function saysNumber(
   value: number,
   { plain = false, digits = 2, percent = false }: NumberLook = {},
 ): string {
-  if (!percent && Number.isInteger(value) && value >= 0 && value <= NO_MARKS) return String(value);
+  const short = rounded(value, digits);
+  if (!percent && value >= 0 && short <= NO_MARKS)
+    return String(short).replace('.', languageTable[speech.value.language].decimal);
   const locale = localeOf(speech.value);
   const key = `${locale} ${plain} ${digits} ${percent}`;
   formats[key] ??= new Intl.NumberFormat(locale, {
@@ -28,6 +31,13 @@ export function saysNumber(
   });
   return formats[key].format(value);
 }
+
+/**
+ * As Intl rounds it, halves upwards, by the digits it is written in. Not by Intl itself: its first format takes longer than
+ * all the rest of a screen.
+ */
+const rounded = (value: number, digits: number): number =>
+  Number(`${Math.round(Number(`${value}e${digits}`))}e-${digits}`);
 
 const lists: Record<string, Intl.ListFormat> = {};
 

@@ -24,14 +24,22 @@ export interface CatalogueModule {
   readonly rowWords?: (speech: Speech) => RowWords;
 }
 
-type Loaded = Readonly<Record<string, CatalogueModule>>;
-
 const id = (language: Language, name: string): string => `${language}/${name}`;
 
 const atFirst = Object.entries(alwaysThere).map(([name, words]) => [id('en', name), { words }]);
 
 /** What is loaded so far. */
-const loaded = signal<Loaded>(Object.fromEntries(atFirst));
+const loaded: Record<string, CatalogueModule> = Object.fromEntries(atFirst);
+
+/** How many came since. */
+const came = signal(0);
+
+/** A catalogue. Who asks for one that is not there is drawn again with the next that comes, and nobody else: the others have all their words. */
+function catalogue(language: Language, name: string): CatalogueModule | undefined {
+  const there = loaded[id(language, name)];
+  if (!there) void came.value;
+  return there;
+}
 
 /**
  * Says a message in the language, terms and units of the moment; a component that calls it is drawn again when
@@ -39,8 +47,7 @@ const loaded = signal<Loaded>(Object.fromEntries(atFirst));
  */
 export function say<Key extends WordKey>(key: Key, ...[figures]: FigureArgs<MessageAt<Key>>): string {
   const [name = '', word = ''] = key.split('.');
-  const message =
-    loaded.value[id(speech.value.language, name)]?.words[word] ?? loaded.value[id('en', name)]?.words[word];
+  const message = catalogue(speech.value.language, name)?.words[word] ?? catalogue('en', name)?.words[word];
   return message === undefined ? '' : wordMessage(message, figures ?? {}, speech.value);
 }
 
@@ -50,13 +57,13 @@ export function sayIfKnown(
   word: string,
   figures: Readonly<Record<string, string | number>> = {},
 ): string | undefined {
-  const message = loaded.value[id(speech.value.language, name)]?.words[word];
+  const message = catalogue(speech.value.language, name)?.words[word];
   return message === undefined ? undefined : wordMessage(message, figures, speech.value);
 }
 
 /** A catalogue's whole module where it is loaded; for words that are made, not looked up. */
-export const loadedModule = (language: Language, name: CatalogueName): CatalogueModule | undefined =>
-  loaded.value[id(language, name)];
+export const loadedModule: (language: Language, name: CatalogueName) => CatalogueModule | undefined =
+  catalogue;
 
 /** A message with its figures in place: the plural form by `count`, numbers by Intl, trade words by US or UK. */
 export function wordMessage(
@@ -97,25 +104,23 @@ export async function loadWords(...names: readonly CatalogueName[]): Promise<voi
 }
 
 const missingIn = (language: Language, names: readonly CatalogueName[]): readonly CatalogueName[] =>
-  names.filter((name) => !(id(language, name) in loaded.value));
+  names.filter((name) => !(id(language, name) in loaded));
 
 async function load(language: Language, names: readonly CatalogueName[]): Promise<void> {
-  const fetched = await Promise.all(
-    missingIn(language, names).map(
-      async (name): Promise<[string, CatalogueModule]> => [
-        id(language, name),
-        // a language that is not on this device yet, and no network: English is, and is better than no word
-        await fetchCatalogue(name, language).catch(
-          () => loaded.value[id('en', name)] ?? fetchCatalogue(name, 'en'),
-        ),
-      ],
-    ),
+  const missing = missingIn(language, names);
+  await Promise.all(
+    missing.map(async (name) => {
+      // a language that is not on this device yet, and no network: English is, and is better than no word
+      loaded[id(language, name)] = await fetchCatalogue(name, language).catch(
+        () => loaded[id('en', name)] ?? fetchCatalogue(name, 'en'),
+      );
+    }),
   );
-  if (fetched.length > 0) loaded.value = { ...loaded.value, ...Object.fromEntries(fetched) };
+  came.value += missing.length;
 }
 
 const inUse = (): readonly CatalogueName[] =>
-  Object.keys(loaded.value).map((key) => key.slice(key.indexOf('/') + 1) as CatalogueName);
+  Object.keys(loaded).map((key) => key.slice(key.indexOf('/') + 1) as CatalogueName);
 
 /** Changes how the app speaks. Every catalogue in use is first loaded in the new language, so no sentence is ever missing. */
 export async function speak(change: Partial<Speech>): Promise<void> {

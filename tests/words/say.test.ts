@@ -1,9 +1,11 @@
-import { afterEach, beforeAll, describe, expect, it } from 'vitest';
+import fc from 'fast-check';
+import { afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import { fault } from '../../src/knit/fault.ts';
 import type { PlannedRow } from '../../src/knit/piece/planned.ts';
 import type { Step } from '../../src/knit/row/step.ts';
 import { saysFabric, saysShaping, saysSide, saysStitches } from '../../src/words/craft.ts';
 import { loadFaults, saysFault } from '../../src/words/fault.ts';
+import { languages, languageTable } from '../../src/words/languages.ts';
 import { saysList, saysNumber } from '../../src/words/numbers.ts';
 import { saysRow } from '../../src/words/row.ts';
 import { loadWords, say, speak, wordMessage } from '../../src/words/say.ts';
@@ -185,6 +187,38 @@ describe('the first guess at how to speak', () => {
     expect(speechFor(['it-IT', 'de'])).toMatchObject({ language: 'de' });
     expect(speechFor(['ja'])).toMatchObject({ language: 'en', units: 'cm', needles: 'mm' });
     expect(speechFor([])).toMatchObject({ language: 'en' });
+  });
+
+  it('writes tenths and hundredths as Intl does, rounded as it rounds', async () => {
+    const odd = [
+      1.005, 2.675, 0.045, 8.345, 998.999, 998.9999, 999.5, 0.0000004, 1e-7, 0.5, 1.25, -1.25, 3.999,
+    ];
+    const any = fc.oneof(
+      fc.integer({ min: 0, max: 99_900_000 }).map((n) => n / 100_000),
+      fc.double({ min: 0, max: 1001, noNaN: true }),
+      fc.constantFrom(...odd),
+    );
+    for (const language of languages) {
+      await speak({ ...plainSpeech, language });
+      for (const digits of [0, 1, 2, 3]) {
+        const format = new Intl.NumberFormat(languageTable[language].locale, {
+          maximumFractionDigits: digits,
+        });
+        const law = fc.property(any, (n) => {
+          expect(saysNumber(n, { digits })).toBe(format.format(n));
+        });
+        fc.assert(law, { endOnFailure: true, numRuns: 300 });
+      }
+    }
+  });
+
+  it('makes no format for a needle or a gauge: the first takes longer than the rest of a screen', async () => {
+    const made = vi.spyOn(Intl, 'NumberFormat');
+    expect([4, 3.75, 21.5, 0].map((n) => saysNumber(n))).toEqual(['4', '3.75', '21.5', '0']);
+    await speak({ language: 'fr' });
+    expect(saysNumber(3.25)).toBe('3,25');
+    expect(made).not.toHaveBeenCalled();
+    made.mockRestore();
   });
 
   it('writes small whole numbers and picks plurals as Intl does', async () => {
