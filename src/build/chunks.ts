@@ -43,10 +43,12 @@ export const WHEN_WANTED = 'wanted-';
 
 /** What such a file is wanted for, by its name: 'pdf', 'docx'; undefined for any other file. */
 export const kindWanted = (file: string): string | undefined => /\/wanted-(\w+)/.exec(file)?.[1];
-/** How the screens look that no line before has taken. */
-const lookedAtLater = readdirSync('src/screens', { recursive: true, encoding: 'utf8' })
-  .filter((path) => path.endsWith('.css'))
-  .map((path) => `src/screens/${path}`);
+/** How all looks that no line before has taken. */
+const lookedAtLater = ['src/screens', 'src/ui'].flatMap((folder) =>
+  readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((path) => path.endsWith('.css'))
+    .map((path) => `${folder}/${path}`),
+);
 
 /** What goes from screen to camera; nothing asks for it to be kept. */
 const byCamera = [
@@ -95,6 +97,41 @@ const publishing = [
     .filter((name) => name !== 'src/knit/written/work-size.ts' && !sewing.includes(name)),
 ];
 
+const filesOf = (folder: string, ...names: readonly string[]): readonly string[] =>
+  names.map((name) => `src/${folder}/${name}.ts`);
+
+/** Of the craft, what is only said of a garment: it brings nothing along that plans. */
+const said = filesOf('knit', 'piece/ridges', 'garment/bodies');
+
+/** A backup, a whole garment as it is stored or passed on, and what comes with a row: the page's worker needs most of it too. */
+const keeping = [
+  ...filesOf('app/backup', 'backup-file', 'backup', 'one-garment', 'unite-kept'),
+  ...filesOf('store/backup', 'contents', 'export', 'import', 'merge', 'named-by-content', 'preview'),
+  ...filesOf('store/backup', 'undone', 'way-back', 'write-deed'),
+  ...filesOf('store', 'garment/garment-calls', 'garment/places', 'garment/write-garment', 'box/set-setting'),
+  'src/store/uniting/',
+  ...filesOf('store/share', 'link-parts'),
+  ...filesOf('app', 'device/quiet-line', 'device/tell', 'in-hand/before-row', 'garments/passing-on'),
+  'src/knit/piece/before-row.ts',
+  ...['quiet-line.tsx', 'knitting/before-row.tsx', 'count/read-notes.ts'].map(
+    (name) => `src/screens/${name}`,
+  ),
+];
+
+/** What drafts and plans, in several screens. */
+const planning = [
+  'src/app/drafts/design/',
+  ...filesOf('app/garments', 'in-sizes', 'mending'),
+  'src/screens/size-table.tsx',
+  'src/screens/mends/',
+];
+
+/** Rows in colours: told with a row, and reckoned with by what plans. */
+const ofColours = filesOf('knit', 'yarn/stripes', 'yarn/loops');
+
+/** What a text that is read and its worker have in common: a few lines, for which the screen waits for none of the reader. */
+const ofText = ['src/knit/pattern/text/with-lines.ts'];
+
 /** The search for what mends a garment after a change: it tries whole pieces, and is asked for seldom. */
 const mending = ['mends', 'ways', 'shoulder-ways', 'break-groups'].map(
   (name) => `src/knit/making-up/${name}.ts`,
@@ -110,10 +147,9 @@ export const chunks: readonly Chunk[] = [
   { name: 'workbasket', neededBy: [workbasket] },
   // looks of all other screens: in one file what they say alike takes no more room
   { name: 'looks', of: lookedAtLater },
+  { name: 'lines', of: ofText, shared: true },
   // what other screens and the worker share: it may touch nothing of a page
-  { name: 'beside', neededBy: [offThread], shared: true },
-  // what several screens share is fetched once, with the first of them, instead of in crumbs
-  { name: 'plan', of: ['src/knit/'], but: [...publishing, ...sewing], shared: true },
+  { name: 'beside', neededBy: [offThread], of: ofColours, shared: true },
   // the names of messages, which are the same in every language
   { name: 'names', made: ['src/words/names-of/'] },
   // a language comes whole, but for what the first screens say, for which nobody waits for all the rest, and for what a
@@ -127,6 +163,7 @@ export const chunks: readonly Chunk[] = [
       { name: `${WHEN_WANTED}publishing-${language}`, of: passed },
     ];
   }),
+  // what several screens share is fetched once, with the first of them, instead of in crumbs
   {
     name: 'parts',
     of: [
@@ -136,25 +173,39 @@ export const chunks: readonly Chunk[] = [
       'src/words/',
       'src/progress/',
       'src/store/',
-      'src/screens/mends/',
       // passing on names pieces as the draft does, and needs no more of it
       'src/screens/draft/says-name.ts',
       // the editor names a tool as the row in hand does, which must not bring all of the editor along
       'src/screens/count/tools.ts',
+      'src/screens/count/tools-menu.tsx',
+      'src/screens/knitting/ways-notice.tsx',
+      ...said,
       ...forAnyScreen,
     ],
-    but: [...byCamera, ...publishing],
+    but: [...byCamera, ...publishing, ...keeping, ...planning],
     shared: true,
   },
+  { name: 'keeping', of: keeping },
+  { name: 'plan', of: ['src/knit/', ...planning], but: [...publishing, ...sewing], shared: true },
   // screens that lead to one another come together: what they say alike takes no more room
   {
     name: 'garment',
     of: ['garment', 'making-up', 'yarn', 'record'].map((name) => `src/screens/${name}/`),
   },
-  { name: 'typing', of: ['draft', 'editor', 'pattern'].map((name) => `src/screens/${name}/`) },
+  // each of these a visit may begin with, and wants nothing of the others; the last ones are small
+  { name: 'draft', of: ['src/screens/draft/', ...filesOf('knit', 'garment/demo')] },
+  { name: 'editor', of: ['src/screens/editor/'] },
+  {
+    name: 'small-screens',
+    of: [
+      ...['pattern', 'settings', 'open'].map((name) => `src/screens/${name}/`),
+      ...filesOf('knit', 'pattern/text/other-tongue', 'garment/sample'),
+      ...filesOf('app', 'garments/sample'),
+    ],
+  },
   {
     name: 'handing-on',
-    of: ['pass-on', 'backup', 'settings'].map((name) => `src/screens/${name}/`),
+    of: ['pass-on', 'backup'].map((name) => `src/screens/${name}/`),
     but: [...byCamera, ...publishing, ...drawingCodes],
   },
   // wanted by few, one of them larger than the app: fetched with the first file of the kind
@@ -180,15 +231,8 @@ export const chunks: readonly Chunk[] = [
     name: 'beside-box',
     of: ['beside/beside', 'box/frame-factory', 'place/rows-together'].map((name) => `src/store/${name}.ts`),
   },
-  {
-    name: 'garment-calls',
-    of: ['store/garment/garment-calls', 'store/box/set-setting', 'app/backup/unite-kept'].map(
-      (name) => `src/${name}.ts`,
-    ),
-  },
   { name: 'other-screens', of: ['src/screens/other-screens.ts', 'src/words/says-fault.ts'] },
   { name: 'later', of: ['src/app/start/later.ts', 'src/app/device/all.ts'] },
-  { name: 'samples', of: ['src/screens/open/', 'src/app/garments/sample.ts', 'src/knit/garment/demo.ts'] },
 ];
 
 /** Paths in the list that are not there. */
@@ -208,9 +252,8 @@ export function chunkGroups(list: readonly Chunk[] = chunks) {
   return list.map(({ name, neededBy, andBy, of = [], made = [], but = [], shared }) => ({
     name: (id: string, graph: ModuleGraph) => {
       const needed = (by: readonly string[]) => isNeeded(by, id, graph);
-      const fits = neededBy
-        ? needed(neededBy) && (andBy === undefined || needed(andBy))
-        : isAt([...of, ...made], id) && !isAt(but, id);
+      const isNamed = isAt([...of, ...made], id) && !isAt(but, id);
+      const fits = isNamed || (neededBy && needed(neededBy) && (andBy === undefined || needed(andBy)));
       return fits ? name : null;
     },
     debugName: name,

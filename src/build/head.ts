@@ -104,7 +104,12 @@ const rest = 'src/words/en/settings.ts';
 /** What a screen asks for as soon as it runs. */
 const asks: Readonly<Record<string, readonly string[]>> = {
   // and what the row is set beside: named late it would come a whole way to the host later
-  sample: ['src/app/garments/sample.ts', 'src/screens/knitting/rest.ts'],
+  sample: [
+    'src/app/garments/sample.ts',
+    'src/knit/garment/sample.ts',
+    'src/store/garment/garment-calls.ts',
+    'src/screens/knitting/rest.ts',
+  ],
 };
 
 function firstFiles(bundle: readonly Rolldown.OutputBundle[string][]): FirstFiles {

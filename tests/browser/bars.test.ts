@@ -76,8 +76,17 @@ describe('what has to be fetched', () => {
       words: said,
     } = JSON.parse(/\((\{"files".*\})\)/.exec(page)?.[1] ?? '') as FirstFiles;
     expect(Object.keys(screens)).toContain('settings');
-    // what is typed in by few comes with no row
-    expect(screens.sample?.map((i) => files[i]).filter((file) => file?.includes('typing'))).toEqual([]);
+    // nobody waits for what another screen is for: a row and the settings plan nothing, a text is read without the designer
+    const asks = (screen: string, ...parts: readonly string[]) =>
+      screens[screen]
+        ?.map((i) => files[i])
+        .filter((file) => parts.some((part) => file?.includes(`/${part}-`)));
+    const typed = ['draft', 'editor', 'typing'];
+    for (const screen of ['', 'sample', 'samples', 'settings'])
+      expect(asks(screen, 'plan', ...typed), screen).toEqual([]);
+    for (const screen of ['settings', 'samples', 'read']) expect(asks(screen, 'beside'), screen).toEqual([]);
+    expect(asks('read', 'plan', ...typed)).toEqual([]);
+    expect(asks('draft', 'editor')).toEqual([]);
     for (const [address, needed] of Object.entries(screens))
       for (const [first, rest] of Object.values(said)) {
         const asked = [...needed.map((i) => files[i] ?? ''), first, ...(address === '' ? [] : [rest])];

@@ -35,6 +35,6 @@ describe('the list of what is fetched as one file', () => {
     expect(groupOf('/p/src/store/door.ts')).toBe('parts');
     expect(groupOf('/p/src/screens/yarn/yarn-screen.tsx')).toBe('garment');
     expect(groupOf('/p/src/screens/print/print-screen.tsx')).toBe('wanted-print');
-    expect(groupOf('/p/src/screens/editor/editor-screen.tsx')).toBe('typing');
+    expect(groupOf('/p/src/screens/editor/editor-screen.tsx')).toBe('editor');
   });
 });
