@@ -10,6 +10,8 @@
  * (./next-task.ts) the row is written, since a frame that is due waits for the whole of the task before it. When it is on
  * disk the screen shows it as done; in the task after that hand and ear are told. What is looked at second follows, one
  * part in a frame, in the order below (./late.tsx). What is spoken waits for no frame: a phone in a pocket paints none.
+ *
+ * A long page. It stands from its top on, one part in a task (./in-turn.tsx).
  */
 
 /** ms after the first screen stands. */

@@ -16,7 +16,7 @@ async function openDraft(size: keyof typeof phones, units: 'cm' | 'in' = 'cm'): 
       Object.defineProperty(navigator, 'languages', { get: () => ['en-GB'] }),
     );
   await phone.page.goto(`${at.url}#/draft`);
-  await phone.page.locator('.group').first().waitFor();
+  await phone.page.locator('.draft-end').waitFor();
   return phone.page;
 }
 

@@ -35,7 +35,7 @@ const words = {
     inSizes: 'In mehreren Größen',
     passOn: 'Weitergeben',
     work: 'Größen berechnen',
-    save: 'Text sichern',
+    save: 'Text speichern',
     both: 'cm und Zoll',
     chest: 'Um die Brust',
     looked: '18 Punkte angesehen; zu verbessern:',
@@ -65,7 +65,7 @@ it.each(walkedBy(['en-GB', 'de-DE'] as const, (language) => language === 'de-DE'
       language,
     );
     await page.goto(`${at.url}#/draft`);
-    await page.locator('.group').first().waitFor();
+    await page.locator('.draft-end').waitFor();
     await page.evaluate(() => {
       for (const group of document.querySelectorAll('details')) group.open = true;
     });
@@ -174,7 +174,7 @@ it('from a draft to its paper in five sizes at 320 px by the keyboard alone', as
     await page.keyboard.press('Enter');
   };
   await page.goto(`${at.url}#/draft`);
-  await page.locator('.group').first().waitFor();
+  await page.locator('.draft-end').waitFor();
   await press(/^Make it$/);
   await page.getByRole('heading', { level: 1 }).waitFor();
   const folded = page.locator('summary', { hasText: 'pass on' });

@@ -66,7 +66,7 @@ describe('a small child’s pullover that opens at the neck', () => {
       phone = await openPhone({ size: 'common', worker: false });
       const { page } = phone;
       await page.goto(`${host.url}#/draft`);
-      await page.locator('.group').first().waitFor();
+      await page.locator('.draft-end').waitFor();
       await openAll(page);
       await page.getByLabel('Whose measures').selectOption({ label: 'Children (years), 2' });
       await choose(page, 'Armhole', armhole);

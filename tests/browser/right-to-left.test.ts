@@ -22,7 +22,7 @@ const sights: readonly (readonly [string, string])[] = [
   ['#/g/sample/record', 'h1'],
   ['#/g/sample/pass-on', 'svg[role="img"]'],
   ['#/sample/cardigan', '.pad'],
-  ['#/draft', '.group'],
+  ['#/draft', '.draft-end'],
   ['#/read', 'textarea'],
   ['#/edit/sample?piece=front', '#edit-part-0'],
   ['#/backup', '.backup'],

@@ -236,7 +236,7 @@ const beginnings: readonly Sight[] = [
     screen: 'sampleOf',
     come: (_, knitter) => knitter.open('#/sample/cardigan').then(() => knitter.pad.waitFor()),
   },
-  screenSight('draft', 'draft', '#/draft', (page) => page.locator('.group').first().waitFor()),
+  screenSight('draft', 'draft', '#/draft', (page) => page.locator('.draft-end').waitFor()),
   {
     name: 'draft unfolded',
     screen: 'draft',

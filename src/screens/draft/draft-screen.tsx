@@ -10,6 +10,7 @@ import {
   unread,
 } from '../../app/drafts/design/designer.ts';
 import { hrefTo } from '../../app/routes.ts';
+import { InTurn } from '../../pace/in-turn.tsx';
 import { TextField } from '../../ui/field/text-field.tsx';
 import { Screen } from '../../ui/screen/screen.tsx';
 import { say } from '../../words/say.ts';
@@ -49,28 +50,46 @@ export default function DraftScreen() {
     );
   }
   return (
-    <Screen title={title} back={back} foot={<DraftFoot />}>
-      <div class="draft-steps">
-        <Measures />
-        <Swatches />
-      </div>
-      {drafted.value?.ok && <Schematic draft={drafted.value.value} open={open} />}
-      <Edges onToggle={toggle} />
-      <Shape />
-      <div class="draft-folds">
-        <Worked />
-        <See />
-        <Sizes />
-      </div>
-      <TextField
-        label={say('draft.name')}
-        value={now.name}
-        onInput={(name) => change((old) => ({ ...old, name }))}
-      />
-      <div class="draft-end">
-        <p class="quiet">{say('draft.kept')}</p>
-        <StartAgain words="draft" onAgain={startAgain} />
-      </div>
+    <Screen title={title} back={back} foot={foot}>
+      <InTurn atOnce={0}>
+        <Drafted />
+        <div class="draft-steps">
+          <Measures />
+          <Swatches />
+        </div>
+        <Drawn open={open} />
+        <Edges onToggle={toggle} />
+        <Shape />
+        <div class="draft-folds">
+          <Worked />
+          <See />
+          <Sizes />
+        </div>
+        <TextField
+          label={say('draft.name')}
+          value={now.name}
+          onInput={(name) => change((old) => ({ ...old, name }))}
+        />
+        <div class="draft-end">
+          <p class="quiet">{say('draft.kept')}</p>
+          <StartAgain words="draft" onAgain={startAgain} />
+        </div>
+      </InTurn>
     </Screen>
   );
 }
+
+/** The design is drafted in a task of its own, before a field asks what is wrong with it: that takes the longest. */
+function Drafted() {
+  void drafted.value;
+  return null;
+}
+
+const foot = (
+  <InTurn atOnce={0}>
+    <DraftFoot />
+  </InTurn>
+);
+
+const Drawn = ({ open }: { readonly open: ReadonlySet<string> }) =>
+  drafted.value?.ok ? <Schematic draft={drafted.value.value} open={open} /> : null;

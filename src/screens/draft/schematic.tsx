@@ -14,8 +14,12 @@ interface SchematicProps {
   readonly open: ReadonlySet<string>;
 }
 
-/** px: a phone's column, until the real one is measured */
-const USUAL = { width: 358, em: 16, apart: 0 };
+/** What it is drawn into, px: known once its frame stands. */
+interface Room {
+  readonly width: number;
+  readonly em: number;
+  readonly apart: number;
+}
 
 /**
  * The garment to scale, as knitted stitch by stitch and row by row, and dashed as asked for: touching an edge opens what
@@ -23,7 +27,7 @@ const USUAL = { width: 358, em: 16, apart: 0 };
  */
 export function Schematic({ draft, open }: SchematicProps) {
   const frame = useRef<HTMLDivElement>(null);
-  const [room, setRoom] = useState(USUAL);
+  const [room, setRoom] = useState<Room>();
   useLayoutEffect(() => {
     const own = frame.current;
     if (!own) return;
@@ -33,7 +37,7 @@ export function Schematic({ draft, open }: SchematicProps) {
       const apart = px(getComputedStyle(own).letterSpacing);
       const width = own.clientWidth;
       setRoom((old) =>
-        old.width === width && old.em === em && old.apart === apart ? old : { width, em, apart },
+        old?.width === width && old.em === em && old.apart === apart ? old : { width, em, apart },
       );
     };
     measure();
@@ -43,46 +47,60 @@ export function Schematic({ draft, open }: SchematicProps) {
     watch.observe(document.body);
     return () => watch.disconnect();
   }, []);
-  const drawing = useMemo(() => drawingOf(draft, room), [draft, room, speech.value]);
-  const { garment, put, width, height } = drawing;
-  const line = (points: readonly Point[]) => lineOf(points.map(put));
+  // speech: the figures' words and units
+  const drawing = useMemo(() => room && drawingOf(draft, room), [draft, room, speech.value]);
   return (
     <div class="draft-drawings">
       <div class="draft-frame" ref={frame}>
-        <svg
-          class="draft-drawing"
-          width={width}
-          height={height}
-          viewBox={`0 0 ${width} ${height.toFixed(1)}`}
-          aria-hidden="true"
-          onClick={(event) => touched(event, drawing)}
-        >
-          {garment.cloth.map((points, i) => (
-            <path class="draft-made" key={i} d={`${line(points)}Z`} />
-          ))}
-          {garment.asked.map((points, i) => (
-            <path class="draft-asked" key={i} d={`${line(points)}Z`} />
-          ))}
-          {garment.edges.map(({ name, line: points }, i) => (
-            <path
-              class={open.has(name) ? 'draft-edge draft-edge-open' : 'draft-edge'}
-              key={i}
-              d={line(points)}
-              data-edge-line={name}
-            />
-          ))}
-          {garment.openings.map((points, i) => (
-            <path class="draft-opening" key={i} d={line(points)} />
-          ))}
-        </svg>
-        {drawing.figures.map((figure) => (
-          <FigureKey key={figure.to} figure={figure} />
-        ))}
+        {drawing && <Drawn drawing={drawing} open={open} />}
       </div>
       <p class="quiet">
-        {say('draft.touch')} {garment.openings.length > 0 && say('draft.opens')}
+        {say('draft.touch')} {drawing && drawing.garment.openings.length > 0 && say('draft.opens')}
       </p>
     </div>
+  );
+}
+
+interface DrawnProps {
+  readonly drawing: Drawing;
+  readonly open: ReadonlySet<string>;
+}
+
+function Drawn({ drawing, open }: DrawnProps) {
+  const { garment, put, width, height } = drawing;
+  const line = (points: readonly Point[]) => lineOf(points.map(put));
+  return (
+    <>
+      <svg
+        class="draft-drawing"
+        width={width}
+        height={height}
+        viewBox={`0 0 ${width} ${height.toFixed(1)}`}
+        aria-hidden="true"
+        onClick={(event) => touched(event, drawing)}
+      >
+        {garment.cloth.map((points, i) => (
+          <path class="draft-made" key={i} d={`${line(points)}Z`} />
+        ))}
+        {garment.asked.map((points, i) => (
+          <path class="draft-asked" key={i} d={`${line(points)}Z`} />
+        ))}
+        {garment.edges.map(({ name, line: points }, i) => (
+          <path
+            class={open.has(name) ? 'draft-edge draft-edge-open' : 'draft-edge'}
+            key={i}
+            d={line(points)}
+            data-edge-line={name}
+          />
+        ))}
+        {garment.openings.map((points, i) => (
+          <path class="draft-opening" key={i} d={line(points)} />
+        ))}
+      </svg>
+      {drawing.figures.map((figure) => (
+        <FigureKey key={figure.to} figure={figure} />
+      ))}
+    </>
   );
 }
 

@@ -4,6 +4,7 @@ import { later as whenStands } from '../../pace/first-screen.ts';
 import type { CatalogueName } from '../../words/catalogues.ts';
 import { loadWords } from '../../words/say.ts';
 import { type Later, later } from '../later.tsx';
+import type { Fetched } from './in-turn.ts';
 
 /** What the row in hand can do without for a moment, as one file. */
 const rest = () => import('./rest.ts');
@@ -11,7 +12,7 @@ const rest = () => import('./rest.ts');
 type Rest = Awaited<ReturnType<typeof rest>>;
 type PropsOf<Part> = Part extends (props: infer Props extends object) => unknown ? Props : object;
 
-const all: { readonly fetch: () => Promise<unknown> }[] = [];
+const all: Fetched[] = [];
 
 /** One of them, with words that only it needs. */
 function part<Name extends keyof Rest>(
@@ -40,11 +41,12 @@ export const Locked = part('Locked', 'notices');
 export const LookingBar = part('LookingBar', 'otherRow');
 
 /**
- * Fetches all of it at once, so that an update of the app cannot take a part away in the middle of knitting. Asked for
- * at once: an effect that waits for a frame would take those of the row along before the row is painted.
+ * Fetches all of it at once, which is one file and that of its words, so that an update of the app cannot take a part
+ * away in the middle of knitting; each is drawn in a task of its own. Asked for at once: an effect that waits for a frame
+ * would take those of the row along before the row is painted.
  */
 export function useRestAfterPaint(): void {
-  useLayoutEffect(() => whenStands('rest', () => Promise.all(all.map((part) => part.fetch()))), []);
+  useLayoutEffect(() => whenStands('rest', async () => (await rest()).inTurn(all)), []);
 }
 
 /** A make that cannot be shown is said at once: nothing else comes first. */

@@ -2,6 +2,7 @@
 export { ReadNotes } from '../count/read-notes.ts';
 export { Ahead } from './ahead.tsx';
 export { BeforeRow } from './before-row.tsx';
+export { inTurn } from './in-turn.ts';
 export { LengthNotice } from './length-notice.tsx';
 export { Locked } from './locked.tsx';
 export { LookingBar } from './looking-bar.tsx';

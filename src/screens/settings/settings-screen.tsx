@@ -9,6 +9,7 @@ import {
 } from '../../app/settings/change-settings.ts';
 import { type Settings, settings } from '../../app/settings/settings.ts';
 import { readFault } from '../../app/state.ts';
+import { InTurn } from '../../pace/in-turn.tsx';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { Toggle } from '../../ui/choice/toggle.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
@@ -31,21 +32,23 @@ export default function SettingsScreen() {
           {saysFault(fault)}
         </Notice>
       )}
-      <Group title={say('settings.safe')}>
-        <Keeping />
-      </Group>
-      <Group title={say('settings.words')}>
-        <WordChoices />
-      </Group>
-      <Group title={say('settings.look')}>
-        <LookChoices />
-      </Group>
-      <Group title={say('settings.while')}>
-        <KnittingSwitches />
-      </Group>
-      <Group title={say('settings.about')}>
-        <About />
-      </Group>
+      <InTurn atOnce={2}>
+        <Group title={say('settings.safe')}>
+          <Keeping />
+        </Group>
+        <Group title={say('settings.words')}>
+          <WordChoices />
+        </Group>
+        <Group title={say('settings.look')}>
+          <LookChoices />
+        </Group>
+        <Group title={say('settings.while')}>
+          <KnittingSwitches />
+        </Group>
+        <Group title={say('settings.about')}>
+          <About />
+        </Group>
+      </InTurn>
     </Screen>
   );
 }
