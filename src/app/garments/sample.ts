@@ -1,7 +1,9 @@
 import { ok, type Result } from '../../knit/fault.ts';
 import type { DemoName } from '../../knit/garment/demo.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
+import { nextTask } from '../../pace/next-task.ts';
 import { type MakeKey, makeKey } from '../../progress/log.ts';
+import type { GarmentRecord, PlanRecord } from '../../store/records.ts';
 import { store } from '../store.ts';
 import { putNew } from './save-new.ts';
 
@@ -18,15 +20,30 @@ const firstMake = (id: SampleName): MakeKey => makeKey({ garment: id, piece: 'ba
 export async function openSample(id: SampleName = 'sample', now = Date.now()): Promise<Result<MakeKey>> {
   const open = await store();
   if ((await open.garment(id)).ok) return ok(firstMake(id));
-  const [sample, { planRecords }] = await Promise.all([readSample(id), import('./plan-records.ts')]);
+  const [sample] = await Promise.all([readSample(id), planner()]);
   if (!sample.ok) return sample;
   const pieces = sample.value.pieces.map((recipe) => ({
     id: recipe.name.toLowerCase().replaceAll(' ', '-'),
     recipe,
   }));
   // another window may have made it meanwhile
-  const put = await putNew({ ...sample.value, pieces }, { id, now, plansOf: planRecords });
+  const put = await putNew({ ...sample.value, pieces }, { id, now, plansOf: pieceByPiece });
   return put.ok ? ok(firstMake(id)) : put;
+}
+
+const planner = () => import('./plan-records.ts');
+
+/** Spelled out with a task for each piece: a slow phone is not deaf while all of them are. */
+async function pieceByPiece(garment: GarmentRecord): Promise<Result<PlanRecord[]>> {
+  const { planRecords } = await planner();
+  const records: PlanRecord[] = [];
+  for (const piece of garment.pieces) {
+    await nextTask();
+    const made = planRecords({ ...garment, pieces: [piece] });
+    if (!made.ok) return made;
+    records.push(...made.value);
+  }
+  return ok(records);
 }
 
 async function readSample(id: SampleName): Promise<Result<Garment>> {

@@ -6,7 +6,7 @@ import { nameOf, Refusal } from '../faults.ts';
 import type { Wish } from '../place/write-log.ts';
 import { type AskedOf, writeOnce } from '../place/write-once.ts';
 import type { GarmentRecord, PlaceRecord, PlanRecord } from '../records.ts';
-import { troubleIn, troubleInPlan } from '../shapes/check-record.ts';
+import { troubleIn, troubleInPlan, troubleInTurn } from '../shapes/check-record.ts';
 import { type By, stampedChange } from '../uniting/stamped-change.ts';
 import { type Rework, writeRework } from './rework.ts';
 import {
@@ -24,13 +24,13 @@ import {
  * A garment that is new: one of its id that is there stays as it is. What is saved must come back out of a backup: its
  * shape is checked first.
  */
-export function saveGarment(
+export async function saveGarment(
   box: Box,
   garment: GarmentRecord,
   plans: readonly PlanRecord[],
 ): Promise<Result<readonly PlaceRecord[]>> {
-  const trouble = troubleIn(garment, plans);
-  if (trouble !== undefined) return Promise.resolve(refuse(trouble));
+  const trouble = await troubleInTurn(garment, plans);
+  if (trouble !== undefined) return refuse(trouble);
   return counted(box, garment.id, async (tx) => {
     const there = await tx.objectStore('garments').get(garment.id);
     if (there === undefined) return (await writeGarment(tx, garment, plans, undefined, byNow(box))).places;

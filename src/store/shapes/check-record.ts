@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { type Fault, fault } from '../../knit/fault.ts';
 import type { Recipe } from '../../knit/piece/recipe.ts';
+import { nextTask } from '../../pace/next-task.ts';
 import type { GarmentRecord, PlanRecord } from '../records.ts';
 import { recipe } from './craft-shapes.ts';
 import { garmentRecord, plannedPart, planRecord } from './record-shapes.ts';
@@ -11,6 +12,20 @@ export function troubleIn(garment: GarmentRecord, plans: readonly PlanRecord[]):
     first(garmentRecord, garment) ??
     plans.map((plan) => first(planRecord, plan)).find((found) => found !== undefined)
   );
+}
+
+/** The same, each plan in a task of its own: a whole garment looked through in one would make a slow phone deaf. */
+export async function troubleInTurn(
+  garment: GarmentRecord,
+  plans: readonly PlanRecord[],
+): Promise<Fault | undefined> {
+  let trouble = troubleIn(garment, []);
+  for (const plan of plans) {
+    if (trouble !== undefined) break;
+    await nextTask();
+    trouble = first(planRecord, plan);
+  }
+  return trouble;
 }
 
 /** The same for a new plan of a make, to which the store gives its id and version, with the recipe that its piece shall have. */

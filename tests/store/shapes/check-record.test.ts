@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { troubleIn, troubleInPlan } from '../../../src/store/shapes/check-record.ts';
+import { nextTask } from '../../../src/pace/next-task.ts';
+import { troubleIn, troubleInPlan, troubleInTurn } from '../../../src/store/shapes/check-record.ts';
 import { plainPart, planOf, scarf } from '../scenario.ts';
 
 const { garment, plans } = scarf();
@@ -44,6 +45,20 @@ describe('what no backup could bring back', () => {
     };
     expect(troubleIn(garment, [...plans, bad(-1)])).toMatchObject({ figures: { detailText: 'version' } });
     expect(troubleIn({ ...garment, name: '' }, [bad(-1)])).toMatchObject({ figures: { detailText: 'name' } });
+  });
+
+  it('is found in the same order where a task is taken for each plan, and other work comes between', async () => {
+    const bad = { ...planOf('scarf', 'long', 4), version: -1 };
+    const asked = [plans, [...plans, bad], [bad, ...plans]];
+    for (const all of asked) expect(await troubleInTurn(garment, all)).toEqual(troubleIn(garment, all));
+    expect(await troubleInTurn({ ...garment, name: '' }, [bad])).toEqual(
+      troubleIn({ ...garment, name: '' }, [bad]),
+    );
+    const order: string[] = [];
+    const looked = troubleInTurn(garment, plans).then(() => order.push('looked through'));
+    for (const _ of plans) await nextTask().then(() => order.push('other work'));
+    await looked;
+    expect(order.indexOf('looked through')).toBeGreaterThanOrEqual(plans.length - 1);
   });
 
   it('is the same of a new plan and of the recipe that its piece shall have', () => {
