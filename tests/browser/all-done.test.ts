@@ -1,8 +1,7 @@
 import { afterAll, expect, it } from 'vitest';
-import { dist } from '../run/built.ts';
-import { serve } from '../run/serve.ts';
 import { violations } from './axe.ts';
 import { openPhone, removeProfiles } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
 import { knitterAt } from './knitter.ts';
 import { openSettings, wear } from './looks.ts';
 import { atRow } from './sights.ts';
@@ -11,7 +10,7 @@ import { until } from './until.ts';
 afterAll(removeProfiles);
 
 it('a garment that is knitted to the last row says so, with what it took and whether it is made up, in both languages', async () => {
-  const host = await serve({ root: dist });
+  const host = await plainHost();
   const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
   const { page } = phone;
   const knitter = knitterAt(page, host.url);
@@ -68,5 +67,4 @@ it('a garment that is knitted to the last row says so, with what it took and whe
   await done.getByText('Finished: knitted and made up').waitFor();
   if (process.env.LAP_SHOT) await page.screenshot({ path: process.env.LAP_SHOT });
   await phone.close();
-  await host.close();
 });

@@ -1,7 +1,6 @@
 import { afterAll, expect, it } from 'vitest';
-import { dist } from '../run/built.ts';
-import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
 import { knitterAt } from './knitter.ts';
 import { settled } from './settled.ts';
 import { sights } from './sights.ts';
@@ -21,7 +20,7 @@ const stacked = {
 const MOST = 60;
 
 it('a screen that is drawn has at most three fifths of the words, controls and height that it had as a stack', async () => {
-  const host = await serve({ root: dist });
+  const host = await plainHost();
   const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
   const { page } = phone;
   const knitter = knitterAt(page, host.url);
@@ -47,5 +46,4 @@ it('a screen that is drawn has at most three fifths of the words, controls and h
   }
   expect(over).toEqual([]);
   await phone.close();
-  await host.close();
 });

@@ -1,20 +1,18 @@
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
-import { dist } from '../run/built.ts';
-import { serve } from '../run/serve.ts';
 import { liesInTheBox } from './backed-up.ts';
 import { openPhone, type Phone, removeProfiles } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
 import { knitterAt } from './knitter.ts';
 import { until } from './until.ts';
 
 afterAll(removeProfiles);
 
 async function withPhone(use: (phone: Phone, url: string) => Promise<void>): Promise<void> {
-  const host = await serve({ root: dist });
+  const host = await plainHost();
   const phone = await openPhone({ worker: false });
   await use(phone, host.url);
   await phone.close();
-  await host.close();
 }
 
 /** Name of what has the focus, as a screen reader would say it; empty where nothing has it. */

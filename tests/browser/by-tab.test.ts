@@ -1,7 +1,6 @@
 import { afterAll, expect, it } from 'vitest';
-import { dist } from '../run/built.ts';
-import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
 import { knitterAt } from './knitter.ts';
 import { openSettings, wear } from './looks.ts';
 import { englishIn, ownTexts, textsOf } from './other-tongue.ts';
@@ -23,7 +22,7 @@ const toWalk = isWhole ? sights : sights.filter(({ name }) => quick.includes(nam
 const isSpoken = (name: string) => isWhole || name === 'shaping row';
 
 it('every control of a screen is reached by Tab in the order of reading, shows the focus and lets it go; in German and in French no sentence is English', async () => {
-  const host = await serve({ root: dist });
+  const host = await plainHost();
   const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
   const { page } = phone;
   const knitter = knitterAt(page, host.url);
@@ -55,11 +54,10 @@ it('every control of a screen is reached by Tab in the order of reading, shows t
   expect(found).toEqual([]);
   expect(tabbed.size).toBeGreaterThan(isWhole ? 200 : 25);
   await phone.close();
-  await host.close();
 }, 900_000);
 
 it('finds what Tab does not come to, what hides its focus, what holds it, and an English sentence', async () => {
-  const host = await serve({ root: dist });
+  const host = await plainHost();
   const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
   const { page } = phone;
   await page.goto(host.url);
@@ -91,5 +89,4 @@ it('finds what Tab does not come to, what hides its focus, what holds it, and an
   const isEnglish = await englishIn('de');
   expect((await textsOf(page)).map(isEnglish).filter((one) => one !== undefined)).not.toEqual([]);
   await phone.close();
-  await host.close();
 });

@@ -26,7 +26,7 @@ export function withOtherWords(root: string, into: string, said: string, instead
 }
 
 /** The script in the page's head names files, and is allowed by its hash alone. */
-function allowAnew(root: string): void {
+export function allowAnew(root: string): void {
   const path = join(root, 'index.html');
   const page = readFileSync(path, 'utf8');
   const [, script = ''] = /<script>([\s\S]*?)<\/script>/.exec(page) ?? [];
@@ -35,7 +35,7 @@ function allowAnew(root: string): void {
 }
 
 /** The worker's list says what each file is, byte for byte. */
-function signAnew(root: string): void {
+export function signAnew(root: string): void {
   const worker = join(root, 'sw.js');
   const signed = (url: string) =>
     `sha384-${createHash('sha384')

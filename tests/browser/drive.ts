@@ -1,8 +1,17 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import {
+  type Browser,
+  type BrowserContext,
+  type ConsoleMessage,
+  chromium,
+  type Page,
+  type Request,
+  type WebError,
+} from 'playwright-core';
 import { requireChromium } from '../run/chromium.ts';
+import { borrowWindow } from './kept-windows.ts';
 import { killBrowserOf } from './kill.ts';
 
 /** Phones that the screens are made for, in CSS pixels. */
@@ -83,7 +92,13 @@ export function newProfile(): string {
   return profile;
 }
 
-const launch = (args: readonly string[] = []) => ({
+/**
+ * Pages of tests live for seconds: what a browser would compile once more, and better, for those that live long, and
+ * the threads that it does so on, took a sixth of the work of opening them. (A bench gives arguments of its own.)
+ */
+const shortLived = ['--js-flags=--no-opt --single-threaded'];
+
+const launch = (args: readonly string[] = shortLived) => ({
   executablePath: requireChromium(),
   args: ['--no-sandbox', `--disable-features=${notNeeded.join(',')}`, ...args],
 });
@@ -92,7 +107,7 @@ let shared: Promise<Browser> | undefined;
 
 function sharedBrowser(): Promise<Browser> {
   // one process for the windows of a phone: the empty page that a window begins with has one of its own else, and the app another
-  shared ??= chromium.launch(launch(['--renderer-process-limit=1']));
+  shared ??= chromium.launch(launch([...shortLived, '--renderer-process-limit=1']));
   return shared;
 }
 
@@ -100,7 +115,7 @@ function sharedBrowser(): Promise<Browser> {
 export async function openPhone(options: PhoneOptions = {}): Promise<Phone> {
   const {
     size = 'common',
-    args = [],
+    args,
     worker = true,
     once = !worker,
     profile = once ? '' : newProfile(),
@@ -118,25 +133,35 @@ export async function openPhone(options: PhoneOptions = {}): Promise<Phone> {
     ...(reducedMotion && { reducedMotion }),
     ...(locale && { locale }),
   };
-  const context = once
-    ? await (await sharedBrowser()).newContext({ serviceWorkers: worker ? 'allow' : 'block', ...look })
-    : await chromium.launchPersistentContext(profile, { ...launch(args), ...look });
-  const page = context.pages()[0] ?? (await context.newPage());
+  const { context, page, giveBack } = await opened();
   const strangers: string[] = [];
   const complaints: string[] = [];
-  context.on('request', (request) => {
+  const onRequest = (request: Request) => {
     if (!isOwn(request.url())) strangers.push(request.url());
-  });
-  context.on('console', (message) => {
+  };
+  const onConsole = (message: ConsoleMessage) => {
     if (message.type() === 'error') complaints.push(message.text());
-  });
-  context.on('weberror', (error) => complaints.push(error.error().message));
+  };
+  const onError = (error: WebError) => complaints.push(error.error().message);
+  context.on('request', onRequest).on('console', onConsole).on('weberror', onError);
   const closed = new Promise<void>((resolve) => context.once('close', () => resolve()));
   const kill = async () => {
     killBrowserOf(profile);
     await closed;
   };
-  return { context, page, profile, strangers, complaints, kill, close: () => context.close() };
+  const close = async () => {
+    await giveBack();
+    context.off('request', onRequest).off('console', onConsole).off('weberror', onError);
+  };
+  return { context, page, profile, strangers, complaints, kill, close };
+
+  async function opened() {
+    if (!worker) return borrowWindow(await sharedBrowser(), { serviceWorkers: 'block', ...look });
+    const its = once
+      ? await (await sharedBrowser()).newContext(look)
+      : await chromium.launchPersistentContext(profile, { ...launch(args), ...look });
+    return { context: its, page: its.pages()[0] ?? (await its.newPage()), giveBack: () => its.close() };
+  }
 }
 
 /** Every test's host is this machine; what a page makes for itself (blob:, data:) goes nowhere. */

@@ -59,7 +59,7 @@ describe('the pages of a garment by its numbers', () => {
 
   it('in German, in letters twice as large, nothing runs off the small phone', async () => {
     const phone = await at.open({ size: 'small' });
-    await phone.context.addInitScript(() => {
+    await phone.page.addInitScript(() => {
       Object.defineProperty(navigator, 'languages', { get: () => ['de-DE'] });
     });
     const { page } = phone;

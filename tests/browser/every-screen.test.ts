@@ -1,10 +1,9 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { patterns } from '../../src/app/routes.ts';
-import { dist } from '../run/built.ts';
-import { serve } from '../run/serve.ts';
 import { violations } from './axe.ts';
 import { whatNoBackupHas } from './backed-up.ts';
 import { openPhone, removeProfiles } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
 import { knitterAt } from './knitter.ts';
 import { looks, looksToTry, movesSideways, openSettings, wear } from './looks.ts';
 import { illSet } from './set-well.ts';
@@ -24,7 +23,7 @@ describe('every screen and state', () => {
   it(
     'has no violation by day nor, small, by night; holds on its side, in large and in spaced letters, in German, from right to left, no word broken or cut, no number parted from its unit, nothing too small for a finger; is told to a reader as before; and can be backed up',
     async () => {
-      const host = await serve({ root: dist });
+      const host = await plainHost();
       const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
       const { page } = phone;
       const knitter = knitterAt(page, host.url);
@@ -56,7 +55,6 @@ describe('every screen and state', () => {
       expect(phone.complaints).toEqual([]);
       expect(phone.strangers).toEqual([]);
       await answers('closing the phone', phone.close());
-      await answers('closing the host', host.close());
     },
     process.env.RIDGELINE_LOOKS === 'all' ? 1_800_000 : 600_000,
   );
@@ -64,7 +62,7 @@ describe('every screen and state', () => {
 
 describe('what is read while knitting', () => {
   it('is large enough for arm’s length: the count at least 64 px, the row at least 26 px, the pad for a thumb', async () => {
-    const host = await serve({ root: dist });
+    const host = await plainHost();
     const phone = await openPhone({ once: true });
     const knitter = knitterAt(phone.page, host.url);
     await knitter.openSample();
@@ -84,6 +82,5 @@ describe('what is read while knitting', () => {
       );
     expect(small).toEqual([]);
     await phone.close();
-    await host.close();
   });
 });

@@ -1,8 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
-import { dist } from '../run/built.ts';
-import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
 import { type Knitter, knitterAt } from './knitter.ts';
 import { until } from './until.ts';
 
@@ -62,7 +61,7 @@ function standIns(): void {
 }
 
 async function knitting(use: (page: Page, knitter: Knitter) => Promise<void>): Promise<void> {
-  const host = await serve({ root: dist });
+  const host = await plainHost();
   const phone = await openPhone({ worker: false });
   await phone.page.addInitScript(standIns);
   const knitter = knitterAt(phone.page, host.url);
@@ -70,7 +69,6 @@ async function knitting(use: (page: Page, knitter: Knitter) => Promise<void>): P
   await use(phone.page, knitter);
   expect(phone.complaints).toEqual([]);
   await phone.close();
-  await host.close();
 }
 
 const felt = (page: Page) =>

@@ -12,27 +12,34 @@ export interface HostAndPhone {
   open(options?: PhoneOptions): Promise<Phone>;
 }
 
-/** For a whole file of tests: one host that serves the app; what a test opens is closed after it. */
+/** Of all files that want no more of it than the app: a window that is used again has its files. */
+let host: Promise<Served> | undefined;
+
+/** A host that serves the app and never ends. */
+export const plainHost = (): Promise<Served> => {
+  host ??= serve({ root: dist });
+  return host;
+};
+
+/** For a whole file of tests: a host that serves the app; what a test opens is closed after it. */
 export function hostAndPhone(): HostAndPhone {
-  let host: Served;
   const phones: Phone[] = [];
 
+  let url = '';
+
   beforeAll(async () => {
-    host = await serve({ root: dist });
+    ({ url } = await plainHost());
   });
 
   afterEach(async () => {
     for (const phone of phones.splice(0)) await phone.close();
   });
 
-  afterAll(async () => {
-    await host.close();
-    removeProfiles();
-  });
+  afterAll(removeProfiles);
 
   return {
     get url() {
-      return host.url;
+      return url;
     },
     get phone() {
       return phones.at(-1);

@@ -6,7 +6,7 @@ import { words as english } from '../../src/words/en/settings.ts';
 import { words as englishBasket } from '../../src/words/en/workbasket.ts';
 import { words as french } from '../../src/words/fr/settings.ts';
 import { words as frenchBasket } from '../../src/words/fr/workbasket.ts';
-import { deploy, twoVersions } from '../faults/deploys.ts';
+import { copiedNext, deploy } from '../faults/deploys.ts';
 import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { withOtherWords } from './changed-words.ts';
@@ -18,7 +18,7 @@ let next = '';
 let nextVersion = '';
 
 beforeAll(() => {
-  ({ root: next, name: nextVersion } = twoVersions().next);
+  ({ root: next, name: nextVersion } = copiedNext());
 });
 
 afterAll(removeProfiles);

@@ -1,8 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { dist } from '../run/built.ts';
-import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
 import { type Knitter, knitterAt } from './knitter.ts';
 import { openSettings } from './looks.ts';
 import { settled } from './settled.ts';
@@ -10,19 +9,18 @@ import * as sights from './sights.ts';
 import { until } from './until.ts';
 
 let page: Page;
-let host: Awaited<ReturnType<typeof serve>>;
+let host: Awaited<ReturnType<typeof plainHost>>;
 let knitter: Knitter;
 let end: () => Promise<unknown>;
 
 beforeAll(async () => {
-  host = await serve({ root: dist });
+  host = await plainHost();
   const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
   page = phone.page;
   knitter = knitterAt(page, host.url);
   await knitter.openSample();
   end = async () => {
     await phone.close();
-    await host.close();
     removeProfiles();
   };
 }, 60_000);

@@ -1,8 +1,7 @@
 import { afterAll, describe, expect, it } from 'vitest';
-import { dist } from '../run/built.ts';
-import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
 import { cutNoticeAt, hiddenAt } from './hidden-at.ts';
+import { plainHost } from './host-and-phone.ts';
 import { knitterAt } from './knitter.ts';
 import { type Look, openSettings, wear } from './looks.ts';
 import { atRow, sights } from './sights.ts';
@@ -38,7 +37,7 @@ const settings: readonly Pick<Look, 'name' | 'language' | 'spaced'>[] = [
 
 describe('with larger text', () => {
   it('the words and the count of a row lie whole above the pad, the count on one line', async () => {
-    const host = await serve({ root: dist });
+    const host = await plainHost();
     const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
     const { page } = phone;
     const knitter = knitterAt(page, host.url);
@@ -58,11 +57,10 @@ describe('with larger text', () => {
     }
     expect(found).toEqual([]);
     await phone.close();
-    await host.close();
   }, 300_000);
 
   it('they lie whole above what is told of the storage too, whose title is whole and whose rest is scrolled to by a sign', async () => {
-    const host = await serve({ root: dist });
+    const host = await plainHost();
     const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
     const { page } = phone;
     const knitter = knitterAt(page, host.url);
@@ -83,6 +81,5 @@ describe('with larger text', () => {
     }
     expect(found).toEqual([]);
     await phone.close();
-    await host.close();
   });
 });

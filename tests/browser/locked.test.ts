@@ -1,7 +1,6 @@
 import { afterAll, describe, expect, it } from 'vitest';
-import { dist } from '../run/built.ts';
-import { serve } from '../run/serve.ts';
 import { openPhone, type Phone, removeProfiles } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
 import { type Knitter, knitterAt } from './knitter.ts';
 import { atRow } from './sights.ts';
 import { until } from './until.ts';
@@ -9,13 +8,12 @@ import { until } from './until.ts';
 afterAll(removeProfiles);
 
 async function withPhone(use: (phone: Phone, knitter: Knitter, url: string) => Promise<void>): Promise<void> {
-  const host = await serve({ root: dist });
+  const host = await plainHost();
   const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
   const knitter = knitterAt(phone.page, host.url);
   await knitter.openSample();
   await use(phone, knitter, host.url);
   await phone.close();
-  await host.close();
 }
 
 const focused = ({ page }: Phone): Promise<string> =>

@@ -66,25 +66,33 @@ const spacing =
   '* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important; }' +
   'p { margin-block-end: 2em !important; }';
 
+/** What a page was put into last: to ask a browser for what is so already has it lay out the page once more. */
+const worn = new WeakMap<Page, Look>();
+
 /** Puts a page into a look; the language goes by the settings, in a window of their own, as two windows do. */
 export async function wear(page: Page, settings: Page, look: Look): Promise<void> {
-  await page.setViewportSize({ width: look.width, height: look.height });
-  await page.emulateMedia({
-    colorScheme: look.colorScheme ?? 'light',
-    forcedColors: look.forcedColors ?? 'none',
-    reducedMotion: 'reduce',
-  });
-  await speak(page, settings, look.language ?? 'English');
+  if (worn.get(page) !== look) {
+    await page.setViewportSize({ width: look.width, height: look.height });
+    await page.emulateMedia({
+      colorScheme: look.colorScheme ?? 'light',
+      forcedColors: look.forcedColors ?? 'none',
+      reducedMotion: 'reduce',
+    });
+    await speak(page, settings, look.language ?? 'English');
+    worn.set(page, look);
+  }
   await page.evaluate(
     async ({ text, dir, dimmed, sheet }) => {
       const root = document.documentElement;
       root.style.fontSize = `${text}%`;
       root.dir = dir;
       root.dataset.dim = String(dimmed);
-      // the page's own policy refuses a style element; a sheet made by script is let in
-      const spaced = new CSSStyleSheet();
-      spaced.replaceSync(sheet);
-      document.adoptedStyleSheets = [spaced];
+      // the page's own policy refuses a style element; a sheet made by script is let in; any at all costs a page its styles
+      if (sheet !== '' || document.adoptedStyleSheets.length > 0) {
+        const spaced = new CSSStyleSheet();
+        spaced.replaceSync(sheet);
+        document.adoptedStyleSheets = sheet === '' ? [] : [spaced];
+      }
       for (const scrolled of [root, ...document.querySelectorAll('.screen-main')]) scrolled.scrollTop = 0;
       // a browser may leave out frames of a page that nothing changes on
       await new Promise((done) => {

@@ -1,15 +1,14 @@
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { dist } from '../run/built.ts';
-import { type Served, serve } from '../run/serve.ts';
 import { violations } from './axe.ts';
 import { openPhone, type Phone, removeProfiles } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
 
-let host: Served;
+let host: Awaited<ReturnType<typeof plainHost>>;
 let phone: Phone | undefined;
 
 beforeAll(async () => {
-  host = await serve({ root: dist });
+  host = await plainHost();
 });
 
 afterEach(async () => {
@@ -18,7 +17,6 @@ afterEach(async () => {
 });
 
 afterAll(async () => {
-  await host.close();
   removeProfiles();
 });
 

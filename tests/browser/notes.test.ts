@@ -1,14 +1,13 @@
 import { afterAll, expect, it } from 'vitest';
-import { dist } from '../run/built.ts';
-import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
 import { knitterAt } from './knitter.ts';
 import { until } from './until.ts';
 
 afterAll(removeProfiles);
 
 it('notes typed in two windows are both kept, and one that is being typed outlives the page', async () => {
-  const host = await serve({ root: dist });
+  const host = await plainHost();
   const phone = await openPhone({ worker: false });
   const { page: one } = phone;
   await knitterAt(one, host.url).openSample();
@@ -47,7 +46,6 @@ it('notes typed in two windows are both kept, and one that is being typed outliv
   );
   expect(phone.complaints).toEqual([]);
   await phone.close();
-  await host.close();
 });
 
 it.each([
@@ -70,7 +68,7 @@ it.each([
 ] as const)(
   'a note for a row ahead ($locale) is among the rows ahead, stands before its row, and goes with it',
   async ({ locale, size, which, keep, before, row }) => {
-    const host = await serve({ root: dist });
+    const host = await plainHost();
     const { page, complaints, close } = await openPhone({ worker: false, locale, size });
     await page.goto(`${host.url}#/sample`);
     const done = page.getByRole('button', { name: /^(Row done|Reihe fertig)$/ });
@@ -100,6 +98,5 @@ it.each([
     await card.waitFor({ state: 'detached' });
     expect(complaints).toEqual([]);
     await close();
-    await host.close();
   },
 );

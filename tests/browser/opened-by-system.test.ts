@@ -3,9 +3,8 @@ import type { Page } from 'playwright-core';
 import { afterAll, expect, it } from 'vitest';
 import { sampleGarment } from '../../src/knit/garment/sample.ts';
 import { garmentToLink } from '../../src/store/share/link.ts';
-import { dist } from '../run/built.ts';
-import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
 import { knitterAt } from './knitter.ts';
 
 afterAll(removeProfiles);
@@ -46,7 +45,7 @@ async function opens(page: Page, name: string, text: string): Promise<void> {
 }
 
 it('a backup and a garment that the system opens the app with are read, at its start and while a row is in hand', async () => {
-  const host = await serve({ root: dist });
+  const host = await plainHost();
   const phone = await openPhone({ worker: false });
   const { page } = phone;
   await page.addInitScript(standIn);
@@ -85,11 +84,10 @@ it('a backup and a garment that the system opens the app with are read, at its s
   await knitter.knit(1);
   expect(phone.complaints).toEqual([]);
   await phone.close();
-  await host.close();
 });
 
 it('a locked row stays in sight when the system opens a file; it is there when the lock is opened', async () => {
-  const host = await serve({ root: dist });
+  const host = await plainHost();
   const phone = await openPhone({ worker: false });
   const { page } = phone;
   await page.addInitScript(standIn);
@@ -113,5 +111,4 @@ it('a locked row stays in sight when the system opens a file; it is there when t
   await locked.press('Enter');
   await page.getByRole('button', { name: 'Unite' }).waitFor();
   await phone.close();
-  await host.close();
 });

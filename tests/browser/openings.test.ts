@@ -1,15 +1,15 @@
 import { mkdirSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { type Served, serve } from '../run/serve.ts';
 import { openPhone, type Phone, removeProfiles, walkedBy } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
 import { until } from './until.ts';
 
-let host: Served;
+let host: Awaited<ReturnType<typeof plainHost>>;
 let phone: Phone | undefined;
 
 beforeAll(async () => {
-  host = await serve({ root: process.env.RIDGELINE_OUT ?? 'dist' });
+  host = await plainHost();
 });
 
 afterEach(async () => {
@@ -18,7 +18,6 @@ afterEach(async () => {
 });
 
 afterAll(async () => {
-  await host.close();
   removeProfiles();
 });
 

@@ -10,6 +10,7 @@ import { dist } from '../run/built.ts';
 import { serve } from '../run/serve.ts';
 import { violations } from './axe.ts';
 import { openPhone, removeProfiles, walkedOn } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
 import { openSettings, wear } from './looks.ts';
 import { workerReady } from './worker.ts';
 
@@ -68,7 +69,7 @@ const withDesign = await garmentToLink({
 it.each(walkedOn('small'))(
   'a link with its design, on a %s phone and by keys alone, is knitted in another size and swatch from its first row',
   async (size) => {
-    const host = await serve({ root: dist });
+    const host = await plainHost();
     const phone = await openPhone({ size, worker: false });
     const { page } = phone;
     await page.goto(`${host.url}#/open/${withDesign}`);
@@ -107,12 +108,11 @@ it.each(walkedOn('small'))(
     expect(phone.complaints).toEqual([]);
     expect(phone.strangers).toEqual([]);
     await phone.close();
-    await host.close();
   },
 );
 
 it('a garment passed on as a file is opened where backups are', async () => {
-  const host = await serve({ root: dist });
+  const host = await plainHost();
   const phone = await openPhone({ once: true });
   await phone.page.goto(`${host.url}#/backup`);
   const file = {
@@ -123,11 +123,10 @@ it('a garment passed on as a file is opened where backups are', async () => {
   await phone.page.getByLabel('Choose the file').first().setInputFiles(file);
   await phone.page.getByRole('heading', { level: 1, name: 'Harbour pullover' }).waitFor();
   await phone.close();
-  await host.close();
 });
 
 it('the codes of a garment, photographed in any order, open it; what is missing is said until then', async () => {
-  const host = await serve({ root: dist });
+  const host = await plainHost();
   const phone = await openPhone({ size: 'small', worker: false });
   const { page } = phone;
   await page.goto(`${host.url}#/sample`);
@@ -149,11 +148,10 @@ it('the codes of a garment, photographed in any order, open it; what is missing 
   await page.getByRole('button', { name: 'Put it in the workbasket' }).waitFor();
   expect(phone.complaints).toEqual([]);
   await phone.close();
-  await host.close();
 });
 
 it('a damaged link says so and stores nothing', async () => {
-  const host = await serve({ root: dist });
+  const host = await plainHost();
   const phone = await openPhone({ size: 'small', worker: false });
   const { page } = phone;
   await page.goto(`${host.url}#/open/${link.slice(0, 200)}`);
@@ -161,13 +159,12 @@ it('a damaged link says so and stores nothing', async () => {
   await page.goto(`${host.url}#/`);
   await page.getByText('Open the sample').waitFor();
   await phone.close();
-  await host.close();
 });
 
 it.each(walkedOn('small'))(
   'yarn, making up and passing on are whole on a %s phone, and keep what is told them',
   async (size) => {
-    const host = await serve({ root: dist });
+    const host = await plainHost();
     const phone = await openPhone({ size, worker: false });
     const { page } = phone;
     await page.goto(`${host.url}#/sample`);
@@ -194,7 +191,6 @@ it.each(walkedOn('small'))(
     await page.goto(`${host.url}#/g/sample/making-up`);
     await page.getByText('1 of 10 steps done').waitFor();
     await phone.close();
-    await host.close();
   },
 );
 
@@ -203,7 +199,7 @@ it('the balls that a garment needs are told beside its written pattern in the la
   const balls = need.ok ? need.value.balls : undefined;
   const yarns = sampleGarment.yarns?.map((yarn) => ({ ...yarn, balls: 20 }));
   expect(balls).toBeLessThan(20);
-  const host = await serve({ root: dist });
+  const host = await plainHost();
   const phone = await openPhone({ worker: false });
   const { page } = phone;
   await page.goto(`${host.url}#/open/${await garmentToLink({ ...sampleGarment, ...(yarns && { yarns }) })}`);
@@ -225,5 +221,4 @@ it('the balls that a garment needs are told beside its written pattern in the la
   await wear(page, settings, { name: 'German', width: 390, height: 844, language: 'Deutsch' });
   await page.getByText(`Gebraucht werden ${balls} Knäuel, Reserve eingerechnet.`).waitFor();
   await phone.close();
-  await host.close();
 });

@@ -1,8 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
-import { dist } from '../run/built.ts';
-import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles, walkedBy } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
 import { knitterAt } from './knitter.ts';
 import { openSettings } from './looks.ts';
 import { sights } from './sights.ts';
@@ -63,7 +62,7 @@ describe('terms, lengths, needles and wording', () => {
   it.each(walkedBy(speeches, ({ choose: [terms] }) => terms === 'UK'))(
     'are $choose on every screen',
     async ({ choose: choices, never }) => {
-      const host = await serve({ root: dist });
+      const host = await plainHost();
       const phone = await openPhone({ reducedMotion: 'reduce', worker: false });
       const knitter = knitterAt(phone.page, host.url);
       const settings = await openSettings(phone.page, host.url);
@@ -78,7 +77,6 @@ describe('terms, lengths, needles and wording', () => {
       }
       expect(found).toEqual([]);
       await phone.close();
-      await host.close();
     },
     240_000,
   );

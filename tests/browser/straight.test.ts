@@ -1,21 +1,19 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { dist } from '../run/built.ts';
-import { serve } from '../run/serve.ts';
 import { openPhone, type Phone, removeProfiles } from './drive.ts';
 import { shot, violationsUnrolled } from './editor-hand.ts';
+import { plainHost } from './host-and-phone.ts';
 
-let host: Awaited<ReturnType<typeof serve>>;
+let host: Awaited<ReturnType<typeof plainHost>>;
 let phone: Phone | undefined;
 beforeAll(async () => {
-  host = await serve({ root: dist });
+  host = await plainHost();
 });
 afterEach(async () => {
   await phone?.close();
   phone = undefined;
 });
 afterAll(async () => {
-  await host.close();
   removeProfiles();
 });
 

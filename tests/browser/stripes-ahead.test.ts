@@ -1,15 +1,14 @@
 import { afterAll, expect, it } from 'vitest';
-import { dist } from '../run/built.ts';
-import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
 import { shot, violationsUnrolled } from './editor-hand.ts';
+import { plainHost } from './host-and-phone.ts';
 import { knitterAt } from './knitter.ts';
 import { atRow } from './sights.ts';
 
 afterAll(removeProfiles);
 
 it('other stripes from the needle on: said before they are taken, with what lies beside; before the row they begin with, and after a reload', async () => {
-  const host = await serve({ root: dist });
+  const host = await plainHost();
   const phone = await openPhone({ size: 'small', reducedMotion: 'reduce', worker: false });
   const { page } = phone;
   const knitter = knitterAt(page, host.url);
@@ -37,7 +36,8 @@ it('other stripes from the needle on: said before they are taken, with what lies
     .tap();
   await page.getByText(/its colors would lie beside others/).waitFor();
   await press('Knit by this plan');
-  await page.getByRole('link', { name: 'Back to the row in hand' }).tap();
+  await page.getByText('From here on by the new plan.').waitFor();
+  await page.getByRole('link', { name: 'Back to the row in hand' }).last().tap();
   await knitter.pad.waitFor();
   const before = page.locator('.before-row', { hasText: 'woad' });
   for (const row of [41, 42]) {
@@ -53,5 +53,4 @@ it('other stripes from the needle on: said before they are taken, with what lies
   await page.locator('.before-row', { hasText: 'woad' }).waitFor();
   expect(phone.complaints).toEqual([]);
   await phone.close();
-  await host.close();
 });

@@ -1,9 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
 import { parseRoute, patterns, type ScreenName } from '../../src/app/routes.ts';
-import { dist } from '../run/built.ts';
-import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
 import { knitterAt } from './knitter.ts';
 
 afterAll(removeProfiles);
@@ -40,7 +39,7 @@ async function opened(page: Page, url: string, hash: string): Promise<void> {
 
 describe('from the workbasket', () => {
   it('every screen is at most three taps away', async () => {
-    const host = await serve({ root: dist });
+    const host = await plainHost();
     const phone = await openPhone({ worker: false });
     const { page } = phone;
     const knitter = knitterAt(page, host.url);
@@ -76,6 +75,5 @@ describe('from the workbasket', () => {
     expect(far).toEqual([]);
     expect(Math.max(...taps.values())).toBeLessThanOrEqual(3);
     await phone.close();
-    await host.close();
   }, 180_000);
 });

@@ -15,7 +15,7 @@ export async function until<T>(
     if (willDo(answer)) return answer;
     if (performance.now() > giveUpAt)
       throw new Error(`Still ${JSON.stringify(answer)} after ${timeoutMs} ms.`);
-    await new Promise((resolve) => setTimeout(resolve, 25));
+    await new Promise((resolve) => setTimeout(resolve, 50));
   }
 }
 

@@ -4,7 +4,7 @@ import { NEWS } from '../../src/app/device/quiet-line.ts';
 import { words as quiet } from '../../src/words/en/quiet.ts';
 import { words as settings } from '../../src/words/en/settings.ts';
 import { words } from '../../src/words/en/workbasket.ts';
-import { brokenDeploys, deploy, twoVersions } from '../faults/deploys.ts';
+import { brokenDeploys, copiedNext, deploy } from '../faults/deploys.ts';
 import { dist } from '../run/built.ts';
 import { type Served, type ServeOptions, serve } from '../run/serve.ts';
 import { inTheBox } from './backed-up.ts';
@@ -27,7 +27,7 @@ let next = '';
 let nextVersion = '';
 
 beforeAll(() => {
-  ({ root: next, name: nextVersion } = twoVersions().next);
+  ({ root: next, name: nextVersion } = copiedNext());
 });
 
 afterAll(removeProfiles);
@@ -165,7 +165,7 @@ describe('a broken newer version on the host', () => {
   it('leaves the installed one working, in whichever way it is broken', async () => {
     const { phone, host, version } = await installed({ once: false });
     let at = host;
-    for (const [name, instead] of brokenDeploys) {
+    for (const [name, instead] of brokenDeploys(next)) {
       at = await deploy(at, next, instead);
       await askForUpdate(phone.page);
       await settled(phone.page);

@@ -1,6 +1,7 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { serve } from '../run/serve.ts';
 import { openPhone, removeProfiles, walkedBy } from './drive.ts';
+import { plainHost } from './host-and-phone.ts';
 import { knitterAt, unfold } from './knitter.ts';
 import { workerReady } from './worker.ts';
 
@@ -86,7 +87,7 @@ describe('a browser that is killed', () => {
 
 describe('taps that come faster than they can be stored', () => {
   it('are all stored, and one undo takes back one row', async () => {
-    const host = await serve({ root: 'dist' });
+    const host = await plainHost();
     const phone = await openPhone({ worker: false });
     const { page } = phone;
     const knitter = knitterAt(page, host.url);
@@ -98,13 +99,12 @@ describe('taps that come faster than they can be stored', () => {
     await page.getByRole('button', { name: 'Undo' }).tap();
     await knitter.shows(40);
     await phone.close();
-    await host.close();
   });
 });
 
 describe('going back', () => {
   it('several rows is two taps', async () => {
-    const host = await serve({ root: 'dist' });
+    const host = await plainHost();
     const phone = await openPhone({ worker: false });
     const knitter = knitterAt(phone.page, host.url);
     await knitter.openSample();
@@ -113,11 +113,10 @@ describe('going back', () => {
     await phone.page.getByRole('button', { name: 'Row 4 next' }).tap();
     await knitter.shows(4);
     await phone.close();
-    await host.close();
   });
 
   it('leads from the row to the garment to the workbasket, and the phone’s own back never loops', async () => {
-    const host = await serve({ root: 'dist' });
+    const host = await plainHost();
     const phone = await openPhone({ worker: false });
     const { page } = phone;
     const knitter = knitterAt(page, host.url);
@@ -133,13 +132,12 @@ describe('going back', () => {
     await page.getByRole('heading', { name: 'Workbasket' }).waitFor();
     expect(await page.evaluate(() => location.hash)).toBe('#/');
     await phone.close();
-    await host.close();
   });
 });
 
 describe('an address of a row', () => {
   it('opens that row to be read and leaves the place where it is', async () => {
-    const host = await serve({ root: 'dist' });
+    const host = await plainHost();
     const phone = await openPhone({ worker: false });
     const { page } = phone;
     const knitter = knitterAt(page, host.url);
@@ -151,6 +149,5 @@ describe('an address of a row', () => {
     await page.getByRole('button', { name: 'Back to row 3' }).tap();
     await knitter.shows(3);
     await phone.close();
-    await host.close();
   });
 });

@@ -1,8 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import type { ServerResponse } from 'node:http';
 import type { Page } from 'playwright-core';
+import { version } from '../../src/build/out-dir.ts';
 import { buildIfNeeded, dist } from '../run/built.ts';
 import { type Served, type ServeOptions, serve } from '../run/serve.ts';
+import { withVersion } from './next-version.ts';
 
 /** Two versions of the app, and what a host can do wrong with them. */
 
@@ -12,14 +14,21 @@ export interface Version {
 }
 
 const nextRoot = dist === 'dist' ? '.cache/next' : `${dist}-next`;
+const nextName = '0.0.0-next';
 
 /** The version that stands, and a newer one of the same sources. */
 export function twoVersions(): { readonly old: string; readonly next: Version } {
   buildIfNeeded(dist);
-  const next = { root: nextRoot, name: '0.0.0-next' };
+  const next = { root: nextRoot, name: nextName };
   buildIfNeeded(next.root, next.name);
   return { old: dist, next };
 }
+
+/** The newer one as a copy in which the names are other ones; a folder for each process, since tests run side by side. */
+export const copiedNext = (): Version => ({
+  root: withVersion(dist, `${nextRoot}-${process.env.VITEST_POOL_ID ?? 'alone'}`, version, nextName),
+  name: nextName,
+});
 
 /** Another folder at the same address. */
 export async function deploy(host: Served, root: string, instead?: ServeOptions['instead']): Promise<Served> {
@@ -39,6 +48,7 @@ export const assetsUsed = (page: Page): Promise<string[]> =>
       .filter((name) => name !== undefined),
   );
 
+type Instead = NonNullable<ServeOptions['instead']>;
 type Answer = (response: ServerResponse, path: string) => boolean;
 
 const page: Answer = (response) => {
@@ -68,12 +78,12 @@ const empty: Answer = (response) => {
 
 const isScript = (path: string) => path.startsWith('/assets/') && path.endsWith('.js');
 
-/** One broken answer to every script, or to one alone: hosts fail both ways. */
-export const brokenDeploys: readonly (readonly [string, NonNullable<ServeOptions['instead']>])[] = [
+/** One broken answer of the host of a build to every script, or to one alone: hosts fail both ways. */
+export const brokenDeploys = (root: string): readonly (readonly [string, Instead])[] => [
   ['every script is missing', (path, response) => isScript(path) && gone(response, path)],
   ['one script is missing', onlyOne(gone)],
   ['one script is a page', onlyOne(page)],
-  ['one script has the type of a text', onlyOne(asText)],
+  ['one script has the type of a text', onlyOne(asText(root))],
   ['one script is empty', onlyOne(empty)],
   ['one script is cut off', onlyOne(cut)],
   ['the worker is a page', (path, response) => path === '/sw.js' && page(response, path)],
@@ -81,7 +91,7 @@ export const brokenDeploys: readonly (readonly [string, NonNullable<ServeOptions
 ];
 
 /** Breaks the first script asked for from now on, and always the same one. */
-function onlyOne(answer: Answer): NonNullable<ServeOptions['instead']> {
+function onlyOne(answer: Answer): Instead {
   let broken: string | undefined;
   return (path, response) => {
     if (!isScript(path)) return false;
@@ -91,8 +101,10 @@ function onlyOne(answer: Answer): NonNullable<ServeOptions['instead']> {
 }
 
 /** A script as it is, under a type that no browser runs. */
-function asText(response: ServerResponse, path: string): boolean {
-  response.writeHead(200, { 'Content-Type': 'text/plain' });
-  response.end(readFileSync(`${nextRoot}${path}`));
-  return true;
-}
+const asText =
+  (root: string): Answer =>
+  (response, path) => {
+    response.writeHead(200, { 'Content-Type': 'text/plain' });
+    response.end(readFileSync(`${root}${path}`));
+    return true;
+  };
