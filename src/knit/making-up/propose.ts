@@ -57,9 +57,8 @@ export function proposed(
     isShoulderTold: told.shoulder !== undefined,
     sideRows: told.side?.[of],
   });
-  const isIndented = told.underarm && told.underarm.rows > 0;
   const seenMm = own && seen && !seen.isCapped ? panel(own).indentMm('right') : 0;
-  const indentMm = isIndented === false ? 0 : seenMm;
+  const indentMm = told.indentRows === 0 ? 0 : seenMm;
   const sleeveOf = (make: StandingMake | undefined) =>
     sleeve &&
     make &&
@@ -83,7 +82,7 @@ export function proposed(
     ...(opensBehind && behind ? { opening: behind.opened() } : {}),
     isRaglan,
     ...raglanOpening(told, own, sleeve, left?.isTopDown ?? false),
-    isIndented: isIndented ?? indentMm > 0,
+    isIndented: (told.indentRows ?? indentMm) > 0,
     isOpen,
     isFlatFront: fronts !== undefined && !isOpen && panel(fronts.left, known('front')).isFlat(),
     shoulders: told.shoulderWay ?? 'mattress',

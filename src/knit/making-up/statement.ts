@@ -233,9 +233,16 @@ class Statement {
   }
 }
 
-/** The line, its last stretch along these rows alone. */
+/** The line, its last stretch along these rows alone: of those that it lies along itself, where it is told by them. */
 const along = (line: Line, rows: Rows): Line =>
-  line.map((stretch, i) => (i === line.length - 1 ? { ...stretch, rows } : stretch));
+  line.map((stretch, i) =>
+    i === line.length - 1 ? { ...stretch, rows: within(stretch.rows, rows) } : stretch,
+  );
+
+const within = (own: Rows = { first: 1, last: Number.POSITIVE_INFINITY }, { first, last }: Rows): Rows => ({
+  first: Math.max(own.first, first),
+  last: Math.min(own.last, last),
+});
 
 interface Meeting {
   readonly sleeve: SleeveEdges;

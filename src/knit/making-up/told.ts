@@ -1,5 +1,4 @@
 import type { SeamKind, SeamWay } from './joint.ts';
-import type { Ease } from './step.ts';
 
 /** The kinds of seam that a text names. */
 export type ToldSeam = Extract<SeamKind, 'shoulder' | 'side' | 'sleeve' | 'armhole' | 'raglan'>;
@@ -16,10 +15,8 @@ export interface Told {
   readonly side?: { readonly back: number; readonly front: number };
   /** rows of the sleeve's own seam */
   readonly sleeveRows?: number;
-  /** of a line that is left open above: rows that are sewn */
-  readonly raglanAsFarAs?: Pick<Ease, 'first' | 'second'>;
-  /** stitches bound off at the underarm, and rows of the sleeve's sides that they are sewn to; 0 where the sleeve has its own */
-  readonly underarm?: { readonly stitches: number; readonly rows: number };
+  /** rows of the sleeve's sides that are sewn to what is bound off at the underarm; 0 where the sleeve has its own */
+  readonly indentRows?: number;
   /** a sleeve's edge and its armhole, as measured, mm */
   readonly top?: { readonly sleeveMm: number; readonly armholeMm: number };
   /** rows of one side */

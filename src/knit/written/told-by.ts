@@ -31,16 +31,11 @@ export function toldBy(said: readonly Sentence[], beside: Pick<Told, 'leftFirst'
   const told: Draft = { seams: new Set(), ...beside };
   for (const seam of seamsIn(said)) told.seams.add(seam);
   let about: Title | undefined;
-  let asFarAs = false;
   for (const { key, values } of said) {
     if (key.startsWith(TITLE)) about = key.slice(TITLE.length) as Title;
     else if (key.startsWith('way ')) {
       if (about && seamOf[about] === 'shoulder') told.shoulderWay = key.slice('way '.length) as SeamWay;
-    } else if (key === 'plain the left back line to its opening') asFarAs = true;
-    else if (key !== 'plain') {
-      tell(told, about, asFarAs, { key, values });
-      asFarAs = false;
-    }
+    } else tell(told, about, { key, values });
   }
   return told;
 }
@@ -49,20 +44,19 @@ export function toldBy(said: readonly Sentence[], beside: Pick<Told, 'leftFirst'
 function tell(
   told: Draft,
   about: Title | undefined,
-  asFarAs: boolean,
   { key, values }: Pick<Sentence, 'key' | 'values'>,
 ): void {
   const n = (slot: string) => Number(values[slot] ?? 0);
   switch (key) {
     case 'said edges':
     case 'said edges far off':
-      edges(told, about, asFarAs, n('first'), n('second'));
+      edges(told, about, n('first'), n('second'));
       break;
     case 'said underarm':
-      told.underarm ??= { stitches: n('stitches'), rows: 0 };
+      told.indentRows ??= 0;
       break;
     case 'said indent':
-      told.underarm ??= { stitches: n('stitches'), rows: n('rows') };
+      told.indentRows ??= n('rows');
       break;
     case 'said top and armhole':
     case 'said top eased in':
@@ -78,10 +72,9 @@ function tell(
   }
 }
 
-function edges(told: Draft, about: Title | undefined, asFarAs: boolean, first: number, second: number): void {
+function edges(told: Draft, about: Title | undefined, first: number, second: number): void {
   const seam = about && seamOf[about];
   if (seam === 'shoulder') told.shoulder ??= { back: first, front: second };
   if (seam === 'side') told.side ??= { back: first, front: second };
   if (seam === 'sleeve') told.sleeveRows ??= first;
-  if (seam === 'raglan' && asFarAs) told.raglanAsFarAs ??= { first, second };
 }

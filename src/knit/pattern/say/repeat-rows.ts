@@ -45,8 +45,8 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
     const which = readWhich(c);
     if (which === undefined || (!rep && (which.last !== undefined || !which.named))) return undefined;
     const { named: _, ...range } = which;
-    takeAnyPhrase(c, 'of patt|chart|rib', 'of the patt', 'for|in patt', 'inclusive|incl|throughout');
-    takeAnyPhrase(c, 'for|throughout the? whole|entire? piece|work');
+    takeAnyPhrase(c, 'of patt|chart|rib', 'of the patt', 'for|in patt', 'inclusive|incl');
+    takeAnyPhrase(c, 'for|throughout the? whole|entire? piece|work', 'throughout');
     attempt(c, () => takes(c, 'for') && readFabric(c)?.is === 'rib' && c.at >= c.end);
     takes(c, 'alternately');
     skipKept(c);
