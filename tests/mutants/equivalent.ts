@@ -394,4 +394,18 @@ export const equivalents: readonly Equivalent[] = [
     after: '1',
     why: 'groups of one edge lie an even number of rows apart: four or six, never five',
   },
+  {
+    file: 'src/app/garments/in-sizes.ts',
+    line: 'await new Promise((done) => setTimeout(done));',
+    before: 'await new Promise((done) => setTimeout(done));',
+    after: ';',
+    why: 'the same sizes come out in the same order: it only lets the page draw between them',
+  },
+  {
+    file: 'src/knit/piece/regauge/scaled-shaping.ts',
+    line: 'const onSide = free.filter((row) => (row - wanted) % 2 === 0);',
+    before: '-',
+    after: '+',
+    why: 'only whether it is odd or even counts',
+  },
 ];

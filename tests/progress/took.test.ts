@@ -49,3 +49,10 @@ it('a stretch in which nothing was finished is no sitting', () => {
   const ripped = { ...(back[0] as LogEntry), id: 'r', seq: 3, at: 26 * HOUR, kind: 'rip back', row: 1 };
   expect(took(['g/back/0/1'], [...back, ripped as LogEntry], 0)).toMatchObject({ sittings: 1, days: 1 });
 });
+
+it('of a garment of a month and more every day is counted, the first and the last', () => {
+  // noon of 1 March and noon of 31 March
+  expect(took(['g/back/0/1'], rows('g/back/0/1', [12, 30 * 24 + 12]), 0)).toMatchObject({ days: 31 });
+  // noon of 1 January and 1 am of 9 April (31 + 28 + 31 + 9)
+  expect(took(['g/back/0/1'], rows('g/back/0/1', [12, 98 * 24 + 1]), 0)).toMatchObject({ days: 99 });
+});

@@ -69,8 +69,7 @@ export function coloursOf(
   make = 1,
 ): (row: number) => string | undefined {
   const own = of.restriped?.filter((one) => one.piece === piece && one.make === make) ?? [];
-  const planned = plannedColours(of, piece, parts, part);
-  return own.length > 0 ? changedColours(own, planned, parts, part) : planned;
+  return changedColours(own, plannedColours(of, piece, parts, part), parts, part);
 }
 
 /** What she changed her mind about, over what was planned. */

@@ -142,6 +142,7 @@ describe('a plan proposed', () => {
     expect(changed?.index).toBe(0);
     expect(changed?.rows).toEqual({ was: 17, now: 21 });
     expect(changed?.part.recipe?.sections[1]?.rows).toBe(14);
+    expect(given(made as NonNullable<typeof made>).how).toEqual({ code: 'first', figures: {} });
   });
 
   it('plain is as the recipe has it, without one of its own', () => {
@@ -150,6 +151,7 @@ describe('a plan proposed', () => {
     const made = proposed(now, { ...draft(now), kind: 'plain' });
     const [changed] = given(made as NonNullable<typeof made>).parts;
     expect([changed?.index, changed?.rows]).toEqual([1, { was: 19, now: 15 }]);
+    expect(given(made as NonNullable<typeof made>).how).toEqual({ code: 'plain', figures: {} });
     expect(changed?.part.recipe).toBeUndefined();
   });
 

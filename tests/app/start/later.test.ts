@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { openedFiles } from '../../../src/app/backup/opened-files.ts';
 import { startLater } from '../../../src/app/start/later.ts';
 import { store } from '../../../src/app/store.ts';
 import { ASIDE } from '../../../src/store/backup/own-settings.ts';
@@ -57,6 +58,21 @@ describe('the app that stands', () => {
     page(search);
     startLater();
     expect(address).toBe('https://ridgeline.test/app/#/open/abc.-_9');
+  });
+
+  it('goes to the backups with a file that the system opens it with', async () => {
+    page('');
+    let open: (launched: object) => void = () => undefined;
+    const setConsumer = (take: typeof open) => {
+      open = take;
+    };
+    vi.stubGlobal('window', { launchQueue: { setConsumer } });
+    startLater();
+    expect(address).toBe('https://ridgeline.test/app/');
+    open({ files: [{ getFile: async () => new File(['{}'], 'ridgeline.json') }] });
+    await vi.waitFor(() => expect(address).toBe('https://ridgeline.test/app/#/backup'));
+    // taken, so that it waits for no other test
+    openedFiles(() => undefined)();
   });
 
   it('leaves an address alone that has nothing of ours in its query, and goes nowhere for a link of nothing', () => {

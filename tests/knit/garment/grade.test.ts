@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bodyOfSize } from '../../../src/knit/garment/bodies.ts';
 import { draft } from '../../../src/knit/garment/draft.ts';
-import { type GradedPiece, resized } from '../../../src/knit/garment/grade.ts';
+import { type GradedPiece, gradedPiece, resized } from '../../../src/knit/garment/grade.ts';
 import { armholeKinds } from '../../../src/knit/garment/kinds/armholes.ts';
 import { type GarmentKind, garmentKinds } from '../../../src/knit/garment/kinds/garments.ts';
 import { startingDesign } from '../../../src/knit/garment/start.ts';
@@ -155,5 +155,62 @@ describe('a design in another size', () => {
     const [none] = graded(own, [{ size: 'none', body: tiny }]);
     expect(none?.faults.length).toBeGreaterThan(0);
     expect(none).toMatchObject({ size: 'none', pieces: [], metres: 0 });
+  });
+});
+
+describe('what a piece comes to in a table of sizes, reckoned by hand', () => {
+  const shaped = (kind: 'cast on' | 'bind off', edge: 'right' | 'left', row: number, stitches: number) =>
+    ({ kind, edge, groups: [{ row, stitches }] }) as const;
+  const slant = (by: 1 | -1, ...rows: readonly number[]) =>
+    ({ kind: 'edge', edge: 'both', by, rows, inset: 1, lean: 'mirrored' }) as const;
+
+  it('counts what is cast on at an edge and spread over a row beside what grows stitch by stitch', () => {
+    // 20; one more at each edge of rows 3 and 5: 24; 4 and 4 cast on: 32; 6 spread: 38; 2 less at each edge: 34; 5 bound off: 29
+    const made = plan({
+      name: 'Sleeve',
+      makes: 2,
+      parts: [
+        {
+          name: 'sleeve',
+          from: { castOn: 20 },
+          end: 'hold',
+          sections: [
+            { name: 'a', rows: 6, fabric: 'stocking', needle: 4, shaping: [slant(1, 3, 5)] },
+            {
+              name: 'b',
+              rows: 4,
+              fabric: 'stocking',
+              needle: 4,
+              shaping: [shaped('cast on', 'right', 1, 4), shaped('cast on', 'left', 2, 4)],
+            },
+            {
+              name: 'c',
+              rows: 2,
+              fabric: 'stocking',
+              needle: 4,
+              shaping: [{ kind: 'across', row: 1, by: 6 }],
+            },
+            { name: 'd', rows: 4, fabric: 'stocking', needle: 4, shaping: [slant(-1, 1, 3)] },
+            {
+              name: 'e',
+              rows: 2,
+              fabric: 'stocking',
+              needle: 4,
+              shaping: [shaped('bind off', 'right', 1, 5)],
+            },
+          ],
+        },
+      ],
+    });
+    if (!made.ok) throw new Error(told(made.faults));
+    expect(gradedPiece({ name: 'Sleeve', makes: 2, parts: [] }, made.value.parts)).toEqual({
+      name: 'Sleeve',
+      makes: 2,
+      castOn: 20,
+      rows: 18,
+      widest: 38,
+      ends: [{ part: 'sleeve', stitches: 29 }],
+      shapings: { increases: 4 + 8 + 6, decreases: 4, boundOff: 5 },
+    });
   });
 });

@@ -146,3 +146,39 @@ describe('the length along an edge of stitches 4 mm wide and rows 3 mm high', ()
     expect(lengthAlong(bits)).toBeCloseTo(mm, 9);
   });
 });
+
+describe('an edge beside what lies level, reckoned by hand: stitches of 4 mm, rows of 3 mm', () => {
+  const row = (n: number, by = 0, level = false): Bit => ({
+    row: n,
+    section: 'a',
+    level,
+    by,
+    width: 4,
+    height: 3,
+  });
+  const plain = (from: number, count: number) => Array.from({ length: count }, (_, i) => row(from + i));
+
+  it('has a corner where a group follows on six rows and more without shaping', () => {
+    // up 18 mm, across five stitches and up 12 mm
+    const bits = [...plain(1, 6), row(7, -5, true), ...plain(7, 4)];
+    expect(lengthAlong(bits, true)).toBeCloseTo(18 + 20 + 12, 9);
+  });
+
+  it('goes on in a slant where it follows on fewer: over two rows, and the others upright', () => {
+    const bits = [...plain(1, 5), row(6, -5, true), ...plain(6, 4)];
+    expect(lengthAlong(bits, true)).toBeCloseTo(15 + Math.hypot(20, 6) + 6, 9);
+    // of one that begins where nothing lies level it is a corner at once
+    expect(lengthAlong(bits)).toBeCloseTo(15 + 20 + 12, 9);
+  });
+});
+
+describe('a top of one row in another fabric', () => {
+  it('is as wide as that row’s stitches are', () => {
+    const [one] = standing(
+      piece('Back', 'back', [part('Back', 22, [section('body', 4), section('rib', 1)], 'hold')]),
+    ).pieces;
+    const made = one?.makes[0]?.parts[0] as PlannedPart;
+    expect(endOf(made, 'top')).toEqual({ stitches: 22, width: 2 });
+    expect(endOf(made, 'start')).toEqual({ stitches: 22, width: 4 });
+  });
+});

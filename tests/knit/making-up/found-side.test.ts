@@ -119,6 +119,34 @@ describe('what lies on a side', () => {
     expect(lineSaid(one.between(3, 3))).toBe('');
   });
 
+  it('where groups begin that take just so many stitches up to its end', () => {
+    const one = side(section('a', 4), section('b', 6, off('right', 1, 5, 5, 5)));
+    expect([5, 10, 15].map((stitches) => one.taking(stitches))).toEqual([10, 7, 4]);
+    expect([0, 7, 20].map((stitches) => one.taking(stitches))).toEqual([undefined, undefined, undefined]);
+  });
+
+  it('so many rows from its beginning, before a group, and from its end, with the group below them', () => {
+    // four rows, five stitches, two rows, five stitches, two rows, five stitches, two rows
+    const one = side(section('a', 4), section('b', 6, off('right', 1, 5, 5, 5)));
+    expect(one.end).toBe(13);
+    expect([0, 3, 4, 5, 6, 7, 100].map((rows) => one.behindRows(rows))).toEqual([0, 3, 4, 6, 7, 9, 13]);
+    expect([0, 1, 2, 3, 4, 6, 100].map((rows) => one.beforeRows(rows))).toEqual([13, 12, 10, 9, 7, 4, 0]);
+  });
+
+  it('short rows above a parting begin at their first turn, or with the pair of rows that it belongs to', () => {
+    const turns: Shaping = {
+      kind: 'turn',
+      edge: 'right',
+      groups: [2, 4].map((row) => ({ row, stitches: 5 })),
+    };
+    const one = rightOf(
+      part('Low', 40, [section('a', 8)], 'split'),
+      part('High', { part: 'Low', stitches: 20, edge: 'right' }, [section('b', 4, turns), section('c', 2)]),
+      part('Other', { part: 'Low', stitches: 20, edge: 'left' }, [section('d', 6)]),
+    );
+    expect([one.slope(), one.slope(true)]).toEqual([9, 8]);
+  });
+
   it('whether it is shaped at all', () => {
     expect(side(section('a', 8)).isShaped()).toBe(false);
     expect(side(section('a', 8, slant('left', -1, 3))).isShaped()).toBe(false);

@@ -194,6 +194,39 @@ describe('a piece', () => {
     ]);
   });
 
+  it('with one button-hole in rib says so too', () => {
+    const k1p1 = (work: 'k' | 'p') => ({ work, times: 1 }) as const;
+    const rib = (n: number, first = 0) =>
+      Array.from({ length: n }, (_, i) => k1p1((i + first) % 2 ? 'p' : 'k'));
+    const words = [rib(11), rib(11, 1), [...rib(4), { work: 'bo', times: 3 } as const, ...rib(4, 1)]];
+    const sections = [section({ rows: 3, fabric: 'rib 1x1', words })];
+    const lines = linesOf({ pieces: [piece({ parts: [part({ from: { castOn: 11 }, sections })] })] });
+    expect(lines.slice(6, 7)).toEqual(['Row 3 (RS): rib 4, bind off 3 sts, rib to end. (8 sts)']);
+  });
+
+  it('says with which needles it goes on above a parting, where the last row below it had others', () => {
+    const rows = (over: Partial<Section>) => section({ rows: 2, ...over });
+    const onTop = (needle: number) =>
+      linesOf({
+        pieces: [
+          piece({
+            parts: [
+              part({
+                name: 'body',
+                end: 'split',
+                sections: [rows({ rows: 3 }), rows({ rows: 1, needle: 5 })],
+              }),
+              part({ from: { part: 'body', stitches: 10, edge: 'right' }, sections: [rows({ needle })] }),
+            ],
+          }),
+        ],
+      }).filter((line) => /5 mm|4 mm/.test(line));
+    // cast on with 4 mm, the last row with 5 mm: going on with 5 mm nothing more is said
+    expect(onTop(5)).toHaveLength(2);
+    expect(onTop(4)).toHaveLength(3);
+    expect(onTop(4)[2]).toContain('4 mm');
+  });
+
   // a neck that is bound off tightly does not go over the head; common practice, no published source
   it('binds a neckband off loosely, and no other', () => {
     const end = (role: Recipe['role'], fabric: FabricName) =>

@@ -212,6 +212,42 @@ describe('the whole pattern, in the order of the trade', () => {
     expect(of('round', 'pullover')).toEqual([]);
   });
 
+  it('names one needle for all bands that it is long enough for, each band once', () => {
+    // of 20 stitches to 10 cm: a quarter is crowded out of 0.6, 1.2, 0.62, 2 and 2.2 m
+    const wide = {
+      'Neck band': 120,
+      'Front band': 240,
+      'Armhole band': 124,
+      'Hem band': 400,
+      'Long band': 440,
+    };
+    const band = (name: string, stitches: number): Recipe => ({
+      name,
+      makes: 1,
+      role: 'front band',
+      gauge: { stitches: 20, rows: 28 },
+      parts: [
+        {
+          name,
+          from: { pickUp: [{ along: 'edge', stitches }] },
+          end: 'bind off',
+          sections: [{ name: 'band', rows: 6, fabric: 'stocking', needle: 4, shaping: [] }],
+        },
+      ],
+    });
+    const long = Object.entries(wide).map(([name, stitches]) => band(name, stitches));
+    // half a metre lies on a straight one
+    const pieces = [...long, band('Short band', 100), band('Edge', 300)].map((one) =>
+      one.name === 'Edge' ? { ...one, role: 'other' as const } : one,
+    );
+    const written = textOf([given(workSize('', { name: 'Fen', pieces }))]);
+    expect(written.split('\n').filter((line) => line.startsWith('Circular'))).toEqual([
+      'Circular needle for the neck band and the armhole band: 4 mm, 60 cm long',
+      'Circular needle for the front band: 4 mm, 100 cm long',
+      'Circular needle for the hem band and the long band: 4 mm, 150 cm long',
+    ]);
+  });
+
   it('cautions for a child: cords, buttons and the head, deferring to local rules', () => {
     const careOf = (table: 'babies' | 'women', size: string, kind: 'pullover' | 'cardigan') => {
       const choices = { kind, armhole: 'set-in', neck: 'round', fit: 'standard' } as const;

@@ -23,6 +23,7 @@ describe('label, in all its wordings,', () => {
       2nd {and every alt|and all WS} row: k2 → row: label {rows [2], everyOther}, items 'k ×2'
       2nd row and {every alt row|all WS rows} : k2 → row: label {rows [2], everyOther}, items 'k ×2'
       Next row: k2 → row: label {rows []}, items 'k ×2'
+      {Next row is a buttonhole row|The next row is the buttonhole row|Make next row a buttonhole row|Work the next row a buttonhole row} : k2 → row: label {rows [], name buttonhole}, items 'k ×2'
       {Next 4 rows|Foll 4 rows} : k2 → row: label {rows [], next 4}, items 'k ×2'
       Next row {(RS)|RS} : k2 → row: label {rows [], side RS}, items 'k ×2'
       Next RS row : k2 → row: label {rows [], side RS}, items 'k ×2'

@@ -16,6 +16,27 @@ describe('brackets', () => {
     ['decrease (dec) 1', 'decrease 1'],
     ['dec 1 3 time(s)', 'dec 1 3 time'],
     ['co 42 (or a multiple of 18 plus 6)', 'co 42'],
+    ['next row (increase): k', 'next row : k'],
+    ['bind (cast) off 4', 'bind off 4'],
+    ['cast (bind) off 4', 'cast off 4'],
+    ['dec 1 every 4th row (24 rows in all), k', 'dec 1 every 4 th row , k'],
+    ['k (24 rib rows in all), k', 'k , k'],
+    ['dec 1 (keeping one edge even) again', 'dec 1 again'],
+    ['dec 1 (keep side straight) again', 'dec 1 again'],
+    ['dec 1 (neck dec) again', 'dec 1 again'],
+    ['dec 1 (neck edge shaping) again', 'dec 1 again'],
+    ['15 in (when stretched to size)', '15 in'],
+    ['15 in (when slightly drawn)', '15 in'],
+    ['dec 1 (once at each side) again', 'dec 1 again'],
+    ['work even (armhole measures 8 in) and', 'work even and'],
+    ['work even (piece measure 8 in) and', 'work even and'],
+    ['work even (back should measure 8 in) and', 'work even and'],
+    ['work even (sleeve now measures 8 in) and', 'work even and'],
+    ['1 ball of “wool-knit” yarn', '1 ball of yarn'],
+    ['1 ball of "wool & knit" yarn', '1 ball of yarn'],
+    ['of next 2 rows (all sizes) and on', 'of next 2 rows and on'],
+    ['of next 2 rows (all sizes) Work even', 'of next 2 rows . work even'],
+    ['of next 2 rows (all pieces) Work even', 'of next 2 rows work even'],
   ])('that only comment are passed over: %s', (text, wanted) => {
     expect(without(text)).toBe(wanted);
   });
@@ -29,7 +50,49 @@ describe('brackets', () => {
     ['size s (m, l)'],
     ['k (24 sts)'],
     ['for (all sizes'],
+    ['next row (twice): k'],
+    ['next edge (increase): k'],
+    ['bind (knit) off 4'],
+    ['work (cast) off 4'],
+    ['dec 1 (24 rows for neck), k'],
+    ['dec 1 (24 rows), k'],
+    ['dec 1 (4 sts in all) again'],
+    ['dec 1 (neck edge of work dec) again'],
+    ['15 in (when pressing to size)'],
+    ['k2 (twice), p1'],
+    ['k2 (worked 3 times), p1'],
+    ['dec 1 (keeping 3 rows)'],
+    ['work even 4" more'],
+    ['a " b 4 " c'],
   ])('that say something stay: %s', (text) => {
+    expect(without(text)).toBe(
+      lex(text)
+        .map(({ text: word }) => word)
+        .join(' '),
+    );
+  });
+});
+
+/** In stocking stitch knit rows are those of the right side: common practice, no published source. */
+describe('the side of a row in brackets', () => {
+  it.each([
+    ['at beg of next (RS) row', 'at beg of next rs row'],
+    ['at beg of foll (WS) rows', 'at beg of foll ws rows'],
+    ['beg with a k (RS) row', 'beg with a k row'],
+    ['beg with a p (WS) row', 'beg with a p row'],
+  ])('is said as without them, or once: %s', (text, wanted) => {
+    expect(without(text)).toBe(wanted);
+  });
+
+  it.each([
+    ['beg with a k (WS) row'],
+    ['beg with a p (RS) row'],
+    ['beg with a k (RS) st'],
+    ['at beg of last (RS) row'],
+    ['at beg. Next (RS) row'],
+    ['at beg of next (RS) st'],
+    ['at beg of next (RS, WS) row'],
+  ])('stays where it is told apart by them: %s', (text) => {
     expect(without(text)).toBe(
       lex(text)
         .map(({ text: word }) => word)

@@ -12,6 +12,7 @@ describe('what she says herself of a line', () => {
   it.each([
     ['Work the wibble. [no rows]', [0, undefined, 18]],
     ['Work the wibble [1 row]', [1, undefined, 17]],
+    ['Wibble [2 rows]', [2, undefined, 8]],
     ['Work the wibble. [6 rows]', [6, undefined, 18]],
     ['Work the wibble. [6 rows, 24 sts]', [6, 24, 18]],
     ['Work the wibble (RS) [ 6 Rows, 1 st ]', [6, 1, 22]],
