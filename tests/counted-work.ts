@@ -5,9 +5,10 @@ import { afterAll, beforeAll } from 'vitest';
 /**
  * How often functions of our own code were called while something ran: work counted, not timed, so it is the same on a
  * busy machine. Blocks are not counted: the engine tells of some of them only, and not always of the same. What is
- * built in (copying a list, a set) is not in it. It is run once before, to be there whole when it is counted.
+ * built in (copying a list, a set) is not in it. It is run once before, to be there whole when it is counted: the same,
+ * or what needs the same and is sooner done.
  */
-export type CountWork = (run: () => unknown) => Promise<number>;
+export type CountWork = (run: () => unknown, before?: () => unknown) => Promise<number>;
 
 /**
  * For the tests of one group: call it in a `describe` of their own. To begin and to end counting goes through all that
@@ -28,8 +29,8 @@ export function countingWork(): CountWork {
     session.disconnect();
     setFlagsFromString('--opt');
   });
-  return async (run) => {
-    run();
+  return async (run, before = run) => {
+    before();
     await session.post('Profiler.takePreciseCoverage');
     run();
     const { result } = await session.post('Profiler.takePreciseCoverage');

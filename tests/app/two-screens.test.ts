@@ -147,7 +147,7 @@ const command = fc
   );
 
 /** RIDGELINE_HISTORIES=25 for the whole of it; a part of it in every run. */
-const RUNS = Number(process.env.RIDGELINE_HISTORIES ?? 12);
+const RUNS = Number(process.env.RIDGELINE_HISTORIES ?? 8);
 
 describe('two screens in each of two windows', () => {
   it('never write a row that they did not show, and show what is stored as soon as they have heard of it', async () => {

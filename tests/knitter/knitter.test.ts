@@ -13,6 +13,7 @@ import { someDesign } from '../arbitraries/design.ts';
 import { knittableRecipe } from '../arbitraries/knittable-recipe.ts';
 import { rowSteps, workableRow } from '../arbitraries/row-steps.ts';
 import { shapedPanel } from '../arbitraries/shaped-panel.ts';
+import { share } from '../by-turns.ts';
 import * as bulkies from '../outside/patterns/bulkies-006.ts';
 import * as fashion from '../outside/patterns/fashion-189.ts';
 import * as patons from '../outside/patterns/patons-45632.ts';
@@ -86,7 +87,7 @@ describe('a knitter who has only the printed words works what the program works'
       fc.property(workableRow, ({ steps, onNeedle }) => {
         sideBySide(steps, onNeedle);
       }),
-      { numRuns: 1500 },
+      { numRuns: share(1500) },
     );
   });
 
@@ -97,7 +98,7 @@ describe('a knitter who has only the printed words works what the program works'
         const steps: readonly Step[] = ends ? [...some, { work: 'k', until: { left: 0 } }] : some;
         seen[sideBySide(steps, before) ? 'worked' : 'refused'] += 1;
       }),
-      { numRuns: 3000 },
+      { numRuns: share(3000) },
     );
     expect(Math.min(seen.worked, seen.refused)).toBeGreaterThan(30);
   });
@@ -115,7 +116,7 @@ describe('a knitter who has only the printed words works what the program works'
           else throw new Error(told(made.faults));
         },
       ),
-      { numRuns: 60, endOnFailure: true },
+      { numRuns: share(60), endOnFailure: true },
     );
   });
 
@@ -129,7 +130,7 @@ describe('a knitter who has only the printed words works what the program works'
             [...planned.value.parts, ...(planned.value.mirrorParts ?? [])].forEach(partSideBySide);
         }
       }),
-      { numRuns: 10, endOnFailure: true },
+      { numRuns: share(10), endOnFailure: true },
     );
   });
 

@@ -3,9 +3,10 @@ import { type BodyTable, bodyTables } from '../../src/knit/garment/bodies.ts';
 import { type Draft, draft } from '../../src/knit/garment/draft.ts';
 import { type Choices, startingDesign } from '../../src/knit/garment/start.ts';
 import type { Gauge } from '../../src/knit/gauge.ts';
-import { finished } from '../../src/knit/making-up/finished.ts';
+import { type Finished, finished } from '../../src/knit/making-up/finished.ts';
 import { workJoints } from '../../src/knit/making-up/work-making-up.ts';
 import { asPlanned } from '../../src/knit/piece/as-planned.ts';
+import { byTurns } from '../by-turns.ts';
 import { told } from '../told.ts';
 import { bodyOf, drafted, inch } from './drafted.ts';
 
@@ -21,10 +22,6 @@ const begun = (choices: Partial<Choices>, table: BodyTable, size: string, of = g
     of,
   );
 
-/** Of a long list every third in a run, from another one on each time it is gone through; all with RIDGELINE_DRAFTS. */
-const byTurns = <T>(all: readonly T[], turn: number): readonly T[] =>
-  process.env.RIDGELINE_DRAFTS === undefined ? all.filter((_, i) => (i + turn) % 3 === 0) : all;
-
 const sizesOf = (...tables: readonly BodyTable[]) =>
   tables.flatMap((table) => bodyTables[table].map(({ size, body }) => ({ table, size, body })));
 
@@ -34,11 +31,17 @@ function edgeOf({ edges }: Draft, piece: string, name: string) {
   return found;
 }
 
-function finishedOf(made: Draft) {
+function finishedOf(made: Draft): Finished {
+  const known = measures.get(made);
+  if (known) return known;
   const planned = asPlanned({ name: '', pieces: made.recipes });
   if (!planned.ok) throw new Error(told(planned.faults));
-  return finished(workJoints(made.joints, planned.value).worked, planned.value);
+  const found = finished(workJoints(made.joints, planned.value).worked, planned.value);
+  measures.set(made, found);
+  return found;
 }
+
+const measures = new WeakMap<Draft, Finished>();
 
 describe('a set-in sleeve begun by published rules', () => {
   /** 2¾ in: a scanned handbook, p. 180 (by its look K. Buss, Big Book of Knitting); 3 in: slippedstitches.wordpress.com, 2014 */

@@ -12,6 +12,7 @@ import {
   note,
   rowOf,
 } from '../arbitraries/knitting-log.ts';
+import { share } from '../by-turns.ts';
 import { codesOf, given, LONG, nextName, nextRow, planOf, scarf, undoLast } from './scenario.ts';
 
 const TOTAL = 30;
@@ -117,7 +118,7 @@ describe('the store against a notebook kept by hand', () => {
           for (const tab of windows.tabs) tab.close();
         }
       }),
-      { seed: 20260411, numRuns: 60 },
+      { seed: 20260411, numRuns: share(60) },
     );
   }, 60_000);
 });

@@ -17,8 +17,9 @@ export function jointsInGauge(
 ): readonly Joint[] {
   const part = (pieces: readonly Recipe[], { piece, part: name }: Stretch): PartRecipe | undefined =>
     pieces.find((one) => one.name === piece)?.parts.find((one) => one.name === name);
-  const line = (old: Line): Line =>
-    old.map((stretch) => {
+  const [old, now] = [endsOf(before), endsOf(after)];
+  const line = (own: Line): Line =>
+    own.map((stretch) => {
       const [was, is] = [part(before, stretch), part(after, stretch)];
       if (!was || !is) return stretch;
       const { rows, stitches } = stretch;
@@ -27,7 +28,7 @@ export function jointsInGauge(
         ...(rows && {
           rows: { first: rowsUpTo(rows.first - 1, was, is) + 1, last: rowsUpTo(rows.last, was, is) },
         }),
-        ...(stitches && { stitches: ofEnd(stitches, ends(before, stretch), ends(after, stretch)) }),
+        ...(stitches && { stitches: ofEnd(stitches, old(stretch), now(stretch)) }),
       };
     });
   return joints.map((joint) => {
@@ -43,16 +44,26 @@ interface Ends {
   readonly gauge: number;
 }
 
-/** Of a beginning or a top. */
-function ends(pieces: readonly Recipe[], { piece, part, edge }: Stretch): Ends {
-  const recipe = pieces.find(({ name }) => name === piece);
-  const planned = recipe && plan(recipe);
-  const found: PlannedPart | undefined = planned?.ok
-    ? planned.value.parts.find(({ name }) => name === part)
-    : undefined;
-  const gauge = recipe?.gauge?.stitches ?? 1;
-  if (!found) return { stitches: 0, gauge };
-  return { stitches: edge === 'start' ? found.start : stitchesAtEnd(found), gauge };
+function planned(recipe: Recipe): readonly PlannedPart[] {
+  const made = plan(recipe);
+  return made.ok ? made.value.parts : [];
+}
+
+/** Of a beginning or a top; each piece is planned once. */
+function endsOf(pieces: readonly Recipe[]): (stretch: Stretch) => Ends {
+  const known = new Map<Recipe, readonly PlannedPart[]>();
+  const partsOf = (recipe: Recipe): readonly PlannedPart[] => {
+    const parts = known.get(recipe) ?? planned(recipe);
+    known.set(recipe, parts);
+    return parts;
+  };
+  return ({ piece, part, edge }) => {
+    const recipe = pieces.find(({ name }) => name === piece);
+    const found = recipe && partsOf(recipe).find(({ name }) => name === part);
+    const gauge = recipe?.gauge?.stitches ?? 1;
+    if (!found) return { stitches: 0, gauge };
+    return { stitches: edge === 'start' ? found.start : stitchesAtEnd(found), gauge };
+  };
 }
 
 /** Counted from the end that is nearer: a shoulder has as many as every other shoulder of so many. */

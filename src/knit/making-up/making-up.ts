@@ -46,13 +46,12 @@ export function joined(
   garment: Pick<StandingGarment, 'pieces' | 'joints' | 'byHand'>,
 ): Omit<MakingUp, 'steps' | 'joined'> {
   const { joints = [], byHand = [] } = garment;
-  const own = joints.length > 0 && areThere(joints, garment) ? joints : proposed(garment);
-  const all = byHand.length === 0 ? own : [...own, ...byHand.map(jointOf)];
+  const stated = joints.length > 0 ? workJoints(joints, garment) : undefined;
+  const areThere = stated?.troubles.every(({ kind }) => kind !== 'no such edge');
+  if (stated && areThere && byHand.length === 0) return { joints, ...stated };
+  const all = [...(areThere ? joints : proposed(garment)), ...byHand.map(jointOf)];
   return { joints: all, ...workJoints(all, garment) };
 }
-
-const areThere = (joints: readonly Joint[], garment: Pick<StandingGarment, 'pieces'>): boolean =>
-  !workJoints(joints, garment).troubles.some(({ kind }) => kind === 'no such edge');
 
 function stepsOf(
   garment: StandingGarment,

@@ -145,13 +145,17 @@ const sleeveEdge = ({ made }: PieceOutline): readonly Point[] => made;
 
 /** mm (or px, as they are given) from a point to the nearest of a line */
 export function farFrom([x, y]: Point, line: readonly Point[]): number {
-  let best = Number.POSITIVE_INFINITY;
-  line.forEach(([x1, y1], i) => {
-    const [x0, y0] = line[i - 1] ?? [x1, y1];
-    const [dx, dy] = [x1 - x0, y1 - y0];
+  let nearest = Number.POSITIVE_INFINITY;
+  let [[x0, y0] = [x, y]] = line;
+  for (const [x1, y1] of line) {
+    const dx = x1 - x0;
+    const dy = y1 - y0;
     const long = dx * dx + dy * dy;
     const share = long === 0 ? 0 : Math.min(1, Math.max(0, ((x - x0) * dx + (y - y0) * dy) / long));
-    best = Math.min(best, Math.hypot(x - x0 - share * dx, y - y0 - share * dy));
-  });
-  return best;
+    const [besideX, besideY] = [x - x0 - share * dx, y - y0 - share * dy];
+    nearest = Math.min(nearest, besideX * besideX + besideY * besideY);
+    x0 = x1;
+    y0 = y1;
+  }
+  return Math.sqrt(nearest);
 }

@@ -10,7 +10,7 @@ import { someDesign } from '../../arbitraries/design.ts';
 import { told } from '../../told.ts';
 
 /** RIDGELINE_DRAFTS=1000 for a whole sweep; a part of it in every run. */
-const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 20);
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 10);
 
 const TOO_FEW: readonly string[] = ['shaping needs more stitches', 'not enough stitches'];
 

@@ -6,6 +6,7 @@ import type { Trouble } from '../../../src/knit/making-up/work-making-up.ts';
 import { asPlanned } from '../../../src/knit/piece/as-planned.ts';
 import type { Garment } from '../../../src/knit/piece/garment.ts';
 import { thirtyGarments } from '../../arbitraries/thirty-garments.ts';
+import { byTurns } from '../../by-turns.ts';
 import { told } from '../../told.ts';
 
 /** Stitches and rows of her swatch for each of the maker's: near, of another proportion, far. */
@@ -27,17 +28,17 @@ const troublesOf = (garment: Garment): readonly Trouble[] => {
 /** Copied with the joints that its draft stated; and typed, with pieces alone. */
 const ways = ['copied', 'typed'] as const;
 
-it.each(thirtyGarments)(
+it.each(thirtyGarments.map((one, turn) => ({ ...one, turn })))(
   '$name',
-  ({ design }) => {
+  ({ design, turn }) => {
     const made = draft(design);
     if (!made.ok) throw new Error(told(made.faults));
     const { recipes: pieces, joints } = made.value;
     const gauge = pieces[0]?.gauge;
     if (!gauge) throw new Error('a draft has a gauge');
     const found: Record<string, unknown> = {};
-    for (const way of ways)
-      for (const [stitches, rows] of swatches) {
+    for (const way of byTurns(ways, turn, 2))
+      for (const [stitches, rows] of byTurns(swatches, turn)) {
         const garment: Garment = { name: 'any', pieces, ...(way === 'copied' && { joints }) };
         const mine = { stitches: gauge.stitches * stitches, rows: gauge.rows * rows };
         const again = inGauge(garment, gauge, mine);

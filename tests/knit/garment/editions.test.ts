@@ -12,6 +12,7 @@ import { holesIn } from '../../../src/knit/piece/hole-rows.ts';
 import type { PickUp, Recipe } from '../../../src/knit/piece/recipe.ts';
 import { runsOf } from '../../../src/knit/shape/taper.ts';
 import { someDesign } from '../../arbitraries/design.ts';
+import { share } from '../../by-turns.ts';
 import { told } from '../../told.ts';
 
 /** Designs as they were drafted before there was a second edition, each with a hash of its recipes and joints then. */
@@ -69,9 +70,9 @@ describe('a V neck of the second edition', () => {
         expect(runs.length).toBeLessThanOrEqual(2);
         if (design.armhole !== 'raglan') expect(lengths).toEqual([...lengths].sort((a, b) => a - b));
       }),
-      { numRuns: 80, endOnFailure: true },
+      { numRuns: share(80), endOnFailure: true },
     );
-    expect(necks).toBeGreaterThan(20);
+    expect(necks).toBeGreaterThan(share(20));
   });
 
   it('of a woman’s M: every second row, then every fourth, with rows at its top that are not shaped', () => {
@@ -104,9 +105,9 @@ describe('a V neck of the third edition that is 10 to 25 mm deep', () => {
         if (before && JSON.stringify(before.recipes) !== JSON.stringify(recipes)) others += 1;
         expect(workJoints(joints, planned.value).troubles).toEqual([]);
       }),
-      { numRuns: 150, endOnFailure: true },
+      { numRuns: share(150), endOnFailure: true },
     );
-    expect(necks).toBeGreaterThan(90);
+    expect(necks).toBeGreaterThan(share(90));
     // of the second edition one in nine picked up too few
     expect(others).toBeGreaterThan(5);
   });
@@ -134,7 +135,7 @@ describe('button holes of the second edition', () => {
           expect(made?.holeGaps).toEqual(gaps);
         }
       }),
-      { numRuns: 100, endOnFailure: true },
+      { numRuns: share(100), endOnFailure: true },
     );
     expect(bands).toBeGreaterThan(25);
     expect(alike / bands).toBeGreaterThan(0.4);

@@ -19,7 +19,7 @@ import { AsKnitted, asked } from './as-knitted.ts';
 await loadFaults();
 
 /** RIDGELINE_DRAFTS=5000 for the whole sweep (some minutes on a phone-sized machine); a part of it in every run. */
-const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 250);
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 120);
 
 interface Knitted {
   readonly design: Design;

@@ -9,6 +9,7 @@ import { sewnMm } from '../../../src/knit/making-up/seam-stitch.ts';
 import { asPlanned } from '../../../src/knit/piece/as-planned.ts';
 import { yarnFor } from '../../../src/knit/yarn/need.ts';
 import { someDesign } from '../../arbitraries/design.ts';
+import { share } from '../../by-turns.ts';
 import { told } from '../../told.ts';
 import { isFlat as isFlatTop } from './as-knitted.ts';
 
@@ -57,9 +58,9 @@ describe('the stitch that a seam takes', () => {
         expect(back.madeMm).toBeCloseTo(sewnMm(back.count, own, back.unitMm), 6);
         expect(back.count).toBe(Math.round(back.madeMm / back.unitMm) + own);
       }),
-      { numRuns: 80, endOnFailure: true },
+      { numRuns: share(80), endOnFailure: true },
     );
-    expect(drafts).toBeGreaterThan(45);
+    expect(drafts).toBeGreaterThan(share(45));
   });
 
   it('needs yarn where a piece has one for it: two columns of the back’s rows', () => {
@@ -84,7 +85,7 @@ describe('the stitch that a seam takes', () => {
         // whole stitches of one parity may make the seams' two none or four
         expect(Math.sign(withOne.metres - without.metres)).toBe(Math.sign(withOne.count - without.count));
       }),
-      { numRuns: 40, endOnFailure: true },
+      { numRuns: share(40), endOnFailure: true },
     );
   });
 });

@@ -16,7 +16,7 @@ import { someDesign } from '../../arbitraries/design.ts';
 import { told } from '../../told.ts';
 
 /** RIDGELINE_DRAFTS=1000 for a whole sweep; a part of it in every run. */
-const DRAFTS = Math.min(Number(process.env.RIDGELINE_DRAFTS ?? 16), 5000);
+const DRAFTS = Math.min(Number(process.env.RIDGELINE_DRAFTS ?? 8), 5000);
 
 interface Drafted {
   readonly design: Design;

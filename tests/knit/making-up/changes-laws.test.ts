@@ -13,7 +13,7 @@ import { type Change, changed, someChange } from './change.ts';
 import { noMore } from './meets.ts';
 
 /** RIDGELINE_DRAFTS=1000 for a whole sweep; a part of it in every run. */
-const DRAFTS = Math.min(Number(process.env.RIDGELINE_DRAFTS ?? 80), 5000);
+const DRAFTS = Math.min(Number(process.env.RIDGELINE_DRAFTS ?? 40), 5000);
 
 interface Case {
   readonly said: string;

@@ -18,7 +18,7 @@ import {
 } from './made-up.ts';
 
 /** RIDGELINE_DRAFTS=5000 for the whole sweep; a part of it in every run. */
-const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 250);
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 120);
 
 const laws = new Map<string, (one: MadeUp) => void>();
 const broken = new Map<string, string[]>();

@@ -12,7 +12,7 @@ import { someDesign } from '../../arbitraries/design.ts';
 import { allMended } from './all-mended.ts';
 
 /** RIDGELINE_DRAFTS=1000 for a whole sweep; a part of it in every run. */
-const DRAFTS = Math.min(Number(process.env.RIDGELINE_DRAFTS ?? 60), 5000);
+const DRAFTS = Math.min(Number(process.env.RIDGELINE_DRAFTS ?? 30), 5000);
 
 /** One piece of a draft with a section of other length: which, and by how many rows. */
 interface Change {

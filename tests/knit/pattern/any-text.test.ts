@@ -11,7 +11,7 @@ import { told } from '../../told.ts';
 await loadFaults();
 
 /** Lines tried in all; RIDGELINE_FUZZ=100000 for the long run. */
-const lines = Number(process.env.RIDGELINE_FUZZ ?? 1600);
+const lines = Number(process.env.RIDGELINE_FUZZ ?? 800);
 const LONG = 600_000;
 
 const garment = `Sizes: S (M, L)
@@ -79,8 +79,14 @@ describe('what is done to read', () => {
   const countedWork = countingWork();
 
   /** How much more is done for a text of twice the length. */
-  const forTwice = async (read: (n: number) => void, n: number): Promise<number> =>
-    (await countedWork(() => read(2 * n))) / (await countedWork(() => read(n)));
+  const forTwice = async (read: (n: number) => void, n: number): Promise<number> => {
+    const work = (many: number) =>
+      countedWork(
+        () => read(many),
+        () => read(10),
+      );
+    return (await work(2 * n)) / (await work(n));
+  };
 
   const shapes: readonly (readonly [string, (n: number) => string])[] = [
     ['one long row', (n) => `k1, ${'p2, k2tog, yo, '.repeat(n)}k1`],

@@ -8,6 +8,7 @@ import { someDesign } from '../../arbitraries/design.ts';
 import { edgeShaped, waisted } from '../../arbitraries/edge-shaped.ts';
 import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
 import { shapedPanel } from '../../arbitraries/shaped-panel.ts';
+import { share } from '../../by-turns.ts';
 import { type KnittedRow, knitPiece } from '../../knitter/cloth.ts';
 import type { Loop } from '../../knitter/knit-row.ts';
 import { meaningOf } from '../../knitter/meaning.ts';
@@ -18,10 +19,6 @@ function knitted(recipe: Recipe): KnittedRow[] {
   if (!made.ok) throw new Error(told(made.faults));
   return knitPiece(recipe, made.value.parts);
 }
-
-/** Two fifths of them in every run, all with RIDGELINE_DRAFTS. */
-const share = (runs: number): number =>
-  process.env.RIDGELINE_DRAFTS === undefined ? Math.ceil(0.4 * runs) : runs;
 
 /** A garment takes longer to make smaller than to read: what fails is shown as it was found. */
 const asFound = { endOnFailure: true };

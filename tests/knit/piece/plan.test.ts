@@ -10,6 +10,7 @@ import { otherSide, type Step } from '../../../src/knit/row/step.ts';
 import { workRow } from '../../../src/knit/row/work.ts';
 import { stitches } from '../../../src/knit/stitch.ts';
 import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
+import { share } from '../../by-turns.ts';
 import { same } from '../../same.ts';
 import { told } from '../../told.ts';
 
@@ -26,7 +27,7 @@ const law = (name: string, holds: (part: PlannedPart, plan: Plan) => void) =>
         const whole = planned(recipe);
         for (const part of whole.parts) holds(part, whole);
       }),
-      { numRuns: 300 },
+      { numRuns: share(300) },
     );
   });
 
@@ -160,7 +161,7 @@ describe('a plan of a recipe that can be knitted', () => {
           expect(last).toBe(ends[part.name]);
         }
       }),
-      { numRuns: 300 },
+      { numRuns: share(300) },
     );
   });
 
@@ -170,7 +171,7 @@ describe('a plan of a recipe that can be knitted', () => {
         const print = () => planned(recipe).parts.map((p) => p.rows.map((r) => printRow(r.steps)));
         expect(print()).toEqual(print());
       }),
-      { numRuns: 50 },
+      { numRuns: share(50) },
     );
   });
 });

@@ -5,6 +5,7 @@ import { printRow } from '../../../src/knit/row/print.ts';
 import { addRun, type Run, shorten } from '../../../src/knit/row/shorten.ts';
 import { workRow } from '../../../src/knit/row/work.ts';
 import { stitches } from '../../../src/knit/stitch.ts';
+import { share } from '../../by-turns.ts';
 
 const runsOf = (text: string): Run[] => {
   const runs: Run[] = [];
@@ -32,7 +33,7 @@ describe('the shortest wording of a row', () => {
         expect(workRow(steps, count).ok).toBe(true);
         expect(expandRow(steps, count)).toEqual(flat);
       }),
-      { numRuns: 2000 },
+      { numRuns: share(2000) },
     );
   });
 

@@ -4,6 +4,7 @@ import { expandRow } from '../../../src/knit/row/expand.ts';
 import type { Step } from '../../../src/knit/row/step.ts';
 import { workRow } from '../../../src/knit/row/work.ts';
 import { stitches, stitchNames } from '../../../src/knit/stitch.ts';
+import { share } from '../../by-turns.ts';
 
 const step = (): fc.Arbitrary<Step> =>
   fc.letrec<{ step: Step }>((tie) => ({
@@ -35,7 +36,7 @@ describe('working a row', () => {
         expect(all.reduce((sum, s) => sum + stitches[s].takes, 0)).toBe(onNeedle);
         expect(all.reduce((sum, s) => sum + stitches[s].makes, 0)).toBe(result.value.after);
       }),
-      { numRuns: 5000, seed: 7 },
+      { numRuns: share(5000), seed: 7 },
     );
     expect(worked).toBeGreaterThan(500);
   });

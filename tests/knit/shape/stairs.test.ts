@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { stairsOf } from '../../../src/knit/shape/stairs.ts';
+import { share } from '../../by-turns.ts';
 
 /** What each pair adds, from its stairs. */
 const stepsOf = (stairs: readonly number[], start = 0): number[] =>
@@ -163,9 +164,9 @@ describe('laying groups in order, against every other way of laying them', () =>
         }
         expect(at).toEqual(plain);
       }),
-      { numRuns: 1500, endOnFailure: true },
+      { numRuns: share(1500), endOnFailure: true },
     );
-    expect(laid).toBeGreaterThan(100);
+    expect(laid).toBeGreaterThan(share(100));
   });
 
   it('rising is falling read from the other end', () => {
@@ -179,7 +180,7 @@ describe('laying groups in order, against every other way of laying them', () =>
         const rising = stepsOf(stairsOf(turned, 0, end, 'rising').at);
         expect(rising.reverse()).toEqual(stepsOf(stairsOf(closed, 0, end, 'falling').at));
       }),
-      { numRuns: 500, endOnFailure: true },
+      { numRuns: share(500), endOnFailure: true },
     );
   });
 });

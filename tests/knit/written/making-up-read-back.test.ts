@@ -15,7 +15,7 @@ import { inSizes } from '../../arbitraries/in-sizes.ts';
 import { told } from '../../told.ts';
 
 /** RIDGELINE_DRAFTS=300 for a whole sweep; a part of it in every run. */
-const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 12);
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 6);
 
 /** A joint by the rows and stitches that it goes along, whatever its parts are called. */
 function saysJoints(joints: readonly Joint[], garment: Pick<StandingGarment, 'pieces'>): readonly string[] {

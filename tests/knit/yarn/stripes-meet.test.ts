@@ -11,7 +11,7 @@ import { coloursOf, rowsBelow, type StripesOf } from '../../../src/knit/yarn/str
 import { someDesign } from '../../arbitraries/design.ts';
 import { same } from '../../same.ts';
 
-const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 100);
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 50);
 
 /** Two colours at least, none twice: a stripe out of its place is seen. */
 const someStripes = fc.uniqueArray(

@@ -7,6 +7,7 @@ import { loopsUpTo } from '../../../src/knit/yarn/loops.ts';
 import { yarnFor } from '../../../src/knit/yarn/need.ts';
 import { colourOf, loopsByColour } from '../../../src/knit/yarn/stripes.ts';
 import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
+import { share } from '../../by-turns.ts';
 import { told } from '../../told.ts';
 
 const square = (over: Partial<Garment> = {}): Garment => ({
@@ -55,7 +56,7 @@ describe('yarn for a garment', () => {
         const sections = whole.makes.flatMap((m) => m.sections).reduce((sum, s) => sum + s.metres, 0);
         expect(sections).toBeCloseTo(whole.metres, 6);
       }),
-      { numRuns: 100 },
+      { numRuns: share(100) },
     );
   });
 
@@ -174,7 +175,7 @@ describe('stripes', () => {
           }
         },
       ),
-      { numRuns: 100 },
+      { numRuns: share(100) },
     );
   });
 });

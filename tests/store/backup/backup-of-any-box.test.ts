@@ -15,6 +15,7 @@ import type { GarmentRecord, PlaceRecord } from '../../../src/store/records.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { anyGarment } from '../../arbitraries/any-garment.ts';
 import { type Deed, deed } from '../../arbitraries/knitting-log.ts';
+import { share } from '../../by-turns.ts';
 import { dot, everything, places } from '../knitted-box.ts';
 import { codesOf, freshStore, given, nextRow, planOf, scarf, undoLast } from '../scenario.ts';
 
@@ -117,7 +118,7 @@ describe('a backup can be made and restored to the same', () => {
         await saveAndRestore(store);
         store.close();
       }),
-      { numRuns: 40, endOnFailure: true },
+      { numRuns: share(40), endOnFailure: true },
     );
   }, 120_000);
 

@@ -13,7 +13,7 @@ import { codesOf, freshStore, given, LONG, nextRow, undoLast } from '../scenario
 await loadFaults();
 
 /** 2,000 files in an ordinary run; the long one asks for 20,000. */
-const FILES = Number(process.env.RIDGELINE_FUZZ ?? 400);
+const FILES = Number(process.env.RIDGELINE_FUZZ ?? 200);
 
 const honest = given(await exportAll((await knittedBox()).box));
 

@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { sampleGarment } from '../../../src/knit/garment/sample.ts';
 import { garmentToLink, LONGEST_LINK, linkToGarment } from '../../../src/store/share/link.ts';
 import { knittableRecipe } from '../../arbitraries/knittable-recipe.ts';
+import { share } from '../../by-turns.ts';
 import { told } from '../../told.ts';
 
 const packed = (value: unknown): string =>
@@ -28,7 +29,7 @@ describe('a garment passed on as a link', () => {
         const garment = { name: 'Any', pieces: made.map((m) => m.recipe) };
         expect(await linkToGarment(await garmentToLink(garment))).toEqual({ ok: true, value: garment });
       }),
-      { numRuns: 100 },
+      { numRuns: share(100) },
     );
   });
 
@@ -128,7 +129,7 @@ describe('a foreign or damaged link', () => {
           if (!read.ok) expect(told(read.faults)).toBeTruthy();
         },
       ),
-      { numRuns: 2000 },
+      { numRuns: share(2000) },
     );
   });
 });

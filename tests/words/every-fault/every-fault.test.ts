@@ -29,8 +29,16 @@ const drivers: Drivers<FaultCode> = {
 
 const codes = Object.keys(drivers) as FaultCode[];
 
-/** The fault of that code that its input really makes. */
-async function made(code: FaultCode): Promise<Fault> {
+/** The fault of that code that its input really makes; made once for all that is asked of it. */
+function made(code: FaultCode): Promise<Fault> {
+  const known = makes.get(code) ?? make(code);
+  makes.set(code, known);
+  return known;
+}
+
+const makes = new Map<FaultCode, Promise<Fault>>();
+
+async function make(code: FaultCode): Promise<Fault> {
   const faults = faultsIn(await drivers[code]());
   const found = faults.find((fault) => fault.code === code);
   if (!found) throw new Error(`'${code}' was not made, but: ${told(faults) || 'nothing'}`);

@@ -11,7 +11,7 @@ import { someBody } from '../../../arbitraries/design.ts';
 import { same } from '../../../same.ts';
 
 /** RIDGELINE_DRAFTS=80 for the whole of it; a part of it in every run. */
-const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 30);
+const DRAFTS = Number(process.env.RIDGELINE_DRAFTS ?? 14);
 
 afterEach(() => speak(plainSpeech));
 

@@ -5,6 +5,7 @@ import { formToRecipe } from '../../../../src/knit/piece/form/read-piece.ts';
 import { recipeToForm } from '../../../../src/knit/piece/form/write-piece.ts';
 import type { Recipe, Shaping } from '../../../../src/knit/piece/recipe.ts';
 import { writtenRecipe } from '../../../arbitraries/written-recipe.ts';
+import { share } from '../../../by-turns.ts';
 
 const oneSection = (shaping: readonly ShapingForm[], firstSide?: 'RS' | 'WS'): PieceForm => ({
   name: 'Front',
@@ -40,7 +41,7 @@ describe('form ↔ recipe', () => {
       fc.property(writtenRecipe(), (recipe) => {
         expect(formToRecipe(recipeToForm(recipe))).toStrictEqual({ ok: true, value: recipe });
       }),
-      { numRuns: 200 },
+      { numRuns: share(200) },
     );
   }, 30_000);
 

@@ -15,6 +15,7 @@ import {
 } from '../../../../src/knit/piece/form/straight.ts';
 import { plan } from '../../../../src/knit/piece/plan.ts';
 import type { Recipe } from '../../../../src/knit/piece/recipe.ts';
+import { share } from '../../../by-turns.ts';
 
 const words = new Proxy({}, { get: (_, name) => String(name) }) as StarterWords;
 const gauge = { stitches: 20, rows: 28 };
@@ -144,7 +145,7 @@ describe('a garment of straight panels', () => {
         expect(rows(sleeve)).toEqual([found?.sleeveLength]);
         expect(counts(sleeve)[0]?.sections.at(-1)?.after).toBe(found?.sleeveTop);
       }),
-      { endOnFailure: true, numRuns: 60 },
+      { endOnFailure: true, numRuns: share(60) },
     );
   });
 });
