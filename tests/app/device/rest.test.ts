@@ -13,6 +13,12 @@ describe('the caution to rest hands', () => {
     expect(wantsRest(sit(every3))).toBe(true);
   });
 
+  it('knows a pause of just five minutes from a row that takes as long but for a moment', () => {
+    const begun = { since: 0, last: 0 };
+    expect(sat(begun, 5 * MINUTE)).toEqual({ since: 5 * MINUTE, last: 5 * MINUTE });
+    expect(sat(begun, 5 * MINUTE - 1)).toEqual({ since: 0, last: 5 * MINUTE - 1 });
+  });
+
   it('counts anew after a pause, and after it was seen', () => {
     const long = sit(Array.from({ length: 16 }, (_, i) => i * 3));
     expect(wantsRest(sat(long, 51 * MINUTE))).toBe(false);

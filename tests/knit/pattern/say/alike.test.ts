@@ -69,11 +69,19 @@ describe('the same in other words', () => {
       'Sl rem sts onto needle',
     ],
     ['Cont as for first front to shoulder', 'Cont as for first front to the shoulder'],
+    ['Row 1: inc in first st, k to end', 'Row 1: inc into first st, k to end'],
+    ['Row 1: inc in st, k2', 'Row 1: inc into st, k2'],
+    ['Row 1: inc in every st', 'Row 1: inc into every st'],
   ])('%s', (first, ...others) => {
     const wanted = reading(first);
     expect(wanted).not.toContain('✗');
     // only where in the sentence it stands may be another
     const said = (text: string) => reading(text).replace(/@\d+ /g, '');
     for (const other of others) expect(`${other}: ${said(other)}`).toBe(`${other}: ${said(first)}`);
+  });
+
+  it('is not a row that is said to be another one', () => {
+    expect(reading('Next row: bind off 4 sts at beg of next 2 rows')).not.toContain('✗');
+    expect(reading('Next row: next row: bind off 4 sts at beg of next 2 rows')).toContain('✗');
   });
 });
