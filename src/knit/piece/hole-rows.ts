@@ -45,7 +45,7 @@ export function holesIn([first, second, ...more]: HoleRows, stitches: number): H
   const bound = works.filter((work) => work === 'bo').length;
   const hole = bound / places.length;
   const isEach = places.every((from) => works.slice(from, from + hole).every((work) => work === 'bo'));
-  return places.length > 0 && isEach ? { places, stitches: hole } : undefined;
+  return Number.isInteger(hole) && isEach ? { places, stitches: hole } : undefined;
 }
 
 /**
