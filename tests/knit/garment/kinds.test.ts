@@ -48,7 +48,6 @@ const elsewhere: Readonly<Record<string, readonly [places: number, meaning: stri
   'src/knit/pattern/say/rounds.ts': [1, 'a round of knitting, no shape'],
   'src/knit/making-up/propose.ts': [1, 'a text tells of raglan seams, which no shape of a bare piece does'],
   'src/knit/written/english-joining.ts': [1, 'a step that sews raglans'],
-  'src/knit/written/told-by.ts': [1, 'a seam along a raglan, as a text tells it'],
   'src/words/de/written/joining.ts': [1, 'the seam along a raglan that waits for a band'],
   'src/words/fr/written/joining.ts': [1, 'the seam along a raglan that waits for a band'],
   'src/knit/written/sections.ts': [1, 'a gauge that says no fabric is read in stocking stitch'],
