@@ -192,7 +192,7 @@ describe('a first visit that is cut off', () => {
     // Only the worker asks for a screen that is not shown; from there on nothing comes through.
     let cut = false;
     const cutOff: ServeOptions['instead'] = (path, response) => {
-      cut ||= path.startsWith('/assets/typing');
+      cut ||= path.startsWith('/assets/editor-');
       if (!cut) return false;
       response.destroy();
       return true;
@@ -202,7 +202,7 @@ describe('a first visit that is cut off', () => {
     await phone.page.goto(host.url);
     await until(
       async () => host.asked,
-      (paths) => paths.some((path) => path.startsWith('/assets/typing')),
+      (paths) => paths.some((path) => path.startsWith('/assets/editor-')),
       30_000,
     );
     await phone.page.waitForTimeout(500);
