@@ -1,5 +1,5 @@
 import type { Build, StitchPattern } from './build/build.ts';
-import type { Row } from './row.ts';
+import { likeOf, type Row } from './row.ts';
 
 /** Rows before any cast-on define a stitch pattern called as the heading above them. */
 export function definingHere(build: Build): NonNullable<Build['defining']> {
@@ -32,7 +32,7 @@ export function defineRow(build: Build, defined: StitchPattern, said: Row): void
   const numbers = label && label.rows.length > 0 ? label.rows : [last + 1];
   numbers.forEach((n, i) => {
     const items =
-      said.like === undefined ? said.items : (pattern.rows.get(said.like + i) ?? pattern.everyOther ?? []);
+      said.like === undefined ? said.items : (pattern.rows.get(likeOf(said, i)) ?? pattern.everyOther ?? []);
     pattern.rows.set(n, items);
     pattern.lines.set(n, build.line);
   });

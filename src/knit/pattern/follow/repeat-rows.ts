@@ -21,6 +21,10 @@ export function doRepeatRows(
   completeCycle(build, piece, part);
   const again = rowsAgain(part, said);
   if (again.length === 0) return fault('no rows to repeat');
+  const { from, to = from } = said;
+  // some of them nobody knows
+  if (from !== undefined && to !== undefined && part.cycle && again.length <= to - from)
+    return fault('row not known', { rowName: `${from}-${to}` });
   if (said.times === undefined && said.until === undefined) {
     keepAsFabric(part, again);
     return undefined;

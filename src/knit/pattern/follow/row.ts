@@ -56,7 +56,7 @@ function doNumbered(
     const like =
       said.like === undefined
         ? said.items
-        : (cycle.rows.get(said.like + i) ?? (said.like % 2 === 0 ? cycle.everyOther : undefined));
+        : (cycle.rows.get(likeOf(said, i)) ?? (said.like % 2 === 0 ? cycle.everyOther : undefined));
     if (like) cycle.rows.set(n, like);
     cycle.last = Math.max(cycle.last, n);
   });
@@ -72,6 +72,10 @@ function doNumbered(
   if (label.everyOther) cycle.everyOther = said.items;
   return wrong;
 }
+
+/** 'Rows 7-12: as rows 1-4' begins again with row 1. */
+export const likeOf = ({ like = 1, likeTo }: Row, i: number): number =>
+  likeTo === undefined ? like + i : like + (i % (likeTo - like + 1));
 
 /** Works the rows that are known and due, in their order. */
 export function flushCycle(

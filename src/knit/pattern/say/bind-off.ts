@@ -23,6 +23,8 @@ export function readBindOff(c: Cursor): Statement | undefined {
   // said before anything else it says nothing, and is passed over
   takes(c, 'loosely');
   return attempt(c, () => {
+    // 'then, on next row, cast off all sts'
+    takeAnyPhrase(c, 'on|in the? next row ,?');
     if (!takeBindOff(c)) return undefined;
     skipHow(c);
     const all = takeRest(c) || takes(c, 'rem', 'all', 'the', 'these');

@@ -11,6 +11,7 @@ import {
   takeTo,
 } from '../../row/read/cursor.ts';
 import { takesCastOnto } from './front-door.ts';
+import { takePurpose } from './phrase/purpose.ts';
 import type { Statement } from './statement.ts';
 
 /** 'cast on 92 sts'. */
@@ -20,7 +21,9 @@ export const readCastOn = (c: Cursor): Statement | undefined =>
     const onto = attempt(c, () => takesCastOnto(c));
     if (onto !== false && onto !== undefined) {
       takeAnyPhrase(c, 'your|the|a? size needle', 'your|the|a? needle');
-      if (takes(c, 'your', 'the', 'a')) takeTo(c, c.end);
+      takes(c, 'to');
+      // which needle, up to the next mark or order
+      if (takes(c, 'your', 'the', 'a')) while (peek(c) && !sees(c, ',', ';', '.', 'and')) takeTo(c, c.at + 1);
       return { is: 'cast on', stitches: onto };
     }
     if (takeAnyPhrase(c, 'cast on', 'co', 'cast - on')) {
@@ -30,6 +33,7 @@ export const readCastOn = (c: Cursor): Statement | undefined =>
       if (n !== undefined && Number.isSafeInteger(n)) {
         const more = takes(c, 'more', 'additional');
         takePhrase(c, 'st|sts');
+        if (takePurpose(c) && !more) return { is: 'cast on', stitches: n };
         takes(c, 'loosely', 'for');
         if (sees(c, 'back', 'front', 'sleeve', 'border', 'body', 'lower', 'hem', 'rib')) c.at += 1;
         takes(c, 'edge', 'loosely');

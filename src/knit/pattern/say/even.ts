@@ -18,6 +18,8 @@ import {
 } from '../../row/read/cursor.ts';
 import { ending } from './phrase/ending.ts';
 import { patternNamed, readFabric } from './phrase/fabric.ts';
+import { readOver, readThese } from './phrase/over.ts';
+import { readRowsThen } from './phrase/rows-then.ts';
 import { readUntil, skipRowsOf } from './phrase/until.ts';
 import type { FabricSaid, Statement, Until } from './statement.ts';
 
@@ -62,6 +64,8 @@ export const readEven = (c: Cursor): Statement | undefined =>
       else takes(c, 'work', 'in');
       takeAnyPhrase(c, 'a|the border|band|edge of|in', 'border|band of');
     }
+    // 'work these 8 sts in st st until …'
+    const these = verb ? readThese(c) : undefined;
     // 'rib 6 rows'
     const ribbed = verb && took(c, 'rib') && !seesPhrase(c, 'in|as');
     const even = skipEven(c);
@@ -74,11 +78,12 @@ export const readEven = (c: Cursor): Statement | undefined =>
     const even2 = skipEven(c) || even;
     // 'in st st only'
     if (fabric !== undefined) takes(c, 'only');
-    const over = readOver(c);
+    const over = readOver(c) ?? these;
     skipNotes(c);
     const looks3 = looks2 ?? readBegin(c);
     takes(c, ',');
-    const until = rows ? { ...rows, ...ending(c) } : (readUntil(c) ?? readOnlyEnding(c));
+    const long = rows ? undefined : readUntil(c);
+    const until = rows ? { ...rows, ...ending(c) } : (readRowsThen(c, long) ?? long ?? readOnlyEnding(c));
     const more = skipEven(c) || even2;
     const looks4 = looks3 ?? readBegin(c);
     const late =
@@ -131,18 +136,6 @@ function skipAsFor(c: Cursor): void {
     'as given? above',
   );
 }
-
-/** 'in st st over center 38 sts', 'on these 20 sts': what is on the needle. */
-const readOver = (c: Cursor): number | undefined =>
-  attempt(c, () => {
-    if (!takes(c, 'over', 'on', 'across')) return undefined;
-    takes(c, 'the', 'these');
-    takes(c, 'center', 'rem', 'middle');
-    const n = takeNumber(c);
-    if (n === undefined || !takePhrase(c, 'st|sts')) return undefined;
-    takes(c, 'only');
-    return n;
-  });
 
 /** 'Starting with p2, work in 2 x 2 rib'. */
 const readFirstStitches = (c: Cursor): { work: 'k' | 'p'; n: number } | undefined =>

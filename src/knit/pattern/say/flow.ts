@@ -97,7 +97,9 @@ function readLine(
       const own = ownWords(line.text, tokens, read.fault, whole, first, index);
       flow.push({
         ...own,
-        ...(read.beside || inBrackets(tokens, from, sentence.to) ? { beside: true } : {}),
+        ...(read.beside || inBrackets(tokens, from, sentence.to) || describes(tokens, from, sentence.to)
+          ? { beside: true }
+          : {}),
         ...(read.order ? { work: true } : {}),
         ...(read.rounds ? { rounds: true } : {}),
       });
@@ -105,6 +107,11 @@ function readLine(
   }
   return { flow, odd };
 }
+
+/** 'Increases on the lower edge are worked every 4th row': it says of rows what they are, and makes none. */
+const describes = (tokens: readonly Token[], from: number, to: number): boolean =>
+  ['increases', 'decreases', 'incs', 'decs'].includes(tokens[from]?.text ?? '') &&
+  tokens.slice(from, Math.min(to, from + 12)).some(({ text }) => text === 'are' || text === 'continue');
 
 /** A row that names its yarns keeps its words. */
 const withWords = (said: Said, words: string): Said =>

@@ -40,8 +40,17 @@ export function castsOnSomewhere(c: Cursor): boolean {
 export const takesCastOnto = (c: Cursor): number | false => {
   const n = takes(c, 'cast') ? takeNumber(c) : undefined;
   if (n === undefined || !Number.isSafeInteger(n) || n < 1 || !takePhrase(c, 'st|sts')) return false;
+  attempt(c, () => takesYarn(c) && sees(c, 'on', 'onto'));
   return takeAnyPhrase(c, 'on|onto|on to your|the|a? needle', 'onto', 'on') && n;
 };
+
+/** '… in the red wool', '… with MC'. */
+function takesYarn(c: Cursor): boolean {
+  if (!takes(c, 'in', 'with', 'using')) return false;
+  for (let far = 0; far < 5 && !sees(c, 'on', 'onto') && c.tokens[c.at]?.kind === 'word'; far += 1)
+    takeTo(c, c.at + 1);
+  return true;
+}
 
 const castsOn = (c: Cursor): boolean =>
   ahead(c, () => {
@@ -50,6 +59,8 @@ const castsOn = (c: Cursor): boolean =>
     if (!takeAnyPhrase(c, 'cast -? on', 'co')) return false;
     takes(c, 'loosely', 'on', 'a');
     takePhrase(c, 'total of');
+    // a list of sizes that is not understood casts on all the same
+    takes(c, '(', '[');
     const n = takeNumber(c);
     if (n === undefined || !Number.isSafeInteger(n) || takes(c, 'more', 'additional', 'new', 'extra'))
       return false;

@@ -46,6 +46,7 @@ export const readGroups = (c: Cursor): Statement | undefined =>
     }
     if (groups.length === 0 || edge === undefined) return undefined;
     takeFor(c);
+    if (groups.length === 1 && groups[0]?.rows === 1) takeRestOfRow(c);
     return { is: 'groups', work, edge, groups };
   });
 
@@ -65,6 +66,19 @@ const readByPurpose = (c: Cursor, work: 'bo' | 'co'): Statement | undefined =>
       byPurpose: true,
     };
   });
+
+/** 'At neck edge, bind off 5 sts, work to end of row': the rest of the same row. */
+const takeRestOfRow = (c: Cursor): boolean =>
+  attempt(
+    c,
+    () =>
+      takeAnyPhrase(
+        c,
+        ',? and? k|p|work|patt in? patt? across the? row?',
+        ',? and? k|p|work|patt in? patt? to the? end of? the? row?',
+      ) &&
+      (c.at >= c.end || isOneOf(peekWord(c), '. ; ,')),
+  );
 
 /** 'for the armhole', 'for each shoulder': wherever it is said, the edge says it too. */
 const takeFor = (c: Cursor): boolean =>

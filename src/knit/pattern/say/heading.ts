@@ -27,7 +27,7 @@ export const readHeading = (c: Cursor, aloneOnLine: boolean): Statement | undefi
 const readInlineHeading = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     let end = c.at;
-    while (end < c.end && end - c.at < 6 && c.tokens[end]?.capital) end += 1;
+    while (end < c.end && end - c.at < 6 && goesOnAsName(c, end)) end += 1;
     for (; end > c.at; end -= 1) {
       const parted = afterDash(c, end);
       const next = c.tokens[parted];
@@ -47,6 +47,14 @@ const readInlineHeading = (c: Cursor): Statement | undefined =>
       }
     }
   });
+
+/** 'Left front Using …', 'Shape neck Next row …': behind a first capital, what pieces and places are called. */
+function goesOnAsName(c: Cursor, at: number): boolean {
+  const token = c.tokens[at];
+  if (token?.capital) return true;
+  const known = token !== undefined && (PIECES.has(token.text) || SHAPED.has(token.text));
+  return known && at > c.at && c.tokens[at + 1]?.capital === true;
+}
 
 /** 'Sole – With 4 mm needle, cast on 26 sts': a name that no list has, before what is cast on. */
 const namesWhatIsCastOn = (c: Cursor, end: number, parted: number): boolean =>

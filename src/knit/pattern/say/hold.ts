@@ -11,6 +11,7 @@ import {
 } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
 import { takeOnHolder } from '../../row/read/holder.ts';
+import { takePurpose } from './phrase/purpose.ts';
 import type { Statement } from './statement.ts';
 
 /** 'place rem 24 sts on holder', 'leave centre 17 sts on a holder', 'slip first 28 sts onto holder'. */
@@ -42,7 +43,7 @@ export const readHold = (c: Cursor): Statement | undefined =>
         'for neck|neckband|collar|later|hood|shoulder|front|back',
         'to be worked later',
         'and work|cont on first|these|rem sts',
-      );
+      ) || takePurpose(c);
       return {
         is: 'hold',
         which: late,

@@ -3,6 +3,7 @@ import {
   attempt,
   type Cursor,
   endsOrdinal,
+  isOneOf,
   peek,
   peekNumber,
   peekWord,
@@ -27,7 +28,14 @@ export const readLabel = (c: Cursor): Label | undefined =>
   attempt(c, () => {
     // 'Next row:' would be a row of that name
     const label =
-      numbered(c) ?? ordinal(c) ?? onNext(c) ?? nextIs(c) ?? next(c) ?? buttonhole(c) ?? namedRow(c);
+      numbered(c) ??
+      ordinal(c) ??
+      bareNumber(c) ??
+      onNext(c) ??
+      nextIs(c) ??
+      next(c) ??
+      buttonhole(c) ??
+      namedRow(c);
     if (label === undefined) return undefined;
     const side = label.side ?? sideAfter(c);
     takes(c, ',');
@@ -64,6 +72,25 @@ function numbered(c: Cursor): Label | undefined {
   const everyOther = readEveryOther(c);
   return { rows, ...(everyOther ? { everyOther: true } : {}) };
 }
+
+/** '3: K1, ssk, k to end', '4-6: as rows 1-2': at the start of a line a number alone says which row it is. */
+const bareNumber = (c: Cursor): Label | undefined =>
+  attempt(c, () => {
+    const first = peek(c);
+    if (first?.kind !== 'number' || c.tokens[c.at - 1]?.line === first.line) return undefined;
+    const rows = readNumbers(c);
+    if (rows.length === 0 || !sees(c, ':')) return undefined;
+    return spellsRow({ ...c, at: c.at + 1 }) ? { rows } : undefined;
+  });
+
+/** A row stitch by stitch, or as another; 'knit 4 rows' and 'cast on' are steps of a list. */
+const spellsRow = (c: Cursor): boolean => {
+  if (sees(c, '*', '(', '[', 'sl', 'yo', 'ssk', 'skp', 'as', 'bo', 's')) return true;
+  if (!sees(c, 'k', 'p')) return false;
+  const next = peek(c, 1);
+  if (next?.kind === 'number') return !isOneOf(peekWord(c, 2), 'row rows ridge inch cm mm');
+  return next === undefined || isOneOf(next.word, ', . ; to across tog');
+};
 
 /** '1, 3 and 5', '3–20', '1 to 4'. */
 function readNumbers(c: Cursor): number[] {

@@ -1,6 +1,7 @@
 import {
   attempt,
   type Cursor,
+  endsOrdinal,
   isWord,
   takeNumber,
   takePhrase,
@@ -11,9 +12,29 @@ import {
 import { means } from '../../row/read/meanings.ts';
 import type { Statement } from './statement.ts';
 
+/** 'From 1st to 8th row (sets patt)', 'rows 1 to 8 (form the pattern)': said by their numbers, they have them already. */
+function takeNumberedRows(c: Cursor): boolean {
+  const from = takes(c, 'from');
+  const rows = takes(c, 'rows');
+  if (!from && !rows) return false;
+  for (let ends = 0; ends < 2; ends += 1) {
+    takes(c, 'row');
+    if (takeNumber(c) === undefined) return false;
+    if (endsOrdinal(c.tokens[c.at])) takeTo(c, c.at + 1);
+    takes(c, 'row', 'rows');
+    if (ends === 0 && !takes(c, 'to', '-', 'and', 'through')) return false;
+  }
+  return true;
+}
+
 /** 'these 2 rows form rib', 'last 4 rows set the pattern': the rows get a name. */
 export const readNamedRows = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
+    const numbered = attempt(c, () => takeNumberedRows(c) && takesOne(c, 'forms a pattern'));
+    if (numbered) {
+      takeTo(c, c.end);
+      return { is: 'note', about: 'aside' };
+    }
     if (takes(c, 'these', 'last', 'above', 'the', 'this')) {
       takes(c, 'last', 'above');
       const n = takeNumber(c);

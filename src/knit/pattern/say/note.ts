@@ -31,6 +31,7 @@ export const readNote = (c: Cursor): Statement | undefined =>
     if (takeAnyPhrase(c, 'break|cut|fasten off? the? yarn|wool|thread', 'break|cut|fasten off?')) {
       // 'break off A', 'cut B and C'
       if (readColourName(c)) attempt(c, () => takes(c, 'and', ',') && readColourName(c) !== undefined);
+      takeTail(c);
       return { is: 'note', about: 'yarn' };
     }
     if (
@@ -54,10 +55,18 @@ export const readNote = (c: Cursor): Statement | undefined =>
       return undefined;
     if (word === 'to' && !seesPhrase(c, 'to make|finish|fit')) return undefined;
     if (word === 'when' && !seesPhrase(c, 'when knitting|working')) return undefined;
+    // 'Sizes S and M only: work 8 rows': for some that nobody named
+    if ((word === 'size' || word === 'sizes') && onlyFor(c)) return undefined;
     if (word === 'do' && !seesPhrase(c, 'do not')) return undefined;
     if ((word === 'these' || word === 'this') && !saysWhatRowsAre(c)) return undefined;
     if (!means(peek(c)?.text, 'tells without rows')) return undefined;
     if (word === 'measure' || word === 'turn' || ordersBehind(c)) return undefined;
+    // 'This is shaped as follows: cast off 4 sts …': what is told ends at the colon
+    const colon = c.tokens.findIndex((token, i) => i > c.at && isWord(token, ':'));
+    if ((word === 'these' || word === 'this') && colon > 0 && colon < c.end - 1) {
+      takeTo(c, colon + 1);
+      return { is: 'note', about: 'aside' };
+    }
     takeAll(c);
     return { is: 'note', about: 'making up' };
   });
@@ -100,6 +109,20 @@ const saysWhatRowsAre = (c: Cursor): boolean =>
     seesPhrase(c, 'this forms|completes|is')) &&
   c.tokens.slice(c.at, c.end).some(({ word }) => means(word, 'says what rows are'));
 
+/** ', leaving a tail of 20 cm', ', leaving a long end for sewing': up to the next mark. */
+const takeTail = (c: Cursor): boolean =>
+  attempt(c, () => {
+    takes(c, ',', '(');
+    if (!takes(c, 'leave')) return false;
+    const from = c.at;
+    while (peek(c) && !sees(c, ',', '.', ';', ')', 'and')) takeTo(c, c.at + 1);
+    takes(c, ')');
+    return c.tokens.slice(from, c.at).some((token) => isWord(token, 'tail', 'end', 'ends', 'length'));
+  });
+
+const onlyFor = (c: Cursor): boolean =>
+  c.tokens.slice(c.at, c.end).some((token, i, all) => isWord(token, 'only') && isWord(all[i + 1], ':'));
+
 /** What leads on to the next words, or leaves something to her, and makes no row. */
 const ASIDES = [
   'work|cont|proceed as foll',
@@ -124,6 +147,10 @@ const ASIDES = [
   'fasten|break|cut off? yarn?',
   'for a? ridge|foldline|hemline|fold|turn line|row|ridge?',
   'for a? hem turn|line?',
+  'for the? border|welt|band|hem|edging ,',
+  'working? back and forth in? rows? with|on|using a|the? circular? needle',
+  'beg|starting|commencing with row 1 of? patt? ,',
+  'keeping|keep continuity|correctness? of? patt and front|button|neck|side? border|borders|bands|band|edge|edges as? set|est|correct|before',
 ];
 
 /** 'work measures 40 cm from beg' says how long it is by now; 'until work measures …' is taken where it ends rows. */

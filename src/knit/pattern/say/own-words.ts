@@ -105,6 +105,17 @@ const labelled = (label: Label): number => label.next ?? Math.max(1, label.rows.
 function rowsSaid(c: Cursor): number {
   for (let i = c.at + 1; i < c.end; i += 1) {
     const n = c.tokens[i] as Token;
+    // 'work rows 1-9 of the chart'
+    const last = c.tokens[i + 2];
+    if (
+      isWord(c.tokens[i - 1], 'rows') &&
+      isWord(c.tokens[i - 2], 'work', 'k', 'p') &&
+      isWord(c.tokens[i + 1], '-', 'to') &&
+      n.kind === 'number' &&
+      last?.kind === 'number' &&
+      last.value > n.value
+    )
+      return last.value - n.value + 1;
     if (n.kind !== 'number' || !Number.isSafeInteger(n.value) || n.value < 1) continue;
     if (!isWord(c.tokens[i + 1], ...ROWS.split('|'))) continue;
     if (means(c.tokens[i - 1]?.word, 'before a number of rows to work')) return n.value;

@@ -44,8 +44,9 @@ const readLast = (c: Cursor): Statement | undefined =>
     const said = takes(c, 'the', 'this', 'last');
     takes(c, 'last');
     takes(c, 'dec', 'inc', 'decreases', 'increases', 'shaping');
-    if (said || took(c, 'dec', 'inc')) takes(c, 'row');
-    return lastOnBeats(c, 1);
+    const named = said || took(c, 'dec', 'inc');
+    if (named) takes(c, 'row');
+    return lastOnBeats(c, named ? 2 : 1);
   });
 
 function lastOnBeats(c: Cursor, most: number): Statement | undefined {

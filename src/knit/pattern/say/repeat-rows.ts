@@ -45,7 +45,16 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
     const which = readWhich(c);
     if (which === undefined || (!rep && (which.last !== undefined || !which.named))) return undefined;
     const { named: _, ...range } = which;
-    takeAnyPhrase(c, 'of patt|chart|rib', 'of the patt', 'for|in patt', 'inclusive|incl');
+    // the rows of a chart are not in the text
+    if (!rep && seesPhrase(c, 'of|from the? chart')) return undefined;
+    takeAnyPhrase(
+      c,
+      'of patt|chart|rib',
+      'of the patt',
+      'for the? rib|patt patt?',
+      'for|in patt',
+      'inclusive|incl',
+    );
     takeAnyPhrase(c, 'for|throughout the? whole|entire? piece|work', 'throughout');
     attempt(c, () => takes(c, 'for') && readFabric(c)?.is === 'rib' && c.at >= c.end);
     takes(c, 'alternately');
@@ -91,6 +100,8 @@ const readLastRows = (c: Cursor): Which | undefined =>
     takes(c, 'last');
     if (took(c, 'them')) return { last: 0 };
     const n = takeNumber(c);
+    // 'these 10 patt rows'
+    if (n !== undefined) takeAnyPhrase(c, 'patt|pattern');
     if (!takes(c, 'row', 'rows')) return undefined;
     const one = took(c, 'row') && n === undefined;
     return { last: one ? 1 : (n ?? 0) };

@@ -17,7 +17,7 @@ import {
   takePhrase,
   takes,
 } from '../../row/read/cursor.ts';
-import { STS } from '../../row/read/goal.ts';
+import { readTimes, STS } from '../../row/read/goal.ts';
 import type { Token } from '../../row/read/lex.ts';
 import type { Item } from '../../row/read/notation.ts';
 import { readRow } from '../../row/read/row.ts';
@@ -49,7 +49,7 @@ export function readLabelled(
 ): Result<Statement> | { readonly ok: true; readonly value: Statement } {
   takeEdgeOfGroup(c);
   const like = readLike(c);
-  if (like !== undefined) return { ok: true, value: { is: 'row', label, items: [], like } };
+  if (like !== undefined) return { ok: true, value: { is: 'row', label, items: [], ...like } };
   const row = readRow(c);
   if (!row.ok) return row;
   return { ok: true, value: { is: 'row', label, items: row.value } };
@@ -65,7 +65,7 @@ const takeEdgeOfGroup = (c: Cursor): boolean =>
       seesPhrase({ ...c, at: c.at + 3 }, 'sts|st ,? k|p|work|patt'),
   );
 
-const readLike = (c: Cursor): number | undefined =>
+const readLike = (c: Cursor): { like: number; likeTo?: number } | undefined =>
   attempt(c, () => {
     takes(c, 'work', 'the');
     if (takes(c, 'as', 'same', 'like', 'rep', 'work')) {
@@ -76,9 +76,18 @@ const readLike = (c: Cursor): number | undefined =>
       if (endsOrdinal(peek(c))) c.at += 1;
       takePhrase(c, ROWS);
       if (n !== undefined && !seesPhrase(c, 'st|sts|from|*')) {
-        return n;
+        const to = readLikeTo(c);
+        return { like: n, ...(to !== undefined && to > n ? { likeTo: to } : {}) };
       }
     }
+  });
+
+/** '… 1-2', '… 2nd to 4th rows': the last of the rows that are worked again, one after the other. */
+const readLikeTo = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    if (!takes(c, '-', 'to', 'through', 'and')) return undefined;
+    takePhrase(c, ROWS);
+    return takeNumber(c);
   });
 
 /** 'as first row'. */
@@ -114,6 +123,19 @@ export function readLabelledRow(c: Cursor, label: Label, at: number, add: Add): 
   if (each?.is === 'groups') {
     takeAll(c);
     add(each, at, stated?.stitches);
+    return undefined;
+  }
+  // 'Rows 5-8: work in st st, ending with a WS row' would go on as before
+  const fabric = readFabricRows(cursorOver(c.tokens, start, stated?.end ?? whole.end), label);
+  if (fabric) {
+    takeAll(c);
+    add(fabric, at, stated?.stitches);
+    return undefined;
+  }
+  const again = readLastAgain(cursorOver(c.tokens, start, stated?.end ?? whole.end), label);
+  if (again) {
+    takeAll(c);
+    add(again, at, stated?.stitches);
     return undefined;
   }
   const read = readLabelled(row, label);
@@ -164,9 +186,53 @@ const readWorkedRows = (c: Cursor, label: Label): Statement | undefined =>
       const read = readEven(c);
       return read?.is === 'even' && atEnd(c) ? read : undefined;
     });
-    if (even) return even.until === undefined ? { ...even, until: { is: 'rows', n: rows } } : even;
+    if (even) return ofRows(even, rows);
     const other = readGroups(c) ?? readShape(c);
     return other && atEnd(c) ? overRows(other, label.next) : undefined;
+  });
+
+type Even = Extract<Statement, { is: 'even' }>;
+
+/** Where nothing else ends it, it is as many rows as the label names. */
+const ofRows = (even: Even, n: number): Even => {
+  if (even.until === undefined) return { ...even, until: { is: 'rows', n } };
+  if (even.until.is !== 'open') return even;
+  const { end, endEdge } = even.until;
+  return {
+    ...even,
+    until: {
+      is: 'rows',
+      n,
+      ...(end === undefined ? {} : { end }),
+      ...(endEdge === undefined ? {} : { endEdge }),
+    },
+  };
+};
+
+/** 'Rows 5-8: work in st st': a fabric by its name, whatever was knitted before. */
+const readFabricRows = (c: Cursor, label: Label): Statement | undefined =>
+  attempt(c, () => {
+    if (!seesPhrase(c, 'work|cont|in') && !seesPhrase(c, 'beg|starting with a? k|p')) return undefined;
+    const even = readEven(c);
+    if (even?.is !== 'even' || !atEnd(c) || label.everyOther) return undefined;
+    if (even.fabric?.is !== 'named' && even.fabric?.is !== 'rib') return undefined;
+    if (even.until !== undefined && even.until.is !== 'open' && even.until.is !== 'rows') return undefined;
+    return ofRows(even, label.next ?? Math.max(1, label.rows.length));
+  });
+
+/** 'Rows 35-38: repeat last 2 rows 2 more times', where that is as many rows as the label names. */
+const readLastAgain = (c: Cursor, label: Label): Statement | undefined =>
+  attempt(c, () => {
+    const rows = label.rows.length;
+    if (rows < 2 || !takes(c, 'rep')) return undefined;
+    takes(c, 'the', 'these');
+    if (!takes(c, 'last', 'previous', 'preceding')) return undefined;
+    const last = takeNumber(c);
+    if (last === undefined || last < 1 || !takePhrase(c, ROWS)) return undefined;
+    takes(c, 'another', 'a');
+    const times = readTimes(c);
+    if (!atEnd(c) || rows !== last * (times?.n ?? rows / last) || rows % last !== 0) return undefined;
+    return { is: 'repeat rows', last, times: rows / last };
   });
 
 /** 'Next 2 rows: bind off 3 sts at the beginning of each row': one in each of them. */
@@ -197,6 +263,8 @@ function readShapedRow(c: Cursor): Item[] | undefined {
   const sign = takes(c, 'dec', 'decreasing') ? -1 : takes(c, 'inc', 'increasing') ? 1 : 0;
   if (sign === 0) return undefined;
   const n = peekNumber(c);
+  // more than two are not worked together
+  if (n !== undefined && n > 2) return undefined;
   if (n !== undefined) c.at += 1;
   takePhrase(c, STS);
   const both = takeAnyPhrase(

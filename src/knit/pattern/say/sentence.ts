@@ -143,7 +143,7 @@ function inRounds(c: Cursor, said: Said[]): ReadSentence {
 /**
  * What was not understood. Words that hang on a statement without a mark between are of it ('work 3 rows | in wibble'), and
  * so is what is to be kept meanwhile ('work 6 rows, | keeping 3 sts at each edge in moss st'): then nothing of it is
- * understood. A shaping stands all the same.
+ * understood ('k 1 row, | inc 1 st in 5th st'). A shaping stands all the same.
  */
 function withRest(
   said: Said[],
@@ -153,7 +153,8 @@ function withRest(
 ): ReadSentence {
   const is = said.at(-1)?.statement.is;
   const meanwhile = rest.parted && means(rest.word, 'beginning of an aside');
-  if (is === undefined || (rest.parted && !meanwhile)) return { said, fault, rest: rest.at };
+  const within = is === 'rows' && means(rest.word, 'changes the count');
+  if (is === undefined || (rest.parted && !meanwhile && !within)) return { said, fault, rest: rest.at };
   if (meanwhile && SHAPES.has(is)) return { said, fault, rest: rest.at, beside: true };
   if (!WHOLE.has(is)) return { said, fault, rest: rest.at };
   said.pop();
@@ -220,7 +221,7 @@ function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | u
   const label = readLabel(c);
   if (label) {
     const yarn = attempt(c, () => {
-      const name = sees(c, 'with', 'in', 'using') ? readYarn(c) : undefined;
+      const name = sees(c, 'with', 'in', 'using', 'join') ? readYarn(c) : undefined;
       return name && takes(c, ',') ? name : undefined;
     });
     const trouble = readLabelledRow(c, label, at, add);

@@ -36,7 +36,6 @@ export type FabricSaid =
 export interface Beat {
   /** rows until its first shaping row, counted from the row before; undefined: one interval, on the right side where the text leaves it open */
   readonly first?: number;
-  /** the rhythm counts only rows of this side */
   readonly side?: Side;
   readonly every: number;
   /** mm from one shaping row to the next, in place of `every` */
@@ -163,6 +162,7 @@ export type Statement =
       readonly label?: Label;
       readonly items: readonly Item[];
       readonly like?: number;
+      readonly likeTo?: number; // 'as rows 1-2'
       /** it names yarns within itself, or only the one that leads it: its words are shown with it */
       readonly told?: 'within' | 'led';
       readonly all?: true; // 'across all sts' in so many words

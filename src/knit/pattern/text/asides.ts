@@ -5,7 +5,7 @@ import { means } from '../../row/read/meanings.ts';
 const CLOSING: Readonly<Record<string, string>> = { '(': ')', '[': ']' };
 
 /** Farther on a bracket is not looked for. */
-const LONGEST = 30;
+const LONGEST = 60;
 
 /**
  * The tokens without brackets that only comment: words alone, none of them a stitch, a side or a number ('(for all sizes)',
@@ -20,9 +20,14 @@ export function withoutAsides(tokens: readonly Token[]): readonly Token[] {
       i += 2;
       continue;
     }
-    // 'beg with a k (RS) row'
+    // 'beg with a k (RS) row', 'beg with a RS (k) row'
     if (sayKnitSide(tokens, i)) {
       i += 2;
+      continue;
+    }
+    const manner = mannerAt(tokens, i);
+    if (manner > 0) {
+      i += manner - 1;
       continue;
     }
     const end = asideEnd(tokens, i) ?? quoteEnd(tokens, i);
@@ -39,13 +44,23 @@ export function withoutAsides(tokens: readonly Token[]): readonly Token[] {
   return out;
 }
 
+/** 'cast off loosely 3 sts', 'work tightly in rib', 'cast on 60 sts loosely and evenly': changes no count and no row. */
+function mannerAt(tokens: readonly Token[], at: number): number {
+  if (!isWord(tokens[at], 'loosely', 'tightly', 'firmly')) return 0;
+  return isWord(tokens[at + 1], 'and', 'but') && isWord(tokens[at + 2], 'evenly', 'loosely', 'firmly')
+    ? 3
+    : 1;
+}
+
 /** In stocking stitch a knit row is one of the right side. */
 const sayKnitSide = (tokens: readonly Token[], at: number): boolean =>
   isWord(tokens[at], '(') &&
   isWord(tokens[at + 2], ')') &&
   isWord(tokens[at + 3], 'row') &&
-  ((isWord(tokens[at - 1], 'k') && isWord(tokens[at + 1], 'rs')) ||
-    (isWord(tokens[at - 1], 'p') && isWord(tokens[at + 1], 'ws')));
+  (knitsSide(tokens[at - 1], tokens[at + 1]) || knitsSide(tokens[at + 1], tokens[at - 1]));
+
+const knitsSide = (work: Token | undefined, side: Token | undefined): boolean =>
+  (isWord(work, 'k') && isWord(side, 'rs')) || (isWord(work, 'p') && isWord(side, 'ws'));
 
 const sideInBrackets = (tokens: readonly Token[], at: number): boolean =>
   isWord(tokens[at], '(') &&
@@ -102,6 +117,9 @@ function commentEnd(tokens: readonly Token[], at: number, close: string): number
     return end;
   if (inner.some((token, i) => isWord(token, 'st', 'sts') && inner[i - 1]?.kind === 'number'))
     return undefined;
+  // '(increase on lower edge)', '(dec made)'
+  if (means(first.word, 'shaping by name') && isWord(inner[1], 'on', 'at', 'made') && inner.length > 1)
+    return inner.every((token) => token.kind !== 'number') ? end : undefined;
   // '(keeping one edge even)'
   if (isWord(first, 'keeping', 'keep') && isWord(inner.at(-1), 'even', 'straight')) return end;
   const named = isWord(inner[1], 'rib', 'patt', 'pattern', 'border') ? 1 : 0;

@@ -13,8 +13,32 @@ export interface LogicalLine {
 /** A row that begins with a stitch or a star. */
 const ROW = /^(?:\*|\(?[kp]\d)/i;
 
+/** '3: K1, ssk', '4-6: as rows 1-2': a row by its bare number. */
+const NUMBERED = /^\d+(?:\s?[-–—]\s?\d+)?\s?:\s*[*([A-Za-z]/;
+
+/** '5th Row:' on a line of its own, and what a row begins with. */
+const LABEL_ALONE = /^(?:\d+(?:st|nd|rd|th)\s+row|row\s+\d+|next\s+row)\s*(?:[([](?:rs|ws)[)\]])?\s*:$/i;
+const ROW_BEGINS = /^(?:[*([]|(?:k|p|s|sl)\d|(?:k|p|knit|purl|slip|work|bind|cast|bo)\b)/i;
+
+/** 'Cast off' above '2 sts, knit to end', 'Knit' above '3 rows': how many stands on the next line. */
+const countsBelow = (end: string, next: string): boolean =>
+  (/\b(?:cast|bind)\s+(?:on|off)$/i.test(end) && /^\d/.test(next)) ||
+  (/^(?:knit|purl|work|k|p)$/i.test(end) && /^\d+\s+(?:more\s+)?rows?\b/i.test(next));
+
+const CABLE = /^\(?(?:c|cr|t|tw)\d+[bflr]\b/i;
+
+/** '1st row: (RS). K4. *C6B. K4.' above 'Rep from * to last 4 sts. K4.' or 'K4. P2.': a row whose stitches are parted by stops. */
+const LABELLED = /^\s*(?:\d+(?:st|nd|rd|th)\s+row|row\s+\d+|next\s+row)\s*[:.]/i;
+const STOPPED = /\b[kp]\d+\.\s+(?:\*?\(?(?:[kpc]\d)|rep\b)/i;
+const rowWithStops = (parts: readonly string[], next: string): boolean =>
+  LABELLED.test(parts[0] ?? '') &&
+  (ROW.test(next) || CABLE.test(next)) &&
+  STOPPED.test(parts.join(' ')) &&
+  !/^\*\s*\*/.test(next);
+
 /** A line that begins like this starts a sentence of its own, even in small letters. */
 const starts = (line: string): boolean =>
+  NUMBERED.test(line) ||
   beginsWith(line, 'beginning of a sentence') ||
   beginsWithNumber(line, 'ordinal ending') ||
   /^(?:\*|\(?[kp]\d)\b/i.test(line);
@@ -47,15 +71,18 @@ export function logicalLines(text: string): LogicalLine[] {
     // blanks in its place: columns stay
     const raw = bullet === undefined ? whole : ' '.repeat(bullet.length) + whole.slice(bullet.length);
     const trimmed = raw.trim();
+    const last = held?.parts.at(-1)?.trimEnd() ?? '';
     if (trimmed === '') {
-      flush();
+      // whether a list of sizes goes on below it shows the next line
+      if (!(held && breaksList(last, held.open))) flush();
       return;
     }
+    if (held && held.lastLine < line - 1 && !/^\d/.test(trimmed)) flush();
     if (
       bullet === undefined &&
       held &&
       held.parts.length < 30 &&
-      goesOn(held.parts.at(-1) ?? '', held.open, trimmed)
+      (goesOn(held.parts.at(-1) ?? '', held.open, trimmed) || rowWithStops(held.parts, trimmed))
     ) {
       held.parts.push(raw);
       held.lastLine = line;
@@ -77,19 +104,29 @@ function hasOpenStar(line: string): boolean {
   const [, open, more] = line.split('*');
   if (open === undefined || more !== undefined) return false;
   const row = open.trim().replace(/^\(/, '');
-  return ROW.test(row) || (beginsWith(row, 'stitch after a star') && !/\brows?\b/i.test(row));
+  return (
+    ROW.test(row) || CABLE.test(row) || (beginsWith(row, 'stitch after a star') && !/\brows?\b/i.test(row))
+  );
 }
+
+/** A list of sizes that a page broke, even over an empty line. */
+const breaksList = (end: string, open: number): boolean => open > 0 && /[,:;-]$/.test(end);
 
 function goesOn(before: string, open: number, next: string): boolean {
   const end = before.trimEnd();
   if (closesStar(next) && hasOpenStar(end)) return true;
+  // '(6th, 4th,' above '4th, 4th) row'
+  if (breaksList(end, open) && /^\d/.test(next)) return true;
+  if (LABEL_ALONE.test(end) && ROW_BEGINS.test(next)) return true;
   if (/[.:!?]$/.test(end)) return false;
-  // '(6th, 4th,' above '4th, 4th) row', 'at beg of' above 'next 6 rows'
-  if (open > 0 && /[,:;-]$/.test(end) && /^\d/.test(next)) return true;
+  if (countsBelow(end, next)) return true;
+  // '… of next row. 12' above '[13, 15] sts'
+  if (/\d$/.test(end) && /^[([]\d+[,:\s]/.test(next)) return true;
+  // 'at beg of' above 'next 6 rows'
   if (/^next\b/.test(next) && endsWith(end, 'before next')) return true;
   if (isWithin(end, next)) return true;
   // 'K to end of row' above 'Section 2'
-  const ended = endsWith(end, 'may end a row') && /^[A-Z]/.test(next);
+  const ended = endsWith(end, 'may end a row') && (/^[A-Z]/.test(next) || /^k\d+\s?\(/i.test(next));
   const hangs = !ended && endsWith(end, 'hanging at the end of a line');
   if (starts(next) && !ROW.test(next))
     return hangs && !beginsWith(next, 'beginning of a label') && /^[a-z0-9]/.test(next);

@@ -1,7 +1,7 @@
 import { endsOrdinal, isWord } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
-import { partsStitches } from './stitch-stops.ts';
+import { beginsStitch, partsStitches } from './stitch-stops.ts';
 
 /** A stretch of a line's tokens that says one thing: from, up to but not with. */
 export interface Sentence {
@@ -27,7 +27,8 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
     if ((text === '.' || text === '!' || text === '?') && depth === 0) {
       cut(i);
       from = i + 1;
-    } else if (i > from && depth === 0 && startsLabel(tokens, i) && !namesRow(tokens, from, i)) cut(i);
+    } else if (i > from && depth === 0 && repeatsBehindRow(tokens, from, i)) cut(i);
+    else if (i > from && depth === 0 && startsLabel(tokens, i) && !namesRow(tokens, from, i)) cut(i);
   }
   cut(tokens.length);
   return out;
@@ -40,7 +41,7 @@ function goesOnBehindStop(tokens: readonly Token[], from: number, at: number): b
   if (dash && (tokens[at + 1]?.glued || (label > 0 && from + label === at))) return true;
   if (isWithinRib(tokens, at) || endsLabel(tokens, from, at) || endsRow(tokens, from, at)) return true;
   if (closesStar(tokens, from, at) || holdsWorked(tokens, from, at) || stopsShort(tokens, at)) return true;
-  if (partsStitches(tokens, from, at)) return true;
+  if (endsNextRow(tokens, at) || endsSide(tokens, from, at) || partsStitches(tokens, from, at)) return true;
   const rest = isWord(tokens[at + 1], 'k', 'p', 'work', 'patt', 'rib') && isWord(tokens[at + 2], 'to');
   return (
     rest &&
@@ -49,10 +50,47 @@ function goesOnBehindStop(tokens: readonly Token[], from: number, at: number): b
   );
 }
 
+/** 'Next row. Patt to last 10 sts': the stop stands behind the label, wherever it begins. */
+const endsNextRow = (tokens: readonly Token[], at: number): boolean =>
+  isWord(tokens[at - 1], 'row') &&
+  isWord(tokens[at - 2], 'next') &&
+  tokens[at - 2]?.capital === true &&
+  [tokens[at + 1]?.text, tokens[at + 1]?.word].some((word) => means(word, 'beginning of a row'));
+
+/** '1st row: (RS). K2.': the stop stands behind the side of the row. */
+const endsSide = (tokens: readonly Token[], from: number, at: number): boolean => {
+  const label = labelAt(tokens, from);
+  const open = at - 3;
+  return (
+    label > 0 &&
+    isWord(tokens[at - 1], ')', ']') &&
+    isWord(tokens[at - 2], 'rs', 'ws') &&
+    (from + label === open || (from + label === open - 1 && isWord(tokens[open - 1], ':')))
+  );
+};
+
+/** '2nd and every foll alt row.': so many tokens from the 'and' on. */
+function everyOtherAt(tokens: readonly Token[], at: number): number {
+  if (!isWord(tokens[at], 'and') || !isWord(tokens[at + 1], 'every', 'all', 'each')) return 0;
+  const more = isWord(tokens[at + 2], 'foll', 'other') ? 3 : 2;
+  const which = isWord(tokens[at + more], 'alt', 'other', 'even', 'odd', 'ws', 'rs') ? more + 1 : more;
+  return isWord(tokens[at + which], 'row', 'rows') && which > 2 ? which + 1 : 0;
+}
+
+/** 'Row 1: (k1, p1) to end of row Rep row 1 seven times more': the row ends where the repeat has a capital. */
+const repeatsBehindRow = (tokens: readonly Token[], from: number, at: number): boolean =>
+  isWord(tokens[at], 'rep') &&
+  tokens[at]?.capital === true &&
+  isWord(tokens[at - 1], 'row', 'end') &&
+  labelAt(tokens, from) > 0 &&
+  !isWord(tokens[at + 1], 'from');
+
 /** '1st row. K2, p2': so many tokens of a label with its number stand from here; 0 where there is none. */
 function labelAt(tokens: readonly Token[], at: number): number {
   const [a, b, c] = [tokens[at], tokens[at + 1], tokens[at + 2]];
   if (a?.kind === 'number' && endsOrdinal(b) && isWord(c, 'row')) return 3;
+  const other = a?.kind === 'number' && endsOrdinal(b) ? everyOtherAt(tokens, at + 2) : 0;
+  if (other > 0) return 2 + other;
   return isWord(a, 'row') && b?.kind === 'number' ? 2 : 0;
 }
 
@@ -108,7 +146,8 @@ function stopsShort(tokens: readonly Token[], at: number): boolean {
   )
     return false;
   return (
-    isWord(tokens[at + 1], 'k', 'p', 'ssk', 'skp', 'ktog', 'sl') && !isWord(tokens[at + 3], 'row', 'rows')
+    beginsStitch(tokens, at + 1) ||
+    (isWord(tokens[at + 1], 'k', 'p', 'ssk', 'skp', 'ktog', 'sl') && !isWord(tokens[at + 3], 'row', 'rows'))
   );
 }
 

@@ -69,14 +69,24 @@ export function meantFor(
     )
   )
     return { meant: true, from: 0 };
-  const name = lex(names[size] ?? '')
-    .map(({ text }) => text)
-    .join(' ');
-  const meant =
-    ordinals.length > 0
-      ? ordinals.includes(size)
-      : said.includes(name) || groups.some((group) => group.join(' ') === name);
+  const isFor = (one: number): boolean => {
+    const name = lex(names[one] ?? '')
+      .map(({ text }) => text)
+      .join(' ');
+    return said.includes(name) || groups.some((group) => group.join(' ') === name);
+  };
+  const byOrder = ordinals.length > 0 ? ordinals : inOrder(said, names.length);
+  // a size that nobody named is not passed over
+  if (byOrder.length === 0 && !names.some((_, i) => isFor(i))) return { meant: true, from: 0 };
+  const meant = byOrder.length > 0 ? byOrder.includes(size) : isFor(size);
   return { meant, from: skipColon(tokens, tokens[at]?.text === 'only' ? at + 1 : at) };
+}
+
+/** 'the smaller size', 'largest size': which one of them all. */
+function inOrder(said: readonly string[], sizes: number): number[] {
+  if (said.includes('smallest') || (sizes === 2 && said.includes('smaller'))) return [0];
+  if (said.includes('largest') || (sizes === 2 && said.includes('larger'))) return [sizes - 1];
+  return [];
 }
 
 const isText = (token: Token | undefined, ...texts: readonly string[]): boolean =>

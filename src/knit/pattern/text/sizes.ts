@@ -78,6 +78,8 @@ const zeroAt = (token: Token): Token => ({ ...token, kind: 'number', text: '0', 
 
 /** The list of sizes that starts at a token; `wanted` is how many sizes there are, where that is known. */
 function listAt(tokens: readonly Token[], at: number, wanted: number | undefined): List | undefined {
+  const around = bracketFirst(tokens, at, wanted);
+  if (around) return around;
   const first = valueAt(tokens, at);
   if (!first) return undefined;
   // '77, (83, 89)'
@@ -86,7 +88,7 @@ function listAt(tokens: readonly Token[], at: number, wanted: number | undefined
     tokens[first.to]?.text === ',' &&
     OPEN[tokens[first.to + 1]?.text ?? ''] !== undefined;
   const close = OPEN[tokens[comma ? first.to + 1 : first.to]?.text ?? ''];
-  if (close === undefined) return wanted === undefined ? undefined : plainList(tokens, at, wanted);
+  if (close === undefined) return plainList(tokens, at, wanted);
   const values: (readonly Token[])[] = [first.value];
   let to = comma ? first.to + 1 : first.to;
   while (OPEN[tokens[to]?.text ?? ''] !== undefined && (wanted === undefined || values.length < wanted)) {
@@ -129,21 +131,47 @@ function continued(
   return values.length === wanted ? { from, to, values } : undefined;
 }
 
-/** '92/100/108 sts' or '92, 100, 108 sts', with exactly as many numbers as there are sizes. */
-function plainList(tokens: readonly Token[], at: number, wanted: number): List | undefined {
-  if (wanted < 3) return undefined;
+/** '(34) 37-44-48-52 (55-62)': brackets around the smallest sizes, and around the largest. */
+function bracketFirst(tokens: readonly Token[], at: number, wanted: number | undefined): List | undefined {
+  if (OPEN[tokens[at]?.text ?? ''] === undefined) return undefined;
+  const inner = bracketed(tokens, at);
+  if (!inner) return undefined;
+  const values = [...inner.values];
+  let to = inner.to;
+  for (let next = valueAt(tokens, to); next && next.value.length > 0; next = valueAt(tokens, to + 1)) {
+    values.push(next.value);
+    to = next.to;
+    if (tokens[to]?.text !== '-') break;
+  }
+  if (values.length < inner.values.length + 2) return undefined;
+  const last = OPEN[tokens[to]?.text ?? ''] === undefined ? undefined : bracketed(tokens, to);
+  if (last) {
+    values.push(...last.values);
+    to = last.to;
+  }
+  const fits = wanted === undefined || values.length === wanted;
+  return fits && sameEndings(values) ? { from: at, to, values } : undefined;
+}
+
+/** '92/100/108 sts', '92, 100, 108 sts' or '92-100-108-116 sts', with exactly as many numbers as there are sizes. */
+function plainList(tokens: readonly Token[], at: number, wanted: number | undefined): List | undefined {
+  if (wanted !== undefined && wanted < 3) return undefined;
   const values: (readonly Token[])[] = [];
   let to = at;
   const parting = tokens[at + 1]?.text;
-  if (parting !== '/' && parting !== ',') return undefined;
+  // how many sizes there are is told only by dashes: nothing else is written so
+  if (parting !== '-' && (wanted === undefined || (parting !== '/' && parting !== ','))) return undefined;
   if (means(tokens[at - 1]?.text, 'before numbers of rows')) return undefined;
   while (tokens[to]?.kind === 'number') {
     values.push([tokens[to] as Token]);
     to += 1;
-    if (!PARTING.has(tokens[to]?.text ?? '') || tokens[to + 1]?.kind !== 'number') break;
+    const part = tokens[to]?.text ?? '';
+    const parts = parting === '-' ? part === '-' : PARTING.has(part);
+    if (!parts || tokens[to + 1]?.kind !== 'number') break;
     to += 1;
   }
-  return values.length === wanted ? { from: at, to, values } : undefined;
+  if (parting === '-' && values.length < 4) return undefined;
+  return values.length === wanted || wanted === undefined ? { from: at, to, values } : undefined;
 }
 
 function bracketed(

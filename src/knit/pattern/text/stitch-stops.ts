@@ -21,14 +21,22 @@ function isLabelled(tokens: readonly Token[], from: number, at: number): boolean
 function endsStitch(tokens: readonly Token[], at: number): boolean {
   const last = tokens[at - 1];
   if (last?.kind === 'number') return isWord(tokens[at - 2], 'k', 'p', 'sl', 'inc', 'dec');
+  if (isCable(tokens, at - 3)) return true;
   if (isWord(last, 'st', 'sts')) return isWord(tokens[at - 2], 'next') || endsStitch(tokens, at - 1);
   return isWord(last, 'tog', 'yo', 'fwd', 'psso', 'ssk', 'skp');
 }
 
+/** 'C6B', 'Cr3L', 'T4F'. */
+const isCable = (tokens: readonly Token[], at: number): boolean =>
+  isWord(tokens[at], 'c', 'cr', 't', 'tw') &&
+  tokens[at + 1]?.kind === 'number' &&
+  isWord(tokens[at + 2], 'b', 'f', 'l', 'r') &&
+  tokens[at + 2]?.glued === true;
+
 /** 'p2', 'k2tog', 'yo', 'wl fwd', 'inc 1 st in next st', 'work in patt to end'; 'p 1 row' and 'k 2 times' are no stitches. */
-function beginsStitch(tokens: readonly Token[], at: number): boolean {
+export function beginsStitch(tokens: readonly Token[], at: number): boolean {
   const start = isWord(tokens[at], '*') ? at + 1 : at;
-  if (isWord(tokens[start], 'yo', 'wl', 'ssk', 'skp')) return true;
+  if (isWord(tokens[start], 'yo', 'wl', 'ssk', 'skp') || isCable(tokens, start)) return true;
   if (isWord(tokens[start], 'work', 'patt', 'k', 'p') && endsIt(tokens, start + 1)) return true;
   if (!isWord(tokens[start], 'k', 'p', 'sl', 'inc') || tokens[start + 1]?.kind !== 'number') return false;
   if (isWord(tokens[start], 'inc'))
@@ -42,5 +50,5 @@ function beginsStitch(tokens: readonly Token[], at: number): boolean {
 
 const endsIt = (tokens: readonly Token[], at: number): boolean => {
   const to = isWord(tokens[at], 'in') && isWord(tokens[at + 1], 'patt') ? at + 2 : at;
-  return isWord(tokens[to], 'to') && isWord(tokens[to + 1], 'end');
+  return isWord(tokens[to], 'to') && isWord(tokens[to + 1], 'end', 'last');
 };

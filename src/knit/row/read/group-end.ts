@@ -1,4 +1,4 @@
-import { attempt, type Cursor, sees, takeAnyPhrase, takePhrase, takes, takeWhole } from './cursor.ts';
+import { ahead, attempt, type Cursor, sees, takeAnyPhrase, takePhrase, takes, takeWhole } from './cursor.ts';
 import { readGoal, readTimes, STS } from './goal.ts';
 import type { Goal } from './notation.ts';
 
@@ -22,6 +22,7 @@ const readInOne = (c: Cursor): GroupEnd | undefined =>
 
 const readHowFar = (c: Cursor): GroupEnd | undefined =>
   attempt(c, () => {
+    attempt(c, () => takes(c, ',', ';') && sees(c, 'rep', 'repeated') && seesGoalOf(c));
     if (takes(c, 'rep', 'repeated')) {
       takeAnyPhrase(c, 'instructions in parentheses|brackets', 'these sts');
     }
@@ -36,6 +37,9 @@ const readHowFar = (c: Cursor): GroupEnd | undefined =>
     const n = takeWhole(c);
     return n !== undefined && takePhrase(c, STS) ? { is: 'over', stitches: n } : undefined;
   });
+
+/** 'K1, [p1, k1], rep to end': without a star it is the bracket that is repeated. */
+const seesGoalOf = (c: Cursor): boolean => ahead(c, () => takes(c, 'rep') && readGoal(c) !== undefined);
 
 /** 'in next st', 'into same st', 'in 1 st'. */
 export const readInOneStitch = (c: Cursor): boolean =>

@@ -86,5 +86,11 @@ export const readTake = (c: Cursor): ReadItem | undefined =>
 
 export function takeOnHolder(c: Cursor): boolean {
   if (seesPhrase(c, 'on to')) c.at += 1;
-  return takeAnyPhrase(c, ...ON_HOLDER);
+  if (!takeAnyPhrase(c, ...ON_HOLDER)) return false;
+  takeAnyPhrase(
+    c,
+    ',? or on? a? spare|safety|st? holder|needle|pin',
+    ',? or on? a? length|piece of yarn|wool',
+  );
+  return true;
 }

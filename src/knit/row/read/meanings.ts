@@ -8,7 +8,8 @@ const table = {
     'k p yo sl s inc dec tog ssk skp m t c tbl rs ws right wrong side make knit both alike rep bo co bind cast turn st sts ' +
     'xs l xl xxl small medium large work dc sc w * when until ends end ending row- -k us uk mm cm in inch inches k1 ' +
     'once twice thrice',
-  'beginning of a comment': 'that altogether once twice thus thereby ie edit worked by see note',
+  'beginning of a comment':
+    'that altogether once twice thus thereby ie edit worked by see note optionally optional',
   'beside rows in all':
     'in all total completed worked altogether band patt pattern pat of rib border made done',
   'place of a shaping': 'neck armhole raglan sleeve side seam shoulder v front waist',
@@ -85,6 +86,7 @@ const table = {
   'name of a yarn':
     'mc cc ca cb cd main contrast contrasting white black red blue green yellow pink grey gray brown cream navy natural ' +
     'orange purple lilac beige color colour light dark pale bright',
+  'changes the count': 'inc dec increasing decreasing',
   'how far':
     'to until up upto all straight in every each the rem back even around entire row whole across over along',
   'how often': 'a another for once twice thrice x total',

@@ -15,8 +15,8 @@ const WORDS: Readonly<Record<string, string>> = {
   tog: 'together togs tg', // several stitches worked as one
   yo: 'yos yon yrn yfrn yfwd yf yfd wf wfd wrn won ytf yfon', // the yarn laid over the needle
   psso: 'pssso', // the slipped stitch passed over
-  kwise: 'knitwise kw', // the needle put in as for a knit stitch
-  pwise: 'purlwise pw',
+  kwise: 'knitwise knitways kw', // the needle put in as for a knit stitch
+  pwise: 'purlwise purlways pw',
   bind: 'binding', // US: to close stitches
   cast: 'casting', // on: to make the first ones; off: UK for bind off
   pick: 'picking', // up: stitches out of an edge

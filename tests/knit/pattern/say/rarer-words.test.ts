@@ -158,7 +158,7 @@ const lines: Readonly<Record<string, string>> = {
     Row 3: K 1 row, dec 4 sts {evenly across row|evenly across|evenly|across row|} → row: label {rows [3]}, items '{evenly, change -4, work k}'
     Row 3: P 1 row, inc 4 {evenly across row|sts} → row: label {rows [3]}, items '{evenly, change 4, work p}'
     Row 3: Dec 1 st {in first and last st|in first st and last st|at each end|at both ends|each end|each side|at beg and end}{| of row}{.|,|} → row: label {rows [3]}, items 'dec, patt to {left 'what follows'}, dec'
-    Row 3: Work even in garter st{.|,|;|:|} → row: label {rows [3]}, items 'patt to {left 'what follows'}'
+    Row 3: Work even in garter st{.|,|;|:|} → even: fabric {named, name garter}, until {rows, n 1}
   `,
   rows: `
     K 6 rows {in|of} garter st {for border|for the border|for the top border|for lower edge|to make the lower band|to make top band|to the hem|for the upper edge|for make band|for bottom hem|} → even: fabric {named, name garter}, until {rows, n 6}

@@ -7,7 +7,7 @@ describe('row, in all its wordings,', () => {
   it.each(
     table(`
       Row 3: {as row 2|same as row 2|like row 2|rep row 2|work as row 2|work as for row 2|as for row 2|as the row 2|as 2nd row|as row 2nd} → row: label {rows [3]}, items '', like 2
-      Row 3: {rep rows 2-4|rep rows 2 to 4|rep rows 2 through 4|as rows 2 and 4|rep 2nd to 4th rows|as rows 2 to row 4} → row: label {rows [3]}, items '', like 2
+      Row 3: {rep rows 2-4|rep rows 2 to 4|rep rows 2 through 4|as rows 2 and 4|rep 2nd to 4th rows|as rows 2 to row 4} → row: label {rows [3]}, items '', like 2, likeTo 4
       Row 3: work 2 sts in patt → row: label {rows [3]}, items 'patt ×2'
       Row 3: work {2|2 sts}, k to end → row: label {rows [3]}, items 'patt ×2, k to {left 0}'
       Next row: {dec 1 st at each end|dec 1 st each end|dec at both ends|dec 1 st at each side|dec 1 st at both edges|k, dec 1 st at each end|p dec at each end|work in patt, dec 1 st at each end|work even, dec 1 st at each end|k across, dec 1 st at each end|decreasing 1 st at each end|dec at each side|dec 1 st each side|dec at beg and end|dec in first and last st|dec at beg and end of row|dec 1 st at each end of row|dec 1 st at each end of needle|dec 1 st at each end.} → row: label {rows []}, items 'dec, patt to {left 'what follows'}, dec'
@@ -17,7 +17,7 @@ describe('row, in all its wordings,', () => {
       Next row: dec 1 st at each end, k2 → row: label {rows []}, items 'dec, patt to {left 'what follows'}, dec'
       Next row: dec 1 st → row: label {rows []}, items dec
       Row 4: dec 1 st at each end of this and every 3rd row 14 times more → shape: change -1, edge both, beats [{first 1, every 1, times 1}; {every 3, counted, times 14, further}]
-      Rows 7-9: work even in st st → row: label {rows [7; 8; 9]}, items 'patt to {left 'what follows'}'
+      Rows 7-9: work even in st st → even: fabric {named, name stocking}, until {rows, n 3}
       Rows 7-8: k → row: label {rows [7; 8]}, items 'k to {left 'what follows'}'
       Next 4 rows: work in st st → even: fabric {named, name stocking}, until {rows, n 4}
       Next row: work in st st → even: fabric {named, name stocking}, until {rows, n 1}
@@ -27,11 +27,11 @@ describe('row, in all its wordings,', () => {
       Next row (WS): work in pattern, inc 6 sts evenly → row: label {rows [], side WS}, items '{evenly, change 6}'
       Next row: k2 (24 sts) → row: label {rows []}, items 'k ×2' (24)
       Next row: dec 1 st at each end (24 sts) → row: label {rows []}, items 'dec, patt to {left 'what follows'}, dec' (24)
-      Next row: work even in st st (24 sts) → row: label {rows []}, items 'patt to {left 'what follows'}' (24)
+      Next row: work even in st st (24 sts) → even: fabric {named, name stocking}, until {rows, n 1} (24)
       K2, p2 (24 sts) → row: items 'k ×2, p ×2' (24)
       K2tog, k to end (2 sts dec) → row: items 'k2tog, k to {left 0}'
-      Row 3: as 2nd and 3rd rows → row: label {rows [3]}, items '', like 2
-      Row 3: rep rows 2 through 4 rows → row: label {rows [3]}, items '', like 2
+      Row 3: as 2nd and 3rd rows → row: label {rows [3]}, items '', like 2, likeTo 3
+      Row 3: rep rows 2 through 4 rows → row: label {rows [3]}, items '', like 2, likeTo 4
       Next row: inc at each end → row: label {rows []}, items 'inc, patt to {left 'what follows'}, inc'
       Next row: work in patt, inc 1 st at each end → row: label {rows []}, items 'inc, patt to {left 'what follows'}, inc'
       Next row: k across, inc 2 sts at each side → row: label {rows []}, items 'inc 2, patt to {left 'what follows'}, inc 2'

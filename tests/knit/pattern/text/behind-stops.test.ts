@@ -90,7 +90,6 @@ describe('behind a full stop', () => {
       *P2 row. Repeat from * to end → * p 2 row | repeat from * to end
       *Dec 1. Repeat from * to end → * dec 1 | repeat from * to end
       *K2. K2, p2. Repeat from * to end → * k 2 | k 2 , p 2 | repeat from * to end
-      Knit to last 4 sts. Yo, k2 → knit to last 4 sts | yo , k 2
       Knit to last 4 sts. K 2 rows → knit to last 4 sts | k 2 rows
       Knit to last 4 sts. K 2 row → knit to last 4 sts | k 2 row
       Knit to last row. K1 → knit to last row | k 1

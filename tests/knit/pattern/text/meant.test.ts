@@ -15,7 +15,7 @@ describe('a sentence for some sizes is read for those', () => {
       1st and 3rd sizes only: k → S L: k
       For sizes 1st only: k → S: k
       S only: k → S M L: s only : k
-      For size XL only: k → none: k
+      For size XL only: k → S M L: for size xl only : k
       For size only: k → S M L: for size only : k
       Only: k → S M L: only : k
       Size S k → S M L: size s k

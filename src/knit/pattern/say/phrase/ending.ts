@@ -74,6 +74,11 @@ function readEnd(c: Cursor): End | undefined {
 const readPatternRow = (c: Cursor): number | undefined =>
   attempt(c, () => {
     const named = took(c, 'row') || takes(c, 'row');
+    const word = ['first', 'second', 'third', 'fourth'].indexOf(peekWord(c));
+    if (word >= 0 && peekWord(c, 1) === 'row') {
+      c.at += 2;
+      return word + 1;
+    }
     const n = takeNumber(c);
     if (!named && !endsOrdinal(peek(c))) return undefined;
     if (!named) c.at += 1;
@@ -95,5 +100,8 @@ const takeEnding = (c: Cursor): boolean =>
   });
 
 function skipRowName(c: Cursor): void {
-  while (peek(c) && !isOneOf(peekWord(c), ', . ; )')) c.at += 1;
+  // 'ending on a 2nd row and inc 6 sts evenly'
+  const more = () =>
+    isOneOf(peekWord(c), 'and &') && isOneOf(peekWord(c, 1), 'inc dec increasing decreasing bind cast work');
+  while (peek(c) && !isOneOf(peekWord(c), ', . ; )') && !more()) c.at += 1;
 }

@@ -23,7 +23,7 @@ describe('a length, in all its wordings,', () => {
       Work even for 3/2 in → ✗ stitch or repeat expected @11
       Work even for 3/3 in → ✗ stitch or repeat expected @11
       Work even for 2 3/2 in → ✗ stitch or repeat expected @11
-      Work even for 15 cm (6 rows) → ✗ stitch or repeat expected @22
+      Work even for 15 cm (6 sts) → even: until {length, mm 150, from here} (6)
       Work even for 15 cm, k 6 → even: until {length, mm 150, from here} | @22 row: items 'k ×6'
       Work even for 2 and 3 in → ✗ stitch or repeat expected @11
       Work even for 2 2/2 in → ✗ stitch or repeat expected @11
