@@ -39,9 +39,16 @@ const EVEN = [
   'throughout',
 ];
 
+const KEEPS = [
+  'keeping|keep the? rib|patt|pats|border|borders|rhythm going|correct|continuous',
+  'keeping|keep continuity|correctness',
+];
+
 /** 'work even until armhole measures 20 cm', 'beg with a k row, st st 6 rows', 'k every row for 5 cm', 'K1, P1 in ribbing for 2 in'. */
 export const readEven = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
+    // 'keeping the rib going, cast off …' says how, and works nothing
+    if (takeAnyPhrase({ ...c }, ...KEEPS)) return undefined;
     // 'on the remaining sts work in rib'
     takeAnyPhrase(c, 'on|over the? rem sts ,?');
     const first = readFirstStitches(c);

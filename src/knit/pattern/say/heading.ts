@@ -96,7 +96,9 @@ function headingEnd(c: Cursor, aloneOnLine: boolean): number | undefined {
     at += 1;
   }
   const capitals = c.tokens.slice(c.at, c.end).every(({ capital }) => capital);
-  return at === c.end && (aloneOnLine || capitals) ? at : undefined;
+  // 'Shape neck.' among other sentences
+  const shapes = isWord(c.tokens[c.at], 'shape') && c.tokens[c.at]?.capital && c.end - c.at < 5;
+  return at === c.end && (aloneOnLine || capitals || shapes) ? at : undefined;
 }
 
 /** Behind '(make 2, the second as a mirror image: first the left front)': whatever else its brackets say of the makes. */

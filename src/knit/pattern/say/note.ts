@@ -20,6 +20,7 @@ import { means } from '../../row/read/meanings.ts';
 import { skipFacing } from './phrase/facing.ts';
 import { readLength } from './phrase/measure.ts';
 import { readFrom } from './phrase/place.ts';
+import { readUntil } from './phrase/until.ts';
 import { skipYarn } from './phrase/yarn.ts';
 import type { Said, Statement } from './statement.ts';
 
@@ -141,7 +142,9 @@ const ASIDES = [
   'taking|working inc|increased|extra|added|new sts into|in the? patt|rib|st as? they? are? occur|made?',
   'keeping|keep patt correct throughout?',
   'keeping|keep to|in patt throughout?',
-  'keeping continuity of patt throughout?',
+  'keeping|keep continuity|correctness? of? the? patt and front|button|neck|side? border|borders|bands|band|edge|edges as? set|est|correct|before',
+  'keeping|keep continuity|correctness of the? patt as set|est throughout?',
+  'keeping|keep continuity|correctness of the? patt throughout?',
   'keeping|keep both? edge|edges|side|sides|armhole edge? straight|even',
   'weave|darn|sew in? the? loose? end|ends',
   'fasten|break|cut off? yarn?',
@@ -150,7 +153,6 @@ const ASIDES = [
   'for the? border|welt|band|hem|edging ,',
   'working? back and forth in? rows? with|on|using a|the? circular? needle',
   'beg|starting|commencing with row 1 of? patt? ,',
-  'keeping|keep continuity|correctness? of? patt and front|button|neck|side? border|borders|bands|band|edge|edges as? set|est|correct|before',
 ];
 
 /** 'work measures 40 cm from beg' says how long it is by now; 'until work measures …' is taken where it ends rows. */
@@ -190,6 +192,14 @@ const takeLengthByThen = (c: Cursor, said: readonly Said[]): boolean =>
     return readLength(c) !== undefined && (c.at >= c.end || isOneOf(peekWord(c), ', . ( ;'));
   });
 
+/** 'rep last 2 rows 8 times more, or until the sleeve measures about 3 in': what it comes to, said twice. */
+const takeOrUntil = (c: Cursor, said: readonly Said[]): boolean =>
+  attempt(c, () => {
+    const last = said.at(-1)?.statement;
+    if (last?.is !== 'repeat rows' || last.times === undefined || !takes(c, 'or')) return false;
+    return readUntil(c)?.is === 'length' && (c.at >= c.end || isOneOf(peekWord(c), '. , ;'));
+  });
+
 const SHAPED_BEFORE: ReadonlySet<Statement['is']> = new Set([
   'shape',
   'repeat from stars',
@@ -198,7 +208,7 @@ const SHAPED_BEFORE: ReadonlySet<Statement['is']> = new Set([
 ]);
 
 function takeAside(c: Cursor, said: readonly Said[]): boolean {
-  if (takeMeasured(c) || takeAnnounced(c) || takeLengthByThen(c, said)) return true;
+  if (takeMeasured(c) || takeAnnounced(c) || takeLengthByThen(c, said) || takeOrUntil(c, said)) return true;
   if (!takeAnyPhrase(c, ...ASIDES)) return false;
   takes(c, ':', ',');
   return true;

@@ -46,6 +46,10 @@ export function withoutAsides(tokens: readonly Token[]): readonly Token[] {
 
 /** 'cast off loosely 3 sts', 'work tightly in rib', 'cast on 60 sts loosely and evenly': changes no count and no row. */
 function mannerAt(tokens: readonly Token[], at: number): number {
+  if (isWord(tokens[at], 'very', 'quite', 'fairly', 'rather')) {
+    const more = mannerAt(tokens, at + 1);
+    return more === 0 ? 0 : more + 1;
+  }
   if (!isWord(tokens[at], 'loosely', 'tightly', 'firmly')) return 0;
   return isWord(tokens[at + 1], 'and', 'but') && isWord(tokens[at + 2], 'evenly', 'loosely', 'firmly')
     ? 3

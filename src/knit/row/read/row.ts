@@ -85,6 +85,9 @@ function readOne(c: Cursor, level: Level, depth: number): Fault | undefined {
   if (takeColoursAsSet(c) || takeColourInRow(c)) return undefined;
   if (sees(c, 'over', ',') && ribOver(c, level)) return undefined;
   const read = readStitch(c);
+  // 'turn, leaving rem sts unworked' says it twice
+  const left = read?.item.is === 'stitches to' && read.item.work === 'unworked';
+  if (left && level.items.at(-1)?.is === 'turn') return undefined;
   if (read) return addStitch(c, level, read);
   if (peek(c)?.kind === 'number') return readTimesFirst(c, level, depth);
   if (means(text, 'says nothing between stitches')) {

@@ -44,6 +44,14 @@ describe('what is pasted from a page', () => {
       Row 25 (RS): join yarn A, k2, k to end → yarn: name A | row: told led, label {rows [25], side RS}, items 'k ×2, k to {left 0}'
       Rows 9-24: starting with a k row work 16 rows of st st → even: fabric {named, name stocking}, until {rows, n 16}, firstLooks k
       Knit 1 row, inc in every 10th st → ✗ stitch or repeat expected @20
+      Keeping the rib going, cast off 15 sts at beg of next 2 rows → note: about aside | @24 groups: work bo, edge beginning, groups [{stitches 15, rows 2, every 1}]
+      Keeping continuity of patt as set, work 6 rows → note: about aside | @36 even: until {rows, n 6}
+      Keeping continuity of patt and front border as set, work 6 rows → note: about aside | @53 even: until {rows, n 6}
+      Next row: k 9, turn, leaving rem sts {unworked|on needle} → row: label {rows []}, items 'k ×9, {turn}'
+      Next row: k 9, leaving rem sts unworked → row: label {rows []}, items 'k ×9, unworked to {left 'what follows'}'
+      Rep the last 2 rows 8 times more, or until {the sleeve measures about 3 in|work measures 8 cm} → repeat rows: last 2, times 8 | @35 note: about aside
+      Rows 9-24 join yarn B, work 16 rows of st st → yarn: name B | even: fabric {named, name stocking}, until {rows, n 16}
+      K2 (1st row = RS) → ✗ stitch or repeat expected @5
       Row 2 dec 3 sts each end → shape: change -3, edge both, beats []
     `),
   )('is read: $line', expectReading);

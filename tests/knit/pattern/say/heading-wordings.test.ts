@@ -117,7 +117,8 @@ describe('heading, in all its wordings,', () => {
     table(`
       Back: Front: Sleeve: Collar: Cast on 92 sts → heading: title {words back, pattern back, divides false}, sideOnly false, talk false, places [], piece {name back, makes 1} | @7 heading: title {words front, pattern front, divides false}, sideOnly false, talk false, places [], piece {name front, makes 1} | @14 heading: title {words sleeve, pattern sleeve, divides false}, sideOnly false, talk false, places [], piece {name sleeve, makes 1} | @30 cast on: stitches 92
       … Back → heading: title {words back, pattern back, divides false}, sideOnly false, talk false, places [], piece {name back, makes 1}
-      … Shape neck → ✗ stitch or repeat expected @1
+      … Shape the neck with wool → ✗ stitch or repeat expected @1
+      … Shape neck → heading: title {words 'shape neck', pattern 'shape neck', divides}, sideOnly false, talk false, places [neck]
       Shape neck edge of right back hood collar → ✗ stitch or repeat expected @1
       Sleeve (pair) → ✗ stitch or repeat expected @1
       Sleeve (a pair) → ✗ stitch or repeat expected @1

@@ -60,7 +60,7 @@ const lines: Readonly<Record<string, string>> = {
     Work st st ({k on RS, p on WS|k on right side, p on wrong side}) for 6 rows → even: fabric {named, name stocking}, until {rows, n 6}
     Work 6 rows {of|in} garter st → even: fabric {named, name garter}, until {rows, n 6}
     Work 6 ridges {of|in} garter st → even: fabric {named, name garter}, until {rows, n 12}
-    Keeping pats correct, work 6 rows → even: fabric {established} | @23 even: until {rows, n 6}
+    Keeping pats correct, work 6 rows → note: about aside | @23 even: until {rows, n 6}
     Work in {this patt|est patt|same patt|main patt|patt as set|pats correct|patt correct|pats|pats as set|pats throughout|patt correct over all sts} for 6 rows → even: fabric {established}, until {rows, n 6}
     Work in st st for {another|a further|further|about|approx|total of|a total of} 10 cm → even: fabric {named, name stocking}, until {length, mm 100, from here}
     Work in garter st for {6 more rows|6 further rows|another 6 rows|6 rows more|6 rows} → even: fabric {named, name garter}, until {rows, n 6}

@@ -51,6 +51,8 @@ function insideBrackets(c: Cursor): number | undefined {
   const n = takeNumber(c);
   if (n === undefined || !Number.isSafeInteger(n)) return undefined;
   if (c.at >= c.end) return n;
+  // '(1st row = RS)'
+  if (peek(c)?.glued && isWord(peek(c, 1), 'row', 'rows')) return undefined;
   if (!takePhrase(c, STS)) return undefined;
   return takes(c, 'dec', 'decreased', 'inc', 'increased', 'bound', 'cast') || peekWord(c) === 'in'
     ? undefined
