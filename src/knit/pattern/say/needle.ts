@@ -6,7 +6,9 @@ import {
   peekNumber,
   peekWord,
   takeAnyPhrase,
+  takeNumber,
   takePhrase,
+  takes,
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
 import type { Statement } from './statement.ts';
@@ -40,12 +42,27 @@ export const readNeedle = (c: Cursor): Statement | undefined =>
           if (peekNumber(c) !== undefined && peekWord(c, 1) === 'mm') mm = peekNumber(c);
           c.at += 1;
         }
+        mm ??= takeSizeBehind(c);
         return { is: 'needle', ...(mm === undefined ? {} : { mm }) };
       }
       const token = peek(c);
       if (token === undefined || means(token.word, 'not about a needle')) break;
       c.at += 1;
     }
+  });
+
+/** 'on circular needle size 3 mm / US 2.5'. */
+const takeSizeBehind = (c: Cursor): number | undefined =>
+  attempt(c, () => {
+    takes(c, 'size', 'no');
+    const mm = takeNumber(c);
+    if (mm === undefined || !takes(c, 'mm')) return undefined;
+    attempt(c, () => {
+      const open = takes(c, '(');
+      if (!open && !takes(c, '/')) return false;
+      return takes(c, 'us') && takeNumber(c) !== undefined && (!open || takes(c, ')'));
+    });
+    return mm;
   });
 
 /** Whether brackets opened since `from` are not closed yet. */

@@ -120,6 +120,8 @@ function goesOn(before: string, open: number, next: string): boolean {
   if (LABEL_ALONE.test(end) && ROW_BEGINS.test(next)) return true;
   if (/[.:!?]$/.test(end)) return false;
   if (countsBelow(end, next)) return true;
+  // 'K2 to last st, k1' above '7 more rows in rib'
+  if (/(?:\b[kp]\d+|\bend)$/i.test(end) && /^\d+\s+(?:more\s+)?rows?\b/i.test(next)) return false;
   // '… of next row. 12' above '[13, 15] sts'
   if (/\d$/.test(end) && /^[([]\d+[,:\s]/.test(next)) return true;
   // 'at beg of' above 'next 6 rows'

@@ -44,6 +44,7 @@ describe('what is pasted from a page', () => {
       Row 25 (RS): join yarn A, k2, k to end → yarn: name A | row: told led, label {rows [25], side RS}, items 'k ×2, k to {left 0}'
       Rows 9-24: starting with a k row work 16 rows of st st → even: fabric {named, name stocking}, until {rows, n 16}, firstLooks k
       Knit 1 row, inc in every 10th st → ✗ stitch or repeat expected @20
+      Cast on 48 sts on circular needle size 3 mm {/ US 2.5|(US 2.5)|} → cast on: stitches 48 | @16 needle: mm 3
       Keeping the rib going, cast off 15 sts at beg of next 2 rows → note: about aside | @24 groups: work bo, edge beginning, groups [{stitches 15, rows 2, every 1}]
       Keeping continuity of patt as set, work 6 rows → note: about aside | @36 even: until {rows, n 6}
       Keeping continuity of patt and front border as set, work 6 rows → note: about aside | @53 even: until {rows, n 6}
