@@ -21,7 +21,8 @@ export function doRepeatRows(
   completeCycle(build, piece, part);
   const again = rowsAgain(part, said);
   if (again.length === 0) return fault('no rows to repeat');
-  const { from, to = from } = said;
+  const { from } = said;
+  const to = said.to ?? from;
   // some of them nobody knows
   if (from !== undefined && to !== undefined && part.cycle && again.length <= to - from)
     return fault('row not known', { rowName: `${from}-${to}` });
@@ -40,6 +41,7 @@ export function doRepeatRows(
     if (part.live === 0) break;
   }
   keepAsFabric(part, again, part.rows.length - startFaces);
+  if (from === undefined && said.to !== undefined) numberLast(part, startFaces, said.to);
   limit.close?.();
   if (limit.count === undefined || limit.count === part.live) return undefined;
   return fault('count contradicts', { statedStitches: limit.count, foundStitches: part.live });
@@ -150,6 +152,17 @@ function reachedCount(part: PartBuild, count: number, again: readonly Again[], i
   const change = part.live - before;
   if (change === 0) return true;
   return change < 0 ? part.live + change < count : part.live + change > count;
+}
+
+/** 'Rows 35-38: repeat last 2 rows …': they have numbers of their own, by which they may be worked again. */
+function numberLast(part: PartBuild, first: number, last: number): void {
+  const { cycle } = part;
+  if (cycle === undefined) return;
+  part.rows.slice(first).forEach(({ items }, i, made) => {
+    if (items) cycle.rows.set(last - made.length + 1 + i, items);
+  });
+  cycle.last = Math.max(cycle.last, last);
+  cycle.done = cycle.last;
 }
 
 /** Rows that leave the count alone are the pattern from here on. */

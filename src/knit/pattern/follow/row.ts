@@ -60,7 +60,8 @@ function doNumbered(
     if (like) cycle.rows.set(n, like);
     cycle.last = Math.max(cycle.last, n);
   });
-  if (said.like !== undefined && !cycle.rows.has(first)) {
+  const unknown = label.rows.some((n) => !cycle.rows.has(n)) && cycle.everyOther === undefined;
+  if (said.like !== undefined && (!cycle.rows.has(first) || unknown)) {
     return fault('row not known', { rowName: String(said.like) });
   }
   // a text that numbers every row of the part goes on after 'rep rows 1 and 2 8 times more' with row 19

@@ -232,7 +232,7 @@ const readLastAgain = (c: Cursor, label: Label): Statement | undefined =>
     takes(c, 'another', 'a');
     const times = readTimes(c);
     if (!atEnd(c) || rows !== last * (times?.n ?? rows / last) || rows % last !== 0) return undefined;
-    return { is: 'repeat rows', last, times: rows / last };
+    return { is: 'repeat rows', last, times: rows / last, to: label.rows.at(-1) as number };
   });
 
 /** 'Next 2 rows: bind off 3 sts at the beginning of each row': one in each of them. */

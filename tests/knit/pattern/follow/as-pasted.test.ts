@@ -180,6 +180,24 @@ Left front Using 4 mm needles and thumb method cast on 20 sts. Knit 4 rows. Shap
   > =   body from {castOn 40}, RS: 4 stocking 4 mm; bind off
   > = Left front, left front, 1 to make, lines 2
   > =   body from {castOn 20}, RS: 4 stocking 4 mm; 1 'shape neck' in garter 4 mm; hold
+
+### rows with numbers of their own are known by them further on
+Cast on 20 sts.
+  > →20
+Row 1: K.
+  > 20 Piece/body 1 RS knit
+Row 2: Kfb, k to end. (21 sts)
+  > 20→21 says 21 Piece/body 2 WS kfb, knit to end (21)
+Rows 3-6: Repeat last 2 rows 2 more times. (23 sts)
+  > 21→23 says 23 Piece/body 3 RS knit · WS kfb, knit to end (22) · RS knit · WS kfb, knit to end (23)
+Row 7: P.
+  > 23 Piece/body 7 RS purl
+Rows 8-11: Repeat rows 4-7. (25 sts)
+  > 23→25 says 25 Piece/body 8 WS kfb, knit to end (24) · RS knit · WS kfb, knit to end (25) · RS purl
+Rows 12-15: Repeat rows 10-13.
+  > 25→27 Piece/body 12 WS kfb, knit to end (26) · RS purl · WS kfb, knit to end (27) · RS purl
+  > = Piece, other, 1 to make, lines 2 3 4 5 6 7
+  > =   body from {castOn 20}, RS: 15 stocking 4 mm; hold
     `),
   )('$title', expectAnnotated);
 });

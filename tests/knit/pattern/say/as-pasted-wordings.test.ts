@@ -16,7 +16,7 @@ describe('what is pasted from a page', () => {
       Rows 5-8: {work|cont} in {st st|stocking stitch} → even: fabric {named, name stocking}, until {rows, n 4}
       Rows 5-8: work in st st, ending with a WS row → even: fabric {named, name stocking}, until {rows, n 4, end WS}
       Rows 5-8: work in patt → row: label {rows [5; 6; 7; 8]}, items 'patt to {left 'what follows'}'
-      Rows 35-38: rep {last 2 rows 2 more times|last 2 rows 2 times|the last 2 rows} → repeat rows: last 2, times 2
+      Rows 35-38: rep {last 2 rows 2 more times|last 2 rows 2 times|the last 2 rows} → repeat rows: last 2, times 2, to 38
       Rows 35-38: rep last 2 rows once → ✗ nothing before the repeat @17
       Cast on 48 sts {onto larger needles|for lower edge of back|for the shoulder} → cast on: stitches 48
       Cast on 48 sts for back; k 1 row → cast on: stitches 48 | @26 rows: n 1, items 'k to {left 'what follows'}'
