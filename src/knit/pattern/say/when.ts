@@ -1,12 +1,30 @@
-import { attempt, type Cursor, seesPhrase, takes } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, sees, seesPhrase, takes } from '../../row/read/cursor.ts';
 import { readUntil } from './phrase/until.ts';
 import type { Statement } from './statement.ts';
+
+/** What begins what is done then, also without a comma. */
+const ORDERS = [
+  'bind',
+  'cast',
+  'bo',
+  'co',
+  'dec',
+  'inc',
+  'beg',
+  'start',
+  'begin',
+  'change',
+  'work',
+  'k',
+  'p',
+];
 
 /** 'When piece measures 38 cm, bind off 5 sts …', 'when there are 29 sts, …': what is on the needle goes on until then. */
 export const readWhen = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     if (!seesPhrase(c, 'when|once|after')) return undefined;
     const until = readUntil(c);
-    if (until === undefined || until.is === 'rows' || !takes(c, ',', ':')) return undefined;
+    if (until === undefined || until.is === 'rows') return undefined;
+    if (!takes(c, ',', ':') && !(until.is === 'length' && sees(c, ...ORDERS))) return undefined;
     return { is: 'even', until };
   });

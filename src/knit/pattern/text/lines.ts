@@ -44,7 +44,8 @@ const starts = (line: string): boolean =>
   /^(?:\*|\(?[kp]\d)\b/i.test(line);
 
 /** What lists of steps put before a step: a bullet, a dash before a capital, a number with its stop. */
-const BULLET = /^\s*(?:[•·▪◦●○■□►▶◆❖➢»£]\s*|[-–—]\s+(?=[A-Z])|\d{1,2}[.)]\s+(?=[A-Z]))/;
+const BULLET =
+  /^\s*(?:[•·▪◦●○■□►▶◆❖➢»£]\s*|[-–—]\s+(?=[A-Z])|\d{1,2}[.)]\s+(?=[A-Z])|[Ss]tep\s+\d{1,2}\s*[:.)]\s*(?=[A-Z]))/;
 
 /** A number without a stop ('2 Work in rib …'); '2 Rows A' counts rows. */
 const BARE_NUMBER = /^\s*\d{1,2}\s+(?=[A-Z][A-Za-z]+\s)/;

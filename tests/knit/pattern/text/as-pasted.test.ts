@@ -23,6 +23,8 @@ describe('a text that was pasted is cut into the lines that its writer meant', (
       Cont in rib for 7 more rows ¶ k1(k2tog yo k1) to end → 1: Cont in rib for 7 more rows | 2: k1(k2tog yo k1) to end
       1st row: (RS). K7. *C6B. K4. ¶ Rep from * to last 10 sts. C6B. ¶ K4. → 1-3: 1st row: (RS). K7. *C6B. K4. Rep from * to last 10 sts. C6B. K4.
       K1 (k2tog, yo) to last stitch, k1 ¶ 7 more rows in rib → 1: K1 (k2tog, yo) to last stitch, k1 | 2: 7 more rows in rib
+      Step 1: Knit 4 rows ¶ Step 2: Work in rib → 1: Knit 4 rows | 2: Work in rib
+      Step by step ¶ Step 2 rows → 1: Step by step | 2: Step 2 rows
       1st row: K7. ¶ K4. → 1: 1st row: K7. | 2: K4.
     `),
   )('lines: $line', expectCut('lines'));
