@@ -91,7 +91,10 @@ function endOf(other: PieceBuild, source: PartBuild, to: AsFarAs | undefined): n
     }
     case 'rows after': {
       const mark = to.from === 'start' ? { part: source, rows: 0 } : markOf(other, to.from);
-      const end = mark?.part === source ? mark.rows + to.rows - source.baseRows : -1;
+      const from =
+        mark && (to.past ? endOfPlace(mark, mark.rows - mark.part.baseRows, other, to.from) : undefined);
+      const first = mark?.part === source ? (from ?? mark.rows - source.baseRows) : undefined;
+      const end = first === undefined ? -1 : first + to.rows;
       return end >= 0 && end <= source.rows.length ? end : undefined;
     }
     case 'length':

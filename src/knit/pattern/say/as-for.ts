@@ -4,6 +4,7 @@ import {
   isWord,
   sees,
   takeAnyPhrase,
+  takeNumber,
   takes,
   takesOne,
   took,
@@ -86,9 +87,25 @@ const readOnly = (c: Cursor): Place | undefined =>
       return place;
   });
 
+/** 'until 15 rows have been worked after armhole shaping': counted from its last row. */
+const readRowsPast = (c: Cursor): AsFarAs | undefined =>
+  attempt(c, () => {
+    takes(c, ',');
+    const n = takes(c, 'until', 'to') ? takeNumber(c) : undefined;
+    if (n === undefined || !Number.isSafeInteger(n) || !takes(c, 'rows')) return undefined;
+    takeAnyPhrase(c, 'have been worked|completed', 'are worked|completed');
+    if (!takes(c, 'after', 'past', 'beyond')) return undefined;
+    const from = readPlace(c);
+    return from !== undefined && took(c, 'shaping', 'shapings')
+      ? { is: 'rows after', rows: n, from, past: true }
+      : undefined;
+  });
+
 const readAsFarAs = (c: Cursor): AsFarAs | undefined =>
   attempt(c, () => {
     const from = c.at;
+    const past = readRowsPast(c);
+    if (past) return past;
     const place = readToPlace(c);
     if (place !== undefined) return { is: 'place', place };
     const until = readUntil(c);

@@ -101,7 +101,7 @@ export interface Label {
 export type AsFarAs =
   | { readonly is: 'place'; readonly place: Place | 'stars' }
   | { readonly is: 'rows before'; readonly rows: number; readonly place?: Place }
-  | { readonly is: 'rows after'; readonly rows: number; readonly from: MarkName }
+  | { readonly is: 'rows after'; readonly rows: number; readonly from: MarkName; readonly past?: true }
   | { readonly is: 'count'; readonly stitches: number }
   | { readonly is: 'length'; readonly mm: number; readonly from: From };
 

@@ -198,6 +198,32 @@ Rows 12-15: Repeat rows 10-13.
   > 25→27 Piece/body 12 WS kfb, knit to end (26) · RS purl · WS kfb, knit to end (27) · RS purl
   > = Piece, other, 1 to make, lines 2 3 4 5 6 7
   > =   body from {castOn 20}, RS: 15 stocking 4 mm; hold
+
+### as another piece, so many rows past a shaping, from its last row
+BACK
+  > heading
+Cast on 40 sts. Work 8 rows in st st.
+  > 40 Back/body 1 RS knit · [WS purl · RS knit] ×3 · WS purl
+Shape armholes
+  > heading 40
+Bind off 2 sts at beg of next 2 rows. Dec 1 st at each end of next and foll alt row.
+  > 40→32 Back/body 9 RS bind off 2 sts, knit to end (38) · WS bind off 2 sts, purl to end (36) · RS dec, knit to last 2 sts, dec (34) · WS purl · RS dec, knit to last 2 sts, dec (32)
+Work 10 rows straight.
+  > 32 Back/body 14 WS purl · [RS knit · WS purl] ×4 · RS knit
+Shape shoulders
+  > heading 32
+Bind off 8 sts at beg of next 2 rows. Bind off.
+  > 32→0 Back/body 24 WS bind off 8 sts, purl to end (24) · RS bind off 8 sts, knit to end (16) · WS bind off all sts in pattern (0)
+FRONT
+  > heading
+Work as for back until 3 rows have been worked after armhole shaping.
+  > →32 Front/body 1 RS knit · [WS purl · RS knit] ×3 · WS purl · RS bind off 2 sts, knit to end (38) · WS bind off 2 sts, purl to end (36) · RS dec, knit to last 2 sts, dec (34) · WS purl · RS dec, knit to last 2 sts, dec (32) · WS purl · RS knit · WS purl
+Bind off.
+  > 32→0 Front/body 17 RS bind off all sts in pattern (0)
+  > = Back, back, 1 to make, lines 2 4 5 7
+  > =   body from {castOn 40}, RS: 8 stocking 4 mm; 15 'shape armholes' in stocking 4 mm; 2 'shape shoulders' in stocking 4 mm; bind off
+  > = Front, front, 1 to make, lines 9 10
+  > =   body from {castOn 40}, RS: 16 stocking 4 mm; bind off
     `),
   )('$title', expectAnnotated);
 });
