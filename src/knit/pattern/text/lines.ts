@@ -36,6 +36,16 @@ const rowWithStops = (parts: readonly string[], next: string): boolean =>
   STOPPED.test(parts.join(' ')) &&
   !/^\*\s*\*/.test(next);
 
+/** 'Next row (RS): Work 22 sts.' above 'Place remaining sts on holder.' */
+const holdsRest = (parts: readonly string[], next: string): boolean =>
+  LABELLED_WITH_SIDE.test(parts[0] ?? '') &&
+  /\b(?:work|knit|purl|patt|k|p)\s*\d+\s*(?:[([][\d\s,:;-]*[)\]])?\s*(?:sts?|stitches)?[.,]?\s*$/i.test(
+    parts.at(-1) ?? '',
+  ) &&
+  /^(?:place|put|slip|leave|transfer)\s+(?:the\s+)?rem/i.test(next);
+const LABELLED_WITH_SIDE =
+  /^\s*(?:\d+(?:st|nd|rd|th)\s+row|row\s+\d+|next\s+row)\s*(?:[([](?:rs|ws)[)\]])?\s*[:.]/i;
+
 /** A line that begins like this starts a sentence of its own, even in small letters. */
 const starts = (line: string): boolean =>
   NUMBERED.test(line) ||
@@ -83,7 +93,9 @@ export function logicalLines(text: string): LogicalLine[] {
       bullet === undefined &&
       held &&
       held.parts.length < 30 &&
-      (goesOn(held.parts.at(-1) ?? '', held.open, trimmed) || rowWithStops(held.parts, trimmed))
+      (goesOn(held.parts.at(-1) ?? '', held.open, trimmed) ||
+        rowWithStops(held.parts, trimmed) ||
+        holdsRest(held.parts, trimmed))
     ) {
       held.parts.push(raw);
       held.lastLine = line;

@@ -155,7 +155,11 @@ function stopsShort(tokens: readonly Token[], at: number): boolean {
 function holdsWorked(tokens: readonly Token[], from: number, at: number): boolean {
   const next = at + 1;
   if (isWord(tokens[next], 'place', 'sl', 'put', 'leave', 'transfer'))
-    return worksSome(tokens, from, at) && isWord(tokens[next + 1], 'on', 'onto', 'them', 'these', 'those');
+    return (
+      worksSome(tokens, from, at) &&
+      isWord(tokens[next + 1], 'on', 'onto', 'them', 'these', 'those', 'rem', 'the') &&
+      (!isWord(tokens[next + 1], 'the') || isWord(tokens[next + 2], 'rem'))
+    );
   const held = tokens.slice(Math.max(from, at - 8), at).some((token) => isWord(token, 'holder'));
   if (!held || !isWord(tokens[from], 'k', 'p', 'work', 'next', 'then')) return false;
   const k = isWord(tokens[next], 'k', 'p') && tokens[next + 1]?.kind === 'number';

@@ -23,6 +23,8 @@ describe('a text that was pasted is cut into the lines that its writer meant', (
       Cont in rib for 7 more rows ¶ k1(k2tog yo k1) to end → 1: Cont in rib for 7 more rows | 2: k1(k2tog yo k1) to end
       1st row: (RS). K7. *C6B. K4. ¶ Rep from * to last 10 sts. C6B. ¶ K4. → 1-3: 1st row: (RS). K7. *C6B. K4. Rep from * to last 10 sts. C6B. K4.
       K1 (k2tog, yo) to last stitch, k1 ¶ 7 more rows in rib → 1: K1 (k2tog, yo) to last stitch, k1 | 2: 7 more rows in rib
+      Next Row [RS]: Work 22[24, 26] sts. ¶ Place remaining sts on holder. ¶ Turn work. → 1-2: Next Row [RS]: Work 22[24, 26] sts. Place remaining sts on holder. | 3: Turn work.
+      Next Row: Work to end. ¶ Place remaining sts on holder. → 1: Next Row: Work to end. | 2: Place remaining sts on holder.
       Step 1: Knit 4 rows ¶ Step 2: Work in rib → 1: Knit 4 rows | 2: Work in rib
       Step by step ¶ Step 2 rows → 1: Step by step | 2: Step 2 rows
       1st row: K7. ¶ K4. → 1: 1st row: K7. | 2: K4.
@@ -38,6 +40,8 @@ describe('a text that was pasted is cut into the lines that its writer meant', (
       1st row. Knit. 2nd and every foll alt row. Purl. 3rd row. K2 → 1 st row . knit | 2 nd and every foll alt row . purl | 3 rd row . k 2
       Shape neck Next row. Patt to last 4 sts → shape neck next row . patt to last 4 sts
       K next row. Purl 1 row → k next row | purl 1 row
+      Next row: Work 22 sts. Place the remaining sts on holder. Turn → next row : work 22 sts . place the remaining sts on holder | turn
+      Next row: Work 22 sts. Place the piece flat → next row : work 22 sts | place the piece flat
       Row 1 (k1, p1) to end of row Rep row 1 twice → row 1 ( k 1 , p 1 ) to end of row | rep row 1 twice
       Row 1 *k1, p1 to end of row Rep from * → row 1 * k 1 , p 1 to end of row rep from *
     `),
