@@ -59,7 +59,7 @@ K to 3 sts before wrapped st, w&t.
   > = Piece, other, 1 to make, lines 2
   > =   body from {castOn 20}, RS: 1 stocking 4 mm (own words 1); hold
 
-### so many rows after a place of another piece, and not after its end
+### so many rows after a place of another piece, and after its end
 BACK
   > heading
 Cast on 20 sts.
@@ -79,12 +79,14 @@ Work Front as Back until 8 rows have been worked from cast-on edge.
 SLEEVE
   > heading 16
 Work as for back until 2 rows have been worked after armhole shaping.
-  > own words 16 asks the count as long as she likes: 1 rows Front/body 9 RS work in pattern 'Work as for back until 2 rows have been worked after armhole shaping'
-  > ✗ stitch or repeat expected @10:18 column 18
+  > 16 Sleeve/body 1 RS knit · WS knit · RS knit · WS knit · RS bind off 2 sts, knit to end (18) · WS bind off 2 sts, knit to end (16) · RS knit · WS knit
   > = Back, back, 1 to make, lines 3 5 6
   > =   body from {castOn 20}, RS: 4 stocking 4 mm; 8 'shape armholes' in garter 4 mm; hold
-  > = Front, front, 1 to make, lines 8 10
-  > =   body from {castOn 20}, RS: 4 stocking 4 mm; 4 garter 4 mm; 1 garter 4 mm (own words 1, length {id 'front/1', open, from here}); hold
+  > = Front, front, 1 to make, lines 8
+  > =   body from {castOn 20}, RS: 4 stocking 4 mm; 4 garter 4 mm; hold
+  > = Sleeve, sleeve, 1 to make, lines 10
+  > =   body from {castOn 20}, RS: 4 stocking 4 mm; 4 garter 4 mm; hold
+
 `),
   )('$title', expectAnnotated);
 });
