@@ -50,7 +50,7 @@ const readOn = (c: Cursor): Statement | undefined =>
         'work|working|cont|continuing on|with|over',
         'start|begin the? front|back|other? side? on|over|with',
         'work|working|cont in patt on',
-        'cont|continuing work|working on|with|over',
+        'cont|continuing to? work|working on|with|over',
         'on',
       )
     )

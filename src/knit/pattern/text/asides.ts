@@ -25,6 +25,11 @@ export function withoutAsides(tokens: readonly Token[]): readonly Token[] {
       i += 2;
       continue;
     }
+    const counts = includingAt(tokens, i);
+    if (counts > 0) {
+      i += counts - 1;
+      continue;
+    }
     const manner = mannerAt(tokens, i);
     if (manner > 0) {
       i += manner - 1;
@@ -42,6 +47,17 @@ export function withoutAsides(tokens: readonly Token[]): readonly Token[] {
     }
   }
   return out;
+}
+
+/** 'cast off 4, k 40, including the st on the needle, …': as stitches are counted in a row anyway. */
+function includingAt(tokens: readonly Token[], at: number): number {
+  if (!isWord(tokens[at], ',') || !isWord(tokens[at + 1], 'including', 'counting', 'incl')) return 0;
+  const end = tokens.slice(at, at + 11).findIndex((token) => isWord(token, 'needle'));
+  const one = tokens.slice(at, at + Math.max(0, end));
+  return one.some((token) => isWord(token, 'st')) &&
+    one.every(({ kind, text }) => kind !== 'number' || text === '1')
+    ? end + 1
+    : 0;
 }
 
 /** 'cast off loosely 3 sts', 'work tightly in rib', 'cast on 60 sts loosely and evenly': changes no count and no row. */

@@ -9,7 +9,7 @@ const table = {
     'xs l xl xxl small medium large work dc sc w * when until ends end ending row- -k us uk mm cm in inch inches k1 ' +
     'once twice thrice',
   'beginning of a comment':
-    'that altogether once twice thus thereby ie edit worked by see note optionally optional',
+    'that altogether once twice thus thereby ie edit worked by see note optionally optional including',
   'beside rows in all':
     'in all total completed worked altogether band patt pattern pat of rib border made done',
   'place of a shaping': 'neck armhole raglan sleeve side seam shoulder v front waist',

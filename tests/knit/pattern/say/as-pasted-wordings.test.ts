@@ -49,6 +49,7 @@ describe('what is pasted from a page', () => {
       When piece measures 10 cm you are done → ✗ stitch or repeat expected @1
       Work as for back until 15 rows {have been worked after|are completed past|after} armhole shaping → as for: piece {words back, name back}, reversing false, to {rows after, rows 15, from armhole, past}
       Work as for back until 15 rows from armhole → as for: piece {words back, name back}, reversing false, to {rows after, rows 15, from armhole}
+      {Continue to work|Continue working|Work} on these 36 sts → work on: which these, stitches 36
       Keeping the rib going, cast off 15 sts at beg of next 2 rows → note: about aside | @24 groups: work bo, edge beginning, groups [{stitches 15, rows 2, every 1}]
       Keeping continuity of patt as set, work 6 rows → note: about aside | @36 even: until {rows, n 6}
       Keeping continuity of patt and front border as set, work 6 rows → note: about aside | @53 even: until {rows, n 6}
