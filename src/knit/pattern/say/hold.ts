@@ -25,6 +25,7 @@ export const readHold = (c: Cursor): Statement | undefined =>
     const n = takeNumber(c);
     const late = which ?? readWhichStitches(c);
     const said = takePhrase(c, STS);
+    takeAnyPhrase(c, 'from|off the? spare|left needle|holder');
     takeAnyPhrase(
       c,
       'for back|front neck|of',

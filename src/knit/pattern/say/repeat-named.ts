@@ -19,7 +19,7 @@ export const readRepeatNamed = (c: Cursor): Statement | undefined => readNamed(c
 
 const readNamed = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
-    if (takes(c, 'rep', 'work', 'working')) {
+    if (takes(c, 'rep', 'repeating', 'work', 'working')) {
       takes(c, 'the', 'this', 'last');
       const numbered = readNumber(c);
       if (numbered) return numbered;
@@ -40,7 +40,7 @@ const readLast = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
     const goesOn = takeGoesOnSo(c);
     if (goesOn) return lastOnBeats(c, 2);
-    if (!takes(c, 'rep')) return undefined;
+    if (!takes(c, 'rep', 'repeating')) return undefined;
     const said = takes(c, 'the', 'this', 'last');
     takes(c, 'last');
     takes(c, 'dec', 'inc', 'decreases', 'increases', 'shaping');

@@ -19,7 +19,11 @@ export function endedByTurn(c: Cursor): Cursor {
     if (!isWord(c.tokens[i], 'turn')) continue;
     let at = i + 1;
     while (isWord(c.tokens[at], ',', 'and', ';')) at += 1;
-    if (seesPhrase({ ...c, at }, 'work|working|cont on|with|over the? these|this|first|last'))
+    const on = 'on|with|over the? these|this|first|last';
+    if (
+      seesPhrase({ ...c, at }, `work|working|cont ${on}`) ||
+      seesPhrase({ ...c, at }, `cont to? work|working ${on}`)
+    )
       return { ...c, end: i + 1 };
     if (seesPhrase({ ...c, at }, 'proceed|cont|work as foll')) return { ...c, end: i + 1 };
   }

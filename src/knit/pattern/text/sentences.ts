@@ -1,7 +1,7 @@
 import { endsOrdinal, isWord } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
-import { beginsStitch, partsStitches } from './stitch-stops.ts';
+import { beginsStitch, partsStitches, partsTurn } from './stitch-stops.ts';
 
 /** A stretch of a line's tokens that says one thing: from, up to but not with. */
 export interface Sentence {
@@ -41,7 +41,13 @@ function goesOnBehindStop(tokens: readonly Token[], from: number, at: number): b
   if (dash && (tokens[at + 1]?.glued || (label > 0 && from + label === at))) return true;
   if (isWithinRib(tokens, at) || endsLabel(tokens, from, at) || endsRow(tokens, from, at)) return true;
   if (closesStar(tokens, from, at) || holdsWorked(tokens, from, at) || stopsShort(tokens, at)) return true;
-  if (endsNextRow(tokens, at) || endsSide(tokens, from, at) || partsStitches(tokens, from, at)) return true;
+  if (
+    endsNextRow(tokens, at) ||
+    endsSide(tokens, from, at) ||
+    partsStitches(tokens, from, at) ||
+    partsTurn(tokens, from, at)
+  )
+    return true;
   const rest = isWord(tokens[at + 1], 'k', 'p', 'work', 'patt', 'rib') && isWord(tokens[at + 2], 'to');
   return (
     rest &&
@@ -59,7 +65,8 @@ const endsNextRow = (tokens: readonly Token[], at: number): boolean =>
 
 /** '1st row: (RS). K2.': the stop stands behind the side of the row. */
 const endsSide = (tokens: readonly Token[], from: number, at: number): boolean => {
-  const label = labelAt(tokens, from);
+  const next = isNext(tokens[from]) && isWord(tokens[from + 1], 'row');
+  const label = next ? 2 : labelAt(tokens, from);
   const open = at - 3;
   return (
     label > 0 &&

@@ -8,6 +8,18 @@ const LONGEST_LABEL = 8;
 export const partsStitches = (tokens: readonly Token[], from: number, at: number): boolean =>
   isLabelled(tokens, from, at) && endsStitch(tokens, at) && beginsStitch(tokens, at + 1);
 
+/** '1st row: K30. Turn. Leave rem sts on a spare needle.': the turn is the end of the row, and what is left at it. */
+export function partsTurn(tokens: readonly Token[], from: number, at: number): boolean {
+  if (!isLabelled(tokens, from, at)) return false;
+  if (isWord(tokens[at + 1], 'turn')) return endsStitch(tokens, at);
+  const rest = isWord(tokens[at + 2], 'the') ? at + 3 : at + 2;
+  return (
+    isWord(tokens[at - 1], 'turn') &&
+    isWord(tokens[at + 1], 'leave', 'place', 'sl', 'put') &&
+    isWord(tokens[rest], 'rem')
+  );
+}
+
 function isLabelled(tokens: readonly Token[], from: number, at: number): boolean {
   let row = false;
   for (let i = from; i < Math.min(at, from + LONGEST_LABEL); i += 1) {

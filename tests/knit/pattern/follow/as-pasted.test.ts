@@ -224,6 +224,44 @@ Bind off.
   > =   body from {castOn 40}, RS: 8 stocking 4 mm; 15 'shape armholes' in stocking 4 mm; 2 'shape shoulders' in stocking 4 mm; bind off
   > = Front, front, 1 to make, lines 9 10
   > =   body from {castOn 40}, RS: 16 stocking 4 mm; bind off
+
+### rows whose stitches, sides and turns are parted by stops
+BACK
+  > heading
+With smaller needles cast on 90 sts.
+  > →90
+1st row: (RS). *K2. P2. Rep from * to
+last 2 sts. K2.
+  > lines 3 to 4 90 Back/body 1 RS *k2, p2; repeat from * to last 2 sts, k2
+2nd row: *P2. K2. Rep from * to last 2 sts. P2.
+  > 90 Back/body 2 WS *p2, k2; repeat from * to last 2 sts, p2
+Rep last 2 rows twice more. 90 sts.
+  > 90 says 90 Back/body 3 RS *k2, p2; repeat from * to last 2 sts, k2 · WS *p2, k2; repeat from * to last 2 sts, p2 · RS *k2, p2; repeat from * to last 2 sts, k2 · WS *p2, k2; repeat from * to last 2 sts, p2
+Shape armholes: Cast off 5 sts beg next 2 rows. 80 sts.
+  > 90→80 says 80 Back/body 7 RS bind off 5 sts, k1, *p2, k2; repeat from * to end (85) · WS bind off 5 sts, p1, *k2, p2; repeat from * to last 3 sts, k2, p1 (80)
+Next row: (RS). K2. K2tog. Knit to last 4 sts. ssk. K2.
+  > 80→78 Back/body 9 RS k2, k2tog, knit to last 4 sts, ssk, k2 (78)
+Next row: Purl.
+  > 78 Back/body 10 WS purl
+Rep last 2 rows twice more. 74 sts.
+  > 78→74 says 74 Back/body 11 RS k2, k2tog, knit to last 4 sts, ssk, k2 (76) · WS purl · RS k2, k2tog, knit to last 4 sts, ssk, k2 (74) · WS purl
+Next row: (RS). K30 (neck edge). Turn. Leave rem sts on a spare needle.
+  > 74→30 Back/right side 1 RS k30
+Next row: Purl.
+  > 30 Back/right side 2 WS purl
+Next row: Knit to last 3 sts. K2tog. K1. 29 sts.
+  > 30→29 says 29 Back/right side 3 RS knit to last 3 sts, k2tog, k1 (29)
+Shape shoulder: Next row: (WS). Purl.
+  > 29 Back/right side 4 WS purl
+Cast off 29 sts.
+  > 29→0 Back/right side 5 RS bind off all sts in pattern (0)
+With RS facing, slip next 14 sts from spare needle onto a st holder. Join yarn to rem 30 sts and knit to end of row.
+  > 30 Back/left side 1 RS knit
+  > = Back, back, 1 to make, lines 3 4 5 6 7 8 9 10 11 12 13 14 15
+  > =   body from {castOn 90}, RS: 6 stocking 4 mm; 8 'shape armholes' in stocking 4 mm; split
+  > =   right side from {part body, stitches 30, edge right}, RS: 3 'shape armholes' in stocking 4 mm; 1 'shape shoulder' in stocking 4 mm; bind off
+  > =   middle from {part body, stitches 14, edge middle}, RS: hold
+  > =   left side from {part body, stitches 30, edge left}, RS: 1 'shape shoulder' in stocking 4 mm; hold
     `),
   )('$title', expectAnnotated);
 });

@@ -50,6 +50,8 @@ describe('what is pasted from a page', () => {
       Work as for back until 15 rows {have been worked after|are completed past|after} armhole shaping → as for: piece {words back, name back}, reversing false, to {rows after, rows 15, from armhole, past}
       Work as for back until 15 rows from armhole → as for: piece {words back, name back}, reversing false, to {rows after, rows 15, from armhole}
       {Continue to work|Continue working|Work} on these 36 sts → work on: which these, stitches 36
+      Row 1: k 36, turn and continue to work on these 36 sts → row: label {rows [1]}, items 'k ×36, {turn}' | @23 work on: which these, stitches 36
+      Continue in st st, repeating inc row every 8th row 5 times → even: fabric {named, name stocking} | @20 repeat named: name inc, beats [{every 8, counted, times 5}]
       Keeping the rib going, cast off 15 sts at beg of next 2 rows → note: about aside | @24 groups: work bo, edge beginning, groups [{stitches 15, rows 2, every 1}]
       Keeping continuity of patt as set, work 6 rows → note: about aside | @36 even: until {rows, n 6}
       Keeping continuity of patt and front border as set, work 6 rows → note: about aside | @53 even: until {rows, n 6}

@@ -34,6 +34,9 @@ describe('a text that was pasted is cut into the lines that its writer meant', (
   it.each(
     table(`
       1st row: (RS). K3. *P3. K3. Rep from * to end. 2nd row: P → 1 st row : ( rs ) . k 3 . * p 3 . k 3 . rep from * to end | 2 nd row : p
+      Next row: (RS). K2. K2tog. Knit to last 4 sts. ssk. K2 → next row : ( rs ) . k 2 . k 2 tog . knit to last 4 sts ssk . k 2
+      Next row: K30. Turn. Leave rem sts on a spare needle. Purl → next row : k 30 . turn . leave rem sts on a spare needle | purl
+      Next row: Knit. Turn. Leave it → next row : knit | turn | leave it
       1st row: *C6B. K4. Cr3L. P2 → 1 st row : * c 6 b . k 4 . cr 3 l . p 2
       1st row: K2tog. Knit to last 5 sts. ssk. K3 → 1 st row : k 2 tog . knit to last 5 sts ssk . k 3
       Knit to last 4 sts. Yo, k2 → knit to last 4 sts . yo , k 2
