@@ -71,6 +71,7 @@ export const readEven = (c: Cursor): Statement | undefined =>
       else takes(c, 'work', 'in');
       takeAnyPhrase(c, 'a|the border|band|edge of|in', 'border|band of');
     }
+    if (verb) takeAnyPhrase(c, 'this|the panel|piece|section|part|strip in');
     // 'work these 8 sts in st st until …'
     const these = verb ? readThese(c) : undefined;
     // 'rib 6 rows'

@@ -184,6 +184,19 @@ const takeAnnounced = (c: Cursor): boolean =>
     return c.at >= c.end;
   });
 
+/** 'Decrease the back with following pattern:': the rows stand behind it. */
+const takeFollowing = (c: Cursor): boolean =>
+  attempt(c, () => {
+    if (!takes(c, 'dec', 'inc', 'work', 'shape')) return false;
+    for (let far = 0; far < 7; far += 1) {
+      if (takeAnyPhrase(c, 'with|in|using the? foll patt|rows|row|way|manner'))
+        return takes(c, ':') && c.at >= c.end;
+      if (peek(c)?.kind !== 'word' || seesOne(c, 'fabric by name')) return false;
+      takeTo(c, c.at + 1);
+    }
+    return false;
+  });
+
 /** 'dec 1 st at each end 4 times, 6 inches, 82 sts': how long it is by then. */
 const takeLengthByThen = (c: Cursor, said: readonly Said[]): boolean =>
   attempt(c, () => {
@@ -208,7 +221,14 @@ const SHAPED_BEFORE: ReadonlySet<Statement['is']> = new Set([
 ]);
 
 function takeAside(c: Cursor, said: readonly Said[]): boolean {
-  if (takeMeasured(c) || takeAnnounced(c) || takeLengthByThen(c, said) || takeOrUntil(c, said)) return true;
+  if (
+    takeMeasured(c) ||
+    takeAnnounced(c) ||
+    takeFollowing(c) ||
+    takeLengthByThen(c, said) ||
+    takeOrUntil(c, said)
+  )
+    return true;
   if (!takeAnyPhrase(c, ...ASIDES)) return false;
   takes(c, ':', ',');
   return true;

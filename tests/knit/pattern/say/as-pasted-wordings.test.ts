@@ -52,6 +52,9 @@ describe('what is pasted from a page', () => {
       {Continue to work|Continue working|Work} on these 36 sts → work on: which these, stitches 36
       Row 1: k 36, turn and continue to work on these 36 sts → row: label {rows [1]}, items 'k ×36, {turn}' | @23 work on: which these, stitches 36
       Continue in st st, repeating inc row every 8th row 5 times → even: fabric {named, name stocking} | @20 repeat named: name inc, beats [{every 8, counted, times 5}]
+      Decrease the back with following pattern: → note: about aside
+      Decrease 2 sts with following pattern: → ✗ stitch or repeat expected @31
+      Work this panel in k1, p1 rib as follows: → even: fabric {rib, face kp} | @31 note: about aside
       Keeping the rib going, cast off 15 sts at beg of next 2 rows → note: about aside | @24 groups: work bo, edge beginning, groups [{stitches 15, rows 2, every 1}]
       Keeping continuity of patt as set, work 6 rows → note: about aside | @36 even: until {rows, n 6}
       Keeping continuity of patt and front border as set, work 6 rows → note: about aside | @53 even: until {rows, n 6}
