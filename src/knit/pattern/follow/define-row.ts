@@ -1,3 +1,4 @@
+import type { Item } from '../../row/read/notation.ts';
 import type { Build, StitchPattern } from './build/build.ts';
 import { likeOf, type Row } from './row.ts';
 
@@ -23,6 +24,13 @@ const unstated = (name: string): StitchPattern => ({
   lines: new Map(),
   stated: false,
 });
+
+/** 0 where a row without a label is one of a garment, by what stands above it or because it binds off. */
+export const rowsWithoutLabel = (build: Build, { items }: Row): 0 | undefined =>
+  build.pending !== undefined || items.some(bindsOff) ? 0 : undefined;
+
+const bindsOff = (item: Item): boolean =>
+  'items' in item ? item.items.some(bindsOff) : 'work' in item && item.work === 'bo';
 
 /** A row of a stitch pattern that is being defined; nothing is knitted. */
 export function defineRow(build: Build, defined: StitchPattern, said: Row): void {

@@ -11,7 +11,7 @@ import { isDone, setMark } from './build/part.ts';
 import { pieceInHand, startPending } from './build/piece-in-hand.ts';
 import { wantSide } from './build/want-side.ts';
 import { doCastOn } from './cast-on.ts';
-import { defineRow, definingHere } from './define-row.ts';
+import { defineRow, definingHere, rowsWithoutLabel } from './define-row.ts';
 import { doEnding } from './ending.ts';
 import { doEven } from './even.ts';
 import { doEvenly } from './evenly.ts';
@@ -115,8 +115,8 @@ function doRowOrDefine(
       return doRowOrDefine(build, statement, ahead);
     }
     if (build.defining === undefined && build.piece && build.piece.parts.length > 0) return nothingOnNeedle();
-    // 'next row' is no row of a stitch pattern, nor is a row without a label below the name of a piece
-    const label = statement.label?.rows.length ?? (build.pending === undefined ? undefined : 0);
+    // 'next row' is no row of a stitch pattern, nor one without a label that binds off or stands below a piece's name
+    const label = statement.label?.rows.length ?? rowsWithoutLabel(build, statement);
     if (label === 0 && build.defining === undefined) return nothingOnNeedle();
     defineRow(build, build.defining ?? definingHere(build), statement);
     return undefined;

@@ -169,7 +169,10 @@ function ordinal(c: Cursor): Label | undefined {
   const rows = readNumbers(c);
   if (rows.length === 0) return undefined;
   if (readEveryOther(c)) return { rows, everyOther: true };
-  return takePhrase(c, ROWS) ? (readEveryOther(c) ? { rows, everyOther: true } : { rows }) : undefined;
+  if (!takePhrase(c, ROWS)) return undefined;
+  // '1st row of pattern:'
+  attempt(c, () => takeAnyPhrase(c, 'of the? patt|rib') && sees(c, ':', '.', '-', '('));
+  return readEveryOther(c) ? { rows, everyOther: true } : { rows };
 }
 
 function ordinalWord(c: Cursor): Label | undefined {

@@ -156,8 +156,16 @@ const likeAnother = (c: Cursor): boolean =>
     c,
     'work|make|k|knit exactly|just|the? same|like|as as|for|given|back|front|right|left|first|other',
   ) ||
+  worksOtherSide(c) ||
   seesPhrase(c, 'work|make|k exactly|just? to match|correspond') ||
   seesPhrase(c, 'work|make|k the? back|front|sleeve|it? in? the? same way|manner as');
+
+/** 'Work the same on the other side of the neck': a whole side. */
+const worksOtherSide = (c: Cursor): boolean =>
+  seesPhrase(c, 'work|make|k|do the? same') &&
+  c.tokens
+    .slice(c.at, c.end)
+    .some((token, i, all) => isWord(token, 'other') && isWord(all[i + 1], 'side', 'shoulder', 'edge'));
 
 /** Whether a sentence begins as an order to knit and says how many, or casts stitches on. */
 function asksForWork(c: Cursor): boolean {

@@ -51,6 +51,7 @@ export const readRepeatRows = (c: Cursor, goesOn = false): Statement | undefined
       c,
       'of patt|chart|rib',
       'of the patt',
+      'for panel|main|body|stitch|rib patt',
       'for the? rib|patt patt?',
       'for|in patt',
       'inclusive|incl',

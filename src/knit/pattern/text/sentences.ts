@@ -213,6 +213,9 @@ function startsLabel(tokens: readonly Token[], at: number): boolean {
   // '1st Row:' begins at its number
   if (token.kind === 'word' && endsOrdinal(tokens[at - 1]) && tokens[at - 2]?.kind === 'number') return false;
   const before = tokens[at - 1]?.text ?? '';
+  // 'Row 2 AND EVERY EVEN ROW:'
+  if (isWord(token, 'row', 'rows') && isWord(tokens[at - 1], 'even', 'odd', 'alt', 'other', 'foll'))
+    return false;
   if (means(before, 'before a row that is only spoken of')) return false;
   const named = means(token.word, 'beginning of a label') && token.capital;
   const ordinal =

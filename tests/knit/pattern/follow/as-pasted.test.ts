@@ -262,6 +262,39 @@ With RS facing, slip next 14 sts from spare needle onto a st holder. Join yarn t
   > =   right side from {part body, stitches 30, edge right}, RS: 3 'shape armholes' in stocking 4 mm; 1 'shape shoulder' in stocking 4 mm; bind off
   > =   middle from {part body, stitches 14, edge middle}, RS: hold
   > =   left side from {part body, stitches 30, edge left}, RS: 1 'shape shoulder' in stocking 4 mm; hold
+
+### what works a garment is told where nothing is on the needle, also without a label
+Shape neck
+  > heading
+With RS facing, cast off centre 6 sts, work to end.
+  > ✗ nothing on the needle @2:17
+
+### the same again on another side is told where nothing is left of it
+Cast on 20 sts. K 2 rows. Bind off.
+  > 20→0 Piece/body 1 RS knit · WS knit · RS bind off all sts in pattern (0)
+Work the same on the other side of the neck.
+  > own words →0
+  > ✗ stitch or repeat expected @2:1 column 1
+  > = Piece, other, 1 to make, lines 1
+  > =   body from {castOn 20}, RS: 2 stocking 4 mm; bind off
+
+### the first row of a pattern is known by others
+Cast on 13 sts.
+  > →13
+1st row of pattern: * K 4, p 2, repeat from *, ending with k 1.
+  > 13 Piece/body 1 RS *k4, p2; repeat from * to last st, k1
+2nd row: Purl.
+  > 13 Piece/body 2 WS purl
+3rd row: Same as 1st row.
+  > 13 Piece/body 3 RS *k4, p2; repeat from * to last st, k1
+Row 4 AND EVERY EVEN ROW: P
+  > 13 Piece/body 4 WS purl
+Row 5: K.
+  > 13 Piece/body 5 RS knit
+Row 7: K.
+  > 13 Piece/body 6 WS purl · RS knit
+  > = Piece, other, 1 to make, lines 2 3 4 5 6 7
+  > =   body from {castOn 13}, RS: 7 stocking 4 mm; hold
     `),
   )('$title', expectAnnotated);
 });

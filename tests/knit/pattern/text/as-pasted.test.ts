@@ -45,6 +45,8 @@ describe('a text that was pasted is cut into the lines that its writer meant', (
       K next row. Purl 1 row → k next row | purl 1 row
       Next row: Work 22 sts. Place the remaining sts on holder. Turn → next row : work 22 sts . place the remaining sts on holder | turn
       Next row: Work 22 sts. Place the piece flat → next row : work 22 sts | place the piece flat
+      Row 2 AND EVERY EVEN ROW: P → row 2 and every even row : p
+      Work 2 rows Row 3: P → work 2 rows | row 3 : p
       Row 1 (k1, p1) to end of row Rep row 1 twice → row 1 ( k 1 , p 1 ) to end of row | rep row 1 twice
       Row 1 *k1, p1 to end of row Rep from * → row 1 * k 1 , p 1 to end of row rep from *
     `),
