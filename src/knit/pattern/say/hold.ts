@@ -36,7 +36,7 @@ export const readHold = (c: Cursor): Statement | undefined =>
     );
     const whose = said || n !== undefined || took(c, 'these', 'them', 'rem');
     if (late !== undefined && whose && (takeOnHolder(c) || takeExtraNeedle(c))) {
-      takeAnyPhrase(
+      const purpose = takeAnyPhrase(
         c,
         'for back|front of neck',
         'for back|front neck',
@@ -44,7 +44,8 @@ export const readHold = (c: Cursor): Statement | undefined =>
         'for neck|neckband|collar|later|hood|shoulder|front|back',
         'to be worked later',
         'and work|cont on first|these|rem sts',
-      ) || takePurpose(c);
+      );
+      if (!purpose) takePurpose(c);
       return {
         is: 'hold',
         which: late,
