@@ -1,6 +1,7 @@
 import { isWord } from '../../row/read/cursor.ts';
 import { lex, type Token } from '../../row/read/lex.ts';
 import { beginsWith, beginsWithNumber, endsWith } from '../../row/read/meanings.ts';
+import { beginsCable, goesOnAsRow, goesOnBehindStop, rowsBelow } from './broken-rows.ts';
 
 /** A line as its writer meant it: lines that a page broke in the middle of a sentence are joined. */
 export interface LogicalLine {
@@ -16,36 +17,6 @@ const ROW = /^(?:\*|\(?[kp]\d)/i;
 /** '3: K1, ssk', '4-6: as rows 1-2': a row by its bare number. */
 const NUMBERED = /^\d+(?:\s?[-–—]\s?\d+)?\s?:\s*[*([A-Za-z]/;
 
-/** '5th Row:' on a line of its own, and what a row begins with. */
-const LABEL_ALONE = /^(?:\d+(?:st|nd|rd|th)\s+row|row\s+\d+|next\s+row)\s*(?:[([](?:rs|ws)[)\]])?\s*:$/i;
-const ROW_BEGINS = /^(?:[*([]|(?:k|p|s|sl)\d|(?:k|p|knit|purl|slip|work|bind|cast|bo)\b)/i;
-
-/** 'Cast off' above '2 sts, knit to end', 'Knit' above '3 rows': how many stands on the next line. */
-const countsBelow = (end: string, next: string): boolean =>
-  (/\b(?:cast|bind)\s+(?:on|off)$/i.test(end) && /^\d/.test(next)) ||
-  (/^(?:knit|purl|work|k|p)$/i.test(end) && /^\d+\s+(?:more\s+)?rows?\b/i.test(next));
-
-const CABLE = /^\(?(?:c|cr|t|tw)\d+[bflr]\b/i;
-
-/** '1st row: (RS). K4. *C6B. K4.' above 'Rep from * to last 4 sts. K4.' or 'K4. P2.': a row whose stitches are parted by stops. */
-const LABELLED = /^\s*(?:\d+(?:st|nd|rd|th)\s+row|row\s+\d+|next\s+row)\s*[:.]/i;
-const STOPPED = /\b[kp]\d+\.\s+(?:\*?\(?(?:[kpc]\d)|rep\b)/i;
-const rowWithStops = (parts: readonly string[], next: string): boolean =>
-  LABELLED.test(parts[0] ?? '') &&
-  (ROW.test(next) || CABLE.test(next)) &&
-  STOPPED.test(parts.join(' ')) &&
-  !/^\*\s*\*/.test(next);
-
-/** 'Next row (RS): Work 22 sts.' above 'Place remaining sts on holder.' */
-const holdsRest = (parts: readonly string[], next: string): boolean =>
-  LABELLED_WITH_SIDE.test(parts[0] ?? '') &&
-  /\b(?:work|knit|purl|patt|k|p)\s*\d+\s*(?:[([][\d\s,:;-]*[)\]])?\s*(?:sts?|stitches)?[.,]?\s*$/i.test(
-    parts.at(-1) ?? '',
-  ) &&
-  /^(?:place|put|slip|leave|transfer)\s+(?:the\s+)?rem/i.test(next);
-const LABELLED_WITH_SIDE =
-  /^\s*(?:\d+(?:st|nd|rd|th)\s+row|row\s+\d+|next\s+row)\s*(?:[([](?:rs|ws)[)\]])?\s*[:.]/i;
-
 /** A line that begins like this starts a sentence of its own, even in small letters. */
 const starts = (line: string): boolean =>
   NUMBERED.test(line) ||
@@ -54,14 +25,16 @@ const starts = (line: string): boolean =>
   /^(?:\*|\(?[kp]\d)\b/i.test(line);
 
 /** What lists of steps put before a step: a bullet, a dash before a capital, a number with its stop. */
-const BULLET =
-  /^\s*(?:[•·▪◦●○■□►▶◆❖➢»£]\s*|[-–—]\s+(?=[A-Z])|\d{1,2}[.)]\s+(?=[A-Z])|[Ss]tep\s+\d{1,2}\s*[:.)]\s*(?=[A-Z]))/;
+const BULLET = /^\s*(?:[•·▪◦●○■□►▶◆❖➢»£]\s*|[-–—]\s+(?=[A-Z])|\d{1,2}[.)]\s+(?=[A-Z]))/;
+
+/** 'Step 2: Work in rib'. */
+const STEP = /^\s*[Ss]tep\s+\d{1,2}\s*[:.)]\s*(?=[A-Z])/;
 
 /** A number without a stop ('2 Work in rib …'); '2 Rows A' counts rows. */
 const BARE_NUMBER = /^\s*\d{1,2}\s+(?=[A-Z][A-Za-z]+\s)/;
 
 function bulletOf(line: string): string | undefined {
-  const bullet = BULLET.exec(line)?.[0];
+  const bullet = (BULLET.exec(line) ?? STEP.exec(line))?.[0];
   if (bullet !== undefined) return bullet;
   const number = BARE_NUMBER.exec(line)?.[0];
   return number !== undefined && beginsWith(line.slice(number.length), 'begins a numbered step')
@@ -93,9 +66,7 @@ export function logicalLines(text: string): LogicalLine[] {
       bullet === undefined &&
       held &&
       held.parts.length < 30 &&
-      (goesOn(held.parts.at(-1) ?? '', held.open, trimmed) ||
-        rowWithStops(held.parts, trimmed) ||
-        holdsRest(held.parts, trimmed))
+      (goesOn(held.parts.at(-1) ?? '', held.open, trimmed) || goesOnBehindStop(held.parts, trimmed))
     ) {
       held.parts.push(raw);
       held.lastLine = line;
@@ -118,7 +89,7 @@ function hasOpenStar(line: string): boolean {
   if (open === undefined || more !== undefined) return false;
   const row = open.trim().replace(/^\(/, '');
   return (
-    ROW.test(row) || CABLE.test(row) || (beginsWith(row, 'stitch after a star') && !/\brows?\b/i.test(row))
+    ROW.test(row) || beginsCable(row) || (beginsWith(row, 'stitch after a star') && !/\brows?\b/i.test(row))
   );
 }
 
@@ -130,11 +101,10 @@ function goesOn(before: string, open: number, next: string): boolean {
   if (closesStar(next) && hasOpenStar(end)) return true;
   // '(6th, 4th,' above '4th, 4th) row'
   if (breaksList(end, open) && /^\d/.test(next)) return true;
-  if (LABEL_ALONE.test(end) && ROW_BEGINS.test(next)) return true;
+  if (goesOnAsRow(end, next)) return true;
   if (/[.:!?]$/.test(end)) return false;
-  if (countsBelow(end, next)) return true;
   // 'K2 to last st, k1' above '7 more rows in rib'
-  if (/(?:\b[kp]\d+|\bend)$/i.test(end) && /^\d+\s+(?:more\s+)?rows?\b/i.test(next)) return false;
+  if (rowsBelow(end, next)) return false;
   // '… of next row. 12' above '[13, 15] sts'
   if (/\d$/.test(end) && /^[([]\d+[,:\s]/.test(next)) return true;
   // 'at beg of' above 'next 6 rows'
