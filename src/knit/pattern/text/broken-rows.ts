@@ -78,7 +78,8 @@ const partsByStops = (tokens: readonly Token[]): boolean =>
       isWord(token, '.') &&
       tokens[i - 1]?.kind === 'number' &&
       isWord(tokens[i - 2], 'k', 'p') &&
-      isWord(tokens[i + 1], '*', '(', 'k', 'p', 'c', 'rep'),
+      (isWord(tokens[i + 1], '*', '(', 'rep') ||
+        (isWord(tokens[i + 1], 'k', 'p', 'c') && tokens[i + 2]?.glued === true)),
   );
 
 /** 'Place remaining sts on holder.' */
