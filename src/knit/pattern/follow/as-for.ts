@@ -90,10 +90,11 @@ function endOf(other: PieceBuild, source: PartBuild, to: AsFarAs | undefined): n
       return mark ? Math.max(0, mark.rows - to.rows - source.baseRows) : undefined;
     }
     case 'rows after': {
-      const mark = to.from === 'start' ? { part: source, rows: 0 } : markOf(other, to.from);
-      const from =
-        mark && (to.past ? endOfPlace(mark, mark.rows - mark.part.baseRows, other, to.from) : undefined);
-      const first = mark?.part === source ? (from ?? mark.rows - source.baseRows) : undefined;
+      const mark = to.from === 'start' ? undefined : markOf(other, to.from);
+      const begin = to.from === 'start' ? { part: source, rows: 0 } : mark;
+      const past =
+        mark && to.past ? endOfPlace(mark, mark.rows - mark.part.baseRows, other, to.from) : undefined;
+      const first = begin?.part === source ? (past ?? begin.rows - source.baseRows) : undefined;
       const end = first === undefined ? -1 : first + to.rows;
       return end >= 0 && end <= source.rows.length ? end : undefined;
     }
