@@ -154,6 +154,8 @@ const words: Readonly<Record<Meaning, readonly [answer: string, others: string]>
   'goes on': ['begin work cont proceed keeping go rib carry', 'end cast'],
   'made as another': ['work make shape finish cont working do', 'same sew'],
   'is as much as': ['= to make equals over measures a', 'from with'],
+  'beginning of a broken row': ['* ( [ k p s sl work bind cast bo', 'rep row inc'],
+  'changes the count': ['inc dec increasing decreasing', 'k row'],
   'beginning of a pick-up': ['with using on pick beg join right rs along at sl', 'until cast'],
 };
 
