@@ -130,7 +130,12 @@ function PartLines({ part, place, entries, alone }: PartLinesProps) {
           {record.ripped > 0 && <li>{say('record.ripped', { count: record.ripped })}</li>}
           {record.reworked > 0 && <li>{say('record.reworked', { count: record.reworked })}</li>}
           {record.checked.length > 0 && (
-            <li>{say('record.checked', { list: saysList(record.checked.map(String)) })}</li>
+            <li>
+              {say('record.checked', {
+                count: record.checked.length,
+                list: saysList(record.checked.map(String)),
+              })}
+            </li>
           )}
           {record.notes.map((note) => (
             <li key={`${note.row} ${note.text}`}>{say('record.note', note)}</li>

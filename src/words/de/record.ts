@@ -13,7 +13,7 @@ export const words: Translation<typeof english> = {
   took: 'Gewicht: {grams}.',
   ripped: { one: 'Einmal aufgeribbelt.', other: '{count}-mal aufgeribbelt.' },
   reworked: { one: 'Einmal neu geplant.', other: '{count}-mal neu geplant.' },
-  checked: 'Gezählt in Reihe {list}.',
+  checked: { one: 'Gezählt in Reihe {list}.', other: 'Gezählt in den Reihen {list}.' },
   note: 'Reihe {row}: {text}',
   again: 'Noch einmal so stricken',
   againHelp: 'Ein neues Stück mit den Änderungen, die unterwegs dazukamen; dieses bleibt, wie es ist.',

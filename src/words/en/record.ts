@@ -11,7 +11,7 @@ export const words = {
   took: 'It weighed {grams}.',
   ripped: { one: 'Ripped back once.', other: 'Ripped back {count} times.' },
   reworked: { one: 'Planned anew once.', other: 'Planned anew {count} times.' },
-  checked: 'Counted at rows {list}.',
+  checked: { one: 'Counted at row {list}.', other: 'Counted at rows {list}.' },
   note: 'Row {row}: {text}',
   again: 'Knit it again as it was made',
   againHelp: 'A new garment with the changes you made on the way; this one stays as it is.',

@@ -13,7 +13,7 @@ export const words: Translation<typeof english> = {
   took: 'Il pesait {grams}.',
   ripped: { one: 'Défait une fois.', other: 'Défait {count} fois.' },
   reworked: { one: 'Replanifié une fois.', other: 'Replanifié {count} fois.' },
-  checked: 'Compté aux rangs {list}.',
+  checked: { one: 'Compté au rang {list}.', other: 'Compté aux rangs {list}.' },
   note: 'Rang {row} : {text}',
   again: 'Le tricoter à nouveau comme il a été fait',
   againHelp: 'Un nouvel ouvrage avec les changements faits en chemin ; celui-ci reste tel quel.',
