@@ -6,7 +6,7 @@ import { type MakingUp, makingUpOf } from '../../src/knit/making-up/making-up.ts
 import type { WorkedJoint } from '../../src/knit/making-up/work-making-up.ts';
 import { asPlanned } from '../../src/knit/piece/as-planned.ts';
 import type { StandingGarment } from '../../src/knit/piece/standing.ts';
-import { asDrawn } from '../../src/screens/making-up/draw-together.ts';
+import { asDrawn, drawn } from '../../src/screens/making-up/draw-together.ts';
 import { boundsOf, type LaidPiece, laidGarment, onTable } from '../../src/screens/making-up/lay-garment.ts';
 import { edgeRuns, middleOf } from '../../src/ui/panel-map/edge-line.ts';
 import { designs } from '../knit/garment/designs.ts';
@@ -52,6 +52,18 @@ const far = (laid: readonly LaidPiece[], seam: WorkedJoint): number => {
 };
 
 describe.each(standing)('%s on the table', (_, garment, made) => {
+  it('has its figures as large as the letters around it, in every column and at twice the text', () => {
+    for (const width of [288, 358, 700])
+      for (const em of [16, 24, 32]) {
+        const height = 844;
+        const { letter, view } = drawn(made, garment, new Set(), undefined, { width, height, em });
+        // as the browser lays a drawing into its room, which is no higher than making-up.css lets it
+        const scale = Math.min(width / view.width, Math.min(34 * em, 0.66 * height) / view.height);
+        expect(letter * scale).toBeGreaterThan(0.8 * em);
+        expect(letter * scale).toBeLessThan(em);
+      }
+  });
+
   const apart = laidGarment(garment, made.worked, []);
   const whole = laidGarment(garment, made.worked, made.worked);
 

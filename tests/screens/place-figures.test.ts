@@ -55,8 +55,9 @@ function laidOut(made: Draft): readonly (Drawing & { readonly room: (typeof room
 
 const layouts = new WeakMap<Draft, ReturnType<typeof laidOut>>();
 
-/** px; WCAG 2.2, success criterion 2.5.5 */
+/** px; WCAG 2.2, success criteria 2.5.5 and 2.5.8 */
 const TARGET = 44;
+const LEAST = 24;
 
 describe('a draft’s drawing', () => {
   it('is tried with most of what can be drafted', () => {
@@ -130,10 +131,12 @@ describe('a draft’s drawing', () => {
 
   it.each(drafts)('of %s: every edge has a square of 44 px in which a finger means it', (_, made) => {
     const drawing = drawingOf(made, { width: 358, em: 16 });
-    const wanted = [...new Set(drawing.garment.edges.map(({ name }) => name))];
-    expect(wanted).toEqual(expect.arrayContaining(['neck', 'armhole', 'side', 'hem']));
-    const found = edgesWithSquare(drawing);
-    expect(wanted.filter((name) => !found.has(name))).toEqual([]);
+    expect(namesOf(drawing)).toEqual(expect.arrayContaining(['neck', 'armhole', 'side', 'hem']));
+    expect(edgesWithout(drawing, TARGET)).toEqual([]);
+  });
+
+  it.each(drafts)('of %s: every edge has a square of 24 px on the smallest phone', (_, made) => {
+    expect(edgesWithout(drawingOf(made, { width: 288, em: 16 }), LEAST)).toEqual([]);
   });
 });
 
@@ -159,19 +162,20 @@ const along = (line: readonly (readonly [number, number])[]): (readonly [number,
     );
   });
 
-/** px between the points that are tried: eight of them make a finger's square */
-const STEP = TARGET / 8;
+const namesOf = ({ garment }: Drawing) => [...new Set(garment.edges.map(({ name }) => name))];
 
-/** Which edges have such a square, by the edge that each point of the drawing means. */
-function edgesWithSquare({ width, height, figures, garment, put }: Drawing): ReadonlySet<string> {
+/** The edges that have no such square (px), by the edge that each point of the drawing means: eight points make a side. */
+function edgesWithout(drawing: Drawing, target: number): readonly string[] {
+  const { width, height, figures, garment, put } = drawing;
+  const step = target / 8;
   const edges = garment.edges.map(({ name, line }) => ({ name, line: line.map(put) }));
   const placed = { garment: { ...garment, edges }, put: (point: readonly [number, number]) => point };
   const found = new Set<string>();
   // the edge that each point means, and the side of the largest square of it that ends there
   let above: readonly (readonly [name: string | undefined, side: number])[] = [];
-  for (let y = 0; y < height + TARGET / 2; y += STEP) {
+  for (let y = 0; y < height + target / 2; y += step) {
     const row: (readonly [string | undefined, number])[] = [];
-    for (let x = 0; x < width; x += STEP) {
+    for (let x = 0; x < width; x += step) {
       const isCovered = figures.some(
         (one) => Math.abs(x - one.x) < one.wide / 2 && Math.abs(y - one.y) < one.high / 2,
       );
@@ -180,9 +184,9 @@ function edgesWithSquare({ width, height, figures, garment, put }: Drawing): Rea
       const least = [above[i], above[i - 1], before].map((one) => (one?.[0] === name ? (one?.[1] ?? 0) : 0));
       const side = name === undefined ? 0 : Math.min(...least) + 1;
       row.push([name, side]);
-      if (name !== undefined && side * STEP >= TARGET) found.add(name);
+      if (name !== undefined && side * step >= target) found.add(name);
     }
     above = row;
   }
-  return found;
+  return namesOf(drawing).filter((name) => !found.has(name));
 }

@@ -40,6 +40,8 @@ interface Room {
   /** px of the drawing, and of the root's letters */
   readonly width: number;
   readonly em: number;
+  /** px that the garment may be high, where the screen has more room than a phone's */
+  readonly tall?: number;
   /** px between letters, where a reader has them set wide */
   readonly apart?: number;
 }
@@ -48,7 +50,7 @@ interface Room {
  * Lays the garment and its figures into a column. A figure that has no room without another losing its own, or an edge
  * being hidden that it is not the measure of, stands in the form alone.
  */
-export function drawingOf(draft: Draft, { width, em, apart = 0 }: Room): Drawing {
+export function drawingOf(draft: Draft, { width, em, tall = 0, apart = 0 }: Room): Drawing {
   const bare = garmentDrawn(draft, 0);
   const seen = figuresOf(draft);
   const sized = new Map(seen.map((one) => [one.to, { ...one, ...sizeOf(one, em, apart) }]));
@@ -59,7 +61,7 @@ export function drawingOf(draft: Draft, { width, em, apart = 0 }: Room): Drawing
   const gap = bare.sleeve ? GAP_PX : 0;
   const scale = Math.max(
     0.01,
-    Math.min((width - left - right - gap) / bare.width, (HIGHEST * em) / bare.height),
+    Math.min((width - left - right - gap) / bare.width, Math.max(HIGHEST * em, tall) / bare.height),
   );
   const garment = garmentDrawn(draft, gap / scale);
   const x0 = left + (width - left - right - garment.width * scale) / 2;
@@ -187,6 +189,7 @@ function placesOf(draft: Draft, garment: DrawnGarment, put: (point: Point) => Po
   const [, armTop] = put([0, height - madeMm(draft, 'sleeve length')]);
   const arm = (armLeft + armRight) / 2;
   const [acrossRight] = put([middle + madeMm(draft, 'width across the shoulders') / 2, 0]);
+  const [neckRight] = put([middle + madeMm(draft, 'neck width') / 2, 0]);
   const [acrossLeft] = put([middle - madeMm(draft, 'width across the shoulders') / 2, 0]);
   // along the middle of a cardigan lie its bands, which are touched themselves
   const isOpen = garment.edges.some(({ name }) => name === 'band');
@@ -211,11 +214,13 @@ function placesOf(draft: Draft, garment: DrawnGarment, put: (point: Point) => Po
     ],
     ['sleeve.lengthMm', () => along(armRight, armTop, foot)],
     ['ease.wrist', () => [[arm, foot]]],
-    // beside the armhole where the sleeve leaves room, else within the body
+    // beside the armhole where the sleeve leaves room, else within the body, off the neck
     [
       'ease.armholeDepth',
-      ({ wide }) =>
-        [right + wide / 2, acrossRight - wide / 2 - 4].map((x1): Point => [x1, (shoulder + underarm) / 2]),
+      ({ wide, high }) =>
+        [right + wide / 2, acrossRight - wide / 2 - 4]
+          .map((x1): Point => [x1, (shoulder + underarm) / 2])
+          .filter(([x1, y]) => x1 - wide / 2 > neckRight || y - high / 2 > neck),
     ],
     ['ease.crossBack', ({ wide, high }) => [[Math.max(acrossLeft - wide / 4, wide / 2), top - high / 2 - 1]]],
     ['ease.waist', () => (isOpen ? [] : [[x, (underarm + hem) / 2]])],

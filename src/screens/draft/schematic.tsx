@@ -1,8 +1,9 @@
-import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import type { Draft } from '../../knit/garment/draft.ts';
 import type { Point } from '../../knit/shape/curve.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
+import { type RoomOnPage, useRoom } from '../use-room.ts';
 import { type EdgeName, farFrom, garmentDrawn } from './garment-drawn.ts';
 import { goToEdge, goToField } from './go-to-field.ts';
 import { type Drawing, drawingOf, type Figure } from './place-figures.ts';
@@ -14,12 +15,12 @@ interface SchematicProps {
   readonly open: ReadonlySet<string>;
 }
 
-/** What it is drawn into, px: known once its frame stands. */
-interface Room {
-  readonly width: number;
-  readonly em: number;
-  readonly apart: number;
-}
+/** in the root's size: from this width on the drawing may be as high, and a share of the window at most */
+const WIDE = 30;
+const SHARE = 0.62;
+
+const tallOf = ({ width, height, em }: RoomOnPage): number =>
+  width < WIDE * em ? 0 : Math.min(WIDE * em, SHARE * height);
 
 /**
  * The garment to scale, as knitted stitch by stitch and row by row, and dashed as asked for: touching an edge opens what
@@ -27,28 +28,12 @@ interface Room {
  */
 export function Schematic({ draft, open }: SchematicProps) {
   const frame = useRef<HTMLDivElement>(null);
-  const [room, setRoom] = useState<Room>();
-  useLayoutEffect(() => {
-    const own = frame.current;
-    if (!own) return;
-    const measure = () => {
-      const px = (value: string) => Number.parseFloat(value) || 0;
-      const em = px(getComputedStyle(document.documentElement).fontSize);
-      const apart = px(getComputedStyle(own).letterSpacing);
-      const width = own.clientWidth;
-      setRoom((old) =>
-        old?.width === width && old.em === em && old.apart === apart ? old : { width, em, apart },
-      );
-    };
-    measure();
-    const watch = new ResizeObserver(measure);
-    watch.observe(own);
-    // letters that grow change what lies below the drawing too
-    watch.observe(document.body);
-    return () => watch.disconnect();
-  }, []);
+  const room = useRoom(frame);
   // speech: the figures' words and units
-  const drawing = useMemo(() => room && drawingOf(draft, room), [draft, room, speech.value]);
+  const drawing = useMemo(
+    () => room && drawingOf(draft, { ...room, tall: tallOf(room) }),
+    [draft, room, speech.value],
+  );
   return (
     <div class="draft-drawings">
       <div class="draft-frame" ref={frame}>

@@ -1,4 +1,4 @@
-import { useMemo } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import type { MakingUp } from '../../knit/making-up/making-up.ts';
 import type { MakingUpStep } from '../../knit/making-up/step.ts';
 import type { StandingGarment } from '../../knit/piece/standing.ts';
@@ -6,7 +6,8 @@ import { edgePath, middleOf } from '../../ui/panel-map/edge-line.ts';
 import { clothPath, type Point } from '../../ui/panel-map/paths.ts';
 import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
-import { drawn, type Edge, LETTERS_WIDE } from './draw-together.ts';
+import { USUAL, useRoom } from '../use-room.ts';
+import { drawn, type Edge } from './draw-together.ts';
 import type { LaidPiece } from './lay-garment.ts';
 import { saysStep } from './says-step.ts';
 
@@ -23,18 +24,19 @@ const names = { sewn: 'makingUp.sewn', hand: 'makingUp.hand', open: 'makingUp.op
 
 /** The garment as it comes together: what is sewn lies edge to edge, what is in hand has its counts. The steps in words stand below. */
 export function ComingTogether({ made, garment, ticked, inHand, onStep }: Props) {
-  const { laid, edges, view } = useMemo(
-    () => drawn(made, garment, ticked, inHand?.id),
-    [made, garment, ticked, inHand],
+  const frame = useRef<HTMLDivElement>(null);
+  const room = useRoom(frame) ?? USUAL;
+  const { laid, edges, letter, view } = useMemo(
+    () => drawn(made, garment, ticked, inHand?.id, room),
+    [made, garment, ticked, inHand, room],
   );
   if (laid.length === 0) return null;
-  const letter = view.width / LETTERS_WIDE;
   const done = made.steps.filter(({ id }) => ticked.has(id)).length;
   const title = say('makingUp.drawn', { done, all: made.steps.length });
   const named = inHand ? `${title} ${say('makingUp.drawnInHand', { step: saysStep(inHand).title })}` : title;
   return (
     <figure class="together">
-      <div role="img" aria-label={named}>
+      <div role="img" aria-label={named} ref={frame}>
         <svg
           viewBox={[view.x, view.y, view.width, view.height].map((n) => n.toFixed(1)).join(' ')}
           aria-hidden="true"

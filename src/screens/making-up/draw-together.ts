@@ -5,6 +5,7 @@ import { unitOf, type WorkedJoint } from '../../knit/making-up/work-making-up.ts
 import type { StandingGarment } from '../../knit/piece/standing.ts';
 import { type DrawnEdge, edgeRuns } from '../../ui/panel-map/edge-line.ts';
 import type { Point } from '../../ui/panel-map/paths.ts';
+import { type RoomOnPage, USUAL } from '../use-room.ts';
 import { boundsOf, type LaidPiece, laidGarment, onTable } from './lay-garment.ts';
 
 /** whether a seam is sewn, in hand, or open yet */
@@ -20,8 +21,10 @@ export interface Edge {
   readonly middle: Point;
 }
 
-/** The drawing in heights of a letter. */
-export const LETTERS_WIDE = 27;
+/** Its letters, of the root's; and as high as the drawing is at the most, of those and of the window (making-up.css). */
+const LETTER = 0.875;
+const HIGHEST = 34;
+const SHARE = 0.66;
 
 /** The pieces laid on the table with the edges of every step. */
 export function drawn(
@@ -29,6 +32,7 @@ export function drawn(
   garment: StandingGarment,
   ticked: ReadonlySet<string>,
   inHand: string | undefined,
+  { width: wideRoom, height: windowHigh, em }: Omit<RoomOnPage, 'apart'> = USUAL,
 ) {
   const sewn = [...joined].flatMap(([id, joints]) => (ticked.has(id) ? joints : []));
   const laid = laidGarment(garment, worked, sewn);
@@ -46,10 +50,14 @@ export function drawn(
   const top = Math.min(...bounds.map((one) => one.top));
   const wide = Math.max(...bounds.map((one) => one.right)) - left;
   const high = Math.max(...bounds.map((one) => one.bottom)) - top;
+  // mm that a letter is high where the drawing fills its room: as large as all that is read beside it
+  const px = LETTER * em;
+  const highRoom = Math.min(HIGHEST * em, SHARE * windowHigh);
+  const letter = px / Math.max(0.01, Math.min((wideRoom - 2 * px) / wide, (highRoom - 2 * px) / high));
   // a band is narrower than the figures on it: they have room beyond its edge
-  const air = Math.max(12, wide / LETTERS_WIDE);
+  const air = Math.max(12, letter);
   const [x, y, width, height] = [left - air, top - air, wide + 2 * air, high + 2 * air];
-  return { laid, edges, view: { x, y, width, height } };
+  return { laid, edges, letter, view: { x, y, width, height } };
 }
 
 type Bare = Omit<Edge, 'step' | 'state'>;
