@@ -36,6 +36,8 @@ const [armholes] = partsOf({
 });
 const part = armholes as PlannedPart;
 const shape = shapeOfPart(part);
+/** px: half of 'Row 117' */
+const LETTERS = 35;
 const at = (n: number) => lapView(part, shape, part.rows[n - 1] as PlannedRow);
 
 describe('the work as it lies in her lap', () => {
@@ -51,6 +53,31 @@ describe('the work as it lies in her lap', () => {
     expect(at(10).ahead.map(({ n }) => n)).toEqual([11, 12, 13]);
     expect(at(14).ahead.map(({ n }) => n)).toEqual([15, 35]);
     expect(at(36).ahead).toEqual([]);
+  });
+
+  it('has the number of a row clear of its marks and within the window, on a short needle too', () => {
+    const seen = { between: 0, beside: 0 };
+    fc.assert(
+      fc.property(knittableRecipe(), fc.nat(), ({ recipe }, n) => {
+        const made = plan(recipe);
+        if (!made.ok) throw new Error(told(made.faults));
+        for (const one of made.value.parts) {
+          const row = one.rows[n % Math.max(1, one.rows.length)];
+          for (const { number, left, right, marks } of row ? lapView(one, shapeOfPart(one), row).ahead : []) {
+            const sideways = marks.filter(({ at: where }) => where !== 'within');
+            const xs = sideways.flatMap(({ d }) =>
+              [...d.matchAll(/[MLH](-?[\d.]+)/g)].map(([, x]) => Number(x)),
+            );
+            expect(xs.filter((x) => Math.abs(x - number) < LETTERS)).toEqual([]);
+            expect(number).toBeGreaterThanOrEqual(LETTERS);
+            expect(number).toBeLessThanOrEqual(lap.width - LETTERS);
+            seen[number > left && number < right ? 'between' : 'beside'] += 1;
+          }
+        }
+      }),
+      { endOnFailure: true, numRuns: 200, seed: 191 },
+    );
+    expect(Math.min(seen.between, seen.beside)).toBeGreaterThan(0);
   });
 
   it('shows a decrease with its tip in the cloth, an increase with its tip beyond the edge', () => {

@@ -27,6 +27,8 @@ export interface LapRow {
   readonly left: number;
   readonly right: number;
   readonly marks: readonly LapMark[];
+  /** px; the middle of its number, where it lies over none of its marks */
+  readonly number: number;
 }
 
 /** Where the count changes: triangles, and for a group the stretch of the row that it takes. */
@@ -77,6 +79,7 @@ export function lapView(part: PlannedPart, shape: PartShape, row: PlannedRow): L
       left: low,
       right: high,
       marks: marksOf(planned, { low, high, y, cell, turned }),
+      number: numberAt(low, high, biggestGroup(planned) * cell),
     };
   };
   let y: number = lap.needleY;
@@ -98,6 +101,20 @@ function comingShapings(part: PlannedPart, row: PlannedRow): readonly PlannedRow
   }
   return found;
 }
+
+/** px that a number with its word takes to either side of its middle */
+const NUMBER = 38;
+
+/** Between the marks of its row; where that is short, beyond them: at the right, at the left where there is more room. */
+function numberAt(low: number, high: number, group: number): number {
+  if (high - low >= 2 * (NUMBER + SIZE)) return (low + high) / 2;
+  const out = Math.max(group, SIZE) + NUMBER;
+  return high + out + NUMBER <= lap.width ? high + out : low - out;
+}
+
+/** Stitches that are bound off or cast on in one go. */
+const biggestGroup = ({ shaping }: PlannedRow): number =>
+  Math.max(0, ...shaping.map(({ kind, by }) => (kind === 'edge' ? 0 : Math.abs(by))));
 
 interface Line {
   readonly low: number;

@@ -111,7 +111,7 @@ function Ahead({ view: { now, ahead }, isLast }: { readonly view: LapView; reado
       {ahead.map((row, i) => (
         <g key={row.n}>
           <path class="lap-mark-coming" d={row.marks.map(({ d }) => d).join('')} />
-          <text class="lap-number" x={(now.left + now.right) / 2} y={row.y + 5} text-anchor="middle">
+          <text class="lap-number" x={row.number} y={row.y + 5} text-anchor="middle">
             {i === 0 ? say('lap.rowNo', { row: row.n }) : saysNumber(row.n)}
           </text>
         </g>
