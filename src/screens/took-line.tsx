@@ -32,5 +32,5 @@ export function TookLine({
     ...(made.days > 1 ? [say('partEnd.tookDays', { count: made.days })] : []),
     ...(made.workedMs === undefined ? [] : [saysDuration(made.workedMs)]),
   ];
-  return <p>{facts.join(' · ')}</p>;
+  return <p class="took">{facts.join(' · ')}</p>;
 }

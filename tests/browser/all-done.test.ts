@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core';
 import { afterAll, expect, it } from 'vitest';
 import { violations } from './axe.ts';
 import { openPhone, removeProfiles } from './drive.ts';
@@ -8,6 +9,19 @@ import { atRow } from './sights.ts';
 import { until } from './until.ts';
 
 afterAll(removeProfiles);
+
+/** The panel as it was knitted, and below it the way on, both in sight on a phone. */
+async function showsWhatWasMade(page: Page): Promise<void> {
+  const low = (selector: string) =>
+    page
+      .locator(selector)
+      .first()
+      .evaluate((at) => at.getBoundingClientRect().bottom);
+  await page.locator('.part-end .map-svg').waitFor();
+  const foot = await page.locator('.screen-foot').evaluate((at) => at.getBoundingClientRect().top);
+  await expect.poll(() => low('.part-end .button-main')).toBeLessThanOrEqual(foot);
+  expect(await low('.part-end .map-svg')).toBeLessThan(await low('.part-end .button-main'));
+}
 
 it('a garment that is knitted to the last row says so, with what it took and whether it is made up, in both languages', async () => {
   const host = await plainHost();
@@ -35,6 +49,7 @@ it('a garment that is knitted to the last row says so, with what it took and whe
     await atRow(page, knitter, of, make);
     await knitter.pad.tap();
     await page.locator('.part-end').waitFor();
+    if (parts === 0) await showsWhatWasMade(page);
     await knitter.open('#/g/sample');
     make = await nextAfter(make);
   }

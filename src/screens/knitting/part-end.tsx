@@ -10,8 +10,9 @@ import { hrefToMake } from '../links.ts';
 import { QuietLine } from '../quiet-line.tsx';
 import { saysMake } from '../says-make.ts';
 import { TookLine } from '../took-line.tsx';
+import { PlaceMap } from './place-map.tsx';
 
-/** The last row is worked: what becomes of the stitches, and what is knitted next. */
+/** The last row is worked: what was made, filled, what becomes of its stitches, what it took, and what is knitted next. */
 export function PartEnd({ now, title }: { readonly now: InHand; readonly title: string }) {
   const box = useRef<HTMLElement>(null);
   // the pad, and the focus with it, is gone with the last row: a reader goes on from here
@@ -26,6 +27,7 @@ export function PartEnd({ now, title }: { readonly now: InHand; readonly title: 
         <Icon name="flag" size="l" />
         <strong>{head}</strong>
       </p>
+      <PlaceMap now={now} />
       <p class="part-end-work">{saysEnd(now.part)}</p>
       <TookLine garment={now.place.garment} places={[now.place]} />
       <Next now={now} />

@@ -13,6 +13,17 @@ export interface NeedleProps {
   readonly out?: number;
 }
 
+/** The stitches that rest when a part is done: on a pin as knitters use it, its coil at one end and its clasp at the other. */
+export function Holder({ left, right, y, pixel }: Omit<NeedleProps, 'from' | 'out'>) {
+  const half = (right - left) / 2 / pixel + 8;
+  return (
+    <g class="needle" transform={`translate(${(left + right) / 2} ${y})scale(${pixel})`}>
+      <path class="needle-way" d={`M${half} 0H${-half}a7 7 0 1 1 6 -11l-3 -1H${half}`} />
+      <path d={`M${half - 5} 3v-18h4a9 9 0 0 1 0 18z`} />
+    </g>
+  );
+}
+
 /**
  * The needle as she holds it: its knob in the hand where the row ends, its point where the row begins; there hangs the
  * yarn, and the arrow says which way the row runs. Drawn the same on every drawing of the work.

@@ -6,7 +6,7 @@ import { saysShaping, saysStitches } from '../../words/craft.ts';
 import { saysLength } from '../../words/measures.ts';
 import { say } from '../../words/say.ts';
 import { speech } from '../../words/settings.ts';
-import { Needle } from '../needle/needle.tsx';
+import { Holder, Needle } from '../needle/needle.tsx';
 import { OtherMakes } from './other-makes.tsx';
 import { type PieceShape, shapeOfPiece } from './outline-of.ts';
 import { PartDrawing } from './part-drawing.tsx';
@@ -182,13 +182,19 @@ interface PlaceProps extends MarkProps {
   readonly worked: number;
 }
 
-/** The place: the needle, as the row that comes next is begun, seen from the right side as all of the map. */
+/**
+ * The place: the needle, as the row that comes next is begun, seen from the right side as all of the map; after the last
+ * row a holder, or nothing where no stitch is left.
+ */
 function Place({ shape, of, part, worked, pixelMm }: PlaceProps) {
   const drawn = shape.parts[part];
   const row = drawn?.rows[Math.min(Math.max(0, worked - 1), drawn.rows.length - 1)];
   if (!drawn || !row) return null;
   const [left, right] = worked <= 0 ? [row.left0, row.right0] : [row.left1, row.right1];
   const next = of?.rows[worked];
+  if (!next && of?.left === 0) return null;
+  if (!next && of?.end === 'hold')
+    return <Holder left={left} right={right} y={heightAt(drawn, worked)} pixel={NEEDLE * pixelMm} />;
   return (
     <Needle
       left={left}
