@@ -34,8 +34,8 @@ function Pictures({ garment }: { readonly garment: Garment }) {
   return (
     <ul role="list" class="pass-on-pieces">
       {drawn.map(({ name, parts, box }) => (
-        <li key={name}>
-          <PieceThumb parts={parts} worked={parts.map(() => 0)} tallestMm={tallestMm} />
+        <li key={name} style={{ '--share': (box.height / tallestMm).toFixed(3) }}>
+          <PieceThumb parts={parts} worked={parts.map(() => 0)} tallestMm={box.height} />
           <span>
             <strong>{name}</strong>
             <br />
