@@ -251,6 +251,7 @@ describe('the second sleeve', () => {
   it('is offered to be knitted as the first really was, once that was planned anew', async () => {
     const page = await openSleeve(60);
     await openTool(page, 'Plan the rest anew');
+    await page.getByText('The count stays as it is', { exact: true }).tap();
     await field(page, 'Stitches really on the needle').fill('76');
     await button(page, 'Knit by this plan').tap();
     await page.getByText('From here on by the new plan.').waitFor();

@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core';
 import { afterAll, expect, it } from 'vitest';
 import { openPhone, removeProfiles } from './drive.ts';
 import { shot, violationsUnrolled } from './editor-hand.ts';
@@ -6,6 +7,10 @@ import { knitterAt } from './knitter.ts';
 import { atRow } from './sights.ts';
 
 afterAll(removeProfiles);
+
+/** Rows of the second colour, which is darker than the first, as the drawing shows them. */
+const darkRows = (page: Page): Promise<number> =>
+  page.locator('.map .stripes path[fill-opacity="0.55"]').count();
 
 it('other stripes from the needle on: said before they are taken, with what lies beside; before the row they begin with, and after a reload', async () => {
   const host = await plainHost();
@@ -18,13 +23,22 @@ it('other stripes from the needle on: said before they are taken, with what lies
   await atRow(page, knitter, 51, '#/k/sample/front/0/1');
   await atRow(page, knitter, 41);
   await knitter.open('#/k/sample/back/0/1/rework');
+  // nothing has changed until she says what
+  await page.getByText('What has changed?').waitFor();
+  expect(await page.getByRole('radio', { checked: true }).count()).toBe(0);
   await page.getByText('Other stripes from here', { exact: true }).tap();
+  const take = page.getByRole('button', { name: 'Knit by this plan', exact: true });
+  await page.locator('.map .stripes').waitFor({ state: 'attached' });
+  expect(await take.count()).toBe(0);
   await press('Add a color');
   await page.getByLabel('Color 1', { exact: true }).fill('woad');
   await press('Add a color');
   await page.getByLabel('Color 2', { exact: true }).fill('sand');
   await page.getByLabel('From row', { exact: true }).fill('43');
   await page.getByText(/^Row 43: woad, Row 45: sand, Row 47: woad/).waitFor();
+  // two of each four, from row 45 of some 190 on
+  expect(await darkRows(page)).toBeGreaterThan(60);
+  expect(await page.locator('.count-card .yarn-lines li').allInnerTexts()).toEqual(['woad', 'sand']);
   await page.getByText('In Front too, from row 43').waitFor();
   await page.getByText('Its rows 43 to 50 are knitted and stay as they are.').waitFor();
   await shot(page, 'stripes-ahead');

@@ -26,7 +26,8 @@ export type WishKind =
 
 /** What she has filled in so far. */
 export interface Draft {
-  readonly kind: WishKind;
+  /** undefined until she says what has changed */
+  readonly kind: WishKind | undefined;
   readonly stitches: number | undefined;
   readonly missing: 'right' | 'left' | '';
   /** rows up to the landmark from which she measured */
@@ -43,12 +44,14 @@ export interface Draft {
   readonly every: number | undefined;
 }
 
+/** With what led to it: a count that differs, or a shoulder out of reach; else nothing is said to have changed. */
 export function draftFrom(now: InHand, query: URLSearchParams): Draft {
-  const stitches = query.get('stitches');
+  const planned = countAt(now.part, now.place.rows);
+  const stitches = query.has('stitches') ? Number(query.get('stitches')) : planned;
   const edge = query.get('edge');
   return {
-    kind: query.get('wish') === 'shoulder' ? 'shoulder' : 'accept',
-    stitches: stitches === null ? countAt(now.part, now.place.rows) : Number(stitches),
+    kind: query.get('wish') === 'shoulder' ? 'shoulder' : stitches === planned ? undefined : 'accept',
+    stitches,
     missing: edge === 'right' || edge === 'left' ? edge : '',
     above: 0,
     height: undefined,

@@ -12,6 +12,7 @@ import { saysLength } from '../../words/measures.ts';
 import { saysList, saysNumber } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { Mends, Taken } from '../mends/mends.tsx';
+import { type Colours, StripesDrawn } from './stripes-drawn.tsx';
 
 /** Shaping rows listed before an ellipsis. */
 const MOST_ROWS = 24;
@@ -64,7 +65,9 @@ interface MakeDrawnProps {
   /** parts that are planned anew */
   readonly parts?: Rework['parts'];
   /** the row of the part in hand at which something begins */
-  readonly row?: number;
+  readonly row?: number | undefined;
+  /** the colour of a row of a part, where it has one */
+  readonly colours?: Colours;
 }
 
 /** The make in hand, by its new plan where it has one, filled up to the needle. */
@@ -72,16 +75,19 @@ export function MakeDrawn({
   now: { place, make: key, part: inHand },
   parts: anew = [],
   row,
+  colours,
 }: MakeDrawnProps) {
   const make = makeInHand();
   if (!make) return null;
+  const parts = make.parts.map((part, index) => anew.find((one) => one.index === index)?.part ?? part);
   return (
     <PanelMap
       label={inHand.piece}
-      parts={make.parts.map((part, index) => anew.find((one) => one.index === index)?.part ?? part)}
+      parts={parts}
       worked={make.places.map(({ id, rows }) => (id === key ? place.rows : rows))}
       current={place.part}
       looked={row === undefined ? undefined : { part: place.part, row }}
+      over={colours && <StripesDrawn parts={parts} colours={colours} />}
       sizePx={200}
     />
   );

@@ -9,6 +9,7 @@ import {
   takeStripes,
 } from '../../app/in-hand/restripe.ts';
 import { type GarmentView, garmentInHand, type InHand } from '../../app/state.ts';
+import type { PlannedPart } from '../../knit/piece/planned.ts';
 import { coloursOf } from '../../knit/yarn/stripes.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
@@ -19,6 +20,7 @@ import { say } from '../../words/say.ts';
 import { saysMake } from '../says-make.ts';
 import { StripeFields } from '../yarn/stripe-fields.tsx';
 import { MakeDrawn } from './new-plan.tsx';
+import { type Colours, StripesKey } from './stripes-drawn.tsx';
 
 /** Changes of colour that are listed before an ellipsis. */
 const MOST_CHANGES = 8;
@@ -31,19 +33,25 @@ interface StripesAheadProps {
 /** Other stripes for the rows not yet knitted: which, from where, and what lies beside them. */
 export function StripesAhead({ now, onTaken }: StripesAheadProps) {
   const first = now.place.rows + 1;
-  const [stripes, setStripes] = useState(() => stripesInForce(now));
+  const [before] = useState(() => stripesInForce(now));
+  const [stripes, setStripes] = useState(before);
   const [typed, setTyped] = useState<number | undefined>(first);
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
   const view = garmentInHand.value;
   if (!view) return null;
   const row = Math.min(Math.max(typed ?? first, first), now.part.rows.length);
   const wish = { stripes, row, left };
+  // those in force from the needle on are no change, and none are none from wherever
+  const isAsBefore = stripes === before && (row === first || before.length === 0);
+  const colours = coloursBy(view, now, isAsBefore ? undefined : wish);
+  const parts = makeInHand()?.parts ?? [];
+  const title = say(isAsBefore ? 'yarn.stripes' : 'count.newPlan');
   const leave = (key: string, stays: boolean) =>
     setLeft(new Set([...left].filter((one) => one !== key).concat(stays ? [key] : [])));
   return (
     <>
       <StripeFields stripes={stripes} onChange={(how) => setStripes(how)} />
-      {stripes.length === 0 && stripesInForce(now).length > 0 && <p>{say('yarn.stripesNone')}</p>}
+      {stripes.length === 0 && before.length > 0 && <p>{say('yarn.stripesNone')}</p>}
       <NumberField
         label={say('yarn.stripedFrom')}
         min={first}
@@ -51,21 +59,38 @@ export function StripesAhead({ now, onTaken }: StripesAheadProps) {
         value={typed}
         onChange={setTyped}
       />
-      <Card tone="place" label={say('count.newPlan')}>
+      <Card tone={isAsBefore ? 'plain' : 'place'} label={title}>
         <div class="count-card">
-          <h2>{say('count.newPlan')}</h2>
-          <MakeDrawn now={now} row={row} />
-          <p>{saysChanges(view, now, wish)}</p>
+          <h2>{title}</h2>
+          <MakeDrawn now={now} row={isAsBefore ? undefined : row} colours={colours} />
+          <StripesKey parts={parts} colours={colours} />
+          {!isAsBefore && <p>{saysChanges(parts, now, row, colours)}</p>}
         </div>
       </Card>
-      {besideFrom(view, now, row).map((one) => (
-        <BesideIt key={one.key} one={one} stays={left.has(one.key)} onLeave={leave} />
-      ))}
-      <Button kind="main" wide onPress={() => void takeStripes(now, wish).then((done) => done && onTaken())}>
-        {say('count.take')}
-      </Button>
+      {!isAsBefore && (
+        <>
+          {besideFrom(view, now, row).map((one) => (
+            <BesideIt key={one.key} one={one} stays={left.has(one.key)} onLeave={leave} />
+          ))}
+          <Button
+            kind="main"
+            wide
+            onPress={() => void takeStripes(now, wish).then((done) => done && onTaken())}
+          >
+            {say('count.take')}
+          </Button>
+        </>
+      )}
     </>
   );
+}
+
+/** The colours of the make in hand by a wish, or as they are. */
+function coloursBy(view: GarmentView, now: InHand, wish: StripesWish | undefined): Colours {
+  const { piece, make } = now.place;
+  const parts = makeInHand()?.parts ?? [];
+  const restriped = (wish && restripedBy(view, now, wish)) ?? view.garment.restriped;
+  return (part) => coloursOf({ ...view.garment, ...(restriped && { restriped }) }, piece, parts, part, make);
 }
 
 interface BesideItProps {
@@ -94,17 +119,19 @@ function BesideIt({
 }
 
 /** 'Row 41: woad, row 45: sand …': the colours of the part in hand from there on. */
-function saysChanges(view: GarmentView, now: InHand, wish: StripesWish): string {
-  const { piece, make, part: index } = now.place;
-  const parts = makeInHand()?.parts ?? [];
-  const part = parts[index];
-  const restriped = restripedBy(view, now, wish);
-  if (!part || !restriped) return '';
-  const colour = coloursOf({ ...view.garment, restriped }, piece, parts, part, make);
+function saysChanges(
+  parts: readonly PlannedPart[],
+  { place }: InHand,
+  from: number,
+  colours: Colours,
+): string {
+  const part = parts[place.part];
+  if (!part) return '';
+  const colour = colours(part);
   const changes = part.rows
     .map(({ n }) => ({ row: n, colour: colour(n) }))
-    .filter((one) => one.row >= wish.row && one.colour !== undefined)
-    .filter((one) => one.row === wish.row || one.colour !== colour(one.row - 1));
+    .filter((one) => one.row >= from && one.colour !== undefined)
+    .filter((one) => one.row === from || one.colour !== colour(one.row - 1));
   const list = changes
     .slice(0, MOST_CHANGES)
     .map((one) => say('yarn.stripesRow', { row: one.row, colour: one.colour ?? '' }));

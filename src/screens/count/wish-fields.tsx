@@ -44,6 +44,7 @@ export function WishFields(props: WishFieldsProps) {
     case 'stripes':
     case 'first':
     case 'plain':
+    case undefined:
       return null;
   }
 }

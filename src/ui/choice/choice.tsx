@@ -16,7 +16,8 @@ export interface ChoiceProps<T extends string> {
   /** the label is read aloud but not shown */
   readonly labelHidden?: boolean | undefined;
   readonly hint?: string | undefined;
-  readonly value: T;
+  /** undefined while nothing is chosen */
+  readonly value: T | undefined;
   readonly options: readonly ChoiceOption<T>[];
   /** one under the other, for long labels or hints */
   readonly stacked?: boolean | undefined;

@@ -32,13 +32,15 @@ export interface PanelMapProps {
   readonly looked?: RowPlace | undefined;
   /** a row was tapped, or reached by the arrow keys; without it the map is only a picture */
   readonly onRead?: ((place: RowPlace) => void) | undefined;
+  /** drawn over the cloth, below the needle; to its measure */
+  readonly over?: ComponentChildren;
   /** how high it will be shown, CSS px; for the thickness of lines only */
   readonly sizePx?: number | undefined;
 }
 
 /** A piece drawn to scale from its plan, filled up to the place. Needs the catalogues 'ui' and 'craft'. */
 export function PanelMap(props: PanelMapProps) {
-  const { label, parts, worked, current, others = [], looked, onRead, sizePx = 320 } = props;
+  const { label, parts, worked, current, others = [], looked, onRead, over, sizePx = 320 } = props;
   const id = useId();
   const svg = useRef<SVGSVGElement>(null);
   const shape = useMemo(() => shapeOfPiece(parts), [parts]);
@@ -62,6 +64,7 @@ export function PanelMap(props: PanelMapProps) {
               pixelMm={pixelMm}
             />
           ))}
+          {over}
           {looked && <LookedRow shape={shape} place={looked} pixelMm={pixelMm} />}
           {current !== undefined && (
             <Place

@@ -36,6 +36,19 @@ describe('what can be wished of the rows to come', () => {
   });
 });
 
+describe('what has changed', () => {
+  const saidBy = (query: string) => draftFrom(shown(), new URLSearchParams(query)).kind;
+
+  it('is hers to say where the count agrees, and a count that differs where that led to it', () => {
+    const planned = draftFrom(shown(), new URLSearchParams()).stitches;
+    expect(planned).toBeGreaterThan(0);
+    expect(saidBy('')).toBeUndefined();
+    expect(saidBy(`stitches=${planned}`)).toBeUndefined();
+    expect(saidBy('stitches=3')).toBe('accept');
+    expect(saidBy('wish=shoulder')).toBe('shoulder');
+  });
+});
+
 describe('a plan proposed', () => {
   it('of the count that is on the needle is none', () => {
     expect(proposed(shown(), draftFrom(shown(), new URLSearchParams()))).toBeUndefined();
