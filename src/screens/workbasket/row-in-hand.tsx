@@ -1,7 +1,9 @@
 import { useEffect } from 'preact/hooks';
 import { drawings } from '../../app/garments/drawings.ts';
 import { openDrawing } from '../../app/garments/open-garments.ts';
-import type { InHand } from '../../app/state.ts';
+import { nextMake } from '../../app/in-hand/next-make.ts';
+import { hrefTo } from '../../app/routes.ts';
+import type { GarmentView, InHand } from '../../app/state.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
 import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
@@ -15,7 +17,8 @@ import { saysMake } from '../says-make.ts';
 export function RowInHand({ now }: { readonly now: InHand }) {
   const { place, part, garment } = now;
   useEffect(() => void openDrawing(place.garment), [place.garment, place.seq]);
-  const piece = drawings.value.get(place.garment)?.pieces.find(({ id }) => id === place.piece);
+  const view = drawings.value.get(place.garment);
+  const piece = view?.pieces.find(({ id }) => id === place.piece);
   const make = piece?.makes.find((copy) => copy.make === place.make);
   const rows = saysNumber(place.total);
   return (
@@ -41,10 +44,28 @@ export function RowInHand({ now }: { readonly now: InHand }) {
             <p class="quiet">{say('workbasket.lastKnitted', { when: saysAgo(place.at, Date.now()) })}</p>
           </div>
         </div>
-        <Button kind="main" icon="needle" wide href={hrefToMake(place.id)}>
-          {say('workbasket.continue')}
-        </Button>
+        {place.rows < place.total ? (
+          <Button kind="main" icon="needle" wide href={hrefToMake(place.id)}>
+            {say('workbasket.continue')}
+          </Button>
+        ) : (
+          view && <Next view={view} now={now} />
+        )}
       </div>
     </Card>
+  );
+}
+
+/** What is done is not knitted on: the next of the garment, or its making up. */
+function Next({ view, now: { place } }: { readonly view: GarmentView; readonly now: InHand }) {
+  const next = nextMake(view, place);
+  // woven in: nothing is left to do
+  if (!next && view.garment.ticked?.includes('ends')) return null;
+  const what = next && saysMake(next.piece, next.part, next.place.make, next.recipe);
+  const href = next ? hrefToMake(next.place.id) : hrefTo('makingUp', { garment: place.garment });
+  return (
+    <Button kind="main" icon={next ? 'needle' : 'onward'} wide href={href}>
+      {what === undefined ? say('workbasket.sewUp') : say('workbasket.next', { what })}
+    </Button>
   );
 }

@@ -5,6 +5,8 @@ export const words: Translation<typeof english> = {
   title: 'Strickkorb',
   inHand: 'Auf der Nadel',
   continue: 'Weiterstricken',
+  next: 'Als Nächstes: {what}',
+  sewUp: 'Zusammennähen',
   lastKnitted: 'Zuletzt gestrickt: {when}',
   rowNext: 'Reihe {row} von {rows} kommt',
   partDone: 'alle {rows} Reihen fertig',

@@ -2,6 +2,8 @@ export const words = {
   title: 'Workbasket',
   inHand: 'The row in hand',
   continue: 'Continue knitting',
+  next: 'Next: {what}',
+  sewUp: 'Sew it up',
   lastKnitted: 'Last knitted {when}',
   rowNext: 'row {row} of {rows} is next',
   partDone: 'all {rows} rows done',

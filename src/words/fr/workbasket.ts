@@ -5,6 +5,8 @@ export const words: Translation<typeof english> = {
   title: 'Corbeille à ouvrage',
   inHand: 'Le rang en cours',
   continue: 'Continuer à tricoter',
+  next: 'Ensuite : {what}',
+  sewUp: 'Assembler',
   lastKnitted: 'Tricoté pour la dernière fois {when}',
   rowNext: 'prochain rang : {row} sur {rows}',
   partDone: 'les {rows} rangs sont faits',
