@@ -3,6 +3,8 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { violations } from './axe.ts';
 import { openPhone, type Phone, removeProfiles } from './drive.ts';
 import { plainHost } from './host-and-phone.ts';
+import { knitterAt } from './knitter.ts';
+import { atRow } from './sights.ts';
 
 let host: Awaited<ReturnType<typeof plainHost>>;
 let phone: Phone | undefined;
@@ -73,6 +75,31 @@ describe('the making up of a garment', () => {
     await page.getByText('3 of 10 steps done').waitFor();
     await inHand(page, 'Right shoulder seam');
     await expect.poll(() => drawingsHeight(page)).toBe(before);
+  });
+
+  it('offers what is knitted, and says of a piece that is not there yet that it has to be knitted first', async () => {
+    const page = await openMakingUp();
+    const knitter = knitterAt(page, host.url);
+    const missing = page.locator('.making-card .notice-title');
+    await inHand(page, 'Block Back');
+    await expect.poll(() => missing.innerText()).toBe('Not knitted yet: Back.');
+    // the front is knitted first
+    for (const part of ['0', '1', '2']) {
+      const make = `#/k/sample/front/${part}/1`;
+      await knitter.open(make);
+      await knitter.shows(1);
+      const { of } = await knitter.row();
+      await atRow(page, knitter, of, make);
+      await knitter.shows(of);
+      await knitter.knit(1);
+    }
+    await knitter.open('#/g/sample/making-up');
+    await inHand(page, 'Block Front');
+    await expect.poll(() => missing.count()).toBe(0);
+    await press(page, 'Blocked');
+    await inHand(page, 'Block Back');
+    await page.getByRole('link', { name: 'Knit Back', exact: true }).tap();
+    await knitter.shows(1);
   });
 
   it('takes up the step of an edge that is touched, which its thread names as the one in hand', async () => {

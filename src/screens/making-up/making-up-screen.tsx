@@ -3,8 +3,9 @@ import './making-up.css';
 import { useMemo, useState } from 'preact/hooks';
 import { asItStands } from '../../app/garments/as-it-stands.ts';
 import type { Route } from '../../app/routes.ts';
-import type { GarmentView } from '../../app/state.ts';
-import { makingUpOf } from '../../knit/making-up/making-up.ts';
+import type { GarmentView, MakeView, PieceView } from '../../app/state.ts';
+import { makesOfStep } from '../../knit/making-up/makes-of-step.ts';
+import { type MakingUp as Made, makingUpOf } from '../../knit/making-up/making-up.ts';
 import type { MakingUpStep } from '../../knit/making-up/step.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Notice } from '../../ui/notice/notice.tsx';
@@ -15,7 +16,7 @@ import { ComingTogether } from './coming-together.tsx';
 import { JoinByHand } from './join-by-hand.tsx';
 import { FinishedMeasures, WhatIsOff } from './made-up.tsx';
 import { saysStep } from './says-step.ts';
-import { StepCard } from './step-card.tsx';
+import { type Missing, StepCard } from './step-card.tsx';
 
 /** From the last bind-off to the last seam: the garment as it comes together, the step in hand, the rest on a thread. */
 export default function MakingUpScreen({ route }: { readonly route: Route }) {
@@ -32,7 +33,11 @@ function MakingUp({ view }: { readonly view: GarmentView }) {
   const { steps } = made;
   const ticked = useMemo(() => new Set(view.garment.ticked ?? []), [view]);
   const [chosen, choose] = useState<string>();
-  const inHand = steps.find(({ id }) => id === chosen) ?? steps.find(({ id }) => !ticked.has(id));
+  const missing = useMemo(() => missingFor(made, view), [made, view]);
+  const open = steps.filter(({ id }) => !ticked.has(id));
+  // what is knitted is taken up first
+  const inHand =
+    steps.find(({ id }) => id === chosen) ?? open.find((step) => missing(step).length === 0) ?? open[0];
   const count = steps.filter(({ id }) => ticked.has(id)).length;
   const says = say('makingUp.done', { count, all: steps.length });
   return (
@@ -46,6 +51,7 @@ function MakingUp({ view }: { readonly view: GarmentView }) {
           key={inHand.id}
           step={inHand}
           view={view}
+          missing={missing(inHand)}
           isDone={ticked.has(inHand.id)}
           says={says}
           onTicked={() => choose(undefined)}
@@ -61,6 +67,22 @@ function MakingUp({ view }: { readonly view: GarmentView }) {
       <Notice kind="note">{say('makingUp.cords')}</Notice>
     </>
   );
+}
+
+/** Makes that are not knitted to their end, of those that a step is done with. */
+function missingFor(made: Made, view: GarmentView): (step: MakingUpStep) => readonly Missing[] {
+  const all = view.pieces.flatMap((piece) => piece.makes.flatMap((make) => leftOf(piece, make)));
+  return (step) => {
+    const wanted = makesOfStep(step, made, view);
+    return all.filter(({ piece, place }) =>
+      wanted.some((one) => one.piece === piece.recipe.name && one.make === place.make),
+    );
+  };
+}
+
+function leftOf(piece: PieceView, { places }: MakeView): readonly Missing[] {
+  const place = places.find(({ rows, total }) => rows < total);
+  return place ? [{ piece, place }] : [];
 }
 
 interface ThreadProps {

@@ -1,17 +1,30 @@
 import { changeGarment } from '../../app/garments/change-garment.ts';
 import { takeApart } from '../../app/garments/join-by-hand.ts';
 import { hrefTo } from '../../app/routes.ts';
-import type { GarmentView } from '../../app/state.ts';
+import type { GarmentView, PieceView } from '../../app/state.ts';
 import type { MakingUpStep } from '../../knit/making-up/step.ts';
+import type { PlaceRecord } from '../../store/records.ts';
 import { Button } from '../../ui/button/button.tsx';
 import { Card } from '../../ui/card/card.tsx';
+import { Notice } from '../../ui/notice/notice.tsx';
 import { PieceSchematic } from '../../ui/print/piece-schematic.tsx';
+import { saysList } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
+import { hrefToMake } from '../links.ts';
+import { saysMake } from '../says-make.ts';
 import { saysReason, saysStep } from './says-step.ts';
+
+/** A make that a step needs and that is not knitted to its end. */
+export interface Missing {
+  readonly piece: PieceView;
+  /** of the first part that is not done */
+  readonly place: PlaceRecord;
+}
 
 interface StepCardProps {
   readonly step: MakingUpStep;
   readonly view: GarmentView;
+  readonly missing: readonly Missing[];
   readonly isDone: boolean;
   /** 'step 3 of 10' */
   readonly says: string;
@@ -20,7 +33,7 @@ interface StepCardProps {
 }
 
 /** The step in hand: what is done, why, and that it is done. */
-export function StepCard({ step, view, isDone, says, onTicked }: StepCardProps) {
+export function StepCard({ step, view, missing, isDone, says, onTicked }: StepCardProps) {
   const { title, lines } = saysStep(step);
   const reason = saysReason(step);
   const tick = (on: boolean) => {
@@ -35,13 +48,14 @@ export function StepCard({ step, view, isDone, says, onTicked }: StepCardProps) 
       <div class="making-card">
         <h2>{title}</h2>
         <p class="quiet">{says}</p>
+        {!isDone && <NotKnitted missing={missing} />}
         {lines.map((line) => (
           <p key={line}>{line}</p>
         ))}
         {reason && <p class="making-why">{reason}</p>}
         <Markers step={step} view={view} title={title} />
         <div class="making-do">
-          <Button kind={isDone ? 'plain' : 'main'} onPress={() => tick(!isDone)}>
+          <Button kind={isDone || missing.length > 0 ? 'plain' : 'main'} onPress={() => tick(!isDone)}>
             {say(isDone ? 'makingUp.undo' : doneBy(step))}
           </Button>
           {step.kind === 'join' && (
@@ -71,6 +85,24 @@ function doneBy(step: MakingUpStep) {
     default:
       return 'makingUp.sewn';
   }
+}
+
+/** What is not there cannot be sewn; it may lie beside her, though, knitted without the app. */
+function NotKnitted({ missing }: { readonly missing: readonly Missing[] }) {
+  const [first] = missing;
+  if (!first) return null;
+  const names = missing.map(({ piece, place }) => saysMake(piece.name, '', place.make, piece.recipe));
+  return (
+    <Notice
+      kind="note"
+      title={say('makingUp.notKnitted', { list: saysList(names) })}
+      actions={
+        <Button icon="needle" href={hrefToMake(first.place.id)}>
+          {say('makingUp.knitIt', { piece: names[0] ?? '' })}
+        </Button>
+      }
+    />
+  );
 }
 
 interface MarkersProps {

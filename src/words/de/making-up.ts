@@ -16,6 +16,8 @@ export const words: Translation<typeof english> = {
   another: 'Anderer Schritt',
   markers: 'Wo die Markierungen sitzen',
   done: '{count} von {all} Schritten erledigt',
+  notKnitted: 'Noch nicht gestrickt: {list}.',
+  knitIt: '{piece} stricken',
   block: '{piece} spannen',
   blockMakes: '{piece} spannen, {count}-mal',
   nos: '{step}, Nr.\u00a0{list}',

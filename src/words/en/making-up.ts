@@ -14,6 +14,8 @@ export const words = {
   another: 'Another step',
   markers: 'Where the markers go',
   done: '{count} of {all} steps done',
+  notKnitted: 'Not knitted yet: {list}.',
+  knitIt: 'Knit {piece}',
   block: 'Block {piece}',
   blockMakes: 'Block {piece}, {count} times',
   nos: '{step}, no.\u00a0{list}',

@@ -16,6 +16,8 @@ export const words: Translation<typeof english> = {
   another: 'Une autre étape',
   markers: 'Où vont les marqueurs',
   done: '{count} étapes sur {all} faites',
+  notKnitted: 'Pas encore tricoté : {list}.',
+  knitIt: 'Tricoter {piece}',
   block: 'Bloquer {piece}',
   blockMakes: 'Bloquer {piece}, {count} fois',
   nos: '{step}, nº\u00a0{list}',
