@@ -91,6 +91,7 @@ const publishing = [
     'written-text.tsx',
   ].map((name) => `src/screens/pass-on/${name}`),
   'src/words/written.ts',
+  'src/app/garments/coloured-makes.ts',
   // but what works a size out, which a link asks for as well
   ...readdirSync('src/knit/written')
     .map((name) => `src/knit/written/${name}`)

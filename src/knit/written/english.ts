@@ -3,7 +3,7 @@ import { englishAbbreviations } from './english-abbreviations.ts';
 import { englishJoining } from './english-joining.ts';
 import { LEFT_FIRST, TOP_DOWN } from './making-up-table.ts';
 import { englishPictures } from './picture-words.ts';
-import type { FactWords, ListWords, WorkWords, WrittenWords } from './written-words.ts';
+import type { FactWords, ListWords, StripeStretch, WorkWords, WrittenWords } from './written-words.ts';
 
 /** What `readPattern` reads back. US and UK words as leaflets of either side have them (American Thread; Patons & Baldwins). */
 export const englishWritten = (terms: Terms): WrittenWords => ({
@@ -112,6 +112,7 @@ const facts = (terms: Terms): FactWords => ({
   gauge: (stitches, rows, fabric, needle) =>
     `${terms === 'US' ? 'Gauge' : 'Tension'}: ${stitches} sts and ${rows} rows = 10 cm${fabric ? ` in ${fabric}` : ''}${needle ? ` on ${needle} mm needles` : ''}.`,
   washed: 'Measured washed and dry.',
+  striped: (of, stretches) => `Stripes, ${of}: ${stretches.map(striped).join('; ')}.`,
   care: [
     'Wash and dry it as the label of its yarn says, and as the swatch was washed.',
     'Rest your hands when they tire; ask a doctor where they hurt.',
@@ -165,3 +166,12 @@ const work = (terms: Terms): WorkWords => ({
     return `Rep row ${row} ${said.join(', then ')}.`;
   },
 });
+
+/** 'rows 5 to 12: 2 rows in sand, 2 rows in woad, in turn' */
+function striped({ first, last, turn }: StripeStretch): string {
+  const rows = first === last ? `row ${first}` : `rows ${first} to ${last}`;
+  const [one] = turn;
+  if (turn.length === 1 && one) return `${rows} in ${one.colour}`;
+  const stripes = turn.map((s) => `${s.rows} ${s.rows === 1 ? 'row' : 'rows'} in ${s.colour}`);
+  return `${rows}: ${stripes.join(', ')}, in turn`;
+}

@@ -13,6 +13,7 @@ import {
   sizeAndFit,
   type WrittenSection,
 } from './sections.ts';
+import { type ColouredMake, stripeLines } from './stripe-lines.ts';
 import type { WorkedSize } from './work-size.ts';
 import { gaugeLine, pieceLines } from './write-pattern.ts';
 import type { ListWords, WrittenWords } from './written-words.ts';
@@ -23,6 +24,8 @@ export interface WriteSizesOptions {
   readonly units?: LengthUnits;
   /** beside the millimetres, in the list of needles */
   readonly needle?: NeedleNumber;
+  /** its rows in their colours, where it is striped; of a garment in one size */
+  readonly coloured?: readonly ColouredMake[];
 }
 
 /**
@@ -33,7 +36,7 @@ export interface WriteSizesOptions {
  */
 export function writeSizes(
   sizes: readonly WorkedSize[],
-  { words = englishWritten('US'), units = 'both', needle }: WriteSizesOptions = {},
+  { words = englishWritten('US'), units = 'both', needle, coloured = [] }: WriteSizesOptions = {},
 ): Result<string> {
   const [first] = sizes;
   if (first === undefined) return refuse(fault('no sizes'));
@@ -46,6 +49,7 @@ export function writeSizes(
     mergeSections(sizes.map(of), names, list);
   const pieces = all((size) => pieceSections(size, words));
   const tension = gaugeLines(first, words);
+  const striped = stripeLines(coloured, words);
   const blocks = [
     head,
     ...all((size) => [
@@ -54,6 +58,7 @@ export function writeSizes(
       materials(size, pieces.flat(), words, needle),
     ]),
     ...(tension.length > 0 ? [[headings.gauge, ...tension]] : []),
+    ...(striped.length > 0 ? [striped] : []),
     [headings.abbreviations, ...abbreviationsIn([...tension, ...pieces.flat()], words)],
     ...pieces,
     ...all((size) => [

@@ -8,6 +8,7 @@ import type { Phrase, PlainPhrase } from '../making-up/phrases.ts';
 import type { MakingUpStep } from '../making-up/step.ts';
 import type { RowWords } from '../row/row-words.ts';
 import type { Side } from '../row/step.ts';
+import type { Stripe } from '../yarn/stripes.ts';
 import type { PictureWords } from './picture-words.ts';
 import type { SaysLength } from './says-length.ts';
 
@@ -70,6 +71,13 @@ export interface ListWords {
   readonly isRows: RegExp;
 }
 
+/** Rows `first` to `last` of a part; `turn` is worked again and again, its last turn perhaps not to its end. */
+export interface StripeStretch {
+  readonly first: number;
+  readonly last: number;
+  readonly turn: readonly Stripe[];
+}
+
 /** What stands before and behind the rows. */
 export interface FactWords {
   readonly design: (by: string) => string;
@@ -110,6 +118,8 @@ export interface FactWords {
     needle: string | undefined,
   ) => string;
   readonly washed: string;
+  /** in which colours which rows of a part are worked; begins as no title of a piece does */
+  readonly striped: (of: string, stretches: readonly StripeStretch[]) => string;
   readonly care: readonly string[];
   readonly forChild: (cautions: readonly string[]) => string;
   readonly noCords: string;

@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks';
+import { colouredMakes } from '../../app/garments/coloured-makes.ts';
 import { garmentOf } from '../../app/garments/garment-of.ts';
 import { hrefTo } from '../../app/routes.ts';
 import { workSize } from '../../knit/written/work-size.ts';
@@ -24,10 +25,17 @@ export function WrittenCard({
   const chosen = useWrittenIn();
   const { words } = chosen;
   const worked = useMemo(() => workSize('', garmentOf(garment)), [garment]);
+  const coloured = useMemo(
+    () =>
+      worked.ok ? colouredMakes(garment, (at) => worked.value.garment.pieces[at]?.makes[0]?.parts ?? []) : [],
+    [garment, worked],
+  );
   const written = useMemo(
     () =>
-      worked.ok && words ? writeSizes([worked.value], { words, units, needle: numberBeside }) : undefined,
-    [worked, words, units],
+      worked.ok && words
+        ? writeSizes([worked.value], { words, units, needle: numberBeside, coloured })
+        : undefined,
+    [worked, words, units, coloured],
   );
   if (!worked.ok || !words || !written?.ok) return null;
   // what it needs, not what she has

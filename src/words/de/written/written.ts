@@ -1,4 +1,10 @@
-import type { FactWords, ListWords, WorkWords, WrittenWords } from '../../../knit/written/written-words.ts';
+import type {
+  FactWords,
+  ListWords,
+  StripeStretch,
+  WorkWords,
+  WrittenWords,
+} from '../../../knit/written/written-words.ts';
 import { nameIn } from '../../name-in.ts';
 import { notOurs } from '../../not-ours.ts';
 import { words as draft } from '../draft.ts';
@@ -93,6 +99,7 @@ const facts: FactWords = {
   gauge: (stitches, rows, fabric, needle) =>
     `Maschenprobe: ${stitches} M und ${rows} R = 10 cm${fabric ? ` ${fabric}` : ''}${needle ? ` mit Nadeln ${needle} mm` : ''}.`,
   washed: 'Gewaschen und trocken gemessen.',
+  striped: (of, stretches) => `Streifen, ${of}: ${stretches.map(striped).join('; ')}.`,
   care: [
     'Waschen und trocknen, wie es auf der Banderole des Garns steht und wie die Maschenprobe gewaschen wurde.',
     'Die Hände ausruhen, wenn sie müde werden; bei Schmerzen ärztlichen Rat holen.',
@@ -197,3 +204,12 @@ export const writtenWords: WrittenWords = {
   work,
   joining,
 };
+
+/** 'Reihen 5 bis 12: 2 Reihen in Sand, 2 Reihen in Blau, im Wechsel' */
+function striped({ first, last, turn }: StripeStretch): string {
+  const rows = first === last ? `Reihe ${first}` : `Reihen ${first} bis ${last}`;
+  const [one] = turn;
+  if (turn.length === 1 && one) return `${rows} in ${one.colour}`;
+  const stripes = turn.map((s) => `${s.rows} ${s.rows === 1 ? 'Reihe' : 'Reihen'} in ${s.colour}`);
+  return `${rows}: ${stripes.join(', ')}, im Wechsel`;
+}

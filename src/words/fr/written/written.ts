@@ -1,4 +1,10 @@
-import type { FactWords, ListWords, WorkWords, WrittenWords } from '../../../knit/written/written-words.ts';
+import type {
+  FactWords,
+  ListWords,
+  StripeStretch,
+  WorkWords,
+  WrittenWords,
+} from '../../../knit/written/written-words.ts';
 import { nameIn } from '../../name-in.ts';
 import { notOurs } from '../../not-ours.ts';
 import { words as draft } from '../draft.ts';
@@ -79,6 +85,7 @@ const facts: FactWords = {
   gauge: (stitches, rows, fabric, needle) =>
     `Échantillon\u00a0: ${stitches} m et ${rows} rg = 10 cm${fabric ? ` ${fabric}` : ''}${needle ? ` avec les aiguilles ${needle} mm` : ''}.`,
   washed: 'Mesuré lavé et sec.',
+  striped: (of, stretches) => `Rayures, ${of}\u00a0: ${stretches.map(striped).join('\u00a0; ')}.`,
   care: [
     'Laver et sécher comme le dit l’étiquette du fil, et comme l’échantillon a été lavé.',
     'Reposer les mains quand elles fatiguent\u00a0; consulter un médecin si elles font mal.',
@@ -189,3 +196,12 @@ export const writtenWords: WrittenWords = {
   work,
   joining,
 };
+
+/** 'rangs 5 à 12 : 2 rangs en sable, 2 rangs en bleu, en alternance' */
+function striped({ first, last, turn }: StripeStretch): string {
+  const rows = first === last ? `rang ${first}` : `rangs ${first} à ${last}`;
+  const [one] = turn;
+  if (turn.length === 1 && one) return `${rows} en ${one.colour}`;
+  const stripes = turn.map((s) => `${s.rows} ${s.rows === 1 ? 'rang' : 'rangs'} en ${s.colour}`);
+  return `${rows}\u00a0: ${stripes.join(', ')}, en alternance`;
+}

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { colouredMakes } from '../../../src/app/garments/coloured-makes.ts';
+import { sampleGarment } from '../../../src/knit/garment/sample.ts';
+import { readPattern } from '../../../src/knit/pattern/read-pattern.ts';
+import { workSize } from '../../../src/knit/written/work-size.ts';
+import { writeSizes } from '../../../src/knit/written/write-sizes.ts';
+import type { GarmentRecord } from '../../../src/store/records.ts';
+
+const worked = workSize('', sampleGarment);
+if (!worked.ok) throw new Error('the sample is not planned');
+const partsOf = (at: number) => worked.value.garment.pieces[at]?.makes[0]?.parts ?? [];
+
+const plain = {
+  ...sampleGarment,
+  id: 'sample',
+  createdAt: 0,
+  changedAt: 0,
+  pieces: sampleGarment.pieces.map((recipe, i) => ({ id: `p${i}`, recipe })),
+} as unknown as GarmentRecord;
+const at = sampleGarment.pieces.findIndex(({ name }) => name === 'Sleeve');
+const stripes = [
+  { colour: 'woad', rows: 2 },
+  { colour: 'sand', rows: 3 },
+];
+
+const written = (garment: GarmentRecord): string => {
+  const text = writeSizes([worked.value], { coloured: colouredMakes(garment, partsOf) });
+  if (!text.ok) throw new Error('not written');
+  return text.value;
+};
+
+const rowsRead = (text: string) => readPattern(text).pieces.map(({ recipe }) => JSON.stringify(recipe));
+
+describe('a written pattern', () => {
+  it('of a garment without stripes says none', () => {
+    expect(written(plain)).not.toContain('Stripes');
+  });
+
+  it('says which rows are in which colours, those that were changed from a row on too, copy by copy', () => {
+    const restriped = [{ piece: `p${at}`, make: 2, part: 0, row: 41, at: 1, stripes }];
+    const text = written({ ...plain, restriped });
+    const lines = text.split('\n').filter((line) => / in woad|in sand/.test(line));
+    // 139 rows, of which the last binds off in the colour of the row before it
+    expect(lines).toEqual([
+      'Stripes, Sleeve, no. 2: rows 41 to 139: 2 rows in woad, 3 rows in sand, in turn.',
+    ]);
+  });
+
+  it('is read back to the same rows', () => {
+    const striped = Object.fromEntries(plain.pieces.map(({ id }) => [id, { first: 1, at: 1 }]));
+    const text = written({ ...plain, stripes, striped } as GarmentRecord);
+    expect(text).toContain('Stripes, Back: rows 1 to ');
+    expect(rowsRead(text)).toEqual(rowsRead(written(plain)));
+  });
+});
