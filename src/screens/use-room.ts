@@ -15,7 +15,7 @@ export interface RoomOnPage {
 export const USUAL: RoomOnPage = { width: 358, height: 844, em: 16, apart: 0 };
 
 /** Known once the element stands, and measured anew where it or the letters change. */
-export function useRoom(of: RefObject<HTMLElement>): RoomOnPage | undefined {
+export function useRoom(of: RefObject<HTMLElement | null>): RoomOnPage | undefined {
   const [room, setRoom] = useState<RoomOnPage>();
   useLayoutEffect(() => {
     const own = of.current;
