@@ -133,6 +133,13 @@ const ofColours = filesOf('knit', 'yarn/stripes', 'yarn/loops');
 /** What a text that is read and its worker have in common: a few lines, for which the screen waits for none of the reader. */
 const ofText = ['src/knit/pattern/text/with-lines.ts'];
 
+/** A design that came in a link, drafted again in her size: for those who get one. */
+const fitting = [
+  'src/screens/pass-on/fit.tsx',
+  'src/app/garments/fit-passed.ts',
+  'src/app/drafts/design/draft-again.ts',
+];
+
 /** The search for what mends a garment after a change: it tries whole pieces, and is asked for seldom. */
 const mending = ['mends', 'ways', 'shoulder-ways', 'break-groups'].map(
   (name) => `src/knit/making-up/${name}.ts`,
@@ -183,11 +190,11 @@ export const chunks: readonly Chunk[] = [
       ...said,
       ...forAnyScreen,
     ],
-    but: [...byCamera, ...publishing, ...keeping, ...planning],
+    but: [...byCamera, ...publishing, ...fitting, ...keeping, ...planning],
     shared: true,
   },
   { name: 'keeping', of: keeping },
-  { name: 'plan', of: ['src/knit/', ...planning], but: [...publishing, ...sewing], shared: true },
+  { name: 'plan', of: ['src/knit/', ...planning], but: [...publishing, ...sewing, ...fitting], shared: true },
   // screens that lead to one another come together: what they say alike takes no more room
   {
     name: 'garment',
@@ -207,7 +214,7 @@ export const chunks: readonly Chunk[] = [
   {
     name: 'handing-on',
     of: ['pass-on', 'backup'].map((name) => `src/screens/${name}/`),
-    but: [...byCamera, ...publishing, ...drawingCodes],
+    but: [...byCamera, ...publishing, ...fitting, ...drawingCodes],
   },
   // wanted by few, one of them larger than the app: fetched with the first file of the kind
   {
@@ -219,6 +226,7 @@ export const chunks: readonly Chunk[] = [
   },
   { name: `${WHEN_WANTED}sewing`, of: sewing },
   { name: `${WHEN_WANTED}publishing`, of: publishing },
+  { name: `${WHEN_WANTED}fitting`, of: fitting },
   { name: `${WHEN_WANTED}publishing-codes`, of: drawingCodes },
   {
     name: `${WHEN_WANTED}print`,

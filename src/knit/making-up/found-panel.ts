@@ -190,6 +190,10 @@ export class FoundPanel implements PanelEdges {
     const { isRaglan, isShoulderTold, shoulder = 0 } = this.about;
     const side = this.at(outer);
     if (isRaglan) return side.end;
+    const named = side.begins(SHOULDER);
+    if (named !== undefined) return named;
+    // rows that are called the armhole's up to the top have no shoulder above them
+    if (isShoulderTold && side.ends(ARMHOLE) !== undefined) return side.end;
     const leaf = this.leaf(outer);
     const inGroups =
       leaf && isShoulderTold && this.isParted(outer) ? shoulder - endOf(leaf, 'top').stitches : 0;
@@ -199,6 +203,8 @@ export class FoundPanel implements PanelEdges {
   private armholeAt(outer: Edge): number {
     const side = this.at(outer);
     const { sideRows } = this.about;
+    const named = side.begins(ARMHOLE);
+    if (named !== undefined) return named;
     if (sideRows !== undefined) return side.behindRows(sideRows);
     const top = this.shoulderAt(outer);
     const level = side.firstLevel(top, -1);
@@ -214,6 +220,10 @@ export class FoundPanel implements PanelEdges {
     return { piece: this.about.piece, make: this.about.make, part: part?.name ?? '', edge };
   }
 }
+
+/** What rows are called, in a draft and in what is written of it. */
+const ARMHOLE = ['armhole', 'raglan'] as const;
+const SHOULDER = ['shoulder'] as const;
 
 /** Rows without a decrease that a raglan may have at its top. */
 const RAGLAN_TOP = 4;

@@ -33,6 +33,18 @@ export class FoundSide {
     return this.bits.length;
   }
 
+  /** Where rows begin that are called so; undefined where none are. */
+  begins(names: readonly string[]): number | undefined {
+    const at = this.bits.findIndex(({ section }) => names.includes(section));
+    return at < 0 ? undefined : at;
+  }
+
+  /** Behind the last of them. */
+  ends(names: readonly string[]): number | undefined {
+    const at = this.last(({ section }) => names.includes(section));
+    return at < 0 ? undefined : at + 1;
+  }
+
   /** Where the groups of a shoulder (or the turns of its short rows) begin; the end where it has none. */
   slope(inPairs = false): number {
     let at = this.end;

@@ -31,10 +31,16 @@ export class FoundSleeve implements SleeveEdges {
     const bottomUp = side.firstLevel(side.end, -1) >= 0;
     const fromTop = side.firstLevel(side.end, 1) >= 0;
     const [start, top] = part ? [endOf(part, 'start').stitches, endOf(part, 'top').stitches] : [0, 0];
+    const names = part?.sections.map(({ name }) => name) ?? [];
+    const isNamed = names.some((name) => SLEEVE.includes(name));
+    const capped = names.findIndex((name) => CAP.includes(name));
     this.isTopDown =
+      (capped >= 0 ? capped === 0 : undefined) ??
       isTopDown ??
       (fromTop || (!bottomUp && start > top && side.narrows(side.end) >= 0 && !endsNarrow(part)));
-    this.isCapped = bottomUp || fromTop || (!this.isTopDown && endsNarrow(part));
+    this.isCapped = isNamed
+      ? capped >= 0 && names[capped] !== LET_IN
+      : bottomUp || fromTop || (!this.isTopDown && endsNarrow(part));
   }
 
   /** Width of its top where that is straight, when its own seam has taken a stitch of either end. */
@@ -94,6 +100,8 @@ export class FoundSleeve implements SleeveEdges {
   private capAt(edge: Edge): number {
     const side = this.at(edge);
     const { seamRows } = this;
+    const named = this.isTopDown ? side.ends(CAP) : side.begins(CAP);
+    if (named !== undefined) return named;
     if (seamRows !== undefined) return this.isTopDown ? side.beforeRows(seamRows) : side.behindRows(seamRows);
     if (this.isTopDown) {
       const cast = side.lastLevel(1);
@@ -114,6 +122,11 @@ export class FoundSleeve implements SleeveEdges {
     return { piece: this.piece, make: this.make, part: this.parts[0]?.name ?? '', edge };
   }
 }
+
+/** What rows are called, in a draft and in what is written of it. */
+const SLEEVE: readonly string[] = ['sleeve'];
+const LET_IN = 'top';
+const CAP: readonly string[] = ['cap', 'raglan', LET_IN];
 
 /** Both ends of a straight top lie in the sleeve's seam. */
 const TOP_EDGES = 2;

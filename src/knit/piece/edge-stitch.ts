@@ -27,6 +27,18 @@ export function makeFor(lean: EdgeWork['lean'], edge: Edge, side: Side, facing: 
   return (edge === 'right') === (side === 'RS') ? 'm1r' : 'm1l';
 }
 
+/** The edge that a decrease or a made stitch follows, by what it is called; undefined where both edges have it alike. */
+export function edgeFollowed(work: StitchName, side: Side): Edge | undefined {
+  for (const edge of ['right', 'left'] as const) {
+    const facing = ['k', 'p'] as const;
+    const decreases = facing.flatMap((one) =>
+      [-1, -2].map((by) => decreaseFor(by, one, leansLeftAt(edge, side, one))),
+    );
+    if (decreases.includes(work) || makeFor('mirrored', edge, side, 'k') === work) return edge;
+  }
+  return undefined;
+}
+
 /**
  * Which of the stitches that a decrease closes, in the order worked, comes to lie on top and goes on: the outer one of
  * a decrease that follows its edge, else the left one of one that leans right (seen from the right side).

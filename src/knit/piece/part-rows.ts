@@ -30,6 +30,8 @@ export interface Needle {
   unworked: Unworked;
   /** stitches behind the turn of the last row: the yarn hangs before them, and the next row begins there */
   turned: number;
+  /** the same of the row before it */
+  turnedBefore: number;
   /** turns that no row has gone over yet */
   gaps: readonly Gap[];
   /** needle last worked with, mm */
@@ -192,6 +194,7 @@ class SectionInWork {
       height: needle.height,
     });
     needle.mm = this.section.needle;
+    needle.turnedBefore = needle.turned;
     needle.turned = behindTurn(steps, before);
     if (row === 1 && !this.turns) this.allWorkedAgain();
     needle.side = otherSide(needle.side);
@@ -220,10 +223,15 @@ class SectionInWork {
     this.needle.gaps = [];
     const by = worked.value.after - before;
     const { side } = this.needle;
-    const changes = by === 0 ? [] : marksOfSteps(steps, before, side);
-    const marks = [...changes, ...turnsOfSteps(steps, before, side)];
+    const changes = marksOfSteps(steps, before, side);
+    const turns = this.leavesAsBefore(steps, before) ? [] : turnsOfSteps(steps, before, side);
+    const marks = [...changes, ...turns];
     return ok({ steps, columns: by === 0 ? this.needle.columns : freshColumns(worked.value.after), marks });
   }
+
+  /** It ends where the last row of its side did: nothing more is left. */
+  private leavesAsBefore = (steps: readonly Step[], before: number): boolean =>
+    behindTurn(steps, before) === this.needle.turnedBefore;
 
   /** The row after a turn works back over what was turned, whether or not its words name what lies before it. */
   private afterTurn(steps: readonly Step[], before: number): readonly Step[] {

@@ -65,8 +65,9 @@ interface PartInHand {
   readonly setUp: readonly Step[];
   readonly right: number;
   readonly parent?: string;
-  /** a stitch and a row of what it rests on, mm */
+  /** a stitch and a row of what it rests on, mm, and its fabric */
   readonly cell?: Cell | undefined;
+  readonly fabric?: FabricName | undefined;
 }
 
 function startOf(part: PartRecipe, recipe: Recipe, rested: ReadonlyMap<string, Rested>): Result<PartInHand> {
@@ -91,6 +92,7 @@ const freshNeedle = (count: number, side: Side): Needle => ({
   mm: undefined,
   unworked: allWorked,
   turned: 0,
+  turnedBefore: 0,
   gaps: [],
 });
 
@@ -121,13 +123,14 @@ function takeFrom(
   }
   taken[from.edge] += from.stitches;
   const cell = parent.part.cells[parent.part.cells.length - 1];
-  const { unworked, turned, gaps, side } = parent.needle;
+  const { unworked, turned, turnedBefore, gaps, side } = parent.needle;
   // the yarn comes along where the part has the edge at which it hangs
   const hangsHere = from.edge === (side === 'RS' ? 'right' : 'left');
   const needle = restart(
     {
       ...parent.needle,
       turned: hangsHere ? turned : 0,
+      turnedBefore: hangsHere ? 0 : turnedBefore,
       gaps: gaps.filter((gap) => gap.edge === from.edge),
       columns: columns.slice(at, at + from.stitches),
       unworked: {
@@ -138,19 +141,27 @@ function takeFrom(
     part.firstSide,
   );
   const setUp: Step[] = [{ work: 'take', times: from.stitches }];
-  return ok({ needle, setUp, right: parent.right + at * (cell?.width ?? 0), parent: from.part, cell });
+  const { fabric } = parent.part.sections.at(-1) ?? {};
+  return ok({
+    needle,
+    setUp,
+    right: parent.right + at * (cell?.width ?? 0),
+    parent: from.part,
+    cell,
+    fabric,
+  });
 }
 
 /** A side asked for that is not the next one: the rows of the fabric shift by one. */
 const restart = (needle: Needle, side: Side | undefined): Needle =>
   side === undefined || side === needle.side
     ? needle
-    : { ...needle, side, phase: needle.phase + 1, turned: 0 };
+    : { ...needle, side, phase: needle.phase + 1, turned: 0, turnedBefore: 0 };
 
 type Cell = PlannedPart['cells'][number];
 
 function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand, budget: WorkBudget): Result<Rested> {
-  const { needle, setUp, right, parent, cell } = start;
+  const { needle, setUp, right, parent, cell, fabric: below } = start;
   const base = needle.height;
   const before: Columns = needle.columns;
   const cellOf = (fabric: FabricName): Cell => {
@@ -171,7 +182,7 @@ function planPart(recipe: Recipe, part: PartRecipe, start: PartInHand, budget: W
   );
   if (!spelled.ok) return spelled;
   const { rows: worked, sections } =
-    part.end === 'bind off' ? withBindOff(spelled.value, part, needle) : spelled.value;
+    part.end === 'bind off' ? withBindOff(spelled.value, part, needle, below) : spelled.value;
   const rows = withJoins(worked);
   const planned: PlannedPart = {
     piece: recipe.name,
@@ -203,7 +214,12 @@ const UNKNOWN_NEEDLE_MM = 4;
 export const BIND_OFF = 'bind off';
 
 /** A part that is bound off ends with one row more, which takes no height of its own. */
-function withBindOff({ rows, sections }: SpelledOut, part: PartRecipe, needle: Needle): SpelledOut {
+function withBindOff(
+  { rows, sections }: SpelledOut,
+  part: PartRecipe,
+  needle: Needle,
+  below?: FabricName,
+): SpelledOut {
   const count = needle.columns.length;
   if (count === 0) return { rows, sections };
   const last = part.sections[part.sections.length - 1];
@@ -221,7 +237,7 @@ function withBindOff({ rows, sections }: SpelledOut, part: PartRecipe, needle: N
   };
   const section: PlannedSection = {
     name: BIND_OFF,
-    fabric: last?.fabric ?? needle.fabric ?? 'stocking',
+    fabric: last?.fabric ?? needle.fabric ?? below ?? 'stocking',
     needle: row.needle,
     first: n,
     last: n,

@@ -42,12 +42,14 @@ const list: ListWords = {
   many: (line) =>
     line
       .replace(/\b1 st\b/g, '1 sts')
+      .replace(/\b1 row:/g, '1 rows:')
       .replace(/\bto last st\b/g, 'to last 1 sts')
       .replace(/ once more\b/g, ', 1 times more'),
   one: (line) =>
     line
       .replace(/, 1 times more/g, ' once more')
       .replace(/to last 1 sts\b/g, 'to last st')
+      .replace(/(^|[^\d.])1 rows:/g, (_, before: string) => `${before}1 row:`)
       .replace(/(^|[^\d.])1 sts\b/g, (_, before: string) => `${before}1 st`),
   sizes: (count, all) => `Size${count > 1 ? 's' : ''}: ${all}`,
   only: (names) => {
@@ -109,8 +111,8 @@ const facts = (terms: Terms): FactWords => ({
     'rib 2x2': 'k2, p2 rib',
     moss: terms === 'US' ? 'seed stitch' : 'moss stitch',
   },
-  gauge: (stitches, rows, fabric, needle) =>
-    `${terms === 'US' ? 'Gauge' : 'Tension'}: ${stitches} sts and ${rows} rows = 10 cm${fabric ? ` in ${fabric}` : ''}${needle ? ` on ${needle} mm needles` : ''}.`,
+  gauge: (stitches, rows, over, fabric, needle) =>
+    `${terms === 'US' ? 'Gauge' : 'Tension'}: ${stitches} sts and ${rows} rows = ${over}${fabric ? ` in ${fabric}` : ''}${needle ? ` on ${needle} mm needles` : ''}.`,
   washed: 'Measured washed and dry.',
   striped: (of, stretches) => `Stripes, ${of}: ${stretches.map(striped).join('; ')}.`,
   care: [
@@ -133,6 +135,8 @@ const work = (terms: Terms): WorkWords => ({
   makes: (times, { mirrored, asWorn, isTopDown }) =>
     ` (make ${times}${mirrored ? `, the second as a mirror image${asWorn ? `: ${LEFT_FIRST}` : ''}` : ''}${isTopDown ? `, ${TOP_DOWN}` : ''})`,
   count,
+  section: (name, fabric, rows) =>
+    `${name.charAt(0).toUpperCase()}${name.slice(1)}, in ${fabric}, ${rows} ${rows === 1 ? 'row' : 'rows'}:`,
   castOn: (stitches, needle) => withNeedles(needle, `cast on ${stitches} sts.`),
   pickUp: (edges, total, needle) => {
     const said = edges.map(

@@ -2,6 +2,8 @@ import { fits, fitsSeamed } from '../fabric.ts';
 import { factsOf } from '../fabric-facts.ts';
 import { rowsKnitted } from '../making-up/top.ts';
 import type { PlannedPart } from '../piece/planned.ts';
+import { tellsMeasures, tellsNeedles, tellsSections } from './look-figures.ts';
+import { lengthUnits } from './says-length.ts';
 import type { WorkedSize } from './work-size.ts';
 import { gaugeLine } from './write-pattern.ts';
 import type { Heading, WrittenWords } from './written-words.ts';
@@ -21,6 +23,7 @@ export const points = [
   'sums',
   'multiples',
   'lengths',
+  'sections',
   'sides',
   'same words',
   'making up',
@@ -92,7 +95,8 @@ const meets: Readonly<Record<Point, (looked: Looked) => boolean>> = {
     (lines[0] ?? '') !== '' && lines.some((line) => line.startsWith(facts.design(''))),
   'body and ease': ({ tells, words: { facts } }) =>
     tells('fit', facts.body('')) && tells('fit', facts.ease('', true)),
-  measures: ({ tells, sizes, words: { facts } }) =>
+  measures: ({ tells, sizes, words, words: { facts }, under }) =>
+    tellsMeasures(under('finished'), sizes, words) &&
     sizes.every(({ finished }) => finished.chest !== undefined && finished.length !== undefined) &&
     (['chest', 'length'] as const).every((name) =>
       tells('finished', facts.measure(facts.measures[name], '')),
@@ -102,12 +106,16 @@ const meets: Readonly<Record<Point, (looked: Looked) => boolean>> = {
       const [yarn] = garment.yarns ?? [];
       return yarn !== undefined && yarn.name !== '' && yarn.grams !== undefined && yarn.metres !== undefined;
     }) && tells('materials', words.facts.amount([])),
-  needles: ({ tells, words: { facts } }) =>
-    tells('materials', facts.needles([])) && tells('materials', facts.notions([])),
+  needles: ({ tells, under, sizes, words, words: { facts } }) =>
+    tellsNeedles(under('materials'), sizes, words) &&
+    tells('materials', facts.needles([])) &&
+    tells('materials', facts.notions([])),
   gauge: ({ under, sizes, words }) => {
     const gauge = sizes[0]?.garment.pieces.find(({ recipe }) => recipe.gauge)?.recipe.gauge;
     if (gauge?.fabric === undefined || gauge.needle === undefined) return false;
-    return under('gauge').some((line) => line.startsWith(gaugeLine(gauge, words)));
+    return under('gauge').some((line) =>
+      lengthUnits.some((units) => line.startsWith(gaugeLine(gauge, words, units))),
+    );
   },
   washed: ({ under, words }) => under('gauge').some((line) => line.includes(words.facts.washed)),
   abbreviations: ({ under, lines, words }) => {
@@ -155,6 +163,7 @@ const meets: Readonly<Record<Point, (looked: Looked) => boolean>> = {
         part === undefined ? 0 : knittedMm(part) + topOf(back.find(({ name }) => name === part.parent));
       return Math.abs(Math.max(...back.map(topOf)) - length) < NEAR_MM;
     }),
+  sections: ({ lines, sizes, words }) => tellsSections(lines, sizes, words),
   sides: ({ lines, words: { list, work } }) => {
     // what stands behind the number of a row, 'Row 1 (RS)'
     const sides = (['RS', 'WS'] as const).map((side) => work.row(1, side, '').replace(/^.*1/, ''));

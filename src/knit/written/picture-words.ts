@@ -16,6 +16,8 @@ export type SeamKind = Exclude<MakingUpStep['kind'], 'block' | 'ends' | 'neck ed
 /** What stands beside the drawings of a written pattern. */
 export interface PictureWords {
   readonly schematics: string;
+  /** what a seam takes is still in the widths */
+  readonly asKnitted: string;
   readonly assembly: string;
   readonly measures: Readonly<Record<MeasureName, string>>;
   /** the height of a section, of the last of a panel to its top */
@@ -25,6 +27,7 @@ export interface PictureWords {
 
 export const englishPictures: PictureWords = {
   schematics: 'SCHEMATICS',
+  asKnitted: 'Measured as knitted: a seam takes one stitch of each edge.',
   assembly: 'ASSEMBLY',
   measures: {
     'at its beginning': 'Width where it begins',

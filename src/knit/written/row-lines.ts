@@ -1,4 +1,5 @@
 import { factsOf } from '../fabric-facts.ts';
+import { BIND_OFF } from '../piece/plan.ts';
 import type { PlannedPart, PlannedRow } from '../piece/planned.ts';
 import { expandRow } from '../row/expand.ts';
 import { printRow, sayRow } from '../row/print.ts';
@@ -9,7 +10,7 @@ import type { WrittenWords } from './written-words.ts';
 const LONGEST_BLOCK = 24;
 
 /** What the lines of one part are written with. */
-export interface RowLineWords extends Pick<WrittenWords, 'rows' | 'work' | 'point'> {
+export interface RowLineWords extends Pick<WrittenWords, 'rows' | 'work' | 'point' | 'name' | 'facts'> {
   /** its edge goes over the head: it is bound off loosely */
   readonly isLoose?: boolean;
 }
@@ -29,8 +30,13 @@ export function rowLines(part: PlannedPart, words: RowLineWords, needleBefore: n
   const lines: string[] = [];
   let needle = needleBefore;
   let at = 0;
+  let named: number | undefined;
   while (at < rows.length) {
     const row = rows[at] as PlannedRow;
+    if (row.section !== named) {
+      lines.push(...sectionLine(part, row.section, words));
+      named = row.section;
+    }
     if (row.needle !== needle) {
       lines.push(words.work.change(needleIn(words, row.needle)));
       needle = row.needle;
@@ -41,12 +47,38 @@ export function rowLines(part: PlannedPart, words: RowLineWords, needleBefore: n
       at = (rhythm.at(-1) as Beat).last + 1;
       continue;
     }
-    const { length, times } = fromRightSide(rows, said.slice(0, nextRhythm(rows, said, at)), at);
+    const { length, times } = fromRightSide(
+      rows,
+      said.slice(0, Math.min(nextRhythm(rows, said, at), endOfSection(rows, at))),
+      at,
+    );
     for (let i = at; i < at + length; i += 1) lines.push(rowLine(part, rows[i] as PlannedRow, words));
     if (times > 1) lines.push(repeatLine(rows, at, length, times, words));
     at += length * times;
   }
   return lines;
+}
+
+/** What the rows from here on are called, worked in and how many they are; the row that binds all off is none of that. */
+export function sectionLine(
+  part: PlannedPart,
+  section: number,
+  { work, name, facts }: Pick<RowLineWords, 'work' | 'name' | 'facts'>,
+): string[] {
+  const own = part.sections[section];
+  if (!own || own.name === BIND_OFF) return [];
+  const fabric = facts.fabrics[own.fabric];
+  const called = IN_PLAIN_WORDS.test(own.name) ? name(own.name) : fabric.replaceAll(',', '');
+  return [work.section(called, fabric, own.last - own.first + 1)];
+}
+
+/** A name that stands before a comma without being taken for more than a name. */
+const IN_PLAIN_WORDS = /^\p{L}[\p{L}\d]*(?: [\p{L}\d]+){0,5}$/u;
+
+function endOfSection(rows: readonly PlannedRow[], at: number): number {
+  let to = at;
+  while (to < rows.length && rows[to]?.section === rows[at]?.section) to += 1;
+  return to;
 }
 
 /** A shaping row that comes again in a rhythm over plain rows. */

@@ -1,4 +1,5 @@
 import { ok, type Result, refuse } from '../fault.ts';
+import { MM_PER_INCH } from '../gauge.ts';
 import type { MeasuredGauge } from '../measured-gauge.ts';
 import type { Garment, Yarn } from '../piece/garment.ts';
 import { plan } from '../piece/plan.ts';
@@ -7,6 +8,7 @@ import type { Recipe } from '../piece/recipe.ts';
 import type { Terms } from '../row/row-words.ts';
 import { englishWritten } from './english.ts';
 import { needleIn, type RowLineWords, rowLines } from './row-lines.ts';
+import type { LengthUnits } from './says-length.ts';
 import type { FactWords, WrittenWords } from './written-words.ts';
 
 export interface WriteOptions {
@@ -57,11 +59,19 @@ const yarnWords = ({ name, fibre, balls, grams, metres }: Yarn, facts: FactWords
     .filter((word) => word)
     .join(', ');
 
-export function gaugeLine({ stitches, rows, fabric, needle }: MeasuredGauge, words: WrittenWords): string {
-  const figure = (n: number): string => needleIn(words, Math.round(n * 10) / 10);
+/** A gauge is counted over 10 cm, or 4 in where a pattern gives nothing but inches; as published patterns have it. */
+export function gaugeLine(
+  { stitches, rows, fabric, needle }: MeasuredGauge,
+  words: WrittenWords,
+  units: LengthUnits = 'cm',
+): string {
+  const over = units === 'in' ? (4 * MM_PER_INCH) / 100 : 1;
+  const figure = (n: number): string => needleIn(words, Math.round(over * n * 10) / 10);
+  const inches = `4 ${words.inch}`;
   return words.facts.gauge(
     figure(stitches),
     figure(rows),
+    units === 'in' ? inches : units === 'cm' ? '10 cm' : `10 cm / ${inches}`,
     fabric && words.facts.fabrics[fabric],
     needle === undefined ? undefined : needleIn(words, needle),
   );

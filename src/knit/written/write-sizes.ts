@@ -48,7 +48,7 @@ export function writeSizes(
   const all = (of: (size: WorkedSize) => readonly WrittenSection[]) =>
     mergeSections(sizes.map(of), names, list);
   const pieces = all((size) => pieceSections(size, words));
-  const tension = gaugeLines(first, words);
+  const tension = gaugeLines(first, words, units);
   const striped = stripeLines(coloured, words);
   const blocks = [
     head,
@@ -93,10 +93,14 @@ const endsWithCuff = (joint: Joint, piece: string): boolean =>
   joint.as === 'cuff' &&
   joint.line.some((stretch) => stretch.piece === piece && stretch.edge === 'top');
 
-function gaugeLines({ garment: { pieces, swatches } }: WorkedSize, words: WrittenWords): string[] {
+function gaugeLines(
+  { garment: { pieces, swatches } }: WorkedSize,
+  words: WrittenWords,
+  units: LengthUnits,
+): string[] {
   const gauge = pieces.find(({ recipe }) => recipe.gauge)?.recipe.gauge;
   if (!gauge) return [];
-  return [`${gaugeLine(gauge, words)}${swatches?.length ? ` ${words.facts.washed}` : ''}`];
+  return [`${gaugeLine(gauge, words, units)}${swatches?.length ? ` ${words.facts.washed}` : ''}`];
 }
 
 /** Section by section, in the order of the size that has most of them; two of one title are two sections. */

@@ -114,6 +114,7 @@ export interface FactWords {
   readonly gauge: (
     stitches: string,
     rows: string,
+    over: string,
     fabric: string | undefined,
     needle: string | undefined,
   ) => string;
@@ -136,6 +137,8 @@ export interface WorkWords {
   ) => string;
   /** '24 sts' */
   readonly count: (stitches: number) => string;
+  /** what the rows below are called and worked in, and how many they are: 'Hem, in k2, p2 rib, 16 rows:' */
+  readonly section: (name: string, fabric: string, rows: number) => string;
   readonly castOn: (stitches: number, needle: string | undefined) => string;
   readonly pickUp: (
     edges: readonly { readonly along: string; readonly stitches: number; readonly held: boolean }[],

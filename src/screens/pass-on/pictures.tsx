@@ -28,6 +28,7 @@ export function Pictures(props: Props) {
     <>
       <section>
         <h3>{props.words.pictures.schematics}</h3>
+        <p>{props.words.pictures.asKnitted}</p>
         {first.garment.pieces.map(({ recipe }) => (
           <Piece key={recipe.name} name={recipe.name} {...props} />
         ))}

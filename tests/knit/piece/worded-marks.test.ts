@@ -45,6 +45,24 @@ describe('a spelled-out row', () => {
     ]);
   });
 
+  it('of a few stitches is shaped at the edge that its decrease follows', () => {
+    // as leaflets have it, a decrease that leans left lies at the right edge
+    expect(marks('k1, ssk', 3, 'RS')).toEqual([{ kind: 'edge', edge: 'right', by: -1 }]);
+    expect(marks('k2tog, k1', 3, 'RS')).toEqual([{ kind: 'edge', edge: 'left', by: -1 }]);
+    expect(marks('p1, p2tog', 3, 'WS')).toEqual([{ kind: 'edge', edge: 'left', by: -1 }]);
+  });
+
+  it('that decreases about one stitch is shaped in its middle', () => {
+    expect(marks('k18, s2kp, k18', 39, 'RS')).toEqual([{ kind: 'middle', edge: 'middle', by: -2 }]);
+  });
+
+  it('that moves on from one edge to the other is shaped at both', () => {
+    expect(marks('k1, ssk, k to last st, m1l, k1', 40, 'RS')).toEqual([
+      { kind: 'edge', edge: 'right', by: -1 },
+      { kind: 'edge', edge: 'left', by: 1 },
+    ]);
+  });
+
   it('of lace that keeps its count has no mark', () => {
     expect(marks('*k1, k2tog, yo, k1, yo, k2tog; rep from * to end', 12, 'RS')).toEqual([]);
   });

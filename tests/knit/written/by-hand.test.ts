@@ -97,6 +97,7 @@ describe('a piece', () => {
     expect(linesOf({}).slice(2)).toEqual([
       'SCARF',
       'With 4 mm needles, cast on 10 sts.',
+      'Plain, in garter stitch, 4 rows:',
       'Row 1 (RS): knit.',
       'Row 2 (WS): knit.',
       'Rep rows 1 and 2 once more.',
@@ -140,6 +141,18 @@ describe('a piece', () => {
     );
   });
 
+  it('names each section with its fabric and its rows; one whose name is no plain words by its fabric', () => {
+    const sections = [
+      section({ name: 'rib', rows: 2, fabric: 'rib 1x1' }),
+      section({ name: 'above: 2, then?', rows: 2, fabric: 'stocking' }),
+    ];
+    const lines = linesOf({ pieces: [piece({ parts: [part({ sections })] })] });
+    expect(lines.filter((line) => line.endsWith(':'))).toEqual([
+      'Rib, in k1, p1 rib, 2 rows:',
+      'Stockinette stitch, in stockinette stitch, 2 rows:',
+    ]);
+  });
+
   it('of three rows in turn repeats them with a dash between first and last', () => {
     const shaping = [
       { kind: 'edge', edge: 'right', by: -1, rows: [1, 5, 9, 13], inset: 1, lean: 'plain' } as const,
@@ -165,7 +178,7 @@ describe('a piece', () => {
     const shaping = [{ kind: 'edge', edge: 'both', by: 1, rows, inset: 1, lean: 'mirrored' } as const];
     const sections = [section({ rows: 24, fabric: 'stocking', shaping })];
     const lines = linesOf({ pieces: [piece({ parts: [part({ from: { castOn: 20 }, sections })] })] });
-    expect(lines.slice(4, -2)).toEqual([
+    expect(lines.slice(5, -2)).toEqual([
       'Row 1 (RS): knit.',
       'Row 2 (WS): purl.',
       'Row 3 (RS): k1, m1r, knit to last st, m1l, k1. (22 sts)',
@@ -188,7 +201,7 @@ describe('a piece', () => {
     ];
     const sections = [section({ rows: 4, fabric: 'rib 1x1', words })];
     const lines = linesOf({ pieces: [piece({ parts: [part({ from: { castOn: 27 }, sections })] })] });
-    expect(lines.slice(6, 8)).toEqual([
+    expect(lines.slice(7, 9)).toEqual([
       'Row 3 (RS): rib 4, [bind off 3 sts, rib until 5 sts on needle after gap] 2 times, bind off 3 sts, rib to end. (18 sts)',
       'Row 4 (WS): rib 4, [cast on 3 sts, rib 5] 2 times, cast on 3 sts, rib to end. (27 sts)',
     ]);
@@ -385,7 +398,7 @@ describe('parts that go on from each other', () => {
   });
   const after = (...parts: readonly PartRecipe[]) =>
     linesOf({ pieces: [piece({ parts: [part({ name: 'body', end: 'split' }), ...parts] })] }).filter(
-      (line) => !/^(Row|Rep)/.test(line),
+      (line) => !/^(Row|Rep|Plain,)/.test(line),
     );
 
   it('take all stitches without a word', () => {
@@ -427,9 +440,11 @@ describe('parts that go on from each other', () => {
 
   it('begin with the needles of their first row, though it is the only one', () => {
     const sections = [section({ name: 'first', rows: 1, needle: 3 }), section({ rows: 2 })];
-    expect(linesOf({ pieces: [piece({ parts: [part({ sections })] })] }).slice(3, 6)).toEqual([
+    expect(linesOf({ pieces: [piece({ parts: [part({ sections })] })] }).slice(3, 8)).toEqual([
       'With 3 mm needles, cast on 10 sts.',
+      'First, in garter stitch, 1 row:',
       'Row 1 (RS): knit.',
+      'Plain, in garter stitch, 2 rows:',
       'Change to 4 mm needles.',
     ]);
   });

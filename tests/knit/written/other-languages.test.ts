@@ -70,12 +70,12 @@ function figures(text: string): readonly string[] {
 /** Whole words of German and of French up to five letters that rows are written with, apart from what is tried. */
 const whole: Readonly<Record<'de' | 'fr', ReadonlySet<string>>> = {
   de: new Set(
-    'die ende faden größe lücke mit mitte nadel nur reihe seite zu ab alle an auf bis dann das dem den der des es im in jeder liegt linke links mal man nach neu noch sind trägt und vor vorn wie zum über als dabei ärmel x hals mm cm arm motiv eine jede ohne fen ecke naht von oben unten v s l xl xs'.split(
+    'die ende faden größe lücke mit mitte nadel nur reihe seite zu ab alle an auf bis dann das dem den der des es im in jeder liegt linke links mal man nach neu noch sind trägt und vor vorn wie zum über als dabei ärmel x hals mm cm arm motiv eine jede ohne fen ecke naht von oben unten bund rumpf glatt kraus v s l xl xs'.split(
       ' ',
     ),
   ),
   fr: new Set(
-    'avec bande dos rang sur abord après aux avoir bord côtes d de droit du en et face fil fin fois haut jusqu l la le les ne porté puis que rangs soi tous tout trou une vis à coin pour chaque vis-à-vis dans motif mois x au dos comme seule fen n bas v s xl xs un'.split(
+    'avec bande dos rang sur abord après aux avoir bord côtes d de droit du en et face fil fin fois haut jusqu l la le les ne porté puis que rangs soi tous tout trou une vis à coin pour chaque vis-à-vis dans motif mois x au dos comme seule fen n bas corps tête point riz v s xl xs un'.split(
       ' ',
     ),
   ),

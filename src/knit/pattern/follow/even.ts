@@ -71,6 +71,7 @@ function takeFabric(build: Build, piece: PieceBuild, part: PartBuild, said: Even
   if (part.fabric.label === 'rib' && fabric.label !== 'rib') setMark(piece, 'rib', part);
   if (part.rows.length > 0) setMark(piece, 'section', part);
   dropBorders(part);
+  part.told = undefined;
   part.fabric = fabric;
   part.fabricRow = fabric.is === 'face' && nextSide(part) === 'WS' ? 1 : 0;
   part.column = 0;

@@ -18,7 +18,9 @@ export function doGauge(build: Build, said: Extract<Statement, { is: 'gauge' }>)
     ...(fabric === undefined ? {} : { fabric }),
     ...(needle === undefined ? {} : { needle }),
   };
-  build.gaugeInPattern = said.fabric?.is === 'pattern' || (!said.fabric && build.gaugeInPattern);
+  const { is } = said.fabric ?? {};
+  // 'in pattern': the one that is knitted
+  build.gaugeInPattern = is === 'pattern' || is === 'established' || (!is && build.gaugeInPattern);
 }
 
 /** The fabric that the line names; none where it was counted in a pattern of the text's own. */

@@ -2,9 +2,15 @@ import type { Statement } from '../say/statement.ts';
 import type { Build } from './build/build.ts';
 import { isDone, setMark } from './build/part.ts';
 import { startPending } from './build/piece-in-hand.ts';
+import { beginSection } from './build/told-section.ts';
 
 /** 'BACK', 'Sleeves (make 2)', 'Shape armholes', 'Finishing'. */
 export function doHeading(build: Build, said: Extract<Statement, { is: 'heading' }>): void {
+  const { part: now } = build;
+  if (said.section && now && !isDone(now)) {
+    beginSection(build, now, said.title.words, said.section);
+    return;
+  }
   build.defining = undefined;
   // 'To make up' has no rows; 'To make slots' on a needle has
   build.talk = said.talk && (isDone(build.part) || !/^to make (?!up)/.test(said.title.words));

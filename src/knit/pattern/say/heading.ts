@@ -1,8 +1,19 @@
-import { attempt, type Cursor, endsOrdinal, isWord, takes, takeTo } from '../../row/read/cursor.ts';
+import {
+  attempt,
+  type Cursor,
+  endsOrdinal,
+  isWord,
+  sees,
+  takePhrase,
+  takes,
+  takeTo,
+  takeWhole,
+} from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
 import { HEADINGS, PIECES, SHAPED, SIDES } from '../../row/read/vocabulary.ts';
 import { castOnAhead } from './front-door.ts';
+import { readFabric } from './phrase/fabric.ts';
 import { readSide } from './phrase/side.ts';
 import type { Place, Statement } from './statement.ts';
 import { halfOf, titleOf } from './title.ts';
@@ -10,6 +21,8 @@ import { halfOf, titleOf } from './title.ts';
 /** A heading at the start of a sentence, up to its colon, or the whole sentence when it is nothing else. */
 export const readHeading = (c: Cursor, aloneOnLine: boolean): Statement | undefined =>
   attempt(c, () => {
+    const section = readSection(c);
+    if (section) return section;
     const start = c.at;
     const end = headingEnd(c, aloneOnLine);
     const sided = readSidedHeading(c);
@@ -22,6 +35,25 @@ export const readHeading = (c: Cursor, aloneOnLine: boolean): Statement | undefi
     takes(c, ':', ';');
     return statement;
   });
+
+/** 'Hem, in k2, p2 rib:': a name, and what its rows are worked in. */
+const readSection = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    const comma = c.tokens.findIndex(({ text }, i) => i > c.at && text === ',');
+    const name = c.tokens.slice(c.at, Math.max(c.at, comma));
+    if (name.length === 0 || name.length > LONGEST_NAME || name.some(({ kind }) => kind === 'mark'))
+      return undefined;
+    takeTo(c, comma);
+    if (!takes(c, ',') || !sees(c, 'in')) return undefined;
+    const section = readFabric(c);
+    if (!section || (section.is !== 'named' && section.is !== 'rib')) return undefined;
+    // how many rows it is: they are spelled out below
+    attempt(c, () => takes(c, ',') && takeWhole(c) !== undefined && takePhrase(c, 'row|rows'));
+    if (!takes(c, ':') || c.at < c.end) return undefined;
+    return { ...headingIn(name.map(({ text }) => text).join(' ')), section };
+  });
+
+const LONGEST_NAME = 6;
 
 /** 'LEFT FRONT With 4 mm needles …', 'Shape Neck Bind off …', 'BACK—Using …': words with capitals before an order with one. */
 const readInlineHeading = (c: Cursor): Statement | undefined =>

@@ -73,6 +73,8 @@ function readOne(c: Cursor, goesOn: boolean): PickUp | undefined {
   // twice as many, and nobody says at which edges
   if (picked && seesPhrase(c, 'on|at|along each|both side|sides|end|ends')) return undefined;
   const isHeld = !picked && seesPhrase(c, 'from|off holder|needle');
+  // 'from holder along the neck': the edge is named behind it
+  if (isHeld && seesPhrase(c, 'from holder along')) takePhrase(c, 'from holder');
   return { stitches: n, along: readAlong(c), ...(isHeld ? { held: true } : {}) };
 }
 

@@ -90,7 +90,6 @@ export interface Label {
   readonly rows: readonly number[];
   /** 'row 2 and every WS row' */
   readonly everyOther?: boolean;
-  /** 'next 4 rows' */
   readonly next?: number;
   readonly side?: Side;
   /** 'Dec row', 'Buttonhole row': later lines call it so */
@@ -131,6 +130,8 @@ export type Statement =
       /** 'Finishing', 'Materials': what follows makes no rows */
       readonly talk: boolean;
       readonly places: readonly Place[];
+      /** 'Hem, in k2, p2 rib': rows of a fabric, spelled out below it */
+      readonly section?: FabricSaid;
     }
   /** `rows`: so many rows are announced, and spelled out behind it */
   | { readonly is: 'note'; readonly about: About; readonly rows?: number }
@@ -284,7 +285,6 @@ export interface GroupSaid {
   readonly side?: Side;
 }
 
-/** A statement and where it stands. */
 export interface Said {
   readonly statement: Statement;
   readonly line: number;

@@ -96,8 +96,8 @@ const facts: FactWords = {
     'rib 2x2': 'im Rippenmuster 2 re, 2 li',
     moss: 'im Perlmuster',
   },
-  gauge: (stitches, rows, fabric, needle) =>
-    `Maschenprobe: ${stitches} M und ${rows} R = 10 cm${fabric ? ` ${fabric}` : ''}${needle ? ` mit Nadeln ${needle} mm` : ''}.`,
+  gauge: (stitches, rows, over, fabric, needle) =>
+    `Maschenprobe: ${stitches} M und ${rows} R = ${over}${fabric ? ` ${fabric}` : ''}${needle ? ` mit Nadeln ${needle} mm` : ''}.`,
   washed: 'Gewaschen und trocken gemessen.',
   striped: (of, stretches) => `Streifen, ${of}: ${stretches.map(striped).join('; ')}.`,
   care: [
@@ -120,6 +120,8 @@ const work: WorkWords = {
   makes: (count, { mirrored, asWorn, isTopDown }) =>
     ` (${count}-mal stricken${mirrored ? `, das zweite gegengleich${asWorn ? ': zuerst das linke Vorderteil, wie man es trägt, dann das rechte' : ''}` : ''}${isTopDown ? ', von oben nach unten' : ''})`,
   count: (stitches) => `${stitches} M`,
+  section: (name, fabric, rows) =>
+    `${name.charAt(0).toUpperCase()}${name.slice(1)}, ${fabric}, ${rows} ${rows === 1 ? 'Reihe' : 'Reihen'}:`,
   castOn: (stitches, needle) => `${withNeedles(needle)}${stitches} M anschlagen.`,
   pickUp: (edges, total, needle) => {
     const said = edges.map(
@@ -175,6 +177,7 @@ export const writtenWords: WrittenWords = {
   foreign: notOurs,
   pictures: {
     schematics: 'SCHNITTZEICHNUNGEN',
+    asKnitted: 'Maße wie gestrickt: Eine Naht nimmt an jeder Kante eine Masche.',
     assembly: 'ZUSAMMENNÄHEN',
     measures: {
       'at its beginning': 'Breite am Anfang',

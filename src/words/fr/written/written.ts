@@ -82,8 +82,8 @@ const facts: FactWords = {
     'rib 2x2': 'en côtes 2 m end, 2 m env',
     moss: 'au point de riz',
   },
-  gauge: (stitches, rows, fabric, needle) =>
-    `Échantillon\u00a0: ${stitches} m et ${rows} rg = 10 cm${fabric ? ` ${fabric}` : ''}${needle ? ` avec les aiguilles ${needle} mm` : ''}.`,
+  gauge: (stitches, rows, over, fabric, needle) =>
+    `Échantillon\u00a0: ${stitches} m et ${rows} rg = ${over}${fabric ? ` ${fabric}` : ''}${needle ? ` avec les aiguilles ${needle} mm` : ''}.`,
   washed: 'Mesuré lavé et sec.',
   striped: (of, stretches) => `Rayures, ${of}\u00a0: ${stretches.map(striped).join('\u00a0; ')}.`,
   care: [
@@ -108,6 +108,8 @@ const work: WorkWords = {
   makes: (count, { mirrored, asWorn, isTopDown }) =>
     ` (à tricoter ${count} fois${mirrored ? `, la seconde en vis-à-vis${asWorn ? '\u00a0: d’abord le devant gauche une fois porté, puis le droit' : ''}` : ''}${isTopDown ? ', de haut en bas' : ''})`,
   count: (stitches) => `${stitches} m`,
+  section: (name, fabric, rows) =>
+    `${name.charAt(0).toUpperCase()}${name.slice(1)}, ${fabric}, ${rows} ${rows === 1 ? 'rang' : 'rangs'}\u00a0:`,
   castOn: (stitches, needle) => withNeedles(needle, `monter ${stitches} m.`),
   pickUp: (edges, total, needle) => {
     const said = edges.map(
@@ -167,6 +169,7 @@ export const writtenWords: WrittenWords = {
   foreign: notOurs,
   pictures: {
     schematics: 'SCHÉMAS',
+    asKnitted: 'Mesuré tel que tricoté\u00a0: une couture prend une maille à chaque bord.',
     assembly: 'ASSEMBLAGE DES PIÈCES',
     measures: {
       'at its beginning': 'Largeur au début',

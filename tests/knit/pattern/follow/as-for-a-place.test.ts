@@ -52,7 +52,7 @@ Shape armhole as for back.
   > = Back, back, 1 to make, lines 3 5 6 7 9 10
   > =   body from {castOn 30}, RS: 2 stocking 4 mm; 8 'shape armholes' in stocking 4 mm; 4 'shape shoulders' in stocking 4 mm; bind off
   > = Front, front, 1 to make, lines 13 14 16 17
-  > =   body from {castOn 30}, RS: 14 stocking 4 mm; bind off
+  > =   body from {castOn 30}, RS: 4 garter 4 mm; 10 stocking 4 mm; bind off
   > = Left sleeve, sleeve, 1 to make, lines 20 21
   > =   body from {castOn 30}, RS: 6 stocking 4 mm; hold
 

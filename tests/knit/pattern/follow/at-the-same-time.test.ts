@@ -59,7 +59,7 @@ Row 3: k2, p to end.
 Row 4: k.
   > 12 Left front/body 4 WS knit
   > = Left front, left front, 1 to make, lines 3 4 5 6
-  > =   body from {castOn 12}, RS: 1 stocking 4 mm (own words 1); 3 pattern in stocking 4 mm; hold
+  > =   body from {castOn 12}, RS: 1 stocking 4 mm (own words 1); 3 reverse stocking 4 mm; hold
 
 ### an increase beside rows that are spelled out
 RIGHT FRONT
@@ -73,7 +73,7 @@ Next row: k1, yo, k to end.
 Next row: p.
   > 15→16 Right front/body 3 RS purl to last st, inc (16)
   > = Right front, right front, 1 to make, lines 3 4 5
-  > =   body from {castOn 12}, RS: 3 stocking 4 mm; hold
+  > =   body from {castOn 12}, RS: 1 stocking 4 mm; 2 reverse stocking 4 mm; hold
 
 ### counts stated meanwhile are looked at when it has ended
 LEFT FRONT

@@ -72,7 +72,7 @@ Rep rows 1 and 2 once more.
 Cont in pattern, keeping 3 sts at each end in garter st, for 2 rows.
   > 11 Piece/body 5 RS k4, p1, k1, p1, knit to end · WS k4, p1, k1, p1, knit to end
   > = Piece, other, 1 to make, lines 2 3 4 5
-  > =   body from {castOn 11}, RS: 4 stocking 4 mm; 2 pattern in stocking 4 mm; hold
+  > =   body from {castOn 11}, RS: 4 moss 4 mm; 2 pattern in stocking 4 mm; hold
 
 ### what is not known stays 'work in pattern' between them
 Cast on 12 sts.

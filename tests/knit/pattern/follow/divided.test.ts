@@ -129,7 +129,7 @@ Work in garter st until piece measures 7 cm, working an odd number of rows.
   > 12 long: 9 rows Piece/body 15 RS knit · [WS knit · RS knit] ×4
   > = gauge stitches 20, rows 30
   > = Piece, other, 1 to make, lines 3 4 5 6 7 8
-  > =   body from {castOn 12}, RS: 4 stocking 4 mm; 10 stocking 4 mm (length {id 'piece/1', open false, mm 50, from start}); 9 garter 4 mm (length {id 'piece/2', open false, mm 70, endSide RS, from start}); hold
+  > =   body from {castOn 12}, RS: 2 stocking 4 mm; 2 reverse stocking 4 mm; 10 stocking 4 mm (length {id 'piece/1', open false, mm 50, from start}); 9 garter 4 mm (length {id 'piece/2', open false, mm 70, endSide RS, from start}); hold
 
 ### the rest at the end of a piece is all that is left
 BACK

@@ -27,7 +27,7 @@ Row 2: Knit.
 Work in pattern as set for 2 rows.
   > 20 Piece/body 3 RS knit · WS knit
   > = Piece, other, 1 to make, lines 2 3 4
-  > =   body from {castOn 20}, RS: 2 stocking 4 mm; 2 garter 4 mm; hold
+  > =   body from {castOn 20}, RS: 2 garter 4 mm; 2 garter 4 mm; hold
 
 ### reversed
 Cast on 20 sts.
@@ -39,7 +39,7 @@ Row 2: Knit.
 Work in pattern as set for 3 rows.
   > 20 Piece/body 3 RS purl · WS knit · RS purl
   > = Piece, other, 1 to make, lines 2 3 4
-  > =   body from {castOn 20}, RS: 2 stocking 4 mm; 3 reverse stocking 4 mm; hold
+  > =   body from {castOn 20}, RS: 2 reverse stocking 4 mm; 3 reverse stocking 4 mm; hold
 
 ### more than two rows are a pattern of their own
 Cast on 20 sts.
@@ -57,7 +57,7 @@ Work in pattern as set for 5 rows.
 Rep rows 2 to 3 twice.
   > 20 Piece/body 10 WS knit · RS knit · WS knit · RS knit
   > = Piece, other, 1 to make, lines 2 3 4 5 6 7
-  > =   body from {castOn 20}, RS: 4 stocking 4 mm; 9 pattern in stocking 4 mm; hold
+  > =   body from {castOn 20}, RS: 4 garter 4 mm; 5 pattern in stocking 4 mm; 4 garter 4 mm; hold
 
 ### a pattern that does not fit
 Ridge pattern (multiple of 4 plus 3):

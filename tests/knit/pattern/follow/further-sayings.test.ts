@@ -63,7 +63,7 @@ Row 3: K. **
 Rep from ** to ** twice, then rows 2-3 incl. once.
   > 20 Piece/body 4 WS knit · RS k2, purl to last 2 sts, k2 · WS knit · [RS knit · WS k2, purl to last 2 sts, k2] ×2 · RS knit
   > = Piece, other, 1 to make, lines 2 3 4 5
-  > =   body from {castOn 20}, RS: 11 stocking 4 mm; hold
+  > =   body from {castOn 20}, RS: 3 stocking 4 mm; 3 reverse stocking 4 mm; 5 stocking 4 mm; hold
 
 ### over the shoulder in one piece
 BACK
@@ -90,7 +90,7 @@ With right side of work toward you, bind off 3 sts, k to end. K 1 row. Bind off 
   > 14→0 Piece/body 12 WS bind off 3 sts, knit to end (11) · RS knit · WS bind off all sts in pattern (0)
   > ✗ side differs @5:1 saidSide RS, foundSide WS
   > = Piece, other, 1 to make, lines 2 3 4 5
-  > =   body from {castOn 20}, RS: 1 stocking 4 mm; 3 stocking 4 mm (length {id 'piece/1', open, mm 50.8, from here}); 9 pattern in stocking 4 mm; bind off
+  > =   body from {castOn 20}, RS: 1 rib in rib 1x1 4 mm; 3 stocking 4 mm (length {id 'piece/1', open, mm 50.8, from here}); 9 pattern in stocking 4 mm; bind off
     `),
   )('$title', expectAnnotated);
 });

@@ -24,7 +24,7 @@ Next row - K
 Rep last 2 rows once more.
   > 32 Piece/body 11 RS work in pattern 'First row - Wibble the first st' · WS knit
   > = Piece, other, 1 to make, lines 2 3 4 5 6 7 8
-  > =   body from {castOn 24}, RS: 9 stocking 4 mm (own words 9); 3 pattern in stocking 4 mm (own words 2); hold
+  > =   body from {castOn 24}, RS: 8 garter 4 mm; 1 stocking 4 mm (own words 1); 1 garter 4 mm; 1 pattern in stocking 4 mm (own words 1); 1 garter 4 mm; hold
 
 ### stock. st. is stocking stitch, and work in the same way as another piece is never passed over
 BACK: Cast on 20 sts. Work in ribbing K1, P1 for 4 rows. Change to No. 4 needles and stock. st. With 20 sts., work 4 rows.

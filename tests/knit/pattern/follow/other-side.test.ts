@@ -77,7 +77,7 @@ Bind off.
 Complete other side to match.
   > →0 Back/left side 1 RS knit · WS knit to last 2 sts, ssk (17) · RS knit · WS bind off all sts in pattern (0)
   > = Back, back, 1 to make, lines 3 4 5 6 7 8
-  > =   body from {castOn 30}, RS: 4 stocking 4 mm; split
+  > =   body from {castOn 30}, RS: 4 garter 4 mm; split
   > =   right side from {part body, stitches 12, edge right}, RS: 3 garter 4 mm; bind off
   > =   left side from {part body, stitches 18, edge left}, RS: 3 garter 4 mm; bind off
 

@@ -117,7 +117,7 @@ Next row: p. (8 sts)
 Next row: k. (9 sts)
   > 9 says 9 Piece/right side 2 WS knit
   > = Piece, other, 1 to make, lines 2 3 4 6 7 8
-  > =   body from {castOn 20}, RS: 4 stocking 4 mm; split
+  > =   body from {castOn 20}, RS: 4 garter 4 mm; split
   > =   right side from {part body, stitches 9, edge right}, RS: 2 stocking 4 mm; hold
   > =   resting 1 from {part body, stitches 8, edge left}, RS: hold
 

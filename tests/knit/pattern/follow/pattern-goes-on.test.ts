@@ -21,7 +21,7 @@ Work 2 rows.
 Dec 1 st at each end of next 8 rows.
   > 30→14 Piece/body 13 RS dec, *k2, p2; repeat from * to last 4 sts, k2, dec (28) · WS dec, p1, *k2, p2; repeat from * to last 5 sts, k2, p1, dec (26) · RS dec, *p2, k2; repeat from * to last 4 sts, p2, dec (24) · WS dec, k1, *p2, k2; repeat from * to last 5 sts, p2, k1, dec (22) · RS dec, *k2, p2; repeat from * to last 4 sts, k2, dec (20) · WS dec, p1, *k2, p2; repeat from * to last 5 sts, k2, p1, dec (18) · RS dec, *p2, k2; repeat from * to last 4 sts, p2, dec (16) · WS dec, k1, *p2, k2; repeat from * to last 5 sts, p2, k1, dec (14)
   > = Piece, other, 1 to make, lines 2 3 4 5 6 7
-  > =   body from {castOn 18}, RS: 4 stocking 4 mm; 16 pattern in stocking 4 mm; hold
+  > =   body from {castOn 18}, RS: 4 rib in rib 2x2 4 mm; 16 pattern in stocking 4 mm; hold
 
 ### with an edge of its own
 Cast on 21 sts.
@@ -139,7 +139,7 @@ Rep rows 1 and 2 until there are 17 sts.
 Rep rows 1 and 2 until there are 20 sts.
   > 16→20 Piece/body 12 WS k1, m1, knit to last st, m1, k1 (18) · RS purl · WS k1, m1, knit to last st, m1, k1 (20)
   > = Piece, other, 1 to make, lines 2 3 4 5 6 7 8 9
-  > =   body from {castOn 20}, RS: 14 stocking 4 mm; hold
+  > =   body from {castOn 20}, RS: 7 stocking 4 mm; 7 reverse stocking 4 mm; hold
 
 ### into another fabric, from the wrong side {"gauge": {"stitches": 20, "rows": 28}}
 Cast on 8 sts.

@@ -84,7 +84,7 @@ P 1 row.
 Next row: k to marker, k1, k to end.
   > 11 Piece/body 12 WS knit to last 6 sts, k1, knit to end
   > = Piece, other, 1 to make, lines 2 3 4 5 6 7 8 9 10 11 12
-  > =   body from {castOn 20}, RS: 12 stocking 4 mm; hold
+  > =   body from {castOn 20}, RS: 10 stocking 4 mm; 2 reverse stocking 4 mm; hold
 
 ### the rib is that of the last piece that has one
 BACK

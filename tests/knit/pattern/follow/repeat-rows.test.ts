@@ -71,7 +71,7 @@ Rep row 1 until there are 20 sts.
   > 18 Piece/body 14 WS knit
   > ✗ count contradicts @11:1 statedStitches 20, foundStitches 18
   > = Piece, other, 1 to make, lines 2 3 4 5 6 7 8 9 10 11
-  > =   body from {castOn 20}, RS: 14 stocking 4 mm; hold
+  > =   body from {castOn 20}, RS: 5 stocking 4 mm; 3 reverse stocking 4 mm; 6 garter 4 mm; hold
 
 ### as the pattern from here on
 Cast on 8 sts.
@@ -160,7 +160,7 @@ Row 1: bo 1.
 Rep row 1 3 times.
   > →0
   > = Piece, other, 1 to make, lines 2 3 4
-  > =   body from {castOn 4}, RS: 4 stocking 4 mm; bind off
+  > =   body from {castOn 4}, RS: 3 stocking 4 mm; bind off
 
 ### without a gauge as long as she likes
 Cast on 8 sts.

@@ -38,7 +38,7 @@ Cast on 10 sts.
 Repeat from * to last 2 sts, p 2.
   > lines 3 to 4 10 Piece/body 2 WS *p2, k2; repeat from * to last 2 sts, p2
   > = Piece, other, 1 to make, lines 2 3
-  > =   body from {castOn 10}, RS: 2 stocking 4 mm; hold
+  > =   body from {castOn 10}, RS: 2 rib in rib 2x2 4 mm; hold
 
 ### 'in all' counts the first
 Cast on 20 sts.

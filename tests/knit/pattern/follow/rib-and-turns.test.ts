@@ -81,11 +81,11 @@ SLEEVE
 Work as for back until 2 rows have been worked after armhole shaping.
   > 16 Sleeve/body 1 RS knit · WS knit · RS knit · WS knit · RS bind off 2 sts, knit to end (18) · WS bind off 2 sts, knit to end (16) · RS knit · WS knit
   > = Back, back, 1 to make, lines 3 5 6
-  > =   body from {castOn 20}, RS: 4 stocking 4 mm; 8 'shape armholes' in garter 4 mm; hold
+  > =   body from {castOn 20}, RS: 4 garter 4 mm; 8 'shape armholes' in garter 4 mm; hold
   > = Front, front, 1 to make, lines 8
-  > =   body from {castOn 20}, RS: 4 stocking 4 mm; 4 garter 4 mm; hold
+  > =   body from {castOn 20}, RS: 4 garter 4 mm; 4 garter 4 mm; hold
   > = Sleeve, sleeve, 1 to make, lines 10
-  > =   body from {castOn 20}, RS: 4 stocking 4 mm; 4 garter 4 mm; hold
+  > =   body from {castOn 20}, RS: 4 garter 4 mm; 4 garter 4 mm; hold
 
 `),
   )('$title', expectAnnotated);

@@ -33,7 +33,7 @@ Rep last 2 rows until 9 sts remain.
   > 12→10 Piece/body 23 RS purl · WS ssk, knit to last 2 sts, k2tog (10)
   > ✗ count contradicts @12:1 statedStitches 9, foundStitches 10
   > = Piece, other, 1 to make, lines 2 3 4 5 7 8 9 10 11 12
-  > =   body from {castOn 24}, RS: 6 stocking 4 mm; 2 pattern in stocking 4 mm; 16 pattern in stocking 4 mm; hold
+  > =   body from {castOn 24}, RS: 6 moss 4 mm; 2 moss 4 mm; 3 pattern in stocking 4 mm; 13 reverse stocking 4 mm; hold
 
 ### rows again to a length, with and without a row that is the last {"gauge":{"stitches":20,"rows":28}}
 Cast on 20 sts.
@@ -54,7 +54,7 @@ Rep rows 3 and 4 until piece measures 12 cm, ending with row 3 of pattern.
   > 20 long: 11 rows Piece/body 23 RS *k1, p1; repeat from * to end · [WS purl · RS *k1, p1; repeat from * to end] ×5
   > = gauge stitches 20, rows 28
   > = Piece, other, 1 to make, lines 2 3 4 5 6 7 8
-  > =   body from {castOn 20}, RS: 4 stocking 4 mm; 10 stocking 4 mm (length {id 'piece/1', open false, mm 50, from start}); 8 pattern in stocking 4 mm (length {id 'piece/2', open false, mm 30, from here}); 11 pattern in stocking 4 mm (length {id 'piece/3', open false, mm 120, from start}); hold
+  > =   body from {castOn 20}, RS: 2 stocking 4 mm; 1 rib in rib 1x1 4 mm; 1 stocking 4 mm; 10 stocking 4 mm (length {id 'piece/1', open false, mm 50, from start}); 8 pattern in stocking 4 mm (length {id 'piece/2', open false, mm 30, from here}); 11 pattern in stocking 4 mm (length {id 'piece/3', open false, mm 120, from start}); hold
 
 ### a row that every second one is
 Cast on 20 sts.
@@ -146,7 +146,7 @@ Rep rows 1 to 4 once.
 Work 1 row in pattern.
   > 20 Piece/body 13 RS knit
   > = Piece, other, 1 to make, lines 2 3 4 5 6 7 8 9
-  > =   body from {castOn 20}, RS: 6 stocking 4 mm; 2 pattern in stocking 4 mm; 4 pattern in stocking 4 mm; 1 pattern in stocking 4 mm; hold
+  > =   body from {castOn 20}, RS: 2 stocking 4 mm; 4 moss 4 mm; 2 moss 4 mm; 2 pattern in stocking 4 mm; 2 moss 4 mm; 1 pattern in stocking 4 mm; hold
 `),
   )('comes out as $title', expectAnnotated);
 });

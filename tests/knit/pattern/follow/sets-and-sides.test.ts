@@ -77,7 +77,7 @@ Beg with a p row, work 2 rows in st st.
   > 20 Piece/body 29 RS purl · WS knit
   > = gauge stitches 20, rows 28
   > = Piece, other, 1 to make, lines 2 3 4 5 6 7 8
-  > =   body from {castOn 20}, RS: 14 stocking 4 mm (length {id 'piece/1', open false, mm 50, from start}); 1 stocking 4 mm; 7 stocking 4 mm (length {id 'piece/2', open false, mm 80, endSide WS, from start}); 1 stocking 4 mm; 3 garter 4 mm (length {id 'piece/3', open false, mm 90, from start}); 2 stocking 4 mm; 2 reverse stocking 4 mm; hold
+  > =   body from {castOn 20}, RS: 14 stocking 4 mm (length {id 'piece/1', open false, mm 50, from start}); 1 stocking 4 mm; 7 stocking 4 mm (length {id 'piece/2', open false, mm 80, endSide WS, from start}); 1 reverse stocking 4 mm; 3 garter 4 mm (length {id 'piece/3', open false, mm 90, from start}); 2 stocking 4 mm; 2 reverse stocking 4 mm; hold
 
 ### a side differs where no length is open
 Cast on 20 sts.

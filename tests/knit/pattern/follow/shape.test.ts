@@ -169,7 +169,7 @@ Inc 1 st at each end of next 3 rows.
 Work 1 row.
   > 13 Piece/body 12 WS *p1, k1; repeat from * to last st, p1
   > = Piece, other, 1 to make, lines 2 3 4 5 6 7 8
-  > =   body from {castOn 11}, RS: 4 stocking 4 mm; 8 pattern in stocking 4 mm; hold
+  > =   body from {castOn 11}, RS: 4 rib in rib 1x1 matched 4 mm; 8 pattern in stocking 4 mm; hold
 
 ### a named row that a shaping stops
 Cast on 12 sts.

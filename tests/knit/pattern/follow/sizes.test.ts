@@ -41,7 +41,7 @@ Dec 1 st at each end of every 4th (5th, 6th) row twice.
   > 20→16 Back/body 5 RS work in pattern · WS work in pattern · RS dec, work in pattern to last 2 sts, dec (18) · WS work in pattern · RS work in pattern · WS work in pattern · RS dec, work in pattern to last 2 sts, dec (16)
   > = sizes S, M, L: S
   > = Back, back, 1 to make, lines 4 6 7 9 10
-  > =   body from {castOn 20}, RS: 4 stocking 4 mm (own words 4); 7 pattern in stocking 4 mm; hold
+  > =   body from {castOn 20}, RS: 1 stocking 4 mm; 2 reverse stocking 4 mm; 1 stocking 4 mm (own words 1); 7 pattern in stocking 4 mm; hold
 
 ### the last, asked beyond {"size": 7}
 Sizes: S (M, L)
@@ -64,7 +64,7 @@ For 3rd size only: k 3 rows.
   > 28 Back/body 4 WS knit · RS knit · WS knit
   > = sizes S, M, L: L
   > = Back, back, 1 to make, lines 5 7 9
-  > =   body from {castOn 28}, RS: 6 stocking 4 mm; hold
+  > =   body from {castOn 28}, RS: 1 stocking 4 mm; 3 reverse stocking 4 mm; 2 stocking 4 mm; hold
 
 ### the one between {"size": 1.7}
 Directions are for size 12. Changes for sizes 14 and 16 are in parentheses.
@@ -79,7 +79,7 @@ For size 14 only: k 1 row.
   > 24 Back/body 4 WS knit
   > = sizes 12, 14, 16: 14
   > = Back, back, 1 to make, lines 4 5
-  > =   body from {castOn 24}, RS: 3 stocking 4 mm; 1 garter 4 mm; hold
+  > =   body from {castOn 24}, RS: 3 garter 4 mm; 1 garter 4 mm; hold
 
 ### before the first {"size": -2}
 To fit bust 80 (90) cm

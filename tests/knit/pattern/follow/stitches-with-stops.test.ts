@@ -21,7 +21,7 @@ K 1 row. P 1 row.
 Next row: (buttonhole) K2. Wl. fwd. K2tog. Work in pattern to end of row. K 1 row.
   > 24 Front/body 6 WS k2, yo, k2tog, purl to end · RS knit
   > = Front, front, 1 to make, lines 3 4 5 6 7
-  > =   body from {castOn 21}, RS: 7 stocking 4 mm; hold
+  > =   body from {castOn 21}, RS: 3 stocking 4 mm; 2 reverse stocking 4 mm; 2 stocking 4 mm; hold
 
 ### rows of their own stay so, and stitches without a label are no row
 Cast on 20 sts.
@@ -36,7 +36,7 @@ K8. P12.
   > ✗ stitches left over @4:1 leftStitches 12, onNeedleStitches 20
   > ✗ stitches left over @4:5 leftStitches 8, onNeedleStitches 20
   > = Piece, other, 1 to make, lines 2 3 4
-  > =   body from {castOn 20}, RS: 5 stocking 4 mm (own words 5); 2 pattern in stocking 4 mm (own words 1 2); hold
+  > =   body from {castOn 20}, RS: 2 stocking 4 mm; 2 reverse stocking 4 mm; 1 stocking 4 mm (own words 1); 2 pattern in stocking 4 mm (own words 1 2); hold
     `),
   )('$title', expectAnnotated);
 });

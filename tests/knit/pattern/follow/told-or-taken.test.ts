@@ -29,7 +29,7 @@ Shape neck
 Bind off.
   > 24→0 Collar/body 11 RS bind off all sts in pattern (0)
   > = Collar, neckband, 1 to make, lines 3 5 6 7 8 9 10 11
-  > =   body from {castOn 24}, RS: 4 stocking 4 mm; 6 'shape neck' in garter 4 mm; bind off
+  > =   body from {castOn 24}, RS: 4 garter 4 mm; 6 'shape neck' in garter 4 mm; bind off
 
 ### a neck that is divided by numbered rows is divided
 BACK
@@ -49,7 +49,7 @@ Shape neck
 Bind off.
   > 8→0 Back/right side 4 WS bind off all sts in pattern (0)
   > = Back, back, 1 to make, lines 3 5 6 7 8
-  > =   body from {castOn 24}, RS: 4 stocking 4 mm; split
+  > =   body from {castOn 24}, RS: 4 garter 4 mm; split
   > =   right side from {part body, stitches 9, edge right}, RS: 3 'shape neck' in garter 4 mm; bind off
   > =   resting 1 from {part body, stitches 15, edge left}, RS: hold
 
@@ -63,9 +63,9 @@ POCKET LININGS - Make 2: With MC cast on 12 sts. Knit 6 rows. Bind off.
 Underside – With larger needle, cast on 16 sts. Knit 2 rows. Bind off.
   > 16→0 Underside/body 1 RS knit · WS knit · RS bind off all sts in pattern (0)
   > = Back, back, 1 to make, lines 2
-  > =   body from {castOn 30}, RS: 4 stocking 4 mm; hold
+  > =   body from {castOn 30}, RS: 4 garter 4 mm; hold
   > = Pocket linings, other, 2 to make, lines 3
-  > =   body from {castOn 12}, RS: 6 stocking 4 mm; bind off
+  > =   body from {castOn 12}, RS: 6 garter 4 mm; bind off
   > = Underside, other, 1 to make, lines 4
   > =   body from {castOn 16}, RS: 2 stocking 4 mm; bind off
 
@@ -101,7 +101,7 @@ HEM: With spare needle, pick up 30 sts from cast-on edge.
 Next row: Knit.
   > 30 Skirt/body 9 RS knit
   > = Skirt, other, 1 to make, lines 2 4
-  > =   body from {castOn 30}, RS: 8 stocking 4 mm; 1 hem in garter 4 mm; hold
+  > =   body from {castOn 30}, RS: 8 garter 4 mm; 1 hem in garter 4 mm; hold
 
 ### a band picked up along an edge when the rest is bound off
 SKIRT
@@ -113,7 +113,7 @@ HEM: With RS facing, pick up and k 30 sts along cast-on edge.
 Next row: Knit.
   > 30 Hem/body 1 WS knit
   > = Skirt, other, 1 to make, lines 2
-  > =   body from {castOn 30}, RS: 8 stocking 4 mm; bind off
+  > =   body from {castOn 30}, RS: 8 garter 4 mm; bind off
   > = Hem, other, 1 to make, lines 4
   > =   body from {pickUp [{stitches 30, along 'cast - on edge'}]}, WS: 1 hem in stocking 4 mm; hold
 
@@ -132,7 +132,7 @@ To make tassel: Wind yarn 30 times around 8 cm card, tie and cut.
 To make up: Press.
   > talk →0
   > = Belt, other, 1 to make, lines 2 3 4
-  > =   body from {castOn 14}, RS: 4 stocking 4 mm; 1 'to make slots' in garter 4 mm (own words 1); 2 'to make slots' in stocking 4 mm; bind off
+  > =   body from {castOn 14}, RS: 4 garter 4 mm; 1 'to make slots' in garter 4 mm (own words 1); 2 'to make slots' in garter 4 mm; bind off
 
 ### in the same way as the back, as far as is said
 BACK

@@ -25,7 +25,7 @@ Cast on 6 sts.
 Knit 2 rows.
   > 26 Piece/body 4 WS knit · RS knit
   > = Piece, other, 1 to make, lines 1 2 3
-  > =   body from {castOn 20}, RS: 5 stocking 4 mm; hold
+  > =   body from {castOn 20}, RS: 2 garter 4 mm; 1 stocking 4 mm; 2 garter 4 mm; hold
 
 ### what is begun by its needle or its purpose is a piece of its own
 Cast on 20 sts. Knit 2 rows.
@@ -49,7 +49,7 @@ Knit 2 rows.
 Knit 2 rows.
   > 20 Back/body 7 RS knit · WS knit
   > = Back, back, 1 to make, lines 2 4 5
-  > =   body from {castOn 20}, RS: 4 stocking 4 mm; 4 garter 4 mm; hold
+  > =   body from {castOn 20}, RS: 4 garter 4 mm; 4 garter 4 mm; hold
 
 ### a front that was parted has its stitches already
 BODY
@@ -63,7 +63,7 @@ LEFT FRONT
 Knit 2 rows.
   > 8 Body/right side 2 WS knit · RS knit
   > = Body, other, 1 to make, lines 2 3 5
-  > =   body from {castOn 20}, RS: 4 stocking 4 mm; split
+  > =   body from {castOn 20}, RS: 4 garter 4 mm; split
   > =   right side from {part body, stitches 8, edge right}, RS: 1 garter 4 mm; 2 garter 4 mm; hold
   > =   resting 1 from {part body, stitches 12, edge left}, RS: hold
 
@@ -99,7 +99,7 @@ Row 2: K 12.
   > 24 asks the count Piece/body 2 WS work in pattern 'Row 2: K 12'
   > ✗ stitches left over @3:1 leftStitches 12, onNeedleStitches 24
   > = Piece, other, 1 to make, lines 2 3
-  > =   body from {castOn 24}, RS: 2 stocking 4 mm (own words 2); hold
+  > =   body from {castOn 24}, RS: 1 rib in rib 2x2 4 mm; 1 stocking 4 mm (own words 1); hold
 
 ### an end that is the repeat's own is worked once
 Cast on 21 sts.
@@ -129,7 +129,7 @@ These 2 rows form the rib, repeat a further 3 times (8 rib rows in total).
 Knit 1 row.
   > 21 Piece/body 9 RS knit
   > = Piece, other, 1 to make, lines 2 3 4 5
-  > =   body from {castOn 21}, RS: 8 stocking 4 mm; 1 pattern in stocking 4 mm; hold
+  > =   body from {castOn 21}, RS: 8 rib in rib 1x1 matched 4 mm; 1 pattern in stocking 4 mm; hold
 
 ### rows as given elsewhere are those rows and no more
 Back
@@ -163,7 +163,7 @@ Bind off.
 Work left front to correspond, omitting buttonholes.
   > →0 Left front/body 1 RS knit · WS knit · RS knit · WS knit · RS knit to last 2 sts, dec (11) · WS bind off all sts in pattern (0)
   > = Right front, right front, 1 to make, lines 2 3 4
-  > =   body from {castOn 12}, RS: 4 stocking 4 mm; 1 garter 4 mm; bind off
+  > =   body from {castOn 12}, RS: 4 garter 4 mm; 1 garter 4 mm; bind off
   > = Left front, left front, 1 to make, lines 5
   > =   body from {castOn 12}, RS: 4 stocking 4 mm; 1 garter 4 mm; bind off
 
@@ -229,7 +229,7 @@ Section 2
 Next row (decrease): K2tog, k to end. (15 sts)
   > 16→15 says 15 Piece/body 9 RS k2tog, knit to end (15)
   > = Piece, other, 1 to make, lines 2 3 4 6
-  > =   body from {castOn 20}, RS: 9 stocking 4 mm; hold
+  > =   body from {castOn 20}, RS: 4 stocking 4 mm; 5 garter 4 mm; hold
 
 ### decreases go on as the last one
 Cast on 20 sts. Work 2 rows in st st.
@@ -327,7 +327,7 @@ Work 4 cm in rib, ending with a 1st rib row.
 Knit 1 row.
   > 42 Piece/body 4 WS knit
   > = Piece, other, 1 to make, lines 2 3 4 5
-  > =   body from {castOn 42}, RS: 2 stocking 4 mm; 1 rib in stocking 4 mm (length {id 'piece/1', open, mm 40, from here}); 1 rib in stocking 4 mm; hold
+  > =   body from {castOn 42}, RS: 2 rib in rib 2x2 4 mm; 1 rib in stocking 4 mm (length {id 'piece/1', open, mm 40, from here}); 1 rib in stocking 4 mm; hold
 
 ### rows of another pattern are no rib
 Cast on 42 sts.
@@ -408,7 +408,7 @@ Cast on 10 sts.
 Rep 1st and 2nd rows once.
   > 10 Piece/body 3 RS k1, purl to last st, k1 · WS purl
   > = Piece, other, 1 to make, lines 2 3 4
-  > =   body from {castOn 10}, RS: 4 stocking 4 mm; hold
+  > =   body from {castOn 10}, RS: 4 garter 4 mm; hold
 
 ### stocking stitch begins with its first two rows
 Cast on 24 sts.
@@ -424,7 +424,7 @@ P 1 row.
 Work 2 rows even.
   > 24 Piece/body 5 RS knit · WS purl
   > = Piece, other, 1 to make, lines 2 3 4 5 6
-  > =   body from {castOn 24}, RS: 6 stocking 4 mm; hold
+  > =   body from {castOn 24}, RS: 1 rib in rib 2x2 4 mm; 1 rib in rib 1x1 4 mm; 4 stocking 4 mm; hold
 
 ### a count that the other piece never has
 Back

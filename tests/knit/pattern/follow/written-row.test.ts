@@ -111,7 +111,7 @@ Turn.
 K 1 row.
   > 20 Back/body 10 WS knit
   > = Back, back, 1 to make, lines 3 4 5 6 7 8 9 11
-  > =   body from {castOn 20}, RS: 10 stocking 4 mm; hold
+  > =   body from {castOn 20}, RS: 7 stocking 4 mm; 3 reverse stocking 4 mm; hold
 
 ### a turn before the neck is shaped
 BACK

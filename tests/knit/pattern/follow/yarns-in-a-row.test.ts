@@ -63,7 +63,7 @@ Row 1: K2 in main pattern.
   > own words 20 asks the count Back/body 4 WS work in pattern 'Row 1: K2 in main pattern'
   > ✗ stitch or repeat expected @6:19 column 19
   > = Back, back, 1 to make, lines 3 4 5 6
-  > =   body from {castOn 20}, RS: 4 stocking 4 mm (own words 4); hold
+  > =   body from {castOn 20}, RS: 3 garter 4 mm; 1 stocking 4 mm (own words 1); hold
     `),
   )('$title', expectAnnotated);
 });

@@ -15,6 +15,7 @@ import type {
   Title,
 } from '../../say/statement.ts';
 import type { Announced, Counts, LineNotes } from './notes.ts';
+import type { ToldSection } from './told-section.ts';
 
 /** A pattern while it is being knitted on paper. Everything here changes as its lines are read. */
 export interface Build {
@@ -48,7 +49,6 @@ export interface Build {
   title: Title | undefined;
   /** headings like 'Finishing': what follows makes no rows */
   talk: boolean;
-  /** source line of the statement in hand */
   line: number;
   /** what the line in hand has to be told */
   faults: Fault[];
@@ -77,7 +77,6 @@ export interface StitchPattern {
   readonly plus: number;
   readonly rows: Map<number, readonly Item[]>;
   everyOther: readonly Item[] | undefined;
-  /** source line of each row */
   readonly lines: Map<number, number>;
   stated?: boolean;
   /** how its rows looked where they were worked first */
@@ -124,7 +123,6 @@ export interface PartBuild {
   readonly start: number;
   readonly rows: MadeRow[];
   readonly sections: SectionBuild[];
-  /** stitches on the needle */
   live: number;
   /** fabric column of the stitch at the right edge */
   column: number;
@@ -158,6 +156,8 @@ export interface PartBuild {
   /** rows that the text gave a name: 'Dec row' */
   readonly named: Map<string, readonly Item[]>;
   lastEdge: 'both' | Edge | undefined;
+  /** the section that the text named last */
+  told?: ToldSection | undefined;
 }
 
 /** A sentence that left nobody knows how many stitches; `after`: as many as were taken for it meanwhile. */
@@ -196,9 +196,9 @@ export interface SectionBuild {
   name: string;
   readonly fabric: FabricName;
   readonly needle: number;
-  /** rows of the part before it */
   readonly first: number;
   stretch?: Stretch;
+  readonly told?: ToldSection | undefined;
 }
 
 /** A stretch that ends by a measure. */

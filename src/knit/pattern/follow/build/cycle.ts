@@ -2,7 +2,7 @@ import { expandRow } from '../../../row/expand.ts';
 import type { Item } from '../../../row/read/notation.ts';
 import type { Side, Step } from '../../../row/step.ts';
 import { type Face, nextSide, type PartBuild } from './build.ts';
-import { knownFabric, numberedRows, orderedRows } from './fabric.ts';
+import { numberedRows, orderedRows, seenFabric } from './fabric.ts';
 import { looksOf } from './spell.ts';
 
 /** Rows numbered by the text become the pattern 'as established' once none of them changes the count. */
@@ -31,7 +31,7 @@ export function simplify(part: PartBuild): void {
     : faces.every((face) => face === 'p')
       ? 'reverse stocking'
       : 'garter';
-  part.fabric = knownFabric(name);
+  part.fabric = seenFabric(name);
   part.fabricRow = nextSide(part) === 'RS' ? 0 : 1;
 }
 

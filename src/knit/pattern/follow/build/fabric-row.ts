@@ -8,6 +8,7 @@ import { hasBorders, makeBorderedRow, spellPart } from './borders.ts';
 import { type Build, type Edit, nextSide, otherEdge, type PartBuild } from './build.ts';
 import { makeWrittenRow } from './make-row.ts';
 import { type Kind, pushRow } from './push-row.ts';
+import { takeToldFabric } from './told-section.ts';
 
 /** A row of the fabric on the needle, with what happens at its edges. */
 export function makeFabricRow(
@@ -16,6 +17,7 @@ export function makeFabricRow(
   edits: readonly Edit[],
   kind: Kind,
 ): Fault | undefined {
+  takeToldFabric(part);
   const side = nextSide(part);
   const spelled = edits.length === 0 ? spelledRow(build, part, kind) : ok(false);
   if (!spelled.ok) return spelled.faults[0];

@@ -15,6 +15,19 @@ export const unknownFabric: FabricState = { is: 'patt', label: 'pattern' };
 
 export const knownFabric = (name: FabricName): FabricState => face(name, fabrics[name].rows, name);
 
+const unnamed = new WeakSet<FabricState>();
+
+/** One that no text names: rows that are repeated look so. */
+export function seenFabric(name: FabricName): FabricState {
+  const fabric = knownFabric(name);
+  unnamed.add(fabric);
+  return fabric;
+}
+
+/** Whether a text says what the fabric is. */
+export const isNamed = (fabric: FabricState): boolean =>
+  fabric.is === 'face' && fabric !== unsaidFabric && !unnamed.has(fabric);
+
 /** What a part begins with until a fabric is said; no pattern goes on in it. */
 export const unsaidFabric: FabricState = knownFabric('stocking');
 

@@ -10,6 +10,7 @@ import { stitches } from '../../../stitch.ts';
 import { type Build, type Edit, type MadeRow, nextSide, type PartBuild } from './build.ts';
 import { nominal, sameFabric } from './fabric.ts';
 import { looksOf } from './spell.ts';
+import { fabricNamed } from './told-section.ts';
 
 /** More than any piece has; keeps a mistyped number from filling the memory. */
 export const MOST_STITCHES = 2000;
@@ -25,7 +26,7 @@ export function rowHeight(build: Build, part: PartBuild): number {
   const { gauge } = build;
   if (!gauge) return 0;
   if (build.gaugeInPattern) return heightOf(1, gauge);
-  return heightOf(1, assumedGauge(nominal(part.fabric), gauge, fabricOfGauge(gauge)));
+  return heightOf(1, assumedGauge(nominal(part.told?.fabric ?? part.fabric), gauge, fabricOfGauge(gauge)));
 }
 
 interface How {
@@ -76,6 +77,7 @@ export function pushRow(build: Build, part: PartBuild, steps: readonly Step[], h
     ...(how.own === undefined ? {} : { own: how.own }),
   });
   openSection(build, part);
+  if (part.told) part.told.begun = true;
   part.column = how.column ?? (after === part.live || plain ? part.column : shifted(part, steps, side));
   part.live = after;
   part.height += rowHeight(build, part);
@@ -121,17 +123,20 @@ function openSection(build: Build, part: PartBuild): void {
   const goesOn =
     last !== undefined &&
     !part.closed &&
+    last.told === part.told &&
     last.needle === build.needle &&
     before !== undefined &&
     sameYarn &&
-    sameFabric(before, part.fabric);
+    (part.told !== undefined || sameFabric(before, part.fabric));
   if (goesOn) return;
   part.closed = false;
+  const { told } = part;
   part.sections.push({
-    name: inYarn(build.heading?.words || part.fabric.label, part.yarn),
-    fabric: nominal(part.fabric),
+    name: inYarn(told?.name ?? (build.heading?.words || part.fabric.label), part.yarn),
+    fabric: told ? fabricNamed(told.fabric, part.live) : nominal(part.fabric),
     needle: build.needle,
     first,
+    told,
   });
 }
 

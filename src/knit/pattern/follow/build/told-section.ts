@@ -1,0 +1,35 @@
+import { type FabricName, fits } from '../../../fabric.ts';
+import type { FabricSaid } from '../../say/statement.ts';
+import type { Build, FabricState, PartBuild } from './build.ts';
+import { fabricOf, nominal } from './fabric.ts';
+
+/** What a text calls the rows that it spells out below, and the fabric that it says they are. */
+export interface ToldSection {
+  readonly name: string;
+  readonly fabric: FabricState;
+  /** a row of it was worked */
+  begun: boolean;
+}
+
+/** 'Hem, in k2, p2 rib:' opens a section with the next row; its rows are spelled out, or it goes on in the fabric. */
+export function beginSection(build: Build, part: PartBuild, name: string, said: FabricSaid): void {
+  const fabric = fabricOf(said, build, part);
+  if (!fabric) return;
+  part.told = { name, fabric, begun: false };
+  part.closed = true;
+}
+
+/** A row that the text leaves to the fabric is worked in the one that the section was said to be in. */
+export function takeToldFabric(part: PartBuild): void {
+  const { told } = part;
+  if (!told || told.begun) return;
+  part.fabric = told.fabric;
+  part.fabricRow = (part.rows.length + (part.firstSide === 'WS' ? 1 : 0)) % 2;
+  part.column = 0;
+}
+
+/** The fabric of a section of so many stitches: a rib of one and one has a stitch more where it begins and ends alike. */
+export function fabricNamed(fabric: FabricState, stitches: number): FabricName {
+  const name = nominal(fabric);
+  return name === 'rib 1x1' && !fits(name, stitches).fits ? 'rib 1x1 matched' : name;
+}
