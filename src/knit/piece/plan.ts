@@ -141,7 +141,7 @@ function takeFrom(
     part.firstSide,
   );
   const setUp: Step[] = [{ work: 'take', times: from.stitches }];
-  const { fabric } = parent.part.sections.at(-1) ?? {};
+  const fabric = parent.part.sections.at(-1)?.fabric;
   return ok({
     needle,
     setUp,

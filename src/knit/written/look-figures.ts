@@ -5,11 +5,7 @@ import type { WorkedSize } from './work-size.ts';
 import type { ListWords, WrittenWords } from './written-words.ts';
 
 /** What a line says to each size: of a list its own figure, of a line that some sizes have alone nothing to the others. */
-export function figuresOf(
-  line: string,
-  sizes: number,
-  { figure }: ListWords,
-): readonly (readonly number[])[] {
+function figuresOf(line: string, sizes: number, { figure }: ListWords): readonly (readonly number[])[] {
   const said = line.replace(/(\S+) \(([^()]*)\)/g, (whole, first: string, rest: string) => {
     const others = rest.split(/;|,(?=\s)/);
     return others.length === sizes - 1 ? `<${[first, ...others].map((one) => one.trim()).join('|')}>` : whole;

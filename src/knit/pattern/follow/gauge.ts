@@ -18,7 +18,7 @@ export function doGauge(build: Build, said: Extract<Statement, { is: 'gauge' }>)
     ...(fabric === undefined ? {} : { fabric }),
     ...(needle === undefined ? {} : { needle }),
   };
-  const { is } = said.fabric ?? {};
+  const is = said.fabric?.is;
   // 'in pattern': the one that is knitted
   build.gaugeInPattern = is === 'pattern' || is === 'established' || (!is && build.gaugeInPattern);
 }

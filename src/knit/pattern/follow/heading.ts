@@ -8,6 +8,7 @@ import { beginSection } from './build/told-section.ts';
 export function doHeading(build: Build, said: Extract<Statement, { is: 'heading' }>): void {
   const { part: now } = build;
   if (said.section && now && !isDone(now)) {
+    build.talk = false;
     beginSection(build, now, said.title.words, said.section);
     return;
   }
