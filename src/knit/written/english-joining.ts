@@ -10,6 +10,7 @@ import {
   OTHER_BAND,
   plain,
   raglanLines,
+  THEN,
   titles,
   ways,
 } from './making-up-table.ts';
@@ -72,7 +73,7 @@ function saidIn(terms: Terms): Omit<JoiningWords['said'], PlainPhrase> {
     'raglan lines': ({ which }) => raglanLines[which],
     underarm: ({ underarm, isOwn }) => fill(figured[isOwn ? 'underarm' : 'indent'], { ...underarm, off }),
     marker: ({ rows, mm }, length) => fill(figured.marker, { rows, height: length(mm) }),
-    quarters: ({ rows }) => fill(figured.quarters, { list: rows.join(' / ') }),
+    quarters: ({ rows }) => fill(figured.quarters, { list: rows.join(`, ${THEN} `) }),
     'top and armhole': ({ topMm, armholeMm, meet }, length) =>
       fill(figured[meet ? 'top and armhole' : 'top eased in'], {
         width: length(topMm),
@@ -82,7 +83,8 @@ function saidIn(terms: Terms): Omit<JoiningWords['said'], PlainPhrase> {
     lap: ({ of, rows }) => fill(laps[of], { rows, off }),
     'buttons below': ({ count }) =>
       fill(figured[count === 1 ? 'a button below' : 'buttons below'], { total: count }),
-    holes: ({ band, stitches }) => fill(figured.holes, { band: lower(band), list: stitches.join(' / ') }),
+    holes: ({ band, stitches }) =>
+      fill(figured.holes, { band: lower(band), list: stitches.join(`, ${THEN} `) }),
     'buttons opposite': ({ on }) =>
       fill(figured['buttons opposite'], { on: on === undefined ? OTHER_BAND : lower(on) }),
     joined: ({ unit, edges: [a, b], both, isFarOff }, length) =>

@@ -8,6 +8,7 @@ import {
   loops,
   plain,
   raglanLines,
+  THEN,
   titles,
   unitWords,
   ways,
@@ -49,13 +50,15 @@ const number: SlotReader = (tokens, at) => {
   return token?.kind === 'number' ? { value: token.value, to: at + 1 } : undefined;
 };
 
-/** Numbers with a mark between them. */
+/** Numbers with a mark between them, or with `THEN`. */
 const numbers: SlotReader = (tokens, from) => {
   const value: number[] = [];
   let at = from;
   while (tokens[at]?.kind === 'number') {
     value.push(tokens[at]?.value ?? 0);
-    at += tokens[at + 1]?.kind === 'mark' && tokens[at + 2]?.kind === 'number' ? 2 : 1;
+    const mark = tokens[at + 1]?.kind === 'mark' ? 1 : 0;
+    const next = at + 1 + mark + (tokens[at + 1 + mark]?.text === THEN ? 1 : 0);
+    at = tokens[next]?.kind === 'number' ? next : at + 1;
   }
   return value.length === 0 ? undefined : { value, to: at };
 };

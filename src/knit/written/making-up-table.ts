@@ -112,6 +112,9 @@ export const figured = {
   'buttons opposite': 'Sew the buttons to the {on}, opposite the holes.',
 } as const;
 
+/** Between figures of one size: a mark alone would stand between those of two. */
+export const THEN = 'then';
+
 /** What the other band is called that has no name. */
 export const OTHER_BAND = 'other band';
 
