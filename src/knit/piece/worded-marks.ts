@@ -30,7 +30,7 @@ export function marksOfSteps(steps: readonly Step[], before: number, side: Side)
   const late = edges.filter(goesLast);
   const early = edges.filter((place) => isEarly(place) && !late.includes(place));
   const sum = (list: readonly Change[]) => list.reduce((total, { by }) => total + by, 0);
-  if (early.length + late.length + middle.length < places.length) {
+  if (early.length + late.length + middle.length < places.length || areSpread(edges)) {
     const by = sum(places);
     return by === 0 ? [] : [{ kind: 'across', edge: 'across', by }];
   }
@@ -40,6 +40,15 @@ export function marksOfSteps(steps: readonly Step[], before: number, side: Side)
   if (sum(late) !== 0) marks.push({ kind: kindOf(late), edge: last, by: sum(late) });
   return marks;
 }
+
+/** Two alike on a few stitches, as far from the edges as half of what lies between them: what is shaped at both edges is mirrored, or lies nearer to them. */
+function areSpread([first, second, ...more]: readonly Change[]): boolean {
+  if (!first || !second || more.length > 0) return false;
+  const isAlike = first.stitch === second.stitch && first.work === undefined;
+  return isAlike && first.at >= LEAST_SPREAD && second.at - first.at - first.takes <= 3 * first.at;
+}
+
+const LEAST_SPREAD = 2;
 
 /** A row that ends before its last stitches turns there: they rest at the edge that it goes towards. */
 export const turnsOfSteps = (steps: readonly Step[], before: number, side: Side): readonly ShapingMark[] =>

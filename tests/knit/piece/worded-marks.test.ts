@@ -52,6 +52,19 @@ describe('a spelled-out row', () => {
     expect(marks('p1, p2tog', 3, 'WS')).toEqual([{ kind: 'edge', edge: 'left', by: -1 }]);
   });
 
+  it('of a few stitches that decreases twice alike between its edges is shaped across', () => {
+    expect(marks('k3, k2tog, k5, k2tog, k3', 15, 'RS')).toEqual([{ kind: 'across', edge: 'across', by: -2 }]);
+    // as far inside on many stitches it is shaped at both edges
+    expect(marks('k3, k2tog, k to last 5 sts, k2tog, k3', 40, 'RS')).toEqual([
+      { kind: 'edge', edge: 'right', by: -1 },
+      { kind: 'edge', edge: 'left', by: -1 },
+    ]);
+    expect(marks('k3, ssk, k5, k2tog, k3', 15, 'RS')).toEqual([
+      { kind: 'edge', edge: 'right', by: -1 },
+      { kind: 'edge', edge: 'left', by: -1 },
+    ]);
+  });
+
   it('that decreases about one stitch is shaped in its middle', () => {
     expect(marks('k18, s2kp, k18', 39, 'RS')).toEqual([{ kind: 'middle', edge: 'middle', by: -2 }]);
   });
