@@ -85,6 +85,7 @@ describe('a pattern looked through as a technical editor does', () => {
 
   it('a length that the rows do not make is found', () => {
     expect(changed((size) => ({ ...size, finished: { ...size.finished, length: 700 } }))).toEqual([
+      'measures',
       'lengths',
     ]);
   });

@@ -76,7 +76,7 @@ describe('a garment written as a pattern', () => {
     expect(text).toContain('Gauge: 21 sts and 28 rows = 10 cm in stockinette stitch on 4 mm needles.');
     // the front's first side is the right one: its stitches are the first that a right side row comes to
     expect(text).toContain(
-      'Divide: work on first 48 sts only; place rem 48 sts on a holder.\nRow 1 (RS): knit to',
+      'Divide: work on first 48 sts only; place rem 48 sts on a holder.\nNeck, in stockinette stitch, 58 rows:\nRow 1 (RS): knit to',
     );
     expect(text).toContain('With RS facing, rejoin yarn to next 48 sts.\nRow 1 (RS): k2, ssk, knit to end.');
   });

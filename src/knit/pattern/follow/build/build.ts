@@ -15,7 +15,6 @@ import type {
   Title,
 } from '../../say/statement.ts';
 import type { Announced, Counts, LineNotes } from './notes.ts';
-import type { ToldSection } from './told-section.ts';
 
 /** A pattern while it is being knitted on paper. Everything here changes as its lines are read. */
 export interface Build {
@@ -157,7 +156,7 @@ export interface PartBuild {
   readonly named: Map<string, readonly Item[]>;
   lastEdge: 'both' | Edge | undefined;
   /** the section that the text named last */
-  told?: ToldSection | undefined;
+  told?: { readonly name: string; readonly fabric: FabricState; begun: boolean } | undefined;
 }
 
 /** A sentence that left nobody knows how many stitches; `after`: as many as were taken for it meanwhile. */
@@ -198,7 +197,7 @@ export interface SectionBuild {
   readonly needle: number;
   readonly first: number;
   stretch?: Stretch;
-  readonly told?: ToldSection | undefined;
+  readonly told?: PartBuild['told'];
 }
 
 /** A stretch that ends by a measure. */

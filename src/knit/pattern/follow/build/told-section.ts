@@ -3,14 +3,6 @@ import type { FabricSaid } from '../../say/statement.ts';
 import type { Build, FabricState, PartBuild } from './build.ts';
 import { fabricOf, nominal } from './fabric.ts';
 
-/** What a text calls the rows that it spells out below, and the fabric that it says they are. */
-export interface ToldSection {
-  readonly name: string;
-  readonly fabric: FabricState;
-  /** a row of it was worked */
-  begun: boolean;
-}
-
 /** 'Hem, in k2, p2 rib:' opens a section with the next row; its rows are spelled out, or it goes on in the fabric. */
 export function beginSection(build: Build, part: PartBuild, name: string, said: FabricSaid): void {
   const fabric = fabricOf(said, build, part);

@@ -239,7 +239,7 @@ Cast on 13 sts.
 Work 2 rows in seed pattern.
   > 13 Front/body 1 RS *k1, p1; repeat from * to last st, k1 · WS *k1, p1; repeat from * to last st, k1
   > = Back, back, 1 to make, lines 3 4
-  > =   body from {castOn 12}, RS: 2 stocking 4 mm; hold
+  > =   body from {castOn 12}, RS: 2 moss 4 mm; hold
   > = Front, front, 1 to make, lines 8
   > =   body from {castOn 13}, RS: 2 moss 4 mm; hold
 
