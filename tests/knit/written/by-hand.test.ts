@@ -214,7 +214,7 @@ describe('a piece', () => {
     const words = [rib(11), rib(11, 1), [...rib(4), { work: 'bo', times: 3 } as const, ...rib(4, 1)]];
     const sections = [section({ rows: 3, fabric: 'rib 1x1', words })];
     const lines = linesOf({ pieces: [piece({ parts: [part({ from: { castOn: 11 }, sections })] })] });
-    expect(lines.slice(6, 7)).toEqual(['Row 3 (RS): rib 4, bind off 3 sts, rib to end. (8 sts)']);
+    expect(lines.slice(7, 8)).toEqual(['Row 3 (RS): rib 4, bind off 3 sts, rib to end. (8 sts)']);
   });
 
   it('says with which needles it goes on above a parting, where the last row below it had others', () => {

@@ -104,7 +104,7 @@ it.each<readonly [string, MakingUpStep, readonly string[]]>([
     },
     [
       'At the underarm sew 8 cast off stitches to those of the sleeve.',
-      'rows 20 / 40',
+      'rows 20, then 40',
       'edge is 430 mm, the armhole 410 mm; ease the longer one in evenly',
     ],
   ],
@@ -129,7 +129,7 @@ it.each<readonly [string, MakingUpStep, readonly string[]]>([
     'buttons opposite the holes of the other band',
     { id: 'a', kind: 'buttons', band: 'Right band', stitches: [4, 20, 36], on: 'Left band' },
     [
-      'The holes of the right band lie 4 / 20 / 36 stitches above its lower end.',
+      'The holes of the right band lie 4, then 20, then 36 stitches above its lower end.',
       'to the left band, opposite the holes',
     ],
   ],
@@ -137,7 +137,7 @@ it.each<readonly [string, MakingUpStep, readonly string[]]>([
     'buttons of a band that goes round both fronts',
     { id: 'a', kind: 'buttons', band: 'Front band', stitches: [4, 20] },
     [
-      'The holes of the front band lie 4 / 20 stitches above its lower end.',
+      'The holes of the front band lie 4, then 20 stitches above its lower end.',
       'to the other band, opposite the holes',
     ],
   ],

@@ -78,7 +78,9 @@ describe('a garment written as a pattern', () => {
     expect(text).toContain(
       'Divide: work on first 48 sts only; place rem 48 sts on a holder.\nNeck, in stockinette stitch, 58 rows:\nRow 1 (RS): knit to',
     );
-    expect(text).toContain('With RS facing, rejoin yarn to next 48 sts.\nRow 1 (RS): k2, ssk, knit to end.');
+    expect(text).toContain(
+      'With RS facing, rejoin yarn to next 48 sts.\nNeck, in stockinette stitch, 58 rows:\nRow 1 (RS): k2, ssk, knit to end.',
+    );
   });
 
   it('is refused where a piece cannot be knitted', () => {

@@ -19,7 +19,7 @@ Cast on 20 sts.
 7: K2tog, k to end.
   > 20→19 Piece/body 7 RS k2tog, knit to end (19)
   > = Piece, other, 1 to make, lines 2 3 4 5 6
-  > =   body from {castOn 20}, RS: 7 stocking 4 mm; hold
+  > =   body from {castOn 20}, RS: 6 garter 4 mm; 1 stocking 4 mm; hold
 
 ### a step with its number is no row
 Cast on 20 sts.
@@ -43,7 +43,7 @@ Rows 7-8: Using B, work in stocking stitch, ending with a WS row.
 Row 9: work in patt.
   > 20 Piece/body 9 RS knit
   > = Piece, other, 1 to make, lines 1 2 3 4
-  > =   body from {castOn 20}, RS: 4 stocking 4 mm; 2 stocking 4 mm; 3 'stocking, B' in stocking 4 mm; hold
+  > =   body from {castOn 20}, RS: 4 garter 4 mm; 2 stocking 4 mm; 3 'stocking, B' in stocking 4 mm; hold
 
 ### rows that repeat the last ones, as many as they say
 Cast on 20 sts.
@@ -58,7 +58,7 @@ Rows 7-9: Repeat last 2 rows once more.
   > own words 23 asks the count Piece/body 7 RS work in pattern 'Rows 7-9: Repeat last 2 rows once more' · WS work in pattern 'Rows 7-9: Repeat last 2 rows once more' · RS work in pattern 'Rows 7-9: Repeat last 2 rows once more'
   > ✗ nothing before the repeat @5:18 column 18
   > = Piece, other, 1 to make, lines 2 3 4 5
-  > =   body from {castOn 20}, RS: 9 stocking 4 mm (own words 7 8 9); hold
+  > =   body from {castOn 20}, RS: 6 garter 4 mm; 3 stocking 4 mm (own words 1 2 3); hold
 
 ### rows of a chart are not in the text
 Cast on 20 sts. Knit 2 rows.
@@ -69,7 +69,7 @@ Work rows 1-3 of chart.
 K 1 row.
   > 20 Piece/body 6 WS knit
   > = Piece, other, 1 to make, lines 1 2 3
-  > =   body from {castOn 20}, RS: 5 stocking 4 mm (own words 3 4 5); 1 pattern in stocking 4 mm; hold
+  > =   body from {castOn 20}, RS: 2 garter 4 mm; 3 stocking 4 mm (own words 1 2 3); 1 garter 4 mm; hold
 
 ### rows of which some were not understood are not repeated as if the others were all
 Cast on 20 sts.
@@ -124,7 +124,7 @@ Repeat the last 2 rows for 2 cm finishing on a first row.
   > 21 long: 7 rows Piece/body 3 RS k1, *p1, k1; repeat from * to end · [WS p1, *k1, p1; repeat from * to end · RS k1, *p1, k1; repeat from * to end] ×3
   > = gauge stitches 20, rows 40
   > = Piece, other, 1 to make, lines 3 4 5
-  > =   body from {castOn 21}, RS: 2 stocking 4 mm; 7 stocking 4 mm (length {id 'piece/1', open false, mm 20, from here}); hold
+  > =   body from {castOn 21}, RS: 2 rib in rib 1x1 matched 4 mm; 7 stocking 4 mm (length {id 'piece/1', open false, mm 20, from here}); hold
 
 ### 'this is shaped so' tells nothing but where it stands
 Cast on 40 sts. K 2 rows.
@@ -148,7 +148,7 @@ Larger size only: k 1 row.
   > talk
   > = sizes 1, 2: 1
   > = Piece, other, 1 to make, lines 1 2 3
-  > =   body from {castOn 40}, RS: 4 stocking 4 mm (own words 4); hold
+  > =   body from {castOn 40}, RS: 2 garter 4 mm; 2 stocking 4 mm (own words 2); hold
 
 ### a list of sizes with brackets around the smallest and the largest {"size":3}
 Cast on (34) 37-44-48-52 (55-62) sts.
@@ -157,7 +157,7 @@ K (2) 4-4-4-6 (6-8) rows.
   > 48 Piece/body 1 RS knit · WS knit · RS knit · WS knit
   > = sizes 1, 2, 3, 4, 5, 6, 7: 4
   > = Piece, other, 1 to make, lines 2
-  > =   body from {castOn 48}, RS: 4 stocking 4 mm; hold
+  > =   body from {castOn 48}, RS: 4 garter 4 mm; hold
 
 ### the rows of a length stand behind it
 Cast on 38 sts.
@@ -177,9 +177,9 @@ BACK Using 4 mm needles cast on 40 sts. Knit 4 rows. Cast off.
 Left front Using 4 mm needles and thumb method cast on 20 sts. Knit 4 rows. Shape neck Next row. K to last 10 sts, k2tog (neck edge), k to end.
   > 20→19 Left front/body 1 RS knit · WS knit · RS knit · WS knit · RS knit to last 10 sts, k2tog, knit to end (19)
   > = Back, back, 1 to make, lines 1
-  > =   body from {castOn 40}, RS: 4 stocking 4 mm; bind off
+  > =   body from {castOn 40}, RS: 4 garter 4 mm; bind off
   > = Left front, left front, 1 to make, lines 2
-  > =   body from {castOn 20}, RS: 4 stocking 4 mm; 1 'shape neck' in garter 4 mm; hold
+  > =   body from {castOn 20}, RS: 4 garter 4 mm; 1 'shape neck' in garter 4 mm; hold
     `),
   )('$title', expectAnnotated);
 });

@@ -21,7 +21,7 @@ Rows 8-11: Repeat rows 4-7. (25 sts)
 Rows 12-15: Repeat rows 10-13.
   > 25→27 Piece/body 12 WS kfb, knit to end (26) · RS purl · WS kfb, knit to end (27) · RS purl
   > = Piece, other, 1 to make, lines 2 3 4 5 6 7
-  > =   body from {castOn 20}, RS: 15 stocking 4 mm; hold
+  > =   body from {castOn 20}, RS: 6 garter 4 mm; 2 reverse stocking 4 mm; 1 stocking 4 mm; 6 reverse stocking 4 mm; hold
 
 ### as another piece, so many rows past a shaping, from its last row
 BACK
@@ -82,7 +82,7 @@ Cast off 29 sts.
 With RS facing, slip next 14 sts from spare needle onto a st holder. Join yarn to rem 30 sts and knit to end of row.
   > 30 Back/left side 1 RS knit
   > = Back, back, 1 to make, lines 3 4 5 6 7 8 9 10 11 12 13 14 15
-  > =   body from {castOn 90}, RS: 6 stocking 4 mm; 8 'shape armholes' in stocking 4 mm; split
+  > =   body from {castOn 90}, RS: 6 rib in rib 2x2 4 mm; 8 'shape armholes' in stocking 4 mm; split
   > =   right side from {part body, stitches 30, edge right}, RS: 3 'shape armholes' in stocking 4 mm; 1 'shape shoulder' in stocking 4 mm; bind off
   > =   middle from {part body, stitches 14, edge middle}, RS: hold
   > =   left side from {part body, stitches 30, edge left}, RS: 1 'shape shoulder' in stocking 4 mm; hold
