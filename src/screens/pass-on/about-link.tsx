@@ -2,7 +2,7 @@ import { useMemo } from 'preact/hooks';
 import { piecesInLink } from '../../app/garments/pieces-in-link.ts';
 import type { Garment } from '../../knit/piece/garment.ts';
 import { shapeOfPiece } from '../../ui/panel-map/outline-of.ts';
-import { PieceThumb } from '../../ui/panel-map/piece-thumb.tsx';
+import { PieceThumb, thumbHeight } from '../../ui/panel-map/piece-thumb.tsx';
 import { saysFabric } from '../../words/craft.ts';
 import { saysLength } from '../../words/measures.ts';
 import { saysNeedle } from '../../words/needle.ts';
@@ -30,12 +30,12 @@ function Pictures({ garment }: { readonly garment: Garment }) {
     () => piecesInLink(garment).map((piece) => ({ ...piece, box: shapeOfPiece(piece.parts).box })),
     [garment],
   );
-  const tallestMm = Math.max(0, ...drawn.map(({ box }) => box.height));
+  const tallest = Math.max(0, ...drawn.map(({ box }) => thumbHeight(box)));
   return (
     <ul role="list" class="pass-on-pieces">
       {drawn.map(({ name, parts, box }) => (
-        <li key={name} style={{ '--share': (box.height / tallestMm).toFixed(3) }}>
-          <PieceThumb parts={parts} worked={parts.map(() => 0)} tallestMm={box.height} />
+        <li key={name} style={{ '--share': (thumbHeight(box) / tallest).toFixed(3) }}>
+          <PieceThumb parts={parts} worked={parts.map(() => 0)} />
           <span>
             <strong>{name}</strong>
             <br />

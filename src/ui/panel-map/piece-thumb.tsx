@@ -1,7 +1,7 @@
 import './panel-map.css';
 import { useId, useMemo } from 'preact/hooks';
 import type { PlannedPart } from '../../knit/piece/planned.ts';
-import { shapeOfPiece } from './outline-of.ts';
+import { type Box, shapeOfPiece } from './outline-of.ts';
 import { clothPath } from './paths.ts';
 import { heightAt } from './row-at.ts';
 import { viewOf } from './view.ts';
@@ -16,6 +16,12 @@ export interface PieceThumbProps {
   readonly label?: string | undefined;
 }
 
+/** mm around a piece in its small drawing, so that its outline is whole. */
+const edgeOf = (box: Box): number => 1.5 * viewOf(box, [], 64).pixelMm;
+
+/** mm that a small drawing of a piece is high, with its outline: in this proportion several lie to one scale. */
+export const thumbHeight = (box: Box): number => box.height + 2 * edgeOf(box);
+
 /**
  * The small drawing of a piece in its real shape with its progress; fills its box's height (class `thumb`). As in the large
  * one a finished row moves the edge of a clip, whatever the number of rows.
@@ -25,8 +31,7 @@ export function PieceThumb({ parts, worked, tallestMm, label }: PieceThumbProps)
   const shape = useMemo(() => shapeOfPiece(parts), [parts]);
   const whole = useMemo(() => shape.parts.map((part) => clothPath(part)), [shape]);
   const { box } = shape;
-  const view = viewOf(box, [], 64);
-  const edge = 1.5 * view.pixelMm;
+  const edge = edgeOf(box);
   const height = Math.max(box.height, tallestMm ?? 0);
   const bounds = [box.x - edge, box.y + box.height - height - edge, box.width + 2 * edge, height + 2 * edge];
   const named =
