@@ -77,6 +77,35 @@ describe('the making up of a garment', () => {
     await expect.poll(() => drawingsHeight(page)).toBe(before);
   });
 
+  it('goes on by keys from the step that is taken up, the one before being gone', async () => {
+    const page = await openMakingUp();
+    const focused = () => page.evaluate(() => document.activeElement?.textContent);
+    await inHand(page, 'Block Back');
+    await page.getByRole('button', { name: 'Blocked', exact: true }).press('Enter');
+    await expect.poll(focused).toBe('Block Front');
+    await page.getByRole('button', { name: 'Another step', exact: true }).press('Enter');
+    await page.getByRole('button', { name: 'Side seams', exact: true }).press('Enter');
+    await expect.poll(focused).toBe('Side seams');
+  });
+
+  it('has what is to be knitted first within its card, in letters twice as large on a small phone too', async () => {
+    const page = await openMakingUp();
+    await page.setViewportSize({ width: 320, height: 640 });
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '200%';
+    });
+    await page.locator('.making-card .notice').waitFor();
+    const beyond = await page.locator('.making-card .notice').evaluate((notice) => {
+      const edge = notice.getBoundingClientRect().right;
+      return [...notice.querySelectorAll('p, a')].filter((it) => {
+        const words = document.createRange();
+        words.selectNodeContents(it);
+        return Math.max(it.getBoundingClientRect().right, words.getBoundingClientRect().right) > edge;
+      }).length;
+    });
+    expect(beyond).toBe(0);
+  });
+
   it('offers what is knitted, and says of a piece that is not there yet that it has to be knitted first', async () => {
     const page = await openMakingUp();
     const knitter = knitterAt(page, host.url);

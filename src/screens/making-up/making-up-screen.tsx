@@ -1,6 +1,6 @@
 import '../../ui/print/print.css';
 import './making-up.css';
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { asItStands } from '../../app/garments/as-it-stands.ts';
 import type { Route } from '../../app/routes.ts';
 import type { GarmentView, MakeView, PieceView } from '../../app/state.ts';
@@ -40,6 +40,7 @@ function MakingUp({ view }: { readonly view: GarmentView }) {
     steps.find(({ id }) => id === chosen) ?? open.find((step) => missing(step).length === 0) ?? open[0];
   const count = steps.filter(({ id }) => ticked.has(id)).length;
   const says = say('makingUp.done', { count, all: steps.length });
+  useStepTurn(inHand?.id);
   return (
     <>
       <ComingTogether made={made} garment={garment} ticked={ticked} inHand={inHand} onStep={choose} />
@@ -57,7 +58,9 @@ function MakingUp({ view }: { readonly view: GarmentView }) {
           onTicked={() => choose(undefined)}
         />
       ) : (
-        <p>{says}</p>
+        <p class="making-all" tabIndex={-1}>
+          {says}
+        </p>
       )}
       <Thread steps={steps} ticked={ticked} inHand={inHand} onStep={choose} />
       <WhatIsOff made={made} />
@@ -67,6 +70,17 @@ function MakingUp({ view }: { readonly view: GarmentView }) {
       <Notice kind="note">{say('makingUp.cords')}</Notice>
     </>
   );
+}
+
+/** The key that was pressed is gone with its step: a keyboard and a reader go on from the one that is taken up. */
+function useStepTurn(step: string | undefined): void {
+  const before = useRef(step);
+  useEffect(() => {
+    if (before.current === step) return;
+    before.current = step;
+    if (document.activeElement === document.body)
+      document.querySelector<HTMLElement>('.making-card > h2, .making-all')?.focus({ preventScroll: true });
+  }, [step]);
 }
 
 /** Makes that are not knitted to their end, of those that a step is done with. */

@@ -46,7 +46,7 @@ export function StepCard({ step, view, missing, isDone, says, onTicked }: StepCa
   return (
     <Card tone="place">
       <div class="making-card">
-        <h2>{title}</h2>
+        <h2 tabIndex={-1}>{title}</h2>
         <p class="quiet">{says}</p>
         {!isDone && <NotKnitted missing={missing} />}
         {lines.map((line) => (
