@@ -230,6 +230,45 @@ describe('in letters twice as large', () => {
   });
 });
 
+describe('what acts on a thing', () => {
+  it('takes a stripe away from the end of its own line', async () => {
+    await newWindow();
+    await knitter.open('#/g/sample/yarn');
+    await page.locator('.group > summary', { hasText: 'Stripes' }).tap();
+    await page.getByRole('button', { name: /^Add a colou?r$/ }).tap();
+    const entry = page.locator('.stripe-entry').first();
+    await entry.waitFor();
+    for (const [width, height] of [
+      [390, 844],
+      [320, 640],
+    ] as const) {
+      await page.setViewportSize({ width, height });
+      const [rows, bin] = [
+        await entry.locator('input').last().boundingBox(),
+        await entry.locator('.icon-button').boundingBox(),
+      ];
+      expect(bin?.x, `${width}`).toBeGreaterThan((rows?.x ?? 0) + (rows?.width ?? 0));
+      expect(bin?.y, `${width}`).toBeLessThan((rows?.y ?? 0) + (rows?.height ?? 0));
+      expect(bin?.y, `${width}`).toBeGreaterThan((rows?.y ?? 0) - (bin?.height ?? 0));
+    }
+  });
+
+  it('takes back what was typed from beside the way back, in letters twice as large too', async () => {
+    await knitter.open('#/edit/sample?piece=front');
+    await page.locator('.edit-bands').waitFor();
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '200%';
+    });
+    const keys = page.locator('.screen-head > .icon-button');
+    const tops = () => keys.evaluateAll((all) => all.map((it) => Math.round(it.getBoundingClientRect().top)));
+    const [wayBack, undo] = await tops();
+    expect(undo).toBe(wayBack);
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '';
+    });
+  });
+});
+
 describe('a screen of 1280 × 800, once something is typed', () => {
   it('has the drawing of straight panels beside their figures, and it stays while they scroll', async () => {
     await newWindow();

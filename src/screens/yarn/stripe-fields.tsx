@@ -18,19 +18,21 @@ export function StripeFields({ stripes, onChange }: StripeFieldsProps) {
   return (
     <>
       {stripes.map((stripe, i) => (
-        <div class="yarn-pair" key={i}>
-          <TextField
-            label={say('yarn.stripeColour', { n: i + 1 })}
-            value={stripe.colour}
-            maxLength={60}
-            onChange={(colour) => edit(i, { colour })}
-          />
-          <NumberField
-            label={say('yarn.stripeRows', { n: i + 1 })}
-            value={stripe.rows}
-            min={1}
-            onChange={(rows) => rows !== undefined && rows > 0 && edit(i, { rows })}
-          />
+        <div class="stripe-entry" key={i}>
+          <div class="stripe-figures">
+            <TextField
+              label={say('yarn.stripeColour', { n: i + 1 })}
+              value={stripe.colour}
+              maxLength={60}
+              onChange={(colour) => edit(i, { colour })}
+            />
+            <NumberField
+              label={say('yarn.stripeRows', { n: i + 1 })}
+              value={stripe.rows}
+              min={1}
+              onChange={(rows) => rows !== undefined && rows > 0 && edit(i, { rows })}
+            />
+          </div>
           <IconButton
             icon="trash"
             label={say('yarn.removeStripe', { n: i + 1 })}
