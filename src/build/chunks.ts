@@ -133,11 +133,13 @@ const ofColours = filesOf('knit', 'yarn/stripes', 'yarn/loops');
 /** What a text that is read and its worker have in common: a few lines, for which the screen waits for none of the reader. */
 const ofText = ['src/knit/pattern/text/with-lines.ts'];
 
-/** A design that came in a link, drafted again in her size: for those who get one. */
+/** A design that came in a link, drafted again in her size, or its pieces in her gauge: for those who get one. */
 const fitting = [
-  'src/screens/pass-on/fit.tsx',
-  'src/app/garments/fit-passed.ts',
+  ...['fit', 'in-her-gauge', 'her-swatch'].map((name) => `src/screens/pass-on/${name}.tsx`),
+  ...['fit-passed', 'in-gauge', 'meeting'].map((name) => `src/app/garments/${name}.ts`),
   'src/app/drafts/design/draft-again.ts',
+  'src/knit/piece/regauge/',
+  'src/knit/making-up/joints-in-gauge.ts',
 ];
 
 /** The search for what mends a garment after a change: it tries whole pieces, and is asked for seldom. */
