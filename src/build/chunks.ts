@@ -133,15 +133,6 @@ const ofColours = filesOf('knit', 'yarn/stripes', 'yarn/loops');
 /** What a text that is read and its worker have in common: a few lines, for which the screen waits for none of the reader. */
 const ofText = ['src/knit/pattern/text/with-lines.ts'];
 
-/** A design that came in a link, drafted again in her size, or its pieces in her gauge: for those who get one. */
-const fitting = [
-  ...['fit', 'in-her-gauge', 'her-swatch'].map((name) => `src/screens/pass-on/${name}.tsx`),
-  ...['fit-passed', 'in-gauge', 'meeting'].map((name) => `src/app/garments/${name}.ts`),
-  'src/app/drafts/design/draft-again.ts',
-  'src/knit/piece/regauge/',
-  'src/knit/making-up/joints-in-gauge.ts',
-];
-
 /** The search for what mends a garment after a change: it tries whole pieces, and is asked for seldom. */
 const mending = ['mends', 'ways', 'shoulder-ways', 'break-groups'].map(
   (name) => `src/knit/making-up/${name}.ts`,
@@ -192,11 +183,11 @@ export const chunks: readonly Chunk[] = [
       ...said,
       ...forAnyScreen,
     ],
-    but: [...byCamera, ...publishing, ...fitting, ...keeping, ...planning],
+    but: [...byCamera, ...publishing, ...keeping, ...planning],
     shared: true,
   },
   { name: 'keeping', of: keeping },
-  { name: 'plan', of: ['src/knit/', ...planning], but: [...publishing, ...sewing, ...fitting], shared: true },
+  { name: 'plan', of: ['src/knit/', ...planning], but: [...publishing, ...sewing], shared: true },
   // screens that lead to one another come together: what they say alike takes no more room
   {
     name: 'garment',
@@ -216,7 +207,7 @@ export const chunks: readonly Chunk[] = [
   {
     name: 'handing-on',
     of: ['pass-on', 'backup'].map((name) => `src/screens/${name}/`),
-    but: [...byCamera, ...publishing, ...fitting, ...drawingCodes],
+    but: [...byCamera, ...publishing, ...drawingCodes],
   },
   // wanted by few, one of them larger than the app: fetched with the first file of the kind
   {
@@ -228,7 +219,6 @@ export const chunks: readonly Chunk[] = [
   },
   { name: `${WHEN_WANTED}sewing`, of: sewing },
   { name: `${WHEN_WANTED}publishing`, of: publishing },
-  { name: `${WHEN_WANTED}fitting`, of: fitting },
   { name: `${WHEN_WANTED}publishing-codes`, of: drawingCodes },
   {
     name: `${WHEN_WANTED}print`,

@@ -65,8 +65,6 @@ export const words: Translation<typeof english> = {
   runStop: 'Hier anhalten',
   runOn: 'Weiter',
   runTooLong: 'Dieses Strickstück ist zu lang für Codes. Nimm die Datei.',
-  fitsWithNetwork:
-    'Um es für dich neu zu berechnen, braucht es einen Teil von Ridgeline, der über das Netz geholt wird. Ohne Netz kannst du es behalten, wie es geplant ist.',
   needsNetwork:
     'Dafür braucht es einen Teil von Ridgeline, der nur mit Netz geladen wird. Die Datei geht ohne.',
   inSizes: 'In mehreren Größen',

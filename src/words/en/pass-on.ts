@@ -62,8 +62,6 @@ export const words = {
   runStop: 'Hold this one',
   runOn: 'Go on',
   runTooLong: 'This garment is too long for codes. Take the file.',
-  fitsWithNetwork:
-    'Counting it anew for you needs a part of Ridgeline that is fetched with a network. Without one you can keep it as it was planned.',
   needsNetwork:
     'For this a part of Ridgeline is needed that is fetched with a network. The file goes without.',
   inSizes: 'In several sizes',

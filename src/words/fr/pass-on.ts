@@ -64,8 +64,6 @@ export const words: Translation<typeof english> = {
   runStop: 'S’arrêter ici',
   runOn: 'Continuer',
   runTooLong: 'Cet ouvrage est trop long pour des codes. Prenez le fichier.',
-  fitsWithNetwork:
-    'Pour le recalculer à vos mesures, il faut une partie de Ridgeline que l’on va chercher sur le réseau. Sans réseau, vous pouvez le garder tel qu’il est prévu.',
   needsNetwork:
     'Il faut pour cela une partie de Ridgeline qui ne se charge qu’avec le réseau. Le fichier s’en passe.',
   inSizes: 'En plusieurs tailles',
