@@ -126,6 +126,19 @@ describe('a phone on its side', () => {
     }
   });
 
+  it('has the drawings of the making up and of a draft beside what is read and typed', async () => {
+    for (const [width, height] of onItsSide) {
+      await page.setViewportSize({ width, height });
+      await knitter.open('#/g/sample/making-up');
+      await page.locator('.together svg').first().waitFor();
+      expect(await sideBySide('.together', '.together ~ *')).toEqual([]);
+      await knitter.open('#/draft');
+      await page.locator('.draft-drawing svg, svg.draft-drawing').first().waitFor();
+      const found = await sideBySide('.draft-drawing', '.draft-steps');
+      expect(found.filter((one) => !one.startsWith('drawing ends'))).toEqual([]);
+    }
+  });
+
   it('shows what fits beside the figures from which the place is found', async () => {
     await begun();
     await knitter.open('#/k/sample/back/0/1/find');

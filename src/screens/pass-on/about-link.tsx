@@ -36,11 +36,10 @@ function Pictures({ garment }: { readonly garment: Garment }) {
       {drawn.map(({ name, parts, box }) => (
         <li key={name} style={{ '--share': (thumbHeight(box) / tallest).toFixed(3) }}>
           <PieceThumb parts={parts} worked={parts.map(() => 0)} />
-          <span>
+          <div>
             <strong>{name}</strong>
-            <br />
-            {say('passOn.size', { width: saysLength(box.width), height: saysLength(box.height) })}
-          </span>
+            <p>{say('passOn.size', { width: saysLength(box.width), height: saysLength(box.height) })}</p>
+          </div>
         </li>
       ))}
     </ul>
