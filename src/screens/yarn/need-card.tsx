@@ -66,7 +66,7 @@ export function NeedCard({ need, view, change }: NeedCardProps) {
             </li>
           ))}
         </ul>
-        <p>{say('yarn.weighedHint')}</p>
+        {!asked && <p>{say('yarn.weighedHint')}</p>}
         <div class="yarn-pair">
           {need.makes.map((make) => (
             <Weight key={`${make.piece} ${make.make}`} make={make} garment={garment} change={change} />
