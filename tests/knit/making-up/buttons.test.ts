@@ -1,9 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { Design } from '../../../src/knit/garment/design.ts';
 import { startingDesign } from '../../../src/knit/garment/start.ts';
+import { buttonsStep } from '../../../src/knit/making-up/buttons.ts';
+import type { Joint } from '../../../src/knit/making-up/joint.ts';
 import { makingUpOf } from '../../../src/knit/making-up/making-up.ts';
 import { asPlanned } from '../../../src/knit/piece/as-planned.ts';
+import type { Recipe } from '../../../src/knit/piece/recipe.ts';
+import type { Step } from '../../../src/knit/row/step.ts';
 import { bodyOf, drafted, perInch } from '../../outside/drafted.ts';
+import { told } from '../../told.ts';
 
 function buttons(neck: 'round' | 'V', holesIn: 'right front' | 'left front', count = 5) {
   const begun = startingDesign(
@@ -50,6 +55,63 @@ describe('the buttons of a cardigan (opposite the holes: common practice, no pub
       expect(stitches.at(-1)).toBeLessThan(100);
     },
   );
+
+  /** A band of 100 stitches with two-stitch holes, their middles at the given stitches, picked up along fronts up or down. */
+  const ofBand = (middles: readonly number[], ...fronts: readonly ('up' | 'down')[]) => {
+    const steps: Step[] = [];
+    let at = 0;
+    for (const middle of middles) {
+      steps.push({ work: 'k', times: middle - 1 - at }, { work: 'bo', times: 2 });
+      at = middle + 1;
+    }
+    steps.push({ work: 'k', times: 100 - at });
+    const closed = steps.map(
+      (step): Step => ('work' in step && step.work === 'bo' ? { work: 'co', times: 2 } : step),
+    );
+    const section = {
+      name: 'band',
+      rows: 3,
+      fabric: 'garter',
+      needle: 4,
+      shaping: [],
+      words: [[{ work: 'k', times: 100 }], steps, [...closed].reverse()],
+    } as const;
+    const band: Recipe = {
+      name: 'Front band',
+      role: 'front band',
+      makes: 1,
+      parts: [
+        {
+          name: 'Front band',
+          from: { pickUp: [{ along: 'fronts', stitches: 100 }] },
+          sections: [section],
+          end: 'bind off',
+        },
+      ],
+    };
+    const along = fronts.map((way) => ({
+      line: [
+        { piece: 'Front', make: 1, part: 'Front', edge: 'right', ...(way === 'down' && { reversed: true }) },
+      ],
+      stitches: 50,
+    }));
+    const garment = asPlanned({ name: 'cardigan', pieces: [band] });
+    if (!garment.ok) throw new Error(told(garment.faults));
+    const step = buttonsStep(garment.value, [
+      { kind: 'pick up', piece: 'Front band', make: 1, along } as Joint,
+    ]);
+    return step?.kind === 'buttons' ? step.stitches : undefined;
+  };
+
+  it.each([
+    ['up one front, its right edge below', [10, 30, 90], ['up'], [10, 30, 90]],
+    ['down one front, its left edge below', [10, 30, 90], ['down'], [10, 70, 90]],
+    ['up one and down the other, nearer to the first', [10, 20, 60], ['up', 'down'], [10, 20, 60]],
+    ['up one and down the other, nearer to the last', [40, 80, 95], ['up', 'down'], [5, 20, 60]],
+    ['up one and down the other, as near to both', [10, 30, 90], ['up', 'down'], [10, 30, 90]],
+  ] as const)('by hand: of a band that goes %s', (_, middles, fronts, stitches) => {
+    expect(ofBand(middles, ...fronts)).toEqual(stitches);
+  });
 
   it('are no step where no holes are worked', () => {
     expect(buttons('round', 'right front', 0).band).toBeUndefined();

@@ -49,6 +49,18 @@ describe('a backup', () => {
     expect(asSchemaSays({ ...JSON.parse(text), more: 1 })).toBe(false);
   });
 
+  it('too large to be made in one go has every entry once', async () => {
+    const store = await freshStore();
+    const { garment, plans } = scarf();
+    given(await store.saveGarment(garment, plans));
+    // 40 notes of 19,000 letters: more than two goes of 300,000
+    const texts = Array.from({ length: 40 }, (_, i) => `${i} ${'m'.repeat(19_000)}`);
+    for (const text of texts) given(await store.append(LONG, { kind: 'note', text }));
+    const { entries } = JSON.parse(given(await backupFile(store.box)).text);
+    const inOrder = entries.sort((a: { seq: number }, b: { seq: number }) => a.seq - b.seq);
+    expect(inOrder.map(({ text }: { text: string }) => text)).toEqual(texts);
+  });
+
   it('of any garment that can be knitted reads back the same, and is as the schema says', async () => {
     await fc.assert(
       fc.asyncProperty(knittableGarment(), async (any) => {

@@ -109,6 +109,14 @@ Next row: K3, *p6, k3, rep from * across row, end k3.
   > = Piece, other, 1 to make, lines 2
   > =   body from {castOn 21}, RS: 1 stocking 4 mm; hold
 
+### an end of one group is that of a longer repeat
+Cast on 43 sts.
+  > →43
+Next row: K3, *k1, p6, k3, rep from * across row, end k3.
+  > 43 Piece/body 1 RS k3, *k1, p6, k3; repeat from * to end
+  > = Piece, other, 1 to make, lines 2
+  > =   body from {castOn 43}, RS: 1 stocking 4 mm; hold
+
 ### a last repeat goes as far as the end has more
 Cast on 23 sts.
   > →23

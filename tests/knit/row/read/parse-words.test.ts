@@ -30,6 +30,8 @@ const cases: readonly (readonly [string, string])[] = [
   ['*K 1, P 1, repeat from * across row, ending with K 1.', '*k1, p1; repeat from * to last st, k1'],
   ['*P1, K1; rep from * across, end P1', '*p1, k1; repeat from * to last st, p1'],
   ['p2, *k4, p2, k1, p2; rep from *', 'p2, *k4, p2, k1, p2; repeat from * to end'],
+  // the star before 'rep' opens nothing: the row goes on behind it
+  ['*k1, p1*, * rep 3 times, knit', '[k1, p1] 4 times, knit to end'],
   ['sl 1, * k 1, p 1 * repeat between *’s to last st, k 1', 'sl1, *k1, p1; repeat from * to last st, k1'],
   ['*k3, rep from * ending last rep k2', '*k3; repeat from * to last 2 sts, k2'],
   ['*[k1, p1] twice, k2; rep from * to last st, k1', '*[k1, p1] 2 times, k2; repeat from * to last st, k1'],

@@ -120,6 +120,18 @@ describe('a line of a page', () => {
     expect(lines(...each)).toEqual(each);
   });
 
+  it('begin something new behind a wider distance than is usual, where every other one is wider as well', () => {
+    // the lines stand 12 and 20 points apart in turn: 12 is usual, and half as much again is wide
+    const ys = [700, 688, 668, 656, 636];
+    const each = ['Cast on 40.', 'Knit 2 rows.', 'Bind off.', 'Cast on 20.', 'Knit 9 rows.'];
+    const text = textOfPages([page(...each.map((text, i) => ({ text, x: 50, y: ys[i] as number })))]);
+    expect(text.split('\n\n').map((block) => block.split(/\s*\n|(?<=\.) /))).toEqual([
+      ['Cast on 40.', 'Knit 2 rows.'],
+      ['Bind off.', 'Cast on 20.'],
+      ['Knit 9 rows.'],
+    ]);
+  });
+
   it('takes a raised fraction to the words that it belongs to', () => {
     const raised = [
       { text: 'until it measures 12', x: 50, y: 700 },
