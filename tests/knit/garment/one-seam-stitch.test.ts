@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { isSince } from '../../../src/knit/garment/design.ts';
+import { type Design, isSince } from '../../../src/knit/garment/design.ts';
 import { draft } from '../../../src/knit/garment/draft.ts';
 import { finishedBeside } from '../../../src/knit/garment/finished-beside.ts';
 import { garmentKinds } from '../../../src/knit/garment/kinds/garments.ts';
@@ -13,6 +13,12 @@ import { share } from '../../by-turns.ts';
 import { told } from '../../told.ts';
 import { isFlat as isFlatTop } from './as-knitted.ts';
 
+/** With sleeves that end straight, and a stitch for each seam: of any designs hardly one in ten. */
+const sewnFlat = (): fc.Arbitrary<Design> =>
+  fc
+    .tuple(someDesign(), fc.constantFrom('drop' as const, 'indented' as const))
+    .map(([design, armhole]) => ({ ...design, kind: 'pullover', armhole, seamStitch: true }));
+
 /*
  * The drawing shows what is left when the seams have taken their stitch of each edge, as the finished measures do; a piece is
  * pinned out with those stitches, and yarn is needed for them: knittingmagic.biz, couture knitting, has selvages in the
@@ -22,8 +28,9 @@ import { isFlat as isFlatTop } from './as-knitted.ts';
 describe('the stitch that a seam takes', () => {
   it('is the same for the drawing, the finished measures, the blocking and the yarn', () => {
     let drafts = 0;
+    let flats = 0;
     fc.assert(
-      fc.property(someDesign(), (design) => {
+      fc.property(fc.oneof({ weight: 3, arbitrary: someDesign() }, sewnFlat()), (design) => {
         const made = draft(design);
         if (!made.ok) return;
         const { roundings, recipes, joints } = made.value;
@@ -40,6 +47,7 @@ describe('the stitch that a seam takes', () => {
         // where the pieces have no stitch for their seams, these take it of what is drawn; a sleeve that is sewn flat had none in the first edition
         const own = design.seamStitch === true ? 2 : 0;
         const isFlat = isFlatTop(design) && design.edition === undefined;
+        if (sleeves && isFlatTop(design) && own > 0) flats += 1;
         const taken = (2 - own) * back.unitMm;
         if (!open) expect(measured('chest')).toBeCloseTo(2 * (back.madeMm - taken), 6);
         const sleeve = drawn('sleeve width')?.madeMm ?? 0;
@@ -61,14 +69,18 @@ describe('the stitch that a seam takes', () => {
       { numRuns: share(80), endOnFailure: true },
     );
     expect(drafts).toBeGreaterThan(share(45));
+    expect(flats).toBeGreaterThan(share(8));
   });
 
   it('needs yarn where a piece has one for it: two columns of the back’s rows', () => {
+    let backs = 0;
     fc.assert(
       fc.property(someDesign(), (design) => {
         const needs = [false, true].map((seamStitch) => {
           const made = draft({
             ...design,
+            // a fitted rib may take other stitches than those
+            hem: { ...design.hem, heightMm: 0 },
             kind: 'vest',
             armhole: 'drop',
             silhouette: 'straight',
@@ -77,15 +89,29 @@ describe('the stitch that a seam takes', () => {
           if (!made.ok) return undefined;
           const back = made.value.recipes.slice(0, 1);
           const need = yarnFor({ name: 'any', pieces: back });
-          const width = made.value.roundings.find(({ measure }) => measure === 'width at the underarm');
-          return need.ok ? { metres: need.value.metres, count: width?.count ?? 0 } : undefined;
+          const counted = (measure: string) =>
+            made.value.roundings.find((one) => one.measure === measure && one.piece === 'Back')?.count ?? 0;
+          if (!need.ok) return undefined;
+          const sections = need.value.makes.flatMap((make) => make.sections);
+          return {
+            loops: sections.reduce((sum, { loops }) => sum + loops, 0),
+            count: counted('width at the underarm'),
+            rows: counted('length'),
+            sloped: counted('shoulder drop'),
+          };
         });
         const [without, withOne] = needs;
         if (!without || !withOne) return;
-        // whole stitches of one parity may make the seams' two none or four
-        expect(Math.sign(withOne.metres - without.metres)).toBe(Math.sign(withOne.count - without.count));
+        backs += 1;
+        // whole stitches of one parity may make the seams' two none or four; each is cast on, worked up to the shoulder at
+        // least, and bound off on its slope or behind its last row
+        const more = withOne.count - without.count;
+        const loops = withOne.loops - without.loops;
+        expect(loops).toBeGreaterThanOrEqual(more * (1 + without.rows - without.sloped));
+        expect(loops).toBeLessThanOrEqual(more * (2 + without.rows));
       }),
       { numRuns: share(40), endOnFailure: true },
     );
+    expect(backs).toBeGreaterThan(share(25));
   });
 });

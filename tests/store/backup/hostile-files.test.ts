@@ -65,6 +65,7 @@ describe('a hostile or broken file', () => {
     ['from a newer app', JSON.stringify({ ...honest, version: BACKUP_VERSION + 1 }), 'backup-newer'],
     ['of another program', '{"format":"something else","version":1}', 'backup-not-ours'],
     ['that is a list', '[]', 'backup-not-ours'],
+    ['that is nothing behind a thousand spaces', `${' '.repeat(1000)}null`, 'backup-not-ours'],
     ['that is no JSON', 'PK\u0003\u0004', 'backup-not-json'],
     ['that was cut off', JSON.stringify(honest).slice(0, -20), 'backup-not-json'],
     [

@@ -141,7 +141,7 @@ describe('settings', () => {
   });
 });
 
-describe('a list of 300 garments', () => {
+describe('a list of many garments', () => {
   it('reads summaries alone', async () => {
     const store = await freshStore();
     for (let i = 0; i < 60; i += 1) {
