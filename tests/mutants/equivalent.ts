@@ -408,4 +408,18 @@ export const equivalents: readonly Equivalent[] = [
     after: '+',
     why: 'only whether it is odd or even counts',
   },
+  {
+    file: 'src/knit/piece/form/check.ts',
+    line: "const number = /^shaping (\\d+)$/.exec(field ?? '')?.[1];",
+    before: '/^shaping (\\d+)$/',
+    after: '/^shaping (\\d*)$/',
+    why: 'the planner names a shaping by its number, never without one',
+  },
+  {
+    file: 'src/knit/written/merge-sizes.ts',
+    line: 'for (let j = lines.length - 1; j >= 0; j -= 1)',
+    before: '-',
+    after: '+',
+    why: 'behind the last line nothing is alike, and behind its end an array of numbers takes nothing',
+  },
 ];

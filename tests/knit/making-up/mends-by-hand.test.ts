@@ -143,6 +143,15 @@ describe('what mends', () => {
     expect(said(asked(before, longer(before, ...changes)))).toEqual(lines);
   });
 
+  it('takes along what it would put further off: sleeves of 12 rows leave the back of 8 four rows behind, where it was two', () => {
+    // front 8 + 2 + 2 rows at its raglan, sleeves 8 + 2, back 8
+    const mends = said(asked(raglans, longer(raglans, 'Front b 2', 'Sleeve b 2')));
+    expect(mends.filter((line) => line.startsWith('-'))).toEqual([
+      '- Sleeve 1+2 Sleeve 1 b by 2; Back 1 Back 1 b by 4',
+      '- Back 1 Back 1 b by 2',
+    ]);
+  });
+
   it('armholes 36 mm longer than their caps: six rows of 3 mm on either side of both', () => {
     expect(said(asked(pullover, longer(pullover, 'Back armhole 8', 'Front armhole 8')))).toEqual([
       'kind seam of armhole unit mm piece Back to Sleeve was 52.8 now 100.8 other 64.8 longerMm 36 | kind seam of armhole unit mm piece Front to Sleeve was 52.8 now 99.3 other 64.8 longerMm 34.5: not begun',

@@ -83,6 +83,17 @@ describe('a pattern looked through as a technical editor does', () => {
     expect(withRow(({ after }) => ({ after: after + 2 }))).toEqual(['counts', 'sums']);
   });
 
+  it('a size that nobody can say the length or the chest of is told for its measures, not for what its rows make', () => {
+    for (const name of ['length', 'chest'] as const)
+      expect(changed((size) => ({ ...size, finished: { ...size.finished, [name]: undefined } }))).toEqual([
+        'measures',
+      ]);
+  });
+
+  it('names with numbers are no list of figures', () => {
+    expect(toMend(`${text}\n\nFor more see (page 1, page 2, page 3).`, sizes, US)).toEqual([]);
+  });
+
   it('a length that the rows do not make is found', () => {
     expect(changed((size) => ({ ...size, finished: { ...size.finished, length: 700 } }))).toEqual([
       'measures',

@@ -49,6 +49,8 @@ describe('the making up of a pattern in words of others (sentences of our own, i
       'Wash it by hand.',
     );
     expect(found.unread).toEqual(['Fold the hem to the inside and slip it down']);
+    const worn = told('TO MAKE UP', 'Sew side seams.', '', 'TO WEAR IT', 'Sew shoulder seams.');
+    expect([...worn.told.seams]).toEqual(['side']);
   });
 
   it('our own sentence outside of any heading is read, and one of others is not', () => {

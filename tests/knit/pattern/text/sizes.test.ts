@@ -54,6 +54,8 @@ describe('a list of sizes is read for each of them', () => {
       1: K2 (3, 4) sts → 3 sizes: k 2 ( 3 , 4 ) sts
       K10 (12, 14, 16) sts, k 2 (3, 4) → 4 sizes: k 10 ( 12 ) sts , k 2 | k 10 ( 14 ) sts , k 3 | k 10 ( 16 ) sts , k 4 | odd at 2
       Every 4th (5th, 6th) row → 3 sizes: every 4 th row | every 5 th row | every 6 th row
+      inc in next (3rd, 5th) row → 3 sizes: inc in next row | inc in 3 rd row | inc in 5 th row
+      inc in next (RS) row → 1 sizes: inc in next ( rs ) row | inc in next ( rs ) row | inc in next ( rs ) row
       Every 1st (2nd, 3rd) row → 3 sizes: every 1 st row | every 2 nd row | every 3 rd row
       38 cm (40 cm, 42 cm) long → 3 sizes: 38 cm long | 40 cm long | 42 cm long
       38 cm (15 in) long → 1 sizes: 38 cm ( 15 in ) long | 38 cm ( 15 in ) long | 38 cm ( 15 in ) long

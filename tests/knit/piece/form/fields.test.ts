@@ -89,6 +89,11 @@ describe('rows as a rhythm', () => {
       'blank at x rhythm 1 every',
       'not a whole number x at x rhythm 2 times',
     ]);
+    // more rows than any part may have are not laid out one by one
+    const endless = { first: '1', rhythm: [{ every: '2', times: '10000' }] };
+    const rows: number[] = [];
+    read((report) => rows.push(...readRhythm(endless, at, report)));
+    expect([rows.length, rows.at(-1)]).toEqual([9999, 1 + 2 * 9998]);
     const once = { first: '4', rhythm: [{ every: '', times: '1' }] };
     expect(read((report) => readRhythm(once, at, report))).toEqual([[4]]);
   });

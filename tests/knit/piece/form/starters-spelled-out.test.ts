@@ -102,6 +102,8 @@ it('halves of stitches and of rows are rounded to the nearest', () => {
     sleeveRows: 92,
     steps: 3,
   });
+  // 230 mm are 39.9, nearer to 38 than to 42
+  expect(starterSizes({ stitches: 17.35, rows: 24 }).cuff).toBe(38);
   // 50.4 mm of ten stitches are five, 80 mm of shoulder at 7.2 to 100 mm eight: two steps
   expect(starterSizes({ stitches: 7.2, rows: 10 })).toMatchObject({
     armholeGroup: 2,

@@ -98,6 +98,17 @@ describe('a garment of straight panels', () => {
     expect(found && faultOf(shape, found)).toBe(fault);
   });
 
+  it.each([
+    // a border of ten rows, two above it, two that bind off the shoulders
+    [{ length: 14 }, undefined],
+    [{ length: 13 }, 'too short'],
+    [{ sleeveLength: 12 }, undefined],
+    [{ sleeveLength: 11 }, 'too short'],
+  ])('two rows between border and end are enough: %j', (over, fault) => {
+    const usual = straightCounts(usualShape, gauge);
+    expect(usual && faultOf(usualShape, { ...usual, border: 10, ...over })).toBe(fault);
+  });
+
   it('can be knitted whatever is said, and its pieces agree (law)', () => {
     const mm = (min: number, max: number) =>
       fc.oneof(

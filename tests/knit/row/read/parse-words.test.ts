@@ -30,6 +30,10 @@ const cases: readonly (readonly [string, string])[] = [
   ['*K 1, P 1, repeat from * across row, ending with K 1.', '*k1, p1; repeat from * to last st, k1'],
   ['*P1, K1; rep from * across, end P1', '*p1, k1; repeat from * to last st, p1'],
   ['p2, *k4, p2, k1, p2; rep from *', 'p2, *k4, p2, k1, p2; repeat from * to end'],
+  [
+    '*k1, p1, rep from * 3 times, k2, rep from * to end',
+    '[k1, p1] 4 times, k2, *k1, p1; repeat from * to end',
+  ],
   // the star before 'rep' opens nothing: the row goes on behind it
   ['*k1, p1*, * rep 3 times, knit', '[k1, p1] 4 times, knit to end'],
   ['sl 1, * k 1, p 1 * repeat between *’s to last st, k 1', 'sl1, *k1, p1; repeat from * to last st, k1'],
@@ -101,6 +105,16 @@ describe('a row in a pattern’s words', () => {
     expect(faults('  ,')).toEqual([['stitch expected', 1, 4]]);
     expect(faults('rep')).toEqual([['nothing before the repeat', 1, 4]]);
     expect(faults('k2,\nrepeat')).toEqual([]);
+  });
+
+  it('says where stitches are put that nobody says the place of', () => {
+    for (const text of ['k12, place them', 'k12, put these', 'k12, leave those 12 sts']) {
+      const row = parseRow(text);
+      expect(row.ok ? [] : row.faults.map(({ code, at }) => [code, at.column]), text).toEqual([
+        ['stitch or repeat expected', 6],
+      ]);
+    }
+    expect(read('k12, place them on a holder')).toBe('k12');
   });
 
   it('says where a bracket was not closed', () => {

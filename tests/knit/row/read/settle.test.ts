@@ -58,6 +58,7 @@ describe('a row on the needle', () => {
     ['[kfb] to last 8 sts, k8 | markers 8', 'kfb to marker, sm, k8', 12, 4],
     ['[k2tog] 3 times, k6 | markers 3', '(k2tog) 3 times, pm, k6', 12],
     ['[k1, m1, k1] 2 times, k8 | markers 6', '(k1, m1, k1) twice, pm, k8', 12],
+    ['[k2tog] 4 times, k12 | markers 4', '(k2tog) 4 times, k12', 20, 8],
     ['k2, k10 | markers 2 9', 'k2, pm, k10', 12, 9],
     ['k2, k2tog, k8 | markers 2 8', 'k2, sm, k2tog, k8', 12, 2, 9],
     ['k5 | turned', 'k5, turn', 12],

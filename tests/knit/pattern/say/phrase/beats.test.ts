@@ -7,7 +7,7 @@ describe('a rhythm, in all its wordings,', () => {
   it.each(
     table(`
       Dec 1 st at each end of {next|this|same} row → shape: change -1, edge both, beats [{first 1, every 1, times 1}]
-      Dec 1 st at each end {of next|on next|in next|at next|over next|for next|of the next|of each of next|working next} 4 rows → shape: change -1, edge both, beats [{first 1, every 1, times 4}]
+      Dec 1 st at each end {of next|on next|in next|at next|over next|for next|of the next|of each of next|of each next|working next} 4 rows → shape: change -1, edge both, beats [{first 1, every 1, times 4}]
       Dec 1 st at each end of next 3 RS rows → shape: change -1, edge both, beats [{side RS, first 1, every 2, times 3}]
       Dec 1 st at each end of next 3 WS rows → shape: change -1, edge both, beats [{side WS, first 1, every 2, times 3}]
       Dec 1 st at each end of next {alt|other|second|alternating} row → shape: change -1, edge both, beats [{first 2, every 2, times 1}]
