@@ -93,9 +93,9 @@ export const planted: readonly Planted[] = [
     name: 'a written pattern’s gauge a ninth too large',
     changes: [
       {
-        file: 'src/knit/written/english.ts',
-        from: 'rows = 10 cm',
-        to: 'rows = 9 cm',
+        file: 'src/knit/written/write-pattern.ts',
+        from: "units === 'cm' ? '10 cm' :",
+        to: "units === 'cm' ? '9 cm' :",
       },
     ],
     red: {

@@ -104,11 +104,11 @@ describe('the stitch that a seam takes', () => {
         if (!without || !withOne) return;
         backs += 1;
         // whole stitches of one parity may make the seams' two none or four; each is cast on, worked up to the shoulder at
-        // least, and bound off on its slope or behind its last row
+        // least, and bound off on its slope or behind its last row, the left one of two a row later
         const more = withOne.count - without.count;
         const loops = withOne.loops - without.loops;
         expect(loops).toBeGreaterThanOrEqual(more * (1 + without.rows - without.sloped));
-        expect(loops).toBeLessThanOrEqual(more * (2 + without.rows));
+        expect(loops).toBeLessThanOrEqual(more * (2 + without.rows) + more / 2);
       }),
       { numRuns: share(40), endOnFailure: true },
     );
