@@ -188,7 +188,7 @@ describe('the source tree', () => {
     };
     expect(sources.flatMap(stray)).toEqual([]);
     const follow = (text: string) => stray({ path: 'knit/pattern/follow/even.ts', text });
-    expect(follow("import type { Until } from '../say/statement.ts';")).toEqual([]);
+    expect(follow("import type { Until } from '../say/how-far.ts';")).toEqual([]);
     expect(follow("import { readUntil } from '../say/phrase/until.ts';")).toHaveLength(1);
     expect(follow("import { lines } from '../text/lines.ts';")).toHaveLength(1);
     expect(

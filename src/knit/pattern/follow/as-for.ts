@@ -1,5 +1,6 @@
 import { type Fault, fault } from '../../fault.ts';
-import type { AsFarAs, From, Place, Said, Statement } from '../say/statement.ts';
+import type { AsFarAs, From, Place } from '../say/how-far.ts';
+import type { Said, Statement } from '../say/statement.ts';
 import type { Build, Mark, PartBuild, PieceBuild, Resting } from './build/build.ts';
 import { countDiffers } from './build/compare.ts';
 import { type Copying, copyRows } from './build/copy-rows.ts';

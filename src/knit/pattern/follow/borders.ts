@@ -1,6 +1,7 @@
 import { type Fault, fault } from '../../fault.ts';
 import type { Edge } from '../../piece/recipe.ts';
-import type { EdgeName, Statement } from '../say/statement.ts';
+import type { EdgeName } from '../say/how-far.ts';
+import type { Statement } from '../say/statement.ts';
 import { hasBorders, keepBorder, keepOn } from './build/borders.ts';
 import {
   type Build,

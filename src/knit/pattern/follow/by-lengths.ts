@@ -1,5 +1,5 @@
 import { type Fault, fault } from '../../fault.ts';
-import type { Beat } from '../say/statement.ts';
+import type { Beat } from '../say/how-far.ts';
 import type { Build, PartBuild, PieceBuild } from './build/build.ts';
 import { MOST_ROWS, rowHeight } from './build/push-row.ts';
 import { workUntil } from './build/work-until.ts';

@@ -11,10 +11,11 @@ import { makeOwnRow } from './build/make-row.ts';
 import type { LineNotes } from './build/notes.ts';
 import { isDone } from './build/part.ts';
 import { countAfter, noteCount } from './build/uncounted.ts';
+import { makesRows } from './makes-rows.ts';
 import { closePiece } from './other-side.ts';
 import { unread, workOwnWords } from './own-words.ts';
 import { sayAgain } from './repeat-stars.ts';
-import { doStatement, makesRows } from './statement.ts';
+import { doStatement } from './statement.ts';
 
 /** These are told; the row they speak of is worked all the same. */
 const NOTICES: ReadonlySet<FaultCode> = new Set<FaultCode>([

@@ -1,5 +1,6 @@
 import { type Fault, fault } from '../../fault.ts';
-import type { Beat, Said, Statement } from '../say/statement.ts';
+import type { Beat } from '../say/how-far.ts';
+import type { Said, Statement } from '../say/statement.ts';
 import type { Build, PartBuild, PieceBuild, Track } from './build/build.ts';
 import { countDiffers } from './build/compare.ts';
 import { edgeFinder } from './build/edge.ts';

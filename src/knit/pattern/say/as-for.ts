@@ -9,10 +9,11 @@ import {
   takesOne,
   took,
 } from '../../row/read/cursor.ts';
+import type { AsFarAs, Place } from './how-far.ts';
 import { readReversing } from './other-side.ts';
 import { readPieceName, readPlace } from './phrase/place.ts';
 import { readUntil } from './phrase/until.ts';
-import type { AsFarAs, Place, Statement } from './statement.ts';
+import type { Statement } from './statement.ts';
 
 /** 'work as for back to armhole', 'shape armhole as for back', 'same as left front, reversing all shaping'. */
 export const readAsFor = (c: Cursor): Statement | undefined =>

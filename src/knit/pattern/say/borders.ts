@@ -11,10 +11,11 @@ import {
   takes,
 } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
+import type { EdgeName } from './how-far.ts';
 import { readEdgeOf } from './phrase/edge.ts';
 import { readFabric } from './phrase/fabric.ts';
 import { takeFirst } from './phrase/ordinal.ts';
-import type { BorderSaid, EdgeName, FabricSaid, Statement } from './statement.ts';
+import type { BorderSaid, FabricSaid, Statement } from './statement.ts';
 
 /**
  * 'keeping 6 sts at each end in garter st', 'with first and last 5 sts in moss st', 'keep garter st borders': edges that

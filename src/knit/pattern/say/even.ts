@@ -16,12 +16,13 @@ import {
   takeTo,
   took,
 } from '../../row/read/cursor.ts';
+import type { Until } from './how-far.ts';
 import { ending } from './phrase/ending.ts';
 import { patternNamed, readFabric } from './phrase/fabric.ts';
 import { readOver, readThese } from './phrase/over.ts';
 import { readRowsThen } from './phrase/rows-then.ts';
 import { readUntil, skipRowsOf } from './phrase/until.ts';
-import type { FabricSaid, Statement, Until } from './statement.ts';
+import type { FabricSaid, Statement } from './statement.ts';
 
 const EVEN = [
   'even',

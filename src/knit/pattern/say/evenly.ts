@@ -1,8 +1,9 @@
 import { attempt, type Cursor, takeAnyPhrase, takeNumber, takePhrase, takes } from '../../row/read/cursor.ts';
 import { STS } from '../../row/read/goal.ts';
+import type { Beat } from './how-far.ts';
 import { seesEnding, takeFirst } from './phrase/ordinal.ts';
 import { readToCount } from './phrase/until.ts';
-import type { Beat, Statement } from './statement.ts';
+import type { Statement } from './statement.ts';
 
 /** `counted` where the text says how many: 'inc on next row' leaves that to what was said before. */
 export const readEvenly = (

@@ -16,9 +16,10 @@ import {
   takeWhole,
 } from '../../row/read/cursor.ts';
 import { readTimes, STS } from '../../row/read/goal.ts';
+import type { Beat, EdgeName } from './how-far.ts';
 import { readBeats, readBeatsBefore } from './phrase/beats.ts';
 import { readEdgeOf } from './phrase/edge.ts';
-import type { Beat, EdgeName, GroupSaid, Statement } from './statement.ts';
+import type { GroupSaid, Statement } from './statement.ts';
 
 /** 'bind off 5 sts at beg of next 2 rows, then 7 sts at beg of foll 2 rows', '… at neck edge every other row 3 times'. */
 export const readGroups = (c: Cursor): Statement | undefined =>

@@ -14,8 +14,9 @@ import { means } from '../../row/read/meanings.ts';
 import { HEADINGS, PIECES, SHAPED, SIDES } from '../../row/read/vocabulary.ts';
 import { castOnAhead } from './front-door.ts';
 import { readFabric } from './phrase/fabric.ts';
+import type { Place } from './how-far.ts';
 import { readSide } from './phrase/side.ts';
-import type { Place, Statement } from './statement.ts';
+import type { Statement } from './statement.ts';
 import { halfOf, titleOf } from './title.ts';
 
 /** A heading at the start of a sentence, up to its colon, or the whole sentence when it is nothing else. */

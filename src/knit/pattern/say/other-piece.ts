@@ -10,9 +10,10 @@ import {
 } from '../../row/read/cursor.ts';
 import { means } from '../../row/read/meanings.ts';
 import { headingOf } from './heading.ts';
+import type { PieceSaid } from './how-far.ts';
 import { readReversing } from './other-side.ts';
 import { readPieceName } from './phrase/place.ts';
-import type { Add, PieceSaid } from './statement.ts';
+import type { Add } from './statement.ts';
 
 /** 'Work left front to correspond', 'make right front to match left front, reversing shapings': a heading and what it is worked as. */
 export const readOtherPiece = (c: Cursor, add: Add): boolean =>

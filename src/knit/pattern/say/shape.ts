@@ -13,10 +13,11 @@ import {
 } from '../../row/read/cursor.ts';
 import { readTimes, STS } from '../../row/read/goal.ts';
 import { readEvenly } from './evenly.ts';
+import type { Beat, EdgeName } from './how-far.ts';
 import { readBeats, readBeatsBefore } from './phrase/beats.ts';
 import { readEdgeOf } from './phrase/edge.ts';
 import { readToCount } from './phrase/until.ts';
-import type { Beat, EdgeName, Statement } from './statement.ts';
+import type { Statement } from './statement.ts';
 
 const CHANGES: Readonly<Record<string, number>> = {
   dec: -1,

@@ -1,6 +1,7 @@
 import { isWord } from '../../row/read/cursor.ts';
 import type { Token } from '../../row/read/lex.ts';
-import type { Beat, Said, Statement } from './statement.ts';
+import type { Beat } from './how-far.ts';
+import type { Said, Statement } from './statement.ts';
 
 type Shape = Extract<Statement, { is: 'shape' }>;
 

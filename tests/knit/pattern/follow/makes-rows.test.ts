@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { makesRows } from '../../../../src/knit/pattern/follow/statement.ts';
+import { makesRows } from '../../../../src/knit/pattern/follow/makes-rows.ts';
 import { saidIn } from '../say/said.ts';
 
 /** A sentence of each kind; what makes rows is spelled out, since a stretch of a text without any is no piece. */

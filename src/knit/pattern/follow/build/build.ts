@@ -4,16 +4,8 @@ import type { MeasuredGauge } from '../../../measured-gauge.ts';
 import type { Edge, PartEnd, PartStart } from '../../../piece/recipe.ts';
 import type { Item } from '../../../row/read/notation.ts';
 import type { Side, Step } from '../../../row/step.ts';
-import type {
-  Beat,
-  From,
-  Half,
-  MarkName,
-  PieceHeading,
-  Said,
-  Statement,
-  Title,
-} from '../../say/statement.ts';
+import type { Beat, From, MarkName } from '../../say/how-far.ts';
+import type { Half, PieceHeading, Said, Statement, Title } from '../../say/statement.ts';
 import type { Announced, Counts, LineNotes } from './notes.ts';
 
 /** A pattern while it is being knitted on paper. Everything here changes as its lines are read. */

@@ -1,5 +1,5 @@
 import type { Edge } from '../../../piece/recipe.ts';
-import type { EdgeName } from '../../say/statement.ts';
+import type { EdgeName } from '../../say/how-far.ts';
 import { otherEdge, type PartBuild, type PieceBuild, startEdge } from './build.ts';
 import { neckOf } from './part.ts';
 

@@ -1,6 +1,6 @@
 import { type Fault, fault } from '../../../fault.ts';
 import type { Side } from '../../../row/step.ts';
-import type { EndEdge } from '../../say/statement.ts';
+import type { EndEdge } from '../../say/how-far.ts';
 import type { PartBuild, PieceBuild } from './build.ts';
 import { endSideOf, lastSide } from './target.ts';
 

@@ -1,6 +1,7 @@
 import type { Edge, PartStart } from '../../../piece/recipe.ts';
 import type { Side } from '../../../row/step.ts';
-import type { MarkName, PieceHeading } from '../../say/statement.ts';
+import type { MarkName } from '../../say/how-far.ts';
+import type { PieceHeading } from '../../say/statement.ts';
 import {
   type Borders,
   type Build,

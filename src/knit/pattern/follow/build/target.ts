@@ -1,5 +1,5 @@
 import { otherSide, type Side } from '../../../row/step.ts';
-import type { EndEdge, From, MarkName, PieceSaid, Place, Until } from '../../say/statement.ts';
+import type { EndEdge, From, MarkName, PieceSaid, Place, Until } from '../../say/how-far.ts';
 import { type Build, nextSide, otherEdge, type PartBuild, type PieceBuild, type Stretch } from './build.ts';
 import { markOf, neckOf } from './part.ts';
 import { rowHeight } from './push-row.ts';

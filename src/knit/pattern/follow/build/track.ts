@@ -1,5 +1,5 @@
 import { otherSide, type Side } from '../../../row/step.ts';
-import type { Beat } from '../../say/statement.ts';
+import type { Beat } from '../../say/how-far.ts';
 import { nextSide, type PartBuild, type Shaped, type Track } from './build.ts';
 
 /** Rows until the first shaping row of a beat, counting that row. */

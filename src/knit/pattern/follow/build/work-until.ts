@@ -1,6 +1,6 @@
 import { type Fault, fault } from '../../../fault.ts';
 import { otherSide } from '../../../row/step.ts';
-import type { Until } from '../../say/statement.ts';
+import type { Until } from '../../say/how-far.ts';
 import type { Build, PartBuild, PieceBuild } from './build.ts';
 import { countDiffers } from './compare.ts';
 import { endDiffers } from './end-differs.ts';

@@ -16,7 +16,7 @@ import {
 import { readTimes } from '../../../row/read/goal.ts';
 import { means } from '../../../row/read/meanings.ts';
 import type { Side } from '../../../row/step.ts';
-import type { Beat } from '../statement.ts';
+import type { Beat } from '../how-far.ts';
 import { readLength } from './measure.ts';
 import { readToCount, readUntil } from './until.ts';
 

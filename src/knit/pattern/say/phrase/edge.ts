@@ -1,5 +1,5 @@
 import { attempt, type Cursor, sees, takeAnyPhrase, takes, took } from '../../../row/read/cursor.ts';
-import type { EdgeName } from '../statement.ts';
+import type { EdgeName } from '../how-far.ts';
 
 const NECK = 'neck|front|inside|inner|center|v|opening|neckline';
 

@@ -15,7 +15,7 @@ import {
   took,
 } from '../../../row/read/cursor.ts';
 import type { Side } from '../../../row/step.ts';
-import type { EndEdge } from '../statement.ts';
+import type { EndEdge } from '../how-far.ts';
 import { readSide } from './side.ts';
 
 /** ', ending with a WS row', 'ending with RS facing for next row', 'end with row 4 of pattern'. */

@@ -9,7 +9,7 @@ import {
   takesOne,
 } from '../../../row/read/cursor.ts';
 import { means, withoutWords } from '../../../row/read/meanings.ts';
-import type { MarkName, PieceSaid, Place } from '../statement.ts';
+import type { MarkName, PieceSaid, Place } from '../how-far.ts';
 import { takeFirst, takeSecond } from './ordinal.ts';
 
 const PLACES: Readonly<Record<string, Place>> = {

@@ -1,5 +1,5 @@
 import { attempt, type Cursor, takeAnyPhrase, takeNumber, takes } from '../../../row/read/cursor.ts';
-import type { Until } from '../statement.ts';
+import type { Until } from '../how-far.ts';
 import { ending } from './ending.ts';
 
 /**

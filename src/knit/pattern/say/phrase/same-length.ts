@@ -8,7 +8,7 @@ import {
   takesOne,
   took,
 } from '../../../row/read/cursor.ts';
-import type { Place, Until } from '../statement.ts';
+import type { Place, Until } from '../how-far.ts';
 import { ending } from './ending.ts';
 import { readLength } from './measure.ts';
 import { readPieceName, readPlace } from './place.ts';

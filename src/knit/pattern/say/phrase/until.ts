@@ -13,7 +13,7 @@ import {
   takeTo,
   took,
 } from '../../../row/read/cursor.ts';
-import type { MarkName, Until } from '../statement.ts';
+import type { MarkName, Until } from '../how-far.ts';
 import { ending } from './ending.ts';
 import { readLength } from './measure.ts';
 import { seesEnding } from './ordinal.ts';

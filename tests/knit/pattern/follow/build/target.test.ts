@@ -9,7 +9,7 @@ import {
   roundTo,
   targetOf,
 } from '../../../../../src/knit/pattern/follow/build/target.ts';
-import type { Until } from '../../../../../src/knit/pattern/say/statement.ts';
+import type { Until } from '../../../../../src/knit/pattern/say/how-far.ts';
 import type { Side } from '../../../../../src/knit/row/step.ts';
 import { castOn } from './in-hand.ts';
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Track } from '../../../../../src/knit/pattern/follow/build/build.ts';
 import { evenRows, runTrack } from '../../../../../src/knit/pattern/follow/build/run-rows.ts';
 import { firstDue, startTrack } from '../../../../../src/knit/pattern/follow/build/track.ts';
-import type { Beat } from '../../../../../src/knit/pattern/say/statement.ts';
+import type { Beat } from '../../../../../src/knit/pattern/say/how-far.ts';
 import type { Edge } from '../../../../../src/knit/piece/recipe.ts';
 import type { Side } from '../../../../../src/knit/row/step.ts';
 import { castOn } from './in-hand.ts';

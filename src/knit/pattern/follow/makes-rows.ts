@@ -1,0 +1,17 @@
+import type { Statement } from '../say/statement.ts';
+
+const ROW_MAKERS = new Set<Statement['is']>([
+  'row',
+  'rows',
+  'even',
+  'shape',
+  'evenly',
+  'groups',
+  'bind off',
+  'repeat rows',
+  'repeat named',
+  'as for',
+  'other side',
+]);
+
+export const makesRows = (statement: Statement): boolean => ROW_MAKERS.has(statement.is);
