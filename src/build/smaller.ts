@@ -20,7 +20,21 @@ const done = '.cache/smaller';
 
 const WEEK_MS = 7 * 24 * 60 * 60 * 1000;
 
-const options = { module: true, ecma: 2020, mangle: false, compress: { passes: 2 } } as const;
+/** What is written alike packs better than what is written short: no commas for stops, no `&&` for `if`. */
+const options = {
+  module: true,
+  ecma: 2020,
+  mangle: false,
+  compress: {
+    passes: 3,
+    keep_fargs: false,
+    unsafe_arrows: true,
+    sequences: false,
+    conditionals: false,
+    booleans: false,
+    comparisons: false,
+  },
+} as const;
 
 /** Another release of the minifier begins anew, as other options do. */
 const rules = readFileSync('node_modules/terser/package.json', 'utf8') + JSON.stringify(options);

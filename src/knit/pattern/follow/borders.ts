@@ -32,17 +32,20 @@ export function doBorders(
     const kept = fabricOf(fabric, build, part);
     const edges = edgesOf(edge, piece, part);
     if (kept?.is !== 'face' || edges === undefined) return fault('place not known');
-    for (const at of edges) keepBorder(part, at, stitches, kept.rows);
+    for (const at of edges) keepBorder(part, at, stitches, kept.rows, said.throughout);
   }
   return undefined;
 }
 
-function edgesOf(edge: EdgeName, piece: PieceBuild, part: PartBuild): readonly Edge[] | undefined {
+function edgesOf(edge: EdgeName | 'unsaid', piece: PieceBuild, part: PartBuild): readonly Edge[] | undefined {
   const neck = neckOf(piece, part);
   switch (edge) {
     case 'both':
       return ['right', 'left'];
+    case 'unsaid':
+      return isHalf(piece) ? [neck] : undefined;
     case 'neck':
+    case 'inside':
       return [neck];
     case 'armhole':
       return [otherEdge(neck)];

@@ -100,6 +100,8 @@ function workSaid(
     statement.is !== 'multiple'
   ) {
     note.kind = 'talk';
+    // 'Note: keep 4 sts at each end in garter st throughout' is an order, and nobody knows for which pieces
+    if (statement.is === 'borders' && build.part === undefined) tellNothing(here, note);
     return;
   }
   const { part: now } = build;
@@ -173,15 +175,16 @@ function tellAnnounced(build: Build, next?: Said['statement']): void {
 const BEGINS: ReadonlySet<Said['statement']['is']> = new Set(['cast on', 'pick up', 'as for', 'gauge']);
 
 /** A text that casts nothing on and states counts all the same: its rows are no stitch pattern. */
-function tellNothingOn({ said }: Extract<Flow, { is: 'said' }>, note: LineNotes): void {
+function tellNothingOn(here: Extract<Flow, { is: 'said' }>, note: LineNotes): void {
+  const { said } = here;
   const { statement } = said;
   const counts = said.stated !== undefined || statement.is === 'stated' || statement.is === 'bind off';
-  if (counts && !note.faults.some(({ code }) => code === 'nothing on the needle'))
-    note.faults.push({ ...fault('nothing on the needle'), at: { line: said.line, column: said.column } });
+  if (counts && !note.faults.some(({ code }) => code === 'nothing on the needle')) tellNothing(here, note);
 }
 
 /** 'FRONT' and then rows, where the back is still on the needle and nothing is cast on: said once, at the first of them. */
-function tellUnbegun(build: Build, { said }: Extract<Flow, { is: 'said' }>, note: LineNotes): void {
+function tellUnbegun(build: Build, here: Extract<Flow, { is: 'said' }>, note: LineNotes): void {
+  const { said } = here;
   const { pending, part, piece } = build;
   const { statement } = said;
   if (pending === undefined || pending === build.told || part === undefined || isDone(part)) return;
@@ -190,8 +193,12 @@ function tellUnbegun(build: Build, { said }: Extract<Flow, { is: 'said' }>, note
   if (statement.is === 'groups' && statement.work === 'co') return;
   if (!pending.name.split(' ').every((word) => means(word, 'piece with a cast-on of its own'))) return;
   build.told = pending;
-  note.faults.push({ ...fault('nothing on the needle'), at: { line: said.line, column: said.column } });
+  tellNothing(here, note);
 }
+
+const tellNothing = ({ said }: Extract<Flow, { is: 'said' }>, note: LineNotes): void => {
+  note.faults.push({ ...fault('nothing on the needle'), at: { line: said.line, column: said.column } });
+};
 
 /** 'Inc 1 st at each end of every 4th row. When there are 50 sts, …': the shaping goes on until then. */
 function withCountBehind(said: Said, next: Said | undefined): Said {

@@ -1,11 +1,12 @@
 import { type Fault, fault } from '../../fault.ts';
-import { END, type Item } from '../../row/read/notation.ts';
+import { END, type Item, takenBy } from '../../row/read/notation.ts';
 import type { Said, Statement } from '../say/statement.ts';
 import type { Build, PartBuild, PieceBuild } from './build/build.ts';
 import { resolveGap } from './build/gap.ts';
 import { isDone } from './build/part.ts';
 import { pieceInHand } from './build/piece-in-hand.ts';
 import { defineRow, definingHere, rowsWithoutLabel } from './define-row.ts';
+import { closePiece } from './other-side.ts';
 import { doRejoin } from './rejoin.ts';
 import { doRow } from './row.ts';
 
@@ -32,9 +33,19 @@ export function doRowOrDefine(
     return undefined;
   }
   const piece = pieceInHand(build);
+  if (part) joinBothSides(build, piece, part, statement.items);
   const items = closingGap(statement, (part as PartBuild).gap);
   const now = readyFor(build, piece, part as PartBuild, castsOn(statement));
   return doRow(build, piece, now, { ...statement, items }, ahead);
+}
+
+/** Both sides were worked at once, and the row goes over them both: the other one is what the first was. */
+function joinBothSides(build: Build, piece: PieceBuild, part: PartBuild, items: readonly Item[]): void {
+  const taken = takenBy(items) ?? 0;
+  if (!piece.bothSides || !items.some(isCastOn) || taken === 0 || taken !== 2 * part.live) return;
+  closePiece(build, piece);
+  part.end = undefined;
+  build.part = part;
 }
 
 /** 'Next row: cast on 2 sts over bound off sts' and no more: what lies on either side of the gap is worked as well. */

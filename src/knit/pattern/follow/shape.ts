@@ -4,7 +4,7 @@ import type { Said, Statement } from '../say/statement.ts';
 import type { Build, PartBuild, PieceBuild, Track } from './build/build.ts';
 import { countDiffers } from './build/compare.ts';
 import { edgeFinder } from './build/edge.ts';
-import { setMarkOnce } from './build/part.ts';
+import { neckOf, setMarkOnce } from './build/part.ts';
 import { rowHeight } from './build/push-row.ts';
 import { runTrack } from './build/run-rows.ts';
 import { targetOf } from './build/target.ts';
@@ -72,11 +72,16 @@ export function doShape(
 ): Fault | undefined {
   if (isByLengths(build, part, shape.beats)) return shapeByLengths(build, piece, part, said, shape);
   const track = trackOf(build, piece, part, shape, said.stated);
-  if (shape.edge === 'neck') setMarkOnce(piece, 'neck', part);
+  const inside = shape.edge !== 'inside' || part.borders[neckOf(piece, part)] !== undefined;
+  if (shape.edge === 'neck' || shape.edge === 'inside') setMarkOnce(piece, 'neck', part);
   const edge = track.edge(part);
   const wrong = runTrack(build, part, track);
   part.lastEdge = edge;
-  return wrong ?? missed(shape, part);
+  return (
+    wrong ??
+    missed(shape, part) ??
+    (isOpen(shape, said.stated) || !inside ? fault('place not known') : undefined)
+  );
 }
 
 /** A count stated behind an open rhythm ends it, as it does where the rows are known. */
@@ -98,6 +103,14 @@ function shapeByLengths(
   };
   return workByLengths(build, piece, part, ended(shape.beats, said.stated), each, once);
 }
+
+/** 'Dec 1 st at neck edge every 4th row', and nobody says how often. */
+const isOpen = ({ beats }: Shape, stated: number | undefined): boolean => {
+  const last = beats.at(-1);
+  return (
+    last !== undefined && last.every > 1 && (last.times ?? last.toCount ?? last.until ?? stated) === undefined
+  );
+};
 
 /** 'until 20 sts remain' where the shaping cannot end on 20. */
 function missed(shape: Shape, part: PartBuild): Fault | undefined {

@@ -56,6 +56,14 @@ export const castsOnBehindRow = (c: Cursor, said: Said[]): boolean =>
     return true;
   });
 
+/** What is said of rows stands before them: 'knit 2 rows in A', 'knit 5 rows, noting first row is WS'. */
+export function placedBefore(c: Cursor, at: number, said: Said[], { is, ...rest }: Statement): boolean {
+  const rows = WHOLE.has(said.at(-1)?.statement.is ?? 'turn');
+  if (!rows || !(is === 'next side' || (is === 'yarn' && !parted(c, at)))) return false;
+  addBefore(said, { is, ...rest } as Statement, c.tokens[at]);
+  return true;
+}
+
 export function addBefore(said: Said[], statement: Statement, token: Token | undefined): void {
   said.splice(-1, 0, { statement, line: token?.line ?? 1, column: token?.column ?? 1 });
 }

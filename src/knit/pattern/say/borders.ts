@@ -23,6 +23,7 @@ import type { BorderSaid, FabricSaid, Statement } from './statement.ts';
  */
 export const readBorders = (c: Cursor): Statement | undefined =>
   attempt(c, () => {
+    const start = c.at;
     takes(c, 'and', 'but', '(');
     const lead = readLead(c);
     if (lead === undefined) return undefined;
@@ -41,7 +42,13 @@ export const readBorders = (c: Cursor): Statement | undefined =>
     const main = readRest(c);
     skipTail(c);
     takes(c, ')');
-    return { is: 'borders', borders, ...(main === undefined ? {} : { main }) };
+    const throughout = c.tokens.slice(start, c.at).some(({ word }) => word === 'throughout');
+    return {
+      is: 'borders',
+      borders,
+      ...(main === undefined ? {} : { main }),
+      ...(throughout && borders.length > 0 ? { throughout } : {}),
+    };
   });
 
 /** How it is asked for; 'work first 3 sts in moss st' may be the beginning of a row. */
@@ -93,9 +100,10 @@ const readCountedIn = (c: Cursor): BorderSaid[] | undefined =>
     }
     takes(c, 'the');
     const stitches = takeNumber(c);
+    const border = sees(c, 'border', 'band');
     if (stitches === undefined || !takeStitches(c)) return undefined;
     const fabric = readBorderFabric(c);
-    const edge = fabric && readEdgeOf(c);
+    const edge = fabric && (readEdgeOf(c) ?? (border ? 'unsaid' : undefined));
     return fabric && edge ? [{ edge, stitches, fabric }] : undefined;
   });
 

@@ -5,7 +5,7 @@ import type { LogicalLine } from '../text/lines.ts';
 import { tokensOf } from '../text/lines.ts';
 import { type Mend, mendIn } from '../text/mend.ts';
 import { sentences } from '../text/sentences.ts';
-import { meantFor } from '../text/size-names.ts';
+import { meantBehind, meantFor } from '../text/size-names.ts';
 import { pickSize } from '../text/sizes.ts';
 import { type OwnWords, ownWords } from './own-words.ts';
 import { readSentence } from './sentence.ts';
@@ -88,11 +88,17 @@ function readLine(
     others = cut.meant ? undefined : sentence.from + cut.from >= sentence.to ? 'row' : 'count';
     if (!cut.meant) continue;
     const from = sentence.from + cut.from;
-    const read = readSentence(tokens, { from, to: sentence.to }, parts.length === 1);
+    const behind = sizes > 1 ? meantBehind(tokens.slice(from, sentence.to), names, size) : undefined;
+    if (behind?.meant === false) {
+      others = 'count';
+      continue;
+    }
+    const to = behind ? from + behind.to : sentence.to;
+    const read = readSentence(tokens, { from, to }, parts.length === 1);
     const words = wordsOf(line, tokens, from, sentence.to);
     for (const said of read.said) flow.push({ is: 'said', said: withWords(said, words), words, line: index });
     if (read.fault) {
-      const whole = { from, to: sentence.to };
+      const whole = { from, to };
       const first = read.said.length === 0 ? from : (read.rest ?? from);
       const own = ownWords(line.text, tokens, read.fault, whole, first, index);
       flow.push({

@@ -12,12 +12,12 @@ import {
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
 import { HEADINGS, PIECES, SHAPED, SIDES } from '../../row/read/vocabulary.ts';
-import { castOnAhead } from './front-door.ts';
-import { readFabric } from './phrase/fabric.ts';
 import type { Place } from './how-far.ts';
+import { readFabric } from './phrase/fabric.ts';
 import { readSide } from './phrase/side.ts';
 import type { Statement } from './statement.ts';
 import { halfOf, titleOf } from './title.ts';
+import { namesWhatIsCastOn, takeUnknownName } from './unknown-name.ts';
 
 /** A heading at the start of a sentence, up to its colon, or the whole sentence when it is nothing else. */
 export const readHeading = (c: Cursor, aloneOnLine: boolean): Statement | undefined =>
@@ -28,10 +28,10 @@ export const readHeading = (c: Cursor, aloneOnLine: boolean): Statement | undefi
     const end = headingEnd(c, aloneOnLine);
     const sided = readSidedHeading(c);
     if (sided) return sided;
-    if (end === undefined) return readInlineHeading(c);
+    if (end === undefined) return readInlineHeading(c) ?? readNameAlone(c);
     const words = c.tokens.slice(start, end);
     const statement = headingOf(words, c.tokens[end]?.text === ':', aloneOnLine);
-    if (statement === undefined) return readInlineHeading(c);
+    if (statement === undefined) return readInlineHeading(c) ?? readUnknownName(c, end);
     takeTo(c, end);
     takes(c, ':', ';');
     return statement;
@@ -89,11 +89,23 @@ function goesOnAsName(c: Cursor, at: number): boolean {
   return known && at > c.at && c.tokens[at + 1]?.capital === true;
 }
 
-/** 'Sole – With 4 mm needle, cast on 26 sts': a name that no list has, before what is cast on. */
-const namesWhatIsCastOn = (c: Cursor, end: number, parted: number): boolean =>
-  c.tokens[end]?.text === '-' &&
-  !means(c.tokens[c.at]?.text, 'beginning of a sentence') &&
-  castOnAhead({ ...c, at: parted }) !== undefined;
+/** 'Left front. Work as for right front': a sentence that is nothing but the name of a piece. */
+const readNameAlone = (c: Cursor): Statement | undefined =>
+  attempt(c, () => {
+    const words = c.tokens.slice(c.at, c.end).filter(({ text }) => text !== '.');
+    const plain = words.length < 4 && words[0]?.capital && words.every(({ kind }) => kind === 'word');
+    const heading = plain ? headingOf(words, true, true) : undefined;
+    if (heading?.is !== 'heading' || heading.piece === undefined) return undefined;
+    takeTo(c, c.end);
+    return heading;
+  });
+
+function readUnknownName(c: Cursor, end: number): Statement | undefined {
+  const unknown = takeUnknownName(c, end);
+  if (unknown === undefined) return undefined;
+  const { name, like } = unknown;
+  return like ? { ...headingIn(name), piece: { name, makes: 1 } } : headingIn(name);
+}
 
 /** 'Shape armholes (RS) – bind off 5 sts …': a place that is shaped, before the side of its first row. */
 const readSidedHeading = (c: Cursor): Statement | undefined =>

@@ -1,7 +1,16 @@
 import type { Side } from '../../row/step.ts';
 
 /** Where on the piece a shaping lies, in the words of patterns. */
-export type EdgeName = 'both' | 'neck' | 'armhole' | 'beginning' | 'end' | 'same' | 'right' | 'left';
+export type EdgeName =
+  | 'both'
+  | 'neck'
+  | 'armhole'
+  | 'beginning'
+  | 'end'
+  | 'same'
+  | 'right'
+  | 'left'
+  | 'inside';
 /** A place of a piece that patterns call by name. */
 export type Place = 'armhole' | 'neck' | 'shoulder' | 'raglan' | 'cap' | 'rib' | 'waist';
 

@@ -1,6 +1,6 @@
-import { attempt, type Cursor, takeAnyPhrase, takes } from '../../row/read/cursor.ts';
+import { attempt, type Cursor, sees, takeAnyPhrase, takes, took } from '../../row/read/cursor.ts';
 import { takeFirst, takeSecond } from './phrase/ordinal.ts';
-import type { Statement } from './statement.ts';
+import type { Said, Statement } from './statement.ts';
 
 const MATCHING = [
   'to match|correspond',
@@ -19,20 +19,31 @@ const MATCHING = [
 ];
 
 /** 'complete other side to match, reversing shaping', 'work second side as first'. */
-export const readOtherSide = (c: Cursor): Statement | undefined =>
+export const readOtherSide = (c: Cursor, before: readonly Said[] = []): Statement | undefined =>
   attempt(c, () => {
     const verb = takes(c, 'complete', 'work', 'finish', 'k', 'completing', 'make', 'shape');
     takes(c, 'the');
     takes(c, 'rem');
     const other = takes(c, 'other', 'opposite', 'left', 'right', 'this') || takeSecond(c);
-    const what = takes(c, 'side', 'shoulder', 'half', 'neck', 'edge', 'sts');
+    const what = takes(
+      c,
+      'side',
+      'shoulder',
+      'half',
+      'neck',
+      'edge',
+      'sts',
+      ...(took(c, 'other') ? ['front'] : []),
+    );
     if (what) takeAnyPhrase(c, 'of the? neck|front|back|work');
     const matches = takeAnyPhrase(c, ...MATCHING);
     takeAnyPhrase(c, 'for', 'with', 'to');
     takes(c, 'the');
     const first = takes(c, 'right', 'left', 'other') || takeFirst(c);
     const firstWhat = takes(c, 'side', 'shoulder', 'half');
-    if (verb && matches && ((other && what) || (first && firstWhat))) {
+    // 'join yarn to other side and | work to correspond'
+    const rejoined = before.at(-1)?.statement.is === 'rejoin' && (c.at >= c.end || sees(c, '.', ',', ';'));
+    if (verb && matches && ((other && what) || (first && firstWhat) || rejoined)) {
       return { is: 'other side', reversing: readReversing(c) };
     }
   });

@@ -17,7 +17,15 @@ import { readTimes, STS } from '../../row/read/goal.ts';
 import type { Token } from '../../row/read/lex.ts';
 import { means } from '../../row/read/meanings.ts';
 import type { Sentence } from '../text/sentences.ts';
-import { addBefore, castsOnBehindRow, keepBeside, keptMeanwhile, parted, WHOLE } from './beside.ts';
+import {
+  addBefore,
+  castsOnBehindRow,
+  keepBeside,
+  keptMeanwhile,
+  parted,
+  placedBefore,
+  WHOLE,
+} from './beside.ts';
 import { skipBetween } from './between.ts';
 import { readSimple } from './constructs.ts';
 import { castOnAhead, takeFrontDoor } from './front-door.ts';
@@ -97,6 +105,9 @@ export function readSentence(
     if (c.at >= c.end) break;
     if (peekWord(c) === '*' && !startsRow(c)) continue;
     const at = c.at;
+    // 'work 20 rows in st st, always slipping the first st'
+    if (said.length > 0 && standingOrder(c))
+      return { said, fault: expected(c, 'stitch or repeat expected'), rest: c.at, beside: true, order: true };
     if (star.at >= 0 && repeatSaid(c, said, star)) continue;
     const row = endedByTurn(c);
     const trouble = readOneStatement(row, said, add);
@@ -244,11 +255,7 @@ function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | u
     kept = simple?.is === 'borders' && keptMeanwhile(c, at, said);
     return !kept || keepBeside(said as Said[], simple as Statement, c.tokens[at]) ? simple : undefined;
   });
-  // 'knit 2 rows in A': they are worked in it
-  if (statement?.is === 'yarn' && WHOLE.has(said.at(-1)?.statement.is ?? 'turn') && !parted(c, at)) {
-    addBefore(said as Said[], statement, c.tokens[at]);
-    return undefined;
-  }
+  if (statement && placedBefore(c, at, said as Said[], statement)) return undefined;
   // 'Knit 7 ridges on each shoulder, cast on 24 sts': where they are knitted is said, not where is cast on
   if (
     statement?.is === 'groups' &&
@@ -266,15 +273,6 @@ function readOneStatement(c: Cursor, said: readonly Said[], add: Add): Fault | u
   )
     return undefined;
   if (kept) return statement ? undefined : expected(c, 'stitch or repeat expected');
-  if (
-    statement?.is === 'next side' &&
-    said.at(-1)?.statement.is !== undefined &&
-    WHOLE.has(said.at(-1)?.statement.is as Statement['is'])
-  ) {
-    // 'knit 5 rows, noting first row is WS': it is said of the rows before it
-    addBefore(said as Said[], statement, c.tokens[at]);
-    return undefined;
-  }
   if (statement) {
     add(statement, at, statement.is === 'stated' ? statement.stitches : takeStated(c));
     return undefined;

@@ -7,6 +7,7 @@ import { rowsSaid } from './while-rows.ts';
 export const standingOrder = (c: Cursor): boolean =>
   seesPhrase(c, 'the? first st in|of|on every|each row should|is|must') ||
   seesPhrase(c, 'sl the? first st in|of|on every|each row') ||
+  seesPhrase(c, '(? always sl') ||
   ahead(
     c,
     () =>

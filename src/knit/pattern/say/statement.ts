@@ -175,7 +175,13 @@ export type Statement =
       readonly beats: readonly Beat[];
     }
   /** 'keeping 6 sts at each end in garter st'; none named where those that are there go on */
-  | { readonly is: 'borders'; readonly borders: readonly BorderSaid[]; readonly main?: FabricSaid }
+  | {
+      readonly is: 'borders';
+      readonly borders: readonly BorderSaid[];
+      readonly main?: FabricSaid;
+      /** whatever fabric the rest is worked in later on */
+      readonly throughout?: true;
+    }
   /** 'with B': what comes next is worked in that yarn */
   | { readonly is: 'yarn'; readonly name: string }
   /** rows just worked get a name: 'these 2 rows form rib' */
@@ -183,7 +189,8 @@ export type Statement =
 
 /** So many stitches at an edge, worked in a fabric of their own while the rest goes on. */
 export interface BorderSaid {
-  readonly edge: EdgeName;
+  /** 'unsaid' of border stitches of which a front has but one */
+  readonly edge: EdgeName | 'unsaid';
   readonly stitches: number;
   readonly fabric: FabricSaid;
 }

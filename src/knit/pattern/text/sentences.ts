@@ -20,6 +20,7 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
   };
   for (let i = 0; i < tokens.length; i += 1) {
     const text = tokens[i]?.text ?? '';
+    if (i > from && depth === 0 && isForSizes(tokens, i)) cut(i);
     if (text === '(' || text === '[' || text === '{') depth += 1;
     else if (text === ')' || text === ']' || text === '}') depth = Math.max(0, depth - 1);
     if (i > from && depth === 0 && startsLineWithLabel(tokens, i)) cut(i);
@@ -32,6 +33,20 @@ export function sentences(tokens: readonly Token[]): Sentence[] {
   }
   cut(tokens.length);
   return out;
+}
+
+/** 'st st. [Size L only: k 2 rows.] Bind off': an order of its own in brackets; '[size L only]' is none. */
+function isForSizes(tokens: readonly Token[], at: number): boolean {
+  if (!isWord(tokens[at], '(', '[') || isWord(tokens[at + 1], ')', ']')) return false;
+  const only = tokens.slice(at, at + 16).findIndex((token) => isWord(token, 'only'));
+  const inner = tokens.slice(at + 1, at + Math.max(1, only));
+  const behind = tokens[at + only + 1];
+  return (
+    inner.some(({ text }) => means(text, 'size')) &&
+    inner.every((token) => !isWord(token, '.', ')', ']')) &&
+    !isWord(behind, ')', ']') &&
+    behind !== undefined
+  );
 }
 
 /** '1st row.- K2' and 'Next row: cast off 5 sts. Knit to end.': the stop parts nothing. */

@@ -52,6 +52,8 @@ export function meantFor(
   const groups: string[][] = [[]];
   while (at < tokens.length && at - start < 16 && !isText(tokens[at], 'only', ':')) {
     const token = tokens[at] as Token;
+    // 'Dec 1 st at each end (size L only)' is an order, and no list of sizes
+    if (means(token.word, 'beginning of an order')) return { meant: true, from: 0 };
     if (endsOrdinal(tokens[at + 1]) && token.kind === 'number') ordinals.push(token.value - 1);
     if (token.kind === 'mark' || means(token.text, 'between sizes')) groups.push([]);
     else {
@@ -87,6 +89,26 @@ function inOrder(said: readonly string[], sizes: number): number[] {
   if (said.includes('smallest') || (sizes === 2 && said.includes('smaller'))) return [0];
   if (said.includes('largest') || (sizes === 2 && said.includes('larger'))) return [sizes - 1];
   return [];
+}
+
+/** 'Dec 1 st at each end of next row [size L only]': whether the size in hand is meant, and where what is left to read ends. */
+export function meantBehind(
+  tokens: readonly Token[],
+  names: readonly string[],
+  size: number,
+): { meant: boolean; to: number } | undefined {
+  const only = tokens.map(({ text }) => text).lastIndexOf('only');
+  if (only < 0 || tokens.slice(only + 1).some(({ text }) => !isOneOf(text, '. ) ]'))) return undefined;
+  for (let i = only - 1; i > 0; i -= 1) {
+    if (!isText(tokens[i], '(', '[', 'for')) continue;
+    if (isText(tokens[i + 1], 'for')) continue;
+    if (!tokens.slice(i, only).some(({ text }) => means(text, 'size'))) return undefined;
+    const open = isText(tokens[i - 1], '(', '[') ? i - 1 : i;
+    return open > 0
+      ? { meant: meantFor(tokens.slice(i + 1, only + 1), names, size).meant, to: open }
+      : undefined;
+  }
+  return undefined;
 }
 
 const isText = (token: Token | undefined, ...texts: readonly string[]): boolean =>

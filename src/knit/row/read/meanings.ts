@@ -124,6 +124,9 @@ const table = {
   'band of a neck': 'neckband band border edging collar',
   'dash behind a heading': '- .',
   'beside a shaping in a heading': 'shape shaping for the and of begin divide st nd edge',
+  'no name of a piece':
+    'row rows rnd rnds round rounds next last first second size sizes gauge tension this these then now and with using cast ' +
+    'work all note both before after for to at on in armhole armholes neck underarm shoulder sleeve thumb heel',
   'heading without rows':
     'finishing materials abbreviations measurements note notes needles yarn making makeup assembly blocking pressing ' +
     'general tips equipment supplies terms schematic level special',

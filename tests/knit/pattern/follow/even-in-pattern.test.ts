@@ -183,9 +183,9 @@ Row 1: k.
 Rep row 1 2 times.
   > 8 Piece/body 8 WS knit · RS knit
 Work 2 rows.
-  > 8 Piece/body 10 WS purl · RS knit
+  > 8 Piece/body 10 WS knit · RS knit
   > = Piece, other, 1 to make, lines 2 3 4 5 6
-  > =   body from {castOn 8}, RS: 3 stocking 4 mm; 6 pattern in stocking 4 mm; 2 stocking 4 mm; hold
+  > =   body from {castOn 8}, RS: 3 stocking 4 mm; 6 pattern in stocking 4 mm; 2 garter 4 mm; hold
 
 ### a multiple of two on an odd count
 Rib pattern (multiple of 2 sts)

@@ -74,7 +74,7 @@ Right front.
 Cast on 8 sts. K 2 rows. Bind off.
   > 8→0 Right front/body 1 RS knit · WS knit · RS bind off all sts in pattern (0)
 Left front. Work exactly as for right front, omitting buttonholes and turning it round.
-  > own words →0
+  > own words
   > ✗ stitch or repeat expected @3:46 column 46
 Pocket. Knit same as other pocket, but in wibbles.
   > own words

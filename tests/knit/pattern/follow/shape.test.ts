@@ -93,6 +93,7 @@ Inc 1 st at each end every row until there are 26 sts.
   > 22→26 Piece/body 7 RS inc, knit to last st, inc (24) · WS inc, purl to last st, inc (26)
 Dec 1 st at each end every other row. (18 sts)
   > 26→24 says 18 Piece/body 9 RS dec, knit to last 2 sts, dec (24)
+  > ✗ place not known @5:1
   > ✗ count contradicts @5:39 statedStitches 18, foundStitches 24
 Dec 1 st at each end every other row until 18 sts remain.
   > 24→18 Piece/body 10 WS purl · RS dec, knit to last 2 sts, dec (22) · WS purl · RS dec, knit to last 2 sts, dec (20) · WS purl · RS dec, knit to last 2 sts, dec (18)

@@ -7,7 +7,8 @@ describe('what is kept at the edges, in all its wordings,', () => {
   it.each(
     table(`
       {Keeping|Keep|Maintaining|With|Always work} {the |}6 sts at {each end|both ends|each edge|each side} {of needle |of row |}in garter st → borders: borders [{edge both, stitches 6, fabric {named, name garter}}]
-      {Keeping|Working} {the |}first and last 5 sts in {moss|seed} st {throughout|on every row|} → borders: borders [{edge both, stitches 5, fabric {named, name moss}}]
+      {Keeping|Working} {the |}first and last 5 sts in {moss|seed} st {on every row|} → borders: borders [{edge both, stitches 5, fabric {named, name moss}}]
+      {Keeping|Working} first and last 5 sts in moss st throughout → borders: borders [{edge both, stitches 5, fabric {named, name moss}}], throughout
       Keeping first 4 and last 7 sts in garter st → borders: borders [{edge beginning, stitches 4, fabric {named, name garter}}; {edge end, stitches 7, fabric {named, name garter}}]
       Keeping 5 {border |edge |}sts at {front|neck} edge in k1, p1 rib → borders: borders [{edge neck, stitches 5, fabric {rib, face kp}}]
       {With|Maintaining} a 4-st garter {st |}border at armhole edge → borders: borders [{edge armhole, stitches 4, fabric {named, name garter}}]

@@ -18,9 +18,10 @@ describe('what is kept at the edges, in rarer words,', () => {
       Work even for 6 rows, {but|and} keeping first and last 5 sts in garter st → @27 borders: borders [{edge both, stitches 5, fabric {named, name garter}}] | even: until {rows, n 6}
       Work even for 6 rows (keeping first and last 5 sts in garter st) → @22 borders: borders [{edge both, stitches 5, fabric {named, name garter}}] | even: until {rows, n 6}
       Work first and last 5 sts in garter {st, work|st; work|st. Work} 6 rows → borders: borders [{edge both, stitches 5, fabric {named, name garter}}] | @41 even: until {rows, n 6}
-      {Work first and last 5 sts in garter st throughout|Work first and last 5 sts in garter st on every row|Work first and last 5 sts in garter st|Working first and last 5 sts in garter st throughout|Working first and last 5 sts in garter st on every row|Working first and last 5 sts in garter st} → borders: borders [{edge both, stitches 5, fabric {named, name garter}}]
+      {Work first and last 5 sts in garter st on every row|Work first and last 5 sts in garter st|Working first and last 5 sts in garter st on every row|Working first and last 5 sts in garter st} → borders: borders [{edge both, stitches 5, fabric {named, name garter}}]
       Working first and last 5 sts in garter {st, work|st; work|st. Work} 6 rows → borders: borders [{edge both, stitches 5, fabric {named, name garter}}] | @44 even: until {rows, n 6}
-      K first and last 5 sts {of every row|on every row|in every row|on each row|on all rows|of all rows|every row|each row|throughout} → borders: borders [{edge both, stitches 5, fabric {named, name garter}}]
+      K first and last 5 sts {of every row|on every row|in every row|on each row|on all rows|of all rows|every row|each row} → borders: borders [{edge both, stitches 5, fabric {named, name garter}}]
+      K first and last 5 sts throughout → borders: borders [{edge both, stitches 5, fabric {named, name garter}}], throughout
       Keep {6 sts at each end|6 edge sts at each end|6 border sts at each end|6 outer sts at each end|6 band sts at each end|the 6 sts at each end} in garter st → borders: borders [{edge both, stitches 6, fabric {named, name garter}}]
       Keep 6 sts at each end {of row|of rows|of the row|of every row} in garter st → borders: borders [{edge both, stitches 6, fabric {named, name garter}}]
       Keep a 5-st garter st {border|band|edge} at each end → borders: borders [{edge both, stitches 5, fabric {named, name garter}}]

@@ -13,7 +13,8 @@ describe('a word that may be left out', () => {
       With main color → yarn: name main
       With white → yarn: name white
       In a pattern → even: fabric {established}
-      Work in st st, keeping 3 sts at each end in garter st{| throughout| as before| as set} → @16 borders: borders [{edge both, stitches 3, fabric {named, name garter}}] | even: fabric {named, name stocking}
+      Work in st st, keeping 3 sts at each end in garter st{| as before| as set} → @16 borders: borders [{edge both, stitches 3, fabric {named, name garter}}] | even: fabric {named, name stocking}
+      Work in st st, keeping 3 sts at each end in garter st throughout → @16 borders: borders [{edge both, stitches 3, fabric {named, name garter}}], throughout | even: fabric {named, name stocking}
       Keeping the 5 sts in garter st at front edge → borders: borders [{edge neck, stitches 5, fabric {named, name garter}}]
       Dec 1 st at the beg of next row → shape: change -1, edge beginning, beats [{first 1, every 1, times 1}]
       Bind off rem sts{| loosely| in patt} → bind off: rest
@@ -38,7 +39,8 @@ describe('a word that may be left out', () => {
       Bind off {the next|the first|the rem|next|first} 5 sts at neck edge → groups: work bo, edge neck, groups [{stitches 5, rows 1, every 2}]
       Bind off 5 {more|new} sts at neck edge → groups: work bo, edge neck, groups [{stitches 5, rows 1, every 2}]
       Bind off 5 sts {loosely|in patt|in rib} at neck edge → groups: work bo, edge neck, groups [{stitches 5, rows 1, every 2}]
-      Work in st st, keeping 3 sts at each end in garter st for border{| throughout| as before| as set} → @16 borders: borders [{edge both, stitches 3, fabric {named, name garter}}] | even: fabric {named, name stocking}
+      Work in st st, keeping 3 sts at each end in garter st for border{| as before| as set} → @16 borders: borders [{edge both, stitches 3, fabric {named, name garter}}] | even: fabric {named, name stocking}
+      Work in st st, keeping 3 sts at each end in garter st for border throughout → @16 borders: borders [{edge both, stitches 3, fabric {named, name garter}}], throughout | even: fabric {named, name stocking}
       Work {buttonhole|a buttonhole|first buttonhole|buttonhole row} on next row as follows: k2, bo 2, k to end → row: label {rows [], name buttonhole}, items 'k ×2, bo ×2, k to {left 0}'
     `),
   )('changes nothing: $line', expectReading);

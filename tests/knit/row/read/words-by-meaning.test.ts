@@ -156,6 +156,7 @@ const words: Readonly<Record<Meaning, readonly [answer: string, others: string]>
   'is as much as': ['= to make equals over measures a', 'from with'],
   'beginning of a broken row': ['* ( [ k p s sl work bind cast bo', 'rep row inc'],
   'changes the count': ['inc dec increasing decreasing', 'k row'],
+  'no name of a piece': ['row rnds next size gauge tension note armhole neck sleeve', 'trinket star ear'],
   'beginning of a pick-up': ['with using on pick beg join right rs along at sl', 'until cast'],
 };
 

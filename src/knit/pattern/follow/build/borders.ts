@@ -14,11 +14,24 @@ export const hasBorders = ({ borders }: PartBuild): boolean =>
   borders.right !== undefined || borders.left !== undefined;
 
 /** From the next row on so many stitches at the edge are worked in a fabric of their own. */
-export function keepBorder(part: PartBuild, at: Edge, stitches: number, rows: readonly string[]): void {
+export function keepBorder(
+  part: PartBuild,
+  at: Edge,
+  stitches: number,
+  rows: readonly string[],
+  throughout?: true,
+): void {
   const phase = nextSide(part) === 'RS' ? 0 : 1;
   part.borders = {
     ...part.borders,
-    [at]: { stitches, rows, first: part.rows.length, phase, since: part.rows.length },
+    [at]: {
+      stitches,
+      rows,
+      first: part.rows.length,
+      phase,
+      since: part.rows.length,
+      ...(throughout ? { throughout } : {}),
+    },
   };
 }
 
@@ -35,7 +48,8 @@ export function keepOn(part: PartBuild): void {
 /** Another fabric is for all stitches, unless what is kept was said just before it. */
 export function dropBorders(part: PartBuild): void {
   for (const edge of ['right', 'left'] as const) {
-    if (part.borders[edge]?.since !== part.rows.length) dropBorderAt(part, edge);
+    const border = part.borders[edge];
+    if (!border?.throughout && border?.since !== part.rows.length) dropBorderAt(part, edge);
   }
 }
 

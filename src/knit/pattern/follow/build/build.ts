@@ -167,6 +167,8 @@ export interface Border {
   readonly phase: number;
   /** rows of the part when it was said last */
   readonly since: number;
+  /** another fabric of the rest leaves it */
+  readonly throughout?: true;
 }
 
 export type Borders = Readonly<Partial<Record<Edge, Border>>>;

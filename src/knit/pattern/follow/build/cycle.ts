@@ -26,11 +26,21 @@ export function simplify(part: PartBuild): void {
   if (fabric.is !== 'rows' || fabric.rows.length > 2) return;
   const faces = fabric.rows.map((_, i) => plainFace(fabric.faces[i]?.looks));
   if (faces.some((face) => face === undefined)) return;
-  const name = faces.every((face) => face === 'k')
-    ? 'stocking'
-    : faces.every((face) => face === 'p')
-      ? 'reverse stocking'
-      : 'garter';
+  // one row that is worked on both sides
+  const [only = []] = fabric.rows;
+  if (
+    fabric.rows.length === 1 &&
+    only.some((item) => !('work' in item) || item.work !== 'k' || 'appear' in item)
+  )
+    return;
+  const name =
+    fabric.rows.length === 1
+      ? 'garter'
+      : faces.every((face) => face === 'k')
+        ? 'stocking'
+        : faces.every((face) => face === 'p')
+          ? 'reverse stocking'
+          : 'garter';
   part.fabric = seenFabric(name);
   part.fabricRow = nextSide(part) === 'RS' ? 0 : 1;
 }

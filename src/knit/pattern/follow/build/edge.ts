@@ -13,6 +13,7 @@ export function edgeFinder(
     case 'both':
       return () => 'both';
     case 'neck':
+    case 'inside':
       return () => neckOf(piece, part);
     case 'armhole':
       return () => otherEdge(neckOf(piece, part));

@@ -38,6 +38,7 @@ function edgeAfterAt(c: Cursor): EdgeName | undefined {
     }
     return undefined;
   }
+  if (took(c, 'inside', 'the') && takeAnyPhrase(c, 'front|neck? border|band|edging')) return 'inside';
   if (takeAnyPhrase(c, 'same|this edge|end|side', 'that edge')) return 'same';
   if (
     takeAnyPhrase(

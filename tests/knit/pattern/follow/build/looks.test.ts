@@ -301,7 +301,8 @@ describe('rows that are all one face', () => {
     [['pp', 'pp'], 'RS', 'reverse stocking', 0],
     [['kk', 'pp'], 'RS', 'garter', 0],
     [['pp', 'kk'], 'WS', 'garter', 1],
-    [['kk'], 'RS', 'stocking', 0],
+    // one row, worked on both sides
+    [['kk'], 'RS', 'garter', 0],
     [['kp', 'kk'], 'RS', 'mine', 7],
     [['kk', undefined], 'RS', 'mine', 7],
     [['kk', ''], 'RS', 'mine', 7],
