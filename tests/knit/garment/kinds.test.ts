@@ -41,6 +41,14 @@ const elsewhere: Readonly<Record<string, readonly [places: number, meaning: stri
   'src/screens/making-up/says-step.ts': [1, 'a step that sews raglans'],
   'src/knit/pattern/follow/build/fabric.ts': [1, "'knit for 5 cm' goes on in the text's stocking stitch"],
   'src/knit/pattern/follow/build/make-row.ts': [1, "the text's stocking stitch is purled on the wrong side"],
+  'src/knit/pattern/follow/build/cut-by-fabric.ts': [
+    1,
+    'rows spelled out in a part that names no fabric of its own',
+  ],
+  'src/knit/pattern/follow/build/told-section.ts': [
+    1,
+    'one rib fits odd counts where its even kind does not',
+  ],
   'src/knit/pattern/follow/even.ts': [
     2,
     "'beg with a k row', or a WS one, chooses between stocking stitch and its reverse",
