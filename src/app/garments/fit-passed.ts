@@ -11,6 +11,7 @@ import { draftInWords, type NameInWords } from '../drafts/design/make-garment.ts
 import { inGauge } from './in-gauge.ts';
 import { notesMoved } from './row-notes.ts';
 import type { SizeSet } from './size-set.ts';
+import { stripesLaid } from './stripes-laid.ts';
 
 /** A garment that was passed on with its design, for someone else. */
 export interface Fitted {
@@ -42,7 +43,7 @@ export function fitPassed(passed: PassedOn, wish: FitWish, word: NameInWords): R
   const isSame = asked.stitches === gauge.stitches && asked.rows === gauge.rows;
   if (!who && (isSame || isChanged(passed, form))) {
     const made = inGauge(passed, asked, gauge);
-    return made.ok ? ok({ garment: made.value, kept: [], dropped: [] }) : made;
+    return made.ok ? ok({ garment: stripesLaid(passed, made.value), kept: [], dropped: [] }) : made;
   }
   const whose = who ?? { person: form.person, body: form.body };
   const swatch = {
@@ -64,7 +65,12 @@ export function fitPassed(passed: PassedOn, wish: FitWish, word: NameInWords): R
   };
   const worked = workSize(whose.person.size ?? '', { ...garment, pieces: made.recipes, joints: made.joints });
   return worked.ok
-    ? ok({ garment, worked: { ...worked.value, warnings: made.warnings }, kept, dropped })
+    ? ok({
+        garment: stripesLaid(passed, garment),
+        worked: { ...worked.value, warnings: made.warnings },
+        kept,
+        dropped,
+      })
     : worked;
 }
 

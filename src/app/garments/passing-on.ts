@@ -8,6 +8,7 @@ import { ask, only } from '../off-thread/ask.ts';
 import { hrefTo } from '../routes.ts';
 import { garmentOf } from './garment-of.ts';
 import { type SizeSet, sizeName } from './size-set.ts';
+import { stripesToPass } from './stripes-to-pass.ts';
 
 export interface ToPass {
   readonly withNotes: boolean;
@@ -23,6 +24,7 @@ export async function linkFor(garment: GarmentRecord, to: ToPass): Promise<strin
   const passed: PassedOn = {
     ...forAnother(garmentOf(garment)),
     ...(withDesign && (await designToPass(garment))),
+    ...stripesToPass(garment),
     ...(withRowNotes && rowNotes?.length && { rowNotes }),
   };
   const text = await garmentToLink(passed, { withNotes });
@@ -53,7 +55,8 @@ function forAnother({ yarns, ...garment }: Garment): Garment {
 
 /** The page on which this garment is turned to another yarn and begun anew; the one that there is stays as it is. */
 export async function againFor(garment: GarmentRecord): Promise<string> {
-  const text = await garmentToLink(forAnother(garmentOf(garment)), { withNotes: true });
+  const passed = { ...forAnother(garmentOf(garment)), ...stripesToPass(garment) };
+  const text = await garmentToLink(passed, { withNotes: true });
   return hrefTo('openLink', { text });
 }
 

@@ -82,6 +82,13 @@ const restriped = list(
   LIMITS.list,
 );
 
+/** Where and how a garment is striped. */
+export const stripesEntries = {
+  stripes: v.exactOptional(stripes),
+  striped: v.exactOptional(v.record(id, striped)),
+  restriped: v.exactOptional(restriped),
+} as const;
+
 /** Only what a browser opens outside the app as a page: no other scheme, no name or password in it. */
 const address = v.pipe(v.string(), v.maxLength(2000), v.regex(/^https:\/\/[^\s@/\\]+(?:[/?#]\S*)?$/));
 
@@ -108,9 +115,7 @@ const fields = {
   texts: v.exactOptional(v.record(id, longText)),
   ticked: v.exactOptional(list(shortText, LIMITS.list)),
   taken: v.exactOptional(list(v.strictObject({ piece: shortText, make: count, grams: length }), LIMITS.list)),
-  stripes: v.exactOptional(stripes),
-  striped: v.exactOptional(v.record(id, striped)),
-  restriped: v.exactOptional(restriped),
+  ...stripesEntries,
 } as const;
 
 /** the name of one part of a garment, and when it was changed */

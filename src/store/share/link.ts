@@ -3,9 +3,10 @@ import { type Fault, fault, ok, type Result, refuse } from '../../knit/fault.ts'
 import type { Garment } from '../../knit/piece/garment.ts';
 import { plan } from '../../knit/piece/plan.ts';
 import { workBudget } from '../../knit/piece/work-budget.ts';
+import type { StripesOf } from '../../knit/yarn/stripes.ts';
 import type { RowNote } from '../records.ts';
 import { garmentEntries, LIMITS, recipe } from '../shapes/craft-shapes.ts';
-import { plainJson, rowNotes } from '../shapes/record-shapes.ts';
+import { plainJson, rowNotes, stripesEntries } from '../shapes/record-shapes.ts';
 import { shapeOf } from '../shapes/shape-of.ts';
 import { deflated, inflateWithin } from './deflate.ts';
 
@@ -16,9 +17,11 @@ import { deflated, inflateWithin } from './deflate.ts';
 export const LINK_VERSION = '1';
 /** of a garment with more than its recipes: an app that knows the first version only says that it is too old */
 const LINK_WITH_DESIGN = '2';
+/** of a striped one, likewise */
+const LINK_WITH_STRIPES = '3';
 
 /** What travels in a link: the garment, and what it may be drafted again from. */
-export interface PassedOn extends Garment {
+export interface PassedOn extends Garment, StripesOf {
   /** the form of its design, without the name of whose measures they are */
   readonly design?: unknown;
   /** the sizes it is passed on in, with what was set by hand */
@@ -33,6 +36,7 @@ const passedOn = shapeOf<PassedOn>()(
     design: v.exactOptional(plainJson),
     sizes: v.exactOptional(plainJson),
     rowNotes: v.exactOptional(rowNotes),
+    ...stripesEntries,
   }),
 );
 
@@ -57,7 +61,8 @@ export async function garmentToLink(
   const { notes, ...rest } = garment;
   const kept: PassedOn = withNotes && notes !== undefined ? { ...rest, notes } : rest;
   const hasMore = 'design' in kept || 'rowNotes' in kept;
-  return `${hasMore ? LINK_WITH_DESIGN : LINK_VERSION}.${toBase64Url(await deflated(JSON.stringify(kept)))}`;
+  const plain = hasMore ? LINK_WITH_DESIGN : LINK_VERSION;
+  return `${'stripes' in kept || 'restriped' in kept ? LINK_WITH_STRIPES : plain}.${toBase64Url(await deflated(JSON.stringify(kept)))}`;
 }
 
 /**
@@ -70,7 +75,8 @@ export async function linkToGarment(text: string): Promise<Result<PassedOn>> {
   const dot = text.indexOf('.');
   const version = text.slice(0, dot);
   if (dot < 1 || !/^\d{1,4}$/.test(version)) return refuse(damaged());
-  if (![LINK_VERSION, LINK_WITH_DESIGN].includes(version)) return refuse(laterVersion(version));
+  if (![LINK_VERSION, LINK_WITH_DESIGN, LINK_WITH_STRIPES].includes(version))
+    return refuse(laterVersion(version));
   const json = await unfold(text.slice(dot + 1));
   if (json === undefined) return refuse(damaged());
   const read = v.safeParse(passedOn, json);

@@ -1,6 +1,7 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { type DesignForm, designOf, newForm } from '../../../src/app/drafts/design/form.ts';
 import { fitPassed, isChanged } from '../../../src/app/garments/fit-passed.ts';
+import { inGauge } from '../../../src/app/garments/in-gauge.ts';
 import {
   againFor,
   CODE_ROOM,
@@ -9,7 +10,9 @@ import {
   linkFor,
   linkInFile,
 } from '../../../src/app/garments/passing-on.ts';
+import { numbered } from '../../../src/app/garments/save-new.ts';
 import { type SizeSet, usualSet } from '../../../src/app/garments/size-set.ts';
+import { stripesLaid } from '../../../src/app/garments/stripes-laid.ts';
 import { parseRoute } from '../../../src/app/routes.ts';
 import { bodyTables } from '../../../src/knit/garment/bodies.ts';
 import { draft } from '../../../src/knit/garment/draft.ts';
@@ -48,6 +51,47 @@ describe('a garment that is passed on', () => {
     expect(screen).toBe('openLink');
     expect(garment.name).toBe(sampleGarment.name);
     expect(garment.pieces).toEqual(sampleGarment.pieces);
+  });
+
+  const stripes = [
+    { colour: 'woad', rows: 2 },
+    { colour: 'sand', rows: 4 },
+  ];
+  const [first, second] = record.pieces.map(({ id }) => id);
+  const striped: GarmentRecord = {
+    ...record,
+    stripes,
+    striped: { [`${first}`]: { first: 21, at: 1 } },
+    restriped: [{ piece: `${second}`, make: 1, part: 0, row: 43, at: 3, stripes }],
+  } as never;
+
+  it('brings its stripes, those changed from a row on too, under the ids that its pieces get in a workbasket', async () => {
+    const { link, garment } = await linked(false, striped);
+    // an app that knows none in links says that it is too old
+    expect(link).toContain('#/open/3.');
+    expect(garment.stripes).toEqual(stripes);
+    expect(numbered(garment.pieces).map(({ id }) => id)).toEqual(
+      garment.pieces.map((_, i) => `piece${i + 1}`),
+    );
+    expect(garment.striped).toEqual({ piece1: { first: 21, at: 1 } });
+    expect(garment.restriped).toEqual([{ piece: 'piece2', make: 1, part: 0, row: 43, at: 3, stripes }]);
+    expect(Object.keys((await linked(false)).garment)).not.toContain('stripes');
+  });
+
+  it('has its stripes where they lie while it has its rows, and laid through its pieces anew in another gauge', async () => {
+    const { garment } = await linked(false, striped);
+    expect(stripesLaid(garment, garment)).toBe(garment);
+    const asked = garment.pieces[0]?.gauge;
+    if (!asked) throw new Error('without a gauge');
+    const mine = given(inGauge(garment, asked, { ...asked, rows: asked.rows * 1.25 }));
+    const here = stripesLaid(garment, mine);
+    expect(here.stripes).toEqual(stripes);
+    expect(here.restriped).toBeUndefined();
+    // from the first row above the rib, and in no piece that was not striped
+    expect(Object.keys(here.striped ?? {})).toEqual(['piece1']);
+    const rib = mine.pieces[0]?.parts[0]?.sections[0]?.rows ?? 0;
+    expect(here.striped?.piece1).toMatchObject({ first: rib + 1 });
+    expect(rib).toBeGreaterThan(garment.pieces[0]?.parts[0]?.sections[0]?.rows ?? 0);
   });
 
   it('tells the yarn, but neither how many balls she has nor their dye lot', async () => {
