@@ -1,4 +1,6 @@
 import type { PlaceRecord } from '../../store/records.ts';
+import type { GarmentView } from '../state.ts';
+import { nextMake } from './next-make.ts';
 
 /** Where a make goes on: its part that was knitted last while rows are left in it, else its first part with rows left, else its last. */
 export function nextPlace(places: readonly PlaceRecord[]): PlaceRecord | undefined {
@@ -7,14 +9,15 @@ export function nextPlace(places: readonly PlaceRecord[]): PlaceRecord | undefin
   return last && last.rows < last.total ? last : (open[0] ?? places.at(-1));
 }
 
-/** Where a garment goes on: what was knitted last of all that is not done, else what is not begun yet; undefined when all is knitted. */
-export function nextOf(
-  makes: readonly { readonly places: readonly PlaceRecord[] }[],
-): PlaceRecord | undefined {
-  const open = makes
-    .flatMap(({ places }) => nextPlace(places) ?? [])
-    .filter(({ rows, total }) => rows < total);
-  return lastTouched(open);
+/**
+ * Where a garment goes on: what was knitted last while rows are left in it, else what comes after that, as the end of a
+ * part and the workbasket say; undefined when all is knitted.
+ */
+export function nextOf(view: GarmentView): PlaceRecord | undefined {
+  const places = view.pieces.flatMap(({ makes }) => makes.flatMap((make) => make.places));
+  const last = latestKnitted(places);
+  if (last && last.rows >= last.total) return nextMake(view, last)?.place;
+  return last ?? places.find(({ rows, total }) => rows < total);
 }
 
 /** The place knitted last; undefined before the first row. */

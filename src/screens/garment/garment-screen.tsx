@@ -83,7 +83,7 @@ function Whole({ view }: { readonly view: GarmentView }) {
 
 /** What she came for: on with the piece in hand, then with the next; when all is knitted, to sew it up. */
 function GoOn({ view }: { readonly view: GarmentView }) {
-  const place = nextOf(view.pieces.flatMap(({ makes }) => makes));
+  const place = nextOf(view);
   const piece = view.pieces.find(({ id }) => id === place?.piece);
   const make = piece?.makes.find((one) => one.make === place?.make);
   if (!place || !piece || !make)

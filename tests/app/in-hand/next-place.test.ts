@@ -45,21 +45,44 @@ it('what was knitted last is the place touched last, at any time after the begin
 });
 
 describe('where a garment goes on', () => {
-  it('is what was knitted last of all that is not done', () => {
-    const sleeve = place(62, 104, 7);
-    expect(nextOf([{ places: [place(9, 9, 9)] }, { places: [sleeve] }, { places: [place(3, 9, 5)] }])).toBe(
-      sleeve,
+  const of = (id: string, rows: number, total: number, touched: number) => {
+    const [piece, make] = id.split(' ');
+    return { ...place(rows, total, touched), piece, make: Number(make), id };
+  };
+  /** Back, front and two sleeves. */
+  const garment = (...places: readonly ReturnType<typeof of>[]) => {
+    const pieces = [...new Set(places.map(({ piece }) => piece))].map((id) => ({
+      id,
+      name: id,
+      recipe: { makes: 1 },
+      makes: places
+        .filter(({ piece }) => piece === id)
+        .map((one) => ({ make: one.make, parts: [{ name: id }], places: [one] })),
+    }));
+    return nextOf({ garment: { id: 'g' }, pieces } as never)?.id;
+  };
+
+  it('is what was knitted last, while rows are left in it', () => {
+    expect(garment(of('back 1', 9, 9, 9), of('sleeve 1', 62, 104, 10), of('front 1', 3, 9, 5))).toBe(
+      'sleeve 1',
+    );
+  });
+
+  it('is what comes after a piece that is done, as the workbasket says: her second sleeve, not the back she laid aside', () => {
+    expect(garment(of('back 1', 35, 233, 5), of('sleeve 1', 9, 9, 9), of('sleeve 2', 0, 9, 0))).toBe(
+      'sleeve 2',
+    );
+    expect(garment(of('back 1', 35, 233, 5), of('sleeve 1', 9, 9, 9), of('sleeve 2', 9, 9, 8))).toBe(
+      'back 1',
     );
   });
 
   it('is the first that is not begun when nothing is in hand', () => {
-    const front = place(0, 20, 0);
-    expect(nextOf([{ places: [place(9, 9, 9)] }, { places: [front] }, { places: [place(0, 5, 0)] }])).toBe(
-      front,
-    );
+    expect(garment(of('back 1', 9, 9, 9), of('front 1', 0, 20, 0), of('sleeve 1', 0, 5, 0))).toBe('front 1');
+    expect(garment(of('back 1', 0, 9, 0), of('front 1', 0, 20, 0))).toBe('back 1');
   });
 
   it('is nowhere when all is knitted', () => {
-    expect(nextOf([{ places: [place(9, 9, 9)] }, { places: [] }])).toBeUndefined();
+    expect(garment(of('back 1', 9, 9, 9))).toBeUndefined();
   });
 });

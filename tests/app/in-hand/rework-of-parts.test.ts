@@ -340,6 +340,7 @@ describe('of places that were knitted alike', () => {
     const [a, b, c] = [place('a', 5), place('b', 7), place('c', 7)];
     expect(latestKnitted([a, b, c])).toBe(b);
     expect(latestKnitted([place('x', 0)])).toBeUndefined();
-    expect(nextOf([{ places: [b] }, { places: [c] }])).toBe(b);
+    const makes = [{ places: [b] }, { places: [c] }];
+    expect(nextOf({ pieces: [{ makes }] } as never)).toBe(b);
   });
 });
