@@ -122,7 +122,7 @@ const keeping = [
 /** What drafts and plans, in several screens. */
 const planning = [
   'src/app/drafts/design/',
-  ...filesOf('app/garments', 'in-sizes', 'mending'),
+  ...filesOf('app/garments', 'in-sizes', 'mending', 'as-made'),
   'src/screens/size-table.tsx',
   'src/screens/mends/',
 ];

@@ -1,8 +1,9 @@
 import './pass-on.css';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { copyText, saveFile, shareLink } from '../../app/device/hand-over.ts';
 import type { DesignForm } from '../../app/drafts/design/form.ts';
 import { readKept } from '../../app/drafts/kept/read-kept.ts';
+import { asPassedOn } from '../../app/garments/as-made.ts';
 import { changeGarment } from '../../app/garments/change-garment.ts';
 import { linkFor, type ToPass } from '../../app/garments/passing-on.ts';
 import type { Route } from '../../app/routes.ts';
@@ -67,7 +68,7 @@ function PassOn({ view }: { readonly view: GarmentView }) {
   const [withRowNotes, setRowNotes] = useState(false);
   const [told, tell] = useState('');
   const isAway = useAway(Codes, RowNotes, Written);
-  const { garment } = view;
+  const garment = useMemo(() => asPassedOn(view), [view]);
   const { design } = garment;
   const [drafted, setDrafted] = useState<DesignForm>();
   // somebody's own measures go along only where she says so

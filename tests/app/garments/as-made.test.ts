@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { asMade } from '../../../src/app/garments/as-made.ts';
+import { asMade, asPassedOn } from '../../../src/app/garments/as-made.ts';
 import { oldShoulders } from '../../../src/app/garments/old-shoulders.ts';
 import type { GarmentView } from '../../../src/app/state.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
@@ -60,6 +60,26 @@ describe('a garment as it was made', () => {
 
   it('is its recipe where nothing was read of a piece', () => {
     expect(asMade(view([]), 'Set').pieces).toEqual([scarf, mitten]);
+  });
+});
+
+describe('a garment that is passed on', () => {
+  it('has the pieces that were planned anew as they are knitted now, under its ids, or its pattern’s lengths would not meet', () => {
+    const long = { id: 'scarf', makes: [{ parts: [reworked('Long', 64)] }] };
+    const passed = asPassedOn(view([long]));
+    expect(passed).toMatchObject({ id: 'g', name: 'Set', notes: 'soft' });
+    expect(passed.pieces).toEqual([
+      { id: 'scarf', recipe: { ...scarf, parts: [part('Long', 64)] } },
+      { id: 'mitten', recipe: mitten },
+    ]);
+  });
+
+  it('is as it was planned where nothing was planned anew, or where that could not be knitted by others', () => {
+    const plainly = view([{ id: 'scarf', makes: [{ parts: given(plan(scarf)).parts }] }]);
+    expect(asPassedOn(plainly)).toBe(plainly.garment);
+    const off = { ...reworked('Long', 64), recipe: { ...part('Long', 64), from: { castOn: 0 } } };
+    const broken = view([{ id: 'scarf', makes: [{ parts: [off] }] }]);
+    expect(asPassedOn(broken)).toBe(broken.garment);
   });
 });
 
