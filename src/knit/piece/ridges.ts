@@ -31,6 +31,10 @@ export function ridgesIn(part: PlannedPart, after: number, to: number): number |
   return (to - after) / 2;
 }
 
+/** The lowest of these rows (from the bottom; 0: the start) above which all lies in ridges up to row `n`; undefined where none is. */
+export const ridgedFrom = (part: PlannedPart, rows: readonly number[], n: number): number | undefined =>
+  rows.find((row) => ridgesIn(part, row, n) !== undefined);
+
 /** Rows worked when so many ridges of the garter stitch that row `n` lies in are there and no more, up to row `n`. */
 export function rowOfRidge(part: PlannedPart, n: number, ridges: number): number {
   const first = firstOf(part, n);

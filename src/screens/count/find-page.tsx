@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { knownFrom } from '../../app/in-hand/known.ts';
 import { landmarksOf } from '../../knit/piece/count/landmarks.ts';
 import { findPlace } from '../../knit/piece/find-place.ts';
-import { ridgeAt } from '../../knit/piece/ridges.ts';
+import { ridgeAt, ridgedFrom } from '../../knit/piece/ridges.ts';
 import { Choice } from '../../ui/choice/choice.tsx';
 import { NumberField } from '../../ui/field/number-field.tsx';
 import { SelectField } from '../../ui/field/select-field.tsx';
@@ -15,11 +15,15 @@ import { nothingSeen, observationsOf, type SeenOnNeedle } from './seen-on-needle
 
 /** From what she sees on the needle to the rows that it can be. */
 export function FindPage({ now, entries }: CountPageProps) {
-  const [seen, setSeen] = useState<SeenOnNeedle>(nothingSeen);
   const { part, place } = now;
-  const set = (change: Partial<SeenOnNeedle>) => setSeen({ ...seen, ...change });
   const { lifelines } = knownFrom(entries, part);
   const marks = landmarksOf(part, part.rows.length, lifelines);
+  // over a rib ridges are counted from its top: from the start of the part they would be asked for as rows
+  const [seen, setSeen] = useState<SeenOnNeedle>(() => {
+    const rows = marks.map(({ row }) => row);
+    return { ...nothingSeen, landmark: ridgedFrom(part, rows, place.rows) ?? nothingSeen.landmark };
+  });
+  const set = (change: Partial<SeenOnNeedle>) => setSeen({ ...seen, ...change });
   const observations = observationsOf(seen);
   const found = findPlace(
     part,

@@ -4,7 +4,7 @@ import type { fabricNames } from '../../../src/knit/fabric.ts';
 import { findPlace } from '../../../src/knit/piece/find-place.ts';
 import { plan } from '../../../src/knit/piece/plan.ts';
 import type { PlannedPart } from '../../../src/knit/piece/planned.ts';
-import { ridgeAt, ridgesIn, rowOfRidge } from '../../../src/knit/piece/ridges.ts';
+import { ridgeAt, ridgedFrom, ridgesIn, rowOfRidge } from '../../../src/knit/piece/ridges.ts';
 import { told } from '../../told.ts';
 
 const partOf = (
@@ -38,6 +38,19 @@ const partOf = (
 };
 
 describe('ridges of garter stitch, two rows to a ridge (common practice, no published source)', () => {
+  it('are counted from the top of a rib once some lie above it, and from nowhere below stocking stitch', () => {
+    const body = partOf('RS', ['rib 1x1', 20], ['garter', 40]);
+    expect(ridgedFrom(body, [0, 20], 34)).toBe(20);
+    expect(ridgedFrom(body, [0, 20, 30], 34)).toBe(20);
+    expect([0, 12, 20].map((row) => ridgedFrom(body, [0, 20], row))).toEqual([
+      undefined,
+      undefined,
+      undefined,
+    ]);
+    expect(ridgedFrom(partOf('RS', ['garter', 40]), [0, 10], 34)).toBe(0);
+    expect(ridgedFrom(partOf('RS', ['garter', 10], ['stocking', 30]), [0, 10], 34)).toBeUndefined();
+  });
+
   it('row 35 of a piece begun on the right side works the 18th ridge', () => {
     const strip = partOf('RS', ['garter', 40]);
     expect([1, 2, 3, 4, 35, 36].map((row) => ridgeAt(strip, row))).toEqual([1, 1, 2, 2, 18, 18]);
