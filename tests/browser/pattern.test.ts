@@ -123,6 +123,20 @@ describe('a pattern’s text', () => {
     expect(await violations(page)).toEqual([]);
   });
 
+  it('in another language is said to be so where she looks, on the smallest phone', async () => {
+    const page = await openEmpty('small');
+    const text = page.getByLabel('The text');
+    await text.tap();
+    await text.fill(
+      'RÜCKENTEIL\n96 Maschen anschlagen. 4 Reihen kraus rechts stricken.\nAlle Maschen abketten.',
+    );
+    const said = page.getByText('This text is not in English: Deutsch');
+    await said.waitFor();
+    const box = await said.boundingBox();
+    expect(box?.y).toBeGreaterThan(0);
+    expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThan(540);
+  });
+
   it('is copied in by keyboard alone', async () => {
     const page = await openEmpty('common');
     await page.getByLabel('Name of the garment').focus();

@@ -64,6 +64,7 @@ export default function PatternScreen() {
         maxLength={200}
         onInput={(name) => change({ name })}
       />
+      <Tongue text={now.text} />
       <TextField
         label={say('pattern.text')}
         hint={say('pattern.textHint')}
@@ -76,7 +77,6 @@ export default function PatternScreen() {
       <SizeAndGauge />
       <Reading />
       <Unread />
-      <Tongue text={now.text} />
       <Understood />
       {read.value && <PieceCheck found={read.value} />}
       {now.text !== '' && <StartAgain words="pattern" onAgain={startAgain} />}
@@ -110,7 +110,7 @@ function Reading() {
   );
 }
 
-/** A text in another language is told at once, not line by line. */
+/** A text in another language is told at once, not line by line; above it, since it is longer than a phone is high. */
 function Tongue({ text }: { readonly text: string }) {
   const tongue = otherTongue(text);
   if (tongue === undefined) return null;
