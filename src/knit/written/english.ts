@@ -114,7 +114,8 @@ const facts = (terms: Terms): FactWords => ({
   gauge: (stitches, rows, over, fabric, needle) =>
     `${terms === 'US' ? 'Gauge' : 'Tension'}: ${stitches} sts and ${rows} rows = ${over}${fabric ? ` in ${fabric}` : ''}${needle ? ` on ${needle} mm needles` : ''}.`,
   washed: 'Measured washed and dry.',
-  striped: (of, stretches) => `Stripes, ${of}: ${stretches.map(striped).join('; ')}.`,
+  striped: (of, stretches, boundOffIn) =>
+    `Stripes, ${of}: ${[...stretches.map(striped), ...(boundOffIn ? [`bind off in ${boundOffIn}`] : [])].join('; ')}.`,
   care: [
     'Wash and dry it as the label of its yarn says, and as the swatch was washed.',
     'Rest your hands when they tire; ask a doctor where they hurt.',

@@ -14,26 +14,34 @@ interface ColouredPart {
   readonly name: string;
   /** the colour of each row, from row 1; undefined where it has none of its own */
   readonly rows: readonly (string | undefined)[];
+  /** told apart: its row goes on in the colour of the one before it, whose stripe it would make one row longer */
+  readonly boundOffIn?: string;
 }
 
 /** Which rows are worked in which colours, a line for each part; numbered as the rows of the pattern are. */
 export function stripeLines(makes: readonly ColouredMake[], words: WrittenWords): string[] {
   return makes.flatMap(({ piece, make, parts }) =>
-    parts.flatMap(({ name, rows }) => {
+    parts.flatMap(({ name, rows, boundOffIn }) => {
       const stretches = stretchesOf(rows);
       if (stretches.length === 0) return [];
       const copy = `${words.name(piece)}${make === undefined ? '' : words.joining.nos([make])}`;
       const of = name === piece ? copy : `${copy}, ${words.name(name)}`;
-      return [words.facts.striped(of, stretches)];
+      return [words.facts.striped(of, stretches, boundOffIn)];
     }),
   );
 }
 
 /** Colours of a part, so that `stripeLines` can tell them. */
 export const colouredPart = (
-  { name, rows }: PlannedPart,
+  { name, rows, end }: PlannedPart,
   colour: (row: number) => string | undefined,
-): ColouredPart => ({ name, rows: rows.map(({ n }) => colour(n)) });
+): ColouredPart => {
+  const all = rows.map(({ n }) => colour(n));
+  const last = all.at(-1);
+  // a part of one row is told as that row
+  if (end !== 'bind off' || last === undefined || last !== all.at(-2)) return { name, rows: all };
+  return { name, rows: all.slice(0, -1), boundOffIn: last };
+};
 
 interface Run extends Stripe {
   readonly first: number;

@@ -120,7 +120,7 @@ export interface FactWords {
   ) => string;
   readonly washed: string;
   /** in which colours which rows of a part are worked; begins as no title of a piece does */
-  readonly striped: (of: string, stretches: readonly StripeStretch[]) => string;
+  readonly striped: (of: string, stretches: readonly StripeStretch[], boundOffIn?: string) => string;
   readonly care: readonly string[];
   readonly forChild: (cautions: readonly string[]) => string;
   readonly noCords: string;

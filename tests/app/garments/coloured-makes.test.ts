@@ -40,10 +40,19 @@ describe('a written pattern', () => {
     const restriped = [{ piece: `p${at}`, make: 2, part: 0, row: 41, at: 1, stripes }];
     const text = written({ ...plain, restriped });
     const lines = text.split('\n').filter((line) => / in woad|in sand/.test(line));
-    // 139 rows, of which the last binds off in the colour of the row before it
+    // 139 rows, of which the last binds off
     expect(lines).toEqual([
-      'Stripes, Sleeve, no. 2: rows 41 to 139: 2 rows in woad, 3 rows in sand, in turn.',
+      'Stripes, Sleeve, no. 2: rows 41 to 138: 2 rows in woad, 3 rows in sand, in turn; bind off in sand.',
     ]);
+  });
+
+  it('tells a whole last stripe as the others, which the bind-off makes one row longer', () => {
+    // rows 44 to 138 are nineteen turns of five rows; row 139 binds off
+    const restriped = [{ piece: `p${at}`, make: 2, part: 0, row: 44, at: 1, stripes }];
+    const text = written({ ...plain, restriped });
+    expect(text).toContain(
+      'Stripes, Sleeve, no. 2: rows 44 to 138: 2 rows in woad, 3 rows in sand, in turn; bind off in sand.',
+    );
   });
 
   it('is read back to the same rows', () => {

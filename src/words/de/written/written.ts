@@ -99,7 +99,8 @@ const facts: FactWords = {
   gauge: (stitches, rows, over, fabric, needle) =>
     `Maschenprobe: ${stitches} M und ${rows} R = ${over}${fabric ? ` ${fabric}` : ''}${needle ? ` mit Nadeln ${needle} mm` : ''}.`,
   washed: 'Gewaschen und trocken gemessen.',
-  striped: (of, stretches) => `Streifen, ${of}: ${stretches.map(striped).join('; ')}.`,
+  striped: (of, stretches, boundOffIn) =>
+    `Streifen, ${of}: ${[...stretches.map(striped), ...(boundOffIn ? [`abketten in ${boundOffIn}`] : [])].join('; ')}.`,
   care: [
     'Waschen und trocknen, wie es auf der Banderole des Garns steht und wie die Maschenprobe gewaschen wurde.',
     'Die Hände ausruhen, wenn sie müde werden; bei Schmerzen ärztlichen Rat holen.',

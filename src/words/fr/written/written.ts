@@ -85,7 +85,8 @@ const facts: FactWords = {
   gauge: (stitches, rows, over, fabric, needle) =>
     `Échantillon\u00a0: ${stitches} m et ${rows} rg = ${over}${fabric ? ` ${fabric}` : ''}${needle ? ` avec les aiguilles ${needle} mm` : ''}.`,
   washed: 'Mesuré lavé et sec.',
-  striped: (of, stretches) => `Rayures, ${of}\u00a0: ${stretches.map(striped).join('\u00a0; ')}.`,
+  striped: (of, stretches, boundOffIn) =>
+    `Rayures, ${of}\u00a0: ${[...stretches.map(striped), ...(boundOffIn ? [`rabattre en ${boundOffIn}`] : [])].join('\u00a0; ')}.`,
   care: [
     'Laver et sécher comme le dit l’étiquette du fil, et comme l’échantillon a été lavé.',
     'Reposer les mains quand elles fatiguent\u00a0; consulter un médecin si elles font mal.',
