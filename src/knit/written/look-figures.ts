@@ -51,13 +51,13 @@ export const tellsSections = (
   words: WrittenWords,
 ): boolean => {
   const told = lines.map((line) => ({
-    skeleton: bare(line, words.list),
+    skeleton: upToRows(line, words.list),
     figures: figuresOf(line, sizes.length, words.list),
   }));
   return sizes.every(({ garment }, i) => {
     let at = -1;
     return sectionLines(garment, words).every((line) => {
-      const skeleton = bare(line, words.list);
+      const skeleton = upToRows(line, words.list);
       const wanted = figuresOf(line, 1, words.list)[0]?.join() ?? '';
       at = told.findIndex(
         (one, n) => n > at && one.skeleton.endsWith(skeleton) && one.figures[i]?.join().endsWith(wanted),
@@ -80,6 +80,12 @@ const bare = (line: string, { figure }: ListWords): string =>
     .replace(/ \([^()]*[\d–][^()]*\)/g, '')
     .replace(figure, '#')
     .replace(/–/g, '#');
+
+/** Up to the rows, the last figure of a section's line: whether one or several is said of all sizes together. */
+const upToRows = (line: string, words: ListWords): string => {
+  const skeleton = bare(line, words);
+  return skeleton.slice(0, skeleton.lastIndexOf('#') + 1);
+};
 
 /** Every needle that a row is worked with stands among the needles. */
 export const tellsNeedles = (

@@ -24,7 +24,13 @@ export function Schematic({ label, shape, measures, says, marksMm = [], notched 
   const { parts, box } = shape;
   // as large on a band, which is as wide as the drawing can be, as on a panel, which is as high
   const letter = Math.max(box.height, box.width * 1.2) / LETTERS_HIGH;
-  const view = [box.x - 6 * letter, box.y - 1.6 * letter, box.width + 7 * letter, box.height + 3.6 * letter];
+  // room for the letters: two beside one another at the left, one above, one below
+  const view = [
+    box.x - 6.4 * letter,
+    box.y - 2.2 * letter,
+    box.width + 8 * letter,
+    box.height + 4.6 * letter,
+  ];
   const isParted = measures.some(({ name }) => typeof name !== 'string');
   return (
     <svg
