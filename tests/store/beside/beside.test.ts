@@ -173,8 +173,8 @@ describe('a link', () => {
     expect(codesOf(await linkToGarment('.abc'))).toEqual(['link damaged']);
     expect(codesOf(await linkToGarment('x.abc'))).toEqual(['link damaged']);
     expect(codesOf(await linkToGarment('12345.abc'))).toEqual(['link damaged']);
-    expect(await linkToGarment('3.abc')).toMatchObject({
-      faults: [{ code: 'link version', figures: { version: '3' } }],
+    expect(await linkToGarment('4.abc')).toMatchObject({
+      faults: [{ code: 'link version', figures: { version: '4' } }],
     });
     expect(await linkToGarment('1'.repeat(50_001))).toMatchObject({
       faults: [{ code: 'link too long', figures: { characters: 50_001, mostCharacters: 50_000 } }],
